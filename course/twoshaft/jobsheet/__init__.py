@@ -1,0 +1,1 @@
+"""The answers: fields, reading what people write, saving, forms."""

@@ -1,0 +1,1 @@
+"""Pure models of the work: no widgets, no marking, no files."""

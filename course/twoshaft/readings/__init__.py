@@ -1,0 +1,1 @@
+"""An apprentice's own readings, the same at every run."""

@@ -1,0 +1,1 @@
+"""Interactive simulators, one for each model."""

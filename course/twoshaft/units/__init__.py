@@ -1,0 +1,1 @@
+"""The unit file: what stands on the bench, as data."""

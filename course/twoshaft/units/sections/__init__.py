@@ -1,0 +1,1 @@
+"""The sections of a unit file, one pydantic module each."""

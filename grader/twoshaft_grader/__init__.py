@@ -1,0 +1,1 @@
+"""Marking, cohorts and records: methods only, never keys."""

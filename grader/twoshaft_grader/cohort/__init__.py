@@ -1,0 +1,1 @@
+"""A group of learners and their work, in one folder."""

@@ -1,0 +1,1 @@
+"""Compare answers with a reference and say why."""

@@ -1,0 +1,1 @@
+"""What leaves the course: exports and evidence."""

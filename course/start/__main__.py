@@ -1,0 +1,50 @@
+"""Open the course: ``python3 course/start``.
+
+Makes the environment, a demo cohort folder, and opens the course in JupyterLab.
+"""
+
+from __future__ import annotations
+
+import argparse
+import subprocess
+import sys
+from pathlib import Path
+
+import environment
+
+
+def main() -> int:
+    """Make the environment and the demo cohort, then open the course."""
+    parser = argparse.ArgumentParser(prog="python3 course/start", description=__doc__)
+    parser.add_argument(
+        "--cohort",
+        type=Path,
+        default=Path.home() / "twoshaft-demo",
+        help="the demo cohort's folder (default: %(default)s)",
+    )
+    parser.add_argument(
+        "--no-open", action="store_true", help="do all but open JupyterLab (servers, CI)"
+    )
+    options = parser.parse_args()
+    python = environment.make()
+    twoshaft = [str(python), "-m", "twoshaft_grader.desk"]
+    cohort = options.cohort.expanduser().resolve()
+    if not (cohort / "cohort.yaml").exists():
+        made = subprocess.run([*twoshaft, "demo", str(cohort)]).returncode
+        if made != 0:
+            return made
+    else:
+        print(f"The demo cohort in {cohort} is there already and stays as it is.")
+    if options.no_open:
+        print(
+            f"All is made. To open the course: {environment.BIN / 'twoshaft'} open --cohort {cohort}"
+        )
+        return 0
+    try:
+        return subprocess.run([*twoshaft, "open", "--cohort", str(cohort)]).returncode
+    except KeyboardInterrupt:
+        return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -36,9 +36,8 @@ def main() -> int:
     else:
         print(f"The demo cohort in {cohort} is there already and stays as it is.")
     if options.no_open:
-        print(
-            f"All is made. To open the course: {environment.BIN / 'twoshaft'} open --cohort {cohort}"
-        )
+        command = f"{environment.BIN / 'twoshaft'} open --cohort {cohort}"
+        print(f"All is made. To open the course: {command}")
         return 0
     try:
         return subprocess.run([*twoshaft, "open", "--cohort", str(cohort)]).returncode

@@ -37,7 +37,7 @@ def make(extras: str = "") -> Path:
     SystemExit
         With one sentence, when Python is too old or the environment cannot be made.
     """
-    if sys.version_info < (3, 11):
+    if sys.version_info < (3, 11):  # noqa: UP036 - this runs before anything is installed
         sys.exit(f"Python {sys.version.split()[0]} is too old; run this with Python 3.11 or later.")
     stamp_file, stamp = VENV / f"twoshaft-stamp{extras}", _stamp(extras)
     if PYTHON.exists() and stamp_file.exists() and stamp_file.read_text() == stamp:
@@ -52,9 +52,9 @@ def make(extras: str = "") -> Path:
                 "(Debian and Ubuntu: apt install python3-venv) and run the same command again."
             )
     print("Installing what the course needs ...", flush=True)
-    command = [PYTHON, "-m", "pip", "install", "--quiet", "--disable-pip-version-check",
-               "--constraint", ROOT / ".ci/constraints.txt", "--editable", f"{ROOT}{extras}"]  # fmt: skip
-    if subprocess.run([str(part) for part in command]).returncode != 0:
+    pip = [PYTHON, "-m", "pip", "install", "--quiet", "--disable-pip-version-check"]
+    what = ["--constraint", ROOT / ".ci/constraints.txt", "--editable", f"{ROOT}{extras}"]
+    if subprocess.run([str(part) for part in pip + what]).returncode != 0:
         sys.exit("Installing failed (see above); check the network and run the same command again.")
     stamp_file.write_text(stamp)
     return PYTHON

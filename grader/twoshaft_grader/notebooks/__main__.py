@@ -1,0 +1,38 @@
+"""Build the notebooks, or compare the stored ones with their text sources."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from pathlib import Path
+
+from twoshaft.errors import CourseError
+from twoshaft_grader.notebooks.build import build, compare, write
+
+
+def main(argv: list[str] | None = None) -> int:
+    """Run the command; return 0 when all is in order, 1 otherwise."""
+    parser = argparse.ArgumentParser(
+        prog="python -m twoshaft_grader.notebooks", description=__doc__
+    )
+    parser.add_argument("what", choices=["build", "compare"])
+    parser.add_argument("--root", type=Path, default=Path(), help="root of the project")
+    given = parser.parse_args(argv)
+    try:
+        built = build(given.root)
+    except CourseError as error:
+        print(error.sentence, file=sys.stderr)
+        return 1
+    findings = list(built.findings)
+    if given.what == "compare":
+        findings += compare(given.root, built)
+    else:
+        for path in write(given.root, built):
+            print(f"wrote {path}")
+    for finding in findings:
+        print(finding, file=sys.stderr)
+    return 1 if findings else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

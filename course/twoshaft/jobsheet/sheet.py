@@ -1,0 +1,327 @@
+"""The job sheet as a notebook uses it."""
+
+from __future__ import annotations
+
+import hashlib
+import html
+import json
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from functools import cached_property
+from importlib.metadata import version
+from pathlib import Path
+from typing import Any
+
+from twoshaft.errors import SheetError
+from twoshaft.jobsheet.contents import Answer, SheetData, read_sheet
+from twoshaft.jobsheet.fields import (
+    Choice,
+    Choices,
+    Field,
+    Number,
+    Order,
+    fields_by_name,
+    well_named,
+)
+from twoshaft.jobsheet.store import Saved, Store
+from twoshaft.jobsheet.workplace import SHEET, UNIT, Place, find_place
+
+PRACTICE = "practice"
+
+
+def open_sheet(module: str, folder: str | Path | None = None) -> Sheet:
+    """Open the job sheet of an exercise.
+
+    Parameters
+    ----------
+    module : str
+        Module id, as ``order-of-work``.
+    folder : path, optional
+        The notebook's folder; the working folder if not given.
+
+    Returns
+    -------
+    Sheet
+        The learner's own where an assignment lies beside the notebook in a learner's folder;
+        one that is only read in a folder that is being marked; else a practice copy.
+
+    Raises
+    ------
+    SheetError
+        If the notebook stands in another assignment's folder, or the folder's files are damaged.
+    """
+    place = find_place(folder)
+    if place.assignment and place.assignment.module != module:
+        raise SheetError(
+            f"this folder holds “{place.assignment.name}”, and this notebook is “{module}”",
+            mend="open the notebook from start-here",
+        )
+    return Sheet(module, place)
+
+
+class Sheet:
+    """A learner's job sheet in a notebook.
+
+    Parameters
+    ----------
+    module : str
+        Module id.
+    place : Place
+        Where the notebook stands.
+    """
+
+    def __init__(self, module: str, place: Place) -> None:
+        self.module, self.place = module, place
+        self.fields: dict[str, Field] = {}
+        self.tasks: dict[str, tuple[str, ...]] = {}
+        assignment = place.assignment
+        self.learner = place.learner.id if place.learner else PRACTICE
+        self.attempt = assignment.attempt if assignment else 0
+        self.salt = assignment.salt if assignment else PRACTICE
+        self._unit_id = assignment.unit if assignment else "tarnbeck-b5"
+        name = f"practice-{module}.{SHEET}" if place.practice else SHEET
+        if place.read_only:
+            self.learner = _learner_in(place.folder / SHEET) or PRACTICE
+        self._store = Store(
+            place.folder / name,
+            SheetData(
+                learner=self.learner,
+                module=module,
+                attempt=self.attempt,
+                cohort=assignment.cohort if assignment else "",
+                course_version=version("twoshaft"),
+                unit_id=self._unit_id,
+                unit_version=assignment.unit_version if assignment else "",
+            ),
+            read_only=place.read_only,
+        )
+        self._last = max((a.saved for a in self._store.data.answers.values()), default="")
+
+    @cached_property
+    def unit(self) -> Any:
+        """The unit on the bench: ``unit.yaml`` beside the notebook, else the one assigned."""
+        from twoshaft.units import load_unit
+
+        own = self.place.folder / UNIT
+        return load_unit(own if own.exists() else self._unit_id)
+
+    @cached_property
+    def given(self) -> dict[str, Any]:
+        """What this learner was given, by task."""
+        from twoshaft.readings import draw
+
+        given = draw(
+            self.module, self.unit, salt=self.salt, learner=self.learner, attempt=self.attempt
+        )
+        self._store.describe(given_digest=given_digest(given))
+        return given
+
+    @property
+    def read_only(self) -> bool:
+        """Whether answers can only be looked at here."""
+        return self._store.read_only
+
+    @property
+    def data(self) -> SheetData:
+        """The sheet as last read or saved."""
+        return self._store.data
+
+    def header(self) -> str:
+        """Whose work this is, as one line."""
+        if self.place.practice:
+            return "Practice copy. Answers are kept on this machine and nothing here is marked."
+        name = self.place.assignment.name
+        if self.read_only:
+            return f"{name}: the job sheet of {self.learner}, for reading only."
+        person = self.place.learner
+        return f"{name}: working as {person.name} ({person.id}). Not you? Go back to start-here."
+
+    @property
+    def status(self) -> str:
+        """The state of saving, as a short line."""
+        if self._store.notice:
+            return self._store.notice
+        if self.read_only:
+            return "for reading only"
+        return f"saved {clock(self._last)}" if self._last else "nothing saved yet"
+
+    def order(self, name: str, prompt: str, steps: Iterable[Iterable[str]]) -> Order:
+        """A field for steps to be put in order."""
+        return Order(name, prompt, steps)
+
+    def number(self, name: str, prompt: str, unit: str = "", of: str = "") -> Number:
+        """A field for a number with its unit."""
+        return Number(name, prompt, unit, of)
+
+    def choice(self, name: str, prompt: str, options: Iterable[Iterable[str]]) -> Choice:
+        """A field for one of several options."""
+        return Choice(name, prompt, options)
+
+    def choices(self, name: str, prompt: str, options: Iterable[Iterable[str]]) -> Choices:
+        """A field for any number of options."""
+        return Choices(name, prompt, options)
+
+    def form(self, task: str, *fields: Field) -> Any:
+        """Show a task's form.
+
+        Parameters
+        ----------
+        task : str
+            Task id.
+        *fields : Field
+            What the task asks for.
+
+        Returns
+        -------
+        object
+            Something a notebook displays.
+        """
+        from twoshaft.jobsheet.form import show_form
+
+        self.register(task, fields)
+        return show_form(self, task, fields)
+
+    def register(self, task: str, fields: Iterable[Field]) -> None:
+        """Make a task's fields known to the sheet. ValueError if a name is used twice."""
+        if not well_named(task):
+            raise ValueError(f"{task!r} is no task name: small letters, figures, hyphens")
+        fields = tuple(fields)
+        others = [
+            self.fields[name]
+            for other, names in self.tasks.items()
+            if other != task
+            for name in names
+        ]
+        self.fields = fields_by_name((*others, *fields))
+        self.tasks[task] = tuple(field.name for field in fields)
+
+    def value(self, name: str) -> Any:
+        """The stored value of a field; None if it was never answered."""
+        return self._store.data.value(name)
+
+    def revision(self, name: str) -> int:
+        """How often a field has been saved; the ``base`` of the next save."""
+        return self._store.data.answers.get(name, Answer()).revision
+
+    def save(self, name: str, value: Any, *, base: int | None = None) -> Saved:
+        """Save a stored value, whether or not it can be read yet; used by forms.
+
+        Raises
+        ------
+        SheetError
+            If nothing can be saved here.
+        """
+        saved = self._store.save(name, value, base=base)
+        self._last = max(self._last, saved.saved)
+        return saved
+
+    def refresh(self) -> tuple[str, ...]:
+        """Names of the fields that another window has changed since they were last read."""
+        changed = self._store.refresh()
+        self._last = max((a.saved for a in self.data.answers.values()), default=self._last)
+        return changed
+
+    def answer(self, name: str, value: Any) -> Report:
+        """Answer a field from code.
+
+        Parameters
+        ----------
+        name : str
+            The field.
+        value : str, number, quantity, or list of keys
+            Text as it would be typed, a quantity with its unit, a key, or keys.
+
+        Returns
+        -------
+        Report
+            One line: what was saved and when.
+
+        Raises
+        ------
+        AnswerError
+            If the value cannot be an answer to this field. Nothing is saved then.
+        SheetError
+            If no task on the sheet so far asks for such a field, or nothing can be saved here.
+        """
+        field = self.fields.get(name)
+        if field is None:
+            known = ", ".join(self.fields) or "none; run the form's cell first"
+            raise SheetError(f"no form shown so far asks for “{name}”", mend=f"known: {known}")
+        saved = self.save(name, field.store(value))
+        for listener in tuple(self._listeners):
+            listener(name)
+        return Report(((name, field.prompt, f"saved {clock(saved.saved)}"),))
+
+    @cached_property
+    def _listeners(self) -> list[Any]:
+        return []
+
+    def on_answer(self, listener: Any) -> None:
+        """Call ``listener(name)`` whenever code has answered a field; used by forms."""
+        self._listeners.append(listener)
+
+    def check(self) -> Report:
+        """What is missing or cannot be read. Never whether an answer is right."""
+        self.refresh()
+        return Report(
+            tuple(
+                (name, field.prompt, shortfall)
+                for name, field in self.fields.items()
+                if (shortfall := field.shortfall(self.value(name)))
+            ),
+            "Every answer is there and can be read. Whether it is right is for the marking.",
+        )
+
+
+@dataclass(frozen=True)
+class Report:
+    """Lines about fields, shown as a plain list.
+
+    Parameters
+    ----------
+    lines : tuple of (name, prompt, sentence)
+    otherwise : str
+        What to say when there are none.
+    """
+
+    lines: tuple[tuple[str, str, str], ...]
+    otherwise: str = ""
+
+    def __bool__(self) -> bool:
+        return bool(self.lines)
+
+    def __str__(self) -> str:
+        return "\n".join(f"{name}: {text}" for name, _, text in self.lines) or self.otherwise
+
+    __repr__ = __str__
+
+    def _repr_html_(self) -> str:
+        if not self.lines:
+            return f"<p>{html.escape(self.otherwise)}</p>"
+        rows = (f"<li>{html.escape(p)} <b>{html.escape(t)}</b></li>" for _, p, t in self.lines)
+        return f"<ul>{''.join(rows)}</ul>"
+
+
+def given_digest(given: Any) -> str:
+    """A short mark of what was given, to see later whether it is still the same.
+
+    >>> given_digest({"gap": 1.0}) == given_digest({"gap": 1.0})
+    True
+    """
+    text = json.dumps(given, sort_keys=True, ensure_ascii=True, separators=(",", ":"))
+    return hashlib.sha256(text.encode()).hexdigest()[:16]
+
+
+def clock(saved: str) -> str:
+    """The time of day here, as ``10:42``, of a time in UTC."""
+    then = datetime.strptime(saved, "%Y-%m-%dT%H:%M:%SZ").replace(tzinfo=UTC)
+    return then.astimezone().strftime("%H:%M")
+
+
+def _learner_in(path: Path) -> str:
+    """The learner a sheet names; empty if there is none, or it cannot be read."""
+    try:
+        return read_sheet(path).learner
+    except SheetError:
+        return ""

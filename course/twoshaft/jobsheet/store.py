@@ -1,0 +1,247 @@
+"""Keep a job sheet in its file: whole or not at all, field by field, by several windows at once."""
+
+from __future__ import annotations
+
+import contextlib
+import getpass
+import hashlib
+import json
+import os
+import tempfile
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import Any
+
+from filelock import FileLock, Timeout
+
+from twoshaft.errors import SheetError
+from twoshaft.jobsheet.contents import HISTORY, Answer, SheetData, check_value, read_sheet
+
+LOCK_SECONDS = 10
+
+
+@dataclass(frozen=True)
+class Saved:
+    """What became of an answer that was saved.
+
+    Parameters
+    ----------
+    revision : int
+        The field's new revision.
+    saved : str
+        When, ISO 8601 in UTC.
+    replaced : object
+        Another window's answer that this one replaced; None if there was none.
+    notice : str
+        One sentence if something else happened that the learner should know, else empty.
+    """
+
+    revision: int
+    saved: str
+    replaced: Any = None
+    notice: str = ""
+
+
+class Store:
+    """A job sheet's file.
+
+    Parameters
+    ----------
+    path : path
+        The file, usually ``jobsheet.json`` beside the notebook.
+    fresh : SheetData
+        Whose sheet it is; written into a new file and into every later one.
+    read_only : bool
+        Read, never write, never rename.
+
+    Notes
+    -----
+    Every save reads the file again under a lock, changes the one field and replaces the file, so
+    two windows, two kernels or a restart lose nothing. A file that cannot be read is set aside
+    under a name with the time, and the sheet starts again from what this window knows.
+    """
+
+    def __init__(self, path: Path, fresh: SheetData, *, read_only: bool = False) -> None:
+        self.path, self.read_only = Path(path), read_only
+        self.notice = ""
+        self._fresh = replace(fresh, answers={})
+        self._known: SheetData = self._fresh
+        self._stamp: tuple[int, int, int] | None = None
+        if read_only:
+            self.refresh()
+        else:
+            try:
+                with self._locked():
+                    self._read_or_set_aside()
+            except SheetError as error:
+                self.notice = error.sentence
+
+    @property
+    def data(self) -> SheetData:
+        """The sheet as last read or saved."""
+        return self._known
+
+    def describe(self, **facts: str) -> None:
+        """Facts about the sheet to be written with the next save, as ``given_digest``."""
+        self._fresh = replace(self._fresh, **facts)
+
+    def refresh(self) -> tuple[str, ...]:
+        """Look at the file again.
+
+        Returns
+        -------
+        tuple of str
+            Names of the fields that another window has changed since.
+        """
+        stamp = _stamp(self.path)
+        if stamp is None or stamp == self._stamp:
+            return ()
+        try:
+            found = read_sheet(self.path)
+        except SheetError as error:
+            # Set aside only while saving, under the lock; a reader changes nothing.
+            self.notice = error.sentence
+            return ()
+        before, self._known, self._stamp = self._known, found, stamp
+        return tuple(
+            name
+            for name, answer in found.answers.items()
+            if answer.revision != before.answers.get(name, Answer()).revision
+        )
+
+    def save(self, name: str, value: Any, *, base: int | None = None) -> Saved:
+        """Save one field.
+
+        Parameters
+        ----------
+        name : str
+            The field.
+        value : str, number, list of str or None
+            As stored.
+        base : int, optional
+            The revision that this answer was made from. If the file has a later one with another
+            value, that value is reported as replaced (and kept in the history).
+
+        Raises
+        ------
+        SheetError
+            If nothing can be saved here. The answer is then still known to this window.
+        """
+        value = check_value(value, f"field {name}")
+        if self.read_only:
+            raise SheetError("this job sheet is open for reading only")
+        with self._locked():
+            notice = self._read_or_set_aside()
+            old = self._known.answers.get(name, Answer())
+            base = old.revision if base is None else base
+            if old.value == value and old.revision:
+                return Saved(old.revision, old.saved, notice=notice)
+            replaced = old.value if old.revision != base else None
+            past = (*old.history, (old.value, old.saved))[-HISTORY:] if old.revision else ()
+            new = Answer(value, old.revision + 1, _now(), past)
+            data = replace(
+                self._fresh,
+                given_digest=self._fresh.given_digest or self._known.given_digest,
+                answers={**self._known.answers, name: new},
+            )
+            self._known = data
+            self._write(data)
+        return Saved(new.revision, new.saved, replaced, notice)
+
+    def _read_or_set_aside(self) -> str:
+        """Read the file; a damaged one is renamed. Returns the sentence that says so."""
+        stamp = _stamp(self.path)
+        if stamp is None or stamp == self._stamp:
+            return ""
+        try:
+            found = read_sheet(self.path)
+        except SheetError as error:
+            return self._set_aside(error)
+        if found.learner and self._fresh.learner and found.learner != self._fresh.learner:
+            raise SheetError(
+                f"this job sheet belongs to {found.learner}, and {self._fresh.learner} works here",
+                where=self.path.name,
+                mend="open your own from start-here; nothing has been changed",
+            )
+        self._known, self._stamp, self.notice = found, stamp, ""
+        return ""
+
+    def _set_aside(self, error: SheetError) -> str:
+        when = datetime.now().strftime("%Y-%m-%dT%H%M%S")
+        aside = self.path.with_name(f"{self.path.stem}.damaged-{when}{self.path.suffix}")
+        number = 1
+        while aside.exists():
+            number += 1
+            aside = aside.with_name(f"{self.path.stem}.damaged-{when}-{number}{self.path.suffix}")
+        try:
+            os.rename(self.path, aside)
+        except OSError:
+            raise error from None
+        self._stamp = None
+        kept = len(self._known.answers)
+        self.notice = (
+            f"The saved job sheet could not be read ({error.what}); it was set aside as "
+            f"{aside.name}, and this sheet goes on with the {kept} answers known here."
+            if kept
+            else f"The saved job sheet could not be read ({error.what}); it was set aside as "
+            f"{aside.name}, and this sheet starts empty."
+        )
+        return self.notice
+
+    def _write(self, data: SheetData) -> None:
+        text = json.dumps(data.as_json(), ensure_ascii=False, indent=1) + "\n"
+        temporary = self.path.with_name(f".{self.path.name}.{os.getpid()}.part")
+        try:
+            with open(temporary, "w", encoding="utf-8", newline="\n") as file:
+                file.write(text)
+                file.flush()
+                os.fsync(file.fileno())
+            os.replace(temporary, self.path)
+        except OSError as error:
+            with contextlib.suppress(OSError):
+                temporary.unlink()
+            raise SheetError(
+                f"nothing could be saved ({(error.strerror or 'no reason given').lower()})",
+                where=self.path.name,
+                mend="make room or ask for write access; this window still holds your answers",
+            ) from None
+        self._stamp = _stamp(self.path)
+
+    @contextlib.contextmanager
+    def _locked(self) -> Iterator[None]:
+        # The lock lies outside the folder, so that it is never handed in.
+        digest = hashlib.sha256(str(self.path.resolve()).encode()).hexdigest()[:24]
+        folder = Path(tempfile.gettempdir()) / f"twoshaft-{_user()}"
+        try:
+            folder.mkdir(mode=0o700, exist_ok=True)
+            with FileLock(folder / f"{digest}.lock", timeout=LOCK_SECONDS):
+                yield
+        except Timeout:
+            raise SheetError(
+                "another window has held this job sheet for too long",
+                where=self.path.name,
+                mend="close the other window and try again",
+            ) from None
+        except PermissionError as error:
+            raise SheetError(f"the job sheet cannot be locked ({error.strerror})") from None
+
+
+def _user() -> str:
+    try:
+        return hashlib.sha256(getpass.getuser().encode()).hexdigest()[:8]
+    except (OSError, KeyError):
+        return "user"
+
+
+def _stamp(path: Path) -> tuple[int, int, int] | None:
+    try:
+        status = os.stat(path)
+    except OSError:
+        return None
+    return status.st_mtime_ns, status.st_size, status.st_ino
+
+
+def _now() -> str:
+    return datetime.now(UTC).strftime("%Y-%m-%dT%H:%M:%SZ")

@@ -1,0 +1,169 @@
+"""Where a notebook stands: whose folder, which assignment, or a practice copy."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from twoshaft.errors import SheetError
+from twoshaft.jobsheet.contents import MAX_BYTES, load_json
+from twoshaft.jobsheet.fields import well_named
+
+ASSIGNMENT, LEARNER, SHEET = "assignment.json", "learner.json", "jobsheet.json"
+PEOPLE, WORKPLACE, UNIT = "people.json", "workplace.json", "unit.yaml"
+
+
+@dataclass(frozen=True)
+class Person:
+    """A learner."""
+
+    id: str
+    family_name: str = ""
+    given_name: str = ""
+
+    @property
+    def name(self) -> str:
+        """Given and family name, or the id where no name is known."""
+        return f"{self.given_name} {self.family_name}".strip() or self.id
+
+
+@dataclass(frozen=True)
+class Assignment:
+    """What the instructor set: a module, an attempt, a unit, a date.
+
+    Parameters
+    ----------
+    name : str
+        ``<module>-<attempt>``.
+    due : str
+        ISO 8601; empty if there is no date.
+    """
+
+    name: str
+    module: str
+    attempt: int
+    cohort: str = ""
+    salt: str = ""
+    unit: str = "tarnbeck-b5"
+    unit_version: str = ""
+    course_version: str = ""
+    due: str = ""
+
+
+@dataclass(frozen=True)
+class Place:
+    """Where a notebook stands.
+
+    Parameters
+    ----------
+    folder : Path
+        The notebook's folder.
+    learner : Person or None
+        Who works here; None in folders that are marked and in practice copies.
+    assignment : Assignment or None
+        None in a practice copy.
+    """
+
+    folder: Path
+    learner: Person | None
+    assignment: Assignment | None
+
+    @property
+    def practice(self) -> bool:
+        """Whether nothing here is marked."""
+        return self.assignment is None
+
+    @property
+    def read_only(self) -> bool:
+        """Whether the sheet here is for reading: an assignment in nobody's folder."""
+        return self.assignment is not None and self.learner is None
+
+
+def find_place(folder: str | Path | None = None) -> Place:
+    """Where a notebook in this folder stands.
+
+    Parameters
+    ----------
+    folder : path, optional
+        The notebook's folder; the working folder if not given.
+
+    Raises
+    ------
+    SheetError
+        If ``assignment.json`` or ``learner.json`` is there but cannot be used.
+    """
+    folder = Path(folder) if folder is not None else Path.cwd()
+    assignment = read_assignment(folder / ASSIGNMENT)
+    learner = read_person(folder.absolute().parent / LEARNER) if assignment else None
+    return Place(folder, learner, assignment)
+
+
+def read_assignment(path: Path) -> Assignment | None:
+    """The assignment described in a file; None if there is no such file.
+
+    Raises
+    ------
+    SheetError
+        If the file cannot be used.
+    """
+    data = read_table(path)
+    if data is None:
+        return None
+    module, attempt = data.get("module"), data.get("attempt")
+    if not well_named(module) or isinstance(attempt, bool) or not isinstance(attempt, int):
+        raise SheetError(
+            "module or attempt is missing", where=path.name, mend="fetch the assignment again"
+        )
+    words = ("cohort", "salt", "unit", "unit_version", "course_version", "due")
+    given = {word: str(data[word]) for word in words if data.get(word)}
+    return Assignment(
+        str(data.get("assignment") or f"{module}-{attempt}"), module, attempt, **given
+    )
+
+
+def read_person(path: Path) -> Person | None:
+    """The person described in a file; None if there is no such file.
+
+    Raises
+    ------
+    SheetError
+        If the file cannot be used.
+    """
+    data = read_table(path)
+    if data is None:
+        return None
+    if not isinstance(data.get("id"), str) or not data["id"]:
+        raise SheetError("it names nobody", where=path.name, mend="ask your instructor")
+    names = (str(data.get(word) or "") for word in ("family_name", "given_name"))
+    return Person(data["id"], *names)
+
+
+def read_table(path: Path) -> dict[str, Any] | None:
+    """A small JSON file with a table of names; None if there is no such file.
+
+    Raises
+    ------
+    SheetError
+        If the file cannot be read.
+    """
+    try:
+        if path.stat().st_size > MAX_BYTES:
+            raise SheetError("it is too large", where=path.name)
+        text = path.read_text(encoding="utf-8-sig")
+    except FileNotFoundError:
+        return None
+    except (OSError, UnicodeDecodeError):
+        raise SheetError("it cannot be read", where=path.name, mend="ask your instructor") from None
+    data = load_json(text, path.name)
+    if not isinstance(data, dict):
+        raise SheetError("it holds no table of names", where=path.name)
+    return data
+
+
+def write_table(path: Path, data: Any) -> None:
+    """Write a small JSON file whole or not at all."""
+    temporary = path.with_name(f".{path.name}.part")
+    temporary.write_text(json.dumps(data, ensure_ascii=False, indent=1) + "\n", encoding="utf-8")
+    temporary.replace(path)

@@ -12,6 +12,8 @@ Each carries its facts as fields and builds its one sentence from them.
 
 from __future__ import annotations
 
+from typing import Any
+
 
 class CourseError(Exception):
     """Something a person gave cannot be used.
@@ -38,7 +40,18 @@ class CourseError(Exception):
 
 
 class UnitFileError(CourseError):
-    """A unit file cannot be used as it is."""
+    """A unit file cannot be used as it is.
+
+    ``findings`` holds everything that was found, one by one; the message has a line for each.
+    """
+
+    def __init__(
+        self, what: str, *, where: str = "", mend: str = "", findings: tuple[Any, ...] = ()
+    ) -> None:
+        super().__init__(what, where=where, mend=mend)
+        self.findings = findings
+        if findings:
+            self.args = ("\n".join(finding.sentence for finding in findings),)
 
 
 class AnswerError(CourseError):

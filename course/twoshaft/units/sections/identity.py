@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from typing import Annotated
+
+from pydantic import Field, StringConstraints
+
 from twoshaft.units.sections.order import Id, Section, Text
 
 
@@ -14,9 +18,13 @@ class Identity(Section):
 
     id: Id
     name: Text
-    version: Text
+    version: Annotated[str, StringConstraints(min_length=1, max_length=20)]
+    """Raise it with every change that can change an answer; in quotes, as "1.0"."""
     invented: bool
     college: Text
     scenario: Text
-    gears: int
+    """What is on the bench and why, for the apprentice."""
+    gears: int = Field(ge=1, le=8)
+    """Forward gears."""
     variant_of: Id | None = None
+    """The id of the base; written by the loader, not by hand."""

@@ -1,23 +1,51 @@
 """The order-of-work section: parts, tools, operations and what binds their order.
 
-Ids are lower-case words joined by hyphens; every text is plain and short.
+Ids are lower-case words joined by hyphens; every text is plain and short. In a file, keys are
+written with spaces (``any of``, ``minutes to do``), and a list of one may be a single word.
 """
 
 from __future__ import annotations
 
 from enum import StrEnum
-from typing import Annotated
+from typing import Annotated, Any
 
-from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
+from pydantic import (
+    BaseModel,
+    BeforeValidator,
+    ConfigDict,
+    Field,
+    StringConstraints,
+    model_validator,
+)
 
 Id = Annotated[str, StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", max_length=60)]
 Text = Annotated[str, StringConstraints(min_length=3, strip_whitespace=True)]
 
 
-class Section(BaseModel):
-    """Base of all entries: unknown keys are refused, so a typing slip is seen."""
+def _listed(value: Any) -> Any:
+    return (value,) if isinstance(value, str) else value
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+
+Ids = Annotated[tuple[Id, ...], BeforeValidator(_listed)]
+
+
+def _spoken(name: str) -> str:
+    return name.replace("_", " ")
+
+
+class Section(BaseModel):
+    """Base of all entries: unknown keys are refused, so a typing slip is seen.
+
+    A field ``single_use`` is written ``single use`` in a file.
+    """
+
+    model_config = ConfigDict(
+        extra="forbid",
+        frozen=True,
+        populate_by_name=True,
+        alias_generator=_spoken,
+        use_attribute_docstrings=True,
+    )
 
 
 class Part(Section):
@@ -25,9 +53,15 @@ class Part(Section):
 
     id: Id
     name: Text
+    """What the workshop calls it."""
+    plain: str | None = None
+    """The same in plain words, for someone who has never seen one."""
     single_use: bool = False
+    """It is used up once fitted for good: a new one every time."""
     damaged_by_removal: bool = False
+    """It can be fitted again in principle, but does not survive being taken out."""
     orientation_mark: str | None = None
+    """The mark on the part that tells which way it goes in."""
 
 
 class Tool(Section):
@@ -49,35 +83,50 @@ class Stage(Section):
 
     id: Id
     name: Text
+    about: str | None = None
+    """One or two sentences: what is built here and what it is for."""
 
 
 class OperationKind(StrEnum):
-    """What an operation is."""
+    """What an operation is.
+
+    fit: a part goes in for good. secure: a part already in is tightened, staked, locked or
+    pinned. prepare: a part is cleaned, warmed, oiled or coated, or the work is turned round.
+    trial: a part goes in to be measured. remove: what was fitted on trial comes out again.
+    measure: a figure is read. check: something is found right or wrong.
+    """
 
     FIT = "fit"
+    SECURE = "secure"
+    PREPARE = "prepare"
     TRIAL = "trial"
-    MEASURE = "measure"
     REMOVE = "remove"
+    MEASURE = "measure"
     CHECK = "check"
 
 
 class Operation(Section):
     """One step of the build.
 
-    ``minutes_undo`` is what taking the step apart again takes. ``orientation`` says what
-    must face which way, where it can be got wrong.
+    When a step is taken apart again, its single-use parts and those damaged by removal are
+    lost; so ``parts`` names what the step fits or, for *secure*, what it locks.
     """
 
     id: Id
-    name: Text
+    name: Annotated[Text, StringConstraints(max_length=70)]
+    """Short, imperative, and clear by itself in a shuffled list."""
+    plain: str | None = None
+    """The same in plain words, for someone new to the trade."""
     stage: Id
     kind: OperationKind = OperationKind.FIT
-    parts: tuple[Id, ...] = ()
-    tools: tuple[Id, ...] = ()
-    consumables: tuple[Id, ...] = ()
-    minutes_do: float = Field(gt=0, le=240)
-    minutes_undo: float = Field(ge=0, le=240)
+    parts: Ids = ()
+    tools: Ids = ()
+    consumables: Ids = ()
+    minutes_do: float = Field(gt=0, le=240, alias="minutes to do", allow_inf_nan=False)
+    minutes_undo: float = Field(ge=0, le=240, alias="minutes to undo", allow_inf_nan=False)
+    """What taking the step apart again takes."""
     orientation: str | None = None
+    """What must face which way, where it can be got wrong."""
 
 
 class RuleKind(StrEnum):
@@ -96,63 +145,83 @@ class RuleKind(StrEnum):
 
 
 class Rule(Section):
-    """``earlier`` (or one of ``any_of``) comes before ``later``; or ``later`` is
-    ``not_during`` a hold.
-
-    ``loses`` names parts that do not survive a broken rule of kind *harms*. ``safety`` marks
-    a rule whose breach fails a must-pass outcome whatever the mark.
+    """``earlier`` (or one of ``any of``) comes before ``later``; or ``later`` is done while a
+    hold is ``not during``.
     """
 
     id: Id
     kind: RuleKind
     earlier: Id | None = None
-    any_of: tuple[Id, ...] = ()
+    any_of: Ids = ()
+    """At least one of these comes before."""
     not_during: Id | None = None
+    """A hold that must not be on while ``later`` is done."""
     later: Id
     reason: Text
-    loses: tuple[Id, ...] = ()
+    """One plain sentence that convinces a mechanic."""
+    loses: Ids = ()
+    """Parts that do not survive when a rule of kind *harms* is broken."""
     safety: bool = False
+    """Breaking it could hurt someone or let the unit fail on the road: a must-pass."""
 
     @model_validator(mode="after")
     def _one_side(self) -> Rule:
         given = [self.earlier is not None, bool(self.any_of), self.not_during is not None]
         if sum(given) != 1:
-            raise ValueError("give exactly one of earlier, any_of, not_during")
+            raise ValueError("give exactly one of 'earlier', 'any of', 'not during'")
         if self.any_of and len(set(self.any_of)) < 2:
-            raise ValueError("any_of needs at least two different operations")
+            raise ValueError("'any of' needs at least two different operations")
+        if len(set(self.any_of)) < len(self.any_of):
+            raise ValueError("'any of' names an operation twice")
+        if self.later == self.earlier or self.later in self.any_of:
+            raise ValueError(f"'{self.later}' cannot come before itself")
+        if (self.kind is RuleKind.HARMS) != bool(self.loses):
+            raise ValueError("a rule of kind harms, and no other, names under 'loses' what is lost")
         return self
 
 
 class Hold(Section):
     """A condition that some operation gives, another ends and others need.
 
-    With one giver and one ender it compiles into the order; with several the replay judges it.
+    Each giver turns it on and each ender turns it off. With one giver and one ender it compiles
+    into the order (giver, then what needs it, then ender); with several the replay judges it.
     """
 
     id: Id
     name: Text
-    given_by: tuple[Id, ...] = Field(min_length=1)
-    ended_by: tuple[Id, ...] = Field(min_length=1)
-    needed_by: tuple[Id, ...] = Field(min_length=1)
+    given_by: Ids = Field(min_length=1)
+    ended_by: Ids = Field(min_length=1)
+    needed_by: Ids = Field(min_length=1)
     reason: Text
+    safety: bool = False
+    """Going on without the hold could hurt someone or let the unit fail on the road."""
 
 
 class Clock(Section):
-    """Once ``starts`` is done, ``ends`` must be done within ``minutes``."""
+    """Once ``starts`` is done, ``ends`` must be done within ``minutes``.
+
+    The time runs from the end of ``starts`` to the end of ``ends``.
+    """
 
     id: Id
     name: Text
     starts: Id
     ends: Id
-    minutes: float = Field(gt=0, le=1440)
+    minutes: float = Field(gt=0, le=1440, allow_inf_nan=False)
     reason: Text
-    loses: tuple[Id, ...] = ()
+    loses: Ids = ()
+    """Parts or consumables that are wasted when the time runs out."""
+    safety: bool = False
+    """Going over the time could hurt someone or let the unit fail on the road."""
 
 
 class Together(Section):
     """Operations that go in as one; marked once, shown as one step."""
 
     id: Id
-    name: Text
-    operations: tuple[Id, ...] = Field(min_length=2)
+    name: Annotated[Text, StringConstraints(max_length=70)]
+    """The label of the one step, imperative, as an operation's name."""
+    plain: str | None = None
+    """The same in plain words, for someone new to the trade."""
+    operations: Ids = Field(min_length=2)
     reason: Text

@@ -1,0 +1,125 @@
+"""Pydantic's complaints, said in plain words with file and line."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from difflib import get_close_matches
+from typing import Any
+
+from pydantic import BaseModel, ValidationError
+
+from twoshaft.units.findings import Finding
+from twoshaft.units.source import Node
+
+ID_HINT = "use lower-case words joined by hyphens, such as fit-oil-guide"
+
+
+def findings_of(trouble: ValidationError, root: Node, model: type[BaseModel]) -> list[Finding]:
+    """One finding for each thing that does not fit the schema `model`."""
+    return [_finding(error, root, model) for error in trouble.errors()]
+
+
+def _finding(error: Any, root: Node, model: type[BaseModel]) -> Finding:
+    place: Sequence[str | int] = error["loc"]
+    nodes = list(root.path(place))
+    subject = _subject(place, nodes)
+    what, mend = _words(error, place, model)
+    return Finding(nodes[-1].where, f"{what}{subject}", mend)
+
+
+def _subject(place: Sequence[str | int], nodes: list[Node]) -> str:
+    """Name the entry that the complaint is about: `` in operations, 'fit-magnet'``."""
+    for depth in range(len(nodes) - 1, 0, -1):
+        identifier = nodes[depth].identifier()
+        if identifier:
+            return f" in {place[0]}, '{identifier}'"
+    if len(place) > 1:
+        entry = f", entry {place[1] + 1}" if isinstance(place[1], int) else ""
+        return f" in {place[0]}{entry}"
+    return ""
+
+
+def _words(error: Any, place: Sequence[str | int], model: type[BaseModel]) -> tuple[str, str]:
+    key = next((str(step) for step in reversed(place) if isinstance(step, str)), "the file")
+    given = error["input"]
+    shown = f"{given!r}" if isinstance(given, str | int | float | bool) else "what stands there"
+    if len(shown) > 60:
+        shown = f"{shown[:56]}...'"
+    context = error.get("ctx", {})
+    match error["type"]:
+        case "missing":
+            return f"'{key}' is missing", f"add a line '{key}: ...'"
+        case "extra_forbidden":
+            near = get_close_matches(key, _known_keys(model, place), n=1)
+            return (
+                f"'{key}' is not a known key",
+                f"did you mean '{near[0]}'" if near else "remove it or check the spelling",
+            )
+        case "string_pattern_mismatch":
+            return f"'{key}' is {shown}, which is not an id", ID_HINT
+        case "string_type":
+            return f"'{key}' is {shown}, which is not text", "put it in quotes"
+        case "string_too_short":
+            return (
+                f"'{key}' is too short",
+                f"write at least {context['min_length']} letters",
+            )
+        case "string_too_long":
+            return f"'{key}' is too long", f"keep it to {context['max_length']} letters"
+        case "enum" | "literal_error":
+            return f"'{key}' is {shown}", f"choose {context['expected']}"
+        case "bool_parsing" | "bool_type":
+            return f"'{key}' is {shown}", "write true or false"
+        case "float_parsing" | "float_type" | "int_parsing" | "int_type" | "finite_number":
+            return f"'{key}' is {shown}, which is not a number", "write a number, as 2.5"
+        case "int_from_float":
+            return f"'{key}' is {shown}", "write a whole number"
+        case "greater_than":
+            return f"'{key}' is {shown}", f"give a number above {context['gt']:g}"
+        case "greater_than_equal":
+            return f"'{key}' is {shown}", f"give a number of at least {context['ge']:g}"
+        case "less_than":
+            return f"'{key}' is {shown}", f"give a number below {context['lt']:g}"
+        case "less_than_equal":
+            return f"'{key}' is {shown}", f"give a number of at most {context['le']:g}"
+        case "tuple_type" | "list_type":
+            return f"'{key}' is not a list", "begin each entry with a dash, or use [ ]"
+        case "model_type" | "model_attributes_type" | "dict_type":
+            return f"'{key}' is {shown} where keys with values belong", "write 'key: value' lines"
+        case "too_short":
+            return (
+                f"'{key}' has too few entries",
+                f"give at least {context['min_length']}",
+            )
+        case "value_error":
+            return f"the entry does not hold together: {context['error']}", "change it accordingly"
+    return f"'{key}' is {shown}: {error['msg'].lower()}", "correct it"
+
+
+def _known_keys(model: type[BaseModel], place: Sequence[str | int]) -> list[str]:
+    """Keys that the schema knows at the entry which holds the last key of `place`."""
+    current: type[BaseModel] | None = model
+    for step in place[:-1]:
+        if isinstance(step, str) and current is not None:
+            field = next(
+                (
+                    field
+                    for name, field in current.model_fields.items()
+                    if step in (name, field.alias)
+                ),
+                None,
+            )
+            current = _model_in(field.annotation) if field is not None else None
+    if current is None:
+        return []
+    return [field.alias or name for name, field in current.model_fields.items()]
+
+
+def _model_in(annotation: Any) -> type[BaseModel] | None:
+    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
+        return annotation
+    for inner in getattr(annotation, "__args__", ()):
+        found = _model_in(inner)
+        if found is not None:
+            return found
+    return None

@@ -1,0 +1,29 @@
+"""What a check has to say about a unit file."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One thing that is wrong in a unit file.
+
+    Attributes
+    ----------
+    where : str
+        File and place, as ``my-unit.yaml, line 12``.
+    what : str
+        What is wrong, in plain words.
+    mend : str
+        What to do about it.
+    """
+
+    where: str
+    what: str
+    mend: str
+
+    @property
+    def sentence(self) -> str:
+        """The finding as one sentence."""
+        return f"{self.where}: {self.what.rstrip('.')}; {self.mend.rstrip('.')}."

@@ -1,0 +1,251 @@
+"""The bearings section: bearings, how a shaft's pair is arranged, its shims and what is measured.
+
+Lengths are nominal, in millimetres; the reader of a unit file turns none of them. A setting is an
+axial interference of the pair: above zero it is preload, below zero end play.
+"""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from typing import Annotated, Literal
+
+from pydantic import Field, model_validator
+
+from twoshaft.units.sections.order import Id, Section, Text
+
+Length = Annotated[float, Field(gt=0, le=1000)]
+Tolerance = Annotated[float, Field(ge=0, le=2)]
+
+
+class Arrangement(StrEnum):
+    """Which rings are pressed towards each other when the pair is set.
+
+    outer-rings-together: the case presses the outer rings inwards (face to face).
+    inner-rings-together: the shaft nut presses the inner rings inwards (back to back).
+    """
+
+    OUTER_TOGETHER = "outer-rings-together"
+    INNER_TOGETHER = "inner-rings-together"
+
+
+class ShimPlace(StrEnum):
+    """Where the shim sits."""
+
+    BEHIND_OUTER = "behind-outer-ring"
+    BEHIND_INNER = "behind-inner-ring"
+    UNDER_COVER = "under-cover"
+    BETWEEN_OUTER = "between-outer-rings"
+    BETWEEN_INNER = "between-inner-rings"
+
+
+class TermKind(StrEnum):
+    """What a measured length of the stack spans.
+
+    case: between the two seats of the outer rings. shaft: between the two seats of the inner
+    rings. bearing: a bearing's stand, over both rings, seated. joint: anything that lifts a cover
+    or case half off its face (a gasket, a film).
+    """
+
+    CASE = "case"
+    SHAFT = "shaft"
+    BEARING = "bearing"
+    JOINT = "joint"
+
+
+class TaperBearing(Section):
+    """A single-row taper roller bearing; e and Y follow from the contact angle (ISO 281)."""
+
+    kind: Literal["taper"] = "taper"
+    id: Id
+    name: Text
+    bore_mm: Length
+    outside_mm: Length
+    stand_mm: Length
+    contact_angle_deg: float = Field(ge=8, le=35)
+    rollers: int = Field(ge=8, le=60)
+    roller_length_mm: Length
+    roller_diameter_mm: Length
+    roller_half_angle_deg: float = Field(ge=0.5, le=5)
+    rib_arm_mm: float = Field(gt=0, le=10)
+    dynamic_kn: float = Field(gt=0, le=2000)
+
+    @model_validator(mode="after")
+    def _fits_together(self) -> TaperBearing:
+        _ring_space(self, self.roller_diameter_mm, self.rollers)
+        return self
+
+
+class BallBearing(Section):
+    """A single-row ball bearing with its working contact angle."""
+
+    kind: Literal["ball"]
+    id: Id
+    name: Text
+    bore_mm: Length
+    outside_mm: Length
+    stand_mm: Length
+    contact_angle_deg: float = Field(ge=5, le=40)
+    balls: int = Field(ge=5, le=40)
+    ball_diameter_mm: Length
+    dynamic_kn: float = Field(gt=0, le=2000)
+
+    @model_validator(mode="after")
+    def _fits_together(self) -> BallBearing:
+        _ring_space(self, self.ball_diameter_mm, self.balls)
+        return self
+
+
+def _ring_space(bearing: TaperBearing | BallBearing, element_mm: float, count: int) -> None:
+    room = (bearing.outside_mm - bearing.bore_mm) / 2
+    if room <= 0:
+        raise ValueError(f"{bearing.id}: the outside is not larger than the bore; swap them")
+    if element_mm >= room:
+        raise ValueError(f"{bearing.id}: rolling elements of {element_mm} mm do not fit {room} mm")
+    pitch = 3.1416 * (bearing.outside_mm + bearing.bore_mm) / 2
+    if count * element_mm > pitch:
+        raise ValueError(f"{bearing.id}: {count} rolling elements do not fit round the pitch")
+
+
+class Material(Section):
+    """What a case or shaft is made of, for heat and fits."""
+
+    name: Text
+    expansion_per_k: float = Field(ge=1e-6, le=4e-5)
+    elastic_gpa: float = Field(ge=20, le=400)
+    poisson: float = Field(ge=0.1, le=0.45)
+
+
+class StackTerm(Section):
+    """One length of the stack, with what its measurement is worth."""
+
+    id: Id
+    name: Text
+    kind: TermKind
+    nominal_mm: Length
+    tolerance_mm: Tolerance
+    tool: Text
+    resolution_mm: float = Field(gt=0, le=0.5)
+    repeat_mm: Tolerance = 0.0
+    calibration_mm: Tolerance = 0.0
+
+
+class ShimSet(Section):
+    """The thicknesses on the shelf; ``at_most`` may be stacked."""
+
+    id: Id
+    name: Text
+    thicknesses_mm: tuple[Annotated[float, Field(gt=0, le=10)], ...] = Field(min_length=1)
+    at_most: int = Field(default=1, ge=1, le=2)
+
+    @model_validator(mode="after")
+    def _rises(self) -> ShimSet:
+        if list(self.thicknesses_mm) != sorted(set(self.thicknesses_mm)):
+            raise ValueError(f"{self.id}: list the thicknesses once each, thinnest first")
+        return self
+
+
+class Target(Section):
+    """What the setting must be: an amount of preload or of end play, between two limits."""
+
+    kind: Literal["preload", "end-play"]
+    low_mm: float = Field(ge=0, le=1)
+    high_mm: float = Field(gt=0, le=1)
+
+    @model_validator(mode="after")
+    def _rises(self) -> Target:
+        if not self.low_mm < self.high_mm:
+            raise ValueError("the target's low limit is not below its high limit; swap them")
+        return self
+
+
+class Drag(Section):
+    """Something that is turned besides the bearings, with its torque at its own shaft.
+
+    ``speed_ratio`` is its speed over that of the turned shaft.
+    """
+
+    id: Id
+    name: Text
+    kind: Literal["seal", "mesh", "other-shaft"]
+    torque_nm: float = Field(ge=0, le=50)
+    speed_ratio: float = Field(default=1.0, gt=0, le=50)
+
+
+class Warmth(Section):
+    """How far each part rises above the bench temperature when the unit runs."""
+
+    case_k: float = Field(ge=-100, le=150)
+    shaft_k: float = Field(ge=-100, le=150)
+    outer_ring_k: float = Field(ge=-100, le=150)
+    inner_ring_k: float = Field(ge=-100, le=150)
+
+
+class Support(Section):
+    """One shaft on its pair of opposed bearings."""
+
+    id: Id
+    name: Text
+    arrangement: Arrangement
+    left: Id
+    right: Id
+    case: Material
+    shaft: Material
+    case_wall_mm: Length
+    case_stiffness_n_per_um: float = Field(ge=10, le=5000)
+    outer_fit_um: float = Field(ge=-100, le=200)
+    inner_fit_um: float = Field(ge=-100, le=200)
+    stack: tuple[StackTerm, ...] = Field(min_length=2)
+    shim_place: ShimPlace
+    shim_set: Id
+    target: Target
+    radial_load_n: tuple[Annotated[float, Field(ge=0)], Annotated[float, Field(ge=0)]]
+    axial_load_n: float = 0.0
+    speed_rpm: float = Field(gt=0, le=20000)
+    drags: tuple[Drag, ...] = ()
+    cord_radius_mm: Length
+    running: Warmth
+    trial_operation: Id | None = None
+    final_operation: Id | None = None
+
+
+class Bearings(Section):
+    """All bearings of the unit, their pairs and the shims on the shelf."""
+
+    types: tuple[Annotated[TaperBearing | BallBearing, Field(discriminator="kind")], ...]
+    shim_sets: tuple[ShimSet, ...]
+    supports: tuple[Support, ...] = Field(min_length=1)
+
+    @model_validator(mode="after")
+    def _known(self) -> Bearings:
+        types, sets = {b.id: b for b in self.types}, {s.id for s in self.shim_sets}
+        for entries, word in ((self.types, "bearing"), (self.supports, "support")):
+            ids = [entry.id for entry in entries]
+            twice = {i for i in ids if ids.count(i) > 1}
+            if twice:
+                raise ValueError(f"{word} {min(twice)} is listed twice; rename one")
+        for support in self.supports:
+            for side in (support.left, support.right):
+                if side not in types:
+                    raise ValueError(f"support {support.id} names an unknown bearing {side}")
+            if support.shim_set not in sets:
+                raise ValueError(
+                    f"support {support.id} names an unknown shim set {support.shim_set}"
+                )
+            kinds = [term.kind for term in support.stack]
+            if TermKind.CASE not in kinds or TermKind.SHAFT not in kinds:
+                raise ValueError(
+                    f"support {support.id}: the stack needs a case length and a shaft length"
+                )
+        return self
+
+    def type_by_id(self, bearing: str) -> TaperBearing | BallBearing:
+        """The bearing with this id."""
+        return next(entry for entry in self.types if entry.id == bearing)
+
+    def support_by_id(self, support: str) -> Support:
+        """The support with this id."""
+        return next(entry for entry in self.supports if entry.id == support)
+
+    def shim_set_by_id(self, shim_set: str) -> ShimSet:
+        """The shim set with this id."""
+        return next(entry for entry in self.shim_sets if entry.id == shim_set)

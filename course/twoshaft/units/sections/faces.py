@@ -1,0 +1,215 @@
+"""The faces section: sealed faces with their outlines, holes and sealants.
+
+Coordinates are in millimetres in the face's own plane, seen from the side that is coated.
+"""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from itertools import pairwise
+from typing import Annotated
+
+from pydantic import Field, model_validator
+
+from twoshaft.units.sections.order import Id, Section, Text
+
+Point = tuple[float, float]
+Polygon = Annotated[tuple[Point, ...], Field(min_length=3)]
+
+
+class SealantKind(StrEnum):
+    """How the sealant cures.
+
+    anaerobic: between metal faces, away from air. moisture: in air, from its surface inwards, so
+    it grows a skin.
+    """
+
+    ANAEROBIC = "anaerobic"
+    MOISTURE = "moisture"
+
+
+class Sealant(Section):
+    """A formed-in-place sealant."""
+
+    id: Id
+    name: Text
+    kind: SealantKind
+    largest_gap_mm: float = Field(gt=0, le=10)
+    open_minutes: float = Field(gt=0, le=240)
+    skin_minutes: float | None = Field(default=None, gt=0, le=240)
+    viscosity_pa_s: float = Field(gt=0, le=5000)
+    yield_stress_pa: float = Field(ge=0, le=10000)
+    cure_hours: float = Field(gt=0, le=168)
+
+    @model_validator(mode="after")
+    def _skin_by_kind(self) -> Sealant:
+        if (self.kind is SealantKind.MOISTURE) != (self.skin_minutes is not None):
+            raise ValueError(f"{self.id}: give skin_minutes for a moisture-curing sealant only")
+        return self
+
+
+class CavityKind(StrEnum):
+    """What is behind an opening in the face: oil, nothing, or the open air."""
+
+    OIL = "oil"
+    CLOSED = "closed"
+    OPEN = "open"
+
+
+class Cavity(Section):
+    """An opening in the face's outline."""
+
+    id: Id
+    name: Text
+    kind: CavityKind
+    outline: Polygon
+
+
+class Hole(Section):
+    """A bolt or dowel hole; ``open`` if it leads to the outside under the bolt's head."""
+
+    id: Id
+    x_mm: float
+    y_mm: float
+    diameter_mm: float = Field(gt=0, le=60)
+    clamp_n: float = Field(default=0.0, ge=0, le=500000)
+    head_mm: float = Field(default=0.0, ge=0, le=100)
+    open: bool = False
+    blind: bool = False
+
+
+class Guide(Section):
+    """An oil guide, jet or magnet that a lump of sealant must not reach."""
+
+    id: Id
+    name: Text
+    x_mm: float
+    y_mm: float
+    reach_mm: float = Field(gt=0, le=200)
+
+
+class Scratch(Section):
+    """A score across the face."""
+
+    points: tuple[Point, ...] = Field(min_length=2)
+    width_mm: float = Field(gt=0, le=20)
+    depth_um: float = Field(gt=0, le=2000)
+
+
+class Form(Section):
+    """How far the two faces together are from flat, before they are clamped.
+
+    The gap is a bow along x, a bow along y and a twist, in these shares, over a roughness floor.
+    ``bed_n_per_mm3`` is the clamp pressure that closes a millimetre of it.
+    """
+
+    flatness_um: float = Field(ge=0, le=500)
+    bow_x: float = Field(default=1.0, ge=-1, le=1)
+    bow_y: float = Field(default=0.0, ge=-1, le=1)
+    twist: float = Field(default=0.0, ge=-1, le=1)
+    roughness_um: float = Field(gt=0, le=100)
+    bed_n_per_mm3: float = Field(gt=0, le=1e6)
+    flange_mm: float = Field(gt=0, le=100)
+
+
+class Face(Section):
+    """A face that is sealed by a film."""
+
+    id: Id
+    name: Text
+    outline: Polygon
+    cavities: tuple[Cavity, ...] = Field(min_length=1)
+    islands: tuple[Polygon, ...] = ()
+    holes: tuple[Hole, ...] = ()
+    guides: tuple[Guide, ...] = ()
+    scratches: tuple[Scratch, ...] = ()
+    form: Form
+    sealant: Id
+    film_mm: float = Field(gt=0, le=3)
+    film_width_mm: float = Field(gt=0, le=60)
+    centre_line: tuple[Point, ...] = ()
+    lay_operation: Id | None = None
+    close_operation: Id | None = None
+
+    @model_validator(mode="after")
+    def _well_formed(self) -> Face:
+        outlines = {"outline": self.outline}
+        outlines |= {f"cavity {cavity.id}": cavity.outline for cavity in self.cavities}
+        outlines |= {f"island {i + 1}": island for i, island in enumerate(self.islands)}
+        for name, polygon in outlines.items():
+            crossing = crossing_edges(polygon)
+            if crossing:
+                a, b = crossing
+                raise ValueError(
+                    f"face {self.id}: the {name} crosses itself at its edges {a + 1} and {b + 1}; "
+                    "list its corners in order"
+                )
+        ids = [hole.id for hole in self.holes]
+        twice = {i for i in ids if ids.count(i) > 1}
+        if twice:
+            raise ValueError(f"face {self.id}: hole {min(twice)} is listed twice; rename one")
+        return self
+
+
+class Faces(Section):
+    """All sealed faces of the unit and the sealants on the shelf."""
+
+    sealants: tuple[Sealant, ...] = Field(min_length=1)
+    faces: tuple[Face, ...] = Field(min_length=1)
+
+    @model_validator(mode="after")
+    def _known(self) -> Faces:
+        known = {sealant.id for sealant in self.sealants}
+        for face in self.faces:
+            if face.sealant not in known:
+                raise ValueError(f"face {face.id} names an unknown sealant {face.sealant}")
+        return self
+
+    def face_by_id(self, face: str) -> Face:
+        """The face with this id."""
+        return next(entry for entry in self.faces if entry.id == face)
+
+    def sealant_by_id(self, sealant: str) -> Sealant:
+        """The sealant with this id."""
+        return next(entry for entry in self.sealants if entry.id == sealant)
+
+
+def crossing_edges(polygon: tuple[Point, ...]) -> tuple[int, int] | None:
+    """Give the first two edges of a closed polygon that cross or touch, or None.
+
+    Neighbouring edges share a corner and are not compared, unless one folds back on the other.
+    """
+    edges = [*pairwise(polygon), (polygon[-1], polygon[0])]
+    for i, first in enumerate(edges):
+        if first[0] == first[1]:
+            return i, i
+        for j in range(i + 1, len(edges)):
+            neighbours = j == i + 1 or (i == 0 and j == len(edges) - 1)
+            if neighbours:
+                shared, a, b = _shared_corner(first, edges[j], after=j == i + 1)
+                if _side(a, shared, b) == 0 and _dot(a, shared, b) > 0:
+                    return i, j
+            elif _cross(first, edges[j]):
+                return i, j
+    return None
+
+
+def _shared_corner(first, second, *, after):
+    return (first[1], first[0], second[1]) if after else (first[0], first[1], second[0])
+
+
+def _dot(a: Point, corner: Point, b: Point) -> float:
+    return (a[0] - corner[0]) * (b[0] - corner[0]) + (a[1] - corner[1]) * (b[1] - corner[1])
+
+
+def _side(a: Point, b: Point, c: Point) -> float:
+    return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
+
+
+def _cross(first, second) -> bool:
+    (a, b), (c, d) = first, second
+    sides = _side(a, b, c), _side(a, b, d), _side(c, d, a), _side(c, d, b)
+    if sides[0] * sides[1] < 0 and sides[2] * sides[3] < 0:
+        return True
+    touching = ((sides[0], a, b, c), (sides[1], a, b, d), (sides[2], c, d, a), (sides[3], c, d, b))
+    return any(s == 0 and _dot(p, r, q) <= 0 for s, p, q, r in touching)

@@ -1,11 +1,15 @@
 """Colours, sizes and strokes: the only place they are written down.
 
 Data colours are the Okabe-Ito set (Okabe and Ito 2008, "Color Universal Design").
+Forms and rigs take text and ground from the page's theme where it has one, so that a dark
+theme stays readable; paper and ink are used where there is none, as in print.
 """
 
 INK = "#1b1b1b"
 PAPER = "#fcfcfa"
+QUIET = "#595959"
 ACCENT = "#0b5c8a"
+ACCENT_ON_DARK = "#8ecbf2"
 OKABE_ITO = {
     "orange": "#e69f00",
     "sky": "#56b4e9",
@@ -16,3 +20,47 @@ OKABE_ITO = {
     "purple": "#cc79a7",
 }
 GRID_PX = 8
+SMALL_PX, TEXT_PX, HEAD_PX = 13, 15, 18
+TARGET_PX = 32
+TEXT_WIDTH_CH = 70
+THIN_PX, THICK_PX = 1, 2
+FONT = 'system-ui, -apple-system, "Segoe UI", "Noto Sans", "DejaVu Sans", sans-serif'
+
+INK_NOW = f"var(--jp-content-font-color1, {INK})"
+PAPER_NOW = f"var(--jp-layout-color1, {PAPER})"
+QUIET_NOW = f"color-mix(in srgb, {INK_NOW} 75%, {PAPER_NOW})"
+
+
+def css_variables() -> str:
+    """The style as CSS custom properties of the class ``twoshaft``.
+
+    Returns
+    -------
+    str
+        Two rules: the properties, and what differs on the dark theme.
+    """
+    properties = {
+        "ink": INK_NOW,
+        "paper": PAPER_NOW,
+        "quiet": QUIET_NOW,
+        "line": f"color-mix(in srgb, {INK_NOW} 55%, {PAPER_NOW})",
+        "faint": f"color-mix(in srgb, {INK_NOW} 6%, {PAPER_NOW})",
+        "accent": ACCENT,
+        "on-accent": PAPER,
+        "good": OKABE_ITO["green"],
+        "bad": OKABE_ITO["vermilion"],
+        "warn": OKABE_ITO["orange"],
+        "grid": f"{GRID_PX}px",
+        "small": f"{SMALL_PX}px",
+        "text": f"{TEXT_PX}px",
+        "head": f"{HEAD_PX}px",
+        "target": f"{TARGET_PX}px",
+        "width": f"{TEXT_WIDTH_CH}ch",
+        "font": FONT,
+    }
+    lines = "\n".join(f"  --ts-{name}: {value};" for name, value in properties.items())
+    return (
+        f".twoshaft {{\n{lines}\n}}\n"
+        f'[data-jp-theme-light="false"] .twoshaft {{\n'
+        f"  --ts-accent: {ACCENT_ON_DARK};\n  --ts-on-accent: {INK};\n}}\n"
+    )

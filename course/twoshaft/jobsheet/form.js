@@ -1,0 +1,237 @@
+// The form of one task: every field with its prompt, its control and its saved state.
+// The kernel keeps the answers; this shows them and sends what was typed.
+
+const PATIENCE_MS = 5000;
+const LOST =
+  "The notebook's engine has stopped. In the Kernel menu choose to restart and run all cells; what was saved comes back.";
+
+function clock(iso) {
+  const time = new Date(iso);
+  if (Number.isNaN(time.getTime())) return "";
+  const two = (number) => String(number).padStart(2, "0");
+  const hours = `${two(time.getHours())}:${two(time.getMinutes())}`;
+  const day = `${time.getFullYear()}-${two(time.getMonth() + 1)}-${two(time.getDate())}`;
+  return new Date().toDateString() === time.toDateString() ? hours : `${day} ${hours}`;
+}
+
+function numberControl(field, ids, commit) {
+  const box = make("input", {
+    type: "text", class: "ts-box ts-number-box", id: ids.control, inputmode: "text",
+    autocomplete: "off", spellcheck: "false", maxlength: "80", "aria-describedby": `${ids.hint} ${ids.read} ${ids.status}`,
+  });
+  const hint = make("span", { class: "ts-hint", id: ids.hint },
+    field.unit ? `Number and unit, as ${field.example}` : `A number, as ${field.example}`);
+  let sent = "";
+  const send = () => {
+    if (sent !== null && box.value.trim() === sent.trim()) return;
+    sent = box.value;
+    commit(box.value);
+  };
+  box.addEventListener("blur", send);
+  box.addEventListener("keydown", (event) => {
+    if (event.key !== "Enter") return;
+    event.preventDefault();
+    send();
+  });
+  return {
+    element: make("div", { class: "ts-line-of" }, box, hint),
+    show(state) {
+      box.setAttribute("aria-invalid", String(Boolean(state.error)));
+      if (document.activeElement === box && box.value !== sent) return; // still being typed
+      sent = state.value == null ? "" : String(state.value);
+      box.value = sent;
+    },
+    setDisabled(value) { box.disabled = value; },
+    refused() { sent = null; },
+    pending: () => sent === null || box.value.trim() !== sent.trim(),
+  };
+}
+
+function optionControl(field, ids, commit, kind) {
+  const inputs = field.options.map(([key, text]) => {
+    const input = make("input", { type: kind, name: ids.control, value: key, "aria-describedby": ids.status });
+    return { key, input, row: make("label", { class: "ts-option" }, input, make("span", {}, text)) };
+  });
+  const chosen = () => inputs.filter(({ input }) => input.checked).map(({ key }) => key);
+  for (const { input } of inputs) {
+    input.addEventListener("change", () => commit(kind === "radio" ? chosen()[0] : chosen()));
+  }
+  return {
+    element: make("div", { class: "ts-options" }, ...inputs.map(({ row }) => row)),
+    show(state) {
+      const value = state.value == null ? [] : [].concat(state.value);
+      for (const { key, input } of inputs) input.checked = value.includes(key);
+    },
+    setDisabled(value) { for (const { input } of inputs) input.disabled = value; },
+    refused() {},
+  };
+}
+
+function orderControl(field, ids, commit) {
+  const keys = field.steps.map(([key]) => key);
+  const list = orderList({ label: field.prompt, steps: field.steps, order: keys, onChange: commit });
+  return {
+    element: list.element,
+    show(state) {
+      const given = [...new Set([].concat(state.value ?? []))].filter((key) => keys.includes(key));
+      list.setOrder([...given, ...keys.filter((key) => !given.includes(key))]);
+    },
+    setDisabled: (value) => list.setDisabled(value),
+    refused() {},
+  };
+}
+
+const CONTROLS = {
+  number: numberControl,
+  choice: (field, ids, commit) => optionControl(field, ids, commit, "radio"),
+  choices: (field, ids, commit) => optionControl(field, ids, commit, "checkbox"),
+  order: orderControl,
+};
+
+function fieldView(field, send) {
+  const stem = freshId(field.kind);
+  const ids = { control: `${stem}-control`, hint: `${stem}-hint`, read: `${stem}-read`, status: `${stem}-status` };
+  const read = make("p", { class: "ts-read", id: ids.read });
+  const status = make("p", { class: "ts-status", id: ids.status, role: "status" });
+  let turn = 0;
+  let waiting = null;
+  let state = {};
+  const control = CONTROLS[field.kind](field, ids, (value) => {
+    turn += 1;
+    tell("wait", "saving");
+    clearTimeout(waiting);
+    waiting = setTimeout(
+      () => tell("wait", "not saved yet: the notebook is busy; your answer is sent and waits its turn"), PATIENCE_MS);
+    send({ type: "save", name: field.name, value, turn });
+  });
+  const whole = ["choice", "choices"].includes(field.kind)
+    ? make("fieldset", { class: "ts-field", "aria-describedby": ids.status }, make("legend", { class: "ts-prompt" }, field.prompt))
+    : make("div", { class: "ts-field" },
+        field.kind === "number"
+          ? make("label", { class: "ts-prompt", for: ids.control }, field.prompt)
+          : make("p", { class: "ts-prompt" }, field.prompt));
+  if (field.kind === "order") whole.append(status, control.element, read);
+  else whole.append(control.element, read, status);
+
+  function tell(kind, text) {
+    const shape = { saved: "●", bad: "▲", wait: "◌", none: "○" }[kind];
+    status.className = `ts-status ts-status-${kind}`;
+    if (status.dataset.text === text) return;
+    status.dataset.text = text;
+    status.replaceChildren(make("span", { class: "ts-shape", "aria-hidden": "true" }, shape), ` ${text}`);
+  }
+  function show(next, keepStatus = false) {
+    state = next ?? {};
+    control.show(state);
+    read.replaceChildren();
+    read.className = "ts-read";
+    if (state.error) {
+      read.classList.add("ts-error");
+      read.append(make("span", { class: "ts-shape", "aria-hidden": "true" }, "▲"), make("b", {}, "Look again: "), state.error);
+    } else if (state.read) read.append(`read as ${state.read}`);
+    if (keepStatus) return;
+    if (state.saved && !state.blank) tell("saved", `saved ${clock(state.saved)}${state.note ? `; ${state.note}` : ""}`);
+    else tell("none", field.kind === "order" ? "not answered yet; the steps stand as they were given" : "not answered yet");
+  }
+  return {
+    name: field.name,
+    element: whole,
+    show(next) { show(next, waiting !== null || status.classList.contains("ts-status-bad")); },
+    saved(message) {
+      if (message.turn !== turn) return; // a later change is on its way
+      clearTimeout(waiting);
+      waiting = null;
+      show(message.state);
+    },
+    refused(message) {
+      if (message.turn !== turn) return;
+      clearTimeout(waiting);
+      waiting = null;
+      control.refused();
+      tell("bad", `not saved: ${message.reason}`);
+    },
+    lost() {
+      clearTimeout(waiting);
+      if (waiting !== null || control.pending?.()) tell("bad", "not saved: the notebook's engine has stopped");
+      control.setDisabled(true);
+    },
+    setDisabled: (value) => control.setDisabled(value),
+    summary: () => ({ answered: Boolean(state.saved) && !state.blank, trouble: status.classList.contains("ts-status-bad"), waiting: waiting !== null }),
+  };
+}
+
+function renderForm({ model, el }) {
+  el.classList.add("twoshaft", "twoshaft-form");
+  const header = make("p", { class: "ts-who" });
+  const alert = make("p", { class: "ts-alert", role: "alert" });
+  const total = make("p", { class: "ts-total" });
+  const send = (message) => { model.send(message); sumUp(); };
+  const views = model.get("fields").map((field) => fieldView(field, send));
+  el.replaceChildren(make("div", { class: "ts-top" }, header, total), alert, ...views.map((view) => view.element));
+  const byName = new Map(views.map((view) => [view.name, view]));
+
+  function sumUp() {
+    const all = views.map((view) => view.summary());
+    const answered = all.filter((one) => one.answered).length;
+    const trouble = all.filter((one) => one.trouble).length;
+    const waiting = all.some((one) => one.waiting);
+    total.textContent = `${answered} of ${views.length} answered` +
+      (trouble ? `, ${trouble} not saved` : waiting ? ", saving" : answered ? ", all saved" : "");
+  }
+  function showHeader() { header.textContent = model.get("header"); }
+  function showAll() {
+    const states = model.get("states");
+    for (const view of views) view.show(states[view.name]);
+    sumUp();
+  }
+  function hear(message) {
+    if (message.type === "saved") byName.get(message.name)?.saved(message);
+    if (message.type === "refused") byName.get(message.name)?.refused(message);
+    if (message.type === "trouble") alert.textContent = message.reason;
+    sumUp();
+  }
+  function lost() {
+    if (el.classList.contains("ts-lost")) return;
+    el.classList.add("ts-lost");
+    alert.textContent = LOST;
+    for (const view of views) view.lost();
+    sumUp();
+  }
+  // The page marks every widget of a stopped kernel with this class.
+  const watcher = new MutationObserver(() => {
+    if (el.closest(".jupyter-widgets-disconnected")) lost();
+  });
+  const upward = () => {
+    for (let node = el, depth = 0; node && depth < 4; node = node.parentElement, depth += 1) {
+      watcher.observe(node, { attributes: true, attributeFilter: ["class"] });
+    }
+  };
+  requestAnimationFrame(upward);
+  const onLive = () => { if (model.comm_live === false) lost(); };
+
+  let asked = 0;
+  const ask = () => { // another window may have saved since
+    if (document.visibilityState !== "visible" || Date.now() - asked < 2000) return;
+    asked = Date.now();
+    model.send({ type: "look" });
+  };
+  const enter = (event) => { if (!el.contains(event.relatedTarget)) ask(); };
+  document.addEventListener("visibilitychange", ask);
+  el.addEventListener("focusin", enter);
+  model.on("change:header", showHeader);
+  model.on("change:states", showAll);
+  model.on("msg:custom", hear);
+  model.on("comm_live_update", onLive);
+  const release = guardKeys(el);
+  showHeader();
+  showAll();
+  return () => {
+    release();
+    watcher.disconnect();
+    document.removeEventListener("visibilitychange", ask);
+    model.off("change:header", showHeader);
+    model.off("change:states", showAll);
+    model.off("msg:custom", hear);
+    model.off("comm_live_update", onLive);
+  };
+}

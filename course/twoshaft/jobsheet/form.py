@@ -1,0 +1,264 @@
+"""The form of one task as a learner sees it in a notebook, and its plain copy for paper.
+
+The browser sends what was typed; the sheet keeps it; what the sheet said goes back. Nothing
+here knows what is right.
+"""
+
+from __future__ import annotations
+
+import html
+from collections.abc import Iterable, Mapping
+from typing import TYPE_CHECKING, Any
+
+import anywidget
+import traitlets
+from IPython.display import HTML, display
+
+from twoshaft.errors import AnswerError, CourseError
+from twoshaft.jobsheet.contents import Answer
+from twoshaft.jobsheet.fields import Field, Order
+from twoshaft.jobsheet.screen import script, styles
+
+if TYPE_CHECKING:
+    from twoshaft.jobsheet.sheet import Sheet
+
+HERE = "twoshaft.jobsheet"
+EXAMPLE = "12.5"
+
+
+def describe(field: Field) -> dict[str, Any]:
+    """A field as the browser needs it.
+
+    Parameters
+    ----------
+    field : Field
+        Any field of a job sheet.
+
+    Returns
+    -------
+    dict
+        Kind, name, prompt, and the options, steps or unit of that kind; nothing of any answer.
+    """
+    told: dict[str, Any] = {"kind": field.kind, "name": field.name, "prompt": field.prompt}
+    if field.kind == "number":
+        told |= {"unit": field.unit, "example": f"{EXAMPLE} {field.unit}".strip()}
+    elif field.kind == "order":
+        stages = getattr(field, "stages", None) or {}
+        told["steps"] = [
+            [key, label, stages[key]] if key in stages else [key, label]
+            for key, label in field.steps
+        ]
+    else:
+        told["options"] = [list(pair) for pair in field.options]
+    return told
+
+
+def field_state(field: Field, answer: Answer | None, note: str = "") -> dict[str, Any]:
+    """What the form shows of a field: its stored value and how it was read.
+
+    Parameters
+    ----------
+    field : Field
+        The field.
+    answer : Answer or None
+        What the sheet holds for it.
+    note : str
+        What else the learner should know about the last save.
+
+    Returns
+    -------
+    dict
+        ``value``, ``saved`` (ISO time), ``revision``, ``blank``, ``read`` or ``error`` (texts)
+        and ``note``; empty if the field was never saved.
+    """
+    if answer is None or not answer.revision:
+        return {}
+    state = {
+        "value": answer.value,
+        "saved": answer.saved,
+        "revision": answer.revision,
+        "blank": field.is_blank(answer.value),
+        "read": "",
+        "error": "",
+        "note": note,
+    }
+    if state["blank"]:
+        return state
+    try:
+        value = field.read(answer.value)
+    except AnswerError as error:
+        state["error"] = error.sentence
+    else:
+        if field.kind == "number":
+            state["read"] = quantity_words(value)
+    return state
+
+
+def sheet_states(sheet: Sheet, fields: Iterable[Field]) -> dict[str, dict[str, Any]]:
+    """State of each field by name, from the sheet as last read."""
+    answers = sheet.data.answers
+    return {field.name: field_state(field, answers.get(field.name)) for field in fields}
+
+
+def quantity_words(value: Any) -> str:
+    """A quantity as people write it: number, space, unit."""
+    return f"{value:~P}" if hasattr(value, "magnitude") else f"{value:g}"
+
+
+def plain_copy(
+    header: str, task_id: str, fields: Iterable[Field], states: Mapping[str, Mapping[str, Any]]
+) -> str:
+    """The answers of a task as plain HTML, for paper, feedback pages and staff.
+
+    Parameters
+    ----------
+    header : str
+        Whose work it is.
+    task_id : str
+        The task.
+    fields : iterable of Field
+        Its fields in order.
+    states : mapping
+        State of each field by name, as :func:`field_state` gives it.
+
+    Returns
+    -------
+    str
+        HTML without script or style sheet.
+    """
+    rows = []
+    for field in fields:
+        state = states.get(field.name) or {}
+        rows.append(f"<dt><b>{html.escape(field.prompt)}</b></dt><dd>{_answer(field, state)}</dd>")
+    return (
+        f'<div class="twoshaft-copy" data-task="{html.escape(task_id, quote=True)}">'
+        f"<p>{html.escape(header)}</p><dl>{''.join(rows)}</dl></div>"
+    )
+
+
+def _answer(field: Field, state: Mapping[str, Any]) -> str:
+    if not state or state["blank"]:
+        return "not answered yet"
+    value = state["value"]
+    if isinstance(field, Order) and isinstance(value, list | tuple):
+        labels = field.labels()
+        items = "".join(f"<li>{html.escape(labels.get(key, str(key)))}</li>" for key in value)
+        answer = f"<ol>{items}</ol>"
+    else:
+        answer = html.escape(field.words(value))
+    if state.get("read"):
+        answer += f" (read as {html.escape(state['read'])})"
+    if state.get("error"):
+        answer += f" (look again: {html.escape(state['error'])})"
+    saved = str(state.get("saved", ""))[:16].replace("T", " ")
+    return f"{answer} <small>saved {html.escape(saved)} UTC</small>" if saved else answer
+
+
+class FormWidget(anywidget.AnyWidget):
+    """The form of one task.
+
+    Parameters
+    ----------
+    sheet : Sheet
+        The job sheet that keeps the answers.
+    task_id : str
+        The task.
+    fields : iterable of Field
+        Its fields, in the order shown.
+    """
+
+    _esm = script("renderForm", (HERE, "orderlist.js"), (HERE, "form.js"))
+    _css = styles((HERE, "form.css"))
+
+    task_id = traitlets.Unicode().tag(sync=True)
+    header = traitlets.Unicode().tag(sync=True)
+    fields = traitlets.List().tag(sync=True)
+    states = traitlets.Dict().tag(sync=True)
+
+    def __init__(self, sheet: Sheet, task_id: str, fields: Iterable[Field]) -> None:
+        self._sheet = sheet
+        self._fields = {field.name: field for field in fields}
+        self._copy = None
+        super().__init__(
+            task_id=task_id,
+            header=sheet.header(),
+            fields=[describe(field) for field in self._fields.values()],
+            states=sheet_states(sheet, self._fields.values()),
+        )
+        self.on_msg(self._heard)
+        sheet.on_answer(self._answered_by_code)
+
+    def _heard(self, _widget: Any, message: dict[str, Any], _buffers: Any) -> None:
+        """Answer one message of the browser; whatever goes wrong is told in the form."""
+        try:
+            if message.get("type") == "look":
+                self._look()
+            elif message.get("type") == "save" and message.get("name") in self._fields:
+                self._save(message["name"], message.get("value"), message.get("turn", 0))
+        except Exception as error:
+            self.send({"type": "trouble", "reason": _sentence(error)})
+
+    def _look(self) -> None:
+        """Show what another window has saved since."""
+        changed = self._sheet.refresh()
+        if any(name in self._fields for name in changed):
+            self._tell(sheet_states(self._sheet, self._fields.values()))
+
+    def _save(self, name: str, value: Any, turn: int) -> None:
+        base = self.states.get(name, {}).get("revision", 0)
+        try:
+            saved = self._sheet.save(name, value, base=base)
+        except Exception as error:
+            self.send({"type": "refused", "name": name, "turn": turn, "reason": _sentence(error)})
+            return
+        note = "it replaced an answer from another window" if saved.replaced is not None else ""
+        state = field_state(self._fields[name], self._sheet.data.answers[name], note)
+        self.send({"type": "saved", "name": name, "turn": turn, "state": state})
+        self.send({"type": "trouble", "reason": saved.notice})
+        self._tell({**self.states, name: state})
+
+    def _answered_by_code(self, name: str) -> None:
+        if name in self._fields:
+            self._tell(sheet_states(self._sheet, self._fields.values()))
+
+    def _tell(self, states: dict[str, Any]) -> None:
+        if states == self.states:
+            return
+        self.states = states
+        if self._copy is not None:
+            self._copy.update(HTML(self.plain_copy()))
+
+    def plain_copy(self) -> str:
+        """The answers as plain HTML."""
+        return plain_copy(self.header, self.task_id, self._fields.values(), self.states)
+
+    def show(self) -> None:
+        """Display the form, and its plain copy, which the page hides while the form lives."""
+        display(self)
+        self._copy = display(HTML(self.plain_copy()), display_id=True)
+
+
+def _sentence(error: Exception) -> str:
+    if isinstance(error, CourseError):
+        return error.sentence
+    return f"The form met a fault of its own ({type(error).__name__}: {error})."
+
+
+def show_form(sheet: Sheet, task_id: str, fields: Iterable[Field]) -> None:
+    """Show the form of a task in the notebook.
+
+    Parameters
+    ----------
+    sheet : Sheet
+        The job sheet that keeps the answers. A read-only one is shown as plain text.
+    task_id : str
+        The task.
+    fields : iterable of Field
+        The task's fields, in the order shown.
+    """
+    fields = tuple(fields)
+    if sheet.read_only:
+        states = sheet_states(sheet, fields)
+        display(HTML(plain_copy(sheet.header(), task_id, fields, states)))
+        return
+    FormWidget(sheet, task_id, fields).show()

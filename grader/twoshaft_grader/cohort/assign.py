@@ -1,0 +1,212 @@
+"""Give a module to the cohort: source, release, readings and due date."""
+
+from __future__ import annotations
+
+import shutil
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+
+import twoshaft
+from twoshaft.errors import CohortError
+from twoshaft.readings import issue_record
+from twoshaft.units import Unit, load_unit
+from twoshaft_grader.cohort import backbone, files
+from twoshaft_grader.cohort.content import Content
+from twoshaft_grader.cohort.due import gradebook_time
+from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.roster import Learner
+
+ASSIGNMENT_FILE = "assignment.json"
+
+
+@dataclass(frozen=True)
+class Assigned:
+    """A module as given to the cohort; what ``assignment.json`` says."""
+
+    name: str
+    module: str
+    attempt: int
+    unit: str
+    unit_version: str
+    course_version: str
+    due: datetime | None
+    notebook: str
+
+    @property
+    def notebook_id(self) -> str:
+        """The notebook's name without its ending, as nbgrader calls it."""
+        return Path(self.notebook).stem
+
+
+def cohort_unit(cohort: Cohort) -> Unit:
+    """The unit on the cohort's bench."""
+    return load_unit(cohort.unit_source)
+
+
+def assign(
+    cohort: Cohort,
+    content: Content,
+    module: str,
+    *,
+    attempt: int,
+    due: datetime | None,
+    learners: list[Learner],
+) -> Assigned:
+    """Hand a module out to the cohort; a run that was cut short is finished by the same call.
+
+    Raises
+    ------
+    CohortError
+        When the attempt is out already, nobody is on the roster, or the module does not exist.
+    """
+    solution = content.solution(module)
+    name = f"{module}-{attempt}"
+    if attempt < 1:
+        raise CohortError("attempts count from 1", where="--attempt", mend="write 1 or more")
+    if not learners:
+        raise CohortError(
+            "nobody is on the roster yet", mend='take one in first: "twoshaft roster take FILE"'
+        )
+    if cohort.outbound(name).exists():
+        raise CohortError(
+            f"{name} is handed out already",
+            mend=f"for a resit with fresh readings give --attempt {attempt + 1}; "
+            f'for another due date use "twoshaft module due {name} DATE"',
+        )
+    unit = cohort_unit(cohort)
+    source = cohort.source(name)
+    source.mkdir(parents=True, exist_ok=True)
+    shutil.copyfile(solution, source / solution.name)
+    if unit_is_own(cohort):
+        shutil.copyfile(cohort.unit_source, source / "unit.yaml")
+    files.write_json(
+        source / ASSIGNMENT_FILE,
+        {
+            "format": 1,
+            "assignment": name,
+            "cohort": cohort.id,
+            "salt": cohort.salt,
+            "module": module,
+            "attempt": attempt,
+            "unit": unit.identity.id,
+            "unit_version": str(unit.identity.version),
+            "course_version": twoshaft.__version__,
+            "due": due.isoformat() if due else None,
+        },
+    )
+    assigned = read_assigned(cohort, name)
+    for learner in learners:
+        issue(cohort, assigned, learner, unit)
+    api = backbone.desk_api(cohort)
+    backbone.run(cohort, f"making the apprentices' copy of {name}", api.generate_assignment, name)
+    with backbone.gradebook(cohort) as book:
+        book.update_or_create_assignment(name, duedate=gradebook_time(due) if due else None)
+    backbone.run(cohort, f"handing out {name}", api.release_assignment, name)
+    files.append_line(
+        cohort.log("doings"),
+        {"at": stamp(now()), "did": "assign", "assignment": name, "learners": len(learners)},
+    )
+    return assigned
+
+
+def unit_is_own(cohort: Cohort) -> bool:
+    """Whether the cohort has a unit file of its own."""
+    return Path(cohort.unit_source).is_file()
+
+
+def issue(cohort: Cohort, assigned: Assigned, learner: Learner, unit: Unit) -> bool:
+    """Store the readings of one learner; what is stored already stays. True if it was new."""
+    path = cohort.issued(learner.id, assigned.name)
+    if path.exists():
+        return False
+    record = issue_record(
+        assigned.module,
+        unit,
+        salt=cohort.salt,
+        learner=learner.id,
+        attempt=assigned.attempt,
+    )
+    files.write_json(path, record)
+    return True
+
+
+def issue_to_all(cohort: Cohort, learners: list[Learner]) -> int:
+    """Store readings for everybody who has none yet: people who joined late. Returns how many."""
+    assignments = assignments_of(cohort)
+    if not assignments:
+        return 0
+    unit = cohort_unit(cohort)
+    return sum(
+        issue(cohort, assigned, learner, unit) for assigned in assignments for learner in learners
+    )
+
+
+def change_due(cohort: Cohort, name: str, due: datetime) -> Assigned:
+    """Give an assignment another due date, in the gradebook and in what is handed out.
+
+    Raises
+    ------
+    CohortError
+        When there is no such assignment.
+    """
+    read_assigned(cohort, name)
+    for folder in (cohort.source(name), cohort.root / "release" / name, cohort.outbound(name)):
+        path = folder / ASSIGNMENT_FILE
+        if path.exists():
+            files.write_json(path, files.read_json(path) | {"due": due.isoformat()})
+    with backbone.gradebook(cohort) as book:
+        book.update_or_create_assignment(name, duedate=gradebook_time(due))
+    return read_assigned(cohort, name)
+
+
+def read_assigned(cohort: Cohort, name: str) -> Assigned:
+    """Read an assignment of the cohort.
+
+    Raises
+    ------
+    CohortError
+        When there is no such assignment, or its files are damaged.
+    """
+    source = cohort.source(name)
+    if not source.is_dir():
+        known = ", ".join(path.name for path in sorted(cohort.source("").glob("*"))) or "none yet"
+        raise CohortError(
+            f'nothing is assigned under the name "{name}"', mend=f"choose one of these: {known}"
+        )
+    path = source / ASSIGNMENT_FILE
+    entries = files.read_json(path, mend="assign the module again")
+    notebooks = sorted(source.glob("*.ipynb"))
+    if len(notebooks) != 1:
+        raise CohortError(
+            f"{len(notebooks)} notebooks where one belongs",
+            where=str(source),
+            mend="keep the one that the assign command put there",
+        )
+    try:
+        return Assigned(
+            name=name,
+            module=str(entries["module"]),
+            attempt=int(entries["attempt"]),
+            unit=str(entries["unit"]),
+            unit_version=str(entries["unit_version"]),
+            course_version=str(entries["course_version"]),
+            due=datetime.fromisoformat(entries["due"]) if entries["due"] else None,
+            notebook=notebooks[0].name,
+        )
+    except (KeyError, TypeError, ValueError) as error:
+        raise CohortError(
+            f"an entry is missing or cannot be read ({error})",
+            where=str(path),
+            mend="put the file back from a copy",
+        ) from None
+
+
+def assignments_of(cohort: Cohort) -> list[Assigned]:
+    """Everything that was handed out, by module and attempt."""
+    found = [
+        read_assigned(cohort, path.name)
+        for path in sorted((cohort.root / "source").glob("*"))
+        if (path / ASSIGNMENT_FILE).is_file() and cohort.outbound(path.name).exists()
+    ]
+    return sorted(found, key=lambda a: (a.notebook, a.module, a.attempt))

@@ -1,0 +1,97 @@
+"""nbgrader, as a cohort folder uses it: configuration, gradebook and exchange."""
+
+from __future__ import annotations
+
+import warnings
+from collections.abc import Callable
+
+from nbgrader.api import Gradebook
+from nbgrader.apps.api import NbGraderAPI
+from nbgrader.coursedir import CourseDirectory
+from traitlets.config import Config, PyFileConfigLoader
+from traitlets.config.loader import ConfigFileNotFound
+
+from twoshaft.errors import CohortError
+from twoshaft_grader.cohort import files
+from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.environment import tools_on_path
+
+CONFIG_FILE = "nbgrader_config.py"
+
+
+def configuration(cohort: Cohort) -> Config:
+    """Read the cohort folder's nbgrader configuration.
+
+    Raises
+    ------
+    CohortError
+        When it is missing or does not run.
+    """
+    path = cohort.root / CONFIG_FILE
+    try:
+        return PyFileConfigLoader(CONFIG_FILE, path=str(cohort.root)).load_config()
+    except ConfigFileNotFound:
+        raise CohortError(
+            "the file is not there", where=str(path), mend="put it back from a new cohort folder"
+        ) from None
+    except Exception as error:
+        raise CohortError(
+            f"the file does not run ({type(error).__name__}: {error})",
+            where=str(path),
+            mend="undo the last change in it",
+        ) from error
+
+
+def desk_api(cohort: Cohort) -> NbGraderAPI:
+    """nbgrader's own functions, working on the cohort folder."""
+    tools_on_path()
+    config = configuration(cohort)
+    config.CourseDirectory.root = str(cohort.root)
+    config.Exchange.root = str(cohort.exchange)
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore")
+        api = NbGraderAPI(coursedir=CourseDirectory(config=config), config=config)
+    return api
+
+
+def gradebook(cohort: Cohort) -> Gradebook:
+    """The cohort's gradebook; use it in a ``with`` statement."""
+    tools_on_path()
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore")
+        return Gradebook(f"sqlite:///{cohort.root / 'gradebook.db'}", cohort.id)
+
+
+def run(cohort: Cohort, doing: str, call: Callable[..., dict], *args: object, **kw: object) -> None:
+    """Call one of nbgrader's functions; keep its log, and raise one sentence on failure.
+
+    Parameters
+    ----------
+    doing : str
+        What is being done, for the sentence: "handing out order-of-work-1".
+
+    Raises
+    ------
+    CohortError
+        With nbgrader's last line of error, and where its whole log is.
+    """
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore")
+        result = call(*args, **kw) or {"success": True}
+    log = cohort.log("nbgrader")
+    files.append_line(
+        log,
+        {
+            "at": stamp(now()),
+            "doing": doing,
+            "success": result["success"],
+            "log": result.get("log", ""),
+            "error": result.get("error", ""),
+        },
+    )
+    if not result["success"]:
+        lines = [line for line in str(result.get("error", "")).splitlines() if line.strip()]
+        raise CohortError(
+            f"{doing} failed ({lines[-1].strip() if lines else 'no reason was given'})",
+            mend=f"see the last line of {log}",
+        )

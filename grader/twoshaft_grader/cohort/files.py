@@ -1,0 +1,104 @@
+"""Files of a cohort folder: whole or not at all, and logs that survive a cut."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+import os
+import tempfile
+from collections.abc import Iterator
+from pathlib import Path
+
+from twoshaft.errors import CohortError
+
+
+def write_bytes(path: Path, data: bytes) -> None:
+    """Write a file through a temporary one, so that a cut leaves the old or the new."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    handle, temporary = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
+    try:
+        with os.fdopen(handle, "wb") as stream:
+            stream.write(data)
+            stream.flush()
+            os.fsync(stream.fileno())
+        os.chmod(temporary, 0o644)
+        os.replace(temporary, path)
+    except BaseException:
+        Path(temporary).unlink(missing_ok=True)
+        raise
+
+
+def write_text(path: Path, text: str) -> None:
+    """Write a text file whole, in UTF-8."""
+    write_bytes(path, text.encode("utf-8"))
+
+
+def write_json(path: Path, content: object) -> None:
+    """Write a JSON file whole, readable by people."""
+    write_text(path, json.dumps(content, indent=2, ensure_ascii=False) + "\n")
+
+
+def read_json(path: Path, *, mend: str = "put the file back from a copy") -> dict:
+    """Read a JSON object.
+
+    Raises
+    ------
+    CohortError
+        When the file is missing or is not a JSON object.
+    """
+    try:
+        content = json.loads(path.read_text(encoding="utf-8"))
+    except FileNotFoundError:
+        raise CohortError("the file is not there", where=str(path), mend=mend) from None
+    except json.JSONDecodeError as error:
+        raise CohortError(
+            "the file is not whole JSON", where=f"{path}, line {error.lineno}", mend=mend
+        ) from None
+    except UnicodeDecodeError:
+        raise CohortError("the file is not UTF-8 text", where=str(path), mend=mend) from None
+    if not isinstance(content, dict):
+        raise CohortError("the file holds no JSON object", where=str(path), mend=mend)
+    return content
+
+
+def append_line(path: Path, content: dict) -> None:
+    """Append one JSON line; a line torn by an earlier cut is closed first."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    line = json.dumps(content, ensure_ascii=False) + "\n"
+    with open(path, "ab+") as stream:
+        if stream.tell():
+            stream.seek(-1, os.SEEK_END)
+            if stream.read(1) != b"\n":
+                line = "\n" + line
+        stream.write(line.encode("utf-8"))
+        stream.flush()
+        os.fsync(stream.fileno())
+
+
+def read_lines(path: Path) -> Iterator[dict]:
+    """Read the whole JSON lines of a log; torn ones are passed over."""
+    if not path.exists():
+        return
+    for line in path.read_text(encoding="utf-8", errors="replace").splitlines():
+        try:
+            content = json.loads(line)
+        except json.JSONDecodeError:
+            continue
+        if isinstance(content, dict):
+            yield content
+
+
+def folder_digest(folder: Path) -> str:
+    """Digest (SHA-256, hexadecimal) over the names and bytes of a folder's files.
+
+    Checkpoints and returned feedback are left out: they are not part of what was handed in.
+    """
+    digest = hashlib.sha256()
+    for path in sorted(folder.rglob("*")):
+        parts = path.relative_to(folder).parts
+        if not path.is_file() or {".ipynb_checkpoints", "feedback"} & set(parts):
+            continue
+        data = path.read_bytes()
+        digest.update(f"{'/'.join(parts)}\0{len(data)}\0".encode())
+        digest.update(data)
+    return digest.hexdigest()

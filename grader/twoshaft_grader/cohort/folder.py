@@ -1,0 +1,327 @@
+"""The cohort folder: one group of learners, their work and their marks.
+
+::
+
+    cohort.yaml             who they are, which unit, the salt of their readings
+    nbgrader_config.py      lets every nbgrader command work in this folder
+    roster.csv              learners
+    sign-in-slips.csv       sign-in words, for the instructor alone
+    source/ release/        assignments, as nbgrader names them
+    submitted/ autograded/ feedback/   learner / assignment
+    gradebook.db            nbgrader's database
+    exchange/               where work is handed out and in
+    issued/                 readings as issued, per assignment and learner
+    marks/                  marks per assignment and learner, with verdicts
+    workplace/              what apprentices open in JupyterLab
+    exports/ log/           what went out; what was done when
+"""
+
+from __future__ import annotations
+
+import io
+import os
+import re
+import secrets
+from dataclasses import dataclass
+from datetime import UTC, datetime, tzinfo
+from pathlib import Path
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
+from ruamel.yaml import YAML
+from ruamel.yaml.error import YAMLError
+
+from twoshaft.errors import CohortError
+from twoshaft_grader.cohort import files
+
+COHORT_FILE = "cohort.yaml"
+_COHORT_ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
+_KEYS = {"format", "id", "name", "college", "salt", "unit", "timezone", "content"}
+_FOLDERS = (
+    "source", "release", "submitted", "autograded", "feedback", "issued", "marks",
+    "workplace", "exports", "log",
+)  # fmt: skip
+
+_CONFIG = """\
+# Lets every nbgrader command, and the Formgrader, work in this folder.
+from pathlib import Path
+
+from twoshaft_grader.notebooks import RELEASE_PREPROCESSORS
+
+here = Path(__file__).resolve().parent
+c = get_config()  # noqa: F821 - given by the configuration loader
+
+c.CourseDirectory.course_id = {id!r}
+c.CourseDirectory.root = str(here)
+c.Exchange.root = str(here / "exchange")
+c.Exchange.timezone = "UTC"
+c.NbGraderAPI.timezone = {timezone!r}
+# Several learners share one account on a workshop machine, so the owner of a file says nothing.
+c.ExchangeCollect.check_owner = False
+c.ExecutePreprocessor.timeout = 120
+c.ExecutePreprocessor.startup_timeout = 120
+# The job sheet is the answer: no file of the source may ever replace it.
+c.Autograde.exclude_overwriting = {{
+    folder.name: ["jobsheet.json"] for folder in (here / "source").glob("*") if folder.is_dir()
+}}
+# Reference working leaves the notebook before anything else is done to it.
+c.GenerateAssignment.preprocessors = RELEASE_PREPROCESSORS
+c.ExportApp.plugin_class = "twoshaft_grader.records.export.OutcomeExport"
+"""
+
+
+@dataclass(frozen=True)
+class Cohort:
+    """A cohort folder, found and read.
+
+    Attributes
+    ----------
+    root : Path
+        The folder.
+    id, name, college : str
+        The id is also nbgrader's course id.
+    salt : str
+        Goes into every learner's readings; nothing depends on its being secret.
+    unit : str
+        Id of a shipped unit, or path of a unit file relative to the folder.
+    timezone : str
+        IANA name; due dates are meant in it.
+    content : str
+        Folder that holds ``solutions/``; empty: the source checkout this program runs from.
+    """
+
+    root: Path
+    id: str
+    name: str
+    college: str
+    salt: str
+    unit: str
+    timezone: str = "UTC"
+    content: str = ""
+
+    @property
+    def zone(self) -> tzinfo:
+        """The cohort's time zone."""
+        return ZoneInfo(self.timezone)
+
+    @property
+    def roster_file(self) -> Path:
+        """The roster as taken in."""
+        return self.root / "roster.csv"
+
+    @property
+    def workplace(self) -> Path:
+        """Root of the apprentices' JupyterLab."""
+        return self.root / "workplace"
+
+    @property
+    def exchange(self) -> Path:
+        """nbgrader's exchange."""
+        return self.root / "exchange"
+
+    @property
+    def inbound(self) -> Path:
+        """Where handed-in work arrives."""
+        return self.exchange / self.id / "inbound"
+
+    def outbound(self, assignment: str) -> Path:
+        """Where a released assignment waits to be fetched."""
+        return self.exchange / self.id / "outbound" / assignment
+
+    def source(self, assignment: str) -> Path:
+        """The instructor's version of an assignment."""
+        return self.root / "source" / assignment
+
+    def submitted(self, learner: str, assignment: str) -> Path:
+        """Collected work."""
+        return self.root / "submitted" / learner / assignment
+
+    def feedback(self, learner: str, assignment: str) -> Path:
+        """Feedback pages, in nbgrader's place for them."""
+        return self.root / "feedback" / learner / assignment
+
+    def issued(self, learner: str, assignment: str) -> Path:
+        """The readings that the learner was issued."""
+        return self.root / "issued" / assignment / f"{learner}.json"
+
+    def mark_file(self, learner: str, assignment: str) -> Path:
+        """The learner's stored mark."""
+        return self.root / "marks" / assignment / f"{learner}.json"
+
+    def place(self, learner: str, assignment: str) -> Path:
+        """The learner's own copy in the workplace."""
+        return self.workplace / learner / assignment
+
+    def log(self, name: str) -> Path:
+        """A log of JSON lines."""
+        return self.root / "log" / f"{name}.jsonl"
+
+    @property
+    def unit_source(self) -> str:
+        """What to load the unit from: a shipped id, or the path of the cohort's own file."""
+        own = self.root / self.unit
+        return str(own) if own.is_file() else self.unit
+
+
+def now() -> datetime:
+    """The time, in UTC."""
+    return datetime.now(UTC)
+
+
+def stamp(moment: datetime) -> str:
+    """A moment as ISO 8601 in UTC, to the second."""
+    return moment.astimezone(UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
+
+
+def machine_timezone() -> str:
+    """IANA name of this machine's time zone, UTC where it cannot be told."""
+    name = os.environ.get("TZ", "").lstrip(":")
+    if not name:
+        link = Path("/etc/localtime")
+        name = str(link.resolve()).partition("zoneinfo/")[2] if link.is_symlink() else ""
+    try:
+        ZoneInfo(name or "UTC")
+    except (ZoneInfoNotFoundError, ValueError):
+        return "UTC"
+    return name or "UTC"
+
+
+def make_cohort(
+    root: Path,
+    *,
+    id: str = "",
+    name: str = "",
+    college: str = "",
+    unit: str = "tarnbeck-b5",
+    timezone: str = "",
+    content: str = "",
+    salt: str = "",
+) -> Cohort:
+    """Make a cohort folder.
+
+    Parameters
+    ----------
+    root : Path
+        The folder to make; it may exist if it is empty.
+    id : str
+        Short id in lower-case letters, digits and hyphens; made from the folder's name if empty.
+    name, college, unit, timezone, content, salt : str
+        See :class:`Cohort`; an empty salt is drawn at random.
+
+    Raises
+    ------
+    CohortError
+        When the folder is in use, lies inside another cohort folder, or the id will not do.
+    """
+    root = root.expanduser().resolve()
+    if root.exists() and (not root.is_dir() or any(root.iterdir())):
+        what = "is a cohort folder already" if (root / COHORT_FILE).exists() else "is not empty"
+        raise CohortError(f"{root} {what}", mend="give the name of a new folder")
+    for parent in root.parents:
+        if (parent / COHORT_FILE).exists():
+            raise CohortError(
+                f"{root} lies inside the cohort folder {parent}", mend="choose a place outside it"
+            )
+    id = id or re.sub(r"[^a-z0-9]+", "-", root.name.lower()).strip("-")
+    if not _COHORT_ID.fullmatch(id) or len(id) > 40:
+        raise CohortError(
+            f'the cohort id "{id}" will not do',
+            mend="give --id in lower-case letters, digits and single hyphens, 40 at most",
+        )
+    timezone = timezone or machine_timezone()
+    _check_timezone(timezone, where="--timezone")
+    cohort = Cohort(
+        root, id, name or id, college or "", salt or secrets.token_hex(8), unit, timezone, content
+    )
+    for folder in _FOLDERS:
+        (root / folder).mkdir(parents=True, exist_ok=True)
+    cohort.exchange.mkdir(exist_ok=True)
+    cohort.exchange.chmod(0o777)
+    files.write_text(root / "nbgrader_config.py", _CONFIG.format(id=id, timezone=timezone))
+    _write(cohort)
+    return cohort
+
+
+def _write(cohort: Cohort) -> None:
+    yaml = YAML()
+    entries = {
+        "format": 1,
+        "id": cohort.id,
+        "name": cohort.name,
+        "college": cohort.college,
+        "unit": cohort.unit,
+        "salt": cohort.salt,
+        "timezone": cohort.timezone,
+    }
+    if cohort.content:
+        entries["content"] = cohort.content
+    text = io.StringIO()
+    yaml.dump(entries, text)
+    files.write_text(cohort.root / COHORT_FILE, text.getvalue())
+
+
+def open_cohort(root: Path) -> Cohort:
+    """Read a cohort folder.
+
+    Raises
+    ------
+    CohortError
+        When ``cohort.yaml`` is missing or has an entry that cannot be used.
+    """
+    root = root.expanduser().resolve()
+    path = root / COHORT_FILE
+    if not path.is_file():
+        raise CohortError(
+            f"{root} is no cohort folder (it has no {COHORT_FILE})",
+            mend='name one with --cohort, or make one with "twoshaft cohort make FOLDER"',
+        )
+    try:
+        entries = YAML(typ="safe").load(path.read_text(encoding="utf-8"))
+    except (YAMLError, UnicodeDecodeError) as error:
+        mark = getattr(error, "problem_mark", None)
+        place = f", line {mark.line + 1}" if mark else ""
+        raise CohortError(
+            "this is not readable YAML in UTF-8", where=f"{path}{place}", mend="correct that line"
+        ) from None
+    if not isinstance(entries, dict):
+        raise CohortError("no entries", where=str(path), mend="put the file back from a copy")
+    unknown = sorted(set(map(str, entries)) - _KEYS)
+    if unknown:
+        raise CohortError(
+            f'unknown entry "{unknown[0]}"',
+            where=str(path),
+            mend=f"use only {', '.join(sorted(_KEYS))}",
+        )
+    values = {key: str(entries.get(key) or "") for key in _KEYS - {"format"}}
+    for key in ("id", "salt", "unit"):
+        if not values[key]:
+            raise CohortError(f'the entry "{key}" is missing', where=str(path), mend="add it")
+    values["timezone"] = values["timezone"] or "UTC"
+    _check_timezone(values["timezone"], where=f"{path}, timezone")
+    return Cohort(root=root, **values)
+
+
+def find_cohort(start: Path) -> Cohort:
+    """Find the cohort folder from ``start`` upwards.
+
+    Raises
+    ------
+    CohortError
+        When there is none.
+    """
+    start = start.expanduser().resolve()
+    for folder in (start, *start.parents):
+        if (folder / COHORT_FILE).is_file():
+            return open_cohort(folder)
+    raise CohortError(
+        f"no cohort folder at {start} or above it",
+        mend='go into one, name one with --cohort, or make one with "twoshaft cohort make FOLDER"',
+    )
+
+
+def _check_timezone(name: str, *, where: str) -> None:
+    try:
+        ZoneInfo(name)
+    except (ZoneInfoNotFoundError, ValueError, OSError):
+        raise CohortError(
+            f'no time zone is called "{name}"', where=where, mend="write one such as Europe/Dublin"
+        ) from None

@@ -1,0 +1,7 @@
+"""``python -m twoshaft_grader.desk`` is the ``twoshaft`` command."""
+
+import sys
+
+from twoshaft_grader.desk.commands import main
+
+sys.exit(main())

@@ -1,0 +1,56 @@
+"""How the command line ends: one sentence and exit code 2 for what a person can mend."""
+
+from __future__ import annotations
+
+import sys
+import traceback
+from collections.abc import Callable
+
+from twoshaft.errors import CourseError
+
+FAILED, STOPPED = 2, 130
+
+
+def run_quietly(call: Callable[[], object], *, trace: bool) -> int:
+    """Call a command; turn what it raises into a sentence on standard error.
+
+    Parameters
+    ----------
+    trace : bool
+        Show Python's traceback as well.
+
+    Returns
+    -------
+    int
+        0, or 2 after an error, or 130 when it was stopped from the keyboard.
+    """
+    try:
+        code = call()
+    except Exception as error:
+        if trace:
+            traceback.print_exc()
+        print(_sentence(error), file=sys.stderr)
+        return STOPPED if type(error).__name__ == "Abort" else FAILED
+    except KeyboardInterrupt:
+        print("Stopped; the same command goes on where this one ended.", file=sys.stderr)
+        return STOPPED
+    return code if isinstance(code, int) else 0
+
+
+def _sentence(error: Exception) -> str:
+    if isinstance(error, CourseError):
+        return error.sentence
+    if type(error).__name__ == "Abort":
+        return "Stopped; the same command goes on where this one ended."
+    if callable(getattr(error, "format_message", None)):  # the command line itself was not right
+        context = getattr(error, "ctx", None)
+        command = context.command_path if context else "twoshaft"
+        what = " ".join(error.format_message().split()).rstrip(".")
+        return f'{what or "A command is missing"}; see "{command} --help".'
+    if isinstance(error, OSError):
+        place = f"{error.filename}: " if error.filename else ""
+        return f"{place}{error.strerror or error}."
+    return (
+        f"The program did not expect this ({type(error).__name__}: {error}); "
+        "run the same command with --trace and send what it prints to the course's authors."
+    )

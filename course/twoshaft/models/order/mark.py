@@ -1,0 +1,155 @@
+"""The mark of an order: 1 - slip / r0, never below nothing.
+
+``r0`` is the largest slip at which an order put together at random still earns 5 % or less on
+average, so that guessing earns about nothing whatever the task's length.
+"""
+
+from __future__ import annotations
+
+import math
+import random
+from collections import Counter
+from collections.abc import Iterable
+from typing import TYPE_CHECKING
+
+from twoshaft.errors import UnitFileError
+from twoshaft.models.order.slip import plan_slip, slip_size
+
+if TYPE_CHECKING:  # a task knows its r0, so it stands above this module
+    from twoshaft.models.order.task import OrderTask
+
+CHANCE = 0.05
+"""What a random order may earn on average."""
+LEAST_R0 = 3.0
+"""A task on which three slips earn less than nothing is too coarse to mark."""
+_SEED = 20_000_101
+_known: dict[tuple, float] = {}
+
+
+def chance_slips(task: OrderTask, draws: int | None = None) -> Counter[int]:
+    """Slips of random orders, by a seeded sample that is the same at every run.
+
+    Parameters
+    ----------
+    task : OrderTask
+        The task.
+    draws : int, optional
+        Number of orders; by default 4000 for short lists, fewer for long ones, whose slips
+        hardly vary.
+    """
+    count = len(task.steps)
+    if draws is None:
+        draws = 4000 if count <= 16 else 600 if count <= 120 else 100
+    source = random.Random(_SEED)
+    order = list(range(count))
+    slips: Counter[int] = Counter()
+    for _ in range(draws):
+        # Own shuffle: only random() is promised to stay the same from version to version.
+        for i in range(count - 1, 0, -1):
+            j = int(source.random() * (i + 1))
+            order[i], order[j] = order[j], order[i]
+        slips[slip_size(task, order)] += 1
+    return slips
+
+
+def chance_r0(task: OrderTask) -> float:
+    """The largest r0, to a tenth of a step, at which random orders earn 5 % or less on average.
+
+    The sample's mean plus three standard errors is kept below 5 %.
+    """
+    key = task.signature
+    if key not in _known:
+        slips = chance_slips(task)
+        tenths = 10 * max(slips)
+        low, high = 0, 2 * tenths + 10
+        while high - low > 1:
+            middle = (low + high) // 2
+            low, high = (middle, high) if _earns(slips, middle / 10) <= CHANCE else (low, middle)
+        _known[key] = low / 10
+    return _known[key]
+
+
+def _earns(slips: Counter[int], r0: float) -> float:
+    """Upper bound of the mean mark of a sample of slips."""
+    draws = slips.total()
+    marks = [(max(0.0, 1 - slip / r0), n) for slip, n in slips.items()]
+    mean = sum(m * n for m, n in marks) / draws
+    spread = sum((m - mean) ** 2 * n for m, n in marks) / (draws - 1)
+    return mean + 3 * math.sqrt(spread / draws)
+
+
+def zero_mark_slip(task: OrderTask) -> float:
+    """The slip at which a task's mark reaches nothing (r0).
+
+    The smaller of :func:`chance_r0` and the slip of the order shown at first, which therefore
+    earns nothing.
+
+    Raises
+    ------
+    UnitFileError
+        When it is below 3: one slip would cost more than a third of the mark.
+    """
+    r0 = chance_r0(task)
+    if task.start is not None:
+        r0 = min(r0, float(plan_slip(task, task.start).size))
+    if r0 < LEAST_R0:
+        raise UnitFileError(
+            f"an order of {len(task.steps)} steps with so few rules (r0 {r0:g}) cannot be marked",
+            mend="take more steps, steps with more rules, or a start order with more slips",
+        )
+    return r0
+
+
+def mark(task: OrderTask, sequence: Iterable[str], *, start: Iterable[str] | None = None) -> float:
+    """Mark an order.
+
+    Parameters
+    ----------
+    task : OrderTask
+        The task.
+    sequence : iterable of str
+        Step ids in the order submitted.
+    start : iterable of str, optional
+        The order shown at first, which earns nothing; the task's own by default.
+
+    Returns
+    -------
+    float
+        From 0 to 1; 1 for every correct order.
+
+    Raises
+    ------
+    UnitFileError
+        When the task is too short to be marked (r0 below 3).
+    """
+    if start is not None:
+        task = task.starting_from(start)
+    return share(task, plan_slip(task, sequence).size)
+
+
+def share(task: OrderTask, slip: float) -> float:
+    """The mark for a slip of a given size."""
+    return max(0.0, 1.0 - slip / task.r0)
+
+
+def starting_order(task: OrderTask, stream) -> tuple[str, ...]:
+    """A shuffled order to show at first: complete, and with a slip of at least r0.
+
+    Parameters
+    ----------
+    task : OrderTask
+        The task.
+    stream : object
+        With ``shuffled(sequence)``, such as a stream of readings.
+    """
+    need = chance_r0(task)
+    best: tuple[str, ...] = task.steps
+    best_slip = -1
+    for _ in range(200):
+        order = tuple(stream.shuffled(task.steps))
+        slip = slip_size(task, [task.number[step] for step in order])
+        if slip >= need:
+            return order
+        if slip > best_slip:
+            best, best_slip = order, slip
+    return best

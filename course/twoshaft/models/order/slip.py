@@ -1,0 +1,305 @@
+"""The plan slip: how far an order is from a correct one, which alone sets the mark.
+
+The slip is the fewest steps to pull out of the order and put back to make it correct (the redo
+set). What the same order would cost at the bench is another question: see ``replay``.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from itertools import combinations
+from typing import TYPE_CHECKING
+
+from twoshaft.models.order.cover import broken_masks, lightest_cover, smallest_cover_size
+from twoshaft.models.order.masks import bits, with_pairs
+
+if TYPE_CHECKING:  # a task knows its r0, so it stands above this module
+    from twoshaft.models.order.task import Block, OrderTask, Reason
+
+
+@dataclass(frozen=True)
+class PlanSlip:
+    """How an order differs from the nearest correct one.
+
+    Attributes
+    ----------
+    size : int
+        The slip: steps (or whole blocks) to pull out and put back, plus one for each step left
+        out, each repeat and each step that does not belong.
+    redo : tuple of str
+        Steps to pull out and put back: of all smallest sets the one with the fewest minutes to
+        do and undo, then the first by id.
+    blocks : tuple of str
+        Ids of named blocks to move as one; their steps are not in ``redo``.
+    missing, doubled, foreign : tuple of str
+        Steps left out, steps that stand more than once (all their places count as misplaced),
+        and ids that are no step of the task.
+    broken : tuple of Reason
+        The rules broken, in the order of the sequence.
+    broken_safety : tuple of Reason
+        Those of them that guard safety.
+    """
+
+    size: int
+    redo: tuple[str, ...]
+    blocks: tuple[str, ...]
+    missing: tuple[str, ...]
+    doubled: tuple[str, ...]
+    foreign: tuple[str, ...]
+    broken: tuple[Reason, ...]
+
+    @property
+    def broken_safety(self) -> tuple[Reason, ...]:
+        """Broken rules that guard safety."""
+        return tuple(reason for reason in self.broken if reason.safety)
+
+
+@dataclass(frozen=True)
+class _Sorted:
+    """A submitted order, sorted out."""
+
+    once: list[int]
+    first: list[int]
+    missing: list[int]
+    doubled: dict[int, int]
+    foreign: list[str]
+
+
+def sort_out(task: OrderTask, sequence: Iterable[str]) -> _Sorted:
+    """Split a submitted order into steps that stand once, repeats, gaps and foreign ids.
+
+    An operation id of a group stands for its group.
+    """
+    first, foreign = [], []
+    counts: Counter[int] = Counter()
+    for key in sequence:
+        step = task.step_of.get(key)
+        if step is None:
+            foreign.append(key)
+            continue
+        i = task.number[step]
+        if not counts[i]:
+            first.append(i)
+        counts[i] += 1
+    return _Sorted(
+        once=[i for i in first if counts[i] == 1],
+        first=first,
+        missing=[i for i in range(len(task.steps)) if not counts[i]],
+        doubled={i: n - 1 for i, n in counts.items() if n > 1},
+        foreign=foreign,
+    )
+
+
+def places(count: int, sequence: Sequence[int]) -> list[int]:
+    """Position by step number; steps not in the sequence stand after all others, alike."""
+    place = [count] * count
+    for position, i in enumerate(sequence):
+        place[i] = position
+    return place
+
+
+def plan_slip(task: OrderTask, sequence: Iterable[str]) -> PlanSlip:
+    """Compare an order with the nearest correct one.
+
+    Parameters
+    ----------
+    task : OrderTask
+        The task.
+    sequence : iterable of str
+        Step ids in the order submitted; nothing is required of it.
+
+    Returns
+    -------
+    PlanSlip
+        The slip; its ``size`` is 0 exactly for a complete correct order.
+
+    Notes
+    -----
+    A rule that can be kept in several ways is judged in the way that costs least, by an exact
+    search with bounds. A named block that stands together can be pulled out as one.
+    """
+    found = sort_out(task, sequence)
+    extra = len(found.missing) + sum(found.doubled.values()) + len(found.foreign)
+    by_id = sorted(range(len(task.steps)), key=lambda i: task.steps[i])
+    (size, _, ranks), blocks = _Search(task, found.once, _weights(task, by_id)).best()
+    steps = task.steps
+    return PlanSlip(
+        size=size + extra,
+        redo=tuple(steps[by_id[rank]] for rank in ranks),
+        blocks=tuple(block.id for block in blocks),
+        missing=tuple(steps[i] for i in found.missing),
+        doubled=tuple(steps[i] for i in sorted(found.doubled)),
+        foreign=tuple(found.foreign),
+        broken=broken_reasons(task, found.first),
+    )
+
+
+def slip_size(task: OrderTask, order: Sequence[int]) -> int:
+    """The slip of a complete order of step numbers: the size alone, fast."""
+    return _Search(task, order, None).best()[0][0]
+
+
+def broken_reasons(task: OrderTask, order: Sequence[int]) -> tuple[Reason, ...]:
+    """Every rule broken by an order of step numbers (first places; the undone come last)."""
+    place = places(len(task.steps), order)
+    broken = [
+        (place[bond.later], bond.reason)
+        for bond in task.bonds
+        if place[bond.later] < place[bond.earlier]
+    ]
+    broken += [
+        (place[choice.step], choice.reason)
+        for choice in task.choices
+        if place[choice.step] < len(place) and not choice.kept(place)
+    ]
+    broken.sort(key=lambda pair: pair[0])
+    return tuple(reason for _, reason in broken)
+
+
+@dataclass(frozen=True)
+class _Weights:
+    """What decides between covers of the same size: minutes, then the first by id."""
+
+    minutes: list[int]
+    rank: list[int]
+    weights: list[int]
+
+
+def _weights(task: OrderTask, by_id: list[int]) -> _Weights:
+    """Whole weights whose sums compare as (count, minutes, first by id)."""
+    count = len(by_id)
+    rank = [0] * count
+    for k, i in enumerate(by_id):
+        rank[i] = k
+    minutes = [
+        round(1000 * (do + undo))
+        for do, undo in zip(task.minutes_do, task.minutes_undo, strict=True)
+    ]
+    id_unit = (count + 1) << count
+    minute_unit = sum(minutes) + 1
+    weights = [
+        (minute_unit + minutes[i]) * id_unit + (1 << count) - (1 << (count - 1 - rank[i]))
+        for i in range(count)
+    ]
+    return _Weights(minutes, rank, weights)
+
+
+class _Search:
+    """The least cover over the ways to keep each choice and over the blocks moved as one.
+
+    More order never makes a cover cheaper, so the cover with some choices still open is a bound.
+    """
+
+    def __init__(self, task: OrderTask, order: Sequence[int], weights: _Weights | None) -> None:
+        self.task, self.order, self.weights = task, order, weights
+        self.place = places(len(task.steps), order)
+
+    def best(self) -> tuple[tuple[int, int, tuple[int, ...]], tuple[Block, ...]]:
+        """Least (count, minutes, ranks by id) and the blocks moved as one."""
+        task = self.task
+        best, moved = self._over_choices(task.before, task.after, None), ()
+        movable = [b for b in task.blocks if best[0] > 1 and self._stands_together(b)]
+        for size in range(1, len(movable) + 1):
+            if size >= best[0]:
+                break
+            for blocks in combinations(movable, size):
+                joined = _joined(task.before, task.after, blocks)
+                if joined is None:
+                    continue
+                cost = self._over_choices(*joined, blocks)
+                if cost is None:
+                    continue
+                minutes = 0
+                if self.weights:
+                    inside = (i for block in blocks for i in bits(block.mask))
+                    minutes = sum(self.weights.minutes[i] for i in inside)
+                cost = (cost[0] + size, cost[1] + minutes, cost[2])
+                if cost < best:
+                    best, moved = cost, blocks
+        return best, moved
+
+    def _stands_together(self, block: Block) -> bool:
+        at = [self.place[i] for i in bits(block.mask)]
+        return max(at) < len(self.place) and max(at) - min(at) == len(at) - 1
+
+    def _cost(self, after: Sequence[int], blocks: tuple[Block, ...] | None):
+        broken = broken_masks(self.order, after)
+        if blocks:
+            outside = ~0
+            for block in blocks:
+                outside &= ~block.mask
+                for i in bits(block.mask):
+                    broken[i] &= block.mask
+            for i in range(len(broken)):
+                if outside >> i & 1:
+                    broken[i] &= outside
+        if self.weights is None:
+            return smallest_cover_size(broken), 0, ()
+        cover = list(bits(lightest_cover(broken, self.weights.weights))) if any(broken) else []
+        return (
+            len(cover),
+            sum(self.weights.minutes[i] for i in cover),
+            tuple(sorted(self.weights.rank[i] for i in cover)),
+        )
+
+    def _over_choices(self, before, after, blocks):
+        """Least cost over the ways to keep every choice; None when there is no way."""
+        floor = self._cost(after, blocks)
+        choices = self.task.choices
+        if not choices:
+            return floor
+        place = self.place
+        ranked = [
+            sorted(c.options, key=lambda option: any(place[i] >= place[j] for i, j in option))
+            for c in choices
+        ]
+        kept = with_pairs(before, after, (pair for options in ranked for pair in options[0]))
+        if kept is not None:
+            best = self._cost(kept[1], blocks)
+            if best == floor:
+                return best
+        else:
+            best = None
+
+        def descend(depth: int, before, after) -> None:
+            nonlocal best
+            if depth == len(ranked):
+                cost = self._cost(after, blocks)
+                if best is None or cost < best:
+                    best = cost
+                return
+            for option in ranked[depth]:
+                if best == floor:
+                    return
+                more = with_pairs(before, after, option)
+                if more is None:
+                    continue
+                if best is not None and self._cost(more[1], blocks) >= best:
+                    continue
+                descend(depth + 1, *more)
+
+        descend(0, before, after)
+        return best
+
+
+def _joined(before, after, blocks: tuple[Block, ...]):
+    """Closure with each block as one step; None when something has to come between."""
+    before, after = list(before), list(after)
+    for block in blocks:
+        low = high = 0
+        for i in bits(block.mask):
+            low |= before[i]
+            high |= after[i]
+        low, high = low & ~block.mask, high & ~block.mask
+        if low & high:
+            return None
+        for i in bits(low):
+            after[i] |= high | block.mask
+        for i in bits(high):
+            before[i] |= low | block.mask
+        for i in bits(block.mask):
+            before[i] |= low
+            after[i] |= high
+    return before, after

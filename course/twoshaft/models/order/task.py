@@ -1,0 +1,523 @@
+"""The order task: a unit's steps and everything that binds their order, compiled.
+
+Steps are numbered; sets of steps are Python integers used as bit masks, which makes the
+closure of sixty steps, and of five hundred, a matter of a few shifts.
+"""
+
+from __future__ import annotations
+
+from collections import deque
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from functools import cached_property
+from itertools import product
+
+from twoshaft.errors import UnitFileError
+from twoshaft.models.order.mark import zero_mark_slip
+from twoshaft.models.order.masks import bits, closure, with_pairs
+from twoshaft.units.sections.order import Hold, OperationKind, RuleKind
+from twoshaft.units.unit import Unit
+
+STANDS_IN_THE_WAY = (RuleKind.CANNOT, RuleKind.BURIES)
+"""Kinds of rule through which a fitted step stands in the way of an earlier one."""
+
+
+@dataclass(frozen=True)
+class Reason:
+    """Why one step comes before another, or not while a hold is on.
+
+    Attributes
+    ----------
+    rules : tuple of str
+        Ids of the rules (or the hold) behind it; several where steps between are left out.
+    kind : RuleKind
+        What happens the wrong way round.
+    earlier : tuple of str
+        The step that comes first; several when any one of them will do; empty for a step that
+        has its place outside a hold.
+    later : str
+        The step that has to wait.
+    text : str
+        The reason in plain words.
+    safety : bool
+        Whether breaking it fails a must-pass outcome.
+    loses : tuple of str
+        Parts that do not survive the wrong order.
+    """
+
+    rules: tuple[str, ...]
+    kind: RuleKind
+    earlier: tuple[str, ...]
+    later: str
+    text: str
+    safety: bool = False
+    loses: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Bond:
+    """Step number ``earlier`` comes before step number ``later``."""
+
+    earlier: int
+    later: int
+    reason: Reason
+
+
+@dataclass(frozen=True)
+class Choice:
+    """A rule that can be kept in several ways: any of several steps, or outside or inside a hold.
+
+    ``step`` is the step the rule binds. Each option is a set of pairs (first, second); the rule
+    is kept when in at least one option every ``first`` is done before its ``second``.
+    ``givers`` and ``enders`` are those of the hold, if there is one.
+    """
+
+    step: int
+    options: tuple[tuple[tuple[int, int], ...], ...]
+    reason: Reason
+    givers: tuple[int, ...] = ()
+    enders: tuple[int, ...] = ()
+
+    def kept(self, place: Sequence[int]) -> bool:
+        """Whether an order keeps it; ``place[i]`` is the position of step i (large if undone)."""
+        return any(all(place[i] < place[j] for i, j in option) for option in self.options)
+
+
+@dataclass(frozen=True)
+class TaskClock:
+    """A clock of the unit in step numbers."""
+
+    id: str
+    name: str
+    starts: int
+    ends: int
+    minutes: float
+    text: str
+    loses: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Block:
+    """A named group of steps that can be moved as one."""
+
+    id: str
+    name: str
+    mask: int
+
+
+@dataclass(frozen=True, eq=False)
+class OrderTask:
+    """Steps to put in order, with the rules that bind them. Make one with :meth:`from_unit`.
+
+    Attributes
+    ----------
+    unit : Unit
+        The unit the task comes from.
+    steps : tuple of str
+        Step ids in the order of the unit file; a *together* group is one step.
+    members : tuple of tuple of str
+        The operations in each step.
+    before, after : tuple of int
+        Bit masks by step number: all that comes before, all that comes after (transitive).
+    bonds : tuple of Bond
+        The rules with one earlier step, and holds with one giver and one ender.
+    choices : tuple of Choice
+        The rules that can be kept in several ways.
+    clocks : tuple of TaskClock
+        Clocks whose two ends are in the task.
+    blocks : tuple of Block
+        Named groups that count once when misplaced as one.
+    start : tuple of str or None
+        The order shown at first, which earns nothing.
+    """
+
+    unit: Unit
+    steps: tuple[str, ...]
+    members: tuple[tuple[str, ...], ...]
+    before: tuple[int, ...]
+    after: tuple[int, ...]
+    bonds: tuple[Bond, ...]
+    choices: tuple[Choice, ...] = ()
+    clocks: tuple[TaskClock, ...] = ()
+    blocks: tuple[Block, ...] = ()
+    start: tuple[str, ...] | None = None
+
+    @classmethod
+    def from_unit(
+        cls,
+        unit: Unit,
+        operations: Iterable[str] | None = None,
+        *,
+        start: Iterable[str] | None = None,
+    ) -> OrderTask:
+        """Compile the order of a unit, or of some of its operations.
+
+        Order that runs through operations left out is kept. A rule of which too much is left
+        out to judge it fairly (an ``any_of`` of which a missing alternative may already be done,
+        a hold whose givers or enders are missing) is dropped: it could only charge a right order.
+
+        Parameters
+        ----------
+        unit : Unit
+            A unit.
+        operations : iterable of str, optional
+            Operation or group ids; all by default. A group comes in whole.
+        start : iterable of str, optional
+            The order shown at first; it will earn nothing.
+
+        Raises
+        ------
+        UnitFileError
+            When an id is unknown or the rules run in a circle.
+        """
+        return _compile(unit, operations, start)
+
+    @cached_property
+    def number(self) -> dict[str, int]:
+        """Step number by step id."""
+        return {step: i for i, step in enumerate(self.steps)}
+
+    @cached_property
+    def step_of(self) -> dict[str, str]:
+        """Step id by operation id (and by step id)."""
+        inside = {op: s for s, ops in zip(self.steps, self.members, strict=True) for op in ops}
+        return inside | {step: step for step in self.steps}
+
+    @cached_property
+    def _labels(self) -> dict[str, str]:
+        names = {operation.id: operation.name for operation in self.unit.operations}
+        return names | {group.id: group.name for group in self.unit.together}
+
+    def label(self, step: str) -> str:
+        """Name of a step as shown on screen."""
+        return self._labels[step]
+
+    def labelled(self, steps: Iterable[str]) -> list[list[str]]:
+        """``[[id, name], ...]`` of steps, in the order given."""
+        return [[step, self.label(step)] for step in steps]
+
+    @cached_property
+    def minutes_do(self) -> tuple[float, ...]:
+        """Minutes to do each step, by step number."""
+        by_id = self.unit.operation_by_id
+        return tuple(sum(by_id[op].minutes_do for op in ops) for ops in self.members)
+
+    @cached_property
+    def minutes_undo(self) -> tuple[float, ...]:
+        """Minutes to take each step apart again, by step number."""
+        by_id = self.unit.operation_by_id
+        return tuple(sum(by_id[op].minutes_undo for op in ops) for ops in self.members)
+
+    def minutes(self, step: str) -> float:
+        """Minutes to do a step."""
+        return self.minutes_do[self.number[step]]
+
+    @cached_property
+    def parts(self) -> tuple[tuple[str, ...], ...]:
+        """Parts of each step, by step number."""
+        by_id = self.unit.operation_by_id
+        return tuple(
+            tuple(dict.fromkeys(part for op in ops for part in by_id[op].parts))
+            for ops in self.members
+        )
+
+    @cached_property
+    def is_check(self) -> tuple[bool, ...]:
+        """Whether a step checks or measures, by step number."""
+        by_id = self.unit.operation_by_id
+        looking = (OperationKind.CHECK, OperationKind.MEASURE)
+        return tuple(any(by_id[op].kind in looking for op in ops) for ops in self.members)
+
+    @cached_property
+    def bonds_into(self) -> tuple[tuple[Bond, ...], ...]:
+        """Bonds by the number of their later step."""
+        lists: list[list[Bond]] = [[] for _ in self.steps]
+        for bond in self.bonds:
+            lists[bond.later].append(bond)
+        return tuple(map(tuple, lists))
+
+    @cached_property
+    def in_the_way(self) -> tuple[int, ...]:
+        """By step number: the steps that, once fitted, directly stand in its way."""
+        masks = [0] * len(self.steps)
+        for bond in self.bonds:
+            if bond.reason.kind in STANDS_IN_THE_WAY:
+                masks[bond.earlier] |= 1 << bond.later
+        return tuple(masks)
+
+    @cached_property
+    def pairs(self) -> frozenset[tuple[str, str]]:
+        """The closure as pairs of step ids (earlier, later)."""
+        return frozenset(
+            (self.steps[i], self.steps[j])
+            for i in range(len(self.steps))
+            for j in bits(self.after[i])
+        )
+
+    @cached_property
+    def signature(self) -> tuple:
+        """What the judgement of an order depends on, hashable; two equal ones mark alike."""
+        return (
+            self.after,
+            tuple((choice.step, choice.options) for choice in self.choices),
+            tuple(block.mask for block in self.blocks),
+        )
+
+    @property
+    def r0(self) -> float:
+        """The slip at which the mark reaches nothing; see :func:`~.mark.zero_mark_slip`."""
+        return zero_mark_slip(self)
+
+    def starting_from(self, start: Iterable[str]) -> OrderTask:
+        """The same task with another order shown at first."""
+        return replace(self, start=tuple(start))
+
+
+def _compile(
+    unit: Unit, operations: Iterable[str] | None, start: Iterable[str] | None
+) -> OrderTask:
+    group_of = {op: group.id for group in unit.together for op in group.operations}
+    steps: dict[str, list[str]] = {}
+    for operation in unit.operations:
+        steps.setdefault(group_of.get(operation.id, operation.id), []).append(operation.id)
+    names = list(steps)
+    number = {step: i for i, step in enumerate(names)}
+
+    def at(op: str) -> int:
+        step = group_of.get(op, op)
+        if step not in number:
+            raise UnitFileError(
+                f"there is no operation {op!r}", mend="use an id listed under operations"
+            )
+        return number[step]
+
+    bonds = _bonds(unit, names, at)
+    whole = closure(len(names), ((bond.earlier, bond.later) for bond in bonds))
+    if whole is None:
+        raise UnitFileError(
+            "the rules and holds run in a circle", mend="run the unit checks to see the circle"
+        )
+    before, after = whole
+    choices = _choices(unit, names, at, before, after)
+    kept = (
+        list(range(len(names)))
+        if operations is None
+        else sorted({at(operation) for operation in operations})
+    )
+    if len(kept) < len(names):
+        choices = _restrict_choices(choices, kept, after, bonds, len(names))
+        bonds = _restrict_bonds(bonds, kept, len(names))
+    new = {old: i for i, old in enumerate(kept)}
+
+    def renumber(mask: int) -> int:
+        return sum(1 << new[old] for old in bits(mask) if old in new)
+
+    clocks = tuple(
+        TaskClock(c.id, c.name, new[at(c.starts)], new[at(c.ends)], c.minutes, c.reason, c.loses)
+        for c in unit.clocks
+        if at(c.starts) in new and at(c.ends) in new and at(c.starts) != at(c.ends)
+    )
+    after_kept = tuple(renumber(after[old]) for old in kept)
+    before_kept = tuple(renumber(before[old]) for old in kept)
+    stage_of = {operation.id: operation.stage for operation in unit.operations}
+    blocks = []
+    for stage in unit.stages:
+        mask = sum(
+            1 << i for i, old in enumerate(kept) if stage_of[steps[names[old]][0]] == stage.id
+        )
+        # A block can be put back as one only if nothing has to come between its steps.
+        outside = [i for i in range(len(kept)) if not mask >> i & 1]
+        convex = not any(before_kept[i] & mask and after_kept[i] & mask for i in outside)
+        if mask.bit_count() > 1 and outside and convex:
+            blocks.append(Block(stage.id, stage.name, mask))
+    return OrderTask(
+        unit=unit,
+        steps=tuple(names[old] for old in kept),
+        members=tuple(tuple(steps[names[old]]) for old in kept),
+        before=before_kept,
+        after=after_kept,
+        bonds=tuple(Bond(new[b.earlier], new[b.later], b.reason) for b in bonds),
+        choices=tuple(
+            Choice(
+                new[c.step],
+                tuple(tuple((new[i], new[j]) for i, j in option) for option in c.options),
+                c.reason,
+                tuple(new[i] for i in c.givers),
+                tuple(new[i] for i in c.enders),
+            )
+            for c in choices
+        ),
+        clocks=clocks,
+        blocks=tuple(blocks),
+        start=None if start is None else tuple(start),
+    )
+
+
+def _bonds(unit: Unit, names: list[str], at) -> list[Bond]:
+    """Rules with one earlier step, and holds with one giver and one ender."""
+    bonds = []
+
+    def add(i: int, j: int, rule: str, kind: RuleKind, text: str, safety=False, loses=()):
+        if i != j:
+            reason = Reason((rule,), kind, (names[i],), names[j], text, safety, tuple(loses))
+            bonds.append(Bond(i, j, reason))
+
+    for rule in unit.rules:
+        if rule.earlier is not None:
+            add(
+                at(rule.earlier), at(rule.later), rule.id, rule.kind, rule.reason,
+                rule.safety, rule.loses,
+            )  # fmt: skip
+    for hold in unit.holds:
+        if _is_simple(hold):
+            giver, ender = at(hold.given_by[0]), at(hold.ended_by[0])
+            add(giver, ender, hold.id, RuleKind.CANNOT, hold.reason)
+            for op in hold.needed_by:
+                add(giver, at(op), hold.id, RuleKind.CANNOT, hold.reason)
+                # Once the hold is over, what needed it is out of reach.
+                add(at(op), ender, hold.id, RuleKind.BURIES, hold.reason)
+    return bonds
+
+
+def _is_simple(hold: Hold) -> bool:
+    return len(hold.given_by) == 1 and len(hold.ended_by) == 1
+
+
+def _choices(unit: Unit, names: list[str], at, before, after) -> list[Choice]:
+    choices = []
+
+    def add(step: int, options, reason: Reason, givers=(), enders=()):
+        possible = []
+        for option in options:
+            option = tuple(
+                dict.fromkeys(pair for pair in option if not after[pair[0]] >> pair[1] & 1)
+            )
+            if with_pairs(before, after, option) is not None:
+                possible.append(option)
+        if not possible:
+            raise UnitFileError(
+                f"{reason.rules[0]!r} can never be kept: every way contradicts another rule",
+                mend="drop it or the rule that contradicts it",
+            )
+        if all(possible):
+            choices.append(Choice(step, tuple(dict.fromkeys(possible)), reason, givers, enders))
+
+    holds = {hold.id: hold for hold in unit.holds}
+    for rule in unit.rules:
+        step = at(rule.later)
+        if rule.any_of:
+            ways = [at(op) for op in rule.any_of]
+            reason = Reason(
+                (rule.id,), rule.kind, tuple(names[i] for i in ways), names[step], rule.reason,
+                rule.safety, rule.loses,
+            )  # fmt: skip
+            if step not in ways:
+                add(step, [((i, step),) for i in ways], reason)
+        elif rule.not_during is not None:
+            hold = holds[rule.not_during]
+            givers, enders = _hold_steps(hold, at)
+            reason = Reason(
+                (rule.id,), rule.kind, (), names[step], rule.reason, rule.safety, rule.loses
+            )
+            if step not in givers + enders:
+                add(step, _off(step, givers, enders), reason, givers, enders)
+    for hold in unit.holds:
+        if _is_simple(hold):
+            continue
+        givers, enders = _hold_steps(hold, at)
+        for op in hold.needed_by:
+            step = at(op)
+            reason = Reason(
+                (hold.id,), RuleKind.CANNOT, tuple(names[i] for i in givers), names[step],
+                hold.reason,
+            )  # fmt: skip
+            if step not in givers + enders:
+                add(step, _on(step, givers, enders), reason, givers, enders)
+    return choices
+
+
+def _hold_steps(hold: Hold, at) -> tuple[tuple[int, ...], tuple[int, ...]]:
+    givers = tuple(dict.fromkeys(at(op) for op in hold.given_by))
+    return givers, tuple(dict.fromkeys(at(op) for op in hold.ended_by))
+
+
+def _on(step: int, givers, enders) -> Iterator[tuple[tuple[int, int], ...]]:
+    """Ways for a hold to be on at a step: the last of its events before was a giver."""
+    for giver in givers:
+        for ways in product(*([(e, giver), (step, e)] for e in enders if e != giver)):
+            yield ((giver, step), *ways)
+
+
+def _off(step: int, givers, enders) -> Iterator[tuple[tuple[int, int], ...]]:
+    """Ways for a hold to be off: never given yet, or the last of its events was an ender."""
+    yield tuple((step, giver) for giver in givers)
+    for ender in enders:
+        for ways in product(*([(g, ender), (step, g)] for g in givers if g != ender)):
+            yield ((ender, step), *ways)
+
+
+def _restrict_bonds(bonds: list[Bond], kept: list[int], count: int) -> list[Bond]:
+    """Bonds among kept steps; a chain through steps left out becomes one bond.
+
+    The steps left out are taken as done in time for what follows them, so the kind of a chain
+    is the kind of its first rule.
+    """
+    inside = sum(1 << i for i in kept)
+    leaving: list[list[Bond]] = [[] for _ in range(count)]
+    for bond in bonds:
+        leaving[bond.earlier].append(bond)
+    result = [b for b in bonds if inside >> b.earlier & 1 and inside >> b.later & 1]
+    direct = {(b.earlier, b.later) for b in result}
+    for i in kept:
+        found: dict[tuple[int, RuleKind], tuple[Bond, ...]] = {}
+        for first in leaving[i]:
+            if inside >> first.later & 1:
+                continue
+            queue, seen = deque([(first.later, (first,))]), {first.later}
+            while queue:
+                at, chain = queue.popleft()
+                for bond in leaving[at]:
+                    if inside >> bond.later & 1:
+                        found.setdefault((bond.later, first.reason.kind), (*chain, bond))
+                    elif bond.later not in seen:
+                        seen.add(bond.later)
+                        queue.append((bond.later, (*chain, bond)))
+        for (j, kind), chain in found.items():
+            if (i, j) not in direct:
+                first = chain[0].reason
+                reason = replace(
+                    first,
+                    rules=tuple(rule for bond in chain for rule in bond.reason.rules),
+                    later=chain[-1].reason.later,
+                    text=" ".join(dict.fromkeys(_sentence(bond.reason.text) for bond in chain)),
+                    kind=kind,
+                )
+                result.append(Bond(i, j, reason))
+    return result
+
+
+def _sentence(text: str) -> str:
+    return text if text.endswith((".", "?")) else text + "."
+
+
+def _restrict_choices(
+    choices: list[Choice], kept: list[int], after: list[int], bonds: list[Bond], count: int
+) -> list[Choice]:
+    inside = sum(1 << i for i in kept)
+    result = []
+    for choice in choices:
+        touched = {i for option in choice.options for pair in option for i in pair}
+        if not inside >> choice.step & 1:
+            continue
+        if choice.givers or choice.enders:
+            if all(inside >> i & 1 for i in touched.union(choice.givers, choice.enders)):
+                result.append(choice)
+            continue
+        # A way that is left out may already be done, unless it comes after the step anyway.
+        left_out = [i for i in touched if not inside >> i & 1]
+        if any(not after[choice.step] >> i & 1 for i in left_out):
+            continue
+        options = tuple(o for o in choice.options if all(inside >> i & 1 for p in o for i in p))
+        if options:
+            result.append(replace(choice, options=options))
+    return result

@@ -1,0 +1,159 @@
+"""Settings of a JupyterLab server for apprentices or for staff."""
+
+from __future__ import annotations
+
+import json
+import os
+import shutil
+from collections.abc import Iterable
+from pathlib import Path
+from typing import Any, Literal
+
+Role = Literal["apprentice", "staff"]
+EXTENSION = "twoshaft-opener"
+
+# What an apprentice does not need: staff panels, and whatever adds or removes cells.
+_HIDDEN = (
+    "@jupyter/nbgrader",
+    "@jupyterlab/cell-toolbar-extension",
+    "@jupyterlab/debugger-extension",
+    "@jupyterlab/extensionmanager-extension",
+    "jupyterlab-jupytext",
+)
+_STAFF_SERVERS = ("formgrader", "course_list", "assignment_list", "validate_assignment")
+
+_COMMAND = ".jp-Notebook.jp-mod-commandMode:not(.jp-mod-readWrite) :focus"
+_MARKDOWN = ".jp-Notebook.jp-mod-commandMode:not(.jp-mod-readWrite) .jp-MarkdownCell:focus"
+# Keys that change the notebook while a form's control has the focus.
+_DANGEROUS = (
+    ("notebook:insert-cell-above", ["A"], _COMMAND),
+    ("notebook:insert-cell-below", ["B"], _COMMAND),
+    ("notebook:insert-heading-above", ["Shift A"], _COMMAND),
+    ("notebook:insert-heading-below", ["Shift B"], _COMMAND),
+    ("notebook:cut-cell", ["X"], _COMMAND),
+    ("notebook:copy-cell", ["C"], _COMMAND),
+    ("notebook:paste-cell-below", ["V"], _COMMAND),
+    ("notebook:delete-cell", ["D", "D"], _COMMAND),
+    ("notebook:undo-cell-action", ["Z"], _COMMAND),
+    ("notebook:redo-cell-action", ["Shift Z"], _COMMAND),
+    ("notebook:change-cell-to-code", ["Y"], _COMMAND),
+    ("notebook:change-cell-to-markdown", ["M"], _COMMAND),
+    ("notebook:change-cell-to-raw", ["R"], _COMMAND),
+    *((f"notebook:change-cell-to-heading-{n}", [str(n)], _MARKDOWN) for n in range(1, 7)),
+    ("notebook:merge-cells", ["Shift M"], _COMMAND),
+    ("notebook:merge-cell-above", ["Ctrl Backspace"], _COMMAND),
+    ("notebook:merge-cell-below", ["Ctrl Shift M"], _COMMAND),
+    ("notebook:move-cell-up", ["Ctrl Shift ArrowUp"], _COMMAND),
+    ("notebook:move-cell-down", ["Ctrl Shift ArrowDown"], _COMMAND),
+    ("notebook:move-cursor-down", ["ArrowDown"], _COMMAND),
+    ("notebook:move-cursor-down", ["J"], _COMMAND),
+    ("notebook:move-cursor-up", ["ArrowUp"], _COMMAND),
+    ("notebook:move-cursor-up", ["K"], _COMMAND),
+    ("notebook:move-cursor-heading-above-or-collapse", ["ArrowLeft"], _COMMAND),
+    ("notebook:move-cursor-heading-below-or-expand", ["ArrowRight"], _COMMAND),
+    ("notebook:toggle-render-side-by-side-current", ["Shift R"], _COMMAND),
+    ("viewmenu:line-numbering", ["Shift L"], _COMMAND),
+    ("kernelmenu:restart", ["0", "0"], "[data-jp-kernel-user]:focus"),
+    ("kernelmenu:interrupt", ["I", "I"], "[data-jp-kernel-user]:focus"),
+)
+
+
+def write_settings(
+    folder: str | Path, role: Role, *, released: Iterable[str] = ()
+) -> dict[str, str]:
+    """Write the settings of a JupyterLab server.
+
+    Parameters
+    ----------
+    folder : path
+        A folder of this server's own; made if it is not there.
+    role : {"apprentice", "staff"}
+        For apprentices, course notebooks show their forms on opening, staff panels are hidden
+        and single keys change no cell.
+    released : iterable of str, optional
+        Digests of cells (:func:`twoshaft.jupyter.released.cell_digest`) that may be run on
+        opening beside those that ship with the course: a cohort's own notebooks.
+
+    Returns
+    -------
+    dict
+        Environment variables for ``jupyter lab``.
+    """
+    if role not in ("apprentice", "staff"):
+        raise ValueError(f"role is apprentice or staff, not {role!r}")
+    folder = Path(folder).absolute()
+    config = folder / "config"
+    hidden = {name: role == "apprentice" for name in _HIDDEN}
+    _write(
+        config / "labconfig" / "page_config.json",
+        {"twoshaftRole": role, "twoshaftReleased": sorted(released), "disabledExtensions": hidden},
+    )
+    _write(config / "labconfig" / "default_setting_overrides.json", _overrides(role))
+    servers = {f"nbgrader.server_extensions.{name}": role == "staff" for name in _STAFF_SERVERS}
+    _write(
+        config / "jupyter_server_config.d" / "twoshaft.json",
+        {"ServerApp": {"jpserver_extensions": servers}},
+    )
+    data = folder / "data"
+    _link_extension(data / "labextensions" / EXTENSION)
+    places = {
+        "JUPYTER_CONFIG_DIR": config,
+        "JUPYTER_DATA_DIR": data,
+        "JUPYTER_RUNTIME_DIR": folder / "runtime",
+        "JUPYTERLAB_SETTINGS_DIR": folder / "settings",
+        "JUPYTERLAB_WORKSPACES_DIR": folder / "workspaces",
+        "IPYTHONDIR": folder / "ipython",
+    }
+    for place in places.values():
+        place.mkdir(parents=True, exist_ok=True)
+    return {name: str(place) for name, place in places.items()}
+
+
+def _overrides(role: Role) -> dict[str, Any]:
+    overrides: dict[str, Any] = {
+        "@jupyterlab/apputils-extension:notification": {
+            "fetchNews": "false",
+            "checkForUpdates": False,
+        }
+    }
+    if role == "staff":
+        return overrides
+    return overrides | {
+        "@jupyterlab/shortcuts-extension:shortcuts": {
+            "shortcuts": [
+                {"command": command, "keys": keys, "selector": selector, "disabled": True}
+                for command, keys, selector in _DANGEROUS
+            ]
+        },
+        # All cells stay attached: a form that leaves the screen keeps its state.
+        "@jupyterlab/notebook-extension:tracker": {
+            "windowingMode": "none",
+            "scrollPastEnd": False,
+            "kernelShutdown": False,
+        },
+        "@jupyterlab/notebook-extension:panel": {
+            "toolbar": [
+                {"name": name, "disabled": True}
+                for name in ("insert", "cut", "copy", "paste", "cellType")
+            ]
+        },
+        "@jupyterlab/docmanager-extension:plugin": {"autosave": True, "autosaveInterval": 60},
+        "@jupyterlab/completer-extension:manager": {"autoCompletion": False},
+    }
+
+
+def _link_extension(target: Path) -> None:
+    """Put the source tree's extension first where there is a source tree: it cannot be stale."""
+    source = Path(__file__).resolve().parents[2] / "labextension"
+    if not (source / "package.json").is_file():
+        return
+    target.parent.mkdir(parents=True, exist_ok=True)
+    shutil.rmtree(target, ignore_errors=True)
+    shutil.copytree(source, target)
+
+
+def _write(path: Path, data: Any) -> None:
+    path.parent.mkdir(parents=True, exist_ok=True)
+    temporary = path.with_name(f".{path.name}.part")
+    temporary.write_text(json.dumps(data, indent=1) + "\n", encoding="utf-8")
+    os.replace(temporary, path)

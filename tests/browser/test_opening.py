@@ -1,0 +1,217 @@
+"""Opening a course notebook is enough: no button is pressed in any of these tests."""
+
+import json
+import re
+import time
+
+import nbformat
+import pytest
+from nbformat.v4 import new_code_cell, new_markdown_cell, new_notebook
+
+from twoshaft.jupyter.released import cell_digest
+
+pytestmark = pytest.mark.browser
+
+SETUP = """\
+import pathlib
+from twoshaft.jobsheet import open_sheet
+sheet = open_sheet("order-of-work")
+with open("runs.txt", "a") as log:
+    print("setup", file=log)"""
+FORM = """\
+sheet.form(
+    "first",
+    sheet.number("gap", "How wide is the gap?", "mm"),
+    sheet.choice("why", "Why is it there?", options=[["oil", "For the oil"], ["heat", "For heat"]]),
+)"""
+PLAIN = "print('this cell is the learner\\'s own')"
+
+
+def notebook(path, setup=SETUP, form=FORM, opens=True):
+    """A small course notebook."""
+    hidden = {"jupyter": {"source_hidden": True}}
+    made = new_notebook(
+        cells=[
+            new_markdown_cell("# A small exercise\n\nMeasure the gap and say why it is there."),
+            new_markdown_cell(
+                "If no forms appear: press Run, then Run All Cells.",
+                metadata={"tags": ["if-missing"]},
+            ),
+            new_code_cell(setup, metadata={"tags": ["setup"], **hidden}),
+            new_code_cell(form, metadata={"tags": ["form"], **hidden}),
+            new_code_cell(PLAIN),
+        ],
+        metadata={
+            "kernelspec": {"name": "python3", "display_name": "Python 3", "language": "python"}
+        },
+    )
+    if opens:
+        made.metadata["twoshaft"] = {"open": True}
+    path.parent.mkdir(parents=True, exist_ok=True)
+    nbformat.write(made, path)
+    return path
+
+
+def assignment(root):
+    """A learner's folder with a small exercise in it."""
+    folder = root / "a01" / "order-of-work-1"
+    folder.mkdir(parents=True)
+    (root / "a01" / "learner.json").write_text(
+        json.dumps({"id": "a01", "family_name": "Example", "given_name": "Ana"})
+    )
+    (folder / "assignment.json").write_text(
+        json.dumps(
+            {
+                "format": 1,
+                "assignment": "order-of-work-1",
+                "module": "order-of-work",
+                "attempt": 1,
+                "cohort": "example",
+                "salt": "salt",
+                "unit": "tarnbeck-b5",
+            }
+        )
+    )
+    notebook(folder / "small.ipynb")
+    return folder
+
+
+def released(*sources):
+    return [cell_digest(source) for source in sources or (SETUP, FORM)]
+
+
+def runs(folder):
+    log = folder / "runs.txt"
+    return len(log.read_text().split()) if log.exists() else 0
+
+
+def wait_until(true, seconds=20):
+    end = time.monotonic() + seconds
+    while not true():
+        assert time.monotonic() < end, "waited in vain"
+        time.sleep(0.1)
+
+
+def cells(page):
+    return page.locator(".jp-NotebookPanel:not(.lm-mod-hidden) .jp-Notebook .jp-Cell").count()
+
+
+def stored(folder, name):
+    sheet = json.loads((folder / "jobsheet.json").read_text())
+    return sheet["fields"].get(name, {}).get("value")
+
+
+def test_forms_are_there_on_opening_and_an_answer_is_kept(start_lab, wait_for_text, screenshot):
+    lab = start_lab(released=released())
+    folder = assignment(lab.root)
+    page = lab.open_notebook("a01/order-of-work-1/small.ipynb")
+    wait_for_text(page, "How wide is the gap?")
+    wait_for_text(page, "Ana Example")
+    assert runs(folder) == 1
+    assert not page.get_by_text("press Run, then Run All Cells").first.is_visible()
+    assert not page.get_by_text("this cell is the learner's own", exact=True).count()
+    screenshot(page, "opened-exercise")
+    box = page.get_by_label("How wide is the gap?").first
+    box.fill("1,25 mm")
+    box.press("Tab")
+    wait_until(lambda: (folder / "jobsheet.json").exists())
+    wait_until(lambda: stored(folder, "gap") == "1,25 mm")
+    # Opened again in another window, with the kernel still there: the answer stands in the form.
+    again = lab.open_notebook("a01/order-of-work-1/small.ipynb")
+    wait_for_text(again, "How wide is the gap?")
+    assert again.get_by_label("How wide is the gap?").first.input_value() == "1,25 mm"
+
+
+def test_after_a_restart_of_the_kernel_the_forms_come_back(start_lab, wait_for_text):
+    lab = start_lab(released=released())
+    folder = assignment(lab.root)
+    page = lab.open_notebook("a01/order-of-work-1/small.ipynb")
+    wait_for_text(page, "How wide is the gap?")
+    assert runs(folder) == 1
+    page.locator(".lm-MenuBar-itemLabel", has_text="Kernel").click()
+    page.locator(".lm-Menu-itemLabel", has_text=re.compile(r"^Restart Kernel…$")).click()
+    page.locator(".jp-Dialog .jp-mod-accept").click()
+    wait_until(lambda: runs(folder) == 2)
+    wait_for_text(page, "How wide is the gap?")
+    box = page.get_by_label("How wide is the gap?").first
+    box.fill("2 mm")
+    box.press("Tab")
+    wait_until(lambda: (folder / "jobsheet.json").exists() and stored(folder, "gap") == "2 mm")
+
+
+def test_a_cell_with_altered_text_is_not_run(start_lab):
+    lab = start_lab(released=released())
+    altered = SETUP + "\npathlib.Path('altered.txt').touch()"
+    notebook(lab.root / "altered.ipynb", setup=altered, form="1 + 1")
+    page = lab.open_notebook("altered.ipynb", ready=None)
+    page.wait_for_timeout(4000)
+    assert not (lab.root / "altered.txt").exists()
+    assert runs(lab.root) == 0
+
+
+def test_nothing_runs_where_staff_work(start_lab):
+    lab = start_lab(role="staff", released=released())
+    folder = assignment(lab.root)
+    page = lab.open_notebook("a01/order-of-work-1/small.ipynb", ready=None)
+    page.wait_for_timeout(4000)
+    assert runs(folder) == 0
+    assert page.get_by_text("press Run, then Run All Cells").first.is_visible()
+
+
+def test_an_ordinary_notebook_is_left_alone(start_lab):
+    lab = start_lab(released=released())
+    notebook(lab.root / "ordinary.ipynb", opens=False)
+    page = lab.open_notebook("ordinary.ipynb", ready=None)
+    page.wait_for_timeout(4000)
+    assert runs(lab.root) == 0
+    assert page.locator(".twoshaft-notebook").count() == 0
+
+
+def test_two_windows_keep_each_others_answers(start_lab, wait_for_text):
+    lab = start_lab(released=released())
+    folder = assignment(lab.root)
+    # The same sheet in two kernels: a copy of the notebook beside it.
+    notebook(folder / "copy.ipynb")
+    one = lab.open_notebook("a01/order-of-work-1/small.ipynb")
+    two = lab.open_notebook("a01/order-of-work-1/copy.ipynb")
+    wait_for_text(one, "How wide is the gap?")
+    wait_for_text(two, "How wide is the gap?")
+    box = one.get_by_label("How wide is the gap?").first
+    box.fill("1.5 mm")
+    box.press("Tab")
+    wait_until(lambda: (folder / "jobsheet.json").exists() and stored(folder, "gap") == "1.5 mm")
+    two.get_by_label("For heat").first.check()
+    wait_until(lambda: stored(folder, "why") == "heat")
+    assert stored(folder, "gap") == "1.5 mm"
+
+
+def test_single_keys_change_no_cell(start_lab, wait_for_text):
+    lab = start_lab(released=released())
+    assignment(lab.root)
+    page = lab.open_notebook("a01/order-of-work-1/small.ipynb")
+    wait_for_text(page, "How wide is the gap?")
+    before = cells(page)
+    # Once in each control of the form, and once on a cell itself.
+    panel = page.locator(".jp-NotebookPanel:not(.lm-mod-hidden)")
+    controls = panel.locator(".twoshaft :is(input, select, button, [tabindex='0'])")
+    assert controls.count() >= 3
+    for number in range(controls.count()):
+        controls.nth(number).focus()
+        for key in ("a", "b", "x", "d", "d", "m", "y", "v"):
+            page.keyboard.press(key)
+    panel.locator(".jp-MarkdownCell").first.click()
+    page.keyboard.press("Escape")
+    for key in ("a", "b", "x", "d", "d", "m", "y", "v", "Shift+M"):
+        page.keyboard.press(key)
+    assert cells(page) == before
+
+
+def test_apprentices_see_no_staff_panels(start_lab):
+    lab = start_lab(released=released())
+    page = lab.page()
+    page.goto(f"{lab.url}/lab?token={lab.token}&reset")
+    page.wait_for_selector(".lm-MenuBar-itemLabel")
+    page.wait_for_timeout(1000)
+    assert page.locator(".lm-MenuBar-itemLabel", has_text="Nbgrader").count() == 0
+    answer = page.request.get(f"{lab.url}/formgrader?token={lab.token}")
+    assert answer.status == 404

@@ -1,0 +1,450 @@
+"""The reference answers: the solution notebook, run under one learner's own readings.
+
+A solution's form cells say what is asked, its reference cells work out what is right and hand
+each value to :func:`ref`, going on with what it gives back. Run once with the reference going on
+(the clean pass) and once with the learner's own answers going on (the carried pass), the same
+cells tell a slip from what follows from it.
+"""
+
+from __future__ import annotations
+
+import copy
+import hashlib
+import json
+import math
+from collections.abc import Callable, Mapping, Sequence
+from contextvars import ContextVar
+from dataclasses import dataclass, field
+from functools import lru_cache
+from pathlib import Path
+from types import CodeType
+from typing import Any
+
+from twoshaft.errors import CourseError
+from twoshaft.jobsheet.fields import Choice, Choices, Field, Number, Order
+from twoshaft.models import order
+from twoshaft.units.quantities import Q
+from twoshaft.units.unit import Unit
+
+PLAUSIBLE_RATIO = 1000.0
+"""A learner's figure this many times the reference is not carried on."""
+
+
+@dataclass(frozen=True)
+class Slip:
+    """A typical wrong answer: the part of the marks that it earns, and why it is wrong.
+
+    Parameters
+    ----------
+    value : object
+        The wrong answer (quantity, key, set of keys, order) or a function of the answer that
+        says whether it is this slip. For several choices, one key: that option being ticked.
+    share : float
+        Part of the field's marks, 0 to 1.
+    sentence : str
+        What to tell the learner.
+    """
+
+    value: Any
+    share: float
+    sentence: str
+
+
+@dataclass(frozen=True)
+class Reference:
+    """What one field is marked against; made by :func:`ref`."""
+
+    name: str
+    value: Any
+    outcome: str
+    weight: float
+    tolerance: Any
+    must_pass: bool
+    slips: tuple[Slip, ...]
+    lesson: str
+
+
+@dataclass(frozen=True)
+class Cell:
+    """A form or reference cell of a solution, compiled."""
+
+    tag: str
+    number: int
+    code: CodeType
+
+
+@dataclass(frozen=True)
+class Solution:
+    """A solution notebook, ready to be run without a kernel.
+
+    Attributes
+    ----------
+    path : str
+        Where it was read from.
+    module : str
+        Module id.
+    version : str
+        Course version that it was built with.
+    cells : tuple of Cell
+        In the notebook's order.
+    points : dict of str to float
+        Points of each task, in the notebook's order.
+    digest : str
+        SHA-256 of the file.
+    """
+
+    path: str
+    module: str
+    version: str
+    cells: tuple[Cell, ...]
+    points: dict[str, float]
+    digest: str
+
+
+@dataclass
+class Answered:
+    """The outcome of one pass.
+
+    Attributes
+    ----------
+    fields : dict of str to Field
+        Every field by name, in the sheet's order.
+    tasks : dict of str to tuple of str
+        Names of each task's fields.
+    references : dict of str to Reference
+        By field name.
+    fell_back : frozenset of str
+        Fields whose reference cell refused the learner's figures.
+    """
+
+    fields: dict[str, Field] = field(default_factory=dict)
+    tasks: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    references: dict[str, Reference] = field(default_factory=dict)
+    fell_back: frozenset[str] = frozenset()
+
+
+class _Recorder:
+    """Stands in for the sheet: the same constructors, and remembers what each form asks."""
+
+    number, choice, choices, order = Number, Choice, Choices, Order
+
+    def __init__(self, answered: Answered, given: Any, unit: Unit) -> None:
+        self.given, self.unit, self._answered = given, unit, answered
+
+    def form(self, task: str, *fields: Field, **_: Any) -> None:
+        """Take down a task's fields."""
+        if task in self._answered.tasks:
+            raise CourseError(f"task {task!r} has two forms")
+        for asked in fields:
+            if asked.name in self._answered.fields:
+                raise CourseError(f"field {asked.name!r} is asked twice")
+            self._answered.fields[asked.name] = asked
+        self._answered.tasks[task] = tuple(asked.name for asked in fields)
+
+
+@dataclass
+class _Pass:
+    answered: Answered
+    own: Mapping[str, Any]
+    met: list[str] = field(default_factory=list)
+
+    def take(self, reference: Reference) -> Any:
+        asked = self.answered.fields.get(reference.name)
+        if asked is None:
+            raise CourseError(f"ref names {reference.name!r}, which no form asks")
+        if reference.name in self.answered.references:
+            raise CourseError(f"field {reference.name!r} is given two references")
+        _check(asked, reference)
+        self.answered.references[reference.name] = reference
+        self.met.append(reference.name)
+        own = self.own.get(reference.name)
+        if own is None or not plausible(reference, own):
+            return clean_value(reference.value)
+        return _like(reference.value, own)
+
+
+_current: ContextVar[_Pass | None] = ContextVar("current pass", default=None)
+
+
+def ref(
+    name: str,
+    value: Any,
+    *,
+    outcome: str,
+    weight: float = 1,
+    tolerance: Any = None,
+    must_pass: bool = False,
+    slips: Sequence[Slip] = (),
+    lesson: str = "",
+) -> Any:
+    """Say what is right for a field, and go on with what this gives back.
+
+    Parameters
+    ----------
+    name : str
+        The field.
+    value : object
+        Number: a quantity, or a plain number. Choice: the right key, or a set of keys that are
+        all right. Choices: the right keys. Order: the ``OrderTask``.
+    outcome : str
+        The outcome that the field is evidence for.
+    weight : float
+        Share of the task's points, relative to its other fields.
+    tolerance : quantity, float or dict, optional
+        Of a number: a quantity (either way), a float (relative), or a dict of ``absolute``,
+        ``relative`` and ``rounding`` (the step rounded to), of which the widest counts. Left
+        out: rounding to three figures, none for a whole plain number.
+    must_pass : bool
+        Whether a slip here fails the outcome whatever the marks.
+    slips : sequence of Slip
+        Typical wrong answers.
+    lesson : str
+        Where to read, as ``02-order-of-work#what-buries-what``.
+
+    Returns
+    -------
+    object
+        The value to go on with: the reference, or in the carried pass the learner's own. For an
+        order, a tuple of step ids.
+    """
+    if weight <= 0:
+        raise CourseError(f"the weight of {name!r} is {weight}", mend="give a weight above zero")
+    reference = Reference(
+        name, value, outcome, float(weight), tolerance, must_pass, tuple(slips), lesson
+    )
+    current = _current.get()
+    return clean_value(value) if current is None else current.take(reference)
+
+
+def clean_value(value: Any) -> Any:
+    """Return what a reference is worth to the working that follows it."""
+    if isinstance(value, order.OrderTask):
+        return tuple(order.model_order(value))
+    return value
+
+
+def plausible(reference: Reference, own: Any) -> bool:
+    """Whether a learner's own value can be gone on with."""
+    if isinstance(reference.value, Q):
+        try:
+            size = abs(own.to(reference.value.units).magnitude)
+        except Exception:
+            return False
+        limit = abs(reference.value.magnitude)
+    elif isinstance(reference.value, int | float):
+        size, limit = abs(own.to("dimensionless").magnitude), abs(reference.value)
+    elif isinstance(reference.value, order.OrderTask):
+        return sorted(own) == sorted(reference.value.steps)
+    else:
+        return True
+    return math.isfinite(size) and (limit == 0 or size <= PLAUSIBLE_RATIO * limit)
+
+
+def _like(value: Any, own: Any) -> Any:
+    """The learner's own value in the form of the reference."""
+    if isinstance(value, Q):
+        return own.to(value.units)
+    if isinstance(value, int | float):
+        plain = float(own.to("dimensionless").magnitude)
+        return int(plain) if isinstance(value, int) and plain.is_integer() else plain
+    if isinstance(value, set | frozenset | list):
+        return type(value)([own] if isinstance(own, str) else own)
+    return own
+
+
+def _check(asked: Field, reference: Reference) -> None:
+    """Refuse a reference that its field can never be judged against."""
+    value, name = reference.value, reference.name
+    if isinstance(asked, Number):
+        right = isinstance(value, Q | int | float) and not isinstance(value, bool)
+        wanted = "a quantity or a number"
+    elif isinstance(asked, Order):
+        right = isinstance(value, order.OrderTask) and set(value.steps) == set(asked.labels())
+        wanted = "an OrderTask over the steps that are shown"
+    else:
+        keys = {value} if isinstance(value, str) else set(value)
+        right = bool(keys) and keys <= set(asked.labels())
+        wanted = "keys of its options"
+    if not right:
+        raise CourseError(f"the reference of {name!r} is not {wanted}")
+
+
+def load_solution(path: Path) -> Solution:
+    """Read and compile a built solution notebook; once for each version of the file.
+
+    Raises
+    ------
+    CourseError
+        When it cannot be read.
+    """
+    try:
+        data = Path(path).read_bytes()
+    except OSError as error:
+        raise CourseError(
+            "the solution notebook is not there", where=str(path), mend="run the notebook build"
+        ) from error
+    return _compiled(str(path), hashlib.sha256(data).hexdigest(), data)
+
+
+@lru_cache(maxsize=32)
+def _compiled(path: str, digest: str, data: bytes) -> Solution:
+    cells, points = [], {}
+    try:
+        nb = json.loads(data)
+        for number, cell in enumerate(nb["cells"], 1):
+            source, meta = "".join(cell["source"]), cell["metadata"]
+            tags = meta.get("tags", [])
+            if "mark" in tags:
+                points[meta["nbgrader"]["grade_id"]] = float(meta["nbgrader"]["points"])
+            for tag in ("form", "reference"):
+                if tag in tags and cell["cell_type"] == "code":
+                    code = compile(source, f"{Path(path).name}, cell {number}", "exec")
+                    cells.append(Cell(tag, number, code))
+        about = nb["metadata"]["twoshaft"]
+        return Solution(path, about["module"], about["version"], tuple(cells), points, digest)
+    except (ValueError, KeyError, TypeError, SyntaxError) as error:
+        raise CourseError(
+            f"the solution notebook cannot be read ({error})",
+            where=path,
+            mend="build it again from its text source",
+        ) from error
+
+
+def run_clean(solution: Solution, issued: Mapping[str, Any], unit: Unit) -> Answered:
+    """Run a solution with the reference going on.
+
+    Parameters
+    ----------
+    solution : Solution
+    issued : mapping
+        What was issued to the learner; its ``given`` is used.
+    unit : Unit
+
+    Returns
+    -------
+    Answered
+
+    Raises
+    ------
+    CourseError
+        When a cell of the solution fails; names file, cell and reason.
+    """
+    return run_both(solution, issued, unit, lambda fields: {})[0]
+
+
+def run_both(
+    solution: Solution,
+    issued: Mapping[str, Any],
+    unit: Unit,
+    own: Callable[[Mapping[str, Field]], Mapping[str, Any]],
+) -> tuple[Answered, Answered]:
+    """Run both passes.
+
+    Parameters
+    ----------
+    solution, issued, unit
+        As in :func:`run_clean`.
+    own : callable
+        Given the fields by name, the learner's own readable values by field name.
+
+    Returns
+    -------
+    clean, carried : Answered
+        ``carried`` is ``clean`` itself when the learner has no value to carry.
+
+    Raises
+    ------
+    CourseError
+        As :func:`run_clean`; a cell that fails on the learner's values alone does not raise.
+    """
+    clean = Answered()
+    names = _names(clean, issued, unit)
+    trail = [dict(names)]  # the names before the first cell and after each
+    met: list[tuple[str, ...]] = []  # the fields that each cell gives a reference
+    for cell in solution.cells:
+        attempt = _Pass(clean, {})
+        error = _run(cell, names, attempt)
+        if error is not None:
+            text = error.sentence if isinstance(error, CourseError) else str(error)
+            raise CourseError(
+                f"the reference does not run ({type(error).__name__}: {text.rstrip('.')})",
+                where=f"{solution.path}, cell {cell.number}",
+            ) from error
+        trail.append(dict(names))
+        met.append(tuple(attempt.met))
+    values = own(clean.fields)
+    if not values:
+        return clean, clean
+
+    carried, fell_back = Answered(), set()
+    names = _names(carried, issued, unit)
+    for index, cell in enumerate(solution.cells):
+        known = dict(names)
+        if _run(cell, names, _Pass(carried, values)) is None:
+            continue
+        # The working refuses the learner's figures: this cell's clean results stand in.
+        before, after = trail[index], trail[index + 1]
+        fresh = {n: v for n, v in after.items() if n not in before or before[n] is not v}
+        names.clear()
+        names.update(known | fresh)
+        carried.references |= {name: clean.references[name] for name in met[index]}
+        fell_back.update(met[index])
+    carried.fell_back = frozenset(fell_back)
+    return clean, carried
+
+
+def _names(answered: Answered, issued: Mapping[str, Any], unit: Unit) -> dict[str, Any]:
+    given = copy.deepcopy(issued["given"])
+    return {
+        "__name__": "solution",
+        "given": given,
+        "unit": unit,
+        "sheet": _Recorder(answered, given, unit),
+        "ref": ref,
+        "order": order,
+        "Q": Q,
+    }
+
+
+def _run(cell: Cell, names: dict[str, Any], attempt: _Pass) -> Exception | None:
+    """Run one cell; return what it raised, None when it ran."""
+    token = _current.set(attempt)
+    try:
+        exec(cell.code, names)
+    except Exception as error:
+        return error
+    finally:
+        _current.reset(token)
+    return None
+
+
+def solve(solution: Solution, issued: Mapping[str, Any], unit: Unit) -> dict[str, Any]:
+    """Return a full-mark answer for every field, as a job sheet stores it.
+
+    Parameters
+    ----------
+    solution, issued, unit
+        As in :func:`run_clean`.
+
+    Returns
+    -------
+    dict of str to object
+        Stored values by field name. For tests and for invented cohorts; it never leaves staff.
+    """
+    clean = run_clean(solution, issued, unit)
+    return {
+        name: _answer(clean.fields[name], reference.value)
+        for name, reference in clean.references.items()
+    }
+
+
+def _answer(asked: Field, value: Any) -> Any:
+    if isinstance(asked, Number) and not isinstance(value, Q):
+        value = Q(value, "dimensionless")
+    elif isinstance(asked, Choice) and not isinstance(value, str):
+        value = min(value)
+    elif isinstance(asked, Choices) and isinstance(value, str):
+        value = [value]
+    elif isinstance(asked, Order):
+        value = clean_value(value)
+    return asked.store(value)

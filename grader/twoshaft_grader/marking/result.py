@@ -1,0 +1,201 @@
+"""What marking gives: marks of fields, tasks and outcomes, as plain data."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import asdict, dataclass
+from enum import StrEnum
+from typing import Any
+
+
+class Verdict(StrEnum):
+    """What became of one answer, in a word or two."""
+
+    RIGHT = "right"
+    CARRIED = "right on your own figures"
+    PARTLY = "partly right"
+    WRONG = "not right"
+    UNANSWERED = "not answered"
+    UNREADABLE = "could not be read"
+
+
+@dataclass(frozen=True)
+class FieldMark:
+    """The mark of one field.
+
+    Attributes
+    ----------
+    name, task, kind, prompt : str
+        Which field, and what was asked.
+    answer : str
+        What was answered, in words; empty if nothing.
+    verdict : Verdict
+    share, weight : float
+        Part of the field's marks earned, 0 to 1; its weight within the task.
+    sentences : tuple of str
+        What and why, two at most.
+    details : tuple of str
+        Rules that were broken.
+    cost : str
+        What it would have cost at the bench.
+    outcome : str
+        Outcome id.
+    must_pass : bool
+        Whether the field is a must-pass item.
+    passed : bool
+        Whether it is passed; judged on the clean pass alone.
+    carried : bool
+        Whether the mark was earned on the learner's own earlier figures.
+    lesson : str
+        Where to read.
+    """
+
+    name: str
+    task: str
+    kind: str
+    prompt: str
+    answer: str
+    verdict: Verdict
+    share: float
+    weight: float
+    sentences: tuple[str, ...]
+    details: tuple[str, ...]
+    cost: str
+    outcome: str
+    must_pass: bool
+    passed: bool
+    carried: bool
+    lesson: str
+
+
+@dataclass(frozen=True)
+class TaskMark:
+    """The mark of one task.
+
+    Attributes
+    ----------
+    id : str
+    points, maximum : float
+    line : float
+        Share of the fields' marks that guessing earns; points count above it.
+    fields : tuple of FieldMark
+    """
+
+    id: str
+    points: float
+    maximum: float
+    line: float
+    fields: tuple[FieldMark, ...]
+
+
+@dataclass(frozen=True)
+class OutcomeMark:
+    """What one sheet shows of one outcome.
+
+    Attributes
+    ----------
+    id : str
+    points, maximum : float
+        The outcome's part of the tasks' points.
+    must_pass_failed : tuple of str
+        Fields whose must-pass was not passed.
+    met : bool
+        Whether the sheet is sufficient: enough points, and every must-pass.
+    """
+
+    id: str
+    points: float
+    maximum: float
+    must_pass_failed: tuple[str, ...]
+    met: bool
+
+
+@dataclass(frozen=True)
+class SheetMark:
+    """The mark of one job sheet.
+
+    Attributes
+    ----------
+    learner, module, attempt : str, str, int
+        As issued.
+    course_version, unit, unit_version : str
+        As issued.
+    tasks : tuple of TaskMark
+    outcomes : tuple of OutcomeMark
+    notes : tuple of str
+        For staff: what was ignored, and what does not fit together.
+    solution_digest : str
+        SHA-256 of the solution notebook.
+    """
+
+    learner: str
+    module: str
+    attempt: int
+    course_version: str
+    unit: str
+    unit_version: str
+    tasks: tuple[TaskMark, ...]
+    outcomes: tuple[OutcomeMark, ...]
+    notes: tuple[str, ...]
+    solution_digest: str
+
+    @property
+    def points(self) -> float:
+        """Points of all tasks."""
+        return round(sum(task.points for task in self.tasks), 2)
+
+    @property
+    def maximum(self) -> float:
+        """Most points that there are."""
+        return sum(task.maximum for task in self.tasks)
+
+    @property
+    def met(self) -> bool:
+        """Whether every outcome of the module is met."""
+        return all(outcome.met for outcome in self.outcomes)
+
+    @property
+    def fields(self) -> tuple[FieldMark, ...]:
+        """All fields in the sheet's order."""
+        return tuple(field for task in self.tasks for field in task.fields)
+
+    def task(self, id: str) -> TaskMark:
+        """Return one task's mark; KeyError when there is no such task."""
+        return {task.id: task for task in self.tasks}[id]
+
+    def as_json(self) -> dict[str, Any]:
+        """Return the mark as plain data for a JSON file."""
+        return {"format": 1, "points": self.points, "maximum": self.maximum} | asdict(self)
+
+    @classmethod
+    def from_json(cls, data: Mapping[str, Any]) -> SheetMark:
+        """Return the mark that :meth:`as_json` wrote; KeyError or TypeError when it is none."""
+        tasks = tuple(
+            TaskMark(
+                **{
+                    **task,
+                    "fields": tuple(
+                        FieldMark(
+                            **{
+                                **entry,
+                                "verdict": Verdict(entry["verdict"]),
+                                "sentences": tuple(entry["sentences"]),
+                                "details": tuple(entry["details"]),
+                            }
+                        )
+                        for entry in task["fields"]
+                    ),
+                }
+            )
+            for task in data["tasks"]
+        )
+        outcomes = tuple(
+            OutcomeMark(**{**entry, "must_pass_failed": tuple(entry["must_pass_failed"])})
+            for entry in data["outcomes"]
+        )
+        plain = {
+            name: data[name]
+            for name in cls.__dataclass_fields__
+            if name not in ("tasks", "outcomes", "notes")
+        }
+        return cls(tasks=tasks, outcomes=outcomes, notes=tuple(data["notes"]), **plain)

@@ -1,0 +1,326 @@
+"""Mark a job sheet: parse, reference, compare, explain. Data in, data out, the same every time."""
+
+from __future__ import annotations
+
+import contextlib
+import io
+import json
+import warnings
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
+from functools import lru_cache
+from pathlib import Path
+from typing import Any
+
+from twoshaft.errors import AnswerError, CourseError, SheetError
+from twoshaft.jobsheet import SheetData, read_sheet
+from twoshaft.jobsheet.fields import Field
+from twoshaft.units import Unit, load_unit
+from twoshaft_grader.marking.chance import above_line, field_spread, guess_line, task_spread
+from twoshaft_grader.marking.compare import Judgement, judge
+from twoshaft_grader.marking.reference import Answered, Solution, load_solution, run_both
+from twoshaft_grader.marking.result import FieldMark, OutcomeMark, SheetMark, TaskMark, Verdict
+
+PASS_SHARE = 0.6
+"""Part of an outcome's points that is enough where the outcome names no other."""
+
+
+def mark_sheet(
+    sheet: SheetData | None,
+    issued: Mapping[str, Any],
+    solution: Solution,
+    *,
+    unit: Unit | None = None,
+) -> SheetMark:
+    """Mark a job sheet against the solution, under the readings that were issued.
+
+    Parameters
+    ----------
+    sheet : SheetData or None
+        The sheet as read; None when there is none or it cannot be read.
+    issued : mapping
+        The issued record: learner, module, attempt, unit, versions and ``given``.
+    solution : Solution
+        The module's solution.
+    unit : Unit, optional
+        The cohort's own unit; by default the shipped one that the record names.
+
+    Returns
+    -------
+    SheetMark
+
+    Raises
+    ------
+    CourseError
+        When the solution does not run under these readings: a fault of the course, never of the
+        sheet.
+    """
+    unit = unit or load_unit(issued["unit"])
+    stored = {} if sheet is None else {name: a.value for name, a in sheet.answers.items()}
+    read: dict[str, Any] = {}
+    unreadable: dict[str, str] = {}
+
+    def own(fields: Mapping[str, Field]) -> Mapping[str, Any]:
+        for name, asked in fields.items():
+            value = stored.get(name)
+            if asked.is_blank(value):
+                continue
+            try:
+                read[name] = asked.read(value)
+            except AnswerError as error:
+                unreadable[name] = error.sentence
+        return read
+
+    clean, carried = run_both(solution, issued, unit, own)
+    tasks = []
+    for task, names in clean.tasks.items():
+        if task not in solution.points:
+            raise CourseError(f"task {task!r} has no mark cell", where=solution.path)
+        fields = []
+        for name in names:
+            if name not in clean.references:
+                raise CourseError(f"field {name!r} has no reference", where=solution.path)
+            fields.append(_mark_field(task, name, stored, read, unreadable, clean, carried))
+        tasks.append(_mark_task(task, solution.points[task], fields, clean))
+    return SheetMark(
+        learner=issued["learner"],
+        module=issued["module"],
+        attempt=issued["attempt"],
+        course_version=issued["course_version"],
+        unit=issued["unit"],
+        unit_version=str(issued["unit_version"]),
+        tasks=tuple(tasks),
+        outcomes=_outcomes(tasks),
+        notes=tuple(_notes(sheet, issued, solution, clean)),
+        solution_digest=solution.digest,
+    )
+
+
+def _mark_field(
+    task: str,
+    name: str,
+    stored: Mapping[str, Any],
+    read: Mapping[str, Any],
+    unreadable: Mapping[str, str],
+    clean: Answered,
+    carried: Answered,
+) -> FieldMark:
+    asked, reference = clean.fields[name], clean.references[name]
+    mark = FieldMark(
+        name=name,
+        task=task,
+        kind=asked.kind,
+        prompt=asked.prompt,
+        answer="",
+        verdict=Verdict.UNANSWERED,
+        share=0.0,
+        weight=reference.weight,
+        sentences=(),
+        details=(),
+        cost="",
+        outcome=reference.outcome,
+        must_pass=reference.must_pass,
+        passed=not reference.must_pass,
+        carried=False,
+        lesson=reference.lesson,
+    )
+    if name in unreadable:
+        return replace(
+            mark,
+            answer=_words(asked, stored[name]),
+            verdict=Verdict.UNREADABLE,
+            sentences=(unreadable[name],),
+        )
+    if name not in read:
+        return mark
+    plain = judge(asked, reference, read[name])
+    followed = plain
+    if carried is not clean and name not in carried.fell_back and plain.share < 1:
+        followed = judge(asked, carried.references[name], read[name])
+    is_carried = followed.share > plain.share
+    best = followed if is_carried else plain
+    sentences = best.sentences
+    if is_carried and best.share >= 1:
+        sentences = ("It follows from your earlier figures, and that is what it is marked on.",)
+    elif name in carried.fell_back and best.share < 1:
+        sentences = (*sentences, "Your earlier figures cannot be worked on with.")[:2]
+    return replace(
+        mark,
+        answer=_words(asked, stored[name]),
+        verdict=_verdict(best, is_carried),
+        share=min(1.0, max(0.0, float(best.share))),
+        sentences=sentences,
+        details=best.details,
+        cost=best.cost,
+        passed=plain.safe if reference.must_pass else True,
+        carried=is_carried,
+    )
+
+
+def _words(asked: Field, value: Any) -> str:
+    """The answer as a person would say it, of limited length."""
+    text = asked.words(value)
+    return text if len(text) <= 4000 else text[:4000] + " …"
+
+
+def _verdict(judged: Judgement, carried: bool) -> Verdict:
+    if judged.share >= 1:
+        return Verdict.CARRIED if carried else Verdict.RIGHT
+    return Verdict.PARTLY if judged.share > 0 else Verdict.WRONG
+
+
+def _mark_task(id: str, maximum: float, fields: list[FieldMark], clean: Answered) -> TaskMark:
+    total = sum(field.weight for field in fields)
+    share = sum(field.weight * field.share for field in fields) / total if total else 0.0
+    line = guess_line(
+        task_spread(
+            (field.weight, field_spread(clean.fields[field.name], clean.references[field.name]))
+            for field in fields
+        )
+    )
+    points = round(maximum * above_line(share, line), 2)
+    return TaskMark(id, points, maximum, line, tuple(fields))
+
+
+def _outcomes(tasks: Iterable[TaskMark]) -> tuple[OutcomeMark, ...]:
+    """Split every task's points among the outcomes of its fields."""
+    points: dict[str, float] = {}
+    maximum: dict[str, float] = {}
+    failed: dict[str, list[str]] = {}
+    for task in tasks:
+        weights = sum(field.weight for field in task.fields)
+        earned = sum(field.weight * field.share for field in task.fields)
+        for field in task.fields:
+            part = field.weight * field.share / earned if earned else 0.0
+            points[field.outcome] = points.get(field.outcome, 0.0) + task.points * part
+            maximum[field.outcome] = (
+                maximum.get(field.outcome, 0.0) + task.maximum * field.weight / weights
+            )
+            if not field.passed:
+                failed.setdefault(field.outcome, []).append(field.name)
+    return tuple(
+        OutcomeMark(
+            id=id,
+            points=round(points[id], 2),
+            maximum=round(maximum[id], 2),
+            must_pass_failed=tuple(failed.get(id, ())),
+            met=id not in failed and points[id] >= PASS_SHARE * maximum[id] - 1e-9,
+        )
+        for id in maximum
+    )
+
+
+def _notes(
+    sheet: SheetData | None, issued: Mapping[str, Any], solution: Solution, clean: Answered
+) -> Iterable[str]:
+    """Say what staff should know about the sheet."""
+    if issued["module"] != solution.module:
+        yield f"The readings are for {issued['module']}, the solution is of {solution.module}."
+    if sheet is None:
+        yield "There is no job sheet that can be read."
+        return
+    if sheet.learner != issued["learner"]:
+        yield (
+            f"The job sheet names {sheet.learner or 'nobody'}, not {issued['learner']}: it may be "
+            "somebody else's."
+        )
+    if (sheet.module, sheet.attempt) != (issued["module"], issued["attempt"]):
+        yield (
+            f"The job sheet is of {sheet.module or 'no module'}, attempt {sheet.attempt}, not "
+            f"{issued['module']}, attempt {issued['attempt']}."
+        )
+    digest = issued.get("given_digest")
+    if digest and sheet.given_digest and sheet.given_digest != digest:
+        yield "The sheet was filled under other readings than those issued; it is marked on those."
+    unknown = sorted(set(sheet.answers) - set(clean.fields))
+    if unknown:
+        yield f"Fields that no form asks for were ignored: {', '.join(unknown[:5])}."
+
+
+def mark_task(task: str) -> float:
+    """Return the points of one task, for the sheet beside the notebook that calls this.
+
+    Works in ``autograded/<learner>/<assignment>/`` of a cohort folder, where nbgrader runs a
+    notebook's grade cells. Always gives a plain float and writes nothing: nbgrader takes no output
+    for full marks and any warning for none.
+
+    Parameters
+    ----------
+    task : str
+        Task id.
+
+    Returns
+    -------
+    float
+        The points; 0.0 when the sheet is missing, blank or damaged, and anywhere else.
+    """
+    try:
+        with (
+            warnings.catch_warnings(),
+            contextlib.redirect_stderr(io.StringIO()),
+            contextlib.redirect_stdout(io.StringIO()),
+        ):
+            warnings.simplefilter("ignore")
+            return float(mark_folder(Path.cwd()).task(task).points)
+    except Exception:
+        return 0.0
+
+
+def mark_folder(folder: Path) -> SheetMark:
+    """Mark the job sheet in ``<any>/<learner>/<assignment>/`` of a cohort folder.
+
+    Parameters
+    ----------
+    folder : pathlib.Path
+        A learner's folder of an assignment, submitted or autograded.
+
+    Returns
+    -------
+    SheetMark
+        A sheet that is missing or cannot be read is marked as blank, with a note.
+
+    Raises
+    ------
+    CourseError
+        When the folder is in no cohort folder, or the cohort's own files cannot be used.
+    """
+    folder = Path(folder).resolve()
+    assignment, learner = folder.name, folder.parent.name
+    root = next((p for p in folder.parents if (p / "cohort.yaml").is_file()), None)
+    if root is None or folder.parent.parent.parent != root:
+        raise CourseError(f"{folder} is not a learner's assignment in a cohort folder")
+    source = root / "source" / assignment
+    notebooks = sorted(source.glob("*.ipynb"))
+    if len(notebooks) != 1:
+        raise CourseError(f"{len(notebooks)} solution notebooks in {source}, where one belongs")
+    own_unit = source / "unit.yaml"
+    record = root / "issued" / assignment / f"{learner}.json"
+    try:
+        issued = record.read_text(encoding="utf-8")
+    except OSError as error:
+        raise CourseError("no readings were issued", where=str(record)) from error
+    try:
+        sheet, trouble = read_sheet(folder / "jobsheet.json"), ""
+    except SheetError as error:
+        sheet, trouble = None, error.sentence
+    marked = _marked(
+        None if sheet is None else json.dumps(sheet.as_json(), sort_keys=True),
+        issued,
+        str(notebooks[0]),
+        load_solution(notebooks[0]).digest,
+        str(own_unit) if own_unit.is_file() else "",
+    )
+    return replace(marked, notes=(trouble, *marked.notes)) if trouble else marked
+
+
+@lru_cache(maxsize=4)
+def _marked(sheet: str | None, issued: str, notebook: str, digest: str, own_unit: str) -> SheetMark:
+    """Mark once for all the grade cells of a notebook."""
+    from twoshaft.jobsheet.contents import parse_sheet
+
+    return mark_sheet(
+        None if sheet is None else parse_sheet(sheet),
+        json.loads(issued),
+        load_solution(Path(notebook)),
+        unit=load_unit(Path(own_unit)) if own_unit else None,
+    )

@@ -6,6 +6,8 @@ from functools import cached_property
 
 from pydantic import ConfigDict, PrivateAttr
 
+from twoshaft.units.sections.bearings import Bearings
+from twoshaft.units.sections.faces import Faces
 from twoshaft.units.sections.identity import Identity
 from twoshaft.units.sections.order import (
     Clock,
@@ -37,6 +39,8 @@ class Unit(Section):
     holds: tuple[Hold, ...] = ()
     clocks: tuple[Clock, ...] = ()
     together: tuple[Together, ...] = ()
+    bearings: Bearings | None = None
+    faces: Faces | None = None
 
     _source: Node | None = PrivateAttr(default=None)
 

@@ -112,6 +112,14 @@ class Form(Section):
     flange_mm: float = Field(gt=0, le=100)
 
 
+class Segment(Section):
+    """A stretch of the face that can be coated in one go; ends meet the next segment's start."""
+
+    id: Id
+    name: Text
+    points: tuple[Point, ...] = Field(min_length=2)
+
+
 class Face(Section):
     """A face that is sealed by a film."""
 
@@ -127,7 +135,7 @@ class Face(Section):
     sealant: Id
     film_mm: float = Field(gt=0, le=3)
     film_width_mm: float = Field(gt=0, le=60)
-    centre_line: tuple[Point, ...] = ()
+    segments: tuple[Segment, ...] = ()
     lay_operation: Id | None = None
     close_operation: Id | None = None
 

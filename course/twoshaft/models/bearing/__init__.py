@@ -1,0 +1,35 @@
+"""Opposed bearings: springs, preload, heat, drag, life and seating."""
+
+from twoshaft.models.bearing.drag import Pull, Turned, bearing_torque, cord_pull, preload_from_pull
+from twoshaft.models.bearing.geometry import Balls, Rollers, elements
+from twoshaft.models.bearing.heat import Change, Warm, setting_change
+from twoshaft.models.bearing.life import (
+    basic_life,
+    equivalent_load,
+    life_against_setting,
+    load_zone,
+    required_rating,
+)
+from twoshaft.models.bearing.pair import Pair
+from twoshaft.models.bearing.seating import unseated
+
+__all__ = [
+    "Balls",
+    "Change",
+    "Pair",
+    "Pull",
+    "Rollers",
+    "Turned",
+    "Warm",
+    "basic_life",
+    "bearing_torque",
+    "cord_pull",
+    "elements",
+    "equivalent_load",
+    "life_against_setting",
+    "load_zone",
+    "preload_from_pull",
+    "required_rating",
+    "setting_change",
+    "unseated",
+]

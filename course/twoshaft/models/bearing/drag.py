@@ -1,0 +1,166 @@
+"""Turning torque and the pull on a cord, with what is being turned named.
+
+A pull means nothing until it is said what turns with it: the bearings alone, the seals too, or
+the whole train. Torque at another shaft counts at the turned one by its speed ratio (power goes
+in where the cord is).
+
+Sources: taper rollers, NSK catalogue E1102m pp. A134-A135, M = e mu F cos(b) with mu = 0.20 on
+the rib, slow turning. Balls, M = mu F d/2 with mu = 0.0015 (from memory).
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.models.bearing.geometry import Balls, Rollers, elements
+from twoshaft.models.bearing.pair import Pair
+from twoshaft.models.validity import in_range, positive
+from twoshaft.units.quantities import Q
+from twoshaft.units.sections.bearings import Bearings, Support
+
+_RIB_FRICTION, _BALL_FRICTION = 0.20, 0.0015
+_CORD = "a cord round a shaft or gear"
+_WORDS = {"seal": "seals", "mesh": "meshes", "other-shaft": "the other shaft"}
+
+
+@dataclass(frozen=True)
+class Part:
+    """One thing that is turned: its torque at its own shaft [N·m] and its speed ratio."""
+
+    name: str
+    torque_nm: float
+    speed_ratio: float = 1.0
+
+    @property
+    def felt_nm(self) -> float:
+        """Torque at the shaft with the cord [N·m]."""
+        return self.torque_nm * self.speed_ratio
+
+
+@dataclass(frozen=True)
+class Turned:
+    """All that turns when the cord is pulled."""
+
+    name: str
+    parts: tuple[Part, ...]
+
+    @property
+    def torque(self) -> Q:
+        """Torque at the shaft with the cord [N·m]."""
+        return Q(sum(part.felt_nm for part in self.parts), "N*m")
+
+
+@dataclass(frozen=True)
+class Pull:
+    """Pull on the cord [N] and what it turns."""
+
+    force: Q
+    turned: Turned
+
+    @property
+    def sentence(self) -> str:
+        """The finding in one sentence."""
+        return (
+            f"{self.force.m_as('N'):.1f} N on the cord turns {self.turned.name} "
+            f"({self.turned.torque.m_as('N*m'):.2f} N·m)"
+        )
+
+
+def bearing_torque(row: Rollers | Balls, axial_load: Q) -> Q:
+    """Torque [N·m] that turns one bearing slowly under an axial load.
+
+    Parameters
+    ----------
+    row : Rollers or Balls
+    axial_load : pint.Quantity
+        0 N to the dynamic rating; an array gives an array.
+    """
+    force_n = in_range("axial load", axial_load, 0.0, row.capacity_n, "N", row.name)
+    return Q(_torque_per_n(row) * force_n, "N*m")
+
+
+def turned(
+    support: Support, bearings: Bearings, preload: Q, with_kinds: tuple[str, ...] = ()
+) -> Turned:
+    """Gather what turns: the two bearings, and the drags of the kinds named.
+
+    Parameters
+    ----------
+    support : Support
+    bearings : Bearings
+    preload : pint.Quantity
+        0 N to the smaller dynamic rating.
+    with_kinds : tuple of str
+        Any of ``"seal"``, ``"mesh"``, ``"other-shaft"``; none for the bearings only.
+
+    Raises
+    ------
+    OutOfRangeError
+        For another kind.
+    """
+    for kind in with_kinds:
+        if kind not in _WORDS:
+            raise OutOfRangeError("what is turned", repr(kind), ", ".join(_WORDS), _CORD)
+    pair = Pair.from_support(support, bearings)
+    parts = [
+        Part(f"{side} bearing", bearing_torque(row, preload).m_as("N*m"))
+        for side, row in (("left", pair.left), ("right", pair.right))
+    ]
+    drags = [drag for drag in support.drags if drag.kind in with_kinds]
+    parts += [Part(drag.name, drag.torque_nm, drag.speed_ratio) for drag in drags]
+    present = [kind for kind in _WORDS if any(drag.kind == kind for drag in drags)]
+    ratios = sorted({f"{drag.speed_ratio:g}" for drag in drags if drag.speed_ratio != 1})
+    name = "the bearings only"
+    if present:
+        name = "the bearings with " + " and ".join(_WORDS[kind] for kind in present)
+        name += f" at ratio {' and '.join(ratios)}" if ratios else ""
+    return Turned(name, tuple(parts))
+
+
+def cord_pull(what: Turned, radius: Q) -> Pull:
+    """Pull on a cord wound round a radius, 2 to 500 mm."""
+    radius_m = in_range("radius of the cord", radius, 2.0, 500.0, "mm", _CORD) / 1e3
+    return Pull(Q(what.torque.m_as("N*m") / radius_m, "N"), what)
+
+
+def preload_from_pull(
+    support: Support, bearings: Bearings, pull: Q, radius: Q, with_kinds: tuple[str, ...] = ()
+) -> Q:
+    """Preload [N] behind a pull on the cord, once the rest that turns is taken off.
+
+    Parameters
+    ----------
+    support : Support
+    bearings : Bearings
+    pull : pint.Quantity
+        0 to 2000 N.
+    radius : pint.Quantity
+        2 to 500 mm.
+    with_kinds : tuple of str
+        What turns besides the bearings, as in `turned`.
+
+    Raises
+    ------
+    OutOfRangeError
+        If the seals and the rest alone need more than this pull.
+    """
+    pull_n = in_range("pull on the cord", pull, 0.0, 2000.0, "N", _CORD)
+    radius_m = in_range("radius of the cord", radius, 2.0, 500.0, "mm", _CORD) / 1e3
+    rest = turned(support, bearings, Q(0.0, "N"), with_kinds).torque.m_as("N*m")
+    left = positive(
+        "torque left for the bearings",
+        Q(pull_n * radius_m - rest, "N*m"),
+        "N*m",
+        "what else turns needs more than this pull",
+        zero=True,
+    )
+    rows = (elements(bearings.type_by_id(side)) for side in (support.left, support.right))
+    return Q(left / sum(_torque_per_n(row) for row in rows), "N")
+
+
+def _torque_per_n(row: Rollers | Balls) -> float:
+    if isinstance(row, Rollers):
+        return row.rib_arm_m * _RIB_FRICTION * math.cos(row.half_angle_rad)
+    return _BALL_FRICTION * row.pitch_m / 2

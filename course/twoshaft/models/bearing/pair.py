@@ -1,0 +1,159 @@
+"""Two opposed bearings as springs that face each other, with the case between them.
+
+The interference is shared by the two rows and by the case, which stretches or is squeezed:
+d = a_left F^p + a_right F^p + F/c. An axial load on the shaft loads one row and unloads the
+other. Source: force balance of the loop; the classic result that a pair of rollers comes free on
+one side at 2^(10/9) = 2.16 times its preload and a pair of balls at 2^1.5 = 2.83 times (rigid
+case) is a special case of it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from twoshaft.models.bearing.geometry import Balls, Rollers, elements
+from twoshaft.models.validity import in_range, positive
+from twoshaft.units.quantities import Q
+from twoshaft.units.sections.bearings import Bearings, Support
+
+_SETTING = "elastic setting of a pair"
+_STEPS = 60
+
+
+@dataclass(frozen=True)
+class Pair:
+    """Two opposed rows and the axial stiffness of the case [N/m] between their seats."""
+
+    left: Rollers | Balls
+    right: Rollers | Balls
+    case_n_per_m: float = np.inf
+
+    @classmethod
+    def of(
+        cls, left: Rollers | Balls, right: Rollers | Balls, case_stiffness: Q | None = None
+    ) -> Pair:
+        """Build a pair; without a case stiffness the case is rigid."""
+        if case_stiffness is None:
+            return cls(left, right)
+        return cls(left, right, positive("stiffness of the case", case_stiffness, "N/m", _SETTING))
+
+    @classmethod
+    def from_support(cls, support: Support, bearings: Bearings) -> Pair:
+        """Build from a support of the unit file."""
+        return cls.of(
+            elements(bearings.type_by_id(support.left)),
+            elements(bearings.type_by_id(support.right)),
+            Q(support.case_stiffness_n_per_um, "N/um"),
+        )
+
+    def preload(self, interference: Q) -> Q:
+        """Preload [N] that an interference makes; none with end play.
+
+        Parameters
+        ----------
+        interference : pint.Quantity
+            -5 to 0.5 mm; below zero is end play; an array gives an array.
+
+        Raises
+        ------
+        OutOfRangeError
+            If the preload would pass the smaller dynamic rating: no longer elastic.
+        """
+        setting_m = in_range("interference", interference, -5.0, 0.5, "mm", _SETTING) / 1e3
+        force_n = self.preload_n(setting_m)
+        limit = min(self.left.capacity_n, self.right.capacity_n)
+        return Q(in_range("preload", Q(force_n, "N"), 0.0, limit, "N", "dynamic rating"), "N")
+
+    def interference(self, preload: Q) -> Q:
+        """Interference [mm] that makes a preload, 0 N to the smaller dynamic rating."""
+        limit = min(self.left.capacity_n, self.right.capacity_n)
+        force_n = in_range("preload", preload, 0.0, limit, "N", "dynamic rating")
+        return Q(self.interference_m(force_n) * 1e3, "mm")
+
+    def stiffness(self, preload: Q) -> Q:
+        """Axial stiffness of the shaft in its case [N/um] at a preload.
+
+        Parameters
+        ----------
+        preload : pint.Quantity
+            Above 0 N, up to the smaller dynamic rating; an array gives an array.
+        """
+        limit = min(self.left.capacity_n, self.right.capacity_n)
+        force_n = in_range("preload", preload, 1e-3, limit, "N", "dynamic rating")
+        sides = [1 / self._side_slope(row, force_n) for row in (self.left, self.right)]
+        return Q((sides[0] + sides[1]) * 1e-6, "N/um")
+
+    def unloading_force(self, preload: Q) -> Q:
+        """Axial load towards the right [N] at which the left row comes free."""
+        limit = min(self.left.capacity_n, self.right.capacity_n)
+        force_n = in_range("preload", preload, 0.0, limit, "N", "dynamic rating")
+        interference_m = self.interference_m(force_n)
+        return Q(_invert(lambda f: self._side_m(self.right, f), interference_m, force_n * 4), "N")
+
+    def loads(self, interference: Q, axial_load: Q) -> tuple[Q, Q]:
+        """Axial loads on the left and the right row [N].
+
+        Parameters
+        ----------
+        interference : pint.Quantity
+            -5 to 0.5 mm.
+        axial_load : pint.Quantity
+            On the shaft, towards the right; below zero towards the left [N].
+        """
+        setting_m = in_range("interference", interference, -5.0, 0.5, "mm", _SETTING) / 1e3
+        axial_n = in_range("axial load", axial_load, -1e6, 1e6, "N", _SETTING)
+        left_n, right_n = self.loads_n(setting_m, axial_n)
+        return Q(left_n, "N"), Q(right_n, "N")
+
+    def interference_m(self, force_n):
+        """Interference [m] at a preload [N], any shape."""
+        return self._side_m(self.left, force_n) + self._side_m(self.right, force_n)
+
+    def preload_n(self, interference_m):
+        """Preload [N] at an interference [m], any shape; none below zero."""
+        wanted = np.maximum(interference_m, 0.0)
+        # Each spring alone would carry at most this: a bound that the loop cannot pass.
+        bound = np.minimum(self.left.axial_force_n(wanted), self.right.axial_force_n(wanted))
+        return _invert(self.interference_m, wanted, bound)
+
+    def loads_n(self, interference_m, axial_n):
+        """Axial loads [N] on the left and right row for a setting [m] and a load [N]."""
+        interference_m, axial_n = np.broadcast_arrays(interference_m, axial_n)
+        size_n = np.abs(axial_n)
+        towards = axial_n >= 0
+
+        def loop(slack_n):
+            loaded_n = slack_n + size_n
+            return np.where(
+                towards,
+                self._side_m(self.left, slack_n) + self._side_m(self.right, loaded_n),
+                self._side_m(self.right, slack_n) + self._side_m(self.left, loaded_n),
+            )
+
+        wanted = np.maximum(interference_m, 0.0)
+        slack_n = _invert(loop, wanted, self.preload_n(wanted))
+        slack_n = np.where(loop(np.zeros_like(size_n)) >= wanted, 0.0, slack_n)
+        loaded_n = slack_n + size_n
+        return np.where(towards, slack_n, loaded_n), np.where(towards, loaded_n, slack_n)
+
+    def _side_m(self, row, force_n):
+        """One side yields by its row and by half of the case."""
+        return row.axial_displacement_m(force_n) + force_n / (2 * self.case_n_per_m)
+
+    def _side_slope(self, row, force_n):
+        return row.axial_spring * row.power * np.power(force_n, row.power - 1) + 1 / (
+            2 * self.case_n_per_m
+        )
+
+
+def _invert(rising, wanted, bound):
+    """Force at which a rising function of force reaches ``wanted``; bisection from 0 to bound."""
+    low, high = np.zeros_like(np.asarray(bound, dtype=float)), np.asarray(bound, dtype=float)
+    for _ in range(_STEPS):
+        middle = (low + high) / 2
+        below = rising(middle) < wanted
+        low, high = np.where(below, middle, low), np.where(below, high, middle)
+    middle = (low + high) / 2
+    return float(middle) if middle.ndim == 0 else middle

@@ -1,0 +1,48 @@
+"""Shims: the stack with its signs, what its measurement is worth, and which shim to take."""
+
+from twoshaft.models.shim.choice import Choice, Reach, choose, reach
+from twoshaft.models.shim.stack import (
+    Stack,
+    Term,
+    shim_range,
+    shim_sign,
+    target_interference,
+    term_sign,
+)
+from twoshaft.models.shim.uncertainty import (
+    Budget,
+    Measured,
+    Source,
+    arcsine,
+    normal,
+    propagate,
+    rectangular,
+    repeated,
+    resolution,
+    stack_budget,
+    triangular,
+)
+
+__all__ = [
+    "Budget",
+    "Choice",
+    "Measured",
+    "Reach",
+    "Source",
+    "Stack",
+    "Term",
+    "arcsine",
+    "choose",
+    "normal",
+    "propagate",
+    "reach",
+    "rectangular",
+    "repeated",
+    "resolution",
+    "shim_range",
+    "shim_sign",
+    "stack_budget",
+    "target_interference",
+    "term_sign",
+    "triangular",
+]

@@ -1,0 +1,204 @@
+"""Which shim, or which two, to take from the shelf, and whether the shelf is enough.
+
+A choice is safe when it meets the target even after the uncertainty of the measurement is taken
+off both ends (guard band, ISO 14253-1 and JCGM 106:2012).
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.models.validity import in_range, ordered, positive
+from twoshaft.units.quantities import Q
+
+_SHELF = "shims of 0.01 to 10 mm"
+# Shims are stepped in hundredths; sums equal to a nanometre are the same sum.
+_SAME_MM = 1e-6
+
+
+@dataclass(frozen=True)
+class Choice:
+    """Shims taken from the shelf.
+
+    Attributes
+    ----------
+    shims_mm : tuple of float
+        Thicknesses, thinnest first [mm].
+    error_mm : float
+        Total less the wanted thickness [mm].
+    verdict : str
+        ``"safe"`` within the guarded window, ``"meets"`` within the window but not the guarded
+        one, ``"misses"`` outside the window.
+    reason : str
+        One sentence.
+    """
+
+    shims_mm: tuple[float, ...]
+    error_mm: float
+    verdict: str
+    reason: str
+
+    @property
+    def total(self) -> Q:
+        """Total thickness [mm]."""
+        return Q(sum(self.shims_mm), "mm")
+
+
+@dataclass(frozen=True)
+class Reach:
+    """Whether a shim set reaches the target over a range of wanted thicknesses.
+
+    ``gaps_mm`` lists the wanted thicknesses (from, to) that no choice meets [mm].
+    """
+
+    gaps_mm: tuple[tuple[float, float], ...]
+    share: float
+
+    @property
+    def ok(self) -> bool:
+        """True if every wanted thickness is met."""
+        return not self.gaps_mm
+
+    @property
+    def sentence(self) -> str:
+        """The finding in one sentence."""
+        if self.ok:
+            return "the shim set reaches the target over the whole tolerance range"
+        low, high = max(self.gaps_mm, key=lambda gap: gap[1] - gap[0])
+        return (
+            f"the shim set reaches the target over {self.share:.0%} of the tolerance range; "
+            f"the widest gap is from {low:.3f} mm to {high:.3f} mm"
+        )
+
+
+def choose(
+    shelf: Q, window: tuple[Q, Q], guard: Q | None = None, at_most: int = 1, wanted: Q | None = None
+) -> Choice:
+    """Choose the shim, or the shims, for a window of thickness.
+
+    A safe choice beats one that only meets the window, that beats one that misses; then fewer
+    shims beat more (each face adds its own error); then the nearest to the wanted thickness wins;
+    then the thinner total.
+
+    Parameters
+    ----------
+    shelf : pint.Quantity
+        Thicknesses on the shelf [mm], shape (n,), 0.01 to 10 mm each; each may be taken twice.
+    window : tuple of pint.Quantity
+        Thinnest and thickest total that meet the target [mm].
+    guard : pint.Quantity, optional
+        Width taken off both ends of the window [mm]: the expanded uncertainty. None for zero.
+    at_most : int, optional
+        One or two shims.
+    wanted : pint.Quantity, optional
+        Thickness aimed at [mm]; the middle of the window if absent.
+
+    Returns
+    -------
+    Choice
+
+    Raises
+    ------
+    OutOfRangeError
+        For an empty shelf, reversed window, negative guard or other than one or two shims.
+    """
+    totals, parts = _totals(shelf, at_most)
+    low, high = ordered("window of the shim", window, -20.0, 30.0, "mm", "shim setting")
+    guard_mm = positive(
+        "guard band", Q(0.0, "mm") if guard is None else guard, "mm", "JCGM 106:2012", zero=True
+    )
+    aim = (low + high) / 2
+    if wanted is not None:
+        aim = in_range("wanted shim", wanted, -20.0, 30.0, "mm", "shim setting")
+    misses = (totals < low - _SAME_MM) | (totals > high + _SAME_MM)
+    safe = (totals >= low + guard_mm - _SAME_MM) & (totals <= high - guard_mm + _SAME_MM)
+    rank = np.where(safe, 0, np.where(misses, 2, 1))
+    error = totals - aim
+    count = np.isfinite(parts).sum(axis=1)
+    # Outside the window the distance decides first, or one bad shim would beat two good ones.
+    first = np.where(rank == 2, np.round(np.abs(error) / _SAME_MM), count)
+    second = np.where(rank == 2, count, np.round(np.abs(error) / _SAME_MM))
+    best = np.lexsort((totals, second, first, rank))[0]
+    taken = tuple(float(t) for t in parts[best] if math.isfinite(t))
+    verdict = ("safe", "meets", "misses")[rank[best]]
+    reason = _reason(taken, float(totals[best]), aim, low, high, guard_mm, verdict)
+    return Choice(taken, float(error[best]), verdict, reason)
+
+
+def reach(
+    shelf: Q, wanted: tuple[Q, Q], half_window: Q, guard: Q | None = None, at_most: int = 1
+) -> Reach:
+    """Find the wanted thicknesses that a shim set cannot meet.
+
+    Parameters
+    ----------
+    shelf : pint.Quantity
+        Thicknesses [mm], shape (n,).
+    wanted : tuple of pint.Quantity
+        Thinnest and thickest shim that the tolerances may ask for [mm].
+    half_window : pint.Quantity
+        Half the width of the target [mm].
+    guard : pint.Quantity, optional
+        Guard band taken off the target's both ends [mm].
+    at_most : int, optional
+        One or two shims.
+
+    Returns
+    -------
+    Reach
+    """
+    totals, _ = _totals(shelf, at_most)
+    low, high = ordered("wanted shim", wanted, -20.0, 30.0, "mm", "shim setting")
+    half = positive("half window", half_window, "mm", "shim setting")
+    guard_mm = positive(
+        "guard band", Q(0.0, "mm") if guard is None else guard, "mm", "JCGM 106:2012", zero=True
+    )
+    half -= guard_mm
+    if half < 0:
+        return Reach(((low, high),), 0.0)
+    reached = low
+    gaps = []
+    for total in np.unique(totals):
+        start, end = total - half, total + half
+        if end < reached or start > high:
+            continue
+        if start > reached + _SAME_MM:
+            gaps.append((reached, min(float(start), high)))
+        reached = max(reached, float(end))
+    if reached < high - _SAME_MM:
+        gaps.append((reached, high))
+    lost = sum(b - a for a, b in gaps)
+    share = 1.0 - lost / (high - low) if high > low else float(not gaps)
+    return Reach(tuple(gaps), share)
+
+
+def _totals(shelf: Q, at_most: int) -> tuple[np.ndarray, np.ndarray]:
+    """All totals [mm], shape (m,), and their parts, shape (m, 2) with NaN for no second shim."""
+    sizes = np.unique(
+        np.atleast_1d(in_range("shim thickness on the shelf", shelf, 0.01, 10.0, "mm", _SHELF))
+    )
+    if at_most not in (1, 2):
+        raise OutOfRangeError("number of shims", f"{at_most}", "1 to 2", "common practice")
+    parts = np.column_stack([sizes, np.full(sizes.size, np.nan)])
+    if at_most == 2:
+        i, j = np.triu_indices(sizes.size)
+        parts = np.vstack([parts, np.column_stack([sizes[i], sizes[j]])])
+    return np.nansum(parts, axis=1), parts
+
+
+def _reason(taken, total, aim, low, high, guard, verdict) -> str:
+    shims = " and ".join(f"{t:.3f} mm" for t in taken)
+    head = f"{shims} {'is' if len(taken) == 1 else 'are'} {total - aim:+.3f} mm from {aim:.3f} mm"
+    margin = min(total - low, high - total)
+    if verdict == "safe":
+        return f"{head}, {margin:.3f} mm inside the limits; the uncertainty is {guard:.3f} mm"
+    if verdict == "meets":
+        return (
+            f"{head}, {margin:.3f} mm inside the limits, less than the uncertainty of "
+            f"{guard:.3f} mm; measure again before you rely on it"
+        )
+    return f"{head}, {-margin:.3f} mm outside the limits; this set cannot meet the target here"

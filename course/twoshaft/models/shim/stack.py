@@ -1,0 +1,225 @@
+"""The stack of lengths between two opposed bearings, and the sign of each by arrangement.
+
+The setting of the pair is its axial interference: above zero preload, below zero end play. Every
+length either tightens (+1) or loosens (-1) the pair when it grows. Which of the two follows from
+two facts, not from a table: the way a ring must move to close its bearing, and the way the length
+pushes that ring. Both are looked at on the right-hand bearing, outwards being positive.
+
+The sign convention is the course's own. Source: geometry of the loop of faces.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.models.validity import in_range, ordered
+from twoshaft.units.quantities import Q
+from twoshaft.units.sections.bearings import Arrangement, ShimPlace, Support, TermKind
+
+_LENGTHS = "lengths in a transaxle"
+_INWARDS, _OUTWARDS = -1, +1
+
+
+def outer_closes(arrangement: Arrangement) -> int:
+    """Which way the right outer ring moves to close its bearing: -1 inwards, +1 outwards."""
+    return _INWARDS if Arrangement(arrangement) is Arrangement.OUTER_TOGETHER else _OUTWARDS
+
+
+def inner_closes(arrangement: Arrangement) -> int:
+    """Which way the right inner ring moves to close its bearing: against the outer ring."""
+    return -outer_closes(arrangement)
+
+
+def shim_sign(arrangement: Arrangement, place: ShimPlace) -> int:
+    """Tell whether a thicker shim tightens (+1) or loosens (-1) the pair.
+
+    Parameters
+    ----------
+    arrangement : Arrangement
+        Which rings are pressed together.
+    place : ShimPlace
+        Where the shim sits.
+
+    Returns
+    -------
+    int
+        +1: thicker means more preload, less end play. -1: the other way round.
+    """
+    place = ShimPlace(place)
+    if place in (ShimPlace.BEHIND_OUTER, ShimPlace.BEHIND_INNER):
+        return +1  # What backs a ring pushes it the way that closes its bearing.
+    if place is ShimPlace.UNDER_COVER:
+        return -1  # It takes the backing away from the ring.
+    if place is ShimPlace.BETWEEN_OUTER:
+        return _OUTWARDS * outer_closes(arrangement)
+    return _OUTWARDS * inner_closes(arrangement)
+
+
+def term_sign(arrangement: Arrangement, kind: TermKind) -> int:
+    """Tell whether a longer measured length tightens (+1) or loosens (-1) the pair.
+
+    Parameters
+    ----------
+    arrangement : Arrangement
+        Which rings are pressed together.
+    kind : TermKind
+        What the length spans.
+
+    Returns
+    -------
+    int
+        +1 or -1.
+    """
+    kind = TermKind(kind)
+    if kind is TermKind.CASE:
+        return _OUTWARDS * outer_closes(arrangement)
+    if kind is TermKind.SHAFT:
+        return _OUTWARDS * inner_closes(arrangement)
+    return +1 if kind is TermKind.BEARING else -1
+
+
+@dataclass(frozen=True)
+class Term:
+    """One length of the stack [mm] with its sign."""
+
+    id: str
+    name: str
+    length_mm: float
+    sign: int
+
+
+@dataclass(frozen=True)
+class Stack:
+    """Lengths between the seats of a pair, without the shim, and the shim's sign.
+
+    Examples
+    --------
+    >>> from twoshaft.units.quantities import Q
+    >>> stack = Stack.of(
+    ...     "outer-rings-together",
+    ...     "behind-outer-ring",
+    ...     [("case", Q(52.640, "mm")), ("shaft", Q(34.18, "mm")), ("bearing", Q(17.25, "mm"))],
+    ... )
+    >>> round(stack.shim_for(Q(0, "mm")).m_as("mm"), 3)
+    1.21
+    """
+
+    terms: tuple[Term, ...]
+    shim_sign: int
+
+    @classmethod
+    def of(cls, arrangement, place, lengths) -> Stack:
+        """Build from ``(kind, length)`` pairs of measured lengths.
+
+        Raises
+        ------
+        OutOfRangeError
+            For a length that is not a length above zero, up to 1000 mm.
+        """
+        terms = tuple(
+            Term(
+                f"{TermKind(kind)}-{number}",
+                f"{TermKind(kind)} {number}",
+                in_range(f"{TermKind(kind)} length", length, 1e-3, 1000.0, "mm", _LENGTHS),
+                term_sign(arrangement, kind),
+            )
+            for number, (kind, length) in enumerate(lengths, start=1)
+        )
+        return cls(terms, shim_sign(arrangement, place))
+
+    @classmethod
+    def from_support(cls, support: Support, measured: dict[str, Q] | None = None) -> Stack:
+        """Build from a support of the unit file; ``measured`` replaces nominal lengths by id.
+
+        Raises
+        ------
+        OutOfRangeError
+            For a measured length outside 0.001 to 1000 mm, or of a term the support lacks.
+        """
+        measured = measured or {}
+        unknown = set(measured) - {term.id for term in support.stack}
+        if unknown:
+            known = ", ".join(term.id for term in support.stack)
+            raise OutOfRangeError("length of the stack", min(unknown), known, support.name)
+        terms = tuple(
+            Term(
+                term.id,
+                term.name,
+                in_range(
+                    term.name,
+                    measured.get(term.id, Q(term.nominal_mm, "mm")),
+                    1e-3,
+                    1000.0,
+                    "mm",
+                    _LENGTHS,
+                ),
+                term_sign(support.arrangement, term.kind),
+            )
+            for term in support.stack
+        )
+        return cls(terms, shim_sign(support.arrangement, support.shim_place))
+
+    @property
+    def bare_mm(self) -> float:
+        """Interference without any shim [mm]."""
+        return sum(term.sign * term.length_mm for term in self.terms)
+
+    def interference(self, shim: Q) -> Q:
+        """Interference of the pair with a shim [mm]: above zero preload, below zero end play.
+
+        Parameters
+        ----------
+        shim : pint.Quantity
+            Thickness [mm], 0 to 50 mm; an array gives an array.
+        """
+        shim_mm = in_range("shim", shim, 0.0, 50.0, "mm", _LENGTHS)
+        return Q(self.bare_mm + self.shim_sign * shim_mm, "mm")
+
+    def shim_for(self, interference: Q) -> Q:
+        """Shim thickness [mm] that gives an interference [mm].
+
+        The result may be below zero: then the pair is too tight or too loose with no shim at all.
+
+        Parameters
+        ----------
+        interference : pint.Quantity
+            -5 to 5 mm; end play is below zero; an array gives an array.
+        """
+        wanted_mm = in_range("interference", interference, -5.0, 5.0, "mm", _LENGTHS)
+        return Q(self.shim_sign * (wanted_mm - self.bare_mm), "mm")
+
+    def window(self, low: Q, high: Q) -> tuple[float, float]:
+        """Thinnest and thickest shim [mm] that keep the interference from ``low`` to ``high``.
+
+        Raises
+        ------
+        OutOfRangeError
+            If the limits are reversed or beyond 5 mm.
+        """
+        limits = ordered("interference", (low, high), -5.0, 5.0, "mm", _LENGTHS)
+        ends = [self.shim_sign * (limit - self.bare_mm) for limit in limits]
+        return min(ends), max(ends)
+
+
+def target_interference(support: Support) -> tuple[Q, Q]:
+    """Lowest and highest interference [mm] that meet a support's target; end play turns sign."""
+    low, high = support.target.low_mm, support.target.high_mm
+    if support.target.kind == "end-play":
+        low, high = -high, -low
+    return Q(low, "mm"), Q(high, "mm")
+
+
+def shim_range(support: Support) -> tuple[tuple[float, float], float]:
+    """Shims that a support may need over the tolerances of its stack.
+
+    Returns
+    -------
+    tuple
+        (thinnest, thickest) shim [mm] for the middle of the target with every length at its worst
+        limit, and half the width of the target [mm].
+    """
+    low, high = (limit.m_as("mm") for limit in target_interference(support))
+    centre = Stack.from_support(support).shim_for(Q((low + high) / 2, "mm")).m_as("mm")
+    spread = sum(term.tolerance_mm for term in support.stack)
+    return (centre - spread, centre + spread), (high - low) / 2

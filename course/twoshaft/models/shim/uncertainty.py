@@ -1,0 +1,223 @@
+"""What a measured result is worth, by the Guide to the Expression of Uncertainty (GUM).
+
+Source: JCGM 100:2008 (GUM), clauses 4 and 5 and annex G; first order. The derivatives come from
+the `uncertainties` package. A source of uncertainty that several measurements share by name is
+fully correlated between them: the error of one micrometer enters all that it measured.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.models.shim.stack import Stack, target_interference
+from twoshaft.models.validity import in_range, positive
+from twoshaft.units.quantities import Q
+from twoshaft.units.sections.bearings import Support
+
+_GUM = "JCGM 100:2008"
+
+
+@dataclass(frozen=True)
+class Source:
+    """One source of uncertainty: its standard uncertainty ``u`` and degrees of freedom."""
+
+    name: str
+    u: float
+    dof: float = math.inf
+
+    def __post_init__(self) -> None:
+        positive(f"standard uncertainty of {self.name}", self.u, source=_GUM, zero=True)
+        if not self.dof > 0:
+            in_range(f"degrees of freedom of {self.name}", self.dof, 1e-9, math.inf, "", _GUM)
+
+
+def rectangular(name: str, half_width: float, dof: float = math.inf) -> Source:
+    """Anything within plus or minus ``half_width`` is equally likely (GUM 4.3.7)."""
+    return Source(name, half_width / math.sqrt(3), dof)
+
+
+def triangular(name: str, half_width: float, dof: float = math.inf) -> Source:
+    """Within plus or minus ``half_width``, the middle likeliest (GUM 4.3.9)."""
+    return Source(name, half_width / math.sqrt(6), dof)
+
+
+def arcsine(name: str, half_width: float, dof: float = math.inf) -> Source:
+    """A swing between plus and minus ``half_width``, as a cycling temperature (GUM H.1.3.4)."""
+    return Source(name, half_width / math.sqrt(2), dof)
+
+
+def resolution(name: str, step: float) -> Source:
+    """A reading rounded to ``step`` (GUM F.2.2.1)."""
+    return Source(name, step / math.sqrt(12))
+
+
+def normal(name: str, expanded: float, k: float = 2.0, dof: float = math.inf) -> Source:
+    """A certificate's expanded uncertainty with its coverage factor ``k`` (GUM 4.3.3)."""
+    return Source(name, expanded / positive("coverage factor", k, source=_GUM), dof)
+
+
+def repeated(name: str, readings: Sequence[float]) -> tuple[float, Source]:
+    """Mean of repeat readings and the uncertainty of that mean (GUM 4.2).
+
+    Raises
+    ------
+    OutOfRangeError
+        For fewer than two readings: one reading says nothing about spread.
+    """
+    values = np.asarray(readings, dtype=float)
+    in_range(f"number of readings of {name}", values.size, 2, math.inf, "", _GUM)
+    mean = float(in_range(f"readings of {name}", values, -math.inf, math.inf, "", _GUM).mean())
+    u = float(values.std(ddof=1)) / math.sqrt(values.size)
+    return mean, Source(name, u, values.size - 1)
+
+
+@dataclass(frozen=True)
+class Measured:
+    """A measured value with its sources of uncertainty, all in the same unit."""
+
+    name: str
+    value: float
+    sources: tuple[Source, ...] = ()
+
+    @property
+    def u(self) -> float:
+        """Standard uncertainty."""
+        return math.sqrt(sum(source.u**2 for source in self.sources))
+
+
+@dataclass(frozen=True)
+class Budget:
+    """A result with what each source adds to its uncertainty.
+
+    ``shares`` maps a source's name to |sensitivity| times standard uncertainty, the largest first.
+    """
+
+    value: float
+    shares: dict[str, float]
+    dofs: dict[str, float]
+
+    @property
+    def u(self) -> float:
+        """Combined standard uncertainty."""
+        return math.sqrt(sum(share**2 for share in self.shares.values()))
+
+    @property
+    def dof(self) -> float:
+        """Effective degrees of freedom by Welch and Satterthwaite (GUM G.4)."""
+        lower = sum(share**4 / self.dofs[name] for name, share in self.shares.items())
+        return self.u**4 / lower if lower else math.inf
+
+    def coverage_factor(self, level: float = 0.95) -> float:
+        """Factor ``k`` for a coverage probability, from Student's t (GUM G.3, G.6.4).
+
+        Degrees of freedom are cut to the whole number below, as the GUM does.
+        """
+        from scipy.special import ndtri, stdtrit
+
+        level = in_range("coverage probability", level, 0.5, 0.9999, "", _GUM)
+        tail = (1 + level) / 2
+        if math.isinf(self.dof):
+            return float(ndtri(tail))
+        return float(stdtrit(max(1, math.floor(self.dof + 1e-9)), tail))
+
+    def expanded(self, level: float = 0.95) -> float:
+        """Expanded uncertainty at a coverage probability."""
+        return self.coverage_factor(level) * self.u
+
+    @property
+    def sentence(self) -> str:
+        """The result in one sentence."""
+        largest = next(iter(self.shares), "nothing")
+        return (
+            f"{self.value:.4g} with an expanded uncertainty of {self.expanded():.2g} "
+            f"(95 %, k = {self.coverage_factor():.2f}); most of it comes from {largest}"
+        )
+
+
+def propagate(function: Callable[..., object], inputs: Sequence[Measured]) -> Budget:
+    """Carry the uncertainty of the inputs through a function.
+
+    Parameters
+    ----------
+    function : callable
+        Takes one number per input, in order, and gives one number. It may use `math`-like
+        functions of `uncertainties.umath`.
+    inputs : sequence of Measured
+        Sources of the same name in several inputs are one and the same error.
+
+    Returns
+    -------
+    Budget
+
+    Raises
+    ------
+    OutOfRangeError
+        If one name stands for two different uncertainties, or a value is not a number.
+    """
+    from uncertainties import ufloat
+
+    errors, dofs = {}, {}
+    for entry in inputs:
+        in_range(entry.name, entry.value, -math.inf, math.inf, "", _GUM)
+        for source in entry.sources:
+            known = errors.setdefault(source.name, ufloat(0.0, source.u))
+            if known.std_dev != source.u:
+                said = f"{known.std_dev:g} and {source.u:g}"
+                raise OutOfRangeError(f"uncertainty of {source.name}", said, "one value", _GUM)
+            dofs[source.name] = source.dof
+    names = {error: name for name, error in errors.items()}
+    values = [
+        entry.value + sum((errors[source.name] for source in entry.sources), 0.0)
+        for entry in inputs
+    ]
+    result = function(*values)
+    if not hasattr(result, "derivatives"):
+        return Budget(float(result), {}, {})
+    parts = {
+        names[error]: abs(slope) * error.std_dev for error, slope in result.derivatives.items()
+    }
+    shares = dict(sorted(parts.items(), key=lambda part: -part[1]))
+    return Budget(float(result.nominal_value), shares, {name: dofs[name] for name in shares})
+
+
+def stack_budget(
+    support: Support, measured: dict[str, Q] | None = None, interference: Q | None = None
+) -> Budget:
+    """Shim that a support needs [mm], with the uncertainty of its measurement.
+
+    Each length carries its tool's resolution, its repeatability (rectangular) and its calibration
+    (rectangular, one error for all lengths taken with the same tool).
+
+    Parameters
+    ----------
+    support : Support
+        From the unit file.
+    measured : dict of str to pint.Quantity, optional
+        Measured lengths [mm] by term id; nominal where absent.
+    interference : pint.Quantity, optional
+        Wanted interference [mm]; the middle of the target if absent.
+    """
+    stack = Stack.from_support(support, measured)
+    if interference is None:
+        low, high = target_interference(support)
+        interference = (low + high) / 2
+    wanted_mm = in_range("interference", interference, -5.0, 5.0, "mm", "shim setting")
+    inputs = []
+    for term, length in zip(support.stack, stack.terms, strict=True):
+        sources = [resolution(f"resolution, {term.name}", term.resolution_mm)]
+        if term.repeat_mm:
+            sources.append(rectangular(f"repeatability, {term.name}", term.repeat_mm))
+        if term.calibration_mm:
+            sources.append(rectangular(f"calibration of the {term.tool}", term.calibration_mm))
+        inputs.append(Measured(term.name, length.length_mm, tuple(sources)))
+
+    def shim(*lengths):
+        bare = sum(term.sign * value for term, value in zip(stack.terms, lengths, strict=True))
+        return stack.shim_sign * (wanted_mm - bare)
+
+    return propagate(shim, inputs)

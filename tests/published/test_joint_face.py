@@ -1,0 +1,75 @@
+"""The bolted face against exact small cases and beam theory."""
+
+import numpy as np
+import pytest
+
+from twoshaft.models import joint
+from twoshaft.models.joint.face import Face
+from twoshaft.units.quantities import Q
+
+RING = np.array([[1, 0.3, 0.1, 0.3], [0.3, 1, 0.3, 0.1], [0.1, 0.3, 1, 0.3], [0.3, 0.1, 0.3, 1]])
+
+
+def test_two_bolts_exactly():
+    """Derived: A12 = -C12/(1/k + C11) = -0.06; 18.80 kN, then 19.928, then 19.9957 kN."""
+    compliance = Q(np.array([[1, 0.3], [0.3, 1]]) * 1e-3, "mm/kN")
+    got = joint.tighten_linear(compliance, Q(250, "kN/mm"), (0, 1), Q(20, "kN"), rounds=2) / 1e3
+    assert got == pytest.approx(
+        np.array([[20, 0], [18.80, 20], [20, 19.928], [19.99568, 20]]), abs=1e-9
+    )
+
+
+@pytest.mark.parametrize(
+    "order, forces, second",
+    [
+        ((0, 1, 2, 3), (17.31, 18.56, 18.84, 20), 0.62),
+        ((0, 2, 1, 3), (17.26, 19.74, 17.66, 20), 0.41),
+    ],
+)
+def test_ring_of_four(order, forces, second):
+    """Derived: springs on a ring, self 1.0, next 0.3, opposite 0.1 µm/kN, bolts 250 kN/mm."""
+    got = joint.tighten_linear(Q(RING * 1e-3, "mm/kN"), Q(250, "kN/mm"), order, Q(20, "kN"), 2)
+    assert got[3] / 1e3 == pytest.approx(forces, abs=6e-3)
+    assert np.ptp(got[-1]) / 20e3 * 100 == pytest.approx(second, abs=0.01)
+
+
+def test_one_star_pass_to_even_clamp_needs_uneven_targets():
+    """Derived: targets 22.80, 20.26, 22.35, 20.00 kN (bolts 1 to 4) end at 20 kN each."""
+    targets = np.array([22.80, 20.26, 22.35, 20.00])
+    k, c = 250e6, RING * 1e-9  # N/m, m/N
+    force, nut, tight = np.zeros(4), np.zeros(4), np.zeros(4, bool)
+    for j in (0, 2, 1, 3):
+        tight[j] = True
+        force = joint.interaction.solve_forces(
+            c, np.full(4, 1 / k), nut, np.zeros(4), tight, j, targets[j] * 1e3
+        )
+        nut[j] = force[j] / k + c[j] @ force
+    assert force / 1e3 == pytest.approx([20] * 4, abs=6e-3)
+
+
+def test_beam_on_elastic_foundation():
+    """Hetényi (from memory): w = P b/(2 k) exp(-b x)(cos b x + sin b x), b = (k/(4 E I))^(1/4).
+
+    A slender square ring, long against 1/b, so that neither shear nor the way round matters.
+    """
+    pitch, width, thick, joint_stiffness = 0.04, 0.02, 0.003, 4e7
+    along = np.arange(6) * pitch
+    side, zero = np.full(6, 6 * pitch), np.zeros(6)
+    corners = [(along, zero), (side, along), (side - along, side), (zero, side - along)]
+    points = np.concatenate([np.stack(xy, axis=1) for xy in corners])
+    compliance = Face(points, width, thick, 1e8, joint_stiffness).compliance_m_n()
+    k = joint_stiffness * width
+    b = (k / (4 * 70e9 * width * thick**3 / 12)) ** 0.25
+    assert b * 24 * pitch > 12
+    for away in range(4):
+        x = away * pitch
+        exact = b / (2 * k) * np.exp(-b * x) * (np.cos(b * x) + np.sin(b * x))
+        assert compliance[2, 2 + away] == pytest.approx(exact, rel=0.02), away
+
+
+def test_bolt_stiffness_vdi_2230():
+    """VDI 2230 (from memory): the plain rod E A/L is the limit of a long grip."""
+    thread = joint.Thread.named("M8")
+    got = joint.bolt_stiffness(thread, Q(150, "mm")).m_as("N/m")
+    rod = 205e9 * np.pi / 4 * thread.d3_m**2 / 0.150
+    assert 0.93 * rod < got < rod

@@ -1,0 +1,87 @@
+"""Stripping of threads against worked examples."""
+
+import math
+
+import pytest
+
+from twoshaft.models import joint
+from twoshaft.models.joint.threads import ThreadLimits
+from twoshaft.units.quantities import Q
+
+
+def test_bolt_10_9_in_soft_aluminium():
+    """Handbook example, doi 10.1201/9781482273786-99: 1200 MPa x 58 mm², tau 130 MPa: 21.6 mm.
+
+    It uses 9.968 mm for the bolt's diameter and 9.206 mm for the hole's pitch diameter.
+    """
+    m10 = joint.Thread.named("M10")
+    limits = ThreadLimits(9.968e-3, m10.d2_m, 9.206e-3, m10.minor_m)
+    got = joint.engagement_to_carry(Q(69600, "N"), m10, Q(130, "MPa"), limits)
+    assert got.m_as("mm") == pytest.approx(21.6, rel=5e-3)
+
+
+def test_bolt_8_8_in_6061():
+    """machinecalcs worked example: M10x1.5 at 830 MPa in 310 MPa aluminium, 0.6: 9.4 mm."""
+    load = Q(830 * 58.0, "N")
+    got = joint.engagement_to_carry(load, joint.Thread.named("M10"), Q(0.6 * 310, "MPa"))
+    assert got.m_as("mm") == pytest.approx(9.4, rel=5e-3)
+
+
+@pytest.mark.parametrize(
+    "name, exact, simple",
+    [("M6", 16.50, 12.61), ("M8", 21.99, 16.94), ("M10", 27.49, 21.27), ("M12", 32.99, 25.60)],
+)
+def test_shear_area_of_each_millimetre(name, exact, simple):
+    """Basic profile (derived); the simplified 0.75 pi E of screw_thread_lib stays below it."""
+    t = joint.Thread.named(name)
+    got = joint.shear_area_hole(Q(1, "mm"), Q(t.pitch_m, "m"), Q(t.d_m, "m"), Q(t.d2_m, "m"))
+    assert got.m_as("mm**2") == pytest.approx(exact, rel=1e-3)
+    assert 0.75 * math.pi * t.d2_m * 1e3 == pytest.approx(simple, rel=1e-3)
+    assert simple < got.m_as("mm**2")
+
+
+def test_tolerances_6g_6h():
+    """ISO 965-1 limits: M10 hole pitch diameter 9.206 (handbook example above); rest from memory.
+
+    M8: bolt 7.760 major, 7.042 pitch; hole 7.348 pitch, 6.912 minor. M12: 11.701, 10.679; 11.063,
+    10.441.
+    """
+    m10 = joint.limits_6g6h(joint.Thread.named("M10"))
+    assert m10.hole_pitch_max_m * 1e3 == pytest.approx(9.206, abs=1e-3)
+    m8 = joint.limits_6g6h(joint.Thread.named("M8"))
+    m12 = joint.limits_6g6h(joint.Thread.named("M12"))
+    for got, rows in ((m8, (7.760, 7.042, 7.348, 6.912)), (m12, (11.701, 10.679, 11.063, 10.441))):
+        values = (
+            got.bolt_major_min_m,
+            got.bolt_pitch_min_m,
+            got.hole_pitch_max_m,
+            got.hole_minor_max_m,
+        )
+        assert [v * 1e3 for v in values] == pytest.approx(rows, abs=1e-3)
+
+
+@pytest.mark.parametrize(
+    "ratio, c1", [(1.4, 0.76), (1.5, 0.85), (1.6, 0.92), (1.7, 0.97), (1.9, 1.0), (3, 1.0)]
+)
+def test_boss_factor(ratio, c1):
+    """C1 = -(s/D)² + 3.8 s/D - 2.6 of ISO/TR 16224, as in screw_thread_lib; 1 for thick bosses."""
+    assert joint.boss_factor(ratio) == pytest.approx(c1, abs=1e-9)
+
+
+@pytest.mark.parametrize(
+    "ratio, c2, c3",
+    [(0.4, 0.897, 1.0553), (0.7, 0.897, 0.9918), (1.5, 1.1043, 0.897), (2.0, 1.1668, 0.897)],
+)
+def test_bending_factors(ratio, c2, c3):
+    """ISO/TR 16224 polynomials, as in screw_thread_lib, worked by hand."""
+    assert joint.bending_factors(ratio) == pytest.approx((c2, c3), abs=6e-4)
+
+
+def test_two_diameters_in_aluminium_are_enough():
+    """Kohler KG80R manual, p. 51: at least two diameters of engagement in aluminium."""
+    m8 = joint.Thread.named("M8")
+    steel = joint.strength("8.8", Q(8, "mm"))
+    limits = joint.limits_6g6h(m8)
+    deep = joint.strip_loads(m8, steel, Q(240, "MPa"), Q(16, "mm"), limits=limits)
+    shallow = joint.strip_loads(m8, steel, Q(240, "MPa"), Q(8, "mm"), limits=limits)
+    assert deep.first == "bolt breaks" and shallow.first == "hole thread strips"

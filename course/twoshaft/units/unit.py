@@ -8,6 +8,7 @@ from pydantic import ConfigDict, PrivateAttr
 
 from twoshaft.units.sections.bearings import Bearings
 from twoshaft.units.sections.faces import Faces
+from twoshaft.units.sections.geartrain import GearTrain
 from twoshaft.units.sections.identity import Identity
 from twoshaft.units.sections.order import (
     Clock,
@@ -41,6 +42,7 @@ class Unit(Section):
     together: tuple[Together, ...] = ()
     bearings: Bearings | None = None
     faces: Faces | None = None
+    gear_train: GearTrain | None = None
 
     _source: Node | None = PrivateAttr(default=None)
 

@@ -1,0 +1,197 @@
+"""What can turn, and how fast, from the tooth counts alone.
+
+Every mesh, every engaged gear and the differential is one linear equation between the turns of
+the bodies; the null space of these equations is what can still move. Arithmetic is exact
+(fractions), so that locked means locked. Source: kinematics of gear trains as in any textbook of
+machine theory (Willis's equation for the differential, from memory).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.units.sections.geartrain import GearTrain
+
+
+@dataclass(frozen=True)
+class Freedom:
+    """What can still move.
+
+    Attributes
+    ----------
+    degrees : int
+        Degrees of freedom: independent ways to turn.
+    locked : frozenset of str
+        Bodies that cannot turn at all.
+    free : frozenset of str
+        Bodies that can.
+    """
+
+    degrees: int
+    locked: frozenset[str]
+    free: frozenset[str]
+
+
+def freedom(train: GearTrain, engaged: Iterable[str] = (), held: Iterable[str] = ()) -> Freedom:
+    """Tell what can still move with some gears engaged and some shafts held.
+
+    Parameters
+    ----------
+    train : GearTrain
+    engaged : iterable of str
+        Gear ids; several at once are allowed, as when shafts are locked for their nuts.
+    held : iterable of str
+        Shafts held still.
+
+    Returns
+    -------
+    Freedom
+        Over the shafts; loose gears are left out.
+
+    Raises
+    ------
+    OutOfRangeError
+        A gear or shaft that the unit does not have.
+    """
+    bodies, space = _null_space(train, engaged, held)
+    moving = {
+        body for i, body in enumerate(bodies) if body in train.shafts and any(v[i] for v in space)
+    }
+    return Freedom(len(space), frozenset(train.shafts) - moving, frozenset(moving))
+
+
+def turns(
+    train: GearTrain, engaged: Iterable[str], held: Iterable[str] = ()
+) -> dict[str, Fraction | None]:
+    """Turns of every shaft for one turn of the input.
+
+    Parameters
+    ----------
+    train, engaged, held
+        As for :func:`freedom`.
+
+    Returns
+    -------
+    dict of str to Fraction or None
+        None where the input does not decide it, as an output while the other one is free.
+
+    Raises
+    ------
+    OutOfRangeError
+        As for :func:`freedom`; also when the input cannot turn.
+    """
+    bodies, space = _null_space(train, engaged, held)
+    source = bodies.index(train.input)
+    driving = next((v for v in space if v[source]), None)
+    if driving is None:
+        raise OutOfRangeError(
+            "gears engaged", ", ".join(engaged) or "none", "a choice that lets the input turn",
+            "equations of the meshes",
+        )  # fmt: skip
+    base = [x / driving[source] for x in driving]
+    loose = [[a - v[source] * b for a, b in zip(v, base, strict=True)] for v in space]
+    return {
+        shaft: None if any(v[i] for v in loose) else base[i]
+        for i, shaft in enumerate(bodies)
+        if shaft in train.shafts
+    }
+
+
+def ratio(train: GearTrain, gear: str, *, to: str | None = None) -> Fraction:
+    """Signed ratio of a gear: turns of the input for one turn of the shaft ``to``.
+
+    Parameters
+    ----------
+    train : GearTrain
+    gear : str
+        Gear id.
+    to : str, optional
+        A shaft; left out, the differential's case, so that the final drive is included.
+
+    Returns
+    -------
+    Fraction
+        Minus: they turn opposite ways.
+
+    Raises
+    ------
+    OutOfRangeError
+        A gear or shaft that the unit does not have, or a shaft that the gear does not turn.
+    """
+    shaft = train.differential.case if to is None else to
+    _known("shaft", [shaft], train.shafts)
+    turned = turns(train, (gear,))[shaft]
+    if not turned:
+        raise OutOfRangeError(
+            "shaft", shaft, f"the shafts that {gear} turns", "equations of the meshes"
+        )
+    return 1 / turned
+
+
+def _known(what: str, names: Sequence[str], allowed: Iterable[str]) -> None:
+    allowed = list(allowed)
+    for name in names:
+        if name not in allowed:
+            raise OutOfRangeError(what, name, ", ".join(allowed), "the unit file")
+
+
+def _null_space(
+    train: GearTrain, engaged: Iterable[str], held: Iterable[str]
+) -> tuple[list[str], list[list[Fraction]]]:
+    """Bodies, and a basis of the turns that all equations allow."""
+    engaged, held = list(engaged), list(held)
+    gears = {gear.id: gear for gear in train.gears}
+    _known("gear", engaged, gears)
+    _known("shaft", held, train.shafts)
+    on_now = {mesh for gear in engaged for mesh in gears[gear].engages}
+    bodies = [*train.shafts, *(f"{m.id} loose gear" for m in train.meshes if m.loose)]
+    place = {body: i for i, body in enumerate(bodies)}
+    rows: list[list[Fraction]] = []
+
+    def add(**terms: int) -> None:
+        row = [Fraction(0)] * len(bodies)
+        for body, factor in terms.items():
+            row[place[body]] += factor
+        rows.append(row)
+
+    for mesh in train.meshes:
+        own = f"{mesh.id} loose gear"
+        driving = own if mesh.loose == mesh.driving.on else mesh.driving.on
+        driven = own if mesh.loose == mesh.driven.on else mesh.driven.on
+        add(**{driving: mesh.driving.teeth, driven: mesh.driven.teeth})
+        if mesh.id in on_now:
+            add(**{own: 1, mesh.loose: -1})
+    bevel = train.differential
+    add(**{bevel.left: 1, bevel.right: 1, bevel.case: -2})
+    for shaft in held:
+        add(**{shaft: 1})
+    return bodies, _kernel(rows, len(bodies))
+
+
+def _kernel(rows: list[list[Fraction]], width: int) -> list[list[Fraction]]:
+    """Basis of the kernel by exact Gauss-Jordan elimination."""
+    rows, pivots = [row[:] for row in rows], []
+    for column in range(width):
+        top = len(pivots)
+        found = next((r for r in range(top, len(rows)) if rows[r][column]), None)
+        if found is None:
+            continue
+        rows[top], rows[found] = rows[found], rows[top]
+        lead = rows[top][column]
+        rows[top] = [x / lead for x in rows[top]]
+        for r in range(len(rows)):
+            factor = rows[r][column]
+            if r != top and factor:
+                rows[r] = [a - factor * b for a, b in zip(rows[r], rows[top], strict=True)]
+        pivots.append(column)
+    basis = []
+    for column in (c for c in range(width) if c not in pivots):
+        vector = [Fraction(0)] * width
+        vector[column] = Fraction(1)
+        for r, pivot in enumerate(pivots):
+            vector[pivot] = -rows[r][column]
+        basis.append(vector)
+    return basis

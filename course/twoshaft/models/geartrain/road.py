@@ -1,0 +1,88 @@
+"""Road speed, and turns of the speed drive."""
+
+from __future__ import annotations
+
+import math
+from fractions import Fraction
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.models.geartrain.motion import ratio, turns
+from twoshaft.models.validity import positive
+from twoshaft.units.quantities import Q
+from twoshaft.units.sections.geartrain import GearTrain
+
+
+def road_speed(train: GearTrain, gear: str, input_speed: Q, rolling_radius: Q | None = None) -> Q:
+    """Road speed in a gear.
+
+    Parameters
+    ----------
+    train : GearTrain
+    gear : str
+        Gear id.
+    input_speed : pint.Quantity
+        Speed of the input shaft [rpm].
+    rolling_radius : pint.Quantity, optional
+        Rolling radius of the tyre [mm]; the unit's own when left out.
+
+    Returns
+    -------
+    pint.Quantity
+        Speed [km/hour]; reverse is positive too.
+    """
+    radius = Q(train.rolling_radius_mm, "mm") if rolling_radius is None else rolling_radius
+    radius_m = positive("rolling radius", radius, "m")
+    input_rad_s = positive("input speed", input_speed, "rad/s", zero=True)
+    wheel_rad_s = input_rad_s / abs(float(ratio(train, gear)))
+    return Q(wheel_rad_s * radius_m, "m/s").to("km/hour")
+
+
+def speed_drive_turns(train: GearTrain, distance: Q, rolling_radius: Q | None = None) -> Q:
+    """Turns of the driven speed gear over a distance on the road.
+
+    The axle ratio counts only where the driving gear sits on a shaft before the final drive.
+
+    Parameters
+    ----------
+    train : GearTrain
+    distance : pint.Quantity
+        Way on the road [km].
+    rolling_radius : pint.Quantity, optional
+        As for :func:`road_speed`.
+
+    Returns
+    -------
+    pint.Quantity
+        Turns of the driven gear [turn].
+
+    Raises
+    ------
+    OutOfRangeError
+        The unit has no speed drive, or it sits where the wheels do not turn it.
+    """
+    drive = train.speed_drive
+    if drive is None:
+        raise OutOfRangeError("speed drive", "not there", "a unit with one", "the unit file")
+    radius = Q(train.rolling_radius_mm, "mm") if rolling_radius is None else rolling_radius
+    circumference_m = 2 * math.pi * positive("rolling radius", radius, "m")
+    case_turns = positive("distance", distance, "m", zero=True) / circumference_m
+    per_case = _per_case_turn(train, drive.on)
+    return Q(case_turns * float(abs(per_case)) * drive.driving_teeth / drive.driven_teeth, "turn")
+
+
+def _per_case_turn(train: GearTrain, shaft: str) -> Fraction:
+    """Turns of a shaft for one turn of the differential's case, whatever gear is engaged."""
+    bevel = train.differential
+    if shaft == bevel.case:
+        return Fraction(1)
+    found = {
+        done[shaft] / done[bevel.case]
+        for done in (turns(train, (gear.id,)) for gear in train.gears)
+        if done[shaft] is not None
+    }
+    if len(found) != 1:
+        raise OutOfRangeError(
+            "speed drive's shaft", shaft, "a shaft that the wheels always turn alike",
+            "equations of the meshes",
+        )  # fmt: skip
+    return found.pop()

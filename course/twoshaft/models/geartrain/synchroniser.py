@@ -1,0 +1,141 @@
+"""Synchroniser: cone torque, blocking, time, and the ring gap that shows wear.
+
+Cone torque as for a cone clutch with uniform wear: Shigley, Mechanical Engineering Design, 9th
+ed., eq. 16-45. Index (blocking) torque from memory.
+"""
+
+from __future__ import annotations
+
+import math
+
+from twoshaft.models.validity import in_range, positive
+from twoshaft.units.quantities import Q
+
+_SOURCE = "usual synchroniser cones, common practice, no source"
+
+
+def _cone(friction: float, half_angle: Q) -> tuple[float, float]:
+    mu = in_range("cone friction", friction, 0.01, 0.6, "", _SOURCE)
+    return mu, in_range("cone half angle", half_angle, math.radians(2), math.radians(20), "rad")
+
+
+def cone_torque(force: Q, friction: float, mean_diameter: Q, half_angle: Q, cones: int = 1) -> Q:
+    """Torque of a synchroniser's cones.
+
+    Parameters
+    ----------
+    force : pint.Quantity
+        Axial force on the ring [N].
+    friction : float
+        Coefficient at the cone.
+    mean_diameter : pint.Quantity
+        Mean cone diameter [mm].
+    half_angle : pint.Quantity
+        Half of the cone's angle [deg].
+    cones : int
+        Number of working cones.
+
+    Returns
+    -------
+    pint.Quantity
+        Torque [N*m].
+
+    Raises
+    ------
+    OutOfRangeError
+    """
+    mu, angle = _cone(friction, half_angle)
+    force_n = positive("axial force", force, "N", zero=True)
+    diameter_m = positive("mean cone diameter", mean_diameter, "m")
+    number = int(in_range("number of cones", cones, 1, 3, "", _SOURCE))
+    return Q(number * force_n * mu * diameter_m / (2 * math.sin(angle)), "N*m")
+
+
+def self_locking(friction: float, half_angle: Q) -> bool:
+    """Whether the ring sticks on its cone when the force is gone: tan(angle) below friction."""
+    mu, angle = _cone(friction, half_angle)
+    return math.tan(angle) <= mu
+
+
+def index_torque(force: Q, mean_radius: Q, chamfer: Q, friction: float) -> Q:
+    """Torque with which the slider's chamfers try to turn the ring out of the way.
+
+    Parameters
+    ----------
+    force : pint.Quantity
+        Axial force [N].
+    mean_radius : pint.Quantity
+        Radius of the ring's teeth [mm].
+    chamfer : pint.Quantity
+        Angle between chamfer and axis [deg].
+    friction : float
+        Coefficient at the chamfer.
+
+    Returns
+    -------
+    pint.Quantity
+        Torque [N*m].
+    """
+    force_n = positive("axial force", force, "N", zero=True)
+    radius_m = positive("ring radius", mean_radius, "m")
+    beta = in_range("chamfer angle", chamfer, math.radians(20), math.radians(75), "rad", _SOURCE)
+    mu = in_range("chamfer friction", friction, 0, 0.4, "", _SOURCE)
+    share = (math.cos(beta) - mu * math.sin(beta)) / (math.sin(beta) + mu * math.cos(beta))
+    return Q(force_n * radius_m * share, "N*m")
+
+
+def blocks(cone: Q, index: Q) -> bool:
+    """Whether the ring keeps the slider out until speeds are equal: cone above index torque."""
+    return positive("cone torque", cone, "N*m", zero=True) > in_range(
+        "index torque", index, -1e4, 1e4, "N*m"
+    )
+
+
+def synchronising_time(inertia: Q, speed_change: Q, torque: Q, drag: Q | None = None) -> Q:
+    """Time to bring a gear to its shaft's speed.
+
+    Parameters
+    ----------
+    inertia : pint.Quantity
+        Moment of inertia that is changed in speed, at the cone [kg*m**2].
+    speed_change : pint.Quantity
+        Difference of speed [rad/s].
+    torque : pint.Quantity
+        Cone torque [N*m].
+    drag : pint.Quantity, optional
+        Drag torque that helps [N*m].
+
+    Returns
+    -------
+    pint.Quantity
+        Time [s].
+    """
+    inertia_kgm2 = positive("inertia", inertia, "kg*m**2")
+    change_rad_s = positive("change of speed", speed_change, "rad/s", zero=True)
+    total_nm = positive("cone torque", torque, "N*m")
+    if drag is not None:
+        total_nm += positive("drag torque", drag, "N*m", zero=True)
+    return Q(inertia_kgm2 * change_rad_s / total_nm, "s")
+
+
+def gap_after_wear(gap_new: Q, wear: Q, half_angle: Q) -> Q:
+    """Ring gap left when a cone has worn by ``wear`` at right angles to its face.
+
+    The ring moves along its axis by wear / sin(half angle), so a little wear costs much gap.
+
+    Parameters
+    ----------
+    gap_new, wear : pint.Quantity
+        Gap when new and depth of wear [mm].
+    half_angle : pint.Quantity
+        Half of the cone's angle [deg].
+
+    Returns
+    -------
+    pint.Quantity
+        Gap [mm]; zero when the ring touches the gear.
+    """
+    angle = in_range("cone half angle", half_angle, math.radians(2), math.radians(20), "rad")
+    gap_mm = positive("ring gap", gap_new, "mm")
+    wear_mm = positive("wear", wear, "mm", zero=True)
+    return Q(max(0.0, gap_mm - wear_mm / math.sin(angle)), "mm")

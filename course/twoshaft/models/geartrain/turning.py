@@ -1,0 +1,100 @@
+"""Counting turns by hand: input turns against output turns, and what the count can tell."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.models.geartrain.motion import ratio, turns
+from twoshaft.models.validity import positive
+from twoshaft.units.sections.geartrain import GearTrain
+
+Counted = Literal["one output, the other held", "both outputs, averaged"]
+
+
+@dataclass(frozen=True)
+class Count:
+    """Input turns for a number of output turns.
+
+    Attributes
+    ----------
+    exact : Fraction
+        Signed input turns.
+    seen : float
+        What is read with the least count, with the same sign.
+    same_way : bool
+        Whether input and output turn the same way.
+    """
+
+    exact: Fraction
+    seen: float
+    same_way: bool
+
+
+def count_turns(
+    train: GearTrain,
+    gear: str,
+    output_turns: float,
+    counted: Counted,
+    least_count: float | None = None,
+) -> Count:
+    """Input turns to count for a number of output turns.
+
+    With one output held, the other one turns twice for each turn of the ring gear; with both
+    free, only their average is decided, and it equals the ring gear's turns.
+
+    Parameters
+    ----------
+    train : GearTrain
+    gear : str
+        Gear engaged.
+    output_turns : float
+        Turns of the output that is counted, or the average of both [turns].
+    counted : {"one output, the other held", "both outputs, averaged"}
+    least_count : float, optional
+        Smallest part of a turn that is read [turns]; the unit's own when left out.
+
+    Raises
+    ------
+    OutOfRangeError
+        Turns or least count not above zero, an unknown gear or way of counting.
+    """
+    output = positive("output turns", output_turns)
+    step = positive("least count", train.least_count_turns if least_count is None else least_count)
+    if counted == "one output, the other held":
+        bevel = train.differential
+        per_input = turns(train, (gear,), held=(bevel.right,))[bevel.left]
+    elif counted == "both outputs, averaged":
+        per_input = 1 / ratio(train, gear)
+    else:
+        raise OutOfRangeError(
+            "way of counting", str(counted), " or ".join(Counted.__args__), "course"
+        )
+    exact = Fraction(output).limit_denominator(10**6) / per_input
+    seen = math.copysign(math.floor(abs(float(exact)) / step + 0.5) * step, exact)
+    return Count(exact, seen, exact > 0)
+
+
+def tells_apart(
+    train: GearTrain, one: str, other: str, counted: Counted, least_count: float | None = None
+) -> float:
+    """Fewest whole output turns for which the counts of two gears differ by two least counts.
+
+    Each count may be off by half a least count either way; with two between them they cannot
+    be taken for each other. Infinite when the ratios are equal and of the same sign.
+
+    Parameters
+    ----------
+    train, one, other, counted, least_count
+        As for :func:`count_turns`.
+    """
+    step = positive("least count", train.least_count_turns if least_count is None else least_count)
+    a = count_turns(train, one, 1, counted, step).exact
+    b = count_turns(train, other, 1, counted, step).exact
+    if (a > 0) != (b > 0):
+        return 1.0
+    gap = abs(float(a - b))
+    return math.inf if gap == 0 else float(max(1, math.ceil(2 * step / gap - 1e-12)))

@@ -1,0 +1,127 @@
+"""The gear-train section: who meshes with whom, and what turns with what.
+
+Bodies are the shafts, plus a loose gear for every mesh that a synchroniser or a sliding gear
+engages. Tooth counts are data; every ratio is computed.
+"""
+
+from __future__ import annotations
+
+from pydantic import Field, model_validator
+
+from twoshaft.units.sections.order import Id, Section, Text
+
+
+class Gear(Section):
+    """One gear of a mesh: the shaft it sits on and its teeth."""
+
+    on: Id
+    teeth: int = Field(ge=6, le=300)
+
+
+class Mesh(Section):
+    """Two external gears in mesh.
+
+    ``loose`` names the shaft whose gear of this mesh turns freely until it is engaged; left
+    out, both gears are fixed on their shafts.
+    """
+
+    id: Id
+    driving: Gear
+    driven: Gear
+    loose: Id | None = None
+    module_mm: float = Field(gt=0.5, le=10)
+    helix_deg: float = Field(default=0.0, ge=0, le=45)
+
+    @model_validator(mode="after")
+    def _loose_is_a_side(self) -> Mesh:
+        if self.loose not in (None, self.driving.on, self.driven.on):
+            raise ValueError("loose must be the shaft of one of the mesh's two gears")
+        if self.driving.on == self.driven.on:
+            raise ValueError("the two gears of a mesh sit on different shafts")
+        return self
+
+
+class ShaftDistance(Section):
+    """Centre distance between two parallel shafts, in mm."""
+
+    between: tuple[Id, Id]
+    mm: float = Field(gt=10, le=500)
+
+
+class GearEngaged(Section):
+    """A gear that can be selected: the loose meshes that are engaged for it."""
+
+    id: Id
+    name: Text
+    engages: tuple[Id, ...] = Field(min_length=1)
+    reverse: bool = False
+
+
+class Differential(Section):
+    """Bevel differential with equal side gears: the ring gear's case carries two outputs."""
+
+    case: Id
+    left: Id
+    right: Id
+    side_teeth: int = Field(ge=8, le=60)
+    pinion_teeth: int = Field(ge=6, le=40)
+
+
+class Synchroniser(Section):
+    """A synchroniser: ring cones and the ring gap that shows their wear."""
+
+    id: Id
+    name: Text
+    gears: tuple[Id, ...] = Field(min_length=1, max_length=2)
+    mean_diameter_mm: float = Field(gt=10, le=300)
+    half_angle_deg: float = Field(gt=2, le=20)
+    friction: tuple[float, float, float]
+    ring_gap_new_mm: float = Field(gt=0, le=5)
+    ring_gap_least_mm: float = Field(gt=0, le=5)
+
+
+class SpeedDrive(Section):
+    """The drive of the speed sensor or cable: its driving gear and where it sits."""
+
+    on: Id
+    driving_teeth: int = Field(ge=1, le=100)
+    driven_teeth: int = Field(ge=1, le=200)
+
+
+class GearTrain(Section):
+    """Shafts, meshes, gears, final drive, differential, synchronisers."""
+
+    input: Id
+    shafts: tuple[Id, ...] = Field(min_length=3)
+    meshes: tuple[Mesh, ...] = Field(min_length=2)
+    final_drive: Id
+    gears: tuple[GearEngaged, ...] = Field(min_length=1)
+    differential: Differential
+    distances: tuple[ShaftDistance, ...] = ()
+    synchronisers: tuple[Synchroniser, ...] = ()
+    speed_drive: SpeedDrive | None = None
+    rolling_radius_mm: float = Field(default=300.0, gt=50, le=1000)
+    least_count_turns: float = Field(default=0.125, gt=0, le=1)
+
+    @model_validator(mode="after")
+    def _names_are_known(self) -> GearTrain:
+        shafts, meshes = set(self.shafts), {mesh.id: mesh for mesh in self.meshes}
+        for mesh in self.meshes:
+            for gear in (mesh.driving, mesh.driven):
+                if gear.on not in shafts:
+                    raise ValueError(f"mesh {mesh.id} sits on {gear.on}, which is no shaft")
+        for shaft in (self.input, *vars(self.differential).values()):
+            if isinstance(shaft, str) and shaft not in shafts:
+                raise ValueError(f"{shaft} is no shaft")
+        final = meshes.get(self.final_drive)
+        if final is None or self.differential.case not in (final.driving.on, final.driven.on):
+            raise ValueError("final_drive must name a mesh with the differential's case")
+        for gear in self.gears:
+            for mesh_id in gear.engages:
+                if mesh_id not in meshes or meshes[mesh_id].loose is None:
+                    raise ValueError(f"gear {gear.id} engages {mesh_id}, which is no loose mesh")
+        known = {gear.id for gear in self.gears}
+        for synchroniser in self.synchronisers:
+            if not set(synchroniser.gears) <= known:
+                raise ValueError(f"synchroniser {synchroniser.id} serves a gear that is not there")
+        return self

@@ -2,9 +2,6 @@
 // The kernel keeps the answers; this shows them and sends what was typed.
 
 const PATIENCE_MS = 5000;
-const LOST =
-  "The notebook's engine has stopped. In the Kernel menu choose to restart and run all cells; what was saved comes back.";
-
 function clock(iso) {
   const time = new Date(iso);
   if (Number.isNaN(time.getTime())) return "";
@@ -161,15 +158,23 @@ function fieldView(field, send) {
 }
 
 function renderForm({ model, el }) {
-  el.classList.add("twoshaft", "twoshaft-form");
-  const header = make("p", { class: "ts-who" });
-  const alert = make("p", { class: "ts-alert", role: "alert" });
-  const total = make("p", { class: "ts-total" });
-  const send = (message) => { model.send(message); sumUp(); };
   const views = model.get("fields").map((field) => fieldView(field, send));
-  el.replaceChildren(make("div", { class: "ts-top" }, header, total), alert, ...views.map((view) => view.element));
   const byName = new Map(views.map((view) => [view.name, view]));
+  const header = make("p", { class: "ts-who" });
+  const total = make("p", { class: "ts-total" });
+  const screen = openScreen({ model, el }, {
+    kind: "form",
+    lost() {
+      for (const view of views) view.lost();
+      sumUp();
+    },
+  });
+  screen.show(make("div", { class: "ts-top" }, header, total), screen.alert, ...views.map((view) => view.element));
 
+  function send(message) {
+    model.send(message);
+    sumUp();
+  }
   function sumUp() {
     const all = views.map((view) => view.summary());
     const answered = all.filter((one) => one.answered).length;
@@ -178,8 +183,8 @@ function renderForm({ model, el }) {
     total.textContent = `${answered} of ${views.length} answered` +
       (trouble ? `, ${trouble} not saved` : waiting ? ", saving" : answered ? ", all saved" : "");
   }
-  function showHeader() { header.textContent = model.get("header"); }
   function showAll() {
+    header.textContent = model.get("header");
     const states = model.get("states");
     for (const view of views) view.show(states[view.name]);
     sumUp();
@@ -187,51 +192,25 @@ function renderForm({ model, el }) {
   function hear(message) {
     if (message.type === "saved") byName.get(message.name)?.saved(message);
     if (message.type === "refused") byName.get(message.name)?.refused(message);
-    if (message.type === "trouble") alert.textContent = message.reason;
     sumUp();
   }
-  function lost() {
-    if (el.classList.contains("ts-lost")) return;
-    el.classList.add("ts-lost");
-    alert.textContent = LOST;
-    for (const view of views) view.lost();
-    sumUp();
-  }
-  // The page marks every widget of a stopped kernel with this class.
-  const watcher = new MutationObserver(() => {
-    if (el.closest(".jupyter-widgets-disconnected")) lost();
-  });
-  const upward = () => {
-    for (let node = el, depth = 0; node && depth < 4; node = node.parentElement, depth += 1) {
-      watcher.observe(node, { attributes: true, attributeFilter: ["class"] });
-    }
-  };
-  requestAnimationFrame(upward);
-  const onLive = () => { if (model.comm_live === false) lost(); };
 
   let asked = 0;
-  const ask = () => { // another window may have saved since
+  const look = () => { // another window may have saved since
     if (document.visibilityState !== "visible" || Date.now() - asked < 2000) return;
     asked = Date.now();
     model.send({ type: "look" });
   };
-  const enter = (event) => { if (!el.contains(event.relatedTarget)) ask(); };
-  document.addEventListener("visibilitychange", ask);
-  el.addEventListener("focusin", enter);
-  model.on("change:header", showHeader);
-  model.on("change:states", showAll);
+  document.addEventListener("visibilitychange", look);
+  el.addEventListener("focusin", (event) => { if (!el.contains(event.relatedTarget)) look(); });
+  model.on("change:states change:header", showAll);
   model.on("msg:custom", hear);
-  model.on("comm_live_update", onLive);
-  const release = guardKeys(el);
-  showHeader();
   showAll();
+  screen.alert.textContent = model.get("notice");
   return () => {
-    release();
-    watcher.disconnect();
-    document.removeEventListener("visibilitychange", ask);
-    model.off("change:header", showHeader);
-    model.off("change:states", showAll);
+    screen.close();
+    document.removeEventListener("visibilitychange", look);
+    model.off("change:states change:header", showAll);
     model.off("msg:custom", hear);
-    model.off("comm_live_update", onLive);
   };
 }

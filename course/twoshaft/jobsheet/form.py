@@ -10,19 +10,17 @@ import html
 from collections.abc import Iterable, Mapping
 from typing import TYPE_CHECKING, Any
 
-import anywidget
 import traitlets
 from IPython.display import HTML, display
 
-from twoshaft.errors import AnswerError, CourseError
+from twoshaft.errors import AnswerError
 from twoshaft.jobsheet.contents import Answer
 from twoshaft.jobsheet.fields import Field, Order
-from twoshaft.jobsheet.screen import script, styles
+from twoshaft.jobsheet.screen import HERE, Screen, fault_sentence, script, styles
 
 if TYPE_CHECKING:
     from twoshaft.jobsheet.sheet import Sheet
 
-HERE = "twoshaft.jobsheet"
 EXAMPLE = "12.5"
 
 
@@ -131,7 +129,7 @@ def plain_copy(
         state = states.get(field.name) or {}
         rows.append(f"<dt><b>{html.escape(field.prompt)}</b></dt><dd>{_answer(field, state)}</dd>")
     return (
-        f'<div class="twoshaft-copy" data-task="{html.escape(task_id, quote=True)}">'
+        f'<div data-task="{html.escape(task_id, quote=True)}">'
         f"<p>{html.escape(header)}</p><dl>{''.join(rows)}</dl></div>"
     )
 
@@ -154,7 +152,7 @@ def _answer(field: Field, state: Mapping[str, Any]) -> str:
     return f"{answer} <small>saved {html.escape(saved)} UTC</small>" if saved else answer
 
 
-class FormWidget(anywidget.AnyWidget):
+class FormWidget(Screen):
     """The form of one task.
 
     Parameters
@@ -168,53 +166,48 @@ class FormWidget(anywidget.AnyWidget):
     """
 
     _esm = script("renderForm", (HERE, "orderlist.js"), (HERE, "form.js"))
-    _css = styles((HERE, "form.css"))
+    _css = styles((HERE, "orderlist.css"), (HERE, "form.css"))
 
     task_id = traitlets.Unicode().tag(sync=True)
     header = traitlets.Unicode().tag(sync=True)
     fields = traitlets.List().tag(sync=True)
     states = traitlets.Dict().tag(sync=True)
+    notice = traitlets.Unicode().tag(sync=True)
 
     def __init__(self, sheet: Sheet, task_id: str, fields: Iterable[Field]) -> None:
         self._sheet = sheet
         self._fields = {field.name: field for field in fields}
-        self._copy = None
         super().__init__(
             task_id=task_id,
             header=sheet.header(),
             fields=[describe(field) for field in self._fields.values()],
             states=sheet_states(sheet, self._fields.values()),
+            notice=sheet.notice,
         )
-        self.on_msg(self._heard)
         sheet.on_answer(self._answered_by_code)
 
-    def _heard(self, _widget: Any, message: dict[str, Any], _buffers: Any) -> None:
-        """Answer one message of the browser; whatever goes wrong is told in the form."""
-        try:
-            if message.get("type") == "look":
-                self._look()
-            elif message.get("type") == "save" and message.get("name") in self._fields:
-                self._save(message["name"], message.get("value"), message.get("turn", 0))
-        except Exception as error:
-            self.send({"type": "trouble", "reason": _sentence(error)})
-
-    def _look(self) -> None:
-        """Show what another window has saved since."""
-        changed = self._sheet.refresh()
-        if any(name in self._fields for name in changed):
-            self._tell(sheet_states(self._sheet, self._fields.values()))
+    def hear(self, message: dict[str, Any]) -> None:
+        """Save an answer, or look whether another window has saved one."""
+        if message.get("type") == "look":
+            changed = self._sheet.refresh()
+            if any(name in self._fields for name in changed):
+                self._tell(sheet_states(self._sheet, self._fields.values()))
+        elif message.get("type") == "save" and message.get("name") in self._fields:
+            self._save(message["name"], message.get("value"), message.get("turn", 0))
 
     def _save(self, name: str, value: Any, turn: int) -> None:
         base = self.states.get(name, {}).get("revision", 0)
         try:
             saved = self._sheet.save(name, value, base=base)
         except Exception as error:
-            self.send({"type": "refused", "name": name, "turn": turn, "reason": _sentence(error)})
+            reason = fault_sentence(error)
+            self.send({"type": "refused", "name": name, "turn": turn, "reason": reason})
             return
         note = "it replaced an answer from another window" if saved.replaced is not None else ""
         state = field_state(self._fields[name], self._sheet.data.answers[name], note)
         self.send({"type": "saved", "name": name, "turn": turn, "state": state})
-        self.send({"type": "trouble", "reason": saved.notice})
+        if saved.notice:
+            self.tell_trouble(saved.notice)
         self._tell({**self.states, name: state})
 
     def _answered_by_code(self, name: str) -> None:
@@ -222,26 +215,13 @@ class FormWidget(anywidget.AnyWidget):
             self._tell(sheet_states(self._sheet, self._fields.values()))
 
     def _tell(self, states: dict[str, Any]) -> None:
-        if states == self.states:
-            return
-        self.states = states
-        if self._copy is not None:
-            self._copy.update(HTML(self.plain_copy()))
+        if states != self.states:
+            self.states = states
+            self.renew_copy()
 
     def plain_copy(self) -> str:
         """The answers as plain HTML."""
         return plain_copy(self.header, self.task_id, self._fields.values(), self.states)
-
-    def show(self) -> None:
-        """Display the form, and its plain copy, which the page hides while the form lives."""
-        display(self)
-        self._copy = display(HTML(self.plain_copy()), display_id=True)
-
-
-def _sentence(error: Exception) -> str:
-    if isinstance(error, CourseError):
-        return error.sentence
-    return f"The form met a fault of its own ({type(error).__name__}: {error})."
 
 
 def show_form(sheet: Sheet, task_id: str, fields: Iterable[Field]) -> None:
@@ -260,5 +240,5 @@ def show_form(sheet: Sheet, task_id: str, fields: Iterable[Field]) -> None:
     if sheet.read_only:
         states = sheet_states(sheet, fields)
         display(HTML(plain_copy(sheet.header(), task_id, fields, states)))
-        return
-    FormWidget(sheet, task_id, fields).show()
+    else:
+        display(FormWidget(sheet, task_id, fields))

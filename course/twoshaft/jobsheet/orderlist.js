@@ -1,53 +1,6 @@
 // A list of steps that is put in order by dragging, by keys and by buttons.
 // Used by the form and by the practice bench; knows nothing of what is right.
 
-function make(tag, attributes = {}, ...children) {
-  const node = document.createElement(tag);
-  for (const [name, value] of Object.entries(attributes)) {
-    if (name.startsWith("on")) node.addEventListener(name.slice(2), value);
-    else if (value === true) node.setAttribute(name, "");
-    else if (value !== false && value != null) node.setAttribute(name, value);
-  }
-  node.append(...children.filter((child) => child != null));
-  return node;
-}
-
-let idCount = 0;
-function freshId(stem) {
-  idCount += 1;
-  return `twoshaft-${stem}-${idCount}-${Math.random().toString(36).slice(2, 7)}`;
-}
-
-// Keys typed in a form or rig never reach the notebook, where letters delete cells.
-function guardKeys(root) {
-  const stop = (event) => {
-    event.stopPropagation();
-    // The browser's own "save page" would otherwise answer; answers are saved as they are given.
-    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s") event.preventDefault();
-  };
-  for (const kind of ["keydown", "keyup", "keypress"]) root.addEventListener(kind, stop);
-  const mark = () => {
-    const selector = "input, button, select, textarea, summary, a, [tabindex]";
-    for (const node of root.querySelectorAll(selector)) {
-      if (!node.hasAttribute("data-lm-suppress-shortcuts")) {
-        node.setAttribute("data-lm-suppress-shortcuts", "true");
-      }
-    }
-  };
-  mark();
-  const watcher = new MutationObserver(mark);
-  watcher.observe(root, { childList: true, subtree: true });
-  return () => watcher.disconnect();
-}
-
-function scrollParent(node) {
-  for (let up = node.parentElement; up; up = up.parentElement) {
-    const flow = getComputedStyle(up).overflowY;
-    if ((flow === "auto" || flow === "scroll") && up.scrollHeight > up.clientHeight) return up;
-  }
-  return document.scrollingElement;
-}
-
 // steps: [[key, label], ...] or [[key, label, stage], ...]; order: keys; onChange(order)
 function orderList({ label, steps, order, onChange }) {
   const labels = new Map(steps.map(([key, text]) => [key, text]));

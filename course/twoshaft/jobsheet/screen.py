@@ -1,14 +1,26 @@
-"""Put a screen's scripts and styles together for the browser: no build step."""
+"""A screen in a notebook: its scripts and styles, its faults, and its plain copy for paper.
+
+Forms and rigs are screens. A screen's browser side sends messages; what goes wrong while one is
+answered is told on the screen itself, because a notebook shows nothing of it.
+"""
 
 from __future__ import annotations
 
 from importlib.resources import files
+from typing import Any
 
+import anywidget
+from IPython.display import HTML, display
+
+from twoshaft.errors import CourseError
 from twoshaft.plots.style import css_variables
 
+Source = tuple[str, str]
+HERE = "twoshaft.jobsheet"
 
-def script(render: str, *sources: tuple[str, str]) -> str:
-    """One browser module out of several plain script files.
+
+def script(render: str, *sources: Source) -> str:
+    """One browser module out of several plain script files; no build step.
 
     Parameters
     ----------
@@ -22,11 +34,72 @@ def script(render: str, *sources: tuple[str, str]) -> str:
     str
         Text of an ES module whose default export draws the screen.
     """
-    texts = [files(package).joinpath(name).read_text("utf-8") for package, name in sources]
+    texts = [_text(source) for source in ((HERE, "screen.js"), *sources)]
     return "\n".join([*texts, f"export default {{ render: {render} }};\n"])
 
 
-def styles(*sources: tuple[str, str]) -> str:
-    """The style module's properties followed by the given style sheets."""
-    texts = [files(package).joinpath(name).read_text("utf-8") for package, name in sources]
-    return "\n".join([css_variables(), *texts])
+def styles(*sources: Source) -> str:
+    """The style module's properties followed by what all screens share and the given sheets."""
+    return "\n".join([css_variables(), *map(_text, ((HERE, "screen.css"), *sources))])
+
+
+def _text(source: Source) -> str:
+    package, name = source
+    return files(package).joinpath(name).read_text("utf-8")
+
+
+def fault_sentence(error: Exception) -> str:
+    """What to tell a person about an error: its own sentence, or that it is not their fault."""
+    if isinstance(error, CourseError):
+        return error.sentence
+    return f"This screen met a fault of its own, not yours ({type(error).__name__}: {error})."
+
+
+class Screen(anywidget.AnyWidget):
+    """Base of forms and rigs.
+
+    A subclass gives ``_esm``, ``_css``, :meth:`hear` and :meth:`plain_copy`.
+    """
+
+    def __init__(self, **traits: Any) -> None:
+        self._copy = None
+        self._troubled = False
+        super().__init__(**traits)
+        self.on_msg(self._heard)
+
+    def hear(self, message: dict[str, Any]) -> None:
+        """Answer one message of the browser."""
+        raise NotImplementedError
+
+    def plain_copy(self) -> str:
+        """What the screen shows, as HTML without script or style sheet."""
+        raise NotImplementedError
+
+    def _heard(self, _widget: Any, message: Any, _buffers: Any) -> None:
+        try:
+            self.hear(message if isinstance(message, dict) else {})
+        except Exception as error:
+            self.tell_trouble(fault_sentence(error))
+        else:
+            if self._troubled:
+                self.tell_trouble("")
+
+    def tell_trouble(self, reason: str) -> None:
+        """Show a sentence on the screen; an empty one takes it away."""
+        self._troubled = bool(reason)
+        self.send({"type": "trouble", "reason": reason})
+
+    def renew_copy(self) -> None:
+        """Bring the plain copy up to date."""
+        if self._copy is not None:
+            self._copy.update(HTML(self._marked_copy()))
+
+    def _marked_copy(self) -> str:
+        return f'<div class="twoshaft-copy">{self.plain_copy()}</div>'
+
+    def _ipython_display_(self) -> None:
+        """Show the screen, and the plain copy that the page hides while the screen lives."""
+        bundle = self._repr_mimebundle_()
+        data, metadata = bundle if isinstance(bundle, tuple) else (bundle or {}, {})
+        display(data, metadata=metadata, raw=True)
+        self._copy = display(HTML(self._marked_copy()), display_id=True)

@@ -138,6 +138,11 @@ class Sheet:
         return f"{name}: working as {person.name} ({person.id}). Not you? Go back to start-here."
 
     @property
+    def notice(self) -> str:
+        """What the learner should know about the sheet's file; empty if nothing."""
+        return self._store.notice
+
+    @property
     def status(self) -> str:
         """The state of saving, as a short line."""
         if self._store.notice:

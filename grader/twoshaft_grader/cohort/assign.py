@@ -32,6 +32,7 @@ class Assigned:
     course_version: str
     due: datetime | None
     notebook: str
+    supervised_by: str = ""
 
     @property
     def notebook_id(self) -> str:
@@ -52,6 +53,7 @@ def assign(
     attempt: int,
     due: datetime | None,
     learners: list[Learner],
+    supervised_by: str = "",
 ) -> Assigned:
     """Hand a module out to the cohort; a run that was cut short is finished by the same call.
 
@@ -80,6 +82,7 @@ def assign(
     shutil.copyfile(solution, source / solution.name)
     if unit_is_own(cohort):
         shutil.copyfile(cohort.unit_source, source / "unit.yaml")
+        load_unit(source / "unit.yaml")  # it must stand without the files beside the original
     files.write_json(
         source / ASSIGNMENT_FILE,
         {
@@ -93,6 +96,7 @@ def assign(
             "unit_version": str(unit.identity.version),
             "course_version": twoshaft.__version__,
             "due": due.isoformat() if due else None,
+            "supervised_by": supervised_by,
         },
     )
     assigned = read_assigned(cohort, name)
@@ -108,6 +112,12 @@ def assign(
         {"at": stamp(now()), "did": "assign", "assignment": name, "learners": len(learners)},
     )
     return assigned
+
+
+def assigned_unit(cohort: Cohort, assigned: Assigned) -> Unit:
+    """The unit that an assignment was made with: its own copy, or the shipped one."""
+    own = cohort.source(assigned.name) / "unit.yaml"
+    return load_unit(own if own.is_file() else assigned.unit)
 
 
 def unit_is_own(cohort: Cohort) -> bool:
@@ -193,6 +203,7 @@ def read_assigned(cohort: Cohort, name: str) -> Assigned:
             course_version=str(entries["course_version"]),
             due=datetime.fromisoformat(entries["due"]) if entries["due"] else None,
             notebook=notebooks[0].name,
+            supervised_by=str(entries.get("supervised_by") or ""),
         )
     except (KeyError, TypeError, ValueError) as error:
         raise CohortError(

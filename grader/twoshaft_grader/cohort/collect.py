@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from datetime import UTC, datetime
 
-from nbgrader.utils import temp_attrs
+from nbgrader.utils import parse_utc, temp_attrs
 
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort import backbone, files
@@ -55,6 +56,16 @@ def collect(cohort: Cohort, assigned: Assigned, learners: Iterable[Learner]) -> 
         | {"new": result.new, "newer": result.newer},
     )
     return result
+
+
+def hand_in_time(cohort: Cohort, learner: str, assignment: str) -> datetime | None:
+    """When collected work was handed in; None where it was placed by hand."""
+    path = cohort.submitted(learner, assignment) / "timestamp.txt"
+    try:
+        moment = parse_utc(path.read_text(encoding="utf-8").strip())
+    except (OSError, ValueError, OverflowError, UnicodeDecodeError):
+        return None
+    return moment if moment.tzinfo else moment.replace(tzinfo=UTC)
 
 
 def _from_exchange(cohort: Cohort, assignment: str) -> tuple[CohortError, ...]:

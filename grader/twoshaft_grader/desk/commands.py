@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from enum import StrEnum
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -36,6 +37,14 @@ app.add_typer(cohort_app, name="cohort")
 app.add_typer(roster_app, name="roster")
 app.add_typer(module_app, name="module")
 app.add_typer(unit_app, name="unit")
+
+
+class Role(StrEnum):
+    """For whom JupyterLab is opened."""
+
+    APPRENTICE = "apprentice"
+    STAFF = "staff"
+
 
 CohortOption = Annotated[
     Path | None,
@@ -145,6 +154,7 @@ def module_assign(
     module: Annotated[str, typer.Argument(help="As order-of-work; see module list.")],
     due: Annotated[str, typer.Option(help="As 2026-12-04 or 2026-12-04T16:00.")] = "",
     attempt: Annotated[int, typer.Option(help="2 and more are resits, with fresh readings.")] = 1,
+    supervised_by: Annotated[str, typer.Option(help="Who watches the work, if anybody.")] = "",
     cohort: CohortOption = None,
     content: Annotated[str, typer.Option(help="Folder with the solutions.")] = "",
 ) -> None:
@@ -159,7 +169,13 @@ def module_assign(
     source = find_content(content) if content else find_content(place.content, base=place.root)
     with Bar(f"handing out {module}"):
         assigned = assign(
-            place, source, module, attempt=attempt, due=moment, learners=roster_of(place)
+            place,
+            source,
+            module,
+            attempt=attempt,
+            due=moment,
+            learners=roster_of(place),
+            supervised_by=supervised_by,
         )
     until = f", due {moment:%Y-%m-%d %H:%M}" if moment else ", with no due date"
     _say(f"{assigned.name} is handed out{until}.")
@@ -226,3 +242,173 @@ def collect_work(assignment: AssignmentArgument = None, cohort: CohortOption = N
             _say(f"  Not on the roster, and left unmarked: {_names(result.strangers)}.")
         for error in result.refused:
             _say(f"  {error.sentence}")
+
+
+@app.command("mark")
+def mark_work(
+    assignment: AssignmentArgument = None,
+    cohort: CohortOption = None,
+    again: Annotated[bool, typer.Option("--again", help="Mark unchanged work too.")] = False,
+    workers: Annotated[int, typer.Option(help="Processes at most; 0: one for each core.")] = 0,
+) -> None:
+    """Mark what was collected. Stopped half-way, the same command goes on."""
+    from twoshaft_grader.cohort.intake import roster_of
+    from twoshaft_grader.cohort.marking_run import AS_BEFORE, NOT_HANDED_IN, mark_assignment
+    from twoshaft_grader.cohort.marks import MARKED, UNREADABLE
+    from twoshaft_grader.desk.tables import marks_table
+
+    place = _cohort(cohort)
+    learners = roster_of(place)
+    for assigned in _assignments(place, assignment):
+        with Bar(f"marking {assigned.name}", len(learners)) as bar:
+            done = mark_assignment(
+                place, assigned, learners, again=again, workers=workers, step=bar.step
+            )
+        Console().print(marks_table(assigned.name, learners, done))
+        counts = [
+            f"{sum(d.state == state for d in done)} {word}"
+            for state, word in (
+                (MARKED, "marked"),
+                (AS_BEFORE, "as before"),
+                (UNREADABLE, "cannot be read"),
+                (NOT_HANDED_IN, "not handed in"),
+            )
+        ]
+        _say(f"{assigned.name}: {_names(counts)}.")
+        for one in done:
+            if one.state == UNREADABLE:
+                _say(f"  {one.learner}: {one.mark.reason}")
+
+
+@app.command("give-back")
+def give_back_work(assignment: AssignmentArgument = None, cohort: CohortOption = None) -> None:
+    """Return feedback pages to the learners."""
+    from twoshaft_grader.cohort.give_back import give_back
+    from twoshaft_grader.cohort.intake import roster_of
+
+    place = _cohort(cohort)
+    learners = roster_of(place)
+    for assigned in _assignments(place, assignment):
+        with Bar(f"giving back {assigned.name}", len(learners)) as bar:
+            returned = give_back(place, assigned, learners, step=bar.step)
+        _say(f"{assigned.name}: feedback returned to {len(returned)} of {len(learners)}.")
+        if returned:
+            _say(f"  Pages: {place.root / 'feedback'}")
+
+
+@app.command("change-mark")
+def change_one_mark(
+    learner: Annotated[str, typer.Argument(help="Learner's id.")],
+    assignment: Annotated[str, typer.Argument(help="As order-of-work-1.")],
+    task: Annotated[str, typer.Argument(help="As main-case.")],
+    points: Annotated[float, typer.Argument(help="The new points of the task.")],
+    by: Annotated[str, typer.Option(help="Who changes it.")],
+    why: Annotated[str, typer.Option(help="The reason.")],
+    cohort: CohortOption = None,
+) -> None:
+    """Change the mark of one task, with author and reason."""
+    from twoshaft_grader.cohort.assign import read_assigned
+    from twoshaft_grader.records.hand_changes import change_mark
+
+    place = _cohort(cohort)
+    before, most = change_mark(
+        place, read_assigned(place, assignment), learner, task, points, by=by, why=why
+    )
+    _say(f"{task} of {learner} in {assignment}: {before:g} is now {points:g} of {most:g}.")
+
+
+@app.command("export")
+def export_marks(
+    cohort: CohortOption = None,
+    to: Annotated[
+        Path | None, typer.Option(help="File to write; exports/outcomes.csv if not given.")
+    ] = None,
+    assignment: Annotated[str, typer.Option(help="Only this one.")] = "",
+    learner: Annotated[str, typer.Option(help="Only this one.")] = "",
+) -> None:
+    """Export marks as CSV: one row for each learner, module, attempt and outcome."""
+    from twoshaft_grader.records.export import export_cohort
+
+    place = _cohort(cohort)
+    with Bar("exporting"):
+        path, count = export_cohort(
+            place,
+            to,
+            learners=[learner] if learner else [],
+            assignments=[assignment] if assignment else [],
+        )
+    _say(f"Wrote {count} rows to {path}.")
+
+
+@app.command("progress")
+def show_progress(assignment: AssignmentArgument = None, cohort: CohortOption = None) -> None:
+    """Show where everybody stands."""
+    from twoshaft_grader.desk.tables import progress_table
+    from twoshaft_grader.records.progress import progress
+
+    place = _cohort(cohort)
+    with Bar("looking"):
+        standings = progress(place, _assignments(place, assignment))
+    for name in dict.fromkeys(standing.assignment for standing in standings):
+        mine = [standing for standing in standings if standing.assignment == name]
+        Console().print(progress_table(name, mine))
+        counts = {}
+        for standing in mine:
+            counts[standing.stage] = counts.get(standing.stage, 0) + 1
+        _say(f"{name}: {_names([f'{count} {stage}' for stage, count in counts.items()])}.")
+
+
+@unit_app.command("check")
+def unit_check(
+    file: Annotated[str, typer.Argument(help="A unit file, or the id of a shipped unit.")],
+) -> int:
+    """Check a unit file; one sentence for each thing to mend."""
+    from twoshaft.errors import UnitFileError
+    from twoshaft.units import load_unit
+
+    try:
+        unit = load_unit(file)
+    except UnitFileError as error:
+        findings = error.findings or (error,)
+        for finding in findings:
+            print(finding.sentence, file=sys.stderr)
+        return 2
+    name = unit.identity.name
+    _say(f"{name}: {len(unit.operations)} operations, {len(unit.rules)} rules, nothing to mend.")
+    return 0
+
+
+@unit_app.command("schema")
+def unit_schema() -> None:
+    """Print the JSON Schema of unit files, for editors."""
+    import json
+
+    from twoshaft.units import unit_json_schema
+
+    print(json.dumps(unit_json_schema(), indent=2, ensure_ascii=False))
+
+
+@app.command("open")
+def open_desk(
+    cohort: CohortOption = None,
+    role: Annotated[
+        Role, typer.Option("--as", help="What apprentices see, or what staff see.")
+    ] = Role.APPRENTICE,
+    port: Annotated[int, typer.Option(help="0: the first free one from 8888.")] = 0,
+    browser: Annotated[bool, typer.Option(help="Open a browser window.")] = True,
+) -> int:
+    """Open the cohort in JupyterLab; end it with Ctrl C."""
+    from twoshaft_grader.desk.jupyter import open_jupyter
+
+    return open_jupyter(_cohort(cohort), role.value, port=port, browser=browser)
+
+
+@app.command("demo")
+def demo(
+    folder: Annotated[Path, typer.Argument(help="The folder to make.")],
+    content: Annotated[str, typer.Option(help="Folder with the solutions.")] = "",
+) -> None:
+    """Make a cohort of twelve invented apprentices, from assigning to the export."""
+    from twoshaft_grader.desk.demo import make_demo
+
+    make_demo(folder, content=content, say=_say)

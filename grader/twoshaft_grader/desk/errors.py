@@ -6,7 +6,7 @@ import sys
 import traceback
 from collections.abc import Callable
 
-from twoshaft.errors import CourseError
+from twoshaft.errors import CourseError, UnitFileError
 
 FAILED, STOPPED = 2, 130
 
@@ -38,6 +38,8 @@ def run_quietly(call: Callable[[], object], *, trace: bool) -> int:
 
 
 def _sentence(error: Exception) -> str:
+    if isinstance(error, UnitFileError) and error.findings:
+        return "\n".join(finding.sentence for finding in error.findings)
     if isinstance(error, CourseError):
         return error.sentence
     if type(error).__name__ == "Abort":

@@ -253,8 +253,9 @@ def _order(asked: Order, reference: Reference, value: tuple[str, ...]) -> Judgem
     slip = order.plan_slip(task, value)
     share = float(order.mark(task, value))
     safe = not (slip.broken_safety or slip.missing or slip.doubled or slip.foreign)
+    cost = _bench_cost(task, value)
     if slip.size == 0:
-        return Judgement(1.0)
+        return Judgement(1.0, cost=cost)
     told = sorted(slip.broken, key=lambda reason: not reason.safety)
     if tuple(value) == task.start:
         first = "This is the order that was shown at the start."
@@ -263,6 +264,7 @@ def _order(asked: Order, reference: Reference, value: tuple[str, ...]) -> Judgem
     return Judgement(
         share,
         (first, *([f"{_broken(task, told[0])}"] if told else [])),
+        cost=cost,
         safe=safe,
         details=tuple(_broken(task, reason) for reason in told[1 : MAX_RULES_TOLD + 1]),
     )
@@ -285,6 +287,26 @@ def _what_is_out(task: order.OrderTask, slip: order.PlanSlip) -> str:
         parts.append(f"{len(slip.foreign)} of the entries belong to no step")
     text = "; ".join(parts) + "."
     return text[0].upper() + text[1:]
+
+
+def _bench_cost(task: order.OrderTask, value: tuple[str, ...]) -> str:
+    """Say what the order would cost at the bench: minutes, parts, where it shows first."""
+    built = order.replay(task, value)
+    if not built.events:
+        return ""
+    parts = [task.unit.part_by_id[id].name for id in built.parts_lost if id in task.unit.part_by_id]
+    minutes = round(built.minutes_extra)
+    unit = "minute" if minutes == 1 else "minutes"
+    text = f"At the bench: about {minutes} {unit} on top of {round(built.minutes_planned)}"
+    if parts:
+        text += f"; lost: {', '.join(parts[:6])}"
+        text += f" and {len(parts) - 6} more" if len(parts) > 6 else ""
+    late = [event for event in built.events if event.clock]
+    if late:
+        text += "; a time limit runs out"
+    if built.stopped_at:
+        text += f"; the build stops at “{task.label(built.stopped_at)}”"
+    return text + "."
 
 
 def _block(task: order.OrderTask, id: str) -> str:

@@ -89,6 +89,10 @@ class Solution:
         In the notebook's order.
     points : dict of str to float
         Points of each task, in the notebook's order.
+    title : str
+        The notebook's first heading.
+    titles : dict of str to str
+        Heading of each task's text.
     digest : str
         SHA-256 of the file.
     """
@@ -98,6 +102,8 @@ class Solution:
     version: str
     cells: tuple[Cell, ...]
     points: dict[str, float]
+    title: str
+    titles: dict[str, str]
     digest: str
 
 
@@ -288,12 +294,17 @@ def load_solution(path: Path) -> Solution:
 
 @lru_cache(maxsize=32)
 def _compiled(path: str, digest: str, data: bytes) -> Solution:
-    cells, points = [], {}
+    cells, points, title, titles = [], {}, "", {}
     try:
         nb = json.loads(data)
         for number, cell in enumerate(nb["cells"], 1):
             source, meta = "".join(cell["source"]), cell["metadata"]
             tags = meta.get("tags", [])
+            if cell["cell_type"] == "markdown":
+                heading = _heading(source)
+                title = title or heading
+                if "task" in tags:
+                    titles[meta["nbgrader"]["grade_id"].removesuffix("-task")] = heading
             if "mark" in tags:
                 points[meta["nbgrader"]["grade_id"]] = float(meta["nbgrader"]["points"])
             for tag in ("form", "reference"):
@@ -301,13 +312,28 @@ def _compiled(path: str, digest: str, data: bytes) -> Solution:
                     code = compile(source, f"{Path(path).name}, cell {number}", "exec")
                     cells.append(Cell(tag, number, code))
         about = nb["metadata"]["twoshaft"]
-        return Solution(path, about["module"], about["version"], tuple(cells), points, digest)
+        return Solution(
+            path=path,
+            module=about["module"],
+            version=about["version"],
+            cells=tuple(cells),
+            points=points,
+            title=title or about["module"],
+            titles=titles,
+            digest=digest,
+        )
     except (ValueError, KeyError, TypeError, SyntaxError) as error:
         raise CourseError(
             f"the solution notebook cannot be read ({error})",
             where=path,
             mend="build it again from its text source",
         ) from error
+
+
+def _heading(text: str) -> str:
+    """The first heading of a text cell, without its marks; empty if there is none."""
+    lines = (line for line in text.splitlines() if line.startswith("#"))
+    return next(lines, "").lstrip("#").strip()
 
 
 def run_clean(solution: Solution, issued: Mapping[str, Any], unit: Unit) -> Answered:

@@ -74,7 +74,7 @@ class TaskMark:
 
     Attributes
     ----------
-    id : str
+    id, title : str
     points, maximum : float
     line : float
         Share of the fields' marks that guessing earns; points count above it.
@@ -82,6 +82,7 @@ class TaskMark:
     """
 
     id: str
+    title: str
     points: float
     maximum: float
     line: float
@@ -118,6 +119,8 @@ class SheetMark:
     ----------
     learner, module, attempt : str, str, int
         As issued.
+    title : str
+        The module's title.
     course_version, unit, unit_version : str
         As issued.
     tasks : tuple of TaskMark
@@ -131,6 +134,7 @@ class SheetMark:
     learner: str
     module: str
     attempt: int
+    title: str
     course_version: str
     unit: str
     unit_version: str

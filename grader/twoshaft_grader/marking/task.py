@@ -81,11 +81,12 @@ def mark_sheet(
             if name not in clean.references:
                 raise CourseError(f"field {name!r} has no reference", where=solution.path)
             fields.append(_mark_field(task, name, stored, read, unreadable, clean, carried))
-        tasks.append(_mark_task(task, solution.points[task], fields, clean))
+        tasks.append(_mark_task(task, solution, fields, clean))
     return SheetMark(
         learner=issued["learner"],
         module=issued["module"],
         attempt=issued["attempt"],
+        title=solution.title,
         course_version=issued["course_version"],
         unit=issued["unit"],
         unit_version=str(issued["unit_version"]),
@@ -169,7 +170,8 @@ def _verdict(judged: Judgement, carried: bool) -> Verdict:
     return Verdict.PARTLY if judged.share > 0 else Verdict.WRONG
 
 
-def _mark_task(id: str, maximum: float, fields: list[FieldMark], clean: Answered) -> TaskMark:
+def _mark_task(id: str, solution: Solution, fields: list[FieldMark], clean: Answered) -> TaskMark:
+    maximum = solution.points[id]
     total = sum(field.weight for field in fields)
     share = sum(field.weight * field.share for field in fields) / total if total else 0.0
     line = guess_line(
@@ -179,7 +181,7 @@ def _mark_task(id: str, maximum: float, fields: list[FieldMark], clean: Answered
         )
     )
     points = round(maximum * above_line(share, line), 2)
-    return TaskMark(id, points, maximum, line, tuple(fields))
+    return TaskMark(id, solution.titles.get(id) or id, points, maximum, line, tuple(fields))
 
 
 def _outcomes(tasks: Iterable[TaskMark]) -> tuple[OutcomeMark, ...]:

@@ -7,17 +7,7 @@ from collections.abc import Iterable
 
 from nbformat import NotebookNode
 
-from twoshaft_grader.notebooks.text import OPENED_TAGS
-
-try:
-    from twoshaft.jupyter.released import cell_digest
-except ModuleNotFoundError:
-    import hashlib
-
-    def cell_digest(source: str) -> str:
-        """Return the SHA-256 of a cell's text with LF ends and no trailing newline."""
-        text = source.replace("\r\n", "\n").rstrip("\n")
-        return hashlib.sha256(text.encode()).hexdigest()
+from twoshaft.jupyter.released import RUN_TAGS, cell_digest
 
 
 def released_cells_text(notebooks: Iterable[NotebookNode]) -> str:
@@ -26,6 +16,6 @@ def released_cells_text(notebooks: Iterable[NotebookNode]) -> str:
         cell_digest(cell.source)
         for nb in notebooks
         for cell in nb.cells
-        if cell.cell_type == "code" and set(cell.metadata.get("tags", [])) & set(OPENED_TAGS)
+        if cell.cell_type == "code" and RUN_TAGS & set(cell.metadata.get("tags", []))
     }
     return json.dumps({"cells": sorted(digests)}, indent=1) + "\n"

@@ -5,28 +5,56 @@ which sets the mark) and the *bench cost* (what it would have cost to find out, 
 tells).
 """
 
+from twoshaft.models.order.count import (
+    Count,
+    count_orders,
+    drawn_exactly,
+    quick_order,
+    random_order,
+)
 from twoshaft.models.order.mark import chance_r0, mark, share, starting_order
-from twoshaft.models.order.model import model_order
+from twoshaft.models.order.model import model_order, sensible_order
 from twoshaft.models.order.ready import Consequence, consequences, ready_steps, why_not
+from twoshaft.models.order.replay import Event, Replay, replay
+from twoshaft.models.order.rework import Rework, new_parts, rework
 from twoshaft.models.order.slip import PlanSlip, plan_slip
+from twoshaft.models.order.spot import broken_safety, buried_steps, reasons_between
 from twoshaft.models.order.task import Block, Bond, Choice, OrderTask, Reason, TaskClock
+from twoshaft.models.order.window import Window, window
 
 __all__ = [
     "Block",
     "Bond",
     "Choice",
     "Consequence",
+    "Count",
+    "Event",
     "OrderTask",
     "PlanSlip",
     "Reason",
+    "Replay",
+    "Rework",
     "TaskClock",
+    "Window",
+    "broken_safety",
+    "buried_steps",
     "chance_r0",
     "consequences",
+    "count_orders",
+    "drawn_exactly",
     "mark",
     "model_order",
+    "new_parts",
     "plan_slip",
+    "quick_order",
+    "random_order",
     "ready_steps",
+    "reasons_between",
+    "replay",
+    "rework",
+    "sensible_order",
     "share",
     "starting_order",
     "why_not",
+    "window",
 ]

@@ -1,8 +1,9 @@
-"""One correct order, the same at every run."""
+"""Correct orders a mechanic would recognise: one that is always the same, and varied ones."""
 
 from __future__ import annotations
 
 from twoshaft.errors import UnitFileError
+from twoshaft.models.order.downsets import whole
 from twoshaft.models.order.masks import bits, with_pairs
 from twoshaft.models.order.task import OrderTask
 
@@ -64,19 +65,61 @@ def _turned(after) -> list[int]:
 
 def _greedy(task: OrderTask, before, after, *, mindful: bool) -> list[int]:
     done, order, count = 0, [], len(task.steps)
-    running: list[int] = []
     while len(order) < count:
         ready = [i for i in range(count) if not done >> i & 1 and not before[i] & ~done]
-        pick = ready[0]
-        if mindful:
-            needed = [i for i in ready if any(i == e or after[i] >> e & 1 for e in running)]
-            patient = [i for i in ready if not any(c.starts == i for c in task.clocks)]
-            pick = (needed or patient or ready)[0]
+        pick = (_mindful(task, before, after, done, ready) if mindful else ready)[0]
         done |= 1 << pick
         order.append(pick)
-        running = [e for e in running if e != pick]
-        running += [c.ends for c in task.clocks if c.starts == pick and not done >> c.ends & 1]
     return order
+
+
+def _mindful(task: OrderTask, before, after, done: int, ready: list[int]) -> list[int]:
+    """Ready steps that keep the clocks in mind: what a running clock needs, or no early start."""
+    running = [c.ends for c in task.clocks if done >> c.starts & 1 and not done >> c.ends & 1]
+    needed = [i for i in ready if any(i == end or after[i] >> end & 1 for end in running)]
+    if needed:
+        return needed
+    early = {
+        c.starts for c in task.clocks if before[c.ends] & ~done & ~(after[c.starts] | 1 << c.starts)
+    }
+    return [i for i in ready if i not in early] or ready
+
+
+def sensible_order(task: OrderTask, rng, tries: int = 40) -> tuple[str, ...]:
+    """A random correct order that stays with a sub-assembly as long as it can.
+
+    Parameters
+    ----------
+    task : OrderTask
+        The task.
+    rng : object
+        With ``integer(n)``, a whole number below n.
+    tries : int
+        Orders to try for one that keeps every clock; the model order is the last resort.
+
+    Returns
+    -------
+    tuple of str
+        Step ids.
+    """
+    states, stages = whole(task), [task.stage(step) for step in task.steps]
+    for _ in range(tries):
+        state, ready, order = states.start, states.first_ready(), []
+        while ready:
+            ways = [i for i in bits(ready) if states.step(state, i) is not None]
+            if not ways:
+                break
+            done = state & states.done_mask
+            ways = _mindful(task, task.before, task.after, done, ways)
+            if order:
+                ways = [i for i in ways if stages[i] == stages[order[-1]]] or ways
+            i = ways[rng.integer(len(ways))]
+            ready = states.ready_after(done, ready, i)
+            state = states.step(state, i)
+            order.append(i)
+        if len(order) == len(task.steps) and _in_time(task, order):
+            return tuple(task.steps[i] for i in order)
+    return model_order(task)
 
 
 def _in_time(task: OrderTask, order: list[int]) -> bool:

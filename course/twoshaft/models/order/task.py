@@ -192,6 +192,10 @@ class OrderTask:
         """Name of a step as shown on screen."""
         return self._labels[step]
 
+    def stage(self, step: str) -> str:
+        """Stage id of a step (of its first operation)."""
+        return self.unit.operation_by_id[self.members[self.number[step]][0]].stage
+
     def labelled(self, steps: Iterable[str]) -> list[list[str]]:
         """``[[id, name], ...]`` of steps, in the order given."""
         return [[step, self.label(step)] for step in steps]
@@ -218,6 +222,23 @@ class OrderTask:
         by_id = self.unit.operation_by_id
         return tuple(
             tuple(dict.fromkeys(part for op in ops for part in by_id[op].parts))
+            for ops in self.members
+        )
+
+    @cached_property
+    def perishable(self) -> tuple[tuple[str, ...], ...]:
+        """By step number: parts fitted in it that must be new when it is taken apart."""
+        by_id, part_by_id = self.unit.operation_by_id, self.unit.part_by_id
+        return tuple(
+            tuple(
+                dict.fromkeys(
+                    part
+                    for op in ops
+                    if by_id[op].kind is OperationKind.FIT
+                    for part in by_id[op].parts
+                    if part_by_id[part].single_use or part_by_id[part].damaged_by_removal
+                )
+            )
             for ops in self.members
         )
 

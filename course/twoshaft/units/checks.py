@@ -6,7 +6,7 @@ Names are checked first; what is said about the order relies on them.
 from __future__ import annotations
 
 from collections import Counter, defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from difflib import get_close_matches
 
 from twoshaft.units.findings import Finding
@@ -15,6 +15,25 @@ from twoshaft.units.unit import Unit
 
 MOST_CHOICES = 12
 LISTS = ("parts", "tools", "consumables", "stages", "operations", "rules", "holds", "clocks")
+LOSABLE = "parts or consumables"
+REFERENCES = {
+    "operations": {
+        "stage": "stages",
+        "parts": "parts",
+        "tools": "tools",
+        "consumables": "consumables",
+    },
+    "rules": {
+        "earlier": "operations",
+        "any_of": "operations",
+        "not_during": "holds",
+        "later": "operations",
+        "loses": LOSABLE,
+    },
+    "holds": {"given_by": "operations", "ended_by": "operations", "needed_by": "operations"},
+    "clocks": {"starts": "operations", "ends": "operations", "loses": LOSABLE},
+    "together": {"operations": "operations"},
+}
 GOES_IN = (OperationKind.FIT, OperationKind.TRIAL)
 LOOKS = (OperationKind.CHECK, OperationKind.MEASURE, OperationKind.TRIAL)
 
@@ -65,7 +84,8 @@ def doubled_ids(unit: Unit) -> Iterator[Finding]:
 
 def unknown_ids(unit: Unit) -> Iterator[Finding]:
     """Ids that are used but nowhere defined."""
-    known = {section: {entry.id for entry in getattr(unit, section)} for section in LISTS}
+    known = {section: [entry.id for entry in getattr(unit, section)] for section in LISTS}
+    known[LOSABLE] = known["parts"] + known["consumables"]
     for section, entry, field, kind, identifiers in _references(unit):
         for identifier in identifiers:
             if identifier in known[kind]:
@@ -79,34 +99,14 @@ def unknown_ids(unit: Unit) -> Iterator[Finding]:
             )
 
 
-def _references(unit: Unit) -> Iterator[tuple[str, str, str, str, Iterable[str]]]:
+def _references(unit: Unit) -> Iterator[tuple[str, str, str, str, tuple[str, ...]]]:
     """Yield section, entry, field, the section that the ids should be in, and the ids."""
-
-    def one(identifier: str | None) -> tuple[str, ...]:
-        return () if identifier is None else (identifier,)
-
-    for operation in unit.operations:
-        yield "operations", operation.id, "stage", "stages", one(operation.stage)
-        yield "operations", operation.id, "parts", "parts", operation.parts
-        yield "operations", operation.id, "tools", "tools", operation.tools
-        yield "operations", operation.id, "consumables", "consumables", operation.consumables
-    for rule in unit.rules:
-        yield "rules", rule.id, "earlier", "operations", one(rule.earlier)
-        yield "rules", rule.id, "any_of", "operations", rule.any_of
-        yield "rules", rule.id, "not_during", "holds", one(rule.not_during)
-        yield "rules", rule.id, "later", "operations", one(rule.later)
-        yield "rules", rule.id, "loses", "parts", rule.loses
-    for hold in unit.holds:
-        for field in ("given_by", "ended_by", "needed_by"):
-            yield "holds", hold.id, field, "operations", getattr(hold, field)
-    known_losses = {entry.id for entry in unit.consumables}
-    for clock in unit.clocks:
-        yield "clocks", clock.id, "starts", "operations", one(clock.starts)
-        yield "clocks", clock.id, "ends", "operations", one(clock.ends)
-        lost_parts = tuple(lost for lost in clock.loses if lost not in known_losses)
-        yield "clocks", clock.id, "loses", "parts", lost_parts
-    for group in unit.together:
-        yield "together", group.id, "operations", "operations", group.operations
+    for section, fields in REFERENCES.items():
+        for entry in getattr(unit, section):
+            for field, kind in fields.items():
+                value = getattr(entry, field)
+                identifiers = (value,) if isinstance(value, str) else value or ()
+                yield section, entry.id, field, kind, identifiers
 
 
 # entries taken one by one
@@ -161,11 +161,11 @@ def part_lives(unit: Unit) -> Iterator[Finding]:
                 comes_out[part] += 1
     for part in unit.parts:
         places = goes_in[part.id]
-        if part.id not in ends_up_in:
+        if part.id not in ends_up_in and not part.in_place:
             yield Finding(
                 unit.where("parts", part.id),
                 f"the part '{part.id}' is never fitted",
-                "name it under parts of an operation of kind fit, or remove it",
+                "name it in an operation of kind fit, say 'in place: true', or remove it",
             )
         elif len(places) > 1 and part.single_use:
             yield Finding(

@@ -56,6 +56,8 @@ class Part(Section):
     """What the workshop calls it."""
     plain: str | None = None
     """The same in plain words, for someone who has never seen one."""
+    in_place: bool = False
+    """It stands on the bench from the start; no operation fits it."""
     single_use: bool = False
     """It is used up once fitted for good: a new one every time."""
     damaged_by_removal: bool = False
@@ -134,7 +136,7 @@ class RuleKind(StrEnum):
 
     cannot: the later one is impossible without the earlier.
     buries: the earlier one cannot be reached after the later.
-    harms: done the wrong way round, a part is damaged.
+    harms: done the wrong way round, a part is damaged (or, with safety, a person).
     blinds: done the wrong way round, a check is worthless.
     """
 
@@ -160,7 +162,7 @@ class Rule(Section):
     reason: Text
     """One plain sentence that convinces a mechanic."""
     loses: Ids = ()
-    """Parts that do not survive when a rule of kind *harms* is broken."""
+    """Parts and consumables that are lost when a rule of kind *harms* is broken."""
     safety: bool = False
     """Breaking it could hurt someone or let the unit fail on the road: a must-pass."""
 
@@ -175,8 +177,10 @@ class Rule(Section):
             raise ValueError("'any of' names an operation twice")
         if self.later == self.earlier or self.later in self.any_of:
             raise ValueError(f"'{self.later}' cannot come before itself")
-        if (self.kind is RuleKind.HARMS) != bool(self.loses):
-            raise ValueError("a rule of kind harms, and no other, names under 'loses' what is lost")
+        if self.kind is RuleKind.HARMS and not (self.loses or self.safety):
+            raise ValueError("a rule of kind harms says under 'loses' what is damaged")
+        if self.kind is not RuleKind.HARMS and self.loses:
+            raise ValueError("only a rule of kind harms has 'loses'")
         return self
 
 
@@ -210,7 +214,7 @@ class Clock(Section):
     minutes: float = Field(gt=0, le=1440, allow_inf_nan=False)
     reason: Text
     loses: Ids = ()
-    """Parts or consumables that are wasted when the time runs out."""
+    """Parts and consumables that are lost when the time runs out."""
     safety: bool = False
     """Going over the time could hurt someone or let the unit fail on the road."""
 

@@ -79,13 +79,17 @@ class Hole(Section):
 
 
 class Guide(Section):
-    """An oil guide, jet or magnet that a lump of sealant must not reach."""
+    """An oil guide, jet or magnet that a lump of sealant must not reach.
+
+    A lump within ``reach_mm`` that is larger than ``largest_lump_mm`` endangers it.
+    """
 
     id: Id
     name: Text
     x_mm: float
     y_mm: float
     reach_mm: float = Field(gt=0, le=200)
+    largest_lump_mm: float = Field(default=1.0, gt=0, le=20)
 
 
 class Scratch(Section):

@@ -1,0 +1,104 @@
+"""How long a paste takes to be squeezed out, and how thin a clamp can make it.
+
+Lubrication theory between parallel plates. A Newtonian fluid never quite stops; a paste with a
+yield stress stops at a gap that the clamp cannot pass.
+
+Sources: disc F = 3 pi mu R^4 V / (2 h^3) and long strip F = mu L B^3 V / h^3 (Reynolds; Stefan's
+law; derived, also by integrating the equation of motion). Yield limits F = 2 pi tau R^3 / (3 h)
+for a disc and F = tau L B^2 / (2 h) for a strip (from memory; pressure gradient 2 tau / h from
+the edge inwards).
+"""
+
+from __future__ import annotations
+
+import math
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.models.validity import in_range, positive
+from twoshaft.units.quantities import Q
+
+_PLATES = "squeeze film between parallel plates"
+
+
+def squeeze_time_disc(viscosity: Q, radius: Q, clamp: Q, start: Q, end: Q) -> Q:
+    """Time [s] to squeeze a round patch from one gap to a smaller one.
+
+    Parameters
+    ----------
+    viscosity : pint.Quantity
+        0.001 to 5000 Pa·s.
+    radius : pint.Quantity
+        Of the patch, above 0 m; the film fills it at all times.
+    clamp : pint.Quantity
+        Above 0 N, constant.
+    start, end : pint.Quantity
+        Gaps, above 0; ``end`` below ``start``.
+
+    Raises
+    ------
+    OutOfRangeError
+        Also if ``end`` is not below ``start``.
+    """
+    mu, clamp_n, closing = _plates(viscosity, clamp, start, end)
+    radius_m = positive("radius", radius, "m", _PLATES)
+    return Q(3 * math.pi * mu * radius_m**4 / (4 * clamp_n) * closing, "s")
+
+
+def squeeze_time_strip(viscosity: Q, length: Q, width: Q, clamp: Q, start: Q, end: Q) -> Q:
+    """Time [s] to squeeze a long strip from one gap to a smaller one.
+
+    Parameters as for `squeeze_time_disc`; ``length`` and ``width`` above 0 m, the length at least
+    three times the width.
+    """
+    mu, clamp_n, closing = _plates(viscosity, clamp, start, end)
+    length_m, width_m = _strip(length, width)
+    return Q(mu * length_m * width_m**3 / (2 * clamp_n) * closing, "s")
+
+
+def squeeze_gap_disc(yield_stress: Q, radius: Q, clamp: Q) -> Q:
+    """Thinnest gap [um] to which a clamp squeezes a round patch of paste."""
+    tau = positive("yield stress", yield_stress, "Pa", _PLATES, zero=True)
+    radius_m = positive("radius", radius, "m", _PLATES)
+    clamp_n = positive("clamp", clamp, "N", _PLATES)
+    return Q(2 * math.pi * tau * radius_m**3 / (3 * clamp_n) * 1e6, "um")
+
+
+def squeeze_gap_strip(yield_stress: Q, length: Q, width: Q, clamp: Q) -> Q:
+    """Thinnest gap [um] to which a clamp squeezes a long strip of paste."""
+    tau = positive("yield stress", yield_stress, "Pa", _PLATES, zero=True)
+    length_m, width_m = _strip(length, width)
+    clamp_n = positive("clamp", clamp, "N", _PLATES)
+    return Q(tau * length_m * width_m**2 / (2 * clamp_n) * 1e6, "um")
+
+
+def bead_to_film(diameter: Q, width: Q) -> Q:
+    """Film [mm] that a bead makes when it is pressed out to a width; its section keeps its area.
+
+    Parameters
+    ----------
+    diameter : pint.Quantity
+        Of the bead, 0.1 to 20 mm.
+    width : pint.Quantity
+        Of the film, at least the bead's diameter.
+    """
+    across_mm = in_range("diameter of the bead", diameter, 0.1, 20.0, "mm", "a nozzle")
+    width_mm = in_range("width of the film", width, across_mm, 200.0, "mm", "a pressed bead")
+    return Q(math.pi * across_mm**2 / 4 / width_mm, "mm")
+
+
+def _plates(viscosity, clamp, start, end) -> tuple[float, float, float]:
+    mu = in_range("viscosity", viscosity, 1e-3, 5e3, "Pa*s", _PLATES)
+    clamp_n = positive("clamp", clamp, "N", _PLATES)
+    start_m = positive("gap at the start", start, "m", _PLATES)
+    end_m = positive("gap at the end", end, "m", _PLATES)
+    if end_m >= start_m:
+        raise OutOfRangeError(
+            "gap at the end", f"{end_m * 1e3:g} mm", f"0 to {start_m * 1e3:g} mm", _PLATES
+        )
+    return mu, clamp_n, 1 / end_m**2 - 1 / start_m**2
+
+
+def _strip(length, width) -> tuple[float, float]:
+    width_m = positive("width", width, "m", _PLATES)
+    length_m = in_range("length", length, 3 * width_m, math.inf, "m", "a long strip")
+    return length_m, width_m

@@ -8,6 +8,7 @@ from collections.abc import Callable
 from nbgrader.api import Gradebook
 from nbgrader.apps.api import NbGraderAPI
 from nbgrader.coursedir import CourseDirectory
+from sqlalchemy.exc import SAWarning
 from traitlets.config import Config, PyFileConfigLoader
 from traitlets.config.loader import ConfigFileNotFound
 
@@ -57,6 +58,8 @@ def desk_api(cohort: Cohort) -> NbGraderAPI:
 def gradebook(cohort: Cohort) -> Gradebook:
     """The cohort's gradebook; use it in a ``with`` statement."""
     tools_on_path()
+    # nbgrader's models are older than the database library: its notes are no use to anybody here.
+    warnings.filterwarnings("ignore", category=SAWarning, module="nbgrader")
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")
         return Gradebook(f"sqlite:///{cohort.root / 'gradebook.db'}", cohort.id)

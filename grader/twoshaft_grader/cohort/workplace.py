@@ -2,15 +2,9 @@
 
 from __future__ import annotations
 
-import csv
-import io
-import shutil
-
 from twoshaft_grader.cohort import files
-from twoshaft_grader.cohort.content import Content
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
-from twoshaft_grader.cohort.words import new_word
 
 
 def prepare_workplace(cohort: Cohort, learners: list[Learner]) -> None:

@@ -86,7 +86,13 @@ def _assignments(cohort: Cohort, name: str | None) -> list[Assigned]:
 
 
 def _say(text: str = "") -> None:
-    Console(soft_wrap=True, highlight=False).print(text, markup=False)
+    _console().print(text, markup=False, soft_wrap=True)
+
+
+def _console() -> Console:
+    """The terminal; into a file or pipe, lines are as long as they need to be."""
+    plain = Console(highlight=False)
+    return plain if plain.is_terminal else Console(highlight=False, width=140)
 
 
 def _names(ids: tuple[str, ...] | list[str]) -> str:
@@ -264,7 +270,7 @@ def mark_work(
             done = mark_assignment(
                 place, assigned, learners, again=again, workers=workers, step=bar.step
             )
-        Console().print(marks_table(assigned.name, learners, done))
+        _console().print(marks_table(assigned.name, learners, done))
         counts = [
             f"{sum(d.state == state for d in done)} {word}"
             for state, word in (
@@ -351,7 +357,7 @@ def show_progress(assignment: AssignmentArgument = None, cohort: CohortOption = 
         standings = progress(place, _assignments(place, assignment))
     for name in dict.fromkeys(standing.assignment for standing in standings):
         mine = [standing for standing in standings if standing.assignment == name]
-        Console().print(progress_table(name, mine))
+        _console().print(progress_table(name, mine))
         counts = {}
         for standing in mine:
             counts[standing.stage] = counts.get(standing.stage, 0) + 1

@@ -1,0 +1,316 @@
+"""Mark everything that was collected: once, whole, and whatever happens in between.
+
+Marking is pure and may run in several processes; one writer puts the results into the gradebook
+and then stores the mark, which is what says that a submission is done. A run that is cut short
+is finished by the next: what is stored stays, what is not is done again and written over.
+"""
+
+from __future__ import annotations
+
+import getpass
+import os
+import time
+from collections.abc import Callable, Iterable, Iterator
+from concurrent.futures import ProcessPoolExecutor
+from concurrent.futures.process import BrokenProcessPool
+from dataclasses import dataclass, replace
+from functools import lru_cache
+from multiprocessing import get_context
+from pathlib import Path
+
+from filelock import FileLock, Timeout
+from nbgrader.api import Gradebook, MissingEntry
+
+import twoshaft
+from twoshaft.errors import CohortError, CourseError, SheetError
+from twoshaft.jobsheet import read_sheet
+from twoshaft.units import Unit, load_unit
+from twoshaft_grader.cohort import backbone, files
+from twoshaft_grader.cohort.assign import Assigned
+from twoshaft_grader.cohort.collect import hand_in_time
+from twoshaft_grader.cohort.due import gradebook_time
+from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.marks import MARKED, UNREADABLE, StoredMark, read_mark, write_mark
+from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.marking.gradebook import record_mark
+from twoshaft_grader.marking.reference import load_solution
+from twoshaft_grader.marking.result import SheetMark
+from twoshaft_grader.marking.task import mark_sheet
+
+AS_BEFORE = "as before"
+NOT_HANDED_IN = "not handed in"
+ALONE_S = 2.0  # mark in this process for so long before other processes are worth their start
+
+
+@dataclass(frozen=True)
+class Done:
+    """What a run did with one learner: ``MARKED``, ``UNREADABLE``, ``AS_BEFORE`` or
+    ``NOT_HANDED_IN``; ``mark`` is what stands now."""
+
+    learner: str
+    state: str
+    mark: StoredMark | None = None
+
+
+@dataclass(frozen=True)
+class _Work:
+    """All that a worker process needs to mark one submission."""
+
+    learner: str
+    folder: str
+    issued: str
+    notebook: str
+    unit: str
+    own_unit: bool
+
+
+@dataclass(frozen=True)
+class _Result:
+    """A marked sheet, or the reason why there is none; with both, the sheet counts as blank."""
+
+    learner: str
+    sheet: SheetMark | None
+    trouble: str = ""
+
+
+def mark_assignment(
+    cohort: Cohort,
+    assigned: Assigned,
+    learners: Iterable[Learner],
+    *,
+    again: bool = False,
+    workers: int = 0,
+    step: Callable[[], None] = lambda: None,
+) -> list[Done]:
+    """Mark all collected work of an assignment.
+
+    Parameters
+    ----------
+    learners : iterable of Learner
+        Whose work; others in ``submitted/`` are left alone.
+    again : bool
+        Mark unchanged work too.
+    workers : int
+        Processes at most; 0 takes as many as the machine has, 1 only this one.
+    step : callable
+        Called when one learner is done.
+
+    Returns
+    -------
+    list of Done
+        In the order of the learners.
+
+    Raises
+    ------
+    CohortError
+        When another run is under way, or the cohort's own files are damaged.
+    """
+    lock = FileLock(cohort.root / "log" / "marking.lock")
+    try:
+        lock.acquire(timeout=0)
+    except Timeout:
+        raise CohortError(
+            "another marking run is under way in this cohort", mend="wait until it has ended"
+        ) from None
+    try:
+        return _mark_assignment(cohort, assigned, list(learners), again, workers, step)
+    finally:
+        lock.release()
+
+
+def _mark_assignment(
+    cohort: Cohort,
+    assigned: Assigned,
+    learners: list[Learner],
+    again: bool,
+    workers: int,
+    step: Callable[[], None],
+) -> list[Done]:
+    _mend_audit(cohort, assigned, learners)
+    done: dict[str, Done] = {}
+    waiting: list[_Work] = []
+    digests: dict[str, str] = {}
+    with backbone.gradebook(cohort) as book:
+        for learner in learners:
+            folder = cohort.submitted(learner.id, assigned.name)
+            stored = read_mark(cohort.mark_file(learner.id, assigned.name))
+            if not folder.is_dir():
+                done[learner.id] = Done(learner.id, NOT_HANDED_IN, stored)
+                step()
+                continue
+            digests[learner.id] = files.folder_digest(folder)
+            if not again and _stands(book, assigned, stored, digests[learner.id]):
+                done[learner.id] = Done(learner.id, AS_BEFORE, stored)
+                step()
+                continue
+            waiting.append(_work(cohort, assigned, learner.id))
+        for result in _marked(waiting, workers or os.cpu_count() or 1):
+            done[result.learner] = _store(cohort, assigned, book, result, digests[result.learner])
+            step()
+    return [done[learner.id] for learner in learners]
+
+
+def blank_sheet(cohort: Cohort, assigned: Assigned, learner: str) -> SheetMark:
+    """The mark of a sheet with nothing on it: what could have been earned."""
+    work = _work(cohort, assigned, learner)
+    return mark_sheet(
+        None,
+        _issued(work),
+        load_solution(Path(work.notebook)),
+        unit=_unit(work.unit, work.own_unit),
+    )
+
+
+def _work(cohort: Cohort, assigned: Assigned, learner: str) -> _Work:
+    source = cohort.source(assigned.name)
+    own = source / "unit.yaml"
+    return _Work(
+        learner,
+        str(cohort.submitted(learner, assigned.name)),
+        str(cohort.issued(learner, assigned.name)),
+        str(source / assigned.notebook),
+        str(own) if own.is_file() else assigned.unit,
+        own.is_file(),
+    )
+
+
+def _stands(book: Gradebook, assigned: Assigned, stored: StoredMark | None, digest: str) -> bool:
+    """Whether a stored mark is of this very work, and the gradebook has it."""
+    if stored is None or stored.state != MARKED or stored.submission != digest:
+        return False
+    try:
+        book.find_submission_notebook(assigned.notebook_id, assigned.name, stored.learner)
+    except MissingEntry:
+        return False
+    return True
+
+
+# --- pure marking, in this process or in others ---------------------------------------------
+
+
+@lru_cache(maxsize=4)
+def _unit(unit: str, own: bool) -> Unit:
+    return load_unit(Path(unit) if own else unit)
+
+
+def _issued(work: _Work) -> dict:
+    return files.read_json(Path(work.issued), mend="take the roster in again")
+
+
+def mark_one(work: _Work) -> _Result:
+    """Mark one submission; whatever is wrong with it comes back as a sentence."""
+    try:
+        trouble = ""
+        try:
+            sheet = read_sheet(Path(work.folder) / "jobsheet.json")
+        except SheetError as error:
+            sheet, trouble = None, error.sentence
+        marked = mark_sheet(
+            sheet,
+            _issued(work),
+            load_solution(Path(work.notebook)),
+            unit=_unit(work.unit, work.own_unit),
+        )
+        if trouble:
+            marked = replace(marked, notes=(trouble,))
+        return _Result(work.learner, marked, trouble)
+    except CourseError as error:
+        return _Result(work.learner, None, error.sentence)
+    except Exception as error:
+        return _Result(work.learner, None, f"Marking failed ({type(error).__name__}: {error}).")
+
+
+def _marked(waiting: list[_Work], workers: int) -> Iterator[_Result]:
+    """Mark here at first; where much is left, in several processes."""
+    start = time.monotonic()
+    for index, work in enumerate(waiting):
+        spent = time.monotonic() - start
+        left = len(waiting) - index
+        if workers > 1 and spent > ALONE_S and spent / index * left > ALONE_S:
+            yield from _in_processes(waiting[index:], workers)
+            return
+        yield mark_one(work)
+
+
+def _in_processes(waiting: list[_Work], workers: int) -> Iterator[_Result]:
+    context = get_context("spawn")
+    finished = set()
+    try:
+        with ProcessPoolExecutor(min(workers, len(waiting)), mp_context=context) as pool:
+            for result in pool.map(mark_one, waiting):
+                finished.add(result.learner)
+                yield result
+    except BrokenProcessPool:
+        # Something made a process end: find out which, one process for each that is left.
+        for work in waiting:
+            if work.learner in finished:
+                continue
+            try:
+                with ProcessPoolExecutor(1, mp_context=context) as pool:
+                    yield pool.submit(mark_one, work).result()
+            except BrokenProcessPool:
+                yield _Result(work.learner, None, "Marking it makes the program end.")
+
+
+# --- the one writer --------------------------------------------------------------------------
+
+
+def _store(
+    cohort: Cohort, assigned: Assigned, book: Gradebook, result: _Result, digest: str
+) -> Done:
+    moment = hand_in_time(cohort, result.learner, assigned.name)
+    mark = StoredMark(
+        learner=result.learner,
+        assignment=assigned.name,
+        state=UNREADABLE if result.trouble else MARKED,
+        submission=digest,
+        handed_in=stamp(moment) if moment else "",
+        marked_at=stamp(now()),
+        marked_by=f"twoshaft {twoshaft.__version__}",
+        reason=result.trouble,
+        sheet=result.sheet,
+    )
+    if mark.sheet is not None:
+        record_mark(
+            book,
+            cohort.root,
+            mark.learner,
+            assigned.name,
+            mark.sheet,
+            timestamp=gradebook_time(moment) if moment else None,
+        )
+    path = cohort.mark_file(mark.learner, assigned.name)
+    before = read_mark(path)
+    if before is not None and before.id == mark.id:  # the same trouble as last time
+        return Done(before.learner, before.state, before)
+    write_mark(path, mark)  # from here on it counts as marked
+    _audit(cohort, mark)
+    return Done(mark.learner, mark.state, mark)
+
+
+def _audit(cohort: Cohort, mark: StoredMark) -> None:
+    files.append_line(
+        cohort.log("marks"),
+        {
+            "id": mark.id,
+            "at": mark.marked_at,
+            "who": getpass.getuser(),
+            "version": mark.marked_by,
+            "assignment": mark.assignment,
+            "learner": mark.learner,
+            "state": mark.state,
+            "submission": mark.submission,
+            "solution": mark.sheet.solution_digest if mark.sheet else "",
+            "mark": mark.sheet.points if mark.sheet else None,
+            "maximum": mark.sheet.maximum if mark.sheet else None,
+        },
+    )
+
+
+def _mend_audit(cohort: Cohort, assigned: Assigned, learners: list[Learner]) -> None:
+    """Add the line that a cut between storing a mark and logging it has left out."""
+    logged = {line.get("id") for line in files.read_lines(cohort.log("marks"))}
+    for learner in learners:
+        mark = read_mark(cohort.mark_file(learner.id, assigned.name))
+        if mark is not None and mark.id not in logged:
+            _audit(cohort, mark)

@@ -1,0 +1,85 @@
+"""The export: a CSV file for the college's records, through nbgrader's export or our command."""
+
+from __future__ import annotations
+
+import csv
+import io
+from collections.abc import Collection, Iterable
+from dataclasses import fields
+from pathlib import Path
+
+from nbgrader.api import Gradebook
+from nbgrader.plugins import ExportPlugin
+
+from twoshaft.errors import CourseError
+from twoshaft_grader.cohort import backbone, files
+from twoshaft_grader.cohort.folder import Cohort, open_cohort
+from twoshaft_grader.records.rows import Row, outcome_rows
+
+COLUMNS = tuple(field.name for field in fields(Row))
+DEFAULT = Path("exports") / "outcomes.csv"
+
+
+def csv_text(rows: Iterable[Row]) -> str:
+    """The rows as CSV: plain numbers, a heading line, nothing a spreadsheet would calculate."""
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\n")
+    writer.writerow(COLUMNS)
+    for row in rows:
+        writer.writerow([_cell(getattr(row, column)) for column in COLUMNS])
+    return out.getvalue()
+
+
+def _cell(value: object) -> str:
+    if isinstance(value, float):
+        return f"{value:.3f}".rstrip("0").rstrip(".")
+    if isinstance(value, str):
+        text = " ".join(value.split())
+        # A spreadsheet would take such a cell for a formula; the apostrophe makes it text.
+        return f"'{text}" if text[:1] in ("=", "+", "-", "@") else text
+    return str(value)
+
+
+def export_cohort(
+    cohort: Cohort,
+    to: Path | None = None,
+    *,
+    learners: Collection[str] = (),
+    assignments: Collection[str] = (),
+) -> tuple[Path, int]:
+    """Write the export; returns the file and the number of rows.
+
+    Raises
+    ------
+    CourseError
+        When a stored file of the cohort is damaged.
+    """
+    with backbone.gradebook(cohort) as book:
+        rows = outcome_rows(cohort, book, learners=learners, assignments=assignments)
+    path = (to or cohort.root / DEFAULT).resolve()
+    files.write_text(path, csv_text(rows))
+    return path, len(rows)
+
+
+class OutcomeExport(ExportPlugin):
+    """One row for each learner, module, attempt and outcome.
+
+    For ``nbgrader export --exporter=twoshaft_grader.records.export.OutcomeExport`` in a cohort
+    folder, whose configuration names it already.
+    """
+
+    def export(self, gradebook: Gradebook) -> None:
+        """Write the export to ``--to``, or to ``exports/outcomes.csv`` in the cohort folder."""
+        try:
+            cohort = open_cohort(Path(self.parent.coursedir.root))
+            rows = outcome_rows(
+                cohort,
+                gradebook,
+                learners=[str(learner) for learner in self.student],
+                assignments=[str(assignment) for assignment in self.assignment],
+            )
+        except CourseError as error:
+            raise SystemExit(error.sentence) from None
+        path = Path(self.to) if self.to else cohort.root / DEFAULT
+        files.write_text(path, csv_text(rows))
+        self.log.info("Wrote %d rows to %s", len(rows), path)

@@ -1,0 +1,145 @@
+"""Marks that a person changed: in the Formgrader, or with ``twoshaft change-mark``."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from nbgrader.api import Gradebook, MissingEntry
+
+from twoshaft.errors import CohortError
+from twoshaft_grader.cohort import backbone, files
+from twoshaft_grader.cohort.assign import Assigned
+from twoshaft_grader.cohort.folder import Cohort, now, stamp
+
+NO_NAME = "in the gradebook, which keeps no name"
+
+
+@dataclass(frozen=True)
+class TaskScore:
+    """A task's score in the gradebook: by the marking, by a person, and beyond the maximum."""
+
+    auto: float | None
+    manual: float | None
+    extra: float | None
+    look_again: bool
+    comment: str
+
+    @property
+    def by_hand(self) -> bool:
+        """Whether a person's score stands."""
+        changed = self.manual is not None and self.manual != self.auto
+        return changed or bool(self.extra)
+
+    @property
+    def score(self) -> float:
+        """What counts, by nbgrader's rule: a person's score before the marking's."""
+        base = self.manual if self.manual is not None else self.auto
+        return (base or 0.0) + (self.extra or 0.0)
+
+
+def task_scores(book: Gradebook, assigned: Assigned, learner: str) -> dict[str, TaskScore]:
+    """Scores of a learner's tasks in the gradebook; empty if there are none."""
+    try:
+        notebook = book.find_submission_notebook(assigned.notebook_id, assigned.name, learner)
+    except MissingEntry:
+        return {}
+    comments = {c.name: c.manual_comment or "" for c in notebook.comments}
+    return {
+        grade.name: TaskScore(
+            grade.auto_score,
+            grade.manual_score,
+            grade.extra_credit,
+            bool(grade.needs_manual_grade and grade.manual_score is not None),
+            comments.get(f"{grade.name}-task") or comments.get(grade.name) or "",
+        )
+        for grade in notebook.grades
+        if grade.cell.max_score
+    }
+
+
+def share_out(parts: Sequence[tuple[float, float]], total: float) -> list[float]:
+    """Spread a task's changed total over its fields.
+
+    A person changes a task's score as one figure. What was added goes to the fields in
+    proportion to what each lacks, what was taken off in proportion to what each had; what goes
+    beyond the maximum in proportion to the maxima.
+
+    Parameters
+    ----------
+    parts : sequence of (points, maximum)
+        Of each field, as marked.
+    total : float
+        The task's score after the change.
+
+    Returns
+    -------
+    list of float
+        New points of each field; their sum is ``total``.
+    """
+    had, most = sum(p for p, _ in parts), sum(m for _, m in parts)
+    if total > most or total < 0:
+        return [m + (total - most) * m / most if total > 0 else total * m / most for _, m in parts]
+    if total >= had:
+        room = most - had
+        return [p + (total - had) * (m - p) / room if room else p for p, m in parts]
+    return [p * total / had for p, _ in parts]
+
+
+def change_mark(
+    cohort: Cohort,
+    assigned: Assigned,
+    learner: str,
+    task: str,
+    points: float,
+    *,
+    by: str,
+    why: str,
+) -> tuple[float, float]:
+    """Put a person's score in the place of the marking's, with author and reason.
+
+    Returns
+    -------
+    before, maximum : float
+
+    Raises
+    ------
+    CohortError
+        When there is no such mark, the points are outside the task's, or author or reason is
+        missing.
+    """
+    for what, text, option in (("who changes the mark", by, "--by"), ("the reason", why, "--why")):
+        if not text.strip():
+            raise CohortError(f"{what} is missing", mend=f"give it with {option}")
+    with backbone.gradebook(cohort) as book:
+        try:
+            grade = book.find_grade(task, assigned.notebook_id, assigned.name, learner)
+        except MissingEntry:
+            known = ", ".join(task_scores(book, assigned, learner))
+            raise CohortError(
+                f'{learner} has no mark for a task "{task}" in {assigned.name}',
+                mend=f"choose one of these: {known}" if known else "mark it first",
+            ) from None
+        most = float(grade.cell.max_score)
+        if not 0 <= points <= most:
+            raise CohortError(
+                f"{points:g} points for a task of {most:g}", mend=f"give 0 to {most:g}"
+            )
+        before = float(grade.score)
+        grade.manual_score, grade.needs_manual_grade = points, False
+        book.db.commit()
+    files.append_line(
+        cohort.log("changes"),
+        {"at": stamp(now()), "assignment": assigned.name, "learner": learner, "task": task}
+        | {"before": before, "after": points, "by": by.strip(), "why": why.strip()},
+    )
+    return before, most
+
+
+def change_log(cohort: Cohort) -> dict[tuple[str, str, str], dict]:
+    """The last change of each (assignment, learner, task) made with a name."""
+    return {
+        (line["assignment"], line["learner"], line["task"]): line
+        for line in files.read_lines(cohort.log("changes"))
+        if {"assignment", "learner", "task", "after", "by", "why"} <= set(line)
+    }

@@ -1,0 +1,121 @@
+"""Where everybody stands: from not fetched to given back."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from twoshaft.errors import SheetError
+from twoshaft.jobsheet import read_sheet
+from twoshaft_grader.cohort.assign import Assigned, assignments_of
+from twoshaft_grader.cohort.collect import hand_in_time
+from twoshaft_grader.cohort.folder import Cohort
+from twoshaft_grader.cohort.intake import roster_of
+from twoshaft_grader.cohort.marking_run import blank_sheet
+from twoshaft_grader.cohort.marks import MARKED, read_mark
+from twoshaft_grader.cohort.roster import Learner
+
+
+class Stage(StrEnum):
+    """How far a learner has come with an assignment."""
+
+    NOT_FETCHED = "not fetched"
+    NOT_BEGUN = "fetched, not begun"
+    UNDER_WAY = "under way"
+    HANDED_IN = "handed in"
+    COLLECTED = "collected"
+    UNREADABLE = "cannot be read"
+    NOT_YET = "marked, not yet met"
+    MET = "marked, met"
+
+
+@dataclass(frozen=True)
+class Standing:
+    """Where one learner stands with one assignment.
+
+    Attributes
+    ----------
+    answered, asked : int
+        Fields with an answer in the learner's own copy, and fields in all.
+    points, maximum : float or None
+        None until marked.
+    late : bool or None
+        None where nobody knows.
+    given_back : bool
+        Whether feedback was returned.
+    """
+
+    learner: Learner
+    assignment: str
+    stage: Stage
+    answered: int
+    asked: int
+    points: float | None
+    maximum: float | None
+    late: bool | None
+    given_back: bool
+
+
+def progress(cohort: Cohort, assignments: list[Assigned] | None = None) -> list[Standing]:
+    """Where everybody stands, by assignment and learner id.
+
+    Raises
+    ------
+    CourseError
+        When a stored file of the cohort is damaged.
+    """
+    people = roster_of(cohort)
+    standings = []
+    for assigned in assignments_of(cohort) if assignments is None else assignments:
+        asked = len(blank_sheet(cohort, assigned, people[0].id).fields) if people else 0
+        waiting = {path.name.rsplit("+", 3)[0] for path in _inbound(cohort, assigned.name)}
+        standings += [
+            _standing(cohort, assigned, person, asked, person.id in waiting) for person in people
+        ]
+    return standings
+
+
+def _inbound(cohort: Cohort, assignment: str):
+    return cohort.inbound.glob(f"*+{assignment}+*") if cohort.inbound.is_dir() else ()
+
+
+def _standing(
+    cohort: Cohort, assigned: Assigned, person: Learner, asked: int, waiting: bool
+) -> Standing:
+    mark = read_mark(cohort.mark_file(person.id, assigned.name))
+    answered = _answered(cohort, assigned, person)
+    if mark is not None and mark.state == MARKED:
+        stage = Stage.MET if mark.sheet.met else Stage.NOT_YET
+    elif mark is not None:
+        stage = Stage.UNREADABLE
+    elif cohort.submitted(person.id, assigned.name).is_dir():
+        stage = Stage.COLLECTED
+    elif waiting:
+        stage = Stage.HANDED_IN
+    elif answered:
+        stage = Stage.UNDER_WAY
+    elif cohort.place(person.id, assigned.name).is_dir():
+        stage = Stage.NOT_BEGUN
+    else:
+        stage = Stage.NOT_FETCHED
+    moment = hand_in_time(cohort, person.id, assigned.name)
+    return Standing(
+        person,
+        assigned.name,
+        stage,
+        answered,
+        asked,
+        mark.sheet.points if mark and mark.sheet else None,
+        mark.sheet.maximum if mark and mark.sheet else None,
+        moment > assigned.due if moment and assigned.due else None,
+        any(cohort.feedback(person.id, assigned.name).glob("*.html")),
+    )
+
+
+def _answered(cohort: Cohort, assigned: Assigned, person: Learner) -> int:
+    """Answers in the learner's own copy; a sheet that cannot be read counts as none."""
+    try:
+        sheet = read_sheet(cohort.place(person.id, assigned.name) / "jobsheet.json")
+    except SheetError:
+        return 0
+    return sum(answer.value not in (None, "", []) for answer in sheet.answers.values())

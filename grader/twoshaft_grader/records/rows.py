@@ -1,0 +1,281 @@
+"""One row for each learner, module, attempt and outcome."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from dataclasses import dataclass, field, replace
+from datetime import datetime
+
+from nbgrader.api import Gradebook, MissingEntry
+
+from twoshaft_grader.cohort import files
+from twoshaft_grader.cohort.assign import Assigned, assignments_of
+from twoshaft_grader.cohort.collect import hand_in_time
+from twoshaft_grader.cohort.folder import Cohort, stamp
+from twoshaft_grader.cohort.intake import roster_of
+from twoshaft_grader.cohort.marking_run import blank_sheet
+from twoshaft_grader.cohort.marks import StoredMark, read_mark
+from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.marking.result import SheetMark
+from twoshaft_grader.marking.task import PASS_SHARE
+from twoshaft_grader.records.hand_changes import (
+    NO_NAME,
+    TaskScore,
+    change_log,
+    share_out,
+    task_scores,
+)
+
+NOT_HANDED_IN, NOT_MARKED = "not handed in", "handed in, not marked"
+
+
+@dataclass(frozen=True)
+class Row:
+    """One line of the export; the names of the attributes head its columns."""
+
+    cohort: str
+    learner: str
+    family_name: str
+    given_name: str
+    group: str
+    module: str
+    attempt: int
+    outcome: str
+    state: str
+    mark: float
+    maximum: float
+    must_pass: str
+    must_pass_met: str
+    sufficient: str
+    evidence: str
+    supervised_by: str
+    due: str
+    handed_in: str
+    late_minutes: int | str
+    submission_sha256: str
+    receipt: str
+    unit: str
+    unit_version: str
+    course_version: str
+    marked_at: str
+    marked_by: str
+    changed_by: str
+    note: str
+
+
+@dataclass(frozen=True)
+class Part:
+    """What one task gives to one outcome."""
+
+    task: str
+    outcome: str
+    points: float
+    maximum: float
+    must_pass: bool
+    passed: bool
+
+
+@dataclass
+class _Standing:
+    """The parts of a sheet as they stand after any change by hand."""
+
+    parts: list[Part]
+    notes: dict[str, list[str]] = field(default_factory=dict)
+    authors: dict[str, str] = field(default_factory=dict)
+
+    def note(self, task: str, text: str) -> None:
+        """Add a note on a task; "" is the whole sheet."""
+        self.notes.setdefault(task, []).append(text)
+
+
+def outcome_rows(
+    cohort: Cohort,
+    book: Gradebook,
+    *,
+    learners: Collection[str] = (),
+    assignments: Collection[str] = (),
+) -> list[Row]:
+    """All rows, in the order of learner id, module, attempt and the job sheet's outcomes.
+
+    Parameters
+    ----------
+    learners, assignments : collection of str
+        Only these; empty means all.
+
+    Raises
+    ------
+    CourseError
+        When a stored file of the cohort is damaged.
+    """
+    wanted = [a for a in assignments_of(cohort) if not assignments or a.name in assignments]
+    people = [p for p in roster_of(cohort) if not learners or p.id in learners]
+    changes = change_log(cohort)
+    rows = []
+    for person in people:
+        for assigned in wanted:
+            mark = read_mark(cohort.mark_file(person.id, assigned.name))
+            sheet = mark.sheet if mark else None
+            standing = _Standing(sheet_parts(sheet or blank_sheet(cohort, assigned, person.id)))
+            _apply_changes(standing, assigned, person, mark, book, changes)
+            rows += _rows(cohort, book, person, assigned, mark, standing)
+    return rows
+
+
+def sheet_parts(sheet: SheetMark) -> list[Part]:
+    """What each task of a sheet gives to each outcome.
+
+    A task's points are shared among its outcomes as its fields earned them, its maximum as they
+    are weighted.
+    """
+    parts = []
+    for task in sheet.tasks:
+        weights = sum(f.weight for f in task.fields)
+        earned = sum(f.weight * f.share for f in task.fields)
+        for outcome in dict.fromkeys(f.outcome for f in task.fields):
+            mine = [f for f in task.fields if f.outcome == outcome]
+            got = sum(f.weight * f.share for f in mine)
+            parts.append(
+                Part(
+                    task.id,
+                    outcome,
+                    task.points * got / earned if earned else 0.0,
+                    task.maximum * sum(f.weight for f in mine) / weights,
+                    any(f.must_pass for f in mine),
+                    all(f.passed for f in mine if f.must_pass),
+                )
+            )
+    return parts
+
+
+def _apply_changes(
+    standing: _Standing,
+    assigned: Assigned,
+    person: Learner,
+    mark: StoredMark | None,
+    book: Gradebook,
+    changes: dict[tuple[str, str, str], dict],
+) -> None:
+    """Put the scores that a person gave in the place of the marking's, and say so."""
+    scores = task_scores(book, assigned, person.id)
+    for task, score in scores.items():
+        places = [i for i, part in enumerate(standing.parts) if part.task == task]
+        marked = sum(standing.parts[i].points for i in places)
+        if score.by_hand and places:
+            _share_out(standing, places, score.score)
+            logged = changes.get((assigned.name, person.id, task))
+            named = logged is not None and logged["after"] == score.manual and not score.extra
+            standing.authors[task] = logged["by"] if named else NO_NAME
+            why = logged["why"] if named else score.comment or "no reason given"
+            standing.note(
+                task, f"{task} changed by hand from {marked:.4g} to {score.score:.4g}: {why}"
+            )
+            if len(places) > 1:
+                standing.note(task, "the change is spread over the task's outcomes")
+            if score.look_again:
+                standing.note(task, "changed before the latest work was marked, look again")
+        elif mark is not None and mark.sheet is not None and _differs(score, marked):
+            standing.note(
+                task,
+                f"the gradebook has {score.auto:.4g} for {task}, the job sheet earns {marked:.4g}",
+            )
+
+
+def _share_out(standing: _Standing, places: list[int], total: float) -> None:
+    parts = [standing.parts[i] for i in places]
+    for i, new in zip(
+        places, share_out([(p.points, p.maximum) for p in parts], total), strict=True
+    ):
+        standing.parts[i] = replace(standing.parts[i], points=new)
+
+
+def _differs(score: TaskScore, marked: float) -> bool:
+    return score.auto is not None and abs(score.auto - marked) > 0.005
+
+
+def _rows(
+    cohort: Cohort,
+    book: Gradebook,
+    person: Learner,
+    assigned: Assigned,
+    mark: StoredMark | None,
+    standing: _Standing,
+) -> list[Row]:
+    folder = cohort.submitted(person.id, assigned.name)
+    if mark is None:
+        state = NOT_MARKED if folder.is_dir() else NOT_HANDED_IN
+    else:
+        state = mark.state
+        for note in [mark.reason, *(mark.sheet.notes if mark.sheet else ())]:
+            if note:
+                standing.note("", note.rstrip("."))
+        if not folder.is_dir():
+            standing.note("", "the marked work is no longer in submitted/")
+        elif files.folder_digest(folder) != mark.submission:
+            standing.note("", "newer work is collected and not marked yet")
+    sheet = mark.sheet if mark else None
+    handed_in, late = _times(cohort, book, person.id, assigned, mark)
+    rows = []
+    for outcome in dict.fromkeys(part.outcome for part in standing.parts):
+        mine = [part for part in standing.parts if part.outcome == outcome]
+        tasks = list(dict.fromkeys(part.task for part in mine))
+        must = [part for part in mine if part.must_pass]
+        points, most = sum(p.points for p in mine), sum(p.maximum for p in mine)
+        safe = all(part.passed for part in must)
+        changed = [standing.authors[t] for t in tasks if t in standing.authors]
+        said = [text for task in ("", *tasks) for text in standing.notes.get(task, ())]
+        rows.append(
+            Row(
+                cohort=cohort.id,
+                learner=person.id,
+                family_name=person.family_name,
+                given_name=person.given_name,
+                group=person.group,
+                module=assigned.module,
+                attempt=assigned.attempt,
+                outcome=outcome,
+                state=state,
+                mark=points,
+                maximum=most,
+                must_pass=_yes(bool(must)),
+                must_pass_met=_yes(safe) if must else "",
+                sufficient=_yes(safe and points >= PASS_SHARE * most - 1e-9),
+                evidence="supervised" if assigned.supervised_by else "open book",
+                supervised_by=assigned.supervised_by,
+                due=stamp(assigned.due) if assigned.due else "",
+                handed_in=handed_in,
+                late_minutes=late,
+                submission_sha256=mark.submission if mark else "",
+                receipt=mark.receipt if mark else "",
+                unit=sheet.unit if sheet else assigned.unit,
+                unit_version=sheet.unit_version if sheet else assigned.unit_version,
+                course_version=sheet.course_version if sheet else assigned.course_version,
+                marked_at=mark.marked_at if mark else "",
+                marked_by=mark.marked_by if mark else "",
+                changed_by="; ".join(dict.fromkeys(changed)),
+                note="; ".join(dict.fromkeys(said)),
+            )
+        )
+    return rows
+
+
+def _yes(answer: bool) -> str:
+    return "yes" if answer else "no"
+
+
+def _times(
+    cohort: Cohort, book: Gradebook, learner: str, assigned: Assigned, mark: StoredMark | None
+) -> tuple[str, int | str]:
+    """When the work was handed in, and how late in whole minutes; empty where nobody knows."""
+    known = mark.handed_in if mark else ""
+    moment = datetime.fromisoformat(known) if known else None
+    moment = moment or hand_in_time(cohort, learner, assigned.name)
+    if moment is None:
+        return "", ""
+    due = assigned.due
+    try:
+        extension = book.find_submission(assigned.name, learner).extension
+        due = due + extension if due and extension else due
+    except MissingEntry:
+        pass
+    late = (moment - due).total_seconds() / 60 if due else 0
+    return stamp(moment), max(0, int(late))

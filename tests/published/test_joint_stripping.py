@@ -40,24 +40,33 @@ def test_shear_area_of_each_millimetre(name, exact, simple):
     assert simple < got.m_as("mm**2")
 
 
-def test_tolerances_6g_6h():
-    """ISO 965-1 limits: M10 hole pitch diameter 9.206 (handbook example above); rest from memory.
+# ASME B1.13-2005 appendix as carried by screw_thread_lib 0.0.6 [in]: least major and pitch
+# diameter of a 6g bolt, largest pitch and minor diameter of a 6H hole. M12's pitch diameter is typed 0.42023
+# there; its own largest value 0.42634 less the tolerance 0.00591 is 0.42043.
+ASME_B1_13 = {
+    "M8": (0.30551, 0.27724, 0.28929, 0.27213),
+    "M12": (0.46067, 0.42043, 0.43555, 0.41106),
+    "M20": (0.77256, 0.71512, 0.73228, 0.69858),
+    "M24": (0.92823, 0.85839, 0.87858, 0.83669),
+}
 
-    M8: bolt 7.760 major, 7.042 pitch; hole 7.348 pitch, 6.912 minor. M12: 11.701, 10.679; 11.063,
-    10.441.
-    """
-    m10 = joint.limits_6g6h(joint.Thread.named("M10"))
-    assert m10.hole_pitch_max_m * 1e3 == pytest.approx(9.206, abs=1e-3)
-    m8 = joint.limits_6g6h(joint.Thread.named("M8"))
-    m12 = joint.limits_6g6h(joint.Thread.named("M12"))
-    for got, rows in ((m8, (7.760, 7.042, 7.348, 6.912)), (m12, (11.701, 10.679, 11.063, 10.441))):
-        values = (
-            got.bolt_major_min_m,
-            got.bolt_pitch_min_m,
-            got.hole_pitch_max_m,
-            got.hole_minor_max_m,
-        )
-        assert [v * 1e3 for v in values] == pytest.approx(rows, abs=1e-3)
+
+@pytest.mark.parametrize("name", ASME_B1_13)
+def test_tolerances_6g_6h(name):
+    got = joint.limits_6g6h(joint.Thread.named(name))
+    values = (
+        got.bolt_major_min_m,
+        got.bolt_pitch_min_m,
+        got.hole_pitch_max_m,
+        got.hole_minor_max_m,
+    )
+    assert [v * 1e3 / 25.4 for v in values] == pytest.approx(ASME_B1_13[name], abs=3e-5)
+
+
+def test_hole_pitch_diameter_of_m10():
+    """The handbook example above takes 9.206 mm for M10."""
+    got = joint.limits_6g6h(joint.Thread.named("M10")).hole_pitch_max_m
+    assert got * 1e3 == pytest.approx(9.206, abs=1e-3)
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,101 @@
+"""Pressed and driven parts: limits, pressure and force, heat, pins, seals, staking.
+
+>>> from twoshaft.models import fit
+>>> from twoshaft.units.quantities import Q
+>>> pressed = fit.fit(Q(50, "mm"), "H7/p6")
+>>> pressed.kind, pressed.least_um, pressed.most_um
+('interference', 1, 42)
+"""
+
+from twoshaft.models.fit.heat import (
+    BEARING_LIMIT_C,
+    HANDLING_K,
+    SEALED_LIMIT_C,
+    Warming,
+    cool_to_assemble,
+    growth,
+    warm_to_assemble,
+)
+from twoshaft.models.fit.iso286 import Fit, Zone, fit, tolerance_um, zone
+from twoshaft.models.fit.pins import (
+    NESTED,
+    SPRING_PINS,
+    TAPER,
+    SpringPin,
+    TaperPin,
+    drive_from,
+    fork_pin_force,
+    pin_margin,
+    spring_pin,
+)
+from twoshaft.models.fit.press import (
+    BEARING_STEEL,
+    BRONZE,
+    CAST_ALUMINIUM,
+    MATERIALS,
+    STEEL,
+    Material,
+    Pair,
+    Stresses,
+    press_force,
+    pressure,
+    stresses,
+    torque_capacity,
+)
+from twoshaft.models.fit.seals import (
+    SealFault,
+    SealFitted,
+    SealRule,
+    Side,
+    seal_faults,
+    seal_readings,
+    tilt,
+)
+from twoshaft.models.fit.staking import Stake, depth_to_shear, stake_hold, stake_margin
+
+__all__ = [
+    "BEARING_LIMIT_C",
+    "BEARING_STEEL",
+    "BRONZE",
+    "CAST_ALUMINIUM",
+    "HANDLING_K",
+    "MATERIALS",
+    "NESTED",
+    "SEALED_LIMIT_C",
+    "SPRING_PINS",
+    "STEEL",
+    "TAPER",
+    "Fit",
+    "Material",
+    "Pair",
+    "SealFault",
+    "SealFitted",
+    "SealRule",
+    "Side",
+    "SpringPin",
+    "Stake",
+    "Stresses",
+    "TaperPin",
+    "Warming",
+    "Zone",
+    "cool_to_assemble",
+    "depth_to_shear",
+    "drive_from",
+    "fit",
+    "fork_pin_force",
+    "growth",
+    "pin_margin",
+    "press_force",
+    "pressure",
+    "seal_faults",
+    "seal_readings",
+    "spring_pin",
+    "stake_hold",
+    "stake_margin",
+    "stresses",
+    "tilt",
+    "tolerance_um",
+    "torque_capacity",
+    "warm_to_assemble",
+    "zone",
+]

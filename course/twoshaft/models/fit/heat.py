@@ -1,0 +1,155 @@
+"""Heat the outer part, cool the inner one, or both, so that they slide together by hand.
+
+Growth is alpha D dT. The parts must not only come free: while they are handled they lose some of
+it, so a margin of temperature comes on top. Rolling bearings are warmed to 120 °C at most, sealed
+or greased ones to 80 °C, never with a flame (trade practice, from memory; the bearing maker's
+figure wins).
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.models.validity import in_range, positive
+from twoshaft.units.quantities import Q
+
+BEARING_LIMIT_C = 120.0
+SEALED_LIMIT_C = 80.0
+ROOM_C = 20.0
+HANDLING_K = 25.0  # 20 to 30 K, a bearing maker's mounting page
+_COLDEST_C, _HOTTEST_C = -200.0, 400.0
+_PARTS = "-200 to 400 °C, where these expansions hold"
+
+
+def growth(diameter: Q, expansion: Q, rise: Q) -> Q:
+    """Give what a diameter grows by: alpha D dT [um].
+
+    Parameters
+    ----------
+    diameter : length
+    expansion : 1/temperature
+    rise : temperature difference
+        Negative for cooling.
+    """
+    d = positive("diameter", diameter, "m")
+    alpha = _expansion(expansion)
+    kelvin = in_range("change of temperature", rise, -220, 380, "delta_degC", _PARTS)
+    return Q(alpha * d * kelvin * 1e6, "um")
+
+
+@dataclass(frozen=True)
+class Warming:
+    """How to make two parts slide together.
+
+    ``free_c`` is where the hot part just comes free; ``heat_to_c`` has the handling margin on top;
+    ``limit_c`` is the hottest the part may get; ``possible`` whether that suffices;
+    ``play_um`` the play at the temperature that is used (negative: it still grips).
+    """
+
+    free_c: float
+    heat_to_c: float
+    limit_c: float
+    play_um: float
+
+    @property
+    def possible(self) -> bool:
+        """Whether the part may get that hot."""
+        return self.heat_to_c <= self.limit_c
+
+    @property
+    def heat_to(self) -> Q:
+        """Temperature to warm to [°C]."""
+        return Q(self.heat_to_c, "degC")
+
+
+def warm_to_assemble(
+    interference: Q,
+    diameter: Q,
+    expansion: Q,
+    limit: Q,
+    *,
+    room: Q | None = None,
+    handling: Q | None = None,
+    shaft_at: Q | None = None,
+    shaft_expansion: Q | None = None,
+) -> Warming:
+    """Give how hot the outer part must be, and whether it may be.
+
+    Parameters
+    ----------
+    interference : length
+        The most that the fit can have, on the diameter; below zero is play and needs no heat.
+    diameter : length
+        Of the seat.
+    expansion : 1/temperature
+        Of the outer part.
+    limit : temperature
+        The hottest it may get: `BEARING_LIMIT_C`, `SEALED_LIMIT_C` or the maker's.
+    room : temperature, optional
+        20 °C if left out.
+    handling : temperature difference, optional
+        25 K if left out.
+    shaft_at, shaft_expansion : optional, both or none
+        Temperature of a cooled shaft, not above room, and its expansion.
+
+    Raises
+    ------
+    OutOfRangeError
+        A limit below room, a shaft warmer than room, or any quantity out of range.
+    """
+    room_c = in_range("room temperature", _or(room, ROOM_C), -20, 50, "degC", "workshops")
+    limit_c = in_range("hottest allowed", limit, room_c, _HOTTEST_C, "degC", _PARTS)
+    margin = in_range(
+        "handling margin", _or(handling, HANDLING_K, "delta_degC"), 0, 100, "delta_degC", "practice"
+    )
+    d_um = positive("diameter of the seat", diameter, "um")
+    needed = in_range(
+        "interference", interference, -0.01 * d_um, 0.01 * d_um, "um", "1 % of the seat"
+    )
+    alpha = _expansion(expansion)
+    if (shaft_at is None) != (shaft_expansion is None):
+        raise OutOfRangeError("cooled shaft", "half given", "temperature and expansion", "call")
+    if shaft_at is not None:
+        cold = in_range("temperature of the shaft", shaft_at, _COLDEST_C, room_c, "degC", _PARTS)
+        shaft_alpha = in_range(
+            "expansion of the shaft", shaft_expansion, 1e-7, 1e-4, "1/K", "metals"
+        )
+        needed = needed - shaft_alpha * d_um * (room_c - cold)
+    rise = max(needed, 0.0) / (alpha * d_um)
+    heat_to = room_c + rise + margin if needed > 0 else room_c
+    used = min(heat_to, limit_c)
+    return Warming(room_c + rise, heat_to, limit_c, alpha * d_um * (used - room_c) - needed)
+
+
+def cool_to_assemble(
+    interference: Q, diameter: Q, expansion: Q, *, room: Q | None = None, handling: Q | None = None
+) -> Q:
+    """Give how cold the inner part must be to slide in, the hub at room temperature [°C].
+
+    Parameters as for `warm_to_assemble`; the margin makes it colder.
+
+    Raises
+    ------
+    OutOfRangeError
+        If it would have to be colder than -196 °C (liquid nitrogen), or a quantity is out of range.
+    """
+    room_c = in_range("room temperature", _or(room, ROOM_C), -20, 50, "degC", "workshops")
+    margin = in_range(
+        "handling margin", _or(handling, HANDLING_K, "delta_degC"), 0, 100, "delta_degC", "practice"
+    )
+    d_um = positive("diameter of the seat", diameter, "um")
+    needed = in_range("interference", interference, 0, 0.01 * d_um, "um", "1 % of the seat")
+    alpha = _expansion(expansion)
+    cold = room_c - needed / (alpha * d_um) - margin if needed > 0 else room_c
+    source = "liquid nitrogen; warm the hub as well"
+    return Q(in_range("cold needed", Q(cold, "degC"), -196, math.inf, "degC", source), "degC")
+
+
+def _or(value: Q | None, default: float, unit: str = "degC") -> Q:
+    return Q(default, unit) if value is None else value
+
+
+def _expansion(value: Q) -> float:
+    return in_range("thermal expansion", value, 1e-7, 1e-4, "1/K", "metals")

@@ -1,0 +1,162 @@
+"""Spring pins against the force of a shift, and taper pins in their holes.
+
+Sources: shear loads, sizes and holes of slotted spring pins ISO 8752 as printed by two makers;
+taper pins ISO 2339 (1:50 on the diameter, nominal size at the small end).
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from types import MappingProxyType
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.models.validity import in_range, positive
+from twoshaft.units.quantities import Q
+
+
+@dataclass(frozen=True)
+class SpringPin:
+    """A slotted spring pin ISO 8752 of spring steel.
+
+    ``free_mm`` are the smallest and largest diameter before fitting, ``wall_mm`` the thickness of
+    the sheet, ``double_shear_kn`` the least load in double shear, ``hole_mm`` the hole H12.
+    """
+
+    nominal_mm: float
+    free_mm: tuple[float, float]
+    wall_mm: float
+    double_shear_kn: float
+    hole_mm: tuple[float, float]
+
+    def shear_load(self, planes: int = 2) -> Q:
+        """Least load for one or two shear planes [kN]."""
+        if planes not in (1, 2):
+            raise OutOfRangeError("shear planes", f"{planes}", "1 or 2", "ISO 8749")
+        return Q(self.double_shear_kn * planes / 2, "kN")
+
+    @property
+    def squeeze_mm(self) -> tuple[float, float]:
+        """Least and most by which the hole closes the pin [mm]."""
+        return self.free_mm[0] - self.hole_mm[1], self.free_mm[1] - self.hole_mm[0]
+
+
+SPRING_PINS = MappingProxyType(
+    {
+        pin.nominal_mm: pin
+        for pin in (
+            SpringPin(3, (3.3, 3.5), 0.6, 6.32, (3.0, 3.1)),
+            SpringPin(3.5, (3.8, 4.0), 0.75, 9.06, (3.5, 3.62)),
+            SpringPin(4, (4.4, 4.6), 0.8, 11.24, (4.0, 4.12)),
+            SpringPin(4.5, (4.9, 5.1), 1.0, 15.36, (4.5, 4.62)),
+            SpringPin(5, (5.4, 5.6), 1.0, 17.54, (5.0, 5.12)),
+            SpringPin(6, (6.4, 6.7), 1.2, 26.04, (6.0, 6.12)),
+            SpringPin(8, (8.5, 8.8), 1.5, 42.76, (8.0, 8.15)),
+        )
+    }
+)
+# Pins that nest in each other, both slots apart: a maker's pairs (outer, inner).
+NESTED = ((8.0, 5.0), (6.0, 3.5), (5.0, 3.0))
+
+
+def spring_pin(diameter: Q) -> SpringPin:
+    """Give the pin of a nominal diameter.
+
+    Raises
+    ------
+    OutOfRangeError
+        If ISO 8752 has none among the sizes of this course.
+    """
+    mm = round(positive("pin diameter", diameter, "mm"), 6)
+    if mm not in SPRING_PINS:
+        listed = ", ".join(f"{size:g}" for size in SPRING_PINS)
+        raise OutOfRangeError("pin diameter", f"{mm:g} mm", f"the sizes {listed} mm", "ISO 8752")
+    return SPRING_PINS[mm]
+
+
+def fork_pin_force(hand: Q, lever_ratio: float) -> Q:
+    """Give the force along a rail that its fork's pin must pass on [kN].
+
+    Parameters
+    ----------
+    hand : force
+        At the knob.
+    lever_ratio : float
+        Travel of the hand over travel of the rail, 1 to 20.
+    """
+    force = positive("force of the hand", hand, "N")
+    ratio = in_range("lever ratio", lever_ratio, 1, 20, "", "shift linkages")
+    return Q(force * ratio / 1e3, "kN")
+
+
+def pin_margin(pin: SpringPin, load: Q, planes: int = 2) -> float:
+    """Give how many times the load the pin bears in shear."""
+    return float(pin.shear_load(planes).magnitude / positive("load on the pin", load, "kN"))
+
+
+TAPER = 1 / 50
+
+
+@dataclass(frozen=True)
+class TaperPin:
+    """A taper pin ISO 2339, 1:50 on the diameter.
+
+    Parameters
+    ----------
+    small_m : float
+        Diameter of the small end, the nominal size [m].
+    length_m : float
+        Length [m].
+
+    Raises
+    ------
+    OutOfRangeError
+        Diameter outside 0.6 to 50 mm or length outside 2 to 400 mm.
+    """
+
+    small_m: float
+    length_m: float
+
+    def __post_init__(self) -> None:
+        in_range("small end of the pin", Q(self.small_m, "m"), 0.6, 50, "mm", "ISO 2339")
+        in_range("length of the pin", Q(self.length_m, "m"), 2, 400, "mm", "ISO 2339")
+
+    @property
+    def large(self) -> Q:
+        """Diameter of the large end [mm]."""
+        return Q((self.small_m + self.length_m * TAPER) * 1e3, "mm")
+
+    @property
+    def half_angle(self) -> Q:
+        """Half the cone's angle [degrees]."""
+        return Q(math.degrees(math.atan(TAPER / 2)), "degree")
+
+    def holds_itself(self, friction: float) -> bool:
+        """Whether friction alone keeps it in: it does above the tangent of the half angle."""
+        return (
+            in_range("friction of the pin", friction, 0.02, 0.6, "", "steel on metal") > TAPER / 2
+        )
+
+    def stands_proud(self, reamed_large: Q) -> Q:
+        """Give how far the large end stands out of a hole when the pin is home [mm].
+
+        Parameters
+        ----------
+        reamed_large : length
+            Diameter of the reamed hole at the face where the pin goes in. Each 0.02 mm more
+            lets the pin 1 mm deeper; below zero it has sunk in.
+
+        Raises
+        ------
+        OutOfRangeError
+            A hole that the pin falls through or cannot enter.
+        """
+        small, large = self.small_m * 1e3, self.large.magnitude
+        what = "reamed hole at the large end"
+        d = in_range(what, reamed_large, small, large + 0.2, "mm", "where this pin can seat")
+        return Q((large - d) / TAPER, "mm")
+
+
+def drive_from(insert: bool) -> str:
+    """Say from which end a taper pin is struck: in from the large end, out from the small end."""
+    return "large end" if insert else "small end"

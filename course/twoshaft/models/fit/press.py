@@ -1,0 +1,196 @@
+"""Parts pressed together: pressure by Lamé, the force to press, the torque it holds.
+
+Two thick tubes of one length, elastic, the pressure even along the seat. Interference is on the
+diameter.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from twoshaft.models.validity import in_range, positive
+from twoshaft.units.quantities import Q
+
+_SHAPES = "thick tubes of Lamé"
+MU_LOW, MU_HIGH = 0.02, 0.4
+
+
+@dataclass(frozen=True)
+class Material:
+    """A metal of a fit.
+
+    Parameters
+    ----------
+    elastic_pa, poisson
+        Elastic constants.
+    expansion_per_k : float
+        Linear thermal expansion [1/K].
+    yield_pa : float
+        Yield strength [Pa].
+    """
+
+    name: str
+    elastic_pa: float
+    poisson: float
+    expansion_per_k: float
+    yield_pa: float
+
+    def __post_init__(self) -> None:
+        name = self.name
+        in_range(f"elastic modulus of {name}", Q(self.elastic_pa, "Pa"), 1, 500, "GPa", "metals")
+        in_range(f"Poisson's ratio of {name}", self.poisson, 0, 0.5, "", "elastic solids")
+        in_range(
+            f"expansion of {name}", Q(self.expansion_per_k, "1/K"), 1e-7, 1e-4, "1/K", "metals"
+        )
+        in_range(f"yield strength of {name}", Q(self.yield_pa, "Pa"), 10, 3000, "MPa", "metals")
+
+
+# Expansion: Callister table B.6 for steel and aluminium, a maker's bore-growth table for bearing
+# steel; elastic constants and yield strengths from memory, of common grades.
+STEEL = Material("steel", 207e9, 0.292, 11.5e-6, 350e6)
+BEARING_STEEL = Material("bearing steel", 207e9, 0.29, 10.91e-6, 1500e6)
+CAST_ALUMINIUM = Material("cast aluminium", 71e9, 0.33, 21.5e-6, 150e6)
+BRONZE = Material("bronze", 105e9, 0.34, 18e-6, 150e6)
+MATERIALS = {m.name: m for m in (STEEL, BEARING_STEEL, CAST_ALUMINIUM, BRONZE)}
+
+
+@dataclass(frozen=True)
+class Pair:
+    """A hub on a shaft.
+
+    Parameters
+    ----------
+    diameter_m : float
+        Of the seat [m].
+    outer_m : float
+        Outer diameter of the hub [m].
+    bore_m : float
+        Bore of the shaft, 0 for a solid one [m].
+    hub, shaft : Material
+
+    Raises
+    ------
+    OutOfRangeError
+        Lengths that are not in the order bore, seat, outer diameter, or a wall under 2 %.
+    """
+
+    diameter_m: float
+    outer_m: float
+    bore_m: float = 0.0
+    hub: Material = STEEL
+    shaft: Material = STEEL
+
+    def __post_init__(self) -> None:
+        d = in_range("diameter of the seat", Q(self.diameter_m, "m"), 0.5, 1000, "mm", _SHAPES)
+        thin = "the wall must be at least 2 % of the seat"
+        in_range("outer diameter of the hub", Q(self.outer_m, "m"), 1.02 * d, math.inf, "mm", thin)
+        in_range("bore of the shaft", Q(self.bore_m, "m"), 0, 0.98 * d, "mm", thin)
+
+    @classmethod
+    def of(
+        cls,
+        diameter: Q,
+        outer: Q,
+        bore: Q | None = None,
+        hub: Material = STEEL,
+        shaft: Material = STEEL,
+    ) -> Pair:
+        """Build a pair from lengths."""
+        inner = 0.0 if bore is None else positive("bore of the shaft", bore, "m", zero=True)
+        return cls(
+            positive("diameter of the seat", diameter, "m"),
+            positive("outer diameter of the hub", outer, "m"),
+            inner,
+            hub,
+            shaft,
+        )
+
+    @property
+    def hub_ratio(self) -> float:
+        """(D² + d²)/(D² - d²) of the hub: hoop stress at its bore over pressure."""
+        return (self.outer_m**2 + self.diameter_m**2) / (self.outer_m**2 - self.diameter_m**2)
+
+    @property
+    def shaft_ratio(self) -> float:
+        """(d² + b²)/(d² - b²) of the shaft, 1 for a solid one."""
+        return (self.diameter_m**2 + self.bore_m**2) / (self.diameter_m**2 - self.bore_m**2)
+
+    @property
+    def give_per_pa(self) -> float:
+        """Interference over diameter that each pascal takes up [1/Pa]."""
+        hub = (self.hub_ratio + self.hub.poisson) / self.hub.elastic_pa
+        return hub + (self.shaft_ratio - self.shaft.poisson) / self.shaft.elastic_pa
+
+
+def pressure(interference: Q, pair: Pair) -> Q:
+    """Give the pressure in the seat [MPa].
+
+    Parameters
+    ----------
+    interference : length, scalar or array
+        On the diameter, 0 to 1 % of the seat (beyond that the metal yields).
+    pair : Pair
+
+    Raises
+    ------
+    OutOfRangeError
+        A negative or far too large interference, or a wrong kind of unit.
+    """
+    delta = _interference_m(interference, pair)
+    return Q(delta / (pair.diameter_m * pair.give_per_pa) / 1e6, "MPa")
+
+
+def press_force(interference: Q, pair: Pair, length: Q, friction: float) -> Q:
+    """Give the force that pushes the hub over its whole seat: pi d L p mu [kN].
+
+    Parameters
+    ----------
+    interference, pair
+        As for `pressure`.
+    length : length
+        Of the seat.
+    friction : float
+        0.02 to 0.4: dry steel about 0.12 to 0.15, oiled 0.05 to 0.08.
+    """
+    mu = in_range("friction of the seat", friction, MU_LOW, MU_HIGH, "", "press fits")
+    area = math.pi * pair.diameter_m * positive("length of the seat", length, "m")
+    return Q(pressure(interference, pair).magnitude * 1e6 * area * mu / 1e3, "kN")
+
+
+def torque_capacity(interference: Q, pair: Pair, length: Q, friction: float) -> Q:
+    """Give the torque at which the seat slips: F d/2 [N·m]; parameters as `press_force`."""
+    force = press_force(interference, pair, length, friction).magnitude * 1e3
+    return Q(force * pair.diameter_m / 2, "N*m")
+
+
+@dataclass(frozen=True)
+class Stresses:
+    """Stress at the seat [Pa]: hoop and equivalent (largest shear) in hub and shaft."""
+
+    hub_hoop_pa: float
+    hub_equivalent_pa: float
+    shaft_equivalent_pa: float
+    hub_yields: bool
+    shaft_yields: bool
+
+
+def stresses(interference: Q, pair: Pair) -> Stresses:
+    """Give the stresses at the seat; the hub yields first at its bore, a hollow shaft at its own.
+
+    Equivalent stress by the largest shear (Tresca): hoop plus pressure in the hub, twice the
+    pressure over the wall's share in a hollow shaft, the pressure itself in a solid one.
+    """
+    p = float(pressure(interference, pair).magnitude) * 1e6
+    hoop = p * pair.hub_ratio
+    hub = hoop + p
+    hollow = pair.bore_m > 0
+    shaft = p * (pair.shaft_ratio + 1) if hollow else p
+    return Stresses(hoop, hub, shaft, hub > pair.hub.yield_pa, shaft > pair.shaft.yield_pa)
+
+
+def _interference_m(interference: Q, pair: Pair):
+    most = 0.01 * pair.diameter_m * 1e6
+    return (
+        in_range("interference", interference, 0, most, "um", "elastic up to 1 % of the seat") / 1e6
+    )

@@ -296,9 +296,11 @@ def give_back_work(assignment: AssignmentArgument = None, cohort: CohortOption =
     learners = roster_of(place)
     for assigned in _assignments(place, assignment):
         with Bar(f"giving back {assigned.name}", len(learners)) as bar:
-            returned = give_back(place, assigned, learners, step=bar.step)
-        _say(f"{assigned.name}: feedback returned to {len(returned)} of {len(learners)}.")
-        if returned:
+            given = give_back(place, assigned, learners, step=bar.step)
+        _say(f"{assigned.name}: feedback returned to {len(given.returned)} of {len(learners)}.")
+        if given.mark_first:
+            _say(f"  Newer work, mark it first: {_names(given.mark_first)}.")
+        if given.returned:
             _say(f"  Pages: {place.root / 'feedback'}")
 
 

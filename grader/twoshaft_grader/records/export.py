@@ -32,7 +32,7 @@ def csv_text(rows: Iterable[Row]) -> str:
 
 def _cell(value: object) -> str:
     if isinstance(value, float):
-        return f"{value:.3f}".rstrip("0").rstrip(".")
+        return f"{value + 0.0:.3f}".rstrip("0").rstrip(".")  # plus zero: no minus before it
     if isinstance(value, str):
         text = " ".join(value.split())
         # A spreadsheet would take such a cell for a formula; the apostrophe makes it text.

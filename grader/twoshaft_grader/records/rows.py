@@ -16,15 +16,10 @@ from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marking_run import blank_sheet
 from twoshaft_grader.cohort.marks import StoredMark, read_mark
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.cohort.scores import TaskScore, task_scores
 from twoshaft_grader.marking.result import SheetMark
 from twoshaft_grader.marking.task import PASS_SHARE
-from twoshaft_grader.records.hand_changes import (
-    NO_NAME,
-    TaskScore,
-    change_log,
-    share_out,
-    task_scores,
-)
+from twoshaft_grader.records.hand_changes import NO_NAME, change_log, share_out
 
 NOT_HANDED_IN, NOT_MARKED = "not handed in", "handed in, not marked"
 

@@ -1,0 +1,123 @@
+"""Return feedback: into nbgrader's feedback folders and exchange, and into the workplace."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from pathlib import Path
+
+from nbgrader.api import Gradebook
+from nbgrader.utils import temp_attrs
+
+from twoshaft_grader.cohort import backbone, files
+from twoshaft_grader.cohort.assign import Assigned
+from twoshaft_grader.cohort.collect import hand_in_time
+from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.marks import StoredMark, read_mark
+from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.cohort.scores import task_scores
+from twoshaft_grader.marking.feedback import Handed, StaffMark, feedback_page
+
+# nbgrader finds the way back to a learner by these; without them there is no way back.
+_RETURN_FILES = ("timestamp.txt", "submission_secret.txt")
+
+
+@dataclass(frozen=True)
+class GivenBack:
+    """Learner ids: whose feedback was returned, and whose newer work has yet to be marked."""
+
+    returned: tuple[str, ...]
+    mark_first: tuple[str, ...]
+
+
+def give_back(
+    cohort: Cohort,
+    assigned: Assigned,
+    learners: Iterable[Learner],
+    *,
+    step: Callable[[], None] = lambda: None,
+) -> GivenBack:
+    """Write and release the feedback pages of an assignment; doing it again renews them.
+
+    A page stands in ``feedback/<learner>/<assignment>/``, from where nbgrader releases it, and
+    in the learner's own copy in the workplace.
+
+    Raises
+    ------
+    CohortError
+        When a stored mark is damaged, or nbgrader cannot release the pages.
+    """
+    returned, mark_first, no_way_back = [], [], []
+    with backbone.gradebook(cohort) as book:
+        for learner in learners:
+            mark = read_mark(cohort.mark_file(learner.id, assigned.name))
+            folder = cohort.submitted(learner.id, assigned.name)
+            if mark is not None and mark.sheet is not None and folder.is_dir():
+                if files.folder_digest(folder) != mark.submission:
+                    mark_first.append(learner.id)
+                else:
+                    page = _page(cohort, assigned, learner, mark, book)
+                    if not _put(cohort, assigned, learner, page):
+                        no_way_back.append(learner.id)
+                    returned.append(learner.id)
+            step()
+    if set(returned) - set(no_way_back):
+        _release(cohort, assigned, returned, no_way_back)
+    files.append_line(
+        cohort.log("doings"),
+        {"at": stamp(now()), "did": "give-back", "assignment": assigned.name, "to": returned},
+    )
+    return GivenBack(tuple(returned), tuple(mark_first))
+
+
+def _page(
+    cohort: Cohort, assigned: Assigned, learner: Learner, mark: StoredMark, book: Gradebook
+) -> str:
+    moment = hand_in_time(cohort, learner.id, assigned.name)
+    due = assigned.due
+    handed = Handed(
+        learner=learner.name,
+        college=cohort.college,
+        cohort=cohort.name,
+        handed_in=f"{moment.astimezone(cohort.zone):%Y-%m-%d %H:%M}" if moment else "",
+        due=f"{due.astimezone(cohort.zone):%Y-%m-%d %H:%M}" if due else "",
+        late=bool(moment and due and moment > due),
+        receipt=mark.receipt,
+    )
+    staff = {
+        task: StaffMark(score.score if score.by_hand else None, score.comment)
+        for task, score in task_scores(book, assigned, learner.id).items()
+        if score.by_hand or score.comment
+    }
+    return feedback_page(mark.sheet, handed, staff=staff)
+
+
+def _put(cohort: Cohort, assigned: Assigned, learner: Learner, page: str) -> bool:
+    """Write a learner's pages; whether nbgrader can find the way back to them."""
+    submitted = cohort.submitted(learner.id, assigned.name)
+    target = cohort.feedback(learner.id, assigned.name)
+    # nbgrader looks for a page under the name that the notebook was handed in with.
+    names = {assigned.notebook_id} | {path.stem for path in submitted.glob("*.ipynb")}
+    for name in sorted(names):
+        files.write_text(target / f"{name}.html", page)
+    own = cohort.place(learner.id, assigned.name)
+    if own.is_dir():
+        files.write_text(own / "feedback" / f"{assigned.notebook_id}.html", page)
+    found = [submitted / name for name in _RETURN_FILES if (submitted / name).is_file()]
+    for path in found:
+        shutil.copyfile(path, target / path.name)
+    return len(found) == len(_RETURN_FILES)
+
+
+def _release(
+    cohort: Cohort, assigned: Assigned, returned: list[str], no_way_back: list[str]
+) -> None:
+    feedback = cohort.root / "feedback"
+    others = {path.parent.name for path in Path(feedback).glob(f"*/{assigned.name}")}
+    left_out = (others - set(returned)) | set(no_way_back)
+    api = backbone.desk_api(cohort)
+    with temp_attrs(api.coursedir, student_id_exclude=",".join(sorted(left_out))):
+        backbone.run(
+            cohort, f"releasing feedback on {assigned.name}", api.release_feedback, assigned.name
+        )

@@ -126,11 +126,14 @@
   }
 
   const STYLE = `
+.twoshaft-notebook { --jp-cell-prompt-width: 40px; }
 .twoshaft-notebook .twoshaft-if-missing,
 .twoshaft-notebook .twoshaft-quiet .jp-InputCollapser,
-.twoshaft-notebook .twoshaft-quiet .jp-Cell-inputWrapper.jp-mod-inputHidden,
+.twoshaft-notebook .twoshaft-quiet .jp-OutputCollapser,
 .twoshaft-notebook .twoshaft-quiet .jp-Cell-inputWrapper:has(.jp-InputPlaceholder),
 .twoshaft-notebook .twoshaft-quiet .jp-OutputPrompt,
+.twoshaft-notebook .twoshaft-quiet .jp-OutputArea-promptOverlay,
+.twoshaft-notebook .jp-MarkdownCell .jp-InputPrompt,
 .twoshaft-notebook .jp-Notebook-footer { display: none; }
 .twoshaft-notebook .twoshaft-quiet:not(:has(.jp-OutputArea-child)):has(.jp-InputPlaceholder) {
   height: 0; min-height: 0; padding: 0; overflow: hidden;
@@ -138,9 +141,12 @@
 .twoshaft-notebook .jp-RenderedMarkdown > :is(p, ul, ol, blockquote, h1, h2, h3, h4) {
   max-width: 70ch;
 }
-.twoshaft-notebook .jp-MarkdownCell .jp-InputPrompt,
-.twoshaft-notebook .jp-CodeCell:not(:hover, :focus-within) .jp-InputPrompt { visibility: hidden; }
-.twoshaft-notebook .jp-Cell.jp-mod-active .jp-Collapser-child { opacity: 0; }
+.twoshaft-notebook :is(.jp-MarkdownCell, .twoshaft-quiet).jp-Cell.jp-mod-active,
+.twoshaft-notebook :is(.jp-MarkdownCell, .twoshaft-quiet).jp-Cell.jp-mod-selected {
+  border-color: transparent; box-shadow: none; background: none;
+}
+.twoshaft-notebook .jp-MarkdownCell .jp-RenderedMarkdown { border-color: transparent; }
+.twoshaft-notebook :is(.jp-MarkdownCell, .twoshaft-quiet) .jp-Collapser { visibility: hidden; }
 `;
 
   async function plugin() {
@@ -155,6 +161,13 @@
         const style = document.createElement("style");
         style.textContent = STYLE;
         document.head.append(style);
+        // Links of ours to a notebook open it here, as a tab.
+        document.addEventListener("click", (event) => {
+          const link = event.target.closest?.("a[data-twoshaft-open]");
+          if (!link || event.ctrlKey || event.metaKey || event.shiftKey) return;
+          event.preventDefault();
+          app.commands.execute("docmanager:open", { path: link.dataset.twoshaftOpen });
+        });
         const released = releasedCells(PageConfig);
         app.restored.then(() => {
           app.shell.collapseLeft?.();

@@ -9,6 +9,9 @@ from collections.abc import Iterable
 from pathlib import Path
 from typing import Any, Literal
 
+from twoshaft.jupyter.released import cell_digest
+from twoshaft.jupyter.startpage import START_CELL
+
 Role = Literal["apprentice", "staff"]
 EXTENSION = "twoshaft-opener"
 
@@ -83,10 +86,11 @@ def write_settings(
         raise ValueError(f"role is apprentice or staff, not {role!r}")
     folder = Path(folder).absolute()
     config = folder / "config"
+    cells = sorted({cell_digest(START_CELL), *released})
     hidden = {name: role == "apprentice" for name in _HIDDEN}
     _write(
         config / "labconfig" / "page_config.json",
-        {"twoshaftRole": role, "twoshaftReleased": sorted(released), "disabledExtensions": hidden},
+        {"twoshaftRole": role, "twoshaftReleased": cells, "disabledExtensions": hidden},
     )
     _write(config / "labconfig" / "default_setting_overrides.json", _overrides(role))
     servers = {f"nbgrader.server_extensions.{name}": role == "staff" for name in _STAFF_SERVERS}
@@ -106,7 +110,8 @@ def write_settings(
     }
     for place in places.values():
         place.mkdir(parents=True, exist_ok=True)
-    return {name: str(place) for name, place in places.items()}
+    # Inside a virtual environment its own configuration would otherwise win over this one.
+    return {"JUPYTER_PREFER_ENV_PATH": "0"} | {name: str(place) for name, place in places.items()}
 
 
 def _overrides(role: Role) -> dict[str, Any]:

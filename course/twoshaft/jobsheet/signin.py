@@ -1,0 +1,250 @@
+"""Who works here, and what they have to do: the state behind the start page."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from pathlib import Path
+
+from twoshaft.errors import CohortError, SheetError
+from twoshaft.jobsheet import handin
+from twoshaft.jobsheet.contents import read_sheet
+from twoshaft.jobsheet.people import Listed, read_people, word_fits
+from twoshaft.jobsheet.receipts import Receipt, read_receipts, sheet_digest
+from twoshaft.jobsheet.workplace import ASSIGNMENT, SHEET, Assignment, Person, read_assignment
+
+
+@dataclass(frozen=True)
+class Entry:
+    """One assignment of the learner, as the start page lists it.
+
+    Parameters
+    ----------
+    name, title : str
+        As nbgrader and as a person calls it.
+    due : str
+        Local date and time, empty if there is none.
+    overdue : bool
+        Whether that time is past.
+    state : str
+        ``to get``, ``open``, ``handed in``, ``changed since`` or ``feedback``.
+    detail : str
+        The state in words.
+    notebooks : tuple of str
+        Paths under the workplace.
+    feedback : tuple of str
+        Pages under the workplace, newest first.
+    can_get, can_hand_in : bool
+        What can be done now.
+    receipt : Receipt or None
+        Of the last hand-in.
+    """
+
+    name: str
+    title: str
+    due: str
+    overdue: bool
+    state: str
+    detail: str
+    notebooks: tuple[str, ...] = ()
+    feedback: tuple[str, ...] = ()
+    can_get: bool = False
+    can_hand_in: bool = False
+    receipt: Receipt | None = None
+
+
+class SignIn:
+    """Sign-in on a machine that several learners share.
+
+    Parameters
+    ----------
+    workplace : path
+        The folder with ``people.json`` and ``workplace.json``.
+
+    Notes
+    -----
+    The word guards against working in somebody else's folder by mistake, and against nothing
+    more: whoever can open this notebook can open every learner's folder.
+    """
+
+    def __init__(self, workplace: str | Path) -> None:
+        self.workplace = Path(workplace).absolute()
+        self.me: Person | None = None
+
+    def people(self) -> tuple[Person, ...]:
+        """Who can sign in. SheetError if there is no list of people."""
+        return tuple(listed.person for listed in read_people(self.workplace))
+
+    def sign_in(self, learner: str, word: str) -> Person:
+        """Sign in.
+
+        Raises
+        ------
+        SheetError
+            If the learner is not on the list, the word is another one, or their folder is missing.
+        """
+        listed = self._listed(learner)
+        if not word.strip():
+            raise SheetError("no sign-in word was typed", mend="type the word on your slip")
+        if not word_fits(word, listed.word_check):
+            raise SheetError(
+                f"that is not the word on the slip of {listed.person.name}",
+                mend="check the name and the word, or ask your instructor for a new slip",
+            )
+        if not (self.workplace / listed.person.id).is_dir():
+            raise SheetError(
+                f"there is no folder for {listed.person.name}", mend="ask your instructor"
+            )
+        self.me = listed.person
+        return self.me
+
+    def sign_out(self) -> None:
+        """Nobody works here."""
+        self.me = None
+
+    def entries(self) -> tuple[Entry, ...]:
+        """The learner's assignments, by due date."""
+        if self.me is None:
+            return ()
+        counter = handin.find_counter(self.workplace)
+        offered = counter.offered() if counter else {}
+        own = self.workplace / self.me.id
+        fetched = {path.parent.name for path in own.glob(f"*/{ASSIGNMENT}")}
+        receipts = {receipt.assignment: receipt for receipt in read_receipts(own)}
+        found = [
+            self._entry(name, offered.get(name), own / name, receipts.get(name))
+            for name in sorted(offered.keys() | fetched)
+        ]
+        return tuple(sorted(found, key=lambda entry: (entry.due or "9999", entry.name)))
+
+    def get(self, assignment: str) -> str:
+        """Fetch an assignment. Returns a sentence."""
+        counter, me = self._working()
+        handin.fetch(counter, me, assignment)
+        return f"{title_of(assignment)} is here. Open it and answer; it is saved as you go."
+
+    def hand_in(self, assignment: str) -> Receipt:
+        """Hand an assignment in. Returns the receipt."""
+        counter, me = self._working()
+        return handin.hand_in(counter, me, assignment)
+
+    def look_for_feedback(self) -> None:
+        """Fetch feedback that waits in the exchange for what was handed in."""
+        if self.me is None or (counter := handin.find_counter(self.workplace)) is None:
+            return
+        for receipt in {r.assignment: r for r in read_receipts(self.workplace / self.me.id)}:
+            handin.fetch_feedback(counter, self.me, receipt)
+
+    def lessons(self) -> tuple[tuple[str, str], ...]:
+        """Lessons as (path under the workplace, title)."""
+        pages = sorted((self.workplace / "lessons").glob("*.ipynb"))
+        return tuple((f"lessons/{page.name}", title_of(page.stem)) for page in pages)
+
+    def _listed(self, learner: str) -> Listed:
+        for listed in read_people(self.workplace):
+            if listed.person.id == learner:
+                return listed
+        raise SheetError("nobody was chosen", mend="choose your name from the list")
+
+    def _working(self) -> tuple[handin.Counter, Person]:
+        if self.me is None:
+            raise SheetError("nobody is signed in", mend="choose your name and type your word")
+        counter = handin.find_counter(self.workplace)
+        if counter is None:
+            raise CohortError("this workplace hands nothing in", mend="ask your instructor")
+        return counter, self.me
+
+    def _entry(
+        self, name: str, released: Path | None, folder: Path, receipt: Receipt | None
+    ) -> Entry:
+        about = _about(folder) or (handin.offered_assignment(released) if released else None)
+        due, overdue = _due(about)
+        here = folder.is_dir()
+        lost = handin.missing_notebooks(released, folder) if released else ()
+        pages = handin.feedback_pages(folder) if here else ()
+        state, detail = _state(folder, here, receipt, bool(pages), overdue)
+        if here and lost:
+            detail = f"{lost[0]} is missing or has another name; rename it back or get it again"
+        return Entry(
+            name=name,
+            title=title_of(name),
+            due=due,
+            overdue=overdue,
+            state=state,
+            detail=detail,
+            notebooks=self._paths(sorted(folder.glob("*.ipynb"))) if here else (),
+            feedback=self._paths(pages),
+            can_get=released is not None and (not here or bool(lost)),
+            can_hand_in=released is not None and (folder / SHEET).exists() and not lost,
+            receipt=receipt,
+        )
+
+    def _paths(self, paths: list[Path] | tuple[Path, ...]) -> tuple[str, ...]:
+        return tuple(path.relative_to(self.workplace).as_posix() for path in paths)
+
+
+def title_of(name: str) -> str:
+    """A file's or assignment's name as a person says it.
+
+    >>> title_of("order-of-work-1"), title_of("02-order-of-work")
+    ('Order of work, attempt 1', '02 Order of work')
+    """
+    words = name.split("-")
+    number = words.pop(0) + " " if words[0].isdecimal() and len(words) > 1 else ""
+    attempt = f", attempt {words.pop()}" if len(words) > 1 and words[-1].isdecimal() else ""
+    return f"{number}{' '.join(words).capitalize()}{attempt}"
+
+
+def local_time(iso: str) -> str:
+    """A moment as local date and time, ``2026-12-01 16:00``; as it is if it is no moment."""
+    try:
+        return datetime.fromisoformat(iso).astimezone().strftime("%Y-%m-%d %H:%M")
+    except ValueError:
+        return iso
+
+
+def _about(folder: Path) -> Assignment | None:
+    try:
+        return read_assignment(folder / ASSIGNMENT)
+    except SheetError:
+        return None
+
+
+def _due(about: Assignment | None) -> tuple[str, bool]:
+    if about is None or not about.due:
+        return "", False
+    try:
+        moment = datetime.fromisoformat(about.due).astimezone()
+    except ValueError:
+        return about.due, False
+    return moment.strftime("%Y-%m-%d %H:%M"), moment < datetime.now(UTC)
+
+
+def _state(
+    folder: Path, here: bool, receipt: Receipt | None, feedback: bool, overdue: bool
+) -> tuple[str, str]:
+    late = "; the due date has passed" if overdue else ""
+    if not here:
+        return "to get", f"not here yet{late}"
+    if feedback:
+        when = f", handed in {local_time(receipt.handed_in)}" if receipt else ""
+        return "feedback", f"marked{when}; your feedback is here"
+    if receipt is None:
+        return "open", f"{_answered(folder)}; not handed in{late}"
+    handed_in = f"handed in {local_time(receipt.handed_in)}, receipt {receipt.code}"
+    if sheet_digest(folder / SHEET) != receipt.sha256:
+        return "changed since", f"{handed_in}; your answers have changed since"
+    return "handed in", handed_in
+
+
+def _answered(folder: Path) -> str:
+    if not (folder / SHEET).exists():
+        return "no answer saved yet"
+    try:
+        sheet = read_sheet(folder / SHEET)
+    except SheetError:
+        return "the job sheet cannot be read; open the notebook to mend it"
+    count = sum(answer.value not in (None, "", []) for answer in sheet.answers.values())
+    last = max((answer.saved for answer in sheet.answers.values()), default="")
+    when = f", last {local_time(last)}" if last else ""
+    return f"{count} {'answer' if count == 1 else 'answers'} saved{when}"

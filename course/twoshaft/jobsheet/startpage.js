@@ -1,0 +1,136 @@
+// The start page: sign in, then the learner's assignments and the lessons.
+
+const SHAPES = { "to get": "○", open: "◐", "handed in": "●", "changed since": "◑", feedback: "✓" };
+const WORDS = {
+  "to get": "To get", open: "Open", "handed in": "Handed in", "changed since": "Changed since", feedback: "Marked",
+};
+
+function address(kind, path) {
+  const config = document.getElementById("jupyter-config-data");
+  let base = "/";
+  try { base = JSON.parse(config.textContent).baseUrl || "/"; } catch { /* another front end */ }
+  return `${base}${kind}/${path.split("/").map(encodeURIComponent).join("/")}`;
+}
+
+const notebookLink = (path, text, key) => make("a", {
+  href: address("lab/tree", path), target: "_blank", "data-twoshaft-open": path, "data-key": key, class: "ts-link",
+}, text);
+
+function renderStart({ model, el }) {
+  let chosen = "";
+  const screen = openScreen({ model, el }, { kind: "start" });
+  const body = make("div", {});
+  const said = make("p", { class: "ts-said", role: "status" });
+  screen.show(screen.alert, said, body);
+  const ask = (type, more = {}) => model.send({ type, ...more });
+  const button = (text, key, click, first) => make("button", {
+    type: "button", class: first ? "ts-button ts-first" : "ts-button", "data-key": key, onclick: click,
+  }, text);
+
+  function signInForm() {
+    const who = freshId("who"), word = freshId("word");
+    const list = make("select", { id: who, class: "ts-box", "data-key": "who", required: true },
+      make("option", { value: "" }, "Choose your name"),
+      ...model.get("people").map(([id, name]) => make("option", { value: id, selected: id === chosen }, name)));
+    list.addEventListener("change", () => { chosen = list.value; });
+    const box = make("input", {
+      id: word, type: "text", class: "ts-box", autocomplete: "off", autocapitalize: "off",
+      spellcheck: "false", maxlength: "80", "data-key": "word",
+    });
+    return make("form", {
+      class: "ts-sign-in",
+      onsubmit: (event) => {
+        event.preventDefault();
+        ask("sign-in", { name: list.value, word: box.value });
+      },
+    },
+    make("h2", {}, "Who is working?"),
+    make("div", { class: "ts-pair" }, make("label", { for: who }, "Your name"), list),
+    make("div", { class: "ts-pair" }, make("label", { for: word }, "Sign-in word from your slip"), box),
+    make("button", { type: "submit", class: "ts-button ts-first", "data-key": "sign-in" }, "Sign in"),
+    make("p", { class: "ts-hint" },
+      "The word keeps your answers in your own folder on a shared laptop. It is no lock."));
+  }
+
+  function assignment(entry) {
+    const key = (what) => `${what}:${entry.name}`;
+    const doing = make("div", { class: "ts-doing" });
+    for (const path of entry.notebooks) {
+      const text = entry.notebooks.length === 1 ? "Open" : `Open ${path.split("/").pop()}`;
+      doing.append(notebookLink(path, text, key(`open ${path}`)));
+    }
+    if (entry.can_get) {
+      doing.append(button(entry.notebooks.length ? "Get again" : "Get", key("get"),
+        () => ask("get", { name: entry.name }), !entry.notebooks.length));
+    }
+    if (entry.can_hand_in) {
+      doing.append(button(entry.receipt ? "Hand in again" : "Hand in", key("hand in"),
+        () => ask("hand-in", { name: entry.name })));
+    }
+    entry.feedback.slice(0, 1).forEach((path) => doing.append(make("a", {
+      href: address("files", path), target: "_blank", class: "ts-link", "data-key": key("feedback"),
+    }, "Read feedback")));
+    for (const node of doing.children) node.setAttribute("aria-label", `${node.textContent}: ${entry.title}`);
+    return make("tr", {},
+      make("th", { scope: "row" }, entry.title),
+      make("td", {}, entry.due || "no date", entry.overdue ? make("span", { class: "ts-small-line" }, "date passed") : null),
+      make("td", {},
+        make("span", { class: "ts-shape", "aria-hidden": "true" }, SHAPES[entry.state] || ""),
+        make("b", {}, WORDS[entry.state] || entry.state),
+        make("span", { class: "ts-small-line" }, entry.detail)),
+      make("td", {}, doing));
+  }
+
+  function work() {
+    const me = model.get("me"), entries = model.get("entries");
+    const table = make("table", { class: "ts-table" },
+      make("thead", {}, make("tr", {}, ...["Assignment", "Due", "State", "What you can do"].map(
+        (text) => make("th", { scope: "col" }, text)))),
+      make("tbody", {}, ...entries.map(assignment)));
+    return make("section", {},
+      make("div", { class: "ts-me" },
+        make("h2", {}, `Working as ${me.name} (${me.id})`),
+        button("Not you? Sign out", "sign-out", () => ask("sign-out"))),
+      entries.length ? table : make("p", {}, "Nothing is assigned yet."),
+      button("Look again", "look", () => ask("look")));
+  }
+
+  function lessons() {
+    const list = model.get("lessons");
+    if (!list.length) return null;
+    return make("section", {}, make("h2", {}, "Lessons"),
+      make("ul", { class: "ts-lessons" }, ...list.map(([path, title]) =>
+        make("li", {}, notebookLink(path, title, `lesson:${path}`)))));
+  }
+
+  let waiting = 0;
+  function draw() {
+    const key = el.contains(document.activeElement) ? document.activeElement.dataset.key : null;
+    const signedIn = Boolean(model.get("me").id);
+    said.textContent = model.get("said");
+    screen.alert.textContent = model.get("trouble");
+    const typed = body.querySelector("[data-key=word]")?.value;
+    body.replaceChildren(...[signedIn ? work() : signInForm(), lessons()].filter(Boolean));
+    if (!signedIn && typed) body.querySelector("[data-key=word]").value = typed;
+    if (!key) return;
+    const again = [...body.querySelectorAll("[data-key]")].find((node) => node.dataset.key === key);
+    const name = key.split(":")[1];
+    const near = [...body.querySelectorAll("[data-key]")].find((node) => name && node.dataset.key.endsWith(`:${name}`));
+    (again || near || body.querySelector("a, button, select"))?.focus();
+  }
+  // Several traits change at once: draw when all have arrived.
+  const later = () => { clearTimeout(waiting); waiting = setTimeout(draw, 0); };
+  model.on("change", later);
+  draw();
+  // Coming back from an exercise, the list shows what was answered there.
+  const back = () => { if (!document.hidden && model.get("me").id) ask("look", { quietly: true }); };
+  const eye = new IntersectionObserver(([entry]) => { if (entry.isIntersecting) back(); });
+  eye.observe(el);
+  document.addEventListener("visibilitychange", back);
+  return () => {
+    model.off("change", later);
+    eye.disconnect();
+    document.removeEventListener("visibilitychange", back);
+    screen.close();
+  };
+}

@@ -1,0 +1,112 @@
+"""The start page: sign in, get assignments, open them, hand them in, read feedback."""
+
+from __future__ import annotations
+
+import html
+from dataclasses import asdict
+from pathlib import Path
+from typing import Any
+
+import traitlets
+
+from twoshaft.errors import CourseError
+from twoshaft.jobsheet.screen import HERE, Screen, script, styles
+from twoshaft.jobsheet.signin import SignIn, local_time
+
+# Who is signed in stays known while the kernel lives: closing the page signs nobody out.
+_signed_in: dict[Path, SignIn] = {}
+
+
+def start_here(workplace: str | Path | None = None) -> StartPage:
+    """Show the start page.
+
+    Parameters
+    ----------
+    workplace : path, optional
+        The workplace; the notebook's folder if not given.
+    """
+    root = (Path(workplace) if workplace else Path.cwd()).resolve()
+    return StartPage(_signed_in.setdefault(root, SignIn(root)))
+
+
+class StartPage(Screen):
+    """The start page of a workplace.
+
+    Parameters
+    ----------
+    sign_in : SignIn
+        Its state.
+    """
+
+    _esm = script("renderStart", (HERE, "startpage.js"))
+    _css = styles((HERE, "startpage.css"))
+
+    people = traitlets.List().tag(sync=True)
+    me = traitlets.Dict().tag(sync=True)
+    entries = traitlets.List().tag(sync=True)
+    lessons = traitlets.List().tag(sync=True)
+    said = traitlets.Unicode().tag(sync=True)
+    trouble = traitlets.Unicode().tag(sync=True)
+
+    def __init__(self, sign_in: SignIn) -> None:
+        self._sign_in = sign_in
+        super().__init__()
+        self._show()
+
+    def hear(self, message: dict[str, Any]) -> None:
+        """Do what was asked for and show what has become of it."""
+        doing, name = message.get("type"), str(message.get("name", ""))
+        said = ""
+        try:
+            if doing == "sign-in":
+                person = self._sign_in.sign_in(name, str(message.get("word", "")))
+                self._sign_in.look_for_feedback()
+                said = f"Signed in. You are working as {person.name} ({person.id})."
+            elif doing == "sign-out":
+                self._sign_in.sign_out()
+                said = "Signed out. Choose your name."
+            elif doing == "get":
+                said = self._sign_in.get(name)
+            elif doing == "hand-in":
+                receipt = self._sign_in.hand_in(name)
+                said = (
+                    f"Handed in {local_time(receipt.handed_in)} with {receipt.answers} answers. "
+                    f"Receipt {receipt.code}. You can go on and hand in again; the last one counts."
+                )
+            elif doing == "look":
+                self._sign_in.look_for_feedback()
+                said = self.said if message.get("quietly") else "The list is up to date."
+        except CourseError as error:
+            self._show(trouble=_as_text(error))
+            return
+        self._show(said=said)
+
+    def _show(self, *, said: str = "", trouble: str = "") -> None:
+        person = self._sign_in.me
+        try:
+            people = [[p.id, f"{p.family_name}, {p.given_name} ({p.id})"] for p in self._people()]
+            entries = [asdict(entry) for entry in self._sign_in.entries()]
+        except CourseError as error:
+            people, entries, trouble = [], [], trouble or _as_text(error)
+        with self.hold_sync():
+            self.people, self.entries = people, entries
+            self.me = {"id": person.id, "name": person.name} if person else {}
+            self.lessons = [list(lesson) for lesson in self._sign_in.lessons()]
+            self.said, self.trouble = said, trouble
+        self.renew_copy()
+
+    def _people(self) -> Any:
+        return self._sign_in.people()
+
+    def plain_copy(self) -> str:
+        """Who is signed in and the list of assignments, without controls."""
+        if not self.me:
+            return "<p>Nobody is signed in.</p>"
+        rows = "".join(
+            f"<li>{html.escape(e['title'])}: {html.escape(e['detail'])}</li>" for e in self.entries
+        )
+        return f"<p>Working as {html.escape(self.me['name'])}.</p><ul>{rows}</ul>"
+
+
+def _as_text(error: CourseError) -> str:
+    return error.sentence[:1].upper() + error.sentence[1:]

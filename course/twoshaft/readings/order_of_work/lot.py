@@ -1,0 +1,92 @@
+"""What the tasks of this module are drawn from: one learner's lot in one attempt."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from typing import TypeVar
+
+from twoshaft.errors import UnitFileError
+from twoshaft.models.order import OrderTask, Reason, plan_slip, sensible_order
+from twoshaft.readings.keyed import Stream
+from twoshaft.units.unit import Unit
+
+T = TypeVar("T")
+
+
+@dataclass(frozen=True)
+class Lot:
+    """One learner's draw.
+
+    Attributes
+    ----------
+    unit : Unit
+        The unit.
+    task : OrderTask
+        The order of the whole unit.
+    stream : Stream
+        The learner's stream for this attempt.
+    learner_stream : Stream
+        The learner's stream whatever the attempt.
+    attempt : int
+        Number of the attempt.
+    """
+
+    unit: Unit
+    task: OrderTask
+    stream: Stream
+    learner_stream: Stream
+    attempt: int
+
+    def in_turn(self, name: str, pool: Sequence[T]) -> list[T]:
+        """The pool in the learner's own order, beginning elsewhere in every attempt.
+
+        So a resit brings another member of the pool, as long as the pool lasts.
+        """
+        mine = self.learner_stream.child(name).shuffled(pool)
+        first = self.attempt % len(mine) if mine else 0
+        return mine[first:] + mine[:first]
+
+    def part(self, operations: Iterable[str]) -> OrderTask:
+        """The order of some of the unit's steps."""
+        return OrderTask.from_unit(self.unit, operations)
+
+    def too_small(self, what: str) -> UnitFileError:
+        """The complaint that a unit does not hold enough for a task."""
+        return UnitFileError(
+            f"unit {self.unit.identity.id!r} is too small for the task {what!r}",
+            mend="give it more operations and rules, or leave this module out",
+        )
+
+
+def windows(
+    lot: Lot, stream: Stream, length: int, around: tuple[str, str], tries: int = 6
+) -> Iterator[OrderTask]:
+    """Parts of the build, ``length`` steps that follow each other, that hold two given steps.
+
+    The task's ``start`` is the correct order from which the part was cut.
+    """
+    length = min(length, len(lot.task.steps))
+    for _ in range(tries):
+        base = sensible_order(lot.task, stream)
+        first, last = sorted(base.index(step) for step in around)
+        if last - first >= length:
+            continue
+        low, high = max(0, last - length + 1), min(first, len(base) - length)
+        begin = low + stream.integer(high - low + 1)
+        steps = base[begin : begin + length]
+        yield lot.part(steps).starting_from(steps)
+
+
+def with_one_slip(
+    task: OrderTask, order: Sequence[str], stream: Stream, wanted: Callable[[Reason], bool]
+) -> tuple[str, ...] | None:
+    """An order with one step moved so that it breaks one rule, of the kind wanted, and no other."""
+    moves = [(i, j) for i in range(len(order)) for j in range(len(order)) if i != j]
+    for i, j in stream.shuffled(moves):
+        moved = list(order)
+        moved.insert(j, moved.pop(i))
+        slip = plan_slip(task, moved)
+        if len(slip.broken) == 1 and wanted(slip.broken[0]) and slip.size == 1:
+            return tuple(moved)
+    return None

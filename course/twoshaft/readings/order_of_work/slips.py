@@ -1,0 +1,139 @@
+"""Slips to find: a step that buries another, a repair, an order that must never be done."""
+
+from __future__ import annotations
+
+from twoshaft.models.order import Reason, rework
+from twoshaft.readings.order_of_work.lot import Lot, windows, with_one_slip
+from twoshaft.units.sections.order import RuleKind
+
+BURIED_STEPS = 11
+REPAIR_STEPS = 14
+REPAIR_OPTIONS = 8
+REPAIR_OFF = (2, 3, 4)
+"""How many steps have to come off."""
+SAFE_STEPS = 9
+SAFE_ORDERS = ("A", "B", "C")
+SAFE_REASONS = 4
+
+
+def draw_buried(lot: Lot) -> dict:
+    """``sequence``: an order with one broken *buries* rule; ``options``: its steps."""
+    bonds = [b for b in lot.task.bonds if b.reason.kind is RuleKind.BURIES]
+    stream = lot.stream.child("buried")
+    steps = lot.task.steps
+    for bond in lot.in_turn("buried", bonds):
+        pair = steps[bond.earlier], steps[bond.later]
+
+        def wanted(reason: Reason, pair=pair) -> bool:
+            return reason.kind is RuleKind.BURIES and (*reason.earlier, reason.later) == pair
+
+        for part in windows(lot, stream, BURIED_STEPS, pair):
+            sequence = with_one_slip(part, part.start, stream, wanted)
+            if sequence is not None:
+                return {
+                    "operations": list(part.steps),
+                    "sequence": part.labelled(sequence),
+                    "options": part.labelled(sequence),
+                }
+    raise lot.too_small("buried")
+
+
+def draw_repair(lot: Lot) -> dict:
+    """A build in which one step is late.
+
+    ``built`` in order, the ``late`` step, ``found_at`` (the last step built), ``options`` of
+    which some have to come off, and the minutes of each step built (``undo``, ``do``).
+    """
+    task, stream = lot.task, lot.stream.child("repair")
+    candidates = [i for i, mask in enumerate(task.in_the_way) if mask]
+    for i in lot.in_turn("repair", candidates):
+        late = task.steps[i]
+        for part in windows(lot, stream, REPAIR_STEPS, (late, late)):
+            order = [step for step in part.start if step != late]
+            place = part.start.index(late)
+            lengths = range(place + min(REPAIR_OFF), len(order) + 1)
+            for length in stream.shuffled(lengths):
+                built = order[:length]
+                off = rework(part, built, late).off
+                rest = [step for step in built if step not in off]
+                wrong = REPAIR_OPTIONS - len(off)
+                if len(off) not in REPAIR_OFF or len(rest) < wrong:
+                    continue
+                near = stream.shuffled(rest[-(wrong + 2) :])[:wrong]
+                undo = {s: _personal(part.minutes_undo[part.number[s]], stream) for s in built}
+                do = {s: _personal(part.minutes(s), stream) for s in built}
+                return {
+                    "operations": list(part.steps),
+                    "built": part.labelled(built),
+                    "late": [late, part.label(late)],
+                    "found_at": [built[-1], part.label(built[-1])],
+                    "options": part.labelled(stream.shuffled([*off, *near])),
+                    "undo": undo,
+                    "do": do,
+                }
+    raise lot.too_small("repair")
+
+
+def _personal(minutes: float, stream) -> float:
+    """Minutes as one pair of hands takes them: the unit's, or half a minute to either side."""
+    if minutes == 0:
+        return 0.0
+    return max(0.5, round(2 * minutes) / 2 + (stream.integer(3) - 1) / 2)
+
+
+def draw_safe(lot: Lot) -> dict:
+    """Orders of the same steps, each with one slip, one of which breaks a safety rule.
+
+    ``orders``: by letter; ``options``: the letters; ``reasons``: safety reasons to choose from.
+    """
+    task, stream = lot.task, lot.stream.child("safe")
+    guards = [b for b in task.bonds if b.reason.safety and len(b.reason.rules) == 1]
+    for bond in lot.in_turn("safe", guards):
+        pair = task.steps[bond.earlier], task.steps[bond.later]
+
+        def deadly(reason: Reason, bond=bond) -> bool:
+            return reason.rules == bond.reason.rules
+
+        def harmless(reason: Reason) -> bool:
+            return not reason.safety
+
+        for part in windows(lot, stream, SAFE_STEPS, pair):
+            orders = [with_one_slip(part, part.start, stream, deadly)]
+            if orders[0] is None:
+                continue
+            for _ in range(12):
+                other = with_one_slip(part, part.start, stream, harmless)
+                if other is not None and other not in orders:
+                    orders.append(other)
+                if len(orders) == len(SAFE_ORDERS):
+                    return _safe(lot, part, stream.shuffled(orders), bond.reason)
+    raise lot.too_small("safe")
+
+
+def _safe(lot: Lot, part, orders, reason: Reason) -> dict:
+    stream = lot.stream.child("safe reasons")
+    own = set(part.steps)
+    others = [
+        [rule.id, rule.reason]
+        for rule in lot.unit.rules
+        if rule.id not in reason.rules
+        and rule.reason != reason.text
+        and lot.task.step_of[rule.later] not in {reason.later, *reason.earlier}
+    ]
+    near = [o for o in stream.shuffled(others) if _rule_steps(lot, o[0]) & own]
+    far = [o for o in stream.shuffled(others) if o not in near]
+    wrong = (near + far)[: SAFE_REASONS - 1]
+    return {
+        "operations": list(part.steps),
+        "orders": [
+            [letter, part.labelled(o)] for letter, o in zip(SAFE_ORDERS, orders, strict=True)
+        ],
+        "options": [[letter, f"Order {letter}"] for letter in SAFE_ORDERS],
+        "reasons": stream.shuffled([[reason.rules[0], reason.text], *wrong]),
+    }
+
+
+def _rule_steps(lot: Lot, rule_id: str) -> set[str]:
+    rule = next(rule for rule in lot.unit.rules if rule.id == rule_id)
+    ids = [rule.later, *rule.any_of, *([rule.earlier] if rule.earlier else [])]
+    return {lot.task.step_of[op] for op in ids}

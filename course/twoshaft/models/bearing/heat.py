@@ -26,7 +26,7 @@ from twoshaft.models.bearing.geometry import Balls, Rollers, elements
 from twoshaft.models.shim.stack import outer_closes, shim_sign
 from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
-from twoshaft.units.sections.bearings import Arrangement, Bearings, Material, Support, TermKind
+from twoshaft.units.sections.bearings import Arrangement, Bearings, Material, Support
 
 _RANGE = "changes from bench to running temperature"
 # Through-hardened bearing steel: 10.9e-6 is what a maker's bore growth table comes to.
@@ -129,13 +129,10 @@ class Seats:
     def from_support(cls, support: Support, shim: Q | None = None) -> Seats:
         """Take spans, materials and fits from a support of the unit file, with its shim [mm]."""
         shim_mm = in_range("shim", Q(0, "mm") if shim is None else shim, 0.0, 50.0, "mm", _RANGE)
-        spans = {kind: 0.0 for kind in TermKind}
-        for term in support.stack:
-            spans[term.kind] += term.nominal_mm / 1e3
         return cls(
             arrangement=support.arrangement,
-            case_span_m=spans[TermKind.CASE],
-            shaft_span_m=spans[TermKind.SHAFT],
+            case_span_m=support.case_span_mm / 1e3,
+            shaft_span_m=support.shaft_span_mm / 1e3,
             shim_m=shim_sign(support.arrangement, support.shim_place) * shim_mm / 1e3,
             case=support.case,
             shaft=support.shaft,
@@ -181,12 +178,14 @@ def setting_change(
     return Change(*(1e6 * part for part in (case, shaft, outer, inner, rollers, widths)))
 
 
-def support_change(support: Support, bearings: Bearings, warm: Warm | None = None) -> Change:
+def support_change(
+    support: Support, bearings: Bearings, warm: Warm | None = None, shim: Q | None = None
+) -> Change:
     """Change of a support's setting; at its running temperature if ``warm`` is absent."""
     if warm is None:
         warm = Warm(**support.running.model_dump())
     return setting_change(
-        Seats.from_support(support),
+        Seats.from_support(support, shim),
         elements(bearings.type_by_id(support.left)),
         elements(bearings.type_by_id(support.right)),
         warm,

@@ -4,6 +4,7 @@ from twoshaft.models.shim.choice import Choice, Reach, choose, reach
 from twoshaft.models.shim.stack import (
     Stack,
     Term,
+    shim_from_float,
     shim_range,
     shim_sign,
     target_interference,
@@ -39,6 +40,7 @@ __all__ = [
     "rectangular",
     "repeated",
     "resolution",
+    "shim_from_float",
     "shim_range",
     "shim_sign",
     "stack_budget",

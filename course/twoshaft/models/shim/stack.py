@@ -76,7 +76,7 @@ def term_sign(arrangement: Arrangement, kind: TermKind) -> int:
         return _OUTWARDS * outer_closes(arrangement)
     if kind is TermKind.SHAFT:
         return _OUTWARDS * inner_closes(arrangement)
-    return +1 if kind is TermKind.BEARING else -1
+    return -1 if kind is TermKind.JOINT else +1
 
 
 @dataclass(frozen=True)
@@ -200,6 +200,28 @@ class Stack:
         limits = ordered("interference", (low, high), -5.0, 5.0, "mm", _LENGTHS)
         ends = [self.shim_sign * (limit - self.bare_mm) for limit in limits]
         return min(ends), max(ends)
+
+
+def shim_from_float(
+    arrangement: Arrangement, place: ShimPlace, trial: Q, end_float: Q, interference: Q
+) -> Q:
+    """Shim [mm] for a setting, from the end float read with a trial shim in.
+
+    Parameters
+    ----------
+    arrangement, place
+        As for `shim_sign`.
+    trial : pint.Quantity
+        Trial shim, 0 to 50 mm.
+    end_float : pint.Quantity
+        Read with the rollers seated, 0 to 5 mm; without float the trial says nothing.
+    interference : pint.Quantity
+        Wanted, -5 to 5 mm; end play is below zero.
+    """
+    trial_mm = in_range("trial shim", trial, 0.0, 50.0, "mm", _LENGTHS)
+    float_mm = in_range("end float", end_float, 1e-6, 5.0, "mm", "a trial that is loose")
+    wanted_mm = in_range("interference", interference, -5.0, 5.0, "mm", _LENGTHS)
+    return Q(trial_mm + shim_sign(arrangement, place) * (float_mm + wanted_mm), "mm")
 
 
 def target_interference(support: Support) -> tuple[Q, Q]:

@@ -42,13 +42,15 @@ class TermKind(StrEnum):
     """What a measured length of the stack spans.
 
     case: between the two seats of the outer rings. shaft: between the two seats of the inner
-    rings. bearing: a bearing's stand, over both rings, seated. joint: anything that lifts a cover
-    or case half off its face (a gasket, a film).
+    rings. bearing: a bearing's stand, over both rings, seated. plate: the part of a plate or cover
+    that reaches in and backs a ring. joint: anything that lifts a cover or case half off its face
+    (a gasket, a film).
     """
 
     CASE = "case"
     SHAFT = "shaft"
     BEARING = "bearing"
+    PLATE = "plate"
     JOINT = "joint"
 
 
@@ -181,7 +183,11 @@ class Warmth(Section):
 
 
 class Support(Section):
-    """One shaft on its pair of opposed bearings."""
+    """One shaft on its pair of opposed bearings.
+
+    ``case_span_mm`` lies between the seats of the outer rings, ``shaft_span_mm`` between those of
+    the inner rings; they are what heat acts on. ``stack`` is what is measured to find the shim.
+    """
 
     id: Id
     name: Text
@@ -190,11 +196,13 @@ class Support(Section):
     right: Id
     case: Material
     shaft: Material
+    case_span_mm: Length
+    shaft_span_mm: Length
     case_wall_mm: Length
     case_stiffness_n_per_um: float = Field(ge=10, le=5000)
     outer_fit_um: float = Field(ge=-100, le=200)
     inner_fit_um: float = Field(ge=-100, le=200)
-    stack: tuple[StackTerm, ...] = Field(min_length=2)
+    stack: tuple[StackTerm, ...] = Field(min_length=1)
     shim_place: ShimPlace
     shim_set: Id
     target: Target
@@ -231,11 +239,10 @@ class Bearings(Section):
                 raise ValueError(
                     f"support {support.id} names an unknown shim set {support.shim_set}"
                 )
-            kinds = [term.kind for term in support.stack]
-            if TermKind.CASE not in kinds or TermKind.SHAFT not in kinds:
-                raise ValueError(
-                    f"support {support.id}: the stack needs a case length and a shaft length"
-                )
+            terms = [term.id for term in support.stack]
+            twice = {term for term in terms if terms.count(term) > 1}
+            if twice:
+                raise ValueError(f"support {support.id} lists {min(twice)} twice; rename one")
         return self
 
     def type_by_id(self, bearing: str) -> TaperBearing | BallBearing:

@@ -110,9 +110,16 @@ def within(value: Q, right: Any, tolerance: Any) -> bool:
     if not isinstance(right, Q):
         right = Q(right, "dimensionless")
     try:
-        own = float(value.to(right.units).magnitude)
+        there = right.to(value.units)
+        own = value.to(right.units)
     except Exception:
         return False
+    # Three figures in the unit that was typed are as good as three in the reference's.
+    pairs = [(own, right), (value, there)] if tolerance is None else [(own, right)]
+    return any(_near(float(a.magnitude), b, tolerance) for a, b in pairs)
+
+
+def _near(own: float, right: Q, tolerance: Any) -> bool:
     wanted = float(right.magnitude)
     return abs(own - wanted) <= allowed(right, tolerance) + EXACT * max(abs(wanted), abs(own))
 
@@ -242,8 +249,9 @@ def _choices(asked: Choices, reference: Reference, value: tuple[str, ...]) -> Ju
 
 # Orders
 
-MAX_RULES_TOLD = 5
-"""Broken rules named at most: enough to learn from, never the whole order."""
+MAX_RULES_TOLD = 6
+"""Broken rules named at most, and never more than one for three steps: enough to learn from, too
+few to read an order off."""
 
 
 def _order(asked: Order, reference: Reference, value: tuple[str, ...]) -> Judgement:
@@ -257,6 +265,7 @@ def _order(asked: Order, reference: Reference, value: tuple[str, ...]) -> Judgem
     if slip.size == 0:
         return Judgement(1.0, cost=cost)
     told = sorted(slip.broken, key=lambda reason: not reason.safety)
+    told = told[: max(1, min(MAX_RULES_TOLD, len(task.steps) // 3))]
     if tuple(value) == task.start:
         first = "This is the order that was shown at the start."
     else:
@@ -266,7 +275,7 @@ def _order(asked: Order, reference: Reference, value: tuple[str, ...]) -> Judgem
         (first, *([f"{_broken(task, told[0])}"] if told else [])),
         cost=cost,
         safe=safe,
-        details=tuple(_broken(task, reason) for reason in told[1 : MAX_RULES_TOLD + 1]),
+        details=tuple(_broken(task, reason) for reason in told[1:]),
     )
 
 

@@ -128,7 +128,7 @@ def _mark_field(
     if name in unreadable:
         return replace(
             mark,
-            answer=_words(asked, stored[name]),
+            answer=_shortened(str(stored[name]), 200),
             verdict=Verdict.UNREADABLE,
             sentences=(unreadable[name],),
         )
@@ -147,7 +147,7 @@ def _mark_field(
         sentences = (*sentences, "Your earlier figures cannot be worked on with.")[:2]
     return replace(
         mark,
-        answer=_words(asked, stored[name]),
+        answer=_shortened(asked.words(stored[name]), 4000),
         verdict=_verdict(best, is_carried),
         share=min(1.0, max(0.0, float(best.share))),
         sentences=sentences,
@@ -158,10 +158,8 @@ def _mark_field(
     )
 
 
-def _words(asked: Field, value: Any) -> str:
-    """The answer as a person would say it, of limited length."""
-    text = asked.words(value)
-    return text if len(text) <= 4000 else text[:4000] + " …"
+def _shortened(text: str, limit: int) -> str:
+    return text if len(text) <= limit else text[:limit] + " …"
 
 
 def _verdict(judged: Judgement, carried: bool) -> Verdict:

@@ -1,0 +1,143 @@
+"""The feedback page: what was answered, what it was worth, why, and what it would have cost.
+
+It shows what the mark holds and nothing more, so no key and no whole order is in it. One file,
+nothing loaded from elsewhere.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from twoshaft.plots.style import css_variables
+from twoshaft_grader.marking.pages import fill
+from twoshaft_grader.marking.result import FieldMark, SheetMark, Verdict
+
+SHAPES = {
+    Verdict.RIGHT: "✓",
+    Verdict.CARRIED: "✓",
+    Verdict.PARTLY: "◐",
+    Verdict.WRONG: "✗",
+    Verdict.UNANSWERED: "–",
+    Verdict.UNREADABLE: "?",
+}
+"""A shape for each verdict, beside its word."""
+
+FOLDED = 180
+"""An answer longer than this many characters is folded away."""
+
+
+@dataclass(frozen=True)
+class Handed:
+    """What the page says about the hand-in; leave empty what is not known.
+
+    Attributes
+    ----------
+    learner : str
+        Name of the learner.
+    college, cohort : str
+    handed_in, due : str
+        As they are to be shown, ISO date and 24-hour clock.
+    late : bool
+    receipt : str
+        The receipt that the learner was shown.
+    """
+
+    learner: str = ""
+    college: str = ""
+    cohort: str = ""
+    handed_in: str = ""
+    due: str = ""
+    late: bool = False
+    receipt: str = ""
+
+
+@dataclass(frozen=True)
+class StaffMark:
+    """What staff gave by hand for a task: points, where changed, and a comment."""
+
+    points: float | None = None
+    comment: str = ""
+
+
+def feedback_page(
+    mark: SheetMark,
+    handed: Handed | None = None,
+    *,
+    statements: Mapping[str, str] | None = None,
+    staff: Mapping[str, StaffMark] | None = None,
+    next_step: str = "",
+) -> str:
+    """Return the feedback page of one sheet as HTML.
+
+    Parameters
+    ----------
+    mark : SheetMark
+    handed : Handed, optional
+        About the hand-in.
+    statements : mapping of str to str, optional
+        Statement of each outcome by its id.
+    staff : mapping of str to StaffMark, optional
+        What staff gave by hand, by task id.
+    next_step : str, optional
+        What to do next; worked out from the mark where empty.
+
+    Returns
+    -------
+    str
+        A whole page. Everything that was typed is escaped.
+    """
+    staff = staff or {}
+    points = {
+        task.id: given.points
+        if (given := staff.get(task.id)) and given.points is not None
+        else task.points
+        for task in mark.tasks
+    }
+    return fill(
+        "feedback.html.j2",
+        mark=mark,
+        handed=handed or Handed(learner=mark.learner),
+        statements=statements or {},
+        staff=staff,
+        points=points,
+        total=round(sum(points.values()), 2),
+        next_step=next_step or what_next(mark),
+        shapes=SHAPES,
+        kinds={verdict: kind_of(verdict) for verdict in Verdict},
+        folded=FOLDED,
+        style=css_variables(),
+        where_to_read=where_to_read,
+        lined=any(task.line > 0 for task in mark.tasks),
+    )
+
+
+def kind_of(verdict: Verdict) -> str:
+    """Return the style class of a verdict: good, warn or bad."""
+    if verdict in (Verdict.RIGHT, Verdict.CARRIED):
+        return "good"
+    return "warn" if verdict == Verdict.PARTLY else "bad"
+
+
+def where_to_read(field: FieldMark) -> str:
+    """Return the place in the lessons that a field names, in words.
+
+    The field's ``lesson`` is a notebook and a heading, as ``02-order-of-work#what-buries-what``.
+    """
+    notebook, _, heading = field.lesson.partition("#")
+    title = heading.replace("-", " ")
+    return f"lesson {notebook}, “{title}”" if heading else f"lesson {notebook}"
+
+
+def what_next(mark: SheetMark) -> str:
+    """Return the next step that a mark calls for, in a sentence or two."""
+    if mark.met:
+        return "Go on with the next module."
+    weakest = sorted(mark.fields, key=lambda field: (field.passed, field.share))
+    places = dict.fromkeys(where_to_read(f) for f in weakest if f.lesson and f.share < 1)
+    steps = []
+    if any(outcome.must_pass_failed for outcome in mark.outcomes):
+        steps.append("A must-pass item is not passed yet.")
+    steps += [f"Read {place}." for place in list(places)[:1]]
+    steps.append("Ask your instructor for another attempt; it comes with a fresh task.")
+    return " ".join(steps)

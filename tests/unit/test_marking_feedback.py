@@ -1,0 +1,97 @@
+"""The feedback page: says what the mark says, tells no key, escapes, loads nothing."""
+
+import html
+import re
+from dataclasses import replace
+
+import pytest
+
+from twoshaft_grader.marking.feedback import Handed, StaffMark, feedback_page, what_next
+from twoshaft_grader.marking.result import FieldMark, OutcomeMark, SheetMark, TaskMark, Verdict
+
+FIELD = FieldMark(
+    name="gap-depth",
+    task="gap",
+    kind="number",
+    prompt="How deep is the gap?",
+    answer="<script>alert(1)</script>",
+    verdict=Verdict.WRONG,
+    share=0.0,
+    weight=1.0,
+    sentences=("You took the case alone.",),
+    details=(),
+    cost="At the bench: about 12 minutes on top of 60.",
+    outcome="measure",
+    must_pass=True,
+    passed=False,
+    carried=False,
+    lesson="01-measuring#what-is-subtracted",
+)
+
+
+@pytest.fixture
+def mark():
+    return SheetMark(
+        learner="ann",
+        module="tiny",
+        attempt=2,
+        title="A made-up module",
+        course_version="0.1.0",
+        unit="tiny",
+        unit_version="1.0",
+        tasks=(TaskMark("gap", "The gap", 2.5, 8.0, 0.2, (FIELD,)),),
+        outcomes=(OutcomeMark("measure", 2.5, 8.0, ("gap-depth",), False),),
+        notes=("a note for staff",),
+        solution_digest="0" * 64,
+    )
+
+
+def text_of(page):
+    body = re.sub(r"<style>.*?</style>|<[^>]+>", " ", page, flags=re.S)
+    return re.sub(r"\s+", " ", html.unescape(body))
+
+
+def test_the_page_says_mark_result_next_step_and_why(mark):
+    said = text_of(feedback_page(mark, statements={"measure": "Measure and subtract"}))
+    for part in (
+        "A made-up module",
+        "attempt 2",
+        "2.5 of 8",
+        "○ not yet",
+        "A must-pass item is not passed yet. Read lesson 01-measuring, “what is subtracted”.",
+        "Measure and subtract",
+        "Not right (must-pass, not passed)",
+        "You took the case alone.",
+        "At the bench: about 12 minutes on top of 60.",
+        "Points count above what guessing would earn.",
+    ):
+        assert part in said
+    assert "a note for staff" not in said
+
+
+def test_what_was_typed_is_escaped_and_nothing_is_loaded(mark):
+    page = feedback_page(mark, Handed(learner="<b>Ann</b>", receipt="<i>"))
+    for raw in ("<script", "<b>Ann", "<i>", "http:", "https:", "src=", "url(", "@import", "<link"):
+        assert raw not in page
+    assert "&lt;script&gt;" in page
+
+
+def test_a_change_by_staff_is_shown_as_one(mark):
+    page = text_of(feedback_page(mark, staff={"gap": StaffMark(6.0, "Shown at the bench.")}))
+    assert "changed this from 2.5 to 6 points. Shown at the bench." in page
+    assert "6 of 8" in page
+
+
+def test_long_answers_are_folded(mark):
+    field = replace(FIELD, answer="step " * 100)
+    task = replace(mark.tasks[0], fields=(field,))
+    page = feedback_page(replace(mark, tasks=(task,)))
+    assert "<details>" in page and "<details>" not in feedback_page(mark)
+
+
+def test_next_steps(mark):
+    met = replace(mark, outcomes=(OutcomeMark("measure", 8, 8, (), True),))
+    assert what_next(met) == "Go on with the next module."
+    weak = replace(mark, outcomes=(OutcomeMark("measure", 2, 8, (), False),))
+    assert what_next(weak).startswith("Read lesson 01-measuring")
+    assert "✓ met" in feedback_page(met)

@@ -85,16 +85,25 @@ def _changes(section: dict[str, Any], definitions: dict[str, Any]) -> dict[str, 
             "items": {**_loosened(entry, definitions), "required": ["id"]},
             "description": "Entries with only the keys that differ.",
         },
-        "add": {"type": "array", "items": entry, "description": "New entries."},
+        "add": {"type": "array", "items": _placed(entry, definitions)},
     }
     assert set(verbs) == set(VERBS)
     return {"type": "object", "properties": verbs, "additionalProperties": False}
 
 
+def _placed(entry: dict[str, Any], definitions: dict[str, Any]) -> dict[str, Any]:
+    """A new entry, which may say after which other one it stands."""
+    whole = _resolved(entry, definitions)
+    after = {"type": "string", "description": "Id of the entry to stand after; else the end."}
+    return {**whole, "properties": {**whole["properties"], "after": after}}
+
+
 def _loosened(schema: dict[str, Any], definitions: dict[str, Any]) -> dict[str, Any]:
     """The same keys with none required; null leaves the section out."""
-    name = str(schema.get("$ref", "")).rpartition("/")[2]
-    if name:
-        inner = {key: value for key, value in definitions[name].items() if key != "required"}
-        return inner
-    return {}
+    return {
+        key: value for key, value in _resolved(schema, definitions).items() if key != "required"
+    }
+
+
+def _resolved(schema: dict[str, Any], definitions: dict[str, Any]) -> dict[str, Any]:
+    return definitions.get(str(schema.get("$ref", "")).rpartition("/")[2], {})

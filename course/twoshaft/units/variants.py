@@ -12,8 +12,8 @@ only what differs::
         - {id: fit-magnet, ...}
       change:                   # only the keys given
         - {id: fit-oil-guide, minutes to do: 4}
-      add:
-        - {id: fit-filter, ...}
+      add:                      # at the end, or right after another entry
+        - {id: fit-filter, after: fit-oil-guide, ...}
 
 The same works in every section, whatever it holds: a list of entries with ids takes the four
 verbs, a set of keys is merged key by key, anything else is replaced. ``section: null`` leaves
@@ -124,14 +124,14 @@ def _apply_verb(result: list[Node], verb: str, identifier: str, item: Node, name
                 where=item.where,
                 mend="put it under replace, or give it another id",
             )
-        result.append(item)
+        place, entry = _taken_in(ids, item, name)
+        result.insert(place, entry)
         return
     if identifier not in ids:
-        near = get_close_matches(identifier, [known for known in ids if known], n=1)
         raise UnitFileError(
             f"there is no '{identifier}' in '{name}' of the base to {verb}",
             where=item.where,
-            mend=f"did you mean '{near[0]}'" if near else "check the id in the base file",
+            mend=_near(identifier, ids),
         )
     index = ids.index(identifier)
     if verb == "remove":
@@ -141,3 +141,23 @@ def _apply_verb(result: list[Node], verb: str, identifier: str, item: Node, name
     else:
         # a change points at the variant for its own keys and at the base for the others
         result[index] = replace(result[index], value={**result[index].value, **item.value})
+
+
+def _taken_in(ids: list[str | None], item: Node, name: str) -> tuple[int, Node]:
+    """Where an added entry goes, and the entry without the word that says so."""
+    if "after" not in item.value:
+        return len(ids), item
+    before = item.value["after"]
+    if before.value not in ids:
+        raise UnitFileError(
+            f"there is no '{before.value}' in '{name}' to put '{item.identifier()}' after",
+            where=before.where,
+            mend=_near(str(before.value), ids),
+        )
+    entry = {key: node for key, node in item.value.items() if key != "after"}
+    return ids.index(before.value) + 1, replace(item, value=entry)
+
+
+def _near(identifier: str, ids: list[str | None]) -> str:
+    near = get_close_matches(identifier, [known for known in ids if known], n=1)
+    return f"did you mean '{near[0]}'" if near else "check the id in the base file"

@@ -118,7 +118,10 @@ def plan_slip(task: OrderTask, sequence: Iterable[str]) -> PlanSlip:
     Notes
     -----
     A rule that can be kept in several ways is judged in the way that costs least, by an exact
-    search with bounds. A named block that stands together can be pulled out as one.
+    search with bounds. A named block is complete and stands together when nothing stands between
+    its steps but steps pulled out themselves; it can then be pulled out and put back as one,
+    provided that nothing has to come between its steps. A step pulled out of its place within
+    such a block is listed in ``redo``.
     """
     found = sort_out(task, sequence)
     extra = len(found.missing) + sum(found.doubled.values()) + len(found.foreign)
@@ -138,6 +141,8 @@ def plan_slip(task: OrderTask, sequence: Iterable[str]) -> PlanSlip:
 
 def slip_size(task: OrderTask, order: Sequence[int]) -> int:
     """The slip of a complete order of step numbers: the size alone, fast."""
+    if not task.choices and not task.blocks:
+        return smallest_cover_size(broken_masks(order, task.after))
     return _Search(task, order, None).best()[0][0]
 
 
@@ -198,31 +203,59 @@ class _Search:
 
     def best(self) -> tuple[tuple[int, int, tuple[int, ...]], tuple[Block, ...]]:
         """Least (count, minutes, ranks by id) and the blocks moved as one."""
-        task = self.task
+        task, whole = self.task, self.order
         best, moved = self._over_choices(task.before, task.after, None), ()
-        movable = [b for b in task.blocks if best[0] > 1 and self._stands_together(b)]
+        movable = []
+        for block in task.blocks if best[0] > 1 else ():
+            between = self._between(block)
+            # Pulling out what stands between must cost less than moving every step by itself.
+            if between is not None and between.bit_count() + 1 < block.mask.bit_count():
+                movable.append((block, between))
         for size in range(1, len(movable) + 1):
             if size >= best[0]:
                 break
-            for blocks in combinations(movable, size):
+            for chosen in combinations(movable, size):
+                blocks = tuple(block for block, _ in chosen)
+                pulled = inside = 0
+                for block, between in chosen:
+                    pulled |= between
+                    inside |= block.mask
+                if pulled & inside or size + pulled.bit_count() >= best[0]:
+                    continue
                 joined = _joined(task.before, task.after, blocks)
                 if joined is None:
                     continue
+                self.order = [i for i in whole if not pulled >> i & 1]
                 cost = self._over_choices(*joined, blocks)
+                self.order = whole
                 if cost is None:
                     continue
-                minutes = 0
-                if self.weights:
-                    inside = (i for block in blocks for i in bits(block.mask))
-                    minutes = sum(self.weights.minutes[i] for i in inside)
-                cost = (cost[0] + size, cost[1] + minutes, cost[2])
+                cost = self._plus(cost, pulled, inside, size)
                 if cost < best:
                     best, moved = cost, blocks
         return best, moved
 
-    def _stands_together(self, block: Block) -> bool:
+    def _between(self, block: Block) -> int | None:
+        """Other steps that stand between the steps of a block; None when one is not there."""
         at = [self.place[i] for i in bits(block.mask)]
-        return max(at) < len(self.place) and max(at) - min(at) == len(at) - 1
+        if max(at) >= len(self.place):
+            return None
+        between = 0
+        for i in self.order[min(at) : max(at) + 1]:
+            between |= 1 << i
+        return between & ~block.mask
+
+    def _plus(self, cost, pulled: int, inside: int, blocks: int):
+        """A cost with steps pulled out beforehand and blocks moved as one added."""
+        size = cost[0] + pulled.bit_count() + blocks
+        if self.weights is None:
+            return size, 0, ()
+        minutes, rank = self.weights.minutes, self.weights.rank
+        return (
+            size,
+            cost[1] + sum(minutes[i] for i in bits(pulled | inside)),
+            tuple(sorted((*cost[2], *(rank[i] for i in bits(pulled))))),
+        )
 
     def _cost(self, after: Sequence[int], blocks: tuple[Block, ...] | None):
         broken = broken_masks(self.order, after)

@@ -63,6 +63,8 @@ def _make_pool(unit: Unit, task: OrderTask) -> tuple[SubAssembly, ...]:
                 worth = (min(stages, 3), fewest, stages)
                 if worth > best[0]:
                     best = (worth, band)
+        if best[0][:2] >= (3, 3):
+            break
     return best[1]
 
 
@@ -79,7 +81,9 @@ def _of_stage(unit: Unit, task: OrderTask, stage: str, length: int) -> list[SubA
         for begin in range(len(order) - length + 1):
             sets.setdefault(frozenset(order[begin : begin + length]))
     members = []
-    for chosen in list(sets)[: 3 * MOST_OF_A_STAGE]:
+    for chosen in sets:
+        if len(members) == MOST_OF_A_STAGE:
+            break
         candidate = OrderTask.from_unit(unit, chosen)
         mask = sum(1 << task.number[step] for step in chosen)
         between = any(
@@ -91,7 +95,7 @@ def _of_stage(unit: Unit, task: OrderTask, stage: str, length: int) -> list[SubA
             continue
         kinds = {bond.reason.kind for bond in candidate.bonds}
         members.append(SubAssembly(stage, candidate.steps, chance_r0(candidate), len(kinds)))
-    return members[:MOST_OF_A_STAGE]
+    return members
 
 
 def draw(lot: Lot) -> dict:

@@ -1,0 +1,183 @@
+"""The bench after some steps: what is on, what can be reached, what is hidden, what runs."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from twoshaft.models.order.ready import ready_steps
+from twoshaft.models.order.slip import places, sort_out
+from twoshaft.models.order.task import OrderTask, Reason
+from twoshaft.units.sections.order import RuleKind
+
+
+@dataclass(frozen=True)
+class Refusal:
+    """A step whose turn came and that could not be done.
+
+    Attributes
+    ----------
+    step : str
+        The step.
+    state : str
+        ``blocked`` (something is missing) or ``buried`` (something stands in its way).
+    reasons : tuple of Reason
+        Why.
+    """
+
+    step: str
+    state: str
+    reasons: tuple[Reason, ...]
+
+
+@dataclass(frozen=True)
+class Running:
+    """A clock after some steps.
+
+    Attributes
+    ----------
+    id, name : str
+        The clock.
+    used, allowed : float
+        Minutes since it was started (or that it took), and minutes allowed [min].
+    over : bool
+        Whether its last step is done.
+    """
+
+    id: str
+    name: str
+    used: float
+    allowed: float
+    over: bool
+
+    @property
+    def late(self) -> bool:
+        """Whether more minutes went by than are allowed."""
+        return self.used > self.allowed + 1e-9
+
+
+@dataclass(frozen=True)
+class Snapshot:
+    """The bench after some steps of an order.
+
+    Attributes
+    ----------
+    done : tuple of str
+        Steps that were done, in order.
+    refused : tuple of Refusal
+        Steps whose turn came and that could not be done.
+    ready : tuple of str
+        Steps that can be done next without breaking a rule.
+    hidden : tuple of (str, str)
+        Steps done that can no longer be reached, each with a step that covers it.
+    lost_reach : tuple of (str, str)
+        Steps not done that can no longer be reached, each with a step in its way.
+    holds : tuple of str
+        Names of the holds that are on.
+    clocks : tuple of Running
+        Clocks that were started.
+    minutes : float
+        Minutes of work so far [min].
+    broken : tuple of Reason
+        Rules broken by the steps that were done.
+    parts_lost : tuple of str
+        Parts that do not survive what was done.
+    """
+
+    done: tuple[str, ...]
+    refused: tuple[Refusal, ...]
+    ready: tuple[str, ...]
+    hidden: tuple[tuple[str, str], ...]
+    lost_reach: tuple[tuple[str, str], ...]
+    holds: tuple[str, ...]
+    clocks: tuple[Running, ...]
+    minutes: float
+    broken: tuple[Reason, ...]
+    parts_lost: tuple[str, ...]
+
+
+def snapshot(task: OrderTask, sequence: Iterable[str]) -> Snapshot:
+    """Do steps one after the other, leave out those that cannot be done, and look at the bench.
+
+    Parameters
+    ----------
+    task : OrderTask
+        The task.
+    sequence : iterable of str
+        Step ids in the order tried.
+
+    Returns
+    -------
+    Snapshot
+        A step that is impossible, or buried, is refused and not done; a step that harms a part
+        or makes a check worthless is done all the same.
+    """
+    order, mask = [], 0
+    refused, broken = [], []
+    leaving = [[b for b in task.bonds if b.earlier == i] for i in range(len(task.steps))]
+    for i in sort_out(task, sequence).first:
+        unmet = [b.reason for b in task.bonds_into[i] if not mask >> b.earlier & 1]
+        place = places(len(task.steps), [*order, i])
+        unmet += [c.reason for c in task.choices if c.step == i and not c.kept(place)]
+        stops = tuple(r for r in unmet if r.kind is RuleKind.CANNOT)
+        over = tuple(
+            b.reason for b in leaving[i] if b.reason.kind is RuleKind.BURIES and mask >> b.later & 1
+        )
+        if stops or over:
+            state = "blocked" if stops else "buried"
+            refused.append(Refusal(task.steps[i], state, stops or over))
+            continue
+        broken += unmet
+        order.append(i)
+        mask |= 1 << i
+    done = tuple(task.steps[i] for i in order)
+    covered = {
+        i: b.later
+        for i, bonds in enumerate(leaving)
+        for b in bonds
+        if b.reason.kind is RuleKind.BURIES and mask >> b.later & 1
+    }
+    clocks = tuple(_clocks(task, order))
+    late = {clock.id for clock in clocks if clock.late}
+    lost = [part for reason in broken for part in reason.loses]
+    lost += [part for clock in task.clocks if clock.id in late for part in clock.loses]
+    return Snapshot(
+        done=done,
+        refused=tuple(refused),
+        ready=ready_steps(task, done),
+        hidden=_named(task, covered, mask),
+        lost_reach=_named(task, covered, ~mask),
+        holds=tuple(_holds(task, done)),
+        clocks=clocks,
+        minutes=sum(task.minutes_do[i] for i in order),
+        broken=tuple(broken),
+        parts_lost=tuple(dict.fromkeys(lost)),
+    )
+
+
+def _named(task: OrderTask, covered: dict[int, int], mask: int) -> tuple[tuple[str, str], ...]:
+    return tuple((task.steps[i], task.steps[j]) for i, j in covered.items() if mask >> i & 1)
+
+
+def _holds(task: OrderTask, done: tuple[str, ...]) -> Iterable[str]:
+    """A hold is on when the last of its events was a giver."""
+    for hold in task.unit.holds:
+        on = False
+        givers = {task.step_of.get(op) for op in hold.given_by}
+        enders = {task.step_of.get(op) for op in hold.ended_by}
+        for step in done:
+            on = step in givers or (on and step not in enders)
+        if on:
+            yield hold.name
+
+
+def _clocks(task: OrderTask, order: list[int]) -> Iterable[Running]:
+    place = places(len(task.steps), order)
+    for clock in task.clocks:
+        if clock.starts not in order:
+            continue
+        over = clock.ends in order and place[clock.ends] > place[clock.starts]
+        until = order.index(clock.ends) if over else len(order) - 1
+        between = order[order.index(clock.starts) + 1 : until + 1]
+        used = sum(task.minutes_do[i] for i in between)
+        yield Running(clock.id, clock.name, used, clock.minutes, over)

@@ -419,7 +419,9 @@ function orderList({ label, steps, order, onChange }) {
   paint();
   return {
     element,
+    tools,
     order: () => [...now],
+    change: (next, text) => { if (!disabled) commit(next, text); },
     setOrder(next, forget = false) {
       if (held !== null || drag?.ghost || next.join("\n") === now.join("\n")) return;
       now = [...next];

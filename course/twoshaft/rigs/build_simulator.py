@@ -1,0 +1,182 @@
+"""Build simulator: step through an order and watch the bench."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from html import escape
+from typing import Any
+
+import traitlets
+
+from twoshaft.errors import UnitFileError
+from twoshaft.jobsheet.screen import Screen, script, styles
+from twoshaft.models.order import OrderTask, Reason, model_order, why_not
+from twoshaft.models.order.snapshot import Running, Snapshot, snapshot
+from twoshaft.plots.drawing import html_list
+from twoshaft.plots.order import stage_figure
+from twoshaft.rigs.words import STATE_OF, WORDS, minutes, named, part_names, why
+from twoshaft.units.unit import Unit
+
+RIGS = "twoshaft.rigs"
+
+
+class BuildSimulator(Screen):
+    """The bench after so many steps of an order that the learner can change.
+
+    Parameters
+    ----------
+    task : OrderTask
+        The steps and what binds them.
+    sequence : sequence of str
+        Step ids in the order to be tried.
+    """
+
+    _esm = script("renderSimulator", (RIGS, "build_simulator.js"))
+    _css = styles((RIGS, "rigs.css"))
+
+    view = traitlets.Dict().tag(sync=True)
+
+    def __init__(self, task: OrderTask, sequence: Iterable[str]) -> None:
+        self.task, self.sequence, self.position = task, list(sequence), 0
+        super().__init__(view=self._look())
+
+    def hear(self, message: dict[str, Any]) -> None:
+        """Go to a place in the order, or take another step next."""
+        if message.get("type") == "go":
+            wanted = int(message.get("position", 0))
+            self.position = max(0, min(len(self.sequence), wanted))
+        elif message.get("type") == "take" and message.get("step") in self.task.number:
+            self._take(message["step"])
+        self.view = self._look()
+        self.renew_copy()
+
+    def _take(self, step: str) -> None:
+        """Do a step next; one that was refused before gets another try."""
+        place = self.sequence.index(step)
+        self.sequence.remove(step)
+        if place < self.position:
+            self.position -= 1
+        self.sequence.insert(self.position, step)
+        self.position += 1
+
+    def _look(self) -> dict[str, Any]:
+        task, tried = self.task, self.sequence[: self.position]
+        bench = snapshot(task, tried)
+        left = [step for step in task.steps if step not in bench.done]
+        coming = self.sequence[self.position :]
+        return {
+            "position": self.position,
+            "count": len(self.sequence),
+            "next": task.label(coming[0]) if coming else "",
+            "happened": self._happened(bench, tried),
+            "figure": stage_figure(task, bench),
+            "finding": self._finding(bench),
+            "facts": self._facts(bench),
+            "ready": task.labelled(bench.ready),
+            "waiting": task.labelled(step for step in left if step not in bench.ready),
+        }
+
+    def _happened(self, bench: Snapshot, tried: list[str]) -> str:
+        if not tried:
+            return "The bench is empty: nothing is done yet."
+        last = tried[-1]
+        refused = {one.step: one for one in bench.refused}
+        if last in refused:
+            one = refused[last]
+            reasons = " ".join(why(self.task, reason, one.state) for reason in one.reasons)
+            return f"“{self.task.label(last)}”: {WORDS[one.state]} {reasons}"
+        broken = [reason for reason in bench.broken if reason.later == last]
+        told = " ".join(self._broken_words(reason) for reason in broken)
+        return f"“{self.task.label(last)}” is done. {told}".strip()
+
+    def _broken_words(self, reason: Reason) -> str:
+        state = STATE_OF[reason.kind.value]
+        return f"{WORDS[state]} {why(self.task, reason, state)}"
+
+    def _finding(self, bench: Snapshot) -> str:
+        total = len(self.task.steps)
+        if len(bench.done) == total and not bench.broken and not any(c.late for c in bench.clocks):
+            return f"The unit is built in {minutes(bench.minutes)}, and nothing had to wait."
+        told = f"{len(bench.done)} of {total} steps are done in {minutes(bench.minutes)}; "
+        told += f"{len(bench.ready)} can be done next"
+        if bench.lost_reach:
+            return f"{told}, and {len(bench.lost_reach)} can no longer be reached."
+        return f"{told}."
+
+    def _facts(self, bench: Snapshot) -> list[list[str]]:
+        """Lines of the bench: word and sentence."""
+        task = self.task
+        facts = []
+        for step, over in bench.lost_reach:
+            facts.append(["Out of reach", f"“{task.label(step)}”, under “{task.label(over)}”."])
+        facts += [["Clock", clock_line(clock)] for clock in bench.clocks]
+        facts += [["Holds", f"{hold}."] for hold in bench.holds]
+        if bench.hidden:
+            hidden = named(task, (step for step, _ in bench.hidden), most=4)
+            facts.append(["Hidden", f"Done and covered: {hidden}."])
+        waiting = [one.step for one in bench.refused if one.step not in bench.done]
+        if waiting:
+            facts.append(["Refused", f"Tried and not done: {named(task, waiting, most=4)}."])
+        if bench.parts_lost:
+            facts.append(["Lost", f"{part_names(task, bench.parts_lost)}."])
+        return facts
+
+    @property
+    def finding(self) -> str:
+        """What the bench shows, as a sentence."""
+        return self.view["finding"]
+
+    def why_not(self, step: str) -> list[str]:
+        """Why a step should not be done now, as sentences."""
+        reasons = why_not(self.task, self.view_done(), step)
+        return [why(self.task, reason, STATE_OF[reason.kind.value]) for reason in reasons]
+
+    def view_done(self) -> tuple[str, ...]:
+        """Steps done so far."""
+        return snapshot(self.task, self.sequence[: self.position]).done
+
+    def plain_copy(self) -> str:
+        """The bench as HTML."""
+        facts = (f"{word}: {text}" for word, text in self.view["facts"])
+        return (
+            f"<p><b>{escape(self.finding)}</b></p><p>{escape(self.view['happened'])}</p>"
+            f"{self.view['figure']}{html_list(facts)}"
+        )
+
+
+def clock_line(clock: Running) -> str:
+    """A clock in a sentence: its name, minutes used of those allowed, and what that means."""
+    state = "too late" if clock.late else "in time" if clock.over else "running"
+    return f"{clock.name}: {clock.used:g} of {minutes(clock.allowed)} used, {state}."
+
+
+def build_simulator(unit: Unit, sequence: Iterable[str] | None = None) -> BuildSimulator:
+    """Step through the build of a unit.
+
+    Parameters
+    ----------
+    unit : Unit
+        The unit on the bench.
+    sequence : iterable of str, optional
+        Step ids in the order to be tried; only these steps are in the build. By default all
+        steps of the unit in one workable order.
+
+    Returns
+    -------
+    BuildSimulator
+        Something a notebook displays.
+
+    Raises
+    ------
+    UnitFileError
+        When an id is unknown, or stands twice.
+    """
+    if sequence is None:
+        task = OrderTask.from_unit(unit)
+        return BuildSimulator(task, model_order(task))
+    sequence = list(sequence)
+    task = OrderTask.from_unit(unit, sequence)
+    steps = [task.step_of[key] for key in sequence]
+    if len(set(steps)) != len(sequence):
+        raise UnitFileError("a step stands twice in the order", mend="list each step one time")
+    return BuildSimulator(task, steps)

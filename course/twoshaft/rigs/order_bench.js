@@ -1,0 +1,27 @@
+// Practice bench: the order list with what each place brings about.
+
+function renderBench({ model, el }) {
+  const screen = openScreen({ model, el }, { kind: "rig", lost: () => list.setDisabled(true) });
+  const finding = make("p", { class: "ts-finding", role: "status" });
+  const cost = make("p", { class: "ts-cost" });
+  const start = model.get("start");
+  const send = (order) => model.send({ type: "order", order });
+  const list = orderList({
+    label: "Order of work, practice", steps: model.get("steps"), order: model.get("judged").order, onChange: send,
+  });
+  const reset = make("button", { type: "button", class: "ts-button", onclick: () => list.change([...start], "The first order stands again") }, "Start again");
+  list.tools.append(reset);
+  screen.show(
+    make("p", { class: "ts-who" }, "Practice. Nothing here is marked or saved."),
+    screen.alert, finding, cost, list.element);
+  function show() {
+    const judged = model.get("judged");
+    finding.textContent = judged.finding;
+    cost.textContent = judged.cost;
+    list.setOrder(judged.order);
+    list.setNotes(judged.notes);
+  }
+  model.on("change:judged", show);
+  show();
+  return () => { screen.close(); model.off("change:judged", show); };
+}

@@ -38,6 +38,10 @@ class CourseError(Exception):
         text = f"{self.where}: {self.what}" if self.where else self.what
         return f"{text}; {self.mend}." if self.mend else f"{text}."
 
+    def _render_traceback_(self) -> list[str]:
+        # A notebook shows the sentence alone: the lines of code that led to it help nobody there.
+        return [self.sentence]
+
 
 class UnitFileError(CourseError):
     """A unit file cannot be used as it is.

@@ -8,7 +8,10 @@ import nbformat
 import pytest
 from nbformat.v4 import new_code_cell, new_markdown_cell, new_notebook
 
+from twoshaft.jobsheet.people import Listed, word_check, write_people
+from twoshaft.jobsheet.workplace import Person
 from twoshaft.jupyter.released import cell_digest
+from twoshaft.jupyter.startpage import write_start_here
 
 pytestmark = pytest.mark.browser
 
@@ -219,3 +222,127 @@ def test_apprentices_see_no_staff_panels(start_lab):
     assert page.locator(".lm-MenuBar-itemLabel", has_text="Nbgrader").count() == 0
     answer = page.request.get(f"{lab.url}/formgrader?token={lab.token}")
     assert answer.status == 404
+
+
+@pytest.fixture
+def workplace(tmp_path):
+    """A workplace as the cohort command makes it, with one assignment released."""
+    root, exchange = tmp_path / "workplace", tmp_path / "exchange"
+    outbound = exchange / "demo" / "outbound" / "order-of-work-1"
+    outbound.mkdir(parents=True)
+    for name, mode in (("inbound", 0o733), ("feedback", 0o711)):
+        (exchange / "demo" / name).mkdir()
+        (exchange / "demo" / name).chmod(mode)
+    exchange.chmod(0o777)
+    notebook(outbound / "small.ipynb")
+    (outbound / "assignment.json").write_text(
+        json.dumps(
+            {
+                "format": 1,
+                "assignment": "order-of-work-1",
+                "module": "order-of-work",
+                "attempt": 1,
+                "cohort": "demo",
+                "salt": "salt",
+                "unit": "tarnbeck-b5",
+                "due": "2031-05-02T16:00:00+00:00",
+            }
+        )
+    )
+    people = [
+        Listed(Person("a01", "Example", "Ana"), word_check("copper-heron")),
+        Listed(Person("a02", "Sample", "Ben"), word_check("tin-otter")),
+    ]
+    for listed in people:
+        person = listed.person
+        (root / person.id).mkdir(parents=True)
+        (root / person.id / "learner.json").write_text(
+            json.dumps(
+                {
+                    "id": person.id,
+                    "family_name": person.family_name,
+                    "given_name": person.given_name,
+                }
+            )
+        )
+    write_people(root, people)
+    (root / "workplace.json").write_text(
+        json.dumps({"cohort": "demo", "course_id": "demo", "exchange": "../exchange"})
+    )
+    (root / "lessons").mkdir()
+    nbformat.write(
+        new_notebook(cells=[new_markdown_cell("# Order of work")]),
+        root / "lessons" / "02-order-of-work.ipynb",
+    )
+    write_start_here(root)
+    return root
+
+
+def test_from_signing_in_to_a_receipt(start_lab, workplace, wait_for_text, screenshot):
+    lab = start_lab(workplace, released=released())
+    page = lab.open_notebook("start-here.ipynb")
+    wait_for_text(page, "Who is working?")
+    screenshot(page, "start-signed-out")
+    page.get_by_label("Your name").select_option("a01")
+    word = page.get_by_label("Sign-in word from your slip")
+    word.fill("tin-otter")
+    word.press("Enter")
+    wait_for_text(page, "not the word on the slip of Ana Example")
+    screenshot(page, "start-wrong-word")
+    page.get_by_label("Sign-in word from your slip").fill("copper heron")
+    page.get_by_role("button", name="Sign in").click()
+    wait_for_text(page, "Working as Ana Example (a01)")
+    screenshot(page, "start-to-get")
+    page.get_by_role("button", name="Get: Order of work, attempt 1").click()
+    wait_for_text(page, "is here. Open it")
+    screenshot(page, "start-open")
+    page.get_by_role("link", name="Open: Order of work, attempt 1").click()
+    wait_for_text(page, "How wide is the gap?")
+    wait_for_text(page, "working as Ana Example (a01)")
+    box = page.get_by_label("How wide is the gap?").first
+    box.fill("1.25 mm")
+    box.press("Tab")
+    folder = workplace / "a01" / "order-of-work-1"
+    wait_until(lambda: (folder / "jobsheet.json").exists())
+    page.locator(".lm-TabBar-tabLabel", has_text="start-here.ipynb").click()
+    wait_for_text(page, "1 answer saved")
+    page.get_by_role("button", name="Hand in: Order of work, attempt 1").click()
+    wait_for_text(page, "You can go on and hand in again")
+    screenshot(page, "start-handed-in")
+    receipts = json.loads((workplace / "a01" / "receipts.json").read_text())["receipts"]
+    wait_for_text(page, receipts[-1]["code"])
+    (handed_in,) = (workplace.parent / "exchange" / "demo" / "inbound").iterdir()
+    assert stored(handed_in, "gap") == "1.25 mm"
+    page.get_by_role("button", name="Not you? Sign out").click()
+    wait_for_text(page, "Who is working?")
+
+
+def test_showing_forms_leaves_nothing_to_save(start_lab, wait_for_text):
+    lab = start_lab(released=released())
+    folder = assignment(lab.root)
+    before = (folder / "small.ipynb").read_bytes()
+    page = lab.open_notebook("a01/order-of-work-1/small.ipynb")
+    wait_for_text(page, "How wide is the gap?")
+    box = page.get_by_label("How wide is the gap?").first
+    box.fill("2 mm")
+    box.press("Tab")
+    wait_until(lambda: (folder / "jobsheet.json").exists() and stored(folder, "gap") == "2 mm")
+    page.wait_for_timeout(500)
+    assert page.locator(".lm-TabBar-tab.jp-mod-dirty").count() == 0
+    assert (folder / "small.ipynb").read_bytes() == before
+    # What the learner writes into a cell of their own is still theirs to save.
+    page.locator(".jp-CodeCell .cm-content").last.click()
+    page.keyboard.type("# mine")
+    page.wait_for_selector(".lm-TabBar-tab.jp-mod-dirty")
+
+
+def test_a_fault_in_the_set_up_is_one_sentence(start_lab, wait_for_text, screenshot):
+    lab = start_lab(released=released())
+    folder = assignment(lab.root)
+    (folder / "assignment.json").write_text("{")
+    page = lab.open_notebook("a01/order-of-work-1/small.ipynb", ready=None)
+    wait_for_text(page, "assignment.json, line 1: not readable as JSON")
+    page.wait_for_timeout(1500)
+    assert page.get_by_text("Traceback").count() == 0
+    assert page.get_by_text("NameError").count() == 0
+    screenshot(page, "opened-with-a-fault")

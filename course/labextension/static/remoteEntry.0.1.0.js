@@ -101,6 +101,12 @@
       released.has(digest(cell.model.sharedModel.getSource())));
   }
 
+  function failed(cell) {
+    const outputs = cell.model.outputs;
+    for (let i = 0; i < outputs.length; i++) if (outputs.get(i).type === "error") return true;
+    return false;
+  }
+
   async function run(panel, released, NotebookActions) {
     const session = panel.sessionContext;
     for (let tries = 0; tries < TRIES; tries++) {
@@ -108,6 +114,7 @@
       const waiting = openable(panel, released).filter((cell) => cell.model.executionCount === null);
       if (!waiting.length) return;
       await NotebookActions.runCells(panel.content, waiting, session);
+      if (waiting.some(failed)) return;
       // A run asked for at the very moment the kernel became ready may be dropped: look again.
       await new Promise((resolve) => setTimeout(resolve, 300));
     }
@@ -138,6 +145,7 @@
 .twoshaft-notebook .twoshaft-quiet:not(:has(.jp-OutputArea-child)):has(.jp-InputPlaceholder) {
   height: 0; min-height: 0; padding: 0; overflow: hidden;
 }
+.twoshaft-notebook .twoshaft-quiet .jp-Cell-outputArea { padding-left: 14px; }
 .twoshaft-notebook .jp-RenderedMarkdown > :is(p, ul, ol, blockquote, h1, h2, h3, h4) {
   max-width: 70ch;
 }
@@ -180,6 +188,29 @@
     };
   }
 
+  // What a learner would lose with the notebook: text of cells, and runs of cells of their own.
+  // Forms keep their answers elsewhere, so showing them must not make the notebook ask to be saved,
+  // nor two windows quarrel about its file.
+  function workIn(panel) {
+    return JSON.stringify(panel.content.widgets.map(({ model }) => [
+      model.sharedModel.getSource(),
+      tagsOf(model).some((tag) => RUN_TAGS.includes(tag)) ? null : model.executionCount ?? null,
+    ]));
+  }
+
+  function keepClean(panel, context) {
+    let saved = workIn(panel);
+    context.saveState.connect((_, state) => { if (state === "completed") saved = workIn(panel); });
+    const look = () => {
+      if (panel.isDisposed || !context.model.dirty || workIn(panel) !== saved) return;
+      context.model.dirty = false;
+    };
+    context.model.stateChanged.connect((_, change) => {
+      if (change.name === "dirty" && change.newValue) setTimeout(look, 0);
+    });
+    look();
+  }
+
   // Kernels in which a document's cells have been run, so that a second view runs nothing again.
   const seen = new WeakMap();
 
@@ -189,6 +220,7 @@
     calm(panel);
     panel.content.model.cells.changed.connect(() => setTimeout(() => calm(panel), 0));
     if (!isCourse(panel)) return;
+    keepClean(panel, context);
     const session = panel.sessionContext;
     const open = async () => {
       await session.ready;

@@ -11,7 +11,15 @@ from twoshaft.jobsheet import handin
 from twoshaft.jobsheet.contents import read_sheet
 from twoshaft.jobsheet.people import Listed, read_people, word_fits
 from twoshaft.jobsheet.receipts import Receipt, read_receipts, sheet_digest
-from twoshaft.jobsheet.workplace import ASSIGNMENT, SHEET, Assignment, Person, read_assignment
+from twoshaft.jobsheet.workplace import (
+    ASSIGNMENT,
+    EXTENSIONS,
+    SHEET,
+    Assignment,
+    Person,
+    read_assignment,
+    read_table,
+)
 
 
 @dataclass(frozen=True)
@@ -158,7 +166,7 @@ class SignIn:
         self, name: str, released: Path | None, folder: Path, receipt: Receipt | None
     ) -> Entry:
         about = _about(folder) or (handin.offered_assignment(released) if released else None)
-        due, overdue = _due(about)
+        due, overdue = _due(about, _extension(folder.parent, name))
         here = folder.is_dir()
         lost = handin.missing_notebooks(released, folder) if released else ()
         pages = handin.feedback_pages(folder) if here else ()
@@ -210,11 +218,19 @@ def _about(folder: Path) -> Assignment | None:
         return None
 
 
-def _due(about: Assignment | None) -> tuple[str, bool]:
+def _extension(own: Path, assignment: str) -> str:
+    """A later due date that the instructor gave this learner; empty if there is none."""
+    try:
+        return str((read_table(own / EXTENSIONS) or {}).get(assignment) or "")
+    except SheetError:
+        return ""
+
+
+def _due(about: Assignment | None, later: str = "") -> tuple[str, bool]:
     if about is None or not about.due:
         return "", False
     try:
-        moment = datetime.fromisoformat(about.due).astimezone()
+        moment = datetime.fromisoformat(later or about.due).astimezone()
     except ValueError:
         return about.due, False
     return moment.strftime("%Y-%m-%d %H:%M"), moment < datetime.now(UTC)
@@ -231,9 +247,9 @@ def _state(
         return "feedback", f"marked{when}; your feedback is here"
     if receipt is None:
         return "open", f"{_answered(folder)}; not handed in{late}"
-    handed_in = f"handed in {local_time(receipt.handed_in)}, receipt {receipt.code}"
+    handed_in = f"{local_time(receipt.handed_in)}, receipt {receipt.code}"
     if sheet_digest(folder / SHEET) != receipt.sha256:
-        return "changed since", f"{handed_in}; your answers have changed since"
+        return "changed since", f"handed in {handed_in}; hand in again to send the changes"
     return "handed in", handed_in
 
 

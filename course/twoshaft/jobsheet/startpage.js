@@ -2,7 +2,7 @@
 
 const SHAPES = { "to get": "○", open: "◐", "handed in": "●", "changed since": "◑", feedback: "✓" };
 const WORDS = {
-  "to get": "To get", open: "Open", "handed in": "Handed in", "changed since": "Changed since", feedback: "Marked",
+  "to get": "To get", open: "Open", "handed in": "Handed in", "changed since": "Changed after handing in", feedback: "Marked",
 };
 
 function address(kind, path) {

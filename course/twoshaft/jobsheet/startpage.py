@@ -69,8 +69,9 @@ class StartPage(Screen):
                 said = self._sign_in.get(name)
             elif doing == "hand-in":
                 receipt = self._sign_in.hand_in(name)
+                answers = "1 answer" if receipt.answers == 1 else f"{receipt.answers} answers"
                 said = (
-                    f"Handed in {local_time(receipt.handed_in)} with {receipt.answers} answers. "
+                    f"Handed in {local_time(receipt.handed_in)} with {answers}. "
                     f"Receipt {receipt.code}. You can go on and hand in again; the last one counts."
                 )
             elif doing == "look":

@@ -21,6 +21,7 @@ _HIDDEN = (
     "@jupyterlab/cell-toolbar-extension",
     "@jupyterlab/debugger-extension",
     "@jupyterlab/extensionmanager-extension",
+    "@jupyter-notebook/lab-extension",
     "jupyterlab-jupytext",
 )
 _STAFF_SERVERS = ("formgrader", "course_list", "assignment_list", "validate_assignment")
@@ -143,6 +144,7 @@ def _overrides(role: Role) -> dict[str, Any]:
             ]
         },
         "@jupyterlab/docmanager-extension:plugin": {"autosave": True, "autosaveInterval": 60},
+        "@jupyterlab/statusbar-extension:plugin": {"visible": False},
         "@jupyterlab/completer-extension:manager": {"autoCompletion": False},
     }
 

@@ -30,6 +30,9 @@ PLAUSIBLE_RATIO = 1000.0
 """A learner's figure this many times the reference is not carried on."""
 
 
+TOLERANCES = frozenset({"absolute", "relative", "rounding"})
+
+
 @dataclass(frozen=True)
 class Slip:
     """A typical wrong answer: the part of the marks that it earns, and why it is wrong.
@@ -215,6 +218,10 @@ def ref(
     """
     if weight <= 0:
         raise CourseError(f"the weight of {name!r} is {weight}", mend="give a weight above zero")
+    if isinstance(tolerance, dict) and not set(tolerance) <= TOLERANCES:
+        raise CourseError(
+            f"the tolerance of {name!r} has another kind than {', '.join(sorted(TOLERANCES))}"
+        )
     reference = Reference(
         name, value, outcome, float(weight), tolerance, must_pass, tuple(slips), lesson
     )

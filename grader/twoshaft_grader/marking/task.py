@@ -147,7 +147,7 @@ def _mark_field(
         sentences = (*sentences, "Your earlier figures cannot be worked on with.")[:2]
     return replace(
         mark,
-        answer=_shortened(asked.words(stored[name]), 4000),
+        answer=_shortened(asked.words(stored[name]), 8000),
         verdict=_verdict(best, is_carried),
         share=min(1.0, max(0.0, float(best.share))),
         sentences=sentences,

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from twoshaft.errors import CourseError
 from twoshaft_grader.notebooks.build import build, compare, write
+from twoshaft_grader.notebooks.proof import prove_all
 
 
 def main(argv: list[str] | None = None) -> int:
@@ -29,6 +30,9 @@ def main(argv: list[str] | None = None) -> int:
     else:
         for path in write(given.root, built):
             print(f"wrote {path}")
+    if not findings:  # the stored solutions are what the sources say
+        solutions = [path for path in built.files if path.parts[0] == "solutions"]
+        findings += prove_all(given.root, solutions)
     for finding in findings:
         print(finding, file=sys.stderr)
     return 1 if findings else 0

@@ -1,0 +1,196 @@
+"""Prove an exercise by its solution: what must hold for every learner, tried on some.
+
+Blank earns nothing, the reference earns everything, guessing earns next to nothing, every listed
+wrong answer earns its stated part, and every field is evidence for an outcome.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Mapping
+from pathlib import Path
+from typing import Any
+
+from twoshaft.errors import CourseError
+from twoshaft.jobsheet import Answer, Choices, Number, Order, SheetData
+from twoshaft.outcomes import Outcome, load_outcomes
+from twoshaft.readings import MODULES, issue_record
+from twoshaft.units import Unit, load_unit, shipped_units
+from twoshaft.units.quantities import Q
+from twoshaft_grader.marking.chance import (
+    TARGET,
+    Spread,
+    field_spread,
+    guess_line,
+    mean_above,
+    task_spread,
+)
+from twoshaft_grader.marking.compare import judge
+from twoshaft_grader.marking.reference import (
+    Answered,
+    Solution,
+    load_solution,
+    run_clean,
+    solve,
+)
+from twoshaft_grader.marking.task import mark_sheet
+
+LEARNERS = ("proof-1", "proof-2", "proof-3")
+"""Whose readings a solution is tried on, with every unit that ships."""
+
+
+def prove_all(root: Path, paths: Iterable[Path]) -> list[str]:
+    """Prove every built solution notebook on the units that ship.
+
+    Parameters
+    ----------
+    root : pathlib.Path
+        The root of the project.
+    paths : iterable of pathlib.Path
+        Built solution notebooks, from the root.
+
+    Returns
+    -------
+    list of str
+        One sentence for each thing that does not hold.
+    """
+    findings: list[str] = []
+    for path in paths:
+        try:
+            solution = load_solution(Path(root) / path)
+        except CourseError as error:
+            findings.append(error.sentence)
+            continue
+        if solution.module not in MODULES:
+            findings.append(f"{path}: no readings are drawn for the module {solution.module}.")
+            continue
+        outcomes = load_outcomes(module=solution.module)
+        for unit in map(load_unit, shipped_units()):
+            records = [
+                issue_record(solution.module, unit, salt="proof", learner=name, attempt=1)
+                for name in LEARNERS
+            ]
+            found = prove(solution, unit, records, outcomes)
+            findings += [f"{path}, unit {unit.identity.id}: {sentence}" for sentence in found]
+    return list(dict.fromkeys(findings))
+
+
+def prove(
+    solution: Solution,
+    unit: Unit,
+    records: Iterable[Mapping[str, Any]],
+    outcomes: Mapping[str, Outcome],
+) -> list[str]:
+    """Return what does not hold of a solution under some issued records.
+
+    Parameters
+    ----------
+    solution : Solution
+    unit : Unit
+    records : iterable of mapping
+        Issued records.
+    outcomes : mapping of str to Outcome
+        The module's outcomes by id.
+
+    Returns
+    -------
+    list of str
+        Sentences, without the place.
+    """
+    findings: Counter[str] = Counter()
+    tried = 0
+    dead_slips: Counter[str] = Counter()
+    for issued in records:
+        tried += 1
+        try:
+            clean = run_clean(solution, issued, unit)
+            answers = solve(solution, issued, unit)
+            blank = mark_sheet(_sheet(issued, {}), issued, solution, unit=unit)
+            full = mark_sheet(_sheet(issued, answers), issued, solution, unit=unit)
+        except CourseError as error:
+            findings[f"{error.sentence.rstrip('.')} (readings of {issued['learner']})."] += 1
+            continue
+        if blank.points:
+            findings[f"a blank sheet earns {blank.points:g} points."] += 1
+        for field in full.fields:
+            if field.share < 1:
+                findings[
+                    f"the reference of {field.name} earns {field.share:.2f} of its field."
+                ] += 1
+            elif not field.passed:
+                findings[f"the reference of {field.name} fails its must-pass."] += 1
+        findings.update(set(_chance(solution, clean)))
+        findings.update(set(_outcomes(clean, outcomes)))
+        dead_slips.update(set(_slips(clean)))
+    # By coincidence one learner's slip may be right or another slip; for all it is a mistake.
+    return [*findings, *(slip for slip, times in dead_slips.items() if times == tried)]
+
+
+def guessed(solution: Solution, clean: Answered) -> float:
+    """Return the part of all points that a random sheet earns on average."""
+    earned = sum(
+        solution.points[task] * mean_above(*_line(clean, names))
+        for task, names in clean.tasks.items()
+    )
+    return earned / sum(solution.points.values())
+
+
+def _line(clean: Answered, names: Iterable[str]) -> tuple[Spread, float]:
+    """A task's spread of guesses, and its line."""
+    spread = task_spread(
+        (clean.references[n].weight, field_spread(clean.fields[n], clean.references[n]))
+        for n in names
+    )
+    return spread, guess_line(spread)
+
+
+def _chance(solution: Solution, clean: Answered) -> Iterable[str]:
+    mean = guessed(solution, clean)
+    if mean > TARGET:
+        most = {
+            t: solution.points[t] * mean_above(*_line(clean, n)) for t, n in clean.tasks.items()
+        }
+        worst = max(most, key=most.__getitem__)
+        yield (
+            f"guessing earns {100 * mean:.1f} % of the module; give {worst} more options or "
+            "fields, or fewer points."
+        )
+
+
+def _outcomes(clean: Answered, outcomes: Mapping[str, Outcome]) -> Iterable[str]:
+    covered = set()
+    for name, reference in clean.references.items():
+        covered.add(reference.outcome)
+        if reference.outcome not in outcomes:
+            yield f"{name} is evidence for {reference.outcome}, which is no outcome of the module."
+    for id in outcomes:
+        if id not in covered:
+            yield f"no field is evidence for the outcome {id}."
+
+
+def _slips(clean: Answered) -> Iterable[str]:
+    for name, reference in clean.references.items():
+        asked = clean.fields[name]
+        for number, slip in enumerate(reference.slips, 1):
+            if callable(slip.value) or (isinstance(asked, Choices) and isinstance(slip.value, str)):
+                continue
+            value = slip.value
+            if isinstance(asked, Number) and not isinstance(value, Q):
+                value = Q(value, "dimensionless")
+            if isinstance(asked, Choices | Order):
+                value = tuple(value)
+            share = judge(asked, reference, value).share
+            if abs(share - slip.share) > 1e-9:
+                yield (
+                    f"slip {number} of {name} earns {share:.2f} of the field, not the stated "
+                    f"{slip.share:.2f}."
+                )
+
+
+def _sheet(issued: Mapping[str, Any], answers: Mapping[str, Any]) -> SheetData:
+    return SheetData(
+        learner=issued["learner"],
+        module=issued["module"],
+        attempt=issued["attempt"],
+        answers={name: Answer(value, 1) for name, value in answers.items()},
+    )

@@ -48,9 +48,19 @@ def check_unit(unit: Unit) -> tuple[Finding, ...]:
     """
     # each group relies on the ones before it having found nothing
     for group in (
-        (doubled_ids, unknown_ids),
-        (group_overlaps, sides_within_groups, needless_entries, part_lives, blind_rules, holds),
-        (too_many_choices, impossible_orders),
+        (doubled_ids,),
+        (unknown_ids,),
+        (
+            group_overlaps,
+            sides_within_groups,
+            needless_entries,
+            part_lives,
+            blind_rules,
+            losses,
+            holds,
+        ),
+        (too_many_choices,),
+        (impossible_orders,),
         (clocks,),
     ):
         findings = [finding for check in group for finding in check(unit)]
@@ -195,6 +205,23 @@ def blind_rules(unit: Unit) -> Iterator[Finding]:
                 f"the rule '{rule.id}' is of kind blinds, but none of its operations is a check, "
                 "a measurement or a trial",
                 "choose another kind, or correct the kind of the operation",
+            )
+
+
+def losses(unit: Unit) -> Iterator[Finding]:
+    """Rules of kind harms that harm nothing, and others that claim to."""
+    for rule in unit.rules:
+        if rule.kind is RuleKind.HARMS and not (rule.loses or rule.safety):
+            yield Finding(
+                unit.where("rules", rule.id),
+                f"the rule '{rule.id}' is of kind harms but does not say what is damaged",
+                "name it under 'loses'",
+            )
+        if rule.kind is not RuleKind.HARMS and rule.loses:
+            yield Finding(
+                unit.where("rules", rule.id, "loses"),
+                f"the rule '{rule.id}' is of kind {rule.kind}, but only harms has 'loses'",
+                "remove it or change the kind",
             )
 
 

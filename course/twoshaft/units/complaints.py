@@ -92,7 +92,9 @@ def _words(error: Any, place: Sequence[str | int], model: type[BaseModel]) -> tu
                 f"give at least {context['min_length']}",
             )
         case "value_error":
-            return f"the entry does not hold together: {context['error']}", "change it accordingly"
+            # a validator writes "what; mend"
+            what, _, mend = str(context["error"]).partition("; ")
+            return what, mend or "correct the entry"
     return f"'{key}' is {shown}: {error['msg'].lower()}", "correct it"
 
 

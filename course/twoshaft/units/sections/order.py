@@ -170,17 +170,17 @@ class Rule(Section):
     def _one_side(self) -> Rule:
         given = [self.earlier is not None, bool(self.any_of), self.not_during is not None]
         if sum(given) != 1:
-            raise ValueError("give exactly one of 'earlier', 'any of', 'not during'")
+            raise ValueError(
+                "it has none or several of 'earlier', 'any of', 'not during'; give exactly one"
+            )
         if self.any_of and len(set(self.any_of)) < 2:
-            raise ValueError("'any of' needs at least two different operations")
+            raise ValueError("'any of' needs at least two operations; for one, write 'earlier'")
         if len(set(self.any_of)) < len(self.any_of):
-            raise ValueError("'any of' names an operation twice")
+            raise ValueError("'any of' names an operation twice; name each once")
         if self.later == self.earlier or self.later in self.any_of:
-            raise ValueError(f"'{self.later}' cannot come before itself")
-        if self.kind is RuleKind.HARMS and not (self.loses or self.safety):
-            raise ValueError("a rule of kind harms says under 'loses' what is damaged")
-        if self.kind is not RuleKind.HARMS and self.loses:
-            raise ValueError("only a rule of kind harms has 'loses'")
+            raise ValueError(
+                f"'{self.later}' would have to come before itself; name another operation"
+            )
         return self
 
 

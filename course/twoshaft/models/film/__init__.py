@@ -8,7 +8,7 @@ from twoshaft.models.film.closing import (
     squeeze_time_strip,
 )
 from twoshaft.models.film.land import Kind, Land
-from twoshaft.models.film.laying import Film, Stroke
+from twoshaft.models.film.laying import Film, Stroke, good_strokes
 from twoshaft.models.film.leaks import Leak, find_leaks
 from twoshaft.models.film.seal import Pocket, Seal, State, close
 from twoshaft.models.film.spread import spread
@@ -25,6 +25,7 @@ __all__ = [
     "bead_to_film",
     "close",
     "find_leaks",
+    "good_strokes",
     "spread",
     "squeeze_gap_disc",
     "squeeze_gap_strip",

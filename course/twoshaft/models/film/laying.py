@@ -17,6 +17,7 @@ from twoshaft.errors import OutOfRangeError
 from twoshaft.models.film.land import Land
 from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
+from twoshaft.units.sections.faces import Face
 
 _HAND = "sealant laid by hand"
 
@@ -187,6 +188,18 @@ class Film:
             laid_m3=self.laid_m3 + laid,
             lost_m3=self.lost_m3 + laid - kept,
         )
+
+
+def good_strokes(face: Face) -> tuple[Stroke, ...]:
+    """Strokes that lay the film as the unit file wants it, segment by segment."""
+    return tuple(
+        Stroke.finger(
+            Q(np.asarray(segment.points, dtype=float), "mm"),
+            width=Q(face.film_width_mm, "mm"),
+            thickness=Q(face.film_mm, "mm"),
+        )
+        for segment in face.segments
+    )
 
 
 def _bead_m(land: Land, stroke: Stroke) -> np.ndarray:

@@ -107,13 +107,13 @@ def choose(
         For an empty shelf, reversed window, negative guard or other than one or two shims.
     """
     totals, parts = _totals(shelf, at_most)
-    low, high = ordered("window of the shim", window, -20.0, 30.0, "mm", "shim setting")
+    low, high = ordered("window of the shim", window, -2000.0, 2000.0, "mm", "shim setting")
     guard_mm = positive(
         "guard band", Q(0.0, "mm") if guard is None else guard, "mm", "JCGM 106:2012", zero=True
     )
     aim = (low + high) / 2
     if wanted is not None:
-        aim = in_range("wanted shim", wanted, -20.0, 30.0, "mm", "shim setting")
+        aim = in_range("wanted shim", wanted, -2000.0, 2000.0, "mm", "shim setting")
     misses = (totals < low - _SAME_MM) | (totals > high + _SAME_MM)
     safe = (totals >= low + guard_mm - _SAME_MM) & (totals <= high - guard_mm + _SAME_MM)
     rank = np.where(safe, 0, np.where(misses, 2, 1))
@@ -152,7 +152,7 @@ def reach(
     Reach
     """
     totals, _ = _totals(shelf, at_most)
-    low, high = ordered("wanted shim", wanted, -20.0, 30.0, "mm", "shim setting")
+    low, high = ordered("wanted shim", wanted, -2000.0, 2000.0, "mm", "shim setting")
     half = positive("half window", half_window, "mm", "shim setting")
     guard_mm = positive(
         "guard band", Q(0.0, "mm") if guard is None else guard, "mm", "JCGM 106:2012", zero=True

@@ -13,6 +13,7 @@ from twoshaft.jobsheet.fields import well_named
 
 ASSIGNMENT, LEARNER, SHEET = "assignment.json", "learner.json", "jobsheet.json"
 PEOPLE, WORKPLACE, UNIT = "people.json", "workplace.json", "unit.yaml"
+EXTENSIONS = "extensions.json"
 
 
 @dataclass(frozen=True)

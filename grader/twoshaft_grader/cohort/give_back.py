@@ -10,9 +10,11 @@ from pathlib import Path
 from nbgrader.api import Gradebook
 from nbgrader.utils import temp_attrs
 
+from twoshaft.outcomes import load_outcomes
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.collect import hand_in_time
+from twoshaft_grader.cohort.extensions import due_for
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.marks import StoredMark, read_mark
 from twoshaft_grader.cohort.roster import Learner
@@ -75,7 +77,7 @@ def _page(
     cohort: Cohort, assigned: Assigned, learner: Learner, mark: StoredMark, book: Gradebook
 ) -> str:
     moment = hand_in_time(cohort, learner.id, assigned.name)
-    due = assigned.due
+    due = due_for(cohort, assigned, learner.id)
     handed = Handed(
         learner=learner.name,
         college=cohort.college,
@@ -90,7 +92,8 @@ def _page(
         for task, score in task_scores(book, assigned, learner.id).items()
         if score.by_hand or score.comment
     }
-    return feedback_page(mark.sheet, handed, staff=staff)
+    statements = {id: outcome.statement for id, outcome in load_outcomes().items()}
+    return feedback_page(mark.sheet, handed, statements=statements, staff=staff)
 
 
 def _put(cohort: Cohort, assigned: Assigned, learner: Learner, page: str) -> bool:

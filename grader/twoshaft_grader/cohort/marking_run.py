@@ -24,11 +24,13 @@ from nbgrader.api import Gradebook, MissingEntry
 import twoshaft
 from twoshaft.errors import CohortError, CourseError, SheetError
 from twoshaft.jobsheet import read_sheet
+from twoshaft.jobsheet.receipts import sheet_digest
 from twoshaft.units import Unit, load_unit
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.collect import hand_in_time
 from twoshaft_grader.cohort.due import gradebook_time
+from twoshaft_grader.cohort.extensions import enter_extension
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.marks import MARKED, UNREADABLE, StoredMark, read_mark, write_mark
 from twoshaft_grader.cohort.roster import Learner
@@ -268,6 +270,9 @@ def _store(
         marked_at=stamp(now()),
         marked_by=f"twoshaft {twoshaft.__version__}",
         reason=result.trouble,
+        sheet_sha256=sheet_digest(
+            cohort.submitted(result.learner, assigned.name) / "jobsheet.json"
+        ),
         sheet=result.sheet,
     )
     if mark.sheet is not None:
@@ -279,6 +284,7 @@ def _store(
             mark.sheet,
             timestamp=gradebook_time(moment) if moment else None,
         )
+        enter_extension(cohort, assigned, mark.learner, book)
     path = cohort.mark_file(mark.learner, assigned.name)
     before = read_mark(path)
     if before is not None and before.id == mark.id:  # the same trouble as last time
@@ -300,6 +306,7 @@ def _audit(cohort: Cohort, mark: StoredMark) -> None:
             "learner": mark.learner,
             "state": mark.state,
             "submission": mark.submission,
+            "sheet": mark.sheet_sha256,
             "solution": mark.sheet.solution_digest if mark.sheet else "",
             "mark": mark.sheet.points if mark.sheet else None,
             "maximum": mark.sheet.maximum if mark.sheet else None,

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from twoshaft.errors import CohortError
+from twoshaft.jobsheet.receipts import receipt_code
 from twoshaft_grader.cohort import files
 from twoshaft_grader.marking.result import SheetMark
 
@@ -27,8 +28,9 @@ class StoredMark:
         Digest (SHA-256) of the folder handed in.
     handed_in : str
         ISO 8601; empty where the work was placed by hand.
-    receipt : str
-        The receipt that the learner was shown; empty if the sheet cannot be read.
+    sheet_sha256 : str
+        SHA-256 of the job sheet's file as handed in: what the learner's receipt is made from;
+        empty if there is no such file.
     marked_at, marked_by : str
         When (ISO 8601) and by which version.
     sheet : SheetMark or None
@@ -43,8 +45,13 @@ class StoredMark:
     marked_at: str
     marked_by: str
     reason: str = ""
-    receipt: str = ""
+    sheet_sha256: str = ""
     sheet: SheetMark | None = None
+
+    @property
+    def receipt(self) -> str:
+        """The receipt that the learner was shown."""
+        return receipt_code(self.sheet_sha256)
 
     @property
     def id(self) -> str:

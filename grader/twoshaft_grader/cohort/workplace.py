@@ -2,13 +2,45 @@
 
 from __future__ import annotations
 
+import csv
+import io
+import os
+import shutil
+
+from twoshaft.errors import CohortError, SheetError
+from twoshaft.jobsheet.people import Listed, read_people, word_check, write_people
+from twoshaft.jobsheet.workplace import PEOPLE, WORKPLACE, Person
+from twoshaft.jupyter.startpage import START, write_start_here
 from twoshaft_grader.cohort import files
+from twoshaft_grader.cohort.content import find_content
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.cohort.words import new_word
+
+SLIPS = "sign-in-slips.csv"
 
 
 def prepare_workplace(cohort: Cohort, learners: list[Learner]) -> None:
-    """Give every learner a folder."""
+    """Give everybody a folder and a sign-in word; those who have one keep it.
+
+    Raises
+    ------
+    SheetError
+        When the list of people was damaged.
+    """
+    cohort.workplace.mkdir(exist_ok=True)
+    files.write_json(
+        cohort.workplace / WORKPLACE,
+        {
+            "format": 1,
+            "cohort": cohort.name,
+            "course_id": cohort.id,
+            "exchange": os.path.relpath(cohort.exchange, cohort.workplace),
+        },
+    )
+    if not (cohort.workplace / START).exists():
+        write_start_here(cohort.workplace)
+    _copy_lessons(cohort)
     for learner in learners:
         files.write_json(
             cohort.workplace / learner.id / "learner.json",
@@ -18,3 +50,85 @@ def prepare_workplace(cohort: Cohort, learners: list[Learner]) -> None:
                 "given_name": learner.given_name,
             },
         )
+    checks = _checks(cohort)
+    words = {learner.id: new_word() for learner in learners if learner.id not in checks}
+    # The slips first: a word that nobody has on paper would lock its owner out.
+    _write_slips(cohort, learners, words)
+    checks |= {id: word_check(word) for id, word in words.items()}
+    write_people(
+        cohort.workplace,
+        [
+            Listed(Person(learner.id, learner.family_name, learner.given_name), checks[learner.id])
+            for learner in learners
+        ],
+    )
+
+
+def renew_word(cohort: Cohort, learners: list[Learner], id: str) -> str:
+    """Give a learner another sign-in word; returns it.
+
+    Raises
+    ------
+    CohortError
+        When nobody has this id.
+    """
+    if id not in {learner.id for learner in learners}:
+        raise CohortError(f'nobody on the roster has the id "{id}"', mend="check the id")
+    word = new_word()
+    _write_slips(cohort, learners, {id: word})
+    write_people(
+        cohort.workplace,
+        [
+            Listed(listed.person, word_check(word)) if listed.person.id == id else listed
+            for listed in read_people(cohort.workplace)
+        ],
+    )
+    return word
+
+
+def sign_in_words(cohort: Cohort) -> dict[str, str]:
+    """The words on the slips, by learner id; empty once the slips were taken away."""
+    try:
+        text = (cohort.root / SLIPS).read_text(encoding="utf-8")
+    except FileNotFoundError:
+        return {}
+    return {row["id"]: row["sign-in word"] for row in csv.DictReader(io.StringIO(text))}
+
+
+def _checks(cohort: Cohort) -> dict[str, str]:
+    if not (cohort.workplace / PEOPLE).exists():
+        return {}
+    try:
+        return {listed.person.id: listed.word_check for listed in read_people(cohort.workplace)}
+    except SheetError as error:
+        raise CohortError(
+            error.what,
+            where=str(cohort.workplace / PEOPLE),
+            mend="take the file away and take the roster in again; everybody gets a new word",
+        ) from None
+
+
+def _write_slips(cohort: Cohort, learners: list[Learner], words: dict[str, str]) -> None:
+    """Keep the slips of those who are there, and add or renew the given words."""
+    known = sign_in_words(cohort) | words
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\n")
+    writer.writerow(["id", "name", "sign-in word"])
+    for learner in learners:
+        if learner.id in known:
+            writer.writerow([learner.id, learner.name, known[learner.id]])
+    path = cohort.root / SLIPS
+    files.write_text(path, out.getvalue())
+    path.chmod(0o600)
+
+
+def _copy_lessons(cohort: Cohort) -> None:
+    """Bring the lessons up to date where the course's content is at hand."""
+    target = cohort.workplace / "lessons"
+    target.mkdir(exist_ok=True)
+    try:
+        content = find_content(cohort.content, base=cohort.root)
+    except CohortError:
+        return
+    for lesson in content.lessons:
+        shutil.copyfile(lesson, target / lesson.name)

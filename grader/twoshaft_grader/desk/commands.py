@@ -155,6 +155,27 @@ def roster_take(
         _say(f"Sign-in words to hand over, one to each: {place.root / 'sign-in-slips.csv'}")
 
 
+@roster_app.command("word")
+def roster_word(
+    learner: Annotated[str, typer.Argument(help="Learner's id.")], cohort: CohortOption = None
+) -> None:
+    """Give a learner another sign-in word."""
+    from twoshaft_grader.cohort.intake import roster_of
+    from twoshaft_grader.cohort.workplace import renew_word
+
+    place = _cohort(cohort)
+    _say(f"The sign-in word of {learner} is now {renew_word(place, roster_of(place), learner)}.")
+
+
+@roster_app.command("list")
+def roster_list(cohort: CohortOption = None) -> None:
+    """List the learners."""
+    from twoshaft_grader.cohort.intake import roster_of
+
+    for learner in roster_of(_cohort(cohort)):
+        _say(f"{learner.id}: {learner.name}{f', {learner.group}' if learner.group else ''}")
+
+
 @module_app.command("assign")
 def module_assign(
     module: Annotated[str, typer.Argument(help="As order-of-work; see module list.")],
@@ -191,16 +212,24 @@ def module_assign(
 def module_due(
     assignment: Annotated[str, typer.Argument(help="As order-of-work-1.")],
     due: Annotated[str, typer.Argument(help="As 2026-12-04 or 2026-12-04T16:00.")],
+    learner: Annotated[str, typer.Option(help="Only for this learner's id.")] = "",
     cohort: CohortOption = None,
 ) -> None:
-    """Change the due date of what is handed out."""
-    from twoshaft_grader.cohort.assign import change_due
+    """Change the due date of what is handed out, for everybody or for one learner."""
+    from twoshaft_grader.cohort.assign import change_due, read_assigned
     from twoshaft_grader.cohort.due import read_due
+    from twoshaft_grader.cohort.extensions import extend_due
+    from twoshaft_grader.cohort.intake import roster_of
 
     place = _cohort(cohort)
     moment = read_due(due, place.zone)
-    change_due(place, assignment, moment)
-    _say(f"{assignment} is now due {moment:%Y-%m-%d %H:%M}.")
+    if learner:
+        assigned = read_assigned(place, assignment)
+        extend_due(place, assigned, roster_of(place), learner, moment)
+    else:
+        change_due(place, assignment, moment)
+    whom = f" for {learner}" if learner else ""
+    _say(f"{assignment} is now due {moment:%Y-%m-%d %H:%M}{whom}.")
 
 
 @module_app.command("list")

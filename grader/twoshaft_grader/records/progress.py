@@ -9,6 +9,7 @@ from twoshaft.errors import SheetError
 from twoshaft.jobsheet import read_sheet
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
 from twoshaft_grader.cohort.collect import hand_in_time
+from twoshaft_grader.cohort.extensions import due_for
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marking_run import blank_sheet
@@ -98,6 +99,7 @@ def _standing(
         stage = Stage.NOT_BEGUN
     else:
         stage = Stage.NOT_FETCHED
+    due = due_for(cohort, assigned, person.id)
     moment = hand_in_time(cohort, person.id, assigned.name)
     return Standing(
         person,
@@ -107,7 +109,7 @@ def _standing(
         asked,
         mark.sheet.points if mark and mark.sheet else None,
         mark.sheet.maximum if mark and mark.sheet else None,
-        moment > assigned.due if moment and assigned.due else None,
+        moment > due if moment and due else None,
         any(cohort.feedback(person.id, assigned.name).glob("*.html")),
     )
 

@@ -6,11 +6,13 @@ from collections.abc import Collection
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 
-from nbgrader.api import Gradebook, MissingEntry
+from nbgrader.api import Gradebook
 
+from twoshaft.outcomes import Evidence, Outcome, load_outcomes
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
 from twoshaft_grader.cohort.collect import hand_in_time
+from twoshaft_grader.cohort.extensions import due_for
 from twoshaft_grader.cohort.folder import Cohort, stamp
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marking_run import blank_sheet
@@ -21,6 +23,7 @@ from twoshaft_grader.marking.result import SheetMark
 from twoshaft_grader.marking.task import PASS_SHARE
 from twoshaft_grader.records.hand_changes import NO_NAME, change_log, share_out
 
+_STRENGTH = {Evidence.OPEN_BOOK: 0, Evidence.SUPERVISED: 1, Evidence.AT_THE_BENCH: 2}
 NOT_HANDED_IN, NOT_MARKED = "not handed in", "handed in, not marked"
 
 
@@ -36,6 +39,7 @@ class Row:
     module: str
     attempt: int
     outcome: str
+    statement: str
     state: str
     mark: float
     maximum: float
@@ -44,6 +48,8 @@ class Row:
     sufficient: str
     evidence: str
     supervised_by: str
+    evidence_needed: str
+    met: str
     due: str
     handed_in: str
     late_minutes: int | str
@@ -105,6 +111,7 @@ def outcome_rows(
     wanted = [a for a in assignments_of(cohort) if not assignments or a.name in assignments]
     people = [p for p in roster_of(cohort) if not learners or p.id in learners]
     changes = change_log(cohort)
+    outcomes = load_outcomes()
     rows = []
     for person in people:
         for assigned in wanted:
@@ -112,7 +119,7 @@ def outcome_rows(
             sheet = mark.sheet if mark else None
             standing = _Standing(sheet_parts(sheet or blank_sheet(cohort, assigned, person.id)))
             _apply_changes(standing, assigned, person, mark, book, changes)
-            rows += _rows(cohort, book, person, assigned, mark, standing)
+            rows += _rows(cohort, person, assigned, mark, standing, outcomes)
     return rows
 
 
@@ -189,11 +196,11 @@ def _differs(score: TaskScore, marked: float) -> bool:
 
 def _rows(
     cohort: Cohort,
-    book: Gradebook,
     person: Learner,
     assigned: Assigned,
     mark: StoredMark | None,
     standing: _Standing,
+    outcomes: dict[str, Outcome],
 ) -> list[Row]:
     folder = cohort.submitted(person.id, assigned.name)
     if mark is None:
@@ -208,7 +215,9 @@ def _rows(
         elif files.folder_digest(folder) != mark.submission:
             standing.note("", "newer work is collected and not marked yet")
     sheet = mark.sheet if mark else None
-    handed_in, late = _times(cohort, book, person.id, assigned, mark)
+    evidence = Evidence.SUPERVISED if assigned.supervised_by else Evidence.OPEN_BOOK
+    due = due_for(cohort, assigned, person.id)
+    handed_in, late = _times(cohort, person.id, due, assigned, mark)
     rows = []
     for outcome in dict.fromkeys(part.outcome for part in standing.parts):
         mine = [part for part in standing.parts if part.outcome == outcome]
@@ -216,6 +225,10 @@ def _rows(
         must = [part for part in mine if part.must_pass]
         points, most = sum(p.points for p in mine), sum(p.maximum for p in mine)
         safe = all(part.passed for part in must)
+        enough = points >= PASS_SHARE * most - 1e-9
+        known = outcomes.get(outcome)
+        needed = known.evidence if known else Evidence.OPEN_BOOK
+        required = bool(must) or bool(known and known.must_pass)
         changed = [standing.authors[t] for t in tasks if t in standing.authors]
         said = [text for task in ("", *tasks) for text in standing.notes.get(task, ())]
         rows.append(
@@ -228,18 +241,21 @@ def _rows(
                 module=assigned.module,
                 attempt=assigned.attempt,
                 outcome=outcome,
+                statement=known.statement if known else "",
                 state=state,
                 mark=points,
                 maximum=most,
-                must_pass=_yes(bool(must)),
-                must_pass_met=_yes(safe) if must else "",
-                sufficient=_yes(safe and points >= PASS_SHARE * most - 1e-9),
-                evidence="supervised" if assigned.supervised_by else "open book",
+                must_pass=_yes(required),
+                must_pass_met=_yes(safe and (enough or bool(must))) if required else "",
+                sufficient=_yes(safe and enough),
+                evidence=evidence,
                 supervised_by=assigned.supervised_by,
-                due=stamp(assigned.due) if assigned.due else "",
+                evidence_needed=needed,
+                met=_yes(safe and enough and _STRENGTH[evidence] >= _STRENGTH[needed]),
+                due=stamp(due) if due else "",
                 handed_in=handed_in,
                 late_minutes=late,
-                submission_sha256=mark.submission if mark else "",
+                submission_sha256=mark.sheet_sha256 if mark else "",
                 receipt=mark.receipt if mark else "",
                 unit=sheet.unit if sheet else assigned.unit,
                 unit_version=sheet.unit_version if sheet else assigned.unit_version,
@@ -258,7 +274,7 @@ def _yes(answer: bool) -> str:
 
 
 def _times(
-    cohort: Cohort, book: Gradebook, learner: str, assigned: Assigned, mark: StoredMark | None
+    cohort: Cohort, learner: str, due: datetime | None, assigned: Assigned, mark: StoredMark | None
 ) -> tuple[str, int | str]:
     """When the work was handed in, and how late in whole minutes; empty where nobody knows."""
     known = mark.handed_in if mark else ""
@@ -266,11 +282,5 @@ def _times(
     moment = moment or hand_in_time(cohort, learner, assigned.name)
     if moment is None:
         return "", ""
-    due = assigned.due
-    try:
-        extension = book.find_submission(assigned.name, learner).extension
-        due = due + extension if due and extension else due
-    except MissingEntry:
-        pass
     late = (moment - due).total_seconds() / 60 if due else 0
     return stamp(moment), max(0, int(late))

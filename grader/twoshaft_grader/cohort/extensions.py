@@ -1,0 +1,69 @@
+"""Later due dates for single learners.
+
+``extensions.json`` in the cohort folder is what counts; the learner's start page has a copy.
+nbgrader keeps an extension with a submission, so it gets ours when the work is marked.
+"""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from nbgrader.api import Gradebook
+
+from twoshaft.errors import CohortError
+from twoshaft_grader.cohort import files
+from twoshaft_grader.cohort.assign import Assigned
+from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.roster import Learner
+
+EXTENSIONS = "extensions.json"
+
+
+def extend_due(
+    cohort: Cohort, assigned: Assigned, learners: list[Learner], learner: str, due: datetime
+) -> None:
+    """Give one learner a later due date.
+
+    Raises
+    ------
+    CohortError
+        When nobody has this id, or the date is not later than everybody's.
+    """
+    if learner not in {one.id for one in learners}:
+        raise CohortError(f'nobody on the roster has the id "{learner}"', mend="check the id")
+    if assigned.due is None or due <= assigned.due:
+        date = f"due {assigned.due:%Y-%m-%d %H:%M}" if assigned.due else "without a due date"
+        raise CohortError(f"{assigned.name} is {date} for everybody", mend="give a later date")
+    known = _read(cohort)
+    known.setdefault(assigned.name, {})[learner] = due.isoformat()
+    files.write_json(cohort.root / EXTENSIONS, known)
+    mine = {name: dates[learner] for name, dates in known.items() if learner in dates}
+    files.write_json(cohort.workplace / learner / EXTENSIONS, mine)
+    files.append_line(
+        cohort.log("doings"),
+        {"at": stamp(now()), "did": "extend", "assignment": assigned.name}
+        | {"learner": learner, "due": stamp(due)},
+    )
+
+
+def due_for(cohort: Cohort, assigned: Assigned, learner: str) -> datetime | None:
+    """When a learner's work is due; None if there is no date."""
+    own = _read(cohort).get(assigned.name, {}).get(learner)
+    if own is None or assigned.due is None:
+        return assigned.due
+    return max(assigned.due, datetime.fromisoformat(own))
+
+
+def enter_extension(cohort: Cohort, assigned: Assigned, learner: str, book: Gradebook) -> None:
+    """Tell nbgrader of a learner's extension, once there is a submission to keep it with."""
+    due = due_for(cohort, assigned, learner)
+    longer = due - assigned.due if due and assigned.due else None
+    submission = book.find_submission(assigned.name, learner)
+    if submission.extension != (longer or None):
+        submission.extension = longer or None
+        book.db.commit()
+
+
+def _read(cohort: Cohort) -> dict[str, dict[str, str]]:
+    path = cohort.root / EXTENSIONS
+    return files.read_json(path) if path.exists() else {}

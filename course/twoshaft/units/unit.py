@@ -8,6 +8,8 @@ from pydantic import ConfigDict, PrivateAttr
 
 from twoshaft.units.sections.bearings import Bearings
 from twoshaft.units.sections.faces import Faces
+from twoshaft.units.sections.fasteners import Fasteners
+from twoshaft.units.sections.fits import Fits
 from twoshaft.units.sections.geartrain import GearTrain
 from twoshaft.units.sections.identity import Identity
 from twoshaft.units.sections.order import (
@@ -40,6 +42,8 @@ class Unit(Section):
     holds: tuple[Hold, ...] = ()
     clocks: tuple[Clock, ...] = ()
     together: tuple[Together, ...] = ()
+    fasteners: Fasteners | None = None
+    fits: Fits | None = None
     bearings: Bearings | None = None
     faces: Faces | None = None
     gear_train: GearTrain | None = None

@@ -43,6 +43,7 @@ from twoshaft.models.joint.friction import (
     torque_for_state,
     worst_utilisation,
 )
+from twoshaft.models.joint.group import Fastening
 from twoshaft.models.joint.interaction import tighten_linear
 from twoshaft.models.joint.patterns import clockwise, crosswise, middle_outwards
 from twoshaft.models.joint.stripping import (
@@ -80,6 +81,7 @@ __all__ = [
     "ClampBounds",
     "ClampSample",
     "Face",
+    "Fastening",
     "Friction",
     "Lock",
     "Round",

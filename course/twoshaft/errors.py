@@ -36,6 +36,8 @@ class CourseError(Exception):
     def sentence(self) -> str:
         """The facts as one sentence."""
         text = f"{self.where}: {self.what}" if self.where else self.what
+        if self.mend.endswith("?"):
+            return f"{text}; {self.mend}"
         return f"{text}; {self.mend}." if self.mend else f"{text}."
 
     def _render_traceback_(self) -> list[str]:

@@ -105,7 +105,7 @@ def unknown_ids(unit: Unit) -> Iterator[Finding]:
                 unit.where(section, entry, field, identifier),
                 f"'{field.replace('_', ' ')}' of '{entry}' names '{identifier}', "
                 f"which is not in {kind}",
-                f"did you mean '{near[0]}'" if near else f"add it to {kind} or correct the id",
+                f"did you mean '{near[0]}'?" if near else f"add it to {kind} or correct the id",
             )
 
 

@@ -24,18 +24,18 @@ def _finding(error: Any, root: Node, model: type[BaseModel]) -> Finding:
     nodes = list(root.path(place))
     subject = _subject(place, nodes)
     what, mend = _words(error, place, model)
-    return Finding(nodes[-1].where, f"{what}{subject}", mend)
+    return Finding(nodes[-1].where, f"{subject}{what}", mend)
 
 
 def _subject(place: Sequence[str | int], nodes: list[Node]) -> str:
-    """Name the entry that the complaint is about: `` in operations, 'fit-magnet'``."""
+    """Name the entry that the complaint is about: ``in operations 'fit-magnet', ``."""
     for depth in range(len(nodes) - 1, 0, -1):
         identifier = nodes[depth].identifier()
         if identifier:
-            return f" in {place[0]}, '{identifier}'"
+            return f"in {place[0]} '{identifier}', "
     if len(place) > 1:
         entry = f", entry {place[1] + 1}" if isinstance(place[1], int) else ""
-        return f" in {place[0]}{entry}"
+        return f"in {place[0]}{entry}, "
     return ""
 
 
@@ -53,7 +53,7 @@ def _words(error: Any, place: Sequence[str | int], model: type[BaseModel]) -> tu
             near = get_close_matches(key, _known_keys(model, place), n=1)
             return (
                 f"'{key}' is not a known key",
-                f"did you mean '{near[0]}'" if near else "remove it or check the spelling",
+                f"did you mean '{near[0]}'?" if near else "remove it or check the spelling",
             )
         case "string_pattern_mismatch":
             return f"'{key}' is {shown}, which is not an id", ID_HINT

@@ -26,4 +26,5 @@ class Finding:
     @property
     def sentence(self) -> str:
         """The finding as one sentence."""
-        return f"{self.where}: {self.what.rstrip('.')}; {self.mend.rstrip('.')}."
+        end = "" if self.mend.endswith("?") else "."
+        return f"{self.where}: {self.what.rstrip('.')}; {self.mend.rstrip('.')}{end}"

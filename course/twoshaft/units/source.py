@@ -14,7 +14,7 @@ from ruamel.yaml.nodes import Node as YamlNode
 
 from twoshaft.errors import UnitFileError
 
-MOST_NODES = 200_000  # aliases inside aliases can grow without bound
+MOST_NODES = 100_000  # aliases inside aliases can grow without bound
 _TAG = "tag:yaml.org,2002:"
 
 

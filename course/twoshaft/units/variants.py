@@ -160,4 +160,4 @@ def _taken_in(ids: list[str | None], item: Node, name: str) -> tuple[int, Node]:
 
 def _near(identifier: str, ids: list[str | None]) -> str:
     near = get_close_matches(identifier, [known for known in ids if known], n=1)
-    return f"did you mean '{near[0]}'" if near else "check the id in the base file"
+    return f"did you mean '{near[0]}'?" if near else "check the id in the base file"

@@ -5,6 +5,7 @@ The cohort folder here is a made-up one with the least that both need.
 
 import json
 import logging
+import os
 import shutil
 from pathlib import Path
 from types import SimpleNamespace
@@ -16,6 +17,7 @@ from nbgrader.converters import Autograde, GenerateAssignment
 from nbgrader.coursedir import CourseDirectory
 from traitlets.config import Config
 
+from twoshaft.errors import CohortError
 from twoshaft_grader.environment import tools_on_path
 from twoshaft_grader.marking import mark_folder, mark_task
 from twoshaft_grader.marking.gradebook import record_mark
@@ -189,3 +191,33 @@ def test_mark_task_gives_a_plain_float_and_writes_nothing(course, marks, monkeyp
     monkeypatch.chdir(Path("/"))
     assert mark_task("gap") == 0.0
     assert capfd.readouterr() == ("", "")
+
+
+@pytest.mark.parametrize("kind", ["link", "pipe", "huge", "folder"])
+def test_what_is_no_ordinary_sheet_is_blank_and_left_behind(course, tiny, kind):
+    name = f"odd-{kind}"
+    folder = course.submitted / name / ASSIGNMENT
+    folder.mkdir(parents=True)
+    issued = course.root / "issued" / ASSIGNMENT / f"{name}.json"
+    issued.write_text(json.dumps(tiny.issued(name)))
+    sheet = folder / "jobsheet.json"
+    if kind == "link":
+        sheet.symlink_to(course.submitted / "full" / ASSIGNMENT / "jobsheet.json")
+    elif kind == "pipe":
+        os.mkfifo(sheet)
+    elif kind == "huge":
+        sheet.write_text('{"format": 1, "x": "' + "a" * 2_000_000 + '"}')
+    else:
+        sheet.mkdir()
+    mark = mark_folder(folder)
+    assert mark.points == 0 and mark.notes[0].startswith("jobsheet.json: ")
+    with course.book() as book:
+        path = record_mark(book, course.root, name, ASSIGNMENT, mark)
+        book.remove_submission(ASSIGNMENT, name)
+    assert sorted(entry.name for entry in path.parent.iterdir()) == [f"{NOTEBOOK}.ipynb"]
+
+
+def test_an_assignment_that_was_not_released_is_one_sentence(course, marks):
+    with course.book() as book, pytest.raises(CohortError) as caught:
+        record_mark(book, course.root, "full", "tiny-2", marks["full"])
+    assert "release the assignment again" in caught.value.sentence

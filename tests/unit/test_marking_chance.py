@@ -49,7 +49,13 @@ def test_several_choices_by_counting_every_set_of_ticks(count, right):
     assert spread == pytest.approx(brute)
 
 
-def test_a_number_leaves_nothing_to_chance():
+@pytest.mark.parametrize(("count", "chance"), [(0, 0.1), (3, 0.1), (10, 0.1), (40, 0.025)])
+def test_a_count_can_be_guessed(count, chance):
+    spread = field_spread(Number("f", "?", ""), reference(count))
+    assert spread == ((0.0, 1 - chance), (1.0, chance))
+
+
+def test_a_measured_figure_leaves_nothing_to_chance():
     assert field_spread(Number("f", "?", "mm"), reference(Q(1, "mm"))) == ((0.0, 1.0),)
 
 

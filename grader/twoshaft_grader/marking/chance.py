@@ -27,7 +27,8 @@ def field_spread(asked: Field, reference: Reference) -> Spread:
     """What a random answer to one field earns.
 
     Every option is equally likely, every tick is a coin; a random order earns at most 5 % on
-    average by the order model, taken at its worst (all or nothing); a random number earns nothing.
+    average by the order model, taken at its worst (all or nothing). A count is guessed among the
+    first ten, or among as many as it is; any other number is not guessed.
 
     Parameters
     ----------
@@ -53,6 +54,9 @@ def field_spread(asked: Field, reference: Reference) -> Spread:
                 _add(spread, share, ways / 2 ** (right + wrong))
     elif isinstance(asked, Order):
         spread = {0.0: 1 - TARGET, 1.0: TARGET}
+    elif isinstance(reference.value, int):
+        hit = 1 / max(10, abs(reference.value))
+        spread = {0.0: 1 - hit, 1.0: hit}
     else:
         spread = {0.0: 1.0}
     return tuple(sorted(spread.items()))

@@ -1,0 +1,97 @@
+"""Every module of the course: blank 0, solved full for 50 learners, guessed under 5 %, proven."""
+
+import random
+import statistics
+from pathlib import Path
+
+import pytest
+
+from twoshaft.jobsheet import Answer, Choice, Choices, Number, Order, SheetData
+from twoshaft.outcomes import load_outcomes
+from twoshaft.readings import issue_record
+from twoshaft.units import load_unit, shipped_units
+from twoshaft.units.quantities import Q
+from twoshaft_grader.marking import load_solution, mark_sheet, run_clean, solve
+from twoshaft_grader.notebooks.proof import prove
+from twoshaft_grader.notebooks.text import build_notebook, notebook_text
+
+SOURCES = sorted((Path(__file__).parents[2] / "solutions").glob("*.py"))
+
+
+@pytest.fixture(scope="module", params=SOURCES, ids=lambda path: path.stem)
+def solution(request, tmp_path_factory):
+    source = request.param
+    built = tmp_path_factory.mktemp("solutions") / f"{source.stem}.ipynb"
+    nb = build_notebook(source.read_text(encoding="utf-8"), Path("solutions") / source.name)
+    built.write_text(notebook_text(nb), encoding="utf-8")
+    return load_solution(built)
+
+
+@pytest.fixture(scope="module", params=shipped_units())
+def unit(request):
+    return load_unit(request.param)
+
+
+def issue(solution, unit, learner):
+    return issue_record(solution.module, unit, salt="test", learner=learner, attempt=1)
+
+
+def mark(solution, unit, issued, answers):
+    sheet = SheetData(
+        learner=issued["learner"],
+        module=issued["module"],
+        attempt=issued["attempt"],
+        answers={name: Answer(value, 1) for name, value in answers.items()},
+    )
+    return mark_sheet(sheet, issued, solution, unit=unit)
+
+
+def guess(asked, reference, source):
+    if isinstance(asked, Choice):
+        return source.choice(asked.options)[0]
+    if isinstance(asked, Choices):
+        return [key for key, _ in asked.options if source.random() < 0.5]
+    if isinstance(asked, Order):
+        keys = [key for key, _ in asked.steps]
+        source.shuffle(keys)
+        return keys
+    assert isinstance(asked, Number)
+    value = reference.value
+    if isinstance(value, int):
+        return str(source.randint(1, max(10, abs(value))))
+    size = value if isinstance(value, Q) else Q(value, "dimensionless")
+    return asked.store(size * source.uniform(0, 2))
+
+
+@pytest.mark.slow
+@pytest.mark.timeout(300)
+def test_blank_earns_nothing_and_the_reference_everything(solution, unit):
+    for number in range(50):
+        issued = issue(solution, unit, f"learner-{number}")
+        assert mark(solution, unit, issued, {}).points == 0
+        full = mark(solution, unit, issued, solve(solution, issued, unit))
+        assert full.points == full.maximum and full.met, f"learner-{number}"
+        assert not [field for field in full.fields if field.share < 1 or not field.passed]
+
+
+@pytest.mark.slow
+@pytest.mark.timeout(300)
+def test_guessing_earns_under_five_percent_on_average(solution, unit):
+    source = random.Random(solution.module)
+    earned = []
+    for number in range(10):
+        issued = issue(solution, unit, f"learner-{number}")
+        clean = run_clean(solution, issued, unit)
+        for _ in range(25):
+            answers = {
+                name: guess(asked, clean.references[name], source)
+                for name, asked in clean.fields.items()
+            }
+            marked = mark(solution, unit, issued, answers)
+            earned.append(marked.points / marked.maximum)
+    assert statistics.mean(earned) < 0.05
+
+
+def test_it_is_proven(solution, unit):
+    records = [issue(solution, unit, name) for name in ("ann", "bob", "cal")]
+    assert prove(solution, unit, records, load_outcomes(module=solution.module)) == []

@@ -11,7 +11,7 @@ function clock(iso) {
   return new Date().toDateString() === time.toDateString() ? hours : `${day} ${hours}`;
 }
 
-function numberControl(field, ids, commit) {
+function numberControl(field, ids, commit, typing) {
   const box = make("input", {
     type: "text", class: "ts-box ts-number-box", id: ids.control, inputmode: "text",
     autocomplete: "off", spellcheck: "false", maxlength: "80", "aria-describedby": `${ids.hint} ${ids.read} ${ids.status}`,
@@ -26,10 +26,12 @@ function numberControl(field, ids, commit) {
   };
   box.addEventListener("blur", send);
   box.addEventListener("keydown", (event) => {
-    if (event.key !== "Enter") return;
+    const saving = (event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s";
+    if (event.key !== "Enter" && !saving) return;
     event.preventDefault();
     send();
   });
+  box.addEventListener("input", () => typing(sent === null || box.value.trim() !== sent.trim()));
   return {
     element: make("div", { class: "ts-line-of" }, box, hint),
     show(state) {
@@ -40,6 +42,7 @@ function numberControl(field, ids, commit) {
     },
     setDisabled(value) { box.disabled = value; },
     refused() { sent = null; },
+    flush: send,
     pending: () => sent === null || box.value.trim() !== sent.trim(),
   };
 }
@@ -100,6 +103,9 @@ function fieldView(field, send) {
     waiting = setTimeout(
       () => tell("wait", "not saved yet: the notebook is busy; your answer is sent and waits its turn"), PATIENCE_MS);
     send({ type: "save", name: field.name, value, turn });
+  }, (changed) => {
+    if (changed) tell("wait", "not saved yet: press Enter or leave the box");
+    else if (waiting === null) show(state);
   });
   const whole = ["choice", "choices"].includes(field.kind)
     ? make("fieldset", { class: "ts-field", "aria-describedby": ids.status }, make("legend", { class: "ts-prompt" }, field.prompt))
@@ -152,6 +158,7 @@ function fieldView(field, send) {
       if (waiting !== null || control.pending?.()) tell("bad", "not saved: the notebook's engine has stopped");
       control.setDisabled(true);
     },
+    flush: () => control.flush?.(),
     setDisabled: (value) => control.setDisabled(value),
     summary: () => ({ answered: Boolean(state.saved) && !state.blank, trouble: status.classList.contains("ts-status-bad"), waiting: waiting !== null }),
   };
@@ -197,6 +204,7 @@ function renderForm({ model, el }) {
 
   let asked = 0;
   const look = () => { // another window may have saved since
+    if (document.visibilityState === "hidden") for (const view of views) view.flush();
     if (document.visibilityState !== "visible" || Date.now() - asked < 2000) return;
     asked = Date.now();
     model.send({ type: "look" });

@@ -17,12 +17,17 @@ function freshId(stem) {
   return `twoshaft-${stem}-${idCount}-${Math.random().toString(36).slice(2, 7)}`;
 }
 
-// Keys typed in a form or rig never reach the notebook, where letters delete cells.
+// Keys typed in a form or rig never reach the notebook, where letters delete cells. Only the
+// order to save is passed on, since the browser would offer to save the page instead.
 function guardKeys(root) {
   const stop = (event) => {
     event.stopPropagation();
-    // The browser's own "save page" would otherwise answer; answers are saved as they are given.
-    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s") event.preventDefault();
+    if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "s") return;
+    event.preventDefault();
+    if (event.type !== "keydown" || event.repeat) return;
+    const { key, code, keyCode, ctrlKey, metaKey } = event;
+    const again = { key, code, keyCode, ctrlKey, metaKey, bubbles: true, cancelable: true };
+    root.parentElement?.dispatchEvent(new KeyboardEvent("keydown", again));
   };
   for (const kind of ["keydown", "keyup", "keypress"]) root.addEventListener(kind, stop);
   const mark = () => {
@@ -48,7 +53,7 @@ function scrollParent(node) {
 }
 
 const LOST =
-  "The notebook's engine has stopped, so nothing more is saved here. Reload this page; what was saved comes back.";
+  "The notebook's engine has stopped, so nothing more is saved here. If this does not come back in a moment, reload the page; what was saved comes back.";
 const WAITING =
   "The connection to the notebook's engine is interrupted. Wait a moment before you type on.";
 

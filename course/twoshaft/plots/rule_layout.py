@@ -151,13 +151,13 @@ def _heights(ranks, above, below) -> dict:
             for point in rank:
                 near = [height[p] for p in (*above.get(point, ()), *below.get(point, ()))]
                 wanted.append(sum(near) / len(near) if near else height[point])
-            for point, spot in zip(rank, _spread(wanted), strict=True):
+            for point, spot in zip(rank, spread(wanted), strict=True):
                 height[point] = spot
     low = min(height.values(), default=0.0)
     return {point: spot - low for point, spot in height.items()}
 
 
-def _spread(wanted: list[float]) -> list[float]:
+def spread(wanted: list[float]) -> list[float]:
     """The places nearest to the wanted ones (least squares) that are at least one row apart."""
     groups: list[list[float]] = []  # [sum, count] of wanted places less their rank
     for k, spot in enumerate(wanted):

@@ -30,7 +30,7 @@ class OrderBench(Screen):
         Step ids in the order shown at first.
     """
 
-    _esm = script("renderBench", (HERE, "orderlist.js"), (RIGS, "order_bench.js"))
+    _esm = script("renderBench", (HERE, "orderlist.js"), (RIGS, "bench.js"))
     _css = styles((HERE, "orderlist.css"), (RIGS, "rigs.css"))
 
     steps = traitlets.List().tag(sync=True)

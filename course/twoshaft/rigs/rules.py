@@ -29,7 +29,7 @@ class RulePicture(Screen):
         The step chosen at first; the first step by default.
     """
 
-    _esm = script("renderRules", (RIGS, "rule_picture.js"))
+    _esm = script("renderRules", (RIGS, "rules.js"))
     _css = styles((RIGS, "rigs.css"))
 
     figure = traitlets.Unicode().tag(sync=True)
@@ -61,8 +61,8 @@ class RulePicture(Screen):
             "step": step,
             "figure": rule_figure(self.task, step, heading=False),
             "sentences": rule_sentences(self.task, step),
-            "words": f"“{self.task.label(step)}”: {before} steps come before it and {after} after "
-            f"it; {len(self.task.steps) - 1 - before - after} may stand on either side.",
+            "words": f"“{self.task.label(step)}”: {_comes(before)} before it and {after} after it; "
+            f"{len(self.task.steps) - 1 - before - after} may stand on either side.",
         }
 
     def plain_copy(self) -> str:
@@ -72,6 +72,10 @@ class RulePicture(Screen):
             f"<p>{escape(self.near['words'])}</p>{self.near['figure']}"
             f"{html_list(self.near['sentences'])}"
         )
+
+
+def _comes(number: int) -> str:
+    return "1 step comes" if number == 1 else f"{number} steps come"
 
 
 def rule_picture(

@@ -10,7 +10,7 @@ import traitlets
 
 from twoshaft.errors import UnitFileError
 from twoshaft.jobsheet.screen import Screen, script, styles
-from twoshaft.models.order import OrderTask, Reason, model_order, why_not
+from twoshaft.models.order import OrderTask, Reason, model_order
 from twoshaft.models.order.snapshot import Running, Snapshot, snapshot
 from twoshaft.plots.drawing import html_list
 from twoshaft.plots.order import stage_figure
@@ -31,7 +31,7 @@ class BuildSimulator(Screen):
         Step ids in the order to be tried.
     """
 
-    _esm = script("renderSimulator", (RIGS, "build_simulator.js"))
+    _esm = script("renderSimulator", (RIGS, "build.js"))
     _css = styles((RIGS, "rigs.css"))
 
     view = traitlets.Dict().tag(sync=True)
@@ -126,12 +126,8 @@ class BuildSimulator(Screen):
         """What the bench shows, as a sentence."""
         return self.view["finding"]
 
-    def why_not(self, step: str) -> list[str]:
-        """Why a step should not be done now, as sentences."""
-        reasons = why_not(self.task, self.view_done(), step)
-        return [why(self.task, reason, STATE_OF[reason.kind.value]) for reason in reasons]
-
-    def view_done(self) -> tuple[str, ...]:
+    @property
+    def done(self) -> tuple[str, ...]:
         """Steps done so far."""
         return snapshot(self.task, self.sequence[: self.position]).done
 

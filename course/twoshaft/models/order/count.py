@@ -216,8 +216,6 @@ def _draw_once(states: Downsets, source: random.Random) -> tuple[list[int], floa
 
 
 def _decompose(task: OrderTask, mask: int) -> _Part:
-    if mask.bit_count() <= 2:
-        return _split_side_by_side(task, mask) or _Part(mask)
     return _split_side_by_side(task, mask) or _split_in_series(task, mask) or _Part(mask)
 
 

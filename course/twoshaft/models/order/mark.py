@@ -22,11 +22,11 @@ CHANCE = 0.05
 """What a random order may earn on average."""
 LEAST_R0 = 3.0
 """A task on which three slips earn less than nothing is too coarse to mark."""
-_SEED = 20_000_101
+SEED = 20_000_101
 _known: dict[tuple, float] = {}
 
 
-def chance_slips(task: OrderTask, draws: int | None = None) -> Counter[int]:
+def chance_slips(task: OrderTask, draws: int | None = None, seed: int = SEED) -> Counter[int]:
     """Slips of random orders, by a seeded sample that is the same at every run.
 
     Parameters
@@ -36,11 +36,13 @@ def chance_slips(task: OrderTask, draws: int | None = None) -> Counter[int]:
     draws : int, optional
         Number of orders; by default 4000 for short lists, fewer for long ones, whose slips
         hardly vary.
+    seed : int
+        Seed of the sample.
     """
     count = len(task.steps)
     if draws is None:
         draws = 4000 if count <= 16 else 600 if count <= 120 else 100
-    source = random.Random(_SEED)
+    source = random.Random(seed)
     order = list(range(count))
     slips: Counter[int] = Counter()
     for _ in range(draws):

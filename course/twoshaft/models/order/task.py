@@ -320,6 +320,12 @@ def _compile(
         )
     before, after = whole
     choices = _choices(unit, names, at, before, after)
+    if not _some_way(choices, before, after):
+        raise UnitFileError(
+            "the rules that can be kept in several ways contradict each other: "
+            + ", ".join(choice.reason.rules[0] for choice in choices),
+            mend="drop one of them",
+        )
     kept = (
         list(range(len(names)))
         if operations is None
@@ -455,6 +461,14 @@ def _choices(unit: Unit, names: list[str], at, before, after) -> list[Choice]:
             if step not in givers + enders:
                 add(step, _on(step, givers, enders), reason, givers, enders)
     return choices
+
+
+def _some_way(choices: list[Choice], before, after) -> bool:
+    """Whether all choices can be kept at once."""
+    if not choices:
+        return True
+    ways = (with_pairs(before, after, option) for option in choices[0].options)
+    return any(way is not None and _some_way(choices[1:], *way) for way in ways)
 
 
 def _hold_steps(hold: Hold, at) -> tuple[tuple[int, ...], tuple[int, ...]]:

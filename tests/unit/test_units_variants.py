@@ -1,0 +1,141 @@
+"""Variants: replace, change, add and remove by id, and what goes wrong."""
+
+import pytest
+
+from twoshaft.errors import UnitFileError
+from twoshaft.units import load_unit
+from twoshaft.units.source import parse_nodes
+from twoshaft.units.variants import apply_variant
+
+BASE = """\
+identity: {id: base, name: Base unit, version: "1", invented: true, college: Tarnbeck, scenario: A test., gears: 5}
+parts:
+  - {id: ring, name: Ring}
+  - {id: seal, name: Seal}
+stages:
+  - {id: bench, name: Bench}
+operations:
+  - {id: fit-ring, name: Fit the ring, stage: bench, parts: ring, minutes to do: 1, minutes to undo: 1}
+  - {id: fit-seal, name: Fit the seal, stage: bench, parts: seal, minutes to do: 1, minutes to undo: 1}
+rules:
+  - {id: one, kind: cannot, earlier: fit-ring, later: fit-seal, reason: It sits on it.}
+"""
+HEAD = "variant of: base.yaml\nidentity: {id: mine}\n"
+
+
+@pytest.fixture
+def variant(tmp_path):
+    """Return a function that writes a variant beside its base and loads it."""
+
+    def load(text, base=BASE):
+        (tmp_path / "base.yaml").write_text(base)
+        path = tmp_path / "mine.yaml"
+        path.write_text(text)
+        return load_unit(path)
+
+    return load
+
+
+def test_identity_is_merged_key_by_key(variant):
+    unit = variant(HEAD)
+    assert unit.identity.id == "mine"
+    assert unit.identity.variant_of == "base"
+    assert unit.identity.name == "Base unit"
+
+
+def test_the_four_verbs(variant):
+    unit = variant(
+        HEAD
+        + """\
+parts:
+  remove: [seal]
+  add:
+    - {id: plate, name: Plate, after: ring}
+    - {id: nut, name: Nut}
+operations:
+  change:
+    - {id: fit-ring, minutes to do: 7}
+  replace:
+    - {id: fit-seal, name: Fit the plate, stage: bench, parts: [plate, nut], minutes to do: 2, minutes to undo: 2}
+"""
+    )
+    assert [part.id for part in unit.parts] == ["ring", "plate", "nut"]
+    ring, plate = unit.operations
+    assert (ring.minutes_do, ring.minutes_undo, ring.name) == (7, 1, "Fit the ring")
+    assert (plate.name, plate.parts) == ("Fit the plate", ("plate", "nut"))
+
+
+def test_variant_of_a_variant(variant, tmp_path):
+    (tmp_path / "second.yaml").write_text(
+        "variant of: mine.yaml\nidentity: {id: second}\nparts: {add: [{id: b, name: Bolt}]}\n"
+        "operations: {change: [{id: fit-ring, parts: [ring, b]}]}\n"
+    )
+    variant(HEAD)
+    unit = load_unit(tmp_path / "second.yaml")
+    assert unit.identity.variant_of == "mine"
+    assert unit.operations[0].parts == ("ring", "b")
+
+
+def test_any_section_of_a_later_time_is_merged_alike():
+    """Sections need not be known: keys merge, lists of entries take verbs, null leaves out."""
+    base = parse_nodes(
+        "gate: {width: 3, bars: [{id: a, x: 1}, {id: b, x: 2}], path: [1, 2]}\nold: {x: 1}", "base"
+    )
+    change = parse_nodes(
+        "variant of: base\n"
+        "gate: {width: 4, bars: {remove: [a], add: [{id: c, x: 3}]}, path: [3]}\n"
+        "old: null\nnew: {add: [{id: z}]}",
+        "mine",
+    )
+    assert apply_variant(base, change).plain() == {
+        "gate": {"width": 4, "bars": [{"id": "b", "x": 2}, {"id": "c", "x": 3}], "path": [3]},
+        "new": [{"id": "z"}],
+    }
+
+
+@pytest.mark.parametrize(
+    ("text", "line", "what", "mend"),
+    [
+        ("parts: {remove: [rinq]}", 3, "no 'rinq' in 'parts' of the base to remove", "did you mean 'ring'?"),
+        ("parts: {change: [{id: bolt, name: B}]}", 3, "no 'bolt' in 'parts'", "check the id"),
+        ("parts: {add: [{id: ring, name: Ring}]}", 3, "'ring' cannot be added", "under replace"),
+        ("parts: {add: [{name: Ring}]}", 3, "an entry under 'add' in 'parts' has no id", "give it an id"),
+        ("parts: {remove: [{id: ring}]}", 3, "an entry under 'remove' in 'parts' has no id", "the ids only"),
+        ("parts:\n  remove: [seal]\n  change:\n    - {id: seal, name: Lip seal}", 6, "'seal' in 'parts' is changed twice (first on line 4)", "keep one"),
+        ("parts: {add: [{id: nut, name: Nut, after: rinq}]}", 3, "no 'rinq' in 'parts' to put 'nut' after", "did you mean 'ring'?"),
+        ("parts: {remove: ring}", 3, "'remove' in 'parts' is not a list", "dash"),
+        ("parts: [{id: ring, name: Ring}]", 3, "does not say what to do with its entries", "remove, replace, change or add"),
+        ("rules:\n  change:\n    - id: one\n      kind: hides", 6, "'kind' is 'hides'", "choose"),
+        ("operations: {remove: [fit-seal]}", None, "'later' of 'one' names 'fit-seal'", "add it to operations"),
+        ("zzz: {}", 3, "'zzz' is not a known key", "remove it"),
+    ],
+)  # fmt: skip
+def test_slips_in_a_variant(variant, text, line, what, mend):
+    with pytest.raises(UnitFileError) as caught:
+        variant(HEAD + text + "\n")
+    sentence = next(s for s in str(caught.value).splitlines() if what in s)
+    assert mend in sentence
+    # what the removal breaks stands in the base, on its own line there
+    place = f"mine.yaml, line {line}:" if line else "base.yaml, line 11:"
+    assert place in sentence
+
+
+def test_variant_without_an_id_of_its_own(variant):
+    with pytest.raises(UnitFileError, match="same id as its base") as caught:
+        variant("variant of: base.yaml\n")
+    assert "mine.yaml, line 1:" in str(caught.value)
+
+
+def test_variant_of_itself_and_in_a_ring(variant, tmp_path):
+    with pytest.raises(UnitFileError, match="refers back to itself"):
+        variant("variant of: mine.yaml\nidentity: {id: mine}\n")
+    with pytest.raises(UnitFileError, match="refers back to itself"):
+        variant(HEAD, base="variant of: mine.yaml\nidentity: {id: other}\n")
+
+
+@pytest.mark.parametrize("base", ["nowhere.yaml", "nowhere", "[a, b]", "7"])
+def test_base_that_is_not_there(variant, base):
+    with pytest.raises(UnitFileError) as caught:
+        variant(f"variant of: {base}\nidentity: {{id: mine}}\n")
+    assert "mine.yaml, line 1:" in str(caught.value)
+    assert "; " in str(caught.value)

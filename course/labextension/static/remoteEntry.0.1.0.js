@@ -133,7 +133,7 @@
   }
 
   const STYLE = `
-.twoshaft-notebook { --jp-cell-prompt-width: 40px; }
+.twoshaft-notebook { --jp-cell-prompt-width: 52px; }
 .twoshaft-notebook .twoshaft-if-missing,
 .twoshaft-notebook .twoshaft-quiet .jp-InputCollapser,
 .twoshaft-notebook .twoshaft-quiet .jp-OutputCollapser,

@@ -140,7 +140,7 @@ def plain_spelling(text: str) -> str:
     text = text.replace("μ", "µ").strip()
     text = re.sub(r"°\s+(?=[CF])|deg\s+(?=[CF])", lambda m: m.group().strip(), text)
     text = re.sub(r"\s*/\s*", "/", text)
-    text = re.sub(r"[\s·⋅∙•*×-]+|\.(?=\S)", " ", text)
+    text = re.sub(r"[\s·⋅∙•*×-]+|\s*\.\s*(?=\S)", " ", text)
     return re.sub(r"\s+", " ", text).strip().removesuffix(".")
 
 

@@ -125,7 +125,7 @@ def read_quantity(text: str, expected: str, kind: str = "") -> Q:
 
     Examples
     --------
-    >>> read_quantity("13 lbf·ft", "N·m").to("N*m").magnitude.round(2)
+    >>> round(read_quantity("13 lbf·ft", "N·m").to("N*m").magnitude, 2)
     17.63
     >>> read_quantity("1.25", "mm")
     Traceback (most recent call last):
@@ -184,13 +184,10 @@ def _value(match: re.Match[str], text: str) -> float:
     sign = -1.0 if (match["sign"] or "").startswith("-") else 1.0
     if match["bottom"]:
         return sign * _fraction(match, text)
-    value = float(_decimal(match["digits"], text))
-    power = match["e"] or match["ten"]
-    if power:
-        if len(power) > 4 or abs(int(power)) > MAX_POWER:
-            raise AnswerError(f"read “{text}”, a number beyond any workshop")
-        value *= 10.0 ** int(power) if int(power) >= 0 else 1.0
-        value /= 10.0 ** -int(power) if int(power) < 0 else 1.0
+    power = match["e"] or match["ten"] or "0"
+    if len(power) > 4 or abs(int(power)) > MAX_POWER:
+        raise AnswerError(f"read “{text}”, a number beyond any workshop")
+    value = float(f"{_decimal(match['digits'], text)}e{int(power)}")
     return _finite(sign * value, text)
 
 

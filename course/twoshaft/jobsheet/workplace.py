@@ -157,9 +157,13 @@ def read_table(path: Path) -> dict[str, Any] | None:
         return None
     except (OSError, UnicodeDecodeError):
         raise SheetError("it cannot be read", where=path.name, mend="ask your instructor") from None
-    data = load_json(text, path.name)
+    mend = "get the assignment again from start-here, or ask your instructor"
+    try:
+        data = load_json(text, path.name)
+    except SheetError as error:
+        raise SheetError(error.what, where=error.where, mend=mend) from None
     if not isinstance(data, dict):
-        raise SheetError("it holds no table of names", where=path.name)
+        raise SheetError("it holds no table of names", where=path.name, mend=mend)
     return data
 
 

@@ -179,7 +179,8 @@ class _Bench:
             self.mend("blocked", i, {slip.earlier for slip in stops}, stops)
         self.fit(i)
         self.unnoticed += [slip for slip in unmet if not self.done >> slip.earlier & 1]
-        if self.task.is_check[i]:
+        # A check that is itself made worthless shows nothing.
+        if self.task.is_check[i] and all(s.reason.kind is not RuleKind.BLINDS for s in unmet):
             missed = [slip for slip in self.unnoticed if self.task.after[slip.earlier] >> i & 1]
             if missed:
                 self.mend("", i, {slip.earlier for slip in missed}, missed)

@@ -1,0 +1,235 @@
+"""The bench cost: when each slip shows, what comes off, what is lost."""
+
+import pytest
+
+from twoshaft.models.order import (
+    OrderTask,
+    buried_steps,
+    consequences,
+    new_parts,
+    replay,
+    rework,
+    window,
+)
+from twoshaft.units.unit import Unit
+
+
+@pytest.fixture
+def bench():
+    """A little gearbox.
+
+    Shaft, then its bearing; the magnet goes under the cover; the spline is taped before the seal;
+    end play is read before the cover is sealed; a last check.
+    """
+
+    def operation(name, do, undo, *, kind="fit", parts=()):
+        return {
+            "id": name,
+            "name": name.replace("-", " "),
+            "stage": "all",
+            "kind": kind,
+            "parts": list(parts),
+            "minutes_do": do,
+            "minutes_undo": undo,
+        }
+
+    def rule(kind, earlier, later, **more):
+        reason = f"{earlier} before {later}"
+        entry = {"id": f"{earlier}-{later}", "kind": kind, "earlier": earlier, "later": later}
+        return {**entry, "reason": reason, **more}
+
+    return Unit.model_validate(
+        {
+            "identity": {
+                "id": "little-box",
+                "name": "Little box",
+                "version": "1",
+                "invented": True,
+                "college": "Tarnbeck College",
+                "scenario": "Seven steps for a test.",
+                "gears": 5,
+            },
+            "parts": [
+                {"id": "lip-seal", "name": "Lip seal", "single_use": True},
+                {"id": "gasket", "name": "Gasket", "single_use": True},
+                {"id": "magnet", "name": "Magnet"},
+                {"id": "bearing", "name": "Bearing", "damaged_by_removal": True},
+            ],
+            "stages": [{"id": "all", "name": "All"}],
+            "operations": [
+                operation("shaft", 4, 2),
+                operation("bearing", 3, 5, parts=["bearing"]),
+                operation("magnet", 1, 1, parts=["magnet"]),
+                operation("tape", 1, 1),
+                operation("seal", 2, 1, parts=["lip-seal"]),
+                operation("end-play", 6, 0, kind="measure"),
+                operation("cover", 5, 4, parts=["gasket"]),
+                operation("final-check", 2, 0, kind="check"),
+            ],
+            "rules": [
+                rule("cannot", "shaft", "bearing"),
+                rule("cannot", "bearing", "cover"),
+                rule("buries", "magnet", "cover"),
+                rule("harms", "tape", "seal", loses=["lip-seal"]),
+                rule("blinds", "bearing", "end-play"),
+                rule("buries", "end-play", "cover"),
+                rule("blinds", "cover", "final-check"),
+            ],
+        }
+    )
+
+
+@pytest.fixture
+def task(bench):
+    return OrderTask.from_unit(bench)
+
+
+GOOD = ["shaft", "bearing", "magnet", "tape", "seal", "end-play", "cover", "final-check"]
+
+
+def moved(step, before):
+    order = [s for s in GOOD if s != step]
+    order.insert(order.index(before) if before else len(order), step)
+    return order
+
+
+def test_a_correct_order_costs_the_plan(task):
+    result = replay(task, GOOD)
+    assert result.events == ()
+    assert result.minutes == result.minutes_planned == 24
+
+
+def test_cannot_stops_the_build_at_once_and_costs_nothing_else(task):
+    result = replay(task, moved("shaft", "magnet"))
+    (event,) = result.events
+    assert (event.state, event.at, event.steps) == ("blocked", "bearing", ("shaft",))
+    assert result.stopped_at == "bearing"
+    assert event.off == ()
+    assert result.minutes_extra == 0
+
+
+def test_a_buried_step_shows_late_and_what_is_in_its_way_comes_off(task):
+    result = replay(task, moved("magnet", None))
+    (event,) = result.events
+    # The final check depends on the magnet (through the cover), so it shows there.
+    assert (event.state, event.at, event.steps) == ("buried", "final-check", ("magnet",))
+    assert event.off == ("cover",)
+    assert event.minutes == 4 + 5
+    assert event.parts == ("gasket",)
+    assert result.stopped_at is None
+
+
+def test_a_buried_step_shows_at_its_own_turn_when_that_comes_first(task):
+    (event,) = replay(task, moved("magnet", "final-check")).events
+    assert (event.state, event.at, event.off) == ("buried", "magnet", ("cover",))
+
+
+def test_a_step_left_out_shows_at_the_check_that_depends_on_it(task):
+    (event,) = replay(task, [s for s in GOOD if s != "magnet"]).events
+    assert (event.state, event.at) == ("buried", "final-check")
+    (event,) = replay(task, [s for s in GOOD if s not in ("magnet", "final-check")]).events
+    assert event.at is None
+    assert event.steps == ("magnet", "final-check")
+
+
+def test_harm_costs_the_part_and_the_step_again(task):
+    (event,) = replay(task, moved("tape", "end-play")).events
+    assert (event.state, event.at, event.off) == ("harmed", "tape", ("seal",))
+    assert event.minutes == 1 + 2
+    assert event.parts == ("lip-seal",)
+
+
+def test_a_blinded_check_is_done_again(task):
+    order = ["shaft", "end-play", "bearing", "magnet", "tape", "seal", "cover", "final-check"]
+    (event,) = replay(task, order).events
+    assert (event.state, event.at, event.off) == ("blinded", "bearing", ("end-play",))
+    assert event.minutes == 6
+
+
+def test_once_open_everything_forgotten_goes_in(task):
+    order = ["shaft", "bearing", "tape", "seal", "cover", "magnet", "end-play", "final-check"]
+    (event,) = replay(task, order).events
+    assert event.steps == ("magnet", "end-play")
+    assert event.off == ("cover",)
+    assert event.minutes == 9  # charged once
+
+
+def test_a_repeat_and_a_foreign_step(task):
+    result = replay(task, [*GOOD, "tape", "polish"])
+    assert [e.state for e in result.events] == ["foreign", "repeated"]
+    assert result.minutes_extra == 1
+
+
+def test_consequences_in_the_order_they_show(task):
+    order = ["bearing", "seal", "shaft", "tape", "end-play", "cover", "magnet"]
+    states = [(c.step, c.state) for c in consequences(task, order)]
+    assert states == [
+        ("bearing", "blocked"),
+        ("seal", "harmed"),
+        ("shaft", "ok"),
+        ("tape", "ok"),
+        ("end-play", "ok"),
+        ("cover", "ok"),
+        ("magnet", "buried"),
+    ]
+    assert consequences(task, order)[5].buries == ("magnet",)
+
+
+def test_rework_takes_off_no_more_than_needed(task):
+    built = [s for s in GOOD if s != "magnet"]
+    result = rework(task, built, "magnet")
+    assert (result.off, result.minutes, result.parts) == (("cover",), 9, ("gasket",))
+    assert rework(task, built[:3], "magnet").off == ()
+    own = rework(task, built, "magnet", undo={"cover": 6}, do={"cover": 7})
+    assert own.minutes == 13
+    result = rework(task, [s for s in GOOD if s != "shaft"], "shaft")
+    assert result.off == ("cover", "bearing")
+    assert result.minutes == 4 + 5 + 5 + 3
+    assert set(result.parts) == {"gasket", "bearing"}
+
+
+def test_new_parts_after_a_strip_down(task):
+    assert new_parts(task, ["cover", "magnet", "bearing"]) == ("bearing", "gasket")
+    assert new_parts(task, ["shaft", "end-play"]) == ()
+
+
+def test_the_step_that_buries(task):
+    assert buried_steps(task, moved("magnet", "final-check")) == (("magnet", "cover"),)
+
+
+@pytest.fixture
+def clocked(make_unit):
+    clock = {
+        "id": "skin",
+        "name": "The film skins over",
+        "starts": "s00",
+        "ends": "s02",
+        "minutes": 5,
+        "reason": "it no longer seals",
+        "loses": ["p00"],
+    }
+    pairs = [(0, 1), (1, 2), (3, 5), (2, 4)]
+    return OrderTask.from_unit(make_unit(6, pairs, minutes=(2, 1.5, 2, 1, 1, 3), clocks=[clock]))
+
+
+def test_a_clock_that_runs_out_is_found_and_costs_its_start_again(clocked):
+    assert replay(clocked, ["s03", "s05", "s00", "s01", "s02", "s04"]).events == ()
+    assert replay(clocked, ["s00", "s01", "s03", "s02", "s04", "s05"]).events == ()  # 4.5 of 5 minutes
+    result = replay(clocked, ["s03", "s00", "s05", "s01", "s02", "s04"])  # 6.5 minutes
+    (event,) = result.events
+    assert (event.state, event.clock, event.at) == ("late", "skin", "s02")
+    assert event.off == ("s02", "s01", "s00")
+    assert event.minutes == 1.5 * (2 + 1.5 + 2)
+    assert event.parts == ("p00",)
+
+
+def test_the_window_of_a_clock(clocked):
+    found = window(clocked, "skin")
+    assert found.inside == ("s01",)
+    assert found.minutes_used == 3.5
+    assert found.minutes_left == 1.5
+    assert found.optional == ("s03", "s05")
+    assert found.fits == ("s03",)
+    own = window(clocked, "skin", minutes={"s05": 1, "s02": 2.5}, allowed=6)
+    assert own.minutes_left == 2
+    assert own.fits == ("s03", "s05")

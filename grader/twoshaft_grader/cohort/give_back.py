@@ -16,13 +16,18 @@ from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.collect import hand_in_time
 from twoshaft_grader.cohort.extensions import due_for
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
-from twoshaft_grader.cohort.marks import StoredMark, read_mark
+from twoshaft_grader.cohort.marks import UNREADABLE, StoredMark, read_mark
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.scores import task_scores
 from twoshaft_grader.marking.feedback import Handed, StaffMark, feedback_page
 
 # nbgrader finds the way back to a learner by these; without them there is no way back.
 _RETURN_FILES = ("timestamp.txt", "submission_secret.txt")
+
+_HAND_IN_AGAIN = (
+    "Your job sheet arrived, but it could not be read. Open the notebook, look at your answers "
+    "and hand in again, or ask your instructor."
+)
 
 
 @dataclass(frozen=True)
@@ -93,7 +98,13 @@ def _page(
         if score.by_hand or score.comment
     }
     statements = {id: outcome.statement for id, outcome in load_outcomes().items()}
-    return feedback_page(mark.sheet, handed, statements=statements, staff=staff)
+    return feedback_page(
+        mark.sheet,
+        handed,
+        statements=statements,
+        staff=staff,
+        next_step=_HAND_IN_AGAIN if mark.state == UNREADABLE else "",
+    )
 
 
 def _put(cohort: Cohort, assigned: Assigned, learner: Learner, page: str) -> bool:
@@ -104,13 +115,24 @@ def _put(cohort: Cohort, assigned: Assigned, learner: Learner, page: str) -> boo
     names = {assigned.notebook_id} | {path.stem for path in submitted.glob("*.ipynb")}
     for name in sorted(names):
         files.write_text(target / f"{name}.html", page)
-    own = cohort.place(learner.id, assigned.name)
-    if own.is_dir():
-        files.write_text(own / "feedback" / f"{assigned.notebook_id}.html", page)
+    _put_in_workplace(cohort, assigned, learner, page)
     found = [submitted / name for name in _RETURN_FILES if (submitted / name).is_file()]
     for path in found:
         shutil.copyfile(path, target / path.name)
     return len(found) == len(_RETURN_FILES)
+
+
+def _put_in_workplace(cohort: Cohort, assigned: Assigned, learner: Learner, page: str) -> None:
+    """Write the page where fetching it from the exchange would, so that there is one of it."""
+    own = cohort.place(learner.id, assigned.name)
+    if not own.is_dir():
+        return
+    path = cohort.submitted(learner.id, assigned.name) / "timestamp.txt"
+    known = hand_in_time(cohort, learner.id, assigned.name) is not None
+    when = path.read_text(encoding="utf-8").strip() if known else ""
+    # A learner's file names a folder here: nothing in it may lead out of this one.
+    safe = when if when and not set(when) & set("/\\") and not when.startswith(".") else ""
+    files.write_text(own / "feedback" / safe / f"{assigned.notebook_id}.html", page)
 
 
 def _release(

@@ -392,7 +392,7 @@ def show_progress(assignment: AssignmentArgument = None, cohort: CohortOption = 
         counts = {}
         for standing in mine:
             counts[standing.stage] = counts.get(standing.stage, 0) + 1
-        _say(f"{name}: {_names([f'{count} {stage}' for stage, count in counts.items()])}.")
+        _say(f"{name}: {'; '.join(f'{count} {stage}' for stage, count in counts.items())}.")
 
 
 @unit_app.command("check")

@@ -17,7 +17,7 @@ def marks_table(title: str, learners: list[Learner], done: list[Done]) -> Table:
         table.add_column(heading, no_wrap=heading == "id")
     for heading in ("points", "of"):
         table.add_column(heading, justify="right")
-    table.add_column("met")
+    table.add_column("enough")
     for learner, one in zip(learners, done, strict=True):
         sheet = one.mark.sheet if one.mark else None
         table.add_row(
@@ -26,7 +26,7 @@ def marks_table(title: str, learners: list[Learner], done: list[Done]) -> Table:
             one.state,
             _figure(sheet.points if sheet else None),
             _figure(sheet.maximum if sheet else None),
-            ("met" if sheet.met else "not yet") if sheet else "",
+            ("yes" if sheet.met else "not yet") if sheet else "",
         )
     return table
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from nbgrader.api import MissingEntry
 
 from twoshaft.errors import CohortError
@@ -13,34 +11,6 @@ from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.scores import task_scores
 
 NO_NAME = "in the gradebook, which keeps no name"
-
-
-def share_out(parts: Sequence[tuple[float, float]], total: float) -> list[float]:
-    """Spread a task's changed total over its fields.
-
-    A person changes a task's score as one figure. What was added goes to the fields in
-    proportion to what each lacks, what was taken off in proportion to what each had; what goes
-    beyond the maximum in proportion to the maxima.
-
-    Parameters
-    ----------
-    parts : sequence of (points, maximum)
-        Of each field, as marked.
-    total : float
-        The task's score after the change.
-
-    Returns
-    -------
-    list of float
-        New points of each field; their sum is ``total``.
-    """
-    had, most = sum(p for p, _ in parts), sum(m for _, m in parts)
-    if total > most or total < 0:
-        return [m + (total - most) * m / most if total > 0 else total * m / most for _, m in parts]
-    if total >= had:
-        room = most - had
-        return [p + (total - had) * (m - p) / room if room else p for p, m in parts]
-    return [p * total / had for p, _ in parts]
 
 
 def change_mark(

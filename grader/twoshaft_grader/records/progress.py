@@ -26,8 +26,8 @@ class Stage(StrEnum):
     HANDED_IN = "handed in"
     COLLECTED = "collected"
     UNREADABLE = "cannot be read"
-    NOT_YET = "marked, not yet met"
-    MET = "marked, met"
+    NOT_YET = "marked, not yet enough"
+    ENOUGH = "marked, enough"
 
 
 @dataclass(frozen=True)
@@ -86,7 +86,7 @@ def _standing(
     mark = read_mark(cohort.mark_file(person.id, assigned.name))
     answered = _answered(cohort, assigned, person)
     if mark is not None and mark.state == MARKED:
-        stage = Stage.MET if mark.sheet.met else Stage.NOT_YET
+        stage = Stage.ENOUGH if mark.sheet.met else Stage.NOT_YET
     elif mark is not None:
         stage = Stage.UNREADABLE
     elif cohort.submitted(person.id, assigned.name).is_dir():

@@ -19,9 +19,8 @@ from twoshaft_grader.cohort.marking_run import blank_sheet
 from twoshaft_grader.cohort.marks import StoredMark, read_mark
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.scores import TaskScore, task_scores
-from twoshaft_grader.marking.result import SheetMark
-from twoshaft_grader.marking.task import PASS_SHARE
-from twoshaft_grader.records.hand_changes import NO_NAME, change_log, share_out
+from twoshaft_grader.marking.outcomes import PASS_SHARE, Part, share_out, sheet_parts
+from twoshaft_grader.records.hand_changes import NO_NAME, change_log
 
 _STRENGTH = {Evidence.OPEN_BOOK: 0, Evidence.SUPERVISED: 1, Evidence.AT_THE_BENCH: 2}
 NOT_HANDED_IN, NOT_MARKED = "not handed in", "handed in, not marked"
@@ -62,18 +61,6 @@ class Row:
     marked_by: str
     changed_by: str
     note: str
-
-
-@dataclass(frozen=True)
-class Part:
-    """What one task gives to one outcome."""
-
-    task: str
-    outcome: str
-    points: float
-    maximum: float
-    must_pass: bool
-    passed: bool
 
 
 @dataclass
@@ -121,32 +108,6 @@ def outcome_rows(
             _apply_changes(standing, assigned, person, mark, book, changes)
             rows += _rows(cohort, person, assigned, mark, standing, outcomes)
     return rows
-
-
-def sheet_parts(sheet: SheetMark) -> list[Part]:
-    """What each task of a sheet gives to each outcome.
-
-    A task's points are shared among its outcomes as its fields earned them, its maximum as they
-    are weighted.
-    """
-    parts = []
-    for task in sheet.tasks:
-        weights = sum(f.weight for f in task.fields)
-        earned = sum(f.weight * f.share for f in task.fields)
-        for outcome in dict.fromkeys(f.outcome for f in task.fields):
-            mine = [f for f in task.fields if f.outcome == outcome]
-            got = sum(f.weight * f.share for f in mine)
-            parts.append(
-                Part(
-                    task.id,
-                    outcome,
-                    task.points * got / earned if earned else 0.0,
-                    task.maximum * sum(f.weight for f in mine) / weights,
-                    any(f.must_pass for f in mine),
-                    all(f.passed for f in mine if f.must_pass),
-                )
-            )
-    return parts
 
 
 def _apply_changes(

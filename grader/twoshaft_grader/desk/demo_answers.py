@@ -1,0 +1,113 @@
+"""Believable job sheets: full answers from the solution, spoiled the way people spoil them."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from datetime import datetime, timedelta
+from typing import Any
+
+from twoshaft.jobsheet import Answer, Choice, Choices, Field, Number, Order, SheetData
+from twoshaft.jobsheet.sheet import given_digest
+from twoshaft.readings import Stream
+from twoshaft.units import Unit
+from twoshaft_grader.cohort.folder import Cohort, stamp
+from twoshaft_grader.desk.demo_people import Way
+from twoshaft_grader.marking import run_clean, solve
+from twoshaft_grader.marking.reference import Solution
+
+# Of every ten fields, how many go wrong.
+_SPOILED = {Way.NEARLY: 1, Way.LATE: 1, Way.RENAMED: 2, Way.SLIPS: 5, Way.DAMAGED: 3}
+
+
+def demo_answers(
+    way: Way, solution: Solution, issued: Mapping[str, Any], unit: Unit
+) -> dict[str, Any]:
+    """Stored answers of one invented apprentice, by field name; the same at every run."""
+    stream = Stream("demo", issued["learner"], issued["module"], issued["attempt"])
+    asked = run_clean(solution, issued, unit)
+    answers = solve(solution, issued, unit)
+    if way == Way.RIGHT:
+        return answers
+    if way in (Way.UNFINISHED, Way.BEGUN):
+        tasks = list(asked.tasks.values())
+        kept = tasks[: len(tasks) // 2 if way == Way.UNFINISHED else 1]
+        done = [name for names in kept for name in names]
+        answers = {name: answers[name] for name in done}
+        return _spoil_some(answers, asked.fields, stream, 2)
+    if way == Way.ODD_UNITS:
+        return {
+            name: _odd(asked.fields[name], value, stream.child(name))
+            for name, value in _spoil_some(answers, asked.fields, stream, 2).items()
+        }
+    return _spoil_some(answers, asked.fields, stream, _SPOILED[way])
+
+
+def sheet_text(
+    answers: Mapping[str, Any], issued: Mapping[str, Any], cohort: Cohort, last: datetime
+) -> str:
+    """A job sheet with these answers, saved one after the other until ``last``."""
+    saved = {
+        name: stamp(last - timedelta(minutes=4 * (len(answers) - number)))
+        for number, name in enumerate(answers, 1)
+    }
+    sheet = SheetData(
+        learner=issued["learner"],
+        module=issued["module"],
+        attempt=issued["attempt"],
+        cohort=cohort.id,
+        course_version=issued["course_version"],
+        unit_id=issued["unit"],
+        unit_version=str(issued["unit_version"]),
+        given_digest=given_digest(issued["given"]),
+        answers={name: Answer(value, 1, saved[name]) for name, value in answers.items()},
+    )
+    return json.dumps(sheet.as_json(), ensure_ascii=False, indent=1) + "\n"
+
+
+def _spoil_some(
+    answers: dict[str, Any], fields: Mapping[str, Field], stream: Stream, of_ten: int
+) -> dict[str, Any]:
+    count = max(1, round(len(answers) * of_ten / 10))
+    chosen = set(stream.child("which").shuffled(sorted(answers))[:count])
+    return {
+        name: _spoil(fields[name], value, stream.child(name)) if name in chosen else value
+        for name, value in answers.items()
+    }
+
+
+def _spoil(field: Field, value: Any, stream: Stream) -> Any:
+    """One typical slip in one answer."""
+    if isinstance(field, Order):
+        steps = list(value)
+        # One step forgotten at first and put in some places too late.
+        at = stream.integer(max(1, len(steps) - 1))
+        step = steps.pop(at)
+        steps.insert(min(len(steps), at + 1 + stream.integer(4)), step)
+        return steps
+    if isinstance(field, Choice):
+        others = [key for key, _ in field.options if key != value]
+        return stream.choice(others) if others else value
+    if isinstance(field, Choices):
+        keys = [key for key, _ in field.options]
+        flipped = set(value) ^ {stream.choice(keys)}
+        return [key for key in keys if key in flipped] or list(value)
+    if isinstance(field, Number):
+        return _times_ten(value)
+    return value
+
+
+def _odd(field: Field, value: Any, stream: Stream) -> Any:
+    """A number in the wrong unit or off by ten; anything else as it is."""
+    if not isinstance(field, Number):
+        return value
+    number = str(value).split()[0]
+    return stream.choice([_times_ten(value), f"{number} kg", f"{number},000"])
+
+
+def _times_ten(value: str) -> str:
+    number, _, unit = str(value).partition(" ")
+    try:
+        return f"{float(number.replace(',', '.')) * 10:g} {unit}".strip()
+    except ValueError:
+        return str(value)

@@ -130,6 +130,10 @@ class _Listed(Field):
         """Label of each key."""
         return dict(self._listed())
 
+    def _label(self, key: Any) -> str:
+        """A key's label; whatever else was stored, as text."""
+        return self.labels().get(key, key) if isinstance(key, str) else str(key)
+
     def _known(self, keys: Any) -> tuple[str, ...]:
         if not isinstance(keys, list | tuple) or not all(isinstance(key, str) for key in keys):
             raise AnswerError(
@@ -172,7 +176,7 @@ class Choice(_Listed):
 
     def words(self, stored: Any) -> str:
         """The chosen label."""
-        return "" if self.is_blank(stored) else self.labels().get(stored, str(stored))
+        return "" if self.is_blank(stored) else self._label(stored)
 
 
 @dataclass(frozen=True)
@@ -208,7 +212,7 @@ class Choices(_Listed):
         """The chosen labels."""
         if self.is_blank(stored) or not isinstance(stored, list | tuple):
             return ""
-        return "; ".join(self.labels().get(key, str(key)) for key in stored)
+        return "; ".join(self._label(key) for key in stored)
 
 
 @dataclass(frozen=True)
@@ -259,8 +263,7 @@ class Order(_Listed):
         """The labels, numbered."""
         if self.is_blank(stored) or not isinstance(stored, list | tuple):
             return ""
-        labels = self.labels()
-        return "; ".join(f"{n}. {labels.get(key, key)}" for n, key in enumerate(stored, 1))
+        return "; ".join(f"{n}. {self._label(key)}" for n, key in enumerate(stored, 1))
 
 
 def fields_by_name(fields: Iterable[Field]) -> dict[str, Field]:

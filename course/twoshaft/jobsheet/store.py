@@ -181,12 +181,14 @@ class Store:
             raise error from None
         self._stamp = None
         kept = len(self._known.answers)
-        self.notice = (
-            f"The saved job sheet could not be read ({error.what}); it was set aside as "
-            f"{aside.name}, and this sheet goes on with the {kept} answers known here."
+        then = (
+            f"goes on with the {kept} answer{'s' if kept > 1 else ''} known here"
             if kept
-            else f"The saved job sheet could not be read ({error.what}); it was set aside as "
-            f"{aside.name}, and this sheet starts empty."
+            else "starts empty"
+        )
+        self.notice = (
+            f"The saved job sheet could not be read ({error.what}); "
+            f"it was set aside as {aside.name}, and this sheet {then}."
         )
         return self.notice
 

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 import pytest
 
+from twoshaft.outcomes import Outcome
 from twoshaft_grader.marking.feedback import Handed, StaffMark, feedback_page, what_next
 from twoshaft_grader.marking.result import FieldMark, OutcomeMark, SheetMark, TaskMark, Verdict
 
@@ -46,13 +47,25 @@ def mark():
     )
 
 
+def outcome(evidence="open-book"):
+    return {
+        "measure": Outcome(
+            id="measure",
+            modules=("tiny",),
+            statement="Measure and subtract",
+            criteria=("Subtracts the right way round.",),
+            evidence=evidence,
+        )
+    }
+
+
 def text_of(page):
     body = re.sub(r"<style>.*?</style>|<[^>]+>", " ", page, flags=re.S)
     return re.sub(r"\s+", " ", html.unescape(body))
 
 
 def test_the_page_says_mark_result_next_step_and_why(mark):
-    said = text_of(feedback_page(mark, statements={"measure": "Measure and subtract"}))
+    said = text_of(feedback_page(mark, outcomes=outcome()))
     for part in (
         "A made-up module",
         "attempt 2",
@@ -95,3 +108,32 @@ def test_next_steps(mark):
     weak = replace(mark, outcomes=(OutcomeMark("measure", 2, 8, (), False),))
     assert what_next(weak).startswith("Read lesson 01-measuring")
     assert "✓ met" in feedback_page(met)
+
+
+def test_an_outcome_that_needs_more_is_not_called_met(mark):
+    met = replace(mark, outcomes=(OutcomeMark("measure", 8, 8, (), True),))
+    met = replace(
+        met,
+        tasks=(
+            replace(met.tasks[0], points=8.0, fields=(replace(FIELD, share=1.0, passed=True),)),
+        ),
+    )
+    watched = Handed(learner="Ann", supervised_by="R. Holm")
+    for evidence, handed, says in [
+        ("open-book", Handed(), "✓ met"),
+        ("supervised", Handed(), "◐ enough here, to be shown under supervision"),
+        ("supervised", watched, "✓ met"),
+        ("at-the-bench", watched, "◐ enough here, to be shown at the bench"),
+    ]:
+        said = text_of(feedback_page(met, handed, outcomes=outcome(evidence)))
+        assert says in said
+        assert ("◐ met so far" in said) == ("◐ enough" in says)
+        assert ("ask your instructor when" in said) == ("◐ enough" in says)
+
+
+def test_outcomes_follow_what_staff_gave(mark):
+    passed = replace(mark.tasks[0], fields=(replace(FIELD, passed=True),))
+    mark = replace(mark, tasks=(passed,))
+    assert "○ not yet" in feedback_page(mark, outcomes=outcome())
+    said = text_of(feedback_page(mark, outcomes=outcome(), staff={"gap": StaffMark(7.0)}))
+    assert "7 of 8 ✓ met" in said

@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from twoshaft_grader.cohort.scores import TaskScore
-from twoshaft_grader.records.hand_changes import share_out
+from twoshaft_grader.marking.outcomes import share_out
 
 
 @pytest.mark.parametrize(

@@ -10,7 +10,6 @@ from pathlib import Path
 from nbgrader.api import Gradebook
 from nbgrader.utils import temp_attrs
 
-from twoshaft.outcomes import load_outcomes
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.collect import hand_in_time
@@ -91,17 +90,16 @@ def _page(
         due=f"{due.astimezone(cohort.zone):%Y-%m-%d %H:%M}" if due else "",
         late=bool(moment and due and moment > due),
         receipt=mark.receipt,
+        supervised_by=assigned.supervised_by,
     )
     staff = {
         task: StaffMark(score.score if score.by_hand else None, score.comment)
         for task, score in task_scores(book, assigned, learner.id).items()
         if score.by_hand or score.comment
     }
-    statements = {id: outcome.statement for id, outcome in load_outcomes().items()}
     return feedback_page(
         mark.sheet,
         handed,
-        statements=statements,
         staff=staff,
         next_step=_HAND_IN_AGAIN if mark.state == UNREADABLE else "",
     )

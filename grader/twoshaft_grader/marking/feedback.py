@@ -6,10 +6,12 @@ nothing loaded from elsewhere.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
+from twoshaft.outcomes import Evidence, Outcome, load_outcomes
 from twoshaft.plots.style import css_variables
+from twoshaft_grader.marking.outcomes import with_points
 from twoshaft_grader.marking.pages import fill
 from twoshaft_grader.marking.result import FieldMark, SheetMark, Verdict
 
@@ -41,6 +43,8 @@ class Handed:
     late : bool
     receipt : str
         The receipt that the learner was shown.
+    supervised_by : str
+        Who watched the work; empty for open-book work.
     """
 
     learner: str = ""
@@ -50,6 +54,7 @@ class Handed:
     due: str = ""
     late: bool = False
     receipt: str = ""
+    supervised_by: str = ""
 
 
 @dataclass(frozen=True)
@@ -64,7 +69,7 @@ def feedback_page(
     mark: SheetMark,
     handed: Handed | None = None,
     *,
-    statements: Mapping[str, str] | None = None,
+    outcomes: Mapping[str, Outcome] | None = None,
     staff: Mapping[str, StaffMark] | None = None,
     next_step: str = "",
 ) -> str:
@@ -75,8 +80,8 @@ def feedback_page(
     mark : SheetMark
     handed : Handed, optional
         About the hand-in.
-    statements : mapping of str to str, optional
-        Statement of each outcome by its id.
+    outcomes : mapping of str to Outcome, optional
+        Outcomes by id; by default those that ship. They say what is needed beyond this sheet.
     staff : mapping of str to StaffMark, optional
         What staff gave by hand, by task id.
     next_step : str, optional
@@ -87,22 +92,28 @@ def feedback_page(
     str
         A whole page. Everything that was typed is escaped.
     """
-    staff = staff or {}
-    points = {
-        task.id: given.points
-        if (given := staff.get(task.id)) and given.points is not None
-        else task.points
-        for task in mark.tasks
+    handed, staff = handed or Handed(learner=mark.learner), staff or {}
+    outcomes = load_outcomes() if outcomes is None else outcomes
+    was = {task.id: task.points for task in mark.tasks}
+    mark = with_points(
+        mark,
+        {id: given.points for id, given in staff.items() if id in was and given.points is not None},
+    )
+    still = {
+        outcome.id: needed
+        for outcome in mark.outcomes
+        if outcome.met and (needed := _still_needed(outcomes.get(outcome.id), handed))
     }
     return fill(
         "feedback.html.j2",
         mark=mark,
-        handed=handed or Handed(learner=mark.learner),
-        statements=statements or {},
+        was=was,
+        handed=handed,
+        outcomes=outcomes,
+        still=still,
+        result="○ not yet" if not mark.met else "◐ met so far" if still else "✓ met",
         staff=staff,
-        points=points,
-        total=round(sum(points.values()), 2),
-        next_step=next_step or what_next(mark),
+        next_step=next_step or what_next(mark, still.values()),
         shapes=SHAPES,
         kinds={verdict: kind_of(verdict) for verdict in Verdict},
         folded=FOLDED,
@@ -110,6 +121,15 @@ def feedback_page(
         where_to_read=where_to_read,
         lined=any(task.line > 0 for task in mark.tasks),
     )
+
+
+def _still_needed(outcome: Outcome | None, handed: Handed) -> str:
+    """What an outcome needs beyond this sheet, empty if nothing."""
+    if outcome is None or outcome.evidence == Evidence.OPEN_BOOK:
+        return ""
+    if outcome.evidence == Evidence.AT_THE_BENCH:
+        return "to be shown at the bench"
+    return "" if handed.supervised_by else "to be shown under supervision"
 
 
 def kind_of(verdict: Verdict) -> str:
@@ -129,10 +149,15 @@ def where_to_read(field: FieldMark) -> str:
     return f"lesson {notebook}, “{title}”" if heading else f"lesson {notebook}"
 
 
-def what_next(mark: SheetMark) -> str:
-    """Return the next step that a mark calls for, in a sentence or two."""
+def what_next(mark: SheetMark, still: Iterable[str] = ()) -> str:
+    """Return the next step that a mark calls for, in a sentence or two.
+
+    ``still`` says what its outcomes need beyond this sheet.
+    """
     if mark.met:
-        return "Go on with the next module."
+        needed = " and ".join(dict.fromkeys(still))
+        ask = f"Part of it is still {needed}: ask your instructor when. " if needed else ""
+        return f"{ask}Go on with the next module."
     weakest = sorted(mark.fields, key=lambda field: (field.passed, field.share))
     places = dict.fromkeys(where_to_read(f) for f in weakest if f.lesson and f.share < 1)
     steps = []

@@ -18,11 +18,9 @@ from twoshaft.jobsheet.fields import Field
 from twoshaft.units import Unit, load_unit
 from twoshaft_grader.marking.chance import above_line, field_spread, guess_line, task_spread
 from twoshaft_grader.marking.compare import Judgement, judge
+from twoshaft_grader.marking.outcomes import outcome_marks, task_parts
 from twoshaft_grader.marking.reference import Answered, Solution, load_solution, run_both
-from twoshaft_grader.marking.result import FieldMark, OutcomeMark, SheetMark, TaskMark, Verdict
-
-PASS_SHARE = 0.6
-"""Part of an outcome's points that is enough where the outcome names no other."""
+from twoshaft_grader.marking.result import FieldMark, SheetMark, TaskMark, Verdict
 
 
 def mark_sheet(
@@ -91,7 +89,7 @@ def mark_sheet(
         unit=issued["unit"],
         unit_version=str(issued["unit_version"]),
         tasks=tuple(tasks),
-        outcomes=_outcomes(tasks),
+        outcomes=outcome_marks(part for task in tasks for part in task_parts(task)),
         notes=tuple(_notes(sheet, issued, solution, clean)),
         solution_digest=solution.digest,
     )
@@ -180,34 +178,6 @@ def _mark_task(id: str, solution: Solution, fields: list[FieldMark], clean: Answ
     )
     points = round(maximum * above_line(share, line), 2)
     return TaskMark(id, solution.titles.get(id) or id, points, maximum, line, tuple(fields))
-
-
-def _outcomes(tasks: Iterable[TaskMark]) -> tuple[OutcomeMark, ...]:
-    """Split every task's points among the outcomes of its fields."""
-    points: dict[str, float] = {}
-    maximum: dict[str, float] = {}
-    failed: dict[str, list[str]] = {}
-    for task in tasks:
-        weights = sum(field.weight for field in task.fields)
-        earned = sum(field.weight * field.share for field in task.fields)
-        for field in task.fields:
-            part = field.weight * field.share / earned if earned else 0.0
-            points[field.outcome] = points.get(field.outcome, 0.0) + task.points * part
-            maximum[field.outcome] = (
-                maximum.get(field.outcome, 0.0) + task.maximum * field.weight / weights
-            )
-            if not field.passed:
-                failed.setdefault(field.outcome, []).append(field.name)
-    return tuple(
-        OutcomeMark(
-            id=id,
-            points=round(points[id], 2),
-            maximum=round(maximum[id], 2),
-            must_pass_failed=tuple(failed.get(id, ())),
-            met=id not in failed and points[id] >= PASS_SHARE * maximum[id] - 1e-9,
-        )
-        for id in maximum
-    )
 
 
 def _notes(

@@ -7,9 +7,11 @@ from twoshaft.readings.order_of_work.lot import Lot, windows, with_one_slip
 from twoshaft.units.sections.order import RuleKind
 
 BURIED_STEPS = 11
+BURIED_GAP = 4
+"""Most places by which the buried step stands behind the step that buries it."""
 REPAIR_STEPS = 14
 REPAIR_OPTIONS = 8
-REPAIR_OFF = (2, 3, 4)
+REPAIR_OFF = (2, 3)
 """How many steps have to come off."""
 SAFE_STEPS = 9
 SAFE_ORDERS = ("A", "B", "C")
@@ -18,7 +20,12 @@ SAFE_REASONS = 4
 
 def draw_buried(lot: Lot) -> dict:
     """``sequence``: an order with one broken *buries* rule; ``options``: its steps."""
-    bonds = [b for b in lot.task.bonds if b.reason.kind is RuleKind.BURIES]
+    rules = {rule.id for rule in lot.unit.rules}  # the end of a hold buries nothing
+    bonds = [
+        bond
+        for bond in lot.task.bonds
+        if bond.reason.kind is RuleKind.BURIES and bond.reason.rules[0] in rules
+    ]
     stream = lot.stream.child("buried")
     steps = lot.task.steps
     for bond in lot.in_turn("buried", bonds):
@@ -29,7 +36,9 @@ def draw_buried(lot: Lot) -> dict:
 
         for part in windows(lot, stream, BURIED_STEPS, pair):
             sequence = with_one_slip(part, part.start, stream, wanted)
-            if sequence is not None:
+            if sequence is None:
+                continue
+            if sequence.index(pair[0]) - sequence.index(pair[1]) <= BURIED_GAP:
                 return {
                     "operations": list(part.steps),
                     "sequence": part.labelled(sequence),

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from twoshaft.models.order import plan_slip, sensible_order
+from twoshaft.models.order import broken_safety, plan_slip, sensible_order
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.order_of_work.lot import Lot
 
 SLIPS = 7
@@ -10,26 +11,44 @@ SLIPS = 7
 
 
 def draw(lot: Lot) -> dict:
-    """``operations``, the ``start`` order, and the ``groups`` on screen."""
+    """``operations``, the ``start`` order, and the ``groups`` on screen.
+
+    The start breaks one safety rule where the unit has any, so that everyone has one to put right.
+    """
     task, stream = lot.task, lot.stream.child("whole_unit")
     wanted = min(SLIPS, len(task.steps) // 3)
     if wanted < 3:
         raise lot.too_small("whole_unit")
-    for _ in range(20):
-        order, moved = list(sensible_order(task, stream)), set()
-        for _ in range(60 * wanted):
+    last = None
+    for _ in range(30):
+        order = _misplaced(lot, stream, wanted)
+        if order is None:
+            continue
+        last = order
+        if len(broken_safety(task, order)) == 1:
+            break
+    if last is None:
+        raise lot.too_small("whole_unit")
+    return _given(lot, last)
+
+
+def _misplaced(lot: Lot, stream: Stream, wanted: int) -> list[str] | None:
+    """A correct order with as many steps out of place as wanted."""
+    task = lot.task
+    order, moved = list(sensible_order(task, stream)), set()
+    for _ in range(60 * wanted):
+        i, j = stream.integer(len(order)), stream.integer(len(order))
+        step = order[i]
+        if step in moved:
+            continue
+        trial = order[:i] + order[i + 1 :]
+        trial.insert(j, step)
+        if plan_slip(task, trial).size == len(moved) + 1:
+            order = trial
+            moved.add(step)
             if len(moved) == wanted:
-                return _given(lot, order)
-            i, j = stream.integer(len(order)), stream.integer(len(order))
-            if order[i] in moved:
-                continue
-            step = order[i]
-            trial = order[:i] + order[i + 1 :]
-            trial.insert(j, step)
-            if plan_slip(task, trial).size == len(moved) + 1:
-                order = trial
-                moved.add(step)
-    raise lot.too_small("whole_unit")
+                return order
+    return None
 
 
 def _given(lot: Lot, order: list[str]) -> dict:

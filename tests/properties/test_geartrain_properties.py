@@ -23,16 +23,16 @@ def train(forward, final):
             "shafts": ["in", "out", "case", "left", "right"],
             "meshes": [
                 {
-                    "id": name, "driving": {"on": "in", "teeth": a},
-                    "driven": {"on": "out", "teeth": b}, "loose": "in" if i % 2 else "out",
+                    "id": name, "driving": {"shaft": "in", "teeth": a},
+                    "driven": {"shaft": "out", "teeth": b}, "loose": "in" if i % 2 else "out",
                     "module_mm": 2,
                 }
                 for i, (name, (a, b)) in enumerate(zip(names, forward, strict=True))
             ]
             + [
                 {
-                    "id": "final", "driving": {"on": "out", "teeth": final[0]},
-                    "driven": {"on": "case", "teeth": final[1]}, "module_mm": 2,
+                    "id": "final", "driving": {"shaft": "out", "teeth": final[0]},
+                    "driven": {"shaft": "case", "teeth": final[1]}, "module_mm": 2,
                 }
             ],
             "final_drive": "final",

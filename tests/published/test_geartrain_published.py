@@ -12,16 +12,16 @@ from twoshaft.units.sections.geartrain import GearTrain
 
 def simple(driving, driven, idler=None, rolling_mm=300.0, speed_drive=None):
     """One gear, with or without an idler; final drive 3 : 1 unless told."""
-    gear = {"on": "in", "teeth": driving}
+    gear = {"shaft": "in", "teeth": driving}
     meshes = (
-        [("a", gear, {"on": "out", "teeth": driven}, "out")]
+        [("a", gear, {"shaft": "out", "teeth": driven}, "out")]
         if idler is None
         else [
-            ("a", gear, {"on": "idle", "teeth": idler}, "idle"),
-            ("b", {"on": "idle", "teeth": idler}, {"on": "out", "teeth": driven}, None),
+            ("a", gear, {"shaft": "idle", "teeth": idler}, "idle"),
+            ("b", {"shaft": "idle", "teeth": idler}, {"shaft": "out", "teeth": driven}, None),
         ]
     )
-    meshes.append(("f", {"on": "out", "teeth": 20}, {"on": "case", "teeth": 60}, None))
+    meshes.append(("f", {"shaft": "out", "teeth": 20}, {"shaft": "case", "teeth": 60}, None))
     return GearTrain.model_validate(
         {
             "input": "in",
@@ -82,7 +82,7 @@ def test_speed_drive_on_the_output_shaft():
     # drive 40 -> 121 teeth.
     radius_mm = 20 * 25.4 / 2
     unit = simple(20, 40, rolling_mm=radius_mm,
-                  speed_drive={"on": "out", "driving_teeth": 40, "driven_teeth": 121})  # fmt: skip
+                  speed_drive={"shaft": "out", "driving_teeth": 40, "driven_teeth": 121})  # fmt: skip
     turns = geartrain.speed_drive_turns(unit, Q(1, "mile")).to("turn").magnitude
     assert turns == pytest.approx(1001, rel=2e-3)
 
@@ -90,7 +90,7 @@ def test_speed_drive_on_the_output_shaft():
 def test_wheel_turns_in_a_mile():
     # 63360 / (pi D) with D in inches: same source.
     unit = simple(20, 40, rolling_mm=20 * 25.4 / 2,
-                  speed_drive={"on": "case", "driving_teeth": 1, "driven_teeth": 1})  # fmt: skip
+                  speed_drive={"shaft": "case", "driving_teeth": 1, "driven_teeth": 1})  # fmt: skip
     turns = geartrain.speed_drive_turns(unit, Q(1, "mile")).to("turn").magnitude
     assert turns == pytest.approx(63360 / (math.pi * 20), rel=1e-9)
     assert turns == pytest.approx(20168 / 20, rel=1e-4)

@@ -16,8 +16,8 @@ ONE, BOTH = "one output, the other held", "both outputs, averaged"
 def mesh(name, driving, driven, loose=None, module=2.5):
     return {
         "id": name,
-        "driving": {"on": driving[0], "teeth": driving[1]},
-        "driven": {"on": driven[0], "teeth": driven[1]},
+        "driving": {"shaft": driving[0], "teeth": driving[1]},
+        "driven": {"shaft": driven[0], "teeth": driven[1]},
         "loose": loose,
         "module_mm": module,
     }
@@ -45,7 +45,7 @@ def train(**changes):
         "differential": {
             "case": "case", "left": "left", "right": "right", "side_teeth": 16, "pinion_teeth": 10,
         },
-        "speed_drive": {"on": "case", "driving_teeth": 20, "driven_teeth": 19},
+        "speed_drive": {"shaft": "case", "driving_teeth": 20, "driven_teeth": 19},
     }  # fmt: skip
     return GearTrain.model_validate(data | changes)
 
@@ -111,7 +111,8 @@ def test_close_ratios_need_more_turns_to_tell_apart():
         (lambda: geartrain.speed_drive_turns(train(speed_drive=None), Q(1, "km")), "speed drive"),
         (
             lambda: geartrain.speed_drive_turns(
-                train(speed_drive={"on": "in", "driving_teeth": 5, "driven_teeth": 9}), Q(1, "km")
+                train(speed_drive={"shaft": "in", "driving_teeth": 5, "driven_teeth": 9}),
+                Q(1, "km"),
             ),
             "always turn alike",
         ),
@@ -137,7 +138,7 @@ def test_wider_shafts_need_more_shift_and_a_helix_less():
 
 def test_speed_drive_counts_the_axle_only_before_the_final_drive():
     on_case = geartrain.speed_drive_turns(train(), Q(1, "km"))
-    drive = {"on": "out", "driving_teeth": 20, "driven_teeth": 19}
+    drive = {"shaft": "out", "driving_teeth": 20, "driven_teeth": 19}
     on_output = geartrain.speed_drive_turns(train(speed_drive=drive), Q(1, "km"))
     assert (on_output / on_case).to("").magnitude == pytest.approx(70 / 17)
 

@@ -24,6 +24,7 @@ from twoshaft.units.sections.order import (
     Together,
     Tool,
 )
+from twoshaft.units.sections.shift import Shift
 from twoshaft.units.source import Node
 
 
@@ -47,6 +48,7 @@ class Unit(Section):
     bearings: Bearings | None = None
     faces: Faces | None = None
     gear_train: GearTrain | None = None
+    shift: Shift | None = None
 
     _source: Node | None = PrivateAttr(default=None)
 

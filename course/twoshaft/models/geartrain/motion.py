@@ -159,8 +159,8 @@ def _null_space(
 
     for mesh in train.meshes:
         own = f"{mesh.id} loose gear"
-        driving = own if mesh.loose == mesh.driving.on else mesh.driving.on
-        driven = own if mesh.loose == mesh.driven.on else mesh.driven.on
+        driving = own if mesh.loose == mesh.driving.shaft else mesh.driving.shaft
+        driven = own if mesh.loose == mesh.driven.shaft else mesh.driven.shaft
         add(**{driving: mesh.driving.teeth, driven: mesh.driven.teeth})
         if mesh.id in on_now:
             add(**{own: 1, mesh.loose: -1})

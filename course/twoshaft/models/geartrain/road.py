@@ -66,7 +66,7 @@ def speed_drive_turns(train: GearTrain, distance: Q, rolling_radius: Q | None = 
     radius = Q(train.rolling_radius_mm, "mm") if rolling_radius is None else rolling_radius
     circumference_m = 2 * math.pi * positive("rolling radius", radius, "m")
     case_turns = positive("distance", distance, "m", zero=True) / circumference_m
-    per_case = _per_case_turn(train, drive.on)
+    per_case = _per_case_turn(train, drive.shaft)
     return Q(case_turns * float(abs(per_case)) * drive.driving_teeth / drive.driven_teeth, "turn")
 
 

@@ -14,7 +14,7 @@ from twoshaft.units.sections.order import Id, Section, Text
 class Gear(Section):
     """One gear of a mesh: the shaft it sits on and its teeth."""
 
-    on: Id
+    shaft: Id
     teeth: int = Field(ge=6, le=300)
 
 
@@ -34,9 +34,9 @@ class Mesh(Section):
 
     @model_validator(mode="after")
     def _loose_is_a_side(self) -> Mesh:
-        if self.loose not in (None, self.driving.on, self.driven.on):
+        if self.loose not in (None, self.driving.shaft, self.driven.shaft):
             raise ValueError("loose must be the shaft of one of the mesh's two gears")
-        if self.driving.on == self.driven.on:
+        if self.driving.shaft == self.driven.shaft:
             raise ValueError("the two gears of a mesh sit on different shafts")
         return self
 
@@ -83,7 +83,7 @@ class Synchroniser(Section):
 class SpeedDrive(Section):
     """The drive of the speed sensor or cable: its driving gear and where it sits."""
 
-    on: Id
+    shaft: Id
     driving_teeth: int = Field(ge=1, le=100)
     driven_teeth: int = Field(ge=1, le=200)
 
@@ -108,13 +108,13 @@ class GearTrain(Section):
         shafts, meshes = set(self.shafts), {mesh.id: mesh for mesh in self.meshes}
         for mesh in self.meshes:
             for gear in (mesh.driving, mesh.driven):
-                if gear.on not in shafts:
-                    raise ValueError(f"mesh {mesh.id} sits on {gear.on}, which is no shaft")
+                if gear.shaft not in shafts:
+                    raise ValueError(f"mesh {mesh.id} sits on {gear.shaft}, which is no shaft")
         for shaft in (self.input, *vars(self.differential).values()):
             if isinstance(shaft, str) and shaft not in shafts:
                 raise ValueError(f"{shaft} is no shaft")
         final = meshes.get(self.final_drive)
-        if final is None or self.differential.case not in (final.driving.on, final.driven.on):
+        if final is None or self.differential.case not in (final.driving.shaft, final.driven.shaft):
             raise ValueError("final_drive must name a mesh with the differential's case")
         for gear in self.gears:
             for mesh_id in gear.engages:

@@ -1,0 +1,82 @@
+"""What a gear-train section gets wrong, found by running the model."""
+
+from __future__ import annotations
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.models.geartrain.centres import centre_fit
+from twoshaft.models.geartrain.motion import freedom, ratio
+from twoshaft.units.findings import Finding
+from twoshaft.units.quantities import Q
+from twoshaft.units.unit import Unit
+
+SHIFT_SUM = (-0.6, 1.2)
+"""Sum of profile shifts that gears of this kind are cut with: common practice, no source."""
+
+
+def audit_gear_train(unit: Unit) -> tuple[Finding, ...]:
+    """Check that gears fit their shafts, drive the right way and lock where they must.
+
+    Parameters
+    ----------
+    unit : Unit
+
+    Returns
+    -------
+    tuple of Finding
+        Empty when nothing is wrong or the unit has no gear train.
+    """
+    train = unit.gear_train
+    if train is None:
+        return ()
+    found = []
+
+    def say(section: str, entry: str, what: str, mend: str) -> None:
+        found.append(Finding(unit.where("gear_train", section, entry), what, mend))
+
+    for mesh in train.meshes:
+        shafts = {mesh.driving.shaft, mesh.driven.shaft}
+        for distance in (d for d in train.distances if set(d.between) == shafts):
+            teeth = (mesh.driving.teeth, mesh.driven.teeth)
+            try:
+                fit = centre_fit(
+                    teeth,
+                    Q(mesh.module_mm, "mm"),
+                    Q(distance.mm, "mm"),
+                    Q(mesh.helix_deg, "degree"),
+                )
+            except OutOfRangeError:
+                low = high = None
+            else:
+                low, high = SHIFT_SUM
+                if low <= fit.shift_sum <= high:
+                    continue
+            say("meshes", mesh.id, f"gears of {teeth[0]} and {teeth[1]} teeth do not fit shafts "
+                f"{distance.mm:g} mm apart", "change teeth, module or helix angle")  # fmt: skip
+    forward = None
+    for gear in train.gears:
+        try:
+            turned = ratio(train, gear.id)
+        except OutOfRangeError:
+            say("gears", gear.id, f"gear {gear.id} does not turn the differential",
+                "engage the meshes that lead to it")  # fmt: skip
+            continue
+        if not gear.reverse:
+            forward = turned if forward is None else forward
+        if forward is not None and ((turned > 0) != (forward > 0)) != gear.reverse:
+            way = "the same way as" if gear.reverse else "the other way round than"
+            say("gears", gear.id, f"gear {gear.id} turns the wheels {way} the forward gears",
+                "count its meshes: each one turns the direction round")  # fmt: skip
+    lock = [
+        (a.id, b.id)
+        for i, a in enumerate(train.gears)
+        for b in train.gears[i + 1 :]
+        if train.input in freedom(train, (a.id, b.id)).free
+    ]
+    for a, b in lock:
+        say("gears", b, f"gears {a} and {b} have equal ratios and do not lock the shafts together",
+            "change the teeth of one of them")  # fmt: skip
+    for synchroniser in train.synchronisers:
+        if synchroniser.ring_gap_least_mm >= synchroniser.ring_gap_new_mm:
+            say("synchronisers", synchroniser.id, "the least ring gap is not below the new one",
+                "give a smaller least gap")  # fmt: skip
+    return tuple(found)

@@ -1,0 +1,63 @@
+"""A mechanism with parts put in wrongly: a misbuild changes a body or a spring, nothing else."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.units.sections.shift import Axis, Change, Shift
+
+
+def with_misbuilds(shift: Shift, misbuilds: Iterable[str]) -> Shift:
+    """Return the mechanism as it is with some misbuilds in it.
+
+    Parameters
+    ----------
+    shift : Shift
+        The mechanism as it should be.
+    misbuilds : iterable of str
+        Ids from its list of misbuilds.
+
+    Raises
+    ------
+    OutOfRangeError
+        An id that the unit does not have.
+    """
+    known = {misbuild.id: misbuild for misbuild in shift.misbuilds}
+    for name in misbuilds:
+        if name not in known:
+            raise OutOfRangeError("misbuild", name, ", ".join(known), "the unit file")
+        for change in known[name].changes:
+            shift = _changed(shift, change)
+    return shift
+
+
+def _changed(shift: Shift, change: Change) -> Shift:
+    update = {}
+    for section in ("bodies", "passive", "interlocks"):
+        entries = []
+        for body in getattr(shift, section):
+            if body.id != change.body:
+                entries.append(body)
+            elif not change.remove:
+                entries.append(body.model_copy(update=_update(body, change)))
+        update[section] = tuple(entries)
+    if change.remove:
+        kept = {body.id for body in update["passive"]}
+        update["rails"] = tuple(rail for rail in shift.rails if rail.body in kept)
+        update["interlocks"] = tuple(p for p in update["interlocks"] if set(p.rails) <= kept)
+    return shift.model_copy(update=update)
+
+
+def _update(body, change: Change) -> dict:
+    if change.drive is not None:
+        return {"drive": change.drive}
+    if change.length_mm is not None:
+        return {"length_mm": change.length_mm}
+    if change.pieces is not None:
+        return {"pieces": change.pieces}
+    if change.mirror is not None:
+        sx, sy = (-1, 1) if change.mirror is Axis.TRAVEL else (1, -1)
+        return {"pieces": tuple(tuple((sx * x, sy * y) for x, y in p) for p in body.pieces)}
+    dx, dy = change.shift_mm
+    return {"pieces": tuple(tuple((x + dx, y + dy) for x, y in p) for p in body.pieces)}

@@ -1,0 +1,160 @@
+"""The proof by hand: every gear, no two at once, and the direct shifts that must be stopped."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+
+from twoshaft.models.shift.mechanism import Mechanism, State
+from twoshaft.models.shift.search import Reach, reach
+from twoshaft.units.sections.shift import Drive
+
+Verdict = Literal["holds", "fails", "unreliable", "not tried"]
+
+
+@dataclass(frozen=True, eq=False)
+class Lock:
+    """Whether a direct shift is stopped.
+
+    Attributes
+    ----------
+    earlier, later : str
+        The gears.
+    verdict : {"holds", "fails", "unreliable", "not tried"}
+        *unreliable*: stopped from some positions of rest only, which is a fault; *not tried*:
+        the earlier gear cannot be engaged.
+    way_mm : ndarray or None
+        Hand movement of the direct shift where it is possible.
+    """
+
+    earlier: str
+    later: str
+    verdict: Verdict
+    way_mm: np.ndarray | None
+
+
+@dataclass(frozen=True, eq=False)
+class HandProof:
+    """What the test by hand shows.
+
+    Attributes
+    ----------
+    ways_mm : dict of str to ndarray
+        Shortest hand movement from rest to every gear that can be engaged.
+    cannot : tuple of str
+        Gears that cannot be engaged.
+    not_held : tuple of str
+        Gears that nothing holds once they are engaged.
+    at_once : tuple of tuple of str
+        Sets of gears that can be engaged at once; sets that hold a smaller one are left out.
+    locks : tuple of Lock
+        One for each direct shift that the unit says must be stopped.
+    """
+
+    ways_mm: dict[str, np.ndarray]
+    cannot: tuple[str, ...]
+    not_held: tuple[str, ...]
+    at_once: tuple[tuple[str, ...], ...]
+    locks: tuple[Lock, ...]
+
+    @property
+    def sound(self) -> bool:
+        """Whether the mechanism passes."""
+        held = all(lock.verdict == "holds" for lock in self.locks)
+        return held and not (self.cannot or self.not_held or self.at_once)
+
+    @property
+    def sentences(self) -> tuple[str, ...]:
+        """The findings, one sentence each."""
+        found = [f"{_sentence_start(gear)} cannot be engaged." for gear in self.cannot]
+        found += [f"Nothing holds {gear} once it is engaged." for gear in self.not_held]
+        found += [
+            _sentence_start(f"{' and '.join(s)} can be engaged at once.") for s in self.at_once
+        ]
+        says = {
+            "holds": "the direct shift from {} to {} is stopped",
+            "fails": "the direct shift from {} to {} is not stopped",
+            "unreliable": "the direct shift from {} to {} is stopped only sometimes",
+            "not tried": "the direct shift from {} to {} could not be tried",
+        }
+        found += [
+            _sentence_start(says[lock.verdict].format(lock.earlier, lock.later)) + "."
+            for lock in self.locks
+        ]
+        return tuple(found)
+
+
+def _sentence_start(text: str) -> str:
+    return text[:1].upper() + text[1:]
+
+
+def prove_by_hand(machine: Mechanism) -> HandProof:
+    """Try every gear and every direct shift that must be stopped.
+
+    Parameters
+    ----------
+    machine : Mechanism
+
+    Returns
+    -------
+    HandProof
+    """
+    found = reach(machine)
+    gears = [g for rail in machine.shift.rails for g in (rail.low, rail.high) if g]
+    ways = {
+        gear: found.path(found.first[frozenset([gear])])
+        for gear in gears
+        if frozenset([gear]) in found.first
+    }
+    return HandProof(
+        ways_mm=ways,
+        cannot=tuple(gear for gear in gears if gear not in ways),
+        not_held=tuple(gear for gear in ways if not _held(machine, found, gear)),
+        at_once=_fewest(s for s in found.first if len(s) > 1),
+        locks=tuple(
+            _lock(machine, found, block.earlier, block.later) for block in machine.shift.must_block
+        ),
+    )
+
+
+def _fewest(sets) -> tuple[tuple[str, ...], ...]:
+    """The sets that hold no smaller one, in order."""
+    sets = list(sets)
+    return tuple(sorted(tuple(sorted(s)) for s in sets if not any(other < s for other in sets)))
+
+
+def _held(machine: Mechanism, found: Reach, gear: str) -> bool:
+    """Whether a drive keeps the rail where the gear is engaged."""
+    state = found.first[frozenset([gear])]
+    rail = next(r for r in machine.shift.rails if gear in (r.low, r.high))
+    index = [body.id for body in machine.shift.passive].index(rail.body)
+    body = machine.shift.passive[index]
+    place = machine.places_mm[index][state[2 + index]]
+    return body.drive is Drive.NOTCHES and any(
+        abs(notch - place) <= max(body.snap_mm, machine.step_mm) for notch in body.notches_mm
+    )
+
+
+def _lock(machine: Mechanism, found: Reach, earlier: str, later: str) -> Lock:
+    starts = found.with_gear(earlier)
+    rail = next(r for r in machine.shift.rails if earlier in (r.low, r.high))
+    gate = next(g for g in machine.shift.gates if g.id == rail.gate)
+    within = (gate.at_mm - gate.half_width_mm, gate.at_mm + gate.half_width_mm)
+    starts = [s for s in starts if within[0] <= machine.travel_mm[s[0]] <= within[1]]
+    if not starts:
+        return Lock(earlier, later, "not tried", None)
+    group = reach(machine, starts, within_mm=within, until=later)
+    direct = _engaged(group, later)
+    if direct is None:
+        return Lock(earlier, later, "holds", None)
+    rests = {state[2:]: state for state in starts}.values()  # one hand place for every rest
+    stopped = [
+        _engaged(reach(machine, [s], within_mm=within, until=later), later) is None for s in rests
+    ]
+    return Lock(earlier, later, "unreliable" if any(stopped) else "fails", group.path(direct))
+
+
+def _engaged(found: Reach, gear: str) -> State | None:
+    return next((state for gears, state in found.first.items() if gear in gears), None)

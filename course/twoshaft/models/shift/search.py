@@ -1,0 +1,98 @@
+"""Search of the states that the hand can reach, with the shortest hand movement to each."""
+
+from __future__ import annotations
+
+from collections import deque
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+import numpy as np
+
+from twoshaft.models.shift.mechanism import Mechanism, State
+
+
+@dataclass(frozen=True, eq=False)
+class Reach:
+    """What can be reached.
+
+    Attributes
+    ----------
+    mechanism : Mechanism
+    came_from : dict of State to State or None
+        Every reached state and the one before it.
+    first : dict of frozenset of str to State
+        For every set of engaged gears, the first state reached with it; the empty set is neutral.
+    """
+
+    mechanism: Mechanism
+    came_from: dict[State, State | None]
+    first: dict[frozenset[str], State]
+
+    def path(self, state: State) -> np.ndarray:
+        """Hand movement to a state: corners as rows of (travel, turn) in mm."""
+        states: list[State] = []
+        at: State | None = state
+        while at is not None:
+            states.append(at)
+            at = self.came_from[at]
+        places = [(s[0], s[1]) for s in reversed(states)]
+        corners = [places[0]]
+        for a, b, c in zip(places, places[1:], places[2:], strict=False):
+            if (b[0] - a[0], b[1] - a[1]) != (c[0] - b[0], c[1] - b[1]):
+                corners.append(b)
+        if len(places) > 1:
+            corners.append(places[-1])
+        grid = self.mechanism
+        return np.array([(grid.travel_mm[i], grid.turn_mm[j]) for i, j in corners])
+
+    def with_gear(self, gear: str) -> list[State]:
+        """Every reached state in which exactly this gear is engaged."""
+        wanted = frozenset([gear])
+        return [s for s in self.came_from if self.mechanism.engaged(s) == wanted]
+
+
+def reach(
+    machine: Mechanism,
+    starts: Iterable[State] | None = None,
+    *,
+    within_mm: tuple[float, float] | None = None,
+    until: str | None = None,
+) -> Reach:
+    """Find all that the hand can reach.
+
+    Parameters
+    ----------
+    machine : Mechanism
+    starts : iterable of State, optional
+        States to begin from; the mechanism at rest when left out.
+    within_mm : (float, float), optional
+        Travel that the hand may not leave [mm]: a gate.
+    until : str, optional
+        Stop as soon as this gear is engaged.
+
+    Returns
+    -------
+    Reach
+    """
+    begin = tuple(machine.starts() if starts is None else starts)
+    low, high = (-np.inf, np.inf) if within_mm is None else within_mm
+    allowed = [low - 1e-9 <= x <= high + 1e-9 for x in machine.travel_mm]
+    came_from: dict[State, State | None] = dict.fromkeys(begin)
+    first: dict[frozenset[str], State] = {}
+    seen_places: dict[tuple[int, ...], frozenset[str]] = {}
+    queue = deque(begin)
+    while queue:
+        state = queue.popleft()
+        places = state[2:]
+        gears = seen_places.get(places)
+        if gears is None:
+            gears = seen_places[places] = machine.engaged(state)
+        if gears not in first:
+            first[gears] = state
+            if until is not None and until in gears:
+                break
+        for after in machine.next_states(state):
+            if after not in came_from and allowed[after[0]]:
+                came_from[after] = state
+                queue.append(after)
+    return Reach(machine, came_from, first)

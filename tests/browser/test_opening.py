@@ -313,8 +313,37 @@ def test_from_signing_in_to_a_receipt(start_lab, workplace, wait_for_text, scree
     wait_for_text(page, receipts[-1]["code"])
     (handed_in,) = (workplace.parent / "exchange" / "demo" / "inbound").iterdir()
     assert stored(handed_in, "gap") == "1.25 mm"
+    # Signing out leaves nothing of the learner on the screen.
     page.get_by_role("button", name="Not you? Sign out").click()
     wait_for_text(page, "Who is working?")
+    wait_until(lambda: page.locator(".lm-DockPanel-tabBar .lm-TabBar-tab").count() == 1)
+
+
+def test_the_start_page_works_by_keyboard_alone(start_lab, workplace, wait_for_text, screenshot):
+    lab = start_lab(workplace, released=released())
+    page = lab.page(width=640, height=720)
+    lab.open_notebook("start-here.ipynb", page)
+    wait_for_text(page, "Who is working?")
+    before = cells(page)
+    page.get_by_label("Your name").focus()
+    page.keyboard.type("Sample")
+    page.keyboard.press("Tab")
+    page.keyboard.type("tin-otter")
+    page.keyboard.press("Tab")
+    page.keyboard.press("Enter")
+    wait_for_text(page, "Working as Ben Sample (a02)")
+    page.get_by_role("button", name="Get: Order of work, attempt 1").focus()
+    for key in ("a", "b", "x", "d", "d"):
+        page.keyboard.press(key)
+    page.keyboard.press("Enter")
+    wait_for_text(page, "is here. Open it")
+    # The focus has gone on to what can be done next with the same assignment.
+    assert page.evaluate("document.activeElement.textContent") == "Open"
+    screenshot(page, "start-narrow")
+    page.keyboard.press("Enter")
+    wait_for_text(page, "How wide is the gap?")
+    page.locator(".lm-TabBar-tabLabel", has_text="start-here.ipynb").click()
+    assert cells(page) == before
 
 
 def test_showing_forms_leaves_nothing_to_save(start_lab, wait_for_text):

@@ -108,6 +108,19 @@ def test_a_practice_copy_marks_nothing(tmp_path):
     assert open_sheet("order-of-work", tmp_path).value("gap") == "1 mm"
 
 
+def test_practice_in_a_shared_folder_is_not_kept_for_the_next_learner(tmp_path):
+    (tmp_path / "people.json").write_text("[]")
+    (tmp_path / "lessons").mkdir()
+    sheet = open_sheet("order-of-work", tmp_path / "lessons")
+    sheet.register("t", [sheet.number("gap", "?", "mm")])
+    sheet.answer("gap", "1 mm")
+    sheet.answer("gap", "2 mm")
+    assert sheet.value("gap") == "2 mm" and sheet.revision("gap") == 2
+    assert list((tmp_path / "lessons").iterdir()) == []
+    assert "Nothing here is marked, or kept" in sheet.header()
+    assert open_sheet("order-of-work", tmp_path / "lessons").value("gap") is None
+
+
 def test_a_folder_that_is_marked_is_only_read_and_nothing_is_on_stderr(folder, tmp_path, capfd):
     filled(folder).answer("gap", "1 mm")
     marked = tmp_path / "autograded" / "a01" / "order-of-work-1"

@@ -176,6 +176,12 @@
           event.preventDefault();
           app.commands.execute("docmanager:open", { path: link.dataset.twoshaftOpen });
         });
+        // Whoever signs in next must not find the work of the one before on the screen.
+        document.addEventListener("twoshaft-signed-out", () => {
+          for (const other of [...app.shell.widgets("main")]) {
+            if (other !== app.shell.currentWidget) other.close();
+          }
+        });
         const released = releasedCells(PageConfig);
         app.restored.then(() => {
           app.shell.collapseLeft?.();

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any, ClassVar
 
@@ -223,10 +223,13 @@ class Order(_Listed):
     ----------
     steps : pairs of key and label
         In the order shown at the start.
+    stages : mapping, optional
+        Words for the stage that each key belongs to, to group a long list.
     """
 
     kind: ClassVar[str] = "order"
     steps: Pairs = ()
+    stages: Mapping[str, str] | None = None
 
     def __post_init__(self) -> None:
         super().__post_init__()

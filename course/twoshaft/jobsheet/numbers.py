@@ -157,6 +157,18 @@ def write_quantity(value: float, unit: str, kind: str = "") -> str:
     return f"{_exact_text(value)} {named(unit, kind).name}".strip()
 
 
+def say_quantity(quantity: Q) -> str:
+    """A quantity in words of the course, to show how an answer was read.
+
+    >>> say_quantity(read_quantity("13 ft lb", "N·m")), say_quantity(read_quantity("½ rev", "turn"))
+    ('13 lbf·ft', '0.5 turn')
+    """
+    for measure in MEASURES:
+        if quantity.units == Q(1, measure.pint).units:
+            return f"{_number_text(quantity.magnitude)} {measure.name}".strip()
+    return f"{quantity:~P}"
+
+
 def _tidy(text: str) -> str:
     if not isinstance(text, str):
         raise AnswerError(

@@ -5,14 +5,14 @@ from __future__ import annotations
 import hashlib
 import html
 import json
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from functools import cached_property
-from importlib.metadata import version
 from pathlib import Path
 from typing import Any
 
+from twoshaft import __version__
 from twoshaft.errors import SheetError
 from twoshaft.jobsheet.contents import Answer, SheetData, read_sheet
 from twoshaft.jobsheet.fields import (
@@ -81,16 +81,17 @@ class Sheet:
         self.salt = assignment.salt if assignment else PRACTICE
         self._unit_id = assignment.unit if assignment else "tarnbeck-b5"
         name = f"practice-{module}.{SHEET}" if place.practice else SHEET
+        path = None if place.shared else place.folder / name
         if place.read_only:
             self.learner = _learner_in(place.folder / SHEET) or PRACTICE
         self._store = Store(
-            place.folder / name,
+            path,
             SheetData(
                 learner=self.learner,
                 module=module,
                 attempt=self.attempt,
                 cohort=assignment.cohort if assignment else "",
-                course_version=version("twoshaft"),
+                course_version=__version__,
                 unit_id=self._unit_id,
                 unit_version=assignment.unit_version if assignment else "",
             ),
@@ -129,6 +130,8 @@ class Sheet:
 
     def header(self) -> str:
         """Whose work this is, as one line."""
+        if self.place.shared:
+            return "Practice. Nothing here is marked, or kept when the notebook is closed."
         if self.place.practice:
             return "Practice copy. Answers are kept on this machine and nothing here is marked."
         name = self.place.assignment.name
@@ -149,11 +152,19 @@ class Sheet:
             return self._store.notice
         if self.read_only:
             return "for reading only"
+        if self.place.shared:
+            return "not kept when the notebook is closed"
         return f"saved {clock(self._last)}" if self._last else "nothing saved yet"
 
-    def order(self, name: str, prompt: str, steps: Iterable[Iterable[str]]) -> Order:
-        """A field for steps to be put in order."""
-        return Order(name, prompt, steps)
+    def order(
+        self,
+        name: str,
+        prompt: str,
+        steps: Iterable[Iterable[str]],
+        stages: Mapping[str, str] | None = None,
+    ) -> Order:
+        """A field for steps to be put in order; ``stages`` groups the steps of a long list."""
+        return Order(name, prompt, steps, stages)
 
     def number(self, name: str, prompt: str, unit: str = "", of: str = "") -> Number:
         """A field for a number with its unit."""

@@ -90,7 +90,10 @@ function renderStart({ model, el }) {
     return make("section", {},
       make("div", { class: "ts-me" },
         make("h2", {}, `Working as ${me.name} (${me.id})`),
-        button("Not you? Sign out", "sign-out", () => ask("sign-out"))),
+        button("Not you? Sign out", "sign-out", () => {
+          ask("sign-out");
+          document.dispatchEvent(new CustomEvent("twoshaft-signed-out"));
+        })),
       entries.length ? table : make("p", {}, "Nothing is assigned yet."),
       button("Look again", "look", () => ask("look")));
   }

@@ -49,8 +49,9 @@ class Store:
 
     Parameters
     ----------
-    path : path
-        The file, usually ``jobsheet.json`` beside the notebook.
+    path : path or None
+        The file, usually ``jobsheet.json`` beside the notebook. None keeps the answers only as
+        long as the notebook runs.
     fresh : SheetData
         Whose sheet it is; written into a new file and into every later one.
     read_only : bool
@@ -63,8 +64,8 @@ class Store:
     under a name with the time, and the sheet starts again from what this window knows.
     """
 
-    def __init__(self, path: Path, fresh: SheetData, *, read_only: bool = False) -> None:
-        self.path, self.read_only = Path(path), read_only
+    def __init__(self, path: Path | None, fresh: SheetData, *, read_only: bool = False) -> None:
+        self.path, self.read_only = Path(path) if path else None, read_only
         self.notice = ""
         self._fresh = replace(fresh, answers={})
         self._known: SheetData = self._fresh
@@ -193,6 +194,8 @@ class Store:
         return self.notice
 
     def _write(self, data: SheetData) -> None:
+        if self.path is None:
+            return
         text = json.dumps(data.as_json(), ensure_ascii=False, indent=1) + "\n"
         temporary = self.path.with_name(f".{self.path.name}.{os.getpid()}.part")
         try:
@@ -214,6 +217,9 @@ class Store:
     @contextlib.contextmanager
     def _locked(self) -> Iterator[None]:
         # The lock lies outside the folder, so that it is never handed in.
+        if self.path is None:
+            yield
+            return
         digest = hashlib.sha256(str(self.path.resolve()).encode()).hexdigest()[:24]
         folder = Path(tempfile.gettempdir()) / f"twoshaft-{_user()}"
         try:
@@ -237,7 +243,9 @@ def _user() -> str:
         return "user"
 
 
-def _stamp(path: Path) -> tuple[int, int, int] | None:
+def _stamp(path: Path | None) -> tuple[int, int, int] | None:
+    if path is None:
+        return None
     try:
         status = os.stat(path)
     except OSError:

@@ -77,6 +77,11 @@ class Place:
         return self.assignment is None
 
     @property
+    def shared(self) -> bool:
+        """Whether several learners use this folder: the lessons of a workplace."""
+        return self.practice and (self.folder.absolute().parent / PEOPLE).exists()
+
+    @property
     def read_only(self) -> bool:
         """Whether the sheet here is for reading: an assignment in nobody's folder."""
         return self.assignment is not None and self.learner is None

@@ -109,6 +109,9 @@ def write_settings(
         "JUPYTERLAB_WORKSPACES_DIR": folder / "workspaces",
         "IPYTHONDIR": folder / "ipython",
     }
+    if role == "apprentice":
+        # The next learner on this machine does not find the last one's notebooks open.
+        shutil.rmtree(places["JUPYTERLAB_WORKSPACES_DIR"], ignore_errors=True)
     for place in places.values():
         place.mkdir(parents=True, exist_ok=True)
     # Inside a virtual environment its own configuration would otherwise win over this one.

@@ -1,4 +1,33 @@
-"""The unit file: what stands on the bench, as data."""
+"""The unit file: what stands on the bench, as data.
+
+A unit file is YAML. Its sections are lists of entries with ids; keys are written with spaces,
+and a list of one may be a single word::
+
+    identity: {id: my-unit, name: My unit, version: "1.0", invented: true, ...}
+    parts:
+      - {id: oil-seal, name: Oil seal, single use: true}
+    stages:
+      - {id: housing, name: The housing}
+    operations:
+      - id: fit-seal
+        name: Drive the seal into the housing
+        stage: housing
+        parts: oil-seal
+        minutes to do: 3
+        minutes to undo: 3
+    rules:
+      - {id: seal-first, kind: harms, earlier: ..., later: fit-seal, loses: oil-seal, reason: ...}
+
+A rule has one of ``earlier: step``, ``any of: [steps]`` or ``not during: hold``. Files with
+``variant of: other-unit`` tell only what differs (see ``variants``). ``unit_json_schema()``
+describes every key.
+
+>>> unit = load_unit("tarnbeck-b5")
+>>> unit.identity.name
+'Tarnbeck B5 five-speed transaxle'
+>>> unit.where("operations", "fit-magnet").partition(",")[0]
+'tarnbeck-b5.yaml'
+"""
 
 from twoshaft.units.checks import check_unit
 from twoshaft.units.findings import Finding

@@ -52,58 +52,59 @@ def _accept_single_words(schema: Any) -> None:
 
 
 def _variant(whole: dict[str, Any], definitions: dict[str, Any]) -> dict[str, Any]:
-    sections: dict[str, Any] = {
-        "variant of": {
-            "type": "string",
-            "description": "Id of a shipped unit, or a file beside this one.",
-        }
-    }
-    for name, section in whole["properties"].items():
-        sections[name] = _changes(section, definitions)
+    base = {"type": "string", "description": "Id of a shipped unit, or a file beside this one."}
+    sections = {name: _change(entry, definitions) for name, entry in whole["properties"].items()}
     return {
         "type": "object",
         "description": "A unit told by what differs from its base.",
-        "properties": sections,
+        "properties": {"variant of": base, **sections},
         "required": ["variant of", "identity"],
         "additionalProperties": False,
     }
 
 
-def _changes(section: dict[str, Any], definitions: dict[str, Any]) -> dict[str, Any]:
-    if section.get("type") != "array":
-        return _loosened(section, definitions)
-    entry = section["items"]
-    verbs = {
-        "remove": {
-            "type": "array",
-            "items": {"type": "string"},
-            "description": "Ids to leave out.",
-        },
-        "replace": {"type": "array", "items": entry, "description": "Whole entries, by id."},
-        "change": {
-            "type": "array",
-            "items": {**_loosened(entry, definitions), "required": ["id"]},
-            "description": "Entries with only the keys that differ.",
-        },
-        "add": {"type": "array", "items": _placed(entry, definitions)},
+def _change(schema: dict[str, Any], definitions: dict[str, Any]) -> dict[str, Any]:
+    """The form in which a variant changes what `schema` describes."""
+    inner = _resolved(schema, definitions)
+    if inner.get("type") == "object" and "properties" in inner:
+        loose = {key: value for key, value in inner.items() if key != "required"}
+        properties = inner["properties"].items()
+        loose["properties"] = {name: _change(entry, definitions) for name, entry in properties}
+        return {"anyOf": [loose, {"type": "null"}]} if schema is not inner else loose
+    if isinstance(inner.get("items"), dict):  # fixed-length lists have none
+        entry = _resolved(inner["items"], definitions)
+        if "id" in entry.get("properties", {}):
+            return _verbs(inner["items"], entry, definitions)
+    return schema
+
+
+def _verbs(
+    item: dict[str, Any], entry: dict[str, Any], definitions: dict[str, Any]
+) -> dict[str, Any]:
+    changed = {key: value for key, value in entry.items() if key != "required"} | {
+        "required": ["id"]
     }
-    assert set(verbs) == set(VERBS)
-    return {"type": "object", "properties": verbs, "additionalProperties": False}
-
-
-def _placed(entry: dict[str, Any], definitions: dict[str, Any]) -> dict[str, Any]:
-    """A new entry, which may say after which other one it stands."""
-    whole = _resolved(entry, definitions)
     after = {"type": "string", "description": "Id of the entry to stand after; else the end."}
-    return {**whole, "properties": {**whole["properties"], "after": after}}
-
-
-def _loosened(schema: dict[str, Any], definitions: dict[str, Any]) -> dict[str, Any]:
-    """The same keys with none required; null leaves the section out."""
-    return {
-        key: value for key, value in _resolved(schema, definitions).items() if key != "required"
+    added = entry | {"properties": entry["properties"] | {"after": after}}
+    forms = {
+        "remove": ({"type": "string"}, "Ids to leave out."),
+        "replace": (item, "Whole entries, by id."),
+        "change": (changed, "Entries with only the keys that differ."),
+        "add": (added, "New entries."),
     }
+    properties = {
+        verb: {"type": "array", "items": forms[verb][0], "description": forms[verb][1]}
+        for verb in VERBS
+    }
+    return {"type": "object", "properties": properties, "additionalProperties": False}
 
 
 def _resolved(schema: dict[str, Any], definitions: dict[str, Any]) -> dict[str, Any]:
-    return definitions.get(str(schema.get("$ref", "")).rpartition("/")[2], {})
+    """The schema itself, behind a reference and behind a choice of it or null."""
+    if "anyOf" in schema:
+        ways = [way for way in schema["anyOf"] if way.get("type") != "null"]
+        if len(ways) == 1:
+            return _resolved(ways[0], definitions)
+    if "$ref" in schema:
+        return _resolved(definitions[schema["$ref"].rpartition("/")[2]], definitions)
+    return schema

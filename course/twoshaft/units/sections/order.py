@@ -110,8 +110,8 @@ class OperationKind(StrEnum):
 class Operation(Section):
     """One step of the build.
 
-    When a step is taken apart again, its single-use parts and those damaged by removal are
-    lost; so ``parts`` names what the step fits or, for *secure*, what it locks.
+    ``parts`` names what the step fits or, for *secure*, what it locks. When a fit is taken apart
+    again, its single-use parts and those damaged by removal are lost.
     """
 
     id: Id

@@ -1,9 +1,10 @@
 """Oil left in a blind hole: when the bolt locks on it, and what the boss must bear.
 
 The bolt is a piston. Until its tip meets the oil nothing happens; from then on every part of a
-turn squeezes a volume that has nowhere to go. Pressure follows from the oil's bulk modulus and
-from how much the boss gives (a thick tube by Lamé). Nothing leaks along the threads: that
-is the worst case, and near the truth for thick oil, sealant, or a bolt run down fast.
+turn squeezes a volume that has nowhere to go. Pressure follows from the oil's bulk modulus, which
+grows with the pressure (Murnaghan), and from how much the boss gives (a thick tube by Lamé).
+Nothing leaks along the threads: that is the worst case, and near the truth for thick oil, sealant,
+or a bolt run down fast.
 """
 
 from __future__ import annotations
@@ -18,6 +19,7 @@ from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
 
 OIL_BULK_PA = 1.5e9  # mineral oil near room temperature, from memory
+_STIFFENING = 10.0  # growth of the bulk modulus with pressure, liquids about 10, from memory
 
 
 @dataclass(frozen=True)
@@ -162,12 +164,20 @@ def hydraulic_lock(
     if volume <= room:
         return Lock(room, volume, 0.0, 0.0, 0.0, 0.0, 0.0, False, 0.0)
     short = (volume - room) / area
-    # Thick tube: relative growth of the bore's volume for each pascal.
+    # Thick tube: relative growth of the bore's section for each pascal.
     walls = (outer**2 + inner**2) / (outer**2 - inner**2)
-    give = 1 / bulk + 2 / hole.elastic_pa * (walls + hole.poisson)
-    if_seated = short * area / volume / give
-    pressure = min(if_seated, push / area)
-    squeezed = pressure * give * volume / area
+    swells = 2 / hole.elastic_pa * (walls + hole.poisson)
+
+    def too_much(pascal: float) -> float:
+        """Oil that a seated bolt leaves no room for at this pressure [m3]."""
+        oil_now = volume * (1 + _STIFFENING * pascal / bulk) ** (-1 / _STIFFENING)
+        return oil_now - room * (1 + swells * pascal)
+
+    pressure = push / area
+    left = max(too_much(pressure), 0.0)
+    if left == 0:
+        pressure = _falls_to_zero(too_much, pressure)
+    stand_off = left / (area * (1 + swells * pressure))
     hoop = pressure * walls
     return Lock(
         room_m3=room,
@@ -175,8 +185,17 @@ def hydraulic_lock(
         short_m=short,
         turns_short=short / thread.pitch_m,
         pressure_pa=pressure,
-        stand_off_m=max(short - squeezed, 0.0),
+        stand_off_m=stand_off,
         hoop_pa=hoop,
         splits=hoop > hole.tensile_pa,
         lost_n=pressure * area * thread_lever / lever_m(thread, seat, mu, mu),
     )
+
+
+def _falls_to_zero(function, high: float) -> float:
+    """Give where a falling function crosses zero between 0 and ``high``, by halving."""
+    low = 0.0
+    for _ in range(60):
+        middle = (low + high) / 2
+        low, high = (middle, high) if function(middle) > 0 else (low, middle)
+    return high

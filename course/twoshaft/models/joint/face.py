@@ -22,7 +22,7 @@ from functools import cached_property
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.joint.interaction import check_order, solve_forces
+from twoshaft.models.joint.interaction import CLICK, check_order, solve_forces
 from twoshaft.models.joint.threads import Thread
 from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
@@ -396,7 +396,7 @@ class _State:
 
     def pull(self, j: int, target_n: float) -> bool:
         """Turn bolt j until the wrench clicks; give whether it turned at all."""
-        if self.tight[j] and self.force[j] >= target_n:
+        if self.tight[j] and self.force[j] >= target_n * CLICK:
             return False
         self.tight[j] = True
         self._solve(j, target_n)

@@ -16,6 +16,7 @@ from twoshaft.errors import OutOfRangeError
 from twoshaft.models.validity import in_range, positive
 
 _TOUCH_M = 1e-15  # less than this is rounding, not a gap
+CLICK = 1 - 1e-9  # a wrench clicks here; the rest is rounding
 
 
 def solve_forces(
@@ -110,7 +111,10 @@ def tighten_linear(
         raise OutOfRangeError(
             "compliance", f"of shape {matrix.shape}", "square matrices", "springs"
         )
-    if not np.allclose(matrix, matrix.T, rtol=1e-9) or np.linalg.eigvalsh(matrix).min() <= 0:
+    if (
+        not np.allclose(matrix, matrix.T, rtol=1e-9, atol=0)
+        or np.linalg.eigvalsh(matrix).min() <= 0
+    ):
         allowed = "symmetric positive definite matrices"
         raise OutOfRangeError("compliance", "a matrix without that", allowed, "Maxwell and Betti")
     stiffness = positive("bolt stiffness", bolt_stiffness, "N/m")
@@ -123,7 +127,7 @@ def tighten_linear(
     force, history = np.zeros(count), []
     for _ in range(rounds):
         for j in order:
-            if not tight[j] or force[j] < goal:
+            if not tight[j] or force[j] < goal * CLICK:
                 tight[j] = True
                 force = solve_forces(matrix, bolt, nut, base, tight, j, goal)
                 nut[j] = bolt[j] * goal + matrix[j] @ force

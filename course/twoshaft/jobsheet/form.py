@@ -16,6 +16,7 @@ from IPython.display import HTML, display
 from twoshaft.errors import AnswerError
 from twoshaft.jobsheet.contents import Answer
 from twoshaft.jobsheet.fields import Field, Order
+from twoshaft.jobsheet.numbers import say_quantity
 from twoshaft.jobsheet.screen import HERE, Screen, fault_sentence, script, styles
 
 if TYPE_CHECKING:
@@ -100,7 +101,7 @@ def sheet_states(sheet: Sheet, fields: Iterable[Field]) -> dict[str, dict[str, A
 
 def quantity_words(value: Any) -> str:
     """A quantity as people write it: number, space, unit."""
-    return f"{value:~P}" if hasattr(value, "magnitude") else f"{value:g}"
+    return say_quantity(value) if hasattr(value, "magnitude") else f"{value:g}"
 
 
 def plain_copy(

@@ -54,14 +54,14 @@ class Pair:
         Parameters
         ----------
         interference : pint.Quantity
-            -5 to 0.5 mm; below zero is end play; an array gives an array.
+            -5 to 1 mm; below zero is end play; an array gives an array.
 
         Raises
         ------
         OutOfRangeError
             If the preload would pass the smaller dynamic rating: no longer elastic.
         """
-        setting_m = in_range("interference", interference, -5.0, 0.5, "mm", _SETTING) / 1e3
+        setting_m = in_range("interference", interference, -5.0, 1.0, "mm", _SETTING) / 1e3
         force_n = self.preload_n(setting_m)
         limit = min(self.left.capacity_n, self.right.capacity_n)
         return Q(in_range("preload", Q(force_n, "N"), 0.0, limit, "N", "dynamic rating"), "N")
@@ -98,11 +98,11 @@ class Pair:
         Parameters
         ----------
         interference : pint.Quantity
-            -5 to 0.5 mm.
+            -5 to 1 mm.
         axial_load : pint.Quantity
             On the shaft, towards the right; below zero towards the left [N].
         """
-        setting_m = in_range("interference", interference, -5.0, 0.5, "mm", _SETTING) / 1e3
+        setting_m = in_range("interference", interference, -5.0, 1.0, "mm", _SETTING) / 1e3
         axial_n = in_range("axial load", axial_load, -1e6, 1e6, "N", _SETTING)
         left_n, right_n = self.loads_n(setting_m, axial_n)
         return Q(left_n, "N"), Q(right_n, "N")

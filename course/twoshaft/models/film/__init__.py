@@ -11,7 +11,7 @@ from twoshaft.models.film.land import Kind, Land
 from twoshaft.models.film.laying import Film, Stroke, good_strokes
 from twoshaft.models.film.leaks import Leak, find_leaks
 from twoshaft.models.film.seal import Pocket, Seal, State, close
-from twoshaft.models.film.spread import spread
+from twoshaft.models.film.spreading import spread
 
 __all__ = [
     "Film",

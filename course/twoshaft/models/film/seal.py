@@ -16,7 +16,7 @@ from twoshaft.models.film.closing import squeeze_gap_strip, squeeze_time_strip
 from twoshaft.models.film.land import Kind, Land
 from twoshaft.models.film.laying import Film
 from twoshaft.models.film.leaks import Leak, find_leaks
-from twoshaft.models.film.spread import spread
+from twoshaft.models.film.spreading import spread
 from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.faces import Guide, Sealant

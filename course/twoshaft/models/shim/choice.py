@@ -160,6 +160,9 @@ def reach(
     half -= guard_mm
     if half < 0:
         return Reach(((low, high),), 0.0)
+    if high - low <= _SAME_MM:
+        met = bool((np.abs(totals - low) <= half + _SAME_MM).any())
+        return Reach((), 1.0) if met else Reach(((low, high),), 0.0)
     reached = low
     gaps = []
     for total in np.unique(totals):
@@ -172,8 +175,7 @@ def reach(
     if reached < high - _SAME_MM:
         gaps.append((reached, high))
     lost = sum(b - a for a, b in gaps)
-    share = 1.0 - lost / (high - low) if high > low else float(not gaps)
-    return Reach(tuple(gaps), share)
+    return Reach(tuple(gaps), 1.0 - lost / (high - low))
 
 
 def _totals(shelf: Q, at_most: int) -> tuple[np.ndarray, np.ndarray]:

@@ -9,6 +9,9 @@ fluid squeezed between plates) and of the divisible sandpile (Levine and Peres):
 depend on the order in which cells spill. Volume is conserved however far the solution is taken,
 since every cell loses exactly what its neighbours gain.
 
+The field is found by projected over-relaxation, first on coarser grids whose result is where the
+finer one starts.
+
 A paste with a yield stress needs a clamp large enough to get there (closing.py).
 """
 
@@ -22,7 +25,7 @@ import numpy as np
 from twoshaft.models.film.land import Land
 
 # Over-relaxation, and how near to full is full enough.
-_OMEGA, _TOLERANCE, _MOST_SWEEPS, _LOOK_EVERY = 1.8, 2e-3, 2000, 10
+_OMEGA, _TOLERANCE, _MOST_SWEEPS, _LOOK_EVERY, _COARSEST = 1.8, 2e-3, 2000, 10, 24
 
 
 @dataclass(frozen=True)
@@ -45,7 +48,8 @@ class Spread:
 class _Net:
     """Cells of the face in a row, black ones after red ones, and their four neighbours.
 
-    A neighbour beyond the edge is the last entry, whose u stays zero.
+    A neighbour beyond the edge is the last entry, whose u stays zero. ``block`` is the place of
+    each cell's block in the next coarser net.
     """
 
     cells: np.ndarray
@@ -53,9 +57,10 @@ class _Net:
     around: np.ndarray
     edge_from: np.ndarray
     edge_to: np.ndarray
+    block: np.ndarray
 
 
-_NETS: WeakKeyDictionary[Land, _Net] = WeakKeyDictionary()
+_NETS: WeakKeyDictionary[Land, list[_Net]] = WeakKeyDictionary()
 
 
 def spread(land: Land, thickness_m: np.ndarray, gap_m: np.ndarray) -> Spread:
@@ -74,23 +79,38 @@ def spread(land: Land, thickness_m: np.ndarray, gap_m: np.ndarray) -> Spread:
     Spread
         Volume is conserved to rounding; no cell is over its gap by more than 0.2 %.
     """
-    net = _net(land)
+    nets = _nets(land)
+    net = nets[0]
     laid = thickness_m.ravel()[net.cells]
     room = gap_m.ravel()[net.cells]
-    passed = _passed(net, laid - room, room)
-    over = np.zeros(land.kind.size)
+    passed = _passed(nets, laid - room, room)
     after = np.zeros(land.kind.size)
+    over = np.zeros(land.kind.size)
     after[net.cells] = laid + passed[net.around].sum(axis=1) - 4 * passed[:-1]
     np.add.at(over, net.edge_to, passed[net.edge_from])
     shape = land.kind.shape
     return Spread(after.reshape(shape), over.reshape(shape))
 
 
-def _passed(net: _Net, surplus: np.ndarray, room: np.ndarray) -> np.ndarray:
-    """Amount that has passed each cell [m], by projected successive over-relaxation."""
-    passed = np.zeros(surplus.size + 1)
+def _passed(nets: list[_Net], surplus: np.ndarray, room: np.ndarray) -> np.ndarray:
+    """Amount that has passed each cell [m]; the last entry is beyond the edge."""
     if not (surplus > 0).any():
-        return passed
+        return np.zeros(surplus.size + 1)
+    net = nets[0]
+    start = np.zeros(surplus.size + 1)
+    if len(nets) > 1:
+        # A block of four holds the sum of its cells and, twice as wide, feels a quarter as steep.
+        coarse = nets[1]
+        sums = [
+            np.bincount(net.block, weights=values, minlength=coarse.cells.size + 1)[:-1]
+            for values in (surplus, room)
+        ]
+        start[:-1] = _passed(nets[1:], *sums)[net.block]
+    return _relaxed(net, surplus, room, start)
+
+
+def _relaxed(net: _Net, surplus: np.ndarray, room: np.ndarray, passed: np.ndarray) -> np.ndarray:
+    """Projected successive over-relaxation, reds and blacks in turn."""
     halves = (slice(0, net.reds), slice(net.reds, surplus.size))
     around = [np.ascontiguousarray(net.around[half].T) for half in halves]
     for sweep in range(_MOST_SWEEPS):
@@ -107,22 +127,44 @@ def _passed(net: _Net, surplus: np.ndarray, room: np.ndarray) -> np.ndarray:
     return passed
 
 
-def _net(land: Land) -> _Net:
-    """The face's net, made once."""
-    net = _NETS.get(land)
-    if net is None:
-        net = _NETS[land] = _make_net(land)
-    return net
+def _nets(land: Land) -> list[_Net]:
+    """The face's nets from fine to coarse, made once."""
+    if land not in _NETS:
+        nets, face = [], land.is_face
+        while face.any() and (not nets or min(face.shape) >= _COARSEST):
+            coarse = _halved(face)
+            nets.append(_make_net(face, coarse))
+            face = coarse
+        _NETS[land] = nets
+    return _NETS[land]
 
 
-def _make_net(land: Land) -> _Net:
-    ny, nx = land.kind.shape
-    flat = np.nonzero(land.is_face.ravel())[0]
+def _halved(face: np.ndarray) -> np.ndarray:
+    """Blocks of four that are at least half face, in a rim of others, about half the shape."""
+    ny, nx = face.shape
+    even = np.pad(face, ((0, ny % 2), (0, nx % 2)))
+    count = even.reshape(even.shape[0] // 2, 2, even.shape[1] // 2, 2).sum(axis=(1, 3))
+    return np.pad(count >= 2, 1)
+
+
+def _make_net(face: np.ndarray, coarse: np.ndarray) -> _Net:
+    nx = face.shape[1]
+    flat = np.nonzero(face.ravel())[0]
     red = (flat // nx + flat % nx) % 2 == 0
     cells = np.concatenate([flat[red], flat[~red]])
-    place = np.full(ny * nx, cells.size)
-    place[cells] = np.arange(cells.size)
     beside = cells[:, None] + np.array([1, -1, nx, -nx])
-    around = place[beside]
+    around = _places(face).ravel()[beside]
     edge_from, side = np.nonzero(around == cells.size)
-    return _Net(cells, int(red.sum()), around, edge_from, beside[edge_from, side])
+    row, column = np.divmod(cells, nx)
+    block = _places(coarse)[row // 2 + 1, column // 2 + 1]
+    return _Net(cells, int(red.sum()), around, edge_from, beside[edge_from, side], block)
+
+
+def _places(face: np.ndarray) -> np.ndarray:
+    """Place of each cell in its net's row, reds first; the number of cells for those off it."""
+    red = np.add.outer(np.arange(face.shape[0]), np.arange(face.shape[1])) % 2 == 0
+    places = np.full(face.shape, face.sum())
+    reds = face & red
+    places[reds] = np.arange(reds.sum())
+    places[face & ~red] = reds.sum() + np.arange((face & ~red).sum())
+    return places

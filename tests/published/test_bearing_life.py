@@ -1,0 +1,130 @@
+"""Life, rating factors and catalogue rows against what is printed."""
+
+import math
+
+import numpy as np
+import pytest
+
+from twoshaft.models.bearing import (
+    Pair,
+    Rollers,
+    basic_life,
+    equivalent_load,
+    life_against_setting,
+    required_rating,
+)
+from twoshaft.models.bearing.life import axial_factor, limit_ratio
+from twoshaft.units.quantities import Q
+
+# bd-warehouse, single_row_tapered_roller_bearing_parameters.csv: all 27 rows of one catalogue.
+# Bore, outside, stand [mm], dynamic rating [kN], e, Y.
+CATALOGUE = [
+    (15, 42, 14.25, 22.4, 0.28, 2.1),
+    (17, 40, 13.25, 19, 0.35, 1.7),
+    (17, 47, 15.25, 28.1, 0.28, 2.1),
+    (17, 47, 20.25, 34.7, 0.28, 2.1),
+    (20, 42, 15, 24.2, 0.37, 1.6),
+    (20, 47, 15.25, 27.5, 0.35, 1.7),
+    (20, 52, 16.25, 34.1, 0.3, 2),
+    (20, 52, 22.25, 44, 0.3, 2),
+    (22, 44, 15, 25.1, 0.4, 1.5),
+    (25, 47, 15, 27, 0.43, 1.4),
+    (25, 52, 16.25, 30.8, 0.37, 1.6),
+    (25, 52, 19.25, 35.8, 0.57, 1.05),
+    (25, 52, 22, 47.3, 0.35, 1.7),
+    (25, 62, 18.25, 44.6, 0.3, 2),
+    (25, 62, 25.25, 60.5, 0.3, 2),
+    (28, 52, 16, 31.9, 0.43, 1.4),
+    (28, 58, 17.25, 38, 0.37, 1.6),
+    (28, 58, 20.25, 41.8, 0.57, 1.05),
+    (30, 55, 17, 35.8, 0.43, 1.4),
+    (30, 62, 17.25, 40.2, 0.37, 1.6),
+    (30, 62, 21.25, 49.5, 0.57, 1.05),
+    (30, 62, 21.25, 50.1, 0.37, 1.6),
+    (30, 62, 25, 64.4, 0.35, 1.7),
+    (30, 72, 20.75, 56.1, 0.31, 1.9),
+    (30, 72, 28.75, 76.5, 0.31, 1.9),
+    (32, 53, 14.5, 27, 0.33, 1.8),
+    (32, 58, 17, 36.9, 0.46, 1.3),
+]
+
+
+@pytest.mark.parametrize(("bore", "outside", "stand", "rating", "e", "y"), CATALOGUE)
+def test_catalogue_row(bore, outside, stand, rating, e, y):
+    # ISO 281: e = 1.5 tan a and Y = 0.4 cot a, so that e and Y of a row belong to one angle.
+    row = Rollers.of(
+        angle=Q(math.degrees(math.atan(e / 1.5)), "deg"),
+        count=16,
+        length=Q(0.6 * stand, "mm"),
+        diameter=Q(0.22 * (outside - bore), "mm"),
+        bore=Q(bore, "mm"),
+        outside=Q(outside, "mm"),
+        stand=Q(stand, "mm"),
+        rating=Q(rating, "kN"),
+    )
+    assert limit_ratio(row) == pytest.approx(e, rel=1e-12)
+    assert axial_factor(row) == pytest.approx(y, abs=0.05)
+
+
+@pytest.mark.parametrize(
+    ("e", "angle", "y"),
+    # Angles of the same rows, recomputed.
+    [(0.37, 13.86, 1.62), (0.43, 16.0, 1.40), (0.57, 20.8, 1.05)],
+)
+def test_angle_of_a_row(e, angle, y):
+    row = Rollers.of(angle=Q(angle, "deg"), count=16, length=Q(11, "mm"))
+    assert limit_ratio(row) == pytest.approx(e, abs=2e-3)
+    assert axial_factor(row) == pytest.approx(y, abs=6e-3)
+
+
+def test_textbook_rating():
+    # Shigley, example 11-1 (SI): 5000 h at 1725 rpm under 2 kN, balls: 16.1 kN (from memory).
+    rating = required_rating(Q(5000, "h"), Q(2, "kN"), Q(1725, "rpm"), 3)
+    assert rating.m_as("kN") == pytest.approx(16.1, rel=5e-3)
+    assert rating.m_as("kN") == pytest.approx(16.06, abs=5e-3)
+    rollers = required_rating(Q(5000, "h"), Q(2, "kN"), Q(1725, "rpm"), 10 / 3)
+    assert rollers.m_as("kN") == pytest.approx(13.04, abs=5e-3)
+
+
+def test_life_of_a_catalogue_bearing():
+    # C = 40.2 kN (30 x 62 x 17.25 of the rows), P = 5 kN, 1500 rpm: 11569 h (recomputed).
+    life = basic_life(Q(40.2, "kN"), Q(5, "kN"), Q(1500, "rpm"))
+    assert life.m_as("h") == pytest.approx(11569, rel=1e-3)
+
+
+def test_equivalent_load():
+    # Catalogue text: P = Fr up to Fa/Fr = e, beyond it 0.4 Fr + Y Fa. e = 0.37: a = 13.86 deg.
+    row = Rollers.of(angle=Q(13.86, "deg"), count=16, length=Q(11, "mm"))
+    assert equivalent_load(row, Q(4, "kN"), Q(1.4, "kN")).m_as("kN") == pytest.approx(4.0)
+    assert equivalent_load(row, Q(4, "kN"), Q(3, "kN")).m_as("kN") == pytest.approx(
+        0.4 * 4 + 1.62 * 3, rel=2e-3
+    )
+
+
+def test_factors_meet_at_the_limit_ratio():
+    # ISO 281: with X = 0.4 and Y = 0.4 cot a both branches give Fr at Fa / Fr = e.
+    row = Rollers.of(angle=Q(15, "deg"), count=16, length=Q(11, "mm"))
+    axial = limit_ratio(row) * 4000
+    both = [
+        equivalent_load(row, Q(4000, "N"), Q(axial * part, "N")).m_as("N")
+        for part in (0.999999, 1.000001)
+    ]
+    assert both == pytest.approx([4000, 4000], rel=1e-5)
+
+
+def test_life_over_setting():
+    # Common practice, no source: a light preload is best; half the life is soon lost on either side.
+    row = Rollers.of(angle=Q(15, "deg"), count=17, length=Q(12, "mm"))
+    pair = Pair.of(row, row, Q(100, "N/um"))
+    settings = Q(np.linspace(-0.2, 0.12, 65), "mm")
+    curve = life_against_setting(
+        pair, settings, (Q(3000, "N"), Q(3000, "N")), Q(0, "N"), Q(2000, "rpm")
+    )
+    assert 0.0 < curve.best_mm < 0.06
+    assert curve.both_h[0] < curve.both_h.max() / 2
+    assert curve.both_h[-1] < curve.both_h.max() / 2
+    # Two equal bearings last 2^(-8/9) of one (Weibull slope 9/8, from memory).
+    assert curve.both_h == pytest.approx(curve.left_h * 2 ** (-8 / 9), rel=1e-6)
+    # Far from preload the catalogue's pair is one bearing under Fr, twice.
+    one = basic_life(Q(40, "kN"), Q(3, "kN"), Q(2000, "rpm")).m_as("h")
+    assert curve.catalogue_h[0] == pytest.approx(one * 2 ** (-8 / 9), rel=1e-9)

@@ -1,0 +1,147 @@
+"""Springs of rollers and balls, and of opposed pairs, against catalogues and other packages."""
+
+import math
+
+import numpy as np
+import pytest
+
+from twoshaft.models.bearing import Balls, Pair, Rollers, bearing_torque, load_zone
+from twoshaft.models.bearing.geometry import radial_stiffness
+from twoshaft.models.bearing.life import axial_factor
+from twoshaft.units.quantities import Q
+
+
+@pytest.fixture
+def rollers():
+    return Rollers.of(angle=Q(15, "deg"), count=17, length=Q(12, "mm"))
+
+
+@pytest.fixture
+def balls():
+    return Balls.of(angle=Q(30, "deg"), count=13, diameter=Q(8.5, "mm"))
+
+
+def test_catalogue_axial_displacement(rollers):
+    # NSK E1102m p. A134, formula recomputed for this sample: 5.383 um; twice the load, x 2^0.9.
+    one = rollers.axial_displacement(Q(1000, "N")).m_as("um")
+    assert one == pytest.approx(5.383, rel=1e-3)
+    two = rollers.axial_displacement(Q(2, "kN")).m_as("um")
+    assert two / one == pytest.approx(1.866, abs=5e-4)
+
+
+def test_palmgren_is_the_same(rollers):
+    # Palmgren's line contact dn = 7.7e-5 Q^0.9 / L^0.8 with Q = F / (Z sin a), d = dn / sin a.
+    sine = math.sin(math.radians(15))
+    normal = 7.7e-5 * (1000 / (17 * sine)) ** 0.9 / 12**0.8
+    assert rollers.axial_displacement(Q(1000, "N")).m_as("mm") == pytest.approx(normal / sine)
+
+
+def test_iso_16281_spring(rollers):
+    # ISO/TS 16281 as in package tribology 0.5.16: Q = 35948 L^(8/9) d^(10/9); 3 % from Palmgren.
+    load_n = 1000 / (17 * math.sin(math.radians(15)))  # 227 N
+    iso_mm = (load_n / (35948 * 12 ** (8 / 9))) ** 0.9
+    ours_mm = rollers.element_spring * load_n**0.9 * 1e3
+    assert iso_mm * 1e3 == pytest.approx(1.437, abs=1e-3)
+    assert ours_mm * 1e3 == pytest.approx(1.393, abs=1e-3)
+    assert ours_mm == pytest.approx(iso_mm, rel=0.035)
+
+
+def test_roller_radial_stiffness():
+    # ross-rotordynamics 2.3, test of its roller bearing: 8 rollers of 30 mm, 30 deg, 500 N.
+    row = Rollers.of(angle=Q(30, "deg"), count=8, length=Q(30, "mm"))
+    ours = radial_stiffness(row, Q(500, "N")).m_as("N/m")
+    assert ours == pytest.approx(5.56779444e8, rel=0.03)
+
+
+def test_ball_radial_stiffness():
+    # The same package's ball bearing: 8 balls of 30 mm, 30 deg, 500 N.
+    row = Balls.of(angle=Q(30, "deg"), count=8, diameter=Q(30, "mm"))
+    ours = radial_stiffness(row, Q(500, "N")).m_as("N/m")
+    assert ours == pytest.approx(1.00906269e8, rel=0.03)
+
+
+@pytest.mark.parametrize(
+    ("quantity", "power"), [("count", 0.9), ("length", 0.8), ("load", 0.1), ("angle", 1.9)]
+)
+def test_roller_stiffness_powers(quantity, power):
+    # The same package's form K = 1e9 n^0.9 l^0.8 F^0.1 cos(a)^1.9.
+    def stiffness(count=16, length=15.0, load=500.0, angle=20.0):
+        row = Rollers.of(angle=Q(angle, "deg"), count=count, length=Q(length, "mm"))
+        return radial_stiffness(row, Q(load, "N")).m_as("N/m")
+
+    if quantity == "angle":
+        ratio = math.cos(math.radians(20)) / math.cos(math.radians(30))
+        seen = stiffness() / stiffness(angle=30.0)
+    else:
+        ratio = 2.0
+        seen = stiffness(**{quantity: {"count": 32, "length": 30.0, "load": 1000.0}[quantity]})
+        seen /= stiffness()
+    assert seen == pytest.approx(ratio**power, rel=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("kind", "ratio"),
+    # Theory of opposed springs: 2^(10/9) for lines (derived), 2^1.5 for points (from memory).
+    [("rollers", 2 ** (10 / 9)), ("balls", 2**1.5)],
+)
+def test_unloading_force(kind, ratio, request):
+    row = request.getfixturevalue(kind)
+    preload = Q(800, "N")
+    free = Pair.of(row, row).unloading_force(preload)
+    assert (free / preload).m_as("") == pytest.approx(ratio, rel=1e-9)
+
+
+def test_unloading_force_in_a_soft_case(rollers):
+    # With a very soft case the pair is a linear one: twice the preload (theory).
+    soft = Pair.of(rollers, rollers, Q(0.05, "N/um"))
+    free = soft.unloading_force(Q(800, "N"))
+    assert (free / Q(800, "N")).m_as("") == pytest.approx(2.0, rel=2e-3)
+
+
+def test_stiffness_of_a_pair(rollers):
+    # Theory: 2 (10/9) F0 / d0 at no outer load.
+    pair = Pair.of(rollers, rollers)
+    preload = Q(800, "N")
+    displacement = rollers.axial_displacement(preload)
+    wanted = 2 * (10 / 9) * preload / displacement
+    assert pair.stiffness(preload).m_as("N/um") == pytest.approx(wanted.m_as("N/um"), rel=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("kind", "axial", "most"),
+    # NSK E728g sec. 5, table 1: half the row loaded.
+    [("rollers", 1.260, 4.08), ("balls", 1.216, 4.37)],
+)
+def test_half_loaded_row(kind, axial, most, request):
+    row = request.getfixturevalue(kind)
+    zone = load_zone(row, Q(1000, "N"))
+    force = np.interp(0.5, zone.share, zone.axial_n)
+    assert force / (1000 * math.tan(row.angle_rad)) == pytest.approx(axial, rel=3e-3)
+    element = np.interp(0.5, zone.share, zone.most_loaded_n)
+    share = element * row.count * math.cos(row.angle_rad) / 1000
+    assert share == pytest.approx(most, rel=3e-3)
+
+
+def test_pure_axial_load_is_shared_evenly(rollers):
+    # NSK E728g sec. 5, equation 6: Q = Fa / (Z sin a).
+    zone = load_zone(rollers, Q(100, "N"))
+    even = zone.axial_n[-1] / (rollers.count * math.sin(rollers.angle_rad))
+    assert zone.most_loaded_n[-1] == pytest.approx(even, rel=6e-3)
+
+
+@pytest.mark.parametrize("angle", [11.0, 14.0, 20.0])
+def test_load_zone_agrees_with_the_axial_factor(angle):
+    # ISO 281: under axial load P = Y Fa with Y = 0.4 cot a; the load zone gives it within 7 %.
+    row = Rollers.of(angle=Q(angle, "deg"), count=17, length=Q(12, "mm"))
+    zone = load_zone(row, Q(100, "N"))
+    assert zone.equivalent_n[-1] / zone.axial_n[-1] == pytest.approx(axial_factor(row), rel=0.07)
+
+
+def test_catalogue_turning_torque(rollers):
+    # NSK E1102m pp. A134-A135: M = e mu F cos(b), mu = 0.20; proportional to the preload.
+    torque = bearing_torque(rollers, Q(1000, "N")).m_as("N*mm")
+    arm, half_angle = rollers.rib_arm_m * 1e3, rollers.half_angle_rad
+    assert torque == pytest.approx(arm * 0.20 * 1000 * math.cos(half_angle), rel=1e-12)
+    assert torque == pytest.approx(299.85, abs=0.01)  # 1.5 mm, 1.8 deg (derived)
+    doubled = bearing_torque(rollers, Q(2000, "N")).m_as("N*mm")
+    assert doubled == pytest.approx(2 * torque)

@@ -1,0 +1,219 @@
+"""Squeeze films, beads and leak search against formulas, integration and other packages."""
+
+import math
+
+import networkx as nx
+import numpy as np
+import pytest
+
+from twoshaft.models.film import (
+    Film,
+    Kind,
+    Land,
+    Stroke,
+    bead_to_film,
+    find_leaks,
+    spread,
+    squeeze_gap_disc,
+    squeeze_gap_strip,
+    squeeze_time_disc,
+    squeeze_time_strip,
+)
+from twoshaft.models.film.land import fill_polygon
+from twoshaft.units.quantities import Q
+from twoshaft.units.sections.faces import Face
+
+MU, CLAMP = Q(100, "Pa*s"), Q(1000, "N")
+START, END = Q(1, "mm"), Q(0.1, "mm")
+
+
+def closing_by_steps(resistance_m3):
+    """Integrate dh/dt = -F h^3 / resistance from 1 mm to 0.1 mm [s]."""
+    from scipy.integrate import solve_ivp
+
+    def until(_, h):
+        return h[0] - 1e-4
+
+    until.terminal = True
+    run = solve_ivp(
+        lambda _, h: [-1000 * h[0] ** 3 / resistance_m3],
+        (0, 10),
+        [1e-3],
+        events=until,
+        rtol=1e-10,
+        atol=1e-14,
+    )
+    return run.t_events[0][0]
+
+
+def test_disc():
+    # Stefan's law with R^4 (Reynolds; recomputed): 0.23326 s.
+    time = squeeze_time_disc(MU, Q(10, "mm"), CLAMP, START, END).m_as("s")
+    assert time == pytest.approx(0.23326, rel=1e-4)
+    assert time == pytest.approx(closing_by_steps(1.5 * math.pi * 100 * 0.01**4), rel=1e-6)
+
+
+def test_strip():
+    # Long strip 100 x 10 mm (Reynolds; recomputed): 0.49500 s.
+    time = squeeze_time_strip(MU, Q(100, "mm"), Q(10, "mm"), CLAMP, START, END).m_as("s")
+    assert time == pytest.approx(0.49500, rel=1e-4)
+    assert time == pytest.approx(closing_by_steps(100 * 0.1 * 0.01**3), rel=1e-6)
+
+
+def test_disc_grows_with_the_fourth_power():
+    # Guard against a printed R^2 (one stored page has it): dimensions need R^4.
+    one = squeeze_time_disc(MU, Q(10, "mm"), CLAMP, START, END)
+    two = squeeze_time_disc(MU, Q(20, "mm"), CLAMP, START, END)
+    assert (two / one).m_as("") == pytest.approx(16)
+
+
+def test_yield_limits():
+    # From memory: pressure falls by 2 tau / h towards the edge; integrated over disc and strip.
+    tau, h = 200.0, 1e-4
+    r = np.linspace(0, 0.01, 20001)
+    disc_n = np.trapezoid(2 * tau / h * (0.01 - r) * 2 * np.pi * r, r)
+    assert squeeze_gap_disc(Q(tau, "Pa"), Q(10, "mm"), Q(disc_n, "N")).m_as("m") == pytest.approx(
+        h, rel=1e-6
+    )
+    x = np.linspace(-0.005, 0.005, 20001)
+    strip_n = 0.1 * np.trapezoid(2 * tau / h * (0.005 - np.abs(x)), x)
+    gap = squeeze_gap_strip(Q(tau, "Pa"), Q(100, "mm"), Q(10, "mm"), Q(strip_n, "N"))
+    assert gap.m_as("m") == pytest.approx(h, rel=1e-6)
+
+
+@pytest.mark.parametrize(
+    ("diameter", "width", "film"),
+    # pi d^2 / 4 over the width, recomputed (mm).
+    [(2, 12, 0.262), (3, 20, 0.353)],
+)
+def test_bead_to_film(diameter, width, film):
+    assert bead_to_film(Q(diameter, "mm"), Q(width, "mm")).m_as("mm") == pytest.approx(
+        film, abs=5e-4
+    )
+
+
+def frame(**changes):
+    """A frame 100 x 75 mm with a land of 12 mm, without holes; flat, 250 um of roughness."""
+    data = {
+        "id": "frame",
+        "name": "Frame",
+        "outline": [(0, 0), (100, 0), (100, 75), (0, 75)],
+        "cavities": [
+            {
+                "id": "oil",
+                "name": "Oil",
+                "kind": "oil",
+                "outline": [(12, 12), (88, 12), (88, 63), (12, 63)],
+            }
+        ],
+        "form": {"flatness_um": 0, "roughness_um": 100, "bed_n_per_mm3": 100, "flange_mm": 10},
+        "sealant": "any",
+        "film_mm": 0.1,
+        "film_width_mm": 10,
+    }
+    return Face.model_validate(data | changes)
+
+
+def test_a_bead_spreads_to_its_film_width():
+    # A long bead of d 2 mm in a gap of 0.262 mm becomes 12 mm wide (volume, as above): the land.
+    bar = frame(
+        outline=[(0, 0), (200, 0), (200, 150), (0, 150)],
+        cavities=[
+            {
+                "id": "oil",
+                "name": "Oil",
+                "kind": "oil",
+                "outline": [(190, 140), (195, 140), (195, 145)],
+            }
+        ],
+    )
+    land = Land.of(bar)
+    film = Film.bare(land).lay(
+        Stroke.bead(Q([(20.0, 75.0), (180.0, 75.0)], "mm"), diameter=Q(2, "mm"))
+    )
+    gap = np.full(land.kind.shape, 0.262e-3)
+    after = spread(land, film.thickness_m, gap).thickness_m
+    middle = np.argmin(np.abs(land.x_m - 0.1))
+    wet = (after[:, middle] > 0.5 * 0.262e-3).sum() * land.pitch_m
+    assert wet == pytest.approx(12e-3, abs=2 * land.pitch_m)
+
+
+def test_surplus_of_a_dab_makes_a_disc():
+    # Hele-Shaw flow from a point fills a disc: V = pi R^2 gap (exact for the divisible sandpile,
+    # Levine and Peres 2009).
+    land = Land.of(
+        frame(
+            outline=[(0, 0), (100, 0), (100, 75), (0, 75)],
+            cavities=[
+                {
+                    "id": "oil",
+                    "name": "Oil",
+                    "kind": "oil",
+                    "outline": [(96, 71), (98, 71), (98, 73)],
+                }
+            ],
+        )
+    )
+    film = Film.bare(land).lay(Stroke.bead(Q([(50.0, 37.0)], "mm"), diameter=Q(8, "mm")))
+    gap = np.full(land.kind.shape, 0.2e-3)
+    after = spread(land, film.thickness_m, gap).thickness_m
+    radius = math.sqrt(film.volume_m3 / (math.pi * 0.2e-3))
+    away = np.hypot(land.x_m - 0.050, land.y_m[:, None] - 0.037)
+    assert (after[away < radius - 2 * land.pitch_m] > 0.99 * 0.2e-3).all()
+    assert (after[away > radius + 2 * land.pitch_m] < 1e-9).all()
+
+
+@pytest.mark.parametrize("density", [0.35, 0.5, 0.6, 0.7, 0.9])
+def test_leak_search_against_a_graph_library(density):
+    # networkx: a way exists iff the grid graph of what does not seal joins inside and outside.
+    land = Land.of(
+        frame(
+            holes=[
+                {"id": "a", "x_mm": 6, "y_mm": 40, "diameter_mm": 6},
+                {"id": "b", "x_mm": 50, "y_mm": 6, "diameter_mm": 6, "open": True},
+            ]
+        ),
+        (44, 34),
+    )
+    rng = np.random.default_rng(int(density * 100))
+    seen = set()
+    for _ in range(25):
+        sealed = land.is_face & (rng.random(land.kind.shape) < density)
+        open_cells = ~sealed
+        graph = nx.Graph()
+        cells = {tuple(c) for c in np.argwhere(open_cells)}
+        graph.add_nodes_from(cells)
+        for row, column in cells:
+            for step in ((0, 1), (1, 0), (1, 1), (1, -1)):
+                other = (row + step[0], column + step[1])
+                if other in cells:
+                    graph.add_edge((row, column), other)
+        oil = [tuple(c) for c in np.argwhere(land.kind == Kind.OIL)]
+        out = [
+            tuple(c) for c in np.argwhere((land.kind == Kind.OUTSIDE) | (land.kind == Kind.OPEN))
+        ]
+        graph.add_edges_from([("oil", c) for c in oil] + [("out", c) for c in out])
+        leaks = find_leaks(land, sealed)
+        assert bool(leaks) == nx.has_path(graph, "oil", "out")
+        seen.add(bool(leaks))
+        for leak in leaks:
+            ends = [land.kind[tuple(leak.cells[k])] for k in (0, -1)]
+            assert ends[0] == Kind.OIL
+            assert ends[1] in (Kind.OUTSIDE, Kind.OPEN)
+            assert (np.abs(np.diff(leak.cells, axis=0)).max(axis=1) == 1).all()
+            assert open_cells[tuple(leak.cells.T)].all()
+        if leaks:
+            shortest = nx.shortest_path_length(graph, "oil", "out") - 1
+            assert min(len(leak.cells) for leak in leaks) == shortest
+    assert seen == ({True, False} if density == 0.9 else {True})
+
+
+def test_polygon_fill_against_shapely():
+    # shapely's contains on cell centres.
+    shapely = pytest.importorskip("shapely")
+    polygon = np.array([(3.1, 2.2), (36.3, 5.1), (30.2, 28.4), (20.1, 14.3), (6.7, 27.2)])
+    x, y = np.arange(41) * 1.0, np.arange(31) * 1.0
+    ours = fill_polygon(polygon, x, y)
+    shape = shapely.Polygon(polygon)
+    theirs = shapely.contains_xy(shape, *np.meshgrid(x, y))
+    assert (ours == theirs).all()

@@ -115,7 +115,11 @@ class Sheet:
         given = draw(
             self.module, self.unit, salt=self.salt, learner=self.learner, attempt=self.attempt
         )
-        self._store.describe(given_digest=given_digest(given))
+        self._store.describe(
+            given_digest=given_digest(given),
+            unit_id=self.unit.identity.id,
+            unit_version=str(self.unit.identity.version),
+        )
         return given
 
     @property

@@ -5,6 +5,7 @@ import statistics
 
 import pytest
 
+from twoshaft.jobsheet.sheet import given_digest
 from twoshaft_grader.marking import SheetMark, Verdict
 
 
@@ -137,3 +138,18 @@ def test_outcomes_share_out_all_points(tiny):
     mark = tiny.mark(issued, tiny.solve(issued) | {"gap-depth": "7 mm", "build-why": "oil"})
     assert sum(o.points for o in mark.outcomes) == pytest.approx(mark.points, abs=0.02)
     assert sum(o.maximum for o in mark.outcomes) == pytest.approx(mark.maximum, abs=0.02)
+
+
+def test_staff_are_told_what_does_not_fit_together(tiny):
+    issued = tiny.issued("ida")
+    answers = tiny.solve(issued)
+
+    def notes(extra=(), **facts):
+        return tiny.mark(issued, answers | dict(extra), **facts).notes
+
+    assert notes(given_digest=given_digest(issued["given"])) == ()
+    assert "other readings" in notes(given_digest="0" * 64)[0]
+    assert "names jon, not ida" in notes(learner="jon")[0]
+    assert "attempt 3, not tiny, attempt 1" in notes(attempt=3)[0]
+    assert "ignored: marks" in notes({"marks": "22"})[0]
+    assert tiny.mark(issued, answers | {"marks": "22"}, given_digest="0" * 64).points == 22

@@ -13,7 +13,7 @@ from types import SimpleNamespace
 import nbformat
 import pytest
 from nbgrader.api import Gradebook
-from nbgrader.converters import Autograde, GenerateAssignment
+from nbgrader.converters import Autograde, GenerateAssignment, GenerateFeedback
 from nbgrader.coursedir import CourseDirectory
 from traitlets.config import Config
 
@@ -44,8 +44,9 @@ def course(tiny, tmp_path_factory):
     config.GenerateAssignment.preprocessors = RELEASE_PREPROCESSORS
     config.Autograde.exclude_overwriting = {ASSIGNMENT: ["jobsheet.json"]}
 
-    def run(kind, **traits):
+    def run(kind, force=False, **traits):
         converter = kind(coursedir=CourseDirectory(config=config, **traits), config=config)
+        converter.force = force
         converter.log = logging.getLogger("test-stock")
         converter.start()
 
@@ -178,6 +179,16 @@ def test_the_autograded_notebook_shows_answers_and_runs_nothing(course, marks):
     assert "3.3 mm" in text and "mark_task" not in text and "reference" not in text
     outputs = [cell.outputs for cell in nb.cells if cell.cell_type == "code"]
     assert sum(len(output) for output in outputs) == 6
+
+
+def test_nbgrader_can_write_its_own_feedback_from_what_we_recorded(course, marks):
+    with course.book() as book:
+        record_mark(book, course.root, "slips", ASSIGNMENT, marks["slips"])
+    course.run(GenerateFeedback, student_id="slips", force=True)
+    page = course.root / "feedback" / "slips" / ASSIGNMENT / f"{NOTEBOOK}.html"
+    text = page.read_text(encoding="utf-8")
+    assert "4 in" in text and "Weight has a part in it, reach decides." in text
+    assert "mark_task" not in text
 
 
 def test_mark_task_gives_a_plain_float_and_writes_nothing(course, marks, monkeypatch, capfd):

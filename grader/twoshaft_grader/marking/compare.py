@@ -77,7 +77,10 @@ def _listed_slip(asked: Field, reference: Reference, value: Any) -> Slip | None:
 
 def _is_slip(asked: Field, reference: Reference, slip: Slip, value: Any) -> bool:
     if callable(slip.value):
-        return bool(slip.value(value))
+        try:
+            return bool(slip.value(value))
+        except Exception:  # it was written for answers of another size or unit
+            return False
     if isinstance(asked, Number):
         return within(value, slip.value, reference.tolerance)
     if isinstance(asked, Choices):

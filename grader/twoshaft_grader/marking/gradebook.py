@@ -110,7 +110,9 @@ def task_html(task: TaskMark) -> str:
 
 def task_comment(task: TaskMark) -> str:
     """Return what nbgrader keeps as the comment on a task: a line for each field."""
-    return "\n".join(_field_line(field) for field in task.fields)
+    lines = [_field_line(field) for field in task.fields]
+    # nbgrader's own pages run lines together, so each is numbered.
+    return "\n".join(f"({n}) {line}" for n, line in enumerate(lines, 1))
 
 
 def _field_line(field: FieldMark) -> str:

@@ -15,6 +15,7 @@ from typing import Any
 from twoshaft.errors import AnswerError, CourseError, SheetError
 from twoshaft.jobsheet import SheetData, read_sheet
 from twoshaft.jobsheet.fields import Field
+from twoshaft.jobsheet.sheet import given_digest
 from twoshaft.units import Unit, load_unit
 from twoshaft_grader.marking.chance import above_line, field_spread, guess_line, task_spread
 from twoshaft_grader.marking.compare import Judgement, judge
@@ -199,8 +200,7 @@ def _notes(
             f"The job sheet is of {sheet.module or 'no module'}, attempt {sheet.attempt}, not "
             f"{issued['module']}, attempt {issued['attempt']}."
         )
-    digest = issued.get("given_digest")
-    if digest and sheet.given_digest and sheet.given_digest != digest:
+    if sheet.given_digest and sheet.given_digest != given_digest(issued["given"]):
         yield "The sheet was filled under other readings than those issued; it is marked on those."
     unknown = sorted(set(sheet.answers) - set(clean.fields))
     if unknown:

@@ -162,7 +162,7 @@ class OrderTask:
             A unit.
         operations : iterable of str, optional
             Operation or group ids; all by default. A group comes in whole.
-        start : iterable of str, optional
+        start : iterable of str or of [id, name], optional
             The order shown at first; it will earn nothing.
 
         Raises
@@ -290,8 +290,12 @@ class OrderTask:
         return zero_mark_slip(self)
 
     def starting_from(self, start: Iterable[str]) -> OrderTask:
-        """The same task with another order shown at first."""
-        return replace(self, start=tuple(start))
+        """The same task with another order shown at first, as step ids or [id, name] pairs."""
+        return replace(self, start=_ids(start))
+
+
+def _ids(start: Iterable[str] | Iterable[Sequence[str]]) -> tuple[str, ...]:
+    return tuple(step if isinstance(step, str) else step[0] for step in start)
 
 
 def _compile(
@@ -376,7 +380,7 @@ def _compile(
         ),
         clocks=clocks,
         blocks=tuple(blocks),
-        start=None if start is None else tuple(start),
+        start=None if start is None else _ids(start),
     )
 
 

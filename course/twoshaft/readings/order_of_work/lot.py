@@ -13,6 +13,9 @@ from twoshaft.units.unit import Unit
 
 T = TypeVar("T")
 
+HANDS = 4
+"""Attempts over which a pool is dealt out."""
+
 
 @dataclass(frozen=True)
 class Lot:
@@ -39,13 +42,17 @@ class Lot:
     attempt: int
 
     def in_turn(self, name: str, pool: Sequence[T]) -> list[T]:
-        """The pool in the learner's own order, beginning elsewhere in every attempt.
+        """The pool in the learner's own order, dealt out over the attempts.
 
-        So a resit brings another member of the pool, as long as the pool lasts.
+        Every fourth member belongs to an attempt and comes first in it, so a resit brings other
+        members, even when the first one cannot be used.
         """
         mine = self.learner_stream.child(name).shuffled(pool)
-        first = self.attempt % len(mine) if mine else 0
-        return mine[first:] + mine[:first]
+        hand, turn = self.attempt % HANDS, self.attempt // HANDS
+        dealt = mine[hand::HANDS]
+        shift = turn % len(dealt) if dealt else 0
+        rest = [item for k, item in enumerate(mine) if k % HANDS != hand]
+        return dealt[shift:] + dealt[:shift] + rest
 
     def part(self, operations: Iterable[str]) -> OrderTask:
         """The order of some of the unit's steps."""

@@ -131,7 +131,10 @@ def _safe(lot: Lot, part, orders, reason: Reason) -> dict:
     ]
     near = [o for o in stream.shuffled(others) if _rule_steps(lot, o[0]) & own]
     far = [o for o in stream.shuffled(others) if o not in near]
-    wrong = (near + far)[: SAFE_REASONS - 1]
+    texts = {text: rule for rule, text in reversed(near + far)}
+    wrong = [[rule, text] for text, rule in reversed(texts.items())][: SAFE_REASONS - 1]
+    if len(wrong) < SAFE_REASONS - 1:
+        raise lot.too_small("safe")
     return {
         "operations": list(part.steps),
         "orders": [

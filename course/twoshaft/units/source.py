@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -98,6 +99,7 @@ def read_nodes(path: Path, name: str | None = None) -> Node:
     return parse_nodes(text, name)
 
 
+@lru_cache(maxsize=8)  # parsing takes most of the time of loading, and nodes never change
 def parse_nodes(text: str, name: str) -> Node:
     """Parse YAML text; `name` is what sentences call it.
 

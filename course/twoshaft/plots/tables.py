@@ -1,0 +1,95 @@
+"""Plain tables of what is given, for lessons and exercises."""
+
+from __future__ import annotations
+
+import html
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from twoshaft.plots.style import css_variables
+
+_CSS = """
+.twoshaft table.given { border-collapse: collapse; font: var(--ts-text) var(--ts-font);
+  color: var(--ts-ink); margin: var(--ts-grid) 0; }
+.twoshaft table.given caption { text-align: left; font-weight: 600; padding: 4px 0; }
+.twoshaft table.given th, .twoshaft table.given td { text-align: left; vertical-align: top;
+  padding: 4px 16px 4px 0; border-bottom: 1px solid var(--ts-line); background: none; }
+.twoshaft table.given .number { text-align: right; font-variant-numeric: tabular-nums; }
+"""
+
+
+@dataclass(frozen=True)
+class GivenTable:
+    """A table that shows itself in a notebook and on a page."""
+
+    title: str
+    head: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+
+    def _repr_html_(self) -> str:
+        numbers = [
+            bool(self.rows) and all(_is_number(row[i]) for row in self.rows)
+            for i in range(len(self.head))
+        ]
+        head = "".join(
+            _cell("th", text, n, ' scope="col"') for text, n in zip(self.head, numbers, strict=True)
+        )
+        body = "".join(
+            "<tr>"
+            + "".join(_cell("td", text, n) for text, n in zip(row, numbers, strict=True))
+            + "</tr>"
+            for row in self.rows
+        )
+        return (
+            f"<style>{css_variables()}{_CSS}</style>"
+            f'<div class="twoshaft"><table class="given"><caption>{html.escape(self.title)}'
+            f"</caption><thead><tr>{head}</tr></thead><tbody>{body}</tbody></table></div>"
+        )
+
+    def __repr__(self) -> str:
+        lines = [self.title, " | ".join(self.head), *(" | ".join(row) for row in self.rows)]
+        return "\n".join(lines)
+
+
+def given_table(title: str, head: Sequence[str], rows: Iterable[Sequence[object]]) -> GivenTable:
+    """Make a table of given values.
+
+    Parameters
+    ----------
+    title : str
+        What it shows.
+    head : sequence of str
+        Column heads, with units.
+    rows : iterable of sequences
+        One sequence a row, as long as the head; numbers are shown without trailing zeros.
+
+    Returns
+    -------
+    GivenTable
+
+    Raises
+    ------
+    ValueError
+        A row that is longer or shorter than the head.
+    """
+    cells = tuple(tuple(_text(value) for value in row) for row in rows)
+    if any(len(row) != len(head) for row in cells):
+        raise ValueError(f"every row of “{title}” needs {len(head)} cells")
+    return GivenTable(title, tuple(head), cells)
+
+
+def _text(value: object) -> str:
+    return f"{value:g}" if isinstance(value, float) else str(value)
+
+
+def _is_number(text: str) -> bool:
+    try:
+        float(text)
+    except ValueError:
+        return False
+    return True
+
+
+def _cell(tag: str, text: str, number: bool, more: str = "") -> str:
+    kind = ' class="number"' if number else ""
+    return f"<{tag}{kind}{more}>{html.escape(text)}</{tag}>"

@@ -129,6 +129,8 @@ class Operation(Section):
     """What taking the step apart again takes."""
     orientation: str | None = None
     """What must face which way, where it can be got wrong."""
+    caution: str | None = None
+    """What could hurt somebody here, and what to wear or do."""
 
 
 class RuleKind(StrEnum):

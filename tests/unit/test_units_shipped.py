@@ -57,6 +57,14 @@ def test_orientation_is_told_where_a_part_has_a_mark(unit):
             assert any(step.orientation for step in steps), part.id
 
 
+def test_heat_springs_blows_presses_and_loads_carry_a_caution(unit):
+    dangerous = {"press", "pin-punch", "oven", "hot-plate", "staking-punch", "tab-drift"}
+    dangerous |= {"seal-driver", "snap-ring-pliers", "sling", "wash-bench"}
+    for operation in unit.operations:
+        if dangerous.intersection(operation.tools) or "solvent" in operation.consumables:
+            assert operation.caution, operation.id
+
+
 @pytest.mark.parametrize("stage_index", range(8))
 def test_every_stage_makes_a_task_worth_marking(b5, stage_index):
     stage = b5.stages[stage_index].id

@@ -29,6 +29,7 @@ from twoshaft.units.quantities import Q
 
 STEEL_PA = 205e9
 _NODES = 96
+_KEPT = 4000  # solutions of one face kept at most
 _SHEAR_SHARE = 5 / 6  # of a rectangular section
 _POISSON = 0.33
 
@@ -170,26 +171,27 @@ class Face:
     @cached_property
     def bending_n_m(self) -> np.ndarray:
         """Stiffness of the free ring against sinking at its nodes, rotations condensed [N/m]."""
-        nodes = len(self.elements_m)
-        inertia = self.width_m * self.thickness_m**3 / 12
+        nodes, length = len(self.elements_m), self.elements_m
+        rigid = self.elastic_pa * self.width_m * self.thickness_m**3 / 12
         shear = _SHEAR_SHARE * self.elastic_pa / (2 * (1 + _POISSON))
-        shear *= self.width_m * self.thickness_m
+        phi = 12 * rigid / (shear * self.width_m * self.thickness_m * length**2)
+        one, half = np.ones(nodes), 6 * length
+        a, b = (4 + phi) * length**2, (2 - phi) * length**2
+        # rows and columns: sinking and rotation of the first end, then of the second
+        part = np.array(
+            [
+                [12 * one, half, -12 * one, half],
+                [half, a, -half, b],
+                [-12 * one, -half, 12 * one, -half],
+                [half, b, -half, a],
+            ]
+        )
+        part = part * (rigid / (length**3 * (1 + phi)))
+        first = np.arange(nodes)
+        second = np.roll(first, -1)
+        at = np.array([first, nodes + first, second, nodes + second])
         whole = np.zeros((2 * nodes, 2 * nodes))
-        for e, length in enumerate(self.elements_m):
-            phi = 12 * self.elastic_pa * inertia / (shear * length**2)
-            scale = self.elastic_pa * inertia / (length**3 * (1 + phi))
-            a, b = (4 + phi) * length**2, (2 - phi) * length**2
-            part = scale * np.array(
-                [
-                    [12, 6 * length, -12, 6 * length],
-                    [6 * length, a, -6 * length, b],
-                    [-12, -6 * length, 12, -6 * length],
-                    [6 * length, b, -6 * length, a],
-                ]
-            )
-            nxt = (e + 1) % nodes
-            at = [e, nodes + e, nxt, nodes + nxt]
-            whole[np.ix_(at, at)] += part
+        np.add.at(whole, (at[:, None], at[None, :]), part)
         sink, turn = slice(0, nodes), slice(nodes, None)
         condensed = whole[sink, sink] - whole[sink, turn] @ np.linalg.solve(
             whole[turn, turn], whole[turn, sink]
@@ -203,18 +205,36 @@ class Face:
 
     def compliance_m_n(self) -> np.ndarray:
         """Sinking at bolt i per newton on bolt j while the whole face touches [m/N]."""
-        lifted, _ = self._lifted(np.ones(len(self.along_m), bool))
+        lifted, _ = self.solution(np.ones(len(self.along_m), bool), 0.0)
         return lifted[self.bolt_nodes]
 
-    def _lifted(self, touching: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-        """Sinking of all nodes per bolt force, and inverse columns, for one set of contact."""
-        key = touching.tobytes()
+    def solution(self, touching: np.ndarray, film_m: float) -> tuple[np.ndarray, np.ndarray]:
+        """Solve the ring for one set of nodes that touch; kept, since pulls come back to it.
+
+        Parameters
+        ----------
+        touching : (nodes,) bool array
+        film_m : float
+            Wet film between the faces [m].
+
+        Returns
+        -------
+        (nodes, n) array
+            Sinking of the nodes per newton on each bolt [m/N].
+        (nodes,) array
+            Sinking without any bolt [m].
+        """
+        key = touching.tobytes(), film_m
         if key not in self._solutions:
-            if len(self._solutions) > 4000:
+            if len(self._solutions) >= _KEPT:
                 self._solutions.clear()
-            matrix = self.bending_n_m + np.diag(self.joint_n_m * touching)
-            inverse = np.linalg.inv(matrix)
-            self._solutions[key] = (np.ascontiguousarray(inverse[:, self.bolt_nodes]), inverse)
+            joint = self.joint_n_m * touching
+            loads = np.zeros((len(touching), self.count + 1))
+            loads[self.bolt_nodes, np.arange(self.count)] = 1.0
+            loads[:, -1] = self.weight_n * self.share_m / self.length_m
+            loads[:, -1] += joint * (self.gap_at_nodes_m - film_m)
+            solved = np.linalg.solve(self.bending_n_m + np.diag(joint), loads)
+            self._solutions[key] = solved[:, :-1], solved[:, -1]
         return self._solutions[key]
 
 
@@ -385,13 +405,12 @@ class _State:
         self.tight = np.zeros(face.count, bool)
         self.force = np.zeros(face.count)
         self.touching = np.ones(len(face.along_m), bool)
-        self.weight = face.weight_n * face.share_m / face.length_m
-        self.gap = face.gap_at_nodes_m
+        self.film = 0.0
         self.sunk = np.zeros(len(face.along_m))
 
     def settle(self, film_m: float) -> None:
         """Let the film run out to a thickness; the nuts stay."""
-        self.gap = self.face.gap_at_nodes_m - film_m
+        self.film = film_m
         self._solve(-1, 0.0)
 
     def pull(self, j: int, target_n: float) -> bool:
@@ -406,11 +425,11 @@ class _State:
     def _solve(self, pulled: int, target_n: float) -> None:
         """Find forces and contact that agree, starting from the last contact."""
         face = self.face
+        gap = face.gap_at_nodes_m - self.film
         touching, tried = self.touching, set()
         while True:
             key = touching.tobytes()
-            lifted, inverse = face._lifted(touching)
-            base = inverse @ (self.weight + np.where(touching, face.joint_n_m * self.gap, 0.0))
+            lifted, base = face.solution(touching, self.film)
             force = solve_forces(
                 lifted[face.bolt_nodes],
                 self.bolt,
@@ -421,11 +440,11 @@ class _State:
                 target_n,
             )
             sunk = base + lifted @ force
-            now = sunk > self.gap
+            now = sunk > gap
             if (now == touching).all():
                 break
             if key in tried:  # going in circles: flip only the node that is most wrong
-                worst = np.argmax(np.where(now != touching, np.abs(sunk - self.gap), -1.0))
+                worst = np.argmax(np.where(now != touching, np.abs(sunk - gap), -1.0))
                 now = touching.copy()
                 now[worst] = not now[worst]
             tried.add(key)

@@ -260,6 +260,17 @@ def test_clock_that_always_runs_out(broken):
     assert "allow more time" in message
 
 
+def test_clock_whose_end_is_not_tied_to_its_start(broken):
+    text = add(
+        GOOD,
+        "clocks:",
+        "  - {id: skins, name: It skins over, starts: fit-seal, ends: try-it, minutes: 4, reason: It dries.}",
+    )
+    message = broken(text)
+    assert f"line {line_of(text, 'id: skins')}:" in message
+    assert "no rule says that 'try-it' comes after it" in message
+
+
 def test_clock_that_is_just_reached_is_accepted(tmp_path):
     path = tmp_path / "little.yaml"
     path.write_text(

@@ -314,9 +314,19 @@ def clocks(unit: Unit) -> Iterator[Finding]:
     minutes: Counter[str] = Counter()
     for operation in unit.operations:
         minutes[steps[operation.id]] += operation.minutes_do
-    graph = nx.DiGraph((bond.earlier, bond.later) for bond in certain_bonds(unit))
+    bonds = [bond for bond in certain_bonds(unit) if bond.section != "clocks"]
+    graph = nx.DiGraph((bond.earlier, bond.later) for bond in bonds)
+    graph.add_nodes_from(steps.values())
     for clock in unit.clocks:
         start, end = steps[clock.starts], steps[clock.ends]
+        if not nx.has_path(graph, start, end):
+            yield Finding(
+                unit.where("clocks", clock.id),
+                f"the clock '{clock.id}' starts with '{start}', but no rule says that '{end}' "
+                "comes after it",
+                "add the rule with its reason",
+            )
+            continue
         between = nx.descendants(graph, start) & nx.ancestors(graph, end)
         least = sum(minutes[step] for step in between) + minutes[end]
         if least > clock.minutes:

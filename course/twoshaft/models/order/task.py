@@ -404,9 +404,9 @@ def _bonds(unit: Unit, names: list[str], at) -> list[Bond]:
             giver, ender = at(hold.given_by[0]), at(hold.ended_by[0])
             add(giver, ender, hold.id, RuleKind.CANNOT, hold.reason)
             for op in hold.needed_by:
-                add(giver, at(op), hold.id, RuleKind.CANNOT, hold.reason)
+                add(giver, at(op), hold.id, RuleKind.CANNOT, hold.reason, hold.safety)
                 # Once the hold is over, what needed it is out of reach.
-                add(at(op), ender, hold.id, RuleKind.BURIES, hold.reason)
+                add(at(op), ender, hold.id, RuleKind.BURIES, hold.reason, hold.safety)
     return bonds
 
 
@@ -460,7 +460,7 @@ def _choices(unit: Unit, names: list[str], at, before, after) -> list[Choice]:
             step = at(op)
             reason = Reason(
                 (hold.id,), RuleKind.CANNOT, tuple(names[i] for i in givers), names[step],
-                hold.reason,
+                hold.reason, hold.safety,
             )  # fmt: skip
             if step not in givers + enders:
                 add(step, _on(step, givers, enders), reason, givers, enders)

@@ -306,6 +306,7 @@ sheet.form(
     "safe",
     sheet.choice("safe-order", "Which order must never be used?", options=given["safe"]["options"]),
     sheet.choice("safe-reason", "What could happen?", options=given["safe"]["reasons"]),
+    sheet.choice("safe-kind", "What kind of reason is that?", options=given["why"]["kinds"]),
 )
 
 # %% tags=["reference"]
@@ -314,10 +315,12 @@ plans = {name: [step for step, _ in steps] for name, steps in given["safe"]["ord
 broken = {name: order.broken_safety(part, steps) for name, steps in plans.items()}
 (never,) = [name for name, reasons in broken.items() if reasons]
 dangers = {rule for reason in broken[never] for rule in reason.rules}
+kinds = {reason.kind.value for reason in broken[never]}
 ref("safe-order", never, outcome="safe-order", must_pass=True,
     lesson="02-order-of-work#where-somebody-could-be-hurt")
 ref("safe-reason", dangers,
     outcome="safe-order", must_pass=True, lesson="02-order-of-work#where-somebody-could-be-hurt")
+ref("safe-kind", kinds, outcome="safe-order", lesson="02-order-of-work#four-reasons")
 
 # %% tags=["mark"] task="safe" points=3
 

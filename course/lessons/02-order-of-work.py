@@ -1,0 +1,196 @@
+# %% [markdown]
+# # Order of work
+#
+# <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
+#
+# **After this lesson you can** plan a workable order for a sub-assembly and for the whole unit, say why one step comes before another, tell what can be done next, mend a slip with the least rework, keep within the time that sealant and heat allow, and name the parts that must be new.
+#
+# **Time:** 30 to 40 minutes. **What passing proves:** that you can plan the build before you touch a bench unit.
+#
+# *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+from twoshaft.models import order
+from twoshaft.plots.tables import given_table
+from twoshaft.rigs import build_simulator, order_bench, rule_picture
+
+unit = open_sheet("order-of-work").unit
+whole = order.OrderTask.from_unit(unit)
+name = {operation.id: operation.name for operation in unit.operations}
+
+# %% [markdown]
+# ## Before you start
+#
+# - Wear eye protection when anything is struck, and whenever springs, detent balls or circlips are fitted or released. A circlip leaves the pliers faster than you blink.
+# - Hot parts from the oven look like cold ones. Wear gloves, and say aloud what is hot.
+# - Cases and shafts are heavy and slip when oiled. Use lifting aids, and keep fingers out of gears that are turned by hand.
+# - Solvents, sealant and drained oil: gloves, ventilation, and their safety data sheets. Brake cleaner never near heat.
+#
+# On this page nothing can break. Try things.
+
+# %% [markdown]
+# ## An order, not the order
+#
+# A build is not one fixed list. Some steps need others; some do not care. Two mechanics can work in different orders and both be right.
+#
+# **Predict:** below are the steps of one stage. Which step can only come last? Decide, then put the list in order. The bench says at once what is wrong, and why.
+
+# %% tags=["rig"]
+stage = unit.stages[0]
+order_bench(unit, unit.operations_of[stage.id])
+
+# %% [markdown]
+# Did the last step turn out to be the one you said? Try a second order that works too. There are many, as the next table counts.
+
+# %% tags=["rig"]
+tasks = [(s, order.OrderTask.from_unit(unit, unit.operations_of[s.id])) for s in unit.stages]
+given_table(
+    "How many orders work, stage by stage",
+    ["stage", "steps", "orders that work"],
+    [(s.name, len(task.steps), str(order.count_orders(task))) for s, task in tasks],
+)
+
+# %% [markdown]
+# So nobody has to learn one list by heart. You have to know **why** one step comes before another. Then every workable order is open to you, also on a unit that you have never seen.
+
+# %% [markdown]
+# ## Four reasons
+#
+# There are only four reasons why a step has to come first.
+#
+# 1. **Cannot.** The later step is impossible without it.
+# 2. **Buries.** Afterwards the earlier step can no longer be reached. Nothing tells you until the end.
+# 3. **Harms.** The wrong way round, a part or a person is harmed.
+# 4. **Blinds.** The wrong way round, a check is worth nothing: you measured, and you know nothing.
+
+# %% tags=["rig"]
+given_table("Cannot: three examples from this unit", ["comes first", "comes later", "why"],
+            [(name[r.earlier], name[r.later], r.reason)
+             for r in unit.rules if r.kind == "cannot" and r.earlier][:3])
+
+# %% tags=["rig"]
+given_table("Buries: three examples from this unit", ["comes first", "comes later", "why"],
+            [(name[r.earlier], name[r.later], r.reason)
+             for r in unit.rules if r.kind == "buries" and r.earlier][:3])
+
+# %% tags=["rig"]
+given_table("Harms: three examples from this unit", ["comes first", "comes later", "why"],
+            [(name[r.earlier], name[r.later], r.reason)
+             for r in unit.rules if r.kind == "harms" and r.earlier][:3])
+
+# %% tags=["rig"]
+given_table("Blinds: three examples from this unit", ["comes first", "comes later", "why"],
+            [(name[r.earlier], name[r.later], r.reason)
+             for r in unit.rules if r.kind == "blinds" and r.earlier][:3])
+
+# %% [markdown]
+# **Predict:** which of the four is the most expensive? A *cannot* stops you on the spot, so it costs little. A *buries* lets you work on, and everything that was fitted since stands in the way.
+
+# %% [markdown]
+# ## The rules as a picture
+#
+# Every arrow below is a rule of this unit. Choose a step to see what has to come before it and what waits for it. The kind of each rule is written on its arrow, and the reasons stand beside the picture as sentences.
+
+# %% tags=["rig"]
+busiest = max(whole.steps, key=lambda step: whole.before[whole.number[step]].bit_count()
+              * whole.after[whole.number[step]].bit_count())
+rule_picture(unit, focus=busiest)
+
+# %% [markdown]
+# The step shown first is the busiest one: most of the build has to be done before it or waits for it. Look for a step with nothing before it. It can be done at any time; good to know when somebody else has the press.
+
+# %% [markdown]
+# ## What can be done next
+#
+# Step through a whole build. At every point the simulator shows what is ready, what is out of reach, which holds are on and what the clock says.
+#
+# **Predict** before each step: how many steps are ready now?
+
+# %% tags=["rig"]
+build_simulator(unit)
+
+# %% [markdown]
+# At the start many steps are ready, since the sub-assemblies do not wait for each other. Near the end the choice gets small. A good plan uses the wide part: do at the bench, early, whatever will be needed in a hurry.
+
+# %% [markdown]
+# ## Clocks and holds
+#
+# Some steps start a clock. Sealant skins over, a warm part cools, locking compound sets. From then on only what **must** lie between belongs there. Do everything else before the clock starts.
+
+# %% tags=["rig"]
+given_table("The clocks of this unit", ["clock", "starts with", "must be done", "minutes", "why"],
+            [(c.name, name[c.starts], name[c.ends], c.minutes, c.reason) for c in unit.clocks])
+
+# %% [markdown]
+# A **hold** is a state that some steps need and that has to be ended again: two gears engaged at once to lock the shafts, a ring held open. Nothing that needs it may come before it or after it, and you must not forget to end it.
+
+# %% tags=["rig"]
+names = {**name, **{group.id: group.name for group in unit.together}}
+given_table("The holds of this unit", ["hold", "begins with", "needed for", "ends with", "why"],
+            [(h.name, ", ".join(name[i] for i in h.given_by), ", ".join(names[i] for i in h.needed_by),
+              ", ".join(name[i] for i in h.ended_by), h.reason) for h in unit.holds])
+
+# %% [markdown]
+# Some steps go in **as one**: two shafts whose gears mesh, rails that pass through their forks. Plan them as one step.
+
+# %% [markdown]
+# ## A slip and its price
+#
+# Two things count, and they are not the same.
+#
+# - **The plan slip:** how few steps you would have to move in your list to make it work. This sets your mark.
+# - **The bench cost:** what it would have cost to find out at the bench. This is what the feedback tells you.
+#
+# In the list below one step was forgotten and put at the end. **Predict:** how many steps have to come off again?
+
+# %% tags=["rig"]
+order_done = list(order.model_order(whole))
+weight = {step: len(order.rework(whole, order_done, step).off) for step in order_done}
+forgotten = max(order_done, key=lambda step: weight[step])
+late = [step for step in order_done if step != forgotten] + [forgotten]
+price, slip = order.replay(whole, late), order.plan_slip(whole, late)
+given_table("One forgotten step", ["forgotten", "steps to move in the plan", "extra minutes at the bench",
+                                   "parts lost"],
+            [(whole.label(forgotten), slip.size, price.minutes_extra, len(price.parts_lost))])
+
+# %% [markdown]
+# One line in the plan; hours at the bench. That is why you plan on paper first.
+#
+# To mend a slip with the least rework, ask of every step that is fitted: does it stand in the way of the forgotten one? Only those come off. Everything else stays.
+
+# %% tags=["rig"]
+build_simulator(unit, late)
+
+# %% [markdown]
+# ## Parts that must be new
+#
+# Some parts do their work once: seals, sealing washers, spring pins, staked nuts, a snap ring that was stretched, the film itself. Taking a step apart costs its single-use parts, however new they look.
+
+# %% tags=["rig"]
+given_table("Single-use parts of this unit", ["part"],
+            [(part.name,) for part in unit.parts if part.single_use])
+
+# %% [markdown]
+# ## Where somebody could be hurt
+#
+# Some rules guard more than time and parts. Broken, they can hurt you at the bench or let the unit fail on the road. In the exercise these are **must-pass**: one slip here is not made up for by marks elsewhere.
+
+# %% tags=["rig"]
+given_table("Rules that guard safety", ["comes first", "comes later", "why"],
+            [(name[r.earlier], name[r.later], r.reason)
+             for r in unit.rules if r.safety and r.earlier])
+
+# %% [markdown]
+# ## How you are marked
+#
+# Every order that works gets full marks. If yours does not, the fewest steps that would have to be moved are counted, and shuffling by luck earns next to nothing. Leaving a step out is never cheaper than putting it in the wrong place. Where an answer builds on an earlier one, a slip is charged once.
+#
+# Now open the exercise from **start-here**.
+
+# %% [markdown]
+# ## Sources
+#
+# - The number of orders that work is the number of linear extensions of a partial order (Brightwell and Winkler 1991, from memory).
+# - The fewest steps to move is a smallest vertex cover of the pairs that stand the wrong way round (König 1931, Dilworth 1950, from memory).
+# - Order rules, minutes and parts are invented for this unit; that such rules exist is common practice, no source.

@@ -5,14 +5,16 @@ from itertools import combinations
 
 import pytest
 
-from twoshaft.jobsheet import Choice, Choices, Number
+from twoshaft.jobsheet import Choice, Choices, Number, Order
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking.chance import (
-    TARGET,
+    ORDER_CHANCE,
+    TASK_CHANCE,
     above_line,
     field_spread,
     guess_line,
     mean_above,
+    task_chance,
     task_spread,
 )
 from twoshaft_grader.marking.compare import judge
@@ -59,12 +61,12 @@ def test_a_measured_figure_leaves_nothing_to_chance():
     assert field_spread(Number("f", "?", "mm"), reference(Q(1, "mm"))) == ((0.0, 1.0),)
 
 
-def test_the_line_is_the_lowest_that_keeps_guessing_at_five_percent():
+def test_the_line_is_the_lowest_that_keeps_guessing_low():
     four = field_spread(Choice("f", "?", options(4)), reference("k0"))
     spread = task_spread([(1, four)] * 4)
     line = guess_line(spread)
-    assert mean_above(spread, line) == pytest.approx(TARGET, abs=1e-6)
-    assert mean_above(spread, line - 0.01) > TARGET
+    assert mean_above(spread, line) == pytest.approx(TASK_CHANCE, abs=1e-6)
+    assert mean_above(spread, line - 0.01) > TASK_CHANCE
     assert sum(chance for _, chance in spread) == pytest.approx(1)
 
 
@@ -73,6 +75,14 @@ def test_where_no_line_will_do_only_all_right_counts():
     assert guess_line(task_spread([(1, four)])) == 0.0
     pair = guess_line(task_spread([(1, four), (1, four)]))
     assert above_line(0.5, pair) == 0 and above_line(1.0, pair) == 1
+
+
+def test_an_order_keeps_the_line_of_its_own_model():
+    asked = Order("f", "?", options(6))
+    alone = task_chance([(asked, reference(None))])
+    assert (alone.line, alone.mean) == (0.0, ORDER_CHANCE)
+    mixed = task_chance([(asked, reference(None)), (Choice("g", "?", options(5)), reference("k0"))])
+    assert mixed.line > 0 and mixed.mean < ORDER_CHANCE
 
 
 def test_numbers_alone_have_no_line():
@@ -93,4 +103,4 @@ def test_guesses_at_a_task_earn_what_the_line_promises():
         ticks = tuple(k for k, _ in several.options if source.random() < 0.5)
         shares.append(judge(several, reference({"k0", "k1", "k2"}), ticks).share)
         earned += above_line(sum(shares) / 4, line)
-    assert earned / 4000 == pytest.approx(TARGET, abs=0.01)
+    assert earned / 4000 == pytest.approx(TASK_CHANCE, abs=0.01)

@@ -1,14 +1,15 @@
 """What guessing would earn, and the line above which a task's marks count.
 
 A task's marks begin where guessing ends: the share earned on its fields counts above the lowest
-line that leaves a random answer 5 % on average, as the order model does for one list. Where even
-that cannot be had (one choice of four), only a wholly right answer counts, and the build adds up
-what the whole module leaves to chance.
+line that leaves a random answer 4 % on average. Where even that cannot be had (one choice of
+four), only a wholly right answer counts; the build adds up what the module leaves to chance and
+refuses more than 5 %.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 from functools import lru_cache
 from math import comb
 
@@ -16,8 +17,12 @@ from twoshaft.jobsheet.fields import Choice, Choices, Field, Order
 from twoshaft_grader.marking.compare import choices_share, judge, right_keys
 from twoshaft_grader.marking.reference import Reference
 
-TARGET = 0.05
-"""The mean share that a random answer may earn."""
+TASK_CHANCE = 0.04
+"""What a random answer to a task may earn on average, where its fields allow a line."""
+MODULE_CHANCE = 0.05
+"""What random answers to a whole module may earn on average."""
+ORDER_CHANCE = 0.05
+"""What a random order may earn on average, by the order model."""
 
 Spread = tuple[tuple[float, float], ...]
 """Shares that a random answer can earn, with their probabilities."""
@@ -53,7 +58,7 @@ def field_spread(asked: Field, reference: Reference) -> Spread:
                 share = choices_share(hits, extras, right, wrong)
                 _add(spread, share, ways / 2 ** (right + wrong))
     elif isinstance(asked, Order):
-        spread = {0.0: 1 - TARGET, 1.0: TARGET}
+        spread = {0.0: 1 - ORDER_CHANCE, 1.0: ORDER_CHANCE}
     elif isinstance(reference.value, int):
         hit = 1 / max(10, abs(reference.value))
         spread = {0.0: 1 - hit, 1.0: hit}
@@ -93,20 +98,59 @@ def mean_above(spread: Spread, line: float) -> float:
 
 
 @lru_cache(maxsize=1024)
-def guess_line(spread: Spread) -> float:
-    """Return the lowest line that leaves a random answer :data:`TARGET` on average.
+def guess_line(spread: Spread, target: float = TASK_CHANCE) -> float:
+    """Return the lowest line that leaves a random answer ``target`` on average.
 
     Where no line does, the highest share short of all.
     """
-    if mean_above(spread, 0.0) <= TARGET + 1e-12:
+    if mean_above(spread, 0.0) <= target + 1e-12:
         return 0.0
     low, high = 0.0, max((share for share, _ in spread if share < 1 - 1e-6), default=0.0)
-    if mean_above(spread, high) >= TARGET:
+    if mean_above(spread, high) >= target:
         return high
     for _ in range(50):
         middle = (low + high) / 2
-        low, high = (middle, high) if mean_above(spread, middle) > TARGET else (low, middle)
+        low, high = (middle, high) if mean_above(spread, middle) > target else (low, middle)
     return high
+
+
+@dataclass(frozen=True)
+class TaskChance:
+    """What is left to chance in a task.
+
+    Attributes
+    ----------
+    line : float
+        The share above which points count.
+    mean : float
+        What a random answer then earns on average, at most.
+    """
+
+    line: float
+    mean: float
+
+
+def task_chance(parts: Iterable[tuple[Field, Reference]]) -> TaskChance:
+    """Draw the line of a task.
+
+    An order has its own line in the order model, so its part of the task keeps what that leaves.
+
+    Parameters
+    ----------
+    parts : iterable of (Field, Reference)
+        The task's fields.
+
+    Returns
+    -------
+    TaskChance
+    """
+    parts = tuple(parts)
+    total = sum(reference.weight for _, reference in parts)
+    orders = sum(reference.weight for asked, reference in parts if isinstance(asked, Order))
+    target = TASK_CHANCE + (ORDER_CHANCE - TASK_CHANCE) * orders / total
+    spread = task_spread((reference.weight, field_spread(a, reference)) for a, reference in parts)
+    line = guess_line(spread, target)
+    return TaskChance(line, mean_above(spread, line))
 
 
 def _add(spread: dict[float, float], share: float, chance: float) -> None:

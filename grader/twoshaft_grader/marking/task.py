@@ -17,7 +17,7 @@ from twoshaft.jobsheet import SheetData, read_sheet
 from twoshaft.jobsheet.fields import Field
 from twoshaft.jobsheet.sheet import given_digest
 from twoshaft.units import Unit, load_unit
-from twoshaft_grader.marking.chance import above_line, field_spread, guess_line, task_spread
+from twoshaft_grader.marking.chance import above_line, task_chance
 from twoshaft_grader.marking.compare import Judgement, judge
 from twoshaft_grader.marking.outcomes import outcome_marks, task_parts
 from twoshaft_grader.marking.reference import Answered, Solution, load_solution, run_both
@@ -171,12 +171,7 @@ def _mark_task(id: str, solution: Solution, fields: list[FieldMark], clean: Answ
     maximum = solution.points[id]
     total = sum(field.weight for field in fields)
     share = sum(field.weight * field.share for field in fields) / total if total else 0.0
-    line = guess_line(
-        task_spread(
-            (field.weight, field_spread(clean.fields[field.name], clean.references[field.name]))
-            for field in fields
-        )
-    )
+    line = task_chance((clean.fields[f.name], clean.references[f.name]) for f in fields).line
     points = round(maximum * above_line(share, line), 2)
     return TaskMark(id, solution.titles.get(id) or id, points, maximum, line, tuple(fields))
 

@@ -17,14 +17,7 @@ from twoshaft.outcomes import Outcome, load_outcomes
 from twoshaft.readings import MODULES, issue_record
 from twoshaft.units import Unit, load_unit, shipped_units
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking.chance import (
-    TARGET,
-    Spread,
-    field_spread,
-    guess_line,
-    mean_above,
-    task_spread,
-)
+from twoshaft_grader.marking.chance import MODULE_CHANCE, task_chance
 from twoshaft_grader.marking.compare import judge
 from twoshaft_grader.marking.reference import (
     Answered,
@@ -128,29 +121,23 @@ def prove(
 
 def guessed(solution: Solution, clean: Answered) -> float:
     """Return the part of all points that a random sheet earns on average."""
-    earned = sum(
-        solution.points[task] * mean_above(*_line(clean, names))
+    return sum(_guessed(solution, clean).values()) / sum(solution.points.values())
+
+
+def _guessed(solution: Solution, clean: Answered) -> dict[str, float]:
+    """Points that a random answer to each task earns on average."""
+    return {
+        task: solution.points[task]
+        * task_chance((clean.fields[name], clean.references[name]) for name in names).mean
         for task, names in clean.tasks.items()
-    )
-    return earned / sum(solution.points.values())
-
-
-def _line(clean: Answered, names: Iterable[str]) -> tuple[Spread, float]:
-    """A task's spread of guesses, and its line."""
-    spread = task_spread(
-        (clean.references[n].weight, field_spread(clean.fields[n], clean.references[n]))
-        for n in names
-    )
-    return spread, guess_line(spread)
+    }
 
 
 def _chance(solution: Solution, clean: Answered) -> Iterable[str]:
     mean = guessed(solution, clean)
-    if mean > TARGET:
-        most = {
-            t: solution.points[t] * mean_above(*_line(clean, n)) for t, n in clean.tasks.items()
-        }
-        worst = max(most, key=most.__getitem__)
+    if mean > MODULE_CHANCE:
+        points = _guessed(solution, clean)
+        worst = max(points, key=points.__getitem__)
         yield (
             f"guessing earns {100 * mean:.1f} % of the module; give {worst} more options or "
             "fields, or fewer points."

@@ -127,6 +127,10 @@ def test_forms_are_there_on_opening_and_an_answer_is_kept(start_lab, wait_for_te
     again = lab.open_notebook("a01/order-of-work-1/small.ipynb")
     wait_for_text(again, "How wide is the gap?")
     assert again.get_by_label("How wide is the gap?").first.input_value() == "1,25 mm"
+    # The first window is still at work.
+    box.fill("1.5 mm")
+    box.press("Tab")
+    wait_until(lambda: stored(folder, "gap") == "1.5 mm")
 
 
 def test_after_a_restart_of_the_kernel_the_forms_come_back(start_lab, wait_for_text):

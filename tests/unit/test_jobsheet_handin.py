@@ -12,6 +12,7 @@ from twoshaft.jobsheet import handin, open_sheet
 from twoshaft.jobsheet.people import Listed, read_people, word_check, word_fits, write_people
 from twoshaft.jobsheet.receipts import read_receipts, receipt_code, sheet_digest
 from twoshaft.jobsheet.signin import SignIn
+from twoshaft.jobsheet.startpage import StartPage, start_here
 from twoshaft.jobsheet.workplace import Person
 
 pytestmark = pytest.mark.skipif(
@@ -227,3 +228,43 @@ def test_a_workplace_without_an_exchange_still_lists_what_is_there(workplace, an
     with pytest.raises(CohortError, match="hands nothing in"):
         ana.hand_in("order-of-work-1")
     assert handin.find_counter(workplace) is None
+
+
+def test_the_start_page_says_what_is_wrong_and_goes_on(workplace):
+    page = StartPage(SignIn(workplace))
+    assert page.people == [["a01", "Example, Ana (a01)"], ["a02", "Sample, Ben (a02)"]]
+    page.hear({"type": "sign-in", "name": "a01", "word": "wrong"})
+    assert page.trouble.startswith("That is not the word") and page.me == {}
+    turn = page.turn
+    page.hear({"type": "sign-in", "name": "a01", "word": "wrong"})
+    assert page.turn == turn + 1
+    page.hear({"type": "sign-in", "name": "a01", "word": "copper-heron"})
+    assert page.trouble == "" and page.me["name"] == "Ana Example"
+    page.hear({"type": "get", "name": "nothing-1"})
+    assert page.trouble.startswith("There is no assignment “nothing-1”")
+    page.hear({"type": "get", "name": "order-of-work-1"})
+    assert page.entries[0]["state"] == "open" and "Working as Ana" in page.plain_copy()
+    page.hear({"type": "hand-in", "name": "order-of-work-1"})
+    assert page.trouble.startswith("Nothing to hand in yet")
+    answer(workplace)
+    page.hear({"type": "hand-in", "name": "order-of-work-1"})
+    assert "with 1 answer. Receipt " in page.said
+    said = page.said
+    page.hear({"type": "look", "quietly": True})
+    assert page.said == said
+    page.hear({"type": "sign-out"})
+    assert page.me == {} and page.entries == []
+
+
+@pytest.mark.parametrize("name", ["people.json", "workplace.json"])
+def test_a_damaged_workplace_is_told_on_the_start_page(workplace, ana, name):
+    (workplace / name).write_text("{")
+    page = StartPage(ana)
+    assert name in page.trouble and page.entries == []
+    (workplace / name).unlink()
+    assert StartPage(ana) is not None
+
+
+def test_who_is_signed_in_stays_known_while_the_kernel_lives(workplace):
+    start_here(workplace).hear({"type": "sign-in", "name": "a02", "word": "tin-otter"})
+    assert start_here(workplace).me["id"] == "a02"

@@ -73,6 +73,8 @@ def read_people(workplace: Path) -> tuple[Listed, ...]:
         ) from None
     except (OSError, UnicodeDecodeError):
         raise SheetError("it cannot be read", where=path.name, mend="ask your instructor") from None
+    except SheetError as error:
+        raise SheetError(error.what, where=error.where, mend="ask your instructor") from None
     if not isinstance(entries, list):
         raise SheetError("it is not a list of people", where=path.name, mend="ask your instructor")
     people = []

@@ -22,7 +22,15 @@ function renderStart({ model, el }) {
   const body = make("div", {});
   const said = make("p", { class: "ts-said", role: "status" });
   screen.show(screen.alert, said, body);
-  const ask = (type, more = {}) => model.send({ type, ...more });
+  const ask = (type, more = {}) => {
+    if (body.getAttribute("aria-busy") === "true") return;
+    if (!more.quietly) {
+      body.setAttribute("aria-busy", "true");
+      said.textContent = "One moment.";
+      screen.alert.textContent = "";
+    }
+    model.send({ type, ...more });
+  };
   const button = (text, key, click, first) => make("button", {
     type: "button", class: first ? "ts-button ts-first" : "ts-button", "data-key": key, onclick: click,
   }, text);
@@ -109,6 +117,7 @@ function renderStart({ model, el }) {
   let waiting = 0;
   function draw() {
     const key = el.contains(document.activeElement) ? document.activeElement.dataset.key : null;
+    body.removeAttribute("aria-busy");
     const signedIn = Boolean(model.get("me").id);
     said.textContent = model.get("said");
     screen.alert.textContent = model.get("trouble");
@@ -131,6 +140,7 @@ function renderStart({ model, el }) {
   eye.observe(el);
   document.addEventListener("visibilitychange", back);
   return () => {
+    clearTimeout(waiting);
     model.off("change", later);
     eye.disconnect();
     document.removeEventListener("visibilitychange", back);

@@ -47,6 +47,7 @@ class StartPage(Screen):
     lessons = traitlets.List().tag(sync=True)
     said = traitlets.Unicode().tag(sync=True)
     trouble = traitlets.Unicode().tag(sync=True)
+    turn = traitlets.Int().tag(sync=True)
 
     def __init__(self, sign_in: SignIn) -> None:
         self._sign_in = sign_in
@@ -94,6 +95,7 @@ class StartPage(Screen):
             self.me = {"id": person.id, "name": person.name} if person else {}
             self.lessons = [list(lesson) for lesson in self._sign_in.lessons()]
             self.said, self.trouble = said, trouble
+            self.turn += 1  # the page waits for it, even where nothing else has changed
         self.renew_copy()
 
     def _people(self) -> Any:
@@ -110,4 +112,5 @@ class StartPage(Screen):
 
 
 def _as_text(error: CourseError) -> str:
-    return error.sentence[:1].upper() + error.sentence[1:]
+    text = error.sentence
+    return text if error.where else text[:1].upper() + text[1:]

@@ -114,14 +114,13 @@ def read_assignment(path: Path) -> Assignment | None:
     SheetError
         If the file cannot be used.
     """
-    data = read_table(path)
+    mend = "get the assignment again from start-here, or ask your instructor"
+    data = read_table(path, mend)
     if data is None:
         return None
     module, attempt = data.get("module"), data.get("attempt")
     if not well_named(module) or isinstance(attempt, bool) or not isinstance(attempt, int):
-        raise SheetError(
-            "module or attempt is missing", where=path.name, mend="fetch the assignment again"
-        )
+        raise SheetError("module or attempt is missing", where=path.name, mend=mend)
     words = ("cohort", "salt", "unit", "unit_version", "course_version", "due")
     given = {word: str(data[word]) for word in words if data.get(word)}
     return Assignment(
@@ -146,7 +145,7 @@ def read_person(path: Path) -> Person | None:
     return Person(data["id"], *names)
 
 
-def read_table(path: Path) -> dict[str, Any] | None:
+def read_table(path: Path, mend: str = "ask your instructor") -> dict[str, Any] | None:
     """A small JSON file with a table of names; None if there is no such file.
 
     Raises
@@ -156,13 +155,12 @@ def read_table(path: Path) -> dict[str, Any] | None:
     """
     try:
         if path.stat().st_size > MAX_BYTES:
-            raise SheetError("it is too large", where=path.name)
+            raise SheetError("it is too large", where=path.name, mend=mend)
         text = path.read_text(encoding="utf-8-sig")
     except FileNotFoundError:
         return None
     except (OSError, UnicodeDecodeError):
-        raise SheetError("it cannot be read", where=path.name, mend="ask your instructor") from None
-    mend = "get the assignment again from start-here, or ask your instructor"
+        raise SheetError("it cannot be read", where=path.name, mend=mend) from None
     try:
         data = load_json(text, path.name)
     except SheetError as error:

@@ -159,6 +159,16 @@ def _free_port() -> int:
 @pytest.fixture
 def start_lab(chromium, tmp_path):
     """Start a JupyterLab: ``start_lab(root, role="apprentice", released=digests)``."""
+    yield from _starter(chromium, tmp_path)
+
+
+@pytest.fixture(scope="module")
+def start_shared_lab(chromium, tmp_path_factory):
+    """As ``start_lab``, for one that the tests of a module share, each in a folder of its own."""
+    yield from _starter(chromium, tmp_path_factory.mktemp("lab"))
+
+
+def _starter(chromium, tmp_path):
     labs = []
 
     def start(root: Path | None = None, *, role: str = "apprentice", released=()) -> Lab:

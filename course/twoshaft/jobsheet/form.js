@@ -139,7 +139,10 @@ function fieldView(field, send) {
   return {
     name: field.name,
     element: whole,
-    show(next) { show(next, waiting !== null || status.classList.contains("ts-status-bad")); },
+    show(next) {
+      if (waiting !== null) return; // what is shown here is newer than what the kernel knows
+      show(next, status.classList.contains("ts-status-bad"));
+    },
     saved(message) {
       if (message.turn !== turn) return; // a later change is on its way
       clearTimeout(waiting);

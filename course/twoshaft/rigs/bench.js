@@ -5,7 +5,11 @@ function renderBench({ model, el }) {
   const finding = make("p", { class: "ts-finding", role: "status" });
   const cost = make("p", { class: "ts-cost" });
   const start = model.get("start");
-  const send = (order) => model.send({ type: "order", order });
+  let awaited = null; // the order whose judgement is on its way
+  const send = (order) => {
+    awaited = freshId("order");
+    model.send({ type: "order", order, turn: awaited });
+  };
   const list = orderList({
     label: "Order of work, practice", steps: model.get("steps"), order: model.get("judged").order, onChange: send,
   });
@@ -16,6 +20,8 @@ function renderBench({ model, el }) {
     screen.alert, finding, cost, list.element);
   function show() {
     const judged = model.get("judged");
+    if (awaited !== null && judged.turn !== awaited) return;
+    awaited = null;
     finding.textContent = judged.finding;
     cost.textContent = judged.cost;
     list.setOrder(judged.order);

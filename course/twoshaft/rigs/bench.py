@@ -55,7 +55,7 @@ class OrderBench(Screen):
         """Judge the order that the browser shows now."""
         if message.get("type") == "order":
             order = [step for step in message.get("order", ()) if step in self.task.number]
-            self.judged = self._judge(order)
+            self.judged = {**self._judge(order), "turn": message.get("turn")}
             self.renew_copy()
 
     def _judge(self, order: list[str]) -> dict[str, Any]:

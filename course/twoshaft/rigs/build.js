@@ -15,10 +15,10 @@ function renderSimulator({ model, el }) {
   const of = make("span");
   const press = (text, action, label) =>
     make("button", { type: "button", class: "ts-button", onclick: action, "aria-label": label ?? text }, text);
-  const now = () => model.get("view").position;
+  const move = (by) => model.send({ type: "move", by });
   const go = (position) => model.send({ type: "go", position });
-  const back = press("Back", () => go(now() - 1), "One step back");
-  const forth = press("Next", () => go(now() + 1), "Next step");
+  const back = press("Back", () => move(-1), "One step back");
+  const forth = press("Next", () => move(1), "Next step");
   const first = press("Start", () => go(0), "Empty bench");
   const last = press("End", () => go(model.get("view").count), "End of the order");
   const tryIt = press("Try it", () => model.send({ type: "take", step: waiting.value }), "Try this step now");
@@ -31,10 +31,12 @@ function renderSimulator({ model, el }) {
     make("span", { class: "ts-pair" }, "place ", place, of, press("Go", jump, "Go to this place")));
   controls.addEventListener("keydown", (event) => {
     if (event.target === place || event.ctrlKey || event.metaKey || event.altKey) return;
-    const to = { ArrowLeft: now() - 1, ArrowRight: now() + 1, Home: 0, End: model.get("view").count }[event.key];
-    if (to === undefined) return;
+    const act = {
+      ArrowLeft: () => move(-1), ArrowRight: () => move(1), Home: () => go(0), End: () => go(model.get("view").count),
+    }[event.key];
+    if (!act) return;
     event.preventDefault();
-    go(to);
+    act();
   });
   const screen = openScreen({ model, el }, {
     kind: "rig",

@@ -43,12 +43,16 @@ class BuildSimulator(Screen):
     def hear(self, message: dict[str, Any]) -> None:
         """Go to a place in the order, or take another step next."""
         if message.get("type") == "go":
-            wanted = int(message.get("position", 0))
-            self.position = max(0, min(len(self.sequence), wanted))
+            self._go(int(message.get("position", 0)))
+        elif message.get("type") == "move":
+            self._go(self.position + int(message.get("by", 0)))
         elif message.get("type") == "take" and message.get("step") in self.task.number:
             self._take(message["step"])
         self.view = self._look()
         self.renew_copy()
+
+    def _go(self, position: int) -> None:
+        self.position = max(0, min(len(self.sequence), position))
 
     def _take(self, step: str) -> None:
         """Do a step next; one that was refused before gets another try."""

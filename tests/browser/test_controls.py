@@ -1,0 +1,378 @@
+"""Forms and rigs worked with in a real browser: by keys, by mouse, by finger."""
+
+import json
+import re
+import time
+
+import nbformat
+import pytest
+from nbformat.v4 import new_code_cell, new_notebook
+
+from twoshaft.jupyter.released import cell_digest
+
+pytestmark = pytest.mark.browser
+
+SETUP = """\
+from twoshaft.jobsheet import open_sheet
+sheet = open_sheet("order-of-work")
+steps = [["a", "Drive in the seal"], ["b", "Lower the shafts"], ["c", "Close the case"],
+         ["d", "Tighten the bolts"], ["e", "Fill the oil"]]"""
+FORM = """\
+sheet.form(
+    "small",
+    sheet.number("gap", "How wide is the gap?", "mm"),
+    sheet.choice("why", "Why is it there?", options=[["oil", "For the oil"], ["heat", "For heat"]]),
+    sheet.choices("new", "What must be new?", options=[["seal", "Seal"], ["rail", "Rail"]]),
+    sheet.order("plan", "Put these steps in order", steps=[steps[i] for i in (3, 0, 4, 2, 1)]),
+)"""
+RIGS = {
+    "bench": """\
+from twoshaft.rigs import order_bench
+stage = [o.id for o in sheet.unit.operations if o.stage == sheet.unit.operations[0].stage]
+order_bench(sheet.unit, stage)""",
+    "build": """\
+from twoshaft.rigs import build_simulator
+build_simulator(sheet.unit)""",
+    "rules": """\
+from twoshaft.rigs import rule_picture
+rule_picture(sheet.unit)""",
+}
+FRONT = ".jp-NotebookPanel:not(.lm-mod-hidden)"
+FOCUSABLE = "input, select, button, summary, [tabindex='0']"
+
+
+def notebook(path, *, rigs=()):
+    """A course notebook with the form of one task, and rigs."""
+    cells = [("setup", SETUP), ("form", FORM), *(("rig", RIGS[name]) for name in rigs)]
+    made = new_notebook(
+        cells=[
+            *(
+                new_code_cell(source, metadata={"tags": [tag], "jupyter": {"source_hidden": True}})
+                for tag, source in cells
+            ),
+            new_code_cell("x = 1"),
+        ],
+        metadata={
+            "kernelspec": {"name": "python3", "display_name": "Python 3", "language": "python"},
+            "twoshaft": {"open": True},
+        },
+    )
+    nbformat.write(made, path)
+
+
+@pytest.fixture(scope="module")
+def lab(start_shared_lab):
+    sources = (SETUP, FORM, *RIGS.values())
+    return start_shared_lab(released=[cell_digest(source) for source in sources])
+
+
+@pytest.fixture
+def folder(lab, request):
+    """A folder of this test's own, with a notebook in it."""
+    place = lab.root / re.sub(r"\W+", "-", request.node.name).strip("-")
+    place.mkdir()
+    notebook(place / "small.ipynb")
+    return place
+
+
+@pytest.fixture
+def open_form(lab, folder):
+    """Open the notebook, in a window given or a new one; returns its form."""
+
+    def open_it(page=None, **window):
+        page = page or lab.page(**window)
+        lab.open_notebook(f"{folder.name}/small.ipynb", page, ready=".twoshaft-form")
+        return page.locator(f"{FRONT} .twoshaft-form")
+
+    return open_it
+
+
+@pytest.fixture
+def form(open_form):
+    form = open_form()
+    yield form
+    form.page.close()
+
+
+@pytest.fixture
+def rigs(lab, folder):
+    """A notebook with a form and every rig; returns the window."""
+    notebook(folder / "all.ipynb", rigs=RIGS)
+    page = lab.open_notebook(f"{folder.name}/all.ipynb", lab.page(), ready=".twoshaft-form")
+    wait_until(lambda: page.locator(f"{FRONT} .twoshaft-rig").count() == len(RIGS), 60)
+    yield page
+    page.close()
+
+
+def stored(folder, name):
+    files = list(folder.glob("*jobsheet.json"))
+    fields = json.loads(files[0].read_text())["fields"] if files else {}
+    return fields.get(name, {}).get("value")
+
+
+def wait_until(true, seconds=15):
+    end = time.monotonic() + seconds
+    while not true():
+        assert time.monotonic() < end, "waited in vain"
+        time.sleep(0.05)
+
+
+def shown_order(form):
+    return [label.split("\n")[-1] for label in form.locator("[role=option]").all_inner_texts()]
+
+
+def spoken(form):
+    return form.locator("[aria-live=assertive]").inner_text()
+
+
+def status(form, number):
+    return form.locator(".ts-status").nth(number)
+
+
+def tab_to(page, inside):
+    """Press Tab until the focus is inside a part of the page."""
+    for _ in range(60):
+        if page.evaluate("css => !!document.activeElement?.closest(css)", inside):
+            return
+        page.keyboard.press("Tab")
+    pytest.fail(f"the Tab key never reaches {inside}")
+
+
+def test_an_order_is_put_right_by_keys_alone(folder, form):
+    page = form.page
+    form.get_by_label("How wide is the gap?").focus()
+    tab_to(page, "[role=listbox]")
+    # Start: Tighten, Seal, Fill, Close, Lower.
+    page.keyboard.press("End")
+    page.keyboard.press("Shift+ArrowUp")  # Tighten, Seal, Fill, Lower, Close
+    assert spoken(form) == "Lower the shafts, position 4 of 5"
+    page.keyboard.press("Shift+ArrowUp")  # Tighten, Seal, Lower, Fill, Close
+    assert spoken(form) == "Lower the shafts, position 3 of 5"
+    page.keyboard.press("Home")
+    page.keyboard.press("Space")
+    assert spoken(form) == "Tighten the bolts picked up, position 1 of 5"
+    for _ in range(4):
+        page.keyboard.press("ArrowDown")
+    page.keyboard.press("Space")
+    assert spoken(form) == "Tighten the bolts put down, position 5 of 5"
+    page.keyboard.press("ArrowUp")
+    page.keyboard.press("Shift+ArrowUp")  # Seal, Lower, Close, Fill, Tighten
+    page.keyboard.press("End")
+    page.keyboard.press("Shift+ArrowUp")
+    wait_until(lambda: stored(folder, "plan") == ["a", "b", "c", "d", "e"])
+    assert shown_order(form)[0] == "Drive in the seal"
+    assert page.evaluate("document.activeElement.innerText").endswith("Tighten the bolts")
+
+
+def test_escape_puts_a_step_back_and_undo_takes_a_move_back(folder, form):
+    page = form.page
+    before = shown_order(form)
+    form.locator("[role=option]").first.focus()
+    page.keyboard.press("Space")
+    page.keyboard.press("ArrowDown")
+    page.keyboard.press("Escape")
+    assert shown_order(form) == before and stored(folder, "plan") is None
+    page.keyboard.press("Shift+ArrowDown")
+    assert shown_order(form) != before
+    form.get_by_role("button", name="Undo").click()
+    assert shown_order(form) == before
+    form.get_by_role("button", name="Redo").click()
+    assert shown_order(form) != before
+
+
+def test_a_block_of_steps_moves_as_one(form):
+    page = form.page
+    form.locator("[role=option]").first.focus()
+    page.keyboard.press("Enter")
+    page.keyboard.press("ArrowDown")
+    page.keyboard.press("Enter")
+    page.keyboard.press("Shift+ArrowDown")
+    assert spoken(form) == "Block of 2 steps, positions 2 to 3 of 5"
+    assert shown_order(form)[:3] == [
+        "Fill the oil",
+        "Tighten the bolts in block",
+        "Drive in the seal in block",
+    ]
+
+
+def test_buttons_and_long_moves(form):
+    form.locator("[role=option]").first.click()
+    form.get_by_role("button", name="Move the chosen step down").click()
+    assert shown_order(form)[1] == "Tighten the bolts"
+    form.locator("summary").click()
+    place = form.get_by_label("Move the chosen step to position")
+    place.fill("5")
+    place.press("Enter")
+    assert shown_order(form)[4] == "Tighten the bolts"
+    form.get_by_label("Move the chosen step before").select_option("a")
+    form.get_by_role("button", name="Move before this step").click()
+    assert shown_order(form)[:2] == ["Tighten the bolts", "Drive in the seal"]
+
+
+def drag(page, source, target, *, below):
+    start, end = source.bounding_box(), target.bounding_box()
+    page.mouse.move(start["x"] + 90, start["y"] + start["height"] / 2)
+    page.mouse.down()
+    page.mouse.move(start["x"] + 90, start["y"] + start["height"] / 2 + 12, steps=3)
+    page.mouse.move(end["x"] + 90, end["y"] + end["height"] * (0.9 if below else 0.1), steps=5)
+    page.mouse.up()
+
+
+def test_an_order_is_put_right_by_dragging(folder, form):
+    steps = form.locator("[role=option]")
+    steps.first.scroll_into_view_if_needed()
+    for wanted, label in enumerate(("Drive in", "Lower", "Close", "Tighten", "Fill")):
+        mine = next(i for i, text in enumerate(shown_order(form)) if text.startswith(label))
+        if mine != wanted:
+            drag(form.page, steps.nth(mine), steps.nth(wanted), below=False)
+    wait_until(lambda: stored(folder, "plan") == ["a", "b", "c", "d", "e"])
+
+
+def test_an_order_is_put_right_by_a_finger(lab, folder, open_form):
+    context = lab.chromium.new_context(viewport={"width": 1024, "height": 700}, has_touch=True)
+    lab.contexts.append(context)
+    form = open_form(context.new_page())
+    page = form.page
+    grips = form.locator(".ts-grip")
+    grips.nth(4).scroll_into_view_if_needed()
+    start, end = grips.nth(4).bounding_box(), grips.nth(0).bounding_box()
+    touch = context.new_cdp_session(page)
+
+    def finger(kind, y):
+        points = [] if kind == "touchEnd" else [{"x": start["x"] + 12, "y": y}]
+        touch.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": points})
+
+    finger("touchStart", start["y"] + 8)
+    for k in range(1, 9):
+        finger("touchMove", start["y"] + 8 + (end["y"] - start["y"] - 4) * k / 8)
+    finger("touchEnd", 0)
+    wait_until(lambda: shown_order(form)[0] == "Lower the shafts")
+    wait_until(lambda: (stored(folder, "plan") or [""])[0] == "b")
+
+
+def test_a_number_is_read_back_or_asked_back(folder, form):
+    box = form.get_by_label("How wide is the gap?")
+    box.fill("1.25")
+    form.get_by_text("not saved yet: press Enter").wait_for()
+    box.press("Enter")
+    form.get_by_text("read 1.25 without a unit").wait_for()
+    assert box.get_attribute("aria-invalid") == "true"
+    box.fill("1,25 mm")
+    box.press("Tab")
+    form.get_by_text("read as 1.25 mm").wait_for()
+    assert box.get_attribute("aria-invalid") == "false"
+    assert stored(folder, "gap") == "1,25 mm"
+    assert status(form, 0).inner_text().startswith("● saved")
+
+
+def test_choices_are_kept_by_keys(folder, form):
+    page = form.page
+    form.get_by_role("radio", name="For the oil").focus()
+    page.keyboard.press("Space")
+    page.keyboard.press("ArrowDown")
+    wait_until(lambda: stored(folder, "why") == "heat")
+    page.keyboard.press("Tab")
+    page.keyboard.press("Space")
+    page.keyboard.press("Tab")
+    page.keyboard.press("Space")
+    wait_until(lambda: stored(folder, "new") == ["seal", "rail"])
+    page.keyboard.press("Space")
+    wait_until(lambda: stored(folder, "new") == ["seal"])
+
+
+def test_keys_typed_in_any_control_leave_the_notebook_as_it_was(lab, folder, rigs):
+    def cells():
+        lab.save(rigs)
+        found = nbformat.read(folder / "all.ipynb", 4).cells
+        return [(cell.id, cell.cell_type, cell.source) for cell in found]
+
+    before, tried = cells(), set()
+    for summary in rigs.locator(f"{FRONT} .twoshaft summary").all():
+        summary.click()
+    for screen in rigs.locator(f"{FRONT} .twoshaft-live").all():
+        for control in screen.locator(FOCUSABLE).all():
+            if not control.is_visible() or control.is_disabled():
+                continue
+            control.focus()
+            for key in ["a", "b", "x", "d", "d"]:
+                rigs.keyboard.press(key)
+            tried.add(control.evaluate("n => n.type || n.getAttribute('role') || n.localName"))
+    kinds = {"text", "radio", "checkbox", "button", "select-one", "summary", "option", "region"}
+    assert kinds <= tried
+    assert cells() == before
+
+
+def test_answers_stand_in_the_form_when_it_is_opened_again(folder, form, open_form):
+    form.get_by_label("How wide is the gap?").fill("0,4 mm")
+    form.get_by_role("radio", name="For heat").check()
+    form.get_by_role("checkbox", name="Rail").check()
+    form.locator("[role=option]").first.focus()
+    form.page.keyboard.press("Shift+ArrowDown")
+    wait_until(lambda: stored(folder, "plan") == ["a", "d", "e", "c", "b"])
+    wait_until(lambda: stored(folder, "gap") == "0,4 mm")
+    form = open_form()
+    assert form.get_by_label("How wide is the gap?").input_value() == "0,4 mm"
+    assert form.get_by_role("radio", name="For heat").is_checked()
+    assert form.get_by_role("checkbox", name="Rail").is_checked()
+    assert shown_order(form)[:2] == ["Drive in the seal", "Tighten the bolts"]
+    form.get_by_text("4 of 4 answered, all saved").wait_for()
+
+
+def test_two_windows_show_each_other_what_was_saved(folder, form, open_form):
+    there = open_form()
+    form.get_by_label("How wide is the gap?").fill("2 mm")
+    form.get_by_label("How wide is the gap?").press("Enter")
+    wait_until(lambda: stored(folder, "gap") == "2 mm")
+    there.get_by_role("radio", name="For heat").focus()
+    wait_until(lambda: there.get_by_label("How wide is the gap?").input_value() == "2 mm")
+
+
+def test_the_form_says_when_the_kernel_has_gone(form):
+    page = form.page
+    page.locator(".lm-MenuBar-itemLabel", has_text="Kernel").click()
+    page.locator(".lm-Menu-itemLabel:text-is('Shut Down Kernel')").click()
+    form.get_by_text("engine has stopped").wait_for()
+    assert form.get_by_label("How wide is the gap?").is_disabled()
+
+
+def test_the_plain_copy_follows_and_is_hidden_while_the_form_lives(form):
+    form.get_by_label("How wide is the gap?").fill("3 mm")
+    form.get_by_label("How wide is the gap?").press("Enter")
+    form.get_by_text("read as 3").wait_for()
+    copy = form.page.locator(f"{FRONT} .twoshaft-copy")
+    wait_until(lambda: "3 mm" in copy.text_content())
+    assert not copy.is_visible()
+
+
+def test_the_rigs_answer_at_once(rigs):
+    bench, build, rules = rigs.locator(f"{FRONT} .twoshaft-rig").all()
+    finding = bench.locator(".ts-finding").inner_text()
+    assert "in trouble" in finding and bench.locator(".ts-note").count()
+    bench.locator("[role=option]").first.focus()
+    for _ in range(3):
+        rigs.keyboard.press("Shift+ArrowDown")
+    wait_until(lambda: bench.locator(".ts-finding").inner_text() != finding)
+    build.get_by_role("button", name="Next step").focus()
+    for _ in range(3):
+        rigs.keyboard.press("ArrowRight")
+    build.locator(".ts-finding", has_text="3 of ").wait_for()
+    build.locator(".ts-ready button").first.click()
+    build.locator(".ts-finding", has_text="4 of ").wait_for()
+    words = rules.locator(".ts-finding").nth(1).inner_text()
+    rules.locator(".tsf-step[tabindex='0']").focus()
+    rigs.keyboard.press("ArrowRight")
+    wait_until(lambda: rules.locator(".ts-finding").nth(1).inner_text() != words)
+
+
+@pytest.mark.parametrize("dark", [False, True])
+def test_a_form_fits_a_window_of_320_pixels(open_form, dark):
+    form = open_form(dark=dark)
+    form.page.set_viewport_size({"width": 320, "height": 640})
+    over = form.evaluate(
+        """form => [...form.querySelectorAll('*')].filter(
+             n => n.offsetParent && !n.closest('.ts-hidden') &&
+               n.getBoundingClientRect().right > form.getBoundingClientRect().right + 1
+           ).map(n => n.className)"""
+    )
+    assert over == []
+    form.page.close()

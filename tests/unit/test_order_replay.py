@@ -7,6 +7,7 @@ from twoshaft.models.order import (
     buried_steps,
     consequences,
     new_parts,
+    plan_slip,
     replay,
     rework,
     window,
@@ -146,12 +147,34 @@ def test_a_blinded_check_is_done_again(task):
     assert event.minutes == 6
 
 
-def test_once_open_everything_forgotten_goes_in(task):
+def test_what_was_fitted_too_early_goes_back_on_when_its_time_has_come(task):
     order = ["shaft", "bearing", "tape", "seal", "cover", "magnet", "end-play", "final-check"]
+    assert plan_slip(task, order).redo == ("cover",)
     (event,) = replay(task, order).events
-    assert event.steps == ("magnet", "end-play")
+    assert event.steps == ("magnet",)
     assert event.off == ("cover",)
-    assert event.minutes == 9  # charged once
+    assert event.minutes == 9  # charged once, not again for the end play
+
+
+def test_once_open_everything_forgotten_goes_in(task):
+    # Three steps stand before the cover out of their place, so the cover is not the slip.
+    order = ["shaft", "bearing", "cover", "final-check", "tape", "magnet", "end-play", "seal"]
+    slip = plan_slip(task, order)
+    assert set(slip.redo) == {"magnet", "end-play"}
+    result = replay(task, order)
+    (event,) = result.events
+    assert set(event.steps) == {"magnet", "end-play"}
+    assert event.off == ("cover",)
+    assert event.minutes == 9
+
+
+def test_a_step_planned_too_early_is_put_aside(task):
+    order = ["final-check", "cover", "shaft", "bearing", "magnet", "tape", "seal", "end-play"]
+    events = replay(task, order).events
+    assert [(e.state, e.at, e.steps, e.off) for e in events] == [
+        ("blocked", "cover", ("bearing",), ()),
+        ("blinded", "cover", ("cover",), ("final-check",)),
+    ]
 
 
 def test_a_repeat_and_a_foreign_step(task):
@@ -214,7 +237,9 @@ def clocked(make_unit):
 
 def test_a_clock_that_runs_out_is_found_and_costs_its_start_again(clocked):
     assert replay(clocked, ["s03", "s05", "s00", "s01", "s02", "s04"]).events == ()
-    assert replay(clocked, ["s00", "s01", "s03", "s02", "s04", "s05"]).events == ()  # 4.5 of 5 minutes
+    assert (
+        replay(clocked, ["s00", "s01", "s03", "s02", "s04", "s05"]).events == ()
+    )  # 4.5 of 5 minutes
     result = replay(clocked, ["s03", "s00", "s05", "s01", "s02", "s04"])  # 6.5 minutes
     (event,) = result.events
     assert (event.state, event.clock, event.at) == ("late", "skin", "s02")

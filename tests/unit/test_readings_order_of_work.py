@@ -20,7 +20,7 @@ from twoshaft.models.order import (
     window,
 )
 from twoshaft.readings import draw, issue_record
-from twoshaft.units.loader import load_unit
+from twoshaft.units.loader import load_unit, shipped_units
 
 LEARNERS = [f"a{i:03d}" for i in range(200)]
 TASKS = [
@@ -246,6 +246,16 @@ def test_record_of_what_was_issued(unit):
 def test_a_practice_copy_can_be_drawn(unit):
     given = draw("order-of-work", unit, salt="practice", learner="practice", attempt=0)
     assert list(given) == TASKS
+
+
+@pytest.mark.parametrize("shipped", shipped_units())
+def test_every_shipped_unit_holds_enough_for_every_task(shipped):
+    unit = load_unit(shipped)
+    for learner in LEARNERS[:5]:
+        given = given_to(unit, learner)
+        assert list(given) == TASKS
+        one = given["sub_assembly"]
+        assert OrderTask.from_unit(unit, one["operations"], start=one["start"]).r0 >= 3
 
 
 def test_unknown_module_and_too_small_unit_are_refused_in_a_sentence(unit, make_unit):

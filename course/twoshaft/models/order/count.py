@@ -403,6 +403,8 @@ def _chain(task: OrderTask, mask: int, rng) -> list[int]:
         raise UnitFileError("no correct order was found", mend="look at the any_of rules and holds")
     count = len(order)
     choices = [c for c in task.choices if mask >> c.step & 1]
+    # Changing two neighbours matters to a choice only if it speaks of just these two.
+    touchy = {frozenset(pair) for c in choices for option in c.options for pair in option}
     after = task.after
     # Above 150 steps the chain is cut off: a start from a quick order is forgotten only in part.
     for _ in range(min(math.ceil(count**3 * math.log(count)), 15_000_000)):
@@ -413,7 +415,7 @@ def _chain(task: OrderTask, mask: int, rng) -> list[int]:
         if after[i] >> j & 1:
             continue
         order[k], order[k + 1] = j, i
-        if choices and not _keeps(choices, order, len(task.steps)):
+        if touchy and frozenset((i, j)) in touchy and not _keeps(choices, order, len(task.steps)):
             order[k], order[k + 1] = i, j
     return order
 

@@ -6,7 +6,9 @@ nothing about the mark: see ``slip``.
 A step that *cannot* be done stops the build at once. A step that was *buried* is missed at its own
 turn or at the first check that depends on it, whichever comes first, or at the end. A part
 *harmed* and a check *blinded* are found in the same way. Whoever has to open the build again puts
-in everything else that was forgotten under the same steps, so nothing is charged twice.
+in everything else that was forgotten under the same steps, so nothing is charged twice. A step
+that was planned too early (one of the redo set) is put aside until its time has come; otherwise
+what is missing before it is fetched.
 """
 
 from __future__ import annotations
@@ -15,7 +17,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 
 from twoshaft.models.order.masks import bits
-from twoshaft.models.order.slip import places, sort_out
+from twoshaft.models.order.slip import places, plan_slip, sort_out
 from twoshaft.models.order.task import Choice, OrderTask, Reason
 from twoshaft.units.sections.order import RuleKind
 
@@ -32,7 +34,7 @@ class Event:
     at : str or None
         The step at which it shows; None at the end of the build.
     steps : tuple of str
-        The steps that should have been done before, or the step repeated.
+        The steps that should have been done before; the step repeated; the one a clock runs from.
     reasons : tuple of Reason
         The rules behind it; empty for a clock (``clock`` names it).
     off : tuple of str
@@ -102,7 +104,12 @@ def replay(task: OrderTask, sequence: Iterable[str]) -> Replay:
     """
     sequence = list(sequence)
     found = sort_out(task, sequence)
-    bench = _Bench(task, found.first)
+    slip = plan_slip(task, sequence)
+    misplaced = sum(1 << task.number[step] for step in slip.redo)
+    for block in task.blocks:
+        if block.id in slip.blocks:
+            misplaced |= block.mask
+    bench = _Bench(task, found.first, misplaced)
     for key in found.foreign:
         bench.events.append(Event("foreign", None, (key,)))
     seen = set()
@@ -152,6 +159,7 @@ class _Bench:
 
     task: OrderTask
     plan: list[int]
+    misplaced: int
     done: int = 0
     now: float = 0.0
     order: list[int] = field(default_factory=list)
@@ -159,20 +167,26 @@ class _Bench:
     unnoticed: list[_Slip] = field(default_factory=list)
     events: list[Event] = field(default_factory=list)
     charged_holds: set[tuple] = field(default_factory=set)
+    aside: list[int] = field(default_factory=list)
 
     def turn(self, i: int) -> None:
         """The turn of a step comes."""
         if self.done >> i & 1:
             return  # it went in when the build was opened before
-        mine = [slip for slip in self.unnoticed if slip.earlier == i]
-        if mine:
-            self.mend("", i, {i}, mine)
-            return
         unmet = [
             _Slip(bond.earlier, i, bond.reason)
             for bond in self.task.bonds_into[i]
             if not self.done >> bond.earlier & 1
         ]
+        stops = [slip for slip in unmet if slip.reason.kind is RuleKind.CANNOT]
+        if stops and self.misplaced >> i & 1:
+            self.put_aside(i, stops)
+            return
+        mine = [slip for slip in self.unnoticed if slip.earlier == i]
+        if mine:
+            self.mend("", i, {i}, mine)
+            self.take_up()
+            return
         unmet += self.unkept(i)
         stops = [slip for slip in unmet if slip.reason.kind is RuleKind.CANNOT]
         if stops:
@@ -184,14 +198,38 @@ class _Bench:
             missed = [slip for slip in self.unnoticed if self.task.after[slip.earlier] >> i & 1]
             if missed:
                 self.mend("", i, {slip.earlier for slip in missed}, missed)
+        self.take_up()
 
-    def unkept(self, i: int) -> list[_Slip]:
-        """Rules with a choice that step i breaks at its turn."""
+    def put_aside(self, i: int, stops: list[_Slip]) -> None:
+        """A step planned too early waits until it can be done."""
+        self.aside.append(i)
+        names = (self.task.steps[slip.earlier] for slip in stops)
+        self.events.append(
+            Event(
+                state="blocked",
+                at=self.task.steps[i],
+                steps=tuple(dict.fromkeys(names)),
+                reasons=tuple(slip.reason for slip in stops),
+            )
+        )
+
+    def take_up(self) -> None:
+        """Do what was put aside and can be done now."""
+        for i in list(self.aside):
+            if self.done >> i & 1:
+                self.aside.remove(i)
+            elif not self.task.before[i] & ~self.done and not self.unkept(i, charge=False):
+                self.aside.remove(i)
+                self.turn(i)
+                return
+
+    def unkept(self, i: int, *, charge: bool = True) -> list[_Slip]:
+        """Rules with a choice that step i breaks now; a hold is charged at once."""
         slips = []
         for choice in self.task.choices:
             if choice.step != i or choice.kept(places(len(self.task.steps), [*self.order, i])):
                 continue
-            if choice.givers:
+            if choice.givers and charge:
                 self.outside(choice)
             else:
                 ways = [option[0][0] for option in choice.options]
@@ -254,11 +292,11 @@ class _Bench:
             key for key in self.charged_holds if i not in key[0] and i not in key[1]
         }
 
-    def redo(self, off: int, loses: Iterable[str]) -> dict:
-        """Take steps off and put them on again."""
+    def redo(self, off: int, loses: Iterable[str], later: int = 0) -> dict:
+        """Take steps off and put them on again, those of ``later`` at their time."""
         task = self.task
-        minutes = sum(task.minutes_undo[k] + task.minutes_do[k] for k in bits(off))
-        self.now += minutes
+        minutes = float(sum(task.minutes_undo[k] + task.minutes_do[k] for k in bits(off)))
+        self.now += minutes - sum(task.minutes_do[k] for k in bits(later))
         going = [k for k in reversed(self.order) if off >> k & 1]
         for k in going:
             self.finished[k] = self.now
@@ -271,28 +309,16 @@ class _Bench:
 
     def mend(self, state: str, at: int | None, needed: set[int], slips: list[_Slip]) -> None:
         """A slip shows: open what is in the way, put in what is missing, close again."""
-        task, slips = self.task, list(slips)
-        missing, off = 0, 0
-        for k in needed:
-            missing |= 1 << k
-        while True:
-            size = missing.bit_count(), off.bit_count(), len(slips)
-            for k in bits(missing):
-                off |= in_the_way_of(task, self.done, k)
-            for slip in self.unnoticed:
-                if missing >> slip.earlier & 1 and slip not in slips:
-                    slips.append(slip)
-            for slip in slips:
-                spoilt = slip.reason.kind in (RuleKind.HARMS, RuleKind.BLINDS)
-                if spoilt and self.done >> slip.later & 1:
-                    off |= 1 << slip.later | in_the_way_of(task, self.done, slip.later)
-            for k in bits(missing | off):
-                missing |= task.before[k] & ~self.done
-            if size == (missing.bit_count(), off.bit_count(), len(slips)):
-                break
-        self.unnoticed = [s for s in self.unnoticed if not missing >> s.earlier & 1]
+        task = self.task
+        wanted = sum(1 << k for k in needed)
+        missing, off, later, slips = self.opened(wanted, slips, may_wait=True)
+        if any(task.after[k] & self.done & ~off for k in bits(later)):
+            missing, off, later, slips = self.opened(wanted, slips, may_wait=False)
+        self.unnoticed = [
+            s for s in self.unnoticed if not (missing >> s.earlier | later >> s.later) & 1
+        ]
         loses = [part for slip in slips for part in slip.reason.loses if slip.later != at]
-        cost = self.redo(off, loses)
+        cost = self.redo(off, loses, later)
         names = [task.steps[k] for k in self.plan if missing >> k & 1]
         names += [task.steps[k] for k in bits(missing) if k not in self.plan]
         self.events.append(
@@ -304,8 +330,38 @@ class _Bench:
                 **cost,
             )
         )
+        self.aside += [k for k in self.order if later >> k & 1]
+        self.order = [k for k in self.order if not later >> k & 1]
+        self.done &= ~later
         for k in sorted(bits(missing), key=lambda k: task.before[k].bit_count()):
             self.put_in(k)
+
+    def opened(
+        self, missing: int, slips: list[_Slip], *, may_wait: bool
+    ) -> tuple[int, int, int, list[_Slip]]:
+        """What goes in, what comes off for it, what of that goes on later, and the slips met."""
+        task, slips, off, later = self.task, list(slips), 0, 0
+        while True:
+            before = missing, off, later, len(slips)
+            for k in bits(missing):
+                off |= in_the_way_of(task, self.done, k)
+            for slip in self.unnoticed:
+                if missing >> slip.earlier & 1 and slip not in slips:
+                    slips.append(slip)
+            for slip in slips:
+                spoilt = slip.reason.kind in (RuleKind.HARMS, RuleKind.BLINDS)
+                if spoilt and self.done >> slip.later & 1:
+                    off |= 1 << slip.later | in_the_way_of(task, self.done, slip.later)
+            for k in bits(missing):
+                missing |= task.before[k] & ~self.done
+            for k in bits(off & ~later):
+                lacks = task.before[k] & ~self.done & ~missing
+                if task.before[k] & later or (lacks and may_wait and self.misplaced >> k & 1):
+                    later |= 1 << k
+                else:
+                    missing |= lacks
+            if before == (missing, off, later, len(slips)):
+                return missing, off, later, slips
 
     def repeat(self, i: int) -> None:
         """A step is done a second time, for nothing."""

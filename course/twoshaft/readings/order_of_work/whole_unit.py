@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from twoshaft.models.order import broken_safety, plan_slip, sensible_order
+from twoshaft.models.order import broken_safety, sensible_order
+from twoshaft.models.order.slip import slip_size
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.order_of_work.lot import Lot
 
@@ -43,7 +44,7 @@ def _misplaced(lot: Lot, stream: Stream, wanted: int) -> list[str] | None:
             continue
         trial = order[:i] + order[i + 1 :]
         trial.insert(j, step)
-        if plan_slip(task, trial).size == len(moved) + 1:
+        if slip_size(task, [task.number[s] for s in trial]) == len(moved) + 1:
             order = trial
             moved.add(step)
             if len(moved) == wanted:

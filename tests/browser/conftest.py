@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import os
 import secrets
 import shutil
@@ -105,17 +106,25 @@ class Lab:
         page.keyboard.press("Control+s")
         page.wait_for_function("() => !document.querySelector('.lm-TabBar-tab.jp-mod-dirty')")
 
+    def _ask(self, path: str, method: str = "GET") -> bytes:
+        headers = {"Authorization": f"token {self.token}"}
+        request = urllib.request.Request(f"{self.url}{path}", method=method, headers=headers)
+        with urllib.request.urlopen(request, timeout=20) as answer:
+            return answer.read()
+
+    def clear(self):
+        """Close every window and end every kernel; the server goes on."""
+        while self.contexts:
+            self.contexts.pop().close()
+        for session in json.loads(self._ask("/api/sessions")):
+            self._ask(f"/api/sessions/{session['id']}", "DELETE")
+
     def stop(self):
         """Close windows and end the server with its kernels."""
         for context in self.contexts:
             context.close()
-        request = urllib.request.Request(
-            f"{self.url}/api/shutdown",
-            method="POST",
-            headers={"Authorization": f"token {self.token}"},
-        )
         try:
-            urllib.request.urlopen(request, timeout=10)
+            self._ask("/api/shutdown", "POST")
             self.process.wait(timeout=20)
         except (OSError, subprocess.TimeoutExpired):
             self.process.terminate()

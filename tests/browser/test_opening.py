@@ -83,6 +83,25 @@ def released(*sources):
     return [cell_digest(source) for source in sources or (SETUP, FORM)]
 
 
+@pytest.fixture(scope="module")
+def shared(start_shared_lab):
+    return start_shared_lab(released=released())
+
+
+@pytest.fixture
+def lab(shared, request):
+    """The module's JupyterLab, and a folder of this test's own under its root: ``lab.here``."""
+    shared.here = shared.root / re.sub(r"\W+", "-", request.node.name)
+    shared.here.mkdir()
+    yield shared
+    shared.clear()
+
+
+def opened(lab, path, page=None, **how):
+    """A notebook of this test's folder, open."""
+    return lab.open_notebook(f"{lab.here.name}/{path}", page, **how)
+
+
 def runs(folder):
     log = folder / "runs.txt"
     return len(log.read_text().split()) if log.exists() else 0
@@ -108,10 +127,9 @@ def stored(folder, name):
     return sheet["fields"].get(name, {}).get("value")
 
 
-def test_forms_are_there_on_opening_and_an_answer_is_kept(start_lab, wait_for_text, screenshot):
-    lab = start_lab(released=released())
-    folder = assignment(lab.root)
-    page = lab.open_notebook("a01/order-of-work-1/small.ipynb")
+def test_forms_are_there_on_opening_and_an_answer_is_kept(lab, wait_for_text, screenshot):
+    folder = assignment(lab.here)
+    page = opened(lab, "a01/order-of-work-1/small.ipynb")
     wait_for_text(page, "How wide is the gap?")
     wait_for_text(page, "Ana Example")
     assert runs(folder) == 1
@@ -124,7 +142,7 @@ def test_forms_are_there_on_opening_and_an_answer_is_kept(start_lab, wait_for_te
     wait_until(lambda: (folder / "jobsheet.json").exists())
     wait_until(lambda: stored(folder, "gap") == "1,25 mm")
     # Opened again in another window, with the kernel still there: the answer stands in the form.
-    again = lab.open_notebook("a01/order-of-work-1/small.ipynb")
+    again = opened(lab, "a01/order-of-work-1/small.ipynb")
     wait_for_text(again, "How wide is the gap?")
     assert again.get_by_label("How wide is the gap?").first.input_value() == "1,25 mm"
     # The first window is still at work.
@@ -133,10 +151,9 @@ def test_forms_are_there_on_opening_and_an_answer_is_kept(start_lab, wait_for_te
     wait_until(lambda: stored(folder, "gap") == "1.5 mm")
 
 
-def test_after_a_restart_of_the_kernel_the_forms_come_back(start_lab, wait_for_text):
-    lab = start_lab(released=released())
-    folder = assignment(lab.root)
-    page = lab.open_notebook("a01/order-of-work-1/small.ipynb")
+def test_after_a_restart_of_the_kernel_the_forms_come_back(lab, wait_for_text):
+    folder = assignment(lab.here)
+    page = opened(lab, "a01/order-of-work-1/small.ipynb")
     wait_for_text(page, "How wide is the gap?")
     assert runs(folder) == 1
     page.locator(".lm-MenuBar-itemLabel", has_text="Kernel").click()
@@ -150,14 +167,13 @@ def test_after_a_restart_of_the_kernel_the_forms_come_back(start_lab, wait_for_t
     wait_until(lambda: (folder / "jobsheet.json").exists() and stored(folder, "gap") == "2 mm")
 
 
-def test_a_cell_with_altered_text_is_not_run(start_lab):
-    lab = start_lab(released=released())
+def test_a_cell_with_altered_text_is_not_run(lab):
     altered = SETUP + "\npathlib.Path('altered.txt').touch()"
-    notebook(lab.root / "altered.ipynb", setup=altered, form="1 + 1")
-    page = lab.open_notebook("altered.ipynb", ready=None)
+    notebook(lab.here / "altered.ipynb", setup=altered, form="1 + 1")
+    page = opened(lab, "altered.ipynb", ready=None)
     page.wait_for_timeout(4000)
-    assert not (lab.root / "altered.txt").exists()
-    assert runs(lab.root) == 0
+    assert not (lab.here / "altered.txt").exists()
+    assert runs(lab.here) == 0
 
 
 def test_nothing_runs_where_staff_work(start_lab):
@@ -169,22 +185,20 @@ def test_nothing_runs_where_staff_work(start_lab):
     assert missing_line(page).is_visible()
 
 
-def test_an_ordinary_notebook_is_left_alone(start_lab):
-    lab = start_lab(released=released())
-    notebook(lab.root / "ordinary.ipynb", opens=False)
-    page = lab.open_notebook("ordinary.ipynb", ready=None)
+def test_an_ordinary_notebook_is_left_alone(lab):
+    notebook(lab.here / "ordinary.ipynb", opens=False)
+    page = opened(lab, "ordinary.ipynb", ready=None)
     page.wait_for_timeout(4000)
-    assert runs(lab.root) == 0
+    assert runs(lab.here) == 0
     assert page.locator(".twoshaft-notebook").count() == 0
 
 
-def test_two_windows_keep_each_others_answers(start_lab, wait_for_text):
-    lab = start_lab(released=released())
-    folder = assignment(lab.root)
+def test_two_windows_keep_each_others_answers(lab, wait_for_text):
+    folder = assignment(lab.here)
     # The same sheet in two kernels: a copy of the notebook beside it.
     notebook(folder / "copy.ipynb")
-    one = lab.open_notebook("a01/order-of-work-1/small.ipynb")
-    two = lab.open_notebook("a01/order-of-work-1/copy.ipynb")
+    one = opened(lab, "a01/order-of-work-1/small.ipynb")
+    two = opened(lab, "a01/order-of-work-1/copy.ipynb")
     wait_for_text(one, "How wide is the gap?")
     wait_for_text(two, "How wide is the gap?")
     box = one.get_by_label("How wide is the gap?").first
@@ -196,10 +210,9 @@ def test_two_windows_keep_each_others_answers(start_lab, wait_for_text):
     assert stored(folder, "gap") == "1.5 mm"
 
 
-def test_single_keys_change_no_cell(start_lab, wait_for_text):
-    lab = start_lab(released=released())
-    assignment(lab.root)
-    page = lab.open_notebook("a01/order-of-work-1/small.ipynb")
+def test_single_keys_change_no_cell(lab, wait_for_text):
+    assignment(lab.here)
+    page = opened(lab, "a01/order-of-work-1/small.ipynb")
     wait_for_text(page, "How wide is the gap?")
     before = cells(page)
     # Once in each control of the form, and once on a cell itself.
@@ -217,8 +230,7 @@ def test_single_keys_change_no_cell(start_lab, wait_for_text):
     assert cells(page) == before
 
 
-def test_apprentices_see_no_staff_panels(start_lab):
-    lab = start_lab(released=released())
+def test_apprentices_see_no_staff_panels(lab):
     page = lab.page()
     page.goto(f"{lab.url}/lab?token={lab.token}&reset")
     page.wait_for_selector(".lm-MenuBar-itemLabel")
@@ -350,11 +362,10 @@ def test_the_start_page_works_by_keyboard_alone(start_lab, workplace, wait_for_t
     assert cells(page) == before
 
 
-def test_showing_forms_leaves_nothing_to_save(start_lab, wait_for_text):
-    lab = start_lab(released=released())
-    folder = assignment(lab.root)
+def test_showing_forms_leaves_nothing_to_save(lab, wait_for_text):
+    folder = assignment(lab.here)
     before = (folder / "small.ipynb").read_bytes()
-    page = lab.open_notebook("a01/order-of-work-1/small.ipynb")
+    page = opened(lab, "a01/order-of-work-1/small.ipynb")
     wait_for_text(page, "How wide is the gap?")
     box = page.get_by_label("How wide is the gap?").first
     box.fill("2 mm")
@@ -369,11 +380,10 @@ def test_showing_forms_leaves_nothing_to_save(start_lab, wait_for_text):
     page.wait_for_selector(".lm-TabBar-tab.jp-mod-dirty")
 
 
-def test_a_fault_in_the_set_up_is_one_sentence(start_lab, wait_for_text, screenshot):
-    lab = start_lab(released=released())
-    folder = assignment(lab.root)
+def test_a_fault_in_the_set_up_is_one_sentence(lab, wait_for_text, screenshot):
+    folder = assignment(lab.here)
     (folder / "assignment.json").write_text("{")
-    page = lab.open_notebook("a01/order-of-work-1/small.ipynb", ready=None)
+    page = opened(lab, "a01/order-of-work-1/small.ipynb", ready=None)
     wait_for_text(page, "assignment.json, line 1: not readable as JSON")
     page.wait_for_timeout(1500)
     assert page.get_by_text("Traceback").count() == 0

@@ -57,7 +57,7 @@ function renderStart({ model, el }) {
     make("div", { class: "ts-pair" }, make("label", { for: word }, "Sign-in word from your slip"), box),
     make("button", { type: "submit", class: "ts-button ts-first", "data-key": "sign-in" }, "Sign in"),
     make("p", { class: "ts-hint" },
-      "The word keeps your answers in your own folder on a shared laptop. It is no lock."));
+      "The word keeps your answers in your own folder on a shared laptop. It is not a password."));
   }
 
   function assignment(entry) {

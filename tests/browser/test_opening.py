@@ -27,6 +27,7 @@ sheet.form(
     sheet.number("gap", "How wide is the gap?", "mm"),
     sheet.choice("why", "Why is it there?", options=[["oil", "For the oil"], ["heat", "For heat"]]),
 )"""
+MARK = "# Points are worked out here.\nprint('points')"
 PLAIN = "print('this cell is the learner\\'s own')"
 
 
@@ -42,6 +43,7 @@ def notebook(path, setup=SETUP, form=FORM, opens=True):
             ),
             new_code_cell(setup, metadata={"tags": ["setup"], **hidden}),
             new_code_cell(form, metadata={"tags": ["form"], **hidden}),
+            new_code_cell(MARK, metadata={"tags": ["mark"], **hidden}),
             new_code_cell(PLAIN),
         ],
         metadata={
@@ -135,6 +137,8 @@ def test_forms_are_there_on_opening_and_an_answer_is_kept(lab, wait_for_text, sc
     assert runs(folder) == 1
     assert missing_line(page).count() == 1 and not missing_line(page).is_visible()
     assert not page.get_by_text("this cell is the learner's own", exact=True).count()
+    assert page.locator(".jp-CodeCell", has_text="Points are worked out").count() == 1
+    assert not page.get_by_text("Points are worked out").first.is_visible()
     screenshot(page, "opened-exercise")
     box = page.get_by_label("How wide is the gap?").first
     box.fill("1,25 mm")

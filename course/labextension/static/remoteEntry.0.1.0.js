@@ -7,6 +7,8 @@
 (() => {
   const NAME = "twoshaft-opener";
   const RUN_TAGS = ["setup", "form", "rig"];
+  // Collapsed cells of these are not shown at all; those that work points out are not run here.
+  const QUIET_TAGS = [...RUN_TAGS, "mark"];
   const QUIET = "twoshaft-quiet";
   const IF_MISSING = "if-missing";
   const TRIES = 3;
@@ -127,7 +129,7 @@
     if (!course) return;
     for (const cell of panel.content.widgets) {
       const tags = tagsOf(cell.model);
-      cell.toggleClass(QUIET, tags.some((tag) => RUN_TAGS.includes(tag)));
+      cell.toggleClass(QUIET, tags.some((tag) => QUIET_TAGS.includes(tag)));
       cell.toggleClass("twoshaft-if-missing", tags.includes(IF_MISSING));
     }
   }
@@ -200,7 +202,7 @@
   function workIn(panel) {
     return JSON.stringify(panel.content.widgets.map(({ model }) => [
       model.sharedModel.getSource(),
-      tagsOf(model).some((tag) => RUN_TAGS.includes(tag)) ? null : model.executionCount ?? null,
+      tagsOf(model).some((tag) => QUIET_TAGS.includes(tag)) ? null : model.executionCount ?? null,
     ]));
   }
 

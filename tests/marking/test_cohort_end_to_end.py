@@ -10,6 +10,7 @@ import signal
 import subprocess
 import sys
 from contextlib import redirect_stderr, redirect_stdout
+from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
 from types import SimpleNamespace
@@ -405,7 +406,7 @@ def test_work_that_ends_its_process_holds_up_nobody(at, tmp_path):
         Path(f"solutions/{NOTEBOOK}.py"),
     )
     (tmp_path / "killer.ipynb").write_text(notebook_text(killer))
-    bad = marking_run.replace(good, learner="x", notebook=str(tmp_path / "killer.ipynb"))
+    bad = replace(good, learner="x", notebook=str(tmp_path / "killer.ipynb"))
     results = {r.learner: r for r in marking_run._in_processes([bad, good], 2)}
     assert results["a1"].sheet.points == 6 and not results["a1"].trouble
     assert results["x"].sheet is None and "program end" in results["x"].trouble

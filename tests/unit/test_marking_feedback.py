@@ -40,7 +40,8 @@ def mark():
         course_version="0.1.0",
         unit="tiny",
         unit_version="1.0",
-        tasks=(TaskMark("gap", "The gap", 2.5, 8.0, 0.2, (FIELD,)),),
+        line=0.1,
+        tasks=(TaskMark("gap", "The gap", 2.5, 8.0, 3.1, (FIELD,)),),
         outcomes=(OutcomeMark("measure", 2.5, 8.0, ("gap-depth",), False),),
         notes=("a note for staff",),
         solution_digest="0" * 64,
@@ -76,7 +77,7 @@ def test_the_page_says_mark_result_next_step_and_why(mark):
         "Not right (must-pass, not passed)",
         "You took the case alone.",
         "At the bench: about 12 minutes on top of 60.",
-        "Points count above what guessing would earn.",
+        "Guessing alone would earn about 0.8 of the 8 points, so points count from there: 0.6 came",
     ):
         assert part in said
     assert "a note for staff" not in said

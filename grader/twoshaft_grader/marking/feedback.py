@@ -119,7 +119,7 @@ def feedback_page(
         folded=FOLDED,
         style=css_variables(),
         where_to_read=where_to_read,
-        lined=any(task.line > 0 for task in mark.tasks),
+        off=sum(task.earned - was[task.id] for task in mark.tasks),
     )
 
 

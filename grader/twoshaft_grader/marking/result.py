@@ -76,8 +76,9 @@ class TaskMark:
     ----------
     id, title : str
     points, maximum : float
-    line : float
-        Share of the fields' marks that guessing earns; points count above it.
+        What counts, and the most there is.
+    earned : float
+        Points as the fields earn them, before the sheet's line for guessing.
     fields : tuple of FieldMark
     """
 
@@ -85,7 +86,7 @@ class TaskMark:
     title: str
     points: float
     maximum: float
-    line: float
+    earned: float
     fields: tuple[FieldMark, ...]
 
 
@@ -123,6 +124,8 @@ class SheetMark:
         The module's title.
     course_version, unit, unit_version : str
         As issued.
+    line : float
+        The part of all points that guessing would earn; points count above it.
     tasks : tuple of TaskMark
     outcomes : tuple of OutcomeMark
     notes : tuple of str
@@ -138,6 +141,7 @@ class SheetMark:
     course_version: str
     unit: str
     unit_version: str
+    line: float
     tasks: tuple[TaskMark, ...]
     outcomes: tuple[OutcomeMark, ...]
     notes: tuple[str, ...]

@@ -6,7 +6,7 @@ import contextlib
 import io
 import json
 import warnings
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import replace
 from functools import lru_cache
 from pathlib import Path
@@ -17,7 +17,7 @@ from twoshaft.jobsheet import SheetData, read_sheet
 from twoshaft.jobsheet.fields import Field
 from twoshaft.jobsheet.sheet import given_digest
 from twoshaft.units import Unit, load_unit
-from twoshaft_grader.marking.chance import above_line, task_chance
+from twoshaft_grader.marking.chance import count_from, field_spread, guess_line
 from twoshaft_grader.marking.compare import Judgement, judge
 from twoshaft_grader.marking.outcomes import outcome_marks, task_parts
 from twoshaft_grader.marking.reference import Answered, Solution, load_solution, run_both
@@ -71,16 +71,18 @@ def mark_sheet(
         return read
 
     clean, carried = run_both(solution, issued, unit, own)
-    tasks = []
+    fields: dict[str, list[FieldMark]] = {}
     for task, names in clean.tasks.items():
         if task not in solution.points:
             raise CourseError(f"task {task!r} has no mark cell", where=solution.path)
-        fields = []
-        for name in names:
-            if name not in clean.references:
-                raise CourseError(f"field {name!r} has no reference", where=solution.path)
-            fields.append(_mark_field(task, name, stored, read, unreadable, clean, carried))
-        tasks.append(_mark_task(task, solution, fields, clean))
+        missing = next((name for name in names if name not in clean.references), None)
+        if missing:
+            raise CourseError(f"field {missing!r} has no reference", where=solution.path)
+        fields[task] = [
+            _mark_field(task, name, stored, read, unreadable, clean, carried) for name in names
+        ]
+    line = sheet_line(solution, clean, read)
+    tasks = _mark_tasks(solution, fields, line)
     return SheetMark(
         learner=issued["learner"],
         module=issued["module"],
@@ -89,11 +91,39 @@ def mark_sheet(
         course_version=issued["course_version"],
         unit=issued["unit"],
         unit_version=str(issued["unit_version"]),
-        tasks=tuple(tasks),
+        line=line,
+        tasks=tasks,
         outcomes=outcome_marks(part for task in tasks for part in task_parts(task)),
         notes=tuple(_notes(sheet, issued, solution, clean)),
         solution_digest=solution.digest,
     )
+
+
+def sheet_line(solution: Solution, clean: Answered, answered: Collection[str]) -> float:
+    """Return the line above which points count, for a sheet with these fields answered.
+
+    Parameters
+    ----------
+    solution : Solution
+    clean : Answered
+        Its clean pass.
+    answered : collection of str
+        Names of the fields that were answered.
+
+    Returns
+    -------
+    float
+        A part of all points; see :mod:`twoshaft_grader.marking.chance`.
+    """
+    parts = []
+    for task, names in clean.tasks.items():
+        total = sum(clean.references[name].weight for name in names)
+        for name in names:
+            if name in answered:
+                reference = clean.references[name]
+                points = solution.points[task] * reference.weight / total
+                parts.append((points, field_spread(clean.fields[name], reference)))
+    return guess_line(parts, sum(solution.points.values()))
 
 
 def _mark_field(
@@ -167,13 +197,27 @@ def _verdict(judged: Judgement, carried: bool) -> Verdict:
     return Verdict.PARTLY if judged.share > 0 else Verdict.WRONG
 
 
-def _mark_task(id: str, solution: Solution, fields: list[FieldMark], clean: Answered) -> TaskMark:
-    maximum = solution.points[id]
-    total = sum(field.weight for field in fields)
-    share = sum(field.weight * field.share for field in fields) / total if total else 0.0
-    line = task_chance((clean.fields[f.name], clean.references[f.name]) for f in fields).line
-    points = round(maximum * above_line(share, line), 2)
-    return TaskMark(id, solution.titles.get(id) or id, points, maximum, line, tuple(fields))
+def _mark_tasks(
+    solution: Solution, fields: Mapping[str, list[FieldMark]], line: float
+) -> tuple[TaskMark, ...]:
+    maxima = [solution.points[id] for id in fields]
+    earned = []
+    for marks, maximum in zip(fields.values(), maxima, strict=True):
+        total = sum(field.weight for field in marks)
+        share = sum(field.weight * field.share for field in marks) / total if total else 0.0
+        earned.append(maximum * min(1.0, share))
+    counted = count_from(line, earned, maxima)
+    return tuple(
+        TaskMark(
+            id=id,
+            title=solution.titles.get(id) or id,
+            points=round(float(points), 2),
+            maximum=maximum,
+            earned=round(float(before), 2),
+            fields=tuple(fields[id]),
+        )
+        for id, maximum, before, points in zip(fields, maxima, earned, counted, strict=True)
+    )
 
 
 def _notes(

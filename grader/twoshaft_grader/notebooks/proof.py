@@ -17,7 +17,7 @@ from twoshaft.outcomes import Outcome, load_outcomes
 from twoshaft.readings import MODULES, issue_record
 from twoshaft.units import Unit, load_unit, shipped_units
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking.chance import MODULE_CHANCE, task_chance
+from twoshaft_grader.marking.chance import field_spread
 from twoshaft_grader.marking.compare import judge
 from twoshaft_grader.marking.reference import (
     Answered,
@@ -26,10 +26,12 @@ from twoshaft_grader.marking.reference import (
     run_clean,
     solve,
 )
-from twoshaft_grader.marking.task import mark_sheet
+from twoshaft_grader.marking.task import mark_sheet, sheet_line
 
 LEARNERS = ("proof-1", "proof-2", "proof-3")
 """Whose readings a solution is tried on, with every unit that ships."""
+HIGHEST_LINE = 0.2
+"""A module in which guessing reaches more than this part of the points leaves too much to luck."""
 
 
 def prove_all(root: Path, paths: Iterable[Path]) -> list[str]:
@@ -119,29 +121,26 @@ def prove(
     return [*findings, *(slip for slip, times in dead_slips.items() if times == tried)]
 
 
-def guessed(solution: Solution, clean: Answered) -> float:
-    """Return the part of all points that a random sheet earns on average."""
-    return sum(_guessed(solution, clean).values()) / sum(solution.points.values())
-
-
-def _guessed(solution: Solution, clean: Answered) -> dict[str, float]:
-    """Points that a random answer to each task earns on average."""
-    return {
-        task: solution.points[task]
-        * task_chance((clean.fields[name], clean.references[name]) for name in names).mean
-        for task, names in clean.tasks.items()
-    }
-
-
 def _chance(solution: Solution, clean: Answered) -> Iterable[str]:
-    mean = guessed(solution, clean)
-    if mean > MODULE_CHANCE:
-        points = _guessed(solution, clean)
-        worst = max(points, key=points.__getitem__)
+    line = sheet_line(solution, clean, clean.fields)
+    if line > HIGHEST_LINE:
+        left = {task: _left_to_chance(clean, names) for task, names in clean.tasks.items()}
+        worst = max(left, key=lambda task: left[task] * solution.points[task])
         yield (
-            f"guessing earns {100 * mean:.1f} % of the module; give {worst} more options or "
-            "fields, or fewer points."
+            f"guessing alone reaches {100 * line:.0f} % of the module's points; give {worst} more "
+            "options or fewer points."
         )
+
+
+def _left_to_chance(clean: Answered, names: Iterable[str]) -> float:
+    """What a guess earns of a task on average."""
+    references = [clean.references[name] for name in names]
+    total = sum(reference.weight for reference in references)
+    return sum(
+        reference.weight / total * share * chance
+        for reference in references
+        for share, chance in field_spread(clean.fields[reference.name], reference)
+    )
 
 
 def _outcomes(clean: Answered, outcomes: Mapping[str, Outcome]) -> Iterable[str]:

@@ -146,9 +146,8 @@ def test_replay_is_clean_exactly_for_correct_orders(make_unit, data, source):
     assert (slip.size == 0) == (not bench.events) == (not slip.broken)
     assert bench.minutes_extra >= 0
     assert bench.minutes_planned == sum(task.minutes_do)
-    stopped = any(r.kind == "cannot" for r in slip.broken)
-    if bench.stopped_at:
-        assert stopped
+    if not task.choices:  # doing a step again can need a hold again
+        assert not bench.stopped_at or any(r.kind == "cannot" for r in slip.broken)
 
 
 @CALM

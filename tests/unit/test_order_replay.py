@@ -4,6 +4,7 @@ import pytest
 
 from twoshaft.models.order import (
     OrderTask,
+    broken_safety,
     buried_steps,
     consequences,
     new_parts,
@@ -246,6 +247,20 @@ def test_a_clock_that_runs_out_is_found_and_costs_its_start_again(clocked):
     assert event.off == ("s02", "s01", "s00")
     assert event.minutes == 1.5 * (2 + 1.5 + 2)
     assert event.parts == ("p00",)
+
+
+def test_a_clock_that_guards_safety_is_reported_but_does_not_set_the_mark(clocked):
+    late = ["s03", "s00", "s05", "s01", "s02", "s04"]
+    slip = plan_slip(clocked, late)
+    assert slip.size == 0
+    assert [reason.rules for reason in slip.late] == [("skin",)]
+    assert slip.broken_safety == broken_safety(clocked, late) == ()
+    unit = clocked.unit
+    strict = unit.clocks[0].model_copy(update={"safety": True})
+    task = OrderTask.from_unit(unit.model_copy(update={"clocks": (strict,)}))
+    assert [reason.rules for reason in plan_slip(task, late).broken_safety] == [("skin",)]
+    assert broken_safety(task, late) == plan_slip(task, late).broken_safety
+    assert broken_safety(task, ["s03", "s05", "s00", "s01", "s02", "s04"]) == ()
 
 
 def test_the_window_of_a_clock(clocked):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from twoshaft.errors import UnitFileError
 from twoshaft.models.order.downsets import whole
 from twoshaft.models.order.masks import bits, with_pairs
+from twoshaft.models.order.slip import late_clocks
 from twoshaft.models.order.task import OrderTask
 
 
@@ -34,7 +35,7 @@ def model_order(task: OrderTask) -> tuple[str, ...]:
         before = _turned(after)
         for mindful in (False, True):
             order = _greedy(task, before, after, mindful=mindful)
-            if _in_time(task, order):
+            if not late_clocks(task, order):
                 return tuple(task.steps[i] for i in order)
             plain = plain or order
     if plain is None:
@@ -117,14 +118,6 @@ def sensible_order(task: OrderTask, rng, tries: int = 40) -> tuple[str, ...]:
             ready = states.ready_after(done, ready, i)
             state = states.step(state, i)
             order.append(i)
-        if len(order) == len(task.steps) and _in_time(task, order):
+        if len(order) == len(task.steps) and not late_clocks(task, order):
             return tuple(task.steps[i] for i in order)
     return model_order(task)
-
-
-def _in_time(task: OrderTask, order: list[int]) -> bool:
-    finished, now = {}, 0.0
-    for i in order:
-        now += task.minutes_do[i]
-        finished[i] = now
-    return all(finished[c.ends] - finished[c.starts] <= c.minutes for c in task.clocks)

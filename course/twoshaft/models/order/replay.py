@@ -36,7 +36,7 @@ class Event:
     steps : tuple of str
         The steps that should have been done before; the step repeated; the one a clock runs from.
     reasons : tuple of Reason
-        The rules behind it; empty for a clock (``clock`` names it).
+        The rules (or the clock) behind it.
     off : tuple of str
         Steps that come off and go on again, in the order they come off.
     minutes : float
@@ -179,12 +179,17 @@ class _Bench:
             if not self.done >> bond.earlier & 1
         ]
         stops = [slip for slip in unmet if slip.reason.kind is RuleKind.CANNOT]
+        waiting = sum(1 << k for k in self.aside)
+        if self.task.before[i] & waiting:
+            # It follows something put aside, so it waits as well; only its own slips are told.
+            self.put_aside(i, [slip for slip in stops if not waiting >> slip.earlier & 1])
+            return
         if stops and self.misplaced >> i & 1:
             self.put_aside(i, stops)
             return
         mine = [slip for slip in self.unnoticed if slip.earlier == i]
         if mine:
-            self.mend("", i, {i}, mine)
+            self.mend("blocked" if stops else "", i, {i}, [*stops, *mine])
             self.take_up()
             return
         unmet += self.unkept(i)
@@ -203,6 +208,8 @@ class _Bench:
     def put_aside(self, i: int, stops: list[_Slip]) -> None:
         """A step planned too early waits until it can be done."""
         self.aside.append(i)
+        if not stops:
+            return
         names = (self.task.steps[slip.earlier] for slip in stops)
         self.events.append(
             Event(
@@ -278,8 +285,9 @@ class _Bench:
                         state="late",
                         at=self.task.steps[i],
                         steps=(self.task.steps[clock.starts],),
+                        reasons=(clock.reason,),
                         clock=clock.id,
-                        **self.redo(again, clock.loses),
+                        **self.redo(again, clock.reason.loses),
                     )
                 )
 

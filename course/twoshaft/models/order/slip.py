@@ -38,8 +38,8 @@ class PlanSlip:
         and ids that are no step of the task.
     broken : tuple of Reason
         The rules broken, in the order of the sequence.
-    broken_safety : tuple of Reason
-        Those of them that guard safety.
+    late : tuple of Reason
+        Clocks that run out when every step takes its minutes; they do not count in ``size``.
     """
 
     size: int
@@ -49,11 +49,12 @@ class PlanSlip:
     doubled: tuple[str, ...]
     foreign: tuple[str, ...]
     broken: tuple[Reason, ...]
+    late: tuple[Reason, ...] = ()
 
     @property
     def broken_safety(self) -> tuple[Reason, ...]:
-        """Broken rules that guard safety."""
-        return tuple(reason for reason in self.broken if reason.safety)
+        """Broken rules, and clocks run out, that guard safety."""
+        return tuple(reason for reason in (*self.broken, *self.late) if reason.safety)
 
 
 @dataclass(frozen=True)
@@ -89,6 +90,21 @@ def sort_out(task: OrderTask, sequence: Iterable[str]) -> _Sorted:
         missing=[i for i in range(len(task.steps)) if not counts[i]],
         doubled={i: n - 1 for i, n in counts.items() if n > 1},
         foreign=foreign,
+    )
+
+
+def late_clocks(task: OrderTask, order: Sequence[int]) -> tuple[Reason, ...]:
+    """Clocks of an order of step numbers that run out, as reasons."""
+    finished, now = {}, 0.0
+    for i in order if task.clocks else ():
+        now += task.minutes_do[i]
+        finished[i] = now
+    return tuple(
+        clock.reason
+        for clock in task.clocks
+        if clock.starts in finished
+        and clock.ends in finished
+        and finished[clock.ends] - finished[clock.starts] > clock.minutes + 1e-9
     )
 
 
@@ -136,6 +152,7 @@ def plan_slip(task: OrderTask, sequence: Iterable[str]) -> PlanSlip:
         doubled=tuple(steps[i] for i in sorted(found.doubled)),
         foreign=tuple(found.foreign),
         broken=broken_reasons(task, found.first),
+        late=late_clocks(task, found.first),
     )
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from twoshaft.models.order.slip import broken_reasons, sort_out
+from twoshaft.models.order.slip import broken_reasons, late_clocks, sort_out
 from twoshaft.models.order.task import OrderTask, Reason
 from twoshaft.units.sections.order import RuleKind
 
@@ -29,8 +29,9 @@ def buried_steps(task: OrderTask, sequence: Iterable[str]) -> tuple[tuple[str, s
 
 
 def broken_safety(task: OrderTask, sequence: Iterable[str]) -> tuple[Reason, ...]:
-    """Rules that guard safety and that an order breaks."""
-    broken = broken_reasons(task, sort_out(task, sequence).first)
+    """Rules that guard safety and that an order breaks, and such clocks that run out."""
+    order = sort_out(task, sequence).first
+    broken = (*broken_reasons(task, order), *late_clocks(task, order))
     return tuple(reason for reason in broken if reason.safety)
 
 

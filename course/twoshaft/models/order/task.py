@@ -92,8 +92,17 @@ class TaskClock:
     starts: int
     ends: int
     minutes: float
-    text: str
-    loses: tuple[str, ...]
+    reason: Reason
+
+    @property
+    def text(self) -> str:
+        """Why the time is limited."""
+        return self.reason.text
+
+    @property
+    def loses(self) -> tuple[str, ...]:
+        """Parts that are lost when it runs out."""
+        return self.reason.loses
 
 
 @dataclass(frozen=True)
@@ -344,10 +353,20 @@ def _compile(
         return sum(1 << new[old] for old in bits(mask) if old in new)
 
     clocks = tuple(
-        TaskClock(c.id, c.name, new[at(c.starts)], new[at(c.ends)], c.minutes, c.reason, c.loses)
-        for c in unit.clocks
-        if at(c.starts) in new and at(c.ends) in new and at(c.starts) != at(c.ends)
-    )
+        TaskClock(
+            clock.id,
+            clock.name,
+            new[at(clock.starts)],
+            new[at(clock.ends)],
+            clock.minutes,
+            Reason(
+                (clock.id,), RuleKind.HARMS, (names[at(clock.starts)],), names[at(clock.ends)],
+                clock.reason, clock.safety, clock.loses,
+            ),
+        )
+        for clock in unit.clocks
+        if at(clock.starts) in new and at(clock.ends) in new and at(clock.starts) != at(clock.ends)
+    )  # fmt: skip
     after_kept = tuple(renumber(after[old]) for old in kept)
     before_kept = tuple(renumber(before[old]) for old in kept)
     stage_of = {operation.id: operation.stage for operation in unit.operations}

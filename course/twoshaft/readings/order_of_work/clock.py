@@ -68,7 +68,7 @@ def _try(lot: Lot, clock, stream) -> dict | None:
     return {
         "clock": clock.id,
         "name": clock.name,
-        "reason": clock.text,
+        "reason": clock.reason.text,
         "minutes": allowed,
         "starts": [start, task.label(start)],
         "ends": [end, task.label(end)],

@@ -88,12 +88,17 @@ def windows(
 def with_one_slip(
     task: OrderTask, order: Sequence[str], stream: Stream, wanted: Callable[[Reason], bool]
 ) -> tuple[str, ...] | None:
-    """An order with one step moved so that it breaks one rule, of the kind wanted, and no other."""
+    """An order with one step moved so that it breaks one rule, of the kind wanted, and no other.
+
+    No clock runs out in it either.
+    """
     moves = [(i, j) for i in range(len(order)) for j in range(len(order)) if i != j]
     for i, j in stream.shuffled(moves):
         moved = list(order)
         moved.insert(j, moved.pop(i))
         slip = plan_slip(task, moved)
-        if len(slip.broken) == 1 and wanted(slip.broken[0]) and slip.size == 1:
+        if slip.late or slip.size != 1 or len(slip.broken) != 1:
+            continue
+        if wanted(slip.broken[0]):
             return tuple(moved)
     return None

@@ -171,6 +171,7 @@ def test_leak_search_against_a_graph_library(density):
             holes=[
                 {"id": "a", "x_mm": 6, "y_mm": 40, "diameter_mm": 6},
                 {"id": "b", "x_mm": 50, "y_mm": 6, "diameter_mm": 6, "open": True},
+                {"id": "c", "x_mm": 94, "y_mm": 40, "diameter_mm": 6},
             ]
         ),
         (44, 34),

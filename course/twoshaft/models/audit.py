@@ -115,7 +115,7 @@ def audit_faces(unit: Unit) -> tuple[Finding, ...]:
             row = abs(land.y_m - guide.y_mm / 1e3).argmin()
             column = abs(land.x_m - guide.x_mm / 1e3).argmin()
             if land.kind[row, column] != films.Kind.OIL:
-                say(("guides", guide.id), f"{guide.name} is not in the oil room", "move it")
+                say(("guides", guide.id), f"the {guide.name} is not in the oil room", "move it")
         if films.find_leaks(land, land.is_face):
             say(("holes",), "a hole or a cavity is open to the edge of the face", "move it inwards")
             continue
@@ -135,7 +135,7 @@ def audit_faces(unit: Unit) -> tuple[Finding, ...]:
                     say(
                         ("film_mm",),
                         f"the film as wanted leaves a lump of {near.lump_mm:.1f} mm near "
-                        f"{near.guide.name}",
+                        f"the {near.guide.name}",
                         "want a thinner film",
                     )
             if not seal.tight:

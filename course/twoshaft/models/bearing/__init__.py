@@ -4,6 +4,7 @@ from twoshaft.models.bearing.drag import Pull, Turned, bearing_torque, cord_pull
 from twoshaft.models.bearing.geometry import Balls, Rollers, elements
 from twoshaft.models.bearing.heat import Change, Warm, setting_change
 from twoshaft.models.bearing.life import (
+    LifeCurve,
     basic_life,
     equivalent_load,
     life_against_setting,
@@ -16,6 +17,7 @@ from twoshaft.models.bearing.seating import unseated
 __all__ = [
     "Balls",
     "Change",
+    "LifeCurve",
     "Pair",
     "Pull",
     "Rollers",

@@ -55,21 +55,28 @@ def find_leaks(land: Land, sealed: np.ndarray) -> tuple[Leak, ...]:
     """
     from scipy import ndimage
 
+    oil = land.kind == Kind.OIL
     weak = (land.is_face & ~sealed) | (land.kind == Kind.CLOSED)
     out = (land.kind == Kind.OUTSIDE) | (land.kind == Kind.OPEN)
+    beside_out = ndimage.binary_dilation(out, structure=_EIGHT)
     region, count = ndimage.label(weak, structure=_EIGHT)
-    start = weak & ndimage.binary_dilation(land.kind == Kind.OIL, structure=_EIGHT)
-    end = weak & ndimage.binary_dilation(out, structure=_EIGHT)
+    start = weak & ndimage.binary_dilation(oil, structure=_EIGHT)
+    end = weak & beside_out
     leaking = np.intersect1d(region[start], region[end])
-    if leaking.size == 0:
+    # Where no face is left between oil and outside, the oil is on its way out at once.
+    bare, bare_count = ndimage.label(oil & beside_out, structure=_EIGHT)
+    if leaking.size + bare_count == 0:
         return ()
     areas = np.bincount(region.ravel(), minlength=count + 1)
+    areas[0] = 0
     ways = _shortest_ways(land, region, start, end, leaking, out)
+    for number in range(1, bare_count + 1):
+        ways[-number] = _one_step(np.argwhere(bare == number)[0], out)
     found = [
         Leak(
             cells,
             land.points_mm(cells),
-            float(areas[number]) * land.cell_m2 * 1e6,
+            float(areas[max(number, 0)]) * land.cell_m2 * 1e6,
             _holes_on(land, cells),
         )
         for number, cells in ways.items()
@@ -112,6 +119,13 @@ def _walk_back(ring, cell: int, steps, land: Land, out) -> np.ndarray:
     way += [int(near) for near in way[-1] + steps if oil[near]][:1]
     nx = land.kind.shape[1]
     return np.array([divmod(step, nx) for step in reversed(way)])
+
+
+def _one_step(cell: np.ndarray, out: np.ndarray) -> np.ndarray:
+    """From a cell of oil to the outside beside it, as rows and columns."""
+    row, column = cell
+    around = out[row - 1 : row + 2, column - 1 : column + 2]
+    return np.array([cell, cell + np.argwhere(around)[0] - 1])
 
 
 def _holes_on(land: Land, cells: np.ndarray) -> tuple[str, ...]:

@@ -190,16 +190,18 @@ class Seal:
         inwards = self.overflow(Kind.OIL).m_as("mm**3")
         if self.leaks:
             x, y = self.leaks[0].points_mm[-1]
-            ways = "one way" if len(self.leaks) == 1 else f"{len(self.leaks)} ways"
-            where = f"{ways} left for the oil, the largest comes out at x {x:.0f} mm, y {y:.0f} mm"
+            several = len(self.leaks) > 1
+            ways = f"{len(self.leaks)} ways are" if several else "one way is"
+            which = "the largest" if several else "it"
+            head = f"{ways} left for the oil: {which} comes out at x {x:.0f} mm, y {y:.0f} mm"
             through = self.leaks[0].through
-            head = f"{where}{f' through hole {through[-1]}' if through else ''}"
+            head += f" through hole {through[-1]}" if through else ""
         else:
             head = "no way is left for the oil"
         endangered = [near.guide.name for near in self.guides if near.endangered]
         tail = f"; {inwards:.0f} mm³ came out inside"
         if endangered:
-            tail += f", too much near {' and '.join(endangered)}"
+            tail += f", too much near the {' and the '.join(endangered)}"
         return head + tail
 
 

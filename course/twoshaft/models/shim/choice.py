@@ -194,7 +194,8 @@ def _totals(shelf: Q, at_most: int) -> tuple[np.ndarray, np.ndarray]:
 
 def _reason(taken, total, aim, low, high, guard, verdict) -> str:
     shims = " and ".join(f"{t:.3f} mm" for t in taken)
-    head = f"{shims} {'is' if len(taken) == 1 else 'are'} {total - aim:+.3f} mm from {aim:.3f} mm"
+    verb, off = "is" if len(taken) == 1 else "are", round(total - aim, 3)
+    head = f"{shims} {verb} {f'{off:+.3f} mm from' if off else 'just'} {aim:.3f} mm"
     margin = min(total - low, high - total)
     if verdict == "safe":
         return f"{head}, {margin:.3f} mm inside the limits; the uncertainty is {guard:.3f} mm"

@@ -1,0 +1,251 @@
+"""Opposed bearings: drags, seating, heat in the unit's supports, refusals and the audit."""
+
+import numpy as np
+import pytest
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.models.audit import audit_bearings, audit_faces
+from twoshaft.models.bearing import (
+    Balls,
+    Pair,
+    Rollers,
+    Warm,
+    basic_life,
+    bearing_torque,
+    cord_pull,
+    elements,
+    equivalent_load,
+    life_against_setting,
+    preload_from_pull,
+    unseated,
+)
+from twoshaft.models.bearing.drag import turned
+from twoshaft.models.bearing.heat import support_change
+from twoshaft.units.loader import load_unit
+from twoshaft.units.quantities import Q
+from twoshaft.units.sections.bearings import TaperBearing
+from twoshaft.units.unit import Unit
+
+
+@pytest.fixture(scope="module")
+def unit():
+    return load_unit("tarnbeck-b5")
+
+
+@pytest.fixture
+def rollers():
+    return Rollers.of(angle=Q(15, "deg"), count=17, length=Q(12, "mm"))
+
+
+def test_kinds_of_the_unit(unit):
+    kinds = {type(elements(bearing)) for bearing in unit.bearings.types}
+    assert kinds == {Rollers, Balls}
+
+
+def test_a_cold_preload_is_lost_in_a_warm_aluminium_case(unit):
+    support = unit.bearings.support_by_id("differential")
+    warm = support_change(support, unit.bearings)
+    assert warm.total.m_as("um") < -40
+    assert "loosens" in warm.sentence
+    pair = Pair.from_support(support, unit.bearings)
+    middle = Q(0.085, "mm")
+    assert pair.preload(middle).m_as("N") > 2000
+    assert pair.preload(middle + warm.total).m_as("N") < 0.2 * pair.preload(middle).m_as("N")
+
+
+def test_the_other_arrangement_gains(unit):
+    support = unit.bearings.support_by_id("practice-hub")
+    change = support_change(support, unit.bearings)
+    assert change.case_um > 0 > change.shaft_um
+    # Turned round, the same case and shaft change sides.
+    other = support.model_copy(update={"arrangement": "outer-rings-together"})
+    turned_round = support_change(other, unit.bearings)
+    assert turned_round.case_um == pytest.approx(-change.case_um)
+    assert turned_round.shaft_um == pytest.approx(-change.shaft_um)
+    assert turned_round.outer_raceways_um == pytest.approx(change.outer_raceways_um)
+
+
+def test_what_turns_is_named(unit):
+    support = unit.bearings.support_by_id("differential")
+    preload = Q(3000, "N")
+    pulls = [
+        cord_pull(turned(support, unit.bearings, preload, kinds), Q(40, "mm"))
+        for kinds in ((), ("seal",), ("seal", "other-shaft"))
+    ]
+    assert pulls[0].sentence.endswith("turns the bearings only (1.56 N·m)")
+    assert "the bearings with seals (" in pulls[1].sentence
+    assert "with seals and the other shaft at ratio 4" in pulls[2].sentence
+    torques = [pull.turned.torque.m_as("N*m") for pull in pulls]
+    assert torques[1] - torques[0] == pytest.approx(1.4)
+    assert torques[2] - torques[1] == pytest.approx(0.9 * 4)
+    for pull in pulls:
+        assert pull.force.m_as("N") * 0.040 == pytest.approx(pull.turned.torque.m_as("N*m"))
+
+
+@pytest.mark.parametrize("kinds", [(), ("seal",), ("seal", "mesh", "other-shaft")])
+def test_preload_behind_a_pull(unit, kinds):
+    support = unit.bearings.support_by_id("differential")
+    pull = cord_pull(turned(support, unit.bearings, Q(2500, "N"), kinds), Q(40, "mm"))
+    back = preload_from_pull(support, unit.bearings, pull.force, Q(40, "mm"), kinds)
+    assert back.m_as("N") == pytest.approx(2500)
+
+
+def test_new_seals_hide_the_preload(unit):
+    support = unit.bearings.support_by_id("differential")
+    with pytest.raises(OutOfRangeError, match="torque left for the bearings"):
+        preload_from_pull(support, unit.bearings, Q(20, "N"), Q(40, "mm"), ("seal",))
+
+
+def test_ball_torque(unit):
+    row = Balls.of(angle=Q(30, "deg"), count=13, diameter=Q(8, "mm"))
+    # mu F d / 2 with 0.0015 and a pitch of 46 mm (from memory).
+    assert bearing_torque(row, Q(1000, "N")).m_as("N*mm") == pytest.approx(34.5)
+
+
+def test_rollers_settle(rollers):
+    before = unseated(rollers, Q(0.2, "mm"), 0)
+    later = [unseated(rollers, Q(0.2, "mm"), turns).stands_proud.m_as("um") for turns in (1, 3, 12)]
+    # 0.2 mm up a wedge of 3.6 deg, over sin 15 deg.
+    wanted = 200 * np.tan(np.radians(3.6)) / np.sin(np.radians(15))
+    assert before.stands_proud.m_as("um") == pytest.approx(wanted)
+    assert before.torque_share == 0
+    assert wanted > later[0] > later[1] > later[2]
+    assert later[2] < 0.02 * wanted
+    assert unseated(rollers, Q(0, "mm"), 0).torque_share == 1
+    assert "loses that much preload" in before.sentence
+
+
+def test_setting_on_unseated_rollers_ends_loose(rollers):
+    # Set to 50 um of interference by what the gauge shows, the pair has less once it has turned.
+    pair = Pair.of(rollers, rollers, Q(80, "N/um"))
+    proud = unseated(rollers, Q(0.1, "mm"), 0).stands_proud
+    shown = Q(50, "um")
+    assert pair.preload(shown - 2 * proud) < 0.7 * pair.preload(shown)
+
+
+def test_loads_of_a_pair(rollers):
+    pair = Pair.of(rollers, rollers)
+    setting = pair.interference(Q(1000, "N"))
+    left, right = pair.loads(setting, Q(-500, "N"))
+    assert left.m_as("N") - right.m_as("N") == pytest.approx(500)
+    assert left.m_as("N") == pytest.approx(1250, rel=0.02)
+
+
+def test_life_of_the_supports(unit):
+    for support in unit.bearings.supports:
+        pair = Pair.from_support(support, unit.bearings)
+        curve = life_against_setting(
+            pair,
+            Q(np.linspace(-0.1, 0.1, 41), "mm"),
+            tuple(Q(n, "N") for n in support.radial_load_n),
+            Q(support.axial_load_n, "N"),
+            Q(support.speed_rpm, "rpm"),
+        )
+        assert abs(curve.best_mm) < 0.06
+        assert f"{abs(curve.best_mm):.3f} mm" in curve.sentence
+        assert (curve.both_h < np.minimum(curve.left_h, curve.right_h)).all()
+        assert (curve.catalogue_h is None) == isinstance(pair.left, Balls)
+
+
+@pytest.mark.parametrize(
+    ("call", "says"),
+    [
+        (lambda r: Rollers.of(angle=Q(50, "deg"), count=17, length=Q(12, "mm")), "contact angle"),
+        (lambda r: Rollers.of(angle=Q(15, "deg"), count=2, length=Q(12, "mm")), "rolling elements"),
+        (lambda r: Rollers.of(angle=Q(15, "deg"), count=17, length=Q(-12, "mm")), "roller length"),
+        (lambda r: r.axial_displacement(Q(-1, "N")), "axial load is -1 N"),
+        (lambda r: r.axial_displacement(Q(1, "N*m")), "axial load"),
+        (lambda r: r.axial_displacement(Q(float("nan"), "N")), "not a number"),
+        (lambda r: Pair.of(r, r, Q(0, "N/m")), "stiffness of the case"),
+        (lambda r: Pair.of(r, r).preload(Q(0.5, "mm")), "preload"),
+        (lambda r: Pair.of(r, r).preload(Q(2, "mm")), "interference is 2 mm"),
+        (lambda r: Pair.of(r, r).stiffness(Q(0, "N")), "preload"),
+        (lambda r: Warm.evenly(Q(300, "delta_degC")), "rise of the case"),
+        (lambda r: Warm.evenly(Q(60, "degC")), "rise of the case"),
+        (lambda r: basic_life(Q(40, "kN"), Q(30, "kN"), Q(100, "rpm")), "equivalent load"),
+        (lambda r: basic_life(Q(40, "kN"), Q(3, "kN"), Q(100, "rpm"), 2.0), "life exponent"),
+        (lambda r: bearing_torque(r, Q(1, "MN")), "axial load"),
+        (lambda r: unseated(r, Q(5, "mm"), 0), "distance from the rib is 5 mm"),
+        (
+            lambda r: equivalent_load(
+                Balls.of(angle=Q(30, "deg"), count=9, diameter=Q(8, "mm")), Q(1, "kN"), Q(0, "N")
+            ),
+            "taper roller bearings",
+        ),
+    ],
+)
+def test_refusals(call, says, rollers):
+    with pytest.raises(OutOfRangeError, match=says):
+        call(rollers)
+
+
+def test_only_known_things_turn(unit):
+    support = unit.bearings.supports[0]
+    with pytest.raises(OutOfRangeError, match="what is turned is 'seals', outside seal, mesh"):
+        turned(support, unit.bearings, Q(1, "N"), ("seals",))
+
+
+def test_schema_refuses_rollers_that_do_not_fit():
+    good = load_unit("tarnbeck-b5").bearings.types[0].model_dump()
+    with pytest.raises(ValueError, match="do not fit round the pitch"):
+        TaperBearing.model_validate(good | {"rollers": 40})
+    with pytest.raises(ValueError, match="swap them"):
+        TaperBearing.model_validate(good | {"bore_mm": 66.0, "outside_mm": 36.0})
+
+
+def changed(unit, *place, **new):
+    """The unit with some values changed at a place of its plain data."""
+    data = unit.model_dump()
+    entry = data
+    for step in place:
+        entry = entry[step]
+    entry.update(new)
+    return Unit.model_validate(data)
+
+
+def test_the_unit_passes_its_audit(unit):
+    assert audit_bearings(unit) == ()
+    assert audit_faces(unit) == ()
+    bare = unit.model_copy(update={"bearings": None, "faces": None})
+    assert audit_bearings(bare) == audit_faces(bare) == ()
+
+
+@pytest.mark.parametrize(
+    ("new", "says"),
+    [
+        ({"arrangement": "inner-rings-together"}, "the spans leave -36.1 mm"),
+        ({"shim_set": "hub-spacers"}, "the shim set reaches the target over 0%"),
+        ({"final_operation": "no-such-step"}, "there is no operation no-such-step"),
+        (
+            {"target": {"kind": "preload", "low_mm": 0.08, "high_mm": 0.09}},
+            "the measurement is worth",
+        ),
+        ({"target": {"kind": "preload", "low_mm": 0.8, "high_mm": 1.0}}, "preload is"),
+    ],
+)
+def test_audit_of_bearings(unit, new, says):
+    found = audit_bearings(changed(unit, "bearings", "supports", 0, **new))
+    assert any(says in finding.sentence for finding in found)
+    assert all(finding.sentence.endswith(".") for finding in found)
+
+
+@pytest.mark.parametrize(
+    ("place", "new", "says"),
+    [
+        ((), {"film_mm": 0.01}, "the film as wanted leaks"),
+        ((), {"film_mm": 2.0}, "leaves a lump of"),
+        ((), {"lay_operation": "no-such-step"}, "there is no operation no-such-step"),
+        (("form",), {"flatness_um": 500.0, "bed_n_per_mm3": 1e6, "roughness_um": 99.0}, "leaks"),
+        (("guides", 0), {"x_mm": -5.0}, "is not in the oil room"),
+        (("holes", 0), {"x_mm": 900.0}, "lies off the face"),
+        (("holes", 0), {"diameter_mm": 40.0, "open": True}, "is open to the edge of the face"),
+    ],
+)
+def test_audit_of_faces(unit, place, new, says):
+    found = audit_faces(changed(unit, "faces", "faces", 0, *place, **new))
+    assert any(says in finding.sentence for finding in found)
+
+
+def test_audit_of_a_sealant(unit):
+    found = audit_faces(changed(unit, "faces", "sealants", 0, largest_gap_mm=0.02))
+    assert any("bridges 0.02 mm" in finding.sentence for finding in found)

@@ -32,6 +32,7 @@ FLAGS = [
 ]
 IDLE = '.jp-NotebookPanel:not(.lm-mod-hidden) .jp-Notebook-ExecutionIndicator[data-status="idle"]'
 PATIENCE_MS = 60_000
+NARROW_PX = 600  # in a narrower window the toolbar folds the kernel's state away
 
 
 def _chromium() -> str:
@@ -96,7 +97,8 @@ class Lab:
         """
         page = page or self.page()
         page.goto(self.address(path))
-        page.wait_for_selector(IDLE, timeout=PATIENCE_MS)
+        if not ready or page.viewport_size["width"] >= NARROW_PX:
+            page.wait_for_selector(IDLE, timeout=PATIENCE_MS)
         if ready:
             page.wait_for_selector(f".jp-NotebookPanel:not(.lm-mod-hidden) {ready}")
         return page

@@ -13,19 +13,15 @@ import time
 from collections.abc import Callable, Iterable, Iterator
 from concurrent.futures import ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
-from dataclasses import dataclass, replace
-from functools import lru_cache
+from dataclasses import dataclass
 from multiprocessing import get_context
-from pathlib import Path
 
 from filelock import FileLock, Timeout
 from nbgrader.api import Gradebook, MissingEntry
 
 import twoshaft
-from twoshaft.errors import CohortError, CourseError, SheetError
-from twoshaft.jobsheet import read_sheet
+from twoshaft.errors import CohortError
 from twoshaft.jobsheet.receipts import sheet_digest
-from twoshaft.units import Unit, load_unit
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.collect import hand_in_time
@@ -33,11 +29,10 @@ from twoshaft_grader.cohort.due import gradebook_time
 from twoshaft_grader.cohort.extensions import enter_extension
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.marks import MARKED, UNREADABLE, StoredMark, read_mark, write_mark
+from twoshaft_grader.cohort.one_sheet import Result, Work, blank_mark, end_with_parent, mark_one
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.marking.gradebook import record_mark
-from twoshaft_grader.marking.reference import load_solution
 from twoshaft_grader.marking.result import SheetMark
-from twoshaft_grader.marking.task import mark_sheet
 
 AS_BEFORE = "as before"
 NOT_HANDED_IN = "not handed in"
@@ -52,27 +47,6 @@ class Done:
     learner: str
     state: str
     mark: StoredMark | None = None
-
-
-@dataclass(frozen=True)
-class _Work:
-    """All that a worker process needs to mark one submission."""
-
-    learner: str
-    folder: str
-    issued: str
-    notebook: str
-    unit: str
-    own_unit: bool
-
-
-@dataclass(frozen=True)
-class _Result:
-    """A marked sheet, or the reason why there is none; with both, the sheet counts as blank."""
-
-    learner: str
-    sheet: SheetMark | None
-    trouble: str = ""
 
 
 def mark_assignment(
@@ -130,7 +104,7 @@ def _mark_assignment(
 ) -> list[Done]:
     _mend_audit(cohort, assigned, learners)
     done: dict[str, Done] = {}
-    waiting: list[_Work] = []
+    waiting: list[Work] = []
     digests: dict[str, str] = {}
     with backbone.gradebook(cohort) as book:
         for learner in learners:
@@ -154,19 +128,13 @@ def _mark_assignment(
 
 def blank_sheet(cohort: Cohort, assigned: Assigned, learner: str) -> SheetMark:
     """The mark of a sheet with nothing on it: what could have been earned."""
-    work = _work(cohort, assigned, learner)
-    return mark_sheet(
-        None,
-        _issued(work),
-        load_solution(Path(work.notebook)),
-        unit=_unit(work.unit, work.own_unit),
-    )
+    return blank_mark(_work(cohort, assigned, learner))
 
 
-def _work(cohort: Cohort, assigned: Assigned, learner: str) -> _Work:
+def _work(cohort: Cohort, assigned: Assigned, learner: str) -> Work:
     source = cohort.source(assigned.name)
     own = source / "unit.yaml"
-    return _Work(
+    return Work(
         learner,
         str(cohort.submitted(learner, assigned.name)),
         str(cohort.issued(learner, assigned.name)),
@@ -187,58 +155,22 @@ def _stands(book: Gradebook, assigned: Assigned, stored: StoredMark | None, dige
     return True
 
 
-# --- pure marking, in this process or in others ---------------------------------------------
-
-
-@lru_cache(maxsize=4)
-def _unit(unit: str, own: bool) -> Unit:
-    return load_unit(Path(unit) if own else unit)
-
-
-def _issued(work: _Work) -> dict:
-    return files.read_json(Path(work.issued), mend="take the roster in again")
-
-
-def mark_one(work: _Work) -> _Result:
-    """Mark one submission; whatever is wrong with it comes back as a sentence."""
-    try:
-        trouble = ""
-        try:
-            sheet = read_sheet(Path(work.folder) / "jobsheet.json")
-        except SheetError as error:
-            sheet, trouble = None, error.sentence
-        marked = mark_sheet(
-            sheet,
-            _issued(work),
-            load_solution(Path(work.notebook)),
-            unit=_unit(work.unit, work.own_unit),
-        )
-        if trouble:
-            marked = replace(marked, notes=(trouble,))
-        return _Result(work.learner, marked, trouble)
-    except CourseError as error:
-        return _Result(work.learner, None, error.sentence)
-    except Exception as error:
-        return _Result(work.learner, None, f"Marking failed ({type(error).__name__}: {error}).")
-
-
-def _marked(waiting: list[_Work], workers: int) -> Iterator[_Result]:
+def _marked(waiting: list[Work], workers: int) -> Iterator[Result]:
     """Mark here at first; where much is left, in several processes."""
     start = time.monotonic()
     for index, work in enumerate(waiting):
         spent = time.monotonic() - start
         left = len(waiting) - index
-        if workers > 1 and spent > ALONE_S and spent / index * left > ALONE_S:
+        if index and workers > 1 and spent > ALONE_S and spent / index * left > ALONE_S:
             yield from _in_processes(waiting[index:], workers)
             return
         yield mark_one(work)
 
 
-def _in_processes(waiting: list[_Work], workers: int) -> Iterator[_Result]:
-    context = get_context("spawn")
+def _in_processes(waiting: list[Work], workers: int) -> Iterator[Result]:
     finished = set()
     try:
-        with ProcessPoolExecutor(min(workers, len(waiting)), mp_context=context) as pool:
+        with _pool(min(workers, len(waiting))) as pool:
             for result in pool.map(mark_one, waiting):
                 finished.add(result.learner)
                 yield result
@@ -248,17 +180,21 @@ def _in_processes(waiting: list[_Work], workers: int) -> Iterator[_Result]:
             if work.learner in finished:
                 continue
             try:
-                with ProcessPoolExecutor(1, mp_context=context) as pool:
+                with _pool(1) as pool:
                     yield pool.submit(mark_one, work).result()
             except BrokenProcessPool:
-                yield _Result(work.learner, None, "Marking it makes the program end.")
+                yield Result(work.learner, None, "Marking it makes the program end.")
 
 
-# --- the one writer --------------------------------------------------------------------------
+def _pool(workers: int) -> ProcessPoolExecutor:
+    # Spawned, not forked: this process has threads (the bar), and the same holds on every system.
+    return ProcessPoolExecutor(
+        workers, mp_context=get_context("spawn"), initializer=end_with_parent
+    )
 
 
 def _store(
-    cohort: Cohort, assigned: Assigned, book: Gradebook, result: _Result, digest: str
+    cohort: Cohort, assigned: Assigned, book: Gradebook, result: Result, digest: str
 ) -> Done:
     moment = hand_in_time(cohort, result.learner, assigned.name)
     mark = StoredMark(

@@ -9,6 +9,7 @@ from collections.abc import Callable
 from twoshaft.errors import CourseError, UnitFileError
 
 FAILED, STOPPED = 2, 130
+_STOPPED = "Stopped; the same command goes on where this one ended."
 
 
 def run_quietly(call: Callable[[], object], *, trace: bool) -> int:
@@ -32,8 +33,9 @@ def run_quietly(call: Callable[[], object], *, trace: bool) -> int:
         print(_sentence(error), file=sys.stderr)
         return STOPPED if type(error).__name__ == "Abort" else FAILED
     except KeyboardInterrupt:
-        print("Stopped; the same command goes on where this one ended.", file=sys.stderr)
-        return STOPPED
+        code = STOPPED
+    if code == STOPPED:
+        print(_STOPPED, file=sys.stderr)
     return code if isinstance(code, int) else 0
 
 
@@ -43,7 +45,7 @@ def _sentence(error: Exception) -> str:
     if isinstance(error, CourseError):
         return error.sentence
     if type(error).__name__ == "Abort":
-        return "Stopped; the same command goes on where this one ended."
+        return _STOPPED
     if callable(getattr(error, "format_message", None)):  # the command line itself was not right
         context = getattr(error, "ctx", None)
         command = context.command_path if context else "twoshaft"

@@ -1,0 +1,93 @@
+"""Mark one submission: no gradebook and nothing else of nbgrader, so other processes start fast."""
+
+from __future__ import annotations
+
+import os
+import threading
+from dataclasses import dataclass, replace
+from functools import lru_cache
+from multiprocessing import parent_process
+from pathlib import Path
+
+from twoshaft.errors import CourseError, SheetError
+from twoshaft.jobsheet import SheetData, read_sheet
+from twoshaft.units import Unit, load_unit
+from twoshaft_grader.cohort import files
+from twoshaft_grader.marking.reference import load_solution
+from twoshaft_grader.marking.result import SheetMark
+from twoshaft_grader.marking.task import mark_sheet
+
+
+@dataclass(frozen=True)
+class Work:
+    """All that a worker process needs to mark one submission."""
+
+    learner: str
+    folder: str
+    issued: str
+    notebook: str
+    unit: str
+    own_unit: bool
+
+
+@dataclass(frozen=True)
+class Result:
+    """A marked sheet, or the reason why there is none; with both, the sheet counts as blank."""
+
+    learner: str
+    sheet: SheetMark | None
+    trouble: str = ""
+
+
+@lru_cache(maxsize=4)
+def _unit(unit: str, own: bool) -> Unit:
+    return load_unit(Path(unit) if own else unit)
+
+
+def blank_mark(work: Work) -> SheetMark:
+    """The mark of a sheet with nothing on it."""
+    return _mark(None, work)
+
+
+def _mark(sheet: SheetData | None, work: Work) -> SheetMark:
+    return mark_sheet(
+        sheet,
+        _issued(work),
+        load_solution(Path(work.notebook)),
+        unit=_unit(work.unit, work.own_unit),
+    )
+
+
+def _issued(work: Work) -> dict:
+    return files.read_json(Path(work.issued), mend="take the roster in again")
+
+
+def end_with_parent() -> None:
+    """In a worker process: end when the run that started it is gone, even if it was killed."""
+    parent = parent_process()
+    if parent is None:
+        return
+
+    def watch() -> None:
+        parent.join()
+        os._exit(1)
+
+    threading.Thread(target=watch, daemon=True).start()
+
+
+def mark_one(work: Work) -> Result:
+    """Mark one submission; whatever is wrong with it comes back as a sentence."""
+    try:
+        trouble = ""
+        try:
+            sheet = read_sheet(Path(work.folder) / "jobsheet.json")
+        except SheetError as error:
+            sheet, trouble = None, error.sentence
+        marked = _mark(sheet, work)
+        if trouble:
+            marked = replace(marked, notes=(trouble,))
+        return Result(work.learner, marked, trouble)
+    except CourseError as error:
+        return Result(work.learner, None, error.sentence)
+    except Exception as error:
+        return Result(work.learner, None, f"Marking failed ({type(error).__name__}: {error}).")

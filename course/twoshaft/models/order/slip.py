@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import combinations
 from typing import TYPE_CHECKING
 
@@ -139,6 +140,12 @@ def plan_slip(task: OrderTask, sequence: Iterable[str]) -> PlanSlip:
     provided that nothing has to come between its steps. A step pulled out of its place within
     such a block is listed in ``redo``.
     """
+    return _plan_slip(task, tuple(sequence))
+
+
+@lru_cache(maxsize=128)
+def _plan_slip(task: OrderTask, sequence: tuple[str, ...]) -> PlanSlip:
+    """Mark, feedback and replay all ask for the slip of the same order."""
     found = sort_out(task, sequence)
     extra = len(found.missing) + sum(found.doubled.values()) + len(found.foreign)
     by_id = sorted(range(len(task.steps)), key=lambda i: task.steps[i])
@@ -274,7 +281,7 @@ class _Search:
             tuple(sorted((*cost[2], *(rank[i] for i in bits(pulled))))),
         )
 
-    def _cost(self, after: Sequence[int], blocks: tuple[Block, ...] | None):
+    def _broken(self, after: Sequence[int], blocks: tuple[Block, ...] | None) -> list[int]:
         broken = broken_masks(self.order, after)
         if blocks:
             outside = ~0
@@ -285,6 +292,9 @@ class _Search:
             for i in range(len(broken)):
                 if outside >> i & 1:
                     broken[i] &= outside
+        return broken
+
+    def _cost(self, broken: list[int]) -> tuple[int, int, tuple[int, ...]]:
         if self.weights is None:
             return smallest_cover_size(broken), 0, ()
         cover = list(bits(lightest_cover(broken, self.weights.weights))) if any(broken) else []
@@ -294,41 +304,45 @@ class _Search:
             tuple(sorted(self.weights.rank[i] for i in cover)),
         )
 
+    def _beats(self, broken: list[int], best) -> bool:
+        """Whether the cover may be, or lead to, less than the best one; sizes are quick to find."""
+        if best is None:
+            return True
+        size = smallest_cover_size(broken)
+        return size < best[0] or (size == best[0] and self._cost(broken) < best)
+
     def _over_choices(self, before, after, blocks):
         """Least cost over the ways to keep every choice; None when there is no way."""
-        floor = self._cost(after, blocks)
-        choices = self.task.choices
-        if not choices:
-            return floor
+        broken = self._broken(after, blocks)
+        if not self.task.choices:
+            return self._cost(broken)
         place = self.place
         ranked = [
             sorted(c.options, key=lambda option: any(place[i] >= place[j] for i, j in option))
-            for c in choices
+            for c in self.task.choices
         ]
+        # First those the order breaks: they raise the bound soonest.
+        ranked.sort(key=lambda options: all(place[i] < place[j] for i, j in options[0]))
+        best = None
         kept = with_pairs(before, after, (pair for options in ranked for pair in options[0]))
         if kept is not None:
-            best = self._cost(kept[1], blocks)
-            if best == floor:
-                return best
-        else:
-            best = None
+            best = self._cost(self._broken(kept[1], blocks))
+        if not self._beats(broken, best):
+            return best
 
         def descend(depth: int, before, after) -> None:
             nonlocal best
-            if depth == len(ranked):
-                cost = self._cost(after, blocks)
-                if best is None or cost < best:
-                    best = cost
-                return
             for option in ranked[depth]:
-                if best == floor:
-                    return
                 more = with_pairs(before, after, option)
                 if more is None:
                     continue
-                if best is not None and self._cost(more[1], blocks) >= best:
+                broken = self._broken(more[1], blocks)
+                if not self._beats(broken, best):
                     continue
-                descend(depth + 1, *more)
+                if depth + 1 < len(ranked):
+                    descend(depth + 1, *more)
+                else:
+                    best = self._cost(broken)
 
         descend(0, before, after)
         return best

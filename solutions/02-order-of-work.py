@@ -55,7 +55,7 @@ ref(
 #
 # Somebody planned the whole build. Most of the plan works; a few steps stand in the wrong place, and one of them is a matter of safety. Move as few steps as you can until the plan works.
 #
-# The steps are grouped by stage, so that you can close the groups you are done with. *10 points.*
+# The list is long. Go through it stage by stage and ask of each step what it needs. *10 points.*
 
 # %% tags=["form"]
 sheet.form(

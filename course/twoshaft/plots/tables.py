@@ -14,6 +14,7 @@ _CSS = """
 .twoshaft table.given caption { text-align: left; font-weight: 600; padding: 4px 0; }
 .twoshaft table.given th, .twoshaft table.given td { text-align: left; vertical-align: top;
   padding: 4px 16px 4px 0; border-bottom: 1px solid var(--ts-line); background: none; }
+.twoshaft table.given th { white-space: nowrap; }
 .twoshaft table.given .number { text-align: right; font-variant-numeric: tabular-nums; }
 """
 

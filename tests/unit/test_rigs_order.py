@@ -166,6 +166,33 @@ def test_rule_picture_refuses_an_unknown_focus(unit):
         rule_picture(unit, focus="s09")
 
 
+def test_every_thing_that_can_be_lost_has_a_name():
+    from twoshaft.models.order import OrderTask
+    from twoshaft.rigs.words import part_names
+    from twoshaft.units import load_unit
+
+    unit = load_unit("tarnbeck-b5")
+    lost = {one for entry in (*unit.rules, *unit.clocks) for one in entry.loses}
+    assert len(part_names(OrderTask.from_unit(unit), lost).split(", ")) >= len(lost) > 3
+
+
+def test_a_shuffled_shipped_unit_can_be_judged_and_stepped_through():
+    import random
+
+    from twoshaft.units import load_unit
+
+    unit = load_unit("tarnbeck-b5")
+    bench, rng = order_bench(unit), random.Random(4)
+    for _ in range(20):
+        order = list(bench.task.steps)
+        rng.shuffle(order)
+        assert say(bench, type="order", order=order) == []
+        rig = build_simulator(unit, order)
+        for place in range(0, len(order) + 1, 9):
+            assert say(rig, type="go", position=place) == []
+            assert rig.plain_copy()
+
+
 def test_all_rigs_take_the_shipped_unit_whole():
     from twoshaft.units import load_unit
 

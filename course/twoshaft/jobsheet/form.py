@@ -42,11 +42,7 @@ def describe(field: Field) -> dict[str, Any]:
     if field.kind == "number":
         told |= {"unit": field.unit, "example": f"{EXAMPLE} {field.unit}".strip()}
     elif field.kind == "order":
-        stages = getattr(field, "stages", None) or {}
-        told["steps"] = [
-            [key, label, stages[key]] if key in stages else [key, label]
-            for key, label in field.steps
-        ]
+        told["steps"] = [list(pair) for pair in field.steps]
     else:
         told["options"] = [list(pair) for pair in field.options]
     return told

@@ -90,9 +90,10 @@ def minutes(value: float) -> str:
     return f"{value:g} minute{'' if value == 1 else 's'}"
 
 
-def part_names(task: OrderTask, parts: Iterable[str]) -> str:
-    """Names of parts in a list."""
-    return ", ".join(task.unit.part_by_id[part].name for part in parts)
+def part_names(task: OrderTask, lost: Iterable[str]) -> str:
+    """Names of parts and consumables in a list."""
+    names = {entry.id: entry.name for entry in (*task.unit.parts, *task.unit.consumables)}
+    return ", ".join(names[one] for one in lost)
 
 
 def cost(task: OrderTask, built: Replay) -> str:

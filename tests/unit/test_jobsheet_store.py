@@ -143,6 +143,22 @@ def test_a_folder_without_write_access_is_one_sentence(path):
         os.chmod(path.parent, stat.S_IRWXU)
 
 
+def test_a_window_that_holds_the_sheet_for_ever_is_told(path, monkeypatch):
+    monkeypatch.setattr("twoshaft.jobsheet.store.LOCK_SECONDS", 0.1)
+    one, two = Store(path, ANA), Store(path, ANA)
+    with one._locked(), pytest.raises(SheetError, match="close the other window"):
+        two.save("gap", "1 mm")
+    assert two.save("gap", "1 mm").revision == 1
+
+
+def test_a_machine_without_room_for_a_lock_is_told(path, monkeypatch, tmp_path):
+    store = Store(path, ANA)
+    (tmp_path / "file").write_text("")
+    monkeypatch.setattr("tempfile.gettempdir", lambda: str(tmp_path / "file"))
+    with pytest.raises(SheetError, match="cannot be locked"):
+        store.save("gap", "1 mm")
+
+
 def _save_many(path, window, count):
     store = Store(path, ANA)
     for number in range(count):

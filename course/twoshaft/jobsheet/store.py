@@ -222,18 +222,23 @@ class Store:
             return
         digest = hashlib.sha256(str(self.path.resolve()).encode()).hexdigest()[:24]
         folder = Path(tempfile.gettempdir()) / f"twoshaft-{_user()}"
+        lock = FileLock(folder / f"{digest}.lock", timeout=LOCK_SECONDS)
         try:
             folder.mkdir(mode=0o700, exist_ok=True)
-            with FileLock(folder / f"{digest}.lock", timeout=LOCK_SECONDS):
-                yield
+            lock.acquire()
         except Timeout:
             raise SheetError(
                 "another window has held this job sheet for too long",
                 where=self.path.name,
                 mend="close the other window and try again",
             ) from None
-        except PermissionError as error:
-            raise SheetError(f"the job sheet cannot be locked ({error.strerror})") from None
+        except OSError as error:
+            reason = (error.strerror or "no reason given").lower()
+            raise SheetError(f"the job sheet cannot be locked ({reason})") from None
+        try:
+            yield
+        finally:
+            lock.release()
 
 
 def _user() -> str:

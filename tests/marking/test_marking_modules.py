@@ -1,17 +1,19 @@
 """Every module of the course: blank 0, solved full for 50 learners, guessed under 5 %, proven."""
 
+import json
 import random
 import statistics
 from pathlib import Path
 
 import pytest
+from nbgrader.converters import Autograde
 
 from twoshaft.jobsheet import Answer, Choice, Choices, Number, Order, SheetData
 from twoshaft.outcomes import load_outcomes
 from twoshaft.readings import issue_record
 from twoshaft.units import load_unit, shipped_units
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import load_solution, mark_sheet, run_clean, solve
+from twoshaft_grader.marking import load_solution, mark_folder, mark_sheet, run_clean, solve
 from twoshaft_grader.notebooks.proof import prove
 from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 
@@ -36,14 +38,17 @@ def issue(solution, unit, learner):
     return issue_record(solution.module, unit, salt="test", learner=learner, attempt=1)
 
 
-def mark(solution, unit, issued, answers):
-    sheet = SheetData(
+def filled(issued, answers):
+    return SheetData(
         learner=issued["learner"],
         module=issued["module"],
         attempt=issued["attempt"],
         answers={name: Answer(value, 1) for name, value in answers.items()},
     )
-    return mark_sheet(sheet, issued, solution, unit=unit)
+
+
+def mark(solution, unit, issued, answers):
+    return mark_sheet(filled(issued, answers), issued, solution, unit=unit)
 
 
 def guess(asked, reference, source):
@@ -95,3 +100,29 @@ def test_guessing_earns_under_five_percent_on_average(solution, unit):
 def test_it_is_proven(solution, unit):
     records = [issue(solution, unit, name) for name in ("ann", "bob", "cal")]
     assert prove(solution, unit, records, load_outcomes(module=solution.module)) == []
+
+
+@pytest.mark.slow
+@pytest.mark.timeout(300)
+def test_stock_autograde_gives_the_same_marks(solution, make_course):
+    unit = load_unit("tarnbeck-b5")
+    assignment = f"{solution.module}-1"
+    course = make_course(assignment, solution.path)
+    source = random.Random(3)
+    for number, guesses in enumerate((0.0, 0.3, 0.6)):
+        issued = issue(solution, unit, f"learner-{number}")
+        clean = run_clean(solution, issued, unit)
+        answers = {
+            name: guess(clean.fields[name], clean.references[name], source)
+            if source.random() < guesses
+            else value
+            for name, value in solve(solution, issued, unit).items()
+        }
+        course.hand_in(issued, json.dumps(filled(issued, answers).as_json()))
+    course.run(Autograde, student_id="*")
+    totals = []
+    for number in range(3):
+        marked = mark_folder(course.submitted / f"learner-{number}" / assignment)
+        totals.append(marked.points)
+        assert course.scores(marked.learner) == {task.id: task.points for task in marked.tasks}
+    assert totals[0] == marked.maximum and 0 < totals[2] < totals[0]

@@ -4,87 +4,45 @@ The cohort folder here is a made-up one with the least that both need.
 """
 
 import json
-import logging
 import os
-import shutil
 from pathlib import Path
-from types import SimpleNamespace
 
 import nbformat
 import pytest
-from nbgrader.api import Gradebook
-from nbgrader.converters import Autograde, GenerateAssignment, GenerateFeedback
-from nbgrader.coursedir import CourseDirectory
-from traitlets.config import Config
+from nbgrader.converters import Autograde, GenerateFeedback
 
 from twoshaft.errors import CohortError
-from twoshaft_grader.environment import tools_on_path
 from twoshaft_grader.marking import mark_folder, mark_task
 from twoshaft_grader.marking.gradebook import record_mark
-from twoshaft_grader.notebooks import RELEASE_PREPROCESSORS
 
 ASSIGNMENT = "tiny-1"
 NOTEBOOK = "90-tiny"
 
 
 @pytest.fixture(scope="module")
-def course(tiny, tmp_path_factory):
-    """A cohort folder with the made-up module released and nine sheets handed in."""
-    tools_on_path()
-    root = tmp_path_factory.mktemp("cohort").resolve()
-    (root / "cohort.yaml").write_text("id: test\n")
-    source = root / "source" / ASSIGNMENT
-    source.mkdir(parents=True)
-    shutil.copyfile(tiny.notebook, source / tiny.notebook.name)
-    shutil.copyfile(tiny.unit_file, source / "unit.yaml")
-    config = Config()
-    config.CourseDirectory.root = str(root)
-    config.CourseDirectory.course_id = "test"
-    config.CourseDirectory.assignment_id = ASSIGNMENT
-    config.GenerateAssignment.preprocessors = RELEASE_PREPROCESSORS
-    config.Autograde.exclude_overwriting = {ASSIGNMENT: ["jobsheet.json"]}
-
-    def run(kind, force=False, **traits):
-        converter = kind(coursedir=CourseDirectory(config=config, **traits), config=config)
-        converter.force = force
-        converter.log = logging.getLogger("test-stock")
-        converter.start()
-
-    run(GenerateAssignment)
-    submitted = root / "submitted"
-
-    def hand_in(learner, sheet_text):
-        folder = submitted / learner / ASSIGNMENT
-        folder.mkdir(parents=True)
-        shutil.copyfile(
-            root / "release" / ASSIGNMENT / f"{NOTEBOOK}.ipynb", folder / f"{NOTEBOOK}.ipynb"
-        )
-        (folder / "timestamp.txt").write_text("2026-03-02 09:30:00.000000 UTC")
-        if sheet_text is not None:
-            (folder / "jobsheet.json").write_text(sheet_text)
-        issued = root / "issued" / ASSIGNMENT / f"{learner}.json"
-        issued.parent.mkdir(parents=True, exist_ok=True)
-        issued.write_text(json.dumps(tiny.issued(learner)))
+def course(tiny, make_course):
+    """The made-up module released and nine sheets handed in."""
+    course = make_course(ASSIGNMENT, tiny.notebook, tiny.unit_file)
 
     def sheet(learner, **changes):
         issued = tiny.issued(learner)
         return json.dumps(tiny.sheet(issued, tiny.solve(issued) | changes).as_json())
 
-    hand_in("full", sheet("full"))
-    hand_in("partly", sheet("partly", **{"gap-depth": "3.3 mm", "new-parts": ["seal", "ring"]}))
-    hand_in("slips", sheet("slips", **{"build-why": "weight", "gap-shim": "4 in"}))
     order = ["bush", "shaft", "gear", "seal", "case", "ring", "screws", "check", "plug"]
-    hand_in("order", sheet("order", **{"build-order": order}))
-    hand_in("blank", json.dumps(tiny.sheet(tiny.issued("blank"), {}).as_json()))
-    hand_in("missing", None)
-    hand_in("damaged", '{"format": 1, "fields": {')
-    hand_in("copied", sheet("full"))
-    hand_in("hostile", json.dumps({"format": 1, "given": {"gap": 0}, "fields": {"x": []}}))
-
-    def book():
-        return Gradebook(f"sqlite:///{root / 'gradebook.db'}", "test")
-
-    return SimpleNamespace(root=root, run=run, book=book, submitted=submitted)
+    sheets = {
+        "full": sheet("full"),
+        "partly": sheet("partly", **{"gap-depth": "3.3 mm", "new-parts": ["seal", "ring"]}),
+        "slips": sheet("slips", **{"build-why": "weight", "gap-shim": "4 in"}),
+        "order": sheet("order", **{"build-order": order}),
+        "blank": json.dumps(tiny.sheet(tiny.issued("blank"), {}).as_json()),
+        "missing": None,
+        "damaged": '{"format": 1, "fields": {',
+        "copied": sheet("full"),
+        "hostile": json.dumps({"format": 1, "given": {"gap": 0}, "fields": {"x": []}}),
+    }
+    for learner, text in sheets.items():
+        course.hand_in(tiny.issued(learner), text)
+    return course
 
 
 LEARNERS = ["full", "partly", "slips", "order", "blank", "missing", "damaged", "copied", "hostile"]
@@ -110,15 +68,8 @@ def test_each_kind_of_sheet_is_marked_from_its_data(marks):
 @pytest.mark.timeout(300)
 def test_stock_autograde_gives_the_same_marks(course, marks):
     course.run(Autograde, student_id="*")
-    with course.book() as book:
-        for name in LEARNERS:
-            stock = {
-                grade.name: grade.score
-                for notebook in book.find_submission(ASSIGNMENT, name).notebooks
-                for grade in notebook.grades
-                if grade.max_score
-            }
-            assert stock == {task.id: task.points for task in marks[name].tasks}, name
+    for name in LEARNERS:
+        assert course.scores(name) == {task.id: task.points for task in marks[name].tasks}, name
 
 
 @pytest.mark.slow

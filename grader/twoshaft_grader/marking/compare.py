@@ -306,19 +306,21 @@ def _bench_cost(task: order.OrderTask, value: tuple[str, ...]) -> str:
     built = order.replay(task, value)
     if not built.events:
         return ""
-    parts = [task.unit.part_by_id[id].name for id in built.parts_lost if id in task.unit.part_by_id]
+    known = task.unit.part_by_id
+    parts = [known[id].name for id in built.parts_lost if id in known]
     minutes = round(built.minutes_extra)
-    unit = "minute" if minutes == 1 else "minutes"
-    text = f"At the bench: about {minutes} {unit} on top of {round(built.minutes_planned)}"
+    said = []
+    if minutes:
+        unit = "minute" if minutes == 1 else "minutes"
+        said.append(f"about {minutes} {unit} on top of {round(built.minutes_planned)}")
     if parts:
-        text += f"; lost: {', '.join(parts[:6])}"
-        text += f" and {len(parts) - 6} more" if len(parts) > 6 else ""
-    late = [event for event in built.events if event.clock]
-    if late:
-        text += "; a time limit runs out"
+        more = f" and {len(parts) - 6} more" if len(parts) > 6 else ""
+        said.append(f"lost: {', '.join(parts[:6])}{more}")
+    if any(event.clock for event in built.events):
+        said.append("a time limit runs out")
     if built.stopped_at:
-        text += f"; the build stops at “{task.label(built.stopped_at)}”"
-    return text + "."
+        said.append(f"the build stops at “{task.label(built.stopped_at)}”")
+    return f"At the bench: {'; '.join(said)}." if said else ""
 
 
 def _block(task: order.OrderTask, id: str) -> str:

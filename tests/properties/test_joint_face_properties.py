@@ -99,6 +99,18 @@ def test_names_of_the_bolts_do_not_matter(face, shift):
     assert np.roll(two.clamp_n, shift) == pytest.approx(one.clamp_n, rel=1e-6, abs=1e-3)
 
 
+@settings(max_examples=25, deadline=None)
+@given(faces(), st.floats(2e-6, 1e-4), st.floats(2e3, 30e3))
+def test_a_standing_film_hides_and_a_gone_one_costs(face, film, target):
+    """While it stands the film lifts the flange by its thickness and changes no clamp; gone, it
+    leaves every bolt with no more than it had."""
+    order = joint.crosswise(face.count)
+    dry = joint.tighten(face, [joint.Round.of(order, Q(target, "N"))])
+    wet = joint.tighten(face, [joint.Round.of(order, Q(target, "N"), Q(film, "m"))])
+    assert wet.rounds_n == pytest.approx(dry.rounds_n, rel=1e-6, abs=1e-3 * target)
+    assert wet.clamp_n.sum() < wet.rounds_n[-1].sum()
+
+
 @st.composite
 def linear_joints(draw):
     count = draw(st.integers(2, 6))

@@ -37,6 +37,17 @@ def test_long_form_both_ways(size, clamp, mu_g, mu_k):
 
 
 @SLOW_MACHINE
+@given(SIZES, CLAMP, FRICTION, FRICTION)
+def test_undoing_takes_less_and_a_bolt_holds_itself(size, clamp, mu_g, mu_k):
+    """Up and down the same slope: the two torques differ by F P/pi."""
+    thread, seat, _ = bolt(size)
+    args = (Q(clamp, "N"), thread, seat, mu_g, mu_k)
+    on, off = joint.torque_long(*args).m_as("N*m"), joint.loosening_torque(*args).m_as("N*m")
+    assert on - off == pytest.approx(clamp * thread.pitch_m / np.pi)
+    assert off > 0
+
+
+@SLOW_MACHINE
 @given(SIZES, CLAMP, FRICTION)
 def test_friction_of_a_test_is_found_again(size, clamp, mu):
     thread, seat, _ = bolt(size)

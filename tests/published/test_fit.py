@@ -116,6 +116,14 @@ def test_thin_ring_hoop_stress():
     assert got.hub_hoop_pa == pytest.approx(p * 0.102 / (2 * 0.002), rel=2e-3)
 
 
+def test_hub_stress():
+    """Lamé, largest shear (textbook): hoop plus pressure at the bore is 2 p D²/(D² - d²)."""
+    pair = fit.Pair.of(Q(50, "mm"), Q(80, "mm"))
+    p = fit.pressure(Q(20, "um"), pair).m_as("Pa")
+    got = fit.stresses(Q(20, "um"), pair)
+    assert got.hub_equivalent_pa == pytest.approx(2 * p * 80**2 / (80**2 - 50**2), rel=1e-12)
+
+
 def test_solid_and_hollow_shaft_stress():
     """Lamé: a bored shaft has twice the pressure over its wall's share at the bore."""
     bored = fit.Pair.of(Q(40, "mm"), Q(70, "mm"), Q(20, "mm"))

@@ -4,21 +4,19 @@ from __future__ import annotations
 
 import numpy as np
 
-from twoshaft.models.fit import Pressed, press_force
+from twoshaft.models.fit import ROOM_C, Pressed, press_force
 from twoshaft.plots import style
 from twoshaft.plots.figure import Picture, label, legend, new_axes
 from twoshaft.units.quantities import Q
 
 
-def play_when_warm(pressed: Pressed, room_c: float = 20.0) -> Picture:
+def play_when_warm(pressed: Pressed) -> Picture:
     """Play of the seat against the temperature of the outer part, loosest to tightest fit.
 
     Parameters
     ----------
     pressed : Pressed
         A fit whose outer part is warmed.
-    room_c : float
-        Room temperature [°C].
     """
     entry, warming = pressed.entry, pressed.warming()
     if warming is None:
@@ -29,8 +27,8 @@ def play_when_warm(pressed: Pressed, room_c: float = 20.0) -> Picture:
     title = f"{entry.name}: the tightest fit drops in by hand at {needed}, {can} {allowed}."
     axes = new_axes(title, "temperature of the outer part [°C]", "play [µm]: below 0 it grips")
     top = max(warming.limit_c, warming.heat_to_c) * 1.12
-    x = np.linspace(room_c, top, 100)
-    grown = pressed.pair.hub.expansion_per_k * entry.size_mm * 1e3 * (x - room_c)
+    x = np.linspace(ROOM_C, top, 100)
+    grown = pressed.pair.hub.expansion_per_k * entry.size_mm * 1e3 * (x - ROOM_C)
     tight, loose = grown - pressed.fit.most_um, grown - pressed.fit.least_um
     axes.fill_between(x, tight, loose, color=style.OKABE_ITO["sky"], alpha=0.35, lw=0)
     axes.plot(x, tight, color=style.INK, lw=style.THICK_PX, label="tightest fit")
@@ -58,7 +56,7 @@ def play_when_warm(pressed: Pressed, room_c: float = 20.0) -> Picture:
     )
     legend(axes, loc="upper left")
     alt = (
-        f"{title} The tightest fit grips by {pressed.fit.most_um:g} µm at {room_c:g} °C, is just "
+        f"{title} The tightest fit grips by {pressed.fit.most_um:g} µm at {ROOM_C:g} °C, is just "
         f"free at {warming.free_c:.0f} °C and has {play:.0f} µm of play when warm enough to handle."
     )
     return Picture(axes.figure, alt)

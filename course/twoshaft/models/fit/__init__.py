@@ -10,6 +10,7 @@
 from twoshaft.models.fit.heat import (
     BEARING_LIMIT_C,
     HANDLING_K,
+    ROOM_C,
     SEALED_LIMIT_C,
     Warming,
     cool_to_assemble,
@@ -71,6 +72,7 @@ __all__ = [
     "HANDLING_K",
     "MATERIALS",
     "NESTED",
+    "ROOM_C",
     "SEALED_LIMIT_C",
     "SPRING_PINS",
     "STEEL",

@@ -103,6 +103,15 @@ def clamp_long(torque: Q, thread: Thread, seat: Seat, mu_thread, mu_head) -> Q:
     return Q(torque_in(torque) / lever / 1e3, "kN")
 
 
+def loosening_torque(clamp: Q, thread: Thread, seat: Seat, mu_thread, mu_head) -> Q:
+    """Give the torque that starts to undo a bolt [N·m]: the pitch now helps instead of taking.
+
+    Parameters and errors as `torque_long`. Below zero the bolt would undo itself.
+    """
+    lever = _checked_lever(thread, seat, mu_thread, mu_head)
+    return Q(clamp_in(clamp) * (lever - thread.pitch_m / math.pi), "N*m")
+
+
 def nut_factor(thread: Thread, seat: Seat, mu_thread, mu_head):
     """Give the K of the short form that equals the long form for these frictions."""
     return _checked_lever(thread, seat, mu_thread, mu_head) / thread.d_m

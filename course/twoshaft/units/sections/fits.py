@@ -18,6 +18,7 @@ ZoneName = Annotated[str, StringConstraints(pattern=r"^[A-Za-z]{1,2}\d{1,2}$")]
 Um = Annotated[float, Field(ge=-1000, le=1000)]
 Tolerance = ZoneName | tuple[Um, Um]
 Mu = Annotated[float, Field(ge=0.02, le=0.4)]
+Proud = Annotated[float, Field(ge=-5, le=20)]
 
 
 class Metal(Section):
@@ -114,7 +115,7 @@ class TaperPinPlace(Section):
     operations: Ids = Field(min_length=1)
     size_mm: float = Field(ge=0.6, le=50)
     length_mm: float = Field(ge=2, le=400)
-    proud_mm: tuple[float, float]
+    proud_mm: tuple[Proud, Proud]
     """How far the large end may stand out when it is home, low and high."""
 
     @model_validator(mode="after")

@@ -127,13 +127,16 @@ sheet.form(
 # %% tags=["reference"]
 part = order.OrderTask.from_unit(unit, given["buried"]["operations"])
 (pair,) = order.buried_steps(part, [step for step, _ in given["buried"]["sequence"]])
+others = [step for step, _ in given["buried"]["options"] if step not in pair]
+reach = [Slip(step, 0, "This step can still be done where it stands in the plan.") for step in others]
+close = [Slip(step, 0, "Nothing that is still to come lies behind this step.") for step in others]
 ref(
     "buried-step", pair[0], outcome="find-buried", lesson="02-order-of-work#four-reasons",
-    slips=[Slip(pair[1], 0, "This is the step that closes off, not the one that is buried.")],
+    slips=[Slip(pair[1], 0, "This step closes something off; it is not the buried one."), *reach],
 )
 ref(
     "burying-step", pair[1], outcome="find-buried", lesson="02-order-of-work#four-reasons",
-    slips=[Slip(pair[0], 0, "This is the step that is buried, not the one that closes it off.")],
+    slips=[Slip(pair[0], 0, "This step is the buried one; look for what lies over it."), *close],
 )
 
 # %% tags=["mark"] task="buried" points=4
@@ -281,12 +284,27 @@ sheet.form("why", *[
 ])
 
 # %% tags=["reference"]
+belongs = {rule: bond.reason for bond in whole.bonds for rule in bond.reason.rules}
+not_this_kind = [
+    Slip("cannot", 0, "The later step could be done without it; ask what that would cost."),
+    Slip("buries", 0, "The earlier step could still be reached; ask what would be wrong then."),
+    Slip("harms", 0, "Nothing is damaged and nobody is hurt the wrong way round."),
+    Slip("blinds", 0, "No check is made worthless here."),
+]
+
+# %% tags=["reference"]
 for n, pair in enumerate(given["why"]["pairs"], 1):
     between = order.reasons_between(whole, pair["earlier"][0], pair["later"][0])
-    ref(f"why-{n}-reason", {rule for reason in between for rule in reason.rules},
-        outcome="why-before", weight=2, lesson="02-order-of-work#four-reasons")
-    ref(f"why-{n}-kind", {reason.kind.value for reason in between},
-        outcome="why-before", lesson="02-order-of-work#four-reasons")
+    right, kinds = {r for b in between for r in b.rules}, {b.kind.value for b in between}
+    elsewhere = [
+        Slip(rule, 0, f"True, but of another pair: it puts “{whole.label(belongs[rule].earlier[0])}” "
+                      f"before “{whole.label(belongs[rule].later)}”.")
+        for rule, _ in pair["options"] if rule in belongs and rule not in right
+    ]
+    ref(f"why-{n}-reason", right, weight=2, outcome="why-before", slips=elsewhere,
+        lesson="02-order-of-work#four-reasons")
+    ref(f"why-{n}-kind", kinds, outcome="why-before", lesson="02-order-of-work#four-reasons",
+        slips=[slip for slip in not_this_kind if slip.value not in kinds])
 
 # %% tags=["mark"] task="why" points=6
 
@@ -316,11 +334,17 @@ broken = {name: order.broken_safety(part, steps) for name, steps in plans.items(
 (never,) = [name for name, reasons in broken.items() if reasons]
 dangers = {rule for reason in broken[never] for rule in reason.rules}
 kinds = {reason.kind.value for reason in broken[never]}
-ref("safe-order", never, outcome="safe-order", must_pass=True,
-    lesson="02-order-of-work#where-somebody-could-be-hurt")
-ref("safe-reason", dangers,
-    outcome="safe-order", must_pass=True, lesson="02-order-of-work#where-somebody-could-be-hurt")
-ref("safe-kind", kinds, outcome="safe-order", lesson="02-order-of-work#four-reasons")
+where = "02-order-of-work#where-somebody-could-be-hurt"
+harmless = [Slip(name, 0, "The slip in this plan costs time or parts; nobody is in danger.")
+            for name in plans if name != never]
+ref("safe-order", never, outcome="safe-order", must_pass=True, lesson=where, slips=harmless)
+
+# %% tags=["reference"]
+kept = [Slip(rule, 0, "That is not what the dangerous slip in these plans would lead to.")
+        for rule, _ in given["safe"]["reasons"] if rule not in dangers]
+ref("safe-reason", dangers, outcome="safe-order", must_pass=True, lesson=where, slips=kept)
+ref("safe-kind", kinds, outcome="safe-order", lesson=where,
+    slips=[slip for slip in not_this_kind if slip.value not in kinds])
 
 # %% tags=["mark"] task="safe" points=3
 

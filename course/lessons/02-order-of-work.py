@@ -154,7 +154,7 @@ given_table("One forgotten step", ["forgotten", "steps to move in the plan", "ex
             [(whole.label(late[-1]), slip.size, price.minutes_extra, len(price.parts_lost))])
 
 # %% [markdown]
-# One line in the plan; hours at the bench. That is why you plan on paper first.
+# One line in the plan, and far more at the bench. That is why you plan on paper first.
 #
 # To mend a slip with the least rework, ask of every step that is fitted: does it stand in the way of the forgotten one? Only those come off. Everything else stays.
 

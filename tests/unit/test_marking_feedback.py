@@ -138,3 +138,11 @@ def test_outcomes_follow_what_staff_gave(mark):
     assert "○ not yet" in feedback_page(mark, outcomes=outcome())
     said = text_of(feedback_page(mark, outcomes=outcome(), staff={"gap": StaffMark(7.0)}))
     assert "7 of 8 ✓ met" in said
+
+
+def test_a_task_left_out_takes_one_line(mark):
+    blank = replace(FIELD, answer="", verdict=Verdict.UNANSWERED, sentences=(), cost="")
+    task = replace(mark.tasks[0], points=0.0, fields=(blank, replace(blank, name="b", prompt="B?")))
+    said = text_of(feedback_page(replace(mark, tasks=(task,))))
+    assert "– No answer to mark (must-pass, not passed) Read: lesson 01-measuring" in said
+    assert "B?" not in said

@@ -113,6 +113,11 @@ def feedback_page(
         still=still,
         result="○ not yet" if not mark.met else "◐ met so far" if still else "✓ met",
         staff=staff,
+        blank={
+            task.id: list(dict.fromkeys(where_to_read(f) for f in task.fields if f.lesson))
+            for task in mark.tasks
+            if all(field.verdict == Verdict.UNANSWERED for field in task.fields)
+        },
         next_step=next_step or what_next(mark, still.values()),
         shapes=SHAPES,
         kinds={verdict: kind_of(verdict) for verdict in Verdict},

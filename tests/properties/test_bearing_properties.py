@@ -201,3 +201,24 @@ def test_life_and_rating_are_inverse(load, hours, rpm, power):
     if rating.m_as("kN") >= 2 * load:
         life = basic_life(rating, Q(load, "kN"), Q(rpm, "rpm"), power)
         assert life.m_as("h") == pytest.approx(hours, rel=1e-9)
+
+
+@settings(deadline=None)
+@given(ROLLERS, st.floats(5, 60), st.floats(5e-6, 6e-5))
+def test_a_hot_inner_ring_springs_back_from_its_shaft(row, more, fit):
+    # It grows away from the cooler shaft: what the fit stretched it by comes off its growth.
+    warm = Warm(case_k=30.0, shaft_k=30.0, outer_ring_k=30.0, inner_ring_k=30.0 + more)
+    at = [
+        setting_change(
+            Seats(Arrangement.OUTER_TOGETHER, 0.15, 0.15, 0.0, ALUMINIUM, RING_STEEL, 0.01, 0.0, f),
+            row,
+            row,
+            warm,
+        ).inner_raceways_um
+        for f in (-1e-5, 0.0, fit)
+    ]
+    assert at[0] == at[1]  # a loose ring has nothing to spring back
+    assert at[2] < at[1]
+    leaves = row.bore_m * RING_STEEL.expansion_per_k * more
+    most = 2 * min(leaves, fit) * 1e6 / 2 / math.tan(row.angle_rad)
+    assert at[1] - at[2] < most

@@ -114,20 +114,31 @@ def frame(**changes):
     return Face.model_validate(data | changes)
 
 
+def wide_face():
+    """A face of 200 x 150 mm that is all land but for a small oil room in a corner."""
+    corner = [(190, 140), (195, 140), (195, 145)]
+    return frame(
+        outline=[(0, 0), (200, 0), (200, 150), (0, 150)],
+        cavities=[{"id": "oil", "name": "Oil", "kind": "oil", "outline": corner}],
+    )
+
+
+def test_volumes_as_laid():
+    # Solid geometry: a dab is a ball, a bead a cylinder, a finger stroke a plate with round ends.
+    bare = Film.bare(Land.of(wide_face()))
+    line = Q([(40.0, 75.0), (140.0, 75.0)], "mm")
+    dab = bare.lay(Stroke.bead(Q([(50.0, 37.0)], "mm"), diameter=Q(6, "mm")))
+    assert dab.laid_m3 * 1e9 == pytest.approx(math.pi / 6 * 6**3, rel=1e-9)
+    bead = bare.lay(Stroke.bead(line, diameter=Q(3, "mm")))
+    assert bead.volume_m3 * 1e9 == pytest.approx(math.pi / 4 * 3**2 * 100, rel=1e-9)
+    finger = bare.lay(Stroke.finger(line, width=Q(12, "mm"), thickness=Q(0.2, "mm")))
+    plate = (12 * 100 + math.pi / 4 * 12**2) * 0.2
+    assert finger.volume_m3 * 1e9 == pytest.approx(plate, rel=2e-3)
+
+
 def test_a_bead_spreads_to_its_film_width():
     # A long bead of d 2 mm in a gap of 0.262 mm becomes 12 mm wide (volume, as above): the land.
-    bar = frame(
-        outline=[(0, 0), (200, 0), (200, 150), (0, 150)],
-        cavities=[
-            {
-                "id": "oil",
-                "name": "Oil",
-                "kind": "oil",
-                "outline": [(190, 140), (195, 140), (195, 145)],
-            }
-        ],
-    )
-    land = Land.of(bar)
+    land = Land.of(wide_face())
     film = Film.bare(land).lay(
         Stroke.bead(Q([(20.0, 75.0), (180.0, 75.0)], "mm"), diameter=Q(2, "mm"))
     )

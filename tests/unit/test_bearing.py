@@ -249,3 +249,18 @@ def test_audit_of_faces(unit, place, new, says):
 def test_audit_of_a_sealant(unit):
     found = audit_faces(changed(unit, "faces", "sealants", 0, largest_gap_mm=0.02))
     assert any("bridges 0.02 mm" in finding.sentence for finding in found)
+
+
+def test_heat_sweeps(unit):
+    support = unit.bearings.support_by_id("differential")
+    rises = np.array([-30.0, 0.0, 40.0, 80.0])
+    swept = support_change(support, unit.bearings, Warm.evenly(Q(rises, "delta_degC")))
+    single = [
+        support_change(support, unit.bearings, Warm.evenly(Q(r, "delta_degC"))).total.m_as("um")
+        for r in rises
+    ]
+    assert swept.total.m_as("um") == pytest.approx(single)
+    assert single[1] == 0
+    pair = Pair.from_support(support, unit.bearings)
+    preload = pair.preload(Q(0.06, "mm") + swept.total).m_as("N")
+    assert (np.diff(preload) < 0).sum() >= 2

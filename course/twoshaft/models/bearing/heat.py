@@ -22,6 +22,8 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+import numpy as np
+
 from twoshaft.models.bearing.geometry import Balls, Rollers, elements
 from twoshaft.models.shim.stack import outer_closes, shim_sign
 from twoshaft.models.validity import in_range, positive
@@ -35,7 +37,10 @@ RING_STEEL = Material(name="bearing steel", expansion_per_k=10.9e-6, elastic_gpa
 
 @dataclass(frozen=True)
 class Warm:
-    """Rise of each part above the bench temperature [K], which may be below zero."""
+    """Rise of each part above the bench temperature [K], below zero when it is colder.
+
+    Each may be an array of shape (n,); the change is then one too.
+    """
 
     case_k: float
     shaft_k: float
@@ -97,7 +102,7 @@ class Change:
 
     @property
     def sentence(self) -> str:
-        """The finding in one sentence."""
+        """The finding in one sentence, for a single temperature."""
         total_um = self.total.m_as("um")
         if abs(total_um) < 0.5:
             return "the setting stays as it was within half a micrometre"
@@ -222,7 +227,7 @@ def _outer_growth_m(seats: Seats, row, warm: Warm) -> float:
     squeeze = _ring_squeeze(
         row.outer_raceway_m, row.outside_m, wall_outside_m, seats.rings, seats.case
     )
-    before, after = max(seats.outer_fit_m, 0.0), max(seats.outer_fit_m - let_go, 0.0)
+    before, after = max(seats.outer_fit_m, 0.0), np.maximum(seats.outer_fit_m - let_go, 0.0)
     return free + squeeze * (before - after)
 
 
@@ -232,7 +237,7 @@ def _inner_growth_m(seats: Seats, row, warm: Warm) -> float:
     free = row.inner_raceway_m * steel * warm.inner_ring_k
     leaves = row.bore_m * (steel * warm.inner_ring_k - seats.shaft.expansion_per_k * warm.shaft_k)
     stretch = _ring_stretch(row.bore_m, row.inner_raceway_m, seats.rings, seats.shaft)
-    before, after = max(seats.inner_fit_m, 0.0), max(seats.inner_fit_m - leaves, 0.0)
+    before, after = max(seats.inner_fit_m, 0.0), np.maximum(seats.inner_fit_m - leaves, 0.0)
     return free - stretch * (before - after)
 
 

@@ -249,6 +249,13 @@ def test_audit_of_faces(unit, place, new, says):
 def test_audit_of_a_sealant(unit):
     found = audit_faces(changed(unit, "faces", "sealants", 0, largest_gap_mm=0.02))
     assert any("bridges 0.02 mm" in finding.sentence for finding in found)
+    for new, says in (
+        ({"skin_minutes": 10.0}, "the clock sealant-skins allows 20 minutes"),
+        ({"open_minutes": 5.0}, "is good for 5"),
+        ({"consumable": "honey"}, "there is no consumable honey"),
+    ):
+        found = audit_faces(changed(unit, "faces", "sealants", 0, **new))
+        assert any(says in finding.sentence for finding in found)
 
 
 def test_heat_sweeps(unit):

@@ -12,6 +12,7 @@ from twoshaft.models.film import (
     Stroke,
     close,
     good_strokes,
+    ready_for_oil,
     squeeze_time_disc,
     squeeze_time_strip,
 )
@@ -322,6 +323,13 @@ def test_smears_are_oil_or_dirt():
 def test_grids_have_limits():
     with pytest.raises(OutOfRangeError, match="cells of the grid is 5"):
         land((5, 30))
+
+
+def test_oil_waits_for_the_cure(paste):
+    assert not ready_for_oil(paste, Q(23, "h"))
+    assert ready_for_oil(paste, Q(1, "day"))
+    with pytest.raises(OutOfRangeError, match="time waited is -1 h"):
+        ready_for_oil(paste, Q(-1, "h"))
 
 
 @pytest.mark.parametrize(

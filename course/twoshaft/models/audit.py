@@ -97,6 +97,12 @@ def audit_faces(unit: Unit) -> tuple[Finding, ...]:
     if unit.faces is None:
         return ()
     found = []
+    known = {consumable.id for consumable in unit.consumables}
+    for sealant in unit.faces.sealants:
+        if sealant.consumable is not None and sealant.consumable not in known:
+            where = unit.where("faces", "sealants", sealant.id, "consumable")
+            what = f"{sealant.name}: there is no consumable {sealant.consumable}"
+            found.append(Finding(where, what, "name one of the consumables"))
     for face in unit.faces.faces:
 
         def say(place: tuple[str, ...], what: str, mend: str, face=face) -> None:
@@ -107,6 +113,18 @@ def audit_faces(unit: Unit) -> tuple[Finding, ...]:
             operation = getattr(face, key)
             if operation is not None and operation not in unit.operation_by_id:
                 say((key,), f"there is no operation {operation}", "name one of the operations")
+        sealant = unit.faces.sealant_by_id(face.sealant)
+        limit = sealant.open_minutes
+        if sealant.skin_minutes is not None:
+            limit = min(limit, sealant.skin_minutes)
+        for clock in unit.clocks:
+            if clock.starts == face.lay_operation and clock.minutes > limit:
+                say(
+                    ("sealant",),
+                    f"the clock {clock.id} allows {clock.minutes:g} minutes, {sealant.name} "
+                    f"is good for {limit:g}",
+                    "shorten the clock or choose another sealant",
+                )
         land = films.Land.of(face)
         for number, hole in enumerate(face.holes):
             if not (land.hole == number).any():
@@ -119,7 +137,6 @@ def audit_faces(unit: Unit) -> tuple[Finding, ...]:
         if films.find_leaks(land, land.is_face):
             say(("holes",), "a hole or a cavity is open to the edge of the face", "move it inwards")
             continue
-        sealant = unit.faces.sealant_by_id(face.sealant)
         gap_mm = float(land.gap_m()[land.is_face].max()) * 1e3
         if gap_mm > sealant.largest_gap_mm:
             say(

@@ -2,6 +2,7 @@
 
 from twoshaft.models.film.closing import (
     bead_to_film,
+    ready_for_oil,
     squeeze_gap_disc,
     squeeze_gap_strip,
     squeeze_time_disc,
@@ -26,6 +27,7 @@ __all__ = [
     "close",
     "find_leaks",
     "good_strokes",
+    "ready_for_oil",
     "spread",
     "squeeze_gap_disc",
     "squeeze_gap_strip",

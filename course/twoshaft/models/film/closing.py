@@ -16,6 +16,7 @@ import math
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
+from twoshaft.units.sections.faces import Sealant
 
 _PLATES = "squeeze film between parallel plates"
 
@@ -84,6 +85,20 @@ def bead_to_film(diameter: Q, width: Q) -> Q:
     across_mm = in_range("diameter of the bead", diameter, 0.1, 20.0, "mm", "a nozzle")
     width_mm = in_range("width of the film", width, across_mm, 200.0, "mm", "a pressed bead")
     return Q(math.pi * across_mm**2 / 4 / width_mm, "mm")
+
+
+def ready_for_oil(sealant: Sealant, waited: Q) -> bool:
+    """Tell whether a closed face has cured long enough for oil to be filled in.
+
+    Parameters
+    ----------
+    sealant : Sealant
+        Its full cure is what counts; a thin film may be ready sooner, the maker's sheet says.
+    waited : pint.Quantity
+        Since the face was closed, 0 h and above.
+    """
+    hours = positive("time waited", waited, "h", "cure of the sealant", zero=True)
+    return hours >= sealant.cure_hours
 
 
 def _plates(viscosity, clamp, start, end) -> tuple[float, float, float]:

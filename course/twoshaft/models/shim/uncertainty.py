@@ -95,11 +95,13 @@ class Budget:
     """A result with what each source adds to its uncertainty.
 
     ``shares`` maps a source's name to |sensitivity| times standard uncertainty, the largest first.
+    ``unit`` is how the unit is written, for the sentence.
     """
 
     value: float
     shares: dict[str, float]
     dofs: dict[str, float]
+    unit: str = ""
 
     @property
     def u(self) -> float:
@@ -133,13 +135,16 @@ class Budget:
     def sentence(self) -> str:
         """The result in one sentence."""
         largest = next(iter(self.shares), "nothing")
+        unit = f" {self.unit}" if self.unit else ""
         return (
-            f"{self.value:.4g} with an expanded uncertainty of {self.expanded():.2g} "
+            f"{self.value:.4g}{unit} with an expanded uncertainty of {self.expanded():.2g}{unit} "
             f"(95 %, k = {self.coverage_factor():.2f}); most of it comes from {largest}"
         )
 
 
-def propagate(function: Callable[..., object], inputs: Sequence[Measured]) -> Budget:
+def propagate(
+    function: Callable[..., object], inputs: Sequence[Measured], unit: str = ""
+) -> Budget:
     """Carry the uncertainty of the inputs through a function.
 
     Parameters
@@ -149,6 +154,8 @@ def propagate(function: Callable[..., object], inputs: Sequence[Measured]) -> Bu
         functions of `uncertainties.umath`.
     inputs : sequence of Measured
         Sources of the same name in several inputs are one and the same error.
+    unit : str, optional
+        How the result's unit is written, as ``"mm"``.
 
     Returns
     -------
@@ -177,12 +184,13 @@ def propagate(function: Callable[..., object], inputs: Sequence[Measured]) -> Bu
     ]
     result = function(*values)
     if not hasattr(result, "derivatives"):
-        return Budget(float(result), {}, {})
+        return Budget(float(result), {}, {}, unit)
     parts = {
         names[error]: abs(slope) * error.std_dev for error, slope in result.derivatives.items()
     }
     shares = dict(sorted(parts.items(), key=lambda part: -part[1]))
-    return Budget(float(result.nominal_value), shares, {name: dofs[name] for name in shares})
+    used = {name: dofs[name] for name in shares}
+    return Budget(float(result.nominal_value), shares, used, unit)
 
 
 def stack_budget(
@@ -220,4 +228,4 @@ def stack_budget(
         bare = sum(term.sign * value for term, value in zip(stack.terms, lengths, strict=True))
         return stack.shim_sign * (wanted_mm - bare)
 
-    return propagate(shim, inputs)
+    return propagate(shim, inputs, "mm")

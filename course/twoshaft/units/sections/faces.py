@@ -29,10 +29,11 @@ class SealantKind(StrEnum):
 
 
 class Sealant(Section):
-    """A formed-in-place sealant."""
+    """A formed-in-place sealant; ``consumable`` is its name in the order of work, if it has one."""
 
     id: Id
     name: Text
+    consumable: Id | None = None
     kind: SealantKind
     largest_gap_mm: float = Field(gt=0, le=10)
     open_minutes: float = Field(gt=0, le=240)

@@ -205,7 +205,11 @@ def test_feedback_comes_from_the_exchange_and_from_the_folder(workplace, ana):
     own = workplace / "a01" / "order-of-work-1" / "feedback"
     (own / "02-order-of-work.html").write_text("<p>put there</p>")
     assert "a01/order-of-work-1/feedback/02-order-of-work.html" in ana.entries()[0].feedback
-    # Feedback is not handed in again.
+    # Feedback on earlier work says nothing of what is handed in now, and is not handed in again.
+    old = 1_600_000_000
+    for known in own.rglob("*.html"):
+        os.utime(known, (old, old))
+    assert ana.entries()[0].state == "handed in" and ana.entries()[0].feedback
     ana.hand_in("order-of-work-1")
     assert not any((folder / "feedback").exists() for folder in inbound(workplace))
 

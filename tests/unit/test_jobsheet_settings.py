@@ -7,7 +7,7 @@ import nbformat
 import pytest
 from nbformat.v4 import new_code_cell, new_markdown_cell, new_notebook
 
-from twoshaft.jupyter.released import cell_digest, digests_in, write_released
+from twoshaft.jupyter.released import cell_digest, digests_in
 from twoshaft.jupyter.settings import write_settings
 from twoshaft.jupyter.startpage import START_CELL, write_start_here
 
@@ -73,8 +73,6 @@ def test_released_cells_are_the_tagged_ones(tmp_path):
     nbformat.write(new_notebook(cells=cells), path)
     expected = {cell_digest(source) for source in ("a = 1\nb = 2", "form()", "rig()")}
     assert digests_in(path) == expected
-    assert write_released([path, path], tmp_path / "cells.json") == 3
-    assert json.loads((tmp_path / "cells.json").read_text()) == {"cells": sorted(expected)}
 
 
 def test_a_digest_is_plain_sha256():

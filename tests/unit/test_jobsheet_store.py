@@ -166,6 +166,7 @@ def _save_many(path, window, count):
         store.save("shared", f"{window}.{number} mm")
 
 
+@pytest.mark.slow
 def test_windows_in_several_processes_lose_nothing(path):
     context = multiprocessing.get_context("spawn")
     windows = [context.Process(target=_save_many, args=(path, w, 12)) for w in range(3)]

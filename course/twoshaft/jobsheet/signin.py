@@ -170,7 +170,7 @@ class SignIn:
         here = folder.is_dir()
         lost = handin.missing_notebooks(released, folder) if released else ()
         pages = handin.feedback_pages(folder) if here else ()
-        state, detail = _state(folder, here, receipt, bool(pages), overdue)
+        state, detail = _state(folder, here, receipt, pages, overdue)
         if here and lost:
             detail = f"{lost[0]} is missing or has another name; rename it back or get it again"
         return Entry(
@@ -237,20 +237,28 @@ def _due(about: Assignment | None, later: str = "") -> tuple[str, bool]:
 
 
 def _state(
-    folder: Path, here: bool, receipt: Receipt | None, feedback: bool, overdue: bool
+    folder: Path, here: bool, receipt: Receipt | None, feedback: tuple[Path, ...], overdue: bool
 ) -> tuple[str, str]:
     late = "; the due date has passed" if overdue else ""
     if not here:
         return "to get", f"not here yet{late}"
-    if feedback:
-        when = f", handed in {local_time(receipt.handed_in)}" if receipt else ""
-        return "feedback", f"marked{when}; your feedback is here"
+    if feedback and not (receipt and _earlier(feedback[0], receipt)):
+        when = f"handed in {local_time(receipt.handed_in)}; " if receipt else ""
+        return "feedback", f"{when}your feedback is here"
     if receipt is None:
         return "open", f"{_answered(folder)}; not handed in{late}"
     handed_in = f"{local_time(receipt.handed_in)}, receipt {receipt.code}"
     if sheet_digest(folder / SHEET) != receipt.sha256:
         return "changed since", f"handed in {handed_in}; hand in again to send the changes"
     return "handed in", handed_in
+
+
+def _earlier(page: Path, receipt: Receipt) -> bool:
+    """Whether a feedback page is older than the last hand-in."""
+    try:
+        return page.stat().st_mtime < datetime.fromisoformat(receipt.handed_in).timestamp()
+    except (OSError, ValueError):
+        return False
 
 
 def _answered(folder: Path) -> str:

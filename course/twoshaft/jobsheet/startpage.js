@@ -63,6 +63,9 @@ function renderStart({ model, el }) {
   function assignment(entry) {
     const key = (what) => `${what}:${entry.name}`;
     const doing = make("div", { class: "ts-doing" });
+    entry.feedback.slice(0, 1).forEach((path) => doing.append(make("a", {
+      href: address("files", path), target: "_blank", class: "ts-link", "data-key": key("feedback"),
+    }, "Read feedback")));
     for (const path of entry.notebooks) {
       const text = entry.notebooks.length === 1 ? "Open" : `Open ${path.split("/").pop()}`;
       doing.append(notebookLink(path, text, key(`open ${path}`)));
@@ -75,9 +78,6 @@ function renderStart({ model, el }) {
       doing.append(button(entry.receipt ? "Hand in again" : "Hand in", key("hand in"),
         () => ask("hand-in", { name: entry.name })));
     }
-    entry.feedback.slice(0, 1).forEach((path) => doing.append(make("a", {
-      href: address("files", path), target: "_blank", class: "ts-link", "data-key": key("feedback"),
-    }, "Read feedback")));
     for (const node of doing.children) node.setAttribute("aria-label", `${node.textContent}: ${entry.title}`);
     return make("tr", {},
       make("th", { scope: "row" }, entry.title),

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Iterable
 from pathlib import Path
 
 RUN_TAGS = frozenset({"setup", "form", "rig"})
@@ -40,27 +39,3 @@ def digests_in(path: str | Path) -> set[str]:
         for cell in notebook["cells"]
         if cell["cell_type"] == "code" and RUN_TAGS & set(cell["metadata"].get("tags", ()))
     }
-
-
-def write_released(paths: Iterable[str | Path], out: str | Path) -> int:
-    """Write the list of released cells.
-
-    Parameters
-    ----------
-    paths : iterable of path
-        The released notebooks.
-    out : path
-        The list, usually ``course/labextension/static/released-cells.json``.
-
-    Returns
-    -------
-    int
-        How many cells it holds.
-    """
-    cells = sorted(set().union(*(digests_in(path) for path in paths)))
-    text = json.dumps({"cells": cells}, indent=1) + "\n"
-    out = Path(out)
-    temporary = out.with_name(f".{out.name}.part")
-    temporary.write_text(text, encoding="utf-8", newline="\n")
-    temporary.replace(out)
-    return len(cells)

@@ -210,6 +210,7 @@ def test_buttons_and_long_moves(form):
 
 
 def drag(page, source, target, *, below):
+    source.locator("..").evaluate("list => list.scrollIntoView({block: 'center'})")
     start, end = source.bounding_box(), target.bounding_box()
     page.mouse.move(start["x"] + 90, start["y"] + start["height"] / 2)
     page.mouse.down()
@@ -220,7 +221,6 @@ def drag(page, source, target, *, below):
 
 def test_an_order_is_put_right_by_dragging(folder, form):
     steps = form.locator("[role=option]")
-    steps.first.scroll_into_view_if_needed()
     for wanted, label in enumerate(("Drive in", "Lower", "Close", "Tighten", "Fill")):
         mine = next(i for i, text in enumerate(shown_order(form)) if text.startswith(label))
         if mine != wanted:

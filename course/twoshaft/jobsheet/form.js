@@ -182,7 +182,7 @@ function renderForm({ model, el }) {
   screen.show(make("div", { class: "ts-top" }, header, total), screen.alert, ...views.map((view) => view.element));
 
   function send(message) {
-    model.send(message);
+    screen.send(message);
     sumUp();
   }
   function sumUp() {

@@ -188,7 +188,7 @@ class FormWidget(Screen):
         if message.get("type") == "look":
             changed = self._sheet.refresh()
             if any(name in self._fields for name in changed):
-                self._tell(sheet_states(self._sheet, self._fields.values()))
+                self.states = sheet_states(self._sheet, self._fields.values())
         elif message.get("type") == "save" and message.get("name") in self._fields:
             self._save(message["name"], message.get("value"), message.get("turn", 0))
 
@@ -205,15 +205,11 @@ class FormWidget(Screen):
         self.send({"type": "saved", "name": name, "turn": turn, "state": state})
         if saved.notice:
             self.tell_trouble(saved.notice)
-        self._tell({**self.states, name: state})
+        self.states = {**self.states, name: state}
 
     def _answered_by_code(self, name: str) -> None:
         if name in self._fields:
-            self._tell(sheet_states(self._sheet, self._fields.values()))
-
-    def _tell(self, states: dict[str, Any]) -> None:
-        if states != self.states:
-            self.states = states
+            self.states = sheet_states(self._sheet, self._fields.values())
             self.renew_copy()
 
     def plain_copy(self) -> str:

@@ -147,6 +147,13 @@ function orderList({ label, steps, order, onChange }) {
     const chosenNow = row.id === current;
     const inBlock = row.key && block.has(row.key);
     const carried = held !== null && (row.key ? moving.has(row.key) : chosenNow);
+    const place = now.indexOf(row.key ?? row.run.keys[0]);
+    const said = row.key ? notes[row.key] : row.run.keys.map((key) => notes[key]?.length ?? 0);
+    const looks = JSON.stringify([
+      place, row.level, chosenNow, inBlock, carried, said, row.run && [row.run.keys.length, closed.has(row.run.stage)],
+    ]);
+    if (node.dataset.looks === looks) return; // nothing to draw anew
+    node.dataset.looks = looks;
     node.tabIndex = chosenNow ? 0 : -1;
     node.setAttribute("aria-selected", String(Boolean(inBlock)));
     node.classList.toggle("ts-current", chosenNow);
@@ -156,7 +163,7 @@ function orderList({ label, steps, order, onChange }) {
     if (staged) node.setAttribute("aria-level", String(row.level));
     const state = carried ? "picked up" : inBlock ? "in block" : "";
     if (row.run) {
-      const first = now.indexOf(row.run.keys[0]) + 1;
+      const first = place + 1;
       const isClosed = closed.has(row.run.stage);
       node.setAttribute("aria-expanded", String(!isClosed));
       const troubled = isClosed ? row.run.keys.filter((key) => notes[key]?.length).length : 0;
@@ -175,7 +182,7 @@ function orderList({ label, steps, order, onChange }) {
         make("b", {}, note.word), ` ${note.text}`));
     node.classList.toggle("ts-troubled", remarks.length > 0);
     node.replaceChildren(
-      make("span", { class: "ts-number", "aria-hidden": "true" }, String(now.indexOf(row.key) + 1)),
+      make("span", { class: "ts-number", "aria-hidden": "true" }, String(place + 1)),
       make("span", { class: "ts-grip", "aria-hidden": "true" }, "⠿"),
       make("span", { class: "ts-what" }, labels.get(row.key),
         staged && row.level === 1 ? make("span", { class: "ts-stage" }, ` ${stages.get(row.key) ?? ""}`) : "",
@@ -307,10 +314,9 @@ function orderList({ label, steps, order, onChange }) {
   });
   list.addEventListener("focusout", (event) => {
     // Leaving with a step in hand puts it down where it is.
-    if (held !== null && !painting && event.relatedTarget && !list.contains(event.relatedTarget)) putDownQuietly();
+    if (held !== null && event.relatedTarget && !list.contains(event.relatedTarget)) putDownHere();
   });
-  const painting = false;
-  function putDownQuietly() {
+  function putDownHere() {
     const from = held;
     held = null;
     if (from.join("\n") !== now.join("\n")) { past.push(from); future = []; onChange([...now]); }
@@ -334,7 +340,7 @@ function orderList({ label, steps, order, onChange }) {
     const row = rowOf(node.dataset.row);
     if (row.run && event.target.closest(".ts-fold")) { fold(row, !closed.has(row.run.stage)); event.preventDefault(); return; }
     const grip = event.target.closest(".ts-grip, .ts-number");
-    if (held !== null) putDownQuietly();
+    if (held !== null) putDownHere();
     if (event.shiftKey && row.key && !disabled) {
       const keys = [now.indexOf(current), now.indexOf(row.key)].sort((a, b) => a - b);
       if (keys[0] >= 0) block = new Set(now.slice(keys[0], keys[1] + 1));

@@ -79,8 +79,10 @@ function watchKernel(model, lost, wait) {
   };
 }
 
+const REST_MS = 1000;
+
 // A screen's frame: its alert line, its keys, and what to do when the kernel has gone.
-// Returns { show(...nodes), trouble(text), close() }.
+// Returns { alert, show(...nodes), send(message), close() }.
 function openScreen({ model, el }, { kind, lost }) {
   el.classList.add("twoshaft", "twoshaft-live", `twoshaft-${kind}`);
   const alert = make("p", { class: "ts-alert", role: "alert" });
@@ -98,8 +100,14 @@ function openScreen({ model, el }, { kind, lost }) {
   };
   model.on("msg:custom", hear);
   const release = guardKeys(el);
+  let rest = null; // the plain copy is brought up to date when hands are off
   return {
     alert,
+    send(message) {
+      model.send(message);
+      clearTimeout(rest);
+      rest = setTimeout(() => model.send({ type: "rest" }), REST_MS);
+    },
     show: (...nodes) => el.replaceChildren(...nodes),
     close() {
       release();

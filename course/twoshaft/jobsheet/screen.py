@@ -58,7 +58,8 @@ def fault_sentence(error: Exception) -> str:
 class Screen(anywidget.AnyWidget):
     """Base of forms and rigs.
 
-    A subclass gives ``_esm``, ``_css``, :meth:`hear` and :meth:`plain_copy`.
+    A subclass gives ``_esm``, ``_css``, :meth:`hear` and :meth:`plain_copy`. The plain copy is
+    brought up to date when the browser says that hands are off, not at every move.
     """
 
     def __init__(self, **traits: Any) -> None:
@@ -76,8 +77,12 @@ class Screen(anywidget.AnyWidget):
         raise NotImplementedError
 
     def _heard(self, _widget: Any, message: Any, _buffers: Any) -> None:
+        message = message if isinstance(message, dict) else {}
         try:
-            self.hear(message if isinstance(message, dict) else {})
+            if message.get("type") == "rest":
+                self.renew_copy()
+            else:
+                self.hear(message)
         except Exception as error:
             self.tell_trouble(fault_sentence(error))
         else:

@@ -8,7 +8,7 @@ function renderBench({ model, el }) {
   let awaited = null; // the order whose judgement is on its way
   const send = (order) => {
     awaited = freshId("order");
-    model.send({ type: "order", order, turn: awaited });
+    screen.send({ type: "order", order, turn: awaited });
   };
   const list = orderList({
     label: "Order of work, practice", steps: model.get("steps"), order: model.get("judged").order, onChange: send,

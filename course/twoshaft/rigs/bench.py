@@ -56,7 +56,6 @@ class OrderBench(Screen):
         if message.get("type") == "order":
             order = [step for step in message.get("order", ()) if step in self.task.number]
             self.judged = {**self._judge(order), "turn": message.get("turn")}
-            self.renew_copy()
 
     def _judge(self, order: list[str]) -> dict[str, Any]:
         found = consequences(self.task, order)

@@ -15,13 +15,13 @@ function renderSimulator({ model, el }) {
   const of = make("span");
   const press = (text, action, label) =>
     make("button", { type: "button", class: "ts-button", onclick: action, "aria-label": label ?? text }, text);
-  const move = (by) => model.send({ type: "move", by });
-  const go = (position) => model.send({ type: "go", position });
+  const move = (by) => screen.send({ type: "move", by });
+  const go = (position) => screen.send({ type: "go", position });
   const back = press("Back", () => move(-1), "One step back");
   const forth = press("Next", () => move(1), "Next step");
   const first = press("Start", () => go(0), "Empty bench");
   const last = press("End", () => go(model.get("view").count), "End of the order");
-  const tryIt = press("Try it", () => model.send({ type: "take", step: waiting.value }), "Try this step now");
+  const tryIt = press("Try it", () => screen.send({ type: "take", step: waiting.value }), "Try this step now");
   const jump = () => {
     const wanted = Number.parseInt(place.value, 10);
     if (wanted >= 0) go(wanted);
@@ -58,7 +58,7 @@ function renderSimulator({ model, el }) {
     if (shown !== view.figure) figure.innerHTML = shown = view.figure;
     facts.replaceChildren(...view.facts.flatMap(([word, text]) => [make("dt", {}, word), make("dd", {}, text)]));
     const held = ready.contains(document.activeElement);
-    ready.replaceChildren(...view.ready.map(([step, label]) => press(label, () => model.send({ type: "take", step }))));
+    ready.replaceChildren(...view.ready.map(([step, label]) => press(label, () => screen.send({ type: "take", step }))));
     if (!view.ready.length) ready.append(make("p", { class: "ts-hint" }, "No step is ready."));
     if (held) (ready.querySelector("button") ?? forth).focus();
     waiting.replaceChildren(...view.waiting.map(([step, label]) => make("option", { value: step }, label)));

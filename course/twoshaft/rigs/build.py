@@ -49,7 +49,6 @@ class BuildSimulator(Screen):
         elif message.get("type") == "take" and message.get("step") in self.task.number:
             self._take(message["step"])
         self.view = self._look()
-        self.renew_copy()
 
     def _go(self, position: int) -> None:
         self.position = max(0, min(len(self.sequence), position))

@@ -63,7 +63,7 @@ function renderRules({ model, el }) {
   function select(i, focus) {
     chosen = i;
     mark(focus);
-    model.send({ type: "choose", step: steps[i][0] });
+    screen.send({ type: "choose", step: steps[i][0] });
   }
   const middle = (i) => {
     const box = nodes[i].querySelector("rect").getBBox();

@@ -52,7 +52,6 @@ class RulePicture(Screen):
         """Show the rules around a step."""
         if message.get("type") == "choose" and message.get("step") in self.task.number:
             self.near = self._around(message["step"])
-            self.renew_copy()
 
     def _around(self, step: str) -> dict[str, Any]:
         i = self.task.number[step]

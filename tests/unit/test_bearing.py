@@ -21,7 +21,7 @@ from twoshaft.models.bearing import (
 )
 from twoshaft.models.bearing.drag import turned
 from twoshaft.models.bearing.heat import support_change
-from twoshaft.units.loader import load_unit
+from twoshaft.units.loader import load_unit, shipped_units
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import TaperBearing
 from twoshaft.units.unit import Unit
@@ -203,9 +203,14 @@ def changed(unit, *place, **new):
     return Unit.model_validate(data)
 
 
-def test_the_unit_passes_its_audit(unit):
-    assert audit_bearings(unit) == ()
-    assert audit_faces(unit) == ()
+@pytest.mark.parametrize("name", shipped_units())
+def test_shipped_units_pass_their_audit(name):
+    shipped = load_unit(name)
+    assert audit_bearings(shipped) == ()
+    assert audit_faces(shipped) == ()
+
+
+def test_a_unit_without_bearings_has_nothing_to_audit(unit):
     bare = unit.model_copy(update={"bearings": None, "faces": None})
     assert audit_bearings(bare) == audit_faces(bare) == ()
 

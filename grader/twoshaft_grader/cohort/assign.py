@@ -16,6 +16,7 @@ from twoshaft_grader.cohort.content import Content
 from twoshaft_grader.cohort.due import gradebook_time
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.cohort.workplace import copy_lessons
 
 ASSIGNMENT_FILE = "assignment.json"
 
@@ -76,6 +77,7 @@ def assign(
             mend=f"for a resit with fresh readings give --attempt {attempt + 1}; "
             f'for another due date use "twoshaft module due {name} DATE"',
         )
+    copy_lessons(cohort, content)
     unit = cohort_unit(cohort)
     source = cohort.source(name)
     source.mkdir(parents=True, exist_ok=True)

@@ -96,7 +96,11 @@ def folder_digest(folder: Path) -> str:
     digest = hashlib.sha256()
     for path in sorted(folder.rglob("*")):
         parts = path.relative_to(folder).parts
-        if not path.is_file() or {".ipynb_checkpoints", "feedback"} & set(parts):
+        if (
+            path.is_symlink()
+            or not path.is_file()
+            or {".ipynb_checkpoints", "feedback"} & set(parts)
+        ):
             continue
         data = path.read_bytes()
         digest.update(f"{'/'.join(parts)}\0{len(data)}\0".encode())

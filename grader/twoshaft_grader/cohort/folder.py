@@ -52,6 +52,7 @@ c = get_config()  # noqa: F821 - given by the configuration loader
 
 c.CourseDirectory.course_id = {id!r}
 c.CourseDirectory.root = str(here)
+c.CourseDirectory.db_url = f"sqlite:///{{here / 'gradebook.db'}}"
 c.Exchange.root = str(here / "exchange")
 c.Exchange.timezone = "UTC"
 c.NbGraderAPI.timezone = {timezone!r}

@@ -236,7 +236,7 @@ def _audit(cohort: Cohort, mark: StoredMark) -> None:
         {
             "id": mark.id,
             "at": mark.marked_at,
-            "who": getpass.getuser(),
+            "who": _user(),
             "version": mark.marked_by,
             "assignment": mark.assignment,
             "learner": mark.learner,
@@ -248,6 +248,13 @@ def _audit(cohort: Cohort, mark: StoredMark) -> None:
             "maximum": mark.sheet.maximum if mark.sheet else None,
         },
     )
+
+
+def _user() -> str:
+    try:
+        return getpass.getuser()
+    except (OSError, KeyError):  # a machine that has no name for this account
+        return "unknown"
 
 
 def _mend_audit(cohort: Cohort, assigned: Assigned, learners: list[Learner]) -> None:

@@ -12,7 +12,7 @@ from twoshaft.jobsheet.people import Listed, read_people, word_check, write_peop
 from twoshaft.jobsheet.workplace import PEOPLE, WORKPLACE, Person
 from twoshaft.jupyter.startpage import START, write_start_here
 from twoshaft_grader.cohort import files
-from twoshaft_grader.cohort.content import find_content
+from twoshaft_grader.cohort.content import Content, find_content
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.words import new_word
@@ -40,7 +40,7 @@ def prepare_workplace(cohort: Cohort, learners: list[Learner]) -> None:
     )
     if not (cohort.workplace / START).exists():
         write_start_here(cohort.workplace)
-    _copy_lessons(cohort)
+    _lessons_if_any(cohort)
     for learner in learners:
         files.write_json(
             cohort.workplace / learner.id / "learner.json",
@@ -122,13 +122,17 @@ def _write_slips(cohort: Cohort, learners: list[Learner], words: dict[str, str])
     path.chmod(0o600)
 
 
-def _copy_lessons(cohort: Cohort) -> None:
-    """Bring the lessons up to date where the course's content is at hand."""
+def copy_lessons(cohort: Cohort, content: Content) -> None:
+    """Bring the lessons in the workplace up to date."""
     target = cohort.workplace / "lessons"
     target.mkdir(exist_ok=True)
+    for lesson in content.lessons:
+        shutil.copyfile(lesson, target / lesson.name)
+
+
+def _lessons_if_any(cohort: Cohort) -> None:
     try:
         content = find_content(cohort.content, base=cohort.root)
     except CohortError:
-        return
-    for lesson in content.lessons:
-        shutil.copyfile(lesson, target / lesson.name)
+        return  # they come with the first assignment
+    copy_lessons(cohort, content)

@@ -98,11 +98,12 @@ def _spoil(field: Field, value: Any, stream: Stream) -> Any:
 
 
 def _odd(field: Field, value: Any, stream: Stream) -> Any:
-    """A number in the wrong unit or off by ten; anything else as it is."""
+    """A number in the wrong unit, without one, or off by ten; anything else as it is."""
     if not isinstance(field, Number):
         return value
     number = str(value).split()[0]
-    return stream.choice([_times_ten(value), f"{number} kg", f"{number},000"])
+    wrong = "mm" if field.unit != "mm" else "N"
+    return stream.choice([_times_ten(value), f"{number} {wrong}", number])
 
 
 def _times_ten(value: str) -> str:

@@ -17,7 +17,6 @@ class Way(StrEnum):
     RIGHT = "everything right"
     NEARLY = "right but for one slip"
     SLIPS = "typical slips"
-    GUESSED = "much left as it stood, the rest guessed"
     UNFINISHED = "handed in half-way"
     ODD_UNITS = "wrong units and slips of ten"
     LATE = "good work, late"

@@ -43,13 +43,13 @@ def jupyter_command(
 
 
 def open_jupyter(cohort: Cohort, role: Role, *, port: int = 0, browser: bool = True) -> int:
-    """Run JupyterLab until it is stopped; returns its exit code."""
+    """Run JupyterLab until it is stopped; returns its exit code, if it returns at all."""
     command, environment = jupyter_command(cohort, role, port=port, browser=browser)
     # Staff work in the cohort folder, where nbgrader finds its configuration.
     folder = cohort.workplace if role == "apprentice" else cohort.root
-    process = subprocess.Popen(command, env=environment, cwd=folder)
-    while True:
-        try:
-            return process.wait()
-        except KeyboardInterrupt:
-            continue  # JupyterLab has heard it too, asks, and ends by itself
+    if os.name == "posix":
+        # In place of this process: whatever stops the one stops the other.
+        os.chdir(folder)
+        sys.stdout.flush()
+        os.execve(command[0], command, environment)
+    return subprocess.run(command, env=environment, cwd=folder).returncode

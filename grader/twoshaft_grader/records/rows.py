@@ -99,12 +99,19 @@ def outcome_rows(
     people = [p for p in roster_of(cohort) if not learners or p.id in learners]
     changes = change_log(cohort)
     outcomes = load_outcomes()
+    blank: dict[str, list[Part]] = {}
     rows = []
     for person in people:
         for assigned in wanted:
             mark = read_mark(cohort.mark_file(person.id, assigned.name))
-            sheet = mark.sheet if mark else None
-            standing = _Standing(sheet_parts(sheet or blank_sheet(cohort, assigned, person.id)))
+            if mark is not None and mark.sheet is not None:
+                parts = sheet_parts(mark.sheet)
+            else:  # what can be earned is the same for everybody
+                if assigned.name not in blank:
+                    sheet = blank_sheet(cohort, assigned, person.id)
+                    blank[assigned.name] = sheet_parts(sheet)
+                parts = list(blank[assigned.name])
+            standing = _Standing(parts)
             _apply_changes(standing, assigned, person, mark, book, changes)
             rows += _rows(cohort, person, assigned, mark, standing, outcomes)
     return rows

@@ -1,8 +1,13 @@
 """Fixtures that several folders share."""
 
 import pytest
+from hypothesis import settings
 
 from twoshaft.units.unit import Unit
+
+# A busy machine is no fault of the code: properties are judged by what they find, not by the clock.
+settings.register_profile("twoshaft", deadline=None)
+settings.load_profile("twoshaft")
 
 
 @pytest.fixture(scope="session")

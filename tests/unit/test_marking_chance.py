@@ -12,7 +12,6 @@ from twoshaft.jobsheet import Choice, Choices, Number
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking.chance import (
     GUESSED,
-    above_line,
     count_from,
     field_spread,
     guess_line,
@@ -76,6 +75,10 @@ def test_no_line_where_guesses_earn_little():
     assert guess_line([(10.0, nothing)], 10.0) == 0.0
 
 
+def above(share, line):
+    return max(0.0, (share - line) / (1 - line))
+
+
 def test_the_line_is_the_lowest_that_keeps_guessing_low():
     parts = [(1.0, FOUR)] * 10
     line = guess_line(parts, 10.0)
@@ -83,42 +86,64 @@ def test_the_line_is_the_lowest_that_keeps_guessing_low():
     chances = [comb(10, k) * 0.25**k * 0.75 ** (10 - k) for k in range(11)]
 
     def mean(at):
-        return sum(p * above_line(k / 10, at) for k, p in enumerate(chances))
+        return sum(p * above(k / 10, at) for k, p in enumerate(chances))
 
     assert mean(line) == pytest.approx(GUESSED, abs=1e-4)
     assert mean(line - 0.01) > GUESSED
 
 
+def test_the_fewer_guesses_the_lower_the_line():
+    lines = [guess_line([(1.0, FOUR)] * count, 40.0) for count in (6, 8, 12, 20, 40)]
+    assert lines[0] == 0 and lines == sorted(lines) and lines[-1] > 0.15
+
+
 def test_the_spread_of_a_sheet_keeps_probability_and_mean():
     several = spread_of(Choices("f", "?", options(6)), {"k0", "k1", "k2"})
     parts = [(3.0, several), (2.0, FOUR), (5.0, ((0.0, 0.9), (1.0, 0.1)))]
-    chances = sheet_spread(parts, 12.0)
+    chances = sheet_spread(parts)
     assert chances.sum() == pytest.approx(1)
     mean = sum(points * share * chance for points, spread in parts for share, chance in spread)
-    assert chances @ np.linspace(0, 12, len(chances)) == pytest.approx(mean)
+    assert chances @ np.linspace(0, 10, len(chances)) == pytest.approx(mean)
 
 
-@given(st.lists(st.tuples(st.floats(0, 1), st.floats(0.5, 20)), min_size=1, max_size=8), st.floats(0, 0.5))  # fmt: skip
+tasks = st.lists(
+    st.tuples(st.floats(0, 1), st.floats(0, 1), st.floats(0.5, 20)).map(
+        lambda t: (t[0] * t[1] * t[2], t[1] * t[2])
+    ),
+    min_size=1,
+    max_size=8,
+)
+
+
+@given(tasks, st.floats(0, 0.5))
 def test_counting_from_the_line(tasks, line):
-    maxima = [m for _, m in tasks]
-    earned = [share * m for share, m in tasks]
-    counted = count_from(line, earned, maxima)
-    whole = sum(maxima)
-    assert sum(counted) == pytest.approx(whole * above_line(sum(earned) / whole, line), abs=1e-6)
+    earned, answered = [e for e, _ in tasks], [a for _, a in tasks]
+    counted = count_from(line, earned, answered)
+    left = max(0.0, (sum(earned) - line * sum(answered)) / (1 - line))
+    assert sum(counted) == pytest.approx(left, abs=1e-6)
     for before, after in zip(earned, counted, strict=True):
         assert -1e-9 <= after <= before + 1e-9
 
 
-def test_what_is_wholly_right_keeps_its_points_first():
-    # 16 of 20 count as 20 x (0.8 - 0.1) / 0.9 = 15.56: 0.44 comes off.
-    counted = count_from(0.1, [10.0, 2.0, 4.0], [10.0, 4.0, 6.0])
-    assert counted == pytest.approx([10.0, 2 - 0.444 * 2 / 6, 4 - 0.444 * 4 / 6], abs=1e-3)
-    only_full = count_from(0.1, [10.0, 0.0, 6.0], [10.0, 4.0, 6.0])
-    assert only_full == pytest.approx([10 - 0.444 * 10 / 16, 0, 6 - 0.444 * 6 / 16], abs=1e-3)
+@given(tasks, st.floats(0, 0.5), st.data())
+def test_a_better_answer_never_lowers_the_sum_and_a_full_sheet_keeps_all(tasks, line, data):
+    earned, answered = [e for e, _ in tasks], [a for _, a in tasks]
+    i = data.draw(st.integers(0, len(tasks) - 1))
+    better = [*earned]
+    better[i] = data.draw(st.floats(earned[i], answered[i]))
+    before, after = count_from(line, earned, answered), count_from(line, better, answered)
+    assert sum(after) >= sum(before) - 1e-9
+    assert count_from(line, answered, answered) == pytest.approx(answered)
+
+
+def test_each_task_pays_for_its_own_slips():
+    one = count_from(0.1, [9.0, 5.0], [10.0, 10.0])
+    other = count_from(0.1, [10.0, 5.0], [10.0, 10.0])
+    assert one[1] == other[1] == pytest.approx(5 - 5 / 9)
 
 
 def test_answering_one_more_field_rightly_never_costs():
     parts = [(1.0, FOUR)] * 10
-    before = above_line(0.5, guess_line(parts[:6], 12.0))
-    after = above_line(0.5 + 1 / 12, guess_line(parts[:7], 12.0))
+    before = sum(count_from(guess_line(parts[:6], 12.0), [3.0], [6.0]))
+    after = sum(count_from(guess_line(parts[:7], 12.0), [4.0], [7.0]))
     assert after > before

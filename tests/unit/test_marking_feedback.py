@@ -77,7 +77,7 @@ def test_the_page_says_mark_result_next_step_and_why(mark):
         "Not right (must-pass, not passed)",
         "You took the case alone.",
         "At the bench: about 12 minutes on top of 60.",
-        "Guessing alone would earn about 0.8 of the 8 points, so points count from there: 0.6 came",
+        "Guessing alone reaches about 10 % of the points, so points count from there: 0.6 came off",
     ):
         assert part in said
     assert "a note for staff" not in said

@@ -1,10 +1,10 @@
 """What guessing would earn, and the line above which a sheet's points count.
 
-Questions with few options let a guess earn points. The line is the part of all points above which
-a sheet's points count: the lowest that leaves a sheet of guesses 4.5 % on average. It looks at the
-fields that were answered and can be guessed, over the whole sheet at once, where luck evens out;
-so it is low, and a blank costs nothing. What it takes off is taken from the tasks that are not
-wholly right; only what is left after that comes off the others.
+Questions with few options let a guess earn points. The line is the part of the points, among the
+fields that were answered, above which points count: the lowest that leaves a sheet of guesses 4.5 %
+of all points on average. It looks at the whole sheet at once, where luck evens out, so it is low. A
+blank costs nothing. Every task pays for its own answers that are not right; only what a task cannot
+pay comes off the others, first off those that are not wholly right.
 """
 
 from __future__ import annotations
@@ -23,6 +23,7 @@ GUESSED = 0.045
 ORDER_GUESSED = ((0.0, 0.8), (0.25, 0.2))
 """What a random order earns: 5 % on average by the order model, in a few small parts."""
 STEPS = 2000
+EXACT = 1e-9  # points
 
 Spread = tuple[tuple[float, float], ...]
 """Shares that a random answer can earn, with their probabilities."""
@@ -79,26 +80,31 @@ def guess_line(parts: Iterable[tuple[float, Spread]], maximum: float) -> float:
     Returns
     -------
     float
-        A part of ``maximum``, 0 where guesses earn little enough without a line.
+        A part of the points of the fields answered, 0 where guesses earn little enough.
     """
-    chances = sheet_spread(parts, maximum)
+    parts = tuple(parts)
+    answered = sum(points for points, _ in parts)
+    if not answered:
+        return 0.0
+    target = GUESSED * maximum / answered
+    chances = sheet_spread(parts)
     shares = np.linspace(0.0, 1.0, STEPS + 1)
-    if chances @ shares <= GUESSED:
+    if chances @ shares <= target:
         return 0.0
     low, high = 0.0, 1.0 - 1.0 / STEPS
     for _ in range(40):
         middle = (low + high) / 2
         mean = chances @ np.maximum(0.0, (shares - middle) / (1.0 - middle))
-        low, high = (middle, high) if mean > GUESSED else (low, middle)
+        low, high = (middle, high) if mean > target else (low, middle)
     return float(high)
 
 
-def sheet_spread(parts: Iterable[tuple[float, Spread]], maximum: float) -> np.ndarray:
-    """Return the probabilities that guesses earn 0, 1, …, :data:`STEPS` of STEPS of a sheet.
+def sheet_spread(parts: Iterable[tuple[float, Spread]]) -> np.ndarray:
+    """Return the probabilities that guesses earn 0, 1, …, :data:`STEPS` of STEPS of the parts.
 
     Parameters
     ----------
-    parts, maximum
+    parts
         As in :func:`guess_line`.
 
     Returns
@@ -106,12 +112,14 @@ def sheet_spread(parts: Iterable[tuple[float, Spread]], maximum: float) -> np.nd
     numpy.ndarray, shape (STEPS + 1,)
         What lies between two steps is split so that the mean is kept.
     """
+    parts = tuple(parts)
+    whole = sum(points for points, _ in parts)
     chances = np.zeros(STEPS + 1)
     chances[0] = 1.0
     for points, spread in parts:
         added = np.zeros_like(chances)
         for share, chance in spread:
-            place = min(STEPS, share * points / maximum * STEPS)
+            place = min(STEPS, share * points / whole * STEPS)
             low = int(place)
             for step, part in ((low, 1 - (place - low)), (low + 1, place - low)):
                 if part > 0:
@@ -120,49 +128,43 @@ def sheet_spread(parts: Iterable[tuple[float, Spread]], maximum: float) -> np.nd
     return chances
 
 
-def above_line(share: float, line: float) -> float:
-    """Return the part of the points that a share earns above the line, 0 to 1.
-
-    Examples
-    --------
-    >>> above_line(0.75, 0.5), above_line(0.4, 0.5), above_line(1.0, 0.5)
-    (0.5, 0.0, 1.0)
-    """
-    return min(1.0, max(0.0, (share - line) / (1 - line)))
-
-
-def count_from(line: float, earned: Sequence[float], maxima: Sequence[float]) -> list[float]:
-    """Take off what lies below the line: first from tasks that are not wholly right.
+def count_from(line: float, earned: Sequence[float], answered: Sequence[float]) -> list[float]:
+    """Take off what lies below the line.
 
     Parameters
     ----------
     line : float
         The sheet's line.
-    earned, maxima : sequence of float
-        Points of each task as its fields earn them, and the most it gives.
+    earned, answered : sequence of float
+        Of each task: points as its fields earn them, and the most that the fields answered give.
 
     Returns
     -------
     list of float
-        Points of each task that count; their sum is what the line leaves of the whole.
+        Points of each task that count. Their sum is ``(earned - line * answered) / (1 - line)``
+        of the whole sheet, never below nothing.
 
     Examples
     --------
-    >>> count_from(0.1, [10.0, 5.0], [10.0, 10.0])  # 75 % counts as 72.2 %
-    [10.0, 4.444444444444445]
-    >>> count_from(0.1, [10.0, 10.0], [10.0, 10.0])
-    [10.0, 10.0]
+    >>> count_from(0.2, [10.0, 6.0], [10.0, 10.0])
+    [10.0, 5.0]
+    >>> count_from(0.2, [10.0, 6.0, 0.0], [10.0, 10.0, 4.0])
+    [10.0, 4.0, 0.0]
+    >>> count_from(0.2, [10.0, 6.0, 0.0], [10.0, 10.0, 0.0])  # the third was left blank
+    [10.0, 5.0, 0.0]
     """
-    whole = sum(maxima)
-    off = sum(earned) - whole * above_line(sum(earned) / whole, line)
-    partly = [p if p < m * (1 - 1e-9) else 0.0 for p, m in zip(earned, maxima, strict=True)]
-    first = min(off, sum(partly))
-    rest = off - first
-    fully = [p - q for p, q in zip(earned, partly, strict=True)]
-    return [
-        (q * (1 - first / sum(partly)) if q else 0.0) + (f * (1 - rest / sum(fully)) if f else 0.0)
-        for q, f in zip(partly, fully, strict=True)
-    ]
+    price = line / (1 - line)
+    due = [price * (a - e) for e, a in zip(earned, answered, strict=True)]
+    counted = [max(0.0, e - d) for e, d in zip(earned, due, strict=True)]
+    rest = sum(max(0.0, d - e) for e, d in zip(earned, due, strict=True))
+    for wholly in (False, True):
+        mine = [i for i, d in enumerate(due) if (d <= EXACT) == wholly]
+        left = sum(counted[i] for i in mine)
+        taken = min(rest, left)
+        for i in mine:
+            counted[i] -= counted[i] * taken / left if left else 0.0
+        rest -= taken
+    return counted
 
 
 def _add(spread: dict[float, float], share: float, chance: float) -> None:

@@ -125,7 +125,8 @@ class SheetMark:
     course_version, unit, unit_version : str
         As issued.
     line : float
-        The part of all points that guessing would earn; points count above it.
+        The part of the points of the fields answered above which points count; guessing
+        reaches it.
     tasks : tuple of TaskMark
     outcomes : tuple of OutcomeMark
     notes : tuple of str

@@ -81,8 +81,9 @@ def mark_sheet(
         fields[task] = [
             _mark_field(task, name, stored, read, unreadable, clean, carried) for name in names
         ]
-    line = sheet_line(solution, clean, read)
-    tasks = _mark_tasks(solution, fields, line)
+    answered = field_points(solution, clean, read)
+    line = sheet_line(solution, clean, answered)
+    tasks = _mark_tasks(solution, fields, answered, line)
     return SheetMark(
         learner=issued["learner"],
         module=issued["module"],
@@ -99,31 +100,35 @@ def mark_sheet(
     )
 
 
-def sheet_line(solution: Solution, clean: Answered, answered: Collection[str]) -> float:
-    """Return the line above which points count, for a sheet with these fields answered.
+def field_points(solution: Solution, clean: Answered, names: Collection[str]) -> dict[str, float]:
+    """Return the most that each of some fields can earn, by name."""
+    points = {}
+    for task, fields in clean.tasks.items():
+        total = sum(clean.references[name].weight for name in fields)
+        for name in fields:
+            if name in names:
+                points[name] = solution.points[task] * clean.references[name].weight / total
+    return points
+
+
+def sheet_line(solution: Solution, clean: Answered, answered: Mapping[str, float]) -> float:
+    """Return the line above which points count; see :mod:`twoshaft_grader.marking.chance`.
 
     Parameters
     ----------
     solution : Solution
     clean : Answered
         Its clean pass.
-    answered : collection of str
-        Names of the fields that were answered.
-
-    Returns
-    -------
-    float
-        A part of all points; see :mod:`twoshaft_grader.marking.chance`.
+    answered : mapping of str to float
+        The most that each field answered can earn.
     """
-    parts = []
-    for task, names in clean.tasks.items():
-        total = sum(clean.references[name].weight for name in names)
-        for name in names:
-            if name in answered:
-                reference = clean.references[name]
-                points = solution.points[task] * reference.weight / total
-                parts.append((points, field_spread(clean.fields[name], reference)))
-    return guess_line(parts, sum(solution.points.values()))
+    return guess_line(
+        (
+            (points, field_spread(clean.fields[name], clean.references[name]))
+            for name, points in answered.items()
+        ),
+        sum(solution.points.values()),
+    )
 
 
 def _mark_field(
@@ -198,25 +203,27 @@ def _verdict(judged: Judgement, carried: bool) -> Verdict:
 
 
 def _mark_tasks(
-    solution: Solution, fields: Mapping[str, list[FieldMark]], line: float
+    solution: Solution,
+    fields: Mapping[str, list[FieldMark]],
+    answered: Mapping[str, float],
+    line: float,
 ) -> tuple[TaskMark, ...]:
-    maxima = [solution.points[id] for id in fields]
-    earned = []
-    for marks, maximum in zip(fields.values(), maxima, strict=True):
-        total = sum(field.weight for field in marks)
-        share = sum(field.weight * field.share for field in marks) / total if total else 0.0
-        earned.append(maximum * min(1.0, share))
-    counted = count_from(line, earned, maxima)
+    earned = [
+        sum(field.share * answered.get(field.name, 0.0) for field in marks)
+        for marks in fields.values()
+    ]
+    most = [sum(answered.get(field.name, 0.0) for field in marks) for marks in fields.values()]
+    counted = count_from(line, earned, most)
     return tuple(
         TaskMark(
             id=id,
             title=solution.titles.get(id) or id,
-            points=round(float(points), 2),
-            maximum=maximum,
-            earned=round(float(before), 2),
+            points=round(points, 2),
+            maximum=solution.points[id],
+            earned=round(before, 2),
             fields=tuple(fields[id]),
         )
-        for id, maximum, before, points in zip(fields, maxima, earned, counted, strict=True)
+        for id, before, points in zip(fields, earned, counted, strict=True)
     )
 
 

@@ -26,7 +26,7 @@ from twoshaft_grader.marking.reference import (
     run_clean,
     solve,
 )
-from twoshaft_grader.marking.task import mark_sheet, sheet_line
+from twoshaft_grader.marking.task import field_points, mark_sheet, sheet_line
 
 LEARNERS = ("proof-1", "proof-2", "proof-3")
 """Whose readings a solution is tried on, with every unit that ships."""
@@ -122,7 +122,7 @@ def prove(
 
 
 def _chance(solution: Solution, clean: Answered) -> Iterable[str]:
-    line = sheet_line(solution, clean, clean.fields)
+    line = sheet_line(solution, clean, field_points(solution, clean, clean.fields))
     if line > HIGHEST_LINE:
         left = {task: _left_to_chance(clean, names) for task, names in clean.tasks.items()}
         worst = max(left, key=lambda task: left[task] * solution.points[task])

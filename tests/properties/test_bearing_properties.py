@@ -71,14 +71,14 @@ def test_loads_balance_and_close_the_loop(left, right, case, setting, axial):
 
 
 @settings(deadline=None)
-@given(ROLLERS, CASES, st.floats(100, 8000))
-def test_unloading_force_unloads(row, case, force):
-    pair = Pair.of(row, row, case)
+@given(ROLLERS, ROLLERS, CASES, st.floats(100, 4000))
+def test_unloading_force_unloads(left, right, case, force):
+    pair = Pair.of(left, right, case)
     setting, free = pair.interference(Q(force, "N")), pair.unloading_force(Q(force, "N"))
     slack, loaded = pair.loads(setting, free * 0.999)
-    assert 0 < slack.m_as("N") < 0.02 * force
+    assert 0 < slack.m_as("N") < 0.05 * force
     assert pair.loads(setting, free * 1.001)[0].m_as("N") == 0
-    assert loaded.m_as("N") == pytest.approx(free.m_as("N"), rel=0.03)
+    assert loaded.m_as("N") == pytest.approx(free.m_as("N"), rel=0.05)
 
 
 @settings(deadline=None)

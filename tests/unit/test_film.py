@@ -285,6 +285,9 @@ def test_closing_time(paste):
     thin = close(bare.lay(finger(thickness=0.15)), paste, 1)
     assert thin.closing_time(paste).m_as("s") > 0
     assert 0 < thin.thinnest(paste).m_as("um") < 100
+    twice = close(bare.lay(finger(thickness=0.15)), paste, 1, {"h": Q(40, "kN")})
+    half = thin.closing_time(paste).m_as("s") / 2
+    assert twice.closing_time(paste).m_as("s") == pytest.approx(half)
 
 
 @pytest.mark.parametrize(

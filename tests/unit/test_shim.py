@@ -10,8 +10,10 @@ from twoshaft.models.shim import (
     Source,
     Stack,
     choose,
+    choose_for,
     propagate,
     reach,
+    reach_of,
     rectangular,
     repeated,
     resolution,
@@ -54,6 +56,9 @@ def test_shipped_supports(bearings):
             shelf.at_most,
         )
         assert choice.verdict == "safe"
+        assert choose_for(support, bearings) == choice
+        assert reach_of(support, bearings).ok
+        assert reach_of(support, bearings, guarded=True).ok
         setting = stack.interference(choice.total).m_as(MM)
         assert low.m_as(MM) < setting < high.m_as(MM)
 

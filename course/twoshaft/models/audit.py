@@ -30,7 +30,6 @@ def audit_bearings(unit: Unit) -> tuple[Finding, ...]:
     from twoshaft.models import shim
     from twoshaft.models.bearing import Pair
     from twoshaft.models.shim.stack import outer_closes
-    from twoshaft.units.quantities import Q
 
     if unit.bearings is None:
         return ()
@@ -54,17 +53,10 @@ def audit_bearings(unit: Unit) -> tuple[Finding, ...]:
                 f"the spans leave {room:.1f} mm for two bearings that stand {stands:.1f} mm",
                 "check both spans and the arrangement",
             )
-        shelf = unit.bearings.shim_set_by_id(support.shim_set)
-        wanted, half = shim.shim_range(support)
-        reach = shim.reach(
-            Q(list(shelf.thicknesses_mm), "mm"),
-            (Q(wanted[0], "mm"), Q(wanted[1], "mm")),
-            Q(half, "mm"),
-            at_most=shelf.at_most,
-        )
+        reach = shim.reach_of(support, unit.bearings)
         if not reach.ok:
             say("shim_set", reach.sentence, "add thicknesses or allow two shims")
-        doubt = shim.stack_budget(support).expanded()
+        doubt, half = shim.stack_budget(support).expanded(), shim.shim_range(support)[1]
         if doubt >= half:
             say(
                 "stack",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from twoshaft.models.shim import Choice, Stack, choose, stack_budget, target_interference
+from twoshaft.models.shim import Choice, Stack, choose_for, stack_budget, target_interference
 from twoshaft.plots import style
 from twoshaft.plots.figure import Picture, label, legend, new_axes
 from twoshaft.units.quantities import Q
@@ -29,8 +29,7 @@ def shim_choice(
     thin, thick = stack.window(low, high)
     doubt_mm = stack_budget(support, measured).expanded()
     shelf = bearings.shim_set_by_id(support.shim_set)
-    sizes = Q(list(shelf.thicknesses_mm), "mm")
-    choice = choose(sizes, (Q(thin, "mm"), Q(thick, "mm")), Q(doubt_mm, "mm"), shelf.at_most)
+    choice = choose_for(support, bearings, measured)
     setting_mm = stack.interference(choice.total).m_as("mm")
 
     title = _finding(choice, setting_mm)

@@ -1,8 +1,22 @@
 """Opposed bearings: springs, preload, heat, drag, life and seating."""
 
-from twoshaft.models.bearing.drag import Pull, Turned, bearing_torque, cord_pull, preload_from_pull
-from twoshaft.models.bearing.geometry import Balls, Rollers, elements
-from twoshaft.models.bearing.heat import Change, Warm, setting_change
+from twoshaft.models.bearing.drag import (
+    Pull,
+    Turned,
+    bearing_torque,
+    cord_pull,
+    preload_from_pull,
+    turned,
+)
+from twoshaft.models.bearing.geometry import Balls, Rollers, elements, radial_stiffness
+from twoshaft.models.bearing.heat import (
+    Change,
+    Seats,
+    Warm,
+    setting_change,
+    span_change,
+    support_change,
+)
 from twoshaft.models.bearing.life import (
     LifeCurve,
     basic_life,
@@ -21,6 +35,7 @@ __all__ = [
     "Pair",
     "Pull",
     "Rollers",
+    "Seats",
     "Turned",
     "Warm",
     "basic_life",
@@ -31,7 +46,11 @@ __all__ = [
     "life_against_setting",
     "load_zone",
     "preload_from_pull",
+    "radial_stiffness",
     "required_rating",
     "setting_change",
+    "span_change",
+    "support_change",
+    "turned",
     "unseated",
 ]

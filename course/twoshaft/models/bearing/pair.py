@@ -90,7 +90,9 @@ class Pair:
         limit = min(self.left.capacity_n, self.right.capacity_n)
         force_n = in_range("preload", preload, 0.0, limit, "N", "dynamic rating")
         interference_m = self.interference_m(force_n)
-        return Q(_invert(lambda f: self._side_m(self.right, f), interference_m, force_n * 4), "N")
+        # The right row alone, in a rigid case, would carry at most this.
+        bound = self.right.axial_force_n(interference_m)
+        return Q(_invert(lambda f: self._side_m(self.right, f), interference_m, bound), "N")
 
     def loads(self, interference: Q, axial_load: Q) -> tuple[Q, Q]:
         """Axial loads on the left and the right row [N].

@@ -155,22 +155,24 @@ class Land:
         OutOfRangeError
             Also for a hole that the face lacks.
         """
-        clamps = clamps or {}
-        known = {hole.id for hole in self.face.holes}
-        for name in clamps:
-            if name not in known:
-                raise OutOfRangeError("hole", name, ", ".join(sorted(known)), self.face.name)
+        forces = self.clamps_n(clamps)
         pressure = np.zeros(self.kind.shape)
         for hole in self.face.holes:
-            clamp_n = hole.clamp_n
-            if hole.id in clamps:
-                clamp_n = in_range(f"clamp at {hole.id}", clamps[hole.id], 0.0, 5e5, "N", "bolts")
-            if clamp_n:
+            if forces[hole.id]:
                 rows, columns, patch = self._patch(hole)
-                pressure[rows, columns] += clamp_n * patch
+                pressure[rows, columns] += forces[hole.id] * patch
         form = self.face.form
         left = np.maximum(self.form_m - pressure / (form.bed_n_per_mm3 * 1e9), 0.0)
         return left + self.scratch_m + form.roughness_um * 1e-6
+
+    def clamps_n(self, clamps: dict[str, Q] | None = None) -> dict[str, float]:
+        """Clamp [N] at every hole; parameters and errors as for `gap_m`."""
+        forces = {hole.id: hole.clamp_n for hole in self.face.holes}
+        for name, clamp in (clamps or {}).items():
+            if name not in forces:
+                raise OutOfRangeError("hole", name, ", ".join(sorted(forces)), self.face.name)
+            forces[name] = in_range(f"clamp at {name}", clamp, 0.0, 5e5, "N", "bolts")
+        return forces
 
     def distance_m(self, line_m: np.ndarray, reach_m: float) -> np.ndarray:
         """Distance of cells to a line of points [m], shape (ny, nx); infinite beyond the reach."""

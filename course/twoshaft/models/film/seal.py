@@ -82,6 +82,8 @@ class Seal:
     ----------
     film : Film
         As it was laid.
+    clamp_n : float
+        Sum of all bolts [N].
     gap_m, thickness_m, over_m : numpy.ndarray
         Gap, film after closing and surplus beside the face, shape (ny, nx) [m].
     state : numpy.ndarray of uint8
@@ -91,6 +93,7 @@ class Seal:
     """
 
     film: Film
+    clamp_n: float
     gap_m: np.ndarray
     thickness_m: np.ndarray
     over_m: np.ndarray
@@ -164,11 +167,10 @@ class Seal:
         return squeeze_gap_strip(Q(sealant.yield_stress_pa, "Pa"), length, width, clamp)
 
     def _strip(self):
-        land, face = self.film.land, self.film.land.face
-        clamp_n = sum(hole.clamp_n for hole in face.holes)
+        land = self.film.land
         coated = self.film.thickness_m > 0
         wet = self.thickness_m > 0
-        if not clamp_n or not coated.any():
+        if not self.clamp_n or not coated.any():
             return None
         area_m2 = float(wet.sum()) * land.cell_m2
         start_m = float(self.film.thickness_m[coated].mean())
@@ -179,7 +181,7 @@ class Seal:
         return (
             Q(area_m2 / width_m, "m"),
             Q(width_m, "m"),
-            Q(clamp_n, "N"),
+            Q(self.clamp_n, "N"),
             Q(start_m, "m"),
             Q(end_m, "m"),
         )
@@ -247,7 +249,8 @@ def close(film: Film, sealant: Sealant, minute: float, clamps: dict[str, Q] | No
         state[true] = value
     state[~land.is_face] = State.NO_FACE
     leaks = find_leaks(land, state == State.SEALED)
-    return Seal(film, gap_m, after.thickness_m, after.over_m, state, leaks, pockets)
+    clamp_n = sum(land.clamps_n(clamps).values())
+    return Seal(film, clamp_n, gap_m, after.thickness_m, after.over_m, state, leaks, pockets)
 
 
 def _stale(film: Film, sealant: Sealant, minute: float) -> np.ndarray:

@@ -1,14 +1,13 @@
 """Shims: the stack with its signs, what its measurement is worth, and which shim to take."""
 
 from twoshaft.models.shim.choice import Choice, Reach, choose, reach
-from twoshaft.models.shim.stack import (
-    Stack,
-    Term,
-    shim_from_float,
+from twoshaft.models.shim.stack import Stack, Term, shim_from_float, shim_sign, term_sign
+from twoshaft.models.shim.support import (
+    choose_for,
+    reach_of,
     shim_range,
-    shim_sign,
+    stack_budget,
     target_interference,
-    term_sign,
 )
 from twoshaft.models.shim.uncertainty import (
     Budget,
@@ -20,7 +19,6 @@ from twoshaft.models.shim.uncertainty import (
     rectangular,
     repeated,
     resolution,
-    stack_budget,
     triangular,
 )
 
@@ -34,9 +32,11 @@ __all__ = [
     "Term",
     "arcsine",
     "choose",
+    "choose_for",
     "normal",
     "propagate",
     "reach",
+    "reach_of",
     "rectangular",
     "repeated",
     "resolution",

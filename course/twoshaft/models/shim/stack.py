@@ -222,26 +222,3 @@ def shim_from_float(
     float_mm = in_range("end float", end_float, 1e-6, 5.0, "mm", "a trial that is loose")
     wanted_mm = in_range("interference", interference, -5.0, 5.0, "mm", _LENGTHS)
     return Q(trial_mm + shim_sign(arrangement, place) * (float_mm + wanted_mm), "mm")
-
-
-def target_interference(support: Support) -> tuple[Q, Q]:
-    """Lowest and highest interference [mm] that meet a support's target; end play turns sign."""
-    low, high = support.target.low_mm, support.target.high_mm
-    if support.target.kind == "end-play":
-        low, high = -high, -low
-    return Q(low, "mm"), Q(high, "mm")
-
-
-def shim_range(support: Support) -> tuple[tuple[float, float], float]:
-    """Shims that a support may need over the tolerances of its stack.
-
-    Returns
-    -------
-    tuple
-        (thinnest, thickest) shim [mm] for the middle of the target with every length at its worst
-        limit, and half the width of the target [mm].
-    """
-    low, high = (limit.m_as("mm") for limit in target_interference(support))
-    centre = Stack.from_support(support).shim_for(Q((low + high) / 2, "mm")).m_as("mm")
-    spread = sum(term.tolerance_mm for term in support.stack)
-    return (centre - spread, centre + spread), (high - low) / 2

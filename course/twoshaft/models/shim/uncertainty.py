@@ -14,10 +14,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.shim.stack import Stack, target_interference
 from twoshaft.models.validity import in_range, positive
-from twoshaft.units.quantities import Q
-from twoshaft.units.sections.bearings import Support
 
 _GUM = "JCGM 100:2008"
 
@@ -191,41 +188,3 @@ def propagate(
     shares = dict(sorted(parts.items(), key=lambda part: -part[1]))
     used = {name: dofs[name] for name in shares}
     return Budget(float(result.nominal_value), shares, used, unit)
-
-
-def stack_budget(
-    support: Support, measured: dict[str, Q] | None = None, interference: Q | None = None
-) -> Budget:
-    """Shim that a support needs [mm], with the uncertainty of its measurement.
-
-    Each length carries its tool's resolution, its repeatability (rectangular) and its calibration
-    (rectangular, one error for all lengths taken with the same tool).
-
-    Parameters
-    ----------
-    support : Support
-        From the unit file.
-    measured : dict of str to pint.Quantity, optional
-        Measured lengths [mm] by term id; nominal where absent.
-    interference : pint.Quantity, optional
-        Wanted interference [mm]; the middle of the target if absent.
-    """
-    stack = Stack.from_support(support, measured)
-    if interference is None:
-        low, high = target_interference(support)
-        interference = (low + high) / 2
-    wanted_mm = in_range("interference", interference, -5.0, 5.0, "mm", "shim setting")
-    inputs = []
-    for term, length in zip(support.stack, stack.terms, strict=True):
-        sources = [resolution(f"resolution, {term.name}", term.resolution_mm)]
-        if term.repeat_mm:
-            sources.append(rectangular(f"repeatability, {term.name}", term.repeat_mm))
-        if term.calibration_mm:
-            sources.append(rectangular(f"calibration of the {term.tool}", term.calibration_mm))
-        inputs.append(Measured(term.name, length.length_mm, tuple(sources)))
-
-    def shim(*lengths):
-        bare = sum(term.sign * value for term, value in zip(stack.terms, lengths, strict=True))
-        return stack.shim_sign * (wanted_mm - bare)
-
-    return propagate(shim, inputs, "mm")

@@ -9,6 +9,7 @@ a joule, calorie or watt hour is an energy, and kg·m²/s² says neither and is 
 from __future__ import annotations
 
 import math
+from functools import lru_cache
 from itertools import pairwise
 from typing import Any
 
@@ -118,7 +119,7 @@ def _within(quantity, value, low, high, unit, source, allowed, open_low):
 
 def _plain(quantity: str, value: Any, unit: str, source: str, allowed: str) -> Any:
     """Magnitude of ``value`` in ``unit`` as float or array, kind of unit checked."""
-    wanted = ureg.Unit(unit)
+    wanted = _unit(unit)
     if not isinstance(value, Q):
         if isinstance(value, (bool, str, bytes)) or value is None or unit:
             given = f"{value!r} without a unit" if unit else repr(value)
@@ -137,6 +138,13 @@ def _plain(quantity: str, value: Any, unit: str, source: str, allowed: str) -> A
     return float(array) if array.ndim == 0 else array
 
 
+@lru_cache(maxsize=256)
+def _unit(unit: str):
+    """A unit by its spelling; parsing costs more than most formulas."""
+    return ureg.Unit(unit)
+
+
+@lru_cache(maxsize=1024)
 def _kind(units) -> str:
     """Tell apart what pint's dimensions cannot: torque or energy, temperature or difference."""
     if units.dimensionality == _KELVIN_DIMENSION:
@@ -170,8 +178,9 @@ def _with_kind(value) -> str:
     return f"{shown(value)} ({said})" if said and kind != "kelvin" else shown(value)
 
 
+@lru_cache(maxsize=1024)
 def _unit_text(unit, lead: str = " ") -> str:
-    units = ureg.Unit(unit) if isinstance(unit, str) else unit
+    units = _unit(unit) if isinstance(unit, str) else unit
     if units.dimensionless and not dict(units._units.items()):
         return ""
     if _kind(units) == "torque" and len(dict(units._units.items())) == 2:

@@ -9,6 +9,7 @@ from pydantic import ConfigDict, PrivateAttr
 from twoshaft.units.sections.bearings import Bearings
 from twoshaft.units.sections.faces import Faces
 from twoshaft.units.sections.fasteners import Fasteners
+from twoshaft.units.sections.faults import Faults
 from twoshaft.units.sections.fits import Fits
 from twoshaft.units.sections.geartrain import GearTrain
 from twoshaft.units.sections.identity import Identity
@@ -49,6 +50,7 @@ class Unit(Section):
     faces: Faces | None = None
     gear_train: GearTrain | None = None
     shift: Shift | None = None
+    faults: Faults | None = None
 
     _source: Node | None = PrivateAttr(default=None)
 

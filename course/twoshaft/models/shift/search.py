@@ -48,7 +48,11 @@ class Reach:
     def with_gear(self, gear: str) -> list[State]:
         """Every reached state in which exactly this gear is engaged."""
         wanted = frozenset([gear])
-        return [s for s in self.came_from if self.mechanism.engaged(s) == wanted]
+        engaged = {}
+        for state in self.came_from:
+            if state[2:] not in engaged:  # many places of the hand share these of the rails
+                engaged[state[2:]] = self.mechanism.engaged(state) == wanted
+        return [state for state in self.came_from if engaged[state[2:]]]
 
 
 def reach(

@@ -1,0 +1,71 @@
+"""Every check run on a unit as built: which model it reads and what it shows."""
+
+from __future__ import annotations
+
+from twoshaft.models.faults import by_hand, running, tight
+from twoshaft.models.faults.built import AsBuilt, Touched, joint_of
+from twoshaft.models.faults.outcome import Outcome, Sign
+from twoshaft.units.sections.faults import FinalCheck
+from twoshaft.units.sections.order import RuleKind
+from twoshaft.units.unit import Unit
+
+_READERS = {
+    "gears-go-in": by_hand.gears_go_in,
+    "gears-held": by_hand.gears_held,
+    "two-at-once": by_hand.two_at_once,
+    "lockout": by_hand.lockout,
+    "turns": by_hand.turns,
+    "cord": running.cord,
+    "end-float": running.end_float,
+    "click": tight.click,
+    "leaks": tight.leaks,
+    "speed-drive": by_hand.speed_drive,
+    "ring-gap": by_hand.ring_gap,
+}
+_SHOWS = (RuleKind.CANNOT, RuleKind.BLINDS)
+
+
+def reads(unit: Unit, check: FinalCheck) -> Touched:
+    """Give the models' inputs that a check depends on; it sees no other."""
+    found = {"order"} if check.operations else set()
+    kind = check.kind
+    if kind in ("gears-go-in", "gears-held", "two-at-once", "lockout"):
+        found.add("shift")
+    elif kind == "turns":
+        found |= {"shift", "train"}
+    elif kind in ("speed-drive", "ring-gap"):
+        found.add("train")
+    elif kind in ("cord", "end-float"):
+        found.add(f"setting {check.support}")
+        if kind == "cord" and check.and_support:
+            found.add(f"setting {check.and_support}")
+            found |= set() if check.speed_ratio else {"train"}
+    else:
+        found |= {joint_of(unit, group) for group in check.groups}
+        if kind == "leaks":
+            found |= {f"joint {face}" for face in check.faces}
+    return frozenset(found)
+
+
+def run_check(check: FinalCheck, built: AsBuilt) -> Outcome:
+    """Run a check on a unit as it was built.
+
+    A step left out shows where a rule says that the check cannot be made, or is worthless,
+    without it.
+
+    Parameters
+    ----------
+    check : FinalCheck
+        From the unit's faults section.
+    built : AsBuilt
+
+    Returns
+    -------
+    Outcome
+    """
+    missed = [
+        Sign(f"missing-{rule.earlier}", rule.reason.rstrip("."))
+        for rule in built.unit.rules
+        if rule.kind in _SHOWS and rule.later in check.operations and rule.earlier in built.left_out
+    ]
+    return Outcome.of(*_READERS[check.kind](check, built), *missed)

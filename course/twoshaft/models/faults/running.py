@@ -1,0 +1,105 @@
+"""Checks of preload and end float: the shim and bearing models."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from twoshaft.models.bearing import Pair, cord_pull
+from twoshaft.models.bearing.drag import Part, Turned, turned
+from twoshaft.models.faults.built import AsBuilt
+from twoshaft.models.faults.outcome import Sign
+from twoshaft.models.shim import Stack, target_interference
+from twoshaft.units.quantities import Q
+from twoshaft.units.sections.bearings import Bearings, Support
+
+_FELT_MM = 0.15
+"""End float that a hand feels without a gauge: common practice, no source."""
+
+
+def interference_mm(built: AsBuilt, support: Support) -> float:
+    """Setting of a pair as built [mm]: the right shim meets the middle of the target."""
+    low, high = (limit.m_as("mm") for limit in target_interference(support))
+    stack = Stack.from_support(support)
+    shim_mm = stack.shim_for(Q((low + high) / 2, "mm")).m_as("mm")
+    off_mm = 0.0
+    for change in (one for one in built.settings if one.support == support.id):
+        if change.without_shim:
+            shim_mm = 0.0
+        elif change.shim_mm is not None:
+            shim_mm += change.shim_mm
+        else:
+            off_mm += change.ring_off_mm  # what stands between seat and ring closes the bearing
+    return stack.interference(Q(max(shim_mm, 0.0), "mm")).m_as("mm") + off_mm
+
+
+def cord(check, built: AsBuilt) -> list[Sign]:
+    """Pull on the cord against the pulls of the target's limits.
+
+    Where a second pair turns too, what it takes alone was read before and is taken off.
+    """
+    bearings = built.unit.bearings
+    support = bearings.support_by_id(check.support)
+    radius, step = Q(support.cord_radius_mm, "mm"), check.resolution_n
+
+    def pull_n(what: Turned) -> float:
+        return cord_pull(what, radius).force.m_as("N")
+
+    low, high = (
+        pull_n(_turned(support, bearings, limit.m_as("mm"), check.turning))
+        for limit in target_interference(support)
+    )
+    what = _turned(support, bearings, interference_mm(built, support), check.turning)
+    doubt_n, alone_n = step / 2, 0.0
+    if check.and_support:
+        more = bearings.support_by_id(check.and_support)
+        alone = _turned(more, bearings, interference_mm(built, more), ())
+        ratio = check.speed_ratio or _final_drive(built)
+        second = Part(more.name, alone.torque.m_as("N*m"), ratio)
+        what = Turned(what.name, (*what.parts, second))
+        alone_n = round(pull_n(Turned(more.name, (second,))) / step) * step
+        doubt_n = step
+    read_n = round(pull_n(what) / step) * step - alone_n
+    if read_n < low - doubt_n:
+        if read_n < step:
+            return [Sign(f"none-{check.id}", "the bearings turn without any pull")]
+        return [Sign(f"light-{check.id}", "the scale shows too little")]
+    if read_n > high + doubt_n:
+        return [Sign(f"heavy-{check.id}", "the scale shows too much")]
+    return []
+
+
+def end_float(check, built: AsBuilt) -> list[Sign]:
+    """End float under the dial gauge."""
+    support = built.unit.bearings.support_by_id(check.support)
+    step = check.resolution_mm
+    read = round(max(0.0, -interference_mm(built, support)) / step) * step
+    low, high = (max(0.0, -limit.m_as("mm")) for limit in reversed(target_interference(support)))
+    name = support.name.lower()
+    if read > high + step / 2:
+        if read >= _FELT_MM:
+            return [Sign(f"felt-float-{support.id}", f"the {name} floats so that a hand feels it")]
+        return [Sign(f"float-{support.id}", f"the {name} floats too far")]
+    if read < low - step / 2:
+        return [Sign(f"no-float-{support.id}", f"the {name} floats too little")]
+    return []
+
+
+@lru_cache(maxsize=256)
+def _turned(
+    support: Support, bearings: Bearings, setting_mm: float, kinds: tuple[str, ...]
+) -> Turned:
+    """What turns at a setting; one beyond what the bearings bear counts as that."""
+    pair = Pair.from_support(support, bearings)
+    limit_n = min(pair.left.capacity_n, pair.right.capacity_n)
+    preload_n = min(float(pair.preload_n(setting_mm / 1e3)), limit_n)
+    return turned(support, bearings, Q(preload_n, "N"), kinds)
+
+
+def _final_drive(built: AsBuilt) -> float:
+    """Turns of the pinion's shaft for one of the differential's case."""
+    train = built.train
+    mesh = next(m for m in train.meshes if m.id == train.final_drive)
+    sides = (mesh.driving, mesh.driven)
+    case = next(gear for gear in sides if gear.shaft == train.differential.case)
+    other = next(gear for gear in sides if gear is not case)
+    return case.teeth / other.teeth

@@ -186,6 +186,11 @@ def life_against_setting(
     speed : pint.Quantity
         Above 0 rpm.
 
+    Notes
+    -----
+    Beyond half the dynamic rating ISO 281 no longer holds: such a life is an extrapolation, shown
+    to say how fast it falls.
+
     Raises
     ------
     OutOfRangeError

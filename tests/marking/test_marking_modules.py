@@ -71,7 +71,8 @@ def guess(asked, reference, source):
 @pytest.mark.slow
 @pytest.mark.timeout(300)
 def test_blank_earns_nothing_and_the_reference_everything(solution, unit):
-    for number in range(50):
+    # Fifty on the unit the course is built on, fewer on its variants.
+    for number in range(10 if unit.identity.variant_of else 50):
         issued = issue(solution, unit, f"learner-{number}")
         assert mark(solution, unit, issued, {}).points == 0
         full = mark(solution, unit, issued, solve(solution, issued, unit))
@@ -87,7 +88,7 @@ def test_guessing_earns_under_five_percent_on_average(solution, unit):
     for number in range(10):
         issued = issue(solution, unit, f"learner-{number}")
         clean = run_clean(solution, issued, unit)
-        for _ in range(25):
+        for _ in range(12):
             answers = {
                 name: guess(asked, clean.references[name], source)
                 for name, asked in clean.fields.items()

@@ -252,6 +252,27 @@ def test_paste_in_a_blind_hole(paste):
     inside = seal.in_hole("h").m_as("mm**3")
     assert inside > 0
     assert inside == pytest.approx(seal.overflow(Kind.CLOSED).m_as("mm**3"))
+    with pytest.raises(OutOfRangeError, match="hole is z, outside h"):
+        seal.in_hole("z")
+
+
+@pytest.mark.parametrize("skip", [0, 1])
+def test_a_finer_grid_says_the_same(skip):
+    unit = load_unit("tarnbeck-b5")
+    face = unit.faces.faces[0]
+    sealant = unit.faces.sealant_by_id(face.sealant)
+    seals = [
+        close(Film.bare(Land.of(face, cells)).lay(*good_strokes(face)[skip:]), sealant, 1.0)
+        for cells in ((400, 300), (800, 600))
+    ]
+    assert [len(seal.leaks) for seal in seals] == [skip, skip]
+    for measure in (
+        lambda seal: seal.sealed_share,
+        lambda seal: seal.overflow(Kind.OIL).m_as("mm**3"),
+        lambda seal: seal.overflow(Kind.OUTSIDE).m_as("mm**3"),
+        lambda seal: seal.film.volume_m3,
+    ):
+        assert measure(seals[0]) == pytest.approx(measure(seals[1]), rel=0.05)
 
 
 def test_a_scratch_needs_a_thicker_film(paste):

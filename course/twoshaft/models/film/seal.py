@@ -12,6 +12,7 @@ from functools import cached_property
 
 import numpy as np
 
+from twoshaft.errors import OutOfRangeError
 from twoshaft.models.film.closing import squeeze_gap_strip, squeeze_time_strip
 from twoshaft.models.film.land import Kind, Land
 from twoshaft.models.film.laying import Film
@@ -117,10 +118,18 @@ class Seal:
         return Q(float(self.over_m[land.kind == kind].sum()) * land.cell_m2 * 1e9, "mm**3")
 
     def in_hole(self, hole: str) -> Q:
-        """Surplus in a hole [mm³]; in a blind one it can lock the bolt."""
+        """Surplus in a hole [mm³]; in a blind one it can lock the bolt.
+
+        Raises
+        ------
+        OutOfRangeError
+            For a hole that the face lacks.
+        """
         land = self.film.land
-        numbers = [n for n, entry in enumerate(land.face.holes) if entry.id == hole]
-        inside = np.isin(land.hole, numbers)
+        ids = [entry.id for entry in land.face.holes]
+        if hole not in ids:
+            raise OutOfRangeError("hole", hole, ", ".join(ids), land.face.name)
+        inside = land.hole == ids.index(hole)
         return Q(float(self.over_m[inside].sum()) * land.cell_m2 * 1e9, "mm**3")
 
     @cached_property

@@ -45,6 +45,13 @@ def test_any_sequence_obeys_the_rules(face, random, rounds, target):
     assert (got.pressure_pa >= -1e-6).all() and (got.gap_m >= 0).all()
     carried = float((got.pressure_pa * face.width_m * face.share_m).sum())
     assert carried == pytest.approx(got.clamp_n.sum() + face.weight_n, rel=1e-6)
+    # and every node of the beam is at rest by itself
+    sunk = face.gap_at_nodes_m - got.gap_m + got.pressure_pa / face.joint_stiffness_n_m3
+    pull = face.weight_n * face.share_m / face.length_m
+    pull[face.bolt_nodes] += got.clamp_n
+    push = got.pressure_pa * face.width_m * face.share_m
+    rest = face.bending_n_m @ sunk + push - pull
+    assert abs(rest).max() < 1e-4 * target
 
 
 @settings(max_examples=25, deadline=None)

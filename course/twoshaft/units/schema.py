@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import Any
 
 from twoshaft.units.unit import Unit
@@ -72,20 +73,22 @@ def _change(schema: dict[str, Any], definitions: dict[str, Any]) -> dict[str, An
         loose["properties"] = {name: _change(entry, definitions) for name, entry in properties}
         return {"anyOf": [loose, {"type": "null"}]} if schema is not inner else loose
     if isinstance(inner.get("items"), dict):  # fixed-length lists have none
-        entry = _resolved(inner["items"], definitions)
-        if "id" in entry.get("properties", {}):
-            return _verbs(inner["items"], entry, definitions)
+        ways = inner["items"].get("oneOf", [inner["items"]])  # entries of one kind or of several
+        entries = [_resolved(way, definitions) for way in ways]
+        if all("id" in entry.get("properties", {}) for entry in entries):
+            return _verbs(inner["items"], entries)
     return schema
 
 
-def _verbs(
-    item: dict[str, Any], entry: dict[str, Any], definitions: dict[str, Any]
-) -> dict[str, Any]:
-    changed = {key: value for key, value in entry.items() if key != "required"} | {
-        "required": ["id"]
-    }
+def _verbs(item: dict[str, Any], entries: list[dict[str, Any]]) -> dict[str, Any]:
     after = {"type": "string", "description": "Id of the entry to stand after; else the end."}
-    added = entry | {"properties": entry["properties"] | {"after": after}}
+    changed = _any_of(
+        {key: value for key, value in entry.items() if key != "required"} | {"required": ["id"]}
+        for entry in entries
+    )
+    added = _any_of(
+        entry | {"properties": entry["properties"] | {"after": after}} for entry in entries
+    )
     forms = {
         "remove": ({"type": "string"}, "Ids to leave out."),
         "replace": (item, "Whole entries, by id."),
@@ -97,6 +100,11 @@ def _verbs(
         for verb in VERBS
     }
     return {"type": "object", "properties": properties, "additionalProperties": False}
+
+
+def _any_of(schemas: Iterable[dict[str, Any]]) -> dict[str, Any]:
+    ways = list(schemas)
+    return ways[0] if len(ways) == 1 else {"anyOf": ways}
 
 
 def _resolved(schema: dict[str, Any], definitions: dict[str, Any]) -> dict[str, Any]:

@@ -33,6 +33,9 @@ order_bench(sheet.unit, stage)""",
     "build": """\
 from twoshaft.rigs import build_simulator
 build_simulator(sheet.unit)""",
+    "stages": """\
+from twoshaft.rigs import order_bench
+order_bench(sheet.unit)""",
     "rules": """\
 from twoshaft.rigs import rule_picture
 rule_picture(sheet.unit)""",
@@ -297,7 +300,17 @@ def test_keys_typed_in_any_control_leave_the_notebook_as_it_was(lab, folder, rig
             for key in ["a", "b", "x", "d", "d"]:
                 rigs.keyboard.press(key)
             tried.add(control.evaluate("n => n.type || n.getAttribute('role') || n.localName"))
-    kinds = {"text", "radio", "checkbox", "button", "select-one", "summary", "option", "region"}
+    kinds = {
+        "text",
+        "radio",
+        "checkbox",
+        "button",
+        "select-one",
+        "summary",
+        "option",
+        "treeitem",
+        "region",
+    }
     assert kinds <= tried
     assert cells() == before
 
@@ -345,7 +358,7 @@ def test_the_plain_copy_follows_and_is_hidden_while_the_form_lives(form):
 
 
 def test_the_rigs_answer_at_once(rigs):
-    bench, build, rules = rigs.locator(f"{FRONT} .twoshaft-rig").all()
+    bench, build, _, rules = rigs.locator(f"{FRONT} .twoshaft-rig").all()
     finding = bench.locator(".ts-finding").inner_text()
     assert "in trouble" in finding and bench.locator(".ts-note").count()
     bench.locator("[role=option]").first.focus()
@@ -362,6 +375,49 @@ def test_the_rigs_answer_at_once(rigs):
     rules.locator(".tsf-step[tabindex='0']").focus()
     rigs.keyboard.press("ArrowRight")
     wait_until(lambda: rules.locator(".ts-finding").nth(1).inner_text() != words)
+
+
+def test_a_stage_is_closed_and_moved_as_one(rigs):
+    bench = rigs.locator(f"{FRONT} .twoshaft-rig").nth(2)
+    bench.get_by_role("button", name="Gather stages").click()
+    rows = bench.locator("[role=treeitem]")
+    wait_until(lambda: bench.locator("[role=treeitem][aria-expanded]").count() > 3)
+    first, whole = rows.first.inner_text(), rows.count()
+    rows.first.focus()
+    rigs.keyboard.press("ArrowLeft")
+    assert rows.first.get_attribute("aria-expanded") == "false"
+    assert rows.count() < whole
+    rigs.keyboard.press("Shift+ArrowDown")
+    spoken_now = spoken(bench)
+    assert spoken_now.startswith("Stage ") and "positions" in spoken_now
+    assert first.split("\n")[2] not in rows.first.inner_text()
+    rigs.keyboard.press("ArrowRight")
+    assert rows.count() == whole
+    bench.get_by_role("button", name="Undo").click()
+    assert rows.first.inner_text() == first
+
+
+def test_a_dragged_step_travels_with_the_pointer_and_the_list_scrolls(rigs):
+    bench = rigs.locator(f"{FRONT} .twoshaft-rig").nth(2)
+    steps = bench.locator(".ts-steps")
+    steps.evaluate("list => list.scrollIntoView({block: 'center'})")
+    row = bench.locator("[role=treeitem]").nth(1)
+    start, frame = row.bounding_box(), steps.bounding_box()
+    moved = row.inner_text().split("\n")[2]
+    x, y = start["x"] + 120, start["y"] + 10
+    rigs.mouse.move(x, y)
+    rigs.mouse.down()
+    rigs.mouse.move(x, y + 30, steps=4)
+    ghost = rigs.locator(".ts-ghost").bounding_box()
+    assert abs(ghost["x"] - x - 12) < 2 and abs(ghost["y"] - y - 38) < 2
+    rigs.mouse.move(x, frame["y"] + frame["height"] - 6, steps=6)
+    wait_until(lambda: steps.evaluate("list => list.scrollTop") > 600)
+    rigs.mouse.move(x, frame["y"] + frame["height"] / 2, steps=3)
+    rigs.mouse.up()
+    label, place = bench.locator(".ts-chosen").inner_text()[8:].split(", position ")
+    assert moved.startswith(label)
+    assert int(place.split()[0]) > 5
+    assert rigs.locator(".ts-ghost").count() == 0
 
 
 @pytest.mark.parametrize("dark", [False, True])

@@ -357,9 +357,10 @@ function orderList({ label, steps, order, onChange }) {
     if (!drag || event.pointerId !== drag.id) return;
     if (!drag.ghost) {
       if (Math.hypot(event.clientX - drag.x, event.clientY - drag.y) < 5) return;
-      drag.ghost = make("div", { class: "ts-ghost", "aria-hidden": "true" },
+      // In the body: a cell of the notebook is a frame of its own for fixed places.
+      drag.ghost = make("div", { class: "twoshaft ts-ghost", "aria-hidden": "true" },
         unit().length > 1 ? `${unitName()}` : labels.get(unit()[0]));
-      element.append(drag.ghost);
+      document.body.append(drag.ghost);
       drag.line = make("div", { class: "ts-line", "aria-hidden": "true" });
       list.append(drag.line);
       list.classList.add("ts-dragging");

@@ -112,7 +112,10 @@ class BuildSimulator(Screen):
         facts = []
         for step, over in bench.lost_reach:
             facts.append(["Out of reach", f"“{task.label(step)}”, under “{task.label(over)}”."])
-        facts += [["Clock", clock_line(clock)] for clock in bench.clocks]
+        kept = [clock.name for clock in bench.clocks if clock.over and not clock.late]
+        facts += [["Clock", clock_line(c)] for c in bench.clocks if c.late or not c.over]
+        if kept:
+            facts.append(["Clock", f"Kept in time: {'; '.join(kept)}."])
         facts += [["Holds", f"{hold}."] for hold in bench.holds]
         if bench.hidden:
             hidden = named(task, (step for step, _ in bench.hidden), most=4)
@@ -144,8 +147,8 @@ class BuildSimulator(Screen):
 
 
 def clock_line(clock: Running) -> str:
-    """A clock in a sentence: its name, minutes used of those allowed, and what that means."""
-    state = "too late" if clock.late else "in time" if clock.over else "running"
+    """A clock that runs or ran out, in a sentence: minutes used of those allowed."""
+    state = "too late" if clock.late else "running"
     return f"{clock.name}: {clock.used:g} of {minutes(clock.allowed)} used, {state}."
 
 

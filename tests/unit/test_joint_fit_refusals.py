@@ -115,7 +115,7 @@ def test_the_calls_are_good_as_they_stand(call, args):
     complete(call, args)
 
 
-@pytest.mark.parametrize("call, args", spoilt())
+@pytest.mark.parametrize("call, args", list(spoilt()))
 def test_a_spoilt_quantity_never_passes(call, args):
     with pytest.raises(OutOfRangeError):
         complete(call, args)

@@ -21,8 +21,9 @@ from nbgrader.api import Gradebook
 from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.jobsheet.receipts import read_receipts
 from twoshaft.jobsheet.signin import SignIn
+from twoshaft.units import load_unit
 from twoshaft_grader.cohort import files, marking_run
-from twoshaft_grader.cohort.assign import read_assigned
+from twoshaft_grader.cohort.assign import assigned_unit, read_assigned
 from twoshaft_grader.cohort.folder import open_cohort
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marks import read_mark
@@ -105,13 +106,11 @@ def sheet_of(cohort, learner, answers):
     return json.dumps(data.as_json()), issued
 
 
-def full_answers(cohort, learner):
+def full_answers(cohort, learner, unit=None):
     assigned = read_assigned(cohort, NAME)
     solution = load_solution(cohort.source(NAME) / assigned.notebook)
     issued = files.read_json(cohort.issued(learner, NAME))
-    from twoshaft.units import load_unit
-
-    return solve(solution, issued, load_unit("tarnbeck-b5"))
+    return solve(solution, issued, unit or load_unit("tarnbeck-b5"))
 
 
 def signed_in(cohort, learner):
@@ -530,6 +529,30 @@ def test_late_joiner_gets_readings_and_everybody_keeps_their_word(at, tmp_path):
     works("collect", "--cohort", cohort.root)
     works("mark", "--cohort", cohort.root)
     assert points(cohort, "e5") == 6
+
+
+def test_a_unit_of_ones_own(content, tmp_path):
+    """Readings and marks follow the file as it was when the module was assigned."""
+    root = tmp_path / "own"
+    works("cohort", "make", root, "--unit", "my.yaml", "--content", content)
+    variant = "variant of: tarnbeck-b5\nidentity: {id: my-b5, name: My unit, version: '%s'}\n"
+    (root / "my.yaml").write_text(variant % 1)
+    (tmp_path / "list.csv").write_text("id,family name,given name\na1,Okafor,Ada\n")
+    works("roster", "take", tmp_path / "list.csv", "--cohort", root)
+    works("module", "assign", "order-of-work", "--cohort", root)
+    (root / "my.yaml").write_text(variant % 2)
+    (tmp_path / "list.csv").write_text("id,family name,given name\nb2,Lim,Bo\n")
+    works("roster", "take", tmp_path / "list.csv", "--cohort", root)
+    cohort = open_cohort(root)
+    for learner in ("a1", "b2"):
+        issued = files.read_json(cohort.issued(learner, NAME))
+        assert (issued["unit"], issued["unit_version"]) == ("my-b5", "1")
+    unit = assigned_unit(cohort, read_assigned(cohort, NAME))
+    works_and_hands_in(cohort, "b2", full_answers(cohort, "b2", unit))
+    works("collect", "--cohort", root)
+    works("mark", "--cohort", root)
+    row = export(cohort)["b2", "plan-order"]
+    assert (row["mark"], row["unit"], row["unit_version"]) == ("5", "my-b5", "1")
 
 
 def test_new_word_replaces_the_old_one(at):

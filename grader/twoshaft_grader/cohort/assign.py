@@ -145,13 +145,13 @@ def issue(cohort: Cohort, assigned: Assigned, learner: Learner, unit: Unit) -> b
 
 def issue_to_all(cohort: Cohort, learners: list[Learner]) -> int:
     """Store readings for everybody who has none yet: people who joined late. Returns how many."""
-    assignments = assignments_of(cohort)
-    if not assignments:
-        return 0
-    unit = cohort_unit(cohort)
-    return sum(
-        issue(cohort, assigned, learner, unit) for assigned in assignments for learner in learners
-    )
+    count = 0
+    for assigned in assignments_of(cohort):
+        missing = [one for one in learners if not cohort.issued(one.id, assigned.name).exists()]
+        if missing:
+            unit = assigned_unit(cohort, assigned)
+            count += sum(issue(cohort, assigned, one, unit) for one in missing)
+    return count
 
 
 def change_due(cohort: Cohort, name: str, due: datetime) -> Assigned:

@@ -268,6 +268,21 @@ def test_a_number_is_read_back_or_asked_back(folder, form):
     assert status(form, 0).inner_text().startswith("● saved")
 
 
+def test_a_unit_can_be_chosen_and_loses_nothing_typed(folder, form):
+    box, unit = form.get_by_label("How wide is the gap?"), form.get_by_label("Choose the unit")
+    for typed, chosen, read in [
+        ("1,5", "mm", "1,5 mm"),
+        ("1,5 mm", "in", "1,5 in"),
+        ("1 1/4", "in", "1 1/4 in"),
+        ("2e1 mm", "µm", "2e1 µm"),
+        ("2 x 10^1", "mm", "2 x 10^1 mm"),
+    ]:
+        box.fill(typed)
+        unit.select_option(chosen)
+        assert box.input_value() == read
+        wait_until(lambda read=read: stored(folder, "gap") == read)
+
+
 def test_choices_are_kept_by_keys(folder, form):
     page = form.page
     form.get_by_role("radio", name="For the oil").focus()

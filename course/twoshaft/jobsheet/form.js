@@ -17,7 +17,9 @@ function numberControl(field, ids, commit, typing) {
     autocomplete: "off", spellcheck: "false", maxlength: "80", "aria-describedby": `${ids.hint} ${ids.read} ${ids.status}`,
   });
   const hint = make("span", { class: "ts-hint", id: ids.hint },
-    field.unit ? `Number and unit, as ${field.example}` : `A number, as ${field.example}`);
+    field.units.length ? `Number and unit, as ${field.example}` : `A number, as ${field.example}`);
+  const unit = make("select", { class: "ts-box", "aria-label": "Choose the unit" },
+    make("option", { value: "" }, "unit"), ...field.units.map((name) => make("option", { value: name }, name)));
   let sent = "";
   const send = () => {
     if (sent !== null && box.value.trim() === sent.trim()) return;
@@ -31,16 +33,25 @@ function numberControl(field, ids, commit, typing) {
     event.preventDefault();
     send();
   });
+  unit.addEventListener("change", () => {
+    if (!unit.value) return;
+    const [whole, number, rest] = box.value.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u);
+    // A rest with figures in it is more than a unit: nothing of it is thrown away.
+    box.value = `${(/\d/.test(rest) ? whole : number).trim()} ${unit.value}`.trim();
+    if (/\d/.test(box.value)) send();
+    else box.focus();
+  });
+  box.addEventListener("input", () => { unit.value = ""; });
   box.addEventListener("input", () => typing(sent === null || box.value.trim() !== sent.trim()));
   return {
-    element: make("div", { class: "ts-line-of" }, box, hint),
+    element: make("div", { class: "ts-line-of" }, box, field.units.length ? unit : null, hint),
     show(state) {
       box.setAttribute("aria-invalid", String(Boolean(state.error)));
       if (document.activeElement === box && box.value !== sent) return; // still being typed
       sent = state.value == null ? "" : String(state.value);
       box.value = sent;
     },
-    setDisabled(value) { box.disabled = value; },
+    setDisabled(value) { box.disabled = unit.disabled = value; },
     refused() { sent = null; },
     flush: send,
     pending: () => sent === null || box.value.trim() !== sent.trim(),

@@ -16,6 +16,7 @@ from IPython.display import HTML, display
 from twoshaft.errors import AnswerError
 from twoshaft.jobsheet.contents import Answer
 from twoshaft.jobsheet.fields import Field, Order
+from twoshaft.jobsheet.measures import MEASURES, named
 from twoshaft.jobsheet.numbers import say_quantity
 from twoshaft.jobsheet.screen import HERE, Screen, fault_sentence, script, styles
 
@@ -36,11 +37,13 @@ def describe(field: Field) -> dict[str, Any]:
     Returns
     -------
     dict
-        Kind, name, prompt, and the options, steps or unit of that kind; nothing of any answer.
+        Kind, name, prompt, and the options, steps or units to choose from; nothing of any answer.
     """
     told: dict[str, Any] = {"kind": field.kind, "name": field.name, "prompt": field.prompt}
     if field.kind == "number":
-        told |= {"unit": field.unit, "example": f"{EXAMPLE} {field.unit}".strip()}
+        kind = named(field.unit, field.of).kind
+        units = [measure.name for measure in MEASURES if measure.kind == kind and measure.name]
+        told |= {"units": units, "example": f"{EXAMPLE} {field.unit}".strip()}
     elif field.kind == "order":
         told["steps"] = [list(pair) for pair in field.steps]
     else:

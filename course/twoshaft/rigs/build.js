@@ -19,9 +19,9 @@ function renderSimulator({ model, el }) {
   const go = (position) => screen.send({ type: "go", position });
   const back = press("Back", () => move(-1), "One step back");
   const forth = press("Next", () => move(1), "Next step");
-  const first = press("Start", () => go(0), "Empty bench");
+  const first = press("Start", () => go(0), "Start with an empty bench");
   const last = press("End", () => go(model.get("view").count), "End of the order");
-  const tryIt = press("Try it", () => screen.send({ type: "take", step: waiting.value }), "Try this step now");
+  const tryIt = press("Try it", () => screen.send({ type: "take", step: waiting.value }), "Try it: the step chosen here");
   const jump = () => {
     const wanted = Number.parseInt(place.value, 10);
     if (wanted >= 0) go(wanted);

@@ -466,6 +466,16 @@ def test_a_mark_changed_in_the_gradebook_is_exported_with_a_note(at):
     assert "The order was shown to you." in page
 
 
+def test_extra_credit_on_the_text_of_a_task_counts(at):
+    cohort = at("returned")
+    with book_of(cohort) as book:
+        book.find_grade("gap-task", NOTEBOOK, NAME, "a1").extra_credit = 0.5
+        book.db.commit()
+    row = export(cohort)["a1", "plan-order"]
+    assert row["mark"] == "5.5" and "from 2 to 2.5" in row["note"]
+    assert points(cohort, "a1") == 6.5
+
+
 def test_change_mark_keeps_author_and_reason(at):
     cohort = at("returned")
     change = ["change-mark", "b2", NAME, "gap", 1.5, "--cohort", cohort.root]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import shutil
+import sys
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
@@ -71,7 +72,7 @@ def assign(
         raise CohortError(
             "nobody is on the roster yet", mend='take one in first: "twoshaft roster take FILE"'
         )
-    if cohort.outbound(name).exists():
+    if is_out(cohort, name):
         raise CohortError(
             f"{name} is handed out already",
             mend=f"for a resit with fresh readings give --attempt {attempt + 1}; "
@@ -114,6 +115,13 @@ def assign(
         {"at": stamp(now()), "did": "assign", "assignment": name, "learners": len(learners)},
     )
     return assigned
+
+
+def is_out(cohort: Cohort, name: str) -> bool:
+    """Whether an assignment is handed out: the last step of assigning is done."""
+    if sys.platform == "win32":  # nbgrader's exchange does not work there; work goes by hand
+        return any((cohort.root / "release" / name).glob("*.ipynb"))
+    return cohort.outbound(name).exists()
 
 
 def assigned_unit(cohort: Cohort, assigned: Assigned) -> Unit:
@@ -220,6 +228,6 @@ def assignments_of(cohort: Cohort) -> list[Assigned]:
     found = [
         read_assigned(cohort, path.name)
         for path in sorted((cohort.root / "source").glob("*"))
-        if (path / ASSIGNMENT_FILE).is_file() and cohort.outbound(path.name).exists()
+        if (path / ASSIGNMENT_FILE).is_file() and is_out(cohort, path.name)
     ]
     return sorted(found, key=lambda a: (a.notebook, a.module, a.attempt))

@@ -13,6 +13,8 @@
     issued/                 readings as issued, per assignment and learner
     marks/                  marks per assignment and learner, with verdicts
     workplace/              what apprentices open in JupyterLab
+    extensions.json         later due dates of single learners
+    settings/               of the JupyterLab that the open command starts
     exports/ log/           what went out; what was done when
 """
 

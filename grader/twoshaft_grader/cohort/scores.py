@@ -38,12 +38,14 @@ def task_scores(book: Gradebook, assigned: Assigned, learner: str) -> dict[str, 
         notebook = book.find_submission_notebook(assigned.notebook_id, assigned.name, learner)
     except MissingEntry:
         return {}
+    # A task's text is a cell of its own without points; what staff give there is extra credit.
+    beyond = {g.name: g.score or 0.0 for g in notebook.grades if not g.cell.max_score}
     comments = {c.name: c.manual_comment or "" for c in notebook.comments}
     return {
         grade.name: TaskScore(
             grade.auto_score,
             grade.manual_score,
-            grade.extra_credit,
+            (grade.extra_credit or 0.0) + beyond.get(f"{grade.name}-task", 0.0) or None,
             bool(grade.needs_manual_grade and grade.manual_score is not None),
             comments.get(f"{grade.name}-task") or comments.get(grade.name) or "",
         )

@@ -12,6 +12,7 @@ from rich.console import Console
 
 from twoshaft.errors import CohortError
 from twoshaft_grader.desk.bar import Bar
+from twoshaft_grader.desk.call import command
 from twoshaft_grader.desk.errors import run_quietly
 
 if TYPE_CHECKING:  # the library behind a command is loaded when it is used: --help stays quick
@@ -128,7 +129,7 @@ def cohort_make(
         content=content,
     )
     _say(f"Made the cohort {cohort.id} in {cohort.root}.")
-    _say(f"Next: twoshaft roster take FILE --cohort {cohort.root}")
+    _say(f"Next: {command()} roster take FILE --cohort {cohort.root}")
 
 
 @roster_app.command("take")

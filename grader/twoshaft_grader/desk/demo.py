@@ -23,6 +23,7 @@ from twoshaft_grader.cohort.intake import take_in
 from twoshaft_grader.cohort.marking_run import Done, mark_assignment
 from twoshaft_grader.cohort.workplace import sign_in_words
 from twoshaft_grader.desk.bar import Bar
+from twoshaft_grader.desk.call import command
 from twoshaft_grader.desk.demo_answers import demo_answers, sheet_text
 from twoshaft_grader.desk.demo_people import APPRENTICES, COHORT, COLLEGE, FREE, Apprentice, Way
 from twoshaft_grader.marking import load_solution
@@ -91,16 +92,20 @@ def make_demo(folder: Path, *, content: str = "", say: Callable[[str], None] = p
     say(f"Made {COHORT} of {COLLEGE} in {folder}: every name and figure in it is invented.")
     say(f"{MODULE}-1 went out to {len(learners)} apprentices; {_count(done)} job sheets came back.")
     say("")
-    say(f"  Marks     twoshaft progress --cohort {folder}")
+    say(f"  Marks     {command()} progress --cohort {folder}")
     say(f"  Feedback  {cohort.feedback('tb04', assigned.name) / assigned.notebook_id}.html")
     say(f"  Export    {folder / 'exports' / 'outcomes.csv'} ({rows} rows)")
     say("")
-    say(f"To work as an apprentice: twoshaft open --cohort {folder}")
+    say(f"To work as an apprentice: {command()} open --cohort {folder}")
     for one in APPRENTICES:
         if one.way in FREE:
             word = words[one.learner.id]
             say(f"  sign in as {one.learner.name} ({one.way}) with the word {word}")
-    say("Then, as the instructor: twoshaft collect, mark, give-back and export.")
+    say(f"Then, as the instructor, each with --cohort {folder}:")
+    say(
+        "  "
+        + ", ".join(f"{command()} {verb}" for verb in ("collect", "mark", "give-back", "export"))
+    )
     return cohort
 
 

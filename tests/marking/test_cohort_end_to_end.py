@@ -588,6 +588,23 @@ def test_work_placed_by_hand_is_marked_and_returned(at):
     assert "4 of 4" in works("give-back", "--cohort", cohort.root)
 
 
+def test_a_damaged_file_after_a_good_one_takes_no_mark_away(at):
+    cohort = at("returned")
+    before = export(cohort)["a1", "plan-order"]
+    folder = cohort.submitted("a1", NAME)
+    (folder / "jobsheet.json").chmod(0o644)
+    (folder / "jobsheet.json").write_text("{")
+    for _ in range(2):
+        assert "2 cannot be read" in works("mark", "--cohort", cohort.root)
+    row = export(cohort)["a1", "plan-order"]
+    assert (row["state"], row["mark"], row["receipt"]) == ("cannot be read", "5", before["receipt"])
+    assert "not readable as JSON" in row["note"] and "handed in before" in row["note"]
+    assert points(cohort, "a1") == 6 and len(audit(cohort)) == 4
+    works("give-back", "--cohort", cohort.root)
+    page = (cohort.feedback("a1", NAME) / f"{NOTEBOOK}.html").read_text(encoding="utf-8")
+    assert "could not be read" in page and "handed in before" in page
+
+
 def test_strangers_and_bad_folders_hold_up_nobody(at):
     cohort = at("assigned")
     works_and_hands_in(cohort, "a1", full_answers(cohort, "a1"))

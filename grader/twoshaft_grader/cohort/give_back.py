@@ -100,8 +100,15 @@ def _page(
         mark.sheet,
         handed,
         staff=staff,
-        next_step=_HAND_IN_AGAIN if mark.state == UNREADABLE else "",
+        next_step=_next_step(mark),
     )
+
+
+def _next_step(mark: StoredMark) -> str:
+    if mark.state != UNREADABLE:
+        return ""
+    about = " This page is about what you handed in before." if mark.earlier else ""
+    return _HAND_IN_AGAIN + about
 
 
 def _put(cohort: Cohort, assigned: Assigned, learner: Learner, page: str) -> bool:

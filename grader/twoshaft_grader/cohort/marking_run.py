@@ -13,7 +13,7 @@ import time
 from collections.abc import Callable, Iterable, Iterator
 from concurrent.futures import ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from multiprocessing import get_context
 
 from filelock import FileLock, Timeout
@@ -197,32 +197,38 @@ def _store(
     cohort: Cohort, assigned: Assigned, book: Gradebook, result: Result, digest: str
 ) -> Done:
     moment = hand_in_time(cohort, result.learner, assigned.name)
-    mark = StoredMark(
-        learner=result.learner,
-        assignment=assigned.name,
-        state=UNREADABLE if result.trouble else MARKED,
-        submission=digest,
-        handed_in=stamp(moment) if moment else "",
-        marked_at=stamp(now()),
-        marked_by=f"twoshaft {twoshaft.__version__}",
-        reason=result.trouble,
-        sheet_sha256=sheet_digest(
-            cohort.submitted(result.learner, assigned.name) / "jobsheet.json"
-        ),
-        sheet=result.sheet,
-    )
-    if mark.sheet is not None:
-        record_mark(
-            book,
-            cohort.root,
-            mark.learner,
-            assigned.name,
-            mark.sheet,
-            timestamp=gradebook_time(moment) if moment else None,
-        )
-        enter_extension(cohort, assigned, mark.learner, book)
-    path = cohort.mark_file(mark.learner, assigned.name)
+    path = cohort.mark_file(result.learner, assigned.name)
     before = read_mark(path)
+    if result.trouble and before is not None and (before.state == MARKED or before.earlier):
+        # Nobody loses a mark by handing in a damaged file after a good one.
+        mark = replace(
+            before, state=UNREADABLE, submission=digest, reason=result.trouble, earlier=True
+        )
+    else:
+        mark = StoredMark(
+            learner=result.learner,
+            assignment=assigned.name,
+            state=UNREADABLE if result.trouble else MARKED,
+            submission=digest,
+            handed_in=stamp(moment) if moment else "",
+            marked_at=stamp(now()),
+            marked_by=f"twoshaft {twoshaft.__version__}",
+            reason=result.trouble,
+            sheet_sha256=sheet_digest(
+                cohort.submitted(result.learner, assigned.name) / "jobsheet.json"
+            ),
+            sheet=result.sheet,
+        )
+        if mark.sheet is not None:
+            record_mark(
+                book,
+                cohort.root,
+                mark.learner,
+                assigned.name,
+                mark.sheet,
+                timestamp=gradebook_time(moment) if moment else None,
+            )
+            enter_extension(cohort, assigned, mark.learner, book)
     if before is not None and before.id == mark.id:  # the same trouble as last time
         return Done(before.learner, before.state, before)
     write_mark(path, mark)  # from here on it counts as marked
@@ -235,7 +241,8 @@ def _audit(cohort: Cohort, mark: StoredMark) -> None:
         cohort.log("marks"),
         {
             "id": mark.id,
-            "at": mark.marked_at,
+            "at": stamp(now()),
+            "marked_at": mark.marked_at,
             "who": _user(),
             "version": mark.marked_by,
             "assignment": mark.assignment,

@@ -34,7 +34,9 @@ class StoredMark:
     marked_at, marked_by : str
         When (ISO 8601) and by which version.
     sheet : SheetMark or None
-        The mark itself; None if the work cannot be read.
+        The mark itself; None if the work cannot be marked at all.
+    earlier : bool
+        Whether the mark is of earlier work, since what came later cannot be read.
     """
 
     learner: str
@@ -47,6 +49,7 @@ class StoredMark:
     reason: str = ""
     sheet_sha256: str = ""
     sheet: SheetMark | None = None
+    earlier: bool = False
 
     @property
     def receipt(self) -> str:

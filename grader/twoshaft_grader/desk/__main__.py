@@ -4,4 +4,5 @@ import sys
 
 from twoshaft_grader.desk.commands import main
 
-sys.exit(main())
+if __name__ == "__main__":
+    sys.exit(main())

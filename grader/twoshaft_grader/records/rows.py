@@ -178,6 +178,8 @@ def _rows(
         for note in [mark.reason, *(mark.sheet.notes if mark.sheet else ())]:
             if note:
                 standing.note("", note.rstrip("."))
+        if mark.earlier:
+            standing.note("", "the mark is of the work handed in before")
         if not folder.is_dir():
             standing.note("", "the marked work is no longer in submitted/")
         elif files.folder_digest(folder) != mark.submission:

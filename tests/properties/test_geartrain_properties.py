@@ -84,3 +84,18 @@ def test_cone_torque_grows_with_force_and_falls_with_angle(force, friction, angl
     flat = geartrain.cone_torque(Q(force, "N"), friction, Q(70, "mm"), Q(angle + 1, "degree"))
     assert more.magnitude == pytest.approx(2 * now.magnitude)
     assert flat < now
+
+
+@given(pairs, st.tuples(teeth, teeth), st.sampled_from([0.125, 0.25, 0.5, 1.0]))
+def test_turns_that_tell_apart_are_enough_and_one_fewer_is_not(forward, final, step):
+    """Two counts, each off by half a least count towards the other, still keep one between."""
+    unit = train(forward, final)
+    both = "both outputs, averaged"
+    for i, j in combinations(range(len(forward)), 2):
+        gap = abs(geartrain.ratio(unit, f"g{i}") - geartrain.ratio(unit, f"g{j}"))
+        turns = geartrain.tells_apart(unit, f"g{i}", f"g{j}", both, step)
+        if gap == 0:
+            assert turns == float("inf")
+            continue
+        assert turns * gap - Fraction(step) >= Fraction(step) * (1 - Fraction(1, 10**9))
+        assert turns == 1 or (turns - 1) * gap - Fraction(step) < Fraction(step)

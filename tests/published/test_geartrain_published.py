@@ -109,3 +109,26 @@ def test_profile_shift_against_the_textbook_pair():
     assert fit.shift_sum == pytest.approx(
         72 * (involute - basic) / (2 * math.tan(math.radians(20)))
     )
+
+
+def test_transverse_pressure_angle_of_a_helix_of_30_degrees():
+    """tan 20° / cos 30° gives 22.796°, as tables of helical gears list it (from memory)."""
+    reference = 3 * (21 + 43) / (2 * math.cos(math.radians(30)))
+    fit = geartrain.centre_fit((21, 43), Q(3, "mm"), Q(reference, "mm"), Q(30, "degree"))
+    assert fit.working_angle.m_as("degree") == pytest.approx(22.796, abs=5e-4)
+    assert fit.shift_sum == pytest.approx(0, abs=1e-9)
+
+
+def test_road_speed_of_a_known_axle():
+    """Rule of thumb (from memory): km/h = 0.377 x radius [m] x rpm / overall ratio."""
+    train = simple(20, 40, rolling_mm=300.0)
+    speed = geartrain.road_speed(train, "g", Q(3000, "rpm")).m_as("km/hour")
+    assert speed == pytest.approx(0.377 * 0.300 * 3000 / 6, rel=1e-3)
+
+
+def test_index_torque_is_a_wedge_with_friction():
+    """Chamfers are wedges: F r cot(angle + friction angle), the screw formula (from memory)."""
+    for friction in (0.0, 0.05, 0.12, 0.3):
+        torque = geartrain.index_torque(Q(250, "N"), Q(38, "mm"), Q(55, "degree"), friction)
+        wedge = 250 * 0.038 / math.tan(math.radians(55) + math.atan(friction))
+        assert torque.m_as("N*m") == pytest.approx(wedge)

@@ -2,13 +2,22 @@
 
 from twoshaft.rigs.bench import OrderBench, order_bench
 from twoshaft.rigs.build import BuildSimulator, build_simulator
+from twoshaft.rigs.face import FaceTightening, face_tightening
+from twoshaft.rigs.gate import GateRig, gate_rig
 from twoshaft.rigs.rules import RulePicture, rule_picture
+from twoshaft.rigs.thread import ThreadChooser, thread_chooser
 
 __all__ = [
     "BuildSimulator",
+    "FaceTightening",
+    "GateRig",
     "OrderBench",
     "RulePicture",
+    "ThreadChooser",
     "build_simulator",
+    "face_tightening",
+    "gate_rig",
     "order_bench",
     "rule_picture",
+    "thread_chooser",
 ]

@@ -111,7 +111,9 @@ def prove_by_hand(machine: Mechanism) -> HandProof:
     return HandProof(
         ways_mm=ways,
         cannot=tuple(gear for gear in gears if gear not in ways),
-        not_held=tuple(gear for gear in ways if not _held(machine, found, gear)),
+        not_held=tuple(
+            gear for gear in ways if not held(machine, found.first[frozenset([gear])], gear)
+        ),
         at_once=_fewest(s for s in found.first if len(s) > 1),
         locks=tuple(
             _lock(machine, found, block.earlier, block.later) for block in machine.shift.must_block
@@ -125,9 +127,16 @@ def _fewest(sets) -> tuple[tuple[str, ...], ...]:
     return tuple(sorted(tuple(sorted(s)) for s in sets if not any(other < s for other in sets)))
 
 
-def _held(machine: Mechanism, found: Reach, gear: str) -> bool:
-    """Whether a drive keeps the rail where the gear is engaged."""
-    state = found.first[frozenset([gear])]
+def held(machine: Mechanism, state: State, gear: str) -> bool:
+    """Whether a drive keeps the rail where a gear is engaged.
+
+    Parameters
+    ----------
+    machine : Mechanism
+    state : State
+        One with the gear engaged.
+    gear : str
+    """
     rail = next(r for r in machine.shift.rails if gear in (r.low, r.high))
     index = [body.id for body in machine.shift.passive].index(rail.body)
     body = machine.shift.passive[index]

@@ -1,0 +1,220 @@
+# %% [markdown]
+# # Shift mechanism and lockout
+#
+# <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
+#
+# **After this lesson you can** work out what force a detent asks of the hand, say what the interlock locks and when, prove by hand that the lockout works, tell what each misbuild does, choose the test that shows it, and name the misbuild that no hand test shows.
+#
+# **Time:** 30 to 40 minutes. **What passing proves:** that you can plan and read the hand test of a selector before a unit leaves your bench.
+#
+# *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+from twoshaft.models import shift
+from twoshaft.plots.tables import given_table
+from twoshaft.rigs import gate_rig
+from twoshaft.units.quantities import Q
+
+unit = open_sheet("shift-and-lockout").unit
+name = {body.id: body.name for body in (*unit.shift.passive, *unit.shift.interlocks)}
+
+# %% [markdown]
+# ## Before you start
+#
+# - **Eye protection** whenever detent balls and springs go in or come out. When the plug leaves its last thread the spring throws the ball, and the ball is hard and fast.
+# - Undo a detent plug with your face out of its line and a hand with a rag over it. The same holds for the hook of the lockout spring.
+# - A **spring pin** is hardened: struck badly it splinters. Eye protection, the right punch, a soft-faced hammer.
+# - **Pinch points:** forks, jaws and gears close on fingers. Turn and shift by hand only, and say aloud when you move the lever while somebody else has a hand in the case.
+# - Never force a shift that stops. A lockout that stops you is doing its work; a bent fork is what force buys.
+#
+# On this page nothing can break. Try things.
+
+# %% [markdown]
+# ## What the hand moves
+#
+# The selector shaft can do two things. It **slides**, and so picks a gate: one rail out of three. It **turns**, and so pushes that rail one way or the other: one gear of two.
+#
+# The picture shows it in section. Left: the finger between the jaws of the rails. Middle: the peg of the finger and the lockout plate, one layer behind. Right: the rails with the interlock pins between them.
+#
+# **Predict:** which gears can you reach from neutral? Then try to engage every one, with the arrow keys, by dragging, or with the moves in words.
+
+# %% tags=["rig"]
+gate_rig(unit, misbuilds=[])
+
+# %% [markdown]
+# Every gear goes in, and the rail that moved takes its fork and its sleeve with it. Did you try to go from fifth straight down into reverse? If not, try it now and read what stopped you.
+
+# %% [markdown]
+# ## Detents: what holds a gear in
+#
+# A spring presses a ball into a V notch in the rail. To leave the notch the rail has to lift the ball up the flank, against the spring and against friction:
+#
+# **force along the rail = spring force × tan(flank angle + friction angle)**
+#
+# The friction angle is the angle whose tangent is the friction coefficient. The flank angle is measured from the rail's axis.
+#
+# **Predict:** the same spring on a steeper flank. Does the rail need more force or less?
+
+# %% tags=["rig"]
+detent = unit.shift.detents[0]
+forces = [(ramp, shift.detent_force(Q(detent.spring_force_n, "N"), Q(ramp, "deg"), detent.friction,
+           spring_rate=Q(detent.spring_rate_n_per_mm, "N/mm"), depth=Q(detent.notch_depth_mm, "mm")))
+          for ramp in (20, 26, 32, 38, 45, 55)]
+given_table("The same spring and ball on other flanks (this unit has 32°)",
+            ["flank, °", "to leave the notch, N", "at the crest, N", "way to the crest, mm"],
+            [(ramp, f"{f.to_start.magnitude:.0f}", f"{f.at_crest.magnitude:.0f}", f"{f.travel.magnitude:.1f}") for ramp, f in forces])
+
+# %% [markdown]
+# More, and steeply so: a flank of 55° asks more than three times the force of one of 20°. On the way to the crest the spring is pressed together by the depth of the notch, so the force still grows; that is the push you feel just before the gear snaps in.
+#
+# A spring that is too weak lets the gear jump out on the road; one that is too strong makes people force the lever. The figure is the maker's.
+
+# %% tags=["rig"]
+given_table("The detents of this unit",
+            ["rail", "spring, N", "rate, N/mm", "flank, °", "notch depth, mm"],
+            [(name[d.rail], d.spring_force_n, d.spring_rate_n_per_mm, d.ramp_deg, d.notch_depth_mm)
+             for d in unit.shift.detents])
+
+# %% [markdown]
+# The rail of fifth and reverse has the stronger spring here. A swapped spring is easily felt in the hand, if you compare rail with rail before the cover goes on.
+
+# %% [markdown]
+# ## Interlock: one rail at a time
+#
+# Two gears of different ratio engaged at once would want the output shaft to turn at two speeds. It cannot: input and output lock solid. On the road the wheels lock with them, or something breaks. So it must be **impossible**, not just unlikely.
+#
+# A pin lies between two rails. It is a little longer than the gap between them, so it always stands in a notch of one rail. Move one rail out of neutral, and its round side pushes the pin into the notch of the other: that one is locked.
+#
+# **Predict:** with first engaged, which pin locks which rail? Watch the right-hand panel above while you engage first, then fifth.
+
+# %% tags=["rig"]
+given_table("The pins of this unit", ["pin", "between"],
+            [(pin.name, " and ".join(name[rail].lower() for rail in pin.rails))
+             for pin in unit.shift.interlocks])
+
+# %% [markdown]
+# The two long pins lock neighbours. The small pin inside the middle rail passes the push on, so that the two outer rails lock each other as well.
+#
+# A worn pin is too short. Then the locked rail can still move a little before the flank of its notch meets the pin:
+#
+# **play = notch depth + gap − pin length**, and **free movement = play ÷ tan(flank angle)**
+
+# %% tags=["rig"]
+pin = unit.shift.interlocks[0]
+play = {mm: shift.pin_play(Q(pin.notch_mm, "mm"), Q(pin.gap_mm, "mm"), Q(mm, "mm"))
+        for mm in (11.4, 11.3, 11.1, 10.8, 10.5)}
+given_table(f"{pin.name}: notch {pin.notch_mm} mm, gap {pin.gap_mm} mm, flank {pin.ramp_deg:g}°",
+            ["pin length, mm", "play, mm", "free movement, mm"],
+            [(mm, f"{p.magnitude:.2f}", f"{shift.free_movement(p, Q(pin.ramp_deg, 'deg')).magnitude:.2f}")
+             for mm, p in play.items()])
+
+# %% [markdown]
+# Half a millimetre off the pin gives the second rail most of a millimetre. That alone engages nothing, but it brings the sleeve towards its gear while another gear drives. Renew worn pins, all of them.
+
+# %% [markdown]
+# ## Lockout: not straight from fifth into reverse
+#
+# Fifth and reverse lie in one gate. Without a lockout, a hand that comes out of fifth on the motorway could push straight on into reverse.
+#
+# The lockout plate is held by a spring. Coming in from the side, in neutral, the peg pushes the plate out of its way. In fifth the peg stands clear, and the plate springs back behind it. On the way back the peg meets the plate's edge just before neutral: it goes no further. Leave the gate, come in again, and the way to reverse is open.
+#
+# **Predict:** in which of these does the lockout fail: spring hooked in the wrong way round, plate turned over, pin of the finger not home? Choose one after the other and try the direct shift.
+
+# %% tags=["rig"]
+gate_rig(unit)
+
+# %% [markdown]
+# ## The proof by hand
+#
+# It goes together, it shifts, every gear is there, and the lockout may still not work. Only the hand test tells. The proof has **two halves**:
+#
+# 1. From fifth, push straight towards reverse, without leaving the gate. It must **stop**.
+# 2. Leave the gate, come back in, and push towards reverse. It must **go in**.
+#
+# The second half is not politeness. If reverse cannot be had at all, the first half "passes" for the wrong reason.
+
+# %% tags=["rig"]
+(block,) = unit.shift.must_block
+proof = shift.lockout_test(shift.mechanism(unit.shift), block.earlier, block.later).model
+label = {move.code: move.label for move in shift.hand_moves(unit.shift)}
+made = shift.follow(shift.mechanism(unit.shift), proof)
+given_table("The proof on a mechanism that is put together rightly", ["no.", "move", "what happens"],
+            [(n, label[one.code], shift.say_felt(one.felt[0])) for n, one in enumerate(made, 1)])
+
+# %% [markdown]
+# In row 3 the lever stops, and no gear is in: fifth came out, reverse did not go in. In row 6 the same push goes through.
+
+# %% [markdown]
+# ## What each misbuild does
+#
+# Each row below is a mechanism with one thing put in wrongly, and what a full hand test of it finds. Nothing in this table was typed in: every line comes from working the mechanism.
+#
+# **Predict** before you read on: which row will show nothing at all?
+
+# %% tags=["rig"]
+found = {m: shift.symptoms(shift.prove_by_hand(shift.mechanism(shift.with_misbuilds(unit.shift, [m.id]))))
+         for m in unit.shift.misbuilds}
+given_table("Misbuild and symptom", ["misbuild", "what the hand test finds"],
+            [(m.name, "; ".join(shift.KINDS[kind] for kind in kinds)) for m, kinds in found.items()])
+
+# %% [markdown]
+# Several misbuilds share one symptom. The hand test says *that* the lockout fails, not *why*; for that you look: which side is the plate's step on, how is the spring hooked, does the pin stand flush?
+#
+# A plate without its spring lies wherever it was last pushed. Whether it stops you depends on how the lever came in. A lockout that works only sometimes is a fault.
+
+# %% [markdown]
+# ## Which test shows which misbuild
+#
+# For every misbuild there is a shortest list of moves after which the lever surely feels different from a sound one. Some take two moves, some three.
+
+# %% tags=["rig"]
+sound = shift.mechanism(unit.shift)
+tests = {m: shift.telling_test(sound, shift.mechanism(shift.with_misbuilds(unit.shift, [m.id])))
+         for m in unit.shift.misbuilds}
+given_table("The shortest test for each", ["misbuild", "moves"],
+            [(m.name, "; then ".join(label[c].lower() for c in t.model) if t else "no hand test shows it")
+             for m, t in tests.items()])
+
+# %% [markdown]
+# **The small pin in the middle rail** is the one. Without it the two outer rails no longer lock each other. But the finger is never wide enough to push both at once, so the hand finds nothing. On the road a fork that drags its rail can.
+#
+# What is not shown by a test must be made sure while it can be seen: count the pins into the bore, aloud, before the rails go in, and have it signed.
+
+# %% [markdown]
+# ## The order of the hand test
+#
+# 1. **Every gear in, one after the other.** If a gear is missing, nothing that follows means much.
+# 2. **Let go in every gear** and shake the shaft. A gear that does not stay has no detent.
+# 3. **Between two gates, turn.** It must stop, both ways, at every pair of neighbours.
+# 4. **The lockout**, both halves.
+#
+# **Explain to yourself:** with the peg worn down, the direct shift is stopped *and* reverse cannot be had. Which step of the list saves you from calling that a pass?
+
+# %% [markdown]
+# ## The pin of the finger
+#
+# A spring pin holds the finger on its shaft. Not home, it lets the finger sit where its peg misses the plate: every gear is there, and the lockout is not.
+#
+# The pin is home when it lies **below the surface at both ends**. The end you strike tells you only half: measure how deep it lies there, and work out the other end from the hub's diameter and the pin's length. The slot points where the maker says.
+
+# %% tags=["rig"]
+hub, length = Q(26, "mm"), Q(24, "mm")
+ends = [(deep, shift.other_end(hub, length, Q(deep, "mm")).magnitude) for deep in (0.2, 1.0, 1.8, 2.4)]
+given_table("A pin of 24 mm in a hub of 26 mm",
+            ["struck end lies below, mm", "other end lies below, mm", "home?"],
+            [(deep, f"{far:.1f}" if far >= 0 else f"stands {-far:.1f} proud",
+              "yes" if min(deep, far) >= 0.5 else "no") for deep, far in ends])
+
+# %% [markdown]
+# The limit here is 0.5 mm at each end. On a real unit the maker's manual says how deep.
+
+# %% [markdown]
+# ## Where this comes from
+#
+# - Force of a ball in a V notch: the wedge with friction, N·tan(angle + friction angle); general design pages on ball detents.
+# - Rail, gate, jaw and plate: geometry of an invented unit; contact by the Minkowski difference of the shapes (Lozano-Pérez 1983, from memory).
+# - Interlock pins and their notches, order of the hand test, counting the pins: common practice, no source.
+# - Spring pins: slotted spring pins ISO 8752; how deep they lie: common practice, no source.
+#
+# Next: open the exercise from **start-here**.

@@ -1,0 +1,199 @@
+"""Whether a list of moves proves what it should: replayed on the mechanism, never looked up."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from twoshaft.models.shift.handwork import (
+    Done,
+    Felt,
+    follow,
+    hand_moves,
+    in_gate,
+    make_move,
+    rail_of,
+    turn_towards,
+)
+from twoshaft.models.shift.mechanism import Mechanism
+
+TRIED, LEFT, SHOWN = "tried", "left", "shown"
+WEIGHTS = {TRIED: 0.5, LEFT: 0.3, SHOWN: 0.2}
+
+
+@dataclass(frozen=True, eq=False)
+class HandTest:
+    """What a hand test has to do.
+
+    Attributes
+    ----------
+    sound : Mechanism
+        The mechanism put together rightly.
+    faulty : tuple of Mechanism
+        Mechanisms with a misbuild each, which the test must tell from the sound one.
+    direct : (str, str) or None
+        A direct shift that must be tried, and then shown to be possible by leaving the gate.
+    model : tuple of str
+        Moves that do it all, the fewest.
+    """
+
+    sound: Mechanism
+    faulty: tuple[Mechanism, ...]
+    direct: tuple[str, str] | None
+    model: tuple[str, ...] = field(repr=False)
+
+
+@dataclass(frozen=True)
+class Trial:
+    """What a list of moves did.
+
+    Attributes
+    ----------
+    done : dict of str to bool
+        By what had to be done: "tried" (the direct shift), "left" (the later gear had after
+        leaving the gate), "shown" (every misbuild told from the sound mechanism).
+    share : float
+        Part of what had to be done, 0 to 1.
+    shows : tuple of float
+        For each faulty mechanism, the part of its ways to behave that the moves tell from the
+        sound one.
+    """
+
+    done: dict[str, bool]
+    share: float
+    shows: tuple[float, ...]
+
+
+def lockout_test(
+    sound: Mechanism, earlier: str, later: str, faulty: Sequence[Mechanism] = ()
+) -> HandTest:
+    """The proof by hand of a lockout.
+
+    Parameters
+    ----------
+    sound : Mechanism
+    earlier, later : str
+        The direct shift that must be stopped.
+    faulty : sequence of Mechanism
+        Mechanisms in which it is not, which the proof must show.
+    """
+    gate = rail_of(sound.shift, earlier).gate
+    out, back = _nearest_gate(sound, gate), f"at:{gate}"
+    there, on = turn_towards(sound.shift, earlier), turn_towards(sound.shift, later)
+    model = (back, there, on, f"at:{out}", back, on)
+    return HandTest(sound, tuple(faulty), (earlier, later), model)
+
+
+def telling_test(sound: Mechanism, faulty: Mechanism) -> HandTest | None:
+    """The shortest hand test that tells a faulty mechanism from a sound one; None: there is none.
+
+    Searched move by move over both mechanisms side by side, up to :data:`DEEPEST` moves.
+    """
+    model = shortest_telling(sound, faulty)
+    return None if model is None else HandTest(sound, (faulty,), None, model)
+
+
+DEEPEST = 4
+
+
+def shortest_telling(
+    sound: Mechanism, faulty: Mechanism, deepest: int = DEEPEST
+) -> tuple[str, ...] | None:
+    """The fewest moves after which the two mechanisms surely feel different, or None."""
+    codes = [move.code for move in hand_moves(sound.shift)]
+    layer = [((), sound.starts(), faulty.starts())]
+    seen = {(layer[0][1], layer[0][2])}
+    for _ in range(deepest):
+        coming = []
+        for moves, here, there in layer:
+            for code in codes:
+                ends, one = make_move(sound, here, code)
+                other_ends, other = make_move(faulty, there, code)
+                if not set(one.felt) & set(other.felt):
+                    return (*moves, code)
+                if (ends, other_ends) not in seen:
+                    seen.add((ends, other_ends))
+                    coming.append(((*moves, code), ends, other_ends))
+        layer = coming
+    return None
+
+
+def try_out(test: HandTest, moves: Sequence[str]) -> Trial:
+    """Make the moves and see what they do.
+
+    Parameters
+    ----------
+    test : HandTest
+    moves : sequence of str
+        Codes of :func:`twoshaft.models.shift.handwork.hand_moves`.
+    """
+    work = follow(test.sound, moves)
+    shows = tuple(tells(work, follow(faulty, moves)) for faulty in test.faulty)
+    done = {}
+    if test.direct is not None:
+        at = direct_tried(test.sound, work, *test.direct)
+        done[TRIED] = at is not None
+        done[LEFT] = at is not None and had_by_leaving(test.sound, work, at, *test.direct)
+    if test.faulty:
+        done[SHOWN] = all(shown == 1 for shown in shows)
+    total = sum(WEIGHTS[what] for what in done)
+    share = sum(WEIGHTS[what] for what, is_done in done.items() if is_done) / total
+    if test.direct is None:
+        share = min(shows)
+    return Trial(done, share, shows)
+
+
+def direct_tried(machine: Mechanism, work: Sequence[Done], earlier: str, later: str) -> int | None:
+    """Place of the move that tries the direct shift, None where no move does."""
+    in_it = False
+    for number, one in enumerate(work):
+        gears = _gears(one)
+        if in_it and one.code == turn_towards(machine.shift, later):
+            return number
+        if gears == {earlier}:
+            in_it = True
+        elif not in_gate(machine.shift, earlier, one.place_mm[0]):
+            in_it = False
+    return None
+
+
+def had_by_leaving(
+    machine: Mechanism, work: Sequence[Done], tried: int, earlier: str, later: str
+) -> bool:
+    """Whether the later gear is engaged after the gate was left, without the earlier again."""
+    left = False
+    for one in work[tried + 1 :]:
+        if not in_gate(machine.shift, earlier, one.place_mm[0]):
+            left = True
+        elif earlier in _gears(one):
+            left = False
+        elif left and _gears(one) == {later}:
+            return True
+    return False
+
+
+def tells(sound: Sequence[Done], faulty: Sequence[Done]) -> float:
+    """How surely two records of the same moves feel different, 0 to 1.
+
+    1 when some move can turn out in no way that it can on the other; else the largest part of
+    the faulty one's ways that the sound one does not have.
+    """
+    best = 0.0
+    for one, other in zip(sound, faulty, strict=True):
+        new = [felt for felt in other.felt if felt not in one.felt]
+        best = max(best, len(new) / len(other.felt))
+    return best
+
+
+def _gears(one: Done) -> set[str]:
+    return set().union(*(felt.gears for felt in one.felt))
+
+
+def _nearest_gate(machine: Mechanism, gate: str) -> str:
+    at = {g.id: g.at_mm for g in machine.shift.gates}
+    return min((g for g in at if g != gate), key=lambda g: abs(at[g] - at[gate]))
+
+
+def explains(machine: Mechanism, moves: Sequence[str], found: Sequence[Felt]) -> bool:
+    """Whether a mechanism can behave as was found when the moves were made."""
+    return all(felt in one.felt for one, felt in zip(follow(machine, moves), found, strict=True))

@@ -1,0 +1,449 @@
+"""Work of the hand in words: moves as short codes, and what each brings about on the mechanism.
+
+A move says what the hand wants, as "slide to the gate of fifth and reverse". Where it ends is
+found by going through :meth:`Mechanism.next_states` one step at a time; stopped on the straight
+way, the hand feels around within the gate, as a hand does.
+"""
+
+from __future__ import annotations
+
+from collections import deque
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+import numpy as np
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.models.shift.mechanism import MOVES, Mechanism, State, mechanism
+from twoshaft.models.shift.misbuild import with_misbuilds
+from twoshaft.models.shift.proof import held
+from twoshaft.units.sections.shift import Axis, Rail, Shift
+
+HIGH, LOW, NEUTRAL, LET_GO = "turn:high", "turn:low", "neutral", "let-go"
+SLACK_MM = 2.0
+"""How far the hand gives way in turn while it slides from gate to gate."""
+FEEL_MM = 1.0
+"""How far the hand feels around when it turns between two gates."""
+MOST_BRANCHES = 64
+
+
+@dataclass(frozen=True)
+class Move:
+    """One move of the hand: its code, its words, where it aims (None: stays as it is) [mm]."""
+
+    code: str
+    label: str
+    travel_mm: float | None = None
+    turn_mm: float | None = None
+
+
+@dataclass(frozen=True)
+class Felt:
+    """What the hand feels at the end of a move.
+
+    Attributes
+    ----------
+    stopped : bool
+        Whether it did not get where it wanted.
+    gears : frozenset of str
+        Gears engaged now.
+    held : bool or None
+        After letting go: whether everything engaged stays; None for other moves.
+    """
+
+    stopped: bool
+    gears: frozenset[str]
+    held: bool | None = None
+
+
+@dataclass(frozen=True)
+class Done:
+    """One move that was made.
+
+    Attributes
+    ----------
+    code : str
+    felt : tuple of Felt
+        Every way that it can turn out; more than one where a part without its spring may have
+        lain in several places.
+    place_mm : (float, float)
+        Where the hand ended, travel and turn.
+    blocked_by : tuple of str
+        Ids of bodies and pins that stopped it.
+    """
+
+    code: str
+    felt: tuple[Felt, ...]
+    place_mm: tuple[float, float]
+    blocked_by: tuple[str, ...] = ()
+
+
+def hand_moves(shift: Shift) -> tuple[Move, ...]:
+    """Every move that a hand test is made of, in the order in which a form lists them.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> [move.code for move in hand_moves(load_unit("tarnbeck-b5").shift)][:2]
+    ['at:gate-first-second', 'at:gate-third-fourth']
+    """
+    gates = sorted(shift.gates, key=lambda gate: gate.at_mm)
+    moves = [Move(f"at:{g.id}", f"Slide to the {_small(g.name)}", g.at_mm, None) for g in gates]
+    for a, b in pairwise(gates):
+        label = f"Slide half-way from {_of_gate(shift, a.id)} to {_of_gate(shift, b.id)}"
+        moves.append(Move(f"at:{a.id}+{b.id}", label, (a.at_mm + b.at_mm) / 2, None))
+    for code, end in ((HIGH, shift.turn_mm[1]), (LOW, shift.turn_mm[0])):
+        gears = _gears_at(shift, code)
+        moves.append(Move(code, f"Turn towards {' – '.join(gears)}", None, end))
+    moves.append(Move(NEUTRAL, "Turn back to neutral", None, shift.start_mm[1]))
+    moves.append(Move(LET_GO, "Let go of the lever and shake the shaft"))
+    return tuple(moves)
+
+
+def _gears_at(shift: Shift, code: str) -> tuple[str, ...]:
+    """Gears at one end of the rails, in the order of the gates."""
+    at = {gate.id: gate.at_mm for gate in shift.gates}
+    rails = sorted(shift.rails, key=lambda rail: at[rail.gate])
+    return tuple(g for rail in rails if (g := rail.high if code == HIGH else rail.low))
+
+
+def _of_gate(shift: Shift, gate: str) -> str:
+    """A gate by its gears."""
+    rails = [rail for rail in shift.rails if rail.gate == gate]
+    return " – ".join(g for rail in rails for g in (rail.high, rail.low) if g)
+
+
+def turn_towards(shift: Shift, gear: str) -> str:
+    """Code of the turn that a gear needs."""
+    return HIGH if rail_of(shift, gear).high == gear else LOW
+
+
+def rail_of(shift: Shift, gear: str) -> Rail:
+    """The rail that a gear is on."""
+    for rail in shift.rails:
+        if gear in (rail.low, rail.high):
+            return rail
+    gears = ", ".join(g for r in shift.rails for g in (r.high, r.low) if g)
+    raise OutOfRangeError("gear", gear, gears, "the unit file")
+
+
+def step(machine: Mechanism, state: State, move: tuple[int, int]) -> State | None:
+    """One step of the hand; None where it is stopped."""
+    target = (state[0] + move[0], state[1] + move[1])
+    return next((s for s in machine.next_states(state) if s[:2] == target), None)
+
+
+def blocked_by(machine: Mechanism, state: State, move: tuple[int, int]) -> tuple[str, ...]:
+    """Ids of what stops a step of the hand: bodies in the way, pins that hold a rail.
+
+    Empty when nothing stops it, or only the end of the hand's own way does.
+    """
+    if step(machine, state, move) is not None:
+        return ()
+    i, j = state[0] + move[0], state[1] + move[1]
+    if not (0 <= i < len(machine.travel_mm) and 0 <= j < len(machine.turn_mm)):
+        return ()
+    number = MOVES.index(move)
+    after = [
+        table[state[0]][state[1]][place][number]
+        for table, place in zip(machine.following, state[2:], strict=True)
+    ]
+    bodies = [b.id for b, to in zip(machine.shift.passive, after, strict=True) if to == -1]
+    if bodies:
+        return tuple(bodies)
+    return tuple(
+        pin.id
+        for pin, (p, q, fits) in zip(machine.shift.interlocks, machine.interlocks, strict=True)
+        if not fits[after[p]][after[q]]
+    )
+
+
+def pull(machine: Mechanism, state: State, to_mm: tuple[float, float]) -> tuple[State, bool]:
+    """Pull the hand straight towards a place; where it is stopped it slides along.
+
+    Parameters
+    ----------
+    machine : Mechanism
+    state : State
+    to_mm : (float, float)
+        Travel and turn wanted [mm].
+
+    Returns
+    -------
+    State
+        Where the hand ends.
+    bool
+        Whether it got there.
+    """
+    goal = _cell(machine, to_mm)
+    while True:
+        di, dj = goal[0] - state[0], goal[1] - state[1]
+        wanted = [(int(np.sign(di)), 0)] if di else []
+        if dj:
+            wanted.insert(0 if abs(dj) >= abs(di) else 1, (0, int(np.sign(dj))))
+        after = next((s for move in wanted if (s := step(machine, state, move))), None)
+        if after is None:
+            return state, not wanted
+        state = after
+
+
+def follow(machine: Mechanism, moves: Sequence[str]) -> tuple[Done, ...]:
+    """Make a list of moves on a mechanism, from rest.
+
+    Parameters
+    ----------
+    machine : Mechanism
+    moves : sequence of str
+        Codes from :func:`hand_moves`.
+
+    Returns
+    -------
+    tuple of Done
+        One for each move.
+
+    Raises
+    ------
+    OutOfRangeError
+        A code that is no move of this mechanism.
+    """
+    states = machine.starts()
+    done = []
+    for code in moves:
+        states, one = make_move(machine, states, code)
+        done.append(one)
+    return tuple(done)
+
+
+def make_move(
+    machine: Mechanism, states: Iterable[State], code: str
+) -> tuple[tuple[State, ...], Done]:
+    """Make one move from every state that the mechanism may be in.
+
+    Parameters
+    ----------
+    machine : Mechanism
+    states : iterable of State
+    code : str
+        A code from :func:`hand_moves`.
+
+    Returns
+    -------
+    tuple of State
+        The states that it may be in afterwards.
+    Done
+    """
+    known = {move.code: move for move in hand_moves(machine.shift)}
+    if code not in known:
+        raise OutOfRangeError("move", code, ", ".join(known), "the unit file")
+    move, after, felt, blocked = known[code], {}, {}, ()
+    for state in states:
+        end, stopped = _made(machine, state, move)
+        gears = machine.engaged(end)
+        stays = all(held(machine, end, gear) for gear in gears) if code == LET_GO else None
+        after[end] = None
+        felt[Felt(stopped, gears, stays)] = None
+        if stopped and not blocked:
+            blocked = blocked_by(machine, end, _way(machine, end, move))
+    ends = tuple(after)[:MOST_BRANCHES]
+    last = ends[-1]
+    place = (float(machine.travel_mm[last[0]]), float(machine.turn_mm[last[1]]))
+    return ends, Done(code, tuple(felt), place, blocked)
+
+
+def _small(name: str) -> str:
+    return name[:1].lower() + name[1:]
+
+
+def _cell(machine: Mechanism, place_mm: tuple[float, float]) -> tuple[int, int]:
+    return tuple(
+        int(np.argmin(abs(grid - mm)))
+        for grid, mm in zip((machine.travel_mm, machine.turn_mm), place_mm, strict=True)
+    )
+
+
+def _way(machine: Mechanism, state: State, move: Move) -> tuple[int, int]:
+    """The step that the hand still wants at the end of a move."""
+    if move.travel_mm is not None:
+        return (1 if move.travel_mm > machine.travel_mm[state[0]] else -1, 0)
+    return (0, 1 if move.turn_mm > machine.turn_mm[state[1]] else -1)
+
+
+def _made(machine: Mechanism, state: State, move: Move) -> tuple[State, bool]:
+    """Where one move ends, and whether it was stopped."""
+    if move.code == LET_GO:
+        return state, False
+    if move.travel_mm is not None:
+        return _slid(machine, state, move.travel_mm)
+    if move.code == NEUTRAL:
+        end = _turned(machine, state, move.turn_mm, lambda s: not machine.engaged(s))
+        return end, bool(machine.engaged(end))
+    wanted = frozenset(_gears_at(machine.shift, move.code))
+    end = _turned(machine, state, move.turn_mm, lambda s: bool(wanted & machine.engaged(s)))
+    return end, not (wanted & machine.engaged(end))
+
+
+def _slid(machine: Mechanism, state: State, travel_mm: float) -> tuple[State, bool]:
+    goal = _cell(machine, (travel_mm, 0.0))[0]
+    low, high = sorted((goal, state[0]))
+    slack = round(SLACK_MM / machine.step_mm)
+    middle = _cell(machine, machine.shift.start_mm)[1]
+    gears = machine.engaged(state)
+    seen = _search(
+        machine,
+        state,
+        lambda s: (
+            low <= s[0] <= high and abs(s[1] - state[1]) <= slack and machine.engaged(s) == gears
+        ),
+    )
+    end = min(seen, key=lambda s: (abs(s[0] - goal), abs(s[1] - middle)))
+    return end, end[0] != goal
+
+
+def _turned(machine: Mechanism, state: State, turn_mm: float, got: Callable) -> State:
+    """Turn as far as it goes; where the straight way is stopped, feel around in the gate."""
+    goal = (float(machine.travel_mm[state[0]]), turn_mm)
+    straight, there = pull(machine, state, goal)
+    if there or got(straight):
+        return straight
+    near = _near(machine, state)
+    seen = _search(machine, state, lambda s: near[0] <= machine.travel_mm[s[0]] <= near[1], got)
+    target = _cell(machine, goal)[1]
+    best = min(seen, key=lambda s: (not got(s), abs(s[1] - target)))
+    return pull(machine, best, (float(machine.travel_mm[best[0]]), turn_mm))[0]
+
+
+def _near(machine: Mechanism, state: State) -> tuple[float, float]:
+    """Travel within which the hand feels around: its gate, or a little way between two [mm]."""
+    at = float(machine.travel_mm[state[0]])
+    for gate in machine.shift.gates:
+        if abs(at - gate.at_mm) <= gate.half_width_mm + 1e-9:
+            return gate.at_mm - gate.half_width_mm - 1e-9, gate.at_mm + gate.half_width_mm + 1e-9
+    return at - FEEL_MM, at + FEEL_MM
+
+
+def _search(machine, state: State, allowed: Callable, until: Callable | None = None) -> list[State]:
+    """States that can be reached through allowed ones, nearest first; stops once one will do."""
+    seen = {state: None}
+    queue = deque([state])
+    while queue:
+        at = queue.popleft()
+        for after in machine.next_states(at):
+            if after not in seen and allowed(after):
+                seen[after] = None
+                if until is not None and until(after):
+                    return list(seen)
+                queue.append(after)
+    return list(seen)
+
+
+def say_gears(gears: Iterable[str]) -> str:
+    """Which gears are in, in words.
+
+    >>> say_gears([]), say_gears(["fifth"]), say_gears({"third", "first"})
+    ('no gear is in', 'fifth is in', 'first and third are in at once')
+    """
+    gears = sorted(gears)
+    if not gears:
+        return "no gear is in"
+    return f"{gears[0]} is in" if len(gears) == 1 else f"{' and '.join(gears)} are in at once"
+
+
+def say_felt(felt: Felt) -> str:
+    """What the hand feels, in words."""
+    if felt.held is not None:
+        if not felt.gears:
+            return "nothing moves; no gear is in"
+        stays = "it stays" if felt.held else "nothing holds it: the rail slides as it likes"
+        return f"{say_gears(felt.gears)}; {stays}"
+    return f"{'it is stopped' if felt.stopped else 'it goes'}; {say_gears(felt.gears)}"
+
+
+def say_blocked(shift: Shift, ids: Iterable[str]) -> str:
+    """What stopped the hand, by name; empty if only the end of its way did."""
+    bodies = (*shift.bodies, *shift.passive, *shift.interlocks)
+    names = {body.id: _small(body.name) for body in bodies}
+    return " and ".join(f"the {names[id]}" for id in ids)
+
+
+def in_gate(shift: Shift, gear: str, travel_mm: float) -> bool:
+    """Whether the hand is in the gate of a gear."""
+    gate = next(g for g in shift.gates if g.id == rail_of(shift, gear).gate)
+    return abs(travel_mm - gate.at_mm) <= gate.half_width_mm + 1e-9
+
+
+def passive_places(machine: Mechanism, state: State) -> dict[str, float]:
+    """Place of every passive body [mm]."""
+    return {
+        body.id: float(places[index])
+        for body, places, index in zip(
+            machine.shift.passive, machine.places_mm, state[2:], strict=True
+        )
+    }
+
+
+def fitted(shift: Shift, misbuilds: Iterable[str] = (), mirror: Iterable[str] = ()) -> Mechanism:
+    """A mechanism as it was put together: with some misbuilds, its gate perhaps mirrored.
+
+    Parameters
+    ----------
+    shift : Shift
+        As it should be.
+    misbuilds : iterable of str
+        Ids of misbuilds.
+    mirror : iterable of str
+        Axes of the gate that are reversed, "travel" and "turn".
+    """
+    return mechanism(mirrored(with_misbuilds(shift, misbuilds), *mirror))
+
+
+def mirrored(shift: Shift, *axes: Axis | str) -> Shift:
+    """The same mechanism with its gate the other way round, as a linkage of the other hand.
+
+    Parameters
+    ----------
+    shift : Shift
+    *axes : Axis
+        What is reversed: travel, turn, or both. Misbuilds are kept as they are, so put them in
+        before.
+    """
+    for axis in axes:
+        shift = _mirrored(shift, Axis(axis))
+    return shift
+
+
+def _mirrored(shift: Shift, axis: Axis) -> Shift:
+    travel = axis is Axis.TRAVEL
+    sx, sy = (-1, 1) if travel else (1, -1)
+
+    def over(limits):
+        return (-limits[1], -limits[0])
+
+    def pieces(body):
+        return tuple(tuple((sx * x, sy * y) for x, y in piece) for piece in body.pieces)
+
+    swap = {"low": "high", "high": "low"}
+    passive = []
+    for body in shift.passive:
+        update = {"pieces": pieces(body)}
+        if body.axis is axis:
+            update["range_mm"] = over(body.range_mm)
+            update["notches_mm"] = tuple(-notch for notch in reversed(body.notches_mm))
+            update["drive"] = type(body.drive)(swap.get(body.drive.value, body.drive.value))
+        passive.append(body.model_copy(update=update))
+    update = {
+        "bodies": tuple(b.model_copy(update={"pieces": pieces(b)}) for b in shift.bodies),
+        "passive": tuple(passive),
+        "start_mm": (sx * shift.start_mm[0], sy * shift.start_mm[1]),
+    }
+    if travel:
+        update["travel_mm"] = over(shift.travel_mm)
+        update["gates"] = tuple(
+            g.model_copy(update={"at_mm": -g.at_mm}) for g in reversed(shift.gates)
+        )
+    else:
+        update["turn_mm"] = over(shift.turn_mm)
+        update["rails"] = tuple(
+            r.model_copy(update={"low": r.high, "high": r.low}) for r in shift.rails
+        )
+    return shift.model_copy(update=update)

@@ -402,12 +402,15 @@ def unit_check(
 ) -> int:
     """Check a unit file; one sentence for each thing to mend."""
     from twoshaft.errors import UnitFileError
+    from twoshaft.models.audit import audit_unit
     from twoshaft.units import load_unit
 
     try:
         unit = load_unit(file)
+        findings = audit_unit(unit)
     except UnitFileError as error:
         findings = error.findings or (error,)
+    if findings:
         for finding in findings:
             print(finding.sentence, file=sys.stderr)
         return 2

@@ -1,0 +1,55 @@
+"""Checks of a unit file that need the models: everything in one place.
+
+Each section has its own audit, which gives findings in the words of the unit file; heavy models
+are imported where they are used.
+"""
+
+from __future__ import annotations
+
+from twoshaft.models.audit.bearings import audit_bearings
+from twoshaft.models.audit.faces import audit_faces
+from twoshaft.models.audit.fasteners import audit_fasteners
+from twoshaft.models.audit.fits import audit_fits
+from twoshaft.models.faults.audit import audit_faults
+from twoshaft.models.geartrain.audit import audit_gear_train
+from twoshaft.models.shift.audit import audit_shift
+from twoshaft.units.findings import Finding
+from twoshaft.units.unit import Unit
+
+__all__ = [
+    "audit_bearings",
+    "audit_faces",
+    "audit_fasteners",
+    "audit_faults",
+    "audit_fits",
+    "audit_gear_train",
+    "audit_shift",
+    "audit_unit",
+]
+
+_AUDITS = (
+    audit_fasteners,
+    audit_fits,
+    audit_bearings,
+    audit_faces,
+    audit_shift,
+    audit_gear_train,
+)
+
+
+def audit_unit(unit: Unit) -> tuple[Finding, ...]:
+    """Run every section's audit.
+
+    The faults are run only on a unit that is otherwise sound, since they run its other sections.
+
+    Parameters
+    ----------
+    unit : Unit
+
+    Returns
+    -------
+    tuple of Finding
+        In the order of the sections; empty when nothing is wrong.
+    """
+    found = [finding for audit in _AUDITS for finding in audit(unit)]
+    return tuple(found or audit_faults(unit))

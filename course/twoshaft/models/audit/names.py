@@ -1,0 +1,15 @@
+"""Names that an entry of a unit file gives and the unit lacks."""
+
+from __future__ import annotations
+
+from twoshaft.units.unit import Unit
+
+
+def say_unknown(unit: Unit, entry, say) -> None:
+    """Say which operations and parts of an entry are not in the unit."""
+    for operation in entry.operations:
+        if operation not in unit.operation_by_id:
+            say("operations", f"there is no operation {operation}", "name one of the operations")
+    for part in entry.parts:
+        if part not in unit.part_by_id:
+            say("parts", f"there is no part {part}", "name one of the parts")

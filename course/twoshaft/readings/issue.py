@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from twoshaft import __version__
 from twoshaft.errors import CourseError
-from twoshaft.readings import order_of_work
+from twoshaft.readings import order_of_work, threaded_joints
 from twoshaft.units.unit import Unit
 
 MODULES = {
     "order-of-work": order_of_work.draw,
+    "threaded-joints": threaded_joints.draw,
 }
 """What draws the readings of each module."""
 

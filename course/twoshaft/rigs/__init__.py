@@ -2,22 +2,28 @@
 
 from twoshaft.rigs.bench import OrderBench, order_bench
 from twoshaft.rigs.build import BuildSimulator, build_simulator
+from twoshaft.rigs.cord import CordBench, cord_bench
 from twoshaft.rigs.face import FaceTightening, face_tightening
 from twoshaft.rigs.gate import GateRig, gate_rig
 from twoshaft.rigs.rules import RulePicture, rule_picture
+from twoshaft.rigs.shims import ShimBench, shim_bench
 from twoshaft.rigs.thread import ThreadChooser, thread_chooser
 
 __all__ = [
     "BuildSimulator",
+    "CordBench",
     "FaceTightening",
     "GateRig",
     "OrderBench",
     "RulePicture",
+    "ShimBench",
     "ThreadChooser",
     "build_simulator",
+    "cord_bench",
     "face_tightening",
     "gate_rig",
     "order_bench",
     "rule_picture",
+    "shim_bench",
     "thread_chooser",
 ]

@@ -1,0 +1,253 @@
+# %% [markdown]
+# # Threaded joints
+#
+# <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
+#
+# **After this lesson you can** say what clamp a torque leaves and how sure that is, set a wrench with an adapter and in any unit, keep threads in the state that the torque is meant for, protect threads in aluminium, keep blind holes dry, tighten a face in rounds, and tighten and lock a shaft nut.
+#
+# **Time:** 35 to 40 minutes. **What passing proves:** that you can be trusted with a torque wrench on a bench unit.
+#
+# *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+from twoshaft.models import joint
+from twoshaft.plots.joint import clamp_by_state
+from twoshaft.plots.tables import given_table
+from twoshaft.rigs import face_tightening, thread_chooser
+from twoshaft.units.quantities import Q
+
+unit = open_sheet("threaded-joints").unit
+groups = [joint.Fastening.of(unit, group.id) for group in unit.fasteners.groups]
+tapped = [g for g in groups if g.metal is not None]
+
+# %% [markdown]
+# ## Before you start
+#
+# - **Eye protection** whenever a nut is staked or anything is struck. Hard metal chips fly.
+# - **A bar that slips** puts you on the floor. Pull towards you, feet apart, palm open, and check that the socket is fully on. Never push with your weight.
+# - **Pinch points:** two gears that lock the shafts also trap a finger. Hands out before anybody pulls.
+# - **No impact tools in aluminium.** They may run a bolt down where a maker allows it; they never start one and never tighten one.
+# - Sealants and locking compounds irritate skin and eyes. Gloves, ventilation, and their safety data sheets.
+#
+# On this page nothing can break. Try things.
+
+# %% [markdown]
+# ## Clamp, not torque
+#
+# A joint is held by the **clamp load**: the bolt is stretched like a stiff spring and presses the parts together. The torque wrench does not measure that. It measures how hard it is to turn the bolt.
+#
+# **Predict:** of all the torque you put in, what share stretches the bolt?
+
+# %% tags=["rig"]
+shares = [(g, joint.torque_shares(g.thread, g.seat, g.friction.thread[1], g.friction.head[1]))
+          for g in groups[:6]]
+given_table("Where the torque goes", ["bolt", "stretches it", "rubs in the thread", "rubs under the head"],
+            [(g.group.name, f"{s.pitch:.0%}", f"{s.thread:.0%}", f"{s.head:.0%}") for g, s in shares])
+
+# %% [markdown]
+# About nine tenths is lost to friction. So a small change in friction is a large change in clamp, and no wrench, however good, can see it.
+#
+# Try it. Set another state of the thread and leave the torque alone. Then set **by feel** in place of a wrench.
+
+# %% tags=["rig"]
+thread_chooser(unit, min(tapped, key=lambda g: g.strip().hole_strips_n / g.strip().bolt_breaks_n).group.id)
+
+# %% [markdown]
+# The blue bar runs from the least to the most clamp that this torque can leave. The mark in it is the typical one. Two things make the bar wide: friction that nobody knows for one bolt, and the wrench's own tolerance. Which of the two is worse here?
+
+# %% [markdown]
+# ## Wet threads
+#
+# A torque is good for **one state** of the thread: the one that the manual means. As delivered, oiled, dry, with sealant or with locking compound: each needs its own torque for the same clamp.
+#
+# **Predict:** you oil a bolt that should go in as delivered and use the torque of the book. More clamp, or less?
+
+# %% tags=["rig"]
+worst = max(tapped, key=lambda g: max(g.worst_use(state) for state in g.states))
+clamp_by_state(worst)
+
+# %% [markdown]
+# Less friction, more clamp: the oiled bolt is pulled further, towards yield, and a thread in aluminium towards stripping. The washed, dry bolt turns hard and clicks early: the wrench says done, the joint is loose.
+#
+# For the same clamp the torque has to follow the friction:
+
+# %% tags=["rig"]
+given_table(
+    f"{worst.group.name}: {worst.torque.m_as('N*m'):g} N·m, stated for {worst.friction.name.lower()}",
+    ["found", "typical clamp with the stated torque, kN", "torque for the right clamp, N·m"],
+    [(state.name, f"{worst.bounds(key).typical_n / 1e3:.1f}",
+      f"{joint.torque_for_state(worst.torque, worst.thread, worst.seat, worst.friction, state).m_as('N*m'):.1f}")
+     for key, state in worst.states.items()],
+)
+
+# %% [markdown]
+# The table is there to understand. At the bench you do not recalculate: you **bring the thread into the state that the manual means**. Clean it, dry it, then oil it or put compound on it if the manual says so, and only there.
+#
+# **Locking compound works once.** A bolt that comes out is cleaned to bare metal and gets fresh compound; the old, cured rest holds nothing and spoils the friction.
+
+# %% [markdown]
+# ## Units of torque
+#
+# One job card says N·m, an older one lbf·ft, a small tool lbf·in or kgf·cm. The same number in the wrong unit ruins a bolt.
+
+# %% tags=["rig"]
+names = {"N·m": "N*m", "lbf·ft": "force_pound*foot", "lbf·in": "force_pound*inch", "kgf·cm": "force_kilogram*cm"}
+jobs = sorted(groups, key=lambda g: g.torque.m_as("N*m"))[::4]
+given_table("The same torques in four units", list(names),
+            [[f"{g.torque.m_as(pint):.3g}" for pint in names.values()] for g in jobs])
+
+# %% [markdown]
+# **Predict:** a card says 20 lbf·ft and somebody sets 20 N·m. Too loose or too tight? One lbf·ft is about 1.36 N·m, so the bolt gets only about three quarters of what it needs. The other way round it gets a third too much. With lbf·in for lbf·ft it is a factor of twelve.
+
+# %% [markdown]
+# ## Adapters
+#
+# An open-ended adapter makes the lever longer: the bolt gets **more** than the wrench shows. Set less:
+#
+# setting = torque × L / (L + E·cos α)
+#
+# L is the length from the square drive to the middle of the grip, E the reach of the adapter, α its angle. Straight on, the angle is 0. At a right angle it changes nothing.
+
+# %% tags=["rig"]
+wrench = Q(min(g.wrench.length_m for g in groups), "m")
+reach = Q(unit.fasteners.adapters[0].reach_mm, "mm") if unit.fasteners.adapters else Q(50, "mm")
+given_table(
+    f"10 N·m at the bolt, wrench {wrench.m_as('mm'):g} mm, adapter {reach.m_as('mm'):g} mm",
+    ["angle, °", "set the wrench to, N·m"],
+    [(a, f"{joint.setting_with_adapter(Q(10, 'N*m'), wrench, reach, Q(a, 'degree')).m_as('N*m'):.2f}")
+     for a in (0, 45, 90, 135, 180)],
+)
+
+# %% [markdown]
+# Hold the wrench by the middle of its grip: a hand further out or further in changes L, and with it the setting. And use a wrench only from a fifth of the top of its scale upwards; below that no tolerance is promised.
+
+# %% [markdown]
+# ## Bolts in aluminium
+#
+# Aluminium threads are weaker than the bolt. With enough length of thread that meets, the bolt would break first. With too little, the hole's thread shears off, and the case is scrap or needs an insert.
+#
+# **Predict:** how does the load that strips the hole change when a bolt that is too short reaches only half as deep?
+
+# %% tags=["rig"]
+soft = min(tapped, key=lambda g: g.metal.tensile_mpa)
+lengths = [round(soft.group.tapped.engagement_mm * share, 1) for share in (0.33, 0.5, 0.67, 1.0)]
+loads = [joint.strip_loads(soft.thread, soft.steel, Q(soft.metal.tensile_mpa, "MPa"), Q(mm, "mm"),
+                           limits=joint.limits_6g6h(soft.thread)) for mm in lengths]
+given_table(f"{soft.group.name}, {soft.thread.name} in {soft.metal.name.lower()}",
+            ["thread that meets, mm", "hole strips at, kN", "bolt breaks at, kN", "first"],
+            [(mm, f"{s.hole_strips_n / 1e3:.1f}", f"{s.bolt_breaks_n / 1e3:.1f}", s.first)
+             for mm, s in zip(lengths, loads)])
+
+# %% [markdown]
+# So a bolt goes back where it came from: lengths differ round a case. And:
+#
+# - **Start every bolt by hand**, two turns or more. If it goes stiff, back it out and look. A tool would cut straight across the thread and you would not feel it.
+# - **All bolts in before any is tight.** The parts can still shift until then.
+# - **Dowels first.** They place the case; bolts do not.
+# - A **sealing washer** is new each time: it has taken the shape of its seat.
+
+# %% [markdown]
+# ## Oil in a blind hole
+#
+# A blind hole has a bottom. The bolt is a piston in it. If oil or wet sealant fills the room under the tip, the bolt meets it before its head is down, and from there every part of a turn squeezes a liquid that has nowhere to go.
+#
+# **Predict:** what does the torque wrench show then?
+
+# %% tags=["rig"]
+blind = next((g for g in tapped if g.blind_hole()), soft)
+hole = blind.blind_hole() or joint.BlindHole(1.4 * blind.group.tapped.engagement_mm / 1e3,
+                                             blind.group.tapped.engagement_mm / 1e3, 3 * blind.thread.d_m)
+full = 3.14159 / 4 * (blind.thread.d2_m * 1e2) ** 2 * (hole.depth_m - hole.bolt_reach_m) * 1e2
+oils = [round(full * share, 2) for share in (0.5, 1.2, 1.6)]
+locks = [joint.hydraulic_lock(hole, blind.thread, blind.seat, Q(oil, "cm**3"), blind.torque,
+                              blind.friction.thread[1]) for oil in oils]
+given_table(f"{blind.group.name}: room for {full:.2f} cm³ under the tip",
+            ["oil, cm³", "turns before the head is down", "pressure, MPa", "stress in the wall, MPa", "splits"],
+            [(oil, f"{k.turns_short:.1f}", f"{k.pressure_pa / 1e6:.0f}", f"{k.hoop_pa / 1e6:.0f}",
+              "yes" if k.splits else "no") for oil, k in zip(oils, locks)])
+
+# %% [markdown]
+# The wrench clicks as if all were well. The joint has no clamp, or the boss is split, or both. A few drops decide. So: **blind holes are wiped out and dry, to the bottom, before the bolt goes in**. Sealant goes under the head, not into the hole, where the manual asks for it. Use a swab or a suction tube. Compressed air throws the oil into somebody's eyes.
+
+# %% [markdown]
+# ## Tightening a face
+#
+# Bolts on one face are not alone. Pulling one presses the parts together under its neighbours, and they lose some of their clamp. How much depends on what lies between: bare metal gives little, a gasket a lot.
+#
+# **Predict:** you pull every bolt of the cover below once to the full torque, round the ring. Which bolt is loosest at the end?
+
+# %% tags=["rig"]
+flanged = [g for g in groups if g.group.flange is not None]
+once = {g.group.id: joint.tighten(g.face(), [joint.Round.of(joint.clockwise(g.group.count), g.bounds().typical)])
+        for g in flanged}
+softest = max(flanged, key=lambda g: once[g.group.id].spread)
+face_tightening(unit, softest.group.id)
+
+# %% [markdown]
+# Now a second and a third round. A wrench never loosens: it turns only the bolts that have lost clamp, and clicks at once on the others. Watch also the gape between the faces after the very first pull: it is the reason for a first round at low torque.
+#
+# Then tick that friction scatters. **Do more rounds cure that?** They do not: rounds even out what bolts take from each other, nothing else.
+
+# %% tags=["rig"]
+rounds = {"once": 1, "twice": 2, "three times": 3}
+orders = {"round the ring": joint.clockwise, "crosswise": joint.crosswise}
+target = softest.bounds().typical
+plans = [(o, r, joint.tighten(softest.face(), [joint.Round.of(orders[o](softest.group.count), target)] * n))
+         for o in orders for r, n in rounds.items()]
+given_table(f"{softest.group.name}: the same torque, six ways (allowed spread {softest.group.spread:.0%})",
+            ["order", "full torque", "loosest bolt, kN", "spread"],
+            [(o, r, f"{t.clamp_n.min() / 1e3:.1f}", f"{t.spread:.0%}") for o, r, t in plans])
+
+# %% [markdown]
+# Be honest about the pattern. In this model **the rounds do most of the work**; crosswise against round the ring changes little once every bolt has been pulled several times. What crosswise and from the middle outwards do is keep the faces parallel while they come down: no corner is clamped while the far side still gapes, wet sealant is driven outwards, and no part is bent or jammed on its dowels.
+#
+# So the usual rule stands: all by hand, then from the middle outwards and crosswise, at a third, two thirds and full torque, and once more at full torque.
+
+# %% tags=["rig"]
+given_table("One round at full torque: it depends on the joint",
+            ["face", "spread after one round", "this joint bears", "gape after the first pull, mm"],
+            [(g.group.name, f"{once[g.group.id].spread:.0%}", f"{g.group.spread:.0%}",
+              f"{joint.tighten(g.face(), [joint.Round.of((0,), g.bounds().typical)]).gap_m.max() * 1e3:.1f}")
+             for g in flanged])
+
+# %% [markdown]
+# **Wet sealant** carries no clamp. While it still stands between the faces it holds them apart; as it runs out, every bolt slackens. Set a film in the face above, tighten all bolts, then let the film run out. That is why a last round follows after a few minutes, within the sealant's open time, and never after it has cured.
+
+# %% [markdown]
+# ## Shaft nuts
+#
+# A shaft nut takes a very large torque. You can only put it in if the shafts stand still: **two gears engaged at once lock both shafts**, because two ratios cannot both be true. Never hold a gear with a bar or a screwdriver in its teeth.
+
+# %% tags=["rig"]
+nuts = sorted((g for g in groups if g.group.tapped is None), key=lambda g: -g.torque.m_as("N*m"))
+given_table(
+    "The nuts of this unit",
+    ["nut", "thread", "tightens", "torque, N·m", "pull at the grip, N"],
+    [(g.group.name, g.thread.name, "anticlockwise" if g.thread.left_hand else "clockwise",
+      g.torque.m_as("N*m"), f"{g.torque.m_as('N*m') / g.wrench.length_m:.0f}") for g in nuts],
+)
+
+# %% [markdown]
+# **Look at the thread before you pull.** A left-hand thread tightens anticlockwise, seen from the nut. Whoever pulls the wrong way loosens it, or breaks it.
+#
+# The pull at the grip is the torque divided by the length of the wrench. It is more than one arm should give: a long wrench, both hands, feet apart, the unit bolted down.
+#
+# Then the nut is **locked**: its collar is staked into the slot of the shaft, or the tab of a plate is bent against it. That metal bends once. A nut that was staked, or a plate that was bent, is replaced.
+
+# %% [markdown]
+# ## How you are marked
+#
+# Where a figure builds on an earlier one, a slip is charged once. A setting is right within one mark of the wrench's scale, a clamp within what the wrench allows. Four things are **must-pass**: the state of the thread, no impact tool in aluminium, a dry blind hole, shafts locked before the nut.
+#
+# Now open the exercise from **start-here**.
+
+# %% [markdown]
+# ## Sources
+#
+# - Torque and clamp, friction classes, assembly at a share of yield: VDI 2230 (from memory). Threads: ISO 68-1, ISO 724, ISO 261, ISO 965-1. Strength classes: ISO 898-1.
+# - Stripping: Alexander's method as in ISO/TR 16224. Torque tools: ISO 6789. Units: exact definitions as in NIST SP 811.
+# - Bolted face: a ring of beams on a springy joint, our own model; bolts that slacken their neighbours: elastic interaction, Bickford (from memory).
+# - Oil in a blind hole: stiffness of oil and Lamé's thick tube, our own model; oil's stiffness from memory.
+# - By feel within 35 %; hand start, dry holes, order of tightening, new washers and nuts: common practice, no source.
+# - Friction, torques and sizes are invented for this unit.

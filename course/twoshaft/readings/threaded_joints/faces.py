@@ -1,0 +1,98 @@
+"""Bolted faces: one to take readings from, one to go on with crosswise."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import numpy as np
+
+from twoshaft.models.joint import Face, Fastening, Round, clockwise, crosswise, tighten
+from twoshaft.readings.threaded_joints.lot import Lot
+from twoshaft.units.quantities import Q
+
+LIMITS = (0.04, 0.06, 0.08, 0.1, 0.12, 0.15)
+UNEVEN = 0.2
+"""Spread after one round that is worth a task."""
+MOST_ROUNDS = 4
+MOST_BOLTS = 10
+READING_KN = 0.1
+"""What the rig's figures are rounded to."""
+
+
+def face_like(fastening: Fastening, joint_share: float) -> Face:
+    """The group's flange on a joint of another stiffness."""
+    face = fastening.face()
+    return replace(face, joint_stiffness_n_m3=face.joint_stiffness_n_m3 * joint_share)
+
+
+def draw_face(lot: Lot) -> dict:
+    """A face to tighten on the rig in an own order, and the spread that its joint bears.
+
+    Drawn again until the loosest bolt is clear and no round's spread lies near the limit.
+    """
+    stream = lot.stream.child("face")
+    pool = [f for f in lot.fastenings if f.group.flange and f.group.count <= MOST_BOLTS]
+    pool = [f for f in pool if _first_spread(f) > UNEVEN]
+    for fastening in lot.in_turn("face", pool):
+        for _ in range(20):
+            given = _face(fastening, stream)
+            if given is not None:
+                return given
+    raise lot.too_small("face")
+
+
+def _first_spread(fastening: Fastening) -> float:
+    """Spread after one round, to tell faces whose bolts take much from each other."""
+    order, target = clockwise(fastening.group.count), fastening.bounds().typical
+    return tighten(fastening.face(), [Round.of(order, target)]).spread
+
+
+def _face(fastening: Fastening, stream) -> dict | None:
+    group = fastening.group
+    count, step = group.count, fastening.wrench.step_nm
+    torque = round(stream.uniform(group.torque_nm[0], group.torque_nm[2]) / step) * step
+    share = round(stream.uniform(0.7, 1.4), 2)
+    order = stream.shuffled(range(count))
+    target = fastening.bounds(torque=Q(torque, "N*m")).typical
+    face = face_like(fastening, share)
+    done = tighten(face, [Round.of(order, target)] * MOST_ROUNDS)
+    kn = np.round(np.sort(done.rounds_n[0]) / 1e3, 1)
+    spreads = done.spreads
+    if spreads[0] < UNEVEN or kn[1] - kn[0] < 3 * READING_KN:
+        return None
+    slack = READING_KN / target.m_as("kN")
+    clear = [
+        limit
+        for limit in LIMITS
+        if np.min(np.abs(spreads - limit)) > 1.5 * slack and spreads[-1] < limit < spreads[0]
+    ]
+    if not clear:
+        return None
+    return {
+        "group": group.id,
+        "name": group.name,
+        "torque_nm": round(torque, 3),
+        "target_kn": round(target.m_as("kN"), 1),
+        "joint_share": share,
+        "order": [k + 1 for k in order],
+        "limit": stream.choice(clear),
+        "bolts": [[f"bolt-{k + 1}", f"Bolt {k + 1}"] for k in range(count)],
+    }
+
+
+def draw_pattern(lot: Lot) -> dict:
+    """A face on which the first bolts have been pulled crosswise; ``pulled`` counts from 1."""
+    stream = lot.stream.child("pattern")
+    pool = [f for f in lot.fastenings if len(f.positions_m) >= 6]
+    for fastening in lot.in_turn("pattern", pool):
+        count = len(fastening.positions_m)
+        first, done = stream.integer(count), 2 + stream.integer(2)
+        pulled = [(first + k) % count for k in crosswise(count)[:done]]
+        left = [k for k in range(count) if k not in pulled]
+        return {
+            "group": fastening.group.id,
+            "name": fastening.group.name,
+            "pulled": [k + 1 for k in pulled],
+            "options": [[f"bolt-{k + 1}", f"Bolt {k + 1}"] for k in left],
+        }
+    raise lot.too_small("pattern")

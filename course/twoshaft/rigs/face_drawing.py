@@ -1,0 +1,181 @@
+"""Drawings of a bolted face: its outline with the bolts to scale, and the clamp of each bolt."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+
+import numpy as np
+
+from twoshaft.models.joint import Fastening
+from twoshaft.plots import style
+from twoshaft.plots.drawing import Drawing
+from twoshaft.units.unit import Unit
+
+_ROOM_PX = 340.0
+_EDGE_PX = 10.0
+_ROW_PX = 24
+_BAR_PX = 230
+_LEFT_PX = 30
+
+
+def _extent_mm(unit: Unit, fastening: Fastening) -> tuple[list[np.ndarray], np.ndarray, np.ndarray]:
+    """Closed outlines of the face's file entry [mm], none if it has no entry, and its corners."""
+    points = fastening.positions_m * 1e3
+    if fastening.group.face is None:
+        half = fastening.width_m * 1e3 / 2
+        return [], points.min(axis=0) - half, points.max(axis=0) + half
+    face = next(one for one in unit.faces.faces if one.id == fastening.group.face)
+    rings = [np.array(face.outline), *(np.array(one.outline) for one in face.cavities)]
+    return rings, rings[0].min(axis=0), rings[0].max(axis=0)
+
+
+def face_drawing(
+    unit: Unit,
+    fastening: Fastening,
+    title: str,
+    description: str,
+    pulled: Collection[int] = (),
+    live: bool = False,
+) -> str:
+    """Draw a face seen from the heads of its bolts.
+
+    Parameters
+    ----------
+    unit, fastening : Unit, Fastening
+    title, description : str
+    pulled : collection of int
+        Bolts from 0 that are shown as tight.
+    live : bool
+        Whether each bolt is to be a button.
+
+    Returns
+    -------
+    str
+        One SVG element; bolt k is the group with ``data-bolt="k"``.
+    """
+    rings, low, high = _extent_mm(unit, fastening)
+    scale = min((_ROOM_PX - 2 * _EDGE_PX) / max(high - low), 3.2)
+    width, height = (high - low) * scale + 2 * _EDGE_PX
+    role = "group" if live else "img"
+    drawing = Drawing(width, height + 20, title, description)
+    for ring in rings:
+        path = " ".join(f"{x:.1f},{y:.1f}" for x, y in _placed(ring, low, high, scale))
+        drawing.add(
+            f'<polygon points="{path}" fill="none" stroke="{style.INK_NOW}" '
+            f'stroke-width="{style.THICK_PX}" stroke-linejoin="round"/>'
+        )
+    if not rings:
+        drawing.add(*_band(fastening, low, high, scale))
+    drawing.add(*_centre_lines(fastening, low, high, scale))
+    for k, (x, y) in enumerate(_placed(fastening.positions_m * 1e3, low, high, scale)):
+        radius = max(fastening.group.head_mm / 2 * scale, 8)
+        drawing.add(_bolt(k, x, y, radius, k in pulled, live))
+    drawing.add(
+        f'<text class="tsf-t" x="{_EDGE_PX}" y="{height + 14:.0f}">To scale, '
+        f"{high[0] - low[0]:.0f} mm wide</text>"
+    )
+    return drawing.text().replace('role="img"', f'role="{role}"', 1)
+
+
+def _band(fastening: Fastening, low, high, scale: float) -> list[str]:
+    """The flange as the band through its bolts: one stroke of ink with one of paper on it."""
+    points = _placed(fastening.positions_m * 1e3, low, high, scale)
+    path = " ".join(f"{x:.1f},{y:.1f}" for x, y in points)
+    wide = fastening.width_m * 1e3 * scale
+    return [
+        f'<polygon points="{path}" fill="none" stroke="{colour}" stroke-width="{width:.1f}" '
+        'stroke-linejoin="round"/>'
+        for colour, width in (
+            (style.INK_NOW, wide),
+            (style.PAPER_NOW, wide - 2 * style.THICK_PX),
+        )
+    ]
+
+
+def _placed(points, low, high, scale: float) -> np.ndarray:
+    points = np.asarray(points, float)
+    x = (points[:, 0] - low[0]) * scale + _EDGE_PX
+    y = (high[1] - points[:, 1]) * scale + _EDGE_PX
+    return np.stack([x, y], axis=1)
+
+
+def _centre_lines(fastening: Fastening, low, high, scale: float) -> list[str]:
+    """A dash-dot cross through each bolt, as a drafter sets it."""
+    arm = max(fastening.group.head_mm / 2 * scale, 8) + 7
+    lines = []
+    for x, y in _placed(fastening.positions_m * 1e3, low, high, scale):
+        for dx, dy in ((arm, 0), (0, arm)):
+            lines.append(
+                f'<line x1="{x - dx:.1f}" y1="{y - dy:.1f}" x2="{x + dx:.1f}" y2="{y + dy:.1f}" '
+                f'stroke="{style.QUIET_NOW}" stroke-width="0.7" stroke-dasharray="6 2 1 2"/>'
+            )
+    return lines
+
+
+def _bolt(k: int, x: float, y: float, radius: float, tight: bool, live: bool) -> str:
+    state = " tsj-tight" if tight else ""
+    keys = f' role="button" tabindex="{0 if k == 0 else -1}"' if live else ""
+    ground = style.INK_NOW if tight else style.PAPER_NOW
+    ink = style.PAPER_NOW if tight else style.INK_NOW
+    size = style.SMALL_PX if radius >= 9 else style.SMALL_PX - 1
+    return (
+        f'<g class="tsj-bolt{state}" data-bolt="{k}"{keys}>'
+        f'<circle cx="{x:.1f}" cy="{y:.1f}" r="{radius:.1f}" fill="{ground}" '
+        f'stroke="{style.INK_NOW}" stroke-width="1.5"/>'
+        f'<text x="{x:.1f}" y="{y + 4.5:.1f}" text-anchor="middle" fill="{ink}" '
+        f'style="font:600 {size}px {style.FONT}">{k + 1}</text></g>'
+    )
+
+
+def clamp_bars(
+    clamp_kn: Sequence[float],
+    tight: Sequence[bool],
+    target_kn: float,
+    need_kn: float,
+    title: str,
+    last: int | None = None,
+) -> str:
+    """Draw the clamp of every bolt as a bar with its figure, and the clamps aimed at and needed.
+
+    Parameters
+    ----------
+    clamp_kn : sequence of float
+    tight : sequence of bool
+        Whether the bolt has been pulled at all.
+    target_kn, need_kn : float
+    title : str
+        The finding.
+    last : int, optional
+        The bolt that was pulled last.
+
+    Returns
+    -------
+    str
+        One SVG element.
+    """
+    top = max([target_kn * 1.15, *clamp_kn])
+    per = _BAR_PX / top
+    foot = 18 + _ROW_PX * len(clamp_kn)
+    said = ", ".join(f"bolt {k} {v:.1f} kN" for k, v in enumerate(clamp_kn, 1))
+    drawing = Drawing(_LEFT_PX + _BAR_PX + 96, foot + 40, title, said)
+    for k, value in enumerate(clamp_kn):
+        y = 18 + _ROW_PX * k
+        mark = "▸" if k == last else ""
+        drawing.add(
+            f'<text class="tsf-t" x="0" y="{y + 16}">{mark}</text>'
+            f'<text class="tsf-t" text-anchor="end" x="{_LEFT_PX - 5}" y="{y + 16}">{k + 1}</text>'
+            f'<rect x="{_LEFT_PX}" y="{y + 4}" width="{value * per:.1f}" height="{_ROW_PX - 9}" '
+            f'fill="{style.OKABE_ITO["sky"]}" stroke="{style.INK_NOW}" stroke-width="1"/>'
+            f'<text class="tsf-t" x="{_LEFT_PX + _BAR_PX + 8}" y="{y + 16}">'
+            f"{f'{value:.1f} kN' if tight[k] else 'not pulled'}</text>"
+        )
+    lines = ((target_kn, "aimed at", "", 15), (need_kn, "needed", "6 3", 31))
+    for value, text, dashes, drop in lines:
+        x = _LEFT_PX + value * per
+        drawing.add(
+            f'<line x1="{x:.1f}" x2="{x:.1f}" y1="14" y2="{foot + 4}" stroke="{style.INK_NOW}" '
+            f'stroke-width="{style.THICK_PX}" stroke-dasharray="{dashes or "none"}"/>'
+            f'<text class="tsf-t" text-anchor="middle" x="{x:.1f}" y="{foot + drop + 3}">'
+            f"{text} {value:.1f} kN</text>"
+        )
+    return drawing.text()

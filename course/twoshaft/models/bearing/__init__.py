@@ -27,6 +27,7 @@ from twoshaft.models.bearing.life import (
 )
 from twoshaft.models.bearing.pair import Pair
 from twoshaft.models.bearing.seating import unseated
+from twoshaft.models.bearing.trial import Trial, dial_readings, try_shim
 
 __all__ = [
     "Balls",
@@ -36,11 +37,13 @@ __all__ = [
     "Pull",
     "Rollers",
     "Seats",
+    "Trial",
     "Turned",
     "Warm",
     "basic_life",
     "bearing_torque",
     "cord_pull",
+    "dial_readings",
     "elements",
     "equivalent_load",
     "life_against_setting",
@@ -51,6 +54,7 @@ __all__ = [
     "setting_change",
     "span_change",
     "support_change",
+    "try_shim",
     "turned",
     "unseated",
 ]

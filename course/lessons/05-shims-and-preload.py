@@ -1,0 +1,251 @@
+# %% [markdown]
+# # Shims, end play and preload
+#
+# <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
+#
+# **After this lesson you can** say which way a thicker shim works, work out a shim from measured lengths, choose from a stepped set with room for the doubt of your measurement, prove it by dial indicator and cord, and say what the setting becomes when the unit is hot.
+#
+# **Time:** 30 to 40 minutes. **What passing proves:** that you can set a pair of bearings on paper and say how you would prove it at the bench.
+#
+# *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+from twoshaft.models import bearing, shim
+from twoshaft.plots.bearing import life_over_setting, preload_when_warm
+from twoshaft.plots.bearing_section import bearing_section, placed
+from twoshaft.plots.shim import shim_choice
+from twoshaft.plots.tables import given_table
+from twoshaft.rigs import cord_bench, shim_bench
+from twoshaft.units.quantities import Q
+
+unit = open_sheet("shims-and-preload").unit
+bearings = unit.bearings
+diff, output, hub = (bearings.support_by_id(s) for s in ("differential", "output-shaft", "practice-hub"))
+
+# %% [markdown]
+# ## Before you start
+#
+# - **Hot parts.** A ring from the oven looks like a cold one. Wear heat gloves, put it where nobody reaches past, and say aloud what is hot.
+# - **Never spin a bearing with compressed air.** Dry and unloaded it can run far past its speed and throw its rollers. Air at skin drives oil into the body.
+# - **Presses and pullers** hold more force than you feel. Guard up, eye protection on, fingers out, nobody in line with the ram.
+# - **Cord and drum.** Pull slowly and let the cord run off. Never wrap it round your hand: a turning gear does not let go.
+#
+# On this page nothing can break. Try things.
+
+# %% [markdown]
+# ## End play or preload
+#
+# A shaft sits between two bearings that face each other. If there is a little room left between them, the shaft can move along: **end play**. If they are pressed against each other, there is no room and the rings are squeezed: **preload**.
+#
+# Both are one scale. End play lies on one side of nothing, preload on the other. A **shim** moves you along it.
+
+# %% tags=["rig"]
+bearing_section(diff, bearings, shim_mm=1.15)
+
+# %% [markdown]
+# Here the case holds the two outer rings from outside. The shim, drawn to scale, is the thin black strip at the right. A hundredth of a millimetre of it decides how long the bearings live.
+
+# %% [markdown]
+# ## Which way does it work
+#
+# **Predict:** in the picture above the shim gets thicker. Does the pair get tighter or looser?
+#
+# Never learn the answer by heart. Ask two questions, at the ring that the shim touches:
+#
+# 1. Which way does a thicker shim push that ring?
+# 2. Does that bring the ring **onto** its rollers, or **away** from them?
+#
+# Onto: tighter. Away: looser.
+
+# %% tags=["rig"]
+given_table(
+    "What a thicker shim does",
+    ["arrangement and place of the shim", "a thicker shim"],
+    [(placed(a, p), "tightens" if shim.shim_sign(a, p) > 0 else "loosens")
+     for a, p in [("outer-rings-together", "behind-outer-ring"), ("outer-rings-together", "under-cover"),
+                  ("outer-rings-together", "between-outer-rings"), ("inner-rings-together", "behind-inner-ring"),
+                  ("inner-rings-together", "between-outer-rings"), ("inner-rings-together", "between-inner-rings")]],
+)
+
+# %% [markdown]
+# The same words, *between the outer rings*, stand twice with opposite answers. The arrangement decides.
+#
+# Below the inner rings are pressed together by a nut. A thicker spacer between them holds them **away** from their balls: looser.
+
+# %% tags=["rig"]
+bearing_section(hub, bearings, shim_mm=4.0)
+
+# %% [markdown]
+# Get the sign wrong and every "correction" makes it worse, twice as far as you think. That is why the sign is a must-pass in the exercise.
+
+# %% [markdown]
+# ## From the stack to the shim
+#
+# Measure every length between the seats. Lengths that fill the case count one way, the case itself the other. What is left is the gap.
+#
+# **Predict:** case 121.20 mm; carrier and two bearings 120.12 mm. How thick is the shim that just takes up the gap?
+
+# %% tags=["rig"]
+stack = shim.Stack.from_support(diff)
+given_table(
+    "The stack of the differential",
+    ["length", "measured, mm", "if it is longer, the pair is"],
+    [(term.name, f"{term.length_mm:.2f}", "tighter" if term.sign > 0 else "looser") for term in stack.terms],
+)
+
+# %% [markdown]
+# 121.20 − 120.12 = **1.08 mm**: no play, no preload. The target is 0.05 to 0.12 mm of preload and a thicker shim tightens here, so add: every shim from 1.13 to 1.20 mm meets it.
+#
+# On the shelf the shims come in steps.
+
+# %% tags=["rig"]
+shim_choice(diff, bearings)
+
+# %% [markdown]
+# ## Choosing from the set
+#
+# The dashed lines are the target **less the doubt of your measurement** at both ends. That is the guard band. A shim inside the dashed lines meets the target even if your readings were off. Often more than one does: each is right.
+#
+# - A shim between dashed line and target edge is a gamble. Measure again, better.
+# - Two thin shims may do what one cannot, where the maker allows two. Each face must be clean and flat.
+# - If none is safe, the set **cannot reach**. Order the size. Never file a shim, never add a third, never pack with foil.
+
+# %% tags=["rig"]
+shim_choice(hub, bearings)
+
+# %% [markdown]
+# The line slopes the other way: thicker loosens. Always draw which way the line goes before you pick.
+
+# %% [markdown]
+# ## What the measurement is worth
+#
+# No reading is exact. Three things blur it: the tool shows steps, you do not repeat perfectly, and the tool itself may be off.
+#
+# **Predict:** four readings, each good to about a hundredth. How good is the shim that comes out of all four: one hundredth, two, or four?
+
+# %% tags=["rig"]
+budget = shim.stack_budget(diff)
+given_table(
+    "Doubt in the shim of the differential, largest first",
+    ["comes from", "adds, µm"],
+    [(name, f"{1000 * u:.1f}") for name, u in list(budget.shares.items())[:6]],
+)
+
+# %% tags=["rig"]
+given_table("All of it together", ["combined, µm", "times about 2, µm", "meaning"],
+            [(f"{1000 * budget.u:.1f}", f"{1000 * budget.expanded():.1f}",
+              "95 times in 100 the true shim lies within this")])
+
+# %% [markdown]
+# About two hundredths. Doubts do not simply add: one reading is high, another low. Square each, add the squares, take the root; then double for 95 in 100.
+#
+# An error that two readings **share**, as of the one gauge that took both bearings, does not even out. It counts twice.
+#
+# So it pays to better the largest one first. Halving a small one changes nothing.
+
+# %% [markdown]
+# ## The trial fit
+#
+# The other way to find a shim: fit a thin one, read the end float, add what is missing. Set the dial against the shaft's end, pull, read, push, read. The **difference** is the float; where the dial stands at zero does not matter.
+#
+# **Predict:** the rings have just been fitted. Will the first reading be too large or too small?
+#
+# Choose the shim of 0.88 mm, read, then turn the shaft and read again.
+
+# %% tags=["rig"]
+shim_bench(unit, "differential", trial=(0.88,))
+
+# %% [markdown]
+# Too small. Rollers that have not run to their rib stand proud, and hide play that comes back later. Turn the shaft under hand load until the reading stays.
+#
+# Now set the plunger to *just touching* and to *one turn*. A plunger that leaves the shaft cannot follow it: the total comes out short. Press it in by more than the float.
+#
+# Take 1.15 mm. The pointer stops moving. **A dial measures play. It cannot measure preload.**
+
+# %% [markdown]
+# ## Warm and cold
+#
+# The case is aluminium and grows about twice as much as the steel shaft.
+#
+# **Predict:** the case holds the outer rings from outside. When the unit is hot, is there more preload or less? Move the slider *Warm the unit* above, then compare.
+
+# %% tags=["rig"]
+preload_when_warm(diff, bearings, Q(0.08, "mm"))
+
+# %% [markdown]
+# Less: the case grows away from the rings. Three more things happen. The bore grows and lets go of the outer ring, which loosens. The inner ring gets hotter than the outer and swells towards its rollers, which tightens. The case wins along **and** across.
+#
+# With the inner rings pressed together the case grows the other way, and the sum turns its sign:
+
+# %% tags=["rig"]
+change = {s.name: bearing.support_change(s, bearings) for s in (diff, output, hub)}
+given_table(
+    "What heat does, µm; above zero tightens",
+    ["support", "case", "shaft", "outer rings and bore", "inner rings", "rollers and widths", "all"],
+    [(name, *(f"{x:+.0f}" for x in (c.case_um, c.shaft_um, c.outer_raceways_um, c.inner_raceways_um,
+      c.rollers_um + c.ring_widths_um, c.total.m_as("um")))) for name, c in change.items()],
+)
+
+# %% [markdown]
+# So a cold figure belongs to **one** unit and **one** temperature. The maker's cold target already allows for heat: set to it at bench temperature and add nothing of your own. Never set a pair that is still warm from the oven.
+
+# %% [markdown]
+# ## Pull on a cord
+#
+# Preload is felt as turning torque. Wind a cord round a drum or gear, pull it with a spring scale, slowly and evenly, and read **while it turns**, not at the first jerk.
+#
+# torque = pull × radius
+#
+# **Predict:** same preload, a drum of twice the radius. What happens to the pull?
+
+# %% tags=["rig"]
+cord_bench(unit, "differential", setting_mm=0.08)
+
+# %% [markdown]
+# It halves. A pull without its radius means nothing.
+#
+# Now tick *with the seals*, then *with the other shaft*. The scale rises and the preload has not changed. So always say **what is turned**: bearings alone, with seals, with the whole train. Take off what the rest needs before you judge the bearings. And turn first: rollers off their rib do not rub, and the cord reads too little.
+
+# %% [markdown]
+# ## Too much, too little
+#
+# **Predict:** which is worse for the bearings, 0.05 mm too loose or 0.05 mm too tight?
+
+# %% tags=["rig"]
+import numpy as np
+
+pair = bearing.Pair.from_support(diff, bearings)
+loads = tuple(Q(load, "N") for load in diff.radial_load_n)
+curve = bearing.life_against_setting(pair, Q(np.linspace(-0.15, 0.12, 82), "mm"), loads,
+                                     Q(diff.axial_load_n, "N"), Q(diff.speed_rpm, "rpm"))
+life_over_setting(curve, "The differential, at its running setting")
+
+# %% [markdown]
+# Too tight. A little preload shares the load among more rollers and life rises; past the best point it falls off a cliff, because the bearings now work against each other. The scale is the setting **when it runs**: the cold preload is larger, since heat takes some away.
+#
+# - **Too much:** hot bearing, blue or brown raceways, high cord, early pitting.
+# - **Too little:** gears walk, noise changes with pull and overrun, teeth wear at one end, seals weep.
+
+# %% [markdown]
+# ## Before it runs
+#
+# 1. A shim was changed? Seat, measure and pull the cord **again**. What you worked out is not yet what is in the unit.
+# 2. The reading moved the wrong way? Stop. The sign is wrong. Take it apart before anything turns under power.
+# 3. Write down shim, reading, pull, radius, what was turned, and the temperature. A figure without these cannot be checked by anybody.
+
+# %% [markdown]
+# ## How you are marked
+#
+# Where an answer builds on an earlier one, a slip is charged once. A shim is right if it meets the target with the guard band; several may be. The direction of the shim, the check after a change, and the cautions are **must-pass**.
+#
+# Now open the exercise from **start-here**.
+
+# %% [markdown]
+# ## Sources
+#
+# - Doubt of a measurement: JCGM 100:2008 (GUM); guard band: ISO 14253-1 and JCGM 106:2012.
+# - Springs and torque of taper rollers: NSK catalogue E1102m, pp. A134–A135; ball bearing torque from memory.
+# - Life: ISO 281; load zone: NSK catalogue E728g, section 5.
+# - That an aluminium case takes preload away when hot: SAE 910799 and EP 0448239 A3 (abstracts).
+# - Turning the rollers home, the slow even pull, the signs of too much and too little: common practice, no source.

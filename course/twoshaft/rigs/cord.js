@@ -1,0 +1,76 @@
+// Cord bench: a cord round a drum, a spring scale, and what turns with it.
+
+function renderCord({ model, el }) {
+  const about = model.get("about");
+  let state = model.get("shown").state;
+  let scale = null;
+  const hanging = make("div", { class: "tsg-hanging" });
+  const named = make("p", { class: "ts-hint" });
+  const finding = make("p", { class: "ts-finding", role: "status" });
+  const words = make("ul", { class: "ts-sentences" });
+  const asks = latestOnly((wanted, turn) => screen.send({ type: "set", state: wanted, turn }));
+  const change = (part) => { state = { ...state, ...part }; asks.ask(state); };
+  // The drum from its end, to a scale that fits its largest radius; the cord leaves it at the top.
+  const drum = draw("circle", { cx: 0, cy: 0, r: 1, class: "tsg-face", "vector-effect": "non-scaling-stroke" });
+  const cord = line(0, 0, 0, 0, "tsg-mark tsg-long");
+  const name = letters(0, 0, "");
+  const size = 96;
+  const perMm = size / (about.readingsOnly ? state.radius : about.radii[1]);
+  const view = draw("svg", {
+    viewBox: `0 0 ${2 * size + 120} ${2 * size + 30}`, width: 2 * size + 120, height: 2 * size + 30, class: "tsg-drum", role: "img",
+  });
+  const middle = size + 4;
+  drum.setAttribute("transform", `translate(${middle} ${middle})`);
+  view.append(drum, cord, line(4, middle, 2 * size + 4, middle, "tsg-centre"), line(middle, 4, middle, 2 * size + 4, "tsg-centre"),
+    draw("circle", { cx: middle, cy: middle, r: 10, class: "tsg-face" }), name);
+  const press = (text, action) => make("button", { type: "button", class: "ts-button", onclick: action }, text);
+  const tools = [make("div", { class: "ts-tools" },
+    press("Turn the shaft ten times", () => change({ turns: state.turns + 10 })))];
+  if (!about.readingsOnly) {
+    const ticks = about.kinds.map(([kind, text]) => make("label", { class: "ts-option" },
+      make("input", { type: "checkbox", checked: state.kinds.includes(kind), onchange: (event) => change({
+        kinds: about.kinds.map(([key]) => key).filter((key) => key === kind ? event.target.checked : state.kinds.includes(key)),
+      }) }), `with ${text}`));
+    tools[0].append(press("Fit the rings anew", () => change({ turns: 0 })));
+    if (ticks.length) tools.push(make("fieldset", { class: "tsg-ticks" }, make("legend", { class: "ts-hint" }, "What turns with the bearings"), ...ticks));
+    tools.push(
+      slider("Setting", { min: -0.05, max: about.highest, step: 0.005, value: state.setting, onInput: (setting) => change({ setting }),
+        words: (mm) => mm < 0 ? `${(-mm).toFixed(3)} mm of end play` : `${mm.toFixed(3)} mm of preload` }).row,
+      slider("Radius of the drum", { min: about.radii[0], max: about.radii[1], step: 1, value: state.radius,
+        onInput: (radius) => change({ radius }), words: (mm) => `${mm} mm` }).row);
+  }
+  const screen = openScreen({ model, el }, {
+    kind: "rig",
+    lost() { for (const node of el.querySelectorAll("button, input, select")) node.disabled = true; },
+  });
+  screen.show(
+    make("p", { class: "ts-who" }, about.readingsOnly ? "Take your reading here; write it in the form below." : "Practice. Nothing here is marked or saved."),
+    screen.alert,
+    make("div", { class: "tsg-beside" }, view, make("div", { class: "tsg-side" }, hanging, named)),
+    ...tools, finding, words);
+  function show() {
+    const shown = model.get("shown");
+    if (!asks.waiting) state = shown.state;
+    const r = perMm * shown.state.radius;
+    drum.setAttribute("r", r);
+    cord.setAttribute("x1", middle); cord.setAttribute("y1", middle - r);
+    cord.setAttribute("x2", 2 * size + 120); cord.setAttribute("y2", middle - r);
+    name.setAttribute("x", middle); name.setAttribute("y", 2 * size + 22);
+    name.textContent = `drum, radius ${shown.state.radius} mm`;
+    view.setAttribute("aria-label", `A drum of ${shown.state.radius} mm radius on the shaft; the cord leaves it at its edge towards the scale.`);
+    if (scale?.top !== shown.scale.top) {
+      scale = springScale(shown.scale);
+      hanging.replaceChildren(scale.node);
+      named.textContent = `Spring scale to ${shown.scale.top} N, one mark ${shown.scale.mark} N.`;
+    }
+    scale.set(shown.pull, shown.pullWords);
+    finding.textContent = shown.finding;
+    words.replaceChildren(...shown.words.map((text) => make("li", {}, text)));
+    asks.answered(shown.turn);
+  }
+  const refused = () => asks.free();
+  model.on("change:shown", show);
+  model.on("msg:custom", refused);
+  show();
+  return () => { screen.close(); model.off("change:shown", show); model.off("msg:custom", refused); };
+}

@@ -301,18 +301,47 @@ def test_a_name_that_leads_nowhere_is_found(unit, change, words):
     assert words in finding.sentence
 
 
+def test_a_step_that_the_build_cannot_do_without_is_found(unit):
+    """Without the rails no fork pin can be driven: nobody gets as far as the checks."""
+    odd = with_faults(
+        unit, misbuilds=[misbuild({"kind": "left-out", "operation": "slide-in-rails"})]
+    )
+    sentences = [finding.sentence for finding in audit_faults(odd)]
+    assert any("without it pin-inner-forks cannot be done" in one for one in sentences)
+
+
+def test_one_of_several_ways_is_enough(make_unit):
+    """A rule that asks for any of two steps shows only when both are left out."""
+    any_of = {"id": "r", "kind": "cannot", "any_of": ["s00", "s01"], "later": "s02",
+              "reason": "One of the two must be there."}  # fmt: skip
+    check = {"id": "look", "name": "Look", "kind": "leaks", "minutes": 1, "operations": ["s02"]}
+
+    def left(name, *steps):
+        return misbuild(*({"kind": "left-out", "operation": s} for s in steps), name=name)
+
+    little = make_unit(
+        3,
+        rules=[any_of],
+        faults={"checks": [check], "misbuilds": [left("one", "s00"), left("both", "s00", "s01")]},
+    )
+    table = faults.outcome_table(little)
+    assert table.outcome(("one",), "look").passes
+    assert table.outcome(("both",), "look").sentence == "One of the two must be there."
+
+
 def test_a_check_that_cannot_serve_is_found(unit):
     checks = [
         {"id": "ring", "name": "Ring gap", "kind": "ring-gap", "minutes": 1.0,
          "synchroniser": "hub-third-fourth", "resolution_mm": 0.05},
     ]  # fmt: skip
-    (finding,) = audit_faults(with_faults(unit, checks=checks))
+    worn = misbuild({"kind": "hub", "synchroniser": "hub-fifth", "wear_mm": 0.1})
+    other = with_faults(unit, checks=checks, misbuilds=[worn])
+    (finding,) = audit_faults(other)
     assert "none of the misbuilds fails it" in finding.sentence
     hub = unit.gear_train.synchronisers[1].model_copy(update={"ring_gap_new_mm": 0.2})
     rest = [s for s in unit.gear_train.synchronisers if s.id != hub.id]
     train = unit.gear_train.model_copy(update={"synchronisers": (*rest, hub)})
-    worn = with_faults(unit, checks=checks).model_copy(update={"gear_train": train})
-    (finding,) = audit_faults(worn)
+    (finding,) = audit_faults(other.model_copy(update={"gear_train": train}))
     assert "a sound unit does not pass" in finding.sentence
 
 

@@ -7,6 +7,7 @@ from collections.abc import Callable
 from twoshaft.models.faults.built import as_built
 from twoshaft.models.faults.checks import run_check
 from twoshaft.units.findings import Finding
+from twoshaft.units.sections.order import RuleKind
 from twoshaft.units.unit import Unit
 
 Say = Callable[[str, str], None]
@@ -22,8 +23,9 @@ def audit_faults(unit: Unit) -> tuple[Finding, ...]:
     Returns
     -------
     tuple of Finding
-        Names that the unit lacks; then, where all are known, checks that the unit as it should be
-        does not pass, and checks that none of its misbuilds fails.
+        Names that the unit lacks; then, where all are known, steps left out that would stop the
+        build, checks that the unit as it should be does not pass, and checks that none of its
+        misbuilds fails.
     """
     if unit.faults is None:
         return ()
@@ -41,6 +43,8 @@ def audit_faults(unit: Unit) -> tuple[Finding, ...]:
         for entry in entries:
             _names(entry, known, sayer(section, entry))
     if not found:
+        for misbuild in unit.faults.misbuilds:
+            _gets_that_far(unit, misbuild, sayer("misbuilds", misbuild))
         for check in unit.faults.checks:
             _runs(unit, check, sayer("checks", check))
     return tuple(found)
@@ -122,6 +126,17 @@ def _named(thing) -> list[tuple[str, str]]:
     if kind == "cord" and thing.and_support and thing.speed_ratio is None:
         found.append(("gear train", "here"))
     return found
+
+
+def _gets_that_far(unit: Unit, misbuild, say: Say) -> None:
+    """A step left out must not stop the build before the checks."""
+    left = {change.operation for change in misbuild.changes if change.kind == "left-out"}
+    checks = {operation for check in unit.faults.checks for operation in check.operations}
+    for rule in unit.rules:
+        ways = set(rule.any_of or ((rule.earlier,) if rule.earlier else ()))
+        stops = rule.kind is RuleKind.CANNOT and rule.later not in checks | left
+        if stops and ways and ways <= left:
+            say(f"without it {rule.later} cannot be done", "leave out a step that nothing needs")
 
 
 def _runs(unit: Unit, check, say: Say) -> None:

@@ -63,9 +63,14 @@ def run_check(check: FinalCheck, built: AsBuilt) -> Outcome:
     -------
     Outcome
     """
-    missed = [
-        Sign(f"missing-{rule.earlier}", rule.reason.rstrip("."))
-        for rule in built.unit.rules
-        if rule.kind in _SHOWS and rule.later in check.operations and rule.earlier in built.left_out
-    ]
+    missed = []
+    for rule in built.unit.rules:
+        ways = rule.any_of or ((rule.earlier,) if rule.earlier else ())
+        if (
+            ways
+            and rule.kind in _SHOWS
+            and rule.later in check.operations
+            and built.left_out.issuperset(ways)
+        ):
+            missed.append(Sign(f"missing-{ways[0]}", rule.reason.rstrip(".")))
     return Outcome.of(*_READERS[check.kind](check, built), *missed)

@@ -30,7 +30,7 @@ def fault_board(unit: Unit, observed: Mapping[str, Outcome | str] | None = None)
     rows, columns = faults.misbuilds, faults.checks
     found = explain(unit, observed)
     title = _finding(unit, observed, found)
-    height = 1.9 + 0.27 * len(rows)
+    height = 1.7 + 0.205 * len(rows)  # a usual board fits a screen of 1280 by 720
     axes = new_axes(title, "", "", inches=(11.5, height))
     board = {}
     for c, check in enumerate(columns):
@@ -44,7 +44,7 @@ def fault_board(unit: Unit, observed: Mapping[str, Outcome | str] | None = None)
             board[r, c] = letter
             seen = _key(observed.get(check.id)) == outcome.key
             axes.plot(
-                c, r, "s", ms=14, mec=style.INK, mew=2.4 if seen else 0.8,
+                c, r, "s", ms=11, mec=style.INK, mew=2.4 if seen else 0.8,
                 color=style.OKABE_ITO["orange" if seen else "sky"],
             )  # fmt: skip
             axes.text(c, r, letter, ha="center", va="center", color=style.INK, size=_SMALL,

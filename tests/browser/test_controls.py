@@ -183,6 +183,13 @@ def test_escape_puts_a_step_back_and_undo_takes_a_move_back(folder, form):
     assert shown_order(form) != before
 
 
+def test_letters_go_to_the_step_that_starts_with_them(form):
+    page = form.page
+    form.locator("[role=option]").first.focus()
+    page.keyboard.type("clo")
+    assert page.evaluate("document.activeElement.innerText").endswith("Close the case")
+
+
 def test_a_block_of_steps_moves_as_one(form):
     page = form.page
     form.locator("[role=option]").first.focus()

@@ -50,7 +50,7 @@ function orderList({ label, steps, order, onChange }) {
     make("p", {},
       "Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space picks " +
       "it up, arrows carry it, Space puts it down, Escape puts it back. Enter takes a step into a " +
-      "block or out of it; a block moves as one." +
+      "block or out of it; a block moves as one. Letters go to the next step that starts with them." +
       (staged ? " Left closes a stage, Right opens it." : "")),
     jump);
   const element = make("div", { class: "ts-order" },
@@ -309,9 +309,22 @@ function orderList({ label, steps, order, onChange }) {
     else if (event.key === "End" && held === null) go(shown.length - 1);
     else if (staged && event.key === "ArrowLeft") fold(row, true);
     else if (staged && event.key === "ArrowRight") fold(row, false);
+    else if (event.key.length === 1 && held === null) seek(event.key, at);
     else return;
     event.preventDefault();
   });
+  let sought = "";
+  let seekTimer = null;
+  function seek(letter, at) { // letters typed go to the next step that starts with them
+    sought += letter.toLowerCase();
+    clearTimeout(seekTimer);
+    seekTimer = setTimeout(() => { sought = ""; }, 700);
+    const shown = rows();
+    const from = sought.length > 1 ? at : at + 1;
+    const found = [...shown.slice(from), ...shown.slice(0, from)].find(
+      (row) => (row.run?.stage ?? labels.get(row.key)).toLowerCase().startsWith(sought));
+    if (found) { current = found.id; paint(true); }
+  }
   list.addEventListener("focusout", (event) => {
     // Leaving with a step in hand puts it down where it is.
     if (held !== null && event.relatedTarget && !list.contains(event.relatedTarget)) putDownHere();

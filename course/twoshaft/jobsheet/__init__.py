@@ -1,7 +1,8 @@
 """The answers: fields, reading what people write, saving, forms."""
 
 from twoshaft.jobsheet.contents import Answer, SheetData, read_sheet
-from twoshaft.jobsheet.fields import Choice, Choices, Field, Number, Order
+from twoshaft.jobsheet.fields import Choice, Choices, Field, Film, Number, Order
+from twoshaft.jobsheet.hand_path import HandPath
 from twoshaft.jobsheet.numbers import read_quantity, write_quantity
 from twoshaft.jobsheet.sheet import Sheet, open_sheet
 
@@ -10,6 +11,8 @@ __all__ = [
     "Choice",
     "Choices",
     "Field",
+    "Film",
+    "HandPath",
     "Number",
     "Order",
     "Sheet",

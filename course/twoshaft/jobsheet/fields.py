@@ -8,8 +8,10 @@ from dataclasses import dataclass
 from typing import Any, ClassVar
 
 from twoshaft.errors import AnswerError
+from twoshaft.jobsheet.film_entries import entry_words, read_entries, write_entry
 from twoshaft.jobsheet.measures import named
 from twoshaft.jobsheet.numbers import read_quantity, write_quantity
+from twoshaft.models.film import Pass, Work
 from twoshaft.units.quantities import Q
 
 NAME = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
@@ -267,6 +269,45 @@ class Order(_Listed):
         if self.is_blank(stored) or not isinstance(stored, list | tuple):
             return ""
         return "; ".join(f"{n}. {self._label(key)}" for n, key in enumerate(stored, 1))
+
+
+@dataclass(frozen=True)
+class Film(Field):
+    """Sealant laid on a face; the passes are stored as short texts.
+
+    Parameters
+    ----------
+    work : Work
+        The face, what spoils it and the sealant.
+    """
+
+    kind: ClassVar[str] = "film"
+    work: Work | None = None
+
+    def read(self, stored: Any) -> tuple[Pass, ...]:
+        """The passes in the order they were done."""
+        if self.is_blank(stored):
+            raise AnswerError("not answered yet")
+        return read_entries(stored, self.work.face)
+
+    def store(self, value: Any) -> list[str]:
+        """Passes, or entries as they are stored, checked; an empty list clears the face."""
+        if not isinstance(value, list | tuple):
+            raise AnswerError("read something that is not a list of passes")
+        entries = [write_entry(v) if isinstance(v, Pass) else v for v in value]
+        read_entries(entries, self.work.face)
+        return entries
+
+    def words(self, stored: Any) -> str:
+        """The passes, numbered."""
+        if self.is_blank(stored):
+            return ""
+        try:
+            passes = self.read(stored)
+        except AnswerError as error:
+            return error.sentence
+        said = (entry_words(done, self.work.face) for done in passes)
+        return "; ".join(f"{n}. {words}" for n, words in enumerate(said, 1))
 
 
 def fields_by_name(fields: Iterable[Field]) -> dict[str, Field]:

@@ -97,6 +97,8 @@ const CONTROLS = {
   choice: (field, ids, commit) => optionControl(field, ids, commit, "radio"),
   choices: (field, ids, commit) => optionControl(field, ids, commit, "checkbox"),
   order: orderControl,
+  path: pathControl,
+  film: filmControl,
 };
 
 function fieldView(field, send) {

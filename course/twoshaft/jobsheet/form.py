@@ -16,6 +16,7 @@ from IPython.display import HTML, display
 from twoshaft.errors import AnswerError
 from twoshaft.jobsheet.contents import Answer
 from twoshaft.jobsheet.fields import Field, Order
+from twoshaft.jobsheet.film_entries import face_picture
 from twoshaft.jobsheet.measures import MEASURES, named
 from twoshaft.jobsheet.numbers import say_quantity
 from twoshaft.jobsheet.screen import HERE, Screen, fault_sentence, script, styles
@@ -46,6 +47,10 @@ def describe(field: Field) -> dict[str, Any]:
         told |= {"units": units, "example": f"{EXAMPLE} {field.unit}".strip()}
     elif field.kind == "order":
         told["steps"] = [list(pair) for pair in field.steps]
+    elif field.kind == "path":
+        told |= {"moves": [list(p) for p in field.moves], "plan": field.plan, "most": field.most}
+    elif field.kind == "film":
+        told["face"] = face_picture(field.work)
     else:
         told["options"] = [list(pair) for pair in field.options]
     return told
@@ -165,8 +170,8 @@ class FormWidget(Screen):
         Its fields, in the order shown.
     """
 
-    _esm = script("renderForm", (HERE, "orderlist.js"), (HERE, "form.js"))
-    _css = styles((HERE, "orderlist.css"), (HERE, "form.css"))
+    _esm = script("renderForm", (HERE, "orderlist.js"), (HERE, "pathlist.js"), (HERE, "filmpad.js"), (HERE, "form.js"))
+    _css = styles((HERE, "orderlist.css"), (HERE, "pathlist.css"), (HERE, "filmpad.css"), (HERE, "form.css"))
 
     task_id = traitlets.Unicode().tag(sync=True)
     header = traitlets.Unicode().tag(sync=True)

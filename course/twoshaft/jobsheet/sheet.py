@@ -19,11 +19,13 @@ from twoshaft.jobsheet.fields import (
     Choice,
     Choices,
     Field,
+    Film,
     Number,
     Order,
     fields_by_name,
     well_named,
 )
+from twoshaft.jobsheet.hand_path import MOST_MOVES, HandPath
 from twoshaft.jobsheet.store import Saved, Store
 from twoshaft.jobsheet.workplace import SHEET, UNIT, Place, find_place
 
@@ -181,6 +183,23 @@ class Sheet:
     def choices(self, name: str, prompt: str, options: Iterable[Iterable[str]]) -> Choices:
         """A field for any number of options."""
         return Choices(name, prompt, options)
+
+    def film(self, name: str, prompt: str, job: Mapping[str, Any]) -> Film:
+        """A field for sealant to be laid on a face; ``job`` as for ``Work.of``."""
+        from twoshaft.models.film import Work
+
+        return Film(name, prompt, Work.of(self.unit, job))
+
+    def path(
+        self,
+        name: str,
+        prompt: str,
+        moves: Iterable[Iterable[str]],
+        plan: Mapping[str, Any] | None = None,
+        most: int = MOST_MOVES,
+    ) -> HandPath:
+        """A field for a movement of the hand; ``plan`` is the gate to draw beside it."""
+        return HandPath(name, prompt, moves, plan, most)
 
     def form(self, task: str, *fields: Field) -> Any:
         """Show a task's form.

@@ -50,6 +50,8 @@ def css_variables() -> str:
         "good": OKABE_ITO["green"],
         "bad": OKABE_ITO["vermilion"],
         "warn": OKABE_ITO["orange"],
+        "film": OKABE_ITO["sky"],
+        "bead": OKABE_ITO["blue"],
         "grid": f"{GRID_PX}px",
         "small": f"{SMALL_PX}px",
         "text": f"{TEXT_PX}px",

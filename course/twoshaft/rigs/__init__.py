@@ -5,7 +5,9 @@ from twoshaft.rigs.build import BuildSimulator, build_simulator
 from twoshaft.rigs.cord import CordBench, cord_bench
 from twoshaft.rigs.face import FaceTightening, face_tightening
 from twoshaft.rigs.gate import GateRig, gate_rig
+from twoshaft.rigs.hazards import HazardPicture, hazard_picture
 from twoshaft.rigs.rules import RulePicture, rule_picture
+from twoshaft.rigs.sealant import SealantRig, sealant_rig
 from twoshaft.rigs.shims import ShimBench, shim_bench
 from twoshaft.rigs.thread import ThreadChooser, thread_chooser
 
@@ -14,16 +16,20 @@ __all__ = [
     "CordBench",
     "FaceTightening",
     "GateRig",
+    "HazardPicture",
     "OrderBench",
     "RulePicture",
+    "SealantRig",
     "ShimBench",
     "ThreadChooser",
     "build_simulator",
     "cord_bench",
     "face_tightening",
     "gate_rig",
+    "hazard_picture",
     "order_bench",
     "rule_picture",
+    "sealant_rig",
     "shim_bench",
     "thread_chooser",
 ]

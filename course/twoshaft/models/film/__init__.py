@@ -1,5 +1,6 @@
 """The sealant film: laid by strokes, closed to a gap, then searched for a way through."""
 
+from twoshaft.models.film.choosing import Bar, bars, usable
 from twoshaft.models.film.closing import (
     bead_to_film,
     ready_for_oil,
@@ -8,29 +9,59 @@ from twoshaft.models.film.closing import (
     squeeze_time_disc,
     squeeze_time_strip,
 )
+from twoshaft.models.film.holes import leaking_holes
 from twoshaft.models.film.land import Kind, Land
 from twoshaft.models.film.laying import Film, Stroke, good_strokes
 from twoshaft.models.film.leaks import Leak, find_leaks
+from twoshaft.models.film.passes import (
+    Hand,
+    Pass,
+    Side,
+    bead_lines_mm,
+    line_mm,
+    nearest_stretch,
+    stroke,
+)
 from twoshaft.models.film.seal import Pocket, Seal, State, close
 from twoshaft.models.film.spreading import spread
+from twoshaft.models.film.surplus import endangers, half_round, surplus
+from twoshaft.models.film.work import Closed, Pace, Spot, Work
 
 __all__ = [
+    "Bar",
+    "Closed",
     "Film",
+    "Hand",
     "Kind",
     "Land",
     "Leak",
+    "Pace",
+    "Pass",
     "Pocket",
     "Seal",
+    "Side",
+    "Spot",
     "State",
     "Stroke",
+    "Work",
+    "bars",
+    "bead_lines_mm",
     "bead_to_film",
     "close",
+    "endangers",
     "find_leaks",
     "good_strokes",
+    "half_round",
+    "leaking_holes",
+    "line_mm",
+    "nearest_stretch",
     "ready_for_oil",
     "spread",
     "squeeze_gap_disc",
     "squeeze_gap_strip",
     "squeeze_time_disc",
     "squeeze_time_strip",
+    "stroke",
+    "surplus",
+    "usable",
 ]

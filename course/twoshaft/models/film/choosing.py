@@ -1,0 +1,56 @@
+"""Which sealant a joint can take: its gap, its stiffness and the time that the work needs.
+
+Anaerobic sealant cures between rigid metal faces, up to a gap of about 0.25 mm (published selection
+charts; 0.38 mm is given as the largest elsewhere); moisture-curing sealant bridges more and follows
+covers that flex. The unit file's own limits count.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from enum import StrEnum
+
+from twoshaft.models.validity import in_range, positive
+from twoshaft.units.quantities import Q
+from twoshaft.units.sections.faces import Sealant, SealantKind
+
+
+class Bar(StrEnum):
+    """Why a sealant cannot be used on a joint."""
+
+    GAP = "gap"
+    FLEXES = "flexes"
+    TIME = "time"
+
+
+def bars(sealant: Sealant, *, gap: Q, minutes: float, rigid: bool) -> tuple[Bar, ...]:
+    """What speaks against a sealant on a joint; empty if it can be used.
+
+    Parameters
+    ----------
+    sealant : Sealant
+    gap : pint.Quantity
+        Largest gap of the bolted joint, 0 to 20 mm.
+    minutes : float
+        From the first sealant to the closed joint.
+    rigid : bool
+        Whether both sides are thick metal that does not flex.
+    """
+    gap_mm = in_range("gap", gap, 0.0, 20.0, "mm", "sealed faces")
+    needed = positive("minutes", minutes, "", "clock of the work", zero=True)
+    limit = sealant.open_minutes if sealant.skin_minutes is None else sealant.skin_minutes
+    found = []
+    if gap_mm > sealant.largest_gap_mm:
+        found.append(Bar.GAP)
+    if sealant.kind is SealantKind.ANAEROBIC and not rigid:
+        found.append(Bar.FLEXES)
+    if needed > limit:
+        found.append(Bar.TIME)
+    return tuple(found)
+
+
+def usable(
+    sealants: Iterable[Sealant], *, gap: Q, minutes: float, rigid: bool
+) -> tuple[Sealant, ...]:
+    """The sealants that a joint can take; parameters as for `bars`."""
+    return tuple(one for one in sealants if not bars(one, gap=gap, minutes=minutes, rigid=rigid))

@@ -1,0 +1,53 @@
+"""Bolt holes and a bead: at which bolts the oil finds a way out.
+
+The bead seals the strip that it is pressed to. A hole is reached when the oil side of the face, or
+the oil itself, touches it; from there the oil gets out if the hole leads out under the bolt's head,
+or if the outer side of the face touches the hole too.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+import numpy as np
+
+from twoshaft.models.film.land import Kind, Land
+from twoshaft.models.film.passes import Side, bead_lines_mm
+from twoshaft.models.validity import in_range
+from twoshaft.units.quantities import Q
+
+_EIGHT = np.ones((3, 3), dtype=bool)
+
+
+def leaking_holes(land: Land, sides: Mapping[str, Side], width: Q) -> tuple[str, ...]:
+    """Ids of the bolt holes through which oil gets out, in the face's order.
+
+    Parameters
+    ----------
+    land : Land
+    sides : mapping of str to Side
+        On which side the bead passes each hole, as for `bead_lines_mm`.
+    width : pint.Quantity
+        Of the strip that the bead is pressed to, 1 to 10 mm.
+    """
+    from scipy import ndimage
+
+    half_m = in_range("width of the pressed bead", width, 1.0, 10.0, "mm", "a bead") / 2e3
+    sealed = np.zeros(land.kind.shape, dtype=bool)
+    for line in bead_lines_mm(land.face, sides):
+        sealed |= land.distance_m(line / 1e3, half_m) <= half_m
+    region, _ = ndimage.label(land.is_face & ~sealed, structure=_EIGHT)
+
+    def reached(start: np.ndarray) -> np.ndarray:
+        """Cells that a fluid from some cells gets to, and those beside them."""
+        touched = np.unique(region[ndimage.binary_dilation(start, structure=_EIGHT)])
+        wet = start | np.isin(region, touched[touched > 0])
+        return ndimage.binary_dilation(wet, structure=_EIGHT)
+
+    oil, out = reached(land.kind == Kind.OIL), reached(land.kind == Kind.OUTSIDE)
+    leaking = []
+    for number, hole in enumerate(land.face.holes):
+        cells = land.hole == number
+        if (oil & cells).any() and (hole.open or (out & cells).any()):
+            leaking.append(hole.id)
+    return tuple(leaking)

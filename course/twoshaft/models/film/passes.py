@@ -1,0 +1,194 @@
+"""Passes of the hand along a face: a stretch between two bolts, a ring round a hole, a free line.
+
+A pass is how a mechanic says it ("a 1.5 mm bead from bolt 3 to bolt 4, on the oil side of the
+bolts"); a stroke is where the paste then lies.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+
+import numpy as np
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.models.film.laying import Stroke
+from twoshaft.units.quantities import Q
+from twoshaft.units.sections.faces import CavityKind, Face, Hole
+
+# A bead keeps this far from a hole's edge, and swings out over this length (common practice).
+CLEAR_MM, SWING_MM, STEP_MM = 2.5, 14.0, 2.0
+
+
+class Hand(StrEnum):
+    """What the pass is done with."""
+
+    FILM = "film"
+    BEAD = "bead"
+    WIPE = "wipe"
+
+
+class Side(StrEnum):
+    """Where a pass runs: along the land's middle, on either side of the bolts, round, or free."""
+
+    MIDDLE = "middle"
+    INSIDE = "inside"
+    OUTSIDE = "outside"
+    ROUND = "round"
+    FREE = "at"
+
+
+@dataclass(frozen=True)
+class Pass:
+    """One pass.
+
+    Attributes
+    ----------
+    hand : Hand
+    size_mm : float
+        Thickness of a film or diameter of a bead; 0 for a cloth.
+    side : Side
+    place : str
+        Segment or, for a ring, hole; empty for a free line.
+    points : tuple of (float, float)
+        Of a free line [mm]; empty otherwise.
+    """
+
+    hand: Hand
+    size_mm: float
+    side: Side
+    place: str = ""
+    points: tuple[tuple[float, float], ...] = ()
+
+
+def line_mm(face: Face, done: Pass) -> np.ndarray:
+    """Line of a pass, shape (n, 2) [mm].
+
+    Raises
+    ------
+    OutOfRangeError
+        For a segment or hole that the face lacks.
+    """
+    if done.side is Side.FREE:
+        return np.asarray(done.points, dtype=float)
+    if done.side is Side.ROUND:
+        return _ring(_one(face.holes, done.place, "hole", face))
+    segment = _one(face.segments, done.place, "stretch", face)
+    line = np.asarray(segment.points, dtype=float)
+    if done.side is Side.MIDDLE:
+        return line
+    return _beside_holes(face, _fine(line), {hole.id: done.side for hole in face.holes})
+
+
+def bead_lines_mm(face: Face, sides: Mapping[str, Side]) -> list[np.ndarray]:
+    """Lines of one bead all the way round, on a chosen side of every bolt, each (n, 2) [mm].
+
+    Parameters
+    ----------
+    face : Face
+    sides : mapping of str to Side
+        By hole; a hole left out, or one with `Side.MIDDLE`, is crossed. `Side.ROUND` splits the
+        bead and goes round on both sides.
+    """
+    both = {id: Side.INSIDE if side is Side.ROUND else side for id, side in sides.items()}
+    lines = [
+        _beside_holes(face, _fine(np.asarray(segment.points, dtype=float)), both)
+        for segment in face.segments
+    ]
+    return lines + [_ring(hole) for hole in face.holes if sides.get(hole.id) is Side.ROUND]
+
+
+def stroke(face: Face, done: Pass, minute: float = 0.0) -> Stroke:
+    """What a pass lays or takes off.
+
+    Parameters
+    ----------
+    face : Face
+    done : Pass
+    minute : float
+        When it was done [min].
+
+    Raises
+    ------
+    OutOfRangeError
+        For an unknown place or a size that no hand lays.
+    """
+    points = Q(line_mm(face, done), "mm")
+    width = Q(face.film_width_mm, "mm")
+    if done.hand is Hand.BEAD:
+        return Stroke.bead(points, diameter=Q(done.size_mm, "mm"), minute=minute)
+    if done.hand is Hand.FILM:
+        return Stroke.finger(points, width=width, thickness=Q(done.size_mm, "mm"), minute=minute)
+    # A cloth reaches over both edges of the face.
+    return Stroke.wipe(points, width=2 * width)
+
+
+def nearest_stretch(face: Face, x_mm: float, y_mm: float) -> str:
+    """Id of the stretch that runs nearest to a point."""
+    at = np.array([x_mm, y_mm])
+
+    def away(segment) -> float:
+        return float(np.hypot(*(_fine(np.asarray(segment.points, dtype=float)) - at).T).min())
+
+    return min(face.segments, key=away).id
+
+
+def _one(entries, id: str, what: str, face: Face):
+    for entry in entries:
+        if entry.id == id:
+            return entry
+    raise OutOfRangeError(what, id, ", ".join(entry.id for entry in entries), face.name)
+
+
+def _ring(hole: Hole) -> np.ndarray:
+    angle = np.linspace(0, 2 * np.pi, 25)
+    radius = hole.diameter_mm / 2 + CLEAR_MM
+    return np.column_stack([hole.x_mm + radius * np.cos(angle), hole.y_mm + radius * np.sin(angle)])
+
+
+def _fine(line: np.ndarray) -> np.ndarray:
+    steps = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(line, axis=0).T))])
+    at = np.linspace(0, steps[-1], max(2, int(np.ceil(steps[-1] / STEP_MM)) + 1))
+    return np.column_stack([np.interp(at, steps, line[:, k]) for k in (0, 1)])
+
+
+_SIGNS = {Side.INSIDE: 1, Side.OUTSIDE: -1}
+
+
+def _beside_holes(face: Face, line: np.ndarray, sides: Mapping[str, Side]) -> np.ndarray:
+    """The line, swung to one side of the holes that it would cross."""
+    along = np.gradient(line, axis=0)
+    along /= np.hypot(*along.T)[:, None]
+    inwards = np.column_stack([-along[:, 1], along[:, 0]])
+    if not _towards_oil(face, line, inwards):
+        inwards = -inwards
+    out = np.zeros(len(line))
+    for hole in face.holes:
+        away = np.hypot(line[:, 0] - hole.x_mm, line[:, 1] - hole.y_mm)
+        near = np.clip(1 - away / SWING_MM, 0, 1)
+        swing = (hole.diameter_mm / 2 + CLEAR_MM) * near**2 * (3 - 2 * near)
+        swing *= _SIGNS.get(sides.get(hole.id, Side.MIDDLE), 0)
+        out = np.where(np.abs(swing) > np.abs(out), swing, out)
+    return line + out[:, None] * inwards
+
+
+def _towards_oil(face: Face, line: np.ndarray, inwards: np.ndarray) -> bool:
+    """Whether a set of normals points at the oil: the side on which more of it lies near."""
+    rooms = [
+        np.asarray(cavity.outline) for cavity in face.cavities if cavity.kind is CavityKind.OIL
+    ]
+    reach = face.film_width_mm
+
+    def hits(way: float) -> int:
+        return sum(_inside(room, point) for room in rooms for point in line + way * inwards)
+
+    return hits(reach) >= hits(-reach)
+
+
+def _inside(polygon: np.ndarray, point: np.ndarray) -> bool:
+    (x0, y0), (x1, y1) = polygon.T, np.roll(polygon, -1, axis=0).T
+    crosses = (y0 <= point[1]) != (y1 <= point[1])
+    rise = np.where(y1 == y0, 1.0, y1 - y0)
+    at = x0 + (point[1] - y0) * (x1 - x0) / rise
+    return bool((crosses & (at > point[0])).sum() % 2)

@@ -1,0 +1,45 @@
+"""What a film leaves over when its gap is full, and the lump that this makes along an edge."""
+
+from __future__ import annotations
+
+import math
+
+from twoshaft.models.validity import in_range, positive
+from twoshaft.units.quantities import Q
+from twoshaft.units.sections.faces import Guide
+
+
+def surplus(film: Q, gap: Q, width: Q, length: Q) -> Q:
+    """Volume [mm³] that a film leaves over when it has filled its gap; 0 if it does not fill it.
+
+    Parameters
+    ----------
+    film, gap : pint.Quantity
+        Thickness of the film and of the closed gap, 0 to 10 mm.
+    width, length : pint.Quantity
+        Of the strip, above 0 mm.
+    """
+    film_mm = in_range("thickness of the film", film, 0.0, 10.0, "mm", "sealant laid by hand")
+    gap_mm = in_range("gap", gap, 0.0, 10.0, "mm", "sealed faces")
+    area = positive("width", width, "mm", "a strip") * positive("length", length, "mm", "a strip")
+    return Q(max(0.0, film_mm - gap_mm) * area, "mm**3")
+
+
+def half_round(volume: Q, length: Q) -> Q:
+    """Radius [mm] of the half round that a volume makes along an edge: V / L = pi r² / 2.
+
+    Parameters
+    ----------
+    volume : pint.Quantity
+        0 mm³ and above.
+    length : pint.Quantity
+        Of the edge, above 0 mm.
+    """
+    volume_mm3 = positive("volume", volume, "mm**3", "a lump along an edge", zero=True)
+    length_mm = positive("length", length, "mm", "a lump along an edge")
+    return Q(math.sqrt(2 * volume_mm3 / length_mm / math.pi), "mm")
+
+
+def endangers(guide: Guide, lump: Q) -> bool:
+    """Whether a lump within a guide's reach is larger than the guide bears."""
+    return positive("lump", lump, "mm", "an oil guide", zero=True) > guide.largest_lump_mm

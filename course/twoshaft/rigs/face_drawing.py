@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
+from dataclasses import dataclass
 
 import numpy as np
 
@@ -179,3 +180,41 @@ def clamp_bars(
             f"{text} {value:.1f} kN</text>"
         )
     return drawing.text()
+
+
+@dataclass(frozen=True)
+class FacePicture:
+    """A drawing of a face that shows itself in a notebook and on a page."""
+
+    svg: str
+    words: str
+
+    def _repr_html_(self) -> str:
+        return f"<style>{style.css_variables()}</style><div class='twoshaft'>{self.svg}</div>"
+
+    def __repr__(self) -> str:
+        return self.words
+
+
+def face_picture(unit: Unit, group: str, pulled: Sequence[int]) -> FacePicture:
+    """Draw a group's bolts on its face, those that were pulled dark.
+
+    Parameters
+    ----------
+    unit : Unit
+    group : str
+        Id of a fastener group with positions.
+    pulled : sequence of int
+        Bolts counted from 1, in the order in which they were pulled.
+
+    Returns
+    -------
+    FacePicture
+        Something a notebook displays.
+    """
+    fastening = Fastening.of(unit, group)
+    count = len(fastening.positions_m)
+    listed = ", ".join(map(str, pulled))
+    words = f"{fastening.group.name}, numbered round the ring from 1 to {count}. Pulled: {listed}."
+    svg = face_drawing(unit, fastening, fastening.group.name, words, {k - 1 for k in pulled})
+    return FacePicture(f"{svg}<p>{words}</p>", words)

@@ -20,7 +20,7 @@ UNITS = {
     "kgf·cm": ("force_kilogram * cm", 5),
 }
 """Unit on the card: for the registry, and the step that such a card is rounded to."""
-ANGLES = (0, 0, 30, 45, 60)
+ANGLES = (0, 0, 45, 60)
 REACHES = (45, 50, 55, 60, 65, 70)
 APART = 1.06
 """A wrench is clearly suited or clearly not: its limits lie at least this factor away."""

@@ -7,6 +7,7 @@ from dataclasses import replace
 import numpy as np
 
 from twoshaft.models.joint import Face, Fastening, Round, clockwise, crosswise, tighten
+from twoshaft.models.order import OrderTask, model_order
 from twoshaft.readings.threaded_joints.lot import Lot
 from twoshaft.units.quantities import Q
 
@@ -15,6 +16,8 @@ UNEVEN = 0.2
 """Spread after one round that is worth a task."""
 MOST_ROUNDS = 4
 MOST_BOLTS = 10
+RIGHT, OPTIONS = 3, 6
+"""How many steps are needed before the bolts, and how many are shown."""
 READING_KN = 0.1
 """What the rig's figures are rounded to."""
 
@@ -81,7 +84,10 @@ def _face(fastening: Fastening, stream) -> dict | None:
 
 
 def draw_pattern(lot: Lot) -> dict:
-    """A face on which the first bolts have been pulled crosswise; ``pulled`` counts from 1."""
+    """A face on which the first bolts have been pulled crosswise; ``pulled`` counts from 1.
+
+    ``before`` names the step that tightens them, and steps to choose from.
+    """
     stream = lot.stream.child("pattern")
     pool = [f for f in lot.fastenings if len(f.positions_m) >= 6]
     for fastening in lot.in_turn("pattern", pool):
@@ -89,10 +95,33 @@ def draw_pattern(lot: Lot) -> dict:
         first, done = stream.integer(count), 2 + stream.integer(2)
         pulled = [(first + k) % count for k in crosswise(count)[:done]]
         left = [k for k in range(count) if k not in pulled]
+        before = _before(lot, fastening, stream)
+        if before is None:
+            continue
         return {
             "group": fastening.group.id,
             "name": fastening.group.name,
             "pulled": [k + 1 for k in pulled],
             "options": [[f"bolt-{k + 1}", f"Bolt {k + 1}"] for k in left],
+            "before": before,
         }
     raise lot.too_small("pattern")
+
+
+def _before(lot: Lot, fastening: Fastening, stream) -> dict | None:
+    """Steps of the build near the one that tightens a group, some of them needed before it."""
+    task = OrderTask.from_unit(lot.unit)
+    step = next((s for s in fastening.group.operations if s in task.number), None)
+    if step is None:
+        return None
+    place = task.number[step]
+    near = [s for s in model_order(task) if s != step]
+    at = model_order(task).index(step)
+    needed = [s for s in near[:at] if task.before[place] >> task.number[s] & 1][-RIGHT:]
+    later = [s for s in near[at:] if task.after[place] >> task.number[s] & 1][: OPTIONS - RIGHT]
+    if len(needed) < RIGHT or len(later) < OPTIONS - RIGHT:
+        return None
+    return {
+        "step": [step, task.label(step)],
+        "options": stream.shuffled(task.labelled([*needed, *later])),
+    }

@@ -1,0 +1,644 @@
+# %% [markdown]
+# # Threaded joints: exercise
+#
+# <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
+#
+# Nine tasks about torque, clamp and threads. Take about an hour, with a calculator. Every answer is saved as you give it; you can stop and come back.
+#
+# Write numbers with their unit, as in the workshop: 18.5 kN, 13 lbf·ft, 85 %. The factor K of a bolt stands in the tables: torque = K × clamp × thread diameter.
+#
+# *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+from twoshaft.models import joint
+from twoshaft.plots.tables import given_table
+from twoshaft.rigs import face_tightening
+from twoshaft.rigs.face_drawing import face_picture
+from twoshaft.units.quantities import Q
+
+sheet = open_sheet("threaded-joints")
+given, unit = sheet.given, sheet.unit
+
+# %% tags=["reference"]
+from twoshaft.models import joint, order
+from twoshaft.readings.threaded_joints import face_like
+from twoshaft.units.quantities import Q
+from twoshaft_grader.marking import Slip, ref
+
+asked = given["asked"]
+
+# %% [markdown] tags=["task"]
+# ## 1. From an old card to the clamp
+#
+# An old job card gives a torque, and the bolt can only be reached with an adapter. Turn the torque into N·m, choose the wrench, work out what to set on it, and the clamp that the bolt should get.
+#
+# Done means: the setting is right to one mark of the wrench's scale. *6 points.*
+
+# %% tags=["rig"]
+card = given["card"]
+given_table("The job card", ["bolt", "thread", "torque", "thread is", "adapter reach, mm", "adapter angle, °"],
+            [(card["name"], card["thread"], f"{card['figure']:g} {card['unit']}", card["state"][1],
+              card["reach_mm"], card["angle_deg"])])
+
+# %% tags=["rig"]
+given_table("Wrenches in the drawer", ["wrench", "scale from, N·m", "to, N·m", "marks every, N·m", "length to mid grip, mm"],
+            [wrench[1:] for wrench in given["card"]["wrenches"]])
+
+# %% tags=["rig"]
+given_table(f"{given['card']['name']}: factor K", ["thread and head", "K"],
+            [(name, f"{k:.3f}") for _, name, k in given["card"]["factors"]])
+
+# %% tags=["form"]
+sheet.form(
+    "card",
+    sheet.number("card-torque", "What is the torque on the card in N·m?", "N·m"),
+    sheet.choice("card-wrench", "Which wrench do you take?",
+                 options=[*(w[:2] for w in given["card"]["wrenches"]),
+                          ["any", "Any of them: a torque is a torque"]]),
+    sheet.number("card-setting", "What do you set on it, with the adapter?", "N·m"),
+    sheet.number("card-clamp", "What clamp should the bolt get?", "kN"),
+)
+
+# %% tags=["reference"]
+card = given["card"]
+pints = {"lbf·ft": "force_pound * foot", "lbf·in": "force_pound * inch",
+         "kgf·cm": "force_kilogram * cm"}
+where = "03-threaded-joints#units-of-torque"
+torque = ref(
+    "card-torque", Q(card["figure"], pints[card["unit"]]).to("N*m"), outcome="torque-tools",
+    tolerance=0.005, lesson=where,
+    slips=[Slip(Q(card["figure"], pint).to("N*m"), 0,
+                f"That is the figure taken as {name}; look at the unit on the card.")
+           for name, pint in pints.items() if name != card["unit"]],
+)
+
+# %% tags=["reference"]
+tools = {w.id: joint.TorqueWrench(w.name, w.low_nm, w.high_nm, w.step_nm, w.length_mm / 1e3, w.kind,
+                                  w.tool_class) for w in unit.fasteners.wrenches}
+near = torque.m_as("N*m")
+unfit = {name: "Its scale ends below this torque." if near > tool.high_nm else
+         "So low on its scale no tolerance is promised: that begins at a fifth of the top."
+         for name, tool in tools.items() if not tool.suits(torque)}
+unfit["any"] = "Each scale has a range in which it can be trusted; the torque must lie in it."
+chosen = ref("card-wrench", min(set(tools) - set(unfit), default=""), outcome="torque-tools",
+             lesson="03-threaded-joints#adapters",
+             slips=[Slip(name, 0, why) for name, why in unfit.items()])
+
+# %% tags=["reference"]
+length, reach = Q(tools[chosen].length_m, "m"), Q(card["reach_mm"], "mm")
+angle = Q(card["angle_deg"], "degree")
+straight = joint.setting_with_adapter(torque, length, reach)
+slips = [
+    Slip(torque, 0, "This leaves the adapter out: with it the lever is longer."),
+    Slip(joint.torque_at_bolt(torque, length, reach, angle), 0.25,
+         "You multiplied where the longer lever asks you to divide: the bolt would get too much."),
+]
+slips += [Slip(straight, 0.5, "This is for an adapter straight on; yours stands at an angle.")] * bool(angle)
+setting = ref("card-setting", joint.setting_with_adapter(torque, length, reach, angle), weight=2,
+              outcome="torque-tools", lesson="03-threaded-joints#adapters", slips=slips,
+              tolerance={"absolute": Q(tools[chosen].step_nm, "N*m"), "relative": 0.005})
+
+# %% tags=["reference"]
+factor = {state: k for state, _, k in card["factors"]}
+name = {state: text for state, text, _ in card["factors"]}
+size, right = Q(card["diameter_mm"], "mm"), card["state"][0]
+slips = [Slip(joint.clamp_short(torque, k, size), 0.25,
+              f"You took K for “{name[state]}”; the card names another state.")
+         for state, k in factor.items() if state != right]
+slips += [Slip(joint.clamp_short(setting, factor[right], size), 0.25,
+               "You went on with the setting; the bolt gets the torque.")]
+ref("card-clamp", joint.clamp_short(torque, factor[right], size), outcome="clamp-from-torque",
+    weight=2, tolerance=0.015, slips=slips, lesson="03-threaded-joints#clamp-not-torque")
+
+# %% tags=["mark"] task="card" points=6
+
+# %% [markdown] tags=["task"]
+# ## 2. A setting that was found
+#
+# Somebody has tightened a bolt and left the wrench with its adapter as the table shows. Find out what the bolt got and decide what is to be done.
+#
+# The workshop's rule: inside the window it stays. Outside the window it is slackened fully and tightened again. At 90 % of the clamp at which it yields, or more, it is renewed. *7 points.*
+
+# %% tags=["rig"]
+found = given["found"]
+given_table("As it was found", ["", ""], [
+    ("bolt", f"{found['name']}, {found['thread']}, class {found['strength']}"),
+    ("thread and head", found["state"][1]),
+    ("K in this state", next(f"{k:.3f}" for s, _, k in found["factors"] if s == found["state"][0])),
+    ("wrench set to", f"{found['setting_nm']:g} N·m"),
+    ("wrench, square drive to mid grip", f"{found['length_mm']:g} mm"),
+    ("adapter", f"reach {found['reach_mm']:g} mm, angle {found['angle_deg']:g}°"),
+    ("window of the torque", f"{found['window_nm'][0]:g} to {found['window_nm'][1]:g} N·m"),
+    ("clamp at which it yields in tightening", f"{found['yields_kn']:g} kN"),
+])
+
+# %% tags=["form"]
+sheet.form(
+    "found",
+    sheet.number("found-torque", "What torque did the bolt get?", "N·m"),
+    sheet.number("found-clamp", "What clamp did that leave?", "kN"),
+    sheet.number("found-use", "What share is that of the clamp at which it yields?", "%"),
+    sheet.choice("found-do", "What do you do?", options=[
+        ["by-feel", "Pull on a little by feel, to be sure"],
+        ["leave", "Leave it: it got what it should"],
+        ["again", "Slacken it fully and tighten it again with the right setting"],
+        ["turn-back", "Turn it back a little, until the wrench shows the right torque"],
+        ["renew", "Fit a new one, and check the thread that the old one went into"],
+    ]),
+)
+
+# %% tags=["reference"]
+found = given["found"]
+length, reach, angle = (Q(found["length_mm"], "mm"), Q(found["reach_mm"], "mm"),
+                        Q(found["angle_deg"], "degree"))
+shown = Q(found["setting_nm"], "N*m")
+torque = ref(
+    "found-torque", joint.torque_at_bolt(shown, length, reach, angle), outcome="torque-tools",
+    tolerance=0.01, lesson="03-threaded-joints#adapters",
+    slips=[Slip(shown, 0, "This is what the wrench was set to; the adapter adds to it."),
+           Slip(joint.setting_with_adapter(shown, length, reach, angle), 0.25,
+                "You divided; the longer lever gives the bolt more than the wrench shows.")],
+)
+
+# %% tags=["reference"]
+factor = {state: k for state, _, k in found["factors"]}
+size = Q(found["diameter_mm"], "mm")
+clamp = ref("found-clamp", joint.clamp_short(torque, factor[found["state"][0]], size),
+            outcome="clamp-from-torque", tolerance=0.015,
+            lesson="03-threaded-joints#clamp-not-torque")
+use = ref("found-use", (clamp / Q(found["yields_kn"], "kN")).to("percent"),
+          outcome="clamp-from-torque", tolerance={"absolute": Q(1.5, "percent")},
+          lesson="03-threaded-joints#clamp-not-torque",
+          slips=[Slip((Q(found["yields_kn"], "kN") / clamp).to("percent"), 0.25,
+                      "This is the yield over the clamp; asked is the clamp over the yield.")])
+
+# %% tags=["reference"]
+low, high = found["window_nm"]
+inside = low <= torque.m_as("N*m") <= high
+todo = "renew" if use.m_as("percent") >= 90 else "leave" if inside else "again"
+why = {
+    "by-feel": "By feel a hand is off by a third; that is why the wrench exists.",
+    "leave": "Hold the torque that the bolt got against the window.",
+    "again": "Hold torque and share of yield against the rule once more.",
+    "turn-back": "Turning back, friction points the other way: the wrench then tells nothing of the clamp.",
+    "renew": "Only a bolt that came near its yield has to be renewed.",
+}
+ref("found-do", todo, outcome="clamp-from-torque", weight=3,
+    lesson="03-threaded-joints#clamp-not-torque",
+    slips=[Slip(key, 0, text) for key, text in why.items() if key != todo])
+
+# %% tags=["mark"] task="found" points=7
+
+# %% [markdown] tags=["task"]
+# ## 3. The wrong state
+#
+# A bolt was about to be tightened when somebody looked at its thread. **The last question must be right to pass.** *6 points.*
+
+# %% tags=["rig"]
+state = given["state"]
+given_table("The bolt and its thread", ["", ""], [
+    ("bolt", f"{state['name']}, {state['thread']}"),
+    ("torque", f"{state['torque_nm']:g} N·m"),
+    ("stated for", state["state"][1]),
+    ("found", state["found"][1]),
+])
+
+# %% tags=["rig"]
+given_table(f"{given['state']['name']}: factor K", ["thread and head", "K"],
+            [(name, f"{k:.3f}") for _, name, k in given["state"]["factors"]])
+
+# %% tags=["form"]
+sheet.form(
+    "state",
+    sheet.number("state-clamp", "What clamp would it get with the stated torque, as it was found?", "kN"),
+    sheet.choice("state-what", "What does that mean for the joint?", options=[
+        ["same", "Nothing: the wrench sets the clamp, whatever the thread is like"],
+        ["more", "More clamp than meant: the bolt or its thread may be pulled too far"],
+        ["scatter", "The clamp stays as meant on average; only the spread grows"],
+        ["less", "Less clamp than meant, although the wrench clicks"],
+        ["other-torque", "The wrench clicks at another torque than the one set"],
+    ]),
+    sheet.choice("state-do", "How do you fit it?", options=[
+        ["as-found", "As it was found, at the stated torque"],
+        *([s, f"First bring thread and head to this state: {n}"] for s, n, _ in given["state"]["factors"]),
+    ]),
+)
+
+# %% tags=["reference"]
+state = given["state"]
+factor = {one: k for one, _, k in state["factors"]}
+name = {one: text for one, text, _ in state["factors"]}
+stated, seen = state["state"][0], state["found"][0]
+size, torque = Q(state["diameter_mm"], "mm"), Q(state["torque_nm"], "N*m")
+meant = joint.clamp_short(torque, factor[stated], size)
+clamp = ref("state-clamp", joint.clamp_short(torque, factor[seen], size), weight=2, tolerance=0.015,
+            outcome="clamp-from-torque", lesson="03-threaded-joints#wet-threads",
+            slips=[Slip(meant, 0.25, "This is the clamp in the state that the torque is stated for; "
+                                     "the thread was found in another."),
+                   *(Slip(joint.clamp_short(torque, k, size), 0.25, f"You took K for “{name[one]}”.")
+                     for one, k in factor.items() if one not in (stated, seen))])
+
+# %% tags=["reference"]
+effect = "more" if clamp > meant else "less"
+why = {
+    "same": "The wrench sets the torque; friction decides what of it becomes clamp.",
+    "more": "Hold your clamp against the one in the stated state.",
+    "less": "Hold your clamp against the one in the stated state.",
+    "scatter": "Compare the two values of K: the middle moves, not only the spread.",
+    "other-torque": "The wrench clicks where it is set; it does not know the friction.",
+}
+ref("state-what", effect, outcome="thread-state", weight=2, lesson="03-threaded-joints#wet-threads",
+    slips=[Slip(key, 0, text) for key, text in why.items() if key != effect])
+ref("state-do", stated, outcome="thread-state", weight=2, must_pass=True,
+    lesson="03-threaded-joints#wet-threads",
+    slips=[Slip("as-found", 0, "The torque belongs to one state of the thread, not to this one."),
+           *(Slip(one, 0, "The torque is not stated for this state.") for one in factor if one != stated)])
+
+# %% tags=["mark"] task="state" points=6
+
+# %% [markdown] tags=["task"]
+# ## 4. A bolt in aluminium
+#
+# A bolt was measured against its hole. The workshop's rule: the hole's thread must carry at least 1.5 times the most clamp that the torque can leave.
+#
+# Read the second part on its own. **Its question must be right to pass.** *8 points.*
+
+# %% tags=["rig"]
+alloy = given["alloy"]
+given_table("Bolt and hole", ["", ""], [
+    ("bolt", f"{alloy['name']}, {alloy['thread']}, pitch {alloy['pitch_mm']:g} mm"),
+    ("hole", alloy["metal"]),
+    ("thread of bolt and hole that meets", f"{alloy['meets_mm']:g} mm"),
+    ("good thread in the hole, to its end", f"{alloy['good_mm']:g} mm"),
+    ("each millimetre of it carries", f"{alloy['per_mm_kn']:g} kN before it strips"),
+    ("most clamp that the torque can leave", f"{alloy['most_kn']:g} kN"),
+])
+
+# %% tags=["rig"]
+given_table("At the bench", ["what happened"], [(given["asked"]["hand_start"]["story"],)])
+
+# %% tags=["form"]
+sheet.form(
+    "alloy",
+    sheet.number("alloy-turns", "How many turns of thread meet?"),
+    sheet.number("alloy-load", "At what load does the hole's thread strip?", "kN"),
+    sheet.number("alloy-margin", "How many times the most clamp is that?"),
+    sheet.choice("alloy-use", "What do you do with this bolt and hole?", options=[
+        ["less-torque", "Fit it with less torque"],
+        ["insert", "Have the hole's thread repaired with an insert first"],
+        ["fit", "Fit it as it is"],
+        ["compound", "Fit it with locking compound, which fills the thread"],
+        ["longer", "Fit a longer bolt that uses all the good thread"],
+    ]),
+    sheet.choice("alloy-hand", "At the bench: what do you do?", options=given["asked"]["hand_start"]["options"]),
+)
+
+# %% tags=["reference"]
+alloy = given["alloy"]
+where = "03-threaded-joints#bolts-in-aluminium"
+ref("alloy-turns", alloy["meets_mm"] / alloy["pitch_mm"], outcome="alloy-threads", lesson=where,
+    tolerance={"absolute": 0.1},
+    slips=[Slip(alloy["good_mm"] / alloy["pitch_mm"], 0.5, "This counts all the good thread; the bolt "
+                "does not reach that far.")])
+load = ref("alloy-load", Q(alloy["meets_mm"] * alloy["per_mm_kn"], "kN"), outcome="alloy-threads",
+           tolerance=0.01, lesson=where,
+           slips=[Slip(Q(alloy["good_mm"] * alloy["per_mm_kn"], "kN"), 0.5,
+                       "This takes all the good thread; only what meets can carry.")])
+margin = ref("alloy-margin", load.m_as("kN") / alloy["most_kn"], outcome="alloy-threads",
+             tolerance={"absolute": 0.03, "relative": 0.015}, lesson=where,
+             slips=[Slip(alloy["most_kn"] / load.m_as("kN"), 0.25, "This is upside down.")])
+
+# %% tags=["reference"]
+most_thread = alloy["good_mm"] * alloy["per_mm_kn"] / alloy["most_kn"]
+use = "fit" if margin >= alloy["safe"] else "longer" if most_thread >= alloy["safe"] else "insert"
+why = {
+    "less-torque": "Less torque leaves less clamp than the joint needs.",
+    "compound": "Compound keeps a bolt from turning; it carries no load.",
+    "fit": "Hold the margin against the workshop's rule.",
+    "longer": "Work out the margin now, and with all the good thread; compare both with the rule.",
+    "insert": "A repair is for a hole whose good thread cannot carry enough.",
+}
+ref("alloy-use", use, outcome="alloy-threads", weight=2, lesson=where,
+    slips=[Slip(key, 0, text) for key, text in why.items() if key != use])
+
+# %% tags=["reference"]
+key = {"stiff": "back-out", "many": "fingers-first", "no-hole": "shift", "chips": "inspect"}
+why = {
+    "An impact tool neither feels a crossed thread nor stops in time.":
+        "impact-low impact-run impact-all air-ratchet impact-catch impact-home",
+    "With a lever you do not feel the thread being cut; fingers do.": "ratchet torque-it oil-it",
+    "Once one bolt is tight the part can no longer shift for the next.": "one-by-one pull-over",
+    "That hides the fault; it is still there when the unit runs.": "drill-out leave-out",
+    "The hole's thread is the weak one, and it has lost metal.": "new-bolt locker-fill half-torque",
+}
+why = {option: text for text, options in why.items() for option in options.split()}
+ref("alloy-hand", key[asked["hand_start"]["id"]], outcome="alloy-threads", weight=2, must_pass=True,
+    lesson="03-threaded-joints#bolts-in-aluminium",
+    slips=[Slip(o, 0, why[o]) for o, _ in asked["hand_start"]["options"] if o in why])
+
+# %% tags=["mark"] task="alloy" points=8
+
+# %% [markdown] tags=["task"]
+# ## 5. A blind hole that is not empty
+#
+# A blind hole was measured with a depth gauge, and what stands in it was drawn off and measured too. The bolt is to go in. **The last question must be right to pass.** *6 points.*
+
+# %% tags=["rig"]
+blind = given["blind"]
+given_table("The hole and its bolt", ["", ""], [
+    ("bolt", f"{blind['name']}, {blind['thread']}, pitch {blind['pitch_mm']:g} mm"),
+    ("full depth of the hole", f"{blind['depth_mm']:g} mm"),
+    ("tip of the bolt stands in it, head down", f"{blind['reach_mm']:g} mm deep"),
+    ("section of the hole", f"{blind['area_mm2']:g} mm²"),
+    ("liquid in the hole", f"{blind['oil_ml']:g} mL"),
+    ("torque", f"{blind['torque_nm']:g} N·m"),
+])
+
+# %% tags=["rig"]
+given_table("What is to be done", ["the question"], [(given["asked"]["blind_do"]["story"],)])
+
+# %% tags=["form"]
+sheet.form(
+    "blind",
+    sheet.number("blind-room", "How much room is left under the tip when the head is down?", "mL"),
+    sheet.number("blind-turns", "How many turns before the head is down does the bolt meet the liquid?"),
+    sheet.choice("blind-what", "What happens if it is tightened like this?", options=[
+        ["no-click", "The wrench does not click, so you notice at once"],
+        ["past-thread", "The liquid gets out past the thread; the joint is as meant"],
+        ["locks", "The wrench clicks, the clamp is missing, and the wall may split"],
+        ["only-oiled", "The thread is oiled, so the clamp is higher; nothing else"],
+        ["cushion", "The liquid gives like a spring and keeps the bolt from loosening"],
+    ]),
+    sheet.choice("blind-do", "What do you do?", options=given["asked"]["blind_do"]["options"]),
+)
+
+# %% tags=["reference"]
+blind = given["blind"]
+where = "03-threaded-joints#oil-in-a-blind-hole"
+section, oil = Q(blind["area_mm2"], "mm**2"), Q(blind["oil_ml"], "mL")
+room = ref("blind-room", (section * Q(blind["depth_mm"] - blind["reach_mm"], "mm")).to("mL"),
+           outcome="blind-holes", tolerance={"absolute": Q(0.006, "mL"), "relative": 0.02},
+           lesson=where,
+           slips=[Slip((section * Q(blind["depth_mm"], "mm")).to("mL"), 0.25,
+                       "This is the whole hole; the bolt fills most of it.")])
+turn = section * Q(blind["pitch_mm"], "mm")
+ref("blind-turns", float(((oil - room) / turn).to("")), outcome="blind-holes", lesson=where,
+    tolerance={"absolute": 0.1, "relative": 0.03},
+    slips=[Slip(float((oil / turn).to("")), 0.25, "This forgets the room under the tip.")])
+
+# %% tags=["reference"]
+thread = joint.Thread.named(blind["thread"])
+hole = joint.BlindHole(blind["depth_mm"] / 1e3, blind["reach_mm"] / 1e3, blind["boss_mm"] / 1e3)
+lock = joint.hydraulic_lock(hole, thread, joint.Fastening.of(unit, blind["group"]).seat, oil,
+                            Q(blind["torque_nm"], "N*m"), 0.12)
+effect = "locks" if lock.locks else "only-oiled"
+why = {
+    "no-click": "The liquid resists like a seated head, so the wrench does click.",
+    "past-thread": "Thick oil and sealant do not get past a thread in the time of a pull.",
+    "only-oiled": "Work out whether the liquid has room under the tip.",
+    "cushion": "A liquid hardly gives at all; its pressure goes into the wall.",
+}
+ref("blind-what", effect, outcome="blind-holes", weight=2, lesson=where,
+    slips=[Slip(key, 0, text) for key, text in why.items() if key != effect])
+
+# %% tags=["reference"]
+key = {"oil": "swab", "sealant": "clear-hole", "washed": "dry-out"}
+why = {
+    "Compressed air throws what is in the hole into somebody's eyes.": "blow air air-jet",
+    "Thick or quick, the liquid has no way out past the thread.": "slow squeeze evaporate",
+    "That changes the bolt's hold in the thread; the liquid stays.": "shorter washer",
+    "A flame and solvent do not go together, and the case is not to be heated.": "flame",
+    "Cured sealant fills the room just as well.": "cure-first",
+    "The torque is not the fault here, and another one mends nothing.": "more torque-down",
+}
+why = {option: text for text, options in why.items() for option in options.split()}
+ref("blind-do", key[asked["blind_do"]["id"]], outcome="blind-holes", weight=2, must_pass=True,
+    lesson="03-threaded-joints#oil-in-a-blind-hole",
+    slips=[Slip(o, 0, why[o]) for o, _ in asked["blind_do"]["options"] if o in why])
+
+# %% tags=["mark"] task="blind" points=6
+
+# %% [markdown] tags=["task"]
+# ## 6. Tighten a cover and read it
+#
+# Tighten the cover below: start all bolts by hand, then pull each once to the full torque **in the order of the table**. Read the clamps. The spread is the largest less the smallest clamp, over the clamp aimed at.
+#
+# Then go on in the same order, round by round, until the spread is what the joint bears. If you lose count, start again. *7 points.*
+
+# %% tags=["rig"]
+face = given["face"]
+given_table(face["name"], ["order of the pulls", "torque, N·m", "clamp aimed at, kN", "spread that the joint bears"],
+            [(", ".join(map(str, face["order"])), face["torque_nm"], face["target_kn"], f"{100 * face['limit']:.0f} %")])
+
+# %% tags=["rig"]
+face_tightening(unit, given["face"]["group"], torque=Q(given["face"]["torque_nm"], "N*m"),
+                joint_share=given["face"]["joint_share"], readings_only=True)
+
+# %% tags=["rig"]
+given_table("One more question", ["the question"], [(given["asked"]["rounds"]["story"],)])
+
+# %% tags=["form"]
+sheet.form(
+    "face",
+    sheet.choice("face-loosest", "Which bolt is loosest after the first round?", options=given["face"]["bolts"]),
+    sheet.number("face-clamp", "What clamp has it then?", "kN"),
+    sheet.number("face-spread", "What is the spread after the first round?", "%"),
+    sheet.number("face-rounds", "After how many rounds in all is the spread what the joint bears?"),
+    sheet.choice("face-why", "Your answer to the question above", options=given["asked"]["rounds"]["options"]),
+)
+
+# %% tags=["reference"]
+face = given["face"]
+fastening = joint.Fastening.of(unit, face["group"])
+target = fastening.bounds(torque=Q(face["torque_nm"], "N*m")).typical
+pulls = [bolt - 1 for bolt in face["order"]]
+flange = face_like(fastening, face["joint_share"])
+first = joint.tighten(flange, [joint.Round.of(pulls, target)]).clamp_n
+where = "03-threaded-joints#tightening-a-face"
+ref("face-loosest", f"bolt-{first.argmin() + 1}", outcome="tighten-face", lesson=where)
+least = ref("face-clamp", Q(float(first.min()) / 1e3, "kN"), outcome="tighten-face", lesson=where,
+            tolerance={"absolute": Q(0.11, "kN")},
+            slips=[Slip(Q(float(first.max()) / 1e3, "kN"), 0, "This is the tightest bolt.")])
+
+# %% tags=["reference"]
+gap = Q(float(first.max()) / 1e3, "kN") - least
+spread = ref("face-spread", (gap / target).to("percent"), outcome="tighten-face", weight=2, lesson=where,
+             tolerance={"absolute": Q(4, "percent")},
+             slips=[Slip((gap / least).to("percent"), 0.5,
+                         "You divided by the loosest clamp; the spread is taken over the one aimed at.")])
+needed = joint.rounds_needed(flange, pulls, target, face["limit"])
+ref("face-rounds", needed, outcome="tighten-face", lesson=where,
+    slips=[Slip(needed - 1, 0, "At the end of that round the spread is still larger than allowed."),
+           Slip(needed + 1, 0.5, "That does it, but a round fewer was enough.")])
+
+# %% tags=["reference"]
+key = {"cure": "nothing", "why-loose": "neighbours", "over": "at-least", "third": "parallel"}
+why = {
+    "A wrench never loosens; where a bolt has enough it only clicks.": "loosen backed-off too-much",
+    "Friction stays what it is for each bolt, however often it is pulled.":
+        "average polish friction-changed friction-third find-bad",
+    "Look at the bolts that you had pulled before: what changed for them?": "stretched unscrewed",
+    "On this face the order changes little, and friction not at all.": "pattern-cures",
+    "The click tells that the bolt resists the torque; think what it cannot tell.": "exact seized unknown",
+    "Think of the far side of the face while the first bolt is pulled.": "save halves",
+}
+why = {option: text for text, options in why.items() for option in options.split()}
+ref("face-why", key[asked["rounds"]["id"]], outcome="tighten-face", weight=2,
+    lesson="03-threaded-joints#tightening-a-face",
+    slips=[Slip(o, 0, why[o]) for o, _ in asked["rounds"]["options"] if o in why])
+
+# %% tags=["mark"] task="face" points=7
+
+# %% [markdown] tags=["task"]
+# ## 7. Go on crosswise
+#
+# On the face below the dark bolts have been pulled in this round. Crosswise means: always as far round the ring as can be from all that have been pulled. Say which bolt comes next, and what had to be done before any of them was tightened. *5 points.*
+
+# %% tags=["rig"]
+face_picture(unit, given["pattern"]["group"], given["pattern"]["pulled"])
+
+# %% tags=["form"]
+sheet.form(
+    "pattern",
+    sheet.choice("pattern-next", "Which bolt comes next, going crosswise?", options=given["pattern"]["options"]),
+    sheet.choices(
+        "pattern-before",
+        f"Tick what must be done before this step: {given['pattern']['before']['step'][1]}",
+        options=given["pattern"]["before"]["options"],
+    ),
+)
+
+# %% tags=["reference"]
+pattern = given["pattern"]
+count = len(joint.Fastening.of(unit, pattern["group"]).positions_m)
+apart = {key: min((bolt - int(key[5:])) % count if k else (int(key[5:]) - bolt) % count
+                  for bolt in pattern["pulled"] for k in (0, 1)) for key, _ in pattern["options"]}
+farthest = {key for key, steps in apart.items() if steps == max(apart.values())}
+ref("pattern-next", farthest, outcome="tighten-face", weight=2,
+    lesson="03-threaded-joints#tightening-a-face",
+    slips=[Slip(key, 0, "This one stands next to a bolt that has just been pulled.")
+           for key, steps in apart.items() if steps == 1 < max(apart.values())])
+
+# %% tags=["reference"]
+whole = order.OrderTask.from_unit(unit)
+mine = whole.before[whole.number[pattern["before"]["step"][0]]]
+ref("pattern-before",
+    {step for step, _ in pattern["before"]["options"] if mine >> whole.number[step] & 1},
+    outcome="tighten-face", weight=3, lesson="03-threaded-joints#tightening-a-face")
+
+# %% tags=["mark"] task="pattern" points=5
+
+# %% [markdown] tags=["task"]
+# ## 8. A shaft nut
+#
+# A shaft nut is to be tightened. **The question about holding the shafts must be right to pass.** *6 points.*
+
+# %% tags=["rig"]
+nut = given["nut"]
+given_table("The nut and its wrench", ["", ""], [
+    ("thread of the nut, as marked", nut["thread"]),
+    ("torque", f"{nut['torque_nm']:g} N·m"),
+    ("wrench, square drive to mid grip", f"{nut['length_mm']:g} mm, no adapter"),
+])
+
+# %% tags=["rig"]
+given_table("Two situations", ["question", "what happened"],
+            [("holding the shafts", given["asked"]["lock"]["story"]),
+             ("using it again", given["asked"]["again"]["story"])])
+
+# %% tags=["form"]
+sheet.form(
+    "nut",
+    sheet.choice("nut-way", "Seen from the nut: which way do you turn to undo it, and to tighten it?", options=[
+        ["both-clockwise", "Undo clockwise, tighten clockwise"],
+        ["undo-clockwise", "Undo clockwise, tighten anticlockwise"],
+        ["both-anticlockwise", "Undo anticlockwise, tighten anticlockwise"],
+        ["undo-anticlockwise", "Undo anticlockwise, tighten clockwise"],
+    ]),
+    sheet.number("nut-pull", "How hard do you pull at the middle of the grip, at the click?", "N"),
+    sheet.choice("nut-lock", "Holding the shafts", options=given["asked"]["lock"]["options"]),
+    sheet.choice("nut-again", "Using it again", options=given["asked"]["again"]["options"]),
+)
+
+# %% tags=["reference"]
+nut = given["nut"]
+where = "03-threaded-joints#shaft-nuts"
+left = joint.Thread.named(nut["thread"]).left_hand
+way, other = ("undo-clockwise", "undo-anticlockwise")[:: 1 if left else -1]
+ref("nut-way", way, outcome="shaft-nuts", lesson=where, weight=2,
+    slips=[Slip(other, 0, "Look at how the thread is marked: LH stands for a left-hand thread."),
+           Slip({"both-clockwise", "both-anticlockwise"}, 0, "Undoing is always the other way round.")])
+torque, grip = Q(nut["torque_nm"], "N*m"), Q(nut["length_mm"], "mm")
+ref("nut-pull", (torque / grip).to("N"), outcome="shaft-nuts", lesson=where, tolerance=0.01,
+    slips=[Slip(Q((torque * grip).m_as("N*m**2"), "N"), 0, "Force is torque divided by the lever."),
+           Slip((2 * torque / grip).to("N"), 0.25, "The lever is the whole length to the grip.")])
+
+# %% tags=["reference"]
+lock = {"how": "two-gears", "turns": "second-gear", "before": "locked-clear"}
+why = {
+    "A tool in the teeth chips them, and flies out when they slip.": "bar screwdriver wedge",
+    "Hands and rags are drawn into the teeth.": "one-gear grip-teeth helper",
+    "A blow tells nothing about the torque, and the teeth take it.": "impact jerk impact-nut",
+    "That does not hold a shaft that can turn, or it spoils its splines.": "vice neutral staked",
+}
+why = {option: text for text, options in why.items() for option in options.split()}
+ref("nut-lock", lock[asked["lock"]["id"]], outcome="shaft-nuts", weight=2, must_pass=True,
+    lesson=where, slips=[Slip(o, 0, why[o]) for o, _ in asked["lock"]["options"] if o in why])
+
+# %% tags=["reference"]
+again = {"staked-once": "new-nut", "compound-once": "clean-fresh", "washer-once": "new-washer"}
+why = {
+    "Metal that was bent once is hard and thin; the next bend cracks it.": "same-slot turn-on file",
+    "What locks a nut is chosen by the maker; another way is another joint.": "compound",
+    "Cured compound is a hard powder: it does not bond and changes the friction.":
+        "as-is on-top more-torque oil-over",
+    "The washer has taken the shape of one seat and no longer gives.": "turn-over tighter paste two",
+}
+why = {option: text for text, options in why.items() for option in options.split()}
+ref("nut-again", again[asked["again"]["id"]], outcome="shaft-nuts", weight=1, lesson=where,
+    slips=[Slip(o, 0, why[o]) for o, _ in asked["again"]["options"] if o in why])
+
+# %% tags=["mark"] task="nut" points=6
+
+# %% [markdown] tags=["task"]
+# ## 9. Find the slips
+#
+# Somebody wrote down what was done. Most of it is sound. Tick every step that is a slip, and no other: a sound step that is ticked takes marks away. The manual asks for clean threads in the state that the torque is stated for; shaft nuts are oiled. *6 points.*
+
+# %% tags=["rig"]
+given_table(given["job"]["title"], ["no.", "what was done"],
+            [(n, text) for n, (_, text) in enumerate(given["job"]["steps"], 1)])
+
+# %% tags=["form"]
+sheet.form(
+    "job",
+    sheet.choices("job-slips", "Which of these steps are slips?", options=given["job"]["steps"]),
+)
+
+# %% tags=["reference"]
+slips = {
+    "case": {"lengths", "holes-oiled", "next-day"},
+    "cover": {"corner", "impact-finish", "adapter-same"},
+    "nuts": {"dry-nut", "pipe", "beyond"},
+    "plugs": {"lbf-in", "both-oil-locker", "wrong-low"},
+}[given["job"]["id"]]
+
+# %% tags=["reference"]
+sound = {
+    "middle": "Crosswise from the middle in rounds is sound.",
+    "extension": "A straight extension turns with the wrench; it is no lever.",
+    "wrench-back": "Slackening the wrench's spring after work keeps it true.",
+    "hand-way": "Looking before pulling is what left-hand threads ask for.",
+    "range": "A wrench is exact from a fifth of its scale upwards.",
+}
+ref("job-slips", slips, outcome="joint-slips",
+    lesson="03-threaded-joints#before-you-start",
+    slips=[Slip(o, 0, text) for o, text in sound.items() if o in dict(given["job"]["steps"])])
+
+# %% tags=["mark"] task="job" points=6
+
+# %% [markdown]
+# ## Done?
+#
+# Go back to **start-here** and press **Hand in**. You get a receipt. You can hand in again until the due date; the last one counts.

@@ -101,6 +101,8 @@ MEASURES: tuple[Measure, ...] = (
     Measure("N/mm", "stiffness", "newton / millimeter", (), "kN/mm"),
     Measure("kN/mm", "stiffness", "kilonewton / millimeter", (), "N/mm"),
     Measure("r/min", "speed", "revolution / minute", "rpm RPM rev/min min⁻¹ 1/min", ""),
+    Measure("km/h", "road speed", "kilometer / hour", "kph kmh km/hr km/hour", "mph"),
+    Measure("mph", "road speed", "mile / hour", "mi/h", "km/h"),
     Measure("%", "share", "percent", "percent pct", ""),
     Measure("", "plain number", "dimensionless", (), ""),
 )  # fmt: skip

@@ -4,11 +4,20 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from twoshaft.models.geartrain import count_turns, ratio, tells_apart
+import numpy as np
+
+from twoshaft.models.geartrain import (
+    count_turns,
+    gap_after_wear,
+    ratio,
+    tells_apart,
+    wear_from_gap,
+)
 from twoshaft.models.geartrain.turning import Counted
 from twoshaft.plots import style
-from twoshaft.plots.figure import Picture, legend, new_axes
-from twoshaft.units.sections.geartrain import GearTrain
+from twoshaft.plots.figure import Picture, label, legend, new_axes
+from twoshaft.units.quantities import Q
+from twoshaft.units.sections.geartrain import GearTrain, Synchroniser
 
 _SMALL = style.SMALL_PX * 0.72
 
@@ -109,6 +118,36 @@ def count_by_gear(train: GearTrain, output_turns: int, counted: Counted) -> Pict
         for gear, count in zip(gears, counts, strict=True)
     )
     return Picture(axes.figure, f"{title} Counted: {words}.")
+
+
+def gap_by_wear(synchroniser: Synchroniser) -> Picture:
+    """Ring gap left as a cone wears, down to the least one and beyond.
+
+    Parameters
+    ----------
+    synchroniser : Synchroniser
+    """
+    angle = Q(synchroniser.half_angle_deg, "degree")
+    new, least = (
+        Q(mm, "mm") for mm in (synchroniser.ring_gap_new_mm, synchroniser.ring_gap_least_mm)
+    )
+    end = wear_from_gap(new, least, angle)
+    wears = [Q(x, "mm") for x in np.linspace(0, 1.4 * end.m_as("mm"), 29)]
+    gaps = [gap_after_wear(new, wear, angle).m_as("mm") for wear in wears]
+    title = (
+        f"{end.m_as('mm'):.2f} mm of wear on the cone takes {(new - least).m_as('mm'):.2f} mm of "
+        f"ring gap, and the ring is done."
+    )
+    axes = new_axes(title, "wear of the cone, square to its face [mm]", "ring gap [mm]")
+    axes.plot([w.m_as("mm") for w in wears], gaps, color=style.OKABE_ITO["blue"], lw=2.5)
+    axes.axhline(least.m_as("mm"), color=style.INK, lw=1.4, ls=(0, (6, 4)))
+    label(axes, "least gap", (0.0, least.m_as("mm")), (30, -22))
+    at = (end.m_as("mm"), least.m_as("mm"))
+    axes.plot(*at, "o", ms=9, color=style.PAPER, mec=style.INK, mew=1.8)
+    label(axes, "the cone runs on the bottom of its threads from here", at, (-140, 40))
+    axes.set_ylim(bottom=0)
+    axes.set_xlim(left=0)
+    return Picture(axes.figure, f"{title} New gap {new.m_as('mm'):g} mm, least {at[1]:g} mm.")
 
 
 def _size(ratios):

@@ -4,8 +4,21 @@ Public functions take the unit's ``GearTrain`` section; ratios are exact fractio
 (minus: the shafts turn opposite ways), turns are counted, speeds and torques are quantities.
 """
 
-from twoshaft.models.geartrain.centres import CentreFit, centre_fit
-from twoshaft.models.geartrain.motion import Freedom, freedom, ratio, turns
+from twoshaft.models.geartrain.centres import CentreFit, centre_fit, pitch_radii
+from twoshaft.models.geartrain.differential import (
+    other_output,
+    play_with_washer,
+    right_washers,
+)
+from twoshaft.models.geartrain.motion import (
+    Freedom,
+    freedom,
+    gear_turns,
+    one_sleeve,
+    ratio,
+    turned_by_hand,
+    turns,
+)
 from twoshaft.models.geartrain.road import road_speed, speed_drive_turns
 from twoshaft.models.geartrain.synchroniser import (
     blocks,
@@ -14,8 +27,16 @@ from twoshaft.models.geartrain.synchroniser import (
     index_torque,
     self_locking,
     synchronising_time,
+    wear_from_gap,
 )
-from twoshaft.models.geartrain.turning import Count, count_turns, tells_apart
+from twoshaft.models.geartrain.turning import (
+    Count,
+    count_turns,
+    fewest_turns,
+    mistaken,
+    tells_apart,
+    with_wheel,
+)
 
 __all__ = [
     "CentreFit",
@@ -25,14 +46,25 @@ __all__ = [
     "centre_fit",
     "cone_torque",
     "count_turns",
+    "fewest_turns",
     "freedom",
     "gap_after_wear",
+    "gear_turns",
     "index_torque",
+    "mistaken",
+    "one_sleeve",
+    "other_output",
+    "pitch_radii",
+    "play_with_washer",
     "ratio",
+    "right_washers",
     "road_speed",
     "self_locking",
     "speed_drive_turns",
     "synchronising_time",
     "tells_apart",
+    "turned_by_hand",
     "turns",
+    "wear_from_gap",
+    "with_wheel",
 ]

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
+from twoshaft.units.sections.geartrain import GearTrain, Mesh
 
 PRESSURE_ANGLE_RAD = math.radians(20.0)  # ISO 53 standard basic rack
 
@@ -65,6 +66,31 @@ def centre_fit(teeth: tuple[int, int], module: Q, distance: Q, helix: Q | None =
     working = math.acos(least_mm / distance_mm)
     shift = (z1 + z2) * (_inv(working) - _inv(transverse)) / (2 * math.tan(PRESSURE_ANGLE_RAD))
     return CentreFit(Q(reference_mm, "mm"), shift, Q(math.degrees(working), "degree"))
+
+
+def pitch_radii(train: GearTrain, mesh: Mesh) -> tuple[Q, Q]:
+    """Radii of the circles on which the two gears of a mesh roll on each other.
+
+    They share the distance of the shafts as the teeth do; where the unit gives no distance, it
+    is that of a pair without profile shift.
+
+    Parameters
+    ----------
+    train : GearTrain
+    mesh : Mesh
+        One of its meshes.
+
+    Returns
+    -------
+    tuple of pint.Quantity
+        Of the driving and the driven gear [mm].
+    """
+    teeth = (mesh.driving.teeth, mesh.driven.teeth)
+    shafts = {mesh.driving.shaft, mesh.driven.shaft}
+    apart_mm = next((d.mm for d in train.distances if set(d.between) == shafts), None)
+    if apart_mm is None:
+        apart_mm = mesh.module_mm * sum(teeth) / (2 * math.cos(math.radians(mesh.helix_deg)))
+    return tuple(Q(apart_mm * z / sum(teeth), "mm") for z in teeth)
 
 
 def _inv(angle_rad: float) -> float:

@@ -8,12 +8,12 @@ machine theory (Willis's equation for the differential, from memory).
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.units.sections.geartrain import GearTrain
+from twoshaft.units.sections.geartrain import GearTrain, Mesh
 
 
 @dataclass(frozen=True)
@@ -64,31 +64,36 @@ def freedom(train: GearTrain, engaged: Iterable[str] = (), held: Iterable[str] =
 
 
 def turns(
-    train: GearTrain, engaged: Iterable[str], held: Iterable[str] = ()
+    train: GearTrain, engaged: Iterable[str], held: Iterable[str] = (), by: str | None = None
 ) -> dict[str, Fraction | None]:
-    """Turns of every shaft for one turn of the input.
+    """Turns of every shaft for one turn of the one that is turned.
 
     Parameters
     ----------
     train, engaged, held
         As for :func:`freedom`.
+    by : str, optional
+        The shaft that is turned; the input when left out.
 
     Returns
     -------
     dict of str to Fraction or None
-        None where the input does not decide it, as an output while the other one is free.
+        None where this one does not decide it, as an output while the other one is free.
 
     Raises
     ------
     OutOfRangeError
-        As for :func:`freedom`; also when the input cannot turn.
+        As for :func:`freedom`; also when the shaft cannot turn.
     """
+    engaged, by = list(engaged), by or train.input
+    _known("shaft", [by], train.shafts)
     bodies, space = _null_space(train, engaged, held)
-    source = bodies.index(train.input)
+    source = bodies.index(by)
     driving = next((v for v in space if v[source]), None)
     if driving is None:
         raise OutOfRangeError(
-            "gears engaged", ", ".join(engaged) or "none", "a choice that lets the input turn",
+            "gears engaged", ", ".join(engaged) or "none",
+            f"a choice that lets the {'input' if by == train.input else by} turn",
             "equations of the meshes",
         )  # fmt: skip
     base = [x / driving[source] for x in driving]
@@ -98,6 +103,80 @@ def turns(
         for i, shaft in enumerate(bodies)
         if shaft in train.shafts
     }
+
+
+def turned_by_hand(
+    train: GearTrain,
+    engaged: Iterable[str],
+    held: Iterable[str] = (),
+    by: str | None = None,
+    left_share: Fraction = Fraction(1, 2),
+) -> dict[str, Fraction]:
+    """What turns when one shaft is turned by hand: what nothing drives stands still.
+
+    Parameters
+    ----------
+    train, engaged, held, by
+        As for :func:`turns`.
+    left_share : Fraction
+        Part of the two outputs' turns that the left one takes when both are free and the
+        differential's case is driven; which one turns further is a matter of drag.
+
+    Returns
+    -------
+    dict of str to Fraction
+        Turns of every shaft for one turn of ``by``.
+
+    Raises
+    ------
+    OutOfRangeError
+        As for :func:`turns`.
+    """
+    engaged, still = list(engaged), list(held)
+    bevel = train.differential
+    found = turns(train, engaged, still, by)
+    outputs = (bevel.left, bevel.right)
+    for shaft in (bevel.case, *(s for s in train.shafts if s not in outputs), *outputs):
+        driven = found[bevel.case]
+        if found[shaft] is None and not (shaft in outputs and driven):
+            still.append(shaft)
+            found = turns(train, engaged, still, by)
+    if found[bevel.left] is None:
+        found[bevel.left] = 2 * found[bevel.case] * left_share
+        found[bevel.right] = 2 * found[bevel.case] - found[bevel.left]
+    return found
+
+
+def gear_turns(mesh: Mesh, shaft_turns: Mapping[str, Fraction]) -> tuple[Fraction, Fraction]:
+    """Turns of the two gears of a mesh; a loose one follows its mate, not its shaft.
+
+    Parameters
+    ----------
+    mesh : Mesh
+    shaft_turns : mapping of str to Fraction
+        Turns of every shaft.
+    """
+    one, other = shaft_turns[mesh.driving.shaft], shaft_turns[mesh.driven.shaft]
+    per = Fraction(mesh.driving.teeth, mesh.driven.teeth)
+    if mesh.loose == mesh.driving.shaft:
+        one = -other / per
+    elif mesh.loose == mesh.driven.shaft:
+        other = -one * per
+    return one, other
+
+
+def one_sleeve(train: GearTrain, gears: Iterable[str]) -> bool:
+    """Whether two of these gears share a sleeve, which can be in only one of them.
+
+    Parameters
+    ----------
+    train : GearTrain
+    gears : iterable of str
+        Gear ids.
+    """
+    chosen = set(gears)
+    _known("gear", sorted(chosen), [gear.id for gear in train.gears])
+    return any(len(chosen & set(one.gears)) > 1 for one in train.synchronisers)
 
 
 def ratio(train: GearTrain, gear: str, *, to: str | None = None) -> Fraction:

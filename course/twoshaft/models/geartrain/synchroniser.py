@@ -139,3 +139,25 @@ def gap_after_wear(gap_new: Q, wear: Q, half_angle: Q) -> Q:
     gap_mm = positive("ring gap", gap_new, "mm")
     wear_mm = positive("wear", wear, "mm", zero=True)
     return Q(max(0.0, gap_mm - wear_mm / math.sin(angle)), "mm")
+
+
+def wear_from_gap(gap_new: Q, gap: Q, half_angle: Q) -> Q:
+    """Wear of a cone, at right angles to its face, that has cost a ring its gap.
+
+    The other way round than :func:`gap_after_wear`.
+
+    Parameters
+    ----------
+    gap_new, gap : pint.Quantity
+        Gap when new and gap now [mm].
+    half_angle : pint.Quantity
+        Half of the cone's angle [deg].
+
+    Returns
+    -------
+    pint.Quantity
+        Depth of wear [mm]; zero when nothing has worn.
+    """
+    angle = in_range("cone half angle", half_angle, math.radians(2), math.radians(20), "rad")
+    lost_mm = positive("ring gap", gap_new, "mm") - positive("ring gap", gap, "mm", zero=True)
+    return Q(max(0.0, lost_mm) * math.sin(angle), "mm")

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import combinations
 from typing import Literal
 
 from twoshaft.errors import OutOfRangeError
@@ -94,7 +95,76 @@ def tells_apart(
     step = positive("least count", train.least_count_turns if least_count is None else least_count)
     a = count_turns(train, one, 1, counted, step).exact
     b = count_turns(train, other, 1, counted, step).exact
-    if (a > 0) != (b > 0):
+    return fewest_turns(a, b, step)
+
+
+def fewest_turns(one: Fraction, other: Fraction, least_count: float) -> float:
+    """Fewest whole output turns for which two counts differ by two least counts.
+
+    Parameters
+    ----------
+    one, other : Fraction
+        Signed input turns for one output turn.
+    least_count : float
+        Smallest part of a turn that is read [turns].
+
+    Examples
+    --------
+    >>> fewest_turns(Fraction(3), Fraction(7, 2), 0.125)
+    1.0
+    """
+    step = positive("least count", least_count)
+    if (one > 0) != (other > 0):
         return 1.0
-    gap = abs(float(a - b))
+    gap = abs(float(one - other))
     return math.inf if gap == 0 else float(max(1, math.ceil(2 * step / gap - 1e-12)))
+
+
+def mistaken(
+    train: GearTrain, output_turns: float, counted: Counted, least_count: float | None = None
+) -> tuple[tuple[str, str], ...]:
+    """Pairs of gears that a count over some output turns cannot tell apart.
+
+    Parameters
+    ----------
+    train, output_turns, counted, least_count
+        As for :func:`count_turns`.
+    """
+    ids = [gear.id for gear in train.gears]
+    return tuple(
+        (one, other)
+        for one, other in combinations(ids, 2)
+        if tells_apart(train, one, other, counted, least_count) > output_turns
+    )
+
+
+def with_wheel(train: GearTrain, mesh: str, side: Literal["driving", "driven"], teeth: int):
+    """The same gear train with another wheel in one mesh.
+
+    Parameters
+    ----------
+    train : GearTrain
+    mesh : str
+        Mesh id.
+    side : {"driving", "driven"}
+    teeth : int
+        Teeth of the wheel that is fitted.
+
+    Returns
+    -------
+    GearTrain
+
+    Raises
+    ------
+    OutOfRangeError
+        A mesh that the unit does not have.
+    """
+    if mesh not in [one.id for one in train.meshes]:
+        raise OutOfRangeError("mesh", mesh, ", ".join(m.id for m in train.meshes), "the unit file")
+    meshes = []
+    for one in train.meshes:
+        if one.id == mesh:
+            gear = getattr(one, side).model_copy(update={"teeth": teeth})
+            one = one.model_copy(update={side: gear})
+        meshes.append(one)
+    return train.model_copy(update={"meshes": tuple(meshes)})

@@ -57,6 +57,20 @@ class GearEngaged(Section):
     reverse: bool = False
 
 
+class SideGearPlay(Section):
+    """Axial play that the side gears need, and the thrust washers that set it, all in mm."""
+
+    play_mm: tuple[float, float]
+    washers_mm: tuple[float, ...] = Field(min_length=2)
+
+    @model_validator(mode="after")
+    def _in_order(self) -> SideGearPlay:
+        low, high = self.play_mm
+        if not 0 < low < high <= 2 or not all(0.2 <= one <= 5 for one in self.washers_mm):
+            raise ValueError("play_mm needs a low and a higher limit, washers 0.2 to 5 mm")
+        return self
+
+
 class Differential(Section):
     """Bevel differential with equal side gears: the ring gear's case carries two outputs."""
 
@@ -65,6 +79,7 @@ class Differential(Section):
     right: Id
     side_teeth: int = Field(ge=8, le=60)
     pinion_teeth: int = Field(ge=6, le=40)
+    side_gear_play: SideGearPlay | None = None
 
 
 class Synchroniser(Section):

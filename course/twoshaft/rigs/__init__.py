@@ -5,29 +5,38 @@ from twoshaft.rigs.build import BuildSimulator, build_simulator
 from twoshaft.rigs.cord import CordBench, cord_bench
 from twoshaft.rigs.face import FaceTightening, face_tightening
 from twoshaft.rigs.gate import GateRig, gate_rig
+from twoshaft.rigs.gears import GearRig, closed_gears, gear_rig
 from twoshaft.rigs.hazards import HazardPicture, hazard_picture
+from twoshaft.rigs.lifting import LiftingRig, lifting_rig
 from twoshaft.rigs.rules import RulePicture, rule_picture
 from twoshaft.rigs.sealant import SealantRig, sealant_rig
 from twoshaft.rigs.shims import ShimBench, shim_bench
 from twoshaft.rigs.thread import ThreadChooser, thread_chooser
+from twoshaft.rigs.written import reading_table
 
 __all__ = [
     "BuildSimulator",
     "CordBench",
     "FaceTightening",
     "GateRig",
+    "GearRig",
     "HazardPicture",
+    "LiftingRig",
     "OrderBench",
     "RulePicture",
     "SealantRig",
     "ShimBench",
     "ThreadChooser",
     "build_simulator",
+    "closed_gears",
     "cord_bench",
     "face_tightening",
     "gate_rig",
+    "gear_rig",
     "hazard_picture",
+    "lifting_rig",
     "order_bench",
+    "reading_table",
     "rule_picture",
     "sealant_rig",
     "shim_bench",

@@ -9,6 +9,7 @@ from twoshaft.models import faults
 from twoshaft.models.faults import by_hand, running, tight
 from twoshaft.models.faults.audit import audit_faults
 from twoshaft.models.faults.built import exclude, touches
+from twoshaft.models.geartrain import turns
 from twoshaft.units import load_unit
 from twoshaft.units.sections.faults import Faults
 
@@ -126,6 +127,21 @@ def test_the_other_pair_is_taken_off_the_pull(unit):
         change = {"kind": "setting", "support": "output-shaft", "shim_mm": shim_mm}
         odd = with_faults(unit, misbuilds=[misbuild(change)])
         assert faults.run_check(check, faults.as_built(odd, odd.faults.misbuilds)).passes
+
+
+def test_the_final_drive_speeds_the_pinion_up_as_the_gear_train_says(unit):
+    turned = turns(unit.gear_train, ["first"])
+    by_train = abs(turned["output-shaft"] / turned["differential-case"])
+    assert running.final_drive(unit.gear_train) == pytest.approx(float(by_train))
+
+
+def test_another_final_drive_spoils_the_sum_of_the_two_pulls(unit):
+    """What the output shaft takes alone is reckoned with the ratio that the unit should have."""
+    wheel = {"kind": "wheel", "mesh": "mesh-final", "side": "driving", "teeth": 12}
+    odd = with_faults(unit, misbuilds=[misbuild(wheel)])
+    built = faults.as_built(odd, odd.faults.misbuilds)
+    outcome = faults.run_check(unit.faults.check_by_id("pull-neutral"), built)
+    assert outcome.key == "heavy-pull-neutral"
 
 
 def test_a_loose_bolt_leaves_its_neighbours_alone_under_the_wrench(unit):

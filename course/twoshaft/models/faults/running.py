@@ -11,6 +11,7 @@ from twoshaft.models.faults.outcome import Sign
 from twoshaft.models.shim import Stack, target_interference
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Bearings, Support
+from twoshaft.units.sections.geartrain import GearTrain
 
 _FELT_MM = 0.15
 """End float that a hand feels without a gauge: common practice, no source."""
@@ -35,7 +36,8 @@ def interference_mm(built: AsBuilt, support: Support) -> float:
 def cord(check, built: AsBuilt) -> list[Sign]:
     """Pull on the cord against the pulls of the target's limits.
 
-    Where a second pair turns too, what it takes alone was read before and is taken off.
+    Where a second pair turns too, what it takes alone was read before and is taken off, with the
+    ratio that the unit should have.
     """
     bearings = built.unit.bearings
     support = bearings.support_by_id(check.support)
@@ -53,10 +55,11 @@ def cord(check, built: AsBuilt) -> list[Sign]:
     if check.and_support:
         more = bearings.support_by_id(check.and_support)
         alone = _turned(more, bearings, interference_mm(built, more), ())
-        ratio = check.speed_ratio or _final_drive(built)
-        second = Part(more.name, alone.torque.m_as("N*m"), ratio)
-        what = Turned(what.name, (*what.parts, second))
-        alone_n = round(pull_n(Turned(more.name, (second,))) / step) * step
+        torque_nm = alone.torque.m_as("N*m")
+        ratios = (check.speed_ratio or final_drive(t) for t in (built.train, built.unit.gear_train))
+        felt, reckoned = (Part(more.name, torque_nm, ratio) for ratio in ratios)
+        what = Turned(what.name, (*what.parts, felt))
+        alone_n = round(pull_n(Turned(more.name, (reckoned,))) / step) * step
         doubt_n = step
     read_n = round(pull_n(what) / step) * step - alone_n
     if read_n < low - doubt_n:
@@ -95,9 +98,8 @@ def _turned(
     return turned(support, bearings, Q(preload_n, "N"), kinds)
 
 
-def _final_drive(built: AsBuilt) -> float:
-    """Turns of the pinion's shaft for one of the differential's case."""
-    train = built.train
+def final_drive(train: GearTrain) -> float:
+    """Turns of the pinion's shaft for one of the differential's case, whichever way round."""
     mesh = next(m for m in train.meshes if m.id == train.final_drive)
     sides = (mesh.driving, mesh.driven)
     case = next(gear for gear in sides if gear.shaft == train.differential.case)

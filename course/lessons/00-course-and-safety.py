@@ -1,0 +1,193 @@
+# %% [markdown]
+# # How the course works, and bench safety
+#
+# <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
+#
+# **After this lesson you can** sign in, answer in the units you are used to, and hand in; read how a mark comes about; look round a workshop and say what to stop; say why each of the usual cautions is there; and work out whether a load may be lifted by hand.
+#
+# **Time:** 30 to 40 minutes. **What passing proves:** that you may work at a bench under supervision. Some items are must-pass: no marks elsewhere make up for them.
+#
+# *Invented unit and invented workshop, for teaching. On a real job the maker's manual, local codes and licensed practice decide.*
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+from twoshaft.models import lifting
+from twoshaft.plots.tables import given_table
+from twoshaft.rigs import hazard_picture, lifting_rig, order_bench, reading_table
+from twoshaft.safety import load_jobs, load_safety
+
+sheet = open_sheet("course-and-safety")
+safety, jobs = load_safety(), load_jobs()
+
+# %% [markdown]
+# ## Your work is yours
+#
+# A workshop laptop has one account and many users. So you **sign in** on the page *start-here* with your name and your word, and every form says at its top whose work it is. If it is not you: go back and sign in.
+#
+# Before you leave, sign out. The laptop does not know who types.
+
+# %% [markdown]
+# ## Saved as you go
+#
+# There is no save button. An answer is saved when you have given it, and the form says when. You can close the lid and come back tomorrow.
+#
+# Open the same exercise in **two windows**, and they are joined field by field. Only where both changed the same field does the later one count, and then the form says so.
+
+# %% [markdown]
+# ## Figures the way you write them
+#
+# **Predict:** which of these will be taken as they stand: `18,5 kN`, `13 ft lb`, `1 1/4 turn`, `1,234 mm`? Then type them, and a few of your own. Under each field stands how it was read.
+
+# %% tags=["form"]
+sheet.form(
+    "try-figures",
+    sheet.number("try-clamp", "A clamp load; try 18,5 kN", "kN"),
+    sheet.number("try-torque", "A torque; try 13 ft lb, then 13 mN", "N·m"),
+    sheet.number("try-angle", "An angle; try 1 1/4 turn", "°"),
+    sheet.number("try-length", "A length; try 0.049 in, then 1,234 mm", "mm"),
+)
+
+# %% [markdown]
+# Point or comma, fraction or decimal, millimetres or inches: all are read. What could be meant in **two ways** is asked back and never guessed. `1,234 mm` is one millimetre and a bit to some, more than a metre to others.
+#
+# A figure without a unit is asked back too. On the bench that is how a torque ends up twelve times too small.
+
+# %% tags=["rig"]
+reading_table("How a figure is read", [
+    ("18,5 kN", "kN"), ("13 ft lb", "N·m"), ("1 1/4 turn", "°"), ("1/16 in", "mm"),
+    ("1,234 mm", "mm"), ("13 mN", "N·m"), ("25 mil", "mm"), ("20 ft/lb", "N·m"), ("1.25", "mm"),
+])
+
+# %% [markdown]
+# ## Choose, tick, put in order
+#
+# The other answers need no typing. Use the mouse, a finger, or the keyboard: **Tab** goes from field to field, **Space** ticks, and in a list the arrow keys go from step to step while **Shift and an arrow** move the step.
+
+# %% tags=["form"]
+sheet.form(
+    "try-choosing",
+    sheet.choice("try-choice", "Choose one: what does the form tell you before it is marked?",
+                 options=[["read", "Whether it can be read"], ["right", "Whether it is right"]]),
+    sheet.choices("try-ticks", "Tick any number: which of these did you try?",
+                  options=[["mouse", "Mouse"], ["keys", "Keyboard"], ["touch", "Finger"]]),
+    sheet.order("try-order", "Put these in the order in which you meet them",
+                steps=[["mark", "Feedback"], ["hand", "Hand in"], ["in", "Sign in"], ["do", "Answer"]]),
+)
+
+# %% [markdown]
+# The form never says what is right. It says what is **missing** or **cannot be read**. What is right is for marking.
+
+# %% [markdown]
+# ## Handing in
+#
+# On *start-here* press **Hand in**. You get a **receipt**: a short code for exactly what you handed in, and when. Write it down; it settles every doubt. Until the due date you can hand in again, and the last one counts.
+
+# %% [markdown]
+# ## How a mark comes about
+#
+# - **Many answers are right.** Every order that works, every unit that means the same.
+# - **A slip is charged once.** If a later figure follows from your earlier one, it counts as right.
+# - **Must-pass** items concern safety. One slip there, and the part is not met whatever the mark.
+# - **Guessing brings next to nothing.** What luck would earn is taken off.
+#
+# **Predict:** in the sheet below somebody mixed up two readings in the first field and then worked on without a mistake. How many of the 8 points?
+
+# %% tags=["rig"]
+given_table("A sheet as it was marked", ["field", "points", "what became of it"],
+            [("depth", 2, "slip: two readings mixed up"), ("gap", 3, "follows from the depth"),
+             ("shim", 3, "follows from the gap")])
+
+# %% [markdown]
+# Six of eight: only the slip costs. At the bench it would be the same: one wrong reading, one thing to put right. But a must-pass item is judged on the **true** figure, since a wrong shim does not care how you came by it.
+
+# %% [markdown]
+# ## Look round first
+#
+# Bench safety begins with looking. Below is an invented workshop with twelve places. At some of them somebody can get hurt.
+#
+# **Predict** at a glance how many. Then go from place to place, read what can be seen, and judge it: *Stop here* or *Well so*. You are told at once, and why.
+
+# %% tags=["rig"]
+hazard_picture()
+
+# %% [markdown]
+# How many did you let through? *Another day* draws the workshop anew. Go on until you find all of them. What you look at every day is what you stop seeing.
+
+# %% [markdown]
+# ## The usual cautions, and why
+#
+# A caution without its why is forgotten in a week. **Predict** the why before you read across.
+
+# %% tags=["rig"]
+by_hand = ("eyes", "striking", "pressing", "pinching", "threads")
+given_table("Eyes, hands and parts under force", ["caution", "why"],
+            [(c.text, c.why) for c in safety.cautions if c.theme in by_hand])
+
+# %% tags=["rig"]
+given_table("Chemicals, heat and air", ["caution", "why"],
+            [(c.text, c.why) for c in safety.cautions if c.theme in ("chemicals", "heat", "air")])
+
+# %% tags=["rig"]
+given_table("Lifting, and where figures come from", ["caution", "why"],
+            [(c.text, c.why) for c in safety.cautions if c.theme in ("lifting", "figures")])
+
+# %% [markdown]
+# Two of them surprise people. Brake cleaner is *not* safe because it has dried: its vapour is what burns. And a hand turning gears slowly is *not* safe because it is slow: the mesh has the finger before you feel it.
+
+# %% [markdown]
+# ## What comes first
+#
+# In a dangerous job the order is half of the safety. **Predict:** a case is to be moved with the hoist. When do you send people out of the way? Put the steps in order; the bench says what is wrong, and why.
+
+# %% tags=["rig"]
+order_bench(jobs, jobs.operations_of["hoist"])
+
+# %% [markdown]
+# Before the case leaves the floor, not before it travels: from the moment that it hangs, it can fall.
+
+# %% [markdown]
+# ## May I lift this?
+#
+# A case half of 16 kg does not feel like much. What hurts the back is not the weight alone but the **reach**: how far the load is from your body.
+#
+# The lifting equation begins with 23 kg, for a lift that could not be easier, and takes off a part for everything that makes it harder:
+#
+# **limit = 23 kg × reach × height × travel × twist × frequency × grip**, and **index = load ÷ limit**.
+#
+# **Predict:** 16 kg at arm's length, 50 cm, from near the floor. How much of the 23 kg is left?
+
+# %% tags=["rig"]
+lifting_rig(mass_kg=16, reach_cm=50, height_cm=25, travel_cm=60, twist_deg=30)
+
+# %% [markdown]
+# Now bring the index to 1 without changing the load. Which slider does most? Nearer to the body almost always wins; a lift table wins twice, since it raises the load and shortens the way.
+#
+# At an index **up to 1** most healthy people can do the lift day by day. **Above 1** use the hoist or the lift table, or change the lift. **Above 3** leave it. Your own back may say less than the equation: then your back decides.
+
+# %% tags=["rig"]
+grips = {"good": "handles", "fair": "fingers bent right round an edge", "poor": "smooth, oiled or sharp"}
+given_table("How the six parts are worked out", ["part", "works out as", "best at"], [
+    ("reach, H cm", "25 ÷ H", "25 cm or less"),
+    ("height of the hands, V cm", "1 − 0.003 × the distance of V from 75", "75 cm"),
+    ("way up or down, D cm", "0.82 + 4.5 ÷ D", "25 cm or less"),
+    ("twist of the body, A degrees", "1 − 0.0032 × A", "0"),
+    ("frequency", "1 up to one lift in five minutes", "seldom"),
+    *[(f"grip, {word}", f"{lifting.GRIP[grip][0]:g} below 75 cm, {lifting.GRIP[grip][1]:g} above", grip)
+      for grip, word in grips.items()],
+])
+
+# %% [markdown]
+# ## When it has happened anyway
+#
+# Stop the machine, then help. Shout for the first-aider. Rinse eyes and skin with plenty of water, and take the **safety data sheet** along to the doctor. Air or oil driven under the skin looks harmless and is an emergency: to hospital at once. Then write it down, so that it happens once only.
+#
+# Now open the exercise from **start-here**.
+
+# %% [markdown]
+# ## Sources
+#
+# - Lifting equation: NIOSH publication 94-110. Load constant, index and frequency table as quoted in publications; the four formulas and the grip table from memory.
+# - Eye protection: 29 CFR 1910.133(a). Guards at the point of operation: 29 CFR 1910.212. Labels and data sheets: 29 CFR 1910.1200. That a data sheet has sixteen sections: GHS, from memory.
+# - Hard hammers on hard parts: hammer makers' safety rules. Compressed air: 29 CFR 1910.242(b), from memory.
+# - All other cautions: common practice, no source. First aid: from memory; your college's own rules win.
+# - Workshop, unit, jobs and figures are invented for teaching.

@@ -1,0 +1,277 @@
+"""How heavy a load two hands may lift: the revised NIOSH lifting equation.
+
+The limit is a load constant times six multipliers, each 1 where lifting is easiest. The lifting
+index is the load over the limit; above 1 the risk of a back injury rises, above 3 it is high.
+
+Source: NIOSH publication 94-110, Applications Manual for the Revised NIOSH Lifting Equation.
+The form of the equation, the load constant and the frequency table are seen in publications that
+quote it; the four formulas and the grip table are quoted from memory.
+
+The equation is for smooth two-handed lifts by a standing person on a floor that does not slip. It
+is not for one-handed lifts, for lifts while sitting or kneeling, for hot or unstable loads, or for
+pushing and pulling. It says what is reasonable for most healthy workers, not what is safe for you.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from twoshaft.models.validity import in_range, positive
+from twoshaft.units.quantities import Q
+
+SOURCE = "NIOSH 94-110"
+LOAD_CONSTANT_KG = 23.0
+EASIEST_REACH_CM, LONGEST_REACH_CM = 25.0, 63.0
+EASIEST_HEIGHT_CM, HIGHEST_CM = 75.0, 175.0
+SHORTEST_TRAVEL_CM = 25.0
+WIDEST_TWIST_DEG = 135.0
+RAISED, HIGH = 1.0, 3.0
+"""Lifting indices above which the risk is raised and high."""
+
+FREQUENCY = {0.2: 1.0, 0.5: 0.97, 1.0: 0.94, 2.0: 0.91, 3.0: 0.88, 4.0: 0.84, 5.0: 0.80}
+"""Multiplier by lifts a minute, for work of at most an hour followed by a rest."""
+
+GRIP = {"good": (1.0, 1.0), "fair": (0.95, 1.0), "poor": (0.90, 0.90)}
+"""Multiplier by grip, with the hands below 75 cm and from there up."""
+
+
+def reach_multiplier(reach: Q) -> float:
+    """How much of the limit is left when the load is held away from the ankles.
+
+    Parameters
+    ----------
+    reach : length
+        From the middle between the ankles to the hands, seen from above [cm], above 0 and at
+        most 63 cm. Nearer than 25 cm counts as 25 cm.
+
+    Returns
+    -------
+    float
+
+    Raises
+    ------
+    OutOfRangeError
+        When the load is out of reach: no limit is given there.
+    """
+    positive("reach", reach, "cm", SOURCE)
+    reach_cm = in_range("reach", reach, 0.0, LONGEST_REACH_CM, "cm", SOURCE)
+    return EASIEST_REACH_CM / max(reach_cm, EASIEST_REACH_CM)
+
+
+def height_multiplier(height: Q) -> float:
+    """How much of the limit is left when the hands start below or above knuckle height.
+
+    Parameters
+    ----------
+    height : length
+        Of the hands above the floor [cm], 0 to 175 cm.
+
+    Returns
+    -------
+    float
+
+    Raises
+    ------
+    OutOfRangeError
+    """
+    height_cm = in_range("height", height, 0.0, HIGHEST_CM, "cm", SOURCE)
+    return 1.0 - 0.003 * abs(height_cm - EASIEST_HEIGHT_CM)
+
+
+def travel_multiplier(travel: Q) -> float:
+    """How much of the limit is left when the load is moved far up or down.
+
+    Parameters
+    ----------
+    travel : length
+        Vertical way of the hands [cm], 0 to 175 cm. Less than 25 cm counts as 25 cm.
+
+    Returns
+    -------
+    float
+
+    Raises
+    ------
+    OutOfRangeError
+    """
+    travel_cm = in_range("travel", travel, 0.0, HIGHEST_CM, "cm", SOURCE)
+    return 0.82 + 4.5 / max(travel_cm, SHORTEST_TRAVEL_CM)
+
+
+def twist_multiplier(twist: Q) -> float:
+    """How much of the limit is left when the body is turned.
+
+    Parameters
+    ----------
+    twist : angle
+        Between straight ahead and the load [degree], 0 to 135.
+
+    Returns
+    -------
+    float
+
+    Raises
+    ------
+    OutOfRangeError
+    """
+    return 1.0 - 0.0032 * in_range("twist", twist, 0.0, WIDEST_TWIST_DEG, "degree", SOURCE)
+
+
+def frequency_multiplier(per_minute: float) -> float:
+    """How much of the limit is left when the lift is repeated, for an hour at most.
+
+    Parameters
+    ----------
+    per_minute : float
+        Lifts a minute, 0 to 5. Between the table's rows the next higher row counts.
+
+    Returns
+    -------
+    float
+
+    Raises
+    ------
+    OutOfRangeError
+    """
+    rate = in_range("lifts a minute", per_minute, 0.0, max(FREQUENCY), "", SOURCE)
+    return FREQUENCY[next(row for row in FREQUENCY if rate <= row)]
+
+
+def grip_multiplier(grip: str, height: Q) -> float:
+    """How much of the limit is left with a given grip.
+
+    Parameters
+    ----------
+    grip : str
+        ``good`` (handles), ``fair`` (fingers bent right round an edge) or ``poor`` (smooth, oiled
+        or sharp).
+    height : length
+        Of the hands above the floor [cm], 0 to 175 cm.
+
+    Returns
+    -------
+    float
+
+    Raises
+    ------
+    OutOfRangeError
+    ValueError
+        When the grip is none of the three.
+    """
+    if grip not in GRIP:
+        raise ValueError(f"the grip is {grip!r}; use one of {', '.join(GRIP)}")
+    height_cm = in_range("height", height, 0.0, HIGHEST_CM, "cm", SOURCE)
+    return GRIP[grip][height_cm >= EASIEST_HEIGHT_CM]
+
+
+def weight_limit(*multipliers: float) -> Q:
+    """The recommended weight limit.
+
+    Parameters
+    ----------
+    *multipliers : float
+        Each above 0 and at most 1.
+
+    Returns
+    -------
+    mass
+        [kg]
+
+    Raises
+    ------
+    OutOfRangeError
+    """
+    limit_kg = LOAD_CONSTANT_KG
+    for multiplier in multipliers:
+        positive("multiplier", multiplier, "", SOURCE)
+        limit_kg *= in_range("multiplier", multiplier, 0.0, 1.0, "", SOURCE)
+    return Q(limit_kg, "kg")
+
+
+def lifting_index(load: Q, limit: Q) -> float:
+    """The load as a multiple of the limit.
+
+    Parameters
+    ----------
+    load, limit : mass
+        [kg], above zero.
+
+    Returns
+    -------
+    float
+
+    Raises
+    ------
+    OutOfRangeError
+    """
+    return positive("load", load, "kg") / positive("limit", limit, "kg")
+
+
+def risk(index: float) -> str:
+    """Say what an index means: ``low``, ``raised`` or ``high``.
+
+    Parameters
+    ----------
+    index : float
+        Above zero.
+
+    Returns
+    -------
+    str
+
+    Raises
+    ------
+    OutOfRangeError
+    """
+    positive("lifting index", index)
+    return "low" if index <= RAISED else "raised" if index <= HIGH else "high"
+
+
+@dataclass(frozen=True)
+class Lift:
+    """One lift, as it is measured.
+
+    Attributes
+    ----------
+    reach, height, travel : length
+        [cm]; see the multipliers.
+    twist : angle
+        [degree]
+    per_minute : float
+    grip : str
+    """
+
+    reach: Q
+    height: Q
+    travel: Q
+    twist: Q
+    per_minute: float = 0.2
+    grip: str = "fair"
+
+    @classmethod
+    def measured(cls, sizes: dict[str, Any]) -> Lift:
+        """From plain figures: ``reach_cm``, ``height_cm``, ``travel_cm``, ``twist_deg``, …"""
+        return cls(
+            Q(sizes["reach_cm"], "cm"),
+            Q(sizes["height_cm"], "cm"),
+            Q(sizes["travel_cm"], "cm"),
+            Q(sizes["twist_deg"], "degree"),
+            sizes.get("per_minute", 0.2),
+            sizes.get("grip", "fair"),
+        )
+
+    def multipliers(self) -> dict[str, float]:
+        """The six multipliers, by name, in the order of the equation."""
+        return {
+            "reach": reach_multiplier(self.reach),
+            "height": height_multiplier(self.height),
+            "travel": travel_multiplier(self.travel),
+            "twist": twist_multiplier(self.twist),
+            "frequency": frequency_multiplier(self.per_minute),
+            "grip": grip_multiplier(self.grip, self.height),
+        }
+
+    def limit(self) -> Q:
+        """The recommended weight limit [kg]."""
+        return weight_limit(*self.multipliers().values())

@@ -1,0 +1,78 @@
+"""A lift to judge: as hard for everybody, and clear of the limit."""
+
+from __future__ import annotations
+
+from twoshaft.models import lifting
+from twoshaft.readings.course_and_safety.lot import Lot
+from twoshaft.units.quantities import Q
+
+CLEAR_BELOW, CLEAR_ABOVE = 0.85, 1.18
+"""Between these indices a reading error of a few centimetres could turn the decision."""
+HIGHEST_INDEX = 2.6
+CLEARLY_BEST = 1.06
+"""The best change raises the limit by so much more than the second best."""
+LOADS = ("main case half", "clutch housing half", "output shaft with its gears", "differential")
+
+
+def draw_lift(lot: Lot) -> dict:
+    """What is lifted, its mass and where, in kg, cm and degrees, and the grip."""
+    stream = lot.stream.child("lift")
+    (load,) = lot.in_turn("loads", LOADS, 1)
+    # Alike many have to leave the load on the floor as may lift it; a resit changes which.
+    best = stream.choice(("closer", "raise", "face"))
+    heavy = (lot.learner_stream.child("heavy").integer(2) + lot.attempt) % 2 == 1
+    while True:
+        given = {
+            "load": load,
+            "mass_kg": round(stream.uniform(7.0, 20.0), 1),
+            "reach_cm": 28 + stream.integer(23),
+            "height_cm": 10 + 5 * stream.integer(12),
+            "travel_cm": 30 + 5 * stream.integer(12),
+            "twist_deg": 10 + 5 * stream.integer(17),
+            "per_minute": 0.2,
+            "grip": stream.choice(("fair", "poor")),
+        }
+        if given["height_cm"] + given["travel_cm"] > 140:
+            continue
+        lift = lifting.Lift.measured(given)
+        index = lifting.lifting_index(Q(given["mass_kg"], "kg"), lift.limit())
+        right_side = CLEAR_ABOVE < index < HIGHEST_INDEX if heavy else 0.5 < index < CLEAR_BELOW
+        if right_side and _best(given) == best:
+            return given
+
+
+def changes(given: dict) -> dict[str, dict]:
+    """The lift as it would be after each change that can be chosen.
+
+    Parameters
+    ----------
+    given : dict
+        What :func:`draw_lift` gives.
+
+    Returns
+    -------
+    dict of str to dict
+        The same figures, one of them changed, by the change's key.
+    """
+    return {
+        "closer": {**given, "reach_cm": lifting.EASIEST_REACH_CM},
+        "raise": {**given, "height_cm": lifting.EASIEST_HEIGHT_CM},
+        "shorter": {**given, "travel_cm": lifting.SHORTEST_TRAVEL_CM},
+        "face": {**given, "twist_deg": 0},
+    }
+
+
+def _best(given: dict) -> str:
+    """The change that is clearly the best, also for who leaves the grip as it was; else empty."""
+    grip = lifting.grip_multiplier(given["grip"], Q(given["height_cm"], "cm"))
+    by_model, by_hand = [], []
+    for key, changed in changes(given).items():
+        lift = lifting.Lift.measured(changed)
+        same_grip = [value for name, value in lift.multipliers().items() if name != "grip"]
+        by_model.append((lift.limit().magnitude, key))
+        by_hand.append((lifting.weight_limit(*same_grip, grip).magnitude, key))
+    for found in (by_model, by_hand):
+        found.sort(reverse=True)
+        if found[0][0] < CLEARLY_BEST * found[1][0]:
+            return ""
+    return by_model[0][1] if by_model[0][1] == by_hand[0][1] else ""

@@ -262,7 +262,7 @@ ref("state-do", stated, outcome="thread-state", weight=2, must_pass=True,
 #
 # A bolt was measured against its hole. The workshop's rule: the hole's thread must carry at least 1.5 times the most clamp that the torque can leave.
 #
-# Read the second part on its own. **Its question must be right to pass.** *8 points.*
+# The last question stands on its own. **It must be right to pass.** *8 points.*
 
 # %% tags=["rig"]
 alloy = given["alloy"]
@@ -274,9 +274,6 @@ given_table("Bolt and hole", ["", ""], [
     ("each millimetre of it carries", f"{alloy['per_mm_kn']:g} kN before it strips"),
     ("most clamp that the torque can leave", f"{alloy['most_kn']:g} kN"),
 ])
-
-# %% tags=["rig"]
-given_table("At the bench", ["what happened"], [(given["asked"]["hand_start"]["story"],)])
 
 # %% tags=["form"]
 sheet.form(
@@ -291,7 +288,7 @@ sheet.form(
         ["compound", "Fit it with locking compound, which fills the thread"],
         ["longer", "Fit a longer bolt that uses all the good thread"],
     ]),
-    sheet.choice("alloy-hand", "At the bench: what do you do?", options=given["asked"]["hand_start"]["options"]),
+    sheet.choice("alloy-hand", given["asked"]["hand_start"]["story"], options=given["asked"]["hand_start"]["options"]),
 )
 
 # %% tags=["reference"]
@@ -355,9 +352,6 @@ given_table("The hole and its bolt", ["", ""], [
     ("torque", f"{blind['torque_nm']:g} N·m"),
 ])
 
-# %% tags=["rig"]
-given_table("What is to be done", ["the question"], [(given["asked"]["blind_do"]["story"],)])
-
 # %% tags=["form"]
 sheet.form(
     "blind",
@@ -370,7 +364,7 @@ sheet.form(
         ["only-oiled", "The thread is oiled, so the clamp is higher; nothing else"],
         ["cushion", "The liquid gives like a spring and keeps the bolt from loosening"],
     ]),
-    sheet.choice("blind-do", "What do you do?", options=given["asked"]["blind_do"]["options"]),
+    sheet.choice("blind-do", given["asked"]["blind_do"]["story"], options=given["asked"]["blind_do"]["options"]),
 )
 
 # %% tags=["reference"]
@@ -435,9 +429,6 @@ given_table(face["name"], ["order of the pulls", "torque, N·m", "clamp aimed at
 face_tightening(unit, given["face"]["group"], torque=Q(given["face"]["torque_nm"], "N*m"),
                 joint_share=given["face"]["joint_share"], readings_only=True)
 
-# %% tags=["rig"]
-given_table("One more question", ["the question"], [(given["asked"]["rounds"]["story"],)])
-
 # %% tags=["form"]
 sheet.form(
     "face",
@@ -445,7 +436,7 @@ sheet.form(
     sheet.number("face-clamp", "What clamp has it then?", "kN"),
     sheet.number("face-spread", "What is the spread after the first round?", "%"),
     sheet.number("face-rounds", "After how many rounds in all is the spread what the joint bears?"),
-    sheet.choice("face-why", "Your answer to the question above", options=given["asked"]["rounds"]["options"]),
+    sheet.choice("face-why", given["asked"]["rounds"]["story"], options=given["asked"]["rounds"]["options"]),
 )
 
 # %% tags=["reference"]
@@ -532,7 +523,7 @@ ref("pattern-before",
 # %% [markdown] tags=["task"]
 # ## 8. A shaft nut
 #
-# A shaft nut is to be tightened. **The question about holding the shafts must be right to pass.** *6 points.*
+# A shaft nut is to be tightened. **The third question must be right to pass.** *6 points.*
 
 # %% tags=["rig"]
 nut = given["nut"]
@@ -541,11 +532,6 @@ given_table("The nut and its wrench", ["", ""], [
     ("torque", f"{nut['torque_nm']:g} N·m"),
     ("wrench, square drive to mid grip", f"{nut['length_mm']:g} mm, no adapter"),
 ])
-
-# %% tags=["rig"]
-given_table("Two situations", ["question", "what happened"],
-            [("holding the shafts", given["asked"]["lock"]["story"]),
-             ("using it again", given["asked"]["again"]["story"])])
 
 # %% tags=["form"]
 sheet.form(
@@ -557,8 +543,8 @@ sheet.form(
         ["undo-anticlockwise", "Undo anticlockwise, tighten clockwise"],
     ]),
     sheet.number("nut-pull", "How hard do you pull at the middle of the grip, at the click?", "N"),
-    sheet.choice("nut-lock", "Holding the shafts", options=given["asked"]["lock"]["options"]),
-    sheet.choice("nut-again", "Using it again", options=given["asked"]["again"]["options"]),
+    sheet.choice("nut-lock", given["asked"]["lock"]["story"], options=given["asked"]["lock"]["options"]),
+    sheet.choice("nut-again", given["asked"]["again"]["story"], options=given["asked"]["again"]["options"]),
 )
 
 # %% tags=["reference"]

@@ -20,6 +20,7 @@ from twoshaft.units.quantities import Q
 unit = open_sheet("threaded-joints").unit
 groups = [joint.Fastening.of(unit, group.id) for group in unit.fasteners.groups]
 tapped = [g for g in groups if g.metal is not None]
+soft = min((g.metal for g in tapped), key=lambda metal: metal.tensile_mpa)
 
 # %% [markdown]
 # ## Before you start
@@ -27,7 +28,7 @@ tapped = [g for g in groups if g.metal is not None]
 # - **Eye protection** whenever a nut is staked or anything is struck. Hard metal chips fly.
 # - **A bar that slips** puts you on the floor. Pull towards you, feet apart, palm open, and check that the socket is fully on. Never push with your weight.
 # - **Pinch points:** two gears that lock the shafts also trap a finger. Hands out before anybody pulls.
-# - **No impact tools in aluminium.** They may run a bolt down where a maker allows it; they never start one and never tighten one.
+# - **No impact tools in aluminium:** not to start a bolt, not to run it down, not to tighten it. They neither feel a crossed thread nor stop in time.
 # - Sealants and locking compounds irritate skin and eyes. Gloves, ventilation, and their safety data sheets.
 #
 # On this page nothing can break. Try things.
@@ -51,7 +52,7 @@ given_table("Where the torque goes", ["bolt", "stretches it", "rubs in the threa
 # Try it. Set another state of the thread and leave the torque alone. Then set **by feel** in place of a wrench.
 
 # %% tags=["rig"]
-thread_chooser(unit, min(tapped, key=lambda g: g.strip().hole_strips_n / g.strip().bolt_breaks_n).group.id)
+thread_chooser(unit, max(tapped, key=lambda g: (g.metal is soft, g.group.count)).group.id)
 
 # %% [markdown]
 # The blue bar runs from the least to the most clamp that this torque can leave. The mark in it is the typical one. Two things make the bar wide: friction that nobody knows for one bolt, and the wrench's own tolerance. Which of the two is worse here?
@@ -90,15 +91,17 @@ given_table(
 # ## Units of torque
 #
 # One job card says N·m, an older one lbf·ft, a small tool lbf·in or kgf·cm. The same number in the wrong unit ruins a bolt.
+#
+# **Predict:** a card says 20 lbf·ft and somebody sets 20 N·m. Too loose or too tight?
 
 # %% tags=["rig"]
 names = {"N·m": "N*m", "lbf·ft": "force_pound*foot", "lbf·in": "force_pound*inch", "kgf·cm": "force_kilogram*cm"}
 jobs = sorted(groups, key=lambda g: g.torque.m_as("N*m"))[::4]
 given_table("The same torques in four units", list(names),
-            [[f"{g.torque.m_as(pint):.3g}" for pint in names.values()] for g in jobs])
+            [[f"{float(f'{g.torque.m_as(pint):.3g}'):g}" for pint in names.values()] for g in jobs])
 
 # %% [markdown]
-# **Predict:** a card says 20 lbf·ft and somebody sets 20 N·m. Too loose or too tight? One lbf·ft is about 1.36 N·m, so the bolt gets only about three quarters of what it needs. The other way round it gets a third too much. With lbf·in for lbf·ft it is a factor of twelve.
+# Too loose: one lbf·ft is about 1.36 N·m, so the bolt gets only about three quarters of what it needs. The other way round it gets a third too much. With lbf·in for lbf·ft it is a factor of twelve.
 
 # %% [markdown]
 # ## Adapters
@@ -130,11 +133,11 @@ given_table(
 # **Predict:** how does the load that strips the hole change when a bolt that is too short reaches only half as deep?
 
 # %% tags=["rig"]
-soft = min(tapped, key=lambda g: g.metal.tensile_mpa)
-lengths = [round(soft.group.tapped.engagement_mm * share, 1) for share in (0.33, 0.5, 0.67, 1.0)]
-loads = [joint.strip_loads(soft.thread, soft.steel, Q(soft.metal.tensile_mpa, "MPa"), Q(mm, "mm"),
-                           limits=joint.limits_6g6h(soft.thread)) for mm in lengths]
-given_table(f"{soft.group.name}, {soft.thread.name} in {soft.metal.name.lower()}",
+most = max((g for g in tapped if g.metal is soft), key=lambda g: g.group.count)
+lengths = [round(most.group.tapped.engagement_mm * share, 1) for share in (0.33, 0.5, 0.67, 1.0)]
+loads = [joint.strip_loads(most.thread, most.steel, Q(most.metal.tensile_mpa, "MPa"), Q(mm, "mm"),
+                           limits=joint.limits_6g6h(most.thread)) for mm in lengths]
+given_table(f"{most.group.name}, {most.thread.name} in {most.metal.name.lower()}",
             ["thread that meets, mm", "hole strips at, kN", "bolt breaks at, kN", "first"],
             [(mm, f"{s.hole_strips_n / 1e3:.1f}", f"{s.bolt_breaks_n / 1e3:.1f}", s.first)
              for mm, s in zip(lengths, loads)])
@@ -155,7 +158,7 @@ given_table(f"{soft.group.name}, {soft.thread.name} in {soft.metal.name.lower()}
 # **Predict:** what does the torque wrench show then?
 
 # %% tags=["rig"]
-blind = next((g for g in tapped if g.blind_hole()), soft)
+blind = next((g for g in tapped if g.blind_hole()), most)
 hole = blind.blind_hole() or joint.BlindHole(1.4 * blind.group.tapped.engagement_mm / 1e3,
                                              blind.group.tapped.engagement_mm / 1e3, 3 * blind.thread.d_m)
 full = 3.14159 / 4 * (blind.thread.d2_m * 1e2) ** 2 * (hole.depth_m - hole.bolt_reach_m) * 1e2
@@ -168,7 +171,7 @@ given_table(f"{blind.group.name}: room for {full:.2f} cm³ under the tip",
               "yes" if k.splits else "no") for oil, k in zip(oils, locks)])
 
 # %% [markdown]
-# The wrench clicks as if all were well. The joint has no clamp, or the boss is split, or both. A few drops decide. So: **blind holes are wiped out and dry, to the bottom, before the bolt goes in**. Sealant goes under the head, not into the hole, where the manual asks for it. Use a swab or a suction tube. Compressed air throws the oil into somebody's eyes.
+# The wrench clicks as if all were well. The joint has too little clamp or none, the boss is split, or both. A few drops decide. So: **blind holes are wiped out and dry, to the bottom, before the bolt goes in**. Sealant goes under the head, not into the hole, where the manual asks for it. Use a swab or a suction tube. Compressed air throws the oil into somebody's eyes.
 
 # %% [markdown]
 # ## Tightening a face
@@ -185,7 +188,7 @@ softest = max(flanged, key=lambda g: once[g.group.id].spread)
 face_tightening(unit, softest.group.id)
 
 # %% [markdown]
-# Now a second and a third round. A wrench never loosens: it turns only the bolts that have lost clamp, and clicks at once on the others. Watch also the gape between the faces after the very first pull: it is the reason for a first round at low torque.
+# Now a second and a third round. A wrench never loosens: it turns only the bolts that have lost clamp, and clicks at once on the others.
 #
 # Then tick that friction scatters. **Do more rounds cure that?** They do not: rounds even out what bolts take from each other, nothing else.
 
@@ -200,16 +203,32 @@ given_table(f"{softest.group.name}: the same torque, six ways (allowed spread {s
             [(o, r, f"{t.clamp_n.min() / 1e3:.1f}", f"{t.spread:.0%}") for o, r, t in plans])
 
 # %% [markdown]
-# Be honest about the pattern. In this model **the rounds do most of the work**; crosswise against round the ring changes little once every bolt has been pulled several times. What crosswise and from the middle outwards do is keep the faces parallel while they come down: no corner is clamped while the far side still gapes, wet sealant is driven outwards, and no part is bent or jammed on its dowels.
+# So **the rounds even out the clamp**. Crosswise against round the ring changes little of it. What then is the pattern good for? Look at the faces while they come down.
 #
-# So the usual rule stands: all by hand, then from the middle outwards and crosswise, at a third, two thirds and full torque, and once more at full torque.
+# **Predict:** one corner is pulled to full torque first. What does the far side do?
 
 # %% tags=["rig"]
-given_table("One round at full torque: it depends on the joint",
-            ["face", "spread after one round", "this joint bears", "gape after the first pull, mm"],
-            [(g.group.name, f"{once[g.group.id].spread:.0%}", f"{g.group.spread:.0%}",
-              f"{joint.tighten(g.face(), [joint.Round.of((0,), g.bounds().typical)]).gap_m.max() * 1e3:.1f}")
-             for g in flanged])
+wide = max(flanged, key=lambda g: g.group.count)
+count, full = wide.group.count, wide.bounds().typical
+steps = [1, count // 4, count // 2, 3 * count // 4]
+down = [(o, share, [joint.tighten(wide.face(), [joint.Round.of(orders[o](count)[:k], full * share)])
+                    .gap_m.max() * 1e3 for k in steps]) for o in orders for share in (1, 0.33)]
+given_table(f"{wide.group.name}: widest gape between the faces, mm",
+            ["order", "torque", *(f"after pull {k}" for k in steps)],
+            [(o, "full" if share == 1 else "a third", *(f"{gape:.2f}" for gape in gapes))
+             for o, share, gapes in down])
+
+# %% [markdown]
+# Full torque on one bolt tips the part: the far side lifts. A first round at a third of the torque lifts it far less, and **crosswise it closes sooner** than round the ring. That keeps the part from bending, from jamming on its dowels and from squeezing wet sealant out on one side.
+#
+# The usual rule: all by hand, then from the middle outwards and crosswise, at a third, two thirds and full torque, and once more at full torque. From the middle outwards is said to drive the sealant to the edges; our model is a ring of bolts and shows nothing of that.
+#
+# How much rounds matter depends on the joint:
+
+# %% tags=["rig"]
+given_table("One round at full torque, round the ring",
+            ["face", "what its bolts lose to each other: spread", "this joint bears"],
+            [(g.group.name, f"{once[g.group.id].spread:.0%}", f"{g.group.spread:.0%}") for g in flanged])
 
 # %% [markdown]
 # **Wet sealant** carries no clamp. While it still stands between the faces it holds them apart; as it runs out, every bolt slackens. Set a film in the face above, tighten all bolts, then let the film run out. That is why a last round follows after a few minutes, within the sealant's open time, and never after it has cured.

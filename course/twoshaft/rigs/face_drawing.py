@@ -12,8 +12,9 @@ from twoshaft.plots import style
 from twoshaft.plots.drawing import Drawing
 from twoshaft.units.unit import Unit
 
-_ROOM_PX = 340.0
-_EDGE_PX = 10.0
+_ROOM_PX = 440.0
+_EDGE_PX = 16.0
+_LEAST_PX = 8.0  # a smaller bolt would hide its number
 _ROW_PX = 24
 _BAR_PX = 230
 _LEFT_PX = 30
@@ -69,7 +70,7 @@ def face_drawing(
         drawing.add(*_band(fastening, low, high, scale))
     drawing.add(*_centre_lines(fastening, low, high, scale))
     for k, (x, y) in enumerate(_placed(fastening.positions_m * 1e3, low, high, scale)):
-        radius = max(fastening.group.head_mm / 2 * scale, 8)
+        radius = max(fastening.group.head_mm / 2 * scale, _LEAST_PX)
         drawing.add(_bolt(k, x, y, radius, k in pulled, live))
     drawing.add(
         f'<text class="tsf-t" x="{_EDGE_PX}" y="{height + 14:.0f}">To scale, '
@@ -102,7 +103,7 @@ def _placed(points, low, high, scale: float) -> np.ndarray:
 
 def _centre_lines(fastening: Fastening, low, high, scale: float) -> list[str]:
     """A dash-dot cross through each bolt, as a drafter sets it."""
-    arm = max(fastening.group.head_mm / 2 * scale, 8) + 7
+    arm = max(fastening.group.head_mm / 2 * scale, _LEAST_PX) + 7
     lines = []
     for x, y in _placed(fastening.positions_m * 1e3, low, high, scale):
         for dx, dy in ((arm, 0), (0, arm)):
@@ -118,12 +119,12 @@ def _bolt(k: int, x: float, y: float, radius: float, tight: bool, live: bool) ->
     keys = f' role="button" tabindex="{0 if k == 0 else -1}"' if live else ""
     ground = style.INK_NOW if tight else style.PAPER_NOW
     ink = style.PAPER_NOW if tight else style.INK_NOW
-    size = style.SMALL_PX if radius >= 9 else style.SMALL_PX - 1
+    size = style.SMALL_PX if radius >= 11 else style.SMALL_PX - 2
     return (
         f'<g class="tsj-bolt{state}" data-bolt="{k}"{keys}>'
         f'<circle cx="{x:.1f}" cy="{y:.1f}" r="{radius:.1f}" fill="{ground}" '
         f'stroke="{style.INK_NOW}" stroke-width="1.5"/>'
-        f'<text x="{x:.1f}" y="{y + 4.5:.1f}" text-anchor="middle" fill="{ink}" '
+        f'<text x="{x:.1f}" y="{y + 0.36 * size:.1f}" text-anchor="middle" fill="{ink}" '
         f'style="font:600 {size}px {style.FONT}">{k + 1}</text></g>'
     )
 

@@ -11,7 +11,7 @@ HAND_START = (
     (
         "stiff",
         "You start a case bolt in its aluminium hole with your fingers. After one turn it goes "
-        "stiff.",
+        "stiff. What do you do?",
         (
             ("back-out", "Take it out, look at both threads, clean them, and start again by hand"),
             ("impact-low", "Run it down with the impact driver on its lowest setting"),
@@ -22,7 +22,7 @@ HAND_START = (
     ),
     (
         "many",
-        "Fourteen long bolts are to go into an aluminium case, and it is late.",
+        "Fourteen long bolts are to go into an aluminium case, and it is late. How?",
         (
             (
                 "fingers-first",
@@ -36,7 +36,7 @@ HAND_START = (
     ),
     (
         "no-hole",
-        "All but one of the bolts are in by hand. The last one does not meet its hole.",
+        "All but one of the bolts are in by hand. The last does not meet its hole. What now?",
         (
             (
                 "shift",
@@ -50,7 +50,7 @@ HAND_START = (
     ),
     (
         "chips",
-        "A bolt comes out of the case with bright aluminium in its threads.",
+        "A bolt comes out of the case with bright aluminium in its threads. What do you do?",
         (
             (
                 "inspect",
@@ -77,7 +77,7 @@ BLIND = (
     ),
     (
         "sealant",
-        "Sealant was to go under the head. Somebody also pressed some into the hole.",
+        "Sealant was to go under the head. Somebody also pressed some into the hole. What now?",
         (
             (
                 "clear-hole",
@@ -91,7 +91,7 @@ BLIND = (
     ),
     (
         "washed",
-        "The case was washed this morning, and solvent stands in the hole.",
+        "The case was washed this morning, and solvent stands in the hole. What do you do?",
         (
             ("dry-out", "Draw it off and wipe the hole dry to the bottom; then fit the bolt"),
             ("evaporate", "Fit the bolt; solvent evaporates, so it cannot lock"),
@@ -115,7 +115,7 @@ LOCK = (
     ),
     (
         "turns",
-        "One gear is engaged. As you pull, both shafts turn together.",
+        "One gear is engaged. As you pull, both shafts turn together. What do you do?",
         (
             ("second-gear", "Engage a second gear of another ratio as well, then pull"),
             ("screwdriver", "Put a screwdriver between the teeth while somebody else pulls"),
@@ -142,7 +142,7 @@ LOCK = (
 AGAIN = (
     (
         "staked-once",
-        "The nut was staked, and has been undone to change a bearing.",
+        "The nut was staked, and has been undone to change a bearing. What now?",
         (
             ("new-nut", "Fit a new nut and stake that"),
             ("same-slot", "Use it again and stake it in the old dent"),
@@ -153,7 +153,7 @@ AGAIN = (
     ),
     (
         "compound-once",
-        "A bolt with dried locking compound on it comes out and is to go back in.",
+        "A bolt with dried locking compound on it comes out and is to go back in. What do you do?",
         (
             (
                 "clean-fresh",
@@ -167,7 +167,7 @@ AGAIN = (
     ),
     (
         "washer-once",
-        "A plug with a soft sealing washer has been out, and the washer looks good.",
+        "A plug with a soft sealing washer has been out, and the washer looks good. What now?",
         (
             ("new-washer", "Fit a new washer: this one has taken the shape of its old seat"),
             ("turn-over", "Turn the washer over and use its other side"),

@@ -65,3 +65,10 @@ def test_colours_stand_in_the_style_module_only(screen):
     own = screen._css.replace(style.css_variables(), "")
     assert re.findall(r"#[0-9a-fA-F]{3,8}\b|\brgba?\(", own) == []
     assert re.findall(r"#[0-9a-fA-F]{6}\b|\brgba?\(", screen._esm) == []
+
+
+@pytest.mark.parametrize("screen", SCREENS, ids=lambda screen: screen.__name__)
+def test_no_name_is_declared_twice_in_a_screens_script(screen):
+    # The files of a script are put end to end; the browser refuses a name declared twice.
+    names = re.findall(r"^(?:const|let|function|class) ([A-Za-z_$][\w$]*)", screen._esm, re.M)
+    assert sorted(names) == sorted(set(names))

@@ -1,7 +1,6 @@
 // A face to be coated: drawn to scale, coated by drag or by choosing stretch, tool and size.
 // It shows what was laid, and nothing about whether that seals.
 
-const SVG_NS = "http://www.w3.org/2000/svg";
 function draw(tag, attributes = {}, ...children) {
   const node = document.createElementNS(SVG_NS, tag);
   for (const [name, value] of Object.entries(attributes)) if (value != null) node.setAttribute(name, value);

@@ -1,5 +1,7 @@
 // What every form and rig needs of the page: making elements, keys, the state of the kernel.
 
+const SVG_NS = "http://www.w3.org/2000/svg";
+
 function make(tag, attributes = {}, ...children) {
   const node = document.createElement(tag);
   for (const [name, value] of Object.entries(attributes)) {

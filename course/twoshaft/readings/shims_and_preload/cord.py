@@ -1,0 +1,72 @@
+"""A pull on a cord: what is turned, what the bearings take of it, and what that says."""
+
+from __future__ import annotations
+
+from twoshaft.models.bearing import Pair, bearing_torque, cord_pull, elements, turned
+from twoshaft.models.shim import target_interference
+from twoshaft.readings.shims_and_preload.lot import TRIES, Lot, sign_of
+from twoshaft.units.quantities import Q
+
+STATES = ("inside", "too-little", "too-much")
+CLEAR = 0.12
+"""How far a preload keeps from the limits, as a part of them: more than the scale's reading and
+the arithmetic can be off."""
+VERDICTS = [
+    ["inside", "Inside the target: leave the shim as it is"],
+    ["too-little-thicker", "Too little preload: fit a thicker shim"],
+    ["too-little-thinner", "Too little preload: fit a thinner shim"],
+    ["too-much-thicker", "Too much preload: fit a thicker shim"],
+    ["too-much-thinner", "Too much preload: fit a thinner shim"],
+    ["unknown", "Nothing can be said: a pull says nothing about preload when seals or gears turn"],
+]
+
+
+def draw(lot: Lot) -> dict:
+    """A support with a cord on it.
+
+    ``support``, ``name``, ``setting_mm`` (what is really there; the scale shows what follows),
+    ``drum_mm``, ``kinds`` of what turns besides the bearings, ``parts`` (name, torque at its own
+    shaft [N·m], speed ratio), ``torque_nm`` of both bearings at 1000 N, limits ``low_n`` and
+    ``high_n`` of the preload, ``thicker`` (in words) and ``verdicts``.
+    """
+    support, stream = lot.main, lot.stream.child("cord")
+    state = lot.in_turn("cord", STATES)[0]
+    pair = Pair.from_support(support, lot.bearings)
+    limits = [float(pair.preload(limit).m_as("N")) for limit in target_interference(support)]
+    kinds = sorted({drag.kind for drag in support.drags})
+    rows = [elements(lot.bearings.type_by_id(side)) for side in (support.left, support.right)]
+    for _ in range(TRIES):
+        setting = round(stream.uniform(0.02, 0.16), 3)
+        preload = pair.preload(Q(setting, "mm")).m_as("N")
+        if _state(preload, limits) != state:
+            continue
+        drum = 5 * round((0.8 + 0.1 * stream.integer(8)) * support.cord_radius_mm / 5)
+        pull = cord_pull(
+            turned(support, lot.bearings, Q(preload, "N"), tuple(kinds)), Q(drum, "mm")
+        )
+        if pull.force.m_as("N") < 450:
+            break
+    else:
+        raise lot.too_small("cord")
+    return {
+        "support": support.id,
+        "name": support.name,
+        "setting_mm": setting,
+        "drum_mm": drum,
+        "kinds": kinds,
+        "parts": [[drag.name, drag.torque_nm, drag.speed_ratio] for drag in support.drags],
+        "torque_nm": round(sum(bearing_torque(row, Q(1000.0, "N")).m_as("N*m") for row in rows), 3),
+        "low_n": float(10 * round(limits[0] / 10)),
+        "high_n": float(10 * round(limits[1] / 10)),
+        "thicker": "tightens" if sign_of(support) > 0 else "loosens",
+        "verdicts": VERDICTS,
+    }
+
+
+def _state(preload: float, limits: list[float]) -> str | None:
+    if preload < (1 - CLEAR) * limits[0]:
+        return "too-little" if preload > 0.3 * limits[0] else None
+    if preload > (1 + CLEAR) * limits[1]:
+        return "too-much" if preload < 1.6 * limits[1] else None
+    inside = (1 + CLEAR) * limits[0] < preload < (1 - CLEAR) * limits[1]
+    return "inside" if inside else None

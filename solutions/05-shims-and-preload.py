@@ -1,0 +1,677 @@
+# %% [markdown]
+# # Shims, end play and preload: exercise
+#
+# <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
+#
+# Ten tasks about setting a pair of bearings. Take about 75 minutes; have paper and a calculator. Every answer is saved as you give it; you can stop and come back.
+#
+# Preload counts above zero, end play below. Where an answer builds on an earlier one, a slip is charged once.
+#
+# *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+from twoshaft.plots.bearing_section import beside, bearing_section
+from twoshaft.plots.tables import given_table
+from twoshaft.rigs import cord_bench, shim_bench
+
+sheet = open_sheet("shims-and-preload")
+given, unit = sheet.given, sheet.unit
+main = unit.bearings.support_by_id(given["stack"]["support"])
+
+# %% tags=["reference"]
+from twoshaft.models import bearing, shim
+from twoshaft.models.bearing.drag import Part
+from twoshaft.rigs.cord import scale_for
+from twoshaft.rigs.shims import OFF_RIB, PLUNGERS
+from twoshaft.units.quantities import Q
+from twoshaft_grader.marking import Slip, ref
+
+bearings = unit.bearings
+NEAR = Q(0.005, "mm")
+where = "05-shims-and-preload"
+
+# %% [markdown] tags=["task"]
+# ## 1. Which way does it work?
+#
+# Three arrangements, drawn to show the principle. In each the shim gets **thicker**. Say what that does, and why.
+#
+# Then the shim in case A is changed as the table says. What does the pair have afterwards? Write preload as a plus, end play as a minus. *8 points.*
+
+# %% tags=["rig"]
+beside(
+    (f"Case {name}", bearing_section(main, unit.bearings, shim_mm=3, arrangement=arrangement,
+                                     place=place, to_scale=False, width_px=420))
+    for name, arrangement, place in given["signs"]["cases"]
+)
+
+# %% tags=["rig"]
+change = given["signs"]["change"]
+given_table("Case A", ["it has now", "shim now, mm", "new shim, mm"],
+            [(f"{change['amount_mm']:.2f} mm of {change['kind']}", f"{change['before_mm']:.2f}",
+              f"{change['after_mm']:.2f}")])
+
+# %% tags=["form"]
+sheet.form(
+    "signs",
+    *[sheet.choice(f"signs-{name.lower()}", f"Case {name}: what does a thicker shim do?",
+                   options=given["signs"]["options"]) for name, _, _ in given["signs"]["cases"]],
+    sheet.number("signs-after", "Case A with the new shim: setting, preload plus, end play minus", "mm"),
+)
+
+# %% tags=["reference"]
+RING = {"behind-outer-ring": "outer", "between-outer-rings": "outer", "behind-inner-ring": "inner",
+        "between-inner-rings": "inner", "under-cover": "cover"}
+ways = {}
+for name, arrangement, place in given["signs"]["cases"]:
+    word = "tighter" if shim.shim_sign(arrangement, place) > 0 else "looser"
+    right = f"{word}-{RING[place]}"
+    slips = [Slip(key, 0.25 if key.startswith(word) else 0,
+                  "The direction is right; look again at which ring the shim moves."
+                  if key.startswith(word) else "Follow the ring that moves: onto its rollers, or away?")
+             for key, _ in given["signs"]["options"] if key != right]
+    ways[name] = ref(f"signs-{name.lower()}", right, weight=2, outcome="shim-direction",
+                     slips=slips, lesson=f"{where}#which-way-does-it-work")
+
+# %% tags=["reference"]
+change = given["signs"]["change"]
+before = change["amount_mm"] * (1 if change["kind"] == "preload" else -1)
+moved = change["after_mm"] - change["before_mm"]
+sign = 1 if ways["A"].startswith("tighter") else -1
+ref(
+    "signs-after", Q(before + sign * moved, "mm"), weight=2, outcome="work-out-shim", tolerance=NEAR,
+    lesson=f"{where}#which-way-does-it-work",
+    slips=[Slip(Q(before - sign * moved, "mm"), 0,
+                "You went the other way than the direction of this arrangement.")],
+)
+
+# %% tags=["mark"] task="signs" points=8
+
+# %% [markdown] tags=["task"]
+# ## 2. From the stack to the shim
+#
+# The table shows what was measured on a unit, and the drawing how it is arranged. Work out the shim that leaves neither play nor preload, then the thinnest and the thickest shim that meet the target.
+#
+# Then choose from the shims that are there. Your choice must meet the target even if the stack is off by its doubt, either way. Two answers may be right. **The direction is a must-pass.** *12 points.*
+
+# %% tags=["rig"]
+bearing_section(main, unit.bearings, shim_mm=sorted(given["stack"]["totals"].values())[3])
+
+# %% tags=["rig"]
+stack = given["stack"]
+given_table(
+    f"{stack['name']}: measured; target {stack['low_mm']:g} to {stack['high_mm']:g} mm of preload; "
+    f"doubt of the stack {stack['doubt_mm']:.3f} mm either way",
+    ["length", "tool", "reading, mm"], stack["rows"],
+)
+
+# %% tags=["form"]
+sheet.form(
+    "stack",
+    sheet.choice("stack-direction", "Which way does the shim work here?", options=given["stack"]["directions"]),
+    sheet.number("stack-gap", "Shim that leaves neither play nor preload", "mm"),
+    sheet.number("stack-thin", "Thinnest shim that meets the target", "mm"),
+    sheet.number("stack-thick", "Thickest shim that meets the target", "mm"),
+    sheet.choice("stack-shim", "Which do you fit?", options=given["stack"]["shims"]),
+)
+
+# %% tags=["reference"]
+stack = given["stack"]
+support = bearings.support_by_id(stack["support"])
+built = shim.Stack.from_support(support, {term: Q(mm, "mm") for term, mm in stack["lengths"].items()})
+right = "tighter" if built.shim_sign > 0 else "looser"
+turned_round = "looser" if built.shim_sign > 0 else "tighter"
+direction = ref(
+    "stack-direction", right, weight=2, outcome="shim-direction", must_pass=True,
+    lesson=f"{where}#which-way-does-it-work",
+    slips=[Slip(turned_round, 0, "The other way round: follow the ring that the shim pushes, in the drawing.")],
+)
+gap = ref("stack-gap", built.shim_for(Q(0.0, "mm")), weight=2, outcome="work-out-shim", tolerance=NEAR,
+          lesson=f"{where}#from-the-stack-to-the-shim")
+
+# %% tags=["reference"]
+way = -1 if direction == turned_round else 1
+exact = built.shim_for(Q(0.0, "mm"))
+ends = [gap + way * (built.shim_for(limit) - exact) for limit in shim.target_interference(support)]
+other = [2 * gap - end for end in ends]
+wrong = "This is the limit on the other side of the gap: the direction is turned round."
+thin = ref("stack-thin", min(ends), outcome="work-out-shim", tolerance=NEAR,
+           lesson=f"{where}#from-the-stack-to-the-shim", slips=[Slip(min(other), 0, wrong)])
+thick = ref("stack-thick", max(ends), outcome="work-out-shim", tolerance=NEAR,
+            lesson=f"{where}#from-the-stack-to-the-shim", slips=[Slip(max(other), 0, wrong)])
+
+# %% tags=["reference"]
+doubt = Q(stack["doubt_mm"], "mm")
+totals = {key: Q(total, "mm") for key, total in stack["totals"].items()}
+safe = {key for key, total in totals.items() if thin + doubt <= total <= thick - doubt}
+slack = Q(1e-6, "mm")
+gamble = [key for key, total in totals.items() if key not in safe and thin - slack <= total <= thick + slack]
+far = [key for key in totals if key not in safe and key not in gamble]
+picked = ref(
+    "stack-shim", safe, weight=3, outcome="choose-shim", lesson=f"{where}#choosing-from-the-set",
+    slips=[*[Slip(key, 0.3, "It meets the target on paper, but by less than the doubt of the stack.")
+             for key in gamble],
+           *[Slip(key, 0, "It does not lie between your thinnest and your thickest shim.") for key in far]],
+)
+
+# %% tags=["mark"] task="stack" points=12
+
+# %% [markdown] tags=["task"]
+# ## 3. What follows from it
+#
+# Go on with the shim that you fitted in task 2. What setting does it give? Read the preload from the table; between two rows, go halfway. Work out the torque that turns the shaft with the parts named, and the pull on the cord. Last, what does the setting become when the unit is warm? *11 points.*
+
+# %% tags=["rig"]
+given_table(f"{given['stack']['name']}: preload of the pair", ["setting, mm of preload", "preload, N"],
+            [(f"{mm:.2f}", round(n)) for mm, n in given["stack"]["preloads"]])
+
+# %% tags=["rig"]
+given_table(
+    f"Turned by a cord on a drum of {given['stack']['drum_mm']} mm radius",
+    ["what turns", "torque, N·m"],
+    [("both bearings, for each 1000 N of preload", f"{given['stack']['torque_nm']:.3f}"),
+     *[(name, f"{nm:g}") for name, nm in given["stack"]["drags"]]],
+)
+
+# %% tags=["rig"]
+given_table("What heat does to the setting, bench to running; above zero tightens",
+            ["part", "change, µm"], [(name, f"{um:+d}") for name, um in given["stack"]["warm"]])
+
+# %% tags=["form"]
+sheet.form(
+    "follow",
+    sheet.number("follow-setting", "Setting with your shim, preload plus, end play minus", "mm"),
+    sheet.number("follow-preload", "Preload of the pair", "N"),
+    sheet.number("follow-torque", "Torque of everything in the table together", "N·m"),
+    sheet.number("follow-pull", "Pull on the cord", "N"),
+    sheet.number("follow-warm", "Setting when warm, preload plus, end play minus", "mm"),
+    sheet.choice("follow-hot", "The maker gives the target cold. What do you do about the heat?",
+                 options=given["stack"]["hot"]),
+)
+
+# %% tags=["reference"]
+middle = (thin + thick) / 2
+total = min((totals[key] for key in picked), key=lambda mm: abs(mm - middle))
+setting = ref(
+    "follow-setting", way * (built.interference(total) - built.interference(gap)), outcome="work-out-shim",
+    tolerance=NEAR, lesson=f"{where}#from-the-stack-to-the-shim",
+)
+pair = bearing.Pair.from_support(support, bearings)
+preload = ref("follow-preload", pair.preload(setting), outcome="work-out-shim",
+              tolerance={"relative": 0.02, "absolute": Q(25, "N")}, lesson=f"{where}#pull-on-a-cord")
+
+# %% tags=["reference"]
+together = bearing.turned(support, bearings, preload, tuple(stack["kinds"]))
+alone = bearing.turned(support, bearings, preload)
+torque = ref("follow-torque", together.torque, outcome="work-out-shim", tolerance=0.03,
+             lesson=f"{where}#pull-on-a-cord",
+             slips=[Slip(alone.torque, 0.4, "These are the bearings alone; more turns with them.")]
+             if stack["drags"] else [])
+felt = bearing.Turned("all of it", (Part("all of it", torque.m_as("N*m")),))
+pull = bearing.cord_pull(felt, Q(stack["drum_mm"], "mm")).force
+ref("follow-pull", pull, outcome="work-out-shim", tolerance=0.03, lesson=f"{where}#pull-on-a-cord",
+    slips=[Slip(pull / 2, 0.3, "You divided by the diameter; the cord pulls at the radius.")])
+
+# %% tags=["reference"]
+heat = Q(sum(um for _, um in stack["warm"]), "um").to("mm")
+ref("follow-warm", setting + heat, outcome="warm-setting", tolerance=NEAR, weight=2,
+    lesson=f"{where}#warm-and-cold",
+    slips=[Slip(setting - heat, 0, "The change goes the other way: above zero tightens, below loosens.")])
+told = {"add": "The maker has already done that; you would count heat twice.",
+        "middle": "Then the cold setting misses the maker's cold target.",
+        "hot-fit": "A target given cold holds for parts that are cold.",
+        "most": "The tight edge is no safe side: life falls fastest there."}
+ref("follow-hot", "leave", outcome="warm-setting", weight=2, lesson=f"{where}#warm-and-cold",
+    slips=[Slip(key, 0, text) for key, text in told.items()])
+
+# %% tags=["mark"] task="follow" points=11
+
+# %% [markdown] tags=["task"]
+# ## 4. A shelf that is half empty
+#
+# Another support, with another arrangement: look at the drawing before you begin. Only a few shims are left, and **one** may be fitted. Which one, or what else? Then tick every idea that you may follow when no shim fits. *10 points.*
+
+# %% tags=["rig"]
+other_one = unit.bearings.support_by_id(given["shelf"]["support"])
+bearing_section(other_one, unit.bearings, shim_mm=min(given["shelf"]["totals"].values()))
+
+# %% tags=["rig"]
+shelf = given["shelf"]
+given_table(
+    f"{shelf['name']}: measured; target {shelf['low_mm']:g} to {shelf['high_mm']:g} mm of "
+    f"{shelf['kind']}; doubt of the stack {shelf['doubt_mm']:.3f} mm either way",
+    ["length", "tool", "reading, mm"], shelf["rows"],
+)
+
+# %% tags=["form"]
+sheet.form(
+    "shelf",
+    sheet.number("shelf-thin", "Thinnest shim that meets the target", "mm"),
+    sheet.number("shelf-thick", "Thickest shim that meets the target", "mm"),
+    sheet.choice("shelf-shim", "What do you fit?", options=given["shelf"]["shims"]),
+    sheet.choices("shelf-may", "No shim fits. Which of these may you do?", options=given["shelf"]["offers"]),
+)
+
+# %% tags=["reference"]
+shelf = given["shelf"]
+hub = bearings.support_by_id(shelf["support"])
+loose = shim.Stack.from_support(hub, {term: Q(mm, "mm") for term, mm in shelf["lengths"].items()})
+limits = [Q(mm, "mm") for mm in loose.window(*shim.target_interference(hub))]
+zero = loose.shim_for(Q(0.0, "mm"))
+mirrored = [2 * zero - limit for limit in limits]
+round_way = "That is the limit with the direction turned round; this arrangement works the other way."
+thin_2 = ref("shelf-thin", limits[0], outcome="work-out-shim", tolerance=NEAR, weight=2,
+             lesson=f"{where}#which-way-does-it-work", slips=[Slip(mirrored[1], 0, round_way)])
+thick_2 = ref("shelf-thick", limits[1], outcome="work-out-shim", tolerance=NEAR, weight=2,
+              lesson=f"{where}#which-way-does-it-work", slips=[Slip(mirrored[0], 0, round_way)])
+
+# %% tags=["reference"]
+doubt_2 = Q(shelf["doubt_mm"], "mm")
+left = {key: Q(mm, "mm") for key, mm in shelf["totals"].items()}
+sure = {key for key, mm in left.items() if thin_2 + doubt_2 <= mm <= thick_2 - doubt_2}
+paper = {key for key, mm in left.items() if thin_2 <= mm <= thick_2} - sure
+best = sure or ({"again"} if paper else {"none"})
+ref(
+    "shelf-shim", best, weight=4, outcome="choose-shim", lesson=f"{where}#choosing-from-the-set",
+    slips=[*[Slip(key, 0.25, "It meets the target on paper only, by less than the doubt of the stack.")
+             for key in paper],
+           *[Slip(key, 0, "It misses the target; work out both ends before you look at the shelf.")
+             for key in set(left) - sure - paper],
+           *[Slip(key, 0, "Go through the shelf again with your two ends and the doubt.")
+             for key in {"again", "none"} - best]],
+)
+
+# %% tags=["reference"]
+may = {"order", "again", "clean", "manual"}
+bad = {"file": "A rubbed shim is no longer flat or parallel, and its edge sheds grit.",
+       "foil": "Foil creeps and tears; the setting is gone in a week.",
+       "three": "Every face adds its own error, and three thin shims spring.",
+       "nut": "More bolt torque does not move a ring that lies on its seat.",
+       "film": "Sealant is squeezed out and dissolves; it carries no bearing.",
+       "old": "The old shim fitted the old parts; these were measured anew.",
+       "run-in": "Too much preload does not run itself loose; it runs hot."}
+offered = {key for key, _ in shelf["offers"]}
+ref("shelf-may", offered & may, weight=3, outcome="choose-shim", lesson=f"{where}#choosing-from-the-set",
+    slips=[Slip(key, 0, text) for key, text in bad.items() if key in offered])
+
+# %% tags=["mark"] task="shelf" points=10
+
+# %% [markdown] tags=["task"]
+# ## 5. A trial fit
+#
+# A thin trial shim is in. First tick what has to be done before a reading counts. Then take the reading at the bench below, and work out the shim for the **middle** of the target. *10 points.*
+
+# %% tags=["rig"]
+trial = given["trial"]
+given_table(f"{trial['name']}: trial fit",
+            ["trial shim, mm", "target, mm of preload", "a thicker shim"],
+            [(f"{trial['trial_mm']:.2f}", f"{trial['low_mm']:g} to {trial['high_mm']:g}", trial["thicker"])])
+
+# %% tags=["rig"]
+shim_bench(unit, given["trial"]["support"], trial=(given["trial"]["trial_mm"],),
+           measured=given["trial"]["lengths"], readings_only=True)
+
+# %% tags=["form"]
+sheet.form(
+    "trial",
+    sheet.choices("trial-before", "What has to be done before the reading counts?",
+                  options=given["trial"]["before"]),
+    sheet.number("trial-float", "End float that you read", "mm"),
+    sheet.number("trial-shim", "Shim for the middle of the target", "mm"),
+    sheet.choice("trial-next", "The new shim is in. What comes next?", options=given["trial"]["next"]),
+)
+
+# %% tags=["reference"]
+trial = given["trial"]
+tried = bearings.support_by_id(trial["support"])
+there = {term: Q(mm, "mm") for term, mm in trial["lengths"].items()}
+one = Q(trial["trial_mm"], "mm")
+needed = {"turn", "press", "line-up", "bolts", "push"}
+why = {"zero": "Where the dial stands at the start does not matter; the difference counts.",
+       "touch": "A plunger that just touches leaves the shaft and reads short.",
+       "warm": "The target is given cold.",
+       "final": "A shim that leaves no float leaves nothing to read.",
+       "untouched": "Rollers off their rib hide float; they must be turned home.",
+       "air": "Never: it can burst, and it seats nothing."}
+shown = {key for key, _ in trial["before"]}
+ref("trial-before", shown & needed, weight=3, outcome="read-end-play", lesson=f"{where}#the-trial-fit",
+    slips=[Slip(key, 0, text) for key, text in why.items() if key in shown])
+
+# %% tags=["reference"]
+home = bearing.try_shim(tried, bearings, one, measured=there)
+fresh = bearing.try_shim(tried, bearings, one, measured=there, off_rib=OFF_RIB)
+away, towards = bearing.dial_readings(home.travel, Q(float(PLUNGERS[0][0]), "mm"))
+dial = Q(0.012, "mm")
+end_float = ref(
+    "trial-float", home.travel, weight=3, outcome="read-end-play", tolerance=dial,
+    lesson=f"{where}#the-trial-fit",
+    slips=[Slip(fresh.travel, 0.2, "You read before the rollers were home: they hide part of the float."),
+           Slip(towards - away, 0.2, "The plunger left the shaft on its way, so the total came out short.")],
+)
+
+# %% tags=["reference"]
+aim = sum(shim.target_interference(tried)) / 2
+wanted = shim.shim_from_float(tried.arrangement, tried.shim_place, one, end_float, aim)
+upto = shim.shim_from_float(tried.arrangement, tried.shim_place, one, end_float, Q(0.0, "mm"))
+ref(
+    "trial-shim", wanted, weight=3, outcome="read-end-play", tolerance=dial, lesson=f"{where}#the-trial-fit",
+    slips=[Slip(upto, 0.3, "This shim just takes up the float; the target comes on top."),
+           Slip(2 * one - wanted, 0, "Turned round: this shim would give more play, not less."),
+           Slip(2 * upto - wanted, 0.3, "The target goes the other way: it is preload, not end play.")],
+)
+
+# %% tags=["reference"]
+after = {"close": "A sum is no reading: nothing has shown yet what is in the unit.",
+         "mark": "A sum is no reading: the sheet asks for what was measured.",
+         "run": "With the wrong setting that minute can cost the bearings.",
+         "next": "Guessing tighter is no safe side; life falls fastest there.",
+         "dial": "With preload the dial stands still at any preload."}
+ref("trial-next", "check", weight=2, outcome="recheck-shim", must_pass=True,
+    lesson=f"{where}#before-it-runs", slips=[Slip(key, 0, text) for key, text in after.items()])
+
+# %% tags=["mark"] task="trial" points=10
+
+# %% [markdown] tags=["task"]
+# ## 6. What is the measurement worth?
+#
+# A shim was worked out from several readings. The table gives the standard doubt of each, in micrometres; none is shared. Combine them, then double the result: that is the doubt to keep for 95 in 100.
+#
+# Five shims lie inside the target, each at its own distance from the nearer edge. *9 points.*
+
+# %% tags=["rig"]
+given_table("Standard doubts", ["comes from", "doubt, µm"],
+            [(name, um) for _, name, um in given["doubt"]["sources"]])
+
+# %% tags=["form"]
+sheet.form(
+    "doubt",
+    sheet.number("doubt-combined", "All of them combined", "µm"),
+    sheet.number("doubt-expanded", "Doubt to keep for 95 in 100 (twice the combined)", "mm"),
+    sheet.choice("doubt-first", "Which one do you better first?",
+                 options=[[key, name] for key, name, _ in given["doubt"]["sources"]]),
+    sheet.number("doubt-halved", "If that one is halved: all combined", "µm"),
+    sheet.choices("doubt-safe", "Which shims are safe with the doubt as it was?",
+                  options=given["doubt"]["shims"]),
+)
+
+# %% tags=["reference"]
+sizes = {key: um for key, _, um in given["doubt"]["sources"]}
+combined = ref(
+    "doubt-combined", Q(shim.Budget(0.0, sizes, {}).u, "um"), weight=2, outcome="weigh-doubt", tolerance=0.015,
+    lesson=f"{where}#what-the-measurement-is-worth",
+    slips=[Slip(Q(sum(sizes.values()), "um"), 0.2, "Doubts do not simply add: square, add, take the root."),
+           Slip(Q(max(sizes.values()), "um"), 0.2, "The largest alone is too little; the others count too.")],
+)
+expanded = ref("doubt-expanded", (2 * combined).to("mm"), outcome="weigh-doubt", tolerance=0.03,
+               lesson=f"{where}#what-the-measurement-is-worth")
+
+# %% tags=["reference"]
+first = ref(
+    "doubt-first", max(sizes, key=sizes.get), outcome="weigh-doubt", weight=2,
+    lesson=f"{where}#what-the-measurement-is-worth",
+    slips=[Slip(key, 0, "Halving a smaller one hardly changes the whole: squares count.")
+           for key in sizes if key != max(sizes, key=sizes.get)],
+)
+halved = shim.Budget(0.0, {**sizes, first: sizes[first] / 2}, {})
+ref("doubt-halved", Q(halved.u, "um"), outcome="weigh-doubt", tolerance=0.015,
+    lesson=f"{where}#what-the-measurement-is-worth",
+    slips=[Slip(combined / 2, 0.2, "Only one of them was halved, not the whole.")])
+safe_ones = {key for key, mm in given["doubt"]["inside_mm"].items() if Q(mm, "mm") > expanded}
+ref("doubt-safe", safe_ones, weight=3, outcome="weigh-doubt", lesson=f"{where}#choosing-from-the-set")
+
+# %% tags=["mark"] task="doubt" points=9
+
+# %% [markdown] tags=["task"]
+# ## 7. Judge it by the cord
+#
+# The unit is built up as far as the table says, and the cord is on. Take the pull below. How much torque is that, how much of it do the bearings take, and what preload is behind it? A part on another shaft counts by its speed. Then say what is to be done. *11 points.*
+
+# %% tags=["rig"]
+cord = given["cord"]
+given_table(
+    f"{cord['name']}: turned with a cord on a drum of {cord['drum_mm']} mm radius",
+    ["what turns", "torque at its own shaft, N·m", "speed against the drum"],
+    [("both bearings, for each 1000 N of preload", f"{cord['torque_nm']:.3f}", "1"),
+     *[(name, f"{nm:g}", f"{ratio:g}") for name, nm, ratio in cord["parts"]]],
+)
+
+# %% tags=["rig"]
+given_table("Target", ["preload at least, N", "at most, N", "a thicker shim"],
+            [(round(given["cord"]["low_n"]), round(given["cord"]["high_n"]), given["cord"]["thicker"])])
+
+# %% tags=["rig"]
+cord_bench(unit, given["cord"]["support"], setting_mm=given["cord"]["setting_mm"],
+           kinds=tuple(given["cord"]["kinds"]), radius_mm=given["cord"]["drum_mm"], readings_only=True)
+
+# %% tags=["form"]
+sheet.form(
+    "cord",
+    sheet.number("cord-pull", "Pull that you read", "N"),
+    sheet.number("cord-torque", "Torque of all that turns", "N·m"),
+    sheet.number("cord-bearings", "Torque of the two bearings", "N·m"),
+    sheet.number("cord-preload", "Preload behind it", "N"),
+    sheet.choice("cord-verdict", "What do you say?", options=given["cord"]["verdicts"]),
+)
+
+# %% tags=["reference"]
+cord = given["cord"]
+axle = bearings.support_by_id(cord["support"])
+kinds, drum = tuple(cord["kinds"]), Q(cord["drum_mm"], "mm")
+force = bearing.Pair.from_support(axle, bearings).preload(Q(cord["setting_mm"], "mm"))
+what = bearing.turned(axle, bearings, force, kinds)
+rest = bearing.turned(axle, bearings, Q(0.0, "N"), kinds).torque
+seen = bearing.cord_pull(what, drum).force
+mark_n = Q(0.75 * scale_for(seen.m_as("N"))[1], "N")
+read = ref(
+    "cord-pull", seen, weight=2, outcome="judge-by-cord", tolerance=mark_n, lesson=f"{where}#pull-on-a-cord",
+    slips=[Slip((rest / drum).to("N"), 0.2, "You read before the rollers were home; the bearings did not rub yet.")],
+)
+
+# %% tags=["reference"]
+# What the reading may be off by, carried into the torque.
+room = (mark_n * drum).to("N*m")
+whole = ref("cord-torque", (read * drum).to("N*m"), outcome="judge-by-cord",
+            tolerance={"absolute": room, "relative": 0.02}, lesson=f"{where}#pull-on-a-cord")
+plain = Q(sum(nm for _, nm, _ in cord["parts"]), "N*m")
+theirs = ref(
+    "cord-bearings", whole - rest, weight=2, outcome="judge-by-cord",
+    tolerance={"absolute": room, "relative": 0.02}, lesson=f"{where}#pull-on-a-cord",
+    slips=[Slip(whole, 0.2, "Seals, meshes and the other shaft are still in this; take them off."),
+           Slip(whole - plain, 0.4, "A part on another shaft counts by its speed against the drum.")],
+)
+
+# %% tags=["reference"]
+thousand = bearing.turned(axle, bearings, Q(1000.0, "N")).torque
+behind = ref("cord-preload", theirs / thousand * Q(1000.0, "N"), outcome="judge-by-cord",
+             tolerance={"absolute": (room / thousand).m_as("") * Q(1000.0, "N"), "relative": 0.03},
+             lesson=f"{where}#pull-on-a-cord")
+
+# %% tags=["reference"]
+tightens = shim.shim_sign(axle.arrangement, axle.shim_place) > 0
+more, less = ("thicker", "thinner") if tightens else ("thinner", "thicker")
+mend = {"too-little": more, "too-much": less}
+state = ("too-little" if behind < Q(cord["low_n"], "N")
+         else "too-much" if behind > Q(cord["high_n"], "N") else "inside")
+verdict = state if state == "inside" else f"{state}-{mend[state]}"
+opposite = {"thicker": "thinner", "thinner": "thicker"}
+
+# %% tags=["reference"]
+slips = [Slip("unknown", 0, "It can be said once what else turns is taken off; that is what the table is for.")]
+if state != "inside":
+    slips += [Slip(f"{state}-{opposite[mend[state]]}", 0.25,
+                   "Too much or too little is right; the shim would make it worse."),
+              Slip("inside", 0, "Compare your preload with both limits once more.")]
+ref("cord-verdict", verdict, weight=3, outcome="judge-by-cord", slips=slips,
+    lesson=f"{where}#pull-on-a-cord")
+
+# %% tags=["mark"] task="cord" points=11
+
+# %% [markdown] tags=["task"]
+# ## 8. From cold to warm
+#
+# A support warms up as the table says. By how much does each of the two lengths grow? What does the growing case do by itself? With what happens across the shaft, what does the setting become? *9 points.*
+
+# %% tags=["rig"]
+warm = given["warm"]
+given_table(
+    f"{warm['name']}: setting cold {warm['cold_mm']:+.3f} mm (preload plus, end play minus)",
+    ["part", "length, mm", "a metre grows for 1 K, µm", "warmer by, K"],
+    [(name, f"{mm:g}", f"{um:g}", f"{k:g}") for name, mm, um, k in warm["spans"]],
+)
+
+# %% tags=["rig"]
+given_table("Across the shaft, worked out for you; above zero tightens", ["part", "change, µm"],
+            [(name, f"{um:+d}") for name, um in given["warm"]["across"]])
+
+# %% tags=["rig"]
+bearing_section(unit.bearings.support_by_id(given["warm"]["support"]), unit.bearings, shim_mm=1.0,
+                to_scale=False)
+
+# %% tags=["form"]
+sheet.form(
+    "warm",
+    sheet.number("warm-case", "The case grows by", "µm"),
+    sheet.number("warm-shaft", "The shaft grows by", "µm"),
+    sheet.choice("warm-way", "What does the growing case do to the pair, by itself?",
+                 options=given["warm"]["ways"]),
+    sheet.number("warm-setting", "Setting when warm, preload plus, end play minus", "mm"),
+    sheet.choice("warm-when", "Somebody reads the float while the case is still warm from washing. "
+                 "What is that reading worth?", options=given["warm"]["when"]),
+)
+
+# %% tags=["reference"]
+warm = given["warm"]
+heated = bearings.support_by_id(warm["support"])
+turn = bearing.support_change(heated, bearings, bearing.Warm(**warm["rises"]))
+case = ref("warm-case", Q(abs(turn.case_um), "um"), outcome="warm-setting",
+           tolerance={"absolute": Q(1, "um"), "relative": 0.02}, lesson=f"{where}#warm-and-cold")
+shaft = ref("warm-shaft", Q(abs(turn.shaft_um), "um"), outcome="warm-setting",
+            tolerance={"absolute": Q(1, "um"), "relative": 0.02}, lesson=f"{where}#warm-and-cold")
+
+# %% tags=["reference"]
+grown = "tightens-onto" if turn.case_um > 0 else "loosens-away"
+backwards = "loosens-away" if turn.case_um > 0 else "tightens-onto"
+acts = ref(
+    "warm-way", grown, weight=2, outcome="warm-setting", lesson=f"{where}#warm-and-cold",
+    slips=[Slip(backwards, 0, "Look at the drawing: on which side of the outer rings does the case hold them?"),
+           Slip("tightens-case", 0, "A case that grows gets longer; it presses nothing together."),
+           Slip("loosens-shaft", 0, "Aluminium grows about twice as much as steel for each metre and degree."),
+           Slip("nothing", 0, "Aluminium grows about twice as much as steel for each metre and degree.")],
+)
+
+# %% tags=["reference"]
+outwards = (1 if turn.case_um > 0 else -1) * (-1 if acts == backwards else 1)
+across = Q(sum(um for _, um in warm["across"]), "um")
+cold = Q(warm["cold_mm"], "mm")
+ref(
+    "warm-setting", cold + (outwards * (case - shaft) + across).to("mm"), weight=2, outcome="warm-setting",
+    tolerance=Q(0.003, "mm"), lesson=f"{where}#warm-and-cold",
+    slips=[Slip(cold + (outwards * (case - shaft)).to("mm"), 0.4, "What happens across the shaft is missing."),
+           Slip(cold + (outwards * (case + shaft) + across).to("mm"), 0.3,
+                "Case and shaft work against each other: one of them is to be taken off.")],
+)
+
+# %% tags=["reference"]
+when = {"subtract": "Bore, rings and shaft are at temperatures of their own; one sum does not mend that.",
+        "hand": "A hand does not feel twenty degrees, and they change the setting by hundredths.",
+        "twice": "Two readings agree and are wrong together while the case stays warm.",
+        "better": "The maker's target is given cold.",
+        "shaft": "The case grows most of all."}
+ref("warm-when", "even", weight=2, outcome="warm-setting", lesson=f"{where}#warm-and-cold",
+    slips=[Slip(key, 0, text) for key, text in when.items()])
+
+# %% tags=["mark"] task="warm" points=9
+
+# %% [markdown] tags=["task"]
+# ## 9. Too much and too little
+#
+# The table gives the life of a pair over its running setting. How many times shorter is it at the second setting than at the first? Why does it fall so steeply there? Then tick every sign that points to **too much** preload. *7 points.*
+
+# %% tags=["rig"]
+given_table(f"{given['life']['name']}: life of the pair", ["running setting, mm", "life, h"],
+            [(f"{mm:+.2f}", round(hours)) for mm, hours in given["life"]["table"]])
+
+# %% tags=["rig"]
+given_table("Compare", ["first setting, mm", "second setting, mm"],
+            [(f"{given['life']['from_mm']:+.2f}", f"{given['life']['to_mm']:+.2f}")])
+
+# %% tags=["form"]
+sheet.form(
+    "life",
+    sheet.number("life-times", "Life at the first setting, divided by life at the second"),
+    sheet.choice("life-why", "Why does life fall so steeply past its best setting?",
+                 options=given["life"]["why"]),
+    sheet.choices("life-signs", "Which signs point to too much preload?", options=given["life"]["signs"]),
+)
+
+# %% tags=["reference"]
+life = given["life"]
+worn = bearings.support_by_id(life["support"])
+left_n, right_n, axial_n = (Q(load, "N") for load in life["loads_n"])
+curve = bearing.life_against_setting(
+    bearing.Pair.from_support(worn, bearings), Q([life["from_mm"], life["to_mm"]], "mm"),
+    (left_n, right_n), axial_n, Q(life["rpm"], "rpm"))
+times = float(curve.both_h[0] / curve.both_h[1])
+ref("life-times", Q(times, ""), outcome="preload-life", weight=2, tolerance=0.03,
+    lesson=f"{where}#too-much-too-little",
+    slips=[Slip(Q(1 / times, ""), 0.3, "Turned round: divide the longer life by the shorter one.")])
+
+# %% tags=["reference"]
+causes = {"oil": "Oil still gets in; the load is what grows.",
+          "fewer": "It is the other way round: preload lets more rollers carry.",
+          "speed": "Rollers turn as the shaft makes them, whatever the preload.",
+          "soft": "Rings get soft by heat only; life falls long before that."}
+ref("life-why", "press", outcome="preload-life", lesson=f"{where}#too-much-too-little", weight=2,
+    slips=[Slip(key, 0, text) for key, text in causes.items()])
+much = {"hot", "blue", "stiff", "rib", "early"}
+seen_signs = {key for key, _ in life["signs"]}
+ref("life-signs", seen_signs & much, outcome="preload-life", weight=3, lesson=f"{where}#too-much-too-little",
+    slips=[Slip(key, 0, "A shaft that can move along is a sign of too little preload.")
+           for key in seen_signs - much])
+
+# %% tags=["mark"] task="life" points=7
+
+# %% [markdown] tags=["task"]
+# ## 10. At the bench
+#
+# Three situations. **You must get each of them right to pass.** *5 points.*
+
+# %% tags=["rig"]
+given_table("The situations", ["no.", "situation"],
+            [(1, given["bench"]["wrong_way"]),
+             *[(n, text) for n, (_, text, _) in enumerate(given["bench"]["cautions"], 2)]])
+
+# %% tags=["form"]
+sheet.form(
+    "bench",
+    sheet.choice("bench-wrong-way", "Situation 1: what do you do?", options=given["bench"]["steps"]),
+    *[sheet.choice(f"bench-caution-{n}", f"Situation {n}: what do you do?", options=options)
+      for n, (_, _, options) in enumerate(given["bench"]["cautions"], 2)],
+)
+
+# %% tags=["reference"]
+wrongly = {"more": "With the wrong sign every further step makes it worse.",
+           "run": "A shim does not bed in, and power can cost the bearings.",
+           "tighten": "Bolt torque does not move a ring that lies on its seat.",
+           "note": "The reading shows that the sum was not right.",
+           "warm": "Heat does not turn a wrong sign into a right one."}
+ref("bench-wrong-way", "stop", weight=2, outcome="recheck-shim", must_pass=True,
+    lesson=f"{where}#before-it-runs", slips=[Slip(key, 0, text) for key, text in wrongly.items()])
+
+# %% tags=["reference"]
+SAFE = {"air": "drain", "hot": "gloves", "press": "let-off", "cord": "loop"}
+WHY = {"air": "Driven by air a dry bearing can throw its rollers, at any pressure.",
+       "hot": "A hot ring looks like a cold one; somebody will reach for it, and oil on it burns.",
+       "press": "A tilted ring flies out under load, and hands are in the way.",
+       "cord": "A cord round a hand, or a finger at a gear, goes with it when it turns."}
+for n, (danger, _, options) in enumerate(given["bench"]["cautions"], 2):
+    ref(f"bench-caution-{n}", SAFE[danger], outcome="bearing-cautions", must_pass=True,
+        lesson=f"{where}#before-you-start",
+        slips=[Slip(key, 0, WHY[danger]) for key, _ in options if key != SAFE[danger]])
+
+# %% tags=["mark"] task="bench" points=5
+
+# %% [markdown]
+# ## Done?
+#
+# Go back to **start-here** and press **Hand in**. You get a receipt. You can hand in again until the due date; the last one counts.

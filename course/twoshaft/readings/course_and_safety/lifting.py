@@ -11,11 +11,33 @@ CLEAR_BELOW, CLEAR_ABOVE = 0.85, 1.18
 HIGHEST_INDEX = 2.6
 CLEARLY_BEST = 1.06
 """The best change raises the limit by so much more than the second best."""
+DECISIONS = (
+    ("alone", "One person lifts it by hand, smoothly"),
+    ("aid", "Bring the hoist or the lift table"),
+    ("two", "Two people lift it by hand, without working it out again"),
+    ("quick", "One person lifts it quickly, so that it is soon over"),
+)
+REASONS = (
+    ("below", "The lifting index is not above 1"),
+    ("above", "The lifting index is above 1"),
+    ("light", "It weighs less than 23 kg"),
+    ("feel", "How heavy it feels when you try"),
+    ("posture", "Whether you bend your knees and keep your back straight"),
+    ("habit", "Whether it went well the last time"),
+)
+CHANGES = (
+    ("closer", "Hold it closer: hands 25 cm from the ankles"),
+    ("raise", "Begin higher: hands 75 cm above the floor, the same way up"),
+    ("shorter", "A shorter way: 25 cm up"),
+    ("face", "Turn the feet: no twist of the body"),
+    ("fast", "Do it faster"),
+    ("belt", "Wear a back belt"),
+)
 LOADS = ("main case half", "clutch housing half", "output shaft with its gears", "differential")
 
 
 def draw_lift(lot: Lot) -> dict:
-    """What is lifted, its mass and where, in kg, cm and degrees, and the grip."""
+    """What is lifted, in kg, cm and degrees, ``rows`` that say it, and what can be chosen."""
     stream = lot.stream.child("lift")
     (load,) = lot.in_turn("loads", LOADS, 1)
     # Alike many have to leave the load on the floor as may lift it; a resit changes which.
@@ -38,7 +60,27 @@ def draw_lift(lot: Lot) -> dict:
         index = lifting.lifting_index(Q(given["mass_kg"], "kg"), lift.limit())
         right_side = CLEAR_ABOVE < index < HIGHEST_INDEX if heavy else 0.5 < index < CLEAR_BELOW
         if right_side and _best(given) == best:
-            return given
+            return {
+                **given,
+                "rows": _rows(given),
+                "decisions": stream.shuffled([list(pair) for pair in DECISIONS]),
+                "reasons": stream.shuffled([list(pair) for pair in REASONS]),
+                "changes": stream.shuffled([list(pair) for pair in CHANGES]),
+            }
+
+
+def _rows(given: dict) -> list[list[str]]:
+    """The lift as a table: what was measured, and its figure."""
+    parts = lifting.Lift.measured(given).multipliers()
+    return [
+        ["Load", f"{given['mass_kg']:g} kg"],
+        ["H, from the middle between the ankles to the hands", f"{given['reach_cm']} cm"],
+        ["V, hands above the floor at the start", f"{given['height_cm']} cm"],
+        ["D, way up of the hands", f"{given['travel_cm']} cm"],
+        ["A, twist of the body", f"{given['twist_deg']}°"],
+        ["Frequency multiplier, once in five minutes", f"{parts['frequency']:.2f}"],
+        [f"Grip multiplier, grip {given['grip']}", f"{parts['grip']:.2f}"],
+    ]
 
 
 def changes(given: dict) -> dict[str, dict]:

@@ -16,6 +16,8 @@ JOBS_OF_EACH = 4
 WHYS, WHY_OPTIONS = 3, 6
 OUT_OF_PLACE = 4
 POINTS = (1, 2, 2, 3)
+RIGHT, SLIP, FOLLOWS = "right", "a slip of its own", "wrong only because of the field before"
+"""What became of a field of the marked chain."""
 
 
 def _hazards(lot: Lot) -> tuple[dict[str, Hazard], dict[str, Hazard]]:
@@ -129,8 +131,7 @@ def draw_why(lot: Lot) -> dict:
 def draw_course(lot: Lot) -> dict:
     """Sentences about the course as ``options``, and a marked ``chain`` of fields.
 
-    Each field of the chain has its points and what became of it: ``right``, ``slip`` or
-    ``follows`` (right, had the slip before it been right).
+    Each field of the chain has its name, its points and what became of it.
     """
     stream = lot.stream.child("course")
     facts = lot.in_turn("facts", lot.safety.facts, FACTS)
@@ -144,9 +145,7 @@ def draw_course(lot: Lot) -> dict:
 def _chain(stream: Stream) -> list[list]:
     """Four fields in a chain, with one slip and at least one field that follows from it."""
     slip = stream.integer(len(POINTS) - 1)
-    words = [
-        "right" if k < slip else "slip" if k == slip else "follows" for k in range(len(POINTS))
-    ]
+    words = [RIGHT if k < slip else SLIP if k == slip else FOLLOWS for k in range(len(POINTS))]
     return [
         [f"field {k}", p, w]
         for k, (p, w) in enumerate(zip(stream.shuffled(POINTS), words, strict=True), 1)

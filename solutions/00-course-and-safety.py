@@ -1,0 +1,410 @@
+# %% [markdown]
+# # How the course works, and bench safety: exercise
+#
+# <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
+#
+# Nine tasks. Take about 50 minutes. Every answer is saved as you give it; you can stop and come back.
+#
+# Some items are **must-pass**: they concern safety, and no marks elsewhere make up for them.
+#
+# *Invented unit and invented workshop, for teaching. On a real job the maker's manual, local codes and licensed practice decide.*
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+from twoshaft.plots.tables import given_table
+from twoshaft.rigs import hazard_picture
+
+sheet = open_sheet("course-and-safety")
+given, unit = sheet.given, sheet.unit
+
+# %% tags=["reference"]
+from twoshaft.jobsheet import read_quantity
+from twoshaft.models import lifting, order
+from twoshaft.readings.course_and_safety.lifting import changes
+from twoshaft.readings.course_and_safety.safety import FOLLOWS, SLIP
+from twoshaft.readings.course_and_safety.scene import hazards_seen
+from twoshaft.rigs.written import is_read
+from twoshaft.safety import load_jobs, load_safety
+from twoshaft.units.quantities import Q
+from twoshaft_grader.marking import Slip, ref
+
+safety = load_safety()
+
+# %% [markdown] tags=["task"]
+# ## 1. How your work is kept and marked
+#
+# Tick every sentence that is true of this course. Then work out the points of the sheet in the table, in which every field hangs on the one before it. *5 points.*
+
+# %% tags=["rig"]
+given_table("A sheet as it was marked", ["field", "points", "what became of it"],
+            [(name, points, word) for name, points, word in given["course"]["chain"]])
+
+# %% tags=["form"]
+sheet.form(
+    "course",
+    sheet.choices("course-true", "Which of these are true of this course?",
+                  options=given["course"]["options"]),
+    sheet.number("course-points", "How many points does the sheet in the table get?", ""),
+)
+
+# %% tags=["reference"]
+facts = {fact.id: fact for fact in safety.facts}
+true = {id for id, text in given["course"]["options"] if text == facts[id].right}
+where = "00-course-and-safety#how-a-mark-comes-about"
+ref("course-true", true, outcome="use-the-course", weight=3, lesson=where,
+    slips=[Slip(id, 0, facts[id].why) for id, _ in given["course"]["options"] if id not in true])
+chain = given["course"]["chain"]
+own_slip = sum(points for _, points, word in chain if word == SLIP)
+follow = sum(points for _, points, word in chain if word == FOLLOWS)
+total = sum(points for _, points, _ in chain)
+
+# %% tags=["reference"]
+ref(
+    "course-points", total - own_slip, outcome="use-the-course", weight=2, lesson=where,
+    slips=[
+        Slip(total - own_slip - follow, 0,
+             "Fields that only follow from the slip are right on your own figures; it is charged once."),
+        Slip(total, 0, "The slip itself costs the points of its own field."),
+    ],
+)
+
+# %% tags=["mark"] task="course" points=5
+
+# %% [markdown] tags=["task"]
+# ## 2. Which figures are asked back?
+#
+# Somebody types these figures into fields of the kind that is named. Tick every one that cannot be taken as it stands, since it can be meant in two ways or is of another kind. *3 points.*
+
+# %% tags=["form"]
+sheet.form(
+    "forms",
+    sheet.choices("forms-asked", "Which of these are asked back?", options=given["forms"]["options"]),
+)
+
+# %% tags=["reference"]
+written = given["forms"]["written"]
+ref(
+    "forms-asked",
+    {key for key, (text, asked) in written.items() if not is_read(text, asked)},
+    outcome="write-figures",
+    lesson="00-course-and-safety#figures-the-way-you-write-them",
+    slips=[Slip(key, 0, f"“{text}” has one meaning only and is taken.")
+           for key, (text, asked) in written.items() if is_read(text, asked)],
+)
+
+# %% tags=["mark"] task="forms" points=3
+
+# %% [markdown] tags=["task"]
+# ## 3. The same figure on another scale
+#
+# Four small jobs with figures as they come. Where no unit stands beside the field, type the plain figure that the scale shows. *12 points.*
+
+# %% tags=["rig"]
+figures = given["figures"]
+given_table("What is given", ["job", "figures"], [
+    ("torque", f"the page says {figures['torque_nm']} N·m; the scale of the wrench is in lbf·ft, "
+               "with a mark at every whole one"),
+    ("stack", f"a shim of {figures['shim_mm']:g} mm, a foil of {figures['foil_thou']} thou "
+              f"(thousandths of an inch) and a spacer of {figures['spacer_in']} in"),
+    ("angle", f"the screw is turned {figures['turns']} turn, and then {figures['degrees']}° more"),
+    ("oil", f"the unit takes {figures['oil_l']:g} L; {figures['jugs']} jugs of "
+            f"{figures['jug_ml']} mL each are in"),
+])
+
+# %% tags=["form"]
+sheet.form(
+    "figures",
+    sheet.number("figures-scale", "Torque: at which figure of its scale do you set the wrench?", ""),
+    sheet.number("figures-stack", "Stack: how thick is it?", "mm"),
+    sheet.number("figures-angle", "Angle: how far is the screw turned in all?", "°"),
+    sheet.number("figures-oil", "Oil: how much is still missing?", "L"),
+)
+
+# %% tags=["reference"]
+figures = given["figures"]
+scale = Q(figures["torque_nm"], "N*m").m_as("lbf*ft")
+where = "00-course-and-safety#figures-the-way-you-write-them"
+ref(
+    "figures-scale", Q(scale, ""), outcome="write-figures", weight=3, lesson=where,
+    tolerance={"absolute": Q(0.5, "")}, slips=[
+        Slip(Q(figures["torque_nm"], ""), 0,
+             "That is the figure in N·m; set on a scale in lbf·ft it overtightens by a third."),
+        Slip(Q(scale * 12, ""), 0.25, "That is the figure in lbf·in; a foot has twelve inches."),
+        Slip(Q(figures["torque_nm"] ** 2 / scale, ""), 0,
+             "Converted the wrong way round: one lbf·ft is more than one N·m, so the figure falls."),
+    ],
+)
+
+# %% tags=["reference"]
+shim, foil = Q(figures["shim_mm"], "mm"), Q(figures["foil_thou"], "thou")
+spacer = read_quantity(f"{figures['spacer_in']} in", "in")
+ref(
+    "figures-stack", (shim + foil + spacer).to("mm"), outcome="write-figures", weight=3,
+    tolerance=Q(0.012, "mm"), lesson=where,
+    slips=[
+        Slip(shim + spacer + Q(figures["foil_thou"] / 100, "mm"), 0.25,
+             "A thou is a thousandth of an inch, 0.0254 mm, not a hundredth of a millimetre."),
+        Slip(shim + foil + Q(spacer.magnitude * 10, "mm"), 0.25,
+             "An inch is 25.4 mm, not a centimetre."),
+        Slip(shim + foil, 0.25, "The spacer is left out."),
+    ],
+)
+
+# %% tags=["reference"]
+turned, more = read_quantity(f"{figures['turns']} turn", "turn"), Q(figures["degrees"], "degree")
+whole, part = figures["turns"].split()
+run_on = read_quantity(f"{whole}{part} turn", "turn")
+ref(
+    "figures-angle", (turned + more).to("degree"), outcome="write-figures", weight=2, lesson=where,
+    tolerance=Q(0.5, "degree"),
+    slips=[
+        Slip((run_on + more).to("degree"), 0.25,
+             f"{figures['turns']} is one turn and {part} of a turn, not {whole}{part} of a turn."),
+        Slip(turned.to("degree"), 0.25, "The second turn of the wrench comes on top."),
+    ],
+)
+
+# %% tags=["reference"]
+jug, takes = Q(figures["jug_ml"], "mL"), Q(figures["oil_l"], "L")
+poured = (figures["jugs"] * jug).to("L")
+ref("figures-oil", takes - poured, outcome="write-figures", weight=2, tolerance=Q(0.012, "L"),
+    lesson=where, slips=[Slip(poured, 0.25, "That is what is in; asked is what is missing.")])
+
+# %% tags=["mark"] task="figures" points=12
+
+# %% [markdown] tags=["task"]
+# ## 4. Look round
+#
+# This is the workshop as you find it this morning. Look at every place. Then tick every place at which somebody could get hurt as things stand. *7 points.*
+
+# %% tags=["rig"]
+hazard_picture(given["picture"]["views"], looking_only=True)
+
+# %% tags=["form"]
+sheet.form(
+    "picture",
+    sheet.choices("picture-hazards", "At which places could somebody get hurt?",
+                  options=given["picture"]["options"]),
+)
+
+# %% tags=["reference"]
+found = hazards_seen(safety, given["picture"]["views"])
+ref(
+    "picture-hazards",
+    set(found),
+    outcome="spot-hazards",
+    lesson="00-course-and-safety#look-round-first",
+    slips=[Slip(place.id, 0, f"{place.name}: {place.because}")
+           for place in safety.places if place.id not in found],
+)
+
+# %% tags=["mark"] task="picture" points=7
+
+# %% [markdown] tags=["task"]
+# ## 5. What do you do?
+#
+# Another day in the same workshop. At three places something is wrong. For each, choose the safe act and the reason for it. **You must get the acts right to pass**, where a life or an eye hangs on them. *9 points.*
+
+# %% tags=["rig"]
+given_table("What you see", ["place", "what can be seen"],
+            [(place["place"][1], place["seen"]) for place in given["acts"]["places"]])
+
+# %% tags=["form"]
+sheet.form("acts", *[
+    field
+    for n, place in enumerate(given["acts"]["places"], 1)
+    for field in (
+        sheet.choice(f"acts-{n}-act", f"{place['place'][1]}: what do you do?", options=place["acts"]),
+        sheet.choice(f"acts-{n}-why", f"{place['place'][1]}: why?", options=place["whys"]),
+    )
+])
+
+# %% tags=["reference"]
+seen = {hazard.seen: hazard for hazard in safety.hazard_by_id.values()}
+where = "00-course-and-safety#look-round-first"
+for n, place in enumerate(given["acts"]["places"], 1):
+    hazard = seen[place["seen"]]
+    known = {f"{hazard.id}-{k}": wrong.because for k, wrong in enumerate(hazard.wrong, 1)}
+    acts = [Slip(key, 0, known.get(key, "A good act, but at another place; here it changes nothing."))
+            for key, _ in place["acts"] if key != hazard.id]
+    whys = [Slip(key, 0, "True, but it is the reason for something else.")
+            for key, _ in place["whys"] if key != hazard.id]
+    ref(f"acts-{n}-act", hazard.id, outcome="act-safely", weight=2, must_pass=hazard.must_pass,
+        slips=acts, lesson=where)
+    ref(f"acts-{n}-why", hazard.id, outcome="know-the-why", slips=whys, lesson=where)
+
+# %% tags=["mark"] task="acts" points=9
+
+# %% [markdown] tags=["task"]
+# ## 6. What comes first?
+#
+# These are the steps of one dangerous job, out of order. Put them in an order in which nobody can get hurt. Several orders are right. **No step may stand before one that safety asks for first.** *7 points.*
+
+# %% tags=["rig"]
+given_table("The job", ["job"], [(given["first"]["job"],)])
+
+# %% tags=["form"]
+sheet.form(
+    "first",
+    sheet.order("first-order", "Put these steps in a safe order", steps=given["first"]["start"]),
+)
+
+# %% tags=["reference"]
+ref(
+    "first-order",
+    order.OrderTask.from_unit(load_jobs(), given["first"]["operations"]),
+    outcome="act-safely",
+    must_pass=True,
+    lesson="00-course-and-safety#what-comes-first",
+)
+
+# %% tags=["mark"] task="first" points=7
+
+# %% [markdown] tags=["task"]
+# ## 7. Eye protection
+#
+# Tick every job for which eye protection is worn, and no other. Many workshops ask for it all day long; here it is asked where something is struck, springs, is under load or sprays. **You must leave out none of them to pass.** *5 points.*
+
+# %% tags=["form"]
+sheet.form(
+    "eyes",
+    sheet.choices("eyes-jobs", "For which of these do you put eye protection on?",
+                  options=given["eyes"]["options"]),
+)
+
+# %% tags=["reference"]
+jobs = {job.id: job for job in safety.jobs}
+ref(
+    "eyes-jobs",
+    {id for id, _ in given["eyes"]["options"] if jobs[id].eyes},
+    outcome="protect-eyes",
+    must_pass=True,
+    lesson="00-course-and-safety#the-usual-cautions-and-why",
+    slips=[Slip(id, 0, f"{jobs[id].name}: {jobs[id].why}")
+           for id, _ in given["eyes"]["options"] if not jobs[id].eyes],
+)
+
+# %% tags=["mark"] task="eyes" points=5
+
+# %% [markdown] tags=["task"]
+# ## 8. Why?
+#
+# Three cautions. All the reasons are true; choose for each caution the one that is *its* reason. *6 points.*
+
+# %% tags=["form"]
+sheet.form("why", *[
+    sheet.choice(f"why-{n}", f"“{one['caution'][1]}” Why?", options=one["options"])
+    for n, one in enumerate(given["why"]["cautions"], 1)
+])
+
+# %% tags=["reference"]
+cautions = safety.caution_by_id
+for n, one in enumerate(given["why"]["cautions"], 1):
+    ref(
+        f"why-{n}", one["caution"][0], outcome="know-the-why",
+        lesson="00-course-and-safety#the-usual-cautions-and-why",
+        slips=[Slip(id, 0, f"True, but it is why you should: {cautions[id].text}")
+               for id, _ in one["options"] if id != one["caution"][0]],
+    )
+
+# %% tags=["mark"] task="why" points=6
+
+# %% [markdown] tags=["task"]
+# ## 9. May it be lifted by hand?
+#
+# Work out the limit and the lifting index, to two decimals, and decide. The limit is 23 kg × reach × height × travel × twist × frequency × grip:
+#
+# reach = 25 ÷ H · height = 1 − 0.003 × |V − 75| · travel = 0.82 + 4.5 ÷ D · twist = 1 − 0.0032 × A · index = load ÷ limit
+#
+# An early slip is charged once. **You must get the decision right to pass.** *20 points.*
+
+# %% tags=["rig"]
+lift = given["lift"]
+given_table(f"The lift: {lift['load']}", ["what", "figure"], lift["rows"])
+
+# %% tags=["form"]
+sheet.form(
+    "lift",
+    sheet.number("lift-reach", "Reach multiplier", ""),
+    sheet.number("lift-height", "Height multiplier", ""),
+    sheet.number("lift-travel", "Travel multiplier", ""),
+    sheet.number("lift-twist", "Twist multiplier", ""),
+    sheet.number("lift-limit", "Recommended weight limit", "kg"),
+    sheet.number("lift-index", "Lifting index", ""),
+    sheet.choice("lift-decision", "What do you do?", options=given["lift"]["decisions"]),
+    sheet.choice("lift-reason", "What decides that?", options=given["lift"]["reasons"]),
+    sheet.choice("lift-change", "Which one change would raise the limit most?",
+                 options=given["lift"]["changes"]),
+)
+
+# %% tags=["reference"]
+lift = given["lift"]
+asked = lifting.Lift.measured(lift)
+parts = asked.multipliers()
+where, near = "00-course-and-safety#may-i-lift-this", {"absolute": 0.006}
+reach_cm, height_cm, travel_cm = lift["reach_cm"], lift["height_cm"], lift["travel_cm"]
+reach = ref("lift-reach", parts["reach"], outcome="judge-a-lift", weight=2, tolerance=near,
+            lesson=where, slips=[Slip(reach_cm / 25, 0, "Upside down: further out leaves less.")])
+height = ref(
+    "lift-height", parts["height"], outcome="judge-a-lift", weight=2, tolerance=near, lesson=where,
+    slips=[Slip(1 - 0.003 * height_cm, 0.25, "It is the distance from 75 cm that counts.")])
+
+# %% tags=["reference"]
+travel = ref(
+    "lift-travel", parts["travel"], outcome="judge-a-lift", weight=2, tolerance=near, lesson=where,
+    slips=[Slip(0.82 + 4.5 / (height_cm + travel_cm), 0.25,
+                "D is the way from start to end, not the height of the end.")])
+twist = ref(
+    "lift-twist", parts["twist"], outcome="judge-a-lift", weight=2, tolerance=near, lesson=where,
+    slips=[Slip(1 - 0.032 * lift["twist_deg"], 0.25, "0.0032 for each degree, not 0.032.")])
+
+# %% tags=["reference"]
+rest = (height, travel, twist, parts["frequency"], parts["grip"])
+limit = ref(
+    "lift-limit", lifting.weight_limit(reach, *rest), outcome="judge-a-lift", weight=3,
+    tolerance=0.025, lesson=where,
+    slips=[
+        Slip(lifting.weight_limit(*rest), 0.25, "The reach is left out, which counts most."),
+        Slip(Q(lift["mass_kg"], "kg") * lifting.weight_limit(reach, *rest) / Q(23, "kg"), 0.25,
+             "The multipliers belong to the 23 kg, not to the load."),
+    ],
+)
+load = Q(lift["mass_kg"], "kg")
+index = ref("lift-index", lifting.lifting_index(load, limit), outcome="judge-a-lift", weight=3,
+            tolerance=0.025, lesson=where,
+            slips=[Slip((limit / load).m_as(""), 0, "Upside down: load divided by limit."),
+                   Slip(lift["mass_kg"] / 23, 0, "That is the load against the easiest lift.")])
+
+# %% tags=["reference"]
+heavy = index > lifting.RAISED
+decided = ref(
+    "lift-decision", "aid" if heavy else "alone", outcome="judge-a-lift", weight=2, must_pass=True,
+    lesson=where,
+    slips=[Slip("two", 0, "Two people share a load badly; the index has to be worked out for each."),
+           Slip("quick", 0, "A jerk loads the back more than the weight does.")])
+ref("lift-reason", "above" if heavy else "below", outcome="know-the-why", weight=3, lesson=where,
+    slips=[Slip("light", 0, "23 kg holds for the easiest lift only; the multipliers take from it."),
+           Slip("feel", 0, "What hurts the back far out does not feel heavy in the arms."),
+           Slip("posture", 0, "Good posture helps, but the reach is still there."),
+           Slip("habit", 0, "That it went well before does not change the load on the back.")])
+
+# %% tags=["reference"]
+kilos = {key: lifting.Lift.measured(changed).limit() for key, changed in changes(lift).items()}
+best = max(kilos, key=kilos.get)
+now = asked.limit().m_as("kg")
+ref(
+    "lift-change", best, outcome="judge-a-lift", weight=3, lesson=where,
+    slips=[
+        *[Slip(key, 0, f"That takes the limit from {now:.1f} kg to {kilo.m_as('kg'):.1f} kg; "
+                       "another change does more.") for key, kilo in kilos.items() if key != best],
+        Slip("fast", 0, "Faster means more jerk; the equation holds for smooth lifts only."),
+        Slip("belt", 0, "The equation has no part for a belt: it does not raise the limit."),
+    ],
+)
+
+# %% tags=["mark"] task="lift" points=20
+
+# %% [markdown]
+# ## Done?
+#
+# Go back to **start-here** and press **Hand in**. You get a receipt. You can hand in again until the due date; the last one counts.

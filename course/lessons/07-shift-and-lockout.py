@@ -80,6 +80,24 @@ given_table("The detents of this unit",
 # The rail of fifth and reverse has the stronger spring here. A swapped spring is easily felt in the hand, if you compare rail with rail before the cover goes on.
 
 # %% [markdown]
+# ## From the rail to the hand
+#
+# The finger pushes the rail at its tip, the outer lever turns the shaft: **torque = force along the rail × radius of the finger**, and **force of the hand = torque ÷ length of the lever**. The shaft turns by the way of the rail over the finger's radius, as an angle in radians; times 57.3 it is in degrees.
+#
+# **Predict:** a lever of twice the length. What does it do to the force of the hand, and what to its way?
+
+# %% tags=["rig"]
+radius = Q(unit.shift.finger_radius_mm, "mm")
+torque = shift.shaft_torque(Q(60, "N"), radius)
+given_table(f"60 N along the rail, finger of {radius.magnitude:g} mm: {torque.magnitude:.2f} N·m on the shaft",
+            ["lever, mm", "force of the hand, N", "way of the hand for 7 mm of rail, mm"],
+            [(mm, f"{shift.hand_force(torque, Q(mm, 'mm')).magnitude:.0f}",
+              f"{7 * mm / radius.magnitude:.0f}") for mm in (70, 100, 140)])
+
+# %% [markdown]
+# Half the force, twice the way: a lever gives nothing for nothing.
+
+# %% [markdown]
 # ## Interlock: one rail at a time
 #
 # Two gears of different ratio engaged at once would want the output shaft to turn at two speeds. It cannot: input and output lock solid. On the road the wheels lock with them, or something breaks. So it must be **impossible**, not just unlikely.

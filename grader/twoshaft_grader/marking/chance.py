@@ -15,11 +15,16 @@ from math import comb
 import numpy as np
 
 from twoshaft.jobsheet.fields import Choice, Choices, Field, Order
+from twoshaft.jobsheet.hand_path import HandPath
 from twoshaft_grader.marking.compare import choices_share, judge, right_keys
 from twoshaft_grader.marking.reference import Reference
 
 GUESSED = 0.045
 """What a sheet of guesses may earn on average; under 5 % with room for what is only estimated."""
+PATH_GUESSED = ((0.0, 0.82), (1.0, 0.18))
+"""What moves made at random show: the most of any misbuild in 5 moves, tried out."""
+PROOF_GUESSED = ((0.0, 0.97), (0.7, 0.03))
+"""What moves made at random prove of a lockout in 10 moves, tried out."""
 ORDER_GUESSED = ((0.0, 0.8), (0.25, 0.2))
 """What a random order earns: 5 % on average by the order model, in a few small parts."""
 STEPS = 2000
@@ -59,6 +64,8 @@ def field_spread(asked: Field, reference: Reference) -> Spread:
                 _add(spread, share, ways / 2 ** (right + wrong))
     elif isinstance(asked, Order):
         return ORDER_GUESSED
+    elif isinstance(asked, HandPath):
+        return PATH_GUESSED if reference.value.direct is None else PROOF_GUESSED
     elif isinstance(reference.value, int):
         hit = 1 / max(10, abs(reference.value))
         spread = {0.0: 1 - hit, 1.0: hit}

@@ -8,8 +8,9 @@ from dataclasses import dataclass
 from typing import Any
 
 from twoshaft.jobsheet.fields import Choice, Choices, Field, Number, Order
+from twoshaft.jobsheet.hand_path import HandPath
 from twoshaft.jobsheet.measures import MEASURES, named
-from twoshaft.models import order
+from twoshaft.models import order, shift
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking.reference import Reference, Slip
 
@@ -85,7 +86,7 @@ def _is_slip(asked: Field, reference: Reference, slip: Slip, value: Any) -> bool
         return within(value, slip.value, reference.tolerance)
     if isinstance(asked, Choices):
         return not isinstance(slip.value, str) and set(value) == set(slip.value)
-    if isinstance(asked, Order):
+    if isinstance(asked, Order | HandPath):
         return tuple(value) == tuple(slip.value)
     return value == slip.value if isinstance(slip.value, str) else value in slip.value
 
@@ -337,9 +338,37 @@ def _broken(task: order.OrderTask, reason: order.Reason) -> str:
     return f"“{later}” comes after {earlier}: {text}."
 
 
+# Movements of the hand
+
+
+def _path(asked: HandPath, reference: Reference, value: tuple[str, ...]) -> Judgement:
+    """Judge moves by making them: on the sound mechanism and on those with a misbuild."""
+    test = reference.value
+    trial = shift.try_out(test, value)
+    told = []
+    if trial.done.get(shift.TRIED) is False:
+        told.append(
+            f"Your moves never push from {test.direct[0]} straight towards {test.direct[1]} "
+            "within the gate."
+        )
+    elif trial.done.get(shift.LEFT) is False:
+        told.append(
+            f"You try the direct shift, but not whether {test.direct[1]} goes in once the lever "
+            "has left the gate and come back."
+        )
+    if trial.done.get(shift.SHOWN) is False:
+        told.append(
+            "Your moves show it only where a loose part happens to lie right."
+            if any(0 < shown < 1 for shown in trial.shows)
+            else "With the misbuild in it, each of your moves would feel as it should."
+        )
+    return Judgement(trial.share, tuple(told[:2]), safe=trial.share >= 1)
+
+
 _JUDGES: dict[str, Callable[..., Judgement]] = {
     Number.kind: _number,
     Choice.kind: _choice,
     Choices.kind: _choices,
     Order.kind: _order,
+    HandPath.kind: _path,
 }

@@ -22,7 +22,9 @@ from typing import Any
 
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet.fields import Choice, Choices, Field, Number, Order
+from twoshaft.jobsheet.hand_path import HandPath
 from twoshaft.models import order
+from twoshaft.models.shift import HandTest
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 
@@ -136,6 +138,7 @@ class _Recorder:
     """Stands in for the sheet: the same constructors, and remembers what each form asks."""
 
     number, choice, choices, order = Number, Choice, Choices, Order
+    path = HandPath
 
     def __init__(self, answered: Answered, given: Any, unit: Unit) -> None:
         self.given, self.unit, self._answered = given, unit, answered
@@ -194,7 +197,7 @@ def ref(
         The field.
     value : object
         Number: a quantity, or a plain number. Choice: the right key, or a set of keys that are
-        all right. Choices: the right keys. Order: the ``OrderTask``.
+        all right. Choices: the right keys. Order: the ``OrderTask``. Path: the ``HandTest``.
     outcome : str
         The outcome that the field is evidence for.
     weight : float
@@ -233,6 +236,8 @@ def clean_value(value: Any) -> Any:
     """Return what a reference is worth to the working that follows it."""
     if isinstance(value, order.OrderTask):
         return tuple(order.model_order(value))
+    if isinstance(value, HandTest):
+        return value.model
     return value
 
 
@@ -274,6 +279,9 @@ def _check(asked: Field, reference: Reference) -> None:
     elif isinstance(asked, Order):
         right = isinstance(value, order.OrderTask) and set(value.steps) == set(asked.labels())
         wanted = "an OrderTask over the steps that are shown"
+    elif isinstance(asked, HandPath):
+        right = isinstance(value, HandTest) and set(value.model) <= set(asked.labels())
+        wanted = "a HandTest with the moves that are shown"
     else:
         keys = {value} if isinstance(value, str) else set(value)
         right = bool(keys) and keys <= set(asked.labels())
@@ -478,6 +486,6 @@ def _answer(asked: Field, value: Any) -> Any:
         value = min(value)
     elif isinstance(asked, Choices) and isinstance(value, str):
         value = [value]
-    elif isinstance(asked, Order):
+    elif isinstance(asked, Order | HandPath):
         value = clean_value(value)
     return asked.store(value)

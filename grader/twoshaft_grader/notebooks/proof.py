@@ -13,6 +13,7 @@ from typing import Any
 
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet import Answer, Choices, Number, Order, SheetData
+from twoshaft.jobsheet.hand_path import HandPath
 from twoshaft.outcomes import Outcome, load_outcomes
 from twoshaft.readings import MODULES, issue_record
 from twoshaft.units import Unit, load_unit, shipped_units
@@ -163,7 +164,7 @@ def _slips(clean: Answered) -> Iterable[str]:
             value = slip.value
             if isinstance(asked, Number) and not isinstance(value, Q):
                 value = Q(value, "dimensionless")
-            if isinstance(asked, Choices | Order):
+            if isinstance(asked, Choices | Order | HandPath):
                 value = tuple(value)
             share = judge(asked, reference, value).share
             if abs(share - slip.share) > 1e-9:

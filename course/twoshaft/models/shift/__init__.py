@@ -7,9 +7,13 @@ are directed, and the lockout's memory of where the hand has been appears by its
 
 from twoshaft.models.shift.detent import DetentForce, detent_force
 from twoshaft.models.shift.handtest import (
+    LEFT,
+    SHOWN,
+    TRIED,
     HandTest,
     Trial,
     explains,
+    lockout_reading,
     lockout_test,
     telling_test,
     try_out,
@@ -21,18 +25,25 @@ from twoshaft.models.shift.handwork import (
     follow,
     hand_moves,
     mirrored,
+    rail_of,
+    read_record,
     say_felt,
+    write_record,
 )
-from twoshaft.models.shift.interlock import free_movement, locked_rails, pin_play
+from twoshaft.models.shift.interlock import free_movement, locked_rails, pin_play, without_pin
 from twoshaft.models.shift.lever import hand_force, other_end, shaft_torque, turn_angle
 from twoshaft.models.shift.mechanism import Mechanism, State, mechanism
 from twoshaft.models.shift.misbuild import with_misbuilds
 from twoshaft.models.shift.proof import HandProof, Lock, prove_by_hand
 from twoshaft.models.shift.search import Reach, reach
-from twoshaft.models.shift.symptoms import KINDS, symptoms
+from twoshaft.models.shift.symptoms import KINDS, NOTHING, symptoms
 
 __all__ = [
     "KINDS",
+    "LEFT",
+    "NOTHING",
+    "SHOWN",
+    "TRIED",
     "DetentForce",
     "Felt",
     "HandProof",
@@ -51,13 +62,16 @@ __all__ = [
     "hand_force",
     "hand_moves",
     "locked_rails",
+    "lockout_reading",
     "lockout_test",
     "mechanism",
     "mirrored",
     "other_end",
     "pin_play",
     "prove_by_hand",
+    "rail_of",
     "reach",
+    "read_record",
     "say_felt",
     "shaft_torque",
     "symptoms",
@@ -65,4 +79,6 @@ __all__ = [
     "try_out",
     "turn_angle",
     "with_misbuilds",
+    "without_pin",
+    "write_record",
 ]

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
+from typing import Literal
 
 from twoshaft.models.shift.handwork import (
     Done,
-    Felt,
     follow,
     hand_moves,
     in_gate,
@@ -16,6 +17,7 @@ from twoshaft.models.shift.handwork import (
     turn_towards,
 )
 from twoshaft.models.shift.mechanism import Mechanism
+from twoshaft.units.sections.shift import Shift
 
 TRIED, LEFT, SHOWN = "tried", "left", "shown"
 WEIGHTS = {TRIED: 0.5, LEFT: 0.3, SHOWN: 0.2}
@@ -77,11 +79,53 @@ def lockout_test(
     faulty : sequence of Mechanism
         Mechanisms in which it is not, which the proof must show.
     """
-    gate = rail_of(sound.shift, earlier).gate
-    out, back = _nearest_gate(sound, gate), f"at:{gate}"
-    there, on = turn_towards(sound.shift, earlier), turn_towards(sound.shift, later)
-    model = (back, there, on, f"at:{out}", back, on)
+    model = lockout_moves(sound.shift, earlier, later)
     return HandTest(sound, tuple(faulty), (earlier, later), model)
+
+
+def lockout_moves(shift: Shift, earlier: str, later: str) -> tuple[str, ...]:
+    """The proof of a lockout: the direct shift in three moves, then round by the next gate."""
+    gate = rail_of(shift, earlier).gate
+    out, back = _nearest_gate(shift, gate), f"at:{gate}"
+    there, on = turn_towards(shift, earlier), turn_towards(shift, later)
+    return (back, there, on, f"at:{out}", back, on)
+
+
+Reading = Literal["proven", "fails", "half", "no-gear", "not tried"]
+
+
+def lockout_reading(shift: Shift, work: Sequence[Done], earlier: str, later: str) -> Reading:
+    """What a record of moves says about a lockout.
+
+    Parameters
+    ----------
+    shift : Shift
+        The mechanism as it should be.
+    work : sequence of Done
+        What was done and felt.
+    earlier, later : str
+        The direct shift that must be stopped.
+
+    Returns
+    -------
+    {"proven", "fails", "half", "no-gear", "not tried"}
+        *half*: stopped, but the later gear was not tried after leaving the gate; *no-gear*: it
+        was tried and cannot be had, so that the stop shows nothing.
+    """
+    at = direct_tried(shift, work, earlier, later)
+    if at is None:
+        return "not tried"
+    if any(later in felt.gears for felt in work[at].felt):
+        return "fails"
+    if had_by_leaving(shift, work, at, earlier, later):
+        return "proven"
+    rest, left = work[at + 1 :], False
+    for one in rest:
+        left |= not in_gate(shift, earlier, one.place_mm[0])
+        back = in_gate(shift, earlier, one.place_mm[0])
+        if left and back and one.code == turn_towards(shift, later):
+            return "no-gear"
+    return "half"
 
 
 def telling_test(sound: Mechanism, faulty: Mechanism) -> HandTest | None:
@@ -96,6 +140,7 @@ def telling_test(sound: Mechanism, faulty: Mechanism) -> HandTest | None:
 DEEPEST = 4
 
 
+@lru_cache(maxsize=64)
 def shortest_telling(
     sound: Mechanism, faulty: Mechanism, deepest: int = DEEPEST
 ) -> tuple[str, ...] | None:
@@ -131,9 +176,9 @@ def try_out(test: HandTest, moves: Sequence[str]) -> Trial:
     shows = tuple(tells(work, follow(faulty, moves)) for faulty in test.faulty)
     done = {}
     if test.direct is not None:
-        at = direct_tried(test.sound, work, *test.direct)
+        at = direct_tried(test.sound.shift, work, *test.direct)
         done[TRIED] = at is not None
-        done[LEFT] = at is not None and had_by_leaving(test.sound, work, at, *test.direct)
+        done[LEFT] = at is not None and had_by_leaving(test.sound.shift, work, at, *test.direct)
     if test.faulty:
         done[SHOWN] = all(shown == 1 for shown in shows)
     total = sum(WEIGHTS[what] for what in done)
@@ -143,27 +188,27 @@ def try_out(test: HandTest, moves: Sequence[str]) -> Trial:
     return Trial(done, share, shows)
 
 
-def direct_tried(machine: Mechanism, work: Sequence[Done], earlier: str, later: str) -> int | None:
+def direct_tried(shift: Shift, work: Sequence[Done], earlier: str, later: str) -> int | None:
     """Place of the move that tries the direct shift, None where no move does."""
     in_it = False
     for number, one in enumerate(work):
         gears = _gears(one)
-        if in_it and one.code == turn_towards(machine.shift, later):
+        if in_it and one.code == turn_towards(shift, later):
             return number
         if gears == {earlier}:
             in_it = True
-        elif not in_gate(machine.shift, earlier, one.place_mm[0]):
+        elif not in_gate(shift, earlier, one.place_mm[0]):
             in_it = False
     return None
 
 
 def had_by_leaving(
-    machine: Mechanism, work: Sequence[Done], tried: int, earlier: str, later: str
+    shift: Shift, work: Sequence[Done], tried: int, earlier: str, later: str
 ) -> bool:
     """Whether the later gear is engaged after the gate was left, without the earlier again."""
     left = False
     for one in work[tried + 1 :]:
-        if not in_gate(machine.shift, earlier, one.place_mm[0]):
+        if not in_gate(shift, earlier, one.place_mm[0]):
             left = True
         elif earlier in _gears(one):
             left = False
@@ -189,11 +234,19 @@ def _gears(one: Done) -> set[str]:
     return set().union(*(felt.gears for felt in one.felt))
 
 
-def _nearest_gate(machine: Mechanism, gate: str) -> str:
-    at = {g.id: g.at_mm for g in machine.shift.gates}
+def _nearest_gate(shift: Shift, gate: str) -> str:
+    at = {g.id: g.at_mm for g in shift.gates}
     return min((g for g in at if g != gate), key=lambda g: abs(at[g] - at[gate]))
 
 
-def explains(machine: Mechanism, moves: Sequence[str], found: Sequence[Felt]) -> bool:
-    """Whether a mechanism can behave as was found when the moves were made."""
-    return all(felt in one.felt for one, felt in zip(follow(machine, moves), found, strict=True))
+def explains(machine: Mechanism, work: Sequence[Done]) -> bool:
+    """Whether a mechanism can behave as a record says.
+
+    Parameters
+    ----------
+    machine : Mechanism
+    work : sequence of Done
+        What was done, with the one way that each move turned out.
+    """
+    replayed = follow(machine, [one.code for one in work])
+    return all(set(one.felt) <= set(can.felt) for one, can in zip(work, replayed, strict=True))

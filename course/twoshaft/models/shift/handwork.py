@@ -8,8 +8,9 @@ way, the hand feels around within the gate, as a hand does.
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import pairwise
 
 import numpy as np
@@ -106,6 +107,32 @@ def _gears_at(shift: Shift, code: str) -> tuple[str, ...]:
     at = {gate.id: gate.at_mm for gate in shift.gates}
     rails = sorted(shift.rails, key=lambda rail: at[rail.gate])
     return tuple(g for rail in rails if (g := rail.high if code == HIGH else rail.low))
+
+
+def write_record(made: Sequence[Done]) -> list[dict]:
+    """What was done and felt as plain data, each move with the first way it turned out."""
+    return [
+        {
+            "move": one.code,
+            "stopped": one.felt[0].stopped,
+            "gears": sorted(one.felt[0].gears),
+            "held": one.felt[0].held,
+            "place_mm": list(one.place_mm),
+        }
+        for one in made
+    ]
+
+
+def read_record(record: Iterable[Mapping]) -> tuple[Done, ...]:
+    """The work of the hand from a record of it."""
+    return tuple(
+        Done(
+            line["move"],
+            (Felt(line["stopped"], frozenset(line["gears"]), line["held"]),),
+            tuple(line["place_mm"]),
+        )
+        for line in record
+    )
 
 
 def _of_gate(shift: Shift, gate: str) -> str:
@@ -215,15 +242,16 @@ def follow(machine: Mechanism, moves: Sequence[str]) -> tuple[Done, ...]:
     return tuple(done)
 
 
+@lru_cache(maxsize=8192)
 def make_move(
-    machine: Mechanism, states: Iterable[State], code: str
+    machine: Mechanism, states: tuple[State, ...], code: str
 ) -> tuple[tuple[State, ...], Done]:
     """Make one move from every state that the mechanism may be in.
 
     Parameters
     ----------
     machine : Mechanism
-    states : iterable of State
+    states : tuple of State
     code : str
         A code from :func:`hand_moves`.
 
@@ -236,7 +264,10 @@ def make_move(
     known = {move.code: move for move in hand_moves(machine.shift)}
     if code not in known:
         raise OutOfRangeError("move", code, ", ".join(known), "the unit file")
-    move, after, felt, blocked = known[code], {}, {}, ()
+    move = known[code]
+    after: dict[State, None] = {}
+    felt: dict[Felt, None] = {}
+    blocked: tuple[str, ...] = ()
     for state in states:
         end, stopped = _made(machine, state, move)
         gears = machine.engaged(end)
@@ -284,19 +315,27 @@ def _made(machine: Mechanism, state: State, move: Move) -> tuple[State, bool]:
 
 
 def _slid(machine: Mechanism, state: State, travel_mm: float) -> tuple[State, bool]:
+    """Slide as far as it goes; where it is stopped, give way a little in turn."""
     goal = _cell(machine, (travel_mm, 0.0))[0]
-    low, high = sorted((goal, state[0]))
-    slack = round(SLACK_MM / machine.step_mm)
     middle = _cell(machine, machine.shift.start_mm)[1]
+    slack = round(SLACK_MM / machine.step_mm)
+    end, there = pull(machine, state, (travel_mm, float(machine.turn_mm[state[1]])))
     gears = machine.engaged(state)
-    seen = _search(
-        machine,
-        state,
-        lambda s: (
-            low <= s[0] <= high and abs(s[1] - state[1]) <= slack and machine.engaged(s) == gears
-        ),
-    )
-    end = min(seen, key=lambda s: (abs(s[0] - goal), abs(s[1] - middle)))
+    if not there:
+        low, high = sorted((goal, state[0]))
+        seen = _search(
+            machine,
+            state,
+            lambda s: (
+                low <= s[0] <= high
+                and abs(s[1] - state[1]) <= slack
+                and machine.engaged(s) == gears
+            ),
+        )
+        end = min(seen, key=lambda s: (abs(s[0] - goal), abs(s[1] - middle)))
+    if not gears and abs(end[1] - middle) <= slack:
+        here = float(machine.travel_mm[end[0]])
+        end = pull(machine, end, (here, machine.shift.start_mm[1]))[0]
     return end, end[0] != goal
 
 

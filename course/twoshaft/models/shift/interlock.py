@@ -43,6 +43,12 @@ def free_movement(play: Q, ramp: Q) -> Q:
     return Q(play_mm / math.tan(angle), "mm")
 
 
+def without_pin(shift: Shift, pin: str) -> Shift:
+    """The mechanism with one interlock pin left out."""
+    left = tuple(one for one in shift.interlocks if one.id != pin)
+    return shift.model_copy(update={"interlocks": left})
+
+
 def locked_rails(shift: Shift, gear: str) -> frozenset[str]:
     """Rails that cannot reach a gear of theirs while a gear is in.
 

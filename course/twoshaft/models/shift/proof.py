@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal
 
 import numpy as np
@@ -90,8 +91,9 @@ def _sentence_start(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
+@lru_cache(maxsize=64)
 def prove_by_hand(machine: Mechanism) -> HandProof:
-    """Try every gear and every direct shift that must be stopped.
+    """Try every gear and every direct shift that must be stopped; cached by mechanism.
 
     Parameters
     ----------

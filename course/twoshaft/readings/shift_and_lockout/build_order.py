@@ -1,0 +1,49 @@
+"""Put the selector together and prove it, in a workable order."""
+
+from __future__ import annotations
+
+from twoshaft.models.order import OrderTask, chance_r0, starting_order
+from twoshaft.models.order.mark import LEAST_R0
+from twoshaft.readings.shift_and_lockout.lot import Lot
+from twoshaft.units.unit import Unit
+
+STAGE = "shift"
+LEFT_OUT = 1
+BAND = 0.9
+"""Width of the band in which the r0 of all parts of the pool lies."""
+
+_pools: dict[int, tuple[Unit, tuple[tuple[str, ...], ...]]] = {}
+
+
+def pool(unit: Unit) -> tuple[tuple[str, ...], ...]:
+    """The steps of the stage, each time without another one; all equally hard."""
+    known = _pools.get(id(unit))
+    if known is None or known[0] is not unit:
+        if len(_pools) > 8:
+            _pools.clear()
+        _pools[id(unit)] = known = (unit, _make_pool(unit))
+    return known[1]
+
+
+def _make_pool(unit: Unit) -> tuple[tuple[str, ...], ...]:
+    steps = unit.operations_of.get(STAGE, ())
+    parts = {}
+    for left in steps:
+        chosen = tuple(step for step in steps if step != left)
+        parts[chosen] = chance_r0(OrderTask.from_unit(unit, chosen)) if len(chosen) > 3 else 0.0
+    best: tuple[tuple[str, ...], ...] = ()
+    for low in sorted(r0 for r0 in parts.values() if r0 >= LEAST_R0):
+        band = tuple(part for part, r0 in parts.items() if low <= r0 <= low + BAND)
+        if len(band) > len(best):
+            best = band
+    return best
+
+
+def draw(lot: Lot) -> dict:
+    """``operations`` and the ``start`` order, which earns nothing."""
+    parts = pool(lot.unit)
+    if not parts:
+        raise lot.too_plain("order")
+    part = OrderTask.from_unit(lot.unit, lot.in_turn("order", parts)[0])
+    start = starting_order(part, lot.stream.child("order"))
+    return {"operations": list(part.steps), "start": part.labelled(start)}

@@ -171,11 +171,7 @@ def blocked_by(machine: Mechanism, state: State, move: tuple[int, int]) -> tuple
     i, j = state[0] + move[0], state[1] + move[1]
     if not (0 <= i < len(machine.travel_mm) and 0 <= j < len(machine.turn_mm)):
         return ()
-    number = MOVES.index(move)
-    after = [
-        table[state[0]][state[1]][place][number]
-        for table, place in zip(machine.following, state[2:], strict=True)
-    ]
+    after = list(machine.pushed(state))[MOVES.index(move)]
     bodies = [b.id for b, to in zip(machine.shift.passive, after, strict=True) if to == -1]
     if bodies:
         return tuple(bodies)

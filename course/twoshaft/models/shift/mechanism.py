@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from functools import lru_cache
 
@@ -48,7 +49,7 @@ class Mechanism:
     turn_mm: np.ndarray
     places_mm: tuple[np.ndarray, ...]
     free: tuple[np.ndarray, ...]
-    following: tuple[list, ...] = field(repr=False)
+    following: tuple[list[int], ...] = field(repr=False)
     interlocks: tuple[tuple[int, int, list], ...] = field(repr=False)
 
     def engaged(self, state: State) -> frozenset[str]:
@@ -87,16 +88,22 @@ class Mechanism:
     def next_states(self, state: State) -> list[State]:
         """Every state that one step of the hand can lead to."""
         i, j = state[0], state[1]
-        by_body = [
-            table[i][j][place] for table, place in zip(self.following, state[2:], strict=True)
-        ]
         found = []
-        for (di, dj), places in zip(MOVES, zip(*by_body, strict=True), strict=True):
+        for (di, dj), places in zip(MOVES, self.pushed(state), strict=True):
             if -1 in places:
                 continue
             if all(fits[places[p]][places[q]] for p, q, fits in self.interlocks):
                 found.append((i + di, j + dj, *places))
         return found
+
+    def pushed(self, state: State) -> Iterator[tuple[int, ...]]:
+        """Where each step of :data:`MOVES` leaves the passive bodies, -1 where one is stopped."""
+        cell = state[0] * len(self.turn_mm) + state[1]
+        by_body = []
+        for table, places, place in zip(self.following, self.places_mm, state[2:], strict=True):
+            at = (cell * len(places) + place) * len(MOVES)
+            by_body.append(table[at : at + len(MOVES)])
+        return zip(*by_body, strict=True)
 
 
 @lru_cache(maxsize=64)
@@ -126,7 +133,9 @@ def mechanism(shift: Shift, step_mm: float = 0.5) -> Mechanism:
     for table in free:
         table &= ~stopped[:, :, None]
     following = tuple(
-        np.stack([_following(body, place, table, move) for move in MOVES], axis=-1).tolist()
+        np.stack([_following(body, place, table, move) for move in MOVES], axis=-1)
+        .ravel()
+        .tolist()  # flat: nested lists cost more to make than the tables to work out
         for body, place, table in zip(shift.passive, places, free, strict=True)
     )
     return Mechanism(

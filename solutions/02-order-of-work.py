@@ -64,7 +64,6 @@ sheet.form(
         "whole-unit-order",
         "Move the steps that stand in the wrong place",
         steps=given["whole_unit"]["start"],
-        stages={step: name for _, name, steps in given["whole_unit"]["groups"] for step in steps},
     ),
 )
 

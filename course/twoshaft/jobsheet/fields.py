@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import Any, ClassVar
 
 from twoshaft.errors import AnswerError
-from twoshaft.jobsheet.film_entries import entry_words, read_entries, write_entry
+from twoshaft.jobsheet.film_entries import entry_words, read_entries
 from twoshaft.jobsheet.measures import named
 from twoshaft.jobsheet.numbers import read_quantity, write_quantity
 from twoshaft.models.film import Pass, Work
@@ -294,7 +294,7 @@ class Film(Field):
         """Passes, or entries as they are stored, checked; an empty list clears the face."""
         if not isinstance(value, list | tuple):
             raise AnswerError("read something that is not a list of passes")
-        entries = [write_entry(v) if isinstance(v, Pass) else v for v in value]
+        entries = [v.entry if isinstance(v, Pass) else v for v in value]
         read_entries(entries, self.work.face)
         return entries
 

@@ -79,14 +79,6 @@ def read_entries(entries: Any, face: Face) -> tuple[Pass, ...]:
     return tuple(read_entry(entry, face) for entry in entries)
 
 
-def write_entry(done: Pass) -> str:
-    """A pass as it is stored."""
-    head = done.hand.value if done.hand is Hand.WIPE else f"{done.hand.value} {done.size_mm:g}"
-    if done.side is Side.FREE:
-        return f"{head} at {' '.join(f'{x:g},{y:g}' for x, y in done.points)}"
-    return f"{head} {done.side.value} {done.place}"
-
-
 def entry_words(done: Pass, face: Face) -> str:
     """A pass as a person would say it."""
     size = "" if done.hand is Hand.WIPE else f" {done.size_mm:g} mm"

@@ -4,16 +4,25 @@ from __future__ import annotations
 
 from twoshaft import __version__
 from twoshaft.errors import CourseError
-from twoshaft.readings import course_and_safety, order_of_work, shims_and_preload, threaded_joints
-from twoshaft.readings import shift_and_lockout
+from twoshaft.readings import (
+    course_and_safety,
+    gear_train_and_checks,
+    order_of_work,
+    sealant_film,
+    shift_and_lockout,
+    shims_and_preload,
+    threaded_joints,
+)
 from twoshaft.units.unit import Unit
 
 MODULES = {
-    "course-and-safety": course_and_safety.draw,
     "shims-and-preload": shims_and_preload.draw,
+    "course-and-safety": course_and_safety.draw,
     "order-of-work": order_of_work.draw,
-    "shift-and-lockout": shift_and_lockout.draw,
     "threaded-joints": threaded_joints.draw,
+    "gear-train-and-checks": gear_train_and_checks.draw,
+    "sealant-film": sealant_film.draw,
+    "shift-and-lockout": shift_and_lockout.draw,
 }
 """What draws the readings of each module."""
 

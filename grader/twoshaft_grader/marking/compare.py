@@ -7,11 +7,12 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
-from twoshaft.jobsheet.fields import Choice, Choices, Field, Number, Order
+from twoshaft.jobsheet.fields import Choice, Choices, Field, Film, Number, Order
 from twoshaft.jobsheet.hand_path import HandPath
 from twoshaft.jobsheet.measures import MEASURES, named
 from twoshaft.models import order, shift
 from twoshaft.units.quantities import Q
+from twoshaft_grader.marking.film_words import find_film
 from twoshaft_grader.marking.reference import Reference, Slip
 
 EXACT = 1e-9  # relative: what conversions between units may lose
@@ -366,10 +367,22 @@ def _path(asked: HandPath, reference: Reference, value: tuple[str, ...]) -> Judg
     return Judgement(trial.share, tuple(told[:2]), safe=trial.share >= 1)
 
 
+# Films
+
+
+def _film(asked: Film, reference: Reference, value: tuple) -> Judgement:
+    """Judge passes by closing the face on them."""
+    found = find_film(reference.value, value)
+    return Judgement(
+        found.share, found.sentences[:2], found.cost, found.good, details=found.sentences[2:]
+    )
+
+
 _JUDGES: dict[str, Callable[..., Judgement]] = {
     Number.kind: _number,
     Choice.kind: _choice,
     Choices.kind: _choices,
     Order.kind: _order,
+    Film.kind: _film,
     HandPath.kind: _path,
 }

@@ -21,9 +21,10 @@ from types import CodeType
 from typing import Any
 
 from twoshaft.errors import CourseError
-from twoshaft.jobsheet.fields import Choice, Choices, Field, Number, Order
+from twoshaft.jobsheet.fields import Choice, Choices, Field, Film, Number, Order
 from twoshaft.jobsheet.hand_path import HandPath
 from twoshaft.models import order
+from twoshaft.models.film import Work
 from twoshaft.models.shift import HandTest
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
@@ -143,6 +144,10 @@ class _Recorder:
     def __init__(self, answered: Answered, given: Any, unit: Unit) -> None:
         self.given, self.unit, self._answered = given, unit, answered
 
+    def film(self, name: str, prompt: str, job: Mapping[str, Any]) -> Film:
+        """A field for sealant to be laid on a face."""
+        return Film(name, prompt, Work.of(self.unit, job))
+
     def form(self, task: str, *fields: Field, **_: Any) -> None:
         """Take down a task's fields."""
         if task in self._answered.tasks:
@@ -236,6 +241,8 @@ def clean_value(value: Any) -> Any:
     """Return what a reference is worth to the working that follows it."""
     if isinstance(value, order.OrderTask):
         return tuple(order.model_order(value))
+    if isinstance(value, Work):
+        return value.good_passes()
     if isinstance(value, HandTest):
         return value.model
     return value
@@ -276,6 +283,9 @@ def _check(asked: Field, reference: Reference) -> None:
     if isinstance(asked, Number):
         right = isinstance(value, Q | int | float) and not isinstance(value, bool)
         wanted = "a quantity or a number"
+    elif isinstance(asked, Film):
+        right = isinstance(value, Work) and value.face == asked.work.face
+        wanted = "the Work on the face that is shown"
     elif isinstance(asked, Order):
         right = isinstance(value, order.OrderTask) and set(value.steps) == set(asked.labels())
         wanted = "an OrderTask over the steps that are shown"
@@ -486,6 +496,6 @@ def _answer(asked: Field, value: Any) -> Any:
         value = min(value)
     elif isinstance(asked, Choices) and isinstance(value, str):
         value = [value]
-    elif isinstance(asked, Order | HandPath):
+    elif isinstance(asked, Order | HandPath | Film):
         value = clean_value(value)
     return asked.store(value)

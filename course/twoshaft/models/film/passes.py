@@ -61,6 +61,14 @@ class Pass:
     place: str = ""
     points: tuple[tuple[float, float], ...] = ()
 
+    @property
+    def entry(self) -> str:
+        """The pass as a short text, as ``bead 1.5 inside from-1-to-2``."""
+        head = self.hand.value if self.hand is Hand.WIPE else f"{self.hand.value} {self.size_mm:g}"
+        if self.side is Side.FREE:
+            return f"{head} at {' '.join(f'{x:g},{y:g}' for x, y in self.points)}"
+        return f"{head} {self.side.value} {self.place}"
+
 
 def line_mm(face: Face, done: Pass) -> np.ndarray:
     """Line of a pass, shape (n, 2) [mm].
@@ -121,7 +129,7 @@ def stroke(face: Face, done: Pass, minute: float = 0.0) -> Stroke:
     if done.hand is Hand.FILM:
         return Stroke.finger(points, width=width, thickness=Q(done.size_mm, "mm"), minute=minute)
     # A cloth reaches over both edges of the face.
-    return Stroke.wipe(points, width=2 * width)
+    return Stroke.wipe(points, width=Q(min(2 * face.film_width_mm, 60.0), "mm"))
 
 
 def nearest_stretch(face: Face, x_mm: float, y_mm: float) -> str:

@@ -14,6 +14,7 @@ from typing import Any
 
 import numpy as np
 
+from twoshaft.models.film.closing import bead_to_film
 from twoshaft.models.film.land import Kind, Land
 from twoshaft.models.film.laying import Film, Stroke
 from twoshaft.models.film.passes import Hand, Pass, Side, line_mm, nearest_stretch, stroke
@@ -130,6 +131,12 @@ class Work:
             largest[segment.id] = float(gap[away <= reach_m].max())
         return largest
 
+    @cached_property
+    def length_mm(self) -> float:
+        """Length of all stretches together [mm]."""
+        lines = (np.diff(np.asarray(segment.points), axis=0) for segment in self.face.segments)
+        return sum(float(np.hypot(*line.T).sum()) for line in lines)
+
     @property
     def limit_minutes(self) -> float:
         """How long the sealant may lie open [min]."""
@@ -175,11 +182,14 @@ class Work:
             now += self.minutes_of(done) if wet else 0.0
         return when
 
+    def minutes_taken(self, passes: Sequence[Pass]) -> float:
+        """Minutes from the first sealant to the closed face, at the work's pace."""
+        wet = next((n for n, done in enumerate(passes) if done.hand is not Hand.WIPE), len(passes))
+        return sum(self.minutes_of(done) for done in passes[wet:]) + self.pace.close
+
     def close(self, passes: Sequence[Pass]) -> Closed:
         """Lay the passes one after the other and close the face."""
-        film = self.lay(passes)
-        end = self.clock(passes)[-1] + self.minutes_of(passes[-1]) if passes else 0.0
-        return self.close_film(film, end + self.pace.close)
+        return self.close_film(self.lay(passes), self.minutes_taken(passes))
 
     def close_film(self, film: Film, minute: float) -> Closed:
         """Close the face on a film at a minute."""
@@ -198,27 +208,32 @@ class Work:
         )
         return tuple(dict.fromkeys(found))
 
-    @cached_property
-    def good_sizes(self) -> dict[Hand, tuple[float, ...]]:
-        """Sizes of `FILMS_MM` and `BEADS_MM` that seal everywhere and put no lump in danger."""
-        wiped = [Pass(Hand.WIPE, 0.0, Side.MIDDLE, place) for place in self.spoilt]
-        return {
-            hand: tuple(
-                size
-                for size in sizes
-                if self.close([*wiped, *self.everywhere(hand, size, _USUAL[hand])]).good
-            )
-            for hand, sizes in ((Hand.FILM, FILMS_MM), (Hand.BEAD, BEADS_MM))
-        }
-
     def good_passes(self) -> tuple[Pass, ...] | None:
-        """Passes that do the work well, or None if no even film or bead does."""
-        wiped = [Pass(Hand.WIPE, 0.0, Side.MIDDLE, place) for place in self.spoilt]
-        for hand, sizes in self.good_sizes.items():
-            if sizes:
-                middle = sizes[len(sizes) // 2]
-                return (*wiped, *self.everywhere(hand, middle, _USUAL[hand]))
+        """Passes that do the work well, or None if no even film or bead does.
+
+        The spots are wiped; then a film along the middle, or else a bead on the oil side of the
+        bolts, is the same on every stretch and a fifth more than the largest gap needs, or as near
+        to that as one of `FILMS_MM` or `BEADS_MM` comes that works.
+        """
+        wanted_mm = 1.2 * max(self.gap_mm.values())
+        width = Q(self.face.film_width_mm, "mm")
+        makes = {
+            Hand.FILM: {size: size for size in FILMS_MM},
+            Hand.BEAD: {size: bead_to_film(Q(size, "mm"), width).m_as("mm") for size in BEADS_MM},
+        }
+        for hand, films in makes.items():
+            for size in sorted(films, key=lambda size: abs(films[size] - wanted_mm)):
+                passes = (*self.wiping, *self.everywhere(hand, size, _USUAL[hand]))
+                if self.minutes_taken(passes) > self.limit_minutes:
+                    break
+                if self.close(passes).good:
+                    return passes
         return None
+
+    @property
+    def wiping(self) -> tuple[Pass, ...]:
+        """Passes that wipe the spots off."""
+        return tuple(Pass(Hand.WIPE, 0.0, Side.MIDDLE, place) for place in self.spoilt)
 
 
 _USUAL = {Hand.FILM: Side.MIDDLE, Hand.BEAD: Side.INSIDE}

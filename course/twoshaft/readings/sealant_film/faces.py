@@ -1,0 +1,300 @@
+"""A face to coat, bolt holes to look at, and somebody else's film to judge."""
+
+from __future__ import annotations
+
+import math
+from typing import Any
+
+import numpy as np
+
+from twoshaft.models.film import (
+    Closed,
+    Hand,
+    Land,
+    Pass,
+    Side,
+    State,
+    Work,
+    leaking_holes,
+    nearest_stretch,
+)
+from twoshaft.readings.keyed import Stream
+from twoshaft.readings.sealant_film.lot import Lot, step
+from twoshaft.units.quantities import Q
+from twoshaft.units.sections.faces import Face
+
+TRIES = 80
+CLEAR_MINUTES = 1.5
+FAT_BEAD_MM = 3.0
+PRESSED_MM = 4.0
+ASKED_HOLES, LEAKING = 8, 3
+FAULTS = {
+    "thin": State.EMPTY,
+    "oil": State.OILY,
+    "dirt": State.DIRTY,
+    "old": State.SKINNED,
+}
+REASONS = [
+    ["thin", "There is too little sealant for the gap"],
+    ["oil", "There is oil under the film"],
+    ["dirt", "There is dirt under the film"],
+    ["old", "The film was too old when the face was closed"],
+    ["air", "Air was shut in between two beads"],
+    ["wide", "The gap is wider than this sealant bridges"],
+]
+HOLE_SCENES = {
+    "oil-in": [
+        "A little oil stands in the blind hole of {bolt}. The bolt is turned in to its torque. "
+        "What happens?",
+        [
+            ["locks", "The oil cannot get away: the torque comes up without clamping, and the case "
+                      "can split"],
+            ["squeezes", "The oil is squeezed past the thread, and nothing else changes"],
+            ["clamps", "The thread is lubricated, so the joint is clamped better and safely"],
+            ["loosens", "The bolt comes loose later, since oil makes it turn back"],
+            ["seals", "The oil seals the thread, so the hole cannot leak"],
+        ],
+    ],
+    "bead-over": [
+        "The bead runs straight over the blind hole of {bolt}. What is the danger when the bolt "
+        "goes in?",
+        [
+            ["piston", "Sealant is shut in under the bolt, which presses on it and locks or splits "
+                       "the hole"],
+            ["short", "The bead is too short there, since part of it is in the hole"],
+            ["glue", "The bolt is glued in and can never be undone"],
+            ["cure", "The sealant cannot cure, since the bolt keeps it warm"],
+            ["none", "None: what is in the hole makes the thread tight"],
+        ],
+    ],
+    "ring": [
+        "A closed ring of bead is laid round the blind hole of {bolt} before the case comes down. "
+        "What happens?",
+        [
+            ["air", "The air in the ring has no way out and keeps the sealant away from the face"],
+            ["best", "Nothing: a closed ring is the best seal that there is"],
+            ["suck", "The sealant is sucked into the hole and the ring vanishes"],
+            ["skin", "The ring skins over at once, since air is in it"],
+            ["thick", "The ring holds the case up, so that it can never be closed"],
+        ],
+    ],
+}  # fmt: skip
+
+
+def draw_lay(lot: Lot) -> dict:
+    """The job for ``Work.of``, with ``gap_mm`` (the largest gap of the bolted face)."""
+    stream, face = lot.stream.child("lay"), lot.face("lay")
+    by_finger = stream.choice((True, False))
+    for _ in range(TRIES):
+        job = _lay_job(lot, face, stream, by_finger)
+        work = Work.of(lot.unit, job)
+        if _worth_laying(work, by_finger):
+            return {**job, "gap_mm": math.ceil(1000 * max(work.gap_mm.values())) / 1000}
+    raise lot.too_small(f"a film that suits the face {face.id}")
+
+
+def _lay_job(lot: Lot, face: Face, stream: Stream, by_finger: bool) -> dict[str, Any]:
+    lines = (np.diff(np.asarray(segment.points), axis=0) for segment in face.segments)
+    length_mm = sum(float(np.hypot(*line.T).sum()) for line in lines)
+    limit, closing = step(stream, 10, 16, 1), step(stream, 4, 6, 1)
+    # A film by finger is in time, or clearly is not and a bead has to do.
+    needed = limit - closing - step(stream, 2, 4, 0.5) * (1 if by_finger else -1)
+    return {
+        "face": face.id,
+        "sealant": face.sealant,
+        "form": _form(stream),
+        "lumps_mm": _bounds(face, step(stream, 0.8, 1.2, 0.1)),
+        "minutes": limit,
+        "spots": [_spot(face, stream.choice(face.segments).id, stream.choice(("oil", "dirt")))],
+        "pace": {
+            "film": round(100 * needed / length_mm, 2),
+            "bead": step(stream, 0.15, 0.25, 0.05),
+            "wipe": 0.5,
+            "close": closing,
+        },
+        "blind_mm3": step(stream, 20, 30, 5),
+    }
+
+
+def _worth_laying(work: Work, by_finger: bool) -> bool:
+    """Whether time decides as wished, and two sizes work while wiping and size still matter."""
+    film = work.everywhere(Hand.FILM, 0.1)
+    bead = work.everywhere(Hand.BEAD, 1.0, Side.INSIDE)
+    spare = work.limit_minutes - work.minutes_taken(film)
+    if (spare > 0) != by_finger or abs(spare) < CLEAR_MINUTES:
+        return False
+    if work.limit_minutes - work.minutes_taken(bead) < CLEAR_MINUTES:
+        return False
+    least = math.ceil(112 * max(work.gap_mm.values())) / 100
+    sizes = {Hand.FILM: (least, 1.2 * least), Hand.BEAD: (0.9, 1.0)}
+    hand = Hand.FILM if by_finger else Hand.BEAD
+    side = Side.MIDDLE if by_finger else Side.INSIDE
+    for size in sizes[hand]:
+        if not work.close([*work.wiping, *work.everywhere(hand, size, side)]).good:
+            return False
+    unwiped = work.close(work.everywhere(hand, sizes[hand][0], side))
+    fat = work.close([*work.wiping, *work.everywhere(Hand.BEAD, FAT_BEAD_MM)])
+    return bool(unwiped.leaks) and bool(fat.endangered)
+
+
+def draw_holes(lot: Lot) -> dict:
+    """Bolt holes that a bead passes, three of which leak, and a question on a blind one.
+
+    ``face``, ``open_holes``, ``sides`` by hole, ``pressed_mm``, ``rows``, ``options`` and a
+    ``scene`` (key, words, options).
+    """
+    stream, face = lot.stream.child("holes"), lot.face("holes")
+    for _ in range(TRIES):
+        asked = sorted(stream.shuffled(range(len(face.holes)))[:ASKED_HOLES])
+        holes = [face.holes[n] for n in asked]
+        sides, opened = _cases(holes, stream)
+        if sides is None:
+            continue
+        every = {hole.id: Side(sides.get(hole.id, Side.INSIDE)) for hole in face.holes}
+        land = Land.of(Work.of(lot.unit, {"face": face.id, "open_holes": opened}).face)
+        if len(leaking_holes(land, every, Q(PRESSED_MM, "mm"))) == LEAKING:
+            break
+    else:
+        raise lot.too_small(f"bolt holes on the face {face.id} that a bead can pass")
+    blind = [hole for hole in face.holes if hole.blind]
+    bolt = _name(stream.choice(blind).id) if blind else "a bolt"
+    key = lot.in_turn("hole scene", list(HOLE_SCENES))[0]
+    words, options = HOLE_SCENES[key]
+    return {
+        "face": face.id,
+        "open_holes": opened,
+        "sides": {id: side.value for id, side in every.items()},
+        "pressed_mm": PRESSED_MM,
+        "rows": [[hole.id, _name(hole.id), _leads(hole, opened), every[hole.id].value]
+                 for hole in holes],
+        "options": [[hole.id, _name(hole.id).capitalize()] for hole in holes],
+        "scene": {
+            "key": key,
+            "words": words.format(bolt=bolt),
+            "options": stream.shuffled(options),
+        },
+    }  # fmt: skip
+
+
+def _cases(holes, stream: Stream):
+    """Sides and open holes: three that leak in two ways, and tight ones that look like them."""
+    leaking = [(Side.OUTSIDE, True), (Side.MIDDLE, False), stream.choice(
+        ((Side.OUTSIDE, True), (Side.MIDDLE, True), (Side.MIDDLE, False)))]  # fmt: skip
+    tight = [(Side.OUTSIDE, False), (Side.INSIDE, True), (Side.ROUND, True),
+             (Side.INSIDE, False), (Side.OUTSIDE, False)]  # fmt: skip
+    dealt = stream.shuffled([*leaking, *tight])
+    if any(hole.blind and leads_out for hole, (_, leads_out) in zip(holes, dealt, strict=True)):
+        return None, []
+    sides = {hole.id: side for hole, (side, _) in zip(holes, dealt, strict=True)}
+    return sides, [hole.id for hole, (_, out) in zip(holes, dealt, strict=True) if out]
+
+
+def _leads(hole, opened: list[str]) -> str:
+    if hole.id in opened:
+        return "leads out under the bolt's head"
+    return "blind" if hole.blind else "closed at its end"
+
+
+def _name(id: str) -> str:
+    return id.replace("-", " ")
+
+
+def draw_fault(lot: Lot) -> dict:
+    """A film with one leak and one lump that endangers an oil way.
+
+    A job for ``Work.of`` with ``entries`` and ``minutes_laid``, ``closed_minute``, ``rows`` of
+    (stretch, name, what was laid, minute, gap in mm, remark), ``options`` and ``reasons``.
+    """
+    stream, face = lot.stream.child("fault"), lot.face("fault")
+    kind = lot.in_turn("fault", list(FAULTS))[0]
+    for _ in range(TRIES):
+        given = _fault(lot, face, kind, stream)
+        if given is not None:
+            return given
+    raise lot.too_small(f"a film with one fault on the face {face.id}")
+
+
+def _fault(lot: Lot, face: Face, kind: str, stream: Stream) -> dict | None:
+    ids = [segment.id for segment in face.segments]
+    guide = stream.choice(face.guides)
+    fat = nearest_stretch(face, guide.x_mm, guide.y_mm)
+    at = ids.index(fat)
+    beside = {ids[(at + k) % len(ids)] for k in (-1, 0, 1)}
+    leak = stream.choice([id for id in ids if id not in beside])
+    spots = [_spot(face, leak, kind)] if kind in ("oil", "dirt") else []
+    sealant = lot.unit.faces.sealant_by_id(face.sealant)
+    job = {
+        "face": face.id,
+        "sealant": sealant.id,
+        "form": _form(stream),
+        "lumps_mm": _bounds(face, step(stream, 0.9, 1.2, 0.1)),
+        "minutes": sealant.open_minutes,
+        "spots": spots,
+    }
+    work = Work.of(lot.unit, job)
+    gaps = work.gap_mm
+    if kind == "thin" and gaps[leak] < 0.05:
+        return None
+    passes, minutes, now = [], [], 0.0
+    for id in ids:
+        share = (
+            stream.uniform(0.45, 0.6) if id == leak and kind == "thin" else stream.uniform(1.2, 1.5)
+        )
+        size = max(0.02, round(share * gaps[id], 2))
+        hand, size = (Hand.BEAD, step(stream, 2.4, 3.2, 0.2)) if id == fat else (Hand.FILM, size)
+        passes.append(Pass(hand, size, Side.MIDDLE, id))
+        minutes.append(round(now, 1))
+        now += step(stream, 0.3, 0.8, 0.1)
+    if kind == "old":
+        head = round(1.2 * work.limit_minutes)
+        minutes = [
+            0.0 if id == leak else round(m + head, 1) for id, m in zip(ids, minutes, strict=True)
+        ]
+    end = math.ceil(max(minutes)) + step(stream, 4, 7, 1)
+    closed = work.close_film(work.lay(passes, minutes), end)
+    if not _one_fault(closed, leak, FAULTS[kind], fat):
+        return None
+    names = {segment.id: segment.name for segment in face.segments}
+    remark = {leak: f"{kind} across the face, under the film"} if spots else {}
+    return {
+        **job,
+        "entries": [done.entry for done in passes],
+        "minutes_laid": minutes,
+        "closed_minute": end,
+        "rows": [
+            [done.place, names[done.place], f"{done.hand.value} {done.size_mm:g} mm", minute,
+             round(gaps[done.place], 3), remark.get(done.place, "clean")]
+            for done, minute in zip(passes, minutes, strict=True)
+        ],
+        "options": [[id, names[id]] for id in ids],
+        "reasons": stream.shuffled(REASONS),
+    }  # fmt: skip
+
+
+def _one_fault(closed: Closed, leak: str, reason: State, fat: str) -> bool:
+    lumps = {place for _, place in closed.endangered}
+    return closed.leaks == ((leak, reason),) and lumps == {fat}
+
+
+def _form(stream: Stream) -> dict[str, float]:
+    """How the faces are out of flat."""
+    return {
+        "flatness_um": step(stream, 50, 100, 5),
+        "bow_x": stream.choice((1.0, -1.0)),
+        "bow_y": step(stream, -0.6, 0.6, 0.2),
+        "twist": step(stream, -0.4, 0.4, 0.2),
+    }
+
+
+def _bounds(face: Face, bound: float) -> dict[str, float]:
+    return {guide.id: bound for guide in face.guides}
+
+
+def _spot(face: Face, stretch: str, what: str) -> dict[str, Any]:
+    """Oil or dirt right across the face, in the middle of a stretch."""
+    line = np.asarray(next(s.points for s in face.segments if s.id == stretch))
+    middle = len(line) // 2
+    at, along = line[middle], line[middle + 1] - line[middle - 1]
+    across = np.array([-along[1], along[0]]) / np.hypot(*along) * face.film_width_mm
+    points = [[round(float(x), 1) for x in at + sign * across] for sign in (-1, 1)]
+    return {"what": what, "points": points, "width_mm": 7.0}

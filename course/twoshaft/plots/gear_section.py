@@ -14,12 +14,12 @@ from twoshaft.plots import style
 from twoshaft.plots.drawing import Drawing
 from twoshaft.units.sections.geartrain import GearTrain, Mesh
 
-PX_PER_MM = 1.0
+PX_PER_MM = 0.72
 LEFT_PX, COLUMN_PX, RIGHT_PX = 212, 74, 40
-HEAD_PX, FOOT_PX = 58, 28
+HEAD_PX, FOOT_PX = 36, 22
 FACE_PX = 30
 SHAFT_PX = 9
-SLEEVE_PX = (16, 34)
+SLEEVE_PX = (16, 28)
 WAY_PX = 9
 CLASSES = (
     f".tsw-shaft{{fill:{style.PAPER_NOW};stroke:{style.INK_NOW};stroke-width:{style.THIN_PX}}}"
@@ -218,7 +218,7 @@ def _ends(train: GearTrain, at: Layout, shaft: str) -> tuple[float, float]:
 def _shaft(train: GearTrain, at: Layout, shaft: str, locked: bool) -> list[str]:
     left, right = _ends(train, at, shaft)
     y = at.shafts[shaft]
-    tall = 44 if shaft == train.differential.case else SHAFT_PX
+    tall = 36 if shaft == train.differential.case else SHAFT_PX
     kind = "tsw-shaft tsw-stopped" if locked else "tsw-shaft"
     return [
         f'<line class="tsw-axis" x1="{left - 12:.1f}" x2="{right + 12:.1f}" y1="{y:.1f}" '
@@ -238,7 +238,7 @@ def _wheel(wheel: Wheel, teeth: int, used: bool) -> list[str]:
         f'x1="{left + 2:.1f}" x2="{left + FACE_PX - 2:.1f}" y1="{wheel.y:.1f}" '
         f'y2="{wheel.y:.1f}"/>',
         f'<text class="tsf-t" text-anchor="middle" x="{wheel.x:.1f}" '
-        f'y="{wheel.y + min(wheel.radius - 3, 22):.1f}" paint-order="stroke" '
+        f'y="{wheel.y + min(wheel.radius - 1, 20):.1f}" paint-order="stroke" '
         f'stroke="{style.PAPER_NOW}" stroke-width="3">{teeth}</text>',
     ]
 
@@ -276,7 +276,7 @@ def _heads(
     heads[at.columns[train.final_drive]] = ("Final drive", False)
     return [
         f'<text class="tsf-t{" tsw-strong" if strong else ""}" text-anchor="middle" '
-        f'x="{x:.1f}" y="{HEAD_PX - 28}">{"● " if strong else ""}{escape(words)}</text>'
+        f'x="{x:.1f}" y="{HEAD_PX - 18}">{"● " if strong else ""}{escape(words)}</text>'
         for x, (words, strong) in heads.items()
     ]
 

@@ -144,7 +144,7 @@ def gap_by_wear(synchroniser: Synchroniser) -> Picture:
     label(axes, "least gap", (0.0, least.m_as("mm")), (30, -22))
     at = (end.m_as("mm"), least.m_as("mm"))
     axes.plot(*at, "o", ms=9, color=style.PAPER, mec=style.INK, mew=1.8)
-    label(axes, "the cone runs on the bottom of its threads from here", at, (-140, 40))
+    label(axes, "renew the ring from here", at, (-60, 70))
     axes.set_ylim(bottom=0)
     axes.set_xlim(left=0)
     return Picture(axes.figure, f"{title} New gap {new.m_as('mm'):g} mm, least {at[1]:g} mm.")

@@ -7,9 +7,11 @@ ed., eq. 16-45. Index (blocking) torque from memory.
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
+from twoshaft.units.sections.geartrain import Synchroniser
 
 _SOURCE = "usual synchroniser cones, common practice, no source"
 
@@ -161,3 +163,34 @@ def wear_from_gap(gap_new: Q, gap: Q, half_angle: Q) -> Q:
     angle = in_range("cone half angle", half_angle, math.radians(2), math.radians(20), "rad")
     lost_mm = positive("ring gap", gap_new, "mm") - positive("ring gap", gap, "mm", zero=True)
     return Q(max(0.0, lost_mm) * math.sin(angle), "mm")
+
+
+TILT_MM = 0.3
+"""Difference of the gaps round a ring from which it sits tilted: common practice, no source."""
+
+
+def gap_says(section: Synchroniser, gaps: Sequence[Q], step: Q) -> str:
+    """What the gaps read round a ring say.
+
+    Parameters
+    ----------
+    section : Synchroniser
+        The unit's limits.
+    gaps : sequence of pint.Quantity
+        Thickest blade that goes in, at several places [mm].
+    step : pint.Quantity
+        Step of the blades [mm].
+
+    Returns
+    -------
+    str
+        ``"tilted"``: they differ too much; ``"worn"``: the narrowest is below the least gap;
+        ``"away"``: all are wider than new, so ring or hub stands off; else ``"good"``.
+    """
+    read_mm = [positive("ring gap", gap, "mm", zero=True) for gap in gaps]
+    step_mm = positive("step of the blades", step, "mm")
+    if max(read_mm) - min(read_mm) > TILT_MM + 1e-9:
+        return "tilted"
+    if min(read_mm) < section.ring_gap_least_mm - 1e-9:
+        return "worn"
+    return "away" if min(read_mm) > section.ring_gap_new_mm + step_mm + 1e-9 else "good"

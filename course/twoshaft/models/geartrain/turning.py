@@ -130,11 +130,12 @@ def mistaken(
     train, output_turns, counted, least_count
         As for :func:`count_turns`.
     """
-    ids = [gear.id for gear in train.gears]
+    step = positive("least count", train.least_count_turns if least_count is None else least_count)
+    exact = {gear.id: count_turns(train, gear.id, 1, counted, step).exact for gear in train.gears}
     return tuple(
         (one, other)
-        for one, other in combinations(ids, 2)
-        if tells_apart(train, one, other, counted, least_count) > output_turns
+        for one, other in combinations(exact, 2)
+        if fewest_turns(exact[one], exact[other], step) > output_turns
     )
 
 
@@ -168,3 +169,29 @@ def with_wheel(train: GearTrain, mesh: str, side: Literal["driving", "driven"], 
             one = one.model_copy(update={side: gear})
         meshes.append(one)
     return train.model_copy(update={"meshes": tuple(meshes)})
+
+
+def nearest_gear(
+    train: GearTrain, input_turns: float, output_turns: float, counted: Counted
+) -> str:
+    """Gear whose count comes closest to what was counted.
+
+    Parameters
+    ----------
+    train : GearTrain
+    input_turns : float
+        Turns of the input, minus when it turned the other way than the output.
+    output_turns, counted
+        As for :func:`count_turns`.
+
+    Returns
+    -------
+    str
+        Gear id.
+    """
+    return min(
+        (gear.id for gear in train.gears),
+        key=lambda gear: abs(
+            float(count_turns(train, gear, output_turns, counted).exact) - input_turns
+        ),
+    )

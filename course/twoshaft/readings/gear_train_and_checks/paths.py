@@ -1,0 +1,84 @@
+"""Ratios along a path, and turns to count."""
+
+from __future__ import annotations
+
+from twoshaft.readings.gear_train_and_checks.lot import Lot, options
+from twoshaft.units.sections.geartrain import Mesh
+
+WAYS = {
+    "same": "The same way as the input shaft",
+    "other": "The other way round than the input shaft",
+    "either": "Either way, as the load decides",
+}
+IDLER = {
+    "nothing": "Neither the ratio nor the direction",
+    "ratio": "The ratio; the direction stays",
+    "direction": "The direction; the ratio stays",
+    "both": "Ratio and direction",
+    "drag": "The ratio, but only under load",
+}
+AVERAGE = {
+    "ring-gear": "Only the average of both wheels follows the ring gear; the share of each is open",
+    "friction": "The average evens out the friction of the two seals",
+    "least-count": "Two readings halve the least count",
+    "tyres": "The two tyres never have quite the same radius",
+    "direction": "The wheels turn opposite ways, so one of them has to be taken off",
+}
+
+
+def draw_path(lot: Lot) -> dict:
+    """A forward gear and reverse: the wheels along each path; what a larger idler changes."""
+    stream = lot.stream.child("path")
+    gear = lot.in_turn("gears", lot.forward)[0]
+    reverse = next(gear for gear in lot.train.gears if gear.reverse)
+    final = lot.mesh(lot.train.final_drive)
+    back = _reverse_meshes(lot, reverse.engages)
+    if len(back) != 2:
+        raise lot.too_small("path")
+    return {
+        "gear": [gear.id, gear.name],
+        "reverse": [reverse.id, reverse.name],
+        "wheels": [
+            *(_row(f"{gear.name}, mesh", lot.mesh(mesh)) for mesh in gear.engages),
+            _row("Final drive", final),
+        ],
+        "back": [
+            _row("Input shaft to idler", back[0]),
+            _row("Idler to output shaft", back[1]),
+        ],
+        "idler_more": 1 + stream.integer(3),
+        "ways": options(stream, WAYS),
+        "idler": options(stream, IDLER),
+    }
+
+
+def draw_count(lot: Lot) -> dict:
+    """Another gear, the turns of a held count, and what two free wheels made."""
+    stream = lot.stream.child("count")
+    gear = lot.in_turn("gears", lot.forward)[1]
+    left = 1 + 0.25 * stream.integer(4)
+    return {
+        "gear": [gear.id, gear.name],
+        "wheels": [
+            *(_row(f"{gear.name}, mesh", lot.mesh(mesh)) for mesh in gear.engages),
+            _row("Final drive", lot.mesh(lot.train.final_drive)),
+        ],
+        "held_turns": 2 + stream.integer(4),
+        "left_turns": left,
+        "right_turns": left + 0.5 + 0.25 * stream.integer(6),
+        "why": options(stream, AVERAGE),
+    }
+
+
+def _row(words: str, mesh: Mesh) -> list:
+    return [words, mesh.driving.teeth, mesh.driven.teeth]
+
+
+def _reverse_meshes(lot: Lot, engages: tuple[str, ...]) -> list[Mesh]:
+    """The meshes of reverse, from the input shaft on, without the final drive."""
+    first = lot.mesh(engages[0])
+    return [first] + [
+        mesh
+        for mesh in lot.train.meshes
+        if mesh.driving.shaft == first.driven.shaft and mesh.loose is None
+    ]

@@ -1,0 +1,637 @@
+# %% [markdown]
+# # Gear train and checks: exercise
+#
+# <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
+#
+# Eleven tasks about ratios, counted turns, locked shafts, synchroniser rings, the differential, the speed drive and the last checks. Take about an hour and a quarter. Every answer is saved as you give it; you can stop and come back.
+#
+# Write numbers the way you are used to, with their unit where there is one.
+#
+# *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+from twoshaft.plots.tables import given_table
+from twoshaft.rigs import closed_gears
+
+sheet = open_sheet("gear-train-and-checks")
+given, unit = sheet.given, sheet.unit
+
+# %% tags=["reference"]
+import math
+from fractions import Fraction
+
+from twoshaft.models import geartrain, order
+from twoshaft.units.quantities import Q
+from twoshaft_grader.marking import Slip, ref
+
+train = unit.gear_train
+rings = {one.id: one for one in train.synchronisers}
+ONE, BOTH = "one output, the other held", "both outputs, averaged"
+pinion = next(m.driving.shaft for m in train.meshes if m.id == train.final_drive)
+lesson = "08-gear-train-and-checks"
+near = {"relative": 0.006}
+
+# %% [markdown] tags=["task"]
+# ## 1. Along the path
+#
+# Work out the ratios of your forward gear from its teeth, then look at reverse. Give ratios as plain numbers with three figures: turns of the driving side for one turn of the driven side. *7 points.*
+
+# %% tags=["rig"]
+path = given["path"]
+given_table("The wheels along the path", ["mesh", "driving, teeth", "driven, teeth"],
+            [*path["wheels"], *([f"Reverse: {words.lower()}", a, b] for words, a, b in path["back"])])
+
+# %% tags=["form"]
+path = given["path"]
+gear, reverse = path["gear"][1].lower(), path["reverse"][1].lower()
+sheet.form(
+    "path",
+    sheet.number("path-ratio", f"Ratio of {gear}, input shaft to output shaft", ""),
+    sheet.number("path-total", f"Ratio of {gear} with the final drive, input shaft to ring gear", ""),
+    sheet.choice("path-way", f"Which way does the ring gear turn in {gear}?", options=path["ways"]),
+    sheet.number("path-back", f"Ratio of {reverse}, input shaft to output shaft (without a sign)", ""),
+    sheet.choice("path-back-way", f"Which way does the ring gear turn in {reverse}?", options=path["ways"]),
+    sheet.choice("path-idler", f"An idler with {path['idler_more']} more teeth is fitted. What does that change?",
+                 options=path["idler"]),
+)
+
+# %% tags=["reference"]
+path = given["path"]
+gear, reverse, where = path["gear"][0], path["reverse"][0], f"{lesson}#along-the-path"
+own = float(abs(geartrain.ratio(train, gear, to=pinion)))
+total = geartrain.ratio(train, gear)
+final = float(abs(total)) / own
+own = ref("path-ratio", Q(own, ""), weight=1.5, outcome="gear-ratios", tolerance=near, lesson=where, slips=[
+    Slip(Q(1 / own, ""), 0.4, "This is upside down: driven teeth go on top, driving teeth below."),
+    Slip(Q(own * final, ""), 0.4, "The final drive is in it already; this field stops at the output shaft.")])
+ref("path-total", own * final, weight=1.5, outcome="gear-ratios", tolerance=near, lesson=where, slips=[
+    Slip(own + final, 0, "Ratios along a path multiply; they do not add."),
+    Slip(own / final, 0.3, "You divided where the path multiplies: the ring gear is the slower one."),
+    Slip(Q(final, ""), 0, "This is the final drive alone; the gear's own ratio goes with it.")])
+
+# %% tags=["reference"]
+ways = {True: "same", False: "other"}
+turned = [Slip("same", 0, "Count the meshes: each one turns the direction round, and an odd number leaves it turned."),
+          Slip("other", 0, "Count the meshes: each one turns the direction round, and an even number turns it back."),
+          Slip("either", 0, "Teeth in mesh leave no choice; the load changes nothing of the direction.")]
+for field, id in (("path-way", gear), ("path-back-way", reverse)):
+    right = ways[geartrain.ratio(train, id) > 0]
+    ref(field, right, outcome="gear-ratios", lesson=where,
+        slips=[slip for slip in turned if slip.value != right])
+first, second = (Q(b / a, "") for _, a, b in path["back"])
+ref("path-back", Q(float(abs(geartrain.ratio(train, reverse, to=pinion))), ""), tolerance=near,
+    weight=1.5, outcome="gear-ratios", lesson=where, slips=[
+        Slip(first, 0.2, "This is the first mesh alone; the idler drives on."),
+        Slip(second, 0.2, "This is the second mesh alone; the input drives the idler first.")])
+
+# %% tags=["reference"]
+ref("path-idler", "nothing", weight=1.5, outcome="gear-ratios", lesson=where, slips=[
+    Slip("ratio", 0, "The idler's teeth are driven once and drive once: write both meshes out and look what drops out."),
+    Slip("direction", 0, "The direction depends on the number of meshes, and that has not changed."),
+    Slip("both", 0, "Write both meshes out, and count them: what has really changed?"),
+    Slip("drag", 0, "Load does not change how many teeth pass.")])
+
+# %% tags=["mark"] task="path" points=7
+
+# %% [markdown] tags=["task"]
+# ## 2. Turns to count
+#
+# You are going to count another gear. First with the right wheel held: how far must the input shaft turn? Then with both wheels free, when they have turned unevenly. *7 points.*
+
+# %% tags=["rig"]
+count = given["count"]
+given_table(f"{count['gear'][1]}", ["mesh", "driving, teeth", "driven, teeth"], count["wheels"])
+
+# %% tags=["form"]
+count = given["count"]
+sheet.form(
+    "count",
+    sheet.number("count-total", f"Ratio of {count['gear'][1].lower()} with the final drive", ""),
+    sheet.number("count-held", f"The right wheel is held, the left wheel is to turn {count['held_turns']} times. "
+                 "How many turns of the input shaft?", "turn"),
+    sheet.number("count-free", f"Both are free. The left wheel made {count['left_turns']:g} turns, the right one "
+                 f"{count['right_turns']:g}. How many turns of the input shaft?", "turn"),
+    sheet.choice("count-why", "Why are both wheels counted and averaged when neither is held?",
+                 options=count["why"]),
+)
+
+# %% tags=["reference"]
+count, where = given["count"], f"{lesson}#count-turns-in-turns-out"
+id = count["gear"][0]
+total = ref("count-total", Q(float(abs(geartrain.ratio(train, id))), ""), outcome="count-turns",
+            tolerance=near, lesson=f"{lesson}#along-the-path")
+per = total.m / float(abs(geartrain.ratio(train, id)))  # the learner's own ratio, if there is one
+held = per * abs(geartrain.count_turns(train, id, count["held_turns"], ONE).exact)
+mean = (count["left_turns"] + count["right_turns"]) / 2
+free = per * abs(geartrain.count_turns(train, id, mean, BOTH).exact)
+ref("count-held", Q(float(held), "turn"), weight=2, outcome="count-turns", lesson=where,
+    tolerance={"absolute": Q(train.least_count_turns / 2, "turn"), "relative": 0.006}, slips=[
+        Slip(Q(2 * float(held), "turn"), 0.4, "With one wheel held the other turns twice for one turn of the ring gear."),
+        Slip(Q(4 * float(held), "turn"), 0.2, "The held wheel makes the other turn faster, not slower; go through it again.")])
+
+# %% tags=["reference"]
+ref("count-free", Q(float(free), "turn"), weight=2, outcome="count-turns", lesson=where,
+    tolerance={"absolute": Q(train.least_count_turns / 2, "turn"), "relative": 0.006}, slips=[
+        Slip(Q(2 * float(free), "turn"), 0.4, "You took the sum of both wheels; the ring gear makes their average."),
+        Slip(Q(total.m * count["left_turns"], "turn"), 0.2, "This follows the left wheel alone; the right one turned too."),
+        Slip(Q(total.m * count["right_turns"], "turn"), 0.2, "This follows the right wheel alone; the left one turned too.")])
+ref("count-why", "ring-gear", weight=2, outcome="count-turns", lesson=where, slips=[
+    Slip("friction", 0, "Friction decides how the turns are shared, but averaging does not take it away."),
+    Slip("least-count", 0, "The least count stays what it is."),
+    Slip("tyres", 0, "On the bench there are no tyres."),
+    Slip("direction", 0, "In a gear, both wheels turn the same way.")])
+
+# %% tags=["mark"] task="count" points=7
+
+# %% [markdown] tags=["task"]
+# ## 3. Which gear is in?
+#
+# The lid is on and one gear is engaged. Hold a wheel, turn the other one, and count the strokes and marks of the input shaft. Each stroke is a whole turn; read the rest at the pointer to the nearest mark. Then name the gear. *6 points.*
+
+# %% tags=["rig"]
+closed_gears(unit, given["which"]["inside"])
+
+# %% tags=["rig"]
+given_table("The gears of this unit (input shaft drives output shaft; the final drive comes after)", ["gear", "teeth"],
+            [*given["which"]["wheels"], ("Final drive", " drives ".join(map(str, given["path"]["wheels"][-1][1:])))])
+
+# %% tags=["form"]
+which = given["which"]
+sheet.form(
+    "which",
+    sheet.number("which-count", "Turns of the input shaft for one turn of the left wheel, the right wheel held "
+                 "(without a sign)", "turn"),
+    sheet.choice("which-way", "Which way does the input shaft turn?", options=which["ways"]),
+    sheet.choice("which-gear", "Which gear is in?", options=which["gears"]),
+)
+
+# %% tags=["reference"]
+which, where = given["which"], f"{lesson}#what-a-count-can-tell"
+total = Fraction(*which["inside"])
+inside = next(gear.id for gear in train.gears if geartrain.ratio(train, gear.id) == total)
+counted = geartrain.count_turns(train, inside, 1, ONE)
+seen = ref("which-count", Q(float(abs(counted.exact)), "turn"), weight=2, outcome="name-gear", lesson=where,
+           tolerance={"absolute": Q(train.least_count_turns, "turn")}, slips=[
+               Slip(Q(float(2 * abs(counted.exact)), "turn"), 0.4,
+                    "This is for one turn of the ring gear; with one wheel held, it makes only half of the other's turns.")])
+way = ref("which-way", ways[counted.same_way], outcome="name-gear", lesson=where, slips=[
+    Slip("either", 0, "Teeth in mesh leave no choice. Turn one way only and watch both marks."),
+    Slip(ways[not counted.same_way], 0, "Watch both marks from the same side while you turn one way only.")])
+
+# %% tags=["reference"]
+signed = seen.m_as("turn") * (-1 if way == "other" else 1)
+found = geartrain.nearest_gear(train, signed, 1, ONE)
+ref("which-gear", found, weight=3, outcome="name-gear", lesson=where, slips=[
+    Slip(gear.id, 0, "The size is near, but this gear turns the other way round."
+         if geartrain.count_turns(train, gear.id, 1, ONE).same_way != (signed > 0)
+         else "Work out what this gear would count with one wheel held, and compare.")
+    for gear in train.gears if gear.id not in (found, inside)])
+
+# %% tags=["mark"] task="which" points=6
+
+# %% [markdown] tags=["task"]
+# ## 4. What the count cannot tell
+#
+# Somebody counts with a coarse eye. A reading may be off by half a least count either way, so two gears are safely told apart only when their counts differ by two least counts, or turn opposite ways. *7 points.*
+
+# %% tags=["rig"]
+apart = given["apart"]
+given_table(f"Counted: {apart['turns']} turn{'s' if apart['turns'] > 1 else ''} of the output, "
+            f"{apart['counted']}; read to {apart['step_words']}",
+            ["gear", "input turns for one turn of the ring gear"], apart["totals"])
+
+# %% tags=["rig"]
+odd = given["apart"]["odd"]
+given_table(f"A wheel of another unit may have been fitted in {odd['gear'][1].lower()}",
+            ["", "driving, teeth", "driven, teeth"],
+            [("as it should be", odd["driving"], odd["driven"]), ("with the other wheel", odd["driving"], odd["fitted"])])
+
+# %% tags=["form"]
+apart = given["apart"]
+sheet.form(
+    "apart",
+    sheet.choices("apart-pairs", "Which pairs can be taken for each other?", options=apart["pairs"]),
+    sheet.number("apart-turns", f"Counted and read in the same way: how many whole turns of the output are enough to "
+                 f"tell {apart['asked'][2].lower()} apart?", ""),
+    sheet.number("apart-wheel", f"One wheel held, read to {unit.gear_train.least_count_turns:g} of a turn: how many "
+                 f"whole turns of the other wheel tell the {apart['odd']['fitted']}-tooth wheel from the right one?", ""),
+    sheet.choice("apart-surer", "The marks stay as they are. What makes the count surer?", options=apart["surer"]),
+)
+
+# %% tags=["reference"]
+apart, where = given["apart"], f"{lesson}#what-a-count-can-tell"
+how = (apart["counted"], apart["step_turns"])
+mistaken = set(geartrain.mistaken(train, apart["turns"], *how))
+turns_other = "These two turn opposite ways; whoever watches the direction never mixes them up."
+signs = {gear.id: geartrain.ratio(train, gear.id) > 0 for gear in train.gears}
+ref("apart-pairs", {key for key, pair in apart["keys"].items() if tuple(pair) in mistaken}, weight=3,
+    outcome="count-limits", lesson=where,
+    slips=[Slip(key, 0, turns_other) for key, (a, b) in apart["keys"].items() if signs[a] != signs[b]])
+few = int(geartrain.tells_apart(train, *apart["asked"][:2], *how))
+ref("apart-turns", few, weight=2, outcome="count-limits", lesson=where, slips=[
+    Slip(few - 1, 0.3, "This falls just short of two least counts; the next whole turn gets there.")])
+
+# %% tags=["reference"]
+odd = apart["odd"]
+swapped = geartrain.with_wheel(train, odd["mesh"], "driven", odd["fitted"])
+counts = [geartrain.count_turns(t, odd["gear"][0], 1, ONE).exact for t in (train, swapped)]
+need = int(geartrain.fewest_turns(*counts, train.least_count_turns))
+half = int(geartrain.fewest_turns(2 * counts[0], 2 * counts[1], train.least_count_turns))
+ref("apart-wheel", need, weight=2, outcome="count-limits", lesson=where, slips=[
+    Slip(need - 1, 0.3, "This falls just short of two least counts; the next whole turn gets there."),
+    Slip(half, 0.3, "This is so with both wheels counted; with one held, each turn shows only half the difference.")])
+ref("apart-surer", "more-turns", weight=2, outcome="count-limits", lesson=where, slips=[
+    Slip("faster", 0, "Speed changes nothing of the number of turns."),
+    Slip("closer", 0, "The least count is that of the marks; coming closer does not make more of them."),
+    Slip("hold-input", 0, "With the input held and a gear in, the ring gear does not turn at all."),
+    Slip("first-turn", 0, "The same turn gives the same count; more decimals of it are not more knowledge.")])
+
+# %% tags=["mark"] task="apart" points=7
+
+# %% [markdown] tags=["task"]
+# ## 5. Hold the shafts
+#
+# The shaft nuts are due, and the shafts must not turn. *8 points.*
+
+# %% tags=["rig"]
+given_table("Sleeves of this unit", ["synchroniser", "serves"], given["lock"]["sleeves"])
+
+# %% tags=["rig"]
+given_table("Wheels of four other units: two gears of each, driving to driven teeth", ["unit", "teeth"],
+            [(letter, words) for letter, words, _ in given["lock"]["cards"]["sets"]])
+
+# %% tags=["form"]
+lock = given["lock"]
+a, b = (name.lower() for _, name in lock["engaged"])
+sheet.form(
+    "lock",
+    sheet.choices("lock-pairs", "Which of these pairs can you engage at once to hold the shafts?", options=lock["pairs"]),
+    sheet.choices("lock-free", f"Engaged are {a} and {b}. Which of these can still turn?", options=lock["bodies"]),
+    sheet.number("lock-other", f"Engaged are {a} and {b}. The left wheel is turned {lock['left_turns']:g} turns forward "
+                 "by hand. How far does the right wheel turn? Backward is minus.", "turn"),
+    sheet.choice("lock-equal", "In which unit would the two gears hold nothing?",
+                 options=[[letter.lower(), f"Unit {letter}: {words}"] for letter, words, _ in lock["cards"]["sets"]]),
+    sheet.choice("lock-first", "Both gears are in and the socket is on the nut. What comes first?", options=lock["first"]),
+)
+
+# %% tags=["reference"]
+lock, where = given["lock"], f"{lesson}#two-gears-at-once"
+holds = {key for key, pair in lock["keys"].items() if not geartrain.one_sleeve(train, pair)
+         and train.input in geartrain.freedom(train, pair).locked}
+ref("lock-pairs", holds, weight=2, outcome="lock-train", lesson=where, slips=[
+    Slip(key, 0, "One sleeve serves both gears of a pair that you ticked; it can be in one only.")
+    for key in lock["keys"] if key not in holds])
+engaged = [id for id, _ in lock["engaged"]]
+bevel = train.differential
+bodies = {"input": train.input, "output": pinion, "ring-gear": bevel.case, "left": bevel.left,
+          "right": bevel.right, "speed-gear": train.speed_drive.shaft}
+moves = geartrain.freedom(train, engaged).free
+ref("lock-free", {key for key, shaft in bodies.items() if shaft in moves}, weight=2, outcome="lock-train",
+    lesson=where, slips=[Slip("ring-gear", 0, "The ring gear meshes with the output shaft, which is held.")])
+
+# %% tags=["reference"]
+left = Q(lock["left_turns"], "turn")
+case = geartrain.turned_by_hand(train, engaged, by=bevel.left)[bevel.case]
+right = geartrain.other_output(Q(float(case), "turn"), left)
+ref("lock-other", right, weight=1.5, outcome="lock-train", lesson=f"{lesson}#the-differential-by-hand",
+    tolerance={"absolute": Q(0.01, "turn")}, slips=[
+        Slip(Q(0, "turn"), 0, "Only the ring gear is held; the wheels turn against each other."),
+        Slip(-right, 0.4, "The size is right. With the ring gear held, what one wheel gains the other loses."),
+        Slip(2 * right, 0.2, "Doubled it would be with one wheel held; here the ring gear is held.")])
+
+# %% tags=["reference"]
+two = lock["cards"]["gears"]
+equal = set()
+for letter, _, ((one, three), (five, four)) in lock["cards"]["sets"]:
+    other = train
+    for mesh, driving, driven in zip(lock["cards"]["meshes"], (one, five), (three, four)):
+        other = geartrain.with_wheel(geartrain.with_wheel(other, mesh, "driving", driving), mesh, "driven", driven)
+    if train.input in geartrain.freedom(other, two).free:
+        equal.add(letter.lower())
+ref("lock-equal", equal, weight=1.5, outcome="lock-train", lesson=where, slips=[
+    Slip(letter.lower(), 0, "These ratios are close, but not equal; the shafts would be held. Divide them out.")
+    for letter, *_ in lock["cards"]["sets"] if letter.lower() not in equal])
+
+# %% tags=["reference"]
+ref("lock-first", "try-by-hand", weight=1.5, outcome="safe-turning", must_pass=True, lesson=where, slips=[
+    Slip("full-pull", 0, "If a sleeve is not fully in, the train breaks free under the bar, with hands in it."),
+    Slip("third-gear", 0, "Two unequal ratios hold already; a third gear adds nothing that you have tried."),
+    Slip("hold-wheel", 0, "That puts a hand at a part that can still turn."),
+    Slip("power", 0, "Impacts go through the teeth, and nobody feels a lock that gives way.")])
+
+# %% tags=["mark"] task="lock" points=8
+
+# %% [markdown] tags=["task"]
+# ## 6. Play of a side gear
+#
+# The dial gauge stands on a side gear: pushed inwards it shows one reading, pulled outwards the other. A washer is in. *5 points.*
+
+# %% tags=["rig"]
+play = given["play"]
+given_table(f"{play['side'].capitalize()} side gear", ["what", "mm"],
+            [("dial, gear pushed inwards", f"{play['inwards_mm']:.2f}"), ("dial, gear pulled outwards", f"{play['outwards_mm']:.2f}"),
+             ("washer fitted", f"{play['fitted_mm']:.2f}"), ("play allowed, from", f"{play['limits_mm'][0]:.2f}"),
+             ("play allowed, to", f"{play['limits_mm'][1]:.2f}"), ("doubt of the play read, either way", f"{play['doubt_mm']:.2f}")])
+
+# %% tags=["form"]
+play = given["play"]
+sheet.form(
+    "play",
+    sheet.number("play-read", "How much play is there?", "mm"),
+    sheet.choice("play-verdict", "What does that mean?", options=play["verdicts"]),
+    sheet.choice("play-washer", "Which washer brings the play surely within its limits, doubt and all?",
+                 options=play["washers"]),
+    sheet.choice("play-when", "When is this play read and set?", options=play["when"]),
+)
+
+# %% tags=["reference"]
+play, where = given["play"], f"{lesson}#play-of-the-side-gears"
+section = train.differential.side_gear_play
+low, high = section.play_mm
+fitted, doubt = Q(play["fitted_mm"], "mm"), Q(play["doubt_mm"], "mm")
+read = ref("play-read", Q(play["outwards_mm"] - play["inwards_mm"], "mm"), weight=1.5, outcome="side-gear-play",
+           lesson=where, tolerance={"absolute": Q(0.005, "mm")}, slips=[
+               Slip(Q(play["outwards_mm"], "mm"), 0, "This is one reading; play is the difference of both."),
+               Slip(Q(play["inwards_mm"], "mm"), 0, "This is one reading; play is the difference of both.")])
+mm = read.m_as("mm")
+ref("play-verdict", "too-much" if mm > high else "too-little" if mm < low else "right", weight=1.5,
+    outcome="side-gear-play", lesson=where, slips=[
+        Slip("right", 0, "Compare the play with both limits.")] if not low <= mm <= high else [])
+
+# %% tags=["reference"]
+thick = {f"{one:.2f}".replace(".", "-"): one for one in section.washers_mm}
+sure = geartrain.right_washers(section, read, fitted, doubt)
+after = {key: geartrain.play_with_washer(read, fitted, Q(one, "mm")).m_as("mm") for key, one in thick.items()}
+ref("play-washer", {key for key, one in thick.items() if one in sure}, weight=2, outcome="side-gear-play",
+    lesson=where, slips=[
+        Slip(key, 0.4 if low <= then <= high else 0,
+             "The play may come out right, but the doubt of your reading can carry it past a limit." if low <= then <= high
+             else "There would still be too much play; a thicker washer takes play away." if then > high
+             else "There would be too little play, or the washer would not go in at all.")
+        for key, then in after.items() if thick[key] not in sure])
+
+# %% tags=["reference"]
+ref("play-when", "now", weight=1.5, outcome="side-gear-play", lesson=where, slips=[
+    Slip("after-pin", 0, "If the play is wrong everything comes out again, and a pin that was driven home is scrap."),
+    Slip("after-bearings", 0, "The gauge is clamped where the bearing sits, and pressing a bearing off costs it."),
+    Slip("closed", 0, "In the closed case nobody reaches the side gears any more."),
+    Slip("on-road", 0, "Play that is wrong from the start grows; it does not settle.")])
+
+# %% tags=["mark"] task="play" points=5
+
+# %% [markdown] tags=["task"]
+# ## 7. Ring gaps under the feeler
+#
+# You press each ring home on its cone and try blades at three places. The table shows the thickest blade that goes in. *7 points.*
+
+# %% tags=["rig"]
+gap = given["gap"]
+given_table("Ring gaps, mm", ["", "place 1", "place 2", "place 3", "new", "least"],
+            [(one["name"], *(f"{mm:.2f}" for mm in readings), f"{one['new_mm']:.2f}", f"{one['least_mm']:.2f}")
+             for one, readings in ((gap["ring"], gap["readings_mm"]), (gap["other"], gap["other"]["readings_mm"]))])
+
+# %% tags=["form"]
+gap = given["gap"]
+first, other = gap["ring"]["name"].lower(), gap["other"]["name"].lower()
+sheet.form(
+    "gap",
+    sheet.number("gap-counts", f"Which gap counts for the {first}?", "mm"),
+    sheet.number("gap-wear", f"Its cone has a half angle of {gap['ring']['half_angle_deg']:g}°. How much has it worn, "
+                 "square to its face, since it was new?", "mm"),
+    sheet.choice("gap-decide", "What do you do with this ring?", options=gap["decide"]),
+    sheet.choice("gap-says", f"What do the gaps of the {other} say?", options=gap["says"]),
+)
+
+# %% tags=["reference"]
+gap, where = given["gap"], f"{lesson}#the-synchroniser-ring"
+one, angle = rings[gap["ring"]["id"]], Q(gap["ring"]["half_angle_deg"], "degree")
+new, blade, readings = Q(one.ring_gap_new_mm, "mm"), Q(gap["blade_mm"], "mm"), gap["readings_mm"]
+counts = ref("gap-counts", Q(min(readings), "mm"), weight=1.5, outcome="judge-ring", lesson=where,
+             tolerance={"absolute": Q(0.005, "mm")}, slips=[
+                 Slip(Q(sum(readings) / len(readings), "mm"), 0.3, "An average hides the narrow place, and there the ring touches first."),
+                 Slip(Q(max(readings), "mm"), 0, "This is the widest place; the ring touches first where it is narrowest.")])
+lost = new - counts
+ref("gap-wear", geartrain.wear_from_gap(new, counts, angle), weight=3, outcome="judge-ring", lesson=where,
+    tolerance={"relative": 0.02, "rounding": Q(0.001, "mm")}, slips=[
+        Slip(lost, 0.3, "This is the gap that was lost; on a slim cone far less wear does that."),
+        Slip(lost / math.sin(angle.m_as("rad")), 0.2, "You divided by the sine; the wear is smaller than the gap it costs.")])
+
+# %% tags=["reference"]
+worn = counts < Q(one.ring_gap_least_mm, "mm")
+ref("gap-decide", "renew" if worn else "use-again", weight=2, outcome="judge-ring", lesson=where, slips=[
+    Slip("use-again", 0, "Look at the narrowest place again, and at the least gap.") if worn
+    else Slip("renew", 0, "Compare the narrowest place with the least gap, not with the new one."),
+    Slip("grind", 0, "The gap is a sign of wear on the cone; grinding the face changes the sign, not the wear."),
+    Slip("turn", 0, "Another place of the same worn ring is no less worn."),
+    Slip("shim", 0, "A washer behind the ring holds it off its cone.")])
+said = geartrain.gap_says(rings[gap["other"]["id"]], [Q(mm, "mm") for mm in gap["other"]["readings_mm"]], blade)
+ref("gap-says", said, weight=2.5, outcome="judge-ring", lesson=where, slips=[
+    slip for slip in (
+        Slip("worn", 0, "Wear makes the gap narrower all round, down to below the least one."),
+        Slip("away", 0, "Parts that stand away from the gear make the gap wider than new all round."),
+        Slip("tilted", 0, "A tilted ring shows a wide and a narrow side, far apart."),
+        Slip("good", 0, "Compare the three with each other, with the new gap and with the least one.")) if slip.value != said])
+
+# %% tags=["mark"] task="gap" points=7
+
+# %% [markdown] tags=["task"]
+# ## 8. What a ring can do
+#
+# The fork presses the ring on its cone. Then the unit gets oil of another kind. *7 points.*
+
+# %% tags=["rig"]
+cone = given["cone"]
+given_table(cone["ring"]["name"], ["what", "value"],
+            [("force along the shaft, N", cone["force_n"]), ("mean diameter of the cone, mm", cone["ring"]["mean_diameter_mm"]),
+             ("half angle of the cone, °", cone["ring"]["half_angle_deg"]), ("friction with the right oil", cone["ring"]["friction"]),
+             ("friction with the other oil", cone["wrong_friction"])])
+
+# %% tags=["form"]
+cone = given["cone"]
+sheet.form(
+    "cone",
+    sheet.number("cone-torque", "Cone torque with the right oil", "N·m"),
+    sheet.number("cone-other", "Cone torque with the other oil", "N·m"),
+    sheet.number("cone-times", "How many times as long does the same change of speed take with the other oil?", ""),
+    sheet.choice("cone-feel", "What does the driver notice?", options=cone["feel"]),
+    sheet.choices("cone-fit", "Which of these are right when rings, keys, hub and sleeve go in?", options=cone["fit"]),
+)
+
+# %% tags=["reference"]
+cone, where = given["cone"], f"{lesson}#the-synchroniser-ring"
+about = cone["ring"]
+force, size = Q(cone["force_n"], "N"), Q(about["mean_diameter_mm"], "mm")
+angle = Q(about["half_angle_deg"], "degree")
+torques = [geartrain.cone_torque(force, mu, size, angle) for mu in (about["friction"], cone["wrong_friction"])]
+for field, torque, mu in zip(("cone-torque", "cone-other"), torques, (about["friction"], cone["wrong_friction"])):
+    flat = (force * mu * size / 2).to("N*m")
+    ref(field, torque, weight=1.5, outcome="judge-ring", tolerance={"relative": 0.01}, lesson=where, slips=[
+        Slip(2 * torque, 0.4, "The friction works at half the diameter, the radius of the cone."),
+        Slip(flat, 0.3, "This is a flat ring; a slim cone presses much harder, so divide by the sine of its half angle."),
+        Slip(2 * flat, 0.1, "Two things are missing: the radius in place of the diameter, and the sine of the half angle.")])
+
+# %% tags=["reference"]
+job = (Q(0.01, "kg*m**2"), Q(100, "rad/s"))  # any change of speed: the ratio of times does not depend on it
+times = [geartrain.synchronising_time(*job, torque) for torque in torques]
+ratio = (times[1] / times[0]).to("").m
+ref("cone-times", Q(ratio, ""), weight=2, outcome="judge-ring", tolerance={"relative": 0.015}, lesson=where, slips=[
+    Slip(Q(1 / ratio, ""), 0.3, "Less torque takes longer, not shorter; turn it over."),
+    Slip(Q(ratio - 1, ""), 0.4, "This is how much longer; asked is how many times as long.")])
+ref("cone-feel", "longer", weight=1.5, outcome="judge-ring", lesson=where, slips=[
+    Slip("jumps", 0, "Holding a gear in is the work of detents and of the pointed teeth, not of the cone."),
+    Slip("whines", 0, "Noise under load comes from teeth and bearings; the cone is idle then."),
+    Slip("two-gears", 0, "That is for the interlock to stop."),
+    Slip("nothing", 0, "The force is the same, but the torque made of it is not.")])
+
+# %% tags=["reference"]
+right = {"keys-slots", "ring-soaked", "own-cone", "sleeve-free"}
+ref("cone-fit", {key for key, _ in cone["fit"] if key in right}, weight=2.5, outcome="fit-synchroniser", lesson=where, slips=[
+    Slip("keys-lands", 0, "Keys on the lands tilt the ring and hold it off its cone."),
+    Slip("ring-dry", 0, "A dry ring scores its cone in the first changes."),
+    Slip("swap-rings", 0, "A used ring has bedded in on its own cone; on another it touches in places only."),
+    Slip("hub-either", 0, "Turned round, the hub stands away from its gear and the sleeve does not reach."),
+    Slip("sleeve-tap", 0, "A sleeve that sticks is on the wrong splines or has a burr; it will stick in use.")])
+
+# %% tags=["mark"] task="cone" points=7
+
+# %% [markdown] tags=["task"]
+# ## 9. Road speed and speed drive
+#
+# First the speed on the road. Then you turn both wheels together by hand and count the turns of the speed pinion. *8 points.*
+
+# %% tags=["rig"]
+speed = given["speed"]
+given_table("What is known", ["what", "value"],
+            [(f"ratio of {speed['gear'][1].lower()} with the final drive", speed["total"]), ("input shaft, r/min", speed["input_rpm"]),
+             ("rolling radius of the tyre, mm", speed["radius_mm"]), ("speed-drive gear on the differential, teeth", speed["drive"][0]),
+             ("right pinion, teeth", speed["drive"][1]), ("turns of both wheels", speed["wheel_turns"]),
+             ("turns counted at the pinion", f"{speed['counted_turns']:g}"), ("least count, turns", speed["step_turns"])])
+
+# %% tags=["form"]
+speed = given["speed"]
+sheet.form(
+    "speed",
+    sheet.number("speed-road", f"Road speed in {speed['gear'][1].lower()}", "km/h"),
+    sheet.number("speed-turns", f"Turns of the right pinion for {speed['wheel_turns']} turns of both wheels", "turn"),
+    sheet.choice("speed-pinion", "What has been fitted?", options=speed["pinion"]),
+    sheet.number("speed-off", "By how many per cent is the speed that is shown off? Too low is minus.", "%"),
+    sheet.choice("speed-shown", "What does the speedometer show on the road?", options=speed["shown"]),
+)
+
+# %% tags=["reference"]
+speed, where = given["speed"], f"{lesson}#road-speed-and-speed-drive"
+road = geartrain.road_speed(train, speed["gear"][0], Q(speed["input_rpm"], "rpm"))
+final = float(abs(geartrain.ratio(train, speed["gear"][0])) / abs(geartrain.ratio(train, speed["gear"][0], to=pinion)))
+ref("speed-road", road, weight=2, outcome="speed-drive", tolerance={"relative": 0.01}, lesson=where, slips=[
+    Slip(road * final, 0.3, "The final drive is missing: the wheels turn slower than the output shaft."),
+    Slip(road / (2 * math.pi), 0.3, "For each turn the wheel rolls its circumference, not its radius."),
+    Slip(2 * road, 0.3, "The diameter went in where the radius belongs: the circumference is 2π times the radius.")])
+way = Q(speed["wheel_turns"] * 2 * math.pi * train.rolling_radius_mm, "mm")
+wanted = ref("speed-turns", geartrain.speed_drive_turns(train, way), weight=2, outcome="speed-drive", lesson=where,
+             tolerance={"absolute": Q(train.least_count_turns / 2, "turn")}, slips=[
+                 Slip(Q(speed["wheel_turns"] * speed["drive"][1] / speed["drive"][0], "turn"), 0.3,
+                      "This is upside down: more driving teeth turn the pinion faster.")])
+
+# %% tags=["reference"]
+counted, step = speed["counted_turns"], speed["step_turns"]
+off = counted - wanted.m_as("turn")
+found = "right" if abs(off) < step else "more" if off < 0 else "fewer"
+found = ref("speed-pinion", found, weight=1.5, outcome="speed-drive", lesson=where, slips=[
+    slip for slip in (
+        Slip("more", 0, "A pinion with more teeth turns slower than the right one; compare the count."),
+        Slip("fewer", 0, "A pinion with fewer teeth turns faster than the right one; compare the count."),
+        Slip("right", 0, "The count is further off than the least count explains."),
+        Slip("no-drive", 0, "The pinion turned, so it meshes.")) if slip.value != found])
+share = 100 * off / wanted.m_as("turn")
+ref("speed-off", Q(share, "percent"), weight=2, outcome="speed-drive", lesson=where, tolerance={"absolute": Q(1.2, "percent")},
+    slips=[Slip(Q(100 + share, "percent"), 0.3, "This is what is shown as a part of the true speed; asked is how far it is off.")])
+
+# %% tags=["reference"]
+shown = "right" if found == "right" else "low" if found == "more" else "high"
+ref("speed-shown", shown, weight=1.5, outcome="speed-drive", lesson=where, slips=[
+    slip for slip in (
+        Slip("low", 0, "Fewer turns of the pinion show a lower speed; compare your count with the right one."),
+        Slip("high", 0, "More turns of the pinion show a higher speed; compare your count with the right one."),
+        Slip("right", 0, "The speedometer only knows the turns of its pinion."),
+        Slip("low-then-high", 0, "The drive sits on the differential, so every gear is off by the same part.")) if slip.value != shown])
+
+# %% tags=["mark"] task="speed" points=8
+
+# %% [markdown] tags=["task"]
+# ## 10. The last checks in order
+#
+# Put the last checks, and the steps beside them, in an order that works: each check early enough to mend what it finds, and late enough to mean something. Then say why one of your pairs stands as it does. *8 points.*
+
+# %% tags=["form"]
+last = given["final"]
+sheet.form(
+    "final",
+    sheet.order("final-order", "Put these steps in a workable order", steps=last["start"]),
+    sheet.choice("final-why", f"Why does “{last['pair']['earlier'][1]}” come before “{last['pair']['later'][1]}”?",
+                 options=last["pair"]["options"]),
+)
+
+# %% tags=["reference"]
+last, where = given["final"], f"{lesson}#the-last-checks-in-order"
+ref("final-order", order.OrderTask.from_unit(unit, last["operations"]), weight=3, outcome="order-checks", lesson=where)
+whole = order.OrderTask.from_unit(unit)
+pair = last["pair"]
+between = order.reasons_between(whole, pair["earlier"][0], pair["later"][0])
+reasons = {rule for reason in between for rule in reason.rules}
+ref("final-why", reasons, outcome="order-checks", lesson=where, slips=[
+    Slip(rule, 0, "True, but it is the reason for another pair of steps.")
+    for rule, _ in pair["options"] if rule not in reasons])
+
+# %% tags=["mark"] task="final" points=8
+
+# %% [markdown] tags=["task"]
+# ## 11. Hands, tools and loads
+#
+# Two situations. **You must get these right to pass.** *4 points.*
+
+# %% tags=["form"]
+sheet.form("hands", *[
+    sheet.choice(f"hands-{n}", f"{scene['text']} What do you do?", options=scene["acts"])
+    for n, scene in enumerate(given["hands"]["scenes"], 1)
+])
+
+# %% tags=["reference"]
+safe = {"colleague": "hands-out", "drill": "by-hand", "rag": "stop-pull", "hoist": "wait", "gloves": "bare", "air": "drain"}
+because = {
+    "slowly": "Slow gears draw in a finger as surely as fast ones.",
+    "call": "A call leaves nobody the time to clear; see both hands first.",
+    "parting": "Where teeth part on one turn, they meet when somebody turns back.",
+    "low-speed": "A power tool does not feel a lock or a hand; it winds up the train and your arm.",
+    "two-people": "That puts a second person next to a driven train.",
+    "impact": "Blows go through the teeth into bearings and rings, and the train jumps.",
+    "locked": "The lock holds input and ring gear; the wheels can still turn against each other.",
+    "leave": "The wheels can still turn against each other, and a rag that winds in takes a hand with it.",
+    "other-wheel": "That turns the left wheel too, with a hand next to it.",
+}
+
+# %% tags=["reference"]
+because |= {
+    "alone": "A unit of this weight is past what one person lifts, and oil makes it slip.",
+    "by-shaft": "A shaft is no handle: it turns, it is oily, and its splines and bearings suffer.",
+    "rope": "A cover is not made to carry the unit; it can come off with the load hanging.",
+    "keep": "Gloves do not stop teeth; a loose glove is what is caught first.",
+    "one-hand": "The hand that turns does not feel what the other hand is in.",
+    "tape": "What is taped on cannot be pulled out of when it is caught.",
+    "low-air": "Even low pressure drives oil and chips into skin and eyes and spins a dry bearing too fast.",
+    "short": "Short bursts throw chips and spin dry bearings just as well.",
+    "goggles": "Goggles save the eyes; skin and bearings are still at risk.",
+}
+
+# %% tags=["reference"]
+for n, scene in enumerate(given["hands"]["scenes"], 1):
+    right = safe[scene["scene"]]
+    ref(f"hands-{n}", right, outcome="safe-turning", must_pass=True, lesson=f"{lesson}#before-you-start",
+        slips=[Slip(act, 0, because[act]) for act, _ in scene["acts"] if act != right])
+
+# %% tags=["mark"] task="hands" points=4
+
+# %% [markdown]
+# ## Done?
+#
+# Go back to **start-here** and press **Hand in**. You get a receipt. You can hand in again until the due date; the last one counts.

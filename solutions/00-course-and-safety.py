@@ -240,13 +240,11 @@ for n, place in enumerate(given["acts"]["places"], 1):
 #
 # These are the steps of one dangerous job, out of order. Put them in an order in which nobody can get hurt. Several orders are right. **No step may stand before one that safety asks for first.** *7 points.*
 
-# %% tags=["rig"]
-given_table("The job", ["job"], [(given["first"]["job"],)])
-
 # %% tags=["form"]
 sheet.form(
     "first",
-    sheet.order("first-order", "Put these steps in a safe order", steps=given["first"]["start"]),
+    sheet.order("first-order", f"{given['first']['job']}: put these steps in a safe order",
+                steps=given["first"]["start"]),
 )
 
 # %% tags=["reference"]
@@ -263,7 +261,7 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 7. Eye protection
 #
-# Tick every job for which eye protection is worn, and no other. Many workshops ask for it all day long; here it is asked where something is struck, springs, is under load or sprays. **You must leave out none of them to pass.** *5 points.*
+# Tick every job for which eye protection is worn, and no other. Many workshops ask for it all day long; here it is asked where something is struck, springs, is under load or sprays. **You must get all of them right to pass.** *5 points.*
 
 # %% tags=["form"]
 sheet.form(

@@ -14,6 +14,7 @@ pushing and pulling. It says what is reasonable for most healthy workers, not wh
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -36,6 +37,57 @@ GRIP = {"good": (1.0, 1.0), "fair": (0.95, 1.0), "poor": (0.90, 0.90)}
 """Multiplier by grip, with the hands below 75 cm and from there up."""
 
 
+def _reach(reach_cm: float) -> float:
+    return EASIEST_REACH_CM / max(reach_cm, EASIEST_REACH_CM)
+
+
+def _height(height_cm: float) -> float:
+    return 1.0 - 0.003 * abs(height_cm - EASIEST_HEIGHT_CM)
+
+
+def _travel(travel_cm: float) -> float:
+    return 0.82 + 4.5 / max(travel_cm, SHORTEST_TRAVEL_CM)
+
+
+def _twist(twist_deg: float) -> float:
+    return 1.0 - 0.0032 * twist_deg
+
+
+def _frequency(per_minute: float) -> float:
+    return FREQUENCY[next(row for row in FREQUENCY if per_minute <= row)]
+
+
+def _grip(grip: str, height_cm: float) -> float:
+    return GRIP[grip][height_cm >= EASIEST_HEIGHT_CM]
+
+
+def plain_limit_kg(sizes: Mapping[str, Any], grip_multiplier: float | None = None) -> float:
+    """The limit from plain figures, for searches through many lifts; nothing is checked.
+
+    Parameters
+    ----------
+    sizes : mapping
+        As for :meth:`Lift.measured`, within the equation's validity.
+    grip_multiplier : float, optional
+        Taken in place of the one that the grip and the height give.
+
+    Returns
+    -------
+    float
+        [kg]
+    """
+    grip = _grip(sizes["grip"], sizes["height_cm"]) if grip_multiplier is None else grip_multiplier
+    return (
+        LOAD_CONSTANT_KG
+        * _reach(sizes["reach_cm"])
+        * _height(sizes["height_cm"])
+        * _travel(sizes["travel_cm"])
+        * _twist(sizes["twist_deg"])
+        * _frequency(sizes["per_minute"])
+        * grip
+    )
+
+
 def reach_multiplier(reach: Q) -> float:
     """How much of the limit is left when the load is held away from the ankles.
 
@@ -56,7 +108,7 @@ def reach_multiplier(reach: Q) -> float:
     """
     positive("reach", reach, "cm", SOURCE)
     reach_cm = in_range("reach", reach, 0.0, LONGEST_REACH_CM, "cm", SOURCE)
-    return EASIEST_REACH_CM / max(reach_cm, EASIEST_REACH_CM)
+    return _reach(reach_cm)
 
 
 def height_multiplier(height: Q) -> float:
@@ -76,7 +128,7 @@ def height_multiplier(height: Q) -> float:
     OutOfRangeError
     """
     height_cm = in_range("height", height, 0.0, HIGHEST_CM, "cm", SOURCE)
-    return 1.0 - 0.003 * abs(height_cm - EASIEST_HEIGHT_CM)
+    return _height(height_cm)
 
 
 def travel_multiplier(travel: Q) -> float:
@@ -96,7 +148,7 @@ def travel_multiplier(travel: Q) -> float:
     OutOfRangeError
     """
     travel_cm = in_range("travel", travel, 0.0, HIGHEST_CM, "cm", SOURCE)
-    return 0.82 + 4.5 / max(travel_cm, SHORTEST_TRAVEL_CM)
+    return _travel(travel_cm)
 
 
 def twist_multiplier(twist: Q) -> float:
@@ -115,7 +167,7 @@ def twist_multiplier(twist: Q) -> float:
     ------
     OutOfRangeError
     """
-    return 1.0 - 0.0032 * in_range("twist", twist, 0.0, WIDEST_TWIST_DEG, "degree", SOURCE)
+    return _twist(in_range("twist", twist, 0.0, WIDEST_TWIST_DEG, "degree", SOURCE))
 
 
 def frequency_multiplier(per_minute: float) -> float:
@@ -135,7 +187,7 @@ def frequency_multiplier(per_minute: float) -> float:
     OutOfRangeError
     """
     rate = in_range("lifts a minute", per_minute, 0.0, max(FREQUENCY), "", SOURCE)
-    return FREQUENCY[next(row for row in FREQUENCY if rate <= row)]
+    return _frequency(rate)
 
 
 def grip_multiplier(grip: str, height: Q) -> float:
@@ -162,7 +214,7 @@ def grip_multiplier(grip: str, height: Q) -> float:
     if grip not in GRIP:
         raise ValueError(f"the grip is {grip!r}; use one of {', '.join(GRIP)}")
     height_cm = in_range("height", height, 0.0, HIGHEST_CM, "cm", SOURCE)
-    return GRIP[grip][height_cm >= EASIEST_HEIGHT_CM]
+    return _grip(grip, height_cm)
 
 
 def weight_limit(*multipliers: float) -> Q:

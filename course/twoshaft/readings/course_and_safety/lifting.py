@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from twoshaft.models import lifting
 from twoshaft.readings.course_and_safety.lot import Lot
-from twoshaft.units.quantities import Q
 
 CLEAR_BELOW, CLEAR_ABOVE = 0.85, 1.18
 """Between these indices a reading error of a few centimetres could turn the decision."""
@@ -56,8 +55,7 @@ def draw_lift(lot: Lot) -> dict:
         }
         if given["height_cm"] + given["travel_cm"] > 140:
             continue
-        lift = lifting.Lift.measured(given)
-        index = lifting.lifting_index(Q(given["mass_kg"], "kg"), lift.limit())
+        index = given["mass_kg"] / lifting.plain_limit_kg(given)
         right_side = CLEAR_ABOVE < index < HIGHEST_INDEX if heavy else 0.5 < index < CLEAR_BELOW
         if right_side and _best(given) == best:
             return {
@@ -106,15 +104,12 @@ def changes(given: dict) -> dict[str, dict]:
 
 def _best(given: dict) -> str:
     """The change that is clearly the best, also for who leaves the grip as it was; else empty."""
-    grip = lifting.grip_multiplier(given["grip"], Q(given["height_cm"], "cm"))
-    by_model, by_hand = [], []
-    for key, changed in changes(given).items():
-        lift = lifting.Lift.measured(changed)
-        same_grip = [value for name, value in lift.multipliers().items() if name != "grip"]
-        by_model.append((lift.limit().magnitude, key))
-        by_hand.append((lifting.weight_limit(*same_grip, grip).magnitude, key))
-    for found in (by_model, by_hand):
-        found.sort(reverse=True)
-        if found[0][0] < CLEARLY_BEST * found[1][0]:
+    grip = lifting.Lift.measured(given).multipliers()["grip"]
+    by_model = {k: lifting.plain_limit_kg(changed) for k, changed in changes(given).items()}
+    by_hand = {k: lifting.plain_limit_kg(changed, grip) for k, changed in changes(given).items()}
+    for limits in (by_model, by_hand):
+        first, second, *_ = sorted(limits.values(), reverse=True)
+        if first < CLEARLY_BEST * second:
             return ""
-    return by_model[0][1] if by_model[0][1] == by_hand[0][1] else ""
+    best = max(by_model, key=by_model.get)
+    return best if best == max(by_hand, key=by_hand.get) else ""

@@ -8,9 +8,8 @@ from twoshaft.readings.course_and_safety.scene import scene_of
 from twoshaft.readings.keyed import Stream
 from twoshaft.safety import Hazard, load_jobs
 
-GRAVE, PLAIN = 2, 3
-"""Hazards of a scene whose safe act must be known, and others at places that have no such one;
-one more stands at a place that could have held a grave one."""
+GRAVE, LESSER = 2, 4
+"""Hazards of a scene whose safe act must be known, and others."""
 FACTS, FACTS_RIGHT = 8, 4
 JOBS_OF_EACH = 4
 WHYS, WHY_OPTIONS = 3, 6
@@ -23,26 +22,20 @@ RIGHT, SLIP, FOLLOWS = "right", "a slip of its own", "wrong only because of the 
 def _hazards(lot: Lot) -> tuple[dict[str, Hazard], dict[str, Hazard]]:
     """The hazards of the picture by place, and those of another day; as many for everybody.
 
-    The two days share no place that must be known, so that one task does not answer the other.
+    The two days share no hazard, so that one task does not answer the other.
     """
     places = {place.id: place.hazards for place in lot.safety.places}
-    grave = {p: next(h for h in hs if h.must_pass) for p, hs in places.items() if _has_grave(hs)}
-    plain = {p: hs for p, hs in places.items() if not _has_grave(hs)}
+    grave = {p: h for p, hs in places.items() for h in hs if h.must_pass}
+    lesser = {p: [h for h in hs if not h.must_pass] for p, hs in places.items()}
     stream = lot.stream.child("scene")
     turn = lot.in_turn("grave", list(grave), GRAVE, more=GRAVE)
     today, other_day = ({p: grave[p] for p in part} for part in (turn[:GRAVE], turn[GRAVE:]))
-    lesser = [(p, h) for p in grave if p not in turn for h in places[p] if not h.must_pass]
-    lesser += [(p, h) for p in other_day for h in places[p] if not h.must_pass]
-    place, hazard = stream.choice(lesser)
-    today[place] = hazard
-    turn = lot.in_turn("plain", list(plain), PLAIN, more=1)
-    today |= {place: stream.choice(plain[place]) for place in turn[:PLAIN]}
-    other_day |= {place: stream.choice(plain[place]) for place in turn[PLAIN:]}
-    return today, other_day
-
-
-def _has_grave(hazards: tuple[Hazard, ...]) -> bool:
-    return any(hazard.must_pass for hazard in hazards)
+    pool = [place for place, hazards in lesser.items() if hazards]
+    turn = lot.in_turn("lesser", pool, LESSER, more=len(pool) - LESSER)
+    free = [place for place in turn if place not in today]
+    today |= {place: stream.choice(lesser[place]) for place in free[:LESSER]}
+    place = next(place for place in free[LESSER:] if place not in other_day)
+    return today, {**other_day, place: stream.choice(lesser[place])}
 
 
 def draw_picture(lot: Lot) -> dict:

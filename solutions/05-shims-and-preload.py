@@ -102,7 +102,7 @@ stack = given["stack"]
 given_table(
     f"{stack['name']}: measured; target {stack['low_mm']:g} to {stack['high_mm']:g} mm of preload; "
     f"doubt of the stack {stack['doubt_mm']:.3f} mm either way",
-    ["length", "tool", "reading, mm"], stack["rows"],
+    ["length", "what it is", "tool", "reading, mm"], stack["rows"],
 )
 
 # %% tags=["form"]
@@ -122,7 +122,7 @@ built = shim.Stack.from_support(support, {term: Q(mm, "mm") for term, mm in stac
 right = "tighter" if built.shim_sign > 0 else "looser"
 turned_round = "looser" if built.shim_sign > 0 else "tighter"
 direction = ref(
-    "stack-direction", right, weight=2, outcome="shim-direction", must_pass=True,
+    "stack-direction", right, weight=3, outcome="shim-direction", must_pass=True,
     lesson=f"{where}#which-way-does-it-work",
     slips=[Slip(turned_round, 0, "The other way round: follow the ring that the shim pushes, in the drawing.")],
 )
@@ -159,7 +159,7 @@ picked = ref(
 # %% [markdown] tags=["task"]
 # ## 3. What follows from it
 #
-# Go on with the shim that you fitted in task 2. What setting does it give? Read the preload from the table; between two rows, go halfway. Work out the torque that turns the shaft with the parts named, and the pull on the cord. Last, what does the setting become when the unit is warm? *11 points.*
+# Go on with the shim that you fitted in task 2. What setting does it give? Read the preload from the table; between two rows, go halfway. Work out the torque that turns the shaft with the parts named, and the pull on the cord. Last, what does the setting become when the unit is warm? *8 points.*
 
 # %% tags=["rig"]
 given_table(f"{given['stack']['name']}: preload of the pair", ["setting, mm of preload", "preload, N"],
@@ -224,7 +224,7 @@ told = {"add": "The maker has already done that; you would count heat twice.",
 ref("follow-hot", "leave", outcome="warm-setting", weight=2, lesson=f"{where}#warm-and-cold",
     slips=[Slip(key, 0, text) for key, text in told.items()])
 
-# %% tags=["mark"] task="follow" points=11
+# %% tags=["mark"] task="follow" points=8
 
 # %% [markdown] tags=["task"]
 # ## 4. A shelf that is half empty
@@ -240,7 +240,7 @@ shelf = given["shelf"]
 given_table(
     f"{shelf['name']}: measured; target {shelf['low_mm']:g} to {shelf['high_mm']:g} mm of "
     f"{shelf['kind']}; doubt of the stack {shelf['doubt_mm']:.3f} mm either way",
-    ["length", "tool", "reading, mm"], shelf["rows"],
+    ["length", "what it is", "tool", "reading, mm"], shelf["rows"],
 )
 
 # %% tags=["form"]
@@ -366,7 +366,7 @@ after = {"close": "A sum is no reading: nothing has shown yet what is in the uni
          "run": "With the wrong setting that minute can cost the bearings.",
          "next": "Guessing tighter is no safe side; life falls fastest there.",
          "dial": "With preload the dial stands still at any preload."}
-ref("trial-next", "check", weight=2, outcome="recheck-shim", must_pass=True,
+ref("trial-next", "check", weight=3, outcome="recheck-shim", must_pass=True,
     lesson=f"{where}#before-it-runs", slips=[Slip(key, 0, text) for key, text in after.items()])
 
 # %% tags=["mark"] task="trial" points=10
@@ -424,7 +424,7 @@ ref("doubt-safe", safe_ones, weight=3, outcome="weigh-doubt", lesson=f"{where}#c
 # %% [markdown] tags=["task"]
 # ## 7. Judge it by the cord
 #
-# The unit is built up as far as the table says, and the cord is on. Take the pull below. How much torque is that, how much of it do the bearings take, and what preload is behind it? A part on another shaft counts by its speed. Then say what is to be done. *11 points.*
+# The unit is built up as far as the table says, and the cord is on. Take the pull below. How much torque is that, how much of it do the bearings take, and what preload is behind it? A part on another shaft counts by its speed. Then say what is to be done. *10 points.*
 
 # %% tags=["rig"]
 cord = given["cord"]
@@ -501,10 +501,10 @@ if state != "inside":
     slips += [Slip(f"{state}-{opposite[mend[state]]}", 0.25,
                    "Too much or too little is right; the shim would make it worse."),
               Slip("inside", 0, "Compare your preload with both limits once more.")]
-ref("cord-verdict", verdict, weight=3, outcome="judge-by-cord", slips=slips,
+ref("cord-verdict", verdict, weight=4, outcome="judge-by-cord", slips=slips,
     lesson=f"{where}#pull-on-a-cord")
 
-# %% tags=["mark"] task="cord" points=11
+# %% tags=["mark"] task="cord" points=10
 
 # %% [markdown] tags=["task"]
 # ## 8. From cold to warm
@@ -552,7 +552,7 @@ shaft = ref("warm-shaft", Q(abs(turn.shaft_um), "um"), outcome="warm-setting",
 grown = "tightens-onto" if turn.case_um > 0 else "loosens-away"
 backwards = "loosens-away" if turn.case_um > 0 else "tightens-onto"
 acts = ref(
-    "warm-way", grown, weight=2, outcome="warm-setting", lesson=f"{where}#warm-and-cold",
+    "warm-way", grown, weight=3, outcome="warm-setting", lesson=f"{where}#warm-and-cold",
     slips=[Slip(backwards, 0, "Look at the drawing: on which side of the outer rings does the case hold them?"),
            Slip("tightens-case", 0, "A case that grows gets longer; it presses nothing together."),
            Slip("loosens-shaft", 0, "Aluminium grows about twice as much as steel for each metre and degree."),
@@ -634,7 +634,7 @@ ref("life-signs", seen_signs & much, outcome="preload-life", weight=3, lesson=f"
 # %% [markdown] tags=["task"]
 # ## 10. At the bench
 #
-# Three situations. **You must get each of them right to pass.** *5 points.*
+# Three situations. **You must get each of them right to pass.** *6 points.*
 
 # %% tags=["rig"]
 given_table("The situations", ["no.", "situation"],
@@ -669,7 +669,7 @@ for n, (danger, _, options) in enumerate(given["bench"]["cautions"], 2):
         lesson=f"{where}#before-you-start",
         slips=[Slip(key, 0, WHY[danger]) for key, _ in options if key != SAFE[danger]])
 
-# %% tags=["mark"] task="bench" points=5
+# %% tags=["mark"] task="bench" points=6
 
 # %% [markdown]
 # ## Done?

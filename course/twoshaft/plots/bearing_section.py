@@ -74,14 +74,18 @@ class Sections:
     def _repr_html_(self) -> str:
         figures = "".join(
             '<figure style="margin:0 24px 8px 0">'
-            f"{section.svg}<figcaption>{escape(heading)}{': ' if heading else ''}"
-            f"{escape(section.words)}.</figcaption></figure>"
+            f"{section.svg}<figcaption>{escape(_caption(heading, section))}</figcaption></figure>"
             for heading, section in self.shown
         )
         return (
             f'<style>{css_variables()}</style><div class="twoshaft" '
             f'style="display:flex;flex-wrap:wrap">{figures}</div>'
         )
+
+
+def _caption(heading: str, section: Section) -> str:
+    words = section.words if heading else section.words[0].upper() + section.words[1:]
+    return f"{heading}: {words}." if heading else f"{words}."
 
 
 @dataclass

@@ -65,6 +65,7 @@ class CordBench(Screen):
         self.support = unit.bearings.support_by_id(support)
         self.pair = Pair.from_support(self.support, self.bearings)
         self.readings_only = readings_only
+        self._shares: dict[float, float] = {}
         radius = radius_mm or self.support.cord_radius_mm
         present = [k for k in KINDS if any(drag.kind == k for drag in self.support.drags)]
         state = {
@@ -91,12 +92,9 @@ class CordBench(Screen):
         if message.get("type") == "set":
             self.show(message["state"], message.get("turn"))
 
-    def pull(
-        self, setting_mm: float, radius_mm: float, kinds: tuple[str, ...], share: float
-    ) -> Pull:
-        """Pull on the cord when the bearings give a share of their true torque."""
-        preload = self.pair.preload(Q(setting_mm, "mm"))
-        what = turned(self.support, self.bearings, preload * share, kinds)
+    def pull(self, preload: Q, radius_mm: float, kinds: tuple[str, ...]) -> Pull:
+        """Pull on the cord at a preload [N]."""
+        what = turned(self.support, self.bearings, preload, kinds)
         return cord_pull(what, Q(radius_mm, "mm"))
 
     def show(self, state: dict[str, Any], turn: str | None = None) -> None:
@@ -104,12 +102,12 @@ class CordBench(Screen):
         if self.readings_only:
             state = {**self.fixed, "turns": state["turns"]}
         share = self._share(float(state["turns"]))
-        pull = self.pull(
-            float(state["setting"]), float(state["radius"]), tuple(state["kinds"]), share
-        )
+        radius, kinds = float(state["radius"]), tuple(state["kinds"])
+        preload = self.pair.preload(Q(float(state["setting"]), "mm"))
+        pull = self.pull(preload * share, radius, kinds)
         force = float(pull.force.m_as("N"))
         # The scale that is taken from the drawer is the one for seated rollers.
-        full = self.pull(state["setting"], state["radius"], tuple(state["kinds"]), 1.0)
+        full = self.pull(preload, radius, kinds)
         top, mark, per_figure = scale_for(full.force.m_as("N"))
         words = scale_words(min(force, top), mark, per_figure)
         shown = {
@@ -123,15 +121,24 @@ class CordBench(Screen):
             "words": [],
         }
         if not self.readings_only:
-            shown |= {"finding": self._finding(pull, share), "words": self._words(pull, state)}
+            shown |= {
+                "finding": self._finding(pull, share),
+                "words": self._words(pull, preload, state),
+            }
         self.shown = shown
 
     def _share(self, turns: float) -> float:
-        shim = Stack.from_support(self.support).shim_for(Q(0.0, "mm"))
-        shim = max(shim, Q(0.0, "mm"))
-        return try_shim(
-            self.support, self.bearings, shim, off_rib=OFF_RIB, turns=turns
-        ).torque_share
+        """Part of the bearings' true torque that is felt after some turns."""
+        if turns not in self._shares:
+            bare = Stack.from_support(self.support).shim_for(Q(0.0, "mm"))
+            self._shares[turns] = try_shim(
+                self.support,
+                self.bearings,
+                max(bare, Q(0.0, "mm")),
+                off_rib=OFF_RIB,
+                turns=turns,
+            ).torque_share
+        return self._shares[turns]
 
     def _finding(self, pull: Pull, share: float) -> str:
         if share < 0.95:
@@ -141,21 +148,19 @@ class CordBench(Screen):
             )
         return f"{pull.sentence}."
 
-    def _words(self, pull: Pull, state: dict[str, Any]) -> list[str]:
-        preload = self.pair.preload(Q(float(state["setting"]), "mm")).m_as("N")
+    def _words(self, pull: Pull, preload: Q, state: dict[str, Any]) -> list[str]:
         words = [
             f"{part.name}: {part.felt_nm:.2f} N·m"
             + (f" ({part.torque_nm:g} N·m at {part.speed_ratio:g} times the speed)"
                if part.speed_ratio != 1 else "")
             for part in pull.turned.parts
         ]  # fmt: skip
-        if preload <= 0:
-            return ["There is end play, so no preload: the cord feels no torque of the bearings.",
-                    *words]  # fmt: skip
-        return [
-            f"{amount(float(state['setting']))}: the pair is pressed with {preload:.0f} N.",
-            *words,
-        ]
+        force = preload.m_as("N")
+        if force <= 0:
+            first = "There is end play, so no preload: the cord feels no torque of the bearings."
+        else:
+            first = f"{amount(float(state['setting']))}: the pair is pressed with {force:.0f} N."
+        return [first, *words]
 
     @property
     def finding(self) -> str:

@@ -1,9 +1,7 @@
 // Gauges of the shim and cord rigs, drawn in SVG: dial indicator, spring scale, axis of settings.
 
-const SVG = "http://www.w3.org/2000/svg";
-
 function draw(tag, attributes = {}, ...children) {
-  const node = document.createElementNS(SVG, tag);
+  const node = document.createElementNS(SVG_NS, tag);
   for (const [name, value] of Object.entries(attributes)) node.setAttribute(name, value);
   node.append(...children);
   return node;

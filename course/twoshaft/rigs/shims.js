@@ -38,13 +38,15 @@ function renderShims({ model, el }) {
   });
   const section = make("div", { class: "tsg-wide" });
   section.innerHTML = about.section;
-  screen.show(
+  const parts = [
     make("p", { class: "ts-who" }, about.readingsOnly ? "Take your readings here; write them in the form below." : "Practice. Nothing here is marked or saved."),
     screen.alert,
     make("div", { class: "tsg-beside" }, section, make("div", { class: "tsg-gauge" }, dial.node, make("div", {}, "Dial at the shaft's right end, one mark 0.01 mm"))),
     ...tools, finding,
     axis && make("div", {}, make("p", { class: "ts-hint" }, "Setting of the pair. Triangle: cold. Ring: now."), axis.node),
-    words);
+    words,
+  ];
+  screen.show(...parts.filter(Boolean));
   function show() {
     const shown = model.get("shown");
     if (!asks.waiting) state = shown.state;

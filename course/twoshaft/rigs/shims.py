@@ -66,6 +66,7 @@ class ShimBench(Screen):
         self.shelf = unit.bearings.shim_set_by_id(self.support.shim_set)
         self.measured = {term: Q(mm, "mm") for term, mm in (measured or {}).items()}
         self.readings_only = readings_only
+        self._last: tuple[tuple[str, ...], Trial] | None = None
         sizes = self.shelf.thicknesses_mm
         shims = tuple(trial or (sizes[len(sizes) // 2],))
         rows = (unit.bearings.type_by_id(s) for s in (self.support.left, self.support.right))
@@ -123,7 +124,7 @@ class ShimBench(Screen):
             "finding": self._seating(now, state),
         }
         if not self.readings_only:
-            cold = self.trial({**state, "warmth": 0, "turns": 1000})
+            cold = self._cold(tuple(state["shims"]))
             shown |= {
                 "cold": round(float(cold.setting.m_as("mm")), 4),
                 "warm": round(float(now.setting.m_as("mm")), 4),
@@ -143,6 +144,12 @@ class ShimBench(Screen):
             off_rib=OFF_RIB,
             turns=float(state["turns"]),
         )
+
+    def _cold(self, shims: tuple[str, ...]) -> Trial:
+        """The pair at the bench with its rollers home; a slider asks for it again and again."""
+        if self._last is None or self._last[0] != shims:
+            self._last = shims, self.trial({"shims": shims, "warmth": 0, "turns": 1000})
+        return self._last[1]
 
     def _seating(self, now: Trial, state: dict[str, Any]) -> str:
         if not self.rolls:

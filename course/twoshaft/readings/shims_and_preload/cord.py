@@ -36,11 +36,11 @@ def draw(lot: Lot) -> dict:
     kinds = sorted({drag.kind for drag in support.drags})
     rows = [elements(lot.bearings.type_by_id(side)) for side in (support.left, support.right)]
     for _ in range(TRIES):
-        setting = round(stream.uniform(0.02, 0.16), 3)
+        setting = round(stream.uniform(0.02, 0.16), 4)
         preload = pair.preload(Q(setting, "mm")).m_as("N")
         if _state(preload, limits) != state:
             continue
-        drum = 5 * round((0.8 + 0.1 * stream.integer(8)) * support.cord_radius_mm / 5)
+        drum = round((0.8 + 0.05 * stream.integer(16)) * support.cord_radius_mm)
         pull = cord_pull(
             turned(support, lot.bearings, Q(preload, "N"), tuple(kinds)), Q(drum, "mm")
         )

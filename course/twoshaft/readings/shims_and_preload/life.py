@@ -23,8 +23,7 @@ LITTLE = [
     ["few", "Raceways are marked on a short arc only, where few rollers carried the load"],
 ]
 WHY = [
-    ["press", "Past the best point the bearings press against each other, and the load of each "
-     "roller grows steeply"],
+    ["press", "Past the best point the bearings load each other, on top of the gears' load"],
     ["oil", "Past the best point oil no longer flows through the bearing at all"],
     ["fewer", "With more preload fewer rollers carry the load"],
     ["speed", "With more preload the rollers turn faster than the shaft"],

@@ -10,7 +10,7 @@ from twoshaft.errors import UnitFileError
 from twoshaft.models.shim import Stack, shim_sign, stack_budget
 from twoshaft.readings.keyed import Stream
 from twoshaft.units.quantities import Q
-from twoshaft.units.sections.bearings import Bearings, Support, TaperBearing
+from twoshaft.units.sections.bearings import Arrangement, Bearings, Support, TaperBearing
 from twoshaft.units.unit import Unit
 
 T = TypeVar("T")
@@ -153,6 +153,21 @@ def verdicts(
     ]
 
 
+SPANS = {
+    "case": "room that the case leaves",
+    "shaft": "holds the inner rings apart",
+    "bearing": "over both rings, rollers home",
+    "plate": "reaches in and backs the outer ring",
+    "joint": "lifts the cover off its face",
+}
+
+
 def measured(support: Support, lengths: dict[str, float]) -> list[list]:
-    """Rows of a table: what was measured, with which tool, and what was read [mm]."""
-    return [[term.name, term.tool, f"{lengths[term.id]:.2f}"] for term in support.stack]
+    """Rows of a table: what was measured, what it spans, the tool, and what was read [mm]."""
+    spans = dict(SPANS)
+    if support.arrangement is Arrangement.INNER_TOGETHER:
+        spans["case"] = "holds the outer rings apart"
+    return [
+        [term.name, spans[term.kind.value], term.tool, f"{lengths[term.id]:.2f}"]
+        for term in support.stack
+    ]

@@ -38,8 +38,8 @@ HOT = [
 def draw(lot: Lot) -> dict:
     """A measured stack and the shims to choose from.
 
-    ``support`` (id), ``name``, ``rows`` (name, tool, reading), ``lengths`` [mm] by term, target
-    ``low_mm`` and ``high_mm``, ``doubt_mm`` of the stack, ``shims`` (key, label) with their
+    ``support`` (id), ``name``, ``rows`` (name, span, tool, reading), ``lengths`` [mm] by term,
+    target ``low_mm`` and ``high_mm``, ``doubt_mm`` of the stack, ``shims`` (key, label) with their
     ``totals`` [mm], ``directions``; for what follows: ``preloads`` (setting [mm], preload [N]),
     ``torque_nm`` of both bearings at 1000 N, ``drum_mm``, ``drags`` (name, torque [N·m]), ``warm``
     (part, change [um]) and ``hot``.
@@ -70,7 +70,7 @@ def draw(lot: Lot) -> dict:
         "directions": DIRECTIONS,
         "preloads": _preloads(lot, support),
         "torque_nm": round(torque_nm, 3),
-        "drum_mm": 5 * round((0.8 + 0.1 * stream.integer(8)) * support.cord_radius_mm / 5),
+        "drum_mm": round((0.8 + 0.05 * stream.integer(16)) * support.cord_radius_mm),
         "drags": [[drag.name, drag.torque_nm * drag.speed_ratio] for drag in drags],
         "kinds": sorted({drag.kind for drag in drags}),
         "warm": warm_parts(lot, support),

@@ -1,0 +1,283 @@
+"""The typical wrong answers of Shims and preload: what each earns, and the sentence it gets."""
+
+from pathlib import Path
+
+import pytest
+
+from twoshaft.jobsheet import Answer, SheetData
+from twoshaft.models import bearing, shim
+from twoshaft.readings import issue_record
+from twoshaft.rigs.shims import OFF_RIB
+from twoshaft.units import load_unit
+from twoshaft.units.quantities import Q
+from twoshaft_grader.marking import load_solution, mark_sheet, run_clean, solve
+from twoshaft_grader.notebooks.text import build_notebook, notebook_text
+
+SOURCE = Path(__file__).parents[2] / "solutions" / "05-shims-and-preload.py"
+
+
+@pytest.fixture(scope="module")
+def solution(tmp_path_factory):
+    built = tmp_path_factory.mktemp("solutions") / f"{SOURCE.stem}.ipynb"
+    nb = build_notebook(SOURCE.read_text(encoding="utf-8"), Path("solutions") / SOURCE.name)
+    built.write_text(notebook_text(nb), encoding="utf-8")
+    return load_solution(built)
+
+
+@pytest.fixture(scope="module")
+def unit():
+    return load_unit("tarnbeck-b5")
+
+
+def issue(learner, unit, attempt=1):
+    return issue_record("shims-and-preload", unit, salt="test", learner=learner, attempt=attempt)
+
+
+@pytest.fixture(scope="module")
+def issued(unit):
+    return issue("ann", unit)
+
+
+@pytest.fixture(scope="module")
+def clean(solution, unit, issued):
+    return run_clean(solution, issued, unit)
+
+
+def marked(solution, unit, issued, **wrong):
+    """Mark a solved sheet with some answers changed; fields by name, and the sheet's mark."""
+    answers = solve(solution, issued, unit) | {k.replace("_", "-"): v for k, v in wrong.items()}
+    sheet = SheetData(
+        learner=issued["learner"],
+        module=issued["module"],
+        attempt=issued["attempt"],
+        answers={name: Answer(value, 1) for name, value in answers.items()},
+    )
+    mark = mark_sheet(sheet, issued, solution, unit=unit)
+    return {field.name: field for field in mark.fields}, mark
+
+
+def value(clean, field):
+    return clean.references[field].value
+
+
+def told(field):
+    return " ".join(field.sentences)
+
+
+def support_of(unit, issued, task):
+    return unit.bearings.support_by_id(issued["given"][task]["support"])
+
+
+def test_the_shim_worked_the_wrong_way_fails_the_must_pass_and_is_charged_once(
+    solution, unit, issued, clean
+):
+    gap = value(clean, "stack-gap")
+    thin, thick = (2 * gap - value(clean, name) for name in ("stack-thick", "stack-thin"))
+    fields, mark = marked(
+        solution, unit, issued,
+        stack_direction="looser", stack_thin=f"{thin.m_as('mm'):.3f} mm",
+        stack_thick=f"{thick.m_as('mm'):.3f} mm",
+    )  # fmt: skip
+    assert fields["stack-direction"].share == 0 and not fields["stack-direction"].passed
+    assert "other way round" in told(fields["stack-direction"])
+    assert fields["stack-thin"].share == fields["stack-thick"].share == 1
+    assert not mark.met
+
+
+def test_both_limits_on_the_other_side_of_the_gap(solution, unit, issued, clean):
+    gap = value(clean, "stack-gap")
+    thin = 2 * gap - value(clean, "stack-thick")
+    fields, _ = marked(solution, unit, issued, stack_thin=f"{thin.m_as('mm'):.3f} mm")
+    assert fields["stack-thin"].share == 0 and "direction is turned round" in told(
+        fields["stack-thin"]
+    )
+
+
+def test_a_slip_in_the_gap_is_charged_once_all_the_way_to_the_warm_setting(
+    solution, unit, issued, clean
+):
+    off = Q(0.03, "mm")
+    wrong = {}
+    for name in ("stack-gap", "stack-thin", "stack-thick"):
+        wrong[name.replace("-", "_")] = f"{(value(clean, name) + off).m_as('mm'):.3f} mm"
+    stack = issued["given"]["stack"]
+    thin, thick = (value(clean, name) + off for name in ("stack-thin", "stack-thick"))
+    doubt = Q(stack["doubt_mm"], "mm")
+    fits = [k for k, mm in stack["totals"].items() if thin + doubt <= Q(mm, "mm") <= thick - doubt]
+    setting = Q(stack["totals"][fits[0]], "mm") - value(clean, "stack-gap") - off
+    support = support_of(unit, issued, "stack")
+    preload = bearing.Pair.from_support(support, unit.bearings).preload(setting)
+    torque = bearing.turned(support, unit.bearings, preload, tuple(stack["kinds"])).torque
+    pull = torque / Q(stack["drum_mm"], "mm")
+    warm = setting + Q(sum(um for _, um in stack["warm"]), "um")
+    fields, _ = marked(
+        solution, unit, issued, **wrong, stack_shim=fits[0],
+        follow_setting=f"{setting.m_as('mm'):.3f} mm",
+        follow_preload=f"{preload.m_as('N'):.0f} N",
+        follow_torque=f"{torque.m_as('N*m'):.3f} N·m",
+        follow_pull=f"{pull.m_as('N'):.2f} N",
+        follow_warm=f"{warm.m_as('mm'):.3f} mm",
+    )  # fmt: skip
+    assert fields["stack-gap"].share == 0
+    carried = ["stack-thin", "stack-thick", "stack-shim", "follow-setting", "follow-preload",
+               "follow-torque", "follow-pull", "follow-warm"]  # fmt: skip
+    assert [fields[name].share for name in carried] == [1] * len(carried)
+
+
+def test_every_safe_shim_is_right_and_a_gamble_earns_a_part(solution, unit):
+    seen = set()
+    for learner in ("ann", "bob", "cal", "dan", "eve", "fay"):
+        issued = issue(learner, unit)
+        clean = run_clean(solution, issued, unit)
+        safe = value(clean, "stack-shim")
+        slips = {slip.value: slip.share for slip in clean.references["stack-shim"].slips}
+        for key, _ in issued["given"]["stack"]["shims"]:
+            field = marked(solution, unit, issued, stack_shim=key)[0]["stack-shim"]
+            assert field.share == (1 if key in safe else slips[key])
+            seen.add(field.share)
+            if field.share == 0.3:
+                assert "on paper" in told(field)
+    assert seen == {0, 0.3, 1}
+
+
+def test_the_limits_of_the_other_arrangement_turned_round(solution, unit, issued):
+    support, task = support_of(unit, issued, "shelf"), issued["given"]["shelf"]
+    lengths = {term: Q(mm, "mm") for term, mm in task["lengths"].items()}
+    stack = shim.Stack.from_support(support, lengths)
+    zero = stack.shim_for(Q(0, "mm")).m_as("mm")
+    thick = stack.window(*shim.target_interference(support))[1]
+    fields, _ = marked(solution, unit, issued, shelf_thin=f"{2 * zero - thick:.3f} mm")
+    assert fields["shelf-thin"].share == 0
+    assert "arrangement works the other way" in told(fields["shelf-thin"])
+
+
+def test_a_float_read_before_the_rollers_were_home(solution, unit, issued):
+    support, task = support_of(unit, issued, "trial"), issued["given"]["trial"]
+    lengths = {term: Q(mm, "mm") for term, mm in task["lengths"].items()}
+    one = Q(task["trial_mm"], "mm")
+    fresh = bearing.try_shim(support, unit.bearings, one, measured=lengths, off_rib=OFF_RIB)
+    aim = sum(shim.target_interference(support)) / 2
+    shim_mm = (one + fresh.travel + aim).m_as("mm")
+    fields, _ = marked(
+        solution, unit, issued,
+        trial_float=f"{fresh.travel.m_as('mm'):.3f} mm", trial_shim=f"{shim_mm:.3f} mm",
+    )  # fmt: skip
+    assert fields["trial-float"].share == pytest.approx(0.2)
+    assert "before the rollers were home" in told(fields["trial-float"])
+    assert fields["trial-shim"].share == 1  # charged once
+
+
+def test_a_plunger_that_left_the_shaft(solution, unit, issued, clean):
+    travel = value(clean, "trial-float")
+    away, towards = bearing.dial_readings(travel, Q(0.02, "mm"))
+    short = (towards - away).m_as("mm")
+    field = marked(solution, unit, issued, trial_float=f"{short:.3f} mm")[0]["trial-float"]
+    assert field.share == pytest.approx(0.2) and "plunger left the shaft" in told(field)
+
+
+def test_a_shim_without_the_target(solution, unit, issued, clean):
+    aim = sum(shim.target_interference(support_of(unit, issued, "trial"))) / 2
+    upto = value(clean, "trial-shim") - aim
+    field = marked(solution, unit, issued, trial_shim=f"{upto.m_as('mm'):.3f} mm")[0]["trial-shim"]
+    assert field.share == pytest.approx(0.3) and "target comes on top" in told(field)
+
+
+def test_doubts_that_were_added(solution, unit, issued):
+    total = sum(um for _, _, um in issued["given"]["doubt"]["sources"])
+    fields, _ = marked(
+        solution, unit, issued,
+        doubt_combined=f"{total:.2f} µm", doubt_expanded=f"{2 * total / 1000:.4f} mm",
+    )  # fmt: skip
+    assert fields["doubt-combined"].share == pytest.approx(0.2)
+    assert "do not simply add" in told(fields["doubt-combined"])
+    assert fields["doubt-expanded"].share == 1
+
+
+def test_a_pull_whose_seals_were_left_in(solution, unit, issued, clean):
+    whole = value(clean, "cord-torque").m_as("N*m")
+    field = marked(solution, unit, issued, cord_bearings=f"{whole:.3f} N·m")[0]["cord-bearings"]
+    assert field.share == pytest.approx(0.2) and "take them off" in told(field)
+
+
+def test_a_shaft_that_was_counted_without_its_speed(solution, unit, issued, clean):
+    whole = value(clean, "cord-torque").m_as("N*m")
+    plain = sum(nm for _, nm, _ in issued["given"]["cord"]["parts"])
+    field = marked(solution, unit, issued, cord_bearings=f"{whole - plain:.3f} N·m")[0]
+    assert field["cord-bearings"].share in (0, pytest.approx(0.4))
+    assert "speed" in told(field["cord-bearings"]) or whole - plain < 0
+
+
+def test_a_shim_that_would_make_it_worse(solution, unit):
+    for learner in ("ann", "bob", "cal", "dan", "eve"):
+        issued = issue(learner, unit)
+        right = value(run_clean(solution, issued, unit), "cord-verdict")
+        if right == "inside":
+            continue
+        worse = right.replace("thicker", "x").replace("thinner", "thicker").replace("x", "thinner")
+        field = marked(solution, unit, issued, cord_verdict=worse)[0]["cord-verdict"]
+        assert field.share == pytest.approx(0.25) and "make it worse" in told(field)
+        return
+    pytest.fail("no learner had a shim to change")
+
+
+def test_heat_without_what_happens_across(solution, unit, issued, clean):
+    across = Q(sum(um for _, um in issued["given"]["warm"]["across"]), "um")
+    if abs(across.m_as("mm")) < 0.004:
+        pytest.skip("next to nothing happens across")
+    only = (value(clean, "warm-setting") - across).m_as("mm")
+    field = marked(solution, unit, issued, warm_setting=f"{only:.4f} mm")[0]["warm-setting"]
+    assert field.share == pytest.approx(0.4) and "across the shaft" in told(field)
+
+
+def test_life_divided_the_wrong_way(solution, unit, issued, clean):
+    times = value(clean, "life-times").m_as("")
+    field = marked(solution, unit, issued, life_times=f"{1 / times:.4f}")[0]["life-times"]
+    assert field.share == pytest.approx(0.3) and "Turned round" in told(field)
+
+
+@pytest.mark.parametrize(
+    ("field", "answer", "sentence"),
+    [
+        ("bench-wrong-way", "more", "every further step makes it worse"),
+        ("trial-next", "close", "no reading"),
+    ],
+)
+def test_going_on_without_a_check_fails_whatever_the_mark(
+    solution, unit, issued, field, answer, sentence
+):
+    fields, mark = marked(solution, unit, issued, **{field: answer})
+    assert fields[field].share == 0 and not fields[field].passed
+    assert sentence in told(fields[field]) and not mark.met
+    assert mark.points > 0.9 * mark.maximum
+
+
+def test_air_at_a_bearing_fails_whatever_the_mark(solution, unit):
+    for learner in ("ann", "bob", "cal", "dan", "eve", "fay"):
+        issued = issue(learner, unit)
+        for n, (danger, _, _) in enumerate(issued["given"]["bench"]["cautions"], 2):
+            if danger == "air":
+                name = f"bench-caution-{n}"
+                fields, mark = marked(solution, unit, issued, **{name: "slow"})
+                assert not fields[name].passed and not mark.met
+                assert "throw its rollers" in told(fields[name])
+                return
+    pytest.fail("no learner was asked about air")
+
+
+def test_wrong_unit_and_slip_of_ten_are_named(solution, unit, issued, clean):
+    gap = value(clean, "stack-gap")
+    fields, _ = marked(solution, unit, issued, stack_gap=f"{10 * gap.m_as('mm'):.2f} mm")
+    assert "10 times too large" in told(fields["stack-gap"])
+    whole = value(clean, "cord-torque").m_as("lbf*ft")
+    fields, _ = marked(solution, unit, issued, cord_torque=f"{whole:.3f} N·m")
+    assert "lbf·ft" in told(fields["cord-torque"])
+
+
+def test_answers_in_the_other_half_of_the_trades_units_are_right(solution, unit, issued, clean):
+    fields, _ = marked(
+        solution, unit, issued,
+        stack_gap=f"{value(clean, 'stack-gap').m_as('inch'):.4f} in",
+        cord_pull=f"{value(clean, 'cord-pull').m_as('kgf'):.3f} kgf",
+        cord_torque=f"{value(clean, 'cord-torque').m_as('lbf*inch'):.3f} lbf·in",
+    )  # fmt: skip
+    assert [fields[n].share for n in ("stack-gap", "cord-pull", "cord-torque")] == [1, 1, 1]

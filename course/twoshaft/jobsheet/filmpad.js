@@ -55,7 +55,7 @@ function thinned(points, most) {
   return kept.map((pair) => pair.map((number) => Math.round(number * 10) / 10));
 }
 
-const MARGIN_MM = 8;
+const MARGIN_MM = 14;
 
 // The face to scale. Layers: `under` (for a canvas), strokes, marks, over.
 function faceDrawing(face, label) {
@@ -92,8 +92,8 @@ function faceDrawing(face, label) {
   for (const hole of face.holes) {
     marks.append(draw("circle", { cx: hole.x - left, cy: high - hole.y, r: hole.d / 2, class: hole.leads === "blind" ? "tsp-hole tsp-blind" : "tsp-hole", "stroke-width": unit / 4 }));
     if (hole.leads === "to the outside") marks.append(draw("circle", { cx: hole.x - left, cy: high - hole.y, r: hole.d / 3, class: "tsp-hole", "stroke-width": unit / 4 }));
-    const [tx, ty] = towards([hole.x, hole.y], hole.d / 2 + 6 * unit);
-    marks.append(text([tx, ty - unit / 2], hole.name.replace("bolt ", "")));
+    const [tx, ty] = towards([hole.x, hole.y], -(hole.d / 2 + 4.4 * unit));
+    marks.append(text([tx, ty - 0.8 * unit], hole.name.replace("bolt ", "")));
   }
   for (const guide of face.guides) {
     const [x, y] = [guide.x - left, high - guide.y];
@@ -121,7 +121,7 @@ function faceDrawing(face, label) {
   const svg = draw("svg", { viewBox: `0 0 ${width.toFixed(1)} ${height.toFixed(1)}`, class: "tsp-face", role: "img", "aria-label": label },
     defs, land, strokes, edge, marks, chosen, live, over);
   // The frame has the drawing's own shape, so that a canvas under it can be laid to scale.
-  const frame = make("div", { class: "ts-pad-face", style: `max-width: ${(30 * width / height).toFixed(1)}rem` }, svg);
+  const frame = make("div", { class: "ts-pad-face", style: `max-width: ${(25 * width / height).toFixed(1)}rem` }, svg);
   return {
     frame, svg, over, live, chosen, land, path, box: { left, right, low, high, width, height }, unit,
     place(event) {

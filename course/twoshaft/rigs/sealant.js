@@ -2,7 +2,7 @@
 
 const OILY = 16;
 const DIRTY = 32;
-const PIXELS = 5; // to a cell
+const PIXELS = 4; // to a cell
 
 // Whether a pixel of a hatch is inked.
 const HATCHES = {
@@ -89,9 +89,12 @@ function renderSealant({ model, el }) {
   const shut = press("Close the face", () => send({ type: "shut", closed: !model.get("view").closed }));
   const flat = make("input", { type: "range", id: freshId("flat"), min: "20", max: "160", step: "10", class: "ts-range" });
   const flatWords = make("output", { for: flat.id });
+  let next = null; // where the slider stands while the kernel is still at an earlier place
   flat.addEventListener("input", () => {
     flatWords.textContent = `${flat.value} µm`;
-    send({ type: "flat", um: Number(flat.value) });
+    const message = { type: "flat", um: Number(flat.value) };
+    if (awaited === null) send(message);
+    else next = message;
   });
   const { box } = pad.drawing;
   pad.drawing.land.classList.add("tsp-clear");
@@ -109,6 +112,8 @@ function renderSealant({ model, el }) {
     const found = getComputedStyle(el).color.match(/\d+(\.\d+)?/g);
     return found ? found.slice(0, 3).map(Number) : [0, 0, 0];
   }
+  let keyed = "";
+  let listed = "";
   function paint() {
     const view = model.get("view");
     const kinds = looks[view.closed ? "closed" : "film"];
@@ -122,8 +127,12 @@ function renderSealant({ model, el }) {
     canvas.style.width = part(nx * view.pitch, box.width);
     canvas.style.top = part(box.high - y - ny * view.pitch, box.height);
     canvas.style.height = part(ny * view.pitch, box.height);
-    const seen = new Set(bytes);
-    const shown = kinds.filter(([code]) => [...seen].some((value) => (view.closed ? value : value & 15) === code));
+    const seen = new Set();
+    for (const value of bytes) seen.add(view.closed ? value : value & 15);
+    const shown = kinds.filter(([code]) => seen.has(code));
+    const name = `${shown.map(([, words]) => words)} ${ink()}`;
+    if (name === keyed) return;
+    keyed = name;
     key.replaceChildren(...shown.map((look) => swatch(look, ink())));
   }
   const more = draw("g", {});
@@ -132,7 +141,9 @@ function renderSealant({ model, el }) {
     const view = model.get("view");
     if (awaited !== null && view.turn !== awaited) return;
     awaited = null;
-    pad.show(view.entries, view.notes);
+    const rows = JSON.stringify([view.entries, view.notes]);
+    if (rows !== listed) pad.show(view.entries, view.notes);
+    listed = rows;
     pad.drawing.strokes([]);
     paint();
     const { unit } = pad.drawing;
@@ -150,9 +161,16 @@ function renderSealant({ model, el }) {
     finding.textContent = view.finding;
     clock.textContent = `minute ${view.minute}`;
     shut.textContent = view.closed ? "Lift the face off again" : "Close the face";
-    flat.value = String(view.flat);
-    flatWords.textContent = `${view.flat} µm`;
+    if (next === null) {
+      flat.value = String(view.flat);
+      flatWords.textContent = `${view.flat} µm`;
+    }
     facts.replaceChildren(...view.facts.flatMap(([word, text]) => [make("dt", {}, word), make("dd", {}, text)]));
+    if (next !== null) {
+      const message = next;
+      next = null;
+      send(message);
+    }
   }
   model.on("change:view", show);
   model.on("msg:custom", (message) => { if (message.type === "trouble") { awaited = null; pad.drawing.strokes([]); } });

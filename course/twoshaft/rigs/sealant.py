@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from html import escape
 from typing import Any
 
@@ -12,7 +13,7 @@ import traitlets
 from twoshaft.errors import AnswerError
 from twoshaft.jobsheet.film_entries import entry_words, face_picture, hole_name, read_entries
 from twoshaft.jobsheet.screen import HERE, Screen, script, styles
-from twoshaft.models.film import Closed, Film, Hand, Kind, Pass, State, Work
+from twoshaft.models.film import Closed, Film, Hand, Kind, Pass, State, Work, stroke
 from twoshaft.plots import style
 from twoshaft.units.unit import Unit
 
@@ -116,7 +117,7 @@ class SealantRig(Screen):
             self._closed = bool(message.get("closed"))
         else:
             return
-        if kind in ("lay", "remove", "clear"):
+        if kind in ("remove", "clear"):
             self._film = None
         view, grid = self._seen()
         with self.hold_sync():
@@ -127,14 +128,19 @@ class SealantRig(Screen):
         if self._closed:
             raise AnswerError("the face is closed", mend="lift it off first")
         known = [entry for entry, _ in self._passes]
-        read_entries([*known, *(entries if isinstance(entries, list) else [entries])],
-                     self.work.face)  # fmt: skip
+        entries = entries if isinstance(entries, list) else [entries]
+        passes = read_entries([*known, *entries], self.work.face)[len(known) :]
+        strokes = [stroke(self.work.face, done, self._minute) for done in passes]
+        self._film = self.film.lay(*strokes)
         self._passes += [(entry, self._minute) for entry in entries]
 
     def _flatten(self, um: float) -> None:
         form = {**self._job.get("form", {}), "flatness_um": float(np.clip(um, *FLAT_UM))}
         self._job = {**self._job, "form": form}
-        self.work, self._film = Work.of(self._unit, self._job), None
+        work = Work.of(self._unit, self._job)
+        # The film lies as it did; only the gap that it has to fill is another one.
+        self._film = replace(self.film, land=work.land)
+        self.work = work
 
     @property
     def passes(self) -> tuple[Pass, ...]:
@@ -223,8 +229,7 @@ def _told_closed(closed: Closed) -> tuple[str, list[list[str]]]:
     """The finding and the facts of a closed face."""
     work, seal = closed.work, closed.seal
     names = {segment.id: segment.name for segment in work.face.segments}
-    text = seal.sentence
-    finding = f"{text[0].upper()}{text[1:]}."
+    finding = _sentence(closed)
     facts = [
         [f"Leak, {names[place].lower()}", REASONS[reason]] for place, reason in closed.leaks[:4]
     ]
@@ -245,9 +250,25 @@ def _told_closed(closed: Closed) -> tuple[str, list[list[str]]]:
         facts.append(["Air shut in", f"{len(seal.pockets)} places, {area:.0f} mm² in all"])
     seconds = seal.closing_time(work.sealant).m_as("s")
     if seconds:
-        facts.append(["To press it out", f"about {seconds:.1f} s under the full clamp"])
+        words = "less than a second" if seconds < 1 else f"about {seconds:.0f} s"
+        facts.append(["To press it out", f"{words} under the full clamp, as one strip"])
     facts.append(["Came out outside", f"{seal.overflow(Kind.OUTSIDE).m_as('mm**3'):.0f} mm³"])
     return finding, facts
+
+
+def _sentence(closed: Closed) -> str:
+    """Where the oil gets out and what is in danger inside, or that all is well."""
+    names = {s.id: s.name[0].lower() + s.name[1:] for s in closed.work.face.segments}
+    inwards = closed.seal.overflow(Kind.OIL).m_as("mm**3")
+    if closed.leaks:
+        place, reason = closed.leaks[0]
+        more = f" and in {len(closed.leaks) - 1} more places" if len(closed.leaks) > 1 else ""
+        head = f"The oil gets out {names[place]}{more}: {REASONS[reason]}"
+    else:
+        head = "The face seals: no way is left for the oil"
+    guides = " and the ".join(near.guide.name for near, _ in closed.endangered)
+    tail = f", too much of it near the {guides}" if guides else ""
+    return f"{head}. Inside {inwards:.0f} mm³ came out{tail}."
 
 
 def _lumps(closed: Closed) -> list[list[float]]:

@@ -47,8 +47,7 @@ HOLE_SCENES = {
         "A little oil stands in the blind hole of {bolt}. The bolt is turned in to its torque. "
         "What happens?",
         [
-            ["locks", "The oil cannot get away: the torque comes up without clamping, and the case "
-                      "can split"],
+            ["locks", "The oil cannot get away: the bolt clamps nothing, and the case can split"],
             ["squeezes", "The oil is squeezed past the thread, and nothing else changes"],
             ["clamps", "The thread is lubricated, so the joint is clamped better and safely"],
             ["loosens", "The bolt comes loose later, since oil makes it turn back"],
@@ -59,8 +58,7 @@ HOLE_SCENES = {
         "The bead runs straight over the blind hole of {bolt}. What is the danger when the bolt "
         "goes in?",
         [
-            ["piston", "Sealant is shut in under the bolt, which presses on it and locks or splits "
-                       "the hole"],
+            ["piston", "Sealant is shut in under the bolt, which presses on it like a piston"],
             ["short", "The bead is too short there, since part of it is in the hole"],
             ["glue", "The bolt is glued in and can never be undone"],
             ["cure", "The sealant cannot cure, since the bolt keeps it warm"],
@@ -235,14 +233,14 @@ def _fault(lot: Lot, face: Face, kind: str, stream: Stream) -> dict | None:
     gaps = work.gap_mm
     if kind == "thin" and gaps[leak] < 0.05:
         return None
+    # As thick a film as at the oil way, where nothing is near: much comes out and harms nobody.
+    far = stream.choice([id for id in ids if id not in beside and id != leak])
+    thick = step(stream, 0.34, 0.5, 0.02)
     passes, minutes, now = [], [], 0.0
     for id in ids:
-        share = (
-            stream.uniform(0.45, 0.6) if id == leak and kind == "thin" else stream.uniform(1.2, 1.5)
-        )
-        size = max(0.02, round(share * gaps[id], 2))
-        hand, size = (Hand.BEAD, step(stream, 2.4, 3.2, 0.2)) if id == fat else (Hand.FILM, size)
-        passes.append(Pass(hand, size, Side.MIDDLE, id))
+        low, high = (0.45, 0.6) if id == leak and kind == "thin" else (1.2, 1.5)
+        size = max(0.02, round(stream.uniform(low, high) * gaps[id], 2))
+        passes.append(Pass(Hand.FILM, thick if id in (fat, far) else size, Side.MIDDLE, id))
         minutes.append(round(now, 1))
         now += step(stream, 0.3, 0.8, 0.1)
     if kind == "old":
@@ -262,7 +260,7 @@ def _fault(lot: Lot, face: Face, kind: str, stream: Stream) -> dict | None:
         "minutes_laid": minutes,
         "closed_minute": end,
         "rows": [
-            [done.place, names[done.place], f"{done.hand.value} {done.size_mm:g} mm", minute,
+            [done.place, names[done.place], f"{done.size_mm:g} mm", minute,
              round(gaps[done.place], 3), remark.get(done.place, "clean")]
             for done, minute in zip(passes, minutes, strict=True)
         ],

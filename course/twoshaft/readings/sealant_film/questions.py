@@ -48,9 +48,8 @@ SCENES = {
     "eye": [
         "A drop of anaerobic sealant has got into a workmate's eye. It does not hurt much.",
         [
-            ["rinse", "Rinse the eye with water at once and go on, get medical help, take the data "
-                      "sheet along"],
-            ["wait", "Wait whether it gets red; without air it cures, in the eye it does not"],
+            ["rinse", "Rinse the eye with water at once and go on, and get medical help"],
+            ["wait", "Wait and see; it cures only where there is no air"],
             ["rub", "Wipe it out with a clean cloth"],
             ["solvent", "Dab it away with a little solvent on a cloth"],
             ["blink", "Let the tears carry it out and keep the eye shut"],
@@ -114,9 +113,8 @@ MISHAPS = {
         "A lump of sealant as large as a pea has fallen through the opening into the case, before "
         "closing.",
         [
-            ["find", "Find it and take it out before anything is closed, however long it takes; if "
-                     "the film gets too old, renew it"],
-            ["filter", "Leave it: the filter keeps it back"],
+            ["find", "Find it and take it out before anything is closed"],
+            ["filter", "Leave it: the filter keeps it back from the bearings"],
             ["oil", "Leave it: hot oil dissolves it"],
             ["drain", "Close in time and get it out with the first oil change"],
             ["magnet", "Leave it: the magnet holds it"],

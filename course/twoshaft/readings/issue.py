@@ -7,6 +7,7 @@ from twoshaft.errors import CourseError
 from twoshaft.readings import (
     course_and_safety,
     gear_train_and_checks,
+    measuring_and_tools,
     order_of_work,
     sealant_film,
     shift_and_lockout,
@@ -18,6 +19,7 @@ from twoshaft.units.unit import Unit
 MODULES = {
     "shims-and-preload": shims_and_preload.draw,
     "course-and-safety": course_and_safety.draw,
+    "measuring-and-tools": measuring_and_tools.draw,
     "order-of-work": order_of_work.draw,
     "threaded-joints": threaded_joints.draw,
     "gear-train-and-checks": gear_train_and_checks.draw,

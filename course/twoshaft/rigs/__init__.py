@@ -3,42 +3,54 @@
 from twoshaft.rigs.bench import OrderBench, order_bench
 from twoshaft.rigs.build import BuildSimulator, build_simulator
 from twoshaft.rigs.cord import CordBench, cord_bench
+from twoshaft.rigs.depth import DepthGauge, depth_gauge
 from twoshaft.rigs.face import FaceTightening, face_tightening
 from twoshaft.rigs.gate import GateRig, gate_rig
 from twoshaft.rigs.gears import GearRig, closed_gears, gear_rig
 from twoshaft.rigs.hazards import HazardPicture, hazard_picture
 from twoshaft.rigs.lifting import LiftingRig, lifting_rig
+from twoshaft.rigs.micrometer import Micrometer, micrometer
 from twoshaft.rigs.rules import RulePicture, rule_picture
+from twoshaft.rigs.runout import RunOut, run_out_rig
 from twoshaft.rigs.sealant import SealantRig, sealant_rig
 from twoshaft.rigs.shims import ShimBench, shim_bench
 from twoshaft.rigs.thread import ThreadChooser, thread_chooser
+from twoshaft.rigs.wrench import WrenchBench, wrench_bench
 from twoshaft.rigs.written import reading_table
 
 __all__ = [
     "BuildSimulator",
     "CordBench",
+    "DepthGauge",
     "FaceTightening",
     "GateRig",
     "GearRig",
     "HazardPicture",
     "LiftingRig",
+    "Micrometer",
     "OrderBench",
     "RulePicture",
+    "RunOut",
     "SealantRig",
     "ShimBench",
     "ThreadChooser",
+    "WrenchBench",
     "build_simulator",
     "closed_gears",
     "cord_bench",
+    "depth_gauge",
     "face_tightening",
     "gate_rig",
     "gear_rig",
     "hazard_picture",
     "lifting_rig",
+    "micrometer",
     "order_bench",
     "reading_table",
     "rule_picture",
+    "run_out_rig",
     "sealant_rig",
     "shim_bench",
     "thread_chooser",
+    "wrench_bench",
 ]

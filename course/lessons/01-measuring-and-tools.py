@@ -1,0 +1,254 @@
+# %% [markdown]
+# # Measuring and tools
+#
+# <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
+#
+# **After this lesson you can** read a micrometer, a vernier and a dial indicator with their zero checked, say what repeat readings are worth, choose the tool for a tolerance, pull a cord and a torque wrench rightly, set the wrench with an adapter and in any unit, and say what your reading allows you to claim.
+#
+# **Time:** 35 to 40 minutes. **What passing proves:** that your figures can be trusted by whoever builds on them.
+#
+# *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+from twoshaft.models import gauges, joint, shim
+from twoshaft.plots.tables import given_table
+from twoshaft.rigs import (
+    cord_bench, depth_gauge, micrometer, reading_table, run_out_rig, wrench_bench,
+)
+from twoshaft.units.quantities import Q
+
+unit = open_sheet("measuring-and-tools").unit
+wrenches = unit.fasteners.wrenches
+
+# %% [markdown]
+# ## Before you start
+#
+# - **Never measure a part that turns under power.** It pulls in the tool, the sleeve and the hand. Stop it, lock it off, turn by hand.
+# - **Eye protection** when anything is struck, and near springs, detent balls and circlips.
+# - **A torque wrench is no hammer and no breaker bar.** A knock spoils it without a mark to see; the next person tightens by a wrong figure.
+# - **Stand firm and pull, do not push.** If the socket slips you want to fall back, not knuckles first.
+# - Clean, burr-free faces, part and tool at the same temperature. A hot part measures large.
+#
+# On this page nothing can break. Try things.
+
+# %% [markdown]
+# ## The micrometer
+#
+# One turn of the thimble moves the spindle **half a millimetre**. The thimble has 50 lines, so one line is 0.01 mm.
+#
+# 1. Last line open **above** the datum: whole millimetres.
+# 2. Is a line **below** it open too? Then add 0.50.
+# 3. Add the thimble line on the datum, in hundredths.
+#
+# **Predict:** what happens to your reading if you overlook step 2? Then close it on the part and read.
+
+# %% tags=["rig"]
+micrometer(12.78, zero_mm=0.03)
+
+# %% [markdown]
+# The sleeve shows 12 and a line below it, the thimble 31: 12 + 0.50 + 0.31 = 12.81 mm. Overlooking the half turn makes it 12.31. A slip of half a millimetre always looks like a good reading. So take a rule first, and know about what to expect.
+#
+# Now choose *nothing* and close it. Then try it *by force*.
+
+# %% [markdown]
+# ## Zero first
+#
+# Closed on itself it does not show 0 but 0.03: that is its **zero error**. It sits in every reading.
+#
+# **length = reading − zero reading** = 12.81 − 0.03 = 12.78 mm
+#
+# If it stops short of 0, as at thimble line 48 with no line open, the zero reading is −0.02 and taking it off makes the length **larger**. Sleeves can be reset; until then subtract. Wipe the faces before you believe a zero.
+
+# %% tags=["rig"]
+given_table(
+    "Reading, zero and length",
+    ["reading, mm", "zero reading, mm", "length, mm"],
+    [(f"{r:.2f}", f"{z:+.2f}", f"{gauges.corrected(Q(r, 'mm'), Q(z, 'mm')).m:.2f}")
+     for r, z in [(12.81, 0.03), (12.76, -0.02), (12.78, 0.0)]],
+)
+
+# %% [markdown]
+# Force bends the frame: two lines too far and no warning. The ratchet gives everybody the same hand.
+
+# %% [markdown]
+# ## The vernier, and where your eye is
+#
+# The depth gauge has no thimble. Its vernier has 20 spaces in 19 mm, so each is 0.05 mm short of a millimetre. The vernier line that meets a main line tells the twentieths; vernier figures count them.
+#
+# **Predict:** the vernier's edge lies 0.3 mm above the main scale. You look from the left. Does the reading come out right?
+
+# %% tags=["rig"]
+depth_gauge(23.35, zero_mm=0.10)
+
+# %% [markdown]
+# Looked at square on, the zero stands past 23 and vernier line 9 meets a main line: 23 + 9 × 0.05 = 23.45 mm. From the side the lines seem to shift by some three lines. That is **parallax**: look square, one eye, always.
+#
+# Set the foot on the surface plate and push the rod down: 0.10 mm. So the depth is 23.45 − 0.10 = 23.35 mm.
+
+# %% [markdown]
+# ## Say it again
+#
+# One reading says nothing about how good it is. Take five, letting go and starting anew each time.
+#
+# **Predict:** five readings of one shaft are 24.98, 24.99, 24.98, 24.99 and 24.93. What is its size?
+
+# %% tags=["rig"]
+five = [24.98, 24.99, 24.98, 24.99, 24.93]
+out = gauges.stray(five)
+rest = [mm for k, mm in enumerate(five) if k != out]
+given_table(
+    "Mean and spread", ["readings", "mean, mm", "standard deviation, mm"],
+    [("all five", *(f"{x:.4f}" for x in gauges.spread(five))),
+     (f"without {five[out]}", *(f"{x:.4f}" for x in gauges.spread(rest)))],
+)
+
+# %% [markdown]
+# One reading does not belong to the others. Do not just strike it, and do not just average it in. **Look for the cause** (grit, a burr, a tilted tool, a misread line), mend it, and take the set again. If you find no cause, it stays and you say so.
+#
+# The standard deviation tells how far single readings scatter. The mean of *n* scatters less, by √*n*: four readings halve it. An error of the tool itself does not average out.
+
+# %% [markdown]
+# ## A tool for the tolerance
+#
+# Workshop rule: the tool should tell a **tenth** of the tolerance (common practice, no source). Tolerance means the whole width, from lower to upper limit.
+#
+# **Predict:** which of these will do for a shaft between 24.97 and 25.02 mm?
+
+# %% tags=["rig"]
+tools = [("steel rule", 0.5), ("vernier caliper", 0.05), ("micrometer", 0.01),
+         ("dial comparator on a gauge block", 0.002)]
+given_table(
+    "Steps of some tools", ["tool", "step, mm", "will do for a tolerance of, mm, or more", "for 0.05 mm"],
+    [(name, f"{step:g}", f"{10 * step:g}",
+      "yes" if gauges.tells(Q(step, "mm"), Q(0.05, "mm")) else "no") for name, step in tools],
+)
+
+# %% [markdown]
+# Only the comparator. Yet the finest is not always best: it must also **reach** the place, and a tool finer than needed costs time. A feeler measures a gap, a depth gauge a step, a dial a **movement**. When nothing meets the rule, say so, and see what the doubt leaves of the tolerance.
+
+# %% [markdown]
+# ## The dial indicator
+#
+# The dial shows movement, not size. Before you read: base clamped tight, plunger **square** to the movement, **pressed in** by more than the movement, zero set or noted, small pointer counted.
+#
+# The **total reading** is the largest less the smallest over one whole turn.
+#
+# **Predict:** below, the plunger only just touches and stands at a tilt. Will the total be too large or too small? Turn the shaft by hand and see; then set it right.
+
+# %% tags=["rig"]
+run_out_rig(0.08, high_at_deg=40)
+
+# %% [markdown]
+# Just touching it reads **short**: the plunger lets go on the low side. Tilted it reads **too much**, since it has to go the long way: 30° adds about 15 %.
+#
+# Square and pressed in, the total is 0.16 mm. The surface then runs 0.08 mm out of centre: **half** the total.
+
+# %% tags=["rig"]
+given_table(
+    "What a tilt does to 0.16 mm", ["tilt, °", "dial shows, mm"],
+    [(deg, f"{gauges.plunger_travel(Q(0.16, 'mm'), Q(deg, 'degree')).m:.3f}") for deg in (0, 5, 10, 20, 30, 45)],
+)
+
+# %% [markdown]
+# ## A spring scale on a cord
+#
+# torque = pull × radius, when the cord leaves the drum **along it**, square to the radius. Check the scale's zero in the position in which you use it. Pull slowly and evenly and read **while it turns**; the first jerk is the grip of standing oil, not the torque.
+#
+# **Predict:** the drum has 40 mm radius and the scale shows 20 N. How many N·m?
+
+# %% tags=["rig"]
+cord_bench(unit, unit.bearings.supports[0].id, setting_mm=0.06)
+
+# %% [markdown]
+# 20 N × 0.040 m = 0.8 N·m. With the diameter instead of the radius you would claim twice as much. Never wrap the cord round your hand.
+
+# %% [markdown]
+# ## The torque wrench
+#
+# - **Range:** its tolerance is promised from a fifth of the top upwards. Below that you guess.
+# - **Click once, stop.** A second pull goes past. Pull slowly at the middle of the grip; a jerk overshoots.
+# - **Direction:** many click one way only. Know the way before you use it on a left-hand thread.
+# - **After use** back it off to its lowest mark, not below. A spring left tight creeps.
+# - Knocked or dropped? Out of use until it has been checked.
+
+# %% tags=["rig"]
+tools = [joint.TorqueWrench(w.name, w.low_nm, w.high_nm, w.step_nm, w.length_mm / 1e3) for w in wrenches]
+given_table(
+    "The wrenches of this unit", ["wrench", "scale, N·m", "trusted from, N·m", "marks every, N·m", "tolerance, ± %"],
+    [(t.name, f"{t.low_nm:g} to {t.high_nm:g}", t.usable_from_nm, t.step_nm, 100 * t.tolerance) for t in tools],
+)
+
+# %% [markdown]
+# Set the middle wrench to 40 N·m. In good order it may give 4 % less or more, and the mark can be missed by half a step on top: the bolt gets **between 38.2 and 41.9**. That is what "40 N·m" means at a bench.
+
+# %% [markdown]
+# ## An adapter at an angle
+#
+# An adapter shifts the bolt away from the square drive. What counts is the lever from bolt to hand, **along the wrench**.
+#
+# setting = torque × L / (L + E cos α), with L the wrench, E the adapter, α its angle off straight.
+#
+# **Predict:** at which angle does an adapter change nothing? Where must you set **more** than the torque?
+
+# %% tags=["rig"]
+wrench_bench(unit, wrenches[1].id, wanted_nm=40)
+
+# %% [markdown]
+# At 90° the lever is as long as without it: nothing changes. Beyond that the bolt lies nearer to your hand and you must set more. Straight on it is largest: forgetting it over-tightens.
+#
+# Hold the middle of the grip: with an adapter, another place is another L.
+
+# %% [markdown]
+# ## Four units of torque
+#
+# **Predict:** a card says 20, the wrench is set to 20, and the bolt strips. How?
+
+# %% tags=["rig"]
+units = {"N·m": "N*m", "lbf·ft": "force_pound*foot", "lbf·in": "force_pound*inch", "kgf·cm": "force_kilogram*cm"}
+given_table("The figure 20 in four units", ["written", "in N·m", "in lbf·ft"],
+            [(f"20 {name}", *(f"{Q(20, pint).m_as(to):.2f}" for to in ("N*m", "force_pound*foot")))
+             for name, pint in units.items()])
+
+# %% tags=["rig"]
+reading_table("How you may write it", [("13 ft lb", "N·m"), ("18,5 Nm", "N·m"), ("250 kgf cm", "N·m"), ("12 mN", "N·m")])
+
+# %% [markdown]
+# The card said lbf·in: 2.26 N·m. Write the unit behind every figure. A torque without a unit is no torque.
+
+# %% [markdown]
+# ## What you may claim
+#
+# A reading has a **doubt**: step, spread and the tool's own error together. Square each, add, take the root, double it: 95 times in 100 the truth lies within that.
+#
+# **Predict:** limits 25.00 to 25.05 mm, you read 25.045 with a doubt of 0.010 mm. Inside?
+
+# %% tags=["rig"]
+sources = [shim.resolution("step 0.01 mm", 0.01), shim.normal("tool, from its certificate", 0.006)]
+mean, repeat = shim.repeated("five readings", [25.04, 25.05, 25.04, 25.05, 25.045])
+budget = shim.propagate(lambda mm: mm, [shim.Measured("size", mean, (*sources, repeat))], "mm")
+given_table("Doubt of this size, largest first", ["comes from", "adds, mm"],
+            [*((name, f"{u:.4f}") for name, u in budget.shares.items()), ("all, doubled", f"{2 * budget.u:.4f}")])
+
+# %% [markdown]
+# You cannot say. Claim *inside* only if the reading keeps its doubt away from both limits, *outside* only if it is beyond a limit by more than the doubt. In between the honest word is **not proved**: measure better, or treat it as bad.
+
+# %% tags=["rig"]
+given_table("Limits 25.00 to 25.05 mm, doubt 0.010 mm", ["reading, mm", "you may say"],
+            [(f"{mm:.3f}", {"unsure": "not proved"}.get(v, v)) for mm in (24.985, 24.995, 25.025, 25.045, 25.065)
+             for v in [gauges.verdict(*(Q(x, "mm") for x in (mm, 25.0, 25.05, 0.010)))]])
+
+# %% [markdown]
+# ## How you are marked
+#
+# Your readings are your own, and a reading counts if it is right to a line of the tool. Where an answer builds on an earlier one, a slip is charged once. What could hurt somebody is **must-pass**.
+#
+# Now open the exercise from **start-here**.
+
+# %% [markdown]
+# ## Sources
+#
+# - Tolerance and range of torque tools: ISO 6789, as a maker's manual quotes it; lever rule from wrench manuals.
+# - Doubt of a measurement: JCGM 100:2008 (GUM). Inside, outside, not proved: ISO 14253-1.
+# - A reading that does not belong: Grubbs 1969 (from memory). Tilt and parallax: plain geometry.
+# - The rule of ten, ratchet, steady pull, backing off: common practice, no source.

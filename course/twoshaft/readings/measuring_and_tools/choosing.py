@@ -1,0 +1,44 @@
+"""Jobs with a tolerance, and the plainest tool that will do."""
+
+from __future__ import annotations
+
+from twoshaft.readings.measuring_and_tools.lot import Lot
+
+TOOLS = [
+    ["rule", "Steel rule, 0.5 mm", 0.5, ["outside", "depth"]],
+    ["caliper", "Vernier caliper with depth rod, 0.05 mm", 0.05, ["outside", "depth"]],
+    ["micrometer", "Outside micrometer, 0.01 mm", 0.01, ["outside"]],
+    ["comparator", "Comparator on gauge blocks, 0.001 mm", 0.001, ["outside"]],
+    ["depth-micrometer", "Depth micrometer, 0.01 mm", 0.01, ["depth"]],
+    ["dial", "Dial indicator on a stand, 0.01 mm", 0.01, ["movement"]],
+    ["fine-dial", "Lever indicator on a stand, 0.002 mm", 0.002, ["movement"]],
+]
+NONE = ["none", "None of these meets the rule"]
+JOBS = {
+    "outside": ["Journal of a shaft, diameter", "Spacer, length between its faces",
+                "Thrust washer, thickness", "Shim, thickness"],
+    "depth": ["Seat below the case face, depth", "Groove below the shaft end, depth"],
+    "movement": ["End float of a shaft, movement", "Run-out of a flange, movement"],
+}  # fmt: skip
+WIDTHS = {
+    "outside": ((0.6, 0.9), (0.12, 0.3), (0.02, 0.06), (0.004, 0.008)),
+    "depth": ((0.6, 0.9), (0.12, 0.3), (0.02, 0.06)),
+    "movement": ((0.12, 0.3), (0.03, 0.06), (0.006, 0.012)),
+}
+"""Tolerances [mm] that different tools are needed for; each clear of the rule's edge."""
+
+
+def draw(lot: Lot) -> dict:
+    """``jobs`` (name, kind, lower and upper limit [mm]), ``tools`` (key, label, step, kinds)."""
+    stream = lot.stream.child("choose")
+    kinds = [("outside", 0), ("outside", 1), ("depth", 0), ("movement", 0)]
+    names = {kind: stream.shuffled(pool) for kind, pool in JOBS.items()}
+    widths = {kind: lot.in_turn(f"width-{kind}", pool) for kind, pool in WIDTHS.items()}
+    jobs = []
+    for kind, turn in kinds:
+        low, high = widths[kind][turn]
+        digits = 3 if high < 0.1 else 2
+        width = round(stream.uniform(low, high), digits)
+        bottom = 0.0 if kind == "movement" else round(3 + stream.integer(3000) / 100, 2)
+        jobs.append([names[kind][turn], kind, bottom, round(bottom + width, digits)])
+    return {"jobs": stream.shuffled(jobs), "tools": TOOLS, "none": NONE}

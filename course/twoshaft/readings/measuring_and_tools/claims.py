@@ -1,0 +1,67 @@
+"""What a reading allows to say: the doubt of one tool, and parts near and far from the limits."""
+
+from __future__ import annotations
+
+import math
+
+from twoshaft.readings.measuring_and_tools.lot import TRIES, Lot
+
+SAYS = [
+    ["inside", "Inside the limits"],
+    ["low", "Outside, too small"],
+    ["high", "Outside, too large"],
+    ["unsure-low", "Not proved, near the lower limit"],
+    ["unsure-high", "Not proved, near the upper limit"],
+]
+PLACES = {
+    "inside": ((0.3, 0.7), 0),
+    "low": ((-2.2, -1.5), -1),
+    "high": ((1.5, 2.2), 1),
+    "unsure-low": ((-0.6, 0.6), -1),
+    "unsure-high": ((-0.6, 0.6), 1),
+}
+"""Place of a reading: as a part of the limits, or in doubts from one of them."""
+
+
+def draw(lot: Lot) -> dict:
+    """``step_mm``, ``certificate_mm`` (doubled doubt), ``sd_mm`` of ``count`` readings, limits
+    ``low_mm`` and ``high_mm``, and three parts ``means_mm``; ``says``: the options."""
+    stream = lot.stream.child("claims")
+    for _ in range(TRIES):
+        step, count = 0.01, stream.choice((4, 5, 9))
+        certificate = round(stream.uniform(0.004, 0.010), 3)
+        sd = round(stream.uniform(0.004, 0.012), 3)
+        doubt = 2 * math.hypot(step / math.sqrt(12), certificate / 2, sd / math.sqrt(count))
+        low = 12 + stream.integer(2000) / 100
+        high = round(low + round(6 * doubt, 2), 2)
+        low = round(low, 2)
+        kinds = stream.shuffled(
+            [stream.choice(("inside",)), stream.choice(("low", "high")),
+             stream.choice(("unsure-low", "unsure-high"))]
+        )  # fmt: skip
+        means = [round(_place(kind, low, high, doubt, stream), 3) for kind in kinds]
+        clear = all(
+            abs(abs(mean - limit) - doubt) > 0.25 * doubt for mean in means for limit in (low, high)
+        )
+        if clear and len(set(means)) == 3:
+            break
+    else:
+        raise lot.too_small("claims")
+    return {
+        "step_mm": step,
+        "certificate_mm": certificate,
+        "sd_mm": sd,
+        "count": count,
+        "low_mm": low,
+        "high_mm": high,
+        "means_mm": means,
+        "says": SAYS,
+    }
+
+
+def _place(kind: str, low: float, high: float, doubt: float, stream) -> float:
+    (near, far), side = PLACES[kind]
+    share = stream.uniform(near, far)
+    if side == 0:
+        return low + share * (high - low)
+    return (high if side > 0 else low) + share * doubt

@@ -1,0 +1,113 @@
+"""A job card in another unit, a drawer of wrenches, an adapter at an angle, and a window."""
+
+from __future__ import annotations
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.models.joint import TorqueWrench, setting_with_adapter, torque_at_bolt
+from twoshaft.readings.measuring_and_tools.lot import TRIES, Lot
+from twoshaft.units.quantities import Q
+
+UNITS = {
+    "lbf·ft": ("force_pound * foot", 0.5),
+    "lbf·in": ("force_pound * inch", 5),
+    "kgf·cm": ("force_kilogram * cm", 5),
+}
+"""Unit on the card: for the registry, and the step that such a card is rounded to."""
+ANGLES = (30, 45, 60, 120, 135, 150)
+REACHES = (45, 50, 55, 60, 65, 70)
+APART = 1.06
+"""A wrench is clearly suited or clearly not: its limits lie at least this factor away."""
+WINDOWS = {"sure": (1.5, 2.2), "unsure": (0.35, 0.65)}
+"""Half width of the window, as a multiple of what the tool may be off."""
+CLAIMS = [
+    ["sure", "Yes: least and most both lie in the window"],
+    ["unsure", "No: a wrench in good order may leave it outside the window"],
+    ["click", "Yes: it clicked, so the torque is exact"],
+    ["twice", "Yes, if you click it twice"],
+    ["middle", "Yes: the setting is in the middle of the window, and that is all that counts"],
+    ["never", "No: no wrench can ever be trusted to a window"],
+]
+
+
+def tools_of(unit) -> dict[str, TorqueWrench]:
+    """The unit's wrenches by id."""
+    return {
+        w.id: TorqueWrench(
+            w.name, w.low_nm, w.high_nm, w.step_nm, w.length_mm / 1e3, w.kind, w.tool_class
+        )
+        for w in unit.fasteners.wrenches
+    }
+
+
+def draw(lot: Lot) -> dict:
+    """The card (``name``, ``figure``, ``unit``, ``low_nm``, ``high_nm``), adapter and wrenches."""
+    stream = lot.stream.child("wrench")
+    tools = tools_of(lot.unit)
+    groups = lot.in_turn("group", lot.unit.fasteners.groups)
+    claim = lot.in_turn("claim", sorted(WINDOWS))[0]
+    for attempt in range(TRIES):
+        group = groups[attempt // 40 % len(groups)]
+        unit = stream.choice(list(UNITS))
+        pint, step = UNITS[unit]
+        figure = round(Q(group.torque_nm[1], "N*m").m_as(pint) / step) * step
+        reach, angle = stream.choice(REACHES), stream.choice(ANGLES)
+        if figure < 4 * step:
+            continue
+        torque = Q(figure, pint).to("N*m")
+        settings = {one: setting_of(tool, torque, reach, angle) for one, tool in tools.items()}
+        suited = [
+            one for one, s in settings.items() if s is not None and _suits(tools[one], torque, s)
+        ]
+        if len(suited) != 1 or any(
+            _unclear(tools[one], torque, s or torque) for one, s in settings.items()
+        ):
+            continue
+        tool = tools[suited[0]]
+        least, most = at_bolt(tool, settings[suited[0]], reach, angle)
+        off = max(most - torque, torque - least).m_as("N*m")
+        half = round(off * stream.uniform(*WINDOWS[claim]), 1)
+        if half < 0.2:
+            continue
+        aim = round(torque.m, 1)
+        return {
+            "name": group.name,
+            "figure": float(figure),
+            "unit": unit,
+            "reach_mm": float(reach),
+            "angle_deg": float(angle),
+            "low_nm": round(aim - half, 1),
+            "high_nm": round(aim + half, 1),
+            "wrenches": [
+                [w.id, w.name, w.low_nm, w.high_nm, w.step_nm, w.length_mm]
+                for w in lot.unit.fasteners.wrenches
+            ],
+            "claims": stream.shuffled(CLAIMS),
+        }
+    raise lot.too_small("wrench")
+
+
+def setting_of(tool: TorqueWrench, torque: Q, reach_mm: float, angle_deg: float) -> Q | None:
+    """What to set on a wrench, or None where the adapter is too long for it."""
+    try:
+        length = Q(tool.length_m, "m")
+        return setting_with_adapter(torque, length, Q(reach_mm, "mm"), Q(angle_deg, "degree"))
+    except OutOfRangeError:
+        return None
+
+
+def at_bolt(tool: TorqueWrench, setting: Q, reach_mm: float, angle_deg: float) -> tuple[Q, Q]:
+    """Least and most that the bolt gets from the mark next to a setting [N·m]."""
+    lever = (Q(tool.length_m, "m"), Q(reach_mm, "mm"), Q(angle_deg, "degree"))
+    ends = tool.applied(tool.nearest_setting(setting))
+    return tuple(torque_at_bolt(end, *lever) for end in ends)
+
+
+def _suits(tool: TorqueWrench, torque: Q, setting: Q) -> bool:
+    return tool.suits(setting) and tool.suits(torque)
+
+
+def _unclear(tool: TorqueWrench, torque: Q, setting: Q) -> bool:
+    """Whether a limit of the wrench's scale is near the torque or its setting."""
+    limits = (tool.usable_from_nm, tool.high_nm)
+    values = (torque.m_as("N*m"), setting.m_as("N*m"))
+    return any(1 / APART < value / limit < APART for value in values for limit in limits)

@@ -5,7 +5,7 @@
 #
 # **After this lesson you can** sign in, answer in the units you are used to, and hand in; read how a mark comes about; look round a workshop and say what to stop; say why each of the usual cautions is there; and work out whether a load may be lifted by hand.
 #
-# **Time:** 30 to 40 minutes. **What passing proves:** that you may work at a bench under supervision. Some items are must-pass: no marks elsewhere make up for them.
+# **Time:** 30 to 40 minutes. **What passing proves:** that you know the usual cautions and can judge a workshop and a lift. When you work at a bench is for your instructor to say. Some items are must-pass: no marks elsewhere make up for them.
 #
 # *Invented unit and invented workshop, for teaching. On a real job the maker's manual, local codes and licensed practice decide.*
 

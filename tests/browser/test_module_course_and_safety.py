@@ -107,6 +107,21 @@ def test_the_picture_is_judged_by_keys_and_no_key_reaches_the_notebook(lesson, s
     screenshot(page, "safety-picture")
 
 
+def test_in_a_narrow_window_the_chosen_place_is_brought_into_sight(lesson):
+    page = lesson
+    page.set_viewport_size({"width": 480, "height": 640})
+    try:
+        page.locator(f"{FRONT} .tsh-picture").first.scroll_into_view_if_needed()
+        page.locator(f"{FRONT} .tsh-place").first.focus()
+        for key, place in (("Home", "press"), ("End", "lift"), ("Home", "press")):
+            page.keyboard.press(key)
+            page.locator(f"{FRONT} .tsh-chosen[data-place={place}]").wait_for()
+            box = page.locator(f"{FRONT} .tsh-picture [data-place={place}] .tsh-hit").bounding_box()
+            assert box["x"] >= 0 and box["x"] + box["width"] <= 480
+    finally:
+        page.set_viewport_size({"width": 1280, "height": 720})
+
+
 def test_how_soon_a_click_and_a_slider_are_on_the_screen(lesson, record_property):
     """Median and 95th percentile, printed and never judged: the machine may be busy."""
     page = lesson

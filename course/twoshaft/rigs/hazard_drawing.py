@@ -13,14 +13,15 @@ from twoshaft.plots import style
 from twoshaft.plots.drawing import Drawing
 from twoshaft.safety import Safety
 
-WIDE, HIGH, COLUMNS = 160, 192, 6
+WIDE, HIGH, COLUMNS = 160, 202, 6
 _FAINT = f"color-mix(in srgb, {style.INK_NOW} 12%, {style.PAPER_NOW})"
+_HALF = f"color-mix(in srgb, {style.INK_NOW} 55%, {style.PAPER_NOW})"
 _STYLE = (
     f"<style>.tsh-o{{fill:{style.PAPER_NOW};stroke:{style.INK_NOW};stroke-width:{style.THICK_PX}}}"
     f".tsh-n{{fill:none;stroke:{style.INK_NOW};stroke-width:{style.THIN_PX}}}"
     f".tsh-w{{fill:none;stroke:{style.INK_NOW};stroke-width:{style.THICK_PX}}}"
     f".tsh-g{{fill:{_FAINT};stroke:{style.INK_NOW};stroke-width:{style.THIN_PX}}}"
-    f".tsh-k{{fill:{style.INK_NOW};stroke:none}}"
+    f".tsh-k{{fill:{_HALF};stroke:{style.INK_NOW};stroke-width:{style.THIN_PX}}}"
     f".tsh-limb{{fill:none;stroke:{style.INK_NOW};stroke-width:9;stroke-linecap:round;"
     f"stroke-linejoin:round}}"
     f".tsh-skin{{fill:none;stroke:{style.PAPER_NOW};stroke-width:5;stroke-linecap:round;"

@@ -43,9 +43,21 @@ function renderHazards({ model, el }) {
       group.setAttribute("tabindex", here ? "0" : "-1");
       group.setAttribute("aria-pressed", String(here));
       group.classList.toggle("tsh-chosen", here);
-      if (here && focus) group.focus({ preventScroll: true });
+      if (here && focus) {
+        group.focus({ preventScroll: true });
+        bringIn(group);
+      }
     }
     if (fresh) screen.send({ type: "choose", place });
+  }
+  // In a narrow window the picture scrolls sideways; the chosen place is brought into sight.
+  function bringIn(group) {
+    const place = group.querySelector(".tsh-hit").getBoundingClientRect();
+    const frame = picture.getBoundingClientRect();
+    if (place.left < frame.left || place.right > frame.right) {
+      picture.scrollLeft += place.left - frame.left - (frame.width - place.width) / 2;
+    }
+    if (place.bottom < 0 || place.bottom > innerHeight || place.top < 0) group.scrollIntoView({ block: "nearest" });
   }
   function draw() {
     const plan = model.get("plan");
@@ -100,7 +112,7 @@ function renderHazards({ model, el }) {
         tag = document.createElementNS("http://www.w3.org/2000/svg", "text");
         tag.setAttribute("class", "tsf-t tsh-tag");
         tag.setAttribute("x", "80");
-        tag.setAttribute("y", "188");
+        tag.setAttribute("y", "190");
         tag.setAttribute("text-anchor", "middle");
         group.append(tag);
       }

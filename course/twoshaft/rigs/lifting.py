@@ -26,6 +26,7 @@ SLIDERS = {
 """Name, unit, lowest, highest and step of each slider."""
 LEG, TRUNK, ARM, HEAD = 88.0, 50.0, 62.0, 11.0  # cm, of nobody in particular
 _LEFT, _FLOOR, _SCALE = 92, 236, 1.1
+_HALF = f"color-mix(in srgb, {style.INK_NOW} 55%, {style.PAPER_NOW})"
 _WORDS = {
     "low": "Most healthy people can do this lift; with care it may be done by hand.",
     "raised": "Use the hoist or a lift table, or change the lift.",
@@ -152,7 +153,7 @@ class LiftingRig(Screen):
             parts += [
                 f'<text class="tsf-t" text-anchor="end" x="{left - 8}" y="{y + 13}">{name}</text>',
                 f'<rect class="tsf-b" x="{left}" y="{y}" width="{wide}" height="17"/>',
-                f'<rect fill="{style.INK_NOW}" x="{left}" y="{y}" width="{wide * value:.1f}" '
+                f'<rect fill="{_HALF}" x="{left}" y="{y}" width="{wide * value:.1f}" '
                 f'height="17"/>',
                 f'<text class="tsf-t" x="{left + wide + 6}" y="{y + 13}">{value:.2f}</text>',
             ]

@@ -33,7 +33,7 @@ asked = given["asked"]
 #
 # An old job card gives a torque, and the bolt can only be reached with an adapter. Turn the torque into N·m, choose the wrench, work out what to set on it, and the clamp that the bolt should get.
 #
-# Done means: the setting is right to one mark of the wrench's scale. *6 points.*
+# Done means: the setting is the mark of the wrench's scale nearest to what you work out, or your figure itself. *6 points.*
 
 # %% tags=["rig"]
 card = given["card"]
@@ -67,7 +67,7 @@ pints = {"lbf·ft": "force_pound * foot", "lbf·in": "force_pound * inch",
 where = "03-threaded-joints#units-of-torque"
 torque = ref(
     "card-torque", Q(card["figure"], pints[card["unit"]]).to("N*m"), outcome="torque-tools",
-    tolerance=0.005, lesson=where,
+    tolerance=0.004, lesson=where,
     slips=[Slip(Q(card["figure"], pint).to("N*m"), 0,
                 f"That is the figure taken as {name}; look at the unit on the card.")
            for name, pint in pints.items() if name != card["unit"]],
@@ -94,22 +94,22 @@ slips = [
     Slip(joint.torque_at_bolt(torque, length, reach, angle), 0.25,
          "You multiplied where the longer lever asks you to divide: the bolt would get too much."),
 ]
-slips += [Slip(straight, 0.5, "This is for an adapter straight on; yours stands at an angle.")] * bool(angle)
+slips += [Slip(straight, 0.25, "This is for an adapter straight on; yours stands at an angle.")] * bool(angle)
 setting = ref("card-setting", joint.setting_with_adapter(torque, length, reach, angle), weight=2,
               outcome="torque-tools", lesson="03-threaded-joints#adapters", slips=slips,
-              tolerance={"absolute": Q(tools[chosen].step_nm, "N*m"), "relative": 0.005})
+              tolerance={"absolute": Q(0.5 * tools[chosen].step_nm, "N*m"), "relative": 0.004})
 
 # %% tags=["reference"]
 factor = {state: k for state, _, k in card["factors"]}
 name = {state: text for state, text, _ in card["factors"]}
 size, right = Q(card["diameter_mm"], "mm"), card["state"][0]
-slips = [Slip(joint.clamp_short(torque, k, size), 0.25,
+slips = [Slip(joint.clamp_short(torque, k, size), 0,
               f"You took K for “{name[state]}”; the card names another state.")
          for state, k in factor.items() if state != right]
-slips += [Slip(joint.clamp_short(setting, factor[right], size), 0.25,
+slips += [Slip(joint.clamp_short(setting, factor[right], size), 0,
                "You went on with the setting; the bolt gets the torque.")]
 ref("card-clamp", joint.clamp_short(torque, factor[right], size), outcome="clamp-from-torque",
-    weight=2, tolerance=0.015, slips=slips, lesson="03-threaded-joints#clamp-not-torque")
+    weight=2, tolerance=0.008, slips=slips, lesson="03-threaded-joints#clamp-not-torque")
 
 # %% tags=["mark"] task="card" points=6
 
@@ -118,7 +118,7 @@ ref("card-clamp", joint.clamp_short(torque, factor[right], size), outcome="clamp
 #
 # Somebody has tightened a bolt and left the wrench with its adapter as the table shows. Find out what the bolt got and decide what is to be done.
 #
-# The workshop's rule: inside the window it stays. Outside the window it is slackened fully and tightened again. At 90 % of the clamp at which it yields, or more, it is renewed. *7 points.*
+# The workshop's rule: inside the window it stays. Outside the window it is slackened fully and tightened again. At 90 % of the clamp at which it yields, or more, it is renewed. *5 points.*
 
 # %% tags=["rig"]
 found = given["found"]
@@ -155,9 +155,9 @@ length, reach, angle = (Q(found["length_mm"], "mm"), Q(found["reach_mm"], "mm"),
 shown = Q(found["setting_nm"], "N*m")
 torque = ref(
     "found-torque", joint.torque_at_bolt(shown, length, reach, angle), outcome="torque-tools",
-    tolerance=0.01, lesson="03-threaded-joints#adapters",
+    tolerance=0.005, lesson="03-threaded-joints#adapters",
     slips=[Slip(shown, 0, "This is what the wrench was set to; the adapter adds to it."),
-           Slip(joint.setting_with_adapter(shown, length, reach, angle), 0.25,
+           Slip(joint.setting_with_adapter(shown, length, reach, angle), 0,
                 "You divided; the longer lever gives the bolt more than the wrench shows.")],
 )
 
@@ -165,12 +165,12 @@ torque = ref(
 factor = {state: k for state, _, k in found["factors"]}
 size = Q(found["diameter_mm"], "mm")
 clamp = ref("found-clamp", joint.clamp_short(torque, factor[found["state"][0]], size),
-            outcome="clamp-from-torque", tolerance=0.015,
+            outcome="clamp-from-torque", tolerance=0.008,
             lesson="03-threaded-joints#clamp-not-torque")
 use = ref("found-use", (clamp / Q(found["yields_kn"], "kN")).to("percent"),
-          outcome="clamp-from-torque", tolerance={"absolute": Q(1.5, "percent")},
+          outcome="clamp-from-torque", tolerance={"absolute": Q(0.6, "percent")},
           lesson="03-threaded-joints#clamp-not-torque",
-          slips=[Slip((Q(found["yields_kn"], "kN") / clamp).to("percent"), 0.25,
+          slips=[Slip((Q(found["yields_kn"], "kN") / clamp).to("percent"), 0,
                       "This is the yield over the clamp; asked is the clamp over the yield.")])
 
 # %% tags=["reference"]
@@ -184,11 +184,11 @@ why = {
     "turn-back": "Turning back, friction points the other way: the wrench then tells nothing of the clamp.",
     "renew": "Only a bolt that came near its yield has to be renewed.",
 }
-ref("found-do", todo, outcome="clamp-from-torque", weight=3,
+ref("found-do", todo, outcome="clamp-from-torque", weight=2,
     lesson="03-threaded-joints#clamp-not-torque",
     slips=[Slip(key, 0, text) for key, text in why.items() if key != todo])
 
-# %% tags=["mark"] task="found" points=7
+# %% tags=["mark"] task="found" points=5
 
 # %% [markdown] tags=["task"]
 # ## 3. The wrong state
@@ -232,11 +232,11 @@ name = {one: text for one, text, _ in state["factors"]}
 stated, seen = state["state"][0], state["found"][0]
 size, torque = Q(state["diameter_mm"], "mm"), Q(state["torque_nm"], "N*m")
 meant = joint.clamp_short(torque, factor[stated], size)
-clamp = ref("state-clamp", joint.clamp_short(torque, factor[seen], size), weight=2, tolerance=0.015,
+clamp = ref("state-clamp", joint.clamp_short(torque, factor[seen], size), weight=2, tolerance=0.008,
             outcome="clamp-from-torque", lesson="03-threaded-joints#wet-threads",
-            slips=[Slip(meant, 0.25, "This is the clamp in the state that the torque is stated for; "
+            slips=[Slip(meant, 0, "This is the clamp in the state that the torque is stated for; "
                                      "the thread was found in another."),
-                   *(Slip(joint.clamp_short(torque, k, size), 0.25, f"You took K for “{name[one]}”.")
+                   *(Slip(joint.clamp_short(torque, k, size), 0, f"You took K for “{name[one]}”.")
                      for one, k in factor.items() if one not in (stated, seen))])
 
 # %% tags=["reference"]
@@ -248,9 +248,9 @@ why = {
     "scatter": "Compare the two values of K: the middle moves, not only the spread.",
     "other-torque": "The wrench clicks where it is set; it does not know the friction.",
 }
-ref("state-what", effect, outcome="thread-state", weight=2, lesson="03-threaded-joints#wet-threads",
+ref("state-what", effect, outcome="thread-state", lesson="03-threaded-joints#wet-threads",
     slips=[Slip(key, 0, text) for key, text in why.items() if key != effect])
-ref("state-do", stated, outcome="thread-state", weight=2, must_pass=True,
+ref("state-do", stated, outcome="thread-state", weight=3, must_pass=True,
     lesson="03-threaded-joints#wet-threads",
     slips=[Slip("as-found", 0, "The torque belongs to one state of the thread, not to this one."),
            *(Slip(one, 0, "The torque is not stated for this state.") for one in factor if one != stated)])
@@ -295,16 +295,16 @@ sheet.form(
 alloy = given["alloy"]
 where = "03-threaded-joints#bolts-in-aluminium"
 ref("alloy-turns", alloy["meets_mm"] / alloy["pitch_mm"], outcome="alloy-threads", lesson=where,
-    tolerance={"absolute": 0.1},
-    slips=[Slip(alloy["good_mm"] / alloy["pitch_mm"], 0.5, "This counts all the good thread; the bolt "
+    tolerance={"absolute": 0.06},
+    slips=[Slip(alloy["good_mm"] / alloy["pitch_mm"], 0.25, "This counts all the good thread; the bolt "
                 "does not reach that far.")])
 load = ref("alloy-load", Q(alloy["meets_mm"] * alloy["per_mm_kn"], "kN"), outcome="alloy-threads",
-           tolerance=0.01, lesson=where,
-           slips=[Slip(Q(alloy["good_mm"] * alloy["per_mm_kn"], "kN"), 0.5,
+           tolerance=0.005, lesson=where,
+           slips=[Slip(Q(alloy["good_mm"] * alloy["per_mm_kn"], "kN"), 0.25,
                        "This takes all the good thread; only what meets can carry.")])
 margin = ref("alloy-margin", load.m_as("kN") / alloy["most_kn"], outcome="alloy-threads",
-             tolerance={"absolute": 0.03, "relative": 0.015}, lesson=where,
-             slips=[Slip(alloy["most_kn"] / load.m_as("kN"), 0.25, "This is upside down.")])
+             tolerance={"absolute": 0.006, "relative": 0.005}, lesson=where,
+             slips=[Slip(alloy["most_kn"] / load.m_as("kN"), 0, "This is upside down.")])
 
 # %% tags=["reference"]
 most_thread = alloy["good_mm"] * alloy["per_mm_kn"] / alloy["most_kn"]
@@ -316,7 +316,7 @@ why = {
     "longer": "Work out the margin now, and with all the good thread; compare both with the rule.",
     "insert": "A repair is for a hole whose good thread cannot carry enough.",
 }
-ref("alloy-use", use, outcome="alloy-threads", weight=2, lesson=where,
+ref("alloy-use", use, outcome="alloy-threads", lesson=where,
     slips=[Slip(key, 0, text) for key, text in why.items() if key != use])
 
 # %% tags=["reference"]
@@ -330,7 +330,7 @@ why = {
     "The hole's thread is the weak one, and it has lost metal.": "new-bolt locker-fill half-torque",
 }
 why = {option: text for text, options in why.items() for option in options.split()}
-ref("alloy-hand", key[asked["hand_start"]["id"]], outcome="alloy-threads", weight=2, must_pass=True,
+ref("alloy-hand", key[asked["hand_start"]["id"]], outcome="alloy-threads", weight=3, must_pass=True,
     lesson="03-threaded-joints#bolts-in-aluminium",
     slips=[Slip(o, 0, why[o]) for o, _ in asked["hand_start"]["options"] if o in why])
 
@@ -372,13 +372,13 @@ blind = given["blind"]
 where = "03-threaded-joints#oil-in-a-blind-hole"
 section, oil = Q(blind["area_mm2"], "mm**2"), Q(blind["oil_ml"], "mL")
 room = ref("blind-room", (section * Q(blind["depth_mm"] - blind["reach_mm"], "mm")).to("mL"),
-           outcome="blind-holes", tolerance={"absolute": Q(0.006, "mL"), "relative": 0.02},
+           outcome="blind-holes", tolerance={"absolute": Q(0.0051, "mL")},
            lesson=where,
            slips=[Slip((section * Q(blind["depth_mm"], "mm")).to("mL"), 0.25,
                        "This is the whole hole; the bolt fills most of it.")])
 turn = section * Q(blind["pitch_mm"], "mm")
 ref("blind-turns", float(((oil - room) / turn).to("")), outcome="blind-holes", lesson=where,
-    tolerance={"absolute": 0.1, "relative": 0.03},
+    tolerance={"absolute": 0.011, "relative": 0.006},
     slips=[Slip(float((oil / turn).to("")), 0.25, "This forgets the room under the tip.")])
 
 # %% tags=["reference"]
@@ -393,7 +393,7 @@ why = {
     "only-oiled": "Work out whether the liquid has room under the tip.",
     "cushion": "A liquid hardly gives at all; its pressure goes into the wall.",
 }
-ref("blind-what", effect, outcome="blind-holes", weight=2, lesson=where,
+ref("blind-what", effect, outcome="blind-holes", lesson=where,
     slips=[Slip(key, 0, text) for key, text in why.items() if key != effect])
 
 # %% tags=["reference"]
@@ -407,7 +407,7 @@ why = {
     "The torque is not the fault here, and another one mends nothing.": "more torque-down",
 }
 why = {option: text for text, options in why.items() for option in options.split()}
-ref("blind-do", key[asked["blind_do"]["id"]], outcome="blind-holes", weight=2, must_pass=True,
+ref("blind-do", key[asked["blind_do"]["id"]], outcome="blind-holes", weight=3, must_pass=True,
     lesson="03-threaded-joints#oil-in-a-blind-hole",
     slips=[Slip(o, 0, why[o]) for o, _ in asked["blind_do"]["options"] if o in why])
 
@@ -449,19 +449,19 @@ first = joint.tighten(flange, [joint.Round.of(pulls, target)]).clamp_n
 where = "03-threaded-joints#tightening-a-face"
 ref("face-loosest", f"bolt-{first.argmin() + 1}", outcome="tighten-face", lesson=where)
 least = ref("face-clamp", Q(float(first.min()) / 1e3, "kN"), outcome="tighten-face", lesson=where,
-            tolerance={"absolute": Q(0.11, "kN")},
+            tolerance={"absolute": Q(0.06, "kN")},
             slips=[Slip(Q(float(first.max()) / 1e3, "kN"), 0, "This is the tightest bolt.")])
 
 # %% tags=["reference"]
 gap = Q(float(first.max()) / 1e3, "kN") - least
 spread = ref("face-spread", (gap / target).to("percent"), outcome="tighten-face", weight=2, lesson=where,
-             tolerance={"absolute": Q(4, "percent")},
-             slips=[Slip((gap / least).to("percent"), 0.5,
+             tolerance={"absolute": Q(1.5, "percent")},
+             slips=[Slip((gap / least).to("percent"), 0.25,
                          "You divided by the loosest clamp; the spread is taken over the one aimed at.")])
 needed = joint.rounds_needed(flange, pulls, target, face["limit"])
 ref("face-rounds", needed, outcome="tighten-face", lesson=where,
     slips=[Slip(needed - 1, 0, "At the end of that round the spread is still larger than allowed."),
-           Slip(needed + 1, 0.5, "That does it, but a round fewer was enough.")])
+           Slip(needed + 1, 0, "That does it, but a round fewer was enough.")])
 
 # %% tags=["reference"]
 key = {"cure": "nothing", "why-loose": "neighbours", "over": "at-least", "third": "parallel"}
@@ -556,9 +556,9 @@ ref("nut-way", way, outcome="shaft-nuts", lesson=where, weight=2,
     slips=[Slip(other, 0, "Look at how the thread is marked: LH stands for a left-hand thread."),
            Slip({"both-clockwise", "both-anticlockwise"}, 0, "Undoing is always the other way round.")])
 torque, grip = Q(nut["torque_nm"], "N*m"), Q(nut["length_mm"], "mm")
-ref("nut-pull", (torque / grip).to("N"), outcome="shaft-nuts", lesson=where, tolerance=0.01,
+ref("nut-pull", (torque / grip).to("N"), outcome="shaft-nuts", lesson=where, tolerance=0.005,
     slips=[Slip(Q((torque * grip).m_as("N*m**2"), "N"), 0, "Force is torque divided by the lever."),
-           Slip((2 * torque / grip).to("N"), 0.25, "The lever is the whole length to the grip.")])
+           Slip((2 * torque / grip).to("N"), 0, "The lever is the whole length to the grip.")])
 
 # %% tags=["reference"]
 lock = {"how": "two-gears", "turns": "second-gear", "before": "locked-clear"}
@@ -590,7 +590,7 @@ ref("nut-again", again[asked["again"]["id"]], outcome="shaft-nuts", weight=1, le
 # %% [markdown] tags=["task"]
 # ## 9. Find the slips
 #
-# Somebody wrote down what was done. Most of it is sound. Tick every step that is a slip, and no other: a sound step that is ticked takes marks away. The manual asks for clean threads in the state that the torque is stated for; shaft nuts are oiled. *6 points.*
+# Somebody wrote down what was done. Most of it is sound. Tick every step that is a slip, and no other: a sound step that is ticked takes marks away. The manual asks for clean threads in the state that the torque is stated for; shaft nuts are oiled. *8 points.*
 
 # %% tags=["rig"]
 given_table(given["job"]["title"], ["no.", "what was done"],
@@ -622,7 +622,7 @@ ref("job-slips", slips, outcome="joint-slips",
     lesson="03-threaded-joints#before-you-start",
     slips=[Slip(o, 0, text) for o, text in sound.items() if o in dict(given["job"]["steps"])])
 
-# %% tags=["mark"] task="job" points=6
+# %% tags=["mark"] task="job" points=8
 
 # %% [markdown]
 # ## Done?

@@ -257,7 +257,7 @@ given_table(
 # %% [markdown]
 # ## How you are marked
 #
-# Where a figure builds on an earlier one, a slip is charged once. A setting is right within one mark of the wrench's scale, a clamp within what the wrench allows. Four things are **must-pass**: the state of the thread, no impact tool in aluminium, a dry blind hole, shafts locked before the nut.
+# Where a figure builds on an earlier one, a slip is charged once. A setting is right if it is the nearest mark of the wrench's scale, a reading if it is right to the last figure shown. Four things are **must-pass**: the state of the thread, no impact tool in aluminium, a dry blind hole, shafts locked before the nut.
 #
 # Now open the exercise from **start-here**.
 

@@ -7,10 +7,16 @@ function renderThread({ model, el }) {
   const section = make("div", { class: "tsj-section" });
   const facts = make("dl", { class: "ts-facts" });
   let awaited = null; // the choice whose answer is on its way
+  let waiting = null; // what was chosen since: a slider moves faster than answers come
   const choose = (name, value) => {
-    awaited = freshId("choice");
-    screen.send({ type: "choose", chosen: { [name]: value }, turn: awaited });
+    waiting = { ...waiting, [name]: value };
+    if (awaited === null) sendNext();
   };
+  function sendNext() {
+    awaited = freshId("choice");
+    screen.send({ type: "choose", chosen: waiting, turn: awaited });
+    waiting = null;
+  }
   const grid = make("div", { class: "tsj-settings" });
   const row = (words, control, after) => {
     const id = freshId("set");
@@ -46,13 +52,14 @@ function renderThread({ model, el }) {
 
   const setRange = (range, low, high, step, value, words) => {
     Object.assign(range, { min: low, max: high, step });
-    if (range !== document.activeElement || Number(range.value) !== value) range.value = value;
+    if (awaited === null) range.value = value; // never under a moving hand
     range.setAttribute("aria-valuetext", words);
   };
   function show() {
     const view = model.get("view");
     if (awaited !== null && view.turn !== awaited) return;
     awaited = null;
+    if (waiting !== null) sendNext();
     const { chosen } = view;
     finding.textContent = view.finding;
     band.innerHTML = view.band;

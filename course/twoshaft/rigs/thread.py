@@ -72,7 +72,9 @@ class ThreadChooser(Screen):
             plan={
                 "groups": [[g.id, g.name] for g in self.groups.values()],
                 "threads": list(sizes),
-                "classes": list(CLASSES),
+                "classes": sorted(
+                    {*CLASSES, *(g.strength for g in self.groups.values())}, key=float
+                ),
                 "states": [[s.id, s.name] for s in section.states],
                 "tools": [
                     *([k, f"{w.name}, within {w.tolerance:.0%}"] for k, w in self.wrenches.items()),
@@ -101,13 +103,13 @@ class ThreadChooser(Screen):
             return
         before = self.chosen
         known = {k: v for k, v in message.get("chosen", {}).items() if hasattr(before, k)}
-        if known.get("group", before.group) != before.group:
-            self.chosen = self._as_in_unit(known["group"])
-        else:
-            self.chosen = replace(before, **known)
         try:
+            if known.get("group", before.group) != before.group:
+                self.chosen = self._as_in_unit(known["group"])
+            else:
+                self.chosen = replace(before, **known)
             self.view = self._view(message.get("turn"))
-        except OutOfRangeError:
+        except (OutOfRangeError, KeyError):
             self.chosen = before
             self.view = self._view(message.get("turn"))
             raise

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import lru_cache
 
 import numpy as np
 
@@ -10,6 +11,7 @@ from twoshaft.models.joint import Face, Fastening, Round, clockwise, crosswise, 
 from twoshaft.models.order import OrderTask, model_order
 from twoshaft.readings.threaded_joints.lot import Lot
 from twoshaft.units.quantities import Q
+from twoshaft.units.unit import Unit
 
 LIMITS = (0.04, 0.06, 0.08, 0.1, 0.12, 0.15)
 UNEVEN = 0.2
@@ -44,6 +46,7 @@ def draw_face(lot: Lot) -> dict:
     raise lot.too_small("face")
 
 
+@lru_cache(maxsize=64)
 def _first_spread(fastening: Fastening) -> float:
     """Spread after one round, to tell faces whose bolts take much from each other."""
     order, target = clockwise(fastening.group.count), fastening.bounds().typical
@@ -92,8 +95,12 @@ def draw_pattern(lot: Lot) -> dict:
     pool = [f for f in lot.fastenings if len(f.positions_m) >= 6]
     for fastening in lot.in_turn("pattern", pool):
         count = len(fastening.positions_m)
-        first, done = stream.integer(count), 2 + stream.integer(2)
-        pulled = [(first + k) % count for k in crosswise(count)[:done]]
+        first = stream.integer(count)
+        order = [(first + k) % count for k in crosswise(count)]
+        clear = [done for done in range(2, 6) if _few_farthest(order[:done], count)]
+        if not clear:
+            continue
+        pulled = order[: stream.choice(clear)]
         left = [k for k in range(count) if k not in pulled]
         before = _before(lot, fastening, stream)
         if before is None:
@@ -108,15 +115,31 @@ def draw_pattern(lot: Lot) -> dict:
     raise lot.too_small("pattern")
 
 
+def _few_farthest(pulled: list[int], count: int) -> bool:
+    """Whether few of the bolts that are left lie as far from the pulled ones as can be."""
+    apart = [
+        min(min((j - k) % count, (k - j) % count) for j in pulled)
+        for k in range(count)
+        if k not in pulled
+    ]
+    return max(apart) > 1 and apart.count(max(apart)) <= len(apart) / 4
+
+
+@lru_cache(maxsize=8)
+def _task_of(unit: Unit) -> OrderTask:
+    return OrderTask.from_unit(unit)
+
+
 def _before(lot: Lot, fastening: Fastening, stream) -> dict | None:
     """Steps of the build near the one that tightens a group, some of them needed before it."""
-    task = OrderTask.from_unit(lot.unit)
+    task = _task_of(lot.unit)
     step = next((s for s in fastening.group.operations if s in task.number), None)
     if step is None:
         return None
     place = task.number[step]
-    near = [s for s in model_order(task) if s != step]
-    at = model_order(task).index(step)
+    built = model_order(task)
+    at = built.index(step)
+    near = [s for s in built if s != step]
     needed = [s for s in near[:at] if task.before[place] >> task.number[s] & 1][-RIGHT:]
     later = [s for s in near[at:] if task.after[place] >> task.number[s] & 1][: OPTIONS - RIGHT]
     if len(needed) < RIGHT or len(later) < OPTIONS - RIGHT:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TypeVar
 
 from twoshaft.errors import UnitFileError
@@ -49,7 +50,7 @@ class Lot:
             )
         return cls(
             unit,
-            tuple(Fastening.of(unit, group.id) for group in unit.fasteners.groups),
+            _fastenings_of(unit),
             Stream(salt, learner, module, attempt),
             Stream(salt, learner, module, -1),
             attempt,
@@ -67,6 +68,11 @@ class Lot:
             f"unit {self.unit.identity.id!r} has no fastener that suits the task {what!r}",
             mend="give it more groups of fasteners, or leave this module out",
         )
+
+
+@lru_cache(maxsize=8)
+def _fastenings_of(unit: Unit) -> tuple[Fastening, ...]:
+    return tuple(Fastening.of(unit, group.id) for group in unit.fasteners.groups)
 
 
 def factors(fastening: Fastening) -> list[list]:

@@ -293,12 +293,12 @@ for n, (id, _) in enumerate(given["symptoms"]["misbuilds"], 1):
 # %% tags=["mark"] task="symptoms" points=6
 
 # %% [markdown] tags=["task"]
-# ## 8. One test alone
+# ## 8. Part of the test
 #
-# A colleague made one test only, and it passed as below. Tick every misbuild that could still be in the unit. *5 points.*
+# A colleague made only a part of the hand test, and everything was as it should be. Tick every misbuild that could still be in the unit. *5 points.*
 
 # %% tags=["rig"]
-given_table(f"The test: {given['one_test']['name'].lower()}", ["no.", "move", "what happened"],
+given_table(f"Made: {given['one_test']['name']}", ["no.", "what was done", "what happened"],
             [(n, *line) for n, line in enumerate(given["one_test"]["record"]["words"], 1)])
 
 # %% tags=["form"]
@@ -314,7 +314,7 @@ left = {id for id, _ in given["one_test"]["options"]
         if shift.explains(shift.fitted(unit.shift, [id], mirror), work)}
 ref("one-test-left", left, outcome="misbuild-symptoms",
     lesson=f"{where}#which-test-shows-which-misbuild",
-    slips=[Slip(id, 0, f"This test would have shown one that you ticked: “{name}”.")
+    slips=[Slip(id, 0, f"What was done would have shown one that you ticked: “{name}”.")
            for id, name in given["one_test"]["options"] if id not in left])
 
 # %% tags=["mark"] task="one-test" points=5
@@ -325,7 +325,7 @@ ref("one-test-left", left, outcome="misbuild-symptoms",
 # The record of a full hand test of a unit in which one thing is wrong. Tick every misbuild that explains all of it. *5 points.*
 
 # %% tags=["rig"]
-given_table("As written down", ["no.", "move", "what happened"],
+given_table("As written down", ["no.", "what was done", "what happened"],
             [(n, *line) for n, line in enumerate(given["explain"]["record"]["words"], 1)])
 
 # %% tags=["form"]

@@ -9,6 +9,7 @@ import pytest
 from nbgrader.converters import Autograde
 
 from twoshaft.jobsheet import Answer, Choice, Choices, Number, Order, SheetData
+from twoshaft.jobsheet.hand_path import HandPath
 from twoshaft.outcomes import load_outcomes
 from twoshaft.readings import issue_record
 from twoshaft.units import load_unit, shipped_units
@@ -60,6 +61,8 @@ def guess(asked, reference, source):
         keys = [key for key, _ in asked.steps]
         source.shuffle(keys)
         return keys
+    if isinstance(asked, HandPath):
+        return [source.choice(asked.moves)[0] for _ in range(asked.most)]
     assert isinstance(asked, Number)
     value = reference.value
     if isinstance(value, int):

@@ -13,7 +13,7 @@ function gatePicture(plan) {
   const right = Math.max(...plan.gates);
   const [low, high] = plan.turn_mm;
   const scale = 9;
-  const margin = 34;
+  const margin = 44;
   const width = (right - left) * scale + 2 * margin;
   const height = (high - low) * scale * 0.7 + 2 * margin;
   const at = (travel, turn) => [margin + (travel - left) * scale, height / 2 - (turn - (low + high) / 2) * scale * 0.7];
@@ -21,7 +21,7 @@ function gatePicture(plan) {
   const neutral = `M${at(left, 0).join(" ")}L${at(right, 0).join(" ")}`;
   const names = plan.gears.map(([gear, travel, turn]) => {
     const [x, y] = at(travel, turn);
-    return drawSvg("text", { x, y: y + (turn > 0 ? -12 : 22), class: "tsp-gear", "text-anchor": "middle" }, gear);
+    return drawSvg("text", { x, y: y + (turn > 0 ? -20 : 30), class: "tsp-gear", "text-anchor": "middle" }, gear);
   });
   const line = drawSvg("polyline", { class: "tsp-line", points: "" });
   const marks = drawSvg("g", {});
@@ -36,6 +36,7 @@ function gatePicture(plan) {
       const numbers = new Map();
       codes.forEach((code, i) => {
         const [travel, turn] = plan.aims[code] ?? [null, null];
+        if (travel !== null && place[1] !== 0) points.push(at(place[0], 0)); // back through neutral
         place = [travel ?? place[0], turn ?? (travel === null ? place[1] : 0)];
         const point = at(...place);
         points.push(point);

@@ -178,7 +178,7 @@ class GateRig(Screen):
 
 
 def _sign(number: float) -> int:
-    return (number > 0) - (number < 0)
+    return int(number > 0) - int(number < 0)
 
 
 def _capital(text: str) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import combinations
 
 from twoshaft.models.shift import (
     explains,
@@ -13,7 +14,7 @@ from twoshaft.models.shift import (
     write_record,
 )
 from twoshaft.models.shift.handtest import lockout_moves
-from twoshaft.models.shift.handwork import HIGH, LET_GO, LOW, NEUTRAL, Done
+from twoshaft.models.shift.handwork import HIGH, LET_GO, LOW, NEUTRAL, Done, say_gears
 from twoshaft.models.shift.symptoms import NOTHING
 from twoshaft.readings.shift_and_lockout.lot import Lot
 
@@ -23,8 +24,11 @@ READINGS = [
     ["half", "Not proven yet: whether reverse can be had at all has not been tried"],
     ["no-gear", "Not proven: the later gear cannot be had at all, so the stop shows nothing"],
 ]
+Part = tuple[str, list[str]]
+"""Moves that are written down together: title and codes."""
 OPTIONS = 7
-MOST_RIGHT = 3
+MOST_RIGHT = 4
+LEAST_WRONG = 3
 
 
 def gate_plan(lot: Lot) -> dict:
@@ -50,11 +54,41 @@ def draw_gate(lot: Lot) -> dict:
     return {"mirror": list(lot.mirror), "moves": lot.moves, "plan": gate_plan(lot)}
 
 
-def record(lot: Lot, made: Sequence[Done]) -> dict:
-    """A record of a hand test: ``lines`` as plain data, and the same in ``words``."""
-    words = dict(lot.moves)
-    lines = [[words[one.code], say_felt(one.felt[0])] for one in made]
-    return {"lines": write_record(made), "words": lines}
+def record(lot: Lot, made: Sequence[Done], parts: Sequence[Part] = ()) -> dict:
+    """A record of a hand test: ``lines`` as plain data, and the same in ``words``.
+
+    Parameters
+    ----------
+    made : sequence of Done
+        What was done and felt.
+    parts : sequence of Part
+        How the moves are written down together; each on its own line by default.
+    """
+    if not parts:
+        labels = dict(lot.moves)
+        words = [[labels[one.code], say_felt(one.felt[0])] for one in made]
+        return {"lines": write_record(made), "words": words}
+    words, at = [], 0
+    for title, moves in parts:
+        words.append([title, _outcome(made[at : at + len(moves)])])
+        at += len(moves)
+    return {"lines": write_record(made), "words": words}
+
+
+def _outcome(made: Sequence[Done]) -> str:
+    """What moves that belong together brought about, in words."""
+    said = []
+    for one in made:
+        felt = one.felt[0]
+        if one.code in (HIGH, LOW):
+            said.append("stopped" if felt.stopped else say_gears(felt.gears))
+        elif one.code == LET_GO and felt.gears:
+            said.append("it stays" if felt.held else "nothing holds it")
+        elif felt.stopped:
+            said.append("stopped on the way back" if one.code == NEUTRAL else "stopped")
+        elif len(made) == 1:
+            said.append(say_felt(felt))
+    return "stopped both ways" if said == ["stopped", "stopped"] else "; ".join(said)
 
 
 def draw_lockout(lot: Lot) -> dict:
@@ -65,17 +99,20 @@ def draw_lockout(lot: Lot) -> dict:
     stream, block = lot.stream.child("lockout"), lot.shift.must_block[0]
     moves = lockout_moves(lot.own, block.earlier, block.later)
     direct = moves[:3]
-    by_reading: dict[str, list[tuple[str, ...]]] = {}
+    by_reading: dict[str, list[tuple[Done, ...]]] = {}
     cases = [([], moves), ([], direct)] + [([m], moves) for m in lot.misbuild_ids]
     for wrong, done in cases:
-        reading = lockout_reading(lot.own, lot.made(wrong, done), block.earlier, block.later)
-        by_reading.setdefault(reading, []).append((wrong, done))
+        made = lot.made(wrong, done)
+        reading = lockout_reading(lot.own, made, block.earlier, block.later)
+        if reading == "fails":  # whoever sees it go through stops there
+            made = made[:3]
+        by_reading.setdefault(reading, []).append(made)
     reading = lot.in_turn("lockout reading", [key for key, _ in READINGS if key in by_reading])[0]
-    wrong, done = stream.choice(by_reading[reading])
+    made = stream.choice(by_reading[reading])
     return {
         "earlier": block.earlier,
         "later": block.later,
-        "record": record(lot, lot.made(wrong, done)),
+        "record": record(lot, made),
         "readings": stream.shuffled(READINGS),
     }
 
@@ -97,45 +134,77 @@ def draw_reveal(lot: Lot) -> dict:
     return {"misbuild": chosen}
 
 
-def standard_tests(lot: Lot) -> dict[str, tuple[str, list[str]]]:
-    """The tests of a full hand test: name, and moves."""
+def standard_tests(lot: Lot) -> dict[str, tuple[str, list[Part]]]:
+    """The tests of a full hand test: name, and parts.
+
+    Each gate is left before its other gear is tried, so that the lockout lets it in.
+    """
     shift, block = lot.own, lot.shift.must_block[0]
-    gates = [move.code for move in hand_moves(shift) if move.code.startswith("at:")]
-    single, between = [c for c in gates if "+" not in c], [c for c in gates if "+" in c]
-    through = [(gate, turn) for gate in single for turn in (HIGH, LOW)]
+    labels = dict(lot.moves)
+    between = [code for code in labels if code.startswith("at:") and "+" in code]
+    through = [
+        (gear, f"at:{rail.gate}", turn)
+        for turn in (HIGH, LOW)
+        for rail in sorted(shift.rails, key=lambda rail: rail.gate)
+        if (gear := rail.high if turn == HIGH else rail.low)
+    ]
+    direct = lockout_moves(shift, block.earlier, block.later)
     return {
         "gears": (
-            "Every gear, one after the other",
-            [code for gate, turn in through for code in (gate, turn, NEUTRAL)],
+            "every gear, one after the other",
+            [(f"{_big(g)}: in, and back", [gate, turn, NEUTRAL]) for g, gate, turn in through],
         ),
         "let-go": (
-            "Let go in every gear",
-            [code for gate, turn in through for code in (gate, turn, LET_GO, NEUTRAL)],
+            "let go in every gear",
+            [
+                (f"{_big(g)}: in, let go and shake, and back", [gate, turn, LET_GO, NEUTRAL])
+                for g, gate, turn in through
+            ],
         ),
         "between": (
-            "Between two gates, turned both ways",
-            [code for gate in between for code in (gate, HIGH, NEUTRAL, LOW, NEUTRAL)],
+            "between two gates, turned both ways",
+            [
+                (
+                    f"{labels[code]}; turn one way, then the other",
+                    [code, HIGH, NEUTRAL, LOW, NEUTRAL],
+                )
+                for code in between
+            ],
         ),
         "direct": (
-            f"From {block.earlier} straight towards {block.later}",
-            list(lockout_moves(shift, block.earlier, block.later)[:3]),
+            f"from {block.earlier} straight towards {block.later}",
+            [(labels[code], [code]) for code in direct[:3]],
         ),
     }
 
 
-def draw_one_test(lot: Lot) -> dict:
-    """A test that passed, and what may still be wrong.
+def _big(name: str) -> str:
+    return name[:1].upper() + name[1:]
 
-    ``name`` of the test, ``record``, ``options`` of misbuilds.
+
+def _moves(parts: Sequence[Part]) -> list[str]:
+    return [code for _, moves in parts for code in moves]
+
+
+def draw_one_test(lot: Lot) -> dict:
+    """A part of the hand test that passed, and what may still be wrong.
+
+    ``name`` of the tests made, ``record``, ``options`` of misbuilds.
     """
     stream, tests = lot.stream.child("one_test"), standard_tests(lot)
-    for name in lot.in_turn("one_test", list(tests)):
-        title, moves = tests[name]
-        made = lot.made([], moves)
-        options = _options(lot, stream, made)
-        if options:
-            return {"name": title, "record": record(lot, made), "options": lot.named(options)}
-    raise lot.too_plain("one_test")
+    some = {}
+    for names in (names for n in (1, 2, 3) for names in combinations(tests, n)):
+        parts = [part for name in names for part in tests[name][1]]
+        made = lot.made([], _moves(parts))
+        right, wrong = _fitting(lot, made)
+        if right and len(wrong) >= LEAST_WRONG:
+            some["; ".join(tests[name][0] for name in names)] = made, parts
+    if not some:
+        raise lot.too_plain("one_test")
+    name = lot.in_turn("one_test", list(some))[0]
+    made, parts = some[name]
+    options = _options(lot, stream, made)
+    return {"name": name, "record": record(lot, made, parts), "options": lot.named(options)}
 
 
 def draw_explain(lot: Lot) -> dict:
@@ -144,32 +213,35 @@ def draw_explain(lot: Lot) -> dict:
     ``record``, ``options`` of misbuilds.
     """
     stream, tests = lot.stream.child("explain"), standard_tests(lot)
-    block = lot.shift.must_block[0]
-    moves = [
-        *tests["let-go"][1],
-        *tests["between"][1],
-        *lockout_moves(lot.own, block.earlier, block.later),
-    ]
+    block, labels = lot.shift.must_block[0], dict(lot.moves)
+    proof = lockout_moves(lot.own, block.earlier, block.later)
     told = [m for m in lot.misbuild_ids if lot.kinds(m) != {NOTHING}]
     for wrong in lot.in_turn("explain", told):
-        made = lot.made([wrong], moves)
+        # Whoever sees the direct shift go through stops there.
+        last = proof[:3] if lot.kinds(wrong) & {"direct-passes", "direct-sometimes"} else proof
+        parts = [*tests["let-go"][1], *tests["between"][1], *((labels[c], [c]) for c in last)]
+        made = lot.made([wrong], _moves(parts))
         options = _options(lot, stream, made, wrong)
         if options:
-            return {"record": record(lot, made), "options": lot.named(options)}
+            return {"record": record(lot, made, parts), "options": lot.named(options)}
     raise lot.too_plain("explain")
+
+
+def _fitting(lot: Lot, made: Sequence[Done]) -> tuple[list[str], list[str]]:
+    """Misbuilds that can behave as was made, and those that cannot."""
+    work = _as_felt(made)
+    right = [id for id in lot.misbuild_ids if explains(lot.fitted(id), work)]
+    return right, [id for id in lot.misbuild_ids if id not in right]
 
 
 def _options(lot: Lot, stream, made, first: str | None = None) -> list[str]:
     """Misbuilds to choose from: some that fit what was felt, some that do not."""
-    right, wrong = [], []
-    for id in stream.shuffled(lot.misbuild_ids):
-        fits = explains(lot.fitted(id), _as_felt(made))
-        (right if fits else wrong).append(id)
+    right, wrong = (stream.shuffled(ids) for ids in _fitting(lot, made))
+    if first is not None:
+        right = [first, *(id for id in right if id != first)]
     right = right[:MOST_RIGHT]
-    if first is not None and first not in right:
-        right = [first, *right[: MOST_RIGHT - 1]]
     wrong = wrong[: OPTIONS - len(right)]
-    if not right or len(wrong) < 3:
+    if not right or len(wrong) < LEAST_WRONG:
         return []
     return stream.shuffled([*right, *wrong])
 

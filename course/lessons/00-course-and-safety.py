@@ -160,7 +160,7 @@ order_bench(jobs, jobs.operations_of["hoist"])
 lifting_rig(mass_kg=16, reach_cm=50, height_cm=25, travel_cm=60, twist_deg=30)
 
 # %% [markdown]
-# Now bring the index to 1 without changing the load. Which slider does most? Nearer to the body almost always wins; a lift table wins twice, since it raises the load and shortens the way.
+# Now bring the index to 1 without changing the load. **Predict** which slider does most, then try each on its own. It depends on the lift: here it is the reach; with a load close to you but far to the side it is the twist. A lift table wins twice, since it raises the load and shortens the way.
 #
 # At an index **up to 1** most healthy people can do the lift day by day. **Above 1** use the hoist or the lift table, or change the lift. **Above 3** leave it. Your own back may say less than the equation: then your back decides.
 

@@ -153,8 +153,7 @@ class LiftingRig(Screen):
             parts += [
                 f'<text class="tsf-t" text-anchor="end" x="{left - 8}" y="{y + 13}">{name}</text>',
                 f'<rect class="tsf-b" x="{left}" y="{y}" width="{wide}" height="17"/>',
-                f'<rect fill="{_HALF}" x="{left}" y="{y}" width="{wide * value:.1f}" '
-                f'height="17"/>',
+                f'<rect fill="{_HALF}" x="{left}" y="{y}" width="{wide * value:.1f}" height="17"/>',
                 f'<text class="tsf-t" x="{left + wide + 6}" y="{y + 13}">{value:.2f}</text>',
             ]
         top, per_kg = 196, wide / 40

@@ -27,7 +27,7 @@ EQUALS = ((3, 2), (2, 1), (5, 3), (3, 1), (5, 2), (4, 3))
 
 
 def draw(lot: Lot) -> dict:
-    """Pairs to choose from, one pair engaged, a wheel's turns, and four sets of wheels."""
+    """Pairs to choose from, one pair engaged, a wheel's turns, and five sets of wheels."""
     stream = lot.stream.child("lock")
     names = lot.names()
     ids = [gear.id for gear in lot.train.gears]
@@ -64,8 +64,8 @@ def _plain(gear) -> bool:
 
 
 def _cards(stream) -> list[list]:
-    """Four sets of two meshes, one of which has the same ratio twice; letter, words, teeth."""
-    even, *odd = stream.shuffled(EQUALS)[:4]
+    """Five sets of two meshes, one of which has the same ratio twice; letter, words, teeth."""
+    even, *odd = stream.shuffled(EQUALS)[:5]
     small = 12 // even[1] + stream.integer(3)
     sets = [[_times(even, small), _times(even, small + 1 + stream.integer(2))]]
     for ratio in odd:
@@ -74,7 +74,7 @@ def _cards(stream) -> list[list]:
         # One tooth off looks like the same ratio and is not.
         sets.append([one, [other[0], other[1] + 1 - 2 * stream.integer(2)]])
     cards = []
-    for letter, teeth in zip("ABCD", stream.shuffled(sets), strict=True):
+    for letter, teeth in zip("ABCDE", stream.shuffled(sets), strict=True):
         words = " with ".join(f"{driving} to {driven}" for driving, driven in teeth)
         cards.append([letter, words, teeth])
     return cards

@@ -6,8 +6,10 @@ from twoshaft.readings.gear_train_and_checks.lot import Lot, options
 from twoshaft.units.sections.geartrain import Mesh
 
 WAYS = {
-    "same": "The same way as the input shaft",
-    "other": "The other way round than the input shaft",
+    "same-twice": "The same way as the input shaft: two meshes turn it round and back",
+    "same-never": "The same way as the input shaft: a mesh does not change the direction",
+    "other-once": "The other way round: only the final drive turns it round",
+    "other-thrice": "The other way round: three meshes, each turning it round",
     "either": "Either way, as the load decides",
 }
 IDLER = {
@@ -56,7 +58,7 @@ def draw_count(lot: Lot) -> dict:
     """Another gear, the turns of a held count, and what two free wheels made."""
     stream = lot.stream.child("count")
     gear = lot.in_turn("gears", lot.forward)[1]
-    left = 1 + 0.25 * stream.integer(4)
+    left = 1.25 + 0.25 * stream.integer(4)
     return {
         "gear": [gear.id, gear.name],
         "wheels": [

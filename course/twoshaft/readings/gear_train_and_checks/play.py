@@ -9,9 +9,11 @@ from twoshaft.units.quantities import Q
 DOUBT_MM = 0.01
 """How far a difference of two dial readings may be off: common practice, no source."""
 VERDICTS = {
-    "too-much": "There is too much play",
-    "right": "The play is right",
-    "too-little": "There is too little play",
+    "too-much": "Too much play; it takes a thicker washer",
+    "much-thinner": "Too much play; it takes a thinner washer",
+    "right": "The play is right as it is",
+    "too-little": "Too little play; it takes a thinner washer",
+    "little-thicker": "Too little play; it takes a thicker washer",
 }
 WHEN = {
     "now": "Before the pin of the planet gears is locked and the side bearings are pressed on",

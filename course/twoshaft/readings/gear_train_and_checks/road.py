@@ -8,17 +8,14 @@ from twoshaft.models.geartrain import ratio, speed_drive_turns
 from twoshaft.readings.gear_train_and_checks.lot import Lot, options
 from twoshaft.units.quantities import Q
 
-PINION = {
-    "more": "A pinion with more teeth than it should have",
-    "fewer": "A pinion with fewer teeth than it should have",
-    "right": "The right pinion",
-    "no-drive": "A pinion that does not mesh at all",
-}
+WIDEST = 3
+"""Teeth that a pinion of another unit has more or fewer, at most."""
 SHOWN = {
-    "low": "Too low a speed",
-    "high": "Too high a speed",
+    "low": "Too low a speed, by the same part in every gear",
+    "high": "Too high a speed, by the same part in every gear",
+    "low-first": "Too low a speed in low gears, the right one in high gears",
+    "high-first": "Too high a speed in low gears, the right one in high gears",
     "right": "The right speed",
-    "low-then-high": "Too low a speed in low gears, too high in high gears",
 }
 
 
@@ -44,6 +41,9 @@ def draw(lot: Lot) -> dict:
         "wheel_turns": turns,
         "counted_turns": counted,
         "step_turns": step,
-        "pinion": options(stream, PINION),
+        "pinions": [
+            [str(teeth), f"One with {teeth} teeth"]
+            for teeth in range(drive.driven_teeth - WIDEST, drive.driven_teeth + WIDEST + 1)
+        ],
         "shown": options(stream, SHOWN),
     }

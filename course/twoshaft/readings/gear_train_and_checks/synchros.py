@@ -21,6 +21,7 @@ SAYS = {
     "worn": "The ring is worn",
     "away": "Hub or ring stands away from the gear: something is in the wrong way round",
     "tilted": "The ring is tilted: a key sits on its land instead of in its slot",
+    "dry": "The ring was not soaked, so it has not gone home yet",
     "good": "Nothing is wrong",
 }
 FEEL = {

@@ -35,6 +35,7 @@ CLASSES = (
     f".tsg-hatch{{stroke:{style.INK_NOW};stroke-width:.8}}"
     f".tsg-gear{{font:600 {style.SMALL_PX}px {style.FONT};fill:{style.INK_NOW};"
     f"paint-order:stroke;stroke:{style.PAPER_NOW};stroke-width:5px}}"
+    f".tsg-halo{{paint-order:stroke;stroke:{style.PAPER_NOW};stroke-width:5px}}"
     ".tsg-in{text-decoration:underline;font-weight:800}"
 )
 
@@ -123,7 +124,7 @@ def _extent(shift: Shift, layer: str, axis: Axis) -> tuple[float, float]:
     """How far bodies of a layer reach along an axis, wherever they are [mm]."""
     index = 0 if axis is Axis.TRAVEL else 1
     ways = {Axis.TRAVEL: shift.travel_mm, Axis.TURN: shift.turn_mm}
-    ends = []
+    ends = list(ways[axis])  # where the hand goes is shown whatever is missing
     for body in (*shift.bodies, *shift.passive):
         if body.layer != layer:
             continue
@@ -184,7 +185,9 @@ def _panel(shift, layer, origin, width, height, moved) -> str:
                     parts.append(_gear(gear, x, y))
     for n, words in enumerate(_drives(passive)):
         y = y0 - down * PX_PER_MM - 6 - 16 * n
-        parts.append(f'<text class="tsf-t" x="{left + 6:.1f}" y="{y:.1f}">{escape(words)}</text>')
+        parts.append(
+            f'<text class="tsf-t tsg-halo" x="{left + 6:.1f}" y="{y:.1f}">{escape(words)}</text>'
+        )
     corner = f'data-x="{x0:.2f}" data-y="{y0:.2f}" data-scale="{PX_PER_MM}"'
     return f'<g class="tsg-panel" data-layer="{layer}" {corner}>{"".join(parts)}</g>'
 

@@ -10,7 +10,7 @@ function renderGate({ model, el }) {
     "aria-roledescription": "lever",
     "aria-label": "The lever. Arrow keys left and right slide the selector shaft, up and down turn it.",
   });
-  const choose = make("select", { class: "ts-box ts-before", "aria-label": "How it is put together" },
+  const choose = make("select", { class: "ts-box ts-how", "aria-label": "How it is put together" },
     ...model.get("builds").map(([key, label]) => make("option", { value: key }, label)));
   const reset = press("Start again", () => send({ type: "reset" }));
   const moves = make("div", { class: "ts-tools ts-moves", role: "group", "aria-label": "Moves of the hand" },
@@ -122,7 +122,9 @@ function renderGate({ model, el }) {
     send({ type: "pull", ...to });
   }
 
+  const trouble = (message) => { if (message.type === "trouble") busy = false; };
+  model.on("msg:custom", trouble);
   model.on("change:view", show);
   show();
-  return () => { screen.close(); model.off("change:view", show); };
+  return () => { screen.close(); model.off("change:view", show); model.off("msg:custom", trouble); };
 }

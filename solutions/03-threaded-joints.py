@@ -55,7 +55,8 @@ sheet.form(
     sheet.number("card-torque", "What is the torque on the card in N·m?", "N·m"),
     sheet.choice("card-wrench", "Which wrench do you take?",
                  options=[*(w[:2] for w in given["card"]["wrenches"]),
-                          ["any", "Any of them: a torque is a torque"]]),
+                          ["any", "Any of them: a torque is a torque"],
+                          ["none", "None of them: this torque needs another wrench"]]),
     sheet.number("card-setting", "What do you set on it, with the adapter?", "N·m"),
     sheet.number("card-clamp", "What clamp should the bolt get?", "kN"),
 )
@@ -81,6 +82,7 @@ unfit = {name: "Its scale ends below this torque." if near > tool.high_nm else
          "So low on its scale no tolerance is promised: that begins at a fifth of the top."
          for name, tool in tools.items() if not tool.suits(torque)}
 unfit["any"] = "Each scale has a range in which it can be trusted; the torque must lie in it."
+unfit["none"] = "Hold the torque against each scale, from a fifth of its top upwards."
 chosen = ref("card-wrench", min(set(tools) - set(unfit), default=""), outcome="torque-tools",
              lesson="03-threaded-joints#adapters",
              slips=[Slip(name, 0, why) for name, why in unfit.items()])
@@ -141,10 +143,12 @@ sheet.form(
     sheet.number("found-use", "What share is that of the clamp at which it yields?", "%"),
     sheet.choice("found-do", "What do you do?", options=[
         ["by-feel", "Pull on a little by feel, to be sure"],
+        ["compound", "Slacken it, put locking compound on, and tighten it to the same setting"],
         ["leave", "Leave it: it got what it should"],
         ["again", "Slacken it fully and tighten it again with the right setting"],
         ["turn-back", "Turn it back a little, until the wrench shows the right torque"],
         ["renew", "Fit a new one, and check the thread that the old one went into"],
+        ["later", "Leave it and pull it once more after the first drive"],
     ]),
 )
 
@@ -178,6 +182,8 @@ low, high = found["window_nm"]
 inside = low <= torque.m_as("N*m") <= high
 todo = "renew" if use.m_as("percent") >= 90 else "leave" if inside else "again"
 why = {
+    "compound": "Compound keeps it from turning; it does not mend the clamp.",
+    "later": "What is wrong now is not put right by driving.",
     "by-feel": "By feel a hand is off by a third; that is why the wrench exists.",
     "leave": "Hold the torque that the bolt got against the window.",
     "again": "Hold torque and share of yield against the rule once more.",
@@ -282,11 +288,12 @@ sheet.form(
     sheet.number("alloy-load", "At what load does the hole's thread strip?", "kN"),
     sheet.number("alloy-margin", "How many times the most clamp is that?"),
     sheet.choice("alloy-use", "What do you do with this bolt and hole?", options=[
-        ["less-torque", "Fit it with less torque"],
+        ["less-torque", "Fit it with less torque"], ["stronger", "Fit a bolt of a higher strength class"],
         ["insert", "Have the hole's thread repaired with an insert first"],
         ["fit", "Fit it as it is"],
         ["compound", "Fit it with locking compound, which fills the thread"],
         ["longer", "Fit a longer bolt that uses all the good thread"],
+        ["washers", "Fit it with a second washer under the head"],
     ]),
     sheet.choice("alloy-hand", given["asked"]["hand_start"]["story"], options=given["asked"]["hand_start"]["options"]),
 )
@@ -310,6 +317,8 @@ margin = ref("alloy-margin", load.m_as("kN") / alloy["most_kn"], outcome="alloy-
 most_thread = alloy["good_mm"] * alloy["per_mm_kn"] / alloy["most_kn"]
 use = "fit" if margin >= alloy["safe"] else "longer" if most_thread >= alloy["safe"] else "insert"
 why = {
+    "stronger": "A stronger bolt leaves the hole's thread as weak as it is.",
+    "washers": "A washer lifts the bolt, so that even less thread meets.",
     "less-torque": "Less torque leaves less clamp than the joint needs.",
     "compound": "Compound keeps a bolt from turning; it carries no load.",
     "fit": "Hold the margin against the workshop's rule.",

@@ -57,8 +57,12 @@ def test_a_count_can_be_guessed(count, chance):
     assert spread == ((0.0, 1 - chance), (1.0, chance))
 
 
-def test_a_measured_figure_leaves_nothing_to_chance():
-    assert field_spread(Number("f", "?", "mm"), reference(Q(1, "mm"))) == ((0.0, 1.0),)
+def test_a_measured_figure_leaves_little_to_chance():
+    slips = [Slip(Q(1.5, "mm"), 0.5, "Nearly."), Slip(Q(3, "mm"), 0.5, "Too far to be guessed.")]
+    spread = dict(field_spread(Number("f", "?", "mm"), reference(Q(1, "mm"), slips)))
+    # Three figures: 0.005 either way in 0 to 2 mm, for either pass; of the slip once.
+    assert spread == pytest.approx({0.0: 0.985, 0.5: 0.005, 1.0: 0.01})
+    assert field_spread(Number("f", "?", "mm"), reference(Q(0, "mm"))) == ((0.0, 1.0),)
 
 
 def spread_of(asked, value):

@@ -15,10 +15,10 @@ function micrometerPicture(about) {
     if (mm % 5 === 0) node.append(letters(at, y - 33, String(mm)));
   }
   const thimble = draw("g", {});
-  node.append(thimble, letters(12, 232, "Sleeve: lines above the datum 1 mm apart, those below midway. Thimble: 50 lines a turn.", "start"));
+  node.append(thimble, letters(12, 234, "Sleeve: lines above the datum 1 mm apart, those below midway. Thimble: 50 lines a turn.", "start"));
   const bevel = draw("path", { d: `M0 ${y - radius + 14}L${MIC.bevel} ${y - radius}L${MIC.bevel} ${y + radius}L0 ${y + radius - 14}Z`, class: "tsi-body" });
-  const body = draw("rect", { x: MIC.bevel, y: y - radius, width: 90, height: 2 * radius, class: "tsi-body" });
-  const ground = draw("rect", { x: 0, y: y - radius, width: 120, height: 2 * radius, fill: "var(--ts-paper)" });
+  const body = draw("rect", { x: MIC.bevel, y: y - radius, width: 760, height: 2 * radius, class: "tsi-body" });
+  const ground = draw("rect", { x: 0, y: y - radius, width: 760, height: 2 * radius, fill: "var(--ts-paper)" });
   const scale = draw("g", {});
   thimble.append(ground, bevel, body, scale);
   return {

@@ -51,7 +51,6 @@ class RunOut(Instrument):
         lowest = dial_reading(pressed, Q(-self.off_mm, "mm") - start, tilt).m_as("mm")
         return {
             "mm": round(float(reading), 4),
-            "high": (self.high_at_deg + angle) % 360,
             "words": dial_words(reading),
             "finding": self._finding(state, reading, lowest),
         }

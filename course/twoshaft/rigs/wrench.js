@@ -1,16 +1,16 @@
 // A torque wrench from above with its adapter: lengths to scale, and the lever that counts.
 
 function wrenchPicture(about) {
-  const node = draw("svg", { viewBox: "0 0 720 300", class: "tsi-wrench", role: "img" });
+  const node = draw("svg", { viewBox: "0 0 720 250", class: "tsi-wrench", role: "img" });
   const per = 440 / about.length;
-  const [dx, dy] = [210, 160]; // the square drive
+  const [dx, dy] = [210, 128]; // the square drive
   const adapter = line(dx, dy, dx, dy, "tsi-adapter");
   const bolt = draw("circle", { cx: 0, cy: 0, r: 13, class: "tsi-paper" });
-  const arm = line(dx, dy + 90, dx, dy + 90, "tsi-arm");
-  const arms = letters(dx, dy + 112, "");
+  const arm = line(dx, dy + 74, dx, dy + 74, "tsi-arm");
+  const arms = letters(dx, dy + 94, "");
   node.append(line(dx, dy, dx + 440, dy, "tsi-lever"), adapter, bolt, draw("circle", { cx: dx, cy: dy, r: 7, class: "tsg-hub" }),
-    letters(dx + 440, dy - 20, "hand, middle of the grip"), letters(dx + 20, dy - 20, "square drive", "start"),
-    line(dx + 440, dy + 10, dx + 440, dy + 100, "tsg-centre"), arm, arms, letters(8, 292, "lengths to scale", "start"));
+    letters(dx + 440, dy - 20, "hand, middle of the grip", "end"), letters(dx + 20, dy - 20, "square drive", "start"),
+    line(dx + 440, dy + 10, dx + 440, dy + 84, "tsg-centre"), arm, arms, letters(8, 242, "lengths to scale", "start"));
   return {
     node,
     set(shown) {

@@ -10,6 +10,8 @@ from twoshaft.rigs.instrument import Instrument, instrument_script, within
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 
+LONGEST_MM = 100.0
+
 
 class WrenchBench(Instrument):
     """A torque wrench of the unit, with an adapter. For lessons: it says what the bolt gets.
@@ -51,7 +53,7 @@ class WrenchBench(Instrument):
                 "high": entry.high_nm,
                 "step": entry.step_nm,
                 "length": entry.length_mm,
-                "reach": entry.length_mm / 3,
+                "reach": min(entry.length_mm / 3, LONGEST_MM),
                 "wanted": wanted_nm,
                 "readingsOnly": False,
             },

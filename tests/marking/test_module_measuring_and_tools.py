@@ -1,0 +1,164 @@
+"""Typical wrong answers of "Measuring and tools": what each earns, and that it is charged once."""
+
+from pathlib import Path
+
+import pytest
+
+from twoshaft.jobsheet import Answer, SheetData
+from twoshaft.models import joint
+from twoshaft.readings import issue_record
+from twoshaft.readings.measuring_and_tools.wrench import tools_of
+from twoshaft.units import load_unit
+from twoshaft.units.quantities import Q
+from twoshaft_grader.marking import load_solution, mark_sheet, run_clean, solve
+
+SOLUTION = Path(__file__).parents[2] / "solutions/01-measuring-and-tools.ipynb"
+
+
+@pytest.fixture(scope="module")
+def module():
+    return load_solution(SOLUTION), load_unit("tarnbeck-b5")
+
+
+def issued(unit, learner="ann"):
+    return issue_record("measuring-and-tools", unit, salt="slips", learner=learner, attempt=1)
+
+
+def fields(module, changes, learner="ann"):
+    solution, unit = module
+    record = issued(unit, learner)
+    answers = solve(solution, record, unit) | changes(record["given"])
+    sheet = SheetData(
+        learner=learner,
+        module=record["module"],
+        attempt=1,
+        answers={name: Answer(value, 1) for name, value in answers.items()},
+    )
+    return {field.name: field for field in mark_sheet(sheet, record, solution, unit=unit).fields}
+
+
+def lost(marked):
+    return {name for name, field in marked.items() if field.share < 1}
+
+
+def test_a_missed_half_turn_is_named_and_charged_once(module):
+    def change(given):
+        tool = given["micrometer"]
+        shown = tool["part_mm"] + tool["zero_mm"] - 0.5
+        return {
+            "mic-reading": f"{shown:.2f} mm",
+            "mic-size": f"{shown - tool['zero_mm']:.2f} mm",
+        }
+
+    marked = fields(module, change)
+    assert lost(marked) == {"mic-reading"}
+    assert marked["mic-reading"].share == 0.25
+    assert "alf a turn" in " ".join(marked["mic-reading"].sentences)
+
+
+def test_a_zero_added_instead_of_taken_off(module):
+    marked = fields(
+        module,
+        lambda g: {
+            "mic-size": f"{g['micrometer']['part_mm'] + 2 * g['micrometer']['zero_mm']:.2f} mm"
+        },
+    )
+    assert lost(marked) == {"mic-size"} and marked["mic-size"].share == 0.25
+    assert "take it off" in " ".join(marked["mic-size"].sentences)
+
+
+def test_a_vernier_read_from_the_side(module):
+    def change(given):
+        gauge = given["depth"]
+        shift = 0.15 if gauge["eye"] == "left" else -0.15
+        shown = gauge["depth_mm"] + gauge["zero_mm"] + shift
+        return {
+            "depth-reading": f"{shown:.2f} mm",
+            "depth-true": f"{gauge['depth_mm'] + shift:.2f} mm",
+        }
+
+    marked = fields(module, change)
+    assert lost(marked) == {"depth-reading"}
+    assert "square on" in " ".join(marked["depth-reading"].sentences)
+
+
+def test_a_stray_reading_averaged_in(module):
+    def change(given):
+        read = given["repeats"]["readings_mm"]
+        return {"rep-mean": f"{sum(read) / len(read):.4f} mm", "rep-do": "average"}
+
+    marked = fields(module, change)
+    assert lost(marked) == {"rep-mean", "rep-do"} and marked["rep-mean"].share == 0.25
+
+
+def test_half_the_total_and_the_total_for_half(module):
+    marked = fields(module, lambda g: {"dial-total": f"{g['dial']['off_mm']:.3f} mm"})
+    assert marked["dial-total"].share == 0.25 and "largest" in marked["dial-total"].sentences[0]
+    marked = fields(module, lambda g: {"dial-off": f"{2 * g['dial']['off_mm']:.3f} mm"})
+    assert marked["dial-off"].share == 0.25
+
+
+def test_diameter_for_radius_and_a_slip_of_ten(module):
+    def torque(given, factor):
+        pull = given["pull"]
+        steady = sum(pull["steady_n"]) / 4 - pull["zero_n"]
+        return {"pull-torque": f"{factor * steady * pull['radius_mm'] / 1000:.3f} N·m"}
+
+    twice = fields(module, lambda g: torque(g, 2))["pull-torque"]
+    assert twice.share == 0.25 and "diameter" in twice.sentences[0]
+    tens = fields(module, lambda g: torque(g, 1000))["pull-torque"]
+    assert tens.share == 0 and "1000 times too large" in tens.sentences[0]
+
+
+def test_an_adapter_left_out_or_turned_round(module):
+    solution, unit = module
+    clean = run_clean(solution, issued(unit), unit)
+    torque = clean.references["wrench-torque"].value
+    marked = fields(module, lambda g: {"wrench-setting": f"{torque.m_as('N*m'):.2f} N·m"})
+    assert marked["wrench-setting"].share == 0
+    assert "adapter" in marked["wrench-setting"].sentences[0]
+    tool = tools_of(unit)[clean.references["wrench-tool"].value]
+    card = issued(unit)["given"]["wrench"]
+    wrong = joint.torque_at_bolt(
+        torque,
+        Q(tool.length_m, "m"),
+        Q(card["reach_mm"], "mm"),
+        Q(card["angle_deg"], "degree"),
+    )
+    marked = fields(module, lambda g: {"wrench-setting": f"{wrong.m_as('N*m'):.2f} N·m"})
+    assert marked["wrench-setting"].share == 0.25
+
+
+def test_the_figure_of_the_card_in_the_wrong_unit(module):
+    marked = fields(module, lambda g: {"wrench-torque": f"{g['wrench']['figure']:g} N·m"})
+    assert marked["wrench-torque"].share == 0
+    assert "unit" in " ".join(marked["wrench-torque"].sentences) or "in lbf" in " ".join(
+        marked["wrench-torque"].sentences
+    )
+
+
+def test_doubts_simply_added(module):
+    def change(given):
+        said = given["claims"]
+        parts = (said["step_mm"] / 12**0.5, said["certificate_mm"] / 2,
+                 said["sd_mm"] / said["count"] ** 0.5)  # fmt: skip
+        return {"claims-doubt": f"{2 * sum(parts):.4f} mm"}
+
+    marked = fields(module, change)["claims-doubt"]
+    assert marked.share == 0.25 and "root" in marked.sentences[0]
+
+
+def test_measuring_what_turns_fails_whatever_the_marks(module):
+    def change(given):
+        return {
+            f"care-{n}": next(k for k, _ in options if k not in {"stop", "hand", "bar", "firm"})
+            for n, (_, _, options) in enumerate(given["care"]["dangers"], 1)
+        }
+
+    solution, unit = module
+    record = issued(unit)
+    answers = solve(solution, record, unit) | change(record["given"])
+    sheet = SheetData(learner="ann", module=record["module"], attempt=1,
+                      answers={name: Answer(value, 1) for name, value in answers.items()})  # fmt: skip
+    marked = mark_sheet(sheet, record, solution, unit=unit)
+    assert marked.points > 0.9 * marked.maximum and not marked.met

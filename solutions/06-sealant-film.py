@@ -235,7 +235,7 @@ ref("clock-do", do, outcome="sealant-clock", weight=2, lesson=lesson + "the-cloc
 #
 # Lay the sealant on this face. Choose tool, size, place and side, and press the button; or draw on the picture. Wiping a stretch takes off what lies on it.
 #
-# The work goes at the pace of the table, one pass after the other, and the clock starts with the first sealant. Your film is closed by the computer when it is marked. Done means: it **seals**, it is closed **in time**, **no lump** larger than the table allows comes near an oil way, and **no blind hole** (drawn black) takes too much. **You must get this right to pass.** *12 points.*
+# The work goes at the pace of the table, one pass after the other, and the clock starts with the first sealant. Your film is closed by the computer when it is marked. Done means: it **seals**, it is closed **in time**, **no lump** larger than the table allows comes near an oil way, and **no blind hole** (drawn filled) takes too much. **You must get this right to pass.** *12 points.*
 
 # %% tags=["rig"]
 lay = given["lay"]

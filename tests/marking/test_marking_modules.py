@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from nbgrader.converters import Autograde
 
-from twoshaft.jobsheet import Answer, Choice, Choices, Number, Order, SheetData
+from twoshaft.jobsheet import Answer, Choice, Choices, Film, Number, Order, SheetData
 from twoshaft.jobsheet.hand_path import HandPath
 from twoshaft.outcomes import load_outcomes
 from twoshaft.readings import issue_record
@@ -52,6 +52,16 @@ def mark(solution, unit, issued, answers):
     return mark_sheet(filled(issued, answers), issued, solution, unit=unit)
 
 
+def some_passes(face, source):
+    """One film or bead everywhere or another on each stretch, and one stretch wiped."""
+    hand, size = source.choice([("film", 0.6), ("bead", 4.0)])
+    sizes = [max(0.5 if hand == "bead" else 0.02, source.uniform(0, size))]
+    sizes *= len(face.segments) if source.random() < 0.5 else 1
+    side = source.choice(["middle", "inside", "outside"])
+    laid = [f"{hand} {source.choice(sizes):.2f} {side} {segment.id}" for segment in face.segments]
+    return [f"wipe middle {source.choice(face.segments).id}", *laid]
+
+
 def guess(asked, reference, source):
     if isinstance(asked, Choice):
         return source.choice(asked.options)[0]
@@ -61,6 +71,8 @@ def guess(asked, reference, source):
         keys = [key for key, _ in asked.steps]
         source.shuffle(keys)
         return keys
+    if isinstance(asked, Film):
+        return some_passes(asked.work.face, source)
     if isinstance(asked, HandPath):
         return [source.choice(asked.moves)[0] for _ in range(asked.most)]
     assert isinstance(asked, Number)

@@ -75,6 +75,7 @@ function faceDrawing(face, label) {
     hatch("oil", draw("path", { d: `M0 ${u2}L${u2} 0`, class: "tsp-hatch", "stroke-width": unit / 4 })),
     hatch("dirt", draw("path", { d: `M0 ${u2}L${u2} 0M0 0L${u2} ${u2}`, class: "tsp-hatch", "stroke-width": unit / 4 })));
   const rooms = face.cavities.map(([, outline]) => path(outline, true)).join("");
+  const spots = draw("g", {});
   const strokes = draw("g", {});
   const marks = draw("g", {});
   const over = draw("g", {});
@@ -110,16 +111,17 @@ function faceDrawing(face, label) {
     const size = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1;
     const [nx, ny] = [-(b[1] - a[1]) / size * spot.width / 2, (b[0] - a[0]) / size * spot.width / 2];
     const box = [[a[0] + nx, a[1] + ny], [b[0] + nx, b[1] + ny], [b[0] - nx, b[1] - ny], [a[0] - nx, a[1] - ny]];
-    const mark = draw("g", { class: "tsp-spot" },
-      draw("path", { d: path(box, true), fill: `url(#${stem}-${kind})`, class: "tsp-spot-area", "stroke-width": unit / 4 }),
-      text(towards([(a[0] + b[0]) / 2, (a[1] + b[1]) / 2], 9 * unit), kind));
-    marks.append(mark);
+    // What is wiped or laid afterwards lies over it.
+    spots.append(draw("path", { d: path(box, true), fill: `url(#${stem}-${kind})`, class: "tsp-spot", "stroke-width": unit / 4 }));
+    const word = text(towards([(a[0] + b[0]) / 2, (a[1] + b[1]) / 2], 9 * unit), kind);
+    word.classList.add("tsp-spot-word");
+    marks.append(word);
   }
   const tens = [100, 50, 20, 10].find((size) => size < width / 4);
   over.append(draw("path", { class: "tsp-edge", d: `M${unit} ${height - unit}v${-unit}v${unit / 2}h${tens}v${-unit / 2}v${unit}`, "stroke-width": unit / 4 }),
     draw("text", { x: tens + 2 * unit, y: height - unit, class: "tsp-text", "font-size": 2.1 * unit }, `${tens} mm`));
   const svg = draw("svg", { viewBox: `0 0 ${width.toFixed(1)} ${height.toFixed(1)}`, class: "tsp-face", role: "img", "aria-label": label },
-    defs, land, strokes, edge, marks, chosen, live, over);
+    defs, land, spots, strokes, edge, marks, chosen, live, over);
   // The frame has the drawing's own shape, so that a canvas under it can be laid to scale.
   const frame = make("div", { class: "ts-pad-face", style: `max-width: ${(25 * width / height).toFixed(1)}rem` }, svg);
   return {

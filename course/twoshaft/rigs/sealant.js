@@ -3,6 +3,7 @@
 const OILY = 16;
 const DIRTY = 32;
 const PIXELS = 4; // to a cell
+const THEME_MS = 600;
 
 // Whether a pixel of a hatch is inked.
 const HATCHES = {
@@ -67,7 +68,7 @@ function renderSealant({ model, el }) {
   const facts = make("dl", { class: "ts-facts" });
   const key = make("p", { class: "ts-legend" });
   const canvas = make("canvas", { class: "ts-cells", "aria-hidden": "true" });
-  const press = (words, action, label) => make("button", { type: "button", class: "ts-button", onclick: action, "aria-label": label ?? words }, words);
+  const press = (words, action, label) => make("button", { type: "button", class: "ts-button", onclick: action, "aria-label": label }, words);
   const screen = openScreen({ model, el }, {
     kind: "rig",
     lost() { pad.setDisabled(true); for (const node of el.querySelectorAll("button, input, select")) node.disabled = true; },
@@ -148,7 +149,9 @@ function renderSealant({ model, el }) {
     paint();
     const { unit } = pad.drawing;
     more.replaceChildren(
-      ...view.lumps.map(([x, y, r]) => draw("circle", { cx: x - box.left, cy: box.high - y, r, class: "tsp-lump" })),
+      ...view.lumps.map(([r, points]) => draw("path", {
+        d: points.map(([x, y]) => `M${(x - box.left).toFixed(1)} ${(box.high - y).toFixed(1)}h0.01`).join(""), class: "tsp-lump", "stroke-width": 2 * r,
+      })),
       ...view.leaks.flatMap((points) => {
         const [x, y] = points[points.length - 1];
         const [cx, cy] = [x - box.left, box.high - y];
@@ -158,6 +161,7 @@ function renderSealant({ model, el }) {
         ];
       }));
     pad.drawing.svg.classList.toggle("tsp-shut", view.closed);
+    pad.drawing.svg.classList.toggle("tsp-clean", view.closed || view.clean);
     finding.textContent = view.finding;
     clock.textContent = `minute ${view.minute}`;
     shut.textContent = view.closed ? "Lift the face off again" : "Close the face";
@@ -174,7 +178,7 @@ function renderSealant({ model, el }) {
   }
   model.on("change:view", show);
   model.on("msg:custom", (message) => { if (message.type === "trouble") { awaited = null; pad.drawing.strokes([]); } });
-  const themes = new MutationObserver(() => requestAnimationFrame(paint));
+  const themes = new MutationObserver(() => setTimeout(paint, THEME_MS)); // its colours come a little later
   themes.observe(document.body, { attributes: true, attributeFilter: ["data-jp-theme-light"] });
   show();
   return () => { screen.close(); themes.disconnect(); model.off("change:view", show); };

@@ -21,7 +21,7 @@ RIGS = "twoshaft.rigs"
 LEVELS_MM = (0.0, 0.05, 0.1, 0.2, 0.5)
 """Where the shades of a film begin."""
 OILY, DIRTY = 16, 32
-LEAST_DOT_MM, MOST_DOTS = 0.25, 400
+LEAST_DOT_MM, SIZE_MM = 0.2, 0.2
 FLAT_UM = (20, 160)
 MOST_MINUTES = 600
 REASONS = {
@@ -177,6 +177,7 @@ class SealantRig(Screen):
             "shape": list(codes.shape),
             "corner": [float(land.x_m[0] * 1e3), float(land.y_m[0] * 1e3)],
             "pitch": land.pitch_m * 1e3,
+            "clean": not bool((land.is_face & (film.oily | film.dirty)).any()),
             "leaks": [_thin(leak.points_mm) for leak in closed.seal.leaks] if closed else [],
             "lumps": _lumps(closed) if closed else [],
         }
@@ -268,20 +269,21 @@ def _sentence(closed: Closed) -> str:
         head = "The face seals: no way is left for the oil"
     guides = " and the ".join(near.guide.name for near, _ in closed.endangered)
     tail = f", too much of it near the {guides}" if guides else ""
-    return f"{head}. Inside {inwards:.0f} mm³ came out{tail}."
+    air = " Air is shut in." if closed.seal.pockets else ""
+    return f"{head}. Inside {inwards:.0f} mm³ came out{tail}.{air}"
 
 
-def _lumps(closed: Closed) -> list[list[float]]:
-    """The larger lumps beside the face: x, y and radius [mm], the largest first."""
+def _lumps(closed: Closed) -> list[list[Any]]:
+    """Lumps beside the face: a radius [mm] and the points of about that size, for each size."""
     land, over = closed.work.land, closed.seal.over_m
     rows, columns = np.nonzero(over)
-    radius = np.sqrt(2 * over[rows, columns] * land.pitch_m / np.pi) * 1e3
-    order = np.argsort(-radius)[:MOST_DOTS]
-    order = order[radius[order] >= LEAST_DOT_MM]
-    found = zip(
-        land.x_m[columns[order]] * 1e3, land.y_m[rows[order]] * 1e3, radius[order], strict=True
-    )
-    return [[round(float(n), 2) for n in lump] for lump in found]
+    section_mm2 = over[rows, columns] * land.pitch_m * 1e6
+    radius = np.round(np.sqrt(2 * section_mm2 / np.pi) / SIZE_MM) * SIZE_MM
+    x, y = land.x_m[columns] * 1e3, land.y_m[rows] * 1e3
+    return [
+        [round(float(size), 2), np.column_stack([x, y])[radius == size].round(1).tolist()]
+        for size in np.unique(radius[radius >= LEAST_DOT_MM])
+    ]
 
 
 def _thin(points: np.ndarray) -> list[list[float]]:

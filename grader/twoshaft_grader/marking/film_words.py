@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from twoshaft.jobsheet.film_entries import hole_name
 from twoshaft.models.film import Closed, Pass, State, Work
 
-ONE_LEAK, LUMP, FLOODED = 0.2, 0.75, 0.25
+ONE_LEAK, LUMP, FLOODED = 0.1, 0.75, 0.25
 """What one leak leaves when all else is well; what a lump and a flooded blind hole take off."""
 _WHY = {
     State.EMPTY: "There the gap is wider than what was laid can fill.",

@@ -64,9 +64,11 @@ class Pass:
     @property
     def entry(self) -> str:
         """The pass as a short text, as ``bead 1.5 inside from-1-to-2``."""
-        head = self.hand.value if self.hand is Hand.WIPE else f"{self.hand.value} {self.size_mm:g}"
+        size = "" if self.hand is Hand.WIPE else f" {round(self.size_mm, 3):g}"
+        head = f"{self.hand.value}{size}"
         if self.side is Side.FREE:
-            return f"{head} at {' '.join(f'{x:g},{y:g}' for x, y in self.points)}"
+            line = " ".join(f"{round(x, 1):g},{round(y, 1):g}" for x, y in self.points)
+            return f"{head} at {line}"
         return f"{head} {self.side.value} {self.place}"
 
 
@@ -187,9 +189,12 @@ def _towards_oil(face: Face, line: np.ndarray, inwards: np.ndarray) -> bool:
         np.asarray(cavity.outline) for cavity in face.cavities if cavity.kind is CavityKind.OIL
     ]
     reach = face.film_width_mm
+    # Away from its ends, where the land is widened by the bolts.
+    some = [len(line) // 3, len(line) // 2, 2 * len(line) // 3]
 
     def hits(way: float) -> int:
-        return sum(_inside(room, point) for room in rooms for point in line + way * inwards)
+        points = line[some] + way * inwards[some]
+        return sum(_inside(room, point) for room in rooms for point in points)
 
     return hits(reach) >= hits(-reach)
 

@@ -29,13 +29,17 @@ def draw_bead(lot: Lot) -> dict:
             "diameter_mm": step(stream, 1.2, 3.0, 0.1),
             "width_mm": step(stream, 8, 14, 0.5),
             "gap_mm": step(stream, 0.05, 0.12, 0.01),
-            "bound_mm": step(stream, 0.6, 1.2, 0.05),
+            "bound_mm": 1.0,
             "along_mm": ALONG_MM,
             "nozzles_mm": list(NOZZLES_MM),
         }
         film, lump = _parts(given, given["diameter_mm"])
+        share = stream.uniform(*((1.15, 1.7) if too_large else (0.55, 0.85)))
+        given["bound_mm"] = round(20 * lump / share) / 20
+        if film < 1.3 or not 0.6 <= given["bound_mm"] <= 1.2:
+            continue
         # A lump rounded to two figures decides the same way.
-        if film < 1.3 or not (CLEAR < abs(lump - 1) < 0.8 and (lump > 1) == too_large):
+        if abs(lump / given["bound_mm"] - 1) < CLEAR:
             continue
         parts = [_parts(given, diameter) for diameter in NOZZLES_MM]
         fit = sum(film >= 1 and lump <= 1 for film, lump in parts)

@@ -18,6 +18,8 @@ sheet = open_sheet("measuring-and-tools")
 given, unit = sheet.given, sheet.unit
 
 # %% tags=["reference"]
+import numpy as np
+
 from twoshaft.models import gauges, joint, shim
 from twoshaft.readings.measuring_and_tools.wrench import UNITS, tools_of
 from twoshaft.rigs.depth import ASIDE_MM, EDGE_MM, EYE_MM
@@ -256,11 +258,11 @@ ref(
 )
 
 # %% tags=["reference"]
-spot = [gauges.run_out(Q(dial["off_mm"], "mm"), Q(deg + dial["high_at_deg"], "degree")) for deg in range(0, 361)]
-tilted = Q(30, "degree")
-shown = {press: [gauges.dial_reading(Q(press, "mm"), s - spot[0], tilted) for s in spot] for press in (0.02, 0.5)}
-wrong = {press: max(all_round) - min(all_round) for press, all_round in shown.items()}
-true = max(spot) - min(spot)
+turned = Q(np.arange(361) + dial["high_at_deg"], "degree")
+spot = gauges.run_out(Q(dial["off_mm"], "mm"), turned)
+shown = {press: gauges.dial_reading(Q(press, "mm"), spot - spot[0], Q(30, "degree")) for press in (0.02, 0.5)}
+wrong = {press: all_round.max() - all_round.min() for press, all_round in shown.items()}
+true = spot.max() - spot.min()
 total = ref(
     "dial-total", true, weight=2, outcome="use-dial", tolerance=LINE, lesson=f"{where}#the-dial-indicator",
     slips=[Slip(true / 2, 0.25, "This is half of it: the total is the largest less the smallest."),

@@ -166,13 +166,13 @@ def dial_reading(pressed: Q, moved: Q, tilt: Q) -> Q:
     ----------
     pressed : length
         How far the plunger was pressed in at the start.
-    moved : length
+    moved : length or array of lengths
         How far the face has come towards the dial since; below zero away from it.
     tilt : angle
         Of the plunger to the movement. A plunger that loses the face shows nothing more.
     """
     start = in_range("pressed in", pressed, 0, 10, "mm", "travel of the dial")
-    return Q(max(0.0, start + plunger_travel(moved, tilt).m_as("mm")), "mm")
+    return Q(np.maximum(0.0, start + plunger_travel(moved, tilt).m_as("mm")), "mm")
 
 
 def run_out(eccentricity: Q, turned: Q, out_of_round: Q | None = None) -> Q:
@@ -182,7 +182,7 @@ def run_out(eccentricity: Q, turned: Q, out_of_round: Q | None = None) -> Q:
     ----------
     eccentricity : length
         Distance from the middle of the surface to the axis it turns about.
-    turned : angle
+    turned : angle or array of angles
     out_of_round : length, optional
         Half the difference of largest and smallest diameter of an oval.
     """

@@ -44,7 +44,7 @@ diff, output, hub = (bearings.support_by_id(s) for s in ("differential", "output
 bearing_section(diff, bearings, shim_mm=1.15)
 
 # %% [markdown]
-# Here the case holds the two outer rings from outside. The shim, drawn to scale, is the thin black strip at the right. A hundredth of a millimetre of it decides how long the bearings live.
+# Here the case holds the two outer rings from outside. The shim, drawn to scale, is the thin filled strip at the right. A hundredth of a millimetre of it decides how long the bearings live.
 
 # %% [markdown]
 # ## Which way does it work

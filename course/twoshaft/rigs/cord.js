@@ -4,7 +4,7 @@ function renderCord({ model, el }) {
   const about = model.get("about");
   let state = model.get("shown").state;
   let scale = null;
-  const hanging = make("div", { class: "tsg-hanging" });
+  const hanging = make("div", { class: "tsg-wide", tabindex: "0", role: "group", "aria-label": "Spring scale" });
   const named = make("p", { class: "ts-hint" });
   const finding = make("p", { class: "ts-finding", role: "status" });
   const words = make("ul", { class: "ts-sentences" });

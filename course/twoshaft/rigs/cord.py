@@ -17,7 +17,7 @@ from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 
 RIGS = "twoshaft.rigs"
-SCALES = [(20.0, 0.5, 10), (50.0, 1.0, 10), (100.0, 2.0, 10), (200.0, 5.0, 10), (500.0, 10.0, 10)]
+SCALES = [(20.0, 0.2, 10), (50.0, 0.5, 10), (100.0, 1.0, 10), (200.0, 2.0, 10), (500.0, 5.0, 10)]
 """Spring scales in the drawer: full scale [N], one mark [N], marks from figure to figure."""
 KINDS = {"seal": "the seals", "mesh": "the meshing gears", "other-shaft": "the other shaft"}
 HIGHEST_MM = 0.16

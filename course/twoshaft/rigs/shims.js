@@ -36,14 +36,15 @@ function renderShims({ model, el }) {
     kind: "rig",
     lost() { for (const node of el.querySelectorAll("button, input, select")) node.disabled = true; },
   });
-  const section = make("div", { class: "tsg-wide" });
+  const section = make("div", { class: "tsg-wide", tabindex: "0", role: "group", "aria-label": "Half section" });
   section.innerHTML = about.section;
   const parts = [
     make("p", { class: "ts-who" }, about.readingsOnly ? "Take your readings here; write them in the form below." : "Practice. Nothing here is marked or saved."),
     screen.alert,
     make("div", { class: "tsg-beside" }, section, make("div", { class: "tsg-gauge" }, dial.node, make("div", {}, "Dial at the shaft's right end, one mark 0.01 mm"))),
     ...tools, finding,
-    axis && make("div", {}, make("p", { class: "ts-hint" }, "Setting of the pair. Triangle: cold. Ring: now."), axis.node),
+    axis && make("div", {}, make("p", { class: "ts-hint" }, "Setting of the pair. Triangle: cold. Ring: now."),
+      make("div", { class: "tsg-wide", tabindex: "0", role: "group", "aria-label": "Axis of settings" }, axis.node)),
     words,
   ];
   screen.show(...parts.filter(Boolean));

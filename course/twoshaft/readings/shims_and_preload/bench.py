@@ -20,6 +20,7 @@ STEPS = [
     ["tighten", "Tighten the plate bolts a little more and measure once again"],
     ["note", "Note the reading and close the unit; the sum was right"],
     ["warm", "Warm the case; the reading will turn round when it is hot"],
+    ["swap", "Leave the shim and swap the two bearings from side to side"],
 ]
 CAUTIONS = {
     "air": [

@@ -28,6 +28,7 @@ WHY = [
     ["fewer", "With more preload fewer rollers carry the load"],
     ["speed", "With more preload the rollers turn faster than the shaft"],
     ["soft", "With more preload the rings get soft at once"],
+    ["seal", "With more preload the seals press harder on the shaft"],
 ]  # fmt: skip
 
 

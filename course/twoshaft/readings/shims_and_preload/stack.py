@@ -5,6 +5,7 @@ from __future__ import annotations
 from twoshaft.models.bearing import Pair, bearing_torque, elements, support_change
 from twoshaft.models.bearing.heat import Warm
 from twoshaft.models.shim import Stack, target_interference
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.shims_and_preload.lot import (
     TRIES,
     Lot,
@@ -18,6 +19,8 @@ from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Support
 
 OPTIONS = 8
+CLEAR_MM = 0.015
+"""A warm setting keeps this far from nothing, so that its sign is never a matter of rounding."""
 TABLE_MM = (0.0, 0.16)
 DIRECTIONS = [
     ["tighter", "A thicker shim gives more preload, or less end play"],
@@ -50,7 +53,14 @@ def draw(lot: Lot) -> dict:
         lengths = read_lengths(support, stream)
         window = window_of(support, lengths, low, high)
         shims = _shims(lot, support, lengths, window)
-        if shims is not None:
+        if shims is None:
+            continue
+        warm = warm_parts(lot, support, own_warmth(support, stream))
+        heat_mm = sum(um for _, um in warm) / 1000
+        stack = Stack.from_support(support, quantities(lengths))
+        hot = [stack.interference(Q(mm, "mm")).m_as("mm") + heat_mm for _, _, mm in shims]
+        judged = verdicts([mm for _, _, mm in shims], window)
+        if all(abs(mm) >= CLEAR_MM for mm, word in zip(hot, judged, strict=True) if word == "safe"):
             break
     else:
         raise lot.too_small("stack")
@@ -73,12 +83,18 @@ def draw(lot: Lot) -> dict:
         "drum_mm": round((0.8 + 0.05 * stream.integer(16)) * support.cord_radius_mm),
         "drags": [[drag.name, drag.torque_nm * drag.speed_ratio] for drag in drags],
         "kinds": sorted({drag.kind for drag in drags}),
-        "warm": warm_parts(lot, support),
+        "warm": warm,
         "hot": HOT,
     }
 
 
-def warm_parts(lot: Lot, support: Support, warm: Warm | None = None) -> list[list]:
+def own_warmth(support: Support, stream: Stream) -> Warm:
+    """How warm the parts of one unit get: about the support's running temperatures."""
+    rises = support.running.model_dump()
+    return Warm(**{part: float(round(k * stream.uniform(0.75, 1.25))) for part, k in rises.items()})
+
+
+def warm_parts(lot: Lot, support: Support, warm: Warm) -> list[list]:
     """What heat does to a support's setting, part by part [um], with the middle of its shims."""
     shelf = lot.bearings.shim_set_by_id(support.shim_set).thicknesses_mm
     change = support_change(support, lot.bearings, warm, Q(shelf[len(shelf) // 2], "mm"))

@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
-from twoshaft.models.bearing.heat import Warm, support_change
+from dataclasses import asdict
+
+from twoshaft.models.bearing.heat import support_change
 from twoshaft.models.shim import target_interference
 from twoshaft.readings.shims_and_preload.lot import TRIES, Lot
-from twoshaft.readings.shims_and_preload.stack import warm_parts
+from twoshaft.readings.shims_and_preload.stack import CLEAR_MM, own_warmth, warm_parts
 
 WAYS = [
     ["tightens-case", "Tightens: the case grows and presses the outer rings towards each other"],
     ["loosens-away", "Loosens: the case grows and takes the outer rings away from the rollers"],
     ["tightens-onto", "Tightens: the case grows and brings the outer rings onto the rollers"],
     ["loosens-shaft", "Loosens: the shaft grows more than the case"],
+    ["tightens-shaft", "Tightens: the shaft grows more than the case"],
     ["nothing", "Nothing: case and shaft grow by the same amount"],
 ]
 WHEN = [
@@ -35,17 +38,14 @@ def draw(lot: Lot) -> dict:
     stream = lot.stream.child("warm")
     low, high = (limit.m_as("mm") for limit in target_interference(support))
     for _ in range(TRIES):
-        rises = {
-            part: float(round(rise * stream.uniform(0.75, 1.25)))
-            for part, rise in support.running.model_dump().items()
-        }
-        change = support_change(support, lot.bearings, Warm(**rises))
-        along = abs(change.case_um) - abs(change.shaft_um)
-        if abs(change.total.m_as("um")) > CLEAR_UM and abs(along) > 0:
+        warm = own_warmth(support, stream)
+        cold = round(low + (0.1 + 0.8 * stream.uniform(0, 1)) * (high - low), 3)
+        change = support_change(support, lot.bearings, warm).total.m_as("mm")
+        if abs(change) > CLEAR_UM / 1000 and abs(cold + change) >= CLEAR_MM:
             break
     else:
         raise lot.too_small("warm")
-    parts = warm_parts(lot, support, Warm(**rises))
+    parts, rises = warm_parts(lot, support, warm), asdict(warm)
     return {
         "support": support.id,
         "name": support.name,
@@ -57,7 +57,7 @@ def draw(lot: Lot) -> dict:
              round(support.shaft.expansion_per_k * 1e6, 1), rises["shaft_k"]],
         ],
         "across": parts[2:],
-        "cold_mm": round(low + (0.2 + 0.6 * stream.uniform(0, 1)) * (high - low), 3),
+        "cold_mm": cold,
         "ways": WAYS,
         "when": stream.shuffled(WHEN),
     }  # fmt: skip

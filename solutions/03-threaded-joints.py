@@ -493,7 +493,7 @@ ref("face-why", key[asked["rounds"]["id"]], outcome="tighten-face", weight=2,
 # %% [markdown] tags=["task"]
 # ## 7. Go on crosswise
 #
-# On the face below the dark bolts have been pulled in this round. Crosswise means: always as far round the ring as can be from all that have been pulled. Say which bolt comes next, and what had to be done before any of them was tightened. *5 points.*
+# On the face below the filled bolts have been pulled in this round. Crosswise means: always as far round the ring as can be from all that have been pulled. Say which bolt comes next, and what had to be done before any of them was tightened. *5 points.*
 
 # %% tags=["rig"]
 face_picture(unit, given["pattern"]["group"], given["pattern"]["pulled"])

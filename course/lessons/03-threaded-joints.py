@@ -55,7 +55,7 @@ given_table("Where the torque goes", ["bolt", "stretches it", "rubs in the threa
 thread_chooser(unit, max(tapped, key=lambda g: (g.metal is soft, g.group.count)).group.id)
 
 # %% [markdown]
-# The blue bar runs from the least to the most clamp that this torque can leave. The mark in it is the typical one. Two things make the bar wide: friction that nobody knows for one bolt, and the wrench's own tolerance. Which of the two is worse here?
+# The wide bar runs from the least to the most clamp that this torque can leave. The mark in it is the typical one. Two things make the bar wide: friction that nobody knows for one bolt, and the wrench's own tolerance. Which of the two is worse here?
 
 # %% [markdown]
 # ## Wet threads

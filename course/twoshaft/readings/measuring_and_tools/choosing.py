@@ -15,11 +15,19 @@ TOOLS = [
 ]
 NONE = ["none", "None of these meets the rule"]
 JOBS = {
-    "outside": ["Journal of a shaft, diameter", "Spacer, length between its faces",
-                "Thrust washer, thickness", "Shim, thickness"],
-    "depth": ["Seat below the case face, depth", "Groove below the shaft end, depth"],
-    "movement": ["End float of a shaft, movement", "Run-out of a flange, movement"],
-}  # fmt: skip
+    "outside": [
+        ["Journal of a shaft, diameter", 20, 40],
+        ["Spacer, length between its faces", 8, 30],
+        ["Selector rail, diameter", 10, 15],
+        ["Cover plate, thickness", 5, 12],
+    ],
+    "depth": [
+        ["Seat below the case face, depth", 4, 30],
+        ["Groove below the shaft end, depth", 5, 40],
+    ],
+    "movement": [["End float of a shaft, movement", 0, 0], ["Run-out of a flange, movement", 0, 0]],
+}
+"""What is measured, and between which sizes it lies [mm]."""
 WIDTHS = {
     "outside": ((0.6, 0.9), (0.12, 0.3), (0.02, 0.06), (0.004, 0.008)),
     "depth": ((0.6, 0.9), (0.12, 0.3), (0.02, 0.06)),
@@ -39,6 +47,7 @@ def draw(lot: Lot) -> dict:
         low, high = widths[kind][turn]
         digits = 3 if high < 0.1 else 2
         width = round(stream.uniform(low, high), digits)
-        bottom = 0.0 if kind == "movement" else round(3 + stream.integer(3000) / 100, 2)
-        jobs.append([names[kind][turn], kind, bottom, round(bottom + width, digits)])
+        name, least, most = names[kind][turn]
+        bottom = round(stream.uniform(least, most), 2)
+        jobs.append([name, kind, bottom, round(bottom + width, digits)])
     return {"jobs": stream.shuffled(jobs), "tools": TOOLS, "none": NONE}

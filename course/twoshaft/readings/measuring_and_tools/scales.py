@@ -7,7 +7,7 @@ from twoshaft.readings.measuring_and_tools.lot import Lot
 PARTS = (
     "Locating dowel, diameter",
     "Detent plunger, diameter",
-    "Thrust washer, thickness",
+    "Distance sleeve, length",
     "Selector pin, diameter",
     "Bearing roller, diameter",
 )

@@ -157,9 +157,9 @@ given_table("Which pairs hold the shafts", ["pair", "can both be in?", "input sh
 gap_by_wear(train.synchronisers[-1])
 
 # %% [markdown]
-# A little wear costs much gap, because a slim cone turns wear into way: about nine times here. Below the least gap the ring soon meets the gear's face before it grips, and the change grates.
+# A little wear costs much gap, because a slim cone turns wear into way: **gap lost = wear divided by the sine of the half angle**. Below the least gap the ring soon meets the gear's face before it grips, and the change grates.
 #
-# What a ring can do depends on force, cone and **friction**. Oil of another kind changes the friction, and so does a ring that was fitted dry.
+# What a ring can do depends on force, cone and **friction**: torque = force × friction × mean radius ÷ sine of the half angle. Oil of another kind changes the friction, and so does a ring that was fitted dry.
 
 # %% tags=["rig"]
 ring = train.synchronisers[-1]
@@ -192,7 +192,7 @@ given_table(f"Play wanted: {play.play_mm[0]:g} to {play.play_mm[1]:g} mm", ["was
 # %% [markdown]
 # ## Road speed and speed drive
 #
-# One turn of the wheel carries the vehicle one circumference. With the ratio you get the road speed of each gear; with the teeth of the speed drive, the turns that the speed sensor or cable gets.
+# One turn of the wheel carries the vehicle one circumference, 2π times the rolling radius. With the ratio you get the road speed of each gear; with the teeth of the speed drive, the turns that the speed sensor or cable gets.
 
 # %% tags=["rig"]
 given_table("Road speed at 3000 r/min", ["gear", "km/h"],
@@ -207,7 +207,7 @@ given_table("Road speed at 3000 r/min", ["gear", "km/h"],
 # %% [markdown]
 # ## The last checks, in order
 #
-# Every check has its place: early enough that a fault can still be mended cheaply, late enough that what it checks is really there. The unit turns freely before the seals rub; gears and lockout are proven before the oil goes in; leaks are looked for with oil in.
+# Every check has its place: early enough that a fault can still be mended cheaply, late enough that what it checks is really there. The unit turns freely before the seals rub; gears and lockout are proven before the oil goes in; leaks are looked for with oil in. Where a unit has switches, each is tried with a test lamp once the gears are proven: the reverse switch closes in reverse and in no other gear.
 #
 # Put them in order. The bench says at once what is wrong, and why.
 

@@ -202,7 +202,7 @@ class GearRig(Screen):
             "way": 0 if not turned else (1 if turned > 0 else -1),
             "held": shaft == self.held,
             "words": mark_words(turned, self.train.least_count_turns),
-            "figure": "" if self.closed else f"{float(turned):+.2f} turns".replace("-", "−"),
+            "figure": "" if self.closed else turns_words(turned),
         }
 
     def plain_copy(self) -> str:
@@ -251,6 +251,18 @@ def state_sentence(train: GearTrain, engaged: Iterable[str], held: str = "") -> 
         free = next(s for s in (train.differential.left, train.differential.right) if s != held)
         return f"{said}; {body_name(train, free).lower()} turns twice as far as the ring gear."
     return f"{said}; the two wheels share its turns."
+
+
+def turns_words(turned: Fraction) -> str:
+    """Turns as a figure, with a sign once there is one.
+
+    Examples
+    --------
+    >>> turns_words(Fraction(-1, 4)), turns_words(Fraction(0))
+    ('−0.25 turns', '0.00 turns')
+    """
+    figure = f"{float(turned):+.2f}"
+    return f"{figure.lstrip('+-') if float(figure) == 0 else figure.replace('-', '−')} turns"
 
 
 def mark_words(turned: Fraction, least_count: float) -> str:

@@ -516,8 +516,10 @@ opposite = {"thicker": "thinner", "thinner": "thicker"}
 slips = [Slip("unknown", 0, "It can be said once what else turns is taken off; that is what the table is for.")]
 if state != "inside":
     slips += [Slip(f"{state}-{opposite[mend[state]]}", 0.25,
-                   "Too much or too little is right; the shim would make it worse."),
-              Slip("inside", 0, "Compare your preload with both limits once more.")]
+                   "Too much or too little is right; the shim would make it worse.")]
+known = {verdict, *(slip.value for slip in slips)}
+slips += [Slip(key, 0, "Compare your preload with both limits once more.")
+          for key, _ in cord["verdicts"] if key not in known]
 ref("cord-verdict", verdict, weight=3, outcome="judge-by-cord", slips=slips,
     lesson=f"{where}#pull-on-a-cord")
 

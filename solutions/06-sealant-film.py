@@ -219,12 +219,13 @@ age = ref(
 left = abs(limit - age)
 ref("clock-left", left, outcome="sealant-clock", tolerance={"absolute": Q(0.1, "min")},
     lesson=lesson + "the-clock")
-patch = "A patch leaves the skin where it is: skin neither sticks nor flows."
+do = "close" if age <= limit else "renew"
+patch = ("A patch leaves the skin where it is: skin neither sticks nor flows." if do == "renew"
+         else "Lifting it tears the film and lets air in: lifted means open.")
 told = {"recoat": patch, "wet": patch,
         "harder": "No clamp makes a skin flow, and too much torque harms the thread.",
         "close": "The first of the film is older than the sheet allows.",
         "renew": "The film is within its time: a new one costs time and sealant for nothing."}
-do = "close" if age <= limit else "renew"
 ref("clock-do", do, outcome="sealant-clock", weight=2, lesson=lesson + "the-clock",
     slips=[Slip(key, 0, text) for key, text in told.items() if key != do])
 

@@ -24,6 +24,8 @@ from twoshaft.readings.sealant_film import TASKS
 from twoshaft.units import load_unit, shipped_units
 from twoshaft.units.quantities import Q
 
+pytestmark = [pytest.mark.slow, pytest.mark.timeout(300)]
+
 LEARNERS = [f"a{i:03d}" for i in range(200)]
 DEEP = LEARNERS[:25]
 """Learners whose films are closed again here; a closing takes longer than a draw of the rest."""

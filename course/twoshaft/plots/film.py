@@ -6,7 +6,7 @@ import numpy as np
 from matplotlib.lines import Line2D
 from matplotlib.patches import Circle, Patch
 
-from twoshaft.models.film import Kind, Seal, State
+from twoshaft.models.film import Kind, Seal, State, half_round_radius
 from twoshaft.plots import style
 from twoshaft.plots.figure import Picture, label, legend, new_axes
 
@@ -105,7 +105,7 @@ def _lumps(axes, seal: Seal) -> None:
     beside = np.where((land.kind == Kind.OIL) | (land.kind == Kind.OUTSIDE), seal.over_m, 0.0)
     rows, columns = np.nonzero(beside)
     if rows.size:
-        lumps_mm = np.sqrt(2 * beside[rows, columns] * land.pitch_m / np.pi) * 1e3
+        lumps_mm = half_round_radius(beside[rows, columns] * land.pitch_m) * 1e3
         axes.scatter(
             land.x_m[columns] * 1e3,
             land.y_m[rows] * 1e3,

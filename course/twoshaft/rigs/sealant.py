@@ -13,7 +13,17 @@ import traitlets
 from twoshaft.errors import AnswerError
 from twoshaft.jobsheet.film_entries import entry_words, face_picture, hole_name, read_entries
 from twoshaft.jobsheet.screen import HERE, Screen, script, styles
-from twoshaft.models.film import Closed, Film, Hand, Kind, Pass, State, Work, stroke
+from twoshaft.models.film import (
+    Closed,
+    Film,
+    Hand,
+    Kind,
+    Pass,
+    State,
+    Work,
+    half_round_radius,
+    stroke,
+)
 from twoshaft.plots import style
 from twoshaft.units.unit import Unit
 
@@ -277,8 +287,8 @@ def _lumps(closed: Closed) -> list[list[Any]]:
     """Lumps beside the face: a radius [mm] and the points of about that size, for each size."""
     land, over = closed.work.land, closed.seal.over_m
     rows, columns = np.nonzero(over)
-    section_mm2 = over[rows, columns] * land.pitch_m * 1e6
-    radius = np.round(np.sqrt(2 * section_mm2 / np.pi) / SIZE_MM) * SIZE_MM
+    radius_mm = half_round_radius(over[rows, columns] * land.pitch_m) * 1e3
+    radius = np.round(radius_mm / SIZE_MM) * SIZE_MM
     x, y = land.x_m[columns] * 1e3, land.y_m[rows] * 1e3
     return [
         [round(float(size), 2), np.column_stack([x, y])[radius == size].round(1).tolist()]

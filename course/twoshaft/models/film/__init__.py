@@ -24,7 +24,7 @@ from twoshaft.models.film.passes import (
 )
 from twoshaft.models.film.seal import Pocket, Seal, State, close
 from twoshaft.models.film.spreading import spread
-from twoshaft.models.film.surplus import endangers, half_round, surplus
+from twoshaft.models.film.surplus import endangers, half_round, half_round_radius, surplus
 from twoshaft.models.film.work import Closed, Pace, Spot, Work
 
 __all__ = [
@@ -52,6 +52,7 @@ __all__ = [
     "find_leaks",
     "good_strokes",
     "half_round",
+    "half_round_radius",
     "leaking_holes",
     "line_mm",
     "nearest_stretch",

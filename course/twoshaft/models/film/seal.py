@@ -18,6 +18,7 @@ from twoshaft.models.film.land import Kind, Land
 from twoshaft.models.film.laying import Film
 from twoshaft.models.film.leaks import Leak, find_leaks
 from twoshaft.models.film.spreading import spread
+from twoshaft.models.film.surplus import half_round_radius
 from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.faces import Guide, Sealant
@@ -139,7 +140,7 @@ class Seal:
         inwards = np.where(land.kind == Kind.OIL, self.over_m, 0.0)
         rows, columns = np.nonzero(inwards)
         # A lump lies along the edge: its section is the cell's surplus over the cell's length.
-        lumps_mm = np.sqrt(2 * inwards[rows, columns] * land.pitch_m / np.pi) * 1e3
+        lumps_mm = half_round_radius(inwards[rows, columns] * land.pitch_m) * 1e3
         found = []
         for guide in land.face.guides:
             away_mm = 1e3 * np.hypot(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-import math
+import numpy as np
 
 from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
@@ -37,7 +37,12 @@ def half_round(volume: Q, length: Q) -> Q:
     """
     volume_mm3 = positive("volume", volume, "mm**3", "a lump along an edge", zero=True)
     length_mm = positive("length", length, "mm", "a lump along an edge")
-    return Q(math.sqrt(2 * volume_mm3 / length_mm / math.pi), "mm")
+    return Q(float(half_round_radius(volume_mm3 / length_mm)), "mm")
+
+
+def half_round_radius(section: np.ndarray | float) -> np.ndarray | float:
+    """Radius of half rounds of some sections, in the root of the sections' unit."""
+    return np.sqrt(2 * section / np.pi)
 
 
 def endangers(guide: Guide, lump: Q) -> bool:

@@ -20,6 +20,7 @@ from twoshaft.units.quantities import Q
 unit = open_sheet("gear-train-and-checks").unit
 train = unit.gear_train
 name = {gear.id: gear.name for gear in train.gears}
+first, second, third, *_, top = (gear.id for gear in train.gears if not gear.reverse)
 pinion = next(m.driving.shaft for m in train.meshes if m.id == train.final_drive)
 ONE = "one output, the other held"
 
@@ -42,7 +43,7 @@ ONE = "one output, the other held"
 # **Predict:** second gear has two meshes up to the ring gear. Does the ring gear turn the same way as the input, or the other way?
 
 # %% tags=["rig"]
-gear_rig(unit, engaged=["second"])
+gear_rig(unit, engaged=[second])
 
 # %% [markdown]
 # The blue gears drive. Turn the input shaft and watch the painted marks: touching gears always move opposite ways at the point where they touch. Two meshes turn the direction round twice, so the ring gear ends up turning the same way.
@@ -70,7 +71,7 @@ ratio_bars(train)
 # **Predict:** in third gear, how many turns of the input for one turn of the left wheel, the right one held? Then put your hand on the left wheel below and turn it once.
 
 # %% tags=["rig"]
-gear_rig(unit, engaged=["third"], held="right-output")
+gear_rig(unit, engaged=[third], held=train.differential.right)
 
 # %% [markdown]
 # Was your figure half of the one in the table? It has to be: the ring gear made only half a turn.
@@ -128,7 +129,7 @@ given_table("The ring gear's turns are the average", ["ring gear", "left wheel",
 # **Predict:** with second and fifth in, what can still turn?
 
 # %% tags=["rig"]
-gear_rig(unit, engaged=["second", "fifth"])
+gear_rig(unit, engaged=[second, top])
 
 # %% [markdown]
 # Input shaft, output shaft and ring gear are locked. **The wheels are not:** they still turn against each other. A hand or a rag near a drive shaft is not safe because the train is locked.

@@ -29,9 +29,7 @@ def unit():
 @pytest.fixture(scope="module", params=LEARNERS)
 def case(request, solution, unit):
     """One learner's record, clean reference and full answers."""
-    issued = issue_record(
-        "threaded-joints", unit, salt="test", learner=request.param, attempt=1
-    )
+    issued = issue_record("threaded-joints", unit, salt="test", learner=request.param, attempt=1)
     return issued, run_clean(solution, issued, unit), solve(solution, issued, unit)
 
 
@@ -213,9 +211,7 @@ def test_a_sound_step_ticked_is_told(solution, unit, marked):
         record
         for n in range(40)
         if (
-            record := issue_record(
-                "threaded-joints", unit, salt="test", learner=f"b{n}", attempt=1
-            )
+            record := issue_record("threaded-joints", unit, salt="test", learner=f"b{n}", attempt=1)
         )["given"]["job"]["id"]
         == "cover"
     )

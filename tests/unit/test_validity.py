@@ -4,6 +4,7 @@ import math
 
 import numpy as np
 import pytest
+
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.validity import in_range, ordered, positive, shown
 from twoshaft.units.quantities import Q

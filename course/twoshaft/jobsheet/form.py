@@ -170,8 +170,16 @@ class FormWidget(Screen):
         Its fields, in the order shown.
     """
 
-    _esm = script("renderForm", (HERE, "orderlist.js"), (HERE, "pathlist.js"), (HERE, "filmpad.js"), (HERE, "form.js"))
-    _css = styles((HERE, "orderlist.css"), (HERE, "pathlist.css"), (HERE, "filmpad.css"), (HERE, "form.css"))
+    _esm = script(
+        "renderForm",
+        (HERE, "orderlist.js"),
+        (HERE, "pathlist.js"),
+        (HERE, "filmpad.js"),
+        (HERE, "form.js"),
+    )
+    _css = styles(
+        (HERE, "orderlist.css"), (HERE, "pathlist.css"), (HERE, "filmpad.css"), (HERE, "form.css")
+    )
 
     task_id = traitlets.Unicode().tag(sync=True)
     header = traitlets.Unicode().tag(sync=True)

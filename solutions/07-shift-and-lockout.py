@@ -17,7 +17,7 @@ sheet = open_sheet("shift-and-lockout")
 given, unit = sheet.given, sheet.unit
 
 # %% tags=["reference"]
-from twoshaft.models import shift
+from twoshaft.models import order, shift
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking import Slip, ref
 

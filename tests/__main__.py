@@ -44,13 +44,16 @@ def main() -> int:
     python = str(environment.make("[dev]"))
     pytest = [python, "-m", "pytest", "-q", "-p", "no:cacheprovider"]
     two_cores = ["-n", "2", "--dist", "loadfile"]
+    notebooks = sorted(
+        str(p) for f in ("course/lessons", "solutions") for p in (ROOT / f).glob("*.ipynb")
+    )
     parts = [
         ("style", [python, "-m", "ruff", "check", "."]),
         (
             "notebooks in step with their sources",
             [python, "-m", "twoshaft_grader.notebooks", "compare"],
         ),
-        ("notebooks run", [*pytest, *two_cores, "--nbval-lax", "course/lessons", "solutions"]),
+        ("notebooks run", [*pytest, *two_cores, "--nbval-lax", *notebooks]),
         ("tests", [*pytest, *two_cores, "-m", "not browser and not bench"]),
     ]
     if options.no_browser:

@@ -17,16 +17,19 @@ from twoshaft.readings import (
 from twoshaft.units.unit import Unit
 
 MODULES = {
-    "shims-and-preload": shims_and_preload.draw,
-    "course-and-safety": course_and_safety.draw,
-    "measuring-and-tools": measuring_and_tools.draw,
-    "order-of-work": order_of_work.draw,
-    "threaded-joints": threaded_joints.draw,
-    "gear-train-and-checks": gear_train_and_checks.draw,
-    "sealant-film": sealant_film.draw,
-    "shift-and-lockout": shift_and_lockout.draw,
+    package.MODULE: package
+    for package in (
+        course_and_safety,
+        measuring_and_tools,
+        order_of_work,
+        threaded_joints,
+        shims_and_preload,
+        sealant_film,
+        shift_and_lockout,
+        gear_train_and_checks,
+    )
 }
-"""What draws the readings of each module."""
+"""The readings package of each module, in the course's order: its ``Lot`` and its ``TASKS``."""
 
 
 def draw(module: str, unit: Unit, *, salt: str, learner: str, attempt: int) -> dict:
@@ -48,19 +51,22 @@ def draw(module: str, unit: Unit, *, salt: str, learner: str, attempt: int) -> d
     Returns
     -------
     dict
-        By task name; plain data that can be written as JSON. It holds no answers.
+        By task name; plain data that can be written as JSON. Units stand in the names of figures.
+        It holds no answers: the models find those from it.
 
     Raises
     ------
     CourseError
         When no module has this id.
     UnitFileError
-        When the unit is too small for one of the tasks.
+        When the unit lacks a section, or holds too little for one of the tasks.
     """
     if module not in MODULES:
         known = ", ".join(MODULES)
         raise CourseError(f"there is no module {module!r}", mend=f"use one of: {known}")
-    return MODULES[module](unit, salt=salt, learner=learner, attempt=attempt)
+    package = MODULES[module]
+    lot = package.Lot.of(unit, module, salt, learner, attempt)
+    return {name: task(lot) for name, task in package.TASKS.items()}
 
 
 def issue_record(module: str, unit: Unit, *, salt: str, learner: str, attempt: int) -> dict:

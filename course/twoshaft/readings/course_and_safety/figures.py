@@ -42,7 +42,7 @@ TURNS = ("1 1/4", "1 1/2", "1 3/4", "1 1/3", "1 2/3")
 
 def draw_forms(lot: Lot) -> dict:
     """``options`` to tick and what is ``written`` in each: text and unit asked for."""
-    picked = lot.in_turn("read", READ, OF_EACH) + lot.in_turn("asked", ASKED_BACK, OF_EACH)
+    picked = lot.next_ones("read", READ, OF_EACH) + lot.next_ones("asked", ASKED_BACK, OF_EACH)
     keyed = list(enumerate(lot.stream.child("forms").shuffled(picked), 1))
     return {
         "options": [[f"w{n}", f"{text}, for {kind}"] for n, (text, _, kind) in keyed],
@@ -54,8 +54,8 @@ def draw_figures(lot: Lot) -> dict:
     """A torque for another scale, a stack, two angles and an oil level."""
     stream = lot.stream.child("figures")
     torque = _torque(lot)
-    (inches,) = lot.in_turn("inches", INCHES, 1)
-    (turns,) = lot.in_turn("turns", TURNS, 1)
+    (inches,) = lot.next_ones("inches", INCHES, 1)
+    (turns,) = lot.next_ones("turns", TURNS, 1)
     jug = 50 * (7 + stream.integer(7))
     poured = 2 + stream.integer(2)
     oil = round(poured * jug / 1000 + 0.1 * (3 + stream.integer(6)) + 0.05, 1)

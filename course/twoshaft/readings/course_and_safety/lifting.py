@@ -38,7 +38,7 @@ LOADS = ("main case half", "clutch housing half", "output shaft with its gears",
 def draw_lift(lot: Lot) -> dict:
     """What is lifted, in kg, cm and degrees, ``rows`` that say it, and what can be chosen."""
     stream = lot.stream.child("lift")
-    (load,) = lot.in_turn("loads", LOADS, 1)
+    (load,) = lot.next_ones("loads", LOADS, 1)
     # Alike many have to leave the load on the floor as may lift it; a resit changes which.
     best = stream.choice(("closer", "raise", "face"))
     heavy = (lot.learner_stream.child("heavy").integer(2) + lot.attempt) % 2 == 1

@@ -28,10 +28,10 @@ def _hazards(lot: Lot) -> tuple[dict[str, Hazard], dict[str, Hazard]]:
     grave = {p: h for p, hs in places.items() for h in hs if h.must_pass}
     lesser = {p: [h for h in hs if not h.must_pass] for p, hs in places.items()}
     stream = lot.stream.child("scene")
-    turn = lot.in_turn("grave", list(grave), GRAVE, more=GRAVE)
+    turn = lot.next_ones("grave", list(grave), GRAVE, more=GRAVE)
     today, other_day = ({p: grave[p] for p in part} for part in (turn[:GRAVE], turn[GRAVE:]))
     pool = [place for place, hazards in lesser.items() if hazards]
-    turn = lot.in_turn("lesser", pool, LESSER, more=len(pool) - LESSER)
+    turn = lot.next_ones("lesser", pool, LESSER, more=len(pool) - LESSER)
     free = [place for place in turn if place not in today]
     today |= {place: stream.choice(lesser[place]) for place in free[:LESSER]}
     place = next(place for place in free[LESSER:] if place not in other_day)
@@ -79,7 +79,7 @@ def draw_acts(lot: Lot) -> dict:
 def draw_first(lot: Lot) -> dict:
     """A job's name, its ``operations`` and their ``start`` order."""
     jobs = load_jobs()
-    (stage,) = lot.in_turn("first", jobs.stages, 1)
+    (stage,) = lot.next_ones("first", jobs.stages, 1)
     operations = list(jobs.operations_of[stage.id])
     task = OrderTask.from_unit(jobs, operations)
     stream = lot.stream.child("first")
@@ -98,7 +98,7 @@ def draw_eyes(lot: Lot) -> dict:
     picked = [
         job
         for eyes in (True, False)
-        for job in lot.in_turn(
+        for job in lot.next_ones(
             f"eyes-{eyes}", [j for j in lot.safety.jobs if j.eyes is eyes], JOBS_OF_EACH
         )
     ]
@@ -109,7 +109,7 @@ def draw_why(lot: Lot) -> dict:
     """Three ``cautions`` with six reasons as ``options``, of which one fits."""
     stream = lot.stream.child("why")
     cautions = []
-    for caution in lot.in_turn("why", lot.safety.cautions, WHYS):
+    for caution in lot.next_ones("why", lot.safety.cautions, WHYS):
         others: dict[str, list[str]] = {}
         for other in stream.shuffled(lot.safety.cautions):
             if other.theme != caution.theme:
@@ -127,7 +127,7 @@ def draw_course(lot: Lot) -> dict:
     Each field of the chain has its name, its points and what became of it.
     """
     stream = lot.stream.child("course")
-    facts = lot.in_turn("facts", lot.safety.facts, FACTS)
+    facts = lot.next_ones("facts", lot.safety.facts, FACTS)
     options = [
         [fact.id, fact.right if k < FACTS_RIGHT else fact.wrong]
         for k, fact in enumerate(stream.shuffled(facts))

@@ -13,9 +13,8 @@ from twoshaft.readings.gear_train_and_checks import (
     synchros,
 )
 from twoshaft.readings.gear_train_and_checks.lot import Lot
-from twoshaft.units.unit import Unit
 
-__all__ = ["MODULE", "TASKS", "draw"]
+__all__ = ["MODULE", "TASKS", "Lot"]
 
 MODULE = "gear-train-and-checks"
 
@@ -32,30 +31,3 @@ TASKS = {
     "final": final.draw,
     "hands": hands.draw,
 }
-
-
-def draw(unit: Unit, *, salt: str, learner: str, attempt: int) -> dict:
-    """Draw every task of the module.
-
-    Parameters
-    ----------
-    unit : Unit
-        The unit on the bench.
-    salt, learner : str
-        The cohort's salt and the learner's id.
-    attempt : int
-        Number of the attempt.
-
-    Returns
-    -------
-    dict
-        By task name. The unit of a figure stands in its name. Nothing in it is an answer: the
-        models find those from it.
-
-    Raises
-    ------
-    UnitFileError
-        When the unit has no gear train, or too little of it for a task.
-    """
-    lot = Lot.of(unit, MODULE, salt, learner, attempt)
-    return {name: task(lot) for name, task in TASKS.items()}

@@ -2,84 +2,38 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
-from typing import TypeVar
-
 from twoshaft.errors import UnitFileError
 from twoshaft.readings.keyed import Stream
+from twoshaft.readings.lots import Lot as CommonLot
 from twoshaft.units.sections.geartrain import GearEngaged, GearTrain, Mesh
-from twoshaft.units.unit import Unit
-
-T = TypeVar("T")
 
 
-@dataclass(frozen=True)
-class Lot:
-    """One learner's draw.
+class Lot(CommonLot):
+    """One learner's draw."""
 
-    Attributes
-    ----------
-    unit : Unit
-    train : GearTrain
-        The unit's gear train.
-    stream : Stream
-        The learner's stream for this attempt.
-    learner_stream : Stream
-        The learner's stream whatever the attempt.
-    attempt : int
-    """
+    NEEDS = ("gear_train",)
+    LACKS = "has too small a gear train for the task"
+    MEND = "give it more gears and synchronisers, or leave this module out"
 
-    unit: Unit
-    train: GearTrain
-    stream: Stream
-    learner_stream: Stream
-    attempt: int
+    def check(self) -> None:
+        """Ask for the parts of the gear train that tasks are made of."""
+        parts = {
+            "synchronisers": self.train.synchronisers,
+            "a speed drive": self.train.speed_drive,
+            "a reverse gear": [gear for gear in self.train.gears if gear.reverse],
+            "the play of its side gears": self.train.differential.side_gear_play,
+        }
+        for words, there in parts.items():
+            if not there:
+                raise UnitFileError(
+                    f"the gear train of unit {self.unit.identity.id!r} lacks {words}",
+                    mend="add it to the section 'gear train', or leave this module out",
+                )
 
-    @classmethod
-    def of(cls, unit: Unit, module: str, salt: str, learner: str, attempt: int) -> Lot:
-        """A learner's lot; UnitFileError when the unit says too little of its gear train."""
-        train = unit.gear_train
-        if train is None:
-            raise UnitFileError(
-                f"unit {unit.identity.id!r} has no gear train",
-                mend="add the section 'gear train', or leave this module out",
-            )
-        missing = [
-            words
-            for words, there in (
-                ("synchronisers", train.synchronisers),
-                ("a speed drive", train.speed_drive),
-                ("a reverse gear", [g for g in train.gears if g.reverse]),
-                ("the play of its side gears", train.differential.side_gear_play),
-            )
-            if not there
-        ]
-        if missing:
-            raise UnitFileError(
-                f"the gear train of unit {unit.identity.id!r} lacks {missing[0]}",
-                mend="add it to the section 'gear train', or leave this module out",
-            )
-        return cls(
-            unit,
-            train,
-            Stream(salt, learner, module, attempt),
-            Stream(salt, learner, module, -1),
-            attempt,
-        )
-
-    def in_turn(self, name: str, pool: Sequence[T]) -> list[T]:
-        """The pool in the learner's own order, its first member another one at each resit."""
-        mine = self.learner_stream.child(name).shuffled(pool)
-        turn = self.attempt % len(mine) if mine else 0
-        return mine[turn:] + mine[:turn]
-
-    def too_small(self, what: str) -> UnitFileError:
-        """The complaint that a unit does not hold enough for a task."""
-        return UnitFileError(
-            f"unit {self.unit.identity.id!r} has too small a gear train for the task {what!r}",
-            mend="give it more gears and synchronisers, or leave this module out",
-        )
+    @property
+    def train(self) -> GearTrain:
+        """The unit's gear train."""
+        return self.unit.gear_train
 
     @property
     def forward(self) -> list[GearEngaged]:

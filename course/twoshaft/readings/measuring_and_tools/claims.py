@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 
-from twoshaft.readings.measuring_and_tools.lot import TRIES, Lot
+from twoshaft.readings.lots import TRIES
+from twoshaft.readings.measuring_and_tools.lot import Lot
 
 SAYS = [
     ["inside", "Inside the limits"],

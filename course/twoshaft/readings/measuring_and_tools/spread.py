@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from twoshaft.models.gauges import stray
-from twoshaft.readings.measuring_and_tools.lot import TRIES, Lot
+from twoshaft.readings.lots import TRIES
+from twoshaft.readings.measuring_and_tools.lot import Lot
 
 COUNT = 6
 DO = [

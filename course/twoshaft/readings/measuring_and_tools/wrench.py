@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.joint import TorqueWrench, setting_with_adapter, torque_at_bolt
-from twoshaft.readings.measuring_and_tools.lot import TRIES, Lot
+from twoshaft.readings.lots import TRIES
+from twoshaft.readings.measuring_and_tools.lot import Lot
 from twoshaft.units.quantities import Q
 
 UNITS = {

@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from functools import cached_property
 from typing import TypeVar
 
-from twoshaft.errors import UnitFileError
 from twoshaft.models.order import OrderTask, Reason, plan_slip, sensible_order
 from twoshaft.readings.keyed import Stream
-from twoshaft.units.unit import Unit
+from twoshaft.readings.lots import Lot as CommonLot
 
 T = TypeVar("T")
 
@@ -17,29 +16,16 @@ HANDS = 4
 """Attempts over which a pool is dealt out."""
 
 
-@dataclass(frozen=True)
-class Lot:
-    """One learner's draw.
+class Lot(CommonLot):
+    """One learner's draw; ``task`` is the order of the whole unit."""
 
-    Attributes
-    ----------
-    unit : Unit
-        The unit.
-    task : OrderTask
-        The order of the whole unit.
-    stream : Stream
-        The learner's stream for this attempt.
-    learner_stream : Stream
-        The learner's stream whatever the attempt.
-    attempt : int
-        Number of the attempt.
-    """
+    LACKS = "is too small for the task"
+    MEND = "give it more operations and rules, or leave this module out"
 
-    unit: Unit
-    task: OrderTask
-    stream: Stream
-    learner_stream: Stream
-    attempt: int
+    @cached_property
+    def task(self) -> OrderTask:
+        """The order of the whole unit."""
+        return OrderTask.from_unit(self.unit)
 
     def in_turn(self, name: str, pool: Sequence[T]) -> list[T]:
         """The pool in the learner's own order, dealt out over the attempts.
@@ -57,13 +43,6 @@ class Lot:
     def part(self, operations: Iterable[str]) -> OrderTask:
         """The order of some of the unit's steps."""
         return OrderTask.from_unit(self.unit, operations)
-
-    def too_small(self, what: str) -> UnitFileError:
-        """The complaint that a unit does not hold enough for a task."""
-        return UnitFileError(
-            f"unit {self.unit.identity.id!r} is too small for the task {what!r}",
-            mend="give it more operations and rules, or leave this module out",
-        )
 
 
 def windows(

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from twoshaft.readings.sealant_film import amounts, clock, faces, questions, shelf
 from twoshaft.readings.sealant_film.lot import Lot
-from twoshaft.units.unit import Unit
 
-__all__ = ["MODULE", "TASKS", "draw"]
+__all__ = ["MODULE", "TASKS", "Lot"]
 
 MODULE = "sealant-film"
 
@@ -21,30 +20,3 @@ TASKS = {
     "closing": amounts.draw_closing,
     "after": questions.draw_after,
 }
-
-
-def draw(unit: Unit, *, salt: str, learner: str, attempt: int) -> dict:
-    """Draw every task of the module.
-
-    Parameters
-    ----------
-    unit : Unit
-        The unit on the bench.
-    salt, learner : str
-        The cohort's salt and the learner's id.
-    attempt : int
-        Number of the attempt.
-
-    Returns
-    -------
-    dict
-        By task name. The unit of a figure stands in its name. Nothing in it is an answer: the
-        models find those from it.
-
-    Raises
-    ------
-    UnitFileError
-        When the unit has no sealed faces, or none that suits a task.
-    """
-    lot = Lot.of(unit, MODULE, salt, learner, attempt)
-    return {name: task(lot) for name, task in TASKS.items()}

@@ -70,7 +70,7 @@ def draw_closing(lot: Lot) -> dict:
         }
         if not 3 <= _seconds(given) <= 90:
             continue
-        kinds = lot.in_turn("closing", list(CHANGES), 4)
+        kinds = lot.next_ones("closing", list(CHANGES), 4)
         changes = [_change(kind, stream) for kind in kinds]
         times = sorted(_seconds(changed(given, change)) for change in changes)
         if times[1] > 1.15 * times[0]:

@@ -2,53 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
-from typing import TypeVar
-
-from twoshaft.errors import UnitFileError
 from twoshaft.readings.keyed import Stream
+from twoshaft.readings.lots import Lot as CommonLot
 from twoshaft.units.sections.faces import Face, Sealant, SealantKind
-from twoshaft.units.unit import Unit
-
-T = TypeVar("T")
 
 
-@dataclass(frozen=True)
-class Lot:
-    """One learner's draw.
+class Lot(CommonLot):
+    """One learner's draw."""
 
-    Attributes
-    ----------
-    unit : Unit
-    stream : Stream
-        The learner's stream for this attempt.
-    learner_stream : Stream
-        The learner's stream whatever the attempt.
-    attempt : int
-    """
-
-    unit: Unit
-    stream: Stream
-    learner_stream: Stream
-    attempt: int
-
-    @classmethod
-    def of(cls, unit: Unit, module: str, salt: str, learner: str, attempt: int) -> Lot:
-        """The lot of a learner. UnitFileError if the unit has no sealed faces."""
-        if unit.faces is None:
-            raise UnitFileError(
-                f"unit {unit.identity.id!r} has no sealed faces",
-                mend="describe its faces, or leave this module out",
-            )
-        streams = (Stream(salt, learner, module, n) for n in (attempt, -1))
-        return cls(unit, *streams, attempt)
-
-    def in_turn(self, name: str, pool: Sequence[T], count: int = 1) -> list[T]:
-        """Some members of a pool, other ones at every attempt until all have had their turn."""
-        mine = self.learner_stream.child(name).shuffled(pool)
-        first = self.attempt * count % len(mine)
-        return [mine[(first + k) % len(mine)] for k in range(count)]
+    NEEDS = ("faces",)
+    LACKS = "lacks"
+    MEND = "add it to its faces, or leave this module out"
 
     def face(self, name: str) -> Face:
         """A face of the unit that can be coated stretch by stretch."""
@@ -67,13 +31,6 @@ class Lot:
             if sealant.kind is kind:
                 return sealant
         raise self.too_small(f"a sealant of the kind {kind.value}")
-
-    def too_small(self, what: str) -> UnitFileError:
-        """The complaint that a unit does not hold enough for a task."""
-        return UnitFileError(
-            f"unit {self.unit.identity.id!r} lacks {what}",
-            mend="add it to its faces, or leave this module out",
-        )
 
 
 def step(stream: Stream, low: float, high: float, size: float) -> float:

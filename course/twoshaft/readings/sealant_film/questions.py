@@ -133,7 +133,7 @@ OIL = [
 def draw_prepare(lot: Lot) -> dict:
     """``options`` to tick, and a ``scene`` (key, words, options)."""
     stream = lot.stream.child("prepare")
-    ticks = [*lot.in_turn("helps", HELPS, 4), *lot.in_turn("spoils", SPOILS, 4)]
+    ticks = [*lot.next_ones("helps", HELPS, 4), *lot.next_ones("spoils", SPOILS, 4)]
     key = lot.in_turn("scene", list(SCENES))[0]
     words, options = SCENES[key]
     return {

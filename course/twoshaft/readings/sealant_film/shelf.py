@@ -25,7 +25,7 @@ def draw_joints(lot: Lot) -> dict:
     stream = lot.stream.child("joints")
     slow = lot.sealant(SealantKind.ANAEROBIC)
     quick = lot.sealant(SealantKind.MOISTURE)
-    joints = [_joint(kind, stream, slow, quick) for kind in lot.in_turn("joints", KINDS, 3)]
+    joints = [_joint(kind, stream, slow, quick) for kind in lot.next_ones("joints", KINDS, 3)]
     return {
         "joints": stream.shuffled(joints),
         "options": OPTIONS,

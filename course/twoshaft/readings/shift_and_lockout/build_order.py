@@ -43,7 +43,7 @@ def draw(lot: Lot) -> dict:
     """``operations`` and the ``start`` order, which earns nothing."""
     parts = pool(lot.unit)
     if not parts:
-        raise lot.too_plain("order")
+        raise lot.too_small("order")
     part = OrderTask.from_unit(lot.unit, lot.in_turn("order", parts)[0])
     start = starting_order(part, lot.stream.child("order"))
     return {"operations": list(part.steps), "start": part.labelled(start)}

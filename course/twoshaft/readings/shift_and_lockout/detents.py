@@ -24,7 +24,7 @@ def draw_detent(lot: Lot) -> dict:
     ``friction``, ``depth_mm``, ``limits_n`` (least and most to leave the notch) and ``verdicts``.
     """
     if not lot.shift.detents:
-        raise lot.too_plain("detent")
+        raise lot.too_small("detent")
     stream = lot.stream.child("detent")
     detent = lot.in_turn("detent rail", lot.shift.detents)[0]
     wanted = lot.in_turn("detent verdict", [key for key, _ in VERDICTS])[0]
@@ -53,7 +53,7 @@ def draw_detent(lot: Lot) -> dict:
                 "limits_n": limits,
                 "verdicts": stream.shuffled(VERDICTS),
             }
-    raise lot.too_plain("detent")
+    raise lot.too_small("detent")
 
 
 def draw_lever(lot: Lot) -> dict:

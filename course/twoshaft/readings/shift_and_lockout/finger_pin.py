@@ -35,7 +35,7 @@ def draw(lot: Lot) -> dict:
                 "least_mm": LEAST_MM,
                 "verdicts": stream.shuffled(VERDICTS),
             }
-    raise lot.too_plain("pin")
+    raise lot.too_small("pin")
 
 
 def verdict(struck_mm: float, far_mm: float, least_mm: float) -> str:

@@ -129,7 +129,7 @@ def draw_reveal(lot: Lot) -> dict:
         if lot.kinds(id) != {NOTHING} and explains(lot.fitted(id), direct)
     ]
     if not pool:
-        raise lot.too_plain("reveal")
+        raise lot.too_small("reveal")
     (chosen,) = lot.named([lot.in_turn("reveal", pool)[0]])
     return {"misbuild": chosen}
 
@@ -200,7 +200,7 @@ def draw_one_test(lot: Lot) -> dict:
         if right and len(wrong) >= LEAST_WRONG:
             some["; ".join(tests[name][0] for name in names)] = made, parts
     if not some:
-        raise lot.too_plain("one_test")
+        raise lot.too_small("one_test")
     name = lot.in_turn("one_test", list(some))[0]
     made, parts = some[name]
     options = _options(lot, stream, made)
@@ -224,7 +224,7 @@ def draw_explain(lot: Lot) -> dict:
         options = _options(lot, stream, made, wrong)
         if options:
             return {"record": record(lot, made, parts), "options": lot.named(options)}
-    raise lot.too_plain("explain")
+    raise lot.too_small("explain")
 
 
 def _fitting(lot: Lot, made: Sequence[Done]) -> tuple[list[str], list[str]]:

@@ -39,7 +39,7 @@ def draw(lot: Lot) -> dict:
                 if gear and len(locked_rails(left, gear)) == 1:
                     cases.append((gear, pin))
     if not cases:
-        raise lot.too_plain("interlock")
+        raise lot.too_small("interlock")
     gear, missing = lot.in_turn("interlock case", cases)[0]
     pin = lot.in_turn("interlock pin", [p for p in shift.interlocks if p is not missing])[0]
     wanted = lot.in_turn("interlock verdict", [key for key, _ in VERDICTS])[0]
@@ -71,4 +71,4 @@ def _measured(lot: Lot, stream, pin, wanted: str) -> dict:
                 "ramp_deg": pin.ramp_deg,
                 "limit_mm": limit,
             }
-    raise lot.too_plain("interlock")
+    raise lot.too_small("interlock")

@@ -3,9 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
-from typing import TypeVar
 
 from twoshaft.errors import UnitFileError
 from twoshaft.models.shift import (
@@ -18,42 +16,31 @@ from twoshaft.models.shift import (
     symptoms,
 )
 from twoshaft.models.shift.handwork import Done
-from twoshaft.readings.keyed import Stream
+from twoshaft.readings.lots import Lot as CommonLot
 from twoshaft.units.sections.shift import Shift
-from twoshaft.units.unit import Unit
-
-T = TypeVar("T")
 
 MIRRORS = ((), ("travel",), ("turn",), ("travel", "turn"))
 
 
-@dataclass(frozen=True)
-class Lot:
-    """One learner's draw.
+class Lot(CommonLot):
+    """One learner's draw."""
 
-    Attributes
-    ----------
-    unit : Unit
-    shift : Shift
-        The unit's mechanism.
-    stream : Stream
-        The learner's stream for this attempt.
-    learner_stream : Stream
-        The learner's stream whatever the attempt.
-    attempt : int
-    """
+    NEEDS = ("shift",)
+    LACKS = "has too plain a shift mechanism for the task"
+    MEND = "give it more misbuilds or detents, or leave this module out"
 
-    unit: Unit
-    shift: Shift
-    stream: Stream
-    learner_stream: Stream
-    attempt: int
+    def check(self) -> None:
+        """Ask for a lockout."""
+        if not self.shift.must_block:
+            raise UnitFileError(
+                f"unit {self.unit.identity.id!r} has no shift mechanism with a lockout",
+                mend="give it a section shift with must block, or leave this module out",
+            )
 
-    def in_turn(self, name: str, pool: Sequence[T]) -> list[T]:
-        """The pool in the learner's own order, begun one further with every attempt."""
-        mine = self.learner_stream.child(name).shuffled(pool)
-        at = self.attempt % len(mine) if mine else 0
-        return mine[at:] + mine[:at]
+    @property
+    def shift(self) -> Shift:
+        """The unit's mechanism."""
+        return self.unit.shift
 
     @cached_property
     def mirror(self) -> tuple[str, ...]:
@@ -97,11 +84,3 @@ class Lot:
     def made(self, misbuilds: Sequence[str], moves: Sequence[str]) -> tuple[Done, ...]:
         """Moves made on the learner's mechanism with some misbuilds in it."""
         return follow(self.fitted(*misbuilds), moves)
-
-    def too_plain(self, what: str) -> UnitFileError:
-        """The complaint that a unit's mechanism does not hold enough for a task."""
-        return UnitFileError(
-            f"the shift mechanism of unit {self.unit.identity.id!r} is too plain for the task "
-            f"{what!r}",
-            mend="give it more misbuilds or detents, or leave this module out",
-        )

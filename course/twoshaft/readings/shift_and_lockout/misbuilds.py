@@ -31,7 +31,7 @@ def draw_symptoms(lot: Lot) -> dict:
             seen.add(lot.kinds(id))
             chosen.append(id)
     if len(chosen) < ASKED:
-        raise lot.too_plain("symptoms")
+        raise lot.too_small("symptoms")
     kinds = [[kind, words] for kind, words in KINDS.items()]
     return {"misbuilds": lot.named(chosen), "kinds": stream.shuffled(kinds)}
 
@@ -42,7 +42,7 @@ def draw_unseen(lot: Lot) -> dict:
     hidden = [m for m in lot.misbuild_ids if lot.kinds(m) == {NOTHING}]
     shown = [m for m in lot.misbuild_ids if lot.kinds(m) != {NOTHING}]
     if not hidden or len(shown) < 4:
-        raise lot.too_plain("unseen")
+        raise lot.too_small("unseen")
     options = [lot.in_turn("unseen", hidden)[0], *lot.in_turn("unseen others", shown)[:5]]
     return {
         "options": lot.named(stream.shuffled(options)),

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from twoshaft.models.bearing import Pair, bearing_torque, cord_pull, elements, turned
 from twoshaft.models.shim import target_interference
-from twoshaft.readings.shims_and_preload.lot import TRIES, Lot, sign_of
+from twoshaft.readings.lots import TRIES
+from twoshaft.readings.shims_and_preload.lot import Lot, sign_of
 from twoshaft.units.quantities import Q
 
 STATES = ("inside", "too-little", "too-much")

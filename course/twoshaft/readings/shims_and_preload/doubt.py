@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 
-from twoshaft.readings.shims_and_preload.lot import TRIES, Lot
+from twoshaft.readings.lots import TRIES
+from twoshaft.readings.shims_and_preload.lot import Lot
 from twoshaft.units.quantities import Q
 
 SOURCES = [

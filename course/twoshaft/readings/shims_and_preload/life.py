@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from twoshaft.models.bearing import Pair, life_against_setting
-from twoshaft.readings.shims_and_preload.lot import TRIES, Lot
+from twoshaft.readings.lots import TRIES
+from twoshaft.readings.shims_and_preload.lot import Lot
 from twoshaft.units.quantities import Q
 
 STEP_MM = 0.02

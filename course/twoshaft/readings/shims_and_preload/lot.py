@@ -3,63 +3,33 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
-from typing import TypeVar
 
-from twoshaft.errors import UnitFileError
 from twoshaft.models.shim import Stack, shim_sign, stack_budget
 from twoshaft.readings.keyed import Stream
+from twoshaft.readings.lots import Lot as CommonLot
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Arrangement, Bearings, Support, TaperBearing
-from twoshaft.units.unit import Unit
-
-T = TypeVar("T")
 
 EDGE_MM = 0.0005
 """A shim nearer than this to an edge is not asked about: a rounding would decide."""
-TRIES = 400
 
 
-@dataclass(frozen=True)
-class Lot:
-    """One learner's draw.
+class Lot(CommonLot):
+    """One learner's draw; the unit must have opposed taper rollers."""
 
-    Attributes
-    ----------
-    unit : Unit
-    bearings : Bearings
-        The unit's bearings.
-    stream : Stream
-        The learner's stream for this attempt.
-    learner_stream : Stream
-        The learner's stream whatever the attempt.
-    attempt : int
-    """
+    NEEDS = ("bearings",)
+    LACKS = "has no bearings that suit the task"
+    MEND = "look at its supports, targets and shim sets, or leave this module out"
 
-    unit: Unit
-    bearings: Bearings
-    stream: Stream
-    learner_stream: Stream
-    attempt: int
+    def check(self) -> None:
+        """Ask for taper rollers set with preload."""
+        if not self.preloaded:
+            raise self.too_small("stack")
 
-    @classmethod
-    def of(cls, unit: Unit, module: str, salt: str, learner: str, attempt: int) -> Lot:
-        """Make the lot of a learner. UnitFileError if the unit has no opposed taper bearings."""
-        if unit.bearings is None:
-            raise UnitFileError(
-                f"unit {unit.identity.id!r} has no bearings",
-                mend="give it a bearings section, or leave this module out",
-            )
-        lot = cls(
-            unit,
-            unit.bearings,
-            Stream(salt, learner, module, attempt),
-            Stream(salt, learner, module, -1),
-            attempt,
-        )
-        if not lot.preloaded:
-            raise lot.too_small("stack")
-        return lot
+    @property
+    def bearings(self) -> Bearings:
+        """The unit's bearings."""
+        return self.unit.bearings
 
     @property
     def preloaded(self) -> list[Support]:
@@ -89,19 +59,6 @@ class Lot:
         others = [s for s in self.bearings.supports if sign_of(s) != main]
         others = others or [s for s in self.bearings.supports if s.id != self.main.id]
         return self.in_turn("against", others or [self.main])[0]
-
-    def in_turn(self, name: str, pool: Sequence[T]) -> list[T]:
-        """The pool in the learner's own order, a step further at each attempt."""
-        mine = self.learner_stream.child(name).shuffled(pool)
-        shift = self.attempt % len(mine)
-        return mine[shift:] + mine[:shift]
-
-    def too_small(self, what: str) -> UnitFileError:
-        """The complaint that a unit does not hold enough for a task."""
-        return UnitFileError(
-            f"unit {self.unit.identity.id!r} has no bearings that suit the task {what!r}",
-            mend="look at its supports, targets and shim sets, or leave this module out",
-        )
 
 
 def sign_of(support: Support) -> int:

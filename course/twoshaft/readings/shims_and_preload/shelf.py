@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from twoshaft.models.shim import target_interference
+from twoshaft.readings.lots import TRIES
 from twoshaft.readings.shims_and_preload.lot import (
-    TRIES,
     Lot,
     measured,
     read_lengths,

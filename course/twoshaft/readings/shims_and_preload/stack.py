@@ -6,8 +6,8 @@ from twoshaft.models.bearing import Pair, bearing_torque, elements, support_chan
 from twoshaft.models.bearing.heat import Warm
 from twoshaft.models.shim import Stack, target_interference
 from twoshaft.readings.keyed import Stream
+from twoshaft.readings.lots import TRIES
 from twoshaft.readings.shims_and_preload.lot import (
-    TRIES,
     Lot,
     measured,
     quantities,

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from twoshaft.models.shim import Stack
-from twoshaft.readings.shims_and_preload.lot import TRIES, Lot, quantities, read_lengths, sign_of
+from twoshaft.readings.lots import TRIES
+from twoshaft.readings.shims_and_preload.lot import Lot, quantities, read_lengths, sign_of
 from twoshaft.units.quantities import Q
 
 FLOATS_MM = (0.14, 0.36)

@@ -6,7 +6,8 @@ from dataclasses import asdict
 
 from twoshaft.models.bearing.heat import support_change
 from twoshaft.models.shim import target_interference
-from twoshaft.readings.shims_and_preload.lot import TRIES, Lot
+from twoshaft.readings.lots import TRIES
+from twoshaft.readings.shims_and_preload.lot import Lot
 from twoshaft.readings.shims_and_preload.stack import CLEAR_MM, own_warmth, warm_parts
 
 WAYS = [

@@ -2,72 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
-from typing import TypeVar
 
-from twoshaft.errors import UnitFileError
 from twoshaft.models.joint import Fastening, nut_factor
-from twoshaft.readings.keyed import Stream
+from twoshaft.readings.lots import Lot as CommonLot
 from twoshaft.units.unit import Unit
 
-T = TypeVar("T")
 
-HANDS = 4
-"""Attempts over which a pool is dealt out."""
+class Lot(CommonLot):
+    """One learner's draw; ``fastenings`` are all groups of the unit."""
 
+    NEEDS = ("fasteners",)
+    LACKS = "has no fastener that suits the task"
+    MEND = "give it more groups of fasteners, or leave this module out"
 
-@dataclass(frozen=True)
-class Lot:
-    """One learner's draw.
-
-    Attributes
-    ----------
-    unit : Unit
-    fastenings : tuple of Fastening
-        Every group of the unit.
-    stream : Stream
-        The learner's stream for this attempt.
-    learner_stream : Stream
-        The learner's stream whatever the attempt.
-    attempt : int
-    """
-
-    unit: Unit
-    fastenings: tuple[Fastening, ...]
-    stream: Stream
-    learner_stream: Stream
-    attempt: int
-
-    @classmethod
-    def of(cls, unit: Unit, module: str, salt: str, learner: str, attempt: int) -> Lot:
-        """A learner's lot; UnitFileError when the unit says nothing of its fasteners."""
-        if unit.fasteners is None:
-            raise UnitFileError(
-                f"unit {unit.identity.id!r} has no fasteners",
-                mend="add the section 'fasteners', or leave this module out",
-            )
-        return cls(
-            unit,
-            _fastenings_of(unit),
-            Stream(salt, learner, module, attempt),
-            Stream(salt, learner, module, -1),
-            attempt,
-        )
-
-    def in_turn(self, name: str, pool: Sequence[T]) -> list[T]:
-        """The pool in the learner's own order, its first member another one at each resit."""
-        mine = self.learner_stream.child(name).shuffled(pool)
-        turn = self.attempt % len(mine) if mine else 0
-        return mine[turn:] + mine[:turn]
-
-    def too_small(self, what: str) -> UnitFileError:
-        """The complaint that a unit does not hold enough for a task."""
-        return UnitFileError(
-            f"unit {self.unit.identity.id!r} has no fastener that suits the task {what!r}",
-            mend="give it more groups of fasteners, or leave this module out",
-        )
+    @property
+    def fastenings(self) -> tuple[Fastening, ...]:
+        """Every group of the unit."""
+        return _fastenings_of(self.unit)
 
 
 @lru_cache(maxsize=8)

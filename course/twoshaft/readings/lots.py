@@ -1,0 +1,82 @@
+"""One learner's lot in one attempt: what every module's tasks are drawn from."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import ClassVar, Self, TypeVar
+
+from twoshaft.errors import UnitFileError
+from twoshaft.readings.keyed import Stream
+from twoshaft.units.unit import Unit
+
+T = TypeVar("T")
+
+TRIES = 400
+"""How often a figure may be drawn anew before the unit is called too small for its task."""
+
+
+@dataclass(frozen=True)
+class Lot:
+    """One learner's lot.
+
+    A module adds to it what its tasks share, says in ``NEEDS`` which sections of the unit file it
+    cannot do without, and in ``LACKS`` and ``MEND`` how it complains of a unit that holds too
+    little.
+
+    Attributes
+    ----------
+    unit : Unit
+    stream : Stream
+        The learner's stream for this attempt.
+    learner_stream : Stream
+        The learner's stream whatever the attempt.
+    attempt : int
+    """
+
+    unit: Unit
+    stream: Stream
+    learner_stream: Stream
+    attempt: int
+
+    NEEDS: ClassVar[tuple[str, ...]] = ()
+    LACKS: ClassVar[str] = "has nothing that suits the task"
+    MEND: ClassVar[str] = "describe more of it in its file, or leave this module out"
+
+    @classmethod
+    def of(cls, unit: Unit, module: str, salt: str, learner: str, attempt: int) -> Self:
+        """A learner's lot. UnitFileError when the unit lacks a section that the module needs."""
+        for section in cls.NEEDS:
+            if getattr(unit, section) is None:
+                raise UnitFileError(
+                    f"unit {unit.identity.id!r} has no section {section.replace('_', ' ')!r}",
+                    mend="add it, or leave this module out",
+                )
+        streams = (Stream(salt, learner, module, turn) for turn in (attempt, -1))
+        lot = cls(unit, *streams, attempt)
+        lot.check()
+        return lot
+
+    def check(self) -> None:
+        """Raise UnitFileError when the unit lacks what a module needs beyond whole sections."""
+
+    def in_turn(self, name: str, pool: Sequence[T]) -> list[T]:
+        """The pool in the learner's own order, begun one further with every attempt."""
+        mine = self.learner_stream.child(name).shuffled(pool)
+        turn = self.attempt % len(mine) if mine else 0
+        return mine[turn:] + mine[:turn]
+
+    def next_ones(self, name: str, pool: Sequence[T], count: int, more: int = 0) -> list[T]:
+        """So many of the pool, others at every attempt for as long as the pool lasts.
+
+        The pool lies in a ring in the learner's own order. ``more`` adds the ones after them.
+        """
+        ring = self.learner_stream.child(name).shuffled(pool)
+        start = self.attempt * count % len(ring)
+        return [ring[(start + k) % len(ring)] for k in range(count + more)]
+
+    def too_small(self, what: str) -> UnitFileError:
+        """The complaint that a unit does not hold enough for a task."""
+        return UnitFileError(
+            f"unit {self.unit.identity.id!r} {self.LACKS} {what!r}", mend=self.MEND
+        )

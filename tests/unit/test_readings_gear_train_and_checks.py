@@ -153,7 +153,7 @@ def test_nothing_given_is_an_answer_in_words(drawn):
 
 def test_a_unit_without_what_a_task_needs_is_refused(unit):
     for train, words in (
-        (None, "no gear train"),
+        (None, "no section 'gear train'"),
         (unit.gear_train.model_copy(update={"synchronisers": ()}), "synchronisers"),
         (unit.gear_train.model_copy(update={"speed_drive": None}), "speed drive"),
     ):

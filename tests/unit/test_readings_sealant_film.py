@@ -74,7 +74,7 @@ def test_every_unit_that_ships_has_enough(id):
 
 
 def test_a_unit_without_faces_says_so(unit):
-    with pytest.raises(UnitFileError, match="no sealed faces"):
+    with pytest.raises(UnitFileError, match="no section 'faces'"):
         given_to(unit.model_copy(update={"faces": None}), "someone")
 
 

@@ -61,7 +61,7 @@ def test_a_resit_changes_the_task_not_only_the_numbers(unit):
 
 
 def test_a_unit_without_fasteners_is_refused(unit):
-    with pytest.raises(UnitFileError, match="no fasteners"):
+    with pytest.raises(UnitFileError, match="no section 'fasteners'"):
         given_to(unit.model_copy(update={"fasteners": None}), "a001")
 
 

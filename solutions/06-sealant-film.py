@@ -121,7 +121,7 @@ for n, joint in enumerate(given["joints"]["joints"], 1):
 #
 # A bead is laid beside an oil way and pressed to the width of the face. Work out the film that it makes before any of it is pushed out, what is left over on the length given when the gap is full, and the lump inside: take half of what is left over as a half round along the edge, π *r*² / 2 = volume per length.
 #
-# Then decide. *9 points.*
+# Then decide. *11 points.*
 
 # %% tags=["rig"]
 bead = given["bead"]
@@ -182,7 +182,7 @@ ref("bead-nozzle", every - small - fat, outcome="size-film", weight=1.5, lesson=
     slips=[Slip(small, 0, "This bead does not fill the largest gap: the oil finds it."),
            Slip(fat, 0, "This bead puts a lump inside that is larger than the oil way bears.")])
 
-# %% tags=["mark"] task="bead" points=9
+# %% tags=["mark"] task="bead" points=11
 
 # %% [markdown] tags=["task"]
 # ## 4. Against the clock
@@ -236,7 +236,9 @@ ref("clock-do", do, outcome="sealant-clock", weight=2, lesson=lesson + "the-cloc
 #
 # Lay the sealant on this face. Choose tool, size, place and side, and press the button; or draw on the picture. Wiping a stretch takes off what lies on it.
 #
-# The work goes at the pace of the table, one pass after the other, and the clock starts with the first sealant. Your film is closed by the computer when it is marked. Done means: it **seals**, it is closed **in time**, **no lump** larger than the table allows comes near an oil way, and **no blind hole** (drawn filled) takes too much. **You must get this right to pass.** *12 points.*
+# The work goes at the pace of the table, one pass after the other, and the clock starts with the first sealant. Your film is closed by the computer when it is marked. Done means: it **seals**, it is closed **in time**, **no lump** larger than the table allows comes near an oil way, and **no blind hole** (drawn filled) takes too much. **You must get this right to pass.**
+#
+# Work out first what the clock says: how old the first sealant is when the face is closed, if all stretches are done once by finger, and if they are done once with a bead. *14 points.*
 
 # %% tags=["rig"]
 lay = given["lay"]
@@ -253,13 +255,26 @@ given_table("This face, today", ["what", "value"], [
     ("all stretches together are", f"{Work.of(unit, lay).length_mm:.0f} mm long")])
 
 # %% tags=["form"]
-sheet.form("lay", sheet.film("lay-film", "Lay the film", given["lay"]))
+sheet.form(
+    "lay",
+    sheet.number("lay-by-finger", "All stretches once by finger: how old is the first sealant then?", "min"),
+    sheet.number("lay-by-bead", "All stretches once with a bead: how old is the first sealant then?", "min"),
+    sheet.film("lay-film", "Lay the film", given["lay"]),
+)
 
 # %% tags=["reference"]
-ref("lay-film", film.Work.of(unit, given["lay"]), outcome="lay-film", must_pass=True,
-    lesson=lesson + "a-film-not-a-bead")
+work = film.Work.of(unit, given["lay"])
+for name, hand in (("lay-by-finger", film.Hand.FILM), ("lay-by-bead", film.Hand.BEAD)):
+    minutes = Q(work.minutes_taken(work.everywhere(hand, 1.0)), "min")
+    closing, other = Q(work.pace.close, "min"), {film.Hand.FILM: "bead", film.Hand.BEAD: "film"}[hand]
+    swapped = Q(work.length_mm / 100 * given["lay"]["pace"][other], "min") + closing
+    ref(name, minutes, outcome="sealant-clock", weight=3, tolerance={"absolute": Q(0.15, "min")},
+        lesson=lesson + "the-clock",
+        slips=[Slip(minutes - closing, 0.5, "The face is not closed with the last pass: what follows it counts too."),
+               Slip(swapped, 0, "This is the pace of the other tool.")])
+ref("lay-film", work, outcome="lay-film", weight=8, must_pass=True, lesson=lesson + "a-film-not-a-bead")
 
-# %% tags=["mark"] task="lay" points=12
+# %% tags=["mark"] task="lay" points=14
 
 # %% [markdown] tags=["task"]
 # ## 6. Round the bolts
@@ -358,7 +373,7 @@ ref("fault-lump", {place for _, place in closed.endangered}, outcome="judge-film
 #
 # *t* = *µ L B*³ / (2 *F*) × (1/*h₂*² − 1/*h₁*²)
 #
-# Put everything into metres, newtons and pascal-seconds first. Then say which change shortens it most. *6 points.*
+# Put everything into metres, newtons and pascal-seconds first. Then say which change shortens it most. *7 points.*
 
 # %% tags=["rig"]
 closing = given["closing"]
@@ -391,7 +406,7 @@ ref("closing-change", min(times, key=times.get), outcome="closing-time", weight=
     slips=[Slip(key, 0, "Put the factor into the formula and mind the powers: another change does more.")
            for key in times if key != min(times, key=times.get)])
 
-# %% tags=["mark"] task="closing" points=6
+# %% tags=["mark"] task="closing" points=7
 
 # %% [markdown] tags=["task"]
 # ## 9. Closed, and then?

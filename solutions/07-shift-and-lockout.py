@@ -89,7 +89,7 @@ ref("lockout-reading", reading, outcome="prove-lockout", must_pass=True,
 # %% [markdown] tags=["task"]
 # ## 3. The force of a detent
 #
-# You measured a detent spring and looked up the rest. Work out the spring's force with the ball home, the force along the rail that leaves the notch, and the force at the crest, where the spring is pressed together by the depth of the notch on top. Then decide by the maker's limits, which are for leaving the notch. *12 points.*
+# You measured a detent spring and looked up the rest. Work out the spring's force with the ball home, the force along the rail that leaves the notch, and the force at the crest, where the spring is pressed together by the depth of the notch on top. Then decide by the maker's limits, which are for leaving the notch. *14 points.*
 
 # %% tags=["rig"]
 d = given["detent"]
@@ -140,12 +140,12 @@ words = {"fit": "Put your force beside both limits once more.",
 ref("detent-verdict", verdict, outcome="detent-force", weight=2, lesson=at_lesson,
     slips=[Slip(key, 0, said) for key, said in words.items() if key != verdict])
 
-# %% tags=["mark"] task="detent" points=12
+# %% tags=["mark"] task="detent" points=14
 
 # %% [markdown] tags=["task"]
 # ## 4. From the rail to the hand
 #
-# A detent asks for a force along the rail. The finger turns on the selector shaft; outside, the lever sits square on the shaft. *8 points.*
+# A detent asks for a force along the rail. The finger turns on the selector shaft; outside, the lever sits square on the shaft. *10 points.*
 
 # %% tags=["rig"]
 lever = given["lever"]
@@ -176,7 +176,7 @@ ref("lever-angle", shift.turn_angle(way, radius), outcome="detent-force", tolera
     lesson=f"{where}#from-the-rail-to-the-hand",
     slips=[Slip(shift.turn_angle(way, arm), 0.25, "The way is measured at the finger's tip; use its radius.")])
 
-# %% tags=["mark"] task="lever" points=8
+# %% tags=["mark"] task="lever" points=10
 
 # %% [markdown] tags=["task"]
 # ## 5. One gear at a time

@@ -123,6 +123,12 @@ def test_one_stretch_forgotten(solution, unit, issued, work):
     assert field.share <= ONE_LEAK and work.face.segments[0].name in told(field)
 
 
+def test_the_closing_forgotten_in_the_clock_earns_half(solution, unit, issued, work):
+    minutes = work.length_mm / 100 * issued["given"]["lay"]["pace"]["bead"]
+    fields, _ = marked(solution, unit, issued, lay_by_bead=f"{minutes:.1f} min")
+    assert fields["lay-by-bead"].share == 0.5 and "follows it counts" in told(fields["lay-by-bead"])
+
+
 def test_coated_twice_takes_too_long_or_too_much(solution, unit, issued, work):
     twice = [*work.good_passes(), *work.everywhere(Hand.FILM, 0.1)]
     field, _ = lay(solution, unit, issued, twice)

@@ -31,12 +31,19 @@ def test_bench_says_what_each_place_brings_about(unit):
         "s01": ["blocked", "buried"],
     }
     assert bench.finding == (
-        "3 of 5 steps are in trouble: 1 cannot be done where it stands; 1 harms a part; "
+        "3 of 5 steps are in trouble: 1 cannot be done where it stands; 1 does harm; "
         "1 makes a check worthless."
     )
     assert all(note["shape"] and note["word"] for n in bench.judged["notes"].values() for note in n)
     blocked = bench.judged["notes"]["s01"][0]["text"]
     assert blocked == "Needs “Step 0” first. step 0 is needed first."
+
+
+def test_harm_to_a_person_is_not_called_harm_to_a_part(make_unit):
+    rule = {"id": "r", "kind": "harms", "earlier": "s00", "later": "s01", "reason": "it drops"}
+    for safety, word in ((True, "Can hurt somebody."), (False, "Does harm.")):
+        bench = order_bench(make_unit(2, rules=[{**rule, "safety": safety}]), start=["s01", "s00"])
+        assert bench.judged["notes"]["s01"][0]["word"] == word
 
 
 def test_bench_follows_the_browser(unit):

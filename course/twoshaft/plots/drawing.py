@@ -24,7 +24,7 @@ class LineKind:
 LINES = {
     RuleKind.CANNOT: LineKind("", "cannot be done without", "", style.INK_NOW),
     RuleKind.BURIES: LineKind("B", "buries", "7 4", style.OKABE_ITO["blue"]),
-    RuleKind.HARMS: LineKind("H", "harms a part", "2 3", style.OKABE_ITO["vermilion"]),
+    RuleKind.HARMS: LineKind("H", "does harm", "2 3", style.OKABE_ITO["vermilion"]),
     RuleKind.BLINDS: LineKind(
         "K", "makes a check worthless", "11 3 2 3", style.OKABE_ITO["purple"]
     ),

@@ -11,18 +11,19 @@ SHAPES = {"blocked": "■", "buried": "▼", "harmed": "◆", "blinded": "◇", 
 WORDS = {
     "blocked": "Cannot be done here.",
     "buried": "Out of reach here.",
-    "harmed": "Harms a part.",
+    "harmed": "Does harm.",
     "blinded": "Makes a check worthless.",
     "buries": "Buries a later step.",
 }
+HURTS = "Can hurt somebody."
 COUNTED = {
     "blocked": "cannot be done where {it} stand{s}",
     "buried": "{is_} out of reach",
-    "harmed": "harm{s} a part",
+    "harmed": "do{es} harm",
     "blinded": "make{s} a check worthless",
 }
-_ONE = {"it": "it", "s": "s", "is_": "is"}
-_MORE = {"it": "they", "s": "", "is_": "are"}
+_ONE = {"it": "it", "s": "s", "es": "es", "is_": "is"}
+_MORE = {"it": "they", "s": "", "es": "", "is_": "are"}
 STATE_OF = {"cannot": "blocked", "buries": "buries", "harms": "harmed", "blinds": "blinded"}
 
 
@@ -59,7 +60,7 @@ def remarks(task: OrderTask, found: Consequence) -> list[dict[str, str]]:
             {
                 "kind": state,
                 "shape": SHAPES[state],
-                "word": WORDS[state],
+                "word": HURTS if state == "harmed" and reason.safety else WORDS[state],
                 "text": why(task, reason, state),
             }
         )

@@ -396,6 +396,41 @@ def show_progress(assignment: AssignmentArgument = None, cohort: CohortOption = 
         _say(f"{name}: {'; '.join(f'{count} {stage}' for stage, count in counts.items())}.")
 
 
+@app.command("bench-sheet")
+def print_bench_sheet(
+    module: Annotated[str, typer.Argument(help="As threaded-joints; all for every module.")],
+    cohort: CohortOption = None,
+    unit: Annotated[
+        str, typer.Option(help="Without a cohort: a unit file, or the id of a shipped unit.")
+    ] = "",
+    paper: Annotated[str, typer.Option(help="a4 or letter.")] = "a4",
+    out: Annotated[
+        Path | None, typer.Option(help="Folder to write to; bench-sheets if not given.")
+    ] = None,
+) -> None:
+    """Print what an apprentice takes to the real unit: PDF, and HTML beside it."""
+    from twoshaft.units import load_unit
+    from twoshaft_grader.bench_sheets import modules_named, paper_named, write_sheets
+
+    size, modules = paper_named(paper), modules_named(module)
+    if unit and cohort:
+        raise CohortError(
+            "both a unit and a cohort are named", mend="leave one out; a cohort has its own unit"
+        )
+    place = None if unit else _cohort(cohort)
+    written = write_sheets(
+        modules,
+        load_unit(unit or place.unit_source),
+        out or (place.root if place else Path.cwd()) / "bench-sheets",
+        paper=size,
+        cohort=place.name if place else "",
+        college=place.college if place else "",
+    )
+    for pdf, _ in written:
+        _say(f"Wrote {pdf}, and the same as HTML.")
+    _say("No figure stands on them: torques and clearances come from the maker's manual.")
+
+
 @unit_app.command("check")
 def unit_check(
     file: Annotated[str, typer.Argument(help="A unit file, or the id of a shipped unit.")],

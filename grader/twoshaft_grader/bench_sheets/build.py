@@ -1,0 +1,45 @@
+"""The bench sheet of a module and unit."""
+
+from __future__ import annotations
+
+from twoshaft import __version__
+from twoshaft.units import Unit
+from twoshaft_grader.bench_sheets.content import Sheet
+from twoshaft_grader.bench_sheets.frame import cautions, signatures, watched
+from twoshaft_grader.bench_sheets.modules import recipe_of
+
+
+def bench_sheet(module: str, unit: Unit, *, cohort: str = "", college: str = "") -> Sheet:
+    """Make the bench sheet of a module for a unit.
+
+    Parameters
+    ----------
+    module : str
+        Module id, as ``threaded-joints``.
+    unit : Unit
+    cohort, college : str, optional
+        As the heading is to name them; left to be written in where empty.
+
+    Returns
+    -------
+    Sheet
+        Without a figure of the unit: what the maker's manual says is written in by hand.
+    """
+    recipe = recipe_of(module)
+    return Sheet(
+        number=recipe.number,
+        module=module,
+        title=recipe.title,
+        unit=unit.identity.name,
+        unit_version=unit.identity.version,
+        course_version=__version__,
+        invented=unit.identity.invented,
+        cohort=cohort,
+        college=college,
+        blocks=(
+            cautions(recipe.cautions, unit),
+            *recipe.make(unit),
+            *watched(module),
+            signatures(),
+        ),
+    )

@@ -1,0 +1,253 @@
+"""Bench sheets: every module, both shipped units, both papers; and that no figure gets on them."""
+
+import io
+import re
+from functools import lru_cache
+from html import unescape
+
+import pypdf
+import pytest
+
+from twoshaft.errors import CourseError
+from twoshaft.outcomes import Evidence, load_outcomes
+from twoshaft.readings.issue import MODULES
+from twoshaft.units import Unit, load_unit
+from twoshaft_grader.bench_sheets import (
+    Paper,
+    as_page,
+    as_pdf,
+    bench_sheet,
+    modules_named,
+    write_sheets,
+)
+from twoshaft_grader.bench_sheets.content import BLANK, without_figures
+from twoshaft_grader.bench_sheets.modules import RECIPES
+
+UNITS = ("tarnbeck-b5", "tarnbeck-b5-early")
+PHYSICS = ("fasteners", "fits", "bearings", "faces", "shift", "gear_train", "faults", "clocks")
+SIZES_PT = {Paper.A4: (595, 842), Paper.LETTER: (612, 792)}
+
+# Of the published lifting equation (NIOSH 94-110), where an index of 1 is the definition.
+PUBLISHED = ("index is above 1",)
+
+_shipped = lru_cache(load_unit)
+
+
+def changed(unit, **sections):
+    return Unit(**{name: getattr(unit, name) for name in Unit.model_fields} | sections)
+
+
+def numbers_of(value):
+    """All numbers in a section, however deep."""
+    if isinstance(value, bool):
+        return set()
+    if isinstance(value, int | float):
+        return {float(value)}
+    if isinstance(value, dict):
+        value = value.values()
+    elif not isinstance(value, list | tuple):
+        return set()
+    return {number for one in value for number in numbers_of(one)}
+
+
+@lru_cache
+def physics_of(unit_id):
+    unit = _shipped(unit_id)
+    held = (getattr(unit, name) for name in PHYSICS)
+    plain = [
+        [one.model_dump() for one in section]
+        if isinstance(section, tuple)
+        else section.model_dump()
+        for section in held
+        if section is not None
+    ]
+    return numbers_of(plain)
+
+
+def figures_in(text, sheet):
+    """Numbers that stand in a sheet's text, its frame (names, versions, pages) aside."""
+    text = re.sub(r"\s+", " ", text)
+    frame = (sheet.versions, f"Bench sheet {sheet.number}", sheet.unit, sheet.cohort, *PUBLISHED)
+    for known in filter(None, frame):
+        text = text.replace(known, " ")
+    text = re.sub(r"page \d+ of \d+", " ", text)
+    return {float(found.replace(",", ".")) for found in re.findall(r"\d+(?:[.,]\d+)?", text)}
+
+
+def read_pdf(data):
+    return pypdf.PdfReader(io.BytesIO(data))
+
+
+def text_of(data):
+    return "\n".join(page.extract_text() for page in read_pdf(data).pages)
+
+
+def page_text(html):
+    body = re.sub(r"<style>.*?</style>", " ", html, flags=re.S)
+    return unescape(re.sub(r"<[^>]+>", " ", body))
+
+
+@pytest.mark.parametrize("unit_id", UNITS)
+@pytest.mark.parametrize("module", RECIPES)
+def test_no_figure_of_the_unit_is_printed(module, unit_id):
+    unit = _shipped(unit_id)
+    sheet = bench_sheet(module, unit, cohort="Evening group")
+    for paper in Paper:
+        reader = read_pdf(as_pdf(sheet, paper))
+        pages = [page.extract_text() for page in reader.pages]
+        text = "\n".join(pages)
+        assert not figures_in(text, sheet) & physics_of(unit_id)
+        assert not figures_in(page_text(as_page(sheet, paper)), sheet) & physics_of(unit_id)
+        # Stronger still, while all is well: not one figure of any kind.
+        assert not figures_in(text, sheet)
+
+        for number, (page, own) in enumerate(zip(reader.pages, pages, strict=True), 1):
+            assert tuple(round(side) for side in page.mediabox[2:]) == SIZES_PT[paper]
+            own = " ".join(own.split())
+            assert f"page {number} of {len(pages)}" in own
+            assert sheet.versions in own
+            assert "Invented unit, for teaching" in own
+            assert "the maker's manual" in own.lower().replace("’", "'")
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["27 N·m", "0.05 mm", "0,05 mm", "26 to 28 Nm", "110 °C", "M8x1.25", "20 minutes", "38 teeth",
+     "0.12", "175 lbf·ft", "-5 µm", "90 %"],
+)  # fmt: skip
+def test_a_figure_in_a_units_words_is_left_blank(text):
+    unit = _shipped(UNITS[0])
+    first, *rest = unit.operations
+    planted = first.model_copy(update={"name": f"Tighten it to {text} now", "caution": f"{text}."})
+    parts = (unit.parts[0].model_copy(update={"single_use": True, "name": f"Part {text}"}),)
+    sheet = bench_sheet("whole-build", changed(unit, operations=(planted, *rest), parts=parts))
+    html = page_text(as_page(sheet))
+    assert f"Tighten it to {BLANK} now" in html
+    assert f"Part {BLANK}" in html
+    assert not figures_in(html, sheet)
+
+
+def test_the_proof_can_fail():
+    unit = _shipped(UNITS[0])
+    sheet = bench_sheet("threaded-joints", unit)
+    torque = unit.fasteners.groups[0].torque_nm[1]
+    assert figures_in(f"Tighten to {torque:g} of it, page 1 of 5", sheet) & physics_of(UNITS[0])
+
+
+def test_words_are_left_as_they_are():
+    for text in ("From bolt 1 to bolt 2", "Tarnbeck B5", "two gears", "page 1 of 3"):
+        assert without_figures(text) == text
+
+
+def test_every_module_of_the_course_has_a_sheet_of_its_own():
+    assert set(MODULES) <= set(RECIPES)
+    assert modules_named("all") == tuple(MODULES)
+    unit = _shipped(UNITS[0])
+    own = {name: {block.heading for block in recipe.make(unit)} for name, recipe in RECIPES.items()}
+    for name, headings in own.items():
+        assert len(headings) >= 5, name
+        assert all(headings - other for one, other in own.items() if one != name), name
+
+
+@pytest.mark.parametrize("module", RECIPES)
+def test_what_must_be_watched_and_signed_is_on_it(module):
+    text = page_text(as_page(bench_sheet(module, _shipped(UNITS[0]))))
+    for outcome in load_outcomes(module=module).values():
+        watched = outcome.evidence is not Evidence.OPEN_BOOK
+        assert not watched or outcome.id in text or outcome.statement.split(",")[0] in text
+    for word in ("Apprentice", "Instructor", "Assessor", "Bench no.", "Group", "Why:"):
+        assert word in text
+
+
+def test_the_proof_by_hand_follows_from_the_gate():
+    unit = _shipped(UNITS[0])
+    rows = {
+        row[0]: row[1]
+        for block in bench_sheet("shift-and-lockout", unit).blocks
+        if block.heading == "Proof by hand"
+        for row in block.rows
+    }
+    assert (
+        rows["From fifth straight into reverse, in the gate all the way"] == "must not be possible"
+    )
+    assert rows["From fifth to neutral, out of the gate, back, then reverse"] == "must be possible"
+    assert rows["With first or second in: fifth or reverse as well"] == "must not be possible"
+    assert sum(move.endswith("and back") for move in rows) == 6
+
+
+def test_the_build_record_has_every_step_its_holds_and_its_clocks():
+    unit = _shipped(UNITS[0])
+    sheet = bench_sheet("whole-build", unit)
+    record = [block for block in sheet.blocks if block.heading.startswith("Build record")]
+    steps = {row[1].split("\n")[0] for block in record for row in block.rows} - {""}
+    grouped = {id for group in unit.together for id in group.operations}
+    assert steps == {one.name for one in unit.operations if one.id not in grouped} | {
+        group.name for group in unit.together
+    }
+    notes = "\n".join(row[1] for block in record for row in block.rows).lower()
+    for one in (*unit.holds, *unit.clocks):
+        assert one.name.lower() in notes
+    for block in record:  # by the letters: the record gives no order away
+        names = [row[1] for row in block.rows if row[1]]
+        assert names == sorted(names)
+
+
+def test_umlauts_long_words_and_markup_print_as_text():
+    unit = _shipped(UNITS[0])
+    name = "Größe, à côté; #set text(1pt) <b>*_$ " + "Getriebeölablassschraube" * 6
+    sheet = bench_sheet("order-of-work", unit, cohort=name, college="École d'été")
+    text = text_of(as_pdf(sheet)).replace("\u200b", "").replace("\n", "")
+    assert "Größe, à côté; #set text(1pt) <b>*_$" in text
+    assert "École d'été" in text
+    assert "<b>*_$" not in as_page(sheet)
+
+
+def test_the_pdf_is_tagged_titled_and_the_same_again():
+    sheet = bench_sheet("sealant-film", _shipped(UNITS[0]))
+    data = as_pdf(sheet)
+    assert data == as_pdf(sheet)
+    root = read_pdf(data).trailer["/Root"]
+    assert root["/MarkInfo"]["/Marked"]
+    assert root["/Lang"] == "en"
+    assert (
+        read_pdf(data).metadata.title
+        == "Bench sheet: Sealant film, Tarnbeck B5 five-speed transaxle"
+    )
+    kinds = set()
+
+    def walk(node):
+        node = node.get_object()
+        if isinstance(node, list):
+            for one in node:
+                walk(one)
+        elif isinstance(node, dict):
+            kinds.add(node.get("/S"))
+            if "/K" in node:
+                walk(node["/K"])
+
+    walk(root["/StructTreeRoot"])
+    assert {"/H1", "/H2", "/Table", "/TH", "/TD"} <= kinds
+
+
+def test_a_unit_without_physics_and_a_module_without_a_recipe_still_print():
+    unit = _shipped(UNITS[0]).model_copy(
+        update=dict.fromkeys((*PHYSICS[:-1],)) | {"clocks": (), "holds": ()}
+    )
+    for module in (*RECIPES, "something-new"):
+        assert read_pdf(as_pdf(bench_sheet(module, unit))).pages
+    real = unit.model_copy(
+        update={"identity": unit.identity.model_copy(update={"invented": False})}
+    )
+    assert "Invented unit" not in as_page(bench_sheet("order-of-work", real))
+
+
+def test_files_are_written_whole_and_bad_names_are_refused_in_a_sentence(tmp_path):
+    unit = _shipped(UNITS[0])
+    ((pdf, page),) = write_sheets(("sealant-film",), unit, tmp_path / "out", paper=Paper.LETTER)
+    assert pdf.name == "06-sealant-film-tarnbeck-b5-letter.pdf"
+    assert pdf.read_bytes().startswith(b"%PDF") and page.read_text().rstrip().endswith("</html>")
+    assert {one.name for one in pdf.parent.iterdir()} == {pdf.name, page.name}
+    with pytest.raises(CourseError, match="not a folder"):
+        list(write_sheets(("sealant-film",), unit, pdf))
+    with pytest.raises(CourseError, match="there is no module 'sealant'"):
+        modules_named("sealant")

@@ -202,6 +202,18 @@ def test_umlauts_long_words_and_markup_print_as_text():
     assert "<b>*_$" not in as_page(sheet)
 
 
+@pytest.mark.parametrize("paper", Paper)
+def test_rows_are_high_enough_to_write_in(paper):
+    last = read_pdf(as_pdf(bench_sheet("sealant-film", _shipped(UNITS[0])), paper)).pages[-1]
+    heights = {}
+    last.extract_text(
+        visitor_text=lambda text, to_page, *_: heights.setdefault(text.strip(), to_page[5])
+    )
+    eight_mm = 8 * 72 / 25.4
+    assert heights["Apprentice"] - heights["Instructor"] >= eight_mm
+    assert heights["Instructor"] - heights["Assessor"] >= eight_mm
+
+
 def test_the_pdf_is_tagged_titled_and_the_same_again():
     sheet = bench_sheet("sealant-film", _shipped(UNITS[0]))
     data = as_pdf(sheet)

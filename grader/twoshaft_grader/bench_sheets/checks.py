@@ -47,7 +47,7 @@ def complaint() -> tuple[Block, ...]:
                 ("Built wrongly, or worn", 3.2),
                 ("It would explain", 2.4),
                 ("It would not explain", 2.4),
-                ("Likely, by how many", 1.2),
+                ("Happens often or seldom", 1.2),
             ],
             6,
             "Write down all that you can think of before the first check, also two at once.",

@@ -26,6 +26,15 @@ def test_made_folder_reads_back_and_is_found_from_inside(cohort):
     assert stat.S_IMODE(cohort.exchange.stat().st_mode) == 0o777
 
 
+def test_an_own_unit_file_is_found_from_anywhere(tmp_path, monkeypatch):
+    (tmp_path / "my-unit.yaml").touch()
+    monkeypatch.chdir(tmp_path)
+    made = make_cohort(tmp_path / "group", unit="my-unit.yaml")
+    monkeypatch.chdir(made.root)
+    assert open_cohort(made.root).unit_source == str(tmp_path / "my-unit.yaml")
+    assert make_cohort(tmp_path / "other").unit_source == "tarnbeck-b5"
+
+
 def test_nothing_is_overwritten(cohort, tmp_path):
     before = (cohort.root / "cohort.yaml").read_bytes()
     with pytest.raises(CohortError, match="cohort folder already"):

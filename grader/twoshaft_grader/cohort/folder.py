@@ -230,6 +230,8 @@ def make_cohort(
             f'the cohort id "{id}" will not do',
             mend="give --id in lower-case letters, digits and single hyphens, 40 at most",
         )
+    if Path(unit).is_file():  # named from where the command stands, found again from anywhere
+        unit = str(Path(unit).resolve())
     timezone = timezone or machine_timezone()
     _check_timezone(timezone, where="--timezone")
     cohort = Cohort(

@@ -3,7 +3,7 @@
 #
 # <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# Nine tasks about the order in which a two-shaft transaxle goes back together. Take about an hour. Every answer is saved as you give it; you can stop and come back.
+# Ten tasks about the order in which a two-shaft transaxle goes back together. Take about an hour. Every answer is saved as you give it; you can stop and come back.
 #
 # Many orders are right. You are marked on whether yours works, not on whether it is ours.
 #
@@ -143,7 +143,7 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 5. Mend a slip with the least rework
 #
-# The build has come as far as the list shows when somebody sees that one step was left out. Work out what has to come off before that step can be done, and nothing more. Then work out how many minutes that costs: taking those steps apart and doing them again. The forgotten step itself is not counted, since it has to be done anyway. *6 points.*
+# The build has come as far as the list shows when somebody sees that one step was left out. Work out what has to come off before that step can be done, and nothing more. Then work out how many minutes that costs: taking those steps apart and doing them again. The forgotten step itself is not counted, since it has to be done anyway. *8 points.*
 
 # %% tags=["rig"]
 given_table(
@@ -176,7 +176,7 @@ ref(
     "repair-minutes",
     Q(apart + again, "min"),
     outcome="least-rework",
-    weight=2,
+    weight=3,
     tolerance={"absolute": Q(0.1, "min")},
     lesson="02-order-of-work#a-slip-and-its-price",
     slips=[
@@ -185,12 +185,12 @@ ref(
     ],
 )
 
-# %% tags=["mark"] task="repair" points=6
+# %% tags=["mark"] task="repair" points=8
 
 # %% [markdown] tags=["task"]
 # ## 6. Keep within the time
 #
-# Once the first step of the table is done, a clock runs, and the last step must be finished before it ends. First work out how many minutes are left over when only what must lie between is done. Then tick every step that you may do between the first and the last and still be in time: those that must lie between, and those that may lie between and are short enough on their own. *5 points.*
+# Once the first step of the table is done, a clock runs, and the last step must be finished before it ends. First work out how many minutes are left over when only what must lie between is done. Then tick every step that you may do between the first and the last and still be in time: those that must lie between, and those that may lie between and are short enough on their own. *6 points.*
 
 # %% tags=["rig"]
 clock = given["clock"]
@@ -230,7 +230,7 @@ fits = {step for step in window.optional if clock["takes"].get(step, room + 1) <
 ref("clock-inside", asked & (set(window.inside) | fits), outcome="keep-the-clock", weight=2,
     lesson="02-order-of-work#clocks-and-holds")
 
-# %% tags=["mark"] task="clock" points=5
+# %% tags=["mark"] task="clock" points=6
 
 # %% [markdown] tags=["task"]
 # ## 7. Which parts must be new?
@@ -308,7 +308,48 @@ for n, pair in enumerate(given["why"]["pairs"], 1):
 # %% tags=["mark"] task="why" points=6
 
 # %% [markdown] tags=["task"]
-# ## 9. Which order must never be used?
+# ## 9. Several pairs of hands
+#
+# Some of you share this part of the build. Each step is done by one pair of hands without a break, and two steps can be done at the same time when neither waits for the other. Work out the times, count the orders, and tick the steps that must start the moment they can. *10 points.*
+
+# %% tags=["rig"]
+given_table("The steps to share", ["step", "what is done", "takes, min", "waits for"],
+            [tuple(row) for row in given["several_hands"]["rows"]])
+
+# %% tags=["form"]
+sheet.form(
+    "hands",
+    sheet.number("hands-alone", "How long does one pair of hands take for all of it?", "min"),
+    sheet.number("hands-least", "How long does it take at least, with as many hands as it can use?", "min"),
+    sheet.number("hands-orders", "In how many different orders can one pair of hands work?", ""),
+    sheet.choices("hands-waits", "Which steps must not start late, or all of it takes longer?",
+                  options=given["several_hands"]["options"]),
+)
+
+# %% tags=["reference"]
+shared, takes = given["several_hands"]["operations"], given["several_hands"]["takes"]
+part = order.OrderTask.from_unit(unit, shared)
+plan = order.with_many_hands(part, takes)
+where = "02-order-of-work#several-pairs-of-hands"
+ref("hands-alone", Q(plan.alone, "min"), outcome="share-the-work", tolerance={"absolute": Q(0.1, "min")},
+    lesson=where)
+one_pair = "That is the time of one pair of hands; steps that do not wait for each other can be done at once."
+ref("hands-least", Q(plan.minutes, "min"), outcome="share-the-work", weight=3,
+    tolerance={"absolute": Q(0.1, "min")}, lesson=where, slips=[
+        Slip(Q(plan.alone, "min"), 0, one_pair),
+        Slip(Q(max(takes.values()), "min"), 0, "The longest step alone does not set the time: some steps wait for others.")])
+
+# %% tags=["reference"]
+ref("hands-orders", order.count_orders(part).value, outcome="share-the-work", weight=3, lesson=where,
+    slips=[Slip(1, 0, "There are more: steps that do not wait for each other can change places.")])
+told = "This step can wait a while, and nothing else is held up by it."
+ref("hands-waits", set(plan.no_spare), outcome="share-the-work", weight=3, lesson=where,
+    slips=[Slip(step, 0, told) for step, spare in plan.spare.items() if spare > 0])
+
+# %% tags=["mark"] task="hands" points=10
+
+# %% [markdown] tags=["task"]
+# ## 10. Which order must never be used?
 #
 # Each of these plans has one slip. Two of the slips cost time or parts. One of them could hurt somebody or let the unit fail on the road. **You must get this one right to pass.** *3 points.*
 

@@ -114,6 +114,31 @@ build_simulator(unit)
 # At the start many steps are ready, since the sub-assemblies do not wait for each other. Near the end the choice gets small. A good plan uses the wide part: do at the bench, early, whatever will be needed in a hurry.
 
 # %% [markdown]
+# ## Several pairs of hands
+#
+# Steps that do not wait for each other can be done at the same time. Then the **longest chain** of steps that wait for each other sets the time: add up the minutes along every chain and take the largest sum. A step of that chain must not start late. Any other step can wait a little.
+#
+# **Predict:** how much quicker is a stage of this unit with as many hands as it can use? The differential's parts all hang together; look at the last column.
+
+# %% tags=["rig"]
+plans = [(s.name, order.with_many_hands(task)) for s, task in tasks]
+given_table(
+    "One pair of hands, and as many as can be used", ["stage", "alone, min", "many hands, min", "steps that must not wait"],
+    [(stage, f"{plan.alone:g}", f"{plan.minutes:g}", len(plan.no_spare)) for stage, plan in plans],
+)
+
+# %% tags=["rig"]
+from twoshaft.plots.hands import hands_chart
+
+parts = order.OrderTask.from_unit(unit, unit.operations_of[unit.stages[0].id])
+hands_chart(parts, order.with_many_hands(parts))
+
+# %% [markdown]
+# More hands than chains do not help: where everything waits for one step, the others stand and watch. Nor do they where there is one press, one oven or one torque wrench.
+#
+# How many orders can **one** pair of hands work in? Count on paper: write down what can be first, then for each of these what can be next, and so on. Steps that wait for nothing fit in anywhere.
+
+# %% [markdown]
 # ## Clocks and holds
 #
 # Some steps start a clock. Sealant skins over, a warm part cools, locking compound sets. From then on only what **must** lie between belongs there. Do everything else before the clock starts.
@@ -191,5 +216,6 @@ given_table("Rules that guard safety", ["comes first", "comes later", "why"],
 # ## Sources
 #
 # - The number of orders that work is the number of linear extensions of a partial order (Brightwell and Winkler 1991, from memory).
+# - The longest chain as the shortest time: the critical path method (Kelley and Walker 1959, from memory).
 # - The fewest steps to move is a smallest vertex cover of the pairs that stand the wrong way round (König 1931, Dilworth 1950, from memory).
 # - Order rules, minutes and parts are invented for this unit; that such rules exist is common practice, no source.

@@ -9,6 +9,7 @@ from twoshaft.models.order import (
     OrderTask,
     broken_safety,
     buried_steps,
+    count_orders,
     mark,
     model_order,
     new_parts,
@@ -18,6 +19,7 @@ from twoshaft.models.order import (
     replay,
     rework,
     window,
+    with_many_hands,
 )
 from twoshaft.readings import draw, issue_record
 from twoshaft.units.loader import load_unit, shipped_units
@@ -32,6 +34,7 @@ TASKS = [
     "clock",
     "new_parts",
     "why",
+    "several_hands",
     "safe",
 ]
 
@@ -264,3 +267,12 @@ def test_unknown_module_and_too_small_unit_are_refused_in_a_sentence(unit, make_
     little = make_unit(3, [(0, 1)])
     with pytest.raises(UnitFileError, match="too small for the task 'sub_assembly'"):
         draw("order-of-work", little, salt="s", learner="a", attempt=1)
+
+
+def test_sharing_is_equally_hard(unit, drawn):
+    for given in drawn.values():
+        shared = given["several_hands"]
+        part = OrderTask.from_unit(unit, shared["operations"])
+        plan = with_many_hands(part, shared["takes"])
+        assert len(shared["rows"]) == 7 and 8 <= count_orders(part).value <= 60
+        assert 3 <= len(plan.no_spare) <= 5 and plan.minutes <= 0.8 * plan.alone

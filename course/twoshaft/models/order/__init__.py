@@ -12,6 +12,7 @@ from twoshaft.models.order.count import (
     quick_order,
     random_order,
 )
+from twoshaft.models.order.hands import Hands, needs_directly, with_many_hands
 from twoshaft.models.order.mark import chance_r0, mark, share, starting_order
 from twoshaft.models.order.model import model_order, sensible_order
 from twoshaft.models.order.ready import Consequence, consequences, ready_steps, why_not
@@ -29,6 +30,7 @@ __all__ = [
     "Consequence",
     "Count",
     "Event",
+    "Hands",
     "OrderTask",
     "PlanSlip",
     "Reason",
@@ -44,6 +46,7 @@ __all__ = [
     "drawn_exactly",
     "mark",
     "model_order",
+    "needs_directly",
     "new_parts",
     "plan_slip",
     "quick_order",
@@ -57,4 +60,5 @@ __all__ = [
     "starting_order",
     "why_not",
     "window",
+    "with_many_hands",
 ]

@@ -6,6 +6,7 @@ from twoshaft.readings.order_of_work import (
     clock,
     new_parts,
     next_steps,
+    several_hands,
     slips,
     sub_assembly,
     whole_unit,
@@ -26,5 +27,6 @@ TASKS = {
     "clock": clock.draw,
     "new_parts": new_parts.draw,
     "why": why.draw,
+    "several_hands": several_hands.draw,
     "safe": slips.draw_safe,
 }

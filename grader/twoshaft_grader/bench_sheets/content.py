@@ -13,27 +13,25 @@ BLANK = "____"
 ROW_MM = 9
 """Least height of a row to write in, on paper."""
 
-_NUMBER = r"[+\-−±]?\d+(?:[.,]\d+)?"
-_MEASURE = (
-    r"(?:[mµu]?m|cm|in|inch(?:es)?|°\s?[CF]|degrees?|K|k?N(?:[·* ]?m)?|lbf?(?:[·* ](?:ft|in))?"
-    r"|k?g|[MG]Pa|bar|m?[lL]|lit(?:er|re)s?|min(?:utes?)?|seconds?|s|hours?|h|teeth|turns?|rpm|%)"
-)
+_NUMBER = r"[+\-−±]?(?:\d+(?:[.,]\d+)*[½¼¾⅓⅔⅛⅜⅝⅞]?|[½¼¾⅓⅔⅛⅜⅝⅞])"
 _FIGURE = re.compile(
-    rf"\bM\d+(?:[.,]\d+)?(?:\s?[x×]\s?\d+(?:[.,]\d+)?)?\b"  # a thread
-    rf"|{_NUMBER}(?:\s?(?:to|–|-)\s?{_NUMBER})?\s?{_MEASURE}(?!\w)"  # a number with its unit
-    rf"|[+\-−±]?\b\d+[.,]\d+\b"  # any number with decimals
+    # Numbers that only name: an ordinal, a numbered bolt or gear, and the lifting index
+    # (NIOSH 94-110), whose 1 is its definition. A unit after it makes it a figure.
+    r"(?P<name>\d+(?:st|nd|rd|th)\b"
+    r"|(?:[Bb]olts?|[Hh]oles?|[Gg]ears?|[Ss]teps?|[Nn]o\.|[Nn]umber|index is above) \d+"
+    r"(?![.,]?\d|\s?(?:N|kN|[mµu]m|°|%|lbf|kgf)))"
+    r"|\bM\d+(?:[.,]\d+)?(?:\s?[x×]\s?\d+(?:[.,]\d+)?)?\b"  # a thread
+    rf"|{_NUMBER}(?:\s?[–-]\s?{_NUMBER})?",
 )
 
 
 def without_figures(text: str) -> str:
-    """Return a text with every figure in it left blank.
+    """Return a text with every figure in it left blank; numbers that only name stay.
 
-    A figure is a number with its unit, a number with decimals, or the size of a thread.
-
-    >>> without_figures("Warm it to 110 °C, then tighten the M8 bolts to 27 N·m")
-    'Warm it to ____, then tighten the ____ bolts to ____'
+    >>> without_figures("Warm it to 110 °C, then tighten the M8 bolts to 27 N·m, bolt 12 last")
+    'Warm it to ____ °C, then tighten the ____ bolts to ____ N·m, bolt 12 last'
     """
-    return _FIGURE.sub(BLANK, text)
+    return _FIGURE.sub(lambda found: found["name"] or BLANK, text)
 
 
 @dataclass(frozen=True)

@@ -9,6 +9,7 @@ from twoshaft.readings import (
     gear_train_and_checks,
     measuring_and_tools,
     order_of_work,
+    reading_faults,
     sealant_film,
     shift_and_lockout,
     shims_and_preload,
@@ -27,6 +28,7 @@ MODULES = {
         sealant_film,
         shift_and_lockout,
         gear_train_and_checks,
+        reading_faults,
     )
 }
 """The readings package of each module, in the course's order: its ``Lot`` and its ``TASKS``."""

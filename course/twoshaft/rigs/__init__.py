@@ -5,11 +5,13 @@ from twoshaft.rigs.build import BuildSimulator, build_simulator
 from twoshaft.rigs.cord import CordBench, cord_bench
 from twoshaft.rigs.depth import DepthGauge, depth_gauge
 from twoshaft.rigs.face import FaceTightening, face_tightening
+from twoshaft.rigs.fault_board import FaultBoard, fault_board_rig
 from twoshaft.rigs.gate import GateRig, gate_rig
 from twoshaft.rigs.gears import GearRig, closed_gears, gear_rig
 from twoshaft.rigs.hazards import HazardPicture, hazard_picture
 from twoshaft.rigs.lifting import LiftingRig, lifting_rig
 from twoshaft.rigs.micrometer import Micrometer, micrometer
+from twoshaft.rigs.own_checks import OwnChecks, own_checks
 from twoshaft.rigs.rules import RulePicture, rule_picture
 from twoshaft.rigs.runout import RunOut, run_out_rig
 from twoshaft.rigs.sealant import SealantRig, sealant_rig
@@ -23,12 +25,14 @@ __all__ = [
     "CordBench",
     "DepthGauge",
     "FaceTightening",
+    "FaultBoard",
     "GateRig",
     "GearRig",
     "HazardPicture",
     "LiftingRig",
     "Micrometer",
     "OrderBench",
+    "OwnChecks",
     "RulePicture",
     "RunOut",
     "SealantRig",
@@ -40,12 +44,14 @@ __all__ = [
     "cord_bench",
     "depth_gauge",
     "face_tightening",
+    "fault_board_rig",
     "gate_rig",
     "gear_rig",
     "hazard_picture",
     "lifting_rig",
     "micrometer",
     "order_bench",
+    "own_checks",
     "reading_table",
     "rule_picture",
     "run_out_rig",

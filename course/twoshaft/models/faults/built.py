@@ -25,6 +25,8 @@ from twoshaft.units.unit import Unit
 Touched = frozenset[str]
 """Models' inputs: ``shift``, ``train``, ``order``, ``setting ID`` and ``joint ID``."""
 
+PARTS = ("shift", "setting", "joint", "train", "order")
+
 
 @dataclass(frozen=True)
 class AsBuilt:
@@ -90,6 +92,24 @@ def as_built(unit: Unit, misbuilds: Iterable[Misbuild]) -> AsBuilt:
 def touches(unit: Unit, misbuild: Misbuild) -> Touched:
     """Give the models' inputs that a misbuild changes."""
     return frozenset(_input_of(unit, change) for change in misbuild.changes)
+
+
+def part_of(unit: Unit, misbuild: str) -> str:
+    """Name the part of the work that a misbuild belongs to.
+
+    Returns
+    -------
+    str
+        ``shift``, ``setting``, ``joint``, ``train`` or ``order``; of a misbuild that touches
+        several, the first of these.
+
+    Raises
+    ------
+    KeyError
+        A misbuild that the unit does not have.
+    """
+    parts = {one.split()[0] for one in touches(unit, unit.faults.misbuild_by_id(misbuild))}
+    return next(one for one in PARTS if one in parts)
 
 
 def joint_of(unit: Unit, group: str) -> str:

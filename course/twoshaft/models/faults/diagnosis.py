@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from functools import cached_property
 
@@ -123,7 +123,9 @@ class Diagnosis:
         return next_check(self.unit, self.observed)
 
 
-def explain(unit: Unit, observed: Observed) -> Explanations:
+def explain(
+    unit: Unit, observed: Observed, among: Iterable[Misbuilds] | None = None
+) -> Explanations:
     """Find every set of none, one or two misbuilds that shows exactly what was observed.
 
     Parameters
@@ -131,23 +133,28 @@ def explain(unit: Unit, observed: Observed) -> Explanations:
     unit : Unit
     observed : mapping of str to Outcome or str
         By check; checks left out were not made.
+    among : iterable of Misbuilds, optional
+        Sets that it can only be, as ``[("plug-loose",), ("film-gap",)]``; all where left out.
 
     Raises
     ------
     OutOfRangeError
-        A check that the unit does not have, or an outcome that none of its checks can show.
+        A check that the unit does not have, an outcome that none of its checks can show, or a
+        set that cannot be in one unit.
     UnitFileError
         A unit without a faults section.
     """
     table = outcome_table(unit)
-    rows = np.flatnonzero(_agreeing(table, observed))
+    rows = np.flatnonzero(_agreeing(table, observed, among))
     rows = rows[np.argsort(-table.odds[rows], kind="stable")]
     odds = table.odds[rows]
     chances = odds / odds.sum() if rows.size else odds
     return Explanations(tuple(table.sets[r] for r in rows), tuple(chances.tolist()))
 
 
-def next_check(unit: Unit, observed: Observed) -> tuple[NextCheck, ...]:
+def next_check(
+    unit: Unit, observed: Observed, among: Iterable[Misbuilds] | None = None
+) -> tuple[NextCheck, ...]:
     """Rank the checks not made yet by what a minute of each is expected to tell.
 
     An outcome follows from the misbuilds without chance, so what a check tells is the entropy of
@@ -155,7 +162,7 @@ def next_check(unit: Unit, observed: Observed) -> tuple[NextCheck, ...]:
 
     Parameters
     ----------
-    unit, observed
+    unit, observed, among
         As for `explain`.
 
     Returns
@@ -164,7 +171,7 @@ def next_check(unit: Unit, observed: Observed) -> tuple[NextCheck, ...]:
         Best first; checks that can tell nothing more are left out.
     """
     table = outcome_table(unit)
-    odds = np.where(_agreeing(table, observed), table.odds, 0.0)
+    odds = np.where(_agreeing(table, observed, among), table.odds, 0.0)
     if not odds.any():
         return ()
     chances = odds / odds.sum()
@@ -202,8 +209,30 @@ def indistinguishable(unit: Unit) -> tuple[Alike, ...]:
     return tuple(sorted(found, key=lambda one: not one.silent))
 
 
-def _agreeing(table: Table, observed: Observed) -> np.ndarray:
-    agree = np.ones(len(table.sets), dtype=bool)
+def told(chance: float) -> float:
+    """What a check with two outcomes tells [bit], by how likely one of them is.
+
+    Parameters
+    ----------
+    chance : float
+        0 to 1.
+
+    Raises
+    ------
+    OutOfRangeError
+        A chance below 0 or above 1.
+    """
+    if not 0 <= chance <= 1:
+        raise OutOfRangeError("chance", f"{chance:g}", "0 to 1", "the course")
+    return _entropy(np.array([chance, 1 - chance]))
+
+
+def _agreeing(
+    table: Table, observed: Observed, among: Iterable[Misbuilds] | None = None
+) -> np.ndarray:
+    agree = np.full(len(table.sets), among is None)
+    for one in among or ():
+        agree[table.row(one)] = True
     for check, outcome in observed.items():
         agree &= table.codes[:, table.column(check)] == _code(table, check, outcome)
     return agree
@@ -219,4 +248,4 @@ def _code(table: Table, check: str, outcome: Outcome | str) -> int:
 
 def _entropy(chances: np.ndarray) -> float:
     some = chances[chances > 0]
-    return float(-(some * np.log2(some)).sum()) if some.size else 0.0
+    return abs(float((some * np.log2(some)).sum()))  # of chances, so never above nothing

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from functools import lru_cache
 
 from twoshaft.models.bearing import Pair, cord_pull
@@ -11,6 +12,7 @@ from twoshaft.models.faults.outcome import Sign
 from twoshaft.models.shim import Stack, target_interference
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Bearings, Support
+from twoshaft.units.sections.faults import CordCheck
 from twoshaft.units.sections.geartrain import GearTrain
 
 _FELT_MM = 0.15
@@ -33,8 +35,41 @@ def interference_mm(built: AsBuilt, support: Support) -> float:
     return stack.interference(Q(max(shim_mm, 0.0), "mm")).m_as("mm") + off_mm
 
 
-def cord(check, built: AsBuilt) -> list[Sign]:
-    """Pull on the cord against the pulls of the target's limits.
+@dataclass(frozen=True)
+class Pull:
+    """What the spring scale shows, and what it should.
+
+    Attributes
+    ----------
+    shown_n, alone_n : float
+        What the scale shows, and what the second pair takes of it by an earlier reading [N].
+    low_n, high_n : float
+        Pulls at the limits of the target, without the second pair [N].
+    doubt_n : float
+        How far a reading may lie outside them before it says anything [N].
+    """
+
+    shown_n: float
+    alone_n: float
+    low_n: float
+    high_n: float
+    doubt_n: float
+
+    @property
+    def rest_n(self) -> float:
+        """What is left for the pair that is judged [N]."""
+        return self.shown_n - self.alone_n
+
+    @property
+    def verdict(self) -> str:
+        """``light``, ``inside`` or ``heavy``."""
+        if self.rest_n < self.low_n - self.doubt_n:
+            return "light"
+        return "heavy" if self.rest_n > self.high_n + self.doubt_n else "inside"
+
+
+def pull(check: CordCheck, built: AsBuilt) -> Pull:
+    """Pull on the cord, and the pulls of the target's limits.
 
     Where a second pair turns too, what it takes alone was read before and is taken off, with the
     ratio that the unit should have.
@@ -61,12 +96,17 @@ def cord(check, built: AsBuilt) -> list[Sign]:
         what = Turned(what.name, (*what.parts, felt))
         alone_n = round(pull_n(Turned(more.name, (reckoned,))) / step) * step
         doubt_n = step
-    read_n = round(pull_n(what) / step) * step - alone_n
-    if read_n < low - doubt_n:
-        if read_n < step:
+    return Pull(round(pull_n(what) / step) * step, alone_n, low, high, doubt_n)
+
+
+def cord(check, built: AsBuilt) -> list[Sign]:
+    """Pull on the cord against the pulls of the target's limits."""
+    found = pull(check, built)
+    if found.verdict == "light":
+        if found.rest_n < check.resolution_n:
             return [Sign(f"none-{check.id}", "the bearings turn without any pull")]
         return [Sign(f"light-{check.id}", "the scale shows too little")]
-    if read_n > high + doubt_n:
+    if found.verdict == "heavy":
         return [Sign(f"heavy-{check.id}", "the scale shows too much")]
     return []
 

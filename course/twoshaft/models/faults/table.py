@@ -9,7 +9,7 @@ not a union of symptoms: nothing is added up.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from itertools import combinations
 
 import numpy as np
@@ -62,10 +62,27 @@ class Table:
             raise OutOfRangeError("check", check, ", ".join(self.checks), "the unit file")
         return self.checks.index(check)
 
+    def row(self, misbuilds: Misbuilds) -> int:
+        """Number of a set of misbuilds, in any order.
+
+        Raises
+        ------
+        OutOfRangeError
+            A set that is not there: an unknown misbuild, or two that exclude each other.
+        """
+        if frozenset(misbuilds) not in self._rows:
+            text = " and ".join(misbuilds)
+            raise OutOfRangeError("misbuilds", text, "what can be in one unit", "the unit file")
+        return self._rows[frozenset(misbuilds)]
+
+    @cached_property
+    def _rows(self) -> dict[frozenset[str], int]:
+        return {frozenset(chosen): row for row, chosen in enumerate(self.sets)}
+
     def outcome(self, misbuilds: Misbuilds, check: str) -> Outcome:
         """What a check shows for a set of misbuilds."""
         column = self.column(check)
-        return self.outcomes[column][self.codes[self.sets.index(misbuilds), column]]
+        return self.outcomes[column][self.codes[self.row(misbuilds), column]]
 
 
 @lru_cache(maxsize=8)

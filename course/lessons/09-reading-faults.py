@@ -1,0 +1,211 @@
+# %% [markdown]
+# # Reading faults backwards
+#
+# <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
+#
+# **After this lesson you can** work back from what a check shows to every misbuild that explains it, choose the check that tells most for its minutes, work out what a plan of checks costs, recognise two faults at once, say what no check can tell apart, and doubt a check before you doubt the unit.
+#
+# **Time:** 30 to 40 minutes. **What passing proves:** that you search for a fault with a plan, and that no unit leaves your bench on a guess.
+#
+# *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+from twoshaft.models import faults, geartrain
+from twoshaft.plots.faults import fault_board
+from twoshaft.plots.tables import given_table
+from twoshaft.rigs import fault_board_rig
+
+unit = open_sheet("reading-faults").unit
+table, section = faults.outcome_table(unit), unit.faults
+name = {one.id: one.name for one in (*section.misbuilds, *section.checks)}
+
+# %% [markdown]
+# ## Before you start
+#
+# - **Some faults end the search for the day.** A lockout that fails, or fails only sometimes; two gears that go in at once; a gear that does not stay in. On the road they lock the wheels or leave the driver without drive. Tag the unit, write down what was seen, and let nobody fit it.
+# - **Never drive to find out.** What the hand finds on the bench hurts nobody. What the road finds may.
+# - **A check that passes once and fails once has failed.** Something in there lies where it likes.
+# - Turn gears **by hand only**, fingers out of the teeth; say aloud when you turn while somebody else has a hand in the case.
+# - Before a unit is opened again its oil is **drained**, and its springs and balls come out under **eye protection**.
+#
+# On this page nothing can break. Try things.
+
+# %% [markdown]
+# ## From misbuild to symptom
+#
+# The build goes forwards: somebody does something wrongly, and a check shows it. The picture has one row for each misbuild of this unit, one column for each final check. Each square comes from working the models of gate, bearings, bolts, film and gears with that misbuild in them.
+#
+# **Predict:** are there misbuilds that show in no check? Are there two rows that look the same?
+
+# %% tags=["rig"]
+fault_board(unit)
+
+# %% [markdown]
+# Both. Some rows are empty, and two groups of rows are equal, letter by letter. Keep that in mind: it decides how far any search can go.
+#
+# Most rows have a mark in one column only. Two columns are crowded: the leaks and the lockout. One symptom there has several causes.
+
+# %% [markdown]
+# ## From symptom to misbuild
+#
+# Reading backwards means: which rows show **exactly** what was seen? What **passed** counts as much as what failed. A misbuild that would have failed a check that passed is out.
+#
+# **Predict:** the pull in neutral is too heavy. Which misbuilds explain it? And what does it change when you know that no end float was felt?
+
+# %% tags=["rig"]
+seen = {"pull-neutral": "heavy-pull-neutral"}
+more = {**seen, "feel-float": faults.PASSES, "click-bolts": faults.PASSES}
+rows = [(text, " · ".join(name[one] for one in faults.explain(unit, what).singles))
+        for text, what in (("pull in neutral too heavy", seen), ("the same; no float felt, all bolts click", more))]
+given_table("What explains it alone", ["seen", "misbuilds"], rows)
+
+# %% [markdown]
+# It changes nothing: neither of the two would have shown in the float or under the wrench. A check that cannot tell the suspects apart costs its minutes and gives nothing, however careful you make it.
+
+# %% [markdown]
+# ## The fault board
+#
+# Now search yourself. Say what each check showed; the board lists what explains all of it with as few misbuilds as possible, what each further check would tell, and what you have spent.
+#
+# **Try:** the lockout is not stopped. Then take it back, and let oil come out all round. Which check would you have made first?
+
+# %% tags=["rig"]
+fault_board_rig(unit)
+
+# %% [markdown]
+# After the failed lockout three misbuilds are left, and no further check splits them. After the oil one is left. The board orders the checks by what a **minute** of each tells, not by habit.
+
+# %% [markdown]
+# ## What a check is worth
+#
+# A check is worth something only if it can come out in more than one way. It tells most when both ways are **equally likely**. The measure is the bit: one bit halves what is left.
+#
+# How likely each suspect is follows from how often it is met: **its share of the sum of all that are left**. The chance that a check fails is the sum of the shares of those that fail it.
+#
+# **Predict:** what does a check tell that fails in nine units out of ten?
+
+# %% tags=["rig"]
+suspects = [("spring-left-out",), ("ball-left-out",), ("output-shim-too-thin",), ("plug-loose",)]
+left = faults.explain(unit, {}, among=suspects)
+given_table("Four suspects, one of which it is", ["misbuild", "often, in 1000", "share now, %"],
+            [(name[one[0]], section.misbuild_by_id(one[0]).often_per_1000, f"{100 * chance:.0f}")
+             for one, chance in zip(left.sets, left.chances)])
+
+# %% tags=["rig"]
+given_table("What is told, by how likely a check is to fail", ["chance of failing", "told, bit", "in a check of 4 min: bit a minute"],
+            [(f"{odds:.0%}", f"{faults.told(odds):.2f}", f"{faults.told(odds) / 4:.3f}") for odds in (0.5, 0.7, 0.8, 0.9, 0.95, 1.0)])
+
+# %% tags=["rig"]
+given_table("Checks on the four suspects", ["check", "minutes", "tells, bit", "bit a minute"],
+            [(name[one.check], one.minutes, f"{one.bits:.2f}", f"{one.bits_per_minute:.3f}")
+             for one in faults.next_check(unit, {}, among=suspects)])
+
+# %% [markdown]
+# A check that fails in nine of ten tells less than half a bit: you knew already. One that fails for certain tells nothing. The two long checks at the end of the list find the loose plug as surely as a short one finds its own suspect, but every minute of them tells less.
+#
+# All checks that are not in the list are worth **nothing now**: all four suspects pass them.
+
+# %% [markdown]
+# ## What a plan costs
+#
+# A plan is an order of checks. You stop as soon as one suspect is left, so what you spend depends on which it is. On average: **for each suspect, its share × the minutes until it is found; then add up**.
+#
+# **Predict:** the shortest check first, or the one that most likely ends the search?
+
+# %% tags=["rig"]
+checks = ("prove-lockout", "feel-detents", "pull-output")
+plans = [checks, ("feel-detents", "prove-lockout", "pull-output"), faults.quickest_plan(unit, checks, suspects)]
+given_table("Three checks for the same four suspects", ["order", "average, min", *(name[one[0]] for one in suspects)],
+            [(", then ".join(plan).replace("-", " "), f"{faults.expected_minutes(unit, plan, suspects).m_as('min'):.1f}",
+              *(f"{faults.minutes_spent(unit, plan, suspects, one).m_as('min'):g}" for one in suspects)) for plan in plans])
+
+# %% [markdown]
+# The right-hand columns are the minutes until each suspect is known. The loose plug costs the same in every order: none of the three finds it, so it is known only when all are made. What decides is the chance of ending the search **for each minute**: the share of the suspect divided by the minutes of its check. The largest goes first: here the pull, although it is the longest of the three.
+
+# %% [markdown]
+# ## Two faults at once
+#
+# Two misbuilds in one unit are rare: with shares of 6 and 5 in 1000, and neither having to do with the other, both are met in 0.006 × 0.005, that is 30 units in a million. So look for **one** that explains everything first, and for two only when no single one does.
+#
+# **Predict:** a bolt of the case turns before the click, and the ring gap of fifth is small. One or two?
+
+# %% tags=["rig"]
+fault_board_rig(unit, {"click-bolts": "turns-case-bolts-12", "feel-ring-gap": "ring-gap-small"})
+
+# %% [markdown]
+# Two: no row of the picture has both marks. Set the ring gap to “as it should be” and watch one misbuild come back. And a warning: when **one** is found and mended, make all checks again. A second one that fails the same check was hidden behind it.
+
+# %% [markdown]
+# ## What no check tells apart
+#
+# Some misbuilds show the same in every check. No clever order helps; only taking apart does. Others show in no check at all. Say so, on the record, instead of guessing.
+
+# %% tags=["rig"]
+strip = {"shift": "take the selector out; look at spring, plate and pin",
+         "setting": "take the ring out; measure the shim, look at the ring's seat",
+         "joint": "slacken the bolts; look at threads and faces", "order": "open the unit; look for the part"}
+groups = faults.indistinguishable(unit)
+given_table("Alike in every check", ["misbuilds", "show in", "to see which"],
+            [(" · ".join(name[one] for one in group.misbuilds), "no check" if group.silent else "the same checks, alike",
+              "; or ".join(dict.fromkeys(strip[faults.part_of(unit, one)] for one in group.misbuilds))) for group in groups])
+
+# %% [markdown]
+# The first group is the uncomfortable one. Oiled bolts click at the right torque and carry too much; a magnet is missed by nobody until the gears wear; the small pin is never asked for by the hand. They are made sure of **while they can be seen**: threads wiped, small parts counted aloud, the step ticked off and signed.
+
+# %% [markdown]
+# ## When the check is wrong
+#
+# Before you open a unit, ask whether the check was made as it should be. A false reading has its own pattern:
+#
+# - **Turns.** The ratio is driven teeth over driving teeth, pair by pair, multiplied. With one wheel held and only the other counted, the input shaft turns **half** as often for the same count.
+# - **Pull.** Torque = pull × radius of the drum. What else turns is taken off first.
+#
+# **Predict:** third is counted. Which figure means another wheel, and which only another way of counting?
+
+# %% tags=["rig"]
+gear, ways = unit.gear_train.gears[2], ("both outputs, averaged", "one output, the other held")
+given_table(f"{gear.name}, five turns: ratio {abs(float(geartrain.ratio(unit.gear_train, gear.id))):.3f}", ["counted", "input turns"],
+            [(way, abs(geartrain.count_turns(unit.gear_train, gear.id, 5, way).seen)) for way in ways]
+            + [("both, with a driven wheel of one tooth less",
+                abs(geartrain.count_turns(geartrain.with_wheel(unit.gear_train, gear.engages[0], "driven", 38), gear.id, 5, ways[0]).seen))])
+
+# %% tags=["rig"]
+given_table("A pull that was not taken as it should be", ["what was done", "the bearings then seem to take", "because"],
+            [(one.words, one.seems, one.why) for one in faults.FALSE_PULLS.values()])
+
+# %% [markdown]
+# A wrong wheel changes the count by a little, a wrong way of counting by half. And a false pull sends you to the wrong shim: the pair was right, and you set it wrong. Make the check again, **as the manual says**, before you believe it.
+
+# %% tags=["rig"]
+check = section.check_by_id("pull-neutral")
+pulls = [(what, faults.pull(check, faults.as_built(unit, [section.misbuild_by_id(one)] if one else []))) for what, one in
+         (("as it should be", ""), ("shim too thick", "diff-shim-too-thick"), ("shim left out", "diff-shim-left-out"))]
+given_table("The pull in neutral", ["differential", "scale, N", "of it output shaft, N", "rest, N", "limits, N"],
+            [(what, p.shown_n, p.alone_n, p.rest_n, f"{p.low_n:.0f} to {p.high_n:.0f}") for what, p in pulls])
+
+# %% [markdown]
+# ## The order of the checks
+#
+# Checks spoil each other. The pull in neutral is read before the drive-shaft seals go in, because new seals rub more than the bearings do. The lockout is proven with gate cover, lever and fork pin in place. Leaks are looked for once the oil is in. A check made too early or too late is not a weaker check: it is **none**.
+#
+# **Explain to yourself:** the total pull was read after the left seal went in, and it was inside the limits. What do you know?
+
+# %% [markdown]
+# ## A search in five steps
+#
+# 1. **Write down** what was seen, and what passed, before anything is taken apart.
+# 2. **Could it hurt somebody?** Tag it.
+# 3. **List** every misbuild that explains all of it; one at a time first, then two.
+# 4. **Choose** the check that tells most for its minutes. Doubt a reading before you believe it.
+# 5. When no check can tell more, **strip where you can see it**. Mend, and make **all** checks again.
+
+# %% [markdown]
+# ## Where this comes from
+#
+# - What a check tells: entropy of its outcomes in bits (Shannon 1948, from memory). Chance of each suspect: shares of how often each is met (Bayes, from memory).
+# - Largest chance for each minute first: a known rule for searching one of several places (from memory).
+# - What each misbuild shows: computed by the models of the other modules on an invented unit.
+# - How often a misbuild is met, minutes of checks, false readings, what takes a unit out of use: common practice, no source.
+#
+# Next: open the exercise from **start-here**.

@@ -1,0 +1,113 @@
+"""What a search costs: checks made in a given order until no more of them can tell anything."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from itertools import permutations
+
+from twoshaft.errors import OutOfRangeError
+from twoshaft.models.faults.diagnosis import explain
+from twoshaft.models.faults.table import Misbuilds, outcome_table
+from twoshaft.units.quantities import Q
+from twoshaft.units.unit import Unit
+
+MOST_CHECKS = 7
+"""All orders of so many checks are tried; 7 make 5040."""
+
+
+def minutes_spent(
+    unit: Unit, plan: Sequence[str], suspects: Iterable[Misbuilds], wrong: Misbuilds
+) -> Q:
+    """Time of a search in which one suspect is what is wrong [min].
+
+    It ends when a check leaves one suspect only, or when the plan is through.
+
+    Parameters
+    ----------
+    unit : Unit
+    plan : sequence of str
+        Checks, in the order in which they are made.
+    suspects : iterable of Misbuilds
+        What it can be.
+    wrong : Misbuilds
+        What it is.
+
+    Raises
+    ------
+    OutOfRangeError
+        A check that the unit does not have, or a suspect that cannot be in one unit.
+    """
+    table, left, spent = outcome_table(unit), [*suspects], 0.0
+    for check in plan:
+        if len(left) <= 1:
+            break
+        shown = table.outcome(wrong, check)
+        left = [one for one in left if table.outcome(one, check) == shown]
+        spent += float(table.minutes[table.column(check)])
+    return Q(spent, "min")
+
+
+def expected_minutes(unit: Unit, plan: Sequence[str], suspects: Iterable[Misbuilds]) -> Q:
+    """Time that a search takes on average [min], each suspect as often as it is met.
+
+    Parameters
+    ----------
+    unit, plan, suspects
+        As for `minutes_spent`.
+
+    Raises
+    ------
+    OutOfRangeError
+        As `minutes_spent`; also without any suspect.
+    """
+    suspects = [*suspects]
+    found = explain(unit, {}, among=suspects)
+    if not found.sets:
+        raise OutOfRangeError("suspects", "none", "at least one set of misbuilds", "the course")
+    spent = (
+        chance * minutes_spent(unit, plan, found.sets, one).m_as("min")
+        for one, chance in zip(found.sets, found.chances, strict=True)
+    )
+    return Q(sum(spent), "min")
+
+
+def quickest_plan(
+    unit: Unit, checks: Sequence[str], suspects: Iterable[Misbuilds]
+) -> tuple[str, ...]:
+    """The order of some checks that takes least on average; the first by name where several do.
+
+    Parameters
+    ----------
+    unit : Unit
+    checks : sequence of str
+        At most seven.
+    suspects : iterable of Misbuilds
+
+    Raises
+    ------
+    OutOfRangeError
+        As `expected_minutes`; also with too many checks.
+    """
+    if len(checks) > MOST_CHECKS:
+        raise OutOfRangeError("checks", str(len(checks)), f"at most {MOST_CHECKS}", "the course")
+    suspects = [*suspects]
+    plans = sorted(permutations(checks))
+    return min(plans, key=lambda plan: round(expected_minutes(unit, plan, suspects).m_as("min"), 9))
+
+
+def met_together(unit: Unit, misbuilds: Iterable[str]) -> float:
+    """How often some misbuilds are met in one unit, 0 to 1, each independent of the others.
+
+    Parameters
+    ----------
+    unit : Unit
+    misbuilds : iterable of str
+
+    Raises
+    ------
+    KeyError
+        A misbuild that the unit does not have.
+    """
+    often = (unit.faults.misbuild_by_id(one).often_per_1000 / 1000 for one in misbuilds)
+    return math.prod(often)

@@ -1,0 +1,126 @@
+"""Counts and pulls: a fault, or a check that was read or made wrongly."""
+
+from __future__ import annotations
+
+from twoshaft.models.faults import FALSE_PULLS, AsBuilt, pull
+from twoshaft.models.geartrain import count_turns, with_wheel
+from twoshaft.readings.lots import TRIES
+from twoshaft.readings.reading_faults.lot import Lot
+from twoshaft.units.sections.faults import SettingChange
+
+CASES = ("right", "held", "wheel")
+TURNS = (4.0, 5.0, 6.0, 8.0)
+CLEAR_TURNS = 4
+"""Steps of the least count that two readings of a count lie apart at least."""
+COUNT_SAYS = [
+    ["right", "The count is right: nothing is wrong here"],
+    ["held", "The count was made with one wheel held: make it again with both counted"],
+    ["wheel", "Another wheel is fitted: the count fits no way of counting the right one"],
+    ["slip", "The clutch slips: the count says nothing"],
+    ["sign", "The shafts turn the wrong way round: a hub is fitted back to front"],
+]
+STATES = ("light", "inside", "heavy")
+CLEAR_N = 2.5
+"""Steps of the scale that a pull keeps from its limits at least."""
+CORD_SAYS = [
+    ["light", "Too little: the pair has lost preload"],
+    ["inside", "Inside the limits: leave it"],
+    ["heavy", "Too much: the pair is squeezed"],
+    ["nothing", "Nothing can be said until the other shaft has been taken out"],
+]
+FALSE_SAYS = [
+    ["more", "The bearings seem to take more than they do: a sound pair looks too tight"],
+    ["less", "The bearings seem to take less than they do: a sound pair looks too loose"],
+    ["same", "It changes nothing in what the scale shows"],
+    ["scatter", "It reads now more, now less, by chance"],
+]
+
+
+def draw_count(lot: Lot) -> dict:
+    """Turns counted in one gear.
+
+    ``gear`` (id, name), ``wheels`` (what drives what, teeth), ``turns`` of both wheels on
+    average, ``seen`` input turns, ``step``, ``says``.
+    """
+    stream, train = lot.stream.child("count"), lot.unit.gear_train
+    case, step = lot.in_turn("count case", CASES)[0], train.least_count_turns
+    gears = [g for g in train.gears if not g.reverse and len(g.engages) == 1]
+    if not gears:
+        raise lot.too_small("count")
+    gear = lot.in_turn("count", gears)[0]
+    mesh = next(m for m in train.meshes if m.id == gear.engages[0])
+    final = next(m for m in train.meshes if m.id == train.final_drive)
+    both, held = "both outputs, averaged", "one output, the other held"
+    for _ in range(TRIES):
+        turns = stream.choice(TURNS)
+        right = abs(count_turns(train, gear.id, turns, both).seen)
+        half = abs(count_turns(train, gear.id, turns, held).seen)
+        if case == "wheel":
+            side = stream.choice(("driving", "driven"))
+            teeth = getattr(mesh, side).teeth + stream.choice((-3, -2, 2, 3))
+            other = with_wheel(train, mesh.id, side, teeth)
+            seen = abs(count_turns(other, gear.id, turns, both).seen)
+        else:
+            seen = right if case == "right" else half
+        apart = [abs(seen - one) for one in (right, half) if one != seen]
+        if min(apart) >= CLEAR_TURNS * step and (case == "wheel") == (len(apart) == 2):
+            break
+    else:
+        raise lot.too_small("count")
+    return {
+        "gear": [gear.id, gear.name],
+        "wheels": [
+            [words, m.driving.teeth, m.driven.teeth]
+            for words, m in ((gear.name, mesh), ("final drive", final))
+        ],
+        "turns": turns,
+        "seen": seen,
+        "step": step,
+        "says": stream.shuffled(COUNT_SAYS),
+    }
+
+
+def draw_cord(lot: Lot) -> dict:
+    """A pull on the cord of the closed unit in neutral.
+
+    ``check``, ``name`` of the pair judged and of the ``other``, ``shown_n``, ``alone_n``,
+    ``drum_mm``, ``low_n`` and ``high_n``, ``doubt_n``, ``says``; ``false`` (key, words) and
+    ``false_says``.
+    """
+    stream, unit = lot.stream.child("cord"), lot.unit
+    checks = [c for c in unit.faults.checks if c.kind == "cord" and c.and_support]
+    if not checks:
+        raise lot.too_small("cord")
+    check, state = checks[0], lot.in_turn("cord", STATES)[0]
+    support = unit.bearings.support_by_id(check.support)
+    other = unit.bearings.support_by_id(check.and_support)
+    clear = CLEAR_N * check.resolution_n
+    for _ in range(TRIES):
+        off = {
+            one.id: round(stream.uniform(-part, part), 3)
+            for one, part in ((support, 0.16), (other, 0.03))
+        }
+        changes = tuple(
+            SettingChange(kind="setting", support=one, shim_mm=mm) for one, mm in off.items() if mm
+        )
+        found = pull(check, AsBuilt(unit, unit.shift, unit.gear_train, settings=changes))
+        near = min(abs(found.rest_n - found.low_n), abs(found.rest_n - found.high_n))
+        if found.verdict == state and near >= clear and found.rest_n >= 2 * clear:
+            break
+    else:
+        raise lot.too_small("cord")
+    key = lot.in_turn("false", list(FALSE_PULLS))[0]
+    return {
+        "check": [check.id, check.name],
+        "name": support.name,
+        "other": other.name,
+        "shown_n": found.shown_n,
+        "alone_n": found.alone_n,
+        "drum_mm": support.cord_radius_mm,
+        "low_n": round(found.low_n, 1),
+        "high_n": round(found.high_n, 1),
+        "doubt_n": found.doubt_n,
+        "says": stream.shuffled(CORD_SAYS),
+        "false": [key, FALSE_PULLS[key].words],
+        "false_says": stream.shuffled(FALSE_SAYS),
+    }

@@ -1,0 +1,94 @@
+"""What the tasks of this module are drawn from: one learner's lot in one attempt."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import cached_property
+
+from twoshaft.models.faults import Table, indistinguishable, outcome_table
+from twoshaft.models.faults.built import touches
+from twoshaft.readings.lots import Lot as CommonLot
+
+
+class Lot(CommonLot):
+    """One learner's draw."""
+
+    NEEDS = ("faults", "gear_train", "bearings", "shift")
+    LACKS = "has too few misbuilds or checks for the task"
+    MEND = "describe more of them in its section faults, or leave this module out"
+
+    @cached_property
+    def table(self) -> Table:
+        """What every misbuild shows in every check."""
+        return outcome_table(self.unit)
+
+    @cached_property
+    def silent(self) -> list[str]:
+        """Misbuilds that no check shows."""
+        groups = indistinguishable(self.unit)
+        return [one for group in groups if group.silent for one in group.misbuilds]
+
+    @cached_property
+    def alike(self) -> list[tuple[str, ...]]:
+        """Groups of misbuilds that show, and show the same."""
+        return [group.misbuilds for group in indistinguishable(self.unit) if not group.silent]
+
+    @cached_property
+    def told(self) -> list[str]:
+        """Misbuilds that some check shows, in the unit's order."""
+        return [one.id for one in self.unit.faults.misbuilds if one.id not in self.silent]
+
+    @cached_property
+    def apart(self) -> list[str]:
+        """Misbuilds that the checks tell from every other."""
+        grouped = {one for group in self.alike for one in group}
+        return [one for one in self.told if one not in grouped]
+
+    def key(self, misbuild: str, check: str) -> str:
+        """What a check shows of one misbuild, as a key."""
+        return self.table.outcome((misbuild,), check).key
+
+    def failed(self, *misbuilds: str) -> list[str]:
+        """Checks that some misbuilds together do not pass, in the unit's order."""
+        chosen = tuple(misbuilds)
+        return [c for c in self.table.checks if not self.table.outcome(chosen, c).passes]
+
+    def kinds(self, misbuild: str) -> frozenset[str]:
+        """What a misbuild touches."""
+        return touches(self.unit, self.unit.faults.misbuild_by_id(misbuild))
+
+    def named(self, misbuilds: Sequence[str]) -> list[list[str]]:
+        """Misbuilds as pairs of id and name."""
+        return [[one, self.unit.faults.misbuild_by_id(one).name] for one in misbuilds]
+
+    def checks(self, ids: Sequence[str]) -> list[list[str]]:
+        """Checks as pairs of id and name."""
+        return [[one, self.unit.faults.check_by_id(one).name] for one in ids]
+
+    def minutes(self, check: str) -> float:
+        """Time of a check [min]."""
+        return self.unit.faults.check_by_id(check).minutes
+
+    def often(self, misbuild: str) -> float:
+        """How often a misbuild is met in 1000 units."""
+        return self.unit.faults.misbuild_by_id(misbuild).often_per_1000
+
+    def record(self, misbuilds: Sequence[str], checks: Sequence[str]) -> list[list[str]]:
+        """Rows of check, its name, the key and the words of what it shows."""
+        rows = []
+        for check in checks:
+            shown = self.table.outcome(tuple(misbuilds), check)
+            rows.append([check, self.unit.faults.check_by_id(check).name, shown.key, say(shown)])
+        return rows
+
+
+def say(outcome) -> str:
+    """What a check shows, in words short enough for a table."""
+    if len(outcome.signs) > 3:
+        return f"{outcome.signs[0].words.capitalize()}; and {len(outcome.signs) - 1} more like it."
+    return outcome.sentence
+
+
+def small(name: str) -> str:
+    """A name as it stands inside a sentence."""
+    return name[:1].lower() + name[1:]

@@ -1,0 +1,46 @@
+// The learner's own unit: make a check, read what it shows.
+
+function renderOwnChecks({ model, el }) {
+  const plan = model.get("plan");
+  const finding = make("p", { class: "ts-finding", role: "status" });
+  const body = make("tbody");
+  const rows = new Map();
+  for (const [id, name, minutes] of plan.checks) {
+    const button = make("button", { class: "ts-button", type: "button", "aria-label": `Make: ${name}`,
+      onclick: () => {
+        if (button.getAttribute("aria-disabled") !== "true") screen.send({ type: "make", check: id });
+      } }, "Make");
+    const shown = make("td", { class: "tsk-shown" });
+    rows.set(id, { button, shown });
+    body.append(make("tr", {}, make("th", { scope: "row" }, name),
+      make("td", { class: "tsk-number" }, `${minutes}`), make("td", {}, button), shown));
+  }
+  const screen = openScreen({ model, el }, {
+    kind: "rig",
+    lost() { for (const node of el.querySelectorAll("button")) node.disabled = true; },
+  });
+  screen.show(
+    make("p", { class: "ts-who" }, "Your unit. Checks are not saved; make them again after reopening."),
+    screen.alert, finding,
+    make("div", { class: "ts-scroll" }, make("table", { class: "tsk-board" },
+      make("caption", {}, "Checks of your unit"),
+      make("thead", {}, make("tr", {}, ...["Check", "min", "Do", "It shows"].map((text) =>
+        make("th", { scope: "col", class: text === "min" ? "tsk-number" : null }, text)))), body)));
+
+  function show() {
+    const view = model.get("view");
+    finding.textContent = view.finding;
+    for (const [id, { button, shown }] of rows) {
+      const made = view.shown[id];
+      // Kept in the tab order: the hand that made the check stays where it was.
+      button.setAttribute("aria-disabled", made ? "true" : "false");
+      button.classList.toggle("ts-off", Boolean(made));
+      button.textContent = made ? "Made" : "Make";
+      shown.textContent = made ? `${made[0] ? "✓" : "✗"} ${made[1]}` : "";
+      shown.classList.toggle("tsk-failed", Boolean(made) && !made[0]);
+    }
+  }
+  model.on("change:view", show);
+  show();
+  return () => { screen.close(); model.off("change:view", show); };
+}

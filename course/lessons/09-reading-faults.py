@@ -68,13 +68,13 @@ given_table("What explains it alone", ["seen", "misbuilds"], rows)
 #
 # Now search yourself. Say what each check showed; the board lists what explains all of it with as few misbuilds as possible, what each further check would tell, and what you have spent.
 #
-# **Try:** the lockout is not stopped. Then take it back, and let oil come out all round. Which check would you have made first?
+# **Try:** the lockout is not stopped. Take it back. Then: oil came out, but nobody noted where. Which check would you make next?
 
 # %% tags=["rig"]
 fault_board_rig(unit)
 
 # %% [markdown]
-# After the failed lockout three misbuilds are left, and no further check splits them. After the oil one is left. The board orders the checks by what a **minute** of each tells, not by habit.
+# After the failed lockout three misbuilds are left, and no further check splits them. After the oil six are left: whoever notes only “it leaks” has paid for the check and thrown half of it away. The board looks for one misbuild first and for pairs only when none does, and it orders the checks by what a **minute** of each tells, not by habit.
 
 # %% [markdown]
 # ## What a check is worth

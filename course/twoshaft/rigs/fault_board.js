@@ -6,17 +6,17 @@ function renderFaultBoard({ model, el }) {
   const spent = make("p", { class: "tsk-spent" });
   const left = make("ul", { class: "ts-sentences tsk-left" });
   const more = make("p", { class: "tsk-more" });
-  const body = make("tbody");
+  const body = make("tbody", { role: "rowgroup" });
   const rows = new Map();
   for (const [id, name, minutes, shows] of plan.checks) {
     const box = make("select", { class: "ts-box", "aria-label": `What it showed: ${name}`,
       onchange: () => screen.send({ type: "observe", check: id, shown: box.value }) },
       make("option", { value: "" }, "Not made"),
       ...shows.map(([key, words]) => make("option", { value: key }, words)));
-    const tells = make("td", { class: "tsk-number" });
-    const rate = make("td", { class: "tsk-number" });
-    const row = make("tr", {}, make("th", { scope: "row" }, name),
-      make("td", { class: "tsk-number" }, `${minutes}`), make("td", {}, box), tells, rate);
+    const tells = boardCell("would tell, bit", true);
+    const rate = boardCell("bit a minute", true);
+    const row = make("tr", { role: "row" }, make("th", { scope: "row", role: "rowheader" }, name),
+      boardCell("min", true, `${minutes}`), boardCell("it showed", false, box), tells, rate);
     rows.set(id, { box, tells, rate, row });
     body.append(row);
   }
@@ -26,14 +26,11 @@ function renderFaultBoard({ model, el }) {
     kind: "rig",
     lost() { for (const node of el.querySelectorAll("button, select")) node.disabled = true; },
   });
-  const head = (text, number) => make("th", { scope: "col", class: number ? "tsk-number" : null }, text);
   screen.show(
     make("p", { class: "ts-who" }, "Practice. Nothing here is marked or saved."),
     screen.alert, finding, left, more,
-    make("div", { class: "ts-scroll" }, make("table", { class: "tsk-board" },
-      make("caption", {}, "Checks: what each showed, and what it can still tell"),
-      make("thead", {}, make("tr", {}, head("Check"), head("min", true), head("It showed"),
-        head("would tell, bit", true), head("bit a minute", true))), body)),
+    boardTable("Checks: what each showed, and what it can still tell",
+      [["Check"], ["min", true], ["It showed"], ["would tell, bit", true], ["bit a minute", true]], body),
     spent, clear);
 
   function show() {
@@ -47,7 +44,7 @@ function renderFaultBoard({ model, el }) {
       const made = view.observed[id];
       const one = told.get(id);
       box.value = made ?? "";
-      tells.textContent = made !== undefined ? "made" : one ? one.bits : "nothing";
+      tells.textContent = one ? one.bits : made !== undefined ? "made" : "nothing";
       rate.textContent = one ? (one.rate + (one.rank === 0 ? " ◀ best next" : "")) : "–";
       row.classList.toggle("tsk-best", one?.rank === 0);
     }

@@ -9,11 +9,23 @@ import traitlets
 
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet.screen import Screen, script, styles
-from twoshaft.models.faults import PASSES, Diagnosis, outcome_table
+from twoshaft.models.faults import (
+    PASSES,
+    Diagnosis,
+    Explanations,
+    NextCheck,
+    explain,
+    next_check,
+    outcome_table,
+)
+from twoshaft.models.faults.table import Misbuilds
 from twoshaft.units.unit import Unit
 
 RIGS = "twoshaft.rigs"
-PAIRS_SHOWN = 6
+NOT_NOTED = "something"
+"""A check that did not pass, of which nobody wrote down what it showed."""
+SHOWN = 6
+"""Explanations listed at most, likeliest first."""
 
 
 class FaultBoard(Screen):
@@ -27,7 +39,7 @@ class FaultBoard(Screen):
         Keys of outcomes by check, at first.
     """
 
-    _esm = script("renderFaultBoard", (RIGS, "fault_board.js"))
+    _esm = script("renderFaultBoard", (RIGS, "board_table.js"), (RIGS, "fault_board.js"))
     _css = styles((RIGS, "rigs.css"), (RIGS, "faults.css"))
 
     plan = traitlets.Dict().tag(sync=True)
@@ -35,7 +47,7 @@ class FaultBoard(Screen):
 
     def __init__(self, unit: Unit, observed: dict[str, str] | None = None) -> None:
         self.unit = unit
-        self.search = Diagnosis(unit)
+        self.search, self.vague = Diagnosis(unit), ()
         for check, key in (observed or {}).items():
             self.search = self.search.observe(check, key)
         self._names = {one.id: one.name for one in unit.faults.misbuilds}
@@ -45,7 +57,7 @@ class FaultBoard(Screen):
         """Each check with its minutes and with what single misbuilds can show in it."""
         table, found = outcome_table(self.unit), []
         for check in self.unit.faults.checks:
-            shows = {PASSES: "As it should be"}
+            shows = {PASSES: "As it should be", NOT_NOTED: "Not passed, nobody noted what"}
             for one in self._names:
                 outcome = table.outcome((one,), check.id)
                 shows.setdefault(outcome.key, _short(outcome))
@@ -60,7 +72,7 @@ class FaultBoard(Screen):
         """Take down what a check showed, take it back, or begin anew."""
         kind = message.get("type")
         if kind == "clear":
-            self.search = Diagnosis(self.unit)
+            self.search, self.vague = Diagnosis(self.unit), ()
         elif kind == "observe":
             check, shown = message.get("check"), message.get("shown")
             known = {one[0]: [key for key, _ in one[3]] for one in self.plan["checks"]}
@@ -69,34 +81,75 @@ class FaultBoard(Screen):
                     f"check {check!r} does not show {shown!r}", mend="choose from the list"
                 )
             kept = {c: key for c, key in self.search.observed.items() if c != check}
-            self.search = Diagnosis(self.unit, {**kept, check: shown} if shown else kept)
+            noted = shown and shown != NOT_NOTED
+            self.search = Diagnosis(self.unit, {**kept, check: shown} if noted else kept)
+            self.vague = tuple(one for one in self.vague if one != check)
+            self.vague += (check,) if shown == NOT_NOTED else ()
         else:
             return
         self.view = self._view(message.get("turn"))
 
     @property
+    def _explanations(self) -> Explanations:
+        """All that explains what was noted, and that some checks did not pass."""
+        table = outcome_table(self.unit)
+        among = None
+        if self.vague:
+            among = [
+                one
+                for one in table.sets
+                if not any(table.outcome(one, check).passes for check in self.vague)
+            ]
+        return explain(self.unit, self.search.observed, among=among)
+
+    @property
+    def left(self) -> list[tuple[Misbuilds, float]]:
+        """Explanations with as few misbuilds as possible, each with its share among them.
+
+        Nothing while no check has failed: then a unit without misbuild explains it.
+        """
+        found = self._explanations
+        fewest = min((len(one) for one in found.sets), default=0)
+        if not fewest:
+            return []
+        few = [one for one in found.sets if len(one) == fewest]
+        shown = explain(self.unit, self.search.observed, among=few)
+        return list(zip(shown.sets, shown.chances, strict=True))
+
+    @property
+    def ranked(self) -> tuple[NextCheck, ...]:
+        """Checks that tell something about what is left, best first."""
+        among = [one for one, _ in self.left] or None
+        return next_check(self.unit, self.search.observed, among=among)
+
+    @property
     def finding(self) -> str:
         """What the observations leave, as a sentence."""
-        found, seen = self.search.explanations, self.search.observed
-        if not seen:
-            return "No check is made yet: anything can be in the unit."
+        found, left, ranked = self._explanations, self.left, self.ranked
         if not found.sets:
             return "Nothing here explains all of that, not even two at once. Make the checks again."
-        best = self.search.next_checks
-        after = (
-            f" Best next: {self._check(best[0].check)} ({best[0].minutes:g} min)."
-            if best
-            else " No check can tell more."
+        best = ""
+        if ranked:
+            best = f" Best next: {self._check(ranked[0].check)} ({ranked[0].minutes:g} min)."
+        if not self._seen:
+            return f"No check is made yet: anything can be in the unit.{best}"
+        if not left:
+            return f"Nothing wrong was seen yet.{best}"
+        pair = len(left[0][0]) == 2
+        if len(left) == 1:
+            start = "No misbuild alone explains it; one pair does." if pair else ""
+            return start or "One misbuild explains it."
+        start = (
+            f"No misbuild alone explains it; {len(left)} pairs do."
+            if pair
+            else f"{len(left)} misbuilds explain it, each alone."
         )
-        if all(key == PASSES for key in seen.values()):
-            return f"Nothing wrong was seen yet.{after}"
-        singles = len(found.singles)
-        if not singles:
-            pairs = len(found.doubles)
-            word = "one pair does" if pairs == 1 else f"{pairs} pairs do"
-            return f"No misbuild alone explains it; {word}.{after}"
-        word = "One misbuild explains it" if singles == 1 else f"{singles} misbuilds explain it"
-        return f"{word} alone.{after}"
+        return f"{start}{best or ' No check tells them apart: only taking apart shows which.'}"
+
+    @property
+    def _seen(self) -> dict[str, str]:
+        """What each check showed, noted or not."""
+        return {**self.search.observed, **dict.fromkeys(self.vague, NOT_NOTED)}
 
     def _check(self, check: str) -> str:
         name = self.unit.faults.check_by_id(check).name
@@ -105,32 +158,24 @@ class FaultBoard(Screen):
     @property
     def minutes(self) -> float:
         """Time of the checks made [min]."""
-        return sum(self.unit.faults.check_by_id(one).minutes for one in self.search.observed)
+        return sum(self.unit.faults.check_by_id(one).minutes for one in self._seen)
 
     def _view(self, turn: Any) -> dict[str, Any]:
-        found, singles = self.search.explanations, []
-        if not all(key == PASSES for key in self.search.observed.values()):
-            least = [one for one in found.least if one]
-            singles = [
-                [
-                    "; and ".join(self._names[m] for m in one),
-                    _share(found.chances[found.sets.index(one)]),
-                ]
-                for one in least
-                if len(one) == 1 or not found.singles
-            ]
-        more = max(0, len(singles) - PAIRS_SHOWN)
+        left = [
+            ["; and ".join(self._names[m] for m in one), _share(chance)]
+            for one, chance in self.left
+        ]
+        more = max(0, len(left) - SHOWN)
         ranked = [
-            [one.check, f"{one.bits:.2f}", f"{one.bits_per_minute:.3f}"]
-            for one in self.search.next_checks
+            [one.check, f"{one.bits:.2f}", f"{one.bits_per_minute:.3f}"] for one in self.ranked
         ]
         return {
             "turn": turn,
-            "observed": dict(self.search.observed),
+            "observed": self._seen,
             "finding": self.finding,
             "spent": f"Spent on checks so far: {self.minutes:g} min.",
-            "left": singles[:PAIRS_SHOWN],
-            "more": f"and {more} more pairs, each less likely" if more else "",
+            "left": left[:SHOWN],
+            "more": f"and {more} more, each less likely" if more else "",
             "ranked": ranked,
         }
 
@@ -140,7 +185,7 @@ class FaultBoard(Screen):
         seen = "".join(
             f"<li>{escape(self.unit.faults.check_by_id(check).name)}: "
             f"{escape(shows[check].get(key, key))}</li>"
-            for check, key in self.search.observed.items()
+            for check, key in self._seen.items()
         )
         left = "".join(f"<li>{escape(name)} ({share})</li>" for name, share in self.view["left"])
         return (

@@ -3,17 +3,18 @@
 function renderOwnChecks({ model, el }) {
   const plan = model.get("plan");
   const finding = make("p", { class: "ts-finding", role: "status" });
-  const body = make("tbody");
+  const body = make("tbody", { role: "rowgroup" });
   const rows = new Map();
   for (const [id, name, minutes] of plan.checks) {
     const button = make("button", { class: "ts-button", type: "button", "aria-label": `Make: ${name}`,
       onclick: () => {
         if (button.getAttribute("aria-disabled") !== "true") screen.send({ type: "make", check: id });
       } }, "Make");
-    const shown = make("td", { class: "tsk-shown" });
+    const shown = boardCell("it shows", false);
+    shown.classList.add("tsk-shown");
     rows.set(id, { button, shown });
-    body.append(make("tr", {}, make("th", { scope: "row" }, name),
-      make("td", { class: "tsk-number" }, `${minutes}`), make("td", {}, button), shown));
+    body.append(make("tr", { role: "row" }, make("th", { scope: "row", role: "rowheader" }, name),
+      boardCell("min", true, `${minutes}`), boardCell("", false, button), shown));
   }
   const screen = openScreen({ model, el }, {
     kind: "rig",
@@ -22,10 +23,7 @@ function renderOwnChecks({ model, el }) {
   screen.show(
     make("p", { class: "ts-who" }, "Your unit. Checks are not saved; make them again after reopening."),
     screen.alert, finding,
-    make("div", { class: "ts-scroll" }, make("table", { class: "tsk-board" },
-      make("caption", {}, "Checks of your unit"),
-      make("thead", {}, make("tr", {}, ...["Check", "min", "Do", "It shows"].map((text) =>
-        make("th", { scope: "col", class: text === "min" ? "tsk-number" : null }, text)))), body)));
+    boardTable("Checks of your unit", [["Check"], ["min", true], ["Do"], ["It shows"]], body));
 
   function show() {
     const view = model.get("view");

@@ -25,7 +25,7 @@ class OwnChecks(Screen):
         check.
     """
 
-    _esm = script("renderOwnChecks", (RIGS, "own_checks.js"))
+    _esm = script("renderOwnChecks", (RIGS, "board_table.js"), (RIGS, "own_checks.js"))
     _css = styles((RIGS, "rigs.css"), (RIGS, "faults.css"))
 
     plan = traitlets.Dict().tag(sync=True)

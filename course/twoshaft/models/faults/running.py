@@ -68,6 +68,7 @@ class Pull:
         return "heavy" if self.rest_n > self.high_n + self.doubt_n else "inside"
 
 
+@lru_cache(maxsize=1024)
 def pull(check: CordCheck, built: AsBuilt) -> Pull:
     """Pull on the cord, and the pulls of the target's limits.
 

@@ -8,7 +8,7 @@ from itertools import permutations
 
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.faults.diagnosis import explain
-from twoshaft.models.faults.table import Misbuilds, outcome_table
+from twoshaft.models.faults.table import Misbuilds, Table, outcome_table
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 
@@ -38,14 +38,20 @@ def minutes_spent(
     OutOfRangeError
         A check that the unit does not have, or a suspect that cannot be in one unit.
     """
-    table, left, spent = outcome_table(unit), [*suspects], 0.0
+    return Q(_spent_min(outcome_table(unit), plan, [*suspects], wrong), "min")
+
+
+def _spent_min(
+    table: Table, plan: Sequence[str], left: Sequence[Misbuilds], wrong: Misbuilds
+) -> float:
+    spent_min = 0.0
     for check in plan:
         if len(left) <= 1:
             break
         shown = table.outcome(wrong, check)
         left = [one for one in left if table.outcome(one, check) == shown]
-        spent += float(table.minutes[table.column(check)])
-    return Q(spent, "min")
+        spent_min += float(table.minutes[table.column(check)])
+    return spent_min
 
 
 def expected_minutes(unit: Unit, plan: Sequence[str], suspects: Iterable[Misbuilds]) -> Q:
@@ -61,12 +67,11 @@ def expected_minutes(unit: Unit, plan: Sequence[str], suspects: Iterable[Misbuil
     OutOfRangeError
         As `minutes_spent`; also without any suspect.
     """
-    suspects = [*suspects]
-    found = explain(unit, {}, among=suspects)
+    table, found = outcome_table(unit), explain(unit, {}, among=suspects)
     if not found.sets:
         raise OutOfRangeError("suspects", "none", "at least one set of misbuilds", "the course")
     spent = (
-        chance * minutes_spent(unit, plan, found.sets, one).m_as("min")
+        chance * _spent_min(table, plan, found.sets, one)
         for one, chance in zip(found.sets, found.chances, strict=True)
     )
     return Q(sum(spent), "min")

@@ -29,7 +29,7 @@ def draw_explain(lot: Lot) -> dict:
     stream = lot.stream.child("explain")
     groups = [group for group in lot.alike if len(group) in RIGHTS]
     if not groups:
-        raise lot.toosmall("explain")
+        raise lot.too_small("explain")
     group = lot.in_turn("explain", groups)[0]
     rights = list(group)
     bad = lot.failed(group[0])
@@ -76,7 +76,7 @@ def draw_two(lot: Lot) -> dict:
         if len(shown) == PAIRS:
             break
     else:
-        raise lot.toosmall("two")
+        raise lot.too_small("two")
     names = dict(map(tuple, lot.named(lot.told)))
     pairs = [["+".join(p), f"{names[p[0]]}; and {small(names[p[1]])}"] for p in shown]
     again = [m for m in stream.shuffled(list(names)) if m not in pair]

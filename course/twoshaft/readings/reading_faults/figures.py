@@ -97,7 +97,7 @@ def draw_cord(lot: Lot) -> dict:
     clear = CLEAR_N * check.resolution_n
     for _ in range(TRIES):
         off = {
-            one.id: round(stream.uniform(-part, part), 3)
+            one.id: round(stream.uniform(-part, part), 2)
             for one, part in ((support, 0.16), (other, 0.03))
         }
         changes = tuple(

@@ -102,8 +102,8 @@ bearing_section(main, unit.bearings, shim_mm=sorted(given["stack"]["totals"].val
 # %% tags=["rig"]
 stack = given["stack"]
 given_table(
-    f"{stack['name']}: measured; target {stack['low_mm']:g} to {stack['high_mm']:g} mm of preload; "
-    f"doubt of the stack {stack['doubt_mm']:.3f} mm either way",
+    f"{stack['name']}: measured; target {stack['low_mm']:g} to {stack['high_mm']:g} mm of preload"
+    f"{stack.get('source', '')}; doubt of the stack {stack['doubt_mm']:.3f} mm either way",
     ["length", "what it is", "tool", "reading, mm"], stack["rows"],
 )
 
@@ -134,7 +134,8 @@ gap = ref("stack-gap", built.shim_for(Q(0.0, "mm")), weight=2, outcome="work-out
 # %% tags=["reference"]
 way = -1 if direction == turned_round else 1
 exact = built.shim_for(Q(0.0, "mm"))
-ends = [gap + way * (built.shim_for(limit) - exact) for limit in shim.target_interference(support)]
+target = [Q(stack["low_mm"], "mm"), Q(stack["high_mm"], "mm")]
+ends = [gap + way * (built.shim_for(limit) - exact) for limit in target]
 other = [2 * gap - end for end in ends]
 wrong = "This is the limit on the other side of the gap: the direction is turned round."
 thin = ref("stack-thin", min(ends), outcome="work-out-shim", tolerance=NEAR,
@@ -451,7 +452,7 @@ given_table(
 )
 
 # %% tags=["rig"]
-given_table("Target", ["preload at least, N", "at most, N", "a thicker shim"],
+given_table(f"Target{given['cord'].get('source', '')}", ["preload at least, N", "at most, N", "a thicker shim"],
             [(round(given["cord"]["low_n"]), round(given["cord"]["high_n"]), given["cord"]["thicker"])])
 
 # %% tags=["rig"]

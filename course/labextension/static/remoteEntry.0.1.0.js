@@ -242,6 +242,11 @@
       openable(panel, cells).forEach((cell) => { cell.model.executionCount = null; });
       await run(panel, cells, NotebookActions);
     };
+    // A form asks for it when what its task is drawn from has changed.
+    panel.node.addEventListener("twoshaft-redraw", async () => {
+      const cells = openable(panel, await released);
+      if (!panel.isDisposed) await NotebookActions.runCells(panel.content, cells, session);
+    });
     const openQuietly = () => open().catch((error) => {
       if (!panel.isDisposed) console.warn(`${NAME}: the forms could not be shown`, error);
     });

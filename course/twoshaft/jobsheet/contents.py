@@ -56,7 +56,7 @@ class Answer:
 
 @dataclass(frozen=True)
 class SheetData:
-    """A job sheet as read from its file: answers and where they come from."""
+    """A job sheet as read from its file: answers, figures from the bench, where they come from."""
 
     learner: str = ""
     module: str = ""
@@ -67,6 +67,7 @@ class SheetData:
     unit_version: str = ""
     given_digest: str = ""
     answers: dict[str, Answer] = field(default_factory=dict)
+    bench: dict[str, Answer] = field(default_factory=dict)
 
     def value(self, name: str) -> Any:
         """The stored value of a field; None if it was never answered."""
@@ -74,7 +75,7 @@ class SheetData:
 
     def as_json(self) -> dict[str, Any]:
         """The sheet as it is written to its file."""
-        return {
+        sheet = {
             "format": FORMAT,
             "course_version": self.course_version,
             "unit": {"id": self.unit_id, "version": self.unit_version},
@@ -83,16 +84,21 @@ class SheetData:
             "module": self.module,
             "attempt": self.attempt,
             "given_digest": self.given_digest,
-            "fields": {
-                name: {
-                    "value": answer.value,
-                    "revision": answer.revision,
-                    "saved": answer.saved,
-                    "history": [{"value": v, "saved": s} for v, s in answer.history],
-                }
-                for name, answer in self.answers.items()
-            },
+            "fields": _entries(self.answers),
         }
+        return sheet | ({"bench": _entries(self.bench)} if self.bench else {})
+
+
+def _entries(answers: dict[str, Answer]) -> dict[str, Any]:
+    return {
+        name: {
+            "value": answer.value,
+            "revision": answer.revision,
+            "saved": answer.saved,
+            "history": [{"value": v, "saved": s} for v, s in answer.history],
+        }
+        for name, answer in answers.items()
+    }
 
 
 def read_sheet(path: str | os.PathLike[str]) -> SheetData:
@@ -127,11 +133,13 @@ def parse_sheet(text: str, name: str = "jobsheet.json") -> SheetData:
             where=name,
             mend=f"this version reads format {FORMAT}",
         )
-    fields, unit = data.get("fields", {}), data.get("unit", {})
-    if not isinstance(fields, dict) or not isinstance(unit, dict):
-        raise SheetError("“fields” and “unit” must each be a table of names", where=name)
-    if len(fields) > MAX_FIELDS:
-        raise SheetError(f"{len(fields)} fields, more than {MAX_FIELDS}", where=name)
+    tables = {key: data.get(key, {}) for key in ("fields", "unit", "bench")}
+    if not all(isinstance(table, dict) for table in tables.values()):
+        raise SheetError("“fields”, “unit” and “bench” must each be a table of names", where=name)
+    fields, unit, bench = tables.values()
+    for table in (fields, bench):
+        if len(table) > MAX_FIELDS:
+            raise SheetError(f"{len(table)} fields, more than {MAX_FIELDS}", where=name)
     return SheetData(
         learner=_label(data, "learner", name),
         module=_label(data, "module", name),
@@ -142,6 +150,7 @@ def parse_sheet(text: str, name: str = "jobsheet.json") -> SheetData:
         unit_version=_label(unit, "version", name),
         given_digest=_label(data, "given_digest", name),
         answers={_field_name(key, name): _answer(fields[key], key, name) for key in fields},
+        bench={_field_name(key, name): _answer(bench[key], key, name) for key in bench},
     )
 
 

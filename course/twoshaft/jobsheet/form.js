@@ -189,10 +189,15 @@ function renderForm({ model, el }) {
     kind: "form",
     lost() {
       for (const view of views) view.lost();
+      bench.lost();
       sumUp();
     },
   });
-  screen.show(make("div", { class: "ts-top" }, header, total), screen.alert, ...views.map((view) => view.element));
+  const bench = benchPanel(model, (message) => screen.send(message), () => {
+    el.dispatchEvent(new CustomEvent("twoshaft-redraw", { bubbles: true }));
+  });
+  screen.show(
+    make("div", { class: "ts-top" }, header, total), screen.alert, bench.element, ...views.map((view) => view.element));
 
   function send(message) {
     screen.send(message);
@@ -229,12 +234,17 @@ function renderForm({ model, el }) {
   el.addEventListener("focusin", (event) => { if (!el.contains(event.relatedTarget)) look(); });
   model.on("change:states change:header", showAll);
   model.on("msg:custom", hear);
+  model.on("msg:custom", bench.hear);
+  model.on("change:bench", bench.show);
   showAll();
+  bench.show();
   screen.alert.textContent = model.get("notice");
   return () => {
     screen.close();
     document.removeEventListener("visibilitychange", look);
     model.off("change:states change:header", showAll);
     model.off("msg:custom", hear);
+    model.off("msg:custom", bench.hear);
+    model.off("change:bench", bench.show);
   };
 }

@@ -14,6 +14,7 @@ import traitlets
 from IPython.display import HTML, display
 
 from twoshaft.errors import AnswerError
+from twoshaft.jobsheet.bench_readings import IN_USE, entry_name
 from twoshaft.jobsheet.contents import Answer
 from twoshaft.jobsheet.fields import Field, Order
 from twoshaft.jobsheet.film_entries import face_picture
@@ -109,7 +110,11 @@ def quantity_words(value: Any) -> str:
 
 
 def plain_copy(
-    header: str, task_id: str, fields: Iterable[Field], states: Mapping[str, Mapping[str, Any]]
+    header: str,
+    task_id: str,
+    fields: Iterable[Field],
+    states: Mapping[str, Mapping[str, Any]],
+    bench: Mapping[str, Any] | None = None,
 ) -> str:
     """The answers of a task as plain HTML, for paper, feedback pages and staff.
 
@@ -123,6 +128,8 @@ def plain_copy(
         Its fields in order.
     states : mapping
         State of each field by name, as :func:`field_state` gives it.
+    bench : mapping, optional
+        The task's figures from the bench, as ``panel_state`` gives them.
 
     Returns
     -------
@@ -135,8 +142,20 @@ def plain_copy(
         rows.append(f"<dt><b>{html.escape(field.prompt)}</b></dt><dd>{_answer(field, state)}</dd>")
     return (
         f'<div data-task="{html.escape(task_id, quote=True)}">'
-        f"<p>{html.escape(header)}</p><dl>{''.join(rows)}</dl></div>"
+        f"<p>{html.escape(header)}</p>{bench_copy(bench or {})}<dl>{''.join(rows)}</dl></div>"
     )
+
+
+def bench_copy(bench: Mapping[str, Any]) -> str:
+    """The figures from the bench that are in use, as plain HTML; empty if there are none."""
+    if not bench.get("used"):
+        return ""
+    lines = (
+        f"<li>{html.escape(row['prompt'])}: {html.escape(row['read'] or row['text'])}"
+        f"{' ' if row['origin'] else ''}{html.escape(row['origin'])}</li>"
+        for row in bench["rows"]
+    )
+    return f"<p>Figures from the bench:</p><ul>{''.join(lines)}</ul>"
 
 
 def _answer(field: Field, state: Mapping[str, Any]) -> str:
@@ -175,6 +194,7 @@ class FormWidget(Screen):
         (HERE, "orderlist.js"),
         (HERE, "pathlist.js"),
         (HERE, "filmpad.js"),
+        (HERE, "bench_readings.js"),
         (HERE, "form.js"),
     )
     _css = styles(
@@ -186,6 +206,7 @@ class FormWidget(Screen):
     fields = traitlets.List().tag(sync=True)
     states = traitlets.Dict().tag(sync=True)
     notice = traitlets.Unicode().tag(sync=True)
+    bench = traitlets.Dict().tag(sync=True)
 
     def __init__(self, sheet: Sheet, task_id: str, fields: Iterable[Field]) -> None:
         self._sheet = sheet
@@ -196,6 +217,7 @@ class FormWidget(Screen):
             fields=[describe(field) for field in self._fields.values()],
             states=sheet_states(sheet, self._fields.values()),
             notice=sheet.notice,
+            bench=sheet.bench_panel(task_id),
         )
         sheet.on_answer(self._answered_by_code)
 
@@ -205,6 +227,10 @@ class FormWidget(Screen):
             changed = self._sheet.refresh()
             if any(name in self._fields for name in changed):
                 self.states = sheet_states(self._sheet, self._fields.values())
+            if "bench" in changed:
+                self.bench = self._sheet.bench_panel(self.task_id)
+        elif message.get("type") == "bench" and self.bench:
+            self._save_bench(str(message.get("name")), message.get("value"))
         elif message.get("type") == "save" and message.get("name") in self._fields:
             self._save(message["name"], message.get("value"), message.get("turn", 0))
 
@@ -223,6 +249,16 @@ class FormWidget(Screen):
             self.tell_trouble(saved.notice)
         self.states = {**self.states, name: state}
 
+    def _save_bench(self, name: str, value: Any) -> None:
+        """Save an entry of the figures from the bench, and show what follows."""
+        known = {row["name"] for row in self.bench["rows"]} | {IN_USE}
+        if name in known:
+            saved = self._sheet.save_bench(entry_name(self.task_id, name), value)
+            if saved.notice:
+                self.tell_trouble(saved.notice)
+            self.bench = self._sheet.bench_panel(self.task_id)
+            self.send({"type": "bench-saved", "name": name})
+
     def _answered_by_code(self, name: str) -> None:
         if name in self._fields:
             self.states = sheet_states(self._sheet, self._fields.values())
@@ -230,7 +266,8 @@ class FormWidget(Screen):
 
     def plain_copy(self) -> str:
         """The answers as plain HTML."""
-        return plain_copy(self.header, self.task_id, self._fields.values(), self.states)
+        fields = self._fields.values()
+        return plain_copy(self.header, self.task_id, fields, self.states, self.bench)
 
 
 def show_form(sheet: Sheet, task_id: str, fields: Iterable[Field]) -> None:
@@ -248,6 +285,7 @@ def show_form(sheet: Sheet, task_id: str, fields: Iterable[Field]) -> None:
     fields = tuple(fields)
     if sheet.read_only:
         states = sheet_states(sheet, fields)
-        display(HTML(plain_copy(sheet.header(), task_id, fields, states)))
+        bench = sheet.bench_panel(task_id)
+        display(HTML(plain_copy(sheet.header(), task_id, fields, states, bench)))
     else:
         display(FormWidget(sheet, task_id, fields))

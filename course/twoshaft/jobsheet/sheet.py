@@ -14,6 +14,8 @@ from typing import Any
 
 from twoshaft import __version__
 from twoshaft.errors import SheetError
+from twoshaft.jobsheet.bench_unit import unit_source
+from twoshaft.jobsheet.bench_readings import BenchSet, given_with, mark_of, panel_state
 from twoshaft.jobsheet.contents import Answer, SheetData, read_sheet
 from twoshaft.jobsheet.fields import (
     Choice,
@@ -27,7 +29,8 @@ from twoshaft.jobsheet.fields import (
 )
 from twoshaft.jobsheet.hand_path import MOST_MOVES, HandPath
 from twoshaft.jobsheet.store import Saved, Store
-from twoshaft.jobsheet.workplace import SHEET, UNIT, Place, find_place
+from twoshaft.jobsheet.workplace import SHEET, Place, find_place
+from twoshaft.readings.own_bench import bench_tasks
 
 PRACTICE = "practice"
 
@@ -100,18 +103,30 @@ class Sheet:
             read_only=place.read_only,
         )
         self._last = max((a.saved for a in self._store.data.answers.values()), default="")
+        self._shown: dict[str, str] = {}
 
     @cached_property
     def unit(self) -> Any:
-        """The unit on the bench: ``unit.yaml`` beside the notebook, else the one assigned."""
+        """The unit on the bench: the assignment's, in lessons and practice the workplace's."""
         from twoshaft.units import load_unit
 
-        own = self.place.folder / UNIT
-        return load_unit(own if own.exists() else self._unit_id)
+        return load_unit(unit_source(self.place.folder, self.place.assignment))
 
     @cached_property
     def given(self) -> dict[str, Any]:
-        """What this learner was given, by task."""
+        """What this learner works from, by task: as drawn, or from the bench where they say so."""
+        if not self.bench_allowed:
+            return self.drawn
+        sets = self.bench_sets()
+        given, refused = given_with(sets, self.module, self.unit, self.drawn)
+        self._shown = {
+            task: mark_of(one, one.wanted and task not in refused) for task, one in sets.items()
+        }
+        return given
+
+    @cached_property
+    def drawn(self) -> dict[str, Any]:
+        """What was drawn for this learner, by task."""
         from twoshaft.readings import draw
 
         given = draw(
@@ -123,6 +138,28 @@ class Sheet:
             unit_version=str(self.unit.identity.version),
         )
         return given
+
+    @property
+    def bench_allowed(self) -> bool:
+        """Whether figures from the bench may be used: in practice, and where it was assigned so."""
+        return self.place.practice or self.place.assignment.bench_readings
+
+    def bench_sets(self) -> dict[str, BenchSet]:
+        """The figures from the bench as the sheet holds them, by task that can take them."""
+        return BenchSet.all_of(self.module, self.unit, self.drawn, self.data.bench)
+
+    def bench_panel(self, task: str) -> dict[str, Any]:
+        """What a task's form shows of its figures from the bench; empty where it takes none."""
+        if not self.bench_allowed or task not in bench_tasks(self.module):
+            return {}
+        self.given  # noqa: B018  what the tables were drawn from
+        one = self.bench_sets().get(task)
+        shown = self._shown.get(task, "")
+        return panel_state(one, self.module, self.unit, self.drawn, shown) if one else {}
+
+    def save_bench(self, name: str, value: Any) -> Saved:
+        """Save an entry of the figures from the bench. SheetError if nothing can be saved here."""
+        return self._store.save(name, value, bench=True)
 
     @property
     def read_only(self) -> bool:

@@ -67,7 +67,7 @@ class Store:
     def __init__(self, path: Path | None, fresh: SheetData, *, read_only: bool = False) -> None:
         self.path, self.read_only = Path(path) if path else None, read_only
         self.notice = ""
-        self._fresh = replace(fresh, answers={})
+        self._fresh = replace(fresh, answers={}, bench={})
         self._known: SheetData = self._fresh
         self._stamp: tuple[int, int, int] | None = None
         if read_only:
@@ -94,7 +94,8 @@ class Store:
         Returns
         -------
         tuple of str
-            Names of the fields that another window has changed since.
+            Names of the fields that another window has changed since; ``bench`` stands for any
+            figure from the bench.
         """
         stamp = _stamp(self.path)
         if stamp is None or stamp == self._stamp:
@@ -106,13 +107,10 @@ class Store:
             self.notice = error.sentence
             return ()
         before, self._known, self._stamp = self._known, found, stamp
-        return tuple(
-            name
-            for name, answer in found.answers.items()
-            if answer.revision != before.answers.get(name, Answer()).revision
-        )
+        names = list(_newer(found.answers, before.answers))
+        return tuple([*names, "bench"] if any(_newer(found.bench, before.bench)) else names)
 
-    def save(self, name: str, value: Any, *, base: int | None = None) -> Saved:
+    def save(self, name: str, value: Any, *, base: int | None = None, bench: bool = False) -> Saved:
         """Save one field.
 
         Parameters
@@ -124,6 +122,8 @@ class Store:
         base : int, optional
             The revision that this answer was made from. If the file has a later one with another
             value, that value is reported as replaced (and kept in the history).
+        bench : bool
+            Whether it is a figure from the bench, which is kept apart from the answers.
 
         Raises
         ------
@@ -135,17 +135,20 @@ class Store:
             raise SheetError("this job sheet is open for reading only")
         with self._locked():
             notice = self._read_or_set_aside()
-            old = self._known.answers.get(name, Answer())
+            part = "bench" if bench else "answers"
+            known = getattr(self._known, part)
+            old = known.get(name, Answer())
             base = old.revision if base is None else base
             if old.value == value and old.revision:
                 return Saved(old.revision, old.saved, notice=notice)
             replaced = old.value if old.revision != base else None
             past = (*old.history, (old.value, old.saved))[-HISTORY:] if old.revision else ()
             new = Answer(value, old.revision + 1, _now(), past)
+            both = {"answers": self._known.answers, "bench": self._known.bench}
             data = replace(
                 self._fresh,
                 given_digest=self._fresh.given_digest or self._known.given_digest,
-                answers={**self._known.answers, name: new},
+                **both | {part: {**known, name: new}},
             )
             self._known = data
             self._write(data)
@@ -239,6 +242,13 @@ class Store:
             yield
         finally:
             lock.release()
+
+
+def _newer(found: dict[str, Answer], before: dict[str, Answer]) -> Iterator[str]:
+    """Names of what has another revision than before."""
+    for name, answer in found.items():
+        if answer.revision != before.get(name, Answer()).revision:
+            yield name
 
 
 def _user() -> str:

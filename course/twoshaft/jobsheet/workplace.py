@@ -40,6 +40,8 @@ class Assignment:
         ``<module>-<attempt>``.
     due : str
         ISO 8601; empty if there is no date.
+    bench_readings : bool
+        Whether figures from the bench may take the place of drawn ones.
     """
 
     name: str
@@ -51,6 +53,7 @@ class Assignment:
     unit_version: str = ""
     course_version: str = ""
     due: str = ""
+    bench_readings: bool = False
 
 
 @dataclass(frozen=True)
@@ -124,7 +127,11 @@ def read_assignment(path: Path) -> Assignment | None:
     words = ("cohort", "salt", "unit", "unit_version", "course_version", "due")
     given = {word: str(data[word]) for word in words if data.get(word)}
     return Assignment(
-        str(data.get("assignment") or f"{module}-{attempt}"), module, attempt, **given
+        str(data.get("assignment") or f"{module}-{attempt}"),
+        module,
+        attempt,
+        **given,
+        bench_readings=data.get("bench_readings") is True,
     )
 
 

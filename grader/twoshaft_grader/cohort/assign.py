@@ -35,6 +35,7 @@ class Assigned:
     due: datetime | None
     notebook: str
     supervised_by: str = ""
+    bench_readings: bool = False
 
     @property
     def notebook_id(self) -> str:
@@ -56,8 +57,12 @@ def assign(
     due: datetime | None,
     learners: list[Learner],
     supervised_by: str = "",
+    bench_readings: bool = False,
 ) -> Assigned:
     """Hand a module out to the cohort; a run that was cut short is finished by the same call.
+
+    With ``bench_readings`` learners may put figures from the real bench, and limits from the
+    maker's manual, in the place of drawn ones.
 
     Raises
     ------
@@ -100,6 +105,7 @@ def assign(
             "course_version": twoshaft.__version__,
             "due": due.isoformat() if due else None,
             "supervised_by": supervised_by,
+            **({"bench_readings": True} if bench_readings else {}),
         },
     )
     assigned = read_assigned(cohort, name)
@@ -147,6 +153,8 @@ def issue(cohort: Cohort, assigned: Assigned, learner: Learner, unit: Unit) -> b
         learner=learner.id,
         attempt=assigned.attempt,
     )
+    if assigned.bench_readings:
+        record["bench_readings"] = True
     files.write_json(path, record)
     return True
 
@@ -214,6 +222,7 @@ def read_assigned(cohort: Cohort, name: str) -> Assigned:
             due=datetime.fromisoformat(entries["due"]) if entries["due"] else None,
             notebook=notebooks[0].name,
             supervised_by=str(entries.get("supervised_by") or ""),
+            bench_readings=entries.get("bench_readings") is True,
         )
     except (KeyError, TypeError, ValueError) as error:
         raise CohortError(

@@ -183,6 +183,13 @@ def module_assign(
     due: Annotated[str, typer.Option(help="As 2026-12-04 or 2026-12-04T16:00.")] = "",
     attempt: Annotated[int, typer.Option(help="2 and more are resits, with fresh readings.")] = 1,
     supervised_by: Annotated[str, typer.Option(help="Who watches the work, if anybody.")] = "",
+    bench_readings: Annotated[
+        bool,
+        typer.Option(
+            "--bench-readings",
+            help="Apprentices may use readings from the real bench instead of the drawn ones.",
+        ),
+    ] = False,
     cohort: CohortOption = None,
     content: Annotated[str, typer.Option(help="Folder with the solutions.")] = "",
 ) -> None:
@@ -204,6 +211,7 @@ def module_assign(
             due=moment,
             learners=roster_of(place),
             supervised_by=supervised_by,
+            bench_readings=bench_readings,
         )
     until = f", due {moment:%Y-%m-%d %H:%M}" if moment else ", with no due date"
     _say(f"{assigned.name} is handed out{until}.")

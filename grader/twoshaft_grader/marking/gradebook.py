@@ -22,7 +22,7 @@ from nbgrader.api import Gradebook, MissingEntry
 from twoshaft.errors import CohortError
 from twoshaft.jobsheet.contents import MAX_BYTES
 from twoshaft_grader.marking.pages import fill
-from twoshaft_grader.marking.result import FieldMark, SheetMark, TaskMark
+from twoshaft_grader.marking.result import BenchUse, FieldMark, SheetMark, TaskMark
 
 CARRIED_OVER = ("jobsheet.json", "timestamp.txt")
 """Files that go from the submitted to the autograded folder."""
@@ -96,16 +96,16 @@ def marked_notebook(nb: NotebookNode, mark: SheetMark) -> NotebookNode:
         if utils.is_grade(cell) and grade_id in tasks:
             task = tasks[grade_id]
             cell.outputs = [
-                new_output("display_data", {"text/html": task_html(task)}),
+                new_output("display_data", {"text/html": task_html(task, mark.bench_of(task.id))}),
                 new_output("execute_result", {"text/plain": repr(float(task.points))}),
             ]
             cell.outputs[1].execution_count = None
     return nb
 
 
-def task_html(task: TaskMark) -> str:
-    """Return one task's answers and verdicts as a table."""
-    return fill("task_panel.html.j2", task=task)
+def task_html(task: TaskMark, bench: BenchUse | None = None) -> str:
+    """Return one task's answers and verdicts as a table, with any figures from the bench."""
+    return fill("task_panel.html.j2", task=task, bench=bench)
 
 
 def task_comment(task: TaskMark) -> str:

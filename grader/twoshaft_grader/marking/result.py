@@ -69,6 +69,37 @@ class FieldMark:
 
 
 @dataclass(frozen=True)
+class BenchUse:
+    """Figures from the real bench that stood in the place of issued ones.
+
+    Attributes
+    ----------
+    task : str
+        The task they were typed for.
+    tasks : tuple of str
+        All tasks that were marked on them.
+    figures : tuple of (str, str, str)
+        Prompt, value in words, and where it comes from.
+    page : str
+        Page of the maker's manual; empty where no limit was asked for.
+    read_by : str
+        Who read them, as typed.
+    """
+
+    task: str
+    tasks: tuple[str, ...]
+    figures: tuple[tuple[str, str, str], ...]
+    page: str
+    read_by: str
+
+    @property
+    def sentence(self) -> str:
+        """The figures, who read them and the page, as one line."""
+        figures = "; ".join(f"{prompt} {value}, {origin}" for prompt, value, origin in self.figures)
+        return f"{figures}. Read by {self.read_by}."
+
+
+@dataclass(frozen=True)
 class TaskMark:
     """The mark of one task.
 
@@ -133,6 +164,8 @@ class SheetMark:
         For staff: what was ignored, and what does not fit together.
     solution_digest : str
         SHA-256 of the solution notebook.
+    bench : tuple of BenchUse
+        The tasks that were done, and marked, on figures from the real bench.
     """
 
     learner: str
@@ -147,6 +180,7 @@ class SheetMark:
     outcomes: tuple[OutcomeMark, ...]
     notes: tuple[str, ...]
     solution_digest: str
+    bench: tuple[BenchUse, ...] = ()
 
     @property
     def points(self) -> float:
@@ -171,6 +205,10 @@ class SheetMark:
     def task(self, id: str) -> TaskMark:
         """Return one task's mark; KeyError when there is no such task."""
         return {task.id: task for task in self.tasks}[id]
+
+    def bench_of(self, task: str) -> BenchUse | None:
+        """The figures from the bench that a task was marked on, if any."""
+        return next((use for use in self.bench if task in use.tasks), None)
 
     def as_json(self) -> dict[str, Any]:
         """Return the mark as plain data for a JSON file."""
@@ -205,6 +243,17 @@ class SheetMark:
         plain = {
             name: data[name]
             for name in cls.__dataclass_fields__
-            if name not in ("tasks", "outcomes", "notes")
+            if name not in ("tasks", "outcomes", "notes", "bench")
         }
-        return cls(tasks=tasks, outcomes=outcomes, notes=tuple(data["notes"]), **plain)
+        bench = tuple(
+            BenchUse(
+                **{
+                    **use,
+                    "tasks": tuple(use["tasks"]),
+                    "figures": tuple(tuple(figure) for figure in use["figures"]),
+                }
+            )
+            for use in data.get("bench", ())  # marks of the first versions have none
+        )
+        notes = tuple(data["notes"])
+        return cls(tasks=tasks, outcomes=outcomes, notes=notes, bench=bench, **plain)

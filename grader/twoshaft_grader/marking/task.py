@@ -17,6 +17,7 @@ from twoshaft.jobsheet import SheetData, read_sheet
 from twoshaft.jobsheet.fields import Field
 from twoshaft.jobsheet.sheet import given_digest
 from twoshaft.units import Unit, load_unit
+from twoshaft_grader.marking.bench_readings import with_bench, without_bench
 from twoshaft_grader.marking.chance import count_from, field_spread, guess_line
 from twoshaft_grader.marking.compare import Judgement, judge
 from twoshaft_grader.marking.outcomes import outcome_marks, task_parts
@@ -70,7 +71,16 @@ def mark_sheet(
                 unreadable[name] = error.sentence
         return read
 
-    clean, carried = run_both(solution, issued, unit, own)
+    worked = with_bench(sheet, issued, unit)
+    try:
+        clean, carried = run_both(solution, worked.issued, unit, own)
+    except CourseError as error:
+        if not worked.uses:
+            raise
+        worked = without_bench(worked, issued, error.sentence)
+        read.clear()
+        unreadable.clear()
+        clean, carried = run_both(solution, issued, unit, own)
     fields: dict[str, list[FieldMark]] = {}
     for task, names in clean.tasks.items():
         if task not in solution.points:
@@ -95,8 +105,9 @@ def mark_sheet(
         line=line,
         tasks=tasks,
         outcomes=outcome_marks(part for task in tasks for part in task_parts(task)),
-        notes=tuple(_notes(sheet, issued, solution, clean)),
+        notes=(*_notes(sheet, issued, solution, clean), *worked.notes),
         solution_digest=solution.digest,
+        bench=worked.uses,
     )
 
 

@@ -60,6 +60,7 @@ class Row:
     marked_at: str
     marked_by: str
     changed_by: str
+    bench_readings: str
     note: str
 
 
@@ -233,6 +234,7 @@ def _rows(
                 marked_at=mark.marked_at if mark else "",
                 marked_by=mark.marked_by if mark else "",
                 changed_by="; ".join(dict.fromkeys(changed)),
+                bench_readings="; ".join(t for t in tasks if sheet and sheet.bench_of(t)),
                 note="; ".join(dict.fromkeys(said)),
             )
         )

@@ -14,8 +14,9 @@ from twoshaft.readings.shims_and_preload import (
     warm,
 )
 from twoshaft.readings.shims_and_preload.lot import Lot
+from twoshaft.readings.shims_and_preload.own_figures import BENCH
 
-__all__ = ["MODULE", "TASKS", "Lot"]
+__all__ = ["BENCH", "MODULE", "TASKS", "Lot"]
 
 MODULE = "shims-and-preload"
 

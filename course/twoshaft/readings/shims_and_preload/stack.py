@@ -16,7 +16,7 @@ from twoshaft.readings.shims_and_preload.lot import (
     window_of,
 )
 from twoshaft.units.quantities import Q
-from twoshaft.units.sections.bearings import Support
+from twoshaft.units.sections.bearings import Bearings, Support
 
 OPTIONS = 8
 CLEAR_MM = 0.015
@@ -52,14 +52,14 @@ def draw(lot: Lot) -> dict:
     for _ in range(TRIES):
         lengths = read_lengths(support, stream)
         window = window_of(support, lengths, low, high)
-        shims = _shims(lot, support, lengths, window)
-        if shims is None:
+        shims = shims_near(lot.bearings, support, lengths, window)
+        judged = verdicts([mm for _, _, mm in shims], window)
+        if judged is None or not 1 <= judged.count("safe") <= 2 or shims[0][2] <= 0:
             continue
         warm = warm_parts(lot, support, own_warmth(support, stream))
         heat_mm = sum(um for _, um in warm) / 1000
         stack = Stack.from_support(support, quantities(lengths))
         hot = [stack.interference(Q(mm, "mm")).m_as("mm") + heat_mm for _, _, mm in shims]
-        judged = verdicts([mm for _, _, mm in shims], window)
         if all(abs(mm) >= CLEAR_MM for mm, word in zip(hot, judged, strict=True) if word == "safe"):
             break
     else:
@@ -108,9 +108,9 @@ def warm_parts(lot: Lot, support: Support, warm: Warm) -> list[list]:
     return [[name, round(float(um))] for name, um in parts]
 
 
-def _shims(lot, support, lengths, window):
+def shims_near(bearings: Bearings, support: Support, lengths, window) -> list[tuple]:
     """Options with key, label and total [mm], near the window and where a wrong sign would lead."""
-    shelf = lot.bearings.shim_set_by_id(support.shim_set)
+    shelf = bearings.shim_set_by_id(support.shim_set)
     ways = [(mm,) for mm in shelf.thicknesses_mm]
     if shelf.at_most == 2:
         sizes = shelf.thicknesses_mm
@@ -125,9 +125,6 @@ def _shims(lot, support, lengths, window):
     wrong = min(apart, key=lambda total: abs(total - (2 * gap - middle)))
     picked = [*list(apart)[: OPTIONS - 1]]
     picked = [*picked, wrong] if wrong not in picked else [*picked, list(apart)[OPTIONS - 1]]
-    judged = verdicts(picked, window)
-    if judged is None or not 1 <= judged.count("safe") <= 2 or min(picked) <= 0:
-        return None
     return [
         ("-and-".join(f"{mm:.2f}".replace(".", "") for mm in apart[total]),
          " and ".join(f"{mm:.2f} mm" for mm in apart[total]), total)

@@ -1,0 +1,152 @@
+"""Figures from the real bench and the maker's manual, put in the place of drawn ones.
+
+A module declares in its ``BENCH`` which figures of which task can be replaced. What follows from
+them (rows of a table, options, doubts) is worked out again by the same models as in the draw.
+"""
+
+from __future__ import annotations
+
+import copy
+import math
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import Any, Literal
+
+from twoshaft.errors import CourseError
+from twoshaft.units.unit import Unit
+
+Kind = Literal["reading", "manual limit"]
+
+
+@dataclass(frozen=True)
+class Figure:
+    """A given figure that can be replaced.
+
+    Attributes
+    ----------
+    name : str
+        Within its task: small letters, figures, hyphens.
+    path : tuple of str or int
+        Where it stands in the task's given.
+    prompt : str
+        What it is, in plain words.
+    unit : str
+        Unit in which it stands there; empty for a count.
+    low, high : float
+        Plausible range, both ends included.
+    kind : {"reading", "manual limit"}
+    whole : bool
+        Whether only whole numbers make sense.
+    """
+
+    name: str
+    path: tuple[str | int, ...]
+    prompt: str
+    unit: str
+    low: float
+    high: float
+    kind: Kind = "reading"
+    whole: bool = False
+
+    def fault(self, value: float) -> str:
+        """Say what is wrong with a value; empty if it is plausible."""
+        if not math.isfinite(value) or not self.low <= value <= self.high:
+            unit = f" {self.unit}" if self.unit else ""
+            return f"“{self.prompt}” is plausible from {self.low:g} to {self.high:g}{unit}"
+        if self.whole and value != round(value):
+            return f"“{self.prompt}” is a whole number"
+        return ""
+
+
+@dataclass(frozen=True)
+class BenchTask:
+    """How one task takes figures of one's own.
+
+    Attributes
+    ----------
+    figures : callable
+        From the unit and the task's given to its figures, in the order asked.
+    renew : callable
+        From the unit and the given with the figures put in to the given with all that follows
+        from them. Raises CourseError when nothing can be decided on them.
+    also : tuple of str
+        Other tasks of the sheet that go on with the same figures.
+    """
+
+    figures: Callable[[Unit, Mapping[str, Any]], tuple[Figure, ...]]
+    renew: Callable[[Unit, dict[str, Any]], dict[str, Any]]
+    also: tuple[str, ...] = ()
+
+
+def bench_tasks(module: str) -> dict[str, BenchTask]:
+    """The tasks of a module that take figures of one's own, by name."""
+    from twoshaft.readings.issue import MODULES
+
+    return getattr(MODULES.get(module), "BENCH", {})
+
+
+def bench_figures(
+    module: str, task: str, unit: Unit, given: Mapping[str, Any]
+) -> tuple[Figure, ...]:
+    """The figures of a task that can be replaced; empty if there are none.
+
+    Parameters
+    ----------
+    module, task : str
+    unit : Unit
+    given : mapping
+        What was drawn, by task.
+    """
+    declared = bench_tasks(module).get(task)
+    return declared.figures(unit, given[task]) if declared and task in given else ()
+
+
+def put_in(
+    module: str,
+    task: str,
+    unit: Unit,
+    given: Mapping[str, Any],
+    values: Mapping[str, float],
+    source: str = "",
+) -> dict[str, Any]:
+    """What is given with a task's figures replaced.
+
+    Parameters
+    ----------
+    module, task : str
+    unit : Unit
+    given : mapping
+        What was drawn, by task; it is not changed.
+    values : mapping of str to float
+        All figures of the task by name, each in its figure's unit.
+    source : str
+        Where they come from, in words that the task's tables show.
+
+    Returns
+    -------
+    dict
+
+    Raises
+    ------
+    CourseError
+        When one is missing or not plausible, or the models can decide nothing on them.
+    """
+    figures = bench_figures(module, task, unit, given)
+    changed = copy.deepcopy(given[task])
+    for figure in figures:
+        if figure.name not in values:
+            raise CourseError(f"“{figure.prompt}” is missing")
+        if fault := figure.fault(values[figure.name]):
+            raise CourseError(fault)
+        place = changed
+        for step in figure.path[:-1]:
+            place = place[step]
+        value = values[figure.name]
+        place[figure.path[-1]] = round(value) if figure.whole else value
+    try:
+        renewed = bench_tasks(module)[task].renew(unit, changed)
+    except CourseError:
+        raise
+    except (ArithmeticError, ValueError) as error:
+        raise CourseError("the models cannot work with these figures together") from error
+    return {**given, task: renewed | {"source": source}}

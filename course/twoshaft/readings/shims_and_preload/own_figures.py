@@ -1,0 +1,114 @@
+"""Figures of the stack and the cord that may come from the real bench or the maker's manual."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from scipy.optimize import brentq
+
+from twoshaft.errors import CourseError
+from twoshaft.models.bearing import Pair, cord_pull, turned
+from twoshaft.readings.own_bench import BenchTask, Figure
+from twoshaft.readings.shims_and_preload.lot import measured, verdicts, window_of
+from twoshaft.readings.shims_and_preload.stack import TABLE_MM, shims_near
+from twoshaft.units.quantities import Q
+from twoshaft.units.unit import Unit
+
+WIDE = 10
+"""A length is plausible so many of its tolerances, and a millimetre, from the unit's own."""
+CLEAR = 0.05
+"""A preload nearer than this part to a limit is decided by how the scale is read."""
+
+
+def _stack_figures(unit: Unit, given: Mapping[str, Any]) -> tuple[Figure, ...]:
+    lengths = []
+    for term in unit.bearings.support_by_id(given["support"]).stack:
+        far = WIDE * term.tolerance_mm + 1
+        low, high = round(max(0.0, term.nominal_mm - far), 3), round(term.nominal_mm + far, 3)
+        lengths.append(Figure(term.id, ("lengths", term.id), term.name, "mm", low, high))
+    return (
+        *lengths,
+        *(
+            Figure(f"{end}-target", (f"{end}_mm",), f"{word} preload of the target", "mm",
+                   *TABLE_MM, "manual limit")
+            for end, word in (("low", "Least"), ("high", "Most"))
+        ),
+    )  # fmt: skip
+
+
+def _renew_stack(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
+    support, lengths = unit.bearings.support_by_id(given["support"]), given["lengths"]
+    low, high = given["low_mm"], given["high_mm"]
+    _rises(low, high, "preload")
+    window = window_of(support, lengths, Q(low, "mm"), Q(high, "mm"))
+    shims = [
+        shim
+        for shim in shims_near(unit.bearings, support, lengths, window)
+        if shim[2] > 0 and verdicts([shim[2]], window) is not None
+    ]
+    judged = verdicts([total for _, _, total in shims], window) or []
+    if not judged.count("safe"):
+        raise CourseError(
+            "no shim of this unit's set meets that target with these lengths and their doubt",
+            mend="measure again, or go on with the drawn figures",
+        )
+    if judged.count("safe") == len(judged):
+        raise CourseError(
+            "every shim near the target would do, so there is nothing to decide",
+            mend="look at the limits again, or go on with the drawn figures",
+        )
+    return given | {
+        "rows": [[*row[:2], "from the bench", f"{lengths[term.id]:g}"]
+                 for term, row in zip(support.stack, measured(support, lengths), strict=True)],
+        "doubt_mm": window[2],
+        "shims": [[key, label] for key, label, _ in shims],
+        "totals": {key: total for key, _, total in shims},
+    }  # fmt: skip
+
+
+def _cord_figures(unit: Unit, given: Mapping[str, Any]) -> tuple[Figure, ...]:
+    return (
+        Figure("pull", ("pull_n",), "Pull on the cord, turning evenly", "N", 1, 450),
+        Figure("drum", ("drum_mm",), "Radius of the drum that the cord is on", "mm", 5, 150),
+        Figure("least", ("low_n",), "Least preload", "N", 50, 20000, "manual limit"),
+        Figure("most", ("high_n",), "Most preload", "N", 50, 20000, "manual limit"),
+    )
+
+
+def _renew_cord(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
+    pull_n, drum = given.pop("pull_n"), Q(given["drum_mm"], "mm")
+    low, high = given["low_n"], given["high_n"]
+    _rises(low, high, "preload")
+    support, bearings = unit.bearings.support_by_id(given["support"]), unit.bearings
+    pair, kinds = Pair.from_support(support, bearings), tuple(given["kinds"])
+
+    def off(setting_mm: float) -> float:
+        force = pair.preload(Q(setting_mm, "mm"))
+        return cord_pull(turned(support, bearings, force, kinds), drum).force.m_as("N") - pull_n
+
+    if off(0.001) >= 0 or off(0.25) <= 0:
+        raise CourseError(
+            f"a pull of {pull_n:g} N on this drum is not one that these bearings, seals and gears "
+            "can have",
+            mend="look at what turns with the shaft, or go on with the drawn figures",
+        )
+    setting = float(brentq(off, 0.001, 0.25, xtol=1e-7))
+    preload = pair.preload(Q(setting, "mm")).m_as("N")
+    if min(abs(preload / limit - 1) for limit in (low, high)) < CLEAR:
+        raise CourseError(
+            "this lies so near a limit that reading the scale decides it",
+            mend="read again with a finer scale, or go on with the drawn figures",
+        )
+    return given | {"setting_mm": setting}
+
+
+def _rises(low: float, high: float, what: str) -> None:
+    if not low < high:
+        raise CourseError(f"the least {what} is not below the most", mend="swap them")
+
+
+BENCH = {
+    "stack": BenchTask(_stack_figures, _renew_stack, also=("follow",)),
+    "cord": BenchTask(_cord_figures, _renew_cord),
+}

@@ -1,0 +1,148 @@
+"""A sheet done on figures from the bench, marked: other references, never a way round."""
+
+import json
+from pathlib import Path
+
+import pytest
+from nbgrader.converters import Autograde
+
+from twoshaft.jobsheet import Answer, SheetData
+from twoshaft.readings import issue_record
+from twoshaft.readings.own_bench import put_in
+from twoshaft.units import load_unit
+from twoshaft_grader.marking import SheetMark, load_solution, mark_sheet, solve
+from twoshaft_grader.marking.feedback import feedback_page
+from twoshaft_grader.marking.gradebook import task_html
+from twoshaft_grader.notebooks.text import build_notebook, notebook_text
+
+SOURCE = Path(__file__).parents[2] / "solutions" / "05-shims-and-preload.py"
+MODULE = "shims-and-preload"
+STACK = ("stack", "follow")
+
+
+@pytest.fixture(scope="module")
+def notebook(tmp_path_factory):
+    built = tmp_path_factory.mktemp("solutions") / f"{SOURCE.stem}.ipynb"
+    nb = build_notebook(SOURCE.read_text(encoding="utf-8"), Path("solutions") / SOURCE.name)
+    built.write_text(notebook_text(nb), encoding="utf-8")
+    return built
+
+
+@pytest.fixture(scope="module")
+def solution(notebook):
+    return load_solution(notebook)
+
+
+@pytest.fixture(scope="module")
+def unit():
+    return load_unit("tarnbeck-b5")
+
+
+@pytest.fixture(scope="module")
+def issued(unit):
+    record = issue_record(MODULE, unit, salt="test", learner="ann", attempt=1)
+    return record | {"bench_readings": True}
+
+
+@pytest.fixture(scope="module")
+def typed(issued):
+    """What somebody typed at the stack, each as text with its unit."""
+    lengths = issued["given"]["stack"]["lengths"]
+    first = next(iter(lengths))
+    texts = {name: f"{mm + 0.1 * (name == first):.2f} mm" for name, mm in lengths.items()}
+    more = {"low-target": "0.04 mm", "high-target": "0.1 mm", "page": "112", "read-by": "A. Reader"}
+    return texts | more | {"in-use": "yes"}
+
+
+@pytest.fixture(scope="module")
+def answers(solution, unit, issued, typed):
+    """Full-mark answers under the typed figures."""
+    values = {n: float(t.split()[0]) for n, t in typed.items() if t.endswith(" mm")}
+    given = put_in(MODULE, "stack", unit, issued["given"], values)
+    return solve(solution, issued | {"given": given}, unit)
+
+
+def sheet_of(answers, typed):
+    return SheetData(
+        learner="ann",
+        module=MODULE,
+        attempt=1,
+        answers={name: Answer(value, 1) for name, value in answers.items()},
+        bench={f"stack-{name}": Answer(value, 1) for name, value in typed.items()},
+    )
+
+
+def share(mark, task):
+    return mark.task(task).earned / mark.task(task).maximum
+
+
+def test_bench_figures_lead_to_other_references(solution, unit, issued, typed, answers):
+    mark = mark_sheet(sheet_of(answers, typed), issued, solution, unit=unit)
+    assert mark.points == mark.maximum and mark.notes == ()
+    assert [use.tasks for use in mark.bench] == [STACK]
+    assert SheetMark.from_json(json.loads(json.dumps(mark.as_json()))) == mark
+
+    drawn = solve(solution, issued, unit)
+    other = mark_sheet(sheet_of(drawn, typed), issued, solution, unit=unit)
+    assert share(other, "stack") < 0.6 and share(other, "shelf") == 1
+    # The same models judge, the must-pass too.
+    turned = {"tighter": "looser", "looser": "tighter"}[answers["stack-direction"]]
+    wrong = answers | {"stack-direction": turned}
+    failed = mark_sheet(sheet_of(wrong, typed), issued, solution, unit=unit)
+    assert not next(f for f in failed.fields if f.name == "stack-direction").passed
+
+
+def test_who_read_what_is_told_to_learner_and_staff(solution, unit, issued, typed, answers):
+    typed = typed | {"read-by": "<b>A</b>"}
+    mark = mark_sheet(sheet_of(answers, typed), issued, solution, unit=unit)
+    for page in (feedback_page(mark), task_html(mark.task("stack"), mark.bench_of("stack"))):
+        assert "Read by &lt;b&gt;A&lt;/b&gt;." in page
+        assert "0.04 mm, from the manual, page 112" in page
+        assert ", from the bench" in page
+
+
+@pytest.mark.parametrize(
+    ("allowed", "changed", "said"),
+    [
+        (False, {}, "which this assignment does not allow"),
+        (True, {"low-target": "4 mm"}, "plausible from 0 to 0.16 mm"),
+        (True, {"low-target": "0.09 mm"}, "no shim of this unit's set meets"),
+        (True, {"page": ""}, "Still missing: Manual page"),
+        (True, {"low-target": ["0.04 mm"]}, "Still missing"),
+    ],
+)
+def test_otherwise_the_issued_figures_stand(solution, unit, issued, typed, allowed, changed, said):
+    record = {k: v for k, v in issued.items() if allowed or k != "bench_readings"}
+    sheet = sheet_of(solve(solution, issued, unit), typed | changed)
+    mark = mark_sheet(sheet, record, solution, unit=unit)
+    assert mark.points == mark.maximum and mark.bench == ()
+    assert [note for note in mark.notes if said in note and note.startswith("Task stack: ")]
+
+
+def test_a_solution_that_decides_nothing_on_them_goes_back(
+    solution, unit, issued, typed, monkeypatch
+):
+    """A set that slips through, so that every shim misses: flagged, and nothing crashes."""
+    from twoshaft.jobsheet.bench_readings import BenchSet
+
+    def slip_through(self, module, unit, given):
+        return {**given, "stack": {**given["stack"], "totals": {"070": 9.0}}}
+
+    monkeypatch.setattr(BenchSet, "put_into", slip_through)
+    mark = mark_sheet(
+        sheet_of(solve(solution, issued, unit), typed), issued, solution, unit=unit
+    )  # fmt: skip
+    assert mark.points == mark.maximum and mark.bench == ()
+    assert any("the solution decides nothing on them" in note for note in mark.notes)
+
+
+def test_stock_autograde_gives_the_same(
+    notebook, make_course, solution, unit, issued, typed, answers
+):
+    course = make_course(f"{MODULE}-1", notebook)
+    sheet = sheet_of(answers | {"stack-gap": "3 mm"}, typed)
+    course.hand_in(issued, json.dumps(sheet.as_json()))
+    course.run(Autograde)
+    mark = mark_sheet(sheet, issued, solution, unit=unit)
+    assert mark.points < mark.maximum
+    assert course.scores("ann") == {task.id: task.points for task in mark.tasks}

@@ -10,6 +10,7 @@ from twoshaft.models.audit.bearings import audit_bearings
 from twoshaft.models.audit.faces import audit_faces
 from twoshaft.models.audit.fasteners import audit_fasteners
 from twoshaft.models.audit.fits import audit_fits
+from twoshaft.models.audit.ways import audit_ways
 from twoshaft.models.faults.audit import audit_faults
 from twoshaft.models.geartrain.audit import audit_gear_train
 from twoshaft.models.shift.audit import audit_shift
@@ -25,9 +26,11 @@ __all__ = [
     "audit_gear_train",
     "audit_shift",
     "audit_unit",
+    "audit_ways",
 ]
 
 _AUDITS = (
+    audit_ways,
     audit_fasteners,
     audit_fits,
     audit_bearings,

@@ -107,6 +107,20 @@ class OperationKind(StrEnum):
     CHECK = "check"
 
 
+class WrongWay(Section):
+    """A wrong way round in which the parts of an operation can go in all the same.
+
+    What it brings about is never written here: a misbuild of the faults section, or the seal whose
+    lip then faces away, lets the models work it out. With neither, the mark alone gives it away.
+    """
+
+    id: Id
+    name: Text
+    """What faces which way then, in the manner of the operation's own orientation."""
+    misbuild: Id | None = None
+    seal: Id | None = None
+
+
 class Operation(Section):
     """One step of the build.
 
@@ -129,8 +143,20 @@ class Operation(Section):
     """What taking the step apart again takes."""
     orientation: str | None = None
     """What must face which way, where it can be got wrong."""
+    wrong_ways: tuple[WrongWay, ...] = ()
+    """Other ways round in which it goes in all the same."""
     caution: str | None = None
     """What could hurt somebody here, and what to wear or do."""
+
+    @model_validator(mode="after")
+    def _ways_hang_together(self) -> Operation:
+        if self.wrong_ways and self.orientation is None:
+            raise ValueError(f"'{self.id}' has wrong ways but no 'orientation'; say the right one")
+        ids = [way.id for way in self.wrong_ways]
+        twice = {way for way in ids if ids.count(way) > 1}
+        if twice:
+            raise ValueError(f"'{self.id}' lists the wrong way {min(twice)} twice; rename one")
+        return self
 
 
 class RuleKind(StrEnum):

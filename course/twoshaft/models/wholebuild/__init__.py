@@ -1,0 +1,88 @@
+"""The whole build: every decision of one build on one unit, and what the models make of it.
+
+A :class:`Job` is a unit on a bench. ``asks_of(job)`` lists what its builder decides, ``fields_of``
+the answer fields that hold it. A build is a list of :class:`Do` and :class:`TakeOut`;
+``decisions_from`` and ``values_of`` turn it from and into answers. ``consequences(job, decisions)``
+works out what it brings about, ``look(job, decisions)`` what the bench shows while it goes on, and
+``build_record`` what is written down. Nothing here has a formula of its own.
+
+>>> from twoshaft.units import load_unit
+>>> job = Job.of(load_unit("tarnbeck-b5"), {"asked": ["shim-differential", "way-fit-lockout"]})
+>>> [ask.id for ask in asks_of(job)]
+['shim-differential', 'way-fit-lockout']
+>>> consequences(job, right_decisions(job)).faults
+()
+"""
+
+from twoshaft.models.wholebuild.asks import (
+    GO_ON,
+    LOG,
+    OPEN,
+    ORDER,
+    OUT,
+    Ask,
+    FieldSpec,
+    asks_at,
+    asks_of,
+    fields_of,
+    way_words,
+    ways_of,
+)
+from twoshaft.models.wholebuild.bench import Bench, Line, card, look, readings
+from twoshaft.models.wholebuild.checking import CheckResult, ProofResult, WayResult
+from twoshaft.models.wholebuild.consequences import Record, consequences
+from twoshaft.models.wholebuild.decisions import (
+    Decision,
+    Do,
+    TakeOut,
+    built,
+    decisions_from,
+    right_decisions,
+    right_values,
+    values_of,
+)
+from twoshaft.models.wholebuild.faults import Fault
+from twoshaft.models.wholebuild.films import FilmResult
+from twoshaft.models.wholebuild.job import Job
+from twoshaft.models.wholebuild.joints import JointResult
+from twoshaft.models.wholebuild.record import build_record
+from twoshaft.models.wholebuild.settings import ShimResult
+
+__all__ = [
+    "GO_ON",
+    "LOG",
+    "OPEN",
+    "ORDER",
+    "OUT",
+    "Ask",
+    "Bench",
+    "CheckResult",
+    "Decision",
+    "Do",
+    "Fault",
+    "FieldSpec",
+    "FilmResult",
+    "Job",
+    "JointResult",
+    "Line",
+    "ProofResult",
+    "Record",
+    "ShimResult",
+    "TakeOut",
+    "WayResult",
+    "asks_at",
+    "asks_of",
+    "build_record",
+    "built",
+    "card",
+    "consequences",
+    "decisions_from",
+    "fields_of",
+    "look",
+    "readings",
+    "right_decisions",
+    "right_values",
+    "values_of",
+    "way_words",
+    "ways_of",
+]

@@ -1,0 +1,323 @@
+"""What a unit asks its builder to decide, step by step, and the answer fields that hold it.
+
+Nothing is listed by hand: a way round is asked where an operation names wrong ways, a shim where a
+support has its final operation, wrench, setting and state of the threads where a group of fasteners
+is tightened (pattern and rounds where it holds down a flange), a film where a face is coated, the
+proof where a check of the lockout is made, and what to do next where a check of the finished unit
+is made.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from functools import lru_cache
+from typing import Any
+
+from twoshaft.models import joint
+from twoshaft.models.order import OrderTask
+from twoshaft.models.shift import hand_moves
+from twoshaft.models.wholebuild.job import Job
+from twoshaft.units.sections.faults import FinalCheck
+from twoshaft.units.sections.order import WrongWay
+from twoshaft.units.sections.shift import MustBlock, Shift
+
+ORDER, LOG = "build-order", "build-log"
+OUT = "out:"
+"""Before a step in the log: it was taken out again."""
+GO_ON, OPEN = "go-on", "open"
+PATTERNS = {
+    "clockwise": "One after the other round the ring",
+    "crosswise": "Crosswise, each as far from those done as can be",
+    "middle-outwards": "From the middle of the pattern outwards",
+}
+MOST_ROUNDS = 4
+PROOF_MOVES = 10
+
+
+@dataclass(frozen=True)
+class FieldSpec:
+    """An answer field that holds one part of a decision.
+
+    Attributes
+    ----------
+    name : str
+        Name of the field; also the key of the value in a decision's ``choices``.
+    kind : str
+        ``choice``, ``number``, ``path``, ``film`` or ``order``.
+    prompt : str
+    arguments : mapping
+        What the sheet's constructor of that kind takes besides name and prompt.
+    """
+
+    name: str
+    kind: str
+    prompt: str
+    arguments: Mapping[str, Any] = field(default_factory=dict)
+
+    def on(self, sheet: Any) -> Any:
+        """The field, made by a sheet: ``sheet.choice(name, prompt, options=…)`` and so on."""
+        return getattr(sheet, self.kind)(self.name, self.prompt, **self.arguments)
+
+
+@dataclass(frozen=True, eq=False)
+class Ask:
+    """One decision of the builder.
+
+    Attributes
+    ----------
+    id : str
+        As ``shim-differential`` or ``way-fit-lockout``.
+    kind : str
+        ``way``, ``shim``, ``joint``, ``film``, ``proof`` or ``check``.
+    step : str
+        The step at which it is taken.
+    about : str
+        Id of the operation, support, group or face, ``EARLIER-LATER`` of the direct shift that
+        is proven, or the step that checks.
+    name : str
+        What it is about, in words.
+    fields : tuple of FieldSpec
+    """
+
+    id: str
+    kind: str
+    step: str
+    about: str
+    name: str
+    fields: tuple[FieldSpec, ...]
+
+
+@lru_cache(maxsize=64)
+def asks_of(job: Job) -> tuple[Ask, ...]:
+    """Every decision that the job's steps ask for, in the order of the unit file.
+
+    Those that ``job.asked`` leaves out are not in it.
+
+    Parameters
+    ----------
+    job : Job
+
+    Returns
+    -------
+    tuple of Ask
+    """
+    every = every_ask(job)
+    return every if job.asked is None else tuple(ask for ask in every if ask.id in job.asked)
+
+
+@lru_cache(maxsize=64)
+def every_ask(job: Job) -> tuple[Ask, ...]:
+    """As ``asks_of``, with those that the job does not leave to the builder."""
+    place = {step: k for k, step in enumerate(job.task.steps)}
+    rank = ("way", "shim", "film", "joint", "proof", "check")
+    found = [*_ways(job), *_shims(job), *_films(job), *_joints(job), *_proofs(job), *_checks(job)]
+    return tuple(sorted(found, key=lambda ask: (place[ask.step], rank.index(ask.kind))))
+
+
+def asks_at(job: Job, step: str) -> tuple[Ask, ...]:
+    """The decisions that one step asks for."""
+    return tuple(ask for ask in asks_of(job) if ask.step == step)
+
+
+def fields_of(job: Job, *, log: bool = False) -> tuple[FieldSpec, ...]:
+    """Every answer field of the bench, in which a job sheet holds the decisions.
+
+    The first, ``build-order`` (kind *order*), holds the steps as they stand in the build; the
+    others hold the decisions, each as its ask says. A solution makes them with
+    ``[spec.on(sheet) for spec in fields_of(job)]``, or those of one task with the fields of an ask.
+
+    Parameters
+    ----------
+    job : Job
+    log : bool
+        Whether ``build-log`` (kind *path*) comes second: all that was done in turn, a step that
+        was taken out again as ``out:STEP``. Without it a sheet forgets what taking out cost.
+
+    Returns
+    -------
+    tuple of FieldSpec
+    """
+    task = job.task
+    start = job.shuffled("start", list(task.steps))
+    codes = [(step, task.label(step)) for step in start]
+    codes += [(f"{OUT}{step}", f"Take out again: {task.label(step)}") for step in start]
+    first = [
+        FieldSpec(
+            ORDER, "order", "The steps in the order in which you did them",
+            {"steps": task.labelled(start), "stages": _stages(task)},
+        ),
+        FieldSpec(
+            LOG, "path", "Everything you did at the bench, in turn",
+            {"moves": [list(pair) for pair in codes], "most": most_moves(task)},
+        ),
+    ]  # fmt: skip
+    return (*first[: 2 if log else 1], *(spec for ask in asks_of(job) for spec in ask.fields))
+
+
+def most_moves(task: OrderTask) -> int:
+    """Most lines that the log holds."""
+    return min(6 * len(task.steps) + 20, 1500)
+
+
+def _stages(task: OrderTask) -> dict[str, str]:
+    names = {stage.id: stage.name for stage in task.unit.stages}
+    return {step: names[task.stage(step)] for step in task.steps}
+
+
+def ways_of(job: Job, operation: str) -> dict[str, WrongWay | None]:
+    """Ways round by the key of their option; None is the right one."""
+    entry = job.unit.operation_by_id[operation]
+    by_id: dict[str, WrongWay | None] = {way.id: way for way in entry.wrong_ways} | {"": None}
+    order = job.shuffled(f"way-{operation}", list(by_id))
+    return {f"way-{k}": by_id[id] for k, id in enumerate(order, 1)}
+
+
+def way_words(job: Job, operation: str, way: WrongWay | None) -> str:
+    """What faces which way."""
+    words = job.unit.operation_by_id[operation].orientation if way is None else way.name
+    return words.rstrip(".")
+
+
+def _ways(job: Job) -> Iterator[Ask]:
+    for step, members in job.members.items():
+        for operation in members:
+            entry = job.unit.operation_by_id[operation]
+            if not entry.wrong_ways:
+                continue
+            options = [
+                [key, way_words(job, operation, way)]
+                for key, way in ways_of(job, operation).items()
+            ]
+            prompt = f"{entry.name}: which way round?"
+            spec = FieldSpec(f"way-{operation}", "choice", prompt, {"options": options})
+            yield Ask(spec.name, "way", step, operation, entry.name, (spec,))
+
+
+def _shims(job: Job) -> Iterator[Ask]:
+    bearings = job.unit.bearings
+    for support in () if bearings is None else bearings.supports:
+        step = job.step_of(support.final_operation)
+        if step is None:
+            continue
+        prompt = f"{support.name}: which thickness of shim in all?"
+        spec = FieldSpec(f"shim-{support.id}", "number", prompt, {"unit": "mm"})
+        yield Ask(spec.name, "shim", step, support.id, support.name, (spec,))
+
+
+def _joints(job: Job) -> Iterator[Ask]:
+    section = job.unit.fasteners
+    for group in () if section is None else section.groups:
+        step = job.step_of_any(group.operations)
+        if step is None:
+            continue
+        wrenches = [w for w in section.wrenches if job.wrenches is None or w.id in job.wrenches]
+        tools = [[w.id, f"{w.name}, {w.low_nm:g} to {w.high_nm:g} N·m"] for w in wrenches]
+        states = [[state.id, state.name] for state in section.states]
+        adapter = next((a for a in section.adapters if a.id == group.adapter), None)
+        over = "" if adapter is None else f" over the {adapter.name.lower()}"
+        name = group.name
+        specs = [
+            FieldSpec(f"state-{group.id}", "choice", f"{name}: what is on the threads?",
+                      {"options": states}),
+            FieldSpec(f"tool-{group.id}", "choice", f"{name}: with which wrench{over}?",
+                      {"options": tools}),
+            FieldSpec(f"torque-{group.id}", "number", f"{name}: what do you set on the wrench?",
+                      {"unit": "N·m"}),
+        ]  # fmt: skip
+        if group.flange is not None:
+            rounds = [[str(n), f"{n} round{'' if n == 1 else 's'}"]
+                      for n in range(1, MOST_ROUNDS + 1)]  # fmt: skip
+            specs += [
+                FieldSpec(f"pattern-{group.id}", "choice", f"{name}: in which sequence?",
+                          {"options": [list(pair) for pair in PATTERNS.items()]}),
+                FieldSpec(f"rounds-{group.id}", "choice",
+                          f"{name}: how many rounds at the full setting?", {"options": rounds}),
+            ]  # fmt: skip
+        yield Ask(f"joint-{group.id}", "joint", step, group.id, name, tuple(specs))
+
+
+def pattern_order(job: Job, group: str, pattern: str) -> tuple[int, ...]:
+    """The sequence that a pattern names, for a group with a flange."""
+    bolts = joint.Fastening.of(job.unit, group)
+    if pattern == "middle-outwards":
+        return joint.middle_outwards(bolts.positions_m)
+    make = {"clockwise": joint.clockwise, "crosswise": joint.crosswise}[pattern]
+    return make(bolts.group.count)
+
+
+def _films(job: Job) -> Iterator[Ask]:
+    section = job.unit.faces
+    for face in () if section is None else section.faces:
+        step = job.step_of(face.lay_operation)
+        if step is None:
+            continue
+        spec = FieldSpec(
+            f"film-{face.id}", "film", f"{face.name}: lay the sealant",
+            {"job": {**job.faces.get(face.id, {}), "face": face.id}},
+        )  # fmt: skip
+        yield Ask(spec.name, "film", step, face.id, face.name, (spec,))
+
+
+def lockout_check(job: Job) -> FinalCheck | None:
+    """The check of the finished unit that proves the lockout."""
+    checks = () if job.unit.faults is None else job.unit.faults.checks
+    return next((c for c in checks if c.kind == "lockout" and job.step_of_any(c.operations)), None)
+
+
+def blocks_of(job: Job) -> dict[str, MustBlock]:
+    """Direct shifts that must be proven to be stopped, as ``EARLIER-LATER``."""
+    shift = job.unit.shift
+    if shift is None or lockout_check(job) is None:
+        return {}
+    return {f"{block.earlier}-{block.later}": block for block in shift.must_block}
+
+
+def _proofs(job: Job) -> Iterator[Ask]:
+    for id, block in blocks_of(job).items():
+        step = job.step_of_any(lockout_check(job).operations)
+        name = f"Lockout from {block.earlier} to {block.later}"
+        moves = [[move.code, move.label] for move in hand_moves(job.unit.shift)]
+        spec = FieldSpec(
+            f"proof-{id}", "path", f"{name}: which moves prove it by hand?",
+            {"moves": moves, "plan": gate_plan(job.unit.shift), "most": PROOF_MOVES},
+        )  # fmt: skip
+        yield Ask(spec.name, "proof", step, id, name, (spec,))
+
+
+def gate_plan(shift: Shift) -> dict[str, Any]:
+    """The gate as a picture needs it: gates, gears, and where each move aims [mm]."""
+    at = {gate.id: gate.at_mm for gate in shift.gates}
+    low, high = shift.turn_mm
+    gears = [
+        [gear, at[rail.gate], turn]
+        for rail in shift.rails
+        for gear, turn in ((rail.high, high), (rail.low, low))
+        if gear
+    ]
+    aims = {move.code: [move.travel_mm, move.turn_mm] for move in hand_moves(shift)}
+    turn_mm = list(shift.turn_mm)
+    return {"gates": sorted(at.values()), "turn_mm": turn_mm, "gears": gears, "aims": aims}
+
+
+def checks_at(job: Job, step: str) -> tuple[FinalCheck, ...]:
+    """Checks of the finished unit that a step makes; none where the step does not check."""
+    if job.unit.faults is None or not job.task.is_check[job.task.number[step]]:
+        return ()
+    mine = set(job.members[step])
+    return tuple(c for c in job.unit.faults.checks if mine & set(c.operations))
+
+
+def _checks(job: Job) -> Iterator[Ask]:
+    for step in job.task.steps:
+        if not checks_at(job, step):
+            continue
+        label = job.task.label(step)
+        options = [
+            [GO_ON, "It is as it should be: go on"],
+            [OPEN, "It is not as it should be: find the fault before going on"],
+        ]
+        spec = FieldSpec(
+            f"verdict-{step}", "choice", f"{label}: what do you make of it?", {"options": options}
+        )
+        yield Ask(f"check-{step}", "check", step, step, label, (spec,))

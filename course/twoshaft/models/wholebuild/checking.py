@@ -1,0 +1,369 @@
+"""The unit as it was built so far, and what its checks then show: by the models of faults."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from twoshaft.models.faults import AsBuilt, Outcome, as_built, run_check
+from twoshaft.models.faults.built import exclude
+from twoshaft.models.fit import SealFault, SealFitted, Side, seal_faults, seal_of
+from twoshaft.models.shift import Mechanism, follow, lockout_reading, mechanism, prove_by_hand
+from twoshaft.models.shift.handwork import Done
+from twoshaft.models.wholebuild.asks import (
+    GO_ON,
+    OPEN,
+    Ask,
+    blocks_of,
+    checks_at,
+    every_ask,
+    way_words,
+    ways_of,
+)
+from twoshaft.models.wholebuild.decisions import Decision, Do, filled, walk
+from twoshaft.models.wholebuild.faults import Fault, sentence
+from twoshaft.models.wholebuild.films import FilmResult, judge_film
+from twoshaft.models.wholebuild.job import Job
+from twoshaft.models.wholebuild.joints import JointResult, judge_joint
+from twoshaft.models.wholebuild.settings import ShimResult, judge_shim, shim_change_mm
+from twoshaft.units.sections.faults import BoltChange, FinalCheck, Misbuild, SettingChange
+from twoshaft.units.sections.order import WrongWay
+
+_MOST_SHARE = 5.0
+_FARTHEST_MM = 1.0
+
+
+@dataclass(frozen=True, eq=False)
+class Standing:
+    """What stands on the bench, judged decision by decision.
+
+    Attributes
+    ----------
+    doings : dict of str to Do
+        Of the steps that stand, in the order in which they were done.
+    values : dict of str to dict
+        Values by step and field, with what the job does not leave to the builder.
+    shims, joints, films : dict
+        Results by support, group and face, of what was decided and done.
+    ways : dict of str to WrongWay
+        Wrong ways round, by operation.
+    """
+
+    doings: Mapping[str, Do]
+    values: Mapping[str, Mapping]
+    shims: Mapping[str, ShimResult]
+    joints: Mapping[str, JointResult]
+    films: Mapping[str, FilmResult]
+    ways: Mapping[str, WrongWay]
+
+
+def standing(job: Job, doings: Mapping[str, Do]) -> Standing:
+    """Judge every decision of the steps that stand.
+
+    Raises
+    ------
+    OutOfRangeError
+        For a figure outside its model.
+    """
+    values = {step: filled(job, doing) for step, doing in doings.items()}
+    shims, joints, ways, films = {}, {}, {}, {}
+    asks = [ask for ask in every_ask(job) if ask.step in doings]
+    for ask in asks:
+        mine = values[ask.step]
+        if ask.kind == "way" and (way := ways_of(job, ask.about).get(mine.get(ask.id))):
+            ways[ask.about] = way
+        elif ask.kind == "shim" and (shim := judge_shim(job, ask, mine)):
+            shims[ask.about] = shim
+        elif ask.kind == "joint" and (joint := judge_joint(job, ask, mine)):
+            joints[ask.about] = joint
+    for ask in asks:
+        if ask.kind == "film" and (film := _film(job, ask, values, list(doings), joints)):
+            films[ask.about] = film
+    return Standing(doings, values, shims, joints, films, ways)
+
+
+def _film(job: Job, ask: Ask, values, steps: Sequence[str], joints) -> FilmResult | None:
+    """The face on the build's own clock; None until it is closed on a film."""
+    passes, face = values[ask.step].get(ask.id), job.unit.faces.face_by_id(ask.about)
+    closing = job.step_of(face.close_operation)
+    if passes is None or closing not in steps:
+        return None
+    laid, shut = steps.index(ask.step), steps.index(closing)
+    if shut <= laid:
+        return None
+    waited = sum(job.task.minutes(step) for step in steps[laid + 1 : shut + 1])
+    return judge_film(job, ask, passes, waited, _clamps_n(job, face, joints))
+
+
+def _clamps_n(job: Job, face, joints: Mapping[str, JointResult]) -> dict[str, float] | None:
+    holes = [hole.id for hole in face.holes if hole.clamp_n > 0]
+    for id, done in joints.items():
+        if job.unit.fasteners.group(id).face == face.id and done.kept_n is not None:
+            return dict(zip(holes, (float(n) for n in done.kept_n), strict=True))
+    return None
+
+
+def built_so(job: Job, now: Standing) -> AsBuilt:
+    """The unit as the decisions have built it: the inputs of the models behind the checks."""
+    unit = job.unit
+    wrong = list(job.worn_misbuilds)
+    for way in now.ways.values():
+        if way.misbuild is not None:
+            one = unit.faults.misbuild_by_id(way.misbuild)
+            if not any(exclude(unit, one, other) for other in wrong):
+                wrong.append(one)
+    base = AsBuilt(unit, unit.shift, unit.gear_train) if not wrong else as_built(unit, wrong)
+    left = {
+        operation
+        for step, members in job.members.items()
+        if step not in now.doings
+        for operation in members
+    }
+    return replace(
+        base,
+        settings=(*base.settings, *_settings(job, now)),
+        bolts=(*base.bolts, *_bolts(job, now)),
+        left_out=base.left_out | left,
+    )
+
+
+def _settings(job: Job, now: Standing) -> Iterable[SettingChange]:
+    for support, result in now.shims.items():
+        off = max(-_FARTHEST_MM, min(_FARTHEST_MM, shim_change_mm(job, result)))
+        if off:
+            yield SettingChange(kind="setting", support=support, shim_mm=off)
+
+
+def _bolts(job: Job, now: Standing) -> Iterable[BoltChange]:
+    for group, done in now.joints.items():
+        entry = job.unit.fasteners.group(group)
+        if done.state != entry.state:
+            yield BoltChange(kind="bolts", group=group, state=done.state)
+        if done.torque is not None:
+            share = min(_MOST_SHARE, done.torque.m_as("N*m") / entry.torque_nm[1])
+            yield BoltChange(kind="bolts", group=group, torque_share=share)
+
+
+def outcome_of(check: FinalCheck, built: AsBuilt, now: Standing) -> Outcome:
+    """What a check shows; a face that was coated leaks where its own film lets it."""
+    from twoshaft.models.faults import Sign
+
+    if check.kind != "leaks":
+        return run_check(check, built)
+    rest = check.model_copy(update={"faces": tuple(f for f in check.faces if f not in now.films)})
+    signs = list(run_check(rest, built).signs)
+    for id in check.faces:
+        film = now.films.get(id)
+        face = None if film is None else film.closed.work.face
+        for place, _ in () if film is None else film.closed.leaks:
+            name = next(s.name for s in face.segments if s.id == place)
+            signs.append(Sign(f"oil-{id}-{place}", f"oil of {id}, {name.lower()}"))
+    return Outcome.of(*signs)
+
+
+def outcomes_at(job: Job, decisions: Iterable[Decision], step: str) -> tuple[Outcome, ...]:
+    """What the checks of a step show on the unit as it then stands.
+
+    Parameters
+    ----------
+    job : Job
+    decisions : iterable of Decision
+        All up to the step, itself included.
+    step : str
+    """
+    now = standing(job, walk(job, decisions).doings)
+    built = built_so(job, now)
+    return tuple(outcome_of(check, built, now) for check in checks_at(job, step))
+
+
+@dataclass(frozen=True)
+class WayResult:
+    """Parts that went in the wrong way round.
+
+    Attributes
+    ----------
+    ask : Ask
+    way : WrongWay
+    shows : tuple of (FinalCheck, Outcome)
+        Final checks that it fails, where a misbuild is named.
+    seal : tuple of SealFault
+        What the seal model says, where a seal is named.
+    minutes : float
+        Minutes to turn it round at the end of the build [min].
+    off : tuple of str
+        Steps that come off for that.
+    parts : tuple of str
+        Parts that must then be new.
+    """
+
+    ask: Ask
+    way: WrongWay
+    shows: tuple[tuple[FinalCheck, Outcome], ...]
+    seal: tuple[SealFault, ...]
+    minutes: float
+    off: tuple[str, ...]
+    parts: tuple[str, ...]
+
+    def fault(self, job: Job) -> Fault:
+        """The same as a fault."""
+        says = f"“{self.way.name.rstrip('.')}” is the wrong way round; "
+        says += f"right is “{way_words(job, self.ask.about, None)}”. "
+        if self.shows:
+            check, outcome = self.shows[0]
+            says += f"“{check.name}” shows it: {outcome.sentence} "
+        elif self.seal:
+            says += sentence(f"{self.seal[0].what}: {self.seal[0].consequence}") + " "
+        else:
+            says += "No check at the end shows it; only the mark does. "
+        others = f"{len(self.off)} other step{'' if len(self.off) == 1 else 's'}"
+        says += f"To turn it round costs {self.minutes:g} minutes and takes {others} off."
+        says = says.replace("takes 0 other steps off", "takes nothing else off")
+        step, id = self.ask.step, self.ask.id
+        return Fault("way", step, id, says, minutes=self.minutes, parts=self.parts)
+
+
+def judge_way(job: Job, ask: Ask, way: WrongWay, steps: Sequence[str]) -> WayResult:
+    """What a wrong way round brings about, and what it costs to turn it round.
+
+    Parameters
+    ----------
+    job : Job
+    ask : Ask
+        Of kind ``way``.
+    way : WrongWay
+    steps : sequence of str
+        Steps that stand.
+    """
+    from twoshaft.models.order import new_parts, rework
+
+    task = job.task
+    work = rework(task, steps, ask.step)
+    number = task.number[ask.step]
+    minutes = work.minutes + task.minutes_undo[number] + task.minutes_do[number]
+    shows = (
+        () if way.misbuild is None else _shown(job, job.unit.faults.misbuild_by_id(way.misbuild))
+    )
+    seal = () if way.seal is None else _lip_away(job, way.seal)
+    parts = new_parts(task, (*work.off, ask.step))
+    return WayResult(ask, way, shows, seal, minutes, work.off, parts)
+
+
+def _shown(job: Job, misbuild: Misbuild) -> tuple[tuple[FinalCheck, Outcome], ...]:
+    built = as_built(job.unit, [misbuild])
+    shown = ((check, run_check(check, built)) for check in job.unit.faults.checks)
+    return tuple(pair for pair in shown if not pair[1].passes)
+
+
+def _lip_away(job: Job, seal: str) -> tuple[SealFault, ...]:
+    rule = seal_of(job.unit, seal)
+    away = Side.AIR if rule.lip_towards is Side.OIL else Side.OIL
+    depth = sum(rule.depth_m) / 2
+    return seal_faults(rule, SealFitted(away, (depth,) * 4, greased=True, sleeve_used=True))
+
+
+@dataclass(frozen=True, eq=False)
+class ProofResult:
+    """What the moves of the hand showed.
+
+    Attributes
+    ----------
+    ask : Ask
+    moves : tuple of str
+    work : tuple of Done
+        What was felt, on the mechanism as it was built.
+    reading : str
+        ``proven``, ``fails``, ``half``, ``no-gear`` or ``not tried``, as ``lockout_reading``.
+    truth : str
+        What a full hand test finds of this lockout: ``holds``, ``fails``, ``unreliable`` or
+        ``not tried``.
+    """
+
+    ask: Ask
+    moves: tuple[str, ...]
+    work: tuple[Done, ...]
+    reading: str
+    truth: str
+
+    @property
+    def faults(self) -> tuple[Fault, ...]:
+        """Moves that prove nothing, and a lockout that does not hold."""
+        step, id, found = self.ask.step, self.ask.id, []
+        says = {
+            "not tried": "the direct shift was not tried, so nothing is proven",
+            "half": "it was stopped, but the later gear was not had after leaving the gate; a stop "
+            "that never lets go proves nothing",
+            "no-gear": "the later gear cannot be had at all, so the stop shows nothing",
+        }
+        if self.reading in says:
+            words = f"{self.ask.name}: {says[self.reading]}."
+            found.append(Fault("proof", step, id, words, safety=True))
+        holds = {
+            "fails": "the direct shift is not stopped",
+            "unreliable": "the direct shift is stopped only sometimes",
+            "not tried": "the earlier gear cannot be had, so the lockout cannot be proven",
+        }
+        if self.truth in holds:
+            words = f"{self.ask.name}: {holds[self.truth]}."
+            found.append(Fault("lockout", step, id, words, safety=True))
+        return tuple(found)
+
+
+def machine_of(job: Job, now: Standing) -> Mechanism:
+    """The shift mechanism as it was built."""
+    return mechanism(built_so(job, now).shift)
+
+
+def judge_proof(job: Job, ask: Ask, now: Standing) -> ProofResult | None:
+    """Follow the moves on the mechanism as it was built; None where none were made."""
+    moves = now.values[ask.step].get(ask.id)
+    if not moves:
+        return None
+    block, machine = blocks_of(job)[ask.about], machine_of(job, now)
+    work = follow(machine, tuple(moves))
+    locks = prove_by_hand(machine).locks
+    truth = next(k.verdict for k in locks if (k.earlier, k.later) == (block.earlier, block.later))
+    reading = lockout_reading(job.unit.shift, work, block.earlier, block.later)
+    return ProofResult(ask, tuple(moves), work, reading, truth)
+
+
+@dataclass(frozen=True)
+class CheckResult:
+    """A check of the unit, when it was made.
+
+    Attributes
+    ----------
+    ask : Ask
+    outcomes : tuple of (FinalCheck, Outcome)
+    answer : str or None
+        What the builder made of it.
+    """
+
+    ask: Ask
+    outcomes: tuple[tuple[FinalCheck, Outcome], ...]
+    answer: str | None
+
+    @property
+    def passes(self) -> bool:
+        """Whether everything was as it should be."""
+        return all(outcome.passes for _, outcome in self.outcomes)
+
+    @property
+    def faults(self) -> tuple[Fault, ...]:
+        """A fault passed over, or one seen where there is none."""
+        step, id = self.ask.step, self.ask.id
+        if self.answer == GO_ON and not self.passes:
+            shown = " ".join(outcome.sentence for _, outcome in self.outcomes if not outcome.passes)
+            words = f"{self.ask.name}: taken as right, but it shows a fault. {shown}"
+            return (Fault("passed-over", step, id, words, safety=True),)
+        if self.answer == OPEN and self.passes:
+            words = f"{self.ask.name}: taken as wrong, but everything is as it should be."
+            return (Fault("false-alarm", step, id, words),)
+        return ()
+
+
+def judge_check(job: Job, ask: Ask, now: Standing) -> CheckResult:
+    """Make the checks of a step on the unit as it stands."""
+    built = built_so(job, now)
+    outcomes = tuple((check, outcome_of(check, built, now)) for check in checks_at(job, ask.step))
+    answer = now.values[ask.step].get(f"verdict-{ask.step}")
+    return CheckResult(ask, outcomes, answer)

@@ -1,0 +1,205 @@
+"""A group of fasteners as it was tightened, by the joint model: clamp, stress, evenness."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from functools import lru_cache
+from typing import Any
+
+import numpy as np
+
+from twoshaft.models import joint
+from twoshaft.models.wholebuild.asks import PATTERNS, Ask, pattern_order
+from twoshaft.models.wholebuild.faults import Fault
+from twoshaft.models.wholebuild.job import Job
+from twoshaft.units.quantities import Q
+from twoshaft.units.sections.fasteners import Wrench
+
+MOST_USE = 0.9
+"""Share of yield that may be used, as the unit file's own checks have it."""
+_ROUNDING_NM = 1e-6
+
+
+@dataclass(frozen=True, eq=False)
+class JointResult:
+    """A group as it was tightened.
+
+    Attributes
+    ----------
+    ask : Ask
+    state : str
+        State of the threads.
+    wrench : str
+    setting : pint.Quantity
+        On the wrench [N·m].
+    torque : pint.Quantity or None
+        At the fastener [N·m]; None where the wrench cannot be set so.
+    clamp : joint.ClampBounds or None
+        Smallest, typical and largest clamp that the torque leaves.
+    use : float
+        Largest share of yield.
+    kept_n : ndarray or None
+        Clamp that each keeps in the end, friction typical [N]; None without a flange.
+    spread : float or None
+        Largest less smallest of them over the one aimed at.
+    pattern, rounds : str and int, or None
+    faults : tuple of Fault
+    """
+
+    ask: Ask
+    state: str
+    wrench: str
+    setting: Q
+    torque: Q | None
+    clamp: joint.ClampBounds | None
+    use: float
+    kept_n: np.ndarray | None
+    spread: float | None
+    pattern: str | None
+    rounds: int | None
+    faults: tuple[Fault, ...]
+
+
+def tool(entry: Wrench) -> joint.TorqueWrench:
+    """A wrench of the unit file as the joint model takes it."""
+    return joint.TorqueWrench(
+        entry.name,
+        entry.low_nm,
+        entry.high_nm,
+        entry.step_nm,
+        entry.length_mm / 1e3,
+        entry.kind,
+        entry.tool_class,
+    )
+
+
+def judge_joint(job: Job, ask: Ask, values: Mapping[str, Any]) -> JointResult | None:
+    """Judge how a group was tightened; None where something of it was not decided.
+
+    Parameters
+    ----------
+    job : Job
+    ask : Ask
+        Of kind ``joint``.
+    values : mapping
+        Values by field name.
+
+    Raises
+    ------
+    OutOfRangeError
+        For a setting not above zero, or a figure outside the joint model.
+    """
+    if any(values.get(spec.name) is None for spec in ask.fields):
+        return None
+    id = ask.about
+    setting = values[f"torque-{id}"].to("N*m")
+    rounds = values.get(f"rounds-{id}")
+    return _judged(
+        job, ask, values[f"state-{id}"], values[f"tool-{id}"], setting.m_as("N*m"),
+        values.get(f"pattern-{id}"), None if rounds is None else int(rounds),
+    )  # fmt: skip
+
+
+@lru_cache(maxsize=512)
+def _judged(
+    job: Job,
+    ask: Ask,
+    state: str,
+    wrench: str,
+    setting_nm: float,
+    pattern: str | None,
+    rounds: int | None,
+) -> JointResult:
+    id, setting, found = ask.about, Q(setting_nm, "N*m"), []
+    entry = next(w for w in job.unit.fasteners.wrenches if w.id == wrench)
+    bolts = replace(joint.Fastening.of(job.unit, id), wrench=tool(entry))
+
+    def say(kind: str, words: str) -> None:
+        found.append(Fault(kind, ask.step, ask.id, f"{ask.name}: {words}."))
+
+    if not bolts.wrench.suits(setting):
+        say(
+            "tool",
+            f"the {entry.name.lower()} is good from {bolts.wrench.usable_from_nm:g} to "
+            f"{entry.high_nm:g} N·m, not for {setting_nm:g} N·m",
+        )
+    if not entry.low_nm <= setting_nm <= entry.high_nm:
+        say("loose", "the wrench cannot be set so, and they are only run in by hand")
+        return JointResult(
+            ask, state, wrench, setting, None, None, 0.0, None, None, pattern, rounds, tuple(found)
+        )
+    torque = _at_bolt(bolts, setting)
+    _torque_words(bolts, torque, state, say)
+    clamp = bolts.bounds(state, torque)
+    use = joint.worst_utilisation(
+        torque, bolts.thread, bolts.seat, bolts.steel, bolts.states[state], bolts.wrench.tolerance
+    )
+    _clamp_words(bolts, clamp, use, say)
+    kept, spread = None, None
+    if pattern is not None:
+        order = pattern_order(job, id, pattern)
+        done = joint.tighten(bolts.face(), [joint.Round.of(order, clamp.typical)] * rounds)
+        kept, spread = done.clamp_n, done.spread
+        if spread > bolts.group.spread:
+            say(
+                "uneven",
+                f"{PATTERNS[pattern].lower()}, {rounds} round{'' if rounds == 1 else 's'}, leaves "
+                f"{kept.min() / 1e3:.1f} to {kept.max() / 1e3:.1f} kN; the joint bears "
+                f"{bolts.group.spread:.0%} of difference, not {spread:.0%}",
+            )
+    return JointResult(
+        ask, state, wrench, setting, torque, clamp, use, kept, spread, pattern, rounds, tuple(found)
+    )
+
+
+def _at_bolt(bolts: joint.Fastening, setting: Q) -> Q:
+    if bolts.adapter is None:
+        return setting
+    length, reach = Q(bolts.wrench.length_m, "m"), Q(bolts.adapter.reach_mm, "mm")
+    return joint.torque_at_bolt(setting, length, reach, Q(bolts.adapter.angle_deg, "degree"))
+
+
+def _torque_words(bolts: joint.Fastening, torque: Q, state: str, say) -> None:
+    low, _, high = bolts.group.torque_nm
+    nm, half = torque.m_as("N*m"), bolts.wrench.step_nm / 2 + _ROUNDING_NM
+    if not low - half <= nm <= high + half:
+        say("torque", f"{nm:.1f} N·m at the thread, where {low:g} to {high:g} N·m belong")
+    if state != bolts.group.state:
+        is_, should = (bolts.states[one].name.lower() for one in (state, bolts.group.state))
+        say("state", f"the figure is good for threads “{should}”, and these are “{is_}”")
+
+
+def _clamp_words(bolts: joint.Fastening, clamp: joint.ClampBounds, use: float, say) -> None:
+    need, strip = bolts.group.clamp_kn, bolts.strip()
+    low, high = clamp.low_n / 1e3, clamp.high_n / 1e3
+    if low < need:
+        say("loose", f"the clamp can be as small as {low:.1f} kN, and {need:g} kN are needed")
+    if use > MOST_USE:
+        say("overstressed", f"up to {use:.0%} of yield is used, over {MOST_USE:.0%}")
+    if strip is not None and strip.first != "bolt breaks" and strip.holds_n < clamp.high_n:
+        held = strip.holds_n / 1e3
+        say(
+            "stripped", f"the clamp can reach {high:.1f} kN, and the thread strips at {held:.1f} kN"
+        )
+
+
+def locked_fault(job: Job, result: JointResult, volumes_mm3: Mapping[str, float]) -> list[Fault]:
+    """Blind holes of a group in which sealant stands: what the bolt then meets."""
+    bolts = joint.Fastening.of(job.unit, result.ask.about)
+    hole = bolts.blind_hole()
+    if hole is None or result.torque is None:
+        return []
+    found = []
+    for name, volume in volumes_mm3.items():
+        if volume <= 0:
+            continue
+        lock = joint.hydraulic_lock(
+            hole, bolts.thread, bolts.seat, Q(volume, "mm**3"), result.torque,
+            bolts.states[result.state].thread[1],
+        )  # fmt: skip
+        if lock.locks:
+            words = f"{result.ask.name}: sealant locks {name.replace('-', ' ')} before its head is "
+            words += "down, and the boss splits." if lock.splits else "down."
+            found.append(Fault("locked", result.ask.step, result.ask.id, words))
+    return found

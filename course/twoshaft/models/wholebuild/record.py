@@ -1,0 +1,99 @@
+"""The build record: what is written down of a build, as plain data."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any
+
+from twoshaft.models.shift import hand_moves
+from twoshaft.models.wholebuild.asks import PATTERNS, Ask, asks_of
+from twoshaft.models.wholebuild.bench import readings
+from twoshaft.models.wholebuild.decisions import Decision, walk
+from twoshaft.models.wholebuild.job import Job
+
+SIGNED = ("Built by", "Checked by")
+
+
+def build_record(job: Job, decisions: Iterable[Decision]) -> dict[str, Any]:
+    """What the builder writes down: no verdict, no figure of what would be right.
+
+    Parameters
+    ----------
+    job : Job
+    decisions : iterable of Decision
+
+    Returns
+    -------
+    dict
+        ``unit``, ``college``, ``invented`` (texts), ``done`` and ``steps`` (counts), ``minutes``
+        [min], and lists of ``[what, value]``: ``readings``, ``shims``, ``torques``, ``films``,
+        ``ways``, ``proofs``, ``verdicts``, ``consumables``, ``new_parts``, ``taken_out``; under
+        ``order`` the steps in turn, under ``signatures`` what is left blank for names and dates.
+    """
+    decisions = tuple(decisions)
+    walked, task, unit = walk(job, decisions), job.task, job.unit
+    rows: dict[str, list[list[str]]] = {
+        key: [] for key in ("readings", "shims", "torques", "films", "ways", "proofs", "verdicts")
+    }
+    into = {"shim": "shims", "joint": "torques", "film": "films", "way": "ways"}
+    into |= {"proof": "proofs", "check": "verdicts"}
+    done = list(walked.doings)
+    for k, step in enumerate(done):
+        prefix = [walked.doings[one] for one in done[: k + 1]]
+        rows["readings"] += [[line.what, line.value] for line in readings(job, prefix, step)]
+        for ask in (one for one in asks_of(job) if one.step == step):
+            words = choice_words(job, ask, walked.doings[step].choices)
+            rows[into[ask.kind]].append([ask.name, words])
+    operations = [unit.operation_by_id[op] for step in done for op in job.members[step]]
+    used = dict.fromkeys(one for op in operations for one in op.consumables)
+    new = [part for op in operations for part in op.parts if unit.part_by_id[part].single_use]
+    names = {entry.id: entry.name for entry in (*unit.consumables, *unit.parts)}
+    return {
+        "unit": unit.identity.name,
+        "college": unit.identity.college,
+        "invented": "Invented unit, for teaching." if unit.identity.invented else "",
+        "done": len(done),
+        "steps": len(task.steps),
+        "minutes": walked.minutes,
+        "order": [task.label(step) for step in done],
+        **rows,
+        "consumables": [names[one] for one in used],
+        "new_parts": [names[one] for one in dict.fromkeys(new)],
+        "taken_out": [
+            [task.label(one.step), f"{len(one.off)} steps came off"] for one in walked.taken
+        ],
+        "signatures": [[who, ""] for who in SIGNED],
+    }
+
+
+def choice_words(job: Job, ask: Ask, choices) -> str:
+    """What was decided, as a person would write it down."""
+    told = []
+    for spec in ask.fields:
+        value = choices.get(spec.name)
+        if value is None or value == ():
+            told.append("not decided")
+        elif spec.kind == "choice":
+            labels = dict(map(tuple, spec.arguments["options"]))
+            told.append(labels.get(value, str(value)))
+        elif spec.kind == "number":
+            unit = spec.arguments["unit"]
+            pint = {"N·m": "N*m"}.get(unit, unit)
+            told.append(f"{round(value.m_as(pint), 3):g} {unit}")
+        elif spec.kind == "path":
+            labels = {move.code: move.label for move in hand_moves(job.unit.shift)}
+            told.append("; ".join(labels.get(code, code) for code in value))
+        else:
+            told.append(_passes(value))
+    return ", ".join(told)
+
+
+def _passes(passes) -> str:
+    sizes = dict.fromkeys(
+        one.hand.value if not one.size_mm else f"{one.hand.value} of {one.size_mm:g} mm"
+        for one in passes
+    )
+    return f"{len(passes)} passes: {', '.join(sizes)}"
+
+
+__all__ = ["PATTERNS", "build_record", "choice_words"]

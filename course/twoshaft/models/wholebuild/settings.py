@@ -1,0 +1,111 @@
+"""The shim that was chosen: end play or preload, cold and warm, by the shim and bearing models."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from twoshaft.models.bearing.heat import support_change
+from twoshaft.models.shim import choose, stack_budget, target_interference
+from twoshaft.models.wholebuild.asks import Ask
+from twoshaft.models.wholebuild.faults import Fault
+from twoshaft.models.wholebuild.job import Job
+from twoshaft.units.quantities import Q
+
+_SAME_MM = 1e-6
+
+
+@dataclass(frozen=True)
+class ShimResult:
+    """A pair of bearings with its shim.
+
+    Attributes
+    ----------
+    ask : Ask
+    total : pint.Quantity
+        Shims in all [mm].
+    on_shelf : bool
+        Whether the shelf has shims that make that total.
+    cold, warm : pint.Quantity
+        Interference at the bench and at running temperature [mm]; below zero is end play.
+    verdict : str
+        ``safe``, ``meets`` (inside the target, but by less than the measurement is worth) or
+        ``misses``.
+    reason : str
+    """
+
+    ask: Ask
+    total: Q
+    on_shelf: bool
+    cold: Q
+    warm: Q
+    verdict: str
+    reason: str
+
+    @property
+    def faults(self) -> tuple[Fault, ...]:
+        """What is wrong; nothing where the choice is safe."""
+        if not self.on_shelf:
+            words = f"{self.ask.name}: no shims on the shelf make {self.total.m_as('mm'):.2f} mm."
+            return (Fault("shim", self.ask.step, self.ask.id, words),)
+        if self.verdict == "safe":
+            return ()
+        words = f"{self.ask.name}: {self.reason}. Cold it has {say_setting(self.cold)}, "
+        words += f"warm {say_setting(self.warm)}."
+        return (Fault("shim", self.ask.step, self.ask.id, words),)
+
+
+def say_setting(interference: Q) -> str:
+    """A setting in words.
+
+    >>> say_setting(Q(0.08, "mm")), say_setting(Q(-0.02, "mm"))
+    ('0.080 mm of preload', '0.020 mm of end play')
+    """
+    mm = interference.m_as("mm")
+    return f"{abs(mm):.3f} mm of {'preload' if mm >= 0 else 'end play'}"
+
+
+def judge_shim(job: Job, ask: Ask, values: Mapping[str, Any]) -> ShimResult | None:
+    """Judge the shims of a support; None where none were chosen.
+
+    Parameters
+    ----------
+    job : Job
+    ask : Ask
+        Of kind ``shim``.
+    values : mapping
+        Values by field name.
+
+    Raises
+    ------
+    OutOfRangeError
+        For a total below zero or over 50 mm.
+    """
+    total = values.get(ask.id)
+    if total is None:
+        return None
+    support = job.support(ask.about)
+    stack = job.stack(support.id)
+    cold = stack.interference(total)
+    warm = cold + support_change(support, job.unit.bearings, shim=total).total.to("mm")
+    window = tuple(Q(mm, "mm") for mm in stack.window(*target_interference(support)))
+    shelf = job.unit.bearings.shim_set_by_id(support.shim_set)
+    sizes = Q(list(shelf.thicknesses_mm), "mm")
+    nearest = choose(sizes, (total, total), at_most=shelf.at_most)
+    none = total.m_as("mm") < _SAME_MM
+    if none:
+        return ShimResult(ask, total, True, cold, warm, "misses", "there is no shim in it")
+    guard = Q(stack_budget(support, job.measured(support.id)).expanded(), "mm")
+    found = choose(Q([total.m_as("mm")], "mm"), window, guard)
+    on_shelf = abs(nearest.error_mm) < _SAME_MM
+    reason = found.reason.replace("; this set cannot meet the target here", "")
+    return ShimResult(ask, total, on_shelf, cold, warm, found.verdict, reason)
+
+
+def shim_change_mm(job: Job, result: ShimResult) -> float:
+    """How much thicker the shim is than the one for the middle of the target [mm]."""
+    support = job.support(result.ask.about)
+    low, high = target_interference(support)
+    wanted = job.stack(support.id).shim_for((low + high) / 2)
+    return (result.total - wanted).m_as("mm")

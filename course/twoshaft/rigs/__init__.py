@@ -12,9 +12,11 @@ from twoshaft.rigs.hazards import HazardPicture, hazard_picture
 from twoshaft.rigs.lifting import LiftingRig, lifting_rig
 from twoshaft.rigs.micrometer import Micrometer, micrometer
 from twoshaft.rigs.own_checks import OwnChecks, own_checks
+from twoshaft.rigs.press import PressRig, press_rig
 from twoshaft.rigs.rules import RulePicture, rule_picture
 from twoshaft.rigs.runout import RunOut, run_out_rig
 from twoshaft.rigs.sealant import SealantRig, sealant_rig
+from twoshaft.rigs.seat import SealSeat, seal_seat
 from twoshaft.rigs.shims import ShimBench, shim_bench
 from twoshaft.rigs.thread import ThreadChooser, thread_chooser
 from twoshaft.rigs.wrench import WrenchBench, wrench_bench
@@ -33,8 +35,10 @@ __all__ = [
     "Micrometer",
     "OrderBench",
     "OwnChecks",
+    "PressRig",
     "RulePicture",
     "RunOut",
+    "SealSeat",
     "SealantRig",
     "ShimBench",
     "ThreadChooser",
@@ -52,9 +56,11 @@ __all__ = [
     "micrometer",
     "order_bench",
     "own_checks",
+    "press_rig",
     "reading_table",
     "rule_picture",
     "run_out_rig",
+    "seal_seat",
     "sealant_rig",
     "shim_bench",
     "thread_chooser",

@@ -7,6 +7,7 @@
 ('interference', 1, 42)
 """
 
+from twoshaft.models.fit.driving import BOTH, Ring, crosses_elements, tight_rings
 from twoshaft.models.fit.heat import (
     BEARING_LIMIT_C,
     HANDLING_K,
@@ -67,6 +68,7 @@ from twoshaft.models.fit.staking import Stake, depth_to_shear, stake_hold, stake
 __all__ = [
     "BEARING_LIMIT_C",
     "BEARING_STEEL",
+    "BOTH",
     "BRONZE",
     "CAST_ALUMINIUM",
     "HANDLING_K",
@@ -82,6 +84,7 @@ __all__ = [
     "Pair",
     "PinPlace",
     "Pressed",
+    "Ring",
     "SealFault",
     "SealFitted",
     "SealRule",
@@ -93,6 +96,7 @@ __all__ = [
     "Warming",
     "Zone",
     "cool_to_assemble",
+    "crosses_elements",
     "depth_to_shear",
     "drive_from",
     "entry_of",
@@ -113,6 +117,7 @@ __all__ = [
     "stake_of",
     "stresses",
     "taper_pin_of",
+    "tight_rings",
     "tilt",
     "tolerance_um",
     "torque_capacity",

@@ -1,0 +1,221 @@
+# %% [markdown]
+# # Pressed and driven parts
+#
+# <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
+#
+# **After this lesson you can** read a fit, say what force or heat it needs, bear on the right ring, judge a seal by its depth and lean, choose spring and taper pins, and turn a circlip the right way.
+#
+# **Time:** 30 to 40 minutes. **What passing proves:** that you can plan a fitting job on paper and say when to stop.
+#
+# *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+from twoshaft.models import fit
+from twoshaft.plots.driven_section import driven_section
+from twoshaft.plots.fit import force_when_cold, play_when_warm
+from twoshaft.plots.seal_section import seal_section
+from twoshaft.plots.tables import given_table
+from twoshaft.rigs import press_rig, seal_seat
+from twoshaft.units.quantities import Q
+
+unit = open_sheet("pressed-and-driven").unit
+INNER, OUTER = frozenset({fit.Ring.INNER}), frozenset({fit.Ring.OUTER})
+warmed = next(fit.Pressed.of(unit, entry.id) for entry in unit.fits.presses if entry.warm == "hub")
+
+# %% [markdown]
+# ## Before you start
+#
+# - **Presses** hold more force than you feel. Guard shut, hands out, nobody in line. If a ring tilts: load off first.
+# - **Anything struck** can splinter: eye protection, a punch that fits, a brass or soft-faced hammer on hardened parts.
+# - **Circlips and springs** fly. Eye protection, pliers that fit, a hand over the clip.
+# - **Hot and very cold parts** look like any other. Dry gloves, path clear, say it aloud. Brake cleaner stays far from heat.
+#
+# On this page nothing can break. Try things.
+
+# %% [markdown]
+# ## Read a fit
+#
+# A fit names a hole and a shaft of one nominal size: **H7/p6**. The letter says where the zone lies, the figure how wide it is. Capitals are holes.
+#
+# **Predict:** 50 H7/k6. Is the shaft always tight in the hole?
+
+# %% tags=["rig"]
+names = ("H7/g6", "H7/k6", "H7/p6")
+fits = [fit.fit(Q(50, "mm"), name) for name in names]
+given_table(
+    "50 mm: limits in µm from the nominal size; below zero is play",
+    ["fit", "hole", "shaft", "least interference", "most interference", "kind"],
+    [(name, f"{f.hole.lower_um:+g} to {f.hole.upper_um:+g}", f"{f.shaft.lower_um:+g} to {f.shaft.upper_um:+g}",
+      f"{f.least_um:+g}", f"{f.most_um:+g}", f.kind) for name, f in zip(names, fits, strict=True)],
+)
+
+# %% [markdown]
+# No: 50 H7/k6 may have 23 µm of play or 18 µm of grip. A **transition** fit must be measured before you choose a driver.
+#
+# - Tightest pair: largest shaft in the smallest hole.
+# - Loosest pair: smallest shaft in the largest hole.
+
+# %% [markdown]
+# ## Force of the press
+#
+# The grip squeezes the seat with a pressure. Friction turns the pressure into the force you need:
+#
+# force = π × diameter × length × pressure × friction
+#
+# **Predict:** the pair is twice as tight. What happens to the force?
+
+# %% tags=["rig"]
+force_when_cold(warmed)
+
+# %% [markdown]
+# It doubles. Dry or oiled makes nearly as much difference. So you never know **one** force, but a range. Work it out first: a gauge tells something only to whoever knows what to expect.
+#
+# Much more than the range: tilt, burr, dirt, wrong part. Stop. Much less: worn or wrong part. Take it out.
+
+# %% [markdown]
+# Push the part home, loosest and tightest, oiled and dry. Then let the driver bear on the other ring and look where the force goes.
+
+# %% tags=["rig"]
+press_rig(unit)
+
+# %% [markdown]
+# ## Where the driver bears
+#
+# **Predict:** the outer ring is tight in the case. You push on the inner ring, because it is easier to reach. How does the force get to the case?
+
+# %% tags=["rig"]
+driven_section(INNER, OUTER, shaft=False)
+
+# %% [markdown]
+# Through the balls. Each leaves a dent in the raceways. Nobody sees it, and the bearing rumbles from the first drive.
+
+# %% tags=["rig"]
+driven_section(OUTER, OUTER, shaft=False)
+
+# %% [markdown]
+# **Bear only on the ring that is being fitted.** If both seats grip at once, bear on both rings at once, with a flat plate or a stepped sleeve:
+
+# %% tags=["rig"]
+driven_section(fit.BOTH, fit.BOTH)
+
+# %% [markdown]
+# Start it square: chamfer first, seat clean and lightly oiled. It is home when the force jumps, the sound turns dull and **no feeler goes under it anywhere**. Support the shaft under its end, never a gear or the other bearing.
+#
+# **Which side up:** look it up before it is oiled. A taper ring's wide end opens towards its rollers; a chamfered bore leads on.
+
+# %% [markdown]
+# ## Warm the part
+#
+# Warm the outer part and it grows. growth = diameter × growth of a metre by a degree × rise. Then add the room, and about 25 K for the way from oven to seat.
+#
+# **Predict:** which is easier to free by heat, steel or aluminium?
+
+# %% tags=["rig"]
+play_when_warm(warmed)
+
+# %% [markdown]
+# Aluminium: it grows about twice as much. Limits come before sums:
+#
+# - Rolling bearings about **120 °C** at most; sealed or greased ones about **80 °C**. The maker's figure wins.
+# - **Never a flame.** It heats one spot, softens hardened steel and cannot be read. Oven, plate or induction heater, with a thermometer.
+# - **Seals out first.** Rubber does not survive what the case does.
+# - Not enough at the limit? Cool the inner part as well. Do not go over.
+
+# %% tags=["rig"]
+given_table(
+    "A ball bearing with 30 µm of grip on 40 mm, room 20 °C",
+    ["bearing", "just free at, °C", "warm to, °C", "limit, °C", "may it?"],
+    [(name, f"{w.free_c:.0f}", f"{w.heat_to_c:.0f}", f"{w.limit_c:g}", "yes" if w.possible else "no: cool the shaft too")
+     for name, limit in (("open", fit.BEARING_LIMIT_C), ("sealed", fit.SEALED_LIMIT_C))
+     for w in [fit.warm_to_assemble(Q(30, "um"), Q(40, "mm"), Q(10.9e-6, "1/K"), Q(limit, "degC"))]],
+)
+
+# %% [markdown]
+# ## Seals
+#
+# **Predict:** oil is on the left. Which way does the lip look?
+
+# %% tags=["rig"]
+seal_section("oil")
+
+# %% [markdown]
+# Towards what it keeps in: oil presses the lip on the shaft. Turned round, oil lifts it. Five things must be right: **lip, depth, square, grease, sleeve** over splines. Set them below until the finding has nothing left to say.
+
+# %% tags=["rig"]
+seal_seat(unit, unit.fits.seals[0].id)
+
+# %% [markdown]
+# Read depth at four places over the bridge, and take the bridge off. Mean = depth. Deepest less shallowest = lean.
+#
+# A seal is used **once**. Too deep, leaning, turned round or cut: new seal. Only not deep enough: drive it on, squarely, with a driver on its rim.
+
+# %% [markdown]
+# ## Spring pins
+#
+# A slotted pin is squeezed by its hole and springs back. It must bear the force of the lever many times over.
+#
+# **Predict:** 200 N at the knob, lever 8 to 1. What does the pin get?
+
+# %% tags=["rig"]
+load = fit.fork_pin_force(Q(200, "N"), 8)
+given_table("1.6 kN on a pin", ["pin, mm", "double shear, kN", "times the force", "single shear, times"],
+            [(f"{mm:g}", f"{fit.spring_pin(Q(mm, 'mm')).double_shear_kn:g}",
+              f"{fit.pin_margin(fit.spring_pin(Q(mm, 'mm')), load):.1f}",
+              f"{fit.pin_margin(fit.spring_pin(Q(mm, 'mm')), load, 1):.1f}") for mm in (3.0, 4.0, 5.0, 6.0)])
+
+# %% [markdown]
+# - 1.6 kN. One plane bears half of the table's load.
+# - **Slot in the line of the force.**
+# - A second pin can nest in the first, slots opposite: the loads add.
+# - Both ends inside the hole, at the manual's depth. A new pin each time.
+
+# %% [markdown]
+# ## Taper pins
+#
+# Taper 1 in 50: 1 mm of length is 0.02 mm of diameter. **In from the large end, out from the small end.** Home, the large end still stands proud a little: so it can be driven on when it wears.
+#
+# **Predict:** you ream the hole 0.05 mm wider. How much deeper does the pin go?
+
+# %% tags=["rig"]
+pin = fit.TaperPin(0.006, 0.030)
+given_table(f"Pin 6 × 30 mm; its large end is {pin.large.m_as('mm'):.2f} mm", ["hole at the wide end, mm", "stands proud by, mm"],
+            [(f"{mm:.2f}", f"{pin.stands_proud(Q(mm, 'mm')).m_as('mm'):+.1f}") for mm in (6.45, 6.50, 6.55, 6.60, 6.65)])
+
+# %% [markdown]
+# 2.5 mm. Ream by a hair, brush the chips out, try by hand. A pin that has sunk needs the next size, not a harder blow.
+
+# %% [markdown]
+# ## Stakes and circlips
+#
+# A staked tab shears off or is crushed in its slot, whichever takes less. **Predict:** is deeper always better?
+
+# %% tags=["rig"]
+stakes = [(mm, fit.stake_hold(Q(10, "mm"), Q(4, "mm"), Q(3, "mm"), Q(mm, "mm"), Q(320, "MPa"))) for mm in (0.5, 1.0, 1.5, 2.0)]
+given_table("A tab of 3 mm in a slot of 4 mm", ["depth, mm", "holds, N·m", "gives way first: it"],
+            [(f"{mm:g}", f"{s.holds_nm:.1f}", s.first) for mm, s in stakes])
+
+# %% [markdown]
+# Only until it shears before it is crushed. A cracked tab or a nut that was undone: new nut.
+#
+# **Circlips** are stamped: one edge is rounded, one sharp. The **sharp edge faces away from the load**, so that it bears square on the wall of the groove; a rounded edge climbs out. Open it no further than needed, turn it in its groove to see that it lies in all round, and bin one that was overstretched.
+
+# %% [markdown]
+# ## One job from start to end
+#
+# Measure **before** you oil, warm or cover anything. Lay out driver and shaft **before** the hot part comes. Check with the feeler **after** it has cooled: a ring creeps off its shoulder as it shrinks.
+
+# %% [markdown]
+# ## How you are marked
+#
+# Where an answer builds on an earlier one, a slip is charged once. The right way to warm a part and the cautions at the bench are **must-pass**.
+#
+# Now open the exercise from **start-here**.
+
+# %% [markdown]
+# ## Sources
+#
+# - Limits and fits: ISO 286-1 and -2. Pressure and force: Lamé, as in Shigley's Mechanical Engineering Design (eq. 3-56, 3-57).
+# - Margin of 20 to 30 K: a bearing maker's mounting page. Limits of 120 and 80 °C: from memory.
+# - Spring pins: ISO 8752; taper pins: ISO 2339. That the loads of nested pins add, and the slot in the line of the force: common practice, no source.
+# - Seals, circlips, drivers, stakes: common practice, no source.

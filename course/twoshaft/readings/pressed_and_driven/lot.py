@@ -1,0 +1,54 @@
+"""What the tasks of this module are drawn from: one learner's lot in one attempt."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import cached_property
+
+from twoshaft.models.fit import Pressed
+from twoshaft.readings.keyed import Stream
+from twoshaft.readings.lots import Lot as CommonLot
+from twoshaft.units.sections.fits import Fits
+
+Version = tuple[str, str, tuple[tuple[str, str], ...]]
+"""A version of a question: its id, its story, and its options (key, label)."""
+
+
+class Lot(CommonLot):
+    """One learner's draw; the unit must have parts that are pressed, sealed and pinned."""
+
+    NEEDS = ("fits",)
+    LACKS = "has no fits that suit the task"
+    MEND = "look at its presses, seals and pins, or leave this module out"
+
+    def check(self) -> None:
+        """Ask for a fit that is pressed, a seal and a spring pin."""
+        for task, entries in (
+            ("press", self.pressed),
+            ("seal", self.fits.seals),
+            ("spring", self.fits.spring_pins),
+        ):
+            if not entries:
+                raise self.too_small(task)
+
+    @property
+    def fits(self) -> Fits:
+        """The unit's fits."""
+        return self.unit.fits
+
+    @cached_property
+    def pressed(self) -> list[Pressed]:
+        """The unit's fits that are tight at times and that a press may make."""
+        every = (Pressed.of(self.unit, entry.id) for entry in self.fits.presses if entry.press_kn)
+        return [pressed for pressed in every if pressed.fit.most_um > 0]
+
+    def ask(self, name: str, bank: Sequence[Version]) -> dict:
+        """One version of a question: ``id``, ``story``, ``options`` in an order of their own."""
+        identifier, story, options = self.in_turn(name, bank)[0]
+        shuffled = self.stream.child(name).shuffled([list(option) for option in options])
+        return {"id": identifier, "story": story, "options": shuffled}
+
+
+def steps_between(stream: Stream, low: float, high: float, step: float) -> float:
+    """A figure from low to high in whole steps."""
+    return round(low + step * stream.integer(round((high - low) / step) + 1), 6)

@@ -1,0 +1,522 @@
+# %% [markdown]
+# # Pressed and driven parts: exercise
+#
+# <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
+#
+# Ten tasks about parts that are pressed, warmed, driven and locked. Take about 70 minutes; have paper and a calculator. Every answer is saved as you give it; you can stop and come back.
+#
+# Interference counts above zero, play below. Where an answer builds on an earlier one, a slip is charged once.
+#
+# *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+from twoshaft.models.fit import Ring
+from twoshaft.plots.driven_section import driven_section
+from twoshaft.plots.tables import given_table
+from twoshaft.rigs import press_rig, seal_seat
+
+sheet = open_sheet("pressed-and-driven")
+given, unit = sheet.given, sheet.unit
+
+# %% tags=["reference"]
+from twoshaft.models import fit, order
+from twoshaft.readings.pressed_and_driven.driver import tight_in
+from twoshaft.readings.pressed_and_driven.jobs import load_fitting_jobs
+from twoshaft.rigs.press import gauge_for
+from twoshaft.rigs.seat import depths_all_round
+from twoshaft.units.quantities import Q
+from twoshaft_grader.marking import Slip, ref
+
+where = "04-pressed-and-driven"
+HALF_UM, MICRON = Q(0.5, "um"), Q(0.0006, "mm")
+
+# %% [markdown] tags=["task"]
+# ## 1. Read a fit
+#
+# The drawing names a fit; the table has the zones of ISO 286 for this size, in micrometres from the nominal size. *8 points.*
+
+# %% tags=["rig"]
+given_table(f"Fit: {given['limits']['size_mm']} {given['limits']['codes']}; zones for this size",
+            ["zone", "lower limit, µm", "upper limit, µm"],
+            [(name, f"{low:+g}", f"{high:+g}") for name, low, high in given["limits"]["zones"]])
+
+# %% tags=["form"]
+sheet.form(
+    "limits",
+    sheet.number("limits-hole", "Smallest hole", "mm"),
+    sheet.number("limits-shaft", "Largest shaft", "mm"),
+    sheet.number("limits-most", "Most interference; play as a minus", "µm"),
+    sheet.number("limits-least", "Least interference; play as a minus", "µm"),
+    sheet.choice("limits-kind", "What does this fit mean for the work?", options=given["limits"]["kinds"]),
+)
+
+# %% tags=["reference"]
+made = fit.fit(Q(given["limits"]["size_mm"], "mm"), given["limits"]["codes"])
+hole = ref("limits-hole", made.hole.smallest, outcome="read-fit", tolerance=MICRON, lesson=f"{where}#read-a-fit",
+           slips=[Slip(made.hole.largest, 0, "This is the largest hole; look at the lower limit.")])
+shaft = ref("limits-shaft", made.shaft.largest, outcome="read-fit", tolerance=MICRON, lesson=f"{where}#read-a-fit",
+            slips=[Slip(made.shaft.smallest, 0, "This is the smallest shaft; look at the upper limit.")])
+uppers = Q(made.shaft.upper_um - made.hole.upper_um, "um")
+most = ref("limits-most", (shaft - hole).to("um"), outcome="read-fit", weight=1.5, tolerance=HALF_UM,
+           lesson=f"{where}#read-a-fit",
+           slips=[Slip(uppers, 0, "You paired upper with upper; the tightest pair is the largest shaft in the smallest hole.")])
+
+# %% tags=["reference"]
+least = ref("limits-least", Q(made.least_um, "um"), outcome="read-fit", weight=1.5, tolerance=HALF_UM,
+            lesson=f"{where}#read-a-fit",
+            slips=[Slip(uppers, 0, "You paired upper with upper; the loosest pair is the smallest shaft in the largest hole.")])
+kind = "press" if least.m_as("um") > 0 else "hand" if most.m_as("um") <= 0 else "either"
+told = {"grade": "A grade says how wide a zone is, not where it lies.", "basis": "The shaft may be larger still.",
+        "middle": "Parts are made up to the limits, not only in the middle.", "press": "Look at the sign of the loosest pair.",
+        "hand": "Look at the sign of the tightest pair.", "either": "Look at the signs of both pairs: are they the same?"}
+ref("limits-kind", kind, outcome="read-fit", weight=3, lesson=f"{where}#read-a-fit",
+    slips=[Slip(key, 0, text) for key, text in told.items() if key != kind])
+
+# %% tags=["mark"] task="limits" points=8
+
+# %% [markdown] tags=["task"]
+# ## 2. The force to expect
+#
+# Bore and ring were measured. Pressure in the seat = interference × the figure in the table. Force = π × diameter × length × pressure × friction, with MPa and mm giving newtons.
+#
+# Then push the ring to its shoulder below and read the gauge. The workshop's rule: a force outside your two limits by more than a tenth is looked into. *10 points.*
+
+# %% tags=["rig"]
+press = given["press"]
+given_table(press["name"], ["", ""], [
+    ("nominal diameter", f"{press['size_mm']:g} mm"), ("length of the seat", f"{press['length_mm']:g} mm"),
+    ("hole, measured", f"{press['hole_mm']:.3f} mm"), ("part inside it, measured", f"{press['shaft_mm']:.3f} mm"),
+    ("pressure for each µm of interference", f"{press['mpa_per_um']:g} MPa"),
+    ("friction, lowest and highest", f"{press['friction'][0]:g} and {press['friction'][1]:g}"),
+])
+
+# %% tags=["rig"]
+press_rig(unit, given["press"]["press"], grip_um=1000 * (given["press"]["shaft_mm"] - given["press"]["hole_mm"]),
+          friction=given["press"]["true_friction"])
+
+# %% tags=["form"]
+sheet.form(
+    "press",
+    sheet.number("press-grip", "Interference", "µm"),
+    sheet.number("press-pressure", "Pressure in the seat", "MPa"),
+    sheet.number("press-low", "Force at the lowest friction", "kN"),
+    sheet.number("press-high", "Force at the highest friction", "kN"),
+    sheet.number("press-read", "Force at the shoulder, as you read it", "kN"),
+    sheet.choice("press-do", "What do you do?", options=given["press"]["todo"]),
+)
+
+# %% tags=["reference"]
+press = given["press"]
+seat = fit.Pressed.of(unit, press["press"])
+length, size = Q(press["length_mm"], "mm"), Q(press["size_mm"], "mm")
+there = Q(1000 * (press["shaft_mm"] - press["hole_mm"]), "um")
+grip = ref("press-grip", 1.0 * there, outcome="judge-force", tolerance=HALF_UM, lesson=f"{where}#force-of-the-press",
+           slips=[Slip(there / 2, 0.3, "That is on the radius; interference counts on the diameter.")])
+loaded = ref("press-pressure", grip * Q(press["mpa_per_um"], "MPa/um"), outcome="judge-force", tolerance=0.015,
+             lesson=f"{where}#force-of-the-press")
+
+# %% tags=["reference"]
+any_grip = Q(10.0, "um")  # force over pressure is the same for every grip
+per_mpa = {mu: fit.press_force(any_grip, seat.pair, length, mu) / fit.pressure(any_grip, seat.pair)
+           for mu in press["friction"]}
+low_mu, high_mu = press["friction"]
+told = "Your figure leaves out π: the seat is the way round times its length."
+low = ref("press-low", (loaded * per_mpa[low_mu]).to("kN"), outcome="judge-force", tolerance=0.015,
+          lesson=f"{where}#force-of-the-press", slips=[Slip((loaded * per_mpa[low_mu]).to("kN") / 3.14159, 0.3, told)])
+high = ref("press-high", (loaded * per_mpa[high_mu]).to("kN"), outcome="judge-force", tolerance=0.015,
+           lesson=f"{where}#force-of-the-press", slips=[Slip((loaded * per_mpa[high_mu]).to("kN") / 3.14159, 0.3, told)])
+
+# %% tags=["reference"]
+shows = fit.press_force(there, seat.pair, length, press["true_friction"])
+whole = gauge_for(shows.m_as("kN"))
+read = ref("press-read", shows, outcome="judge-force", tolerance=Q(0.75 * whole[1], "kN"), lesson=f"{where}#force-of-the-press")
+do = "stop" if read > 1.1 * high else "take-out" if read < 0.9 * low else "go-on"
+why = {"go-on": "Hold the gauge against both of your forces.", "stop": "Hold the gauge against the larger of your forces.",
+       "take-out": "Hold the gauge against the smaller of your forces.",
+       "push-on": "What the press can give is not what the seat bears.", "hammer": "A blow on a loaded ring tilts it or makes it fly.",
+       "compound": "Compound does not make a wrong size right.", "oil": "Nobody reaches under a loaded ram."}
+ref("press-do", do, outcome="judge-force", weight=4, lesson=f"{where}#force-of-the-press",
+    slips=[Slip(key, 0, text) for key, text in why.items() if key != do])
+
+# %% tags=["mark"] task="press" points=10
+
+# %% [markdown] tags=["task"]
+# ## 3. How warm, and how
+#
+# The outer part of a tight pair is to be warmed. Growth = metres of diameter × growth of a metre by a degree × rise. The rise that just frees it comes on top of the room; the margin for handling comes on top of that.
+#
+# **The last question must be right to pass.** *10 points.*
+
+# %% tags=["rig"]
+heat = given["heat"]
+given_table(heat["name"], ["", ""], [
+    ("diameter of the seat", f"{heat['size_mm']:g} mm"), ("interference, measured in the room", f"{heat['grip_um']} µm"),
+    ("room", f"{heat['room_c']} °C"), ("margin for handling", f"{heat['handling_k']:g} K"),
+    (f"a metre of the outer part ({heat['outer'][0].lower()}) grows by", f"{heat['outer'][1]:g} µm for each degree"),
+    (f"a metre of the inner part ({heat['inner'][0].lower()}) grows by", f"{heat['inner'][1]:g} µm for each degree"),
+    (f"hottest allowed ({heat['limit_of']})", f"{heat['limit_c']:g} °C"),
+])
+
+# %% tags=["rig"]
+given_table("The last question", ["situation"], [(given["heat"]["how"]["story"],)])
+
+# %% tags=["form"]
+sheet.form(
+    "heat",
+    sheet.number("heat-rise", "Rise that just frees it", "K", of="temperature difference"),
+    sheet.number("heat-to", "Temperature to warm it to", "°C", of="temperature"),
+    sheet.number("heat-play", "Play at the hottest allowed; what still grips as a minus", "µm"),
+    sheet.choice("heat-do", "What do you do with this part?", options=given["heat"]["todo"]),
+    sheet.choice("heat-how", "The situation in the second table: how?", options=given["heat"]["how"]["options"]),
+)
+
+# %% tags=["reference"]
+heat = given["heat"]
+seat, grips = Q(heat["size_mm"], "mm"), Q(heat["grip_um"], "um")
+grows, inner = (Q(heat[part][1] * 1e-6, "1/K") for part in ("outer", "inner"))
+limit, room = Q(heat["limit_c"], "degC"), Q(heat["room_c"], "degC")
+warm = fit.warm_to_assemble(grips, seat, grows, limit, room=room, handling=Q(heat["handling_k"], "delta_degC"))
+other = fit.warm_to_assemble(grips, seat, inner, limit, room=room)
+free = Q(warm.free_c - heat["room_c"], "delta_degC")
+near = {"relative": 0.012, "absolute": Q(0.6, "delta_degC")}
+rise = ref("heat-rise", free, outcome="warm-part", tolerance=near, lesson=f"{where}#warm-the-part", weight=2,
+           slips=[Slip(Q(other.free_c - heat["room_c"], "delta_degC"), 0.3, "That is the metal of the part that stays cold."),
+                  Slip(2 * free, 0.2, "You worked with the radius; interference and growth both count on the diameter.")])
+
+# %% tags=["reference"]
+target = Q(heat["room_c"] + rise.m_as("delta_degC") + heat["handling_k"], "degC")
+goal = ref("heat-to", target, outcome="warm-part", weight=2, tolerance=Q(1, "delta_degC"), lesson=f"{where}#warm-the-part",
+           slips=[Slip(Q(target.m - heat["room_c"], "degC"), 0.3, "That is the rise; the room comes on top."),
+                  Slip(Q(target.m - heat["handling_k"], "degC"), 0.3, "There it just comes free: the margin for handling is missing.")])
+room_left = fit.growth(seat, grows, Q(heat["limit_c"] - heat["room_c"], "delta_degC"))
+ref("heat-play", room_left - fit.growth(seat, grows, rise), outcome="warm-part", weight=2, tolerance=Q(1.2, "um"),
+    lesson=f"{where}#warm-the-part", slips=[Slip(room_left, 0.2, "This is the growth; the interference is taken off it.")])
+
+# %% tags=["reference"]
+do = "warm" if goal.m_as("degC") <= heat["limit_c"] else "cool-too"
+why = {"warm": "Hold your temperature against the limit.", "cool-too": "Hold your temperature against the limit.",
+       "over": "Steel softens and grease is lost at once, not after a minute.", "hammer": "Blows go through the rolling elements or crack the part.",
+       "cold": "If both shrink the grip stays.", "no-margin": "It loses heat on the way and sticks halfway.",
+       "file": "A seat that was rubbed down no longer holds when cold."}
+ref("heat-do", do, outcome="warm-part", weight=3, lesson=f"{where}#warm-the-part",
+    slips=[Slip(key, 0, text) for key, text in why.items() if key != do])
+how = {"sealed": "low", "housing": "seal-out", "open": "oven", "gear": "even"}[heat["how"]["id"]]
+ref("heat-how", how, outcome="warm-safely", weight=3, must_pass=True, lesson=f"{where}#warm-the-part",
+    slips=[Slip(key, 0, "Even heat, read by a thermometer, below the part's limit, and never a flame.")
+           for key, _ in heat["how"]["options"] if key != how])
+
+# %% tags=["mark"] task="heat" points=10
+
+# %% [markdown] tags=["task"]
+# ## 4. Where the driver bears
+#
+# Three bearings are to be fitted cold. A seat that may grip counts as one that grips. Then look at the drawing. *10 points.*
+
+# %% tags=["rig"]
+given_table("Interference, µm; below zero is play", ["no.", "what is done", "inner ring on shaft", "outer ring in case"],
+            [(n, story, *(f"{x[0]:+d} to {x[1]:+d}" if x else "no mate yet" for x in seats))
+             for n, (story, *seats) in enumerate(given["driver"]["cases"], 1)])
+
+# %% tags=["rig"]
+driven_section(frozenset({Ring(given["driver"]["shown"]["driven"])}), frozenset({Ring(given["driver"]["shown"]["tight"])}),
+               way=False)
+
+# %% tags=["form"]
+sheet.form(
+    "driver",
+    *[sheet.choice(f"driver-{n}", f"Bearing {n}: where does the driver bear?", options=given["driver"]["places"])
+      for n in (1, 2, 3)],
+    sheet.choice("driver-way", "The drawing: how does the force get to the tight seat?", options=given["driver"]["paths"]),
+    sheet.choice("driver-home", given["driver"]["home"]["story"], options=given["driver"]["home"]["options"]),
+)
+
+# %% tags=["reference"]
+why = {"cage": "A cage carries nothing; it bends into the balls.", "shield": "A shield bends and rubs.",
+       "hammered": "From the ring that slides every blow goes through the balls.",
+       "none": "One of the seats may grip: look for a figure above zero.",
+       "both": "Only one ring is tight here.", "outer": "Look which seat can grip: the driver bears on that ring.",
+       "inner": "Look which seat can grip: the driver bears on that ring."}
+for n, case in enumerate(given["driver"]["cases"], 1):
+    tight = tight_in(case)
+    right = "none" if not tight else "both" if len(tight) > 1 else next(iter(tight)).value
+    ref(f"driver-{n}", right, outcome="drive-right-ring", weight=2, lesson=f"{where}#where-the-driver-bears",
+        slips=[Slip(key, 0, text) for key, text in why.items() if key != right])
+
+# %% tags=["reference"]
+shown = {part: frozenset({fit.Ring(ring)}) for part, ring in given["driver"]["shown"].items()}
+way = "elements" if fit.crosses_elements(shown["driven"], shown["tight"]) else "direct"
+ref("driver-way", way, outcome="drive-right-ring", weight=2, lesson=f"{where}#where-the-driver-bears",
+    slips=[Slip(key, 0, "Follow it with a finger from the driver to the heavy line: what does it cross?")
+           for key, _ in given["driver"]["paths"] if key != way])
+home = {"home": "signs", "start": "square", "support": "shaft"}[given["driver"]["home"]["id"]]
+ref("driver-home", home, outcome="drive-right-ring", weight=2, lesson=f"{where}#where-the-driver-bears",
+    slips=[Slip(key, 0, "Think of a ring that is a hair askew, or of what the force runs through.")
+           for key, _ in given["driver"]["home"]["options"] if key != home])
+
+# %% tags=["mark"] task="driver" points=10
+
+# %% [markdown] tags=["task"]
+# ## 5. A seal that somebody fitted
+#
+# Read the gauge at all four places and take the bridge off. Give the mean depth of the four (proud as a minus) and the lean: deepest less shallowest. Then tick **all** that is wrong, and decide. *9 points.*
+
+# %% tags=["rig"]
+seal = given["seal"]
+given_table(f"{seal['name']}: what was seen", ["", ""], [
+    ("lip and the space behind it", "packed with grease" if seal["greased"] else "dry"),
+    ("shaft that the lip passes", "splined" if seal["needs_sleeve"] else "smooth"),
+    ("how the lip passed it", "over a smooth sleeve" if seal["sleeve_used"] and seal["needs_sleeve"] else "straight over it"),
+])
+
+# %% tags=["rig"]
+seal_seat(unit, given["seal"]["seal"], fitted=given["seal"])
+
+# %% tags=["form"]
+sheet.form(
+    "seal",
+    sheet.number("seal-depth", "Mean depth below the face", "mm"),
+    sheet.number("seal-lean", "Lean across the seal", "mm"),
+    sheet.choices("seal-wrong", "What is wrong with it?", options=given["seal"]["faults"]),
+    sheet.choice("seal-do", "What do you do?", options=given["seal"]["todo"]),
+)
+
+# %% tags=["reference"]
+seal = given["seal"]
+depths = depths_all_round(seal["depth_mm"], seal["lean_mm"], seal["towards"])
+mean, lean = sum(depths) / len(depths), fit.tilt(depths)
+depth = ref("seal-depth", mean, outcome="seat-seal", weight=1.5, tolerance=Q(0.015, "mm"), lesson=f"{where}#seals",
+            slips=[Slip(mean + Q(5, "mm"), 0.3, "The bridge has not been taken off.")])
+leans = ref("seal-lean", lean, outcome="seat-seal", weight=1.5, tolerance=Q(0.025, "mm"), lesson=f"{where}#seals",
+            slips=[Slip(lean / 2, 0.3, "That is from the middle to one side; the lean counts right across.")])
+
+# %% tags=["reference"]
+rule = fit.seal_of(unit, seal["seal"])
+stands = fit.SealFitted(
+    seal["lip"], tuple(d.m_as("m") for d in fit.seal_readings(depth, abs(leans))), seal["greased"],
+    seal["sleeve_used"] or not seal["needs_sleeve"])
+keys = {fault.key for fault in fit.seal_faults(rule, stands)}
+wrong = (keys - {"depth"}) | ({"deep" if depth.m_as("m") > rule.depth_m[1] else "proud"} if "depth" in keys else set())
+ref("seal-wrong", wrong or {"lip"}, outcome="seat-seal", weight=3, lesson=f"{where}#seals",
+    slips=[Slip("spring", 0, "The spring belongs on the side of the oil; it presses the lip on the shaft."),
+           Slip("sealant", 0, "A rubber-covered edge seals by itself; sealant can reach the lip.")])
+
+# %% tags=["reference"]
+do = "further" if wrong <= {"proud", "grease"} else "new"
+why = {"turn": "A seal that was driven in is bent by taking it out: it is used once.", "side": "A punch bends the rim and cuts the lip.",
+       "leave": "A seal does not settle; it leaks.", "paste": "It leaks at the lip, not at the edge.", "back": "A hook under the lip ends the lip.",
+       "further": "This fault is not cured by driving further in.", "new": "Nothing here has cost the seal yet: it only has further to go."}
+ref("seal-do", do, outcome="seat-seal", weight=3, lesson=f"{where}#seals",
+    slips=[Slip(key, 0, text) for key, text in why.items() if key != do])
+
+# %% tags=["mark"] task="seal" points=9
+
+# %% [markdown] tags=["task"]
+# ## 6. A spring pin
+#
+# Force at the pin = hand × lever. The table gives loads in **double** shear; one plane bears half. Two nested pins add up. The pin must bear the force as many times as the table says. *8 points.*
+
+# %% tags=["rig"]
+spring = given["spring"]
+given_table(spring["name"], ["", ""], [
+    ("hardest pull at the knob", f"{spring['hand_n']} N"), ("lever, knob to pin", f"{spring['ratio']:g} to 1"),
+    ("planes in which it would shear", spring["planes"]), ("times the force it must bear", spring["margin"]),
+    *[(f"spring pin of {mm:g} mm, double shear", f"{kn:g} kN") for mm, kn in spring["loads"]],
+    ("hole", f"for {spring['size_mm']:g} mm; the pin of {spring['inner_mm']:g} mm nests in it"),
+])
+
+# %% tags=["form"]
+sheet.form(
+    "spring",
+    sheet.number("spring-force", "Force at the pin", "kN"),
+    sheet.number("spring-bears", "What one pin of the hole's size bears here", "kN"),
+    sheet.number("spring-times", "How many times the force is that?"),
+    sheet.choice("spring-do", "What do you fit?", options=given["spring"]["todo"]),
+    sheet.choice("spring-slot", given["spring"]["slot"]["story"], options=given["spring"]["slot"]["options"]),
+)
+
+# %% tags=["reference"]
+spring = given["spring"]
+force = ref("spring-force", fit.fork_pin_force(Q(spring["hand_n"], "N"), spring["ratio"]), outcome="choose-pin", tolerance=0.01,
+            lesson=f"{where}#spring-pins",
+            slips=[Slip(Q(spring["hand_n"] / spring["ratio"] / 1e3, "kN"), 0, "The lever multiplies the pull; you divided.")])
+pins = [fit.spring_pin(Q(mm, "mm")) for mm, _ in spring["loads"]]
+loads = [pin.shear_load(spring["planes"]) for pin in pins]
+turned = [Slip(pins[0].shear_load(3 - spring["planes"]), 0, "Count the planes again: the table is for two.")]
+bears = ref("spring-bears", loads[0], outcome="choose-pin", tolerance=0.01, lesson=f"{where}#spring-pins", slips=turned)
+times = ref("spring-times", (bears / force).m_as(""), outcome="choose-pin", tolerance=0.02, lesson=f"{where}#spring-pins")
+
+# %% tags=["reference"]
+nested = (bears + bears * (loads[1] / loads[0])) / force
+do = "one" if times >= spring["margin"] else "nest" if nested.m_as("") >= spring["margin"] else "larger"
+why = {"one": "One pin does not bear it as often as it must.", "nest": "Add both loads and hold the sum against what is wanted; one may do already.",
+       "larger": "Add up what one pin and both together bear.", "old": "A spring pin holds by its spring, and that is used up: it is fitted once.",
+       "bolt": "A bolt is softer, and loose in the hole.", "solid": "Solder bears nothing and stops the pin from springing.",
+       "longer": "Shear goes across the pin; length does not count."}
+ref("spring-do", do, outcome="choose-pin", weight=2.5, lesson=f"{where}#spring-pins",
+    slips=[Slip(key, 0, text) for key, text in why.items() if key != do])
+slot = {"direction": "along", "nested": "apart", "depth": "below"}[spring["slot"]["id"]]
+ref("spring-slot", slot, outcome="choose-pin", weight=2.5, lesson=f"{where}#spring-pins",
+    slips=[Slip(key, 0, "Think of the slot as the pin's weak side, and of what may stand out of the hole.")
+           for key, _ in spring["slot"]["options"] if key != slot])
+
+# %% tags=["mark"] task="spring" points=8
+
+# %% [markdown] tags=["task"]
+# ## 7. A taper pin
+#
+# Taper 1 in 50: the diameter grows by 0.02 mm for each millimetre of length. *8 points.*
+
+# %% tags=["rig"]
+taper = given["taper"]
+given_table("Taper pin", ["", ""], [
+    ("pin, small end and length", f"{taper['small_mm']:g} × {taper['length_mm']} mm"),
+    ("hole at its wide end", f"{taper['hole_mm']:.2f} mm"),
+    ("when home the large end shall stand proud by", f"{taper['low_mm']:g} to {taper['high_mm']:g} mm"),
+    ("the pin is now to be driven", "in" if taper["insert"] else "out again"),
+])
+
+# %% tags=["form"]
+sheet.form(
+    "taper",
+    sheet.number("taper-large", "Diameter of its large end", "mm"),
+    sheet.number("taper-proud", "It stands proud by (sunk as a minus)", "mm"),
+    sheet.number("taper-after", f"The hole is reamed {given['taper']['wider_mm']:.2f} mm wider: proud by", "mm"),
+    sheet.choice("taper-do", "What do you do with the hole as it was measured?", options=given["taper"]["todo"]),
+    sheet.choice("taper-end", "Which end is struck for the job in the last row?", options=given["taper"]["ends"]),
+)
+
+# %% tags=["reference"]
+taper = given["taper"]
+pin = fit.TaperPin(taper["small_mm"] / 1e3, taper["length_mm"] / 1e3)
+hole = Q(taper["hole_mm"], "mm")
+half = Q(taper["small_mm"] + taper["length_mm"] / 25, "mm")
+large = ref("taper-large", pin.large, outcome="choose-pin", tolerance=Q(0.005, "mm"), lesson=f"{where}#taper-pins",
+            slips=[Slip(half, 0.2, "The taper counts on the diameter already; you doubled it.")])
+per_mm = 1 / fit.pins.TAPER
+proud = ref("taper-proud", (large - hole) * per_mm, outcome="choose-pin", weight=1.5, tolerance=Q(0.06, "mm"), lesson=f"{where}#taper-pins",
+            slips=[Slip((large - hole).to("mm"), 0.2, "That is by how much it is thicker; each 0.02 mm is 1 mm of length.")])
+ref("taper-after", proud - Q(taper["wider_mm"], "mm") * per_mm, outcome="choose-pin", weight=1.5, tolerance=Q(0.06, "mm"), lesson=f"{where}#taper-pins",
+    slips=[Slip(proud + Q(taper["wider_mm"], "mm") * per_mm, 0, "A wider hole lets the pin in deeper.")])
+
+# %% tags=["reference"]
+stands = proud.m_as("mm")
+do = "home" if taper["low_mm"] <= stands <= taper["high_mm"] else "ream" if stands > taper["high_mm"] else "sunk"
+why = {"drive": "Driven harder it splits the boss; it seats where the cone fits.", "grind": "What stands out is what it is driven home by later.",
+       "washer": "A taper holds by its cone alone.", "turned": "Turned round it touches at one edge only.",
+       "home": "Hold your figure against both limits.", "ream": "Reaming lets it in deeper: is that needed?", "sunk": "Only a pin that stands too little has sunk."}
+ref("taper-do", do, outcome="choose-pin", weight=2, lesson=f"{where}#taper-pins",
+    slips=[Slip(key, 0, text) for key, text in why.items() if key != do])
+end = "large-strike" if fit.drive_from(taper["insert"]) == "large end" else "small-strike"
+ref("taper-end", end, outcome="choose-pin", weight=2, lesson=f"{where}#taper-pins",
+    slips=[Slip(key, 0, "Which way does the hole get wider? Drive it that way to loosen, the other way to seat.")
+           for key, _ in taper["ends"] if key != end])
+
+# %% tags=["mark"] task="taper" points=8
+
+# %% [markdown] tags=["task"]
+# ## 8. What holds it in place
+#
+# A nut was staked. The tab gives way by shear or by crushing, whichever takes less. The workshop's rule: it must hold at least as many times the drag as the table says; a cracked tab means a new nut. Then two questions about circlips. *9 points.*
+
+# %% tags=["rig"]
+locks = given["locks"]
+given_table(locks["name"], ["", ""], [
+    ("tab shears off at, whatever its depth", f"{locks['shear_nm']:g} N·m"),
+    ("tab is crushed at, for each mm of depth", f"{locks['crush_nm_mm']:g} N·m"),
+    ("depth of the tab in its slot, measured", f"{locks['depth_mm']:g} mm"),
+    ("drag that tries to turn the nut", f"{locks['drag_nm']:g} N·m"), ("times the drag it must hold", f"{locks['margin']:g}"),
+    ("the tab is", "cracked at its root" if locks["cracked"] else "whole"),
+])
+
+# %% tags=["form"]
+sheet.form(
+    "locks",
+    sheet.number("locks-holds", "Torque that the stake holds", "N·m"),
+    sheet.number("locks-times", "How many times the drag is that?"),
+    sheet.choice("locks-do", "What do you do?", options=given["locks"]["todo"]),
+    sheet.choice("locks-edge", f"A part pushes a circlip to the {given['locks']['pushed']}. Where does the clip's sharp edge face?",
+                 options=given["locks"]["edges"]),
+    sheet.choices("locks-clips", "Circlips: which of these are right?", options=given["locks"]["ticks"]),
+)
+
+# %% tags=["reference"]
+locks = given["locks"]
+stake = fit.Stake(locks["shear_nm"], locks["crush_nm_mm"] * locks["depth_mm"])
+more = max(stake.shear_nm, stake.crush_nm)
+holds = ref("locks-holds", stake.holds, outcome="lock-parts", weight=1.5, tolerance=0.01, lesson=f"{where}#stakes-and-circlips",
+            slips=[Slip(Q(more, "N*m"), 0, "It gives way at the smaller of the two."),
+                   Slip(Q(stake.shear_nm + stake.crush_nm, "N*m"), 0, "The two do not add: the first to give way ends it.")])
+times = ref("locks-times", (holds / Q(locks["drag_nm"], "N*m")).m_as(""), outcome="lock-parts", weight=1.5, tolerance=0.02,
+            lesson=f"{where}#stakes-and-circlips")
+do = "renew" if locks["cracked"] else "leave" if times >= locks["margin"] else "deeper"
+why = {"leave": "Look at the tab, and hold your figure against what is wanted.", "deeper": "Is it too little depth that is wrong here?",
+       "renew": "The tab is whole; a nut is not spent by one stake.", "second": "A nut turned back has lost its clamp.",
+       "compound": "From outside it never reaches the thread.", "torque": "Torque belongs to the joint, not to the lock.",
+       "punch-flat": "Metal that was bent twice at one place cracks."}
+
+# %% tags=["reference"]
+ref("locks-do", do, outcome="lock-parts", weight=2, lesson=f"{where}#stakes-and-circlips",
+    slips=[Slip(key, 0, text) for key, text in why.items() if key != do])
+edge = locks["pushed"]  # away from the part: the way it pushes
+told = "The sharp edge bears on the wall of the groove; a rounded one climbs out."
+ref("locks-edge", edge, outcome="lock-parts", weight=2, lesson=f"{where}#stakes-and-circlips",
+    slips=[Slip(key, 0, told) for key, _ in locks["edges"] if key != edge])
+good = {"away", "no-more", "all-round", "over", "eyes", "fitting"}
+clips = {key for key, _ in locks["ticks"]}
+ref("locks-clips", clips & good, outcome="lock-parts", weight=2, lesson=f"{where}#stakes-and-circlips",
+    slips=[Slip(key, 0, "One of your ticks would let the clip jump or lie loose in its groove.") for key in clips - good])
+
+# %% tags=["mark"] task="locks" points=9
+
+# %% [markdown] tags=["task"]
+# ## 9. One job in order
+#
+# Put the steps into an order that works. More than one order is right. *7 points.*
+
+# %% tags=["rig"]
+given_table("The job", ["name"], [(given["order"]["job"],)])
+
+# %% tags=["form"]
+sheet.form("order", sheet.order("order-job", "Put these steps in a workable order", steps=given["order"]["start"]))
+
+# %% tags=["reference"]
+ref("order-job", order.OrderTask.from_unit(load_fitting_jobs(), given["order"]["operations"]), outcome="order-fitting",
+    lesson=f"{where}#one-job-from-start-to-end")
+
+# %% tags=["mark"] task="order" points=7
+
+# %% [markdown] tags=["task"]
+# ## 10. At the bench
+#
+# Three situations. **You must get each of them right to pass.** *6 points.*
+
+# %% tags=["rig"]
+given_table("The situations", ["no.", "situation"],
+            [(n, text) for n, (_, text, _) in enumerate(given["bench"]["cautions"], 1)])
+
+# %% tags=["form"]
+sheet.form(
+    "bench",
+    *[sheet.choice(f"bench-{n}", f"Situation {n}: what do you do?", options=options)
+      for n, (_, _, options) in enumerate(given["bench"]["cautions"], 1)],
+)
+
+# %% tags=["reference"]
+SAFE = {"tilt": "let-off", "strike": "soft", "clip": "shield", "hot": "gloves", "cold": "dry-gloves", "air": "drain"}
+WHY = {"tilt": "A tilted ring holds the whole force of the press and flies out.",
+       "strike": "Hard on hard throws splinters, and a drill is the hardest of all.",
+       "clip": "A circlip flies faster than anybody ducks, and it goes for whoever is near.",
+       "hot": "A hot ring looks like a cold one; somebody will reach for it, and what drips on it burns.",
+       "cold": "Cold burns like heat, and dry ice drives the air out of a room and bursts what is closed.",
+       "air": "Driven by air a dry bearing can throw its rollers; solvent over heat burns."}
+for n, (danger, _, options) in enumerate(given["bench"]["cautions"], 1):
+    ref(f"bench-{n}", SAFE[danger], outcome="safe-fitting", must_pass=True, lesson=f"{where}#before-you-start",
+        slips=[Slip(key, 0, WHY[danger]) for key, _ in options if key != SAFE[danger]])
+
+# %% tags=["mark"] task="bench" points=6
+
+# %% [markdown]
+# ## Done?
+#
+# Go back to **start-here** and press **Hand in**. You get a receipt. You can hand in again until the due date; the last one counts.

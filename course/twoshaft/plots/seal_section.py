@@ -9,7 +9,7 @@ import math
 
 from twoshaft.models.fit import Side
 from twoshaft.plots import style
-from twoshaft.plots.drawing import Drawing
+from twoshaft.plots.drawing import Drawing, word
 from twoshaft.plots.driven_section import Sketch
 
 WIDTH_PX, HEIGHT_PX = 420.0, 300.0
@@ -55,8 +55,9 @@ def seal_section(lip: Side, depth_mm: float = 0.0, lean_mm: float = 0.0) -> Sket
     drawing.add(f'<g class="tsl-moving" transform="{placed(depth_mm, lean_mm)}">{_seal(lip)}</g>')
     for x, text in ((70, "oil"), (350, "air")):
         drawing.add(f'<text class="tsf-h" text-anchor="middle" x="{x}" y="160">{text}</text>')
-    for x, y, text in ((120, 40, "housing"), (70, 232, "shaft"), (210, 290, "not to scale")):
+    for x, y, text in ((70, 232, "shaft"), (210, 290, "not to scale")):
         drawing.add(f'<text class="tsf-t" text-anchor="middle" x="{x}" y="{y}">{text}</text>')
+    drawing.add(word(150, 65, "housing"))
     return Sketch(drawing.text(), words)
 
 

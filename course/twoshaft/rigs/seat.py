@@ -55,8 +55,8 @@ class SealSeat(Instrument):
                 "mostLean": MOST_LEAN_MM,
                 "readingsOnly": fitted is not None,
                 "bridge": BRIDGE_MM,
-                "rule": f"Depth {low:g} to {high:g} mm, lean at most {1e3 * self.rule.tilt_m:g} mm, "
-                f"lip towards the {self.rule.lip_towards}.",
+                "rule": f"Depth {low:g} to {high:g} mm, "
+                f"lean at most {1e3 * self.rule.tilt_m:g} mm, lip towards the {self.rule.lip_towards}.",
             },
             start={
                 "place": "0",

@@ -56,7 +56,8 @@ class SealSeat(Instrument):
                 "readingsOnly": fitted is not None,
                 "bridge": BRIDGE_MM,
                 "rule": f"Depth {low:g} to {high:g} mm, "
-                f"lean at most {1e3 * self.rule.tilt_m:g} mm, lip towards the {self.rule.lip_towards}.",
+                f"lean at most {1e3 * self.rule.tilt_m:g} mm, "
+                f"lip towards the {self.rule.lip_towards}.",
             },
             start={
                 "place": "0",

@@ -139,8 +139,8 @@ ref("depth-look", "square", weight=2, outcome="read-scales",
 # Six readings of one size. Say which does not belong to the others and what you do about it. Then work out mean and standard deviation (n − 1) of the readings that belong together, to four places. *8 points.*
 
 # %% tags=["rig"]
-given_table("Six readings of one size", ["reading", "mm"],
-            [(n, f"{mm:.2f}") for n, mm in enumerate(given["repeats"]["readings_mm"], 1)])
+given_table(f"Six readings of one size{given['repeats'].get('source', '')}", ["reading", "mm"],
+            [(n, f"{mm:.2f}" if mm == round(mm, 2) else f"{mm:g}") for n, mm in enumerate(given["repeats"]["readings_mm"], 1)])
 
 # %% tags=["form"]
 sheet.form(

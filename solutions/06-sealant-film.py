@@ -190,7 +190,8 @@ ref("bead-nozzle", every - small - fat, outcome="size-film", weight=1.5, lesson=
 # This is how the work went, in this order. The clock runs from the first touch of sealant until all bolts are run down by hand; then the face counts as closed. Work out how old the first of the film is by then, how many minutes lie between that and the limit, and what has to be done. *6 points.*
 
 # %% tags=["rig"]
-given_table(f"How it went; the film may lie open for {given['clock']['limit_minutes']:g} minutes",
+given_table(f"How it went; the film may lie open for {given['clock']['limit_minutes']:g} minutes"
+            f"{given['clock'].get('source', '')}",
             ["step", "took, min"], [(words, minutes) for _, words, minutes in given["clock"]["rows"]])
 
 # %% tags=["form"]

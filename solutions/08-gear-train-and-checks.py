@@ -334,7 +334,7 @@ ref("lock-first", "try-by-hand", weight=1.5, outcome="safe-turning", must_pass=T
 
 # %% tags=["rig"]
 play = given["play"]
-given_table(f"{play['side'].capitalize()} side gear", ["what", "mm"],
+given_table(f"{play['side'].capitalize()} side gear{play.get('source', '')}", ["what", "mm"],
             [("dial, gear pushed inwards", f"{play['inwards_mm']:.2f}"), ("dial, gear pulled outwards", f"{play['outwards_mm']:.2f}"),
              ("washer fitted", f"{play['fitted_mm']:.2f}"), ("play allowed, from", f"{play['limits_mm'][0]:.2f}"),
              ("play allowed, to", f"{play['limits_mm'][1]:.2f}"), ("doubt of the play read, either way", f"{play['doubt_mm']:.2f}")])
@@ -394,7 +394,7 @@ ref("play-when", "now", weight=1.5, outcome="side-gear-play", lesson=where, slip
 
 # %% tags=["rig"]
 gap = given["gap"]
-given_table("Ring gaps, mm", ["", "place 1", "place 2", "place 3", "new", "least"],
+given_table(f"Ring gaps, mm{gap.get('source', '')}", ["", "place 1", "place 2", "place 3", "new", "least"],
             [(one["name"], *(f"{mm:.2f}" for mm in readings), f"{one['new_mm']:.2f}", f"{one['least_mm']:.2f}")
              for one, readings in ((gap["ring"], gap["readings_mm"]), (gap["other"], gap["other"]["readings_mm"]))])
 

@@ -7,8 +7,9 @@ import pytest
 from nbgrader.converters import Autograde
 
 from twoshaft.jobsheet import Answer, SheetData
+from twoshaft.jobsheet.bench_readings import BenchSet
 from twoshaft.readings import issue_record
-from twoshaft.readings.own_bench import put_in
+from twoshaft.readings.own_bench import bench_figures, put_in
 from twoshaft.units import load_unit
 from twoshaft_grader.marking import SheetMark, load_solution, mark_sheet, solve
 from twoshaft_grader.marking.feedback import feedback_page
@@ -123,7 +124,6 @@ def test_a_solution_that_decides_nothing_on_them_goes_back(
     solution, unit, issued, typed, monkeypatch
 ):
     """A set that slips through, so that every shim misses: flagged, and nothing crashes."""
-    from twoshaft.jobsheet.bench_readings import BenchSet
 
     def slip_through(self, module, unit, given):
         return {**given, "stack": {**given["stack"], "totals": {"070": 9.0}}}
@@ -146,3 +146,36 @@ def test_stock_autograde_gives_the_same(
     mark = mark_sheet(sheet, issued, solution, unit=unit)
     assert mark.points < mark.maximum
     assert course.scores("ann") == {task.id: task.points for task in mark.tasks}
+
+
+@pytest.mark.parametrize(
+    ("name", "task", "typed"),
+    [
+        ("01-measuring-and-tools", "repeats",
+         ["24.812 mm", "24.815 mm", "24.813 mm", "24.811 mm", "24.814 mm", "24.897 mm"]),
+        ("06-sealant-film", "clock",
+         ["1 min", "3 min", "2 min", "3 min", "2 min", "90 s", "3 min", "5 min", "0.25 h"]),
+        ("08-gear-train-and-checks", "gap", ["0.35 mm", "0.4 mm", "0,30 mm"]),
+        ("08-gear-train-and-checks", "play", ["0.40 mm", "0.65 mm", "0.85 mm"]),
+    ],
+)  # fmt: skip
+def test_other_modules_are_marked_on_them_too(name, task, typed, unit, tmp_path):
+    path = Path("solutions") / f"{name}.ipynb"
+    solution = load_solution(SOURCE.parents[1] / path)
+    record = issue_record(solution.module, unit, salt="test", learner="ann", attempt=1)
+    record["bench_readings"] = True
+    figures = bench_figures(solution.module, task, unit, record["given"])
+    entries = {f.name: text for f, text in zip(figures, typed, strict=True)}
+    entries |= {"page": "7", "read-by": "A. Reader", "in-use": "yes"}
+    bench = {f"{task}-{entry}": Answer(text, 1) for entry, text in entries.items()}
+    sets = BenchSet.all_of(solution.module, unit, record["given"], bench)
+    given = sets[task].put_into(solution.module, unit, record["given"])
+    right = solve(solution, record | {"given": given}, unit)
+    assert right != solve(solution, record, unit)
+    answers = {field: Answer(value, 1) for field, value in right.items()}
+    sheet = SheetData(
+        learner="ann", module=solution.module, attempt=1, answers=answers, bench=bench
+    )
+    mark = mark_sheet(sheet, record, solution, unit=unit)
+    assert (mark.points, mark.notes) == (mark.maximum, ())
+    assert mark.bench_of(task).read_by == "A. Reader"

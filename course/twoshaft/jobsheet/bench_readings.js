@@ -72,12 +72,12 @@ function benchPanel(model, send, redraw) {
     for (const row of rows) row.show(byName.get(row.name));
     title.textContent = now.used ? "✓ This task stands on figures from the bench" : "Use readings from the bench";
     back.hidden = !now.wanted;
-    use.hidden = now.used;
+    use.hidden = now.used && !now.stale;
     const shape = now.wanted && !now.used ? "▲ " : now.used ? "● " : "○ ";
     const words = now.used ? "in use"
       : now.wanted ? `not used; the drawn figures stand. ${now.refused}`
       : "not used; the drawn figures stand";
-    const stale = now.stale ? " The tables and choices of this task are still the ones from before: open the notebook again to see them drawn anew, then answer." : "";
+    const stale = now.stale ? ` The tables and choices of this task are still the ones from before. ${now.used ? "Press the button" : "Open the notebook again"} to have them drawn anew, then answer.` : "";
     say.textContent = `${shape}${words}${stale}`;
     if (now.wanted && !now.used) box.open = true;
   }

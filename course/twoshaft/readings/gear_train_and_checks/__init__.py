@@ -13,8 +13,9 @@ from twoshaft.readings.gear_train_and_checks import (
     synchros,
 )
 from twoshaft.readings.gear_train_and_checks.lot import Lot
+from twoshaft.readings.gear_train_and_checks.own_figures import BENCH
 
-__all__ = ["MODULE", "TASKS", "Lot"]
+__all__ = ["BENCH", "MODULE", "TASKS", "Lot"]
 
 MODULE = "gear-train-and-checks"
 

@@ -13,8 +13,9 @@ from twoshaft.readings.measuring_and_tools import (
     wrench,
 )
 from twoshaft.readings.measuring_and_tools.lot import Lot
+from twoshaft.readings.measuring_and_tools.own_figures import BENCH
 
-__all__ = ["MODULE", "TASKS", "Lot"]
+__all__ = ["BENCH", "MODULE", "TASKS", "Lot"]
 
 MODULE = "measuring-and-tools"
 

@@ -43,13 +43,21 @@ def draw(lot: Lot) -> dict:
             break
     else:
         raise lot.too_small("repeats")
-    options = [[f"reading-{k}", f"reading {k}: {mm:.2f} mm"] for k, mm in enumerate(readings, 1)]
     return {
         "readings_mm": readings,
-        "options": [*options, ["none", "none: they all belong together"]],
+        "options": labelled(readings),
         "do": stream.shuffled(DO),
         "means": stream.shuffled(MEANS),
     }
+
+
+def labelled(readings: list[float]) -> list[list[str]]:
+    """The readings to choose from, by key, and that none of them is odd."""
+    options = [
+        [f"reading-{k}", f"reading {k}: {max(f'{mm:.2f}', f'{mm:g}', key=len)} mm"]
+        for k, mm in enumerate(readings, 1)
+    ]
+    return [*options, ["none", "none: they all belong together"]]
 
 
 def _without(readings: list[float], place: int) -> list[float]:

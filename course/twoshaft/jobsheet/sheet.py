@@ -14,8 +14,8 @@ from typing import Any
 
 from twoshaft import __version__
 from twoshaft.errors import SheetError
-from twoshaft.jobsheet.bench_unit import unit_source
 from twoshaft.jobsheet.bench_readings import BenchSet, given_with, mark_of, panel_state
+from twoshaft.jobsheet.bench_unit import unit_source
 from twoshaft.jobsheet.contents import Answer, SheetData, read_sheet
 from twoshaft.jobsheet.fields import (
     Choice,

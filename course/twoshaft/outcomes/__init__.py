@@ -4,5 +4,15 @@ Every marked field and every observation maps to one of them.
 """
 
 from twoshaft.outcomes.outcomes import Evidence, Outcome, load_outcomes
+from twoshaft.outcomes.standing import Attempt, Observation, Standing, State, stand
 
-__all__ = ["Evidence", "Outcome", "load_outcomes"]
+__all__ = [
+    "Attempt",
+    "Evidence",
+    "Observation",
+    "Outcome",
+    "Standing",
+    "State",
+    "load_outcomes",
+    "stand",
+]

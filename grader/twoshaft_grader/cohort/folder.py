@@ -14,6 +14,8 @@
     marks/                  marks per assignment and learner, with verdicts
     workplace/              what apprentices open in JupyterLab
     extensions.json         later due dates of single learners
+    observations/           what assessors saw, per learner
+    returned/               marks as given back, per assignment and learner
     settings/               of the JupyterLab that the open command starts
     exports/ log/           what went out; what was done when
 """

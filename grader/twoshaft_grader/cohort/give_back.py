@@ -15,9 +15,13 @@ from twoshaft_grader.cohort.collect import hand_in_time
 from twoshaft_grader.cohort.extensions import due_for
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.marks import UNREADABLE, StoredMark, read_mark
+from twoshaft_grader.cohort.observations import by_outcome, observations_of
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.scores import task_scores
+from twoshaft_grader.cohort.standing import keep_returned, write_standing
 from twoshaft_grader.marking.feedback import Handed, StaffMark, feedback_page
+from twoshaft_grader.marking.outcomes import with_points
+from twoshaft_grader.marking.result import SheetMark
 
 # nbgrader finds the way back to a learner by these; without them there is no way back.
 _RETURN_FILES = ("timestamp.txt", "submission_secret.txt")
@@ -65,6 +69,8 @@ def give_back(
                     page = _page(cohort, assigned, learner, mark, book)
                     if not _put(cohort, assigned, learner, page):
                         no_way_back.append(learner.id)
+                    keep_returned(cohort, assigned, learner.id, _as_given(assigned, mark, book))
+                    write_standing(cohort, learner.id)
                     returned.append(learner.id)
             step()
     if set(returned) - set(no_way_back):
@@ -90,6 +96,7 @@ def _page(
         late=bool(moment and due and moment > due),
         receipt=mark.receipt,
         supervised_by=assigned.supervised_by,
+        observed=by_outcome(observations_of(cohort, learner.id)),
     )
     staff = {
         task: StaffMark(score.score if score.by_hand else None, score.comment)
@@ -102,6 +109,14 @@ def _page(
         staff=staff,
         next_step=_next_step(mark),
     )
+
+
+def _as_given(assigned: Assigned, mark: StoredMark, book: Gradebook) -> SheetMark:
+    """The mark with the points that a person gave in the place of the marking's."""
+    scores = task_scores(book, assigned, mark.learner)
+    known = {task.id for task in mark.sheet.tasks}
+    by_hand = {t: s.score for t, s in scores.items() if s.by_hand and t in known}
+    return with_points(mark.sheet, by_hand)
 
 
 def _next_step(mark: StoredMark) -> str:

@@ -6,10 +6,11 @@ import csv
 import io
 import os
 import shutil
+from pathlib import Path
 
 from twoshaft.errors import CohortError, SheetError
 from twoshaft.jobsheet.people import Listed, read_people, word_check, write_people
-from twoshaft.jobsheet.workplace import PEOPLE, WORKPLACE, Person
+from twoshaft.jobsheet.workplace import PEOPLE, UNIT, WORKPLACE, Person
 from twoshaft.jupyter.startpage import START, write_start_here
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.content import Content, find_content
@@ -29,6 +30,7 @@ def prepare_workplace(cohort: Cohort, learners: list[Learner]) -> None:
         When the list of people was damaged.
     """
     cohort.workplace.mkdir(exist_ok=True)
+    own_unit = Path(cohort.unit_source).is_file()
     files.write_json(
         cohort.workplace / WORKPLACE,
         {
@@ -36,8 +38,11 @@ def prepare_workplace(cohort: Cohort, learners: list[Learner]) -> None:
             "cohort": cohort.name,
             "course_id": cohort.id,
             "exchange": os.path.relpath(cohort.exchange, cohort.workplace),
+            "unit": "" if own_unit else cohort.unit,
         },
     )
+    if own_unit:  # for lessons and practice copies; an assignment brings its own
+        files.write_bytes(cohort.workplace / UNIT, Path(cohort.unit_source).read_bytes())
     if not (cohort.workplace / START).exists():
         write_start_here(cohort.workplace)
     _lessons_if_any(cohort)

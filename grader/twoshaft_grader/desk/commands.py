@@ -363,6 +363,27 @@ def change_one_mark(
     _say(f"{task} of {learner} in {assignment}: {before:g} is now {points:g} of {most:g}.")
 
 
+@app.command("observe")
+def observe_one(
+    learner: Annotated[str, typer.Argument(help="Learner's id.")],
+    outcome: Annotated[str, typer.Argument(help="As plan-order; a module's id lists its own.")],
+    by: Annotated[str, typer.Option(help="Who saw it.")],
+    met: Annotated[bool, typer.Option("--met/--not-yet", help="Whether it is enough.")],
+    note: Annotated[str, typer.Option(help="What was seen, or what is missing.")] = "",
+    kind: Annotated[str, typer.Option(help="at-the-bench or supervised.")] = "at-the-bench",
+    cohort: CohortOption = None,
+) -> None:
+    """Record what was seen of one outcome, at the bench or under supervision."""
+    from twoshaft_grader.cohort.intake import roster_of
+    from twoshaft_grader.cohort.observations import observe
+    from twoshaft_grader.cohort.standing import write_standing
+
+    place = _cohort(cohort)
+    seen = observe(place, roster_of(place), learner, outcome, by=by, met=met, kind=kind, note=note)
+    write_standing(place, learner)
+    _say(f"{outcome} of {learner}: {'met' if met else 'not yet'}, {seen.kind}, seen by {seen.by}.")
+
+
 @app.command("export")
 def export_marks(
     cohort: CohortOption = None,

@@ -7,9 +7,9 @@ nothing loaded from elsewhere.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
-from twoshaft.outcomes import Evidence, Outcome, load_outcomes
+from twoshaft.outcomes import Attempt, Evidence, Observation, Outcome, load_outcomes, stand
 from twoshaft.plots.style import css_variables
 from twoshaft_grader.marking.outcomes import with_points
 from twoshaft_grader.marking.pages import fill
@@ -45,6 +45,8 @@ class Handed:
         The receipt that the learner was shown.
     supervised_by : str
         Who watched the work; empty for open-book work.
+    observed : mapping of str to tuple of Observation
+        What was seen of the learner, by outcome.
     """
 
     learner: str = ""
@@ -55,6 +57,7 @@ class Handed:
     late: bool = False
     receipt: str = ""
     supervised_by: str = ""
+    observed: Mapping[str, tuple[Observation, ...]] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -130,11 +133,12 @@ def feedback_page(
 
 def _still_needed(outcome: Outcome | None, handed: Handed) -> str:
     """What an outcome needs beyond this sheet, empty if nothing."""
-    if outcome is None or outcome.evidence == Evidence.OPEN_BOOK:
+    if outcome is None:
         return ""
-    if outcome.evidence == Evidence.AT_THE_BENCH:
-        return "to be shown at the bench"
-    return "" if handed.supervised_by else "to be shown under supervision"
+    kind = Evidence.SUPERVISED if handed.supervised_by else Evidence.OPEN_BOOK
+    return stand(
+        outcome.evidence, [Attempt(True, kind)], handed.observed.get(outcome.id, ())
+    ).missing
 
 
 def kind_of(verdict: Verdict) -> str:

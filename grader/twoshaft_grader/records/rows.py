@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field, fields, replace
 from datetime import datetime
 
 from nbgrader.api import Gradebook
 
-from twoshaft.outcomes import Evidence, Outcome, load_outcomes
+from twoshaft.outcomes import Attempt, Evidence, Observation, Outcome, State, load_outcomes, stand
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
 from twoshaft_grader.cohort.collect import hand_in_time
@@ -17,13 +17,14 @@ from twoshaft_grader.cohort.folder import Cohort, stamp
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marking_run import blank_sheet
 from twoshaft_grader.cohort.marks import StoredMark, read_mark
+from twoshaft_grader.cohort.observations import by_outcome, observations_of
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.scores import TaskScore, task_scores
 from twoshaft_grader.marking.outcomes import PASS_SHARE, Part, share_out, sheet_parts
 from twoshaft_grader.records.hand_changes import NO_NAME, change_log
 
-_STRENGTH = {Evidence.OPEN_BOOK: 0, Evidence.SUPERVISED: 1, Evidence.AT_THE_BENCH: 2}
 NOT_HANDED_IN, NOT_MARKED = "not handed in", "handed in, not marked"
+OBSERVED_ONLY = "observed, not handed out"
 
 
 @dataclass(frozen=True)
@@ -48,6 +49,11 @@ class Row:
     evidence: str
     supervised_by: str
     evidence_needed: str
+    observed: str
+    observed_kind: str
+    observed_by: str
+    observed_at: str
+    observed_note: str
     met: str
     due: str
     handed_in: str
@@ -103,6 +109,8 @@ def outcome_rows(
     blank: dict[str, list[Part]] = {}
     rows = []
     for person in people:
+        seen = by_outcome(observations_of(cohort, person.id))
+        mine: list[Row] = []
         for assigned in wanted:
             mark = read_mark(cohort.mark_file(person.id, assigned.name))
             if mark is not None and mark.sheet is not None:
@@ -114,7 +122,15 @@ def outcome_rows(
                 parts = list(blank[assigned.name])
             standing = _Standing(parts)
             _apply_changes(standing, assigned, person, mark, book, changes)
-            rows += _rows(cohort, person, assigned, mark, standing, outcomes)
+            mine += _rows(cohort, person, assigned, mark, standing, outcomes, seen)
+        rows += mine
+        if not assignments:
+            told = {row.outcome for row in mine}
+            rows += [
+                _observed_row(cohort, person, outcomes[id], seen[id][-1])
+                for id in outcomes
+                if id in seen and id not in told
+            ]
     return rows
 
 
@@ -170,6 +186,7 @@ def _rows(
     mark: StoredMark | None,
     standing: _Standing,
     outcomes: dict[str, Outcome],
+    seen: dict[str, tuple[Observation, ...]],
 ) -> list[Row]:
     folder = cohort.submitted(person.id, assigned.name)
     if mark is None:
@@ -201,6 +218,7 @@ def _rows(
         needed = known.evidence if known else Evidence.OPEN_BOOK
         required = bool(must) or bool(known and known.must_pass)
         changed = [standing.authors[t] for t in tasks if t in standing.authors]
+        attempt = Attempt(mark is not None and safe and enough, evidence)
         said = [text for task in ("", *tasks) for text in standing.notes.get(task, ())]
         rows.append(
             Row(
@@ -222,7 +240,8 @@ def _rows(
                 evidence=evidence,
                 supervised_by=assigned.supervised_by,
                 evidence_needed=needed,
-                met=_yes(safe and enough and _STRENGTH[evidence] >= _STRENGTH[needed]),
+                **_observed(seen.get(outcome, ())),
+                met=_yes(stand(needed, [attempt], seen.get(outcome, ())).state == State.MET),
                 due=stamp(due) if due else "",
                 handed_in=handed_in,
                 late_minutes=late,
@@ -239,6 +258,44 @@ def _rows(
             )
         )
     return rows
+
+
+def _observed(seen: tuple[Observation, ...]) -> dict[str, str]:
+    """The columns of the last observation of an outcome, empty where there is none."""
+    last = seen[-1] if seen else None
+    return {
+        "observed": (State.MET if last.met else State.NOT_YET) if last else "",
+        "observed_kind": last.kind if last else "",
+        "observed_by": last.by if last else "",
+        "observed_at": last.at if last else "",
+        "observed_note": last.note if last else "",
+    }
+
+
+def _observed_row(cohort: Cohort, person: Learner, outcome: Outcome, seen: Observation) -> Row:
+    """A row for what was observed of an outcome that nothing handed out asks for."""
+    plain = {field.name: "" for field in fields(Row)}
+    return Row(
+        **plain
+        | {
+            "cohort": cohort.id,
+            "learner": person.id,
+            "family_name": person.family_name,
+            "given_name": person.given_name,
+            "group": person.group,
+            "module": outcome.modules[0],
+            "attempt": 0,
+            "outcome": outcome.id,
+            "statement": outcome.statement,
+            "state": OBSERVED_ONLY,
+            "mark": 0.0,
+            "maximum": 0.0,
+            "sufficient": _yes(False),
+            "evidence_needed": outcome.evidence,
+            "met": _yes(False),
+        }
+        | _observed((seen,))
+    )
 
 
 def _yes(answer: bool) -> str:

@@ -1,0 +1,43 @@
+"""Which unit stands on the bench of a notebook."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from twoshaft.jobsheet.workplace import UNIT, WORKPLACE, Assignment, read_table
+
+SHIPPED = "tarnbeck-b5"
+
+
+def unit_source(folder: Path, assignment: Assignment | None = None) -> str | Path:
+    """What to load the unit of a notebook from.
+
+    Parameters
+    ----------
+    folder : Path
+        The notebook's folder.
+    assignment : Assignment, optional
+        What is assigned there; None for lessons and practice copies.
+
+    Returns
+    -------
+    str or Path
+        ``unit.yaml`` beside the notebook; else the assigned unit; else, for lessons and practice
+        copies, the unit of the workplace around them; else the shipped one.
+
+    Raises
+    ------
+    SheetError
+        If ``workplace.json`` is there but cannot be read.
+    """
+    folder = Path(folder).absolute()
+    if (folder / UNIT).exists():
+        return folder / UNIT
+    if assignment:
+        return assignment.unit
+    for root in (folder, *folder.parents):
+        about = read_table(root / WORKPLACE)
+        if about is not None:
+            own = root / UNIT
+            return own if own.exists() else str(about.get("unit") or SHIPPED)
+    return SHIPPED

@@ -1,0 +1,100 @@
+"""What an assessor saw of a learner: evidence that no notebook can give.
+
+``observations/<learner>.json`` holds all of a learner's, oldest first; none is ever taken away,
+a later one of the same outcome counts in its place.
+"""
+
+from __future__ import annotations
+
+from dataclasses import asdict
+
+from filelock import FileLock
+
+from twoshaft.errors import CohortError
+from twoshaft.outcomes import Evidence, Observation, load_outcomes
+from twoshaft_grader.cohort import files
+from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.roster import Learner
+
+FOLDER = "observations"
+_LOCK = ".lock"
+_MEND = "put the file back from a copy"
+
+
+def observe(
+    cohort: Cohort,
+    learners: list[Learner],
+    learner: str,
+    outcome: str,
+    *,
+    by: str,
+    met: bool,
+    kind: str = Evidence.AT_THE_BENCH,
+    note: str = "",
+) -> Observation:
+    """Record what somebody saw of one outcome.
+
+    Raises
+    ------
+    CohortError
+        When learner or outcome is not known, nobody is named, or a "not yet" gives no note.
+    """
+    if learner not in {one.id for one in learners}:
+        raise CohortError(f'nobody on the roster has the id "{learner}"', mend="check the id")
+    if outcome not in (known := load_outcomes()):
+        module = next((o for o in known.values() if outcome in o.modules), None)
+        names = [o.id for o in known.values() if not module or outcome in o.modules]
+        raise CohortError(f'no outcome is called "{outcome}"', mend=f"use one of: {_list(names)}")
+    if not by.strip():
+        raise CohortError("nobody is named who saw it", mend="give the name with --by")
+    if not met and not note.strip():
+        raise CohortError("a “not yet” says what is missing", mend="give it with --note")
+    if kind not in (Evidence.SUPERVISED, Evidence.AT_THE_BENCH):
+        raise CohortError(
+            f'"{kind}" is no kind of observation', mend="use supervised or at-the-bench"
+        )
+    seen = Observation(outcome, met, Evidence(kind), by.strip(), stamp(now()), note.strip())
+    path = _file(cohort, learner)
+    path.parent.mkdir(exist_ok=True)
+    with FileLock(path.parent / _LOCK, timeout=30):
+        everything = [*observations_of(cohort, learner), seen]
+        files.write_json(
+            path, {"format": 1, "learner": learner, "seen": [asdict(one) for one in everything]}
+        )
+    files.append_line(
+        cohort.log("doings"), {"at": seen.at, "did": "observe", "learner": learner} | asdict(seen)
+    )
+    return seen
+
+
+def observations_of(cohort: Cohort, learner: str) -> tuple[Observation, ...]:
+    """A learner's observations, oldest first.
+
+    Raises
+    ------
+    CohortError
+        When the file is damaged.
+    """
+    path = _file(cohort, learner)
+    if not path.exists():
+        return ()
+    try:
+        return tuple(
+            Observation(**{**entry, "kind": Evidence(entry["kind"])})
+            for entry in files.read_json(path, mend=_MEND)["seen"]
+        )
+    except (KeyError, TypeError, ValueError):
+        raise CohortError("this holds no observations", where=str(path), mend=_MEND) from None
+
+
+def by_outcome(seen: tuple[Observation, ...]) -> dict[str, tuple[Observation, ...]]:
+    """Observations by outcome, oldest first in each."""
+    return {id: tuple(o for o in seen if o.outcome == id) for id in {o.outcome for o in seen}}
+
+
+def _file(cohort: Cohort, learner: str):
+    return cohort.root / FOLDER / f"{learner}.json"
+
+
+def _list(names: list[str]) -> str:
+    return ", ".join(names[:12]) + (", …" if len(names) > 12 else "")

@@ -34,7 +34,7 @@ HALF_UM, MICRON = Q(0.5, "um"), Q(0.0006, "mm")
 # %% [markdown] tags=["task"]
 # ## 1. Read a fit
 #
-# The drawing names a fit; the table has the zones of ISO 286 for this size, in micrometres from the nominal size. *8 points.*
+# The drawing names a fit; the table has the zones of ISO 286 for this size, in micrometres from the nominal size. *10 points.*
 
 # %% tags=["rig"]
 given_table(f"Fit: {given['limits']['size_mm']} {given['limits']['codes']}; zones for this size",
@@ -70,10 +70,10 @@ kind = "press" if least.m_as("um") > 0 else "hand" if most.m_as("um") <= 0 else 
 told = {"grade": "A grade says how wide a zone is, not where it lies.", "basis": "The shaft may be larger still.",
         "middle": "Parts are made up to the limits, not only in the middle.", "press": "Look at the sign of the loosest pair.",
         "hand": "Look at the sign of the tightest pair.", "either": "Look at the signs of both pairs: are they the same?"}
-ref("limits-kind", kind, outcome="read-fit", weight=3, lesson=f"{where}#read-a-fit",
+ref("limits-kind", kind, outcome="read-fit", weight=2, lesson=f"{where}#read-a-fit",
     slips=[Slip(key, 0, text) for key, text in told.items() if key != kind])
 
-# %% tags=["mark"] task="limits" points=8
+# %% tags=["mark"] task="limits" points=10
 
 # %% [markdown] tags=["task"]
 # ## 2. The force to expect
@@ -136,7 +136,7 @@ why = {"go-on": "Hold the gauge against both of your forces.", "stop": "Hold the
        "take-out": "Hold the gauge against the smaller of your forces.",
        "push-on": "What the press can give is not what the seat bears.", "hammer": "A blow on a loaded ring tilts it or makes it fly.",
        "compound": "Compound does not make a wrong size right.", "oil": "Nobody reaches under a loaded ram."}
-ref("press-do", do, outcome="judge-force", weight=4, lesson=f"{where}#force-of-the-press",
+ref("press-do", do, outcome="judge-force", weight=3, lesson=f"{where}#force-of-the-press",
     slips=[Slip(key, 0, text) for key, text in why.items() if key != do])
 
 # %% tags=["mark"] task="press" points=10
@@ -199,7 +199,7 @@ why = {"warm": "Hold your temperature against the limit.", "cool-too": "Hold you
        "over": "Steel softens and grease is lost at once, not after a minute.", "hammer": "Blows go through the rolling elements or crack the part.",
        "cold": "If both shrink the grip stays.", "no-margin": "It loses heat on the way and sticks halfway.",
        "file": "A seat that was rubbed down no longer holds when cold."}
-ref("heat-do", do, outcome="warm-part", weight=3, lesson=f"{where}#warm-the-part",
+ref("heat-do", do, outcome="warm-part", weight=2.5, lesson=f"{where}#warm-the-part",
     slips=[Slip(key, 0, text) for key, text in why.items() if key != do])
 how = {"sealed": "low", "housing": "seal-out", "open": "oven", "gear": "even"}[heat["how"]["id"]]
 ref("heat-how", how, outcome="warm-safely", weight=3, must_pass=True, lesson=f"{where}#warm-the-part",
@@ -338,13 +338,13 @@ sheet.form(
 # %% tags=["reference"]
 spring = given["spring"]
 force = ref("spring-force", fit.fork_pin_force(Q(spring["hand_n"], "N"), spring["ratio"]), outcome="choose-pin", tolerance=0.01,
-            lesson=f"{where}#spring-pins",
+            weight=1.5, lesson=f"{where}#spring-pins",
             slips=[Slip(Q(spring["hand_n"] / spring["ratio"] / 1e3, "kN"), 0, "The lever multiplies the pull; you divided.")])
 pins = [fit.spring_pin(Q(mm, "mm")) for mm, _ in spring["loads"]]
 loads = [pin.shear_load(spring["planes"]) for pin in pins]
 turned = [Slip(pins[0].shear_load(3 - spring["planes"]), 0, "Count the planes again: the table is for two.")]
-bears = ref("spring-bears", loads[0], outcome="choose-pin", tolerance=0.01, lesson=f"{where}#spring-pins", slips=turned)
-times = ref("spring-times", (bears / force).m_as(""), outcome="choose-pin", tolerance=0.02, lesson=f"{where}#spring-pins")
+bears = ref("spring-bears", loads[0], outcome="choose-pin", weight=1.5, tolerance=0.01, lesson=f"{where}#spring-pins", slips=turned)
+times = ref("spring-times", (bears / force).m_as(""), outcome="choose-pin", weight=1.5, tolerance=0.02, lesson=f"{where}#spring-pins")
 
 # %% tags=["reference"]
 nested = (bears + bears * (loads[1] / loads[0])) / force
@@ -365,7 +365,7 @@ ref("spring-slot", slot, outcome="choose-pin", weight=2.5, lesson=f"{where}#spri
 # %% [markdown] tags=["task"]
 # ## 7. A taper pin
 #
-# Taper 1 in 50: the diameter grows by 0.02 mm for each millimetre of length. *8 points.*
+# Taper 1 in 50: the diameter grows by 0.02 mm for each millimetre of length. *10 points.*
 
 # %% tags=["rig"]
 taper = given["taper"]
@@ -412,7 +412,7 @@ ref("taper-end", end, outcome="choose-pin", weight=2, lesson=f"{where}#taper-pin
     slips=[Slip(key, 0, "Which way does the hole get wider? Drive it that way to loosen, the other way to seat.")
            for key, _ in taper["ends"] if key != end])
 
-# %% tags=["mark"] task="taper" points=8
+# %% tags=["mark"] task="taper" points=10
 
 # %% [markdown] tags=["task"]
 # ## 8. What holds it in place
@@ -444,10 +444,10 @@ sheet.form(
 locks = given["locks"]
 stake = fit.Stake(locks["shear_nm"], locks["crush_nm_mm"] * locks["depth_mm"])
 more = max(stake.shear_nm, stake.crush_nm)
-holds = ref("locks-holds", stake.holds, outcome="lock-parts", weight=1.5, tolerance=0.01, lesson=f"{where}#stakes-and-circlips",
+holds = ref("locks-holds", stake.holds, outcome="lock-parts", weight=2, tolerance=0.01, lesson=f"{where}#stakes-and-circlips",
             slips=[Slip(Q(more, "N*m"), 0, "It gives way at the smaller of the two."),
                    Slip(Q(stake.shear_nm + stake.crush_nm, "N*m"), 0, "The two do not add: the first to give way ends it.")])
-times = ref("locks-times", (holds / Q(locks["drag_nm"], "N*m")).m_as(""), outcome="lock-parts", weight=1.5, tolerance=0.02,
+times = ref("locks-times", (holds / Q(locks["drag_nm"], "N*m")).m_as(""), outcome="lock-parts", weight=2, tolerance=0.02,
             lesson=f"{where}#stakes-and-circlips")
 do = "renew" if locks["cracked"] else "leave" if times >= locks["margin"] else "deeper"
 why = {"leave": "Look at the tab, and hold your figure against what is wanted.", "deeper": "Is it too little depth that is wrong here?",

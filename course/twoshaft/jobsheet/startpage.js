@@ -60,7 +60,7 @@ function renderStart({ model, el }) {
       "The word keeps your answers in your own folder on a shared laptop. It is not a password."));
   }
 
-  function assignment(entry) {
+  function assignment(entry, mark) {
     const key = (what) => `${what}:${entry.name}`;
     const doing = make("div", { class: "ts-doing" });
     entry.feedback.slice(0, 1).forEach((path) => doing.append(make("a", {
@@ -85,8 +85,37 @@ function renderStart({ model, el }) {
       make("td", {},
         make("span", { class: "ts-shape", "aria-hidden": "true" }, SHAPES[entry.state] || ""),
         make("b", {}, WORDS[entry.state] || entry.state),
-        make("span", { class: "ts-small-line" }, entry.detail)),
+        make("span", { class: "ts-small-line" }, entry.detail),
+        mark ? make("span", { class: "ts-small-line" }, `Mark: ${mark}`) : null),
       make("td", {}, doing));
+  }
+
+  // Which outcomes are listed stays as it was when the page is drawn anew.
+  const unfolded = new Set();
+  const STATES = { met: "✓", "enough here": "◐", "not yet": "○" };
+
+  function moduleRows(line, entries) {
+    const mine = line.entries.map((name) => entries.find((entry) => entry.name === name)).filter(Boolean);
+    const lesson = line.lesson
+      ? notebookLink(line.lesson, `Lesson ${line.title}`, `lesson:${line.lesson}`)
+      : make("span", { class: "ts-small-line" }, "no lesson here");
+    const outcomes = make("details", { open: unfolded.has(line.module) },
+      make("summary", { "data-key": `outcomes:${line.module}` }, `Outcomes: ${line.count || "none"}`),
+      make("ul", {}, ...line.outcomes.map(([state, statement, missing, seen]) => make("li", {},
+        make("span", { class: "ts-shape", "aria-hidden": "true" }, STATES[state] || ""),
+        make("b", {}, `${state}${missing && state === "enough here" ? `, ${missing}` : ""}: `), statement,
+        missing && state === "not yet" ? `. Still missing: ${missing}` : "", seen ? ` (${seen})` : ""))));
+    outcomes.addEventListener("toggle", () => {
+      if (outcomes.open) unfolded.add(line.module); else unfolded.delete(line.module);
+    });
+    const rows = mine.map((entry) => assignment(entry, line.marks[entry.name]));
+    return make("tbody", {},
+      make("tr", { class: "ts-module" },
+        make("th", { scope: "rowgroup", colspan: 4 }, line.title,
+          make("span", { class: "ts-assigned" }, mine.length ? "assigned" : "not assigned"))),
+      ...rows,
+      make("tr", {}, make("td", { colspan: 4 }, lesson,
+        make("p", { class: "ts-next" }, make("b", {}, "Next: "), line.next), outcomes)));
   }
 
   function work() {
@@ -94,7 +123,7 @@ function renderStart({ model, el }) {
     const table = make("table", { class: "ts-table" },
       make("thead", {}, make("tr", {}, ...["Assignment", "Due", "State", "What you can do"].map(
         (text) => make("th", { scope: "col" }, text)))),
-      make("tbody", {}, ...entries.map(assignment)));
+      ...model.get("modules").map((line) => moduleRows(line, entries)));
     return make("section", {},
       make("div", { class: "ts-me" },
         make("h2", {}, `Working as ${me.name} (${me.id})`),
@@ -102,13 +131,14 @@ function renderStart({ model, el }) {
           ask("sign-out");
           document.dispatchEvent(new CustomEvent("twoshaft-signed-out"));
         })),
-      entries.length ? table : make("p", {}, "Nothing is assigned yet."),
+      entries.length ? null : make("p", {}, "Nothing is assigned yet."),
+      table,
       button("Look again", "look", () => ask("look")));
   }
 
   function lessons() {
     const list = model.get("lessons");
-    if (!list.length) return null;
+    if (!list.length || model.get("me").id) return null; // signed in, they stand in the table
     return make("section", {}, make("h2", {}, "Lessons"),
       make("ul", { class: "ts-lessons" }, ...list.map(([path, title]) =>
         make("li", {}, notebookLink(path, title, `lesson:${path}`)))));

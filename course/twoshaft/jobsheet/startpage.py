@@ -10,6 +10,7 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import CourseError
+from twoshaft.jobsheet.overview import contents
 from twoshaft.jobsheet.screen import HERE, Screen, script, styles
 from twoshaft.jobsheet.signin import SignIn, local_time
 
@@ -45,6 +46,7 @@ class StartPage(Screen):
     me = traitlets.Dict().tag(sync=True)
     entries = traitlets.List().tag(sync=True)
     lessons = traitlets.List().tag(sync=True)
+    modules = traitlets.List().tag(sync=True)
     said = traitlets.Unicode().tag(sync=True)
     trouble = traitlets.Unicode().tag(sync=True)
     turn = traitlets.Int().tag(sync=True)
@@ -87,11 +89,13 @@ class StartPage(Screen):
         person = self._sign_in.me
         try:
             people = [[p.id, f"{p.family_name}, {p.given_name} ({p.id})"] for p in self._people()]
-            entries = [asdict(entry) for entry in self._sign_in.entries()]
+            found = self._sign_in.entries()
+            entries = [asdict(entry) for entry in found]
+            modules = [asdict(line) for line in contents(self._sign_in, found)]
         except CourseError as error:
-            people, entries, trouble = [], [], trouble or _as_text(error)
+            people, entries, modules, trouble = [], [], [], trouble or _as_text(error)
         with self.hold_sync():
-            self.people, self.entries = people, entries
+            self.people, self.entries, self.modules = people, entries, modules
             self.me = {"id": person.id, "name": person.name} if person else {}
             self.lessons = [list(lesson) for lesson in self._sign_in.lessons()]
             self.said, self.trouble = said, trouble

@@ -261,7 +261,7 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 7. Eye protection
 #
-# Tick every job for which eye protection is worn, and no other. Many workshops ask for it all day long; here it is asked where something is struck, springs, is under load or sprays. **You must get all of them right to pass.** *5 points.*
+# Tick every job for which eye protection is worn, and no other. Many workshops ask for it all day long; here it is asked where something is struck, springs, is under load or sprays. **To pass, leave none of them out.** A tick too many costs marks, but does not fail you. *5 points.*
 
 # %% tags=["form"]
 sheet.form(
@@ -278,7 +278,7 @@ ref(
     outcome="protect-eyes",
     must_pass=True,
     lesson="00-course-and-safety#the-usual-cautions-and-why",
-    slips=[Slip(id, 0, f"{jobs[id].name}: {jobs[id].why}")
+    slips=[Slip(id, 0, f"{jobs[id].name}: {jobs[id].why}", safe=True)
            for id, _ in given["eyes"]["options"] if not jobs[id].eyes],
 )
 
@@ -314,7 +314,7 @@ for n, one in enumerate(given["why"]["cautions"], 1):
 #
 # reach = 25 ÷ H · height = 1 − 0.003 × |V − 75| · travel = 0.82 + 4.5 ÷ D · twist = 1 − 0.0032 × A · index = load ÷ limit
 #
-# An early slip is charged once. **You must get the decision right to pass.** *20 points.*
+# An early slip is charged once. **To pass, do not decide for less care than the lift needs.** *20 points.*
 
 # %% tags=["rig"]
 lift = given["lift"]
@@ -378,7 +378,8 @@ heavy = index > lifting.RAISED
 decided = ref(
     "lift-decision", "aid" if heavy else "alone", outcome="judge-a-lift", weight=2, must_pass=True,
     lesson=where,
-    slips=[Slip("two", 0, "Two people share a load badly; the index has to be worked out for each."),
+    slips=[*([] if heavy else [Slip("aid", 0.5, "Safe, but more than the index asks for.", safe=True)]),
+           Slip("two", 0, "Two people share a load badly; the index has to be worked out for each."),
            Slip("quick", 0, "A jerk loads the back more than the weight does.")])
 ref("lift-reason", "above" if heavy else "below", outcome="know-the-why", weight=3, lesson=where,
     slips=[Slip("light", 0, "23 kg holds for the easiest lift only; the multipliers take from it."),

@@ -156,6 +156,17 @@ def test_glasses_left_off_fail_the_must_pass(sheet):
     assert not fields["eyes-jobs"].passed and not marked.met
 
 
+def test_glasses_where_none_are_asked_for_cost_marks_but_do_not_fail(sheet, issued):
+    right = sheet.right["eyes-jobs"]
+    extra = next(id for id, _ in issued["given"]["eyes"]["options"] if id not in right)
+    fields, _ = sheet(eyes_jobs=[*right, extra])
+    assert 0 < fields["eyes-jobs"].share < 1 and fields["eyes-jobs"].passed
+    fields, _ = sheet(eyes_jobs=[*list(right)[1:], extra])
+    assert not fields["eyes-jobs"].passed
+    fields, marked = sheet(eyes_jobs=[id for id, _ in issued["given"]["eyes"]["options"]])
+    assert fields["eyes-jobs"].share == 0 and not marked.met  # ticking all shows no knowledge
+
+
 def test_a_slip_in_a_multiplier_is_charged_once(sheet, issued):
     lift = issued["given"]["lift"]
     parts = lifting.Lift.measured(lift).multipliers()
@@ -180,7 +191,19 @@ def test_a_must_pass_decision_is_judged_on_the_true_index(sheet):
     fields, marked = sheet(lift_index=f"{index}", lift_decision=other, lift_reason=reason)
     assert fields["lift-index"].share == 0
     assert fields["lift-decision"].share == 1 and fields["lift-decision"].carried
-    assert not fields["lift-decision"].passed and not marked.met
+    # Lifting it alone where an aid is needed fails; an aid that is not needed does not.
+    assert fields["lift-decision"].passed == (other == "aid")
+    assert marked.met == (other == "aid")
+
+
+def test_more_care_than_the_lift_needs_costs_marks_but_does_not_fail(sheet):
+    wanted = sheet.right["lift-decision"]
+    for decision in ("two", "quick", "alone", "aid"):
+        if decision == wanted:
+            continue
+        fields, _ = sheet(lift_decision=decision)
+        assert fields["lift-decision"].passed == (decision == "aid")
+        assert fields["lift-decision"].share == (0.5 if decision == "aid" else 0)
 
 
 def test_reach_upside_down_cannot_be_worked_on_with(sheet, issued):

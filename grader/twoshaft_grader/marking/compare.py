@@ -69,7 +69,8 @@ def judge(asked: Field, reference: Reference, value: Any) -> Judgement:
         return judged
     slip = _listed_slip(asked, reference, value)
     if slip is not None:
-        return Judgement(slip.share, (slip.sentence,), judged.cost, judged.safe, "listed")
+        safe = judged.safe or slip.safe
+        return Judgement(slip.share, (slip.sentence,), judged.cost, safe, "listed")
     return judged
 
 
@@ -249,7 +250,10 @@ def _choices(asked: Choices, reference: Reference, value: tuple[str, ...]) -> Ju
         for slip in reference.slips
         if isinstance(slip.value, str) and slip.value in value
     ]
-    return Judgement(share, ("".join(told) + ".", *named_slips[:1]), safe=False)
+    # Everything that is needed is ticked, and each tick too many is only more careful than needed.
+    careful = {slip.value for slip in reference.slips if slip.safe and isinstance(slip.value, str)}
+    safe = right <= set(value) <= right | careful
+    return Judgement(share, ("".join(told) + ".", *named_slips[:1]), safe=safe)
 
 
 # Orders

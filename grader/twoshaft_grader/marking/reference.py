@@ -49,11 +49,14 @@ class Slip:
         Part of the field's marks, 0 to 1.
     sentence : str
         What to tell the learner.
+    safe : bool
+        Whether it errs on the safe side: it may cost marks, but does not fail a must-pass item.
     """
 
     value: Any
     share: float
     sentence: str
+    safe: bool = False
 
 
 @dataclass(frozen=True)

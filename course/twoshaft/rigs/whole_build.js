@@ -138,9 +138,10 @@ function renderWholeBuild({ model, el }) {
     facts.replaceChildren(...view.facts.flatMap(([word, text]) => [make("dt", {}, word), make("dd", {}, text)]));
     wrong.replaceChildren(...view.faults.map(([, text]) => make("li", {}, text)));
     wrongHead.hidden = wrong.hidden = !view.faults.length;
-    const chosen = outChoice.value;
-    outChoice.replaceChildren(...[...view.done].reverse().map((step) => make("option", { value: step }, plan.labels[step])));
-    if (view.done.includes(chosen)) outChoice.value = chosen;
+    if (outChoice.dataset.done !== view.done.join(" ")) { // the last one done comes first
+      outChoice.dataset.done = view.done.join(" ");
+      outChoice.replaceChildren(...[...view.done].reverse().map((step) => make("option", { value: step }, plan.labels[step])));
+    }
     outChoice.disabled = out.disabled = !view.done.length;
     record.innerHTML = view.record;
     details.open = Boolean(view.record);

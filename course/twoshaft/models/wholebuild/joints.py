@@ -177,11 +177,9 @@ def _clamp_words(bolts: joint.Fastening, clamp: joint.ClampBounds, use: float, s
         say("loose", f"the clamp can be as small as {low:.1f} kN, and {need:g} kN are needed")
     if use > MOST_USE:
         say("overstressed", f"up to {use:.0%} of yield is used, over {MOST_USE:.0%}")
-    if strip is not None and strip.first != "bolt breaks" and strip.holds_n < clamp.high_n:
-        held = strip.holds_n / 1e3
-        say(
-            "stripped", f"the clamp can reach {high:.1f} kN, and the thread strips at {held:.1f} kN"
-        )
+    if strip is not None and strip.holds_n < clamp.high_n:
+        held = f"at {strip.holds_n / 1e3:.1f} kN the {strip.first}"
+        say("stripped", f"the clamp can reach {high:.1f} kN, and {held}")
 
 
 def locked_fault(job: Job, result: JointResult, volumes_mm3: Mapping[str, float]) -> list[Fault]:

@@ -11,7 +11,7 @@
 
 # %% tags=["setup"]
 from twoshaft.jobsheet import open_sheet
-from twoshaft.models import joint
+from twoshaft.models import fit, joint
 from twoshaft.plots.joint import clamp_by_state
 from twoshaft.plots.tables import given_table
 from twoshaft.rigs import face_tightening, thread_chooser
@@ -148,7 +148,8 @@ given_table(f"{most.group.name}, {most.thread.name} in {most.metal.name.lower()}
 # - **Start every bolt by hand**, two turns or more. If it goes stiff, back it out and look. A tool would cut straight across the thread and you would not feel it.
 # - **All bolts in before any is tight.** The parts can still shift until then.
 # - **Dowels first.** They place the case; bolts do not.
-# - A **sealing washer** is new each time: it has taken the shape of its seat.
+# - A **sealing washer** seals by being squeezed into the marks of its seat. It has taken that shape for good, so it is new each time, on clean faces.
+# - A **tapered-head screw** centres itself on the cone of its seat. It wedges there, so more of the torque goes into the head and less into clamp. Clean the cone, seat all such screws lightly in turn, then tighten; never put a washer under the cone.
 
 # %% [markdown]
 # ## Oil in a blind hole
@@ -253,6 +254,22 @@ given_table(
 # The pull at the grip is the torque divided by the length of the wrench. It is more than one arm should give: a long wrench, both hands, feet apart, the unit bolted down.
 #
 # Then the nut is **locked**: its collar is staked into the slot of the shaft, or the tab of a plate is bent against it. That metal bends once. A nut that was staked, or a plate that was bent, is replaced.
+#
+# **Predict:** a collar is punched in only a quarter as deep as it should be. How much of its hold is left? (If your unit's nuts are not staked, there is no table here.)
+
+# %% tags=["rig"]
+staked = unit.fits.staked_nuts if unit.fits else ()
+holds = [(n, share, fit.stake_hold(Q(n.radius_mm, "mm"), Q(n.slot_mm, "mm"), Q(n.tab_mm, "mm"),
+                                   Q(n.depth_mm * share, "mm"), Q(n.yield_mpa, "MPa"), n.tabs))
+         for n in staked[:1] for share in (0.25, 0.5, 1.0)]
+given_table("What a staked collar holds once the clamp is gone",
+            ["nut", "punched in, mm", "holds, N·m", "gives way by"],
+            [(n.name, f"{n.depth_mm * share:.2f}", f"{s.holds_nm:.0f}",
+              "being crushed" if s.first == "crushes" else "being sheared off")
+             for n, share, s in holds]) if holds else None
+
+# %% [markdown]
+# A shallow tab is crushed in its slot, and holds in step with its depth. A deep one can only be sheared off; deeper than that gains nothing and may crack it. Compare the hold with the torque in the table of nuts: staking keeps a nut from walking off, it does not replace the torque.
 
 # %% [markdown]
 # ## How you are marked
@@ -268,5 +285,6 @@ given_table(
 # - Stripping: Alexander's method as in ISO/TR 16224. Torque tools: ISO 6789. Units: exact definitions as in NIST SP 811.
 # - Bolted face: a ring of beams on a springy joint, our own model; bolts that slacken their neighbours: elastic interaction, Bickford (from memory).
 # - Oil in a blind hole: stiffness of oil and Lamé's thick tube, our own model; oil's stiffness from memory.
+# - Staking: shear and crushing of the tab, our own model. Tapered heads and sealing washers: common practice, no source.
 # - By feel within 35 %; hand start, dry holes, order of tightening, new washers and nuts: common practice, no source.
 # - Friction, torques and sizes are invented for this unit.

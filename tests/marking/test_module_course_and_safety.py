@@ -1,231 +1,197 @@
 """How the course works, and bench safety: typical wrong answers and what they earn and say."""
 
-from pathlib import Path
-
 import pytest
 
-from twoshaft.jobsheet import Answer, SheetData, read_quantity
+from twoshaft.jobsheet import read_quantity
 from twoshaft.models import lifting
-from twoshaft.readings import issue_record
 from twoshaft.readings.course_and_safety.scene import hazards_seen
 from twoshaft.safety import load_safety
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import load_solution, mark_sheet, solve
-from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 
-SOURCE = Path(__file__).parents[2] / "solutions/00-course-and-safety.py"
-
-
-@pytest.fixture(scope="module")
-def solution(tmp_path_factory):
-    built = tmp_path_factory.mktemp("solutions") / "00-course-and-safety.ipynb"
-    nb = build_notebook(SOURCE.read_text("utf-8"), Path("solutions") / SOURCE.name)
-    built.write_text(notebook_text(nb), "utf-8")
-    return load_solution(built)
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
+MODULE = "00-course-and-safety"
 
 
 @pytest.fixture(scope="module", params=["ann", "bob", "cal", "dee"])
-def issued(request, unit):
-    return issue_record("course-and-safety", unit, salt="test", learner=request.param, attempt=1)
+def issued(request, module):
+    return module.issue(request.param)
 
 
 @pytest.fixture
-def sheet(solution, unit, issued):
-    """Mark the model answers with some of them changed; gives fields by name and the whole."""
-    right = solve(solution, issued, unit)
-
-    def mark(**changed):
-        answers = right | {name.replace("_", "-"): value for name, value in changed.items()}
-        data = SheetData(
-            learner=issued["learner"],
-            module=issued["module"],
-            attempt=1,
-            answers={name: Answer(value, 1) for name, value in answers.items()},
-        )
-        marked = mark_sheet(data, issued, solution, unit=unit)
-        return {field.name: field for field in marked.fields}, marked
-
-    mark.right = right
-    return mark
+def right(module, issued):
+    return module.right(issued)
 
 
-def test_newton_metres_set_on_a_scale_in_pound_feet(sheet, issued):
-    fields, _ = sheet(figures_scale=f"{issued['given']['figures']['torque_nm']}")
+def test_newton_metres_set_on_a_scale_in_pound_feet(marked, issued):
+    fields, _ = marked(figures_scale=f"{issued['given']['figures']['torque_nm']}")
     assert fields["figures-scale"].share == 0
     assert "overtightens by a third" in fields["figures-scale"].sentences[0]
 
 
-def test_inches_taken_for_feet_keep_a_quarter(sheet, issued):
+def test_inches_taken_for_feet_keep_a_quarter(marked, issued):
     torque = Q(issued["given"]["figures"]["torque_nm"], "N*m")
-    fields, _ = sheet(figures_scale=f"{torque.m_as('lbf*in'):.0f}")
+    fields, _ = marked(figures_scale=f"{torque.m_as('lbf*in'):.0f}")
     assert fields["figures-scale"].share == 0.25
     assert "twelve inches" in fields["figures-scale"].sentences[0]
 
 
-def test_a_thou_taken_for_a_hundredth_of_a_millimetre(sheet, issued):
+def test_a_thou_taken_for_a_hundredth_of_a_millimetre(marked, issued):
     one = issued["given"]["figures"]
     spacer = read_quantity(f"{one['spacer_in']} in", "in").m_as("mm")
     wrong = one["shim_mm"] + spacer + one["foil_thou"] / 100
-    fields, _ = sheet(figures_stack=f"{wrong:.2f} mm")
+    fields, _ = marked(figures_stack=f"{wrong:.2f} mm")
     assert fields["figures-stack"].share == 0.25
     assert "thousandth of an inch" in fields["figures-stack"].sentences[0]
 
 
-def test_the_same_stack_in_inches_and_a_slip_of_ten(sheet):
-    right = read_quantity(sheet.right["figures-stack"], "mm")
-    fields, _ = sheet(figures_stack=f"{right.m_as('in'):.4f} in")
+def test_the_same_stack_in_inches_and_a_slip_of_ten(marked, right):
+    right = read_quantity(right["figures-stack"], "mm")
+    fields, _ = marked(figures_stack=f"{right.m_as('in'):.4f} in")
     assert fields["figures-stack"].share == 1
-    fields, _ = sheet(figures_stack=f"{10 * right.m_as('mm'):.2f} mm")
+    fields, _ = marked(figures_stack=f"{10 * right.m_as('mm'):.2f} mm")
     assert fields["figures-stack"].share == 0
     assert "10 times too large" in fields["figures-stack"].sentences[0]
 
 
-def test_one_and_a_quarter_read_as_eleven_quarters(sheet, issued):
+def test_one_and_a_quarter_read_as_eleven_quarters(marked, issued):
     one = issued["given"]["figures"]
     whole, part = one["turns"].split()
     run_on = read_quantity(f"{whole}{part} turn", "turn").m_as("degree")
-    fields, _ = sheet(figures_angle=f"{run_on + one['degrees']:.1f}°")
+    fields, _ = marked(figures_angle=f"{run_on + one['degrees']:.1f}°")
     assert fields["figures-angle"].share == 0.25
     assert "one turn and" in fields["figures-angle"].sentences[0]
 
 
-def test_what_is_in_for_what_is_missing(sheet, issued):
+def test_what_is_in_for_what_is_missing(marked, issued):
     one = issued["given"]["figures"]
-    fields, _ = sheet(figures_oil=f"{one['jugs'] * one['jug_ml']} mL")
+    fields, _ = marked(figures_oil=f"{one['jugs'] * one['jug_ml']} mL")
     assert fields["figures-oil"].share == 0.25
 
 
-def test_a_slip_charged_more_than_once(sheet, issued):
+def test_a_slip_charged_more_than_once(marked, issued):
     chain = issued["given"]["course"]["chain"]
     only_right = sum(points for _, points, word in chain if word == "right")
-    fields, _ = sheet(course_points=f"{only_right}")
+    fields, _ = marked(course_points=f"{only_right}")
     assert fields["course-points"].share == 0
     assert "charged once" in fields["course-points"].sentences[0]
 
 
-def test_a_tempting_act_fails_the_must_pass_and_is_told_why(sheet, issued):
+def test_a_tempting_act_fails_the_must_pass_and_is_told_why(marked, issued):
     by_seen = {hazard.seen: hazard for hazard in load_safety().hazard_by_id.values()}
     n, hazard = next(
         (n, by_seen[place["seen"]])
         for n, place in enumerate(issued["given"]["acts"]["places"], 1)
         if by_seen[place["seen"]].must_pass
     )
-    fields, marked = sheet(**{f"acts_{n}_act": f"{hazard.id}-1"})
+    fields, whole = marked(**{f"acts_{n}_act": f"{hazard.id}-1"})
     field = fields[f"acts-{n}-act"]
-    assert field.share == 0 and not field.passed and not marked.met
+    assert field.share == 0 and not field.passed and not whole.met
     assert field.sentences == (hazard.wrong[0].because,)
     assert hazard.act not in " ".join(field.sentences)
 
 
-def test_a_true_reason_of_something_else(sheet, issued):
+def test_a_true_reason_of_something_else(marked, issued):
     one = issued["given"]["why"]["cautions"][0]
     other = next(id for id, _ in one["options"] if id != one["caution"][0])
-    fields, _ = sheet(why_1=other)
+    fields, _ = marked(why_1=other)
     assert fields["why-1"].share == 0
     assert fields["why-1"].sentences[0].startswith("True, but it is why you should:")
 
 
-def test_a_place_let_through_and_a_place_stopped_for_nothing(sheet, issued):
+def test_a_place_let_through_and_a_place_stopped_for_nothing(marked, issued):
     safety = load_safety()
     found = list(hazards_seen(safety, issued["given"]["picture"]["views"]))
     well = next(place for place in safety.places if place.id not in found)
-    fields, _ = sheet(picture_hazards=found[1:])
+    fields, _ = marked(picture_hazards=found[1:])
     assert fields["picture-hazards"].share == pytest.approx(5 / 6)
-    fields, _ = sheet(picture_hazards=[*found, well.id])
+    fields, _ = marked(picture_hazards=[*found, well.id])
     assert fields["picture-hazards"].share == pytest.approx(5 / 6)
     assert f"{well.name}: {well.because}" in fields["picture-hazards"].sentences
-    fields, _ = sheet(picture_hazards=[place.id for place in safety.places])
+    fields, _ = marked(picture_hazards=[place.id for place in safety.places])
     assert fields["picture-hazards"].share == 0
 
 
-def test_the_order_as_shown_earns_nothing_and_fails_the_must_pass(sheet, issued):
-    fields, marked = sheet(first_order=[step for step, _ in issued["given"]["first"]["start"]])
+def test_the_order_as_shown_earns_nothing_and_fails_the_must_pass(marked, issued):
+    fields, whole = marked(first_order=[step for step, _ in issued["given"]["first"]["start"]])
     assert fields["first-order"].share == 0
-    assert not fields["first-order"].passed and not marked.met
+    assert not fields["first-order"].passed and not whole.met
 
 
-def test_glasses_left_off_fail_the_must_pass(sheet):
-    fields, marked = sheet(eyes_jobs=sheet.right["eyes-jobs"][1:])
+def test_glasses_left_off_fail_the_must_pass(marked, right):
+    fields, whole = marked(eyes_jobs=right["eyes-jobs"][1:])
     assert fields["eyes-jobs"].share == 0.75
-    assert not fields["eyes-jobs"].passed and not marked.met
+    assert not fields["eyes-jobs"].passed and not whole.met
 
 
-def test_glasses_where_none_are_asked_for_cost_marks_but_do_not_fail(sheet, issued):
-    right = sheet.right["eyes-jobs"]
+def test_glasses_where_none_are_asked_for_cost_marks_but_do_not_fail(marked, right, issued):
+    right = right["eyes-jobs"]
     extra = next(id for id, _ in issued["given"]["eyes"]["options"] if id not in right)
-    fields, _ = sheet(eyes_jobs=[*right, extra])
+    fields, _ = marked(eyes_jobs=[*right, extra])
     assert 0 < fields["eyes-jobs"].share < 1 and fields["eyes-jobs"].passed
-    fields, _ = sheet(eyes_jobs=[*list(right)[1:], extra])
+    fields, _ = marked(eyes_jobs=[*list(right)[1:], extra])
     assert not fields["eyes-jobs"].passed
-    fields, marked = sheet(eyes_jobs=[id for id, _ in issued["given"]["eyes"]["options"]])
-    assert fields["eyes-jobs"].share == 0 and not marked.met  # ticking all shows no knowledge
+    fields, whole = marked(eyes_jobs=[id for id, _ in issued["given"]["eyes"]["options"]])
+    assert fields["eyes-jobs"].share == 0 and not whole.met  # ticking all shows no knowledge
 
 
-def test_a_slip_in_a_multiplier_is_charged_once(sheet, issued):
+def test_a_slip_in_a_multiplier_is_charged_once(marked, issued):
     lift = issued["given"]["lift"]
     parts = lifting.Lift.measured(lift).multipliers()
     height = 1 - 0.003 * lift["height_cm"]
     limit = lifting.weight_limit(*({**parts, "height": height}).values()).m_as("kg")
     index = lift["mass_kg"] / limit
-    fields, marked = sheet(
+    fields, whole = marked(
         lift_height=f"{height:.3f}", lift_limit=f"{limit:.2f} kg", lift_index=f"{index:.3f}"
     )
     assert fields["lift-height"].share == 0.25
     assert "distance from 75 cm" in fields["lift-height"].sentences[0]
     assert fields["lift-limit"].share == 1 and fields["lift-limit"].carried
     assert fields["lift-index"].share == 1 and fields["lift-index"].carried
-    lost = [field.name for field in marked.fields if field.share < 1]
+    lost = [field.name for field in whole.fields if field.share < 1]
     assert lost == ["lift-height"] or set(lost) <= {"lift-height", "lift-decision", "lift-reason"}
 
 
-def test_a_must_pass_decision_is_judged_on_the_true_index(sheet):
-    other = {"alone": "aid", "aid": "alone"}[sheet.right["lift-decision"]]
+def test_a_must_pass_decision_is_judged_on_the_true_index(marked, right):
+    other = {"alone": "aid", "aid": "alone"}[right["lift-decision"]]
     index = 0.5 if other == "alone" else 1.5
     reason = "below" if other == "alone" else "above"
-    fields, marked = sheet(lift_index=f"{index}", lift_decision=other, lift_reason=reason)
+    fields, whole = marked(lift_index=f"{index}", lift_decision=other, lift_reason=reason)
     assert fields["lift-index"].share == 0
     assert fields["lift-decision"].share == 1 and fields["lift-decision"].carried
     # Lifting it alone where an aid is needed fails; an aid that is not needed does not.
     assert fields["lift-decision"].passed == (other == "aid")
-    assert marked.met == (other == "aid")
+    assert whole.met == (other == "aid")
 
 
-def test_more_care_than_the_lift_needs_costs_marks_but_does_not_fail(sheet):
-    wanted = sheet.right["lift-decision"]
+def test_more_care_than_the_lift_needs_costs_marks_but_does_not_fail(marked, right):
+    wanted = right["lift-decision"]
     for decision in ("two", "quick", "alone", "aid"):
         if decision == wanted:
             continue
-        fields, _ = sheet(lift_decision=decision)
+        fields, _ = marked(lift_decision=decision)
         assert fields["lift-decision"].passed == (decision == "aid")
         assert fields["lift-decision"].share == (0.5 if decision == "aid" else 0)
 
 
-def test_reach_upside_down_cannot_be_worked_on_with(sheet, issued):
-    fields, _ = sheet(lift_reach=f"{issued['given']['lift']['reach_cm'] / 25:.2f}")
+def test_reach_upside_down_cannot_be_worked_on_with(marked, issued):
+    fields, _ = marked(lift_reach=f"{issued['given']['lift']['reach_cm'] / 25:.2f}")
     assert fields["lift-reach"].share == 0
     assert "Upside down" in fields["lift-reach"].sentences[0]
     assert fields["lift-limit"].share == 1
 
 
-def test_weight_alone_and_a_weak_change_are_told_why_without_the_key(sheet):
-    weak = next(k for k in ("shorter", "face") if k != sheet.right["lift-change"])
-    fields, _ = sheet(lift_reason="light", lift_change=weak)
+def test_weight_alone_and_a_weak_change_are_told_why_without_the_key(marked, right):
+    weak = next(k for k in ("shorter", "face") if k != right["lift-change"])
+    fields, _ = marked(lift_reason="light", lift_change=weak)
     assert fields["lift-reason"].share == 0
     assert "easiest lift only" in fields["lift-reason"].sentences[0]
     assert fields["lift-change"].share == 0
     assert "another change does more" in fields["lift-change"].sentences[0]
 
 
-def test_pounds_for_kilograms_are_read_and_a_wrong_unit_is_named(sheet):
-    right = read_quantity(sheet.right["lift-limit"], "kg")
-    fields, _ = sheet(lift_limit=f"{right.m_as('lb'):.2f} lb")
+def test_pounds_for_kilograms_are_read_and_a_wrong_unit_is_named(marked, right):
+    right = read_quantity(right["lift-limit"], "kg")
+    fields, _ = marked(lift_limit=f"{right.m_as('lb'):.2f} lb")
     assert fields["lift-limit"].share == 1
-    fields, _ = sheet(lift_limit=f"{right.m_as('lb'):.2f} kg")
+    fields, _ = marked(lift_limit=f"{right.m_as('lb'):.2f} kg")
     assert fields["lift-limit"].share == 0
     assert "the figure fits, but in lb" in fields["lift-limit"].sentences[0]

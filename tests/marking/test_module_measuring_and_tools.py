@@ -1,40 +1,16 @@
 """Typical wrong answers of "Measuring and tools": what each earns, and that it is charged once."""
 
-from pathlib import Path
-
-import pytest
-
-from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.models import joint
-from twoshaft.readings import issue_record
 from twoshaft.readings.measuring_and_tools.wrench import tools_of
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import load_solution, mark_sheet, run_clean, solve
 
-SOLUTION = Path(__file__).parents[2] / "solutions/01-measuring-and-tools.ipynb"
-
-
-@pytest.fixture(scope="module")
-def module():
-    return load_solution(SOLUTION), load_unit("tarnbeck-b5")
+MODULE = "01-measuring-and-tools"
 
 
-def issued(unit, learner="ann"):
-    return issue_record("measuring-and-tools", unit, salt="slips", learner=learner, attempt=1)
-
-
-def fields(module, changes, learner="ann"):
-    solution, unit = module
-    record = issued(unit, learner)
-    answers = solve(solution, record, unit) | changes(record["given"])
-    sheet = SheetData(
-        learner=learner,
-        module=record["module"],
-        attempt=1,
-        answers={name: Answer(value, 1) for name, value in answers.items()},
-    )
-    return {field.name: field for field in mark_sheet(sheet, record, solution, unit=unit).fields}
+def fields(module, changes):
+    """Mark a learner's full answers with some changed, by functions of the readings given."""
+    wrong = changes(module.issue()["given"])
+    return module.marked(**{name.replace("-", "_"): answer for name, answer in wrong.items()})[0]
 
 
 def lost(marked):
@@ -111,14 +87,13 @@ def test_diameter_for_radius_and_a_slip_of_ten(module):
 
 
 def test_an_adapter_left_out_or_turned_round(module):
-    solution, unit = module
-    clean = run_clean(solution, issued(unit), unit)
+    clean = module.clean()
     torque = clean.references["wrench-torque"].value
     marked = fields(module, lambda g: {"wrench-setting": f"{torque.m_as('N*m'):.2f} N·m"})
     assert marked["wrench-setting"].share == 0
     assert "adapter" in marked["wrench-setting"].sentences[0]
-    tool = tools_of(unit)[clean.references["wrench-tool"].value]
-    card = issued(unit)["given"]["wrench"]
+    tool = tools_of(module.unit)[clean.references["wrench-tool"].value]
+    card = module.issue()["given"]["wrench"]
     wrong = joint.torque_at_bolt(
         torque,
         Q(tool.length_m, "m"),
@@ -155,10 +130,6 @@ def test_measuring_what_turns_fails_whatever_the_marks(module):
             for n, (_, _, options) in enumerate(given["care"]["dangers"], 1)
         }
 
-    solution, unit = module
-    record = issued(unit)
-    answers = solve(solution, record, unit) | change(record["given"])
-    sheet = SheetData(learner="ann", module=record["module"], attempt=1,
-                      answers={name: Answer(value, 1) for name, value in answers.items()})  # fmt: skip
-    marked = mark_sheet(sheet, record, solution, unit=unit)
+    wrong = change(module.issue()["given"])
+    _, marked = module.marked(**{name.replace("-", "_"): key for name, key in wrong.items()})
     assert marked.points > 0.9 * marked.maximum and not marked.met

@@ -2,77 +2,36 @@
 
 import random
 import statistics
-from pathlib import Path
 
 import pytest
 
-from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.models.film import Hand, Pass, Side, Work
-from twoshaft.readings import issue_record
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import load_solution, mark_sheet, run_clean, solve
 from twoshaft_grader.marking.film_words import ONE_LEAK, find_film
-from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 
-SOURCE = Path(__file__).parents[2] / "solutions" / "06-sealant-film.py"
-
-
-@pytest.fixture(scope="module")
-def solution(tmp_path_factory):
-    built = tmp_path_factory.mktemp("solutions") / f"{SOURCE.stem}.ipynb"
-    nb = build_notebook(SOURCE.read_text(encoding="utf-8"), Path("solutions") / SOURCE.name)
-    built.write_text(notebook_text(nb), encoding="utf-8")
-    return load_solution(built)
+MODULE = "06-sealant-film"
 
 
 @pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-def issue(learner, unit, attempt=1):
-    return issue_record("sealant-film", unit, salt="test", learner=learner, attempt=attempt)
-
-
-@pytest.fixture(scope="module")
-def issued(unit):
+def issued(module):
     """A learner whose film is in time by finger, whose face lies open too long, in the cold."""
     for number in range(200):
-        found = issue(f"learner-{number}", unit)
+        found = module.issue(f"learner-{number}")
         given = found["given"]
         rows, limit = given["clock"]["rows"], given["clock"]["limit_minutes"]
         age = sum(minutes for key, _, minutes in rows if key not in ("before", "tighten"))
         after = given["after"]
         wait = after["cure_hours"] * after["cold_factor"] - after["waited_hours"]
         quick = given["lay"]["pace"]["film"] * 100 < 100 * given["lay"]["minutes"]
-        by_finger = Work.of(unit, given["lay"]).good_passes()[-1].hand is Hand.FILM
+        by_finger = Work.of(module.unit, given["lay"]).good_passes()[-1].hand is Hand.FILM
         if age > limit and wait > 0 and after["cold_factor"] > 1 and quick and by_finger:
             return found
     raise AssertionError("no such learner")
 
 
 @pytest.fixture(scope="module")
-def clean(solution, unit, issued):
-    return run_clean(solution, issued, unit)
-
-
-@pytest.fixture(scope="module")
 def work(unit, issued):
     return Work.of(unit, issued["given"]["lay"])
-
-
-def marked(solution, unit, issued, **wrong):
-    """Mark a solved sheet with some answers changed; fields by name, and the sheet's mark."""
-    answers = solve(solution, issued, unit) | {k.replace("_", "-"): v for k, v in wrong.items()}
-    sheet = SheetData(
-        learner=issued["learner"],
-        module=issued["module"],
-        attempt=issued["attempt"],
-        answers={name: Answer(value, 1) for name, value in answers.items()},
-    )
-    mark = mark_sheet(sheet, issued, solution, unit=unit)
-    return {field.name: field for field in mark.fields}, mark
 
 
 def told(field):
@@ -83,55 +42,55 @@ def entries(passes):
     return [done.entry for done in passes]
 
 
-def lay(solution, unit, issued, passes):
-    fields, mark = marked(solution, unit, issued, lay_film=entries(passes))
+def lay(marked, issued, passes):
+    fields, mark = marked(issued, lay_film=entries(passes))
     return fields["lay-film"], mark
 
 
-def test_any_good_film_earns_everything_not_only_ours(solution, unit, issued, work):
+def test_any_good_film_earns_everything_not_only_ours(marked, issued, work):
     (*_, ours) = work.good_passes()
     other = [Pass(ours.hand, ours.size_mm * 1.05, ours.side, p.place) for p in
              work.everywhere(ours.hand, 1.0)][::-1]  # fmt: skip
-    field, mark = lay(solution, unit, issued, [*work.wiping, *other])
+    field, mark = lay(marked, issued, [*work.wiping, *other])
     assert field.share == 1 and field.passed and mark.points == mark.maximum
 
 
-def test_a_spot_left_unwiped_leaks_and_fails_the_must_pass(solution, unit, issued, work):
+def test_a_spot_left_unwiped_leaks_and_fails_the_must_pass(marked, issued, work):
     film = [p for p in work.good_passes() if p.hand is not Hand.WIPE]
-    field, mark = lay(solution, unit, issued, film)
+    field, mark = lay(marked, issued, film)
     what = issued["given"]["lay"]["spots"][0]["what"]
     assert field.share == ONE_LEAK and not field.passed and not mark.met
     assert f"There is {what} under the film" in told(field)
     assert "coated again" in field.cost
 
 
-def test_a_fat_bead_everywhere_seals_and_earns_next_to_nothing(solution, unit, issued, work):
-    field, _ = lay(solution, unit, issued, [*work.wiping, *work.everywhere(Hand.BEAD, 3.0)])
+def test_a_fat_bead_everywhere_seals_and_earns_next_to_nothing(marked, issued, work):
+    field, _ = lay(marked, issued, [*work.wiping, *work.everywhere(Hand.BEAD, 3.0)])
     assert field.share <= 0.25 and not field.passed
     assert "comes out inside" in told(field) and "mm is safe there" in told(field)
 
 
-def test_too_thin_a_film_leaks_at_the_widest_gap(solution, unit, issued, work):
+def test_too_thin_a_film_leaks_at_the_widest_gap(marked, issued, work):
     thin = 0.5 * max(work.gap_mm.values())
-    field, _ = lay(solution, unit, issued, [*work.wiping, *work.everywhere(Hand.FILM, thin)])
+    field, _ = lay(marked, issued, [*work.wiping, *work.everywhere(Hand.FILM, thin)])
     assert field.share <= ONE_LEAK and "wider than what was laid can fill" in told(field)
 
 
-def test_one_stretch_forgotten(solution, unit, issued, work):
+def test_one_stretch_forgotten(marked, issued, work):
     film = [p for p in work.good_passes() if p.place != work.face.segments[0].id or p.size_mm == 0]
-    field, _ = lay(solution, unit, issued, film)
+    field, _ = lay(marked, issued, film)
     assert field.share <= ONE_LEAK and work.face.segments[0].name in told(field)
 
 
-def test_the_closing_forgotten_in_the_clock_earns_half(solution, unit, issued, work):
+def test_the_closing_forgotten_in_the_clock_earns_half(marked, issued, work):
     minutes = work.length_mm / 100 * issued["given"]["lay"]["pace"]["bead"]
-    fields, _ = marked(solution, unit, issued, lay_by_bead=f"{minutes:.1f} min")
+    fields, _ = marked(lay_by_bead=f"{minutes:.1f} min")
     assert fields["lay-by-bead"].share == 0.5 and "follows it counts" in told(fields["lay-by-bead"])
 
 
-def test_coated_twice_takes_too_long_or_too_much(solution, unit, issued, work):
+def test_coated_twice_takes_too_long_or_too_much(marked, issued, work):
     twice = [*work.good_passes(), *work.everywhere(Hand.FILM, 0.1)]
-    field, _ = lay(solution, unit, issued, twice)
+    field, _ = lay(marked, issued, twice)
     assert field.share <= 0.25 and not field.passed
 
 
@@ -161,29 +120,28 @@ def test_a_flooded_blind_hole_costs_a_quarter(unit):
         ("closing-time", lambda v: v / 1000, 0, "1000 times too small"),
     ],
 )
-def test_typical_wrong_figures(solution, unit, issued, clean, field, change, share, words):
+def test_typical_wrong_figures(marked, unit, clean, field, change, share, words):
     wrong = change(clean.references[field].value)
     answer = {field.replace("-", "_"): f"{wrong.magnitude:.6g} {clean.fields[field].unit}"}
-    fields, _ = marked(solution, unit, issued, **answer)
+    fields, _ = marked(**answer)
     assert fields[field].share == pytest.approx(share)
     assert words in told(fields[field])
 
 
-def test_the_gap_forgotten_in_what_is_left_over(solution, unit, issued):
+def test_the_gap_forgotten_in_what_is_left_over(marked, issued):
     bead = issued["given"]["bead"]
     whole = 3.14159265 / 4 * bead["diameter_mm"] ** 2 * bead["along_mm"]
-    fields, _ = marked(solution, unit, issued, bead_over=f"{whole:.5g} mm³")
+    fields, _ = marked(bead_over=f"{whole:.5g} mm³")
     assert fields["bead-over"].share == pytest.approx(0.3)
     assert "what fills the gap is not left over" in told(fields["bead-over"])
 
 
-def test_a_slip_in_the_film_is_charged_once(solution, unit, issued, clean):
+def test_a_slip_in_the_film_is_charged_once(marked, issued, clean):
     bead = issued["given"]["bead"]
     laid = 1.1 * clean.references["bead-film"].value.m_as("mm")
     over = (laid - bead["gap_mm"]) * bead["width_mm"] * bead["along_mm"]
     lump = (2 * (over / 2) / bead["along_mm"] / 3.14159265) ** 0.5
-    fields, _ = marked(
-        solution, unit, issued, bead_film=f"{laid:.5g} mm", bead_over=f"{over:.5g} mm³",
+    fields, _ = marked(bead_film=f"{laid:.5g} mm", bead_over=f"{over:.5g} mm³",
         bead_lump=f"{lump:.5g} mm", bead_verdict="lump" if lump > bead["bound_mm"] else "fits",
     )  # fmt: skip
     assert fields["bead-film"].share == 0
@@ -198,57 +156,57 @@ def test_a_slip_in_the_film_is_charged_once(solution, unit, issued, clean):
         ("between", -1, 0, "Breaks count too"),
     ],
 )
-def test_the_clock_counted_wrongly(solution, unit, issued, clean, key, sign, share, words):
+def test_the_clock_counted_wrongly(marked, issued, clean, key, sign, share, words):
     rows = issued["given"]["clock"]["rows"]
     took = sum(minutes for k, _, minutes in rows if k == key)
     wrong = clean.references["clock-age"].value.m_as("min") + sign * took
-    fields, _ = marked(solution, unit, issued, clock_age=f"{wrong:g} min")
+    fields, _ = marked(clock_age=f"{wrong:g} min")
     assert fields["clock-age"].share == share and words in told(fields["clock-age"])
 
 
-def test_patching_an_old_film(solution, unit, issued):
+def test_patching_an_old_film(marked):
     for key in ("recoat", "wet"):
-        fields, _ = marked(solution, unit, issued, clock_do=key)
+        fields, _ = marked(clock_do=key)
         assert fields["clock-do"].share == 0 and "leaves the skin" in told(fields["clock-do"])
 
 
-def test_oil_before_the_cure_fails_the_must_pass(solution, unit, issued):
-    fields, mark = marked(solution, unit, issued, after_oil="skin")
+def test_oil_before_the_cure_fails_the_must_pass(marked, issued):
+    fields, mark = marked(after_oil="skin")
     assert fields["after-oil"].share == 0 and not fields["after-oil"].passed and not mark.met
     after = issued["given"]["after"]
     warm = max(0, after["cure_hours"] - after["waited_hours"])
-    fields, _ = marked(solution, unit, issued, after_wait=f"{warm:g} h")
+    fields, _ = marked(after_wait=f"{warm:g} h")
     assert fields["after-wait"].share == pytest.approx(0.3)
     assert "cold" in told(fields["after-wait"])
 
 
-def test_every_wrong_act_in_the_situation_fails_and_says_why(solution, unit, issued, clean):
+def test_every_wrong_act_in_the_situation_fails_and_says_why(marked, issued, clean):
     right = clean.references["prepare-scene"].value
     for key, _ in issued["given"]["prepare"]["scene"]["options"]:
-        fields, mark = marked(solution, unit, issued, prepare_scene=key)
+        fields, mark = marked(prepare_scene=key)
         assert (fields["prepare-scene"].share == 1) == (key == right) == mark.met
         assert key == right or len(told(fields["prepare-scene"])) > 40
 
 
-def test_every_reachable_hole_ticked(solution, unit, issued, clean):
+def test_every_reachable_hole_ticked(marked, issued):
     holes = issued["given"]["holes"]
     wet = [id for id, side in holes["sides"].items() if side in ("outside", "middle")]
     shown = {id for id, _ in holes["options"]}
-    fields, _ = marked(solution, unit, issued, holes_leak=[id for id in wet if id in shown])
+    fields, _ = marked(holes_leak=[id for id in wet if id in shown])
     assert 0 < fields["holes-leak"].share < 0.7
     assert "only where the hole leads out" in told(fields["holes-leak"])
 
 
-def test_leak_and_lump_taken_for_each_other(solution, unit, issued, clean):
+def test_leak_and_lump_taken_for_each_other(marked, clean):
     (leak,) = clean.references["fault-leak"].value
     (lump,) = clean.references["fault-lump"].value
-    fields, _ = marked(solution, unit, issued, fault_leak=lump, fault_lump=leak)
+    fields, _ = marked(fault_leak=lump, fault_lump=leak)
     assert fields["fault-leak"].share == fields["fault-lump"].share == 0
     assert "goes inside" in told(fields["fault-leak"])
     assert "one that leaks" in told(fields["fault-lump"])
 
 
-def test_no_sentence_gives_the_key_away(solution, unit, issued, clean):
+def test_no_sentence_gives_the_key_away(clean):
     for name, reference in clean.references.items():
         if isinstance(reference.value, Q):
             figure = f"{reference.value.magnitude:.3g}"
@@ -261,18 +219,18 @@ def test_no_sentence_gives_the_key_away(solution, unit, issued, clean):
     ["film", [None], [["film 0.1 middle from-1-to-2"]], ["film 0.1 middle nowhere"], {"a": 1}, 5,
      ["film 99 middle from-1-to-2"], ["x" * 1999], ["film 0.1 middle from-1-to-2"] * 500],
 )  # fmt: skip
-def test_a_damaged_film_is_no_answer_and_stops_nothing(solution, unit, issued, stored):
-    fields, mark = marked(solution, unit, issued, lay_film=stored)
+def test_a_damaged_film_is_no_answer_and_stops_nothing(marked, stored):
+    fields, mark = marked(lay_film=stored)
     assert fields["lay-film"].share == 0 and not mark.met
     assert mark.points < mark.maximum and told(fields["lay-film"])
 
 
 @pytest.mark.slow
-def test_films_laid_at_random_earn_under_five_per_cent(unit):
+def test_films_laid_at_random_earn_under_five_per_cent(module, unit):
     source = random.Random(6)
     shares = []
     for number in range(12):
-        work = Work.of(unit, issue(f"random-{number}", unit)["given"]["lay"])
+        work = Work.of(unit, module.issue(f"random-{number}")["given"]["lay"])
         for _ in range(8):
             hand = source.choice([Hand.FILM, Hand.BEAD])
             most = {Hand.FILM: 0.8, Hand.BEAD: 4.0}[hand]

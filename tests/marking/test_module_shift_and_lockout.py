@@ -1,58 +1,12 @@
 """Module Shift mechanism and lockout marked: typical wrong answers, follow-through, must-pass."""
 
-from pathlib import Path
-
 import pytest
 
-from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.models import shift
 from twoshaft.models.shift.handwork import HIGH, LOW, NEUTRAL
-from twoshaft.readings import issue_record
-from twoshaft.units import load_unit
-from twoshaft_grader.marking import load_solution, mark_sheet, solve
-from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 
-SOURCE = Path(__file__).parents[2] / "solutions/07-shift-and-lockout.py"
+MODULE = "07-shift-and-lockout"
 FIFTH, THIRD = "at:gate-fifth-reverse", "at:gate-third-fourth"
-
-
-@pytest.fixture(scope="module")
-def solution(tmp_path_factory):
-    built = tmp_path_factory.mktemp("shift") / f"{SOURCE.stem}.ipynb"
-    nb = build_notebook(SOURCE.read_text(encoding="utf-8"), Path("solutions") / SOURCE.name)
-    built.write_text(notebook_text(nb), encoding="utf-8")
-    return load_solution(built)
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-@pytest.fixture(scope="module")
-def marked(solution, unit):
-    """Mark a learner's full answers with some changed; gives the fields by name and the sheet."""
-
-    def mark(learner="m1", **changes):
-        issued = issue_record(solution.module, unit, salt="test", learner=learner, attempt=1)
-        answers = solve(solution, issued, unit)
-        new = {name.replace("_", "-"): value for name, value in changes.items()}
-        new = {
-            name: value(issued["given"], answers) if callable(value) else value
-            for name, value in new.items()
-        }
-        assert set(new) <= set(answers)
-        answers |= new
-        sheet = SheetData(
-            learner=learner,
-            module=solution.module,
-            attempt=1,
-            answers={name: Answer(value, 1) for name, value in answers.items()},
-        )
-        result = mark_sheet(sheet, issued, solution, unit=unit)
-        return {field.name: field for field in result.fields}, result
-
-    return mark
 
 
 def turns(given):
@@ -172,10 +126,10 @@ def test_a_damaged_movement_earns_nothing_and_stops_nothing(marked, bad):
     assert result.points > 0.8 * result.maximum
 
 
-def test_no_feedback_gives_the_key_away(marked, solution, unit):
+def test_no_feedback_gives_the_key_away(module, marked):
     """The sentences of wrong answers name none of the misbuilds that are right."""
-    issued = issue_record(solution.module, unit, salt="test", learner="m1", attempt=1)
-    answers = solve(solution, issued, unit)
+    issued = module.issue("m1")
+    answers = module.right(issued)
     fields, _ = marked("m1", explain_all=lambda g, a: [id for id, _ in g["explain"]["options"]])
     names = dict(map(tuple, issued["given"]["explain"]["options"]))
     told = " ".join(fields["explain-all"].sentences)

@@ -1,59 +1,12 @@
 """The typical wrong answers of Shims and preload: what each earns, and the sentence it gets."""
 
-from pathlib import Path
-
 import pytest
 
-from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.models import bearing, shim
-from twoshaft.readings import issue_record
 from twoshaft.rigs.shims import OFF_RIB
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import load_solution, mark_sheet, run_clean, solve
-from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 
-SOURCE = Path(__file__).parents[2] / "solutions" / "05-shims-and-preload.py"
-
-
-@pytest.fixture(scope="module")
-def solution(tmp_path_factory):
-    built = tmp_path_factory.mktemp("solutions") / f"{SOURCE.stem}.ipynb"
-    nb = build_notebook(SOURCE.read_text(encoding="utf-8"), Path("solutions") / SOURCE.name)
-    built.write_text(notebook_text(nb), encoding="utf-8")
-    return load_solution(built)
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-def issue(learner, unit, attempt=1):
-    return issue_record("shims-and-preload", unit, salt="test", learner=learner, attempt=attempt)
-
-
-@pytest.fixture(scope="module")
-def issued(unit):
-    return issue("ann", unit)
-
-
-@pytest.fixture(scope="module")
-def clean(solution, unit, issued):
-    return run_clean(solution, issued, unit)
-
-
-def marked(solution, unit, issued, **wrong):
-    """Mark a solved sheet with some answers changed; fields by name, and the sheet's mark."""
-    answers = solve(solution, issued, unit) | {k.replace("_", "-"): v for k, v in wrong.items()}
-    sheet = SheetData(
-        learner=issued["learner"],
-        module=issued["module"],
-        attempt=issued["attempt"],
-        answers={name: Answer(value, 1) for name, value in answers.items()},
-    )
-    mark = mark_sheet(sheet, issued, solution, unit=unit)
-    return {field.name: field for field in mark.fields}, mark
+MODULE = "05-shims-and-preload"
 
 
 def value(clean, field):
@@ -68,13 +21,10 @@ def support_of(unit, issued, task):
     return unit.bearings.support_by_id(issued["given"][task]["support"])
 
 
-def test_the_shim_worked_the_wrong_way_fails_the_must_pass_and_is_charged_once(
-    solution, unit, issued, clean
-):
+def test_the_shim_worked_the_wrong_way_fails_the_must_pass_and_is_charged_once(marked, clean):
     gap = value(clean, "stack-gap")
     thin, thick = (2 * gap - value(clean, name) for name in ("stack-thick", "stack-thin"))
     fields, mark = marked(
-        solution, unit, issued,
         stack_direction="looser", stack_thin=f"{thin.m_as('mm'):.3f} mm",
         stack_thick=f"{thick.m_as('mm'):.3f} mm",
     )  # fmt: skip
@@ -84,17 +34,17 @@ def test_the_shim_worked_the_wrong_way_fails_the_must_pass_and_is_charged_once(
     assert not mark.met
 
 
-def test_both_limits_on_the_other_side_of_the_gap(solution, unit, issued, clean):
+def test_both_limits_on_the_other_side_of_the_gap(marked, clean):
     gap = value(clean, "stack-gap")
     thin = 2 * gap - value(clean, "stack-thick")
-    fields, _ = marked(solution, unit, issued, stack_thin=f"{thin.m_as('mm'):.3f} mm")
+    fields, _ = marked(stack_thin=f"{thin.m_as('mm'):.3f} mm")
     assert fields["stack-thin"].share == 0 and "direction is turned round" in told(
         fields["stack-thin"]
     )
 
 
 def test_a_slip_in_the_gap_is_charged_once_all_the_way_to_the_warm_setting(
-    solution, unit, issued, clean
+    marked, unit, issued, clean
 ):
     off = Q(0.03, "mm")
     wrong = {}
@@ -110,8 +60,7 @@ def test_a_slip_in_the_gap_is_charged_once_all_the_way_to_the_warm_setting(
     torque = bearing.turned(support, unit.bearings, preload, tuple(stack["kinds"])).torque
     pull = torque / Q(stack["drum_mm"], "mm")
     warm = setting + Q(sum(um for _, um in stack["warm"]), "um")
-    fields, _ = marked(
-        solution, unit, issued, **wrong, stack_shim=fits[0],
+    fields, _ = marked(**wrong, stack_shim=fits[0],
         follow_setting=f"{setting.m_as('mm'):.3f} mm",
         follow_preload=f"{preload.m_as('N'):.0f} N",
         follow_torque=f"{torque.m_as('N*m'):.3f} N·m",
@@ -124,15 +73,15 @@ def test_a_slip_in_the_gap_is_charged_once_all_the_way_to_the_warm_setting(
     assert [fields[name].share for name in carried] == [1] * len(carried)
 
 
-def test_every_safe_shim_is_right_and_a_gamble_earns_a_part(solution, unit):
+def test_every_safe_shim_is_right_and_a_gamble_earns_a_part(module, marked):
     seen = set()
     for learner in ("ann", "bob", "cal", "dan", "eve", "fay"):
-        issued = issue(learner, unit)
-        clean = run_clean(solution, issued, unit)
+        issued = module.issue(learner)
+        clean = module.clean(issued)
         safe = value(clean, "stack-shim")
         slips = {slip.value: slip.share for slip in clean.references["stack-shim"].slips}
         for key, _ in issued["given"]["stack"]["shims"]:
-            field = marked(solution, unit, issued, stack_shim=key)[0]["stack-shim"]
+            field = marked(issued, stack_shim=key)[0]["stack-shim"]
             assert field.share == (1 if key in safe else slips[key])
             seen.add(field.share)
             if field.share == 0.3:
@@ -140,18 +89,18 @@ def test_every_safe_shim_is_right_and_a_gamble_earns_a_part(solution, unit):
     assert seen == {0, 0.3, 1}
 
 
-def test_the_limits_of_the_other_arrangement_turned_round(solution, unit, issued):
+def test_the_limits_of_the_other_arrangement_turned_round(marked, unit, issued):
     support, task = support_of(unit, issued, "shelf"), issued["given"]["shelf"]
     lengths = {term: Q(mm, "mm") for term, mm in task["lengths"].items()}
     stack = shim.Stack.from_support(support, lengths)
     zero = stack.shim_for(Q(0, "mm")).m_as("mm")
     thick = stack.window(*shim.target_interference(support))[1]
-    fields, _ = marked(solution, unit, issued, shelf_thin=f"{2 * zero - thick:.3f} mm")
+    fields, _ = marked(shelf_thin=f"{2 * zero - thick:.3f} mm")
     assert fields["shelf-thin"].share == 0
     assert "arrangement works the other way" in told(fields["shelf-thin"])
 
 
-def test_a_float_read_before_the_rollers_were_home(solution, unit, issued):
+def test_a_float_read_before_the_rollers_were_home(marked, unit, issued):
     support, task = support_of(unit, issued, "trial"), issued["given"]["trial"]
     lengths = {term: Q(mm, "mm") for term, mm in task["lengths"].items()}
     one = Q(task["trial_mm"], "mm")
@@ -159,7 +108,6 @@ def test_a_float_read_before_the_rollers_were_home(solution, unit, issued):
     aim = sum(shim.target_interference(support)) / 2
     shim_mm = (one + fresh.travel + aim).m_as("mm")
     fields, _ = marked(
-        solution, unit, issued,
         trial_float=f"{fresh.travel.m_as('mm'):.3f} mm", trial_shim=f"{shim_mm:.3f} mm",
     )  # fmt: skip
     assert fields["trial-float"].share == pytest.approx(0.2)
@@ -167,25 +115,24 @@ def test_a_float_read_before_the_rollers_were_home(solution, unit, issued):
     assert fields["trial-shim"].share == 1  # charged once
 
 
-def test_a_plunger_that_left_the_shaft(solution, unit, issued, clean):
+def test_a_plunger_that_left_the_shaft(marked, clean):
     travel = value(clean, "trial-float")
     away, towards = bearing.dial_readings(travel, Q(0.02, "mm"))
     short = (towards - away).m_as("mm")
-    field = marked(solution, unit, issued, trial_float=f"{short:.3f} mm")[0]["trial-float"]
+    field = marked(trial_float=f"{short:.3f} mm")[0]["trial-float"]
     assert field.share == pytest.approx(0.2) and "plunger left the shaft" in told(field)
 
 
-def test_a_shim_without_the_target(solution, unit, issued, clean):
+def test_a_shim_without_the_target(marked, unit, issued, clean):
     aim = sum(shim.target_interference(support_of(unit, issued, "trial"))) / 2
     upto = value(clean, "trial-shim") - aim
-    field = marked(solution, unit, issued, trial_shim=f"{upto.m_as('mm'):.3f} mm")[0]["trial-shim"]
+    field = marked(trial_shim=f"{upto.m_as('mm'):.3f} mm")[0]["trial-shim"]
     assert field.share == pytest.approx(0.3) and "target comes on top" in told(field)
 
 
-def test_doubts_that_were_added(solution, unit, issued):
+def test_doubts_that_were_added(marked, issued):
     total = sum(um for _, _, um in issued["given"]["doubt"]["sources"])
     fields, _ = marked(
-        solution, unit, issued,
         doubt_combined=f"{total:.2f} µm", doubt_expanded=f"{2 * total / 1000:.4f} mm",
     )  # fmt: skip
     assert fields["doubt-combined"].share == pytest.approx(0.2)
@@ -193,45 +140,45 @@ def test_doubts_that_were_added(solution, unit, issued):
     assert fields["doubt-expanded"].share == 1
 
 
-def test_a_pull_whose_seals_were_left_in(solution, unit, issued, clean):
+def test_a_pull_whose_seals_were_left_in(marked, clean):
     whole = value(clean, "cord-torque").m_as("N*m")
-    field = marked(solution, unit, issued, cord_bearings=f"{whole:.3f} N·m")[0]["cord-bearings"]
+    field = marked(cord_bearings=f"{whole:.3f} N·m")[0]["cord-bearings"]
     assert field.share == pytest.approx(0.2) and "take them off" in told(field)
 
 
-def test_a_shaft_that_was_counted_without_its_speed(solution, unit, issued, clean):
+def test_a_shaft_that_was_counted_without_its_speed(marked, issued, clean):
     whole = value(clean, "cord-torque").m_as("N*m")
     plain = sum(nm for _, nm, _ in issued["given"]["cord"]["parts"])
-    field = marked(solution, unit, issued, cord_bearings=f"{whole - plain:.3f} N·m")[0]
+    field = marked(cord_bearings=f"{whole - plain:.3f} N·m")[0]
     assert field["cord-bearings"].share in (0, pytest.approx(0.4))
     assert "speed" in told(field["cord-bearings"]) or whole - plain < 0
 
 
-def test_a_shim_that_would_make_it_worse(solution, unit):
+def test_a_shim_that_would_make_it_worse(module, marked):
     for learner in ("ann", "bob", "cal", "dan", "eve"):
-        issued = issue(learner, unit)
-        right = value(run_clean(solution, issued, unit), "cord-verdict")
+        issued = module.issue(learner)
+        right = value(module.clean(issued), "cord-verdict")
         if right == "inside":
             continue
         worse = right.replace("thicker", "x").replace("thinner", "thicker").replace("x", "thinner")
-        field = marked(solution, unit, issued, cord_verdict=worse)[0]["cord-verdict"]
+        field = marked(issued, cord_verdict=worse)[0]["cord-verdict"]
         assert field.share == pytest.approx(0.25) and "make it worse" in told(field)
         return
     pytest.fail("no learner had a shim to change")
 
 
-def test_heat_without_what_happens_across(solution, unit, issued, clean):
+def test_heat_without_what_happens_across(marked, issued, clean):
     across = Q(sum(um for _, um in issued["given"]["warm"]["across"]), "um")
     if abs(across.m_as("mm")) < 0.004:
         pytest.skip("next to nothing happens across")
     only = (value(clean, "warm-setting") - across).m_as("mm")
-    field = marked(solution, unit, issued, warm_setting=f"{only:.4f} mm")[0]["warm-setting"]
+    field = marked(warm_setting=f"{only:.4f} mm")[0]["warm-setting"]
     assert field.share == pytest.approx(0.4) and "across the shaft" in told(field)
 
 
-def test_life_divided_the_wrong_way(solution, unit, issued, clean):
+def test_life_divided_the_wrong_way(marked, clean):
     times = value(clean, "life-times").m_as("")
-    field = marked(solution, unit, issued, life_times=f"{1 / times:.4f}")[0]["life-times"]
+    field = marked(life_times=f"{1 / times:.4f}")[0]["life-times"]
     assert field.share == pytest.approx(0.3) and "Turned round" in told(field)
 
 
@@ -242,40 +189,37 @@ def test_life_divided_the_wrong_way(solution, unit, issued, clean):
         ("trial-next", "close", "no reading"),
     ],
 )
-def test_going_on_without_a_check_fails_whatever_the_mark(
-    solution, unit, issued, field, answer, sentence
-):
-    fields, mark = marked(solution, unit, issued, **{field: answer})
+def test_going_on_without_a_check_fails_whatever_the_mark(marked, field, answer, sentence):
+    fields, mark = marked(**{field: answer})
     assert fields[field].share == 0 and not fields[field].passed
     assert sentence in told(fields[field]) and not mark.met
     assert mark.points > 0.9 * mark.maximum
 
 
-def test_air_at_a_bearing_fails_whatever_the_mark(solution, unit):
+def test_air_at_a_bearing_fails_whatever_the_mark(module, marked):
     for learner in ("ann", "bob", "cal", "dan", "eve", "fay"):
-        issued = issue(learner, unit)
+        issued = module.issue(learner)
         for n, (danger, _, _) in enumerate(issued["given"]["bench"]["cautions"], 2):
             if danger == "air":
                 name = f"bench-caution-{n}"
-                fields, mark = marked(solution, unit, issued, **{name: "slow"})
+                fields, mark = marked(issued, **{name: "slow"})
                 assert not fields[name].passed and not mark.met
                 assert "throw its rollers" in told(fields[name])
                 return
     pytest.fail("no learner was asked about air")
 
 
-def test_wrong_unit_and_slip_of_ten_are_named(solution, unit, issued, clean):
+def test_wrong_unit_and_slip_of_ten_are_named(marked, clean):
     gap = value(clean, "stack-gap")
-    fields, _ = marked(solution, unit, issued, stack_gap=f"{10 * gap.m_as('mm'):.2f} mm")
+    fields, _ = marked(stack_gap=f"{10 * gap.m_as('mm'):.2f} mm")
     assert "10 times too large" in told(fields["stack-gap"])
     whole = value(clean, "cord-torque").m_as("lbf*ft")
-    fields, _ = marked(solution, unit, issued, cord_torque=f"{whole:.3f} N·m")
+    fields, _ = marked(cord_torque=f"{whole:.3f} N·m")
     assert "lbf·ft" in told(fields["cord-torque"])
 
 
-def test_answers_in_the_other_half_of_the_trades_units_are_right(solution, unit, issued, clean):
+def test_answers_in_the_other_half_of_the_trades_units_are_right(marked, clean):
     fields, _ = marked(
-        solution, unit, issued,
         stack_gap=f"{value(clean, 'stack-gap').m_as('inch'):.4f} in",
         cord_pull=f"{value(clean, 'cord-pull').m_as('kgf'):.3f} kgf",
         cord_torque=f"{value(clean, 'cord-torque').m_as('lbf*inch'):.3f} lbf·in",

@@ -144,6 +144,17 @@ def test_marked_work_tells_readings_only_and_keeps_every_decision(job, right, sh
     assert not [f for f in json.dumps([rig.plan, rig.hand, rig.view]).split() if "misbuild" in f]
 
 
+def test_marked_work_lists_its_steps_in_an_order_that_tells_nothing(unit, sheet):
+    rig = whole_build(Job.of(unit), sheet)
+    listed = [step for _, _, steps in rig.plan["stages"] for step in steps]
+    assert sorted(listed) == sorted(rig.job.task.steps)
+    for _, _, steps in rig.plan["stages"]:
+        assert steps != [step for step in rig.job.task.steps if step in steps]
+    assert order.mark(rig.job.task, rig.shown_steps) < 0.1
+    rig.hear({"type": "next"})
+    assert rig.hand["step"] == rig.shown_steps[0]
+
+
 def test_marked_work_comes_back_from_the_sheet(job, right, sheet, tmp_path):
     rig = whole_build(job, sheet)
     play(rig, right[:12])

@@ -27,7 +27,12 @@ HEADINGS = (
 )
 
 
-def bench_figure(task: OrderTask, done: Sequence[str], open_to: Collection[str] | None) -> str:
+def bench_figure(
+    task: OrderTask,
+    done: Sequence[str],
+    open_to: Collection[str] | None,
+    steps: Sequence[str] | None = None,
+) -> str:
     """The bench by stages: a filled cell is done, an empty one open.
 
     Parameters
@@ -37,6 +42,8 @@ def bench_figure(task: OrderTask, done: Sequence[str], open_to: Collection[str] 
         Steps that stand.
     open_to : collection of str or None
         Steps that can be done next, drawn with a thick outline; None where that is not told.
+    steps : sequence of str, optional
+        All steps in the order in which they are drawn; that of the unit file if absent.
 
     Returns
     -------
@@ -45,24 +52,24 @@ def bench_figure(task: OrderTask, done: Sequence[str], open_to: Collection[str] 
     """
     names, stand = stage_names(task), set(done)
     stages: dict[str, list[str]] = {}
-    for step, name in names.items():
-        stages.setdefault(name, []).append(step)
+    for step in task.steps if steps is None else steps:
+        stages.setdefault(names[step], []).append(step)
     told = " ".join(f"{n}: {len(stand & set(s))} of {len(s)} done." for n, s in stages.items())
     title = f"{len(stand)} of {len(task.steps)} steps stand"
     wide, x, y, tallest = ACROSS * (PER_ROW * CELL + 2 * PAD + 8), 0.0, 2.0, 0.0
     drawing = Drawing(wide, 0, title, told)
     frame = PER_ROW * CELL + 2 * PAD
-    for name, steps in stages.items():
-        tall = HEAD + -(-len(steps) // PER_ROW) * CELL + PAD
+    for name, mine in stages.items():
+        tall = HEAD + -(-len(mine) // PER_ROW) * CELL + PAD
         if x + frame > wide:
             x, y, tallest = 0.0, y + tallest + PAD, 0.0
-        count = f"{len(stand & set(steps))}/{len(steps)}"
+        count = f"{len(stand & set(mine))}/{len(mine)}"
         drawing.add(
             f'<rect class="tsf-b" x="{x + 1:.0f}" y="{y:.0f}" width="{frame}" height="{tall}"/>'
             f'<text class="tsf-t" x="{x + PAD:.0f}" y="{y + 18:.0f}">'
             f"{escape(fitted_lines(name, 30, 1)[0])} {count}</text>"
         )
-        for k, step in enumerate(steps):
+        for k, step in enumerate(mine):
             at = x + PAD + k % PER_ROW * CELL, y + HEAD + k // PER_ROW * CELL
             ready = open_to is not None and step in open_to
             drawing.add(_cell(*at, step in stand, ready, task.label(step)))

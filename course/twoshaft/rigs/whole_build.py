@@ -100,6 +100,12 @@ class WholeBuild(Screen):
         return self.sheet is not None
 
     @property
+    def shown_steps(self) -> list[str]:
+        """Steps in the order in which they are listed: shuffled where it is marked."""
+        steps = list(self.job.task.steps)
+        return self.job.shuffled("bench", steps) if self.marked else steps
+
+    @property
     def values(self) -> dict[str, Any]:
         """Values of the answers that can be read, by field name."""
         return read_values(self.fields, self.stored)
@@ -177,7 +183,9 @@ class WholeBuild(Screen):
 
     def _take_next(self) -> None:
         bench = look(self.job, self.decisions)
-        coming = bench.left if self.marked else bench.now.ready
+        coming = bench.now.ready
+        if self.marked:
+            coming = [step for step in self.shown_steps if step in bench.left]
         if coming:
             self.in_hand, self.told = coming[0], []
         else:
@@ -306,17 +314,17 @@ class WholeBuild(Screen):
 
     def _plan(self) -> dict[str, Any]:
         task, unit = self.job.task, self.job.unit
-        stages = [
-            [stage.id, stage.name, [s for s in task.steps if task.stage(s) == stage.id]]
-            for stage in unit.stages
-        ]
+        names = {stage.id: stage.name for stage in unit.stages}
+        stages: dict[str, list[str]] = {}
+        for step in self.shown_steps:
+            stages.setdefault(task.stage(step), []).append(step)
         who = "Practice. Nothing here is marked or saved."
         return {
             "who": self.sheet.header() if self.sheet is not None else who,
             "marked": self.marked,
             "unit": unit.identity.name,
-            "stages": [stage for stage in stages if stage[2]],
-            "labels": {step: task.label(step) for step in task.steps},
+            "stages": [[stage, names[stage], steps] for stage, steps in stages.items()],
+            "labels": {step: task.label(step) for step in self.shown_steps},
         }
 
     def _show(self) -> None:
@@ -331,7 +339,7 @@ class WholeBuild(Screen):
             "finding": f"{len(done)} of {len(task.steps)} steps stand, "
             f"{minutes(bench.minutes)} at the bench.",
             "told": list(self.told),
-            "figure": bench_figure(task, done, ready),
+            "figure": bench_figure(task, done, ready, self.shown_steps),
             "done": list(done),
             "ready": list(ready or ()),
             "facts": [] if self.marked else self._facts(bench.now),

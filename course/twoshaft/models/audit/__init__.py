@@ -30,7 +30,6 @@ __all__ = [
 ]
 
 _AUDITS = (
-    audit_ways,
     audit_fasteners,
     audit_fits,
     audit_bearings,
@@ -43,7 +42,8 @@ _AUDITS = (
 def audit_unit(unit: Unit) -> tuple[Finding, ...]:
     """Run every section's audit.
 
-    The faults are run only on a unit that is otherwise sound, since they run its other sections.
+    The faults are run only on a unit that is otherwise sound, since they run its other sections; the
+    wrong ways round name faults and come last.
 
     Parameters
     ----------
@@ -55,4 +55,4 @@ def audit_unit(unit: Unit) -> tuple[Finding, ...]:
         In the order of the sections; empty when nothing is wrong.
     """
     found = [finding for audit in _AUDITS for finding in audit(unit)]
-    return tuple(found or audit_faults(unit))
+    return tuple(found or audit_faults(unit) or audit_ways(unit))

@@ -42,8 +42,8 @@ _AUDITS = (
 def audit_unit(unit: Unit) -> tuple[Finding, ...]:
     """Run every section's audit.
 
-    The faults are run only on a unit that is otherwise sound, since they run its other sections; the
-    wrong ways round name faults and come last.
+    The faults are run only on a unit that is otherwise sound, since they run its other sections;
+    the wrong ways round name faults and come last.
 
     Parameters
     ----------

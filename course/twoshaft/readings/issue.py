@@ -15,6 +15,7 @@ from twoshaft.readings import (
     shift_and_lockout,
     shims_and_preload,
     threaded_joints,
+    whole_build,
 )
 from twoshaft.units.unit import Unit
 
@@ -31,6 +32,7 @@ MODULES = {
         shift_and_lockout,
         gear_train_and_checks,
         reading_faults,
+        whole_build,
     )
 }
 """The readings package of each module, in the course's order: its ``Lot`` and its ``TASKS``."""

@@ -1,0 +1,20 @@
+"""Readings of the module "The whole build": an own unit on the bench, and figures around it."""
+
+from __future__ import annotations
+
+from twoshaft.readings.whole_build import bench, clock, figures, late, notes
+from twoshaft.readings.whole_build.lot import Lot
+
+__all__ = ["MODULE", "TASKS", "Lot"]
+
+MODULE = "whole-build"
+
+TASKS = {
+    "bench": bench.draw,
+    "plan": bench.draw_plan,
+    "adapter": figures.draw_adapter,
+    "clock": clock.draw,
+    "turns": figures.draw_turns,
+    "late": late.draw,
+    "notes": notes.draw,
+}

@@ -1,0 +1,226 @@
+"""The learner's own unit on the bench, and the plan that the order is made from."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from typing import Any
+
+import numpy as np
+
+from twoshaft.models.faults import Outcome, as_built, run_check
+from twoshaft.models.film import Hand, Work
+from twoshaft.models.order import sensible_order
+from twoshaft.models.shim import Stack, choose_for, stack_budget, target_interference
+from twoshaft.models.wholebuild import Job, asks_of, right_values
+from twoshaft.readings.keyed import Stream
+from twoshaft.readings.lots import TRIES
+from twoshaft.readings.whole_build.lot import Lot
+from twoshaft.units.quantities import Q
+from twoshaft.units.sections.bearings import Support
+from twoshaft.units.sections.faults import Misbuild
+from twoshaft.units.unit import Unit
+
+WAYS = 8
+JOINTS = 3
+PROVING = ("gears-go-in", "gears-held", "turns", "lockout")
+"""Kinds of check of which the hand feels, or the eye counts, what came wrong with the parts."""
+EDGE_MM = 0.0015
+"""A total of shims nearer than this to an edge of its window is not asked about."""
+SPARE_MIN = 1.5
+
+
+def draw(lot: Lot) -> dict:
+    """A job for ``Job.of``: ``asked``, ``lengths_mm``, ``found``, ``faces``, ``worn``, ``seed``."""
+    shims, joints = lot.asks("shim"), _joints(lot)
+    lengths = {ask.about: _lengths(lot, ask.about) for ask in shims}
+    dirty, state = _found(lot, joints)
+    asked = {ask.id for ask in (*_ways(lot), *shims, *joints, *_checks(lot))}
+    asked |= {ask.id for kind in ("film", "proof") for ask in lot.asks(kind)}
+    return {
+        "asked": [ask.id for ask in asks_of(lot.job) if ask.id in asked],
+        "lengths_mm": lengths,
+        "found": {dirty: state},
+        "faces": {ask.about: _face(lot, ask) for ask in lot.asks("film")},
+        "worn": [_worn(lot)],
+        "seed": str(lot.stream.child("seed").integer(10**9)),
+    }
+
+
+def draw_plan(lot: Lot) -> dict:
+    """Steps to put in order, stage by stage, those of a stage shuffled: ``start``, ``stages``."""
+    stream, task = lot.stream.child("plan"), lot.task
+    names = {stage.id: stage.name for stage in lot.unit.stages}
+    start: list[str] = []
+    for stage in names:
+        start += stream.shuffled([step for step in task.steps if task.stage(step) == stage])
+    return {
+        "start": task.labelled(start),
+        "stages": {step: names[task.stage(step)] for step in start},
+    }
+
+
+def _ways(lot: Lot):
+    """Ways round: all of which a misbuild is told, the others in turn."""
+    every = lot.asks("way")
+    by_id = lot.unit.operation_by_id
+    telling = [a for a in every if any(w.misbuild for w in by_id[a.about].wrong_ways)]
+    telling = lot.in_turn("telling ways", telling)[: WAYS // 2]
+    others = [ask for ask in every if ask not in telling]
+    if len(others) + len(telling) < WAYS:
+        raise lot.too_small("ways")
+    return [*telling, *lot.next_ones("ways", others, WAYS - len(telling))]
+
+
+def _joints(lot: Lot):
+    """One group over an adapter, one on a flange that asks for rounds if there is one, one more."""
+    every = lot.asks("joint")
+    group = lot.unit.fasteners.group
+    over = [ask for ask in every if group(ask.about).adapter]
+    round_ = [ask for ask in every if group(ask.about).flange is not None]
+    plain = [ask for ask in every if ask not in over and ask not in round_]
+    several = [ask for ask in round_ if ask.about in _in_rounds(lot.unit)]
+    taken = [*lot.in_turn("over", over)[:1], *lot.in_turn("flange", several or round_)[:1]]
+    taken += lot.in_turn("plain", plain)[: JOINTS - len(taken)]
+    if len(taken) < JOINTS:
+        raise lot.too_small("joints")
+    return taken
+
+
+@lru_cache(maxsize=8)
+def _in_rounds(unit: Unit) -> frozenset[str]:
+    """Groups that one round of any sequence leaves too uneven; cached by the unit's content."""
+    job = Job.of(unit)
+    joints = [ask for ask in asks_of(job) if ask.kind == "joint"]
+    return frozenset(
+        ask.about for ask in joints if right_values(job, ask).get(f"rounds-{ask.about}", "1") != "1"
+    )
+
+
+def _found(lot: Lot, joints) -> tuple[str, str]:
+    """A group whose threads are found in another state than its torque is stated for."""
+    section = lot.unit.fasteners
+    cases = [
+        (ask.about, state.id)
+        for ask in joints
+        for state in section.states
+        if state.id != section.group(ask.about).state
+    ]
+    return lot.in_turn("found", cases)[0]
+
+
+def _checks(lot: Lot):
+    kinds = {check.id: check.kind for check in lot.unit.faults.checks}
+    steps = {
+        lot.job.step_of_any(check.operations)
+        for check in lot.unit.faults.checks
+        if kinds[check.id] in PROVING
+    }
+    return [ask for ask in lot.asks("check") if ask.step in steps]
+
+
+def _lengths(lot: Lot, support: str) -> dict[str, float]:
+    """Lengths as read on this unit [mm]: exactly one total of the shelf is safe, and clearly."""
+    entry, stream = lot.job.support(support), lot.stream.child(f"lengths {support}")
+    for _ in range(TRIES):
+        read = {term.id: _read(term, stream) for term in entry.stack}
+        if _clear(lot, entry, {id: Q(mm, "mm") for id, mm in read.items()}):
+            return read
+    raise lot.too_small(f"shims of {support}")
+
+
+def _read(term, stream: Stream) -> float:
+    true = term.nominal_mm + 0.9 * stream.uniform(-term.tolerance_mm, term.tolerance_mm)
+    return round(round(true / term.resolution_mm) * term.resolution_mm, 4)
+
+
+def _clear(lot: Lot, support: Support, read: dict[str, Q]) -> bool:
+    """Whether the shelf has a safe total, and none lies on an edge of the guarded window."""
+    thin, thick = Stack.from_support(support, read).window(*target_interference(support))
+    guard = round(stack_budget(support, read).expanded(), 3)
+    totals = shelf_totals(lot.unit.bearings.shim_set_by_id(support.shim_set))
+    edges = (thin + guard, thick - guard, thin, thick)
+    if any(abs(total - edge) < EDGE_MM for total in totals for edge in edges):
+        return False
+    chosen = choose_for(support, lot.unit.bearings, read)
+    return chosen.verdict == "safe" and thin > min(totals)
+
+
+def shelf_totals(shelf) -> list[float]:
+    """Every total that the shims of a shelf make [mm]."""
+    sizes = shelf.thicknesses_mm
+    pairs = [a + b for a in sizes for b in sizes] if shelf.at_most == 2 else []
+    return sorted({round(mm, 4) for mm in (*sizes, *pairs)})
+
+
+def _worn(lot: Lot) -> str:
+    """What came wrong with the parts: it shows in one of the checks asked, and nowhere else."""
+    named = {way.misbuild for op in lot.unit.operations for way in op.wrong_ways}
+    asked = {ask.step for ask in _checks(lot)}
+    pool = [
+        one.id
+        for one in lot.unit.faults.misbuilds
+        if one.id not in named
+        and all(_comes_so(lot, change) for change in one.changes)
+        and len(_shown(lot, one) & asked) == 1
+    ]
+    if not pool:
+        raise lot.too_small("worn")
+    return lot.in_turn("worn", pool)[0]
+
+
+def _comes_so(lot: Lot, change) -> bool:
+    """Whether a part can come so from the store: one that is there, and is not as it should be."""
+    if change.kind != "shift":
+        return change.kind == "wheel"
+    misbuild = next(m for m in lot.unit.shift.misbuilds if m.id == change.misbuild)
+    return not any(one.remove for one in misbuild.changes)
+
+
+def _shown(lot: Lot, misbuild: Misbuild) -> set[str | None]:
+    """Steps whose check a misbuild does not pass."""
+    built = as_built(lot.unit, [misbuild])
+    found: dict[str, Outcome] = {}
+    for check in lot.unit.faults.checks:
+        if check.kind in PROVING:
+            found[check.id] = run_check(check, built)
+    failed = [c for c in lot.unit.faults.checks if c.id in found and not found[c.id].passes]
+    return {lot.job.step_of_any(check.operations) for check in failed}
+
+
+def _face(lot: Lot, ask) -> dict[str, Any]:
+    """What differs on a face: how fast the work goes, and what lies on the face."""
+    stream, task = lot.stream.child(f"face {ask.about}"), lot.task
+    face = lot.unit.faces.face_by_id(ask.about)
+    steps = sensible_order(task, stream)
+    laid, shut = steps.index(ask.step), steps.index(lot.job.step_of(face.close_operation))
+    closing = round(sum(task.minutes(step) for step in steps[laid + 1 : shut + 1]), 1)
+    plain = Work.of(lot.unit, {"face": face.id})
+    for _ in range(TRIES):
+        spare = 2 + stream.integer(5) / 2
+        by_finger = stream.choice((True, False))
+        needed = plain.limit_minutes - closing - spare * (1 if by_finger else -1)
+        made = {
+            "pace": {
+                "film": round(100 * needed / plain.length_mm, 2),
+                "bead": round(0.15 + 0.01 * stream.integer(8), 2),
+                "wipe": 0.4,
+                "close": closing,
+            },
+            "spots": [_spot(face, stream.choice(face.segments), stream.choice(("oil", "dirt")))],
+        }
+        work = Work.of(lot.unit, {**made, "face": face.id})
+        film = work.limit_minutes - work.minutes_taken(work.everywhere(Hand.FILM, 0.1))
+        bead = work.limit_minutes - work.minutes_taken(work.everywhere(Hand.BEAD, 1.0))
+        if (film > 0) == by_finger and min(abs(film), bead) >= SPARE_MIN and work.good_passes():
+            return made
+    raise lot.too_small(f"a film on {face.id}")
+
+
+def _spot(face, segment, what: str) -> dict[str, Any]:
+    """Oil or dirt right across the face, in the middle of a stretch."""
+    line = np.asarray(segment.points)
+    middle = len(line) // 2
+    at, along = line[middle], line[min(middle + 1, len(line) - 1)] - line[middle - 1]
+    across = np.array([-along[1], along[0]]) / np.hypot(*along) * face.film_width_mm
+    points = [[round(float(x), 1) for x in at + sign * across] for sign in (-1, 1)]
+    return {"what": what, "points": points, "width_mm": 7.0}

@@ -1,0 +1,48 @@
+"""A clock of the unit with the minutes that this learner's steps take."""
+
+from __future__ import annotations
+
+from twoshaft.models.order import window
+from twoshaft.readings.lots import TRIES
+from twoshaft.readings.whole_build.lot import Lot
+
+OPTIONS = 6
+RIGHT = (2, 3)
+
+
+def draw(lot: Lot) -> dict:
+    """``clock`` (id), ``name``, ``minutes`` allowed, ``starts`` and ``ends`` (id, name), ``inside``
+    (rows of name and minutes), ``options`` (key, name with its minutes), ``takes``.
+    """
+    stream, task = lot.stream.child("clock"), lot.task
+    for clock in lot.in_turn("clock", task.clocks):
+        for _ in range(TRIES // 10):
+            takes = {
+                step: max(0.5, round(2 * task.minutes(step)) / 2 + (stream.integer(5) - 2) / 2)
+                for step in task.steps
+            }
+            allowed = float(max(2, round(clock.minutes) + stream.integer(5) - 2))
+            found = window(task, clock.id, minutes=takes, allowed=allowed)
+            left = found.minutes_left
+            if not 1 <= left <= 8:
+                continue
+            fits = [s for s in found.fits if left - takes[s] >= 0.5]
+            long = [s for s in found.optional if takes[s] - left >= 0.5]
+            right = RIGHT[stream.integer(len(RIGHT))]
+            if len(fits) < right or len(long) < OPTIONS - right:
+                continue
+            chosen = stream.shuffled(fits)[:right] + stream.shuffled(long)[: OPTIONS - right]
+            start, end = task.steps[clock.starts], task.steps[clock.ends]
+            return {
+                "clock": clock.id,
+                "name": clock.name,
+                "minutes": allowed,
+                "starts": [start, task.label(start)],
+                "ends": [end, task.label(end)],
+                "inside": [[task.label(s), takes[s]] for s in (*found.inside, end)],
+                "options": [
+                    [s, f"{task.label(s)} ({takes[s]:g} min)"] for s in stream.shuffled(chosen)
+                ],
+                "takes": {s: takes[s] for s in (*found.inside, end, *chosen)},
+            }
+    raise lot.too_small("clock")

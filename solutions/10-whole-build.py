@@ -1,0 +1,452 @@
+# %% [markdown]
+# # The whole build: exercise
+#
+# <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
+#
+# One unit of your own, from the first ring to the last signature, in ten tasks. Take about two hours; have paper and a calculator. Every answer is saved as you give it; you can stop and come back.
+#
+# Build at the bench first. It gives readings and keeps what you decide; it does not say what is right. The forms below it hold the same decisions: read them as your build record, and mend there what you see to be wrong.
+#
+# *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+from twoshaft.models.wholebuild import Job, asks_of, card
+from twoshaft.plots.tables import given_table
+from twoshaft.rigs import whole_build
+
+sheet = open_sheet("whole-build")
+given, unit = sheet.given, sheet.unit
+job = Job.of(unit, given["bench"])
+asks = asks_of(job)
+TASKS = {"way": "ways", "shim": "shims", "joint": "joints", "film": "closing", "proof": "proof", "check": "proof"}
+for task in dict.fromkeys(TASKS.values()):
+    sheet.register(task, [spec.on(sheet) for ask in asks if TASKS[ask.kind] == task for spec in ask.fields])
+
+# %% tags=["reference"]
+from twoshaft.models import geartrain, joint, order, shift, shim
+from twoshaft.models.wholebuild import GO_ON, OPEN, Job, asks_of, decisions_from, right_values
+from twoshaft.models.wholebuild.asks import blocks_of, pattern_order
+from twoshaft.models.wholebuild.checking import judge_way, outcomes_at
+from twoshaft.models.wholebuild.joints import tool
+from twoshaft.units.quantities import Q
+from twoshaft_grader.marking import Slip, ref
+
+job = Job.of(unit, given["bench"])
+asks = asks_of(job)
+where = "10-whole-build"
+mine = {}  # the build as it goes on: right, or the learner's own
+
+# %% [markdown]
+# ## The bench
+#
+# Do the steps in the order that you think right; each asks for the decisions that go with it. What was measured is told when you measure it, and what a check shows when you make it. A step can be taken out again; what stands in its way comes off too.
+#
+# With the keyboard: Tab goes on, Enter presses a button, arrow keys choose in a list.
+
+# %% tags=["rig"]
+sheet.register("plan", [sheet.order("build-order", "The steps in the order in which you did them",
+                                    steps=given["plan"]["start"], stages=given["plan"]["stages"])])
+whole_build(job, sheet)
+
+# %% [markdown] tags=["task"]
+# ## 1. The order of the build
+#
+# All steps of the unit. Within each stage they stand out of order, and some steps may have to go to another stage. If you built at the bench, your own order stands here. Put right what does not work.
+#
+# Done means: every step stands after all the steps it needs. **Steps that keep somebody from harm must stand right to pass.** *14 points.*
+
+# %% tags=["form"]
+sheet.form(
+    "plan",
+    sheet.order("build-order", "The steps in the order in which you did them",
+                steps=given["plan"]["start"], stages=given["plan"]["stages"]),
+)
+
+# %% tags=["reference"]
+mine["build-order"] = ref("build-order", job.task, outcome="build-in-order", must_pass=True,
+                          lesson=f"{where}#plan")
+
+# %% tags=["mark"] task="plan" points=14
+
+# %% [markdown] tags=["task"]
+# ## 2. Which way round?
+#
+# Parts that go in both ways, and are right in one. *8 points.*
+
+# %% tags=["form"]
+sheet.form("ways", *[spec.on(sheet) for ask in asks if ask.kind == "way" for spec in ask.fields])
+
+# %% tags=["reference"]
+for ask in asks:
+    if ask.kind == "way":
+        right = right_values(job, ask)[ask.id]
+        mine[ask.id] = ref(ask.id, right, outcome="fit-right-way", lesson=f"{where}#decide",
+                           slips=[Slip(key, 0, "Ask which side of the part does the work, and look for its mark before it goes in.")
+                                  for key, _ in ask.fields[0].arguments["options"] if key != right])
+
+# %% tags=["mark"] task="ways" points=8
+
+# %% [markdown] tags=["task"]
+# ## 3. The shims of your unit
+#
+# The lengths are those of your own unit, as on the bench. For each pair work out the shim that leaves neither play nor preload, then the thinnest and the thickest that meet the target. Then choose what goes in: from the shelf, and so that the target is met even if the stack is off by its doubt. For two shims give the thickness of both together. *24 points.*
+
+# %% tags=["rig"]
+from twoshaft.models.shim import stack_budget
+
+given_table("Measured on your unit", ["pair", "length", "reading, mm"],
+            [(ask.name, term.name, f"{given['bench']['lengths_mm'][ask.about][term.id]:.2f}")
+             for ask in asks if ask.kind == "shim" for term in job.support(ask.about).stack])
+
+# %% tags=["rig"]
+given_table("What is wanted, and what is there", ["pair", "", "value"],
+            [*((ask.name, line.what, line.value) for ask in asks if ask.kind == "shim" for line in card(job, ask)),
+             *((ask.name, "Doubt of the stack, either way", f"{stack_budget(job.support(ask.about), job.measured(ask.about)).expanded():.3f} mm")
+               for ask in asks if ask.kind == "shim")])
+
+# %% tags=["form"]
+sheet.form("shims", *[
+    field for ask in asks if ask.kind == "shim" for field in (
+        sheet.number(f"gap-{ask.about}", f"{ask.name}: shim that leaves neither play nor preload", "mm"),
+        sheet.number(f"thin-{ask.about}", f"{ask.name}: thinnest shim that meets the target", "mm"),
+        sheet.number(f"thick-{ask.about}", f"{ask.name}: thickest shim that meets the target", "mm"),
+        *(spec.on(sheet) for spec in ask.fields))
+])
+
+# %% tags=["reference"]
+at_lesson, near, windows = f"{where}#measure", Q(0.004, "mm"), {}
+other_way = "That is the limit on the other side of the gap: the direction is turned round."
+for ask in (one for one in asks if one.kind == "shim"):
+    support, stack = job.support(ask.about), job.stack(ask.about)
+    exact = stack.shim_for(Q(0.0, "mm"))
+    gap = ref(f"gap-{ask.about}", exact, outcome="set-by-shim", weight=2, tolerance=near, lesson=at_lesson)
+    ends = [gap + stack.shim_for(limit) - exact for limit in shim.target_interference(support)]
+    far = [2 * gap - end for end in ends]
+    low = ref(f"thin-{ask.about}", min(ends), outcome="set-by-shim", weight=2, tolerance=near, lesson=at_lesson,
+              slips=[Slip(min(far), 0, other_way), Slip(gap, 0.25, "That meets neither play nor preload; the target asks for more.")])
+    ref(f"thick-{ask.about}", max(ends), outcome="set-by-shim", weight=2, tolerance=near, lesson=at_lesson,
+        slips=[Slip(max(far), 0, other_way)])
+    low = low if abs(low - min(ends)) < Q(0.25, "mm") else min(ends)
+    windows[ask.about] = (low, low + max(ends) - min(ends), min(far), max(far))
+
+# %% tags=["reference"]
+off = Q(0.0015, "mm")
+for ask in (one for one in asks if one.kind == "shim"):
+    shelf, (low, high, *far) = unit.bearings.shim_set_by_id(job.support(ask.about).shim_set), windows[ask.about]
+    sizes = [Q(mm, "mm") for mm in shelf.thicknesses_mm]
+    totals = {round(t.m_as("mm"), 4) for t in [*sizes, *(a + b for a in sizes for b in sizes if shelf.at_most == 2)]}
+    doubt = Q(round(shim.stack_budget(job.support(ask.about), job.measured(ask.about)).expanded(), 3), "mm")
+    best = shim.choose(Q(list(shelf.thicknesses_mm), "mm"), (low, high), doubt, shelf.at_most).total
+    safe = [Q(t, "mm") for t in totals if low + doubt <= Q(t, "mm") <= high - doubt and abs(Q(t, "mm") - best) > off]
+    edge = [Q(t, "mm") for t in totals if low <= Q(t, "mm") <= high and not low + doubt <= Q(t, "mm") <= high - doubt]
+    wrong = [Q(t, "mm") for t in totals if min(far) <= Q(t, "mm") <= max(far) and not low <= Q(t, "mm") <= high]
+    mine[ask.id] = ref(ask.id, best, outcome="set-by-shim", weight=3, tolerance=off, lesson=f"{where}#measure", slips=[
+        *(Slip(t, 1, "This one is as safe as ours.") for t in safe),
+        *(Slip(t, 0.3, "It meets the target on paper, but by less than the doubt of the stack.") for t in edge),
+        *(Slip(t, 0, "It lies on the other side of the gap: the direction is turned round.") for t in wrong)])
+
+# %% tags=["mark"] task="shims" points=24
+
+# %% [markdown] tags=["task"]
+# ## 4. Tighten
+#
+# Three groups of your unit. First what the threads are to carry when you tighten them, then wrench and setting; where an adapter is needed, the setting on the wrench is not the torque of the card. *14 points.*
+
+# %% tags=["rig"]
+given_table("Job cards", ["group", "", "value"],
+            [(ask.name, line.what, line.value) for ask in asks if ask.kind == "joint" for line in card(job, ask)])
+
+# %% tags=["form"]
+sheet.form("joints", *[spec.on(sheet) for ask in asks if ask.kind == "joint" for spec in ask.fields])
+
+# %% tags=["reference"]
+at_lesson, groups = f"{where}#decide", [ask.about for ask in asks if ask.kind == "joint"]
+for id in groups:
+    state, found = unit.fasteners.group(id).state, job.found_state(id)
+    mine[f"state-{id}"] = ref(f"state-{id}", state, outcome="tighten-to-clamp", lesson=at_lesson, slips=[
+        Slip(s.id, 0, "So they are found; the torque of the card is stated for another state." if s.id == found
+             else "The torque of the card is not stated for threads like that: the clamp comes out otherwise.")
+        for s in unit.fasteners.states if s.id != state])
+
+# %% tags=["reference"]
+wrenches, held = unit.fasteners.wrenches, {}
+for id in groups:
+    bolts, aim = joint.Fastening.of(unit, id), Q(unit.fasteners.group(id).torque_nm[1], "N*m")
+    held[id] = {w.id: aim if bolts.adapter is None else joint.setting_with_adapter(
+        aim, Q(w.length_mm, "mm"), Q(bolts.adapter.reach_mm, "mm"), Q(bolts.adapter.angle_deg, "degree")) for w in wrenches}
+    good = {w.id for w in wrenches if tool(w).suits(held[id][w.id])} | {bolts.group.wrench}
+    tools = ref(f"tool-{id}", good, outcome="tighten-to-clamp", lesson=at_lesson, slips=[
+        Slip(w.id, 0, "This setting lies outside what the wrench is good for.") for w in wrenches if w.id not in good])
+    mine[f"tool-{id}"] = bolts.group.wrench if bolts.group.wrench in tools else min(tools)
+
+# %% tags=["reference"]
+step = {w.id: Q(w.step_nm, "N*m") for w in wrenches}
+for id in groups:
+    low, aim, high = (Q(nm, "N*m") for nm in unit.fasteners.group(id).torque_nm)
+    used = mine[f"tool-{id}"]
+    setting = held[id][used]
+    band = min(high - aim, aim - low) * (setting / aim).m_as("")
+    mine[f"torque-{id}"] = ref(
+        f"torque-{id}", setting, outcome="tighten-to-clamp", weight=2, lesson=at_lesson,
+        tolerance={"absolute": band + step[used] / 2}, slips=[] if setting == aim else [
+            Slip(aim, 0, "That is the torque of the card; over the adapter the fastener gets more than the wrench shows."),
+            Slip(aim * aim / setting, 0, "The adapter makes the lever longer, so you set less, not more.")])
+
+# %% tags=["reference"]
+for id in groups:
+    bolts = joint.Fastening.of(unit, id)
+    if bolts.group.flange is None:
+        continue
+    keys = ("clockwise", "crosswise", "middle-outwards")
+    need = {p: joint.rounds_needed(bolts.face(), pattern_order(job, id, p), bolts.bounds().typical, bolts.group.spread, 4)
+            for p in keys}
+    works = {p for p in keys if need[p] is not None} or {"crosswise"}
+    taken = ref(f"pattern-{id}", works, outcome="tighten-to-clamp", weight=0.5, lesson=at_lesson, slips=[
+        Slip(p, 0, "Each bolt takes load off its neighbour; four rounds of this do not even it out.") for p in keys if p not in works])
+    mine[f"pattern-{id}"] = chosen = min(taken, key=lambda p: (need[p] or 9, p != "crosswise"))
+    enough = {str(n) for n in range(1, 5) if n >= (need[chosen] or 4)}
+    rounds = ref(f"rounds-{id}", enough, outcome="tighten-to-clamp", lesson=at_lesson, slips=[
+        Slip(str(n), 0, "After so few rounds of your sequence the clamp is too uneven.") for n in range(1, 5) if str(n) not in enough])
+    mine[f"rounds-{id}"] = min(rounds)
+
+# %% tags=["mark"] task="joints" points=14
+
+# %% [markdown] tags=["task"]
+# ## 5. Over another adapter
+#
+# Another unit, another adapter. The wrench's length counts from its square drive to the middle of the grip, the adapter's reach from the square drive to the fastener; at an angle only the part of the reach along the wrench counts. *10 points.*
+
+# %% tags=["rig"]
+a = given["adapter"]
+given_table(a["name"], ["", "value"],
+            [("torque of the card", f"{a['torque_nm']:g} N·m, {a['half_nm']:g} N·m more or less"),
+             (f"length of the {a['wrench'][1].lower()}", f"{a['wrench'][2]:g} mm"),
+             ("reach of the adapter", f"{a['reach_mm']:g} mm"), ("angle between adapter and wrench", f"{a['angle_deg']:g}°")])
+
+# %% tags=["form"]
+sheet.form(
+    "adapter",
+    sheet.number("adapter-setting", "What do you set on the wrench?", "N·m"),
+    sheet.number("adapter-bolt", "Somebody sets the figure of the card. What does the fastener get?", "N·m"),
+    sheet.choice("adapter-says", "What is to be done about what that somebody did?", options=[
+        ["inside", "Nothing: it lies within the limits of the card"],
+        ["over", "The fastener got too much: take it out, look at it and its thread, fit it anew"],
+        ["under", "The fastener got too little: go on to the right setting"],
+        ["back", "The fastener got too much: turn it back a little"]]),
+)
+
+# %% tags=["reference"]
+a, at_lesson = given["adapter"], f"{where}#decide"
+card_nm, levers = Q(a["torque_nm"], "N*m"), (Q(a["wrench"][2], "mm"), Q(a["reach_mm"], "mm"), Q(a["angle_deg"], "degree"))
+straight = (*levers[:2], Q(0, "degree"))
+ref("adapter-setting", joint.setting_with_adapter(card_nm, *levers), outcome="tighten-to-clamp", weight=4, tolerance=0.01,
+    lesson=at_lesson, slips=[
+        Slip(joint.torque_at_bolt(card_nm, *levers), 0, "That is what the fastener would get; you set less on the wrench."),
+        Slip(joint.setting_with_adapter(card_nm, *straight), 0.3, "Only the part of the reach along the wrench counts: mind the angle."),
+        Slip(card_nm, 0, "The adapter changes the lever; the wrench does not know of it.")])
+got = ref("adapter-bolt", joint.torque_at_bolt(card_nm, *levers), outcome="tighten-to-clamp", weight=4, tolerance=0.01,
+          lesson=at_lesson, slips=[
+              Slip(joint.setting_with_adapter(card_nm, *levers), 0, "That is what should be set; the fastener gets more than the wrench shows."),
+              Slip(joint.torque_at_bolt(card_nm, *straight), 0.3, "Only the part of the reach along the wrench counts: mind the angle.")])
+
+# %% tags=["reference"]
+more = got - card_nm
+judged = "inside" if abs(more) <= Q(a["half_nm"], "N*m") else "over" if more > 0 * more else "under"
+said = {"inside": "Put your figure beside the limits of the card: it lies outside.",
+        "over": "Put your figure beside the limits of the card once more.",
+        "under": "The adapter adds to the lever: there is not too little on it.",
+        "back": "Turning back neither mends a stretched fastener nor tells its clamp."}
+ref("adapter-says", judged, outcome="tighten-to-clamp", weight=2, lesson=at_lesson,
+    slips=[Slip(key, 0, words) for key, words in said.items() if key != judged])
+
+# %% tags=["mark"] task="adapter" points=10
+
+# %% [markdown] tags=["task"]
+# ## 6. Against the clock
+#
+# A clock of your unit with the minutes of your steps: it runs from the end of the one step to the end of the other. Work out what must be done inside and what is left, then tick what may be done besides. Each of these steps is asked for alone.
+#
+# If your unit is closed on sealant, its film is asked for as well: it must seal, in time, with no lump near an oil way. *14 points.*
+
+# %% tags=["rig"]
+c = given["clock"]
+given_table(f"{c['minutes']:g} minutes from the end of “{c['starts'][1]}” to the end of “{c['ends'][1]}”",
+            ["must be done inside", "takes, min"], c["inside"])
+
+# %% tags=["rig"]
+faces = [(ask.name, job.work(ask.about)) for ask in asks if ask.kind == "film"]
+given_table("Faces to coat", ["face", "", "value"],
+            [(name, words, value) for name, work in faces for words, value in (
+                ("may lie open for", f"{work.limit_minutes:g} min"), ("largest gap", f"{max(work.gap_mm.values()):.3f} mm"),
+                ("all stretches together", f"{work.length_mm:.0f} mm"), ("film by finger, for 100 mm", f"{work.pace.film:g} min"),
+                ("bead, for 100 mm", f"{work.pace.bead:g} min"), ("from the last pass to the closed face", f"{work.pace.close:g} min"))]
+            or [("none", "your unit has no face to coat", "")])
+
+# %% tags=["form"]
+sheet.form(
+    "closing",
+    sheet.number("clock-used", "How many minutes does it take that must be done inside?", "min"),
+    sheet.number("clock-left", "How many minutes are left over?", "min"),
+    sheet.choices("clock-inside", "Which of these may be done, one alone, while the clock runs?", options=given["clock"]["options"]),
+    *[spec.on(sheet) for ask in asks if ask.kind == "film" for spec in ask.fields],
+)
+
+# %% tags=["reference"]
+c, at_lesson = given["clock"], f"{where}#the-clock"
+window = order.window(job.task, c["clock"], minutes=c["takes"], allowed=c["minutes"])
+last, tenth = c["takes"][c["ends"][0]], {"absolute": Q(0.1, "min")}
+used = ref("clock-used", Q(window.minutes_used, "min"), outcome="close-on-time", weight=2, tolerance=tenth, lesson=at_lesson,
+           slips=[Slip(Q(window.minutes_used - last, "min"), 0.5, "The last step takes time too, and must be finished before the clock ends.")])
+left = ref("clock-left", Q(c["minutes"], "min") - used, outcome="close-on-time", weight=2, tolerance=tenth, lesson=at_lesson,
+           slips=[Slip(Q(c["minutes"], "min"), 0, "That is all that the clock allows; take off what must be done inside.")])
+may = {s for s, _ in c["options"] if s in window.optional and c["takes"][s] <= left.m_as("min")}
+ref("clock-inside", may or {min((s for s, _ in c["options"]), key=c["takes"].get)}, outcome="close-on-time", weight=2, lesson=at_lesson,
+    slips=[Slip(s, 0, f"One that you ticked takes longer than your clock leaves: “{name}”.") for s, name in c["options"] if s not in may])
+for ask in (one for one in asks if one.kind == "film"):
+    mine[ask.id] = ref(ask.id, job.work(ask.about), outcome="close-on-time", weight=5, lesson=at_lesson)
+
+# %% tags=["mark"] task="closing" points=14
+
+# %% [markdown] tags=["task"]
+# ## 7. Prove it
+#
+# Write down the hand test that proves the lockout: what has to be tried, and what has to be shown so that the stop counts. Then say what you make of each check of **your** unit, as it showed itself at the bench: something may have come wrong with the parts. **The proof, and what you make of it, you must get right to pass.** *10 points.*
+
+# %% tags=["form"]
+sheet.form("proof", *[spec.on(sheet) for kind in ("proof", "check") for ask in asks if ask.kind == kind for spec in ask.fields])
+
+# %% tags=["reference"]
+at_lesson = f"{where}#prove"
+shown = [shift.fitted(unit.shift, [m.id]) for m in unit.shift.misbuilds]
+fails = [m for m in shown if shift.prove_by_hand(m).locks[0].verdict == "fails"]
+for ask in (one for one in asks if one.kind == "proof"):
+    block = blocks_of(job)[ask.about]
+    mine[ask.id] = ref(ask.id, shift.lockout_test(shift.fitted(unit.shift), block.earlier, block.later, faulty=fails[:2]),
+                       outcome="proof-of-lockout", must_pass=True, weight=4, lesson=at_lesson)
+
+# %% tags=["reference"]
+made = decisions_from(job, mine)
+steps = [one.step for one in made]
+for ask in (one for one in asks if one.kind == "check"):
+    seen = outcomes_at(job, made[: steps.index(ask.step) + 1], ask.step)
+    right = GO_ON if all(one.passes for one in seen) else OPEN
+    lockout = any(one.kind == "proof" and one.step == ask.step for one in asks)
+    ref(f"verdict-{ask.step}", right, outcome="proof-of-lockout" if lockout else "check-own-build", must_pass=lockout,
+        weight=2, lesson=at_lesson, slips=[
+            Slip(OPEN, 0, "On your unit everything that this check shows is as it should be.") if right == GO_ON
+            else Slip(GO_ON, 0, "On your unit this check shows a fault; whoever goes on builds it in.")])
+
+# %% tags=["mark"] task="proof" points=10
+
+# %% [markdown] tags=["task"]
+# ## 8. What should be counted?
+#
+# Before a count is worth anything you must know what it should give. One wheel is turned, the other held. *8 points.*
+
+# %% tags=["rig"]
+t = given["turns"]
+given_table(f"{t['gear'][1]}; {t['counted']}", ["", "drives, teeth", "driven, teeth"], t["wheels"])
+
+# %% tags=["form"]
+sheet.form(
+    "turns",
+    sheet.number("turns-ratio", "How many turns of the input shaft make one turn of the ring gear?", ""),
+    sheet.number("turns-input", f"One wheel is turned {given['turns']['turns']} times, the other held. How many turns does the input shaft make?", "turn"),
+)
+
+# %% tags=["reference"]
+t, at_lesson = given["turns"], f"{where}#prove"
+total = abs(float(geartrain.ratio(unit.gear_train, t["gear"][0])))
+(_, gear_in, gear_out), (_, final_in, final_out) = t["wheels"]
+ratio = ref("turns-ratio", total, outcome="check-own-build", weight=4, tolerance=0.006, lesson=at_lesson, slips=[
+    Slip(1 / total, 0.25, "The other way round: divide the driven teeth by those that drive."),
+    Slip(gear_out / gear_in, 0.25, "The final drive belongs to it as well."),
+    Slip(gear_out / gear_in + final_out / final_in, 0, "One pair after the other: multiply, do not add.")])
+counted = geartrain.count_turns(unit.gear_train, t["gear"][0], t["turns"], t["counted"]).exact
+rings = abs(float(counted / geartrain.ratio(unit.gear_train, t["gear"][0])))
+ref("turns-input", Q(rings * ratio, "turn"), outcome="check-own-build", weight=4, tolerance={"absolute": Q(t["step"], "turn")},
+    lesson=at_lesson, slips=[Slip(Q(2 * rings * ratio, "turn"), 0.25, "With the other wheel held, the ring gear makes half the turns of the wheel.")])
+
+# %% tags=["mark"] task="turns" points=8
+
+# %% [markdown] tags=["task"]
+# ## 9. The wrong way round, seen late
+#
+# On another unit the first step of the table was done wrongly, and the steps under it followed. Tick what has to come off before the part can be turned round, and nothing more. Then work out the minutes: all of that undone and done again, and the wrong step itself undone and done again. Last: which final check would have shown it? *12 points.*
+
+# %% tags=["rig"]
+given_table(f"Done wrongly: {given['late']['words']}", ["step", "to undo, min", "to do, min"], [row[1:] for row in given["late"]["rows"]])
+
+# %% tags=["form"]
+sheet.form(
+    "late",
+    sheet.choices("late-off", "What has to come off?", options=given["late"]["options"]),
+    sheet.number("late-minutes", "How many minutes does it cost?", "min"),
+    sheet.choice("late-shows", "Which final check would have shown it?", options=given["late"]["shows"]),
+)
+
+# %% tags=["reference"]
+late, every = given["late"], Job.of(unit)
+ask = next(one for one in asks_of(every) if one.id == late["ask"])
+wrong = next(one for one in unit.operation_by_id[ask.about].wrong_ways if one.id == late["way"])
+found, at_lesson = judge_way(every, ask, wrong, late["done"]), f"{where}#the-price-of-a-wrong-decision"
+off = ref("late-off", set(found.off), outcome="fit-right-way", weight=5, lesson=at_lesson,
+          slips=[Slip(s, 0, f"One that you ticked can stay where it is: “{name}”.") for s, name in late["options"] if s not in found.off])
+minutes = {row[0]: (row[2], row[3]) for row in late["rows"]}
+again = sum(sum(minutes[s]) for s in off)
+itself = sum(minutes[ask.step])
+ref("late-minutes", Q(again + itself, "min"), outcome="fit-right-way", weight=4, tolerance={"absolute": Q(0.1, "min")}, lesson=at_lesson,
+    slips=[Slip(Q(again, "min"), 0.5, "The wrong step itself has to be undone and done again as well."),
+           Slip(Q(sum(minutes[s][0] for s in [*off, ask.step]), "min"), 0.25, "What came off has to go on again: that takes its minutes too."),
+           Slip(Q(sum(sum(m) for m in minutes.values()), "min"), 0, "Not everything that was done since has to come off.")])
+
+# %% tags=["reference"]
+telling = {check.id for check, _ in found.shows} & {key for key, _ in late["shows"]} or {"none"}
+ref("late-shows", telling, outcome="fit-right-way", weight=3, lesson=at_lesson, slips=[
+    Slip(key, 0, "One of these checks fails with it." if key == "none" else "That check passes with it in the unit.")
+    for key, _ in late["shows"] if key not in telling])
+
+# %% tags=["mark"] task="late" points=12
+
+# %% [markdown] tags=["task"]
+# ## 10. Written down and signed
+#
+# Tick everything that belongs in a build record; say who signs for a check; and decide in the case below. **You must get the case right to pass.** *8 points.*
+
+# %% tags=["rig"]
+given_table("The case", ["what you find before the unit leaves"], [(given["notes"]["scene"][1],)])
+
+# %% tags=["form"]
+sheet.form(
+    "notes",
+    sheet.choices("notes-lines", "What belongs in the record?", options=given["notes"]["lines"]),
+    sheet.choice("notes-signs", "Who signs for a check?", options=given["notes"]["signs"]),
+    sheet.choice("notes-do", "What do you do in this case?", options=given["notes"]["do"]),
+)
+
+# %% tags=["reference"]
+at_lesson = f"{where}#the-build-record"
+not_so = {"guess": "A length that nobody measured belongs to another unit.", "round": "The record says what was set, not what should have been.",
+          "ahead": "A tick before the check says nothing.", "tidy": "A failed reading is what the next person needs most.",
+          "colleague": "A signature says who can be asked: only whoever made the check."}
+ref("notes-lines", {key for key, _ in given["notes"]["lines"] if key not in not_so}, outcome="keep-record", weight=3, lesson=at_lesson,
+    slips=[Slip(key, 0, not_so[key]) for key, _ in given["notes"]["lines"] if key in not_so])
+ref("notes-signs", "self", outcome="keep-record", weight=2, lesson=at_lesson,
+    slips=[Slip(key, 0, "A signature is worth something only from whoever made the check, and after it.") for key, _ in given["notes"]["signs"] if key != "self"])
+
+# %% tags=["reference"]
+answer = {"once": "tag", "spare": "tag", "felt": "tag", "unsigned": "again", "loose": "again"}[given["notes"]["scene"][0]]
+harm = {"sign": "What was not seen to be right cannot be signed for.", "later": "Until the first service somebody drives it.",
+        "erase": "What is left out of the record cannot be found by anybody.", "verbal": "What is only said is gone with the shift.",
+        "tag": "Nothing is known to be wrong: do that work again, so that it is known to be right.",
+        "again": "Nobody knows yet what is wrong: take the unit out of use and find the cause first."}
+ref("notes-do", answer, outcome="keep-record", must_pass=True, weight=3, lesson=at_lesson,
+    slips=[Slip(key, 0, words) for key, words in harm.items() if key != answer])
+
+# %% tags=["mark"] task="notes" points=8
+
+# %% [markdown]
+# ## Done?
+#
+# Read through your record once more: the forms above are what you sign for. Then go back to **start-here** and press **Hand in**. You get a receipt. You can hand in again until the due date; the last one counts.

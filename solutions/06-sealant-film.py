@@ -269,9 +269,9 @@ for name, hand in (("lay-by-finger", film.Hand.FILM), ("lay-by-bead", film.Hand.
     minutes = Q(work.minutes_taken(work.everywhere(hand, 1.0)), "min")
     closing, other = Q(work.pace.close, "min"), {film.Hand.FILM: "bead", film.Hand.BEAD: "film"}[hand]
     swapped = Q(work.length_mm / 100 * given["lay"]["pace"][other], "min") + closing
-    ref(name, minutes, outcome="sealant-clock", weight=3, tolerance={"absolute": Q(0.15, "min")},
+    ref(name, minutes, outcome="sealant-clock", weight=3, tolerance={"absolute": Q(0.1, "min")},
         lesson=lesson + "the-clock",
-        slips=[Slip(minutes - closing, 0.5, "The face is not closed with the last pass: what follows it counts too."),
+        slips=[Slip(minutes - closing, 0.3, "The face is not closed with the last pass: what follows it counts too."),
                Slip(swapped, 0, "This is the pace of the other tool.")])
 ref("lay-film", work, outcome="lay-film", weight=8, must_pass=True, lesson=lesson + "a-film-not-a-bead")
 

@@ -69,7 +69,8 @@ def contents(sign_in: SignIn, entries: tuple[Entry, ...]) -> tuple[Line, ...]:
         mine.setdefault(entry.name.rpartition("-")[0], []).append(entry)
     modules = [*COURSE, *(module for module in mine if module not in COURSE)]
     modules.sort(key=lambda module: module not in mine)  # assigned first, each in course order
-    lessons = {Path(path).stem[3:]: path for path, _ in sign_in.lessons()}
+    numbered = (path for path, _ in sign_in.lessons() if Path(path).stem[:2].isdecimal())
+    lessons = {Path(path).stem[3:]: path for path in numbered}
     return tuple(
         _line(module, lessons.get(module, ""), mine.get(module, []), standing) for module in modules
     )

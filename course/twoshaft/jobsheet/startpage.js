@@ -137,9 +137,11 @@ function renderStart({ model, el }) {
   }
 
   function lessons() {
-    const list = model.get("lessons");
-    if (!list.length || model.get("me").id) return null; // signed in, they stand in the table
-    return make("section", {}, make("h2", {}, "Lessons"),
+    const signedIn = Boolean(model.get("me").id); // then those of the modules stand in the table
+    const tabled = model.get("modules").map((line) => line.lesson);
+    const list = model.get("lessons").filter(([path]) => !signedIn || !tabled.includes(path));
+    if (!list.length) return null;
+    return make("section", {}, make("h2", {}, signedIn ? "To look things up" : "Lessons"),
       make("ul", { class: "ts-lessons" }, ...list.map(([path, title]) =>
         make("li", {}, notebookLink(path, title, `lesson:${path}`)))));
   }

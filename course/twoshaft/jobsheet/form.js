@@ -197,7 +197,8 @@ function renderForm({ model, el }) {
     el.dispatchEvent(new CustomEvent("twoshaft-redraw", { bubbles: true }));
   });
   screen.show(
-    make("div", { class: "ts-top" }, header, total), screen.alert, bench.element, ...views.map((view) => view.element));
+    make("div", { class: "ts-top" }, header, total), screen.alert,
+    ...(bench.element ? [bench.element] : []), ...views.map((view) => view.element));
 
   function send(message) {
     screen.send(message);

@@ -95,14 +95,14 @@ for ask in asks:
 # %% tags=["rig"]
 from twoshaft.models.shim import stack_budget
 
-given_table("Measured on your unit", ["pair", "length", "reading, mm"],
-            [(ask.name, term.name, f"{given['bench']['lengths_mm'][ask.about][term.id]:.2f}")
+given_table("Measured on your unit", ["length", "reading, mm"],
+            [(f"{ask.name}: {term.name[:1].lower()}{term.name[1:]}", f"{given['bench']['lengths_mm'][ask.about][term.id]:.2f}")
              for ask in asks if ask.kind == "shim" for term in job.support(ask.about).stack])
 
 # %% tags=["rig"]
-given_table("What is wanted, and what is there", ["pair", "", "value"],
-            [*((ask.name, line.what, line.value) for ask in asks if ask.kind == "shim" for line in card(job, ask)),
-             *((ask.name, "Doubt of the stack, either way", f"{stack_budget(job.support(ask.about), job.measured(ask.about)).expanded():.3f} mm")
+given_table("What is wanted, and what is there", ["what", "value"],
+            [*((f"{ask.name}: {line.what[:1].lower()}{line.what[1:]}", line.value) for ask in asks if ask.kind == "shim" for line in card(job, ask)),
+             *((f"{ask.name}: doubt of the stack, either way", f"{stack_budget(job.support(ask.about), job.measured(ask.about)).expanded():.3f} mm")
                for ask in asks if ask.kind == "shim")])
 
 # %% tags=["form"]
@@ -154,8 +154,8 @@ for ask in (one for one in asks if one.kind == "shim"):
 # Three groups of your unit. First what the threads are to carry when you tighten them, then wrench and setting; where an adapter is needed, the setting on the wrench is not the torque of the card. *14 points.*
 
 # %% tags=["rig"]
-given_table("Job cards", ["group", "", "value"],
-            [(ask.name, line.what, line.value) for ask in asks if ask.kind == "joint" for line in card(job, ask)])
+given_table("Job cards", ["what", "value"],
+            [(f"{ask.name}: {line.what[:1].lower()}{line.what[1:]}", line.value) for ask in asks if ask.kind == "joint" for line in card(job, ask)])
 
 # %% tags=["form"]
 sheet.form("joints", *[spec.on(sheet) for ask in asks if ask.kind == "joint" for spec in ask.fields])

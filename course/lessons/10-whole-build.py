@@ -205,9 +205,9 @@ given_table("Turns of the input shaft", ["gear", "for one of the ring gear", "fo
 
 # %% tags=["rig"]
 record = build_record(job, right)
-heads = {"readings": "measured", "shims": "shims", "torques": "tightened", "films": "film", "proofs": "proven", "signatures": "signed"}
+heads = {"readings": "Measured", "shims": "Shims", "torques": "Tightened", "films": "Film", "proofs": "Proven", "signatures": "Signed"}
 given_table(f"{record['unit']}: {record['done']} of {record['steps']} steps, {record['minutes']:g} minutes; a few lines of each kind",
-            ["", "what", "written down"], [(word, *line) for key, word in heads.items() for line in record[key][:3]])
+            ["what", "written down"], [(f"{word}: {line[0]}", line[1]) for key, word in heads.items() for line in record[key][:3]])
 
 # %% [markdown]
 # What belongs in it: every measured length with its tool; every shim; setting, wrench and adapter; what went in new; each move of the proof and what was felt; what was found, taken out again and mended. What does not: a figure that nobody read, a tick before its check, a clean copy.

@@ -1,7 +1,28 @@
-"""A real JupyterLab and a real browser, each test with folders of its own."""
+"""A real JupyterLab and a real browser; a worker's test files share both, each in its own folder.
+
+A test file of one module names it and works as a learner with its practice copies::
+
+    MODULE = "05-shims-and-preload"
+
+    def test_a_figure_is_saved_and_marked(learner, wait_until, screenshot):
+        page = learner.exercise(live=12)      # open, with at least 12 rigs and forms at work
+        page.get_by_label("End float that you read").fill("0.12 mm")
+        page.keyboard.press("Tab")
+        wait_until(lambda: learner.stored("trial-float") == "0.12 mm")
+        screenshot(page, "shims-exercise")    # in .screens/
+        assert learner.marked()["trial-float"].share == 1
+
+``learner.lesson(dark=True)`` opens the lesson; ``learner.issued`` is what the copy was given. Every
+window that a test opened is closed after it; kernels end with the file, or by ``learner.leave()``,
+after which a notebook opens with a fresh kernel.
+``handed_out(module)`` makes a cohort of one instead, whose learner signs in, gets and hands in.
+Wait for a state, with ``wait_until`` or playwright's own waiting, never for a time: all of them
+wait as long as ``PATIENCE`` allows, so that a busy machine fails nothing.
+"""
 
 from __future__ import annotations
 
+import csv
 import json
 import os
 import secrets
@@ -13,14 +34,25 @@ import time
 import urllib.error
 import urllib.parse
 import urllib.request
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
+from functools import cached_property
 from pathlib import Path
 
+import nbformat
 import pytest
+from typer.testing import CliRunner
 
+from twoshaft.jobsheet import read_sheet
+from twoshaft.jupyter.released import cell_digest
 from twoshaft.jupyter.settings import write_settings
+from twoshaft.readings import issue_record
+from twoshaft.units import load_unit
+from twoshaft_grader.desk.commands import app
+from twoshaft_grader.marking import load_solution, mark_sheet
 
-SCREENS = Path(__file__).resolve().parents[2] / ".screens"
+ROOT = Path(__file__).resolve().parents[2]
+SCREENS = ROOT / ".screens"
+FRONT = ".jp-NotebookPanel:not(.lm-mod-hidden)"
 FLAGS = [
     "--no-sandbox",
     "--disable-gpu",
@@ -31,7 +63,8 @@ FLAGS = [
     "--disable-sync",
 ]
 IDLE = '.jp-NotebookPanel:not(.lm-mod-hidden) .jp-Notebook-ExecutionIndicator[data-status="idle"]'
-PATIENCE_MS = 60_000
+PATIENCE = 120  # how long anything is waited for [s]; only a test that fails waits so long
+PATIENCE_MS = 1000 * PATIENCE
 NARROW_PX = 600  # in a narrower window the toolbar folds the kernel's state away
 
 
@@ -60,9 +93,10 @@ def chromium():
 
 @dataclass
 class Lab:
-    """A running JupyterLab.
+    """A running JupyterLab, or one folder of one that test files share.
 
-    url, token: where it answers; root: the folder it shows; log: what it says.
+    url, token: where it answers; root: the folder it shows; log: what it says; within: the
+    folder's path under the server's own, with a slash behind, for one that is shared.
     """
 
     url: str
@@ -73,6 +107,19 @@ class Lab:
     process: subprocess.Popen
     chromium: object
     contexts: list = field(default_factory=list)
+    within: str = ""
+
+    def folder(self, name: str) -> Lab:
+        """A folder of this server, to be used as a JupyterLab of its own."""
+        (self.root / name).mkdir()
+        return replace(self, root=self.root / name, within=f"{name}/", contexts=[])
+
+    def release(self, digests) -> None:
+        """Let more cells be run on opening; windows that are opened from now on know it."""
+        config = self.settings / "config/labconfig/page_config.json"
+        known = json.loads(config.read_text())
+        known["twoshaftReleased"] = sorted({*known["twoshaftReleased"], *digests})
+        config.write_text(json.dumps(known))
 
     def page(self, *, width=1280, height=720, dark=False):
         """A new browser window with a profile of its own."""
@@ -87,7 +134,9 @@ class Lab:
 
     def address(self, path: str) -> str:
         """The address that opens a file in JupyterLab, with no saved arrangement."""
-        return f"{self.url}/lab/tree/{urllib.parse.quote(path)}?token={self.token}&reset"
+        return (
+            f"{self.url}/lab/tree/{urllib.parse.quote(self.within + path)}?token={self.token}&reset"
+        )
 
     def open_notebook(self, path: str, page=None, *, ready: str | None = ".twoshaft"):
         """Open a notebook, wait for its kernel and its forms; no button is pressed.
@@ -100,7 +149,7 @@ class Lab:
         if not ready or page.viewport_size["width"] >= NARROW_PX:
             page.wait_for_selector(IDLE, timeout=PATIENCE_MS)
         if ready:
-            page.wait_for_selector(f".jp-NotebookPanel:not(.lm-mod-hidden) {ready}")
+            page.wait_for_selector(f"{FRONT} {ready}")
         return page
 
     def save(self, page):
@@ -111,20 +160,23 @@ class Lab:
     def _ask(self, path: str, method: str = "GET") -> bytes:
         headers = {"Authorization": f"token {self.token}"}
         request = urllib.request.Request(f"{self.url}{path}", method=method, headers=headers)
-        with urllib.request.urlopen(request, timeout=20) as answer:
+        with urllib.request.urlopen(request, timeout=PATIENCE) as answer:
             return answer.read()
+
+    def close_windows(self):
+        """Close every window; kernels and the server go on."""
+        while self.contexts:
+            self.contexts.pop().close()
 
     def clear(self):
         """Close every window and end every kernel; the server goes on."""
-        while self.contexts:
-            self.contexts.pop().close()
+        self.close_windows()
         for session in json.loads(self._ask("/api/sessions")):
             self._ask(f"/api/sessions/{session['id']}", "DELETE")
 
     def stop(self):
         """Close windows and end the server with its kernels."""
-        for context in self.contexts:
-            context.close()
+        self.close_windows()
         try:
             self._ask("/api/shutdown", "POST")
             self.process.wait(timeout=20)
@@ -138,9 +190,17 @@ class Lab:
 
 def wait_for_text(page, text: str, timeout: float = PATIENCE_MS):
     """Wait until a text can be seen in the notebook in front; returns its locator."""
-    found = page.locator(".jp-NotebookPanel:not(.lm-mod-hidden)").get_by_text(text).first
+    found = page.locator(FRONT).get_by_text(text).first
     found.wait_for(state="visible", timeout=timeout)
     return found
+
+
+def wait_until(true, seconds: float = PATIENCE):
+    """Wait until a condition, a function without arguments, holds."""
+    end = time.monotonic() + seconds
+    while not true():
+        assert time.monotonic() < end, "waited in vain"
+        time.sleep(0.05)
 
 
 def screenshot(page, name: str) -> Path:
@@ -156,6 +216,11 @@ def _wait_for_text():
     return wait_for_text
 
 
+@pytest.fixture(scope="session", name="wait_until")
+def _wait_until():
+    return wait_until
+
+
 @pytest.fixture(name="screenshot")
 def _screenshot():
     return screenshot
@@ -169,14 +234,210 @@ def _free_port() -> int:
 
 @pytest.fixture
 def start_lab(chromium, tmp_path):
-    """Start a JupyterLab: ``start_lab(root, role="apprentice", released=digests)``."""
+    """Start a JupyterLab of the test's own: ``start_lab(root, role="staff", released=digests)``."""
     yield from _starter(chromium, tmp_path)
 
 
+@pytest.fixture(scope="session")
+def server(chromium, tmp_path_factory):
+    """The JupyterLab for apprentices that this worker's test files share."""
+    starter = _starter(chromium, tmp_path_factory.mktemp("server"))
+    yield next(starter)()
+    next(starter, None)
+
+
 @pytest.fixture(scope="module")
-def start_shared_lab(chromium, tmp_path_factory):
-    """As ``start_lab``, for one that the tests of a module share, each in a folder of its own."""
-    yield from _starter(chromium, tmp_path_factory.mktemp("lab"))
+def shared_lab(server, request):
+    """A folder of this test file's own in the shared JupyterLab; see :class:`Lab`."""
+    lab = server.folder(Path(request.path).stem)
+    yield lab
+    lab.clear()
+
+
+@pytest.fixture(scope="module")
+def start_shared_lab(chromium, tmp_path_factory, request):
+    """As ``start_lab``, for the tests of a file together; without a root, a folder of the shared.
+
+    A root or the staff's role asks for a server of its own.
+    """
+    started = []
+
+    def start(root=None, *, role="apprentice", released=()):
+        if root is None and role == "apprentice":
+            lab = request.getfixturevalue("shared_lab")
+            lab.release(released)
+            return lab
+        own = _starter(chromium, tmp_path_factory.mktemp("lab"))
+        started.append(own)
+        return next(own)(root, role=role, released=released)
+
+    yield start
+    for own in started:
+        next(own, None)
+
+
+def digests_of(*notebooks):
+    """The digests of a notebook's code cells."""
+    cells = (cell for path in notebooks for cell in nbformat.read(path, as_version=4).cells)
+    return [cell_digest(cell.source) for cell in cells if cell.cell_type == "code"]
+
+
+class Learner:
+    """Somebody at the practice copies of one module.
+
+    lab: where they work; name: of the module's notebooks, without ending.
+    """
+
+    def __init__(self, lab, name):
+        self.lab, self.name, self.unit = lab, name, load_unit("tarnbeck-b5")
+        sources = {"exercises": ROOT / "exercises", "lessons": ROOT / "course/lessons"}
+        for folder, source in sources.items():
+            (lab.root / folder).mkdir()
+            shutil.copyfile(source / f"{name}.ipynb", lab.root / folder / f"{name}.ipynb")
+            lab.release(digests_of(source / f"{name}.ipynb"))
+
+    @cached_property
+    def solution(self):
+        """The module's solution."""
+        return load_solution(ROOT / "solutions" / f"{self.name}.ipynb")
+
+    @cached_property
+    def issued(self):
+        """What a practice copy is given."""
+        return issue_record(
+            self.solution.module, self.unit, salt="practice", learner="practice", attempt=0
+        )
+
+    def exercise(self, *, ready=".twoshaft", live=0, **window):
+        """Open the exercise in a new window; live: how many rigs and forms must be at work."""
+        return self._open("exercises", ready, live, window)
+
+    def lesson(self, *, ready=".twoshaft", live=0, **window):
+        """Open the lesson in a new window; live: how many rigs and forms must be at work."""
+        return self._open("lessons", ready, live, window)
+
+    def _open(self, folder, ready, live, window):
+        path = f"{folder}/{self.name}.ipynb"
+        page = self.lab.open_notebook(path, self.lab.page(**window), ready=ready)
+        wait_until(lambda: page.locator(f"{FRONT} .twoshaft-live").count() >= live)
+        return page
+
+    @property
+    def sheet(self):
+        """The job sheet, None while there is none."""
+        path = self.lab.root / "exercises" / f"practice-{self.solution.module}.jobsheet.json"
+        return read_sheet(path) if path.exists() else None
+
+    def stored(self, field):
+        """What the job sheet holds for a field, None while it holds nothing."""
+        return None if self.sheet is None else self.sheet.value(field)
+
+    def marked(self):
+        """The sheet's fields as they are marked, by name."""
+        mark = mark_sheet(self.sheet, self.issued, self.solution, unit=self.unit)
+        return {field.name: field for field in mark.fields}
+
+    def leave(self):
+        """Close the windows and end the kernels."""
+        self.lab.clear()
+
+
+@pytest.fixture(scope="module")
+def practice(request, shared_lab):
+    """As ``learner``, for windows that the tests of a file share."""
+    return Learner(shared_lab, request.module.MODULE)
+
+
+@pytest.fixture
+def learner(practice):
+    """A learner of the module that the test file names in ``MODULE``."""
+    yield practice
+    practice.lab.close_windows()
+
+
+def twoshaft(*words):
+    """Run a command of the desk; return what it says."""
+    result = CliRunner().invoke(app, [str(word) for word in words])
+    assert result.exit_code == 0, result.output
+    return result.output
+
+
+class HandedOut:
+    """A cohort of one, with one module handed out, in a JupyterLab for apprentices.
+
+    cohort: its folder; mine: the assignment's folder at the learner's place; notebook: the path
+    that opens it.
+    """
+
+    def __init__(self, lab, module):
+        self.lab, self.module = lab, module
+        self.cohort = lab.root / "cohort"
+        roster = lab.root / "roster.csv"
+        roster.write_text("id,family name,given name,group\nmo01,Lindqvist,Ada,A\n")
+        college = "An invented college"
+        twoshaft("cohort", "make", self.cohort, "--name", "Morning group", "--college", college)
+        twoshaft("roster", "take", roster, "--cohort", self.cohort)
+        self.desk("module", "assign", module, "--due", "2099-01-31")
+        self.mine = self.cohort / f"workplace/mo01/{module}-1"
+
+    def desk(self, *words):
+        """Run a command of the desk on the cohort."""
+        return twoshaft(*words, "--cohort", self.cohort)
+
+    @property
+    def issued(self):
+        """What the learner was issued."""
+        return json.loads((self.cohort / f"issued/{self.module}-1/mo01.json").read_text())
+
+    def start_page(self, page=None):
+        """Open the start page."""
+        return self.lab.open_notebook("cohort/workplace/start-here.ipynb", page)
+
+    def get(self):
+        """Sign in with the word on the slip, and get the assignment; returns the window."""
+        with open(self.cohort / "sign-in-slips.csv", newline="") as file:
+            row = next(csv.DictReader(file))
+        word = next(value for key, value in row.items() if "word" in key)
+        page = self.start_page()
+        page.locator(f"{FRONT} select").first.select_option(index=1)
+        page.locator(f"{FRONT} .twoshaft input").first.fill(word)
+        page.get_by_role("button", name="Sign in").click()
+        page.get_by_text("Working as Ada Lindqvist (mo01)").first.wait_for()
+        page.get_by_role("button", name="Get").click()
+        page.get_by_role("link", name="Open").wait_for()
+        return page
+
+    def open(self, page=None, *, ready=".twoshaft"):
+        """Open the assignment's notebook."""
+        (notebook,) = self.mine.glob("*.ipynb")
+        return self.lab.open_notebook(
+            notebook.relative_to(self.lab.root).as_posix(), page, ready=ready
+        )
+
+    def stored(self, field):
+        """What the job sheet holds for a field, None while it holds nothing."""
+        path = self.mine / "jobsheet.json"
+        return read_sheet(path).value(field) if path.exists() else None
+
+    def hand_in(self, page=None):
+        """Hand in from the start page, and wait for the receipt."""
+        page = self.start_page(page)
+        page.get_by_role("button", name="Hand in").click()
+        page.get_by_text("receipt").first.wait_for()
+        return page
+
+    def given_back(self):
+        """Collect, mark and give back; returns the text of the feedback page."""
+        for command in ("collect", "mark", "give-back"):
+            self.desk(command)
+        (feedback,) = self.mine.glob("feedback/**/*.html")
+        return feedback.read_text()
+
+
+@pytest.fixture(scope="module")
+def handed_out(shared_lab):
+    """Return a maker of cohorts: ``handed_out("order-of-work")``; see :class:`HandedOut`."""
+    return lambda module: HandedOut(shared_lab, module)
 
 
 def _starter(chromium, tmp_path):
@@ -208,7 +469,7 @@ def _starter(chromium, tmp_path):
         lab.stop()
 
 
-def _wait_until_up(lab: Lab, seconds: float = 60) -> None:
+def _wait_until_up(lab: Lab, seconds: float = PATIENCE) -> None:
     end = time.monotonic() + seconds
     while time.monotonic() < end:
         if lab.process.poll() is not None:
@@ -219,9 +480,3 @@ def _wait_until_up(lab: Lab, seconds: float = 60) -> None:
         except (urllib.error.URLError, OSError):
             time.sleep(0.2)
     pytest.fail(f"JupyterLab did not answer in {seconds} s:\n{lab.log.read_text()[-2000:]}")
-
-
-@pytest.fixture
-def lab(start_lab):
-    """A JupyterLab for apprentices on an empty folder: ``lab.root``."""
-    return start_lab()

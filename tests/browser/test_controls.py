@@ -2,7 +2,6 @@
 
 import json
 import re
-import time
 
 import nbformat
 import pytest
@@ -64,9 +63,9 @@ def notebook(path, *, rigs=()):
 
 
 @pytest.fixture(scope="module")
-def lab(start_shared_lab):
-    sources = (SETUP, FORM, *RIGS.values())
-    return start_shared_lab(released=[cell_digest(source) for source in sources])
+def lab(shared_lab):
+    shared_lab.release(cell_digest(source) for source in (SETUP, FORM, *RIGS.values()))
+    return shared_lab
 
 
 @pytest.fixture
@@ -98,11 +97,11 @@ def form(open_form):
 
 
 @pytest.fixture
-def rigs(lab, folder):
+def rigs(lab, folder, wait_until):
     """A notebook with a form and every rig; returns the window."""
     notebook(folder / "all.ipynb", rigs=RIGS)
     page = lab.open_notebook(f"{folder.name}/all.ipynb", lab.page(), ready=".twoshaft-form")
-    wait_until(lambda: page.locator(f"{FRONT} .twoshaft-rig").count() == len(RIGS), 60)
+    wait_until(lambda: page.locator(f"{FRONT} .twoshaft-rig").count() == len(RIGS))
     yield page
     page.close()
 
@@ -111,13 +110,6 @@ def stored(folder, name):
     files = list(folder.glob("*jobsheet.json"))
     fields = json.loads(files[0].read_text())["fields"] if files else {}
     return fields.get(name, {}).get("value")
-
-
-def wait_until(true, seconds=15):
-    end = time.monotonic() + seconds
-    while not true():
-        assert time.monotonic() < end, "waited in vain"
-        time.sleep(0.05)
 
 
 def shown_order(form):
@@ -141,7 +133,7 @@ def tab_to(page, inside):
     pytest.fail(f"the Tab key never reaches {inside}")
 
 
-def test_an_order_is_put_right_by_keys_alone(folder, form):
+def test_an_order_is_put_right_by_keys_alone(folder, wait_until, form):
     page = form.page
     form.get_by_label("How wide is the gap?").focus()
     tab_to(page, "[role=listbox]")
@@ -229,7 +221,7 @@ def drag(page, source, target, *, below):
     page.mouse.up()
 
 
-def test_an_order_is_put_right_by_dragging(folder, form):
+def test_an_order_is_put_right_by_dragging(folder, wait_until, form):
     steps = form.locator("[role=option]")
     for wanted, label in enumerate(("Drive in", "Lower", "Close", "Tighten", "Fill")):
         mine = next(i for i, text in enumerate(shown_order(form)) if text.startswith(label))
@@ -238,7 +230,7 @@ def test_an_order_is_put_right_by_dragging(folder, form):
     wait_until(lambda: stored(folder, "plan") == ["a", "b", "c", "d", "e"])
 
 
-def test_an_order_is_put_right_by_a_finger(lab, folder, open_form):
+def test_an_order_is_put_right_by_a_finger(lab, wait_until, folder, open_form):
     context = lab.chromium.new_context(viewport={"width": 1024, "height": 700}, has_touch=True)
     lab.contexts.append(context)
     form = open_form(context.new_page())
@@ -275,7 +267,7 @@ def test_a_number_is_read_back_or_asked_back(folder, form):
     assert status(form, 0).inner_text().startswith("● saved")
 
 
-def test_a_unit_can_be_chosen_and_loses_nothing_typed(folder, form):
+def test_a_unit_can_be_chosen_and_loses_nothing_typed(folder, wait_until, form):
     box, unit = form.get_by_label("How wide is the gap?"), form.get_by_label("Choose the unit")
     for typed, chosen, read in [
         ("1,5", "mm", "1,5 mm"),
@@ -290,7 +282,7 @@ def test_a_unit_can_be_chosen_and_loses_nothing_typed(folder, form):
         wait_until(lambda read=read: stored(folder, "gap") == read)
 
 
-def test_choices_are_kept_by_keys(folder, form):
+def test_choices_are_kept_by_keys(folder, wait_until, form):
     page = form.page
     form.get_by_role("radio", name="For the oil").focus()
     page.keyboard.press("Space")
@@ -337,7 +329,7 @@ def test_keys_typed_in_any_control_leave_the_notebook_as_it_was(lab, folder, rig
     assert cells() == before
 
 
-def test_answers_stand_in_the_form_when_it_is_opened_again(folder, form, open_form):
+def test_answers_stand_in_the_form_when_it_is_opened_again(folder, wait_until, form, open_form):
     form.get_by_label("How wide is the gap?").fill("0,4 mm")
     form.get_by_role("radio", name="For heat").check()
     form.get_by_role("checkbox", name="Rail").check()
@@ -353,7 +345,7 @@ def test_answers_stand_in_the_form_when_it_is_opened_again(folder, form, open_fo
     form.get_by_text("4 of 4 answered, all saved").wait_for()
 
 
-def test_two_windows_show_each_other_what_was_saved(folder, form, open_form):
+def test_two_windows_show_each_other_what_was_saved(folder, wait_until, form, open_form):
     there = open_form()
     form.get_by_label("How wide is the gap?").fill("2 mm")
     form.get_by_label("How wide is the gap?").press("Enter")
@@ -370,7 +362,7 @@ def test_the_form_says_when_the_kernel_has_gone(form):
     assert form.get_by_label("How wide is the gap?").is_disabled()
 
 
-def test_the_plain_copy_follows_and_is_hidden_while_the_form_lives(form):
+def test_the_plain_copy_follows_and_is_hidden_while_the_form_lives(form, wait_until):
     form.get_by_label("How wide is the gap?").fill("3 mm")
     form.get_by_label("How wide is the gap?").press("Enter")
     form.get_by_text("read as 3").wait_for()
@@ -379,7 +371,7 @@ def test_the_plain_copy_follows_and_is_hidden_while_the_form_lives(form):
     assert not copy.is_visible()
 
 
-def test_the_rigs_answer_at_once(rigs):
+def test_the_rigs_answer_at_once(rigs, wait_until):
     bench, build, _, rules = rigs.locator(f"{FRONT} .twoshaft-rig").all()
     finding = bench.locator(".ts-finding").inner_text()
     assert "in trouble" in finding and bench.locator(".ts-note").count()
@@ -399,7 +391,7 @@ def test_the_rigs_answer_at_once(rigs):
     wait_until(lambda: rules.locator(".ts-finding").nth(1).inner_text() != words)
 
 
-def test_a_stage_is_closed_and_moved_as_one(rigs):
+def test_a_stage_is_closed_and_moved_as_one(rigs, wait_until):
     bench = rigs.locator(f"{FRONT} .twoshaft-rig").nth(2)
     bench.get_by_role("button", name="Gather stages").click()
     rows = bench.locator("[role=treeitem]")
@@ -419,7 +411,7 @@ def test_a_stage_is_closed_and_moved_as_one(rigs):
     assert rows.first.inner_text() == first
 
 
-def test_a_dragged_step_travels_with_the_pointer_and_the_list_scrolls(rigs):
+def test_a_dragged_step_travels_with_the_pointer_and_the_list_scrolls(rigs, wait_until):
     bench = rigs.locator(f"{FRONT} .twoshaft-rig").nth(2)
     steps = bench.locator(".ts-steps")
     steps.evaluate("list => list.scrollIntoView({block: 'center'})")

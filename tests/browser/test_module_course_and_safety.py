@@ -1,24 +1,16 @@
 """Bench safety in a real browser: picture and forms by keys, saved, reopened, marked."""
 
-import csv
-import json
-import shutil
 import statistics
-import time
-from pathlib import Path
 
 import pytest
-from typer.testing import CliRunner
 
 from twoshaft.readings.course_and_safety.scene import hazards_seen
 from twoshaft.safety import load_safety
-from twoshaft_grader.desk.commands import app
 
 pytestmark = pytest.mark.browser
 
 FRONT = ".jp-NotebookPanel:not(.lm-mod-hidden)"
-NOTEBOOK = "00-course-and-safety.ipynb"
-LESSON = Path(__file__).resolve().parents[2] / "course/lessons" / NOTEBOOK
+MODULE = "00-course-and-safety"
 
 TIMED = """async ([target, event, value, watched]) => {
   const root = document.querySelector('.jp-NotebookPanel:not(.lm-mod-hidden)');
@@ -40,19 +32,6 @@ TIMED = """async ([target, event, value, watched]) => {
 }"""
 
 
-def twoshaft(*words):
-    result = CliRunner().invoke(app, [str(word) for word in words])
-    assert result.exit_code == 0, result.output
-    return result.output
-
-
-def wait_until(true, seconds=60):
-    end = time.monotonic() + seconds
-    while not true():
-        assert time.monotonic() < end, "waited in vain"
-        time.sleep(0.1)
-
-
 def tab_to(page, inside):
     """Press Tab until the focus is inside a part of the page."""
     for _ in range(80):
@@ -63,17 +42,14 @@ def tab_to(page, inside):
 
 
 @pytest.fixture(scope="module")
-def lesson(start_shared_lab, tmp_path_factory):
+def lesson(practice):
     """The lesson, open in a window."""
-    root = tmp_path_factory.mktemp("lessons")
-    shutil.copy(LESSON, root / NOTEBOOK)
-    lab = start_shared_lab(root)
-    page = lab.open_notebook(NOTEBOOK, ready=".tsl-drawing svg")
-    yield page
-    page.close()
+    return practice.lesson(ready=".tsl-drawing svg")
 
 
-def test_the_picture_is_judged_by_keys_and_no_key_reaches_the_notebook(lesson, screenshot):
+def test_the_picture_is_judged_by_keys_and_no_key_reaches_the_notebook(
+    lesson, wait_until, screenshot
+):
     page = lesson
     cells = page.locator(f"{FRONT} .jp-Cell").count()
     picture = page.locator(f"{FRONT} .tsh-picture").first
@@ -143,41 +119,10 @@ def test_how_soon_a_click_and_a_slider_are_on_the_screen(lesson, record_property
         assert all(value > 0 for value in times)
 
 
-@pytest.fixture(scope="module")
-def cohort(tmp_path_factory):
-    """A cohort of one, with bench safety handed out."""
-    folder = tmp_path_factory.mktemp("college") / "morning"
-    roster = folder.parent / "roster.csv"
-    roster.write_text("id,family name,given name,group\nmo01,Lindqvist,Ada,A\n")
-    twoshaft(
-        "cohort", "make", folder, "--name", "Morning group", "--college", "An invented college"
-    )
-    twoshaft("roster", "take", roster, "--cohort", folder)
-    twoshaft("module", "assign", "course-and-safety", "--due", "2099-01-31", "--cohort", folder)
-    return folder
-
-
-def sign_in_and_get(cohort, lab):
-    with open(cohort / "sign-in-slips.csv", newline="") as file:
-        row = next(csv.DictReader(file))
-    word = next(value for key, value in row.items() if "word" in key)
-    page = lab.open_notebook("start-here.ipynb")
-    page.locator(f"{FRONT} select").first.select_option(index=1)
-    page.locator(f"{FRONT} .twoshaft input").first.fill(word)
-    page.get_by_role("button", name="Sign in").click()
-    page.get_by_text("Working as Ada Lindqvist (mo01)").first.wait_for()
-    page.get_by_role("button", name="Get").click()
-    page.get_by_role("link", name="Open").wait_for()
-    return page
-
-
-def test_hazards_found_by_keys_are_saved_reopened_and_marked(cohort, start_shared_lab, screenshot):
-    lab = start_shared_lab(cohort / "workplace")
-    page = sign_in_and_get(cohort, lab)
-    mine = cohort / "workplace/mo01/course-and-safety-1"
-    path = f"mo01/course-and-safety-1/{NOTEBOOK}"
-    page = lab.open_notebook(path, page, ready=".tsh-picture svg")
-    issued = json.loads((cohort / "issued/course-and-safety-1/mo01.json").read_text())
+def test_hazards_found_by_keys_are_saved_reopened_and_marked(handed_out, wait_until, screenshot):
+    own = handed_out("course-and-safety")
+    page = own.open(own.get(), ready=".tsh-picture svg")
+    issued = own.issued
     safety, views = load_safety(), issued["given"]["picture"]["views"]
     found = list(hazards_seen(safety, views))
 
@@ -204,26 +149,15 @@ def test_hazards_found_by_keys_are_saved_reopened_and_marked(cohort, start_share
         if n < len(views) - 1:
             page.keyboard.press("Tab")
 
-    def stored():
-        file = mine / "jobsheet.json"
-        fields = json.loads(file.read_text())["fields"] if file.exists() else {}
-        return fields.get("picture-hazards", {}).get("value")
-
-    wait_until(lambda: stored() == found)
+    wait_until(lambda: own.stored("picture-hazards") == found)
     page.close()
 
-    page = lab.open_notebook(path, ready=".tsh-picture svg")
+    page = own.open(ready=".tsh-picture svg")
     again = page.locator(f"{FRONT} .twoshaft-form").nth(3)
     again.get_by_text("1 of 1 answered").wait_for()
     assert [box.is_checked() for box in again.locator("input[type=checkbox]").all()] == [
         place in found for place in views
     ]
 
-    page = lab.open_notebook("start-here.ipynb", page)
-    page.get_by_role("button", name="Hand in").click()
-    page.get_by_text("receipt").first.wait_for()
-    twoshaft("collect", "--cohort", cohort)
-    twoshaft("mark", "--cohort", cohort)
-    twoshaft("give-back", "--cohort", cohort)
-    (feedback,) = mine.glob("feedback/**/*.html")
-    assert "7 of 7" in feedback.read_text()
+    own.hand_in(page)
+    assert "7 of 7" in own.given_back()

@@ -1,26 +1,15 @@
 """Sealant film in a real browser: a face coated by keys and by hand, saved, reopened, marked."""
 
 import json
-import shutil
 import statistics
-import time
-from pathlib import Path
 
-import nbformat
 import pytest
 
-from twoshaft.jobsheet import read_sheet
-from twoshaft.jupyter.released import cell_digest
 from twoshaft.models.film import Hand, Work
-from twoshaft.readings import issue_record
-from twoshaft.units import load_unit
-from twoshaft_grader.marking import load_solution, mark_sheet
 
 pytestmark = pytest.mark.browser
 
-ROOT = Path(__file__).resolve().parents[2]
-NAME = "06-sealant-film.ipynb"
-SHEET = "practice-sealant-film.jobsheet.json"
+MODULE = "06-sealant-film"
 FRONT = ".jp-NotebookPanel:not(.lm-mod-hidden)"
 # How long from a stroke or a step of the slider to the next frame after the face is painted [ms].
 TIMED = """async ([rig, what]) => {
@@ -55,45 +44,8 @@ TIMED = """async ([rig, what]) => {
 }"""
 
 
-def wait_until(true, seconds=60):
-    end = time.monotonic() + seconds
-    while not true():
-        assert time.monotonic() < end, "waited in vain"
-        time.sleep(0.1)
-
-
-@pytest.fixture(scope="module")
-def lab(start_shared_lab):
-    digests = []
-    for kind in ("exercises", "course/lessons"):
-        cells = nbformat.read(ROOT / kind / NAME, as_version=4).cells
-        digests += [cell_digest(cell.source) for cell in cells if cell.cell_type == "code"]
-    lab = start_shared_lab(released=digests)
-    for kind in ("exercises", "course/lessons"):
-        (lab.root / Path(kind).name).mkdir()
-        shutil.copyfile(ROOT / kind / NAME, lab.root / Path(kind).name / NAME)
-    return lab
-
-
-@pytest.fixture(scope="module")
-def issued():
-    unit = load_unit("tarnbeck-b5")
-    return issue_record("sealant-film", unit, salt="practice", learner="practice", attempt=0)
-
-
-def opened(lab, kind, count, **window):
-    page = lab.open_notebook(f"{kind}/{NAME}", lab.page(**window), ready=".twoshaft")
-    wait_until(lambda: page.locator(f"{FRONT} .twoshaft-live").count() >= count)
-    return page
-
-
 def the_pad(page):
     return page.locator(f"{FRONT} .twoshaft-form:has(.ts-pad)")
-
-
-def stored(lab):
-    path = lab.root / "exercises" / SHEET
-    return read_sheet(path).value("lay-film") if path.exists() else None
 
 
 def choose(page, pad, label, value):
@@ -104,17 +56,17 @@ def choose(page, pad, label, value):
     assert value in box.evaluate("box => box.selectedOptions[0].text")
 
 
-def test_a_face_is_coated_by_keys_saved_reopened_and_marked(lab, issued, screenshot):
-    work = Work.of(load_unit("tarnbeck-b5"), issued["given"]["lay"])
+def test_a_face_is_coated_by_keys_saved_reopened_and_marked(learner, wait_until, screenshot):
+    work = Work.of(learner.unit, learner.issued["given"]["lay"])
     good = work.good_passes()
-    page = opened(lab, "exercises", 9)
+    page = learner.exercise(live=9)
     cells = page.locator(f"{FRONT} .jp-Cell").count()
     pad = the_pad(page)
     names = {segment.id: segment.name for segment in work.face.segments}
     choose(page, pad, "tool", "wipe")
     choose(page, pad, "where", names[work.spoilt[0]])
     pad.get_by_role("button", name="Wipe here").press("Enter")
-    wait_until(lambda: stored(lab) == [f"wipe middle {work.spoilt[0]}"])
+    wait_until(lambda: learner.stored("lay-film") == [f"wipe middle {work.spoilt[0]}"])
     last = good[-1]
     choose(page, pad, "tool", "bead" if last.hand is Hand.BEAD else "film")
     size = pad.locator(".ts-size")
@@ -126,7 +78,7 @@ def test_a_face_is_coated_by_keys_saved_reopened_and_marked(lab, issued, screens
     if last.hand is Hand.BEAD:
         choose(page, pad, "runs", "on the oil side")
     pad.get_by_role("button", name="Lay it on every stretch").press("Space")
-    wait_until(lambda: len(stored(lab)) == len(good))
+    wait_until(lambda: len(learner.stored("lay-film")) == len(good))
     assert pad.locator(".ts-passes li").count() == len(good)
     for name in ("Lay it here", "Clear the face"):
         pad.get_by_role("button", name=name).focus()
@@ -138,21 +90,18 @@ def test_a_face_is_coated_by_keys_saved_reopened_and_marked(lab, issued, screens
     pad.scroll_into_view_if_needed()
     screenshot(page, "sealant-film-form")
 
-    page = opened(lab, "exercises", 9)
+    page = learner.exercise(live=9)
     assert the_pad(page).locator(".ts-passes li").count() == len(good)
-    sheet = read_sheet(lab.root / "exercises" / SHEET)
-    solution = load_solution(ROOT / "solutions" / NAME)
-    mark = mark_sheet(sheet, issued, solution, unit=load_unit("tarnbeck-b5"))
-    (film,) = [field for field in mark.fields if field.name == "lay-film"]
+    film = learner.marked()["lay-film"]
     assert film.share == 1 and film.passed
-    given = json.dumps(issued["given"])
+    given = json.dumps(learner.issued["given"])
     assert "good" not in given
 
 
-def test_a_line_is_drawn_with_the_pointer_and_taken_out_again(lab, screenshot):
-    page = opened(lab, "exercises", 9)
+def test_a_line_is_drawn_with_the_pointer_and_taken_out_again(learner, wait_until, screenshot):
+    page = learner.exercise(live=9)
     pad = the_pad(page)
-    before = stored(lab) or []
+    before = learner.stored("lay-film") or []
     pad.get_by_label("tool", exact=True).select_option("bead")
     pad.locator(".ts-size").fill("2")
     face = pad.locator(".tsp-face")
@@ -166,17 +115,17 @@ def test_a_line_is_drawn_with_the_pointer_and_taken_out_again(lab, screenshot):
             box["y"] + (0.4 + 0.002 * step**2) * box["height"],
         )
     page.mouse.up()
-    wait_until(lambda: len(stored(lab) or []) == len(before) + 1)
-    entry = stored(lab)[-1]
+    wait_until(lambda: len(learner.stored("lay-film") or []) == len(before) + 1)
+    entry = learner.stored("lay-film")[-1]
     assert entry.startswith("bead 2 at ") and 2 <= len(entry.split()) - 3 <= 40
     # A tap lays nothing: it chooses the stretch.
     page.mouse.click(box["x"] + 0.5 * box["width"], box["y"] + 0.1 * box["height"])
     pad.get_by_role("button", name="Take back the last pass").click()
-    wait_until(lambda: (stored(lab) or []) == before)
+    wait_until(lambda: (learner.stored("lay-film") or []) == before)
 
 
-def test_the_rig_closes_the_face_and_shows_where_it_leaks(lab, screenshot):
-    page = opened(lab, "lessons", 4)
+def test_the_rig_closes_the_face_and_shows_where_it_leaks(learner, wait_until, screenshot):
+    page = learner.lesson(live=4)
     rig = page.locator(f"{FRONT} .twoshaft-rig").first
     rig.get_by_role("button", name="Close the face").press("Enter")
     wait_until(lambda: "does not hold on oil" in rig.locator(".ts-finding").inner_text())
@@ -195,8 +144,8 @@ def test_the_rig_closes_the_face_and_shows_where_it_leaks(lab, screenshot):
 
 
 @pytest.mark.bench
-def test_how_long_a_stroke_and_the_slider_take_to_the_screen(lab):
-    page = opened(lab, "lessons", 4)
+def test_how_long_a_stroke_and_the_slider_take_to_the_screen(learner):
+    page = learner.lesson(live=4)
     rig = page.locator(f"{FRONT} .twoshaft-rig").last
     rig.scroll_into_view_if_needed()
     for what in ("stroke", "slider"):

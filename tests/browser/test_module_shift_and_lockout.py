@@ -1,23 +1,12 @@
 """Module Shift mechanism in a real browser: rig by keys and mouse, a movement saved and marked."""
 
-import json
 import re
-import shutil
-import time
-from pathlib import Path
 
 import pytest
 
-from twoshaft.jobsheet import read_sheet
-from twoshaft.jupyter.released import cell_digest
-from twoshaft.readings import issue_record
-from twoshaft.units import load_unit
-from twoshaft_grader.marking import load_solution, mark_sheet
-
 pytestmark = pytest.mark.browser
 
-ROOT = Path(__file__).parents[2]
-LESSON, EXERCISE = "course/lessons/07-shift-and-lockout", "exercises/07-shift-and-lockout"
+MODULE = "07-shift-and-lockout"
 PROOF = [
     r"^Slide to the gate of fifth",
     r"^Turn towards.*fifth",
@@ -28,34 +17,14 @@ PROOF = [
 ]
 
 
-def digests(path):
-    cells = json.loads((ROOT / f"{path}.ipynb").read_text())["cells"]
-    return [cell_digest("".join(c["source"])) for c in cells if c["cell_type"] == "code"]
-
-
-@pytest.fixture(scope="module")
-def lab(start_shared_lab):
-    lab = start_shared_lab(released=[*digests(LESSON), *digests(EXERCISE)])
-    for path in (LESSON, EXERCISE):
-        name = "lesson" if path == LESSON else "exercise"
-        shutil.copyfile(ROOT / f"{path}.ipynb", lab.root / f"{name}.ipynb")
-    return lab
-
-
-@pytest.fixture(autouse=True)
-def _cleared(lab):
-    yield
-    lab.clear()
-
-
 def gate(page, number=0):
     rig = page.locator(".twoshaft-rig").filter(has=page.locator(".ts-gate svg")).nth(number)
     rig.locator(".ts-gate").scroll_into_view_if_needed()
     return rig
 
 
-def test_the_lever_by_keys(lab, screenshot):
-    page = lab.open_notebook("lesson.ipynb", ready=".ts-gate svg")
+def test_the_lever_by_keys(learner, screenshot):
+    page = learner.lesson(ready=".ts-gate svg")
     rig = gate(page)
     rig.locator(".ts-gate").focus()
     cells = page.locator(".jp-Cell").count()
@@ -73,8 +42,8 @@ def test_the_lever_by_keys(lab, screenshot):
     screenshot(page, "07-gate-by-keys")
 
 
-def test_the_lever_by_mouse_and_a_misbuild(lab, screenshot):
-    page = lab.open_notebook("lesson.ipynb", ready=".ts-gate svg")
+def test_the_lever_by_mouse_and_a_misbuild(learner, screenshot):
+    page = learner.lesson(ready=".ts-gate svg")
     rig = gate(page, 1)
     rig.get_by_label("How it is put together").select_option("finger-pin-not-home")
     rig.get_by_text("The log is empty").wait_for()
@@ -93,9 +62,8 @@ def test_the_lever_by_mouse_and_a_misbuild(lab, screenshot):
     screenshot(page, "07-gate-misbuild")
 
 
-def test_a_movement_by_keyboard_saved_reopened_and_marked(lab, screenshot):
-    unit = load_unit("tarnbeck-b5")
-    page = lab.open_notebook("exercise.ipynb", ready=".ts-path")
+def test_a_movement_by_keyboard_saved_reopened_and_marked(learner, screenshot):
+    page = learner.exercise(ready=".ts-path")
     form = page.locator(".twoshaft-form").filter(has=page.locator(".ts-path")).first
     for words in PROOF:
         form.get_by_role("button", name=re.compile(words)).first.focus()
@@ -116,19 +84,15 @@ def test_a_movement_by_keyboard_saved_reopened_and_marked(lab, screenshot):
     form = page.locator(".twoshaft-form").filter(has=page.locator(".ts-path")).first
     form.get_by_text("6 of at most 10 moves").wait_for()
 
-    sheet = read_sheet(lab.root / "practice-shift-and-lockout.jobsheet.json")
-    issued = issue_record("shift-and-lockout", unit, salt="practice", learner="practice", attempt=0)
-    solution = load_solution(ROOT / "solutions/07-shift-and-lockout.ipynb")
-    fields = {f.name: f for f in mark_sheet(sheet, issued, solution, unit=unit).fields}
+    fields = learner.marked()
     assert fields["lockout-way"].share == 1 and fields["lockout-way"].passed
     assert fields["reveal-way"].share == 0
 
 
-def test_the_rig_answers_at_once(lab):
+def test_the_rig_answers_at_once(learner):
     """Key to picture: printed, and far below what anybody would call stuck."""
-    page = lab.open_notebook("lesson.ipynb", ready=".ts-gate svg")
+    page = learner.lesson(ready=".ts-gate svg")
     gate(page).locator(".ts-gate").focus()
-    time.sleep(1)
     took = page.evaluate(
         """async () => {
           const box = document.querySelector(".ts-gate");

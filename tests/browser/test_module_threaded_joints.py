@@ -3,7 +3,6 @@
 import json
 import shutil
 import statistics
-import time
 from pathlib import Path
 
 import pytest
@@ -24,8 +23,8 @@ FACE = f"{FRONT} .twoshaft-rig:has(.tsj-drawing)"
 
 
 @pytest.fixture(scope="module")
-def lab(start_shared_lab):
-    lab = start_shared_lab()
+def lab(shared_lab):
+    lab = shared_lab
     folder = lab.root / "a01" / ASSIGNMENT
     folder.mkdir(parents=True)
     (lab.root / "a01" / "learner.json").write_text(
@@ -47,7 +46,6 @@ def lab(start_shared_lab):
     shutil.copy(ROOT / "course" / "lessons" / "03-threaded-joints.ipynb", lab.root / "lesson.ipynb")
     lab.here = folder
     yield lab
-    lab.clear()
 
 
 @pytest.fixture(scope="module")
@@ -63,13 +61,6 @@ def stored(folder, name):
     )
 
 
-def wait_until(true, seconds=30):
-    end = time.monotonic() + seconds
-    while not true():
-        assert time.monotonic() < end, "waited in vain"
-        time.sleep(0.1)
-
-
 def reach(page, rig, bolt):
     """Go to a bolt by arrow keys, from the one that can be tabbed to."""
     rig.locator("[data-bolt][tabindex='0']").focus()
@@ -78,7 +69,7 @@ def reach(page, rig, bolt):
         page.keyboard.press("ArrowRight")
 
 
-def test_tighten_by_keys_answer_reopen_and_be_marked(lab, issued, screenshot):
+def test_tighten_by_keys_answer_reopen_and_be_marked(lab, wait_until, issued, screenshot):
     face = issued["given"]["face"]
     solution = load_solution(ROOT / "solutions" / "03-threaded-joints.ipynb")
     unit = load_unit("tarnbeck-b5")
@@ -153,7 +144,6 @@ def test_the_chooser_follows_the_slider_and_its_end_is_shown(lab, screenshot, ca
         " input.dispatchEvent(new Event('input', { bubbles: true })); } }"
     )
     rig.locator(".ts-finding", has_text="33 N·m leaves").wait_for()
-    time.sleep(0.5)
     assert rig.get_by_label("Torque", exact=True).input_value() == "33"
     rig.get_by_label("State of the thread").select_option("oiled")
     bolts = joint.Fastening.of(load_unit("tarnbeck-b5"), "case-bolts")

@@ -2,7 +2,6 @@
 
 import json
 import re
-import time
 
 import nbformat
 import pytest
@@ -86,8 +85,9 @@ def released(*sources):
 
 
 @pytest.fixture(scope="module")
-def shared(start_shared_lab):
-    return start_shared_lab(released=released())
+def shared(shared_lab):
+    shared_lab.release(released())
+    return shared_lab
 
 
 @pytest.fixture
@@ -109,13 +109,6 @@ def runs(folder):
     return len(log.read_text().split()) if log.exists() else 0
 
 
-def wait_until(true, seconds=20):
-    end = time.monotonic() + seconds
-    while not true():
-        assert time.monotonic() < end, "waited in vain"
-        time.sleep(0.1)
-
-
 def missing_line(page):
     return page.locator(".jp-RenderedMarkdown", has_text="press Run, then Run All Cells")
 
@@ -129,7 +122,9 @@ def stored(folder, name):
     return sheet["fields"].get(name, {}).get("value")
 
 
-def test_forms_are_there_on_opening_and_an_answer_is_kept(lab, wait_for_text, screenshot):
+def test_forms_are_there_on_opening_and_an_answer_is_kept(
+    learner, lab, wait_until, wait_for_text, screenshot
+):
     folder = assignment(lab.here)
     page = opened(lab, "a01/order-of-work-1/small.ipynb")
     wait_for_text(page, "How wide is the gap?")
@@ -155,7 +150,7 @@ def test_forms_are_there_on_opening_and_an_answer_is_kept(lab, wait_for_text, sc
     wait_until(lambda: stored(folder, "gap") == "1.5 mm")
 
 
-def test_after_a_restart_of_the_kernel_the_forms_come_back(lab, wait_for_text):
+def test_after_a_restart_of_the_kernel_the_forms_come_back(lab, wait_until, wait_for_text):
     folder = assignment(lab.here)
     page = opened(lab, "a01/order-of-work-1/small.ipynb")
     wait_for_text(page, "How wide is the gap?")
@@ -197,7 +192,7 @@ def test_an_ordinary_notebook_is_left_alone(lab):
     assert page.locator(".twoshaft-notebook").count() == 0
 
 
-def test_two_windows_keep_each_others_answers(lab, wait_for_text):
+def test_two_windows_keep_each_others_answers(lab, wait_until, wait_for_text):
     folder = assignment(lab.here)
     # The same sheet in two kernels: a copy of the notebook beside it.
     notebook(folder / "copy.ipynb")
@@ -298,7 +293,9 @@ def workplace(tmp_path):
     return root
 
 
-def test_from_signing_in_to_a_receipt(start_lab, workplace, wait_for_text, screenshot):
+def test_from_signing_in_to_a_receipt(
+    learner, start_lab, wait_until, workplace, wait_for_text, screenshot
+):
     lab = start_lab(workplace, released=released())
     page = lab.open_notebook("start-here.ipynb")
     wait_for_text(page, "Who is working?")
@@ -366,7 +363,7 @@ def test_the_start_page_works_by_keyboard_alone(start_lab, workplace, wait_for_t
     assert cells(page) == before
 
 
-def test_showing_forms_leaves_nothing_to_save(lab, wait_for_text):
+def test_showing_forms_leaves_nothing_to_save(lab, wait_until, wait_for_text):
     folder = assignment(lab.here)
     before = (folder / "small.ipynb").read_bytes()
     page = opened(lab, "a01/order-of-work-1/small.ipynb")

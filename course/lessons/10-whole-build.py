@@ -174,12 +174,13 @@ rows = []
 for kind, change in wrong.items():
     step = next(ask.step for ask in asks.values() if {spec.name for spec in ask.fields} & set(change))
     made = [Do(d.step, {**d.choices, **change}) if d.step == step else d for d in right]
-    faults = consequences(job, made, over=False).faults
-    rows.append((kind, faults[0].sentence if faults else "Nothing: it was within what the joint bears."))
-given_table("One wrong decision, and what it brings about", ["decision", "what follows"], rows)
+    told = consequences(job, made)
+    shown = " · ".join(check.name for check, outcome in told.shown if not outcome.passes)
+    rows.append((f"{kind}: {told.faults[0].sentence if told.faults else 'within what the joint bears.'}", shown or "none"))
+given_table("One wrong decision, and what it brings about", ["decision, and what follows", "final check that shows it"], rows)
 
 # %% [markdown]
-# Two lessons. What costs most is not what is hardest: turning a part round costs a minute while it lies in the hand and hours at the end. And several of these pass every final check; they come back on the road. Those are made sure of **while they can be seen**.
+# Two lessons. What costs most is not what is hardest: turning a part round costs a minute while it lies in the hand, and much more at the end. And what is tightened wrongly passes every final check; it comes back on the road. Those are made sure of **while they can be seen**.
 
 # %% [markdown]
 # ## Prove

@@ -26,7 +26,9 @@ class Term(Section):
     says: Text
     """What it means, in one sentence."""
     also: tuple[Text, ...] = ()
-    """Other words for the same, and other forms in which it is met."""
+    """Other words for the same."""
+    forms: tuple[Text, ...] = ()
+    """Other forms in which the lessons have it."""
     module: Id
     """Where it is met first."""
 
@@ -39,8 +41,8 @@ class Term(Section):
 
     @property
     def words(self) -> tuple[str, ...]:
-        """The term and the other words for it."""
-        return (self.term, *self.also)
+        """The term, the other words for it, and their forms."""
+        return (self.term, *self.also, *self.forms)
 
 
 class Group(Section):

@@ -12,7 +12,8 @@ from twoshaft.plots.style import css_variables
 _CSS = """
 .twoshaft dl.terms { font: var(--ts-text) var(--ts-font); color: var(--ts-ink);
   max-width: 70ch; margin: var(--ts-grid) 0; }
-.twoshaft dl.terms dt { font-weight: 600; margin-top: var(--ts-grid); }
+.twoshaft dl.terms dt { font-weight: 600; margin-top: var(--ts-grid); float: none;
+  width: auto; }
 .twoshaft dl.terms dd { margin: 0 0 0 16px; }
 .twoshaft dl.terms .where { font-size: var(--ts-small); }
 .twoshaft p.index { font: var(--ts-text) var(--ts-font); color: var(--ts-ink); max-width: 70ch;
@@ -38,7 +39,10 @@ class Page:
 def term_index(groups: Iterable[Group]) -> Page:
     """All terms and the other words for them by the alphabet, each a link to its place."""
     found = sorted(
-        (word, slug(term.term)) for group in groups for term in group.terms for word in term.words
+        (word, slug(term.term))
+        for group in groups
+        for term in group.terms
+        for word in (term.term, *term.also)
     )
     lines: dict[str, list[tuple[str, str]]] = {}
     for word, at in found:

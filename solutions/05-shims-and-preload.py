@@ -396,7 +396,7 @@ sheet.form(
     "doubt",
     sheet.number("doubt-combined", "All of them combined", "µm"),
     sheet.number("doubt-expanded", "Doubt to keep for 95 in 100 (twice the combined)", "mm"),
-    sheet.choice("doubt-first", "Which one do you better first?",
+    sheet.choice("doubt-first", "Which one do you improve first?",
                  options=[*[[key, name] for key, name, _ in given["doubt"]["sources"]],
                           ["any", "it makes no difference which"]]),
     sheet.number("doubt-halved", "If that one is halved: all combined", "µm"),

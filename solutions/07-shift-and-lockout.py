@@ -5,7 +5,7 @@
 #
 # Twelve tasks about the selector of a two-shaft transaxle and the hand test that proves it. Take about an hour. Every answer is saved as you give it; you can stop and come back.
 #
-# The gate of your unit may be the other way round than in the lesson: look at the picture.
+# The gate of your unit may be turned round against the one in the lesson: look at the picture in task 1.
 #
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
@@ -33,9 +33,9 @@ where = "07-shift-and-lockout"
 # Choose moves with the buttons. With the keyboard: Tab to a button and press Enter; in the list, Shift with an arrow key moves a move, Delete takes it out. **You must get this one right to pass.** *6 points.*
 
 # %% tags=["rig"]
-given_table("What must be proven", ["on this unit", ""],
-            [("the lever stands in neutral, in the middle gate", "at the start"),
-             (f"{given['lockout']['earlier']} straight into {given['lockout']['later']}", "must be stopped")])
+given_table("What must be proven", ["what", "on this unit"],
+            [("at the start", "the lever stands in neutral, in the middle gate"),
+             ("must be stopped", f"{given['lockout']['earlier']} straight into {given['lockout']['later']}")])
 
 # %% tags=["form"]
 sheet.form(

@@ -209,7 +209,7 @@ given_table(f"Counted: {apart['turns']} turn{'s' if apart['turns'] > 1 else ''},
 # %% tags=["rig"]
 odd = given["apart"]["odd"]
 given_table(f"A wheel of another unit may have been fitted in {odd['gear'][1].lower()}",
-            ["", "driving, teeth", "driven, teeth"],
+            ["wheels", "driving, teeth", "driven, teeth"],
             [("as it should be", odd["driving"], odd["driven"]), ("with the other wheel", odd["driving"], odd["fitted"])])
 
 # %% tags=["form"]
@@ -394,7 +394,7 @@ ref("play-when", "now", weight=1.5, outcome="side-gear-play", lesson=where, slip
 
 # %% tags=["rig"]
 gap = given["gap"]
-given_table(f"Ring gaps, mm{gap.get('source', '')}", ["", "place 1", "place 2", "place 3", "new", "least"],
+given_table(f"Ring gaps, mm{gap.get('source', '')}", ["ring", "place 1", "place 2", "place 3", "new", "least"],
             [(one["name"], *(f"{mm:.2f}" for mm in readings), f"{one['new_mm']:.2f}", f"{one['least_mm']:.2f}")
              for one, readings in ((gap["ring"], gap["readings_mm"]), (gap["other"], gap["other"]["readings_mm"]))])
 

@@ -35,7 +35,7 @@ sheet.form(
     "stop",
     sheet.choice("stop-do", "What do you do with the unit?", options=given["stop"]["do"]),
     sheet.choice("stop-why", "Why can this fault hurt somebody?", options=given["stop"]["why"]),
-    sheet.choices("stop-never", "Which of these does nobody do with it?", options=given["stop"]["never"]),
+    sheet.choices("stop-never", "Which of these must nobody do with it?", options=given["stop"]["never"]),
 )
 
 # %% tags=["reference"]
@@ -95,7 +95,7 @@ ref("explain-all", fits, outcome="explain-symptom", lesson=f"{where}#from-sympto
 
 # %% tags=["rig"]
 n = given["next"]
-given_table("One of these it is", ["", "misbuild", "often, in 1000"], [row[1:] for row in n["suspects"]])
+given_table("One of these is in the unit", ["letter", "misbuild", "often, in 1000"], [row[1:] for row in n["suspects"]])
 
 # %% tags=["rig"]
 given_table("What each check would show", ["check", "minutes", "shows"], [row[1:] for row in n["checks"]])
@@ -173,7 +173,7 @@ ref("dead-which", {key for key, _ in given["dead"]["checks"] if key not in telli
 
 # %% tags=["rig"]
 p = given["plan"]
-given_table("One of these it is", ["", "misbuild", "often, in 1000"], [row[1:] for row in p["suspects"]])
+given_table("One of these is in the unit", ["letter", "misbuild", "often, in 1000"], [row[1:] for row in p["suspects"]])
 
 # %% tags=["rig"]
 given_table("The checks", ["no.", "check", "minutes", "shows"], [row[1:] for row in p["checks"]])
@@ -301,7 +301,7 @@ ref("silent-sure", kind, outcome="know-limits", weight=2, lesson=at_lesson,
 
 # %% tags=["rig"]
 c = given["count"]
-given_table(f"Counted in {c['gear'][1].lower()}", ["", ""],
+given_table(f"Counted in {c['gear'][1].lower()}", ["what", "value"],
             [*((f"{words}: teeth that drive, teeth driven", f"{a}, {b}") for words, a, b in c["wheels"]),
              ("turns of the wheels, as told", f"{c['turns']:g}"), ("turns of the input shaft, counted", f"{c['seen']:g}"),
              ("smallest part of a turn that is read", f"{c['step']:g}")])
@@ -348,7 +348,7 @@ ref("count-says", judged, outcome="doubt-reading", weight=4, lesson=at_lesson,
 
 # %% tags=["rig"]
 k = given["cord"]
-given_table(f"{k['name']}: the pull", ["", "value"],
+given_table(f"{k['name']}: the pull", ["what", "value"],
             [("the scale shows", f"{k['shown_n']:g} N"), (f"of which: {k['other'].lower()}", f"{k['alone_n']:g} N"),
              ("radius of the drum", f"{k['drum_mm']:g} mm"), ("limits of the pull for this pair", f"{k['low_n']} to {k['high_n']} N"),
              ("doubt of the reading", f"{k['doubt_n']:g} N"), ("another time, another unit", k["false"][1])])

@@ -35,7 +35,7 @@ wrenches = unit.fasteners.wrenches
 # %% [markdown]
 # ## The micrometer
 #
-# One turn of the thimble moves the spindle **half a millimetre**. The thimble has 50 lines, so one line is 0.01 mm.
+# The **sleeve** stands still and the **thimble** turns round it; the long line along the sleeve is the **datum**. One turn of the thimble moves the spindle **half a millimetre**. The thimble has 50 lines, so one line is 0.01 mm.
 #
 # 1. Last line open **above** the datum: whole millimetres.
 # 2. Is a line **below** it open too? Then add 0.50.
@@ -69,12 +69,12 @@ given_table(
 )
 
 # %% [markdown]
-# Force bends the frame: two lines too far and no warning. The ratchet gives everybody the same hand.
+# Closed by force, the frame bends: two lines too far and no warning. The ratchet gives everybody the same hand.
 
 # %% [markdown]
 # ## The vernier, and where your eye is
 #
-# The depth gauge has no thimble. Its vernier has 20 spaces in 19 mm, so each is 0.05 mm short of a millimetre. The vernier line that meets a main line tells the twentieths; vernier figures count them.
+# The depth gauge has no thimble. Its vernier has 20 spaces in 19 mm, so each is 0.05 mm short of a millimetre. The vernier line that meets a main line tells the twentieths; the figures on the vernier number its lines.
 #
 # **Predict:** the vernier's edge lies 0.3 mm above the main scale. You look from the left. Does the reading come out right?
 
@@ -111,7 +111,7 @@ given_table(
 # %% [markdown]
 # ## A tool for the tolerance
 #
-# Workshop rule: the tool should tell a **tenth** of the tolerance (common practice, no source). Tolerance means the whole width, from lower to upper limit.
+# Workshop rule: the tool should show a **tenth** of the tolerance (common practice, no source). Tolerance means the whole width, from lower to upper limit.
 #
 # **Predict:** which of these will do for a shaft between 24.97 and 25.02 mm?
 
@@ -125,7 +125,7 @@ given_table(
 )
 
 # %% [markdown]
-# Only the comparator. Yet the finest is not always best: it must also **reach** the place, and a tool finer than needed costs time. A feeler measures a gap, a depth gauge a step, a dial a **movement**. When nothing meets the rule, say so, and see what the doubt leaves of the tolerance.
+# Only the comparator: a fine dial, set to nought on a gauge block of known size. Yet the finest is not always best: it must also **reach** the place, and a tool finer than needed costs time. A feeler measures a gap, a depth gauge a step, a dial a **movement**. When nothing meets the rule, say so, and see what the doubt leaves of the tolerance.
 
 # %% [markdown]
 # ## The dial indicator
@@ -169,7 +169,7 @@ cord_bench(unit, unit.bearings.supports[0].id, setting_mm=0.06)
 # - **Range:** its tolerance is promised from a fifth of the top upwards. Below that you guess.
 # - **Click once, stop.** A second pull goes past. Pull slowly at the middle of the grip; a jerk overshoots.
 # - **Direction:** many click one way only. Know the way before you use it on a left-hand thread.
-# - **After use** back it off to its lowest mark, not below. A spring left tight creeps.
+# - **After use** back it off to its lowest mark, not below. A spring that is left tight slackens with time.
 # - Knocked or dropped? Out of use until it has been checked.
 
 # %% tags=["rig"]
@@ -231,7 +231,7 @@ given_table("Doubt of this size, largest first", ["comes from", "adds, mm"],
             [*((name, f"{u:.4f}") for name, u in budget.shares.items()), ("all, doubled", f"{2 * budget.u:.4f}")])
 
 # %% [markdown]
-# You cannot say. Claim *inside* only if the reading keeps its doubt away from both limits, *outside* only if it is beyond a limit by more than the doubt. In between the honest word is **not proved**: measure better, or treat it as bad.
+# You cannot say. Claim *inside* only if the reading lies further from both limits than its doubt, *outside* only if it is beyond a limit by more than the doubt. In between the honest word is **not proved**: measure better, or treat it as bad.
 
 # %% tags=["rig"]
 given_table("Limits 25.00 to 25.05 mm, doubt 0.010 mm", ["reading, mm", "you may say"],

@@ -120,7 +120,7 @@ shim_choice(hub, bearings)
 # %% [markdown]
 # ## What the measurement is worth
 #
-# No reading is exact. Three things blur it: the tool shows steps, you do not repeat perfectly, and the tool itself may be off.
+# No reading is exact. Three things blur it: the tool shows steps (its **resolution**), you do not repeat perfectly (**repeatability**), and the tool itself may be off (**calibration**).
 #
 # **Predict:** four readings, each good to about a hundredth. How good is the shim that comes out of all four: one hundredth, two, or four?
 
@@ -142,12 +142,12 @@ given_table("All of it together", ["combined, µm", "times about 2, µm", "meani
 #
 # An error that two readings **share**, as of the one gauge that took both bearings, does not even out. It counts twice.
 #
-# So it pays to better the largest one first. Halving a small one changes nothing.
+# So improve the largest one first. Halving a small one changes next to nothing.
 
 # %% [markdown]
 # ## The trial fit
 #
-# The other way to find a shim: fit a thin one, read the end float, add what is missing. Set the dial against the shaft's end, pull, read, push, read. The **difference** is the float; where the dial stands at zero does not matter.
+# The other way to find a shim: fit a thin one, read the end play, add what is missing. End play read on a dial is called **end float**. Set the dial against the shaft's end, pull, read, push, read. The **difference** is the float; where the dial stands at zero does not matter.
 #
 # **Predict:** the rings have just been fitted. Will the first reading be too large or too small?
 #
@@ -157,7 +157,7 @@ given_table("All of it together", ["combined, µm", "times about 2, µm", "meani
 shim_bench(unit, "differential", trial=(0.88,))
 
 # %% [markdown]
-# Too small. Rollers that have not run to their rib stand proud, and hide play that comes back later. Turn the shaft under hand load until the reading stays.
+# Too small. A taper roller leans on a **rib**, the shoulder at its thick end. Rollers that have not yet run home to it stand proud, and hide play that comes back later. Turn the shaft under hand load until the reading stays.
 #
 # Now set the plunger to *just touching* and to *one turn*. A plunger that leaves the shaft cannot follow it: the total comes out short. Press it in by more than the float.
 #
@@ -219,10 +219,12 @@ pair = bearing.Pair.from_support(diff, bearings)
 loads = tuple(Q(load, "N") for load in diff.radial_load_n)
 curve = bearing.life_against_setting(pair, Q(np.linspace(-0.15, 0.12, 82), "mm"), loads,
                                      Q(diff.axial_load_n, "N"), Q(diff.speed_rpm, "rpm"))
-life_over_setting(curve, "The differential, at its running setting")
+life_over_setting(curve, "The differential at its running setting")
 
 # %% [markdown]
 # Too tight. A little preload shares the load among more rollers and life rises; past the best point it falls off a cliff, because the bearings now work against each other. The scale is the setting **when it runs**: the cold preload is larger, since heat takes some away.
+#
+# Life here is what nine of ten such pairs reach, called L10. The dash-dotted line is the short reckoning of bearing catalogues with their factors e and Y, for comparison.
 #
 # - **Too much:** hot bearing, blue or brown raceways, high cord, early pitting.
 # - **Too little:** gears walk, noise changes with pull and overrun, teeth wear at one end, seals weep.

@@ -59,7 +59,7 @@ sealant_rig(
 # %% [markdown]
 # ## A film, not a bead
 #
-# The next face is clean and bare, and its oil way bears a lump of 0.8 mm. Try three things, and close the face after each:
+# The next face is clean and bare, and the oil way beside it bears no lump larger than 0.8 mm. Try three things, and close the face after each:
 #
 # 1. a film of 0.03 mm on every stretch;
 # 2. a film of 0.1 mm on every stretch;
@@ -110,7 +110,7 @@ given_table(
 # %% [markdown]
 # Twice the diameter is **four times** the film. That is why a bead that looks only a little fat makes such a lump.
 #
-# **Predict:** which of these beads would you use beside an oil way that bears a lump of 0.8 mm? Check your answer in the last column.
+# **Predict:** which of these beads would you use beside an oil way that bears no lump larger than 0.8 mm? Check your answer in the last column.
 
 # %% [markdown]
 # ## Round every bolt hole
@@ -194,10 +194,10 @@ changes = [("as it is", {}), ("half the clamp", {"clamp": Q(10, "kN")}),
            ("twice the width", {"width": Q(24, "mm")}), ("half the gap", {"end": Q(0.025, "mm")})]
 given_table("600 mm of face, 12 mm wide, 80 Pa·s, 20 kN, from 0.3 to 0.05 mm",
             ["change", "seconds"],
-            [(name, f"{film.squeeze_time_strip(**{**base, **new}).m_as('s'):.0f}") for name, new in changes])
+            [(name, f"{film.squeeze_time_strip(**{**base, **new}).m_as('s'):.1f}") for name, new in changes])
 
 # %% [markdown]
-# Width counts with its cube and the gap with its square. While paste is still flowing the bolts lose clamp. That is one reason why the last round of tightening is repeated. It is a guide value: real paste also has a yield stress, below which it does not flow at all.
+# Of the three, half the gap. The gap counts with its square, and width even with its cube. While paste is still flowing the bolts lose clamp. That is one reason why the last round of tightening is repeated. It is a guide value: real paste also has a yield stress, below which it does not flow at all.
 
 # %% [markdown]
 # ## Which sealant

@@ -48,11 +48,11 @@ gate_rig(unit, misbuilds=[])
 # %% [markdown]
 # ## Detents: what holds a gear in
 #
-# A spring presses a ball into a V notch in the rail. To leave the notch the rail has to lift the ball up the flank, against the spring and against friction:
+# A spring presses a ball into a V notch in the rail. To leave the notch the rail has to lift the ball up the flank, against the spring and against friction, until it stands on the edge of the notch, the **crest**:
 #
 # **force along the rail = spring force × tan(flank angle + friction angle)**
 #
-# The friction angle is the angle whose tangent is the friction coefficient. The flank angle is measured from the rail's axis.
+# The friction angle is the angle whose tangent is the friction coefficient. The flank angle is measured from the rail's axis. The **rate** of a spring is the force that it gains for each millimetre it is pressed together.
 #
 # **Predict:** the same spring on a steeper flank. Does the rail need more force or less?
 
@@ -104,7 +104,7 @@ given_table(f"60 N along the rail, finger of {radius.magnitude:g} mm: {torque.ma
 #
 # A pin lies between two rails. It is a little longer than the gap between them, so it always stands in a notch of one rail. Move one rail out of neutral, and its round side pushes the pin into the notch of the other: that one is locked.
 #
-# **Predict:** with first engaged, which pin locks which rail? Watch the right-hand panel above while you engage first, then fifth.
+# **Predict:** with first engaged, which pin locks which rail? Watch the right-hand panel of the first picture on this page while you engage first, then fifth.
 
 # %% tags=["rig"]
 given_table("The pins of this unit", ["pin", "between"],
@@ -128,7 +128,7 @@ given_table(f"{pin.name}: notch {pin.notch_mm} mm, gap {pin.gap_mm} mm, flank {p
              for mm, p in play.items()])
 
 # %% [markdown]
-# Half a millimetre off the pin gives the second rail most of a millimetre. That alone engages nothing, but it brings the sleeve towards its gear while another gear drives. Renew worn pins, all of them.
+# A pin that is one millimetre too short gives the second rail most of a millimetre. That alone engages nothing, but it brings the sleeve towards its gear while another gear drives. Renew worn pins, all of them.
 
 # %% [markdown]
 # ## Lockout: not straight from fifth into reverse
@@ -226,6 +226,11 @@ given_table("A pin of 24 mm in a hub of 26 mm",
 
 # %% [markdown]
 # The limit here is 0.5 mm at each end. On a real unit the maker's manual says how deep.
+
+# %% [markdown]
+# ## How you are marked
+#
+# A list of moves is tried on the mechanism itself: every list that proves what it should counts. Where an answer builds on an earlier one, a slip is charged once. The proof of the lockout, the reading of a record, and why and how two gears at once are kept impossible are **must-pass**.
 
 # %% [markdown]
 # ## Where this comes from

@@ -82,6 +82,8 @@ gear_rig(unit, engaged=[third], held=train.differential.right)
 # ## What a count can tell
 #
 # You read a mark to a **least count**: on this unit an eighth of a turn. The reading may be half of that off, either way. Two gears whose counts lie less than two least counts apart can be taken for each other.
+#
+# The picture shows the count of every gear, as the marks read it, and how far it may be off.
 
 # %% tags=["rig"]
 count_by_gear(train, 1, ONE)
@@ -132,7 +134,7 @@ given_table("The ring gear's turns are the average", ["ring gear", "left wheel",
 gear_rig(unit, engaged=[second, top])
 
 # %% [markdown]
-# Input shaft, output shaft and ring gear are locked. **The wheels are not:** they still turn against each other. A hand or a rag near a drive shaft is not safe because the train is locked.
+# Input shaft, output shaft and ring gear are locked. **The wheels are not:** they still turn against each other. A locked train does not make it safe to have a hand or a rag near a drive shaft.
 #
 # Try first with second: one **sleeve** serves both, and it can be in one gear only. Choose two gears of different sleeves.
 
@@ -166,7 +168,7 @@ gap_by_wear(train.synchronisers[-1])
 ring = train.synchronisers[-1]
 cone = (Q(ring.mean_diameter_mm, "mm"), Q(ring.half_angle_deg, "degree"))
 given_table("Pushed with 600 N", ["friction", "cone torque, N·m"],
-            [(mu, f"{geartrain.cone_torque(Q(600, 'N'), mu, *cone).m_as('N*m'):.1f}")
+            [(f"{mu:.2f}", f"{geartrain.cone_torque(Q(600, 'N'), mu, *cone).m_as('N*m'):.1f}")
              for mu in ring.friction])
 
 # %% [markdown]
@@ -184,11 +186,11 @@ given_table("Pushed with 600 N", ["friction", "cone torque, N·m"],
 # %% tags=["rig"]
 play = train.differential.side_gear_play
 given_table(f"Play wanted: {play.play_mm[0]:g} to {play.play_mm[1]:g} mm", ["washer, mm", "play then, mm"],
-            [(thick, f"{geartrain.play_with_washer(Q(0.28, 'mm'), Q(0.9, 'mm'), Q(thick, 'mm')).m_as('mm'):.2f}")
+            [(f"{thick:.2f}", f"{geartrain.play_with_washer(Q(0.28, 'mm'), Q(0.9, 'mm'), Q(thick, 'mm')).m_as('mm'):.2f}")
              for thick in play.washers_mm])
 
 # %% [markdown]
-# The gauge itself is good to about a hundredth. So take the washer that brings the play well inside its limits, not the one that just scrapes in.
+# Below zero the washer does not go in. The gauge itself is good to about a hundredth. So take the washer that brings the play well inside its limits, not the one that just scrapes in.
 
 # %% [markdown]
 # ## Road speed and speed drive
@@ -219,7 +221,7 @@ checks = ["fit-rear-plate", "check-output-drag", "fit-gate-cover", "check-gears"
 order_bench(unit, [step for step in checks if step in {o.id for o in unit.operations}])
 
 # %% [markdown]
-# Look at the reasons it gives: most of them are *blinds*. A check at the wrong time is worse than none, because you believe it.
+# Move the steps about and read the reasons. Where a step *makes a check worthless*, the check stands where it cannot show its fault. Such a check is worse than none, because you believe it.
 
 # %% [markdown]
 # ## How you are marked

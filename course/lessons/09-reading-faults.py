@@ -36,6 +36,8 @@ name = {one.id: one.name for one in (*section.misbuilds, *section.checks)}
 #
 # The build goes forwards: somebody does something wrongly, and a check shows it. The picture has one row for each misbuild of this unit, one column for each final check. Each square comes from working the models of gate, bearings, bolts, film and gears with that misbuild in them.
 #
+# The names at the side are short: *diff* is the differential, *through pin* the small pin in the middle rail.
+#
 # **Predict:** are there misbuilds that show in no check? Are there two rows that look the same?
 
 # %% tags=["rig"]
@@ -68,7 +70,7 @@ given_table("What explains it alone", ["seen", "misbuilds"], rows)
 #
 # Now search yourself. Say what each check showed; the board lists what explains all of it with as few misbuilds as possible, what each further check would tell, and what you have spent.
 #
-# **Try:** the lockout is not stopped. Take it back. Then: oil came out, but nobody noted where. Which check would you make next?
+# **Try:** the direct shift from fifth to reverse is not stopped. Take it back. Then: oil came out, but nobody noted where. Which check would you make next?
 
 # %% tags=["rig"]
 fault_board_rig(unit)
@@ -116,7 +118,7 @@ given_table("Checks on the four suspects", ["check", "minutes", "tells, bit", "b
 # %% tags=["rig"]
 checks = ("prove-lockout", "feel-detents", "pull-output")
 plans = [checks, ("feel-detents", "prove-lockout", "pull-output"), faults.quickest_plan(unit, checks, suspects)]
-given_table("Three checks for the same four suspects", ["order", "average, min", *(name[one[0]] for one in suspects)],
+given_table("Three checks for the same four suspects", ["order", "average, min", *(one[0].replace("-", " ") for one in suspects)],
             [(", then ".join(plan).replace("-", " "), f"{faults.expected_minutes(unit, plan, suspects).m_as('min'):.1f}",
               *(f"{faults.minutes_spent(unit, plan, suspects, one).m_as('min'):g}" for one in suspects)) for plan in plans])
 
@@ -181,7 +183,7 @@ given_table("A pull that was not taken as it should be", ["what was done", "the 
 check = section.check_by_id("pull-neutral")
 pulls = [(what, faults.pull(check, faults.as_built(unit, [section.misbuild_by_id(one)] if one else []))) for what, one in
          (("as it should be", ""), ("shim too thick", "diff-shim-too-thick"), ("shim left out", "diff-shim-left-out"))]
-given_table("The pull in neutral", ["differential", "scale, N", "of it output shaft, N", "rest, N", "limits, N"],
+given_table("The pull in neutral", ["differential", "scale, N", "output shaft, N", "rest, N", "limits, N"],
             [(what, p.shown_n, p.alone_n, p.rest_n, f"{p.low_n:.0f} to {p.high_n:.0f}") for what, p in pulls])
 
 # %% [markdown]
@@ -199,6 +201,11 @@ given_table("The pull in neutral", ["differential", "scale, N", "of it output sh
 # 3. **List** every misbuild that explains all of it; one at a time first, then two.
 # 4. **Choose** the check that tells most for its minutes. Doubt a reading before you believe it.
 # 5. When no check can tell more, **strip where you can see it**. Mend, and make **all** checks again.
+
+# %% [markdown]
+# ## How you are marked
+#
+# Records, checks and figures are your own. Every misbuild that explains all that was seen is right; no mark depends on the minutes that you spend on your own unit. Where an answer builds on an earlier one, a slip is charged once. What is done with a unit that could hurt somebody is **must-pass**.
 
 # %% [markdown]
 # ## Where this comes from

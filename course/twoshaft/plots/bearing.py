@@ -35,7 +35,7 @@ def preload_when_warm(
         f"{support.name}: warm, {change.sentence}; {states[0]} at the bench becomes {states[1]}."
     )
     axes = new_axes(
-        title, "setting [mm]: end play below 0, interference above", "preload of the pair [kN]"
+        title, "setting [mm]: end play below 0, preload above", "preload of the pair [kN]"
     )
     values = [setting.magnitude for setting in points.values()]
     reach = max(0.05, np.ptp(values))
@@ -84,7 +84,7 @@ def life_over_setting(curve: LifeCurve, name: str = "The pair") -> Picture:
         "more preload soon costs most of its life."
     )
     axes = new_axes(
-        title, "setting [mm]: end play below 0, interference above", "life L10 [h], log scale"
+        title, "setting [mm]: end play below 0, preload above", "life L10 [h], log scale"
     )
     x = curve.interference_mm
     axes.set_yscale("log")
@@ -104,7 +104,7 @@ def life_over_setting(curve: LifeCurve, name: str = "The pair") -> Picture:
     axes.axvline(0, color=style.INK, lw=style.THIN_PX, ls=(0, (2, 3)))
     at = (best, curve.both_h.max())
     axes.plot(*at, "D", color=style.OKABE_ITO["green"], ms=10, zorder=4)
-    label(axes, f"best: {best:+.3f} mm, {at[1]:,.0f} h", at, (45, 30), ha="left")
+    label(axes, f"best: {best:+.3f} mm, {_hours(at[1])} h", at, (45, 30), ha="left")
     axes.set_ylim(top=2.5 * max(at[1], curve.left_h.max(), curve.right_h.max()))
     legend(axes, loc="lower left")
     alt = (
@@ -112,6 +112,11 @@ def life_over_setting(curve: LifeCurve, name: str = "The pair") -> Picture:
         f"{ends[1]:.0%} at {x[-1]:+.3f} mm."
     )
     return Picture(axes.figure, alt)
+
+
+def _hours(hours: float) -> str:
+    """Three figures are as many as a life is worth; a narrow space parts the thousands."""
+    return f"{float(f'{hours:.3g}'):,.0f}".replace(",", "\u202f")
 
 
 def _state(setting: Q, force_kn: float) -> str:

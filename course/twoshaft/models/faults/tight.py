@@ -88,7 +88,10 @@ def leaks(check, built: AsBuilt) -> list[Sign]:
             found.append(Sign(f"oil-{face.id}-all-round", f"oil all round: {face.name.lower()}"))
         else:
             found += [
-                Sign(f"oil-{face.id}-{hole}", f"oil near {hole.replace('-', ' ')} of {face.id}")
+                Sign(
+                    f"oil-{face.id}-{hole}",
+                    f"oil near {hole.replace('-', ' ')}: {face.name.lower()}",
+                )
                 for hole in near
             ]
     for group in check.groups:

@@ -23,7 +23,7 @@ SURER = {
 }
 WAYS = {
     "same": "The same way as the left wheel",
-    "other": "The other way round than the left wheel",
+    "other": "The other way from the left wheel",
     "either": "Now one way, now the other",
 }
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property, lru_cache
 
 import numpy as np
 
@@ -55,7 +56,7 @@ class Fastening:
 
     @classmethod
     def of(cls, unit: Unit, identifier: str) -> Fastening:
-        """Take a group from a unit.
+        """Take a group from a unit; cached, so that its flange keeps what it has solved.
 
         Raises
         ------
@@ -64,38 +65,7 @@ class Fastening:
         OutOfRangeError
             If a figure of the group lies outside the joint model.
         """
-        section = unit.fasteners
-        if section is None or identifier not in {group.id for group in section.groups}:
-            raise UnitFileError(
-                f"the unit has no fastener group '{identifier}'",
-                where=unit.where("fasteners"),
-                mend="add it to the groups under fasteners",
-            )
-        group = section.group(identifier)
-        thread = Thread.named(group.thread)
-        wrench = _by_id(section.wrenches, group.wrench)
-        points, width, joint = _flange_of(unit, group)
-        return cls(
-            group=group,
-            thread=thread,
-            seat=Seat(group.head_mm / 1e3, group.hole_mm / 1e3),
-            steel=strength(group.strength, Q(thread.d_m, "m")),
-            states={s.id: Friction(s.name, s.thread, s.head, "unit file") for s in section.states},
-            wrench=TorqueWrench(
-                wrench.name,
-                wrench.low_nm,
-                wrench.high_nm,
-                wrench.step_nm,
-                wrench.length_mm / 1e3,
-                wrench.kind,
-                wrench.tool_class,
-            ),
-            adapter=_by_id(section.adapters, group.adapter) if group.adapter else None,
-            metal=_by_id(section.metals, group.tapped.metal) if group.tapped else None,
-            positions_m=points,
-            width_m=width,
-            joint_n_m3=joint,
-        )
+        return _fastening(unit, identifier)
 
     @property
     def friction(self) -> Friction:
@@ -199,6 +169,10 @@ class Fastening:
         UnitFileError
             If the unit file gives the group no flange.
         """
+        return self._face
+
+    @cached_property
+    def _face(self) -> Face:
         flange = self.group.flange
         if flange is None:
             raise UnitFileError(
@@ -214,6 +188,42 @@ class Fastening:
             gap_m=np.array(flange.gap_um) * 1e-6 if flange.gap_um else None,
             elastic_pa=flange.elastic_gpa * 1e9,
         )
+
+
+@lru_cache(maxsize=128)
+def _fastening(unit: Unit, identifier: str) -> Fastening:
+    section = unit.fasteners
+    if section is None or identifier not in {group.id for group in section.groups}:
+        raise UnitFileError(
+            f"the unit has no fastener group '{identifier}'",
+            where=unit.where("fasteners"),
+            mend="add it to the groups under fasteners",
+        )
+    group = section.group(identifier)
+    thread = Thread.named(group.thread)
+    wrench = _by_id(section.wrenches, group.wrench)
+    points, width, joint = _flange_of(unit, group)
+    return Fastening(
+        group=group,
+        thread=thread,
+        seat=Seat(group.head_mm / 1e3, group.hole_mm / 1e3),
+        steel=strength(group.strength, Q(thread.d_m, "m")),
+        states={s.id: Friction(s.name, s.thread, s.head, "unit file") for s in section.states},
+        wrench=TorqueWrench(
+            wrench.name,
+            wrench.low_nm,
+            wrench.high_nm,
+            wrench.step_nm,
+            wrench.length_mm / 1e3,
+            wrench.kind,
+            wrench.tool_class,
+        ),
+        adapter=_by_id(section.adapters, group.adapter) if group.adapter else None,
+        metal=_by_id(section.metals, group.tapped.metal) if group.tapped else None,
+        positions_m=points,
+        width_m=width,
+        joint_n_m3=joint,
+    )
 
 
 def _by_id(entries, identifier: str):

@@ -8,9 +8,9 @@ from typing import Literal
 
 import numpy as np
 
-from twoshaft.models.shift.mechanism import Mechanism, State
+from twoshaft.models.shift.mechanism import Mechanism, State, mechanism
 from twoshaft.models.shift.search import Reach, reach
-from twoshaft.units.sections.shift import Drive
+from twoshaft.units.sections.shift import Drive, Shift
 
 Verdict = Literal["holds", "fails", "unreliable", "not tried"]
 
@@ -91,9 +91,8 @@ def _sentence_start(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
-@lru_cache(maxsize=64)
 def prove_by_hand(machine: Mechanism) -> HandProof:
-    """Try every gear and every direct shift that must be stopped; cached by mechanism.
+    """Try every gear and every direct shift that must be stopped; cached by what it is made from.
 
     Parameters
     ----------
@@ -103,6 +102,13 @@ def prove_by_hand(machine: Mechanism) -> HandProof:
     -------
     HandProof
     """
+    return _prove(machine.shift, machine.step_mm)
+
+
+@lru_cache(maxsize=512)
+def _prove(shift: Shift, step_mm: float) -> HandProof:
+    """The proof alone is kept: it is small, while a mechanism's tables are some megabytes."""
+    machine = mechanism(shift, step_mm)
     found = reach(machine)
     gears = [g for rail in machine.shift.rails for g in (rail.low, rail.high) if g]
     ways = {

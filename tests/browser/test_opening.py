@@ -123,7 +123,7 @@ def stored(folder, name):
 
 
 def test_forms_are_there_on_opening_and_an_answer_is_kept(
-    learner, lab, wait_until, wait_for_text, screenshot
+    lab, wait_until, wait_for_text, screenshot
 ):
     folder = assignment(lab.here)
     page = opened(lab, "a01/order-of-work-1/small.ipynb")
@@ -293,9 +293,7 @@ def workplace(tmp_path):
     return root
 
 
-def test_from_signing_in_to_a_receipt(
-    learner, start_lab, wait_until, workplace, wait_for_text, screenshot
-):
+def test_from_signing_in_to_a_receipt(start_lab, wait_until, workplace, wait_for_text, screenshot):
     lab = start_lab(workplace, released=released())
     page = lab.open_notebook("start-here.ipynb")
     wait_for_text(page, "Who is working?")

@@ -90,6 +90,9 @@ function renderSealant({ model, el }) {
   const shut = press("Close the face", () => send({ type: "shut", closed: !model.get("view").closed }));
   const flat = make("input", { type: "range", id: freshId("flat"), min: "20", max: "160", step: "10", class: "ts-range" });
   const flatWords = make("output", { for: flat.id });
+  const slide = make("select", { id: freshId("slide"), class: "ts-box" },
+    ...model.get("view").slides.map(([value, words]) => make("option", { value }, words)));
+  slide.addEventListener("change", () => send({ type: "slide", by: slide.value }));
   let next = null; // where the slider stands while the kernel is still at an earlier place
   flat.addEventListener("input", () => {
     flatWords.textContent = `${flat.value} µm`;
@@ -104,6 +107,7 @@ function renderSealant({ model, el }) {
     make("p", { class: "ts-who" }, "Practice. Nothing here is marked or saved."),
     screen.alert, finding, pad.drawing.frame, key,
     make("div", { class: "ts-tools" }, shut,
+      make("span", { class: "ts-pair" }, make("label", { for: slide.id }, "the other face is"), slide),
       make("span", { class: "ts-pair" }, clock, press("1 minute passes", () => send({ type: "time", by: 1 })), press("5 minutes pass", () => send({ type: "time", by: 5 }))),
       make("span", { class: "ts-pair" }, make("label", { for: flat.id }, "faces out of flat by"), flat, flatWords)),
     pad.tools, facts,
@@ -163,6 +167,7 @@ function renderSealant({ model, el }) {
     pad.drawing.svg.classList.toggle("tsp-shut", view.closed);
     pad.drawing.svg.classList.toggle("tsp-clean", view.closed || view.clean);
     finding.textContent = view.finding;
+    slide.value = view.slide;
     clock.textContent = `minute ${view.minute}`;
     shut.textContent = view.closed ? "Lift the face off again" : "Close the face";
     if (next === null) {

@@ -22,9 +22,11 @@ from twoshaft.models.film import (
     State,
     Work,
     half_round_radius,
+    slide,
     stroke,
 )
 from twoshaft.plots import style
+from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 
 RIGS = "twoshaft.rigs"
@@ -34,6 +36,15 @@ OILY, DIRTY = 16, 32
 LEAST_DOT_MM, SIZE_MM = 0.2, 0.2
 FLAT_UM = (20, 160)
 MOST_MINUTES = 600
+SLIDES = {
+    "straight": ("placed straight down", (0, 0)),
+    "left-3": ("slid by 3 mm to the left", (-3, 0)),
+    "left-6": ("slid by 6 mm to the left", (-6, 0)),
+    "right-6": ("slid by 6 mm to the right", (6, 0)),
+    "up-6": ("slid by 6 mm upwards", (0, 6)),
+    "down-6": ("slid by 6 mm downwards", (0, -6)),
+}
+"""How the other face comes on: in words, and its way over the film along x and y [mm]."""
 REASONS = {
     State.EMPTY: "the gap is not filled",
     State.OILY: "sealant does not hold on oil",
@@ -105,6 +116,7 @@ class SealantRig(Screen):
         self._start = [(entry, 0.0) for entry in start]
         self._passes = list(self._start)
         self._minute, self._closed = float(minute), closed
+        self._slide = "straight"
         self._film: Film | None = None
         read_entries([entry for entry, _ in self._passes], self.work.face)
         view, grid = self._seen()
@@ -125,6 +137,8 @@ class SealantRig(Screen):
             self._flatten(_number(message.get("um")))
         elif kind == "shut":
             self._closed = bool(message.get("closed"))
+        elif kind == "slide" and str(message.get("by")) in SLIDES:
+            self._slide = str(message["by"])
         else:
             return
         if kind in ("remove", "clear"):
@@ -172,15 +186,19 @@ class SealantRig(Screen):
     def _seen(self) -> tuple[dict[str, Any], bytes]:
         """What the browser shows: words and places, and the grid as bytes."""
         work, film = self.work, self.film
-        closed = work.close_film(film, self._minute) if self._closed else None
+        closed = work.close_film(self._set_down(film), self._minute) if self._closed else None
         land = work.land
         codes = closed.seal.state if closed else _film_codes(film)
         finding, facts = _told_closed(closed) if closed else self._told_open()
+        if closed:
+            facts.append(["The other face was", self._slid_words(closed)])
         view = {
             "entries": [entry for entry, _ in self._passes],
             "notes": [f"minute {minute:g}" for _, minute in self._passes],
             "minute": self._minute,
             "closed": self._closed,
+            "slide": self._slide,
+            "slides": [[key, words] for key, (words, _) in SLIDES.items()],
             "finding": finding,
             "facts": facts,
             "flat": work.face.form.flatness_um,
@@ -192,6 +210,17 @@ class SealantRig(Screen):
             "lumps": _lumps(closed) if closed else [],
         }
         return view, codes.astype(np.uint8).tobytes()
+
+    def _set_down(self, film: Film) -> Film:
+        way = SLIDES[self._slide][1]
+        return slide(film, Q(np.array(way, dtype=float), "mm")) if any(way) else film
+
+    def _slid_words(self, closed: Closed) -> str:
+        words, beside = SLIDES[self._slide][0], closed.seal.film.beside_m
+        if beside is None:
+            return words
+        dragged = float(beside.sum()) * closed.work.land.cell_m2 * 1e9
+        return f"{words}: that alone dragged {dragged:.0f} mm³ over the edges, on one side of each"
 
     def _told_open(self) -> tuple[str, list[list[str]]]:
         work, film = self.work, self.film

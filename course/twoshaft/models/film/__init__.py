@@ -23,6 +23,7 @@ from twoshaft.models.film.passes import (
     stroke,
 )
 from twoshaft.models.film.seal import Pocket, Seal, State, close
+from twoshaft.models.film.sliding import slide
 from twoshaft.models.film.spreading import spread
 from twoshaft.models.film.surplus import endangers, half_round, half_round_radius, surplus
 from twoshaft.models.film.work import Closed, Pace, Spot, Work
@@ -57,6 +58,7 @@ __all__ = [
     "line_mm",
     "nearest_stretch",
     "ready_for_oil",
+    "slide",
     "spread",
     "squeeze_gap_disc",
     "squeeze_gap_strip",

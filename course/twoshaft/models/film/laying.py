@@ -112,6 +112,8 @@ class Film:
         Shape (ny, nx).
     laid_m3, lost_m3, wiped_m3 : float
         Volume laid in all, fallen beside the face, and taken off with a cloth [m³].
+    beside_m : numpy.ndarray, optional
+        What a slid face has dragged over the edges, shape (ny, nx) [m]; None if it was not slid.
     """
 
     land: Land
@@ -122,6 +124,7 @@ class Film:
     laid_m3: float = 0.0
     lost_m3: float = 0.0
     wiped_m3: float = 0.0
+    beside_m: np.ndarray | None = None
 
     @classmethod
     def bare(cls, land: Land) -> Film:

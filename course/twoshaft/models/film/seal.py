@@ -260,7 +260,8 @@ def close(film: Film, sealant: Sealant, minute: float, clamps: dict[str, Q] | No
     state[~land.is_face] = State.NO_FACE
     leaks = find_leaks(land, state == State.SEALED)
     clamp_n = sum(land.clamps_n(clamps).values())
-    return Seal(film, clamp_n, gap_m, after.thickness_m, after.over_m, state, leaks, pockets)
+    over_m = after.over_m if film.beside_m is None else after.over_m + film.beside_m
+    return Seal(film, clamp_n, gap_m, after.thickness_m, over_m, state, leaks, pockets)
 
 
 def _stale(film: Film, sealant: Sealant, minute: float) -> np.ndarray:

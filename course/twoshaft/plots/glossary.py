@@ -12,8 +12,8 @@ from twoshaft.plots.style import css_variables
 _CSS = """
 .twoshaft dl.terms { font: var(--ts-text) var(--ts-font); color: var(--ts-ink);
   max-width: 70ch; margin: var(--ts-grid) 0; }
-.twoshaft dl.terms dt { font-weight: 600; margin-top: var(--ts-grid); float: none;
-  width: auto; }
+.twoshaft dl.terms dt { font-weight: 600; margin-top: var(--ts-grid); }
+.twoshaft dl.terms dt, .twoshaft dl.terms dd { float: none; width: auto; }
 .twoshaft dl.terms dd { margin: 0 0 0 16px; }
 .twoshaft dl.terms .where { font-size: var(--ts-small); }
 .twoshaft p.index { font: var(--ts-text) var(--ts-font); color: var(--ts-ink); max-width: 70ch;

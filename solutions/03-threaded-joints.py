@@ -277,7 +277,7 @@ given_table("Bolt and hole", ["", ""], [
     ("hole", alloy["metal"]),
     ("thread of bolt and hole that meets", f"{alloy['meets_mm']:g} mm"),
     ("good thread in the hole, to its end", f"{alloy['good_mm']:g} mm"),
-    ("each millimetre of it carries", f"{alloy['per_mm_kn']:g} kN before it strips"),
+    ("each millimetre of thread that meets carries", f"{alloy['per_mm_kn']:g} kN before it strips"),
     ("most clamp that the torque can leave", f"{alloy['most_kn']:g} kN"),
 ])
 
@@ -425,7 +425,7 @@ ref("blind-do", key[asked["blind_do"]["id"]], outcome="blind-holes", weight=3, m
 # %% [markdown] tags=["task"]
 # ## 6. Tighten a cover and read it
 #
-# Tighten the cover below: start all bolts by hand, then pull each once to the full torque **in the order of the table**. Read the clamps. The spread is the largest less the smallest clamp, over the clamp aimed at.
+# Tighten the cover below: start all bolts by hand, then pull each once to the full torque **in the order of the table**. Read the clamps. The spread is the largest less the smallest clamp, divided by the clamp aimed at.
 #
 # Then go on in the same order, round by round, until the spread is what the joint bears. If you lose count, start again. *7 points.*
 
@@ -442,7 +442,7 @@ face_tightening(unit, given["face"]["group"], torque=Q(given["face"]["torque_nm"
 sheet.form(
     "face",
     sheet.choice("face-loosest", "Which bolt is loosest after the first round?", options=given["face"]["bolts"]),
-    sheet.number("face-clamp", "What clamp has it then?", "kN"),
+    sheet.number("face-clamp", "How much clamp does it have then?", "kN"),
     sheet.number("face-spread", "What is the spread after the first round?", "%"),
     sheet.number("face-rounds", "After how many rounds in all is the spread what the joint bears?"),
     sheet.choice("face-why", given["asked"]["rounds"]["story"], options=given["asked"]["rounds"]["options"]),

@@ -144,7 +144,7 @@ ref("press-do", do, outcome="judge-force", weight=3, lesson=f"{where}#force-of-t
 # %% [markdown] tags=["task"]
 # ## 3. How warm, and how
 #
-# The outer part of a tight pair is to be warmed. Growth = metres of diameter × growth of a metre by a degree × rise. The rise that just frees it comes on top of the room; the margin for handling comes on top of that.
+# The outer part of a tight pair is to be warmed. Growth = diameter in metres × growth of a metre for each degree × rise. Add the rise that just frees it to the temperature of the room, and then the margin for handling. A rise is given in K (kelvin): one K is a step of one °C.
 #
 # **The last question must be right to pass.** *10 points.*
 

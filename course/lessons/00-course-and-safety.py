@@ -22,7 +22,7 @@ safety, jobs = load_safety(), load_jobs()
 # %% [markdown]
 # ## Your work is yours
 #
-# A workshop laptop has one account and many users. So you **sign in** on the page *start-here* with your name and your word, and every form says at its top whose work it is. If it is not you: go back and sign in.
+# A workshop laptop has one account and many users. So you **sign in** on the page *start-here* with your name and the sign-in word from your slip, and every form says at its top whose work it is. If it is not you: go back and sign in.
 #
 # Before you leave, sign out. The laptop does not know who types.
 
@@ -105,7 +105,7 @@ given_table("A sheet as it was marked", ["field", "points", "what became of it"]
 #
 # Bench safety begins with looking. Below is an invented workshop with twelve places. At some of them somebody can get hurt.
 #
-# **Predict** at a glance how many. Then go from place to place, read what can be seen, and judge it: *Stop here* or *Well so*. You are told at once, and why.
+# **Predict** at a glance how many. Then go from place to place, read what can be seen, and judge it: *Stop here* or *Fine as it is*. You are told at once, and why.
 
 # %% tags=["rig"]
 hazard_picture()

@@ -118,7 +118,7 @@ build_simulator(unit)
 #
 # Steps that do not wait for each other can be done at the same time. Then the **longest chain** of steps that wait for each other sets the time: add up the minutes along every chain and take the largest sum. A step of that chain must not start late. Any other step can wait a little.
 #
-# **Predict:** how much quicker is a stage of this unit with as many hands as it can use? The differential's parts all hang together; look at the last column.
+# **Predict:** how much quicker is a stage of this unit with as many hands as it can use? The last column counts the steps of the longest chain: they set the time.
 
 # %% tags=["rig"]
 plans = [(s.name, order.with_many_hands(task)) for s, task in tasks]

@@ -36,7 +36,7 @@ warmed = next(fit.Pressed.of(unit, entry.id) for entry in unit.fits.presses if e
 # %% [markdown]
 # ## Read a fit
 #
-# A fit names a hole and a shaft of one nominal size: **H7/p6**. The letter says where the zone lies, the figure how wide it is. Capitals are holes.
+# A fit names a hole and a shaft of one nominal size: **H7/p6**. Each stands for a **zone**: the sizes that are allowed. The letter says where the zone lies, the figure how wide it is. Capitals are holes. A µm is a thousandth of a millimetre.
 #
 # **Predict:** 50 H7/k6. Is the shaft always tight in the hole?
 
@@ -107,7 +107,11 @@ driven_section(fit.BOTH, fit.BOTH)
 # %% [markdown]
 # ## Warm the part
 #
-# Warm the outer part and it grows. growth = diameter × growth of a metre by a degree × rise. Then add the room, and about 25 K for the way from oven to seat.
+# Warm the outer part and it grows:
+#
+# growth = diameter × growth of a metre for each degree × rise
+#
+# Add the rise to the temperature of the room, and about 25 degrees more for the way from oven to seat. A rise is given in K (kelvin): one K is a step of one °C.
 #
 # **Predict:** which is easier to free by heat, steel or aluminium?
 
@@ -125,7 +129,7 @@ play_when_warm(warmed)
 # %% tags=["rig"]
 given_table(
     "A ball bearing with 30 µm of grip on 40 mm, room 20 °C",
-    ["bearing", "just free at, °C", "warm to, °C", "limit, °C", "may it?"],
+    ["bearing", "just free at, °C", "warm to, °C", "limit, °C", "within the limit?"],
     [(name, f"{w.free_c:.0f}", f"{w.heat_to_c:.0f}", f"{w.limit_c:g}", "yes" if w.possible else "no: cool the shaft too")
      for name, limit in (("open", fit.BEARING_LIMIT_C), ("sealed", fit.SEALED_LIMIT_C))
      for w in [fit.warm_to_assemble(Q(30, "um"), Q(40, "mm"), Q(10.9e-6, "1/K"), Q(limit, "degC"))]],
@@ -140,13 +144,13 @@ given_table(
 seal_section("oil")
 
 # %% [markdown]
-# Towards what it keeps in: oil presses the lip on the shaft. Turned round, oil lifts it. Five things must be right: **lip, depth, square, grease, sleeve** over splines. Set them below until the finding has nothing left to say.
+# Towards what it keeps in: oil presses the lip on the shaft. Turned round, oil lifts it. Five things must be right: **lip, depth, square, grease, sleeve** over splines. Set them below until nothing is found wrong.
 
 # %% tags=["rig"]
 seal_seat(unit, unit.fits.seals[0].id)
 
 # %% [markdown]
-# Read depth at four places over the bridge, and take the bridge off. Mean = depth. Deepest less shallowest = lean.
+# Lay a **bridge**, a straight bar, across the face and read the depth at four places over it. Take the thickness of the bridge off each reading. The mean is the depth; deepest less shallowest is the lean.
 #
 # A seal is used **once**. Too deep, leaning, turned round or cut: new seal. Only not deep enough: drive it on, squarely, with a driver on its rim.
 
@@ -159,13 +163,13 @@ seal_seat(unit, unit.fits.seals[0].id)
 
 # %% tags=["rig"]
 load = fit.fork_pin_force(Q(200, "N"), 8)
-given_table("1.6 kN on a pin", ["pin, mm", "double shear, kN", "times the force", "single shear, times"],
+given_table("1.6 kN on a pin", ["pin, mm", "double shear, kN", "times the force", "single shear, times the force"],
             [(f"{mm:g}", f"{fit.spring_pin(Q(mm, 'mm')).double_shear_kn:g}",
               f"{fit.pin_margin(fit.spring_pin(Q(mm, 'mm')), load):.1f}",
               f"{fit.pin_margin(fit.spring_pin(Q(mm, 'mm')), load, 1):.1f}") for mm in (3.0, 4.0, 5.0, 6.0)])
 
 # %% [markdown]
-# - 1.6 kN. One plane bears half of the table's load.
+# - 1.6 kN. In **double shear** the pin would have to be cut at two planes. In **single shear** there is one plane, and it bears half.
 # - **Slot in the line of the force.**
 # - A second pin can nest in the first, slots opposite: the loads add.
 # - Both ends inside the hole, at the manual's depth. A new pin each time.
@@ -173,14 +177,14 @@ given_table("1.6 kN on a pin", ["pin, mm", "double shear, kN", "times the force"
 # %% [markdown]
 # ## Taper pins
 #
-# Taper 1 in 50: 1 mm of length is 0.02 mm of diameter. **In from the large end, out from the small end.** Home, the large end still stands proud a little: so it can be driven on when it wears.
+# Taper 1 in 50: 1 mm of length is 0.02 mm of diameter. **In from the large end, out from the small end.** When it is home, the large end still stands proud a little, so that it can be driven further when it wears.
 #
 # **Predict:** you ream the hole 0.05 mm wider. How much deeper does the pin go?
 
 # %% tags=["rig"]
 pin = fit.TaperPin(0.006, 0.030)
 given_table(f"Pin 6 × 30 mm; its large end is {pin.large.m_as('mm'):.2f} mm", ["hole at the wide end, mm", "stands proud by, mm"],
-            [(f"{mm:.2f}", f"{pin.stands_proud(Q(mm, 'mm')).m_as('mm'):+.1f}") for mm in (6.45, 6.50, 6.55, 6.60, 6.65)])
+            [(f"{mm:.2f}", f"{pin.stands_proud(Q(mm, 'mm')).m_as('mm'):.1f}") for mm in (6.45, 6.50, 6.55, 6.60, 6.65)])
 
 # %% [markdown]
 # 2.5 mm. Ream by a hair, brush the chips out, try by hand. A pin that has sunk needs the next size, not a harder blow.
@@ -192,11 +196,11 @@ given_table(f"Pin 6 × 30 mm; its large end is {pin.large.m_as('mm'):.2f} mm", [
 
 # %% tags=["rig"]
 stakes = [(mm, fit.stake_hold(Q(10, "mm"), Q(4, "mm"), Q(3, "mm"), Q(mm, "mm"), Q(320, "MPa"))) for mm in (0.5, 1.0, 1.5, 2.0)]
-given_table("A tab of 3 mm in a slot of 4 mm", ["depth, mm", "holds, N·m", "gives way first: it"],
-            [(f"{mm:g}", f"{s.holds_nm:.1f}", s.first) for mm, s in stakes])
+given_table("A tab of 3 mm in a slot of 4 mm", ["depth, mm", "holds, N·m", "gives way by"],
+            [(f"{mm:g}", f"{s.holds_nm:.1f}", "being crushed" if s.first == "crushes" else "being sheared off") for mm, s in stakes])
 
 # %% [markdown]
-# Only until it shears before it is crushed. A cracked tab or a nut that was undone: new nut.
+# No: once it would shear before it is crushed, more depth gains nothing. A cracked tab, or a nut that was undone, means a new nut.
 #
 # **Circlips** are stamped: one edge is rounded, one sharp. The **sharp edge faces away from the load**, so that it bears square on the wall of the groove; a rounded edge climbs out. Open it no further than needed, turn it in its groove to see that it lies in all round, and bin one that was overstretched.
 

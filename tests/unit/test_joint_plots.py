@@ -57,7 +57,7 @@ def test_states_are_judged_in_words(unit):
 def test_heat_says_where_the_ring_drops_in(unit):
     pressed = fit.Pressed.of(unit, "diff-front-ring")
     picture = play_when_warm(pressed)
-    assert f"{pressed.warming().heat_to_c:.0f} °C, it may have 120 °C" in title(picture)
+    assert f"{pressed.warming().heat_to_c:.0f} °C, it may be warmed to 120 °C" in title(picture)
     assert words(picture).startswith(title(picture))
     with pytest.raises(ValueError, match="cold"):
         play_when_warm(fit.Pressed.of(unit, "diff-bearings"))

@@ -44,7 +44,7 @@ def test_a_place_is_seen_first_and_explained_only_when_judged(safety, scene):
     send(rig, type="judge", place="vice", verdict="well")
     assert rig.view["finding"] == "2 of 12 places judged, 2 of them rightly."
     assert rig.view["told"] == {
-        "verdict": "Well so.",
+        "verdict": "Fine as it is.",
         "Why": safety.place_by_id["vice"].because,
     }
 

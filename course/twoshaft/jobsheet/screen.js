@@ -110,7 +110,8 @@ function openScreen({ model, el }, { kind, lost }) {
       clearTimeout(rest);
       rest = setTimeout(() => model.send({ type: "rest" }), REST_MS);
     },
-    show: (...nodes) => el.replaceChildren(...nodes),
+    // The page would write a missing node out as the word “null”.
+    show: (...nodes) => el.replaceChildren(...nodes.filter((node) => node != null)),
     close() {
       release();
       unwatch();

@@ -110,7 +110,7 @@ def _words(driven: frozenset[Ring], tight: frozenset[Ring], way: bool) -> str:
         told += (
             ", so force goes through the balls and dents the raceways"
             if through
-            else ", so the force goes straight into the tight seat"
+            else f", so the force goes straight into the tight seat{'s' * (len(tight) > 1)}"
         )
     return f"{told}.".capitalize()
 

@@ -21,7 +21,7 @@ def play_when_warm(pressed: Pressed) -> Picture:
     entry, warming = pressed.entry, pressed.warming()
     if warming is None:
         raise ValueError(f"{entry.id} is pressed cold")
-    can = "it may have" if warming.possible else "but it may only have"
+    can = "it may be warmed to" if warming.possible else "but it may only be warmed to"
     # no line break before a unit
     needed, allowed = f"{warming.heat_to_c:.0f}\u00a0°C", f"{warming.limit_c:g}\u00a0°C"
     title = f"{entry.name}: the tightest fit drops in by hand at {needed}, {can} {allowed}."
@@ -50,7 +50,7 @@ def play_when_warm(pressed: Pressed) -> Picture:
     label(axes, f"just free: {warming.free_c:.0f} °C", at_free, (14, -34))
     label(
         axes,
-        f"warm to {warming.heat_to_c:.0f} °C:\n{play:.0f} µm of play to work with",
+        f"warm to {warming.heat_to_c:.0f} °C:\n{play:.0f} µm of play",
         (warming.heat_to_c, play),
         (14, -46),
     )
@@ -76,7 +76,7 @@ def force_when_cold(pressed: Pressed) -> Picture:
     range_low, range_high = (force.m_as("kN") for force in pressed.force_range())
     title = (
         f"{entry.name}: pressing it cold takes {range_low:.1f} to {range_high:.1f} kN, "
-        "as interference and friction fall out."
+        "depending on interference and friction."
     )
     axes = new_axes(title, "interference on the diameter [µm]", "force [kN]")
     um = x.magnitude

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from textwrap import shorten
+from textwrap import fill
 
 from twoshaft.models.order import Hands, OrderTask
 from twoshaft.plots import style
@@ -48,7 +48,7 @@ def hands_chart(task: OrderTask, plan: Hands) -> Picture:
             )  # fmt: skip
             seen.add("spare")
     axes.set_yticks(
-        range(len(rows)), [shorten(task.label(s), _LABEL, placeholder=" …") for s in rows]
+        range(len(rows)), [fill(task.label(s), _LABEL) for s in rows]
     )
     legend(
         axes,

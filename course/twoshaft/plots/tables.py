@@ -9,13 +9,21 @@ from dataclasses import dataclass
 from twoshaft.plots.style import css_variables
 
 _CSS = """
+.twoshaft .given-frame { container-type: inline-size; overflow-x: auto; }
 .twoshaft table.given { border-collapse: collapse; font: var(--ts-text) var(--ts-font);
-  color: var(--ts-ink); margin: var(--ts-grid) 0; }
+  color: var(--ts-ink); margin: var(--ts-grid) 0; overflow-wrap: normal; word-break: normal; }
 .twoshaft table.given caption { text-align: left; font-weight: 600; padding: 4px 0; }
+.twoshaft table.given caption span { display: block; position: sticky; left: 0;
+  width: max-content; max-width: 100cqi; }
 .twoshaft table.given th, .twoshaft table.given td { text-align: left; vertical-align: top;
   padding: 4px 16px 4px 0; border-bottom: 1px solid var(--ts-line); background: none; }
 .twoshaft table.given th { white-space: nowrap; }
 .twoshaft table.given .number { text-align: right; font-variant-numeric: tabular-nums; }
+@container (max-width: 480px) {
+  .twoshaft table.given th { white-space: normal; }
+  .twoshaft table.given th, .twoshaft table.given td { padding-right: 8px; }
+  .twoshaft table.given td:not(.number) { min-width: 6em; }
+}
 """
 
 
@@ -35,6 +43,8 @@ class GivenTable:
         head = "".join(
             _cell("th", text, n, ' scope="col"') for text, n in zip(self.head, numbers, strict=True)
         )
+        # A table of pairs has no heads: an empty one would be read out as nothing.
+        head = f"<thead><tr>{head}</tr></thead>" if any(self.head) else ""
         body = "".join(
             "<tr>"
             + "".join(_cell("td", text, n) for text, n in zip(row, numbers, strict=True))
@@ -43,8 +53,9 @@ class GivenTable:
         )
         return (
             f"<style>{css_variables()}{_CSS}</style>"
-            f'<div class="twoshaft"><table class="given"><caption>{html.escape(self.title)}'
-            f"</caption><thead><tr>{head}</tr></thead><tbody>{body}</tbody></table></div>"
+            f'<div class="twoshaft"><div class="given-frame"><table class="given">'
+            f"<caption><span>{html.escape(self.title)}</span></caption>"
+            f"{head}<tbody>{body}</tbody></table></div></div>"
         )
 
     def __repr__(self) -> str:

@@ -15,7 +15,7 @@ function renderHazards({ model, el }) {
     type: "button", class: "ts-button", "data-verdict": verdict, "aria-pressed": "false",
     onclick: () => screen.send({ type: "judge", place: chosen, verdict }),
   }, text);
-  const verdicts = lookingOnly ? [] : [judge("stop", "Stop here"), judge("well", "Well so")];
+  const verdicts = lookingOnly ? [] : [judge("stop", "Stop here"), judge("well", "Fine as it is")];
   const next = make("button", { type: "button", class: "ts-button", onclick: () => screen.send({ type: "next" }) }, "Another day");
   const tools = make("div", { class: "ts-tools", role: "group", "aria-label": "Your judgement of the place" }, ...verdicts);
   if (model.get("plan").more) tools.append(next);
@@ -97,7 +97,7 @@ function renderHazards({ model, el }) {
     if (verdict) {
       const mine = view.judged[view.chosen];
       const agrees = (mine === "stop") === (verdict === "Stop here.");
-      const said = mine === "stop" ? "Stop here" : "Well so";
+      const said = mine === "stop" ? "Stop here" : "Fine as it is";
       told.append(
         make("p", { class: "tsh-verdict" }, agrees ? `✓ Yes: ${verdict}` : `✗ You said “${said}”. The course says: ${verdict}`),
         make("dl", { class: "ts-facts" }, ...Object.entries(rest).flatMap(([name, text]) => [make("dt", {}, name), make("dd", {}, text)])));
@@ -105,7 +105,7 @@ function renderHazards({ model, el }) {
     for (const button of verdicts) button.setAttribute("aria-pressed", String(view.judged[view.chosen] === button.dataset.verdict));
     for (const [k, group] of groups.entries()) {
       const mine = view.judged[places[k][0]];
-      group.setAttribute("aria-label", `${k + 1} ${places[k][1]}${mine ? `, judged: ${mine === "stop" ? "stop here" : "well so"}` : ""}`);
+      group.setAttribute("aria-label", `${k + 1} ${places[k][1]}${mine ? `, judged: ${mine === "stop" ? "stop here" : "fine as it is"}` : ""}`);
       let tag = group.querySelector(".tsh-tag");
       if (!mine) { tag?.remove(); continue; }
       if (!tag) {

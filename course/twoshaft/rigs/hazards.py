@@ -91,7 +91,7 @@ class HazardPicture(Screen):
         here = self.safety.place_by_id[place]
         hazard = here.views()[self.views[place]][1]
         if hazard is None:
-            return {"verdict": "Well so.", "Why": here.because}
+            return {"verdict": "Fine as it is.", "Why": here.because}
         caution = self.safety.caution_by_id[hazard.caution]
         return {
             "verdict": "Stop here.",

@@ -90,12 +90,12 @@ fault_board_rig(unit)
 # %% tags=["rig"]
 suspects = [("spring-left-out",), ("ball-left-out",), ("output-shim-too-thin",), ("plug-loose",)]
 left = faults.explain(unit, {}, among=suspects)
-given_table("Four suspects, one of which it is", ["misbuild", "often, in 1000", "share now, %"],
+given_table("Four suspects; one of them is in the unit", ["misbuild", "often, in 1000", "share now, %"],
             [(name[one[0]], section.misbuild_by_id(one[0]).often_per_1000, f"{100 * chance:.0f}")
              for one, chance in zip(left.sets, left.chances)])
 
 # %% tags=["rig"]
-given_table("What is told, by how likely a check is to fail", ["chance of failing", "told, bit", "in a check of 4 min: bit a minute"],
+given_table("What is told, by how likely a check is to fail", ["chance of failing", "told, bit", "bit a minute, if it takes 4 min"],
             [(f"{odds:.0%}", f"{faults.told(odds):.2f}", f"{faults.told(odds) / 4:.3f}") for odds in (0.5, 0.7, 0.8, 0.9, 0.95, 1.0)])
 
 # %% tags=["rig"]

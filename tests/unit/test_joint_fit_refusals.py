@@ -129,7 +129,7 @@ def test_no_public_function_is_left_out():
         *("clockwise", "crosswise", "middle_outwards", "limits_6g6h", "proof_load"),
         *("breaking_load", "spread", "tighten", "tighten_linear", "rounds_needed"),
         *("drive_from", "entry_of", "material", "pin_of", "seal_of", "stake_of"),
-        *("taper_pin_of", "seal_faults", "tilt"),
+        *("taper_pin_of", "seal_faults", "tilt", "tight_rings", "crosses_elements"),
     }
     functions = {
         name

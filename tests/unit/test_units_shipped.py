@@ -189,6 +189,7 @@ def test_outcomes_of_the_order_of_work():
         "find-buried",
         "least-rework",
         "keep-the-clock",
+        "share-the-work",
         "renew-parts",
         "safe-order",
     ]

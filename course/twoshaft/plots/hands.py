@@ -8,7 +8,7 @@ from twoshaft.models.order import Hands, OrderTask
 from twoshaft.plots import style
 from twoshaft.plots.figure import Picture, legend, new_axes
 
-_LABEL = 44
+_LABEL = 52
 
 
 def hands_chart(task: OrderTask, plan: Hands) -> Picture:
@@ -47,9 +47,7 @@ def hands_chart(task: OrderTask, plan: Hands) -> Picture:
                 label=None if "spare" in seen else "time to spare",
             )  # fmt: skip
             seen.add("spare")
-    axes.set_yticks(
-        range(len(rows)), [fill(task.label(s), _LABEL) for s in rows]
-    )
+    axes.set_yticks(range(len(rows)), [fill(task.label(s), _LABEL) for s in rows])
     legend(
         axes,
         loc="upper center",

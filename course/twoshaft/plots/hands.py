@@ -8,7 +8,7 @@ from twoshaft.models.order import Hands, OrderTask
 from twoshaft.plots import style
 from twoshaft.plots.figure import Picture, legend, new_axes
 
-_LABEL = 52
+_LABEL = 46
 
 
 def hands_chart(task: OrderTask, plan: Hands) -> Picture:

@@ -157,6 +157,12 @@
 }
 .twoshaft-notebook .jp-MarkdownCell .jp-RenderedMarkdown { border-color: transparent; }
 .twoshaft-notebook :is(.jp-MarkdownCell, .twoshaft-quiet) .jp-Collapser { visibility: hidden; }
+@media (max-width: 700px) {
+  /* In a narrow window, or at 400 % zoom, pictures stay readable and are moved sideways. */
+  .twoshaft-notebook .jp-RenderedImage, .twoshaft-notebook .jp-RenderedHTML figure { overflow-x: auto; }
+  .twoshaft-notebook .jp-RenderedHTML figure { min-width: 0; max-width: 100%; }
+  .twoshaft-notebook :is(.jp-RenderedImage img, .jp-RenderedHTML figure > svg) { max-width: none; }
+}
 `;
 
   async function plugin() {

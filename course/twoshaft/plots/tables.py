@@ -22,7 +22,7 @@ _CSS = """
 @container (max-width: 480px) {
   .twoshaft table.given th { white-space: normal; }
   .twoshaft table.given th, .twoshaft table.given td { padding-right: 8px; }
-  .twoshaft table.given td:not(.number) { min-width: 6em; }
+  .twoshaft table.given td:not(.number) { min-width: 5em; }
 }
 """
 

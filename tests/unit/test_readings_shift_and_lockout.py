@@ -152,5 +152,7 @@ def test_a_unit_without_a_lockout_is_told(unit):
         unit.model_copy(update={"shift": None}),
         unit.model_copy(update={"shift": unit.shift.model_copy(update={"must_block": ()})}),
     ):
-        with pytest.raises(UnitFileError, match="no section 'shift'|no shift mechanism with a lockout"):
+        with pytest.raises(
+            UnitFileError, match=r"no section 'shift'|no shift mechanism with a lockout"
+        ):
             given_to(plain, "a")

@@ -44,6 +44,7 @@ def main() -> int:
     python = str(environment.make("[dev]"))
     pytest = [python, "-m", "pytest", "-q", "-p", "no:cacheprovider"]
     two_cores = ["-n", "2", "--dist", "worksteal"]
+    two_by_file = ["-n", "2", "--dist", "loadfile"]
     notebooks = sorted(
         str(p) for f in ("course/lessons", "solutions") for p in (ROOT / f).glob("*.ipynb")
     )
@@ -53,14 +54,15 @@ def main() -> int:
             "notebooks in step with their sources",
             [python, "-m", "twoshaft_grader.notebooks", "compare"],
         ),
-        ("notebooks run", [*pytest, *two_cores, "--nbval-lax", *notebooks]),
+        # A notebook's cells need one kernel: whole notebooks are shared out.
+        ("notebooks run", [*pytest, *two_by_file, "--nbval-lax", *notebooks]),
         ("tests", [*pytest, *two_cores, "-m", "not browser and not bench"]),
     ]
     if options.no_browser:
         print("Browser tests are left out, as asked.")
     elif browser_present():
         # Two files at a time: the tests of a file share a JupyterLab, those of two never do.
-        browser = [*pytest, "-n", "2", "--dist", "loadfile", "-m", "browser", "tests/browser"]
+        browser = [*pytest, *two_by_file, "-m", "browser", "tests/browser"]
         parts.append(("browser tests", browser))
     elif os.environ.get("CI"):
         print("chromium is missing and cannot be installed: in CI the browser tests must run.")

@@ -80,9 +80,8 @@ def guess(asked, reference, source):
     if isinstance(value, int):
         return str(source.randint(1, max(10, abs(value))))
     size = value if isinstance(value, Q) else Q(value, "dimensionless")
-    if not size.magnitude:  # who guesses does not know that nothing is right
-        size = Q(10, size.units)
-    return asked.store(size * source.uniform(0, 2))
+    # Who guesses does not know that nothing is right; degrees Celsius are not multiplied as such.
+    return asked.store(Q((size.magnitude or 10) * source.uniform(0, 2), size.units))
 
 
 @pytest.mark.slow

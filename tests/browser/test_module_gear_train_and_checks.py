@@ -70,7 +70,7 @@ def test_turns_are_counted_by_keys_and_saved_reopened_and_marked(learner, wait_u
     box.focus()
     page.keyboard.type(f"{seen:g} turns")
     page.keyboard.press("Tab")
-    way = "The same way as the left wheel" if turned > 0 else "The other way round than the left"
+    way = "The same way as the left wheel" if turned > 0 else "The other way from the left"
     choice = page.get_by_role("radio", name=way)
     choice.focus()
     page.keyboard.press("Space")

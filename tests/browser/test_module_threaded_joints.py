@@ -92,7 +92,7 @@ def test_tighten_by_keys_answer_reopen_and_be_marked(lab, wait_until, issued, sc
     form = page.locator(f"{FRONT} .twoshaft-form", has_text="Which bolt is loosest")
     form.get_by_role("radio", name=f"Bolt {loosest}", exact=True).focus()
     page.keyboard.press("Space")
-    form.get_by_label("What clamp has it then?").fill(f"{min(clamps)} kN")
+    form.get_by_label("How much clamp does it have then?").fill(f"{min(clamps)} kN")
     page.keyboard.press("Enter")
     wait_until(lambda: stored(lab.here, "face-clamp") == f"{min(clamps)} kN")
     wait_until(lambda: stored(lab.here, "face-loosest") == f"bolt-{loosest}")
@@ -100,7 +100,7 @@ def test_tighten_by_keys_answer_reopen_and_be_marked(lab, wait_until, issued, sc
 
     page = lab.open_notebook(f"a01/{ASSIGNMENT}/exercise.ipynb", ready=".tsj-drawing")
     again = page.locator(f"{FRONT} .twoshaft-form", has_text="Which bolt is loosest")
-    assert again.get_by_label("What clamp has it then?").input_value() == f"{min(clamps)} kN"
+    assert again.get_by_label("How much clamp does it have then?").input_value() == f"{min(clamps)} kN"
     assert again.get_by_role("radio", name=f"Bolt {loosest}", exact=True).is_checked()
 
     sheet = read_sheet(lab.here / "jobsheet.json")

@@ -65,13 +65,13 @@ def search(unit: Unit) -> tuple[Block, ...]:
         Column("Would tell apart", 2.6),
         Column("Your number", 0.8),
     )
-    rows = tuple((one.name, tool_name(unit, one.tool), "", "", "") for one in every)
     return (
-        Table(
+        Table.begun(
             "Checks at hand",
             columns,
-            rows or (("",) * 5,) * 10,
+            ((one.name, tool_name(unit, one.tool)) for one in every),
             "Number them: the check that splits your list best, for the least work, comes first.",
+            empty=10,
         ),
         blank(
             "The search",

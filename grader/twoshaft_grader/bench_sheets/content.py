@@ -7,6 +7,7 @@ figure gets past it, so none of an invented unit can reach a bench.
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from dataclasses import asdict, dataclass
 
 BLANK = "____"
@@ -52,6 +53,26 @@ class Table:
     rows: tuple[tuple[str, ...], ...]
     say: str = ""
     kind: str = "table"
+
+    @classmethod
+    def begun(
+        cls,
+        heading: str,
+        columns: Iterable[Column],
+        starts: Iterable[tuple[str, ...]],
+        say: str = "",
+        *,
+        empty: int = 0,
+        more: int = 0,
+    ) -> Table:
+        """A table whose rows are begun and left to be filled in.
+
+        starts: the first cells of each row; empty: rows where there is none; more: rows besides.
+        """
+        columns, starts = tuple(columns), list(starts)
+        starts = (starts or [()] * empty) + [()] * more
+        rows = tuple((*start, *[""] * (len(columns) - len(start))) for start in starts)
+        return cls(heading, columns, rows, say)
 
 
 @dataclass(frozen=True)

@@ -57,7 +57,7 @@ def one_face(face: Face) -> tuple[Block, ...]:
             "Draw the face of your unit with its bolt holes, and the way of the film round them.",
             75,
         ),
-        Table(
+        Table.begun(
             f"{face.name}: times",
             (
                 Column("What", 3.2),
@@ -65,8 +65,8 @@ def one_face(face: Face) -> tuple[Block, ...]:
                 Column("By", 1.0),
                 Column("Remark", 2.4),
             ),
-            tuple(
-                (what, "", "", "")
+            (
+                (what,)
                 for what in (
                     "Film begun",
                     "Film whole, looked at all round",

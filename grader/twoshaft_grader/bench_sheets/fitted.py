@@ -38,10 +38,8 @@ def presses(unit: Unit) -> Table:
         Column("How you know", 1.6),
         Column("Initials", 0.8),
     )
-    rows = [
-        (one.name, _DRIVE_ON[one.drive_on], *[""] * 5) for one in _entries(unit, "presses")
-    ] or [("",) * 7] * 6
-    return Table("Pressed and driven", columns, tuple(rows))
+    rows = [(one.name, _DRIVE_ON[one.drive_on]) for one in _entries(unit, "presses")]
+    return Table.begun("Pressed and driven", columns, rows, empty=6)
 
 
 def heat(unit: Unit) -> Table:
@@ -66,7 +64,7 @@ def warmed() -> Table:
         Column("Seats seen again when cold", 1.0, tick=True),
         Column("Initials", 0.8),
     )
-    return Table("Heat used", columns, (("",) * 7,) * 4)
+    return Table.begun("Heat used", columns, (), empty=4)
 
 
 def pins(unit: Unit) -> Table:
@@ -80,12 +78,12 @@ def pins(unit: Unit) -> Table:
         Column("Bore not covered", 0.8, tick=True),
         Column("Initials", 0.8),
     )
-    spring = [(one.name, one.slot, *[""] * 5) for one in _entries(unit, "spring_pins")]
+    spring = [(one.name, one.slot) for one in _entries(unit, "spring_pins")]
     taper = [
-        (one.name, "driven from the large end; stands proud when home", *[""] * 5)
+        (one.name, "driven from the large end; stands proud when home")
         for one in _entries(unit, "taper_pins")
     ]
-    return Table("Pins", columns, tuple(spring + taper) or (("",) * 7,) * 4)
+    return Table.begun("Pins", columns, spring + taper, empty=4)
 
 
 def seals(unit: Unit) -> Table:
@@ -101,14 +99,12 @@ def seals(unit: Unit) -> Table:
         Column("left", 0.8),
         Column("Initials", 0.8),
     )
-    rows = [(one.name, f"the {one.lip_towards}", *[""] * 7) for one in _entries(unit, "seals")] or [
-        ("",) * 9
-    ] * 4
+    rows = [(one.name, f"the {one.lip_towards}") for one in _entries(unit, "seals")]
     say = (
         "Depth below the face of the housing, at four places: it is square when all four agree as "
         "the manual asks."
     )
-    return Table("Seals", columns, tuple(rows), say)
+    return Table.begun("Seals", columns, rows, say, empty=4)
 
 
 def pressed_figures(unit: Unit) -> Table:

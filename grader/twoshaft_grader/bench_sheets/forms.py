@@ -24,7 +24,7 @@ def readings(heading: str, rows: Iterable[tuple[str, str]], say: str = "") -> Ta
         Column("Mean", 1.1),
         Column("Unit", 0.8),
     )
-    return Table(heading, columns, tuple((what, tool, *[""] * 5) for what, tool in rows), say)
+    return Table.begun(heading, columns, rows, say)
 
 
 def figures(heading: str, rows: Iterable[str], say: str = FROM_MANUAL) -> Table:
@@ -36,7 +36,7 @@ def figures(heading: str, rows: Iterable[str], say: str = FROM_MANUAL) -> Table:
         Column("Entered by", 1.3),
         Column("Checked by", 1.3),
     )
-    return Table(heading, columns, tuple((row, *[""] * 4) for row in rows), say)
+    return Table.begun(heading, columns, ((row,) for row in rows), say)
 
 
 def checks(heading: str, rows: Iterable[str], say: str = "") -> Table:
@@ -48,7 +48,7 @@ def checks(heading: str, rows: Iterable[str], say: str = "") -> Table:
         Column("What was found", 2.4),
         Column("Initials", 0.9),
     )
-    return Table(heading, columns, tuple((row, *[""] * 4) for row in rows), say)
+    return Table.begun(heading, columns, ((row,) for row in rows), say)
 
 
 def steps(heading: str, operations: Iterable[Operation], say: str = "") -> Table:
@@ -61,16 +61,15 @@ def steps(heading: str, operations: Iterable[Operation], say: str = "") -> Table
         Column("Time", 0.9),
     )
     rows = [
-        ("", with_notes(one.name, one.orientation, one.caution), "", "", "")
+        ("", with_notes(one.name, one.orientation, one.caution))
         for one in sorted(operations, key=lambda one: one.name)
     ]
-    return Table(heading, columns, tuple(rows), say)
+    return Table.begun(heading, columns, rows, say)
 
 
 def blank(heading: str, columns: Iterable[tuple[str, float]], rows: int, say: str = "") -> Table:
     """An empty table."""
-    columns = tuple(Column(*column) for column in columns)
-    return Table(heading, columns, (("",) * len(columns),) * rows, say)
+    return Table.begun(heading, (Column(*column) for column in columns), (), say, empty=rows)
 
 
 def with_notes(text: str, *notes: str | None) -> str:

@@ -47,8 +47,8 @@ def watched(module: str) -> tuple[Table, ...]:
         if outcome.evidence is Evidence.OPEN_BOOK:
             continue
         must = ", must be passed" if outcome.must_pass else ""
-        rows.append((f"{outcome.statement}\n{_EVIDENCE[outcome.evidence]}{must}", *[""] * 4))
-        rows += [(f"– {criterion}", *[""] * 4) for criterion in outcome.criteria]
+        rows.append((f"{outcome.statement}\n{_EVIDENCE[outcome.evidence]}{must}",))
+        rows += [(f"– {criterion}",) for criterion in outcome.criteria]
     columns = (
         Column("What has to be shown", 4.2),
         Column("Seen", 0.6, tick=True),
@@ -60,7 +60,7 @@ def watched(module: str) -> tuple[Table, ...]:
         "For whoever watches. Put down what you saw; ask before you help, and write down that you "
         "did."
     )
-    return (Table("What the assessor watches", columns, tuple(rows), say),) if rows else ()
+    return (Table.begun("What the assessor watches", columns, rows, say),) if rows else ()
 
 
 def signatures() -> Table:
@@ -71,5 +71,5 @@ def signatures() -> Table:
         Column("Signature", 2.6),
         Column("Date", 1.2),
     )
-    rows = tuple((who, "", "", "") for who in ("Apprentice", "Instructor", "Assessor"))
-    return Table("Signatures", columns, rows, "Sign for what you did or saw yourself.")
+    rows = [(who,) for who in ("Apprentice", "Instructor", "Assessor")]
+    return Table.begun("Signatures", columns, rows, "Sign for what you did or saw yourself.")

@@ -38,13 +38,13 @@ def threads(unit: Unit) -> Table:
         Column("All started by hand", 0.9, tick=True),
         Column("Initials", 0.8),
     )
-    names = [group.name for group in groups_of(unit)] or [""] * 8
-    return Table(
+    return Table.begun(
         "Threads made ready",
         columns,
-        tuple((name, *[""] * 6) for name in names),
+        [(group.name,) for group in groups_of(unit)],
         "Where the hole is open at its end, strike the box of the blind hole out. No compressed "
         "air in a hole: soak the oil up.",
+        empty=8,
     )
 
 
@@ -59,7 +59,7 @@ def wrenches() -> Table:
         Column("Worked out again by", 1.2),
         Column("Backed off after", 0.8, tick=True),
     )
-    return Table("Wrench and setting", columns, (("",) * 7,) * 4)
+    return Table.begun("Wrench and setting", columns, (), empty=4)
 
 
 def rounds(unit: Unit) -> Table:
@@ -72,9 +72,9 @@ def rounds(unit: Unit) -> Table:
         Column("Third round, by", 1.0),
         Column("Repeated until none turns", 1.2, tick=True),
     )
-    names = [group.name for group in groups_of(unit) if group.count >= _SEVERAL] or [""] * 4
+    rows = [(group.name,) for group in groups_of(unit) if group.count >= _SEVERAL]
     say = "Write the setting of each round beside your initials, as the manual gives it."
-    return Table("Tightened in rounds", columns, tuple((name, *[""] * 5) for name in names), say)
+    return Table.begun("Tightened in rounds", columns, rows, say, empty=4)
 
 
 def pattern() -> Space:
@@ -91,11 +91,11 @@ def shaft_nuts(unit: Unit) -> Table:
     """Nuts that are tightened while the shafts are locked, by the unit's holds and staked nuts."""
     locked = {id for hold in unit.holds for id in hold.needed_by}
     staked = {nut.fastener for nut in unit.fits.staked_nuts} if unit.fits else set()
-    names = [
-        group.name
+    rows = [
+        (group.name,)
         for group in groups_of(unit)
         if group.id in staked or (group.count == 1 and locked & set(group.operations))
-    ] or ["", ""]
+    ]
     columns = (
         Column("Nut", 2.2),
         Column("New", 0.6, tick=True),
@@ -110,4 +110,4 @@ def shaft_nuts(unit: Unit) -> Table:
         "Two gears lock the shafts. Try the lock by hand before anybody pulls; stand so that a "
         "slip costs nothing."
     )
-    return Table("Shaft nuts", columns, tuple((name, *[""] * 7) for name in names), say)
+    return Table.begun("Shaft nuts", columns, rows, say, empty=2)

@@ -63,12 +63,11 @@ def proof(unit: Unit) -> Table:
         Column("What you felt", 1.8),
         Column("Initials", 0.8),
     )
-    rows = tuple((move, must, *[""] * 5) for move, must in movements(unit))
     say = (
         "Turn a shaft a little while you try. A lockout is proved by both halves: stopped the "
         "direct way, and free the long way round. Fingers out of forks and gears."
     )
-    return Table("Proof by hand", columns, rows or (("",) * 7,) * 12, say)
+    return Table.begun("Proof by hand", columns, movements(unit), say, empty=12)
 
 
 def small_parts(unit: Unit) -> tuple[Block, ...]:
@@ -87,12 +86,13 @@ def small_parts(unit: Unit) -> tuple[Block, ...]:
     )
     names += [f"Ball and spring of the {name[:1].lower()}{name[1:]}" for name in rails]
     return (
-        Table(
+        Table.begun(
             "Seen while it could be seen",
             columns,
-            tuple((name, *[""] * 5) for name in names) or (("",) * 6,) * 8,
+            ((name,) for name in names),
             "No test by hand shows a part that is left out but not yet missed. Have a second "
             "person look.",
+            empty=8,
         ),
         blank(
             "If a movement is not as it must be",

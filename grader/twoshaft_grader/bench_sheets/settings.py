@@ -63,7 +63,7 @@ def one_support(support: Support) -> tuple[Block, ...]:
                 )
             ),
         ),
-        Table(
+        Table.begun(
             f"{name}: shim chosen",
             (
                 Column("Fit", 1.6),
@@ -76,7 +76,7 @@ def one_support(support: Support) -> tuple[Block, ...]:
                 Column("Meets the manual", 0.9, tick=True),
                 Column("Initials", 0.8),
             ),
-            tuple((fit, *[""] * 8) for fit in ("Trial fit", "Changed to", "Changed to", "Final")),
+            ((fit,) for fit in ("Trial fit", "Changed to", "Changed to", "Final")),
             "After every change: seat, measure and pull again. If it moves the wrong way, stop.",
         ),
     )

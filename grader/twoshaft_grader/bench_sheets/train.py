@@ -29,19 +29,20 @@ def counts(unit: Unit) -> tuple[Block, ...]:
         Column("Ratio by the manual's teeth", 1.4),
         Column("Agree", 0.7, tick=True),
     )
-    rows = tuple((gear.name, *[""] * 7) for gear in gears) or (("",) * 8,) * 6
+    turns = Table.begun(
+        "Turns counted",
+        columns,
+        ((gear.name,) for gear in gears),
+        "Hold one output and say so, or count both and take the mean. Count whole turns and "
+        "marks; a gear is named when count and direction both agree.",
+        empty=6,
+    )
     return (
-        Table(
-            "Turns counted",
-            columns,
-            rows,
-            "Hold one output and say so, or count both and take the mean. Count whole turns and "
-            "marks; a gear is named when count and direction both agree.",
-        ),
+        turns,
         blank(
             "Which outputs were held or counted, and the teeth by the manual",
             [("Gear or drive", 2.0), ("Teeth", 2.4), ("Manual page", 1.4), ("Checked by", 1.4)],
-            len(rows) + 1,
+            len(turns.rows) + 1,
         ),
         checks(
             "Turns freely, locks and lets go",

@@ -20,11 +20,12 @@ def plan(unit: Unit) -> tuple[Table, ...]:
     """The steps of every stage, to be numbered before anything is touched."""
     columns = (Column("Your number", 0.8), Column("Step", 4.2), Column("Waits for, and why", 3.0))
     return tuple(
-        Table(
+        Table.begun(
             f"Your plan: {name}",
             columns,
-            (*(("", step, "") for step, _ in rows), *[("",) * 3] * _EXTRA_ROWS),
+            (("", step) for step, _ in rows),
             _BY_LETTERS if first else "",
+            more=_EXTRA_ROWS,
         )
         for first, name, rows in _stages(unit)
     )
@@ -41,14 +42,12 @@ def build_record(unit: Unit) -> tuple[Table, ...]:
         Column("Checked", 0.9),
     )
     return tuple(
-        Table(
+        Table.begun(
             f"Build record: {name}",
             columns,
-            (
-                *(("", with_notes(step, *notes), *[""] * 4) for step, notes in rows),
-                *[("",) * 6] * _EXTRA_ROWS,
-            ),
+            (("", with_notes(step, *notes)) for step, notes in rows),
             f"{_BY_LETTERS} Tick a step when it is done, not before." if first else "",
+            more=_EXTRA_ROWS,
         )
         for first, name, rows in _stages(unit)
     )
@@ -97,8 +96,8 @@ def holds(unit: Unit) -> tuple[Table, ...]:
         Column("Tried before work went on", 1.2, tick=True),
         Column("Initials", 0.9),
     )
-    rows = tuple((with_notes(one.name, one.reason), *[""] * 4) for one in unit.holds)
-    return (Table("What has to hold meanwhile", columns, rows),) if rows else ()
+    rows = [(with_notes(one.name, one.reason),) for one in unit.holds]
+    return (Table.begun("What has to hold meanwhile", columns, rows),) if rows else ()
 
 
 def clocks(unit: Unit, ids: Iterable[str] | None = None) -> tuple[Table, ...]:
@@ -113,9 +112,9 @@ def clocks(unit: Unit, ids: Iterable[str] | None = None) -> tuple[Table, ...]:
         Column("Done at", 0.9),
         Column("In time", 0.7, tick=True),
     )
-    rows = tuple((with_notes(one.name, one.reason), *[""] * 5) for one in chosen)
+    rows = [(with_notes(one.name, one.reason),) for one in chosen]
     say = "Lay out everything before a clock starts. Out of time is no shame: stop and begin anew."
-    return (Table("Clocks", columns, rows, say),) if rows else ()
+    return (Table.begun("Clocks", columns, rows, say),) if rows else ()
 
 
 def renewed(unit: Unit, operations: Iterable[Operation] | None = None) -> tuple[Table, ...]:
@@ -129,12 +128,12 @@ def renewed(unit: Unit, operations: Iterable[Operation] | None = None) -> tuple[
         Column("Old one cut up or thrown away", 1.1, tick=True),
         Column("Initials", 0.8),
     )
-    rows = tuple(
-        (part.name, *[""] * 5)
+    rows = [
+        (part.name,)
         for part in unit.parts
         if part.single_use and (wanted is None or part.id in wanted)
-    )
-    return (Table("Parts renewed", columns, rows),) if rows else ()
+    ]
+    return (Table.begun("Parts renewed", columns, rows),) if rows else ()
 
 
 def marks(unit: Unit, operations: Iterable[Operation] | None = None) -> tuple[Table, ...]:
@@ -149,13 +148,13 @@ def marks(unit: Unit, operations: Iterable[Operation] | None = None) -> tuple[Ta
     )
     if not unit.identity.invented:
         columns = (columns[0], Column("Mark or side", 2.6), *columns[2:])
-    rows = tuple(
-        (part.name, part.orientation_mark, "", "", "")
+    rows = [
+        (part.name, part.orientation_mark)
         for part in unit.parts
         if part.orientation_mark and (wanted is None or part.id in wanted)
-    )
+    ]
     say = "Look before the part is covered; sign for what you saw, not for what you think."
-    return (Table("Which way round", columns, rows, say),) if rows else ()
+    return (Table.begun("Which way round", columns, rows, say),) if rows else ()
 
 
 def consumables(unit: Unit) -> tuple[Table, ...]:
@@ -168,5 +167,5 @@ def consumables(unit: Unit) -> tuple[Table, ...]:
         Column("Right for this unit, manual page", 1.6),
         Column("Initials", 0.8),
     )
-    rows = tuple((one.name, *[""] * 5) for one in unit.consumables)
-    return (Table("What is used up", columns, rows),) if rows else ()
+    rows = [(one.name,) for one in unit.consumables]
+    return (Table.begun("What is used up", columns, rows),) if rows else ()

@@ -18,9 +18,9 @@ def walk_round() -> tuple[Block, ...]:
         Column("Not here", 0.7, tick=True),
         Column("What you saw, did and told whom", 3.0),
     )
-    rows = tuple((f"{place.name}\n{place.because}", *[""] * 4) for place in load_safety().places)
+    rows = [(f"{place.name}\n{place.because}",) for place in load_safety().places]
     return (
-        Table(
+        Table.begun(
             "Walk round the workshop",
             columns,
             rows,
@@ -104,12 +104,12 @@ def tool_register(unit: Unit) -> Table:
         Column("Fit for use", 0.7, tick=True),
         Column("Initials", 0.8),
     )
-    rows = tuple((without_figures(name), *[""] * 7) for name in sorted(names))
+    rows = [(without_figures(name),) for name in sorted(names)]
     say = (
         "Read range and smallest step off the tool itself. A tool that was dropped goes to the "
         "instructor, not back into its box."
     )
-    return Table("Tools looked over", columns, (*rows, *[("",) * 8] * 2), say)
+    return Table.begun("Tools looked over", columns, rows, say, more=2)
 
 
 def practice_readings(unit: Unit) -> tuple[Block, ...]:
@@ -129,7 +129,7 @@ def practice_readings(unit: Unit) -> tuple[Block, ...]:
             "Zero first, then three readings; lift the tool off and set it on again each time.",
         ),
         readings("Read by a second person, who has not seen the first table", rows),
-        Table(
+        Table.begun(
             "What the readings are worth",
             (
                 Column("What is measured", 2.4),
@@ -139,7 +139,7 @@ def practice_readings(unit: Unit) -> tuple[Block, ...]:
                 Column("Doubt", 1.2),
                 Column("Good enough for the manual's limits", 1.0, tick=True),
             ),
-            tuple((what, *[""] * 5) for what, _ in rows),
+            ((what,) for what, _ in rows),
         ),
     )
 

@@ -1,64 +1,11 @@
 """The typical wrong answers of Pressed and driven parts: what each earns, and its sentence."""
 
-from pathlib import Path
-
 import pytest
 
-from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.models import fit
-from twoshaft.readings import issue_record
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import load_solution, mark_sheet, run_clean, solve
-from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 
-SOURCE = Path(__file__).parents[2] / "solutions" / "04-pressed-and-driven.py"
-
-
-@pytest.fixture(scope="module")
-def solution(tmp_path_factory):
-    built = tmp_path_factory.mktemp("solutions") / f"{SOURCE.stem}.ipynb"
-    nb = build_notebook(SOURCE.read_text(encoding="utf-8"), Path("solutions") / SOURCE.name)
-    built.write_text(notebook_text(nb), encoding="utf-8")
-    return load_solution(built)
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-def issue(learner, unit):
-    return issue_record("pressed-and-driven", unit, salt="test", learner=learner, attempt=1)
-
-
-@pytest.fixture(scope="module")
-def issued(unit):
-    return issue("ann", unit)
-
-
-@pytest.fixture(scope="module")
-def clean(solution, unit, issued):
-    return run_clean(solution, issued, unit)
-
-
-@pytest.fixture
-def marked(solution, unit, issued):
-    """Mark a solved sheet with some answers changed; fields by name, and the sheet's mark."""
-
-    def mark(issued=issued, **wrong):
-        answers = solve(solution, issued, unit)
-        answers |= {name.replace("_", "-"): value for name, value in wrong.items()}
-        sheet = SheetData(
-            learner=issued["learner"],
-            module=issued["module"],
-            attempt=issued["attempt"],
-            answers={name: Answer(value, 1) for name, value in answers.items()},
-        )
-        result = mark_sheet(sheet, issued, solution, unit=unit)
-        return {field.name: field for field in result.fields}, result
-
-    return mark
+MODULE = "04-pressed-and-driven"
 
 
 def value(clean, field):
@@ -170,13 +117,7 @@ def test_wrong_unit_slip_of_ten_and_reversed_sign_are_named(marked, clean):
     assert "psi" in told(marked(press_pressure=f"{psi:.0f} MPa")[0]["press-pressure"])
 
 
-def test_a_dozen_learners_earn_all_with_their_solutions(solution, unit):
+def test_a_dozen_learners_earn_all_with_their_solutions(module):
     for learner in (f"b{n}" for n in range(12)):
-        issued = issue(learner, unit)
-        answers = solve(solution, issued, unit)
-        sheet = SheetData(
-            learner=learner, module="pressed-and-driven", attempt=1,
-            answers={name: Answer(answer, 1) for name, answer in answers.items()},
-        )  # fmt: skip
-        mark = mark_sheet(sheet, issued, solution, unit=unit)
+        mark = module.mark(learner, module.right(learner))
         assert mark.points == pytest.approx(mark.maximum) and mark.met

@@ -1,56 +1,10 @@
 """Module Reading faults marked: typical wrong answers, follow-through, must-pass."""
 
-from pathlib import Path
-
 import pytest
 
-from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.models import faults
-from twoshaft.readings import issue_record
-from twoshaft.units import load_unit
-from twoshaft_grader.marking import load_solution, mark_sheet, solve
-from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 
-SOURCE = Path(__file__).parents[2] / "solutions/09-reading-faults.py"
-
-
-@pytest.fixture(scope="module")
-def solution(tmp_path_factory):
-    built = tmp_path_factory.mktemp("faults") / f"{SOURCE.stem}.ipynb"
-    nb = build_notebook(SOURCE.read_text(encoding="utf-8"), Path("solutions") / SOURCE.name)
-    built.write_text(notebook_text(nb), encoding="utf-8")
-    return load_solution(built)
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-@pytest.fixture(scope="module")
-def marked(solution, unit):
-    """Mark a learner's full answers with some changed; gives the fields by name and the sheet."""
-
-    def mark(learner="m1", **changes):
-        issued = issue_record(solution.module, unit, salt="test", learner=learner, attempt=1)
-        answers = solve(solution, issued, unit)
-        new = {name.replace("_", "-"): value for name, value in changes.items()}
-        new = {
-            name: value(issued["given"], answers) if callable(value) else value
-            for name, value in new.items()
-        }
-        assert set(new) <= set(answers)
-        answers |= new
-        sheet = SheetData(
-            learner=learner,
-            module=solution.module,
-            attempt=1,
-            answers={name: Answer(value, 1) for name, value in answers.items()},
-        )
-        result = mark_sheet(sheet, issued, solution, unit=unit)
-        return {field.name: field for field in result.fields}, result
-
-    return mark
+MODULE = "09-reading-faults"
 
 
 def figure(text):
@@ -118,16 +72,15 @@ def test_whoever_lets_the_unit_go_fails_whatever_the_points(marked, answer):
     assert result.points > 0.9 * result.maximum
 
 
-def test_the_check_that_tells_most_but_takes_long_is_told_apart(marked, solution, unit):
+def test_the_check_that_tells_most_but_takes_long_is_told_apart(marked, module):
     """The sentence says why a longer check is not the next one; the key is not given away."""
     told = set()
     for learner in ("m1", "m2", "m3", "m4"):
         if len(told) == 3:
             break
-        issued = issue_record(solution.module, unit, salt="test", learner=learner, attempt=1)
-        task = issued["given"]["next"]
+        task = module.issue(learner)["given"]["next"]
         five = [(row[0],) for row in task["suspects"]]
-        ranked = faults.next_check(unit, {}, among=five)
+        ranked = faults.next_check(module.unit, {}, among=five)
         names = {row[0]: row[1] for row in task["checks"]}
         for check in names:
             if check == ranked[0].check:

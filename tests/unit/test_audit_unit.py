@@ -18,11 +18,6 @@ def test_the_shipped_units_have_no_findings(name):
     assert [finding.sentence for finding in audit_unit(load_unit(name))] == []
 
 
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
 def spoilt(unit, section, changes):
     return unit.model_copy(update={section: getattr(unit, section).model_copy(update=changes)})
 

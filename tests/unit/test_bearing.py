@@ -27,11 +27,6 @@ from twoshaft.units.sections.bearings import TaperBearing
 from twoshaft.units.unit import Unit
 
 
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
 @pytest.fixture
 def rollers():
     return Rollers.of(angle=Q(15, "deg"), count=17, length=Q(12, "mm"))

@@ -18,11 +18,6 @@ MODULE = "shims-and-preload"
 
 
 @pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-@pytest.fixture(scope="module")
 def drawn(unit):
     return draw(MODULE, unit, salt="test", learner="ann", attempt=1)
 

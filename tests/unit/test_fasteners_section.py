@@ -5,14 +5,8 @@ import math
 import pytest
 from pydantic import ValidationError
 
-from twoshaft.units import load_unit
 from twoshaft.units.sections.fasteners import FastenerGroup, Fasteners, ThreadState, Wrench
 from twoshaft.units.sections.fits import Fits, PressFit, Seal
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 def built(entry, **change):

@@ -15,11 +15,6 @@ from twoshaft.units.sections.faults import Faults
 
 
 @pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-@pytest.fixture(scope="module")
 def show(unit):
     """Return what a check shows with some misbuilds in the unit, as a key."""
 

@@ -6,18 +6,12 @@ import pytest
 
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models import faults
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 
 SPRING, BALL = ("spring-left-out",), ("ball-left-out",)
 SHIM, PLUG = ("output-shim-too-thin",), ("plug-loose",)
 FOUR = (SPRING, BALL, SHIM, PLUG)
 CHECKS = ("prove-lockout", "feel-detents", "pull-output")
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 def test_a_search_stops_when_one_suspect_is_left(unit):

@@ -1,22 +1,15 @@
 """Pictures of shims, bearings and film: finding, axes and words."""
 
 import numpy as np
-import pytest
 
 from twoshaft.models.bearing import Pair, life_against_setting
 from twoshaft.models.film import Film, Land, Stroke, close, good_strokes
 from twoshaft.plots.bearing import life_over_setting, preload_when_warm
 from twoshaft.plots.film import seal_map
 from twoshaft.plots.shim import shim_choice
-from twoshaft.units.loader import load_unit
 from twoshaft.units.quantities import Q
 
 PNG = b"\x89PNG"
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 def pictures(unit):

@@ -9,15 +9,9 @@ from twoshaft.errors import OutOfRangeError
 from twoshaft.models.film import Film, Hand, Kind, Work, slide
 from twoshaft.rigs import sealant_rig
 from twoshaft.rigs.sealant import SLIDES
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 
 WAYS = [(6, 0), (-6, 0), (0, 6), (0, -6), (3, -4), (20, 20)]
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 @pytest.fixture(scope="module", params=["case-joint", "end-cover"])

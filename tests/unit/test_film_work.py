@@ -21,16 +21,10 @@ from twoshaft.models.film import (
     surplus,
     usable,
 )
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 
 FACES = ["case-joint", "end-cover"]
 OIL = {"what": "oil", "points": [[76, 125], [76, 109]], "width_mm": 9}
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 @pytest.fixture(scope="module", params=FACES)

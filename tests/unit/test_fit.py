@@ -6,15 +6,9 @@ import pytest
 
 from twoshaft.errors import OutOfRangeError, UnitFileError
 from twoshaft.models import fit
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 
 PAIR = fit.Pair.of(Q(50, "mm"), Q(100, "mm"))
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 @pytest.mark.parametrize(

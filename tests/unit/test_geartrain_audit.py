@@ -1,12 +1,4 @@
-import pytest
-
 from twoshaft.models.geartrain.audit import audit_gear_train
-from twoshaft.units import load_unit
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 def changed(unit, **meshes):

@@ -7,18 +7,12 @@ import pytest
 
 from twoshaft.errors import OutOfRangeError, UnitFileError
 from twoshaft.models import joint
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 
 M8 = joint.Thread.named("M8")
 SEAT = joint.Seat.hexagon(M8)
 STEEL = joint.strength("8.8", Q(8, "mm"))
 DRY = joint.STATES["dry"]
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 @pytest.mark.parametrize(

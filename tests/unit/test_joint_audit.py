@@ -3,12 +3,6 @@
 import pytest
 
 from twoshaft.models.audit import audit_fasteners, audit_fits
-from twoshaft.units import load_unit
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 def changed(unit, section, kind, identifier, **change):

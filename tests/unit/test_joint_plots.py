@@ -5,13 +5,7 @@ import pytest
 from twoshaft.models import fit, joint
 from twoshaft.plots.fit import force_when_cold, play_when_warm
 from twoshaft.plots.joint import clamp_by_round, clamp_by_state
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 def title(picture):

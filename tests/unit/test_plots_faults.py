@@ -2,12 +2,6 @@ import pytest
 
 from twoshaft.models.faults import PASSES, outcome_table
 from twoshaft.plots.faults import fault_board
-from twoshaft.units import load_unit
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 def letters_of(picture, unit):

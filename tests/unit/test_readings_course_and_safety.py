@@ -15,15 +15,9 @@ from twoshaft.readings.course_and_safety.safety import FOLLOWS, RIGHT, SLIP
 from twoshaft.readings.course_and_safety.scene import hazards_seen
 from twoshaft.rigs.written import is_read
 from twoshaft.safety import load_jobs, load_safety
-from twoshaft.units.loader import load_unit
 from twoshaft.units.quantities import Q
 
 LEARNERS = [f"a{i:03d}" for i in range(200)]
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 @pytest.fixture(scope="module")
@@ -33,11 +27,6 @@ def safety():
 
 def given_to(unit, learner, attempt=1, salt="salt"):
     return draw("course-and-safety", unit, salt=salt, learner=learner, attempt=attempt)
-
-
-@pytest.fixture(scope="module")
-def drawn(unit):
-    return {learner: given_to(unit, learner) for learner in LEARNERS}
 
 
 def ids(pairs):

@@ -12,7 +12,6 @@ from twoshaft.models.order import OrderTask, chance_r0
 from twoshaft.readings import draw
 from twoshaft.readings.gear_train_and_checks import TASKS
 from twoshaft.readings.gear_train_and_checks.hands import POOL
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 
 LEARNERS = [f"a{i:03d}" for i in range(200)]
@@ -21,11 +20,6 @@ ONE = "one output, the other held"
 
 def given_to(unit, learner, attempt=1):
     return draw("gear-train-and-checks", unit, salt="salt", learner=learner, attempt=attempt)
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 @pytest.fixture(scope="module")

@@ -9,16 +9,10 @@ from twoshaft.models import gauges
 from twoshaft.models.shim import Measured, normal, propagate, resolution
 from twoshaft.readings import draw
 from twoshaft.readings.measuring_and_tools.wrench import UNITS, at_bolt, setting_of, tools_of
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 
 MODULE = "measuring-and-tools"
 LEARNERS = 200
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 @pytest.fixture(scope="module")

@@ -48,18 +48,8 @@ def given_to(unit, learner, attempt=1, salt="salt"):
 
 
 @pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-@pytest.fixture(scope="module")
 def whole(unit):
     return OrderTask.from_unit(unit)
-
-
-@pytest.fixture(scope="module")
-def drawn(unit):
-    return {learner: given_to(unit, learner) for learner in LEARNERS}
 
 
 def test_plain_data_the_same_at_every_run(unit, drawn):

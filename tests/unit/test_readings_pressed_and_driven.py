@@ -22,11 +22,6 @@ def given_to(unit, learner, attempt=1):
 
 
 @pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-@pytest.fixture(scope="module")
 def drawn(unit):
     return [given_to(unit, learner) for learner in LEARNERS]
 

@@ -10,23 +10,12 @@ from twoshaft.models import faults
 from twoshaft.models.order import OrderTask, plan_slip
 from twoshaft.readings import draw
 from twoshaft.readings.reading_faults import TASKS
-from twoshaft.units import load_unit
 
 LEARNERS = [f"a{i:03d}" for i in range(120)]
 
 
 def given_to(unit, learner, attempt=1):
     return draw("reading-faults", unit, salt="salt", learner=learner, attempt=attempt)
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-@pytest.fixture(scope="module")
-def drawn(unit):
-    return {learner: given_to(unit, learner) for learner in LEARNERS}
 
 
 def observed(record):

@@ -35,16 +35,6 @@ def given_to(unit, learner, attempt=1):
     return draw("sealant-film", unit, salt="salt", learner=learner, attempt=attempt)
 
 
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-@pytest.fixture(scope="module")
-def drawn(unit):
-    return {learner: given_to(unit, learner) for learner in LEARNERS}
-
-
 def test_plain_data_the_same_at_every_run(unit, drawn):
     again = json.loads(json.dumps(given_to(unit, LEARNERS[0])))
     assert again == drawn[LEARNERS[0]]

@@ -11,7 +11,6 @@ from twoshaft.models.order import OrderTask
 from twoshaft.models.order.mark import chance_r0
 from twoshaft.readings import draw
 from twoshaft.readings.shift_and_lockout import TASKS
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 
 LEARNERS = [f"a{i:03d}" for i in range(200)]
@@ -19,16 +18,6 @@ LEARNERS = [f"a{i:03d}" for i in range(200)]
 
 def given_to(unit, learner, attempt=1, salt="salt"):
     return draw("shift-and-lockout", unit, salt=salt, learner=learner, attempt=attempt)
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-@pytest.fixture(scope="module")
-def drawn(unit):
-    return {learner: given_to(unit, learner) for learner in LEARNERS}
 
 
 def test_plain_data_the_same_at_every_run(unit, drawn):

@@ -21,16 +21,6 @@ def given_to(unit, learner, attempt=1):
     return draw("shims-and-preload", unit, salt="salt", learner=learner, attempt=attempt)
 
 
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-@pytest.fixture(scope="module")
-def drawn(unit):
-    return {learner: given_to(unit, learner) for learner in LEARNERS}
-
-
 def window(unit, task):
     support = unit.bearings.support_by_id(task["support"])
     lengths = {term: Q(mm, "mm") for term, mm in task["lengths"].items()}

@@ -20,11 +20,6 @@ TASKS = ["card", "found", "state", "alloy", "blind", "face", "pattern", "nut", "
 
 
 @pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-@pytest.fixture(scope="module")
 def drawn(unit):
     return [given_to(unit, learner) for learner in LEARNERS]
 

@@ -7,14 +7,8 @@ import pytest
 from twoshaft.errors import UnitFileError
 from twoshaft.plots.gate import mechanism_figure, transforms
 from twoshaft.rigs import gate_rig
-from twoshaft.units import load_unit
 
 FIFTH = "at:gate-fifth-reverse"
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 @pytest.fixture

@@ -9,12 +9,6 @@ from twoshaft.models.geartrain import pitch_radii, ratio, turned_by_hand
 from twoshaft.plots.gear_section import PX_PER_MM, gear_layout
 from twoshaft.rigs import closed_gears, gear_rig
 from twoshaft.rigs.gears import DRAG_SHARE
-from twoshaft.units import load_unit
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 @pytest.fixture(scope="module")

@@ -7,13 +7,7 @@ from twoshaft.models import gauges, joint
 from twoshaft.rigs import depth_gauge, micrometer, run_out_rig, wrench_bench
 from twoshaft.rigs.depth import ASIDE_MM, EDGE_MM, EYE_MM
 from twoshaft.rigs.micrometer import SPRINGS_MM
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 def set_to(rig, **change):

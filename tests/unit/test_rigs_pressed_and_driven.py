@@ -8,15 +8,9 @@ from twoshaft.plots.driven_section import driven_section
 from twoshaft.plots.seal_section import seal_section
 from twoshaft.rigs import press_rig, seal_seat
 from twoshaft.rigs.press import GAUGES, gauge_for
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 
 INNER, OUTER = frozenset({fit.Ring.INNER}), frozenset({fit.Ring.OUTER})
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 def set_to(rig, **change):

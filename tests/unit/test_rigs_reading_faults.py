@@ -6,14 +6,8 @@ from twoshaft.errors import CourseError, OutOfRangeError
 from twoshaft.models import faults
 from twoshaft.readings import draw
 from twoshaft.rigs import fault_board_rig, own_checks
-from twoshaft.units import load_unit
 
 FAILED = "lockout-fails-fifth-reverse"
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 @pytest.fixture

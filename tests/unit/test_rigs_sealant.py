@@ -6,14 +6,8 @@ import pytest
 from twoshaft.errors import AnswerError
 from twoshaft.models.film import State
 from twoshaft.rigs import sealant_rig
-from twoshaft.units import load_unit
 
 OIL = {"what": "oil", "points": [[76, 125], [76, 109]], "width_mm": 9}
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 @pytest.fixture

@@ -10,14 +10,8 @@ from twoshaft.plots.bearing_section import bearing_section, beside
 from twoshaft.rigs import cord_bench, shim_bench
 from twoshaft.rigs.cord import SCALES, scale_for
 from twoshaft.rigs.pointers import dial_words, scale_words
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Arrangement, ShimPlace
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 def set_to(rig, **change):

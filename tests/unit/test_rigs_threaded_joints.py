@@ -7,15 +7,9 @@ from twoshaft.errors import UnitFileError
 from twoshaft.models import joint
 from twoshaft.rigs import face_tightening, thread_chooser
 from twoshaft.rigs.face_drawing import face_picture
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 
 COVER = "gate-cover-bolts"
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 @pytest.fixture

@@ -28,11 +28,6 @@ STAGES = ("closing", "rear-end", "shift")
 
 
 @pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-@pytest.fixture(scope="module")
 def job(unit):
     return Job.of(unit, {"operations": [o.id for o in unit.operations if o.stage in STAGES]})
 

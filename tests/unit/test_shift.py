@@ -8,14 +8,8 @@ from twoshaft.errors import OutOfRangeError
 from twoshaft.models.shift import detent_force, mechanism, prove_by_hand, reach, with_misbuilds
 from twoshaft.models.shift.audit import audit_shift
 from twoshaft.models.shift.bodies import overlaps
-from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.shift import Shift
-
-
-@pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
 
 
 @pytest.fixture(scope="module")

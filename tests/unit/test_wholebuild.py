@@ -30,11 +30,6 @@ from twoshaft.units.sections.order import Operation
 
 
 @pytest.fixture(scope="module")
-def unit():
-    return load_unit("tarnbeck-b5")
-
-
-@pytest.fixture(scope="module")
 def job(unit):
     return Job.of(unit)
 

@@ -27,6 +27,7 @@ from twoshaft.models.wholebuild import (
     Fault,
     Job,
     Line,
+    Record,
     asks_at,
     build_record,
     card,
@@ -88,6 +89,7 @@ class WholeBuild(Screen):
         self.told: list[str] = []
         self._record_open = self._over = False
         self._turn = 0
+        self._known: tuple[tuple[tuple[Decision, ...], bool], Record] | None = None
         if sheet is not None:
             self._register()
             self._restore()
@@ -118,7 +120,14 @@ class WholeBuild(Screen):
     @property
     def faults(self) -> tuple[Fault, ...]:
         """All that is wrong so far; at the end, what is missing as well."""
-        return consequences(self.job, self.decisions, over=self._over).faults
+        return self._found(over=self._over).faults
+
+    def _found(self, *, over: bool) -> Record:
+        """What the decisions bring about; worked out once for as long as they stay the same."""
+        asked = self.decisions, over
+        if self._known is None or self._known[0] != asked:
+            self._known = asked, consequences(self.job, self.decisions, over=over)
+        return self._known[1]
 
     # ---- the sheet
 
@@ -243,7 +252,7 @@ class WholeBuild(Screen):
 
     def _refused(self, step: str) -> list[str]:
         """Why the bench does not let a step be done; empty where it does."""
-        found = consequences(self.job, self.decisions, over=False)
+        found = self._found(over=False)
         if not any(one.step == step for one in found.bench.refused):
             return []
         words = [fault.sentence for fault in found.faults if fault.step == step]
@@ -265,7 +274,7 @@ class WholeBuild(Screen):
         others = f" with {gone - 1} more that stood in the way" if gone > 1 else ""
         self.told = [f"“{label}” is out again{others}; that took {took}."]
         if not self.marked:
-            parts = consequences(self.job, self.decisions, over=False).taken[-1].parts
+            parts = self._found(over=False).taken[-1].parts
             if parts:
                 names = {part.id: part.name for part in self.job.unit.parts}
                 lost = ", ".join(names[part] for part in parts)
@@ -284,7 +293,7 @@ class WholeBuild(Screen):
         still = f"{left} steps are still open." if left else "Every step stands."
         self.told = [f"The tools are down. {still} The build record is below."]
         if self._over:
-            found = consequences(self.job, self.decisions)
+            found = self._found(over=True)
             count = len(found.faults)
             self.told.append(
                 f"Nothing is wrong with this build; it took {minutes(found.minutes)}."

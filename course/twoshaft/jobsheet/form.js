@@ -198,7 +198,7 @@ function renderForm({ model, el }) {
   });
   screen.show(
     make("div", { class: "ts-top" }, header, total), screen.alert,
-    ...(bench.element ? [bench.element] : []), ...views.map((view) => view.element));
+    bench.element, ...views.map((view) => view.element));
 
   function send(message) {
     screen.send(message);

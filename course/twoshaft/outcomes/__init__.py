@@ -4,7 +4,14 @@ Every marked field and every observation maps to one of them.
 """
 
 from twoshaft.outcomes.outcomes import Evidence, Outcome, load_outcomes
-from twoshaft.outcomes.standing import Attempt, Observation, Standing, State, stand
+from twoshaft.outcomes.standing import (
+    Attempt,
+    Observation,
+    Standing,
+    State,
+    evidence_of,
+    stand,
+)
 
 __all__ = [
     "Attempt",
@@ -13,6 +20,7 @@ __all__ = [
     "Outcome",
     "Standing",
     "State",
+    "evidence_of",
     "load_outcomes",
     "stand",
 ]

@@ -15,6 +15,11 @@ _TO_SHOW = {
 }
 
 
+def evidence_of(supervised_by: str) -> Evidence:
+    """The kind of evidence that a marked attempt is: open-book, unless somebody watched."""
+    return Evidence.SUPERVISED if supervised_by else Evidence.OPEN_BOOK
+
+
 class State(StrEnum):
     """Where a learner stands with one outcome."""
 

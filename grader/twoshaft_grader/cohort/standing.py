@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from twoshaft.errors import CohortError
 from twoshaft.jobsheet.standing import STANDING
-from twoshaft.outcomes import Attempt, Evidence, load_outcomes, stand
+from twoshaft.outcomes import Attempt, evidence_of, load_outcomes, stand
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
@@ -60,7 +60,7 @@ def write_standing(cohort: Cohort, learner: str) -> None:
     try:
         for id, outcome in load_outcomes().items():
             attempts = [
-                Attempt(bool(entry["outcomes"][id]), _kind(entry))
+                Attempt(bool(entry["outcomes"][id]), evidence_of(entry["supervised_by"]))
                 for entry in returned.values()
                 if id in entry["outcomes"]
             ]
@@ -89,7 +89,3 @@ def write_standing(cohort: Cohort, learner: str) -> None:
     files.write_json(
         own / STANDING, {"format": 1, "learner": learner, "marks": marks, "outcomes": outcomes}
     )
-
-
-def _kind(entry: dict) -> Evidence:
-    return Evidence.SUPERVISED if entry["supervised_by"] else Evidence.OPEN_BOOK

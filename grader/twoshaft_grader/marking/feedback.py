@@ -9,7 +9,14 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 
-from twoshaft.outcomes import Attempt, Evidence, Observation, Outcome, load_outcomes, stand
+from twoshaft.outcomes import (
+    Attempt,
+    Observation,
+    Outcome,
+    evidence_of,
+    load_outcomes,
+    stand,
+)
 from twoshaft.plots.style import css_variables
 from twoshaft_grader.marking.outcomes import with_points
 from twoshaft_grader.marking.pages import fill
@@ -135,10 +142,8 @@ def _still_needed(outcome: Outcome | None, handed: Handed) -> str:
     """What an outcome needs beyond this sheet, empty if nothing."""
     if outcome is None:
         return ""
-    kind = Evidence.SUPERVISED if handed.supervised_by else Evidence.OPEN_BOOK
-    return stand(
-        outcome.evidence, [Attempt(True, kind)], handed.observed.get(outcome.id, ())
-    ).missing
+    attempt = Attempt(True, evidence_of(handed.supervised_by))
+    return stand(outcome.evidence, [attempt], handed.observed.get(outcome.id, ())).missing
 
 
 def kind_of(verdict: Verdict) -> str:

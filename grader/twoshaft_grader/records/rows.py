@@ -8,7 +8,16 @@ from datetime import datetime
 
 from nbgrader.api import Gradebook
 
-from twoshaft.outcomes import Attempt, Evidence, Observation, Outcome, State, load_outcomes, stand
+from twoshaft.outcomes import (
+    Attempt,
+    Evidence,
+    Observation,
+    Outcome,
+    State,
+    evidence_of,
+    load_outcomes,
+    stand,
+)
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
 from twoshaft_grader.cohort.collect import hand_in_time
@@ -203,7 +212,7 @@ def _rows(
         elif files.folder_digest(folder) != mark.submission:
             standing.note("", "newer work is collected and not marked yet")
     sheet = mark.sheet if mark else None
-    evidence = Evidence.SUPERVISED if assigned.supervised_by else Evidence.OPEN_BOOK
+    evidence = evidence_of(assigned.supervised_by)
     due = due_for(cohort, assigned, person.id)
     handed_in, late = _times(cohort, person.id, due, assigned, mark)
     rows = []

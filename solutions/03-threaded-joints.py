@@ -75,8 +75,7 @@ torque = ref(
 )
 
 # %% tags=["reference"]
-tools = {w.id: joint.TorqueWrench(w.name, w.low_nm, w.high_nm, w.step_nm, w.length_mm / 1e3, w.kind,
-                                  w.tool_class) for w in unit.fasteners.wrenches}
+tools = {w.id: joint.TorqueWrench.of(w) for w in unit.fasteners.wrenches}
 near = torque.m_as("N*m")
 unfit = {name: "Its scale ends below this torque." if near > tool.high_nm else
          "So low on its scale no tolerance is promised: that begins at a fifth of the top."

@@ -265,10 +265,10 @@ sheet.form(
 
 # %% tags=["reference"]
 work = film.Work.of(unit, given["lay"])
-for name, hand in (("lay-by-finger", film.Hand.FILM), ("lay-by-bead", film.Hand.BEAD)):
-    minutes = Q(work.minutes_taken(work.everywhere(hand, 1.0)), "min")
-    closing, other = Q(work.pace.close, "min"), {film.Hand.FILM: "bead", film.Hand.BEAD: "film"}[hand]
-    swapped = Q(work.length_mm / 100 * given["lay"]["pace"][other], "min") + closing
+closing = Q(work.pace.close, "min")
+by_finger, by_bead = (Q(work.minutes_taken(work.everywhere(hand, 1.0)), "min")
+                      for hand in (film.Hand.FILM, film.Hand.BEAD))
+for name, minutes, swapped in (("lay-by-finger", by_finger, by_bead), ("lay-by-bead", by_bead, by_finger)):
     ref(name, minutes, outcome="sealant-clock", weight=3, tolerance={"absolute": Q(0.1, "min")},
         lesson=lesson + "the-clock",
         slips=[Slip(minutes - closing, 0.3, "The face is not closed with the last pass: what follows it counts too."),

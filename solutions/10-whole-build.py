@@ -28,7 +28,6 @@ from twoshaft.models import geartrain, joint, order, shift, shim
 from twoshaft.models.wholebuild import GO_ON, OPEN, Job, asks_of, decisions_from, right_values
 from twoshaft.models.wholebuild.asks import blocks_of, pattern_order
 from twoshaft.models.wholebuild.checking import judge_way, outcomes_at
-from twoshaft.models.wholebuild.joints import tool
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking import Slip, ref
 
@@ -175,7 +174,7 @@ for id in groups:
     bolts, aim = joint.Fastening.of(unit, id), Q(unit.fasteners.group(id).torque_nm[1], "N*m")
     held[id] = {w.id: aim if bolts.adapter is None else joint.setting_with_adapter(
         aim, Q(w.length_mm, "mm"), Q(bolts.adapter.reach_mm, "mm"), Q(bolts.adapter.angle_deg, "degree")) for w in wrenches}
-    good = {w.id for w in wrenches if tool(w).suits(held[id][w.id])} | {bolts.group.wrench}
+    good = {w.id for w in wrenches if joint.TorqueWrench.of(w).suits(held[id][w.id])} | {bolts.group.wrench}
     tools = ref(f"tool-{id}", good, outcome="tighten-to-clamp", lesson=at_lesson, slips=[
         Slip(w.id, 0, "This setting lies outside what the wrench is good for.") for w in wrenches if w.id not in good])
     mine[f"tool-{id}"] = bolts.group.wrench if bolts.group.wrench in tools else min(tools)

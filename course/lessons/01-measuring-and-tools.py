@@ -173,7 +173,7 @@ cord_bench(unit, unit.bearings.supports[0].id, setting_mm=0.06)
 # - Knocked or dropped? Out of use until it has been checked.
 
 # %% tags=["rig"]
-tools = [joint.TorqueWrench(w.name, w.low_nm, w.high_nm, w.step_nm, w.length_mm / 1e3) for w in wrenches]
+tools = [joint.TorqueWrench.of(w) for w in wrenches]
 given_table(
     "The wrenches of this unit", ["wrench", "scale, N·m", "trusted from, N·m", "marks every, N·m", "tolerance, ± %"],
     [(t.name, f"{t.low_nm:g} to {t.high_nm:g}", t.usable_from_nm, t.step_nm, 100 * t.tolerance) for t in tools],

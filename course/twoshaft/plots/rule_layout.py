@@ -41,7 +41,7 @@ def drawn_rules(task: OrderTask) -> tuple[tuple[int, int, Reason], ...]:
     kept: dict[tuple[int, int], Reason] = {}
     for bond in task.bonds:
         i, j = bond.earlier, bond.later
-        if not task.after[i] & task.before[j]:
+        if task.directly(i, j):
             kept.setdefault((i, j), bond.reason)
     return tuple((i, j, reason) for (i, j), reason in kept.items())
 

@@ -37,15 +37,7 @@ class WrenchBench(Instrument):
         entry = known[wrench]
         self.length = Q(entry.length_mm, "mm")
         self.wanted = Q(wanted_nm, "N*m")
-        self.tool = TorqueWrench(
-            entry.name,
-            entry.low_nm,
-            entry.high_nm,
-            entry.step_nm,
-            entry.length_mm / 1e3,
-            entry.kind,
-            entry.tool_class,
-        )
+        self.tool = TorqueWrench.of(entry)
         self.tool.nearest_setting(self.wanted)
         super().__init__(
             {

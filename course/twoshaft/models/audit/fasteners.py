@@ -71,12 +71,15 @@ def _audit_torque(fastening, say) -> None:
 
 
 def _audit_clamp(fastening, say) -> None:
+    from twoshaft.models import joint
+
     group = fastening.group
     use, most = fastening.worst_use(), fastening.most_clamp().m_as("kN")
-    if use > 0.9:
+    if use > joint.MOST_USE:
         say(
             "torque_nm",
-            f"with the lowest friction and the most torque {use:.0%} of yield is used, over 90 %",
+            f"with the lowest friction and the most torque {use:.0%} of yield is used, "
+            f"over {100 * joint.MOST_USE:g} %",
             "lower the torque or choose a stronger class",
         )
     strip = fastening.strip()

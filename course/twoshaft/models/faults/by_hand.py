@@ -72,7 +72,7 @@ def turns(check, built: AsBuilt) -> list[Sign]:
         if gear.id in cannot:
             found.append(Sign(f"uncounted-{gear.id}", f"{gear.id} cannot be counted"))
             continue
-        if not _drives(built, gear.id):
+        if not drives(built, gear.id):
             words = f"the lever is home in {gear.id}, but {gear.id} does not drive"
             found.append(Sign(f"no-drive-{gear.id}", words))
             continue
@@ -92,7 +92,7 @@ def _count(train: GearTrain, gear: str, output_turns: float, counted: str) -> Co
     return count_turns(train, gear, output_turns, counted)
 
 
-def _drives(built: AsBuilt, gear: str) -> bool:
+def drives(built: AsBuilt, gear: str) -> bool:
     """Whether the sleeve reaches the gear's teeth: a hub turned round stands further away."""
     away_mm = sum(change.away_mm for change in built.hubs if change.away_from == gear)
     if not away_mm:

@@ -182,10 +182,14 @@ class Work:
             now += self.minutes_of(done) if wet else 0.0
         return when
 
+    def minutes_wet(self, passes: Sequence[Pass]) -> float:
+        """Minutes from the first sealant to the last pass, at the work's pace."""
+        wet = next((n for n, done in enumerate(passes) if done.hand is not Hand.WIPE), len(passes))
+        return sum(self.minutes_of(done) for done in passes[wet:])
+
     def minutes_taken(self, passes: Sequence[Pass]) -> float:
         """Minutes from the first sealant to the closed face, at the work's pace."""
-        wet = next((n for n, done in enumerate(passes) if done.hand is not Hand.WIPE), len(passes))
-        return sum(self.minutes_of(done) for done in passes[wet:]) + self.pace.close
+        return self.minutes_wet(passes) + self.pace.close
 
     def close(self, passes: Sequence[Pass]) -> Closed:
         """Lay the passes one after the other and close the face."""

@@ -34,6 +34,7 @@ from twoshaft.models.joint.face import (
     tighten,
 )
 from twoshaft.models.joint.friction import (
+    MOST_USE,
     STATES,
     ClampBounds,
     ClampSample,
@@ -77,6 +78,7 @@ from twoshaft.models.joint.tools import (
 
 __all__ = [
     "CLASS_NAMES",
+    "MOST_USE",
     "STATES",
     "BlindHole",
     "ClampBounds",

@@ -227,6 +227,10 @@ def torque_for_state(
     return torque_long(Q(clamp_n, "N"), thread, seat, now.thread[1], now.head[1])
 
 
+MOST_USE = 0.9
+"""Share of the least yield strength that may be used; VDI 2230 tables take it (from memory)."""
+
+
 def worst_utilisation(
     torque: Q,
     thread: Thread,

@@ -20,7 +20,7 @@ from twoshaft.models.joint.friction import (
 )
 from twoshaft.models.joint.stripping import Strip, strip_loads
 from twoshaft.models.joint.threads import Seat, Strength, Thread, limits_6g6h, strength
-from twoshaft.models.joint.tools import TorqueWrench, setting_with_adapter
+from twoshaft.models.joint.tools import TorqueWrench, setting_with_adapter, torque_at_bolt
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.fasteners import Adapter, FastenerGroup, TappedMetal
 from twoshaft.units.unit import Unit
@@ -85,6 +85,13 @@ class Fastening:
         length, reach = Q(self.wrench.length_m, "m"), Q(self.adapter.reach_mm, "mm")
         return setting_with_adapter(self.torque, length, reach, Q(self.adapter.angle_deg, "degree"))
 
+    def torque_at(self, setting: Q) -> Q:
+        """Torque at the fastener [N·m] for a setting of the wrench, its adapter allowed for."""
+        if self.adapter is None:
+            return setting
+        length, reach = Q(self.wrench.length_m, "m"), Q(self.adapter.reach_mm, "mm")
+        return torque_at_bolt(setting, length, reach, Q(self.adapter.angle_deg, "degree"))
+
     def bounds(self, state: str | None = None, torque: Q | None = None) -> ClampBounds:
         """Give the clamp that a torque leaves, wrench in order, for a state of the threads.
 
@@ -114,10 +121,13 @@ class Fastening:
             seed=seed,
         )
 
-    def worst_use(self, state: str | None = None) -> float:
-        """Largest share of yield: most torque of the window, wrench reading low, worst friction."""
+    def worst_use(self, state: str | None = None, torque: Q | None = None) -> float:
+        """Largest share of yield: wrench reading low, worst friction; state as for `bounds`.
+
+        Left out, the torque is the most of the window.
+        """
         return worst_utilisation(
-            Q(self.group.torque_nm[2], "N*m"),
+            Q(self.group.torque_nm[2], "N*m") if torque is None else torque,
             self.thread,
             self.seat,
             self.steel,
@@ -209,15 +219,7 @@ def _fastening(unit: Unit, identifier: str) -> Fastening:
         seat=Seat(group.head_mm / 1e3, group.hole_mm / 1e3),
         steel=strength(group.strength, Q(thread.d_m, "m")),
         states={s.id: Friction(s.name, s.thread, s.head, "unit file") for s in section.states},
-        wrench=TorqueWrench(
-            wrench.name,
-            wrench.low_nm,
-            wrench.high_nm,
-            wrench.step_nm,
-            wrench.length_mm / 1e3,
-            wrench.kind,
-            wrench.tool_class,
-        ),
+        wrench=TorqueWrench.of(wrench),
         adapter=_by_id(section.adapters, group.adapter) if group.adapter else None,
         metal=_by_id(section.metals, group.tapped.metal) if group.tapped else None,
         positions_m=points,

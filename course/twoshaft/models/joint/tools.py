@@ -10,10 +10,14 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import TYPE_CHECKING
 
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
+
+if TYPE_CHECKING:
+    from twoshaft.units.sections.fasteners import Wrench
 
 
 class ToolKind(StrEnum):
@@ -90,6 +94,19 @@ class TorqueWrench:
     length_m: float
     kind: ToolKind = ToolKind.SETTING
     tool_class: str = "A"
+
+    @classmethod
+    def of(cls, wrench: Wrench) -> TorqueWrench:
+        """A wrench of the unit file."""
+        return cls(
+            wrench.name,
+            wrench.low_nm,
+            wrench.high_nm,
+            wrench.step_nm,
+            wrench.length_mm / 1e3,
+            wrench.kind,
+            wrench.tool_class,
+        )
 
     def __post_init__(self) -> None:
         low = positive("bottom of the scale", Q(self.low_nm, "N*m"), "N*m")

@@ -76,11 +76,7 @@ def with_many_hands(task: OrderTask, minutes: Mapping[str, float] | None = None)
 
 def needs_directly(task: OrderTask) -> dict[str, tuple[str, ...]]:
     """Steps that each step waits for, without those that the others wait for already."""
-    direct = {}
-    for i, step in enumerate(task.steps):
-        before = task.before[i]
-        further = 0
-        for k in bits(before):
-            further |= task.before[k]
-        direct[step] = tuple(task.steps[k] for k in bits(before & ~further))
-    return direct
+    return {
+        step: tuple(task.steps[k] for k in bits(task.before[i]) if task.directly(k, i))
+        for i, step in enumerate(task.steps)
+    }

@@ -284,6 +284,10 @@ class OrderTask:
             for j in bits(self.after[i])
         )
 
+    def directly(self, i: int, j: int) -> bool:
+        """Whether nothing has to come between steps i and j, of which i comes before j."""
+        return not self.after[i] & self.before[j]
+
     @cached_property
     def signature(self) -> tuple:
         """What the judgement of an order depends on, hashable; two equal ones mark alike."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from twoshaft.models.faults.by_hand import proof
+from twoshaft.models.faults.by_hand import drives, proof
 from twoshaft.models.faults.running import interference_mm, pull
 from twoshaft.models.geartrain import count_turns
 from twoshaft.models.order.snapshot import Snapshot, snapshot
@@ -256,14 +256,12 @@ def _felt(job: Job, now: Standing, step: str) -> list[Line]:
 
 
 def _counted(job: Job, check: FinalCheck, built) -> list[Line]:
-    from twoshaft.models.faults.by_hand import _drives
-
     cannot = () if built.shift is None else proof(built.shift).cannot
     lines = []
     for gear in built.train.gears:
         if gear.id in cannot:
             lines.append(Line(gear.name, "cannot be engaged"))
-        elif not _drives(built, gear.id):
+        elif not drives(built, gear.id):
             lines.append(Line(gear.name, "the lever is home, and nothing turns"))
         else:
             count = count_turns(built.train, gear.id, check.output_turns, check.counted)

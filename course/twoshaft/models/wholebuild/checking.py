@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from twoshaft.models.faults import AsBuilt, Outcome, as_built, run_check
+from twoshaft.models.faults import AsBuilt, Outcome, Sign, as_built, run_check
 from twoshaft.models.faults.built import exclude
 from twoshaft.models.fit import SealFault, SealFitted, Side, seal_faults, seal_of
+from twoshaft.models.order import new_parts, rework
 from twoshaft.models.shift import Mechanism, follow, lockout_reading, mechanism, prove_by_hand
 from twoshaft.models.shift.handwork import Done
 from twoshaft.models.wholebuild.asks import (
@@ -146,8 +147,6 @@ def _bolts(job: Job, now: Standing) -> Iterable[BoltChange]:
 
 def outcome_of(check: FinalCheck, built: AsBuilt, now: Standing) -> Outcome:
     """What a check shows; a face that was coated leaks where its own film lets it."""
-    from twoshaft.models.faults import Sign
-
     if check.kind != "leaks":
         return run_check(check, built)
     rest = check.model_copy(update={"faces": tuple(f for f in check.faces if f not in now.films)})
@@ -234,8 +233,6 @@ def judge_way(job: Job, ask: Ask, way: WrongWay, steps: Sequence[str]) -> WayRes
     steps : sequence of str
         Steps that stand.
     """
-    from twoshaft.models.order import new_parts, rework
-
     task = job.task
     work = rework(task, steps, ask.step)
     number = task.number[ask.step]

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from twoshaft.models import film
-from twoshaft.models.film import Closed, Hand, Pass, State
+from twoshaft.models.film import Closed, Pass, State
 from twoshaft.models.wholebuild.asks import Ask
 from twoshaft.models.wholebuild.faults import Fault
 from twoshaft.models.wholebuild.job import Job
@@ -101,8 +101,7 @@ def judge_film(
 @lru_cache(maxsize=64)
 def _judged(job: Job, ask: Ask, passes, waited: float, clamps) -> FilmResult:
     work = job.work(ask.about)
-    wet = next((n for n, one in enumerate(passes) if one.hand is not Hand.WIPE), len(passes))
-    minute = sum(work.minutes_of(one) for one in passes[wet:]) + waited
+    minute = work.minutes_wet(passes) + waited
     force = None if clamps is None else {hole: Q(newton, "N") for hole, newton in clamps}
     seal = film.close(work.lay(passes), work.sealant, minute, force)
     return FilmResult(ask, passes, minute, Closed(work, seal, minute))

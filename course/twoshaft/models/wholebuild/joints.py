@@ -14,10 +14,7 @@ from twoshaft.models.wholebuild.asks import PATTERNS, Ask, pattern_order
 from twoshaft.models.wholebuild.faults import Fault
 from twoshaft.models.wholebuild.job import Job
 from twoshaft.units.quantities import Q
-from twoshaft.units.sections.fasteners import Wrench
 
-MOST_USE = 0.9
-"""Share of yield that may be used, as the unit file's own checks have it."""
 _ROUNDING_NM = 1e-6
 
 
@@ -61,19 +58,6 @@ class JointResult:
     faults: tuple[Fault, ...]
 
 
-def tool(entry: Wrench) -> joint.TorqueWrench:
-    """A wrench of the unit file as the joint model takes it."""
-    return joint.TorqueWrench(
-        entry.name,
-        entry.low_nm,
-        entry.high_nm,
-        entry.step_nm,
-        entry.length_mm / 1e3,
-        entry.kind,
-        entry.tool_class,
-    )
-
-
 def judge_joint(job: Job, ask: Ask, values: Mapping[str, Any]) -> JointResult | None:
     """Judge how a group was tightened; None where something of it was not decided.
 
@@ -113,7 +97,7 @@ def _judged(
 ) -> JointResult:
     id, setting, found = ask.about, Q(setting_nm, "N*m"), []
     entry = next(w for w in job.unit.fasteners.wrenches if w.id == wrench)
-    bolts = replace(joint.Fastening.of(job.unit, id), wrench=tool(entry))
+    bolts = replace(joint.Fastening.of(job.unit, id), wrench=joint.TorqueWrench.of(entry))
 
     def say(kind: str, words: str) -> None:
         found.append(Fault(kind, ask.step, ask.id, f"{ask.name}: {words}."))
@@ -129,12 +113,10 @@ def _judged(
         return JointResult(
             ask, state, wrench, setting, None, None, 0.0, None, None, pattern, rounds, tuple(found)
         )
-    torque = _at_bolt(bolts, setting)
+    torque = bolts.torque_at(setting)
     _torque_words(bolts, torque, state, say)
     clamp = bolts.bounds(state, torque)
-    use = joint.worst_utilisation(
-        torque, bolts.thread, bolts.seat, bolts.steel, bolts.states[state], bolts.wrench.tolerance
-    )
+    use = bolts.worst_use(state, torque)
     _clamp_words(bolts, clamp, use, say)
     kept, spread = None, None
     if pattern is not None:
@@ -153,13 +135,6 @@ def _judged(
     )
 
 
-def _at_bolt(bolts: joint.Fastening, setting: Q) -> Q:
-    if bolts.adapter is None:
-        return setting
-    length, reach = Q(bolts.wrench.length_m, "m"), Q(bolts.adapter.reach_mm, "mm")
-    return joint.torque_at_bolt(setting, length, reach, Q(bolts.adapter.angle_deg, "degree"))
-
-
 def _torque_words(bolts: joint.Fastening, torque: Q, state: str, say) -> None:
     low, _, high = bolts.group.torque_nm
     nm, half = torque.m_as("N*m"), bolts.wrench.step_nm / 2 + _ROUNDING_NM
@@ -175,8 +150,8 @@ def _clamp_words(bolts: joint.Fastening, clamp: joint.ClampBounds, use: float, s
     low, high = clamp.low_n / 1e3, clamp.high_n / 1e3
     if low < need:
         say("loose", f"the clamp can be as small as {low:.1f} kN, and {need:g} kN are needed")
-    if use > MOST_USE:
-        say("overstressed", f"up to {use:.0%} of yield is used, over {MOST_USE:.0%}")
+    if use > joint.MOST_USE:
+        say("overstressed", f"up to {use:.0%} of yield is used, over {joint.MOST_USE:.0%}")
     if strip is not None and strip.holds_n < clamp.high_n:
         held = f"at {strip.holds_n / 1e3:.1f} kN the {strip.first}"
         say("stripped", f"the clamp can reach {high:.1f} kN, and {held}")

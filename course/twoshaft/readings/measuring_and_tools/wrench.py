@@ -32,12 +32,7 @@ CLAIMS = [
 
 def tools_of(unit) -> dict[str, TorqueWrench]:
     """The unit's wrenches by id."""
-    return {
-        w.id: TorqueWrench(
-            w.name, w.low_nm, w.high_nm, w.step_nm, w.length_mm / 1e3, w.kind, w.tool_class
-        )
-        for w in unit.fasteners.wrenches
-    }
+    return {w.id: TorqueWrench.of(w) for w in unit.fasteners.wrenches}
 
 
 def draw(lot: Lot) -> dict:

@@ -65,18 +65,6 @@ def _card(lot: Lot, fastening: Fastening, stream) -> dict | None:
     }
 
 
-def _tool(entry) -> TorqueWrench:
-    return TorqueWrench(
-        entry.name,
-        entry.low_nm,
-        entry.high_nm,
-        entry.step_nm,
-        entry.length_mm / 1e3,
-        entry.kind,
-        entry.tool_class,
-    )
-
-
 def _setting(entry, torque: Q, reach: float, angle: float) -> Q | None:
     """What to set on a wrench, or None where the adapter is too long for it."""
     try:
@@ -87,14 +75,14 @@ def _setting(entry, torque: Q, reach: float, angle: float) -> Q | None:
 
 
 def _suits(entry, torque: Q, reach: float, angle: float) -> bool:
-    setting = _setting(entry, torque, reach, angle)
-    return setting is not None and _tool(entry).suits(setting) and _tool(entry).suits(torque)
+    setting, tool = _setting(entry, torque, reach, angle), TorqueWrench.of(entry)
+    return setting is not None and tool.suits(setting) and tool.suits(torque)
 
 
 def _unclear(entry, torque: Q, reach: float, angle: float) -> bool:
     """Whether a limit of the wrench's scale is near the torque or its setting."""
     setting = _setting(entry, torque, reach, angle) or torque
-    limits = (_tool(entry).usable_from_nm, entry.high_nm)
+    limits = (TorqueWrench.of(entry).usable_from_nm, entry.high_nm)
     values = (torque.m_as("N*m"), setting.m_as("N*m"))
     return any(1 / APART < value / limit < APART for value in values for limit in limits)
 

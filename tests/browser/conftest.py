@@ -153,8 +153,17 @@ class Lab:
         return page
 
     def save(self, page):
-        """Save the notebook in front and wait until it is in its file."""
-        page.keyboard.press("Control+s")
+        """Save the notebook in front and wait until it is in its file.
+
+        A tab without the mark of unsaved work may still be on its way: the server's answer counts.
+        """
+
+        def stored(response):
+            return response.request.method == "PUT" and "/api/contents/" in response.url
+
+        with page.expect_response(stored) as answer:
+            page.keyboard.press("Control+s")
+        answer.value.finished()
         page.wait_for_function("() => !document.querySelector('.lm-TabBar-tab.jp-mod-dirty')")
 
     def _ask(self, path: str, method: str = "GET") -> bytes:

@@ -20,8 +20,11 @@ from twoshaft.rigs import cord_bench, shim_bench
 from twoshaft.units.quantities import Q
 
 unit = open_sheet("shims-and-preload").unit
-bearings = unit.bearings
-diff, output, hub = (bearings.support_by_id(s) for s in ("differential", "output-shaft", "practice-hub"))
+bearings, pairs = unit.bearings, unit.bearings.supports
+outwards = [pair for pair in pairs if pair.arrangement == "outer-rings-together"] or pairs
+main = max(outwards, key=lambda pair: (pair.target.kind == "preload", len(pair.drags)))
+other = next((pair for pair in pairs if pair.arrangement != main.arrangement), pairs[-1])
+chosen = shim.choose_for(main, bearings).total
 
 # %% [markdown]
 # ## Before you start
@@ -41,7 +44,7 @@ diff, output, hub = (bearings.support_by_id(s) for s in ("differential", "output
 # Both are one scale. End play lies on one side of nothing, preload on the other. A **shim** moves you along it.
 
 # %% tags=["rig"]
-bearing_section(diff, bearings, shim_mm=1.15)
+bearing_section(main, bearings, shim_mm=chosen.m_as("mm"))
 
 # %% [markdown]
 # Here the case holds the two outer rings from outside. The shim, drawn to scale, is the thin filled strip at the right. A hundredth of a millimetre of it decides how long the bearings live.
@@ -71,10 +74,10 @@ given_table(
 # %% [markdown]
 # The same words, *between the outer rings*, stand twice with opposite answers. The arrangement decides.
 #
-# Below the inner rings are pressed together by a nut. A thicker spacer between them holds them **away** from their balls: looser.
+# Below, a nut presses the inner rings together. A thicker spacer between them holds them **away** from their balls or rollers: looser.
 
 # %% tags=["rig"]
-bearing_section(hub, bearings, shim_mm=4.0)
+bearing_section(other, bearings, shim_mm=shim.choose_for(other, bearings).total.m_as("mm"))
 
 # %% [markdown]
 # Get the sign wrong and every "correction" makes it worse, twice as far as you think. That is why the sign is a must-pass in the exercise.
@@ -84,23 +87,30 @@ bearing_section(hub, bearings, shim_mm=4.0)
 #
 # Measure every length between the seats. Lengths that fill the case count one way, the case itself the other. What is left is the gap.
 #
-# **Predict:** case 121.20 mm; carrier and two bearings 120.12 mm. How thick is the shim that just takes up the gap?
+# **Predict** from the table: how thick is the shim that just takes up the gap?
 
 # %% tags=["rig"]
-stack = shim.Stack.from_support(diff)
+stack = shim.Stack.from_support(main)
 given_table(
-    "The stack of the differential",
+    f"The stack: {main.name}",
     ["length", "measured, mm", "if it is longer, the pair is"],
     [(term.name, f"{term.length_mm:.2f}", "tighter" if term.sign > 0 else "looser") for term in stack.terms],
 )
 
+# %% tags=["rig"]
+thin, thick = stack.window(*shim.target_interference(main))
+target = f"{main.target.low_mm:.2f} to {main.target.high_mm:.2f} mm of {main.target.kind.replace('-', ' ')}"
+given_table("From the gap to the shim", ["the shim", "mm"],
+            [("takes up the gap: no play, no preload", f"{stack.shim_for(Q(0, 'mm')).m_as('mm'):.2f}"),
+             (f"meets the target, {target}", f"{thin:.2f} to {thick:.2f}")])
+
 # %% [markdown]
-# 121.20 − 120.12 = **1.08 mm**: no play, no preload. The target is 0.05 to 0.12 mm of preload and a thicker shim tightens here, so add: every shim from 1.13 to 1.20 mm meets it.
+# Take what fills the case from the case. Then go on by the target: a thicker shim tightens here, so preload is **added**, and end play would be taken off.
 #
 # On the shelf the shims come in steps.
 
 # %% tags=["rig"]
-shim_choice(diff, bearings)
+shim_choice(main, bearings)
 
 # %% [markdown]
 # ## Choosing from the set
@@ -112,7 +122,7 @@ shim_choice(diff, bearings)
 # - If none is safe, the set **cannot reach**. Order the size. Never file a shim, never add a third, never pack with foil.
 
 # %% tags=["rig"]
-shim_choice(hub, bearings)
+shim_choice(other, bearings)
 
 # %% [markdown]
 # The line slopes the other way: thicker loosens. Always draw which way the line goes before you pick.
@@ -122,12 +132,12 @@ shim_choice(hub, bearings)
 #
 # No reading is exact. Three things blur it: the tool shows steps (its **resolution**), you do not repeat perfectly (**repeatability**), and the tool itself may be off (**calibration**).
 #
-# **Predict:** four readings, each good to about a hundredth. How good is the shim that comes out of all four: one hundredth, two, or four?
+# **Predict:** you add and subtract several readings, each good to about a hundredth. Is the shim that comes out of them as good as one reading, or are all their doubts added up?
 
 # %% tags=["rig"]
-budget = shim.stack_budget(diff)
+budget = shim.stack_budget(main)
 given_table(
-    "Doubt in the shim of the differential, largest first",
+    f"Doubt in the shim, largest first: {main.name}",
     ["comes from", "adds, µm"],
     [(name, f"{1000 * u:.1f}") for name, u in list(budget.shares.items())[:6]],
 )
@@ -138,7 +148,7 @@ given_table("All of it together", ["combined, µm", "times about 2, µm", "meani
               "95 times in 100 the true shim lies within this")])
 
 # %% [markdown]
-# About two hundredths. Doubts do not simply add: one reading is high, another low. Square each, add the squares, take the root; then double for 95 in 100.
+# In between. Doubts do not simply add: one reading is high, another low. Square each, add the squares, take the root; then double for 95 in 100.
 #
 # An error that two readings **share**, as of the one gauge that took both bearings, does not even out. It counts twice.
 #
@@ -151,17 +161,17 @@ given_table("All of it together", ["combined, µm", "times about 2, µm", "meani
 #
 # **Predict:** the rings have just been fitted. Will the first reading be too large or too small?
 #
-# Choose the shim of 0.88 mm, read, then turn the shaft and read again.
+# The thinnest shim is in. Read, then turn the shaft and read again.
 
 # %% tags=["rig"]
-shim_bench(unit, "differential", trial=(0.88,))
+shim_bench(unit, main.id, trial=bearings.shim_set_by_id(main.shim_set).thicknesses_mm[:1])
 
 # %% [markdown]
 # Too small. A taper roller leans on a **rib**, the shoulder at its thick end. Rollers that have not yet run home to it stand proud, and hide play that comes back later. Turn the shaft under hand load until the reading stays.
 #
 # Now set the plunger to *just touching* and to *one turn*. A plunger that leaves the shaft cannot follow it: the total comes out short. Press it in by more than the float.
 #
-# Take 1.15 mm. The pointer stops moving. **A dial measures play. It cannot measure preload.**
+# Take the shim that was chosen above. The pointer stops moving. **A dial measures play. It cannot measure preload.**
 
 # %% [markdown]
 # ## Warm and cold
@@ -171,7 +181,7 @@ shim_bench(unit, "differential", trial=(0.88,))
 # **Predict:** the case holds the outer rings from outside. When the unit is hot, is there more preload or less? Move the slider *Warm the unit* above, then compare.
 
 # %% tags=["rig"]
-preload_when_warm(diff, bearings, Q(0.08, "mm"))
+preload_when_warm(main, bearings, Q(0.08, "mm"))
 
 # %% [markdown]
 # Less: the case grows away from the rings. Three more things happen. The bore grows and lets go of the outer ring, which loosens. The inner ring gets hotter than the outer and swells towards its rollers, which tightens. The case wins along **and** across.
@@ -179,7 +189,7 @@ preload_when_warm(diff, bearings, Q(0.08, "mm"))
 # With the inner rings pressed together the case grows the other way, and the sum turns its sign:
 
 # %% tags=["rig"]
-change = {s.name: bearing.support_change(s, bearings) for s in (diff, output, hub)}
+change = {pair.name: bearing.support_change(pair, bearings) for pair in pairs}
 given_table(
     "What heat does, µm; above zero tightens",
     ["support", "case", "shaft", "outer rings and bore", "inner rings", "rollers and widths", "all"],
@@ -200,7 +210,7 @@ given_table(
 # **Predict:** same preload, a drum of twice the radius. What happens to the pull?
 
 # %% tags=["rig"]
-cord_bench(unit, "differential", setting_mm=0.08)
+cord_bench(unit, main.id, setting_mm=0.08)
 
 # %% [markdown]
 # It halves. A pull without its radius means nothing.
@@ -215,11 +225,10 @@ cord_bench(unit, "differential", setting_mm=0.08)
 # %% tags=["rig"]
 import numpy as np
 
-pair = bearing.Pair.from_support(diff, bearings)
-loads = tuple(Q(load, "N") for load in diff.radial_load_n)
-curve = bearing.life_against_setting(pair, Q(np.linspace(-0.15, 0.12, 82), "mm"), loads,
-                                     Q(diff.axial_load_n, "N"), Q(diff.speed_rpm, "rpm"))
-life_over_setting(curve, "The differential at its running setting")
+loads = tuple(Q(load, "N") for load in main.radial_load_n)
+curve = bearing.life_against_setting(bearing.Pair.from_support(main, bearings), Q(np.linspace(-0.15, 0.12, 82), "mm"),
+                                     loads, Q(main.axial_load_n, "N"), Q(main.speed_rpm, "rpm"))
+life_over_setting(curve, f"{main.name} at its running setting")
 
 # %% [markdown]
 # Too tight. A little preload shares the load among more rollers and life rises; past the best point it falls off a cliff, because the bearings now work against each other. The scale is the setting **when it runs**: the cold preload is larger, since heat takes some away.

@@ -10,6 +10,8 @@
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
 # %% tags=["setup"]
+import math
+
 from twoshaft.jobsheet import open_sheet
 from twoshaft.models import film
 from twoshaft.plots.tables import given_table
@@ -17,7 +19,9 @@ from twoshaft.rigs import sealant_rig
 from twoshaft.units.quantities import Q
 
 unit = open_sheet("sealant-film").unit
-cover = unit.faces.face_by_id("end-cover")
+faces = sorted(unit.faces.faces, key=lambda face: len(face.holes))
+cover, case = faces[0], faces[-1]
+blind = next((hole for hole in cover.holes if hole.blind), cover.holes[0])
 stretches = [segment.id for segment in cover.segments]
 
 # %% [markdown]
@@ -46,9 +50,10 @@ stretches = [segment.id for segment in cover.segments]
 # **Predict:** the film is whole. Does the face seal? Then press **Close the face**.
 
 # %% tags=["rig"]
+x, y = cover.segments[2].points[2]
 sealant_rig(
-    unit, "end-cover", start=[f"film 0.1 middle {stretch}" for stretch in stretches],
-    spots=[{"what": "oil", "points": [[76, 125], [76, 109]], "width_mm": 9}],
+    unit, cover.id, start=[f"film 0.1 middle {stretch}" for stretch in stretches],
+    spots=[{"what": "oil", "points": [[x - 8, y + 8], [x + 8, y - 8]], "width_mm": 9}],
 )
 
 # %% [markdown]
@@ -68,7 +73,7 @@ sealant_rig(
 # **Predict** for each: does it seal, and what comes out inside? You can also draw with mouse or finger.
 
 # %% tags=["rig"]
-sealant_rig(unit, "end-cover")
+sealant_rig(unit, cover.id)
 
 # %% [markdown]
 # The thin film leaves the widest part of the gap open. The fat bead seals, and pushes so much inwards that the oil way is in danger. The film in between does both things right.
@@ -77,7 +82,7 @@ sealant_rig(unit, "end-cover")
 
 # %% tags=["rig"]
 thicknesses, beads = (0.03, 0.06, 0.1, 0.15, 0.25), (0.8, 1.5, 2.0, 3.0)
-work = film.Work.of(unit, {"face": "end-cover"})
+work = film.Work.of(unit, {"face": cover.id})
 tried = [(f"film {t:g} mm", work.close(work.everywhere(film.Hand.FILM, t))) for t in thicknesses]
 tried += [(f"bead {d:g} mm", work.close(work.everywhere(film.Hand.BEAD, d))) for d in beads]
 given_table(
@@ -124,7 +129,7 @@ given_table(
 
 # %% tags=["rig"]
 closed_holes = film.Land.of(cover)
-open_holes = film.Land.of(film.Work.of(unit, {"face": "end-cover", "open_holes": [h.id for h in cover.holes]}).face)
+open_holes = film.Land.of(film.Work.of(unit, {"face": cover.id, "open_holes": [h.id for h in cover.holes]}).face)
 ways = [("oil side", "inside"), ("outer side", "outside"), ("across", "middle"), ("round", "round")]
 sides = {words: {hole.id: film.Side(key) for hole in cover.holes} for words, key in ways}
 given_table(
@@ -140,15 +145,17 @@ given_table(
 # %% [markdown]
 # ## A closed bead shuts air in
 #
-# Below, bolt 3 is blind and a bead runs right round it. The ring is closed before the face comes down.
+# Below, one bolt hole is blind and a bead runs right round it. The ring is closed before the face comes down.
 #
 # **Predict:** what happens to the air inside the ring? Close the face.
 
 # %% tags=["rig"]
+at = (blind.x_mm, blind.y_mm)
+beside = [s.id for s in cover.segments if min(math.dist(at, s.points[0]), math.dist(at, s.points[-1])) < 1]
 sealant_rig(
-    unit, "end-cover",
-    start=[f"film 0.1 middle {s}" for s in stretches if s not in ("from-2-to-3", "from-3-to-4")]
-    + ["bead 2 round bolt-3", "bead 1 inside from-2-to-3", "bead 1 inside from-3-to-4"],
+    unit, cover.id,
+    start=[f"film 0.1 middle {s}" for s in stretches if s not in beside]
+    + [f"bead 2 round {blind.id}", *(f"bead 1 inside {s}" for s in beside)],
 )
 
 # %% [markdown]
@@ -162,8 +169,7 @@ sealant_rig(
 # The face below was coated 25 minutes ago with the case sealant. **Predict**, then close it.
 
 # %% tags=["rig"]
-case = unit.faces.face_by_id("case-joint")
-sealant_rig(unit, "case-joint", minute=25,
+sealant_rig(unit, case.id, minute=25,
             start=[f"film 0.1 middle {segment.id}" for segment in case.segments])
 
 # %% [markdown]

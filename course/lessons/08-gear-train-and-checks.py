@@ -215,10 +215,10 @@ given_table("Road speed at 3000 r/min", ["gear", "km/h"],
 # Put them in order. The bench says at once what is wrong, and why.
 
 # %% tags=["rig"]
-checks = ["fit-rear-plate", "check-output-drag", "fit-gate-cover", "check-gears", "check-lockout",
-          "read-total-drag", "fit-left-seal", "fit-speed-pinion", "turn-to-running-position",
-          "fill-oil", "look-for-leaks"]
-order_bench(unit, [step for step in checks if step in {o.id for o in unit.operations}])
+late = {o.id: o.kind for o in unit.operations if o.stage in [s.id for s in unit.stages[-3:]]}
+checks = {step for step, kind in late.items() if kind in ("check", "measure")}
+pairs = [{rule.earlier, rule.later} for rule in unit.rules if rule.kind == "blinds"]
+order_bench(unit, [step for step in late if any(step in pair and pair & checks for pair in pairs)])
 
 # %% [markdown]
 # Move the steps about and read the reasons. Where a step *makes a check worthless*, the check stands where it cannot show its fault. Such a check is worse than none, because you believe it.

@@ -19,6 +19,7 @@ from twoshaft.rigs import fault_board_rig
 unit = open_sheet("reading-faults").unit
 table, section = faults.outcome_table(unit), unit.faults
 name = {one.id: one.name for one in (*section.misbuilds, *section.checks)}
+kinds = {check.kind: check.id for check in reversed(section.checks)}
 
 # %% [markdown]
 # ## Before you start
@@ -36,7 +37,7 @@ name = {one.id: one.name for one in (*section.misbuilds, *section.checks)}
 #
 # The build goes forwards: somebody does something wrongly, and a check shows it. The picture has one row for each misbuild of this unit, one column for each final check. Each square comes from working the models of gate, bearings, bolts, film and gears with that misbuild in them.
 #
-# The names at the side are short: *diff* is the differential, *through pin* the small pin in the middle rail.
+# The names at the side are the short names of the unit's file.
 #
 # **Predict:** are there misbuilds that show in no check? Are there two rows that look the same?
 
@@ -44,9 +45,9 @@ name = {one.id: one.name for one in (*section.misbuilds, *section.checks)}
 fault_board(unit)
 
 # %% [markdown]
-# Both. Some rows are empty, and two groups of rows are equal, letter by letter. Keep that in mind: it decides how far any search can go.
+# Look for rows that are empty, and for rows that are equal, letter by letter. Keep them in mind: they decide how far any search can go.
 #
-# Most rows have a mark in one column only. Two columns are crowded: the leaks and the lockout. One symptom there has several causes.
+# Then look along the columns. Most rows have a mark in one column only, but where a column is crowded, such as that of the leaks, one symptom has several causes.
 
 # %% [markdown]
 # ## From symptom to misbuild
@@ -56,27 +57,28 @@ fault_board(unit)
 # **Predict:** the pull in neutral is too heavy. Which misbuilds explain it? And what does it change when you know that no end float was felt?
 
 # %% tags=["rig"]
-seen = {"pull-neutral": "heavy-pull-neutral"}
-more = {**seen, "feel-float": faults.PASSES, "click-bolts": faults.PASSES}
+neutral = next(check for check in section.checks if check.kind == "cord" and check.and_support)
+seen = {neutral.id: next(o.key for o in table.outcomes[table.column(neutral.id)] if o.key.startswith("heavy"))}
+more = {**seen, **{kinds[kind]: faults.PASSES for kind in ("end-float", "click") if kind in kinds}}
 rows = [(text, " · ".join(name[one] for one in faults.explain(unit, what).singles))
         for text, what in (("pull in neutral too heavy", seen), ("the same; no float felt, all bolts click", more))]
 given_table("What explains it alone", ["seen", "misbuilds"], rows)
 
 # %% [markdown]
-# It changes nothing: neither of the two would have shown in the float or under the wrench. A check that cannot tell the suspects apart costs its minutes and gives nothing, however careful you make it.
+# Compare the two rows. Where they are the same, the two further checks told nothing: none of the misbuilds would have shown in the float or under the wrench. A check that cannot tell the suspects apart costs its minutes and gives nothing, however careful you make it.
 
 # %% [markdown]
 # ## The fault board
 #
 # Now search yourself. Say what each check showed; the board lists what explains all of it with as few misbuilds as possible, what each further check would tell, and what you have spent.
 #
-# **Try:** the direct shift from fifth to reverse is not stopped. Take it back. Then: oil came out, but nobody noted where. Which check would you make next?
+# **Try:** the direct shift that must be stopped is not stopped. Take it back. Then: oil came out, but nobody noted where. Which check would you make next?
 
 # %% tags=["rig"]
 fault_board_rig(unit)
 
 # %% [markdown]
-# After the failed lockout three misbuilds are left, and no further check splits them. After the oil six are left: whoever notes only “it leaks” has paid for the check and thrown half of it away. The board looks for one misbuild first and for pairs only when none does, and it orders the checks by what a **minute** of each tells, not by habit.
+# After the failed lockout several misbuilds are left, and no further check splits them. After the oil there are more still: whoever notes only “it leaks” has paid for the check and thrown half of it away. The board looks for one misbuild first and for pairs only when none does, and it orders the checks by what a **minute** of each tells, not by habit.
 
 # %% [markdown]
 # ## What a check is worth
@@ -88,7 +90,8 @@ fault_board_rig(unit)
 # **Predict:** what does a check tell that fails in nine units out of ten?
 
 # %% tags=["rig"]
-suspects = [("spring-left-out",), ("ball-left-out",), ("output-shim-too-thin",), ("plug-loose",)]
+checks = [kinds[kind] for kind in ("lockout", "gears-held", "cord")]
+suspects = faults.suspects_for(unit, [*checks, kinds["click"]])
 left = faults.explain(unit, {}, among=suspects)
 given_table("Four suspects; one of them is in the unit", ["misbuild", "often, in 1000", "share now, %"],
             [(name[one[0]], section.misbuild_by_id(one[0]).often_per_1000, f"{100 * chance:.0f}")
@@ -104,9 +107,9 @@ given_table("Checks on the four suspects", ["check", "minutes", "tells, bit", "b
              for one in faults.next_check(unit, {}, among=suspects)])
 
 # %% [markdown]
-# A check that fails in nine of ten tells less than half a bit: you knew already. One that fails for certain tells nothing. The two long checks at the end of the list find the loose plug as surely as a short one finds its own suspect, but every minute of them tells less.
+# A check that fails in nine of ten tells less than half a bit: you knew already. One that fails for certain tells nothing. The long check at the end of the list finds its suspect as surely as a short one does, but every minute of it tells less.
 #
-# All checks that are not in the list are worth **nothing now**: all four suspects pass them.
+# All checks that are not in the list are worth **nothing now**: they show the same for all four suspects.
 
 # %% [markdown]
 # ## What a plan costs
@@ -116,24 +119,24 @@ given_table("Checks on the four suspects", ["check", "minutes", "tells, bit", "b
 # **Predict:** the shortest check first, or the one that most likely ends the search?
 
 # %% tags=["rig"]
-checks = ("prove-lockout", "feel-detents", "pull-output")
-plans = [checks, ("feel-detents", "prove-lockout", "pull-output"), faults.quickest_plan(unit, checks, suspects)]
+plans = [checks, [checks[1], checks[0], checks[2]], faults.quickest_plan(unit, checks, suspects)]
 given_table("Three checks for the same four suspects", ["order", "average, min", *(one[0].replace("-", " ") for one in suspects)],
             [(", then ".join(plan).replace("-", " "), f"{faults.expected_minutes(unit, plan, suspects).m_as('min'):.1f}",
               *(f"{faults.minutes_spent(unit, plan, suspects, one).m_as('min'):g}" for one in suspects)) for plan in plans])
 
 # %% [markdown]
-# The right-hand columns are the minutes until each suspect is known. The loose plug costs the same in every order: none of the three finds it, so it is known only when all are made. What decides is the chance of ending the search **for each minute**: the share of the suspect divided by the minutes of its check. The largest goes first: here the pull, although it is the longest of the three.
+# The right-hand columns are the minutes until each suspect is known. The last suspect costs the same in every order: none of the three checks finds it, so it is known only when all are made. What decides is the chance of ending the search **for each minute**: the share of the suspect divided by the minutes of its check. The largest goes first, even where its check is not the shortest.
 
 # %% [markdown]
 # ## Two faults at once
 #
 # Two misbuilds in one unit are rare: with shares of 6 and 5 in 1000, and neither having to do with the other, both are met in 0.006 × 0.005, that is 30 units in a million. So look for **one** that explains everything first, and for two only when no single one does.
 #
-# **Predict:** a bolt of the case turns before the click, and the ring gap of fifth is small. One or two?
+# **Predict:** a bolt turns before the click, and a ring gap is small. One or two?
 
 # %% tags=["rig"]
-fault_board_rig(unit, {"click-bolts": "turns-case-bolts-12", "feel-ring-gap": "ring-gap-small"})
+both = faults.suspects_for(unit, [kinds["click"], kinds["ring-gap"]])
+fault_board_rig(unit, {kinds[kind]: table.outcome(one, kinds[kind]).key for kind, one in zip(("click", "ring-gap"), both)})
 
 # %% [markdown]
 # Two: no row of the picture has both marks. Set the ring gap to “as it should be” and watch one misbuild come back. And a warning: when **one** is found and mended, make all checks again. A second one that fails the same check was hidden behind it.
@@ -153,7 +156,7 @@ given_table("Alike in every check", ["misbuilds", "show in", "to see which"],
               "; or ".join(dict.fromkeys(strip[faults.part_of(unit, one)] for one in group.misbuilds))) for group in groups])
 
 # %% [markdown]
-# The first group is the uncomfortable one. Oiled bolts click at the right torque and carry too much; a magnet is missed by nobody until the gears wear; the small pin is never asked for by the hand. They are made sure of **while they can be seen**: threads wiped, small parts counted aloud, the step ticked off and signed.
+# What no check shows is the uncomfortable part. Oiled bolts click at the right torque and carry too much; a missing magnet is noticed by nobody until the gears wear. Such things are made sure of **while they can be seen**: threads wiped, small parts counted aloud, the step ticked off and signed.
 
 # %% [markdown]
 # ## When the check is wrong
@@ -163,14 +166,15 @@ given_table("Alike in every check", ["misbuilds", "show in", "to see which"],
 # - **Turns.** The ratio is driven teeth over driving teeth, pair by pair, multiplied. With one wheel held and only the other counted, the input shaft turns **half** as often for the same count.
 # - **Pull.** Torque = pull × radius of the drum. What else turns is taken off first.
 #
-# **Predict:** third is counted. Which figure means another wheel, and which only another way of counting?
+# **Predict:** one gear is counted in three ways. Which figure means another wheel, and which only another way of counting?
 
 # %% tags=["rig"]
 gear, ways = unit.gear_train.gears[2], ("both outputs, averaged", "one output, the other held")
+teeth = next(mesh.driven.teeth for mesh in unit.gear_train.meshes if mesh.id == gear.engages[0]) - 1
 given_table(f"{gear.name}, five turns: ratio {abs(float(geartrain.ratio(unit.gear_train, gear.id))):.3f}", ["counted", "input turns"],
             [(way, abs(geartrain.count_turns(unit.gear_train, gear.id, 5, way).seen)) for way in ways]
             + [("both, with a driven wheel of one tooth less",
-                abs(geartrain.count_turns(geartrain.with_wheel(unit.gear_train, gear.engages[0], "driven", 38), gear.id, 5, ways[0]).seen))])
+                abs(geartrain.count_turns(geartrain.with_wheel(unit.gear_train, gear.engages[0], "driven", teeth), gear.id, 5, ways[0]).seen))])
 
 # %% tags=["rig"]
 given_table("A pull that was not taken as it should be", ["what was done", "the bearings then seem to take", "because"],
@@ -180,10 +184,11 @@ given_table("A pull that was not taken as it should be", ["what was done", "the 
 # A wrong wheel changes the count by a little, a wrong way of counting by half. And a false pull sends you to the wrong shim: the pair was right, and you set it wrong. Make the check again, **as the manual says**, before you believe it.
 
 # %% tags=["rig"]
-check = section.check_by_id("pull-neutral")
-pulls = [(what, faults.pull(check, faults.as_built(unit, [section.misbuild_by_id(one)] if one else []))) for what, one in
-         (("as it should be", ""), ("shim too thick", "diff-shim-too-thick"), ("shim left out", "diff-shim-left-out"))]
-given_table("The pull in neutral", ["differential", "scale, N", "output shaft, N", "rest, N", "limits, N"],
+wrong = [one for one in section.misbuilds for change in one.changes
+         if change.kind == "setting" and change.support == neutral.support]
+pulls = [("as it should be", faults.pull(neutral, faults.as_built(unit, [])))]
+pulls += [(one.name, faults.pull(neutral, faults.as_built(unit, [one]))) for one in wrong]
+given_table("The pull in neutral", ["built", "scale, N", "the other shaft, N", "rest, N", "limits, N"],
             [(what, p.shown_n, p.alone_n, p.rest_n, f"{p.low_n:.0f} to {p.high_n:.0f}") for what, p in pulls])
 
 # %% [markdown]

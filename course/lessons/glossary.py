@@ -10,7 +10,7 @@
 # %% tags=["setup"]
 from twoshaft.glossary import load_glossary
 from twoshaft.jobsheet import open_sheet
-from twoshaft.models import film, fit, geartrain, joint, shift
+from twoshaft.models import film, fit, geartrain, joint, shift, shim
 from twoshaft.plots import gate, gear_section, glossary, joint as joint_plot
 from twoshaft.plots.bearing_section import bearing_section
 from twoshaft.plots.driven_section import Sketch, driven_section
@@ -77,8 +77,8 @@ terms["fits"]
 # ## Bearings and settings
 
 # %% tags=["rig"]
-support = unit.bearings.support_by_id("differential")
-bearing_section(support, unit.bearings, shim_mm=1.15)
+support = unit.bearings.supports[0]
+bearing_section(support, unit.bearings, shim_mm=shim.choose_for(support, unit.bearings).total.m_as("mm"))
 
 # %% tags=["rig"]
 terms["settings"]

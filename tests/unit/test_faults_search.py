@@ -52,6 +52,19 @@ def test_explanations_among_some_sets_only(unit):
     assert faults.next_check(unit, {}, among=[PLUG]) == ()
 
 
+def test_suspects_for_checks_each_fail_their_own_check_alone(unit):
+    """The likeliest of each: 6, 6 and 9 times in 1000 in the unit file."""
+    found = faults.suspects_for(unit, CHECKS)
+    assert found == (("spring-reversed",), BALL, SHIM)
+    table = faults.outcome_table(unit)
+    for one, own in zip(found, CHECKS, strict=True):
+        assert [check for check in CHECKS if not table.outcome(one, check).passes] == [own]
+    with pytest.raises(OutOfRangeError, match="those that a misbuild fails alone"):
+        faults.suspects_for(unit, ["prove-lockout", "prove-lockout"])
+    with pytest.raises(OutOfRangeError, match="prove-lockout"):
+        faults.suspects_for(unit, ["no-such-check"])
+
+
 def test_a_set_is_the_same_in_any_order(unit):
     table = faults.outcome_table(unit)
     assert table.row(("plug-loose", "ball-left-out")) == table.row(("ball-left-out", "plug-loose"))

@@ -24,6 +24,7 @@ from twoshaft.models.faults.search import (
     met_together,
     minutes_spent,
     quickest_plan,
+    suspects_for,
 )
 from twoshaft.models.faults.table import Table, outcome_table
 
@@ -53,5 +54,6 @@ __all__ = [
     "quickest_plan",
     "reads",
     "run_check",
+    "suspects_for",
     "told",
 ]

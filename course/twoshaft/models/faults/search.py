@@ -101,6 +101,34 @@ def quickest_plan(
     return min(plans, key=lambda plan: round(expected_minutes(unit, plan, suspects).m_as("min"), 9))
 
 
+def suspects_for(unit: Unit, checks: Sequence[str]) -> tuple[Misbuilds, ...]:
+    """One misbuild for each of some checks: the likeliest that fails it and passes the others.
+
+    Parameters
+    ----------
+    unit : Unit
+    checks : sequence of str
+
+    Raises
+    ------
+    OutOfRangeError
+        A check that the unit does not have, or one that no misbuild fails alone.
+    """
+    table = outcome_table(unit)
+    often = sorted(unit.faults.misbuilds, key=lambda one: -one.often_per_1000)
+    found = []
+    for check in checks:
+        for one in often:
+            fails = [other for other in checks if not table.outcome((one.id,), other).passes]
+            if fails == [check]:
+                found.append((one.id,))
+                break
+        else:
+            table.column(check)
+            raise OutOfRangeError("check", check, "those that a misbuild fails alone", "the unit")
+    return tuple(found)
+
+
 def met_together(unit: Unit, misbuilds: Iterable[str]) -> float:
     """How often some misbuilds are met in one unit, 0 to 1, each independent of the others.
 

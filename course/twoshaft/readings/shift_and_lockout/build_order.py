@@ -7,7 +7,6 @@ from twoshaft.models.order.mark import LEAST_R0
 from twoshaft.readings.shift_and_lockout.lot import Lot
 from twoshaft.units.unit import Unit
 
-STAGE = "shift"
 LEFT_OUT = 1
 BAND = 0.9
 """Width of the band in which the r0 of all parts of the pool lies."""
@@ -26,7 +25,7 @@ def pool(unit: Unit) -> tuple[tuple[str, ...], ...]:
 
 
 def _make_pool(unit: Unit) -> tuple[tuple[str, ...], ...]:
-    steps = unit.operations_of.get(STAGE, ())
+    steps = unit.operations_of.get(_stage(unit), ())
     parts = {}
     for left in steps:
         chosen = tuple(step for step in steps if step != left)
@@ -37,6 +36,13 @@ def _make_pool(unit: Unit) -> tuple[tuple[str, ...], ...]:
         if len(band) > len(best):
             best = band
     return best
+
+
+def _stage(unit: Unit) -> str:
+    """The stage in which the lockout is proven; empty if the unit has no such check."""
+    checks = unit.faults.checks if unit.faults else ()
+    proofs = {step for check in checks if check.kind == "lockout" for step in check.operations}
+    return next((one.stage for one in unit.operations if one.id in proofs), "")
 
 
 def draw(lot: Lot) -> dict:

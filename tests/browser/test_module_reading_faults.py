@@ -1,60 +1,22 @@
 """Reading faults in a real browser: checks made by keys, answers saved, reopened and marked."""
 
-import json
-import shutil
-import time
-from pathlib import Path
-
-import nbformat
 import pytest
 
-from twoshaft.jobsheet import Answer, SheetData
-from twoshaft.jupyter.released import cell_digest
-from twoshaft.readings import issue_record
-from twoshaft.units import load_unit
-from twoshaft_grader.marking import load_solution, mark_sheet, solve
+from twoshaft_grader.marking import solve
 
 pytestmark = pytest.mark.browser
 
-ROOT = Path(__file__).resolve().parents[2]
-NAME = "09-reading-faults.ipynb"
-MODULE = "reading-faults"
+MODULE = "09-reading-faults"
 FRONT = ".jp-NotebookPanel:not(.lm-mod-hidden)"
 RIG = f"{FRONT} .twoshaft-rig:has(.tsk-board)"
 
 
-def wait_until(true, seconds=60):
-    end = time.monotonic() + seconds
-    while not true():
-        assert time.monotonic() < end, "waited in vain"
-        time.sleep(0.1)
-
-
-@pytest.fixture(scope="module")
-def lab(start_shared_lab):
-    digests = []
-    for kind in ("exercises", "course/lessons"):
-        cells = nbformat.read(ROOT / kind / NAME, as_version=4).cells
-        digests += [cell_digest(cell.source) for cell in cells if cell.cell_type == "code"]
-    lab = start_shared_lab(released=digests)
-    for kind in ("exercises", "course/lessons"):
-        (lab.root / Path(kind).name).mkdir()
-        shutil.copyfile(ROOT / kind / NAME, lab.root / Path(kind).name / NAME)
-    return lab
-
-
-def opened(lab, kind, count):
-    page = lab.open_notebook(f"{kind}/{NAME}", lab.page(), ready=".twoshaft")
-    wait_until(lambda: page.locator(f"{FRONT} .twoshaft-live").count() >= count)
-    return page
-
-
-def test_checks_are_made_by_keys_and_the_diagnosis_is_saved_reopened_and_marked(lab, screenshot):
-    unit = load_unit("tarnbeck-b5")
-    issued = issue_record(MODULE, unit, salt="practice", learner="practice", attempt=0)
-    solution = load_solution(ROOT / "solutions" / NAME)
-    right = solve(solution, issued, unit)
-    page = opened(lab, "exercises", 12)
+def test_checks_are_made_by_keys_and_the_diagnosis_is_saved_reopened_and_marked(
+    learner, wait_until, screenshot
+):
+    issued = learner.issued
+    right = solve(learner.solution, issued, learner.unit)
+    page = learner.exercise(live=12)
     cells = page.locator(f"{FRONT} .jp-Cell").count()
     rig = page.locator(RIG)
     record = issued["given"]["own"]["record"]
@@ -78,28 +40,23 @@ def test_checks_are_made_by_keys_and_the_diagnosis_is_saved_reopened_and_marked(
     says = dict(map(tuple, issued["given"]["own"]["says"]))[right["own-says"]]
     form.get_by_role("radio", name=says, exact=True).focus()
     page.keyboard.press("Space")
-    sheet = lab.root / "exercises"
-    wait_until(lambda: "own-says" in "".join(p.read_text() for p in sheet.glob("*jobsheet.json")))
+    wait_until(lambda: learner.stored("own-says"))
     page.close()
 
-    page = opened(lab, "exercises", 12)
+    page = learner.exercise(live=12)
     again = page.get_by_role("radio", name=says, exact=True)
     wait_until(lambda: again.is_checked())
-    stored = json.loads(next(sheet.glob("*jobsheet.json")).read_text())["fields"]
-    answers = {name: Answer(entry["value"], 1) for name, entry in stored.items()}
-    handed_in = SheetData(learner="practice", module=MODULE, attempt=0, answers=answers)
-    fields = {f.name: f for f in mark_sheet(handed_in, issued, solution, unit=unit).fields}
+    fields = learner.marked()
     assert fields["own-which"].share == fields["own-says"].share == 1
     assert fields["stop-do"].share == 0
-    page.close()
 
 
 def _finding(rig):
     return rig.locator(".ts-finding").inner_text()
 
 
-def test_the_board_is_worked_by_keys(lab, screenshot):
-    page = opened(lab, "lessons", 2)
+def test_the_board_is_worked_by_keys(learner, wait_until, screenshot):
+    page = learner.lesson(live=2)
     rig = page.locator(RIG).first
     box = rig.get_by_label("It showed: Push from fifth straight towards reverse")
     box.focus()
@@ -116,4 +73,3 @@ def test_the_board_is_worked_by_keys(lab, screenshot):
     rig.locator("select").first.scroll_into_view_if_needed()
     assert rig.locator(".ts-scroll").evaluate("box => box.scrollWidth >= box.clientWidth")
     screenshot(page, "faults-narrow")
-    page.close()

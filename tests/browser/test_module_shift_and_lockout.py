@@ -36,6 +36,7 @@ def test_the_lever_by_keys(learner, screenshot):
     for _ in range(12):
         page.keyboard.press("ArrowDown")
     rig.get_by_text("Stopped by the lockout plate").wait_for()
+    rig.locator('.ts-gate[data-turn="30"]').wait_for()  # the picture is that of the last key
     for key in "abxdd":
         page.keyboard.press(key)
     assert page.locator(".jp-Cell").count() == cells
@@ -87,26 +88,3 @@ def test_a_movement_by_keyboard_saved_reopened_and_marked(learner, screenshot):
     fields = learner.marked()
     assert fields["lockout-way"].share == 1 and fields["lockout-way"].passed
     assert fields["reveal-way"].share == 0
-
-
-def test_the_rig_answers_at_once(learner):
-    """Key to picture: printed, and far below what anybody would call stuck."""
-    page = learner.lesson(ready=".ts-gate svg")
-    gate(page).locator(".ts-gate").focus()
-    took = page.evaluate(
-        """async () => {
-          const box = document.querySelector(".ts-gate");
-          const took = [];
-          for (let i = 0; i < 60; i++) {
-            const key = ["ArrowRight", "ArrowLeft", "ArrowUp", "ArrowDown"][i % 4];
-            const begin = performance.now();
-            const was = box.dataset.turn;
-            box.dispatchEvent(new KeyboardEvent("keydown", { key, bubbles: true }));
-            while (box.dataset.turn === was) await new Promise(requestAnimationFrame);
-            took.push(performance.now() - begin);
-          }
-          return took.sort((a, b) => a - b);
-        }"""
-    )
-    print(f"key to screen: median {took[30]:.0f} ms, 95th percentile {took[57]:.0f} ms")
-    assert took[57] < 1000

@@ -1,6 +1,7 @@
 """The whole way once: assign, sign in, get, answer by keys, hand in, mark, feedback, export."""
 
 import csv
+import json
 
 import pytest
 
@@ -52,6 +53,8 @@ def test_from_sign_in_to_export(handed_out, wait_until, screenshot):
     assert shown == [task.label(step) for step in wanted]
 
     page = own.hand_in(page)
+    asked = json.loads((own.mine / "assignment.json").read_text())["fields"]
+    page.get_by_text(f"1 of {asked} answered").wait_for()
     screenshot(page, "newcomer-handed-in")
 
     feedback = own.given_back()

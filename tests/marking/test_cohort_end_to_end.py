@@ -264,6 +264,7 @@ def test_feedback_comes_back_and_gives_no_order_away(at):
 
 def test_progress(at, stages):
     cohort = at("returned")
+    assert read_assigned(cohort, NAME).fields == 3
     stage = {one.learner.id: one.stage for one in progress(cohort)}
     assert stage == {
         "a1": Stage.ENOUGH,

@@ -9,6 +9,7 @@ import pytest
 
 from twoshaft.errors import CohortError, SheetError
 from twoshaft.jobsheet import handin, open_sheet
+from twoshaft.jobsheet.overview import contents
 from twoshaft.jobsheet.people import Listed, read_people, word_check, word_fits, write_people
 from twoshaft.jobsheet.receipts import read_receipts, receipt_code, sheet_digest
 from twoshaft.jobsheet.signin import SignIn
@@ -142,6 +143,47 @@ def test_from_getting_to_handing_in_twice(workplace, ana, capfd):
     assert read_receipts(workplace / "a01") == (first, second)
     assert ana.entries()[0].state == "handed in"
     assert capfd.readouterr().err == ""
+
+
+def test_how_much_is_answered_is_told_until_feedback_comes(workplace, ana):
+    offered = workplace.parent / "exchange/demo/outbound/order-of-work-1/assignment.json"
+    about = json.loads(offered.read_text())
+    offered.write_text(json.dumps(about | {"fields": 3}))
+    assert (ana.entries()[0].left, ana.entries()[0].detail) == (3, "not here yet")
+    ana.get("order-of-work-1")
+    assert ana.entries()[0].detail == "none of 3 answered; not handed in"
+    answer(workplace)
+    (entry,) = ana.entries()
+    assert entry.left == 2 and entry.detail.startswith("1 of 3 answered, last ")
+    assert contents(ana, (entry,))[0].next.startswith("Open the exercise: 2 answers are still")
+    ana.hand_in("order-of-work-1")
+    assert "1 of 3 answered, last" in ana.entries()[0].detail
+    # An answer taken back is none; one that nothing asks for does not count beyond the last.
+    sheet = workplace / "a01/order-of-work-1/jobsheet.json"
+    stored = json.loads(sheet.read_text())
+    stored["fields"]["gap"]["value"] = ""
+    sheet.write_text(json.dumps(stored))
+    assert ana.entries()[0].state == "changed since" and ana.entries()[0].left == 3
+    stored["fields"] = {f"f{n}": {"value": "1 mm", "revision": 1} for n in range(5)}
+    sheet.write_text(json.dumps(stored))
+    (entry,) = ana.entries()
+    assert entry.left == 0 and entry.detail.startswith("3 of 3 answered; handed in")
+    for damaged in ("{", "[]", '{"fields": 3}'):
+        sheet.write_text(damaged)
+        (entry,) = ana.entries()
+        assert entry.left is None and entry.detail.count("job sheet cannot be read") == 1
+        assert "answered" not in entry.detail
+
+
+@pytest.mark.parametrize("fields", ["3", -1, True, None, [3], 1.5])
+def test_a_count_of_fields_that_is_none_is_left_out(workplace, ana, fields):
+    ana.get("order-of-work-1")
+    path = workplace / "a01/order-of-work-1/assignment.json"
+    path.write_text(json.dumps(json.loads(path.read_text()) | {"fields": fields}))
+    answer(workplace)
+    (entry,) = ana.entries()
+    assert entry.left is None and entry.detail.startswith("1 answer saved")
+    assert contents(ana, (entry,))[0].next == "Open the exercise, answer it and hand it in."
 
 
 def test_a_renamed_notebook_is_named_and_mended(workplace, ana):

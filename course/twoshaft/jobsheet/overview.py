@@ -131,7 +131,7 @@ def _next(entry: Entry | None, lesson: str, outcomes: tuple[tuple[str, ...], ...
     if entry.state == "to get":
         return f"{late}Get the exercise and open it."
     if entry.state == "open":
-        return f"{late}Open the exercise, answer it and hand it in."
+        return f"{late}{_go_on(entry)}"
     if entry.state == "changed since":
         return "Hand in again to send the changes."
     if entry.state == "handed in":
@@ -145,3 +145,13 @@ def _next(entry: Entry | None, lesson: str, outcomes: tuple[tuple[str, ...], ...
     if State.ENOUGH in states:
         return f"Part of it is {states[State.ENOUGH]}: ask your instructor when."
     return "All met. Go on with the next module."
+
+
+def _go_on(entry: Entry) -> str:
+    """What is left of an exercise that is here and not handed in."""
+    if entry.left is None:
+        return "Open the exercise, answer it and hand it in."
+    if not entry.left:
+        return "All is answered. Look it over and hand it in."
+    asks = "1 answer is" if entry.left == 1 else f"{entry.left} answers are"
+    return f"Open the exercise: {asks} still to be given. Then hand it in."

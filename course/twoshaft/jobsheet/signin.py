@@ -38,6 +38,8 @@ class Entry:
         ``to get``, ``open``, ``handed in``, ``changed since`` or ``feedback``.
     detail : str
         The state in words.
+    left : int or None
+        Answers that are still to be given; None if nobody knows.
     notebooks : tuple of str
         Paths under the workplace.
     feedback : tuple of str
@@ -54,6 +56,7 @@ class Entry:
     overdue: bool
     state: str
     detail: str
+    left: int | None = None
     notebooks: tuple[str, ...] = ()
     feedback: tuple[str, ...] = ()
     can_get: bool = False
@@ -170,7 +173,9 @@ class SignIn:
         here = folder.is_dir()
         lost = handin.missing_notebooks(released, folder) if released else ()
         pages = handin.feedback_pages(folder) if here else ()
-        state, detail = _state(folder, here, receipt, pages, overdue)
+        answers = _answers(folder)
+        asked = about.fields if about else 0
+        state, detail = _state(folder, here, receipt, pages, overdue, _answered(answers, asked))
         if here and lost:
             detail = f"{lost[0]} is missing or has another name; rename it back or get it again"
         return Entry(
@@ -180,6 +185,7 @@ class SignIn:
             overdue=overdue,
             state=state,
             detail=detail,
+            left=max(asked - len(answers), 0) if asked and answers is not None else None,
             notebooks=self._paths(sorted(folder.glob("*.ipynb"))) if here else (),
             feedback=self._paths(pages),
             can_get=released is not None and (not here or bool(lost)),
@@ -237,7 +243,12 @@ def _due(about: Assignment | None, later: str = "") -> tuple[str, bool]:
 
 
 def _state(
-    folder: Path, here: bool, receipt: Receipt | None, feedback: tuple[Path, ...], overdue: bool
+    folder: Path,
+    here: bool,
+    receipt: Receipt | None,
+    feedback: tuple[Path, ...],
+    overdue: bool,
+    answered: str,
 ) -> tuple[str, str]:
     late = "; the due date has passed" if overdue else ""
     if not here:
@@ -246,11 +257,11 @@ def _state(
         when = f"handed in {local_time(receipt.handed_in)}; " if receipt else ""
         return "feedback", f"{when}your feedback is here"
     if receipt is None:
-        return "open", f"{_answered(folder)}; not handed in{late}"
-    handed_in = f"{local_time(receipt.handed_in)}, receipt {receipt.code}"
+        return "open", f"{answered}; not handed in{late}"
+    handed_in = f"handed in {local_time(receipt.handed_in)}, receipt {receipt.code}"
     if sheet_digest(folder / SHEET) != receipt.sha256:
-        return "changed since", f"handed in {handed_in}; hand in again to send the changes"
-    return "handed in", handed_in
+        return "changed since", f"{answered}; {handed_in}; hand in again to send the changes"
+    return "handed in", f"{answered}; {handed_in}"
 
 
 def _earlier(page: Path, receipt: Receipt) -> bool:
@@ -261,14 +272,25 @@ def _earlier(page: Path, receipt: Receipt) -> bool:
         return False
 
 
-def _answered(folder: Path) -> str:
+def _answers(folder: Path) -> tuple[str, ...] | None:
+    """When each answer was saved, as far as known; None if the job sheet cannot be read."""
     if not (folder / SHEET).exists():
-        return "no answer saved yet"
+        return ()
     try:
-        sheet = read_sheet(folder / SHEET)
+        answers = read_sheet(folder / SHEET).answers.values()
     except SheetError:
+        return None
+    return tuple(answer.saved for answer in answers if answer.value not in (None, "", []))
+
+
+def _answered(answers: tuple[str, ...] | None, asked: int) -> str:
+    """How much is answered; ``asked`` is 0 if nobody knows."""
+    if answers is None:
         return "the job sheet cannot be read; open the notebook to mend it"
-    count = sum(answer.value not in (None, "", []) for answer in sheet.answers.values())
-    last = max((answer.saved for answer in sheet.answers.values()), default="")
+    if not answers:
+        return f"none of {asked} answered" if asked else "no answer saved yet"
+    count, last = len(answers), max(answers)
     when = f", last {local_time(last)}" if last else ""
+    if asked:
+        return f"{min(count, asked)} of {asked} answered{when}"
     return f"{count} {'answer' if count == 1 else 'answers'} saved{when}"

@@ -42,6 +42,8 @@ class Assignment:
         ISO 8601; empty if there is no date.
     bench_readings : bool
         Whether figures from the bench may take the place of drawn ones.
+    fields : int
+        How many answers the exercise asks for; 0 if nobody knows.
     """
 
     name: str
@@ -54,6 +56,7 @@ class Assignment:
     course_version: str = ""
     due: str = ""
     bench_readings: bool = False
+    fields: int = 0
 
 
 @dataclass(frozen=True)
@@ -126,12 +129,14 @@ def read_assignment(path: Path) -> Assignment | None:
         raise SheetError("module or attempt is missing", where=path.name, mend=mend)
     words = ("cohort", "salt", "unit", "unit_version", "course_version", "due")
     given = {word: str(data[word]) for word in words if data.get(word)}
+    fields = data.get("fields")
     return Assignment(
         str(data.get("assignment") or f"{module}-{attempt}"),
         module,
         attempt,
         **given,
         bench_readings=data.get("bench_readings") is True,
+        fields=fields if type(fields) is int and fields > 0 else 0,
     )
 
 

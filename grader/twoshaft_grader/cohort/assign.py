@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import shutil
 import sys
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from pathlib import Path
 
@@ -18,6 +18,7 @@ from twoshaft_grader.cohort.due import gradebook_time
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.workplace import copy_lessons
+from twoshaft_grader.marking.reference import load_solution, run_clean
 
 ASSIGNMENT_FILE = "assignment.json"
 
@@ -36,6 +37,8 @@ class Assigned:
     notebook: str
     supervised_by: str = ""
     bench_readings: bool = False
+    fields: int = 0
+    """How many answers it asks for; 0 where it was handed out before this was noted."""
 
     @property
     def notebook_id(self) -> str:
@@ -111,6 +114,7 @@ def assign(
     assigned = read_assigned(cohort, name)
     for learner in learners:
         issue(cohort, assigned, learner, unit)
+    assigned = _with_fields(cohort, assigned, learners[0], unit)
     api = backbone.desk_api(cohort)
     backbone.run(cohort, f"making the apprentices' copy of {name}", api.generate_assignment, name)
     with backbone.gradebook(cohort) as book:
@@ -121,6 +125,19 @@ def assign(
         {"at": stamp(now()), "did": "assign", "assignment": name, "learners": len(learners)},
     )
     return assigned
+
+
+def _with_fields(cohort: Cohort, assigned: Assigned, learner: Learner, unit: Unit) -> Assigned:
+    """Note how many answers the exercise asks for: start page and progress say how many are left.
+
+    Everybody is asked for as many; one learner's readings tell.
+    """
+    source = cohort.source(assigned.name)
+    issued = files.read_json(cohort.issued(learner.id, assigned.name))
+    asked = len(run_clean(load_solution(source / assigned.notebook), issued, unit).fields)
+    path = source / ASSIGNMENT_FILE
+    files.write_json(path, files.read_json(path) | {"fields": asked})
+    return replace(assigned, fields=asked)
 
 
 def is_out(cohort: Cohort, name: str) -> bool:
@@ -223,6 +240,7 @@ def read_assigned(cohort: Cohort, name: str) -> Assigned:
             notebook=notebooks[0].name,
             supervised_by=str(entries.get("supervised_by") or ""),
             bench_readings=entries.get("bench_readings") is True,
+            fields=int(entries.get("fields") or 0),
         )
     except (KeyError, TypeError, ValueError) as error:
         raise CohortError(

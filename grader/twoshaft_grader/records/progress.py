@@ -68,7 +68,9 @@ def progress(cohort: Cohort, assignments: list[Assigned] | None = None) -> list[
     people = roster_of(cohort)
     standings = []
     for assigned in assignments_of(cohort) if assignments is None else assignments:
-        asked = len(blank_sheet(cohort, assigned, people[0].id).fields) if people else 0
+        asked = assigned.fields
+        if not asked and people:
+            asked = len(blank_sheet(cohort, assigned, people[0].id).fields)
         waiting = {path.name.rsplit("+", 3)[0] for path in _inbound(cohort, assigned.name)}
         standings += [
             _standing(cohort, assigned, person, asked, person.id in waiting) for person in people

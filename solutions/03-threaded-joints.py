@@ -3,7 +3,7 @@
 #
 # <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# Nine tasks about torque, clamp and threads. Take about an hour, with a calculator. Every answer is saved as you give it; you can stop and come back.
+# Ten tasks about torque, clamp and threads. Take about an hour, with a calculator. Every answer is saved as you give it; you can stop and come back.
 #
 # Write numbers with their unit, as in the workshop: 18.5 kN, 13 lbf·ft, 85 %. The factor K of a bolt stands in the tables: torque = K × clamp × thread diameter.
 #
@@ -21,7 +21,7 @@ sheet = open_sheet("threaded-joints")
 given, unit = sheet.given, sheet.unit
 
 # %% tags=["reference"]
-from twoshaft.models import joint, order
+from twoshaft.models import fit, joint, order
 from twoshaft.readings.threaded_joints import face_like
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking import Slip, ref
@@ -123,7 +123,7 @@ ref("card-clamp", joint.clamp_short(torque, factor[right], size), outcome="clamp
 
 # %% tags=["rig"]
 found = given["found"]
-given_table("As it was found", ["", ""], [
+given_table(f"As it was found{found.get('source', '')}", ["", ""], [
     ("bolt", f"{found['name']}, {found['thread']}, class {found['strength']}"),
     ("thread and head", found["state"][1]),
     ("K in this state", next(f"{k:.3f}" for s, _, k in found["factors"] if s == found["state"][0])),
@@ -271,7 +271,7 @@ ref("state-do", stated, outcome="thread-state", weight=3, must_pass=True,
 
 # %% tags=["rig"]
 alloy = given["alloy"]
-given_table("Bolt and hole", ["", ""], [
+given_table(f"Bolt and hole{alloy.get('source', '')}", ["", ""], [
     ("bolt", f"{alloy['name']}, {alloy['thread']}, pitch {alloy['pitch_mm']:g} mm"),
     ("hole", alloy["metal"]),
     ("thread of bolt and hole that meets", f"{alloy['meets_mm']:g} mm"),
@@ -351,7 +351,7 @@ ref("alloy-hand", key[asked["hand_start"]["id"]], outcome="alloy-threads", weigh
 
 # %% tags=["rig"]
 blind = given["blind"]
-given_table("The hole and its bolt", ["", ""], [
+given_table(f"The hole and its bolt{blind.get('source', '')}", ["", ""], [
     ("bolt", f"{blind['name']}, {blind['thread']}, pitch {blind['pitch_mm']:g} mm"),
     ("full depth of the hole", f"{blind['depth_mm']:g} mm"),
     ("tip of the bolt stands in it, head down", f"{blind['reach_mm']:g} mm deep"),
@@ -535,7 +535,7 @@ ref("pattern-before",
 
 # %% tags=["rig"]
 nut = given["nut"]
-given_table("The nut and its wrench", ["", ""], [
+given_table(f"The nut and its wrench{nut.get('source', '')}", ["", ""], [
     ("thread of the nut, as marked", nut["thread"]),
     ("torque", f"{nut['torque_nm']:g} N·m"),
     ("wrench, square drive to mid grip", f"{nut['length_mm']:g} mm, no adapter"),
@@ -596,7 +596,65 @@ ref("nut-again", again[asked["again"]["id"]], outcome="shaft-nuts", weight=1, le
 # %% tags=["mark"] task="nut" points=6
 
 # %% [markdown] tags=["task"]
-# ## 9. Find the slips
+# ## 9. The stake
+#
+# A shaft nut has been tightened and staked. The tab gives way by being sheared off or by being crushed, whichever takes less torque. The workshop's rule: the stake holds at least as many times the drag as the table says, and a cracked tab is a spent nut. *5 points.*
+
+# %% tags=["rig"]
+stake = given["stake"]
+given_table(f"{stake['name']}{stake.get('source', '')}", ["", ""], [
+    ("tab is sheared off at", f"{stake['shear_nm']:g} N·m"),
+    ("tab is crushed at, for each millimetre of depth", f"{stake['crush_nm_mm']:g} N·m"),
+    ("depth of the tab in its slot", f"{stake['depth_mm']:g} mm"),
+    ("drag that tries to turn the nut", f"{stake['drag_nm']:g} N·m"),
+    ("times the drag that the stake must hold", f"{stake['margin']:g}"),
+    ("the tab, seen through a glass, is", "cracked at its root" if stake["cracked"] else "whole"),
+])
+
+# %% tags=["form"]
+sheet.form(
+    "stake",
+    sheet.number("stake-times", "How many times the drag does the stake hold?"),
+    sheet.choice("stake-do", "What do you do with this nut?", options=given["stake"]["todo"]),
+    sheet.choices("stake-spent", "Tick every nut that is replaced by a new one.", options=given["stake"]["causes"]),
+)
+
+# %% tags=["reference"]
+stake, where = given["stake"], "03-threaded-joints#shaft-nuts"
+lock = fit.Stake(stake["shear_nm"], stake["crush_nm_mm"] * stake["depth_mm"])
+drag, larger = Q(stake["drag_nm"], "N*m"), max(lock.shear_nm, lock.crush_nm)
+times = ref("stake-times", fit.stake_margin(lock, drag), outcome="shaft-nuts", weight=2, lesson=where,
+            tolerance={"absolute": 0.02, "relative": 0.01},
+            slips=[Slip(larger / stake["drag_nm"], 0, "It gives way at the smaller of the two."),
+                   Slip((lock.shear_nm + lock.crush_nm) / stake["drag_nm"], 0,
+                        "The two do not add: the first to give way ends it."),
+                   Slip(min(lock.shear_nm, stake["crush_nm_mm"]) / stake["drag_nm"], 0.25,
+                        "This leaves out how deep the tab is.")])
+
+# %% tags=["reference"]
+todo = "renew" if stake["cracked"] else "leave" if times >= stake["margin"] else "deeper"
+why = {
+    "leave": "Look at the tab, and hold your figure against the rule.",
+    "deeper": "Is it the depth that is wrong here?",
+    "renew": "The tab is whole; one stake does not spend a nut.",
+    "tighter": "A stake keeps a nut from walking off; torque is another matter.",
+    "other-slot": "Turned on, the nut has more than its torque, and the first tab is torn.",
+    "locker": "From outside it never reaches the thread.",
+}
+ref("stake-do", todo, outcome="shaft-nuts", weight=1.5, lesson=where,
+    slips=[Slip(key, 0, text) for key, text in why.items() if key != todo])
+
+# %% tags=["reference"]
+spent = {"undone", "cracked", "sheared", "turned"} & {key for key, _ in stake["causes"]}
+ref("stake-spent", spent, outcome="shaft-nuts", weight=1.5, lesson=where,
+    slips=[Slip(key, 0, "A whole tab that is not deep enough is punched deeper." if key == "shallow"
+                else "A nut is spent when the metal that locks it has been undone, cut or cracked.")
+           for key, _ in stake["causes"] if key not in spent])
+
+# %% tags=["mark"] task="stake" points=5
+
+# %% [markdown] tags=["task"]
+# ## 10. Find the slips
 #
 # Somebody wrote down what was done. Most of it is sound. Tick every step that is a slip, and no other: a sound step that is ticked takes marks away. The manual asks for clean threads in the state that the torque is stated for; shaft nuts are oiled. *8 points.*
 

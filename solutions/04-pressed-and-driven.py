@@ -37,8 +37,8 @@ HALF_UM, MICRON = Q(0.5, "um"), Q(0.0006, "mm")
 # The drawing names a fit; the table has the zones of ISO 286 for this size, in micrometres from the nominal size. *10 points.*
 
 # %% tags=["rig"]
-given_table(f"Fit: {given['limits']['size_mm']} {given['limits']['codes']}; zones for this size",
-            ["zone", "lower limit, µm", "upper limit, µm"],
+given_table(f"Fit: {given['limits']['size_mm']:g} {given['limits']['codes']}; zones for this size"
+            f"{given['limits'].get('source', '')}", ["zone", "lower limit, µm", "upper limit, µm"],
             [(name, f"{low:+g}", f"{high:+g}") for name, low, high in given["limits"]["zones"]])
 
 # %% tags=["form"]
@@ -52,7 +52,9 @@ sheet.form(
 )
 
 # %% tags=["reference"]
-made = fit.fit(Q(given["limits"]["size_mm"], "mm"), given["limits"]["codes"])
+zones = {name: ends for name, *ends in given["limits"]["zones"]}
+made = fit.Fit(*(fit.Zone(name, given["limits"]["size_mm"], *zones[name])
+                 for name in given["limits"]["codes"].split("/")))
 hole = ref("limits-hole", made.hole.smallest, outcome="read-fit", tolerance=MICRON, lesson=f"{where}#read-a-fit",
            slips=[Slip(made.hole.largest, 0, "This is the largest hole; look at the lower limit.")])
 shaft = ref("limits-shaft", made.shaft.largest, outcome="read-fit", tolerance=MICRON, lesson=f"{where}#read-a-fit",
@@ -84,11 +86,12 @@ ref("limits-kind", kind, outcome="read-fit", weight=2, lesson=f"{where}#read-a-f
 
 # %% tags=["rig"]
 press = given["press"]
-given_table(press["name"], ["", ""], [
+given_table(f"{press['name']}{press.get('source', '')}", ["", ""], [
     ("nominal diameter", f"{press['size_mm']:g} mm"), ("length of the seat", f"{press['length_mm']:g} mm"),
     ("hole, measured", f"{press['hole_mm']:.3f} mm"), ("part inside it, measured", f"{press['shaft_mm']:.3f} mm"),
     ("pressure for each µm of interference", f"{press['mpa_per_um']:g} MPa"),
     ("friction, lowest and highest", f"{press['friction'][0]:g} and {press['friction'][1]:g}"),
+    *([("interference allowed by the manual", f"{press['least_um']:g} to {press['most_um']:g} µm")] if "least_um" in press else []),
 ])
 
 # %% tags=["rig"]
@@ -150,12 +153,13 @@ ref("press-do", do, outcome="judge-force", weight=3, lesson=f"{where}#force-of-t
 
 # %% tags=["rig"]
 heat = given["heat"]
-given_table(heat["name"], ["", ""], [
-    ("diameter of the seat", f"{heat['size_mm']:g} mm"), ("interference, measured in the room", f"{heat['grip_um']} µm"),
-    ("room", f"{heat['room_c']} °C"), ("margin for handling", f"{heat['handling_k']:g} K"),
+given_table(f"{heat['name']}{heat.get('source', '')}", ["", ""], [
+    ("diameter of the seat", f"{heat['size_mm']:g} mm"), ("interference, measured in the room", f"{heat['grip_um']:g} µm"),
+    ("room", f"{heat['room_c']:g} °C"), ("margin for handling", f"{heat['handling_k']:g} K"),
     (f"a metre of the outer part ({heat['outer'][0].lower()}) grows by", f"{heat['outer'][1]:g} µm for each degree"),
     (f"a metre of the inner part ({heat['inner'][0].lower()}) grows by", f"{heat['inner'][1]:g} µm for each degree"),
     (f"hottest allowed ({heat['limit_of']})", f"{heat['limit_c']:g} °C"),
+    *([("the oven, by its thermometer", f"{heat['oven_c']:g} °C")] if "oven_c" in heat else []),
 ])
 
 # %% tags=["rig"]
@@ -166,7 +170,8 @@ sheet.form(
     "heat",
     sheet.number("heat-rise", "Rise that just frees it", "K", of="temperature difference"),
     sheet.number("heat-to", "Temperature to warm it to", "°C", of="temperature"),
-    sheet.number("heat-play", "Play at the hottest allowed; what still grips as a minus", "µm"),
+    sheet.number("heat-play", f"Play at {'the temperature of the oven' if 'oven_c' in given['heat'] else 'the hottest allowed'}; "
+                 "what still grips as a minus", "µm"),
     sheet.choice("heat-do", "What do you do with this part?", options=given["heat"]["todo"]),
     sheet.choice("heat-how", "The situation in the second table: how?", options=given["heat"]["how"]["options"]),
 )
@@ -189,7 +194,8 @@ target = Q(heat["room_c"] + rise.m_as("delta_degC") + heat["handling_k"], "degC"
 goal = ref("heat-to", target, outcome="warm-part", weight=2, tolerance=Q(1, "delta_degC"), lesson=f"{where}#warm-the-part",
            slips=[Slip(Q(target.m - heat["room_c"], "degC"), 0.3, "That is the rise; the room comes on top."),
                   Slip(Q(target.m - heat["handling_k"], "degC"), 0.3, "There it just comes free: the margin for handling is missing.")])
-room_left = fit.growth(seat, grows, Q(heat["limit_c"] - heat["room_c"], "delta_degC"))
+warmest = heat.get("oven_c", heat["limit_c"])
+room_left = fit.growth(seat, grows, Q(warmest - heat["room_c"], "delta_degC"))
 ref("heat-play", room_left - fit.growth(seat, grows, rise), outcome="warm-part", weight=2, tolerance=Q(1.2, "um"),
     lesson=f"{where}#warm-the-part", slips=[Slip(room_left, 0.2, "This is the growth; the interference is taken off it.")])
 
@@ -421,7 +427,7 @@ ref("taper-end", end, outcome="choose-pin", weight=2, lesson=f"{where}#taper-pin
 
 # %% tags=["rig"]
 locks = given["locks"]
-given_table(locks["name"], ["", ""], [
+given_table(f"{locks['name']}{locks.get('source', '')}", ["", ""], [
     ("tab shears off at, whatever its depth", f"{locks['shear_nm']:g} N·m"),
     ("tab is crushed at, for each mm of depth", f"{locks['crush_nm_mm']:g} N·m"),
     ("depth of the tab in its slot, measured", f"{locks['depth_mm']:g} mm"),

@@ -125,7 +125,7 @@ for n, joint in enumerate(given["joints"]["joints"], 1):
 
 # %% tags=["rig"]
 bead = given["bead"]
-given_table("The bead", ["what", "mm"],
+given_table(f"The bead{bead.get('source', '')}", ["what", "mm"],
             [("diameter of the bead", bead["diameter_mm"]), ("width that it is pressed to", bead["width_mm"]),
              ("largest gap of the bolted face", bead["gap_mm"]), ("length to reckon with", bead["along_mm"]),
              ("largest lump that the oil way bears (radius)", bead["bound_mm"])])
@@ -243,7 +243,7 @@ ref("clock-do", do, outcome="sealant-clock", weight=2, lesson=lesson + "the-cloc
 
 # %% tags=["rig"]
 lay = given["lay"]
-given_table("This face, today", ["what", "value"], [
+given_table(f"This face, today{lay.get('source', '')}", ["what", "value"], [
     ("largest gap of the bolted face", f"{lay['gap_mm']:g} mm"),
     ("width of a film by finger", f"{unit.faces.face_by_id(lay['face']).film_width_mm:g} mm"),
     ("largest lump near an oil way (radius)", f"{min(lay['lumps_mm'].values()):g} mm"),
@@ -420,7 +420,7 @@ given_table("What happened", ["what you see"], [(after["mishap"]["words"],)])
 
 # %% tags=["rig"]
 after = given["after"]
-given_table("Another case, well closed", ["what", "value"], [
+given_table(f"Another case, well closed{after.get('source', '')}", ["what", "value"], [
     ("the sheet asks for, at 20 °C", f"{after['cure_hours']:g} h"),
     ("in this workshop it takes", "as long as on the sheet" if after["cold_factor"] == 1
      else f"{after['cold_factor']:g} times as long, since it is cold"),
@@ -438,7 +438,7 @@ sheet.form(
 # %% tags=["reference"]
 after = given["after"]
 mend = "find" if after["mishap"]["key"] == "inside" else "renew"
-loss = {"slid": "Sliding scrapes the film off one place and rolls it up in another; nothing from outside mends that.",
+loss = {"slid": "Sliding drags part of the film over the edges and leaves lumps inside; nothing from outside mends that.",
         "lifted": "Once lifted, the film is torn and takes in air; what was squeezed out is missing.",
         "dust": "Dust in the film is a path, and most of it cannot be seen.",
         "inside": "It is soft, sticks in an oil way and is held by neither filter nor magnet, and no oil dissolves it."}

@@ -22,6 +22,7 @@ import math
 from fractions import Fraction
 
 from twoshaft.models import geartrain, order
+from twoshaft.readings.gear_train_and_checks.own_figures import as_counted
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking import Slip, ref
 
@@ -39,7 +40,7 @@ near = {"relative": 0.006}
 
 # %% tags=["rig"]
 path = given["path"]
-given_table("The wheels along the path", ["mesh", "driving, teeth", "driven, teeth"],
+given_table(f"The wheels along the path{path.get('source', '')}", ["mesh", "driving, teeth", "driven, teeth"],
             [*path["wheels"], *([f"Reverse: {words.lower()}", a, b] for words, a, b in path["back"])])
 
 # %% tags=["form"]
@@ -59,8 +60,9 @@ sheet.form(
 # %% tags=["reference"]
 path = given["path"]
 gear, reverse, where = path["gear"][0], path["reverse"][0], f"{lesson}#along-the-path"
-own = float(abs(geartrain.ratio(train, gear, to=pinion)))
-total = geartrain.ratio(train, gear)
+counted = as_counted(train, path)
+own = float(abs(geartrain.ratio(counted, gear, to=pinion)))
+total = geartrain.ratio(counted, gear)
 final = float(abs(total)) / own
 own = ref("path-ratio", Q(own, ""), weight=1.5, outcome="gear-ratios", tolerance=near, lesson=where, slips=[
     Slip(Q(1 / own, ""), 0.4, "This is upside down: driven teeth go on top, driving teeth below."),
@@ -78,11 +80,11 @@ turned = [Slip("same-twice", 0, f"{round_and}, and an odd number leaves it turne
           Slip("other-thrice", 0, f"{round_and}, and an even number turns it back."),
           Slip("either", 0, "Teeth in mesh leave no choice; the load changes nothing of the direction.")]
 for field, id in (("path-way", gear), ("path-back-way", reverse)):
-    right = "same-twice" if geartrain.ratio(train, id) > 0 else "other-thrice"
+    right = "same-twice" if geartrain.ratio(counted, id) > 0 else "other-thrice"
     ref(field, right, outcome="gear-ratios", lesson=where,
         slips=[slip for slip in turned if slip.value != right])
 first, second = (Q(b / a, "") for _, a, b in path["back"])
-ref("path-back", Q(float(abs(geartrain.ratio(train, reverse, to=pinion))), ""), tolerance=near,
+ref("path-back", Q(float(abs(geartrain.ratio(counted, reverse, to=pinion))), ""), tolerance=near,
     weight=1.5, outcome="gear-ratios", lesson=where, slips=[
         Slip(first, 0.2, "This is the first mesh alone; the idler drives on."),
         Slip(second, 0.2, "This is the second mesh alone; the input drives the idler first.")])
@@ -103,7 +105,7 @@ ref("path-idler", "nothing", weight=1.5, outcome="gear-ratios", lesson=where, sl
 
 # %% tags=["rig"]
 count = given["count"]
-given_table(f"{count['gear'][1]}", ["mesh", "driving, teeth", "driven, teeth"], count["wheels"])
+given_table(f"{count['gear'][1]}{count.get('source', '')}", ["mesh", "driving, teeth", "driven, teeth"], count["wheels"])
 
 # %% tags=["form"]
 count = given["count"]
@@ -120,13 +122,13 @@ sheet.form(
 
 # %% tags=["reference"]
 count, where = given["count"], f"{lesson}#count-turns-in-turns-out"
-id = count["gear"][0]
-total = ref("count-total", Q(float(abs(geartrain.ratio(train, id))), ""), outcome="count-turns",
+id, counted = count["gear"][0], as_counted(train, count)
+total = ref("count-total", Q(float(abs(geartrain.ratio(counted, id))), ""), outcome="count-turns",
             tolerance=near, lesson=f"{lesson}#along-the-path")
-per = total.m / float(abs(geartrain.ratio(train, id)))  # the learner's own ratio, if there is one
-held = per * abs(geartrain.count_turns(train, id, count["held_turns"], ONE).exact)
+per = total.m / float(abs(geartrain.ratio(counted, id)))  # the learner's own ratio, if there is one
+held = per * abs(geartrain.count_turns(counted, id, count["held_turns"], ONE).exact)
 mean = (count["left_turns"] + count["right_turns"]) / 2
-free = per * abs(geartrain.count_turns(train, id, mean, BOTH).exact)
+free = per * abs(geartrain.count_turns(counted, id, mean, BOTH).exact)
 ref("count-held", Q(float(held), "turn"), weight=2, outcome="count-turns", lesson=where,
     tolerance={"absolute": Q(train.least_count_turns / 2, "turn"), "relative": 0.006}, slips=[
         Slip(Q(2 * float(held), "turn"), 0.4, "With one wheel held the other turns twice for one turn of the ring gear."),
@@ -155,8 +157,9 @@ ref("count-why", "ring-gear", weight=2, outcome="count-turns", lesson=where, sli
 closed_gears(unit, given["which"]["inside"])
 
 # %% tags=["rig"]
+final = next(mesh for mesh in unit.gear_train.meshes if mesh.id == unit.gear_train.final_drive)
 given_table("Teeth of this unit", ["gear", "driving shaft to driven shaft"],
-            [*given["which"]["wheels"], ("Final drive", " drives ".join(map(str, given["path"]["wheels"][-1][1:])))])
+            [*given["which"]["wheels"], ("Final drive", f"{final.driving.teeth} drives {final.driven.teeth}")])
 
 # %% tags=["form"]
 which = given["which"]
@@ -352,8 +355,8 @@ sheet.form(
 
 # %% tags=["reference"]
 play, where = given["play"], f"{lesson}#play-of-the-side-gears"
-section = train.differential.side_gear_play
-low, high = section.play_mm
+low, high = play["limits_mm"]
+section = train.differential.side_gear_play.model_copy(update={"play_mm": (low, high)})
 fitted, doubt = Q(play["fitted_mm"], "mm"), Q(play["doubt_mm"], "mm")
 read = ref("play-read", Q(play["outwards_mm"] - play["inwards_mm"], "mm"), weight=1.5, outcome="side-gear-play",
            lesson=where, tolerance={"absolute": Q(0.005, "mm")}, slips=[
@@ -412,8 +415,8 @@ sheet.form(
 
 # %% tags=["reference"]
 gap, where = given["gap"], f"{lesson}#the-synchroniser-ring"
-one, angle = rings[gap["ring"]["id"]], Q(gap["ring"]["half_angle_deg"], "degree")
-new, blade, readings = Q(one.ring_gap_new_mm, "mm"), Q(gap["blade_mm"], "mm"), gap["readings_mm"]
+one, angle = gap["ring"], Q(gap["ring"]["half_angle_deg"], "degree")
+new, blade, readings = Q(one["new_mm"], "mm"), Q(gap["blade_mm"], "mm"), gap["readings_mm"]
 counts = ref("gap-counts", Q(min(readings), "mm"), weight=1.5, outcome="judge-ring", lesson=where,
              tolerance={"absolute": Q(0.005, "mm")}, slips=[
                  Slip(Q(sum(readings) / len(readings), "mm"), 0.3, "An average hides the narrow place, and there the ring touches first."),
@@ -425,7 +428,7 @@ ref("gap-wear", geartrain.wear_from_gap(new, counts, angle), weight=3, outcome="
         Slip(lost / math.sin(angle.m_as("rad")), 0.2, "You divided by the sine; the wear is smaller than the gap it costs.")])
 
 # %% tags=["reference"]
-worn = counts < Q(one.ring_gap_least_mm, "mm")
+worn = counts < Q(one["least_mm"], "mm")
 ref("gap-decide", "renew" if worn else "use-again", weight=1.5, outcome="judge-ring", lesson=where, slips=[
     Slip("use-again", 0, "Look at the narrowest place again, and at the least gap.") if worn
     else Slip("renew", 0, "Compare the narrowest place with the least gap, not with the new one."),
@@ -510,7 +513,7 @@ ref("cone-fit", {key for key, _ in cone["fit"] if key in right}, weight=2.5, out
 
 # %% tags=["rig"]
 speed = given["speed"]
-given_table("What is known", ["what", "value"],
+given_table(f"What is known{speed.get('source', '')}", ["what", "value"],
             [(f"ratio of {speed['gear'][1].lower()} with the final drive", speed["total"]), ("input shaft, r/min", speed["input_rpm"]),
              ("rolling radius of the tyre, mm", speed["radius_mm"]), ("speed-drive gear on the differential, teeth", speed["drive"][0]),
              ("right pinion, teeth", speed["drive"][1]), ("turns of both wheels", speed["wheel_turns"]),

@@ -14,6 +14,7 @@ from twoshaft.jobsheet import open_sheet
 from twoshaft.models import fit
 from twoshaft.plots.driven_section import driven_section
 from twoshaft.plots.fit import force_when_cold, play_when_warm
+from twoshaft.plots.pin_section import spring_pin_section, taper_pin_section
 from twoshaft.plots.seal_section import seal_section
 from twoshaft.plots.tables import given_table
 from twoshaft.rigs import press_rig, seal_seat
@@ -169,20 +170,33 @@ given_table("1.6 kN on a pin", ["pin, mm", "double shear, kN", "times the force"
               f"{fit.pin_margin(fit.spring_pin(Q(mm, 'mm')), load, 1):.1f}") for mm in (3.0, 4.0, 5.0, 6.0)])
 
 # %% [markdown]
-# - 1.6 kN. In **double shear** the pin would have to be cut at two planes. In **single shear** there is one plane, and it bears half.
-# - **Slot in the line of the force.**
-# - A second pin can nest in the first, slots opposite: the loads add.
-# - Both ends inside the hole, at the manual's depth. A new pin each time.
+# 1.6 kN. In **double shear** the pin would have to be cut at two planes:
+
+# %% tags=["rig"]
+spring_pin_section()
+
+# %% [markdown]
+# In **single shear** there is one plane, and the pin bears half. A second pin can nest in the first, slots opposite: the loads add.
+
+# %% tags=["rig"]
+spring_pin_section(planes=1, nested=True)
+
+# %% [markdown]
+# **Slot in the line of the force.** Both ends inside the hole, at the manual's depth. A new pin each time.
 
 # %% [markdown]
 # ## Taper pins
 #
 # Taper 1 in 50: 1 mm of length is 0.02 mm of diameter. **In from the large end, out from the small end.** When it is home, the large end still stands proud a little, so that it can be driven further when it wears.
-#
-# **Predict:** you ream the hole 0.05 mm wider. How much deeper does the pin go?
 
 # %% tags=["rig"]
 pin = fit.TaperPin(0.006, 0.030)
+taper_pin_section(pin, Q(6.55, "mm"), Q(26, "mm"))
+
+# %% [markdown]
+# **Predict:** you ream the hole 0.05 mm wider. How much deeper does the pin go?
+
+# %% tags=["rig"]
 given_table(f"Pin 6 × 30 mm; its large end is {pin.large.m_as('mm'):.2f} mm", ["hole at the wide end, mm", "stands proud by, mm"],
             [(f"{mm:.2f}", f"{pin.stands_proud(Q(mm, 'mm')).m_as('mm'):.1f}") for mm in (6.45, 6.50, 6.55, 6.60, 6.65)])
 

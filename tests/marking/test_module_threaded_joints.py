@@ -139,6 +139,35 @@ def test_the_wrong_way_of_the_nut(marked, clean):
     assert "LH" in told(fields["nut-way"])
 
 
+def test_the_larger_of_the_two_taken_for_the_hold_of_the_stake(marked, issued):
+    stake = issued["given"]["stake"]
+    crush = stake["crush_nm_mm"] * stake["depth_mm"]
+    larger = max(stake["shear_nm"], crush) / stake["drag_nm"]
+    fields, _ = marked(stake_times=f"{larger:.3f}")
+    assert fields["stake-times"].share == 0
+    assert "smaller of the two" in told(fields["stake-times"])
+    both = (stake["shear_nm"] + crush) / stake["drag_nm"]
+    assert "do not add" in told(marked(stake_times=f"{both:.3f}")[0]["stake-times"])
+
+
+def test_a_cracked_tab_kept_and_a_whole_one_thrown_away(marked, issued):
+    cracked = issued["given"]["stake"]["cracked"]
+    fields, _ = marked(stake_do="leave" if cracked else "renew")
+    assert fields["stake-do"].share == 0
+    said = "Look at the tab" if cracked else "one stake does not spend a nut"
+    assert said in told(fields["stake-do"])
+
+
+def test_a_shallow_tab_taken_for_a_spent_nut(module):
+    learners = (f"c{n}" for n in range(20))
+    one = next(who for who in learners
+               if "shallow" in dict(module.issue(who)["given"]["stake"]["causes"]))  # fmt: skip
+    right = list(module.clean(one).references["stake-spent"].value)
+    fields, _ = module.marked(one, stake_spent=[*right, "shallow"])
+    assert 0 < fields["stake-spent"].share < 1
+    assert "punched deeper" in told(fields["stake-spent"])
+
+
 @pytest.mark.parametrize("name", sorted(MUST_PASS))
 def test_every_wrong_choice_of_a_safety_item_fails_and_says_why(marked, clean, name):
     right = clean.references[name].value

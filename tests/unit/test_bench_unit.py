@@ -5,6 +5,7 @@ from pathlib import Path
 
 import pytest
 
+from twoshaft.errors import UnitFileError
 from twoshaft.jobsheet import open_sheet
 from twoshaft.jobsheet.bench_unit import unit_source
 from twoshaft.readings.issue import MODULES, draw
@@ -51,3 +52,22 @@ def test_practice_readings_are_drawn_from_that_unit(lessons, module):
     early = load_unit("tarnbeck-b5-early")
     given = draw(module, early, salt="practice", learner="practice", attempt=0)
     assert open_sheet(module, lessons).given == given
+
+
+@pytest.mark.parametrize(
+    ("module", "section"),
+    [
+        ("threaded-joints", "fasteners"),
+        ("pressed-and-driven", "fits"),
+        ("shims-and-preload", "bearings"),
+        ("sealant-film", "faces"),
+        ("shift-and-lockout", "shift"),
+        ("gear-train-and-checks", "gear_train"),
+    ],
+)
+def test_a_lesson_says_which_section_its_unit_lacks(lessons, unit, monkeypatch, module, section):
+    bare = unit.model_copy(update={section: None})
+    monkeypatch.setattr("twoshaft.units.load_unit", lambda source: bare)
+    with pytest.raises(UnitFileError, match=f"no section '{section.replace('_', ' ')}'"):
+        _ = open_sheet(module, lessons).unit
+    assert open_sheet("order-of-work", lessons).unit is bare

@@ -16,7 +16,8 @@ from twoshaft.units import load_unit, shipped_units
 from twoshaft.units.quantities import Q
 
 LEARNERS = [f"a{i:03d}" for i in range(200)]
-TASKS = ["card", "found", "state", "alloy", "blind", "face", "pattern", "nut", "asked", "job"]
+TASKS = ["card", "found", "state", "alloy", "blind", "face", "pattern", "nut", "stake", "asked",
+         "job"]  # fmt: skip
 
 
 @pytest.fixture(scope="module")
@@ -34,7 +35,7 @@ def test_plain_data_the_same_at_every_run(unit, drawn):
     assert list(again) == TASKS
 
 
-@pytest.mark.parametrize("task", ["card", "found", "alloy", "blind", "face"])
+@pytest.mark.parametrize("task", ["card", "found", "alloy", "blind", "face", "stake"])
 def test_every_learner_has_other_figures(drawn, task):
     different = {json.dumps(given[task], sort_keys=True) for given in drawn}
     assert len(different) > 0.85 * len(LEARNERS)
@@ -51,7 +52,7 @@ def test_a_resit_changes_the_task_not_only_the_numbers(unit):
         for name in BANKS:
             assert first["asked"][name]["id"] != second["asked"][name]["id"]
         assert first["job"]["id"] != second["job"]["id"]
-        for task in ("card", "found", "state", "alloy", "blind"):
+        for task in ("card", "found", "state", "alloy", "blind", "stake"):
             assert first[task] != second[task]
 
 
@@ -186,6 +187,24 @@ def test_the_next_bolt_is_not_a_lottery(drawn, unit):
         ]
         assert apart.count(max(apart)) <= len(left) / 4
         assert len(given["before"]["options"]) == 6
+
+
+def test_stakes_lead_to_every_verdict_and_none_hangs_on_the_last_figure(drawn):
+    counts = Counter()
+    for given in (one["stake"] for one in drawn):
+        holds = min(given["shear_nm"], given["crush_nm_mm"] * given["depth_mm"])
+        times = holds / given["drag_nm"] / given["margin"]
+        assert abs(times - 1) > 0.1
+        counts["renew" if given["cracked"] else "leave" if times > 1 else "deeper"] += 1
+        shown = {key for key, _ in given["causes"]}
+        assert 2 <= len(shown & {"undone", "cracked", "sheared", "turned"}) <= 4
+        assert len(shown) == 7
+    assert len(counts) == 3 and min(counts.values()) > 40
+
+
+def test_a_unit_without_fits_has_the_nuts_of_the_practice_bench(unit):
+    bare = unit.model_copy(update={"fits": None})
+    assert given_to(bare, "a001")["stake"]["name"].startswith("Nut of the practice")
 
 
 def test_banks_and_reports_are_well_formed():

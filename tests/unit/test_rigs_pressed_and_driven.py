@@ -5,6 +5,7 @@ import pytest
 from twoshaft.errors import CourseError
 from twoshaft.models import fit
 from twoshaft.plots.driven_section import driven_section
+from twoshaft.plots.pin_section import spring_pin_section, taper_pin_section
 from twoshaft.plots.seal_section import seal_section
 from twoshaft.rigs import press_rig, seal_seat
 from twoshaft.rigs.press import GAUGES, gauge_for
@@ -94,3 +95,17 @@ def test_drawings_say_what_they_show():
     assert "dents" not in asked.words and '<path class="tsd-bad"' not in asked.svg
     assert "dents" in driven_section(INNER, OUTER).words
     assert "towards the oil" in seal_section("oil").words
+
+
+def test_pins_are_drawn_with_what_they_show_in_words():
+    double, single = spring_pin_section(), spring_pin_section(planes=1, nested=True)
+    assert "two planes: double shear" in double.words and "nested" not in double.words
+    assert "one plane: single shear" in single.words and "nested" in single.words
+    planes = [sketch.svg.count('class="tsn-shear"') for sketch in (double, single)]
+    assert planes == [2, 1]
+    pin = fit.TaperPin(0.006, 0.030)
+    home = taper_pin_section(pin, Q(6.55, "mm"), Q(26, "mm"))
+    assert "stands 2.5 mm proud" in home.words and home.words.split(".")[0] in home.svg
+    assert "has sunk 1.0 mm" in taper_pin_section(pin, Q(6.62, "mm"), Q(26, "mm")).words
+    for sketch in (double, single, home):
+        assert 'role="img"' in sketch.svg and "<desc>" in sketch.svg

@@ -14,10 +14,13 @@ function benchPanel(model, send, redraw) {
 
   const rows = state().rows.map((row) => {
     const stem = freshId("bench");
-    const input = make("input", {
-      type: "text", class: "ts-box ts-number-box", id: stem, autocomplete: "off", spellcheck: "false",
-      maxlength: "80", "aria-describedby": `${stem}-hint ${stem}-read`,
-    });
+    const input = row.options.length
+      ? make("select", { class: "ts-box", id: stem, "aria-describedby": `${stem}-read` },
+        make("option", { value: "" }, "choose"), ...row.options.map(([key, words]) => make("option", { value: key }, words)))
+      : make("input", {
+        type: "text", class: "ts-box ts-number-box", id: stem, autocomplete: "off", spellcheck: "false",
+        maxlength: "80", "aria-describedby": `${stem}-hint ${stem}-read`,
+      });
     const hint = make("span", { class: "ts-hint", id: `${stem}-hint` }, row.hint);
     const read = make("p", { class: "ts-read", id: `${stem}-read` });
     let sent = row.text;
@@ -26,7 +29,7 @@ function benchPanel(model, send, redraw) {
       sent = input.value;
       send({ type: "bench", name: row.name, value: input.value });
     };
-    input.addEventListener("blur", flush);
+    input.addEventListener(row.options.length ? "change" : "blur", flush);
     input.addEventListener("keydown", (event) => {
       if (event.key !== "Enter") return;
       event.preventDefault();
@@ -44,7 +47,8 @@ function benchPanel(model, send, redraw) {
         input.setAttribute("aria-invalid", String(Boolean(next.error)));
         read.classList.toggle("ts-error", Boolean(next.error));
         const shape = next.error ? [make("span", { class: "ts-shape", "aria-hidden": "true" }, "▲"), " "] : [];
-        const text = next.error || [next.read && `read as ${next.read}`, next.origin].filter(Boolean).join(", ");
+        const echo = next.read && !next.options.length && `read as ${next.read}`;
+        const text = next.error || [echo, next.origin].filter(Boolean).join(", ");
         read.replaceChildren(...shape, text);
       },
     };
@@ -59,9 +63,9 @@ function benchPanel(model, send, redraw) {
   back.addEventListener("click", () => choose("no"));
   box.append(
     make("summary", {}, title),
-    make("p", {}, "Type what you read on the real unit, and the limits from the maker's manual. They take the place " +
+    make("p", {}, "Give what you read on the real unit, and the limits from the maker's manual. They take the place " +
       "of the drawn figures in this task, all of them or none. Your answers are marked on them by the same rules."),
-    ...rows.map((row) => row.element),
+    make("div", { class: "ts-bench-rows" }, ...rows.map((row) => row.element)),
     say,
     make("div", { class: "ts-tools" }, use, back),
   );

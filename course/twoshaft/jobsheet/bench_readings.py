@@ -12,7 +12,7 @@ from typing import Any
 
 from twoshaft.errors import AnswerError, CourseError
 from twoshaft.jobsheet.contents import Answer
-from twoshaft.jobsheet.measures import MEASURES, named
+from twoshaft.jobsheet.measures import named
 from twoshaft.jobsheet.numbers import read_quantity, say_quantity
 from twoshaft.readings.own_bench import Figure, bench_figures, bench_tasks, put_in
 from twoshaft.units.unit import Unit
@@ -80,8 +80,15 @@ class BenchSet:
         names = (*(f.name for f in self.figures), *(name for name, _ in self.extras), IN_USE)
         return tuple(entry_name(self.task, name) for name in names)
 
-    def value(self, figure: Figure) -> float:
-        """A figure in its unit. AnswerError when it cannot be read or is not plausible."""
+    def value(self, figure: Figure) -> float | str:
+        """A figure in its unit, or the key of what was chosen.
+
+        AnswerError when it cannot be read or is not plausible.
+        """
+        if figure.options:
+            if fault := figure.fault(self.texts[figure.name]):
+                raise AnswerError(fault)
+            return self.texts[figure.name]
         quantity = read_quantity(self.texts[figure.name], figure.unit)
         value = float(quantity.m_as(named(figure.unit).pint))
         value = round(value, 9)
@@ -92,6 +99,8 @@ class BenchSet:
     def words(self, figure: Figure) -> str:
         """A figure as it was read, in words; the text itself where it cannot be read."""
         text = self.texts[figure.name]
+        if figure.options:
+            return dict(figure.options).get(text, text)
         try:
             return say_quantity(read_quantity(text, figure.unit))
         except AnswerError:
@@ -192,8 +201,8 @@ def panel_state(
         {
             "name": figure.name,
             "prompt": figure.prompt,
-            "hint": f"{figure.low:g} to {figure.high:g} {figure.unit}".strip(),
-            "units": _units(figure.unit),
+            "hint": _hint(figure),
+            "options": [list(pair) for pair in figure.options],
             "text": one.texts[figure.name],
             "read": one.words(figure) if one.texts[figure.name] else "",
             "error": one.fault(figure),
@@ -202,7 +211,7 @@ def panel_state(
         for figure in one.figures
     ]
     rows += [
-        {"name": name, "prompt": prompt, "hint": "", "units": [], "text": one.texts[name],
+        {"name": name, "prompt": prompt, "hint": "", "options": [], "text": one.texts[name],
          "read": "", "error": "", "origin": ""}
         for name, prompt in one.extras
     ]  # fmt: skip
@@ -220,6 +229,9 @@ def mark_of(one: BenchSet, used: bool) -> str:
     return repr(sorted(one.texts.items())) if used else ""
 
 
-def _units(unit: str) -> list[str]:
-    kind = named(unit).kind
-    return [measure.name for measure in MEASURES if measure.kind == kind and measure.name]
+def _hint(figure: Figure) -> str:
+    """What is plausible, and that the manual has it."""
+    where = ["by the manual"] if figure.kind == "manual limit" else []
+    if not figure.options:
+        where.append(f"{figure.low:g} to {figure.high:g} {figure.unit}".strip())
+    return ", ".join(where)

@@ -107,10 +107,17 @@ class Sheet:
 
     @cached_property
     def unit(self) -> Any:
-        """The unit on the bench: the assignment's, in lessons and practice the workplace's."""
+        """The unit on the bench: the assignment's, in lessons and practice the workplace's.
+
+        UnitFileError when it lacks a section that the module cannot do without.
+        """
+        from twoshaft.readings import MODULES
         from twoshaft.units import load_unit
 
-        return load_unit(unit_source(self.place.folder, self.place.assignment))
+        unit = load_unit(unit_source(self.place.folder, self.place.assignment))
+        if self.module in MODULES:
+            MODULES[self.module].Lot.need(unit)
+        return unit
 
     @cached_property
     def given(self) -> dict[str, Any]:

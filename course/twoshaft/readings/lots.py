@@ -46,16 +46,21 @@ class Lot:
     @classmethod
     def of(cls, unit: Unit, module: str, salt: str, learner: str, attempt: int) -> Self:
         """A learner's lot. UnitFileError when the unit lacks a section that the module needs."""
+        cls.need(unit)
+        streams = (Stream(salt, learner, module, turn) for turn in (attempt, -1))
+        lot = cls(unit, *streams, attempt)
+        lot.check()
+        return lot
+
+    @classmethod
+    def need(cls, unit: Unit) -> None:
+        """Raise UnitFileError when the unit lacks a section that the module needs."""
         for section in cls.NEEDS:
             if getattr(unit, section) is None:
                 raise UnitFileError(
                     f"unit {unit.identity.id!r} has no section {section.replace('_', ' ')!r}",
                     mend="add it, or leave this module out",
                 )
-        streams = (Stream(salt, learner, module, turn) for turn in (attempt, -1))
-        lot = cls(unit, *streams, attempt)
-        lot.check()
-        return lot
 
     def check(self) -> None:
         """Raise UnitFileError when the unit lacks what a module needs beyond whole sections."""

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import copy
 import math
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
@@ -37,19 +37,36 @@ class Figure:
     kind : {"reading", "manual limit"}
     whole : bool
         Whether only whole numbers make sense.
+    options : tuple of (str, str)
+        Keys and words of what is chosen instead of typed, as the state of a thread; the key is
+        put in. Empty for a number.
     """
 
     name: str
     path: tuple[str | int, ...]
     prompt: str
     unit: str
-    low: float
-    high: float
+    low: float = 0.0
+    high: float = 0.0
     kind: Kind = "reading"
     whole: bool = False
+    options: tuple[tuple[str, str], ...] = ()
 
-    def fault(self, value: float) -> str:
+    @classmethod
+    def chosen(
+        cls, name: str, path: tuple[str | int, ...], prompt: str, options: Iterable[Sequence[str]]
+    ) -> Figure:
+        """What is chosen from (key, words) pairs."""
+        pairs = tuple((str(key), str(words)) for key, words in options)
+        return cls(name, path, prompt, "", options=pairs)
+
+    def fault(self, value: float | str) -> str:
         """Say what is wrong with a value; empty if it is plausible."""
+        if self.options:
+            known = value in dict(self.options)
+            return "" if known else f"“{self.prompt}” is chosen from the list"
+        if not isinstance(value, int | float):
+            return f"“{self.prompt}” is a number"
         if not math.isfinite(value) or not self.low <= value <= self.high:
             unit = f" {self.unit}" if self.unit else ""
             return f"“{self.prompt}” is plausible from {self.low:g} to {self.high:g}{unit}"
@@ -106,7 +123,7 @@ def put_in(
     task: str,
     unit: Unit,
     given: Mapping[str, Any],
-    values: Mapping[str, float],
+    values: Mapping[str, float | str],
     source: str = "",
 ) -> dict[str, Any]:
     """What is given with a task's figures replaced.
@@ -117,8 +134,8 @@ def put_in(
     unit : Unit
     given : mapping
         What was drawn, by task; it is not changed.
-    values : mapping of str to float
-        All figures of the task by name, each in its figure's unit.
+    values : mapping of str to float or str
+        All figures of the task by name, each in its figure's unit; what is chosen by its key.
     source : str
         Where they come from, in words that the task's tables show.
 

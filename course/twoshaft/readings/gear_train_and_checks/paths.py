@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from twoshaft.readings.gear_train_and_checks.lot import Lot, options
-from twoshaft.units.sections.geartrain import Mesh
+from twoshaft.units.sections.geartrain import GearTrain, Mesh
 
 WAYS = {
     "same-twice": "The same way as the input shaft: two meshes turn it round and back",
@@ -34,7 +34,7 @@ def draw_path(lot: Lot) -> dict:
     gear = lot.in_turn("gears", lot.forward)[0]
     reverse = next(gear for gear in lot.train.gears if gear.reverse)
     final = lot.mesh(lot.train.final_drive)
-    back = _reverse_meshes(lot, reverse.engages)
+    back = reverse_meshes(lot.train, reverse.engages)
     if len(back) != 2:
         raise lot.too_small("path")
     return {
@@ -76,11 +76,11 @@ def _row(words: str, mesh: Mesh) -> list:
     return [words, mesh.driving.teeth, mesh.driven.teeth]
 
 
-def _reverse_meshes(lot: Lot, engages: tuple[str, ...]) -> list[Mesh]:
+def reverse_meshes(train: GearTrain, engages: tuple[str, ...]) -> list[Mesh]:
     """The meshes of reverse, from the input shaft on, without the final drive."""
-    first = lot.mesh(engages[0])
+    first = next(mesh for mesh in train.meshes if mesh.id == engages[0])
     return [first] + [
         mesh
-        for mesh in lot.train.meshes
+        for mesh in train.meshes
         if mesh.driving.shaft == first.driven.shaft and mesh.loose is None
     ]

@@ -14,8 +14,9 @@ from twoshaft.readings.pressed_and_driven import (
     seal,
 )
 from twoshaft.readings.pressed_and_driven.lot import Lot
+from twoshaft.readings.pressed_and_driven.own_figures import BENCH
 
-__all__ = ["MODULE", "TASKS", "Lot"]
+__all__ = ["BENCH", "MODULE", "TASKS", "Lot"]
 
 MODULE = "pressed-and-driven"
 

@@ -33,7 +33,7 @@ def draw_bead(lot: Lot) -> dict:
             "along_mm": ALONG_MM,
             "nozzles_mm": list(NOZZLES_MM),
         }
-        film, lump = _parts(given, given["diameter_mm"])
+        film, lump = bead_parts(given, given["diameter_mm"])
         share = stream.uniform(*((1.15, 1.7) if too_large else (0.55, 0.85)))
         given["bound_mm"] = round(20 * lump / share) / 20
         if film < 1.3 or not 0.6 <= given["bound_mm"] <= 1.2:
@@ -41,13 +41,13 @@ def draw_bead(lot: Lot) -> dict:
         # A lump rounded to two figures decides the same way.
         if abs(lump / given["bound_mm"] - 1) < CLEAR:
             continue
-        parts = [_parts(given, diameter) for diameter in NOZZLES_MM]
+        parts = [bead_parts(given, diameter) for diameter in NOZZLES_MM]
         fit = sum(film >= 1 and lump <= 1 for film, lump in parts)
         if 1 <= fit <= 2 and all(abs(part - 1) > CLEAR / 2 for pair in parts for part in pair):
             return given
 
 
-def _parts(given: dict, diameter_mm: float) -> tuple[float, float]:
+def bead_parts(given: dict, diameter_mm: float) -> tuple[float, float]:
     """Film of a bead as a part of the gap, and its lump as a part of the largest."""
     width, gap = Q(given["width_mm"], "mm"), Q(given["gap_mm"], "mm")
     along = Q(given["along_mm"], "mm")

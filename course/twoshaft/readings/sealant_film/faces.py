@@ -87,8 +87,13 @@ def draw_lay(lot: Lot) -> dict:
         job = _lay_job(lot, face, stream, by_finger)
         work = Work.of(lot.unit, job)
         if _worth_laying(work, by_finger):
-            return {**job, "gap_mm": math.ceil(1000 * max(work.gap_mm.values())) / 1000}
+            return {**job, "gap_mm": largest_gap_mm(work)}
     raise lot.too_small(f"a film that suits the face {face.id}")
+
+
+def largest_gap_mm(work: Work) -> float:
+    """The largest gap of the bolted face [mm], rounded up."""
+    return math.ceil(1000 * max(work.gap_mm.values())) / 1000
 
 
 def _lay_job(lot: Lot, face: Face, stream: Stream, by_finger: bool) -> dict[str, Any]:

@@ -85,7 +85,7 @@ MISHAPS = {
             ["leave", "Leave it: sliding spreads the film evenly"],
             ["outside", "Leave it and run a bead of sealant along the outside edge"],
             ["tighten", "Tighten one round more so that the lumps are pressed flat"],
-            ["touch-up", "Lift it off and touch the film up where it was scraped away"],
+            ["touch-up", "Lift it off and touch the film up where it is thin now"],
         ],
     ],
     "lifted": [

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from twoshaft.readings.threaded_joints import card, faces, holes, jobs, nuts, questions
+from twoshaft.readings.threaded_joints import card, faces, holes, jobs, nuts, questions, stakes
 from twoshaft.readings.threaded_joints.faces import face_like
 from twoshaft.readings.threaded_joints.lot import Lot
+from twoshaft.readings.threaded_joints.own_figures import BENCH
 
-__all__ = ["MODULE", "TASKS", "Lot", "face_like"]
+__all__ = ["BENCH", "MODULE", "TASKS", "Lot", "face_like"]
 
 MODULE = "threaded-joints"
 
@@ -19,6 +20,7 @@ TASKS = {
     "face": faces.draw_face,
     "pattern": faces.draw_pattern,
     "nut": nuts.draw_nut,
+    "stake": stakes.draw_stake,
     "asked": questions.draw_asked,
     "job": jobs.draw_job,
 }

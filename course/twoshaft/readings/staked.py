@@ -1,0 +1,130 @@
+"""A nut that was staked, as two modules ask about it: its tab, its drag, and what is right."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from twoshaft.errors import CourseError
+from twoshaft.models.fit import Stake, stake_hold
+from twoshaft.readings.keyed import Stream
+from twoshaft.readings.own_bench import BenchTask, Figure
+from twoshaft.units.quantities import Q
+from twoshaft.units.unit import Unit
+
+VERDICTS = ("leave", "deeper", "renew")
+CLEAR, APART = 0.12, 0.05
+"""How far the hold lies from what is wanted, and the two ways of giving way from each other."""
+DEEPEST = 0.9
+"""A tab is drawn up to this part of its slot's width deep."""
+
+
+@dataclass(frozen=True)
+class Staked:
+    """A nut to be staked; figures as in the unit file."""
+
+    name: str
+    radius_mm: float
+    slot_mm: float
+    tab_mm: float
+    yield_mpa: float
+    drag_nm: float
+    margin: float
+
+
+# For a unit without staked nuts; an invented practice bench.
+PRACTICE = (
+    Staked("Nut of the practice shaft", 11, 4, 3, 300, 6, 2),
+    Staked("Nut of the practice hub", 14, 5, 3, 300, 10, 2),
+)
+
+
+def nuts_of(unit: Unit) -> list[Staked]:
+    """The unit's staked nuts; those of the practice bench where it has none."""
+    own = [
+        Staked(
+            nut.name,
+            nut.radius_mm,
+            nut.slot_mm,
+            nut.tab_mm,
+            nut.yield_mpa,
+            nut.drag_nm,
+            nut.margin,
+        )
+        for nut in (unit.fits.staked_nuts if unit.fits else ())
+    ]
+    return own or list(PRACTICE)
+
+
+def draw_staked(nut: Staked, stream: Stream, verdict: str) -> dict | None:
+    """A nut that was staked, None where the draw leaves it unclear or not as the verdict says.
+
+    ``name``, ``shear_nm`` whatever the depth, ``crush_nm_mm`` (for each millimetre of depth),
+    ``depth_mm``, ``drag_nm``, ``margin``, ``cracked``.
+    """
+    steps = round((DEEPEST * nut.slot_mm - 0.2) / 0.1)
+    depth = round(0.2 + 0.1 * stream.integer(steps + 1), 6)
+    drag = round(nut.drag_nm * stream.uniform(0.75, 1.25), 1)
+    per_mm, stake = _stake(nut, 1.0), _stake(nut, depth)
+    times = stake.holds_nm / drag / nut.margin
+    if abs(times - 1) < CLEAR or abs(stake.crush_nm / stake.shear_nm - 1) < APART:
+        return None
+    if (times < 1) != (verdict == "deeper"):
+        return None
+    return {
+        "name": nut.name,
+        "shear_nm": round(per_mm.shear_nm, 1),
+        "crush_nm_mm": round(per_mm.crush_nm, 1),
+        "depth_mm": depth,
+        "drag_nm": drag,
+        "margin": nut.margin,
+        "cracked": verdict == "renew",
+    }
+
+
+def _stake(nut: Staked, depth_mm: float) -> Stake:
+    sizes = [Q(mm, "mm") for mm in (nut.radius_mm, nut.slot_mm, nut.tab_mm, depth_mm)]
+    return stake_hold(*sizes, Q(nut.yield_mpa, "MPa"))
+
+
+def _figures(unit: Unit, given: Mapping[str, Any]) -> tuple[Figure, ...]:
+    return (
+        Figure("radius", ("radius_mm",), "From the shaft's axis to the mouth of the slot",
+               "mm", 4, 40),
+        Figure("slot", ("slot_mm",), "Width of the slot", "mm", 1, 12),
+        Figure("tab", ("tab_mm",), "Length of the tab along the shaft", "mm", 0.5, 10),
+        Figure("depth", ("depth_mm",), "Depth of the tab in its slot", "mm", 0.05, 10),
+        Figure.chosen("state", ("tab_state",), "The tab, seen through a glass",
+                      [("whole", "whole"), ("cracked", "cracked at its root")]),
+    )  # fmt: skip
+
+
+def _renew(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
+    nut = next((nut for nut in nuts_of(unit) if nut.name == given["name"]), None)
+    if nut is None:
+        raise CourseError(f"the unit has no staked nut “{given['name']}”")
+    if given["depth_mm"] > given["slot_mm"]:
+        raise CourseError(
+            "the tab stands deeper in its slot than the slot is wide",
+            mend="look for a slip of the pen, or measure again",
+        )
+    sizes = [given[key] for key in ("radius_mm", "slot_mm", "tab_mm")]
+    seen = Staked(nut.name, *sizes, nut.yield_mpa, given["drag_nm"], given["margin"])
+    per_mm, stake = _stake(seen, 1.0), _stake(seen, given["depth_mm"])
+    times = stake.holds_nm / seen.drag_nm / seen.margin
+    if abs(times - 1) < CLEAR / 4 or abs(stake.crush_nm / stake.shear_nm - 1) < APART / 4:
+        raise CourseError(
+            "so near its limit the reading of the depth gauge decides",
+            mend="measure again, or go on with the drawn figures",
+        )
+    cracked = given.pop("tab_state") == "cracked"
+    return given | {
+        "shear_nm": round(per_mm.shear_nm, 1),
+        "crush_nm_mm": round(per_mm.crush_nm, 1),
+        "cracked": cracked,
+    }
+
+
+BENCH_STAKE = BenchTask(_figures, _renew)
+"""How a task about a staked nut takes figures of one's own."""

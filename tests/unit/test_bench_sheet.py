@@ -305,3 +305,21 @@ def test_the_command_prints_for_a_cohort_and_for_a_unit(tmp_path, capsys):
         assert main(["bench-sheet", *wrong]) == 2
         lines = capsys.readouterr().err.strip().splitlines()
         assert len(lines) == 1 and said in lines[0]
+
+
+@pytest.mark.parametrize(
+    ("module", "places"),
+    [
+        ("threaded-joints", ["Drive to mid grip", "Thread that meets", "Tip in it, head down",
+                             "Liquid drawn out", "Thread, as marked", "Depth of the tab", "Most"]),
+        ("pressed-and-driven", ["Hole, measured", "Length of the seat", "Interference, least to",
+                                "Room, read", "Oven, read", "Depth of the tab"]),
+        ("sealant-film", ["Out of flat", "Largest gap", "Width of the face", "Open time",
+                          "All bolts run down by hand", "Largest lump"]),
+        ("gear-train-and-checks", ["Driving, counted", "Left wheel", "speed pinion",
+                                   "pushed inwards", "New", "Least", "reversing lamp"]),
+    ],
+)  # fmt: skip
+def test_what_a_job_sheet_takes_from_the_bench_has_its_place(module, places):
+    page = unescape(as_page(bench_sheet(module, _shipped("tarnbeck-b5"))))
+    assert [place for place in places if place not in page] == []

@@ -31,6 +31,7 @@ def product() -> Table:
             "Made for this oil, this gap and this metal",
             "Open time in this workshop's warmth",
             "Film or bead, and how thick",
+            "Largest lump that the oil ways bear",
             "Time until oil may be filled",
         ],
         "Page of the data sheet or the manual; one enters, one checks.",
@@ -52,6 +53,24 @@ def one_face(face: Face) -> tuple[Block, ...]:
                 *guides,
             ],
         ),
+        Table.begun(
+            f"{face.name}: measured",
+            (
+                Column("What", 3.4),
+                Column("Tool and its number", 2.0),
+                Column("Reading", 1.3),
+                Column("Read by", 1.3),
+            ),
+            (
+                (what,)
+                for what in (
+                    "Out of flat, largest feeler under a straightedge",
+                    "Largest gap, faces laid together without sealant",
+                    "Width of the face at its narrowest",
+                    "Bead or film as laid, on a strip of paper",
+                )
+            ),
+        ),
         Space(
             f"{face.name}: your film",
             "Draw the face of your unit with its bolt holes, and the way of the film round them.",
@@ -68,9 +87,10 @@ def one_face(face: Face) -> tuple[Block, ...]:
             (
                 (what,)
                 for what in (
-                    "Film begun",
+                    "Film begun: the first sealant",
                     "Film whole, looked at all round",
                     "Face closed: placed once, straight down",
+                    "All bolts run down by hand",
                     "Last bolt tight",
                     "Open time ends",
                     "Oil may be filled, date and time",

@@ -6,7 +6,7 @@ from twoshaft.units import Unit
 from twoshaft.units.sections.fits import DriveOn
 from twoshaft.units.sections.order import Operation
 from twoshaft_grader.bench_sheets.content import Column, Table
-from twoshaft_grader.bench_sheets.forms import figures, operations_of
+from twoshaft_grader.bench_sheets.forms import figures, limits, operations_of
 
 _DRIVE_ON = {
     DriveOn.OUTER: "the outer ring only",
@@ -42,6 +42,32 @@ def presses(unit: Unit) -> Table:
     return Table.begun("Pressed and driven", columns, rows, empty=6)
 
 
+def measured(unit: Unit) -> tuple[Table, Table]:
+    """Bore and shaft of each fit as measured, and the limits that the manual has for them."""
+    names = [one.name for one in _entries(unit, "presses")]
+    columns = (
+        Column("Part", 2.4),
+        Column("Hole, measured", 1.2),
+        Column("Part inside it, measured", 1.3),
+        Column("Length of the seat", 1.1),
+        Column("Interference worked out", 1.3),
+        Column("Within the limits", 0.8, tick=True),
+        Column("Read by", 0.9),
+    )
+    ends = ("Hole, least to most", "Part inside, least to most", "Interference, least to most")
+    return (
+        Table.begun(
+            "Fits, measured",
+            columns,
+            ((name,) for name in names),
+            "Across two directions, at two depths, part and gauge at the warmth of the room. Play "
+            "is written with a minus.",
+            empty=4,
+        ),
+        limits("Limits of the fits", names or [""] * 4, ends),
+    )
+
+
 def heat(unit: Unit) -> Table:
     """What is warmed, and how far it may be: from the manual."""
     names = [one.name for one in _entries(unit, "presses") if one.warm != "none"] or [""] * 3
@@ -56,10 +82,11 @@ def heat(unit: Unit) -> Table:
 def warmed() -> Table:
     """The heat that was used."""
     columns = (
-        Column("Part warmed", 2.4),
-        Column("Oven, plate or induction", 1.7),
-        Column("Temperature read", 1.3),
-        Column("Read with", 1.4),
+        Column("Part warmed", 2.2),
+        Column("Oven, plate or induction", 1.5),
+        Column("Room, read", 0.9),
+        Column("Oven, read", 1.0),
+        Column("Read with", 1.2),
         Column("Marked HOT", 0.7, tick=True),
         Column("Seats seen again when cold", 1.0, tick=True),
         Column("Initials", 0.8),

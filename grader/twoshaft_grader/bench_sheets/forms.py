@@ -39,6 +39,21 @@ def figures(heading: str, rows: Iterable[str], say: str = FROM_MANUAL) -> Table:
     return Table.begun(heading, columns, ((row,) for row in rows), say)
 
 
+def limits(heading: str, rows: Iterable[str], ends: Iterable[str]) -> Table:
+    """Limits of the maker's manual, several to a line and all of them blank.
+
+    ends: what they are called.
+    """
+    columns = (
+        Column("Figure", 3.0),
+        Column("Manual page", 1.1),
+        *(Column(end, 1.3) for end in ends),
+        Column("Entered by", 1.1),
+        Column("Checked by", 1.1),
+    )
+    return Table.begun(heading, columns, ((row,) for row in rows), FROM_MANUAL)
+
+
 def checks(heading: str, rows: Iterable[str], say: str = "") -> Table:
     """What must be so, with room for what was found."""
     columns = (

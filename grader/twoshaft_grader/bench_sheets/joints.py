@@ -6,7 +6,7 @@ from twoshaft.units import Unit
 from twoshaft.units.sections.fasteners import FastenerGroup
 from twoshaft.units.sections.order import Operation
 from twoshaft_grader.bench_sheets.content import Column, Space, Table
-from twoshaft_grader.bench_sheets.forms import figures, operations_of
+from twoshaft_grader.bench_sheets.forms import limits, operations_of
 
 _SEVERAL = 3  # from here on a pattern matters
 
@@ -24,7 +24,7 @@ def tightening(unit: Unit) -> tuple[Operation, ...]:
 def torques(unit: Unit) -> Table:
     """Every joint with its torque left blank."""
     names = [group.name for group in groups_of(unit)] or [""] * 8
-    return figures("Torques", names)
+    return limits("Torques", names, ("Least", "Most"))
 
 
 def threads(unit: Unit) -> Table:
@@ -51,15 +51,53 @@ def threads(unit: Unit) -> Table:
 def wrenches() -> Table:
     """The wrench, its setting and what an adapter does to it, for every joint that needs one."""
     columns = (
-        Column("Joint", 2.2),
-        Column("Wrench, its number", 1.6),
-        Column("In its scale", 0.8, tick=True),
-        Column("Adapter: reach and angle", 1.6),
-        Column("Setting worked out", 1.5),
-        Column("Worked out again by", 1.2),
-        Column("Backed off after", 0.8, tick=True),
+        Column("Joint", 2.0),
+        Column("Wrench, its number", 1.3),
+        Column("May be off by", 0.9),
+        Column("In its scale", 0.7, tick=True),
+        Column("Drive to mid grip", 1.1),
+        Column("Adapter: reach and angle", 1.5),
+        Column("Setting worked out", 1.2),
+        Column("Again by", 0.9),
+        Column("Backed off after", 0.9, tick=True),
     )
     return Table.begun("Wrench and setting", columns, (), empty=4)
+
+
+def bolt_and_hole() -> Table:
+    """What is read of a bolt, its thread and its hole, as the job sheet asks for it."""
+    columns = (
+        Column("Joint", 2.0),
+        Column("Thread, by the pitch gauge", 1.3),
+        Column("Class on the head", 0.9),
+        Column("Thread that meets", 1.0),
+        Column("Good thread in the hole", 1.0),
+        Column("Full depth of the hole", 1.0),
+        Column("Tip in it, head down", 1.0),
+        Column("Liquid drawn out", 0.9),
+        Column("Read by", 0.9),
+    )
+    say = (
+        "For the job sheet: a bolt laid beside its hole, a depth gauge, a dipped rod. Depths from "
+        "the face that the head sits on."
+    )
+    return Table.begun("Bolt and hole, measured", columns, (), say, empty=4)
+
+
+def stakes(unit: Unit) -> Table:
+    """The tab of each staked nut, as the job sheet asks for it."""
+    columns = (
+        Column("Nut", 2.0),
+        Column("Axis to mouth of the slot", 1.2),
+        Column("Width of the slot", 1.1),
+        Column("Length of the tab", 1.1),
+        Column("Depth of the tab", 1.1),
+        Column("Whole under the glass", 0.9, tick=True),
+        Column("Cracked: new nut", 0.9, tick=True),
+        Column("Read by", 0.9),
+    )
+    rows = [(nut.name,) for nut in (unit.fits.staked_nuts if unit.fits else ())]
+    return Table.begun("Stakes, measured", columns, rows, empty=2)
 
 
 def rounds(unit: Unit) -> Table:
@@ -97,9 +135,10 @@ def shaft_nuts(unit: Unit) -> Table:
         if group.id in staked or (group.count == 1 and locked & set(group.operations))
     ]
     columns = (
-        Column("Nut", 2.2),
+        Column("Nut", 2.0),
         Column("New", 0.6, tick=True),
-        Column("Tightens: left or right", 1.1),
+        Column("Thread, as marked", 1.1),
+        Column("Tightens: left or right", 1.0),
         Column("Shafts locked by", 1.5),
         Column("Lock tried by hand", 0.8, tick=True),
         Column("Tightened by", 1.1),

@@ -75,11 +75,13 @@ def _threaded_joints(unit: Unit) -> tuple[Block, ...]:
     return (
         steps("At the real unit", work, "Number the steps first, then tick them as they are done."),
         joints.threads(unit),
+        joints.bolt_and_hole(),
         joints.torques(unit),
         joints.wrenches(),
         joints.pattern(),
         joints.rounds(unit),
         joints.shaft_nuts(unit),
+        joints.stakes(unit),
         *work_order.renewed(unit, work),
     )
 
@@ -88,12 +90,14 @@ def _pressed_and_driven(unit: Unit) -> tuple[Block, ...]:
     work = fitted.fitting(unit)
     return (
         steps("At the real unit", work, "Number the steps first, then tick them as they are done."),
+        *fitted.measured(unit),
         fitted.presses(unit),
         fitted.heat(unit),
         fitted.warmed(),
         fitted.pins(unit),
         fitted.seals(unit),
         fitted.pressed_figures(unit),
+        joints.stakes(unit),
         *work_order.marks(unit, work),
         *work_order.renewed(unit, work),
     )

@@ -6,7 +6,13 @@ from twoshaft.units import Unit
 from twoshaft.units.sections.order import Operation
 from twoshaft.units.sections.order import OperationKind as Kind
 from twoshaft_grader.bench_sheets.content import Block, Column, Table
-from twoshaft_grader.bench_sheets.forms import blank, checks, figures, operations_of, readings
+from twoshaft_grader.bench_sheets.forms import (
+    blank,
+    checks,
+    limits,
+    operations_of,
+    readings,
+)
 
 
 def turning(unit: Unit) -> tuple[Operation, ...]:
@@ -40,9 +46,30 @@ def counts(unit: Unit) -> tuple[Block, ...]:
     return (
         turns,
         blank(
-            "Which outputs were held or counted, and the teeth by the manual",
-            [("Gear or drive", 2.0), ("Teeth", 2.4), ("Manual page", 1.4), ("Checked by", 1.4)],
-            len(turns.rows) + 1,
+            "Teeth, counted on the unit and by the manual",
+            [
+                ("Gear or drive", 2.0),
+                ("Driving, counted", 1.1),
+                ("Driven, counted", 1.1),
+                ("By the manual", 1.2),
+                ("Manual page", 1.0),
+                ("Counted by", 1.0),
+            ],
+            len(turns.rows) + 2,
+            "Mark the first tooth with chalk. An idler is counted once; the final drive has a line "
+            "of its own.",
+        ),
+        Table.begun(
+            "Both wheels free, and the speed drive",
+            (
+                Column("Count", 2.4),
+                Column("Left wheel", 1.1),
+                Column("Right wheel", 1.1),
+                Column("Mean", 1.0),
+                Column("Input, or speed pinion", 1.4),
+                Column("Counted by", 1.0),
+            ),
+            [("A forward gear, input turned",), ("Speed drive, both wheels together",)],
         ),
         checks(
             "Turns freely, locks and lets go",
@@ -53,6 +80,8 @@ def counts(unit: Unit) -> tuple[Block, ...]:
                 "One output held: the other turns; both free: they may turn against each other",
                 "Reverse runs the other way round",
                 "The speed drive turns with the wheels",
+                "Switches for the reversing lamp and for neutral, where the unit has them: each "
+                "makes in its own place and nowhere else",
             ],
         ),
     )
@@ -66,8 +95,8 @@ def synchronisers(unit: Unit) -> tuple[Block, ...]:
         for gear in one.gears
     ] or [""] * 4
     return (
-        figures("Ring gap, least allowed", names),
-        readings("Ring gap", [(name, "Feeler gauge") for name in names],
+        limits("Ring gap", names, ("New", "Least")),
+        readings("Ring gap, read", [(name, "Feeler gauge") for name in names],
                  "Press the ring on square, and try the gap at three places round it."),
         checks(
             "Put together",
@@ -84,10 +113,14 @@ def synchronisers(unit: Unit) -> tuple[Block, ...]:
 def side_gears() -> tuple[Block, ...]:
     """Play of the side gears and the washers that set it."""
     return (
-        figures("Side gears of the differential", ["Play, least", "Play, most"]),
+        limits("Side gears of the differential", ["Play"], ("Least", "Most")),
         readings(
-            "Play of the side gears",
-            [("Left side gear", "Dial gauge"), ("Right side gear", "Dial gauge")],
+            "Play of the side gears, read",
+            [
+                (f"{side} side gear, {way}", "Dial gauge")
+                for side in ("Left", "Right")
+                for way in ("pushed inwards", "pulled outwards")
+            ],
         ),
         blank(
             "Thrust washers chosen",

@@ -240,6 +240,59 @@ def test_supervised_outcome_is_not_met_by_open_book_work(at):
     assert rows["a1", "plan-order"]["met"] == "yes"
 
 
+def told(cohort, learner, outcome):
+    """What the learner's start page is told of an outcome."""
+    path = cohort.workplace / learner / "standing.json"
+    return files.read_json(path)["outcomes"][outcome]["state"]
+
+
+def test_an_outcome_that_was_observed_is_met_with_who_saw_it_and_as_what(at):
+    cohort = at("returned")
+    saw = ("observe", "a1", "safe-order", "--by", "R. Holm", "--cohort", cohort.root)
+    page = cohort.feedback("a1", NAME) / f"{NOTEBOOK}.html"
+    assert told(cohort, "a1", "safe-order") == "enough here"
+    assert "to be shown under supervision" in page.read_text(encoding="utf-8")
+    works(*saw, "--not-yet", "--note", "lifted alone", "--kind", "supervised")
+    assert told(cohort, "a1", "safe-order") == export(cohort)["a1", "safe-order"]["observed"]
+    works(*saw, "--met", "--kind", "supervised")
+    works("observe", "b2", "plan-order", "--met", "--by", "K. Tam", "--cohort", cohort.root)
+    works("give-back", "--cohort", cohort.root)
+    row = export(cohort)["a1", "safe-order"]
+    assert (row["evidence"], row["evidence_needed"], row["supervised_by"]) == (
+        "open-book", "supervised", "",
+    )  # fmt: skip
+    assert (row["observed"], row["observed_kind"], row["observed_by"], row["met"]) == (
+        "met", "supervised", "R. Holm", "yes",
+    )  # fmt: skip
+    assert row["observed_at"] and told(cohort, "a1", "safe-order") == "met"
+    assert "to be shown under supervision" not in page.read_text(encoding="utf-8")
+
+    counts = {one.learner.id: (one.seen_met, one.seen_not_yet) for one in progress(cohort)}
+    assert counts == {"a1": (1, 0), "b2": (1, 0), "c3": (0, 0), "d4": (0, 0)}
+    assert "1 met" in works("progress", "--cohort", cohort.root)
+    lines = works("observations", "--cohort", cohort.root).splitlines()
+    seen = [line for line in lines if "safe-order" in line or "plan-order" in line]
+    assert len(seen) == 3 and "K. Tam" in seen[2] and "at-the-bench" in seen[2]
+    assert "not yet" in seen[0] and "lifted alone" in seen[0] and "again later" in seen[0]
+    assert "R. Holm" in seen[1] and "again later" not in seen[1]
+    only = ("observations", "--cohort", cohort.root)
+    assert "K. Tam" not in works(*only, "--learner", "a1")
+    assert "R. Holm" not in works(*only, "--outcome", "plan-order")
+    assert "Nothing is observed" in works(*only, "--learner", "d4")
+
+
+def test_a_supervised_attempt_is_met_and_the_export_says_by_whom(at):
+    cohort = at("returned")
+    path = cohort.source(NAME) / "assignment.json"
+    files.write_json(path, files.read_json(path) | {"supervised_by": "R. Holm"})
+    works("give-back", "--cohort", cohort.root)
+    rows = export(cohort)
+    row = rows["a1", "safe-order"]
+    assert (row["evidence"], row["supervised_by"], row["met"]) == ("supervised", "R. Holm", "yes")
+    assert rows["b2", "safe-order"]["met"] == "no"
+    assert told(cohort, "a1", "safe-order") == "met"
+
+
 def test_receipt_in_the_export_is_the_one_the_learner_has(at):
     cohort = at("returned")
     rows = export(cohort)
@@ -669,6 +722,8 @@ def test_lateness_and_a_later_date_for_one(at):
         ("roster take {none} --cohort {root}", ["not there"]),
         ("cohort make {root}", ["cohort folder already"]),
         ("demo {root}", ["not empty"]),
+        ("observations --learner zz --cohort {root}", ["zz", "check the id"]),
+        ("observations --outcome order-of-work --cohort {root}", ["use one of: plan-order"]),
         ("unit check {none}/x.yaml", ["x.yaml"]),
         ("nonsense", ["nonsense", "--help"]),
         ("mark --workers many", ["--workers", "--help"]),

@@ -6,7 +6,7 @@ a later one of the same outcome counts in its place.
 
 from __future__ import annotations
 
-from dataclasses import asdict
+from dataclasses import asdict, dataclass
 
 from filelock import FileLock
 
@@ -19,6 +19,15 @@ from twoshaft_grader.cohort.roster import Learner
 FOLDER = "observations"
 _LOCK = ".lock"
 _MEND = "put the file back from a copy"
+
+
+@dataclass(frozen=True)
+class Listed:
+    """An observation with its learner; ``last``: no later one of the outcome replaces it."""
+
+    learner: Learner
+    seen: Observation
+    last: bool
 
 
 def observe(
@@ -39,12 +48,8 @@ def observe(
     CohortError
         When learner or outcome is not known, nobody is named, or a "not yet" gives no note.
     """
-    if learner not in {one.id for one in learners}:
-        raise CohortError(f'nobody on the roster has the id "{learner}"', mend="check the id")
-    if outcome not in (known := load_outcomes()):
-        module = next((o for o in known.values() if outcome in o.modules), None)
-        names = [o.id for o in known.values() if not module or outcome in o.modules]
-        raise CohortError(f'no outcome is called "{outcome}"', mend=f"use one of: {_list(names)}")
+    _check_learner(learners, learner)
+    _check_outcome(outcome)
     if not by.strip():
         raise CohortError("nobody is named who saw it", mend="give the name with --by")
     if not met and not note.strip():
@@ -87,9 +92,48 @@ def observations_of(cohort: Cohort, learner: str) -> tuple[Observation, ...]:
         raise CohortError("this holds no observations", where=str(path), mend=_MEND) from None
 
 
+def list_observations(
+    cohort: Cohort, learners: list[Learner], *, learner: str = "", outcome: str = ""
+) -> list[Listed]:
+    """Everything that was observed, oldest first: of all, of one learner, of one outcome.
+
+    Raises
+    ------
+    CohortError
+        When learner or outcome is not known, or a stored file is damaged.
+    """
+    if learner:
+        _check_learner(learners, learner)
+    if outcome:
+        _check_outcome(outcome)
+    found = []
+    for person in learners:
+        if learner in ("", person.id):
+            seen = observations_of(cohort, person.id)
+            last = {one.outcome: place for place, one in enumerate(seen)}
+            found += [
+                Listed(person, one, last[one.outcome] == place)
+                for place, one in enumerate(seen)
+                if outcome in ("", one.outcome)
+            ]
+    return sorted(found, key=lambda one: one.seen.at)
+
+
 def by_outcome(seen: tuple[Observation, ...]) -> dict[str, tuple[Observation, ...]]:
     """Observations by outcome, oldest first in each."""
     return {id: tuple(o for o in seen if o.outcome == id) for id in {o.outcome for o in seen}}
+
+
+def _check_learner(learners: list[Learner], id: str) -> None:
+    if id not in {one.id for one in learners}:
+        raise CohortError(f'nobody on the roster has the id "{id}"', mend="check the id")
+
+
+def _check_outcome(id: str) -> None:
+    if id not in (known := load_outcomes()):
+        module = next((o for o in known.values() if id in o.modules), None)
+        names = [o.id for o in known.values() if not module or id in o.modules]
+        raise CohortError(f'no outcome is called "{id}"', mend=f"use one of: {_list(names)}")
 
 
 def _file(cohort: Cohort, learner: str):

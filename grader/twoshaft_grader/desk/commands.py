@@ -384,6 +384,26 @@ def observe_one(
     _say(f"{outcome} of {learner}: {'met' if met else 'not yet'}, {seen.kind}, seen by {seen.by}.")
 
 
+@app.command("observations")
+def show_observations(
+    learner: Annotated[str, typer.Option(help="Only this learner's id.")] = "",
+    outcome: Annotated[str, typer.Option(help="Only this outcome, as safe-order.")] = "",
+    cohort: CohortOption = None,
+) -> None:
+    """List what was observed: of whom, of which outcome, when, as what, and who saw it."""
+    from twoshaft_grader.cohort.intake import roster_of
+    from twoshaft_grader.cohort.observations import list_observations
+    from twoshaft_grader.desk.tables import observations_table
+
+    place = _cohort(cohort)
+    listed = list_observations(place, roster_of(place), learner=learner, outcome=outcome)
+    if not listed:
+        which = " like this" if learner or outcome else ""
+        _say(f'Nothing is observed{which} yet. Record it with "{command()} observe".')
+        return
+    _console().print(observations_table("Observed, oldest first", listed, place.zone))
+
+
 @app.command("export")
 def export_marks(
     cohort: CohortOption = None,

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+from datetime import datetime, tzinfo
+
 from rich.box import SIMPLE
 from rich.table import Table
 
+from twoshaft.outcomes import State
 from twoshaft_grader.cohort.marking_run import Done
+from twoshaft_grader.cohort.observations import Listed
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.records.progress import Standing
 
@@ -38,7 +42,7 @@ def progress_table(title: str, standings: list[Standing]) -> Table:
         table.add_column(heading, no_wrap=heading == "id")
     for heading in ("answered", "points", "of"):
         table.add_column(heading, justify="right")
-    for heading in ("late", "given back"):
+    for heading in ("late", "given back", "observed"):
         table.add_column(heading)
     for one in standings:
         table.add_row(
@@ -51,8 +55,35 @@ def progress_table(title: str, standings: list[Standing]) -> Table:
             _figure(one.maximum),
             "late" if one.late else "",
             "yes" if one.given_back else "",
+            _observed(one),
         )
     return table
+
+
+def observations_table(title: str, listed: list[Listed], zone: tzinfo) -> Table:
+    """What was observed, one line each, oldest first."""
+    table = _table(title)
+    for heading in ("when", "id", "name", "outcome", "was", "kind", "seen by", "note", ""):
+        table.add_column(heading, no_wrap=heading in ("when", "id", "outcome"))
+    for one in listed:
+        seen = one.seen
+        table.add_row(
+            f"{datetime.fromisoformat(seen.at).astimezone(zone):%Y-%m-%d %H:%M}",
+            one.learner.id,
+            one.learner.name,
+            seen.outcome,
+            State.MET if seen.met else State.NOT_YET,
+            seen.kind,
+            seen.by,
+            seen.note,
+            "" if one.last else "observed again later",
+        )
+    return table
+
+
+def _observed(one: Standing) -> str:
+    counts = ((one.seen_met, State.MET), (one.seen_not_yet, State.NOT_YET))
+    return ", ".join(f"{count} {word}" for count, word in counts if count)
 
 
 def _table(title: str) -> Table:

@@ -7,6 +7,7 @@ from enum import StrEnum
 
 from twoshaft.errors import SheetError
 from twoshaft.jobsheet import read_sheet
+from twoshaft.outcomes import load_outcomes
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
 from twoshaft_grader.cohort.collect import hand_in_time
 from twoshaft_grader.cohort.extensions import due_for
@@ -14,6 +15,7 @@ from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marking_run import blank_sheet
 from twoshaft_grader.cohort.marks import MARKED, read_mark
+from twoshaft_grader.cohort.observations import by_outcome, observations_of
 from twoshaft_grader.cohort.roster import Learner
 
 
@@ -44,6 +46,8 @@ class Standing:
         None where nobody knows.
     given_back : bool
         Whether feedback was returned.
+    seen_met, seen_not_yet : int
+        Outcomes of the module by the last that was observed of each.
     """
 
     learner: Learner
@@ -55,6 +59,8 @@ class Standing:
     maximum: float | None
     late: bool | None
     given_back: bool
+    seen_met: int
+    seen_not_yet: int
 
 
 def progress(cohort: Cohort, assignments: list[Assigned] | None = None) -> list[Standing]:
@@ -101,6 +107,9 @@ def _standing(
         stage = Stage.NOT_BEGUN
     else:
         stage = Stage.NOT_FETCHED
+    asked_for = load_outcomes(module=assigned.module)
+    seen = by_outcome(observations_of(cohort, person.id))
+    last = [seen[id][-1].met for id in asked_for if id in seen]
     due = due_for(cohort, assigned, person.id)
     moment = hand_in_time(cohort, person.id, assigned.name)
     return Standing(
@@ -113,6 +122,8 @@ def _standing(
         mark.sheet.maximum if mark and mark.sheet else None,
         moment > due if moment and due else None,
         any(cohort.feedback(person.id, assigned.name).glob("*.html")),
+        last.count(True),
+        last.count(False),
     )
 
 

@@ -445,6 +445,24 @@ def show_progress(assignment: AssignmentArgument = None, cohort: CohortOption = 
         _say(f"{name}: {'; '.join(f'{count} {stage}' for stage, count in counts.items())}.")
 
 
+@app.command("kit")
+def pack_kit(
+    out: Annotated[Path, typer.Option(help="File to write.")] = Path("kit.zip"),
+    cohort: Annotated[
+        Path | None, typer.Option(help="A cohort whose unit is on the bench; else the shipped one.")
+    ] = None,
+    content: Annotated[str, typer.Option(help="The course's source folder.")] = "",
+) -> None:
+    """Pack what an apprentice's own machine needs, without solutions, marks or the grader."""
+    from twoshaft_grader.cohort.content import find_content
+    from twoshaft_grader.cohort.folder import open_cohort
+    from twoshaft_grader.kit import write_kit
+
+    place = open_cohort(cohort) if cohort else None
+    count = write_kit(out, find_content(content), place)
+    _say(f"Wrote {count} files to {out.resolve()}. README.md in it says how to start.")
+
+
 @app.command("bench-sheet")
 def print_bench_sheet(
     module: Annotated[str, typer.Argument(help="As threaded-joints; all for every module.")],

@@ -2,21 +2,17 @@
 
 from __future__ import annotations
 
-import os
-import subprocess
-import sys
-
+from twoshaft.jupyter.lab import lab_command, run_lab
 from twoshaft.jupyter.released import digests_in
-from twoshaft.jupyter.settings import Role, write_settings
+from twoshaft.jupyter.settings import Role
+from twoshaft.jupyter.startpage import START
 from twoshaft_grader.cohort.folder import Cohort
-
-FIRST_PAGE = "start-here.ipynb"
 
 
 def jupyter_command(
     cohort: Cohort, role: Role, *, port: int = 0, browser: bool = True
 ) -> tuple[list[str], dict[str, str]]:
-    """The command that opens JupyterLab and the environment it runs in.
+    """The command that opens JupyterLab on a cohort, and the environment it runs in.
 
     Parameters
     ----------
@@ -27,19 +23,15 @@ def jupyter_command(
         Whether a browser window is opened.
     """
     handed_out = sorted((cohort.exchange / cohort.id / "outbound").glob("*/*.ipynb"))
-    released = sorted(set().union(*(digests_in(path) for path in handed_out)))
-    settings = write_settings(cohort.root / "settings" / role, role, released=released)
-    here = cohort.workplace if role == "apprentice" else cohort.root
-    command = [sys.executable, "-m", "jupyterlab", f"--ServerApp.root_dir={here}"]
-    if role == "apprentice":
-        command.append(f"--LabApp.default_url=/lab/tree/{FIRST_PAGE}")
-    if port:
-        command += [f"--ServerApp.port={port}", "--ServerApp.port_retries=0"]
-    if not browser:
-        command.append("--no-browser")
-    if hasattr(os, "geteuid") and os.geteuid() == 0:
-        command.append("--allow-root")
-    return command, os.environ | settings
+    return lab_command(
+        cohort.workplace if role == "apprentice" else cohort.root,
+        role,
+        cohort.root / "settings" / role,
+        first_page=START if role == "apprentice" else "",
+        released=set().union(*(digests_in(path) for path in handed_out)),
+        port=port,
+        browser=browser,
+    )
 
 
 def open_jupyter(cohort: Cohort, role: Role, *, port: int = 0, browser: bool = True) -> int:
@@ -47,9 +39,4 @@ def open_jupyter(cohort: Cohort, role: Role, *, port: int = 0, browser: bool = T
     command, environment = jupyter_command(cohort, role, port=port, browser=browser)
     # Staff work in the cohort folder, where nbgrader finds its configuration.
     folder = cohort.workplace if role == "apprentice" else cohort.root
-    if os.name == "posix":
-        # In place of this process: whatever stops the one stops the other.
-        os.chdir(folder)
-        sys.stdout.flush()
-        os.execve(command[0], command, environment)
-    return subprocess.run(command, env=environment, cwd=folder).returncode
+    return run_lab(command, environment, folder)

@@ -1,0 +1,148 @@
+"""Pack the kit: library, lessons and exercises as released; no solution, no grader, no mark."""
+
+from __future__ import annotations
+
+import json
+import tomllib
+import zipfile
+from collections.abc import Iterator
+from pathlib import Path
+
+import twoshaft
+from twoshaft.errors import CohortError
+from twoshaft.jobsheet.workplace import UNIT, WORKPLACE
+from twoshaft_grader.cohort.content import Content
+from twoshaft_grader.cohort.folder import Cohort
+
+TOP = "twoshaft-kit"
+_HERE = Path(__file__).parent / "files"
+_STAFF_ONLY = ("jinja2", "typer", "rich", "typst")
+"""Packages of the project that only marking and printing use."""
+_STAFF_TAGS = frozenset({"reference"})
+_MOMENT = (2020, 1, 1, 0, 0, 0)  # the same kit is the same file, whenever it is packed
+
+_PROJECT = """\
+[build-system]
+requires = {requires}
+build-backend = "hatchling.build"
+
+[project]
+name = "twoshaft"
+version = "{version}"
+requires-python = "{python}"
+dependencies = {dependencies}
+
+[tool.hatch.build.targets.wheel]
+packages = ["course/twoshaft"]
+
+[tool.hatch.build.targets.wheel.shared-data]
+"course/labextension" = "share/jupyter/labextensions/twoshaft-opener"
+"""
+
+
+def kit_files(content: Content, cohort: Cohort | None = None) -> dict[str, bytes]:
+    """What goes into the kit, by path in it.
+
+    Parameters
+    ----------
+    content : Content
+        The course's source folder.
+    cohort : Cohort, optional
+        Whose unit stands on the bench; the shipped one without.
+
+    Raises
+    ------
+    CohortError
+        When something is missing, or an exercise holds what only the instructor may see.
+    """
+    root, library = content.root, Path(twoshaft.__file__).parent
+    files = {
+        "README.md": (_HERE / "README.md").read_bytes(),
+        "pyproject.toml": _project(root).encode(),
+        ".ci/constraints.txt": _read(root / ".ci" / "constraints.txt"),
+        "course/start/__main__.py": (_HERE / "start.py").read_bytes(),
+        "course/start/environment.py": _read(root / "course" / "start" / "environment.py"),
+    }
+    for name, folder in (("twoshaft", library), ("labextension", root / "course/labextension")):
+        for path in _sources(folder):
+            files[f"course/{name}/{path.relative_to(folder).as_posix()}"] = path.read_bytes()
+    exercises = sorted((root / "exercises").glob("*.ipynb"))
+    if not content.lessons or not exercises:
+        raise CohortError(
+            "there are no lessons or exercises", where=str(root), mend="build the notebooks first"
+        )
+    for path in content.lessons:
+        files[f"work/lessons/{path.name}"] = path.read_bytes()
+    for path in exercises:
+        _check_exercise(path)
+        files[f"work/exercises/{path.name}"] = path.read_bytes()
+    own = Path(cohort.unit_source) if cohort else None
+    own = own if own and own.is_file() else None
+    about = {"format": 1, "unit": cohort.unit if cohort and not own else ""}
+    files[f"work/{WORKPLACE}"] = json.dumps(about).encode()
+    if own:
+        files[f"work/{UNIT}"] = own.read_bytes()
+    return files
+
+
+def write_kit(out: Path, content: Content, cohort: Cohort | None = None) -> int:
+    """Write the kit as a zip, whole or not at all; returns how many files it holds.
+
+    Raises
+    ------
+    CohortError
+        As :func:`kit_files`; also when the file cannot be written.
+    """
+    files = kit_files(content, cohort)
+    part = out.with_name(f".{out.name}.part")
+    try:
+        with zipfile.ZipFile(part, "w", zipfile.ZIP_DEFLATED) as kit:
+            for name, data in sorted(files.items()):
+                entry = zipfile.ZipInfo(f"{TOP}/{name}", _MOMENT)
+                entry.compress_type = zipfile.ZIP_DEFLATED
+                kit.writestr(entry, data)
+        part.replace(out)
+    except OSError as error:
+        part.unlink(missing_ok=True)
+        reason = (error.strerror or "no reason given").lower()
+        raise CohortError(
+            f"the kit cannot be written ({reason})", where=str(out), mend="name another place"
+        ) from None
+    return len(files)
+
+
+def _project(root: Path) -> str:
+    """The kit's own project file: the library, with the packages that it uses."""
+    project = tomllib.loads(_read(root / "pyproject.toml").decode())
+    about = project["project"]
+    used = [one for one in about["dependencies"] if not one.startswith(_STAFF_ONLY)]
+    return _PROJECT.format(
+        requires=json.dumps(project["build-system"]["requires"]),
+        version=about["version"],
+        python=about["requires-python"],
+        dependencies=json.dumps(used, indent=4),
+    )
+
+
+def _sources(folder: Path) -> Iterator[Path]:
+    for path in sorted(folder.rglob("*")):
+        if path.is_file() and not {"__pycache__", ".ipynb_checkpoints"} & set(path.parts):
+            yield path
+
+
+def _check_exercise(path: Path) -> None:
+    notebook = json.loads(_read(path))
+    for cell in notebook["cells"]:
+        if _STAFF_TAGS & set(cell["metadata"].get("tags", ())):
+            raise CohortError(
+                "an exercise holds its own working", where=str(path), mend="build the notebooks"
+            )
+
+
+def _read(path: Path) -> bytes:
+    try:
+        return path.read_bytes()
+    except OSError:
+        raise CohortError(
+            "it cannot be read", where=str(path), mend="pack the kit from the course's source"
+        ) from None

@@ -98,8 +98,8 @@ def test_who_read_what_is_told_to_learner_and_staff(solution, unit, issued, type
     mark = mark_sheet(sheet_of(answers, typed), issued, solution, unit=unit)
     for page in (feedback_page(mark), task_html(mark.task("stack"), mark.bench_of("stack"))):
         assert "Read by &lt;b&gt;A&lt;/b&gt;." in page
-        assert "0.04 mm, from the manual, page 112" in page
-        assert ", from the bench" in page
+        assert "From the bench: " in page
+        assert "From the manual, page 112: Least preload of the target: 0.04 mm;" in page
 
 
 @pytest.mark.parametrize(

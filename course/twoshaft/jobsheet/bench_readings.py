@@ -231,7 +231,8 @@ def mark_of(one: BenchSet, used: bool) -> str:
 
 def _hint(figure: Figure) -> str:
     """What is plausible, and that the manual has it."""
-    where = ["by the manual"] if figure.kind == "manual limit" else []
-    if not figure.options:
-        where.append(f"{figure.low:g} to {figure.high:g} {figure.unit}".strip())
-    return ", ".join(where)
+    if figure.options:
+        return ""
+    unit = figure.unit if figure.unit == "°" else f" {figure.unit}"
+    reach = f"{figure.low:g} to {figure.high:g}{unit}".strip()
+    return f"manual: {reach}" if figure.kind == "manual limit" else reach

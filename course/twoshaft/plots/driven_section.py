@@ -50,7 +50,8 @@ class Sketch:
     def _repr_html_(self) -> str:
         return (
             f'<style>{css_variables()}</style><div class="twoshaft"><figure '
-            f'style="margin:0 24px 8px 0">{self.svg}<figcaption>{escape(self.words)}'
+            f'style="margin:0 24px 8px 0">{self.svg}<figcaption '
+            f'style="max-width:var(--ts-width)">{escape(self.words)}'
             "</figcaption></figure></div>"
         )
 

@@ -94,9 +94,14 @@ class BenchUse:
 
     @property
     def sentence(self) -> str:
-        """The figures, who read them and the page, as one line."""
-        figures = "; ".join(f"{prompt} {value}, {origin}" for prompt, value, origin in self.figures)
-        return f"{figures}. Read by {self.read_by}."
+        """The figures by where they come from, and who read them, as one line."""
+        told = []
+        for origin in dict.fromkeys(origin for _, _, origin in self.figures):
+            mine = [
+                f"{prompt}: {value}" for prompt, value, where in self.figures if where == origin
+            ]
+            told.append(f"{origin[:1].upper()}{origin[1:]}: {'; '.join(mine)}.")
+        return f"{' '.join(told)} Read by {self.read_by}."
 
 
 @dataclass(frozen=True)

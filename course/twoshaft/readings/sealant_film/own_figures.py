@@ -49,8 +49,8 @@ def _renew_bead(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
 
 def _lay_figures(unit: Unit, given: Mapping[str, Any]) -> tuple[Figure, ...]:
     return (
-        Figure("flatness", ("form", "flatness_um"), "Faces out of flat by, feeler gauge under a "
-               "straightedge", "µm", 5, 200),
+        Figure("flatness", ("form", "flatness_um"), "Out of flat, feeler under a straightedge",
+               "µm", 5, 200),
         Figure("close", ("pace", "close"), "From the last pass to the closed face", "min", 0.5, 60),
         Figure("open", ("minutes",), "Time that the film may lie open, by its sheet", "min",
                1, 240, "manual limit"),

@@ -80,7 +80,7 @@ given_table(
 bearing_section(other, bearings, shim_mm=shim.choose_for(other, bearings).total.m_as("mm"))
 
 # %% [markdown]
-# Get the sign wrong and every "correction" makes it worse, twice as far as you think. That is why the sign is a must-pass in the exercise.
+# Get the sign wrong, and every “correction” takes you further from the target instead of nearer. That is why the sign is a must-pass in the exercise.
 
 # %% [markdown]
 # ## From the stack to the shim

@@ -61,7 +61,7 @@ detent = unit.shift.detents[0]
 forces = [(ramp, shift.detent_force(Q(detent.spring_force_n, "N"), Q(ramp, "deg"), detent.friction,
            spring_rate=Q(detent.spring_rate_n_per_mm, "N/mm"), depth=Q(detent.notch_depth_mm, "mm")))
           for ramp in (20, 26, 32, 38, 45, 55)]
-given_table("The same spring and ball on other flanks (this unit has 32°)",
+given_table(f"The same spring and ball on other flanks (this unit has {detent.ramp_deg:g}°)",
             ["flank, °", "to leave the notch, N", "at the crest, N", "way to the crest, mm"],
             [(ramp, f"{f.to_start.magnitude:.0f}", f"{f.at_crest.magnitude:.0f}", f"{f.travel.magnitude:.1f}") for ramp, f in forces])
 
@@ -77,7 +77,7 @@ given_table("The detents of this unit",
              for d in unit.shift.detents])
 
 # %% [markdown]
-# The rail of fifth and reverse has the stronger spring here. A swapped spring is easily felt in the hand, if you compare rail with rail before the cover goes on.
+# Where one rail has a stronger spring than the others, a swapped spring is easily felt in the hand, if you compare rail with rail before the cover goes on.
 
 # %% [markdown]
 # ## From the rail to the hand
@@ -153,7 +153,7 @@ gate_rig(unit)
 # The second half is not politeness. If reverse cannot be had at all, the first half "passes" for the wrong reason.
 
 # %% tags=["rig"]
-(block,) = unit.shift.must_block
+block = unit.shift.must_block[0]
 proof = shift.lockout_test(shift.mechanism(unit.shift), block.earlier, block.later).model
 label = {move.code: move.label for move in shift.hand_moves(unit.shift)}
 made = shift.follow(shift.mechanism(unit.shift), proof)
@@ -195,7 +195,7 @@ given_table("The shortest test for each", ["misbuild", "moves"],
              for m, t in tests.items()])
 
 # %% [markdown]
-# **The small pin in the middle rail** is the one. Without it the two outer rails no longer lock each other. But the finger is never wide enough to push both at once, so the hand finds nothing. On the road a fork that drags its rail can.
+# What no hand test shows is the one to fear, such as **the small pin in the middle rail**. Without it the two outer rails no longer lock each other. But the finger is never wide enough to push both at once, so the hand finds nothing. On the road a fork that drags its rail can bring a second gear in.
 #
 # What is not shown by a test must be made sure while it can be seen: count the pins into the bore, aloud, before the rails go in, and have it signed.
 

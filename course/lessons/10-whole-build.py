@@ -107,7 +107,7 @@ given_table("24 N·m wanted; wrench of 390 mm, adapter of 55 mm", ["angle", "set
 # %% [markdown]
 # ## Measure
 #
-# Shims are worked out from lengths of **this** unit. Where the shim sits behind an outer ring and the outer rings lie together, a thicker one tightens. The shim that leaves neither play nor preload, more by the preload wanted, gives the thinnest and the thickest that meet the target. Then take off the doubt of the stack at both ends, and only then look at the shelf.
+# Shims are worked out from lengths of **this** unit. Where the shim sits behind an outer ring and the outer rings lie together, a thicker one tightens. Begin with the shim that leaves neither play nor preload. Add the least and the most preload of the target: these are the thinnest and the thickest shim that meet it. Then take off the doubt of the stack at both ends, and only then look at the shelf.
 #
 # **Predict:** the shelf has a shim just inside the limit, and one in the middle. Does it matter?
 

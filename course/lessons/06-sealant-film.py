@@ -194,7 +194,7 @@ dragged = [one.beside_m.sum() * one.land.cell_m2 / laid.volume_m3 if one.beside_
 closed = [work.close_film(one, 10.0).seal for _, one in slid]
 given_table(
     f"A film of 0.15 mm; the oil way bears a lump of {cover.guides[0].largest_lump_mm:g} mm",
-    ["the face was", "of the film, dragged over the edges", "seals", "largest lump at the oil way, mm"],
+    ["the face was", "film dragged over the edges", "seals", "largest lump at the oil way, mm"],
     [(words, f"{share:.0%}", "yes" if seal.tight else "no", f"{seal.guides[0].lump_mm:.2f}")
      for (words, _), share, seal in zip(slid, dragged, closed)],
 )

@@ -623,7 +623,7 @@ sheet.form(
 stake, where = given["stake"], "03-threaded-joints#shaft-nuts"
 lock = fit.Stake(stake["shear_nm"], stake["crush_nm_mm"] * stake["depth_mm"])
 drag, larger = Q(stake["drag_nm"], "N*m"), max(lock.shear_nm, lock.crush_nm)
-times = ref("stake-times", fit.stake_margin(lock, drag), outcome="shaft-nuts", weight=2, lesson=where,
+times = ref("stake-times", fit.stake_margin(lock, drag), outcome="shaft-nuts", weight=2.5, lesson=where,
             tolerance={"absolute": 0.02, "relative": 0.01},
             slips=[Slip(larger / stake["drag_nm"], 0, "It gives way at the smaller of the two."),
                    Slip((lock.shear_nm + lock.crush_nm) / stake["drag_nm"], 0,
@@ -640,13 +640,14 @@ why = {
     "tighter": "A stake keeps a nut from walking off; torque is another matter.",
     "other-slot": "Turned on, the nut has more than its torque, and the first tab is torn.",
     "locker": "From outside it never reaches the thread.",
+    "flatten": "Metal that was bent twice at one place cracks.",
 }
 ref("stake-do", todo, outcome="shaft-nuts", weight=1.5, lesson=where,
     slips=[Slip(key, 0, text) for key, text in why.items() if key != todo])
 
 # %% tags=["reference"]
 spent = {"undone", "cracked", "sheared", "turned"} & {key for key, _ in stake["causes"]}
-ref("stake-spent", spent, outcome="shaft-nuts", weight=1.5, lesson=where,
+ref("stake-spent", spent, outcome="shaft-nuts", weight=1, lesson=where,
     slips=[Slip(key, 0, "A whole tab that is not deep enough is punched deeper." if key == "shallow"
                 else "A nut is spent when the metal that locks it has been undone, cut or cracked.")
            for key, _ in stake["causes"] if key not in spent])

@@ -12,6 +12,7 @@ TO_DO = [
     ["renew", "Fit a new nut, tighten it, and stake that"],
     ["tighter", "Give the nut more torque, which makes up for the stake"],
     ["other-slot", "Turn the nut on to the next slot and stake it there as well"],
+    ["flatten", "Punch the collar flat again and stake it at the same place"],
     ["locker", "Run locking compound in from outside and leave the tab as it is"],
 ]
 # Which of them cost a nut stands with the solution, not here.

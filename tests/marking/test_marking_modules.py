@@ -88,7 +88,7 @@ def guess(asked, reference, source):
 @pytest.mark.timeout(300)
 def test_blank_earns_nothing_and_the_reference_everything(solution, unit):
     # Fifty on the unit the course is built on, fewer on its variants.
-    for number in range(10 if unit.identity.variant_of else 50):
+    for number in range(5 if unit.identity.variant_of else 50):
         issued = issue(solution, unit, f"learner-{number}")
         assert mark(solution, unit, issued, {}).points == 0
         full = mark(solution, unit, issued, solve(solution, issued, unit))
@@ -101,10 +101,11 @@ def test_blank_earns_nothing_and_the_reference_everything(solution, unit):
 def test_guessing_earns_under_five_percent_on_average(solution, unit):
     source = random.Random(solution.module)
     earned = []
-    for number in range(10):
+    # What the forms themselves give away is proven with every build; this is the sampled check.
+    for number in range(6):
         issued = issue(solution, unit, f"learner-{number}")
         clean = run_clean(solution, issued, unit)
-        for _ in range(12):
+        for _ in range(10):
             answers = {
                 name: guess(asked, clean.references[name], source)
                 for name, asked in clean.fields.items()
@@ -126,20 +127,17 @@ def test_stock_autograde_gives_the_same_marks(solution, make_course):
     assignment = f"{solution.module}-1"
     course = make_course(assignment, solution.path)
     source = random.Random(3)
-    for number, guesses in enumerate((0.0, 0.3, 0.6)):
-        issued = issue(solution, unit, f"learner-{number}")
-        clean = run_clean(solution, issued, unit)
-        answers = {
-            name: guess(clean.fields[name], clean.references[name], source)
-            if source.random() < guesses
-            else value
-            for name, value in solve(solution, issued, unit).items()
-        }
-        course.hand_in(issued, json.dumps(filled(issued, answers).as_json()))
+    # One sheet, right in part: whole, empty and damaged ones are tested on the made-up module.
+    issued = issue(solution, unit, "learner-0")
+    fields = run_clean(solution, issued, unit)
+    answers = {
+        name: guess(fields.fields[name], fields.references[name], source)
+        if source.random() < 0.4
+        else value
+        for name, value in solve(solution, issued, unit).items()
+    }
+    course.hand_in(issued, json.dumps(filled(issued, answers).as_json()))
     course.run(Autograde, student_id="*")
-    totals = []
-    for number in range(3):
-        marked = mark_folder(course.submitted / f"learner-{number}" / assignment)
-        totals.append(marked.points)
-        assert course.scores(marked.learner) == {task.id: task.points for task in marked.tasks}
-    assert totals[0] == marked.maximum and 0 < totals[2] < totals[0]
+    marked = mark_folder(course.submitted / "learner-0" / assignment)
+    assert course.scores("learner-0") == {task.id: task.points for task in marked.tasks}
+    assert 0 < marked.points < marked.maximum

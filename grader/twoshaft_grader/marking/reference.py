@@ -411,21 +411,8 @@ def run_both(
     CourseError
         As :func:`run_clean`; a cell that fails on the learner's values alone does not raise.
     """
-    clean = Answered()
-    names = _names(clean, issued, unit)
-    trail = [dict(names)]  # the names before the first cell and after each
-    met: list[tuple[str, ...]] = []  # the fields that each cell gives a reference
-    for cell in solution.cells:
-        attempt = _Pass(clean, {})
-        error = _run(cell, names, attempt)
-        if error is not None:
-            text = error.sentence if isinstance(error, CourseError) else str(error)
-            raise CourseError(
-                f"the reference does not run ({type(error).__name__}: {text.rstrip('.')})",
-                where=f"{solution.path}, cell {cell.number}",
-            ) from error
-        trail.append(dict(names))
-        met.append(tuple(attempt.met))
+    worked = _clean_pass(solution, issued, unit)
+    clean = worked.answered
     values = own(clean.fields)
     if not values:
         return clean, clean
@@ -437,14 +424,52 @@ def run_both(
         if _run(cell, names, _Pass(carried, values)) is None:
             continue
         # The working refuses the learner's figures: this cell's clean results stand in.
-        before, after = trail[index], trail[index + 1]
+        before, after = worked.trail[index], worked.trail[index + 1]
         fresh = {n: v for n, v in after.items() if n not in before or before[n] is not v}
         names.clear()
         names.update(known | fresh)
-        carried.references |= {name: clean.references[name] for name in met[index]}
-        fell_back.update(met[index])
+        carried.references |= {name: clean.references[name] for name in worked.met[index]}
+        fell_back.update(worked.met[index])
     carried.fell_back = frozenset(fell_back)
     return clean, carried
+
+
+@dataclass(frozen=True)
+class _Worked:
+    """A clean pass, with the names before the first cell and after each, and the fields that each
+    cell gave a reference."""
+
+    answered: Answered
+    trail: tuple[dict[str, Any], ...]
+    met: tuple[tuple[str, ...], ...]
+
+
+_last: list[tuple[Solution, Unit, Any, _Worked]] = []
+
+
+def _clean_pass(solution: Solution, issued: Mapping[str, Any], unit: Unit) -> _Worked:
+    """Run the clean pass; the last is kept: readings are solved, proven and marked in turn."""
+    # Solutions and units never change once loaded: the very objects stand for what they hold.
+    for kept_solution, kept_unit, given, worked in _last:
+        if kept_solution is solution and kept_unit is unit and given == issued["given"]:
+            return worked
+    answered = Answered()
+    names = _names(answered, issued, unit)
+    trail, met = [dict(names)], []
+    for cell in solution.cells:
+        attempt = _Pass(answered, {})
+        error = _run(cell, names, attempt)
+        if error is not None:
+            text = error.sentence if isinstance(error, CourseError) else str(error)
+            raise CourseError(
+                f"the reference does not run ({type(error).__name__}: {text.rstrip('.')})",
+                where=f"{solution.path}, cell {cell.number}",
+            ) from error
+        trail.append(dict(names))
+        met.append(tuple(attempt.met))
+    worked = _Worked(answered, tuple(trail), tuple(met))
+    _last[:] = [(solution, unit, copy.deepcopy(issued["given"]), worked)]
+    return worked
 
 
 def _names(answered: Answered, issued: Mapping[str, Any], unit: Unit) -> dict[str, Any]:

@@ -260,7 +260,7 @@ def _kernel(rows: list[list[Fraction]], width: int) -> list[list[Fraction]]:
             continue
         rows[top], rows[found] = rows[found], rows[top]
         lead = rows[top][column]
-        # Most entries are nought: a mesh joins two bodies. Passing over them saves most of the work.
+        # Most entries are nought, since a mesh joins two bodies: passing over them is quicker.
         rows[top] = [x / lead if x else x for x in rows[top]]
         for r in range(len(rows)):
             factor = rows[r][column]

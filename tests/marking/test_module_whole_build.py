@@ -1,8 +1,12 @@
 """Module The whole build marked: typical wrong answers, follow-through, must-pass."""
 
+import random
+from statistics import mean
+
 import pytest
 
-from twoshaft.models.wholebuild import GO_ON, OPEN
+from twoshaft.models import order
+from twoshaft.models.wholebuild import GO_ON, OPEN, Job, asks_at
 
 MODULE = "10-whole-build"
 LEARNER = "m1"
@@ -87,3 +91,40 @@ def test_what_can_hurt_somebody_must_be_right_and_damage_stops_nothing(marked, m
     for name in ("shim-differential", "film-case-joint", "late-off"):
         assert fields[name].share == 0, name
     assert result.points > 0.4 * result.maximum
+
+
+def flat(lists):
+    return [step for one in lists for step in one]
+
+
+BLIND = {
+    "each list backwards": lambda lists, job, rng: flat(one[::-1] for one in lists),
+    "a step of each list in turn": lambda lists, job, rng: [
+        one[k] for k in range(max(map(len, lists))) for one in lists if k < len(one)
+    ],
+    "each list shuffled": lambda lists, job, rng: flat(rng.sample(one, len(one)) for one in lists),
+    "what asks for nothing first": lambda lists, job, rng: flat(
+        sorted(one, key=lambda step: len(asks_at(job, step))) for one in lists
+    ),
+    "what the bench reads something at last": lambda lists, job, rng: sorted(
+        flat(lists), key=lambda step: any(ask.kind == "check" for ask in asks_at(job, step))
+    ),
+}
+"""Ways to put the steps in order that know nothing of the trade, from the lists that are shown."""
+
+
+def test_a_blind_build_earns_next_to_nothing(module):
+    """The stages are given away by the lists; the mark is made so that this is worth nothing."""
+    earned = {way: [] for way in BLIND}
+    for learner in (f"m{k}" for k in range(8)):
+        given = module.issue(learner)["given"]
+        job, start = Job.of(module.unit, given["bench"]), [s for s, _ in given["plan"]["start"]]
+        task = job.task.starting_from(start)
+        lists = [[step for step in start if task.stage(step) == s.id] for s in module.unit.stages]
+        assert flat(lists) == start
+        assert order.mark(task, start) == 0
+        for way, build in BLIND.items():
+            built = build(lists, job, random.Random(learner))
+            assert sorted(built) == sorted(start)
+            earned[way].append(order.mark(task, built))
+    assert all(mean(shares) <= 0.05 for shares in earned.values()), earned

@@ -8,7 +8,6 @@ import pytest
 from twoshaft.jobsheet import open_sheet
 from twoshaft.models import joint, order, shift, shim
 from twoshaft.models.wholebuild import (
-    LOG,
     ORDER,
     Do,
     Job,
@@ -139,15 +138,28 @@ def test_marked_work_tells_readings_only_and_keeps_every_decision(job, right, sh
     assert not [f for f in json.dumps([rig.plan, rig.hand, rig.view]).split() if "misbuild" in f]
 
 
-def test_marked_work_lists_its_steps_in_an_order_that_tells_nothing(unit, sheet):
+def test_marked_work_lists_its_steps_as_its_form_does(unit, sheet):
     rig = whole_build(Job.of(unit), sheet)
     listed = [step for _, _, steps in rig.plan["stages"] for step in steps]
+    assert listed == [step for step, _ in sheet.fields[ORDER].steps]
     assert sorted(listed) == sorted(rig.job.task.steps)
     for _, _, steps in rig.plan["stages"]:
         assert steps != [step for step in rig.job.task.steps if step in steps]
-    assert order.mark(rig.job.task, rig.shown_steps) < 0.1
     rig.hear({"type": "next"})
-    assert rig.hand["step"] == rig.shown_steps[0]
+    assert rig.hand["step"] == listed[0]
+
+
+def test_marked_work_refuses_nothing_and_takes_out_one_step_alone(job, right, sheet):
+    rig = whole_build(job, sheet)
+    play(rig, right)
+    below = next(d.step for d in right if order.rework(job.task, rig.view["done"], d.step).off)
+    rig.hear({"type": "out", "step": below})
+    assert rig.view["done"] == [d.step for d in right if d.step != below]
+    assert "nothing else" in rig.view["told"][0]
+    rig.hear({"type": "do"})
+    assert sheet.value(ORDER) == [*(d.step for d in right if d.step != below), below]
+    rig.hear({"type": "out", "step": "no-step"})
+    assert rig.view["done"][-1] == below
 
 
 def test_marked_work_comes_back_from_the_sheet(job, right, sheet, tmp_path):
@@ -159,17 +171,19 @@ def test_marked_work_comes_back_from_the_sheet(job, right, sheet, tmp_path):
     assert again.view["done"] == [d.step for d in right[:11]]
 
 
-def test_a_sheet_with_a_log_remembers_what_was_taken_out(job, right, tmp_path):
-    from twoshaft.rigs.whole_build import fields_on
-
-    sheet = open_sheet("order-of-work", tmp_path)
-    sheet.register("all", fields_on(sheet, job))
+def test_a_bench_run_before_the_forms_lends_them_its_fields(job, sheet):
     rig = whole_build(job, sheet)
-    play(rig, [*right[:3], TakeOut(right[2].step), right[2]])
-    assert sheet.value(LOG)[3] == f"out:{right[2].step}"
-    again = open_sheet("order-of-work", tmp_path)
-    again.register("all", fields_on(again, job))
-    assert whole_build(job, again).decisions == rig.decisions
+    wrong = next(key for key, way in ways_of(job, "fit-lockout").items() if way)
+    play(rig, [Do("fit-lockout", {"way-fit-lockout": wrong})])
+    (ask,) = (one for one in asks_of(job) if one.id == "way-fit-lockout")
+    for _ in range(2):
+        sheet.form("ways", *(spec.on(sheet) for spec in ask.fields))
+        assert sheet.value("way-fit-lockout") == wrong
+        assert whole_build(job, sheet).view["done"] == ["fit-lockout"]
+    assert sheet.tasks["ways"] == ("way-fit-lockout",)
+    assert "way-fit-lockout" not in sheet.tasks["bench"] and ORDER in sheet.tasks["bench"]
+    with pytest.raises(ValueError, match="two fields"):
+        sheet.form("other", *(spec.on(sheet) for spec in ask.fields))
 
 
 def test_readings_come_when_a_step_is_done_and_its_verdict_after_them(job, right):

@@ -80,6 +80,7 @@ class Sheet:
         self.module, self.place = module, place
         self.fields: dict[str, Field] = {}
         self.tasks: dict[str, tuple[str, ...]] = {}
+        self._lent: set[str] = set()
         assignment = place.assignment
         self.learner = place.learner.id if place.learner else PRACTICE
         self.attempt = assignment.attempt if assignment else 0
@@ -265,11 +266,22 @@ class Sheet:
         self.register(task, fields)
         return show_form(self, task, fields)
 
-    def register(self, task: str, fields: Iterable[Field]) -> None:
-        """Make a task's fields known to the sheet. ValueError if a name is used twice."""
+    def register(self, task: str, fields: Iterable[Field], *, lent: bool = False) -> None:
+        """Make a task's fields known to the sheet. ValueError if a name is used twice.
+
+        lent: the fields are this task's only until another asks for them, as those of a rig that
+        is run before the forms.
+        """
         if not well_named(task):
             raise ValueError(f"{task!r} is no task name: small letters, figures, hyphens")
         fields = tuple(fields)
+        mine = {field.name for field in fields}
+        taken = self._lent & mine
+        self.tasks = {
+            other: tuple(name for name in names if name not in taken)
+            for other, names in self.tasks.items()
+        }
+        self._lent = self._lent | mine if lent else self._lent - mine
         others = [
             self.fields[name]
             for other, names in self.tasks.items()

@@ -26,6 +26,7 @@ from twoshaft.models.film import (
     stroke,
 )
 from twoshaft.plots import style
+from twoshaft.rigs.words import counted
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 
@@ -287,7 +288,8 @@ def _told_closed(closed: Closed) -> tuple[str, list[list[str]]]:
         facts.append([hole_name(hole).capitalize(), words])
     if seal.pockets:
         area = sum(pocket.area_mm2 for pocket in seal.pockets)
-        facts.append(["Air shut in", f"{len(seal.pockets)} places, {area:.0f} mm² in all"])
+        found = counted(len(seal.pockets), "place")
+        facts.append(["Air shut in", f"{found}, {area:.0f} mm² in all"])
     seconds = seal.closing_time(work.sealant).m_as("s")
     if seconds:
         words = "less than a second" if seconds < 1 else f"about {seconds:.0f} s"
@@ -302,7 +304,8 @@ def _sentence(closed: Closed) -> str:
     inwards = closed.seal.overflow(Kind.OIL).m_as("mm**3")
     if closed.leaks:
         place, reason = closed.leaks[0]
-        more = f" and in {len(closed.leaks) - 1} more places" if len(closed.leaks) > 1 else ""
+        others = counted(len(closed.leaks) - 1, "more place")
+        more = f" and in {others}" if len(closed.leaks) > 1 else ""
         head = f"The oil gets out {names[place]}{more}: {REASONS[reason]}"
     else:
         head = "The face seals: no way is left for the oil"

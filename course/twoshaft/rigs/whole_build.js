@@ -8,9 +8,23 @@ function renderWholeBuild({ model, el }) {
   const told = make("div", { class: "ts-happened ts-told", role: "status", tabindex: "-1", "aria-label": "What happened" });
   const stage = make("select", { class: "ts-box ts-stage-choice", "aria-label": "Stage", onchange: () => paintSteps() },
     ...plan.stages.map(([id, name]) => make("option", { value: id }, name)));
-  const next = press(plan.marked ? "Next open step" : "Next ready step", () => send({ type: "next" }, "hand"));
-  const steps = make("div", { class: "ts-steps", role: "group", "aria-label": "Steps of this stage" });
-  const hand = make("div", { class: "ts-hand", role: "group", "aria-label": "Step in hand" });
+  const next = press(plan.marked ? "Next open step" : "Next ready step", () => take("next"));
+  next.classList.add("ts-next");
+  const steps = make("div", {
+    class: "ts-buildlist", role: "toolbar", "aria-orientation": "vertical", "aria-label": "Steps of this stage",
+    onkeydown: (event) => walk(event),
+  });
+  const keys = make("p", { class: "ts-hint" },
+    "Keys: up and down walk through the steps, left and right change the stage, Enter takes a step in hand; Enter again does it.");
+  const hand = make("div", {
+    class: "ts-hand", role: "group", "aria-label": "Step in hand",
+    onkeydown: (event) => {
+      if (event.key !== "Enter" || !event.target.matches("input[type=radio], .ts-number-box")) return;
+      event.preventDefault();
+      if (model.get("hand").stands) goOn();
+      else doIt();
+    },
+  });
   const figure = make("div", { class: "ts-scroll ts-fit" });
   const facts = make("dl", { class: "ts-facts" });
   const wrong = make("ul", { class: "ts-sentences" });
@@ -18,6 +32,7 @@ function renderWholeBuild({ model, el }) {
   const outChoice = make("select", { class: "ts-box ts-before", "aria-label": "A step that stands" });
   const out = press("Take out again", () => { if (outChoice.value) send({ type: "out", step: outChoice.value }, "hand"); });
   const over = press("Put the tools down", () => send({ type: "over" }, "told"));
+  over.classList.add("ts-over");
   const record = make("div", {});
   const status = make("p", { class: "ts-status" });
   const details = make("details", { ontoggle: () => {
@@ -29,8 +44,8 @@ function renderWholeBuild({ model, el }) {
   });
   screen.show(
     make("p", { class: "ts-who" }, plan.who), screen.alert, finding, status, told,
-    make("div", { class: "ts-bench" },
-      make("div", { class: "ts-bench-steps" }, make("div", { class: "ts-tools" }, stage, next), steps),
+    make("div", { class: "ts-build" },
+      make("div", { class: "ts-build-left" }, make("div", { class: "ts-tools" }, stage, next), steps, keys),
       hand),
     make("div", { class: "ts-tools" }, make("span", { class: "ts-pair" }, outChoice, out), over),
     figure, facts, wrongHead, wrong, details);
@@ -40,24 +55,81 @@ function renderWholeBuild({ model, el }) {
   function send(message, focus = null) {
     turn += 1;
     focusAt = focus && { turn, focus };
+    el.setAttribute("aria-busy", "true");
     screen.send({ ...message, turn });
   }
 
   // ---- the steps of a stage
   let listed = "";
+  let row = null; // the step of the list at which the keyboard comes in
+  let route = "next"; // how the last step was taken in hand: from the list, or as the next one
+  const stepsOf = (id) => (plan.stages.find(([one]) => one === id) ?? plan.stages[0])[2];
+  const isOpen = (step) => !model.get("view").done.includes(step);
+  const rowNode = () => steps.querySelector(`[data-step="${row}"]`);
+  function take(from, step) {
+    route = from;
+    send(from === "list" ? { type: "take", step } : { type: "next" }, "hand");
+  }
+  function turnTo(step) { // shows a step in the list, whichever stage it belongs to
+    stage.value = plan.stages.find(([, , mine]) => mine.includes(step))[0];
+    row = step;
+    paintSteps();
+    rowNode()?.focus();
+  }
+  function walk(event) {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const mine = stepsOf(stage.value);
+    const at = mine.indexOf(row);
+    const sideways = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
+    let to = null;
+    if (sideways) {
+      const all = plan.stages.map(([id]) => id);
+      const there = stepsOf(all[(all.indexOf(stage.value) + sideways + all.length) % all.length]);
+      to = there.find(isOpen) ?? there[0];
+    } else if (event.key === "ArrowDown") to = mine[Math.min(at + 1, mine.length - 1)];
+    else if (event.key === "ArrowUp") to = mine[Math.max(at - 1, 0)];
+    else if (event.key === "Home") to = mine[0];
+    else if (event.key === "End") to = mine.at(-1);
+    else if (event.key.length === 1 && event.key !== " ") {
+      const letter = event.key.toLowerCase();
+      to = [...mine.slice(at + 1), ...mine.slice(0, at + 1)].find((step) => plan.labels[step].toLowerCase().startsWith(letter));
+    }
+    if (!to) return;
+    event.preventDefault();
+    turnTo(to);
+  }
+  // Where hands go on once a step is done with: to the next one as it was taken, or to the tools.
+  function onwards() {
+    const every = plan.stages.flatMap(([, , mine]) => mine);
+    if (!every.some(isOpen)) { over.focus(); return; }
+    if (route === "next") { next.focus(); return; }
+    const mine = stepsOf(stage.value);
+    const at = mine.indexOf(row);
+    const after = [...mine.slice(at + 1), ...mine.slice(0, at + 1)].find(isOpen);
+    const last = every.indexOf(mine.at(-1));
+    turnTo(after ?? [...every.slice(last + 1), ...every].find(isOpen));
+  }
+  function goOn() {
+    if (route === "next" && model.get("view").done.length < Object.keys(plan.labels).length) take("next");
+    else onwards();
+  }
   function paintSteps() {
     const view = model.get("view");
-    const [, , mine] = plan.stages.find(([id]) => id === stage.value) ?? plan.stages[0];
+    const mine = stepsOf(stage.value);
+    if (!mine.includes(row)) row = mine.find(isOpen) ?? mine[0];
     const words = mine.map((step) => view.done.includes(step) ? ["✓", "done"] : view.ready.includes(step) ? ["▸", "ready"] : ["○", plan.marked ? "open" : "waits"]);
     const inHand = model.get("hand").step;
     const now = JSON.stringify([stage.value, words, inHand]);
-    if (now === listed) return;
+    if (now === listed) {
+      for (const node of steps.children) node.tabIndex = node.dataset.step === row ? 0 : -1;
+      return;
+    }
     listed = now;
     const held = steps.contains(document.activeElement) ? document.activeElement.dataset.step : null;
     steps.replaceChildren(...mine.map((step, k) => make("button", {
-      type: "button", class: `ts-button ts-step ts-step-${words[k][1]}`, "data-step": step,
+      type: "button", class: `ts-button ts-buildstep ts-buildstep-${words[k][1]}`, "data-step": step, tabindex: step === row ? "0" : "-1",
       "aria-current": step === inHand ? "step" : false, "aria-label": `${plan.labels[step]}: ${words[k][1]}`,
-      onclick: () => send({ type: "take", step }, "hand"),
+      onclick: () => { row = step; take("list", step); },
     }, make("span", { class: "ts-shape", "aria-hidden": "true" }, words[k][0]), plan.labels[step])));
     if (held) steps.querySelector(`[data-step="${held}"]`)?.focus();
   }
@@ -69,10 +141,10 @@ function renderWholeBuild({ model, el }) {
     const stem = freshId("ask");
     const ids = { control: `${stem}-c`, hint: `${stem}-h`, read: `${stem}-r`, status: `${stem}-s` };
     const read = make("p", { class: "ts-read", id: ids.read, role: "status" });
-    let typed = null;
+    let sent = 0; // what is shown here is newer than answers to earlier messages
     const control = CONTROLS[field.kind](field, ids, (value) => {
-      typed = value;
       send({ type: "set", name: field.name, value });
+      sent = turn;
     }, () => {});
     const choice = field.kind === "choice";
     const whole = choice
@@ -85,7 +157,8 @@ function renderWholeBuild({ model, el }) {
     return {
       element: whole,
       flush: () => control.flush?.(),
-      show(state) {
+      show(state, at) {
+        if (at < sent) return;
         control.show(state ?? {});
         read.textContent = state?.error ? `▲ Look again: ${state.error}` : state?.read ? `read as ${state.read}` : "";
       },
@@ -97,16 +170,14 @@ function renderWholeBuild({ model, el }) {
     const key = JSON.stringify(now);
     if (key === shownHand) return;
     shownHand = key;
+    hand.dataset.stands = String(Boolean(now.stands));
     views = new Map((now.fields ?? []).map((field) => [field.name, askView(field)]));
     if (!now.step) {
       hand.replaceChildren(make("p", { class: "ts-hint" }, "No step in hand. Choose one from the list, or press the button above it."));
       return;
     }
-    const doIt = press(`Do it: ${now.label}`, () => {
-      for (const view of views.values()) view.flush();
-      send({ type: "do" }, "after");
-    });
-    doIt.classList.add("ts-do");
+    const done = press(`Do it: ${now.label}`, doIt);
+    done.classList.add("ts-do");
     hand.replaceChildren(...[
       make("p", { class: "ts-prompt ts-hand-name", tabindex: "-1" }, now.label),
       ...now.plain.map((text) => make("p", { class: "ts-hint" }, text)),
@@ -116,13 +187,21 @@ function renderWholeBuild({ model, el }) {
       now.card.length ? rows(now.card) : null,
       ...[...views.values()].map((view) => view.element),
       now.stands
-        ? make("div", { class: "ts-tools" }, press("Go on", () => send({ type: "next" }, "hand")), press("Take it out again", () => send({ type: "out", step: now.step }, "hand")))
-        : make("div", { class: "ts-tools" }, doIt),
+        ? make("div", { class: "ts-tools" }, press("Go on", goOn), press("Take it out again", () => send({ type: "out", step: now.step }, "hand")))
+        : make("div", { class: "ts-tools" }, done),
     ].filter(Boolean));
     const home = plan.stages.find(([, , mine]) => mine.includes(now.step));
-    if (home && stage.value !== home[0]) stage.value = home[0];
+    if (home) [stage.value, row] = [home[0], now.step];
   }
-  const firstControl = () => hand.querySelector(".ts-field input:not(:disabled), .ts-field select, .ts-field button, .ts-do, .ts-tools button");
+  function doIt() {
+    for (const view of views.values()) view.flush();
+    send({ type: "do" }, "after");
+  }
+  function firstControl() {
+    const asked = model.get("view").asked_back;
+    const inside = (place) => hand.querySelector(["input:not(:disabled)", "select", "button"].map((one) => `${place} ${one}`).join());
+    return (asked && inside(`[data-field="${asked}"]`)) || hand.querySelector(".ts-field input:not(:disabled), .ts-field select, .ts-field button, .ts-do, .ts-tools button");
+  }
 
   function show() {
     const view = model.get("view");
@@ -133,7 +212,7 @@ function renderWholeBuild({ model, el }) {
     if (told.textContent !== view.told.join("")) told.replaceChildren(...words);
     paintHand();
     paintSteps();
-    for (const [name, one] of views) one.show(view.states[name]);
+    for (const [name, one] of views) one.show(view.states[name], view.turn);
     if (figure.dataset.shown !== view.figure) { figure.innerHTML = view.figure; figure.dataset.shown = view.figure; }
     facts.replaceChildren(...view.facts.flatMap(([word, text]) => [make("dt", {}, word), make("dd", {}, text)]));
     wrong.replaceChildren(...view.faults.map(([, text]) => make("li", {}, text)));
@@ -145,12 +224,12 @@ function renderWholeBuild({ model, el }) {
     outChoice.disabled = out.disabled = !view.done.length;
     record.innerHTML = view.record;
     details.open = Boolean(view.record);
-    el.dataset.turn = String(view.turn);
+    el.setAttribute("aria-busy", String(view.turn < turn));
     if (focusAt && view.turn >= focusAt.turn) {
       const { focus } = focusAt;
       focusAt = null;
       if (focus === "told") told.focus();
-      else if (focus === "after" && !model.get("hand").step) next.focus();
+      else if (focus === "after" && !model.get("hand").step) onwards();
       else (firstControl() ?? next).focus();
     }
   }

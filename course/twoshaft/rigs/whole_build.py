@@ -1,7 +1,9 @@
 """The simulated bench: one unit built step by step, every decision taken by the builder.
 
 In practice everything that a decision brings about is told at once, from the model. In marked work
-the bench gives readings only, and every decision is kept in the job sheet.
+the bench gives readings only, and every decision is kept in the job sheet. It then lists the steps
+as the form of the order does, refuses none, and takes out a step alone: what else would have to
+come off is part of what is asked.
 """
 
 from __future__ import annotations
@@ -23,6 +25,7 @@ from twoshaft.models.wholebuild import (
     ORDER,
     OUT,
     Ask,
+    Bench,
     Decision,
     Fault,
     Job,
@@ -39,7 +42,7 @@ from twoshaft.models.wholebuild import (
 )
 from twoshaft.plots.drawing import html_list
 from twoshaft.plots.whole_build import bench_figure, record_html
-from twoshaft.rigs.words import minutes
+from twoshaft.rigs.words import counted, minutes
 
 if TYPE_CHECKING:
     from twoshaft.jobsheet.sheet import Sheet
@@ -57,7 +60,8 @@ class WholeBuild(Screen):
     job : Job
     sheet : Sheet, optional
         The job sheet that keeps the decisions: the work is then marked, and nothing is told but
-        readings. Fields that it has no form for yet are made known to it under the task ``bench``.
+        readings. Fields that it has no form for yet are made known to it under the task ``bench``,
+        until their form asks for them.
     """
 
     _esm = script(
@@ -87,9 +91,13 @@ class WholeBuild(Screen):
         self.history: list[str] = []
         self.in_hand: str | None = None
         self.told: list[str] = []
+        self.asked_back: str | None = None
         self._record_open = self._over = False
         self._turn = 0
-        self._known: tuple[tuple[tuple[Decision, ...], bool], Record] | None = None
+        self._readable: dict[str, tuple[Any, Any]] = {}
+        self._made: tuple[Any, tuple[Decision, ...]] = None, ()
+        self._seen: tuple[Any, Bench] | None = None
+        self._known: tuple[Any, Record] | None = None
         if sheet is not None:
             self._register()
             self._restore()
@@ -103,19 +111,26 @@ class WholeBuild(Screen):
 
     @property
     def shown_steps(self) -> list[str]:
-        """Steps in the order in which they are listed: shuffled where it is marked."""
-        steps = list(self.job.task.steps)
-        return self.job.shuffled("bench", steps) if self.marked else steps
+        """Steps in the order in which they are listed: where it is marked, as the sheet's form."""
+        return list(self.fields[ORDER].labels() if self.marked else self.job.task.steps)
 
     @property
     def values(self) -> dict[str, Any]:
-        """Values of the answers that can be read, by field name."""
-        return read_values(self.fields, self.stored)
+        """Values of the answers that can be read, by field name; each is read once."""
+        for name, stored in self.stored.items():
+            if name not in self._readable or self._readable[name][0] != stored:
+                self._readable[name] = stored, read_value(self.fields[name], stored)
+        return {
+            name: value for name in self.stored if (value := self._readable[name][1]) is not None
+        }
 
     @property
     def decisions(self) -> tuple[Decision, ...]:
         """What the builder has decided so far."""
-        return decisions_from(self.job, {**self.values, LOG: tuple(self.history), ORDER: None})
+        asked = {**self.values, LOG: tuple(self.history), ORDER: None}
+        if self._made[0] != asked:
+            self._made = asked, decisions_from(self.job, asked)
+        return self._made[1]
 
     @property
     def faults(self) -> tuple[Fault, ...]:
@@ -129,13 +144,19 @@ class WholeBuild(Screen):
             self._known = asked, consequences(self.job, self.decisions, over=over)
         return self._known[1]
 
+    def _look(self) -> Bench:
+        """The bench as it stands, looked at once for as long as the decisions stay the same."""
+        made = self.decisions
+        if self._seen is None or self._seen[0] != made:
+            self._seen = made, look(self.job, made)
+        return self._seen[1]
+
     # ---- the sheet
 
     def _register(self) -> None:
         unknown = [field for name, field in self.fields.items() if name not in self.sheet.fields]
-        unknown = [field for field in unknown if field.name != LOG]
         if unknown:
-            self.sheet.register("bench", unknown)
+            self.sheet.register("bench", unknown, lent=True)
         self.fields = {
             name: self.sheet.fields.get(name, field) for name, field in self.fields.items()
         }
@@ -144,16 +165,9 @@ class WholeBuild(Screen):
         self.stored = {
             name: value for name in self.fields if (value := self.sheet.value(name)) is not None
         }
-        values = self.values
-        log = values.get(LOG) or values.get(ORDER) or ()
-        kept: list[str] = []
-        for code in log:
-            try:
-                look(self.job, decisions_from(self.job, {LOG: (*kept, code)}))
-            except CourseError:
-                continue
-            kept.append(code)
-        self.history = kept
+        number = self.job.task.number
+        done = dict.fromkeys(self.values.get(ORDER, ()))
+        self.history = [step for step in done if step in number]
 
     def _keep(self, name: str, value: Any) -> None:
         """Put an answer into the sheet, where there is one that asks for it."""
@@ -169,6 +183,7 @@ class WholeBuild(Screen):
     def hear(self, message: dict[str, Any]) -> None:
         """Take a step in hand, decide, do it, take it out, finish, or open the record."""
         self._turn = message.get("turn", self._turn)
+        self.asked_back = None
         kind, step = message.get("type"), message.get("step")
         known = step in self.job.task.number
         try:
@@ -191,7 +206,7 @@ class WholeBuild(Screen):
         self._show()
 
     def _take_next(self) -> None:
-        bench = look(self.job, self.decisions)
+        bench = self._look()
         coming = bench.now.ready
         if self.marked:
             coming = [step for step in self.shown_steps if step in bench.left]
@@ -204,7 +219,7 @@ class WholeBuild(Screen):
         ask = next((a for a in asks_at(self.job, self.in_hand or "") if name in _names(a)), None)
         if ask is None:
             raise AnswerError("this decision does not belong to the step in hand")
-        stands = self.in_hand in look(self.job, self.decisions).doings
+        stands = self.in_hand in self._look().doings
         if stands and ask.kind != AFTER:
             raise AnswerError(
                 "the step is done and stands as it was decided", mend="take it out to change it"
@@ -222,9 +237,10 @@ class WholeBuild(Screen):
 
     def _do(self, step: str) -> None:
         job, task = self.job, self.job.task
-        if step in look(job, self.decisions).doings:
+        if step in self._look().doings:
             raise AnswerError(f"“{task.label(step)}” stands already", mend="take it out first")
         if lacking := self._lacking(step):
+            self.asked_back = lacking[0].name
             raise AnswerError(
                 f"“{task.label(step)}” asks for a decision first: {lacking[0].prompt}",
                 mend="decide it, then do the step",
@@ -240,7 +256,7 @@ class WholeBuild(Screen):
                 return
         try:
             told = self._fresh(before)
-            done = look(job, self.decisions)
+            done = self._look()
         except CourseError:
             self.history.pop()
             raise
@@ -260,10 +276,13 @@ class WholeBuild(Screen):
         return [f"“{self.job.task.label(step)}” cannot be done now.", *(stops or words)]
 
     def _take_out(self, step: str) -> None:
-        before = look(self.job, self.decisions)
+        if self.marked:
+            self._strike_out(step)
+            return
+        before = self._look()
         self.history.append(f"{OUT}{step}")
         try:
-            after = look(self.job, self.decisions)
+            after = self._look()
         except CourseError:
             self.history.pop()
             raise
@@ -281,16 +300,28 @@ class WholeBuild(Screen):
                 self.told.append(f"These parts must be new: {lost}.")
         self.in_hand, self._over = step, False
 
+    def _strike_out(self, step: str) -> None:
+        """Take a step out alone, whatever stands in its way: the bench tells none of that."""
+        label = self.job.task.label(step)
+        if step not in self.history:
+            raise AnswerError(f"“{label}” does not stand", mend="choose a step that stands")
+        self.history.remove(step)
+        self._keep_order()
+        self.told = [
+            f"“{label}” is taken out, and nothing else. Its decisions can be changed; done again "
+            "now, it comes last."
+        ]
+        self.in_hand = step
+
     def _keep_order(self) -> None:
-        self._keep(ORDER, list(look(self.job, self.decisions).doings))
-        if LOG in (self.sheet.fields if self.sheet is not None else ()):
-            self._keep(LOG, list(self.history))
+        self._keep(ORDER, list(self._look().doings))
 
     def _put_down(self, over: bool) -> None:
         self._over = over and not self.marked
         self._record_open, self.in_hand = True, None
-        left = len(look(self.job, self.decisions).left)
-        still = f"{left} steps are still open." if left else "Every step stands."
+        left = len(self._look().left)
+        are = "is" if left == 1 else "are"
+        still = f"{counted(left, 'step')} {are} still open." if left else "Every step stands."
         self.told = [f"The tools are down. {still} The build record is below."]
         if self._over:
             found = self._found(over=True)
@@ -298,7 +329,7 @@ class WholeBuild(Screen):
             self.told.append(
                 f"Nothing is wrong with this build; it took {minutes(found.minutes)}."
                 if not count
-                else f"{count} thing{' is' if count == 1 else 's are'} wrong, and it takes "
+                else f"{counted(count, 'thing is', 'things are')} wrong, and it takes "
                 f"{minutes(found.minutes)} in all."
             )
 
@@ -324,20 +355,20 @@ class WholeBuild(Screen):
     def _plan(self) -> dict[str, Any]:
         task, unit = self.job.task, self.job.unit
         names = {stage.id: stage.name for stage in unit.stages}
-        stages: dict[str, list[str]] = {}
+        stages: dict[str, list[str]] = {stage: [] for stage in names}
         for step in self.shown_steps:
-            stages.setdefault(task.stage(step), []).append(step)
+            stages[task.stage(step)].append(step)
         who = "Practice. Nothing here is marked or saved."
         return {
             "who": self.sheet.header() if self.sheet is not None else who,
             "marked": self.marked,
             "unit": unit.identity.name,
-            "stages": [[stage, names[stage], steps] for stage, steps in stages.items()],
+            "stages": [[stage, names[stage], steps] for stage, steps in stages.items() if steps],
             "labels": {step: task.label(step) for step in self.shown_steps},
         }
 
     def _show(self) -> None:
-        bench = look(self.job, self.decisions)
+        bench = self._look()
         done, task = tuple(bench.doings), self.job.task
         ready = None if self.marked else bench.now.ready
         faults = [] if self.marked else [[f.kind, f.sentence] for f in self.faults]
@@ -348,6 +379,7 @@ class WholeBuild(Screen):
             "finding": f"{len(done)} of {len(task.steps)} steps stand, "
             f"{minutes(bench.minutes)} at the bench.",
             "told": list(self.told),
+            "asked_back": self.asked_back,
             "figure": bench_figure(task, done, ready, self.shown_steps),
             "done": list(done),
             "ready": list(ready or ()),
@@ -409,7 +441,8 @@ class WholeBuild(Screen):
         ]
         facts += [["Out of reach", f"“{label(a)}”, under “{label(b)}”."] for a, b in now.lost_reach]
         if now.hidden:
-            facts.append(["Hidden", f"{len(now.hidden)} steps are done and covered."])
+            covered = counted(len(now.hidden), "step is", "steps are")
+            facts.append(["Hidden", f"{covered} done and covered."])
         return facts
 
     def plain_copy(self) -> str:
@@ -429,8 +462,8 @@ def _names(ask: Ask) -> list[str]:
 
 
 def fields_on(sheet: Any, job: Job) -> list[Field]:
-    """The bench's answer fields with the log, made by a sheet."""
-    return [spec.on(sheet) for spec in fields_of(job, log=True)]
+    """The bench's answer fields, made by a sheet."""
+    return [spec.on(sheet) for spec in fields_of(job)]
 
 
 def _maker(bench: Job) -> Any:
@@ -442,23 +475,14 @@ def _maker(bench: Job) -> Any:
     return SimpleNamespace(choice=Choice, number=Number, order=Order, path=HandPath, film=film)
 
 
-def read_values(fields: Mapping[str, Field], stored: Mapping[str, Any]) -> dict[str, Any]:
-    """Answers as values, for ``decisions_from``; those that cannot be read are left out.
-
-    Parameters
-    ----------
-    fields : mapping of str to Field
-    stored : mapping of str to object
-        As a job sheet stores them.
-    """
-    values = {}
-    for name, field in fields.items():
-        if not field.is_blank(stored.get(name)):
-            try:
-                values[name] = field.read(stored[name])
-            except AnswerError:
-                continue
-    return values
+def read_value(field: Field, stored: Any) -> Any:
+    """An answer as its value, for ``decisions_from``; None where it cannot be read."""
+    if field.is_blank(stored):
+        return None
+    try:
+        return field.read(stored)
+    except AnswerError:
+        return None
 
 
 def whole_build(job: Job, sheet: Sheet | None = None) -> WholeBuild:

@@ -91,6 +91,15 @@ def minutes(value: float) -> str:
     return f"{value:g} minute{'' if value == 1 else 's'}"
 
 
+def counted(number: int, one: str, more: str = "") -> str:
+    """A number of things as people say it.
+
+    >>> counted(1, "step"), counted(3, "step"), counted(2, "pass", "passes")
+    ('1 step', '3 steps', '2 passes')
+    """
+    return f"{number} {one if number == 1 else more or f'{one}s'}"
+
+
 def part_names(task: OrderTask, lost: Iterable[str]) -> str:
     """Names of parts and consumables in a list."""
     names = {entry.id: entry.name for entry in (*task.unit.parts, *task.unit.consumables)}

@@ -18,7 +18,7 @@ from twoshaft.models.order.model import model_order, sensible_order
 from twoshaft.models.order.ready import Consequence, consequences, ready_steps, why_not
 from twoshaft.models.order.replay import Event, Replay, replay
 from twoshaft.models.order.rework import Rework, new_parts, rework
-from twoshaft.models.order.slip import PlanSlip, plan_slip
+from twoshaft.models.order.slip import PlanSlip, plan_slip, quick_slip
 from twoshaft.models.order.spot import broken_safety, buried_steps, reasons_between
 from twoshaft.models.order.task import Block, Bond, Choice, OrderTask, Reason, TaskClock
 from twoshaft.models.order.window import Window, window
@@ -50,6 +50,7 @@ __all__ = [
     "new_parts",
     "plan_slip",
     "quick_order",
+    "quick_slip",
     "random_order",
     "ready_steps",
     "reasons_between",

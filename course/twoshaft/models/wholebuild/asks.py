@@ -15,7 +15,6 @@ from functools import lru_cache
 from typing import Any
 
 from twoshaft.models import joint
-from twoshaft.models.order import OrderTask
 from twoshaft.models.shift import hand_moves
 from twoshaft.models.wholebuild.job import Job
 from twoshaft.units.sections.faults import FinalCheck
@@ -23,6 +22,7 @@ from twoshaft.units.sections.order import WrongWay
 from twoshaft.units.sections.shift import MustBlock, Shift
 
 ORDER, LOG = "build-order", "build-log"
+"""Under which values hold the steps that stand, and all that was done in turn."""
 OUT = "out:"
 """Before a step in the log: it was taken out again."""
 GO_ON, OPEN = "go-on", "open"
@@ -120,49 +120,28 @@ def asks_at(job: Job, step: str) -> tuple[Ask, ...]:
     return tuple(ask for ask in asks_of(job) if ask.step == step)
 
 
-def fields_of(job: Job, *, log: bool = False) -> tuple[FieldSpec, ...]:
+def fields_of(job: Job) -> tuple[FieldSpec, ...]:
     """Every answer field of the bench, in which a job sheet holds the decisions.
 
-    The first, ``build-order`` (kind *order*), holds the steps as they stand in the build; the
-    others hold the decisions, each as its ask says. A solution makes them with
-    ``[spec.on(sheet) for spec in fields_of(job)]``, or those of one task with the fields of an ask.
+    The first, ``build-order`` (kind *order*), holds the steps as they stand in the build; they are
+    shown stage by stage, shuffled. The others hold the decisions, each as its ask says. A solution
+    makes them with ``[spec.on(sheet) for spec in fields_of(job)]``, or those of one task with the
+    fields of an ask.
 
     Parameters
     ----------
     job : Job
-    log : bool
-        Whether ``build-log`` (kind *path*) comes second: all that was done in turn, a step that
-        was taken out again as ``out:STEP``. Without it a sheet forgets what taking out cost.
-
-    Returns
-    -------
-    tuple of FieldSpec
     """
     task = job.task
-    start = job.shuffled("start", list(task.steps))
-    codes = [(step, task.label(step)) for step in start]
-    codes += [(f"{OUT}{step}", f"Take out again: {task.label(step)}") for step in start]
-    first = [
-        FieldSpec(
-            ORDER, "order", "The steps in the order in which you did them",
-            {"steps": task.labelled(start), "stages": _stages(task)},
-        ),
-        FieldSpec(
-            LOG, "path", "Everything you did at the bench, in turn",
-            {"moves": [list(pair) for pair in codes], "most": most_moves(task)},
-        ),
-    ]  # fmt: skip
-    return (*first[: 2 if log else 1], *(spec for ask in asks_of(job) for spec in ask.fields))
-
-
-def most_moves(task: OrderTask) -> int:
-    """Most lines that the log holds."""
-    return min(6 * len(task.steps) + 20, 1500)
-
-
-def _stages(task: OrderTask) -> dict[str, str]:
     names = {stage.id: stage.name for stage in task.unit.stages}
-    return {step: names[task.stage(step)] for step in task.steps}
+    place = {stage: k for k, stage in enumerate(names)}
+    # A stable sort: the steps of a stage stay shuffled.
+    start = sorted(job.shuffled("start", list(task.steps)), key=lambda s: place[task.stage(s)])
+    first = FieldSpec(
+        ORDER, "order", "The steps in the order in which you did them",
+        {"steps": task.labelled(start), "stages": {s: names[task.stage(s)] for s in start}},
+    )  # fmt: skip
+    return (first, *(spec for ask in asks_of(job) for spec in ask.fields))
 
 
 def ways_of(job: Job, operation: str) -> dict[str, WrongWay | None]:

@@ -60,7 +60,8 @@ def build_record(job: Job, decisions: Iterable[Decision]) -> dict[str, Any]:
         "consumables": [names[one] for one in used],
         "new_parts": [names[one] for one in dict.fromkeys(new)],
         "taken_out": [
-            [task.label(one.step), f"{len(one.off)} steps came off"] for one in walked.taken
+            [task.label(one.step), f"{len(one.off)} step{'s' * (len(one.off) > 1)} came off"]
+            for one in walked.taken
         ],
         "signatures": [[who, ""] for who in SIGNED],
     }
@@ -93,7 +94,7 @@ def _passes(passes) -> str:
         one.hand.value if not one.size_mm else f"{one.hand.value} of {one.size_mm:g} mm"
         for one in passes
     )
-    return f"{len(passes)} passes: {', '.join(sizes)}"
+    return f"{len(passes)} pass{'es' * (len(passes) != 1)}: {', '.join(sizes)}"
 
 
 __all__ = ["PATTERNS", "build_record", "choice_words"]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any
 
 from twoshaft.models.bearing.heat import support_change
@@ -83,9 +84,12 @@ def judge_shim(job: Job, ask: Ask, values: Mapping[str, Any]) -> ShimResult | No
         For a total below zero or over 50 mm.
     """
     total = values.get(ask.id)
-    if total is None:
-        return None
-    support = job.support(ask.about)
+    return None if total is None else _judged(job, ask, total.m_as("mm"))
+
+
+@lru_cache(maxsize=256)
+def _judged(job: Job, ask: Ask, total_mm: float) -> ShimResult:
+    total, support = Q(total_mm, "mm"), job.support(ask.about)
     stack = job.stack(support.id)
     cold = stack.interference(total)
     warm = cold + support_change(support, job.unit.bearings, shim=total).total.to("mm")
@@ -93,11 +97,11 @@ def judge_shim(job: Job, ask: Ask, values: Mapping[str, Any]) -> ShimResult | No
     shelf = job.unit.bearings.shim_set_by_id(support.shim_set)
     sizes = Q(list(shelf.thicknesses_mm), "mm")
     nearest = choose(sizes, (total, total), at_most=shelf.at_most)
-    none = total.m_as("mm") < _SAME_MM
+    none = total_mm < _SAME_MM
     if none:
         return ShimResult(ask, total, True, cold, warm, "misses", "there is no shim in it")
     guard = Q(stack_budget(support, job.measured(support.id)).expanded(), "mm")
-    found = choose(Q([total.m_as("mm")], "mm"), window, guard)
+    found = choose(Q([total_mm], "mm"), window, guard)
     on_shelf = abs(nearest.error_mm) < _SAME_MM
     reason = found.reason.replace("; this set cannot meet the target here", "")
     return ShimResult(ask, total, on_shelf, cold, warm, found.verdict, reason)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from functools import lru_cache
 from typing import Any
 
@@ -9,7 +10,7 @@ import numpy as np
 
 from twoshaft.models.faults import Outcome, as_built, run_check
 from twoshaft.models.film import Hand, Work
-from twoshaft.models.order import sensible_order
+from twoshaft.models.order import OrderTask, quick_slip, sensible_order
 from twoshaft.models.shim import Stack, choose_for, stack_budget, target_interference
 from twoshaft.models.wholebuild import Job, asks_of, right_values
 from twoshaft.readings.keyed import Stream
@@ -27,6 +28,11 @@ PROVING = ("gears-go-in", "gears-held", "turns", "lockout")
 EDGE_MM = 0.0015
 """A total of shims nearer than this to an edge of its window is not asked about."""
 SPARE_MIN = 1.5
+STARTS, FROM_LEAST = 25, 4
+"""Plans that are shuffled, and which of them is shown, counted from the one with the fewest steps
+out of place. What is shown earns nothing and so sets the slip that earns nothing: whoever shuffles
+on within the stages has as a rule more steps out of place, and earns nothing either. Out of many,
+so that every learner's plan is as hard."""
 
 
 def draw(lot: Lot) -> dict:
@@ -50,13 +56,20 @@ def draw_plan(lot: Lot) -> dict:
     """Steps to put in order, stage by stage, those of a stage shuffled: ``start``, ``stages``."""
     stream, task = lot.stream.child("plan"), lot.task
     names = {stage.id: stage.name for stage in lot.unit.stages}
-    start: list[str] = []
-    for stage in names:
-        start += stream.shuffled([step for step in task.steps if task.stage(step) == stage])
+    starts = [_shuffled(task, names, stream) for _ in range(STARTS)]
+    start = sorted(starts, key=lambda steps: quick_slip(task, steps))[FROM_LEAST]
     return {
         "start": task.labelled(start),
         "stages": {step: names[task.stage(step)] for step in start},
     }
+
+
+def _shuffled(task: OrderTask, stages: Iterable[str], stream: Stream) -> list[str]:
+    """Every step of each stage, out of order, stage after stage."""
+    found: list[str] = []
+    for stage in stages:
+        found += stream.shuffled([step for step in task.steps if task.stage(step) == stage])
+    return found
 
 
 def _ways(lot: Lot):

@@ -17,7 +17,7 @@ from twoshaft.rigs.written import is_read
 from twoshaft.safety import load_jobs, load_safety
 from twoshaft.units.quantities import Q
 
-LEARNERS = [f"a{i:03d}" for i in range(200)]
+LEARNERS = [f"a{i:03d}" for i in range(60)]
 
 
 @pytest.fixture(scope="module")

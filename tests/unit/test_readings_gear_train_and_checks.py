@@ -14,7 +14,7 @@ from twoshaft.readings.gear_train_and_checks import TASKS
 from twoshaft.readings.gear_train_and_checks.hands import POOL
 from twoshaft.units.quantities import Q
 
-LEARNERS = [f"a{i:03d}" for i in range(200)]
+LEARNERS = [f"a{i:03d}" for i in range(60)]
 ONE = "one output, the other held"
 
 
@@ -127,7 +127,7 @@ def test_worn_and_sound_rings_both_come_up(unit, drawn):
         ):
             mm = [Q(one, "mm") for one in readings]
             which.append(geartrain.gap_says(rings[about["id"]], mm, Q(gap["blade_mm"], "mm")))
-    assert set(said) == {"worn", "good"} and 60 < said.count("worn") < 140
+    assert set(said) == {"worn", "good"} and 0.3 < said.count("worn") / len(said) < 0.7
     assert set(other) == {"away", "tilted", "good"}
 
 

@@ -24,7 +24,7 @@ from twoshaft.models.order import (
 from twoshaft.readings import draw, issue_record
 from twoshaft.units.loader import load_unit, shipped_units
 
-LEARNERS = [f"a{i:03d}" for i in range(200)]
+LEARNERS = [f"a{i:03d}" for i in range(60)]
 TASKS = [
     "sub_assembly",
     "whole_unit",

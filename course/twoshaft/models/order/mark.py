@@ -93,13 +93,21 @@ def zero_mark_slip(task: OrderTask) -> float:
     """
     r0 = chance_r0(task)
     if task.start is not None:
-        r0 = min(r0, float(plan_slip(task, task.start).size))
+        r0 = min(r0, _start_slip(task))
     if r0 < LEAST_R0:
         raise UnitFileError(
             f"an order of {len(task.steps)} steps with so few rules (r0 {r0:g}) cannot be marked",
             mend="take more steps, steps with more rules, or a start order with more slips",
         )
     return r0
+
+
+def _start_slip(task: OrderTask) -> float:
+    """The slip of the order shown at first; every pass of a marking asks for it."""
+    key = task.signature, task.start
+    if key not in _known:
+        _known[key] = float(slip_size(task, [task.number[step] for step in task.start]))
+    return _known[key]
 
 
 def mark(task: OrderTask, sequence: Iterable[str], *, start: Iterable[str] | None = None) -> float:

@@ -54,7 +54,7 @@ def test_from_sign_in_to_export(handed_out, wait_until, screenshot):
 
     page = own.hand_in(page)
     asked = json.loads((own.mine / "assignment.json").read_text())["fields"]
-    page.get_by_text(f"1 of {asked} answered").wait_for()
+    page.get_by_role("table").get_by_text(f"1 of {asked} answered").wait_for()
     screenshot(page, "newcomer-handed-in")
 
     feedback = own.given_back()

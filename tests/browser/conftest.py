@@ -52,6 +52,7 @@ from twoshaft_grader.marking import load_solution, mark_sheet
 
 ROOT = Path(__file__).resolve().parents[2]
 SCREENS = ROOT / ".screens"
+CONTRAST = (Path(__file__).parent / "contrast.js").read_text()
 FRONT = ".jp-NotebookPanel:not(.lm-mod-hidden)"
 FLAGS = [
     "--no-sandbox",
@@ -213,10 +214,12 @@ def wait_until(true, seconds: float = PATIENCE):
 
 
 def screenshot(page, name: str) -> Path:
-    """Save a picture of the window to .screens/<name>.png."""
+    """Save a picture of the window to .screens/<name>.png; all its text must stand out."""
     SCREENS.mkdir(exist_ok=True)
     path = SCREENS / f"{name}.png"
     page.screenshot(path=path)
+    looked_at = page.locator(f"{FRONT}, body").last.evaluate(CONTRAST)
+    assert looked_at["seen"] > 0 and not looked_at["faint"]
     return path
 
 

@@ -619,6 +619,28 @@ def test_a_unit_of_ones_own(content, tmp_path):
     assert (row["mark"], row["unit"], row["unit_version"]) == ("5", "my-b5", "1")
 
 
+def test_a_slip_in_ones_own_unit_is_said_before_anything_is_handed_out(content, tmp_path):
+    slip = (
+        "variant of: tarnbeck-b5\nidentity: {id: my-b5, name: My unit, version: '1'}\n"
+        "fasteners: {groups: {remove: [case-bolts]}}\n"
+    )
+    (tmp_path / "my.yaml").write_text(slip)
+    said = run("cohort", "make", tmp_path / "early", "--unit", tmp_path / "my.yaml")
+    assert said.code == 2 and "case-bolts is no fastener group" in said.err
+    assert not (tmp_path / "early").exists()
+    said = run("cohort", "make", tmp_path / "early", "--unit", "tarnbek")
+    assert said.code == 2 and "no shipped unit 'tarnbek'" in said.err
+
+    root = tmp_path / "own"
+    works("cohort", "make", root, "--unit", "my.yaml", "--content", content)
+    (root / "my.yaml").write_text(slip)
+    (tmp_path / "list.csv").write_text("id,family name,given name\na1,Okafor,Ada\n")
+    works("roster", "take", tmp_path / "list.csv", "--cohort", root)
+    said = run("module", "assign", "order-of-work", "--cohort", root)
+    assert said.code == 2 and "case-bolts is no fastener group" in said.err
+    assert not open_cohort(root).source(NAME).exists()
+
+
 def test_new_word_replaces_the_old_one(at):
     cohort = at("assigned")
     said = works("roster", "word", "a1", "--cohort", cohort.root)

@@ -123,7 +123,9 @@ def _overrides(role: Role) -> dict[str, Any]:
         "@jupyterlab/apputils-extension:notification": {
             "fetchNews": "false",
             "checkForUpdates": False,
-        }
+        },
+        # Dark for whoever has set the machine to dark.
+        "@jupyterlab/apputils-extension:themes": {"adaptive-theme": True},
     }
     if role == "staff":
         return overrides

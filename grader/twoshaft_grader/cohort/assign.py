@@ -10,6 +10,7 @@ from pathlib import Path
 
 import twoshaft
 from twoshaft.errors import CohortError
+from twoshaft.models.audit import sound_unit
 from twoshaft.readings import issue_record
 from twoshaft.units import Unit, load_unit
 from twoshaft_grader.cohort import backbone, files
@@ -71,6 +72,9 @@ def assign(
     ------
     CohortError
         When the attempt is out already, nobody is on the roster, or the module does not exist.
+    UnitFileError
+        When there is something to mend in the college's own unit file, or the module needs more
+        of the unit than the file says. Nothing is handed out then.
     """
     solution = content.solution(module)
     name = f"{module}-{attempt}"
@@ -86,8 +90,8 @@ def assign(
             mend=f"for a resit with fresh readings give --attempt {attempt + 1}; "
             f'for another due date use "twoshaft module due {name} DATE"',
         )
+    unit = sound_unit(cohort.unit_source) if unit_is_own(cohort) else cohort_unit(cohort)
     copy_lessons(cohort, content)
-    unit = cohort_unit(cohort)
     source = cohort.source(name)
     source.mkdir(parents=True, exist_ok=True)
     shutil.copyfile(solution, source / solution.name)

@@ -117,8 +117,15 @@ def cohort_make(
     ] = "",
 ) -> None:
     """Make the folder that holds a cohort's work and marks."""
+    from twoshaft.models.audit import sound_unit
+    from twoshaft.units import load_unit
     from twoshaft_grader.cohort.folder import make_cohort
 
+    if Path(unit).is_file():
+        with Bar("checking the unit"):
+            sound_unit(unit)
+    elif "." not in unit:  # a file may still be put into the folder; an id is known now or never
+        load_unit(unit)
     cohort = make_cohort(
         folder,
         id=id,
@@ -504,16 +511,13 @@ def unit_check(
 ) -> int:
     """Check a unit file; one sentence for each thing to mend."""
     from twoshaft.errors import UnitFileError
-    from twoshaft.models.audit import audit_unit
-    from twoshaft.units import load_unit
+    from twoshaft.models.audit import sound_unit
 
     try:
-        unit = load_unit(file)
-        findings = audit_unit(unit)
+        with Bar("checking the unit"):
+            unit = sound_unit(file)
     except UnitFileError as error:
-        findings = error.findings or (error,)
-    if findings:
-        for finding in findings:
+        for finding in error.findings or (error,):
             print(finding.sentence, file=sys.stderr)
         return 2
     name = unit.identity.name

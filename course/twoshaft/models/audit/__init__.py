@@ -6,6 +6,9 @@ are imported where they are used.
 
 from __future__ import annotations
 
+from pathlib import Path
+
+from twoshaft.errors import UnitFileError
 from twoshaft.models.audit.bearings import audit_bearings
 from twoshaft.models.audit.faces import audit_faces
 from twoshaft.models.audit.fasteners import audit_fasteners
@@ -14,6 +17,7 @@ from twoshaft.models.audit.ways import audit_ways
 from twoshaft.models.faults.audit import audit_faults
 from twoshaft.models.geartrain.audit import audit_gear_train
 from twoshaft.models.shift.audit import audit_shift
+from twoshaft.units import load_unit
 from twoshaft.units.findings import Finding
 from twoshaft.units.unit import Unit
 
@@ -27,6 +31,7 @@ __all__ = [
     "audit_shift",
     "audit_unit",
     "audit_ways",
+    "sound_unit",
 ]
 
 _AUDITS = (
@@ -56,3 +61,19 @@ def audit_unit(unit: Unit) -> tuple[Finding, ...]:
     """
     found = [finding for audit in _AUDITS for finding in audit(unit)]
     return tuple(found or audit_faults(unit) or audit_ways(unit))
+
+
+def sound_unit(path_or_id: str | Path) -> Unit:
+    """Load a unit and audit it: what a course is built on must have nothing to mend.
+
+    Raises
+    ------
+    UnitFileError
+        With one sentence for each thing that is wrong; ``findings`` holds them one by one.
+    """
+    unit = load_unit(path_or_id)
+    findings = audit_unit(unit)
+    if findings:
+        first = findings[0]
+        raise UnitFileError(first.what, where=first.where, mend=first.mend, findings=findings)
+    return unit

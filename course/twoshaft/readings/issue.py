@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from twoshaft import __version__
-from twoshaft.errors import CourseError
+from twoshaft.errors import CourseError, UnitFileError
 from twoshaft.readings import (
     course_and_safety,
     gear_train_and_checks,
@@ -17,6 +19,7 @@ from twoshaft.readings import (
     threaded_joints,
     whole_build,
 )
+from twoshaft.readings.lots import Lot
 from twoshaft.units.unit import Unit
 
 MODULES = {
@@ -72,7 +75,21 @@ def draw(module: str, unit: Unit, *, salt: str, learner: str, attempt: int) -> d
         raise CourseError(f"there is no module {module!r}", mend=f"use one of: {known}")
     package = MODULES[module]
     lot = package.Lot.of(unit, module, salt, learner, attempt)
-    return {name: task(lot) for name, task in package.TASKS.items()}
+    return {name: _drawn(task, lot, module, name) for name, task in package.TASKS.items()}
+
+
+def _drawn(task: Callable[[Lot], dict], lot: Lot, module: str, name: str) -> dict:
+    try:
+        return task(lot)
+    except CourseError:
+        raise
+    except (LookupError, ValueError, AttributeError, StopIteration) as error:
+        # A sound unit may still lack the one thing that a task is made of.
+        raise UnitFileError(
+            f"unit {lot.unit.identity.id!r} does not hold what the task {name!r} of the module "
+            f"{module!r} is made of ({type(error).__name__}: {error})",
+            mend=lot.MEND,
+        ) from error
 
 
 def issue_record(module: str, unit: Unit, *, salt: str, learner: str, attempt: int) -> dict:

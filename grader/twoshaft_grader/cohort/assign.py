@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import shutil
 import sys
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
@@ -18,8 +18,9 @@ from twoshaft_grader.cohort.content import Content
 from twoshaft_grader.cohort.due import gradebook_time
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.cohort.trial import answers_asked
 from twoshaft_grader.cohort.workplace import copy_lessons
-from twoshaft_grader.marking.reference import load_solution, run_clean
+from twoshaft_grader.marking.reference import load_solution
 
 ASSIGNMENT_FILE = "assignment.json"
 
@@ -91,6 +92,10 @@ def assign(
             f'for another due date use "twoshaft module due {name} DATE"',
         )
     unit = sound_unit(cohort.unit_source) if unit_is_own(cohort) else cohort_unit(cohort)
+    # Tried with one learner's readings: a unit that lacks something shows it before anything is
+    # written.
+    first = issue_record(module, unit, salt=cohort.salt, learner=learners[0].id, attempt=attempt)
+    asked = answers_asked(load_solution(solution), first, unit)
     copy_lessons(cohort, content)
     source = cohort.source(name)
     source.mkdir(parents=True, exist_ok=True)
@@ -112,13 +117,13 @@ def assign(
             "course_version": twoshaft.__version__,
             "due": due.isoformat() if due else None,
             "supervised_by": supervised_by,
+            "fields": asked,
             **({"bench_readings": True} if bench_readings else {}),
         },
     )
     assigned = read_assigned(cohort, name)
     for learner in learners:
         issue(cohort, assigned, learner, unit)
-    assigned = _with_fields(cohort, assigned, learners[0], unit)
     api = backbone.desk_api(cohort)
     backbone.run(cohort, f"making the apprentices' copy of {name}", api.generate_assignment, name)
     with backbone.gradebook(cohort) as book:
@@ -129,19 +134,6 @@ def assign(
         {"at": stamp(now()), "did": "assign", "assignment": name, "learners": len(learners)},
     )
     return assigned
-
-
-def _with_fields(cohort: Cohort, assigned: Assigned, learner: Learner, unit: Unit) -> Assigned:
-    """Note how many answers the exercise asks for: start page and progress say how many are left.
-
-    Everybody is asked for as many; one learner's readings tell.
-    """
-    source = cohort.source(assigned.name)
-    issued = files.read_json(cohort.issued(learner.id, assigned.name))
-    asked = len(run_clean(load_solution(source / assigned.notebook), issued, unit).fields)
-    path = source / ASSIGNMENT_FILE
-    files.write_json(path, files.read_json(path) | {"fields": asked})
-    return replace(assigned, fields=asked)
 
 
 def is_out(cohort: Cohort, name: str) -> bool:

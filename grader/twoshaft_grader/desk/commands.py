@@ -525,6 +525,34 @@ def unit_check(
     return 0
 
 
+@unit_app.command("try")
+def unit_try(
+    file: Annotated[str, typer.Argument(help="A unit file, or the id of a shipped unit.")],
+    content: Annotated[str, typer.Option(help="Folder with the solutions.")] = "",
+) -> None:
+    """Try every lesson and exercise on a unit; which modules can be given with it."""
+    from twoshaft.models.audit import sound_unit
+    from twoshaft_grader.cohort.content import find_content
+    from twoshaft_grader.cohort.trial import try_modules
+
+    place = find_content(content)
+    with Bar("checking the unit"):
+        unit = sound_unit(file)
+    trials = []
+    with Bar("trying the modules", total=len(place.modules)) as bar:
+        for trial in try_modules(file, place):
+            trials.append(trial)
+            bar.step()
+    good = [trial.module for trial in trials if not trial.exercise and not trial.lesson]
+    _say(f"{unit.identity.name}: {len(good)} of {len(trials)} modules can be given.")
+    for trial in trials:
+        if trial.module not in good:
+            _say(f"Leave out {trial.module}, or mend the file:")
+            for words, why in (("exercise", trial.exercise), ("lesson", trial.lesson)):
+                if why:
+                    _say(f"  {words}: {why}")
+
+
 @unit_app.command("schema")
 def unit_schema() -> None:
     """Print the JSON Schema of unit files, for editors."""

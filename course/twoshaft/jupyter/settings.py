@@ -23,6 +23,13 @@ _HIDDEN = (
     "@jupyterlab/extensionmanager-extension",
     "@jupyter-notebook/lab-extension",
     "jupyterlab-jupytext",
+    # Never used here, and the forms would wait for what these ask of the server on opening.
+    "@jupyterlab/apputils-extension:announcements",
+    "@jupyterlab/lsp-extension",
+    "@jupyterlab/notebook-extension:export",
+    "@jupyterlab/notebook-extension:language-server",
+    "@jupyterlab/notebook-extension:update-raw-mimetype",
+    "@jupyterlab/terminal-extension",
 )
 _STAFF_SERVERS = ("formgrader", "course_list", "assignment_list", "validate_assignment")
 
@@ -91,7 +98,12 @@ def write_settings(
     hidden = {name: role == "apprentice" for name in _HIDDEN}
     _write(
         config / "labconfig" / "page_config.json",
-        {"twoshaftRole": role, "twoshaftReleased": cells, "disabledExtensions": hidden},
+        {
+            "twoshaftRole": role,
+            "twoshaftReleased": cells,
+            "disabledExtensions": hidden,
+            "buildCheck": role == "staff",
+        },
     )
     _write(config / "labconfig" / "default_setting_overrides.json", _overrides(role))
     servers = {f"nbgrader.server_extensions.{name}": role == "staff" for name in _STAFF_SERVERS}

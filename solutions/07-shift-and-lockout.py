@@ -74,7 +74,7 @@ work = shift.read_record(given["lockout"]["record"]["lines"])
 reading = shift.lockout_reading(sound.shift, work, *direct)
 wrong = {
     "proven": "Ask what the record would look like if the later gear could not be had at all.",
-    "fails": "Look at the move after fifth: which gear is in at its end?",
+    "fails": "Look at the push that comes straight after the earlier gear: which gear is in at its end?",
     "half": "The record goes on after the stop; read what its last moves show.",
     "no-gear": "Nothing in the record says that the later gear cannot be had.",
 }
@@ -278,7 +278,7 @@ not_so = {
     "gear-missing": "Every gear can still be engaged with this misbuild.",
     "not-held": "All rails still have their balls and springs.",
     "two-at-once": "The pins between the rails are not touched by this.",
-    "direct-passes": "Follow the peg on its way back from fifth: is it let through every time?",
+    "direct-passes": "Follow the peg on its way back towards reverse: is it let through every time?",
     "direct-sometimes": "Nothing here is left to lie where it likes.",
     "nothing": "The hand does feel it; go through the tests one by one.",
 }

@@ -33,7 +33,7 @@ name = {body.id: body.name for body in (*unit.shift.passive, *unit.shift.interlo
 # %% [markdown]
 # ## What the hand moves
 #
-# The selector shaft can do two things. It **slides**, and so picks a gate: one rail out of three. It **turns**, and so pushes that rail one way or the other: one gear of two.
+# The selector shaft can do two things. It **slides**, and so picks a gate: one rail out of all. It **turns**, and so pushes that rail one way or the other: one gear of two.
 #
 # The picture shows it in section. Left: the finger between the jaws of the rails. Middle: the peg of the finger and the lockout plate, one layer behind. Right: the rails with the interlock pins between them.
 #
@@ -43,7 +43,7 @@ name = {body.id: body.name for body in (*unit.shift.passive, *unit.shift.interlo
 gate_rig(unit, misbuilds=[])
 
 # %% [markdown]
-# Every gear goes in, and the rail that moved takes its fork and its sleeve with it. Did you try to go from fifth straight down into reverse? If not, try it now and read what stopped you.
+# Every gear goes in, and the rail that moved takes its fork and its sleeve with it. Reverse shares its gate with one other gear. Did you try to go from that gear straight into reverse? If not, try it now and read what stopped you.
 
 # %% [markdown]
 # ## Detents: what holds a gear in
@@ -104,7 +104,7 @@ given_table(f"60 N along the rail, finger of {radius.magnitude:g} mm: {torque.ma
 #
 # A pin lies between two rails. It is a little longer than the gap between them, so it always stands in a notch of one rail. Move one rail out of neutral, and its round side pushes the pin into the notch of the other: that one is locked.
 #
-# **Predict:** with first engaged, which pin locks which rail? Watch the right-hand panel of the first picture on this page while you engage first, then fifth.
+# **Predict:** with first engaged, which pin locks which rail? Watch the right-hand panel of the first picture on this page while you engage first, then the top gear.
 
 # %% tags=["rig"]
 given_table("The pins of this unit", ["pin", "between"],
@@ -112,7 +112,7 @@ given_table("The pins of this unit", ["pin", "between"],
              for pin in unit.shift.interlocks])
 
 # %% [markdown]
-# The two long pins lock neighbours. The small pin inside the middle rail passes the push on, so that the two outer rails lock each other as well.
+# A pin between two rails locks neighbours. A small pin through a rail passes the push on, so that rails further apart lock each other as well.
 #
 # A worn pin is too short. Then the locked rail can still move a little before the flank of its notch meets the pin:
 #
@@ -131,11 +131,11 @@ given_table(f"{pin.name}: notch {pin.notch_mm} mm, gap {pin.gap_mm} mm, flank {p
 # A pin that is one millimetre too short gives the second rail most of a millimetre. That alone engages nothing, but it brings the sleeve towards its gear while another gear drives. Renew worn pins, all of them.
 
 # %% [markdown]
-# ## Lockout: not straight from fifth into reverse
+# ## Lockout: not straight into reverse
 #
-# Fifth and reverse lie in one gate. Without a lockout, a hand that comes out of fifth on the motorway could push straight on into reverse.
+# Reverse and its neighbour lie in one gate. Without a lockout, a hand that comes out of the neighbour gear on the road could push straight on into reverse.
 #
-# The lockout plate is held by a spring. Coming in from the side, in neutral, the peg pushes the plate out of its way. In fifth the peg stands clear, and the plate springs back behind it. On the way back the peg meets the plate's edge just before neutral: it goes no further. Leave the gate, come in again, and the way to reverse is open.
+# The lockout plate is held by a spring. Coming in from the side, in neutral, the peg pushes the plate out of its way. In the neighbour gear the peg stands clear, and the plate springs back behind it. On the way back the peg meets the plate's edge just before neutral: it goes no further. Leave the gate, come in again, and the way to reverse is open.
 #
 # **Predict:** in which of these does the lockout fail: spring hooked in the wrong way round, plate turned over, pin of the finger not home? Choose one after the other and try the direct shift.
 
@@ -147,7 +147,7 @@ gate_rig(unit)
 #
 # It goes together, it shifts, every gear is there, and the lockout may still not work. Only the hand test tells. The proof has **two halves**:
 #
-# 1. From fifth, push straight towards reverse, without leaving the gate. It must **stop**.
+# 1. From the neighbour gear, push straight towards reverse, without leaving the gate. It must **stop**.
 # 2. Leave the gate, come back in, and push towards reverse. It must **go in**.
 #
 # The second half is not politeness. If reverse cannot be had at all, the first half "passes" for the wrong reason.
@@ -161,7 +161,7 @@ given_table("The proof on a mechanism that is put together rightly", ["no.", "mo
             [(n, label[one.code], shift.say_felt(one.felt[0])) for n, one in enumerate(made, 1)])
 
 # %% [markdown]
-# In row 3 the lever stops, and no gear is in: fifth came out, reverse did not go in. In row 6 the same push goes through.
+# In row 3 the lever stops, and no gear is in: the neighbour came out, reverse did not go in. In row 6 the same push goes through.
 
 # %% [markdown]
 # ## What each misbuild does
@@ -195,7 +195,7 @@ given_table("The shortest test for each", ["misbuild", "moves"],
              for m, t in tests.items()])
 
 # %% [markdown]
-# What no hand test shows is the one to fear, such as **the small pin in the middle rail**. Without it the two outer rails no longer lock each other. But the finger is never wide enough to push both at once, so the hand finds nothing. On the road a fork that drags its rail can bring a second gear in.
+# What no hand test shows is the one to fear, such as **a small pin left out of a rail between two others**. Without it those two no longer lock each other. But the finger is never wide enough to push both at once, so the hand finds nothing. On the road a fork that drags its rail can bring a second gear in.
 #
 # What is not shown by a test must be made sure while it can be seen: count the pins into the bore, aloud, before the rails go in, and have it signed.
 

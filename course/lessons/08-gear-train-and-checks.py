@@ -128,7 +128,7 @@ given_table("The ring gear's turns are the average", ["ring gear", "left wheel",
 #
 # Shaft nuts need a very large torque, so the shafts must not turn. Two gears engaged at once hold them: the output shaft would have to obey two ratios, and cannot.
 #
-# **Predict:** with second and fifth in, what can still turn?
+# **Predict:** with second and top gear in, what can still turn?
 
 # %% tags=["rig"]
 gear_rig(unit, engaged=[second, top])
@@ -136,7 +136,7 @@ gear_rig(unit, engaged=[second, top])
 # %% [markdown]
 # Input shaft, output shaft and ring gear are locked. **The wheels are not:** they still turn against each other. A locked train does not make it safe to have a hand or a rag near a drive shaft.
 #
-# Try first with second: one **sleeve** serves both, and it can be in one gear only. Choose two gears of different sleeves.
+# Try two gears with one **sleeve** between them: it can be in one gear only. Choose two gears of different sleeves.
 
 # %% tags=["rig"]
 ids = [gear.id for gear in train.gears]

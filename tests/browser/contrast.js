@@ -4,6 +4,8 @@
 // for text; 1.4.11: at least 3:1 for a mark, here a text without letter or digit. What cannot be
 // used (a disabled control) is exempt. Text in a drawing stands on shapes: it is not looked at.
 root => {
+  // The last two are JupyterLab's own: code, and the numbers beside cells.
+  const LEFT_OUT = 'svg, :disabled, [aria-disabled=true], .cm-editor, [class*=Prompt]';
   // Any colour that CSS can say, see-through or not, painted on one pixel and read back.
   const pen = Object.assign(document.createElement('canvas'), {width: 1, height: 1})
     .getContext('2d', {willReadFrequently: true});
@@ -21,7 +23,7 @@ root => {
   let seen = 0;
   while (texts.nextNode()) {
     const node = texts.currentNode.parentElement;
-    if (!texts.currentNode.data.trim() || node.closest('svg, :disabled, [aria-disabled=true]')) continue;
+    if (!texts.currentNode.data.trim() || node.closest(LEFT_OUT)) continue;
     if (!node.checkVisibility({visibilityProperty: true}) || !node.getClientRects().length) continue;
     const grounds = [];
     for (let up = node; up; up = up.parentElement) {

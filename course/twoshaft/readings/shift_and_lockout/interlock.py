@@ -35,8 +35,8 @@ def draw(lot: Lot) -> dict:
         left = without_pin(shift, pin.id)
         for rail in shift.rails:
             for gear in (rail.low, rail.high):
-                # One rail still locked, one free: neither "all" nor "none" is the answer.
-                if gear and len(locked_rails(left, gear)) == 1:
+                # Some rails still locked, some free: neither "all" nor "none" is the answer.
+                if gear and 0 < len(locked_rails(left, gear)) < len(shift.rails) - 1:
                     cases.append((gear, pin))
     if not cases:
         raise lot.too_small("interlock")

@@ -37,7 +37,7 @@ SCENES = {
         "again",
     ],
     "felt": [
-        "A colleague felt fifth slip out of its place once while counting turns, and went on.",
+        "A colleague felt a gear slip out of its place once while counting turns, and went on.",
         "tag",
     ],
 }  # fmt: skip

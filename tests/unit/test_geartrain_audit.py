@@ -42,3 +42,14 @@ def test_equal_ratios_that_cannot_lock_the_shafts_are_found(unit):
     )
     wrong = unit.model_copy(update={"gear_train": train.model_copy(update={"meshes": meshes})})
     assert any("equal ratios" in finding.what for finding in audit_gear_train(wrong))
+
+
+def test_one_sleeve_for_loose_wheels_on_two_shafts_is_found(unit):
+    train = unit.gear_train
+    meshes = tuple(
+        m.model_copy(update={"loose": "output-shaft"}) if m.id == "mesh-third" else m
+        for m in train.meshes
+    )
+    wrong = unit.model_copy(update={"gear_train": train.model_copy(update={"meshes": meshes})})
+    (finding,) = audit_gear_train(wrong)
+    assert "one sleeve cannot serve third and fourth" in finding.what

@@ -79,4 +79,11 @@ def audit_gear_train(unit: Unit) -> tuple[Finding, ...]:
         if synchroniser.ring_gap_least_mm >= synchroniser.ring_gap_new_mm:
             say("synchronisers", synchroniser.id, "the least ring gap is not below the new one",
                 "give a smaller least gap")  # fmt: skip
+        engaged = [
+            mesh for gear in train.gears if gear.id in synchroniser.gears for mesh in gear.engages
+        ]
+        if len({mesh.loose for mesh in train.meshes if mesh.id in engaged and mesh.loose}) > 1:
+            say("synchronisers", synchroniser.id, "one sleeve cannot serve "
+                f"{' and '.join(synchroniser.gears)}: their loose wheels turn on different shafts",
+                "give each a synchroniser, or put the loose wheels on one shaft")  # fmt: skip
     return tuple(found)

@@ -1,9 +1,13 @@
 """Fixtures that several folders share."""
 
+from pathlib import Path
+
 import pytest
 from hypothesis import settings
 
 from twoshaft.units.unit import Unit
+
+ROOT = Path(__file__).resolve().parents[1]
 
 # A busy machine is no fault of the code: properties are judged by what they find, not by the clock.
 settings.register_profile("twoshaft", deadline=None)
@@ -58,3 +62,21 @@ def make_unit():
         )
 
     return build
+
+
+@pytest.fixture(scope="session")
+def mark_on():
+    """Return what marks a learner's exercise on a unit: answered by its reference, or blank."""
+    from twoshaft.jobsheet import Answer, SheetData
+    from twoshaft.readings import issue_record
+    from twoshaft_grader.marking import load_solution, mark_sheet, solve
+
+    def mark(unit, module, *, learner="ann", blank=False):
+        solution = load_solution(next((ROOT / "solutions").glob(f"*-{module}.ipynb")))
+        issued = issue_record(module, unit, salt="test", learner=learner, attempt=1)
+        given = {} if blank else solve(solution, issued, unit)
+        answers = {name: Answer(value, 1) for name, value in given.items()}
+        sheet = SheetData(learner=learner, module=module, attempt=1, answers=answers)
+        return mark_sheet(sheet, issued, solution, unit=unit)
+
+    return mark

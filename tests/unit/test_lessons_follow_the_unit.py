@@ -13,11 +13,9 @@ import nbformat
 import pytest
 from matplotlib import pyplot
 
-from twoshaft.jobsheet import Answer, SheetData
-from twoshaft.readings import MODULES, issue_record
+from twoshaft.readings import MODULES
 from twoshaft.units import load_unit
 from twoshaft.units.sections.order import Id, Section
-from twoshaft_grader.marking import load_solution, mark_sheet, solve
 
 ROOT = Path(__file__).resolve().parents[2]
 LESSONS = sorted((ROOT / "course/lessons").glob("*.ipynb"))
@@ -88,11 +86,8 @@ def test_a_lesson_runs_on_a_unit_of_other_names(workplace, monkeypatch, lesson):
 # Orders are drawn and marked on made-up units elsewhere, and the lesson of the whole build does all
 # that its exercise does: both take long.
 @pytest.mark.parametrize("module", sorted({*MODULES} - {"order-of-work", "whole-build"}))
-def test_a_learners_exercise_is_drawn_and_marked_on_a_unit_of_other_names(workplace, module):
-    unit = load_unit(workplace / "unit.yaml")
-    solution = load_solution(next((ROOT / "solutions").glob(f"*-{module}.ipynb")))
-    issued = issue_record(module, unit, salt="test", learner="ann", attempt=1)
-    answers = {name: Answer(value, 1) for name, value in solve(solution, issued, unit).items()}
-    sheet = SheetData(learner="ann", module=module, attempt=1, answers=answers)
-    mark = mark_sheet(sheet, issued, solution, unit=unit)
+def test_a_learners_exercise_is_drawn_and_marked_on_a_unit_of_other_names(
+    workplace, mark_on, module
+):
+    mark = mark_on(load_unit(workplace / "unit.yaml"), module)
     assert mark.points == mark.maximum and mark.met

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import subprocess
 import tempfile
 from collections.abc import Iterator
@@ -15,9 +14,11 @@ from nbclient.exceptions import CellTimeoutError, DeadKernelError
 
 from twoshaft import errors
 from twoshaft.errors import CourseError
+from twoshaft.jobsheet.people import write_people
 from twoshaft.jobsheet.workplace import UNIT, WORKPLACE
 from twoshaft.readings import issue_record
 from twoshaft.units import Unit, load_unit
+from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.content import Content
 from twoshaft_grader.marking.reference import Solution, load_solution, run_clean
 
@@ -41,21 +42,21 @@ class Trial:
     lesson: str
 
 
-def try_modules(source: str | Path, content: Content) -> Iterator[Trial]:
+def try_modules(unit: Unit, source: str | Path, content: Content) -> Iterator[Trial]:
     """Try every module on a unit, one after the other.
 
     Parameters
     ----------
+    unit : Unit
     source : str or Path
-        Id of a shipped unit, or a unit file.
+        What it was loaded from: id of a shipped unit, or a unit file.
     content : Content
 
     Raises
     ------
     UnitFileError
-        When the unit cannot be loaded.
+        When its file does not stand without the files beside it.
     """
-    unit = load_unit(source)
     with tempfile.TemporaryDirectory() as folder:
         lessons = _workplace(Path(folder), source, unit)
         for module, path in content.modules.items():
@@ -82,11 +83,11 @@ def _workplace(root: Path, source: str | Path, unit: Unit) -> Path:
     """A workplace with this unit on the bench; returns the folder that lessons stand in."""
     own = Path(source)
     if own.is_file():
-        (root / UNIT).write_bytes(own.read_bytes())
+        files.write_bytes(root / UNIT, own.read_bytes())
         load_unit(root / UNIT)  # it must stand without the files beside the original
     about = {"format": 1, "unit": "" if own.is_file() else unit.identity.id}
-    (root / WORKPLACE).write_text(json.dumps(about), encoding="utf-8")
-    (root / "people.json").write_text("[]", encoding="utf-8")
+    files.write_json(root / WORKPLACE, about)
+    write_people(root, [])
     (root / "lessons").mkdir()
     return root / "lessons"
 

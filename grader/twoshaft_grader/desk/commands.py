@@ -540,7 +540,7 @@ def unit_try(
         unit = sound_unit(file)
     trials = []
     with Bar("trying the modules", total=len(place.modules)) as bar:
-        for trial in try_modules(file, place):
+        for trial in try_modules(unit, file, place):
             trials.append(trial)
             bar.step()
     good = [trial.module for trial in trials if not trial.exercise and not trial.lesson]

@@ -258,7 +258,7 @@ given_table(
 # **Predict:** a collar is punched in only a quarter as deep as it should be. How much of its hold is left? (If your unit's nuts are not staked, there is no table here.)
 
 # %% tags=["rig"]
-staked = unit.fits.staked_nuts if unit.fits else ()
+staked = unit.fits.staked_nuts if unit.fits_if_any else ()
 holds = [(n, share, fit.stake_hold(Q(n.radius_mm, "mm"), Q(n.slot_mm, "mm"), Q(n.tab_mm, "mm"),
                                    Q(n.depth_mm * share, "mm"), Q(n.yield_mpa, "MPa"), n.tabs))
          for n in staked[:1] for share in (0.25, 0.5, 1.0)]

@@ -19,7 +19,7 @@ def test_the_shipped_units_have_no_findings(name):
 
 
 def spoilt(unit, section, changes):
-    return unit.model_copy(update={section: getattr(unit, section).model_copy(update=changes)})
+    return unit.with_sections(**{section: getattr(unit, section).model_copy(update=changes)})
 
 
 def test_every_section_is_audited(unit):
@@ -49,6 +49,6 @@ def test_faults_are_audited_once_the_rest_is_sound(unit):
     left = {"kind": "left-out", "operation": "polish"}
     data = unit.faults.model_dump()
     data["misbuilds"] = [{"id": "x", "name": "A dull one", "changes": [left], "often_per_1000": 1}]
-    odd = unit.model_copy(update={"faults": Faults.model_validate(data)})
+    odd = unit.with_sections(faults=Faults.model_validate(data))
     (finding,) = audit_unit(odd)
     assert "polish is no operation" in finding.sentence

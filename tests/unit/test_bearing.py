@@ -24,7 +24,6 @@ from twoshaft.models.bearing.heat import support_change
 from twoshaft.units.loader import load_unit, shipped_units
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import TaperBearing
-from twoshaft.units.unit import Unit
 
 
 @pytest.fixture
@@ -190,12 +189,13 @@ def test_schema_refuses_rollers_that_do_not_fit():
 
 def changed(unit, *place, **new):
     """The unit with some values changed at a place of its plain data."""
-    data = unit.model_dump()
-    entry = data
-    for step in place:
+    name, *inside = place
+    section = getattr(unit, name)
+    data = entry = section.model_dump()
+    for step in inside:
         entry = entry[step]
     entry.update(new)
-    return Unit.model_validate(data)
+    return unit.with_sections(**{name: type(section).model_validate(data)})
 
 
 @pytest.mark.parametrize("name", shipped_units())
@@ -206,7 +206,7 @@ def test_shipped_units_pass_their_audit(name):
 
 
 def test_a_unit_without_bearings_has_nothing_to_audit(unit):
-    bare = unit.model_copy(update={"bearings": None, "faces": None})
+    bare = unit.with_sections(bearings=None, faces=None)
     assert audit_bearings(bare) == audit_faces(bare) == ()
 
 

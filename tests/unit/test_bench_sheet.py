@@ -12,7 +12,8 @@ import pytest
 from twoshaft.errors import CourseError
 from twoshaft.outcomes import Evidence, load_outcomes
 from twoshaft.readings.issue import MODULES
-from twoshaft.units import Unit, load_unit
+from twoshaft.units import load_unit
+from twoshaft.units.unit import PHYSICS
 from twoshaft_grader.bench_sheets import (
     Paper,
     as_page,
@@ -26,7 +27,6 @@ from twoshaft_grader.bench_sheets.modules import RECIPES
 from twoshaft_grader.desk.commands import main
 
 UNITS = ("tarnbeck-b5", "tarnbeck-b5-early")
-PHYSICS = ("fasteners", "fits", "bearings", "faces", "shift", "gear_train", "faults", "clocks")
 SIZES_PT = {Paper.A4: (595, 842), Paper.LETTER: (612, 792)}
 
 # Of the published lifting equation (NIOSH 94-110), where an index of 1 is the definition.
@@ -36,7 +36,7 @@ _shipped = lru_cache(load_unit)
 
 
 def changed(unit, **sections):
-    return Unit(**{name: getattr(unit, name) for name in Unit.model_fields} | sections)
+    return unit.with_sections(**sections)
 
 
 def numbers_of(value):
@@ -55,13 +55,12 @@ def numbers_of(value):
 @lru_cache
 def physics_of(unit_id):
     unit = _shipped(unit_id)
-    held = (getattr(unit, name) for name in PHYSICS)
+    held = (unit.clocks, *(getattr(unit, name) for name in PHYSICS if unit.has(name)))
     plain = [
         [one.model_dump() for one in section]
         if isinstance(section, tuple)
         else section.model_dump()
         for section in held
-        if section is not None
     ]
     return numbers_of(plain)
 
@@ -258,9 +257,7 @@ def test_the_pdf_is_tagged_titled_and_the_same_again():
 
 
 def test_a_unit_without_physics_and_a_module_without_a_recipe_still_print():
-    unit = _shipped(UNITS[0]).model_copy(
-        update=dict.fromkeys((*PHYSICS[:-1],)) | {"clocks": (), "holds": ()}
-    )
+    unit = _shipped(UNITS[0]).with_sections(**dict.fromkeys(PHYSICS), clocks=(), holds=())
     for module in (*RECIPES, "something-new"):
         assert read_pdf(as_pdf(bench_sheet(module, unit))).pages
     real = unit.model_copy(

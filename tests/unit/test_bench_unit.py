@@ -66,7 +66,7 @@ def test_practice_readings_are_drawn_from_that_unit(lessons, module):
     ],
 )
 def test_a_lesson_says_which_section_its_unit_lacks(lessons, unit, monkeypatch, module, section):
-    bare = unit.model_copy(update={section: None})
+    bare = unit.with_sections(**{section: None})
     monkeypatch.setattr("twoshaft.units.load_unit", lambda source: bare)
     with pytest.raises(UnitFileError, match=f"no section '{section.replace('_', ' ')}'"):
         _ = open_sheet(module, lessons).unit

@@ -28,7 +28,7 @@ def show(unit):
 def with_faults(unit, **lists):
     """The unit with other entries in its faults section, given as plain data."""
     data = unit.faults.model_dump() | lists
-    return unit.model_copy(update={"faults": Faults.model_validate(data)})
+    return unit.with_sections(faults=Faults.model_validate(data))
 
 
 def misbuild(*changes, name="odd", often=5):
@@ -284,7 +284,7 @@ def test_unknown_checks_and_outcomes_are_refused(unit):
         faults.explain(unit, {"kick-it": faults.PASSES})
     with pytest.raises(OutOfRangeError, match="smells"):
         faults.Diagnosis(unit).observe("try-gears", "smells")
-    bare = unit.model_copy(update={"faults": None})
+    bare = unit.with_sections(faults=None)
     with pytest.raises(UnitFileError, match="faults"):
         faults.explain(bare, {})
     assert audit_faults(bare) == ()
@@ -352,7 +352,7 @@ def test_a_check_that_cannot_serve_is_found(unit):
     hub = unit.gear_train.synchronisers[1].model_copy(update={"ring_gap_new_mm": 0.2})
     rest = [s for s in unit.gear_train.synchronisers if s.id != hub.id]
     train = unit.gear_train.model_copy(update={"synchronisers": (*rest, hub)})
-    (finding,) = audit_faults(other.model_copy(update={"gear_train": train}))
+    (finding,) = audit_faults(other.with_sections(gear_train=train))
     assert "a sound unit does not pass" in finding.sentence
 
 

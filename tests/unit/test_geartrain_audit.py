@@ -9,7 +9,7 @@ def changed(unit, **meshes):
         else m
         for m in train.meshes
     )
-    return unit.model_copy(update={"gear_train": train.model_copy(update={"meshes": new})})
+    return unit.with_sections(gear_train=train.model_copy(update={"meshes": new}))
 
 
 def test_the_shipped_unit_is_sound(unit):
@@ -27,7 +27,7 @@ def test_a_forward_gear_marked_as_reverse_is_found(unit):
     gears = tuple(
         g.model_copy(update={"reverse": True}) if g.id == "second" else g for g in train.gears
     )
-    wrong = unit.model_copy(update={"gear_train": train.model_copy(update={"gears": gears})})
+    wrong = unit.with_sections(gear_train=train.model_copy(update={"gears": gears}))
     assert any("second" in finding.what for finding in audit_gear_train(wrong))
 
 
@@ -40,7 +40,7 @@ def test_equal_ratios_that_cannot_lock_the_shafts_are_found(unit):
         else m
         for m in train.meshes
     )
-    wrong = unit.model_copy(update={"gear_train": train.model_copy(update={"meshes": meshes})})
+    wrong = unit.with_sections(gear_train=train.model_copy(update={"meshes": meshes}))
     assert any("equal ratios" in finding.what for finding in audit_gear_train(wrong))
 
 
@@ -50,6 +50,6 @@ def test_one_sleeve_for_loose_wheels_on_two_shafts_is_found(unit):
         m.model_copy(update={"loose": "output-shaft"}) if m.id == "mesh-third" else m
         for m in train.meshes
     )
-    wrong = unit.model_copy(update={"gear_train": train.model_copy(update={"meshes": meshes})})
+    wrong = unit.with_sections(gear_train=train.model_copy(update={"meshes": meshes}))
     (finding,) = audit_gear_train(wrong)
     assert "one sleeve cannot serve third and fourth" in finding.what

@@ -12,7 +12,7 @@ def changed(unit, section, kind, identifier, **change):
         entry.model_copy(update=change) if entry.id == identifier else entry
         for entry in getattr(part, kind)
     )
-    return unit.model_copy(update={section: part.model_copy(update={kind: entries})})
+    return unit.with_sections(**{section: part.model_copy(update={kind: entries})})
 
 
 def test_the_shipped_unit_is_clean(unit):
@@ -20,7 +20,7 @@ def test_the_shipped_unit_is_clean(unit):
 
 
 def test_a_unit_without_the_sections_is_clean(unit):
-    bare = unit.model_copy(update={"fasteners": None, "fits": None})
+    bare = unit.with_sections(fasteners=None, fits=None)
     assert audit_fasteners(bare) == () and audit_fits(bare) == ()
 
 

@@ -152,4 +152,4 @@ def test_a_unit_without_what_a_task_needs_is_refused(unit):
         (unit.gear_train.model_copy(update={"speed_drive": None}), "speed drive"),
     ):
         with pytest.raises(UnitFileError, match=words):
-            given_to(unit.model_copy(update={"gear_train": train}), "ann")
+            given_to(unit.with_sections(gear_train=train), "ann")

@@ -53,7 +53,7 @@ def test_every_unit_that_ships_gives_every_task(shipped):
 
 def test_a_unit_without_fits_is_refused_in_words(unit):
     with pytest.raises(UnitFileError, match="no section 'fits'"):
-        given_to(unit.model_copy(update={"fits": None}), "ann")
+        given_to(unit.with_sections(fits=None), "ann")
 
 
 def test_every_kind_of_fit_comes_up_and_no_limit_is_near_nothing(drawn):

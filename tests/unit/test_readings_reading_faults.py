@@ -146,10 +146,10 @@ def test_one_rule_is_broken_in_the_record(unit, drawn):
 
 def test_a_unit_without_faults_is_told(unit):
     with pytest.raises(UnitFileError, match="no section 'faults'"):
-        given_to(unit.model_copy(update={"faults": None}), "a")
+        given_to(unit.with_sections(faults=None), "a")
 
 
 def test_a_unit_with_too_few_misbuilds_is_told(unit):
     few = unit.faults.model_copy(update={"misbuilds": unit.faults.misbuilds[:2]})
     with pytest.raises(UnitFileError, match="too few misbuilds or checks"):
-        given_to(unit.model_copy(update={"faults": few}), "a")
+        given_to(unit.with_sections(faults=few), "a")

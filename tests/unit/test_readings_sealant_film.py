@@ -65,7 +65,7 @@ def test_every_unit_that_ships_has_enough(id):
 
 def test_a_unit_without_faces_says_so(unit):
     with pytest.raises(UnitFileError, match="no section 'faces'"):
-        given_to(unit.model_copy(update={"faces": None}), "someone")
+        given_to(unit.with_sections(faces=None), "someone")
 
 
 def test_preparing_and_joints_are_equally_hard(unit, drawn):

@@ -138,8 +138,8 @@ def test_one_rail_free_and_one_locked(unit, drawn):
 
 def test_a_unit_without_a_lockout_is_told(unit):
     for plain in (
-        unit.model_copy(update={"shift": None}),
-        unit.model_copy(update={"shift": unit.shift.model_copy(update={"must_block": ()})}),
+        unit.with_sections(shift=None),
+        unit.with_sections(shift=unit.shift.model_copy(update={"must_block": ()})),
     ):
         with pytest.raises(
             UnitFileError, match=r"no section 'shift'|no shift mechanism with a lockout"

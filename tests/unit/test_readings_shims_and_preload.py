@@ -58,7 +58,7 @@ def test_every_unit_that_ships_gives_every_task(shipped):
 
 def test_a_unit_without_bearings_is_refused_in_words(unit):
     with pytest.raises(UnitFileError, match="no section 'bearings'"):
-        given_to(unit.model_copy(update={"bearings": None}), "ann")
+        given_to(unit.with_sections(bearings=None), "ann")
 
 
 def test_signs_are_equally_hard(drawn):

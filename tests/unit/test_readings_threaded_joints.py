@@ -58,7 +58,7 @@ def test_a_resit_changes_the_task_not_only_the_numbers(unit):
 
 def test_a_unit_without_fasteners_is_refused(unit):
     with pytest.raises(UnitFileError, match="no section 'fasteners'"):
-        given_to(unit.model_copy(update={"fasteners": None}), "a001")
+        given_to(unit.with_sections(fasteners=None), "a001")
 
 
 def test_the_card_has_one_wrench_and_an_adapter_that_matters(drawn, unit):
@@ -203,7 +203,7 @@ def test_stakes_lead_to_every_verdict_and_none_hangs_on_the_last_figure(drawn):
 
 
 def test_a_unit_without_fits_has_the_nuts_of_the_practice_bench(unit):
-    bare = unit.model_copy(update={"fits": None})
+    bare = unit.with_sections(fits=None)
     assert given_to(bare, "a001")["stake"]["name"].startswith("Nut of the practice")
 
 

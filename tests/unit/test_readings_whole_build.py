@@ -105,4 +105,4 @@ def test_a_unit_closed_on_a_gasket_asks_for_no_film():
 
 def test_a_unit_without_a_section_is_told(unit):
     with pytest.raises(UnitFileError, match="no section 'fasteners'"):
-        given_to(unit.model_copy(update={"fasteners": None}), "a")
+        given_to(unit.with_sections(fasteners=None), "a")

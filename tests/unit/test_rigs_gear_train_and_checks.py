@@ -137,7 +137,7 @@ def test_refusals_say_what_is_wrong(unit):
     with pytest.raises(OutOfRangeError, match="those of one of its gears"):
         closed_gears(unit, [7, 2])
     with pytest.raises(UnitFileError, match="no gear train"):
-        gear_rig(unit.model_copy(update={"gear_train": None}))
+        gear_rig(unit.with_sections(gear_train=None))
 
 
 def test_the_plain_copy_says_what_the_screen_shows(unit):

@@ -133,9 +133,9 @@ def test_overlap_of_slanted_pieces():
 
 def test_audit_is_silent_for_the_shipped_unit_and_speaks_for_a_broken_one(unit, shift):
     assert audit_shift(unit) == ()
-    broken = unit.model_copy(update={"shift": with_misbuilds(shift, ["lockout-plate-missing"])})
+    broken = unit.with_sections(shift=with_misbuilds(shift, ["lockout-plate-missing"]))
     assert any("does not lock" in finding.what for finding in audit_shift(broken))
-    loose = unit.model_copy(update={"shift": with_misbuilds(shift, ["interlock-pins-missing"])})
+    loose = unit.with_sections(shift=with_misbuilds(shift, ["interlock-pins-missing"]))
     assert any("at once" in finding.what for finding in audit_shift(loose))
 
 

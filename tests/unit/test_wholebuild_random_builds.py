@@ -225,9 +225,7 @@ class Direct:
                 )
             )
         every = (*faults.misbuilds, *(one for one in mine if one.id == "this-build"))
-        unit = self.unit.model_copy(
-            update={"faults": faults.model_copy(update={"misbuilds": every})}
-        )
+        unit = self.unit.with_sections(faults=faults.model_copy(update={"misbuilds": every}))
         return as_built(unit, mine)
 
     def shows(self, check, built):

@@ -56,7 +56,7 @@ class Lot:
     def need(cls, unit: Unit) -> None:
         """Raise UnitFileError when the unit lacks a section that the module needs."""
         for section in cls.NEEDS:
-            if getattr(unit, section) is None:
+            if not unit.has(section):
                 raise UnitFileError(
                     f"unit {unit.identity.id!r} has no section {section.replace('_', ' ')!r}",
                     mend="add it, or leave this module out",

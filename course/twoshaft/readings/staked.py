@@ -52,7 +52,7 @@ def nuts_of(unit: Unit) -> list[Staked]:
             nut.drag_nm,
             nut.margin,
         )
-        for nut in (unit.fits.staked_nuts if unit.fits else ())
+        for nut in (unit.fits.staked_nuts if unit.fits_if_any else ())
     ]
     return own or list(PRACTICE)
 

@@ -211,7 +211,7 @@ def cord_bench(
     CourseError
         When the unit has no bearings, or none of its supports has this id.
     """
-    known = [] if unit.bearings is None else [s.id for s in unit.bearings.supports]
+    known = [] if unit.bearings_if_any is None else [s.id for s in unit.bearings.supports]
     if support not in known:
         raise CourseError(
             f"the unit has no support {support!r}",

@@ -205,7 +205,7 @@ def gate_rig(unit: Unit, misbuilds: Iterable[str] | None = None) -> GateRig:
     UnitFileError
         When the unit has no shift mechanism, or no misbuild of that name.
     """
-    if unit.shift is None:
+    if unit.shift_if_any is None:
         raise UnitFileError(
             f"unit {unit.identity.id!r} has no shift mechanism", mend="give it a section shift"
         )

@@ -296,7 +296,7 @@ def mark_words(turned: Fraction, least_count: float) -> str:
 
 
 def _train_of(unit: Unit) -> GearTrain:
-    if unit.gear_train is None:
+    if unit.gear_train_if_any is None:
         raise UnitFileError(
             f"unit {unit.identity.id!r} has no gear train", mend="give it a section gear train"
         )

@@ -236,7 +236,7 @@ def press_rig(
     CourseError
         When the unit has no press fit of this id, or only one of the two figures is given.
     """
-    known = [] if unit.fits is None else [entry.id for entry in unit.fits.presses]
+    known = [] if unit.fits_if_any is None else [entry.id for entry in unit.fits.presses]
     for place in places or ("",)[: not known]:
         if place not in known:
             raise CourseError(

@@ -136,7 +136,7 @@ def seal_seat(unit: Unit, seal: str, *, fitted: dict[str, Any] | None = None) ->
     CourseError
         When the unit has no seal of this id.
     """
-    known = [] if unit.fits is None else [entry.id for entry in unit.fits.seals]
+    known = [] if unit.fits_if_any is None else [entry.id for entry in unit.fits.seals]
     if seal not in known:
         raise CourseError(
             f"the unit has no seal {seal!r}",

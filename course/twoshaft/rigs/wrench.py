@@ -29,7 +29,7 @@ class WrenchBench(Instrument):
     name = "Torque wrench with an adapter, seen from above"
 
     def __init__(self, unit: Unit, wrench: str, wanted_nm: float) -> None:
-        known = {} if unit.fasteners is None else {w.id: w for w in unit.fasteners.wrenches}
+        known = {} if unit.fasteners_if_any is None else {w.id: w for w in unit.fasteners.wrenches}
         if wrench not in known:
             raise CourseError(
                 f"the unit has no wrench {wrench!r}", mend=f"use one of: {', '.join(known)}"

@@ -1,6 +1,7 @@
 """The one pint registry of the course."""
 
 from functools import lru_cache
+from typing import TYPE_CHECKING
 
 from pint import UnitRegistry
 
@@ -15,4 +16,8 @@ class _Registry(UnitRegistry):
 
 
 ureg = _Registry()
-Q = ureg.Quantity
+if TYPE_CHECKING:
+    # The registry makes its class of quantities as it starts; a checker knows its base.
+    from pint import Quantity as Q
+else:
+    Q = ureg.Quantity

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from functools import cached_property
+from typing import Any, TypeVar
 
-from pydantic import ConfigDict, PrivateAttr
+from pydantic import AliasChoices, ConfigDict, Field, PrivateAttr
 
+from twoshaft.errors import UnitFileError
 from twoshaft.units.sections.bearings import Bearings
 from twoshaft.units.sections.faces import Faces
 from twoshaft.units.sections.fasteners import Fasteners
@@ -28,11 +31,27 @@ from twoshaft.units.sections.order import (
 from twoshaft.units.sections.shift import Shift
 from twoshaft.units.source import Node
 
+S = TypeVar("S", bound=Section)
+
+PHYSICS = ("fasteners", "fits", "bearings", "faces", "gear_train", "shift", "faults")
+"""Sections that a unit may lack, by their names here."""
+
+
+def _section(name: str) -> Any:
+    spoken = name.replace("_", " ")
+    return Field(None, alias=spoken, validation_alias=AliasChoices(spoken, name))
+
 
 class Unit(Section):
-    """A unit file, read and well formed. Sections of the physics are optional."""
+    """A unit file, read and well formed.
 
-    model_config = ConfigDict(extra="forbid", frozen=True, ignored_types=(cached_property,))
+    Sections of the physics are optional: ``unit.shift`` is the section and complains where there
+    is none, ``unit.shift_if_any`` may be None.
+    """
+
+    model_config = ConfigDict(
+        extra="forbid", frozen=True, populate_by_name=False, ignored_types=(cached_property,)
+    )
 
     identity: Identity
     parts: tuple[Part, ...]
@@ -44,13 +63,14 @@ class Unit(Section):
     holds: tuple[Hold, ...] = ()
     clocks: tuple[Clock, ...] = ()
     together: tuple[Together, ...] = ()
-    fasteners: Fasteners | None = None
-    fits: Fits | None = None
-    bearings: Bearings | None = None
-    faces: Faces | None = None
-    gear_train: GearTrain | None = None
-    shift: Shift | None = None
-    faults: Faults | None = None
+
+    fasteners_if_any: Fasteners | None = _section("fasteners")
+    fits_if_any: Fits | None = _section("fits")
+    bearings_if_any: Bearings | None = _section("bearings")
+    faces_if_any: Faces | None = _section("faces")
+    gear_train_if_any: GearTrain | None = _section("gear_train")
+    shift_if_any: Shift | None = _section("shift")
+    faults_if_any: Faults | None = _section("faults")
 
     _source: Node | None = PrivateAttr(default=None)
 
@@ -84,6 +104,75 @@ class Unit(Section):
                 break
             node = following
         return node.where
+
+    @property
+    def fasteners(self) -> Fasteners:
+        """The section; UnitFileError where the file has none."""
+        return self._needed("fasteners", self.fasteners_if_any)
+
+    @property
+    def fits(self) -> Fits:
+        """The section; UnitFileError where the file has none."""
+        return self._needed("fits", self.fits_if_any)
+
+    @property
+    def bearings(self) -> Bearings:
+        """The section; UnitFileError where the file has none."""
+        return self._needed("bearings", self.bearings_if_any)
+
+    @property
+    def faces(self) -> Faces:
+        """The section; UnitFileError where the file has none."""
+        return self._needed("faces", self.faces_if_any)
+
+    @property
+    def gear_train(self) -> GearTrain:
+        """The section; UnitFileError where the file has none."""
+        return self._needed("gear_train", self.gear_train_if_any)
+
+    @property
+    def shift(self) -> Shift:
+        """The section; UnitFileError where the file has none."""
+        return self._needed("shift", self.shift_if_any)
+
+    @property
+    def faults(self) -> Faults:
+        """The section; UnitFileError where the file has none."""
+        return self._needed("faults", self.faults_if_any)
+
+    def _needed(self, section: str, there: S | None) -> S:
+        if there is None:
+            raise UnitFileError(
+                f"unit {self.identity.id!r} has no section {section.replace('_', ' ')!r}",
+                mend="add it, or leave out what needs it",
+            )
+        return there
+
+    def has(self, section: str) -> bool:
+        """Whether the file has a section of the physics, by its name here."""
+        return getattr(self, f"{section}_if_any") is not None
+
+    def with_sections(self, **sections: object) -> Unit:
+        """The same unit with other sections, by their names here; None takes one away."""
+        changed = {
+            f"{name}_if_any" if name in PHYSICS else name: given
+            for name, given in sections.items()
+        }
+        return self._copied(changed)
+
+    def model_copy(self, *, update: Mapping[str, Any] | None = None, deep: bool = False) -> Unit:
+        """As in pydantic; sections of the physics are changed by :meth:`with_sections`."""
+        hidden = sorted(set(update or ()) & set(PHYSICS))
+        if hidden:
+            raise TypeError(f"use with_sections to change {', '.join(hidden)}")
+        return self._copied(update, deep)
+
+    def _copied(self, update: Mapping[str, Any] | None, deep: bool = False) -> Unit:
+        copy = super().model_copy(update=update, deep=deep)
+        for name, member in vars(Unit).items():
+            if isinstance(member, cached_property):  # what was worked out belongs to the original
+                vars(copy).pop(name, None)
+        return copy
 
     @cached_property
     def operation_by_id(self) -> dict[str, Operation]:

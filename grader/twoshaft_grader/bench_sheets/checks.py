@@ -19,7 +19,8 @@ _WITHOUT_SECTION = (
 
 def final_checks(unit: Unit) -> Table:
     """The checks of the finished unit."""
-    names = [one.name for one in unit.faults.checks] if unit.faults else list(_WITHOUT_SECTION)
+    faults = unit.faults_if_any
+    names = [one.name for one in faults.checks] if faults else list(_WITHOUT_SECTION)
     say = "What has to come out stands in the manual. A check that was not made is not ticked."
     return checks("Final checks", names, say)
 
@@ -57,7 +58,7 @@ def complaint() -> tuple[Block, ...]:
 
 def search(unit: Unit) -> tuple[Block, ...]:
     """The checks that can be made, and the search as it went."""
-    every = unit.faults.checks if unit.faults else ()
+    every = unit.faults.checks if unit.faults_if_any else ()
     columns = (
         Column("Check", 3.0),
         Column("Tool", 1.6),

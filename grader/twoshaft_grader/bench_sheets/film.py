@@ -11,7 +11,7 @@ from twoshaft_grader.bench_sheets.forms import checks, figures
 
 def faces_of(unit: Unit) -> tuple[Face, ...]:
     """Faces that are sealed during the build; none without the section."""
-    every = unit.faces.faces if unit.faces else ()
+    every = unit.faces.faces if unit.faces_if_any else ()
     return tuple(one for one in every if one.lay_operation or one.close_operation)
 
 

@@ -24,7 +24,7 @@ def fitting(unit: Unit) -> tuple[Operation, ...]:
 
 
 def _entries(unit: Unit, kind: str) -> tuple:
-    return getattr(unit.fits, kind) if unit.fits else ()
+    return getattr(unit.fits, kind) if unit.fits_if_any else ()
 
 
 def presses(unit: Unit) -> Table:

@@ -13,7 +13,7 @@ _SEVERAL = 3  # from here on a pattern matters
 
 def groups_of(unit: Unit) -> tuple[FastenerGroup, ...]:
     """The unit's groups of fasteners; none where it has no such section."""
-    return unit.fasteners.groups if unit.fasteners else ()
+    return unit.fasteners.groups if unit.fasteners_if_any else ()
 
 
 def tightening(unit: Unit) -> tuple[Operation, ...]:
@@ -96,7 +96,7 @@ def stakes(unit: Unit) -> Table:
         Column("Cracked: new nut", 0.9, tick=True),
         Column("Read by", 0.9),
     )
-    rows = [(nut.name,) for nut in (unit.fits.staked_nuts if unit.fits else ())]
+    rows = [(nut.name,) for nut in (unit.fits.staked_nuts if unit.fits_if_any else ())]
     return Table.begun("Stakes, measured", columns, rows, empty=2)
 
 
@@ -128,7 +128,7 @@ def pattern() -> Space:
 def shaft_nuts(unit: Unit) -> Table:
     """Nuts that are tightened while the shafts are locked, by the unit's holds and staked nuts."""
     locked = {id for hold in unit.holds for id in hold.needed_by}
-    staked = {nut.fastener for nut in unit.fits.staked_nuts} if unit.fits else set()
+    staked = {nut.fastener for nut in unit.fits.staked_nuts} if unit.fits_if_any else set()
     rows = [
         (group.name,)
         for group in groups_of(unit)

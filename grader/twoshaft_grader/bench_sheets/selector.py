@@ -16,13 +16,13 @@ MUST, MUST_NOT = "must be possible", "must not be possible"
 def proving(unit: Unit) -> tuple[Operation, ...]:
     """Steps of the build that prove the mechanism."""
     kinds = {"gears-go-in", "gears-held", "two-at-once", "lockout"}
-    every = unit.faults.checks if unit.faults else ()
+    every = unit.faults.checks if unit.faults_if_any else ()
     return operations_of(unit, (id for c in every if c.kind in kinds for id in c.operations))
 
 
 def movements(unit: Unit) -> list[tuple[str, str]]:
     """Movements of the proof by hand, and whether they must be possible; none without a shift."""
-    if unit.shift is None:
+    if unit.shift_if_any is None:
         return []
     shift = unit.shift
     gears = gears_of(shift)
@@ -73,7 +73,7 @@ def proof(unit: Unit) -> Table:
 def small_parts(unit: Unit) -> tuple[Block, ...]:
     """What cannot be seen or felt any more once the mechanism is closed."""
     names, rails = [], []
-    if unit.shift:
+    if unit.shift_if_any:
         names = [pin.name for pin in unit.shift.interlocks]
         rails = [body.name for body in unit.shift.passive if _is_rail(unit.shift, body.id)]
     columns = (

@@ -14,7 +14,7 @@ _DRAG_OF = {"seal": "seal", "mesh": "teeth in mesh", "other-shaft": "another sha
 
 def supports_of(unit: Unit) -> tuple[Support, ...]:
     """Shafts on their bearings that are set during the build; none without the section."""
-    every = unit.bearings.supports if unit.bearings else ()
+    every = unit.bearings.supports if unit.bearings_if_any else ()
     return tuple(one for one in every if one.trial_operation or one.final_operation)
 
 
@@ -27,7 +27,7 @@ def setting(unit: Unit) -> tuple[Operation, ...]:
 
 
 def _cord_checks(unit: Unit) -> list:
-    return [one for one in unit.faults.checks if one.kind == "cord"] if unit.faults else []
+    return [one for one in unit.faults.checks if one.kind == "cord"] if unit.faults_if_any else []
 
 
 def one_support(support: Support) -> tuple[Block, ...]:

@@ -24,7 +24,7 @@ def turning(unit: Unit) -> tuple[Operation, ...]:
 
 def counts(unit: Unit) -> tuple[Block, ...]:
     """Turns in against turns out, gear by gear."""
-    gears = unit.gear_train.gears if unit.gear_train else ()
+    gears = unit.gear_train.gears if unit.gear_train_if_any else ()
     columns = (
         Column("Gear", 1.6),
         Column("Turns of the wheels", 1.1),
@@ -91,7 +91,7 @@ def synchronisers(unit: Unit) -> tuple[Block, ...]:
     """Ring gaps and which way round rings, keys, hub and sleeve stand."""
     names = [
         f"{one.name}: ring of {gear}"
-        for one in (unit.gear_train.synchronisers if unit.gear_train else ())
+        for one in (unit.gear_train.synchronisers if unit.gear_train_if_any else ())
         for gear in one.gears
     ] or [""] * 4
     return (

@@ -91,7 +91,7 @@ def tool_register(unit: Unit) -> Table:
     measured = {term.tool for support in supports_of(unit) for term in support.stack}
     reading = [one for one in unit.operations if one.kind in ("measure", "check")]
     named = {tool for operation in reading for tool in operation.tools}
-    named |= {wrench.tool for wrench in unit.fasteners.wrenches} if unit.fasteners else set()
+    named |= {wrench.tool for wrench in unit.fasteners.wrenches} if unit.fasteners_if_any else set()
     names = {tool.name for tool in unit.tools if tool.id in named}
     names |= {f"{name[:1].upper()}{name[1:]}" for name in measured}
     columns = (

@@ -28,7 +28,7 @@ def audit_bearings(unit: Unit) -> tuple[Finding, ...]:
     from twoshaft.models.bearing import Pair
     from twoshaft.models.shim.stack import outer_closes
 
-    if unit.bearings is None:
+    if unit.bearings_if_any is None:
         return ()
     found = []
     for support in unit.bearings.supports:

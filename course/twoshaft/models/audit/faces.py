@@ -22,7 +22,7 @@ def audit_faces(unit: Unit) -> tuple[Finding, ...]:
     """
     from twoshaft.models import film as films
 
-    if unit.faces is None:
+    if unit.faces_if_any is None:
         return ()
     found = []
     known = {consumable.id for consumable in unit.consumables}

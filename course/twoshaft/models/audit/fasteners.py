@@ -25,7 +25,7 @@ def audit_fasteners(unit: Unit) -> tuple[Finding, ...]:
     from twoshaft.errors import CourseError
     from twoshaft.models import joint
 
-    if unit.fasteners is None:
+    if unit.fasteners_if_any is None:
         return ()
     found = []
     tools = {tool.id for tool in unit.tools}

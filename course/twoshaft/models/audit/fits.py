@@ -24,7 +24,7 @@ def audit_fits(unit: Unit) -> tuple[Finding, ...]:
     from twoshaft.errors import CourseError
     from twoshaft.models import fit
 
-    if unit.fits is None:
+    if unit.fits_if_any is None:
         return ()
     found = []
     audits = {
@@ -97,7 +97,7 @@ def _audit_stake(unit: Unit, entry, say) -> None:
     from twoshaft.models import fit
     from twoshaft.units.quantities import Q
 
-    groups = () if unit.fasteners is None else unit.fasteners.groups
+    groups = () if unit.fasteners_if_any is None else unit.fasteners.groups
     if entry.fastener not in {group.id for group in groups}:
         say("fastener", f"there is no fastener group {entry.fastener}", "name one of the groups")
     margin = fit.stake_margin(fit.stake_of(unit, entry.id), Q(entry.drag_nm, "N*m"))

@@ -17,8 +17,8 @@ def audit_ways(unit: Unit) -> tuple[Finding, ...]:
     -------
     tuple of Finding
     """
-    misbuilds = () if unit.faults is None else unit.faults.misbuilds
-    seals = () if unit.fits is None else unit.fits.seals
+    misbuilds = () if unit.faults_if_any is None else unit.faults.misbuilds
+    seals = () if unit.fits_if_any is None else unit.fits.seals
     known = {"misbuild": {one.id for one in misbuilds}, "seal": {one.id for one in seals}}
     return tuple(
         Finding(

@@ -27,7 +27,7 @@ def audit_faults(unit: Unit) -> tuple[Finding, ...]:
         build, checks that the unit as it should be does not pass, and checks that none of its
         misbuilds fails.
     """
-    if unit.faults is None:
+    if unit.faults_if_any is None:
         return ()
     found: list[Finding] = []
 
@@ -52,9 +52,10 @@ def audit_faults(unit: Unit) -> tuple[Finding, ...]:
 
 def _known(unit: Unit) -> dict[str, set[str]]:
     """Ids of the unit by what they name."""
-    shift, train, bearings = unit.shift, unit.gear_train, unit.bearings
-    faces = () if unit.faces is None else unit.faces.faces
-    bolts = unit.fasteners
+    shift, train = unit.shift_if_any, unit.gear_train_if_any
+    bearings = unit.bearings_if_any
+    faces = () if unit.faces_if_any is None else unit.faces.faces
+    bolts = unit.fasteners_if_any
     return {
         "tool": _ids(unit.tools),
         "operation": set(unit.operation_by_id),

@@ -68,12 +68,12 @@ def as_built(unit: Unit, misbuilds: Iterable[Misbuild]) -> AsBuilt:
     wanted = {one.id for one in misbuilds}
     changes = [c for one in unit.faults.misbuilds if one.id in wanted for c in one.changes]
     shift_ids = {change.misbuild for change in changes if isinstance(change, ShiftChange)}
-    shift = unit.shift
+    shift = unit.shift_if_any
     if shift_ids:
-        known = [one.id for one in shift.misbuilds]
+        known = [one.id for one in unit.shift.misbuilds]
         in_order = [one for one in known if one in shift_ids]
-        shift = with_misbuilds(shift, [*in_order, *sorted(shift_ids - set(known))])
-    train = unit.gear_train
+        shift = with_misbuilds(unit.shift, [*in_order, *sorted(shift_ids - set(known))])
+    train = unit.gear_train_if_any
     for change in changes:
         if isinstance(change, WheelChange):
             train = _with_wheel(train, change)

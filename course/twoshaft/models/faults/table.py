@@ -98,7 +98,7 @@ def outcome_table(unit: Unit) -> Table:
     UnitFileError
         A unit without a faults section.
     """
-    faults = unit.faults
+    faults = unit.faults_if_any
     if faults is None:
         raise UnitFileError("the unit has no faults section", mend="add 'faults' to the file")
     ids = [one.id for one in faults.misbuilds]

@@ -140,7 +140,7 @@ def _close(
 
 def _hole_clamps(built: AsBuilt, face: Face) -> tuple[tuple[str, float], ...] | None:
     """Clamp by hole, from the bolts that stand in them; None where no group of the unit does."""
-    groups = () if built.unit.fasteners is None else built.unit.fasteners.groups
+    groups = () if built.unit.fasteners_if_any is None else built.unit.fasteners.groups
     holes = [hole.id for hole in face.holes if hole.clamp_n > 0]
     for group in groups:
         if group.face == face.id:

@@ -153,7 +153,7 @@ def entry_of(unit: Unit, kind: str, identifier: str) -> Section:
     UnitFileError
         If the unit has no fits, or no such entry.
     """
-    entries = () if unit.fits is None else getattr(unit.fits, kind)
+    entries = () if unit.fits_if_any is None else getattr(unit.fits, kind)
     for entry in entries:
         if entry.id == identifier:
             return entry

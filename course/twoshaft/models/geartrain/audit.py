@@ -25,7 +25,7 @@ def audit_gear_train(unit: Unit) -> tuple[Finding, ...]:
     tuple of Finding
         Empty when nothing is wrong or the unit has no gear train.
     """
-    train = unit.gear_train
+    train = unit.gear_train_if_any
     if train is None:
         return ()
     found = []

@@ -202,7 +202,7 @@ class Fastening:
 
 @lru_cache(maxsize=128)
 def _fastening(unit: Unit, identifier: str) -> Fastening:
-    section = unit.fasteners
+    section = unit.fasteners_if_any
     if section is None or identifier not in {group.id for group in section.groups}:
         raise UnitFileError(
             f"the unit has no fastener group '{identifier}'",
@@ -237,7 +237,7 @@ def _flange_of(unit: Unit, group: FastenerGroup) -> tuple[np.ndarray, float | No
     points = np.array(group.positions_mm, dtype=float).reshape(-1, 2) * 1e-3
     width = joint = None
     if group.face is not None:
-        faces = () if unit.faces is None else unit.faces.faces
+        faces = () if unit.faces_if_any is None else unit.faces.faces
         face = next((one for one in faces if one.id == group.face), None)
         if face is None:
             raise UnitFileError(

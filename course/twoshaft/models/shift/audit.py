@@ -21,7 +21,7 @@ def audit_shift(unit: Unit) -> tuple[Finding, ...]:
     tuple of Finding
         Empty when nothing is wrong or the unit has no shift section.
     """
-    shift = unit.shift
+    shift = unit.shift_if_any
     if shift is None:
         return ()
     found = []
@@ -43,7 +43,7 @@ def audit_shift(unit: Unit) -> tuple[Finding, ...]:
         if lock.verdict != "holds":
             say(f"the lockout does not lock: {lock.earlier} goes straight into {lock.later}",
                 "check the plate, its spring and the peg", "must_block")  # fmt: skip
-    if unit.gear_train is not None:
+    if unit.gear_train_if_any is not None:
         known = {gear.id for gear in unit.gear_train.gears}
         for gear in [g for rail in shift.rails for g in (rail.low, rail.high) if g]:
             if gear not in known:

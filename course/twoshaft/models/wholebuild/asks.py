@@ -174,7 +174,7 @@ def _ways(job: Job) -> Iterator[Ask]:
 
 
 def _shims(job: Job) -> Iterator[Ask]:
-    bearings = job.unit.bearings
+    bearings = job.unit.bearings_if_any
     for support in () if bearings is None else bearings.supports:
         step = job.step_of(support.final_operation)
         if step is None:
@@ -185,7 +185,7 @@ def _shims(job: Job) -> Iterator[Ask]:
 
 
 def _joints(job: Job) -> Iterator[Ask]:
-    section = job.unit.fasteners
+    section = job.unit.fasteners_if_any
     for group in () if section is None else section.groups:
         step = job.step_of_any(group.operations)
         if step is None:
@@ -226,7 +226,7 @@ def pattern_order(job: Job, group: str, pattern: str) -> tuple[int, ...]:
 
 
 def _films(job: Job) -> Iterator[Ask]:
-    section = job.unit.faces
+    section = job.unit.faces_if_any
     for face in () if section is None else section.faces:
         step = job.step_of(face.lay_operation)
         if step is None:
@@ -240,13 +240,13 @@ def _films(job: Job) -> Iterator[Ask]:
 
 def lockout_check(job: Job) -> FinalCheck | None:
     """The check of the finished unit that proves the lockout."""
-    checks = () if job.unit.faults is None else job.unit.faults.checks
+    checks = () if job.unit.faults_if_any is None else job.unit.faults.checks
     return next((c for c in checks if c.kind == "lockout" and job.step_of_any(c.operations)), None)
 
 
 def blocks_of(job: Job) -> dict[str, MustBlock]:
     """Direct shifts that must be proven to be stopped, as ``EARLIER-LATER``."""
-    shift = job.unit.shift
+    shift = job.unit.shift_if_any
     if shift is None or lockout_check(job) is None:
         return {}
     return {f"{block.earlier}-{block.later}": block for block in shift.must_block}
@@ -281,7 +281,7 @@ def gate_plan(shift: Shift) -> dict[str, Any]:
 
 def checks_at(job: Job, step: str) -> tuple[FinalCheck, ...]:
     """Checks of the finished unit that a step makes; none where the step does not check."""
-    if job.unit.faults is None or not job.task.is_check[job.task.number[step]]:
+    if job.unit.faults_if_any is None or not job.task.is_check[job.task.number[step]]:
         return ()
     mine = set(job.members[step])
     return tuple(c for c in job.unit.faults.checks if mine & set(c.operations))

@@ -195,7 +195,7 @@ def readings(job: Job, decisions: Iterable[Decision], step: str) -> tuple[Line, 
 
 
 def _measured_at(job: Job, step: str) -> list[str]:
-    supports = () if job.unit.bearings is None else job.unit.bearings.supports
+    supports = () if job.unit.bearings_if_any is None else job.unit.bearings.supports
     return [s.id for s in supports if job.step_of(s.trial_operation) == step]
 
 

@@ -113,7 +113,11 @@ def built_so(job: Job, now: Standing) -> AsBuilt:
             one = unit.faults.misbuild_by_id(way.misbuild)
             if not any(exclude(unit, one, other) for other in wrong):
                 wrong.append(one)
-    base = AsBuilt(unit, unit.shift, unit.gear_train) if not wrong else as_built(unit, wrong)
+    base = (
+        as_built(unit, wrong)
+        if wrong
+        else AsBuilt(unit, unit.shift_if_any, unit.gear_train_if_any)
+    )
     left = {
         operation
         for step, members in job.members.items()

@@ -206,7 +206,7 @@ def _locked(job: Job, now: Standing) -> list[Fault]:
 
 
 def _final(job: Job, now: Standing) -> tuple[tuple[FinalCheck, Outcome], ...]:
-    if job.unit.faults is None:
+    if job.unit.faults_if_any is None:
         return ()
     built = built_so(job, now)
     return tuple((check, outcome_of(check, built, now)) for check in job.unit.faults.checks)

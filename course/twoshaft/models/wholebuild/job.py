@@ -98,14 +98,14 @@ class Job:
 
     def _check(self) -> None:
         unit = self.unit
-        bolts, faults = unit.fasteners, unit.faults
+        bolts, faults, rows = unit.fasteners_if_any, unit.faults_if_any, unit.bearings_if_any
         groups = _ids(bolts.groups if bolts else ())
         known = (
             ("wrench", self.wrenches or (), _ids(bolts.wrenches if bolts else ())),
-            ("support", self.lengths_mm, _ids(unit.bearings.supports if unit.bearings else ())),
+            ("support", self.lengths_mm, _ids(rows.supports if rows else ())),
             ("fastener group", (*self.found, *self.cards), groups),
             ("state of thread", self.found.values(), _ids(bolts.states if bolts else ())),
-            ("face", self.faces, _ids(unit.faces.faces if unit.faces else ())),
+            ("face", self.faces, _ids(unit.faces.faces if unit.faces_if_any else ())),
             ("misbuild", self.worn, _ids(faults.misbuilds if faults else ())),
         )
         for what, names, there in known:

@@ -103,7 +103,8 @@ def draw_cord(lot: Lot) -> dict:
         changes = tuple(
             SettingChange(kind="setting", support=one, shim_mm=mm) for one, mm in off.items() if mm
         )
-        found = pull(check, AsBuilt(unit, unit.shift, unit.gear_train, settings=changes))
+        built = AsBuilt(unit, unit.shift_if_any, unit.gear_train_if_any, settings=changes)
+        found = pull(check, built)
         near = min(abs(found.rest_n - found.low_n), abs(found.rest_n - found.high_n))
         if found.verdict == state and near >= clear and found.rest_n >= 2 * clear:
             break

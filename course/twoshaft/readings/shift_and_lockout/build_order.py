@@ -40,7 +40,7 @@ def _make_pool(unit: Unit) -> tuple[tuple[str, ...], ...]:
 
 def _stage(unit: Unit) -> str:
     """The stage in which the lockout is proven; empty if the unit has no such check."""
-    checks = unit.faults.checks if unit.faults else ()
+    checks = unit.faults.checks if unit.faults_if_any else ()
     proofs = {step for check in checks if check.kind == "lockout" for step in check.operations}
     return next((one.stage for one in unit.operations if one.id in proofs), "")
 

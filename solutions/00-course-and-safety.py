@@ -18,12 +18,11 @@ sheet = open_sheet("course-and-safety")
 given, unit = sheet.given, sheet.unit
 
 # %% tags=["reference"]
-from twoshaft.jobsheet import read_quantity
+from twoshaft.jobsheet import is_read, read_quantity
 from twoshaft.models import lifting, order
 from twoshaft.readings.course_and_safety.lifting import changes
 from twoshaft.readings.course_and_safety.safety import FOLLOWS, SLIP
 from twoshaft.readings.course_and_safety.scene import hazards_seen
-from twoshaft.rigs.written import is_read
 from twoshaft.safety import load_jobs, load_safety
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking import Slip, ref

@@ -20,9 +20,8 @@ given, unit = sheet.given, sheet.unit
 # %% tags=["reference"]
 import numpy as np
 
-from twoshaft.models import gauges, joint, shim
+from twoshaft.models import bench_tools, gauges, joint, shim
 from twoshaft.readings.measuring_and_tools.wrench import UNITS, tools_of
-from twoshaft.rigs.depth import ASIDE_MM, EDGE_MM, EYE_MM
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking import Slip, ref
 
@@ -105,7 +104,7 @@ sheet.form(
 # %% tags=["reference"]
 deep = given["depth"]
 off = Q(deep["zero_mm"], "mm")
-seen = gauges.parallax(Q(EDGE_MM, "mm"), Q(ASIDE_MM[deep["eye"]], "mm"), Q(EYE_MM, "mm"))
+seen = bench_tools.vernier_seems_moved(deep["eye"])
 aside = "You read it from the side: the lines seem shifted. Look square on."
 back = [Slip(off + Q(1, "mm"), 0.25, "The vernier's zero is short of line 0: count back, below zero.")]
 zero = ref("depth-zero", off, outcome="read-scales", tolerance=TWENTIETH / 2,

@@ -20,11 +20,9 @@ sheet = open_sheet("pressed-and-driven")
 given, unit = sheet.given, sheet.unit
 
 # %% tags=["reference"]
-from twoshaft.models import fit, order
+from twoshaft.models import bench_tools, fit, order
 from twoshaft.readings.pressed_and_driven.driver import tight_in
 from twoshaft.readings.pressed_and_driven.jobs import load_fitting_jobs
-from twoshaft.rigs.press import gauge_for
-from twoshaft.rigs.seat import depths_all_round
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking import Slip, ref
 
@@ -132,8 +130,8 @@ high = ref("press-high", (loaded * per_mpa[high_mu]).to("kN"), outcome="judge-fo
 
 # %% tags=["reference"]
 shows = fit.press_force(there, seat.pair, length, press["true_friction"])
-whole = gauge_for(shows.m_as("kN"))
-read = ref("press-read", shows, outcome="judge-force", tolerance=Q(0.75 * whole[1], "kN"), lesson=f"{where}#force-of-the-press")
+whole = bench_tools.scale_for(shows.m_as("kN"), bench_tools.PRESS_GAUGES_KN)
+read = ref("press-read", shows, outcome="judge-force", tolerance=Q(0.75 * whole.mark, "kN"), lesson=f"{where}#force-of-the-press")
 do = "stop" if read > 1.1 * high else "take-out" if read < 0.9 * low else "go-on"
 why = {"go-on": "Hold the gauge against both of your forces.", "stop": "Hold the gauge against the larger of your forces.",
        "take-out": "Hold the gauge against the smaller of your forces.",
@@ -289,10 +287,10 @@ sheet.form(
 
 # %% tags=["reference"]
 seal = given["seal"]
-depths = depths_all_round(seal["depth_mm"], seal["lean_mm"], seal["towards"])
+depths = bench_tools.seal_depths(seal["depth_mm"], seal["lean_mm"], seal["towards"])
 mean, lean = sum(depths) / len(depths), fit.tilt(depths)
 depth = ref("seal-depth", mean, outcome="seat-seal", weight=1.5, tolerance=Q(0.015, "mm"), lesson=f"{where}#seals",
-            slips=[Slip(mean + Q(5, "mm"), 0.3, "The bridge has not been taken off.")])
+            slips=[Slip(mean + Q(bench_tools.SEAL_BRIDGE_MM, "mm"), 0.3, "The bridge has not been taken off.")])
 leans = ref("seal-lean", lean, outcome="seat-seal", weight=1.5, tolerance=Q(0.025, "mm"), lesson=f"{where}#seals",
             slips=[Slip(lean / 2, 0.3, "That is from the middle to one side; the lean counts right across.")])
 

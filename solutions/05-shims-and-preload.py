@@ -20,10 +20,8 @@ given, unit = sheet.given, sheet.unit
 main = unit.bearings.support_by_id(given["stack"]["support"])
 
 # %% tags=["reference"]
-from twoshaft.models import bearing, shim
+from twoshaft.models import bearing, bench_tools, shim
 from twoshaft.models.bearing.drag import Part
-from twoshaft.rigs.cord import scale_for
-from twoshaft.rigs.shims import OFF_RIB, PLUNGERS
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking import Slip, ref
 
@@ -348,8 +346,8 @@ ref("trial-before", shown & needed, weight=3, outcome="read-end-play", lesson=f"
 
 # %% tags=["reference"]
 home = bearing.try_shim(tried, bearings, one, measured=there)
-fresh = bearing.try_shim(tried, bearings, one, measured=there, off_rib=OFF_RIB)
-away, towards = bearing.dial_readings(home.travel, Q(float(PLUNGERS[0][0]), "mm"))
+fresh = bearing.try_shim(tried, bearings, one, measured=there, off_rib=bearing.OFF_RIB)
+away, towards = bearing.dial_readings(home.travel, Q(bench_tools.PLUNGERS_MM[0], "mm"))
 dial = Q(0.012, "mm")
 end_float = ref(
     "trial-float", home.travel, weight=3, outcome="read-end-play", tolerance=dial,
@@ -477,7 +475,7 @@ force = bearing.Pair.from_support(axle, bearings).preload(Q(cord["setting_mm"], 
 what = bearing.turned(axle, bearings, force, kinds)
 rest = bearing.turned(axle, bearings, Q(0.0, "N"), kinds).torque
 seen = bearing.cord_pull(what, drum).force
-mark_n = Q(0.75 * scale_for(seen.m_as("N"))[1], "N")
+mark_n = Q(0.75 * bench_tools.scale_for(seen.m_as("N"), bench_tools.SPRING_SCALES_N).mark, "N")
 read = ref(
     "cord-pull", seen, weight=2, outcome="judge-by-cord", tolerance=mark_n, lesson=f"{where}#pull-on-a-cord",
     slips=[Slip((rest / drum).to("N"), 0.2, "You read before the rollers were home; the bearings did not rub yet.")],

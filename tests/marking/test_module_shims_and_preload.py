@@ -3,7 +3,6 @@
 import pytest
 
 from twoshaft.models import bearing, shim
-from twoshaft.rigs.shims import OFF_RIB
 from twoshaft.units.quantities import Q
 
 MODULE = "05-shims-and-preload"
@@ -104,7 +103,7 @@ def test_a_float_read_before_the_rollers_were_home(marked, unit, issued):
     support, task = support_of(unit, issued, "trial"), issued["given"]["trial"]
     lengths = {term: Q(mm, "mm") for term, mm in task["lengths"].items()}
     one = Q(task["trial_mm"], "mm")
-    fresh = bearing.try_shim(support, unit.bearings, one, measured=lengths, off_rib=OFF_RIB)
+    fresh = bearing.try_shim(support, unit.bearings, one, measured=lengths, off_rib=bearing.OFF_RIB)
     aim = sum(shim.target_interference(support)) / 2
     shim_mm = (one + fresh.travel + aim).m_as("mm")
     fields, _ = marked(

@@ -5,7 +5,7 @@ from collections import Counter
 
 import pytest
 
-from twoshaft.jobsheet import read_quantity
+from twoshaft.jobsheet import is_read, read_quantity
 from twoshaft.models import lifting
 from twoshaft.models.order import OrderTask, mark, plan_slip
 from twoshaft.readings import draw
@@ -13,7 +13,6 @@ from twoshaft.readings.course_and_safety import TASKS, figures
 from twoshaft.readings.course_and_safety.lifting import CLEAR_ABOVE, CLEAR_BELOW, changes
 from twoshaft.readings.course_and_safety.safety import FOLLOWS, RIGHT, SLIP
 from twoshaft.readings.course_and_safety.scene import hazards_seen
-from twoshaft.rigs.written import is_read
 from twoshaft.safety import load_jobs, load_safety
 from twoshaft.units.quantities import Q
 

@@ -4,8 +4,8 @@ import pytest
 
 from twoshaft.errors import CourseError, OutOfRangeError
 from twoshaft.models import gauges, joint
+from twoshaft.models.bench_tools import EDGE_MM, EYE_ASIDE_MM, EYE_MM
 from twoshaft.rigs import depth_gauge, micrometer, run_out_rig, wrench_bench
-from twoshaft.rigs.depth import ASIDE_MM, EDGE_MM, EYE_MM
 from twoshaft.rigs.micrometer import SPRINGS_MM
 from twoshaft.units.quantities import Q
 
@@ -50,7 +50,7 @@ def test_the_eye_moves_the_vernier_as_parallax_says():
     assert square == pytest.approx(23.45)
     assert "line 23 " in rig.shown["words"] and "line 9 of 20" in rig.shown["words"]
     for eye, sign in (("left", 1), ("right", -1)):
-        moved = gauges.parallax(Q(EDGE_MM, "mm"), Q(ASIDE_MM[eye], "mm"), Q(EYE_MM, "mm")).m
+        moved = gauges.parallax(Q(EDGE_MM, "mm"), Q(EYE_ASIDE_MM[eye], "mm"), Q(EYE_MM, "mm")).m
         assert set_to(rig, eye=eye)["mm"] - square == pytest.approx(moved)
         assert moved * sign > 0
     assert set_to(rig, place="plate", eye="square", rod=0)["mm"] == pytest.approx(0.1)

@@ -4,11 +4,11 @@ import pytest
 
 from twoshaft.errors import CourseError
 from twoshaft.models import fit
+from twoshaft.models.bench_tools import PRESS_GAUGES_KN, scale_for
 from twoshaft.plots.driven_section import driven_section
 from twoshaft.plots.pin_section import spring_pin_section, taper_pin_section
 from twoshaft.plots.seal_section import seal_section
 from twoshaft.rigs import press_rig, seal_seat
-from twoshaft.rigs.press import GAUGES, gauge_for
 from twoshaft.units.quantities import Q
 
 INNER, OUTER = frozenset({fit.Ring.INNER}), frozenset({fit.Ring.OUTER})
@@ -53,7 +53,8 @@ def test_in_marked_work_the_press_gives_its_gauge_only(unit):
     assert "facts" not in shown and 'd="M' in shown["section"]
     assert '<path class="tsd-good"' not in shown["section"]
     assert not any(ch.isdigit() for ch in shown["finding"])
-    assert gauge_for(0.5) == GAUGES[0] and gauge_for(1e4) == GAUGES[-1]
+    assert scale_for(0.5, PRESS_GAUGES_KN) == PRESS_GAUGES_KN[0]
+    assert scale_for(1e4, PRESS_GAUGES_KN) == PRESS_GAUGES_KN[-1]
 
 
 def test_a_seal_is_read_over_its_bridge_and_judged_by_the_model(unit):

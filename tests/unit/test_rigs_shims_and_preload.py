@@ -5,10 +5,10 @@ import pytest
 from twoshaft.errors import CourseError
 from twoshaft.models.bearing import cord_pull, dial_readings, try_shim, turned
 from twoshaft.models.bearing.pair import Pair
+from twoshaft.models.bench_tools import SPRING_SCALES_N, scale_for
 from twoshaft.models.shim import Stack
 from twoshaft.plots.bearing_section import bearing_section, beside
 from twoshaft.rigs import cord_bench, shim_bench
-from twoshaft.rigs.cord import SCALES, scale_for
 from twoshaft.rigs.pointers import dial_words, scale_words
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Arrangement, ShimPlace
@@ -97,7 +97,8 @@ def test_pointers_are_described_by_marks():
     assert "1st mark after it" in dial_words(0.505)
     assert "next figure" in dial_words(0.095)
     assert scale_words(100, 2, 10) == "Pointer on 100."
-    assert scale_for(1.0) == SCALES[0] and scale_for(9999.0) == SCALES[-1]
+    assert scale_for(1.0, SPRING_SCALES_N) == SPRING_SCALES_N[0]
+    assert scale_for(9999.0, SPRING_SCALES_N) == SPRING_SCALES_N[-1]
 
 
 def test_balls_are_always_home(unit):

@@ -3,7 +3,7 @@
 from twoshaft.jobsheet.contents import Answer, SheetData, read_sheet
 from twoshaft.jobsheet.fields import Choice, Choices, Field, Film, Number, Order
 from twoshaft.jobsheet.hand_path import HandPath
-from twoshaft.jobsheet.numbers import read_quantity, write_quantity
+from twoshaft.jobsheet.numbers import is_read, read_quantity, write_quantity
 from twoshaft.jobsheet.sheet import Sheet, open_sheet
 
 __all__ = [
@@ -17,6 +17,7 @@ __all__ = [
     "Order",
     "Sheet",
     "SheetData",
+    "is_read",
     "open_sheet",
     "read_quantity",
     "read_sheet",

@@ -148,6 +148,32 @@ def read_quantity(text: str, expected: str, kind: str = "") -> Q:
     return Q(written.value, _measure(written, wanted).pint)
 
 
+def is_read(text: str, unit: str) -> bool:
+    """Whether a figure is taken as it stands by a field that asks for a unit.
+
+    Parameters
+    ----------
+    text : str
+        What was typed.
+    unit : str
+        The unit asked for.
+
+    Returns
+    -------
+    bool
+
+    Examples
+    --------
+    >>> is_read("13 ft lb", "N·m"), is_read("13 mN", "N·m")
+    (True, False)
+    """
+    try:
+        read_quantity(text, unit)
+    except AnswerError:
+        return False
+    return True
+
+
 def write_quantity(value: float, unit: str, kind: str = "") -> str:
     """Write a number and unit so that :func:`read_quantity` reads the very same number.
 

@@ -1,104 +1,19 @@
-"""Figures from the real bench and the maker's manual, put in the place of drawn ones.
-
-A module declares in its ``BENCH`` which figures of which task can be replaced. What follows from
-them (rows of a table, options, doubts) is worked out again by the same models as in the draw.
-"""
+"""Figures from the real bench and the maker's manual, put in the place of drawn ones."""
 
 from __future__ import annotations
 
 import copy
-import math
-from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass
-from typing import Any, Literal
+from collections.abc import Mapping
+from typing import Any
 
 from twoshaft.errors import CourseError
+from twoshaft.readings.issue import MODULES
+from twoshaft.readings.own_figure import BenchTask, Figure
 from twoshaft.units.unit import Unit
-
-Kind = Literal["reading", "manual limit"]
-
-
-@dataclass(frozen=True)
-class Figure:
-    """A given figure that can be replaced.
-
-    Attributes
-    ----------
-    name : str
-        Within its task: small letters, figures, hyphens.
-    path : tuple of str or int
-        Where it stands in the task's given.
-    prompt : str
-        What it is, in plain words.
-    unit : str
-        Unit in which it stands there; empty for a count.
-    low, high : float
-        Plausible range, both ends included.
-    kind : {"reading", "manual limit"}
-    whole : bool
-        Whether only whole numbers make sense.
-    options : tuple of (str, str)
-        Keys and words of what is chosen instead of typed, as the state of a thread; the key is
-        put in. Empty for a number.
-    """
-
-    name: str
-    path: tuple[str | int, ...]
-    prompt: str
-    unit: str
-    low: float = 0.0
-    high: float = 0.0
-    kind: Kind = "reading"
-    whole: bool = False
-    options: tuple[tuple[str, str], ...] = ()
-
-    @classmethod
-    def chosen(
-        cls, name: str, path: tuple[str | int, ...], prompt: str, options: Iterable[Sequence[str]]
-    ) -> Figure:
-        """What is chosen from (key, words) pairs."""
-        pairs = tuple((str(key), str(words)) for key, words in options)
-        return cls(name, path, prompt, "", options=pairs)
-
-    def fault(self, value: float | str) -> str:
-        """Say what is wrong with a value; empty if it is plausible."""
-        if self.options:
-            known = value in dict(self.options)
-            return "" if known else f"“{self.prompt}” is chosen from the list"
-        if not isinstance(value, int | float):
-            return f"“{self.prompt}” is a number"
-        if not math.isfinite(value) or not self.low <= value <= self.high:
-            unit = f" {self.unit}" if self.unit else ""
-            return f"“{self.prompt}” is plausible from {self.low:g} to {self.high:g}{unit}"
-        if self.whole and value != round(value):
-            return f"“{self.prompt}” is a whole number"
-        return ""
-
-
-@dataclass(frozen=True)
-class BenchTask:
-    """How one task takes figures of one's own.
-
-    Attributes
-    ----------
-    figures : callable
-        From the unit and the task's given to its figures, in the order asked.
-    renew : callable
-        From the unit and the given with the figures put in to the given with all that follows
-        from them. Raises CourseError when nothing can be decided on them.
-    also : tuple of str
-        Other tasks of the sheet that go on with the same figures.
-    """
-
-    figures: Callable[[Unit, Mapping[str, Any]], tuple[Figure, ...]]
-    renew: Callable[[Unit, dict[str, Any]], dict[str, Any]]
-    also: tuple[str, ...] = ()
 
 
 def bench_tasks(module: str) -> dict[str, BenchTask]:
     """The tasks of a module that take figures of one's own, by name."""
-    from twoshaft.readings.issue import MODULES
-
     return getattr(MODULES.get(module), "BENCH", {})
 
 

@@ -9,7 +9,7 @@ from typing import Any
 from twoshaft.errors import CourseError
 from twoshaft.models.fit import Stake, stake_hold
 from twoshaft.readings.keyed import Stream
-from twoshaft.readings.own_bench import BenchTask, Figure
+from twoshaft.readings.own_figure import BenchTask, Figure
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 

@@ -9,23 +9,17 @@ import traitlets
 
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet.screen import Screen, script, styles
-from twoshaft.models.bearing import Pair, Pull, cord_pull, try_shim, turned
+from twoshaft.models.bearing import OFF_RIB, Pair, Pull, cord_pull, try_shim, turned
+from twoshaft.models.bench_tools import SPRING_SCALES_N, scale_for
 from twoshaft.models.shim import Stack
 from twoshaft.rigs.pointers import scale_words
-from twoshaft.rigs.shims import OFF_RIB, amount
+from twoshaft.rigs.shims import amount
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 
 RIGS = "twoshaft.rigs"
-SCALES = [(20.0, 0.2, 10), (50.0, 0.5, 10), (100.0, 1.0, 10), (200.0, 2.0, 10), (500.0, 5.0, 10)]
-"""Spring scales in the drawer: full scale [N], one mark [N], marks from figure to figure."""
 KINDS = {"seal": "the seals", "mesh": "the meshing gears", "other-shaft": "the other shaft"}
 HIGHEST_MM = 0.16
-
-
-def scale_for(pull_n: float) -> tuple[float, float, int]:
-    """The smallest spring scale that a pull leaves some room on."""
-    return next((scale for scale in SCALES if pull_n <= 0.9 * scale[0]), SCALES[-1])
 
 
 class CordBench(Screen):
@@ -108,14 +102,14 @@ class CordBench(Screen):
         force = float(pull.force.m_as("N"))
         # The scale that is taken from the drawer is the one for seated rollers.
         full = self.pull(preload, radius, kinds)
-        top, mark, per_figure = scale_for(full.force.m_as("N"))
-        words = scale_words(min(force, top), mark, per_figure)
+        scale = scale_for(full.force.m_as("N"), SPRING_SCALES_N)
+        words = scale_words(min(force, scale.top), scale.mark, scale.per_figure)
         shown = {
             "turn": turn,
             "state": state,
             "pull": round(force, 3),
-            "pullWords": words if force <= top else "The pointer stands at its stop.",
-            "scale": {"top": top, "mark": mark, "perFigure": per_figure},
+            "pullWords": words if force <= scale.top else "The pointer stands at its stop.",
+            "scale": {"top": scale.top, "mark": scale.mark, "perFigure": scale.per_figure},
             "what": pull.turned.name,
             "finding": f"The cord turns {pull.turned.name}. {_turns(state['turns'])}",
             "words": [],

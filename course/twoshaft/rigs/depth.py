@@ -4,16 +4,14 @@ from __future__ import annotations
 
 from typing import Any
 
-from twoshaft.models.gauges import Vernier, parallax
+from twoshaft.models.bench_tools import vernier_seems_moved
+from twoshaft.models.gauges import Vernier
 from twoshaft.models.validity import in_range
 from twoshaft.rigs.instrument import Instrument, instrument_script, one_of, within
 from twoshaft.units.quantities import Q
 
 PLACES = [["plate", "on the surface plate"], ["hole", "over the depth to be measured"]]
 EYES = [["left", "from the left"], ["square", "square on"], ["right", "from the right"]]
-ASIDE_MM = {"left": -130.0, "square": 0.0, "right": 130.0}
-EYE_MM, EDGE_MM = 260.0, 0.3
-"""Eye to scale, and thickness of the vernier's edge above the main scale; usual sizes, invented."""
 TOP_MM = 60.0
 
 
@@ -61,7 +59,7 @@ class DepthGauge(Instrument):
         rests = rod >= depth - 1e-9
         true = min(rod, depth) + self.zero_mm
         eye = one_of(state, "eye", EYES)
-        moved = parallax(Q(EDGE_MM, "mm"), Q(ASIDE_MM[eye], "mm"), Q(EYE_MM, "mm")).m_as("mm")
+        moved = vernier_seems_moved(eye).m_as("mm")
         passed, line = self.vernier.marks(Q(true + moved, "mm"))
         return {
             "mm": round(true + moved, 4),

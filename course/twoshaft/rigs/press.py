@@ -6,6 +6,7 @@ from typing import Any
 
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet.screen import styles
+from twoshaft.models.bench_tools import PRESS_GAUGES_KN, scale_for
 from twoshaft.models.fit import (
     BEARING_LIMIT_C,
     BOTH,
@@ -25,24 +26,10 @@ from twoshaft.units.quantities import Q
 from twoshaft.units.sections.fits import DriveOn
 from twoshaft.units.unit import Unit
 
-GAUGES = (
-    (1.0, 0.02, 5),
-    (2.0, 0.05, 4),
-    (5.0, 0.1, 5),
-    (10.0, 0.2, 5),
-    (20.0, 0.5, 4),
-    (50.0, 1.0, 5),
-)
-"""Gauges of the press: full scale [kN], one mark [kN], marks from figure to figure."""
 DRIVERS = [["outer", "the outer ring"], ["inner", "the inner ring"], ["both", "both rings"]]
 SEATS = [["oiled", "oiled"], ["dry", "dry"]]
 HOTTEST_C = 200
 RINGS = {"outer": frozenset([Ring.OUTER]), "inner": frozenset([Ring.INNER]), "both": BOTH}
-
-
-def gauge_for(force_kn: float) -> tuple[float, float, int]:
-    """The smallest gauge that a force leaves some room on."""
-    return next((gauge for gauge in GAUGES if force_kn <= 0.9 * gauge[0]), GAUGES[-1])
 
 
 def tight_ring(pressed: Pressed) -> frozenset[Ring]:
@@ -120,15 +107,15 @@ class PressRig(Instrument):
         left = grip - growth(size, expansion, Q(warmth - ROOM_C, "delta_degC")).m_as("um")
         force = self._force(pressed, max(left, 0.0), friction, travel)
         whole = self._force(pressed, max(grip, 0.0), friction, 100)
-        gauge = gauge_for(whole)
+        gauge = scale_for(whole, PRESS_GAUGES_KN)
         tight = tight_ring(pressed) if left > 0 else frozenset()
         shown = {
             "section": self._section(pressed, driven, tight),
             "drives": self._has_rings(pressed),
-            "gauge": list(gauge),
+            "gauge": [gauge.top, gauge.mark, gauge.per_figure],
             "force": round(force, 4),
-            "words": f"Gauge of the press, one mark is {gauge[1]:g} kN. "
-            + scale_words(force, gauge[1], gauge[2]),
+            "words": f"Gauge of the press, one mark is {gauge.mark:g} kN. "
+            + scale_words(force, gauge.mark, gauge.per_figure),
             "finding": _how_far(travel),
         }
         if not self.readings_only:

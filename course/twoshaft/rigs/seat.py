@@ -6,7 +6,8 @@ from typing import Any
 
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet.screen import styles
-from twoshaft.models.fit import SealFitted, Side, seal_faults, seal_of, seal_readings
+from twoshaft.models.bench_tools import SEAL_BRIDGE_MM, seal_depths
+from twoshaft.models.fit import SealFitted, Side, seal_faults, seal_of
 from twoshaft.plots.seal_section import placed, seal_section
 from twoshaft.rigs.instrument import RIGS, Instrument, instrument_script, one_of, within
 from twoshaft.rigs.pointers import dial_words
@@ -19,8 +20,6 @@ SIDES = [["oil", "the oil"], ["air", "the air"]]
 GREASE = [["yes", "greased"], ["no", "dry"]]
 SLEEVE = [["yes", "over a sleeve"], ["no", "over the bare splines"]]
 LEAST_MM, MOST_MM, MOST_LEAN_MM = -2.0, 8.0, 1.2
-BRIDGE_MM = 5.0
-"""Thickness of the bridge that the depth gauge stands on; invented."""
 
 
 class SealSeat(Instrument):
@@ -54,7 +53,7 @@ class SealSeat(Instrument):
                 "most": MOST_MM,
                 "mostLean": MOST_LEAN_MM,
                 "readingsOnly": fitted is not None,
-                "bridge": BRIDGE_MM,
+                "bridge": SEAL_BRIDGE_MM,
                 "rule": f"Depth {low:g} to {high:g} mm, "
                 f"lean at most {1e3 * self.rule.tilt_m:g} mm, "
                 f"lip towards the {self.rule.lip_towards}.",
@@ -79,14 +78,14 @@ class SealSeat(Instrument):
             lip = one_of(state, "lip", SIDES)
             depth = within(state, "depth", LEAST_MM, MOST_MM)
             lean, towards = within(state, "lean", 0, MOST_LEAN_MM), 0
-        depths = depths_all_round(depth, lean, towards)
-        reading = BRIDGE_MM + depths[place].m_as("mm")
+        depths = seal_depths(depth, lean, towards)
+        reading = SEAL_BRIDGE_MM + depths[place].m_as("mm")
         shown = {
             "section": seal_section(Side(lip)).svg,
             "placed": placed(depth, lean if self.fitted is None else 0.0),
             "dial": round(reading, 3),
             "words": f"At {PLACES[place][1]}. {dial_words(reading)}",
-            "finding": f"Reading at {PLACES[place][1]}, over the bridge of {BRIDGE_MM:g} mm. "
+            "finding": f"Reading at {PLACES[place][1]}, over the bridge of {SEAL_BRIDGE_MM:g} mm. "
             "Take the bridge off the reading.",
         }
         if self.fitted is None:
@@ -110,12 +109,6 @@ class SealSeat(Instrument):
     def plain_copy(self) -> str:
         """The section and the words as HTML."""
         return f"{self.shown['section']}<p>{self.about['rule']}</p>{super().plain_copy()}"
-
-
-def depths_all_round(depth_mm: float, lean_mm: float, towards: int) -> tuple[Q, ...]:
-    """The depths at the places of the gauge [mm]; ``towards`` is the deepest place."""
-    turn = 2 * 3.141592653589793 * towards / len(PLACES)
-    return seal_readings(Q(depth_mm, "mm"), Q(lean_mm, "mm"), len(PLACES), turn)
 
 
 def seal_seat(unit: Unit, seal: str, *, fitted: dict[str, Any] | None = None) -> SealSeat:

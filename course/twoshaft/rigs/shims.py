@@ -9,7 +9,8 @@ import traitlets
 
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet.screen import Screen, script, styles
-from twoshaft.models.bearing import Trial, dial_readings, try_shim
+from twoshaft.models.bearing import OFF_RIB, Trial, dial_readings, try_shim
+from twoshaft.models.bench_tools import PLUNGERS_MM
 from twoshaft.models.shim import target_interference
 from twoshaft.plots.bearing_section import bearing_section
 from twoshaft.rigs.pointers import dial_words
@@ -18,12 +19,9 @@ from twoshaft.units.sections.bearings import TaperBearing
 from twoshaft.units.unit import Unit
 
 RIGS = "twoshaft.rigs"
-OFF_RIB = Q(0.25, "mm")
-"""How far rollers stand off their rib after a ring was moved; invented."""
 PLUNGERS = [
-    ["0.02", "just touching"],
-    ["0.50", "half a turn"],
-    ["1.00", "one turn"],
+    [f"{mm:.2f}", words]
+    for mm, words in zip(PLUNGERS_MM, ("just touching", "half a turn", "one turn"), strict=True)
 ]
 """How far the plunger is pressed in [mm], in words."""
 SEATED_UM = 2.0

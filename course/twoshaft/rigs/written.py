@@ -9,32 +9,6 @@ from twoshaft.jobsheet.numbers import read_quantity, say_quantity
 from twoshaft.plots.tables import GivenTable, given_table
 
 
-def is_read(text: str, unit: str) -> bool:
-    """Whether a figure is taken as it stands by a field that asks for a unit.
-
-    Parameters
-    ----------
-    text : str
-        What was typed.
-    unit : str
-        The unit asked for.
-
-    Returns
-    -------
-    bool
-
-    Examples
-    --------
-    >>> is_read("13 ft lb", "N·m"), is_read("13 mN", "N·m")
-    (True, False)
-    """
-    try:
-        read_quantity(text, unit)
-    except AnswerError:
-        return False
-    return True
-
-
 def reading_table(title: str, written: Iterable[tuple[str, str]]) -> GivenTable:
     """A table of figures as people write them, and what becomes of each.
 

@@ -26,10 +26,11 @@ from twoshaft.models.bearing.life import (
     required_rating,
 )
 from twoshaft.models.bearing.pair import Pair
-from twoshaft.models.bearing.seating import unseated
+from twoshaft.models.bearing.seating import OFF_RIB, unseated
 from twoshaft.models.bearing.trial import Trial, dial_readings, try_shim
 
 __all__ = [
+    "OFF_RIB",
     "Balls",
     "Change",
     "LifeCurve",

@@ -20,6 +20,8 @@ from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 
 _SEATING = "common practice, no source"
+OFF_RIB = Q(0.25, "mm")
+"""How far rollers stand off their rib on the course's bench after a ring was moved; invented."""
 
 
 @dataclass(frozen=True)

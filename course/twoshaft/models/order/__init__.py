@@ -13,7 +13,7 @@ from twoshaft.models.order.count import (
     random_order,
 )
 from twoshaft.models.order.hands import Hands, needs_directly, with_many_hands
-from twoshaft.models.order.mark import chance_r0, mark, share, starting_order
+from twoshaft.models.order.mark import chance_r0, mark, share, starting_order, zero_mark_slip
 from twoshaft.models.order.model import model_order, sensible_order
 from twoshaft.models.order.ready import Consequence, consequences, ready_steps, why_not
 from twoshaft.models.order.replay import Event, Replay, replay
@@ -62,4 +62,5 @@ __all__ = [
     "why_not",
     "window",
     "with_many_hands",
+    "zero_mark_slip",
 ]

@@ -10,13 +10,10 @@ import math
 import random
 from collections import Counter
 from collections.abc import Iterable
-from typing import TYPE_CHECKING
 
 from twoshaft.errors import UnitFileError
 from twoshaft.models.order.slip import plan_slip, slip_size
-
-if TYPE_CHECKING:  # a task knows its r0, so it stands above this module
-    from twoshaft.models.order.task import OrderTask
+from twoshaft.models.order.task import OrderTask
 
 CHANCE = 0.05
 """What a random order may earn on average."""
@@ -139,7 +136,7 @@ def mark(task: OrderTask, sequence: Iterable[str], *, start: Iterable[str] | Non
 
 def share(task: OrderTask, slip: float) -> float:
     """The mark for a slip of a given size."""
-    return max(0.0, 1.0 - slip / task.r0)
+    return max(0.0, 1.0 - slip / zero_mark_slip(task))
 
 
 def starting_order(task: OrderTask, stream) -> tuple[str, ...]:

@@ -11,13 +11,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import combinations
-from typing import TYPE_CHECKING
 
 from twoshaft.models.order.cover import broken_masks, lightest_cover, smallest_cover_size
 from twoshaft.models.order.masks import bits, with_pairs
-
-if TYPE_CHECKING:  # a task knows its r0, so it stands above this module
-    from twoshaft.models.order.task import Block, OrderTask, Reason
+from twoshaft.models.order.task import Block, OrderTask, Reason
 
 
 @dataclass(frozen=True)

@@ -13,7 +13,6 @@ from functools import cached_property
 from itertools import product
 
 from twoshaft.errors import UnitFileError
-from twoshaft.models.order.mark import zero_mark_slip
 from twoshaft.models.order.masks import bits, closure, with_pairs
 from twoshaft.units.sections.order import Hold, OperationKind, RuleKind
 from twoshaft.units.unit import Unit
@@ -296,11 +295,6 @@ class OrderTask:
             tuple((choice.step, choice.options) for choice in self.choices),
             tuple(block.mask for block in self.blocks),
         )
-
-    @property
-    def r0(self) -> float:
-        """The slip at which the mark reaches nothing; see :func:`~.mark.zero_mark_slip`."""
-        return zero_mark_slip(self)
 
     def starting_from(self, start: Iterable[str]) -> OrderTask:
         """The same task with another order shown at first, as step ids or [id, name] pairs."""

@@ -37,8 +37,6 @@ from twoshaft.models.wholebuild.decisions import (
     TakeOut,
     built,
     decisions_from,
-    right_decisions,
-    right_values,
     values_of,
 )
 from twoshaft.models.wholebuild.faults import Fault
@@ -46,6 +44,7 @@ from twoshaft.models.wholebuild.films import FilmResult
 from twoshaft.models.wholebuild.job import Job
 from twoshaft.models.wholebuild.joints import JointResult
 from twoshaft.models.wholebuild.record import build_record
+from twoshaft.models.wholebuild.right_build import right_decisions, right_values
 from twoshaft.models.wholebuild.settings import ShimResult
 
 __all__ = [

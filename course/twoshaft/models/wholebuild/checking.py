@@ -21,11 +21,12 @@ from twoshaft.models.wholebuild.asks import (
     way_words,
     ways_of,
 )
-from twoshaft.models.wholebuild.decisions import Decision, Do, filled, walk
+from twoshaft.models.wholebuild.decisions import Decision, Do, walk
 from twoshaft.models.wholebuild.faults import Fault, sentence
 from twoshaft.models.wholebuild.films import FilmResult, judge_film
 from twoshaft.models.wholebuild.job import Job
 from twoshaft.models.wholebuild.joints import JointResult, judge_joint
+from twoshaft.models.wholebuild.right import filled
 from twoshaft.models.wholebuild.settings import ShimResult, judge_shim, shim_change_mm
 from twoshaft.units.sections.faults import BoltChange, FinalCheck, Misbuild, SettingChange
 from twoshaft.units.sections.order import WrongWay

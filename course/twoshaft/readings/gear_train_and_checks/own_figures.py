@@ -10,7 +10,7 @@ from twoshaft.errors import CourseError
 from twoshaft.models.geartrain import gap_says, right_washers, speed_drive_turns, with_wheel
 from twoshaft.readings.gear_train_and_checks.paths import reverse_meshes
 from twoshaft.readings.gear_train_and_checks.road import WIDEST
-from twoshaft.readings.own_bench import BenchTask, Figure
+from twoshaft.readings.own_figure import BenchTask, Figure
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.geartrain import GearTrain
 from twoshaft.units.unit import Unit

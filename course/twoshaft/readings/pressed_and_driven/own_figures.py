@@ -7,7 +7,7 @@ from typing import Any
 
 from twoshaft.errors import CourseError
 from twoshaft.models.fit import Pressed, press_force, pressure, warm_to_assemble
-from twoshaft.readings.own_bench import BenchTask, Figure
+from twoshaft.readings.own_figure import BenchTask, Figure
 from twoshaft.readings.staked import BENCH_STAKE
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit

@@ -9,7 +9,7 @@ from scipy.optimize import brentq
 
 from twoshaft.errors import CourseError
 from twoshaft.models.bearing import Pair, cord_pull, turned
-from twoshaft.readings.own_bench import BenchTask, Figure
+from twoshaft.readings.own_figure import BenchTask, Figure
 from twoshaft.readings.shims_and_preload.lot import measured, verdicts, window_of
 from twoshaft.readings.shims_and_preload.stack import TABLE_MM, shims_near
 from twoshaft.units.quantities import Q

@@ -23,7 +23,7 @@ from twoshaft.models.joint import (
     torque_at_bolt,
 )
 from twoshaft.models.joint.blind import BlindHole
-from twoshaft.readings.own_bench import BenchTask, Figure
+from twoshaft.readings.own_figure import BenchTask, Figure
 from twoshaft.readings.staked import BENCH_STAKE
 from twoshaft.readings.threaded_joints.card import YIELD_GUARD
 from twoshaft.units.quantities import Q

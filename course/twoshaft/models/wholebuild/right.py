@@ -1,0 +1,93 @@
+"""The right choice at each step, by the models; a check's verdict is in `right_build`."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from typing import Any
+
+from twoshaft.models import joint, shim
+from twoshaft.models.shift.handtest import lockout_moves
+from twoshaft.models.wholebuild.asks import (
+    MOST_ROUNDS,
+    PATTERNS,
+    Ask,
+    asks_of,
+    blocks_of,
+    every_ask,
+    pattern_order,
+    ways_of,
+)
+from twoshaft.models.wholebuild.decisions import Do
+from twoshaft.models.wholebuild.job import Job
+
+
+@lru_cache(maxsize=2048)
+def right_choice(job: Job, ask: Ask) -> dict[str, Any]:
+    """A right choice, by field name; not to be changed.
+
+    Parameters
+    ----------
+    job : Job
+    ask : Ask
+        Of any kind but ``check``: what a check shows hangs on the whole build.
+    """
+    return {
+        "way": _right_way,
+        "shim": _right_shim,
+        "joint": _right_joint,
+        "film": _right_film,
+        "proof": _right_proof,
+    }[ask.kind](job, ask)
+
+
+def _right_way(job: Job, ask: Ask) -> dict[str, Any]:
+    return {ask.id: next(key for key, way in ways_of(job, ask.about).items() if way is None)}
+
+
+def _right_shim(job: Job, ask: Ask) -> dict[str, Any]:
+    support = job.support(ask.about)
+    return {ask.id: shim.choose_for(support, job.unit.bearings, job.measured(support.id)).total}
+
+
+def _right_joint(job: Job, ask: Ask) -> dict[str, Any]:
+    bolts = joint.Fastening.of(job.unit, ask.about)
+    id = ask.about
+    values = {
+        f"state-{id}": bolts.group.state,
+        f"tool-{id}": bolts.group.wrench,
+        f"torque-{id}": bolts.wrench.nearest_setting(bolts.setting),
+    }
+    if bolts.group.flange is None:
+        return values
+    fewest = {
+        pattern: joint.rounds_needed(
+            bolts.face(), pattern_order(job, id, pattern), bolts.bounds().typical,
+            bolts.group.spread, MOST_ROUNDS,
+        )
+        for pattern in PATTERNS
+    }  # fmt: skip
+    good = {pattern: rounds for pattern, rounds in fewest.items() if rounds is not None}
+    if not good:
+        return values
+    pattern = min(good, key=lambda one: (good[one], one != "crosswise"))
+    return values | {f"pattern-{id}": pattern, f"rounds-{id}": str(good[pattern])}
+
+
+def _right_film(job: Job, ask: Ask) -> dict[str, Any]:
+    passes = job.work(ask.about).good_passes()
+    return {} if passes is None else {ask.id: passes}
+
+
+def _right_proof(job: Job, ask: Ask) -> dict[str, Any]:
+    block = blocks_of(job)[ask.about]
+    return {ask.id: lockout_moves(job.unit.shift, block.earlier, block.later)}
+
+
+def filled(job: Job, doing: Do) -> dict[str, Any]:
+    """The choices of a doing, with what the job does not leave to the builder done rightly."""
+    asked = {ask.id for ask in asks_of(job)}
+    given: dict[str, Any] = {}
+    for ask in every_ask(job):
+        if ask.step == doing.step and ask.id not in asked and ask.kind != "check":
+            given |= right_choice(job, ask)
+    return given | {name: value for name, value in doing.choices.items() if value is not None}

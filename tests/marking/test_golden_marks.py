@@ -18,7 +18,7 @@ KEPT = sheets.kept()
 
 @pytest.mark.slow
 @pytest.mark.parametrize(
-    "key", sheets.keys(EVERY_DAY), ids=lambda key: f"{key.module}-{key.unit}-{key.learner}"
+    "key", list(sheets.keys(EVERY_DAY)), ids=lambda key: f"{key.module}-{key.unit}-{key.learner}"
 )
 def test_marks_are_what_they_were(key):
     assert sheets.line(key) == KEPT[key.module, key.unit, key.learner]

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections import Counter, defaultdict
 from collections.abc import Iterator
 from difflib import get_close_matches
+from typing import Any
 
 from twoshaft.units.findings import Finding
 from twoshaft.units.sections.order import OperationKind, RuleKind
@@ -169,25 +170,25 @@ def part_lives(unit: Unit) -> Iterator[Finding]:
                 ends_up_in.add(part)
             if operation.kind is OperationKind.REMOVE:
                 comes_out[part] += 1
-    for part in unit.parts:
-        places = goes_in[part.id]
-        if part.id not in ends_up_in and not part.in_place:
+    for entry in unit.parts:
+        places = goes_in[entry.id]
+        if entry.id not in ends_up_in and not entry.in_place:
             yield Finding(
-                unit.where("parts", part.id),
-                f"the part '{part.id}' is never fitted",
+                unit.where("parts", entry.id),
+                f"the part '{entry.id}' is never fitted",
                 "name it in an operation of kind fit, say 'in place: true', or remove it",
             )
-        elif len(places) > 1 and part.single_use:
+        elif len(places) > 1 and entry.single_use:
             yield Finding(
-                unit.where("operations", places[1], "parts", part.id),
-                f"'{part.id}' can be used only once but goes in twice, "
+                unit.where("operations", places[1], "parts", entry.id),
+                f"'{entry.id}' can be used only once but goes in twice, "
                 f"in '{places[0]}' and in '{places[1]}'",
                 "make the trial with another part of its own id, or drop one of the two",
             )
-        elif len(places) - comes_out[part.id] > 1:
+        elif len(places) - comes_out[entry.id] > 1:
             yield Finding(
-                unit.where("operations", places[1], "parts", part.id),
-                f"'{part.id}' goes in in '{places[0]}' and again in '{places[1]}', "
+                unit.where("operations", places[1], "parts", entry.id),
+                f"'{entry.id}' goes in in '{places[0]}' and again in '{places[1]}', "
                 "and is not taken out in between",
                 "add the operation of kind remove, or drop one of the two",
             )
@@ -311,11 +312,11 @@ def clocks(unit: Unit) -> Iterator[Finding]:
     if not unit.clocks:
         return
     steps = step_of(unit)
-    minutes: Counter[str] = Counter()
+    minutes: dict[str, float] = defaultdict(float)
     for operation in unit.operations:
         minutes[steps[operation.id]] += operation.minutes_do
     bonds = [bond for bond in certain_bonds(unit) if bond.section != "clocks"]
-    graph = nx.DiGraph((bond.earlier, bond.later) for bond in bonds)
+    graph: nx.DiGraph[Any] = nx.DiGraph((bond.earlier, bond.later) for bond in bonds)
     graph.add_nodes_from(steps.values())
     for clock in unit.clocks:
         start, end = steps[clock.starts], steps[clock.ends]

@@ -42,9 +42,9 @@ def conflicts(unit: Unit) -> Iterator[Finding]:
         )
 
 
-def _graph(bonds: Iterable[Bond]) -> nx.DiGraph:
+def _graph(bonds: Iterable[Bond]) -> nx.DiGraph[str]:
     """Steps joined by bonds; of several bonds between two steps the first is kept."""
-    graph = nx.DiGraph()
+    graph: nx.DiGraph[str] = nx.DiGraph()
     for bond in bonds:
         if not graph.has_edge(bond.earlier, bond.later):
             graph.add_edge(bond.earlier, bond.later, bond=bond)

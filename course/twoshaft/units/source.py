@@ -48,14 +48,12 @@ class Node:
         node = self
         yield node
         for step in place:
-            if (isinstance(node.value, dict) and step in node.value) or (
-                isinstance(node.value, list)
-                and isinstance(step, int)
-                and 0 <= step < len(node.value)
-            ):
-                node = node.value[step]
-            else:
+            inside = node.value
+            if isinstance(inside, list) and isinstance(step, int):
+                inside = dict(enumerate(inside))
+            if not isinstance(inside, dict) or step not in inside:
                 return
+            node = inside[step]
             yield node
 
     def identifier(self) -> str | None:
@@ -128,10 +126,10 @@ def parse_nodes(text: str, name: str) -> Node:
             f"the YAML cannot be read here ({problem})", where=f"{name}{line}", mend=mend
         ) from None
     except YAMLError as trouble:
-        line = text.count("\n", 0, getattr(trouble, "position", 0) or 0) + 1
+        number = text.count("\n", 0, getattr(trouble, "position", 0) or 0) + 1
         raise UnitFileError(
             "the file holds a character that YAML does not allow",
-            where=f"{name}, line {line}",
+            where=f"{name}, line {number}",
             mend="delete it or type it again",
         ) from None
     except RecursionError:

@@ -13,6 +13,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 
@@ -202,7 +203,7 @@ def _common(angle, a_low, a_high, count, low, high, diameter, bore, outside, sta
 
 def elements(bearing: TaperBearing | BallBearing) -> Rollers | Balls:
     """Give the spring of a bearing of the unit file."""
-    shared = {
+    shared: dict[str, Any] = {
         "angle": Q(bearing.contact_angle_deg, "deg"),
         "bore": Q(bearing.bore_mm, "mm"),
         "outside": Q(bearing.outside_mm, "mm"),

@@ -16,6 +16,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from functools import cache
+from typing import Any
 
 import numpy as np
 
@@ -273,7 +274,7 @@ def _power(power: float) -> float:
 
 
 @cache
-def _shares(kind: type) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+def _shares(kind: Any) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Sjoevall's radial and axial integrals and the mean load, over the zones, shape (400,)."""
     load_power, mean_power = 1 / kind.power, _MEAN_POWER[kind]
     edge = np.where(_ZONES < 1, np.arccos(1 - 2 * np.minimum(_ZONES, 1.0)), np.pi)

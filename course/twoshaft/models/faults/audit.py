@@ -56,6 +56,7 @@ def _known(unit: Unit) -> dict[str, set[str]]:
     bearings = unit.bearings_if_any
     faces = () if unit.faces_if_any is None else unit.faces.faces
     bolts = unit.fasteners_if_any
+    groups = bolts.groups if bolts else ()
     return {
         "tool": _ids(unit.tools),
         "operation": set(unit.operation_by_id),
@@ -64,11 +65,11 @@ def _known(unit: Unit) -> dict[str, set[str]]:
         "speed drive": {"here"} if train and train.speed_drive else set(),
         "shift misbuild": _ids(shift.misbuilds) if shift else set(),
         "support": _ids(bearings.supports) if bearings else set(),
-        "fastener group": _ids(bolts.groups) if bolts else set(),
+        "fastener group": _ids(groups),
         "state of thread": _ids(bolts.states) if bolts else set(),
         "face": _ids(faces),
         "segment": {f"{face.id} {segment.id}" for face in faces for segment in face.segments},
-        "piece": {f"{g.id} {n + 1}" for g in bolts.groups for n in range(g.count)} if bolts else (),
+        "piece": {f"{g.id} {n + 1}" for g in groups for n in range(g.count)},
         "mesh": _ids(train.meshes) if train else set(),
         "synchroniser": _ids(train.synchronisers) if train else set(),
         "gear": {f"{s.id} {g}" for s in train.synchronisers for g in s.gears} if train else set(),

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from typing import TypeVar
 
+from twoshaft.errors import UnitFileError
 from twoshaft.models.shift import with_misbuilds
 from twoshaft.units.sections.faults import (
     BoltChange,
@@ -28,6 +30,9 @@ Touched = frozenset[str]
 PARTS = ("shift", "setting", "joint", "train", "order")
 
 
+C = TypeVar("C")
+
+
 @dataclass(frozen=True)
 class AsBuilt:
     """A unit as it was built.
@@ -36,9 +41,9 @@ class AsBuilt:
     ----------
     unit : Unit
         As it should be.
-    shift : Shift or None
+    shift_if_any : Shift or None
         The mechanism with its misbuilds.
-    train : GearTrain or None
+    train_if_any : GearTrain or None
         With the wheels that were fitted.
     settings, bolts, films, hubs : tuple
         Changes of bearing pairs, bolts, films and synchronisers.
@@ -47,13 +52,23 @@ class AsBuilt:
     """
 
     unit: Unit
-    shift: Shift | None
-    train: GearTrain | None
+    shift_if_any: Shift | None
+    train_if_any: GearTrain | None
     settings: tuple[SettingChange, ...] = ()
     bolts: tuple[BoltChange, ...] = ()
     films: tuple[FilmChange, ...] = ()
     hubs: tuple[HubChange, ...] = ()
     left_out: frozenset[str] = frozenset()
+
+    @property
+    def shift(self) -> Shift:
+        """The mechanism; UnitFileError where the unit has none."""
+        return self.shift_if_any or self.unit.shift
+
+    @property
+    def train(self) -> GearTrain:
+        """The gear train; UnitFileError where the unit has none."""
+        return self.train_if_any or self.unit.gear_train
 
 
 def as_built(unit: Unit, misbuilds: Iterable[Misbuild]) -> AsBuilt:
@@ -76,17 +91,16 @@ def as_built(unit: Unit, misbuilds: Iterable[Misbuild]) -> AsBuilt:
     train = unit.gear_train_if_any
     for change in changes:
         if isinstance(change, WheelChange):
-            train = _with_wheel(train, change)
+            train = _with_wheel(train or unit.gear_train, change)
         elif isinstance(change, SpeedDriveChange):
-            drive = train.speed_drive.model_copy(update={f"{change.side}_teeth": change.teeth})
-            train = train.model_copy(update={"speed_drive": drive})
+            train = _with_speed_drive(train or unit.gear_train, change)
 
-    def of(kind: type) -> tuple:
+    def of(kind: type[C]) -> tuple[C, ...]:
         return tuple(change for change in changes if isinstance(change, kind))
 
     left_out = frozenset(change.operation for change in of(LeftOut))
-    lists = (of(kind) for kind in (SettingChange, BoltChange, FilmChange, HubChange))
-    return AsBuilt(unit, shift, train, *lists, left_out)
+    bolts, films, hubs = of(BoltChange), of(FilmChange), of(HubChange)
+    return AsBuilt(unit, shift, train, of(SettingChange), bolts, films, hubs, left_out)
 
 
 def touches(unit: Unit, misbuild: Misbuild) -> Touched:
@@ -140,6 +154,16 @@ def _with_wheel(train: GearTrain, change: WheelChange) -> GearTrain:
     changed = mesh.model_copy(update={change.side: gear})
     meshes = tuple(changed if one is mesh else one for one in train.meshes)
     return train.model_copy(update={"meshes": meshes})
+
+
+def _with_speed_drive(train: GearTrain, change: SpeedDriveChange) -> GearTrain:
+    if train.speed_drive is None:
+        raise UnitFileError(
+            "a misbuild changes the speed drive, and the unit has none",
+            mend="add 'speed drive' to the gear train, or leave the misbuild out",
+        )
+    drive = train.speed_drive.model_copy(update={f"{change.side}_teeth": change.teeth})
+    return train.model_copy(update={"speed_drive": drive})
 
 
 def _said_by(unit: Unit, misbuild: Misbuild) -> set[tuple]:

@@ -8,6 +8,7 @@ from functools import lru_cache
 from twoshaft.models.faults.built import AsBuilt
 from twoshaft.models.faults.outcome import Sign
 from twoshaft.models.geartrain import Count, count_turns, gap_after_wear, speed_drive_turns
+from twoshaft.models.geartrain.turning import Counted
 from twoshaft.models.shift import HandProof, mechanism, prove_by_hand
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.geartrain import GearTrain
@@ -67,7 +68,7 @@ def turns(check, built: AsBuilt) -> list[Sign]:
     """Count every gear that the lever engages, and compare with the unit as it should be."""
     right, found = built.unit.gear_train, []
     step = right.least_count_turns
-    cannot = () if built.shift is None else proof(built.shift).cannot
+    cannot = () if built.shift_if_any is None else proof(built.shift).cannot
     for gear in right.gears:
         if gear.id in cannot:
             found.append(Sign(f"uncounted-{gear.id}", f"{gear.id} cannot be counted"))
@@ -88,7 +89,7 @@ def turns(check, built: AsBuilt) -> list[Sign]:
 
 
 @lru_cache(maxsize=1024)
-def _count(train: GearTrain, gear: str, output_turns: float, counted: str) -> Count:
+def _count(train: GearTrain, gear: str, output_turns: float, counted: Counted) -> Count:
     return count_turns(train, gear, output_turns, counted)
 
 

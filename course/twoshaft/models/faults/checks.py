@@ -2,14 +2,24 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from typing import Any
+
 from twoshaft.models.faults import by_hand, running, tight
 from twoshaft.models.faults.built import AsBuilt, Touched, joint_of
 from twoshaft.models.faults.outcome import Outcome, Sign
-from twoshaft.units.sections.faults import FinalCheck
+from twoshaft.units.sections.faults import (
+    ClickCheck,
+    CordCheck,
+    FinalCheck,
+    FloatCheck,
+    LeakCheck,
+    TurnsCheck,
+)
 from twoshaft.units.sections.order import RuleKind
 from twoshaft.units.unit import Unit
 
-_READERS = {
+_READERS: dict[str, Callable[[Any, AsBuilt], list[Sign]]] = {
     "gears-go-in": by_hand.gears_go_in,
     "gears-held": by_hand.gears_held,
     "two-at-once": by_hand.two_at_once,
@@ -28,22 +38,19 @@ _SHOWS = (RuleKind.CANNOT, RuleKind.BLINDS)
 def reads(unit: Unit, check: FinalCheck) -> Touched:
     """Give the models' inputs that a check depends on; it sees no other."""
     found = {"order"} if check.operations else set()
-    kind = check.kind
-    if kind in ("gears-go-in", "gears-held", "two-at-once", "lockout"):
-        found.add("shift")
-    elif kind == "turns":
-        found |= {"shift", "train"}
-    elif kind in ("speed-drive", "ring-gap"):
-        found.add("train")
-    elif kind in ("cord", "end-float"):
+    if isinstance(check, CordCheck | FloatCheck):
         found.add(f"setting {check.support}")
-        if kind == "cord" and check.and_support:
+        if isinstance(check, CordCheck) and check.and_support:
             found.add(f"setting {check.and_support}")
             found |= set() if check.speed_ratio else {"train"}
-    else:
+    elif isinstance(check, ClickCheck | LeakCheck):
         found |= {joint_of(unit, group) for group in check.groups}
-        if kind == "leaks":
+        if isinstance(check, LeakCheck):
             found |= {f"joint {face}" for face in check.faces}
+    elif isinstance(check, TurnsCheck):
+        found |= {"shift", "train"}
+    else:
+        found.add("train" if check.kind in ("speed-drive", "ring-gap") else "shift")
     return frozenset(found)
 
 

@@ -31,7 +31,8 @@ def interference_mm(built: AsBuilt, support: Support) -> float:
         elif change.shim_mm is not None:
             shim_mm += change.shim_mm
         else:
-            off_mm += change.ring_off_mm  # what stands between seat and ring closes the bearing
+            # What stands between seat and ring closes the bearing.
+            off_mm += change.ring_off_mm or 0.0
     return stack.interference(Q(max(shim_mm, 0.0), "mm")).m_as("mm") + off_mm
 
 

@@ -40,7 +40,7 @@ def _clamps_n(unit: Unit, group: str, changes: tuple[BoltChange, ...]):
         for n in change.numbers or range(1, count + 1):
             if change.torque_share is not None:
                 share[n - 1] = change.torque_share
-            else:
+            elif change.state is not None:
                 state[n - 1] = change.state
     target = np.array(
         [

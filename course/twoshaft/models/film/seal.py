@@ -140,7 +140,7 @@ class Seal:
         inwards = np.where(land.kind == Kind.OIL, self.over_m, 0.0)
         rows, columns = np.nonzero(inwards)
         # A lump lies along the edge: its section is the cell's surplus over the cell's length.
-        lumps_mm = half_round_radius(inwards[rows, columns] * land.pitch_m) * 1e3
+        lumps_mm: np.ndarray = half_round_radius(inwards[rows, columns] * land.pitch_m) * 1e3
         found = []
         for guide in land.face.guides:
             away_mm = 1e3 * np.hypot(
@@ -300,9 +300,10 @@ def _pockets(film: Film, gap_m: np.ndarray) -> tuple[tuple[Pocket, ...], np.ndar
     pockets = tuple(
         Pocket(
             float(sizes[n]) * land.cell_m2 * 1e6,
-            tuple(float(c) for c in land.points_mm(np.rint([centre]).astype(int))[0]),
+            (float(x), float(y)),
         )
         for n, centre in zip(shut, centres, strict=True)
+        for x, y in land.points_mm(np.rint([centre]).astype(int))[:1]
     )
     return pockets, np.isin(region, shut) & land.is_face
 

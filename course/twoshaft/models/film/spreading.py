@@ -140,7 +140,8 @@ def _settled(net: _Net, surplus: np.ndarray, room: np.ndarray, passed: np.ndarra
 def _nets(land: Land) -> list[_Net]:
     """The face's nets from fine to coarse, made once."""
     if land not in _NETS:
-        nets, face = [], land.is_face
+        nets: list[_Net] = []
+        face = land.is_face
         while face.any() and (not nets or min(face.shape) >= _COARSEST):
             coarse = _halved(face)
             nets.append(_make_net(face, coarse))

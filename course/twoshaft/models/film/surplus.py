@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import numpy as np
 
 from twoshaft.models.validity import in_range, positive
@@ -40,7 +42,7 @@ def half_round(volume: Q, length: Q) -> Q:
     return Q(float(half_round_radius(volume_mm3 / length_mm)), "mm")
 
 
-def half_round_radius(section: np.ndarray | float) -> np.ndarray | float:
+def half_round_radius(section: Any) -> Any:
     """Radius of half rounds of some sections, in the root of the sections' unit."""
     return np.sqrt(2 * section / np.pi)
 

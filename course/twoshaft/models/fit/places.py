@@ -3,17 +3,35 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import TypeVar
 
 from twoshaft.errors import UnitFileError
 from twoshaft.models.fit.heat import Warming, warm_to_assemble
 from twoshaft.models.fit.iso286 import Fit, Zone, zone
 from twoshaft.models.fit.pins import SpringPin, TaperPin, fork_pin_force, pin_margin, spring_pin
 from twoshaft.models.fit.press import Material, Pair, press_force, torque_capacity
-from twoshaft.models.fit.seals import SealRule
+from twoshaft.models.fit.seals import SealRule, Side
 from twoshaft.models.fit.staking import Stake, stake_hold
 from twoshaft.units.quantities import Q
-from twoshaft.units.sections.fits import Metal, PressFit, Section
+from twoshaft.units.sections.fits import (
+    Metal,
+    PressFit,
+    Seal,
+    SpringPinPlace,
+    StakedNut,
+    TaperPinPlace,
+)
 from twoshaft.units.unit import Unit
+
+Entry = TypeVar("Entry", PressFit, SpringPinPlace, TaperPinPlace, Seal, StakedNut)
+_SPOKEN = {
+    PressFit: "presses",
+    SpringPinPlace: "spring pins",
+    TaperPinPlace: "taper pins",
+    Seal: "seals",
+    StakedNut: "staked nuts",
+}
+"""The list of the section that holds such entries."""
 
 
 def material(metal: Metal) -> Material:
@@ -47,7 +65,7 @@ class Pressed:
     @classmethod
     def of(cls, unit: Unit, identifier: str) -> Pressed:
         """Take a press fit from a unit; errors as `entry_of`."""
-        entry = entry_of(unit, "presses", identifier)
+        entry = entry_of(unit, PressFit, identifier)
         metals = {metal.id: material(metal) for metal in unit.fits.metals}
         pair = Pair(
             entry.size_mm / 1e3,
@@ -107,7 +125,7 @@ class PinPlace:
 
 def pin_of(unit: Unit, identifier: str) -> PinPlace:
     """Take a spring pin from a unit; errors as `entry_of`."""
-    entry = entry_of(unit, "spring_pins", identifier)
+    entry = entry_of(unit, SpringPinPlace, identifier)
     pin = spring_pin(Q(entry.size_mm, "mm"))
     force = fork_pin_force(Q(entry.hand_n, "N"), entry.lever_ratio)
     return PinPlace(pin, force, pin_margin(pin, force, entry.planes), entry.margin)
@@ -115,15 +133,15 @@ def pin_of(unit: Unit, identifier: str) -> PinPlace:
 
 def taper_pin_of(unit: Unit, identifier: str) -> TaperPin:
     """Take a taper pin from a unit; errors as `entry_of`."""
-    entry = entry_of(unit, "taper_pins", identifier)
+    entry = entry_of(unit, TaperPinPlace, identifier)
     return TaperPin(entry.size_mm / 1e3, entry.length_mm / 1e3)
 
 
 def seal_of(unit: Unit, identifier: str) -> SealRule:
     """Take the rule of a seal from a unit; errors as `entry_of`."""
-    entry = entry_of(unit, "seals", identifier)
+    entry = entry_of(unit, Seal, identifier)
     return SealRule(
-        entry.lip_towards,
+        Side(entry.lip_towards),
         (entry.depth_mm[0] / 1e3, entry.depth_mm[1] / 1e3),
         entry.tilt_mm / 1e3,
         entry.outer_mm / 1e3,
@@ -134,7 +152,7 @@ def seal_of(unit: Unit, identifier: str) -> SealRule:
 
 def stake_of(unit: Unit, identifier: str) -> Stake:
     """Take a staked nut from a unit, staked as it should be; errors as `entry_of`."""
-    entry = entry_of(unit, "staked_nuts", identifier)
+    entry = entry_of(unit, StakedNut, identifier)
     return stake_hold(
         Q(entry.radius_mm, "mm"),
         Q(entry.slot_mm, "mm"),
@@ -145,19 +163,19 @@ def stake_of(unit: Unit, identifier: str) -> Stake:
     )
 
 
-def entry_of(unit: Unit, kind: str, identifier: str) -> Section:
-    """Give an entry of the fits section.
+def entry_of(unit: Unit, kind: type[Entry], identifier: str) -> Entry:
+    """Give an entry of the fits section, by what it is and its id.
 
     Raises
     ------
     UnitFileError
         If the unit has no fits, or no such entry.
     """
-    entries = () if unit.fits_if_any is None else getattr(unit.fits, kind)
-    for entry in entries:
+    fits = unit.fits_if_any
+    spoken = _SPOKEN[kind]
+    for entry in () if fits is None else getattr(fits, spoken.replace(" ", "_")):
         if entry.id == identifier:
             return entry
-    spoken = kind.replace("_", " ")
     raise UnitFileError(
         f"the unit has no '{identifier}' in {spoken}",
         where=unit.where("fits"),

@@ -90,7 +90,8 @@ def pitch_radii(train: GearTrain, mesh: Mesh) -> tuple[Q, Q]:
     apart_mm = next((d.mm for d in train.distances if set(d.between) == shafts), None)
     if apart_mm is None:
         apart_mm = mesh.module_mm * sum(teeth) / (2 * math.cos(math.radians(mesh.helix_deg)))
-    return tuple(Q(apart_mm * z / sum(teeth), "mm") for z in teeth)
+    driving, driven = (Q(apart_mm * z / sum(teeth), "mm") for z in teeth)
+    return driving, driven
 
 
 def _inv(angle_rad: float) -> float:

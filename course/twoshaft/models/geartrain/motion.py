@@ -141,10 +141,11 @@ def turned_by_hand(
         if found[shaft] is None and not (shaft in outputs and driven):
             still.append(shaft)
             found = turns(train, engaged, still, by)
-    if found[bevel.left] is None:
-        found[bevel.left] = 2 * found[bevel.case] * left_share
-        found[bevel.right] = 2 * found[bevel.case] - found[bevel.left]
-    return found
+    known = {shaft: turn for shaft, turn in found.items() if turn is not None}
+    if bevel.left not in known:
+        left = 2 * known[bevel.case] * left_share
+        known |= {bevel.left: left, bevel.right: 2 * known[bevel.case] - left}
+    return {shaft: known[shaft] for shaft in found}
 
 
 def gear_turns(mesh: Mesh, shaft_turns: Mapping[str, Fraction]) -> tuple[Fraction, Fraction]:
@@ -241,7 +242,7 @@ def _null_space(
         driving = own if mesh.loose == mesh.driving.shaft else mesh.driving.shaft
         driven = own if mesh.loose == mesh.driven.shaft else mesh.driven.shaft
         add(**{driving: mesh.driving.teeth, driven: mesh.driven.teeth})
-        if mesh.id in on_now:
+        if mesh.loose is not None and mesh.id in on_now:
             add(**{own: 1, mesh.loose: -1})
     bevel = train.differential
     add(**{bevel.left: 1, bevel.right: 1, bevel.case: -2})
@@ -252,7 +253,8 @@ def _null_space(
 
 def _kernel(rows: list[list[Fraction]], width: int) -> list[list[Fraction]]:
     """Basis of the kernel by exact Gauss-Jordan elimination."""
-    rows, pivots = [row[:] for row in rows], []
+    rows = [row[:] for row in rows]
+    pivots: list[int] = []
     for column in range(width):
         top = len(pivots)
         found = next((r for r in range(top, len(rows)) if rows[r][column]), None)

@@ -76,9 +76,9 @@ def _per_case_turn(train: GearTrain, shaft: str) -> Fraction:
     if shaft == bevel.case:
         return Fraction(1)
     found = {
-        done[shaft] / done[bevel.case]
+        turn / case
         for done in (turns(train, (gear.id,)) for gear in train.gears)
-        if done[shaft] is not None
+        if (turn := done[shaft]) is not None and (case := done[bevel.case])
     }
     if len(found) != 1:
         raise OutOfRangeError(

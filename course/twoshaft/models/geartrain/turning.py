@@ -67,7 +67,8 @@ def count_turns(
     step = positive("least count", train.least_count_turns if least_count is None else least_count)
     if counted == "one output, the other held":
         bevel = train.differential
-        per_input = turns(train, (gear,), held=(bevel.right,))[bevel.left]
+        driven = turns(train, (gear,), held=(bevel.right,))[bevel.left]
+        per_input = Fraction(0) if driven is None else driven
     elif counted == "both outputs, averaged":
         per_input = 1 / ratio(train, gear)
     else:

@@ -90,6 +90,7 @@ class Face:
     elastic_pa: float = 70e9
     weight_n: float = 30.0
     _solutions: dict = field(default_factory=dict, init=False, repr=False)
+    _gap_m: np.ndarray = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
         points = np.array(in_range("bolt position", Q(self.bolts_m, "m"), -5, 5, "m", "one face"))
@@ -115,6 +116,7 @@ class Face:
                 "gap under the flange", f"of shape {gap.shape}", allowed, "the ring"
             )
         object.__setattr__(self, "gap_m", gap)
+        object.__setattr__(self, "_gap_m", gap)
 
     @property
     def count(self) -> int:
@@ -162,7 +164,7 @@ class Face:
         ends = np.append(knots[1:], len(self.along_m))
         gap = np.empty(len(self.along_m))
         for start, end, low, high in zip(
-            knots, ends, self.gap_m, np.roll(self.gap_m, -1), strict=True
+            knots, ends, self._gap_m, np.roll(self._gap_m, -1), strict=True
         ):
             turn = np.arange(end - start) / (end - start)
             gap[start:end] = low + (high - low) * (1 - np.cos(np.pi * turn)) / 2

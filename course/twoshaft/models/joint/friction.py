@@ -71,7 +71,8 @@ class Friction:
         """
         mu = np.atleast_1d(friction_from_test(torque, clamps, thread, seat))
         count = in_range("number of tests", mu.size, 5, math.inf, "", "too few say no scatter")
-        three = tuple(min(max(mu, MU_LOW), MU_HIGH) for mu in _triangle_of(mu))
+        low, typical, high = (min(max(mu, MU_LOW), MU_HIGH) for mu in _triangle_of(mu))
+        three = low, typical, high
         return cls(name, three, three, f"{count:.0f} tests")
 
 

@@ -146,7 +146,7 @@ class Fastening:
     def strip(self) -> Strip | None:
         """Loads at which bolt and threads fail, 6g bolt in a 6H hole; None for a nut."""
         tapped = self.group.tapped
-        if tapped is None:
+        if tapped is None or self.metal is None:
             return None
         return strip_loads(
             self.thread,
@@ -160,7 +160,7 @@ class Fastening:
     def blind_hole(self) -> BlindHole | None:
         """The hole, where it is blind; a boss of unknown size is taken as three diameters."""
         tapped = self.group.tapped
-        if tapped is None or tapped.blind_depth_mm is None:
+        if tapped is None or tapped.blind_depth_mm is None or self.metal is None:
             return None
         boss = tapped.boss_mm / 1e3 if tapped.boss_mm else 3 * self.thread.d_m
         return BlindHole(
@@ -189,6 +189,7 @@ class Fastening:
                 f"the fastener group '{self.group.id}' has no flange",
                 mend="add 'flange' with its thickness",
             )
+        assert self.width_m is not None and self.joint_n_m3 is not None  # a flange brings both
         return Face(
             bolts_m=self.positions_m,
             width_m=self.width_m,

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 import re
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from types import MappingProxyType
@@ -19,18 +20,23 @@ from twoshaft.units.quantities import Q
 MM = 1e-3
 MPA = 1e6
 
+
+def _by_diameter(sizes: Mapping[int, float]) -> Mapping[float, float]:
+    return MappingProxyType({float(d): size for d, size in sizes.items()})
+
+
 # Coarse pitch by nominal diameter [mm], ISO 261.
-COARSE_PITCH_MM = MappingProxyType(
+COARSE_PITCH_MM = _by_diameter(
     {3: 0.5, 4: 0.7, 5: 0.8, 6: 1.0, 8: 1.25, 10: 1.5, 12: 1.75, 14: 2.0, 16: 2.0}
     | {18: 2.5, 20: 2.5, 22: 2.5, 24: 3.0, 27: 3.0, 30: 3.5, 33: 3.5, 36: 4.0, 39: 4.0}
 )
 # Outer diameter of the bearing face of a hexagon head [mm], ISO 4014 (from memory).
-HEX_BEARING_MM = MappingProxyType(
+HEX_BEARING_MM = _by_diameter(
     {5: 6.88, 6: 8.88, 8: 11.63, 10: 14.63, 12: 16.63, 14: 19.37, 16: 22.49, 18: 25.34}
     | {20: 28.19, 22: 31.71, 24: 33.61}
 )
 # Clearance hole, medium [mm], ISO 273 (from memory).
-MEDIUM_HOLE_MM = MappingProxyType(
+MEDIUM_HOLE_MM = _by_diameter(
     {5: 5.5, 6: 6.6, 8: 9.0, 10: 11.0, 12: 13.5, 14: 15.5, 16: 17.5, 18: 20.0, 20: 22.0}
     | {22: 24.0, 24: 26.0}
 )
@@ -243,7 +249,7 @@ class Seat:
         """
         d = round(thread.d_m / MM, 6)
         if d not in HEX_BEARING_MM:
-            listed = ", ".join(f"M{size}" for size in HEX_BEARING_MM)
+            listed = ", ".join(f"M{size:g}" for size in HEX_BEARING_MM)
             raise OutOfRangeError("hexagon head", f"for M{d:g}", f"the sizes {listed}", "ISO 4014")
         return cls(HEX_BEARING_MM[d] * MM, MEDIUM_HOLE_MM[d] * MM)
 

@@ -104,7 +104,7 @@ class TorqueWrench:
             wrench.high_nm,
             wrench.step_nm,
             wrench.length_mm / 1e3,
-            wrench.kind,
+            ToolKind(wrench.kind),
             wrench.tool_class,
         )
 

@@ -385,6 +385,7 @@ def _draw_leaf(states: Downsets, ways: dict[int, int], rng) -> list[int]:
             if mark < 0:
                 break
         ready = states.ready_after(state & states.done_mask, ready, i)
+        assert new is not None  # the ways left say that one step can be done
         state = new
         order.append(i)
     return order

@@ -85,6 +85,12 @@ class Downsets:
                 state |= group  # settled: how it was kept no longer matters
         return state
 
+    def after(self, state: int, i: int) -> int:
+        """State after doing ``i``, which is known to be possible."""
+        new = self.step(state, i)
+        assert new is not None
+        return new
+
     def completions(self, budget: int) -> dict[int, int]:
         """Ways to go on from every state that can be reached.
 

@@ -103,7 +103,8 @@ def _start_slip(task: OrderTask) -> float:
     """The slip of the order shown at first; every pass of a marking asks for it."""
     key = task.signature, task.start
     if key not in _known:
-        _known[key] = float(slip_size(task, [task.number[step] for step in task.start]))
+        shown = [task.number[step] for step in task.start or ()]
+        _known[key] = float(slip_size(task, shown))
     return _known[key]
 
 

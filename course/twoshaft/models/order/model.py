@@ -65,7 +65,8 @@ def _turned(after) -> list[int]:
 
 
 def _greedy(task: OrderTask, before, after, *, mindful: bool) -> list[int]:
-    done, order, count = 0, [], len(task.steps)
+    done, count = 0, len(task.steps)
+    order: list[int] = []
     while len(order) < count:
         ready = [i for i in range(count) if not done >> i & 1 and not before[i] & ~done]
         pick = (_mindful(task, before, after, done, ready) if mindful else ready)[0]
@@ -105,7 +106,8 @@ def sensible_order(task: OrderTask, rng, tries: int = 40) -> tuple[str, ...]:
     """
     states, stages = whole(task), [task.stage(step) for step in task.steps]
     for _ in range(tries):
-        state, ready, order = states.start, states.first_ready(), []
+        state, ready = states.start, states.first_ready()
+        order: list[int] = []
         while ready:
             ways = [i for i in bits(ready) if states.step(state, i) is not None]
             if not ways:
@@ -116,7 +118,7 @@ def sensible_order(task: OrderTask, rng, tries: int = 40) -> tuple[str, ...]:
                 ways = [i for i in ways if stages[i] == stages[order[-1]]] or ways
             i = ways[rng.integer(len(ways))]
             ready = states.ready_after(done, ready, i)
-            state = states.step(state, i)
+            state = states.after(state, i)
             order.append(i)
         if len(order) == len(task.steps) and not late_clocks(task, order):
             return tuple(task.steps[i] for i in order)

@@ -234,7 +234,8 @@ class _Search:
     def best(self) -> tuple[tuple[int, int, tuple[int, ...]], tuple[Block, ...]]:
         """Least (count, minutes, ranks by id) and the blocks moved as one."""
         task, whole = self.task, self.order
-        best, moved = self._over_choices(task.before, task.after, None), ()
+        best = self._over_choices(task.before, task.after, None)
+        moved: tuple[Block, ...] = ()
         movable = []
         for block in task.blocks if best[0] > 1 else ():
             between = self._between(block)
@@ -256,7 +257,8 @@ class _Search:
                 if joined is None:
                     continue
                 self.order = [i for i in whole if not pulled >> i & 1]
-                cost = self._over_choices(*joined, blocks)
+                before, after = joined
+                cost = self._over_choices(before, after, blocks)
                 self.order = whole
                 if cost is None:
                     continue

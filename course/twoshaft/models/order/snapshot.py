@@ -112,7 +112,8 @@ def snapshot(task: OrderTask, sequence: Iterable[str]) -> Snapshot:
         A step that is impossible, or buried, is refused and not done; a step that harms a part
         or makes a check worthless is done all the same.
     """
-    order, mask = [], 0
+    order: list[int] = []
+    mask = 0
     refused, broken = [], []
     leaving = [[b for b in task.bonds if b.earlier == i] for i in range(len(task.steps))]
     for i in sort_out(task, sequence).first:

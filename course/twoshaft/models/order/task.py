@@ -529,7 +529,8 @@ def _restrict_bonds(bonds: list[Bond], kept: list[int], count: int) -> list[Bond
         for first in leaving[i]:
             if inside >> first.later & 1:
                 continue
-            queue, seen = deque([(first.later, (first,))]), {first.later}
+            queue: deque[tuple[int, tuple[Bond, ...]]] = deque([(first.later, (first,))])
+            seen = {first.later}
             while queue:
                 at, chain = queue.popleft()
                 for bond in leaving[at]:
@@ -540,9 +541,8 @@ def _restrict_bonds(bonds: list[Bond], kept: list[int], count: int) -> list[Bond
                         queue.append((bond.later, (*chain, bond)))
         for (j, kind), chain in found.items():
             if (i, j) not in direct:
-                first = chain[0].reason
                 reason = replace(
-                    first,
+                    chain[0].reason,
                     rules=tuple(rule for bond in chain for rule in bond.reason.rules),
                     later=chain[-1].reason.later,
                     text=" ".join(dict.fromkeys(_sentence(bond.reason.text) for bond in chain)),

@@ -16,7 +16,7 @@ from twoshaft.models.shift.handwork import (
     rail_of,
     turn_towards,
 )
-from twoshaft.models.shift.mechanism import Mechanism
+from twoshaft.models.shift.mechanism import Mechanism, State
 from twoshaft.units.sections.shift import Shift
 
 TRIED, LEFT, SHOWN = "tried", "left", "shown"
@@ -138,6 +138,7 @@ def telling_test(sound: Mechanism, faulty: Mechanism) -> HandTest | None:
 
 
 DEEPEST = 4
+Ends = tuple[State, ...]
 
 
 @lru_cache(maxsize=64)
@@ -146,7 +147,7 @@ def shortest_telling(
 ) -> tuple[str, ...] | None:
     """The fewest moves after which the two mechanisms surely feel different, or None."""
     codes = [move.code for move in hand_moves(sound.shift)]
-    layer = [((), sound.starts(), faulty.starts())]
+    layer: list[tuple[tuple[str, ...], Ends, Ends]] = [((), sound.starts(), faulty.starts())]
     seen = {(layer[0][1], layer[0][2])}
     for _ in range(deepest):
         coming = []

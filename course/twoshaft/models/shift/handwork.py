@@ -19,7 +19,7 @@ from twoshaft.errors import OutOfRangeError
 from twoshaft.models.shift.mechanism import MOVES, Mechanism, State, mechanism
 from twoshaft.models.shift.misbuild import with_misbuilds
 from twoshaft.models.shift.proof import held
-from twoshaft.units.sections.shift import Axis, Rail, Shift
+from twoshaft.units.sections.shift import Axis, Body, Interlock, Passive, Rail, Shift
 
 HIGH, LOW, NEUTRAL, LET_GO = "turn:high", "turn:low", "neutral", "let-go"
 SLACK_MM = 2.0
@@ -283,9 +283,10 @@ def _small(name: str) -> str:
 
 
 def _cell(machine: Mechanism, place_mm: tuple[float, float]) -> tuple[int, int]:
-    return tuple(
-        int(np.argmin(abs(grid - mm)))
-        for grid, mm in zip((machine.travel_mm, machine.turn_mm), place_mm, strict=True)
+    travel_mm, turn_mm = place_mm
+    return (
+        int(np.argmin(abs(machine.travel_mm - travel_mm))),
+        int(np.argmin(abs(machine.turn_mm - turn_mm))),
     )
 
 
@@ -302,11 +303,12 @@ def _made(machine: Mechanism, state: State, move: Move) -> tuple[State, bool]:
         return state, False
     if move.travel_mm is not None:
         return _slid(machine, state, move.travel_mm)
+    turn_mm = move.turn_mm or 0.0
     if move.code == NEUTRAL:
-        end = _turned(machine, state, move.turn_mm, lambda s: not machine.engaged(s))
+        end = _turned(machine, state, turn_mm, lambda s: not machine.engaged(s))
         return end, bool(machine.engaged(end))
     wanted = frozenset(_gears_at(machine.shift, move.code))
-    end = _turned(machine, state, move.turn_mm, lambda s: bool(wanted & machine.engaged(s)))
+    end = _turned(machine, state, turn_mm, lambda s: bool(wanted & machine.engaged(s)))
     return end, not (wanted & machine.engaged(end))
 
 
@@ -396,7 +398,9 @@ def say_felt(felt: Felt) -> str:
 
 def say_blocked(shift: Shift, ids: Iterable[str]) -> str:
     """What stopped the hand, by name; empty if only the end of its way did."""
-    bodies = (*shift.bodies, *shift.passive, *shift.interlocks)
+    bodies: tuple[Body | Passive | Interlock, ...] = (
+        *shift.bodies, *shift.passive, *shift.interlocks,
+    )  # fmt: skip
     names = {body.id: _small(body.name) for body in bodies}
     return " and ".join(f"the {names[id]}" for id in ids)
 

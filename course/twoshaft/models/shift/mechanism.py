@@ -212,7 +212,7 @@ def _following(body: Passive, place, free, move) -> np.ndarray:
             moved = np.where((moved < 0) & reachable, target, moved)
     moved[~free] = -1
     settled = _settled(body, place, there)
-    i, j = np.indices(moved.shape[:2])
+    i, j = np.indices(moved.shape[:2])[:]
     return np.where(moved < 0, -1, settled[i[..., None], j[..., None], np.maximum(moved, 0)])
 
 

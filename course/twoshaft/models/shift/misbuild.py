@@ -59,5 +59,5 @@ def _update(body, change: Change) -> dict:
     if change.mirror is not None:
         sx, sy = (-1, 1) if change.mirror is Axis.TRAVEL else (1, -1)
         return {"pieces": tuple(tuple((sx * x, sy * y) for x, y in p) for p in body.pieces)}
-    dx, dy = change.shift_mm
+    dx, dy = change.shift_mm or (0.0, 0.0)
     return {"pieces": tuple(tuple((x + dx, y + dy) for x, y in p) for p in body.pieces)}

@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 
@@ -140,7 +141,7 @@ class Budget:
 
 
 def propagate(
-    function: Callable[..., object], inputs: Sequence[Measured], unit: str = ""
+    function: Callable[..., Any], inputs: Sequence[Measured], unit: str = ""
 ) -> Budget:
     """Carry the uncertainty of the inputs through a function.
 
@@ -165,7 +166,8 @@ def propagate(
     """
     from uncertainties import ufloat
 
-    errors, dofs = {}, {}
+    errors: dict[str, Any] = {}
+    dofs: dict[str, float] = {}
     for entry in inputs:
         in_range(entry.name, entry.value, -math.inf, math.inf, "", _GUM)
         for source in entry.sources:

@@ -155,7 +155,7 @@ def ways_of(job: Job, operation: str) -> dict[str, WrongWay | None]:
 def way_words(job: Job, operation: str, way: WrongWay | None) -> str:
     """What faces which way."""
     words = job.unit.operation_by_id[operation].orientation if way is None else way.name
-    return words.rstrip(".")
+    return (words or "").rstrip(".")
 
 
 def _ways(job: Job) -> Iterator[Ask]:
@@ -186,7 +186,9 @@ def _shims(job: Job) -> Iterator[Ask]:
 
 def _joints(job: Job) -> Iterator[Ask]:
     section = job.unit.fasteners_if_any
-    for group in () if section is None else section.groups:
+    if section is None:
+        return
+    for group in section.groups:
         step = job.step_of_any(group.operations)
         if step is None:
             continue
@@ -244,17 +246,25 @@ def lockout_check(job: Job) -> FinalCheck | None:
     return next((c for c in checks if c.kind == "lockout" and job.step_of_any(c.operations)), None)
 
 
+def lockout_step(job: Job) -> str | None:
+    """The step that proves the lockout, if the job has one."""
+    check = lockout_check(job)
+    return None if check is None else job.step_of_any(check.operations)
+
+
 def blocks_of(job: Job) -> dict[str, MustBlock]:
     """Direct shifts that must be proven to be stopped, as ``EARLIER-LATER``."""
     shift = job.unit.shift_if_any
-    if shift is None or lockout_check(job) is None:
+    if shift is None or lockout_step(job) is None:
         return {}
     return {f"{block.earlier}-{block.later}": block for block in shift.must_block}
 
 
 def _proofs(job: Job) -> Iterator[Ask]:
+    step = lockout_step(job)
+    if step is None:
+        return
     for id, block in blocks_of(job).items():
-        step = job.step_of_any(lockout_check(job).operations)
         name = f"Lockout from {block.earlier} to {block.later}"
         moves = [[move.code, move.label] for move in hand_moves(job.unit.shift)]
         spec = FieldSpec(

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from twoshaft.models.faults.built import AsBuilt
 from twoshaft.models.faults.by_hand import drives, proof
 from twoshaft.models.faults.running import interference_mm, pull
 from twoshaft.models.geartrain import count_turns
@@ -21,7 +22,7 @@ from twoshaft.models.wholebuild.checking import (
 from twoshaft.models.wholebuild.decisions import Decision, Do, walk
 from twoshaft.models.wholebuild.faults import capital
 from twoshaft.models.wholebuild.job import Job
-from twoshaft.units.sections.faults import FinalCheck
+from twoshaft.units.sections.faults import CordCheck, FinalCheck, FloatCheck, TurnsCheck
 
 
 @dataclass(frozen=True)
@@ -211,7 +212,7 @@ def _seen(job: Job, check: FinalCheck, now: Standing, step: str) -> list[Line]:
     built = built_so(job, now)
     if check.kind == "lockout":
         return _felt(job, now, step)
-    if check.kind in ("gears-go-in", "gears-held") and built.shift is not None:
+    if check.kind in ("gears-go-in", "gears-held") and built.shift_if_any is not None:
         hand = proof(built.shift)
         went = list(hand.ways_mm)
         if check.kind == "gears-go-in":
@@ -239,8 +240,10 @@ def _seen(job: Job, check: FinalCheck, now: Standing, step: str) -> list[Line]:
     return [Line(check.name, seen)]
 
 
-def _set(check: FinalCheck, now: Standing) -> bool:
-    pairs = [check.support, *([check.and_support] if check.and_support else [])]
+def _set(check: CordCheck | FloatCheck, now: Standing) -> bool:
+    pairs = [check.support]
+    if isinstance(check, CordCheck) and check.and_support:
+        pairs.append(check.and_support)
     return all(pair in now.shims for pair in pairs)
 
 
@@ -255,8 +258,8 @@ def _felt(job: Job, now: Standing, step: str) -> list[Line]:
     return lines
 
 
-def _counted(job: Job, check: FinalCheck, built) -> list[Line]:
-    cannot = () if built.shift is None else proof(built.shift).cannot
+def _counted(job: Job, check: TurnsCheck, built: AsBuilt) -> list[Line]:
+    cannot = () if built.shift_if_any is None else proof(built.shift).cannot
     lines = []
     for gear in built.train.gears:
         if gear.id in cannot:

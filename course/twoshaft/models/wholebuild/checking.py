@@ -72,7 +72,7 @@ def standing(job: Job, doings: Mapping[str, Do]) -> Standing:
     asks = [ask for ask in every_ask(job) if ask.step in doings]
     for ask in asks:
         mine = values[ask.step]
-        if ask.kind == "way" and (way := ways_of(job, ask.about).get(mine.get(ask.id))):
+        if ask.kind == "way" and (way := ways_of(job, ask.about).get(mine.get(ask.id, ""))):
             ways[ask.about] = way
         elif ask.kind == "shim" and (shim := judge_shim(job, ask, mine)):
             shims[ask.about] = shim
@@ -158,9 +158,10 @@ def outcome_of(check: FinalCheck, built: AsBuilt, now: Standing) -> Outcome:
     signs = list(run_check(rest, built).signs)
     for id in check.faces:
         film = now.films.get(id)
-        face = None if film is None else film.closed.work.face
-        for place, _ in () if film is None else film.closed.leaks:
-            name = next(s.name for s in face.segments if s.id == place)
+        if film is None:
+            continue
+        for place, _ in film.closed.leaks:
+            name = next(s.name for s in film.closed.work.face.segments if s.id == place)
             signs.append(Sign(f"oil-{id}-{place}", f"oil of {id}, {name.lower()}"))
     return Outcome.of(*signs)
 

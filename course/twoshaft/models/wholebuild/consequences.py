@@ -128,11 +128,12 @@ def consequences(job: Job, decisions: Iterable[Decision], *, over: bool = True) 
             elif proof := judge_proof(job, ask, then):
                 proofs.append(proof)
                 faults += proof.faults
-    for result in (*now.shims.values(), *now.joints.values(), *now.films.values()):
-        faults += result.faults
+    faults += [fault for one in now.shims.values() for fault in one.faults]
+    faults += [fault for one in now.joints.values() for fault in one.faults]
+    faults += [fault for one in now.films.values() for fault in one.faults]
     faults += _locked(job, now)
     faults += _order_faults(job, played, bench, walked)
-    place = {step: k for k, step in enumerate(steps)}
+    place: dict[str | None, int] = {step: k for k, step in enumerate(steps)}
     faults.sort(key=lambda fault: place.get(fault.step, len(place)))
     extra = 0.0 if played is None else played.minutes_extra
     lost = [part for one in walked.taken for part in one.parts]
@@ -196,7 +197,7 @@ def _undecided(ask, now: Standing) -> Fault | None:
 def _locked(job: Job, now: Standing) -> list[Fault]:
     found: list[Fault] = []
     for id, result in now.joints.items():
-        film = now.films.get(job.unit.fasteners.group(id).face)
+        film = now.films.get(job.unit.fasteners.group(id).face or "")
         if film is not None:
             seal = film.closed.seal
             holes = [hole.id for hole in film.closed.work.face.holes if hole.blind]

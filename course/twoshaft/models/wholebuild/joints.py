@@ -121,7 +121,7 @@ def _judged(
     kept, spread = None, None
     if pattern is not None:
         order = pattern_order(job, id, pattern)
-        done = joint.tighten(bolts.face(), [joint.Round.of(order, clamp.typical)] * rounds)
+        done = joint.tighten(bolts.face(), [joint.Round.of(order, clamp.typical)] * (rounds or 1))
         kept, spread = done.clamp_n, done.spread
         if spread > bolts.group.spread:
             say(

@@ -47,7 +47,8 @@ def build_record(job: Job, decisions: Iterable[Decision]) -> dict[str, Any]:
     operations = [unit.operation_by_id[op] for step in done for op in job.members[step]]
     used = dict.fromkeys(one for op in operations for one in op.consumables)
     new = [part for op in operations for part in op.parts if unit.part_by_id[part].single_use]
-    names = {entry.id: entry.name for entry in (*unit.consumables, *unit.parts)}
+    names = {one.id: one.name for one in unit.consumables}
+    names |= {part.id: part.name for part in unit.parts}
     return {
         "unit": unit.identity.name,
         "college": unit.identity.college,

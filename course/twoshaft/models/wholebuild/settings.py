@@ -93,9 +93,10 @@ def _judged(job: Job, ask: Ask, total_mm: float) -> ShimResult:
     stack = job.stack(support.id)
     cold = stack.interference(total)
     warm = cold + support_change(support, job.unit.bearings, shim=total).total.to("mm")
-    window = tuple(Q(mm, "mm") for mm in stack.window(*target_interference(support)))
+    thin, thick = stack.window(*target_interference(support))
+    window = Q(thin, "mm"), Q(thick, "mm")
     shelf = job.unit.bearings.shim_set_by_id(support.shim_set)
-    sizes = Q(list(shelf.thicknesses_mm), "mm")
+    sizes: Q = Q(list(shelf.thicknesses_mm), "mm")
     nearest = choose(sizes, (total, total), at_most=shelf.at_most)
     none = total_mm < _SAME_MM
     if none:

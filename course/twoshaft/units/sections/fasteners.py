@@ -154,8 +154,9 @@ class FastenerGroup(Section):
         if len(set(self.positions_mm)) != len(self.positions_mm):
             raise ValueError("two pieces have the same position")
         self._flange_holds_together()
-        depth = self.tapped.blind_depth_mm if self.tapped else None
-        if depth is not None and depth <= self.tapped.engagement_mm:
+        tapped = self.tapped
+        depth = tapped.blind_depth_mm if tapped else None
+        if tapped and depth is not None and depth <= tapped.engagement_mm:
             raise ValueError("'blind depth mm' must be larger than 'engagement mm'")
         return self
 

@@ -122,9 +122,9 @@ class GearTrain(Section):
     def _names_are_known(self) -> GearTrain:
         shafts, meshes = set(self.shafts), {mesh.id: mesh for mesh in self.meshes}
         for mesh in self.meshes:
-            for gear in (mesh.driving, mesh.driven):
-                if gear.shaft not in shafts:
-                    raise ValueError(f"mesh {mesh.id} sits on {gear.shaft}, which is no shaft")
+            for side in (mesh.driving, mesh.driven):
+                if side.shaft not in shafts:
+                    raise ValueError(f"mesh {mesh.id} sits on {side.shaft}, which is no shaft")
         for shaft in (self.input, *vars(self.differential).values()):
             if isinstance(shaft, str) and shaft not in shafts:
                 raise ValueError(f"{shaft} is no shaft")

@@ -385,21 +385,34 @@ def _sheets(cohort):
     }
 
 
-@pytest.mark.parametrize("cut", ["record_mark", "write_mark", "_audit"])
+@pytest.mark.parametrize(
+    "cut",
+    [
+        (marking_run.Recorder, "record"),
+        (marking_run.Recorder, "commit"),
+        (marking_run, "write_mark"),
+        (marking_run, "_audit"),
+    ],
+    ids=lambda cut: cut[1],
+)
 @pytest.mark.parametrize("after", [1, 2])
+@pytest.mark.parametrize("together", [1, 2])
 def test_a_run_that_was_cut_short_is_finished_by_the_same_command(
-    at, stages, monkeypatch, cut, after
+    at, stages, monkeypatch, cut, after, together
 ):
     cohort = at("collected")
-    real, calls = getattr(marking_run, cut), []
+    real, calls = getattr(*cut), []
 
     def cut_short(*arguments, **named):
+        if cut[1] == "_audit" and not arguments[1]:
+            return real(*arguments, **named)  # nothing to log from before
         calls.append(1)
         if len(calls) == after:
             raise KeyboardInterrupt
         return real(*arguments, **named)
 
-    monkeypatch.setattr(marking_run, cut, cut_short)
+    monkeypatch.setattr(marking_run, "TOGETHER", together)
+    monkeypatch.setattr(*cut, cut_short)
     stopped = run("mark", "--cohort", cohort.root)
     assert stopped.code == 130 and "goes on" in stopped.err
     monkeypatch.undo()

@@ -13,7 +13,7 @@ from nbgrader.converters import Autograde, GenerateFeedback
 
 from twoshaft.errors import CohortError
 from twoshaft_grader.marking import mark_folder, mark_task
-from twoshaft_grader.marking.gradebook import record_mark
+from twoshaft_grader.marking.gradebook import Recorder
 
 ASSIGNMENT = "tiny-1"
 NOTEBOOK = "90-tiny"
@@ -46,6 +46,14 @@ def course(tiny, make_course):
 
 
 LEARNERS = ["full", "partly", "slips", "order", "blank", "missing", "damaged", "copied", "hostile"]
+
+
+def record_mark(book, root, learner, assignment, mark, timestamp=None):
+    """Record one mark and let it stand; the autograded notebook."""
+    recorder = Recorder(book, root, assignment)
+    path = recorder.record(learner, mark, timestamp=timestamp)
+    recorder.commit()
+    return path
 
 
 @pytest.fixture(scope="module")
@@ -120,6 +128,24 @@ def test_recording_again_changes_nothing_and_keeps_what_staff_gave(course, marks
     with course.book() as book:
         grade = book.find_grade("gap", NOTEBOOK, ASSIGNMENT, "partly")
         assert (grade.score, grade.needs_manual_grade) == (7.5, True)
+
+
+def test_marks_recorded_together_stand_together_or_not_at_all(course, marks):
+    with course.book() as book:
+        for name in ("full", "slips"):
+            record_mark(book, course.root, name, ASSIGNMENT, marks["blank"])
+        recorder = Recorder(book, course.root, ASSIGNMENT)
+        recorder.record("full", marks["full"])
+        recorder.record("slips", marks["slips"])
+    # closed without a commit: nothing of it is there
+    assert set(course.scores("full").values()) == set(course.scores("slips").values()) == {0.0}
+    with course.book() as book:
+        recorder = Recorder(book, course.root, ASSIGNMENT)
+        recorder.record("full", marks["full"])
+        recorder.record("slips", marks["slips"])
+        recorder.commit()
+    for name in ("full", "slips"):
+        assert course.scores(name) == {task.id: task.points for task in marks[name].tasks}
 
 
 def test_the_autograded_notebook_shows_answers_and_runs_nothing(course, marks):

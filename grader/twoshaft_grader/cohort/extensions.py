@@ -6,9 +6,7 @@ nbgrader keeps an extension with a submission, so it gets ours when the work is 
 
 from __future__ import annotations
 
-from datetime import datetime
-
-from nbgrader.api import Gradebook
+from datetime import datetime, timedelta
 
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort import files
@@ -54,14 +52,10 @@ def due_for(cohort: Cohort, assigned: Assigned, learner: str) -> datetime | None
     return max(assigned.due, datetime.fromisoformat(own))
 
 
-def enter_extension(cohort: Cohort, assigned: Assigned, learner: str, book: Gradebook) -> None:
-    """Tell nbgrader of a learner's extension, once there is a submission to keep it with."""
+def extension_of(cohort: Cohort, assigned: Assigned, learner: str) -> timedelta | None:
+    """How much longer than everybody a learner has; None if no longer."""
     due = due_for(cohort, assigned, learner)
-    longer = due - assigned.due if due and assigned.due else None
-    submission = book.find_submission(assigned.name, learner)
-    if submission.extension != (longer or None):
-        submission.extension = longer or None
-        book.db.commit()
+    return (due - assigned.due if due and assigned.due else None) or None
 
 
 def _read(cohort: Cohort) -> dict[str, dict[str, str]]:

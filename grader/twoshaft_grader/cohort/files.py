@@ -6,7 +6,7 @@ import hashlib
 import json
 import os
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from twoshaft.errors import CohortError
@@ -62,15 +62,22 @@ def read_json(path: Path, *, mend: str = "put the file back from a copy") -> dic
 
 
 def append_line(path: Path, content: dict) -> None:
-    """Append one JSON line; a line torn by an earlier cut is closed first."""
+    """Append one JSON line; see :func:`append_lines`."""
+    append_lines(path, [content])
+
+
+def append_lines(path: Path, contents: Iterable[dict]) -> None:
+    """Append JSON lines in one write; a line torn by an earlier cut is closed first."""
+    text = "".join(json.dumps(content, ensure_ascii=False) + "\n" for content in contents)
+    if not text:
+        return
     path.parent.mkdir(parents=True, exist_ok=True)
-    line = json.dumps(content, ensure_ascii=False) + "\n"
     with open(path, "ab+") as stream:
         if stream.tell():
             stream.seek(-1, os.SEEK_END)
             if stream.read(1) != b"\n":
-                line = "\n" + line
-        stream.write(line.encode("utf-8"))
+                text = "\n" + text
+        stream.write(text.encode("utf-8"))
         stream.flush()
         os.fsync(stream.fileno())
 

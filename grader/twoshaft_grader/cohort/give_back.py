@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-from nbgrader.api import Gradebook
 from nbgrader.utils import temp_attrs
 
 from twoshaft_grader.cohort import backbone, files
@@ -17,7 +16,7 @@ from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.marks import UNREADABLE, StoredMark, read_mark
 from twoshaft_grader.cohort.observations import by_outcome, observations_of
 from twoshaft_grader.cohort.roster import Learner
-from twoshaft_grader.cohort.scores import task_scores
+from twoshaft_grader.cohort.scores import TaskScore, task_scores
 from twoshaft_grader.cohort.standing import keep_returned, write_standing
 from twoshaft_grader.marking.feedback import Handed, StaffMark, feedback_page
 from twoshaft_grader.marking.outcomes import with_points
@@ -59,6 +58,7 @@ def give_back(
     """
     returned, mark_first, no_way_back = [], [], []
     with backbone.gradebook(cohort) as book:
+        given = task_scores(book, assigned)
         for learner in learners:
             mark = read_mark(cohort.mark_file(learner.id, assigned.name))
             folder = cohort.submitted(learner.id, assigned.name)
@@ -66,10 +66,11 @@ def give_back(
                 if files.folder_digest(folder) != mark.submission:
                     mark_first.append(learner.id)
                 else:
-                    page = _page(cohort, assigned, learner, mark, book)
+                    scores = given.get(learner.id, {})
+                    page = _page(cohort, assigned, learner, mark, scores)
                     if not _put(cohort, assigned, learner, page):
                         no_way_back.append(learner.id)
-                    keep_returned(cohort, assigned, learner.id, _as_given(assigned, mark, book))
+                    keep_returned(cohort, assigned, learner.id, _as_given(mark, scores))
                     write_standing(cohort, learner.id)
                     returned.append(learner.id)
             step()
@@ -83,7 +84,11 @@ def give_back(
 
 
 def _page(
-    cohort: Cohort, assigned: Assigned, learner: Learner, mark: StoredMark, book: Gradebook
+    cohort: Cohort,
+    assigned: Assigned,
+    learner: Learner,
+    mark: StoredMark,
+    scores: Mapping[str, TaskScore],
 ) -> str:
     moment = hand_in_time(cohort, learner.id, assigned.name)
     due = due_for(cohort, assigned, learner.id)
@@ -100,7 +105,7 @@ def _page(
     )
     staff = {
         task: StaffMark(score.score if score.by_hand else None, score.comment)
-        for task, score in task_scores(book, assigned, learner.id).items()
+        for task, score in scores.items()
         if score.by_hand or score.comment
     }
     return feedback_page(
@@ -111,9 +116,8 @@ def _page(
     )
 
 
-def _as_given(assigned: Assigned, mark: StoredMark, book: Gradebook) -> SheetMark:
+def _as_given(mark: StoredMark, scores: Mapping[str, TaskScore]) -> SheetMark:
     """The mark with the points that a person gave in the place of the marking's."""
-    scores = task_scores(book, assigned, mark.learner)
     known = {task.id for task in mark.sheet.tasks}
     by_hand = {t: s.score for t, s in scores.items() if s.by_hand and t in known}
     return with_points(mark.sheet, by_hand)

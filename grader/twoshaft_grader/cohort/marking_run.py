@@ -1,8 +1,9 @@
 """Mark everything that was collected: once, whole, and whatever happens in between.
 
-Marking is pure and may run in several processes; one writer puts the results into the gradebook
-and then stores the mark, which is what says that a submission is done. A run that is cut short
-is finished by the next: what is stored stays, what is not is done again and written over.
+Marking is pure and may run in several processes; one writer puts the results into the gradebook,
+some at a time, and then stores each mark, which is what says that a submission is done. A run that
+is cut short is finished by the next: what is stored stays, what is not is done again and written
+over.
 """
 
 from __future__ import annotations
@@ -10,14 +11,13 @@ from __future__ import annotations
 import getpass
 import os
 import time
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Collection, Iterable, Iterator
 from concurrent.futures import ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
 from dataclasses import dataclass, replace
 from multiprocessing import get_context
 
 from filelock import FileLock, Timeout
-from nbgrader.api import Gradebook, MissingEntry
 
 import twoshaft
 from twoshaft.errors import CohortError
@@ -26,27 +26,53 @@ from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.collect import hand_in_time
 from twoshaft_grader.cohort.due import gradebook_time
-from twoshaft_grader.cohort.extensions import enter_extension
+from twoshaft_grader.cohort.extensions import extension_of
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.marks import MARKED, UNREADABLE, StoredMark, read_mark, write_mark
 from twoshaft_grader.cohort.one_sheet import Result, Work, blank_mark, end_with_parent, mark_one
 from twoshaft_grader.cohort.roster import Learner
-from twoshaft_grader.marking.gradebook import record_mark
+from twoshaft_grader.marking.gradebook import Recorder
 from twoshaft_grader.marking.result import SheetMark
+from twoshaft_grader.marking.scores import entered_learners
 
 AS_BEFORE = "as before"
 NOT_HANDED_IN = "not handed in"
+TOGETHER = 50
+TOGETHER_S = 1.0
+"""So many results are stored together, or those of so long: a cut loses no more than that."""
 ALONE_S = 2.0  # mark in this process for so long before other processes are worth their start
 
 
 @dataclass(frozen=True)
 class Done:
-    """What a run did with one learner: ``MARKED``, ``UNREADABLE``, ``AS_BEFORE`` or
-    ``NOT_HANDED_IN``; ``mark`` is what stands now."""
+    """What a run did with one learner, and in short what mark stands now.
+
+    Attributes
+    ----------
+    learner : str
+    state : str
+        ``MARKED``, ``UNREADABLE``, ``AS_BEFORE`` or ``NOT_HANDED_IN``.
+    points, maximum, met
+        Of the mark; None where there is none.
+    reason : str
+        Why it cannot be read.
+    """
 
     learner: str
     state: str
-    mark: StoredMark | None = None
+    points: float | None = None
+    maximum: float | None = None
+    met: bool | None = None
+    reason: str = ""
+
+    @classmethod
+    def of(cls, learner: str, state: str, mark: StoredMark | None) -> Done:
+        """From the stored mark. That itself is let go: it is large, and there are many."""
+        reason = mark.reason if mark else ""
+        if mark is None or mark.sheet is None:
+            return cls(learner, state, reason=reason)
+        sheet = mark.sheet
+        return cls(learner, state, sheet.points, sheet.maximum, sheet.met, reason)
 
 
 def mark_assignment(
@@ -107,22 +133,26 @@ def _mark_assignment(
     waiting: list[Work] = []
     digests: dict[str, str] = {}
     with backbone.gradebook(cohort) as book:
+        entered = entered_learners(book, assigned.name, assigned.notebook_id)
         for learner in learners:
             folder = cohort.submitted(learner.id, assigned.name)
             stored = read_mark(cohort.mark_file(learner.id, assigned.name))
             if not folder.is_dir():
-                done[learner.id] = Done(learner.id, NOT_HANDED_IN, stored)
+                done[learner.id] = Done.of(learner.id, NOT_HANDED_IN, stored)
                 step()
                 continue
             digests[learner.id] = files.folder_digest(folder)
-            if not again and _stands(book, assigned, stored, digests[learner.id]):
-                done[learner.id] = Done(learner.id, AS_BEFORE, stored)
+            if not again and _stands(stored, digests[learner.id], entered):
+                done[learner.id] = Done.of(learner.id, AS_BEFORE, stored)
                 step()
                 continue
             waiting.append(_work(cohort, assigned, learner.id))
-        for result in _marked(waiting, workers or os.cpu_count() or 1):
-            done[result.learner] = _store(cohort, assigned, book, result, digests[result.learner])
-            step()
+        if waiting:
+            recorder = Recorder(book, cohort.root, assigned.name)
+            for results in _batches(_marked(waiting, workers or os.cpu_count() or 1)):
+                for one in _store(cohort, assigned, recorder, results, digests):
+                    done[one.learner] = one
+                    step()
     return [done[learner.id] for learner in learners]
 
 
@@ -144,15 +174,14 @@ def _work(cohort: Cohort, assigned: Assigned, learner: str) -> Work:
     )
 
 
-def _stands(book: Gradebook, assigned: Assigned, stored: StoredMark | None, digest: str) -> bool:
+def _stands(stored: StoredMark | None, digest: str, entered: Collection[str]) -> bool:
     """Whether a stored mark is of this very work, and the gradebook has it."""
-    if stored is None or stored.state != MARKED or stored.submission != digest:
-        return False
-    try:
-        book.find_submission_notebook(assigned.notebook_id, assigned.name, stored.learner)
-    except MissingEntry:
-        return False
-    return True
+    return (
+        stored is not None
+        and stored.state == MARKED
+        and stored.submission == digest
+        and stored.learner in entered
+    )
 
 
 def _marked(waiting: list[Work], workers: int) -> Iterator[Result]:
@@ -193,67 +222,99 @@ def _pool(workers: int) -> ProcessPoolExecutor:
     )
 
 
+def _batches(results: Iterable[Result]) -> Iterator[list[Result]]:
+    """Results that are stored together."""
+    batch, start = [], time.monotonic()
+    for result in results:
+        batch.append(result)
+        if len(batch) >= TOGETHER or time.monotonic() - start > TOGETHER_S:
+            yield batch
+            batch, start = [], time.monotonic()
+    if batch:
+        yield batch
+
+
 def _store(
-    cohort: Cohort, assigned: Assigned, book: Gradebook, result: Result, digest: str
-) -> Done:
-    moment = hand_in_time(cohort, result.learner, assigned.name)
-    path = cohort.mark_file(result.learner, assigned.name)
-    before = read_mark(path)
+    cohort: Cohort,
+    assigned: Assigned,
+    recorder: Recorder,
+    results: list[Result],
+    digests: dict[str, str],
+) -> list[Done]:
+    """Put results into the gradebook at once, then store each mark; the log comes last."""
+    marks, unchanged = [], []
+    for result in results:
+        mark, before = _mark_of(cohort, assigned, result, digests[result.learner])
+        if before is not None and before.id == mark.id:  # the same trouble as last time
+            unchanged.append(before)
+            continue
+        if mark.sheet is not None and not mark.earlier:
+            moment = hand_in_time(cohort, mark.learner, assigned.name)
+            recorder.record(
+                mark.learner,
+                mark.sheet,
+                timestamp=gradebook_time(moment) if moment else None,
+                extension=extension_of(cohort, assigned, mark.learner),
+            )
+        marks.append(mark)
+    recorder.commit()
+    for mark in marks:
+        # From here on it counts as marked.
+        write_mark(cohort.mark_file(mark.learner, assigned.name), mark)
+    _audit(cohort, marks)
+    return [Done.of(mark.learner, mark.state, mark) for mark in (*marks, *unchanged)]
+
+
+def _mark_of(
+    cohort: Cohort, assigned: Assigned, result: Result, digest: str
+) -> tuple[StoredMark, StoredMark | None]:
+    """The mark to store for a result, and the one that is stored."""
+    before = read_mark(cohort.mark_file(result.learner, assigned.name))
     if result.trouble and before is not None and (before.state == MARKED or before.earlier):
         # Nobody loses a mark by handing in a damaged file after a good one.
         mark = replace(
             before, state=UNREADABLE, submission=digest, reason=result.trouble, earlier=True
         )
-    else:
-        mark = StoredMark(
-            learner=result.learner,
-            assignment=assigned.name,
-            state=UNREADABLE if result.trouble else MARKED,
-            submission=digest,
-            handed_in=stamp(moment) if moment else "",
-            marked_at=stamp(now()),
-            marked_by=f"twoshaft {twoshaft.__version__}",
-            reason=result.trouble,
-            sheet_sha256=sheet_digest(
-                cohort.submitted(result.learner, assigned.name) / "jobsheet.json"
-            ),
-            sheet=result.sheet,
-        )
-        if mark.sheet is not None:
-            record_mark(
-                book,
-                cohort.root,
-                mark.learner,
-                assigned.name,
-                mark.sheet,
-                timestamp=gradebook_time(moment) if moment else None,
-            )
-            enter_extension(cohort, assigned, mark.learner, book)
-    if before is not None and before.id == mark.id:  # the same trouble as last time
-        return Done(before.learner, before.state, before)
-    write_mark(path, mark)  # from here on it counts as marked
-    _audit(cohort, mark)
-    return Done(mark.learner, mark.state, mark)
+        return mark, before
+    moment = hand_in_time(cohort, result.learner, assigned.name)
+    mark = StoredMark(
+        learner=result.learner,
+        assignment=assigned.name,
+        state=UNREADABLE if result.trouble else MARKED,
+        submission=digest,
+        handed_in=stamp(moment) if moment else "",
+        marked_at=stamp(now()),
+        marked_by=f"twoshaft {twoshaft.__version__}",
+        reason=result.trouble,
+        sheet_sha256=sheet_digest(
+            cohort.submitted(result.learner, assigned.name) / "jobsheet.json"
+        ),
+        sheet=result.sheet,
+    )
+    return mark, before
 
 
-def _audit(cohort: Cohort, mark: StoredMark) -> None:
-    files.append_line(
+def _audit(cohort: Cohort, marks: Iterable[StoredMark]) -> None:
+    files.append_lines(
         cohort.log("marks"),
-        {
-            "id": mark.id,
-            "at": stamp(now()),
-            "marked_at": mark.marked_at,
-            "who": _user(),
-            "version": mark.marked_by,
-            "assignment": mark.assignment,
-            "learner": mark.learner,
-            "state": mark.state,
-            "submission": mark.submission,
-            "sheet": mark.sheet_sha256,
-            "solution": mark.sheet.solution_digest if mark.sheet else "",
-            "mark": mark.sheet.points if mark.sheet else None,
-            "maximum": mark.sheet.maximum if mark.sheet else None,
-        },
+        (
+            {
+                "id": mark.id,
+                "at": stamp(now()),
+                "marked_at": mark.marked_at,
+                "who": _user(),
+                "version": mark.marked_by,
+                "assignment": mark.assignment,
+                "learner": mark.learner,
+                "state": mark.state,
+                "submission": mark.submission,
+                "sheet": mark.sheet_sha256,
+                "solution": mark.sheet.solution_digest if mark.sheet else "",
+                "mark": mark.sheet.points if mark.sheet else None,
+                "maximum": mark.sheet.maximum if mark.sheet else None,
+            }
+            for mark in marks
+        ),
     )
 
 
@@ -267,7 +328,5 @@ def _user() -> str:
 def _mend_audit(cohort: Cohort, assigned: Assigned, learners: list[Learner]) -> None:
     """Add the line that a cut between storing a mark and logging it has left out."""
     logged = {line.get("id") for line in files.read_lines(cohort.log("marks"))}
-    for learner in learners:
-        mark = read_mark(cohort.mark_file(learner.id, assigned.name))
-        if mark is not None and mark.id not in logged:
-            _audit(cohort, mark)
+    stored = (read_mark(cohort.mark_file(learner.id, assigned.name)) for learner in learners)
+    _audit(cohort, [mark for mark in stored if mark is not None and mark.id not in logged])

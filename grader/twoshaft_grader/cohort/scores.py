@@ -1,10 +1,20 @@
-"""What the gradebook says of a learner's tasks: by the marking, and by a person."""
+"""What the gradebook says of learners' tasks: by the marking, and by a person."""
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
+from typing import Any
 
-from nbgrader.api import Gradebook, MissingEntry
+from nbgrader.api import (
+    Comment,
+    Grade,
+    Gradebook,
+    MissingEntry,
+    Notebook,
+    SubmittedAssignment,
+    SubmittedNotebook,
+)
 
 from twoshaft_grader.cohort.assign import Assigned
 
@@ -32,23 +42,49 @@ class TaskScore:
         return (base or 0.0) + (self.extra or 0.0)
 
 
-def task_scores(book: Gradebook, assigned: Assigned, learner: str) -> dict[str, TaskScore]:
-    """Scores of a learner's tasks in the gradebook; empty if there are none."""
+def task_scores(book: Gradebook, assigned: Assigned) -> dict[str, dict[str, TaskScore]]:
+    """Scores of an assignment's tasks in the gradebook, by learner and task; two queries for all.
+
+    A learner of whom there are none is not in it.
+    """
     try:
-        notebook = book.find_submission_notebook(assigned.notebook_id, assigned.name, learner)
+        notebook = book.find_notebook(assigned.notebook_id, assigned.name)
     except MissingEntry:
         return {}
-    # A task's text is a cell of its own without points; what staff give there is extra credit.
-    beyond = {g.name: g.score or 0.0 for g in notebook.grades if not g.cell.max_score}
-    comments = {c.name: c.manual_comment or "" for c in notebook.comments}
-    return {
-        grade.name: TaskScore(
-            grade.auto_score,
-            grade.manual_score,
-            (grade.extra_credit or 0.0) + beyond.get(f"{grade.name}-task", 0.0) or None,
-            bool(grade.needs_manual_grade and grade.manual_score is not None),
-            comments.get(f"{grade.name}-task") or comments.get(grade.name) or "",
-        )
-        for grade in notebook.grades
-        if grade.cell.max_score
+    cells = [*notebook.grade_cells, *notebook.task_cells]
+    names = {cell.id: cell.name for cell in (*cells, *notebook.solution_cells)}
+    counted = {cell.id for cell in cells if cell.max_score}
+    grades, beyond = [], {}
+    for learner, cell, *parts, score in _of_all(
+        book, notebook, Grade, Grade.auto_score, Grade.manual_score, Grade.extra_credit,
+        Grade.needs_manual_grade, Grade.score,
+    ):  # fmt: skip
+        if cell in counted:
+            grades.append((learner, names[cell], parts))
+        else:  # a task's text is a cell without points; what staff give there is extra credit
+            beyond[learner, names[cell]] = score or 0.0
+    comments = {
+        (learner, names[cell]): text or ""
+        for learner, cell, text in _of_all(book, notebook, Comment, Comment.manual_comment)
     }
+    found: dict[str, dict[str, TaskScore]] = {}
+    for learner, task, (auto, manual, extra, needed) in grades:
+        about = learner, f"{task}-task"
+        found.setdefault(learner, {})[task] = TaskScore(
+            auto,
+            manual,
+            (extra or 0.0) + beyond.get(about, 0.0) or None,
+            bool(needed and manual is not None),
+            comments.get(about) or comments.get((learner, task)) or "",
+        )
+    return found
+
+
+def _of_all(book: Gradebook, notebook: Notebook, table: Any, *columns: Any) -> Iterable[tuple]:
+    """Columns of everybody's grades or comments in a notebook, after learner's and cell's ids."""
+    return (
+        book.db.query(SubmittedAssignment.student_id, table.cell_id, *columns)
+        .join(SubmittedNotebook, SubmittedNotebook.id == table.notebook_id)
+        .join(SubmittedAssignment, SubmittedAssignment.id == SubmittedNotebook.assignment_id)
+        .filter(SubmittedNotebook.notebook_id == notebook.id)
+    )

@@ -328,7 +328,7 @@ def mark_work(
         _say(f"{assigned.name}: {_names(counts)}.")
         for one in done:
             if one.state == UNREADABLE:
-                _say(f"  {one.learner}: {one.mark.reason}")
+                _say(f"  {one.learner}: {one.reason}")
 
 
 @app.command("give-back")

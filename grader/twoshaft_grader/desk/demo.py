@@ -20,7 +20,7 @@ from twoshaft_grader.cohort.extensions import extend_due
 from twoshaft_grader.cohort.folder import Cohort, make_cohort, now, open_cohort, stamp
 from twoshaft_grader.cohort.give_back import give_back
 from twoshaft_grader.cohort.intake import take_in
-from twoshaft_grader.cohort.marking_run import Done, mark_assignment
+from twoshaft_grader.cohort.marking_run import NOT_HANDED_IN, Done, mark_assignment
 from twoshaft_grader.cohort.workplace import sign_in_words
 from twoshaft_grader.desk.bar import Bar
 from twoshaft_grader.desk.call import command
@@ -110,7 +110,7 @@ def make_demo(folder: Path, *, content: str = "", say: Callable[[str], None] = p
 
 
 def _count(done: list[Done]) -> int:
-    return sum(one.mark is not None for one in done)
+    return sum(one.state != NOT_HANDED_IN for one in done)
 
 
 def _due(cohort: Cohort) -> datetime:

@@ -23,14 +23,14 @@ def marks_table(title: str, learners: list[Learner], done: list[Done]) -> Table:
         table.add_column(heading, justify="right")
     table.add_column("enough")
     for learner, one in zip(learners, done, strict=True):
-        sheet = one.mark.sheet if one.mark else None
+        enough = "" if one.met is None else "yes" if one.met else "not yet"
         table.add_row(
             learner.id,
             learner.name,
             one.state,
-            _figure(sheet.points if sheet else None),
-            _figure(sheet.maximum if sheet else None),
-            ("yes" if sheet.met else "not yet") if sheet else "",
+            _figure(one.points),
+            _figure(one.maximum),
+            enough,
         )
     return table
 

@@ -1,4 +1,4 @@
-"""Put a mark where nbgrader looks for it: its gradebook and its autograded folder.
+"""Put marks where nbgrader looks for them: its gradebook and its autograded folder.
 
 Nothing that a learner wrote is run. The autograded notebook is the released one, with each task's
 answers and verdicts as a table and its points as the float that nbgrader reads.
@@ -10,38 +10,30 @@ import os
 import shutil
 import stat
 import tempfile
-from datetime import datetime
+from datetime import datetime, timedelta
 from pathlib import Path
 
 import nbformat
-from nbformat import NotebookNode
-from nbformat.v4 import new_output
+from nbformat import NotebookNode, v4
 from nbgrader import utils
-from nbgrader.api import Gradebook, MissingEntry
+from nbgrader.api import Gradebook
 
 from twoshaft.errors import CohortError
 from twoshaft.jobsheet.contents import MAX_BYTES
 from twoshaft_grader.marking.pages import fill
 from twoshaft_grader.marking.result import BenchUse, FieldMark, SheetMark, TaskMark
+from twoshaft_grader.marking.scores import Scores
 
 CARRIED_OVER = ("jobsheet.json", "timestamp.txt")
 """Files that go from the submitted to the autograded folder."""
 
 
-def record_mark(
-    book: Gradebook,
-    root: Path,
-    learner: str,
-    assignment: str,
-    mark: SheetMark,
-    *,
-    timestamp: datetime | str | None = None,
-) -> Path:
-    """Write a mark into the gradebook and the autograded folder of a cohort.
+class Recorder:
+    """Puts the marks of one assignment into the gradebook and the autograded folder of a cohort.
 
-    Doing it again changes nothing; with another mark it replaces points and comments of ours.
+    Recording again changes nothing; with another mark it replaces points and comments of ours.
     Scores and comments that staff gave by hand stay, and are put up for review where our points
-    have changed.
+    have changed. Nothing is in the gradebook for good before :meth:`commit`.
 
     Parameters
     ----------
@@ -49,40 +41,94 @@ def record_mark(
         The cohort's gradebook, open. The only writer at this time.
     root : pathlib.Path
         The cohort folder.
-    learner, assignment : str
-        Their ids.
-    mark : SheetMark
-    timestamp : datetime or str, optional
-        When the work was handed in; nbgrader reckons lateness from it.
-
-    Returns
-    -------
-    pathlib.Path
-        The autograded notebook.
+    assignment : str
+        Its id.
 
     Raises
     ------
     CohortError
         When the assignment was not released, or is not in the gradebook.
     """
-    released = sorted((Path(root) / "release" / assignment).glob("*.ipynb"))
-    if len(released) != 1:
-        raise CohortError(
-            f"{len(released)} released notebooks of {assignment}, where one belongs",
-            where=str(Path(root) / "release" / assignment),
-            mend="release the assignment again",
-        )
-    notebook_id = released[0].stem
-    nb = marked_notebook(nbformat.read(released[0], as_version=4), mark)
-    _write_scores(book, notebook_id, assignment, learner, nb, mark, timestamp)
-    folder = Path(root) / "autograded" / learner / assignment
-    folder.mkdir(parents=True, exist_ok=True)
-    submitted = Path(root) / "submitted" / learner / assignment
-    for name in CARRIED_OVER:
-        _carry_over(submitted / name, folder / name)
-    target = folder / released[0].name
-    _replace(target, nbformat.writes(nb).rstrip("\n") + "\n")
-    return target
+
+    def __init__(self, book: Gradebook, root: Path, assignment: str) -> None:
+        self._root, self._name = Path(root), assignment
+        released = sorted((self._root / "release" / assignment).glob("*.ipynb"))
+        if len(released) != 1:
+            raise CohortError(
+                f"{len(released)} released notebooks of {assignment}, where one belongs",
+                where=str(self._root / "release" / assignment),
+                mend="release the assignment again",
+            )
+        self._released = released[0]
+        self._nb = nbformat.read(self._released, as_version=4)
+        self._scores = Scores(book, assignment, self._released.stem)
+
+    def record(
+        self,
+        learner: str,
+        mark: SheetMark,
+        *,
+        timestamp: datetime | str | None = None,
+        extension: timedelta | None = None,
+    ) -> Path:
+        """Write one learner's mark.
+
+        Parameters
+        ----------
+        learner : str
+            Id.
+        mark : SheetMark
+        timestamp : datetime or str, optional
+            When the work was handed in; nbgrader reckons lateness from it.
+        extension : datetime.timedelta, optional
+            How much later than everybody's the learner's due date is.
+
+        Returns
+        -------
+        pathlib.Path
+            The autograded notebook.
+
+        Raises
+        ------
+        CohortError
+            When a cell of the assignment is not in the gradebook.
+        """
+        nb = marked_notebook(self._nb, mark)
+        entry = self._scores.of(learner)
+        if timestamp is not None:
+            entry.submission.timestamp = utils.parse_utc(timestamp)
+        entry.submission.extension = extension
+        tasks = {task.id: task for task in mark.tasks}
+        for cell in nb.cells:
+            if utils.is_grade(cell):
+                grade = entry.grade(cell.metadata.nbgrader.grade_id)
+                before = grade.auto_score
+                grade.auto_score, _ = utils.determine_grade(cell)
+                by_hand = grade.manual_score is not None
+                grade.needs_manual_grade = by_hand and (
+                    grade.needs_manual_grade or before != grade.auto_score
+                )
+            elif utils.is_task(cell):
+                name = cell.metadata.nbgrader.grade_id
+                task = tasks.get(name.removesuffix("-task"))
+                grade = entry.grade(name)
+                grade.auto_score, grade.needs_manual_grade = 0.0, False
+                entry.comment(name).auto_comment = task_comment(task) if task else None
+        return self._write(learner, nb)
+
+    def commit(self) -> None:
+        """Let what was recorded stand in the gradebook; a cut before leaves all of it out."""
+        self._scores.commit()
+
+    def _write(self, learner: str, nb: NotebookNode) -> Path:
+        folder = self._root / "autograded" / learner / self._name
+        folder.mkdir(parents=True, exist_ok=True)
+        submitted = self._root / "submitted" / learner / self._name
+        for name in CARRIED_OVER:
+            _carry_over(submitted / name, folder / name)
+        target = folder / self._released.name
+        _replace(target, v4.writes(nb).rstrip("\n") + "\n")
+        return target
 
 
 def marked_notebook(nb: NotebookNode, mark: SheetMark) -> NotebookNode:
@@ -95,12 +141,17 @@ def marked_notebook(nb: NotebookNode, mark: SheetMark) -> NotebookNode:
         cell.outputs, cell.execution_count = [], None
         if utils.is_grade(cell) and grade_id in tasks:
             task = tasks[grade_id]
+            shown = task_html(task, mark.bench_of(task.id))
             cell.outputs = [
-                new_output("display_data", {"text/html": task_html(task, mark.bench_of(task.id))}),
-                new_output("execute_result", {"text/plain": repr(float(task.points))}),
+                _output("display_data", {"text/html": shown}),
+                _output("execute_result", {"text/plain": repr(float(task.points))}),
             ]
             cell.outputs[1].execution_count = None
     return nb
+
+
+def _output(kind: str, data: dict[str, str]) -> NotebookNode:
+    return nbformat.from_dict({"output_type": kind, "metadata": {}, "data": data})
 
 
 def task_html(task: TaskMark, bench: BenchUse | None = None) -> str:
@@ -118,53 +169,6 @@ def task_comment(task: TaskMark) -> str:
 def _field_line(field: FieldMark) -> str:
     parts = [f"{field.prompt} {field.verdict.capitalize()}.", *field.sentences, field.cost]
     return " ".join(part for part in parts if part)
-
-
-def _write_scores(
-    book: Gradebook,
-    notebook_id: str,
-    assignment: str,
-    learner: str,
-    nb: NotebookNode,
-    mark: SheetMark,
-    timestamp: datetime | str | None,
-) -> None:
-    """As nbgrader's SaveAutoGrades does, in one transaction."""
-    tasks = {task.id: task for task in mark.tasks}
-    try:
-        try:
-            book.find_student(learner)
-        except MissingEntry:
-            book.add_student(learner)
-        when = {"timestamp": timestamp} if timestamp is not None else {}
-        book.update_or_create_submission(assignment, learner, **when)
-        for cell in nb.cells:
-            if utils.is_grade(cell):
-                name = cell.metadata.nbgrader.grade_id
-                grade = book.find_grade(name, notebook_id, assignment, learner)
-                before = grade.auto_score
-                grade.auto_score, _ = utils.determine_grade(cell)
-                by_hand = grade.manual_score is not None
-                grade.needs_manual_grade = by_hand and (
-                    grade.needs_manual_grade or before != grade.auto_score
-                )
-            elif utils.is_task(cell):
-                name = cell.metadata.nbgrader.grade_id
-                task = tasks.get(name.removesuffix("-task"))
-                grade = book.find_grade(name, notebook_id, assignment, learner)
-                grade.auto_score, grade.needs_manual_grade = 0.0, False
-                comment = book.find_comment(name, notebook_id, assignment, learner)
-                comment.auto_comment = task_comment(task) if task else None
-        book.db.commit()
-    except MissingEntry as error:
-        book.db.rollback()
-        raise CohortError(
-            f"{assignment} is not in the gradebook as it was released ({error})",
-            mend="release the assignment again",
-        ) from error
-    except BaseException:
-        book.db.rollback()
-        raise
 
 
 def _carry_over(source: Path, target: Path) -> None:

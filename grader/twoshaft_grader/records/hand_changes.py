@@ -42,7 +42,7 @@ def change_mark(
         try:
             grade = book.find_grade(task, assigned.notebook_id, assigned.name, learner)
         except MissingEntry:
-            known = ", ".join(task_scores(book, assigned, learner))
+            known = ", ".join(task_scores(book, assigned).get(learner, ()))
             raise CohortError(
                 f'{learner} has no mark for a task "{task}" in {assigned.name}',
                 mend=f"choose one of these: {known}" if known else "mark it first",

@@ -114,6 +114,7 @@ def outcome_rows(
     wanted = [a for a in assignments_of(cohort) if not assignments or a.name in assignments]
     people = [p for p in roster_of(cohort) if not learners or p.id in learners]
     changes = change_log(cohort)
+    scores = {a.name: task_scores(book, a) for a in wanted}
     outcomes = load_outcomes()
     blank: dict[str, list[Part]] = {}
     rows = []
@@ -130,7 +131,8 @@ def outcome_rows(
                     blank[assigned.name] = sheet_parts(sheet)
                 parts = list(blank[assigned.name])
             standing = _Standing(parts)
-            _apply_changes(standing, assigned, person, mark, book, changes)
+            given = scores[assigned.name].get(person.id, {})
+            _apply_changes(standing, assigned, person, mark, given, changes)
             mine += _rows(cohort, person, assigned, mark, standing, outcomes, seen)
         rows += mine
         if not assignments:
@@ -148,11 +150,10 @@ def _apply_changes(
     assigned: Assigned,
     person: Learner,
     mark: StoredMark | None,
-    book: Gradebook,
+    scores: dict[str, TaskScore],
     changes: dict[tuple[str, str, str], dict],
 ) -> None:
     """Put the scores that a person gave in the place of the marking's, and say so."""
-    scores = task_scores(book, assigned, person.id)
     for task, score in scores.items():
         places = [i for i, part in enumerate(standing.parts) if part.task == task]
         marked = sum(standing.parts[i].points for i in places)

@@ -52,9 +52,7 @@ def line(key: Key) -> dict[str, Any]:
     """What is kept of one learner's sheet: what was given, answered, and each mark."""
     unit = load_unit(key.unit)
     solution = load_solution(next(SOLUTIONS.glob(f"*-{key.module}.ipynb")))
-    issued = issue_record(
-        key.module, unit, salt=key.salt, learner=key.learner, attempt=key.attempt
-    )
+    issued = issue_record(key.module, unit, salt=key.salt, learner=key.learner, attempt=key.attempt)
     answers = demo_answers(key.way, solution, issued, unit)
     sheet = SheetData(
         learner=key.learner,

@@ -14,6 +14,7 @@ from itertools import product
 
 from twoshaft.errors import UnitFileError
 from twoshaft.models.order.masks import bits, closure, with_pairs
+from twoshaft.units.kept import kept
 from twoshaft.units.sections.order import Hold, OperationKind, RuleKind
 from twoshaft.units.unit import Unit
 
@@ -178,7 +179,8 @@ class OrderTask:
         UnitFileError
             When an id is unknown or the rules run in a circle.
         """
-        return _compile(unit, operations, start)
+        task = _whole_task(unit) if operations is None else _part(unit, frozenset(operations))
+        return task if start is None else task.starting_from(start)
 
     @cached_property
     def number(self) -> dict[str, int]:
@@ -305,47 +307,76 @@ def _ids(start: Iterable[str] | Iterable[Sequence[str]]) -> tuple[str, ...]:
     return tuple(step if isinstance(step, str) else step[0] for step in start)
 
 
-def _compile(
-    unit: Unit, operations: Iterable[str] | None, start: Iterable[str] | None
-) -> OrderTask:
+@dataclass(frozen=True)
+class _Compiled:
+    """All steps of a unit, before any is left out: members by step, the step number of each
+    operation or group id, and what binds them."""
+
+    members: dict[str, tuple[str, ...]]
+    number: dict[str, int]
+    bonds: tuple[Bond, ...]
+    before: Sequence[int]
+    after: Sequence[int]
+    choices: tuple[Choice, ...]
+
+    def at(self, op: str) -> int:
+        """Number of the step that an operation or group id stands for."""
+        if op not in self.number:
+            raise UnitFileError(
+                f"there is no operation {op!r}", mend="use an id listed under operations"
+            )
+        return self.number[op]
+
+
+@kept()
+def _compiled(unit: Unit) -> _Compiled:
     group_of = {op: group.id for group in unit.together for op in group.operations}
     steps: dict[str, list[str]] = {}
     for operation in unit.operations:
         steps.setdefault(group_of.get(operation.id, operation.id), []).append(operation.id)
     names = list(steps)
     number = {step: i for i, step in enumerate(names)}
-
-    def at(op: str) -> int:
-        step = group_of.get(op, op)
-        if step not in number:
-            raise UnitFileError(
-                f"there is no operation {op!r}", mend="use an id listed under operations"
-            )
-        return number[step]
-
-    bonds = _bonds(unit, names, at)
-    whole = closure(len(names), ((bond.earlier, bond.later) for bond in bonds))
-    if whole is None:
+    number |= {op: number[group] for op, group in group_of.items() if group in number}
+    members = {step: tuple(ops) for step, ops in steps.items()}
+    whole = _Compiled(members, number, (), (), (), ())
+    bonds = _bonds(unit, names, whole.at)
+    closed = closure(len(names), ((bond.earlier, bond.later) for bond in bonds))
+    if closed is None:
         raise UnitFileError(
             "the rules and holds run in a circle", mend="run the unit checks to see the circle"
         )
-    before, after = whole
-    choices = _choices(unit, names, at, before, after)
+    before, after = closed
+    choices = _choices(unit, names, whole.at, before, after)
     if not _some_way(choices, before, after):
         raise UnitFileError(
             "the rules that can be kept in several ways contradict each other: "
             + ", ".join(choice.reason.rules[0] for choice in choices),
             mend="drop one of them",
         )
-    kept = (
-        list(range(len(names)))
-        if operations is None
-        else sorted({at(operation) for operation in operations})
-    )
-    if len(kept) < len(names):
-        choices = _restrict_choices(choices, kept, after, bonds, len(names))
-        bonds = _restrict_bonds(bonds, kept, len(names))
-    new = {old: i for i, old in enumerate(kept)}
+    return replace(whole, bonds=tuple(bonds), before=before, after=after, choices=tuple(choices))
+
+
+@kept()
+def _whole_task(unit: Unit) -> OrderTask:
+    return _restricted(unit, range(len(_compiled(unit).members)))
+
+
+@kept(most=256)  # learners' own windows of the build are among them
+def _part(unit: Unit, operations: frozenset[str]) -> OrderTask:
+    at = _compiled(unit).at
+    return _restricted(unit, sorted({at(operation) for operation in operations}))
+
+
+def _restricted(unit: Unit, chosen: Sequence[int]) -> OrderTask:
+    """The task of some steps, by number."""
+    whole = _compiled(unit)
+    at, before, after = whole.at, whole.before, whole.after
+    names, steps = list(whole.members), whole.members
+    bonds, choices = list(whole.bonds), list(whole.choices)
+    if len(chosen) < len(names):
+        choices = _restrict_choices(choices, chosen, after, bonds, len(names))
+        bonds = _restrict_bonds(bonds, chosen, len(names))
+    new = {old: i for i, old in enumerate(chosen)}
 
     def renumber(mask: int) -> int:
         return sum(1 << new[old] for old in bits(mask) if old in new)
@@ -365,23 +396,23 @@ def _compile(
         for clock in unit.clocks
         if at(clock.starts) in new and at(clock.ends) in new and at(clock.starts) != at(clock.ends)
     )  # fmt: skip
-    after_kept = tuple(renumber(after[old]) for old in kept)
-    before_kept = tuple(renumber(before[old]) for old in kept)
+    after_kept = tuple(renumber(after[old]) for old in chosen)
+    before_kept = tuple(renumber(before[old]) for old in chosen)
     stage_of = {operation.id: operation.stage for operation in unit.operations}
     blocks = []
     for stage in unit.stages:
         mask = sum(
-            1 << i for i, old in enumerate(kept) if stage_of[steps[names[old]][0]] == stage.id
+            1 << i for i, old in enumerate(chosen) if stage_of[steps[names[old]][0]] == stage.id
         )
         # A block can be put back as one only if nothing has to come between its steps.
-        outside = [i for i in range(len(kept)) if not mask >> i & 1]
+        outside = [i for i in range(len(chosen)) if not mask >> i & 1]
         convex = not any(before_kept[i] & mask and after_kept[i] & mask for i in outside)
         if mask.bit_count() > 1 and outside and convex:
             blocks.append(Block(stage.id, stage.name, mask))
     return OrderTask(
         unit=unit,
-        steps=tuple(names[old] for old in kept),
-        members=tuple(tuple(steps[names[old]]) for old in kept),
+        steps=tuple(names[old] for old in chosen),
+        members=tuple(steps[names[old]] for old in chosen),
         before=before_kept,
         after=after_kept,
         bonds=tuple(Bond(new[b.earlier], new[b.later], b.reason) for b in bonds),
@@ -397,7 +428,6 @@ def _compile(
         ),
         clocks=clocks,
         blocks=tuple(blocks),
-        start=None if start is None else _ids(start),
     )
 
 
@@ -512,7 +542,7 @@ def _off(step: int, givers, enders) -> Iterator[tuple[tuple[int, int], ...]]:
             yield ((ender, step), *ways)
 
 
-def _restrict_bonds(bonds: list[Bond], kept: list[int], count: int) -> list[Bond]:
+def _restrict_bonds(bonds: list[Bond], kept: Sequence[int], count: int) -> list[Bond]:
     """Bonds among kept steps; a chain through steps left out becomes one bond.
 
     The steps left out are taken as done in time for what follows them, so the kind of a chain
@@ -557,7 +587,7 @@ def _sentence(text: str) -> str:
 
 
 def _restrict_choices(
-    choices: list[Choice], kept: list[int], after: list[int], bonds: list[Bond], count: int
+    choices: list[Choice], kept: Sequence[int], after: Sequence[int], bonds: list[Bond], count: int
 ) -> list[Choice]:
     inside = sum(1 << i for i in kept)
     result = []

@@ -8,6 +8,7 @@ from twoshaft.models.order import OrderTask, chance_r0, quick_order, starting_or
 from twoshaft.models.order.mark import LEAST_R0
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.order_of_work.lot import Lot
+from twoshaft.units.kept import kept
 from twoshaft.units.unit import Unit
 
 LENGTHS = (9, 8, 7, 10)
@@ -28,25 +29,15 @@ class SubAssembly:
     kinds: int
 
 
-_pools: dict[int, tuple[Unit, tuple[SubAssembly, ...]]] = {}
-
-
-def pool(unit: Unit, task: OrderTask) -> tuple[SubAssembly, ...]:
+@kept()
+def pool(unit: Unit) -> tuple[SubAssembly, ...]:
     """Sub-assemblies of a unit that are equally hard.
 
     Each is a closed part of one stage: nothing of the build has to come between its steps. All
     have the same number of steps and an r0 within a band; those with at least three kinds of
     rules are preferred, then the number of stages, then the number of sub-assemblies.
     """
-    known = _pools.get(id(unit))
-    if known is None or known[0] is not unit:
-        if len(_pools) > 8:
-            _pools.clear()
-        _pools[id(unit)] = known = (unit, _make_pool(unit, task))
-    return known[1]
-
-
-def _make_pool(unit: Unit, task: OrderTask) -> tuple[SubAssembly, ...]:
+    task = OrderTask.from_unit(unit)
     best: tuple[tuple[int, int, int], tuple[SubAssembly, ...]] = ((0, 0, 0), ())
     for length in LENGTHS:
         found = [
@@ -100,7 +91,7 @@ def _of_stage(unit: Unit, task: OrderTask, stage: str, length: int) -> list[SubA
 
 def draw(lot: Lot) -> dict:
     """``stage``, ``operations`` and the ``start`` order, which earns nothing."""
-    members = pool(lot.unit, lot.task)
+    members = pool(lot.unit)
     if not members:
         raise lot.too_small("sub_assembly")
     stages = sorted({member.stage for member in members})

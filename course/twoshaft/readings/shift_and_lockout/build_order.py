@@ -5,26 +5,17 @@ from __future__ import annotations
 from twoshaft.models.order import OrderTask, chance_r0, starting_order
 from twoshaft.models.order.mark import LEAST_R0
 from twoshaft.readings.shift_and_lockout.lot import Lot
+from twoshaft.units.kept import kept
 from twoshaft.units.unit import Unit
 
 LEFT_OUT = 1
 BAND = 0.9
 """Width of the band in which the r0 of all parts of the pool lies."""
 
-_pools: dict[int, tuple[Unit, tuple[tuple[str, ...], ...]]] = {}
 
-
+@kept()
 def pool(unit: Unit) -> tuple[tuple[str, ...], ...]:
     """The steps of the stage, each time without another one; all equally hard."""
-    known = _pools.get(id(unit))
-    if known is None or known[0] is not unit:
-        if len(_pools) > 8:
-            _pools.clear()
-        _pools[id(unit)] = known = (unit, _make_pool(unit))
-    return known[1]
-
-
-def _make_pool(unit: Unit) -> tuple[tuple[str, ...], ...]:
     steps = unit.operations_of.get(_stage(unit), ())
     parts = {}
     for left in steps:

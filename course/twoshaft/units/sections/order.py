@@ -7,7 +7,7 @@ written with spaces (``any of``, ``minutes to do``), and a list of one may be a 
 from __future__ import annotations
 
 from enum import StrEnum
-from typing import Annotated, Any
+from typing import Annotated, Any, Self
 
 from pydantic import (
     BaseModel,
@@ -46,6 +46,21 @@ class Section(BaseModel):
         alias_generator=_spoken,
         use_attribute_docstrings=True,
     )
+
+    def __hash__(self) -> int:
+        """A hash of the content; worked out once, since sections are large and never change."""
+        known = self.__dict__.get("_hash")
+        if known is None:
+            content = tuple(self.__dict__[name] for name in type(self).model_fields)
+            known = self.__dict__["_hash"] = hash((type(self), content))
+        return known
+
+    def __copy__(self) -> Self:
+        """A copy may be given another content: it takes along nothing that was worked out."""
+        copied = super().__copy__()
+        for name in copied.__dict__.keys() - type(self).model_fields.keys():
+            del copied.__dict__[name]
+        return copied
 
 
 class Part(Section):

@@ -203,7 +203,7 @@ class FormWidget(Screen):
 
     task_id = traitlets.Unicode().tag(sync=True)
     header = traitlets.Unicode().tag(sync=True)
-    fields = traitlets.List().tag(sync=True)
+    fields: traitlets.List[Any] = traitlets.List().tag(sync=True)
     states = traitlets.Dict().tag(sync=True)
     notice = traitlets.Unicode().tag(sync=True)
     bench = traitlets.Dict().tag(sync=True)

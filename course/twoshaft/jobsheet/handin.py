@@ -269,5 +269,6 @@ def _nbgrader(
     except ExchangeError as error:
         raise CohortError(f"{trouble} ({error})", mend="ask your instructor") from None
     except (OSError, shutil.Error, RuntimeError) as error:
-        reason = os.strerror(error.errno) if getattr(error, "errno", None) else str(error)[:120]
+        number = getattr(error, "errno", None)
+        reason = os.strerror(number) if number else str(error)[:120]
         raise CohortError(f"{trouble} ({reason.lower()})", mend="ask your instructor") from None

@@ -43,13 +43,13 @@ def preload_when_warm(
     axes.plot(x, pair.preload(Q(x, "mm")).m_as("kN"), color=style.INK, lw=style.THICK_PX)
     axes.axvline(0, color=style.INK, lw=style.THIN_PX, ls=(0, (2, 3)))
     marks = {
-        "at the bench": ("s", style.OKABE_ITO["blue"], {"to": (-25, 22), "ha": "right"}),
-        "warm": ("o", style.OKABE_ITO["vermilion"], {"to": (35, 10), "ha": "left"}),
+        "at the bench": ("s", style.OKABE_ITO["blue"], (-25, 22), "right"),
+        "warm": ("o", style.OKABE_ITO["vermilion"], (35, 10), "left"),
     }
-    for name, (shape, colour, beside) in marks.items():
+    for name, (shape, colour, to, side) in marks.items():
         at = (points[name].magnitude, forces[name])
         axes.plot(*at, shape, color=colour, ms=11, zorder=4, label=name)
-        label(axes, f"{name}: {at[0]:+.3f} mm, {at[1]:.2f} kN", at, **beside)
+        label(axes, f"{name}: {at[0]:+.3f} mm, {at[1]:.2f} kN", at, to, ha=side)
     top = max(forces.values())
     axes.annotate(
         "",

@@ -234,8 +234,8 @@ def _outer_together(sheet, support, left, right, place, shim) -> tuple[float, fl
         sheet.block(half, inner[1], bore_r, bore_r + 4.0, "tsb-shim")
         sheet.note("shim", half + shim / 2, bore_r + 3.5)
     elif place is ShimPlace.BETWEEN_OUTER:
-        fronts = [_front(left, outer[-1], 1), _front(right, outer[1], -1)]
-        _sleeve(sheet, *fronts, bore - 3.0, bore, shim)
+        left_front, right_front = _front(left, outer[-1], 1), _front(right, outer[1], -1)
+        _sleeve(sheet, left_front, right_front, bore - 3.0, bore, shim)
     return tips
 
 

@@ -12,7 +12,7 @@ from textwrap import fill
 
 from matplotlib import rc_context
 from matplotlib.axes import Axes
-from matplotlib.figure import Figure
+from matplotlib.figure import Figure, SubFigure
 
 from twoshaft.plots import style
 
@@ -27,11 +27,12 @@ _BOLD_PER_INCH = 7.6
 class Picture:
     """A figure and its text alternative."""
 
-    figure: Figure
+    figure: Figure | SubFigure
     alt: str
 
     def png(self, dpi: int = _DPI) -> bytes:
         """The figure as PNG."""
+        assert isinstance(self.figure, Figure)  # ours are whole figures, never parts of one
         # matplotlib's default fonts only: the same picture on every machine.
         out = BytesIO()
         with rc_context({"font.family": ["DejaVu Sans"], "hatch.linewidth": 0.7}):

@@ -10,7 +10,7 @@ from twoshaft.models.shift.handwork import passive_places, say_gears
 from twoshaft.models.shift.mechanism import Mechanism, State
 from twoshaft.plots import style
 from twoshaft.plots.drawing import Drawing
-from twoshaft.units.sections.shift import Axis, Drive, Follows, Shift
+from twoshaft.units.sections.shift import Axis, Body, Drive, Follows, Interlock, Passive, Shift
 
 PX_PER_MM = 6.5
 MARGIN_MM = 2.0
@@ -117,7 +117,11 @@ def transforms(machine: Mechanism, state: State) -> dict[str, list[float]]:
 
 
 def _layers(shift: Shift) -> list[str]:
-    return list(dict.fromkeys(body.layer for body in (*shift.bodies, *shift.passive)))
+    return list(dict.fromkeys(body.layer for body in _moving(shift)))
+
+
+def _moving(shift: Shift) -> tuple[Body | Passive, ...]:
+    return (*shift.bodies, *shift.passive)
 
 
 def _extent(shift: Shift, layer: str, axis: Axis) -> tuple[float, float]:
@@ -125,11 +129,11 @@ def _extent(shift: Shift, layer: str, axis: Axis) -> tuple[float, float]:
     index = 0 if axis is Axis.TRAVEL else 1
     ways = {Axis.TRAVEL: shift.travel_mm, Axis.TURN: shift.turn_mm}
     ends = list(ways[axis])  # where the hand goes is shown whatever is missing
-    for body in (*shift.bodies, *shift.passive):
+    for body in _moving(shift):
         if body.layer != layer:
             continue
         corners = [corner[index] for piece in body.pieces for corner in piece]
-        if hasattr(body, "axis"):
+        if isinstance(body, Passive):
             way = body.range_mm if body.axis is axis else (0.0, 0.0)
         else:
             moves = body.follows in (Follows.HAND, Follows(axis.value))
@@ -261,7 +265,7 @@ def _by_gate(shift: Shift, pin) -> list[str]:
     return [rail.body for rail in _rails_in_order(shift) if rail.body in pin.rails]
 
 
-def _between(shift: Shift) -> dict[frozenset[str], object]:
+def _between(shift: Shift) -> dict[frozenset[str], Interlock]:
     return {frozenset(pin.rails): pin for pin in shift.interlocks}
 
 

@@ -259,7 +259,7 @@ def _sleeve(train: GearTrain, at: Layout, synchroniser, engaged: Collection[str]
     if is_in is not None:
         x += WAY_PX if is_in > x else -WAY_PX
     wide, tall = SLEEVE_PX
-    y = at.shafts[meshes[0].loose]
+    y = at.shafts[meshes[0].loose or ""]
     return (
         f'<rect class="tsw-sleeve{"" if is_in is None else " tsw-in"}" x="{x - wide / 2:.1f}" '
         f'y="{y - tall / 2:.1f}" width="{wide}" height="{tall}"><title>'

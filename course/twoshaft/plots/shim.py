@@ -68,8 +68,8 @@ def shim_choice(
         total_mm, setting_mm, "D", color=style.OKABE_ITO["blue"], ms=11, zorder=4, label="taken"
     )
     rises = stack.shim_sign > 0
-    beside = {"to": (-40, 45), "ha": "right"} if rises else {"to": (40, 45), "ha": "left"}
-    label(axes, f"{total_mm:.3f} mm", (total_mm, setting_mm), **beside)
+    to, side = ((-40, 45), "right") if rises else ((40, 45), "left")
+    label(axes, f"{total_mm:.3f} mm", (total_mm, setting_mm), to, ha=side)
     axes.set_xlim(*x)
     legend(axes, loc="lower right" if rises else "lower left")
     way = "tightens" if rises else "loosens"

@@ -33,8 +33,8 @@ class OrderBench(Screen):
     _esm = script("renderBench", (HERE, "orderlist.js"), (RIGS, "bench.js"))
     _css = styles((HERE, "orderlist.css"), (RIGS, "rigs.css"))
 
-    steps = traitlets.List().tag(sync=True)
-    start = traitlets.List().tag(sync=True)
+    steps: traitlets.List[Any] = traitlets.List().tag(sync=True)
+    start: traitlets.List[Any] = traitlets.List().tag(sync=True)
     judged = traitlets.Dict().tag(sync=True)
 
     def __init__(self, task: OrderTask, start: Iterable[str]) -> None:

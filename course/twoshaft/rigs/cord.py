@@ -104,7 +104,7 @@ class CordBench(Screen):
         full = self.pull(preload, radius, kinds)
         scale = scale_for(full.force.m_as("N"), SPRING_SCALES_N)
         words = scale_words(min(force, scale.top), scale.mark, scale.per_figure)
-        shown = {
+        shown: dict[str, Any] = {
             "turn": turn,
             "state": state,
             "pull": round(force, 3),

@@ -282,7 +282,7 @@ class FaceTightening(Screen):
             "standing": bool(self.result.standing and self.pulls),
             "scattered": self.scattered,
             "bars": clamp_bars(
-                self.clamp_kn,
+                list(self.clamp_kn),
                 tight,
                 self.target_n / 1e3,
                 self.fastening.group.clamp_kn,

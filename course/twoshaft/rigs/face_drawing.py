@@ -20,11 +20,16 @@ _BAR_PX = 230
 _LEFT_PX = 30
 
 
+def _width_mm(fastening: Fastening) -> float:
+    """Width of the flange; 0 where the group has none."""
+    return (fastening.width_m or 0.0) * 1e3
+
+
 def _extent_mm(unit: Unit, fastening: Fastening) -> tuple[list[np.ndarray], np.ndarray, np.ndarray]:
     """Closed outlines of the face's file entry [mm], none if it has no entry, and its corners."""
     points = fastening.positions_m * 1e3
     if fastening.group.face is None:
-        half = fastening.width_m * 1e3 / 2
+        half = _width_mm(fastening) / 2
         return [], points.min(axis=0) - half, points.max(axis=0) + half
     face = next(one for one in unit.faces.faces if one.id == fastening.group.face)
     rings = [np.array(face.outline), *(np.array(one.outline) for one in face.cavities)]
@@ -83,7 +88,7 @@ def _band(fastening: Fastening, low, high, scale: float) -> list[str]:
     """The flange as the band through its bolts: one stroke of ink with one of paper on it."""
     points = _placed(fastening.positions_m * 1e3, low, high, scale)
     path = " ".join(f"{x:.1f},{y:.1f}" for x, y in points)
-    wide = fastening.width_m * 1e3 * scale
+    wide = _width_mm(fastening) * scale
     return [
         f'<polygon points="{path}" fill="none" stroke="{colour}" stroke-width="{width:.1f}" '
         'stroke-linejoin="round"/>'

@@ -47,7 +47,8 @@ class FaultBoard(Screen):
 
     def __init__(self, unit: Unit, observed: dict[str, str] | None = None) -> None:
         self.unit = unit
-        self.search, self.vague = Diagnosis(unit), ()
+        self.search = Diagnosis(unit)
+        self.vague: tuple[str, ...] = ()
         for check, key in (observed or {}).items():
             self.search = self.search.observe(check, key)
         self._names = {one.id: one.name for one in unit.faults.misbuilds}
@@ -74,7 +75,7 @@ class FaultBoard(Screen):
         if kind == "clear":
             self.search, self.vague = Diagnosis(self.unit), ()
         elif kind == "observe":
-            check, shown = message.get("check"), message.get("shown")
+            check, shown = str(message.get("check")), str(message.get("shown"))
             known = {one[0]: [key for key, _ in one[3]] for one in self.plan["checks"]}
             if check not in known or shown not in ("", *known[check]):
                 raise CourseError(

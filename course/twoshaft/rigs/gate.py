@@ -49,8 +49,8 @@ class GateRig(Screen):
     _css = styles((RIGS, "rigs.css"), (RIGS, "gate.css"))
 
     figure = traitlets.Unicode().tag(sync=True)
-    moves = traitlets.List().tag(sync=True)
-    builds = traitlets.List().tag(sync=True)
+    moves: traitlets.List[Any] = traitlets.List().tag(sync=True)
+    builds: traitlets.List[Any] = traitlets.List().tag(sync=True)
     view = traitlets.Dict().tag(sync=True)
 
     def __init__(self, shift: Shift, misbuilds: Iterable[str]) -> None:

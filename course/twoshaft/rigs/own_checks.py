@@ -42,7 +42,7 @@ class OwnChecks(Screen):
         """Make one check; a check made before stays as it was."""
         if message.get("type") != "make":
             return
-        check = message.get("check")
+        check = str(message.get("check"))
         if check not in self._shown:
             raise CourseError(f"{check!r} is no check of this unit", mend="choose one that is")
         if check not in self.made:

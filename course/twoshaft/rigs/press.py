@@ -63,8 +63,8 @@ class PressRig(Instrument):
         friction: float | None = None,
     ) -> None:
         self.fits = {place: Pressed.of(unit, place) for place in places}
-        self.readings_only = grip_um is not None
-        self.true = (grip_um, friction)
+        self.true = None if grip_um is None or friction is None else (grip_um, friction)
+        self.readings_only = self.true is not None
         names = [[place, fit.entry.name] for place, fit in self.fits.items()]
         super().__init__(
             about={
@@ -94,7 +94,7 @@ class PressRig(Instrument):
         pressed = self.fits[place]
         driven = RINGS[one_of(state, "driver", DRIVERS)]
         travel = within(state, "travel", 0, 100)
-        if self.readings_only:
+        if self.true is not None:
             grip, friction = self.true
         else:
             least, most = pressed.least.m_as("um"), pressed.most.m_as("um")

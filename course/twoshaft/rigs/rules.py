@@ -34,8 +34,8 @@ class RulePicture(Screen):
 
     figure = traitlets.Unicode().tag(sync=True)
     finding = traitlets.Unicode().tag(sync=True)
-    steps = traitlets.List().tag(sync=True)
-    reach = traitlets.List().tag(sync=True)
+    steps: traitlets.List[Any] = traitlets.List().tag(sync=True)
+    reach: traitlets.List[Any] = traitlets.List().tag(sync=True)
     near = traitlets.Dict().tag(sync=True)
 
     def __init__(self, task: OrderTask, focus: str | None = None) -> None:

@@ -114,7 +114,7 @@ class ShimBench(Screen):
         now = self.trial(state)
         away, towards = dial_readings(now.travel, Q(float(state["plunger"]), "mm"))
         reading = (towards if state["side"] == "towards" else away).m_as("mm")
-        shown = {
+        shown: dict[str, Any] = {
             "turn": turn,
             "state": state,
             "dial": round(float(reading), 4),

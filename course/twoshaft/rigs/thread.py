@@ -59,6 +59,7 @@ class ThreadChooser(Screen):
         self.unit = unit
         section = unit.fasteners
         self.groups = {one.id: one for one in section.groups if one.tapped is not None}
+        self.tapped = {one.id: one.tapped for one in section.groups if one.tapped is not None}
         self.wrenches = {
             one.id: joint.Fastening.of(unit, g.id).wrench
             for one in section.wrenches
@@ -94,7 +95,7 @@ class ThreadChooser(Screen):
             group.state,
             group.torque_nm[1],
             group.wrench,
-            group.tapped.engagement_mm,
+            self.tapped[identifier].engagement_mm,
         )
 
     def hear(self, message: dict[str, Any]) -> None:
@@ -137,7 +138,7 @@ class ThreadChooser(Screen):
         bounds = joint.clamp_bounds(torque, thread, seat, friction, share)
         use = joint.worst_utilisation(torque, thread, seat, steel, friction, share)
         shares = joint.torque_shares(thread, seat, friction.thread[1], friction.head[1])
-        strip = self._strip(group, fastening.metal, thread, steel)
+        strip = self._strip(group, fastening.tapped_metal, thread, steel)
         return {
             "low": bounds.low_n / 1e3,
             "typical": bounds.typical_n / 1e3,
@@ -159,7 +160,7 @@ class ThreadChooser(Screen):
         thread: joint.Thread,
         steel: joint.Strength,
     ) -> joint.Strip:
-        boss = group.tapped.boss_mm if self._own_thread else None
+        boss = self.tapped[group.id].boss_mm if self._own_thread else None
         return joint.strip_loads(
             thread,
             steel,
@@ -207,7 +208,7 @@ class ThreadChooser(Screen):
         marks = [Mark(found["holds"], weakest)]
         if found["need"] is not None:
             marks.append(Mark(found["need"], "needed", "6 3"))
-        metal = fastening.metal.name
+        metal = fastening.tapped_metal.name
         return {
             "turn": turn,
             "chosen": vars(chosen),

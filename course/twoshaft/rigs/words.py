@@ -102,7 +102,8 @@ def counted(number: int, one: str, more: str = "") -> str:
 
 def part_names(task: OrderTask, lost: Iterable[str]) -> str:
     """Names of parts and consumables in a list."""
-    names = {entry.id: entry.name for entry in (*task.unit.parts, *task.unit.consumables)}
+    names = {part.id: part.name for part in task.unit.parts}
+    names |= {one.id: one.name for one in task.unit.consumables}
     return ", ".join(names[one] for one in lost)
 
 

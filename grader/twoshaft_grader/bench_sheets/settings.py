@@ -21,7 +21,8 @@ def supports_of(unit: Unit) -> tuple[Support, ...]:
 def setting(unit: Unit) -> tuple[Operation, ...]:
     """Steps of trial fits, readings and final fits."""
     ids = [one.id for one in unit.operations if one.kind in _TRIAL]
-    ids += [id for one in supports_of(unit) for id in (one.trial_operation, one.final_operation)]
+    fits = [(one.trial_operation, one.final_operation) for one in supports_of(unit)]
+    ids += [id for pair in fits for id in pair if id]
     ids += [id for check in _cord_checks(unit) for id in check.operations]
     return operations_of(unit, ids)
 

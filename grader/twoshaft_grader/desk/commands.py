@@ -446,7 +446,7 @@ def show_progress(assignment: AssignmentArgument = None, cohort: CohortOption = 
     for name in dict.fromkeys(standing.assignment for standing in standings):
         mine = [standing for standing in standings if standing.assignment == name]
         _console().print(progress_table(name, mine))
-        counts = {}
+        counts: dict[str, int] = {}
         for standing in mine:
             counts[standing.stage] = counts.get(standing.stage, 0) + 1
         _say(f"{name}: {'; '.join(f'{count} {stage}' for stage, count in counts.items())}.")

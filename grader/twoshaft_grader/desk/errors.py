@@ -46,10 +46,11 @@ def _sentence(error: Exception) -> str:
         return error.sentence
     if type(error).__name__ == "Abort":
         return _STOPPED
-    if callable(getattr(error, "format_message", None)):  # the command line itself was not right
+    format_message = getattr(error, "format_message", None)
+    if callable(format_message):  # the command line itself was not right
         context = getattr(error, "ctx", None)
         command = context.command_path if context else "twoshaft"
-        what = " ".join(error.format_message().split()).rstrip(".")
+        what = " ".join(format_message().split()).rstrip(".")
         return f'{what or "A command is missing"}; see "{command} --help".'
     if isinstance(error, OSError):
         place = f"{error.filename}: " if error.filename else ""

@@ -90,11 +90,10 @@ def compare(root: Path, built: Built) -> list[str]:
         if stored != text.encode():
             findings.append(f"{path}: is out of step with its source; run the notebook build.")
     for folder in ("course/lessons", "solutions", "exercises"):
-        for stored in sorted((root / folder).glob("*.ipynb")):
-            if stored.relative_to(root) not in built.files:
-                findings.append(
-                    f"{stored.relative_to(root)}: has no text source; write one or delete it."
-                )
+        for found in sorted((root / folder).glob("*.ipynb")):
+            path = found.relative_to(root)
+            if path not in built.files:
+                findings.append(f"{path}: has no text source; write one or delete it.")
     return findings
 
 

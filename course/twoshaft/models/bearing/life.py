@@ -16,7 +16,6 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from functools import cache
-from typing import Any
 
 import numpy as np
 
@@ -126,7 +125,7 @@ def load_zone(row: Rollers | Balls, radial: Q) -> Zone:
         dynamic rating is defined.
     """
     radial_n = in_range("radial load", radial, 1e-3, row.capacity_n, "N", row.name)
-    radial_share, axial_share, mean_share = _shares(type(row))
+    radial_share, axial_share, mean_share = _shares(row.power, _MEAN_POWER[type(row)])
     most_n = radial_n / (row.count * math.cos(row.angle_rad) * radial_share)
     approach_m = row.element_spring * most_n**row.power
     radial_shift_m = approach_m / (2 * _ZONES * math.cos(row.angle_rad))
@@ -274,9 +273,9 @@ def _power(power: float) -> float:
 
 
 @cache
-def _shares(kind: Any) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+def _shares(power: float, mean_power: float) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Sjoevall's radial and axial integrals and the mean load, over the zones, shape (400,)."""
-    load_power, mean_power = 1 / kind.power, _MEAN_POWER[kind]
+    load_power = 1 / power
     edge = np.where(_ZONES < 1, np.arccos(1 - 2 * np.minimum(_ZONES, 1.0)), np.pi)
     steps = (np.arange(720) + 0.5) / 720
     angle = edge[:, None] * steps

@@ -143,6 +143,16 @@ class Fastening:
         """Largest clamp: most torque of the window, wrench reads low, low friction [kN]."""
         return self.bounds(state, Q(self.group.torque_nm[2], "N*m")).high
 
+    @property
+    def tapped_metal(self) -> TappedMetal:
+        """The metal that the bolts are tapped into; UnitFileError where they go into nuts."""
+        if self.metal is None:
+            raise UnitFileError(
+                f"the fastener group '{self.group.id}' is not tapped into a part",
+                mend="add 'tapped' to it",
+            )
+        return self.metal
+
     def strip(self) -> Strip | None:
         """Loads at which bolt and threads fail, 6g bolt in a 6H hole; None for a nut."""
         tapped = self.group.tapped

@@ -52,9 +52,13 @@ def make(extras: str = "") -> Path:
                 "(Debian and Ubuntu: apt install python3-venv) and run the same command again."
             )
     print("Installing what the course needs ...", flush=True)
-    pip = [PYTHON, "-m", "pip", "install", "--quiet", "--disable-pip-version-check"]
-    what = ["--constraint", ROOT / ".ci/constraints.txt", "--editable", f"{ROOT}{extras}"]
-    if subprocess.run([str(part) for part in pip + what]).returncode != 0:
-        sys.exit("Installing failed (see above); check the network and run the same command again.")
+    # The pip that an older Python brings (23.0 with Debian 12) finds no way through the versions.
+    for what in (["--upgrade", "pip"], ["--editable", f"{ROOT}{extras}"]):
+        pip = [PYTHON, "-m", "pip", "install", "--quiet", "--disable-pip-version-check"]
+        command = [*pip, "--constraint", ROOT / ".ci/constraints.txt", *what]
+        if subprocess.run([str(part) for part in command]).returncode != 0:
+            sys.exit(
+                "Installing failed (see above); check the network and run the same command again."
+            )
     stamp_file.write_text(stamp)
     return PYTHON

@@ -52,7 +52,7 @@ def make(extras: str = "") -> Path:
                 "(Debian and Ubuntu: apt install python3-venv) and run the same command again."
             )
     print("Installing what the course needs ...", flush=True)
-    # The pip that an older Python brings (23.0 with Debian 12) finds no way through the versions.
+    # pip first: the exact versions are tried with the pip of that list, not with the one at hand.
     for what in (["--upgrade", "pip"], ["--editable", f"{ROOT}{extras}"]):
         pip = [PYTHON, "-m", "pip", "install", "--quiet", "--disable-pip-version-check"]
         command = [*pip, "--constraint", ROOT / ".ci/constraints.txt", *what]

@@ -1,14 +1,21 @@
-"""``course/start``: the environment is made with the pip that any supported Python brings."""
+"""``course/start``: what the environment is made from suits every Python that is supported."""
 
 from __future__ import annotations
 
 import importlib.util
 import subprocess
+import tomllib
+from importlib.metadata import PackageNotFoundError, metadata
 from pathlib import Path
 
 import pytest
+from packaging.requirements import Requirement
+from packaging.specifiers import SpecifierSet
 
 ROOT = Path(__file__).resolve().parents[2]
+EXACT = [
+    Requirement(line) for line in (ROOT / ".ci/constraints.txt").read_text("utf-8").splitlines()
+]
 
 
 @pytest.fixture
@@ -64,6 +71,20 @@ def test_an_environment_that_could_not_be_made_is_tried_again(environment, monke
 
 def test_the_exact_version_of_pip_is_written_down():
     """A list made anew by pip freeze leaves pip out."""
-    lines = (ROOT / ".ci/constraints.txt").read_text().splitlines()
-    (pip,) = [line for line in lines if line.startswith("pip==")]
-    assert int(pip.removeprefix("pip==").split(".")[0]) >= 24
+    assert [str(one) for one in EXACT if one.name == "pip" and str(one.specifier).startswith("==")]
+
+
+def test_every_exact_version_is_one_for_the_oldest_python_that_is_supported():
+    """One that asks for 3.11.5 is not there for Debian 12, whose Python is 3.11.2."""
+    supported = tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))["project"]
+    oldest = supported["requires-python"].removeprefix(">=") + ".0"
+    wants = {}
+    for one in EXACT:
+        try:
+            about = metadata(one.name)
+        except PackageNotFoundError:  # of another platform
+            continue
+        if one.specifier.contains(about["Version"]):
+            wants[one.name] = about["Requires-Python"] or ""
+    assert len(wants) > 100, "install by .ci/constraints.txt: python3 course/start"
+    assert not [name for name, need in wants.items() if not SpecifierSet(need).contains(oldest)]

@@ -23,19 +23,22 @@ PACKAGES = {
 # version. Colours and type sizes (``plots.style``) are for screens as well as for plots.
 UNITS = {"units"}
 FACTS = {"outcomes", "safety", "glossary"}
+LISTS = {"modules", "stored"}
 STYLE = {"plots.style"}
 MAY_IMPORT = {
     "errors": set(),
+    "modules": set(),
+    "stored": {"modules"},
     "units": set(),
     "outcomes": UNITS,
     "safety": UNITS,
     "glossary": UNITS,
     "plots.style": set(),
-    "jupyter": set(),
+    "jupyter": {"stored"},
     "models": UNITS,
-    "readings": UNITS | {"models", "safety"},
+    "readings": UNITS | LISTS | {"models", "safety"},
     "plots": UNITS | STYLE | {"models", "glossary"},
-    "jobsheet": UNITS | STYLE | {"models", "readings", "outcomes"},
+    "jobsheet": UNITS | STYLE | LISTS | {"models", "readings", "outcomes"},
     "rigs": UNITS | STYLE | {"models", "readings", "safety", "plots", "jobsheet"},
 }
 

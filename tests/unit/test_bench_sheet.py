@@ -10,6 +10,7 @@ import pypdf
 import pytest
 
 from twoshaft.errors import CourseError
+from twoshaft.modules import COURSE
 from twoshaft.outcomes import Evidence, load_outcomes
 from twoshaft.readings.issue import MODULES
 from twoshaft.units import load_unit
@@ -146,7 +147,7 @@ def test_words_are_left_as_they_are():
 
 
 def test_every_module_of_the_course_has_a_sheet_of_its_own():
-    assert set(MODULES) <= set(RECIPES)
+    assert tuple(MODULES) == tuple(RECIPES) == tuple(COURSE)
     assert modules_named("all") == tuple(MODULES)
     unit = _shipped(UNITS[0])
     own = {name: {block.heading for block in recipe.make(unit)} for name, recipe in RECIPES.items()}
@@ -160,7 +161,9 @@ def test_numbers_and_titles_are_those_of_the_lessons():
     for path in lessons.glob("[0-9][0-9]-*.py"):
         number, _, module = path.stem.partition("-")
         title = re.search(r"^# # (.+)$", path.read_text(encoding="utf-8"), flags=re.M)[1]
-        assert (RECIPES[module].number, RECIPES[module].title) == (number, title)
+        assert (COURSE[module].name, COURSE[module].title) == (path.stem, title)
+        sheet = bench_sheet(module, _shipped(UNITS[0]))
+        assert (sheet.number, sheet.title) == (number, title)
 
 
 @pytest.mark.parametrize("module", RECIPES)

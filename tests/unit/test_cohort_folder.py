@@ -1,6 +1,5 @@
 """Making, finding and reading a cohort folder; files that survive a cut."""
 
-import json
 import stat
 from datetime import UTC, datetime
 from zoneinfo import ZoneInfo
@@ -106,16 +105,6 @@ def test_a_torn_line_is_closed_and_passed_over(tmp_path):
         stream.write(b'{"n": 2, "na')
     files.append_line(log, {"n": 3})
     assert [line["n"] for line in files.read_lines(log)] == [1, 3]
-
-
-def test_a_failed_write_leaves_the_old_file(tmp_path, monkeypatch):
-    path = tmp_path / "a.json"
-    files.write_json(path, {"n": 1})
-    monkeypatch.setattr(files.os, "replace", lambda *_: (_ for _ in ()).throw(OSError("full")))
-    with pytest.raises(OSError):
-        files.write_json(path, {"n": 2})
-    assert json.loads(path.read_text()) == {"n": 1}
-    assert list(tmp_path.iterdir()) == [path]
 
 
 def test_digest_sees_names_and_bytes_and_leaves_feedback_out(tmp_path):

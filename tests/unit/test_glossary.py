@@ -8,11 +8,11 @@ import pytest
 from twoshaft.errors import UnitFileError
 from twoshaft.glossary import load_glossary, slug
 from twoshaft.glossary.terms import SHIPPED
-from twoshaft.jobsheet.overview import COURSE
 from twoshaft.jobsheet.people import Listed, word_check, write_people
 from twoshaft.jobsheet.signin import SignIn
 from twoshaft.jobsheet.startpage import StartPage
 from twoshaft.jobsheet.workplace import Person
+from twoshaft.modules import COURSE
 from twoshaft.plots.glossary import term_index, term_list
 from twoshaft_grader.cohort.content import find_content
 from twoshaft_grader.cohort.folder import make_cohort
@@ -38,7 +38,7 @@ NEEDED = {
 
 
 def text_of(module):
-    name = f"{COURSE.index(module):02}-{module}.py"
+    name = f"{COURSE[module].name}.py"
     return " ".join((ROOT / place / name).read_text() for place in ("course/lessons", "solutions"))
 
 

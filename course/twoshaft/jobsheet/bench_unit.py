@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from twoshaft import DEFAULT_UNIT
 from twoshaft.jobsheet.workplace import UNIT, WORKPLACE, Assignment, read_table
-
-SHIPPED = "tarnbeck-b5"
 
 
 def unit_source(folder: Path, assignment: Assignment | None = None) -> str | Path:
@@ -39,5 +38,5 @@ def unit_source(folder: Path, assignment: Assignment | None = None) -> str | Pat
         about = read_table(root / WORKPLACE)
         if about is not None:
             own = root / UNIT
-            return own if own.exists() else str(about.get("unit") or SHIPPED)
-    return SHIPPED
+            return own if own.exists() else str(about.get("unit") or DEFAULT_UNIT)
+    return DEFAULT_UNIT

@@ -9,22 +9,8 @@ from typing import Any
 
 from twoshaft.jobsheet.signin import Entry, SignIn, title_of
 from twoshaft.jobsheet.standing import OwnStanding, read_standing
+from twoshaft.modules import COURSE
 from twoshaft.outcomes import Outcome, State, load_outcomes, stand
-
-COURSE = (
-    "course-and-safety",
-    "measuring-and-tools",
-    "order-of-work",
-    "threaded-joints",
-    "pressed-and-driven",
-    "shims-and-preload",
-    "sealant-film",
-    "shift-and-lockout",
-    "gear-train-and-checks",
-    "reading-faults",
-    "whole-build",
-)
-"""Modules in the course's order; a module's number is its place."""
 
 
 @dataclass(frozen=True)
@@ -77,7 +63,7 @@ def contents(sign_in: SignIn, entries: tuple[Entry, ...]) -> tuple[Line, ...]:
 
 
 def _line(module: str, lesson: str, entries: list[Entry], standing: OwnStanding) -> Line:
-    number = f"{COURSE.index(module):02} " if module in COURSE else ""
+    number = f"{COURSE[module].number:02} " if module in COURSE else ""
     entries = sorted(entries, key=lambda entry: int(entry.name.rpartition("-")[2]), reverse=True)
     outcomes = tuple(_outcome(one, standing) for one in _outcomes().get(module, ()))
     states = [state for state, *_ in outcomes]

@@ -17,6 +17,7 @@ from pathlib import Path
 from twoshaft.errors import SheetError
 from twoshaft.jobsheet.contents import load_json
 from twoshaft.jobsheet.workplace import PEOPLE, Person
+from twoshaft.stored.writing import write_file
 
 _ROUNDS = 20_000
 
@@ -100,6 +101,4 @@ def write_people(workplace: Path, people: Iterable[Listed]) -> None:
         }
         for listed in people
     ]
-    temporary = path.with_name(f".{path.name}.part")
-    temporary.write_text(json.dumps(entries, ensure_ascii=False, indent=1) + "\n", encoding="utf-8")
-    temporary.replace(path)
+    write_file(path, json.dumps(entries, ensure_ascii=False, indent=1) + "\n")

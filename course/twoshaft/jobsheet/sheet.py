@@ -12,7 +12,7 @@ from functools import cached_property
 from pathlib import Path
 from typing import Any
 
-from twoshaft import __version__
+from twoshaft import DEFAULT_UNIT, __version__
 from twoshaft.errors import SheetError
 from twoshaft.jobsheet.bench_readings import BenchSet, given_with, mark_of, panel_state
 from twoshaft.jobsheet.bench_unit import unit_source
@@ -85,7 +85,7 @@ class Sheet:
         self.learner = place.learner.id if place.learner else PRACTICE
         self.attempt = assignment.attempt if assignment else 0
         self.salt = assignment.salt if assignment else PRACTICE
-        self._unit_id = assignment.unit if assignment else "tarnbeck-b5"
+        self._unit_id = assignment.unit if assignment else DEFAULT_UNIT
         name = f"practice-{module}.{SHEET}" if place.practice else SHEET
         path = None if place.shared else place.folder / name
         if place.read_only:

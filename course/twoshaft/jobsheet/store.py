@@ -18,6 +18,7 @@ from filelock import FileLock, Timeout
 
 from twoshaft.errors import SheetError
 from twoshaft.jobsheet.contents import HISTORY, Answer, SheetData, check_value, read_sheet
+from twoshaft.stored.writing import write_file
 
 LOCK_SECONDS = 10
 
@@ -200,16 +201,9 @@ class Store:
         if self.path is None:
             return
         text = json.dumps(data.as_json(), ensure_ascii=False, indent=1) + "\n"
-        temporary = self.path.with_name(f".{self.path.name}.{os.getpid()}.part")
         try:
-            with open(temporary, "w", encoding="utf-8", newline="\n") as file:
-                file.write(text)
-                file.flush()
-                os.fsync(file.fileno())
-            os.replace(temporary, self.path)
+            write_file(self.path, text, mode=None)
         except OSError as error:
-            with contextlib.suppress(OSError):
-                temporary.unlink()
             raise SheetError(
                 f"nothing could be saved ({(error.strerror or 'no reason given').lower()})",
                 where=self.path.name,

@@ -7,9 +7,11 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
+from twoshaft import DEFAULT_UNIT
 from twoshaft.errors import SheetError
 from twoshaft.jobsheet.contents import MAX_BYTES, load_json
 from twoshaft.jobsheet.fields import well_named
+from twoshaft.stored.writing import write_file
 
 ASSIGNMENT, LEARNER, SHEET = "assignment.json", "learner.json", "jobsheet.json"
 PEOPLE, WORKPLACE, UNIT = "people.json", "workplace.json", "unit.yaml"
@@ -51,7 +53,7 @@ class Assignment:
     attempt: int
     cohort: str = ""
     salt: str = ""
-    unit: str = "tarnbeck-b5"
+    unit: str = DEFAULT_UNIT
     unit_version: str = ""
     course_version: str = ""
     due: str = ""
@@ -184,6 +186,4 @@ def read_table(path: Path, mend: str = "ask your instructor") -> dict[str, Any] 
 
 def write_table(path: Path, data: Any) -> None:
     """Write a small JSON file whole or not at all."""
-    temporary = path.with_name(f".{path.name}.part")
-    temporary.write_text(json.dumps(data, ensure_ascii=False, indent=1) + "\n", encoding="utf-8")
-    temporary.replace(path)
+    write_file(path, json.dumps(data, ensure_ascii=False, indent=1) + "\n")

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import os
 import shutil
 from collections.abc import Iterable
 from pathlib import Path
@@ -11,6 +10,7 @@ from typing import Any, Literal
 
 from twoshaft.jupyter.released import cell_digest
 from twoshaft.jupyter.startpage import START_CELL
+from twoshaft.stored.writing import write_file
 
 Role = Literal["apprentice", "staff"]
 EXTENSION = "twoshaft-opener"
@@ -178,6 +178,4 @@ def _link_extension(target: Path) -> None:
 
 def _write(path: Path, data: Any) -> None:
     path.parent.mkdir(parents=True, exist_ok=True)
-    temporary = path.with_name(f".{path.name}.part")
-    temporary.write_text(json.dumps(data, indent=1) + "\n", encoding="utf-8")
-    os.replace(temporary, path)
+    write_file(path, json.dumps(data, indent=1) + "\n", sync=False)

@@ -7,6 +7,8 @@ from pathlib import Path
 import nbformat
 from nbformat.v4 import new_code_cell, new_markdown_cell, new_notebook
 
+from twoshaft.stored.writing import write_file
+
 START = "start-here.ipynb"
 START_CELL = "from twoshaft.jobsheet.startpage import start_here\n\nstart_here()"
 IF_MISSING = "If no forms appear: press Run, then Run All Cells."
@@ -39,7 +41,5 @@ def write_start_here(workplace: str | Path) -> Path:
         cells=cells, metadata={"kernelspec": kernel, "twoshaft": {"open": True}}
     )
     path = Path(workplace) / START
-    temporary = path.with_name(f".{START}.part")
-    nbformat.write(notebook, temporary)
-    temporary.replace(path)
+    write_file(path, nbformat.writes(notebook) + "\n")
     return path

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from twoshaft import __version__
+from twoshaft.modules import COURSE
 from twoshaft.units import Unit
 from twoshaft_grader.bench_sheets.content import Sheet
 from twoshaft_grader.bench_sheets.frame import cautions, signatures, watched
@@ -25,11 +26,11 @@ def bench_sheet(module: str, unit: Unit, *, cohort: str = "", college: str = "")
     Sheet
         Without a figure of the unit: what the maker's manual says is written in by hand.
     """
-    recipe = recipe_of(module)
+    recipe, known = recipe_of(module), COURSE.get(module)
     return Sheet(
-        number=recipe.number,
+        number=f"{known.number:02}" if known else "",
         module=module,
-        title=recipe.title,
+        title=known.title if known else module.replace("-", " ").capitalize(),
         unit=unit.identity.name,
         unit_version=unit.identity.version,
         course_version=__version__,

@@ -29,16 +29,12 @@ class Recipe:
 
     Attributes
     ----------
-    number, title : str
-        As the lesson has them.
     cautions : tuple of str
         Of the jobs on the sheet, besides those that stand on every sheet.
     make : callable
         The module's own blocks for a unit.
     """
 
-    number: str
-    title: str
     cautions: tuple[str, ...]
     make: Make
 
@@ -190,44 +186,26 @@ _METAL = ("alloy-by-hand", "soft-hammer", "press-guarded")
 EVERY = (*_EYES, *_CHEMICALS, *_HEAT, *_LIFTING, *_AIR, *_METAL)
 
 RECIPES = {
-    "course-and-safety": Recipe(
-        "00", "How the course works, and bench safety", EVERY, _course_and_safety
-    ),
-    "measuring-and-tools": Recipe(
-        "01", "Measuring and tools", ("lifting-aid",), _measuring_and_tools
-    ),
-    "order-of-work": Recipe("02", "Order of work", _LIFTING, _order_of_work),
-    "threaded-joints": Recipe(
-        "03", "Threaded joints", ("alloy-by-hand", *_CHEMICALS, "no-air-at-skin"), _threaded_joints
-    ),
+    "course-and-safety": Recipe(EVERY, _course_and_safety),
+    "measuring-and-tools": Recipe(("lifting-aid",), _measuring_and_tools),
+    "order-of-work": Recipe(_LIFTING, _order_of_work),
+    "threaded-joints": Recipe(("alloy-by-hand", *_CHEMICALS, "no-air-at-skin"), _threaded_joints),
     "pressed-and-driven": Recipe(
-        "04",
-        "Pressed and driven parts",
         (*_EYES, *_HEAT, *_AIR, "soft-hammer", "press-guarded"),
         _pressed_and_driven,
     ),
     "shims-and-preload": Recipe(
-        "05",
-        "Shims, end play and preload",
         (*_HEAT, *_LIFTING, "no-air-spin", "press-guarded"),
         _shims_and_preload,
     ),
-    "sealant-film": Recipe(
-        "06", "Sealant film", (*_CHEMICALS, *_LIFTING, "no-air-at-skin"), _sealant_film
-    ),
-    "shift-and-lockout": Recipe(
-        "07", "Shift mechanism and lockout", (*_EYES, "soft-hammer"), _shift_and_lockout
-    ),
+    "sealant-film": Recipe((*_CHEMICALS, *_LIFTING, "no-air-at-skin"), _sealant_film),
+    "shift-and-lockout": Recipe((*_EYES, "soft-hammer"), _shift_and_lockout),
     "gear-train-and-checks": Recipe(
-        "08",
-        "Gear train, differential and function checks",
         (*_LIFTING, "no-air-spin", "spills-up"),
         _gear_train_and_checks,
     ),
-    "reading-faults": Recipe(
-        "09", "Reading faults backwards", (*_LIFTING, *_CHEMICALS), _reading_faults
-    ),
-    "whole-build": Recipe("10", "The whole build", EVERY, _whole_build),
+    "reading-faults": Recipe((*_LIFTING, *_CHEMICALS), _reading_faults),
+    "whole-build": Recipe(EVERY, _whole_build),
 }
 """Recipes by module id, in the course's order."""
 
@@ -235,8 +213,6 @@ RECIPES = {
 def recipe_of(module: str) -> Recipe:
     """The recipe of a module; one of steps and checks for a module that has none of its own."""
     plain = Recipe(
-        "",
-        module.replace("-", " ").capitalize(),
         EVERY,
         lambda unit: (steps("At the real unit", unit.operations), checks.final_checks(unit)),
     )

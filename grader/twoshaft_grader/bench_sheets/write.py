@@ -12,7 +12,7 @@ from twoshaft_grader.bench_sheets.build import bench_sheet
 from twoshaft_grader.bench_sheets.page import as_page
 from twoshaft_grader.bench_sheets.paper import Paper
 from twoshaft_grader.bench_sheets.pdf import as_pdf
-from twoshaft_grader.cohort.files import write_bytes, write_text
+from twoshaft_grader.cohort import files
 
 ALL = "all"
 
@@ -55,6 +55,6 @@ def write_sheets(
         sheet = bench_sheet(module, unit, cohort=cohort, college=college)
         name = "-".join(part for part in (sheet.number, module, unit.identity.id, paper) if part)
         pdf, page = folder / f"{name}.pdf", folder / f"{name}.html"
-        write_bytes(pdf, as_pdf(sheet, paper))
-        write_text(page, as_page(sheet, paper))
+        files.write_whole(pdf, as_pdf(sheet, paper))
+        files.write_whole(page, as_page(sheet, paper))
         yield pdf, page

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import shutil
 import sys
 from dataclasses import dataclass
 from datetime import datetime
@@ -99,9 +98,9 @@ def assign(
     copy_lessons(cohort, content)
     source = cohort.source(name)
     source.mkdir(parents=True, exist_ok=True)
-    shutil.copyfile(solution, source / solution.name)
+    files.write_whole(source / solution.name, solution.read_bytes())
     if unit_is_own(cohort):
-        shutil.copyfile(cohort.unit_source, source / "unit.yaml")
+        files.write_whole(source / "unit.yaml", Path(cohort.unit_source).read_bytes())
         load_unit(source / "unit.yaml")  # it must stand without the files beside the original
     files.write_json(
         source / ASSIGNMENT_FILE,

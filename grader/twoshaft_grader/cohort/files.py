@@ -4,38 +4,22 @@ from __future__ import annotations
 
 import hashlib
 import json
-import os
-import tempfile
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from twoshaft.errors import CohortError
+from twoshaft.stored.writing import append_text, write_file
 
 
-def write_bytes(path: Path, data: bytes) -> None:
-    """Write a file through a temporary one, so that a cut leaves the old or the new."""
+def write_whole(path: Path, content: str | bytes, *, sync: bool = True) -> None:
+    """Write a file, and its folder if it is not there; see :func:`write_file`."""
     path.parent.mkdir(parents=True, exist_ok=True)
-    handle, temporary = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
-    try:
-        with os.fdopen(handle, "wb") as stream:
-            stream.write(data)
-            stream.flush()
-            os.fsync(stream.fileno())
-        os.chmod(temporary, 0o644)
-        os.replace(temporary, path)
-    except BaseException:
-        Path(temporary).unlink(missing_ok=True)
-        raise
-
-
-def write_text(path: Path, text: str) -> None:
-    """Write a text file whole, in UTF-8."""
-    write_bytes(path, text.encode("utf-8"))
+    write_file(path, content, sync=sync)
 
 
 def write_json(path: Path, content: object) -> None:
     """Write a JSON file whole, readable by people."""
-    write_text(path, json.dumps(content, indent=2, ensure_ascii=False) + "\n")
+    write_whole(path, json.dumps(content, indent=2, ensure_ascii=False) + "\n")
 
 
 def read_json(path: Path, *, mend: str = "put the file back from a copy") -> dict:
@@ -68,18 +52,8 @@ def append_line(path: Path, content: dict) -> None:
 
 def append_lines(path: Path, contents: Iterable[dict]) -> None:
     """Append JSON lines in one write; a line torn by an earlier cut is closed first."""
-    text = "".join(json.dumps(content, ensure_ascii=False) + "\n" for content in contents)
-    if not text:
-        return
     path.parent.mkdir(parents=True, exist_ok=True)
-    with open(path, "ab+") as stream:
-        if stream.tell():
-            stream.seek(-1, os.SEEK_END)
-            if stream.read(1) != b"\n":
-                text = "\n" + text
-        stream.write(text.encode("utf-8"))
-        stream.flush()
-        os.fsync(stream.fileno())
+    append_text(path, [json.dumps(content, ensure_ascii=False) for content in contents])
 
 
 def read_lines(path: Path) -> Iterator[dict]:

@@ -34,6 +34,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from ruamel.yaml import YAML
 from ruamel.yaml.error import YAMLError
 
+from twoshaft import DEFAULT_UNIT
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort import files
 
@@ -196,7 +197,7 @@ def make_cohort(
     id: str = "",
     name: str = "",
     college: str = "",
-    unit: str = "tarnbeck-b5",
+    unit: str = DEFAULT_UNIT,
     timezone: str = "",
     content: str = "",
     salt: str = "",
@@ -243,7 +244,7 @@ def make_cohort(
         (root / folder).mkdir(parents=True, exist_ok=True)
     cohort.exchange.mkdir(exist_ok=True)
     cohort.exchange.chmod(0o777)
-    files.write_text(root / "nbgrader_config.py", _CONFIG.format(id=id, timezone=timezone))
+    files.write_whole(root / "nbgrader_config.py", _CONFIG.format(id=id, timezone=timezone))
     _write(cohort)
     return cohort
 
@@ -263,7 +264,7 @@ def _write(cohort: Cohort) -> None:
         entries["content"] = cohort.content
     text = io.StringIO()
     yaml.dump(entries, text)
-    files.write_text(cohort.root / COHORT_FILE, text.getvalue())
+    files.write_whole(cohort.root / COHORT_FILE, text.getvalue())
 
 
 def open_cohort(root: Path) -> Cohort:

@@ -137,11 +137,11 @@ def _put(cohort: Cohort, assigned: Assigned, learner: Learner, page: str) -> boo
     # nbgrader looks for a page under the name that the notebook was handed in with.
     names = {assigned.notebook_id} | {path.stem for path in submitted.glob("*.ipynb")}
     for name in sorted(names):
-        files.write_text(target / f"{name}.html", page)
+        files.write_whole(target / f"{name}.html", page, sync=False)
     _put_in_workplace(cohort, assigned, learner, page)
     found = [submitted / name for name in _RETURN_FILES if (submitted / name).is_file()]
     for path in found:
-        files.write_bytes(target / path.name, path.read_bytes())
+        files.write_whole(target / path.name, path.read_bytes(), sync=False)
     return len(found) == len(_RETURN_FILES)
 
 
@@ -155,7 +155,8 @@ def _put_in_workplace(cohort: Cohort, assigned: Assigned, learner: Learner, page
     when = path.read_text(encoding="utf-8").strip() if known else ""
     # A learner's file names a folder here: nothing in it may lead out of this one.
     safe = when if when and not set(when) & set("/\\") and not when.startswith(".") else ""
-    files.write_text(own / "feedback" / safe / f"{assigned.notebook_id}.html", page)
+    target = own / "feedback" / safe / f"{assigned.notebook_id}.html"
+    files.write_whole(target, page, sync=False)
 
 
 def _release(

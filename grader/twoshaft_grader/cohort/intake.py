@@ -60,7 +60,7 @@ def take_in(cohort: Cohort, learners: list[Learner]) -> TakenIn:
     prepare_workplace(cohort, everybody)
     issued = issue_to_all(cohort, everybody)
     # Last, so that a run cut short is taken for not done and is done again.
-    files.write_text(cohort.roster_file, roster_text(everybody))
+    files.write_whole(cohort.roster_file, roster_text(everybody))
     files.append_line(
         cohort.log("doings"),
         {"at": stamp(now()), "did": "roster", "added": added, "changed": changed},

@@ -83,7 +83,7 @@ def _workplace(root: Path, source: str | Path, unit: Unit) -> Path:
     """A workplace with this unit on the bench; returns the folder that lessons stand in."""
     own = Path(source)
     if own.is_file():
-        files.write_bytes(root / UNIT, own.read_bytes())
+        files.write_whole(root / UNIT, own.read_bytes())
         load_unit(root / UNIT)  # it must stand without the files beside the original
     about = {"format": 1, "unit": "" if own.is_file() else unit.identity.id}
     files.write_json(root / WORKPLACE, about)

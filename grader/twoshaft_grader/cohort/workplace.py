@@ -5,13 +5,13 @@ from __future__ import annotations
 import csv
 import io
 import os
-import shutil
 from pathlib import Path
 
 from twoshaft.errors import CohortError, SheetError
 from twoshaft.jobsheet.people import Listed, read_people, word_check, write_people
 from twoshaft.jobsheet.workplace import PEOPLE, UNIT, WORKPLACE, Person
 from twoshaft.jupyter.startpage import START, write_start_here
+from twoshaft.stored.writing import write_file
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.content import Content, find_content
 from twoshaft_grader.cohort.folder import Cohort
@@ -42,7 +42,7 @@ def prepare_workplace(cohort: Cohort, learners: list[Learner]) -> None:
         },
     )
     if own_unit:  # for lessons and practice copies; an assignment brings its own
-        files.write_bytes(cohort.workplace / UNIT, Path(cohort.unit_source).read_bytes())
+        files.write_whole(cohort.workplace / UNIT, Path(cohort.unit_source).read_bytes())
     if not (cohort.workplace / START).exists():
         write_start_here(cohort.workplace)
     _lessons_if_any(cohort)
@@ -122,9 +122,7 @@ def _write_slips(cohort: Cohort, learners: list[Learner], words: dict[str, str])
     for learner in learners:
         if learner.id in known:
             writer.writerow([learner.id, learner.name, known[learner.id]])
-    path = cohort.root / SLIPS
-    files.write_text(path, out.getvalue())
-    path.chmod(0o600)
+    write_file(cohort.root / SLIPS, out.getvalue(), mode=0o600)
 
 
 def copy_lessons(cohort: Cohort, content: Content) -> None:
@@ -132,7 +130,7 @@ def copy_lessons(cohort: Cohort, content: Content) -> None:
     target = cohort.workplace / "lessons"
     target.mkdir(exist_ok=True)
     for lesson in content.lessons:
-        shutil.copyfile(lesson, target / lesson.name)
+        files.write_whole(target / lesson.name, lesson.read_bytes(), sync=False)
 
 
 def _lessons_if_any(cohort: Cohort) -> None:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 from rich.console import Console
 
+from twoshaft import DEFAULT_UNIT
 from twoshaft.errors import CohortError
 from twoshaft_grader.desk.bar import Bar
 from twoshaft_grader.desk.call import command
@@ -106,9 +107,7 @@ def cohort_make(
     id: Annotated[str, typer.Option(help="Short id; made from the folder's name.")] = "",
     name: Annotated[str, typer.Option(help="What people call the cohort.")] = "",
     college: Annotated[str, typer.Option(help="The college's name.")] = "",
-    unit: Annotated[
-        str, typer.Option(help="Shipped unit, or path of a unit file.")
-    ] = "tarnbeck-b5",
+    unit: Annotated[str, typer.Option(help="Shipped unit, or path of a unit file.")] = DEFAULT_UNIT,
     timezone: Annotated[
         str, typer.Option(help="As Europe/Dublin; without it, this machine's.")
     ] = "",

@@ -135,14 +135,14 @@ def _work(cohort: Cohort, assigned: Assigned, one: Apprentice) -> None:
     unit = assigned_unit(cohort, assigned)
     moment = assigned.due + timedelta(hours=one.hours)
     answers = demo_answers(one.way, solution, issued, unit)
-    files.write_text(place / SHEET, sheet_text(answers, issued, cohort, moment))
+    files.write_whole(place / SHEET, sheet_text(answers, issued, cohort, moment))
     if one.way == Way.BEGUN:
         return
     handin.hand_in(counter, person, assigned.name)
     arrived = _move_clock(cohort, learner.id, assigned.name, moment)
     if one.way == Way.DAMAGED:
         text = (arrived / SHEET).read_bytes()
-        _put(arrived / SHEET, text[: len(text) // 2])
+        files.write_whole(arrived / SHEET, text[: len(text) // 2])
     if one.way == Way.RENAMED:
         (arrived / assigned.notebook).rename(arrived / _RENAMED)
 
@@ -155,7 +155,7 @@ def _move_clock(cohort: Cohort, learner: str, assignment: str, moment: datetime)
     moved = []
     for place in (cohort.inbound, cached):
         [path] = place.glob(f"{learner}+{assignment}+*")
-        _put(path / "timestamp.txt", when.encode())
+        files.write_whole(path / "timestamp.txt", when)
         parts = path.name.split("+")
         parts[2] = when
         moved.append(path.rename(path.with_name("+".join(parts))))
@@ -163,9 +163,3 @@ def _move_clock(cohort: Cohort, learner: str, assignment: str, moment: datetime)
     receipts["receipts"][-1]["handed_in"] = stamp(moment)
     files.write_json(own / RECEIPTS, receipts)
     return moved[0]
-
-
-def _put(path: Path, data: bytes) -> None:
-    """Replace a file that is only for reading."""
-    path.unlink()
-    path.write_bytes(data)

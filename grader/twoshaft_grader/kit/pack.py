@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import io
 import json
 import tomllib
 import zipfile
@@ -11,6 +12,7 @@ from pathlib import Path
 import twoshaft
 from twoshaft.errors import CohortError
 from twoshaft.jobsheet.workplace import UNIT, WORKPLACE
+from twoshaft.stored.writing import write_file
 from twoshaft_grader.cohort.content import Content
 from twoshaft_grader.cohort.folder import Cohort
 
@@ -94,16 +96,15 @@ def write_kit(out: Path, content: Content, cohort: Cohort | None = None) -> int:
         As :func:`kit_files`; also when the file cannot be written.
     """
     files = kit_files(content, cohort)
-    part = out.with_name(f".{out.name}.part")
+    packed = io.BytesIO()
+    with zipfile.ZipFile(packed, "w", zipfile.ZIP_DEFLATED) as kit:
+        for name, data in sorted(files.items()):
+            entry = zipfile.ZipInfo(f"{TOP}/{name}", _MOMENT)
+            entry.compress_type = zipfile.ZIP_DEFLATED
+            kit.writestr(entry, data)
     try:
-        with zipfile.ZipFile(part, "w", zipfile.ZIP_DEFLATED) as kit:
-            for name, data in sorted(files.items()):
-                entry = zipfile.ZipInfo(f"{TOP}/{name}", _MOMENT)
-                entry.compress_type = zipfile.ZIP_DEFLATED
-                kit.writestr(entry, data)
-        part.replace(out)
+        write_file(out, packed.getvalue())
     except OSError as error:
-        part.unlink(missing_ok=True)
         reason = (error.strerror or "no reason given").lower()
         raise CohortError(
             f"the kit cannot be written ({reason})", where=str(out), mend="name another place"

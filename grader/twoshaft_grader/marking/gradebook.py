@@ -7,9 +7,7 @@ answers and verdicts as a table and its points as the float that nbgrader reads.
 from __future__ import annotations
 
 import os
-import shutil
 import stat
-import tempfile
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -20,6 +18,7 @@ from nbgrader.api import Gradebook
 
 from twoshaft.errors import CohortError
 from twoshaft.jobsheet.contents import MAX_BYTES
+from twoshaft.stored.writing import write_file
 from twoshaft_grader.marking.pages import fill
 from twoshaft_grader.marking.result import BenchUse, FieldMark, SheetMark, TaskMark
 from twoshaft_grader.marking.scores import Scores
@@ -127,7 +126,7 @@ class Recorder:
         for name in CARRIED_OVER:
             _carry_over(submitted / name, folder / name)
         target = folder / self._released.name
-        _replace(target, v4.writes(nb).rstrip("\n") + "\n")
+        write_file(target, v4.writes(nb).rstrip("\n") + "\n", sync=False)
         return target
 
 
@@ -178,17 +177,4 @@ def _carry_over(source: Path, target: Path) -> None:
     except OSError:
         return
     if stat.S_ISREG(about.st_mode) and about.st_size <= MAX_BYTES:
-        target.unlink(missing_ok=True)
-        shutil.copyfile(source, target)
-
-
-def _replace(target: Path, text: str) -> None:
-    handle, temporary = tempfile.mkstemp(dir=target.parent, suffix=".part")
-    try:
-        with os.fdopen(handle, "w", encoding="utf-8", newline="\n") as stream:
-            stream.write(text)
-        os.chmod(temporary, 0o644)
-        os.replace(temporary, target)
-    except BaseException:
-        Path(temporary).unlink(missing_ok=True)
-        raise
+        write_file(target, source.read_bytes(), sync=False)

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import os
-import tempfile
 from dataclasses import dataclass
 from pathlib import Path
 
 import nbformat
 
 from twoshaft.errors import CourseError
+from twoshaft.stored.writing import write_file
 from twoshaft_grader.notebooks.checks import check_lesson, check_release, check_solution
 from twoshaft_grader.notebooks.release import release
 from twoshaft_grader.notebooks.released_cells import released_cells_text
@@ -105,14 +104,9 @@ def write(root: Path, built: Built) -> list[Path]:
         if target.exists() and target.read_bytes() == data:
             continue
         target.parent.mkdir(parents=True, exist_ok=True)
-        handle, temporary = tempfile.mkstemp(dir=target.parent, suffix=".part")
         try:
-            with os.fdopen(handle, "wb") as stream:
-                stream.write(data)
-            os.chmod(temporary, 0o644)
-            os.replace(temporary, target)
+            write_file(target, data)
         except OSError as error:
-            Path(temporary).unlink(missing_ok=True)
             raise CourseError(f"cannot be written: {error.strerror}", where=str(path)) from error
         written.append(path)
     return written

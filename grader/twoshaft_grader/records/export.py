@@ -57,7 +57,7 @@ def export_cohort(
     with backbone.gradebook(cohort) as book:
         rows = outcome_rows(cohort, book, learners=learners, assignments=assignments)
     path = (to or cohort.root / DEFAULT).resolve()
-    files.write_text(path, csv_text(rows))
+    files.write_whole(path, csv_text(rows))
     return path, len(rows)
 
 
@@ -81,5 +81,5 @@ class OutcomeExport(ExportPlugin):
         except CourseError as error:
             raise SystemExit(error.sentence) from None
         path = Path(self.to) if self.to else cohort.root / DEFAULT
-        files.write_text(path, csv_text(rows))
+        files.write_whole(path, csv_text(rows))
         self.log.info("Wrote %d rows to %s", len(rows), path)

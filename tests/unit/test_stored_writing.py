@@ -1,0 +1,143 @@
+"""Every file is written in one way: whole or not at all, and on the disk before it counts."""
+
+import ast
+import os
+import stat
+from pathlib import Path
+
+import pytest
+
+from twoshaft.stored import writing
+from twoshaft.stored.writing import append_text, write_file
+
+ROOT = Path(__file__).resolve().parents[2]
+
+# What else writes, moves or copies, and why it may.
+MAY = {
+    "course/twoshaft/stored/writing.py": "the one way",
+    "course/twoshaft/jobsheet/store.py: rename": "sets a damaged job sheet aside, under the lock",
+    "course/twoshaft/jupyter/settings.py: copytree": "links the extension anew at every start",
+    "course/start/environment.py: write_text": "runs before anything is installed",
+    "grader/twoshaft_grader/notebooks/release.py: write_text": "a temporary folder for nbgrader",
+    "grader/twoshaft_grader/desk/demo.py: rename": "names folders, and a notebook as a learner may",
+    "grader/twoshaft_grader/kit/pack.py: ZipFile": "packs into memory",
+    "course/twoshaft/plots/figure.py: savefig": "draws into memory",
+}
+_WRITES = {
+    "write_text", "write_bytes", "replace", "rename", "renames", "mkstemp", "NamedTemporaryFile",
+    "copy", "copy2", "copyfile", "copytree", "move", "fdopen", "ZipFile", "symlink_to", "link_to",
+    "hardlink_to", "savefig",
+}  # fmt: skip
+
+
+def writes(tree: ast.AST):
+    """Names of the calls in a file by which something is written, moved or copied."""
+    for call in (node for node in ast.walk(tree) if isinstance(node, ast.Call)):
+        func = call.func
+        name = func.attr if isinstance(func, ast.Attribute) else getattr(func, "id", "")
+        owner = ast.unparse(func.value) if isinstance(func, ast.Attribute) else ""
+        if name == "open":
+            given = [*call.args, *(one.value for one in call.keywords)]
+            modes = [str(one.value) for one in given if isinstance(one, ast.Constant)]
+            if owner == "os" or any(set(mode) & set("wax+") for mode in modes):
+                yield name
+        elif name in {"replace", "rename"} and owner != "os":
+            # Path.replace takes one place; str.replace two texts, dataclasses' and datetime's names.
+            if owner and len(call.args) == 1 and not call.keywords:
+                yield name
+        elif name in {"copy", "copy2", "move"}:
+            if owner == "shutil":
+                yield name
+        elif (name == "write" and owner in {"nbformat", "v4"}) or name in _WRITES:
+            yield name
+
+
+@pytest.mark.parametrize(
+    ("line", "seen"),
+    [
+        ("open(path, 'w')", ["open"]),
+        ("path.open(mode='ab+')", ["open"]),
+        ("open(path)", []),
+        ("os.open(path, 0)", ["open"]),
+        ("os.replace(a, b)", ["replace"]),
+        ("path.replace(other)", ["replace"]),
+        ("text.replace('a', 'b')", []),
+        ("moment.replace(tzinfo=UTC)", []),
+        ("replace(mark, notes=())", []),
+        ("path.write_text('x')", ["write_text"]),
+        ("shutil.copyfile(a, b)", ["copyfile"]),
+        ("nbformat.write(nb, path)", ["write"]),
+    ],
+)
+def test_the_search_finds_what_writes(line, seen):
+    assert list(writes(ast.parse(line))) == seen
+
+
+def test_nothing_else_writes_a_file():
+    found = set()
+    for path in (*ROOT.glob("course/**/*.py"), *ROOT.glob("grader/**/*.py")):
+        name = path.relative_to(ROOT).as_posix()
+        if name.startswith("course/lessons/") or name in MAY:
+            continue
+        found |= {f"{name}: {call}" for call in writes(ast.parse(path.read_text("utf-8")))}
+    assert sorted(found) == sorted(one for one in MAY if ": " in one)
+
+
+def test_a_file_is_on_the_disk_before_it_has_its_name_and_the_folder_after(tmp_path, monkeypatch):
+    steps = []
+
+    def sync(handle):
+        kind = os.fstat(handle).st_mode
+        steps.append("sync folder" if stat.S_ISDIR(kind) else "sync file")
+
+    def move(old, new):
+        steps.append("rename")
+        assert Path(old).read_bytes() == b"new" and Path(old).parent == tmp_path
+        os.rename(old, new)
+
+    path = tmp_path / "a.json"
+    path.write_text("old")
+    monkeypatch.setattr(writing.os, "fsync", sync)
+    monkeypatch.setattr(writing.os, "replace", move)
+    write_file(path, "new")
+    assert steps == ["sync file", "rename", "sync folder"] or os.name == "nt"
+    assert path.read_text() == "new" and list(tmp_path.iterdir()) == [path]
+    steps.clear()
+    write_file(path, b"new", sync=False)
+    assert steps == ["rename"]
+
+
+@pytest.mark.parametrize("broken", ["fsync", "replace", "chmod"])
+def test_a_failed_write_leaves_the_old_file_and_nothing_else(tmp_path, monkeypatch, broken):
+    path = tmp_path / "a.json"
+    write_file(path, "old")
+    monkeypatch.setattr(writing.os, broken, lambda *_: (_ for _ in ()).throw(OSError("full")))
+    with pytest.raises(OSError, match="full"):
+        write_file(path, "new")
+    assert path.read_text() == "old" and list(tmp_path.iterdir()) == [path]
+
+
+@pytest.mark.skipif(os.name == "nt", reason="no permissions of this kind")
+def test_the_mode_is_the_one_given_or_the_accounts_own(tmp_path):
+    path, before = tmp_path / "a", os.umask(0o027)
+    try:
+        for mode, seen in ((0o600, 0o600), (0o644, 0o644), (None, 0o640)):
+            write_file(path, "x", mode=mode)
+            assert stat.S_IMODE(path.stat().st_mode) == seen
+    finally:
+        os.umask(before)
+
+
+def test_a_folder_that_is_not_there_is_not_made(tmp_path):
+    with pytest.raises(FileNotFoundError):
+        write_file(tmp_path / "gone" / "a", "x")
+
+
+def test_lines_are_appended_in_one_go_and_a_torn_one_is_closed(tmp_path):
+    log = tmp_path / "log"
+    append_text(log, ["1"])
+    append_text(log, [])
+    with open(log, "ab") as stream:
+        stream.write(b"2, cut sho")
+    append_text(log, ["3", "4"])
+    assert log.read_text().splitlines() == ["1", "2, cut sho", "3", "4"]

@@ -1,10 +1,11 @@
 """Change of setting with heat against handbook figures and maker's growth tables."""
 
+import math
+
 import pytest
 
 from twoshaft.models.bearing.geometry import Rollers
 from twoshaft.models.bearing.heat import (
-    RING_STEEL,
     Seats,
     Warm,
     _outer_growth_m,
@@ -60,7 +61,14 @@ def test_sign_along_the_shaft(arrangement, sign):
     ],
 )
 def test_ring_growth(bore, hot, growth):
-    assert bore * RING_STEEL.expansion_per_k * (hot - 20) == pytest.approx(growth, rel=0.01)
+    # An inner ring that sits loosely grows freely, its raceway in the proportion of its bore; only
+    # the inner raceways of the two rows then change the setting, by growth / tan(contact angle).
+    row = Rollers.of(angle=Q(20, "deg"), count=17, length=Q(12, "mm"))
+    seats = Seats(Arrangement.OUTER_TOGETHER, 0.1, 0.1, 0.0, STEEL, STEEL, 0.01)
+    warm = Warm(case_k=0.0, shaft_k=0.0, outer_ring_k=0.0, inner_ring_k=float(hot - 20))
+    raceways_mm = setting_change(seats, row, row, warm).inner_raceways_um / 1e3
+    grown_mm = raceways_mm * math.tan(row.angle_rad) * bore / (row.inner_raceway_m * 1e3)
+    assert grown_mm == pytest.approx(growth, rel=0.01)
 
 
 def test_radial_counts_by_the_angle():

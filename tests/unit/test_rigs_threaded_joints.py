@@ -1,5 +1,7 @@
 """The kernel's side of the rigs for threads and bolted faces, driven by a browser's messages."""
 
+from html import unescape
+
 import numpy as np
 import pytest
 
@@ -170,7 +172,9 @@ def test_the_chooser_follows_every_control(unit):
     assert "yield" in rig.finding
     say(rig, type="choose", chosen={"group": "oil-plugs"})
     assert rig.chosen.thread == "M18x1.5"
-    assert "oil" not in rig.plain_copy() or rig.view["band"] in rig.plain_copy()
+    copy, facts = rig.plain_copy(), [text for _, text in rig.view["facts"]]
+    assert rig.view["band"] in copy and rig.view["section"] in copy
+    assert facts and [fact for fact in facts if fact not in unescape(copy)] == []
 
 
 def test_the_chooser_keeps_its_place_when_the_model_refuses(unit):

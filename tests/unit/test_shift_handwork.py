@@ -115,13 +115,29 @@ def test_every_step_of_any_movement_is_one_of_the_mechanism(picks):
 
 def test_pulling_slides_along_and_says_whether_it_got_there(sound):
     (start,) = sound.starts()
-    end, there = pull(sound, start, (10.0, 0.0))
-    assert there and sound.travel_mm[end[0]] == 10.0
-    stuck, there = pull(sound, end, (0.0, 8.0))  # the turn comes first, then the jaws hold
-    assert not there or sound.engaged(stuck)
-    for move in MOVES:
-        after = step(sound, start, move)
-        assert (after is None) == bool(blocked_by(sound, start, move)) or after is None
+
+    def place(state):
+        return sound.travel_mm[state[0]], sound.turn_mm[state[1]]
+
+    fifth, there = pull(sound, start, (10.0, 8.0))
+    assert there and place(fifth) == (10.0, 8.0) and sound.engaged(fifth) == {"fifth"}
+    # The finger slides along the jaw of the engaged fork until the next fork's jaw stops it.
+    stuck, there = pull(sound, fifth, (0.0, 8.0))
+    assert not there and place(stuck) == (7.0, 8.0) and sound.engaged(stuck) == {"fifth"}
+    assert blocked_by(sound, stuck, (-1, 0)) == ("rail-third-fourth",)
+
+
+def test_what_stops_the_hand_is_named_unless_its_own_way_ends(sound):
+    named = 0
+    for state in _reached(sound):
+        for move in MOVES:
+            i, j = state[0] + move[0], state[1] + move[1]
+            on_the_way = 0 <= i < len(sound.travel_mm) and 0 <= j < len(sound.turn_mm)
+            stopped = step(sound, state, move) is None
+            by = blocked_by(sound, state, move)
+            assert stopped == (not on_the_way or bool(by)), (state, move)
+            named += bool(by)
+    assert named > 200
 
 
 def test_a_move_that_is_none_is_refused(sound):

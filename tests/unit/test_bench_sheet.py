@@ -89,27 +89,63 @@ def page_text(html):
     return unescape(re.sub(r"<[^>]+>", " ", body))
 
 
+def texts_of(value):
+    """All texts in a sheet's plain data, however deep."""
+    if isinstance(value, str):
+        return [value]
+    inner = value.values() if isinstance(value, dict) else value
+    return [
+        text
+        for one in inner
+        if isinstance(one, str | dict | list | tuple)
+        for text in texts_of(one)
+    ]
+
+
 @pytest.mark.parametrize("unit_id", UNITS)
 @pytest.mark.parametrize("module", RECIPES)
 def test_no_figure_of_the_unit_is_printed(module, unit_id):
-    unit = _shipped(unit_id)
-    sheet = bench_sheet(module, unit, cohort="Evening group")
+    sheet = bench_sheet(module, _shipped(unit_id), cohort="Evening group")
+    data = sheet.as_data()
+    for printed in ("blocks", "title", "reservation"):  # the rest is the frame
+        assert data[printed] and not figures_in("\n".join(texts_of(data[printed])), sheet)
     for paper in Paper:
-        reader = read_pdf(as_pdf(sheet, paper))
-        pages = [page.extract_text() for page in reader.pages]
-        text = "\n".join(pages)
-        assert not figures_in(text, sheet) & physics_of(unit_id)
-        assert not figures_in(page_text(as_page(sheet, paper)), sheet) & physics_of(unit_id)
+        html = page_text(as_page(sheet, paper))
+        assert not figures_in(html, sheet) & physics_of(unit_id)
         # Stronger still, while all is well: not one figure of any kind.
-        assert not figures_in(text, sheet)
+        assert not figures_in(html, sheet)
+        kinds = {block.kind for block in sheet.blocks}
+        whole = bare(html)
+        assert {text for text in texts_of(data["blocks"]) if bare(text) not in whole} <= kinds
 
-        for number, (page, own) in enumerate(zip(reader.pages, pages, strict=True), 1):
-            assert tuple(round(side) for side in page.mediabox[2:]) == SIZES_PT[paper]
-            own = " ".join(own.split())
-            assert f"page {number} of {len(pages)}" in own
-            assert sheet.versions in own
-            assert "Invented unit, for teaching" in own
-            assert "the maker's manual" in own.lower().replace("’", "'")
+
+def bare(text):
+    """A text without the breaks that printing puts into it."""
+    return re.sub(r"[\s\u200b]+", "", text)
+
+
+# The longest sheet, and one with every kind of block: all others are made of the same blocks.
+@pytest.mark.parametrize("paper", Paper)
+@pytest.mark.parametrize(
+    ("module", "kinds"),
+    [("whole-build", {"table", "points"}), ("sealant-film", {"table", "points", "space"})],
+)
+def test_paper_holds_the_sheet_and_no_figure(module, kinds, paper):
+    sheet = bench_sheet(module, _shipped(UNITS[0]), cohort="Evening group")
+    assert kinds == {block.kind for block in sheet.blocks}
+    reader = read_pdf(as_pdf(sheet, paper))
+    pages = [page.extract_text() for page in reader.pages]
+    text = "\n".join(pages)
+    assert not figures_in(text, sheet)
+    whole = bare(text)
+    assert [one.heading for one in sheet.blocks if bare(one.heading) not in whole] == []
+    for number, (page, own) in enumerate(zip(reader.pages, pages, strict=True), 1):
+        assert tuple(round(side) for side in page.mediabox[2:]) == SIZES_PT[paper]
+        own = " ".join(own.split())
+        assert f"page {number} of {len(pages)}" in own
+        assert sheet.versions in own
+        assert "Invented unit, for teaching" in own
+        assert "the maker's manual" in own.lower().replace("’", "'")
 
 
 FIGURES = (

@@ -53,7 +53,7 @@ def test_face_from_nothing(peer):
     [
         (
             "torque to clamp, 200 frictions",
-            lambda t, s: joint.clamp_long(Q(25, "N*m"), t, s, np.linspace(0.1, 0.2, 200), 0.12),
+            lambda t, s: joint.torque_long(Q(25, "N*m"), t, s, np.linspace(0.1, 0.2, 200), 0.12),
         ),
         (
             "Monte Carlo, 10 000 bolts",

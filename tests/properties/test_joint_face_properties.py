@@ -64,7 +64,7 @@ def test_rounds_bring_every_bolt_to_its_target(face, target):
 @settings(max_examples=25, deadline=None)
 @given(faces(warped=False))
 def test_compliance_is_symmetric_and_positive_definite(face):
-    compliance = face.compliance_m_n()
+    compliance = face.solution(np.ones(len(face.along_m), bool), 0.0)[0][face.bolt_nodes]
     assert compliance == pytest.approx(compliance.T, rel=1e-6, abs=1e-9 * compliance.max())
     assert np.linalg.eigvalsh((compliance + compliance.T) / 2).min() > 0
 
@@ -123,28 +123,14 @@ def linear_joints(draw):
     count = draw(st.integers(2, 6))
     entries = [draw(st.floats(-1, 1)) for _ in range(count * count)]
     root = np.array(entries).reshape(count, count)
-    return root @ root.T * 1e-9 + np.eye(count) * 1e-10, draw(st.permutations(range(count)))
-
-
-@settings(max_examples=60, deadline=None)
-@given(linear_joints(), st.floats(1e7, 1e9))
-def test_linear_joint(case, stiffness):
-    compliance, order = case
-    args = (Q(compliance, "m/N"), Q(stiffness, "N/m"), order, Q(10e3, "N"))
-    history = joint.tighten_linear(*args, rounds=2)
-    assert (history >= 0).all()
-    for row, j in zip(history, list(order) * 2, strict=True):
-        assert row[j] >= 10e3 * (1 - 1e-6)
-    # bolts not reached yet carry nothing
-    for step, row in enumerate(history[: len(order)]):
-        assert not row[list(order[step + 1 :])].any()
+    return root @ root.T * 1e-9 + np.eye(count) * 1e-10
 
 
 @settings(max_examples=60, deadline=None)
 @given(linear_joints(), st.floats(1e7, 1e9), st.integers(0, 2**31))
 def test_slack_bolts_are_the_right_ones(case, stiffness, seed):
     """The answer meets the conditions of one-sided springs, checked without the solver."""
-    compliance, _ = case
+    compliance = case
     count = len(compliance)
     rng = np.random.default_rng(seed)
     nut, base = rng.normal(0, 1e-5, count), rng.normal(0, 1e-5, count)

@@ -50,18 +50,6 @@ def test_vernier_principle():
     assert coarse.reading(23, 7).m_as("mm") == pytest.approx(23.35)
 
 
-def test_lever_indicator_at_sixty_degrees():
-    """cncexpo.com: factor 0.50 at 60 degrees; 0.004 in on the dial is 0.002 in."""
-    factor = gauges.lever_correction(Q(60, "degree"))
-    assert factor == pytest.approx(0.5) and 0.004 * factor == pytest.approx(0.002)
-
-
-@pytest.mark.parametrize("degrees, factor", [(10, 0.98), (20, 0.94), (30, 0.87), (40, 0.77)])
-def test_lever_indicator_table(degrees, factor):
-    """Table printed by makers of lever indicators (from memory)."""
-    assert gauges.lever_correction(Q(degrees, "degree")) == pytest.approx(factor, abs=0.005)
-
-
 def test_tilted_plunger_reads_too_much():
     """organametrisis.gr, cosine error: about travel times (1 - cos), second order in the angle."""
     for degrees in (5, 10):

@@ -64,12 +64,6 @@ def test_cone_clutch_example():
     assert torque.to("N*m").magnitude == pytest.approx(200.0, rel=1e-3)
 
 
-def test_self_locking_limit():
-    # tan 7 deg = 0.1228 (trigonometry): sticks at a friction above it, not below.
-    assert geartrain.self_locking(0.125, Q(7, "degree"))
-    assert not geartrain.self_locking(0.120, Q(7, "degree"))
-
-
 def test_synchronising_time_is_inertia_times_speed_over_torque():
     # t = J dw / T; J 0.012 kg m2 as an order of size (general design pages); 200 rad/s at 12 N.m.
     time = geartrain.synchronising_time(Q(0.012, "kg*m**2"), Q(200, "rad/s"), Q(12, "N*m"))
@@ -124,11 +118,3 @@ def test_road_speed_of_a_known_axle():
     train = simple(20, 40, rolling_mm=300.0)
     speed = geartrain.road_speed(train, "g", Q(3000, "rpm")).m_as("km/hour")
     assert speed == pytest.approx(0.377 * 0.300 * 3000 / 6, rel=1e-3)
-
-
-def test_index_torque_is_a_wedge_with_friction():
-    """Chamfers are wedges: F r cot(angle + friction angle), the screw formula (from memory)."""
-    for friction in (0.0, 0.05, 0.12, 0.3):
-        torque = geartrain.index_torque(Q(250, "N"), Q(38, "mm"), Q(55, "degree"), friction)
-        wedge = 250 * 0.038 / math.tan(math.radians(55) + math.atan(friction))
-        assert torque.m_as("N*m") == pytest.approx(wedge)

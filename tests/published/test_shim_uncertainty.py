@@ -7,7 +7,6 @@ import pytest
 from twoshaft.models.shim import (
     Measured,
     Source,
-    arcsine,
     normal,
     propagate,
     rectangular,
@@ -26,7 +25,9 @@ def end_gauge():
     )
     alpha = Measured("expansion", 11.5e-6, (rectangular("expansion", 2e-6),))
     d_alpha = Measured("d-expansion", 0.0, (rectangular("d-expansion", 1e-6, 50),))
-    theta = Measured("temperature", -0.1, (Source("mean", 0.2), arcsine("cycle", 0.5)))
+    theta = Measured(
+        "temperature", -0.1, (Source("mean", 0.2), Source("cycle", 0.5 / math.sqrt(2)))
+    )
     d_theta = Measured("d-temperature", 0.0, (rectangular("d-temperature", 0.05, 2),))
 
     def gauge(ls, d, a, da, t, dt):

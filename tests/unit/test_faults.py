@@ -263,11 +263,12 @@ def test_what_nothing_explains_has_no_next_check(unit):
 def test_a_search_ends_at_the_misbuild(unit):
     table = faults.outcome_table(unit)
     search = faults.Diagnosis(unit)
-    while search.next_checks:
-        check = search.next_checks[0].check
+    while ranked := faults.next_check(unit, search.observed):
+        check = ranked[0].check
         search = search.observe(check, table.outcome(("plug-loose",), check))
-    assert search.explanations.least == (("plug-loose",),)
-    assert search.explanations.chances[0] > 0.9
+    found = faults.explain(unit, search.observed)
+    assert found.least == (("plug-loose",),)
+    assert found.chances[0] > 0.9
 
 
 def test_the_best_check_tells_most_a_minute(unit):

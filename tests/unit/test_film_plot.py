@@ -1,11 +1,9 @@
-"""Pictures of shims, bearings and film: finding, axes and words."""
+"""Pictures of shims and bearings: finding, axes and words."""
 
 import numpy as np
 
 from twoshaft.models.bearing import Pair, life_against_setting
-from twoshaft.models.film import Film, Land, Stroke, close, good_strokes
 from twoshaft.plots.bearing import life_over_setting, preload_when_warm
-from twoshaft.plots.film import seal_map
 from twoshaft.plots.shim import shim_choice
 from twoshaft.units.quantities import Q
 
@@ -25,12 +23,6 @@ def pictures(unit):
             Q(support.speed_rpm, "rpm"),
         )
         yield life_over_setting(curve, support.name)
-    face = unit.faces.faces[0]
-    film = Film.bare(Land.of(face)).lay(*good_strokes(face))
-    sealant = unit.faces.sealant_by_id(face.sealant)
-    yield seal_map(close(film, sealant, 1))
-    across = Q(np.array([(0.0, 150.0), (50.0, 145.0)]), "mm")
-    yield seal_map(close(film.lay(Stroke.smear(across, width=Q(4, "mm"))), sealant, 1))
 
 
 def test_pictures(unit):
@@ -45,15 +37,6 @@ def test_pictures(unit):
         data, extra = picture._repr_mimebundle_()
         assert data["image/png"].startswith(PNG)
         assert extra["image/png"]["alt"] == data["text/plain"] == picture.alt
-
-
-def test_words_of_the_map(unit):
-    face = unit.faces.faces[0]
-    film = Film.bare(Land.of(face)).lay(*good_strokes(face)[1:])
-    picture = seal_map(close(film, unit.faces.sealant_by_id(face.sealant), 1))
-    assert picture.alt.startswith("One way is left for the oil")
-    assert "Way 1 goes from x" in picture.alt
-    assert "Near the magnet the largest lump" in picture.alt
 
 
 def test_words_of_the_warm_pair(unit):

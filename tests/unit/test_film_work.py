@@ -13,13 +13,11 @@ from twoshaft.models.film import (
     State,
     Work,
     bars,
-    endangers,
     half_round,
     leaking_holes,
     line_mm,
     nearest_stretch,
     surplus,
-    usable,
 )
 from twoshaft.units.quantities import Q
 
@@ -147,12 +145,6 @@ def test_surplus_and_the_half_round_keep_the_volume():
         half_round(Q(1, "mm**2"), Q(1, "mm"))
 
 
-def test_a_guide_bears_its_largest_lump(work):
-    guide = work.face.guides[0]
-    assert not endangers(guide, Q(guide.largest_lump_mm, "mm"))
-    assert endangers(guide, Q(guide.largest_lump_mm + 0.01, "mm"))
-
-
 @pytest.mark.parametrize(
     ("gap", "minutes", "rigid", "slow", "quick"),
     [
@@ -169,5 +161,3 @@ def test_what_bars_a_sealant(unit, gap, minutes, rigid, slow, quick):
     asked = {"gap": Q(gap, "mm"), "minutes": minutes, "rigid": rigid}
     assert bars(anaerobic, **asked) == slow
     assert bars(moisture, **asked) == quick
-    left = {one.id for one in usable(unit.faces.sealants, **asked)}
-    assert left == {s.id for s, b in ((anaerobic, slow), (moisture, quick)) if not b}

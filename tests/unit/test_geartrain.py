@@ -149,13 +149,6 @@ def test_worn_cone_costs_gap_by_one_over_the_sine():
     assert geartrain.gap_after_wear(Q(1.2, "mm"), Q(0.5, "mm"), Q(7, "degree")).magnitude == 0
 
 
-def test_blocking_needs_more_cone_than_index_torque():
-    cone = geartrain.cone_torque(Q(300, "N"), 0.1, Q(70, "mm"), Q(6.5, "degree"))
-    index = geartrain.index_torque(Q(300, "N"), Q(40, "mm"), Q(55, "degree"), 0.1)
-    assert geartrain.blocks(cone, index)
-    assert not geartrain.blocks(index, cone)
-
-
 def test_kernel_agrees_with_numpy_rank():
     rng = np.random.default_rng(4)
     for _ in range(200):

@@ -37,7 +37,7 @@ def test_a_gap_opens_where_nothing_pulls():
     assert got.clamp_n[1:] == pytest.approx(np.zeros(COUNT - 1))
     assert (got.pressure_pa >= 0).all() and (got.gap_m >= 0).all()
     assert ((got.pressure_pa > 0) & (got.gap_m > 0)).sum() == 0
-    assert 0 < got.open_share < 1 and node
+    assert 0 < (got.gap_m > 0).sum() < len(got.gap_m) and node
 
 
 def test_a_warped_flange_closes_under_its_bolts():
@@ -165,12 +165,3 @@ def test_bolts_never_push():
     nut = np.array([0.0, 1e-6])
     force = solve_forces(c, np.full(2, 1e-10), nut, np.array([5e-6, 0.0]), np.ones(2, bool))
     assert (force >= 0).all() and force[0] == 0 and force[1] > 0
-
-
-@pytest.mark.parametrize(
-    "matrix",
-    [np.array([[1.0, 2.0], [2.0, 1.0]]), np.array([[1.0, 0.5], [0.2, 1.0]]), np.ones((2, 3))],
-)
-def test_linear_joint_refuses_what_no_spring_is(matrix):
-    with pytest.raises(OutOfRangeError, match="compliance"):
-        joint.tighten_linear(Q(matrix * 1e-3, "mm/kN"), Q(250, "kN/mm"), (0, 1), Q(20, "kN"))

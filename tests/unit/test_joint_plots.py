@@ -4,8 +4,7 @@ import pytest
 
 from twoshaft.models import fit, joint
 from twoshaft.plots.fit import force_when_cold, play_when_warm
-from twoshaft.plots.joint import clamp_by_round, clamp_by_state
-from twoshaft.units.quantities import Q
+from twoshaft.plots.joint import clamp_by_state
 
 
 def title(picture):
@@ -14,30 +13,6 @@ def title(picture):
 
 def words(picture):
     return picture.alt.replace("\u00a0", " ")
-
-
-def gate_cover(unit, rounds, film=None):
-    bolts = joint.Fastening.of(unit, "gate-cover-bolts")
-    one = joint.Round.of(joint.crosswise(6), bolts.bounds().typical, film)
-    return joint.tighten(bolts.face(), [one] * rounds)
-
-
-def test_rounds_that_reach_the_limit_say_which(unit):
-    picture = clamp_by_round(gate_cover(unit, 3), 0.15, "Gate cover")
-    assert "round 2 brings it within the 15% allowed" in title(picture)
-    assert words(picture).startswith(title(picture)) and "kN" in words(picture)
-    assert picture.figure.axes[0].get_ylabel() == "clamp [kN]"
-    assert picture.png()[:4] == b"\x89PNG"
-
-
-def test_rounds_that_do_not_reach_it_say_so(unit):
-    assert "beyond the 15% allowed" in title(clamp_by_round(gate_cover(unit, 1), 0.15))
-    assert "still by" in title(clamp_by_round(gate_cover(unit, 2), 0.01))
-
-
-def test_film_that_runs_out_is_told(unit):
-    picture = clamp_by_round(gate_cover(unit, 8, Q(300, "um")), 0.15)
-    assert "as the film runs out bolts lose up to" in title(picture)
 
 
 def test_states_are_judged_in_words(unit):

@@ -3,7 +3,7 @@
 import pytest
 
 from twoshaft.errors import UnitFileError
-from twoshaft.models.order import OrderTask, model_order, plan_slip, ready_steps, why_not
+from twoshaft.models.order import OrderTask, model_order, plan_slip, ready_steps
 from twoshaft.units.sections.order import RuleKind
 
 
@@ -64,7 +64,6 @@ def test_any_of_counts_in_the_way_that_costs_least(make_unit):
     assert slip.size == 1
     assert slip.broken[0].earlier == ("s00", "s01")
     assert ready_steps(task, ["s03"]) == ("s00", "s01")
-    assert why_not(task, [], "s02")[0].rules == ("any-way",)
 
 
 def test_not_during_a_hold(make_unit):

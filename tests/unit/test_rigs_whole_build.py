@@ -14,7 +14,7 @@ from twoshaft.models.wholebuild import (
     right_decisions,
     ways_of,
 )
-from twoshaft.plots.whole_build import BuildRecord
+from twoshaft.plots.whole_build import record_html
 from twoshaft.rigs import whole_build
 from twoshaft.units import load_unit
 
@@ -188,6 +188,6 @@ def test_a_record_shows_itself():
     from twoshaft.models.wholebuild import build_record
 
     job = Job.of(unit, {"operations": [o.id for o in unit.operations if o.stage == "shift"]})
-    page = BuildRecord(build_record(job, right_decisions(job)))._repr_html_()
+    page = record_html(build_record(job, right_decisions(job)))
     assert "Tarnbeck College" in page
     assert "<script" not in page

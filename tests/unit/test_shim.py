@@ -21,7 +21,6 @@ from twoshaft.models.shim import (
     shim_range,
     stack_budget,
     target_interference,
-    triangular,
 )
 from twoshaft.units.loader import load_unit
 from twoshaft.units.quantities import Q
@@ -105,7 +104,6 @@ def test_budget_of_a_support(bearings):
     ("source", "u"),
     [
         (rectangular("a", 3), math.sqrt(3)),
-        (triangular("a", 6), math.sqrt(6)),
         (resolution("a", 0.01), 0.01 / math.sqrt(12)),
     ],
 )

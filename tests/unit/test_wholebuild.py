@@ -125,7 +125,7 @@ def test_every_wrong_way_round_has_its_consequence(job, right):
     built = [Do(d.step, {n: wrong.get(n, v) for n, v in d.choices.items()}) for d in right]
     found = consequences(job, built)
     for ask in asks:
-        assert [fault.kind for fault in found.faults_of(ask.id)] == ["way"], ask.id
+        assert [fault.kind for fault in found.faults if fault.about == ask.id] == ["way"], ask.id
         cost = order.rework(job.task, found.steps, ask.step)
         assert next(way for way in found.ways if way.ask is ask).off == cost.off
 

@@ -75,12 +75,6 @@ class BenchSet:
         page = ((PAGE, "Manual page"),) if self.asks_page else ()
         return (*page, (READ_BY, "Read by"))
 
-    @property
-    def entry_names(self) -> tuple[str, ...]:
-        """Names under which the sheet keeps the set."""
-        names = (*(f.name for f in self.figures), *(name for name, _ in self.extras), IN_USE)
-        return tuple(entry_name(self.task, name) for name in names)
-
     def value(self, figure: Figure) -> float | str:
         """A figure in its unit, or the key of what was chosen.
 

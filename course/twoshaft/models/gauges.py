@@ -154,11 +154,6 @@ def plunger_travel(moved: Q, tilt: Q) -> Q:
     return Q(true / math.cos(angle), "mm")
 
 
-def lever_correction(angle: Q) -> float:
-    """Give the factor for the reading of a lever indicator whose arm stands off the face."""
-    return math.cos(in_range("angle of the arm", angle, 0, math.radians(80), "radian", "geometry"))
-
-
 def dial_reading(pressed: Q, moved: Q, tilt: Q) -> Q:
     """Give what a dial indicator shows [mm].
 

@@ -6,53 +6,11 @@ import numpy as np
 
 from twoshaft.models.joint import Fastening, Tightening
 from twoshaft.plots import style
-from twoshaft.plots.figure import Picture, label, legend, new_axes
+from twoshaft.plots.figure import Picture, label, new_axes
 
 _ROUND_MARKS = ("o", "s", "^", "D", "v", "P")
 _SMALL = style.SMALL_PX * 0.72  # points at the 100 dots an inch of our pictures
 _ROUND_COLOURS = ("vermilion", "orange", "sky", "blue", "green", "purple")
-
-
-def clamp_by_round(tightening: Tightening, limit: float, name: str = "The face") -> Picture:
-    """Clamp of every bolt at the end of each round, and what is left once the film has run out.
-
-    Parameters
-    ----------
-    tightening : Tightening
-    limit : float
-        Largest spread that the joint bears, as a share of the target.
-    name : str
-        What the joint is called.
-    """
-    rows, target = tightening.rounds_n / 1e3, tightening.target_n.mean() / 1e3
-    left = tightening.clamp_n / 1e3
-    bolts = np.arange(1, left.size + 1)
-    title = _finding(tightening, limit, name)
-    axes = new_axes(title, "bolt, in the order round the ring", "clamp [kN]")
-    shown = range(len(rows)) if len(rows) <= 6 else (0, 1, 2, len(rows) - 1)
-    for place, k in enumerate(shown):
-        axes.plot(
-            bolts,
-            rows[k],
-            _ROUND_MARKS[place],
-            color=style.OKABE_ITO[_ROUND_COLOURS[place]],
-            mec=style.INK,
-            mew=style.THIN_PX * 0.6,
-            ms=9 if place else 10,
-            label=f"after round {k + 1}: spread {tightening.spreads[k]:.0%}",
-        )
-    if _lost(tightening) > 0.01:
-        axes.plot(bolts, left, "x", color=style.INK, ms=9, mew=2, label="film run out")
-    axes.axhline(target, color=style.INK, lw=style.THIN_PX, ls=(0, (6, 3)), label="target")
-    axes.set_xticks(bolts)
-    axes.set_ylim(bottom=0, top=max(rows.max(), target) * 1.28)
-    legend(axes, loc="upper left", ncols=2)
-    low = int(np.argmin(left))
-    alt = (
-        f"{title} At the end the loosest is bolt {low + 1} with "
-        f"{left[low]:.1f} kN, the tightest has {left.max():.1f} kN; the target is {target:.1f} kN."
-    )
-    return Picture(axes.figure, alt)
 
 
 def clamp_by_state(fastening: Fastening) -> Picture:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass
 from html import escape
 from typing import Any
 
@@ -11,7 +10,6 @@ from twoshaft.models.order import OrderTask
 from twoshaft.plots import style
 from twoshaft.plots.drawing import Drawing, fitted_lines
 from twoshaft.plots.stages import stage_names
-from twoshaft.plots.style import css_variables
 
 PER_ROW, CELL, PAD, HEAD = 10, 24, 8, 26
 ACROSS = 4
@@ -89,31 +87,6 @@ def _cell(x: float, y: float, done: bool, ready: bool, label: str) -> str:
         f'style="fill:{ink if done else paper};stroke:{ink};stroke-width:{3 if ready else 1}"/>'
         f"{mark}</g>"
     )
-
-
-@dataclass(frozen=True)
-class BuildRecord:
-    """A build record that shows itself in a notebook and on a page.
-
-    Attributes
-    ----------
-    data : mapping
-        As ``models.wholebuild.build_record`` makes it.
-    """
-
-    data: Mapping[str, Any]
-
-    def _repr_html_(self) -> str:
-        return f"<style>{css_variables()}{_CSS}</style>{record_html(self.data)}"
-
-
-_CSS = """
-.twoshaft .ts-record table { border-collapse: collapse; margin: 8px 0 16px; font: inherit; }
-.twoshaft .ts-record caption { text-align: left; font-weight: 600; }
-.twoshaft .ts-record :is(th, td) { text-align: left; vertical-align: top; padding: 3px 16px 3px 0;
-  border-bottom: 1px solid var(--ts-line); background: none; white-space: normal; }
-.twoshaft .ts-record .ts-blank { min-width: 12em; height: 2em; }
-"""
 
 
 def record_html(data: Mapping[str, Any]) -> str:

@@ -136,11 +136,6 @@ class Safety(Section):
         """Hazards by id."""
         return {hazard.id: hazard for place in self.places for hazard in place.hazards}
 
-    @cached_property
-    def place_of(self) -> dict[str, str]:
-        """Place id of each hazard id."""
-        return {hazard.id: place.id for place in self.places for hazard in place.hazards}
-
 
 @lru_cache(maxsize=8)
 def load_safety(path: str | Path | None = None) -> Safety:

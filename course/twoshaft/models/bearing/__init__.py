@@ -5,25 +5,20 @@ from twoshaft.models.bearing.drag import (
     Turned,
     bearing_torque,
     cord_pull,
-    preload_from_pull,
     turned,
 )
-from twoshaft.models.bearing.geometry import Balls, Rollers, elements, radial_stiffness
+from twoshaft.models.bearing.geometry import Balls, Rollers, elements
 from twoshaft.models.bearing.heat import (
     Change,
     Seats,
     Warm,
     setting_change,
-    span_change,
     support_change,
 )
 from twoshaft.models.bearing.life import (
     LifeCurve,
-    basic_life,
-    equivalent_load,
     life_against_setting,
     load_zone,
-    required_rating,
 )
 from twoshaft.models.bearing.pair import Pair
 from twoshaft.models.bearing.seating import OFF_RIB, unseated
@@ -41,19 +36,13 @@ __all__ = [
     "Trial",
     "Turned",
     "Warm",
-    "basic_life",
     "bearing_torque",
     "cord_pull",
     "dial_readings",
     "elements",
-    "equivalent_load",
     "life_against_setting",
     "load_zone",
-    "preload_from_pull",
-    "radial_stiffness",
-    "required_rating",
     "setting_change",
-    "span_change",
     "support_change",
     "try_shim",
     "turned",

@@ -14,9 +14,9 @@ import math
 from dataclasses import dataclass
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.bearing.geometry import Balls, Rollers, elements
+from twoshaft.models.bearing.geometry import Balls, Rollers
 from twoshaft.models.bearing.pair import Pair
-from twoshaft.models.validity import in_range, positive
+from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Bearings, Support
 
@@ -123,41 +123,6 @@ def cord_pull(what: Turned, radius: Q) -> Pull:
     """Pull on a cord wound round a radius, 2 to 500 mm."""
     radius_m = in_range("radius of the cord", radius, 2.0, 500.0, "mm", _CORD) / 1e3
     return Pull(Q(what.torque.m_as("N*m") / radius_m, "N"), what)
-
-
-def preload_from_pull(
-    support: Support, bearings: Bearings, pull: Q, radius: Q, with_kinds: tuple[str, ...] = ()
-) -> Q:
-    """Preload [N] behind a pull on the cord, once the rest that turns is taken off.
-
-    Parameters
-    ----------
-    support : Support
-    bearings : Bearings
-    pull : pint.Quantity
-        0 to 2000 N.
-    radius : pint.Quantity
-        2 to 500 mm.
-    with_kinds : tuple of str
-        What turns besides the bearings, as in `turned`.
-
-    Raises
-    ------
-    OutOfRangeError
-        If the seals and the rest alone need more than this pull.
-    """
-    pull_n = in_range("pull on the cord", pull, 0.0, 2000.0, "N", _CORD)
-    radius_m = in_range("radius of the cord", radius, 2.0, 500.0, "mm", _CORD) / 1e3
-    rest = turned(support, bearings, Q(0.0, "N"), with_kinds).torque.m_as("N*m")
-    left = positive(
-        "torque left for the bearings",
-        Q(pull_n * radius_m - rest, "N*m"),
-        "N*m",
-        "what else turns needs more than this pull",
-        zero=True,
-    )
-    rows = (elements(bearings.type_by_id(side)) for side in (support.left, support.right))
-    return Q(left / sum(_torque_per_n(row) for row in rows), "N")
 
 
 def _torque_per_n(row: Rollers | Balls) -> float:

@@ -77,22 +77,6 @@ class _Row:
         """Axial load [N] that a displacement [m] makes, any shape; none below zero."""
         return np.power(np.maximum(displacement_m, 0.0) / self.axial_spring, 1 / self.power)
 
-    def axial_displacement(self, force: Q) -> Q:
-        """Axial displacement [um] under a centred axial load.
-
-        Parameters
-        ----------
-        force : pint.Quantity
-            0 N to the bearing's dynamic rating; an array gives an array.
-
-        Raises
-        ------
-        OutOfRangeError
-            Beyond the rating the contact is no longer elastic.
-        """
-        force_n = in_range("axial load", force, 0.0, self.capacity_n, "N", self.name)
-        return Q(self.axial_displacement_m(force_n) * 1e6, "um")
-
 
 @dataclass(frozen=True)
 class Rollers(_Row):
@@ -221,23 +205,3 @@ def elements(bearing: TaperBearing | BallBearing) -> Rollers | Balls:
         rib_arm=Q(bearing.rib_arm_mm, "mm"),
         **shared,
     )
-
-
-def radial_stiffness(row: Rollers | Balls, radial_load: Q) -> Q:
-    """Radial stiffness [N/um] with half the row loaded.
-
-    The most loaded element carries 4.08 F/(Z cos a) on rollers and 4.37 F/(Z cos a) on balls
-    (NSK E728g, sec. 5).
-
-    Parameters
-    ----------
-    row : Rollers or Balls
-    radial_load : pint.Quantity
-        Above 0 N, up to the dynamic rating.
-    """
-    load_n = in_range("radial load", radial_load, 1e-3, row.capacity_n, "N", row.name)
-    share = 4.08 if isinstance(row, Rollers) else 4.37
-    cosine = math.cos(row.angle_rad)
-    most_n = share * load_n / (row.count * cosine)
-    displacement_m = row.element_spring * most_n**row.power / cosine
-    return Q(load_n / displacement_m / row.power * 1e-6, "N/um")

@@ -26,7 +26,7 @@ import numpy as np
 
 from twoshaft.models.bearing.geometry import Balls, Rollers, elements
 from twoshaft.models.shim.stack import outer_closes, shim_sign
-from twoshaft.models.validity import in_range, positive
+from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Arrangement, Bearings, Material, Support
 
@@ -64,11 +64,6 @@ class Warm:
                 for part, rise in rises.items()
             }
         )
-
-    @classmethod
-    def evenly(cls, rise: Q) -> Warm:
-        """All parts at one temperature."""
-        return cls.of(case=rise, shaft=rise, outer_ring=rise, inner_ring=rise)
 
     @property
     def rollers_k(self) -> float:
@@ -195,27 +190,6 @@ def support_change(
         elements(bearings.type_by_id(support.right)),
         warm,
     )
-
-
-def span_change(span: Q, case: Q, shaft: Q, rise: Q) -> Q:
-    """Difference [mm] that a span of case and shaft grow apart: L (a_case - a_shaft) dT.
-
-    Parameters
-    ----------
-    span : pint.Quantity
-        Above 0 mm.
-    case, shaft : pint.Quantity
-        Expansions, 1e-6 to 40e-6 per kelvin.
-    rise : pint.Quantity
-        -100 to 150 K.
-    """
-    length_mm = positive("span", span, "mm", _RANGE)
-    rates = [
-        in_range(f"expansion of the {part}", rate, 1e-6, 4e-5, "1/K", "metals")
-        for part, rate in (("case", case), ("shaft", shaft))
-    ]
-    rise_k = in_range("rise", rise, -100.0, 150.0, "delta_degC", _RANGE)
-    return Q(length_mm * (rates[0] - rates[1]) * rise_k, "mm")
 
 
 def _outer_growth_m(seats: Seats, row, warm: Warm) -> float:

@@ -19,10 +19,9 @@ from functools import cache
 
 import numpy as np
 
-from twoshaft.errors import OutOfRangeError
 from twoshaft.models.bearing.geometry import Balls, Rollers
 from twoshaft.models.bearing.pair import Pair
-from twoshaft.models.validity import in_range, positive
+from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 
 _ISO = "ISO 281"
@@ -30,37 +29,6 @@ _ZONES = np.geomspace(0.01, 200.0, 400)
 # Elements' life averages their loads to this power (inner ring turning).
 _MEAN_POWER = {Rollers: 4.0, Balls: 3.0}
 _WEIBULL = {Rollers: 9 / 8, Balls: 10 / 9}
-
-
-def basic_life(rating: Q, load: Q, speed: Q, power: float = 10 / 3) -> Q:
-    """Life that nine in ten bearings reach [h].
-
-    Parameters
-    ----------
-    rating : pint.Quantity
-        Dynamic load rating, above 0 N.
-    load : pint.Quantity
-        Equivalent load, above 0 N and up to half the rating (ISO 281).
-    speed : pint.Quantity
-        Above 0, up to 20000 rpm.
-    power : float
-        3 for balls, 10/3 for rollers.
-    """
-    rating_n = positive("dynamic rating", rating, "N", _ISO)
-    load_n = in_range("equivalent load", load, 1e-3, rating_n / 2, "N", _ISO)
-    rpm = in_range("speed", speed, 1e-3, 20000.0, "rpm", _ISO)
-    return Q(1e6 / (60 * rpm) * (rating_n / load_n) ** _power(power), "h")
-
-
-def required_rating(life: Q, load: Q, speed: Q, power: float = 10 / 3) -> Q:
-    """Dynamic rating [N] that a life, a load and a speed need.
-
-    Parameters as for `basic_life`; ``life`` above 0 h.
-    """
-    hours = positive("life", life, "h", _ISO)
-    load_n = positive("equivalent load", load, "N", _ISO)
-    rpm = in_range("speed", speed, 1e-3, 20000.0, "rpm", _ISO)
-    return Q(load_n * (60 * rpm * hours / 1e6) ** (1 / _power(power)), "N")
 
 
 def limit_ratio(row: Rollers) -> float:
@@ -71,27 +39,6 @@ def limit_ratio(row: Rollers) -> float:
 def axial_factor(row: Rollers) -> float:
     """Factor Y of the axial load (ISO 281)."""
     return 0.4 / math.tan(row.angle_rad)
-
-
-def equivalent_load(row: Rollers, radial: Q, axial: Q) -> Q:
-    """Equivalent load [N] of a taper roller bearing by ISO 281.
-
-    Parameters
-    ----------
-    row : Rollers
-    radial, axial : pint.Quantity
-        0 N to the dynamic rating; arrays give arrays.
-
-    Raises
-    ------
-    OutOfRangeError
-        Also for a row of balls, whose factors are not those of taper rollers.
-    """
-    if not isinstance(row, Rollers):
-        raise OutOfRangeError("bearing", row.name, "taper roller bearings", _ISO)
-    radial_n = in_range("radial load", radial, 0.0, row.capacity_n, "N", row.name)
-    axial_n = in_range("axial load", axial, 0.0, row.capacity_n, "N", row.name)
-    return Q(_equivalent_n(row, radial_n, axial_n), "N")
 
 
 @dataclass(frozen=True)
@@ -208,10 +155,10 @@ def life_against_setting(
     for row, zone, side, shift in zip(rows, zones, sides, shifts, strict=True):
         load_n = np.interp(shift, side, zone.equivalent_n)
         _refuse_overload(row, np.interp(shift, side, zone.axial_n))
-        lives.append(_hours(row, load_n, rpm))
+        lives.append(life_h(row, load_n, rpm))
     catalogue = None
     if all(isinstance(row, Rollers) for row in rows):
-        catalogue = _catalogue_hours(pair, setting_m, radial, axial_n, rpm)
+        catalogue = _catalogue_h(pair, setting_m, radial, axial_n, rpm)
     return LifeCurve(setting_m * 1e3, lives[0], lives[1], _together(rows, lives), catalogue)
 
 
@@ -220,7 +167,7 @@ def internal_thrust_n(row: Rollers, radial_n):
     return radial_n / (2 * axial_factor(row))
 
 
-def _catalogue_hours(pair, setting_m, radial, axial_n, rpm):
+def _catalogue_h(pair, setting_m, radial, axial_n, rpm):
     rows = (pair.left, pair.right)
     radials = [load.m_as("N") for load in radial]
     left_n, _ = pair.loads_n(setting_m, axial_n)
@@ -228,19 +175,21 @@ def _catalogue_hours(pair, setting_m, radial, axial_n, rpm):
     left_n = np.maximum(left_n, internal_thrust_n(pair.left, radials[0]))
     left_n = np.maximum(left_n, internal_thrust_n(pair.right, radials[1]) - axial_n)
     loads = [
-        _equivalent_n(row, radial_n, load_n)
+        equivalent_n(row, radial_n, load_n)
         for row, radial_n, load_n in zip(rows, radials, (left_n, left_n + axial_n), strict=True)
     ]
-    return _together(rows, [_hours(row, load, rpm) for row, load in zip(rows, loads, strict=True)])
+    return _together(rows, [life_h(row, load, rpm) for row, load in zip(rows, loads, strict=True)])
 
 
-def _equivalent_n(row: Rollers, radial_n, axial_n):
+def equivalent_n(row: Rollers, radial_n, axial_n):
+    """Equivalent load [N] of a taper roller bearing (ISO 281), any shape."""
     counts = axial_n > limit_ratio(row) * np.asarray(radial_n)
     load_n = np.where(counts, 0.4 * radial_n + axial_factor(row) * axial_n, radial_n)
     return float(load_n) if load_n.ndim == 0 else load_n
 
 
-def _hours(row, load_n, rpm):
+def life_h(row, load_n, rpm):
+    """Life [h] that nine in ten bearings reach under an equivalent load [N], any shape."""
     return 1e6 / (60 * rpm) * (row.capacity_n / load_n) ** row.life_power
 
 
@@ -266,10 +215,6 @@ def _balance(sides, zones, setting_m, axial_n):
 def _refuse_overload(row, axial_n) -> None:
     worst = float(np.max(axial_n))
     in_range("axial load of the setting", Q(worst, "N"), 0.0, row.capacity_n, "N", row.name)
-
-
-def _power(power: float) -> float:
-    return in_range("life exponent", power, 3.0, 10 / 3 + 1e-12, "", _ISO)
 
 
 @cache

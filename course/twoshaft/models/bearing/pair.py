@@ -72,28 +72,6 @@ class Pair:
         force_n = in_range("preload", preload, 0.0, limit, "N", "dynamic rating")
         return Q(self.interference_m(force_n) * 1e3, "mm")
 
-    def stiffness(self, preload: Q) -> Q:
-        """Axial stiffness of the shaft in its case [N/um] at a preload.
-
-        Parameters
-        ----------
-        preload : pint.Quantity
-            Above 0 N, up to the smaller dynamic rating; an array gives an array.
-        """
-        limit = min(self.left.capacity_n, self.right.capacity_n)
-        force_n = in_range("preload", preload, 1e-3, limit, "N", "dynamic rating")
-        sides = [1 / self._side_slope(row, force_n) for row in (self.left, self.right)]
-        return Q((sides[0] + sides[1]) * 1e-6, "N/um")
-
-    def unloading_force(self, preload: Q) -> Q:
-        """Axial load towards the right [N] at which the left row comes free."""
-        limit = min(self.left.capacity_n, self.right.capacity_n)
-        force_n = in_range("preload", preload, 0.0, limit, "N", "dynamic rating")
-        interference_m = self.interference_m(force_n)
-        # The right row alone, in a rigid case, would carry at most this.
-        bound = self.right.axial_force_n(interference_m)
-        return Q(_invert(lambda f: self._side_m(self.right, f), interference_m, bound), "N")
-
     def loads(self, interference: Q, axial_load: Q) -> tuple[Q, Q]:
         """Axial loads on the left and the right row [N].
 
@@ -143,11 +121,6 @@ class Pair:
     def _side_m(self, row, force_n):
         """One side yields by its row and by half of the case."""
         return row.axial_displacement_m(force_n) + force_n / (2 * self.case_n_per_m)
-
-    def _side_slope(self, row, force_n):
-        return row.axial_spring * row.power * np.power(force_n, row.power - 1) + 1 / (
-            2 * self.case_n_per_m
-        )
 
 
 def _invert(rising, wanted, bound):

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
-from functools import cached_property
 
 import numpy as np
 
@@ -111,16 +110,6 @@ class Diagnosis:
         _code(outcome_table(self.unit), check, outcome)
         key = outcome.key if isinstance(outcome, Outcome) else outcome
         return replace(self, observed={**self.observed, check: key})
-
-    @cached_property
-    def explanations(self) -> Explanations:
-        """See `explain`."""
-        return explain(self.unit, self.observed)
-
-    @cached_property
-    def next_checks(self) -> tuple[NextCheck, ...]:
-        """See `next_check`."""
-        return next_check(self.unit, self.observed)
 
 
 def explain(

@@ -1,12 +1,9 @@
 """The sealant film: laid by strokes, closed to a gap, then searched for a way through."""
 
-from twoshaft.models.film.choosing import Bar, bars, usable
+from twoshaft.models.film.choosing import Bar, bars
 from twoshaft.models.film.closing import (
     bead_to_film,
     ready_for_oil,
-    squeeze_gap_disc,
-    squeeze_gap_strip,
-    squeeze_time_disc,
     squeeze_time_strip,
 )
 from twoshaft.models.film.holes import leaking_holes
@@ -25,7 +22,7 @@ from twoshaft.models.film.passes import (
 from twoshaft.models.film.seal import Pocket, Seal, State, close
 from twoshaft.models.film.sliding import slide
 from twoshaft.models.film.spreading import spread
-from twoshaft.models.film.surplus import endangers, half_round, half_round_radius, surplus
+from twoshaft.models.film.surplus import half_round, half_round_radius, surplus
 from twoshaft.models.film.work import Closed, Pace, Spot, Work
 
 __all__ = [
@@ -49,7 +46,6 @@ __all__ = [
     "bead_lines_mm",
     "bead_to_film",
     "close",
-    "endangers",
     "find_leaks",
     "good_strokes",
     "half_round",
@@ -60,11 +56,7 @@ __all__ = [
     "ready_for_oil",
     "slide",
     "spread",
-    "squeeze_gap_disc",
-    "squeeze_gap_strip",
-    "squeeze_time_disc",
     "squeeze_time_strip",
     "stroke",
     "surplus",
-    "usable",
 ]

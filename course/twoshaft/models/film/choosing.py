@@ -7,7 +7,6 @@ covers that flex. The unit file's own limits count.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from enum import StrEnum
 
 from twoshaft.models.validity import in_range, positive
@@ -47,10 +46,3 @@ def bars(sealant: Sealant, *, gap: Q, minutes: float, rigid: bool) -> tuple[Bar,
     if needed > limit:
         found.append(Bar.TIME)
     return tuple(found)
-
-
-def usable(
-    sealants: Iterable[Sealant], *, gap: Q, minutes: float, rigid: bool
-) -> tuple[Sealant, ...]:
-    """The sealants that a joint can take; parameters as for `bars`."""
-    return tuple(one for one in sealants if not bars(one, gap=gap, minutes=minutes, rigid=rigid))

@@ -21,30 +21,6 @@ from twoshaft.units.sections.faces import Sealant
 _PLATES = "squeeze film between parallel plates"
 
 
-def squeeze_time_disc(viscosity: Q, radius: Q, clamp: Q, start: Q, end: Q) -> Q:
-    """Time [s] to squeeze a round patch from one gap to a smaller one.
-
-    Parameters
-    ----------
-    viscosity : pint.Quantity
-        0.001 to 5000 Pa·s.
-    radius : pint.Quantity
-        Of the patch, above 0 m; the film fills it at all times.
-    clamp : pint.Quantity
-        Above 0 N, constant.
-    start, end : pint.Quantity
-        Gaps, above 0; ``end`` below ``start``.
-
-    Raises
-    ------
-    OutOfRangeError
-        Also if ``end`` is not below ``start``.
-    """
-    mu, clamp_n, closing = _plates(viscosity, clamp, start, end)
-    radius_m = positive("radius", radius, "m", _PLATES)
-    return Q(3 * math.pi * mu * radius_m**4 / (4 * clamp_n) * closing, "s")
-
-
 def squeeze_time_strip(viscosity: Q, length: Q, width: Q, clamp: Q, start: Q, end: Q) -> Q:
     """Time [s] to squeeze a long strip from one gap to a smaller one.
 
@@ -54,22 +30,6 @@ def squeeze_time_strip(viscosity: Q, length: Q, width: Q, clamp: Q, start: Q, en
     mu, clamp_n, closing = _plates(viscosity, clamp, start, end)
     length_m, width_m = _strip(length, width)
     return Q(mu * length_m * width_m**3 / (2 * clamp_n) * closing, "s")
-
-
-def squeeze_gap_disc(yield_stress: Q, radius: Q, clamp: Q) -> Q:
-    """Thinnest gap [um] to which a clamp squeezes a round patch of paste."""
-    tau = positive("yield stress", yield_stress, "Pa", _PLATES, zero=True)
-    radius_m = positive("radius", radius, "m", _PLATES)
-    clamp_n = positive("clamp", clamp, "N", _PLATES)
-    return Q(2 * math.pi * tau * radius_m**3 / (3 * clamp_n) * 1e6, "um")
-
-
-def squeeze_gap_strip(yield_stress: Q, length: Q, width: Q, clamp: Q) -> Q:
-    """Thinnest gap [um] to which a clamp squeezes a long strip of paste."""
-    tau = positive("yield stress", yield_stress, "Pa", _PLATES, zero=True)
-    length_m, width_m = _strip(length, width)
-    clamp_n = positive("clamp", clamp, "N", _PLATES)
-    return Q(tau * length_m * width_m**2 / (2 * clamp_n) * 1e6, "um")
 
 
 def bead_to_film(diameter: Q, width: Q) -> Q:

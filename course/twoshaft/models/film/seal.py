@@ -13,7 +13,7 @@ from functools import cached_property
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.film.closing import squeeze_gap_strip, squeeze_time_strip
+from twoshaft.models.film.closing import squeeze_time_strip
 from twoshaft.models.film.land import Kind, Land
 from twoshaft.models.film.laying import Film
 from twoshaft.models.film.leaks import Leak, find_leaks
@@ -167,14 +167,6 @@ class Seal:
         return squeeze_time_strip(
             Q(sealant.viscosity_pa_s, "Pa*s"), length, width, clamp, start, end
         )
-
-    def thinnest(self, sealant: Sealant) -> Q:
-        """Gap [um] below which the clamp cannot press the paste: its yield stress stops it."""
-        strip = self._strip()
-        if strip is None:
-            return Q(0.0, "um")
-        length, width, clamp, _, _ = strip
-        return squeeze_gap_strip(Q(sealant.yield_stress_pa, "Pa"), length, width, clamp)
 
     def _strip(self):
         land = self.film.land

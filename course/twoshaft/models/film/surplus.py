@@ -8,7 +8,6 @@ import numpy as np
 
 from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
-from twoshaft.units.sections.faces import Guide
 
 
 def surplus(film: Q, gap: Q, width: Q, length: Q) -> Q:
@@ -45,8 +44,3 @@ def half_round(volume: Q, length: Q) -> Q:
 def half_round_radius(section: Any) -> Any:
     """Radius of half rounds of some sections, in the root of the sections' unit."""
     return np.sqrt(2 * section / np.pi)
-
-
-def endangers(guide: Guide, lump: Q) -> bool:
-    """Whether a lump within a guide's reach is larger than the guide bears."""
-    return positive("lump", lump, "mm", "an oil guide", zero=True) > guide.largest_lump_mm

@@ -14,7 +14,6 @@ from twoshaft.models.fit.heat import (
     ROOM_C,
     SEALED_LIMIT_C,
     Warming,
-    cool_to_assemble,
     growth,
     warm_to_assemble,
 )
@@ -44,7 +43,6 @@ from twoshaft.models.fit.press import (
     BEARING_STEEL,
     BRONZE,
     CAST_ALUMINIUM,
-    MATERIALS,
     STEEL,
     Material,
     Pair,
@@ -63,7 +61,7 @@ from twoshaft.models.fit.seals import (
     seal_readings,
     tilt,
 )
-from twoshaft.models.fit.staking import Stake, depth_to_shear, stake_hold, stake_margin
+from twoshaft.models.fit.staking import Stake, stake_hold, stake_margin
 
 __all__ = [
     "BEARING_LIMIT_C",
@@ -72,7 +70,6 @@ __all__ = [
     "BRONZE",
     "CAST_ALUMINIUM",
     "HANDLING_K",
-    "MATERIALS",
     "NESTED",
     "ROOM_C",
     "SEALED_LIMIT_C",
@@ -95,9 +92,7 @@ __all__ = [
     "TaperPin",
     "Warming",
     "Zone",
-    "cool_to_assemble",
     "crosses_elements",
-    "depth_to_shear",
     "drive_from",
     "entry_of",
     "fit",

@@ -8,7 +8,6 @@ figure wins).
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
 
 from twoshaft.errors import OutOfRangeError
@@ -121,30 +120,6 @@ def warm_to_assemble(
     heat_to = room_c + rise + margin if needed > 0 else room_c
     used = min(heat_to, limit_c)
     return Warming(room_c + rise, heat_to, limit_c, alpha * d_um * (used - room_c) - needed)
-
-
-def cool_to_assemble(
-    interference: Q, diameter: Q, expansion: Q, *, room: Q | None = None, handling: Q | None = None
-) -> Q:
-    """Give how cold the inner part must be to slide in, the hub at room temperature [°C].
-
-    Parameters as for `warm_to_assemble`; the margin makes it colder.
-
-    Raises
-    ------
-    OutOfRangeError
-        If it would have to be colder than -196 °C (liquid nitrogen), or a quantity is out of range.
-    """
-    room_c = in_range("room temperature", _or(room, ROOM_C), -20, 50, "degC", "workshops")
-    margin = in_range(
-        "handling margin", _or(handling, HANDLING_K, "delta_degC"), 0, 100, "delta_degC", "practice"
-    )
-    d_um = positive("diameter of the seat", diameter, "um")
-    needed = in_range("interference", interference, 0, 0.01 * d_um, "um", "1 % of the seat")
-    alpha = _expansion(expansion)
-    cold = room_c - needed / (alpha * d_um) - margin if needed > 0 else room_c
-    source = "liquid nitrogen; warm the hub as well"
-    return Q(in_range("cold needed", Q(cold, "degC"), -196, math.inf, "degC", source), "degC")
 
 
 def _or(value: Q | None, default: float, unit: str = "degC") -> Q:

@@ -35,11 +35,6 @@ class SpringPin:
             raise OutOfRangeError("shear planes", f"{planes}", "1 or 2", "ISO 8749")
         return Q(self.double_shear_kn * planes / 2, "kN")
 
-    @property
-    def squeeze_mm(self) -> tuple[float, float]:
-        """Least and most by which the hole closes the pin [mm]."""
-        return self.free_mm[0] - self.hole_mm[1], self.free_mm[1] - self.hole_mm[0]
-
 
 SPRING_PINS = MappingProxyType(
     {
@@ -130,12 +125,6 @@ class TaperPin:
     def half_angle(self) -> Q:
         """Half the cone's angle [degrees]."""
         return Q(math.degrees(math.atan(TAPER / 2)), "degree")
-
-    def holds_itself(self, friction: float) -> bool:
-        """Whether friction alone keeps it in: it does above the tangent of the half angle."""
-        return (
-            in_range("friction of the pin", friction, 0.02, 0.6, "", "steel on metal") > TAPER / 2
-        )
 
     def stands_proud(self, reamed_large: Q) -> Q:
         """Give how far the large end stands out of a hole when the pin is home [mm].

@@ -52,7 +52,6 @@ STEEL = Material("steel", 207e9, 0.292, 11.5e-6, 350e6)
 BEARING_STEEL = Material("bearing steel", 207e9, 0.29, 10.91e-6, 1500e6)
 CAST_ALUMINIUM = Material("cast aluminium", 71e9, 0.33, 21.5e-6, 150e6)
 BRONZE = Material("bronze", 105e9, 0.34, 18e-6, 150e6)
-MATERIALS = {m.name: m for m in (STEEL, BEARING_STEEL, CAST_ALUMINIUM, BRONZE)}
 
 
 @dataclass(frozen=True)

@@ -88,9 +88,3 @@ def stake_margin(stake: Stake, turning: Q) -> float:
         Drag of the bearing or gear on a nut that has lost its clamp.
     """
     return stake.holds_nm / positive("torque on the loose nut", turning, "N*m")
-
-
-def depth_to_shear(slot_width: Q) -> Q:
-    """Give the depth from which a tab shears before it crushes, whatever its metal [mm]."""
-    width = positive("width of the slot", slot_width, "mm")
-    return Q(width * _SHEAR_SHARE / _CRUSH_SHARE, "mm")

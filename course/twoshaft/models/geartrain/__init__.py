@@ -21,12 +21,9 @@ from twoshaft.models.geartrain.motion import (
 )
 from twoshaft.models.geartrain.road import road_speed, speed_drive_turns
 from twoshaft.models.geartrain.synchroniser import (
-    blocks,
     cone_torque,
     gap_after_wear,
     gap_says,
-    index_torque,
-    self_locking,
     synchronising_time,
     wear_from_gap,
 )
@@ -44,7 +41,6 @@ __all__ = [
     "CentreFit",
     "Count",
     "Freedom",
-    "blocks",
     "centre_fit",
     "cone_torque",
     "count_turns",
@@ -53,7 +49,6 @@ __all__ = [
     "gap_after_wear",
     "gap_says",
     "gear_turns",
-    "index_torque",
     "mistaken",
     "nearest_gear",
     "one_sleeve",
@@ -63,7 +58,6 @@ __all__ = [
     "ratio",
     "right_washers",
     "road_speed",
-    "self_locking",
     "speed_drive_turns",
     "synchronising_time",
     "tells_apart",

@@ -53,46 +53,6 @@ def cone_torque(force: Q, friction: float, mean_diameter: Q, half_angle: Q, cone
     return Q(number * force_n * mu * diameter_m / (2 * math.sin(angle)), "N*m")
 
 
-def self_locking(friction: float, half_angle: Q) -> bool:
-    """Whether the ring sticks on its cone when the force is gone: tan(angle) below friction."""
-    mu, angle = _cone(friction, half_angle)
-    return math.tan(angle) <= mu
-
-
-def index_torque(force: Q, mean_radius: Q, chamfer: Q, friction: float) -> Q:
-    """Torque with which the slider's chamfers try to turn the ring out of the way.
-
-    Parameters
-    ----------
-    force : pint.Quantity
-        Axial force [N].
-    mean_radius : pint.Quantity
-        Radius of the ring's teeth [mm].
-    chamfer : pint.Quantity
-        Angle between chamfer and axis [deg].
-    friction : float
-        Coefficient at the chamfer.
-
-    Returns
-    -------
-    pint.Quantity
-        Torque [N*m].
-    """
-    force_n = positive("axial force", force, "N", zero=True)
-    radius_m = positive("ring radius", mean_radius, "m")
-    beta = in_range("chamfer angle", chamfer, math.radians(20), math.radians(75), "rad", _SOURCE)
-    mu = in_range("chamfer friction", friction, 0, 0.4, "", _SOURCE)
-    share = (math.cos(beta) - mu * math.sin(beta)) / (math.sin(beta) + mu * math.cos(beta))
-    return Q(force_n * radius_m * share, "N*m")
-
-
-def blocks(cone: Q, index: Q) -> bool:
-    """Whether the ring keeps the slider out until speeds are equal: cone above index torque."""
-    return positive("cone torque", cone, "N*m", zero=True) > in_range(
-        "index torque", index, -1e4, 1e4, "N*m"
-    )
-
-
 def synchronising_time(inertia: Q, speed_change: Q, torque: Q, drag: Q | None = None) -> Q:
     """Time to bring a gear to its shaft's speed.
 

@@ -95,11 +95,6 @@ class Lock:
         """Pressure in the hole [MPa]."""
         return Q(self.pressure_pa / 1e6, "MPa")
 
-    @property
-    def hoop_stress(self) -> Q:
-        """Stress at the wall of the hole [MPa]."""
-        return Q(self.hoop_pa / 1e6, "MPa")
-
 
 def hydraulic_lock(
     hole: BlindHole,

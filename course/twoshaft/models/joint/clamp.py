@@ -52,26 +52,6 @@ def lever_m(thread: Thread, seat: Seat, mu_thread, mu_head):
     return thread_lever_m(thread, mu_thread) + mu_head * seat.friction_diameter_m / 2
 
 
-def torque_short(clamp: Q, nut_factor, diameter: Q) -> Q:
-    """Give the torque by the short form T = K F d [N·m].
-
-    Parameters
-    ----------
-    clamp : force
-    nut_factor : float
-        K, 0.05 to 1.
-    diameter : length
-        Nominal diameter of the bolt.
-
-    Raises
-    ------
-    OutOfRangeError
-        For any quantity outside its range or of the wrong kind.
-    """
-    k = in_range("nut factor", nut_factor, 0.05, 1, "", _K_SOURCE)
-    return Q(k * clamp_in(clamp) * positive("thread diameter", diameter, "m"), "N*m")
-
-
 def clamp_short(torque: Q, nut_factor, diameter: Q) -> Q:
     """Give the clamp load by the short form F = T/(K d) [kN]; errors as `torque_short`."""
     k = in_range("nut factor", nut_factor, 0.05, 1, "", _K_SOURCE)
@@ -97,41 +77,9 @@ def torque_long(clamp: Q, thread: Thread, seat: Seat, mu_thread, mu_head) -> Q:
     return Q(clamp_in(clamp) * lever, "N*m")
 
 
-def clamp_long(torque: Q, thread: Thread, seat: Seat, mu_thread, mu_head) -> Q:
-    """Give the clamp load by the long form [kN]; parameters and errors as `torque_long`."""
-    lever = _checked_lever(thread, seat, mu_thread, mu_head)
-    return Q(torque_in(torque) / lever / 1e3, "kN")
-
-
-def loosening_torque(clamp: Q, thread: Thread, seat: Seat, mu_thread, mu_head) -> Q:
-    """Give the torque that starts to undo a bolt [N·m]: the pitch now helps instead of taking.
-
-    Parameters and errors as `torque_long`. Below zero the bolt would undo itself.
-    """
-    lever = _checked_lever(thread, seat, mu_thread, mu_head)
-    return Q(clamp_in(clamp) * (lever - thread.pitch_m / math.pi), "N*m")
-
-
 def nut_factor(thread: Thread, seat: Seat, mu_thread, mu_head):
     """Give the K of the short form that equals the long form for these frictions."""
     return _checked_lever(thread, seat, mu_thread, mu_head) / thread.d_m
-
-
-def friction_from_test(torque: Q, clamp: Q, thread: Thread, seat: Seat):
-    """Give the total friction mu of a measured pair of torque and clamp (ISO 16047).
-
-    Thread and head share one value: mu = (T/F - P/2pi)/(d2/(2 cos 30°) + DKm/2).
-
-    Raises
-    ------
-    OutOfRangeError
-        If the pair asks for a friction outside 0.03 to 0.6, or is out of range itself.
-    """
-    force = positive("clamp load", clamp, "N", _LOAD_SOURCE)
-    mu = (torque_in(torque) / force - thread.pitch_m / (2 * math.pi)) / (
-        thread.d2_m / (2 * COS_FLANK) + seat.friction_diameter_m / 2
-    )
-    return friction_in("friction of the test", mu)
 
 
 @dataclass(frozen=True)
@@ -176,14 +124,6 @@ def assembly_preload(thread: Thread, steel: Strength, mu_thread, utilisation=0.9
     nu = in_range("utilisation", utilisation, 1e-6, 1, "", "VDI 2230")
     factor = twist_factor(thread, friction_in("thread friction", mu_thread))
     return Q(nu * steel.yield_pa * thread.stress_area_m2 / factor / 1e3, "kN")
-
-
-def assembly_torque(
-    thread: Thread, seat: Seat, steel: Strength, mu_thread, mu_head, utilisation=0.9
-) -> Q:
-    """Give the torque that reaches `assembly_preload` [N·m]; errors as there."""
-    clamp = assembly_preload(thread, steel, mu_thread, utilisation)
-    return torque_long(clamp, thread, seat, mu_thread, mu_head)
 
 
 def utilisation(clamp: Q, thread: Thread, steel: Strength, mu_thread):

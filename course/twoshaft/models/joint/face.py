@@ -205,11 +205,6 @@ class Face:
         """Stiffness of the joint under each node [N/m]."""
         return self.joint_stiffness_n_m3 * self.width_m * self.share_m
 
-    def compliance_m_n(self) -> np.ndarray:
-        """Sinking at bolt i per newton on bolt j while the whole face touches [m/N]."""
-        lifted, _ = self.solution(np.ones(len(self.along_m), bool), 0.0)
-        return lifted[self.bolt_nodes]
-
     def solution(self, touching: np.ndarray, film_m: float) -> tuple[np.ndarray, np.ndarray]:
         """Solve the ring for one set of nodes that touch; kept, since pulls come back to it.
 
@@ -313,11 +308,6 @@ class Tightening:
     def shortfall(self) -> float:
         """How far the loosest bolt stays below its target, as a share."""
         return float(np.max(1 - self.clamp_n / self.target_n))
-
-    @property
-    def open_share(self) -> float:
-        """Share of the ring's length on which the faces do not touch."""
-        return float(self.face.share_m[self.gap_m > 0].sum() / self.face.length_m)
 
 
 def spread(clamp_n: np.ndarray, target_n) -> float:

@@ -7,7 +7,6 @@ error is spread evenly over its tolerance (GUM type B). So every sample lies wit
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
 
 import numpy as np
@@ -15,7 +14,6 @@ import numpy as np
 from twoshaft.models.joint.clamp import (
     MU_HIGH,
     MU_LOW,
-    friction_from_test,
     lever_m,
     torque_in,
     torque_long,
@@ -54,26 +52,6 @@ class Friction:
                 "VDI 2230 friction classes A to E, widened for rusted threads",
             )
             object.__setattr__(self, what, values)
-
-    @classmethod
-    def from_tests(cls, name: str, torque: Q, clamps: Q, thread: Thread, seat: Seat) -> Friction:
-        """Take friction from clamp loads measured at one torque.
-
-        The triangle gets the mean, the standard deviation and, as far as a triangle can lean, the
-        skewness of the tests' friction.
-
-        Parameters
-        ----------
-        torque : torque
-            The one torque of all tests.
-        clamps : force, array of at least 5
-            The loads that were measured.
-        """
-        mu = np.atleast_1d(friction_from_test(torque, clamps, thread, seat))
-        count = in_range("number of tests", mu.size, 5, math.inf, "", "too few say no scatter")
-        low, typical, high = (min(max(mu, MU_LOW), MU_HIGH) for mu in _triangle_of(mu))
-        three = low, typical, high
-        return cls(name, three, three, f"{count:.0f} tests")
 
 
 # Bands of the VDI 2230 friction classes (from memory); locker: about 10 % more torque for the
@@ -116,12 +94,6 @@ class ClampBounds:
     def high(self) -> Q:
         """Largest clamp load [kN]."""
         return Q(self.high_n / 1e3, "kN")
-
-
-def half_scatter(tightening_factor: float) -> float:
-    """Give the scatter as plus or minus a share of the mean: (a - 1)/(a + 1)."""
-    a = in_range("tightening factor", tightening_factor, 1, 10, "", "VDI 2230")
-    return (a - 1) / (a + 1)
 
 
 def clamp_bounds(
@@ -167,15 +139,6 @@ class ClampSample:
     def mean_n(self) -> float:
         """Mean clamp load [N]."""
         return float(self.clamp_n.mean())
-
-    @property
-    def cov(self) -> float:
-        """Standard deviation over mean."""
-        return float(self.clamp_n.std(ddof=1) / self.clamp_n.mean())
-
-    def share_below(self, clamp: Q) -> float:
-        """Share of the bolts with less clamp than this."""
-        return float((self.clamp_n < in_range("clamp load", clamp, 0, 5e6, "N", "limit")).mean())
 
 
 def clamp_sample(
@@ -261,22 +224,3 @@ def _triangle(rng: np.random.Generator, three: Three, count: int) -> np.ndarray:
     if low == high:
         return np.full(count, low)
     return rng.triangular(low, typical, high, count)
-
-
-def _triangle_of(values: np.ndarray) -> Three:
-    """Give the triangle with the mean, standard deviation and skewness of a sample."""
-    mean, deviation = float(values.mean()), float(values.std(ddof=1))
-    if deviation == 0:
-        return mean, mean, mean
-    wanted = float(((values - mean) ** 3).mean() / values.std() ** 3)
-    # Skewness of a triangle on 0 to 1 falls steadily with the place of its peak.
-    low, high = 0.0, 1.0
-    for _ in range(50):
-        peak = (low + high) / 2
-        lean = math.sqrt(2) * (1 - 2 * peak) * (2 - peak) * (1 + peak)
-        low, high = (
-            (peak, high) if lean / (5 * (1 - peak + peak**2) ** 1.5) > wanted else (low, peak)
-        )
-    width = deviation * math.sqrt(18 / (1 - peak + peak**2))
-    start = mean - width * (1 + peak) / 3
-    return start, start + peak * width, start + width

@@ -13,7 +13,6 @@ from collections.abc import Sequence
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.validity import in_range, positive
 
 _TOUCH_M = 1e-15  # less than this is rounding, not a gap
 CLICK = 1 - 1e-9  # a wrench clicks here; the rest is rounding
@@ -75,64 +74,6 @@ def solve_forces(
             return force
         first = np.flatnonzero(wrong)[0]
         pulling[first] = not pulling[first]
-
-
-def tighten_linear(
-    compliance, bolt_stiffness, order: Sequence[int], target, rounds: int = 1
-) -> np.ndarray:
-    """Tighten bolts on a linear joint and record all forces after each pull.
-
-    Parameters
-    ----------
-    compliance : (n, n) pint array, length per force
-        Symmetric and positive definite.
-    bolt_stiffness : pint quantity, force per length
-        One for all bolts.
-    order : sequence of int
-        Bolt indices from 0, each at most once.
-    target : force
-        What the wrench stops at.
-    rounds : int
-        How often the order is gone through, 1 to 1000.
-
-    Returns
-    -------
-    (rounds * len(order), n) array
-        Bolt forces [N] after each pull.
-
-    Raises
-    ------
-    OutOfRangeError
-        If the compliance is no symmetric positive definite matrix, an order that names a bolt
-        twice or one that is not there, or a quantity out of range.
-    """
-    matrix = np.asarray(in_range("compliance", compliance, -1, 1, "m/N", "elastic joints"))
-    if matrix.ndim != 2 or matrix.shape[0] != matrix.shape[1]:
-        raise OutOfRangeError(
-            "compliance", f"of shape {matrix.shape}", "square matrices", "springs"
-        )
-    if (
-        not np.allclose(matrix, matrix.T, rtol=1e-9, atol=0)
-        or np.linalg.eigvalsh(matrix).min() <= 0
-    ):
-        allowed = "symmetric positive definite matrices"
-        raise OutOfRangeError("compliance", "a matrix without that", allowed, "Maxwell and Betti")
-    stiffness = positive("bolt stiffness", bolt_stiffness, "N/m")
-    goal = positive("target clamp", target, "N")
-    rounds = int(in_range("number of rounds", rounds, 1, 1000, "", "patience"))
-    count = len(matrix)
-    check_order(order, count)
-    bolt = np.full(count, 1 / stiffness)
-    nut, base, tight = np.zeros(count), np.zeros(count), np.zeros(count, bool)
-    force, history = np.zeros(count), []
-    for _ in range(rounds):
-        for j in order:
-            if not tight[j] or force[j] < goal * CLICK:
-                tight[j] = True
-                force = solve_forces(matrix, bolt, nut, base, tight, j, goal)
-                nut[j] = bolt[j] * goal + matrix[j] @ force
-            history.append(force)
-    return np.array(history)
 
 
 def check_order(order: Sequence[int], count: int) -> None:

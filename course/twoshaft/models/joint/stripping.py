@@ -150,27 +150,6 @@ def strip_loads(
     )
 
 
-def engagement_to_carry(
-    load: Q, thread: Thread, shear_strength: Q, limits: ThreadLimits | None = None
-) -> Q:
-    """Give the engagement at which the hole's thread just carries a load [mm].
-
-    The plain form without boss and bending factors: load over shear strength times the area that
-    each millimetre gives. Chamfers and incomplete threads come on top.
-
-    Parameters
-    ----------
-    load : force
-        For a bolt that must break first, its largest breaking load.
-    shear_strength : stress
-        Of the tapped metal, about 0.6 of its tensile strength.
-    """
-    force = positive("load", load, "N")
-    tau = positive("shear strength of the tapped metal", shear_strength, "Pa")
-    per_m, _ = _areas_m2(thread, 1.0, limits)
-    return Q(force / (tau * per_m) * 1e3, "mm")
-
-
 def _areas_m2(
     thread: Thread, engagement_m: float, limits: ThreadLimits | None
 ) -> tuple[float, float]:

@@ -136,11 +136,6 @@ class Thread:
         """Stress area As [m^2], ISO 898-1."""
         return math.pi / 4 * self.stress_diameter_m**2
 
-    @property
-    def stress_area(self) -> Q:
-        """Stress area As as a quantity."""
-        return Q(self.stress_area_m2 / MM**2, "mm**2")
-
 
 @dataclass(frozen=True)
 class ThreadLimits:
@@ -317,13 +312,3 @@ def strength(class_name: str, diameter: Q) -> Strength:
     if d > 16.0001 and class_name == "8.8":
         row = _LARGE_8_8_MPA
     return Strength(class_name, *(value * MPA for value in row))
-
-
-def proof_load(thread: Thread, steel: Strength) -> Q:
-    """Give the proof load As Sp [kN]."""
-    return Q(thread.stress_area_m2 * steel.proof_pa / 1e3, "kN")
-
-
-def breaking_load(thread: Thread, steel: Strength) -> Q:
-    """Give the smallest breaking load As Rm [kN]."""
-    return Q(thread.stress_area_m2 * steel.tensile_pa / 1e3, "kN")

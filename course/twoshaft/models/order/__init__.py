@@ -8,14 +8,12 @@ tells).
 from twoshaft.models.order.count import (
     Count,
     count_orders,
-    drawn_exactly,
     quick_order,
-    random_order,
 )
 from twoshaft.models.order.hands import Hands, needs_directly, with_many_hands
 from twoshaft.models.order.mark import chance_r0, mark, share, starting_order, zero_mark_slip
 from twoshaft.models.order.model import model_order, sensible_order
-from twoshaft.models.order.ready import Consequence, consequences, ready_steps, why_not
+from twoshaft.models.order.ready import Consequence, consequences, ready_steps
 from twoshaft.models.order.replay import Event, Replay, replay
 from twoshaft.models.order.rework import Rework, new_parts, rework
 from twoshaft.models.order.slip import PlanSlip, plan_slip, quick_slip
@@ -43,7 +41,6 @@ __all__ = [
     "chance_r0",
     "consequences",
     "count_orders",
-    "drawn_exactly",
     "mark",
     "model_order",
     "needs_directly",
@@ -51,7 +48,6 @@ __all__ = [
     "plan_slip",
     "quick_order",
     "quick_slip",
-    "random_order",
     "ready_steps",
     "reasons_between",
     "replay",
@@ -59,7 +55,6 @@ __all__ = [
     "sensible_order",
     "share",
     "starting_order",
-    "why_not",
     "window",
     "with_many_hands",
     "zero_mark_slip",

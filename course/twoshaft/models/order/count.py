@@ -277,42 +277,6 @@ def _split_in_series(task: OrderTask, mask: int) -> _Part | None:
     return _Part(mask, False, tuple(_decompose(task, part) for part in parts))
 
 
-def random_order(task: OrderTask, rng, budget: int = BUDGET) -> tuple[str, ...]:
-    """A random correct order.
-
-    Parameters
-    ----------
-    task : OrderTask
-        The task.
-    rng : object
-        With ``integer(n)`` (a whole number below n), as a stream of readings, or
-        ``random.Random``.
-    budget : int
-        As in :func:`count_orders`.
-
-    Returns
-    -------
-    tuple of str
-        Uniform over all correct orders where :func:`drawn_exactly` says so. Parts beyond the
-        budget come from the Markov chain of Karzanov and Khachiyan (1991, from memory): swaps of
-        neighbours, n³ ln n of them, the mixing time shown by Wilson (2004, from memory) up to a
-        constant; where a rule has a choice the chain may not reach every order.
-    """
-    full = _decompose(task, (1 << len(task.steps)) - 1)
-    return tuple(task.steps[i] for i in _draw(task, full, rng, budget))
-
-
-def drawn_exactly(task: OrderTask, budget: int = BUDGET) -> bool:
-    """Whether :func:`random_order` is exactly uniform for this task."""
-    stack = [_decompose(task, (1 << len(task.steps)) - 1)]
-    while stack:
-        part = stack.pop()
-        stack.extend(part.parts)
-        if not part.parts and _leaf_ways(task, part.mask, budget) is None:
-            return False
-    return True
-
-
 def quick_order(task: OrderTask, rng) -> tuple[str, ...]:
     """A random correct order, fast and from the whole range, but not uniform.
 

@@ -37,41 +37,6 @@ def _is_ready(task: OrderTask, order: Sequence[int], i: int) -> bool:
     return not mine or all(c.kept(places(len(task.steps), [*order, i])) for c in mine)
 
 
-def why_not(task: OrderTask, done: Iterable[str], step: str) -> list[Reason]:
-    """Why a step should not be done now; empty when it is ready or already done.
-
-    Parameters
-    ----------
-    task : OrderTask
-        The task.
-    done : iterable of str
-        Steps done so far, in the order they were done.
-    step : str
-        A step id.
-    """
-    order = sort_out(task, done).first
-    return _why_not(task, order, task.number[step])
-
-
-def _why_not(task: OrderTask, order: Sequence[int], i: int) -> list[Reason]:
-    mask = sum(1 << j for j in order)
-    if mask >> i & 1:
-        return []
-    reasons = [b.reason for b in task.bonds_into[i] if not mask >> b.earlier & 1]
-    place = places(len(task.steps), [*order, i])
-    reasons += [c.reason for c in task.choices if c.step == i and not c.kept(place)]
-    if not reasons and task.before[i] & ~mask:
-        # Something further back is missing under a step that stands.
-        reasons = [
-            bond.reason
-            for bond in task.bonds
-            if task.before[i] >> bond.later & 1
-            and mask >> bond.later & 1
-            and not mask >> bond.earlier & 1
-        ]
-    return reasons
-
-
 @dataclass(frozen=True)
 class Consequence:
     """What doing a step at its place brings about.

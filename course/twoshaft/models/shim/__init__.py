@@ -13,13 +13,11 @@ from twoshaft.models.shim.uncertainty import (
     Budget,
     Measured,
     Source,
-    arcsine,
     normal,
     propagate,
     rectangular,
     repeated,
     resolution,
-    triangular,
 )
 
 __all__ = [
@@ -30,7 +28,6 @@ __all__ = [
     "Source",
     "Stack",
     "Term",
-    "arcsine",
     "choose",
     "choose_for",
     "normal",
@@ -46,5 +43,4 @@ __all__ = [
     "stack_budget",
     "target_interference",
     "term_sign",
-    "triangular",
 ]

@@ -39,16 +39,6 @@ def rectangular(name: str, half_width: float, dof: float = math.inf) -> Source:
     return Source(name, half_width / math.sqrt(3), dof)
 
 
-def triangular(name: str, half_width: float, dof: float = math.inf) -> Source:
-    """Within plus or minus ``half_width``, the middle likeliest (GUM 4.3.9)."""
-    return Source(name, half_width / math.sqrt(6), dof)
-
-
-def arcsine(name: str, half_width: float, dof: float = math.inf) -> Source:
-    """A swing between plus and minus ``half_width``, as a cycling temperature (GUM H.1.3.4)."""
-    return Source(name, half_width / math.sqrt(2), dof)
-
-
 def resolution(name: str, step: float) -> Source:
     """A reading rounded to ``step`` (GUM F.2.2.1)."""
     return Source(name, step / math.sqrt(12))

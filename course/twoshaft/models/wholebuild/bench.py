@@ -59,10 +59,6 @@ class Bench:
     minutes: float
     repeated: tuple[str, ...]
 
-    def pending(self, step: str) -> tuple[Ask, ...]:
-        """The decisions that a step asks for."""
-        return asks_at(self.job, step)
-
     @property
     def finished(self) -> bool:
         """Whether no step is left."""

@@ -78,10 +78,6 @@ class Record:
     minutes: float
     parts_lost: tuple[str, ...]
 
-    def faults_of(self, about: str) -> tuple[Fault, ...]:
-        """The faults of one ask, rule or clock."""
-        return tuple(fault for fault in self.faults if fault.about == about)
-
 
 def consequences(job: Job, decisions: Iterable[Decision], *, over: bool = True) -> Record:
     """Work out what a list of decisions brings about; every finding is a model's.

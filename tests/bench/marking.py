@@ -26,8 +26,8 @@ from datetime import UTC, datetime, timedelta
 from functools import partial
 from pathlib import Path
 
-from twoshaft.jobsheet.workplace import SHEET
 from twoshaft.readings import MODULES
+from twoshaft.stored.job_sheet import FILE as SHEET
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.assign import Assigned, assign, assigned_unit
 from twoshaft_grader.cohort.content import find_content
@@ -120,9 +120,9 @@ def _hand_in(root: Path, assigned: Assigned, moment: datetime, number: int) -> N
         cohort.place(learner, assigned.name),
     ):
         shutil.copytree(cohort.outbound(assigned.name), place, dirs_exist_ok=True)
-        files.write_text(place / SHEET, sheet_text(answers, issued, cohort, moment))
-        files.write_text(place / "timestamp.txt", f"{moment:%Y-%m-%d %H:%M:%S.%f} UTC")
-        files.write_text(place / "submission_secret.txt", f"{number:032x}")
+        files.write_whole(place / SHEET, sheet_text(answers, issued, cohort, moment))
+        files.write_whole(place / "timestamp.txt", f"{moment:%Y-%m-%d %H:%M:%S.%f} UTC")
+        files.write_whole(place / "submission_secret.txt", f"{number:032x}")
 
 
 def points(cohort: Cohort, assigned: Assigned, learners: Sequence[str]) -> dict[str, dict]:

@@ -8,9 +8,9 @@ import pytest
 from nbformat.v4 import new_code_cell, new_markdown_cell, new_notebook
 
 from twoshaft.jobsheet.people import Listed, word_check, write_people
-from twoshaft.jobsheet.workplace import Person
 from twoshaft.jupyter.released import cell_digest
 from twoshaft.jupyter.startpage import write_start_here
+from twoshaft.stored.person import Person
 
 pytestmark = pytest.mark.browser
 

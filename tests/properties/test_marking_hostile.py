@@ -8,9 +8,9 @@ from hypothesis import strategies as st
 
 from twoshaft.errors import SheetError
 from twoshaft.jobsheet import Answer, Choice, Choices, Number, SheetData
-from twoshaft.jobsheet.contents import parse_sheet
 from twoshaft.jobsheet.measures import MEASURES
 from twoshaft.jobsheet.numbers import write_quantity
+from twoshaft.stored.job_sheet import parse_sheet
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking.reference import Solution, solve
 from twoshaft_grader.marking.task import mark_sheet

@@ -8,13 +8,13 @@ import pytest
 from twoshaft.errors import CourseError, SheetError
 from twoshaft.jobsheet import open_sheet
 from twoshaft.jobsheet.bench_readings import BenchSet, given_with, panel_state
-from twoshaft.jobsheet.contents import Answer, SheetData, parse_sheet
 from twoshaft.jobsheet.form import FormWidget
 from twoshaft.jobsheet.store import Store
 from twoshaft.models.geartrain import ratio
 from twoshaft.readings import MODULES, draw
 from twoshaft.readings.gear_train_and_checks.own_figures import as_counted
 from twoshaft.readings.own_bench import bench_figures, bench_tasks, put_in
+from twoshaft.stored.job_sheet import Answer, SheetData, parse_sheet
 from twoshaft.units import load_unit, shipped_units
 
 MODULE = "shims-and-preload"

@@ -8,10 +8,10 @@ from twoshaft.errors import CohortError
 from twoshaft.jobsheet.people import Listed, word_check, write_people
 from twoshaft.jobsheet.signin import SignIn
 from twoshaft.jobsheet.startpage import StartPage
-from twoshaft.jobsheet.workplace import Person
 from twoshaft.modules import COURSE
 from twoshaft.outcomes import Attempt, Evidence, Observation, State, stand
 from twoshaft.readings.issue import MODULES
+from twoshaft.stored.person import Person
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.folder import make_cohort
 from twoshaft_grader.cohort.observations import observations_of, observe

@@ -4,9 +4,9 @@ import pytest
 
 from twoshaft.errors import AnswerError
 from twoshaft.jobsheet import Film
-from twoshaft.jobsheet.contents import check_value
 from twoshaft.jobsheet.film_entries import MAX_ENTRIES, MAX_POINTS, face_picture, read_entry
 from twoshaft.models.film import Hand, Pass, Side, Work
+from twoshaft.stored.job_sheet import check_value
 from twoshaft.units import load_unit
 
 

@@ -11,9 +11,9 @@ from twoshaft.glossary.terms import SHIPPED
 from twoshaft.jobsheet.people import Listed, word_check, write_people
 from twoshaft.jobsheet.signin import SignIn
 from twoshaft.jobsheet.startpage import StartPage
-from twoshaft.jobsheet.workplace import Person
 from twoshaft.modules import COURSE
 from twoshaft.plots.glossary import term_index, term_list
+from twoshaft.stored.person import Person
 from twoshaft_grader.cohort.content import find_content
 from twoshaft_grader.cohort.folder import make_cohort
 from twoshaft_grader.cohort.workplace import copy_lessons

@@ -9,7 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from twoshaft.errors import SheetError
-from twoshaft.jobsheet.contents import MAX_BYTES, Answer, SheetData, parse_sheet, read_sheet
+from twoshaft.stored.hostile import MAX_BYTES
+from twoshaft.stored.job_sheet import Answer, SheetData, parse_sheet, read_sheet
 
 GOOD = {
     "format": 1,

@@ -14,7 +14,7 @@ from twoshaft.jobsheet.people import Listed, read_people, word_check, word_fits,
 from twoshaft.jobsheet.receipts import read_receipts, receipt_code, sheet_digest
 from twoshaft.jobsheet.signin import SignIn
 from twoshaft.jobsheet.startpage import StartPage, start_here
-from twoshaft.jobsheet.workplace import Person
+from twoshaft.stored.person import Person
 
 pytestmark = pytest.mark.skipif(
     sys.platform == "win32", reason="nbgrader's exchange does not work on Windows"

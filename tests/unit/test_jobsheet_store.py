@@ -9,8 +9,8 @@ import sys
 import pytest
 
 from twoshaft.errors import SheetError
-from twoshaft.jobsheet.contents import HISTORY, SheetData, read_sheet
 from twoshaft.jobsheet.store import Store
+from twoshaft.stored.job_sheet import HISTORY, SheetData, read_sheet
 
 ANA = SheetData(learner="a01", module="order-of-work", attempt=1)
 

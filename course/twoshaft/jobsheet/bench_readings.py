@@ -11,11 +11,11 @@ from dataclasses import dataclass
 from typing import Any
 
 from twoshaft.errors import AnswerError, CourseError
-from twoshaft.jobsheet.contents import Answer
 from twoshaft.jobsheet.measures import named
 from twoshaft.jobsheet.numbers import read_quantity, say_quantity
 from twoshaft.readings.own_bench import bench_figures, bench_tasks, put_in
 from twoshaft.readings.own_figure import Figure
+from twoshaft.stored.job_sheet import Answer
 from twoshaft.units.unit import Unit
 
 IN_USE, PAGE, READ_BY = "in-use", "page", "read-by"

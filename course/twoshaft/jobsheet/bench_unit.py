@@ -5,7 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 
 from twoshaft import DEFAULT_UNIT
-from twoshaft.jobsheet.workplace import UNIT, WORKPLACE, Assignment, read_table
+from twoshaft.stored.assignment import UNIT, Assignment
+from twoshaft.stored.workplace import WORKPLACE
 
 
 def unit_source(folder: Path, assignment: Assignment | None = None) -> str | Path:
@@ -35,8 +36,8 @@ def unit_source(folder: Path, assignment: Assignment | None = None) -> str | Pat
     if assignment:
         return assignment.unit
     for root in (folder, *folder.parents):
-        about = read_table(root / WORKPLACE)
+        about = WORKPLACE.read(root / WORKPLACE.file)
         if about is not None:
             own = root / UNIT
-            return own if own.exists() else str(about.get("unit") or DEFAULT_UNIT)
+            return own if own.exists() else about.unit or DEFAULT_UNIT
     return DEFAULT_UNIT

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any, ClassVar
@@ -12,15 +11,10 @@ from twoshaft.jobsheet.film_entries import entry_words, read_entries
 from twoshaft.jobsheet.measures import named
 from twoshaft.jobsheet.numbers import read_quantity, write_quantity
 from twoshaft.models.film import Pass, Work
+from twoshaft.stored.names import well_named
 from twoshaft.units.quantities import Q
 
-NAME = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
 Pairs = tuple[tuple[str, str], ...]
-
-
-def well_named(name: Any) -> bool:
-    """Whether a field's or task's name is small letters, figures and single hyphens."""
-    return isinstance(name, str) and len(name) <= 64 and bool(NAME.fullmatch(name))
 
 
 def _pairs(pairs: Iterable[Iterable[str]], name: str) -> Pairs:

@@ -15,12 +15,12 @@ from IPython.display import HTML, display
 
 from twoshaft.errors import AnswerError
 from twoshaft.jobsheet.bench_readings import IN_USE, entry_name
-from twoshaft.jobsheet.contents import Answer
 from twoshaft.jobsheet.fields import Field, Order
 from twoshaft.jobsheet.film_entries import face_picture
 from twoshaft.jobsheet.measures import MEASURES, named
 from twoshaft.jobsheet.numbers import say_quantity
 from twoshaft.jobsheet.screen import HERE, Screen, fault_sentence, script, styles
+from twoshaft.stored.job_sheet import Answer
 
 if TYPE_CHECKING:
     from twoshaft.jobsheet.sheet import Sheet

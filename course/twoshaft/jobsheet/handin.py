@@ -17,17 +17,13 @@ from pathlib import Path
 from typing import Any
 
 from twoshaft.errors import CohortError, SheetError
-from twoshaft.jobsheet.contents import read_sheet
-from twoshaft.jobsheet.receipts import Receipt, add_receipt, receipt_code, sheet_digest
-from twoshaft.jobsheet.workplace import (
-    ASSIGNMENT,
-    SHEET,
-    WORKPLACE,
-    Assignment,
-    Person,
-    read_assignment,
-    read_table,
-)
+from twoshaft.jobsheet.receipts import add_receipt, receipt_code, sheet_digest
+from twoshaft.stored.assignment import ASSIGNMENT, Assignment
+from twoshaft.stored.job_sheet import FILE as SHEET
+from twoshaft.stored.job_sheet import read_sheet
+from twoshaft.stored.person import Person
+from twoshaft.stored.receipts import Receipt
+from twoshaft.stored.workplace import WORKPLACE
 
 # Kept per learner, since several share one account: what nbgrader needs to find feedback again.
 CACHE = ".handed-in"
@@ -74,16 +70,16 @@ def find_counter(workplace: Path) -> Counter | None:
     SheetError
         If the file cannot be used.
     """
-    data = read_table(workplace / WORKPLACE)
-    if data is None or not data.get("exchange"):
+    about = WORKPLACE.read(workplace / WORKPLACE.file)
+    if about is None or not about.exchange:
         return None
-    course = data.get("course_id") or data.get("cohort")
-    if not isinstance(course, str) or not isinstance(data["exchange"], str):
+    course = about.course_id or about.cohort
+    if not course:
         raise SheetError(
-            "course_id or exchange is missing", where=WORKPLACE, mend="ask your instructor"
+            "course_id or exchange is missing", where=WORKPLACE.file, mend="ask your instructor"
         )
     # A relative path moves with the folder it lies in.
-    return Counter(workplace, course, (workplace / data["exchange"]).resolve())
+    return Counter(workplace, course, (workplace / about.exchange).resolve())
 
 
 def fetch(counter: Counter, person: Person, assignment: str) -> Path:
@@ -175,7 +171,7 @@ def missing_notebooks(released: Path, folder: Path) -> tuple[str, ...]:
 def offered_assignment(released: Path) -> Assignment | None:
     """What a released assignment says of itself; None if it says nothing that can be used."""
     try:
-        return read_assignment(released / ASSIGNMENT)
+        return ASSIGNMENT.read(released / ASSIGNMENT.file)
     except SheetError:
         return None
 

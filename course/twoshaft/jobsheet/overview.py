@@ -5,12 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
-from typing import Any
 
 from twoshaft.jobsheet.signin import Entry, SignIn, title_of
-from twoshaft.jobsheet.standing import OwnStanding, read_standing
+from twoshaft.jobsheet.standing import read_standing
 from twoshaft.modules import COURSE
 from twoshaft.outcomes import Outcome, State, load_outcomes, stand
+from twoshaft.stored.standing import MarkTold, OwnStanding
 
 
 @dataclass(frozen=True)
@@ -91,22 +91,20 @@ def _outcomes() -> dict[str, list[Outcome]]:
 
 def _outcome(outcome: Outcome, standing: OwnStanding) -> tuple[str, str, str, str]:
     told = standing.outcomes.get(outcome.id)
-    if told is None or told.get("state") not in list(State):
+    if told is None or told.state not in list(State):
         start = stand(outcome.evidence)
         return start.state, outcome.statement, start.missing, ""
-    seen = f"seen {told['seen']}" if told.get("seen") else ""
-    note = f"{seen}: {told['note']}" if seen and told.get("note") else seen
-    return str(told["state"]), outcome.statement, str(told.get("missing", "")), note
+    seen = f"seen {told.seen}" if told.seen else ""
+    note = f"{seen}: {told.note}" if seen and told.note else seen
+    return told.state, outcome.statement, told.missing, note
 
 
-def _mark(mark: dict[str, Any]) -> str:
-    try:
-        text = f"{mark['points']:.4g} of {mark['maximum']:.4g}"
-    except (KeyError, TypeError, ValueError):
+def _mark(mark: MarkTold | None) -> str:
+    if mark is None:
         return "the mark cannot be read; ask your instructor"
-    must = f"; must-pass {mark['must_pass']}" if mark.get("must_pass") else ""
-    watched = f"; supervised by {mark['supervised_by']}" if mark.get("supervised_by") else ""
-    return f"{text}{must}{watched}"
+    must = f"; must-pass {mark.must_pass}" if mark.must_pass else ""
+    watched = f"; supervised by {mark.supervised_by}" if mark.supervised_by else ""
+    return f"{mark.points:.4g} of {mark.maximum:.4g}{must}{watched}"
 
 
 def _next(entry: Entry | None, lesson: str, outcomes: tuple[tuple[str, ...], ...]) -> str:

@@ -8,16 +8,14 @@ from __future__ import annotations
 
 import hashlib
 import hmac
-import json
 import secrets
 from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
 from twoshaft.errors import SheetError
-from twoshaft.jobsheet.contents import load_json
-from twoshaft.jobsheet.workplace import PEOPLE, Person
-from twoshaft.stored.writing import write_file
+from twoshaft.stored.people import PEOPLE, Entry
+from twoshaft.stored.person import Person
 
 _ROUNDS = 20_000
 
@@ -65,25 +63,14 @@ def read_people(workplace: Path) -> tuple[Listed, ...]:
     SheetError
         If there is no list, or it cannot be used.
     """
-    path = workplace / PEOPLE
-    try:
-        entries = load_json(path.read_text(encoding="utf-8-sig"), path.name)
-    except FileNotFoundError:
+    entries = PEOPLE.read(workplace / PEOPLE.file)
+    if entries is None:
         raise SheetError(
             "this folder has no list of people", mend="ask your instructor to take the roster in"
-        ) from None
-    except (OSError, UnicodeDecodeError):
-        raise SheetError("it cannot be read", where=path.name, mend="ask your instructor") from None
-    except SheetError as error:
-        raise SheetError(error.what, where=error.where, mend="ask your instructor") from None
-    if not isinstance(entries, list):
-        raise SheetError("it is not a list of people", where=path.name, mend="ask your instructor")
-    people = []
-    for entry in entries:
-        if not isinstance(entry, dict) or not isinstance(entry.get("id"), str) or not entry["id"]:
-            raise SheetError("an entry names nobody", where=path.name, mend="ask your instructor")
-        names = (str(entry.get(word) or "") for word in ("family_name", "given_name"))
-        people.append(Listed(Person(entry["id"], *names), str(entry.get("word_check") or "")))
+        )
+    people = (
+        Listed(Person(one.id, one.family_name, one.given_name), one.word_check) for one in entries
+    )
     return tuple(
         sorted(people, key=lambda p: (p.person.family_name, p.person.given_name, p.person.id))
     )
@@ -91,14 +78,8 @@ def read_people(workplace: Path) -> tuple[Listed, ...]:
 
 def write_people(workplace: Path, people: Iterable[Listed]) -> None:
     """Write the list of people, whole or not at all."""
-    path = workplace / PEOPLE
-    entries = [
-        {
-            "id": listed.person.id,
-            "family_name": listed.person.family_name,
-            "given_name": listed.person.given_name,
-            "word_check": listed.word_check,
-        }
-        for listed in people
-    ]
-    write_file(path, json.dumps(entries, ensure_ascii=False, indent=1) + "\n")
+    entries = tuple(
+        Entry(one.person.id, one.person.family_name, one.person.given_name, one.word_check)
+        for one in people
+    )
+    PEOPLE.write(workplace / PEOPLE.file, entries)

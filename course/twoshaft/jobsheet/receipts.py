@@ -3,38 +3,10 @@
 from __future__ import annotations
 
 import hashlib
-from dataclasses import asdict, dataclass
 from pathlib import Path
 
 from twoshaft.errors import SheetError
-from twoshaft.jobsheet.workplace import read_table, write_table
-
-RECEIPTS = "receipts.json"
-
-
-@dataclass(frozen=True)
-class Receipt:
-    """What was handed in, and when.
-
-    Parameters
-    ----------
-    assignment : str
-        Name of the assignment.
-    code : str
-        The short code, as ``3F7A-91C2-04DE``.
-    sha256 : str
-        SHA-256 of the job sheet's file as handed in.
-    handed_in : str
-        When, ISO 8601 in UTC.
-    answers : int
-        How many answers it held.
-    """
-
-    assignment: str
-    code: str
-    sha256: str
-    handed_in: str
-    answers: int = 0
+from twoshaft.stored.receipts import RECEIPTS, Receipt, Receipts
 
 
 def sheet_digest(path: str | Path) -> str:
@@ -58,13 +30,12 @@ def receipt_code(digest: str) -> str:
 def read_receipts(folder: Path) -> tuple[Receipt, ...]:
     """A learner's receipts, oldest first; none if the file is missing or damaged."""
     try:
-        data = read_table(folder / RECEIPTS) or {}
-        return tuple(Receipt(**entry) for entry in data.get("receipts", ()))
-    except (SheetError, TypeError):
+        found = RECEIPTS.read(folder / RECEIPTS.file)
+    except SheetError:
         return ()
+    return found.receipts if found else ()
 
 
 def add_receipt(folder: Path, receipt: Receipt) -> None:
     """Keep a receipt with the learner's earlier ones."""
-    entries = [asdict(entry) for entry in (*read_receipts(folder), receipt)]
-    write_table(folder / RECEIPTS, {"format": 1, "receipts": entries})
+    RECEIPTS.write(folder / RECEIPTS.file, Receipts((*read_receipts(folder), receipt)))

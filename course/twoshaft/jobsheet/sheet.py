@@ -16,7 +16,6 @@ from twoshaft import DEFAULT_UNIT, __version__
 from twoshaft.errors import SheetError
 from twoshaft.jobsheet.bench_readings import BenchSet, given_with, mark_of, panel_state
 from twoshaft.jobsheet.bench_unit import unit_source
-from twoshaft.jobsheet.contents import Answer, SheetData, read_sheet
 from twoshaft.jobsheet.fields import (
     Choice,
     Choices,
@@ -29,8 +28,10 @@ from twoshaft.jobsheet.fields import (
 )
 from twoshaft.jobsheet.hand_path import MOST_MOVES, HandPath
 from twoshaft.jobsheet.store import Saved, Store
-from twoshaft.jobsheet.workplace import SHEET, Place, find_place
+from twoshaft.jobsheet.workplace import Place, find_place
 from twoshaft.readings.own_bench import bench_tasks
+from twoshaft.stored.job_sheet import FILE as SHEET
+from twoshaft.stored.job_sheet import Answer, SheetData, read_sheet
 
 PRACTICE = "practice"
 

@@ -8,18 +8,14 @@ from pathlib import Path
 
 from twoshaft.errors import CohortError, SheetError
 from twoshaft.jobsheet import handin
-from twoshaft.jobsheet.contents import read_sheet
 from twoshaft.jobsheet.people import Listed, read_people, word_fits
-from twoshaft.jobsheet.receipts import Receipt, read_receipts, sheet_digest
-from twoshaft.jobsheet.workplace import (
-    ASSIGNMENT,
-    EXTENSIONS,
-    SHEET,
-    Assignment,
-    Person,
-    read_assignment,
-    read_table,
-)
+from twoshaft.jobsheet.receipts import read_receipts, sheet_digest
+from twoshaft.stored.assignment import ASSIGNMENT, Assignment
+from twoshaft.stored.extensions import OWN_EXTENSIONS
+from twoshaft.stored.job_sheet import FILE as SHEET
+from twoshaft.stored.job_sheet import read_sheet
+from twoshaft.stored.person import Person
+from twoshaft.stored.receipts import Receipt
 
 
 @dataclass(frozen=True)
@@ -120,7 +116,7 @@ class SignIn:
         counter = handin.find_counter(self.workplace)
         offered = counter.offered() if counter else {}
         own = self.workplace / self.me.id
-        fetched = {path.parent.name for path in own.glob(f"*/{ASSIGNMENT}")}
+        fetched = {path.parent.name for path in own.glob(f"*/{ASSIGNMENT.file}")}
         receipts = {receipt.assignment: receipt for receipt in read_receipts(own)}
         found = [
             self._entry(name, offered.get(name), own / name, receipts.get(name))
@@ -219,7 +215,7 @@ def local_time(iso: str) -> str:
 
 def _about(folder: Path) -> Assignment | None:
     try:
-        return read_assignment(folder / ASSIGNMENT)
+        return ASSIGNMENT.read(folder / ASSIGNMENT.file)
     except SheetError:
         return None
 
@@ -227,7 +223,7 @@ def _about(folder: Path) -> Assignment | None:
 def _extension(own: Path, assignment: str) -> str:
     """A later due date that the instructor gave this learner; empty if there is none."""
     try:
-        return str((read_table(own / EXTENSIONS) or {}).get(assignment) or "")
+        return (OWN_EXTENSIONS.read(own / OWN_EXTENSIONS.file) or {}).get(assignment, "")
     except SheetError:
         return ""
 

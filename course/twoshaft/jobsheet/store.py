@@ -5,7 +5,6 @@ from __future__ import annotations
 import contextlib
 import getpass
 import hashlib
-import json
 import os
 import tempfile
 from collections.abc import Iterator
@@ -17,7 +16,14 @@ from typing import Any
 from filelock import FileLock, Timeout
 
 from twoshaft.errors import SheetError
-from twoshaft.jobsheet.contents import HISTORY, Answer, SheetData, check_value, read_sheet
+from twoshaft.stored.job_sheet import (
+    HISTORY,
+    Answer,
+    SheetData,
+    check_value,
+    read_sheet,
+    sheet_text,
+)
 from twoshaft.stored.writing import write_file
 
 LOCK_SECONDS = 10
@@ -200,9 +206,8 @@ class Store:
     def _write(self, data: SheetData) -> None:
         if self.path is None:
             return
-        text = json.dumps(data.as_json(), ensure_ascii=False, indent=1) + "\n"
         try:
-            write_file(self.path, text, mode=None)
+            write_file(self.path, sheet_text(data), mode=None)
         except OSError as error:
             raise SheetError(
                 f"nothing could be saved ({(error.strerror or 'no reason given').lower()})",

@@ -8,8 +8,8 @@ given back yet is told to nobody; ``standing.json`` in the learner's folder foll
 from __future__ import annotations
 
 from twoshaft.errors import CohortError
-from twoshaft.jobsheet.standing import STANDING
 from twoshaft.outcomes import Attempt, evidence_of, load_outcomes, stand
+from twoshaft.stored.standing import STANDING
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
@@ -87,5 +87,5 @@ def write_standing(cohort: Cohort, learner: str) -> None:
             mend="give the feedback back again",
         ) from None
     files.write_json(
-        own / STANDING, {"format": 1, "learner": learner, "marks": marks, "outcomes": outcomes}
+        own / STANDING.file, {"format": 1, "learner": learner, "marks": marks, "outcomes": outcomes}
     )

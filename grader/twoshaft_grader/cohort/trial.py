@@ -15,8 +15,9 @@ from nbclient.exceptions import CellTimeoutError, DeadKernelError
 from twoshaft import errors
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet.people import write_people
-from twoshaft.jobsheet.workplace import UNIT, WORKPLACE
 from twoshaft.readings import issue_record
+from twoshaft.stored.assignment import UNIT
+from twoshaft.stored.workplace import WORKPLACE, Workplace
 from twoshaft.units import Unit, load_unit
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.content import Content
@@ -85,8 +86,8 @@ def _workplace(root: Path, source: str | Path, unit: Unit) -> Path:
     if own.is_file():
         files.write_whole(root / UNIT, own.read_bytes())
         load_unit(root / UNIT)  # it must stand without the files beside the original
-    about = {"format": 1, "unit": "" if own.is_file() else unit.identity.id}
-    files.write_json(root / WORKPLACE, about)
+    about = Workplace(unit="" if own.is_file() else unit.identity.id)
+    WORKPLACE.write(root / WORKPLACE.file, about)
     write_people(root, [])
     (root / "lessons").mkdir()
     return root / "lessons"

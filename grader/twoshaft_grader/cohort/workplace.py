@@ -9,8 +9,11 @@ from pathlib import Path
 
 from twoshaft.errors import CohortError, SheetError
 from twoshaft.jobsheet.people import Listed, read_people, word_check, write_people
-from twoshaft.jobsheet.workplace import PEOPLE, UNIT, WORKPLACE, Person
 from twoshaft.jupyter.startpage import START, write_start_here
+from twoshaft.stored.assignment import UNIT
+from twoshaft.stored.people import PEOPLE
+from twoshaft.stored.person import PERSON, Person
+from twoshaft.stored.workplace import WORKPLACE, Workplace
 from twoshaft.stored.writing import write_file
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.content import Content, find_content
@@ -31,30 +34,22 @@ def prepare_workplace(cohort: Cohort, learners: list[Learner]) -> None:
     """
     cohort.workplace.mkdir(exist_ok=True)
     own_unit = Path(cohort.unit_source).is_file()
-    files.write_json(
-        cohort.workplace / WORKPLACE,
-        {
-            "format": 1,
-            "cohort": cohort.name,
-            "course_id": cohort.id,
-            "exchange": os.path.relpath(cohort.exchange, cohort.workplace),
-            "unit": "" if own_unit else cohort.unit,
-        },
+    about = Workplace(
+        cohort=cohort.name,
+        course_id=cohort.id,
+        exchange=os.path.relpath(cohort.exchange, cohort.workplace),
+        unit="" if own_unit else cohort.unit,
     )
+    WORKPLACE.write(cohort.workplace / WORKPLACE.file, about)
     if own_unit:  # for lessons and practice copies; an assignment brings its own
         files.write_whole(cohort.workplace / UNIT, Path(cohort.unit_source).read_bytes())
     if not (cohort.workplace / START).exists():
         write_start_here(cohort.workplace)
     _lessons_if_any(cohort)
     for learner in learners:
-        files.write_json(
-            cohort.workplace / learner.id / "learner.json",
-            {
-                "id": learner.id,
-                "family_name": learner.family_name,
-                "given_name": learner.given_name,
-            },
-        )
+        person = Person(learner.id, learner.family_name, learner.given_name)
+        (cohort.workplace / learner.id).mkdir(exist_ok=True)
+        PERSON.write(cohort.workplace / learner.id / PERSON.file, person)
     checks = _checks(cohort)
     words = {learner.id: new_word() for learner in learners if learner.id not in checks}
     # The slips first: a word that nobody has on paper would lock its owner out.
@@ -101,14 +96,14 @@ def sign_in_words(cohort: Cohort) -> dict[str, str]:
 
 
 def _checks(cohort: Cohort) -> dict[str, str]:
-    if not (cohort.workplace / PEOPLE).exists():
+    if not (cohort.workplace / PEOPLE.file).exists():
         return {}
     try:
         return {listed.person.id: listed.word_check for listed in read_people(cohort.workplace)}
     except SheetError as error:
         raise CohortError(
             error.what,
-            where=str(cohort.workplace / PEOPLE),
+            where=str(cohort.workplace / PEOPLE.file),
             mend="take the file away and take the roster in again; everybody gets a new word",
         ) from None
 

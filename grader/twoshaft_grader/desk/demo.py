@@ -5,13 +5,16 @@ from __future__ import annotations
 import os
 import shutil
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import datetime, time, timedelta
 from pathlib import Path
 
 from twoshaft.errors import CohortError
 from twoshaft.jobsheet import handin
-from twoshaft.jobsheet.receipts import RECEIPTS
-from twoshaft.jobsheet.workplace import SHEET, Person
+from twoshaft.jobsheet.receipts import read_receipts
+from twoshaft.stored.job_sheet import FILE as SHEET
+from twoshaft.stored.person import Person
+from twoshaft.stored.receipts import RECEIPTS, Receipts
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.assign import Assigned, assign, assigned_unit
 from twoshaft_grader.cohort.collect import collect
@@ -159,7 +162,7 @@ def _move_clock(cohort: Cohort, learner: str, assignment: str, moment: datetime)
         parts = path.name.split("+")
         parts[2] = when
         moved.append(path.rename(path.with_name("+".join(parts))))
-    receipts = files.read_json(own / RECEIPTS)
-    receipts["receipts"][-1]["handed_in"] = stamp(moment)
-    files.write_json(own / RECEIPTS, receipts)
+    *earlier, last = read_receipts(own)
+    told = Receipts((*earlier, replace(last, handed_in=stamp(moment))))
+    RECEIPTS.write(own / RECEIPTS.file, told)
     return moved[0]

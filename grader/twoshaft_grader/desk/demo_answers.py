@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping
 from datetime import datetime, timedelta
 from typing import Any
@@ -10,6 +9,7 @@ from typing import Any
 from twoshaft.jobsheet import Answer, Choice, Choices, Field, Number, Order, SheetData
 from twoshaft.jobsheet.sheet import given_digest
 from twoshaft.readings import Stream
+from twoshaft.stored.job_sheet import sheet_text as in_file
 from twoshaft.units import Unit
 from twoshaft_grader.cohort.folder import Cohort, stamp
 from twoshaft_grader.desk.demo_people import Way
@@ -62,7 +62,7 @@ def sheet_text(
         given_digest=given_digest(issued["given"]),
         answers={name: Answer(value, 1, saved[name]) for name, value in answers.items()},
     )
-    return json.dumps(sheet.as_json(), ensure_ascii=False, indent=1) + "\n"
+    return in_file(sheet)
 
 
 def _spoil_some(

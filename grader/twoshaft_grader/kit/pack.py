@@ -11,7 +11,8 @@ from pathlib import Path
 
 import twoshaft
 from twoshaft.errors import CohortError
-from twoshaft.jobsheet.workplace import UNIT, WORKPLACE
+from twoshaft.stored.assignment import UNIT
+from twoshaft.stored.workplace import WORKPLACE, Workplace
 from twoshaft.stored.writing import write_file
 from twoshaft_grader.cohort.content import Content
 from twoshaft_grader.cohort.folder import Cohort
@@ -80,8 +81,8 @@ def kit_files(content: Content, cohort: Cohort | None = None) -> dict[str, bytes
         files[f"work/exercises/{path.name}"] = path.read_bytes()
     own = Path(cohort.unit_source) if cohort else None
     own = own if own and own.is_file() else None
-    about = {"format": 1, "unit": cohort.unit if cohort and not own else ""}
-    files[f"work/{WORKPLACE}"] = json.dumps(about).encode()
+    about = Workplace(unit=cohort.unit if cohort and not own else "")
+    files[f"work/{WORKPLACE.file}"] = WORKPLACE.text(about).encode()
     if own:
         files[f"work/{UNIT}"] = own.read_bytes()
     return files

@@ -17,7 +17,7 @@ from nbgrader import utils
 from nbgrader.api import Gradebook
 
 from twoshaft.errors import CohortError
-from twoshaft.jobsheet.contents import MAX_BYTES
+from twoshaft.stored.hostile import MAX_BYTES
 from twoshaft.stored.writing import write_file
 from twoshaft_grader.marking.pages import fill
 from twoshaft_grader.marking.result import BenchUse, FieldMark, SheetMark, TaskMark

@@ -343,7 +343,7 @@ def mark_folder(folder: Path) -> SheetMark:
 @lru_cache(maxsize=4)
 def _marked(sheet: str | None, issued: str, notebook: str, digest: str, own_unit: str) -> SheetMark:
     """Mark once for all the grade cells of a notebook."""
-    from twoshaft.jobsheet.contents import parse_sheet
+    from twoshaft.stored.job_sheet import parse_sheet
 
     return mark_sheet(
         None if sheet is None else parse_sheet(sheet),

@@ -1,0 +1,74 @@
+"""``assignment.json``: what the instructor set, beside the notebook it is about."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Annotated, Any
+
+from pydantic import AfterValidator, BeforeValidator, Field, PlainSerializer, StrictInt
+
+from twoshaft import DEFAULT_UNIT
+from twoshaft.stored.definition import LearnersFile, Words
+from twoshaft.stored.names import well_named
+
+UNIT = "unit.yaml"
+"""The unit's own file beside it, where the unit is no shipped one."""
+
+
+def _module(value: str) -> str:
+    if not well_named(value):
+        raise ValueError("no module's name")
+    return value
+
+
+def _count(value: Any) -> int:
+    return value if type(value) is int and value > 0 else 0
+
+
+@dataclass(frozen=True, kw_only=True)
+class Assignment:
+    """What the instructor set: a module, an attempt, a unit, a date.
+
+    Parameters
+    ----------
+    name : str
+        ``<module>-<attempt>``.
+    salt : str
+        Of the cohort's readings.
+    due : str
+        ISO 8601; empty if there is no date.
+    supervised_by : str
+        Who watches the work, if anybody.
+    fields : int
+        How many answers the exercise asks for; 0 if nobody knows.
+    bench_readings : bool
+        Whether figures from the bench may take the place of drawn ones.
+    """
+
+    name: Annotated[Words, Field(alias="assignment")] = ""
+    cohort: Words = ""
+    salt: Words = ""
+    module: Annotated[str, AfterValidator(_module)]
+    attempt: StrictInt
+    unit: Annotated[str, BeforeValidator(lambda value: str(value or DEFAULT_UNIT))] = DEFAULT_UNIT
+    unit_version: Words = ""
+    course_version: Words = ""
+    due: Annotated[Words, PlainSerializer(lambda due: due or None)] = ""
+    supervised_by: Words = ""
+    fields: Annotated[int, BeforeValidator(_count)] = 0
+    bench_readings: Annotated[bool, BeforeValidator(lambda value: value is True)] = False
+
+    def __post_init__(self) -> None:
+        if not self.name:
+            object.__setattr__(self, "name", f"{self.module}-{self.attempt}")
+
+
+ASSIGNMENT: LearnersFile[Assignment] = LearnersFile(
+    file="assignment.json",
+    record=Assignment,
+    sparse=("bench_readings",),
+    fault=lambda found: (
+        "module or attempt is missing" if found[0]["loc"] else "it holds no table of names"
+    ),
+    mend="get the assignment again from start-here, or ask your instructor",
+)

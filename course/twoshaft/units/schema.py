@@ -54,7 +54,10 @@ def _accept_single_words(schema: Any) -> None:
 
 def _variant(whole: dict[str, Any], definitions: dict[str, Any]) -> dict[str, Any]:
     base = {"type": "string", "description": "Id of a shipped unit, or a file beside this one."}
-    sections = {name: _change(entry, definitions) for name, entry in whole["properties"].items()}
+    sections = {
+        name: _change(entry, definitions) | {"description": entry["description"]}
+        for name, entry in whole["properties"].items()
+    }
     return {
         "type": "object",
         "description": "A unit told by what differs from its base.",

@@ -54,23 +54,40 @@ class Unit(Section):
     )
 
     identity: Identity
+    """Who the unit is, and whether it is invented."""
     parts: tuple[Part, ...]
+    """Every part."""
     tools: tuple[Tool, ...] = ()
+    """Every tool."""
     consumables: tuple[Consumable, ...] = ()
+    """What is used up."""
     stages: tuple[Stage, ...]
+    """Sub-assemblies and phases, in the order in which they are shown."""
     operations: tuple[Operation, ...]
+    """Every step of the build."""
     rules: tuple[Rule, ...] = ()
+    """What must come before what, and why."""
     holds: tuple[Hold, ...] = ()
+    """Conditions that some steps give, others end, and others need."""
     clocks: tuple[Clock, ...] = ()
+    """Times that run from one step to another."""
     together: tuple[Together, ...] = ()
+    """Steps that go in as one."""
 
     fasteners_if_any: Fasteners | None = _section("fasteners")
+    """Threaded joints: friction, wrenches, groups of bolts, nuts and plugs. May be left out."""
     fits_if_any: Fits | None = _section("fits")
+    """What is pressed, driven, pinned, sealed and staked. May be left out."""
     bearings_if_any: Bearings | None = _section("bearings")
+    """Bearings, how they are arranged, their shims and what is measured. May be left out."""
     faces_if_any: Faces | None = _section("faces")
+    """Sealed faces and sealants. May be left out."""
     gear_train_if_any: GearTrain | None = _section("gear_train")
+    """Who meshes with whom. May be left out."""
     shift_if_any: Shift | None = _section("shift")
+    """The selector mechanism and its lockout. May be left out."""
     faults_if_any: Faults | None = _section("faults")
+    """Checks of the finished unit, and ways to build it wrongly. May be left out."""
 
     _source: Node | None = PrivateAttr(default=None)
 

@@ -552,6 +552,14 @@ def unit_try(
                     _say(f"  {words}: {why}")
 
 
+@unit_app.command("fields")
+def unit_fields() -> None:
+    """Print what every field of a unit file says, with its unit and an example."""
+    from twoshaft.units.fields_page import fields_page
+
+    print(fields_page())
+
+
 @unit_app.command("schema")
 def unit_schema() -> None:
     """Print the JSON Schema of unit files, for editors."""

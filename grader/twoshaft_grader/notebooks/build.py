@@ -9,11 +9,13 @@ import nbformat
 
 from twoshaft.errors import CourseError
 from twoshaft.stored.writing import write_file
+from twoshaft.units.fields_page import fields_page
 from twoshaft_grader.notebooks.checks import check_lesson, check_release, check_solution
 from twoshaft_grader.notebooks.release import release
 from twoshaft_grader.notebooks.released_cells import released_cells_text
 from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 
+FIELDS_PAGE = Path("course/unit-file.md")
 RELEASED_CELLS = Path("course/labextension/static/released-cells.json")
 
 
@@ -73,6 +75,7 @@ def build(root: Path) -> Built:
         files[path] = text
         opened.append(nb)
     files[RELEASED_CELLS] = released_cells_text(opened)
+    files[FIELDS_PAGE] = fields_page()
     return Built(files, tuple(findings))
 
 

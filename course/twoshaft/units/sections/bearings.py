@@ -58,18 +58,31 @@ class TaperBearing(Section):
     """A single-row taper roller bearing; e and Y follow from the contact angle (ISO 281)."""
 
     kind: Literal["taper"] = "taper"
+    """taper, for a taper roller bearing."""
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """What it is called, with its size."""
     bore_mm: Length
+    """Bore of the inner ring [mm]."""
     outside_mm: Length
+    """Outside diameter of the outer ring [mm]."""
     stand_mm: Length
+    """Width over both rings, seated [mm]."""
     contact_angle_deg: float = Field(ge=8, le=35)
+    """Contact angle of the outer ring [degrees]."""
     rollers: int = Field(ge=8, le=60)
+    """Number of rollers."""
     roller_length_mm: Length
+    """Working length of a roller [mm]."""
     roller_diameter_mm: Length
+    """Mean diameter of a roller [mm]."""
     roller_half_angle_deg: float = Field(ge=0.5, le=5)
+    """Half the taper of a roller [degrees]."""
     rib_arm_mm: float = Field(gt=0, le=10)
+    """Arm of the friction at the rib, from the roller's large end [mm]."""
     dynamic_kn: float = Field(gt=0, le=2000)
+    """Basic dynamic load rating, from the catalogue [kN] (ISO 281)."""
 
     @model_validator(mode="after")
     def _fits_together(self) -> TaperBearing:
@@ -81,15 +94,25 @@ class BallBearing(Section):
     """A single-row ball bearing with its working contact angle."""
 
     kind: Literal["ball"]
+    """ball, for a ball bearing."""
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """What it is called, with its size."""
     bore_mm: Length
+    """Bore of the inner ring [mm]."""
     outside_mm: Length
+    """Outside diameter of the outer ring [mm]."""
     stand_mm: Length
+    """Width over both rings, seated [mm]."""
     contact_angle_deg: float = Field(ge=5, le=40)
+    """Contact angle under load [degrees]."""
     balls: int = Field(ge=5, le=40)
+    """Number of balls."""
     ball_diameter_mm: Length
+    """Diameter of a ball [mm]."""
     dynamic_kn: float = Field(gt=0, le=2000)
+    """Basic dynamic load rating, from the catalogue [kN] (ISO 281)."""
 
     @model_validator(mode="after")
     def _fits_together(self) -> BallBearing:
@@ -112,32 +135,49 @@ class Material(Section):
     """What a case or shaft is made of, for heat and fits."""
 
     name: Text
+    """What it is, in words."""
     expansion_per_k: float = Field(ge=1e-6, le=4e-5)
+    """Growth in length for each kelvin, as a part of it [1/K]."""
     elastic_gpa: float = Field(ge=20, le=400)
+    """Modulus of elasticity [GPa]."""
     poisson: float = Field(ge=0.1, le=0.45)
+    """Poisson's ratio."""
 
 
 class StackTerm(Section):
     """One length of the stack, with what its measurement is worth."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The length, in words."""
     kind: TermKind
+    """What it spans: case, shaft, bearing, plate or joint."""
     nominal_mm: Length
+    """Nominal length [mm]."""
     tolerance_mm: Tolerance
+    """How far a sound part may be off, either way [mm]."""
     tool: Text
+    """What it is measured with."""
     resolution_mm: float = Field(gt=0, le=0.5)
+    """Smallest step that the tool shows [mm]."""
     repeat_mm: Tolerance = 0.0
+    """How far repeated readings differ, either way [mm]."""
     calibration_mm: Tolerance = 0.0
+    """How far the tool itself may be off, either way [mm]."""
 
 
 class ShimSet(Section):
     """The thicknesses on the shelf; ``at_most`` may be stacked."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The set, in words."""
     thicknesses_mm: tuple[Annotated[float, Field(gt=0, le=10)], ...] = Field(min_length=1)
+    """Every thickness on the shelf, thinnest first [mm]."""
     at_most: int = Field(default=1, ge=1, le=2)
+    """How many may be stacked: 1 or 2."""
 
     @model_validator(mode="after")
     def _rises(self) -> ShimSet:
@@ -150,8 +190,11 @@ class Target(Section):
     """What the setting must be: an amount of preload or of end play, between two limits."""
 
     kind: Literal["preload", "end-play"]
+    """preload or end-play."""
     low_mm: float = Field(ge=0, le=1)
+    """Least amount of it [mm]."""
     high_mm: float = Field(gt=0, le=1)
+    """Most of it [mm]."""
 
     @model_validator(mode="after")
     def _rises(self) -> Target:
@@ -167,19 +210,28 @@ class Drag(Section):
     """
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """What turns, in words."""
     kind: Literal["seal", "mesh", "other-shaft"]
+    """seal, mesh or other-shaft."""
     torque_nm: float = Field(ge=0, le=50)
+    """Its torque at its own shaft [N·m]."""
     speed_ratio: float = Field(default=1.0, gt=0, le=50)
+    """Its speed over that of the shaft with the cord."""
 
 
 class Warmth(Section):
     """How far each part rises above the bench temperature when the unit runs."""
 
     case_k: float = Field(ge=-100, le=150)
+    """Rise of the case above the bench [K]."""
     shaft_k: float = Field(ge=-100, le=150)
+    """Rise of the shaft above the bench [K]."""
     outer_ring_k: float = Field(ge=-100, le=150)
+    """Rise of the outer rings above the bench [K]."""
     inner_ring_k: float = Field(ge=-100, le=150)
+    """Rise of the inner rings above the bench [K]."""
 
 
 class Support(Section):
@@ -190,38 +242,67 @@ class Support(Section):
     """
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The shaft, in words."""
     arrangement: Arrangement
+    """Which rings are pressed towards each other: outer-rings-together or inner-rings-together."""
     left: Id
+    """The bearing on the left, by its id in types."""
     right: Id
+    """The bearing on the right, by its id in types."""
     case: Material
+    """What the case is made of."""
     shaft: Material
+    """What the shaft is made of."""
     case_span_mm: Length
+    """Between the seats of the outer rings; heat acts on it [mm]."""
     shaft_span_mm: Length
+    """Between the seats of the inner rings; heat acts on it [mm]."""
     case_wall_mm: Length
+    """Thickness of the case round the outer rings [mm]."""
     case_stiffness_n_per_um: float = Field(ge=10, le=5000)
+    """Force that presses the case apart by a micrometre [N/µm]."""
     outer_fit_um: float = Field(ge=-100, le=200)
+    """Interference of the outer rings in the case, below zero clearance [µm]."""
     inner_fit_um: float = Field(ge=-100, le=200)
+    """Interference of the inner rings on the shaft, below zero clearance [µm]."""
     stack: tuple[StackTerm, ...] = Field(min_length=1)
+    """The lengths that are measured to find the shim."""
     shim_place: ShimPlace
+    """Where the shim sits: behind-outer-ring, behind-inner-ring, under-cover,
+    between-outer-rings or between-inner-rings."""
     shim_set: Id
+    """The set that the shim is taken from."""
     target: Target
+    """What the setting must be."""
     radial_load_n: tuple[Annotated[float, Field(ge=0)], Annotated[float, Field(ge=0)]]
+    """Radial load on the left and on the right bearing when it runs [N]."""
     axial_load_n: float = 0.0
+    """Axial load on the shaft when it runs, to the right above zero [N]."""
     speed_rpm: float = Field(gt=0, le=20000)
+    """Speed when it runs [1/min]."""
     drags: tuple[Drag, ...] = ()
+    """What is turned besides the bearings."""
     cord_radius_mm: Length
+    """Radius that the cord pulls at [mm]."""
     running: Warmth
+    """How warm the parts get when it runs."""
     trial_operation: Id | None = None
+    """The operation that fits it to be measured."""
     final_operation: Id | None = None
+    """The operation that fits it for good, with its shim."""
 
 
 class Bearings(Section):
     """All bearings of the unit, their pairs and the shims on the shelf."""
 
     types: tuple[Annotated[TaperBearing | BallBearing, Field(discriminator="kind")], ...]
+    """Every bearing, by id."""
     shim_sets: tuple[ShimSet, ...]
+    """The shims on the shelf."""
     supports: tuple[Support, ...] = Field(min_length=1)
+    """Every shaft on a pair of bearings that is set."""
 
     @model_validator(mode="after")
     def _known(self) -> Bearings:

@@ -32,15 +32,25 @@ class Sealant(Section):
     """A formed-in-place sealant; ``consumable`` is its name in the order of work, if it has one."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """What it is called."""
     consumable: Id | None = None
+    """Its id among the consumables of the order of work."""
     kind: SealantKind
+    """How it cures: anaerobic or moisture."""
     largest_gap_mm: float = Field(gt=0, le=10)
+    """Largest gap that it fills [mm]."""
     open_minutes: float = Field(gt=0, le=240)
+    """Time from laying it to closing the joint [minutes]."""
     skin_minutes: float | None = Field(default=None, gt=0, le=240)
+    """Time until it has a skin; for one that cures in air [minutes]."""
     viscosity_pa_s: float = Field(gt=0, le=5000)
+    """Viscosity of the paste [Pa·s]."""
     yield_stress_pa: float = Field(ge=0, le=10000)
+    """Stress below which the paste stands still [Pa]."""
     cure_hours: float = Field(gt=0, le=168)
+    """Time until it may meet oil [hours]."""
 
     @model_validator(mode="after")
     def _skin_by_kind(self) -> Sealant:
@@ -61,22 +71,34 @@ class Cavity(Section):
     """An opening in the face's outline."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The opening, in words."""
     kind: CavityKind
+    """What is behind it: oil, closed (nothing) or open (the open air)."""
     outline: Polygon
+    """Its corners in order, as pairs x, y [mm]."""
 
 
 class Hole(Section):
     """A bolt or dowel hole; ``open`` if it leads to the outside under the bolt's head."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     x_mm: float
+    """Its place along x [mm]."""
     y_mm: float
+    """Its place along y [mm]."""
     diameter_mm: float = Field(gt=0, le=60)
+    """Its diameter [mm]."""
     clamp_n: float = Field(default=0.0, ge=0, le=500000)
+    """Clamp of its bolt [N]; 0 for a dowel."""
     head_mm: float = Field(default=0.0, ge=0, le=100)
+    """Outer diameter of the bolt's head or washer [mm]."""
     open: bool = False
+    """It leads to the open air under the bolt's head."""
     blind: bool = False
+    """It ends in the metal."""
 
 
 class Guide(Section):
@@ -86,19 +108,28 @@ class Guide(Section):
     """
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The guide, jet or magnet, in words."""
     x_mm: float
+    """Its place along x [mm]."""
     y_mm: float
+    """Its place along y [mm]."""
     reach_mm: float = Field(gt=0, le=200)
+    """A lump nearer than this can get to it [mm]."""
     largest_lump_mm: float = Field(default=1.0, gt=0, le=20)
+    """Largest lump that does no harm there [mm]."""
 
 
 class Scratch(Section):
     """A score across the face."""
 
     points: tuple[Point, ...] = Field(min_length=2)
+    """Its course, as pairs x, y [mm]."""
     width_mm: float = Field(gt=0, le=20)
+    """Its width [mm]."""
     depth_um: float = Field(gt=0, le=2000)
+    """Its depth [µm]."""
 
 
 class Form(Section):
@@ -109,40 +140,65 @@ class Form(Section):
     """
 
     flatness_um: float = Field(ge=0, le=500)
+    """How far the faces together are from flat, before clamping [µm]."""
     bow_x: float = Field(default=1.0, ge=-1, le=1)
+    """Share of it that is a bow along x, -1 to 1."""
     bow_y: float = Field(default=0.0, ge=-1, le=1)
+    """Share of it that is a bow along y, -1 to 1."""
     twist: float = Field(default=0.0, ge=-1, le=1)
+    """Share of it that is a twist, -1 to 1."""
     roughness_um: float = Field(gt=0, le=100)
+    """Gap that the roughness leaves when all is clamped [µm]."""
     bed_n_per_mm3: float = Field(gt=0, le=1e6)
+    """Clamp pressure that closes a millimetre of gap [N/mm³]."""
     flange_mm: float = Field(gt=0, le=100)
+    """Thickness of the flange [mm]."""
 
 
 class Segment(Section):
     """A stretch of the face that can be coated in one go; ends meet the next segment's start."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The stretch, in words."""
     points: tuple[Point, ...] = Field(min_length=2)
+    """Its course, as pairs x, y; it ends where the next one starts [mm]."""
 
 
 class Face(Section):
     """A face that is sealed by a film."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The joint, in words."""
     outline: Polygon
+    """Corners of the outside edge in order, as pairs x, y [mm]."""
     cavities: tuple[Cavity, ...] = Field(min_length=1)
+    """Openings inside the outline."""
     islands: tuple[Polygon, ...] = ()
+    """Raised places inside that are sealed too, each a list of corners [mm]."""
     holes: tuple[Hole, ...] = ()
+    """Bolt and dowel holes."""
     guides: tuple[Guide, ...] = ()
+    """Places that a lump of sealant must not reach."""
     scratches: tuple[Scratch, ...] = ()
+    """Scores across the face."""
     form: Form
+    """How far it is from flat."""
     sealant: Id
+    """The sealant, by its id."""
     film_mm: float = Field(gt=0, le=3)
+    """Thickness that the maker asks for [mm]."""
     film_width_mm: float = Field(gt=0, le=60)
+    """Width of the film [mm]."""
     segments: tuple[Segment, ...] = ()
+    """Stretches in which it is coated, one after the other round the face."""
     lay_operation: Id | None = None
+    """The operation that lays the film."""
     close_operation: Id | None = None
+    """The operation that closes the joint."""
 
     @model_validator(mode="after")
     def _well_formed(self) -> Face:
@@ -168,7 +224,9 @@ class Faces(Section):
     """All sealed faces of the unit and the sealants on the shelf."""
 
     sealants: tuple[Sealant, ...] = Field(min_length=1)
+    """The sealants on the shelf."""
     faces: tuple[Face, ...] = Field(min_length=1)
+    """Every sealed face."""
 
     @model_validator(mode="after")
     def _known(self) -> Faces:

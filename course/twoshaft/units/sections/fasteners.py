@@ -29,9 +29,13 @@ class ThreadState(Section):
     """Friction of a thread and of the seat under the head, each low, typical, high."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The state, in words, as dry or oiled."""
     thread: tuple[Mu, Mu, Mu]
+    """Friction of the thread: low, typical, high."""
     head: tuple[Mu, Mu, Mu]
+    """Friction under the head: low, typical, high."""
 
     @model_validator(mode="after")
     def _in_order(self) -> ThreadState:
@@ -44,24 +48,36 @@ class TappedMetal(Section):
     """A metal that threads are cut into."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The metal, in words."""
     tensile_mpa: float = Field(ge=50, le=2000)
+    """Tensile strength [MPa]."""
     elastic_gpa: float = Field(ge=1, le=500)
+    """Modulus of elasticity [GPa]."""
 
 
 class Wrench(Section):
     """A torque wrench with its scale; ``tool`` is its id among the unit's tools."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The wrench, in words."""
     tool: Id
+    """Its id among the tools."""
     low_nm: Torque
+    """Where its scale begins [N·m]."""
     high_nm: Torque
+    """Where its scale ends [N·m]."""
     step_nm: Torque
+    """One division of its scale [N·m]."""
     length_mm: Mm
     """From the square drive to the middle of the grip."""
     kind: Literal["setting", "indicating"] = "setting"
+    """setting (it clicks) or indicating (it shows)."""
     tool_class: Annotated[str, StringConstraints(pattern=r"^[A-G]$")] = "A"
+    """Class of ISO 6789-1, A to G."""
 
     @model_validator(mode="after")
     def _scale_rises(self) -> Wrench:
@@ -74,8 +90,11 @@ class Adapter(Section):
     """An open or ring end that sets the bolt off the square drive."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The adapter, in words."""
     reach_mm: Mm
+    """From the square drive to the bolt [mm]."""
     angle_deg: float = Field(default=0, ge=0, le=180)
     """0 straight on, 180 folded back over the wrench."""
 
@@ -84,7 +103,9 @@ class Tapped(Section):
     """The thread that a bolt goes into."""
 
     metal: Id
+    """The metal of the hole, by its id."""
     engagement_mm: Mm
+    """Length of thread that holds [mm]."""
     boss_mm: Mm | None = None
     """Outer diameter of the boss; left out where the metal round the hole is thick."""
     blind_depth_mm: Mm | None = None
@@ -98,8 +119,11 @@ class Flange(Section):
     """
 
     thickness_mm: float = Field(ge=2, le=100)
+    """Its thickness [mm]."""
     elastic_gpa: float = Field(ge=1, le=500)
+    """Modulus of elasticity [GPa]."""
     width_mm: float | None = Field(default=None, ge=3, le=200)
+    """Its width; left out where the sealed face has it [mm]."""
     joint_n_per_mm3: float | None = Field(default=None, ge=1e-2, le=1e5)
     """Pressure that a millimetre of sinking gives."""
     gap_um: tuple[Gap, ...] = ()
@@ -110,18 +134,25 @@ class FastenerGroup(Section):
     """Like bolts, nuts or plugs that are tightened alike."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The bolts, nuts or plugs, in words."""
     parts: Ids = ()
+    """Their id among the parts."""
     operations: Ids = Field(min_length=1)
     """The operations that tighten them."""
     count: int = Field(ge=1, le=60)
+    """How many there are."""
     thread: ThreadName
+    """Thread by ISO 261, as M8, M10x1.25 or M20x1.5-LH (left-hand)."""
     strength: Literal["4.6", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9"]
+    """Property class of ISO 898-1."""
     head_mm: Mm
     """Outer diameter of the face that rubs."""
     hole_mm: Mm
     """Hole under it."""
     grip_mm: Mm
+    """Thickness of what is clamped [mm]."""
     state: Id
     """The state of thread and seat for which the torque is stated."""
     torque_nm: tuple[Torque, Torque, Torque]
@@ -129,7 +160,9 @@ class FastenerGroup(Section):
     clamp_kn: float = Field(gt=0, le=1000)
     """Least clamp each must leave."""
     wrench: Id
+    """The wrench that they are tightened with."""
     adapter: Id | None = None
+    """The adapter that is needed to reach them."""
     tapped: Tapped | None = None
     """Left out for a nut."""
     face: Id | None = None
@@ -137,6 +170,7 @@ class FastenerGroup(Section):
     positions_mm: tuple[tuple[Coordinate, Coordinate], ...] = ()
     """In the order in which the flange passes them; left out where the face has them."""
     flange: Flange | None = None
+    """The flange that they hold down."""
     spread: float = Field(default=0.1, gt=0, le=1)
     """Largest less smallest clamp over the one aimed at, that the joint bears."""
 
@@ -176,10 +210,15 @@ class Fasteners(Section):
     """All that the unit file says about its threaded joints."""
 
     states: tuple[ThreadState, ...] = Field(min_length=1)
+    """States of thread and seat, with their friction."""
     metals: tuple[TappedMetal, ...] = ()
+    """Metals that threads are cut into."""
     wrenches: tuple[Wrench, ...] = Field(min_length=1)
+    """Torque wrenches of the workshop."""
     adapters: tuple[Adapter, ...] = ()
+    """Adapters of the workshop."""
     groups: tuple[FastenerGroup, ...] = Field(min_length=1)
+    """Every group of like bolts, nuts or plugs."""
 
     @model_validator(mode="after")
     def _ids_known(self) -> Fasteners:

@@ -25,11 +25,17 @@ class Metal(Section):
     """A metal of a fit."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The metal, in words."""
     elastic_gpa: float = Field(ge=1, le=500)
+    """Modulus of elasticity [GPa]."""
     poisson: float = Field(ge=0, le=0.5)
+    """Poisson's ratio."""
     expansion_um_per_m_k: float = Field(ge=0.1, le=100)
+    """Growth of a metre for each kelvin [µm/(m·K)]."""
     yield_mpa: float = Field(ge=10, le=3000)
+    """Yield strength [MPa]."""
 
 
 class DriveOn(StrEnum):
@@ -45,22 +51,33 @@ class PressFit(Section):
     """Two parts that are pressed together, or slid together warm."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The place, in words."""
     parts: Ids = Field(min_length=1)
+    """The parts that are fitted."""
     operations: Ids = Field(min_length=1)
+    """The operations that fit them."""
     size_mm: float = Field(gt=0, le=120)
+    """Nominal diameter of the seat [mm]."""
     hole: Tolerance
+    """Tolerance of the hole: a zone of ISO 286 as H7, or two deviations [µm]."""
     shaft: Tolerance
+    """Tolerance of the shaft: a zone of ISO 286 as p6, or two deviations [µm]."""
     outer_mm: Mm
     """Outer diameter of the part round the seat."""
     bore_mm: float = Field(default=0, ge=0, le=1000)
     """Bore of the part inside it."""
     length_mm: Mm
+    """Length of the seat [mm]."""
     hub_metal: Id
+    """Metal of the outer part, by its id."""
     shaft_metal: Id
+    """Metal of the inner part, by its id."""
     friction: tuple[Mu, Mu]
     """Low and high, as the seat is prepared."""
     drive_on: DriveOn
+    """The ring that is pressed on: outer, inner, both or part."""
     press_kn: float | None = Field(default=None, gt=0, le=500)
     """Force the press of this workshop can give; left out where it is never pressed cold."""
     warm: Literal["hub", "none"] = "none"
@@ -91,11 +108,17 @@ class SpringPinPlace(Section):
     """A slotted spring pin that carries a shift force in shear."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The place, in words."""
     parts: Ids = Field(min_length=1)
+    """The parts that are fitted."""
     operations: Ids = Field(min_length=1)
+    """The operations that fit them."""
     size_mm: Mm
+    """Nominal diameter [mm]."""
     planes: Literal[1, 2] = 2
+    """Planes in which it is sheared: 1 or 2."""
     hand_n: float = Field(gt=0, le=2000)
     """Hardest pull at the knob."""
     lever_ratio: float = Field(ge=1, le=20)
@@ -110,11 +133,17 @@ class TaperPinPlace(Section):
     """A taper pin; size is that of its small end."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The place, in words."""
     parts: Ids = Field(min_length=1)
+    """The parts that are fitted."""
     operations: Ids = Field(min_length=1)
+    """The operations that fit them."""
     size_mm: float = Field(ge=0.6, le=50)
+    """Diameter of the small end [mm]."""
     length_mm: float = Field(ge=2, le=400)
+    """Its length [mm]."""
     proud_mm: tuple[Proud, Proud]
     """How far the large end may stand out when it is home, low and high."""
 
@@ -129,17 +158,25 @@ class Seal(Section):
     """A shaft seal and how it must sit."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The place, in words."""
     parts: Ids = Field(min_length=1)
+    """The parts that are fitted."""
     operations: Ids = Field(min_length=1)
+    """The operations that fit them."""
     outer_mm: float = Field(ge=8, le=300)
+    """Outside diameter [mm]."""
     shaft_mm: Mm
+    """Diameter of the shaft that the lip runs on [mm]."""
     lip_towards: Literal["oil", "air"]
+    """What the lip faces: oil or air."""
     depth_mm: tuple[float, float]
     """Of its face below the housing's, flush is 0; low and high."""
     tilt_mm: float = Field(gt=0, le=2)
     """Most the depth may differ across it."""
     grease: bool = True
+    """Lip and cavity are greased."""
     sleeve: bool = False
     """The lip passes splines or a thread and needs a sleeve."""
 
@@ -156,9 +193,13 @@ class StakedNut(Section):
     """The collar of a nut, punched into a slot of its shaft."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The place, in words."""
     parts: Ids = Field(min_length=1)
+    """The parts that are fitted."""
     operations: Ids = Field(min_length=1)
+    """The operations that fit them."""
     fastener: Id
     """Its group among the fasteners."""
     radius_mm: Mm
@@ -170,21 +211,30 @@ class StakedNut(Section):
     depth_mm: Mm
     """How deep the tab must stand in the slot."""
     yield_mpa: float = Field(ge=50, le=2000)
+    """Yield strength of the collar [MPa]."""
     tabs: int = Field(default=1, ge=1, le=6)
+    """Number of places that are punched in."""
     drag_nm: float = Field(gt=0, le=1000)
     """Torque that tries to turn the nut once its clamp is gone."""
     margin: float = Field(default=2, ge=1, le=20)
+    """How many times the drag the stake must hold."""
 
 
 class Fits(Section):
     """All that the unit file says about its pressed and driven parts."""
 
     metals: tuple[Metal, ...] = Field(min_length=1)
+    """Metals of the fits."""
     presses: tuple[PressFit, ...] = ()
+    """What is pressed together or slid together warm."""
     spring_pins: tuple[SpringPinPlace, ...] = ()
+    """Slotted spring pins."""
     taper_pins: tuple[TaperPinPlace, ...] = ()
+    """Taper pins."""
     seals: tuple[Seal, ...] = ()
+    """Shaft seals."""
     staked_nuts: tuple[StakedNut, ...] = ()
+    """Nuts that are staked."""
 
     @model_validator(mode="after")
     def _ids_known(self) -> Fits:

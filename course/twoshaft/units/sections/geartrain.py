@@ -15,7 +15,9 @@ class Gear(Section):
     """One gear of a mesh: the shaft it sits on and its teeth."""
 
     shaft: Id
+    """The shaft that it sits on."""
     teeth: int = Field(ge=6, le=300)
+    """Its number of teeth."""
 
 
 class Mesh(Section):
@@ -26,11 +28,17 @@ class Mesh(Section):
     """
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     driving: Gear
+    """The gear nearer to the input."""
     driven: Gear
+    """The gear that it drives."""
     loose: Id | None = None
+    """The shaft whose gear turns freely until it is engaged; left out where both are fixed."""
     module_mm: float = Field(gt=0.5, le=10)
+    """Normal module [mm]."""
     helix_deg: float = Field(default=0.0, ge=0, le=45)
+    """Helix angle; 0 for straight teeth [degrees]."""
 
     @model_validator(mode="after")
     def _loose_is_a_side(self) -> Mesh:
@@ -45,23 +53,31 @@ class ShaftDistance(Section):
     """Centre distance between two parallel shafts, in mm."""
 
     between: tuple[Id, Id]
+    """The two shafts."""
     mm: float = Field(gt=10, le=500)
+    """Centre distance [mm]."""
 
 
 class GearEngaged(Section):
     """A gear that can be selected: the loose meshes that are engaged for it."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The gear, in words, as third gear."""
     engages: tuple[Id, ...] = Field(min_length=1)
+    """The loose meshes that are engaged for it."""
     reverse: bool = False
+    """It turns the output the other way."""
 
 
 class SideGearPlay(Section):
     """Axial play that the side gears need, and the thrust washers that set it, all in mm."""
 
     play_mm: tuple[float, float]
+    """Least and most axial play [mm]."""
     washers_mm: tuple[float, ...] = Field(min_length=2)
+    """Thicknesses of the thrust washers on the shelf [mm]."""
 
     @model_validator(mode="after")
     def _in_order(self) -> SideGearPlay:
@@ -75,48 +91,76 @@ class Differential(Section):
     """Bevel differential with equal side gears: the ring gear's case carries two outputs."""
 
     case: Id
+    """The shaft that is its case, with the ring gear."""
     left: Id
+    """The output on the left."""
     right: Id
+    """The output on the right."""
     side_teeth: int = Field(ge=8, le=60)
+    """Teeth of a side gear."""
     pinion_teeth: int = Field(ge=6, le=40)
+    """Teeth of a differential pinion."""
     side_gear_play: SideGearPlay | None = None
+    """Play of the side gears and the washers that set it."""
 
 
 class Synchroniser(Section):
     """A synchroniser: ring cones and the ring gap that shows their wear."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The synchroniser, in words."""
     gears: tuple[Id, ...] = Field(min_length=1, max_length=2)
+    """The gears that it serves, one or two."""
     mean_diameter_mm: float = Field(gt=10, le=300)
+    """Mean diameter of the cone [mm]."""
     half_angle_deg: float = Field(gt=2, le=20)
+    """Half angle of the cone [degrees]."""
     friction: tuple[float, float, float]
+    """Friction of the cone: low, typical, high."""
     ring_gap_new_mm: float = Field(gt=0, le=5)
+    """Gap between a new ring and its gear [mm]."""
     ring_gap_least_mm: float = Field(gt=0, le=5)
+    """Gap below which the ring is worn out [mm]."""
 
 
 class SpeedDrive(Section):
     """The drive of the speed sensor or cable: its driving gear and where it sits."""
 
     shaft: Id
+    """The shaft that drives it."""
     driving_teeth: int = Field(ge=1, le=100)
+    """Teeth of the driving gear."""
     driven_teeth: int = Field(ge=1, le=200)
+    """Teeth of the pinion."""
 
 
 class GearTrain(Section):
     """Shafts, meshes, gears, final drive, differential, synchronisers."""
 
     input: Id
+    """The input shaft."""
     shafts: tuple[Id, ...] = Field(min_length=3)
+    """Every shaft, the case of the differential among them."""
     meshes: tuple[Mesh, ...] = Field(min_length=2)
+    """Every pair of gears in mesh."""
     final_drive: Id
+    """The mesh that drives the case of the differential."""
     gears: tuple[GearEngaged, ...] = Field(min_length=1)
+    """Every gear that can be selected."""
     differential: Differential
+    """The differential."""
     distances: tuple[ShaftDistance, ...] = ()
+    """Centre distances, where they are known."""
     synchronisers: tuple[Synchroniser, ...] = ()
+    """Every synchroniser."""
     speed_drive: SpeedDrive | None = None
+    """Drive of the speed sensor or cable."""
     rolling_radius_mm: float = Field(default=300.0, gt=50, le=1000)
+    """Rolling radius of the road wheels [mm]."""
     least_count_turns: float = Field(default=0.125, gt=0, le=1)
+    """Smallest part of a turn that is counted by eye."""
 
     @model_validator(mode="after")
     def _names_are_known(self) -> GearTrain:

@@ -17,11 +17,15 @@ class Identity(Section):
     """
 
     id: Id
+    """Id of the unit: small letters, figures and hyphens, as maker and model."""
     name: Text
+    """What the unit is called, as printed on every page."""
     version: Annotated[str, StringConstraints(min_length=1, max_length=20)]
     """Raise it with every change that can change an answer; in quotes, as "1.0"."""
     invented: bool
+    """true for a unit made up for teaching; its pages then say so."""
     college: Text
+    """Where it stands."""
     scenario: Text
     """What is on the bench and why, for the apprentice."""
     gears: int = Field(ge=1, le=8)

@@ -67,6 +67,7 @@ class Part(Section):
     """A part of the unit."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
     """What the workshop calls it."""
     plain: str | None = None
@@ -85,21 +86,27 @@ class Tool(Section):
     """A tool of the workshop."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """What the workshop calls it."""
 
 
 class Consumable(Section):
     """Something used up: sealant, locker, grease, oil."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """What the workshop calls it."""
 
 
 class Stage(Section):
     """A sub-assembly or phase; groups operations on screen and in tasks."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The sub-assembly or phase, as a heading."""
     about: str | None = None
     """One or two sentences: what is built here and what it is for."""
 
@@ -130,10 +137,13 @@ class WrongWay(Section):
     """
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
     """What faces which way then, in the manner of the operation's own orientation."""
     misbuild: Id | None = None
+    """The misbuild of the faults section that this way brings about."""
     seal: Id | None = None
+    """The seal of the fits section whose lip then faces away."""
 
 
 class Operation(Section):
@@ -144,16 +154,23 @@ class Operation(Section):
     """
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Annotated[Text, StringConstraints(max_length=70)]
     """Short, imperative, and clear by itself in a shuffled list."""
     plain: str | None = None
     """The same in plain words, for someone new to the trade."""
     stage: Id
+    """The stage that it belongs to."""
     kind: OperationKind = OperationKind.FIT
+    """What it is: fit, secure, prepare, trial, remove, measure or check."""
     parts: Ids = ()
+    """Parts that it fits or, where it secures, locks."""
     tools: Ids = ()
+    """Tools that it needs."""
     consumables: Ids = ()
+    """What it uses up."""
     minutes_do: float = Field(gt=0, le=240, alias="minutes to do", allow_inf_nan=False)
+    """Time that a trained mechanic takes for it [minutes]."""
     minutes_undo: float = Field(ge=0, le=240, alias="minutes to undo", allow_inf_nan=False)
     """What taking the step apart again takes."""
     orientation: str | None = None
@@ -195,13 +212,17 @@ class Rule(Section):
     """
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     kind: RuleKind
+    """Why: cannot, buries, harms or blinds."""
     earlier: Id | None = None
+    """The operation that comes first."""
     any_of: Ids = ()
     """At least one of these comes before."""
     not_during: Id | None = None
     """A hold that must not be on while ``later`` is done."""
     later: Id
+    """The operation that comes after it."""
     reason: Text
     """One plain sentence that convinces a mechanic."""
     loses: Ids = ()
@@ -235,11 +256,17 @@ class Hold(Section):
     """
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The condition, in words."""
     given_by: Ids = Field(min_length=1)
+    """Operations that bring it about; each is enough."""
     ended_by: Ids = Field(min_length=1)
+    """Operations that end it."""
     needed_by: Ids = Field(min_length=1)
+    """Operations that are done only while it is on."""
     reason: Text
+    """One plain sentence that says why they need it."""
     safety: bool = False
     """Going on without the hold could hurt someone or let the unit fail on the road."""
 
@@ -251,11 +278,17 @@ class Clock(Section):
     """
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """What runs out, in words."""
     starts: Id
+    """The operation that starts the clock."""
     ends: Id
+    """The operation that must be done before the time is up."""
     minutes: float = Field(gt=0, le=1440, allow_inf_nan=False)
+    """Time allowed, end to end [minutes]."""
     reason: Text
+    """One plain sentence that says why."""
     loses: Ids = ()
     """Parts and consumables that are lost when the time runs out."""
     safety: bool = False
@@ -266,9 +299,12 @@ class Together(Section):
     """Operations that go in as one; marked once, shown as one step."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Annotated[Text, StringConstraints(max_length=70)]
     """The label of the one step, imperative, as an operation's name."""
     plain: str | None = None
     """The same in plain words, for someone new to the trade."""
     operations: Ids = Field(min_length=2)
+    """The operations that are one step; at least two."""
     reason: Text
+    """One plain sentence that says why they go in as one."""

@@ -49,10 +49,15 @@ class Body(Section):
     """A rigid body: convex pieces, each a list of (travel, turn) corners in its own frame [mm]."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The body, in words."""
     layer: Id
+    """Bodies in one layer touch each other; those in others pass."""
     follows: Follows
+    """What it moves with: hand, travel, turn or fixed."""
     pieces: tuple[tuple[Point, ...], ...] = Field(min_length=1)
+    """Convex pieces, each its corners as pairs travel, turn [mm]."""
 
     @model_validator(mode="after")
     def _pieces_have_area(self) -> Body:
@@ -68,14 +73,23 @@ class Passive(Section):
     """
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The body, in words."""
     layer: Id
+    """Bodies in one layer touch each other; those in others pass."""
     axis: Axis
+    """The direction in which it can move: travel or turn."""
     pieces: tuple[tuple[Point, ...], ...] = Field(min_length=1)
+    """Convex pieces, each its corners as pairs travel, turn [mm]."""
     range_mm: tuple[float, float]
+    """From where to where it can move [mm]."""
     drive: Drive
+    """What moves it when nothing pushes: low, high, notches or stays."""
     notches_mm: tuple[float, ...] = ()
+    """Its places of rest [mm]."""
     snap_mm: float = Field(default=0.0, ge=0)
+    """How near to a notch the ball pulls it home [mm]."""
 
     @model_validator(mode="after")
     def _hangs_together(self) -> Passive:
@@ -94,19 +108,28 @@ class Rail(Section):
     """A rail: the passive body it is, its gate, and the gear at each end of its way."""
 
     body: Id
+    """The passive body that it is."""
     gate: Id
+    """Its plane of the gate."""
     low: Id | None = None
+    """The gear at the low end of its travel."""
     high: Id | None = None
+    """The gear at the high end of its travel."""
     engaged_mm: float = Field(gt=0)
+    """Travel from which on the gear is engaged [mm]."""
 
 
 class Gate(Section):
     """A gate: the travel at which one rail can be moved."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The plane of the gate, in words."""
     at_mm: float
+    """Travel of the selector at which it lies [mm]."""
     half_width_mm: float = Field(gt=0)
+    """How far off the selector may be, either way [mm]."""
 
 
 class Interlock(Section):
@@ -117,31 +140,47 @@ class Interlock(Section):
     """
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """The pin, in words."""
     rails: tuple[Id, Id]
+    """The two rails that it lies between."""
     notch_mm: float = Field(gt=0.2, le=10)
+    """Depth of the notch in each rail [mm]."""
     ramp_deg: float = Field(gt=10, lt=85)
+    """Slope of the notch's flanks [degrees]."""
     gap_mm: float = Field(ge=0, le=100)
+    """Housing between the rails [mm]."""
     length_mm: float = Field(gt=0, le=120)
+    """Length of the pin [mm]."""
 
 
 class MustBlock(Section):
     """A direct shift that the lockout must stop; direct means without leaving the gate."""
 
     earlier: Id
+    """The gear that is left."""
     later: Id
+    """The gear that must not go in directly."""
 
 
 class Change(Section):
     """What a misbuild does to one body or interlock pin: exactly one of the changes."""
 
     body: Id
+    """The body or interlock pin that is changed."""
     remove: bool = False
+    """It is not there."""
     mirror: Axis | None = None
+    """It is turned over along this axis: travel or turn."""
     shift_mm: Point | None = None
+    """It stands off by this, travel and turn [mm]."""
     drive: Drive | None = None
+    """Its spring or notch does this instead."""
     pieces: tuple[tuple[Point, ...], ...] | None = None
+    """Its shape is this instead [mm]."""
     length_mm: float | None = Field(default=None, gt=0, le=120)
+    """The pin is this long instead [mm]."""
 
     @model_validator(mode="after")
     def _one(self) -> Change:
@@ -158,37 +197,59 @@ class ShiftMisbuild(Section):
     """A way to put the mechanism together wrongly, or a part that is worn."""
 
     id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
+    """What was done, in words."""
     changes: tuple[Change, ...] = Field(min_length=1)
+    """What it changes; at least one."""
 
 
 class Detent(Section):
     """Ball, spring and notch that hold a rail."""
 
     rail: Id
+    """The rail that it holds."""
     spring_force_n: float = Field(gt=0, le=500)
+    """Force of the spring in the notch [N]."""
     spring_rate_n_per_mm: float = Field(ge=0, le=200)
+    """Rise of the force for each millimetre [N/mm]."""
     ball_mm: float = Field(gt=2, le=20)
+    """Diameter of the ball [mm]."""
     notch_depth_mm: float = Field(gt=0, le=8)
+    """Depth of the notch [mm]."""
     ramp_deg: float = Field(gt=10, lt=80)
+    """Slope of the notch's flanks [degrees]."""
     friction: float = Field(ge=0, le=0.4)
+    """Friction of the rail in its bore."""
 
 
 class Shift(Section):
     """The selector mechanism."""
 
     travel_mm: tuple[float, float]
+    """From where to where the selector slides [mm]."""
     turn_mm: tuple[float, float]
+    """From where to where the finger's tip turns [mm]."""
     finger_radius_mm: float = Field(gt=5, le=200)
+    """Radius of the finger's tip [mm]."""
     start_mm: Point = (0.0, 0.0)
+    """Where the hand starts, travel and turn [mm]."""
     bodies: tuple[Body, ...] = Field(min_length=1)
+    """Bodies that move with the hand or stand still."""
     passive: tuple[Passive, ...] = Field(min_length=1)
+    """Bodies that are pushed or sprung."""
     gates: tuple[Gate, ...] = Field(min_length=1)
+    """Planes of the gate."""
     rails: tuple[Rail, ...] = Field(min_length=1)
+    """Every rail."""
     interlocks: tuple[Interlock, ...] = ()
+    """Pins that let one rail move at a time."""
     must_block: tuple[MustBlock, ...] = ()
+    """Direct shifts that the lockout must stop."""
     detents: tuple[Detent, ...] = ()
+    """Balls and springs that hold the rails."""
     misbuilds: tuple[ShiftMisbuild, ...] = ()
+    """Ways to put the mechanism together wrongly."""
 
     @model_validator(mode="after")
     def _names_are_known(self) -> Shift:

@@ -172,24 +172,16 @@ class Unit(Section):
     def with_sections(self, **sections: object) -> Unit:
         """The same unit with other sections, by their names here; None takes one away."""
         changed = {
-            f"{name}_if_any" if name in PHYSICS else name: given
-            for name, given in sections.items()
+            f"{name}_if_any" if name in PHYSICS else name: given for name, given in sections.items()
         }
-        return self._copied(changed)
+        return super().model_copy(update=changed)
 
     def model_copy(self, *, update: Mapping[str, Any] | None = None, deep: bool = False) -> Unit:
         """As in pydantic; sections of the physics are changed by :meth:`with_sections`."""
         hidden = sorted(set(update or ()) & set(PHYSICS))
         if hidden:
             raise TypeError(f"use with_sections to change {', '.join(hidden)}")
-        return self._copied(update, deep)
-
-    def _copied(self, update: Mapping[str, Any] | None, deep: bool = False) -> Unit:
-        copy = super().model_copy(update=update, deep=deep)
-        for name, member in vars(Unit).items():
-            if isinstance(member, cached_property):  # what was worked out belongs to the original
-                vars(copy).pop(name, None)
-        return copy
+        return super().model_copy(update=update, deep=deep)
 
     @cached_property
     def operation_by_id(self) -> dict[str, Operation]:

@@ -15,6 +15,14 @@ from itertools import combinations
 from twoshaft.models.order.cover import broken_masks, lightest_cover, smallest_cover_size
 from twoshaft.models.order.masks import bits, with_pairs
 from twoshaft.models.order.task import Block, OrderTask, Reason
+from twoshaft.units.kept import kept
+from twoshaft.units.unit import Unit
+
+MOST_WAYS = 64
+"""So many ways to keep the choices are all looked at; among more they are searched."""
+
+Cost = tuple[int, int, tuple[int, ...]]
+"""Steps pulled out, their minutes, and their ranks by id."""
 
 
 @dataclass(frozen=True)
@@ -222,26 +230,25 @@ def _weights(task: OrderTask, by_id: list[int]) -> _Weights:
 
 
 class _Search:
-    """The least cover over the ways to keep each choice and over the blocks moved as one.
-
-    More order never makes a cover cheaper, so the cover with some choices still open is a bound.
-    """
+    """The least cover over the ways to keep each choice and over the blocks moved as one."""
 
     def __init__(self, task: OrderTask, order: Sequence[int], weights: _Weights | None) -> None:
         self.task, self.order, self.weights = task, order, weights
         self.place = places(len(task.steps), order)
 
-    def best(self) -> tuple[tuple[int, int, tuple[int, ...]], tuple[Block, ...]]:
+    def best(self) -> tuple[Cost, tuple[Block, ...]]:
         """Least (count, minutes, ranks by id) and the blocks moved as one."""
         task, whole = self.task, self.order
-        best = self._over_choices(task.before, task.after, None)
-        moved: tuple[Block, ...] = ()
+        best, moved = self._least(()), ()
         movable = []
         for block in task.blocks if best[0] > 1 else ():
             between = self._between(block)
             # Pulling out what stands between must cost less than moving every step by itself.
             if between is not None and between.bit_count() + 1 < block.mask.bit_count():
                 movable.append((block, between))
+        within = [(block.mask, self._within(block)) for block in task.blocks] if movable else []
+        # Of the same size, one with fewer minutes may still be found.
+        limit = best[0] if self.weights is None else best[0] + 1
         for size in range(1, len(movable) + 1):
             if size >= best[0]:
                 break
@@ -251,21 +258,29 @@ class _Search:
                 for block, between in chosen:
                     pulled |= between
                     inside |= block.mask
-                if pulled & inside or size + pulled.bit_count() >= best[0]:
+                least = size + pulled.bit_count()
+                if pulled & inside or least >= best[0]:
                     continue
-                joined = _joined(task.before, task.after, blocks)
-                if joined is None:
+                # Whatever stands wrong within a block costs as much as before, but for steps pulled.
+                least += sum(max(0, cost - (pulled & mask).bit_count()) for mask, cost in within)
+                if least >= limit:
                     continue
                 self.order = [i for i in whole if not pulled >> i & 1]
-                before, after = joined
-                cost = self._over_choices(before, after, blocks)
+                cost = self._least(tuple(block.mask for block in blocks))
                 self.order = whole
                 if cost is None:
                     continue
                 cost = self._plus(cost, pulled, inside, size)
                 if cost < best:
                     best, moved = cost, blocks
+                    limit = best[0] if self.weights is None else best[0] + 1
         return best, moved
+
+    def _within(self, block: Block) -> int:
+        """The fewest steps of a block to pull out to put its own steps in order."""
+        inside = [mask & block.mask for mask in self.task.after]
+        inside = [mask if block.mask >> i & 1 else 0 for i, mask in enumerate(inside)]
+        return smallest_cover_size(broken_masks(self.order, inside))
 
     def _between(self, block: Block) -> int | None:
         """Other steps that stand between the steps of a block; None when one is not there."""
@@ -277,7 +292,7 @@ class _Search:
             between |= 1 << i
         return between & ~block.mask
 
-    def _plus(self, cost, pulled: int, inside: int, blocks: int):
+    def _plus(self, cost: Cost, pulled: int, inside: int, blocks: int) -> Cost:
         """A cost with steps pulled out beforehand and blocks moved as one added."""
         size = cost[0] + pulled.bit_count() + blocks
         if self.weights is None:
@@ -289,20 +304,23 @@ class _Search:
             tuple(sorted((*cost[2], *(rank[i] for i in bits(pulled))))),
         )
 
-    def _broken(self, after: Sequence[int], blocks: tuple[Block, ...] | None) -> list[int]:
-        broken = broken_masks(self.order, after)
-        if blocks:
-            outside = ~0
-            for block in blocks:
-                outside &= ~block.mask
-                for i in bits(block.mask):
-                    broken[i] &= block.mask
-            for i in range(len(broken)):
-                if outside >> i & 1:
-                    broken[i] &= outside
-        return broken
+    def _least(self, blocks: tuple[int, ...]) -> Cost | None:
+        """Least cost over the ways to keep every choice; None when there is no way."""
+        task = self.task
+        options = tuple(choice.options for choice in task.choices)
+        ways = _ways(task.unit, task.before, task.after, options, blocks)
+        if ways is None:
+            return self._searched(blocks)
+        broken = [broken_masks(self.order, after) for after in ways]
+        sizes = [smallest_cover_size(masks) for masks in broken]
+        if not sizes:
+            return None
+        least = min(sizes)
+        if self.weights is None:
+            return least, 0, ()
+        return min(self._cost(b) for b, size in zip(broken, sizes, strict=True) if size == least)
 
-    def _cost(self, broken: list[int]) -> tuple[int, int, tuple[int, ...]]:
+    def _cost(self, broken: list[int]) -> Cost:
         if self.weights is None:
             return smallest_cover_size(broken), 0, ()
         cover = list(bits(lightest_cover(broken, self.weights.weights))) if any(broken) else []
@@ -312,19 +330,21 @@ class _Search:
             tuple(sorted(self.weights.rank[i] for i in cover)),
         )
 
-    def _beats(self, broken: list[int], best) -> bool:
-        """Whether the cover may be, or lead to, less than the best one; sizes are quick to find."""
-        if best is None:
-            return True
-        size = smallest_cover_size(broken)
-        return size < best[0] or (size == best[0] and self._cost(broken) < best)
+    def _searched(self, blocks: tuple[int, ...]) -> Cost | None:
+        """As :meth:`_least`, where there are too many ways to look at each.
 
-    def _over_choices(self, before, after, blocks):
-        """Least cost over the ways to keep every choice; None when there is no way."""
-        broken = self._broken(after, blocks)
-        if not self.task.choices:
-            return self._cost(broken)
+        More order never makes a cover cheaper, so the cover with some choices still open is a
+        bound.
+        """
+        joined = _joined(self.task.before, self.task.after, blocks)
+        if joined is None:
+            return None
+        before, after = joined
         place = self.place
+
+        def broken_by(after: Sequence[int]) -> list[int]:
+            return broken_masks(self.order, _apart(after, blocks))
+
         ranked = [
             sorted(c.options, key=lambda option: any(place[i] >= place[j] for i, j in option))
             for c in self.task.choices
@@ -332,19 +352,19 @@ class _Search:
         # First those the order breaks: they raise the bound soonest.
         ranked.sort(key=lambda options: all(place[i] < place[j] for i, j in options[0]))
         best = None
-        kept = with_pairs(before, after, (pair for options in ranked for pair in options[0]))
-        if kept is not None:
-            best = self._cost(self._broken(kept[1], blocks))
-        if not self._beats(broken, best):
+        kept_first = with_pairs(before, after, (pair for options in ranked for pair in options[0]))
+        if kept_first is not None:
+            best = self._cost(broken_by(kept_first[1]))
+        if not self._beats(broken_by(after), best):
             return best
 
-        def descend(depth: int, before, after) -> None:
+        def descend(depth: int, before: Sequence[int], after: Sequence[int]) -> None:
             nonlocal best
             for option in ranked[depth]:
                 more = with_pairs(before, after, option)
                 if more is None:
                     continue
-                broken = self._broken(more[1], blocks)
+                broken = broken_by(more[1])
                 if not self._beats(broken, best):
                     continue
                 if depth + 1 < len(ranked):
@@ -355,23 +375,86 @@ class _Search:
         descend(0, before, after)
         return best
 
+    def _beats(self, broken: list[int], best: Cost | None) -> bool:
+        """Whether the cover may be, or lead to, less than the best one; sizes are quick to find."""
+        if best is None:
+            return True
+        size = smallest_cover_size(broken)
+        return size < best[0] or (size == best[0] and self._cost(broken) < best)
 
-def _joined(before, after, blocks: tuple[Block, ...]):
+
+@kept(most=2048)
+def _ways(
+    unit: Unit,
+    before: tuple[int, ...],
+    after: tuple[int, ...],
+    choices: tuple[tuple[tuple[tuple[int, int], ...], ...], ...],
+    blocks: tuple[int, ...],
+) -> tuple[tuple[int, ...], ...] | None:
+    """The ways to keep every choice, each as what comes after each step; None when too many.
+
+    The same for everybody who orders these steps, so the unit keeps it. A way that asks for all
+    that another asks for, and more, is never the cheaper one and is left out. Blocks (masks) are
+    moved as one: what binds their steps to others is no longer the order's to break.
+    """
+    joined = _joined(before, after, blocks)
+    if joined is None:
+        return ()
+    ways = [(list(joined[0]), list(joined[1]))]
+    for options in choices:
+        more = [with_pairs(*way, option) for way in ways for option in options]
+        ways = [way for way in more if way is not None]
+        if len(ways) > MOST_WAYS:
+            return None
+        ways = [ways[k] for k in _leanest([after for _, after in ways])]
+    apart = [_apart(after, blocks) for _, after in ways]
+    return tuple(tuple(apart[k]) for k in _leanest(apart))
+
+
+def _leanest(afters: Sequence[Sequence[int]]) -> list[int]:
+    """Numbers of those that ask for no more than needed: no other one is part of them."""
+
+    def is_part(one: Sequence[int], other: Sequence[int]) -> bool:
+        return not any(a & ~b for a, b in zip(one, other, strict=True))
+
+    return [
+        k
+        for k, after in enumerate(afters)
+        if not any(
+            is_part(other, after) and (m < k or not is_part(after, other))
+            for m, other in enumerate(afters)
+            if m != k
+        )
+    ]
+
+
+def _apart(after: Sequence[int], blocks: tuple[int, ...]) -> list[int]:
+    """What comes after each step, within its own block, or outside all of them."""
+    outside, own = ~0, {}
+    for mask in blocks:
+        outside &= ~mask
+        own |= dict.fromkeys(bits(mask), mask)
+    return [mask & own.get(i, outside) for i, mask in enumerate(after)]
+
+
+def _joined(
+    before: Sequence[int], after: Sequence[int], blocks: tuple[int, ...]
+) -> tuple[list[int], list[int]] | None:
     """Closure with each block as one step; None when something has to come between."""
     before, after = list(before), list(after)
     for block in blocks:
         low = high = 0
-        for i in bits(block.mask):
+        for i in bits(block):
             low |= before[i]
             high |= after[i]
-        low, high = low & ~block.mask, high & ~block.mask
+        low, high = low & ~block, high & ~block
         if low & high:
             return None
         for i in bits(low):
-            after[i] |= high | block.mask
+            after[i] |= high | block
         for i in bits(high):
-            before[i] |= low | block.mask
-        for i in bits(block.mask):
+            before[i] |= low | block
+        for i in bits(block):
             before[i] |= low
             after[i] |= high
     return before, after

@@ -130,9 +130,7 @@ class Budget:
         )
 
 
-def propagate(
-    function: Callable[..., Any], inputs: Sequence[Measured], unit: str = ""
-) -> Budget:
+def propagate(function: Callable[..., Any], inputs: Sequence[Measured], unit: str = "") -> Budget:
     """Carry the uncertainty of the inputs through a function.
 
     Parameters

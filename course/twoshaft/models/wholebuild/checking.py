@@ -115,9 +115,7 @@ def built_so(job: Job, now: Standing) -> AsBuilt:
             if not any(exclude(unit, one, other) for other in wrong):
                 wrong.append(one)
     base = (
-        as_built(unit, wrong)
-        if wrong
-        else AsBuilt(unit, unit.shift_if_any, unit.gear_train_if_any)
+        as_built(unit, wrong) if wrong else AsBuilt(unit, unit.shift_if_any, unit.gear_train_if_any)
     )
     left = {
         operation

@@ -56,11 +56,16 @@ class Section(BaseModel):
         return known
 
     def __copy__(self) -> Self:
-        """A copy may be given another content: it takes along nothing that was worked out."""
-        copied = super().__copy__()
-        for name in copied.__dict__.keys() - type(self).model_fields.keys():
-            del copied.__dict__[name]
-        return copied
+        return super().__copy__()._forgetting()
+
+    def __deepcopy__(self, memo: dict[int, Any] | None = None) -> Self:
+        return super().__deepcopy__(memo)._forgetting()
+
+    def _forgetting(self) -> Self:
+        """A copy may be given another content: what was worked out belongs to the original."""
+        for name in self.__dict__.keys() - type(self).model_fields.keys():
+            del self.__dict__[name]
+        return self
 
 
 class Part(Section):

@@ -8,13 +8,13 @@ cells tell a slip from what follows from it.
 
 from __future__ import annotations
 
-import copy
 import hashlib
 import json
 import math
+import pickle
 from collections.abc import Callable, Mapping, Sequence
 from contextvars import ContextVar
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, fields, is_dataclass
 from functools import lru_cache
 from pathlib import Path
 from types import CodeType
@@ -28,6 +28,7 @@ from twoshaft.models.film import Work
 from twoshaft.models.shift import HandTest
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
+from twoshaft_grader.marking.cell_names import CellNames
 
 PLAUSIBLE_RATIO = 1000.0
 """A learner's figure this many times the reference is not carried on."""
@@ -80,6 +81,7 @@ class Cell:
     tag: str
     number: int
     code: CodeType
+    names: CellNames
 
 
 @dataclass(frozen=True)
@@ -338,7 +340,7 @@ def _compiled(path: str, digest: str, data: bytes) -> Solution:
             for tag in ("form", "reference"):
                 if tag in tags and cell["cell_type"] == "code":
                     code = compile(source, f"{Path(path).name}, cell {number}", "exec")
-                    cells.append(Cell(tag, number, code))
+                    cells.append(Cell(tag, number, code, CellNames.of(source)))
         about = nb["metadata"]["twoshaft"]
         return Solution(
             path=path,
@@ -417,47 +419,99 @@ def run_both(
     if not values:
         return clean, clean
 
-    carried, fell_back = Answered(), set()
-    names = _names(carried, issued, unit)
-    for index, cell in enumerate(solution.cells):
-        known = dict(names)
-        if _run(cell, names, _Pass(carried, values)) is None:
+    carried = Answered(dict(clean.fields), dict(clean.tasks))
+    fell_back: set[str] = set()
+    names = _names(Answered(), worked.given(), unit)
+    own_object = _changed_in_place(solution)
+    differ = set(own_object)
+    for cell, made, met in zip(solution.cells, worked.made, worked.met, strict=True):
+        has_to_run = (
+            not differ.isdisjoint(cell.names.reads)
+            or not own_object.isdisjoint(cell.names.sets)
+            or (
+                cell.names.passes_on
+                and any(_goes_on_with_own(clean.references[name], values.get(name)) for name in met)
+            )
+        )
+        if not has_to_run:
+            # Everything that it works with is as in the clean pass: so is what it makes.
+            carried.references |= {name: clean.references[name] for name in met}
+            names |= made
+            differ -= cell.names.sets
             continue
-        # The working refuses the learner's figures: this cell's clean results stand in.
-        before, after = worked.trail[index], worked.trail[index + 1]
-        fresh = {n: v for n, v in after.items() if n not in before or before[n] is not v}
-        names.clear()
-        names.update(known | fresh)
-        carried.references |= {name: clean.references[name] for name in worked.met[index]}
-        fell_back.update(worked.met[index])
+        known = dict(names)
+        if _run(cell, names, _Pass(carried, values)) is not None:
+            # The working refuses the learner's figures: this cell's clean results stand in.
+            names.clear()
+            names.update(known | made)
+            carried.references |= {name: clean.references[name] for name in met}
+            fell_back.update(met)
+        differ -= cell.names.sets
+        differ |= {name for name in cell.names.sets if not _same(names.get(name), made.get(name))}
+        differ |= own_object
     carried.fell_back = frozenset(fell_back)
     return clean, carried
 
 
+def _changed_in_place(solution: Solution) -> frozenset[str]:
+    """Names whose objects cells change after another has made them: each pass needs its own."""
+    return frozenset().union(*(cell.names.changes for cell in solution.cells))
+
+
+def _goes_on_with_own(reference: Reference, own: Any) -> bool:
+    """Whether the working goes on with something else than the reference."""
+    if own is None or not plausible(reference, own):
+        return False
+    return not _same(_like(reference.value, own), clean_value(reference.value))
+
+
+def _same(one: Any, other: Any) -> bool:
+    """Whether two values are the same for any working: one object, or equal and plain."""
+    if one is other:
+        return True
+    if type(one) is not type(other):
+        return False
+    if isinstance(one, Q):
+        return one.units == other.units and _same(one.magnitude, other.magnitude)
+    if isinstance(one, tuple | list):
+        return len(one) == len(other) and all(map(_same, one, other))
+    if isinstance(one, set | frozenset):  # of more, the order may differ
+        return len(one) <= 1 and _same([*one], [*other])
+    if is_dataclass(one):
+        return all(_same(getattr(one, f.name), getattr(other, f.name)) for f in fields(one))
+    return isinstance(one, str | int | float) and one == other
+
+
 @dataclass(frozen=True)
 class _Worked:
-    """A clean pass, with the names before the first cell and after each, and the fields that each
-    cell gave a reference."""
+    """A clean pass, with what was given (pickled), the names that each cell made and the fields
+    that it gave a reference."""
 
     answered: Answered
-    trail: tuple[dict[str, Any], ...]
+    pickled: bytes
+    made: tuple[dict[str, Any], ...]
     met: tuple[tuple[str, ...], ...]
 
+    def given(self) -> Any:
+        """What was given, for one pass: its own."""
+        return pickle.loads(self.pickled)
 
-_last: list[tuple[Solution, Unit, Any, _Worked]] = []
+
+_last: list[tuple[Solution, Unit, _Worked]] = []
 
 
 def _clean_pass(solution: Solution, issued: Mapping[str, Any], unit: Unit) -> _Worked:
     """Run the clean pass; the last is kept: readings are solved, proven and marked in turn."""
+    pickled = pickle.dumps(issued["given"])
     # Solutions and units never change once loaded: the very objects stand for what they hold.
-    for kept_solution, kept_unit, given, worked in _last:
-        if kept_solution is solution and kept_unit is unit and given == issued["given"]:
+    for kept_solution, kept_unit, worked in _last:
+        if kept_solution is solution and kept_unit is unit and worked.pickled == pickled:
             return worked
     answered = Answered()
-    names = _names(answered, issued, unit)
-    trail, met = [dict(names)], []
+    names = _names(answered, pickle.loads(pickled), unit)
+    made, met = [], []
     for cell in solution.cells:
-        attempt = _Pass(answered, {})
+        attempt, before = _Pass(answered, {}), dict(names)
         error = _run(cell, names, attempt)
         if error is not None:
             text = error.sentence if isinstance(error, CourseError) else str(error)
@@ -465,15 +519,14 @@ def _clean_pass(solution: Solution, issued: Mapping[str, Any], unit: Unit) -> _W
                 f"the reference does not run ({type(error).__name__}: {text.rstrip('.')})",
                 where=f"{solution.path}, cell {cell.number}",
             ) from error
-        trail.append(dict(names))
+        made.append({n: v for n, v in names.items() if n not in before or before[n] is not v})
         met.append(tuple(attempt.met))
-    worked = _Worked(answered, tuple(trail), tuple(met))
-    _last[:] = [(solution, unit, copy.deepcopy(issued["given"]), worked)]
+    worked = _Worked(answered, pickled, tuple(made), tuple(met))
+    _last[:] = [(solution, unit, worked)]
     return worked
 
 
-def _names(answered: Answered, issued: Mapping[str, Any], unit: Unit) -> dict[str, Any]:
-    given = copy.deepcopy(issued["given"])
+def _names(answered: Answered, given: Any, unit: Unit) -> dict[str, Any]:
     return {
         "__name__": "solution",
         "given": given,

@@ -93,7 +93,15 @@ def test_a_newer_job_sheet_or_issued_record_is_refused_in_one_sentence():
         ISSUED.of(newer(BEFORE / "issued" / NAME / "aa01.json") | {"format": 2}, "a.json")
 
 
-DAMAGED = ["", "[", "null", "7", '"text"', '{"id": 5, "module": 5, "exchange": 5, "receipts": 5}', "[5]"]
+DAMAGED = [
+    "",
+    "[",
+    "null",
+    "7",
+    '"text"',
+    '{"id": 5, "module": 5, "exchange": 5, "receipts": 5}',
+    "[5]",
+]
 
 
 @pytest.mark.parametrize("text", DAMAGED)

@@ -261,7 +261,7 @@ class _Search:
                 least = size + pulled.bit_count()
                 if pulled & inside or least >= best[0]:
                     continue
-                # Whatever stands wrong within a block costs as much as before, but for steps pulled.
+                # What stands wrong within a block costs as much as before, but for steps pulled.
                 least += sum(max(0, cost - (pulled & mask).bit_count()) for mask, cost in within)
                 if least >= limit:
                     continue

@@ -1,0 +1,255 @@
+// Shows the forms and rigs of a course notebook as soon as it is opened.
+//
+// A notebook that says {"twoshaft": {"open": true}} in its metadata has its cells tagged setup,
+// form or rig run once the kernel is ready. Only cells whose text is a released one are run, and
+// only where the server's page configuration says that an apprentice works here: a notebook from
+// elsewhere runs nothing, and nothing runs on a member of staff's machine.
+
+/** @typedef {(name: string) => Promise<any>} Need gives one of JupyterLab's packages */
+
+import { closest, make } from "../page/dom.js";
+import { failed, isQuiet, openable, tagsOf, workIn } from "./cells.js";
+
+export const NAME = "twoshaft-opener";
+const IF_MISSING = "if-missing";
+const TRIES = 3;
+const PAUSE_MS = 300;
+
+/**
+ * The extension's plugin.
+ *
+ * @param {Need} need
+ */
+export async function plugin(need) {
+  const [{ PageConfig }, { NotebookActions }] = await Promise.all([
+    need("@jupyterlab/coreutils"),
+    need("@jupyterlab/notebook"),
+  ]);
+  const files = `${PageConfig.getOption("fullLabextensionsUrl")}/${NAME}/static`;
+  return {
+    id: `${NAME}:plugin`,
+    description: "Shows the forms and rigs of a course notebook as soon as it is opened.",
+    autoStart: true,
+    /** @param {any} app */
+    activate: (app) => {
+      loadScreens(files);
+      if (PageConfig.getOption("twoshaftRole") !== "apprentice") return;
+      document.head.append(make("style", {}, LAB_STYLES));
+      followLinks(app);
+      /** @type {string[]} */
+      const known = JSON.parse(PageConfig.getOption("twoshaftReleased") || "[]");
+      const released = releasedCells(files, known);
+      app.restored.then(() => {
+        app.shell.collapseLeft?.();
+        app.shell.collapseRight?.();
+      });
+      app.docRegistry.addWidgetExtension("Notebook", {
+        /**
+         * @param {any} panel
+         * @param {any} context
+         */
+        createNew: (panel, context) => {
+          follow(panel, context, released, NotebookActions);
+        },
+      });
+    },
+  };
+}
+
+/**
+ * Loads the screens for every form and rig of this page (see loader.js).
+ *
+ * @param {string} files address of the extension's files
+ */
+function loadScreens(files) {
+  globalThis.twoshaftScreens ??= new Map();
+  const loading = import(`${files}/screens.js?v=${SCREENS_ID}`);
+  globalThis.twoshaftScreens.set(SCREENS_ID, loading);
+  loading.catch((error) => {
+    globalThis.twoshaftScreens?.delete(SCREENS_ID); // the kernel is asked for them
+    console.warn(`${NAME}: the screens could not be loaded`, error);
+  });
+}
+
+/** @param {any} app */
+function followLinks(app) {
+  // Links of ours to a notebook open it here, as a tab.
+  document.addEventListener("click", (event) => {
+    const link = closest(event, "a[data-twoshaft-open]");
+    if (!link || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    event.preventDefault();
+    app.commands.execute("docmanager:open", { path: link.dataset.twoshaftOpen });
+  });
+  // Whoever signs in next must not find the work of the one before on the screen.
+  document.addEventListener("twoshaft-signed-out", () => {
+    for (const other of [...app.shell.widgets("main")]) {
+      if (other !== app.shell.currentWidget) other.close();
+    }
+  });
+}
+
+/**
+ * Digests of the cells that may be run: the list shipped beside this file, and what the server's
+ * settings add to it.
+ *
+ * @param {string} files address of the extension's files
+ * @param {string[]} known
+ */
+async function releasedCells(files, known) {
+  const cells = new Set(known);
+  try {
+    const answer = await fetch(`${files}/released-cells.json`);
+    if (answer.ok) for (const cell of (await answer.json()).cells) cells.add(cell);
+  } catch (error) {
+    console.warn(`${NAME}: the list of released cells could not be read`, error);
+  }
+  return cells;
+}
+
+/**
+ * Waits until the kernel of a notebook has nothing to do.
+ *
+ * @param {any} session the notebook's session context
+ * @returns {Promise<void>}
+ */
+function idle(session) {
+  return new Promise((resolve, reject) => {
+    const look = () => {
+      if (session.isDisposed) done(() => reject(new Error("closed")));
+      else if (session.session?.kernel?.status === "idle") done(resolve);
+    };
+    /** @param {() => void} how */
+    const done = (how) => {
+      session.statusChanged.disconnect(look);
+      session.disposed.disconnect(look);
+      how();
+    };
+    session.statusChanged.connect(look);
+    session.disposed.connect(look);
+    look();
+  });
+}
+
+/**
+ * Runs the released cells that have not been run.
+ *
+ * @param {any} panel
+ * @param {Set<string>} released
+ * @param {any} NotebookActions
+ */
+async function run(panel, released, NotebookActions) {
+  const session = panel.sessionContext;
+  for (let tries = 0; tries < TRIES; tries += 1) {
+    await idle(session);
+    const waiting = openable(panel, released).filter(({ model }) => model.executionCount === null);
+    if (!waiting.length) return;
+    await NotebookActions.runCells(panel.content, waiting, session);
+    if (waiting.some(failed)) return;
+    // A run asked for at the very moment the kernel became ready may be dropped: look again.
+    await new Promise((resolve) => setTimeout(resolve, PAUSE_MS));
+  }
+}
+
+/** @param {any} panel */
+const isCourse = (panel) => Boolean(panel.content.model?.getMetadata("twoshaft")?.open);
+
+/**
+ * Gives a notebook the course's look.
+ *
+ * @param {any} panel
+ */
+function calm(panel) {
+  if (panel.isDisposed || !panel.content.model) return;
+  const course = isCourse(panel);
+  panel.toggleClass("twoshaft-notebook", course);
+  if (!course) return;
+  for (const cell of panel.content.widgets) {
+    cell.toggleClass("twoshaft-quiet", isQuiet(cell.model));
+    cell.toggleClass("twoshaft-if-missing", tagsOf(cell.model).includes(IF_MISSING));
+  }
+}
+
+/**
+ * Takes the mark of unsaved work away where a learner would lose nothing.
+ *
+ * @param {any} panel
+ * @param {any} context
+ */
+function keepClean(panel, context) {
+  let saved = workIn(panel);
+  /** @type {(sender: unknown, state: string) => void} */
+  const onSave = (_, state) => {
+    if (state === "completed") saved = workIn(panel);
+  };
+  const look = () => {
+    if (panel.isDisposed || !context.model.dirty || workIn(panel) !== saved) return;
+    context.model.dirty = false;
+  };
+  /** @type {(sender: unknown, change: { name: string, newValue: unknown }) => void} */
+  const onState = (_, { name, newValue }) => {
+    if (name === "dirty" && newValue) setTimeout(look, 0);
+  };
+  context.saveState.connect(onSave);
+  context.model.stateChanged.connect(onState);
+  look();
+}
+
+/**
+ * Kernels in which a document's cells have been run, so that a second view runs nothing again.
+ *
+ * @type {WeakMap<object, Set<string>>}
+ */
+const seen = new WeakMap();
+
+/**
+ * Follows a notebook as long as it is open.
+ *
+ * @param {any} panel
+ * @param {any} context
+ * @param {Promise<Set<string>>} released
+ * @param {any} NotebookActions
+ */
+async function follow(panel, context, released, NotebookActions) {
+  await context.ready;
+  if (panel.isDisposed) return;
+  calm(panel);
+  panel.content.model.cells.changed.connect(() => setTimeout(() => calm(panel), 0));
+  if (!isCourse(panel)) return;
+  keepClean(panel, context);
+  const session = panel.sessionContext;
+  /** @type {Set<string>} */
+  const kernels = seen.get(context) ?? new Set();
+  seen.set(context, kernels);
+  const kernelId = () => session.session?.kernel?.id;
+  const open = async () => {
+    await session.ready;
+    await idle(session);
+    const kernel = kernelId();
+    if (panel.isDisposed || kernels.has(kernel)) return;
+    kernels.add(kernel);
+    const cells = await released;
+    // Counts kept from an earlier kernel say nothing about this one.
+    for (const { model } of openable(panel, cells)) model.executionCount = null;
+    await run(panel, cells, NotebookActions);
+  };
+  // A form asks for it when what its task is drawn from has changed.
+  panel.node.addEventListener("twoshaft-redraw", async () => {
+    const cells = openable(panel, await released);
+    if (!panel.isDisposed) await NotebookActions.runCells(panel.content, cells, session);
+  });
+  const openQuietly = () =>
+    open().catch((error) => {
+      if (!panel.isDisposed) console.warn(`${NAME}: the forms could not be shown`, error);
+    });
+  /** @type {(sender: unknown, status: string) => void} */
+  const onStatus = (_, status) => {
+    if (status !== "restarting" && status !== "autorestarting") return;
+    kernels.delete(kernelId());
+    openQuietly();
+  };
+  session.statusChanged.connect(onStatus);
+  session.kernelChanged.connect((/** @type {unknown} */ _, /** @type {any} */ { newValue }) => {
+    if (newValue) openQuietly();
+  });
+  openQuietly();
+}

@@ -1,0 +1,57 @@
+// Practice bench: the order list with what each place brings about.
+
+/** @import { Render } from "../types.js" */
+
+import { freshId, make } from "../page/dom.js";
+import { openScreen } from "../page/screen.js";
+import { orderList } from "../parts/orderlist.js";
+
+/** @type {Render} */
+export function renderBench({ model, el }) {
+  const screen = openScreen({ model, el }, { kind: "rig", lost: () => list.setDisabled(true) });
+  const finding = make("p", { class: "ts-finding", role: "status" });
+  const cost = make("p", { class: "ts-cost" });
+  const start = model.get("start");
+  /** @type {string | null} */
+  let awaited = null; // the order whose judgement is on its way
+  /** @param {string[]} order */
+  const send = (order) => {
+    awaited = freshId("order");
+    screen.send({ type: "order", order, turn: awaited });
+  };
+  const list = orderList({
+    label: "Order of work, practice",
+    steps: model.get("steps"),
+    order: model.get("judged").order,
+    onChange: send,
+  });
+  const reset = make(
+    "button",
+    {
+      type: "button",
+      class: "ts-button",
+      onclick: () => list.change([...start], "The first order stands again"),
+    },
+    "Start again",
+  );
+  list.tools.append(reset);
+  screen.show(
+    make("p", { class: "ts-who" }, "Practice. Nothing here is marked or saved."),
+    screen.alert,
+    finding,
+    cost,
+    list.element,
+  );
+  function show() {
+    const judged = model.get("judged");
+    if (awaited !== null && judged.turn !== awaited) return;
+    awaited = null;
+    finding.textContent = judged.finding;
+    cost.textContent = judged.cost;
+    list.setOrder(judged.order);
+    list.setNotes(judged.notes);
+  }
+  screen.follow("change:judged", show);
+  show();
+  return screen.close;
+}

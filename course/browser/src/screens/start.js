@@ -1,0 +1,403 @@
+// The start page: sign in, then the learner's assignments and the lessons.
+
+/** @import { Render } from "../types.js" */
+
+import { findAll, freshId, make, there } from "../page/dom.js";
+import { openScreen } from "../page/screen.js";
+
+/**
+ * An assignment, and a module with its lesson, as twoshaft.jobsheet.overview gives them.
+ *
+ * @typedef {{
+ *   name: string, title: string, state: string, detail: string, due: string, overdue: boolean,
+ *   receipt: string, feedback: string[], notebooks: string[], can_get: boolean,
+ *   can_hand_in: boolean,
+ * }} Entry
+ * @typedef {{
+ *   module: string, title: string, lesson: string, count: string, next: string, entries: string[],
+ *   marks: Record<string, string>,
+ *   outcomes: [state: string, statement: string, missing: string, seen: string][],
+ * }} ModuleLine
+ */
+
+/** @type {Record<string, string>} */
+const SHAPES = { "to get": "○", open: "◐", "handed in": "●", "changed since": "◑", feedback: "✓" };
+/** @type {Record<string, string>} */
+const WORDS = {
+  "to get": "To get",
+  open: "Open",
+  "handed in": "Handed in",
+  "changed since": "Changed after handing in",
+  feedback: "Marked",
+};
+
+/**
+ * An address of this JupyterLab.
+ *
+ * @param {string} kind
+ * @param {string} path
+ */
+function address(kind, path) {
+  const config = document.getElementById("jupyter-config-data");
+  let base = "/";
+  try {
+    base = JSON.parse(config?.textContent ?? "").baseUrl || "/";
+  } catch {
+    /* another front end */
+  }
+  return `${base}${kind}/${path.split("/").map(encodeURIComponent).join("/")}`;
+}
+
+/**
+ * @param {string} path
+ * @param {string} text
+ * @param {string} key
+ */
+const notebookLink = (path, text, key) =>
+  make(
+    "a",
+    {
+      href: address("lab/tree", path),
+      target: "_blank",
+      "data-twoshaft-open": path,
+      "data-key": key,
+      class: "ts-link",
+    },
+    text,
+  );
+
+/** @type {Render} */
+export function renderStart({ model, el }) {
+  let chosen = "";
+  const screen = openScreen({ model, el }, { kind: "start", lost: () => {} });
+  const body = make("div", {});
+  const said = make("p", { class: "ts-said", role: "status" });
+  screen.show(screen.alert, said, body);
+  /**
+   * @param {string} type
+   * @param {Record<string, unknown>} [more]
+   */
+  const ask = (type, more = {}) => {
+    if (body.getAttribute("aria-busy") === "true") return;
+    if (!more.quietly) {
+      body.setAttribute("aria-busy", "true");
+      said.textContent = "One moment.";
+      screen.alert.textContent = "";
+    }
+    model.send({ type, ...more });
+  };
+  /**
+   * @param {string} text
+   * @param {string} key
+   * @param {() => void} click
+   * @param {boolean} [first]
+   */
+  const button = (text, key, click, first) =>
+    make(
+      "button",
+      {
+        type: "button",
+        class: first ? "ts-button ts-first" : "ts-button",
+        "data-key": key,
+        onclick: click,
+      },
+      text,
+    );
+
+  function signInForm() {
+    const who = freshId("who"),
+      word = freshId("word");
+    const list = make(
+      "select",
+      { id: who, class: "ts-box", "data-key": "who", required: true },
+      make("option", { value: "" }, "Choose your name"),
+      ...model
+        .get("people")
+        .map((/** @type {[string, string]} */ [id, name]) =>
+          make("option", { value: id, selected: id === chosen }, name),
+        ),
+    );
+    list.addEventListener("change", () => {
+      chosen = list.value;
+    });
+    const box = make("input", {
+      id: word,
+      type: "text",
+      class: "ts-box",
+      autocomplete: "off",
+      autocapitalize: "off",
+      spellcheck: "false",
+      maxlength: "80",
+      "data-key": "word",
+    });
+    return make(
+      "form",
+      {
+        class: "ts-sign-in",
+        onsubmit: (event) => {
+          event.preventDefault();
+          ask("sign-in", { name: list.value, word: box.value });
+        },
+      },
+      make("h2", {}, "Who is working?"),
+      make("div", { class: "ts-pair" }, make("label", { for: who }, "Your name"), list),
+      make(
+        "div",
+        { class: "ts-pair" },
+        make("label", { for: word }, "Sign-in word from your slip"),
+        box,
+      ),
+      make(
+        "button",
+        { type: "submit", class: "ts-button ts-first", "data-key": "sign-in" },
+        "Sign in",
+      ),
+      make(
+        "p",
+        { class: "ts-hint" },
+        "The word keeps your answers in your own folder on a shared laptop. It is not a password.",
+      ),
+    );
+  }
+
+  /**
+   * @param {Entry} entry
+   * @param {string | undefined} mark
+   */
+  function assignment(entry, mark) {
+    /** @param {string} what */
+    const key = (what) => `${what}:${entry.name}`;
+    const doing = make("div", { class: "ts-doing" });
+    for (const path of entry.feedback.slice(0, 1)) {
+      doing.append(
+        make(
+          "a",
+          {
+            href: address("files", path),
+            target: "_blank",
+            class: "ts-link",
+            "data-key": key("feedback"),
+          },
+          "Read feedback",
+        ),
+      );
+    }
+    for (const path of entry.notebooks) {
+      const text = entry.notebooks.length === 1 ? "Open" : `Open ${path.split("/").pop()}`;
+      doing.append(notebookLink(path, text, key(`open ${path}`)));
+    }
+    if (entry.can_get) {
+      doing.append(
+        button(
+          entry.notebooks.length ? "Get again" : "Get",
+          key("get"),
+          () => ask("get", { name: entry.name }),
+          !entry.notebooks.length,
+        ),
+      );
+    }
+    if (entry.can_hand_in) {
+      doing.append(
+        button(entry.receipt ? "Hand in again" : "Hand in", key("hand in"), () =>
+          ask("hand-in", { name: entry.name }),
+        ),
+      );
+    }
+    for (const node of doing.children)
+      node.setAttribute("aria-label", `${node.textContent}: ${entry.title}`);
+    return make(
+      "tr",
+      {},
+      make("th", { scope: "row" }, entry.title),
+      make(
+        "td",
+        {},
+        entry.due || "no date",
+        entry.overdue ? make("span", { class: "ts-small-line" }, "date passed") : null,
+      ),
+      make(
+        "td",
+        {},
+        make("span", { class: "ts-shape", "aria-hidden": "true" }, SHAPES[entry.state] || ""),
+        make("b", {}, WORDS[entry.state] || entry.state),
+        make("span", { class: "ts-small-line" }, entry.detail),
+        mark ? make("span", { class: "ts-small-line" }, `Mark: ${mark}`) : null,
+      ),
+      make("td", {}, doing),
+    );
+  }
+
+  // Which outcomes are listed stays as it was when the page is drawn anew.
+  const unfolded = new Set();
+  /** @type {Record<string, string>} */
+  const STATES = { met: "✓", "enough here": "◐", "not yet": "○" };
+
+  /**
+   * @param {ModuleLine} line
+   * @param {Entry[]} entries
+   */
+  function moduleRows(line, entries) {
+    const mine = line.entries
+      .map((name) => entries.find((entry) => entry.name === name))
+      .filter((entry) => entry !== undefined);
+    const lesson = line.lesson
+      ? notebookLink(line.lesson, `Lesson ${line.title}`, `lesson:${line.lesson}`)
+      : make("span", { class: "ts-small-line" }, "no lesson here");
+    const outcomes = make(
+      "details",
+      { open: unfolded.has(line.module) },
+      make(
+        "summary",
+        { "data-key": `outcomes:${line.module}` },
+        `Outcomes: ${line.count || "none"}`,
+      ),
+      make(
+        "ul",
+        {},
+        ...line.outcomes.map(([state, statement, missing, seen]) =>
+          make(
+            "li",
+            {},
+            make("span", { class: "ts-shape", "aria-hidden": "true" }, STATES[state] || ""),
+            make("b", {}, `${state}${missing && state === "enough here" ? `, ${missing}` : ""}: `),
+            statement,
+            missing && state === "not yet" ? `. Still missing: ${missing}` : "",
+            seen ? ` (${seen})` : "",
+          ),
+        ),
+      ),
+    );
+    outcomes.addEventListener("toggle", () => {
+      if (outcomes.open) unfolded.add(line.module);
+      else unfolded.delete(line.module);
+    });
+    const rows = mine.map((entry) => assignment(entry, line.marks[entry.name]));
+    return make(
+      "tbody",
+      {},
+      make(
+        "tr",
+        { class: "ts-module" },
+        make(
+          "th",
+          { scope: "rowgroup", colspan: 4 },
+          line.title,
+          make("span", { class: "ts-assigned" }, mine.length ? "assigned" : "not assigned"),
+        ),
+      ),
+      ...rows,
+      make(
+        "tr",
+        {},
+        make(
+          "td",
+          { colspan: 4 },
+          lesson,
+          make("p", { class: "ts-next" }, make("b", {}, "Next: "), line.next),
+          outcomes,
+        ),
+      ),
+    );
+  }
+
+  function work() {
+    const me = model.get("me"),
+      entries = model.get("entries");
+    const table = make(
+      "table",
+      { class: "ts-table" },
+      make(
+        "thead",
+        {},
+        make(
+          "tr",
+          {},
+          ...["Assignment", "Due", "State", "What you can do"].map((text) =>
+            make("th", { scope: "col" }, text),
+          ),
+        ),
+      ),
+      ...model.get("modules").map((/** @type {ModuleLine} */ line) => moduleRows(line, entries)),
+    );
+    return make(
+      "section",
+      {},
+      make(
+        "div",
+        { class: "ts-me" },
+        make("h2", {}, `Working as ${me.name} (${me.id})`),
+        button("Not you? Sign out", "sign-out", () => {
+          ask("sign-out");
+          document.dispatchEvent(new CustomEvent("twoshaft-signed-out"));
+        }),
+      ),
+      entries.length ? null : make("p", {}, "Nothing is assigned yet."),
+      table,
+      button("Look again", "look", () => ask("look")),
+    );
+  }
+
+  function lessons() {
+    const signedIn = Boolean(model.get("me").id); // then those of the modules stand in the table
+    const tabled = model.get("modules").map((/** @type {ModuleLine} */ line) => line.lesson);
+    /** @type {[string, string][]} */
+    const known = model.get("lessons");
+    const list = known.filter(([path]) => !signedIn || !tabled.includes(path));
+    if (!list.length) return null;
+    return make(
+      "section",
+      {},
+      make("h2", {}, signedIn ? "To look things up" : "Lessons"),
+      make(
+        "ul",
+        { class: "ts-lessons" },
+        ...list.map(([path, title]) => make("li", {}, notebookLink(path, title, `lesson:${path}`))),
+      ),
+    );
+  }
+
+  let waiting = 0;
+  const keyed = () => findAll(body, "[data-key]");
+  /** @returns {HTMLInputElement | null} */
+  const wordBox = () => body.querySelector("input[data-key=word]");
+  function draw() {
+    const held = keyed().find((node) => node === document.activeElement);
+    const key = held?.dataset.key;
+    body.removeAttribute("aria-busy");
+    const signedIn = Boolean(model.get("me").id);
+    said.textContent = model.get("said");
+    screen.alert.textContent = model.get("trouble");
+    const typed = wordBox()?.value;
+    body.replaceChildren(...there([signedIn ? work() : signInForm(), lessons()]));
+    const box = wordBox();
+    if (box && typed) box.value = typed;
+    if (!key) return;
+    const again = keyed().find((node) => node.dataset.key === key);
+    const name = key.split(":")[1];
+    const near = keyed().find((node) => name && node.dataset.key?.endsWith(`:${name}`));
+    (again ?? near ?? findAll(body, "a, button, select")[0])?.focus();
+  }
+  // Several traits change at once: draw when all have arrived.
+  const later = () => {
+    clearTimeout(waiting);
+    waiting = setTimeout(draw, 0);
+  };
+  model.on("change", later);
+  draw();
+  // Coming back from an exercise, the list shows what was answered there.
+  const back = () => {
+    if (!document.hidden && model.get("me").id) ask("look", { quietly: true });
+  };
+  const eye = new IntersectionObserver(([entry]) => {
+    if (entry.isIntersecting) back();
+  });
+  eye.observe(el);
+  document.addEventListener("visibilitychange", back);
+  return () => {
+    clearTimeout(waiting);
+    model.off("change", later);
+    eye.disconnect();
+    document.removeEventListener("visibilitychange", back);
+    screen.close();
+  };
+}

@@ -61,7 +61,10 @@ class Done:
 
 def parts(*, quick: bool, browser: bool) -> list[Part]:
     """The parts to run. A new one, such as another checker, is one more line here."""
-    checks = [Part("style", ("ruff", "check", "."))]
+    checks = [
+        Part("style", ("ruff", "check", ".")),
+        Part("browser code", ("course.browser.make", "check")),
+    ]
     if quick:
         picked = ("-m", "not slow and not browser and not bench", "tests/unit", "tests/properties")
         return [*checks, Part("units and properties", (*PYTEST, *TWO_CORES, *picked), CORES)]

@@ -39,7 +39,9 @@ async function script(entry, options) {
 
 const [folder] = process.argv.slice(2);
 const properties = readFileSync(0, "utf8");
-const kinds = readdirSync(join(SRC, "kinds")).filter((name) => name.endsWith(".js")).sort();
+const kinds = readdirSync(join(SRC, "kinds"))
+  .filter((name) => name.endsWith(".js"))
+  .sort();
 const contents = [
   ...kinds.map((name) => `import "./kinds/${name}";`),
   'export { screens } from "./screens.js";',

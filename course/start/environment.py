@@ -18,7 +18,7 @@ PYTHON = BIN / ("python.exe" if os.name == "nt" else "python")
 def _stamp(extras: str) -> str:
     """Digest of what decides the environment: when it is the same, nothing is done."""
     digest = hashlib.sha256(f"{ROOT}|{extras}|{sys.version}".encode())
-    opener = sorted(p for p in (ROOT / "course/labextension").rglob("*") if p.is_file())
+    opener = sorted(p for p in (ROOT / "course/twoshaft/labextension").rglob("*") if p.is_file())
     for path in (ROOT / "pyproject.toml", ROOT / ".ci/constraints.txt", *opener):
         digest.update(path.read_bytes())
     return digest.hexdigest()

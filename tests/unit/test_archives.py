@@ -35,6 +35,7 @@ def test_the_wheel_holds_both_packages_and_the_opener(archives):
     wheel, _ = archives
     for wanted in (
         "twoshaft/__init__.py",
+        "twoshaft/labextension/static/screens.js",
         "twoshaft/units/files/tarnbeck-b5.yaml",
         "twoshaft_grader/__init__.py",
     ):

@@ -1,18 +1,21 @@
-"""Colours can be told from their ground; the scripts and styles are whole.
+"""Colours can be told from their ground; colours have one home; every screen is in the bundle.
 
 Contrast as in WCAG 2.2, success criteria 1.4.3 (text 4.5:1) and 1.4.11 (marks 3:1).
 """
 
 import re
+from pathlib import Path
 
 import pytest
 
-from twoshaft.jobsheet.form import FormWidget
+import twoshaft.jobsheet.form
+import twoshaft.jobsheet.startpage
+import twoshaft.rigs  # noqa: F401
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.plots import style
-from twoshaft.rigs import BuildSimulator, OrderBench, RulePicture
 
 DARK = "#111111"  # ground of JupyterLab's dark theme
-SCREENS = [FormWidget, OrderBench, BuildSimulator, RulePicture]
+SOURCE = Path(__file__).resolve().parents[2] / "course/browser/src"
 
 
 def luminance(colour):
@@ -53,22 +56,33 @@ def test_marks_can_be_seen(name):
     assert contrast(style.OKABE_ITO[name], DARK) >= 3
 
 
-@pytest.mark.parametrize("screen", SCREENS, ids=lambda screen: screen.__name__)
-def test_every_style_variable_is_defined(screen):
-    used = set(re.findall(r"var\((--ts-[a-z-]+)", screen._css))
-    defined = set(re.findall(r"(--ts-[a-z-]+):", screen._css))
+def test_every_style_variable_is_defined():
+    sheets = "".join(path.read_text() for path in SOURCE.glob("styles/*.css"))
+    used = set(re.findall(r"var\((--ts-[a-z-]+)", sheets))
+    defined = set(re.findall(r"(--ts-[a-z-]+):", style.css_variables()))
     assert used <= defined
 
 
-@pytest.mark.parametrize("screen", SCREENS, ids=lambda screen: screen.__name__)
-def test_colours_stand_in_the_style_module_only(screen):
-    own = screen._css.replace(style.css_variables(), "")
-    assert re.findall(r"#[0-9a-fA-F]{3,8}\b|\brgba?\(", own) == []
-    assert re.findall(r"#[0-9a-fA-F]{6}\b|\brgba?\(", screen._esm) == []
+def test_colours_stand_in_the_style_module_only():
+    paths = [*SOURCE.rglob("*.css"), *SOURCE.rglob("*.js")]
+    assert len(paths) > 40
+    for path in paths:
+        text = re.sub(r"(?m)^\s*(//|\*|/\*).*$|`#\$\{", "", path.read_text())
+        assert re.findall(r"#[0-9a-fA-F]{3,8}\b|\brgba?\(\d", text) == [], path
 
 
-@pytest.mark.parametrize("screen", SCREENS, ids=lambda screen: screen.__name__)
-def test_no_name_is_declared_twice_in_a_screens_script(screen):
-    # The files of a script are put end to end; the browser refuses a name declared twice.
-    names = re.findall(r"^(?:const|let|function|class) ([A-Za-z_$][\w$]*)", screen._esm, re.M)
-    assert sorted(names) == sorted(set(names))
+def _screens(base):
+    for one in base.__subclasses__():
+        yield one
+        yield from _screens(one)
+
+
+def test_every_screen_is_in_the_bundle():
+    known = set(re.findall(r"^  (\w+): render", (SOURCE / "screens.js").read_text(), re.M))
+    named = {one.screen for one in _screens(Screen) if "screen" in vars(one)}
+    assert named == known and len(known) > 20
+
+
+def test_a_form_brings_only_a_few_lines_of_script_along():
+    assert len(Screen._esm) < 2000
+    assert not hasattr(Screen, "_css")

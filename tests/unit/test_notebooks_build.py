@@ -57,7 +57,7 @@ def test_two_builds_are_byte_for_byte_the_same(project, built):
     assert built.findings == ()
     assert set(map(str, built.files)) == {
         "course/lessons/00-start.ipynb",
-        "course/labextension/static/released-cells.json",
+        "course/twoshaft/labextension/static/released-cells.json",
         "exercises/90-tiny.ipynb",
         "solutions/90-tiny.ipynb",
     }

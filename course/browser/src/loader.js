@@ -60,6 +60,6 @@ export default {
   /** @param {View} view */
   async render(view) {
     const { screens } = await screensOfPage(view.model);
-    return screens[view.model.get("screen")](view);
+    return screens[view.model.get("_screen")](view);
   },
 };

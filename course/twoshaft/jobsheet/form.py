@@ -19,7 +19,7 @@ from twoshaft.jobsheet.fields import Field, Order
 from twoshaft.jobsheet.film_entries import face_picture
 from twoshaft.jobsheet.measures import MEASURES, named
 from twoshaft.jobsheet.numbers import say_quantity
-from twoshaft.jobsheet.screen import HERE, Screen, fault_sentence, script, styles
+from twoshaft.jobsheet.screen import Screen, fault_sentence
 from twoshaft.stored.job_sheet import Answer
 
 if TYPE_CHECKING:
@@ -189,17 +189,7 @@ class FormWidget(Screen):
         Its fields, in the order shown.
     """
 
-    _esm = script(
-        "renderForm",
-        (HERE, "orderlist.js"),
-        (HERE, "pathlist.js"),
-        (HERE, "filmpad.js"),
-        (HERE, "bench_readings.js"),
-        (HERE, "form.js"),
-    )
-    _css = styles(
-        (HERE, "orderlist.css"), (HERE, "pathlist.css"), (HERE, "filmpad.css"), (HERE, "form.css")
-    )
+    screen = "form"
 
     task_id = traitlets.Unicode().tag(sync=True)
     header = traitlets.Unicode().tag(sync=True)

@@ -1,4 +1,4 @@
-"""A screen in a notebook: its scripts and styles, its faults, and its plain copy for paper.
+"""A screen in a notebook: what draws it, its faults, and its plain copy for paper.
 
 Forms and rigs are screens. A screen's browser side sends messages; what goes wrong while one is
 answered is told on the screen itself, because a notebook shows nothing of it.
@@ -7,45 +7,16 @@ answered is told on the screen itself, because a notebook shows nothing of it.
 from __future__ import annotations
 
 from importlib.resources import files
-from typing import Any
+from typing import Any, ClassVar
 
 import anywidget
+import traitlets
 from IPython.display import HTML, display
 
 from twoshaft.errors import CourseError
-from twoshaft.plots.style import css_variables
 
-Source = tuple[str, str]
-HERE = "twoshaft.jobsheet"
-
-
-def script(render: str, *sources: Source) -> str:
-    """One browser module out of several plain script files; no build step.
-
-    Parameters
-    ----------
-    render : str
-        Name of the function that draws the screen.
-    *sources : (package, file name) pairs
-        The files, in an order in which each needs only earlier ones.
-
-    Returns
-    -------
-    str
-        Text of an ES module whose default export draws the screen.
-    """
-    texts = [_text(source) for source in ((HERE, "screen.js"), *sources)]
-    return "\n".join([*texts, f"export default {{ render: {render} }};\n"])
-
-
-def styles(*sources: Source) -> str:
-    """The style module's properties followed by what all screens share and the given sheets."""
-    return "\n".join([css_variables(), *map(_text, ((HERE, "screen.css"), *sources))])
-
-
-def _text(source: Source) -> str:
-    package, name = source
-    return files(package).joinpath(name).read_text("utf-8")
+# What JupyterLab is served of the browser side; its source is course/browser.
+BROWSER = files("twoshaft") / "labextension" / "static"
 
 
 def fault_sentence(error: Exception) -> str:
@@ -58,14 +29,23 @@ def fault_sentence(error: Exception) -> str:
 class Screen(anywidget.AnyWidget):
     """Base of forms and rigs.
 
-    A subclass gives ``_esm``, ``_css``, :meth:`hear` and :meth:`plain_copy`. The plain copy is
-    brought up to date when the browser says that hands are off, not at every move.
+    A subclass gives ``screen`` (the name that ``course/browser/src/screens.js`` draws it by),
+    :meth:`hear` and :meth:`plain_copy`. The plain copy is brought up to date when the browser says
+    that hands are off, not at every move.
+
+    The page loads the screens and their styles once; a form or rig sends its data only, and a few
+    lines that find them. Where nothing has loaded them (no extension of ours, or another version),
+    these lines ask for them here.
     """
+
+    screen: ClassVar[str]
+    _esm = (BROWSER / "loader.js").read_text("utf-8")
+    _screen = traitlets.Unicode().tag(sync=True)
 
     def __init__(self, **traits: Any) -> None:
         self._copy = None
         self._troubled = False
-        super().__init__(**traits)
+        super().__init__(_screen=self.screen, **traits)
         self.on_msg(self._heard)
 
     def hear(self, message: dict[str, Any]) -> None:
@@ -81,6 +61,8 @@ class Screen(anywidget.AnyWidget):
         try:
             if message.get("type") == "rest":
                 self.renew_copy()
+            elif message.get("type") == "screens":
+                self.send({"type": "screens"}, [(BROWSER / "screens.js").read_bytes()])
             else:
                 self.hear(message)
         except Exception as error:

@@ -11,7 +11,7 @@ import traitlets
 
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet.overview import contents
-from twoshaft.jobsheet.screen import HERE, Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.jobsheet.signin import SignIn, local_time
 
 # Who is signed in stays known while the kernel lives: closing the page signs nobody out.
@@ -39,8 +39,7 @@ class StartPage(Screen):
         Its state.
     """
 
-    _esm = script("renderStart", (HERE, "startpage.js"))
-    _css = styles((HERE, "startpage.css"))
+    screen = "start"
 
     people: traitlets.List[Any] = traitlets.List().tag(sync=True)
     me = traitlets.Dict().tag(sync=True)

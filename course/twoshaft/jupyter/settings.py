@@ -25,6 +25,7 @@ _HIDDEN = (
     "jupyterlab-jupytext",
     # Never used here, and the forms would wait for what these ask of the server on opening.
     "@jupyterlab/apputils-extension:announcements",
+    "@jupyterlab/fileeditor-extension:language-server",
     "@jupyterlab/lsp-extension",
     "@jupyterlab/notebook-extension:export",
     "@jupyterlab/notebook-extension:language-server",
@@ -112,7 +113,7 @@ def write_settings(
         {"ServerApp": {"jpserver_extensions": servers}},
     )
     data = folder / "data"
-    _link_extension(data / "labextensions" / EXTENSION)
+    _copy_extension(data / "labextensions" / EXTENSION)
     places = {
         "JUPYTER_CONFIG_DIR": config,
         "JUPYTER_DATA_DIR": data,
@@ -166,11 +167,9 @@ def _overrides(role: Role) -> dict[str, Any]:
     }
 
 
-def _link_extension(target: Path) -> None:
-    """Put the source tree's extension first where there is a source tree: it cannot be stale."""
-    source = Path(__file__).resolve().parents[2] / "labextension"
-    if not (source / "package.json").is_file():
-        return
+def _copy_extension(target: Path) -> None:
+    """Put the library's own extension first: the one that was installed beside it may be older."""
+    source = Path(__file__).resolve().parents[1] / "labextension"
     target.parent.mkdir(parents=True, exist_ok=True)
     shutil.rmtree(target, ignore_errors=True)
     shutil.copytree(source, target)

@@ -10,13 +10,11 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import UnitFileError
-from twoshaft.jobsheet.screen import HERE, Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.order import OrderTask, consequences, replay
 from twoshaft.plots.order import stage_names
 from twoshaft.rigs.words import cost, remarks, verdict
 from twoshaft.units.unit import Unit
-
-RIGS = "twoshaft.rigs"
 
 
 class OrderBench(Screen):
@@ -30,8 +28,7 @@ class OrderBench(Screen):
         Step ids in the order shown at first.
     """
 
-    _esm = script("renderBench", (HERE, "orderlist.js"), (RIGS, "bench.js"))
-    _css = styles((HERE, "orderlist.css"), (RIGS, "rigs.css"))
+    screen = "bench"
 
     steps: traitlets.List[Any] = traitlets.List().tag(sync=True)
     start: traitlets.List[Any] = traitlets.List().tag(sync=True)

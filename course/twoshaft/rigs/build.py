@@ -9,15 +9,13 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import UnitFileError
-from twoshaft.jobsheet.screen import Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.order import OrderTask, Reason, model_order
 from twoshaft.models.order.snapshot import Running, Snapshot, snapshot
 from twoshaft.plots.drawing import html_list
 from twoshaft.plots.order import stage_figure
 from twoshaft.rigs.words import STATE_OF, WORDS, minutes, named, part_names, why
 from twoshaft.units.unit import Unit
-
-RIGS = "twoshaft.rigs"
 
 
 class BuildSimulator(Screen):
@@ -31,8 +29,7 @@ class BuildSimulator(Screen):
         Step ids in the order to be tried.
     """
 
-    _esm = script("renderSimulator", (RIGS, "build.js"))
-    _css = styles((RIGS, "rigs.css"))
+    screen = "build"
 
     view = traitlets.Dict().tag(sync=True)
 

@@ -8,7 +8,7 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import CourseError
-from twoshaft.jobsheet.screen import Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.bearing import OFF_RIB, Pair, Pull, cord_pull, try_shim, turned
 from twoshaft.models.bench_tools import SPRING_SCALES_N, scale_for
 from twoshaft.models.shim import Stack
@@ -17,7 +17,6 @@ from twoshaft.rigs.shims import amount
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 
-RIGS = "twoshaft.rigs"
 KINDS = {"seal": "the seals", "mesh": "the meshing gears", "other-shaft": "the other shaft"}
 HIGHEST_MM = 0.16
 
@@ -40,8 +39,7 @@ class CordBench(Screen):
         True in marked work: nothing can be changed but the turns, and only the pointer is shown.
     """
 
-    _esm = script("renderCord", (RIGS, "gauges.js"), (RIGS, "cord.js"))
-    _css = styles((RIGS, "rigs.css"), (RIGS, "gauges.css"))
+    screen = "cord"
 
     about = traitlets.Dict().tag(sync=True)
     shown = traitlets.Dict().tag(sync=True)

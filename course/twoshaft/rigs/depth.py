@@ -7,7 +7,7 @@ from typing import Any
 from twoshaft.models.bench_tools import vernier_seems_moved
 from twoshaft.models.gauges import Vernier
 from twoshaft.models.validity import in_range
-from twoshaft.rigs.instrument import Instrument, instrument_script, one_of, within
+from twoshaft.rigs.instrument import Instrument, one_of, within
 from twoshaft.units.quantities import Q
 
 PLACES = [["plate", "on the surface plate"], ["hole", "over the depth to be measured"]]
@@ -30,7 +30,7 @@ class DepthGauge(Instrument):
         True in marked work: nothing is said of parallax.
     """
 
-    _esm = instrument_script("renderDepthGauge", "depth.js")
+    screen = "depth"
     name = "Depth gauge, vernier of 20 lines in 19 mm"
 
     def __init__(

@@ -11,13 +11,12 @@ import numpy as np
 import traitlets
 
 from twoshaft.errors import CourseError
-from twoshaft.jobsheet.screen import Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.models import joint
 from twoshaft.rigs.face_drawing import clamp_bars, face_drawing
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 
-RIGS = "twoshaft.rigs"
 FILMS_UM = (0, 20, 40, 80)
 _MOST_PULLS = 400
 _SEED = 3
@@ -48,8 +47,7 @@ class FaceTightening(Screen):
         True where the work is marked: the clamps are shown, what follows from them is not.
     """
 
-    _esm = script("renderFace", (RIGS, "face.js"))
-    _css = styles((RIGS, "rigs.css"), (RIGS, "face.css"))
+    screen = "face"
 
     plan = traitlets.Dict().tag(sync=True)
     view = traitlets.Dict().tag(sync=True)

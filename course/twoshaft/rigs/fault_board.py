@@ -8,7 +8,7 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import CourseError
-from twoshaft.jobsheet.screen import Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.faults import (
     PASSES,
     Diagnosis,
@@ -21,7 +21,6 @@ from twoshaft.models.faults import (
 from twoshaft.models.faults.table import Misbuilds
 from twoshaft.units.unit import Unit
 
-RIGS = "twoshaft.rigs"
 NOT_NOTED = "something"
 """A check that did not pass, of which nobody wrote down what it showed."""
 SHOWN = 6
@@ -39,8 +38,7 @@ class FaultBoard(Screen):
         Keys of outcomes by check, at first.
     """
 
-    _esm = script("renderFaultBoard", (RIGS, "board_table.js"), (RIGS, "fault_board.js"))
-    _css = styles((RIGS, "rigs.css"), (RIGS, "faults.css"))
+    screen = "fault_board"
 
     plan = traitlets.Dict().tag(sync=True)
     view = traitlets.Dict().tag(sync=True)

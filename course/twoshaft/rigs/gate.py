@@ -9,7 +9,7 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import UnitFileError
-from twoshaft.jobsheet.screen import Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.shift import mechanism, prove_by_hand, with_misbuilds
 from twoshaft.models.shift.handwork import (
     blocked_by,
@@ -28,7 +28,6 @@ from twoshaft.plots.gate import figure_title, mechanism_figure, transforms
 from twoshaft.units.sections.shift import Shift
 from twoshaft.units.unit import Unit
 
-RIGS = "twoshaft.rigs"
 SOUND = "sound"
 LOG_LINES = 40
 STEPS_A_KEY = 2
@@ -45,8 +44,7 @@ class GateRig(Screen):
         Ids of misbuilds that can be chosen, beside the sound mechanism.
     """
 
-    _esm = script("renderGate", (RIGS, "gate.js"))
-    _css = styles((RIGS, "rigs.css"), (RIGS, "gate.css"))
+    screen = "gate"
 
     figure = traitlets.Unicode().tag(sync=True)
     moves: traitlets.List[Any] = traitlets.List().tag(sync=True)

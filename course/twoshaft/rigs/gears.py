@@ -11,7 +11,7 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import OutOfRangeError, UnitFileError
-from twoshaft.jobsheet.screen import Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.geartrain import (
     freedom,
     gear_turns,
@@ -23,7 +23,6 @@ from twoshaft.plots.gear_section import body_name, short, train_figure
 from twoshaft.units.sections.geartrain import GearTrain
 from twoshaft.units.unit import Unit
 
-RIGS = "twoshaft.rigs"
 DRAG_SHARE = Fraction(3, 5)
 """Part that the left wheel takes when both are free: its side drags less on this rig."""
 MOST_TURNS = 400
@@ -46,8 +45,7 @@ class GearRig(Screen):
         Output held at first; empty for none.
     """
 
-    _esm = script("renderGears", (RIGS, "gears.js"))
-    _css = styles((RIGS, "rigs.css"), (RIGS, "gears.css"))
+    screen = "gears"
 
     figure = traitlets.Unicode().tag(sync=True)
     plan = traitlets.Dict().tag(sync=True)

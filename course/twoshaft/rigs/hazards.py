@@ -9,14 +9,13 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import CourseError
-from twoshaft.jobsheet.screen import Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.plots.drawing import html_list
 from twoshaft.readings.course_and_safety.scene import hazards_seen, scene_of
 from twoshaft.readings.keyed import Stream
 from twoshaft.rigs.hazard_drawing import workshop_drawing
 from twoshaft.safety import Safety, load_safety
 
-RIGS = "twoshaft.rigs"
 VERDICTS = ("stop", "well")
 
 
@@ -33,8 +32,7 @@ class HazardPicture(Screen):
         True where the work is marked: what is seen is said, nothing is judged or explained.
     """
 
-    _esm = script("renderHazards", (RIGS, "hazards.js"))
-    _css = styles((RIGS, "rigs.css"), (RIGS, "hazards.css"))
+    screen = "hazards"
 
     plan = traitlets.Dict().tag(sync=True)
     view = traitlets.Dict().tag(sync=True)

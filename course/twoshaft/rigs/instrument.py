@@ -8,17 +8,7 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import CourseError
-from twoshaft.jobsheet.screen import Screen, script, styles
-
-RIGS = "twoshaft.rigs"
-
-
-def instrument_script(render: str, file: str) -> str:
-    """The browser side of an instrument."""
-    return script(render, (RIGS, "gauges.js"), (RIGS, "instrument.js"), (RIGS, file))
-
-
-INSTRUMENT_STYLES = styles((RIGS, "rigs.css"), (RIGS, "gauges.css"), (RIGS, "instrument.css"))
+from twoshaft.jobsheet.screen import Screen
 
 
 class Instrument(Screen):
@@ -28,7 +18,6 @@ class Instrument(Screen):
     at least ``words`` (where pointer and marks stand) and ``finding``.
     """
 
-    _css = INSTRUMENT_STYLES
     name = ""
 
     about = traitlets.Dict().tag(sync=True)

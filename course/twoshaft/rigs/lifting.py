@@ -9,13 +9,12 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import CourseError
-from twoshaft.jobsheet.screen import Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.models import lifting
 from twoshaft.plots import style
 from twoshaft.plots.drawing import Drawing, html_list
 from twoshaft.units.quantities import Q
 
-RIGS = "twoshaft.rigs"
 SLIDERS = {
     "mass_kg": ("Load", "kg", 2, 40, 1),
     "reach_cm": ("Reach, ankles to hands", "cm", 25, 63, 1),
@@ -43,8 +42,7 @@ class LiftingRig(Screen):
         ``mass_kg``, ``reach_cm``, ``height_cm``, ``travel_cm``, ``twist_deg`` and ``grip``.
     """
 
-    _esm = script("renderLifting", (RIGS, "lifting.js"))
-    _css = styles((RIGS, "rigs.css"), (RIGS, "lifting.css"))
+    screen = "lifting"
 
     plan = traitlets.Dict().tag(sync=True)
     view = traitlets.Dict().tag(sync=True)

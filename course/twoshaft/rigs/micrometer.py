@@ -7,7 +7,7 @@ from typing import Any
 
 from twoshaft.models.gauges import Screw
 from twoshaft.models.validity import in_range
-from twoshaft.rigs.instrument import Instrument, instrument_script, one_of, within
+from twoshaft.rigs.instrument import Instrument, one_of, within
 from twoshaft.units.quantities import Q
 
 BETWEEN = [["nothing", "nothing: closed on itself"], ["part", "the part"]]
@@ -29,7 +29,7 @@ class Micrometer(Instrument):
         True in marked work: nothing is said of the value.
     """
 
-    _esm = instrument_script("renderMicrometer", "micrometer.js")
+    screen = "micrometer"
     name = "Micrometer, 0 to 25 mm"
 
     def __init__(self, part_mm: float, zero_mm: float = 0.0, readings_only: bool = False) -> None:

@@ -9,10 +9,8 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import CourseError
-from twoshaft.jobsheet.screen import Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.faults import PASSES
-
-RIGS = "twoshaft.rigs"
 
 
 class OwnChecks(Screen):
@@ -25,8 +23,7 @@ class OwnChecks(Screen):
         check.
     """
 
-    _esm = script("renderOwnChecks", (RIGS, "board_table.js"), (RIGS, "own_checks.js"))
-    _css = styles((RIGS, "rigs.css"), (RIGS, "faults.css"))
+    screen = "own_checks"
 
     plan = traitlets.Dict().tag(sync=True)
     view = traitlets.Dict().tag(sync=True)

@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import Any
 
 from twoshaft.errors import CourseError
-from twoshaft.jobsheet.screen import styles
 from twoshaft.models.bench_tools import PRESS_GAUGES_KN, scale_for
 from twoshaft.models.fit import (
     BEARING_LIMIT_C,
@@ -20,7 +19,7 @@ from twoshaft.models.fit import (
     stresses,
 )
 from twoshaft.plots.driven_section import TRAVEL_PX, driven_section
-from twoshaft.rigs.instrument import RIGS, Instrument, instrument_script, one_of, within
+from twoshaft.rigs.instrument import Instrument, one_of, within
 from twoshaft.rigs.pointers import scale_words
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.fits import DriveOn
@@ -51,8 +50,7 @@ class PressRig(Instrument):
         True friction of the seat, with ``grip_um``.
     """
 
-    _esm = instrument_script("renderPress", "press.js")
-    _css = styles(*((RIGS, f"{name}.css") for name in ("rigs", "gauges", "instrument", "press")))
+    screen = "press"
     name = "Press and heat"
 
     def __init__(

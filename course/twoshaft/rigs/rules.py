@@ -9,13 +9,11 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import UnitFileError
-from twoshaft.jobsheet.screen import Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.order import OrderTask
 from twoshaft.plots.drawing import html_list
 from twoshaft.plots.order import reach, rule_figure, rule_finding, rule_sentences
 from twoshaft.units.unit import Unit
-
-RIGS = "twoshaft.rigs"
 
 
 class RulePicture(Screen):
@@ -29,8 +27,7 @@ class RulePicture(Screen):
         The step chosen at first; the first step by default.
     """
 
-    _esm = script("renderRules", (RIGS, "rules.js"))
-    _css = styles((RIGS, "rigs.css"))
+    screen = "rules"
 
     figure = traitlets.Unicode().tag(sync=True)
     finding = traitlets.Unicode().tag(sync=True)

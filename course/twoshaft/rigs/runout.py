@@ -6,7 +6,7 @@ from typing import Any
 
 from twoshaft.models.gauges import dial_reading, run_out
 from twoshaft.models.validity import in_range
-from twoshaft.rigs.instrument import Instrument, instrument_script, one_of, within
+from twoshaft.rigs.instrument import Instrument, one_of, within
 from twoshaft.rigs.pointers import dial_words
 from twoshaft.units.quantities import Q
 
@@ -27,7 +27,7 @@ class RunOut(Instrument):
         True in marked work: nothing is said of what the set-up does to the reading.
     """
 
-    _esm = instrument_script("renderRunOut", "runout.js")
+    screen = "runout"
     name = "Dial indicator on a shaft, one mark is 0.01 mm"
 
     def __init__(

@@ -12,7 +12,7 @@ import traitlets
 
 from twoshaft.errors import AnswerError
 from twoshaft.jobsheet.film_entries import entry_words, face_picture, hole_name, read_entries
-from twoshaft.jobsheet.screen import HERE, Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.film import (
     Closed,
     Film,
@@ -30,7 +30,6 @@ from twoshaft.rigs.words import counted
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 
-RIGS = "twoshaft.rigs"
 LEVELS_MM = (0.0, 0.05, 0.1, 0.2, 0.5)
 """Where the shades of a film begin."""
 OILY, DIRTY = 16, 32
@@ -96,8 +95,7 @@ class SealantRig(Screen):
         Whether the face is shown closed at first.
     """
 
-    _esm = script("renderSealant", (HERE, "filmpad.js"), (RIGS, "sealant.js"))
-    _css = styles((HERE, "filmpad.css"), (RIGS, "rigs.css"), (RIGS, "sealant.css"))
+    screen = "sealant"
 
     face = traitlets.Dict().tag(sync=True)
     looks = traitlets.Dict().tag(sync=True)

@@ -5,11 +5,10 @@ from __future__ import annotations
 from typing import Any
 
 from twoshaft.errors import CourseError
-from twoshaft.jobsheet.screen import styles
 from twoshaft.models.bench_tools import SEAL_BRIDGE_MM, seal_depths
 from twoshaft.models.fit import SealFitted, Side, seal_faults, seal_of
 from twoshaft.plots.seal_section import placed, seal_section
-from twoshaft.rigs.instrument import RIGS, Instrument, instrument_script, one_of, within
+from twoshaft.rigs.instrument import Instrument, one_of, within
 from twoshaft.rigs.pointers import dial_words
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
@@ -35,8 +34,7 @@ class SealSeat(Instrument):
         readings only, for marked work.
     """
 
-    _esm = instrument_script("renderSeat", "seat.js")
-    _css = styles(*((RIGS, f"{name}.css") for name in ("rigs", "gauges", "instrument", "press")))
+    screen = "seat"
     name = "Seal seat"
 
     def __init__(self, unit: Unit, seal: str, fitted: dict[str, Any] | None = None) -> None:

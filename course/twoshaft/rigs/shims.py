@@ -8,7 +8,7 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import CourseError
-from twoshaft.jobsheet.screen import Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.bearing import OFF_RIB, Trial, dial_readings, try_shim
 from twoshaft.models.bench_tools import PLUNGERS_MM
 from twoshaft.models.shim import target_interference
@@ -18,7 +18,6 @@ from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import TaperBearing
 from twoshaft.units.unit import Unit
 
-RIGS = "twoshaft.rigs"
 PLUNGERS = [
     [f"{mm:.2f}", words]
     for mm, words in zip(PLUNGERS_MM, ("just touching", "half a turn", "one turn"), strict=True)
@@ -45,8 +44,7 @@ class ShimBench(Screen):
         True in marked work: the shim stays, and only the pointer is shown.
     """
 
-    _esm = script("renderShims", (RIGS, "gauges.js"), (RIGS, "shims.js"))
-    _css = styles((RIGS, "rigs.css"), (RIGS, "gauges.css"))
+    screen = "shims"
 
     about = traitlets.Dict().tag(sync=True)
     shown = traitlets.Dict().tag(sync=True)

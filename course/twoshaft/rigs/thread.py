@@ -9,14 +9,13 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.jobsheet.screen import Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.models import joint
 from twoshaft.rigs.thread_drawing import Mark, band_drawing, section_drawing
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.fasteners import FastenerGroup, TappedMetal
 from twoshaft.units.unit import Unit
 
-RIGS = "twoshaft.rigs"
 SIZES = ("M6", "M8", "M10", "M10x1.25", "M12")
 CLASSES = ("5.6", "8.8", "10.9", "12.9")
 BY_FEEL = 0.35
@@ -49,8 +48,7 @@ class ThreadChooser(Screen):
         Id of the group shown at first.
     """
 
-    _esm = script("renderThread", (RIGS, "thread.js"))
-    _css = styles((RIGS, "rigs.css"), (RIGS, "face.css"))
+    screen = "thread"
 
     plan = traitlets.Dict().tag(sync=True)
     view = traitlets.Dict().tag(sync=True)

@@ -19,7 +19,7 @@ from twoshaft.errors import AnswerError, CourseError
 from twoshaft.jobsheet.fields import Choice, Field, Film, Number, Order
 from twoshaft.jobsheet.form import describe, quantity_words
 from twoshaft.jobsheet.hand_path import HandPath
-from twoshaft.jobsheet.screen import HERE, Screen, script, styles
+from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.wholebuild import (
     LOG,
     ORDER,
@@ -47,7 +47,6 @@ from twoshaft.rigs.words import counted, minutes
 if TYPE_CHECKING:
     from twoshaft.jobsheet.sheet import Sheet
 
-RIGS = "twoshaft.rigs"
 AFTER = "check"
 """The kind of decision that is taken once a step has been done and read."""
 
@@ -64,21 +63,7 @@ class WholeBuild(Screen):
         until their form asks for them.
     """
 
-    _esm = script(
-        "renderWholeBuild",
-        (HERE, "orderlist.js"),
-        (HERE, "filmpad.js"),
-        (HERE, "pathlist.js"),
-        (HERE, "form.js"),
-        (RIGS, "whole_build.js"),
-    )
-    _css = styles(
-        (HERE, "form.css"),
-        (HERE, "filmpad.css"),
-        (HERE, "pathlist.css"),
-        (RIGS, "rigs.css"),
-        (RIGS, "whole_build.css"),
-    )
+    screen = "whole_build"
 
     plan = traitlets.Dict().tag(sync=True)
     hand = traitlets.Dict().tag(sync=True)

@@ -6,7 +6,7 @@ from typing import Any
 
 from twoshaft.errors import CourseError
 from twoshaft.models.joint import TorqueWrench, setting_with_adapter, torque_at_bolt
-from twoshaft.rigs.instrument import Instrument, instrument_script, within
+from twoshaft.rigs.instrument import Instrument, within
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 
@@ -25,7 +25,7 @@ class WrenchBench(Instrument):
         Torque that the bolt should get [N·m].
     """
 
-    _esm = instrument_script("renderWrench", "wrench.js")
+    screen = "wrench"
     name = "Torque wrench with an adapter, seen from above"
 
     def __init__(self, unit: Unit, wrench: str, wanted_nm: float) -> None:

@@ -39,7 +39,7 @@ dependencies = {dependencies}
 packages = ["course/twoshaft"]
 
 [tool.hatch.build.targets.wheel.shared-data]
-"course/labextension" = "share/jupyter/labextensions/twoshaft-opener"
+"course/twoshaft/labextension" = "share/jupyter/labextensions/twoshaft-opener"
 """
 
 
@@ -66,9 +66,8 @@ def kit_files(content: Content, cohort: Cohort | None = None) -> dict[str, bytes
         "course/start/__main__.py": (_HERE / "start.py").read_bytes(),
         "course/start/environment.py": _read(root / "course" / "start" / "environment.py"),
     }
-    for name, folder in (("twoshaft", library), ("labextension", root / "course/labextension")):
-        for path in _sources(folder):
-            files[f"course/{name}/{path.relative_to(folder).as_posix()}"] = path.read_bytes()
+    for path in _sources(library):
+        files[f"course/twoshaft/{path.relative_to(library).as_posix()}"] = path.read_bytes()
     exercises = sorted((root / "exercises").glob("*.ipynb"))
     if not content.lessons or not exercises:
         raise CohortError(

@@ -16,7 +16,7 @@ from twoshaft_grader.notebooks.released_cells import released_cells_text
 from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 
 FIELDS_PAGE = Path("course/unit-file.md")
-RELEASED_CELLS = Path("course/labextension/static/released-cells.json")
+RELEASED_CELLS = Path("course/twoshaft/labextension/static/released-cells.json")
 
 
 @dataclass(frozen=True)

@@ -1,4 +1,4 @@
-"""Build and check the browser side: ``python course/browser/make.py build`` or ``check``.
+"""Build and check the browser side: ``python -m course.browser.make build`` or ``check``.
 
 Run it with the Python of the project's environment. Node comes as a wheel in the extra ``dev``; its
 packages are installed from ``package-lock.json`` into ``node_modules`` here, once and again when
@@ -70,7 +70,7 @@ def in_step() -> bool:
     kept = {path.name: path.read_bytes() for path in BUILT.glob("*.js")}
     odd = sorted(name for name in made.keys() | kept.keys() if made.get(name) != kept.get(name))
     for name in odd:
-        print(f"{BUILT.name}/{name} is not what the source makes: run make.py build.")
+        print(f"{BUILT.name}/{name} is not what the source makes: run course.browser.make build.")
     return not odd
 
 

@@ -1,10 +1,14 @@
 """The answers: fields, reading what people write, saving, forms."""
 
+from typing import TYPE_CHECKING
+
 from twoshaft.jobsheet.fields import Choice, Choices, Field, Film, Number, Order
 from twoshaft.jobsheet.hand_path import HandPath
 from twoshaft.jobsheet.numbers import is_read, read_quantity, write_quantity
-from twoshaft.jobsheet.sheet import Sheet, open_sheet
 from twoshaft.stored.job_sheet import Answer, SheetData, read_sheet
+
+if TYPE_CHECKING:
+    from twoshaft.jobsheet.sheet import Sheet, open_sheet
 
 __all__ = [
     "Answer",
@@ -23,3 +27,12 @@ __all__ = [
     "read_sheet",
     "write_quantity",
 ]
+
+
+def __getattr__(name: str) -> object:
+    """A sheet has every module's readings and models behind it: loaded when it is asked for."""
+    if name in ("Sheet", "open_sheet"):
+        from twoshaft.jobsheet import sheet
+
+        return getattr(sheet, name)
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")

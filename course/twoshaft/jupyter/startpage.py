@@ -4,9 +4,6 @@ from __future__ import annotations
 
 from pathlib import Path
 
-import nbformat
-from nbformat.v4 import new_code_cell, new_markdown_cell, new_notebook
-
 from twoshaft.stored.writing import write_file
 
 START = "start-here.ipynb"
@@ -27,6 +24,10 @@ def write_start_here(workplace: str | Path) -> Path:
     Path
         The notebook.
     """
+    # Not above: whoever only asks for the name of the file goes without.
+    import nbformat
+    from nbformat.v4 import new_code_cell, new_markdown_cell, new_notebook
+
     cells = [
         new_markdown_cell("# Start here", id="title"),
         new_markdown_cell(IF_MISSING, id="if-missing", metadata={"tags": ["if-missing"]}),

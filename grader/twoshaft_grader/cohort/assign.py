@@ -6,20 +6,18 @@ import sys
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import twoshaft
 from twoshaft.errors import CohortError
-from twoshaft.models.audit import sound_unit
-from twoshaft.readings import issue_record
-from twoshaft.units import Unit, load_unit
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.content import Content
 from twoshaft_grader.cohort.due import gradebook_time
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.roster import Learner
-from twoshaft_grader.cohort.trial import answers_asked
-from twoshaft_grader.cohort.workplace import copy_lessons
-from twoshaft_grader.marking.reference import load_solution
+
+if TYPE_CHECKING:
+    from twoshaft.units import Unit
 
 ASSIGNMENT_FILE = "assignment.json"
 
@@ -49,6 +47,8 @@ class Assigned:
 
 def cohort_unit(cohort: Cohort) -> Unit:
     """The unit on the cohort's bench."""
+    from twoshaft.units import load_unit
+
     return load_unit(cohort.unit_source)
 
 
@@ -76,6 +76,14 @@ def assign(
         When there is something to mend in the college's own unit file, or the module needs more
         of the unit than the file says. Nothing is handed out then.
     """
+    # What reads an assignment only, as progress does, goes without models, readings and marking.
+    from twoshaft.models.audit import sound_unit
+    from twoshaft.readings import issue_record
+    from twoshaft.units import load_unit
+    from twoshaft_grader.cohort.trial import answers_asked
+    from twoshaft_grader.cohort.workplace import copy_lessons
+    from twoshaft_grader.marking.reference import load_solution
+
     solution = content.solution(module)
     name = f"{module}-{attempt}"
     if attempt < 1:
@@ -144,6 +152,8 @@ def is_out(cohort: Cohort, name: str) -> bool:
 
 def assigned_unit(cohort: Cohort, assigned: Assigned) -> Unit:
     """The unit that an assignment was made with: its own copy, or the shipped one."""
+    from twoshaft.units import load_unit
+
     own = cohort.source(assigned.name) / "unit.yaml"
     return load_unit(own if own.is_file() else assigned.unit)
 
@@ -158,6 +168,8 @@ def issue(cohort: Cohort, assigned: Assigned, learner: Learner, unit: Unit) -> b
     path = cohort.issued(learner.id, assigned.name)
     if path.exists():
         return False
+    from twoshaft.readings import issue_record
+
     record = issue_record(
         assigned.module,
         unit,

@@ -4,18 +4,17 @@ from __future__ import annotations
 
 import warnings
 from collections.abc import Callable
-
-from nbgrader.api import Gradebook
-from nbgrader.apps.api import NbGraderAPI
-from nbgrader.coursedir import CourseDirectory
-from sqlalchemy.exc import SAWarning
-from traitlets.config import Config, PyFileConfigLoader
-from traitlets.config.loader import ConfigFileNotFound
+from typing import TYPE_CHECKING
 
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.environment import tools_on_path
+
+if TYPE_CHECKING:  # nbgrader takes long to load: commands that only read go without it
+    from nbgrader.api import Gradebook
+    from nbgrader.apps.api import NbGraderAPI
+    from traitlets.config import Config
 
 CONFIG_FILE = "nbgrader_config.py"
 
@@ -28,6 +27,9 @@ def configuration(cohort: Cohort) -> Config:
     CohortError
         When it is missing or does not run.
     """
+    from traitlets.config import PyFileConfigLoader
+    from traitlets.config.loader import ConfigFileNotFound
+
     path = cohort.root / CONFIG_FILE
     try:
         return PyFileConfigLoader(CONFIG_FILE, path=str(cohort.root)).load_config()
@@ -45,6 +47,9 @@ def configuration(cohort: Cohort) -> Config:
 
 def desk_api(cohort: Cohort) -> NbGraderAPI:
     """nbgrader's own functions, working on the cohort folder."""
+    from nbgrader.apps.api import NbGraderAPI
+    from nbgrader.coursedir import CourseDirectory
+
     tools_on_path()
     config = configuration(cohort)
     config.CourseDirectory.root = str(cohort.root)
@@ -57,6 +62,9 @@ def desk_api(cohort: Cohort) -> NbGraderAPI:
 
 def gradebook(cohort: Cohort) -> Gradebook:
     """The cohort's gradebook; use it in a ``with`` statement."""
+    from nbgrader.api import Gradebook
+    from sqlalchemy.exc import SAWarning
+
     tools_on_path()
     # nbgrader's models are older than the database library: its notes are no use to anybody here.
     warnings.filterwarnings("ignore", category=SAWarning, module="nbgrader")

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import UTC, datetime
 
-from nbgrader.utils import parse_utc, temp_attrs
+from dateutil.parser import parse
 
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort import backbone, files
@@ -62,10 +62,10 @@ def hand_in_time(cohort: Cohort, learner: str, assignment: str) -> datetime | No
     """When collected work was handed in; None where it was placed by hand."""
     path = cohort.submitted(learner, assignment) / "timestamp.txt"
     try:
-        moment = parse_utc(path.read_text(encoding="utf-8").strip())
+        moment = parse(path.read_text(encoding="utf-8").strip())
     except (OSError, ValueError, OverflowError, UnicodeDecodeError):
         return None
-    return moment if moment.tzinfo else moment.replace(tzinfo=UTC)
+    return moment.astimezone(UTC) if moment.tzinfo else moment.replace(tzinfo=UTC)
 
 
 def _from_exchange(cohort: Cohort, assignment: str) -> tuple[CohortError, ...]:
@@ -77,6 +77,8 @@ def _from_exchange(cohort: Cohort, assignment: str) -> tuple[CohortError, ...]:
     except CohortError:
         # One bad folder stops nbgrader's whole run: go on learner by learner.
         names = {path.name.rsplit("+", 3)[0] for path in cohort.inbound.glob(f"*+{assignment}+*")}
+    from nbgrader.utils import temp_attrs
+
     refused = []
     for learner in sorted(names):
         with temp_attrs(api.coursedir, student_id=learner):

@@ -8,7 +8,6 @@ from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.assign import issue_to_all
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.roster import Learner, read_roster, roster_text
-from twoshaft_grader.cohort.workplace import prepare_workplace
 
 
 @dataclass(frozen=True)
@@ -34,6 +33,8 @@ def roster_of(cohort: Cohort) -> list[Learner]:
 
 def take_in(cohort: Cohort, learners: list[Learner]) -> TakenIn:
     """Add learners and renew the names of those already there. Nobody is taken off."""
+    from twoshaft_grader.cohort.workplace import prepare_workplace
+
     known = {learner.id: learner for learner in roster_of(cohort)}
     by_folded_id = {id.casefold(): id for id in known}
     # An id typed with other capitals is the same learner and the same folder.

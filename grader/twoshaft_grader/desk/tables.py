@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 from datetime import datetime, tzinfo
+from typing import TYPE_CHECKING
 
 from rich.box import SIMPLE
 from rich.table import Table
 
 from twoshaft.outcomes import State
-from twoshaft_grader.cohort.marking_run import Done
 from twoshaft_grader.cohort.observations import Listed
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.records.progress import Standing
+
+if TYPE_CHECKING:
+    from twoshaft_grader.cohort.marking_run import Done
 
 
 def marks_table(title: str, learners: list[Learner], done: list[Done]) -> Table:

@@ -19,7 +19,7 @@ from twoshaft_grader.cohort.folder import Cohort
 
 TOP = "twoshaft-kit"
 _HERE = Path(__file__).parent / "files"
-_STAFF_ONLY = ("jinja2", "typer", "rich", "typst")
+_STAFF_ONLY = ("jinja2", "typer", "rich", "typst", "python-dateutil")
 """Packages of the project that only marking and printing use."""
 _STAFF_TAGS = frozenset({"reference"})
 _MOMENT = (2020, 1, 1, 0, 0, 0)  # the same kit is the same file, whenever it is packed

@@ -7,9 +7,13 @@ In a solution notebook::
 Everything else is for the marking run.
 """
 
-from twoshaft_grader.marking.reference import Slip, load_solution, ref, run_clean, solve
+from typing import TYPE_CHECKING
+
 from twoshaft_grader.marking.result import FieldMark, OutcomeMark, SheetMark, TaskMark, Verdict
-from twoshaft_grader.marking.task import mark_folder, mark_sheet, mark_task
+
+if TYPE_CHECKING:
+    from twoshaft_grader.marking.reference import Slip, load_solution, ref, run_clean, solve
+    from twoshaft_grader.marking.task import mark_folder, mark_sheet, mark_task
 
 __all__ = [
     "FieldMark",
@@ -26,3 +30,12 @@ __all__ = [
     "run_clean",
     "solve",
 ]
+
+
+def __getattr__(name: str) -> object:
+    """Marking has every module's readings and models behind it; who reads marks goes without."""
+    if name in __all__:
+        from twoshaft_grader.marking import reference, task
+
+        return getattr(task if hasattr(task, name) else reference, name)
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")

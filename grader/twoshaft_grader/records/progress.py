@@ -6,14 +6,13 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from twoshaft.errors import SheetError
-from twoshaft.jobsheet import read_sheet
+from twoshaft.jobsheet.contents import read_sheet
 from twoshaft.outcomes import load_outcomes
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
 from twoshaft_grader.cohort.collect import hand_in_time
 from twoshaft_grader.cohort.extensions import due_for
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.intake import roster_of
-from twoshaft_grader.cohort.marking_run import blank_sheet
 from twoshaft_grader.cohort.marks import MARKED, read_mark
 from twoshaft_grader.cohort.observations import by_outcome, observations_of
 from twoshaft_grader.cohort.roster import Learner
@@ -76,6 +75,8 @@ def progress(cohort: Cohort, assignments: list[Assigned] | None = None) -> list[
     for assigned in assignments_of(cohort) if assignments is None else assignments:
         asked = assigned.fields
         if not asked and people:
+            from twoshaft_grader.cohort.marking_run import blank_sheet  # of earlier versions only
+
             asked = len(blank_sheet(cohort, assigned, people[0].id).fields)
         waiting = {path.name.rsplit("+", 3)[0] for path in _inbound(cohort, assigned.name)}
         standings += [

@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from scipy.optimize import brentq
-
 from twoshaft.errors import CourseError
 from twoshaft.models.bearing import Pair, cord_pull, turned
 from twoshaft.readings.own_figure import BenchTask, Figure
@@ -93,6 +91,8 @@ def _renew_cord(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
             "can have",
             mend="look at what turns with the shaft, or go on with the drawn figures",
         )
+    from scipy.optimize import brentq  # loads much of scipy, and only this needs it
+
     setting = float(brentq(off, 0.001, 0.25, xtol=1e-7))
     preload = pair.preload(Q(setting, "mm")).m_as("N")
     if min(abs(preload / limit - 1) for limit in (low, high)) < CLEAR:

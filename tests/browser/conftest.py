@@ -462,7 +462,7 @@ def _starter(chromium, tmp_path):
         env = {**os.environ, **write_settings(settings, role, released=released)}
         port, token, log = _free_port(), secrets.token_hex(16), settings / "server.log"
         command = [
-            *(sys.executable, "-m", "jupyter", "lab", "--no-browser", "--ip=127.0.0.1"),
+            *(sys.executable, "-m", "twoshaft.jupyter.server", "--no-browser", "--ip=127.0.0.1"),
             *(f"--port={port}", "--ServerApp.port_retries=0"),
             *(f"--IdentityProvider.token={token}", f"--ServerApp.root_dir={root}"),
         ]

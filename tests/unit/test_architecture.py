@@ -34,11 +34,12 @@ MAY_IMPORT = {
     "safety": UNITS,
     "glossary": UNITS,
     "plots.style": set(),
-    "jupyter": {"stored"},
+    "jupyter": {"stored", "kernels"},
     "models": UNITS,
     "readings": UNITS | LISTS | {"models", "safety"},
     "plots": UNITS | STYLE | {"models", "glossary"},
     "jobsheet": UNITS | STYLE | LISTS | {"models", "readings", "outcomes"},
+    "kernels": UNITS | {"jobsheet", "plots", "rigs"},
     "rigs": UNITS | STYLE | {"models", "readings", "safety", "plots", "jobsheet"},
 }
 

@@ -40,7 +40,7 @@ def lab_command(
         Whether a browser window is opened.
     """
     places = write_settings(settings, role, released=released)
-    command = [sys.executable, "-m", "jupyterlab", f"--ServerApp.root_dir={root}"]
+    command = [sys.executable, "-m", "twoshaft.jupyter.server", f"--ServerApp.root_dir={root}"]
     if first_page:
         command.append(f"--LabApp.default_url=/lab/tree/{first_page}")
     if port:

@@ -32,7 +32,18 @@ _HIDDEN = (
     "@jupyterlab/notebook-extension:update-raw-mimetype",
     "@jupyterlab/terminal-extension",
 )
-_STAFF_SERVERS = ("formgrader", "course_list", "assignment_list", "validate_assignment")
+_STAFF_SERVERS = (
+    *(
+        f"nbgrader.server_extensions.{name}"
+        for name in ("formgrader", "course_list", "assignment_list", "validate_assignment")
+    ),
+    # Their pages are hidden from apprentices above; loading them only costs time.
+    "jupyter_lsp",
+    "jupyter_server_terminals",
+    "jupytext",
+    "notebook",
+)
+_WARM_KERNELS = "twoshaft.jupyter.warm_kernels"
 
 _COMMAND = ".jp-Notebook.jp-mod-commandMode:not(.jp-mod-readWrite) :focus"
 _MARKDOWN = ".jp-Notebook.jp-mod-commandMode:not(.jp-mod-readWrite) .jp-MarkdownCell:focus"
@@ -107,7 +118,7 @@ def write_settings(
         },
     )
     _write(config / "labconfig" / "default_setting_overrides.json", _overrides(role))
-    servers = {f"nbgrader.server_extensions.{name}": role == "staff" for name in _STAFF_SERVERS}
+    servers = {name: role == "staff" for name in _STAFF_SERVERS} | {_WARM_KERNELS: True}
     _write(
         config / "jupyter_server_config.d" / "twoshaft.json",
         {"ServerApp": {"jpserver_extensions": servers}},

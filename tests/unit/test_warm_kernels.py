@@ -1,0 +1,127 @@
+"""Kernels that have the course loaded: the same as any other, and gone when they should be."""
+
+from __future__ import annotations
+
+import asyncio
+import os
+import signal
+import sys
+
+import psutil
+import pytest
+from jupyter_client.manager import AsyncKernelManager
+from jupyter_client.provisioning import KernelProvisionerFactory
+
+from twoshaft.jupyter import warm_kernels
+
+pytestmark = pytest.mark.skipif(not hasattr(os, "fork"), reason="processes cannot be copied here")
+PATIENCE = 120
+
+
+@pytest.fixture(scope="module")
+def warm():
+    """The process that makes kernels, started as the server's extension starts it."""
+    KernelProvisionerFactory.clear_instance()
+    warm_kernels._load_jupyter_server_extension(None)
+    process = warm_kernels._kernels._process
+    yield process
+    process.stdin.close()
+    process.wait(PATIENCE)
+    process.stdout.close()
+    warm_kernels._kernels = None
+    KernelProvisionerFactory.clear_instance()
+
+
+async def started(folder):
+    manager = AsyncKernelManager()
+    await manager.start_kernel(cwd=str(folder), env={**os.environ, "TWOSHAFT_TEST": "here"})
+    client = manager.client()
+    client.start_channels()
+    await client.wait_for_ready(PATIENCE)
+    return manager, client
+
+
+async def ask(client, code):
+    """What a cell prints, and how it ended."""
+    said = []
+
+    def hear(message):
+        said.append(message["content"].get("text", ""))
+
+    reply = await client.execute_interactive(code, output_hook=hear, timeout=PATIENCE)
+    return "".join(said).strip(), reply["content"]
+
+
+def gone(pid):
+    return not psutil.pid_exists(pid) or psutil.Process(pid).status() == psutil.STATUS_ZOMBIE
+
+
+async def wait_until(true):
+    async with asyncio.timeout(PATIENCE):
+        while not true():
+            await asyncio.sleep(0.05)
+
+
+def test_a_kernel_is_a_copy_with_the_course_loaded_and_a_place_of_its_own(warm, tmp_path):
+    async def use():
+        manager, client = await started(tmp_path)
+        said, _ = await ask(
+            client,
+            "import os, sys; print(os.getppid(), os.getcwd(), os.environ['TWOSHAFT_TEST'], "
+            "'twoshaft.rigs' in sys.modules, 'twoshaft.kernels' in sys.modules)",
+        )
+        assert said.split() == [str(warm.pid), str(tmp_path), "here", "True", "False"]
+        first = manager.provisioner.pid
+        await manager.restart_kernel(now=True)
+        await client.wait_for_ready(PATIENCE)
+        assert manager.provisioner.pid != first and gone(first)
+        assert await manager.is_alive()
+        await manager.shutdown_kernel()
+        assert not await manager.is_alive()
+        client.stop_channels()
+
+    asyncio.run(use())
+
+
+def test_it_can_be_interrupted_and_its_end_is_seen(warm, tmp_path):
+    async def use():
+        manager, client = await started(tmp_path)
+        code = "import pathlib, time; pathlib.Path('begun').touch(); time.sleep(600)"
+        busy = asyncio.ensure_future(ask(client, code))
+        await wait_until((tmp_path / "begun").exists)
+        await manager.interrupt_kernel()
+        _, content = await busy
+        assert content["ename"] == "KeyboardInterrupt"
+        os.kill(manager.provisioner.pid, signal.SIGKILL)
+        async with asyncio.timeout(PATIENCE):
+            while await manager.is_alive():
+                await asyncio.sleep(0.05)
+        client.stop_channels()
+        await manager.shutdown_kernel(now=True)
+
+    asyncio.run(use())
+
+
+def test_another_kernel_starts_as_it_always_does(warm):
+    assert warm_kernels._is_ours([sys.executable, "-m", "ipykernel_launcher", "-f", "x"])
+    assert not warm_kernels._is_ours(["/usr/bin/other", "-m", "ipykernel_launcher", "-f", "x"])
+    assert not warm_kernels._is_ours([sys.executable, "-m", "another_kernel", "-f", "x"])
+
+
+def test_kernels_end_with_their_server_and_start_without_that_process_too(tmp_path, warm):
+    """The last test of this file: it ends the process that makes kernels."""
+
+    async def use():
+        manager, client = await started(tmp_path)
+        copied = manager.provisioner.pid
+        warm.stdin.close()
+        await wait_until(lambda: gone(copied) and warm.poll() is not None)
+        client.stop_channels()
+        await manager.shutdown_kernel(now=True)
+        manager, client = await started(tmp_path)
+        said, _ = await ask(client, "import os; print(os.getppid())")
+        assert said == str(os.getpid())
+        await manager.shutdown_kernel(now=True)
+        client.stop_channels()
+
+    asyncio.run(use())

@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from twoshaft.errors import SheetError
-from twoshaft.stored.job_sheet import read_sheet
 from twoshaft.outcomes import load_outcomes
+from twoshaft.stored.job_sheet import read_sheet
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
 from twoshaft_grader.cohort.collect import hand_in_time
 from twoshaft_grader.cohort.extensions import due_for

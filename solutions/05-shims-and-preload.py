@@ -17,15 +17,17 @@ from twoshaft.rigs import cord_bench, shim_bench
 
 sheet = open_sheet("shims-and-preload")
 given, unit = sheet.given, sheet.unit
-main = unit.bearings.support_by_id(given["stack"]["support"])
+main = unit.bearings.support_by_id(given.stack.support)
 
 # %% tags=["reference"]
 from twoshaft.models import bearing, bench_tools, shim
 from twoshaft.models.bearing.drag import Part
+from twoshaft.questions import bank_of
+from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, ref
+from twoshaft_grader.marking import Slip, reasons, ref, settled
 
-bearings = unit.bearings
+bearings, bank = unit.bearings, bank_of("shims-and-preload")
 NEAR = Q(0.004, "mm")
 EXACT = Q(0.0015, "mm")  # readings in hundredths leave nothing to round
 STRAY = Q(0.25, "mm")
@@ -40,22 +42,22 @@ where = "05-shims-and-preload"
 
 # %% tags=["rig"]
 beside(
-    (f"Case {name}", bearing_section(main, unit.bearings, shim_mm=3, arrangement=arrangement,
-                                     place=place, to_scale=False, width_px=420))
-    for name, arrangement, place in given["signs"]["cases"]
+    (f"Case {case.name}", bearing_section(main, unit.bearings, shim_mm=3, arrangement=case.arrangement,
+                                          place=case.place, to_scale=False, width_px=420))
+    for case in given.signs.cases
 )
 
 # %% tags=["rig"]
-change = given["signs"]["change"]
+change = given.signs.change
 given_table("Case A", ["it has now", "shim now, mm", "new shim, mm"],
-            [(f"{change['amount_mm']:.2f} mm of {change['kind']}", f"{change['before_mm']:.2f}",
-              f"{change['after_mm']:.2f}")])
+            [(f"{change.amount_mm:.2f} mm of {change.kind}", f"{change.before_mm:.2f}",
+              f"{change.after_mm:.2f}")])
 
 # %% tags=["form"]
 sheet.form(
     "signs",
-    *[sheet.choice(f"signs-{name.lower()}", f"Case {name}: what does a thicker shim do?",
-                   options=given["signs"]["options"]) for name, _, _ in given["signs"]["cases"]],
+    *[sheet.choice(f"signs-{case.name.lower()}", f"Case {case.name}: what does a thicker shim do?",
+                   options=given.signs.options) for case in given.signs.cases],
     sheet.number("signs-after", "Case A with the new shim: setting, preload plus, end play minus", "mm"),
 )
 
@@ -63,20 +65,20 @@ sheet.form(
 RING = {"behind-outer-ring": "outer", "between-outer-rings": "outer", "behind-inner-ring": "inner",
         "between-inner-rings": "inner", "under-cover": "cover"}
 ways = {}
-for name, arrangement, place in given["signs"]["cases"]:
-    word = "tighter" if shim.shim_sign(arrangement, place) > 0 else "looser"
-    right = f"{word}-{RING[place]}"
+for case in given.signs.cases:
+    word = "tighter" if shim.shim_sign(case.arrangement, case.place) > 0 else "looser"
+    right = f"{word}-{RING[case.place]}"
     slips = [Slip(key, 0.25 if key.startswith(word) else 0,
                   "The direction is right; look again at which ring the shim moves."
                   if key.startswith(word) else "Follow the ring that moves: onto its rollers, or away?")
-             for key, _ in given["signs"]["options"] if key != right]
-    ways[name] = ref(f"signs-{name.lower()}", right, weight=2, outcome="shim-direction",
+             for key in labels(given.signs.options) if key != right]
+    ways[case.name] = ref(f"signs-{case.name.lower()}", right, weight=2, outcome="shim-direction",
                      slips=slips, lesson=f"{where}#which-way-does-it-work")
 
 # %% tags=["reference"]
-change = given["signs"]["change"]
-before = change["amount_mm"] * (1 if change["kind"] == "preload" else -1)
-moved = change["after_mm"] - change["before_mm"]
+change = given.signs.change
+before = change.amount_mm * (1 if change.kind == "preload" else -1)
+moved = change.after_mm - change.before_mm
 sign = 1 if ways["A"].startswith("tighter") else -1
 ref(
     "signs-after", Q(before + sign * moved, "mm"), weight=2, outcome="work-out-shim", tolerance=EXACT,
@@ -95,44 +97,47 @@ ref(
 # Then choose from the shims that are there. Your choice must meet the target even if the stack is off by its doubt, either way. Two answers may be right. **The direction is a must-pass.** *12 points.*
 
 # %% tags=["rig"]
-bearing_section(main, unit.bearings, shim_mm=sorted(given["stack"]["totals"].values())[3])
+bearing_section(main, unit.bearings, shim_mm=sorted(given.stack.totals.values())[3])
 
 # %% tags=["rig"]
-stack = given["stack"]
+stack = given.stack
 given_table(
-    f"{stack['name']}: measured; target {stack['low_mm']:g} to {stack['high_mm']:g} mm of preload"
-    f"{stack.get('source', '')}; doubt of the stack {stack['doubt_mm']:.3f} mm either way",
-    ["length", "what it is", "tool", "reading, mm"], stack["rows"],
+    f"{stack.name}: measured; target {stack.low_mm:g} to {stack.high_mm:g} mm of preload"
+    f"{stack.source}; doubt of the stack {stack.doubt_mm:.3f} mm either way",
+    ["length", "what it is", "tool", "reading, mm"], stack.rows,
 )
 
 # %% tags=["form"]
 sheet.form(
     "stack",
-    sheet.choice("stack-direction", "Which way does the shim work here?", options=given["stack"]["directions"]),
+    sheet.choice("stack-direction", "Which way does the shim work here?", options=given.stack.directions),
     sheet.number("stack-gap", "Shim that leaves neither play nor preload", "mm"),
     sheet.number("stack-thin", "Thinnest shim that meets the target", "mm"),
     sheet.number("stack-thick", "Thickest shim that meets the target", "mm"),
-    sheet.choice("stack-shim", "Which do you fit?", options=given["stack"]["shims"]),
+    sheet.choice("stack-shim", "Which do you fit?", options=given.stack.shims),
 )
 
 # %% tags=["reference"]
-stack = given["stack"]
-support = bearings.support_by_id(stack["support"])
-built = shim.Stack.from_support(support, {term: Q(mm, "mm") for term, mm in stack["lengths"].items()})
+stack = given.stack
+support = bearings.support_by_id(stack.support)
+built = shim.Stack.from_support(support, {term: Q(mm, "mm") for term, mm in stack.lengths.items()})
 right = "tighter" if built.shim_sign > 0 else "looser"
 turned_round = "looser" if built.shim_sign > 0 else "tighter"
-direction = ref(
-    "stack-direction", right, weight=3, outcome="shim-direction", must_pass=True,
-    lesson=f"{where}#which-way-does-it-work",
-    slips=[Slip(turned_round, 0, "The other way round: follow the ring that the shim pushes, in the drawing.")],
-)
+slips = reasons(stack.directions, right, {
+    turned_round: "The other way round: follow the ring that the shim pushes, in the drawing.",
+    "cold-hot": "Heat moves the setting by itself; cold or hot, a thicker shim pushes the same ring the same way.",
+    "float": "Preload and end play are one scale: the shim moves the setting along it, past zero as well.",
+    "side": "Left or right, it pushes a ring onto its rollers or away from them: look at which ring it backs.",
+})
+direction = ref("stack-direction", right, weight=3, outcome="shim-direction", must_pass=True,
+                lesson=f"{where}#which-way-does-it-work", slips=slips)
 gap = ref("stack-gap", built.shim_for(Q(0.0, "mm")), weight=2, outcome="work-out-shim", tolerance=NEAR,
           lesson=f"{where}#from-the-stack-to-the-shim")
 
 # %% tags=["reference"]
 way = -1 if direction == turned_round else 1
 exact = built.shim_for(Q(0.0, "mm"))
-target = [Q(stack["low_mm"], "mm"), Q(stack["high_mm"], "mm")]
+target = [Q(stack.low_mm, "mm"), Q(stack.high_mm, "mm")]
 ends = [gap + way * (built.shim_for(limit) - exact) for limit in target]
 other = [2 * gap - end for end in ends]
 wrong = "This is the limit on the other side of the gap: the direction is turned round."
@@ -142,8 +147,8 @@ thick = ref("stack-thick", max(ends), outcome="work-out-shim", tolerance=NEAR,
             lesson=f"{where}#from-the-stack-to-the-shim", slips=[Slip(max(other), 0, wrong)])
 
 # %% tags=["reference"]
-doubt = Q(stack["doubt_mm"], "mm")
-totals = {key: Q(total, "mm") for key, total in stack["totals"].items()}
+doubt = Q(stack.doubt_mm, "mm")
+totals = {key: Q(total, "mm") for key, total in stack.totals.items()}
 # A window is as wide as the target; one far off is not gone on with.
 low = thin if abs(thin - min(ends)) < STRAY else min(ends)
 high, slack = low + max(ends) - min(ends), Q(1e-6, "mm")
@@ -165,20 +170,20 @@ picked = ref(
 # Go on with the shim that you fitted in task 2. What setting does it give? Read the preload from the table; between two rows, go halfway. Work out the torque that turns the shaft with the parts named, and the pull on the cord. Last, what does the setting become when the unit is warm? *8 points.*
 
 # %% tags=["rig"]
-given_table(f"{given['stack']['name']}: preload of the pair", ["setting, mm of preload", "preload, N"],
-            [(f"{mm:.2f}", round(n)) for mm, n in given["stack"]["preloads"]])
+given_table(f"{given.stack.name}: preload of the pair", ["setting, mm of preload", "preload, N"],
+            [(f"{at.setting_mm:.2f}", round(at.preload_n)) for at in given.stack.preloads])
 
 # %% tags=["rig"]
 given_table(
-    f"Turned by a cord on a drum of {given['stack']['drum_mm']} mm radius",
+    f"Turned by a cord on a drum of {given.stack.drum_mm} mm radius",
     ["what turns", "torque, N·m"],
-    [("both bearings, for each 1000 N of preload", f"{given['stack']['torque_nm']:.3f}"),
-     *[(name, f"{nm:g}") for name, nm in given["stack"]["drags"]]],
+    [("both bearings, for each 1000 N of preload", f"{given.stack.torque_nm:.3f}"),
+     *[(drag.name, f"{drag.torque_nm:g}") for drag in given.stack.drags]],
 )
 
 # %% tags=["rig"]
 given_table("What heat does to the setting, bench to running; above zero tightens",
-            ["part", "change, µm"], [(name, f"{um:+d}") for name, um in given["stack"]["warm"]])
+            ["part", "change, µm"], [(one.part, f"{one.change_um:+d}") for one in given.stack.warm])
 
 # %% tags=["form"]
 sheet.form(
@@ -189,7 +194,7 @@ sheet.form(
     sheet.number("follow-pull", "Pull on the cord", "N"),
     sheet.number("follow-warm", "Setting when warm, preload plus, end play minus", "mm"),
     sheet.choice("follow-hot", "The maker gives the target cold. What do you do about the heat?",
-                 options=given["stack"]["hot"]),
+                 options=given.stack.hot),
 )
 
 # %% tags=["reference"]
@@ -204,28 +209,29 @@ preload = ref("follow-preload", pair.preload(setting), outcome="work-out-shim",
               tolerance={"relative": 0.02, "absolute": Q(25, "N")}, lesson=f"{where}#pull-on-a-cord")
 
 # %% tags=["reference"]
-together = bearing.turned(support, bearings, preload, tuple(stack["kinds"]))
+together = bearing.turned(support, bearings, preload, stack.kinds)
 alone = bearing.turned(support, bearings, preload)
 torque = ref("follow-torque", together.torque, outcome="work-out-shim", tolerance=0.03,
              lesson=f"{where}#pull-on-a-cord",
              slips=[Slip(alone.torque, 0.4, "These are the bearings alone; more turns with them.")]
-             if stack["drags"] else [])
+             if stack.drags else [])
 felt = bearing.Turned("all of it", (Part("all of it", torque.m_as("N*m")),))
-pull = bearing.cord_pull(felt, Q(stack["drum_mm"], "mm")).force
+pull = bearing.cord_pull(felt, Q(stack.drum_mm, "mm")).force
 ref("follow-pull", pull, outcome="work-out-shim", tolerance=0.03, lesson=f"{where}#pull-on-a-cord",
     slips=[Slip(pull / 2, 0.3, "You divided by the diameter; the cord pulls at the radius.")])
 
 # %% tags=["reference"]
-heat = Q(sum(um for _, um in stack["warm"]), "um").to("mm")
+heat = Q(sum(one.change_um for one in stack.warm), "um").to("mm")
 ref("follow-warm", setting + heat, outcome="warm-setting", tolerance=EXACT, weight=2,
     lesson=f"{where}#warm-and-cold",
     slips=[Slip(setting - heat, 0, "The change goes the other way: above zero tightens, below loosens.")])
-told = {"add": "The maker has already done that; you would count heat twice.",
-        "middle": "Then the cold setting misses the maker's cold target.",
-        "hot-fit": "A target given cold holds for parts that are cold.",
-        "most": "The tight edge is no safe side: life falls fastest there."}
-ref("follow-hot", "leave", outcome="warm-setting", weight=2, lesson=f"{where}#warm-and-cold",
-    slips=[Slip(key, 0, text) for key, text in told.items()])
+told = reasons(stack.hot, "leave", {
+    "add": "The maker has already done that; you would count heat twice.",
+    "middle": "Then the cold setting misses the maker's cold target.",
+    "hot-fit": "A target given cold holds for parts that are cold.",
+    "most": "The tight edge is no safe side: life falls fastest there.",
+})
+ref("follow-hot", "leave", outcome="warm-setting", weight=2, lesson=f"{where}#warm-and-cold", slips=told)
 
 # %% tags=["mark"] task="follow" points=8
 
@@ -235,15 +241,15 @@ ref("follow-hot", "leave", outcome="warm-setting", weight=2, lesson=f"{where}#wa
 # Another support, with another arrangement: look at the drawing before you begin. Only a few shims are left, and **one** may be fitted. Which one, or what else? Then tick every idea that you may follow when no shim fits. *10 points.*
 
 # %% tags=["rig"]
-other_one = unit.bearings.support_by_id(given["shelf"]["support"])
-bearing_section(other_one, unit.bearings, shim_mm=min(given["shelf"]["totals"].values()))
+other_one = unit.bearings.support_by_id(given.shelf.support)
+bearing_section(other_one, unit.bearings, shim_mm=min(given.shelf.totals.values()))
 
 # %% tags=["rig"]
-shelf = given["shelf"]
+shelf = given.shelf
 given_table(
-    f"{shelf['name']}: measured; target {shelf['low_mm']:g} to {shelf['high_mm']:g} mm of "
-    f"{shelf['kind']}; doubt of the stack {shelf['doubt_mm']:.3f} mm either way",
-    ["length", "what it is", "tool", "reading, mm"], shelf["rows"],
+    f"{shelf.name}: measured; target {shelf.low_mm:g} to {shelf.high_mm:g} mm of "
+    f"{shelf.kind}; doubt of the stack {shelf.doubt_mm:.3f} mm either way",
+    ["length", "what it is", "tool", "reading, mm"], shelf.rows,
 )
 
 # %% tags=["form"]
@@ -251,14 +257,14 @@ sheet.form(
     "shelf",
     sheet.number("shelf-thin", "Thinnest shim that meets the target", "mm"),
     sheet.number("shelf-thick", "Thickest shim that meets the target", "mm"),
-    sheet.choice("shelf-shim", "What do you fit?", options=given["shelf"]["shims"]),
-    sheet.choices("shelf-may", "No shim fits. Which of these may you do?", options=given["shelf"]["offers"]),
+    sheet.choice("shelf-shim", "What do you fit?", options=given.shelf.shims),
+    sheet.choices("shelf-may", "No shim fits. Which of these may you do?", options=given.shelf.offers),
 )
 
 # %% tags=["reference"]
-shelf = given["shelf"]
-hub = bearings.support_by_id(shelf["support"])
-loose = shim.Stack.from_support(hub, {term: Q(mm, "mm") for term, mm in shelf["lengths"].items()})
+shelf = given.shelf
+hub = bearings.support_by_id(shelf.support)
+loose = shim.Stack.from_support(hub, {term: Q(mm, "mm") for term, mm in shelf.lengths.items()})
 limits = [Q(mm, "mm") for mm in loose.window(*shim.target_interference(hub))]
 zero = loose.shim_for(Q(0.0, "mm"))
 mirrored = [2 * zero - limit for limit in limits]
@@ -269,8 +275,8 @@ thick_2 = ref("shelf-thick", limits[1], outcome="work-out-shim", tolerance=NEAR,
               lesson=f"{where}#which-way-does-it-work", slips=[Slip(mirrored[0], 0, round_way)])
 
 # %% tags=["reference"]
-doubt_2 = Q(shelf["doubt_mm"], "mm")
-left = {key: Q(mm, "mm") for key, mm in shelf["totals"].items()}
+doubt_2 = Q(shelf.doubt_mm, "mm")
+left = {key: Q(mm, "mm") for key, mm in shelf.totals.items()}
 least = thin_2 if abs(thin_2 - limits[0]) < STRAY else limits[0]
 most = least + limits[1] - limits[0]
 sure = {key for key, mm in left.items() if least + doubt_2 <= mm <= most - doubt_2}
@@ -297,9 +303,9 @@ bad = {"file": "A rubbed shim is no longer flat or parallel, and its edge sheds 
        "film": "Sealant is squeezed out and dissolves; it carries no bearing.",
        "old": "The old shim fitted the old parts; these were measured anew.",
        "run-in": "Too much preload does not run itself loose; it runs hot."}
-offered = {key for key, _ in shelf["offers"]}
-ref("shelf-may", offered & may, weight=3, outcome="choose-shim", lesson=f"{where}#choosing-from-the-set",
-    slips=[Slip(key, 0, text) for key, text in bad.items() if key in offered])
+offers = bank.lists["may"] + bank.lists["must_not"]
+ref("shelf-may", set(labels(shelf.offers)) & may, weight=3, outcome="choose-shim",
+    lesson=f"{where}#choosing-from-the-set", slips=reasons(offers, may, bad, shown=shelf.offers))
 
 # %% tags=["mark"] task="shelf" points=10
 
@@ -309,30 +315,30 @@ ref("shelf-may", offered & may, weight=3, outcome="choose-shim", lesson=f"{where
 # A thin trial shim is in. First tick what has to be done before a reading counts. Then take the reading at the bench below, and work out the shim for the **middle** of the target. *10 points.*
 
 # %% tags=["rig"]
-trial = given["trial"]
-given_table(f"{trial['name']}: trial fit",
+trial = given.trial
+given_table(f"{trial.name}: trial fit",
             ["trial shim, mm", "target, mm of preload", "a thicker shim"],
-            [(f"{trial['trial_mm']:.2f}", f"{trial['low_mm']:g} to {trial['high_mm']:g}", trial["thicker"])])
+            [(f"{trial.trial_mm:.2f}", f"{trial.low_mm:g} to {trial.high_mm:g}", trial.thicker)])
 
 # %% tags=["rig"]
-shim_bench(unit, given["trial"]["support"], trial=(given["trial"]["trial_mm"],),
-           measured=given["trial"]["lengths"], readings_only=True)
+shim_bench(unit, given.trial.support, trial=(given.trial.trial_mm,),
+           measured=given.trial.lengths, readings_only=True)
 
 # %% tags=["form"]
 sheet.form(
     "trial",
     sheet.choices("trial-before", "What has to be done before the reading counts?",
-                  options=given["trial"]["before"]),
+                  options=given.trial.before),
     sheet.number("trial-float", "End float that you read", "mm"),
     sheet.number("trial-shim", "Shim for the middle of the target", "mm"),
-    sheet.choice("trial-next", "The new shim is in. What comes next?", options=given["trial"]["next"]),
+    sheet.choice("trial-next", "The new shim is in. What comes next?", options=given.trial.next),
 )
 
 # %% tags=["reference"]
-trial = given["trial"]
-tried = bearings.support_by_id(trial["support"])
-there = {term: Q(mm, "mm") for term, mm in trial["lengths"].items()}
-one = Q(trial["trial_mm"], "mm")
+trial = given.trial
+tried = bearings.support_by_id(trial.support)
+there = {term: Q(mm, "mm") for term, mm in trial.lengths.items()}
+one = Q(trial.trial_mm, "mm")
 needed = {"turn", "press", "line-up", "bolts", "push"}
 why = {"zero": "Where the dial stands at the start does not matter; the difference counts.",
        "touch": "A plunger that just touches leaves the shaft and reads short.",
@@ -340,9 +346,9 @@ why = {"zero": "Where the dial stands at the start does not matter; the differen
        "final": "A shim that leaves no float leaves nothing to read.",
        "untouched": "Rollers off their rib hide float; they must be turned home.",
        "air": "Never: it can burst, and it seats nothing."}
-shown = {key for key, _ in trial["before"]}
-ref("trial-before", shown & needed, weight=3, outcome="read-end-play", lesson=f"{where}#the-trial-fit",
-    slips=[Slip(key, 0, text) for key, text in why.items() if key in shown])
+before = bank.lists["before_right"] + bank.lists["before_wrong"]
+ref("trial-before", set(labels(trial.before)) & needed, weight=3, outcome="read-end-play",
+    lesson=f"{where}#the-trial-fit", slips=reasons(before, needed, why, shown=trial.before))
 
 # %% tags=["reference"]
 home = bearing.try_shim(tried, bearings, one, measured=there)
@@ -368,13 +374,15 @@ ref(
 )
 
 # %% tags=["reference"]
-after = {"close": "A sum is no reading: nothing has shown yet what is in the unit.",
-         "mark": "A sum is no reading: the sheet asks for what was measured.",
-         "run": "With the wrong setting that minute can cost the bearings.",
-         "next": "Guessing tighter is no safe side; life falls fastest there.",
-         "dial": "With preload the dial stands still at any preload."}
+after = reasons(trial.next, "check", {
+    "close": "A sum is no reading: nothing has shown yet what is in the unit.",
+    "mark": "A sum is no reading: the sheet asks for what was measured.",
+    "run": "With the wrong setting that minute can cost the bearings.",
+    "next": "Guessing tighter is no safe side; life falls fastest there.",
+    "dial": "With preload the dial stands still at any preload.",
+})
 ref("trial-next", "check", weight=3, outcome="recheck-shim", must_pass=True,
-    lesson=f"{where}#before-it-runs", slips=[Slip(key, 0, text) for key, text in after.items()])
+    lesson=f"{where}#before-it-runs", slips=after)
 
 # %% tags=["mark"] task="trial" points=10
 
@@ -387,7 +395,7 @@ ref("trial-next", "check", weight=3, outcome="recheck-shim", must_pass=True,
 
 # %% tags=["rig"]
 given_table("Standard doubts", ["comes from", "doubt, µm"],
-            [(name, um) for _, name, um in given["doubt"]["sources"]])
+            [(one.name, one.doubt_um) for one in given.doubt.sources])
 
 # %% tags=["form"]
 sheet.form(
@@ -395,15 +403,15 @@ sheet.form(
     sheet.number("doubt-combined", "All of them combined", "µm"),
     sheet.number("doubt-expanded", "Doubt to keep for 95 in 100 (twice the combined)", "mm"),
     sheet.choice("doubt-first", "Which one do you improve first?",
-                 options=[*[[key, name] for key, name, _ in given["doubt"]["sources"]],
+                 options=[*[[one.id, one.name] for one in given.doubt.sources],
                           ["any", "it makes no difference which"]]),
     sheet.number("doubt-halved", "If that one is halved: all combined", "µm"),
     sheet.choices("doubt-safe", "Which shims are safe with the doubt as it was?",
-                  options=given["doubt"]["shims"]),
+                  options=given.doubt.shims),
 )
 
 # %% tags=["reference"]
-sizes = {key: um for key, _, um in given["doubt"]["sources"]}
+sizes = {one.id: one.doubt_um for one in given.doubt.sources}
 combined = ref(
     "doubt-combined", Q(shim.Budget(0.0, sizes, {}).u, "um"), weight=2, outcome="weigh-doubt", tolerance=0.015,
     lesson=f"{where}#what-the-measurement-is-worth",
@@ -426,12 +434,14 @@ ref("doubt-halved", Q(halved.u, "um"), outcome="weigh-doubt", tolerance=0.015,
     slips=[Slip(combined / 2, 0.2, "Only one of them was halved, not the whole.")])
 
 # %% tags=["reference"]
-inside = {key: Q(mm, "mm") for key, mm in given["doubt"]["inside_mm"].items()}
+inside = {key: Q(mm, "mm") for key, mm in given.doubt.inside_mm.items()}
 limits = (expanded, Q(2 * shim.Budget(0.0, sizes, {}).u, "um"))
 sets = [{key for key, mm in inside.items() if mm > limit} for limit in limits]
 # A doubt with which all, or none, would be safe leaves no decision to be judged.
 safe_ones = next(some for some in sets if 0 < len(some) < len(inside))
-ref("doubt-safe", safe_ones, weight=2, outcome="weigh-doubt", lesson=f"{where}#choosing-from-the-set")
+ref("doubt-safe", safe_ones, weight=2, outcome="weigh-doubt", lesson=f"{where}#choosing-from-the-set",
+    slips=[Slip(key, 0, "It lies inside the edge by less than the doubt, so it may be outside after all.")
+           for key in inside if key not in safe_ones])
 
 # %% tags=["mark"] task="doubt" points=9
 
@@ -441,21 +451,21 @@ ref("doubt-safe", safe_ones, weight=2, outcome="weigh-doubt", lesson=f"{where}#c
 # The unit is built up as far as the table says, and the cord is on. Take the pull below. How much torque is that, how much of it do the bearings take, and what preload is behind it? A part on another shaft counts by its speed. Then say what is to be done. *10 points.*
 
 # %% tags=["rig"]
-cord = given["cord"]
+cord = given.cord
 given_table(
-    f"{cord['name']}: turned with a cord on a drum of {cord['drum_mm']} mm radius",
+    f"{cord.name}: turned with a cord on a drum of {cord.drum_mm} mm radius",
     ["what turns", "torque at its own shaft, N·m", "speed against the drum"],
-    [("both bearings, for each 1000 N of preload", f"{cord['torque_nm']:.3f}", "1"),
-     *[(name, f"{nm:g}", f"{ratio:g}") for name, nm, ratio in cord["parts"]]],
+    [("both bearings, for each 1000 N of preload", f"{cord.torque_nm:.3f}", "1"),
+     *[(part.name, f"{part.torque_nm:g}", f"{part.speed_ratio:g}") for part in cord.parts]],
 )
 
 # %% tags=["rig"]
-given_table(f"Target{given['cord'].get('source', '')}", ["preload at least, N", "at most, N", "a thicker shim"],
-            [(round(given["cord"]["low_n"]), round(given["cord"]["high_n"]), given["cord"]["thicker"])])
+given_table(f"Target{given.cord.source}", ["preload at least, N", "at most, N", "a thicker shim"],
+            [(round(given.cord.low_n), round(given.cord.high_n), given.cord.thicker)])
 
 # %% tags=["rig"]
-cord_bench(unit, given["cord"]["support"], setting_mm=given["cord"]["setting_mm"],
-           kinds=tuple(given["cord"]["kinds"]), radius_mm=given["cord"]["drum_mm"], readings_only=True)
+cord_bench(unit, given.cord.support, setting_mm=given.cord.setting_mm,
+           kinds=given.cord.kinds, radius_mm=given.cord.drum_mm, readings_only=True)
 
 # %% tags=["form"]
 sheet.form(
@@ -464,14 +474,14 @@ sheet.form(
     sheet.number("cord-torque", "Torque of all that turns", "N·m"),
     sheet.number("cord-bearings", "Torque of the two bearings", "N·m"),
     sheet.number("cord-preload", "Preload behind it", "N"),
-    sheet.choice("cord-verdict", "What do you say?", options=given["cord"]["verdicts"]),
+    sheet.choice("cord-verdict", "What do you say?", options=given.cord.verdicts),
 )
 
 # %% tags=["reference"]
-cord = given["cord"]
-axle = bearings.support_by_id(cord["support"])
-kinds, drum = tuple(cord["kinds"]), Q(cord["drum_mm"], "mm")
-force = bearing.Pair.from_support(axle, bearings).preload(Q(cord["setting_mm"], "mm"))
+cord = given.cord
+axle = bearings.support_by_id(cord.support)
+kinds, drum = cord.kinds, Q(cord.drum_mm, "mm")
+force = bearing.Pair.from_support(axle, bearings).preload(Q(cord.setting_mm, "mm"))
 what = bearing.turned(axle, bearings, force, kinds)
 rest = bearing.turned(axle, bearings, Q(0.0, "N"), kinds).torque
 seen = bearing.cord_pull(what, drum).force
@@ -486,7 +496,7 @@ read = ref(
 whole = ref("cord-torque", (read * drum).to("N*m"), outcome="judge-by-cord",
             tolerance={"absolute": Q(0.012, "N*m"), "relative": 0.02},
             lesson=f"{where}#pull-on-a-cord")
-plain = Q(sum(nm for _, nm, _ in cord["parts"]), "N*m")
+plain = Q(sum(part.torque_nm for part in cord.parts), "N*m")
 theirs = ref(
     "cord-bearings", whole - rest, weight=2, outcome="judge-by-cord",
     tolerance={"absolute": Q(0.012, "N*m"), "relative": 0.02}, lesson=f"{where}#pull-on-a-cord",
@@ -501,13 +511,13 @@ behind = ref("cord-preload", theirs / thousand * Q(1000.0, "N"), outcome="judge-
              lesson=f"{where}#pull-on-a-cord")
 
 # %% tags=["reference"]
-usual = bearing.Pair.from_support(axle, bearings).preload(Q(cord["setting_mm"], "mm"))
+usual = bearing.Pair.from_support(axle, bearings).preload(Q(cord.setting_mm, "mm"))
 behind = behind if usual / 2 < behind < 2 * usual else usual  # a stray figure is not gone on with
 tightens = shim.shim_sign(axle.arrangement, axle.shim_place) > 0
 more, less = ("thicker", "thinner") if tightens else ("thinner", "thicker")
 mend = {"too-little": more, "too-much": less}
-state = ("too-little" if behind < Q(cord["low_n"], "N")
-         else "too-much" if behind > Q(cord["high_n"], "N") else "inside")
+state = ("too-little" if behind < Q(cord.low_n, "N")
+         else "too-much" if behind > Q(cord.high_n, "N") else "inside")
 verdict = state if state == "inside" else f"{state}-{mend[state]}"
 opposite = {"thicker": "thinner", "thinner": "thicker"}
 
@@ -518,7 +528,7 @@ if state != "inside":
                    "Too much or too little is right; the shim would make it worse.")]
 known = {verdict, *(slip.value for slip in slips)}
 slips += [Slip(key, 0, "Compare your preload with both limits once more.")
-          for key, _ in cord["verdicts"] if key not in known]
+          for key in labels(cord.verdicts) if key not in known]
 ref("cord-verdict", verdict, weight=3, outcome="judge-by-cord", slips=slips,
     lesson=f"{where}#pull-on-a-cord")
 
@@ -530,19 +540,19 @@ ref("cord-verdict", verdict, weight=3, outcome="judge-by-cord", slips=slips,
 # A support warms up as the table says. By how much does each of the two lengths grow? What does the growing case do by itself? With what happens across the shaft, what does the setting become? *9 points.*
 
 # %% tags=["rig"]
-warm = given["warm"]
+warm = given.warm
 given_table(
-    f"{warm['name']}: setting cold {warm['cold_mm']:+.3f} mm (preload plus, end play minus)",
+    f"{warm.name}: setting cold {warm.cold_mm:+.3f} mm (preload plus, end play minus)",
     ["part", "length, mm", "a metre grows for 1 K, µm", "warmer by, K"],
-    [(name, f"{mm:g}", f"{um:g}", f"{k:g}") for name, mm, um, k in warm["spans"]],
+    [(span.part, f"{span.length_mm:g}", f"{span.growth_um:g}", f"{span.rise_k:g}") for span in warm.spans],
 )
 
 # %% tags=["rig"]
 given_table("Across the shaft, worked out for you; above zero tightens", ["part", "change, µm"],
-            [(name, f"{um:+d}") for name, um in given["warm"]["across"]])
+            [(one.part, f"{one.change_um:+d}") for one in given.warm.across])
 
 # %% tags=["rig"]
-bearing_section(unit.bearings.support_by_id(given["warm"]["support"]), unit.bearings, shim_mm=1.0,
+bearing_section(unit.bearings.support_by_id(given.warm.support), unit.bearings, shim_mm=1.0,
                 to_scale=False)
 
 # %% tags=["form"]
@@ -551,16 +561,16 @@ sheet.form(
     sheet.number("warm-case", "The case grows by", "µm"),
     sheet.number("warm-shaft", "The shaft grows by", "µm"),
     sheet.choice("warm-way", "What does the growing case do to the pair, by itself?",
-                 options=given["warm"]["ways"]),
+                 options=given.warm.ways),
     sheet.number("warm-setting", "Setting when warm, preload plus, end play minus", "mm"),
     sheet.choice("warm-when", "Somebody reads the float while the case is still warm from washing. "
-                 "What is that reading worth?", options=given["warm"]["when"]),
+                 "What is that reading worth?", options=given.warm.when),
 )
 
 # %% tags=["reference"]
-warm = given["warm"]
-heated = bearings.support_by_id(warm["support"])
-turn = bearing.support_change(heated, bearings, bearing.Warm(**warm["rises"]))
+warm = given.warm
+heated = bearings.support_by_id(warm.support)
+turn = bearing.support_change(heated, bearings, bearing.Warm(**warm.rises))
 case = ref("warm-case", Q(abs(turn.case_um), "um"), outcome="warm-setting",
            tolerance={"absolute": Q(0.6, "um"), "relative": 0.01}, lesson=f"{where}#warm-and-cold")
 shaft = ref("warm-shaft", Q(abs(turn.shaft_um), "um"), outcome="warm-setting",
@@ -580,8 +590,8 @@ acts = ref(
 
 # %% tags=["reference"]
 outwards = (1 if turn.case_um > 0 else -1) * (-1 if acts == backwards else 1)
-across = Q(sum(um for _, um in warm["across"]), "um")
-cold = Q(warm["cold_mm"], "mm")
+across = Q(sum(one.change_um for one in warm.across), "um")
+cold = Q(warm.cold_mm, "mm")
 ref(
     "warm-setting", cold + (outwards * (case - shaft) + across).to("mm"), weight=2, outcome="warm-setting",
     tolerance=EXACT, lesson=f"{where}#warm-and-cold",
@@ -591,13 +601,14 @@ ref(
 )
 
 # %% tags=["reference"]
-when = {"subtract": "Bore, rings and shaft are at temperatures of their own; one sum does not mend that.",
-        "hand": "A hand does not feel twenty degrees, and they change the setting by hundredths.",
-        "twice": "Two readings agree and are wrong together while the case stays warm.",
-        "better": "The maker's target is given cold.",
-        "shaft": "The case grows most of all."}
-ref("warm-when", "even", weight=2, outcome="warm-setting", lesson=f"{where}#warm-and-cold",
-    slips=[Slip(key, 0, text) for key, text in when.items()])
+when = reasons(warm.when, "even", {
+    "subtract": "Bore, rings and shaft are at temperatures of their own; one sum does not mend that.",
+    "hand": "A hand does not feel twenty degrees, and they change the setting by hundredths.",
+    "twice": "Two readings agree and are wrong together while the case stays warm.",
+    "better": "The maker's target is given cold.",
+    "shaft": "The case grows most of all.",
+})
+ref("warm-when", "even", weight=2, outcome="warm-setting", lesson=f"{where}#warm-and-cold", slips=when)
 
 # %% tags=["mark"] task="warm" points=9
 
@@ -607,47 +618,51 @@ ref("warm-when", "even", weight=2, outcome="warm-setting", lesson=f"{where}#warm
 # The table gives the life of a pair over its running setting. How many times shorter is it at the second setting than at the first? Why does it fall so steeply there? Then tick every sign that points to **too much** preload. *7 points.*
 
 # %% tags=["rig"]
-given_table(f"{given['life']['name']}: life of the pair", ["running setting, mm", "life, h"],
-            [(f"{mm:+.2f}", round(hours)) for mm, hours in given["life"]["table"]])
+given_table(f"{given.life.name}: life of the pair", ["running setting, mm", "life, h"],
+            [(f"{at.setting_mm:+.2f}", round(at.life_h)) for at in given.life.table])
 
 # %% tags=["rig"]
 given_table("Compare", ["first setting, mm", "second setting, mm"],
-            [(f"{given['life']['from_mm']:+.2f}", f"{given['life']['to_mm']:+.2f}")])
+            [(f"{given.life.from_mm:+.2f}", f"{given.life.to_mm:+.2f}")])
 
 # %% tags=["form"]
 sheet.form(
     "life",
     sheet.number("life-times", "Life at the first setting, divided by life at the second"),
     sheet.choice("life-why", "Why does life fall so steeply past its best setting?",
-                 options=given["life"]["why"]),
-    sheet.choices("life-signs", "Which signs point to too much preload?", options=given["life"]["signs"]),
+                 options=given.life.why),
+    sheet.choices("life-signs", "Which signs point to too much preload?", options=given.life.signs),
 )
 
 # %% tags=["reference"]
-life = given["life"]
-worn = bearings.support_by_id(life["support"])
-left_n, right_n, axial_n = (Q(load, "N") for load in life["loads_n"])
+life = given.life
+worn = bearings.support_by_id(life.support)
+left_n, right_n, axial_n = (Q(load, "N") for load in life.loads_n)
 curve = bearing.life_against_setting(
-    bearing.Pair.from_support(worn, bearings), Q([life["from_mm"], life["to_mm"]], "mm"),
-    (left_n, right_n), axial_n, Q(life["rpm"], "rpm"))
+    bearing.Pair.from_support(worn, bearings), Q([life.from_mm, life.to_mm], "mm"),
+    (left_n, right_n), axial_n, Q(life.rpm, "rpm"))
 times = float(curve.both_h[0] / curve.both_h[1])
 ref("life-times", Q(times, ""), outcome="preload-life", weight=2, tolerance=0.02,
     lesson=f"{where}#too-much-too-little",
     slips=[Slip(Q(1 / times, ""), 0.3, "Turned round: divide the longer life by the shorter one.")])
 
 # %% tags=["reference"]
-causes = {"oil": "Oil still gets in; the load is what grows.",
-          "fewer": "It is the other way round: preload lets more rollers carry.",
-          "speed": "Rollers turn as the shaft makes them, whatever the preload.",
-          "soft": "Rings get soft by heat only; life falls long before that.",
-          "seal": "Seals do not feel preload, and they do not wear out bearings."}
-ref("life-why", "press", outcome="preload-life", lesson=f"{where}#too-much-too-little", weight=2,
-    slips=[Slip(key, 0, text) for key, text in causes.items()])
+causes = reasons(life.why, "press", {
+    "oil": "Oil still gets in; the load is what grows.",
+    "fewer": "It is the other way round: preload lets more rollers carry.",
+    "speed": "Rollers turn as the shaft makes them, whatever the preload.",
+    "soft": "Rings get soft by heat only; life falls long before that.",
+    "seal": "Seals do not feel preload, and they do not wear out bearings.",
+})
+ref("life-why", "press", outcome="preload-life", lesson=f"{where}#too-much-too-little", weight=2, slips=causes)
+
+# %% tags=["reference"]
 much = {"hot", "blue", "stiff", "rib", "early"}
-seen_signs = {key for key, _ in life["signs"]}
-ref("life-signs", seen_signs & much, outcome="preload-life", weight=3, lesson=f"{where}#too-much-too-little",
-    slips=[Slip(key, 0, "A shaft that can move along is a sign of too little preload.")
-           for key in seen_signs - much])
+little = {("walk", "ends", "weep", "clunk", "dial", "few"):
+          "A shaft that can move along is a sign of too little preload."}
+ref("life-signs", set(labels(life.signs)) & much, outcome="preload-life", weight=3,
+    lesson=f"{where}#too-much-too-little",
+    slips=reasons(bank.lists["much"] + bank.lists["little"], much, little, shown=life.signs))
 
 # %% tags=["mark"] task="life" points=7
 
@@ -658,37 +673,43 @@ ref("life-signs", seen_signs & much, outcome="preload-life", weight=3, lesson=f"
 
 # %% tags=["rig"]
 given_table("The situations", ["no.", "situation"],
-            [(1, given["bench"]["wrong_way"]),
-             *[(n, text) for n, (_, text, _) in enumerate(given["bench"]["cautions"], 2)]])
+            [(1, given.bench.wrong_way),
+             *[(n, one.story) for n, one in enumerate(given.bench.cautions, 2)]])
 
 # %% tags=["form"]
 sheet.form(
     "bench",
-    sheet.choice("bench-wrong-way", "Situation 1: what do you do?", options=given["bench"]["steps"]),
-    *[sheet.choice(f"bench-caution-{n}", f"Situation {n}: what do you do?", options=options)
-      for n, (_, _, options) in enumerate(given["bench"]["cautions"], 2)],
+    sheet.choice("bench-wrong-way", "Situation 1: what do you do?", options=given.bench.steps),
+    *[sheet.choice(f"bench-caution-{n}", f"Situation {n}: what do you do?", options=one.options)
+      for n, one in enumerate(given.bench.cautions, 2)],
 )
 
 # %% tags=["reference"]
-wrongly = {"more": "With the wrong sign every further step makes it worse.",
-           "run": "A shim does not bed in, and power can cost the bearings.",
-           "tighten": "Bolt torque does not move a ring that lies on its seat.",
-           "note": "The reading shows that the sum was not right.",
-           "warm": "Heat does not turn a wrong sign into a right one.",
-           "swap": "Two bearings of a kind are alike; the shim works the same way still."}
+wrongly = reasons(given.bench.steps, "stop", {
+    "more": "With the wrong sign every further step makes it worse.",
+    "run": "A shim does not bed in, and power can cost the bearings.",
+    "tighten": "Bolt torque does not move a ring that lies on its seat.",
+    "note": "The reading shows that the sum was not right.",
+    "warm": "Heat does not turn a wrong sign into a right one.",
+    "swap": "Two bearings of a kind are alike; the shim works the same way still.",
+})
 ref("bench-wrong-way", "stop", weight=2, outcome="recheck-shim", must_pass=True,
-    lesson=f"{where}#before-it-runs", slips=[Slip(key, 0, text) for key, text in wrongly.items()])
+    lesson=f"{where}#before-it-runs", slips=wrongly)
 
 # %% tags=["reference"]
 SAFE = {"air": "drain", "hot": "gloves", "press": "let-off", "cord": "loop"}
-WHY = {"air": "Driven by air a dry bearing can throw its rollers, at any pressure.",
-       "hot": "A hot ring looks like a cold one; somebody will reach for it, and oil on it burns.",
-       "press": "A tilted ring flies out under load, and hands are in the way.",
-       "cord": "A cord round a hand, or a finger at a gear, goes with it when it turns."}
-for n, (danger, _, options) in enumerate(given["bench"]["cautions"], 2):
-    ref(f"bench-caution-{n}", SAFE[danger], outcome="bearing-cautions", must_pass=True,
-        lesson=f"{where}#before-you-start",
-        slips=[Slip(key, 0, WHY[danger]) for key, _ in options if key != SAFE[danger]])
+WHY = {
+    ("spin", "near", "slow", "finger"): "Driven by air a dry bearing can throw its rollers, at any pressure.",
+    ("spit", "cloth", "bench", "flame"):
+        "A hot ring looks like a cold one; somebody will reach for it, and oil on it burns.",
+    ("hand", "tap", "force", "look"): "A tilted ring flies out under load, and hands are in the way.",
+    ("wrap", "wrist", "guide", "power"):
+        "A cord round a hand, or a finger at a gear, goes with it when it turns.",
+}
+for n, danger in enumerate(given.bench.cautions, 2):
+    safe_way, slips = settled(bank.questions["cautions"], danger, SAFE, WHY)
+    ref(f"bench-caution-{n}", safe_way, outcome="bearing-cautions", must_pass=True,
+        lesson=f"{where}#before-you-start", slips=slips)
 
 # %% tags=["mark"] task="bench" points=6
 

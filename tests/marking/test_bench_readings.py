@@ -8,8 +8,9 @@ from nbgrader.converters import Autograde
 
 from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.jobsheet.bench_readings import BenchSet
-from twoshaft.readings import issue_record
+from twoshaft.readings import given_in, issue_record
 from twoshaft.readings.own_bench import bench_figures, put_in
+from twoshaft.records import changed, to_json
 from twoshaft.units import load_unit
 from twoshaft_grader.marking import SheetMark, load_solution, mark_sheet, solve
 from twoshaft_grader.marking.feedback import feedback_page
@@ -59,8 +60,8 @@ def typed(issued):
 def answers(solution, unit, issued, typed):
     """Full-mark answers under the typed figures."""
     values = {n: float(t.split()[0]) for n, t in typed.items() if t.endswith(" mm")}
-    given = put_in(MODULE, "stack", unit, issued["given"], values)
-    return solve(solution, issued | {"given": given}, unit)
+    given = put_in(MODULE, "stack", unit, given_in(MODULE, issued["given"]), values)
+    return solve(solution, issued | {"given": to_json(given)}, unit)
 
 
 def sheet_of(answers, typed):
@@ -126,7 +127,7 @@ def test_a_solution_that_decides_nothing_on_them_goes_back(
     """A set that slips through, so that every shim misses: flagged, and nothing crashes."""
 
     def slip_through(self, module, unit, given):
-        return {**given, "stack": {**given["stack"], "totals": {"070": 9.0}}}
+        return changed(given, stack=changed(given.stack, totals={"070": 9.0}))
 
     monkeypatch.setattr(BenchSet, "put_into", slip_through)
     mark = mark_sheet(
@@ -188,16 +189,18 @@ def test_other_modules_are_marked_on_them_too(name, unit):
     solution = load_solution(SOURCE.parent / f"{name}.ipynb")
     record = issue_record(solution.module, unit, salt="test", learner="ann", attempt=1)
     record["bench_readings"] = True
-    given, bench = record["given"], {}
+    issued, bench = given_in(solution.module, record["given"]), {}
+    given = issued
     for task, typed in TYPED[name].items():
-        figures = bench_figures(solution.module, task, unit, record["given"])
+        figures = bench_figures(solution.module, task, unit, issued)
         entries = {f.name: text for f, text in zip(figures, typed.split("; "), strict=True)}
         entries |= {"page": "7", "read-by": "A. Reader", "in-use": "yes"}
         mine = {f"{task}-{entry}": Answer(text, 1) for entry, text in entries.items()}
-        one = BenchSet.all_of(solution.module, unit, record["given"], mine)[task]
+        one = BenchSet.all_of(solution.module, unit, issued, mine)[task]
         given = one.put_into(solution.module, unit, given)
         bench |= mine
-    right, drawn = solve(solution, record | {"given": given}, unit), solve(solution, record, unit)
+    right = solve(solution, record | {"given": to_json(given)}, unit)
+    drawn = solve(solution, record, unit)
     answers = {field: Answer(value, 1) for field, value in right.items()}
     sheet = SheetData(
         learner="ann", module=solution.module, attempt=1, answers=answers, bench=bench

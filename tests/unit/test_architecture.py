@@ -36,9 +36,11 @@ MAY_IMPORT = {
     "plots.style": set(),
     "jupyter": {"stored", "kernels"},
     "models": UNITS,
-    "readings": UNITS | LISTS | {"models", "safety"},
+    "records": set(),
+    "questions": {"records"},
+    "readings": UNITS | LISTS | {"models", "safety", "records", "questions"},
     "plots": UNITS | STYLE | {"models", "glossary"},
-    "jobsheet": UNITS | STYLE | LISTS | {"models", "readings", "outcomes"},
+    "jobsheet": UNITS | STYLE | LISTS | {"models", "readings", "records", "outcomes"},
     "kernels": UNITS | {"jobsheet", "plots", "rigs"},
     "rigs": UNITS | STYLE | {"models", "readings", "safety", "plots", "jobsheet"},
 }

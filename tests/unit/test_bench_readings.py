@@ -14,6 +14,7 @@ from twoshaft.models.geartrain import ratio
 from twoshaft.readings import MODULES, draw
 from twoshaft.readings.gear_train_and_checks.own_figures import as_counted
 from twoshaft.readings.own_bench import bench_figures, bench_tasks, put_in
+from twoshaft.records import part, to_json
 from twoshaft.stored.job_sheet import Answer, SheetData, parse_sheet
 from twoshaft.units import load_unit, shipped_units
 
@@ -33,11 +34,20 @@ def drawn(unit):
 
 def entries(drawn, task="stack", **changed):
     """A full set of the stack: the drawn lengths a tenth longer, and a target of one's own."""
-    lengths = drawn["stack"]["lengths"]
+    lengths = drawn.stack.lengths
     texts = {name: f"{mm + 0.1:.2f} mm" for name, mm in lengths.items()}
     texts |= {"low-target": "40 µm", "high-target": "0,1 mm", "page": "112", "read-by": "A. Reader"}
     texts |= {"in-use": "yes"} | {name.replace("_", "-"): text for name, text in changed.items()}
     return {f"{task}-{name}": Answer(text, 1) for name, text in texts.items() if text is not None}
+
+
+def drawn_of(figure, given):
+    """What was drawn in a figure's place; None where nothing of the kind was."""
+    if not hasattr(figure, "path"):
+        return figure.drawn
+    for step in figure.path:
+        given = given.get(step, None) if isinstance(given, dict) else given[step]
+    return given
 
 
 @pytest.mark.parametrize("name", shipped_units())
@@ -51,15 +61,13 @@ def test_every_declared_figure_stands_where_it_says(name, module):
             assert len({figure.name for figure in figures}) == len(figures) > 0
             values = {}
             for figure in figures:
-                place = given[task]
-                for step in figure.path:
-                    place = place.get(step, None) if isinstance(place, dict) else place[step]
+                place = drawn_of(figure, part(given, task))
                 if place is not None:
                     assert not figure.fault(place), (module, figure)
                     values[figure.name] = place
             if len(values) == len(figures):  # the drawn figures, typed, are taken
-                renewed = put_in(module, task, unit, given, values)
-                assert set(given[task]) <= set(renewed[task])
+                renewed = part(put_in(module, task, unit, given, values, "x"), task)
+                assert set(to_json(part(given, task))) < set(to_json(renewed))
             assert declared.also == tuple(t for t in declared.also if t != task)
 
 
@@ -67,11 +75,11 @@ def test_a_full_set_takes_the_place_of_the_drawn_one(unit, drawn):
     sets = BenchSet.all_of(MODULE, unit, drawn, entries(drawn))
     given, refused = given_with(sets, MODULE, unit, drawn)
     assert not refused
-    assert given["stack"]["low_mm"] == pytest.approx(0.04)
-    assert given["stack"]["rows"][0][2] == "from the bench"
-    assert given["stack"]["source"] == " (from the bench, limits from the manual, page 112)"
-    assert given["stack"]["lengths"] != drawn["stack"]["lengths"]
-    assert drawn["stack"]["low_mm"] != 0.04 and given["cord"] is drawn["cord"]
+    assert given.stack.low_mm == pytest.approx(0.04)
+    assert given.stack.rows[0].tool == "from the bench"
+    assert given.stack.source == " (from the bench, limits from the manual, page 112)"
+    assert given.stack.lengths != drawn.stack.lengths
+    assert drawn.stack.low_mm != 0.04 and given.cord is drawn.cord
 
 
 @pytest.mark.parametrize(
@@ -108,13 +116,13 @@ def test_the_pull_on_the_cord_gives_the_setting_behind_it(unit, drawn):
     from twoshaft.models.bearing import Pair, cord_pull, turned
     from twoshaft.units.quantities import Q
 
-    cord = drawn["cord"]
-    support = unit.bearings.support_by_id(cord["support"])
+    cord = drawn.cord
+    support = unit.bearings.support_by_id(cord.support)
     force = Pair.from_support(support, unit.bearings).preload(Q(0.05, "mm"))
-    what = turned(support, unit.bearings, force, tuple(cord["kinds"]))
+    what = turned(support, unit.bearings, force, cord.kinds)
     pull = cord_pull(what, Q(40, "mm")).force.m_as("N")
     values = {"pull": pull, "drum": 40, "least": 0.5 * force.m_as("N"), "most": 2 * force.m_as("N")}
-    assert put_in(MODULE, "cord", unit, drawn, values)["cord"]["setting_mm"] == pytest.approx(0.05)
+    assert put_in(MODULE, "cord", unit, drawn, values).cord.setting_mm == pytest.approx(0.05)
     with pytest.raises(CourseError, match="so near a limit"):
         put_in(MODULE, "cord", unit, drawn, values | {"least": force.m_as("N")})
     with pytest.raises(CourseError, match="not one that these bearings"):
@@ -175,7 +183,7 @@ def test_the_form_saves_uses_and_goes_back(tmp_path, drawn):
     assert "stack-no-such" not in sheet.data.bench
 
     again = open_sheet(MODULE, tmp_path)
-    assert again.given["stack"]["low_mm"] == pytest.approx(0.04)
+    assert again.given.stack.low_mm == pytest.approx(0.04)
     assert not again.bench_panel("stack")["stale"]
     FormWidget(again, "stack", [field]).hear({"type": "bench", "name": "in-use", "value": "no"})
     assert open_sheet(MODULE, tmp_path).given == sheet.drawn
@@ -211,15 +219,12 @@ def _pair(given):
 def own(unit, module, task, **changed):
     """A task on figures of one's own, some of them changed by name."""
     given = drawn_for(module, unit)
-    figures = bench_figures(module, task, unit, given)
+    figures, mine = bench_figures(module, task, unit, given), part(given, task)
     values = {}
-    for figure, value in zip(figures, OWN[module, task](given[task]), strict=True):
-        place = given[task]
-        for step in figure.path if value is None else ():
-            place = place[step]
-        values[figure.name] = place if value is None else value
+    for figure, value in zip(figures, OWN[module, task](mine), strict=True):
+        values[figure.name] = drawn_of(figure, mine) if value is None else value
     values |= {name.replace("_", "-"): value for name, value in changed.items()}
-    return put_in(module, task, unit, given, values)[task]
+    return part(put_in(module, task, unit, given, values), task)
 
 
 @pytest.mark.parametrize(("module", "task"), OWN)
@@ -276,15 +281,15 @@ def test_what_decides_nothing_is_refused_in_one_sentence(unit, module, task, cha
 
 def test_a_thread_of_ones_own_changes_what_follows_from_it(unit):
     found = own(unit, "threaded-joints", "found")
-    assert found["diameter_mm"] == pytest.approx(8)
+    assert found.diameter_mm == pytest.approx(8)
     # Stress area 36.6 mm² (ISO 898-1) at 640 MPa is 23.4 kN; the twist takes some of it.
-    assert 0.8 * 23.4 < found["yields_kn"] < 23.4
+    assert 0.8 * 23.4 < found.yields_kn < 23.4
     finer = own(unit, "threaded-joints", "found", thread="M8x1")
-    assert finer["yields_kn"] > found["yields_kn"]
-    state = next(key for key, *_ in found["factors"] if key != found["state"][0])
-    assert own(unit, "threaded-joints", "found", state=state)["state"][0] == state
+    assert finer.yields_kn > found.yields_kn
+    state = next(one.id for one in found.factors if one.id != found.state.id)
+    assert own(unit, "threaded-joints", "found", state=state).state.id == state
     loose = own(unit, "threaded-joints", "alloy", tolerance=0)
-    assert loose["most_kn"] < own(unit, "threaded-joints", "alloy")["most_kn"]
+    assert loose.most_kn < own(unit, "threaded-joints", "alloy").most_kn
 
 
 def test_an_idler_is_counted_once_and_teeth_of_ones_own_make_the_ratio(unit):

@@ -7,8 +7,9 @@ import pytest
 from twoshaft.errors import UnitFileError
 from twoshaft.models.bearing import Pair
 from twoshaft.models.shim import Stack, shim_sign, target_interference
-from twoshaft.readings import draw
+from twoshaft.readings import draw, given_in
 from twoshaft.readings.shims_and_preload.lot import sign_of, verdicts
+from twoshaft.records import to_json
 from twoshaft.units import load_unit, shipped_units
 from twoshaft.units.quantities import Q
 
@@ -22,20 +23,21 @@ def given_to(unit, learner, attempt=1):
 
 
 def window(unit, task):
-    support = unit.bearings.support_by_id(task["support"])
-    lengths = {term: Q(mm, "mm") for term, mm in task["lengths"].items()}
+    support = unit.bearings.support_by_id(task.support)
+    lengths = {term: Q(mm, "mm") for term, mm in task.lengths.items()}
     thin, thick = Stack.from_support(support, lengths).window(*target_interference(support))
-    return thin, thick, task["doubt_mm"]
+    return thin, thick, task.doubt_mm
 
 
 def test_plain_data_the_same_at_every_run(unit, drawn):
-    again = json.loads(json.dumps(given_to(unit, LEARNERS[0])))
-    assert again == drawn[LEARNERS[0]] and list(again) == TASKS
+    again = json.loads(json.dumps(to_json(given_to(unit, LEARNERS[0]))))
+    assert again == to_json(drawn[LEARNERS[0]]) and list(again) == TASKS
+    assert given_in("shims-and-preload", again) == drawn[LEARNERS[0]]
 
 
 @pytest.mark.parametrize("task", NUMBERS)
 def test_every_learner_has_another_task(drawn, task):
-    different = {json.dumps(given[task], sort_keys=True) for given in drawn.values()}
+    different = {json.dumps(to_json(getattr(given, task))) for given in drawn.values()}
     assert len(different) > 0.9 * len(LEARNERS)
 
 
@@ -43,17 +45,17 @@ def test_a_resit_changes_the_task_not_only_the_numbers(unit):
     for learner in LEARNERS[:12]:
         first, second = (given_to(unit, learner, attempt) for attempt in (1, 2))
         for task in ("stack", "trial", "cord", "life"):
-            assert first[task]["support"] != second[task]["support"]
-        for task, fact in (("signs", "cases"), ("bench", "wrong_way"), ("shelf", "totals")):
-            assert first[task][fact] != second[task][fact]
-        cautions = [{id for id, _, _ in given["bench"]["cautions"]} for given in (first, second)]
+            assert getattr(first, task).support != getattr(second, task).support
+        assert first.signs.cases != second.signs.cases
+        assert first.bench.wrong_way != second.bench.wrong_way
+        assert first.shelf.totals != second.shelf.totals
+        cautions = [{one.id for one in given.bench.cautions} for given in (first, second)]
         assert cautions[0] != cautions[1]
 
 
 @pytest.mark.parametrize("shipped", shipped_units())
 def test_every_unit_that_ships_gives_every_task(shipped):
-    given = given_to(load_unit(shipped), "ann")
-    assert list(given) == TASKS
+    assert list(to_json(given_to(load_unit(shipped), "ann"))) == TASKS
 
 
 def test_a_unit_without_bearings_is_refused_in_words(unit):
@@ -63,58 +65,58 @@ def test_a_unit_without_bearings_is_refused_in_words(unit):
 
 def test_signs_are_equally_hard(drawn):
     for given in drawn.values():
-        cases = given["signs"]["cases"]
+        cases = given.signs.cases
         signs = [shim_sign(arrangement, place) for _, arrangement, place in cases]
         assert signs[0] == -1 and signs[1:] == [1, 1]
         assert sum("between" in place for _, _, place in cases) in (1, 2)
-        change = given["signs"]["change"]
-        before = change["amount_mm"] * (1 if change["kind"] == "preload" else -1)
-        steps = round((change["after_mm"] - change["before_mm"]) * 100)
+        change = given.signs.change
+        before = change.amount_mm * (1 if change.kind == "preload" else -1)
+        steps = round((change.after_mm - change.before_mm) * 100)
         # Read the wrong way round, the pair ends up as something else.
         assert steps and abs(before - 0.01 * steps - (before + 0.01 * steps)) > 0.05
 
 
 def test_the_shelf_of_the_stack_has_one_or_two_safe_shims_and_no_hair_splitting(unit, drawn):
     for given in drawn.values():
-        task = given["stack"]
+        task = given.stack
         thin, thick, doubt = window(unit, task)
-        judged = verdicts(list(task["totals"].values()), (thin, thick, doubt))
+        judged = verdicts(list(task.totals.values()), (thin, thick, doubt))
         assert judged is not None and judged.count("safe") in (1, 2)
-        assert len(task["shims"]) == len(task["totals"]) == 8
+        assert len(task.shims) == len(task.totals) == 8
         assert "misses" in judged
 
 
 def test_the_half_empty_shelf_is_what_it_was_drawn_to_be(unit, drawn):
     kinds = []
     for given in drawn.values():
-        task = given["shelf"]
-        judged = verdicts(list(task["totals"].values()), window(unit, task), clear_of_limits=True)
-        assert judged is not None and len(task["totals"]) == 5
+        task = given.shelf
+        judged = verdicts(list(task.totals.values()), window(unit, task), clear_of_limits=True)
+        assert judged is not None and len(task.totals) == 5
         kinds.append("safe" if "safe" in judged else "meets" if "meets" in judged else "misses")
-        support = unit.bearings.support_by_id(task["support"])
-        main = unit.bearings.support_by_id(given["stack"]["support"])
+        support = unit.bearings.support_by_id(task.support)
+        main = unit.bearings.support_by_id(given.stack.support)
         assert sign_of(support) != sign_of(main)
-        assert len(task["offers"]) == 7
+        assert len(task.offers) == 7
     assert all(kinds.count(kind) > 40 for kind in ("safe", "meets", "misses"))
 
 
 def test_a_trial_leaves_float_to_read_on_one_turn_of_the_dial(unit, drawn):
     for given in drawn.values():
-        task = given["trial"]
-        support = unit.bearings.support_by_id(task["support"])
-        lengths = {term: Q(mm, "mm") for term, mm in task["lengths"].items()}
+        task = given.trial
+        support = unit.bearings.support_by_id(task.support)
+        lengths = {term: Q(mm, "mm") for term, mm in task.lengths.items()}
         stack = Stack.from_support(support, lengths)
-        end_float = -stack.interference(Q(task["trial_mm"], "mm")).m_as("mm")
+        end_float = -stack.interference(Q(task.trial_mm, "mm")).m_as("mm")
         assert 0.14 <= round(end_float, 6) <= 0.36
-        assert len(task["before"]) == 7
+        assert len(task.before) == 7
 
 
 def test_doubts_have_one_largest_and_clear_decisions(drawn):
     for given in drawn.values():
-        sizes = sorted(um for _, _, um in given["doubt"]["sources"])
+        sizes = sorted(one.doubt_um for one in given.doubt.sources)
         assert len(sizes) == 4 and sizes[-1] >= 1.3 * sizes[-2]
         expanded = 2 * sum(um**2 for um in sizes) ** 0.5 / 1000
-        inside = given["doubt"]["inside_mm"].values()
+        inside = given.doubt.inside_mm.values()
         assert 2 <= sum(mm > expanded for mm in inside) <= 3
         assert all(abs(mm - expanded) > 0.15 * expanded for mm in inside)
 
@@ -122,27 +124,27 @@ def test_doubts_have_one_largest_and_clear_decisions(drawn):
 def test_a_cord_is_never_read_near_a_limit(unit, drawn):
     states = []
     for given in drawn.values():
-        task = given["cord"]
-        support = unit.bearings.support_by_id(task["support"])
+        task = given.cord
+        support = unit.bearings.support_by_id(task.support)
         pair = Pair.from_support(support, unit.bearings)
-        preload = pair.preload(Q(task["setting_mm"], "mm")).m_as("N")
-        for limit in (task["low_n"], task["high_n"]):
+        preload = pair.preload(Q(task.setting_mm, "mm")).m_as("N")
+        for limit in (task.low_n, task.high_n):
             assert abs(preload - limit) > 0.1 * limit
-        states.append((preload > task["low_n"]) + (preload > task["high_n"]))
+        states.append((preload > task.low_n) + (preload > task.high_n))
     assert all(states.count(state) > 40 for state in range(3))
 
 
 def test_life_is_compared_past_its_best(drawn):
     for given in drawn.values():
-        hours = dict(given["life"]["table"])
-        first, second = hours[given["life"]["from_mm"]], hours[given["life"]["to_mm"]]
+        hours = {at.setting_mm: at.life_h for at in given.life.table}
+        first, second = hours[given.life.from_mm], hours[given.life.to_mm]
         assert first == max(hours.values()) and first / second > 1.5
-        assert len(given["life"]["signs"]) == 7
+        assert len(given.life.signs) == 7
 
 
 def test_heat_moves_the_setting_by_more_than_the_arithmetic(drawn):
     for given in drawn.values():
-        task = given["warm"]
-        growths = [round(mm * um * k / 1000, 3) for _, mm, um, k in task["spans"]]
+        task = given.warm
+        growths = [round(mm * um * k / 1000, 3) for _, mm, um, k in task.spans]
         assert all(10 < um < 400 for um in growths)
-        assert len(task["across"]) == 3
+        assert len(task.across) == 3

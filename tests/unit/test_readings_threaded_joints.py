@@ -8,10 +8,11 @@ import pytest
 
 from twoshaft.errors import UnitFileError
 from twoshaft.models import joint
-from twoshaft.readings import draw
+from twoshaft.readings import draw, given_in
 from twoshaft.readings.threaded_joints import face_like
-from twoshaft.readings.threaded_joints.jobs import JOBS
-from twoshaft.readings.threaded_joints.questions import BANKS
+from twoshaft.readings.threaded_joints.given import Asked
+from twoshaft.readings.threaded_joints.questions import BANK
+from twoshaft.records import to_json
 from twoshaft.units import load_unit, shipped_units
 from twoshaft.units.quantities import Q
 
@@ -30,14 +31,15 @@ def given_to(unit, learner, attempt=1):
 
 
 def test_plain_data_the_same_at_every_run(unit, drawn):
-    again = json.loads(json.dumps(given_to(unit, LEARNERS[0])))
-    assert again == drawn[0]
+    again = json.loads(json.dumps(to_json(given_to(unit, LEARNERS[0]))))
+    assert again == to_json(drawn[0])
     assert list(again) == TASKS
+    assert given_in("threaded-joints", again) == drawn[0]
 
 
 @pytest.mark.parametrize("task", ["card", "found", "alloy", "blind", "face", "stake"])
 def test_every_learner_has_other_figures(drawn, task):
-    different = {json.dumps(given[task], sort_keys=True) for given in drawn}
+    different = {json.dumps(to_json(getattr(given, task))) for given in drawn}
     assert len(different) > 0.85 * len(LEARNERS)
 
 
@@ -49,11 +51,11 @@ def test_every_shipped_unit_has_enough(name):
 def test_a_resit_changes_the_task_not_only_the_numbers(unit):
     for learner in LEARNERS[:12]:
         first, second = (given_to(unit, learner, attempt) for attempt in (1, 2))
-        for name in BANKS:
-            assert first["asked"][name]["id"] != second["asked"][name]["id"]
-        assert first["job"]["id"] != second["job"]["id"]
+        for name in Asked.__struct_fields__:
+            assert getattr(first.asked, name).id != getattr(second.asked, name).id
+        assert first.job.id != second.job.id
         for task in ("card", "found", "state", "alloy", "blind", "stake"):
-            assert first[task] != second[task]
+            assert getattr(first, task) != getattr(second, task)
 
 
 def test_a_unit_without_fasteners_is_refused(unit):
@@ -66,29 +68,29 @@ def test_the_card_has_one_wrench_and_an_adapter_that_matters(drawn, unit):
         f.wrench.name: f.wrench
         for f in (joint.Fastening.of(unit, group.id) for group in unit.fasteners.groups)
     }
-    names = {w.id: w.name for w in unit.fasteners.wrenches}
     pints = {"lbf·ft": "force_pound*foot", "lbf·in": "force_pound*inch"}
-    for card in (given["card"] for given in drawn):
-        torque = Q(card["figure"], pints.get(card["unit"], "force_kilogram*cm")).to("N*m")
-        suited = [w for w in card["wrenches"] if wrenches[names[w[0]]].suits(torque)]
+    for card in (given.card for given in drawn):
+        torque = Q(card.figure, pints.get(card.unit, "force_kilogram*cm")).to("N*m")
+        suited = [w for w in card.wrenches if wrenches[w.name].suits(torque)]
         assert len(suited) == 1
-        length = Q(suited[0][5], "mm")
+        length = Q(suited[0].length_mm, "mm")
         setting = joint.setting_with_adapter(
-            torque, length, Q(card["reach_mm"], "mm"), Q(card["angle_deg"], "degree")
+            torque, length, Q(card.reach_mm, "mm"), Q(card.angle_deg, "degree")
         )
         assert torque / setting > 1.03
-        assert torque.m - setting.m_as("N*m") > suited[0][4]
+        assert torque.m - setting.m_as("N*m") > suited[0].step_nm
 
 
 def verdict_of_found(given):
     torque = joint.torque_at_bolt(
-        *(Q(given[k], u) for k, u in (("setting_nm", "N*m"), ("length_mm", "mm"))),
-        *(Q(given[k], u) for k, u in (("reach_mm", "mm"), ("angle_deg", "degree"))),
+        Q(given.setting_nm, "N*m"),
+        Q(given.length_mm, "mm"),
+        Q(given.reach_mm, "mm"),
+        Q(given.angle_deg, "degree"),
     )
-    k = next(k for state, _, k in given["factors"] if state == given["state"][0])
-    use = joint.clamp_short(torque, k, Q(given["diameter_mm"], "mm")).m_as("kN")
-    use /= given["yields_kn"]
-    low, high = given["window_nm"]
+    use = joint.clamp_short(torque, given.k, Q(given.diameter_mm, "mm")).m_as("kN")
+    use /= given.yields_kn
+    low, high = given.window_nm
     torque = torque.m_as("N*m")
     return (
         "renew" if use >= 0.9 else "low" if torque < low else "high" if torque > high else "ok"
@@ -100,10 +102,10 @@ def verdict_of_found(given):
 
 def test_found_settings_lead_to_every_verdict_and_none_hangs_on_the_last_figure(drawn):
     counts = Counter()
-    for given in (one["found"] for one in drawn):
+    for given in (one.found for one in drawn):
         verdict, (use, torque) = verdict_of_found(given)
         counts[verdict] += 1
-        low, high = given["window_nm"]
+        low, high = given.window_nm
         assert abs(use - 0.9) > 0.05
         if verdict != "ok":
             assert min(abs(torque / low - 1), abs(torque / high - 1)) > 0.05
@@ -113,90 +115,90 @@ def test_found_settings_lead_to_every_verdict_and_none_hangs_on_the_last_figure(
 
 def test_the_verdict_on_a_thread_in_aluminium_is_spread_and_clear(drawn):
     counts = Counter()
-    for given in (one["alloy"] for one in drawn):
+    for given in (one.alloy for one in drawn):
         margins = [
-            given[k] * given["per_mm_kn"] / given["most_kn"] for k in ("meets_mm", "good_mm")
+            mm * given.per_mm_kn / given.most_kn for mm in (given.meets_mm, given.good_mm)
         ]
-        assert all(abs(margin / given["safe"] - 1) > 0.07 for margin in margins)
-        counts[tuple(margin >= given["safe"] for margin in margins)] += 1
+        assert all(abs(margin / given.safe - 1) > 0.07 for margin in margins)
+        counts[tuple(margin >= given.safe for margin in margins)] += 1
     assert set(counts) == {(True, True), (False, True), (False, False)}
     assert min(counts.values()) > 40
 
 
 def test_load_for_each_millimetre_is_the_models(drawn, unit):
-    deep = [one["alloy"] for one in drawn if one["alloy"]["meets_mm"] > one["alloy"]["diameter_mm"]]
+    deep = [one.alloy for one in drawn if one.alloy.meets_mm > one.alloy.diameter_mm]
     for given in deep[:40]:
-        fastening = joint.Fastening.of(unit, given["group"])
+        fastening = joint.Fastening.of(unit, given.group)
         boss = fastening.group.tapped.boss_mm
         strip = joint.strip_loads(
             fastening.thread,
             fastening.steel,
             Q(fastening.metal.tensile_mpa, "MPa"),
-            Q(given["meets_mm"], "mm"),
+            Q(given.meets_mm, "mm"),
             Q(boss, "mm") if boss else None,
             joint.limits_6g6h(fastening.thread),
         )
-        want = strip.hole_strips_n / 1e3 / given["meets_mm"]
-        assert given["per_mm_kn"] == pytest.approx(want, rel=0.01)
+        want = strip.hole_strips_n / 1e3 / given.meets_mm
+        assert given.per_mm_kn == pytest.approx(want, rel=0.01)
 
 
 def test_every_found_state_is_clearly_another(drawn):
-    for given in (one["state"] for one in drawn):
-        k = {state: k for state, _, k in given["factors"]}
-        assert abs(k[given["found"][0]] / k[given["state"][0]] - 1) >= 0.1
-    assert len({given["state"]["found"][0] for given in drawn}) >= 3
+    for given in (one.state for one in drawn):
+        k = {one.id: one.k for one in given.factors}
+        assert abs(k[given.found.id] / k[given.state.id] - 1) >= 0.1
+    assert len({given.state.found.id for given in drawn}) >= 3
 
 
 def test_every_blind_hole_locks_as_the_model_says(drawn, unit):
-    for given in (one["blind"] for one in drawn[:60]):
+    for given in (one.blind for one in drawn[:60]):
         hole = joint.BlindHole(
-            given["depth_mm"] / 1e3, given["reach_mm"] / 1e3, given["boss_mm"] / 1e3
+            given.depth_mm / 1e3, given.reach_mm / 1e3, given.boss_mm / 1e3
         )
-        fastening = joint.Fastening.of(unit, given["group"])
-        oil = Q(given["oil_ml"], "mL")
-        torque = Q(given["torque_nm"], "N*m")
+        fastening = joint.Fastening.of(unit, given.group)
+        oil = Q(given.oil_ml, "mL")
+        torque = Q(given.torque_nm, "N*m")
         lock = joint.hydraulic_lock(hole, fastening.thread, fastening.seat, oil, torque, 0.12)
-        turns = given["oil_ml"] * 1e3 / given["area_mm2"] - given["depth_mm"] + given["reach_mm"]
+        turns = given.oil_ml * 1e3 / given.area_mm2 - given.depth_mm + given.reach_mm
         assert lock.locks
-        assert lock.turns_short == pytest.approx(turns / given["pitch_mm"], abs=0.05)
+        assert lock.turns_short == pytest.approx(turns / given.pitch_mm, abs=0.05)
 
 
 def test_faces_are_equally_hard(drawn, unit):
     rounds = Counter()
-    for given in (one["face"] for one in drawn[:60]):
-        fastening = joint.Fastening.of(unit, given["group"])
-        face = face_like(fastening, given["joint_share"])
-        target = fastening.bounds(torque=Q(given["torque_nm"], "N*m")).typical
-        order = [bolt - 1 for bolt in given["order"]]
+    for given in (one.face for one in drawn[:60]):
+        fastening = joint.Fastening.of(unit, given.group)
+        face = face_like(fastening, given.joint_share)
+        target = fastening.bounds(torque=Q(given.torque_nm, "N*m")).typical
+        order = [bolt - 1 for bolt in given.order]
         done = joint.tighten(face, [joint.Round.of(order, target)] * 4)
         first = np.sort(done.rounds_n[0])
         assert first[1] - first[0] > 150
-        assert np.min(np.abs(done.spreads - given["limit"])) > 0.01
-        rounds[joint.rounds_needed(face, order, target, given["limit"])] += 1
+        assert np.min(np.abs(done.spreads - given.limit)) > 0.01
+        rounds[joint.rounds_needed(face, order, target, given.limit)] += 1
     assert set(rounds) <= {2, 3, 4}
     assert len(rounds) >= 2
 
 
 def test_the_next_bolt_is_not_a_lottery(drawn, unit):
-    for given in (one["pattern"] for one in drawn):
-        count = len(joint.Fastening.of(unit, given["group"]).positions_m)
-        left = [int(key[5:]) for key, _ in given["options"]]
+    for given in (one.pattern for one in drawn):
+        count = len(joint.Fastening.of(unit, given.group).positions_m)
+        left = [int(key[5:]) for key, _ in given.options]
         apart = [
-            min(min((bolt - p) % count, (p - bolt) % count) for p in given["pulled"])
+            min(min((bolt - p) % count, (p - bolt) % count) for p in given.pulled)
             for bolt in left
         ]
         assert apart.count(max(apart)) <= len(left) / 4
-        assert len(given["before"]["options"]) == 6
+        assert len(given.before.options) == 6
 
 
 def test_stakes_lead_to_every_verdict_and_none_hangs_on_the_last_figure(drawn):
     counts = Counter()
-    for given in (one["stake"] for one in drawn):
-        holds = min(given["shear_nm"], given["crush_nm_mm"] * given["depth_mm"])
-        times = holds / given["drag_nm"] / given["margin"]
+    for given in (one.stake for one in drawn):
+        holds = min(given.shear_nm, given.crush_nm_mm * given.depth_mm)
+        times = holds / given.drag_nm / given.margin
         assert abs(times - 1) > 0.1
-        counts["renew" if given["cracked"] else "leave" if times > 1 else "deeper"] += 1
-        shown = {key for key, _ in given["causes"]}
+        counts["renew" if given.cracked else "leave" if times > 1 else "deeper"] += 1
+        shown = {key for key, _ in given.causes}
         assert 2 <= len(shown & {"undone", "cracked", "sheared", "turned"}) <= 4
         assert len(shown) == 7
     assert len(counts) == 3 and min(counts.values()) > 40
@@ -204,13 +206,14 @@ def test_stakes_lead_to_every_verdict_and_none_hangs_on_the_last_figure(drawn):
 
 def test_a_unit_without_fits_has_the_nuts_of_the_practice_bench(unit):
     bare = unit.with_sections(fits=None)
-    assert given_to(bare, "a001")["stake"]["name"].startswith("Nut of the practice")
+    assert given_to(bare, "a001").stake.name.startswith("Nut of the practice")
 
 
 def test_banks_and_reports_are_well_formed():
-    for bank in BANKS.values():
-        for _, story, options in bank:
-            assert story.endswith(("?", "."))
-            assert len(options) == 5 == len({key for key, _ in options})
-    assert all(len(steps) == 8 for _, _, steps in JOBS)
-    assert len({key for _, _, steps in JOBS for key, _ in steps}) == 32
+    for name in Asked.__struct_fields__:
+        for version in BANK.questions[name].values():
+            assert version.story.endswith(("?", "."))
+            assert len(version.options) == 5
+    reports = BANK.questions["job"].values()
+    assert all(len(report.options) == 8 for report in reports)
+    assert len({step.id for report in reports for step in report.options}) == 32

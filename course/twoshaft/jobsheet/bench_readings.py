@@ -8,16 +8,18 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, TypeVar
 
 from twoshaft.errors import AnswerError, CourseError
 from twoshaft.jobsheet.measures import named
 from twoshaft.jobsheet.numbers import read_quantity, say_quantity
 from twoshaft.readings.own_bench import bench_figures, bench_tasks, put_in
 from twoshaft.readings.own_figure import Figure
+from twoshaft.records import part
 from twoshaft.stored.job_sheet import Answer
 from twoshaft.units.unit import Unit
 
+G = TypeVar("G")
 IN_USE, PAGE, READ_BY = "in-use", "page", "read-by"
 MAX_WORDS = 80
 
@@ -55,13 +57,13 @@ class BenchSet:
 
     @classmethod
     def all_of(
-        cls, module: str, unit: Unit, drawn: Mapping[str, Any], entries: Mapping[str, Answer]
+        cls, module: str, unit: Unit, drawn: Any, entries: Mapping[str, Answer]
     ) -> dict[str, BenchSet]:
         """The sets of all tasks of a module that take figures of one's own, by task."""
         return {
             task: cls.of(task, bench_figures(module, task, unit, drawn), entries)
             for task in bench_tasks(module)
-            if task in drawn
+            if part(drawn, task) is not None
         }
 
     @property
@@ -140,7 +142,7 @@ class BenchSet:
         limit = figure.kind == "manual limit"
         return f"from the manual, page {self.texts[PAGE]}" if limit else "from the bench"
 
-    def put_into(self, module: str, unit: Unit, given: Mapping[str, Any]) -> dict[str, Any]:
+    def put_into(self, module: str, unit: Unit, given: G) -> G:
         """What is given with this set in it. CourseError when the set cannot be used."""
         if self.trouble:
             raise CourseError(self.trouble)
@@ -154,13 +156,13 @@ def entry_name(task: str, name: str) -> str:
 
 
 def given_with(
-    sets: Mapping[str, BenchSet], module: str, unit: Unit, drawn: Mapping[str, Any]
-) -> tuple[dict[str, Any], dict[str, str]]:
+    sets: Mapping[str, BenchSet], module: str, unit: Unit, drawn: G
+) -> tuple[G, dict[str, str]]:
     """What is given with every set that is wanted and can be used.
 
     Returns
     -------
-    given : dict
+    given : Record
         ``drawn`` itself where there is none.
     refused : dict of str to str
         Why a set that is wanted is not used, by task.
@@ -176,9 +178,7 @@ def given_with(
     return given, refused
 
 
-def panel_state(
-    one: BenchSet, module: str, unit: Unit, drawn: Mapping[str, Any], shown: str
-) -> dict[str, Any]:
+def panel_state(one: BenchSet, module: str, unit: Unit, drawn: Any, shown: str) -> dict[str, Any]:
     """What the browser shows of a task's set.
 
     Parameters
@@ -186,7 +186,7 @@ def panel_state(
     one : BenchSet
     module : str
     unit : Unit
-    drawn : mapping
+    drawn : Record
     shown : str
         Mark of the set that the task's tables were drawn from.
     """

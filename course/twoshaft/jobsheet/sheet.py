@@ -30,6 +30,7 @@ from twoshaft.jobsheet.hand_path import MOST_MOVES, HandPath
 from twoshaft.jobsheet.store import Saved, Store
 from twoshaft.jobsheet.workplace import Place, find_place
 from twoshaft.readings.own_bench import bench_tasks
+from twoshaft.records import to_json
 from twoshaft.stored.job_sheet import FILE as SHEET
 from twoshaft.stored.job_sheet import Answer, SheetData, read_sheet
 
@@ -122,8 +123,8 @@ class Sheet:
         return unit
 
     @cached_property
-    def given(self) -> dict[str, Any]:
-        """What this learner works from, by task: as drawn, or from the bench where they say so."""
+    def given(self) -> Any:
+        """What this learner works from, a record a task: as drawn, or from the bench."""
         if not self.bench_allowed:
             return self.drawn
         sets = self.bench_sets()
@@ -134,8 +135,8 @@ class Sheet:
         return given
 
     @cached_property
-    def drawn(self) -> dict[str, Any]:
-        """What was drawn for this learner, by task."""
+    def drawn(self) -> Any:
+        """What was drawn for this learner, a record a task."""
         from twoshaft.readings import draw
 
         given = draw(
@@ -405,7 +406,7 @@ def given_digest(given: Any) -> str:
     >>> given_digest({"gap": 1.0}) == given_digest({"gap": 1.0})
     True
     """
-    text = json.dumps(given, sort_keys=True, ensure_ascii=True, separators=(",", ":"))
+    text = json.dumps(to_json(given), sort_keys=True, ensure_ascii=True, separators=(",", ":"))
     return hashlib.sha256(text.encode()).hexdigest()[:16]
 
 

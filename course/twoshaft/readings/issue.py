@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import Any
 
 from twoshaft import __version__
 from twoshaft.errors import CourseError, UnitFileError
@@ -20,6 +21,7 @@ from twoshaft.readings import (
     whole_build,
 )
 from twoshaft.readings.lots import Lot
+from twoshaft.records import from_json, to_json
 from twoshaft.units.unit import Unit
 
 MODULES = {
@@ -38,10 +40,11 @@ MODULES = {
         whole_build,
     )
 }
-"""The readings package of each module, in the course's order: its ``Lot`` and its ``TASKS``."""
+"""The readings package of each module, in the course's order: its ``Lot``, its ``TASKS`` and its
+``Given``, the record of what they give."""
 
 
-def draw(module: str, unit: Unit, *, salt: str, learner: str, attempt: int) -> dict:
+def draw(module: str, unit: Unit, *, salt: str, learner: str, attempt: int) -> Any:
     """Draw what a learner is given.
 
     Parameters
@@ -59,8 +62,8 @@ def draw(module: str, unit: Unit, *, salt: str, learner: str, attempt: int) -> d
 
     Returns
     -------
-    dict
-        By task name; plain data that can be written as JSON. Units stand in the names of figures.
+    Record
+        The module's ``Given``, with a member for each task. Units stand in the names of figures.
         It holds no answers: the models find those from it.
 
     Raises
@@ -75,10 +78,33 @@ def draw(module: str, unit: Unit, *, salt: str, learner: str, attempt: int) -> d
         raise CourseError(f"there is no module {module!r}", mend=f"use one of: {known}")
     package = MODULES[module]
     lot = package.Lot.of(unit, module, salt, learner, attempt)
-    return {name: _drawn(task, lot, module, name) for name, task in package.TASKS.items()}
+    drawn = {name: _drawn(task, lot, module, name) for name, task in package.TASKS.items()}
+    kind = getattr(package, "Given", dict)
+    return kind(**drawn)
 
 
-def _drawn(task: Callable[[Lot], dict], lot: Lot, module: str, name: str) -> dict:
+def given_in(module: str, stored: Any) -> Any:
+    """What was issued, as the record that was drawn.
+
+    Parameters
+    ----------
+    module : str
+        Module id.
+    stored : dict
+        The ``given`` of an issued record.
+
+    Raises
+    ------
+    CourseError
+        When it does not fit this version of the course.
+    """
+    kind = getattr(MODULES.get(module), "Given", None)
+    if kind is None:
+        return stored
+    return from_json(kind, stored, f"what was issued for “{module}”")
+
+
+def _drawn(task: Callable[[Any], Any], lot: Lot, module: str, name: str) -> Any:
     try:
         return task(lot)
     except CourseError:
@@ -113,5 +139,5 @@ def issue_record(module: str, unit: Unit, *, salt: str, learner: str, attempt: i
         "unit": unit.identity.id,
         "unit_version": unit.identity.version,
         "course_version": __version__,
-        "given": draw(module, unit, salt=salt, learner=learner, attempt=attempt),
+        "given": to_json(draw(module, unit, salt=salt, learner=learner, attempt=attempt)),
     }

@@ -7,7 +7,9 @@ from dataclasses import dataclass
 from typing import ClassVar, Self, TypeVar
 
 from twoshaft.errors import UnitFileError
+from twoshaft.questions import Bank
 from twoshaft.readings.keyed import Stream
+from twoshaft.records import Question, changed
 from twoshaft.units.unit import Unit
 
 T = TypeVar("T")
@@ -79,6 +81,11 @@ class Lot:
         ring = self.learner_stream.child(name).shuffled(pool)
         start = self.attempt * count % len(ring)
         return [ring[(start + k) % len(ring)] for k in range(count + more)]
+
+    def ask(self, name: str, bank: Bank) -> Question:
+        """One version of a question, another at every attempt, its options in an own order."""
+        version = self.in_turn(name, list(bank.questions[name].values()))[0]
+        return changed(version, options=tuple(self.stream.child(name).shuffled(version.options)))
 
     def too_small(self, what: str) -> UnitFileError:
         """The complaint that a unit does not hold enough for a task."""

@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 import copy
-from collections.abc import Mapping
-from typing import Any
+from collections.abc import Iterable, Mapping
+from typing import Any, TypeVar
 
 from twoshaft.errors import CourseError
 from twoshaft.readings.issue import MODULES
 from twoshaft.readings.own_figure import BenchTask, Figure
+from twoshaft.records import changed, part, with_part
 from twoshaft.units.unit import Unit
+
+G = TypeVar("G")
 
 
 def bench_tasks(module: str) -> dict[str, BenchTask]:
@@ -17,38 +20,36 @@ def bench_tasks(module: str) -> dict[str, BenchTask]:
     return getattr(MODULES.get(module), "BENCH", {})
 
 
-def bench_figures(
-    module: str, task: str, unit: Unit, given: Mapping[str, Any]
-) -> tuple[Figure, ...]:
+def bench_figures(module: str, task: str, unit: Unit, given: Any) -> tuple[Figure, ...]:
     """The figures of a task that can be replaced; empty if there are none.
 
     Parameters
     ----------
     module, task : str
     unit : Unit
-    given : mapping
-        What was drawn, by task.
+    given : Record
+        What was drawn.
     """
-    declared = bench_tasks(module).get(task)
-    return declared.figures(unit, given[task]) if declared and task in given else ()
+    declared, mine = bench_tasks(module).get(task), part(given, task)
+    return declared.figures(unit, mine) if declared and mine is not None else ()
 
 
 def put_in(
     module: str,
     task: str,
     unit: Unit,
-    given: Mapping[str, Any],
+    given: G,
     values: Mapping[str, float | str],
     source: str = "",
-) -> dict[str, Any]:
+) -> G:
     """What is given with a task's figures replaced.
 
     Parameters
     ----------
     module, task : str
     unit : Unit
-    given : mapping
-        What was drawn, by task; it is not changed.
+    given : Record
+        What was drawn; it is not changed.
     values : mapping of str to float or str
         All figures of the task by name, each in its figure's unit; what is chosen by its key.
     source : str
@@ -56,29 +57,41 @@ def put_in(
 
     Returns
     -------
-    dict
+    Record
 
     Raises
     ------
     CourseError
         When one is missing or not plausible, or the models can decide nothing on them.
     """
+    own: dict[str, Any] = {}
     figures = bench_figures(module, task, unit, given)
-    changed = copy.deepcopy(given[task])
     for figure in figures:
         if figure.name not in values:
             raise CourseError(f"“{figure.prompt}” is missing")
         if fault := figure.fault(values[figure.name]):
             raise CourseError(fault)
-        place = changed
-        for step in figure.path[:-1]:
-            place = place[step]
         value = values[figure.name]
-        place[figure.path[-1]] = round(value) if figure.whole else value
+        own[figure.name] = round(float(value)) if figure.whole else value
+    drawn, renew = part(given, task), bench_tasks(module)[task].renew
     try:
-        renewed = bench_tasks(module)[task].renew(unit, changed)
+        if isinstance(drawn, Mapping):
+            renewed = renew(unit, _placed(drawn, figures, own)) | {"source": source}
+        else:
+            renewed = changed(renew(unit, drawn, own), source=source)
     except CourseError:
         raise
     except (ArithmeticError, ValueError) as error:
         raise CourseError("the models cannot work with these figures together") from error
-    return {**given, task: renewed | {"source": source}}
+    return with_part(given, task, renewed)
+
+
+def _placed(drawn: Mapping[str, Any], figures: Iterable[Any], own: Mapping[str, Any]) -> Any:
+    """A given that is not yet a record, with the figures at their places."""
+    whole: Any = copy.deepcopy(drawn)
+    for figure in figures:
+        place, path = whole, getattr(figure, "path", (figure.name,))
+        for step in path[:-1]:
+            place = place[step]
+        place[path[-1]] = own[figure.name]
+    return whole

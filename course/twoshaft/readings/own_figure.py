@@ -7,9 +7,9 @@ them (rows of a table, options, doubts) is worked out again by the same models a
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass
-from typing import Any, Literal
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, replace
+from typing import Any, Literal, Self
 
 from twoshaft.units.unit import Unit
 
@@ -24,8 +24,6 @@ class Figure:
     ----------
     name : str
         Within its task: small letters, figures, hyphens.
-    path : tuple of str or int
-        Where it stands in the task's given.
     prompt : str
         What it is, in plain words.
     unit : str
@@ -35,13 +33,14 @@ class Figure:
     kind : {"reading", "manual limit"}
     whole : bool
         Whether only whole numbers make sense.
+    drawn : float or str, optional
+        What was drawn in its place; None where nothing of the kind was.
     options : tuple of (str, str)
         Keys and words of what is chosen instead of typed, as the state of a thread; the key is
         put in. Empty for a number.
     """
 
     name: str
-    path: tuple[str | int, ...]
     prompt: str
     unit: str
     low: float = 0.0
@@ -49,14 +48,15 @@ class Figure:
     kind: Kind = "reading"
     whole: bool = False
     options: tuple[tuple[str, str], ...] = ()
+    drawn: float | str | None = None
 
     @classmethod
     def chosen(
-        cls, name: str, path: tuple[str | int, ...], prompt: str, options: Iterable[Sequence[str]]
-    ) -> Figure:
+        cls, name: str, prompt: str, options: Iterable[Iterable[str]], drawn: str | None = None
+    ) -> Self:
         """What is chosen from (key, words) pairs."""
         pairs = tuple((str(key), str(words)) for key, words in options)
-        return cls(name, path, prompt, "", options=pairs)
+        return cls(name, prompt, "", options=pairs, drawn=drawn)
 
     def fault(self, value: float | str) -> str:
         """Say what is wrong with a value; empty if it is plausible."""
@@ -74,20 +74,38 @@ class Figure:
 
 
 @dataclass(frozen=True)
+class _Placed(Figure):
+    path: tuple[str | int, ...] = ()
+
+
+class PlacedFigure:
+    """Makes a figure of a module whose given is not yet a record: ``path`` is its place there."""
+
+    def __new__(cls, name: str, path: tuple[str | int, ...], *rest: Any, **more: Any) -> Any:
+        """As ``Figure``, with its place."""
+        return replace(_Placed(name, *rest, **more), path=path)
+
+    @staticmethod
+    def chosen(name: str, path: tuple[str | int, ...], prompt: str, options: Any) -> Any:
+        """As ``Figure.chosen``."""
+        return replace(_Placed.chosen(name, prompt, options), path=path)
+
+
+@dataclass(frozen=True)
 class BenchTask:
     """How one task takes figures of one's own.
 
     Attributes
     ----------
     figures : callable
-        From the unit and the task's given to its figures, in the order asked.
+        From the unit and the task's record to its figures, in the order asked.
     renew : callable
-        From the unit and the given with the figures put in to the given with all that follows
-        from them. Raises CourseError when nothing can be decided on them.
+        From the unit, the task's record and the figures by name to the record with them and all
+        that follows from them. Raises CourseError when nothing can be decided on them.
     also : tuple of str
         Other tasks of the sheet that go on with the same figures.
     """
 
-    figures: Callable[[Unit, Mapping[str, Any]], tuple[Figure, ...]]
-    renew: Callable[[Unit, dict[str, Any]], dict[str, Any]]
+    figures: Callable[[Unit, Any], tuple[Figure, ...]]
+    renew: Callable[..., Any]
     also: tuple[str, ...] = ()

@@ -10,6 +10,7 @@ from twoshaft.errors import CourseError
 from twoshaft.models.fit import Stake, stake_hold
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.own_figure import BenchTask, Figure
+from twoshaft.records import BenchRecord, changed
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 
@@ -31,6 +32,33 @@ class Staked:
     yield_mpa: float
     drag_nm: float
     margin: float
+
+
+class StakedNut(BenchRecord, frozen=True):
+    """A nut that was staked.
+
+    Attributes
+    ----------
+    name : str
+    shear_nm : float
+        The tab is sheared off at, whatever its depth.
+    crush_nm_mm : float
+        It is crushed at, for each millimetre of depth.
+    depth_mm : float
+        Depth of the tab in its slot.
+    drag_nm, margin : float
+        What tries to turn the nut, and how many times that the stake must hold.
+    cracked : bool
+        Whether the tab is cracked at its root.
+    """
+
+    name: str
+    shear_nm: float
+    crush_nm_mm: float
+    depth_mm: float
+    drag_nm: float
+    margin: int | float
+    cracked: bool
 
 
 # For a unit without staked nuts; an invented practice bench.
@@ -57,12 +85,8 @@ def nuts_of(unit: Unit) -> list[Staked]:
     return own or list(PRACTICE)
 
 
-def draw_staked(nut: Staked, stream: Stream, verdict: str) -> dict | None:
-    """A nut that was staked, None where the draw leaves it unclear or not as the verdict says.
-
-    ``name``, ``shear_nm`` whatever the depth, ``crush_nm_mm`` (for each millimetre of depth),
-    ``depth_mm``, ``drag_nm``, ``margin``, ``cracked``.
-    """
+def draw_staked(nut: Staked, stream: Stream, verdict: str) -> StakedNut | None:
+    """A nut that was staked, None where the draw leaves it unclear or not as the verdict says."""
     steps = round((DEEPEST * nut.slot_mm - 0.2) / 0.1)
     depth = round(0.2 + 0.1 * stream.integer(steps + 1), 6)
     drag = round(nut.drag_nm * stream.uniform(0.75, 1.25), 1)
@@ -72,15 +96,15 @@ def draw_staked(nut: Staked, stream: Stream, verdict: str) -> dict | None:
         return None
     if (times < 1) != (verdict == "deeper"):
         return None
-    return {
-        "name": nut.name,
-        "shear_nm": round(per_mm.shear_nm, 1),
-        "crush_nm_mm": round(per_mm.crush_nm, 1),
-        "depth_mm": depth,
-        "drag_nm": drag,
-        "margin": nut.margin,
-        "cracked": verdict == "renew",
-    }
+    return StakedNut(
+        name=nut.name,
+        shear_nm=round(per_mm.shear_nm, 1),
+        crush_nm_mm=round(per_mm.crush_nm, 1),
+        depth_mm=depth,
+        drag_nm=drag,
+        margin=nut.margin,
+        cracked=verdict == "renew",
+    )
 
 
 def _stake(nut: Staked, depth_mm: float) -> Stake:
@@ -88,42 +112,42 @@ def _stake(nut: Staked, depth_mm: float) -> Stake:
     return stake_hold(*sizes, Q(nut.yield_mpa, "MPa"))
 
 
-def _figures(unit: Unit, given: Mapping[str, Any]) -> tuple[Figure, ...]:
+def _figures(unit: Unit, given: StakedNut) -> tuple[Figure, ...]:
     return (
-        Figure("radius", ("radius_mm",), "From the shaft's axis to the mouth of the slot",
-               "mm", 4, 40),
-        Figure("slot", ("slot_mm",), "Width of the slot", "mm", 1, 12),
-        Figure("tab", ("tab_mm",), "Length of the tab along the shaft", "mm", 0.5, 10),
-        Figure("depth", ("depth_mm",), "Depth of the tab in its slot", "mm", 0.05, 10),
-        Figure.chosen("state", ("tab_state",), "The tab, seen through a glass",
+        Figure("radius", "From the shaft's axis to the mouth of the slot", "mm", 4, 40),
+        Figure("slot", "Width of the slot", "mm", 1, 12),
+        Figure("tab", "Length of the tab along the shaft", "mm", 0.5, 10),
+        Figure("depth", "Depth of the tab in its slot", "mm", 0.05, 10, drawn=given.depth_mm),
+        Figure.chosen("state", "The tab, seen through a glass",
                       [("whole", "whole"), ("cracked", "cracked at its root")]),
     )  # fmt: skip
 
 
-def _renew(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
-    nut = next((nut for nut in nuts_of(unit) if nut.name == given["name"]), None)
+def _renew(unit: Unit, given: StakedNut, own: Mapping[str, Any]) -> StakedNut:
+    nut = next((nut for nut in nuts_of(unit) if nut.name == given.name), None)
     if nut is None:
-        raise CourseError(f"the unit has no staked nut “{given['name']}”")
-    if given["depth_mm"] > given["slot_mm"]:
+        raise CourseError(f"the unit has no staked nut “{given.name}”")
+    if own["depth"] > own["slot"]:
         raise CourseError(
             "the tab stands deeper in its slot than the slot is wide",
             mend="look for a slip of the pen, or measure again",
         )
-    sizes = [given[key] for key in ("radius_mm", "slot_mm", "tab_mm")]
-    seen = Staked(nut.name, *sizes, nut.yield_mpa, given["drag_nm"], given["margin"])
-    per_mm, stake = _stake(seen, 1.0), _stake(seen, given["depth_mm"])
+    sizes = [own[key] for key in ("radius", "slot", "tab")]
+    seen = Staked(nut.name, *sizes, nut.yield_mpa, given.drag_nm, given.margin)
+    per_mm, stake = _stake(seen, 1.0), _stake(seen, own["depth"])
     times = stake.holds_nm / seen.drag_nm / seen.margin
     if abs(times - 1) < CLEAR / 4 or abs(stake.crush_nm / stake.shear_nm - 1) < APART / 4:
         raise CourseError(
             "so near its limit the reading of the depth gauge decides",
             mend="measure again, or go on with the drawn figures",
         )
-    cracked = given.pop("tab_state") == "cracked"
-    return given | {
-        "shear_nm": round(per_mm.shear_nm, 1),
-        "crush_nm_mm": round(per_mm.crush_nm, 1),
-        "cracked": cracked,
-    }
+    return changed(
+        given,
+        shear_nm=round(per_mm.shear_nm, 1),
+        crush_nm_mm=round(per_mm.crush_nm, 1),
+        depth_mm=own["depth"],
+        cracked=own["state"] == "cracked",
+    )
 
 
 BENCH_STAKE = BenchTask(_figures, _renew)

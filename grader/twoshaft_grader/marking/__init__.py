@@ -2,7 +2,7 @@
 
 In a solution notebook::
 
-    from twoshaft_grader.marking import Slip, ref
+    from twoshaft_grader.marking import Slip, reasons, ref, settled
 
 Everything else is for the marking run.
 """
@@ -14,6 +14,7 @@ from twoshaft_grader.marking.result import FieldMark, OutcomeMark, SheetMark, Ta
 if TYPE_CHECKING:
     from twoshaft_grader.marking.reference import Slip, load_solution, ref, run_clean, solve
     from twoshaft_grader.marking.task import mark_folder, mark_sheet, mark_task
+    from twoshaft_grader.marking.wrong_options import reasons, settled
 
 __all__ = [
     "FieldMark",
@@ -26,8 +27,10 @@ __all__ = [
     "mark_folder",
     "mark_sheet",
     "mark_task",
+    "reasons",
     "ref",
     "run_clean",
+    "settled",
     "solve",
 ]
 
@@ -35,7 +38,8 @@ __all__ = [
 def __getattr__(name: str) -> object:
     """Marking has every module's readings and models behind it; who reads marks goes without."""
     if name in __all__:
-        from twoshaft_grader.marking import reference, task
+        from twoshaft_grader.marking import reference, task, wrong_options
 
-        return getattr(task if hasattr(task, name) else reference, name)
+        home = next(one for one in (task, reference, wrong_options) if hasattr(one, name))
+        return getattr(home, name)
     raise AttributeError(f"module {__name__!r} has no attribute {name!r}")

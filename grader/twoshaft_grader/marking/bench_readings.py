@@ -13,7 +13,9 @@ from typing import Any
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet import SheetData
 from twoshaft.jobsheet.bench_readings import PAGE, READ_BY, BenchSet
+from twoshaft.readings import given_in
 from twoshaft.readings.own_bench import bench_tasks
+from twoshaft.records import to_json
 from twoshaft.units.unit import Unit
 from twoshaft_grader.marking.result import BenchUse
 
@@ -53,7 +55,8 @@ def with_bench(sheet: SheetData | None, issued: Mapping[str, Any], unit: Unit) -
     """
     if sheet is None or not sheet.bench:
         return Worked(issued)
-    module, drawn = issued["module"], issued["given"]
+    module = issued["module"]
+    drawn = given_in(module, issued["given"])
     wanted = [
         one for one in BenchSet.all_of(module, unit, drawn, sheet.bench).values() if one.wanted
     ]
@@ -69,7 +72,7 @@ def with_bench(sheet: SheetData | None, issued: Mapping[str, Any], unit: Unit) -
             notes.append(_left_out(one.task, f"the models failed ({type(error).__name__})."))
         else:
             uses.append(_use(module, one))
-    return Worked({**issued, "given": given}, tuple(uses), tuple(notes))
+    return Worked({**issued, "given": to_json(given)}, tuple(uses), tuple(notes))
 
 
 def without_bench(worked: Worked, issued: Mapping[str, Any], reason: str) -> Worked:

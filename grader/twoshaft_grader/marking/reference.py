@@ -26,6 +26,7 @@ from twoshaft.jobsheet.hand_path import HandPath
 from twoshaft.models import order
 from twoshaft.models.film import Work
 from twoshaft.models.shift import HandTest
+from twoshaft.readings import given_in
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 from twoshaft_grader.marking.cell_names import CellNames
@@ -421,7 +422,7 @@ def run_both(
 
     carried = Answered(dict(clean.fields), dict(clean.tasks))
     fell_back: set[str] = set()
-    names = _names(Answered(), worked.given(), unit)
+    names = _names(Answered(), worked.given(solution), unit)
     own_object = _changed_in_place(solution)
     differ = set(own_object)
     for cell, made, met in zip(solution.cells, worked.made, worked.met, strict=True):
@@ -492,9 +493,9 @@ class _Worked:
     made: tuple[dict[str, Any], ...]
     met: tuple[tuple[str, ...], ...]
 
-    def given(self) -> Any:
+    def given(self, solution: Solution) -> Any:
         """What was given, for one pass: its own."""
-        return pickle.loads(self.pickled)
+        return given_in(solution.module, pickle.loads(self.pickled))
 
 
 _last: list[tuple[Solution, Unit, _Worked]] = []
@@ -508,7 +509,7 @@ def _clean_pass(solution: Solution, issued: Mapping[str, Any], unit: Unit) -> _W
         if kept_solution is solution and kept_unit is unit and worked.pickled == pickled:
             return worked
     answered = Answered()
-    names = _names(answered, pickle.loads(pickled), unit)
+    names = _names(answered, given_in(solution.module, pickle.loads(pickled)), unit)
     made, met = [], []
     for cell in solution.cells:
         attempt, before = _Pass(answered, {}), dict(names)

@@ -1,7 +1,8 @@
 """Prove an exercise by its solution: what must hold for every learner, tried on some.
 
 Blank earns nothing, the reference earns everything, guessing earns next to nothing, every listed
-wrong answer earns its stated part, and every field is evidence for an outcome.
+wrong answer earns its stated part, every field is evidence for an outcome, and of every wrong
+option a sentence says why it is wrong.
 """
 
 from __future__ import annotations
@@ -29,6 +30,7 @@ from twoshaft_grader.marking.reference import (
     solve,
 )
 from twoshaft_grader.marking.task import field_points, mark_sheet, sheet_line
+from twoshaft_grader.notebooks.why_wrong import converted, unexplained, whole_bank
 
 LEARNERS = ("proof-1", "proof-2", "proof-3")
 """Whose readings a solution is tried on, with every unit that ships."""
@@ -74,6 +76,9 @@ def _prove_one(place: tuple[Path, Path]) -> list[str]:
             for name in LEARNERS
         ]
         found = prove(solution, unit, records, outcomes)
+        if converted(solution.module):
+            found += whole_bank(solution, unit)
+        found = list(dict.fromkeys(found))
         findings += [f"{path}, unit {unit.identity.id}: {sentence}" for sentence in found]
     return findings
 
@@ -124,6 +129,8 @@ def prove(
                 findings[f"the reference of {field.name} fails its must-pass."] += 1
         findings.update(set(_chance(solution, clean)))
         findings.update(set(_outcomes(clean, outcomes)))
+        if converted(solution.module):
+            findings.update(set(unexplained(clean)))
         dead_slips.update(set(_slips(clean)))
     # By coincidence one learner's slip may be right or another slip; for all it is a mistake.
     return [*findings, *(slip for slip, times in dead_slips.items() if times == tried)]

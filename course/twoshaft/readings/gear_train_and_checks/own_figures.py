@@ -10,7 +10,8 @@ from twoshaft.errors import CourseError
 from twoshaft.models.geartrain import gap_says, right_washers, speed_drive_turns, with_wheel
 from twoshaft.readings.gear_train_and_checks.paths import reverse_meshes
 from twoshaft.readings.gear_train_and_checks.road import WIDEST
-from twoshaft.readings.own_figure import BenchTask, Figure
+from twoshaft.readings.own_figure import BenchTask
+from twoshaft.readings.own_figure import PlacedFigure as Figure
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.geartrain import GearTrain
 from twoshaft.units.unit import Unit

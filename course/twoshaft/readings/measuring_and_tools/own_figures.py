@@ -8,7 +8,8 @@ from typing import Any
 from twoshaft.errors import CourseError
 from twoshaft.models.gauges import spread, stray
 from twoshaft.readings.measuring_and_tools.spread import labelled
-from twoshaft.readings.own_figure import BenchTask, Figure
+from twoshaft.readings.own_figure import BenchTask
+from twoshaft.readings.own_figure import PlacedFigure as Figure
 from twoshaft.units.unit import Unit
 
 CLOSE_MM = 2.0

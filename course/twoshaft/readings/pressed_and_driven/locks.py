@@ -5,6 +5,7 @@ from __future__ import annotations
 from twoshaft.readings.lots import TRIES
 from twoshaft.readings.pressed_and_driven.lot import Lot
 from twoshaft.readings.staked import VERDICTS, draw_staked, nuts_of
+from twoshaft.records import to_json
 
 TO_DO = [
     ["leave", "Leave it: it holds with room to spare and the tab is whole"],
@@ -61,7 +62,7 @@ def draw(lot: Lot) -> dict:
             continue
         right = 3 + stream.integer(2)
         ticks = [*stream.shuffled(RIGHT)[:right], *stream.shuffled(WRONG)[: TICKS - right]]
-        return given | {
+        return to_json(given) | {
             "todo": stream.shuffled(TO_DO),
             "ticks": stream.shuffled(ticks),
             "pushed": lot.in_turn("pushed", PUSHED)[0],

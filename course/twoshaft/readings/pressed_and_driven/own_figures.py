@@ -7,8 +7,10 @@ from typing import Any
 
 from twoshaft.errors import CourseError
 from twoshaft.models.fit import Pressed, press_force, pressure, warm_to_assemble
-from twoshaft.readings.own_figure import BenchTask, Figure
-from twoshaft.readings.staked import BENCH_STAKE
+from twoshaft.readings.own_figure import BenchTask
+from twoshaft.readings.own_figure import PlacedFigure as Figure
+from twoshaft.readings.staked import BENCH_STAKE, StakedNut
+from twoshaft.records import to_json
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 
@@ -139,9 +141,23 @@ def _renew_heat(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
     return given | {"grip_um": grip}
 
 
+def _nut(given: Mapping[str, Any]) -> StakedNut:
+    return StakedNut(**{name: given[name] for name in StakedNut.__struct_fields__[:-1]})
+
+
+def _locks_figures(unit: Unit, given: Mapping[str, Any]) -> tuple[Figure, ...]:
+    return BENCH_STAKE.figures(unit, _nut(given))
+
+
+def _renew_locks(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
+    nut = _nut(given)
+    own = {figure.name: given.pop(figure.name) for figure in BENCH_STAKE.figures(unit, nut)}
+    return given | to_json(BENCH_STAKE.renew(unit, nut, own))
+
+
 BENCH = {
     "limits": BenchTask(_limits_figures, _renew_limits),
     "press": BenchTask(_press_figures, _renew_press),
     "heat": BenchTask(_heat_figures, _renew_heat),
-    "locks": BENCH_STAKE,
+    "locks": BenchTask(_locks_figures, _renew_locks),
 }

@@ -7,7 +7,8 @@ from typing import Any
 
 from twoshaft.errors import CourseError
 from twoshaft.models.film import Hand, Work
-from twoshaft.readings.own_figure import BenchTask, Figure
+from twoshaft.readings.own_figure import BenchTask
+from twoshaft.readings.own_figure import PlacedFigure as Figure
 from twoshaft.readings.sealant_film.amounts import bead_parts
 from twoshaft.readings.sealant_film.faces import largest_gap_mm
 from twoshaft.units.unit import Unit

@@ -13,10 +13,11 @@ from twoshaft.readings.shims_and_preload import (
     trial,
     warm,
 )
+from twoshaft.readings.shims_and_preload.given import Given
 from twoshaft.readings.shims_and_preload.lot import Lot
 from twoshaft.readings.shims_and_preload.own_figures import BENCH
 
-__all__ = ["BENCH", "MODULE", "TASKS", "Lot"]
+__all__ = ["BENCH", "MODULE", "TASKS", "Given", "Lot"]
 
 MODULE = "shims-and-preload"
 

@@ -5,31 +5,18 @@ from __future__ import annotations
 from twoshaft.models.bearing import Pair, bearing_torque, cord_pull, elements, turned
 from twoshaft.models.shim import target_interference
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.shims_and_preload.lot import Lot, sign_of
+from twoshaft.readings.shims_and_preload.given import Cord, Part
+from twoshaft.readings.shims_and_preload.lot import BANK, Lot, sign_of
 from twoshaft.units.quantities import Q
 
 STATES = ("inside", "too-little", "too-much")
 CLEAR = 0.12
 """How far a preload keeps from the limits, as a part of them: more than the scale's reading and
 the arithmetic can be off."""
-VERDICTS = [
-    ["inside", "Inside the target: leave the shim as it is"],
-    ["too-little-thicker", "Too little preload: fit a thicker shim"],
-    ["too-little-thinner", "Too little preload: fit a thinner shim"],
-    ["too-much-thicker", "Too much preload: fit a thicker shim"],
-    ["too-much-thinner", "Too much preload: fit a thinner shim"],
-    ["unknown", "Nothing can be said: a pull says nothing about preload when seals or gears turn"],
-]
 
 
-def draw(lot: Lot) -> dict:
-    """A support with a cord on it.
-
-    ``support``, ``name``, ``setting_mm`` (what is really there; the scale shows what follows),
-    ``drum_mm``, ``kinds`` of what turns besides the bearings, ``parts`` (name, torque at its own
-    shaft [N·m], speed ratio), ``torque_nm`` of both bearings at 1000 N, limits ``low_n`` and
-    ``high_n`` of the preload, ``thicker`` (in words) and ``verdicts``.
-    """
+def draw(lot: Lot) -> Cord:
+    """A support with a cord on it."""
     support, stream = lot.main, lot.stream.child("cord")
     state = lot.in_turn("cord", STATES)[0]
     pair = Pair.from_support(support, lot.bearings)
@@ -49,19 +36,19 @@ def draw(lot: Lot) -> dict:
             break
     else:
         raise lot.too_small("cord")
-    return {
-        "support": support.id,
-        "name": support.name,
-        "setting_mm": setting,
-        "drum_mm": drum,
-        "kinds": kinds,
-        "parts": [[drag.name, drag.torque_nm, drag.speed_ratio] for drag in support.drags],
-        "torque_nm": round(sum(bearing_torque(row, Q(1000.0, "N")).m_as("N*m") for row in rows), 3),
-        "low_n": float(10 * round(limits[0] / 10)),
-        "high_n": float(10 * round(limits[1] / 10)),
-        "thicker": "tightens" if sign_of(support) > 0 else "loosens",
-        "verdicts": VERDICTS,
-    }
+    return Cord(
+        support=support.id,
+        name=support.name,
+        setting_mm=setting,
+        drum_mm=drum,
+        kinds=tuple(kinds),
+        parts=tuple(Part(drag.name, drag.torque_nm, drag.speed_ratio) for drag in support.drags),
+        torque_nm=round(sum(bearing_torque(row, Q(1000.0, "N")).m_as("N*m") for row in rows), 3),
+        low_n=float(10 * round(limits[0] / 10)),
+        high_n=float(10 * round(limits[1] / 10)),
+        thicker="tightens" if sign_of(support) > 0 else "loosens",
+        verdicts=BANK.lists["verdicts"],
+    )
 
 
 def _state(preload: float, limits: list[float]) -> str | None:

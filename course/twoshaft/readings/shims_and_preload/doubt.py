@@ -5,30 +5,19 @@ from __future__ import annotations
 import math
 
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.shims_and_preload.lot import Lot
-from twoshaft.units.quantities import Q
+from twoshaft.readings.shims_and_preload.given import Doubt, Source
+from twoshaft.readings.shims_and_preload.lot import BANK, Lot
+from twoshaft.records import Option
 
-SOURCES = [
-    ["depth", "steps and error of the depth gauge"],
-    ["outside", "steps and error of the outside micrometer"],
-    ["height", "steps and error of the height gauge"],
-    ["hand", "repeatability of your hand"],
-    ["warmth", "case a few degrees warmer than the gauge"],
-    ["burr", "dirt and burrs under the gauge, after cleaning"],
-]
 COUNT = 4
 CANDIDATES = 5
 
 
-def draw(lot: Lot) -> dict:
-    """Doubts of one measured shim, and shims at several distances from the edge of the target.
-
-    ``sources`` (key, name, standard doubt [um]), ``shims`` (key, label) with ``inside_mm``: how
-    far each lies inside the nearer edge.
-    """
+def draw(lot: Lot) -> Doubt:
+    """Doubts of one measured shim, and shims at several distances from the edge of the target."""
     stream = lot.stream.child("doubt")
     for _ in range(TRIES):
-        named = stream.shuffled(SOURCES)[:COUNT]
+        named = stream.shuffled(BANK.lists["sources"])[:COUNT]
         sizes = [round(1.5 + stream.uniform(0, 7), 1) for _ in named]
         second, largest = sorted(sizes)[-2:]
         combined = math.hypot(*sizes)
@@ -42,11 +31,11 @@ def draw(lot: Lot) -> dict:
             break
     else:
         raise lot.too_small("doubt")
-    return {
-        "sources": [[*name, um] for name, um in zip(named, sizes, strict=True)],
-        "shims": [
-            [f"shim-{k}", f"shim {name}: {Q(mm, 'mm').m_as('mm'):.3f} mm inside the nearer edge"]
+    return Doubt(
+        sources=tuple(Source(one.id, one.text, um) for one, um in zip(named, sizes, strict=True)),
+        shims=tuple(
+            Option(f"shim-{k}", f"shim {name}: {mm:.3f} mm inside the nearer edge")
             for k, (name, mm) in enumerate(zip("ABCDE", inside, strict=True), 1)
-        ],
-        "inside_mm": {f"shim-{k}": mm for k, mm in enumerate(inside, 1)},
-    }
+        ),
+        inside_mm={f"shim-{k}": mm for k, mm in enumerate(inside, 1)},
+    )

@@ -4,41 +4,15 @@ from __future__ import annotations
 
 from twoshaft.models.bearing import Pair, life_against_setting
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.shims_and_preload.lot import Lot
+from twoshaft.readings.shims_and_preload.given import Life, LifeAt
+from twoshaft.readings.shims_and_preload.lot import BANK, Lot
 from twoshaft.units.quantities import Q
 
 STEP_MM = 0.02
-MUCH = [
-    ["hot", "The case runs hot at the bearing after a few minutes"],
-    ["blue", "Raceways are blue or straw brown"],
-    ["stiff", "The cord needs far more than before, with the same parts turning"],
-    ["rib", "The large ends of the rollers and the rib are scored"],
-    ["early", "The whole raceway, all round, flakes early"],
-]
-LITTLE = [
-    ["walk", "Gears walk: the sound changes between pull and overrun"],
-    ["ends", "Teeth wear at one end only"],
-    ["weep", "A shaft seal weeps, though it is new"],
-    ["clunk", "A dull knock when the load changes over"],
-    ["dial", "The dial moves by tenths when the shaft is pushed and pulled"],
-    ["few", "Raceways are marked on a short arc only, where few rollers carried the load"],
-]
-WHY = [
-    ["press", "Past the best point the bearings load each other, on top of the gears' load"],
-    ["oil", "Past the best point oil no longer flows through the bearing at all"],
-    ["fewer", "With more preload fewer rollers carry the load"],
-    ["speed", "With more preload the rollers turn faster than the shaft"],
-    ["soft", "With more preload the rings get soft at once"],
-    ["seal", "With more preload the seals press harder on the shaft"],
-]  # fmt: skip
 
 
-def draw(lot: Lot) -> dict:
-    """Life of a support over its running setting, and signs seen on stripped units.
-
-    ``support``, ``name``, ``loads_n`` (left, right, axial), ``rpm``, ``table`` (setting [mm],
-    life [h]), ``from_mm`` and ``to_mm`` to be compared, ``signs`` and ``why`` (key, label).
-    """
+def draw(lot: Lot) -> Life:
+    """Life of a support over its running setting, and signs seen on stripped units."""
     support, stream = lot.second, lot.stream.child("life")
     pair = Pair.from_support(support, lot.bearings)
     for _ in range(TRIES):
@@ -57,17 +31,21 @@ def draw(lot: Lot) -> dict:
         raise lot.too_small("life")
     far = best + 2 + stream.integer(len(settings) - best - 2)
     much = 3 + stream.integer(2)
-    signs = [*stream.shuffled(MUCH)[:much], *stream.shuffled(LITTLE)[: 7 - much]]
-    return {
-        "support": support.id,
-        "name": support.name,
-        "loads_n": [*loads, axial],
-        "rpm": support.speed_rpm,
-        "table": [
-            [mm, float(f"{hours:.3g}")] for mm, hours in zip(settings, curve.both_h, strict=True)
-        ],
-        "from_mm": settings[best],
-        "to_mm": settings[far],
-        "signs": stream.shuffled(signs),
-        "why": stream.shuffled(WHY),
-    }
+    signs = [
+        *stream.shuffled(BANK.lists["much"])[:much],
+        *stream.shuffled(BANK.lists["little"])[: 7 - much],
+    ]
+    return Life(
+        support=support.id,
+        name=support.name,
+        loads_n=(*loads, axial),
+        rpm=support.speed_rpm,
+        table=tuple(
+            LifeAt(mm, float(f"{hours:.3g}"))
+            for mm, hours in zip(settings, curve.both_h, strict=True)
+        ),
+        from_mm=settings[best],
+        to_mm=settings[far],
+        signs=tuple(stream.shuffled(signs)),
+        why=tuple(stream.shuffled(BANK.lists["why"])),
+    )

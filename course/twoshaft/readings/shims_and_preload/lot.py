@@ -5,11 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from twoshaft.models.shim import Stack, shim_sign, stack_budget
+from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import Lot as CommonLot
+from twoshaft.readings.shims_and_preload.given import Length
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Arrangement, Bearings, Support, TaperBearing
 
+BANK = bank_of("shims-and-preload")
 EDGE_MM = 0.0005
 """A shim nearer than this to an edge is not asked about: a rounding would decide."""
 
@@ -119,12 +122,12 @@ SPANS = {
 }
 
 
-def measured(support: Support, lengths: dict[str, float]) -> list[list]:
-    """Rows of a table: what was measured, what it spans, the tool, and what was read [mm]."""
+def measured(support: Support, lengths: dict[str, float]) -> tuple[Length, ...]:
+    """Rows of a table: each length as it was read."""
     spans = dict(SPANS)
     if support.arrangement is Arrangement.INNER_TOGETHER:
         spans["case"] = "holds the outer rings apart"
-    return [
-        [term.name, spans[term.kind.value], term.tool, f"{lengths[term.id]:.2f}"]
+    return tuple(
+        Length(term.name, spans[term.kind.value], term.tool, f"{lengths[term.id]:.2f}")
         for term in support.stack
-    ]
+    )

@@ -8,8 +8,10 @@ from typing import Any
 from twoshaft.errors import CourseError
 from twoshaft.models.bearing import Pair, cord_pull, turned
 from twoshaft.readings.own_figure import BenchTask, Figure
+from twoshaft.readings.shims_and_preload.given import Cord, Stack
 from twoshaft.readings.shims_and_preload.lot import measured, verdicts, window_of
 from twoshaft.readings.shims_and_preload.stack import TABLE_MM, shims_near
+from twoshaft.records import changed
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 
@@ -19,33 +21,37 @@ CLEAR = 0.05
 """A preload nearer than this part to a limit is decided by how the scale is read."""
 
 
-def _stack_figures(unit: Unit, given: Mapping[str, Any]) -> tuple[Figure, ...]:
+def _stack_figures(unit: Unit, given: Stack) -> tuple[Figure, ...]:
     lengths = []
-    for term in unit.bearings.support_by_id(given["support"]).stack:
+    for term in unit.bearings.support_by_id(given.support).stack:
         far = WIDE * term.tolerance_mm + 1
         low, high = round(max(0.0, term.nominal_mm - far), 3), round(term.nominal_mm + far, 3)
-        lengths.append(Figure(term.id, ("lengths", term.id), term.name, "mm", low, high))
+        drawn = given.lengths[term.id]
+        lengths.append(Figure(term.id, term.name, "mm", low, high, drawn=drawn))
     return (
         *lengths,
         *(
-            Figure(f"{end}-target", (f"{end}_mm",), f"{word} preload of the target", "mm",
-                   *TABLE_MM, "manual limit")
-            for end, word in (("low", "Least"), ("high", "Most"))
+            Figure(f"{end}-target", f"{word} preload of the target", "mm", *TABLE_MM,
+                   "manual limit", drawn=drawn)
+            for end, word, drawn in (
+                ("low", "Least", given.low_mm), ("high", "Most", given.high_mm)
+            )
         ),
     )  # fmt: skip
 
 
-def _renew_stack(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
-    support, lengths = unit.bearings.support_by_id(given["support"]), given["lengths"]
-    low, high = given["low_mm"], given["high_mm"]
+def _renew_stack(unit: Unit, given: Stack, own: Mapping[str, Any]) -> Stack:
+    support = unit.bearings.support_by_id(given.support)
+    lengths = {term: own[term] for term in given.lengths}
+    low, high = own["low-target"], own["high-target"]
     _rises(low, high, "preload")
     window = window_of(support, lengths, Q(low, "mm"), Q(high, "mm"))
     shims = [
         shim
         for shim in shims_near(unit.bearings, support, lengths, window)
-        if shim[2] > 0 and verdicts([shim[2]], window) is not None
+        if shim[1] > 0 and verdicts([shim[1]], window) is not None
     ]
-    judged = verdicts([total for _, _, total in shims], window) or []
+    judged = verdicts([total for _, total in shims], window) or []
     if not judged.count("safe"):
         raise CourseError(
             "no shim of this unit's set meets that target with these lengths and their doubt",
@@ -56,30 +62,37 @@ def _renew_stack(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
             "every shim near the target would do, so there is nothing to decide",
             mend="look at the limits again, or go on with the drawn figures",
         )
-    return given | {
-        "rows": [[*row[:2], "from the bench", f"{lengths[term.id]:g}"]
-                 for term, row in zip(support.stack, measured(support, lengths), strict=True)],
-        "doubt_mm": window[2],
-        "shims": [[key, label] for key, label, _ in shims],
-        "totals": {key: total for key, _, total in shims},
-    }  # fmt: skip
-
-
-def _cord_figures(unit: Unit, given: Mapping[str, Any]) -> tuple[Figure, ...]:
-    return (
-        Figure("pull", ("pull_n",), "Pull on the cord, turning evenly", "N", 1, 450),
-        Figure("drum", ("drum_mm",), "Radius of the drum that the cord is on", "mm", 5, 150),
-        Figure("least", ("low_n",), "Least preload", "N", 50, 20000, "manual limit"),
-        Figure("most", ("high_n",), "Most preload", "N", 50, 20000, "manual limit"),
+    return changed(
+        given,
+        rows=tuple(
+            changed(row, tool="from the bench", reading=f"{lengths[term.id]:g}")
+            for term, row in zip(support.stack, measured(support, lengths), strict=True)
+        ),
+        lengths=lengths,
+        low_mm=low,
+        high_mm=high,
+        doubt_mm=window[2],
+        shims=tuple(shim for shim, _ in shims),
+        totals={shim.id: total for shim, total in shims},
     )
 
 
-def _renew_cord(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
-    pull_n, drum = given.pop("pull_n"), Q(given["drum_mm"], "mm")
-    low, high = given["low_n"], given["high_n"]
+def _cord_figures(unit: Unit, given: Cord) -> tuple[Figure, ...]:
+    return (
+        Figure("pull", "Pull on the cord, turning evenly", "N", 1, 450),
+        Figure("drum", "Radius of the drum that the cord is on", "mm", 5, 150,
+               drawn=given.drum_mm),
+        Figure("least", "Least preload", "N", 50, 20000, "manual limit", drawn=given.low_n),
+        Figure("most", "Most preload", "N", 50, 20000, "manual limit", drawn=given.high_n),
+    )  # fmt: skip
+
+
+def _renew_cord(unit: Unit, given: Cord, own: Mapping[str, Any]) -> Cord:
+    pull_n, drum = own["pull"], Q(own["drum"], "mm")
+    low, high = own["least"], own["most"]
     _rises(low, high, "preload")
-    support, bearings = unit.bearings.support_by_id(given["support"]), unit.bearings
-    pair, kinds = Pair.from_support(support, bearings), tuple(given["kinds"])
+    support, bearings = unit.bearings.support_by_id(given.support), unit.bearings
+    pair, kinds = Pair.from_support(support, bearings), given.kinds
 
     def off(setting_mm: float) -> float:
         force = pair.preload(Q(setting_mm, "mm"))
@@ -100,7 +113,7 @@ def _renew_cord(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
             "this lies so near a limit that reading the scale decides it",
             mend="read again with a finer scale, or go on with the drawn figures",
         )
-    return given | {"setting_mm": setting}
+    return changed(given, setting_mm=setting, drum_mm=own["drum"], low_n=low, high_n=high)
 
 
 def _rises(low: float, high: float, what: str) -> None:

@@ -4,40 +4,23 @@ from __future__ import annotations
 
 from twoshaft.models.shim import target_interference
 from twoshaft.readings.lots import TRIES
+from twoshaft.readings.shims_and_preload.given import Shelf
 from twoshaft.readings.shims_and_preload.lot import (
+    BANK,
     Lot,
     measured,
     read_lengths,
     verdicts,
     window_of,
 )
+from twoshaft.records import Option
 
 KINDS = ("safe", "meets", "misses")
 SIZES = 5
-MAY = [
-    ["order", "Get the missing size from stores and leave the unit open until it is there"],
-    ["again", "Measure the stack again, with a finer tool or more readings"],
-    ["clean", "Clean and deburr the seats, measure again, and see what shim is needed then"],
-    ["manual", "Look in the maker's manual for further sizes or another shim set"],
-]
-MUST_NOT = [
-    ["file", "Rub a thicker shim down on emery cloth"],
-    ["foil", "Pack a thinner shim out with brass foil"],
-    ["three", "Stack three thin shims where one is meant"],
-    ["nut", "Take the nearest shim and make up for it with the torque of the bolts"],
-    ["film", "Put sealant behind the nearest shim to fill the rest"],
-    ["old", "Put the old shim back, since the unit ran with it"],
-    ["run-in", "Take the next tighter one; it will run itself loose"],
-]
 
 
-def draw(lot: Lot) -> dict:
-    """Another support with the few shims that are left on the shelf today.
-
-    ``support``, ``name``, ``rows``, ``lengths``, ``kind`` of the target with ``low_mm`` and
-    ``high_mm``, ``doubt_mm``, ``shims`` (key, label, and two more answers), ``totals`` [mm], and
-    ``offers`` (key, label): ideas of which some may be followed.
-    """
+def draw(lot: Lot) -> Shelf:
+    """Another support with the few shims that are left on the shelf today."""
     support, stream = lot.against, lot.stream.child("shelf")
     wanted = lot.in_turn("shelf", KINDS)[0]
     low, high = target_interference(support)
@@ -50,26 +33,26 @@ def draw(lot: Lot) -> dict:
             break
     else:
         raise lot.too_small("shelf")
-    may = stream.shuffled(MAY)[: 2 + stream.integer(2)]
-    offers = stream.shuffled([*may, *stream.shuffled(MUST_NOT)[: 7 - len(may)]])
+    may = stream.shuffled(BANK.lists["may"])[: 2 + stream.integer(2)]
+    must_not = stream.shuffled(BANK.lists["must_not"])[: 7 - len(may)]
+    offers = stream.shuffled([*may, *must_not])
     keys = {f"shim-{mm:.2f}".replace(".", ""): mm for mm in left}
-    return {
-        "support": support.id,
-        "name": support.name,
-        "rows": measured(support, lengths),
-        "lengths": lengths,
-        "kind": "end play" if support.target.kind == "end-play" else "preload",
-        "low_mm": support.target.low_mm,
-        "high_mm": support.target.high_mm,
-        "doubt_mm": window[2],
-        "shims": [
-            *[[key, f"{mm:.2f} mm"] for key, mm in keys.items()],
-            ["again", "None is safe; one meets it on paper only: measure again, finer, first"],
-            ["none", "None of these meets the target, not even on paper: get another size"],
-        ],
-        "totals": keys,
-        "offers": offers,
-    }
+    return Shelf(
+        support=support.id,
+        name=support.name,
+        rows=measured(support, lengths),
+        lengths=lengths,
+        kind="end play" if support.target.kind == "end-play" else "preload",
+        low_mm=support.target.low_mm,
+        high_mm=support.target.high_mm,
+        doubt_mm=window[2],
+        shims=(
+            *(Option(key, f"{mm:.2f} mm") for key, mm in keys.items()),
+            *BANK.lists["none_fits"],
+        ),
+        totals=keys,
+        offers=tuple(offers),
+    )
 
 
 def _left(sizes, window, wanted, stream):

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from twoshaft.readings.threaded_joints import card, faces, holes, jobs, nuts, questions, stakes
 from twoshaft.readings.threaded_joints.faces import face_like
+from twoshaft.readings.threaded_joints.given import Given
 from twoshaft.readings.threaded_joints.lot import Lot
 from twoshaft.readings.threaded_joints.own_figures import BENCH
 
-__all__ = ["BENCH", "MODULE", "TASKS", "Lot", "face_like"]
+__all__ = ["BENCH", "MODULE", "TASKS", "Given", "Lot", "face_like"]
 
 MODULE = "threaded-joints"
 

@@ -11,7 +11,10 @@ from twoshaft.models.joint import (
     setting_with_adapter,
     torque_at_bolt,
 )
+from twoshaft.readings.keyed import Stream
+from twoshaft.readings.threaded_joints.given import Card, Found, Wrench
 from twoshaft.readings.threaded_joints.lot import Lot, about
+from twoshaft.records import extended
 from twoshaft.units.quantities import Q
 
 UNITS = {
@@ -28,7 +31,7 @@ VERDICTS = ("leave", "again-low", "again-high", "renew")
 YIELD_GUARD = 0.9
 
 
-def draw_card(lot: Lot) -> dict:
+def draw_card(lot: Lot) -> Card:
     """A torque on an old card, with wrenches to choose from and an adapter in the way."""
     stream = lot.stream.child("card")
     for fastening in lot.in_turn("card", lot.fastenings):
@@ -39,7 +42,7 @@ def draw_card(lot: Lot) -> dict:
     raise lot.too_small("card")
 
 
-def _card(lot: Lot, fastening: Fastening, stream) -> dict | None:
+def _card(lot: Lot, fastening: Fastening, stream: Stream) -> Card | None:
     unit = stream.choice(list(UNITS))
     pint, step = UNITS[unit]
     window = fastening.group.torque_nm
@@ -52,17 +55,18 @@ def _card(lot: Lot, fastening: Fastening, stream) -> dict | None:
     unclear = [w.id for w in lot.unit.fasteners.wrenches if _unclear(w, torque, reach, angle)]
     if len(suited) != 1 or unclear:
         return None
-    return {
-        **about(fastening),
-        "unit": unit,
-        "figure": float(figure),
-        "reach_mm": float(reach),
-        "angle_deg": float(angle),
-        "wrenches": [
-            [w.id, w.name, w.low_nm, w.high_nm, w.step_nm, w.length_mm]
+    return extended(
+        Card,
+        about(fastening),
+        unit=unit,
+        figure=float(figure),
+        reach_mm=float(reach),
+        angle_deg=float(angle),
+        wrenches=tuple(
+            Wrench(w.id, w.name, w.low_nm, w.high_nm, w.step_nm, w.length_mm)
             for w in lot.unit.fasteners.wrenches
-        ],
-    }
+        ),
+    )
 
 
 def _setting(entry, torque: Q, reach: float, angle: float) -> Q | None:
@@ -87,7 +91,7 @@ def _unclear(entry, torque: Q, reach: float, angle: float) -> bool:
     return any(1 / APART < value / limit < APART for value in values for limit in limits)
 
 
-def draw_found(lot: Lot) -> dict:
+def draw_found(lot: Lot) -> Found:
     """A bolt that somebody tightened with a setting and an adapter; what is to be done?
 
     Every verdict is as likely, and none hangs on the last figure.
@@ -102,7 +106,7 @@ def draw_found(lot: Lot) -> dict:
     raise lot.too_small("found")
 
 
-def _found(fastening: Fastening, verdict: str, stream) -> dict | None:
+def _found(fastening: Fastening, verdict: str, stream: Stream) -> Found | None:
     wrench, window = fastening.wrench, fastening.group.torque_nm
     ratios = {
         "leave": (0.99, 1.01),
@@ -119,23 +123,23 @@ def _found(fastening: Fastening, verdict: str, stream) -> dict | None:
     setting = round(setting.m_as("N*m") / wrench.step_nm) * wrench.step_nm
     if not wrench.suits(Q(setting, "N*m")):
         return None
-    given = about(fastening)
-    factor = next(k for key, _, k in given["factors"] if key == given["state"][0])
+    bolt = about(fastening)
     steel, mu = fastening.steel, fastening.friction.thread[1]
     yields = round(assembly_preload(fastening.thread, steel, mu, 1.0).m_as("kN"), 1)
     torque = torque_at_bolt(Q(setting, "N*m"), length, reach, angle)
-    clamp = clamp_short(torque, factor, Q(given["diameter_mm"], "mm"))
+    clamp = clamp_short(torque, bolt.k, Q(bolt.diameter_mm, "mm"))
     if _verdict(torque.m_as("N*m"), clamp.m_as("kN") / yields, window) != verdict:
         return None
-    return {
-        **given,
-        "setting_nm": round(setting, 3),
-        "length_mm": wrench.length_m * 1e3,
-        "reach_mm": reach.m,
-        "angle_deg": float(angle.m),
-        "yields_kn": yields,
-        "window_nm": [window[0], window[2]],
-    }
+    return extended(
+        Found,
+        bolt,
+        setting_nm=round(setting, 3),
+        length_mm=wrench.length_m * 1e3,
+        reach_mm=reach.m,
+        angle_deg=float(angle.m),
+        yields_kn=yields,
+        window_nm=(window[0], window[2]),
+    )
 
 
 def _verdict(torque_nm: float, use: float, window: tuple[float, ...]) -> str | None:

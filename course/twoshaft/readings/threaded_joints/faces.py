@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
 from functools import lru_cache
 
@@ -9,7 +10,10 @@ import numpy as np
 
 from twoshaft.models.joint import Face, Fastening, Round, clockwise, crosswise, tighten
 from twoshaft.models.order import OrderTask, model_order
+from twoshaft.readings.keyed import Stream
+from twoshaft.readings.threaded_joints import given
 from twoshaft.readings.threaded_joints.lot import Lot
+from twoshaft.records import Option
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 
@@ -30,7 +34,7 @@ def face_like(fastening: Fastening, joint_share: float) -> Face:
     return replace(face, joint_stiffness_n_m3=face.joint_stiffness_n_m3 * joint_share)
 
 
-def draw_face(lot: Lot) -> dict:
+def draw_face(lot: Lot) -> given.Face:
     """A face to tighten on the rig in an own order, and the spread that its joint bears.
 
     Drawn again until the loosest bolt is clear and no round's spread lies near the limit.
@@ -40,9 +44,9 @@ def draw_face(lot: Lot) -> dict:
     pool = [f for f in pool if _first_spread(f) > UNEVEN]
     for fastening in lot.in_turn("face", pool):
         for _ in range(20):
-            given = _face(fastening, stream)
-            if given is not None:
-                return given
+            drawn = _face(fastening, stream)
+            if drawn is not None:
+                return drawn
     raise lot.too_small("face")
 
 
@@ -53,7 +57,7 @@ def _first_spread(fastening: Fastening) -> float:
     return tighten(fastening.face(), [Round.of(order, target)]).spread
 
 
-def _face(fastening: Fastening, stream) -> dict | None:
+def _face(fastening: Fastening, stream: Stream) -> given.Face | None:
     group = fastening.group
     count, step = group.count, fastening.wrench.step_nm
     torque = round(stream.uniform(group.torque_nm[0], group.torque_nm[2]) / step) * step
@@ -74,20 +78,24 @@ def _face(fastening: Fastening, stream) -> dict | None:
     ]
     if not clear:
         return None
-    return {
-        "group": group.id,
-        "name": group.name,
-        "torque_nm": round(torque, 3),
-        "target_kn": round(target.m_as("kN"), 1),
-        "joint_share": share,
-        "order": [k + 1 for k in order],
-        "limit": stream.choice(clear),
-        "bolts": [[f"bolt-{k + 1}", f"Bolt {k + 1}"] for k in range(count)],
-    }
+    return given.Face(
+        group=group.id,
+        name=group.name,
+        torque_nm=round(torque, 3),
+        target_kn=round(target.m_as("kN"), 1),
+        joint_share=share,
+        order=tuple(k + 1 for k in order),
+        limit=stream.choice(clear),
+        bolts=_bolts(range(count)),
+    )
 
 
-def draw_pattern(lot: Lot) -> dict:
-    """A face on which the first bolts have been pulled crosswise; ``pulled`` counts from 1.
+def _bolts(places: Iterable[int]) -> tuple[Option, ...]:
+    return tuple(Option(f"bolt-{k + 1}", f"Bolt {k + 1}") for k in places)
+
+
+def draw_pattern(lot: Lot) -> given.Pattern:
+    """A face on which the first bolts have been pulled crosswise.
 
     ``before`` names the step that tightens them, and steps to choose from.
     """
@@ -105,13 +113,13 @@ def draw_pattern(lot: Lot) -> dict:
         before = _before(lot, fastening, stream)
         if before is None:
             continue
-        return {
-            "group": fastening.group.id,
-            "name": fastening.group.name,
-            "pulled": [k + 1 for k in pulled],
-            "options": [[f"bolt-{k + 1}", f"Bolt {k + 1}"] for k in left],
-            "before": before,
-        }
+        return given.Pattern(
+            group=fastening.group.id,
+            name=fastening.group.name,
+            pulled=tuple(k + 1 for k in pulled),
+            options=_bolts(left),
+            before=before,
+        )
     raise lot.too_small("pattern")
 
 
@@ -130,7 +138,7 @@ def _task_of(unit: Unit) -> OrderTask:
     return OrderTask.from_unit(unit)
 
 
-def _before(lot: Lot, fastening: Fastening, stream) -> dict | None:
+def _before(lot: Lot, fastening: Fastening, stream: Stream) -> given.Before | None:
     """Steps of the build near the one that tightens a group, some of them needed before it."""
     task = _task_of(lot.unit)
     step = next((s for s in fastening.group.operations if s in task.number), None)
@@ -144,7 +152,8 @@ def _before(lot: Lot, fastening: Fastening, stream) -> dict | None:
     later = [s for s in near[at:] if task.after[place] >> task.number[s] & 1][: OPTIONS - RIGHT]
     if len(needed) < RIGHT or len(later) < OPTIONS - RIGHT:
         return None
-    return {
-        "step": [step, task.label(step)],
-        "options": stream.shuffled(task.labelled([*needed, *later])),
-    }
+    shown = stream.shuffled(task.labelled([*needed, *later]))
+    return given.Before(
+        step=Option(step, task.label(step)),
+        options=tuple(Option(*pair) for pair in shown),
+    )

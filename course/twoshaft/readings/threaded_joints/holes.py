@@ -5,7 +5,10 @@ from __future__ import annotations
 import math
 
 from twoshaft.models.joint import Fastening
+from twoshaft.readings.keyed import Stream
+from twoshaft.readings.threaded_joints.given import Alloy, Blind, State, WrongState
 from twoshaft.readings.threaded_joints.lot import Lot, about
+from twoshaft.records import extended
 
 CLEAR = 0.1
 """Least difference of K that makes a state a clear mistake."""
@@ -14,27 +17,27 @@ SAFE = 1.5
 ALLOY_VERDICTS = ("fit", "longer", "insert")
 
 
-def draw_state(lot: Lot) -> dict:
+def draw_state(lot: Lot) -> WrongState:
     """A bolt whose thread was found in another state than its torque is stated for."""
     stream = lot.stream.child("state")
     for fastening in lot.in_turn("state", lot.fastenings):
-        given = about(fastening)
-        stated = next(k for key, _, k in given["factors"] if key == given["state"][0])
+        bolt = about(fastening)
         found = [
-            [key, name]
-            for key, name, k in given["factors"]
-            if abs(k / stated - 1) >= CLEAR and key != given["state"][0]
+            State(one.id, one.name)
+            for one in bolt.factors
+            if abs(one.k / bolt.k - 1) >= CLEAR and one.id != bolt.state.id
         ]
         if found:
-            return {
-                **given,
-                "torque_nm": fastening.group.torque_nm[1],
-                "found": stream.choice(found),
-            }
+            return extended(
+                WrongState,
+                bolt,
+                torque_nm=fastening.group.torque_nm[1],
+                found=stream.choice(found),
+            )
     raise lot.too_small("state")
 
 
-def draw_alloy(lot: Lot) -> dict:
+def draw_alloy(lot: Lot) -> Alloy:
     """A bolt measured against its hole: how much meets, how deep the thread is good."""
     stream = lot.stream.child("alloy")
     weak = min((f.metal.tensile_mpa for f in lot.fastenings if f.metal), default=0)
@@ -48,7 +51,7 @@ def draw_alloy(lot: Lot) -> dict:
     raise lot.too_small("alloy")
 
 
-def _alloy(fastening: Fastening, verdict: str, stream) -> dict | None:
+def _alloy(fastening: Fastening, verdict: str, stream: Stream) -> Alloy | None:
     full, pitch = fastening.group.tapped.engagement_mm, fastening.thread.pitch_m * 1e3
     per_mm = round(fastening.strip().hole_strips_n / full / 1e3, 2)
     most = round(fastening.most_clamp().m_as("kN"), 1)
@@ -63,19 +66,20 @@ def _alloy(fastening: Fastening, verdict: str, stream) -> dict | None:
     found = "fit" if now >= SAFE else "longer" if best >= SAFE else "insert"
     if found != verdict:
         return None
-    return {
-        **about(fastening),
-        "metal": fastening.metal.name,
-        "pitch_mm": pitch,
-        "meets_mm": meets,
-        "good_mm": good,
-        "per_mm_kn": per_mm,
-        "most_kn": most,
-        "safe": SAFE,
-    }
+    return extended(
+        Alloy,
+        about(fastening),
+        metal=fastening.metal.name,
+        pitch_mm=pitch,
+        meets_mm=meets,
+        good_mm=good,
+        per_mm_kn=per_mm,
+        most_kn=most,
+        safe=SAFE,
+    )
 
 
-def draw_blind(lot: Lot) -> dict:
+def draw_blind(lot: Lot) -> Blind:
     """A blind hole with oil in it, measured with a depth gauge and a dipped rod."""
     stream = lot.stream.child("blind")
     pool = [f for f in lot.fastenings if f.metal and 5.5e-3 < f.thread.d_m < 13e-3]
@@ -92,14 +96,15 @@ def draw_blind(lot: Lot) -> dict:
             room = area * (depth - reach) / 1e3
             oil = round(room + area * turns * thread.pitch_m, 2)
             if 0.5 < (oil - room) / area / thread.pitch_m < 3.5 and oil < 0.9 * area * depth / 1e3:
-                return {
-                    **about(fastening),
-                    "pitch_mm": thread.pitch_m * 1e3,
-                    "area_mm2": round(area, 1),
-                    "depth_mm": depth,
-                    "reach_mm": reach,
-                    "oil_ml": oil,
-                    "boss_mm": boss if boss else 3 * thread.d_m * 1e3,
-                    "torque_nm": fastening.torque.m_as("N*m"),
-                }
+                return extended(
+                    Blind,
+                    about(fastening),
+                    pitch_mm=thread.pitch_m * 1e3,
+                    area_mm2=round(area, 1),
+                    depth_mm=depth,
+                    reach_mm=reach,
+                    oil_ml=oil,
+                    boss_mm=boss if boss else 3 * thread.d_m * 1e3,
+                    torque_nm=fastening.torque.m_as("N*m"),
+                )
     raise lot.too_small("blind")

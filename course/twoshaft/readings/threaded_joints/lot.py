@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from twoshaft.models.joint import Fastening, nut_factor
+from twoshaft.models.joint import Fastening, Seat, Thread, nut_factor
 from twoshaft.readings.lots import Lot as CommonLot
+from twoshaft.readings.threaded_joints.given import Bolt, Factor, State
 from twoshaft.units.unit import Unit
 
 
@@ -27,30 +28,27 @@ def _fastenings_of(unit: Unit) -> tuple[Fastening, ...]:
     return tuple(Fastening.of(unit, group.id) for group in unit.fasteners.groups)
 
 
-def factors(fastening: Fastening) -> list[list]:
-    """The factor K of T = K F d for each state: id, name, K to three places."""
-    return [
-        [
-            key,
+def factors(fastening: Fastening, thread: Thread, seat: Seat) -> tuple[Factor, ...]:
+    """The factor K of T = K F d, to three places, for each state that the fastening knows."""
+    return tuple(
+        Factor(
+            id,
             state.name,
-            round(
-                float(nut_factor(fastening.thread, fastening.seat, state.thread[1], state.head[1])),
-                3,
-            ),
-        ]
-        for key, state in fastening.states.items()
-    ]
+            round(float(nut_factor(thread, seat, state.thread[1], state.head[1])), 3),
+        )
+        for id, state in fastening.states.items()
+    )
 
 
-def about(fastening: Fastening) -> dict:
-    """What a job card says of a bolt: names, thread, state."""
+def about(fastening: Fastening) -> Bolt:
+    """What a job card says of a bolt."""
     group = fastening.group
-    return {
-        "group": group.id,
-        "name": group.name,
-        "thread": fastening.thread.name,
-        "diameter_mm": fastening.thread.d_m * 1e3,
-        "strength": group.strength,
-        "state": [group.state, fastening.friction.name],
-        "factors": factors(fastening),
-    }
+    return Bolt(
+        group=group.id,
+        name=group.name,
+        thread=fastening.thread.name,
+        diameter_mm=fastening.thread.d_m * 1e3,
+        strength=group.strength,
+        state=State(group.state, fastening.friction.name),
+        factors=factors(fastening, fastening.thread, fastening.seat),
+    )

@@ -1,0 +1,80 @@
+"""Prove that every wrong option of every question has a sentence that says why it is wrong."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from functools import partial
+from typing import Any
+
+from twoshaft.errors import CourseError
+from twoshaft.jobsheet import Choice, Choices
+from twoshaft.questions import bank_of
+from twoshaft.readings import MODULES, issue_record
+from twoshaft.units import Unit
+from twoshaft_grader.marking.compare import judge
+from twoshaft_grader.marking.reference import Answered, Reference, Solution, run_clean
+
+MOST_DRAWS = 120
+"""Draws among which every option of the bank has its turn: versions come round with attempts."""
+
+
+def unexplained(clean: Answered) -> Iterator[str]:
+    """What is said of no wrong option, and what is said of none that is offered."""
+    for name, reference in clean.references.items():
+        asked = clean.fields[name]
+        if not isinstance(asked, Choice | Choices):
+            continue
+        offered = set(asked.labels())
+        right = {reference.value} if isinstance(reference.value, str) else set(reference.value)
+        told = partial(_told_of, asked, reference)
+        if bare := sorted(id for id in offered - right if not told(id)):
+            yield f"nothing says why these options of {name} are wrong: {', '.join(bare)}."
+        named = {slip.value for slip in reference.slips if isinstance(slip.value, str)}
+        if stray := sorted(named - offered):
+            yield f"slips of {name} name what it does not offer: {', '.join(stray)}."
+
+
+def _told_of(asked: Choice | Choices, reference: Reference, id: str) -> bool:
+    if isinstance(asked, Choices):
+        return any(slip.value == id and slip.sentence for slip in reference.slips)
+    judged = judge(asked, reference, id)
+    return judged.slip == "listed" and bool(judged.sentences[0])
+
+
+def whole_bank(solution: Solution, unit: Unit) -> list[str]:
+    """As :func:`unexplained`, over draws in which every option of the module's bank is offered."""
+    missing = {option.text for _, option in bank_of(solution.module).every_option()}
+    findings: dict[str, None] = {}
+    for number in range(MOST_DRAWS):
+        issued = issue_record(
+            solution.module, unit, salt="bank", learner=f"bank-{number % 8}", attempt=number // 8
+        )
+        new = missing & set(_texts(issued["given"]))
+        if not new:
+            continue
+        missing -= new
+        try:
+            clean = run_clean(solution, issued, unit)
+        except CourseError as error:
+            findings[f"{error.sentence.rstrip('.')} (readings of {issued['learner']})."] = None
+            continue
+        findings.update(dict.fromkeys(unexplained(clean)))
+        if not missing:
+            break
+    if missing:
+        findings[f"nobody is ever offered: {'; '.join(sorted(missing))}."] = None
+    return list(findings)
+
+
+def converted(module: str) -> bool:
+    """Whether the module's questions stand in a bank already."""
+    return hasattr(MODULES[module], "Given")
+
+
+def _texts(data: Any) -> Iterable[str]:
+    """Every text in plain data."""
+    if isinstance(data, str):
+        yield data
+    elif isinstance(data, dict | list):
+        for one in data.values() if isinstance(data, dict) else data:
+            yield from _texts(one)

@@ -1,0 +1,98 @@
+"""What is given keeps its stored form through records and back, and complains in a sentence."""
+
+import json
+
+import pytest
+
+from twoshaft.errors import CourseError
+from twoshaft.readings import MODULES, draw, given_in
+from twoshaft.records import BenchRecord, Option, Record, changed, extended, from_json, to_json
+from twoshaft.units import load_unit, shipped_units
+
+CONVERTED = [module for module, package in MODULES.items() if hasattr(package, "Given")]
+
+
+class Table(Record, frozen=True):
+    rows: tuple[Option, ...]
+    sizes: dict[str, float]
+
+
+class Task(BenchRecord, frozen=True):
+    table: Table
+    nm: int | float
+
+
+STORED = {"table": {"rows": [["a", "A"], ["b", "B"]], "sizes": {"z": 1.0, "a": 2.5}}, "nm": 3}
+
+
+def other_kinds(stored, again, place):
+    """Places at which a number came back as another kind."""
+    if isinstance(stored, dict):
+        for key, value in stored.items():
+            yield from other_kinds(value, again[key], f"{place}.{key}")
+    elif isinstance(stored, list):
+        for one, other in zip(stored, again, strict=True):
+            yield from other_kinds(one, other, f"{place}[]")
+    elif type(stored) is not type(again):
+        yield place
+
+
+@pytest.mark.parametrize("name", shipped_units())
+@pytest.mark.parametrize("module", CONVERTED)
+def test_what_is_stored_comes_back_the_same_to_the_byte(module, name):
+    for number in range(12):
+        given = draw(module, load_unit(name), salt="s", learner=f"l{number}", attempt=number % 4)
+        stored = json.dumps(to_json(given))
+        again = given_in(module, json.loads(stored))
+        assert not set(other_kinds(json.loads(stored), to_json(again), module))
+        assert json.dumps(to_json(again)) == stored
+        assert again == given
+
+
+def test_members_keep_their_order_and_a_source_is_stored_only_where_there_is_one():
+    task = from_json(Task, STORED, "it")
+    assert json.dumps(to_json(task)) == json.dumps(STORED)
+    assert list(to_json(changed(task, source=" (x)"))) == ["table", "nm", "source"]
+    assert dict(task.table.rows) == {"a": "A", "b": "B"}
+
+
+def test_a_record_is_not_changed_but_made_anew():
+    task = from_json(Task, STORED, "it")
+    with pytest.raises(AttributeError):
+        task.nm = 4
+
+    class More(Task, frozen=True):
+        also: str
+
+    assert to_json(extended(More, task, also="x")) == STORED | {"also": "x"}
+
+
+@pytest.mark.parametrize(
+    ("wrong", "said"),
+    [
+        ({"nm": None}, "task nm: it does not fit this version of the course"),
+        ({"more": 1}, "it holds “more”, which is not known"),
+        (
+            {"table": {"rows": []}},
+            "task table: it does not fit this version of the course: it lacks “sizes”",
+        ),
+        ({"table": {"rows": [["a", "A"], ["b"]], "sizes": {}}}, "task table, rows, 2: "),
+        (
+            {"table": {"rows": [["a", "A", 1]], "sizes": {}}},
+            "a row has 3 members where 2 are known",
+        ),
+        ({"table": {"rows": "x", "sizes": {}}}, "task table, rows: "),
+    ],
+)
+def test_what_does_not_fit_is_one_sentence_with_its_place(wrong, said):
+    with pytest.raises(CourseError) as error:
+        from_json(Task, STORED | wrong, "it")
+    assert said in error.value.sentence
+    assert "issue it again" in error.value.sentence and "$" not in error.value.sentence
+
+
+def test_an_older_issued_record_says_what_it_lacks(unit):
+    stored = to_json(draw("shims-and-preload", unit, salt="s", learner="l", attempt=1))
+    del stored["stack"]["doubt_mm"]
+    with pytest.raises(CourseError, match=r"task stack.*“shims-and-preload”.*lacks “doubt_mm”"):
+        given_in("shims-and-preload", stored)

@@ -1,0 +1,45 @@
+"""What a command or a server loads before it can answer."""
+
+import subprocess
+import sys
+
+import pytest
+
+HEAVY = ("nbgrader", "sqlalchemy", "nbformat", "nbconvert", "scipy.optimize", "networkx", "matplotlib",
+         "IPython", "ipywidgets", "twoshaft.readings", "twoshaft.rigs", "twoshaft_grader.marking.task")  # fmt: skip
+
+
+def loaded(statement):
+    code = f"import sys\n{statement}\nprint(*[name for name in {HEAVY} if name in sys.modules])"
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    return done.stdout.strip()
+
+
+@pytest.mark.parametrize(
+    "statement",
+    [
+        "import twoshaft_grader.desk.commands",
+        "import twoshaft_grader.records.progress, twoshaft_grader.desk.tables",
+        "import twoshaft_grader.cohort.observations, twoshaft_grader.cohort.intake",
+    ],
+)
+def test_what_only_reads_loads_nothing_heavy(statement):
+    assert loaded(statement) == ""
+
+
+def test_no_grammar_of_web_addresses_is_compiled():
+    code = "import twoshaft, nbformat, jsonschema, sys; print(sys.modules['rfc3987_syntax'])"
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert done.stdout.strip() == "None"
+
+
+def test_a_sheet_and_marking_are_loaded_when_they_are_asked_for():
+    import twoshaft.jobsheet
+    import twoshaft_grader.marking
+
+    assert twoshaft.jobsheet.open_sheet.__name__ == "open_sheet"
+    assert all(hasattr(twoshaft.jobsheet, name) for name in twoshaft.jobsheet.__all__)
+    assert all(hasattr(twoshaft_grader.marking, name) for name in twoshaft_grader.marking.__all__)
+    for package in (twoshaft.jobsheet, twoshaft_grader.marking):
+        with pytest.raises(AttributeError, match="no attribute 'nothing'"):
+            _ = package.nothing

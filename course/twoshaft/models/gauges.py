@@ -14,12 +14,16 @@ from dataclasses import dataclass
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
+from twoshaft.models.border import Above, Range, border
 from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
 
 RULE_OF_TEN = 10.0
 """The tool should tell a tenth of the tolerance; common practice, no source."""
-_SCREW, _TILT = "the screw of the instrument", "beyond this a plunger bends"
+_SCREW = "the screw of the instrument"
+_ARM, _SHAFTS = "arm's length", "shafts"
+_MOVED = Range("movement", "mm", -100, 100, "dial indicators")
+_TILT = Range("tilt", "radian", 0, math.radians(60), "beyond this a plunger bends")
 
 
 @dataclass(frozen=True)
@@ -116,16 +120,31 @@ class Vernier:
         return Q(abs(place - round(place / self.main_mm) * self.main_mm), "mm")
 
 
-def corrected(shown: Q, zero: Q) -> Q:
+@border(
+    "mm",
+    shown=Range("reading", "mm"),
+    zero=Range("zero reading", "mm", -1, 1, "a tool in order"),
+)
+def corrected(shown_mm: float, zero_mm: float) -> float:
     """Give the length [mm]: what the tool shows, less what it shows at its zero.
 
     ``zero`` is above zero where the tool shows too much.
+
+    Examples
+    --------
+    >>> f"{corrected(Q(12.43, 'mm'), Q(-0.02, 'mm')):.2f}"
+    '12.45 millimeter'
     """
-    reading = in_range("reading", shown, -math.inf, math.inf, "mm")
-    return Q(reading - in_range("zero reading", zero, -1, 1, "mm", "a tool in order"), "mm")
+    return shown_mm - zero_mm
 
 
-def parallax(gap: Q, aside: Q, distance: Q) -> Q:
+@border(
+    "mm",
+    gap=Above("height above the scale", "mm", zero=True),
+    aside=Range("eye aside", "mm", -1000, 1000, _ARM),
+    distance=Range("distance of the eye", "mm", 50, 2000, _ARM),
+)
+def parallax(gap_mm: float, aside_mm: float, distance_mm: float) -> float:
     """Give how far a line seems moved along the scale below it [mm].
 
     Parameters
@@ -136,25 +155,39 @@ def parallax(gap: Q, aside: Q, distance: Q) -> Q:
         How far the eye is off square, along the scale; below zero the other way.
     distance : length
         From the eye to the upper line.
+
+    Examples
+    --------
+    Similar triangles: 0.3 mm seen from 130 mm aside, 260 mm away.
+
+    >>> f"{parallax(Q(0.3, 'mm'), Q(130, 'mm'), Q(260, 'mm')):.2f}"
+    '-0.15 millimeter'
     """
-    height = positive("height above the scale", gap, "mm", zero=True)
-    off = in_range("eye aside", aside, -1000, 1000, "mm", "arm's length")
-    away = in_range("distance of the eye", distance, 50, 2000, "mm", "arm's length")
-    return Q(-height * off / away, "mm")
+    return -gap_mm * aside_mm / distance_mm
 
 
-def plunger_travel(moved: Q, tilt: Q) -> Q:
+@border("mm", moved=_MOVED, tilt=_TILT)
+def plunger_travel(moved_mm: float, tilt_rad: float) -> float:
     """Give the travel [mm] of a dial indicator's plunger that stands at a tilt to the movement.
 
     A flat face that moves by ``moved`` along its own normal pushes a tilted plunger further, by
     1/cos(tilt): the dial reads too much.
+
+    Examples
+    --------
+    >>> f"{plunger_travel(Q(1, 'mm'), Q(60, 'degree')):.2f}"
+    '2.00 millimeter'
     """
-    true = in_range("movement", moved, -100, 100, "mm", "dial indicators")
-    angle = in_range("tilt", tilt, 0, math.radians(60), "radian", _TILT)
-    return Q(true / math.cos(angle), "mm")
+    return moved_mm / math.cos(tilt_rad)
 
 
-def dial_reading(pressed: Q, moved: Q, tilt: Q) -> Q:
+@border(
+    "mm",
+    pressed=Range("pressed in", "mm", 0, 10, "travel of the dial"),
+    moved=_MOVED,
+    tilt=_TILT,
+)
+def dial_reading(pressed_mm: float, moved_mm: float, tilt_rad: float) -> np.ndarray:
     """Give what a dial indicator shows [mm].
 
     Parameters
@@ -166,11 +199,18 @@ def dial_reading(pressed: Q, moved: Q, tilt: Q) -> Q:
     tilt : angle
         Of the plunger to the movement. A plunger that loses the face shows nothing more.
     """
-    start = in_range("pressed in", pressed, 0, 10, "mm", "travel of the dial")
-    return Q(np.maximum(0.0, start + plunger_travel(moved, tilt).m_as("mm")), "mm")
+    return np.maximum(0.0, pressed_mm + plunger_travel.plain(moved_mm, tilt_rad))
 
 
-def run_out(eccentricity: Q, turned: Q, out_of_round: Q | None = None) -> Q:
+@border(
+    "mm",
+    eccentricity=Range("eccentricity", "mm", 0, 5, _SHAFTS),
+    turned=Range("angle turned", "radian"),
+    out_of_round=Range("oval", "mm", 0, 1, _SHAFTS),
+)
+def run_out(
+    eccentricity_mm: float, turned_rad: float, out_of_round_mm: float | None = None
+) -> np.ndarray:
     """Give how far a turning surface stands towards the dial [mm], from its mean.
 
     Parameters
@@ -181,15 +221,20 @@ def run_out(eccentricity: Q, turned: Q, out_of_round: Q | None = None) -> Q:
     out_of_round : length, optional
         Half the difference of largest and smallest diameter of an oval.
     """
-    off = in_range("eccentricity", eccentricity, 0, 5, "mm", "shafts")
-    angle = in_range("angle turned", turned, -math.inf, math.inf, "radian")
-    oval = 0.0 if out_of_round is None else in_range("oval", out_of_round, 0, 1, "mm", "shafts")
-    return Q(off * np.cos(angle) + oval / 2 * np.cos(2 * angle), "mm")
+    oval = 0.0 if out_of_round_mm is None else out_of_round_mm
+    return eccentricity_mm * np.cos(turned_rad) + oval / 2 * np.cos(2 * turned_rad)
 
 
-def eccentricity(total: Q) -> Q:
-    """Give the eccentricity [mm] of a round surface: half the total reading."""
-    return Q(positive("total reading", total, "mm", zero=True) / 2, "mm")
+@border("mm", total=Above("total reading", "mm", zero=True))
+def eccentricity(total_mm: float) -> float:
+    """Give the eccentricity [mm] of a round surface: half the total reading.
+
+    Examples
+    --------
+    >>> f"{eccentricity(Q(0.08, 'mm')):.2f}"
+    '0.04 millimeter'
+    """
+    return total_mm / 2
 
 
 def spread(readings: Sequence[float]) -> tuple[float, float]:
@@ -230,14 +275,20 @@ def stray(readings: Sequence[float], level: float = 0.95) -> int | None:
     return int(far.argmax()) if sd > 0 and far.max() / sd > limit else None
 
 
-def tells(step: Q, tolerance: Q, ratio: float = RULE_OF_TEN) -> bool:
+@border(
+    step=Above("step of the tool", "mm"), tolerance=Above("tolerance", "mm"), ratio=Above("ratio")
+)
+def tells(step_mm: float, tolerance_mm: float, ratio: float = RULE_OF_TEN) -> bool:
     """Whether a tool's step is fine enough for a tolerance (its whole width).
 
     The default ratio of ten is common practice, no source.
+
+    Examples
+    --------
+    >>> tells(Q(0.01, "mm"), Q(0.1, "mm")), tells(Q(0.05, "mm"), Q(0.1, "mm"))
+    (True, False)
     """
-    fine = positive("step of the tool", step, "mm")
-    width = positive("tolerance", tolerance, "mm")
-    return fine * positive("ratio", ratio) <= width * (1 + 1e-9)
+    return step_mm * ratio <= tolerance_mm * (1 + 1e-9)
 
 
 def verdict(value: Q, low: Q, high: Q, doubt: Q) -> str:

@@ -61,6 +61,9 @@ def in_range(
     """
     if not low <= high:
         raise ValueError(f"the range of {quantity} is reversed or not a number: {low} to {high}")
+    number = _as_it_stands(value, unit)
+    if number is not None and low <= number <= high and abs(number) != math.inf:
+        return number
     return _within(quantity, value, low, high, unit, source, _range_text(low, high, unit), False)
 
 
@@ -71,6 +74,9 @@ def positive(
 
     Parameters and errors as for `in_range`.
     """
+    number = _as_it_stands(value, unit)
+    if number is not None and 0 <= number < math.inf and (zero or number):
+        return number
     allowed = f"{'zero and above' if zero else 'values above zero'}{_unit_text(unit, ' in ')}"
     return _within(quantity, value, 0.0, math.inf, unit, source, allowed, not zero)
 
@@ -99,6 +105,14 @@ def shown(value: Any) -> str:
     if isinstance(value, Q):
         return f"{_number_text(value.magnitude)}{_unit_text(value.units)}"
     return _number_text(value)
+
+
+def _as_it_stands(value: Any, unit: str) -> float | None:
+    """The magnitude of a single value that already has the unit asked for: most have."""
+    if isinstance(value, Q):
+        same = type(value.magnitude) is float and value.units == _unit(unit)
+        return value.magnitude if same else None
+    return value if type(value) is float and not unit else None
 
 
 def _within(quantity, value, low, high, unit, source, allowed, open_low):

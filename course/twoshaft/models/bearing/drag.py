@@ -16,6 +16,7 @@ from dataclasses import dataclass
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.bearing.geometry import Balls, Rollers
 from twoshaft.models.bearing.pair import Pair
+from twoshaft.models.border import Range, border
 from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Bearings, Support
@@ -119,10 +120,16 @@ def turned(
     return Turned(name, tuple(parts))
 
 
-def cord_pull(what: Turned, radius: Q) -> Pull:
-    """Pull on a cord wound round a radius, 2 to 500 mm."""
-    radius_m = in_range("radius of the cord", radius, 2.0, 500.0, "mm", _CORD) / 1e3
-    return Pull(Q(what.torque.m_as("N*m") / radius_m, "N"), what)
+@border(radius=Range("radius of the cord", "mm", 2.0, 500.0, _CORD))
+def cord_pull(what: Turned, radius_mm: float) -> Pull:
+    """Pull on a cord wound round a radius, 2 to 500 mm.
+
+    Examples
+    --------
+    >>> f"{cord_pull(Turned('a pair', (Part('bearings', 1.2),)), Q(40, 'mm')).force:.0f}"
+    '30 newton'
+    """
+    return Pull(Q(what.torque.m_as("N*m") / (radius_mm / 1e3), "N"), what)
 
 
 def _torque_per_n(row: Rollers | Balls) -> float:

@@ -15,6 +15,7 @@ from twoshaft.models.bearing.geometry import Rollers
 from twoshaft.models.bearing.heat import Warm, support_change
 from twoshaft.models.bearing.pair import Pair
 from twoshaft.models.bearing.seating import unseated
+from twoshaft.models.border import Range, border
 from twoshaft.models.shim.stack import Stack
 from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
@@ -94,7 +95,11 @@ def try_shim(
     return Trial(Q(setting_mm, "mm"), Q(shown_mm, "mm"), Q(travel_mm, "mm"), felt)
 
 
-def dial_readings(travel: Q, plunger: Q) -> tuple[Q, Q]:
+@border(
+    travel=Range("travel of the shaft", "mm", 0.0, 10.0, _DIAL),
+    plunger=Range("plunger preload", "mm", 0.0, 10.0, _DIAL),
+)
+def dial_readings(travel_mm: float, plunger_mm: float) -> tuple[Q, Q]:
     """Readings of a dial indicator with the shaft away from it and towards it [mm].
 
     Parameters
@@ -104,10 +109,15 @@ def dial_readings(travel: Q, plunger: Q) -> tuple[Q, Q]:
     plunger : pint.Quantity
         How far the plunger is pressed in with the shaft midway, 0 to 10 mm. Pressed in by less
         than half the travel it leaves the shaft, and the total reading comes out short.
+
+    Examples
+    --------
+    >>> away, towards = dial_readings(Q(0.10, "mm"), Q(0.50, "mm"))
+    >>> f"{away:.2f}", f"{towards:.2f}"
+    ('0.45 millimeter', '0.55 millimeter')
     """
-    half_mm = in_range("travel of the shaft", travel, 0.0, 10.0, "mm", _DIAL) / 2
-    pressed_mm = in_range("plunger preload", plunger, 0.0, 10.0, "mm", _DIAL)
-    return Q(max(0.0, pressed_mm - half_mm), "mm"), Q(pressed_mm + half_mm, "mm")
+    half_mm = travel_mm / 2
+    return Q(max(0.0, plunger_mm - half_mm), "mm"), Q(plunger_mm + half_mm, "mm")
 
 
 def _give_m(pair: Pair, setting_m: float, load_n: float) -> float:

@@ -11,6 +11,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from twoshaft.errors import OutOfRangeError
+from twoshaft.models.border import Above, Range, border
 from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
 
@@ -22,7 +23,13 @@ _COLDEST_C, _HOTTEST_C = -200.0, 400.0
 _PARTS = "-200 to 400 °C, where these expansions hold"
 
 
-def growth(diameter: Q, expansion: Q, rise: Q) -> Q:
+@border(
+    "um",
+    diameter=Above("diameter", "m"),
+    expansion=Range("thermal expansion", "1/K", 1e-7, 1e-4, "metals"),
+    rise=Range("change of temperature", "delta_degC", -220, 380, _PARTS),
+)
+def growth(diameter_m: float, expansion_per_k: float, rise_k: float) -> float:
     """Give what a diameter grows by: alpha D dT [um].
 
     Parameters
@@ -31,11 +38,15 @@ def growth(diameter: Q, expansion: Q, rise: Q) -> Q:
     expansion : 1/temperature
     rise : temperature difference
         Negative for cooling.
+
+    Examples
+    --------
+    50 mm of steel (11.5e-6 for each kelvin), 60 K warmer: arithmetic.
+
+    >>> f"{growth(Q(50, 'mm'), Q(11.5e-6, '1/K'), Q(60, 'delta_degC')):.1f}"
+    '34.5 micrometer'
     """
-    d = positive("diameter", diameter, "m")
-    alpha = _expansion(expansion)
-    kelvin = in_range("change of temperature", rise, -220, 380, "delta_degC", _PARTS)
-    return Q(alpha * d * kelvin * 1e6, "um")
+    return expansion_per_k * diameter_m * rise_k * 1e6
 
 
 @dataclass(frozen=True)

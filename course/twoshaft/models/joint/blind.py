@@ -13,7 +13,7 @@ import math
 from dataclasses import dataclass
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.joint.clamp import friction_in, lever_m, thread_lever_m, torque_in
+from twoshaft.models.joint.clamp import MU_THREAD, TORQUE, lever_m, thread_lever_m
 from twoshaft.models.joint.threads import Seat, Thread
 from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
@@ -153,9 +153,9 @@ def hydraulic_lock(
         )
         * 1e9
     )
-    mu = friction_in("thread friction", mu_thread)
+    mu = MU_THREAD.plain(mu_thread)
     thread_lever = thread_lever_m(thread, mu)
-    push = torque_in(torque) / thread_lever
+    push = TORQUE.plain(torque) / thread_lever
     if volume <= room:
         return Lock(room, volume, 0.0, 0.0, 0.0, 0.0, 0.0, False, 0.0)
     short = (volume - room) / area

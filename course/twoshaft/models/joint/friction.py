@@ -14,8 +14,8 @@ import numpy as np
 from twoshaft.models.joint.clamp import (
     MU_HIGH,
     MU_LOW,
+    TORQUE,
     lever_m,
-    torque_in,
     torque_long,
     twist_factor,
 )
@@ -187,7 +187,7 @@ def torque_for_state(
 
     A torque is good for the state it was stated for; this is T now = T K_now / K_then.
     """
-    clamp_n = torque_in(torque) / lever_m(thread, seat, given_for.thread[1], given_for.head[1])
+    clamp_n = TORQUE.plain(torque) / lever_m(thread, seat, given_for.thread[1], given_for.head[1])
     return torque_long(Q(clamp_n, "N"), thread, seat, now.thread[1], now.head[1])
 
 
@@ -208,7 +208,7 @@ def worst_utilisation(
     Low friction under the head with high friction in the thread twists most, so all four corners
     are tried.
     """
-    torque_nm = torque_in(torque) * (
+    torque_nm = TORQUE.plain(torque) * (
         1 + in_range("tolerance of the tool", tolerance, 0, 0.5, "", "ISO 6789")
     )
     return max(

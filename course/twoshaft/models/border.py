@@ -1,0 +1,139 @@
+"""The border of a model: quantities outside, plain floats inside.
+
+A public function of a model is written once, as arithmetic on floats whose unit stands in the
+parameter's name (``reach_cm``). `border` says of each what it is, in which unit, from where to
+where and by which source, and makes the function that everybody calls, with quantities in any
+unit and the parameter's name without the unit (``reach``). The arithmetic stays at hand as
+``plain``, for searches and sweeps; it checks nothing.
+
+>>> from twoshaft.units.quantities import Q
+>>> @border("mm", span=Above("span", "mm", "geometry"), lean=Range("lean", "rad", 0, 1, "wedges"))
+... def rise(span_mm, lean_rad):
+...     return span_mm * lean_rad
+>>> f"{rise(Q(2, 'm'), lean=Q(0.5, 'rad')):g}", rise.plain(2.0, 0.5)
+('1000 millimeter', 1.0)
+>>> rise(Q(2, "m"), Q(3, "rad"))  # doctest: +ELLIPSIS
+Traceback (most recent call last):
+twoshaft.errors.OutOfRangeError: lean is 3 rad, outside 0 to 1 rad (wedges)...
+"""
+
+from __future__ import annotations
+
+import inspect
+import math
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import wraps
+from typing import Any, ParamSpec, Protocol, TypeVar, cast
+
+from twoshaft.models.validity import in_range, positive
+from twoshaft.units.quantities import Q
+
+P = ParamSpec("P")
+R = TypeVar("R")
+
+
+@dataclass(frozen=True)
+class Range:
+    """A quantity, its unit, and where it must lie, ends included; see `in_range`.
+
+    With ``above_zero`` zero itself is refused, though the range begins there.
+    """
+
+    quantity: str
+    unit: str = ""
+    low: float = -math.inf
+    high: float = math.inf
+    source: str = ""
+    above_zero: bool = False
+
+    def plain(self, value: Any) -> Any:
+        """The value as a float or array of the unit."""
+        if self.above_zero:
+            positive(self.quantity, value, self.unit, self.source)
+        return in_range(self.quantity, value, self.low, self.high, self.unit, self.source)
+
+
+@dataclass(frozen=True)
+class Above:
+    """A quantity above zero, or from zero up if ``zero``, and its unit; see `positive`."""
+
+    quantity: str
+    unit: str = ""
+    source: str = "physical meaning"
+    zero: bool = False
+
+    def plain(self, value: Any) -> Any:
+        """The value as a float or array of the unit."""
+        return positive(self.quantity, value, self.unit, self.source, zero=self.zero)
+
+
+Size = Range | Above
+
+
+class Bordered(Protocol[P, R]):
+    """A function on quantities, and the one on plain floats that it is made of."""
+
+    plain: Callable[P, R]
+
+    def __call__(self, *args: Any, **named: Any) -> Any:
+        """Check, convert, work out, and give the result its unit."""
+
+
+def border(gives: str = "", /, **sizes: Size) -> Callable[[Callable[P, R]], Bordered[P, R]]:
+    """Make a function on floats into one on quantities.
+
+    Parameters
+    ----------
+    gives : str
+        Unit of what the function returns; nothing for a plain result.
+    **sizes : Range or Above
+        By the name of the parameter outside. Inside it has the unit behind it, as ``reach`` and
+        ``reach_cm``; what has no unit keeps its name. A parameter that is left out here, and one
+        that is None by default and stays so, goes through as it is.
+
+    Returns
+    -------
+    callable
+        Raises OutOfRangeError where a size is not what it has to be.
+    """
+
+    def make(core: Callable[P, R]) -> Bordered[P, R]:
+        signature = inspect.signature(core)
+        inside = {_outside(name, sizes): name for name in signature.parameters}
+        if missing := set(sizes) - set(inside):
+            raise TypeError(f"{core.__name__} has no parameter for {', '.join(sorted(missing))}")
+        order = [sizes.get(name) for name in inside]
+
+        @wraps(core)
+        def outside(*args: Any, **named: Any) -> Any:
+            plain = [_plain(size, value) for size, value in zip(order, args, strict=False)]
+            plain += args[len(order) :]  # too many: the core says so
+            rest = {
+                inside.get(name, name): _plain(sizes.get(name), value)
+                for name, value in named.items()
+            }
+            result = cast(Any, core)(*plain, **rest)
+            return Q(result, gives) if gives else result
+
+        face = cast(Any, outside)
+        face.plain = core
+        face.__signature__ = signature.replace(
+            parameters=[
+                one.replace(name=name)
+                for name, one in zip(inside, signature.parameters.values(), strict=True)
+            ]
+        )
+        return cast("Bordered[P, R]", face)
+
+    return make
+
+
+def _plain(size: Size | None, value: Any) -> Any:
+    return value if size is None or value is None else size.plain(value)
+
+
+def _outside(name: str, sizes: dict[str, Size]) -> str:
+    """The name of a parameter without its unit."""
+    fits = [one for one in sizes if name == one or (sizes[one].unit and name.startswith(f"{one}_"))]
+    return max(fits, key=len, default=name)

@@ -12,10 +12,11 @@ from twoshaft.readings import given_in, issue_record
 from twoshaft.readings.own_bench import bench_figures, put_in
 from twoshaft.records import changed, to_json
 from twoshaft.units import load_unit
-from twoshaft_grader.marking import SheetMark, load_solution, mark_sheet, solve
+from twoshaft_grader.marking import load_solution, mark_sheet, solve
 from twoshaft_grader.marking.feedback import feedback_page
 from twoshaft_grader.marking.gradebook import task_html
 from twoshaft_grader.notebooks.text import build_notebook, notebook_text
+from twoshaft_grader.stored.mark import MARK, MARKED, StoredMark
 
 SOURCE = Path(__file__).parents[2] / "solutions" / "05-shims-and-preload.py"
 MODULE = "shims-and-preload"
@@ -82,7 +83,8 @@ def test_bench_figures_lead_to_other_references(solution, unit, issued, typed, a
     mark = mark_sheet(sheet_of(answers, typed), issued, solution, unit=unit)
     assert mark.points == mark.maximum and mark.notes == ()
     assert [use.tasks for use in mark.bench] == [STACK]
-    assert SheetMark.from_json(json.loads(json.dumps(mark.as_json()))) == mark
+    stored = StoredMark("ann", "shims-and-preload-1", MARKED, "", "", "", "", sheet=mark)
+    assert MARK.of(json.loads(MARK.text(stored))) == stored
 
     drawn = solve(solution, issued, unit)
     other = mark_sheet(sheet_of(drawn, typed), issued, solution, unit=unit)

@@ -31,6 +31,7 @@ from twoshaft_grader.desk.commands import main
 from twoshaft_grader.marking import load_solution, solve
 from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 from twoshaft_grader.records.progress import Stage, progress
+from twoshaft_grader.stored.assignment import ASSIGNMENT
 
 NAME = "order-of-work-1"
 NOTEBOOK = "02-order-of-work"
@@ -284,7 +285,7 @@ def test_an_outcome_that_was_observed_is_met_with_who_saw_it_and_as_what(at):
 def test_a_supervised_attempt_is_met_and_the_export_says_by_whom(at):
     cohort = at("returned")
     path = cohort.source(NAME) / "assignment.json"
-    files.write_json(path, files.read_json(path) | {"supervised_by": "R. Holm"})
+    ASSIGNMENT.write(path, replace(ASSIGNMENT.read(path), supervised_by="R. Holm"))
     works("give-back", "--cohort", cohort.root)
     rows = export(cohort)
     row = rows["a1", "safe-order"]

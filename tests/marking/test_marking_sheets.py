@@ -1,12 +1,14 @@
 """Whole sheets of a made-up module: full, blank, guessed, and everything in between."""
 
+import json
 import random
 import statistics
 
 import pytest
 
 from twoshaft.jobsheet.sheet import given_digest
-from twoshaft_grader.marking import SheetMark, Verdict
+from twoshaft_grader.marking import Verdict
+from twoshaft_grader.stored.mark import MARK, MARKED, StoredMark
 
 
 def test_a_blank_sheet_earns_nothing(tiny):
@@ -52,7 +54,8 @@ def test_marking_twice_gives_the_same_data_and_survives_a_file(tiny):
     answers = tiny.solve(issued) | {"gap-depth": "3 mm", "new-parts": ["seal", "gear"]}
     first, second = tiny.mark(issued, answers), tiny.mark(issued, answers)
     assert first == second
-    assert SheetMark.from_json(first.as_json()) == first
+    stored = StoredMark("bea", "tiny-1", MARKED, "", "", "", "", sheet=first)
+    assert MARK.of(json.loads(MARK.text(stored))) == stored
 
 
 def test_an_early_slip_is_charged_once(tiny):

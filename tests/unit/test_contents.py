@@ -17,6 +17,7 @@ from twoshaft_grader.cohort.folder import make_cohort
 from twoshaft_grader.cohort.observations import observations_of, observe
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.standing import write_standing
+from twoshaft_grader.stored.returned import RETURNED, Returned
 
 OPEN, WATCHED, BENCH = Evidence.OPEN_BOOK, Evidence.SUPERVISED, Evidence.AT_THE_BENCH
 
@@ -74,11 +75,11 @@ def page_of(cohort, learner):
 
 
 def returned(cohort, learner, **outcomes):
-    files.write_json(
-        cohort.root / "returned" / "order-of-work-1" / f"{learner}.json",
-        {"points": 5.0, "maximum": 8.0, "must_pass": "held", "supervised_by": ""}
-        | {"given_back": "2026-11-25T10:00:00Z", "outcomes": outcomes},
-    )
+    told = Returned(
+        points=5.0, maximum=8.0, must_pass="held", supervised_by="",
+        given_back="2026-11-25T10:00:00Z", outcomes=outcomes,
+    )  # fmt: skip
+    RETURNED.write(cohort.root / "returned" / "order-of-work-1" / f"{learner}.json", told)
 
 
 def line(page, module="order-of-work"):

@@ -11,17 +11,33 @@ from pathlib import Path
 
 import pytest
 
-from twoshaft.errors import CourseError, SheetError
+from twoshaft.errors import CohortError, CourseError, SheetError
 from twoshaft.stored.assignment import ASSIGNMENT
 from twoshaft.stored.definition import LearnersFile
 from twoshaft.stored.extensions import OWN_EXTENSIONS
-from twoshaft.stored.issued import ISSUED
+from twoshaft.stored.given import ISSUED
 from twoshaft.stored.job_sheet import parse_sheet, read_sheet, sheet_text
 from twoshaft.stored.people import PEOPLE
 from twoshaft.stored.person import PERSON
 from twoshaft.stored.receipts import RECEIPTS
 from twoshaft.stored.standing import STANDING
 from twoshaft.stored.workplace import WORKPLACE
+from twoshaft_grader.cohort.folder import open_cohort
+from twoshaft_grader.cohort.intake import roster_of
+from twoshaft_grader.cohort.marks import read_mark
+from twoshaft_grader.cohort.observations import observations_of
+from twoshaft_grader.cohort.roster import roster_text
+from twoshaft_grader.cohort.workplace import sign_in_words
+from twoshaft_grader.records.export import COLUMNS
+from twoshaft_grader.records.hand_changes import change_log
+from twoshaft_grader.stored import assignment as staff
+from twoshaft_grader.stored.cohort import read_cohort, write_cohort
+from twoshaft_grader.stored.extensions import EXTENSIONS
+from twoshaft_grader.stored.issued import read_issued
+from twoshaft_grader.stored.lines import CHANGES, DOINGS, MARK_LINES, NBGRADER
+from twoshaft_grader.stored.mark import MARK, MARKED
+from twoshaft_grader.stored.observations import OBSERVATIONS
+from twoshaft_grader.stored.returned import RETURNED
 
 BEFORE = Path(__file__).with_name("stored_before")
 NAME = "course-and-safety-1"
@@ -35,6 +51,21 @@ LEARNERS = {
     BEFORE / "workplace" / "bb02" / "extensions.json": OWN_EXTENSIONS,
     BEFORE / "workplace" / "people.json": PEOPLE,
     BEFORE / "workplace" / "workplace.json": WORKPLACE,
+}
+
+
+STAFF = {
+    BEFORE / "source" / NAME / "assignment.json": staff.ASSIGNMENT,
+    BEFORE / "extensions.json": EXTENSIONS,
+    BEFORE / "observations" / "aa01.json": OBSERVATIONS,
+    BEFORE / "returned" / NAME / "aa01.json": RETURNED,
+    BEFORE / "marks" / NAME / "aa01.json": MARK,
+}
+LOGS = {
+    BEFORE / "log" / "doings.jsonl": DOINGS,
+    BEFORE / "log" / "changes.jsonl": CHANGES,
+    BEFORE / "log" / "marks.jsonl": MARK_LINES,
+    BEFORE / "log" / "nbgrader.jsonl": NBGRADER,
 }
 
 
@@ -65,6 +96,95 @@ def test_a_job_sheet_of_before_opens_and_is_written_the_same():
     sheet = read_sheet(path)
     assert len(sheet.answers) == 28 and sheet.bench["some-figure"].value == "1,2 mm"
     assert sheet_text(sheet).encode() == path.read_bytes()
+
+
+@pytest.mark.parametrize(("path", "definition"), STAFF.items(), ids=name_of)
+def test_a_staff_file_of_before_opens_and_is_written_the_same(path, definition, tmp_path):
+    place = tmp_path / "new folder" / path.name
+    definition.write(place, definition.read(path))
+    assert place.read_bytes() == path.read_bytes()
+
+
+@pytest.mark.parametrize(("path", "definition"), STAFF.items(), ids=name_of)
+@pytest.mark.parametrize(
+    ("text", "says"),
+    [
+        (None, "format '2' is not one this course version reads"),
+        ("{", "the file is not whole JSON"),
+        ("[]", "the file holds no JSON object"),
+        ('{"a": 5}', ""),
+    ],
+)
+def test_a_newer_or_damaged_staff_file_is_one_sentence(path, definition, text, says, tmp_path):
+    place = tmp_path / path.name
+    place.write_text(json.dumps(newer(path) | {"format": 2}) if text is None else text)
+    with pytest.raises(CohortError) as caught:
+        definition.read(place)
+    assert caught.value.what == says or not says
+    assert caught.value.where.startswith(str(place)) and caught.value.mend
+    assert "\n" not in caught.value.sentence
+
+
+@pytest.mark.parametrize(
+    ("definition", "says"),
+    [
+        (MARK, "this is no mark"),
+        (OBSERVATIONS, "this holds no observations"),
+        (RETURNED, "what was given back cannot be read"),
+        (staff.ASSIGNMENT, "an entry is missing or cannot be read (module)"),
+    ],
+)
+def test_what_staff_are_told(definition, says):
+    with pytest.raises(CohortError) as caught:
+        definition.of({"format": 1}, "here")
+    assert caught.value.what == says
+
+
+@pytest.mark.parametrize(("path", "definition"), LOGS.items(), ids=name_of)
+def test_a_log_of_before_opens_and_goes_on_the_same(path, definition, tmp_path):
+    lines = list(definition.read(path))
+    place = tmp_path / "log" / path.name
+    definition.append(place, *lines)
+    assert lines and place.read_bytes() == path.read_bytes()
+    with open(place, "a") as stream:
+        stream.write('{"at": "torn')
+    definition.append(place, lines[0])
+    with open(place, "a") as stream:
+        stream.write('{"another": "log\'s"}\n')
+    assert list(definition.read(place)) == [*lines, lines[0]]
+    with open(place, "a") as stream:
+        stream.write(json.dumps(newer_line(path)) + "\n")
+    with pytest.raises(CohortError, match="format '2' is not one"):
+        list(definition.read(place))
+
+
+def newer_line(path):
+    return json.loads(path.read_text().splitlines()[0]) | {"format": 2}
+
+
+def test_a_cohort_folder_of_before_opens(tmp_path):
+    cohort = open_cohort(BEFORE)
+    assert (cohort.id, cohort.unit, cohort.salt) == ("before", "tarnbeck-b5", "before")
+    write_cohort(tmp_path / "cohort.yaml", read_cohort(BEFORE / "cohort.yaml"))
+    assert (tmp_path / "cohort.yaml").read_bytes() == (BEFORE / "cohort.yaml").read_bytes()
+    una, otto = roster_of(cohort)
+    assert (una.name, otto.group) == ("Una Quill", "")
+    assert roster_text([una, otto]).encode() == cohort.roster_file.read_bytes()
+    assert set(sign_in_words(cohort)) == {"aa01", "bb02"}
+    mark = read_mark(cohort.mark_file("aa01", NAME))
+    assert (mark.state, mark.sheet.points, mark.receipt) == (MARKED, 44.71, "1EDD-133A-DE65")
+    assert read_issued(cohort.issued("aa01", NAME))["bench_readings"] is True
+    assert [one.met for one in observations_of(cohort, "aa01")] == [False, True]
+    assert change_log(cohort)[NAME, "aa01", "course"].after == 1.0
+    heading = (BEFORE / "exports" / "outcomes.csv").read_text().splitlines()[0]
+    assert heading == ",".join(COLUMNS)
+
+
+def test_a_newer_cohort_file_is_refused_in_one_sentence(tmp_path):
+    text = (BEFORE / "cohort.yaml").read_text().replace("format: 1", "format: 2")
+    (tmp_path / "cohort.yaml").write_text(text)
+    with pytest.raises(CohortError, match=r"cohort\.yaml: format '2' is not one"):
+        open_cohort(tmp_path)
 
 
 def test_an_issued_record_of_before_opens_and_is_written_the_same():

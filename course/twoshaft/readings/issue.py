@@ -7,6 +7,7 @@ from typing import Any
 
 from twoshaft import __version__
 from twoshaft.errors import CourseError, UnitFileError
+from twoshaft.modules import COURSE
 from twoshaft.readings import (
     course_and_safety,
     gear_train_and_checks,
@@ -22,9 +23,10 @@ from twoshaft.readings import (
 )
 from twoshaft.readings.lots import Lot
 from twoshaft.records import from_json, to_json
+from twoshaft.stored.given import ISSUED, Issued
 from twoshaft.units.unit import Unit
 
-MODULES = {
+_PACKAGES = {
     package.MODULE: package
     for package in (
         course_and_safety,
@@ -40,6 +42,7 @@ MODULES = {
         whole_build,
     )
 }
+MODULES = {id: _PACKAGES[id] for id in COURSE}
 """The readings package of each module, in the course's order: its ``Lot``, its ``TASKS`` and its
 ``Given``, the record of what they give."""
 
@@ -131,13 +134,13 @@ def issue_record(module: str, unit: Unit, *, salt: str, learner: str, attempt: i
     dict
         Plain data to be kept; marking uses it whatever the course's version has become.
     """
-    return {
-        "format": 1,
-        "learner": learner,
-        "module": module,
-        "attempt": attempt,
-        "unit": unit.identity.id,
-        "unit_version": unit.identity.version,
-        "course_version": __version__,
-        "given": to_json(draw(module, unit, salt=salt, learner=learner, attempt=attempt)),
-    }
+    issued = Issued(
+        learner=learner,
+        module=module,
+        attempt=attempt,
+        unit=unit.identity.id,
+        unit_version=unit.identity.version,
+        course_version=__version__,
+        given=to_json(draw(module, unit, salt=salt, learner=learner, attempt=attempt)),
+    )
+    return ISSUED.plain(issued)

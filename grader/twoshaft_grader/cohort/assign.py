@@ -3,23 +3,25 @@
 from __future__ import annotations
 
 import sys
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 import twoshaft
 from twoshaft.errors import CohortError
+from twoshaft.stored.assignment import UNIT, Assignment
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.content import Content
 from twoshaft_grader.cohort.due import gradebook_time
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.stored.assignment import ASSIGNMENT
+from twoshaft_grader.stored.issued import write_issued
+from twoshaft_grader.stored.lines import DOINGS, Doing
 
 if TYPE_CHECKING:
     from twoshaft.units import Unit
-
-ASSIGNMENT_FILE = "assignment.json"
 
 
 @dataclass(frozen=True)
@@ -108,26 +110,23 @@ def assign(
     source.mkdir(parents=True, exist_ok=True)
     files.write_whole(source / solution.name, solution.read_bytes())
     if unit_is_own(cohort):
-        files.write_whole(source / "unit.yaml", Path(cohort.unit_source).read_bytes())
-        load_unit(source / "unit.yaml")  # it must stand without the files beside the original
-    files.write_json(
-        source / ASSIGNMENT_FILE,
-        {
-            "format": 1,
-            "assignment": name,
-            "cohort": cohort.id,
-            "salt": cohort.salt,
-            "module": module,
-            "attempt": attempt,
-            "unit": unit.identity.id,
-            "unit_version": str(unit.identity.version),
-            "course_version": twoshaft.__version__,
-            "due": due.isoformat() if due else None,
-            "supervised_by": supervised_by,
-            "fields": asked,
-            **({"bench_readings": True} if bench_readings else {}),
-        },
+        files.write_whole(source / UNIT, Path(cohort.unit_source).read_bytes())
+        load_unit(source / UNIT)  # it must stand without the files beside the original
+    about = Assignment(
+        name=name,
+        cohort=cohort.id,
+        salt=cohort.salt,
+        module=module,
+        attempt=attempt,
+        unit=unit.identity.id,
+        unit_version=str(unit.identity.version),
+        course_version=twoshaft.__version__,
+        due=due.isoformat() if due else "",
+        supervised_by=supervised_by,
+        fields=asked,
+        bench_readings=bench_readings,
     )
+    ASSIGNMENT.write(source / ASSIGNMENT.file, about)
     assigned = read_assigned(cohort, name)
     for learner in learners:
         issue(cohort, assigned, learner, unit)
@@ -136,10 +135,8 @@ def assign(
     with backbone.gradebook(cohort) as book:
         book.update_or_create_assignment(name, duedate=gradebook_time(due) if due else None)
     backbone.run(cohort, f"handing out {name}", api.release_assignment, name)
-    files.append_line(
-        cohort.log("doings"),
-        {"at": stamp(now()), "did": "assign", "assignment": name, "learners": len(learners)},
-    )
+    told = Doing(at=stamp(now()), did="assign", assignment=name, learners=len(learners))
+    DOINGS.append(cohort.log("doings"), told)
     return assigned
 
 
@@ -154,7 +151,7 @@ def assigned_unit(cohort: Cohort, assigned: Assigned) -> Unit:
     """The unit that an assignment was made with: its own copy, or the shipped one."""
     from twoshaft.units import load_unit
 
-    own = cohort.source(assigned.name) / "unit.yaml"
+    own = cohort.source(assigned.name) / UNIT
     return load_unit(own if own.is_file() else assigned.unit)
 
 
@@ -177,9 +174,7 @@ def issue(cohort: Cohort, assigned: Assigned, learner: Learner, unit: Unit) -> b
         learner=learner.id,
         attempt=assigned.attempt,
     )
-    if assigned.bench_readings:
-        record["bench_readings"] = True
-    files.write_json(path, record)
+    write_issued(path, record, bench_readings=assigned.bench_readings)
     return True
 
 
@@ -204,9 +199,9 @@ def change_due(cohort: Cohort, name: str, due: datetime) -> Assigned:
     """
     read_assigned(cohort, name)
     for folder in (cohort.source(name), cohort.root / "release" / name, cohort.outbound(name)):
-        path = folder / ASSIGNMENT_FILE
-        if path.exists():
-            files.write_json(path, files.read_json(path) | {"due": due.isoformat()})
+        about = ASSIGNMENT.read_if_any(path := folder / ASSIGNMENT.file)
+        if about:
+            ASSIGNMENT.write(path, replace(about, due=due.isoformat()))
     with backbone.gradebook(cohort) as book:
         book.update_or_create_assignment(name, duedate=gradebook_time(due))
     return read_assigned(cohort, name)
@@ -226,8 +221,8 @@ def read_assigned(cohort: Cohort, name: str) -> Assigned:
         raise CohortError(
             f'nothing is assigned under the name "{name}"', mend=f"choose one of these: {known}"
         )
-    path = source / ASSIGNMENT_FILE
-    entries = files.read_json(path, mend="assign the module again")
+    path = source / ASSIGNMENT.file
+    about = ASSIGNMENT.of(files.read_json(path, mend="assign the module again"), str(path))
     notebooks = sorted(source.glob("*.ipynb"))
     if len(notebooks) != 1:
         raise CohortError(
@@ -236,25 +231,26 @@ def read_assigned(cohort: Cohort, name: str) -> Assigned:
             mend="keep the one that the assign command put there",
         )
     try:
-        return Assigned(
-            name=name,
-            module=str(entries["module"]),
-            attempt=int(entries["attempt"]),
-            unit=str(entries["unit"]),
-            unit_version=str(entries["unit_version"]),
-            course_version=str(entries["course_version"]),
-            due=datetime.fromisoformat(entries["due"]) if entries["due"] else None,
-            notebook=notebooks[0].name,
-            supervised_by=str(entries.get("supervised_by") or ""),
-            bench_readings=entries.get("bench_readings") is True,
-            fields=int(entries.get("fields") or 0),
-        )
-    except (KeyError, TypeError, ValueError) as error:
+        due = datetime.fromisoformat(about.due) if about.due else None
+    except ValueError:
         raise CohortError(
-            f"an entry is missing or cannot be read ({error})",
+            "an entry is missing or cannot be read (due)",
             where=str(path),
-            mend="put the file back from a copy",
+            mend=ASSIGNMENT.mend,
         ) from None
+    return Assigned(
+        name=name,
+        module=about.module,
+        attempt=about.attempt,
+        unit=about.unit,
+        unit_version=about.unit_version,
+        course_version=about.course_version,
+        due=due,
+        notebook=notebooks[0].name,
+        supervised_by=about.supervised_by,
+        bench_readings=about.bench_readings,
+        fields=about.fields,
+    )
 
 
 def assignments_of(cohort: Cohort) -> list[Assigned]:
@@ -262,6 +258,6 @@ def assignments_of(cohort: Cohort) -> list[Assigned]:
     found = [
         read_assigned(cohort, path.name)
         for path in sorted((cohort.root / "source").glob("*"))
-        if (path / ASSIGNMENT_FILE).is_file() and is_out(cohort, path.name)
+        if (path / ASSIGNMENT.file).is_file() and is_out(cohort, path.name)
     ]
     return sorted(found, key=lambda a: (a.notebook, a.module, a.attempt))

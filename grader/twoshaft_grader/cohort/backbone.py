@@ -7,9 +7,9 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from twoshaft.errors import CohortError
-from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.environment import tools_on_path
+from twoshaft_grader.stored.lines import NBGRADER, NbgraderLine
 
 if TYPE_CHECKING:  # nbgrader takes long to load: commands that only read go without it
     from nbgrader.api import Gradebook
@@ -90,16 +90,14 @@ def run(cohort: Cohort, doing: str, call: Callable[..., dict], *args: object, **
         warnings.simplefilter("ignore")
         result = call(*args, **kw) or {"success": True}
     log = cohort.log("nbgrader")
-    files.append_line(
-        log,
-        {
-            "at": stamp(now()),
-            "doing": doing,
-            "success": result["success"],
-            "log": result.get("log", ""),
-            "error": result.get("error", ""),
-        },
+    told = NbgraderLine(
+        at=stamp(now()),
+        doing=doing,
+        success=bool(result["success"]),
+        log=result.get("log") or "",
+        error=result.get("error") or "",
     )
+    NBGRADER.append(log, told)
     if not result["success"]:
         lines = [line for line in str(result.get("error", "")).splitlines() if line.strip()]
         raise CohortError(

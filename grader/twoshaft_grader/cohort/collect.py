@@ -9,10 +9,11 @@ from datetime import UTC, datetime
 from dateutil.parser import parse
 
 from twoshaft.errors import CohortError
-from twoshaft_grader.cohort import backbone, files
+from twoshaft_grader.cohort import backbone
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.stored.lines import DOINGS, Doing
 
 
 @dataclass(frozen=True)
@@ -50,11 +51,11 @@ def collect(cohort: Cohort, assigned: Assigned, learners: Iterable[Learner]) -> 
         strangers=tuple(sorted(set(after) - set(roster))),
         refused=refused,
     )
-    files.append_line(
-        cohort.log("doings"),
-        {"at": stamp(now()), "did": "collect", "assignment": assigned.name}
-        | {"new": result.new, "newer": result.newer},
-    )
+    told = Doing(
+        at=stamp(now()), did="collect", assignment=assigned.name, new=result.new,
+        newer=result.newer,
+    )  # fmt: skip
+    DOINGS.append(cohort.log("doings"), told)
     return result
 
 

@@ -9,12 +9,12 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 
 from twoshaft.errors import CohortError
-from twoshaft_grader.cohort import files
+from twoshaft.stored.extensions import OWN_EXTENSIONS
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.roster import Learner
-
-EXTENSIONS = "extensions.json"
+from twoshaft_grader.stored.extensions import EXTENSIONS, FILE
+from twoshaft_grader.stored.lines import DOINGS, Doing
 
 
 def extend_due(
@@ -34,14 +34,14 @@ def extend_due(
         raise CohortError(f"{assigned.name} is {date} for everybody", mend="give a later date")
     known = _read(cohort)
     known.setdefault(assigned.name, {})[learner] = due.isoformat()
-    files.write_json(cohort.root / EXTENSIONS, known)
+    EXTENSIONS.write(cohort.root / FILE, known)
     mine = {name: dates[learner] for name, dates in known.items() if learner in dates}
-    files.write_json(cohort.workplace / learner / EXTENSIONS, mine)
-    files.append_line(
-        cohort.log("doings"),
-        {"at": stamp(now()), "did": "extend", "assignment": assigned.name}
-        | {"learner": learner, "due": stamp(due)},
+    (cohort.workplace / learner).mkdir(parents=True, exist_ok=True)
+    OWN_EXTENSIONS.write(cohort.workplace / learner / OWN_EXTENSIONS.file, mine)
+    told = Doing(
+        at=stamp(now()), did="extend", assignment=assigned.name, learner=learner, due=stamp(due)
     )
+    DOINGS.append(cohort.log("doings"), told)
 
 
 def due_for(cohort: Cohort, assigned: Assigned, learner: str) -> datetime | None:
@@ -59,5 +59,4 @@ def extension_of(cohort: Cohort, assigned: Assigned, learner: str) -> timedelta 
 
 
 def _read(cohort: Cohort) -> dict[str, dict[str, str]]:
-    path = cohort.root / EXTENSIONS
-    return files.read_json(path) if path.exists() else {}
+    return EXTENSIONS.read_if_any(cohort.root / FILE) or {}

@@ -17,11 +17,6 @@ def write_whole(path: Path, content: str | bytes, *, sync: bool = True) -> None:
     write_file(path, content, sync=sync)
 
 
-def write_json(path: Path, content: object) -> None:
-    """Write a JSON file whole, readable by people."""
-    write_whole(path, json.dumps(content, indent=2, ensure_ascii=False) + "\n")
-
-
 def read_json(path: Path, *, mend: str = "put the file back from a copy") -> dict:
     """Read a JSON object.
 

@@ -22,25 +22,21 @@
 
 from __future__ import annotations
 
-import io
 import os
 import re
 import secrets
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass, fields
 from datetime import UTC, datetime, tzinfo
 from pathlib import Path
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
-from ruamel.yaml import YAML
-from ruamel.yaml.error import YAMLError
-
 from twoshaft import DEFAULT_UNIT
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort import files
+from twoshaft_grader.stored.cohort import FILE as COHORT_FILE
+from twoshaft_grader.stored.cohort import CohortEntries, read_cohort, write_cohort
 
-COHORT_FILE = "cohort.yaml"
 _COHORT_ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
-_KEYS = {"format", "id", "name", "college", "salt", "unit", "timezone", "content"}
 _FOLDERS = (
     "source", "release", "submitted", "autograded", "feedback", "issued", "marks",
     "workplace", "exports", "log",
@@ -245,26 +241,9 @@ def make_cohort(
     cohort.exchange.mkdir(exist_ok=True)
     cohort.exchange.chmod(0o777)
     files.write_whole(root / "nbgrader_config.py", _CONFIG.format(id=id, timezone=timezone))
-    _write(cohort)
+    entries = {one.name: getattr(cohort, one.name) for one in fields(CohortEntries)}
+    write_cohort(root / COHORT_FILE, CohortEntries(**entries))
     return cohort
-
-
-def _write(cohort: Cohort) -> None:
-    yaml = YAML()
-    entries = {
-        "format": 1,
-        "id": cohort.id,
-        "name": cohort.name,
-        "college": cohort.college,
-        "unit": cohort.unit,
-        "salt": cohort.salt,
-        "timezone": cohort.timezone,
-    }
-    if cohort.content:
-        entries["content"] = cohort.content
-    text = io.StringIO()
-    yaml.dump(entries, text)
-    files.write_whole(cohort.root / COHORT_FILE, text.getvalue())
 
 
 def open_cohort(root: Path) -> Cohort:
@@ -282,30 +261,9 @@ def open_cohort(root: Path) -> Cohort:
             f"{root} is no cohort folder (it has no {COHORT_FILE})",
             mend='name one with --cohort, or make one with "twoshaft cohort make FOLDER"',
         )
-    try:
-        entries = YAML(typ="safe").load(path.read_text(encoding="utf-8"))
-    except (YAMLError, UnicodeDecodeError) as error:
-        mark = getattr(error, "problem_mark", None)
-        place = f", line {mark.line + 1}" if mark else ""
-        raise CohortError(
-            "this is not readable YAML in UTF-8", where=f"{path}{place}", mend="correct that line"
-        ) from None
-    if not isinstance(entries, dict):
-        raise CohortError("no entries", where=str(path), mend="put the file back from a copy")
-    unknown = sorted(set(map(str, entries)) - _KEYS)
-    if unknown:
-        raise CohortError(
-            f'unknown entry "{unknown[0]}"',
-            where=str(path),
-            mend=f"use only {', '.join(sorted(_KEYS))}",
-        )
-    values = {key: str(entries.get(key) or "") for key in _KEYS - {"format"}}
-    for key in ("id", "salt", "unit"):
-        if not values[key]:
-            raise CohortError(f'the entry "{key}" is missing', where=str(path), mend="add it")
-    values["timezone"] = values["timezone"] or "UTC"
-    _check_timezone(values["timezone"], where=f"{path}, timezone")
-    return Cohort(root=root, **values)
+    entries = read_cohort(path)
+    _check_timezone(entries.timezone, where=f"{path}, timezone")
+    return Cohort(root=root, **asdict(entries))
 
 
 def find_cohort(start: Path) -> Cohort:

@@ -21,6 +21,7 @@ from twoshaft_grader.cohort.standing import keep_returned, write_standing
 from twoshaft_grader.marking.feedback import Handed, StaffMark, feedback_page
 from twoshaft_grader.marking.outcomes import with_points
 from twoshaft_grader.marking.result import SheetMark
+from twoshaft_grader.stored.lines import DOINGS, Doing
 
 # nbgrader finds the way back to a learner by these; without them there is no way back.
 _RETURN_FILES = ("timestamp.txt", "submission_secret.txt")
@@ -76,10 +77,8 @@ def give_back(
             step()
     if set(returned) - set(no_way_back):
         _release(cohort, assigned, returned, no_way_back)
-    files.append_line(
-        cohort.log("doings"),
-        {"at": stamp(now()), "did": "give-back", "assignment": assigned.name, "to": returned},
-    )
+    told = Doing(at=stamp(now()), did="give-back", assignment=assigned.name, to=tuple(returned))
+    DOINGS.append(cohort.log("doings"), told)
     return GivenBack(tuple(returned), tuple(mark_first))
 
 

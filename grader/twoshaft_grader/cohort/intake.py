@@ -8,6 +8,7 @@ from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.assign import issue_to_all
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.roster import Learner, read_roster, roster_text
+from twoshaft_grader.stored.lines import DOINGS, Doing
 
 
 @dataclass(frozen=True)
@@ -62,9 +63,7 @@ def take_in(cohort: Cohort, learners: list[Learner]) -> TakenIn:
     issued = issue_to_all(cohort, everybody)
     # Last, so that a run cut short is taken for not done and is done again.
     files.write_whole(cohort.roster_file, roster_text(everybody))
-    files.append_line(
-        cohort.log("doings"),
-        {"at": stamp(now()), "did": "roster", "added": added, "changed": changed},
-    )
+    told = Doing(at=stamp(now()), did="roster", added=added, changed=changed)
+    DOINGS.append(cohort.log("doings"), told)
     taken = {learner.id for learner in incoming}
     return TakenIn(added, changed, tuple(id for id in sorted(known) if id not in taken), issued)

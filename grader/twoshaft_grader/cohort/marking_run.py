@@ -34,6 +34,7 @@ from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.marking.gradebook import Recorder
 from twoshaft_grader.marking.result import SheetMark
 from twoshaft_grader.marking.scores import entered_learners
+from twoshaft_grader.stored.lines import MARK_LINES, MarkLine
 
 AS_BEFORE = "as before"
 NOT_HANDED_IN = "not handed in"
@@ -295,24 +296,24 @@ def _mark_of(
 
 
 def _audit(cohort: Cohort, marks: Iterable[StoredMark]) -> None:
-    files.append_lines(
+    MARK_LINES.append(
         cohort.log("marks"),
-        (
-            {
-                "id": mark.id,
-                "at": stamp(now()),
-                "marked_at": mark.marked_at,
-                "who": _user(),
-                "version": mark.marked_by,
-                "assignment": mark.assignment,
-                "learner": mark.learner,
-                "state": mark.state,
-                "submission": mark.submission,
-                "sheet": mark.sheet_sha256,
-                "solution": mark.sheet.solution_digest if mark.sheet else "",
-                "mark": mark.sheet.points if mark.sheet else None,
-                "maximum": mark.sheet.maximum if mark.sheet else None,
-            }
+        *(
+            MarkLine(
+                id=mark.id,
+                at=stamp(now()),
+                marked_at=mark.marked_at,
+                who=_user(),
+                version=mark.marked_by,
+                assignment=mark.assignment,
+                learner=mark.learner,
+                state=mark.state,
+                submission=mark.submission,
+                sheet=mark.sheet_sha256,
+                solution=mark.sheet.solution_digest if mark.sheet else "",
+                mark=mark.sheet.points if mark.sheet else None,
+                maximum=mark.sheet.maximum if mark.sheet else None,
+            )
             for mark in marks
         ),
     )
@@ -327,6 +328,6 @@ def _user() -> str:
 
 def _mend_audit(cohort: Cohort, assigned: Assigned, learners: list[Learner]) -> None:
     """Add the line that a cut between storing a mark and logging it has left out."""
-    logged = {line.get("id") for line in files.read_lines(cohort.log("marks"))}
+    logged = {line.id for line in MARK_LINES.read(cohort.log("marks"))}
     stored = (read_mark(cohort.mark_file(learner.id, assigned.name)) for learner in learners)
     _audit(cohort, [mark for mark in stored if mark is not None and mark.id not in logged])

@@ -6,19 +6,19 @@ a later one of the same outcome counts in its place.
 
 from __future__ import annotations
 
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 
 from filelock import FileLock
 
 from twoshaft.errors import CohortError
 from twoshaft.outcomes import Evidence, Observation, load_outcomes
-from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.stored.lines import DOINGS, Doing
+from twoshaft_grader.stored.observations import OBSERVATIONS, Observations
 
 FOLDER = "observations"
 _LOCK = ".lock"
-_MEND = "put the file back from a copy"
 
 
 @dataclass(frozen=True)
@@ -62,13 +62,13 @@ def observe(
     path = _file(cohort, learner)
     path.parent.mkdir(exist_ok=True)
     with FileLock(path.parent / _LOCK, timeout=30):
-        everything = [*observations_of(cohort, learner), seen]
-        files.write_json(
-            path, {"format": 1, "learner": learner, "seen": [asdict(one) for one in everything]}
-        )
-    files.append_line(
-        cohort.log("doings"), {"at": seen.at, "did": "observe", "learner": learner} | asdict(seen)
-    )
+        everything = (*observations_of(cohort, learner), seen)
+        OBSERVATIONS.write(path, Observations(learner, everything))
+    told = Doing(
+        at=seen.at, did="observe", learner=learner, outcome=seen.outcome, met=seen.met,
+        kind=seen.kind, by=seen.by, note=seen.note,
+    )  # fmt: skip
+    DOINGS.append(cohort.log("doings"), told)
     return seen
 
 
@@ -80,16 +80,8 @@ def observations_of(cohort: Cohort, learner: str) -> tuple[Observation, ...]:
     CohortError
         When the file is damaged.
     """
-    path = _file(cohort, learner)
-    if not path.exists():
-        return ()
-    try:
-        return tuple(
-            Observation(**{**entry, "kind": Evidence(entry["kind"])})
-            for entry in files.read_json(path, mend=_MEND)["seen"]
-        )
-    except (KeyError, TypeError, ValueError):
-        raise CohortError("this holds no observations", where=str(path), mend=_MEND) from None
+    found = OBSERVATIONS.read_if_any(_file(cohort, learner))
+    return found.seen if found else ()
 
 
 def list_observations(

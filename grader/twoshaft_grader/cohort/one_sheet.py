@@ -12,10 +12,10 @@ from pathlib import Path
 from twoshaft.errors import CourseError, SheetError
 from twoshaft.jobsheet import SheetData, read_sheet
 from twoshaft.units import Unit, load_unit
-from twoshaft_grader.cohort import files
 from twoshaft_grader.marking.reference import load_solution
 from twoshaft_grader.marking.result import SheetMark
 from twoshaft_grader.marking.task import mark_sheet
+from twoshaft_grader.stored.issued import read_issued
 
 
 @dataclass(frozen=True)
@@ -59,7 +59,7 @@ def _mark(sheet: SheetData | None, work: Work) -> SheetMark:
 
 
 def _issued(work: Work) -> dict:
-    return files.read_json(Path(work.issued), mend="take the roster in again")
+    return read_issued(Path(work.issued))
 
 
 def end_with_parent() -> None:

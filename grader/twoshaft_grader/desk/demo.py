@@ -31,6 +31,7 @@ from twoshaft_grader.desk.demo_answers import demo_answers, sheet_text
 from twoshaft_grader.desk.demo_people import APPRENTICES, COHORT, COLLEGE, FREE, Apprentice, Way
 from twoshaft_grader.marking import load_solution
 from twoshaft_grader.records.export import export_cohort
+from twoshaft_grader.stored.issued import read_issued
 
 MODULE = "order-of-work"
 _EXTENSION = timedelta(days=14)
@@ -133,7 +134,7 @@ def _work(cohort: Cohort, assigned: Assigned, one: Apprentice) -> None:
     counter = handin.find_counter(cohort.workplace)
     person = Person(learner.id, learner.family_name, learner.given_name)
     place = handin.fetch(counter, person, assigned.name)
-    issued = files.read_json(cohort.issued(learner.id, assigned.name))
+    issued = read_issued(cohort.issued(learner.id, assigned.name))
     solution = load_solution(cohort.source(assigned.name) / assigned.notebook)
     unit = assigned_unit(cohort, assigned)
     moment = assigned.due + timedelta(hours=one.hours)

@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 from enum import StrEnum
-from typing import Any
 
 
 class Verdict(StrEnum):
@@ -214,51 +212,3 @@ class SheetMark:
     def bench_of(self, task: str) -> BenchUse | None:
         """The figures from the bench that a task was marked on, if any."""
         return next((use for use in self.bench if task in use.tasks), None)
-
-    def as_json(self) -> dict[str, Any]:
-        """Return the mark as plain data for a JSON file."""
-        return {"format": 1, "points": self.points, "maximum": self.maximum} | asdict(self)
-
-    @classmethod
-    def from_json(cls, data: Mapping[str, Any]) -> SheetMark:
-        """Return the mark that :meth:`as_json` wrote; KeyError or TypeError when it is none."""
-        tasks = tuple(
-            TaskMark(
-                **{
-                    **task,
-                    "fields": tuple(
-                        FieldMark(
-                            **{
-                                **entry,
-                                "verdict": Verdict(entry["verdict"]),
-                                "sentences": tuple(entry["sentences"]),
-                                "details": tuple(entry["details"]),
-                            }
-                        )
-                        for entry in task["fields"]
-                    ),
-                }
-            )
-            for task in data["tasks"]
-        )
-        outcomes = tuple(
-            OutcomeMark(**{**entry, "must_pass_failed": tuple(entry["must_pass_failed"])})
-            for entry in data["outcomes"]
-        )
-        plain = {
-            name: data[name]
-            for name in cls.__dataclass_fields__
-            if name not in ("tasks", "outcomes", "notes", "bench")
-        }
-        bench = tuple(
-            BenchUse(
-                **{
-                    **use,
-                    "tasks": tuple(use["tasks"]),
-                    "figures": tuple(tuple(figure) for figure in use["figures"]),
-                }
-            )
-            for use in data.get("bench", ())  # marks of the first versions have none
-        )
-        notes = tuple(data["notes"])
-        return cls(tasks=tasks, outcomes=outcomes, notes=notes, bench=bench, **plain)

@@ -343,11 +343,14 @@ def mark_folder(folder: Path) -> SheetMark:
 @lru_cache(maxsize=4)
 def _marked(sheet: str | None, issued: str, notebook: str, digest: str, own_unit: str) -> SheetMark:
     """Mark once for all the grade cells of a notebook."""
+    from twoshaft.stored.given import ISSUED
     from twoshaft.stored.job_sheet import parse_sheet
 
+    record = json.loads(issued)
+    ISSUED.of(record)
     return mark_sheet(
         None if sheet is None else parse_sheet(sheet),
-        json.loads(issued),
+        record,
         load_solution(Path(notebook)),
         unit=load_unit(Path(own_unit)) if own_unit else None,
     )

@@ -5,10 +5,11 @@ from __future__ import annotations
 from nbgrader.api import MissingEntry
 
 from twoshaft.errors import CohortError
-from twoshaft_grader.cohort import backbone, files
+from twoshaft_grader.cohort import backbone
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.scores import task_scores
+from twoshaft_grader.stored.lines import CHANGES, Change
 
 NO_NAME = "in the gradebook, which keeps no name"
 
@@ -55,18 +56,23 @@ def change_mark(
         before = float(grade.score)
         grade.manual_score, grade.needs_manual_grade = points, False
         book.db.commit()
-    files.append_line(
-        cohort.log("changes"),
-        {"at": stamp(now()), "assignment": assigned.name, "learner": learner, "task": task}
-        | {"before": before, "after": points, "by": by.strip(), "why": why.strip()},
+    change = Change(
+        at=stamp(now()),
+        assignment=assigned.name,
+        learner=learner,
+        task=task,
+        before=before,
+        after=points,
+        by=by.strip(),
+        why=why.strip(),
     )
+    CHANGES.append(cohort.log("changes"), change)
     return before, most
 
 
-def change_log(cohort: Cohort) -> dict[tuple[str, str, str], dict]:
+def change_log(cohort: Cohort) -> dict[tuple[str, str, str], Change]:
     """The last change of each (assignment, learner, task) made with a name."""
     return {
-        (line["assignment"], line["learner"], line["task"]): line
-        for line in files.read_lines(cohort.log("changes"))
-        if {"assignment", "learner", "task", "after", "by", "why"} <= set(line)
+        (line.assignment, line.learner, line.task): line
+        for line in CHANGES.read(cohort.log("changes"))
     }

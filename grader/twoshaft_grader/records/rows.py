@@ -31,6 +31,7 @@ from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.scores import TaskScore, task_scores
 from twoshaft_grader.marking.outcomes import PASS_SHARE, Part, share_out, sheet_parts
 from twoshaft_grader.records.hand_changes import NO_NAME, change_log
+from twoshaft_grader.stored.lines import Change
 
 NOT_HANDED_IN, NOT_MARKED = "not handed in", "handed in, not marked"
 OBSERVED_ONLY = "observed, not handed out"
@@ -151,7 +152,7 @@ def _apply_changes(
     person: Learner,
     mark: StoredMark | None,
     scores: dict[str, TaskScore],
-    changes: dict[tuple[str, str, str], dict],
+    changes: dict[tuple[str, str, str], Change],
 ) -> None:
     """Put the scores that a person gave in the place of the marking's, and say so."""
     for task, score in scores.items():
@@ -160,9 +161,9 @@ def _apply_changes(
         if score.by_hand and places:
             _share_out(standing, places, score.score)
             logged = changes.get((assigned.name, person.id, task))
-            named = logged is not None and logged["after"] == score.manual and not score.extra
-            standing.authors[task] = logged["by"] if named else NO_NAME
-            why = logged["why"] if named else score.comment or "no reason given"
+            named = logged is not None and logged.after == score.manual and not score.extra
+            standing.authors[task] = logged.by if named else NO_NAME
+            why = logged.why if named else score.comment or "no reason given"
             standing.note(
                 task, f"{task} changed by hand from {marked:.4g} to {score.score:.4g}: {why}"
             )

@@ -1,0 +1,14 @@
+"""``assignment.json``, as staff read it: every entry must be there."""
+
+from __future__ import annotations
+
+from twoshaft.stored.assignment import Assignment
+from twoshaft_grader.stored.definition import StaffFile
+
+ASSIGNMENT: StaffFile[Assignment] = StaffFile(
+    record=Assignment,
+    sparse=("bench_readings",),
+    fault=lambda found: (
+        f"an entry is missing or cannot be read ({'.'.join(map(str, found[0]['loc']))})"
+    ),
+)

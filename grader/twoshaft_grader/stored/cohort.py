@@ -1,0 +1,96 @@
+"""``cohort.yaml``: who the cohort are, which unit, and the salt of their readings."""
+
+from __future__ import annotations
+
+import io
+from dataclasses import asdict, dataclass, fields
+from pathlib import Path
+from typing import Any
+
+from ruamel.yaml import YAML
+from ruamel.yaml.error import YAMLError
+
+from twoshaft.errors import CohortError
+from twoshaft_grader.cohort import files
+
+FILE = "cohort.yaml"
+FORMAT = 1
+_NEEDED = ("id", "salt", "unit")
+
+
+@dataclass(frozen=True, kw_only=True)
+class CohortEntries:
+    """The entries of the file.
+
+    Parameters
+    ----------
+    id, name, college : str
+        The id is also nbgrader's course id.
+    unit : str
+        Id of a shipped unit, or path of a unit file relative to the folder.
+    salt : str
+        Goes into every learner's readings; nothing depends on its being secret.
+    timezone : str
+        IANA name; due dates are meant in it.
+    content : str
+        Folder that holds ``solutions/``; empty: the source checkout this program runs from.
+    """
+
+    id: str
+    name: str = ""
+    college: str = ""
+    unit: str
+    salt: str
+    timezone: str = "UTC"
+    content: str = ""
+
+
+_KEYS = {"format", *(entry.name for entry in fields(CohortEntries))}
+
+
+def write_cohort(path: Path, entries: CohortEntries) -> None:
+    """Write the file, whole or not at all."""
+    told: dict[str, Any] = {"format": FORMAT} | asdict(entries)
+    if not entries.content:
+        del told["content"]
+    text = io.StringIO()
+    YAML().dump(told, text)
+    files.write_whole(path, text.getvalue())
+
+
+def read_cohort(path: Path) -> CohortEntries:
+    """Read the file, which people edit by hand.
+
+    Raises
+    ------
+    CohortError
+        When it is of a newer format, or has an entry that cannot be used.
+    """
+    try:
+        entries = YAML(typ="safe").load(path.read_text(encoding="utf-8"))
+    except (YAMLError, UnicodeDecodeError) as error:
+        mark = getattr(error, "problem_mark", None)
+        place = f", line {mark.line + 1}" if mark else ""
+        raise CohortError(
+            "this is not readable YAML in UTF-8", where=f"{path}{place}", mend="correct that line"
+        ) from None
+    if not isinstance(entries, dict):
+        raise CohortError("no entries", where=str(path), mend="put the file back from a copy")
+    if (number := entries.get("format", FORMAT)) != FORMAT or isinstance(number, bool):
+        raise CohortError(
+            f"format {str(number)[:20]!r} is not one this course version reads",
+            where=str(path),
+            mend=f"this version reads format {FORMAT}",
+        )
+    unknown = sorted(set(map(str, entries)) - _KEYS)
+    if unknown:
+        raise CohortError(
+            f'unknown entry "{unknown[0]}"',
+            where=str(path),
+            mend=f"use only {', '.join(sorted(_KEYS))}",
+        )
+    values = {key: str(entries.get(key) or "") for key in _KEYS - {"format"}}
+    for key in _NEEDED:
+        if not values[key]:
+            raise CohortError(f'the entry "{key}" is missing', where=str(path), mend="add it")
+    return CohortEntries(**values | {"timezone": values["timezone"] or "UTC"})

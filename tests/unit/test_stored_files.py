@@ -103,6 +103,8 @@ def test_a_staff_file_of_before_opens_and_is_written_the_same(path, definition, 
     place = tmp_path / "new folder" / path.name
     definition.write(place, definition.read(path))
     assert place.read_bytes() == path.read_bytes()
+    assert definition.file in ("", path.name)
+    assert bool(definition.file) == (path.stem != "aa01")  # else each learner has one
 
 
 @pytest.mark.parametrize(("path", "definition"), STAFF.items(), ids=name_of)

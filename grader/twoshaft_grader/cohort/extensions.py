@@ -13,7 +13,7 @@ from twoshaft.stored.extensions import OWN_EXTENSIONS
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.roster import Learner
-from twoshaft_grader.stored.extensions import EXTENSIONS, FILE
+from twoshaft_grader.stored.extensions import EXTENSIONS
 from twoshaft_grader.stored.lines import DOINGS, Doing
 
 
@@ -34,7 +34,7 @@ def extend_due(
         raise CohortError(f"{assigned.name} is {date} for everybody", mend="give a later date")
     known = _read(cohort)
     known.setdefault(assigned.name, {})[learner] = due.isoformat()
-    EXTENSIONS.write(cohort.root / FILE, known)
+    EXTENSIONS.write(cohort.root / EXTENSIONS.file, known)
     mine = {name: dates[learner] for name, dates in known.items() if learner in dates}
     (cohort.workplace / learner).mkdir(parents=True, exist_ok=True)
     OWN_EXTENSIONS.write(cohort.workplace / learner / OWN_EXTENSIONS.file, mine)
@@ -59,4 +59,4 @@ def extension_of(cohort: Cohort, assigned: Assigned, learner: str) -> timedelta 
 
 
 def _read(cohort: Cohort) -> dict[str, dict[str, str]]:
-    return EXTENSIONS.read_if_any(cohort.root / FILE) or {}
+    return EXTENSIONS.read_if_any(cohort.root / EXTENSIONS.file) or {}

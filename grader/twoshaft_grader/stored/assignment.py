@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from twoshaft.stored import assignment
 from twoshaft.stored.assignment import Assignment
 from twoshaft_grader.stored.definition import StaffFile
 
 ASSIGNMENT: StaffFile[Assignment] = StaffFile(
+    file=assignment.ASSIGNMENT.file,
     record=Assignment,
     sparse=("bench_readings",),
     fault=lambda found: (

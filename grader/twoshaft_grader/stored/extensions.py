@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from twoshaft_grader.stored.definition import StaffFile
 
-FILE = "extensions.json"
-
 EXTENSIONS: StaffFile[dict[str, dict[str, str]]] = StaffFile(
-    record=dict[str, dict[str, str]], numbered=False, fault="this holds no due dates"
+    file="extensions.json",
+    record=dict[str, dict[str, str]],
+    numbered=False,
+    fault="this holds no due dates",
 )

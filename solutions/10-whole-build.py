@@ -21,7 +21,7 @@ job = Job.of(unit, given["bench"])
 asks = asks_of(job)
 TASKS = {"way": "ways", "shim": "shims", "joint": "joints", "film": "closing", "proof": "proof", "check": "proof"}
 for task in dict.fromkeys(TASKS.values()):
-    sheet.register(task, [spec.on(sheet) for ask in asks if TASKS[ask.kind] == task for spec in ask.fields])
+    sheet.register(task, sheet.ask_all(spec for ask in asks if TASKS[ask.kind] == task for spec in ask.fields))
 
 # %% tags=["reference"]
 from twoshaft.models import geartrain, joint, order, shift, shim
@@ -74,7 +74,7 @@ mine["build-order"] = ref("build-order", job.task, outcome="build-in-order", mus
 # Parts that go in both ways, and are right in one. *8 points.*
 
 # %% tags=["form"]
-sheet.form("ways", *[spec.on(sheet) for ask in asks if ask.kind == "way" for spec in ask.fields])
+sheet.form("ways", *sheet.ask_all(spec for ask in asks if ask.kind == "way" for spec in ask.fields))
 
 # %% tags=["reference"]
 for ask in asks:
@@ -110,7 +110,7 @@ sheet.form("shims", *[
         sheet.number(f"gap-{ask.about}", f"{ask.name}: shim that leaves neither play nor preload", "mm"),
         sheet.number(f"thin-{ask.about}", f"{ask.name}: thinnest shim that meets the target", "mm"),
         sheet.number(f"thick-{ask.about}", f"{ask.name}: thickest shim that meets the target", "mm"),
-        *(spec.on(sheet) for spec in ask.fields))
+        *sheet.ask_all(ask.fields))
 ])
 
 # %% tags=["reference"]
@@ -157,7 +157,7 @@ given_table("Job cards", ["what", "value"],
             [(f"{ask.name}: {line.what[:1].lower()}{line.what[1:]}", line.value) for ask in asks if ask.kind == "joint" for line in card(job, ask)])
 
 # %% tags=["form"]
-sheet.form("joints", *[spec.on(sheet) for ask in asks if ask.kind == "joint" for spec in ask.fields])
+sheet.form("joints", *sheet.ask_all(spec for ask in asks if ask.kind == "joint" for spec in ask.fields))
 
 # %% tags=["reference"]
 at_lesson, groups = f"{where}#decide", [ask.about for ask in asks if ask.kind == "joint"]
@@ -288,7 +288,7 @@ sheet.form(
     sheet.number("clock-used", "How many minutes does it take that must be done inside?", "min"),
     sheet.number("clock-left", "How many minutes are left over?", "min"),
     sheet.choices("clock-inside", "Which of these may be done, one alone, while the clock runs?", options=given["clock"]["options"]),
-    *[spec.on(sheet) for ask in asks if ask.kind == "film" for spec in ask.fields],
+    *sheet.ask_all(spec for ask in asks if ask.kind == "film" for spec in ask.fields),
 )
 
 # %% tags=["reference"]
@@ -313,7 +313,7 @@ for ask in (one for one in asks if one.kind == "film"):
 # Write down the hand test that proves the lockout: what has to be tried, and what has to be shown so that the stop counts. Then say what you make of each check of **your** unit, as it showed itself at the bench: something may have come wrong with the parts. **The proof, and what you make of it, you must get right to pass.** *10 points.*
 
 # %% tags=["form"]
-sheet.form("proof", *[spec.on(sheet) for kind in ("proof", "check") for ask in asks if ask.kind == kind for spec in ask.fields])
+sheet.form("proof", *sheet.ask_all(spec for kind in ("proof", "check") for ask in asks if ask.kind == kind for spec in ask.fields))
 
 # %% tags=["reference"]
 at_lesson = f"{where}#prove"

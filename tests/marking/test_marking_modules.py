@@ -11,12 +11,11 @@ from pathlib import Path
 import pytest
 from nbgrader.converters import Autograde
 
-from twoshaft.jobsheet import Answer, Choice, Choices, Film, Number, Order, SheetData
-from twoshaft.jobsheet.hand_path import HandPath
+from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.readings import issue_record
 from twoshaft.units import load_unit, shipped_units
-from twoshaft.units.quantities import Q
 from twoshaft_grader.marking import load_solution, mark_folder, mark_sheet, run_clean, solve
+from twoshaft_grader.marking.kinds import judge_of
 from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 
 SOURCES = sorted((Path(__file__).parents[2] / "solutions").glob("*.py"))
@@ -53,36 +52,8 @@ def mark(solution, unit, issued, answers):
     return mark_sheet(filled(issued, answers), issued, solution, unit=unit)
 
 
-def some_passes(face, source):
-    """One film or bead everywhere or another on each stretch, and one stretch wiped."""
-    hand, size = source.choice([("film", 0.6), ("bead", 4.0)])
-    sizes = [max(0.5 if hand == "bead" else 0.02, source.uniform(0, size))]
-    sizes *= len(face.segments) if source.random() < 0.5 else 1
-    side = source.choice(["middle", "inside", "outside"])
-    laid = [f"{hand} {source.choice(sizes):.2f} {side} {segment.id}" for segment in face.segments]
-    return [f"wipe middle {source.choice(face.segments).id}", *laid]
-
-
 def guess(asked, reference, source):
-    if isinstance(asked, Choice):
-        return source.choice(asked.options)[0]
-    if isinstance(asked, Choices):
-        return [key for key, _ in asked.options if source.random() < 0.5]
-    if isinstance(asked, Order):
-        keys = [key for key, _ in asked.steps]
-        source.shuffle(keys)
-        return keys
-    if isinstance(asked, Film):
-        return some_passes(asked.work.face, source)
-    if isinstance(asked, HandPath):
-        return [source.choice(asked.moves)[0] for _ in range(asked.most)]
-    assert isinstance(asked, Number)
-    value = reference.value
-    if isinstance(value, int):
-        return str(source.randint(1, max(10, abs(value))))
-    size = value if isinstance(value, Q) else Q(value, "dimensionless")
-    # Who guesses does not know that nothing is right; degrees Celsius are not multiplied as such.
-    return asked.store(Q((size.magnitude or 10) * source.uniform(0, 2), size.units))
+    return judge_of(asked).guess(asked, reference, source)
 
 
 @pytest.mark.slow

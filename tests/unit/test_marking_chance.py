@@ -17,8 +17,7 @@ from twoshaft_grader.marking.chance import (
     guess_line,
     sheet_spread,
 )
-from twoshaft_grader.marking.compare import judge
-from twoshaft_grader.marking.reference import Reference, Slip
+from twoshaft_grader.marking.kinds import Reference, Slip, judge
 
 
 def reference(value, slips=()):

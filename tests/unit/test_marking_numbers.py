@@ -8,8 +8,8 @@ import pytest
 
 from twoshaft.jobsheet import Number
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking.compare import allowed, judge, within
-from twoshaft_grader.marking.reference import Reference, Slip
+from twoshaft_grader.marking.kinds import Reference, Slip, judge
+from twoshaft_grader.marking.kinds.number import allowed, within
 
 
 def judged(unit, right, typed, *, tolerance=None, slips=(), of=""):

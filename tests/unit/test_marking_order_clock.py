@@ -1,10 +1,9 @@
 """An order that keeps every rule can still let a clock of safety run out."""
 
-from twoshaft.jobsheet.fields import Order
+from twoshaft.jobsheet.kinds import Order
 from twoshaft.models import order
 from twoshaft.units import load_unit
-from twoshaft_grader.marking.compare import judge
-from twoshaft_grader.marking.reference import Reference
+from twoshaft_grader.marking.kinds import Reference, judge
 
 
 def dawdling(task, clock):

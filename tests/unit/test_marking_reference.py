@@ -11,8 +11,7 @@ from twoshaft.jobsheet import Number
 from twoshaft.models import order
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking import Slip, load_solution, ref
-from twoshaft_grader.marking.compare import judge
-from twoshaft_grader.marking.reference import Reference
+from twoshaft_grader.marking.kinds import Reference, judge
 
 
 def test_in_a_live_notebook_ref_gives_the_reference_back(make_unit):

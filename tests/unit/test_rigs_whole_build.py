@@ -155,13 +155,13 @@ def test_a_bench_run_before_the_forms_lends_them_its_fields(job, sheet, play):
     play(rig, [Do("fit-lockout", {"way-fit-lockout": wrong})])
     (ask,) = (one for one in asks_of(job) if one.id == "way-fit-lockout")
     for _ in range(2):
-        sheet.form("ways", *(spec.on(sheet) for spec in ask.fields))
+        sheet.form("ways", *sheet.ask_all(ask.fields))
         assert sheet.value("way-fit-lockout") == wrong
         assert whole_build(job, sheet).view["done"] == ["fit-lockout"]
     assert sheet.tasks["ways"] == ("way-fit-lockout",)
     assert "way-fit-lockout" not in sheet.tasks["bench"] and ORDER in sheet.tasks["bench"]
     with pytest.raises(ValueError, match="two fields"):
-        sheet.form("other", *(spec.on(sheet) for spec in ask.fields))
+        sheet.form("other", *sheet.ask_all(ask.fields))
 
 
 def test_readings_come_when_a_step_is_done_and_its_verdict_after_them(job, right, play):

@@ -2,8 +2,7 @@
 
 from typing import TYPE_CHECKING
 
-from twoshaft.jobsheet.fields import Choice, Choices, Field, Film, Number, Order
-from twoshaft.jobsheet.hand_path import HandPath
+from twoshaft.jobsheet.kinds import Choice, Choices, Field, Film, HandPath, Number, Order
 from twoshaft.jobsheet.numbers import is_read, read_quantity, write_quantity
 from twoshaft.stored.job_sheet import Answer, SheetData, read_sheet
 

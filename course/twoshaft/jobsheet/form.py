@@ -7,25 +7,31 @@ here knows what is right.
 from __future__ import annotations
 
 import html
-from collections.abc import Iterable, Mapping
-from typing import TYPE_CHECKING, Any
+from collections.abc import Callable, Iterable, Mapping
+from typing import Any, Protocol
 
 import traitlets
 from IPython.display import HTML, display
 
 from twoshaft.errors import AnswerError
 from twoshaft.jobsheet.bench_readings import IN_USE, entry_name
-from twoshaft.jobsheet.fields import Field, Order
-from twoshaft.jobsheet.film_entries import face_picture
-from twoshaft.jobsheet.measures import MEASURES, named
-from twoshaft.jobsheet.numbers import say_quantity
+from twoshaft.jobsheet.kinds import Field
 from twoshaft.jobsheet.screen import Screen, fault_sentence
 from twoshaft.stored.job_sheet import Answer
 
-if TYPE_CHECKING:
-    from twoshaft.jobsheet.sheet import Sheet
 
-EXAMPLE = "12.5"
+class Kept(Protocol):
+    """What a form needs of the sheet that keeps its answers."""
+
+    notice: Any
+    read_only: Any
+    data: Any
+    header: Callable[[], str]
+    refresh: Callable[[], tuple[str, ...]]
+    bench_panel: Callable[[str], dict[str, Any]]
+    save: Callable[..., Any]
+    save_bench: Callable[[str, Any], Any]
+    on_answer: Callable[[Callable[[str], None]], None]
 
 
 def describe(field: Field) -> dict[str, Any]:
@@ -41,20 +47,7 @@ def describe(field: Field) -> dict[str, Any]:
     dict
         Kind, name, prompt, and the options, steps or units to choose from; nothing of any answer.
     """
-    told: dict[str, Any] = {"kind": field.kind, "name": field.name, "prompt": field.prompt}
-    if field.kind == "number":
-        kind = named(field.unit, field.of).kind
-        units = [measure.name for measure in MEASURES if measure.kind == kind and measure.name]
-        told |= {"units": units, "example": f"{EXAMPLE} {field.unit}".strip()}
-    elif field.kind == "order":
-        told["steps"] = [list(pair) for pair in field.steps]
-    elif field.kind == "path":
-        told |= {"moves": [list(p) for p in field.moves], "plan": field.plan, "most": field.most}
-    elif field.kind == "film":
-        told["face"] = face_picture(field.work)
-    else:
-        told["options"] = [list(pair) for pair in field.options]
-    return told
+    return {"kind": field.kind, "name": field.name, "prompt": field.prompt, **field.told()}
 
 
 def field_state(field: Field, answer: Answer | None, note: str = "") -> dict[str, Any]:
@@ -93,20 +86,14 @@ def field_state(field: Field, answer: Answer | None, note: str = "") -> dict[str
     except AnswerError as error:
         state["error"] = error.sentence
     else:
-        if field.kind == "number":
-            state["read"] = quantity_words(value)
+        state["read"] = field.read_as(value)
     return state
 
 
-def sheet_states(sheet: Sheet, fields: Iterable[Field]) -> dict[str, dict[str, Any]]:
+def sheet_states(sheet: Kept, fields: Iterable[Field]) -> dict[str, dict[str, Any]]:
     """State of each field by name, from the sheet as last read."""
     answers = sheet.data.answers
     return {field.name: field_state(field, answers.get(field.name)) for field in fields}
-
-
-def quantity_words(value: Any) -> str:
-    """A quantity as people write it: number, space, unit."""
-    return say_quantity(value) if hasattr(value, "magnitude") else f"{value:g}"
 
 
 def plain_copy(
@@ -161,13 +148,7 @@ def bench_copy(bench: Mapping[str, Any]) -> str:
 def _answer(field: Field, state: Mapping[str, Any]) -> str:
     if not state or state["blank"]:
         return "not answered yet"
-    value = state["value"]
-    if isinstance(field, Order) and isinstance(value, list | tuple):
-        labels = field.labels()
-        items = "".join(f"<li>{html.escape(labels.get(key, str(key)))}</li>" for key in value)
-        answer = f"<ol>{items}</ol>"
-    else:
-        answer = html.escape(field.words(value))
+    answer = field.paper(state["value"])
     if state.get("read"):
         answer += f" (read as {html.escape(state['read'])})"
     if state.get("error"):
@@ -181,7 +162,7 @@ class FormWidget(Screen):
 
     Parameters
     ----------
-    sheet : Sheet
+    sheet : Kept
         The job sheet that keeps the answers.
     task_id : str
         The task.
@@ -198,7 +179,7 @@ class FormWidget(Screen):
     notice = traitlets.Unicode().tag(sync=True)
     bench = traitlets.Dict().tag(sync=True)
 
-    def __init__(self, sheet: Sheet, task_id: str, fields: Iterable[Field]) -> None:
+    def __init__(self, sheet: Kept, task_id: str, fields: Iterable[Field]) -> None:
         self._sheet = sheet
         self._fields = {field.name: field for field in fields}
         super().__init__(
@@ -260,12 +241,12 @@ class FormWidget(Screen):
         return plain_copy(self.header, self.task_id, fields, self.states, self.bench)
 
 
-def show_form(sheet: Sheet, task_id: str, fields: Iterable[Field]) -> None:
+def show_form(sheet: Kept, task_id: str, fields: Iterable[Field]) -> None:
     """Show the form of a task in the notebook.
 
     Parameters
     ----------
-    sheet : Sheet
+    sheet : Kept
         The job sheet that keeps the answers. A read-only one is shown as plain text.
     task_id : str
         The task.

@@ -5,7 +5,7 @@ from __future__ import annotations
 import hashlib
 import html
 import json
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from functools import cached_property
@@ -16,17 +16,7 @@ from twoshaft import DEFAULT_UNIT, __version__
 from twoshaft.errors import SheetError
 from twoshaft.jobsheet.bench_readings import BenchSet, given_with, mark_of, panel_state
 from twoshaft.jobsheet.bench_unit import unit_source
-from twoshaft.jobsheet.fields import (
-    Choice,
-    Choices,
-    Field,
-    Film,
-    Number,
-    Order,
-    fields_by_name,
-    well_named,
-)
-from twoshaft.jobsheet.hand_path import MOST_MOVES, HandPath
+from twoshaft.jobsheet.kinds import Asker, Field, fields_by_name, well_named
 from twoshaft.jobsheet.store import Saved, Store
 from twoshaft.jobsheet.workplace import Place, find_place
 from twoshaft.readings.own_bench import bench_tasks
@@ -67,8 +57,8 @@ def open_sheet(module: str, folder: str | Path | None = None) -> Sheet:
     return Sheet(module, place)
 
 
-class Sheet:
-    """A learner's job sheet in a notebook.
+class Sheet(Asker):
+    """A learner's job sheet in a notebook; asks questions of every kind.
 
     Parameters
     ----------
@@ -208,45 +198,6 @@ class Sheet:
         if self.place.shared:
             return "not kept when the notebook is closed"
         return f"saved {clock(self._last)}" if self._last else "nothing saved yet"
-
-    def order(
-        self,
-        name: str,
-        prompt: str,
-        steps: Iterable[Iterable[str]],
-        stages: Mapping[str, str] | None = None,
-    ) -> Order:
-        """A field for steps to be put in order; ``stages`` groups the steps of a long list."""
-        return Order(name, prompt, steps, stages)
-
-    def number(self, name: str, prompt: str, unit: str = "", of: str = "") -> Number:
-        """A field for a number with its unit."""
-        return Number(name, prompt, unit, of)
-
-    def choice(self, name: str, prompt: str, options: Iterable[Iterable[str]]) -> Choice:
-        """A field for one of several options."""
-        return Choice(name, prompt, options)
-
-    def choices(self, name: str, prompt: str, options: Iterable[Iterable[str]]) -> Choices:
-        """A field for any number of options."""
-        return Choices(name, prompt, options)
-
-    def film(self, name: str, prompt: str, job: Mapping[str, Any]) -> Film:
-        """A field for sealant to be laid on a face; ``job`` as for ``Work.of``."""
-        from twoshaft.models.film import Work
-
-        return Film(name, prompt, Work.of(self.unit, job))
-
-    def path(
-        self,
-        name: str,
-        prompt: str,
-        moves: Iterable[Iterable[str]],
-        plan: Mapping[str, Any] | None = None,
-        most: int = MOST_MOVES,
-    ) -> HandPath:
-        """A field for a movement of the hand; ``plan`` is the gate to draw beside it."""
-        return HandPath(name, prompt, moves, plan, most)
 
     def form(self, task: str, *fields: Field) -> Any:
         """Show a task's form.

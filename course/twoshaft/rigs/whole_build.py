@@ -10,15 +10,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from html import escape
-from types import SimpleNamespace
 from typing import TYPE_CHECKING, Any
 
 import traitlets
 
 from twoshaft.errors import AnswerError, CourseError
-from twoshaft.jobsheet.fields import Choice, Field, Film, Number, Order
-from twoshaft.jobsheet.form import describe, quantity_words
-from twoshaft.jobsheet.hand_path import HandPath
+from twoshaft.jobsheet.form import describe
+from twoshaft.jobsheet.kinds import Asker, Field
 from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.wholebuild import (
     LOG,
@@ -71,7 +69,8 @@ class WholeBuild(Screen):
 
     def __init__(self, job: Job, sheet: Sheet | None = None) -> None:
         self.job, self.sheet = job, sheet
-        self.fields = {field.name: field for field in fields_on(sheet or _maker(job), job)}
+        asker = sheet or Asker.about(job.unit)
+        self.fields = {field.name: field for field in asker.ask_all(fields_of(job))}
         self.stored: dict[str, Any] = {}
         self.history: list[str] = []
         self.in_hand: str | None = None
@@ -413,7 +412,7 @@ class WholeBuild(Screen):
             except AnswerError as error:
                 state["error"] = error.sentence
             else:
-                state["read"] = quantity_words(value) if field.kind == "number" else ""
+                state["read"] = field.read_as(value)
         return state
 
     def _facts(self, now) -> list[list[str]]:
@@ -444,20 +443,6 @@ STOPS = ("blocked", "buried")
 
 def _names(ask: Ask) -> list[str]:
     return [spec.name for spec in ask.fields]
-
-
-def fields_on(sheet: Any, job: Job) -> list[Field]:
-    """The bench's answer fields, made by a sheet."""
-    return [spec.on(sheet) for spec in fields_of(job)]
-
-
-def _maker(bench: Job) -> Any:
-    """Makes fields as a sheet does, where there is none."""
-
-    def film(name: str, prompt: str, job: Mapping[str, Any]) -> Film:
-        return Film(name, prompt, bench.work(job["face"]))
-
-    return SimpleNamespace(choice=Choice, number=Number, order=Order, path=HandPath, film=film)
 
 
 def read_value(field: Field, stored: Any) -> Any:

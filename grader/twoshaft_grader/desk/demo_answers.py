@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from datetime import datetime, timedelta
 from typing import Any
 
-from twoshaft.jobsheet import Answer, Choice, Choices, Field, Number, Order, SheetData
+from twoshaft.jobsheet import Answer, Field, SheetData
 from twoshaft.jobsheet.sheet import given_digest
 from twoshaft.readings import Stream
 from twoshaft.stored.job_sheet import sheet_text as in_file
@@ -14,6 +14,7 @@ from twoshaft.units import Unit
 from twoshaft_grader.cohort.folder import Cohort, stamp
 from twoshaft_grader.desk.demo_people import Way
 from twoshaft_grader.marking import run_clean, solve
+from twoshaft_grader.marking.kinds import judge_of
 from twoshaft_grader.marking.reference import Solution
 
 # Of every ten fields, how many go wrong.
@@ -36,10 +37,8 @@ def demo_answers(
         answers = {name: answers[name] for name in done}
         return _spoil_some(answers, asked.fields, stream, 2)
     if way == Way.ODD_UNITS:
-        return {
-            name: _odd(asked.fields[name], value, stream.child(name))
-            for name, value in _spoil_some(answers, asked.fields, stream, 2).items()
-        }
+        some = _spoil_some(answers, asked.fields, stream, 2)
+        return {name: _mistyped(asked.fields[name], some[name], stream) for name in some}
     return _spoil_some(answers, asked.fields, stream, _SPOILED[way])
 
 
@@ -65,50 +64,18 @@ def sheet_text(
     return in_file(sheet)
 
 
+def _mistyped(field: Field, value: Any, stream: Stream) -> Any:
+    return judge_of(field).mistype(field, value, stream.child(field.name))
+
+
 def _spoil_some(
     answers: dict[str, Any], fields: Mapping[str, Field], stream: Stream, of_ten: int
 ) -> dict[str, Any]:
     count = max(1, round(len(answers) * of_ten / 10))
     chosen = set(stream.child("which").shuffled(sorted(answers))[:count])
     return {
-        name: _spoil(fields[name], value, stream.child(name)) if name in chosen else value
+        name: judge_of(fields[name]).spoil(fields[name], value, stream.child(name))
+        if name in chosen
+        else value
         for name, value in answers.items()
     }
-
-
-def _spoil(field: Field, value: Any, stream: Stream) -> Any:
-    """One typical slip in one answer."""
-    if isinstance(field, Order):
-        steps = list(value)
-        # One step forgotten at first and put in some places too late.
-        at = stream.integer(max(1, len(steps) - 1))
-        step = steps.pop(at)
-        steps.insert(min(len(steps), at + 1 + stream.integer(4)), step)
-        return steps
-    if isinstance(field, Choice):
-        others = [key for key, _ in field.options if key != value]
-        return stream.choice(others) if others else value
-    if isinstance(field, Choices):
-        keys = [key for key, _ in field.options]
-        flipped = set(value) ^ {stream.choice(keys)}
-        return [key for key in keys if key in flipped] or list(value)
-    if isinstance(field, Number):
-        return _times_ten(value)
-    return value
-
-
-def _odd(field: Field, value: Any, stream: Stream) -> Any:
-    """A number in the wrong unit, without one, or off by ten; anything else as it is."""
-    if not isinstance(field, Number):
-        return value
-    number = str(value).split()[0]
-    wrong = "mm" if field.unit != "mm" else "N"
-    return stream.choice([_times_ten(value), f"{number} {wrong}", number])
-
-
-def _times_ten(value: str) -> str:
-    number, _, unit = str(value).partition(" ")
-    try:
-        return f"{float(number.replace(',', '.')) * 10:g} {unit}".strip()
-    except ValueError:
-        return str(value)

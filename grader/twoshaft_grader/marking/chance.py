@@ -10,38 +10,19 @@ pay comes off the others, first off those that are not wholly right.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from math import comb
 
 import numpy as np
 
-from twoshaft.jobsheet.fields import Choice, Choices, Field, Film, Order
-from twoshaft.jobsheet.hand_path import HandPath
-from twoshaft.units.quantities import Q
-from twoshaft_grader.marking.compare import allowed, choices_share, judge, right_keys
-from twoshaft_grader.marking.reference import Reference
+from twoshaft.jobsheet.kinds import Field
+from twoshaft_grader.marking.kinds import Reference, Spread, judge_of
 
 GUESSED = 0.045
 """What a sheet of guesses may earn on average; under 5 % with room for what is only estimated."""
-PATH_GUESSED = ((0.0, 0.82), (1.0, 0.18))
-"""What moves made at random show: the most of any misbuild in 5 moves, tried out."""
-PROOF_GUESSED = ((0.0, 0.97), (0.7, 0.03))
-"""What moves made at random prove of a lockout in 10 moves, tried out."""
-ORDER_GUESSED = ((0.0, 0.8), (0.25, 0.2))
-"""What a random order earns: 5 % on average by the order model, in a few small parts."""
-FILM_GUESSED = ((0.0, 0.78), (0.1, 0.2), (1.0, 0.02))
-"""What sealant laid at random earns: one size everywhere, or another on each stretch, tried out."""
 STEPS = 2000
 EXACT = 1e-9  # points
 
-Spread = tuple[tuple[float, float], ...]
-"""Shares that a random answer can earn, with their probabilities."""
-
-
 def field_spread(asked: Field, reference: Reference) -> Spread:
     """What a random answer to one field earns.
-
-    Every option is equally likely and every tick is a coin. A count is guessed among the first
-    ten, or among as many as it is; any other number up to twice the right one.
 
     Parameters
     ----------
@@ -53,56 +34,7 @@ def field_spread(asked: Field, reference: Reference) -> Spread:
     tuple of (float, float)
         Share and probability, lowest share first.
     """
-    spread: dict[float, float] = {}
-    if isinstance(asked, Choice):
-        for key, _ in asked.options:
-            _add(spread, judge(asked, reference, key).share, 1 / len(asked.options))
-    elif isinstance(asked, Choices):
-        right = len(right_keys(reference))
-        wrong = len(asked.options) - right
-        for hits in range(right + 1):
-            for extras in range(wrong + 1):
-                ways = comb(right, hits) * comb(wrong, extras)
-                share = choices_share(hits, extras, right, wrong)
-                _add(spread, share, ways / 2 ** (right + wrong))
-    elif isinstance(asked, Order):
-        return ORDER_GUESSED
-    elif isinstance(asked, HandPath):
-        return PATH_GUESSED if reference.value.direct is None else PROOF_GUESSED
-    elif isinstance(asked, Film):
-        return FILM_GUESSED
-    elif isinstance(reference.value, int):
-        hit = 1 / max(10, abs(reference.value))
-        spread = {0.0: 1 - hit, 1.0: hit}
-    else:
-        spread = _figure_spread(reference)
-    return tuple(sorted(spread.items()))
-
-
-def _figure_spread(reference: Reference) -> dict[float, float]:
-    """What a figure earns that is guessed anywhere up to twice the right one.
-
-    The right one counts twice, since an answer may agree with either pass.
-    """
-    right = _quantity(reference.value)
-    size = abs(float(right.magnitude))
-    spread = {0.0: 1.0}
-    wanted = [(right, 1.0), (right, 1.0)]
-    wanted += [
-        (_quantity(slip.value).to(right.units), slip.share)
-        for slip in reference.slips
-        if slip.share and isinstance(slip.value, Q | int | float)
-    ]
-    for value, share in wanted:
-        hit = min(spread[0.0], allowed(value, reference.tolerance) / size) if size else 0.0
-        if hit and abs(float(value.magnitude)) <= 2 * size:
-            _add(spread, share, hit)
-            spread[0.0] -= hit
-    return spread
-
-
-def _quantity(value: Q | float) -> Q:
-    return value if isinstance(value, Q) else Q(value, "dimensionless")
+    return judge_of(asked).spread(asked, reference)
 
 
 def guess_line(parts: Iterable[tuple[float, Spread]], maximum: float) -> float:
@@ -203,7 +135,3 @@ def count_from(line: float, earned: Sequence[float], answered: Sequence[float]) 
             counted[i] -= counted[i] * taken / left if left else 0.0
         rest -= taken
     return counted
-
-
-def _add(spread: dict[float, float], share: float, chance: float) -> None:
-    spread[share] = spread.get(share, 0.0) + chance

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import hashlib
 import json
-import math
 import pickle
 from collections.abc import Callable, Mapping, Sequence
 from contextvars import ContextVar
@@ -21,58 +20,15 @@ from types import CodeType
 from typing import Any
 
 from twoshaft.errors import CourseError
-from twoshaft.jobsheet.fields import Choice, Choices, Field, Film, Number, Order
-from twoshaft.jobsheet.hand_path import HandPath
+from twoshaft.jobsheet.kinds import Asker, Field
 from twoshaft.models import order
-from twoshaft.models.film import Work
-from twoshaft.models.shift import HandTest
 from twoshaft.readings import given_in
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 from twoshaft_grader.marking.cell_names import CellNames
-
-PLAUSIBLE_RATIO = 1000.0
-"""A learner's figure this many times the reference is not carried on."""
-
+from twoshaft_grader.marking.kinds import JUDGES, Reference, Slip, judge_of
 
 TOLERANCES = frozenset({"absolute", "relative", "rounding"})
-
-
-@dataclass(frozen=True)
-class Slip:
-    """A typical wrong answer: the part of the marks that it earns, and why it is wrong.
-
-    Parameters
-    ----------
-    value : object
-        The wrong answer (quantity, key, set of keys, order) or a function of the answer that
-        says whether it is this slip. For several choices, one key: that option being ticked.
-    share : float
-        Part of the field's marks, 0 to 1.
-    sentence : str
-        What to tell the learner.
-    safe : bool
-        Whether it errs on the safe side: it may cost marks, but does not fail a must-pass item.
-    """
-
-    value: Any
-    share: float
-    sentence: str
-    safe: bool = False
-
-
-@dataclass(frozen=True)
-class Reference:
-    """What one field is marked against; made by :func:`ref`."""
-
-    name: str
-    value: Any
-    outcome: str
-    weight: float
-    tolerance: Any
-    must_pass: bool
-    slips: tuple[Slip, ...]
-    lesson: str
 
 
 @dataclass(frozen=True)
@@ -141,18 +97,11 @@ class Answered:
     fell_back: frozenset[str] = frozenset()
 
 
-class _Recorder:
-    """Stands in for the sheet: the same constructors, and remembers what each form asks."""
-
-    number, choice, choices, order = Number, Choice, Choices, Order
-    path = HandPath
+class _Recorder(Asker):
+    """Stands in for the sheet: asks the same questions, and remembers what each form asks."""
 
     def __init__(self, answered: Answered, given: Any, unit: Unit) -> None:
         self.given, self.unit, self._answered = given, unit, answered
-
-    def film(self, name: str, prompt: str, job: Mapping[str, Any]) -> Film:
-        """A field for sealant to be laid on a face."""
-        return Film(name, prompt, Work.of(self.unit, job))
 
     def form(self, task: str, *fields: Field, **_: Any) -> None:
         """Take down a task's fields."""
@@ -177,13 +126,15 @@ class _Pass:
             raise CourseError(f"ref names {reference.name!r}, which no form asks")
         if reference.name in self.answered.references:
             raise CourseError(f"field {reference.name!r} is given two references")
-        _check(asked, reference)
+        judge = judge_of(asked)
+        if not judge.accepts(asked, reference.value):
+            raise CourseError(f"the reference of {reference.name!r} is not {judge.wanted}")
         self.answered.references[reference.name] = reference
         self.met.append(reference.name)
         own = self.own.get(reference.name)
-        if own is None or not plausible(reference, own):
-            return clean_value(reference.value)
-        return _like(reference.value, own)
+        if own is None or not judge.plausible(reference.value, own):
+            return judge.clean(reference.value)
+        return judge.carried(reference.value, own)
 
 
 _current: ContextVar[_Pass | None] = ContextVar("current pass", default=None)
@@ -245,65 +196,8 @@ def ref(
 
 def clean_value(value: Any) -> Any:
     """Return what a reference is worth to the working that follows it."""
-    if isinstance(value, order.OrderTask):
-        return tuple(order.model_order(value))
-    if isinstance(value, Work):
-        return value.good_passes()
-    if isinstance(value, HandTest):
-        return value.model
-    return value
-
-
-def plausible(reference: Reference, own: Any) -> bool:
-    """Whether a learner's own value can be gone on with."""
-    if isinstance(reference.value, Q):
-        try:
-            size = abs(own.to(reference.value.units).magnitude)
-        except Exception:
-            return False
-        limit = abs(reference.value.magnitude)
-    elif isinstance(reference.value, int | float):
-        size, limit = abs(own.to("dimensionless").magnitude), abs(reference.value)
-    elif isinstance(reference.value, order.OrderTask):
-        return sorted(own) == sorted(reference.value.steps)
-    else:
-        return True
-    return math.isfinite(size) and (limit == 0 or size <= PLAUSIBLE_RATIO * limit)
-
-
-def _like(value: Any, own: Any) -> Any:
-    """The learner's own value in the form of the reference."""
-    if isinstance(value, Q):
-        return own.to(value.units)
-    if isinstance(value, int | float):
-        plain = float(own.to("dimensionless").magnitude)
-        return int(plain) if isinstance(value, int) and plain.is_integer() else plain
-    if isinstance(value, set | frozenset | list):
-        return type(value)([own] if isinstance(own, str) else own)
-    return own
-
-
-def _check(asked: Field, reference: Reference) -> None:
-    """Refuse a reference that its field can never be judged against."""
-    value, name = reference.value, reference.name
-    if isinstance(asked, Number):
-        right = isinstance(value, Q | int | float) and not isinstance(value, bool)
-        wanted = "a quantity or a number"
-    elif isinstance(asked, Film):
-        right = isinstance(value, Work) and value.face == asked.work.face
-        wanted = "the Work on the face that is shown"
-    elif isinstance(asked, Order):
-        right = isinstance(value, order.OrderTask) and set(value.steps) == set(asked.labels())
-        wanted = "an OrderTask over the steps that are shown"
-    elif isinstance(asked, HandPath):
-        right = isinstance(value, HandTest) and set(value.model) <= set(asked.labels())
-        wanted = "a HandTest with the moves that are shown"
-    else:
-        keys = {value} if isinstance(value, str) else set(value)
-        right = bool(keys) and keys <= set(asked.labels())
-        wanted = "keys of its options"
-    if not right:
-        raise CourseError(f"the reference of {name!r} is not {wanted}")
+    owner = next((judge for judge in JUDGES.values() if judge.owns(value)), None)
+    return value if owner is None else owner.clean(value)
 
 
 def load_solution(path: Path) -> Solution:
@@ -431,7 +325,7 @@ def run_both(
             or not own_object.isdisjoint(cell.names.sets)
             or (
                 cell.names.passes_on
-                and any(_goes_on_with_own(clean.references[name], values.get(name)) for name in met)
+                and any(_goes_on_with_own(clean, name, values.get(name)) for name in met)
             )
         )
         if not has_to_run:
@@ -459,11 +353,12 @@ def _changed_in_place(solution: Solution) -> frozenset[str]:
     return frozenset().union(*(cell.names.changes for cell in solution.cells))
 
 
-def _goes_on_with_own(reference: Reference, own: Any) -> bool:
-    """Whether the working goes on with something else than the reference."""
-    if own is None or not plausible(reference, own):
+def _goes_on_with_own(clean: Answered, name: str, own: Any) -> bool:
+    """Whether the working goes on with something else than the reference of a field."""
+    judge, value = judge_of(clean.fields[name]), clean.references[name].value
+    if own is None or not judge.plausible(value, own):
         return False
-    return not _same(_like(reference.value, own), clean_value(reference.value))
+    return not _same(judge.carried(value, own), judge.clean(value))
 
 
 def _same(one: Any, other: Any) -> bool:
@@ -566,18 +461,6 @@ def solve(solution: Solution, issued: Mapping[str, Any], unit: Unit) -> dict[str
     """
     clean = run_clean(solution, issued, unit)
     return {
-        name: _answer(clean.fields[name], reference.value)
+        name: judge_of(clean.fields[name]).solve(clean.fields[name], reference.value)
         for name, reference in clean.references.items()
     }
-
-
-def _answer(asked: Field, value: Any) -> Any:
-    if isinstance(asked, Number) and not isinstance(value, Q):
-        value = Q(value, "dimensionless")
-    elif isinstance(asked, Choice) and not isinstance(value, str):
-        value = min(value)
-    elif isinstance(asked, Choices) and isinstance(value, str):
-        value = [value]
-    elif isinstance(asked, Order | HandPath | Film):
-        value = clean_value(value)
-    return asked.store(value)

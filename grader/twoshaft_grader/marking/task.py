@@ -14,12 +14,12 @@ from typing import Any
 
 from twoshaft.errors import AnswerError, CourseError, SheetError
 from twoshaft.jobsheet import SheetData, read_sheet
-from twoshaft.jobsheet.fields import Field
+from twoshaft.jobsheet.kinds import Field
 from twoshaft.jobsheet.sheet import given_digest
 from twoshaft.units import Unit, load_unit
 from twoshaft_grader.marking.bench_readings import with_bench, without_bench
 from twoshaft_grader.marking.chance import count_from, field_spread, guess_line
-from twoshaft_grader.marking.compare import Judgement, judge
+from twoshaft_grader.marking.kinds import Judgement, judge
 from twoshaft_grader.marking.outcomes import outcome_marks, task_parts
 from twoshaft_grader.marking.reference import Answered, Solution, load_solution, run_both
 from twoshaft_grader.marking.result import FieldMark, SheetMark, TaskMark, Verdict

@@ -14,14 +14,12 @@ from pathlib import Path
 from typing import Any
 
 from twoshaft.errors import CourseError
-from twoshaft.jobsheet import Answer, Choices, Number, Order, SheetData
-from twoshaft.jobsheet.hand_path import HandPath
+from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.outcomes import Outcome, load_outcomes
 from twoshaft.readings import MODULES, issue_record
 from twoshaft.units import Unit, load_unit, shipped_units
-from twoshaft.units.quantities import Q
 from twoshaft_grader.marking.chance import field_spread
-from twoshaft_grader.marking.compare import judge
+from twoshaft_grader.marking.kinds import judge, judge_of
 from twoshaft_grader.marking.reference import (
     Answered,
     Solution,
@@ -173,13 +171,9 @@ def _slips(clean: Answered) -> Iterable[str]:
     for name, reference in clean.references.items():
         asked = clean.fields[name]
         for number, slip in enumerate(reference.slips, 1):
-            if callable(slip.value) or (isinstance(asked, Choices) and isinstance(slip.value, str)):
+            value = None if callable(slip.value) else judge_of(asked).slip_answer(slip.value)
+            if value is None:
                 continue
-            value = slip.value
-            if isinstance(asked, Number) and not isinstance(value, Q):
-                value = Q(value, "dimensionless")
-            if isinstance(asked, Choices | Order | HandPath):
-                value = tuple(value)
             share = judge(asked, reference, value).share
             if abs(share - slip.share) > 1e-9:
                 yield (

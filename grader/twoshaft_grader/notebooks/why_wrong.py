@@ -3,16 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from functools import partial
 from typing import Any
 
 from twoshaft.errors import CourseError
-from twoshaft.jobsheet import Choice, Choices
 from twoshaft.questions import bank_of
 from twoshaft.readings import MODULES, issue_record
 from twoshaft.units import Unit
-from twoshaft_grader.marking.compare import judge
-from twoshaft_grader.marking.reference import Answered, Reference, Solution, run_clean
+from twoshaft_grader.marking.kinds import judge_of
+from twoshaft_grader.marking.reference import Answered, Solution, run_clean
 
 MOST_DRAWS = 120
 """Draws among which every option of the bank has its turn: versions come round with attempts."""
@@ -22,23 +20,7 @@ def unexplained(clean: Answered) -> Iterator[str]:
     """What is said of no wrong option, and what is said of none that is offered."""
     for name, reference in clean.references.items():
         asked = clean.fields[name]
-        if not isinstance(asked, Choice | Choices):
-            continue
-        offered = set(asked.labels())
-        right = {reference.value} if isinstance(reference.value, str) else set(reference.value)
-        told = partial(_told_of, asked, reference)
-        if bare := sorted(id for id in offered - right if not told(id)):
-            yield f"nothing says why these options of {name} are wrong: {', '.join(bare)}."
-        named = {slip.value for slip in reference.slips if isinstance(slip.value, str)}
-        if stray := sorted(named - offered):
-            yield f"slips of {name} name what it does not offer: {', '.join(stray)}."
-
-
-def _told_of(asked: Choice | Choices, reference: Reference, id: str) -> bool:
-    if isinstance(asked, Choices):
-        return any(slip.value == id and slip.sentence for slip in reference.slips)
-    judged = judge(asked, reference, id)
-    return judged.slip == "listed" and bool(judged.sentences[0])
+        yield from judge_of(asked).unexplained(asked, reference)
 
 
 def whole_bank(solution: Solution, unit: Unit) -> list[str]:

@@ -55,10 +55,6 @@ class FieldSpec:
     prompt: str
     arguments: Mapping[str, Any] = field(default_factory=dict)
 
-    def on(self, sheet: Any) -> Any:
-        """The field, made by a sheet: ``sheet.choice(name, prompt, options=…)`` and so on."""
-        return getattr(sheet, self.kind)(self.name, self.prompt, **self.arguments)
-
 
 @dataclass(frozen=True, eq=False)
 class Ask:
@@ -125,8 +121,8 @@ def fields_of(job: Job) -> tuple[FieldSpec, ...]:
 
     The first, ``build-order`` (kind *order*), holds the steps as they stand in the build; they are
     shown stage by stage, shuffled. The others hold the decisions, each as its ask says. A solution
-    makes them with ``[spec.on(sheet) for spec in fields_of(job)]``, or those of one task with the
-    fields of an ask.
+    makes them with ``sheet.ask_all(fields_of(job))``, or those of one task with the fields of an
+    ask.
 
     Parameters
     ----------

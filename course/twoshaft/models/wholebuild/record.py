@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Sequence
 from typing import Any
 
+from twoshaft.models.film import Pass
 from twoshaft.models.shift import hand_moves
-from twoshaft.models.wholebuild.asks import PATTERNS, Ask, asks_of
+from twoshaft.models.wholebuild.asks import PATTERNS, Ask, FieldSpec, asks_of
 from twoshaft.models.wholebuild.bench import readings
 from twoshaft.models.wholebuild.decisions import Decision, walk
 from twoshaft.models.wholebuild.job import Job
+from twoshaft.units.quantities import Q
 
 SIGNED = ("Built by", "Checked by")
 
@@ -75,27 +77,39 @@ def choice_words(job: Job, ask: Ask, choices) -> str:
         value = choices.get(spec.name)
         if value is None or value == ():
             told.append("not decided")
-        elif spec.kind == "choice":
-            labels = dict(map(tuple, spec.arguments["options"]))
-            told.append(labels.get(value, str(value)))
-        elif spec.kind == "number":
-            unit = spec.arguments["unit"]
-            pint = {"N·m": "N*m"}.get(unit, unit)
-            told.append(f"{round(value.m_as(pint), 3):g} {unit}")
-        elif spec.kind == "path":
-            labels = {move.code: move.label for move in hand_moves(job.unit.shift)}
-            told.append("; ".join(labels.get(code, code) for code in value))
         else:
-            told.append(_passes(value))
+            told.append(_SAY[spec.kind](job, spec, value))
     return ", ".join(told)
 
 
-def _passes(passes) -> str:
+def _chosen(job: Job, spec: FieldSpec, value: str) -> str:
+    return dict(map(tuple, spec.arguments["options"])).get(value, str(value))
+
+
+def _figure(job: Job, spec: FieldSpec, value: Q) -> str:
+    unit = spec.arguments["unit"]
+    return f"{round(value.m_as({'N·m': 'N*m'}.get(unit, unit)), 3):g} {unit}"
+
+
+def _moves(job: Job, spec: FieldSpec, value: Sequence[str]) -> str:
+    labels = {move.code: move.label for move in hand_moves(job.unit.shift)}
+    return "; ".join(labels.get(code, code) for code in value)
+
+
+def _passes(job: Job, spec: FieldSpec, passes: Sequence[Pass]) -> str:
     sizes = dict.fromkeys(
         one.hand.value if not one.size_mm else f"{one.hand.value} of {one.size_mm:g} mm"
         for one in passes
     )
     return f"{len(passes)} pass{'es' * (len(passes) != 1)}: {', '.join(sizes)}"
 
+
+_SAY: dict[str, Callable[[Job, FieldSpec, Any], str]] = {
+    "choice": _chosen,
+    "number": _figure,
+    "path": _moves,
+    "film": _passes,
+}
+"""How a decision reads in the record, by the kind of its field."""
 
 __all__ = ["PATTERNS", "build_record", "choice_words"]

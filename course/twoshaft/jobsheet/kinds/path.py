@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any, ClassVar
+from typing import Any
 
 from twoshaft.errors import AnswerError
-from twoshaft.jobsheet.fields import Pairs, _Listed, _pairs
+from twoshaft.jobsheet.kinds.field import Pairs, kind
+from twoshaft.jobsheet.kinds.listed import Listed, tidy_pairs
 
 MOST_MOVES = 12
 
 
+@kind("path")
 @dataclass(frozen=True)
-class HandPath(_Listed):
+class HandPath(Listed):
     """Moves of the hand, in the order in which they are made; a move may come again.
 
     Parameters
@@ -27,16 +29,16 @@ class HandPath(_Listed):
         Most moves that an answer may have.
     """
 
-    kind: ClassVar[str] = "path"
     moves: Pairs = ()
     plan: Mapping[str, Any] | None = None
     most: int = MOST_MOVES
 
     def __post_init__(self) -> None:
         super().__post_init__()
-        object.__setattr__(self, "moves", _pairs(self.moves, self.name))
+        object.__setattr__(self, "moves", tidy_pairs(self.moves, self.name))
 
-    def _listed(self) -> Pairs:
+    def listed(self) -> Pairs:
+        """The moves."""
         return self.moves
 
     def read(self, stored: Any) -> tuple[str, ...]:
@@ -67,4 +69,8 @@ class HandPath(_Listed):
         """The moves, numbered."""
         if self.is_blank(stored) or not isinstance(stored, list | tuple):
             return ""
-        return "; ".join(f"{n}. {self._label(code)}" for n, code in enumerate(stored, 1))
+        return "; ".join(f"{n}. {self.label(code)}" for n, code in enumerate(stored, 1))
+
+    def told(self) -> dict[str, Any]:
+        """The moves, the gate to draw, and how many moves there may be."""
+        return {"moves": [list(p) for p in self.moves], "plan": self.plan, "most": self.most}

@@ -1,0 +1,36 @@
+"""The kinds of answer a job sheet can hold, one file each: read, store, say, describe.
+
+What is right of an answer, and what it earns, stands with the marking: one judge for each kind.
+"""
+
+from twoshaft.jobsheet.kinds.choice import Choice
+from twoshaft.jobsheet.kinds.choices import Choices
+from twoshaft.jobsheet.kinds.field import (
+    KINDS,
+    Asker,
+    Field,
+    fields_by_name,
+    kind,
+    kind_named,
+    well_named,
+)
+from twoshaft.jobsheet.kinds.film import Film
+from twoshaft.jobsheet.kinds.number import Number
+from twoshaft.jobsheet.kinds.order import Order
+from twoshaft.jobsheet.kinds.path import HandPath
+
+__all__ = [
+    "KINDS",
+    "Asker",
+    "Choice",
+    "Choices",
+    "Field",
+    "Film",
+    "HandPath",
+    "Number",
+    "Order",
+    "fields_by_name",
+    "kind",
+    "kind_named",
+    "well_named",
+]

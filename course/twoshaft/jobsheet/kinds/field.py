@@ -1,0 +1,160 @@
+"""A field of a job sheet, and the register of the kinds of answer there are.
+
+A kind is one class here and one judge beside the marking, both under the same name::
+
+    @kind("number")
+    @dataclass(frozen=True)
+    class Number(Field): ...
+
+From then on ``sheet.number(name, prompt, …)`` makes such a field wherever questions are asked.
+"""
+
+from __future__ import annotations
+
+import html
+import re
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from functools import partialmethod
+from typing import Any, ClassVar, TypeVar
+
+from twoshaft.errors import AnswerError, CourseError
+from twoshaft.units.unit import Unit
+
+NAME = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
+Pairs = tuple[tuple[str, str], ...]
+
+
+def well_named(name: Any) -> bool:
+    """Whether a field's or task's name is small letters, figures and single hyphens."""
+    return isinstance(name, str) and len(name) <= 64 and bool(NAME.fullmatch(name))
+
+
+@dataclass(frozen=True)
+class Field:
+    """One named answer.
+
+    Parameters
+    ----------
+    name : str
+        Small letters, figures and hyphens; unique on the sheet.
+    prompt : str
+        The question, as the learner reads it.
+    """
+
+    kind: ClassVar[str] = ""
+    name: str
+    prompt: str
+
+    def __post_init__(self) -> None:
+        if not well_named(self.name):
+            raise ValueError(f"{self.name!r} is no field name: small letters, figures, hyphens")
+
+    @classmethod
+    def asked(cls, on: Asker, name: str, prompt: str, *args: Any, **arguments: Any) -> Field:
+        """A field that is asked on a sheet, which knows the unit; as the class is called."""
+        return cls(name, prompt, *args, **arguments)
+
+    def is_blank(self, stored: Any) -> bool:
+        """Whether nothing has been answered."""
+        return stored is None or (isinstance(stored, str) and not stored.strip()) or stored == []
+
+    def read(self, stored: Any) -> Any:
+        """The stored answer as a value for marking. AnswerError if it cannot be read."""
+        raise NotImplementedError
+
+    def store(self, value: Any) -> Any:
+        """A value given from code as it is stored. AnswerError if it cannot be an answer."""
+        return value
+
+    def shortfall(self, stored: Any) -> str:
+        """What keeps the answer from being complete, as a sentence; empty if nothing."""
+        if self.is_blank(stored):
+            return "not answered yet"
+        try:
+            self.read(stored)
+        except AnswerError as error:
+            return error.sentence
+        return ""
+
+    def words(self, stored: Any) -> str:
+        """The stored answer as a person would say it."""
+        return "" if self.is_blank(stored) else str(stored)
+
+    def told(self) -> dict[str, Any]:
+        """What the browser needs besides kind, name and prompt; nothing of any answer."""
+        raise NotImplementedError
+
+    def read_as(self, value: Any) -> str:
+        """How a value was read, where what was typed can be taken in several ways; else empty."""
+        return ""
+
+    def paper(self, stored: Any) -> str:
+        """The stored answer as plain HTML, for paper and feedback pages."""
+        return html.escape(self.words(stored))
+
+
+KINDS: dict[str, type[Field]] = {}
+"""The class of each kind of answer, by its name."""
+
+F = TypeVar("F", bound=type[Field])
+
+
+def kind(name: str) -> Callable[[F], F]:
+    """Register a class of fields as a kind of answer. ValueError if the name is taken."""
+
+    def register(field: F) -> F:
+        if name in KINDS:
+            raise ValueError(f"the kind of answer {name!r} is registered twice")
+        field.kind = name
+        KINDS[name] = field
+        setattr(Asker, name, partialmethod(Asker.ask, name))
+        return field
+
+    return register
+
+
+def kind_named(name: str) -> type[Field]:
+    """The class of a kind of answer.
+
+    Raises
+    ------
+    CourseError
+        When no such kind is registered.
+    """
+    if name not in KINDS:
+        raise CourseError(
+            f"there is no kind of answer {name!r}", mend=f"use one of: {', '.join(sorted(KINDS))}"
+        )
+    return KINDS[name]
+
+
+class Asker:
+    """Whoever asks questions about a unit: ``asker.number(name, prompt, …)`` for every kind."""
+
+    unit: Unit
+
+    @classmethod
+    def about(cls, unit: Unit) -> Asker:
+        """One that only makes fields, where there is no sheet."""
+        asker = cls.__new__(cls)
+        asker.unit = unit
+        return asker
+
+    def ask(self, kind: str, name: str, prompt: str, *args: Any, **arguments: Any) -> Field:
+        """A field of a kind by its name. CourseError when there is no such kind."""
+        return kind_named(kind).asked(self, name, prompt, *args, **arguments)
+
+    def ask_all(self, questions: Iterable[Any]) -> list[Field]:
+        """A field for each question of a model: kind, name, prompt and arguments, as plain data."""
+        return [self.ask(one.kind, one.name, one.prompt, **one.arguments) for one in questions]
+
+
+def fields_by_name(fields: Iterable[Field]) -> dict[str, Field]:
+    """Fields by name. ValueError if a name is used twice."""
+    by_name: dict[str, Field] = {}
+    for field in fields:
+        if field.name in by_name:
+            raise ValueError(f"two fields are named {field.name!r}")
+        by_name[field.name] = field
+    return by_name

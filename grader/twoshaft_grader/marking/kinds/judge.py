@@ -1,0 +1,222 @@
+"""What the marking knows of a kind of answer, and the register of the judges there are.
+
+A judge is one class under the name of its kind::
+
+    @judges("number")
+    class NumberJudge(Judge): ...
+"""
+
+from __future__ import annotations
+
+from abc import ABC, abstractmethod
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from typing import Any, ClassVar, TypeVar
+
+from twoshaft.errors import CourseError
+from twoshaft.jobsheet.kinds import Field
+from twoshaft.readings import Stream
+
+Spread = tuple[tuple[float, float], ...]
+"""Shares that a random answer can earn, with their probabilities, lowest share first."""
+
+
+@dataclass(frozen=True)
+class Slip:
+    """A typical wrong answer: the part of the marks that it earns, and why it is wrong.
+
+    Parameters
+    ----------
+    value : object
+        The wrong answer (quantity, key, set of keys, order) or a function of the answer that
+        says whether it is this slip. For several choices, one key: that option being ticked.
+    share : float
+        Part of the field's marks, 0 to 1.
+    sentence : str
+        What to tell the learner.
+    safe : bool
+        Whether it errs on the safe side: it may cost marks, but does not fail a must-pass item.
+    """
+
+    value: Any
+    share: float
+    sentence: str
+    safe: bool = False
+
+
+@dataclass(frozen=True)
+class Reference:
+    """What one field is marked against; made by ``ref``."""
+
+    name: str
+    value: Any
+    outcome: str
+    weight: float
+    tolerance: Any
+    must_pass: bool
+    slips: tuple[Slip, ...]
+    lesson: str
+
+
+@dataclass(frozen=True)
+class Judgement:
+    """What one answer is worth, and why.
+
+    Attributes
+    ----------
+    share : float
+        Part of the field's marks, 0 to 1.
+    sentences : tuple of str
+        At most two: what, why.
+    cost : str
+        What it would have cost at the bench, empty if nothing.
+    safe : bool
+        Whether a must-pass item is passed.
+    slip : str
+        Kind of slip that was recognised: "wrong unit", "slip of ten", "reversed sign",
+        "listed", or empty.
+    details : tuple of str
+        Further rules that were broken.
+    """
+
+    share: float
+    sentences: tuple[str, ...] = ()
+    cost: str = ""
+    safe: bool = True
+    slip: str = ""
+    details: tuple[str, ...] = ()
+
+
+class Judge(ABC):
+    """What is right of one kind of answer.
+
+    ``asked`` is always a field of the kind, ``reference`` what a solution gives for it, ``value``
+    an answer as ``asked.read`` gives it.
+    """
+
+    kind: ClassVar[str] = ""
+    wanted: ClassVar[str] = ""
+    """What a reference must be, in words."""
+
+    @abstractmethod
+    def accepts(self, asked: Any, value: Any) -> bool:
+        """Whether a reference's value can ever be judged against."""
+
+    @abstractmethod
+    def judge(self, asked: Any, reference: Reference, value: Any) -> Judgement:
+        """What an answer is worth; listed slips are looked for afterwards."""
+
+    def owns(self, value: Any) -> bool:
+        """Whether a reference's value is one that no other kind has."""
+        return False
+
+    def clean(self, value: Any) -> Any:
+        """What a reference is worth to the working that follows it."""
+        return value
+
+    def carried(self, value: Any, own: Any) -> Any:
+        """The learner's own value in the form of the reference."""
+        return own
+
+    def plausible(self, value: Any, own: Any) -> bool:
+        """Whether a learner's own value can be gone on with."""
+        return True
+
+    def is_slip(self, reference: Reference, slip: Slip, value: Any) -> bool:
+        """Whether an answer is a listed slip that is given as a value."""
+        return value == slip.value if isinstance(slip.value, str) else value in slip.value
+
+    def slip_answer(self, value: Any) -> Any:
+        """A listed slip as an answer to be judged; None for one that is part of an answer."""
+        return value
+
+    def unexplained(self, asked: Any, reference: Reference) -> Iterable[str]:
+        """What no sentence explains of its wrong answers, where they can be listed."""
+        return ()
+
+    @abstractmethod
+    def solve(self, asked: Any, value: Any) -> Any:
+        """A full-mark answer, as a job sheet stores it."""
+
+    @abstractmethod
+    def spread(self, asked: Any, reference: Reference) -> Spread:
+        """What a random answer earns."""
+
+    @abstractmethod
+    def guess(self, asked: Any, reference: Reference, source: Any) -> Any:
+        """A random answer as a sheet stores it; ``source`` is a ``random.Random``."""
+
+    def spoil(self, asked: Any, stored: Any, stream: Stream) -> Any:
+        """A right stored answer with one typical slip in it."""
+        return stored
+
+    def mistype(self, asked: Any, stored: Any, stream: Stream) -> Any:
+        """A stored answer typed in the wrong unit, without one, or off by ten."""
+        return stored
+
+
+JUDGES: dict[str, Judge] = {}
+"""The judge of each kind of answer, by its name."""
+
+J = TypeVar("J", bound=type[Judge])
+
+
+def judges(kind: str) -> Callable[[J], J]:
+    """Register a class as the judge of a kind. ValueError if there is one already."""
+
+    def register(judge: J) -> J:
+        if kind in JUDGES:
+            raise ValueError(f"the kind of answer {kind!r} has two judges")
+        judge.kind = kind
+        JUDGES[kind] = judge()
+        return judge
+
+    return register
+
+
+def judge_of(asked: Field) -> Judge:
+    """The judge of a field's kind. CourseError when the kind has none."""
+    if asked.kind not in JUDGES:
+        raise CourseError(
+            f"no judge is registered for the kind of answer {asked.kind!r} (field {asked.name!r})",
+            mend="write one beside the others in the marking",
+        )
+    return JUDGES[asked.kind]
+
+
+def judge(asked: Field, reference: Reference, value: Any) -> Judgement:
+    """Judge an answer that could be read.
+
+    Parameters
+    ----------
+    asked : Field
+        The field.
+    reference : Reference
+        What is right.
+    value : object
+        The answer, as ``asked.read`` gives it.
+
+    Returns
+    -------
+    Judgement
+        A listed slip earns its share and its sentence; one that errs on the safe side passes a
+        must-pass item, and no slip passes one that the answer itself fails otherwise.
+    """
+    mine = judge_of(asked)
+    judged = mine.judge(asked, reference, value)
+    if judged.share >= 1:
+        return judged
+    slip = next((one for one in reference.slips if _matches(mine, reference, one, value)), None)
+    if slip is None:
+        return judged
+    safe = judged.safe or slip.safe
+    return Judgement(slip.share, (slip.sentence,), judged.cost, safe, "listed")
+
+
+def _matches(mine: Judge, reference: Reference, slip: Slip, value: Any) -> bool:
+    if not callable(slip.value):
+        return mine.is_slip(reference, slip, value)
+    try:
+        return bool(slip.value(value))
+    except Exception:  # it was written for answers of another size or unit
+        return False

@@ -68,7 +68,7 @@ def test_two_builds_are_byte_for_byte_the_same(project, built):
 
 def test_compare_names_what_is_out_of_step(built, tmp_path):
     assert len(compare(tmp_path, built)) == 5
-    assert len(write(tmp_path, built)) == 4
+    assert len(write(tmp_path, built)) == 5
     assert write(tmp_path, built) == [] and compare(tmp_path, built) == []
     (tmp_path / "exercises/90-tiny.ipynb").write_text("{}")
     (tmp_path / "exercises/91-stray.ipynb").write_text("{}")

@@ -50,7 +50,7 @@ def whole_bank(solution: Solution, unit: Unit) -> list[str]:
 
 def converted(module: str) -> bool:
     """Whether the module's questions stand in a bank already."""
-    return hasattr(MODULES[module], "Given")
+    return hasattr(MODULES.get(module), "Given")
 
 
 def _texts(data: Any) -> Iterable[str]:

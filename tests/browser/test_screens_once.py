@@ -7,7 +7,9 @@ from twoshaft.jupyter.startpage import write_start_here
 pytestmark = pytest.mark.browser
 
 MODULE = "01-measuring-and-tools"
-LIVE = ".jp-NotebookPanel:not(.lm-mod-hidden) .twoshaft-live"
+FRONT = ".jp-NotebookPanel:not(.lm-mod-hidden)"
+LIVE = f"{FRONT} .twoshaft-live"
+IDLE = f"{FRONT} .jp-Notebook-ExecutionIndicator[data-status=idle]"
 SCREENS = "**/twoshaft-opener/static/screens.js*"
 BUNDLE_BYTES = 100_000  # screens.js is larger, whatever one form sends is smaller
 
@@ -47,7 +49,7 @@ def test_one_page_one_bundle_and_nothing_wrong_in_the_console(learner, wait_unti
     write_start_here(lab.root)
     watched = Watched(lab.page())
     page = lab.open_notebook("start-here.ipynb", watched.page, ready=".twoshaft-start")
-    for folder, live in (("lessons", 2), ("exercises", 3)):
+    for tabs, folder, live in ((2, "lessons", 2), (3, "exercises", 3)):
         path = f"{lab.within}{folder}/{MODULE}.ipynb"
         page.evaluate(
             """(path) => {
@@ -60,8 +62,9 @@ def test_one_page_one_bundle_and_nothing_wrong_in_the_console(learner, wait_unti
             }""",
             path,
         )
+        wait_until(lambda tabs=tabs: page.locator(".jp-NotebookPanel").count() == tabs)
         wait_until(lambda live=live: page.locator(LIVE).count() >= live)
-        page.wait_for_selector(".jp-Notebook-ExecutionIndicator[data-status=idle]")
+        page.wait_for_selector(IDLE)
     versions, sheets = seen(page)
     assert (versions, sheets.count(), watched.bundles, watched.from_kernel) == (1, 1, 1, 0)
     assert watched.errors == []

@@ -30,11 +30,6 @@ export function kindOf(field) {
   return kind;
 }
 
-/** Names of the kinds that are registered. */
-export function kindNames() {
-  return [...kinds.keys()];
-}
-
 /**
  * Ids of the parts of a field.
  *

@@ -84,7 +84,7 @@ declare global {
   const STYLES: string;
   const SCREENS_ID: string;
   const LAB_STYLES: string;
-  // eslint-style globals of JupyterLab's prebuilt extensions and of this course.
+  // Where JupyterLab keeps prebuilt extensions, and this page its screens by version.
   var _JUPYTERLAB: Record<string, unknown> | undefined;
   var twoshaftScreens: Map<string, Promise<{ screens: Record<string, Render> }>> | undefined;
 }

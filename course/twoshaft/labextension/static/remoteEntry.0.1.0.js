@@ -63,8 +63,8 @@ woshaft-notebook :is(.jp-MarkdownCell,.twoshaft-quiet) .jp-Collapser{visibility:
 ML figure{min-width:0;max-width:100%}.twoshaft-notebook :is(.jp-RenderedImage img,.jp-RenderedHTML figure>svg){max-width\
 :none}}")),ht(r);let s=JSON.parse(e.getOption("twoshaftReleased")||"[]"),c=bt(o,s);r.restored.then(()=>{r.shell.collapseLeft?.(),
 r.shell.collapseRight?.()}),r.docRegistry.addWidgetExtension("Notebook",{createNew:(i,a)=>{gt(i,a,c,n)}})}}}function xt(t){
-globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=0a320db37560ef10`);globalThis.twoshaftScreens.set("\
-0a320db37560ef10",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("0a320db37560ef10"),console.warn(`${h}: the screens \
+globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=84c9f6bf601758f8`);globalThis.twoshaftScreens.set("\
+84c9f6bf601758f8",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("84c9f6bf601758f8"),console.warn(`${h}: the screens \
 could not be loaded`,n)})}function ht(t){document.addEventListener("click",e=>{let n=O(e,"a[data-twoshaft-open]");!n||e.
 ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),
 document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&

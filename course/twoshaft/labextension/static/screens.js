@@ -12,10 +12,10 @@ Element?n.closest(e):null}function wt(t){return t.ctrlKey||t.metaKey||t.altKey}f
 e).overflowY;if((n==="auto"||n==="scroll")&&e.scrollHeight>e.clientHeight)return e}return document.scrollingElement??document.
 documentElement}function Kt(t,e){return Math.hypot(t[0]-e[0],t[1]-e[1])}function Q(t,e,n=t){return _(t,e,{"aria-label":n})}
 function it(t){return[...t].map(([e,n])=>s("option",{value:e},n))}function It(t){return t.map(e=>s("li",{},e))}var ee=new Map;function xt(t,e){if(ee.has(t))throw new Error(`the answer kind ${t} is registered twice`);ee.set(t,e)}function Rt(t){
-let e=ee.get(t.kind);if(!e)throw new Error(`the answer kind ${t.kind} has no browser side`);return e}function Ft(t){let e=J(t.kind);return{control:`${e}-control`,hint:`${e}-hint`,read:`${e}-read`,status:`${e}-status`}}function Wt(t,e,n){
-let{prompt:r}=Rt(t),o={class:"ts-prompt"};if(r==="legend")return s("fieldset",{class:"ts-field","aria-describedby":n},s(
-"legend",o,t.prompt));let a=r==="label"?s("label",{...o,for:e.control},t.prompt):s("p",o,t.prompt);return s("div",{class:"\
-ts-field"},a)}function Ut(t,e,n,r){let a=t.options.map(([d,i])=>{let l={"aria-describedby":e.status},u=s("input",{type:n,name:e.control,
+let e=ee.get(t.kind);if(!e)throw new Error(`the answer kind ${t.kind} has no browser side`);return e}function Ft(t){let e=J(
+t.kind);return{control:`${e}-control`,hint:`${e}-hint`,read:`${e}-read`,status:`${e}-status`}}function Wt(t,e,n){let{prompt:r}=Rt(
+t),o={class:"ts-prompt"};if(r==="legend")return s("fieldset",{class:"ts-field","aria-describedby":n},s("legend",o,t.prompt));
+let a=r==="label"?s("label",{...o,for:e.control},t.prompt):s("p",o,t.prompt);return s("div",{class:"ts-field"},a)}function Ut(t,e,n,r){let a=t.options.map(([d,i])=>{let l={"aria-describedby":e.status},u=s("input",{type:n,name:e.control,
 value:d,...l});return{key:d,input:u,row:s("label",{class:"ts-option"},u,s("span",{},i))}});for(let{input:d}of a)d.addEventListener(
 "change",()=>{r(a.filter(i=>i.input.checked).map(({key:i})=>i))});return{element:s("div",{class:"ts-options"},...a.map(({
 row:d})=>d)),show(d){let i=d.value==null?[]:[d.value].flat();for(let{key:l,input:u}of a)u.checked=i.includes(l)},setDisabled(d){

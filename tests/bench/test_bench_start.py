@@ -48,9 +48,7 @@ def processor(command, times=3):
         before = resource.getrusage(resource.RUSAGE_CHILDREN)
         subprocess.run(command, check=True, stdout=subprocess.DEVNULL)
         after = resource.getrusage(resource.RUSAGE_CHILDREN)
-        seconds.append(
-            after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime
-        )
+        seconds.append(after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime)
     return min(seconds)
 
 

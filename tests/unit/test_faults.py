@@ -188,12 +188,10 @@ def test_the_coarse_grids_of_the_table_show_what_the_fine_ones_show(unit, show, 
     monkeypatch.setattr(by_hand, "_GRID_MM", 0.5)
     monkeypatch.setattr(tight, "_CELLS", (400, 300))
     by_hand.proof.cache_clear()
-    tight._close.cache_clear()
     try:
         assert [show(*case) for case in cases] == coarse
     finally:
         by_hand.proof.cache_clear()
-        tight._close.cache_clear()
 
 
 def test_what_excludes_what(unit):

@@ -118,7 +118,9 @@ def test_its_project_can_be_built_and_asks_for_no_staff_package(kit, tmp_path):
     )  # fmt: skip
     (wheel,) = tmp_path.glob("*.whl")
     names = zipfile.ZipFile(wheel).namelist()
-    assert "twoshaft/labextension/static/screens.js" in names and not [n for n in names if "grader" in n]
+    assert "twoshaft/labextension/static/screens.js" in names and not [
+        n for n in names if "grader" in n
+    ]
     assert [n for n in names if n.endswith("labextensions/twoshaft-opener/package.json")]
     meta = next(n for n in names if n.endswith("METADATA"))
     needs = zipfile.ZipFile(wheel).read(meta).decode()

@@ -116,9 +116,7 @@ def test_found_settings_lead_to_every_verdict_and_none_hangs_on_the_last_figure(
 def test_the_verdict_on_a_thread_in_aluminium_is_spread_and_clear(drawn):
     counts = Counter()
     for given in (one.alloy for one in drawn):
-        margins = [
-            mm * given.per_mm_kn / given.most_kn for mm in (given.meets_mm, given.good_mm)
-        ]
+        margins = [mm * given.per_mm_kn / given.most_kn for mm in (given.meets_mm, given.good_mm)]
         assert all(abs(margin / given.safe - 1) > 0.07 for margin in margins)
         counts[tuple(margin >= given.safe for margin in margins)] += 1
     assert set(counts) == {(True, True), (False, True), (False, False)}
@@ -151,9 +149,7 @@ def test_every_found_state_is_clearly_another(drawn):
 
 def test_every_blind_hole_locks_as_the_model_says(drawn, unit):
     for given in (one.blind for one in drawn[:60]):
-        hole = joint.BlindHole(
-            given.depth_mm / 1e3, given.reach_mm / 1e3, given.boss_mm / 1e3
-        )
+        hole = joint.BlindHole(given.depth_mm / 1e3, given.reach_mm / 1e3, given.boss_mm / 1e3)
         fastening = joint.Fastening.of(unit, given.group)
         oil = Q(given.oil_ml, "mL")
         torque = Q(given.torque_nm, "N*m")
@@ -184,8 +180,7 @@ def test_the_next_bolt_is_not_a_lottery(drawn, unit):
         count = len(joint.Fastening.of(unit, given.group).positions_m)
         left = [int(key[5:]) for key, _ in given.options]
         apart = [
-            min(min((bolt - p) % count, (p - bolt) % count) for p in given.pulled)
-            for bolt in left
+            min(min((bolt - p) % count, (p - bolt) % count) for p in given.pulled) for bolt in left
         ]
         assert apart.count(max(apart)) <= len(left) / 4
         assert len(given.before.options) == 6

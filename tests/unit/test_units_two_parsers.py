@@ -52,7 +52,11 @@ def test_every_word_is_taken_for_the_same(pairs, in_braces):
 
 
 def test_nesting_without_end_gets_its_sentence():
-    for text in ("[" * 20_000, "a: " + "[" * 20_000, "".join(" " * n + "- \n" for n in range(3000))):
+    for text in (
+        "[" * 20_000,
+        "a: " + "[" * 20_000,
+        "".join(" " * n + "- \n" for n in range(3000)),
+    ):
         with pytest.raises(UnitFileError):
             source.parse_nodes(text, "deep.yaml")
 

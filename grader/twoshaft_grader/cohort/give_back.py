@@ -8,6 +8,7 @@ from pathlib import Path
 
 from nbgrader.utils import temp_attrs
 
+from twoshaft.outcomes import Outcome, load_outcomes
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.collect import hand_in_time
@@ -59,7 +60,7 @@ def give_back(
     """
     returned, mark_first, no_way_back = [], [], []
     with backbone.gradebook(cohort) as book:
-        given = task_scores(book, assigned)
+        given, outcomes = task_scores(book, assigned), load_outcomes()
         for learner in learners:
             mark = read_mark(cohort.mark_file(learner.id, assigned.name))
             folder = cohort.submitted(learner.id, assigned.name)
@@ -68,11 +69,11 @@ def give_back(
                     mark_first.append(learner.id)
                 else:
                     scores = given.get(learner.id, {})
-                    page = _page(cohort, assigned, learner, mark, scores)
+                    page = _page(cohort, assigned, learner, mark, scores, outcomes)
                     if not _put(cohort, assigned, learner, page):
                         no_way_back.append(learner.id)
                     keep_returned(cohort, assigned, learner.id, _as_given(mark, scores))
-                    write_standing(cohort, learner.id)
+                    write_standing(cohort, learner.id, outcomes)
                     returned.append(learner.id)
             step()
     if set(returned) - set(no_way_back):
@@ -88,6 +89,7 @@ def _page(
     learner: Learner,
     mark: StoredMark,
     scores: Mapping[str, TaskScore],
+    outcomes: Mapping[str, Outcome],
 ) -> str:
     moment = hand_in_time(cohort, learner.id, assigned.name)
     due = due_for(cohort, assigned, learner.id)
@@ -110,6 +112,7 @@ def _page(
     return feedback_page(
         mark.sheet,
         handed,
+        outcomes=outcomes,
         staff=staff,
         next_step=_next_step(mark),
     )

@@ -7,7 +7,9 @@ given back yet is told to nobody; ``standing.json`` in the learner's folder foll
 
 from __future__ import annotations
 
-from twoshaft.outcomes import Attempt, evidence_of, load_outcomes, stand
+from collections.abc import Mapping
+
+from twoshaft.outcomes import Attempt, Outcome, evidence_of, load_outcomes, stand
 from twoshaft.stored.standing import STANDING, MarkTold, OutcomeTold, OwnStanding
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
@@ -36,8 +38,12 @@ def keep_returned(cohort: Cohort, assigned: Assigned, learner: str, mark: SheetM
     RETURNED.write(cohort.root / FOLDER / assigned.name / f"{learner}.json", told)
 
 
-def write_standing(cohort: Cohort, learner: str) -> None:
+def write_standing(
+    cohort: Cohort, learner: str, known: Mapping[str, Outcome] | None = None
+) -> None:
     """Renew ``standing.json`` in a learner's folder of the workplace.
+
+    ``known`` are the outcomes that ship, where they have been read already.
 
     Raises
     ------
@@ -53,7 +59,8 @@ def write_standing(cohort: Cohort, learner: str) -> None:
     }
     seen = by_outcome(observations_of(cohort, learner))
     outcomes: dict[str, OutcomeTold | None] = {}
-    for id, outcome in load_outcomes().items():
+    known = load_outcomes() if known is None else known
+    for id, outcome in known.items():
         attempts = [
             Attempt(one.outcomes[id], evidence_of(one.supervised_by))
             for one in returned.values()

@@ -18,6 +18,7 @@ from typing import Any
 import numpy as np
 
 from twoshaft.models.validity import in_range, positive
+from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import BallBearing, TaperBearing
 
@@ -185,6 +186,7 @@ def _common(angle, a_low, a_high, count, low, high, diameter, bore, outside, sta
     }
 
 
+@kept()
 def elements(bearing: TaperBearing | BallBearing) -> Rollers | Balls:
     """Give the spring of a bearing of the unit file."""
     shared: dict[str, Any] = {

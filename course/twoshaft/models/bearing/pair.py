@@ -15,6 +15,7 @@ import numpy as np
 
 from twoshaft.models.bearing.geometry import Balls, Rollers, elements
 from twoshaft.models.validity import in_range, positive
+from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Bearings, Support
 
@@ -42,11 +43,7 @@ class Pair:
     @classmethod
     def from_support(cls, support: Support, bearings: Bearings) -> Pair:
         """Build from a support of the unit file."""
-        return cls.of(
-            elements(bearings.type_by_id(support.left)),
-            elements(bearings.type_by_id(support.right)),
-            Q(support.case_stiffness_n_per_um, "N/um"),
-        )
+        return _pair_of(support, bearings)
 
     def preload(self, interference: Q) -> Q:
         """Preload [N] that an interference makes; none with end play.
@@ -132,3 +129,12 @@ def _invert(rising, wanted, bound):
         low, high = np.where(below, middle, low), np.where(below, high, middle)
     middle = (low + high) / 2
     return float(middle) if middle.ndim == 0 else middle
+
+
+@kept()
+def _pair_of(support: Support, bearings: Bearings) -> Pair:
+    return Pair.of(
+        elements(bearings.type_by_id(support.left)),
+        elements(bearings.type_by_id(support.right)),
+        Q(support.case_stiffness_n_per_um, "N/um"),
+    )

@@ -9,7 +9,7 @@ not a union of symptoms: nothing is added up.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cached_property, lru_cache
+from functools import cached_property
 from itertools import combinations
 
 import numpy as np
@@ -18,6 +18,7 @@ from twoshaft.errors import OutOfRangeError, UnitFileError
 from twoshaft.models.faults.built import as_built, exclude, touches
 from twoshaft.models.faults.checks import reads, run_check
 from twoshaft.models.faults.outcome import Outcome
+from twoshaft.units.kept import kept
 from twoshaft.units.unit import Unit
 
 Misbuilds = tuple[str, ...]
@@ -85,9 +86,9 @@ class Table:
         return self.outcomes[column][self.codes[self.row(misbuilds), column]]
 
 
-@lru_cache(maxsize=8)
+@kept()
 def outcome_table(unit: Unit) -> Table:
-    """Run every check on every single and double misbuild; cached by the unit's content.
+    """Run every check on every single and double misbuild; kept with the unit.
 
     Parameters
     ----------

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
-
 import numpy as np
 
 from twoshaft.models import film, joint
 from twoshaft.models.faults.built import AsBuilt
 from twoshaft.models.faults.outcome import Sign
+from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.faces import Face, Sealant
 from twoshaft.units.sections.faults import BoltChange, FilmChange
@@ -31,7 +30,7 @@ def clamps_n(built: AsBuilt, group: str) -> tuple[np.ndarray, np.ndarray]:
     return _clamps_n(built.unit, group, changes)
 
 
-@lru_cache(maxsize=256)
+@kept(most=256)
 def _clamps_n(unit: Unit, group: str, changes: tuple[BoltChange, ...]):
     bolts = joint.Fastening.of(unit, group)
     count = bolts.group.count
@@ -106,12 +105,16 @@ def _closed(built: AsBuilt, face: Face) -> film.Seal:
     """The face, coated and closed as it was."""
     sealant = built.unit.faces.sealant_by_id(face.sealant)
     changes = tuple(change for change in built.films if change.face == face.id)
-    return _close(face, sealant, changes, _hole_clamps(built, face))
+    return _close(face, sealant, changes, _hole_clamps(built, face), _CELLS)
 
 
-@lru_cache(maxsize=128)
+@kept(most=128)
 def _close(
-    face: Face, sealant: Sealant, changes: tuple[FilmChange, ...], clamps: tuple | None
+    face: Face,
+    sealant: Sealant,
+    changes: tuple[FilmChange, ...],
+    clamps: tuple | None,
+    cells: tuple[int, int],
 ) -> film.Seal:
     without, waited, times, smears = set(), 1.0, 1.0, []
     for change in changes:
@@ -120,7 +123,7 @@ def _close(
         times *= change.times_film or 1.0
         if change.smear is not None:
             smears.append(change.smear)
-    laid = film.Film.bare(film.Land.of(face, _CELLS))
+    laid = film.Film.bare(film.Land.of(face, cells))
     lines = {s.id: Q(np.asarray(s.points, dtype=float), "mm") for s in face.segments}
     for smear in smears:
         width = Q(smear.width_mm, "mm")

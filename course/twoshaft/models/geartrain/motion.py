@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from twoshaft.errors import OutOfRangeError
+from twoshaft.units.kept import kept
 from twoshaft.units.sections.geartrain import GearTrain, Mesh
 
 
@@ -221,8 +222,14 @@ def _known(what: str, names: Sequence[str], allowed: Iterable[str]) -> None:
 def _null_space(
     train: GearTrain, engaged: Iterable[str], held: Iterable[str]
 ) -> tuple[list[str], list[list[Fraction]]]:
-    """Bodies, and a basis of the turns that all equations allow."""
-    engaged, held = list(engaged), list(held)
+    """Bodies, and a basis of the turns that all equations allow; not to be changed."""
+    return _solved(train, tuple(engaged), tuple(held))
+
+
+@kept(most=1024)
+def _solved(
+    train: GearTrain, engaged: tuple[str, ...], held: tuple[str, ...]
+) -> tuple[list[str], list[list[Fraction]]]:
     gears = {gear.id: gear for gear in train.gears}
     _known("gear", engaged, gears)
     _known("shaft", held, train.shafts)

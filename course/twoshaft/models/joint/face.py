@@ -25,6 +25,7 @@ from twoshaft.errors import OutOfRangeError
 from twoshaft.models.joint.interaction import CLICK, check_order, solve_forces
 from twoshaft.models.joint.threads import Thread
 from twoshaft.models.validity import in_range, positive
+from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
 
 STEEL_PA = 205e9
@@ -335,6 +336,17 @@ def tighten(face: Face, rounds: Sequence[Round]) -> Tightening:
         zero, a film below zero or growing from round to round.
     """
     in_range("number of rounds", len(rounds), 1, 100, "", "patience")
+    if all(isinstance(one.target_n, float) for one in rounds):
+        return _tightened(face, tuple(rounds))
+    return _tighten(face, rounds)
+
+
+@kept(most=512)  # a sequence and the target of a group come back from learner to learner
+def _tightened(face: Face, rounds: tuple[Round, ...]) -> Tightening:
+    return _tighten(face, rounds)
+
+
+def _tighten(face: Face, rounds: Sequence[Round]) -> Tightening:
     state = _State(face)
     by_round, pulls, turned = [], [], []
     film = math.inf

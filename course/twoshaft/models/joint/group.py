@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cached_property, lru_cache
+from functools import cached_property
 
 import numpy as np
 
@@ -21,6 +21,7 @@ from twoshaft.models.joint.friction import (
 from twoshaft.models.joint.stripping import Strip, strip_loads
 from twoshaft.models.joint.threads import Seat, Strength, Thread, limits_6g6h, strength
 from twoshaft.models.joint.tools import TorqueWrench, setting_with_adapter, torque_at_bolt
+from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.fasteners import Adapter, FastenerGroup, TappedMetal
 from twoshaft.units.unit import Unit
@@ -211,7 +212,7 @@ class Fastening:
         )
 
 
-@lru_cache(maxsize=128)
+@kept()
 def _fastening(unit: Unit, identifier: str) -> Fastening:
     section = unit.fasteners_if_any
     if section is None or identifier not in {group.id for group in section.groups}:

@@ -246,7 +246,7 @@ class _Search:
             # Pulling out what stands between must cost less than moving every step by itself.
             if between is not None and between.bit_count() + 1 < block.mask.bit_count():
                 movable.append((block, between))
-        within = [(block.mask, self._within(block)) for block in task.blocks] if movable else []
+        within: list[tuple[int, int]] = []
         # Of the same size, one with fewer minutes may still be found.
         limit = best[0] if self.weights is None else best[0] + 1
         for size in range(1, len(movable) + 1):
@@ -261,6 +261,7 @@ class _Search:
                 least = size + pulled.bit_count()
                 if pulled & inside or least >= best[0]:
                     continue
+                within = within or [(block.mask, self._within(block)) for block in task.blocks]
                 # What stands wrong within a block costs as much as before, but for steps pulled.
                 least += sum(max(0, cost - (pulled & mask).bit_count()) for mask, cost in within)
                 if least >= limit:

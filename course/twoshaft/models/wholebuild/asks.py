@@ -11,15 +11,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
-from functools import lru_cache
 from typing import Any
 
 from twoshaft.models import joint
 from twoshaft.models.shift import hand_moves
 from twoshaft.models.wholebuild.job import Job
+from twoshaft.units.kept import kept
 from twoshaft.units.sections.faults import FinalCheck
 from twoshaft.units.sections.order import WrongWay
 from twoshaft.units.sections.shift import MustBlock, Shift
+from twoshaft.units.unit import Unit
 
 ORDER, LOG = "build-order", "build-log"
 """Under which values hold the steps that stand, and all that was done in turn."""
@@ -84,7 +85,7 @@ class Ask:
     fields: tuple[FieldSpec, ...]
 
 
-@lru_cache(maxsize=64)
+@kept()
 def asks_of(job: Job) -> tuple[Ask, ...]:
     """Every decision that the job's steps ask for, in the order of the unit file.
 
@@ -102,7 +103,7 @@ def asks_of(job: Job) -> tuple[Ask, ...]:
     return every if job.asked is None else tuple(ask for ask in every if ask.id in job.asked)
 
 
-@lru_cache(maxsize=64)
+@kept()
 def every_ask(job: Job) -> tuple[Ask, ...]:
     """As ``asks_of``, with those that the job does not leave to the builder."""
     place = {step: k for k, step in enumerate(job.task.steps)}
@@ -216,7 +217,13 @@ def _joints(job: Job) -> Iterator[Ask]:
 
 def pattern_order(job: Job, group: str, pattern: str) -> tuple[int, ...]:
     """The sequence that a pattern names, for a group with a flange."""
-    bolts = joint.Fastening.of(job.unit, group)
+    return pattern_of(job.unit, group, pattern)
+
+
+@kept()
+def pattern_of(unit: Unit, group: str, pattern: str) -> tuple[int, ...]:
+    """The sequence that a pattern names, for a group of a unit with a flange."""
+    bolts = joint.Fastening.of(unit, group)
     if pattern == "middle-outwards":
         return joint.middle_outwards(bolts.positions_m)
     make = {"clockwise": joint.clockwise, "crosswise": joint.crosswise}[pattern]

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 
 from twoshaft.models import film
 from twoshaft.models.film import Closed, Pass, State
 from twoshaft.models.wholebuild.asks import Ask
 from twoshaft.models.wholebuild.faults import Fault
 from twoshaft.models.wholebuild.job import Job
+from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
 
 REASONS = {
@@ -98,7 +98,7 @@ def judge_film(
     return _judged(job, ask, tuple(passes), float(waited), clamps)
 
 
-@lru_cache(maxsize=64)
+@kept(most=64)
 def _judged(job: Job, ask: Ask, passes, waited: float, clamps) -> FilmResult:
     work = job.work(ask.about)
     minute = work.minutes_wet(passes) + waited

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from functools import lru_cache
 from typing import Any
 
 import numpy as np
 
 from twoshaft.models import joint
-from twoshaft.models.wholebuild.asks import PATTERNS, Ask, pattern_order
+from twoshaft.models.wholebuild.asks import PATTERNS, Ask, pattern_of
 from twoshaft.models.wholebuild.faults import Fault
 from twoshaft.models.wholebuild.job import Job
+from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
+from twoshaft.units.unit import Unit
 
 _ROUNDING_NM = 1e-6
 
@@ -77,30 +78,61 @@ def judge_joint(job: Job, ask: Ask, values: Mapping[str, Any]) -> JointResult | 
     if any(values.get(spec.name) is None for spec in ask.fields):
         return None
     id = ask.about
-    setting = values[f"torque-{id}"].to("N*m")
-    rounds = values.get(f"rounds-{id}")
-    return _judged(
-        job, ask, values[f"state-{id}"], values[f"tool-{id}"], setting.m_as("N*m"),
-        values.get(f"pattern-{id}"), None if rounds is None else int(rounds),
-    )  # fmt: skip
+    nm = values[f"torque-{id}"].m_as("N*m")
+    state, wrench, pattern = (
+        values[f"state-{id}"],
+        values[f"tool-{id}"],
+        values.get(f"pattern-{id}"),
+    )
+    rounds = None if (said := values.get(f"rounds-{id}")) is None else int(said)
+    done = _tightened(job.unit, id, state, wrench, nm, pattern, rounds)
+    return JointResult(
+        ask=ask,
+        state=state,
+        wrench=wrench,
+        setting=Q(nm, "N*m"),
+        torque=done.torque,
+        clamp=done.clamp,
+        use=done.use,
+        kept_n=done.kept_n,
+        spread=done.spread,
+        pattern=pattern,
+        rounds=rounds,
+        faults=tuple(
+            Fault(kind, ask.step, ask.id, f"{ask.name}: {words}.") for kind, words in done.found
+        ),
+    )
 
 
-@lru_cache(maxsize=512)
-def _judged(
-    job: Job,
-    ask: Ask,
+@dataclass(frozen=True, eq=False)
+class _Tightened:
+    """A group tightened so, whoever did it; ``found`` are kinds and words of what is wrong."""
+
+    torque: Q | None
+    clamp: joint.ClampBounds | None
+    use: float
+    kept_n: np.ndarray | None
+    spread: float | None
+    found: tuple[tuple[str, str], ...]
+
+
+@kept(most=2048)
+def _tightened(
+    unit: Unit,
+    id: str,
     state: str,
     wrench: str,
     setting_nm: float,
     pattern: str | None,
     rounds: int | None,
-) -> JointResult:
-    id, setting, found = ask.about, Q(setting_nm, "N*m"), []
-    entry = next(w for w in job.unit.fasteners.wrenches if w.id == wrench)
-    bolts = replace(joint.Fastening.of(job.unit, id), wrench=joint.TorqueWrench.of(entry))
+) -> _Tightened:
+    setting, found = Q(setting_nm, "N*m"), []
+    entry = next(w for w in unit.fasteners.wrenches if w.id == wrench)
+    group = joint.Fastening.of(unit, id)
+    bolts = replace(group, wrench=joint.TorqueWrench.of(entry))
 
     def say(kind: str, words: str) -> None:
-        found.append(Fault(kind, ask.step, ask.id, f"{ask.name}: {words}."))
+        found.append((kind, words))
 
     if not bolts.wrench.suits(setting):
         say(
@@ -110,29 +142,26 @@ def _judged(
         )
     if not entry.low_nm <= setting_nm <= entry.high_nm:
         say("loose", "the wrench cannot be set so, and they are only run in by hand")
-        return JointResult(
-            ask, state, wrench, setting, None, None, 0.0, None, None, pattern, rounds, tuple(found)
-        )
+        return _Tightened(None, None, 0.0, None, None, tuple(found))
     torque = bolts.torque_at(setting)
     _torque_words(bolts, torque, state, say)
     clamp = bolts.bounds(state, torque)
     use = bolts.worst_use(state, torque)
     _clamp_words(bolts, clamp, use, say)
-    kept, spread = None, None
+    left, spread = None, None
     if pattern is not None:
-        order = pattern_order(job, id, pattern)
-        done = joint.tighten(bolts.face(), [joint.Round.of(order, clamp.typical)] * (rounds or 1))
-        kept, spread = done.clamp_n, done.spread
+        order = pattern_of(unit, id, pattern)
+        # The flange is the group's own, whatever the wrench: what it has solved stays with it.
+        done = joint.tighten(group.face(), [joint.Round.of(order, clamp.typical)] * (rounds or 1))
+        left, spread = done.clamp_n, done.spread
         if spread > bolts.group.spread:
             say(
                 "uneven",
                 f"{PATTERNS[pattern].lower()}, {rounds} round{'' if rounds == 1 else 's'}, leaves "
-                f"{kept.min() / 1e3:.1f} to {kept.max() / 1e3:.1f} kN; the joint bears "
+                f"{left.min() / 1e3:.1f} to {left.max() / 1e3:.1f} kN; the joint bears "
                 f"{bolts.group.spread:.0%} of difference, not {spread:.0%}",
             )
-    return JointResult(
-        ask, state, wrench, setting, torque, clamp, use, kept, spread, pattern, rounds, tuple(found)
-    )
+    return _Tightened(torque, clamp, use, left, spread, tuple(found))
 
 
 def _torque_words(bolts: joint.Fastening, torque: Q, state: str, say) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
 from typing import Any
 
 from twoshaft.models import joint, shim
@@ -14,14 +13,16 @@ from twoshaft.models.wholebuild.asks import (
     asks_of,
     blocks_of,
     every_ask,
-    pattern_order,
+    pattern_of,
     ways_of,
 )
 from twoshaft.models.wholebuild.decisions import Do
 from twoshaft.models.wholebuild.job import Job
+from twoshaft.units.kept import kept
+from twoshaft.units.unit import Unit
 
 
-@lru_cache(maxsize=2048)
+@kept()
 def right_choice(job: Job, ask: Ask) -> dict[str, Any]:
     """A right choice, by field name; not to be changed.
 
@@ -50,8 +51,12 @@ def _right_shim(job: Job, ask: Ask) -> dict[str, Any]:
 
 
 def _right_joint(job: Job, ask: Ask) -> dict[str, Any]:
-    bolts = joint.Fastening.of(job.unit, ask.about)
-    id = ask.about
+    return _right_joint_of(job.unit, ask.about)
+
+
+@kept()
+def _right_joint_of(unit: Unit, id: str) -> dict[str, Any]:
+    bolts = joint.Fastening.of(unit, id)
     values = {
         f"state-{id}": bolts.group.state,
         f"tool-{id}": bolts.group.wrench,
@@ -61,7 +66,7 @@ def _right_joint(job: Job, ask: Ask) -> dict[str, Any]:
         return values
     fewest = {
         pattern: joint.rounds_needed(
-            bolts.face(), pattern_order(job, id, pattern), bolts.bounds().typical,
+            bolts.face(), pattern_of(unit, id, pattern), bolts.bounds().typical,
             bolts.group.spread, MOST_ROUNDS,
         )
         for pattern in PATTERNS

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import lru_cache
 from typing import Any
 
 from twoshaft.models.order import model_order
@@ -12,6 +11,7 @@ from twoshaft.models.wholebuild.checking import outcomes_at
 from twoshaft.models.wholebuild.decisions import Do
 from twoshaft.models.wholebuild.job import Job
 from twoshaft.models.wholebuild.right import right_choice
+from twoshaft.units.kept import kept
 
 
 def right_values(job: Job, ask: Ask) -> dict[str, Any]:
@@ -30,7 +30,7 @@ def right_values(job: Job, ask: Ask) -> dict[str, Any]:
     return dict(_right_check(job, ask) if ask.kind == "check" else right_choice(job, ask))
 
 
-@lru_cache(maxsize=2048)
+@kept()
 def _right_check(job: Job, ask: Ask) -> dict[str, Any]:
     plain = _unchecked(job)
     place = next(k for k, one in enumerate(plain) if one.step == ask.step)
@@ -38,7 +38,7 @@ def _right_check(job: Job, ask: Ask) -> dict[str, Any]:
     return {f"verdict-{ask.step}": GO_ON if all(one.passes for one in shown) else OPEN}
 
 
-@lru_cache(maxsize=64)
+@kept()
 def _unchecked(job: Job) -> tuple[Do, ...]:
     return right_decisions(job, checks=False)
 

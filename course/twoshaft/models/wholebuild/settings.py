@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import lru_cache
 from typing import Any
 
 from twoshaft.models.bearing.heat import support_change
@@ -12,6 +11,7 @@ from twoshaft.models.shim import choose, stack_budget, target_interference
 from twoshaft.models.wholebuild.asks import Ask
 from twoshaft.models.wholebuild.faults import Fault
 from twoshaft.models.wholebuild.job import Job
+from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
 
 _SAME_MM = 1e-6
@@ -87,7 +87,7 @@ def judge_shim(job: Job, ask: Ask, values: Mapping[str, Any]) -> ShimResult | No
     return None if total is None else _judged(job, ask, total.m_as("mm"))
 
 
-@lru_cache(maxsize=256)
+@kept(most=256)
 def _judged(job: Job, ask: Ask, total_mm: float) -> ShimResult:
     total, support = Q(total_mm, "mm"), job.support(ask.about)
     stack = job.stack(support.id)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
-from functools import lru_cache
 
 import numpy as np
 
@@ -14,8 +13,8 @@ from twoshaft.readings.keyed import Stream
 from twoshaft.readings.threaded_joints import given
 from twoshaft.readings.threaded_joints.lot import Lot
 from twoshaft.records import Option
+from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
-from twoshaft.units.unit import Unit
 
 LIMITS = (0.04, 0.06, 0.08, 0.1, 0.12, 0.15)
 UNEVEN = 0.2
@@ -50,7 +49,7 @@ def draw_face(lot: Lot) -> given.Face:
     raise lot.too_small("face")
 
 
-@lru_cache(maxsize=64)
+@kept()
 def _first_spread(fastening: Fastening) -> float:
     """Spread after one round, to tell faces whose bolts take much from each other."""
     order, target = clockwise(fastening.group.count), fastening.bounds().typical
@@ -133,14 +132,9 @@ def _few_farthest(pulled: list[int], count: int) -> bool:
     return max(apart) > 1 and apart.count(max(apart)) <= len(apart) / 4
 
 
-@lru_cache(maxsize=8)
-def _task_of(unit: Unit) -> OrderTask:
-    return OrderTask.from_unit(unit)
-
-
 def _before(lot: Lot, fastening: Fastening, stream: Stream) -> given.Before | None:
     """Steps of the build near the one that tightens a group, some of them needed before it."""
-    task = _task_of(lot.unit)
+    task = OrderTask.from_unit(lot.unit)
     step = next((s for s in fastening.group.operations if s in task.number), None)
     if step is None:
         return None

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
-
 from twoshaft.models.joint import Fastening, Seat, Thread, nut_factor
 from twoshaft.readings.lots import Lot as CommonLot
 from twoshaft.readings.threaded_joints.given import Bolt, Factor, State
+from twoshaft.units.kept import kept
 from twoshaft.units.unit import Unit
 
 
@@ -23,7 +22,7 @@ class Lot(CommonLot):
         return _fastenings_of(self.unit)
 
 
-@lru_cache(maxsize=8)
+@kept()
 def _fastenings_of(unit: Unit) -> tuple[Fastening, ...]:
     return tuple(Fastening.of(unit, group.id) for group in unit.fasteners.groups)
 

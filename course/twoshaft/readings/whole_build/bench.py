@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from functools import lru_cache
 from typing import Any
 
 import numpy as np
@@ -16,6 +15,7 @@ from twoshaft.models.wholebuild import Job, asks_of, right_values
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
 from twoshaft.readings.whole_build.lot import Lot
+from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Support
 from twoshaft.units.sections.faults import Misbuild
@@ -99,9 +99,9 @@ def _joints(lot: Lot):
     return taken
 
 
-@lru_cache(maxsize=8)
+@kept()
 def _in_rounds(unit: Unit) -> frozenset[str]:
-    """Groups that one round of any sequence leaves too uneven; cached by the unit's content."""
+    """Groups that one round of any sequence leaves too uneven."""
     job = Job.of(unit)
     joints = [ask for ask in asks_of(job) if ask.kind == "joint"]
     return frozenset(

@@ -45,6 +45,7 @@ def test_the_truth_is_always_among_the_explanations(unit, table, data):
         assert all(table.outcome(other, check) == seen[check] for check in made)
 
 
+@pytest.mark.slow
 @settings(deadline=None, max_examples=40)
 @given(data=st.data())
 def test_what_a_check_tells_is_what_it_takes_off_the_open_question(unit, table, data):
@@ -68,6 +69,7 @@ def test_what_a_check_tells_is_what_it_takes_off_the_open_question(unit, table, 
         assert len({table.outcome(other, check).key for other in before.sets}) == 1
 
 
+@pytest.mark.slow
 def test_more_observations_never_add_explanations(unit, table):
     rng = np.random.default_rng(7)
     for _ in range(20):

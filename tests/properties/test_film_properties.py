@@ -109,6 +109,7 @@ def test_volume_is_conserved(strokes):
     assert (seal.over_m[LAND.is_face] == 0).all()
 
 
+@pytest.mark.slow
 @settings(deadline=None, max_examples=40)
 @given(STROKES)
 def test_spreading_again_changes_nothing(strokes):
@@ -153,6 +154,7 @@ def has_way(land, sealed):
     return nx.has_path(graph, "oil", "out")
 
 
+@pytest.mark.slow
 @settings(deadline=None, max_examples=60)
 @given(st.integers(0, 2**32 - 1), st.floats(0.3, 1.0))
 def test_leak_iff_a_path(seed, density):
@@ -199,6 +201,7 @@ def test_a_seal_is_joined_side_by_side(seed, density):
     assert any(alone) == (not find_leaks(ground, sealed))
 
 
+@pytest.mark.slow
 @settings(deadline=None, max_examples=30)
 @given(SMEARS)
 def test_oil_and_dirt_never_help(smear):

@@ -10,6 +10,14 @@ from twoshaft.models.wholebuild import TakeOut
 from twoshaft.units import load_unit
 
 
+@pytest.hookimpl(tryfirst=True)  # before tests are picked by their marks
+def pytest_collection_modifyitems(items):
+    """What asks for the readings of many learners is slow, whichever test draws them first."""
+    for item in items:
+        if {"drawn", "lots"}.intersection(item.fixturenames):
+            item.add_marker(pytest.mark.slow)
+
+
 @pytest.fixture(scope="module")
 def unit():
     return load_unit("tarnbeck-b5")

@@ -13,6 +13,7 @@ from twoshaft.units import load_unit
 from twoshaft.units.sections.faults import Faults
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", ["tarnbeck-b5", "tarnbeck-b5-early"])
 def test_the_shipped_units_have_no_findings(name):
     assert [finding.sentence for finding in audit_unit(load_unit(name))] == []
@@ -22,6 +23,7 @@ def spoilt(unit, section, changes):
     return unit.with_sections(**{section: getattr(unit, section).model_copy(update=changes)})
 
 
+@pytest.mark.slow
 def test_every_section_is_audited(unit):
     """Spoil one section after the other; what its own audit finds is what is said."""
 

@@ -50,6 +50,7 @@ def drawn_of(figure, given):
     return given
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", shipped_units())
 @pytest.mark.parametrize("module", [module for module in MODULES if bench_tasks(module)])
 def test_every_declared_figure_stands_where_it_says(name, module):

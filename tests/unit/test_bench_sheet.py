@@ -295,6 +295,7 @@ def test_the_pdf_is_tagged_titled_and_the_same_again():
     assert {"/H1", "/H2", "/Table", "/TH", "/TD"} <= kinds
 
 
+@pytest.mark.slow
 def test_a_unit_without_physics_and_a_module_without_a_recipe_still_print():
     unit = _shipped(UNITS[0]).with_sections(**dict.fromkeys(PHYSICS), clocks=(), holds=())
     for module in (*RECIPES, "something-new"):
@@ -317,6 +318,7 @@ def test_files_are_written_whole_and_bad_names_are_refused_in_a_sentence(tmp_pat
         modules_named("sealant")
 
 
+@pytest.mark.slow
 def test_the_command_prints_for_a_cohort_and_for_a_unit(tmp_path, capsys):
     cohort = tmp_path / "evening"
     assert main(["cohort", "make", str(cohort), "--name", "Größe", "--college", "École"]) == 0

@@ -173,6 +173,7 @@ def test_an_idler_too_many_turns_the_other_way(unit):
     assert outcome.sentence == "Third counts too many turns."
 
 
+@pytest.mark.slow
 def test_the_coarse_grids_of_the_table_show_what_the_fine_ones_show(unit, show, monkeypatch):
     by_model = {
         "shift": ("try-gears", "feel-detents", "try-two-gears", "prove-lockout"),
@@ -211,6 +212,7 @@ def test_what_excludes_what(unit):
     assert not exclude(unit, entry("diff-ring-not-home"), entry("diff-shim-too-thick"))
 
 
+@pytest.mark.slow
 def test_misbuilds_that_no_check_tells_apart(unit):
     groups = faults.indistinguishable(unit)
     silent = [set(group.misbuilds) for group in groups if group.silent]

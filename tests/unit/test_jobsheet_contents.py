@@ -120,6 +120,7 @@ JSON = st.recursive(
 )
 
 
+@pytest.mark.slow
 @given(JSON, st.sampled_from([*GOOD, "gap", "value", "revision", "saved", "history"]))
 def test_any_value_anywhere_is_read_or_refused(value, where):
     data = json.loads(json.dumps(GOOD))

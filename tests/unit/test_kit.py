@@ -80,6 +80,7 @@ def test_no_working_and_no_reference_is_in_it(kit):
     assert not [path for path, text in everything.items() if "import twoshaft_grader" in text]
 
 
+@pytest.mark.slow
 def test_a_lesson_and_an_exercise_run_from_the_kit_alone(kit):
     for notebook in (
         "lessons/01-measuring-and-tools.ipynb",

@@ -64,6 +64,7 @@ def workplace(tmp_path_factory):
     return root
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("lesson", LESSONS, ids=lambda path: path.stem)
 def test_a_lesson_runs_on_a_unit_of_other_names(workplace, monkeypatch, lesson):
     monkeypatch.chdir(workplace / "lessons")
@@ -85,6 +86,7 @@ def test_a_lesson_runs_on_a_unit_of_other_names(workplace, monkeypatch, lesson):
 
 # Orders are drawn and marked on made-up units elsewhere, and the lesson of the whole build does all
 # that its exercise does: both take long.
+@pytest.mark.slow
 @pytest.mark.parametrize("module", sorted({*MODULES} - {"order-of-work", "whole-build"}))
 def test_a_learners_exercise_is_drawn_and_marked_on_a_unit_of_other_names(
     workplace, mark_on, module

@@ -4,6 +4,8 @@ import pkgutil
 import subprocess
 import sys
 
+import pytest
+
 import twoshaft.models
 
 # pint looks for a bare scipy and for uncertainties, which are light; these are not.
@@ -17,6 +19,7 @@ def run(code):
     return done.stdout.strip()
 
 
+@pytest.mark.slow
 def test_no_model_imports_anything_heavy():
     """One process imports them all: none has pulled in what is not there at the end."""
     heavy = (*HEAVY, *(f"scipy.{name}" for name in SCIPY))

@@ -44,6 +44,7 @@ def test_every_learner_has_another_task(drawn, task):
     assert len(different) > 0.9 * len(LEARNERS)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("salt", ["salt", "another"])
 def test_a_resit_changes_the_task_not_only_the_numbers(unit, safety, salt):
     for learner in LEARNERS[:20]:

@@ -56,6 +56,7 @@ def test_all_gears_and_all_situations_are_used(unit, drawn):
     assert scenes == set(POOL)
 
 
+@pytest.mark.slow
 def test_a_resit_changes_the_task_not_only_the_numbers(unit):
     for learner in LEARNERS[:6]:
         one, two = (given_to(unit, learner, attempt) for attempt in (1, 2))

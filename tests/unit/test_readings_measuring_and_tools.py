@@ -34,6 +34,7 @@ def test_the_same_at_every_run_and_plain_data(unit):
     assert first != drawn(unit, "bob")
 
 
+@pytest.mark.slow
 def test_a_resit_changes_the_task_not_only_the_numbers(unit):
     for n in range(20):
         one, two = drawn(unit, f"l{n}"), drawn(unit, f"l{n}", attempt=2)

@@ -36,6 +36,7 @@ def test_every_learner_has_another_task(drawn, task):
     assert len({json.dumps(given[task], sort_keys=True) for given in drawn}) > 0.9 * len(drawn)
 
 
+@pytest.mark.slow
 def test_a_resit_changes_the_task_not_only_the_numbers(unit):
     for learner in LEARNERS[:10]:
         first, second = (given_to(unit, learner, attempt) for attempt in (1, 2))

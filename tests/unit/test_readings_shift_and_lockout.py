@@ -35,6 +35,7 @@ def test_learners_differ(drawn):
     assert len(whole) == len(LEARNERS)
 
 
+@pytest.mark.slow
 def test_a_resit_changes_the_task_not_only_the_numbers(unit):
     for learner in LEARNERS[:12]:
         one, two = given_to(unit, learner, 1), given_to(unit, learner, 2)

@@ -41,6 +41,7 @@ def test_every_learner_has_another_task(drawn, task):
     assert len(different) > 0.9 * len(LEARNERS)
 
 
+@pytest.mark.slow
 def test_a_resit_changes_the_task_not_only_the_numbers(unit):
     for learner in LEARNERS[:12]:
         first, second = (given_to(unit, learner, attempt) for attempt in (1, 2))

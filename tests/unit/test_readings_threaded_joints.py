@@ -48,6 +48,7 @@ def test_every_shipped_unit_has_enough(name):
     given_to(load_unit(name), "a001")
 
 
+@pytest.mark.slow
 def test_a_resit_changes_the_task_not_only_the_numbers(unit):
     for learner in LEARNERS[:12]:
         first, second = (given_to(unit, learner, attempt) for attempt in (1, 2))

@@ -32,6 +32,7 @@ def test_learners_differ(drawn):
         assert len(kinds) == 20, task
 
 
+@pytest.mark.slow
 def test_a_resit_changes_the_task_not_only_the_numbers(unit):
     for learner in LEARNERS[:2]:
         one, two = given_to(unit, learner, 1), given_to(unit, learner, 2)

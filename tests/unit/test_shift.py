@@ -86,6 +86,7 @@ def test_the_through_pin_shows_nothing_by_hand(shift):
     assert proof_with(shift, "through-pin-missing").sound
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("misbuilds", [(), ("lockout-plate-turned-over",), ("finger-peg-worn",)])
 def test_half_the_grid_gives_the_same_reach(shift, misbuilds):
     section = with_misbuilds(shift, misbuilds)

@@ -70,6 +70,7 @@ def test_letting_go_shows_a_missing_ball(section, sound):
     assert felt(loose, *moves)[2][0].held is False
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("mirror", MIRRORS)
 def test_a_mirrored_gate_is_the_same_mechanism(section, mirror):
     for misbuilds in ([], ["finger-peg-worn"], ["lockout-plate-turned-over"]):
@@ -86,6 +87,7 @@ def test_mirrored_twice_feels_as_before(section, axis):
     assert felt(once, *moves) == felt(twice, *moves)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("mirror", MIRRORS)
 def test_straight_moves_agree_with_the_search(section, mirror):
     """What the replay of the direct shift finds is what the search over all states finds."""
@@ -100,6 +102,7 @@ def test_straight_moves_agree_with_the_search(section, mirror):
         assert reading == expected, misbuild.id
 
 
+@pytest.mark.slow
 @settings(max_examples=40, deadline=None)
 @given(st.lists(st.sampled_from(range(9)), max_size=8))
 def test_every_step_of_any_movement_is_one_of_the_mechanism(picks):
@@ -152,6 +155,7 @@ def test_records_can_be_kept_and_read_again(sound):
     assert shift.explains(sound, again)
 
 
+@pytest.mark.slow
 def test_every_misbuild_but_one_has_a_test_that_tells_it(section, sound):
     silent = []
     for misbuild in section.misbuilds:

@@ -260,6 +260,7 @@ def test_the_bench_and_the_models_agree(job, seed, play, tmp_path):
     assert seed or not found.faults
 
 
+@pytest.mark.slow
 def test_the_builds_hold_every_kind_of_slip(job):
     builds = [consequences(job, drawn_build(job, seed)) for seed in SEEDS]
     kinds = {fault.kind for found in builds for fault in found.faults}

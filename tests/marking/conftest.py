@@ -28,6 +28,10 @@ from pathlib import Path
 from types import SimpleNamespace
 
 import pytest
+from jupyter_client.blocking import BlockingKernelClient
+from jupyter_client.manager import AsyncKernelManager
+from jupyter_core.utils import run_sync
+from nbconvert.preprocessors import ExecutePreprocessor
 from nbgrader.api import Gradebook
 from nbgrader.converters import GenerateAssignment
 from nbgrader.coursedir import CourseDirectory
@@ -234,6 +238,46 @@ def tiny(tmp_path_factory):
         mark=mark,
         solve=lambda issued: solve(solution, issued, unit),
     )
+
+
+@pytest.fixture(scope="session")
+def kernel():
+    """A kernel that runs notebooks one after the other, each in a namespace and folder of its own.
+
+    A kernel of their own, as nbgrader starts one, costs most of the time that they take.
+    """
+    manager = AsyncKernelManager(kernel_name="python3")
+    run_sync(manager.start_kernel)(extra_arguments=["--HistoryManager.hist_file=:memory:"])
+
+    def fresh(folder):
+        client = BlockingKernelClient()
+        client.load_connection_info(manager.get_connection_info())
+        client.start_channels()
+        try:
+            client.wait_for_ready(timeout=60)
+            begin = f"get_ipython().reset(); import os; os.chdir({str(folder)!r}); del os"
+            assert client.execute(begin, reply=True, timeout=60)["content"]["status"] == "ok"
+        finally:
+            client.stop_channels()
+        return manager
+
+    yield fresh
+    run_sync(manager.shutdown_kernel)(now=True)
+
+
+@pytest.fixture
+def one_kernel(kernel, monkeypatch):
+    """Let whatever executes notebooks use the one kernel."""
+    execute = ExecutePreprocessor.preprocess
+
+    def in_the_kernel(self, nb, resources=None, km=None):
+        manager = kernel(resources["metadata"]["path"])
+        try:
+            return execute(self, nb, resources, km=manager)
+        finally:
+            self.kc.stop_channels()
+
+    monkeypatch.setattr(ExecutePreprocessor, "preprocess", in_the_kernel)
 
 
 @pytest.fixture(scope="session")

@@ -89,7 +89,7 @@ def test_guessing_earns_under_five_percent_on_average(solution, unit):
 
 @pytest.mark.slow
 @pytest.mark.timeout(300)
-def test_stock_autograde_gives_the_same_marks(solution, make_course):
+def test_stock_autograde_gives_the_same_marks(solution, make_course, one_kernel):
     unit = load_unit("tarnbeck-b5")
     assignment = f"{solution.module}-1"
     course = make_course(assignment, solution.path)

@@ -125,6 +125,7 @@ def bare(text):
 
 
 # The longest sheet, and one with every kind of block: all others are made of the same blocks.
+@pytest.mark.slow
 @pytest.mark.parametrize("paper", Paper)
 @pytest.mark.parametrize(
     ("module", "kinds"),

@@ -223,6 +223,7 @@ def test_misbuilds_that_no_check_tells_apart(unit):
     assert len(alike) == 2
 
 
+@pytest.mark.slow
 def test_a_failed_lockout_leaves_three_single_explanations(unit):
     seen = {"prove-lockout": "lockout-fails-fifth-reverse"}
     found = faults.explain(unit, seen)

@@ -66,6 +66,7 @@ def test_two_builds_are_byte_for_byte_the_same(project, built):
         assert text.endswith("\n") and not text.endswith("\n\n") and "\r" not in text
 
 
+@pytest.mark.slow
 def test_compare_names_what_is_out_of_step(built, tmp_path):
     assert len(compare(tmp_path, built)) == 5
     assert len(write(tmp_path, built)) == 5
@@ -95,6 +96,7 @@ def test_the_command_says_what_is_wrong_and_ends_with_one(tmp_path, capsys):
     assert "defines a function" in capsys.readouterr().err
 
 
+@pytest.mark.slow
 def test_the_release_keeps_forms_and_drops_answers(built):
     files = built.files
     released = nbformat.reads(files[Path("exercises/90-tiny.ipynb")], as_version=4)
@@ -111,6 +113,7 @@ def test_the_release_keeps_forms_and_drops_answers(built):
     assert released.metadata.twoshaft == {"open": True, "module": "tiny", "version": "0.1.0"}
 
 
+@pytest.mark.slow
 def test_cells_that_run_on_opening_are_listed_by_digest(built):
     text = built.files[RELEASED_CELLS]
     assert cell_digest("import math") in text

@@ -49,6 +49,7 @@ collect_ignore_glob = ["tiny/*"]
 
 SOLUTIONS = Path(__file__).parents[2] / "solutions"
 TINY = Path(__file__).parent / "tiny"
+PATIENCE = 240  # how long a kernel is waited for [s]; only a test that fails waits so long
 PARTS = [["seal", "The seal"], ["ring", "The snap ring"], ["washer", "The plug's washer"],
          ["gear", "The gear"], ["shaft", "The shaft"], ["case", "The case half"]]  # fmt: skip
 WHY = [["reach", "It is out of reach later"], ["weight", "It is heavy"], ["oil", "It needs oil"],
@@ -254,9 +255,9 @@ def kernel():
         client.load_connection_info(manager.get_connection_info())
         client.start_channels()
         try:
-            client.wait_for_ready(timeout=60)
+            client.wait_for_ready(timeout=PATIENCE)
             begin = f"get_ipython().reset(); import os; os.chdir({str(folder)!r}); del os"
-            assert client.execute(begin, reply=True, timeout=60)["content"]["status"] == "ok"
+            assert client.execute(begin, reply=True, timeout=PATIENCE)["content"]["status"] == "ok"
         finally:
             client.stop_channels()
         return manager

@@ -64,7 +64,7 @@ def kept(
             known = store.get(work)
             if known is None:
                 known = store[work] = lru_cache(maxsize=most)(partial(work, owner))
-            return known(*args, **named)
+            return known(*args, **named)  # type: ignore[arg-type]
 
         return once
 

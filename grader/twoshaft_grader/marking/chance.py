@@ -21,6 +21,7 @@ GUESSED = 0.045
 STEPS = 2000
 EXACT = 1e-9  # points
 
+
 def field_spread(asked: Field, reference: Reference) -> Spread:
     """What a random answer to one field earns.
 

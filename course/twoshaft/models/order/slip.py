@@ -239,7 +239,8 @@ class _Search:
     def best(self) -> tuple[Cost, tuple[Block, ...]]:
         """Least (count, minutes, ranks by id) and the blocks moved as one."""
         task, whole = self.task, self.order
-        best, moved = self._least(()), ()
+        best, moved = self._least(()), tuple[Block, ...]()
+        assert best is not None  # a task whose rules no order keeps is not compiled
         movable = []
         for block in task.blocks if best[0] > 1 else ():
             between = self._between(block)
@@ -431,7 +432,8 @@ def _leanest(afters: Sequence[Sequence[int]]) -> list[int]:
 
 def _apart(after: Sequence[int], blocks: tuple[int, ...]) -> list[int]:
     """What comes after each step, within its own block, or outside all of them."""
-    outside, own = ~0, {}
+    outside = ~0
+    own: dict[int, int] = {}
     for mask in blocks:
         outside &= ~mask
         own |= dict.fromkeys(bits(mask), mask)

@@ -71,7 +71,7 @@ def _of_stage(unit: Unit, task: OrderTask, stage: str, length: int) -> list[SubA
         order = quick_order(part, stream)
         for begin in range(len(order) - length + 1):
             sets.setdefault(frozenset(order[begin : begin + length]))
-    members = []
+    members: list[SubAssembly] = []
     for chosen in sets:
         if len(members) == MOST_OF_A_STAGE:
             break

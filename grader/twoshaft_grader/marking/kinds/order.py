@@ -63,9 +63,7 @@ class OrderJudge(Judge):
         safe = not (slip.broken_safety or slip.missing or slip.doubled or slip.foreign)
         cost = _bench_cost(task, value)
         if slip.size == 0:  # the order works; a clock may still run out in it
-            late = tuple(
-                f"The order works, but the time runs out. {r.text}" for r in slip.late[:1]
-            )
+            late = tuple(f"The order works, but the time runs out. {r.text}" for r in slip.late[:1])
             return Judgement(1.0, late, cost=cost, safe=safe)
         told = sorted(slip.broken, key=lambda reason: not reason.safety)
         told = told[: max(1, min(MAX_RULES_TOLD, len(task.steps) // 3))]

@@ -123,6 +123,11 @@ def test_every_kind_has_a_judge_and_every_judge_a_kind():
         assert field.kind == name == JUDGES[name].kind
 
 
+def test_every_kind_has_its_control_in_the_browser():
+    controls = Path(__file__).parents[2] / "course/browser/src/kinds"
+    assert {path.stem for path in controls.glob("*.js")} == set(KINDS) - {NAME}
+
+
 def test_an_unknown_kind_is_refused_on_both_sides():
     with pytest.raises(CourseError, match="no kind of answer 'smell'"):
         kind_named("smell")

@@ -152,7 +152,8 @@ def face_picture(work: Work) -> dict[str, Any]:
 
 
 def _points(text: str, face: Face) -> tuple[tuple[float, float], ...]:
-    points = tuple(tuple(float(n) for n in pair.split(",")) for pair in text.split(" "))
+    pairs = (pair.partition(",") for pair in text.split(" "))
+    points = tuple((float(x), float(y)) for x, _, y in pairs)
     if len(points) > MAX_POINTS:
         raise AnswerError(f"read a line of {len(points)} points, more than {MAX_POINTS}")
     low, high = np.min(face.outline, axis=0) - 30, np.max(face.outline, axis=0) + 30

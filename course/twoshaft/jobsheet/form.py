@@ -17,21 +17,26 @@ from twoshaft.errors import AnswerError
 from twoshaft.jobsheet.bench_readings import IN_USE, entry_name
 from twoshaft.jobsheet.kinds import Field
 from twoshaft.jobsheet.screen import Screen, fault_sentence
-from twoshaft.stored.job_sheet import Answer
+from twoshaft.jobsheet.store import Saved
+from twoshaft.stored.job_sheet import Answer, SheetData
 
 
 class Kept(Protocol):
-    """What a form needs of the sheet that keeps its answers."""
+    """What a form needs of the sheet that keeps its answers; :class:`Sheet` says what each is."""
 
-    notice: Any
-    read_only: Any
-    data: Any
-    header: Callable[[], str]
-    refresh: Callable[[], tuple[str, ...]]
-    bench_panel: Callable[[str], dict[str, Any]]
-    save: Callable[..., Any]
-    save_bench: Callable[[str, Any], Any]
-    on_answer: Callable[[Callable[[str], None]], None]
+    # ruff: noqa: D102 - said there
+    @property
+    def notice(self) -> str: ...
+    @property
+    def read_only(self) -> bool: ...
+    @property
+    def data(self) -> SheetData: ...
+    def header(self) -> str: ...
+    def refresh(self) -> tuple[str, ...]: ...
+    def bench_panel(self, task: str) -> dict[str, Any]: ...
+    def save(self, name: str, value: Any, *, base: int | None = None) -> Saved: ...
+    def save_bench(self, name: str, value: Any) -> Saved: ...
+    def on_answer(self, listener: Callable[[str], None]) -> None: ...
 
 
 def describe(field: Field) -> dict[str, Any]:

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from functools import cached_property
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from twoshaft import DEFAULT_UNIT, __version__
 from twoshaft.errors import SheetError
@@ -23,6 +23,9 @@ from twoshaft.readings.own_bench import bench_tasks
 from twoshaft.records import to_json
 from twoshaft.stored.job_sheet import FILE as SHEET
 from twoshaft.stored.job_sheet import Answer, SheetData, read_sheet
+
+if TYPE_CHECKING:
+    from twoshaft.units import Unit
 
 PRACTICE = "practice"
 
@@ -99,7 +102,7 @@ class Sheet(Asker):
         self._shown: dict[str, str] = {}
 
     @cached_property
-    def unit(self) -> Any:
+    def unit(self) -> Unit:  # type: ignore[override]
         """The unit on the bench: the assignment's, in lessons and practice the workplace's.
 
         UnitFileError when it lacks a section that the module cannot do without.
@@ -142,7 +145,8 @@ class Sheet(Asker):
     @property
     def bench_allowed(self) -> bool:
         """Whether figures from the bench may be used: in practice, and where it was assigned so."""
-        return self.place.practice or self.place.assignment.bench_readings
+        assignment = self.place.assignment
+        return assignment is None or self.place.practice or assignment.bench_readings
 
     def bench_sets(self) -> dict[str, BenchSet]:
         """The figures from the bench as the sheet holds them, by task that can take them."""
@@ -175,12 +179,13 @@ class Sheet(Asker):
         """Whose work this is, as one line."""
         if self.place.shared:
             return "Practice. Nothing here is marked, or kept when the notebook is closed."
-        if self.place.practice:
+        if self.place.practice or self.place.assignment is None:
             return "Practice copy. Answers are kept on this machine and nothing here is marked."
         name = self.place.assignment.name
         if self.read_only:
             return f"{name}: the job sheet of {self.learner}, for reading only."
         person = self.place.learner
+        assert person is not None  # an assignment that is not only read lies in a learner's folder
         return f"{name}: working as {person.name} ({person.id}). Not you? Go back to start-here."
 
     @property

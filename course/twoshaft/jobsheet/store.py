@@ -91,7 +91,7 @@ class Store:
         """The sheet as last read or saved."""
         return self._known
 
-    def describe(self, **facts: str) -> None:
+    def describe(self, **facts: Any) -> None:
         """Facts about the sheet to be written with the next save, as ``given_digest``."""
         self._fresh = replace(self._fresh, **facts)
 
@@ -105,7 +105,7 @@ class Store:
             figure from the bench.
         """
         stamp = _stamp(self.path)
-        if stamp is None or stamp == self._stamp:
+        if self.path is None or stamp is None or stamp == self._stamp:
             return ()
         try:
             found = read_sheet(self.path)
@@ -163,31 +163,31 @@ class Store:
 
     def _read_or_set_aside(self) -> str:
         """Read the file; a damaged one is renamed. Returns the sentence that says so."""
-        stamp = _stamp(self.path)
-        if stamp is None or stamp == self._stamp:
+        stamp, path = _stamp(self.path), self.path
+        if path is None or stamp is None or stamp == self._stamp:
             return ""
         try:
-            found = read_sheet(self.path)
+            found = read_sheet(path)
         except SheetError as error:
-            return self._set_aside(error)
+            return self._set_aside(path, error)
         if found.learner and self._fresh.learner and found.learner != self._fresh.learner:
             raise SheetError(
                 f"this job sheet belongs to {found.learner}, and {self._fresh.learner} works here",
-                where=self.path.name,
+                where=path.name,
                 mend="open your own from start-here; nothing has been changed",
             )
         self._known, self._stamp, self.notice = found, stamp, ""
         return ""
 
-    def _set_aside(self, error: SheetError) -> str:
+    def _set_aside(self, path: Path, error: SheetError) -> str:
         when = datetime.now().strftime("%Y-%m-%dT%H%M%S")
-        aside = self.path.with_name(f"{self.path.stem}.damaged-{when}{self.path.suffix}")
+        aside = path.with_name(f"{path.stem}.damaged-{when}{path.suffix}")
         number = 1
         while aside.exists():
             number += 1
-            aside = aside.with_name(f"{self.path.stem}.damaged-{when}-{number}{self.path.suffix}")
+            aside = aside.with_name(f"{path.stem}.damaged-{when}-{number}{path.suffix}")
         try:
-            os.rename(self.path, aside)
+            os.rename(path, aside)
         except OSError:
             raise error from None
         self._stamp = None

@@ -15,7 +15,7 @@ import sys
 from contextlib import suppress
 from importlib.metadata import EntryPoint
 from threading import Lock
-from typing import Any
+from typing import Any, cast
 
 import psutil
 from jupyter_client.connect import KernelConnectionInfo
@@ -43,9 +43,11 @@ class _Kernels:
         with self._lock:
             try:
                 wanted = {"arguments": arguments, "cwd": cwd, "env": env}
-                self._process.stdin.write(json.dumps(wanted) + "\n")
-                self._process.stdin.flush()
-                return int(self._process.stdout.readline())
+                asked, told = self._process.stdin, self._process.stdout
+                assert asked is not None and told is not None  # both are pipes
+                asked.write(json.dumps(wanted) + "\n")
+                asked.flush()
+                return int(told.readline())
             except (OSError, ValueError):
                 return None
 
@@ -96,7 +98,7 @@ class WarmProvisioner(LocalProvisioner):
             pid = await asyncio.to_thread(_kernels.make, arguments, cwd, env)
             if pid is not None:
                 try:
-                    self.process = _Copied(pid)
+                    self.process = cast(Any, _Copied(pid))
                 except psutil.NoSuchProcess:
                     pass
                 else:

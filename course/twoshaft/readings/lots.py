@@ -49,8 +49,8 @@ class Lot:
     def of(cls, unit: Unit, module: str, salt: str, learner: str, attempt: int) -> Self:
         """A learner's lot. UnitFileError when the unit lacks a section that the module needs."""
         cls.need(unit)
-        streams = (Stream(salt, learner, module, turn) for turn in (attempt, -1))
-        lot = cls(unit, *streams, attempt)
+        now, ever = (Stream(salt, learner, module, turn) for turn in (attempt, -1))
+        lot = cls(unit, now, ever, attempt)
         lot.check()
         return lot
 

@@ -108,8 +108,13 @@ def draw_staked(nut: Staked, stream: Stream, verdict: str) -> StakedNut | None:
 
 
 def _stake(nut: Staked, depth_mm: float) -> Stake:
-    sizes = [Q(mm, "mm") for mm in (nut.radius_mm, nut.slot_mm, nut.tab_mm, depth_mm)]
-    return stake_hold(*sizes, Q(nut.yield_mpa, "MPa"))
+    return stake_hold(
+        Q(nut.radius_mm, "mm"),
+        Q(nut.slot_mm, "mm"),
+        Q(nut.tab_mm, "mm"),
+        Q(depth_mm, "mm"),
+        Q(nut.yield_mpa, "MPa"),
+    )
 
 
 def _figures(unit: Unit, given: StakedNut) -> tuple[Figure, ...]:
@@ -132,8 +137,8 @@ def _renew(unit: Unit, given: StakedNut, own: Mapping[str, Any]) -> StakedNut:
             "the tab stands deeper in its slot than the slot is wide",
             mend="look for a slip of the pen, or measure again",
         )
-    sizes = [own[key] for key in ("radius", "slot", "tab")]
-    seen = Staked(nut.name, *sizes, nut.yield_mpa, given.drag_nm, given.margin)
+    radius, slot, tab = (own[key] for key in ("radius", "slot", "tab"))
+    seen = Staked(nut.name, radius, slot, tab, nut.yield_mpa, given.drag_nm, given.margin)
     per_mm, stake = _stake(seen, 1.0), _stake(seen, own["depth"])
     times = stake.holds_nm / seen.drag_nm / seen.margin
     if abs(times - 1) < CLEAR / 4 or abs(stake.crush_nm / stake.shear_nm - 1) < APART / 4:

@@ -8,7 +8,7 @@ come off is part of what is asked.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from html import escape
 from typing import TYPE_CHECKING, Any
 
@@ -16,7 +16,7 @@ import traitlets
 
 from twoshaft.errors import AnswerError, CourseError
 from twoshaft.jobsheet.form import describe
-from twoshaft.jobsheet.kinds import Asker, Field
+from twoshaft.jobsheet.kinds import Asker, Field, Order, UnitAsker
 from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.wholebuild import (
     LOG,
@@ -69,7 +69,7 @@ class WholeBuild(Screen):
 
     def __init__(self, job: Job, sheet: Sheet | None = None) -> None:
         self.job, self.sheet = job, sheet
-        asker = sheet or Asker.about(job.unit)
+        asker: Asker = sheet or UnitAsker(job.unit)
         self.fields = {field.name: field for field in asker.ask_all(fields_of(job))}
         self.stored: dict[str, Any] = {}
         self.history: list[str] = []
@@ -83,8 +83,8 @@ class WholeBuild(Screen):
         self._seen: tuple[Any, Bench] | None = None
         self._known: tuple[Any, Record] | None = None
         if sheet is not None:
-            self._register()
-            self._restore()
+            self._register(sheet)
+            self._restore(sheet)
         super().__init__(plan=self._plan(), hand={}, view={})
         self._show()
 
@@ -96,7 +96,10 @@ class WholeBuild(Screen):
     @property
     def shown_steps(self) -> list[str]:
         """Steps in the order in which they are listed: where it is marked, as the sheet's form."""
-        return list(self.fields[ORDER].labels() if self.marked else self.job.task.steps)
+        shown = self.fields[ORDER]
+        if self.marked and isinstance(shown, Order):
+            return list(shown.labels())
+        return list(self.job.task.steps)
 
     @property
     def values(self) -> dict[str, Any]:
@@ -137,17 +140,15 @@ class WholeBuild(Screen):
 
     # ---- the sheet
 
-    def _register(self) -> None:
-        unknown = [field for name, field in self.fields.items() if name not in self.sheet.fields]
+    def _register(self, sheet: Sheet) -> None:
+        unknown = [field for name, field in self.fields.items() if name not in sheet.fields]
         if unknown:
-            self.sheet.register("bench", unknown, lent=True)
-        self.fields = {
-            name: self.sheet.fields.get(name, field) for name, field in self.fields.items()
-        }
+            sheet.register("bench", unknown, lent=True)
+        self.fields = {name: sheet.fields.get(name, field) for name, field in self.fields.items()}
 
-    def _restore(self) -> None:
+    def _restore(self, sheet: Sheet) -> None:
         self.stored = {
-            name: value for name in self.fields if (value := self.sheet.value(name)) is not None
+            name: value for name in self.fields if (value := sheet.value(name)) is not None
         }
         number = self.job.task.number
         done = dict.fromkeys(self.values.get(ORDER, ()))
@@ -168,7 +169,7 @@ class WholeBuild(Screen):
         """Take a step in hand, decide, do it, take it out, finish, or open the record."""
         self._turn = message.get("turn", self._turn)
         self.asked_back = None
-        kind, step = message.get("type"), message.get("step")
+        kind, step = message.get("type"), str(message.get("step"))
         known = step in self.job.task.number
         try:
             if kind == "take" and known:
@@ -191,7 +192,7 @@ class WholeBuild(Screen):
 
     def _take_next(self) -> None:
         bench = self._look()
-        coming = bench.now.ready
+        coming: Sequence[str] = bench.now.ready
         if self.marked:
             coming = [step for step in self.shown_steps if step in bench.left]
         if coming:
@@ -401,7 +402,7 @@ class WholeBuild(Screen):
         if ask.kind != "shim":
             return lines
         trial = self.job.step_of(self.job.support(ask.about).trial_operation)
-        return (*lines, *(self._readings(trial) if trial in doings else ()))
+        return (*lines, *(self._readings(trial) if trial and trial in doings else ()))
 
     def _state(self, name: str) -> dict[str, Any]:
         field, stored = self.fields[name], self.stored.get(name)

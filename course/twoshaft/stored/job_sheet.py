@@ -85,7 +85,7 @@ def _shown(text: str) -> bool:
 
 def _no(says: str) -> NoReturn:
     """Refuse; ``{name}`` in the sentence becomes the name of the entry it is about."""
-    raise PydanticCustomError("sheet", says)  # type: ignore[arg-type]
+    raise PydanticCustomError("sheet", says)  # type: ignore[arg-type, unused-ignore]
 
 
 def _value(value: Any) -> Any:

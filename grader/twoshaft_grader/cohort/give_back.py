@@ -69,10 +69,10 @@ def give_back(
                     mark_first.append(learner.id)
                 else:
                     scores = given.get(learner.id, {})
-                    page = _page(cohort, assigned, learner, mark, scores, outcomes)
+                    page = _page(cohort, assigned, learner, mark, mark.sheet, scores, outcomes)
                     if not _put(cohort, assigned, learner, page):
                         no_way_back.append(learner.id)
-                    keep_returned(cohort, assigned, learner.id, _as_given(mark, scores))
+                    keep_returned(cohort, assigned, learner.id, _as_given(mark.sheet, scores))
                     write_standing(cohort, learner.id, outcomes)
                     returned.append(learner.id)
             step()
@@ -88,6 +88,7 @@ def _page(
     assigned: Assigned,
     learner: Learner,
     mark: StoredMark,
+    sheet: SheetMark,
     scores: Mapping[str, TaskScore],
     outcomes: Mapping[str, Outcome],
 ) -> str:
@@ -110,7 +111,7 @@ def _page(
         if score.by_hand or score.comment
     }
     return feedback_page(
-        mark.sheet,
+        sheet,
         handed,
         outcomes=outcomes,
         staff=staff,
@@ -118,11 +119,11 @@ def _page(
     )
 
 
-def _as_given(mark: StoredMark, scores: Mapping[str, TaskScore]) -> SheetMark:
+def _as_given(sheet: SheetMark, scores: Mapping[str, TaskScore]) -> SheetMark:
     """The mark with the points that a person gave in the place of the marking's."""
-    known = {task.id for task in mark.sheet.tasks}
+    known = {task.id for task in sheet.tasks}
     by_hand = {t: s.score for t, s in scores.items() if s.by_hand and t in known}
-    return with_points(mark.sheet, by_hand)
+    return with_points(sheet, by_hand)
 
 
 def _next_step(mark: StoredMark) -> str:

@@ -493,7 +493,7 @@ def print_bench_sheet(
     place = None if unit else _cohort(cohort)
     written = write_sheets(
         modules,
-        load_unit(unit or place.unit_source),
+        load_unit(place.unit_source if place else unit),
         out or (place.root if place else Path.cwd()) / "bench-sheets",
         paper=size,
         cohort=place.name if place else "",

@@ -125,19 +125,21 @@ def _due(cohort: Cohort) -> datetime:
 
 def _work(cohort: Cohort, assigned: Assigned, one: Apprentice) -> None:
     """Fetch, answer and hand in, as this apprentice does."""
-    learner = one.learner
+    learner, due = one.learner, assigned.due
+    assert due is not None  # the demo's assignments all have one
     if one.way in FREE:
         everybody = [apprentice.learner for apprentice in APPRENTICES]
-        extend_due(cohort, assigned, everybody, learner.id, assigned.due + _EXTENSION)
+        extend_due(cohort, assigned, everybody, learner.id, due + _EXTENSION)
     if one.way == Way.AWAY:
         return
     counter = handin.find_counter(cohort.workplace)
+    assert counter is not None  # the cohort was made with an exchange
     person = Person(learner.id, learner.family_name, learner.given_name)
     place = handin.fetch(counter, person, assigned.name)
     issued = read_issued(cohort.issued(learner.id, assigned.name))
     solution = load_solution(cohort.source(assigned.name) / assigned.notebook)
     unit = assigned_unit(cohort, assigned)
-    moment = assigned.due + timedelta(hours=one.hours)
+    moment = due + timedelta(hours=one.hours)
     answers = demo_answers(one.way, solution, issued, unit)
     files.write_whole(place / SHEET, sheet_text(answers, issued, cohort, moment))
     if one.way == Way.BEGUN:

@@ -94,7 +94,7 @@ def _standing(
 ) -> Standing:
     mark = read_mark(cohort.mark_file(person.id, assigned.name))
     answered = _answered(cohort, assigned, person)
-    if mark is not None and mark.state == MARKED:
+    if mark is not None and mark.sheet is not None and mark.state == MARKED:
         stage = Stage.ENOUGH if mark.sheet.met else Stage.NOT_YET
     elif mark is not None:
         stage = Stage.UNREADABLE

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import dataclass, field, fields, replace
 from datetime import datetime
+from typing import Any
 
 from nbgrader.api import Gradebook
 
@@ -161,9 +162,10 @@ def _apply_changes(
         if score.by_hand and places:
             _share_out(standing, places, score.score)
             logged = changes.get((assigned.name, person.id, task))
-            named = logged is not None and logged.after == score.manual and not score.extra
-            standing.authors[task] = logged.by if named else NO_NAME
-            why = logged.why if named else score.comment or "no reason given"
+            if logged is not None and (logged.after != score.manual or score.extra):
+                logged = None  # somebody has changed it again without saying so
+            standing.authors[task] = logged.by if logged else NO_NAME
+            why = logged.why if logged else score.comment or "no reason given"
             standing.note(
                 task, f"{task} changed by hand from {marked:.4g} to {score.score:.4g}: {why}"
             )
@@ -285,7 +287,7 @@ def _observed(seen: tuple[Observation, ...]) -> dict[str, str]:
 
 def _observed_row(cohort: Cohort, person: Learner, outcome: Outcome, seen: Observation) -> Row:
     """A row for what was observed of an outcome that nothing handed out asks for."""
-    plain = {field.name: "" for field in fields(Row)}
+    plain: dict[str, Any] = {field.name: "" for field in fields(Row)}
     return Row(
         **plain
         | {

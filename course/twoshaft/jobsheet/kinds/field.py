@@ -134,13 +134,6 @@ class Asker:
 
     unit: Unit
 
-    @classmethod
-    def about(cls, unit: Unit) -> Asker:
-        """One that only makes fields, where there is no sheet."""
-        asker = cls.__new__(cls)
-        asker.unit = unit
-        return asker
-
     def ask(self, kind: str, name: str, prompt: str, *args: Any, **arguments: Any) -> Field:
         """A field of a kind by its name. CourseError when there is no such kind."""
         return kind_named(kind).asked(self, name, prompt, *args, **arguments)
@@ -148,6 +141,13 @@ class Asker:
     def ask_all(self, questions: Iterable[Any]) -> list[Field]:
         """A field for each question of a model: kind, name, prompt and arguments, as plain data."""
         return [self.ask(one.kind, one.name, one.prompt, **one.arguments) for one in questions]
+
+
+class UnitAsker(Asker):
+    """Asks about a unit where there is no sheet."""
+
+    def __init__(self, unit: Unit) -> None:
+        self.unit = unit
 
 
 def fields_by_name(fields: Iterable[Field]) -> dict[str, Field]:

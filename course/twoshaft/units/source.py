@@ -150,11 +150,11 @@ def parse_nodes(text: str, name: str) -> Node:
 
 if pyyaml.__with_libyaml__:
 
-    class _Quick(pyyaml.cyaml.CParser, pyyaml.resolver.BaseResolver):
+    class _Quick(pyyaml.cyaml.CParser, pyyaml.resolver.BaseResolver):  # type: ignore[name-defined]
         """The parser in C, ten times as quick; it takes words as YAML 1.2 does ("no" is a word)."""
 
         def __init__(self, text: str) -> None:
-            pyyaml.cyaml.CParser.__init__(self, text)
+            pyyaml.cyaml.CParser.__init__(self, text)  # type: ignore[attr-defined]
             pyyaml.resolver.BaseResolver.__init__(self)
 
     for _versions, _tag, _pattern, _first in implicit_resolvers:

@@ -54,16 +54,18 @@ def test_a_slip_in_the_rise_is_charged_once(marked, clean, issued):
     assert fields["heat-to"].share == fields["heat-play"].share == 1
 
 
-def test_a_flame_fails_whatever_the_mark(marked, issued):
+def test_heat_out_of_hand_fails_whatever_the_mark(marked, issued):
     right = {"sealed": "low", "housing": "seal-out", "open": "oven", "gear": "even"}
     how = issued["given"]["heat"]["how"]
+    told_of = set()
     for key, _ in how["options"]:
         if key == right[how["id"]]:
             continue
         fields, mark = marked(heat_how=key)
         assert not fields["heat-how"].passed and not mark.met
-        assert "never a flame" in told(fields["heat-how"])
+        told_of.add(told(fields["heat-how"]))
         assert mark.points > 0.9 * mark.maximum
+    assert len(told_of) == len(how["options"]) - 1
 
 
 def test_a_driver_on_the_cage(marked):

@@ -214,7 +214,7 @@ OWN = {
 
 
 def _pair(given):
-    return given["size_mm"] - 0.02, given["size_mm"] + 0.02
+    return given.size_mm - 0.02, given.size_mm + 0.02
 
 
 def own(unit, module, task, **changed):

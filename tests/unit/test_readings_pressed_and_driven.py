@@ -10,6 +10,7 @@ from twoshaft.models.order import OrderTask, chance_r0
 from twoshaft.readings import draw
 from twoshaft.readings.pressed_and_driven.driver import tight_in
 from twoshaft.readings.pressed_and_driven.jobs import load_fitting_jobs
+from twoshaft.records import part, to_json
 from twoshaft.units import load_unit, shipped_units
 from twoshaft.units.quantities import Q
 
@@ -27,29 +28,31 @@ def drawn(unit):
 
 
 def test_plain_data_the_same_at_every_run(unit, drawn):
-    again = json.loads(json.dumps(given_to(unit, LEARNERS[0])))
-    assert again == drawn[0] and list(again) == TASKS
+    again = json.loads(json.dumps(to_json(given_to(unit, LEARNERS[0]))))
+    assert again == to_json(drawn[0]) and list(again) == TASKS
 
 
 @pytest.mark.parametrize("task", ["limits", "press", "heat", "seal", "spring", "taper", "locks"])
 def test_every_learner_has_another_task(drawn, task):
-    assert len({json.dumps(given[task], sort_keys=True) for given in drawn}) > 0.9 * len(drawn)
+    assert len(
+        {json.dumps(to_json(part(given, task)), sort_keys=True) for given in drawn}
+    ) > 0.9 * len(drawn)
 
 
 @pytest.mark.slow
 def test_a_resit_changes_the_task_not_only_the_numbers(unit):
     for learner in LEARNERS[:10]:
         first, second = (given_to(unit, learner, attempt) for attempt in (1, 2))
-        assert first["order"]["job"] != second["order"]["job"]
-        assert first["heat"]["how"]["id"] != second["heat"]["how"]["id"]
-        assert first["driver"]["home"]["id"] != second["driver"]["home"]["id"]
-        ids = [{id for id, _, _ in given["bench"]["cautions"]} for given in (first, second)]
+        assert first.order.job != second.order.job
+        assert first.heat.how.id != second.heat.how.id
+        assert first.driver.home.id != second.driver.home.id
+        ids = [{one.id for one in given.bench.cautions} for given in (first, second)]
         assert ids[0] != ids[1]
 
 
 @pytest.mark.parametrize("shipped", shipped_units())
 def test_every_unit_that_ships_gives_every_task(shipped):
-    assert list(given_to(load_unit(shipped), "ann")) == TASKS
+    assert list(to_json(given_to(load_unit(shipped), "ann"))) == TASKS
 
 
 def test_a_unit_without_fits_is_refused_in_words(unit):
@@ -60,9 +63,9 @@ def test_a_unit_without_fits_is_refused_in_words(unit):
 def test_every_kind_of_fit_comes_up_and_no_limit_is_near_nothing(drawn):
     kinds = []
     for given in drawn:
-        made = fit.fit(Q(given["limits"]["size_mm"], "mm"), given["limits"]["codes"])
+        made = fit.fit(Q(given.limits.size_mm, "mm"), given.limits.codes)
         assert min(abs(made.least_um), abs(made.most_um)) >= 3
-        assert len(given["limits"]["zones"]) == 6
+        assert len(given.limits.zones) == 6
         kinds.append(made.kind)
     assert all(kinds.count(k) > 40 for k in ("interference", "transition", "clearance"))
 
@@ -70,40 +73,36 @@ def test_every_kind_of_fit_comes_up_and_no_limit_is_near_nothing(drawn):
 def test_the_gauge_is_clear_of_the_workshops_rule(drawn):
     verdicts = []
     for given in drawn:
-        low, high = given["press"]["friction"]
-        true = given["press"]["true_friction"]
+        low, high = given.press.friction
+        true = given.press.true_friction
         assert true < 0.72 * low or 1.04 * low < true < 0.97 * high or true > 1.3 * high
         verdicts.append(0 if true < low else 1 if true <= high else 2)
-        assert given["press"]["shaft_mm"] > given["press"]["hole_mm"]
+        assert given.press.shaft_mm > given.press.hole_mm
     assert all(verdicts.count(k) > 40 for k in range(3))
 
 
 def test_heat_is_clear_of_the_limit_both_ways(drawn):
     over = []
     for given in drawn:
-        heat = given["heat"]
-        rise = heat["grip_um"] / (heat["outer"][1] * heat["size_mm"] / 1e3)
-        need = heat["room_c"] + rise + heat["handling_k"]
-        assert abs(need - heat["limit_c"]) > 7
-        over.append(need > heat["limit_c"])
+        heat = given.heat
+        rise = heat.grip_um / (heat.outer.growth_um * heat.size_mm / 1e3)
+        need = heat.room_c + rise + heat.handling_k
+        assert abs(need - heat.limit_c) > 7
+        over.append(need > heat.limit_c)
     assert 60 < sum(over) < 140
 
 
 def test_drivers_seals_pins_and_stakes_are_spread(drawn):
-    cases = [len(tight_in(case)) for given in drawn for case in given["driver"]["cases"]]
+    cases = [len(tight_in(case)) for given in drawn for case in given.driver.cases]
     assert cases.count(0) > 60 and cases.count(2) > 60 and cases.count(1) == 400
-    depths = [given["seal"]["depth_mm"] - given["seal"]["low_mm"] for given in drawn]
+    depths = [given.seal.depth_mm - given.seal.low_mm for given in drawn]
     assert sum(d < 0 for d in depths) > 20
     for given in drawn:
-        proud = 50 * (
-            given["taper"]["small_mm"]
-            + given["taper"]["length_mm"] / 50
-            - given["taper"]["hole_mm"]
-        )
-        assert all(abs(proud - given["taper"][end]) > 0.4 for end in ("low_mm", "high_mm"))
-        locks = given["locks"]
-        holds = min(locks["shear_nm"], locks["crush_nm_mm"] * locks["depth_mm"])
-        assert abs(holds / locks["drag_nm"] / locks["margin"] - 1) > 0.1
+        proud = 50 * (given.taper.small_mm + given.taper.length_mm / 50 - given.taper.hole_mm)
+        assert all(abs(proud - end) > 0.4 for end in (given.taper.low_mm, given.taper.high_mm))
+        locks = given.locks
+        holds = min(locks.shear_nm, locks.crush_nm_mm * locks.depth_mm)
+        assert abs(holds / locks.drag_nm / locks.margin - 1) > 0.1
 
 
 def test_the_fitting_jobs_are_equally_hard_to_order():

@@ -8,6 +8,8 @@ from twoshaft.models.bench_tools import PRESS_GAUGES_KN, scale_for
 from twoshaft.plots.driven_section import driven_section
 from twoshaft.plots.pin_section import spring_pin_section, taper_pin_section
 from twoshaft.plots.seal_section import seal_section
+from twoshaft.readings import draw
+from twoshaft.records import changed
 from twoshaft.rigs import press_rig, seal_seat
 from twoshaft.units.quantities import Q
 
@@ -64,7 +66,8 @@ def test_a_seal_is_read_over_its_bridge_and_judged_by_the_model(unit):
     assert "as it should" in rig.finding
     assert "leans" in set_to(rig, lean=0.6)["finding"]
     assert "towards the air" in set_to(rig, lean=0, lip="air")["finding"]
-    fitted = {"lip": "air", "depth_mm": 1.0, "lean_mm": 0.4, "towards": 2}
+    drawn = draw("pressed-and-driven", unit, salt="s", learner="l", attempt=1).seal
+    fitted = changed(drawn, lip="air", depth_mm=1.0, lean_mm=0.4, towards=2)
     marked = seal_seat(unit, "input-seal", fitted=fitted)
     dials = [set_to(marked, place=str(k), lip="oil", depth=3.0)["dial"] for k in range(4)]
     assert dials == pytest.approx([5.8, 6.0, 6.2, 6.0])

@@ -8,6 +8,7 @@ from twoshaft.errors import CourseError
 from twoshaft.models.bench_tools import SEAL_BRIDGE_MM, seal_depths
 from twoshaft.models.fit import SealFitted, Side, seal_faults, seal_of
 from twoshaft.plots.seal_section import placed, seal_section
+from twoshaft.readings.pressed_and_driven.given import Seal
 from twoshaft.rigs.instrument import Instrument, one_of, within
 from twoshaft.rigs.pointers import dial_words
 from twoshaft.units.quantities import Q
@@ -29,15 +30,14 @@ class SealSeat(Instrument):
     unit : Unit
     seal : str
         Id of the seal.
-    fitted : dict, optional
-        ``lip``, ``depth_mm``, ``lean_mm``, ``towards``: how it really sits. With it the rig gives
-        readings only, for marked work.
+    fitted : Seal, optional
+        How it really sits. With it the rig gives readings only, for marked work.
     """
 
     screen = "seat"
     name = "Seal seat"
 
-    def __init__(self, unit: Unit, seal: str, fitted: dict[str, Any] | None = None) -> None:
+    def __init__(self, unit: Unit, seal: str, fitted: Seal | None = None) -> None:
         self.rule = seal_of(unit, seal)
         self.fitted = fitted
         low, high = (1e3 * depth for depth in self.rule.depth_m)
@@ -70,8 +70,8 @@ class SealSeat(Instrument):
         """What a state shows: section, gauge at a place, and the finding."""
         place = int(one_of(state, "place", PLACES))
         if self.fitted is not None:
-            lip, depth, lean = (self.fitted[key] for key in ("lip", "depth_mm", "lean_mm"))
-            towards = int(self.fitted["towards"])
+            lip, depth, lean = self.fitted.lip, self.fitted.depth_mm, self.fitted.lean_mm
+            towards = self.fitted.towards
         else:
             lip = one_of(state, "lip", SIDES)
             depth = within(state, "depth", LEAST_MM, MOST_MM)
@@ -109,7 +109,7 @@ class SealSeat(Instrument):
         return f"{self.shown['section']}<p>{self.about['rule']}</p>{super().plain_copy()}"
 
 
-def seal_seat(unit: Unit, seal: str, *, fitted: dict[str, Any] | None = None) -> SealSeat:
+def seal_seat(unit: Unit, seal: str, *, fitted: Seal | None = None) -> SealSeat:
     """A seal of the unit in its bore, under a depth gauge.
 
     Parameters

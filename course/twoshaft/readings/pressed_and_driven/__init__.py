@@ -13,10 +13,11 @@ from twoshaft.readings.pressed_and_driven import (
     press,
     seal,
 )
+from twoshaft.readings.pressed_and_driven.given import Given
 from twoshaft.readings.pressed_and_driven.lot import Lot
 from twoshaft.readings.pressed_and_driven.own_figures import BENCH
 
-__all__ = ["BENCH", "MODULE", "TASKS", "Lot"]
+__all__ = ["BENCH", "MODULE", "TASKS", "Given", "Lot"]
 
 MODULE = "pressed-and-driven"
 

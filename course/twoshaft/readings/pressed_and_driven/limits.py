@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from twoshaft.models.fit import Fit, fit, zone
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.pressed_and_driven.lot import Lot
+from twoshaft.readings.pressed_and_driven.given import Limits, Zone
+from twoshaft.readings.pressed_and_driven.lot import BANK, Lot
 from twoshaft.units.quantities import Q
 
 SIZES_MM = (20, 22, 25, 28, 32, 35, 38, 42, 45, 48, 52, 55, 58, 62, 68, 72, 75, 78)
@@ -17,22 +19,10 @@ HOLES = ("F7", "G7", "H7", "H8", "K7", "M7", "P7")
 SHAFTS = ("f7", "g6", "h6", "k6", "m6", "n6", "p6", "s6")
 CLEAR_UM = 3
 """A limit is at least this far from nothing, so that its sign is no matter of rounding."""
-KINDS = [
-    ["press", "Tight in every pair: it needs a press or heat"],
-    ["either", "Tight in some pairs, loose in others: measure the pair first"],
-    ["hand", "Loose in every pair: it goes in by hand, and something else must hold it"],
-    ["grade", "Tight, because the shaft has the finer grade"],
-    ["basis", "Loose, because a hole is always made larger than its nominal size"],
-    ["middle", "Neither: only the middles of the two zones count"],
-]
 
 
-def draw(lot: Lot) -> dict:
-    """A fit and a table of zones for its size.
-
-    ``size_mm``, ``codes`` (hole first), ``zones`` (name, lower and upper deviation [um]) and
-    ``kinds`` (key, label).
-    """
+def draw(lot: Lot) -> Limits:
+    """A fit and a table of zones for its size."""
     stream = lot.stream.child("limits")
     kind = lot.in_turn("limits-kind", list(CODES))[0]
     for _ in range(TRIES):
@@ -42,18 +32,18 @@ def draw(lot: Lot) -> dict:
             break
     else:
         raise lot.too_small("limits")
-    return {
-        "size_mm": size.magnitude,
-        "codes": codes,
-        "zones": _zones(size, made, stream),
-        "kinds": stream.shuffled(KINDS),
-    }
+    return Limits(
+        size_mm=size.magnitude,
+        codes=codes,
+        zones=_zones(size, made, stream),
+        kinds=tuple(stream.shuffled(BANK.lists["kinds"])),
+    )
 
 
-def _zones(size: Q, made: Fit, stream) -> list[list]:
+def _zones(size: Q, made: Fit, stream: Stream) -> tuple[Zone, ...]:
     """The two zones of the fit among others of holes and shafts."""
     holes = [code for code in stream.shuffled(HOLES) if code != made.hole.name][:2]
     shafts = [code for code in stream.shuffled(SHAFTS) if code != made.shaft.name][:2]
     names = [*sorted([made.hole.name, *holes]), *sorted([made.shaft.name, *shafts])]
     zones = [zone(size, name) for name in names]
-    return [[one.name, one.lower_um, one.upper_um] for one in zones]
+    return tuple(Zone(one.name, one.lower_um, one.upper_um) for one in zones)

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from functools import cached_property
 
 from twoshaft.models.fit import Pressed
+from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import Lot as CommonLot
 from twoshaft.units.sections.fits import Fits
 
-Version = tuple[str, str, tuple[tuple[str, str], ...]]
-"""A version of a question: its id, its story, and its options (key, label)."""
+BANK = bank_of("pressed-and-driven")
 
 
 class Lot(CommonLot):
@@ -41,12 +40,6 @@ class Lot(CommonLot):
         """The unit's fits that are tight at times and that a press may make."""
         every = (Pressed.of(self.unit, entry.id) for entry in self.fits.presses if entry.press_kn)
         return [pressed for pressed in every if pressed.fit.most_um > 0]
-
-    def ask(self, name: str, bank: Sequence[Version]) -> dict:
-        """One version of a question: ``id``, ``story``, ``options`` in an order of their own."""
-        identifier, story, options = self.in_turn(name, bank)[0]
-        shuffled = self.stream.child(name).shuffled([list(option) for option in options])
-        return {"id": identifier, "story": story, "options": shuffled}
 
 
 def steps_between(stream: Stream, low: float, high: float, step: float) -> float:

@@ -3,32 +3,20 @@
 from __future__ import annotations
 
 from twoshaft.models.fit import Pressed, press_force, pressure
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.pressed_and_driven.lot import Lot
+from twoshaft.readings.pressed_and_driven.given import Press
+from twoshaft.readings.pressed_and_driven.lot import BANK, Lot
 from twoshaft.units.quantities import Q
 
 LEAST_UM = 10.0
 VERDICTS = {"as-expected": (1.12, 1.68), "too-hard": (2.6, 3.2), "too-easy": (0.42, 0.6)}
 """Friction at the press, in parts of the lower one that is expected: clear of both ends."""
 MOST_FRICTION, LEAST_FRICTION = 0.4, 0.02
-TO_DO = [
-    ["go-on", "Press it home, stop when the force jumps, and look whether it sits all round"],
-    ["stop", "Stop: take the load off, look for tilt, burrs and dirt, and measure both again"],
-    ["take-out", "Take it out and measure both again: seat or part may be worn or the wrong one"],
-    ["push-on", "Press on: the press gives far more than this"],
-    ["hammer", "Help with a hammer while the ram holds it"],
-    ["compound", "Take it as it is, with retaining compound in the seat"],
-    ["oil", "Pour oil over the seat while the ram pushes"],
-]
 
 
-def draw(lot: Lot) -> dict:
-    """A press fit of the unit, measured.
-
-    ``press`` (id), ``name``, ``size_mm``, ``length_mm``, ``hole_mm``, ``shaft_mm``, ``mpa_per_um``
-    (pressure for each micrometre), ``friction`` (low, high), ``true_friction`` (what the gauge
-    follows) and ``todo`` (key, label).
-    """
+def draw(lot: Lot) -> Press:
+    """A press fit of the unit, measured."""
     stream = lot.stream.child("press")
     verdict = lot.in_turn("press-verdict", list(VERDICTS))[0]
     for pressed in lot.in_turn("press", lot.pressed):
@@ -39,7 +27,7 @@ def draw(lot: Lot) -> dict:
     raise lot.too_small("press")
 
 
-def _measured(pressed: Pressed, stream, verdict: str) -> dict | None:
+def _measured(pressed: Pressed, stream: Stream, verdict: str) -> Press | None:
     entry, fit = pressed.entry, pressed.fit
     hole_um = round(stream.uniform(fit.hole.lower_um, fit.hole.upper_um))
     shaft_um = round(stream.uniform(fit.shaft.lower_um, fit.shaft.upper_um))
@@ -57,15 +45,15 @@ def _measured(pressed: Pressed, stream, verdict: str) -> dict | None:
     whole = press_force(grip, pressed.pair, Q(entry.length_mm, "mm"), high).m_as("kN")
     if not LEAST_FRICTION <= true <= MOST_FRICTION or whole > entry.press_kn / 2:
         return None
-    return {
-        "press": entry.id,
-        "name": entry.name,
-        "size_mm": entry.size_mm,
-        "length_mm": entry.length_mm,
-        "hole_mm": round(entry.size_mm + hole_um / 1e3, 3),
-        "shaft_mm": round(entry.size_mm + shaft_um / 1e3, 3),
-        "mpa_per_um": float(f"{(pressure(grip, pressed.pair) / grip).m_as('MPa/um'):.3g}"),
-        "friction": [low, high],
-        "true_friction": true,
-        "todo": stream.shuffled(TO_DO),
-    }
+    return Press(
+        press=entry.id,
+        name=entry.name,
+        size_mm=entry.size_mm,
+        length_mm=entry.length_mm,
+        hole_mm=round(entry.size_mm + hole_um / 1e3, 3),
+        shaft_mm=round(entry.size_mm + shaft_um / 1e3, 3),
+        mpa_per_um=float(f"{(pressure(grip, pressed.pair) / grip).m_as('MPa/um'):.3g}"),
+        friction=(low, high),
+        true_friction=true,
+        todo=tuple(stream.shuffled(BANK.lists["press_todo"])),
+    )

@@ -21,11 +21,12 @@ given, unit = sheet.given, sheet.unit
 import numpy as np
 
 from twoshaft.models import bench_tools, gauges, joint, shim
+from twoshaft.questions import bank_of
 from twoshaft.readings.measuring_and_tools.wrench import UNITS, tools_of
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, ref
+from twoshaft_grader.marking import Slip, reasons, ref, settled
 
-where = "01-measuring-and-tools"
+where, bank = "01-measuring-and-tools", bank_of("measuring-and-tools")
 LINE, TWENTIETH = Q(0.01, "mm"), Q(0.05, "mm")
 
 # %% [markdown] tags=["task"]
@@ -34,10 +35,10 @@ LINE, TWENTIETH = Q(0.01, "mm"), Q(0.05, "mm")
 # Close the micrometer on itself and write what it shows, below zero where it stops short of 0. Then close it on the part, read it, and work out the size. Last: what do you do about the zero? *8 points.*
 
 # %% tags=["rig"]
-given_table("On the bench", ["part", "tool"], [(given["micrometer"]["part"], "micrometer, 0 to 25 mm")])
+given_table("On the bench", ["part", "tool"], [(given.micrometer.part, "micrometer, 0 to 25 mm")])
 
 # %% tags=["rig"]
-micrometer(given["micrometer"]["part_mm"], zero_mm=given["micrometer"]["zero_mm"], readings_only=True)
+micrometer(given.micrometer.part_mm, zero_mm=given.micrometer.zero_mm, readings_only=True)
 
 # %% tags=["form"]
 sheet.form(
@@ -45,18 +46,18 @@ sheet.form(
     sheet.number("mic-zero", "Zero reading, with its sign", "mm"),
     sheet.number("mic-reading", "Reading on the part, as the micrometer shows it", "mm"),
     sheet.number("mic-size", "Size of the part", "mm"),
-    sheet.choice("mic-do", "What do you do about the zero?", options=given["micrometer"]["do"]),
+    sheet.choice("mic-do", "What do you do about the zero?", options=given.micrometer.do),
 )
 
 # %% tags=["reference"]
-mic = given["micrometer"]
-off = Q(mic["zero_mm"], "mm")
+mic = given.micrometer
+off = Q(mic.zero_mm, "mm")
 round_below = "Short of 0 the thimble line counts back from 50: the zero reading is below zero."
 zero = ref(
     "mic-zero", off, weight=2, outcome="read-scales", tolerance=LINE / 2, lesson=f"{where}#zero-first",
     slips=[Slip(off + Q(0.5, "mm"), 0.25, round_below)] if off < 0 else [],
 )
-there = Q(mic["part_mm"] + mic["zero_mm"], "mm")
+there = Q(mic.part_mm + mic.zero_mm, "mm")
 reading = ref(
     "mic-reading", there, weight=2, outcome="read-scales", tolerance=LINE, lesson=f"{where}#the-micrometer",
     slips=[Slip(there - Q(0.5, "mm"), 0.25, "Half a turn is missing: a line below the datum is open too."),
@@ -70,13 +71,16 @@ ref(
     slips=[Slip(reading + zero, 0.25, "The zero reading is in the reading already: take it off, do not add it."),
            Slip(reading, 0.25, "This is the reading; the zero reading has still to come off.")],
 )
-told = {"force": "Force bends the frame and wears the faces; the zero is then off for good.",
-        "ignore": "It is several lines of the thimble, and it sits in every reading.",
-        "half": "The whole of it is in every reading, whichever face it comes from.",
-        "bend": "A blow spoils flatness and squareness of the faces.",
-        "add": "Adding doubles the error; it has to come off."}
-ref("mic-do", "keep", weight=3, outcome="read-scales", lesson=f"{where}#zero-first",
-    slips=[Slip(key, 0, text) for key, text in told.items()])
+
+# %% tags=["reference"]
+slips = reasons(mic.do, "keep", {
+    "force": "Force bends the frame and wears the faces; the zero is then off for good.",
+    "ignore": "It is several lines of the thimble, and it sits in every reading.",
+    "half": "The whole of it is in every reading, whichever face it comes from.",
+    "bend": "A blow spoils flatness and squareness of the faces.",
+    "add": "Adding doubles the error; it has to come off.",
+})
+ref("mic-do", "keep", weight=3, outcome="read-scales", lesson=f"{where}#zero-first", slips=slips)
 
 # %% tags=["mark"] task="micrometer" points=8
 
@@ -86,10 +90,10 @@ ref("mic-do", "keep", weight=3, outcome="read-scales", lesson=f"{where}#zero-fir
 # Read the depth gauge on the surface plate, then over the depth. Mind where you look from. *7 points.*
 
 # %% tags=["rig"]
-given_table("On the bench", ["depth", "tool"], [(given["depth"]["name"], "depth gauge, vernier of 0.05 mm")])
+given_table("On the bench", ["depth", "tool"], [(given.depth.name, "depth gauge, vernier of 0.05 mm")])
 
 # %% tags=["rig"]
-depth_gauge(given["depth"]["depth_mm"], zero_mm=given["depth"]["zero_mm"], eye=given["depth"]["eye"],
+depth_gauge(given.depth.depth_mm, zero_mm=given.depth.zero_mm, eye=given.depth.eye,
             readings_only=True)
 
 # %% tags=["form"]
@@ -98,19 +102,19 @@ sheet.form(
     sheet.number("depth-zero", "Reading on the surface plate, with its sign", "mm"),
     sheet.number("depth-reading", "Reading over the depth, as the gauge shows it", "mm"),
     sheet.number("depth-true", "Depth", "mm"),
-    sheet.choice("depth-look", "How must you look, and why?", options=given["depth"]["look"]),
+    sheet.choice("depth-look", "How must you look, and why?", options=given.depth.look),
 )
 
 # %% tags=["reference"]
-deep = given["depth"]
-off = Q(deep["zero_mm"], "mm")
-seen = bench_tools.vernier_seems_moved(deep["eye"])
+deep = given.depth
+off = Q(deep.zero_mm, "mm")
+seen = bench_tools.vernier_seems_moved(deep.eye)
 aside = "You read it from the side: the lines seem shifted. Look square on."
 back = [Slip(off + Q(1, "mm"), 0.25, "The vernier's zero is short of line 0: count back, below zero.")]
 zero = ref("depth-zero", off, outcome="read-scales", tolerance=TWENTIETH / 2,
            lesson=f"{where}#the-vernier-and-where-your-eye-is",
            slips=[Slip(off + seen, 0.25, aside), *(back if off < 0 else [])])
-there = Q(deep["depth_mm"] + deep["zero_mm"], "mm")
+there = Q(deep.depth_mm + deep.zero_mm, "mm")
 reading = ref("depth-reading", there, weight=2, outcome="read-scales", tolerance=TWENTIETH,
               lesson=f"{where}#the-vernier-and-where-your-eye-is",
               slips=[Slip(there + seen, 0.25, aside)])
@@ -122,13 +126,14 @@ ref(
     slips=[Slip(reading + zero, 0.25, "Take the zero reading off, do not add it."),
            Slip(reading, 0.25, "This is the reading; the zero reading has still to come off.")],
 )
-told = {"side": "From the side the vernier's line falls on another line of the main scale.",
-        "near": "Near or far, from the side the reading is shifted.",
-        "both": "The two are shifted opposite ways; the larger is no better than the other.",
-        "far": "Distance makes it smaller, not right, and you no longer see the lines."}
+slips = reasons(deep.look, "square", {
+    "side": "From the side the vernier's line falls on another line of the main scale.",
+    "near": "Near or far, from the side the reading is shifted.",
+    "both": "The two are shifted opposite ways; the larger is no better than the other.",
+    "far": "Distance makes it smaller, not right, and you no longer see the lines.",
+})
 ref("depth-look", "square", weight=2, outcome="read-scales",
-    lesson=f"{where}#the-vernier-and-where-your-eye-is",
-    slips=[Slip(key, 0, text) for key, text in told.items()])
+    lesson=f"{where}#the-vernier-and-where-your-eye-is", slips=slips)
 
 # %% tags=["mark"] task="depth" points=7
 
@@ -138,34 +143,38 @@ ref("depth-look", "square", weight=2, outcome="read-scales",
 # Six readings of one size. Say which does not belong to the others and what you do about it. Then work out mean and standard deviation (n − 1) of the readings that belong together, to four places. *8 points.*
 
 # %% tags=["rig"]
-given_table(f"Six readings of one size{given['repeats'].get('source', '')}", ["reading", "mm"],
-            [(n, f"{mm:.2f}" if mm == round(mm, 2) else f"{mm:g}") for n, mm in enumerate(given["repeats"]["readings_mm"], 1)])
+given_table(f"Six readings of one size{given.repeats.source}", ["reading", "mm"],
+            [(n, f"{mm:.2f}" if mm == round(mm, 2) else f"{mm:g}") for n, mm in enumerate(given.repeats.readings_mm, 1)])
 
 # %% tags=["form"]
 sheet.form(
     "repeats",
-    sheet.choice("rep-stray", "Which one does not belong?", options=given["repeats"]["options"]),
-    sheet.choice("rep-do", "What do you do about it?", options=given["repeats"]["do"]),
+    sheet.choice("rep-stray", "Which one does not belong?", options=given.repeats.options),
+    sheet.choice("rep-do", "What do you do about it?", options=given.repeats.do),
     sheet.number("rep-mean", "Mean of the readings that belong together", "mm"),
     sheet.number("rep-sd", "Their standard deviation", "mm"),
-    sheet.choice("rep-means", "What do the repeat readings do for you?", options=given["repeats"]["means"]),
+    sheet.choice("rep-means", "What do the repeat readings do for you?", options=given.repeats.means),
 )
 
 # %% tags=["reference"]
-read = given["repeats"]["readings_mm"]
+read = given.repeats.readings_mm
 found = gauges.stray(read)
-odd = ref(
-    "rep-stray", "none" if found is None else f"reading-{found + 1}", weight=2, outcome="judge-repeats",
-    lesson=f"{where}#say-it-again",
-    slips=[Slip("none", 0, "One lies much further off than the others scatter among themselves.")],
-)
-told = {"strike": "Struck without a cause it may happen again, and nobody will know.",
-        "average": "A reading with a cause of its own pulls the mean away from the truth.",
-        "middle": "That is a figure which nobody measured.",
-        "safe": "It is safe in no direction; it is simply not this size.",
-        "once": "Measuring until it fits proves what you wanted, not what is there."}
-ref("rep-do", "cause", weight=2, outcome="judge-repeats", lesson=f"{where}#say-it-again",
-    slips=[Slip(key, 0, text) for key, text in told.items()])
+stands_off = "none" if found is None else f"reading-{found + 1}"
+slips = reasons(given.repeats.options, stands_off, {
+    tuple(f"reading-{n}" for n, _ in enumerate(read, 1)):
+        "This one lies as near to the others as they lie to each other; it belongs to them.",
+    "none": "One lies much further off than the others scatter among themselves.",
+})
+odd = ref("rep-stray", stands_off, weight=2, outcome="judge-repeats", lesson=f"{where}#say-it-again", slips=slips)
+
+# %% tags=["reference"]
+slips = reasons(given.repeats.do, "cause", {
+    "strike": "Struck without a cause it may happen again, and nobody will know.",
+    "average": "A reading with a cause of its own pulls the mean away from the truth.",
+    "middle": "That is a figure which nobody measured.", "safe": "A wrong size is wrong, whichever way it errs.",
+    "once": "Measuring until it fits proves what you wanted, not what is there.",
+})
+ref("rep-do", "cause", weight=2, outcome="judge-repeats", lesson=f"{where}#say-it-again", slips=slips)
 
 # %% tags=["reference"]
 kept = [mm for n, mm in enumerate(read, 1) if f"reading-{n}" != odd]
@@ -182,12 +191,13 @@ ref("rep-sd", Q(sd, "mm"), weight=2, outcome="judge-repeats", tolerance=Q(0.0001
              if n < len(read) else [])])
 
 # %% tags=["reference"]
-told = {"exact": "What the tool itself is off stays in every reading, so also in the mean.",
-        "no-gain": "Chance scatter evens out; only the tool's own error is the same in each.",
-        "worse": "Errors of chance partly cancel in a mean; they do not add up.",
-        "largest": "Readings scatter both ways; the largest is no truer than the smallest."}
-ref("rep-means", "mean-better", weight=2, outcome="judge-repeats", lesson=f"{where}#say-it-again",
-    slips=[Slip(key, 0, text) for key, text in told.items()])
+slips = reasons(given.repeats.means, "mean-better", {
+    "exact": "What the tool itself is off stays in every reading, so also in the mean.",
+    "no-gain": "Chance scatter evens out; only the tool's own error is the same in each.",
+    "worse": "Errors of chance partly cancel in a mean; they do not add up.",
+    "largest": "Readings scatter both ways; the largest is no truer than the smallest.",
+})
+ref("rep-means", "mean-better", weight=2, outcome="judge-repeats", lesson=f"{where}#say-it-again", slips=slips)
 
 # %% tags=["mark"] task="repeats" points=8
 
@@ -198,21 +208,21 @@ ref("rep-means", "mean-better", weight=2, outcome="judge-repeats", lesson=f"{whe
 
 # %% tags=["rig"]
 given_table("The jobs", ["job", "what", "lower limit, mm", "upper limit, mm"],
-            [(n, name, f"{low:.3f}", f"{high:.3f}")
-             for n, (name, _, low, high) in enumerate(given["choose"]["jobs"], 1)])
+            [(n, job.name, f"{job.low_mm:.3f}", f"{job.high_mm:.3f}")
+             for n, job in enumerate(given.choose.jobs, 1)])
 
 # %% tags=["form"]
 sheet.form("choose", *[
-    sheet.choice(f"choose-{n}", f"Job {n}, {name}: which tool?",
-                 options=[*(tool[:2] for tool in given["choose"]["tools"]), given["choose"]["none"]])
-    for n, (name, *_) in enumerate(given["choose"]["jobs"], 1)
+    sheet.choice(f"choose-{n}", f"Job {n}, {job.name}: which tool?",
+                 options=[*((tool.id, tool.name) for tool in given.choose.tools), given.choose.none])
+    for n, job in enumerate(given.choose.jobs, 1)
 ])
 
 # %% tags=["reference"]
-drawer = {key: (Q(step, "mm"), kinds) for key, _, step, kinds in given["choose"]["tools"]}
-for n, (_, kind, low, high) in enumerate(given["choose"]["jobs"], 1):
-    width = Q(high, "mm") - Q(low, "mm")
-    fit = {key: step for key, (step, kinds) in drawer.items() if kind in kinds}
+drawer = {tool.id: tool for tool in given.choose.tools}
+for n, job in enumerate(given.choose.jobs, 1):
+    width = Q(job.high_mm, "mm") - Q(job.low_mm, "mm")
+    fit = {key: Q(tool.step_mm, "mm") for key, tool in drawer.items() if job.kind in tool.kinds}
     will = {key for key, step in fit.items() if gauges.tells(step, width)}
     plainest = max((fit[key] for key in will), default=None)
     right = {key for key in will if fit[key] == plainest} or {"none"}
@@ -231,34 +241,34 @@ for n, (_, kind, low, high) in enumerate(given["choose"]["jobs"], 1):
 
 # %% tags=["rig"]
 given_table("The limit", ["total reading, at most, mm", "doubt of your total, mm either way"],
-            [(f"{given['dial']['limit_mm']:.2f}", f"{given['dial']['doubt_mm']:.3f}")])
+            [(f"{given.dial.limit_mm:.2f}", f"{given.dial.doubt_mm:.3f}")])
 
 # %% tags=["rig"]
-run_out_rig(given["dial"]["off_mm"], high_at_deg=given["dial"]["high_at_deg"], readings_only=True)
+run_out_rig(given.dial.off_mm, high_at_deg=given.dial.high_at_deg, readings_only=True)
 
 # %% tags=["form"]
 sheet.form(
     "dial",
-    sheet.choices("dial-before", "What has to be done before a reading counts?", options=given["dial"]["before"]),
+    sheet.choices("dial-before", "What has to be done before a reading counts?", options=given.dial.before),
     sheet.number("dial-total", "Total reading", "mm"),
     sheet.number("dial-off", "How far does the surface run out of centre?", "mm"),
-    sheet.choice("dial-verdict", "What may you say?", options=given["dial"]["verdicts"]),
+    sheet.choice("dial-verdict", "What may you say?", options=given.dial.verdicts),
 )
 
 # %% tags=["reference"]
-dial = given["dial"]
-ref(
-    "dial-before", {"press", "square", "clamp", "count"}, weight=3, outcome="use-dial",
-    lesson=f"{where}#the-dial-indicator",
-    slips=[Slip("spin", 0, "Never under power: a part that turns pulls in tool, sleeve and hand."),
-           Slip("loose", 0, "A stand that follows the shaft takes the movement out of the reading."),
-           Slip("touch", 0, "A plunger that only touches lets go on the low side."),
-           Slip("oil", 0, "Oil gums the plunger; it has to be clean and dry.")],
-)
+dial = given.dial
+ready = {"press", "square", "clamp", "count"}
+ref("dial-before", ready, weight=3, outcome="use-dial", lesson=f"{where}#the-dial-indicator",
+    slips=reasons(dial.before, ready, {
+        "spin": "Never under power: a part that turns pulls in tool, sleeve and hand.",
+        "loose": "A stand that follows the shaft takes the movement out of the reading.",
+        "touch": "A plunger that only touches lets go on the low side.",
+        "oil": "Oil gums the plunger; it has to be clean and dry.",
+    }))
 
 # %% tags=["reference"]
-turned = Q(np.arange(361) + dial["high_at_deg"], "degree")
-spot = gauges.run_out(Q(dial["off_mm"], "mm"), turned)
+turned = Q(np.arange(361) + dial.high_at_deg, "degree")
+spot = gauges.run_out(Q(dial.off_mm, "mm"), turned)
 shown = {press: gauges.dial_reading(Q(press, "mm"), spot - spot[0], Q(30, "degree")) for press in (0.02, 0.5)}
 wrong = {press: all_round.max() - all_round.min() for press, all_round in shown.items()}
 true = spot.max() - spot.min()
@@ -273,15 +283,16 @@ ref("dial-off", gauges.eccentricity(total), outcome="use-dial", tolerance=LINE /
     slips=[Slip(total, 0.25, "This is the total; out of centre it is half of that.")])
 
 # %% tags=["reference"]
-limit, doubt = Q(dial["limit_mm"], "mm"), Q(dial["doubt_mm"], "mm")
+limit, doubt = Q(dial.limit_mm, "mm"), Q(dial.doubt_mm, "mm")
 fits = gauges.verdict(total, Q(-1, "mm"), limit, doubt)
-told = {"half": "The limit is stated for the total reading, so the total counts.",
-        "never": "Run-out is a movement, and that is what a dial shows.",
-        "inside": "The total with its doubt is not clear of the limit.",
-        "outside": "The total less its doubt is not beyond the limit.",
-        "unsure": "The total is further from the limit than its doubt: you can say more."}
-ref("dial-verdict", fits, weight=3, outcome="claim-within-doubt", lesson=f"{where}#what-you-may-claim",
-    slips=[Slip(key, 0, text) for key, text in told.items() if key != fits])
+slips = reasons(dial.verdicts, fits, {
+    "half": "The limit is stated for the total reading, so the total counts.",
+    "never": "Run-out is a movement, and that is what a dial shows.",
+    "inside": "The total with its doubt is not clear of the limit.",
+    "outside": "The total less its doubt is not beyond the limit.",
+    "unsure": "The total is further from the limit than its doubt: you can say more.",
+})
+ref("dial-verdict", fits, weight=3, outcome="claim-within-doubt", lesson=f"{where}#what-you-may-claim", slips=slips)
 
 # %% tags=["mark"] task="dial" points=10
 
@@ -291,33 +302,34 @@ ref("dial-verdict", fits, weight=3, outcome="claim-within-doubt", lesson=f"{wher
 # Somebody wrote down what a spring scale showed on a cord round a drum. Which pull counts? Work it out, and the torque. *6 points.*
 
 # %% tags=["rig"]
-pull = given["pull"]
-given_table(f"{pull['name']}, cord on a drum of {2 * pull['radius_mm']} mm diameter", ["what was read", "scale, N"], [
-    ("hanging free, in the position of use", pull["zero_n"]),
-    ("first jerk, until it moved", pull["jerk_n"]),
-    *((f"pulled slowly while it turned, reading {n}", newton) for n, newton in enumerate(pull["steady_n"], 1)),
+pull = given.pull
+given_table(f"{pull.name}, cord on a drum of {2 * pull.radius_mm} mm diameter", ["what was read", "scale, N"], [
+    ("hanging free, in the position of use", pull.zero_n),
+    ("first jerk, until it moved", pull.jerk_n),
+    *((f"pulled slowly while it turned, reading {n}", newton) for n, newton in enumerate(pull.steady_n, 1)),
 ])
 
 # %% tags=["form"]
 sheet.form(
     "pull",
-    sheet.choice("pull-which", "Which pull counts?", options=given["pull"]["why"]),
+    sheet.choice("pull-which", "Which pull counts?", options=given.pull.why),
     sheet.number("pull-force", "Pull that counts, the scale's zero taken into account", "N"),
     sheet.number("pull-torque", "Torque", "N·m"),
 )
 
 # %% tags=["reference"]
-pull = given["pull"]
-told = {"jerk": "The jerk breaks the grip of standing oil and sets the mass going; it is no turning torque.",
-        "fast": "A fast pull adds the force that speeds the shaft up.",
-        "across": "At a slant part of the pull only drags along the drum.",
-        "stand": "Standing still it tells the grip of rest, not the turning torque."}
-ref("pull-which", "turning", weight=3, outcome="read-pull", lesson=f"{where}#a-spring-scale-on-a-cord",
-    slips=[Slip(key, 0, text) for key, text in told.items()])
+pull = given.pull
+slips = reasons(pull.why, "turning", {
+    "jerk": "The jerk breaks the grip of standing oil and sets the mass going; it is no turning torque.",
+    "fast": "A fast pull adds the force that speeds the shaft up.",
+    "across": "At a slant part of the pull only drags along the drum.",
+    "stand": "While the shaft stands still, the scale shows the starting torque, not the turning torque.",
+})
+ref("pull-which", "turning", weight=3, outcome="read-pull", lesson=f"{where}#a-spring-scale-on-a-cord", slips=slips)
 
 # %% tags=["reference"]
-steady = gauges.spread(pull["steady_n"])[0]
-nought, jerk = pull["zero_n"], pull["jerk_n"]
+steady = gauges.spread(pull.steady_n)[0]
+nought, jerk = pull.zero_n, pull.jerk_n
 force = ref(
     "pull-force", Q(steady - nought, "N"), outcome="read-pull", weight=2, tolerance=Q(0.6, "N"),
     lesson=f"{where}#a-spring-scale-on-a-cord",
@@ -328,7 +340,7 @@ force = ref(
 )
 
 # %% tags=["reference"]
-radius = Q(pull["radius_mm"], "mm").to("m")
+radius = Q(pull.radius_mm, "mm").to("m")
 ref(
     "pull-torque", Q((force * radius).m_as("N*m"), "N*m"), outcome="read-pull", tolerance=0.02,
     lesson=f"{where}#a-spring-scale-on-a-cord",
@@ -346,37 +358,37 @@ ref(
 # The wrenches may be off by 4 % of the setting, and the mark may be missed by half a step. *12 points.*
 
 # %% tags=["rig"]
-card = given["wrench"]
+card = given.wrench
 given_table("The job card", ["bolt", "torque", "window, N·m", "adapter reach, mm", "angle off straight, °"],
-            [(card["name"], f"{card['figure']:g} {card['unit']}", f"{card['low_nm']:g} to {card['high_nm']:g}",
-              card["reach_mm"], card["angle_deg"])])
+            [(card.name, f"{card.figure:g} {card.unit}", f"{card.low_nm:g} to {card.high_nm:g}",
+              card.reach_mm, card.angle_deg)])
 
 # %% tags=["rig"]
 given_table("Wrenches in the drawer", ["wrench", "scale from, N·m", "to, N·m", "marks every, N·m", "length to mid grip, mm"],
-            [wrench[1:] for wrench in given["wrench"]["wrenches"]])
+            [(w.name, w.low_nm, w.high_nm, w.step_nm, w.length_mm) for w in given.wrench.wrenches])
 
 # %% tags=["form"]
 sheet.form(
     "wrench",
     sheet.number("wrench-torque", "Torque on the card in N·m", "N·m"),
     sheet.choice("wrench-tool", "Which wrench do you take?",
-                 options=[*(w[:2] for w in given["wrench"]["wrenches"]),
+                 options=[*((w.id, w.name) for w in given.wrench.wrenches),
                           ["any", "Any of them: a torque is a torque"]]),
     sheet.number("wrench-setting", "Setting with the adapter, as worked out", "N·m"),
     sheet.number("wrench-least", "Least torque that the bolt may get", "N·m"),
     sheet.number("wrench-most", "Most torque that the bolt may get", "N·m"),
     sheet.choice("wrench-claim", "Can you say that the bolt is inside the window?",
-                 options=given["wrench"]["claims"]),
+                 options=given.wrench.claims),
 )
 
 # %% tags=["reference"]
-card = given["wrench"]
+card = given.wrench
 tools = tools_of(unit)
 torque = ref(
-    "wrench-torque", Q(card["figure"], UNITS[card["unit"]][0]).to("N*m"), outcome="set-wrench",
+    "wrench-torque", Q(card.figure, UNITS[card.unit][0]).to("N*m"), outcome="set-wrench",
     tolerance=0.006, lesson=f"{where}#four-units-of-torque",
-    slips=[Slip(Q(card["figure"], pint).to("N*m"), 0, f"That is the figure taken as {name}; look at the card.")
-           for name, (pint, _) in UNITS.items() if name != card["unit"]],
+    slips=[Slip(Q(card.figure, pint).to("N*m"), 0, f"That is the figure taken as {name}; look at the card.")
+           for name, (pint, _) in UNITS.items() if name != card.unit],
 )
 unfit = {name: "Its scale ends below this torque." if torque.m_as("N*m") > tool.high_nm else
          "So low on its scale no tolerance is promised: that begins at a fifth of the top."
@@ -388,7 +400,7 @@ chosen = ref("wrench-tool", min(set(tools) - set(unfit), default=""), weight=2, 
              lesson=f"{where}#the-torque-wrench",
              slips=[Slip(name, 0, text) for name, text in unfit.items()])
 tool = tools[chosen]
-length, reach, angle = Q(tool.length_m, "m"), Q(card["reach_mm"], "mm"), Q(card["angle_deg"], "degree")
+length, reach, angle = Q(tool.length_m, "m"), Q(card.reach_mm, "mm"), Q(card.angle_deg, "degree")
 straight, folded = joint.setting_with_adapter(torque, length, reach), Q(180, "degree") - angle
 
 # %% tags=["reference"]
@@ -414,16 +426,16 @@ high = ref("wrench-most", joint.torque_at_bolt(most, length, reach, angle), outc
            lesson=f"{where}#the-torque-wrench", slips=[bare, Slip(most, 0.5, short)])
 
 # %% tags=["reference"]
-sure = card["low_nm"] <= low.m_as("N*m") and high.m_as("N*m") <= card["high_nm"]
-told = {"sure": "One end of what the bolt may get lies outside the window.",
-        "unsure": "Both ends of what the bolt may get lie inside the window.",
-        "click": "The click comes at the setting give or take the tolerance.",
-        "twice": "A second click only adds torque.",
-        "middle": "What counts is how far the wrench may be off, not where it was aimed.",
-        "never": "A wrench has a tolerance; where the window is wider, it can be trusted."}
-fair = {"sure"} if sure else {"unsure"}
-ref("wrench-claim", fair, weight=3, outcome="claim-within-doubt", lesson=f"{where}#what-you-may-claim",
-            slips=[Slip(key, 0, text) for key, text in told.items() if key not in fair])
+sure = card.low_nm <= low.m_as("N*m") and high.m_as("N*m") <= card.high_nm
+fair = "sure" if sure else "unsure"
+slips = reasons(card.claims, fair, {
+    "sure": "One end of what the bolt may get lies outside the window.",
+    "unsure": "Both ends of what the bolt may get lie inside the window.",
+    "click": "The click comes at the setting give or take the tolerance.", "twice": "A second click only adds torque.",
+    "middle": "What counts is how far the wrench may be off, not where it was aimed.",
+    "never": "A wrench has a tolerance; where the window is wider, it can be trusted.",
+})
+ref("wrench-claim", fair, weight=3, outcome="claim-within-doubt", lesson=f"{where}#what-you-may-claim", slips=slips)
 
 # %% tags=["mark"] task="wrench" points=12
 
@@ -433,31 +445,31 @@ ref("wrench-claim", fair, weight=3, outcome="claim-within-doubt", lesson=f"{wher
 # Work out the doubt of a mean size: turn each source into what it counts, square them, add, take the root, double it. Then say for three parts what you may claim. *8 points.*
 
 # %% tags=["rig"]
-said = given["claims"]
+said = given.claims
 given_table("What the doubt comes from", ["source", "size, mm", "counts as"], [
-    ("step of the tool", f"{said['step_mm']:.2f}", "step divided by √12"),
-    ("tool, from its certificate (doubled)", f"{said['certificate_mm']:.3f}", "half of it"),
-    (f"scatter: standard deviation of the {said['count']} readings", f"{said['sd_mm']:.3f}",
+    ("step of the tool", f"{said.step_mm:.2f}", "step divided by √12"),
+    ("tool, from its certificate (doubled)", f"{said.certificate_mm:.3f}", "half of it"),
+    (f"scatter: standard deviation of the {said.count} readings", f"{said.sd_mm:.3f}",
      "divided by the root of the number of readings"),
 ])
 
 # %% tags=["rig"]
-given_table(f"Limits {given['claims']['low_mm']:.2f} to {given['claims']['high_mm']:.2f} mm", ["part", "mean, mm"],
-            [(n, f"{mm:.3f}") for n, mm in enumerate(given["claims"]["means_mm"], 1)])
+given_table(f"Limits {given.claims.low_mm:.2f} to {given.claims.high_mm:.2f} mm", ["part", "mean, mm"],
+            [(n, f"{mm:.3f}") for n, mm in enumerate(given.claims.means_mm, 1)])
 
 # %% tags=["form"]
 sheet.form(
     "claims",
     sheet.number("claims-doubt", "Doubt of the mean, doubled", "mm"),
-    *[sheet.choice(f"claims-{n}", f"Part {n}, {mm:.3f} mm: what may you say?", options=given["claims"]["says"])
-      for n, mm in enumerate(given["claims"]["means_mm"], 1)],
+    *[sheet.choice(f"claims-{n}", f"Part {n}, {mm:.3f} mm: what may you say?", options=given.claims.says)
+      for n, mm in enumerate(given.claims.means_mm, 1)],
 )
 
 # %% tags=["reference"]
-said = given["claims"]
-sources = [shim.resolution("step", said["step_mm"]), shim.normal("tool", said["certificate_mm"]),
-           shim.normal("scatter", said["sd_mm"], k=said["count"] ** 0.5)]
-budget = shim.propagate(lambda mm: mm, [shim.Measured("size", said["low_mm"], tuple(sources))], "mm")
+said = given.claims
+sources = [shim.resolution("step", said.step_mm), shim.normal("tool", said.certificate_mm),
+           shim.normal("scatter", said.sd_mm, k=said.count ** 0.5)]
+budget = shim.propagate(lambda mm: mm, [shim.Measured("size", said.low_mm, tuple(sources))], "mm")
 doubt = ref(
     "claims-doubt", Q(2 * budget.u, "mm"), weight=2, outcome="claim-within-doubt", tolerance=0.05,
     lesson=f"{where}#what-you-may-claim",
@@ -467,17 +479,19 @@ doubt = ref(
 )
 
 # %% tags=["reference"]
-low, high = Q(said["low_mm"], "mm"), Q(said["high_mm"], "mm")
-for n, mm in enumerate(said["means_mm"], 1):
+low, high = Q(said.low_mm, "mm"), Q(said.high_mm, "mm")
+for n, mm in enumerate(said.means_mm, 1):
     found = gauges.verdict(Q(mm, "mm"), low, high, doubt)
-    side = "low" if mm - said["low_mm"] < said["high_mm"] - mm else "high"
+    side = "low" if mm - said.low_mm < said.high_mm - mm else "high"
     right = {"inside": "inside", "outside": side, "unsure": f"unsure-{side}"}[found]
-    near = {"inside": "Compare the distance to the nearer limit with the doubt.",
-            side: "It is not beyond the limit by more than the doubt.",
-            f"unsure-{side}": "It is further from the limit than the doubt: you can say more."}
+    other = {"low": "high", "high": "low"}[side]
     ref(f"claims-{n}", right, weight=2, outcome="claim-within-doubt", lesson=f"{where}#what-you-may-claim",
-        slips=[Slip(key, 0, near.get(key, "Look at which of the two limits is the nearer one."))
-               for key, _ in said["says"] if key != right])
+        slips=reasons(said.says, right, {
+            "inside": "Compare the distance to the nearer limit with the doubt.",
+            side: "It is not beyond the limit by more than the doubt.",
+            f"unsure-{side}": "It is further from the limit than the doubt: you can say more.",
+            (other, f"unsure-{other}"): "Look at which of the two limits is the nearer one.",
+        }))
 
 # %% tags=["mark"] task="claims" points=8
 
@@ -488,28 +502,58 @@ for n, mm in enumerate(said["means_mm"], 1):
 
 # %% tags=["form"]
 sheet.form("care", *[
-    sheet.choice(f"care-{n}", text, options=options)
-    for n, (_, text, options) in enumerate([*given["care"]["dangers"], *given["care"]["spoils"]], 1)
+    sheet.choice(f"care-{n}", one.story, options=one.options)
+    for n, one in enumerate([*given.care.dangers, *given.care.spoils], 1)
 ])
 
 # %% tags=["reference"]
+harm = {
+    "slow": "Slowly is still under power: the tool catches, and the shaft takes sleeve and hand with it.",
+    "gloves": "A glove is the first thing that is pulled in, and the hand is in it.",
+    "caliper": "It has no thimble, but its jaws and its rod catch just as well and are thrown out of the hand.",
+    "brake": "A hand holds it until the motor pulls harder; then the hand goes round with the shaft.",
+    "power": "From near you read well, with your face and sleeve beside what turns; a hand could not stop it.",
+    "drill": "It saves the arm, but the machine turns on when something catches, and the dial's stand flies off.",
+    "air": "Air turns it faster than anybody can read, and the indicator is knocked over or thrown.",
+    "friend": "A word is misheard once, and then your fingers are between gears that a starter turns.",
+    "wrench": "Even at the top of its scale it is no lever: a stuck bolt needs more, and the figure is spoilt for the next bolt.",
+    "tube": "However gently, the tube puts more on the wrench than it was built for: it slips, or breaks under your weight.",
+    "knock": "A knock may start the bolt, and it shifts the spring inside: the wrench lies from then on.",
+    "jerk": "The click does not let go of a stuck bolt: the jerk goes past it, into the wrench and your wrist.",
+}
+
+# %% tags=["reference"]
+harm |= {
+    "push": "Weight gives more pull than arms, but when the socket slips your face meets the wrench.",
+    "foot": "When the socket slips you fall, and the foot's push is far past the click.",
+    "bounce": "Each bounce goes past the click, and when the socket slips you fall.",
+    "pipe": "The click comes at another torque, because the grip is no longer where the scale counts from, and the pipe slips off.",
+}
 safe = {"turning": "stop", "run-out": "hand", "stuck": "bar", "pull": "firm"}
-why = {"turning": "Whatever turns under power takes tool, sleeve and hand with it.",
-       "run-out": "Nobody's fingers or tools may be near while anything but a hand turns it.",
-       "stuck": "A torque wrench used so can slip or break, and its figure is spoilt for the next bolt.",
-       "pull": "When the socket slips you fall, and the reading is past the click."}
-for n, (id, _, options) in enumerate(given["care"]["dangers"], 1):
-    ref(f"care-{n}", safe[id], outcome="safe-measuring", must_pass=True, lesson=f"{where}#before-you-start",
-        slips=[Slip(key, 0, why[id]) for key, _ in options if key != safe[id]])
+for n, danger in enumerate(given.care.dangers, 1):
+    safe_way, slips = settled(bank.questions["dangers"], danger, safe, harm)
+    ref(f"care-{n}", safe_way, outcome="safe-measuring", must_pass=True, lesson=f"{where}#before-you-start", slips=slips)
+
+# %% tags=["reference"]
+worn = {
+    "leave": "It saves a turn of the grip, but a spring that stays set creeps, and the wrench soon gives less than it says.",
+    "below": "It seems to rest the spring most, but below the scale parts inside shift, and it does not come back true.",
+    "top": "At the highest mark the spring is pressed hardest: it creeps there soonest.",
+    "oil": "The works are greased once for all; oil changes how they slip, and the click comes at another torque.",
+    "click": "It clicks at some torque; after a knock nobody knows at which.",
+    "more": "Ten per cent is a guess: it may have shifted by more, or the other way.",
+    "small": "Small bolts strip soonest, so there a shifted wrench does most harm.",
+    "feel": "By feel a hand is off by a third: you notice no wrench that has shifted, and you know no torque.",
+    "once-more": "A second click only adds torque: the bolt has turned on before it comes.",
+    "mark": "It may be right or may be loose, and the mark keeps everybody from looking again.",
+    "back": "Turned back, friction points the other way, and the bolt has lost clamp that nobody can count.",
+}
 
 # %% tags=["reference"]
 good = {"store": "back-off", "dropped": "check", "again": "loosen"}
-why = {"store": "The spring keeps its force only at the lowest mark; set it creeps, below it parts shift.",
-       "dropped": "A knock shifts the setting without a mark to see; only a check can tell.",
-       "again": "Only from slack does one click mean the torque; anything else adds or leaves it unknown."}
-for n, (id, _, options) in enumerate(given["care"]["spoils"], 3):
-    ref(f"care-{n}", good[id], outcome="set-wrench", lesson=f"{where}#the-torque-wrench",
-        slips=[Slip(key, 0, why[id]) for key, _ in options if key != good[id]])
+for n, habit in enumerate(given.care.spoils, 3):
+    kept_true, slips = settled(bank.questions["spoils"], habit, good, worn)
+    ref(f"care-{n}", kept_true, outcome="set-wrench", lesson=f"{where}#the-torque-wrench", slips=slips)
 
 # %% tags=["mark"] task="care" points=6
 

@@ -12,10 +12,11 @@ from twoshaft.readings.measuring_and_tools import (
     spread,
     wrench,
 )
+from twoshaft.readings.measuring_and_tools.given import Given
 from twoshaft.readings.measuring_and_tools.lot import Lot
 from twoshaft.readings.measuring_and_tools.own_figures import BENCH
 
-__all__ = ["BENCH", "MODULE", "TASKS", "Lot"]
+__all__ = ["BENCH", "MODULE", "TASKS", "Given", "Lot"]
 
 MODULE = "measuring-and-tools"
 

@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
+from twoshaft.readings.measuring_and_tools.given import Choose, Job, Tool
 from twoshaft.readings.measuring_and_tools.lot import Lot
+from twoshaft.records import Option
 
-TOOLS = [
-    ["rule", "Steel rule, 0.5 mm", 0.5, ["outside", "depth"]],
-    ["caliper", "Vernier caliper with depth rod, 0.05 mm", 0.05, ["outside", "depth"]],
-    ["micrometer", "Outside micrometer, 0.01 mm", 0.01, ["outside"]],
-    ["comparator", "Comparator on gauge blocks, 0.001 mm", 0.001, ["outside"]],
-    ["depth-micrometer", "Depth micrometer, 0.01 mm", 0.01, ["depth"]],
-    ["dial", "Dial indicator on a stand, 0.01 mm", 0.01, ["movement"]],
-    ["fine-dial", "Lever indicator on a stand, 0.002 mm", 0.002, ["movement"]],
-]
-NONE = ["none", "None of these meets the rule"]
+TOOLS = (
+    Tool("rule", "Steel rule, 0.5 mm", 0.5, ("outside", "depth")),
+    Tool("caliper", "Vernier caliper with depth rod, 0.05 mm", 0.05, ("outside", "depth")),
+    Tool("micrometer", "Outside micrometer, 0.01 mm", 0.01, ("outside",)),
+    Tool("comparator", "Comparator on gauge blocks, 0.001 mm", 0.001, ("outside",)),
+    Tool("depth-micrometer", "Depth micrometer, 0.01 mm", 0.01, ("depth",)),
+    Tool("dial", "Dial indicator on a stand, 0.01 mm", 0.01, ("movement",)),
+    Tool("fine-dial", "Lever indicator on a stand, 0.002 mm", 0.002, ("movement",)),
+)
+NONE = Option("none", "None of these meets the rule")
 JOBS = {
     "outside": [
         ["Journal of a shaft, diameter", 20, 40],
@@ -36,8 +38,8 @@ WIDTHS = {
 """Tolerances [mm] that different tools are needed for; each clear of the rule's edge."""
 
 
-def draw(lot: Lot) -> dict:
-    """``jobs`` (name, kind, lower and upper limit [mm]), ``tools`` (key, label, step, kinds)."""
+def draw(lot: Lot) -> Choose:
+    """Four jobs that different tools are needed for."""
     stream = lot.stream.child("choose")
     kinds = [("outside", 0), ("outside", 1), ("depth", 0), ("movement", 0)]
     names = {kind: stream.shuffled(pool) for kind, pool in JOBS.items()}
@@ -49,5 +51,5 @@ def draw(lot: Lot) -> dict:
         width = round(stream.uniform(low, high), digits)
         name, least, most = names[kind][turn]
         bottom = round(stream.uniform(least, most), 2)
-        jobs.append([name, kind, bottom, round(bottom + width, digits)])
-    return {"jobs": stream.shuffled(jobs), "tools": TOOLS, "none": NONE}
+        jobs.append(Job(name, kind, bottom, round(bottom + width, digits)))
+    return Choose(jobs=tuple(stream.shuffled(jobs)), tools=TOOLS, none=NONE)

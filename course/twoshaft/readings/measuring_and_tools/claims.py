@@ -5,15 +5,9 @@ from __future__ import annotations
 import math
 
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.measuring_and_tools.lot import Lot
+from twoshaft.readings.measuring_and_tools.given import Claims
+from twoshaft.readings.measuring_and_tools.lot import BANK, Lot
 
-SAYS = [
-    ["inside", "Inside the limits"],
-    ["low", "Outside, too small"],
-    ["high", "Outside, too large"],
-    ["unsure-low", "Not proved, near the lower limit"],
-    ["unsure-high", "Not proved, near the upper limit"],
-]
 PLACES = {
     "inside": ((0.3, 0.7), 0),
     "low": ((-2.2, -1.5), -1),
@@ -24,9 +18,8 @@ PLACES = {
 """Place of a reading: as a part of the limits, or in doubts from one of them."""
 
 
-def draw(lot: Lot) -> dict:
-    """``step_mm``, ``certificate_mm`` (doubled doubt), ``sd_mm`` of ``count`` readings, limits
-    ``low_mm`` and ``high_mm``, and three parts ``means_mm``; ``says``: the options."""
+def draw(lot: Lot) -> Claims:
+    """Three parts: one inside its limits, one outside, and one of which neither is proved."""
     stream = lot.stream.child("claims")
     for _ in range(TRIES):
         step, count = 0.01, stream.choice((4, 5, 9))
@@ -48,16 +41,16 @@ def draw(lot: Lot) -> dict:
             break
     else:
         raise lot.too_small("claims")
-    return {
-        "step_mm": step,
-        "certificate_mm": certificate,
-        "sd_mm": sd,
-        "count": count,
-        "low_mm": low,
-        "high_mm": high,
-        "means_mm": means,
-        "says": SAYS,
-    }
+    return Claims(
+        step_mm=step,
+        certificate_mm=certificate,
+        sd_mm=sd,
+        count=count,
+        low_mm=low,
+        high_mm=high,
+        means_mm=tuple(means),
+        says=BANK.lists["says"],
+    )
 
 
 def _place(kind: str, low: float, high: float, doubt: float, stream) -> float:

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from twoshaft.questions import bank_of
 from twoshaft.readings.lots import Lot as CommonLot
+
+BANK = bank_of("measuring-and-tools")
 
 
 class Lot(CommonLot):

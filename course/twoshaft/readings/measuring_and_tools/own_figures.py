@@ -7,24 +7,25 @@ from typing import Any
 
 from twoshaft.errors import CourseError
 from twoshaft.models.gauges import spread, stray
+from twoshaft.readings.measuring_and_tools.given import Repeats
 from twoshaft.readings.measuring_and_tools.spread import labelled
-from twoshaft.readings.own_figure import BenchTask
-from twoshaft.readings.own_figure import PlacedFigure as Figure
+from twoshaft.readings.own_figure import BenchTask, Figure
+from twoshaft.records import changed
 from twoshaft.units.unit import Unit
 
 CLOSE_MM = 2.0
 """Repeat readings of one size that are further apart than this are of different sizes."""
 
 
-def _figures(unit: Unit, given: Mapping[str, Any]) -> tuple[Figure, ...]:
+def _figures(unit: Unit, given: Repeats) -> tuple[Figure, ...]:
     return tuple(
-        Figure(f"reading-{n + 1}", ("readings_mm", n), f"Reading {n + 1}", "mm", 0.1, 300)
-        for n in range(len(given["readings_mm"]))
+        Figure(f"reading-{n}", f"Reading {n}", "mm", 0.1, 300, drawn=mm)
+        for n, mm in enumerate(given.readings_mm, 1)
     )
 
 
-def _renew(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
-    readings = given["readings_mm"]
+def _renew(unit: Unit, given: Repeats, own: Mapping[str, Any]) -> Repeats:
+    readings = [own[f"reading-{n}"] for n, _ in enumerate(given.readings_mm, 1)]
     if max(readings) - min(readings) > CLOSE_MM:
         raise CourseError(
             f"these readings lie more than {CLOSE_MM:g} mm apart, so they are not of one size",
@@ -37,7 +38,7 @@ def _renew(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
             "these readings do not scatter at all, so there is no spread to work out",
             mend="read to the tool's finest mark, or go on with the drawn figures",
         )
-    return given | {"options": labelled(readings)}
+    return changed(given, readings_mm=tuple(readings), options=labelled(readings))
 
 
 BENCH = {"repeats": BenchTask(_figures, _renew)}

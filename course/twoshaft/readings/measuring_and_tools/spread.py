@@ -2,31 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from twoshaft.models.gauges import stray
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.measuring_and_tools.lot import Lot
+from twoshaft.readings.measuring_and_tools.given import Repeats
+from twoshaft.readings.measuring_and_tools.lot import BANK, Lot
+from twoshaft.records import Option
 
 COUNT = 6
-DO = [
-    ["cause", "Look for the cause, mend it, and take the whole set again"],
-    ["strike", "Strike it out and say nothing"],
-    ["average", "Average it in; that is what averages are for"],
-    ["middle", "Replace it by the mean of the others"],
-    ["safe", "Take it as the size, to be on the safe side"],
-    ["once", "Measure that one again until it fits"],
-]
-MEANS = [
-    ["mean-better", "Five good readings settle the mean better than one; an error of the tool "
-     "itself stays in all of them"],
-    ["exact", "Five good readings take away every error, also the tool's"],
-    ["no-gain", "Five readings are no better than one; each has the same error"],
-    ["worse", "Five readings add up five errors"],
-    ["largest", "The largest of five is the true one; the others were not tight"],
-]  # fmt: skip
 
 
-def draw(lot: Lot) -> dict:
-    """``readings_mm`` with their keys in ``options``, ``do`` and ``means``."""
+def draw(lot: Lot) -> Repeats:
+    """Six readings, and what may be done about the odd one."""
     stream = lot.stream.child("repeats")
     for _ in range(TRIES):
         base = 10 + stream.integer(3000) / 100
@@ -43,21 +31,21 @@ def draw(lot: Lot) -> dict:
             break
     else:
         raise lot.too_small("repeats")
-    return {
-        "readings_mm": readings,
-        "options": labelled(readings),
-        "do": stream.shuffled(DO),
-        "means": stream.shuffled(MEANS),
-    }
+    return Repeats(
+        readings_mm=tuple(readings),
+        options=labelled(readings),
+        do=tuple(stream.shuffled(BANK.lists["stray_do"])),
+        means=tuple(stream.shuffled(BANK.lists["means"])),
+    )
 
 
-def labelled(readings: list[float]) -> list[list[str]]:
-    """The readings to choose from, by key, and that none of them is odd."""
-    options = [
-        [f"reading-{k}", f"reading {k}: {max(f'{mm:.2f}', f'{mm:g}', key=len)} mm"]
+def labelled(readings: Sequence[float]) -> tuple[Option, ...]:
+    """The readings to choose from, and that none of them is odd."""
+    options = (
+        Option(f"reading-{k}", f"reading {k}: {max(f'{mm:.2f}', f'{mm:g}', key=len)} mm")
         for k, mm in enumerate(readings, 1)
-    ]
-    return [*options, ["none", "none: they all belong together"]]
+    )
+    return (*options, Option("none", "none: they all belong together"))
 
 
 def _without(readings: list[float], place: int) -> list[float]:

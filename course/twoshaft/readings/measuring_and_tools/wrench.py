@@ -5,7 +5,8 @@ from __future__ import annotations
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.joint import TorqueWrench, setting_with_adapter, torque_at_bolt
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.measuring_and_tools.lot import Lot
+from twoshaft.readings.measuring_and_tools.given import TorqueTool, Wrench
+from twoshaft.readings.measuring_and_tools.lot import BANK, Lot
 from twoshaft.units.quantities import Q
 
 UNITS = {
@@ -20,14 +21,6 @@ APART = 1.06
 """A wrench is clearly suited or clearly not: its limits lie at least this factor away."""
 WINDOWS = {"sure": (1.5, 2.2), "unsure": (0.35, 0.65)}
 """Half width of the window, as a multiple of what the tool may be off."""
-CLAIMS = [
-    ["sure", "Yes: least and most both lie in the window"],
-    ["unsure", "No: a wrench in good order may leave it outside the window"],
-    ["click", "Yes: it clicked, so the torque is exact"],
-    ["twice", "Yes, if you click it twice"],
-    ["middle", "Yes: the setting is in the middle of the window, and that is all that counts"],
-    ["never", "No: no wrench can ever be trusted to a window"],
-]
 
 
 def tools_of(unit) -> dict[str, TorqueWrench]:
@@ -35,8 +28,8 @@ def tools_of(unit) -> dict[str, TorqueWrench]:
     return {w.id: TorqueWrench.of(w) for w in unit.fasteners.wrenches}
 
 
-def draw(lot: Lot) -> dict:
-    """The card (``name``, ``figure``, ``unit``, ``low_nm``, ``high_nm``), adapter and wrenches."""
+def draw(lot: Lot) -> Wrench:
+    """A card and an adapter for which one wrench is suited, and a window clear either way."""
     stream = lot.stream.child("wrench")
     tools = tools_of(lot.unit)
     groups = lot.in_turn("group", lot.unit.fasteners.groups)
@@ -65,20 +58,20 @@ def draw(lot: Lot) -> dict:
         if half < 0.2:
             continue
         aim = round(torque.m, 1)
-        return {
-            "name": group.name,
-            "figure": float(figure),
-            "unit": unit,
-            "reach_mm": float(reach),
-            "angle_deg": float(angle),
-            "low_nm": round(aim - half, 1),
-            "high_nm": round(aim + half, 1),
-            "wrenches": [
-                [w.id, w.name, w.low_nm, w.high_nm, w.step_nm, w.length_mm]
+        return Wrench(
+            name=group.name,
+            figure=float(figure),
+            unit=unit,
+            reach_mm=float(reach),
+            angle_deg=float(angle),
+            low_nm=round(aim - half, 1),
+            high_nm=round(aim + half, 1),
+            wrenches=tuple(
+                TorqueTool(w.id, w.name, w.low_nm, w.high_nm, w.step_nm, w.length_mm)
                 for w in lot.unit.fasteners.wrenches
-            ],
-            "claims": stream.shuffled(CLAIMS),
-        }
+            ),
+            claims=tuple(stream.shuffled(BANK.lists["window"])),
+        )
     raise lot.too_small("wrench")
 
 

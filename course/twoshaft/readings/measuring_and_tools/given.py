@@ -1,0 +1,231 @@
+"""What the tasks of this module give: a record each. Units stand in the names."""
+
+from __future__ import annotations
+
+from twoshaft.records import BenchRecord, Option, Record, Row
+
+
+class Micrometer(Record, frozen=True):
+    """A part and a micrometer.
+
+    Attributes
+    ----------
+    part : str
+    part_mm, zero_mm : float
+        What is really there: the size, and the zero reading with its sign.
+    do : tuple of Option
+        What may be done about the zero.
+    """
+
+    part: str
+    part_mm: float
+    zero_mm: float
+    do: tuple[Option, ...]
+
+
+class Depth(Record, frozen=True):
+    """A depth and its gauge.
+
+    Attributes
+    ----------
+    name : str
+    depth_mm, zero_mm : float
+        What is really there: the depth, and the zero reading with its sign.
+    eye : str
+        Where the eye is at first, ``left`` or ``right``.
+    look : tuple of Option
+        How one may look.
+    """
+
+    name: str
+    depth_mm: float
+    zero_mm: float
+    eye: str
+    look: tuple[Option, ...]
+
+
+class Repeats(BenchRecord, frozen=True):
+    """Readings of one size.
+
+    Attributes
+    ----------
+    readings_mm : tuple of int or float
+    options : tuple of Option
+        The readings as ``reading-1`` and so on, and ``none``.
+    do : tuple of Option
+        What may be done about one that does not belong.
+    means : tuple of Option
+        What repeat readings may be good for.
+    """
+
+    readings_mm: tuple[int | float, ...]
+    options: tuple[Option, ...]
+    do: tuple[Option, ...]
+    means: tuple[Option, ...]
+
+
+class Job(Row, frozen=True):
+    """Something to be measured, and its limits; ``kind`` is outside, depth or movement."""
+
+    name: str
+    kind: str
+    low_mm: int | float
+    high_mm: int | float
+
+
+class Tool(Row, frozen=True):
+    """A measuring tool: its step, and the kinds of job that it can reach."""
+
+    id: str
+    name: str
+    step_mm: float
+    kinds: tuple[str, ...]
+
+
+class Choose(Record, frozen=True):
+    """Jobs, tools to choose from, and the answer that none of them will do."""
+
+    jobs: tuple[Job, ...]
+    tools: tuple[Tool, ...]
+    none: Option
+
+
+class Dial(Record, frozen=True):
+    """A shaft under a dial indicator.
+
+    Attributes
+    ----------
+    off_mm, high_at_deg : float
+        What is really there: how far it runs out of centre, and where it is highest.
+    limit_mm, doubt_mm : float
+        Largest total reading allowed, and the uncertainty of the total either way.
+    before, verdicts : tuple of Option
+    """
+
+    off_mm: float
+    high_at_deg: float
+    limit_mm: float
+    doubt_mm: float
+    before: tuple[Option, ...]
+    verdicts: tuple[Option, ...]
+
+
+class Pull(Record, frozen=True):
+    """A spring scale on a cord.
+
+    Attributes
+    ----------
+    name : str
+    radius_mm : int
+        Of the drum.
+    zero_n, jerk_n : int
+        What the scale shows hanging free, and at the first jerk.
+    steady_n : tuple of int
+        What it shows while the drum turns.
+    why : tuple of Option
+        Which pull may count.
+    """
+
+    name: str
+    radius_mm: int
+    zero_n: int
+    jerk_n: int
+    steady_n: tuple[int, ...]
+    why: tuple[Option, ...]
+
+
+class TorqueTool(Row, frozen=True):
+    """A torque wrench of the drawer: its scale, its marks, its length to mid grip."""
+
+    id: str
+    name: str
+    low_nm: float
+    high_nm: float
+    step_nm: float
+    length_mm: float
+
+
+class Wrench(Record, frozen=True):
+    """An old job card, an adapter and the wrenches.
+
+    Attributes
+    ----------
+    name : str
+        Of the bolt.
+    figure : float
+        The torque in the card's unit.
+    unit : str
+        That unit, as ``lbf·ft``.
+    reach_mm, angle_deg : float
+        The adapter.
+    low_nm, high_nm : float
+        The window.
+    wrenches : tuple of TorqueTool
+    claims : tuple of Option
+        What may be said of the window.
+    """
+
+    name: str
+    figure: float
+    unit: str
+    reach_mm: float
+    angle_deg: float
+    low_nm: float
+    high_nm: float
+    wrenches: tuple[TorqueTool, ...]
+    claims: tuple[Option, ...]
+
+
+class Claims(Record, frozen=True):
+    """What the uncertainty of a mean comes from, and parts near and far from their limits.
+
+    Attributes
+    ----------
+    step_mm, certificate_mm, sd_mm : float
+        Step of the tool, its uncertainty as certified (doubled), standard deviation of readings.
+    count : int
+        How many readings there are.
+    low_mm, high_mm : float
+    means_mm : tuple of float
+        One for each part.
+    says : tuple of Option
+        What may be said of a part.
+    """
+
+    step_mm: float
+    certificate_mm: float
+    sd_mm: float
+    count: int
+    low_mm: float
+    high_mm: float
+    means_mm: tuple[float, ...]
+    says: tuple[Option, ...]
+
+
+class Situation(Row, frozen=True):
+    """Something at the bench, and what may be done."""
+
+    id: str
+    story: str
+    options: tuple[Option, ...]
+
+
+class Care(Record, frozen=True):
+    """What could hurt somebody, and what spoils a tool."""
+
+    dangers: tuple[Situation, ...]
+    spoils: tuple[Situation, ...]
+
+
+class Given(Record, frozen=True):
+    """All that a learner is given in this module."""
+
+    micrometer: Micrometer
+    depth: Depth
+    repeats: Repeats
+    choose: Choose
+    dial: Dial
+    pull: Pull
+    wrench: Wrench
+    claims: Claims
+    care: Care

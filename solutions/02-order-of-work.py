@@ -18,8 +18,9 @@ given, unit = sheet.given, sheet.unit
 
 # %% tags=["reference"]
 from twoshaft.models import order
+from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, ref
+from twoshaft_grader.marking import Slip, reasons, ref
 
 whole = order.OrderTask.from_unit(unit)
 
@@ -36,13 +37,13 @@ whole = order.OrderTask.from_unit(unit)
 sheet.form(
     "sub-assembly",
     sheet.order("sub-assembly-order", "Put these steps in a workable order",
-                steps=given["sub_assembly"]["start"]),
+                steps=given.sub_assembly.start),
 )
 
 # %% tags=["reference"]
 ref(
     "sub-assembly-order",
-    order.OrderTask.from_unit(unit, given["sub_assembly"]["operations"]),
+    order.OrderTask.from_unit(unit, given.sub_assembly.operations),
     outcome="plan-order",
     must_pass=True,
     lesson="02-order-of-work#four-reasons",
@@ -63,14 +64,14 @@ sheet.form(
     sheet.order(
         "whole-unit-order",
         "Move the steps that stand in the wrong place",
-        steps=given["whole_unit"]["start"],
+        steps=given.whole_unit.start,
     ),
 )
 
 # %% tags=["reference"]
 ref(
     "whole-unit-order",
-    order.OrderTask.from_unit(unit, given["whole_unit"]["operations"]),
+    order.OrderTask.from_unit(unit, given.whole_unit.operations),
     outcome="plan-order",
     must_pass=True,
     lesson="02-order-of-work#a-slip-and-its-price",
@@ -85,24 +86,23 @@ ref(
 
 # %% tags=["rig"]
 given_table("Done so far", ["no.", "step"],
-            [(n, name) for n, (_, name) in enumerate(given["next_steps"]["done"], 1)])
+            [(n, step.text) for n, step in enumerate(given.next_steps.done, 1)])
 
 # %% tags=["form"]
 sheet.form(
     "next-steps",
     sheet.choices("next-steps-ready", "Which of these can be done right now?",
-                  options=given["next_steps"]["options"]),
+                  options=given.next_steps.options),
 )
 
 # %% tags=["reference"]
-done = [step for step, _ in given["next_steps"]["done"]]
-ready = set(order.ready_steps(whole, done))
-ref(
-    "next-steps-ready",
-    {step for step, _ in given["next_steps"]["options"] if step in ready},
-    outcome="next-steps",
-    lesson="02-order-of-work#what-can-be-done-next",
-)
+done = [step.id for step in given.next_steps.done]
+shown = labels(given.next_steps.options)
+ready = set(order.ready_steps(whole, done)) & set(shown)
+waits = {step: f"It has to wait. {order.consequences(whole, [*done, step])[-1].reasons[0].text}"
+         for step in shown if step not in ready}
+ref("next-steps-ready", ready, outcome="next-steps", lesson="02-order-of-work#what-can-be-done-next",
+    slips=reasons(given.next_steps.options, ready, waits))
 
 # %% tags=["mark"] task="next-steps" points=4
 
@@ -113,30 +113,30 @@ ref(
 
 # %% tags=["rig"]
 given_table("The order as planned", ["no.", "step"],
-            [(n, name) for n, (_, name) in enumerate(given["buried"]["sequence"], 1)])
+            [(n, step.text) for n, step in enumerate(given.buried.sequence, 1)])
 
 # %% tags=["form"]
 sheet.form(
     "buried",
     sheet.choice("buried-step", "Which step can no longer be done when its turn comes?",
-                 options=given["buried"]["options"]),
-    sheet.choice("burying-step", "Which step closes it off?", options=given["buried"]["options"]),
+                 options=given.buried.options),
+    sheet.choice("burying-step", "Which step closes it off?", options=given.buried.options),
 )
 
 # %% tags=["reference"]
-part = order.OrderTask.from_unit(unit, given["buried"]["operations"])
-(pair,) = order.buried_steps(part, [step for step, _ in given["buried"]["sequence"]])
-others = [step for step, _ in given["buried"]["options"] if step not in pair]
-reach = [Slip(step, 0, "This step can still be done where it stands in the plan.") for step in others]
-close = [Slip(step, 0, "Nothing that is still to come lies behind this step.") for step in others]
-ref(
-    "buried-step", pair[0], outcome="find-buried", lesson="02-order-of-work#four-reasons",
-    slips=[Slip(pair[1], 0, "This step closes something off; it is not the buried one."), *reach],
-)
-ref(
-    "burying-step", pair[1], outcome="find-buried", lesson="02-order-of-work#four-reasons",
-    slips=[Slip(pair[0], 0, "This step is the buried one; look for what lies over it."), *close],
-)
+part = order.OrderTask.from_unit(unit, given.buried.operations)
+(pair,) = order.buried_steps(part, [step.id for step in given.buried.sequence])
+steps, others = given.buried.options, tuple(set(labels(given.buried.options)) - set(pair))
+ref("buried-step", pair[0], outcome="find-buried", lesson="02-order-of-work#four-reasons",
+    slips=reasons(steps, pair[0], {
+        pair[1]: "This step closes something off; it is not the buried one.",
+        others: "This step can still be done where it stands in the plan.",
+    }))
+ref("burying-step", pair[1], outcome="find-buried", lesson="02-order-of-work#four-reasons",
+    slips=reasons(steps, pair[1], {
+        pair[0]: "This step is the buried one; look for what lies over it.",
+        others: "Nothing that is still to come lies behind this step.",
+    }))
 
 # %% tags=["mark"] task="buried" points=4
 
@@ -147,29 +147,31 @@ ref(
 
 # %% tags=["rig"]
 given_table(
-    f"Built so far; left out: “{given['repair']['late'][1]}”",
+    f"Built so far; left out: “{given.repair.late.text}”",
     ["no.", "step", "take apart, min", "do again, min"],
-    [(n, name, given["repair"]["undo"][step], given["repair"]["do"][step])
-     for n, (step, name) in enumerate(given["repair"]["built"], 1)],
+    [(n, step.text, given.repair.undo[step.id], given.repair.do[step.id])
+     for n, step in enumerate(given.repair.built, 1)],
 )
 
 # %% tags=["form"]
 sheet.form(
     "repair",
     sheet.choices("repair-off", "Which steps have to be taken apart?",
-                  options=given["repair"]["options"]),
+                  options=given.repair.options),
     sheet.number("repair-minutes", "How many minutes does that cost, apart and again?", "min"),
 )
 
 # %% tags=["reference"]
-repair = given["repair"]
-part = order.OrderTask.from_unit(unit, repair["operations"])
-found = order.rework(part, [step for step, _ in repair["built"]], repair["late"][0],
-                     undo=repair["undo"], do=repair["do"])
+repair = given.repair
+part = order.OrderTask.from_unit(unit, repair.operations)
+found = order.rework(part, [step.id for step in repair.built], repair.late.id,
+                     undo=repair.undo, do=repair.do)
+stays = tuple(set(labels(repair.options)) - set(found.off))
 off = ref("repair-off", set(found.off), outcome="least-rework", weight=3,
-          lesson="02-order-of-work#a-slip-and-its-price")
-apart = sum(repair["undo"][step] for step in off)
-again = sum(repair["do"][step] for step in off)
+          lesson="02-order-of-work#a-slip-and-its-price", slips=reasons(repair.options, found.off, {
+              stays: f"It is not in the way: with this step in place, “{repair.late.text}” can still be done."}))
+apart = sum(repair.undo[step] for step in off)
+again = sum(repair.do[step] for step in off)
 
 # %% tags=["reference"]
 ref(
@@ -193,12 +195,12 @@ ref(
 # Once the first step of the table is done, a clock runs, and the last step must be finished before it ends. First work out how many minutes are left over when only what must lie between is done. Then tick every step that you may do between the first and the last and still be in time: those that must lie between, and those that may lie between and are short enough on their own. *6 points.*
 
 # %% tags=["rig"]
-clock = given["clock"]
+clock = given.clock
 given_table(
-    f"{clock['minutes']:g} minutes from the end of “{clock['starts'][1]}” "
-    f"to the end of “{clock['ends'][1]}”",
+    f"{clock.minutes:g} minutes from the end of “{clock.starts.text}” "
+    f"to the end of “{clock.ends.text}”",
     ["step", "takes, min"],
-    [(name, minutes) for _, name, minutes in clock["steps"]],
+    [(step.name, step.minutes) for step in clock.steps],
 )
 
 # %% tags=["form"]
@@ -206,13 +208,13 @@ sheet.form(
     "clock",
     sheet.number("clock-left", "How many minutes are left over?", "min"),
     sheet.choices("clock-inside", "Which of these may be done while the clock runs?",
-                  options=given["clock"]["options"]),
+                  options=given.clock.options),
 )
 
 # %% tags=["reference"]
-clock = given["clock"]
-window = order.window(whole, clock["clock"], minutes=clock["takes"], allowed=clock["minutes"])
-last = clock["takes"][clock["ends"][0]]
+clock = given.clock
+window = order.window(whole, clock.clock, minutes=clock.takes, allowed=clock.minutes)
+last = clock.takes[clock.ends.id]
 left = ref(
     "clock-left",
     Q(window.minutes_left, "min"),
@@ -225,10 +227,14 @@ left = ref(
 
 # %% tags=["reference"]
 room = left.to("min").magnitude
-asked = {step for step, _ in clock["options"]}
-fits = {step for step in window.optional if clock["takes"].get(step, room + 1) <= room}
-ref("clock-inside", asked & (set(window.inside) | fits), outcome="keep-the-clock", weight=2,
-    lesson="02-order-of-work#clocks-and-holds")
+asked = set(labels(clock.options))
+fits = {step for step in window.optional if clock.takes.get(step, room + 1) <= room}
+inside = asked & (set(window.inside) | fits)
+late = {step: f"It may lie between, but it takes {clock.takes[step]:g} min, and that is more than is left over."
+        if step in window.optional else "It cannot lie between: it belongs before the first step or after the last one."
+        for step in asked - inside}
+ref("clock-inside", inside, outcome="keep-the-clock", weight=2, lesson="02-order-of-work#clocks-and-holds",
+    slips=reasons(clock.options, inside, late))
 
 # %% tags=["mark"] task="clock" points=6
 
@@ -239,24 +245,24 @@ ref("clock-inside", asked & (set(window.inside) | fits), outcome="keep-the-clock
 
 # %% tags=["rig"]
 given_table("Taken apart, in this order", ["no.", "step that was undone"],
-            [(n, name) for n, (_, name) in enumerate(given["new_parts"]["stripped"], 1)])
+            [(n, step.text) for n, step in enumerate(given.new_parts.stripped, 1)])
 
 # %% tags=["form"]
 sheet.form(
     "new-parts",
     sheet.choices("new-parts-needed", "Which of these parts must be new?",
-                  options=given["new_parts"]["options"]),
+                  options=given.new_parts.options),
 )
 
 # %% tags=["reference"]
-stripped = [step for step, _ in given["new_parts"]["stripped"]]
-must = set(order.new_parts(whole, stripped))
-ref(
-    "new-parts-needed",
-    {part for part, _ in given["new_parts"]["options"] if part in must},
-    outcome="renew-parts",
-    lesson="02-order-of-work#parts-that-must-be-new",
-)
+stripped = [step.id for step in given.new_parts.stripped]
+must = set(order.new_parts(whole, stripped)) & set(labels(given.new_parts.options))
+loose = {part for step in stripped for part in whole.parts[whole.number[step]]}
+spared = {part: "It came out, but it takes no harm from that and is fitted again." if part in loose else
+          "It is new whenever it comes out; here it stayed where it was."
+          for part in set(labels(given.new_parts.options)) - must}
+ref("new-parts-needed", must, outcome="renew-parts", lesson="02-order-of-work#parts-that-must-be-new",
+    slips=reasons(given.new_parts.options, must, spared))
 
 # %% tags=["mark"] task="new-parts" points=4
 
@@ -267,43 +273,42 @@ ref(
 
 # %% tags=["rig"]
 given_table("The pairs", ["pair", "comes first", "comes later"],
-            [(n, pair["earlier"][1], pair["later"][1])
-             for n, pair in enumerate(given["why"]["pairs"], 1)])
+            [(n, pair.earlier.text, pair.later.text)
+             for n, pair in enumerate(given.why.pairs, 1)])
 
 # %% tags=["form"]
 sheet.form("why", *[
     field
-    for n, pair in enumerate(given["why"]["pairs"], 1)
+    for n, pair in enumerate(given.why.pairs, 1)
     for field in (
         sheet.choice(f"why-{n}-reason", f"Pair {n}: why does the first come before the second?",
-                     options=pair["options"]),
+                     options=pair.options),
         sheet.choice(f"why-{n}-kind", f"Pair {n}: what kind of reason is it?",
-                     options=given["why"]["kinds"]),
+                     options=given.why.kinds),
     )
 ])
 
 # %% tags=["reference"]
 belongs = {rule: bond.reason for bond in whole.bonds for rule in bond.reason.rules}
-not_this_kind = [
-    Slip("cannot", 0, "The later step could be done without it; ask what that would cost."),
-    Slip("buries", 0, "The earlier step could still be reached; ask what would be wrong then."),
-    Slip("harms", 0, "Nothing is damaged and nobody is hurt the wrong way round."),
-    Slip("blinds", 0, "No check is made worthless here."),
-]
+not_this_kind = {
+    "cannot": "The later step could be done without it; ask what that would cost.",
+    "buries": "The earlier step could still be reached; ask what would be wrong then.",
+    "harms": "Nothing is damaged and nobody is hurt the wrong way round.",
+    "blinds": "No check is made worthless here.",
+}
 
 # %% tags=["reference"]
-for n, pair in enumerate(given["why"]["pairs"], 1):
-    between = order.reasons_between(whole, pair["earlier"][0], pair["later"][0])
+for n, pair in enumerate(given.why.pairs, 1):
+    between = order.reasons_between(whole, pair.earlier.id, pair.later.id)
     right, kinds = {r for b in between for r in b.rules}, {b.kind.value for b in between}
-    elsewhere = [
-        Slip(rule, 0, f"True, but of another pair: it puts “{whole.label(belongs[rule].earlier[0])}” "
-                      f"before “{whole.label(belongs[rule].later)}”.")
-        for rule, _ in pair["options"] if rule in belongs and rule not in right
-    ]
-    ref(f"why-{n}-reason", right, weight=2, outcome="why-before", slips=elsewhere,
-        lesson="02-order-of-work#four-reasons")
+    elsewhere = {
+        rule: f"True, but of another pair: it puts “{whole.label(belongs[rule].earlier[0])}” "
+              f"before “{whole.label(belongs[rule].later)}”."
+        for rule in set(labels(pair.options)) - right}
+    ref(f"why-{n}-reason", right, weight=2, outcome="why-before", lesson="02-order-of-work#four-reasons",
+        slips=reasons(pair.options, right & set(labels(pair.options)), elsewhere))
     ref(f"why-{n}-kind", kinds, outcome="why-before", lesson="02-order-of-work#four-reasons",
-        slips=[slip for slip in not_this_kind if slip.value not in kinds])
+        slips=reasons(given.why.kinds, kinds, not_this_kind))
 
 # %% tags=["mark"] task="why" points=6
 
@@ -314,7 +319,7 @@ for n, pair in enumerate(given["why"]["pairs"], 1):
 
 # %% tags=["rig"]
 given_table("The steps to share", ["step", "what is done", "takes, min", "waits for"],
-            [tuple(row) for row in given["several_hands"]["rows"]])
+            [(row.letter, row.name, row.minutes, row.waits_for) for row in given.several_hands.rows])
 
 # %% tags=["form"]
 sheet.form(
@@ -323,11 +328,11 @@ sheet.form(
     sheet.number("hands-least", "How long does it take at least, with as many hands as it can use?", "min"),
     sheet.number("hands-orders", "In how many different orders can one pair of hands work?", ""),
     sheet.choices("hands-waits", "Which steps must not start late, or all of it takes longer?",
-                  options=given["several_hands"]["options"]),
+                  options=given.several_hands.options),
 )
 
 # %% tags=["reference"]
-shared, takes = given["several_hands"]["operations"], given["several_hands"]["takes"]
+shared, takes = given.several_hands.operations, given.several_hands.takes
 part = order.OrderTask.from_unit(unit, shared)
 plan = order.with_many_hands(part, takes)
 where = "02-order-of-work#several-pairs-of-hands"
@@ -342,9 +347,10 @@ ref("hands-least", Q(plan.minutes, "min"), outcome="share-the-work", weight=3,
 # %% tags=["reference"]
 ref("hands-orders", order.count_orders(part).value, outcome="share-the-work", weight=3, lesson=where,
     slips=[Slip(1, 0, "There are more: steps that do not wait for each other can change places.")])
-told = "This step can wait a while, and nothing else is held up by it."
+can_wait = tuple(step for step in shared if step not in plan.no_spare)
 ref("hands-waits", set(plan.no_spare), outcome="share-the-work", weight=3, lesson=where,
-    slips=[Slip(step, 0, told) for step, spare in plan.spare.items() if spare > 0])
+    slips=reasons(given.several_hands.options, plan.no_spare, {
+        can_wait: "This step can wait a while, and nothing else is held up by it."}))
 
 # %% tags=["mark"] task="hands" points=10
 
@@ -354,37 +360,38 @@ ref("hands-waits", set(plan.no_spare), outcome="share-the-work", weight=3, lesso
 # Each of these plans has one slip. Two of the slips cost time or parts. One of them could hurt somebody or let the unit fail on the road. **You must get this one right to pass.** *3 points.*
 
 # %% tags=["rig"]
-plans = [name for name, _ in given["safe"]["orders"]]
-given_table("Three plans for the same steps", ["no.", *(f"order {name}" for name in plans)],
-            [(n, *(name for _, name in steps))
-             for n, steps in enumerate(zip(*(steps for _, steps in given["safe"]["orders"])), 1)])
+plans = given.safe.orders
+given_table("Three plans for the same steps", ["no.", *(f"order {plan.letter}" for plan in plans)],
+            [(n, *(step.text for step in steps))
+             for n, steps in enumerate(zip(*(plan.steps for plan in plans)), 1)])
 
 # %% tags=["form"]
 sheet.form(
     "safe",
-    sheet.choice("safe-order", "Which order must never be used?", options=given["safe"]["options"]),
-    sheet.choice("safe-reason", "What could happen?", options=given["safe"]["reasons"]),
-    sheet.choice("safe-kind", "What kind of reason is that?", options=given["why"]["kinds"]),
+    sheet.choice("safe-order", "Which order must never be used?", options=given.safe.options),
+    sheet.choice("safe-reason", "What could happen?", options=given.safe.reasons),
+    sheet.choice("safe-kind", "What kind of reason is that?", options=given.why.kinds),
 )
 
 # %% tags=["reference"]
-part = order.OrderTask.from_unit(unit, given["safe"]["operations"])
-plans = {name: [step for step, _ in steps] for name, steps in given["safe"]["orders"]}
-broken = {name: order.broken_safety(part, steps) for name, steps in plans.items()}
-(never,) = [name for name, reasons in broken.items() if reasons]
+part = order.OrderTask.from_unit(unit, given.safe.operations)
+broken = {one.letter: order.broken_safety(part, [step.id for step in one.steps]) for one in given.safe.orders}
+(never,) = [letter for letter, rules in broken.items() if rules]
 dangers = {rule for reason in broken[never] for rule in reason.rules}
 kinds = {reason.kind.value for reason in broken[never]}
 where = "02-order-of-work#where-somebody-could-be-hurt"
-harmless = [Slip(name, 0, "The slip in this plan costs time or parts; nobody is in danger.")
-            for name in plans if name != never]
-ref("safe-order", never, outcome="safe-order", must_pass=True, lesson=where, slips=harmless)
+harmless = tuple(letter for letter in broken if letter != never)
+ref("safe-order", never, outcome="safe-order", must_pass=True, lesson=where,
+    slips=reasons(given.safe.options, never, {
+        harmless: "The slip in this plan costs time or parts; nobody is in danger."}))
 
 # %% tags=["reference"]
-kept = [Slip(rule, 0, "That is not what the dangerous slip in these plans would lead to.")
-        for rule, _ in given["safe"]["reasons"] if rule not in dangers]
-ref("safe-reason", dangers, outcome="safe-order", must_pass=True, lesson=where, slips=kept)
+kept = tuple(set(labels(given.safe.reasons)) - dangers)
+ref("safe-reason", dangers, outcome="safe-order", must_pass=True, lesson=where,
+    slips=reasons(given.safe.reasons, dangers & set(labels(given.safe.reasons)), {
+        kept: "That is not what the dangerous slip in these plans would lead to."}))
 ref("safe-kind", kinds, outcome="safe-order", lesson=where,
-    slips=[slip for slip in not_this_kind if slip.value not in kinds])
+    slips=reasons(given.why.kinds, kinds, not_this_kind))
 
 # %% tags=["mark"] task="safe" points=3
 

@@ -51,12 +51,12 @@ given, unit = sheet.given, sheet.unit
 # %% tags=["form"]
 sheet.form(
     "plan",
-    sheet.order("plan-order", "Order these", steps=given["sub_assembly"]["start"]),
+    sheet.order("plan-order", "Order these", steps=given.sub_assembly.start),
     sheet.choice("plan-first", "First", options=[["clean", "Clean it"], ["close", "Close it"]]),
 )
 
 # %% tags=["reference"]
-task = order.OrderTask.from_unit(unit, given["sub_assembly"]["operations"])
+task = order.OrderTask.from_unit(unit, given.sub_assembly.operations)
 ref("plan-order", task, outcome="plan-order", weight=3)
 ref("plan-first", "clean", outcome="safe-order", must_pass=True)
 

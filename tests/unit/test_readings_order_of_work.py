@@ -23,6 +23,7 @@ from twoshaft.models.order import (
     zero_mark_slip,
 )
 from twoshaft.readings import draw, issue_record
+from twoshaft.records import part, to_json
 from twoshaft.units.loader import load_unit, shipped_units
 
 LEARNERS = [f"a{i:03d}" for i in range(60)]
@@ -41,7 +42,7 @@ TASKS = [
 
 
 def ids(pairs):
-    return [pair[0] for pair in pairs]
+    return [pair.id for pair in pairs]
 
 
 def given_to(unit, learner, attempt=1, salt="salt"):
@@ -54,14 +55,14 @@ def whole(unit):
 
 
 def test_plain_data_the_same_at_every_run(unit, drawn):
-    again = json.loads(json.dumps(given_to(unit, LEARNERS[0])))
-    assert again == drawn[LEARNERS[0]]
+    again = json.loads(json.dumps(to_json(given_to(unit, LEARNERS[0]))))
+    assert again == to_json(drawn[LEARNERS[0]])
     assert list(again) == TASKS
 
 
 @pytest.mark.parametrize("task", TASKS)
 def test_every_learner_has_another_task(drawn, task):
-    different = {json.dumps(given[task], sort_keys=True) for given in drawn.values()}
+    different = {json.dumps(to_json(part(given, task)), sort_keys=True) for given in drawn.values()}
     assert len(different) > 0.9 * len(LEARNERS)
 
 
@@ -70,37 +71,37 @@ def test_every_learner_has_another_task(drawn, task):
 def test_a_resit_changes_the_task_not_only_the_numbers(unit, salt):
     for learner in LEARNERS[:8]:
         first, second = (given_to(unit, learner, attempt, salt) for attempt in (1, 2))
-        assert set(first["sub_assembly"]["operations"]) != set(second["sub_assembly"]["operations"])
-        assert first["sub_assembly"]["stage"] != second["sub_assembly"]["stage"]
-        assert first["clock"]["clock"] != second["clock"]["clock"]
-        assert first["repair"]["late"] != second["repair"]["late"]
-        assert first["buried"]["operations"] != second["buried"]["operations"]
-        assert first["new_parts"]["stripped"] != second["new_parts"]["stripped"]
-        assert first["next_steps"]["done"] != second["next_steps"]["done"]
-        assert first["safe"]["operations"] != second["safe"]["operations"]
-        pairs = [{(*p["earlier"], *p["later"]) for p in g["why"]["pairs"]} for g in (first, second)]
+        assert set(first.sub_assembly.operations) != set(second.sub_assembly.operations)
+        assert first.sub_assembly.stage != second.sub_assembly.stage
+        assert first.clock.clock != second.clock.clock
+        assert first.repair.late != second.repair.late
+        assert first.buried.operations != second.buried.operations
+        assert first.new_parts.stripped != second.new_parts.stripped
+        assert first.next_steps.done != second.next_steps.done
+        assert first.safe.operations != second.safe.operations
+        pairs = [{(p.earlier.id, p.later.id) for p in g.why.pairs} for g in (first, second)]
         assert pairs[0] != pairs[1]
 
 
 def test_sub_assemblies_are_equally_hard(unit, drawn):
     tasks = []
     for given in drawn.values():
-        one = given["sub_assembly"]
-        task = OrderTask.from_unit(unit, one["operations"], start=one["start"])
-        assert sorted(ids(one["start"])) == sorted(task.steps)
-        assert mark(task, ids(one["start"])) == 0
+        one = given.sub_assembly
+        task = OrderTask.from_unit(unit, one.operations, start=ids(one.start))
+        assert sorted(ids(one.start)) == sorted(task.steps)
+        assert mark(task, ids(one.start)) == 0
         assert mark(task, model_order(task)) == 1
         tasks.append(task)
     assert {len(task.steps) for task in tasks} == {9}
     r0 = [zero_mark_slip(task) for task in tasks]
     assert 3 <= min(r0) <= max(r0) <= min(r0) + 0.9
     assert min(len({bond.reason.kind for bond in task.bonds}) for task in tasks) >= 3
-    assert len({given["sub_assembly"]["stage"] for given in drawn.values()}) >= 3
+    assert len({given.sub_assembly.stage for given in drawn.values()}) >= 3
 
 
 def test_a_sub_assembly_has_nothing_of_the_build_between_its_steps(whole, drawn):
     for given in drawn.values():
-        inside = set(given["sub_assembly"]["operations"])
+        inside = set(given.sub_assembly.operations)
         for step in set(whole.steps) - inside:
             after_one = any((one, step) in whole.pairs for one in inside)
             before_one = any((step, one) in whole.pairs for one in inside)
@@ -109,33 +110,33 @@ def test_a_sub_assembly_has_nothing_of_the_build_between_its_steps(whole, drawn)
 
 def test_whole_unit_starts_seven_steps_out_with_one_safety_rule_broken(unit, drawn):
     for given in list(drawn.values())[:60]:
-        one = given["whole_unit"]
-        task = OrderTask.from_unit(unit, one["operations"], start=one["start"])
-        start = ids(one["start"])
+        one = given.whole_unit
+        task = OrderTask.from_unit(unit, one.operations, start=ids(one.start))
+        start = ids(one.start)
         slip = plan_slip(task, start)
         assert slip.size == zero_mark_slip(task) == 7
         assert not (slip.missing or slip.doubled or slip.foreign)
         assert len(slip.broken_safety) == 1
         assert mark(task, start) == 0
-        grouped = [step for _, _, steps in one["groups"] for step in steps]
+        grouped = [step for group in one.groups for step in group.steps]
         assert sorted(grouped) == sorted(task.steps)
 
 
 def test_next_steps_have_ready_and_waiting_ones(whole, drawn):
     for given in drawn.values():
-        one = given["next_steps"]
-        assert replay(whole, ids(one["done"])).stopped_at is None
-        options = ids(one["options"])
+        one = given.next_steps
+        assert replay(whole, ids(one.done)).stopped_at is None
+        options = ids(one.options)
         assert len(set(options)) == 7
-        ready = [step for step in options if step in ready_steps(whole, ids(one["done"]))]
+        ready = [step for step in options if step in ready_steps(whole, ids(one.done))]
         assert len(ready) in (3, 4)
 
 
 def test_one_step_is_buried_and_no_other_rule_broken(unit, drawn):
     for given in drawn.values():
-        one = given["buried"]
-        task = OrderTask.from_unit(unit, one["operations"])
-        sequence = ids(one["sequence"])
+        one = given.buried
+        task = OrderTask.from_unit(unit, one.operations)
+        sequence = ids(one.sequence)
         slip = plan_slip(task, sequence)
         assert len(sequence) == 11
         assert slip.size == len(slip.broken) == 1
@@ -145,17 +146,17 @@ def test_one_step_is_buried_and_no_other_rule_broken(unit, drawn):
 
 def test_repairs_take_two_or_three_steps_off(unit, drawn):
     for given in drawn.values():
-        one = given["repair"]
-        task = OrderTask.from_unit(unit, one["operations"])
-        built, late = ids(one["built"]), one["late"][0]
-        found = rework(task, built, late, undo=one["undo"], do=one["do"])
-        options = ids(one["options"])
+        one = given.repair
+        task = OrderTask.from_unit(unit, one.operations)
+        built, late = ids(one.built), one.late.id
+        found = rework(task, built, late, undo=one.undo, do=one.do)
+        options = ids(one.options)
         assert late not in built
-        assert one["found_at"][0] == built[-1]
+        assert one.found_at.id == built[-1]
         assert len(found.off) in (2, 3)
         assert set(found.off) < set(options) <= set(built)
         assert len(options) == 8
-        assert set(one["undo"]) == set(one["do"]) == set(built)
+        assert set(one.undo) == set(one.do) == set(built)
         assert found.minutes > 0
         # The whole unit says the same as the part of it that is shown.
         assert set(rework(OrderTask.from_unit(unit), built, late).off) == set(found.off)
@@ -163,24 +164,24 @@ def test_repairs_take_two_or_three_steps_off(unit, drawn):
 
 def test_clocks_leave_some_steps_and_half_a_minute_never_decides(whole, drawn):
     for given in drawn.values():
-        one = given["clock"]
-        found = window(whole, one["clock"], minutes=one["takes"], allowed=one["minutes"])
-        options = ids(one["options"])
+        one = given.clock
+        found = window(whole, one.clock, minutes=one.takes, allowed=one.minutes)
+        options = ids(one.options)
         right = [step for step in options if step in found.inside + found.fits]
         assert len(set(options)) == 6
         assert len(right) in (2, 3)
         assert 1 <= found.minutes_left <= 6
-        shown = {step: minutes for step, _, minutes in one["steps"]}
-        assert shown == one["takes"]
-        assert {*options, *found.inside, one["ends"][0]} <= set(shown)
+        shown = {step.id: step.minutes for step in one.steps}
+        assert shown == one.takes
+        assert {*options, *found.inside, one.ends.id} <= set(shown)
         assert all(shown[step] != found.minutes_left for step in found.optional if step in shown)
 
 
 def test_new_parts_are_among_the_options(whole, drawn):
     for given in drawn.values():
-        one = given["new_parts"]
-        must = new_parts(whole, ids(one["stripped"]))
-        options = ids(one["options"])
+        one = given.new_parts
+        must = new_parts(whole, ids(one.stripped))
+        options = ids(one.options)
         assert set(must) < set(options)
         assert len(must) in (2, 3)
         assert len(set(options)) == 7
@@ -189,37 +190,37 @@ def test_new_parts_are_among_the_options(whole, drawn):
 def test_one_reason_fits_each_pair(whole, drawn):
     for given in drawn.values():
         kinds = []
-        for pair in given["why"]["pairs"]:
-            (reason,) = reasons_between(whole, pair["earlier"][0], pair["later"][0])
-            assert ids(pair["options"]).count(reason.rules[0]) == 1
-            texts = [text for _, text in pair["options"]]
+        for pair in given.why.pairs:
+            (reason,) = reasons_between(whole, pair.earlier.id, pair.later.id)
+            assert ids(pair.options).count(reason.rules[0]) == 1
+            texts = [option.text for option in pair.options]
             assert len(set(texts)) == 4
             for rule in whole.unit.rules:
-                if rule.id in ids(pair["options"]) and rule.id != reason.rules[0]:
-                    assert rule.later not in (pair["earlier"][0], pair["later"][0])
+                if rule.id in ids(pair.options) and rule.id != reason.rules[0]:
+                    assert rule.later not in (pair.earlier.id, pair.later.id)
             kinds.append(reason.kind)
         assert len(set(kinds)) == 3
-        assert ids(given["why"]["kinds"]) == ["cannot", "buries", "harms", "blinds"]
+        assert ids(given.why.kinds) == ["cannot", "buries", "harms", "blinds"]
 
 
 def test_one_order_breaks_a_safety_rule_and_the_others_another_rule(unit, drawn):
     for given in drawn.values():
-        one = given["safe"]
-        task = OrderTask.from_unit(unit, one["operations"])
-        slips = [plan_slip(task, ids(order)) for _, order in one["orders"]]
+        one = given.safe
+        task = OrderTask.from_unit(unit, one.operations)
+        slips = [plan_slip(task, ids(order.steps)) for order in one.orders]
         assert [slip.size for slip in slips] == [1, 1, 1]
-        (broken,) = [r for _, o in one["orders"] for r in broken_safety(task, ids(o))]
-        assert broken.rules[0] in ids(one["reasons"])
-        assert len({text for _, text in one["reasons"]}) == 4
-        assert ids(one["options"]) == [letter for letter, _ in one["orders"]]
+        (broken,) = [r for o in one.orders for r in broken_safety(task, ids(o.steps))]
+        assert broken.rules[0] in ids(one.reasons)
+        assert len({option.text for option in one.reasons}) == 4
+        assert ids(one.options) == [order.letter for order in one.orders]
 
 
 def test_the_dangerous_order_stands_at_every_letter(unit, drawn):
     letters = []
     for given in drawn.values():
-        one = given["safe"]
-        task = OrderTask.from_unit(unit, one["operations"])
-        letters += [letter for letter, order in one["orders"] if broken_safety(task, ids(order))]
+        one = given.safe
+        task = OrderTask.from_unit(unit, one.operations)
+        letters += [o.letter for o in one.orders if broken_safety(task, ids(o.steps))]
     for letter in "ABC":
         assert letters.count(letter) > len(LEARNERS) / 5
 
@@ -234,13 +235,13 @@ def test_record_of_what_was_issued(unit):
         "unit": "tarnbeck-b5",
     }
     assert record["unit_version"] == unit.identity.version
-    assert record["given"] == given_to(unit, "a000")
+    assert record["given"] == to_json(given_to(unit, "a000"))
     assert json.loads(json.dumps(record)) == record
 
 
 def test_a_practice_copy_can_be_drawn(unit):
     given = draw("order-of-work", unit, salt="practice", learner="practice", attempt=0)
-    assert list(given) == TASKS
+    assert list(to_json(given)) == TASKS
 
 
 @pytest.mark.parametrize("shipped", shipped_units())
@@ -248,9 +249,9 @@ def test_every_shipped_unit_holds_enough_for_every_task(shipped):
     unit = load_unit(shipped)
     for learner in LEARNERS[:5]:
         given = given_to(unit, learner)
-        assert list(given) == TASKS
-        one = given["sub_assembly"]
-        task = OrderTask.from_unit(unit, one["operations"], start=one["start"])
+        assert list(to_json(given)) == TASKS
+        one = given.sub_assembly
+        task = OrderTask.from_unit(unit, one.operations, start=ids(one.start))
         assert zero_mark_slip(task) >= 3
 
 
@@ -264,8 +265,8 @@ def test_unknown_module_and_too_small_unit_are_refused_in_a_sentence(unit, make_
 
 def test_sharing_is_equally_hard(unit, drawn):
     for given in drawn.values():
-        shared = given["several_hands"]
-        part = OrderTask.from_unit(unit, shared["operations"])
-        plan = with_many_hands(part, shared["takes"])
-        assert len(shared["rows"]) == 7 and 8 <= count_orders(part).value <= 60
+        shared = given.several_hands
+        part = OrderTask.from_unit(unit, shared.operations)
+        plan = with_many_hands(part, shared.takes)
+        assert len(shared.rows) == 7 and 8 <= count_orders(part).value <= 60
         assert 3 <= len(plan.no_spare) <= 5 and plan.minutes <= 0.8 * plan.alone

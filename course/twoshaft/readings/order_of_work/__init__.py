@@ -12,9 +12,10 @@ from twoshaft.readings.order_of_work import (
     whole_unit,
     why,
 )
+from twoshaft.readings.order_of_work.given import Given
 from twoshaft.readings.order_of_work.lot import Lot
 
-__all__ = ["MODULE", "TASKS", "Lot"]
+__all__ = ["MODULE", "TASKS", "Given", "Lot"]
 
 MODULE = "order-of-work"
 

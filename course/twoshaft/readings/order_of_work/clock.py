@@ -2,21 +2,21 @@
 
 from __future__ import annotations
 
-from twoshaft.models.order import window
-from twoshaft.readings.order_of_work.lot import Lot
+from collections.abc import Sequence
+
+from twoshaft.models.order import TaskClock, window
+from twoshaft.readings.keyed import Stream
+from twoshaft.readings.order_of_work.given import Clock, TimedStep
+from twoshaft.readings.order_of_work.lot import Lot, steps_of
+from twoshaft.records import Option
 
 OPTIONS = 6
 RIGHT = (2, 3)
 """How many of the options can be done while the clock runs."""
 
 
-def draw(lot: Lot) -> dict:
-    """A clock with the minutes this learner's steps take.
-
-    ``clock`` (id), ``name``, ``reason``, ``minutes`` allowed, ``starts``, ``ends``, ``steps`` (id,
-    name, minutes: the options, what has to be done inside and the end), ``options``, and ``takes``
-    (minutes by step).
-    """
+def draw(lot: Lot) -> Clock:
+    """A clock with the minutes this learner's steps take."""
     task, stream = lot.task, lot.stream.child("clock")
     for clock in lot.in_turn("clock", task.clocks):
         for _ in range(60):
@@ -26,7 +26,7 @@ def draw(lot: Lot) -> dict:
     raise lot.too_small("clock")
 
 
-def _try(lot: Lot, clock, stream) -> dict | None:
+def _try(lot: Lot, clock: TaskClock, stream: Stream) -> Clock | None:
     task = lot.task
     start, end = task.steps[clock.starts], task.steps[clock.ends]
     takes = {
@@ -65,20 +65,20 @@ def _try(lot: Lot, clock, stream) -> dict | None:
         return None
     options = stream.shuffled([*inside, *fits, *chosen])
     shown = {*options, *found.inside, end}
-    return {
-        "clock": clock.id,
-        "name": clock.name,
-        "reason": clock.reason.text,
-        "minutes": allowed,
-        "starts": [start, task.label(start)],
-        "ends": [end, task.label(end)],
-        "steps": [[s, task.label(s), takes[s]] for s in task.steps if s in shown],
-        "options": task.labelled(options),
-        "takes": {step: takes[step] for step in task.steps if step in shown},
-    }
+    return Clock(
+        clock=clock.id,
+        name=clock.name,
+        reason=clock.reason.text,
+        minutes=allowed,
+        starts=Option(start, task.label(start)),
+        ends=Option(end, task.label(end)),
+        steps=tuple(TimedStep(s, task.label(s), takes[s]) for s in task.steps if s in shown),
+        options=steps_of(task, options),
+        takes={step: takes[step] for step in task.steps if step in shown},
+    )
 
 
-def _near(lot: Lot, clock, stream, steps) -> list[str]:
+def _near(lot: Lot, clock: TaskClock, stream: Stream, steps: Sequence[str]) -> list[str]:
     """Steps in random order, those of the clock's own stage first."""
     stage = lot.task.stage(lot.task.steps[clock.starts])
     return sorted(stream.shuffled(steps), key=lambda step: lot.task.stage(step) != stage)

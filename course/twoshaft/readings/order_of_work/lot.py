@@ -9,6 +9,7 @@ from typing import TypeVar
 from twoshaft.models.order import OrderTask, Reason, plan_slip, sensible_order
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import Lot as CommonLot
+from twoshaft.records import Option
 
 T = TypeVar("T")
 
@@ -43,6 +44,11 @@ class Lot(CommonLot):
     def part(self, operations: Iterable[str]) -> OrderTask:
         """The order of some of the unit's steps."""
         return OrderTask.from_unit(self.unit, operations)
+
+
+def steps_of(task: OrderTask, steps: Iterable[str]) -> tuple[Option, ...]:
+    """Steps with their names, in the order given."""
+    return tuple(Option(step, task.label(step)) for step in steps)
 
 
 def windows(

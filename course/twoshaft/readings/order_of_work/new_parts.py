@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from twoshaft.models.order import new_parts, sensible_order
-from twoshaft.readings.order_of_work.lot import Lot
+from twoshaft.readings.order_of_work.given import NewParts
+from twoshaft.readings.order_of_work.lot import Lot, steps_of
+from twoshaft.records import Option
 
 STRIPPED = 6
 OPTIONS = 7
@@ -11,8 +13,8 @@ NEW = (2, 3)
 """How many of the options must be new."""
 
 
-def draw(lot: Lot) -> dict:
-    """``stripped``: steps taken apart, in that order; ``options``: parts."""
+def draw(lot: Lot) -> NewParts:
+    """Steps taken apart, in that order, and parts of which some must be new."""
     task, stream = lot.task, lot.stream.child("new_parts")
     length = min(STRIPPED, len(task.steps))
     names = {part.id: part.name for part in lot.unit.parts}
@@ -31,9 +33,9 @@ def draw(lot: Lot) -> dict:
         wrong += stream.shuffled(elsewhere)[: OPTIONS - len(must) - len(wrong)]
         if len(must) + len(wrong) < OPTIONS:
             continue
-        return {
-            "operations": list(task.steps),
-            "stripped": task.labelled(reversed(stripped)),
-            "options": [[part, names[part]] for part in stream.shuffled([*must, *wrong])],
-        }
+        return NewParts(
+            operations=task.steps,
+            stripped=steps_of(task, reversed(stripped)),
+            options=tuple(Option(part, names[part]) for part in stream.shuffled([*must, *wrong])),
+        )
     raise lot.too_small("new_parts")

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from twoshaft.models.order import ready_steps, sensible_order
-from twoshaft.readings.order_of_work.lot import Lot
+from twoshaft.readings.order_of_work.given import NextSteps
+from twoshaft.readings.order_of_work.lot import Lot, steps_of
 
 OPTIONS = 7
 READY = (3, 4)
@@ -11,8 +12,8 @@ READY = (3, 4)
 FEWEST_DONE = 4
 
 
-def draw(lot: Lot) -> dict:
-    """``done``, in the order done, and the ``options``."""
+def draw(lot: Lot) -> NextSteps:
+    """A build as far as it has come, and steps of which some are ready."""
     task, stream = lot.task, lot.stream.child("next_steps")
     count = len(task.steps)
     for _ in range(200):
@@ -38,9 +39,9 @@ def draw(lot: Lot) -> dict:
         if len(ready) < right or len(near) < wrong:
             continue
         options = stream.shuffled(ready)[:right] + stream.shuffled(near)[:wrong]
-        return {
-            "operations": list(task.steps),
-            "done": task.labelled(done),
-            "options": task.labelled(stream.shuffled(options)),
-        }
+        return NextSteps(
+            operations=task.steps,
+            done=steps_of(task, done),
+            options=steps_of(task, stream.shuffled(options)),
+        )
     raise lot.too_small("next_steps")

@@ -5,7 +5,9 @@ from __future__ import annotations
 from twoshaft.models.order import OrderTask, count_orders, needs_directly, with_many_hands
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
+from twoshaft.readings.order_of_work.given import SeveralHands, SharedStep
 from twoshaft.readings.order_of_work.lot import Lot, windows
+from twoshaft.records import Option
 
 STEPS = 7
 ORDERS = (8, 60)
@@ -18,8 +20,8 @@ CLEAR_MINUTES = 1.0
 """Every other step can wait at least this long."""
 
 
-def draw(lot: Lot) -> dict:
-    """``rows`` of letter, name, minutes and what the step waits for; ``takes``; ``options``."""
+def draw(lot: Lot) -> SeveralHands:
+    """A part of the build whose steps are worth sharing out."""
     stream = lot.stream.child("several hands")
     steps = lot.in_turn("several hands", lot.task.steps)
     for k in range(TRIES):
@@ -49,16 +51,19 @@ def _worth_planning(part: OrderTask, takes: dict[str, int]) -> bool:
     return count.exact and ORDERS[0] <= count.value <= ORDERS[1]
 
 
-def _given(part: OrderTask, takes: dict[str, int], rows: list[str]) -> dict:
+def _given(part: OrderTask, takes: dict[str, int], rows: list[str]) -> SeveralHands:
     letter = {step: chr(ord("A") + k) for k, step in enumerate(rows)}
     needs = needs_directly(part)
 
     def waits_for(step: str) -> str:
         return ", ".join(sorted(letter[need] for need in needs[step])) or "nothing"
 
-    return {
-        "operations": list(part.steps),
-        "takes": takes,
-        "rows": [[letter[step], part.label(step), takes[step], waits_for(step)] for step in rows],
-        "options": [[step, f"{letter[step]}: {part.label(step)}"] for step in rows],
-    }
+    return SeveralHands(
+        operations=part.steps,
+        takes=takes,
+        rows=tuple(
+            SharedStep(letter[step], part.label(step), takes[step], waits_for(step))
+            for step in rows
+        ),
+        options=tuple(Option(step, f"{letter[step]}: {part.label(step)}") for step in rows),
+    )

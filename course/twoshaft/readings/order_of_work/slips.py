@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
-from twoshaft.models.order import Reason, rework
-from twoshaft.readings.order_of_work.lot import Lot, windows, with_one_slip
+from twoshaft.models.order import OrderTask, Reason, rework
+from twoshaft.readings.keyed import Stream
+from twoshaft.readings.order_of_work.given import Buried, Plan, Repair, Safe
+from twoshaft.readings.order_of_work.lot import Lot, steps_of, windows, with_one_slip
+from twoshaft.records import Option
 from twoshaft.units.sections.order import RuleKind
 
 BURIED_STEPS = 11
@@ -18,8 +21,8 @@ SAFE_ORDERS = ("A", "B", "C")
 SAFE_REASONS = 4
 
 
-def draw_buried(lot: Lot) -> dict:
-    """``sequence``: an order with one broken *buries* rule; ``options``: its steps."""
+def draw_buried(lot: Lot) -> Buried:
+    """An order with one broken *buries* rule."""
     rules = {rule.id for rule in lot.unit.rules}  # the end of a hold buries nothing
     bonds = [
         bond
@@ -39,20 +42,16 @@ def draw_buried(lot: Lot) -> dict:
             if sequence is None:
                 continue
             if sequence.index(pair[0]) - sequence.index(pair[1]) <= BURIED_GAP:
-                return {
-                    "operations": list(part.steps),
-                    "sequence": part.labelled(sequence),
-                    "options": part.labelled(sequence),
-                }
+                return Buried(
+                    operations=part.steps,
+                    sequence=steps_of(part, sequence),
+                    options=steps_of(part, sequence),
+                )
     raise lot.too_small("buried")
 
 
-def draw_repair(lot: Lot) -> dict:
-    """A build in which one step is late.
-
-    ``built`` in order, the ``late`` step, ``found_at`` (the last step built), ``options`` of
-    which some have to come off, and the minutes of each step built (``undo``, ``do``).
-    """
+def draw_repair(lot: Lot) -> Repair:
+    """A build in which one step is late, and steps of which some have to come off."""
     task, stream = lot.task, lot.stream.child("repair")
     candidates = [i for i, mask in enumerate(task.in_the_way) if mask]
     for i in lot.in_turn("repair", candidates):
@@ -71,30 +70,27 @@ def draw_repair(lot: Lot) -> dict:
                 near = stream.shuffled(rest[-(wrong + 2) :])[:wrong]
                 undo = {s: _personal(part.minutes_undo[part.number[s]], stream) for s in built}
                 do = {s: _personal(part.minutes(s), stream) for s in built}
-                return {
-                    "operations": list(part.steps),
-                    "built": part.labelled(built),
-                    "late": [late, part.label(late)],
-                    "found_at": [built[-1], part.label(built[-1])],
-                    "options": part.labelled(stream.shuffled([*off, *near])),
-                    "undo": undo,
-                    "do": do,
-                }
+                return Repair(
+                    operations=part.steps,
+                    built=steps_of(part, built),
+                    late=Option(late, part.label(late)),
+                    found_at=Option(built[-1], part.label(built[-1])),
+                    options=steps_of(part, stream.shuffled([*off, *near])),
+                    undo=undo,
+                    do=do,
+                )
     raise lot.too_small("repair")
 
 
-def _personal(minutes: float, stream) -> float:
+def _personal(minutes: float, stream: Stream) -> float:
     """Minutes as one pair of hands takes them: the unit's, or half a minute to either side."""
     if minutes == 0:
         return 0.0
     return max(0.5, round(2 * minutes) / 2 + (stream.integer(3) - 1) / 2)
 
 
-def draw_safe(lot: Lot) -> dict:
-    """Orders of the same steps, each with one slip, one of which breaks a safety rule.
-
-    ``orders``: by letter; ``options``: the letters; ``reasons``: safety reasons to choose from.
-    """
+def draw_safe(lot: Lot) -> Safe:
+    """Orders of the same steps, each with one slip, one of which breaks a safety rule."""
     task, stream = lot.task, lot.stream.child("safe")
     guards = [b for b in task.bonds if b.reason.safety and len(b.reason.rules) == 1]
     for bond in lot.in_turn("safe", guards):
@@ -119,30 +115,31 @@ def draw_safe(lot: Lot) -> dict:
     raise lot.too_small("safe")
 
 
-def _safe(lot: Lot, part, orders, reason: Reason) -> dict:
+def _safe(lot: Lot, part: OrderTask, orders: list[tuple[str, ...]], reason: Reason) -> Safe:
     stream = lot.stream.child("safe reasons")
     own = set(part.steps)
     others = [
-        [rule.id, rule.reason]
+        Option(rule.id, rule.reason)
         for rule in lot.unit.rules
         if rule.id not in reason.rules
         and rule.reason != reason.text
         and lot.task.step_of[rule.later] not in {reason.later, *reason.earlier}
     ]
-    near = [o for o in stream.shuffled(others) if _rule_steps(lot, o[0]) & own]
+    near = [o for o in stream.shuffled(others) if _rule_steps(lot, o.id) & own]
     far = [o for o in stream.shuffled(others) if o not in near]
     texts = {text: rule for rule, text in reversed(near + far)}
-    wrong = [[rule, text] for text, rule in reversed(texts.items())][: SAFE_REASONS - 1]
+    wrong = [Option(rule, text) for text, rule in reversed(texts.items())][: SAFE_REASONS - 1]
     if len(wrong) < SAFE_REASONS - 1:
         raise lot.too_small("safe")
-    return {
-        "operations": list(part.steps),
-        "orders": [
-            [letter, part.labelled(o)] for letter, o in zip(SAFE_ORDERS, orders, strict=True)
-        ],
-        "options": [[letter, f"Order {letter}"] for letter in SAFE_ORDERS],
-        "reasons": stream.shuffled([[reason.rules[0], reason.text], *wrong]),
-    }
+    return Safe(
+        operations=part.steps,
+        orders=tuple(
+            Plan(letter, steps_of(part, order))
+            for letter, order in zip(SAFE_ORDERS, orders, strict=True)
+        ),
+        options=tuple(Option(letter, f"Order {letter}") for letter in SAFE_ORDERS),
+        reasons=tuple(stream.shuffled([Option(reason.rules[0], reason.text), *wrong])),
+    )
 
 
 def _rule_steps(lot: Lot, rule_id: str) -> set[str]:

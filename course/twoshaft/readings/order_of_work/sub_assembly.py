@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from twoshaft.models.order import OrderTask, chance_r0, quick_order, starting_order
 from twoshaft.models.order.mark import LEAST_R0
 from twoshaft.readings.keyed import Stream
-from twoshaft.readings.order_of_work.lot import Lot
+from twoshaft.readings.order_of_work import given
+from twoshaft.readings.order_of_work.lot import Lot, steps_of
 from twoshaft.units.kept import kept
 from twoshaft.units.unit import Unit
 
@@ -89,8 +90,8 @@ def _of_stage(unit: Unit, task: OrderTask, stage: str, length: int) -> list[SubA
     return members
 
 
-def draw(lot: Lot) -> dict:
-    """``stage``, ``operations`` and the ``start`` order, which earns nothing."""
+def draw(lot: Lot) -> given.SubAssembly:
+    """One of the pool, in an order that earns nothing."""
     members = pool(lot.unit)
     if not members:
         raise lot.too_small("sub_assembly")
@@ -100,8 +101,8 @@ def draw(lot: Lot) -> dict:
     part = lot.part(member.steps)
     start = starting_order(part, lot.stream.child("sub_assembly start"))
     names = {stage.id: stage.name for stage in lot.unit.stages}
-    return {
-        "stage": names[stage],
-        "operations": list(part.steps),
-        "start": part.labelled(start),
-    }
+    return given.SubAssembly(
+        stage=names[stage],
+        operations=part.steps,
+        start=steps_of(part, start),
+    )

@@ -5,14 +5,15 @@ from __future__ import annotations
 from twoshaft.models.order import broken_safety, sensible_order
 from twoshaft.models.order.slip import slip_size
 from twoshaft.readings.keyed import Stream
-from twoshaft.readings.order_of_work.lot import Lot
+from twoshaft.readings.order_of_work.given import Group, WholeUnit
+from twoshaft.readings.order_of_work.lot import Lot, steps_of
 
 SLIPS = 7
 """Steps misplaced at the start; putting them all right earns the whole mark."""
 
 
-def draw(lot: Lot) -> dict:
-    """``operations``, the ``start`` order, and the ``groups`` on screen.
+def draw(lot: Lot) -> WholeUnit:
+    """The whole build with a few steps out of place.
 
     The start breaks one safety rule where the unit has any, so that everyone has one to put right.
     """
@@ -52,13 +53,13 @@ def _misplaced(lot: Lot, stream: Stream, wanted: int) -> list[str] | None:
     return None
 
 
-def _given(lot: Lot, order: list[str]) -> dict:
+def _given(lot: Lot, order: list[str]) -> WholeUnit:
     task = lot.task
-    return {
-        "operations": list(task.steps),
-        "start": task.labelled(order),
-        "groups": [
-            [stage.id, stage.name, [s for s in task.steps if task.stage(s) == stage.id]]
+    return WholeUnit(
+        operations=task.steps,
+        start=steps_of(task, order),
+        groups=tuple(
+            Group(stage.id, stage.name, tuple(s for s in task.steps if task.stage(s) == stage.id))
             for stage in lot.unit.stages
-        ],
-    }
+        ),
+    )

@@ -4,22 +4,18 @@ from __future__ import annotations
 
 from collections import Counter
 
+from twoshaft.questions import bank_of
+from twoshaft.readings.order_of_work.given import Pair, Why
 from twoshaft.readings.order_of_work.lot import Lot
-from twoshaft.units.sections.order import RuleKind
+from twoshaft.records import Option
 
 PAIRS = 3
 REASONS = 4
-KINDS = {
-    RuleKind.CANNOT: "The later step cannot be done without it",
-    RuleKind.BURIES: "It can no longer be reached after the later step",
-    RuleKind.HARMS: "The wrong way round, a part or a person is harmed",
-    RuleKind.BLINDS: "The wrong way round, a check is worth nothing",
-}
-"""What happens the wrong way round, in plain words."""
+BANK = bank_of("order-of-work")
 
 
-def draw(lot: Lot) -> dict:
-    """``pairs`` with ``earlier``, ``later`` and four ``options``; ``kinds`` to choose from."""
+def draw(lot: Lot) -> Why:
+    """Three pairs, each with four reasons, and the kinds of reason."""
     task, stream = lot.task, lot.stream.child("why")
     rules = {rule.id for rule in lot.unit.rules}
     between = Counter((bond.earlier, bond.later) for bond in task.bonds)
@@ -48,18 +44,18 @@ def draw(lot: Lot) -> dict:
         stage = task.stage(bond.reason.later)
         others.sort(key=lambda other: task.stage(other.reason.later) != stage)
         texts = {other.reason.text: other.reason.rules[0] for other in reversed(others)}
-        wrong = [[rule, text] for text, rule in reversed(texts.items())][: REASONS - 1]
+        wrong = [Option(rule, text) for text, rule in reversed(texts.items())][: REASONS - 1]
         if len(wrong) < REASONS - 1:
             raise lot.too_small("why")
         earlier, later = task.steps[bond.earlier], task.steps[bond.later]
-        options = [[bond.reason.rules[0], bond.reason.text], *wrong]
+        options = [Option(bond.reason.rules[0], bond.reason.text), *wrong]
         pairs.append(
-            {
-                "earlier": [earlier, task.label(earlier)],
-                "later": [later, task.label(later)],
-                "options": stream.shuffled(options),
-            }
+            Pair(
+                earlier=Option(earlier, task.label(earlier)),
+                later=Option(later, task.label(later)),
+                options=tuple(stream.shuffled(options)),
+            )
         )
     if len(pairs) < PAIRS:
         raise lot.too_small("why")
-    return {"pairs": pairs, "kinds": [[kind.value, words] for kind, words in KINDS.items()]}
+    return Why(pairs=tuple(pairs), kinds=BANK.lists["kinds"])

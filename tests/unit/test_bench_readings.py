@@ -302,8 +302,8 @@ def test_an_idler_is_counted_once_and_teeth_of_ones_own_make_the_ratio(unit):
 
 
 def test_a_film_of_ones_own_flatness_has_the_gap_that_the_model_makes_of_it(unit):
-    flat = own(unit, "sealant-film", "lay", flatness=40)["gap_mm"]
-    assert flat < own(unit, "sealant-film", "lay", flatness=80)["gap_mm"]
+    flat = own(unit, "sealant-film", "lay", flatness=40).gap_mm
+    assert flat < own(unit, "sealant-film", "lay", flatness=80).gap_mm
 
 
 def test_what_is_chosen_is_shown_by_its_words(unit):

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from twoshaft.readings.sealant_film import amounts, clock, faces, questions, shelf
+from twoshaft.readings.sealant_film.given import Given
 from twoshaft.readings.sealant_film.lot import Lot
 from twoshaft.readings.sealant_film.own_figures import BENCH
 
-__all__ = ["BENCH", "MODULE", "TASKS", "Lot"]
+__all__ = ["BENCH", "MODULE", "TASKS", "Given", "Lot"]
 
 MODULE = "sealant-film"
 

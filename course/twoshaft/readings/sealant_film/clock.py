@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+from twoshaft.readings.keyed import Stream
+from twoshaft.readings.sealant_film.given import Clock, Step
 from twoshaft.readings.sealant_film.lot import Lot, step
+from twoshaft.readings.sealant_film.questions import BANK
+from twoshaft.records import changed
 from twoshaft.units.sections.faces import SealantKind
 
 BEFORE = (("Cut the nozzle of the tube", 0.5, 2), ("Put on fresh gloves", 0.5, 1.5),
@@ -10,21 +14,11 @@ BEFORE = (("Cut the nozzle of the tube", 0.5, 2), ("Put on fresh gloves", 0.5, 1
 BETWEEN = (("The telephone rings: nobody works on the face", 2, 6),
            ("Fetch a bolt that is missing", 1, 4), ("Wipe off a drip", 0.5, 2),
            ("Wait for somebody to help lift", 2, 6))  # fmt: skip
-CHOICES = [
-    ["close", "The film is fresh enough: nothing needs to be done to it"],
-    ["renew", "Open it again, wipe all of the film off both faces, clean them and lay a new one"],
-    ["recoat", "Lift it a little and lay a fresh coat over the old one"],
-    ["wet", "Lift it a little and wet the skin with solvent so that it sticks again"],
-    ["harder", "Tighten the bolts a little more than the manual says"],
-]
 CLEAR_MINUTES = 1.5
 
 
-def draw_clock(lot: Lot) -> dict:
-    """``rows`` of (key, words, minutes) in order, ``limit_minutes``, ``sealant`` and options.
-
-    Keys: before, lay, between, down, bolts, tighten.
-    """
+def draw_clock(lot: Lot) -> Clock:
+    """How the work went, clearly within the film's time or clearly not."""
     stream = lot.stream.child("clock")
     kind = lot.in_turn("clock", list(SealantKind))[0]
     sealant = lot.sealant(kind)
@@ -43,16 +37,12 @@ def draw_clock(lot: Lot) -> dict:
             _row("bolts", "Run all bolts down by hand", 2, 5, stream, 1),
             _row("tighten", "Tighten in three rounds", 4, 8, stream, 1),
         ]
-        age = sum(minutes for key, _, minutes in rows if key not in ("before", "tighten"))
-        over = age - limit
+        clock = Clock(sealant.id, limit, tuple(rows), BANK.lists["aged"])
+        over = clock.age_minutes - limit
         if (over > 0) == late and CLEAR_MINUTES <= abs(over) <= 0.4 * limit:
-            return {
-                "sealant": sealant.id,
-                "limit_minutes": limit,
-                "rows": rows,
-                "options": stream.shuffled(CHOICES),
-            }
+            return changed(clock, options=tuple(stream.shuffled(clock.options)))
 
 
-def _row(key: str, words: str, low: float, high: float, stream, scale: float) -> list:
-    return [key, words, step(stream, round(2 * low * scale) / 2, round(2 * high * scale) / 2, 0.5)]
+def _row(kind: str, text: str, low: float, high: float, stream: Stream, scale: float) -> Step:
+    least, most = (round(2 * minutes * scale) / 2 for minutes in (low, high))
+    return Step(kind, text, step(stream, least, most, 0.5))

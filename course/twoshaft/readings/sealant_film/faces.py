@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from typing import Any
+from collections.abc import Sequence
 
 import numpy as np
 
@@ -19,9 +19,23 @@ from twoshaft.models.film import (
     nearest_stretch,
 )
 from twoshaft.readings.keyed import Stream
+from twoshaft.readings.sealant_film.given import (
+    Coat,
+    Fault,
+    Form,
+    Hole,
+    Holes,
+    Laid,
+    Lay,
+    Pace,
+    Spot,
+    Timed,
+)
 from twoshaft.readings.sealant_film.lot import Lot, step
+from twoshaft.readings.sealant_film.questions import BANK, scene
+from twoshaft.records import Option, changed, extended
 from twoshaft.units.quantities import Q
-from twoshaft.units.sections.faces import Face
+from twoshaft.units.sections import faces
 
 TRIES = 80
 CLEAR_MINUTES = 1.5
@@ -34,60 +48,17 @@ FAULTS = {
     "dirt": State.DIRTY,
     "old": State.SKINNED,
 }
-REASONS = [
-    ["thin", "There is too little sealant for the gap"],
-    ["oil", "There is oil under the film"],
-    ["dirt", "There is dirt under the film"],
-    ["old", "The film was too old when the face was closed"],
-    ["air", "Air was shut in between two beads"],
-    ["wide", "The gap is wider than this sealant bridges"],
-]
-HOLE_SCENES = {
-    "oil-in": [
-        "A little oil stands in the blind hole of {bolt}. The bolt is turned in to its torque. "
-        "What happens?",
-        [
-            ["locks", "The oil cannot get away: the bolt clamps nothing, and the case can split"],
-            ["squeezes", "The oil is squeezed past the thread, and nothing else changes"],
-            ["clamps", "The thread is lubricated, so the joint is clamped better and safely"],
-            ["loosens", "The bolt comes loose later, since oil makes it turn back"],
-            ["seals", "The oil seals the thread, so the hole cannot leak"],
-        ],
-    ],
-    "bead-over": [
-        "The bead runs straight over the blind hole of {bolt}. What is the danger when the bolt "
-        "goes in?",
-        [
-            ["piston", "Sealant is shut in under the bolt, which presses on it like a piston"],
-            ["short", "The bead is too short there, since part of it is in the hole"],
-            ["glue", "The bolt is glued in and can never be undone"],
-            ["cure", "The sealant cannot cure, since the bolt keeps it warm"],
-            ["none", "None: what is in the hole makes the thread tight"],
-        ],
-    ],
-    "ring": [
-        "A closed ring of bead is laid round the blind hole of {bolt} before the case comes down. "
-        "What happens?",
-        [
-            ["air", "The air in the ring has no way out and keeps the sealant away from the face"],
-            ["best", "Nothing: a closed ring is the best seal that there is"],
-            ["suck", "The sealant is sucked into the hole and the ring vanishes"],
-            ["skin", "The ring skins over at once, since air is in it"],
-            ["thick", "The ring holds the case up, so that it can never be closed"],
-        ],
-    ],
-}  # fmt: skip
 
 
-def draw_lay(lot: Lot) -> dict:
-    """The job for ``Work.of``, with ``gap_mm`` (the largest gap of the bolted face)."""
+def draw_lay(lot: Lot) -> Lay:
+    """A face to coat, by finger or with a bead as time allows."""
     stream, face = lot.stream.child("lay"), lot.face("lay")
     by_finger = stream.choice((True, False))
     for _ in range(TRIES):
         job = _lay_job(lot, face, stream, by_finger)
-        work = Work.of(lot.unit, job)
+        work = Work.of(lot.unit, job.job)
         if _worth_laying(work, by_finger):
-            return {**job, "gap_mm": largest_gap_mm(work)}
+            return extended(Lay, job, gap_mm=largest_gap_mm(work))
     raise lot.too_small(f"a film that suits the face {face.id}")
 
 
@@ -96,27 +67,27 @@ def largest_gap_mm(work: Work) -> float:
     return math.ceil(1000 * max(work.gap_mm.values())) / 1000
 
 
-def _lay_job(lot: Lot, face: Face, stream: Stream, by_finger: bool) -> dict[str, Any]:
+def _lay_job(lot: Lot, face: faces.Face, stream: Stream, by_finger: bool) -> Timed:
     lines = (np.diff(np.asarray(segment.points), axis=0) for segment in face.segments)
     length_mm = sum(float(np.hypot(*line.T).sum()) for line in lines)
     limit, closing = step(stream, 10, 16, 1), step(stream, 4, 6, 1)
     # A film by finger is in time, or clearly is not and a bead has to do.
     needed = limit - closing - step(stream, 2, 4, 0.5) * (1 if by_finger else -1)
-    return {
-        "face": face.id,
-        "sealant": face.sealant,
-        "form": _form(stream),
-        "lumps_mm": _bounds(face, step(stream, 0.8, 1.2, 0.1)),
-        "minutes": limit,
-        "spots": [_spot(face, stream.choice(face.segments).id, stream.choice(("oil", "dirt")))],
-        "pace": {
-            "film": round(100 * needed / length_mm, 2),
-            "bead": step(stream, 0.15, 0.25, 0.05),
-            "wipe": 0.5,
-            "close": closing,
-        },
-        "blind_mm3": step(stream, 20, 30, 5),
-    }
+    return Timed(
+        face=face.id,
+        sealant=face.sealant,
+        form=_form(stream),
+        lumps_mm=_bounds(face, step(stream, 0.8, 1.2, 0.1)),
+        minutes=limit,
+        spots=(_spot(face, stream.choice(face.segments).id, stream.choice(("oil", "dirt"))),),
+        pace=Pace(
+            film=round(100 * needed / length_mm, 2),
+            bead=step(stream, 0.15, 0.25, 0.05),
+            wipe=0.5,
+            close=closing,
+        ),
+        blind_mm3=step(stream, 20, 30, 5),
+    )
 
 
 def _worth_laying(work: Work, by_finger: bool) -> bool:
@@ -140,12 +111,8 @@ def _worth_laying(work: Work, by_finger: bool) -> bool:
     return bool(unwiped.leaks) and bool(fat.endangered)
 
 
-def draw_holes(lot: Lot) -> dict:
-    """Bolt holes that a bead passes, three of which leak, and a question on a blind one.
-
-    ``face``, ``open_holes``, ``sides`` by hole, ``pressed_mm``, ``rows``, ``options`` and a
-    ``scene`` (key, words, options).
-    """
+def draw_holes(lot: Lot) -> Holes:
+    """Bolt holes that a bead passes, three of which leak, and a question on a blind one."""
     stream, face = lot.stream.child("holes"), lot.face("holes")
     for _ in range(TRIES):
         asked = sorted(stream.shuffled(range(len(face.holes)))[:ASKED_HOLES])
@@ -161,25 +128,22 @@ def draw_holes(lot: Lot) -> dict:
         raise lot.too_small(f"bolt holes on the face {face.id} that a bead can pass")
     blind = [hole for hole in face.holes if hole.blind]
     bolt = _name(stream.choice(blind).id) if blind else "a bolt"
-    key = lot.in_turn("hole scene", list(HOLE_SCENES))[0]
-    words, options = HOLE_SCENES[key]
-    return {
-        "face": face.id,
-        "open_holes": opened,
-        "sides": {id: side.value for id, side in every.items()},
-        "pressed_mm": PRESSED_MM,
-        "rows": [[hole.id, _name(hole.id), _leads(hole, opened), every[hole.id].value]
-                 for hole in holes],
-        "options": [[hole.id, _name(hole.id).capitalize()] for hole in holes],
-        "scene": {
-            "key": key,
-            "words": words.format(bolt=bolt),
-            "options": stream.shuffled(options),
-        },
-    }  # fmt: skip
+    asking = scene(lot, "blind", "hole scene", stream)
+    return Holes(
+        face=face.id,
+        open_holes=tuple(opened),
+        sides={id: side.value for id, side in every.items()},
+        pressed_mm=PRESSED_MM,
+        rows=tuple(
+            Hole(hole.id, _name(hole.id), _leads(hole, opened), every[hole.id].value)
+            for hole in holes
+        ),
+        options=tuple(Option(hole.id, _name(hole.id).capitalize()) for hole in holes),
+        scene=changed(asking, story=asking.story.format(bolt=bolt)),
+    )
 
 
-def _cases(holes, stream: Stream):
+def _cases(holes: Sequence[faces.Hole], stream: Stream) -> tuple[dict[str, Side] | None, list[str]]:
     """Sides and open holes: three that leak in two ways, and tight ones that look like them."""
     leaking = [(Side.OUTSIDE, True), (Side.MIDDLE, False), stream.choice(
         ((Side.OUTSIDE, True), (Side.MIDDLE, True), (Side.MIDDLE, False)))]  # fmt: skip
@@ -192,7 +156,7 @@ def _cases(holes, stream: Stream):
     return sides, [hole.id for hole, (_, out) in zip(holes, dealt, strict=True) if out]
 
 
-def _leads(hole, opened: list[str]) -> str:
+def _leads(hole: faces.Hole, opened: list[str]) -> str:
     if hole.id in opened:
         return "leads out under the bolt's head"
     return "blind" if hole.blind else "closed at its end"
@@ -202,12 +166,8 @@ def _name(id: str) -> str:
     return id.replace("-", " ")
 
 
-def draw_fault(lot: Lot) -> dict:
-    """A film with one leak and one lump that endangers an oil way.
-
-    A job for ``Work.of`` with ``entries`` and ``minutes_laid``, ``closed_minute``, ``rows`` of
-    (stretch, name, what was laid, minute, gap in mm, remark), ``options`` and ``reasons``.
-    """
+def draw_fault(lot: Lot) -> Fault:
+    """A film with one leak and one lump that endangers an oil gallery."""
     stream, face = lot.stream.child("fault"), lot.face("fault")
     kind = lot.in_turn("fault", list(FAULTS))[0]
     for _ in range(TRIES):
@@ -217,24 +177,24 @@ def draw_fault(lot: Lot) -> dict:
     raise lot.too_small(f"a film with one fault on the face {face.id}")
 
 
-def _fault(lot: Lot, face: Face, kind: str, stream: Stream) -> dict | None:
+def _fault(lot: Lot, face: faces.Face, kind: str, stream: Stream) -> Fault | None:
     ids = [segment.id for segment in face.segments]
     guide = stream.choice(face.guides)
     fat = nearest_stretch(face, guide.x_mm, guide.y_mm)
     at = ids.index(fat)
     beside = {ids[(at + k) % len(ids)] for k in (-1, 0, 1)}
     leak = stream.choice([id for id in ids if id not in beside])
-    spots = [_spot(face, leak, kind)] if kind in ("oil", "dirt") else []
+    spots = (_spot(face, leak, kind),) if kind in ("oil", "dirt") else ()
     sealant = lot.unit.faces.sealant_by_id(face.sealant)
-    job = {
-        "face": face.id,
-        "sealant": sealant.id,
-        "form": _form(stream),
-        "lumps_mm": _bounds(face, step(stream, 0.9, 1.2, 0.1)),
-        "minutes": sealant.open_minutes,
-        "spots": spots,
-    }
-    work = Work.of(lot.unit, job)
+    coat = Coat(
+        face=face.id,
+        sealant=sealant.id,
+        form=_form(stream),
+        lumps_mm=_bounds(face, step(stream, 0.9, 1.2, 0.1)),
+        minutes=sealant.open_minutes,
+        spots=spots,
+    )
+    work = Work.of(lot.unit, coat.job)
     gaps = work.gap_mm
     if kind == "thin" and gaps[leak] < 0.05:
         return None
@@ -259,19 +219,21 @@ def _fault(lot: Lot, face: Face, kind: str, stream: Stream) -> dict | None:
         return None
     names = {segment.id: segment.name for segment in face.segments}
     remark = {leak: f"{kind} across the face, under the film"} if spots else {}
-    return {
-        **job,
-        "entries": [done.entry for done in passes],
-        "minutes_laid": minutes,
-        "closed_minute": end,
-        "rows": [
-            [done.place, names[done.place], f"{done.size_mm:g} mm", minute,
-             round(gaps[done.place], 3), remark.get(done.place, "clean")]
-            for done, minute in zip(passes, minutes, strict=True)
-        ],
-        "options": [[id, names[id]] for id in ids],
-        "reasons": stream.shuffled(REASONS),
-    }  # fmt: skip
+    rows = (
+        Laid(done.place, names[done.place], f"{done.size_mm:g} mm", minute,
+             round(gaps[done.place], 3), remark.get(done.place, "clean"))
+        for done, minute in zip(passes, minutes, strict=True)
+    )  # fmt: skip
+    return extended(
+        Fault,
+        coat,
+        entries=tuple(done.entry for done in passes),
+        minutes_laid=tuple(minutes),
+        closed_minute=end,
+        rows=tuple(rows),
+        options=tuple(Option(id, names[id]) for id in ids),
+        reasons=tuple(stream.shuffled(BANK.lists["why_out"])),
+    )
 
 
 def _one_fault(closed: Closed, leak: str, reason: State, fat: str) -> bool:
@@ -279,25 +241,26 @@ def _one_fault(closed: Closed, leak: str, reason: State, fat: str) -> bool:
     return closed.leaks == ((leak, reason),) and lumps == {fat}
 
 
-def _form(stream: Stream) -> dict[str, float]:
+def _form(stream: Stream) -> Form:
     """How the faces are out of flat."""
-    return {
-        "flatness_um": step(stream, 50, 100, 5),
-        "bow_x": stream.choice((1.0, -1.0)),
-        "bow_y": step(stream, -0.6, 0.6, 0.2),
-        "twist": step(stream, -0.4, 0.4, 0.2),
-    }
+    return Form(
+        flatness_um=step(stream, 50, 100, 5),
+        bow_x=stream.choice((1.0, -1.0)),
+        bow_y=step(stream, -0.6, 0.6, 0.2),
+        twist=step(stream, -0.4, 0.4, 0.2),
+    )
 
 
-def _bounds(face: Face, bound: float) -> dict[str, float]:
+def _bounds(face: faces.Face, bound: float) -> dict[str, float]:
     return {guide.id: bound for guide in face.guides}
 
 
-def _spot(face: Face, stretch: str, what: str) -> dict[str, Any]:
+def _spot(face: faces.Face, stretch: str, what: str) -> Spot:
     """Oil or dirt right across the face, in the middle of a stretch."""
     line = np.asarray(next(s.points for s in face.segments if s.id == stretch))
     middle = len(line) // 2
     at, along = line[middle], line[middle + 1] - line[middle - 1]
     across = np.array([-along[1], along[0]]) / np.hypot(*along) * face.film_width_mm
-    points = [[round(float(x), 1) for x in at + sign * across] for sign in (-1, 1)]
-    return {"what": what, "points": points, "width_mm": 7.0}
+    ends = ((at + sign * across).tolist() for sign in (-1, 1))
+    points = tuple((round(x, 1), round(y, 1)) for x, y in ends)
+    return Spot(what=what, points=points, width_mm=7.0)

@@ -7,29 +7,37 @@ from typing import Any
 
 from twoshaft.errors import CourseError
 from twoshaft.models.film import Hand, Work
-from twoshaft.readings.own_figure import BenchTask
-from twoshaft.readings.own_figure import PlacedFigure as Figure
+from twoshaft.readings.own_figure import BenchTask, Figure
 from twoshaft.readings.sealant_film.amounts import bead_parts
 from twoshaft.readings.sealant_film.faces import largest_gap_mm
+from twoshaft.readings.sealant_film.given import After, Bead, Clock, Lay
+from twoshaft.records import changed
 from twoshaft.units.unit import Unit
 
-NOT_COUNTED = ("before", "tighten")
+Own = Mapping[str, Any]
 CLEAR_MINUTES, CLEAR_HOURS, CLEAR = 0.2, 0.5, 0.02
 GO_ON = "measure again, or go on with the drawn figures"
 
 
-def _bead_figures(unit: Unit, given: Mapping[str, Any]) -> tuple[Figure, ...]:
+def _bead_figures(unit: Unit, given: Bead) -> tuple[Figure, ...]:
     return (
-        Figure("bead", ("diameter_mm",), "Diameter of the bead", "mm", 0.3, 8),
-        Figure("width", ("width_mm",), "Width of the face", "mm", 2, 60),
-        Figure("gap", ("gap_mm",), "Largest gap, by the feeler gauge", "mm", 0.01, 1),
-        Figure("lump", ("bound_mm",), "Largest lump that the oil way bears (radius)", "mm",
-               0.1, 5, "manual limit"),
+        Figure("bead", "Diameter of the bead", "mm", 0.3, 8, drawn=given.diameter_mm),
+        Figure("width", "Width of the face", "mm", 2, 60, drawn=given.width_mm),
+        Figure("gap", "Largest gap, by the feeler gauge", "mm", 0.01, 1, drawn=given.gap_mm),
+        Figure("lump", "Largest lump that the oil way bears (radius)", "mm", 0.1, 5,
+               "manual limit", drawn=given.bound_mm),
     )  # fmt: skip
 
 
-def _renew_bead(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
-    parts = [bead_parts(given, mm) for mm in (given["diameter_mm"], *given["nozzles_mm"])]
+def _renew_bead(unit: Unit, given: Bead, own: Own) -> Bead:
+    bead = changed(
+        given,
+        diameter_mm=own["bead"],
+        width_mm=own["width"],
+        gap_mm=own["gap"],
+        bound_mm=own["lump"],
+    )
+    parts = [bead_parts(bead, mm) for mm in (bead.diameter_mm, *bead.nozzles_mm)]
     if any(abs(part - 1) < CLEAR for part in parts[0]):
         raise CourseError(
             "the bead lies so near a limit that the last figure of a reading decides", mend=GO_ON
@@ -45,21 +53,28 @@ def _renew_bead(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
             "every bead of the list would do, so there is nothing to decide",
             mend="look at the figures again, or go on with the drawn ones",
         )
-    return given
+    return bead
 
 
-def _lay_figures(unit: Unit, given: Mapping[str, Any]) -> tuple[Figure, ...]:
+def _lay_figures(unit: Unit, given: Lay) -> tuple[Figure, ...]:
     return (
-        Figure("flatness", ("form", "flatness_um"), "Out of flat, feeler under a straightedge",
-               "µm", 5, 200),
-        Figure("close", ("pace", "close"), "From the last pass to the closed face", "min", 0.5, 60),
-        Figure("open", ("minutes",), "Time that the film may lie open, by its sheet", "min",
-               1, 240, "manual limit"),
+        Figure("flatness", "Out of flat, feeler under a straightedge", "µm", 5, 200,
+               drawn=given.form.flatness_um),
+        Figure("close", "From the last pass to the closed face", "min", 0.5, 60,
+               drawn=given.pace.close),
+        Figure("open", "Time that the film may lie open, by its sheet", "min", 1, 240,
+               "manual limit", drawn=given.minutes),
     )  # fmt: skip
 
 
-def _renew_lay(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
-    work = Work.of(unit, given)
+def _renew_lay(unit: Unit, given: Lay, own: Own) -> Lay:
+    lay = changed(
+        given,
+        form=changed(given.form, flatness_um=own["flatness"]),
+        minutes=own["open"],
+        pace=changed(given.pace, close=own["close"]),
+    )
+    work = Work.of(unit, lay.job)
     gap = largest_gap_mm(work)
     taken = [work.minutes_taken(work.everywhere(hand, 1.0)) for hand in (Hand.FILM, Hand.BEAD)]
     if min(abs(work.limit_minutes - minutes) for minutes in taken) < CLEAR_MINUTES:
@@ -71,45 +86,46 @@ def _renew_lay(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
             mend="at the bench the face is trued or another sealant taken; here, go on with the "
             "drawn figures",
         )
-    return given | {"gap_mm": gap}
+    return changed(lay, gap_mm=gap)
 
 
-def _after_figures(unit: Unit, given: Mapping[str, Any]) -> tuple[Figure, ...]:
+def _after_figures(unit: Unit, given: After) -> tuple[Figure, ...]:
     return (
-        Figure("closed", ("waited_hours",), "The case has been closed for", "h", 0, 500),
-        Figure("cure", ("cure_hours",), "Cured at 20 °C, by its sheet, after", "h", 0.5, 168,
-               "manual limit"),
+        Figure("closed", "The case has been closed for", "h", 0, 500, drawn=given.waited_hours),
+        Figure("cure", "Cured at 20 °C, by its sheet, after", "h", 0.5, 168, "manual limit",
+               drawn=given.cure_hours),
     )  # fmt: skip
 
 
-def _renew_after(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
-    needed = given["cure_hours"] * given["cold_factor"]
-    if abs(given["waited_hours"] - needed) < CLEAR_HOURS:
+def _renew_after(unit: Unit, given: After, own: Own) -> After:
+    after = changed(given, waited_hours=own["closed"], cure_hours=own["cure"])
+    if abs(after.waited_hours - after.needed_hours) < CLEAR_HOURS:
         raise CourseError(
             "the hours that it asks for are up within half an hour, so the clock decides",
             mend="wait a little longer at the bench; here, go on with the drawn figures",
         )
-    return given
+    return after
 
 
-def _clock_figures(unit: Unit, given: Mapping[str, Any]) -> tuple[Figure, ...]:
+def _clock_figures(unit: Unit, given: Clock) -> tuple[Figure, ...]:
     steps = (
-        Figure(f"step-{n + 1}", ("rows", n, 2), words, "min", 0.1, 240)
-        for n, (_, words, _) in enumerate(given["rows"])
+        Figure(f"step-{n}", step.text, "min", 0.1, 240, drawn=step.minutes)
+        for n, step in enumerate(given.rows, 1)
     )
-    limit = Figure("open", ("limit_minutes",), "Time that the film may lie open, by its sheet",
-                   "min", 1, 240, "manual limit")  # fmt: skip
+    limit = Figure("open", "Time that the film may lie open, by its sheet", "min", 1, 240,
+                   "manual limit", drawn=given.limit_minutes)  # fmt: skip
     return (*steps, limit)
 
 
-def _renew_clock(unit: Unit, given: dict[str, Any]) -> dict[str, Any]:
-    age = sum(minutes for key, _, minutes in given["rows"] if key not in NOT_COUNTED)
-    if abs(age - given["limit_minutes"]) < CLEAR_MINUTES:
+def _renew_clock(unit: Unit, given: Clock, own: Own) -> Clock:
+    rows = (changed(step, minutes=own[f"step-{n}"]) for n, step in enumerate(given.rows, 1))
+    clock = changed(given, limit_minutes=own["open"], rows=tuple(rows))
+    if abs(clock.age_minutes - clock.limit_minutes) < CLEAR_MINUTES:
         raise CourseError(
             "the film's age lies so near its limit that the clock's reading decides it",
             mend="treat such a film as too old at the bench; here, go on with the drawn figures",
         )
-    return given
+    return clock
 
 
 BENCH = {

@@ -99,8 +99,11 @@ sheet.form(
 done = [step.id for step in given.next_steps.done]
 shown = labels(given.next_steps.options)
 ready = set(order.ready_steps(whole, done)) & set(shown)
-waits = {step: f"It has to wait. {order.consequences(whole, [*done, step])[-1].reasons[0].text}"
-         for step in shown if step not in ready}
+waits = {}
+for step in set(shown) - ready:
+    rule = order.consequences(whole, [*done, step])[-1].reasons[0]
+    first = " or ".join(f"“{whole.label(one)}”" for one in rule.earlier)
+    waits[step] = f"It has to wait for {first or 'its turn'}. {rule.text}"
 ref("next-steps-ready", ready, outcome="next-steps", lesson="02-order-of-work#what-can-be-done-next",
     slips=reasons(given.next_steps.options, ready, waits))
 

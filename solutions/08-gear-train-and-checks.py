@@ -22,16 +22,17 @@ import math
 from fractions import Fraction
 
 from twoshaft.models import geartrain, order
+from twoshaft.questions import bank_of
 from twoshaft.readings.gear_train_and_checks.own_figures import as_counted
+from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, ref
+from twoshaft_grader.marking import Slip, reasons, ref, settled
 
-train = unit.gear_train
+bank, train = bank_of("gear-train-and-checks"), unit.gear_train
 rings = {one.id: one for one in train.synchronisers}
 ONE, BOTH = "one output, the other held", "both outputs, averaged"
 pinion = next(m.driving.shaft for m in train.meshes if m.id == train.final_drive)
-lesson = "08-gear-train-and-checks"
-near = {"relative": 0.006}
+lesson, near = "08-gear-train-and-checks", {"relative": 0.006}
 
 # %% [markdown] tags=["task"]
 # ## 1. Along the path
@@ -39,27 +40,27 @@ near = {"relative": 0.006}
 # Work out the ratios of your forward gear from its teeth, then look at reverse. Give ratios as plain numbers with three figures: turns of the driving side for one turn of the driven side. *7 points.*
 
 # %% tags=["rig"]
-path = given["path"]
-given_table(f"The wheels along the path{path.get('source', '')}", ["mesh", "driving, teeth", "driven, teeth"],
-            [*path["wheels"], *([f"Reverse: {words.lower()}", a, b] for words, a, b in path["back"])])
+path = given.path
+given_table(f"The wheels along the path{path.source}", ["mesh", "driving, teeth", "driven, teeth"],
+            [*path.wheels, *((f"Reverse: {row.words.lower()}", row.driving, row.driven) for row in path.back)])
 
 # %% tags=["form"]
-path = given["path"]
-gear, reverse = path["gear"][1].lower(), path["reverse"][1].lower()
+path = given.path
+gear, reverse = path.gear.name.lower(), path.reverse.name.lower()
 sheet.form(
     "path",
     sheet.number("path-ratio", f"Ratio of {gear}, input shaft to output shaft", ""),
     sheet.number("path-total", f"Ratio of {gear} with the final drive, input shaft to ring gear", ""),
-    sheet.choice("path-way", f"Which way does the ring gear turn in {gear}?", options=path["ways"]),
+    sheet.choice("path-way", f"Which way does the ring gear turn in {gear}?", options=path.ways),
     sheet.number("path-back", f"Ratio of {reverse}, input shaft to output shaft (without a sign)", ""),
-    sheet.choice("path-back-way", f"Which way does the ring gear turn in {reverse}?", options=path["ways"]),
-    sheet.choice("path-idler", f"An idler with {path['idler_more']} more teeth is fitted. What does that change?",
-                 options=path["idler"]),
+    sheet.choice("path-back-way", f"Which way does the ring gear turn in {reverse}?", options=path.ways),
+    sheet.choice("path-idler", f"An idler with {path.idler_more} more teeth is fitted. What does that change?",
+                 options=path.idler),
 )
 
 # %% tags=["reference"]
-path = given["path"]
-gear, reverse, where = path["gear"][0], path["reverse"][0], f"{lesson}#along-the-path"
+path = given.path
+gear, reverse, where = path.gear.id, path.reverse.id, f"{lesson}#along-the-path"
 counted = as_counted(train, path)
 own = float(abs(geartrain.ratio(counted, gear, to=pinion)))
 total = geartrain.ratio(counted, gear)
@@ -74,27 +75,31 @@ ref("path-total", own * final, weight=1.5, outcome="gear-ratios", tolerance=near
 
 # %% tags=["reference"]
 ways, round_and = {True: "same", False: "other"}, "Count the meshes up to the ring gear: each one turns the direction round"
-turned = [Slip("same-twice", 0, f"{round_and}, and an odd number leaves it turned."),
-          Slip("same-never", 0, "Two gears in mesh always turn opposite ways."),
-          Slip("other-once", 0, f"{round_and}, the gear's own mesh as well as the final drive."),
-          Slip("other-thrice", 0, f"{round_and}, and an even number turns it back."),
-          Slip("either", 0, "Teeth in mesh leave no choice; the load changes nothing of the direction.")]
+turned = {
+    "same-twice": f"{round_and}, and an odd number leaves it turned.",
+    "same-never": "Two gears in mesh always turn opposite ways.",
+    "other-once": f"{round_and}, the gear's own mesh as well as the final drive.",
+    "other-thrice": f"{round_and}, and an even number turns it back.",
+    "either": "Teeth in mesh leave no choice; the load changes nothing of the direction.",
+}
 for field, id in (("path-way", gear), ("path-back-way", reverse)):
     right = "same-twice" if geartrain.ratio(counted, id) > 0 else "other-thrice"
-    ref(field, right, outcome="gear-ratios", lesson=where,
-        slips=[slip for slip in turned if slip.value != right])
-first, second = (Q(b / a, "") for _, a, b in path["back"])
+    ref(field, right, outcome="gear-ratios", lesson=where, slips=reasons(path.ways, right, turned))
+
+# %% tags=["reference"]
+first, second = (Q(row.driven / row.driving, "") for row in path.back)
 ref("path-back", Q(float(abs(geartrain.ratio(counted, reverse, to=pinion))), ""), tolerance=near,
     weight=1.5, outcome="gear-ratios", lesson=where, slips=[
         Slip(first, 0.2, "This is the first mesh alone; the idler drives on."),
         Slip(second, 0.2, "This is the second mesh alone; the input drives the idler first.")])
 
 # %% tags=["reference"]
-ref("path-idler", "nothing", weight=1.5, outcome="gear-ratios", lesson=where, slips=[
-    Slip("ratio", 0, "The idler's teeth are driven once and drive once: write both meshes out and look what drops out."),
-    Slip("direction", 0, "The direction depends on the number of meshes, and that has not changed."),
-    Slip("both", 0, "Write both meshes out, and count them: what has really changed?"),
-    Slip("drag", 0, "Load does not change how many teeth pass.")])
+ref("path-idler", "nothing", weight=1.5, outcome="gear-ratios", lesson=where, slips=reasons(path.idler, "nothing", {
+    "ratio": "The idler's teeth are driven once and drive once: write both meshes out and look what drops out.",
+    "direction": "The direction depends on the number of meshes, and that has not changed.",
+    "both": "Write both meshes out, and count them: what has really changed?",
+    "drag": "Load does not change how many teeth pass.",
+}))
 
 # %% tags=["mark"] task="path" points=7
 
@@ -104,30 +109,30 @@ ref("path-idler", "nothing", weight=1.5, outcome="gear-ratios", lesson=where, sl
 # You are going to count another gear. First with the right wheel held: how far must the input shaft turn? Then with both wheels free, when they have turned unevenly. *7 points.*
 
 # %% tags=["rig"]
-count = given["count"]
-given_table(f"{count['gear'][1]}{count.get('source', '')}", ["mesh", "driving, teeth", "driven, teeth"], count["wheels"])
+count = given.count
+given_table(f"{count.gear.name}{count.source}", ["mesh", "driving, teeth", "driven, teeth"], count.wheels)
 
 # %% tags=["form"]
-count = given["count"]
+count = given.count
 sheet.form(
     "count",
-    sheet.number("count-total", f"Ratio of {count['gear'][1].lower()} with the final drive", ""),
-    sheet.number("count-held", f"The right wheel is held, the left wheel is to turn {count['held_turns']} times. "
+    sheet.number("count-total", f"Ratio of {count.gear.name.lower()} with the final drive", ""),
+    sheet.number("count-held", f"The right wheel is held, the left wheel is to turn {count.held_turns} times. "
                  "How many turns of the input shaft?", "turn"),
-    sheet.number("count-free", f"Both are free. The left wheel made {count['left_turns']:g} turns, the right one "
-                 f"{count['right_turns']:g}. How many turns of the input shaft?", "turn"),
+    sheet.number("count-free", f"Both are free. The left wheel made {count.left_turns:g} turns, the right one "
+                 f"{count.right_turns:g}. How many turns of the input shaft?", "turn"),
     sheet.choice("count-why", "Why are both wheels counted and averaged when neither is held?",
-                 options=count["why"]),
+                 options=count.why),
 )
 
 # %% tags=["reference"]
-count, where = given["count"], f"{lesson}#count-turns-in-turns-out"
-id, counted = count["gear"][0], as_counted(train, count)
+count, where = given.count, f"{lesson}#count-turns-in-turns-out"
+id, counted = count.gear.id, as_counted(train, count)
 total = ref("count-total", Q(float(abs(geartrain.ratio(counted, id))), ""), outcome="count-turns",
             tolerance=near, lesson=f"{lesson}#along-the-path")
 per = total.m / float(abs(geartrain.ratio(counted, id)))  # the learner's own ratio, if there is one
-held = per * abs(geartrain.count_turns(counted, id, count["held_turns"], ONE).exact)
-mean = (count["left_turns"] + count["right_turns"]) / 2
+held = per * abs(geartrain.count_turns(counted, id, count.held_turns, ONE).exact)
+mean = (count.left_turns + count.right_turns) / 2
 free = per * abs(geartrain.count_turns(counted, id, mean, BOTH).exact)
 ref("count-held", Q(float(held), "turn"), weight=2, outcome="count-turns", lesson=where,
     tolerance={"absolute": Q(train.least_count_turns / 2, "turn"), "relative": 0.006}, slips=[
@@ -138,13 +143,14 @@ ref("count-held", Q(float(held), "turn"), weight=2, outcome="count-turns", lesso
 ref("count-free", Q(float(free), "turn"), weight=2, outcome="count-turns", lesson=where,
     tolerance={"absolute": Q(train.least_count_turns / 2, "turn"), "relative": 0.006}, slips=[
         Slip(Q(2 * float(free), "turn"), 0.4, "You took the sum of both wheels; the ring gear makes their average."),
-        Slip(Q(total.m * count["left_turns"], "turn"), 0.2, "This follows the left wheel alone; the right one turned too."),
-        Slip(Q(total.m * count["right_turns"], "turn"), 0.2, "This follows the right wheel alone; the left one turned too.")])
-ref("count-why", "ring-gear", weight=2, outcome="count-turns", lesson=where, slips=[
-    Slip("friction", 0, "Friction decides how the turns are shared, but averaging does not take it away."),
-    Slip("least-count", 0, "The least count stays what it is."),
-    Slip("tyres", 0, "On the bench there are no tyres."),
-    Slip("direction", 0, "In a gear, both wheels turn the same way.")])
+        Slip(Q(total.m * count.left_turns, "turn"), 0.2, "This follows the left wheel alone; the right one turned too."),
+        Slip(Q(total.m * count.right_turns, "turn"), 0.2, "This follows the right wheel alone; the left one turned too.")])
+ref("count-why", "ring-gear", weight=2, outcome="count-turns", lesson=where, slips=reasons(count.why, "ring-gear", {
+    "friction": "Friction decides how the turns are shared, but averaging does not take it away.",
+    "least-count": "The least count stays what it is.",
+    "tyres": "On the bench there are no tyres.",
+    "direction": "In a gear, both wheels turn the same way.",
+}))
 
 # %% tags=["mark"] task="count" points=7
 
@@ -154,26 +160,26 @@ ref("count-why", "ring-gear", weight=2, outcome="count-turns", lesson=where, sli
 # The lid is on and one gear is engaged. Hold a wheel, turn the other one, and count the strokes and marks of the input shaft. Each stroke is a whole turn; read the rest at the pointer to the nearest mark. Then name the gear. *6 points.*
 
 # %% tags=["rig"]
-closed_gears(unit, given["which"]["inside"])
+closed_gears(unit, given.which.inside)
 
 # %% tags=["rig"]
 final = next(mesh for mesh in unit.gear_train.meshes if mesh.id == unit.gear_train.final_drive)
 given_table("Teeth of this unit", ["gear", "driving shaft to driven shaft"],
-            [*given["which"]["wheels"], ("Final drive", f"{final.driving.teeth} drives {final.driven.teeth}")])
+            [*given.which.wheels, ("Final drive", f"{final.driving.teeth} drives {final.driven.teeth}")])
 
 # %% tags=["form"]
-which = given["which"]
+which = given.which
 sheet.form(
     "which",
     sheet.number("which-count", "Turns of the input shaft for two turns of the left wheel, the right wheel held "
                  "(without a sign)", "turn"),
-    sheet.choice("which-way", "Which way does the input shaft turn?", options=which["ways"]),
-    sheet.choice("which-gear", "Which gear is in?", options=which["gears"]),
+    sheet.choice("which-way", "Which way does the input shaft turn?", options=which.ways),
+    sheet.choice("which-gear", "Which gear is in?", options=which.gears),
 )
 
 # %% tags=["reference"]
-which, where = given["which"], f"{lesson}#what-a-count-can-tell"
-total = Fraction(*which["inside"])
+which, where = given.which, f"{lesson}#what-a-count-can-tell"
+total = Fraction(*which.inside)
 inside = next(gear.id for gear in train.gears if geartrain.ratio(train, gear.id) == total)
 counted = geartrain.count_turns(train, inside, 2, ONE)
 seen = ref("which-count", Q(float(abs(counted.exact)), "turn"), weight=2, outcome="name-gear", lesson=where,
@@ -204,56 +210,61 @@ ref("which-gear", found, weight=2.5, outcome="name-gear", lesson=where, slips=[
 # Somebody counts with a coarse eye. A reading may be off by half a least count either way, so two gears are safely told apart only when their counts differ by two least counts, or turn opposite ways. *7 points.*
 
 # %% tags=["rig"]
-apart = given["apart"]
-given_table(f"Counted: {apart['turns']} turn{'s' if apart['turns'] > 1 else ''}, {apart['counted']}; "
-            f"read to {apart['step_words']}",
-            ["gear", "input turns for one turn of the ring gear"], apart["totals"])
+apart = given.apart
+given_table(f"Counted: {apart.turns} turn{'s' if apart.turns > 1 else ''}, {apart.counted}; "
+            f"read to {apart.step_words}",
+            ["gear", "input turns for one turn of the ring gear"], apart.totals)
 
 # %% tags=["rig"]
-odd = given["apart"]["odd"]
-given_table(f"A wheel of another unit may have been fitted in {odd['gear'][1].lower()}",
+odd = given.apart.odd
+given_table(f"A wheel of another unit may have been fitted in {odd.gear.name.lower()}",
             ["wheels", "driving, teeth", "driven, teeth"],
-            [("as it should be", odd["driving"], odd["driven"]), ("with the other wheel", odd["driving"], odd["fitted"])])
+            [("as it should be", odd.driving, odd.driven), ("with the other wheel", odd.driving, odd.fitted)])
 
 # %% tags=["form"]
-apart = given["apart"]
+apart = given.apart
 sheet.form(
     "apart",
-    sheet.choices("apart-pairs", "Which pairs can be taken for each other?", options=apart["pairs"]),
+    sheet.choices("apart-pairs", "Which pairs can be taken for each other?", options=apart.pairs),
     sheet.number("apart-turns", f"Counted and read in the same way: how many whole turns of the output are enough to "
-                 f"tell {apart['asked'][2].lower()} apart?", ""),
+                 f"tell {apart.asked.words.lower()} apart?", ""),
     sheet.number("apart-wheel", f"One wheel held, read to {unit.gear_train.least_count_turns:g} of a turn: how many "
-                 f"whole turns of the other wheel tell the {apart['odd']['fitted']}-tooth wheel from the right one?", ""),
-    sheet.choice("apart-surer", "The marks stay as they are. What makes the count surer?", options=apart["surer"]),
+                 f"whole turns of the other wheel tell the {apart.odd.fitted}-tooth wheel from the right one?", ""),
+    sheet.choice("apart-surer", "The marks stay as they are. What makes the count surer?", options=apart.surer),
 )
 
 # %% tags=["reference"]
-apart, where = given["apart"], f"{lesson}#what-a-count-can-tell"
-how = (apart["counted"], apart["step_turns"])
-mistaken = set(geartrain.mistaken(train, apart["turns"], *how))
+apart, where = given.apart, f"{lesson}#what-a-count-can-tell"
+how = (apart.counted, apart.step_turns)
+mistaken = set(geartrain.mistaken(train, apart.turns, *how))
+far = "Their counts lie two least counts apart or more, so this reading tells them."
 turns_other = "These two turn opposite ways; whoever watches the direction never mixes them up."
 signs = {gear.id: geartrain.ratio(train, gear.id) > 0 for gear in train.gears}
-ref("apart-pairs", {key for key, pair in apart["keys"].items() if tuple(pair) in mistaken}, weight=3,
+ref("apart-pairs", {key for key, pair in apart.keys.items() if pair in mistaken}, weight=3,
     outcome="count-limits", lesson=where,
-    slips=[Slip(key, 0, turns_other) for key, (a, b) in apart["keys"].items() if signs[a] != signs[b]])
-few = int(geartrain.tells_apart(train, *apart["asked"][:2], *how))
+    slips=[Slip(key, 0, turns_other if signs[a] != signs[b] else far)
+           for key, (a, b) in apart.keys.items() if (a, b) not in mistaken])
+few = int(geartrain.tells_apart(train, apart.asked.one, apart.asked.other, *how))
 ref("apart-turns", few, weight=2, outcome="count-limits", lesson=where, slips=[
     Slip(few - 1, 0.2, "This falls just short of two least counts; the next whole turn gets there.")])
 
 # %% tags=["reference"]
-odd = apart["odd"]
-swapped = geartrain.with_wheel(train, odd["mesh"], "driven", odd["fitted"])
-counts = [geartrain.count_turns(t, odd["gear"][0], 1, ONE).exact for t in (train, swapped)]
+odd = apart.odd
+swapped = geartrain.with_wheel(train, odd.mesh, "driven", odd.fitted)
+counts = [geartrain.count_turns(t, odd.gear.id, 1, ONE).exact for t in (train, swapped)]
 need = int(geartrain.fewest_turns(*counts, train.least_count_turns))
 half = int(geartrain.fewest_turns(2 * counts[0], 2 * counts[1], train.least_count_turns))
 ref("apart-wheel", need, weight=2, outcome="count-limits", lesson=where, slips=[
     Slip(need - 1, 0.2, "This falls just short of two least counts; the next whole turn gets there."),
     Slip(half, 0.2, "This is so with both wheels counted; with one held, each turn shows only half the difference.")])
-ref("apart-surer", "more-turns", weight=2, outcome="count-limits", lesson=where, slips=[
-    Slip("faster", 0, "Speed changes nothing of the number of turns."),
-    Slip("closer", 0, "The least count is that of the marks; coming closer does not make more of them."),
-    Slip("hold-input", 0, "With the input held and a gear in, the ring gear does not turn at all."),
-    Slip("first-turn", 0, "The same turn gives the same count; more decimals of it are not more knowledge.")])
+
+# %% tags=["reference"]
+ref("apart-surer", "more-turns", weight=2, outcome="count-limits", lesson=where, slips=reasons(apart.surer, "more-turns", {
+    "faster": "Speed changes nothing of the number of turns.",
+    "closer": "The least count is that of the marks; coming closer does not make more of them.",
+    "hold-input": "With the input held and a gear in, the ring gear does not turn at all.",
+    "first-turn": "The same turn gives the same count; more decimals of it are not more knowledge.",
+}))
 
 # %% tags=["mark"] task="apart" points=7
 
@@ -263,43 +274,50 @@ ref("apart-surer", "more-turns", weight=2, outcome="count-limits", lesson=where,
 # The shaft nuts are due, and the shafts must not turn. *8 points.*
 
 # %% tags=["rig"]
-given_table("Sleeves of this unit", ["synchroniser", "serves"], given["lock"]["sleeves"])
+given_table("Sleeves of this unit", ["synchroniser", "serves"], given.lock.sleeves)
 
 # %% tags=["rig"]
 given_table("Wheels of five other units: two gears of each, driving to driven teeth", ["unit", "teeth"],
-            [(letter, words) for letter, words, _ in given["lock"]["cards"]["sets"]])
+            [(card.letter, card.words) for card in given.lock.cards.sets])
 
 # %% tags=["form"]
-lock = given["lock"]
-a, b = (name.lower() for _, name in lock["engaged"])
+lock = given.lock
+a, b = (gear.name.lower() for gear in lock.engaged)
 sheet.form(
     "lock",
-    sheet.choices("lock-pairs", "Which of these pairs can you engage at once to hold the shafts?", options=lock["pairs"]),
-    sheet.choices("lock-free", f"Engaged are {a} and {b}. Which of these can still turn?", options=lock["bodies"]),
-    sheet.number("lock-other", f"Engaged are {a} and {b}. The left wheel is turned {lock['left_turns']:g} turns forward "
+    sheet.choices("lock-pairs", "Which of these pairs can you engage at once to hold the shafts?", options=lock.pairs),
+    sheet.choices("lock-free", f"Engaged are {a} and {b}. Which of these can still turn?", options=lock.bodies),
+    sheet.number("lock-other", f"Engaged are {a} and {b}. The left wheel is turned {lock.left_turns:g} turns forward "
                  "by hand. How far does the right wheel turn? Backward is minus.", "turn"),
     sheet.choice("lock-equal", "In which unit would the two gears hold nothing?",
-                 options=[[letter.lower(), f"Unit {letter}: {words}"] for letter, words, _ in lock["cards"]["sets"]]),
-    sheet.choice("lock-first", "Both gears are in and the socket is on the nut. What comes first?", options=lock["first"]),
+                 options=[[card.letter.lower(), f"Unit {card.letter}: {card.words}"] for card in lock.cards.sets]),
+    sheet.choice("lock-first", "Both gears are in and the socket is on the nut. What comes first?", options=lock.first),
 )
 
 # %% tags=["reference"]
-lock, where = given["lock"], f"{lesson}#two-gears-at-once"
-holds = {key for key, pair in lock["keys"].items() if not geartrain.one_sleeve(train, pair)
+lock, where = given.lock, f"{lesson}#two-gears-at-once"
+holds = {key for key, pair in lock.keys.items() if not geartrain.one_sleeve(train, pair)
          and train.input in geartrain.freedom(train, pair).locked}
 ref("lock-pairs", holds, weight=2, outcome="lock-train", lesson=where, slips=[
     Slip(key, 0, "One sleeve serves both gears of a pair that you ticked; it can be in one only.")
-    for key in lock["keys"] if key not in holds])
-engaged = [id for id, _ in lock["engaged"]]
+    for key in lock.keys if key not in holds])
+
+# %% tags=["reference"]
+engaged = [gear.id for gear in lock.engaged]
 bevel = train.differential
 bodies = {"input": train.input, "output": pinion, "ring-gear": bevel.case, "left": bevel.left,
           "right": bevel.right, "speed-gear": train.speed_drive.shaft}
 moves = geartrain.freedom(train, engaged).free
-ref("lock-free", {key for key, shaft in bodies.items() if shaft in moves}, weight=2, outcome="lock-train",
-    lesson=where, slips=[Slip("ring-gear", 0, "The ring gear meshes with the output shaft, which is held.")])
+free = {key for key, shaft in bodies.items() if shaft in moves}
+ref("lock-free", free, weight=2, outcome="lock-train", lesson=where, slips=reasons(lock.bodies, free, {
+    "ring-gear": "The ring gear meshes with the output shaft, which is held.",
+    "input": "Each gear asks another number of turns of the input shaft, so it cannot turn at all.",
+    "output": "It could only turn with both gears, and their ratios differ; that is why the nuts can be tightened.",
+    "speed-gear": "It sits on the differential case, as the ring gear does, and stands still with it.",
+}))
 
 # %% tags=["reference"]
-left = Q(lock["left_turns"], "turn")
+left = Q(lock.left_turns, "turn")
 case = geartrain.turned_by_hand(train, engaged, by=bevel.left)[bevel.case]
 right = geartrain.other_output(Q(float(case), "turn"), left)
 ref("lock-other", right, weight=1.5, outcome="lock-train", lesson=f"{lesson}#the-differential-by-hand",
@@ -309,24 +327,26 @@ ref("lock-other", right, weight=1.5, outcome="lock-train", lesson=f"{lesson}#the
         Slip(2 * right, 0.2, "Doubled it would be with one wheel held; here the ring gear is held.")])
 
 # %% tags=["reference"]
-two = lock["cards"]["gears"]
+two = lock.cards.gears
 equal = set()
-for letter, _, ((one, three), (five, four)) in lock["cards"]["sets"]:
+for card in lock.cards.sets:
     other = train
-    for mesh, driving, driven in zip(lock["cards"]["meshes"], (one, five), (three, four)):
-        other = geartrain.with_wheel(geartrain.with_wheel(other, mesh, "driving", driving), mesh, "driven", driven)
+    for mesh, teeth in zip(lock.cards.meshes, card.meshes):
+        other = geartrain.with_wheel(other, mesh, "driving", teeth.driving)
+        other = geartrain.with_wheel(other, mesh, "driven", teeth.driven)
     if train.input in geartrain.freedom(other, two).free:
-        equal.add(letter.lower())
+        equal.add(card.letter.lower())
 ref("lock-equal", equal, weight=1.5, outcome="lock-train", lesson=where, slips=[
-    Slip(letter.lower(), 0, "These ratios are close, but not equal; the shafts would be held. Divide them out.")
-    for letter, *_ in lock["cards"]["sets"] if letter.lower() not in equal])
+    Slip(card.letter.lower(), 0, "These ratios are close, but not equal; the shafts would be held. Divide them out.")
+    for card in lock.cards.sets if card.letter.lower() not in equal])
 
 # %% tags=["reference"]
-ref("lock-first", "try-by-hand", weight=1.5, outcome="safe-turning", must_pass=True, lesson=where, slips=[
-    Slip("full-pull", 0, "If a sleeve is not fully in, the train breaks free under the bar, with hands in it."),
-    Slip("third-gear", 0, "Two unequal ratios hold already; a third gear adds nothing that you have tried."),
-    Slip("hold-wheel", 0, "That puts a hand at a part that can still turn."),
-    Slip("power", 0, "Impacts go through the teeth, and nobody feels a lock that gives way.")])
+ref("lock-first", "try-by-hand", weight=1.5, outcome="safe-turning", must_pass=True, lesson=where, slips=reasons(lock.first, "try-by-hand", {
+    "full-pull": "If a sleeve is not fully in, the train breaks free under the bar, with hands in it.",
+    "third-gear": "Two unequal ratios hold already; a third gear adds nothing that you have tried.",
+    "hold-wheel": "That puts a hand at a part that can still turn.",
+    "power": "Impacts go through the teeth, and nobody feels a lock that gives way.",
+}))
 
 # %% tags=["mark"] task="lock" points=8
 
@@ -336,38 +356,44 @@ ref("lock-first", "try-by-hand", weight=1.5, outcome="safe-turning", must_pass=T
 # The dial gauge stands on a side gear: pushed inwards it shows one reading, pulled outwards the other. A washer is in. *4 points.*
 
 # %% tags=["rig"]
-play = given["play"]
-given_table(f"{play['side'].capitalize()} side gear{play.get('source', '')}", ["what", "mm"],
-            [("dial, gear pushed inwards", f"{play['inwards_mm']:.2f}"), ("dial, gear pulled outwards", f"{play['outwards_mm']:.2f}"),
-             ("washer fitted", f"{play['fitted_mm']:.2f}"), ("play allowed, from", f"{play['limits_mm'][0]:.2f}"),
-             ("play allowed, to", f"{play['limits_mm'][1]:.2f}"), ("doubt of the play read, either way", f"{play['doubt_mm']:.2f}")])
+play = given.play
+low, high = play.limits_mm
+given_table(f"{play.side.capitalize()} side gear{play.source}", ["what", "mm"],
+            [("dial, gear pushed inwards", f"{play.inwards_mm:.2f}"), ("dial, gear pulled outwards", f"{play.outwards_mm:.2f}"),
+             ("washer fitted", f"{play.fitted_mm:.2f}"), ("play allowed, from", f"{low:.2f}"),
+             ("play allowed, to", f"{high:.2f}"), ("doubt of the play read, either way", f"{play.doubt_mm:.2f}")])
 
 # %% tags=["form"]
-play = given["play"]
+play = given.play
 sheet.form(
     "play",
     sheet.number("play-read", "How much play is there?", "mm"),
-    sheet.choice("play-verdict", "What does that mean?", options=play["verdicts"]),
+    sheet.choice("play-verdict", "What does that mean?", options=play.verdicts),
     sheet.choice("play-washer", "Which washer brings the play surely within its limits, doubt and all?",
-                 options=play["washers"]),
-    sheet.choice("play-when", "When is this play read and set?", options=play["when"]),
+                 options=play.washers),
+    sheet.choice("play-when", "When is this play read and set?", options=play.when),
 )
 
 # %% tags=["reference"]
-play, where = given["play"], f"{lesson}#play-of-the-side-gears"
-low, high = play["limits_mm"]
+play, where = given.play, f"{lesson}#play-of-the-side-gears"
+low, high = play.limits_mm
 section = train.differential.side_gear_play.model_copy(update={"play_mm": (low, high)})
-fitted, doubt = Q(play["fitted_mm"], "mm"), Q(play["doubt_mm"], "mm")
-read = ref("play-read", Q(play["outwards_mm"] - play["inwards_mm"], "mm"), weight=1.5, outcome="side-gear-play",
+fitted, doubt = Q(play.fitted_mm, "mm"), Q(play.doubt_mm, "mm")
+read = ref("play-read", Q(play.outwards_mm - play.inwards_mm, "mm"), weight=1.5, outcome="side-gear-play",
            lesson=where, tolerance={"absolute": Q(0.005, "mm")}, slips=[
-               Slip(Q(play["outwards_mm"], "mm"), 0, "This is one reading; play is the difference of both."),
-               Slip(Q(play["inwards_mm"], "mm"), 0, "This is one reading; play is the difference of both.")])
+               Slip(Q(play.outwards_mm, "mm"), 0, "This is one reading; play is the difference of both."),
+               Slip(Q(play.inwards_mm, "mm"), 0, "This is one reading; play is the difference of both.")])
+
+# %% tags=["reference"]
 mm = read.m_as("mm")
-ref("play-verdict", "too-much" if mm > high else "too-little" if mm < low else "right",
-    outcome="side-gear-play", lesson=where, slips=[
-        Slip("right", 0, "Compare the play with both limits."),
-        Slip("much-thinner", 0, "A thinner washer leaves more play, not less."),
-        Slip("little-thicker", 0, "A thicker washer takes play away; it does not give any.")] if not low <= mm <= high else [])
+verdict = "too-much" if mm > high else "too-little" if mm < low else "right"
+ref("play-verdict", verdict, outcome="side-gear-play", lesson=where, slips=reasons(play.verdicts, verdict, {
+    "right": "Compare the play with both limits.",
+    "too-much": "The play does not lie above the upper limit; a thicker washer would take away what is needed.",
+    "much-thinner": "A thinner washer leaves more play, not less.",
+    "too-little": "The play does not lie below the lower limit; a thinner washer would leave too much.",
+    "little-thicker": "A thicker washer takes play away; it does not give any.",
+}))
 
 # %% tags=["reference"]
 thick = {f"{one:.2f}".replace(".", "-"): one for one in section.washers_mm}
@@ -382,11 +408,12 @@ ref("play-washer", {key for key, one in thick.items() if one in sure}, weight=1.
         for key, then in after.items() if thick[key] not in sure])
 
 # %% tags=["reference"]
-ref("play-when", "now", weight=1.5, outcome="side-gear-play", lesson=where, slips=[
-    Slip("after-pin", 0, "If the play is wrong everything comes out again, and a pin that was driven home is scrap."),
-    Slip("after-bearings", 0, "The gauge is clamped where the bearing sits, and pressing a bearing off costs it."),
-    Slip("closed", 0, "In the closed case nobody reaches the side gears any more."),
-    Slip("on-road", 0, "Play that is wrong from the start grows; it does not settle.")])
+ref("play-when", "now", weight=1.5, outcome="side-gear-play", lesson=where, slips=reasons(play.when, "now", {
+    "after-pin": "If the play is wrong everything comes out again, and a pin that was driven home is scrap.",
+    "after-bearings": "The gauge is clamped where the bearing sits, and pressing a bearing off costs it.",
+    "closed": "In the closed case nobody reaches the side gears any more.",
+    "on-road": "Play that is wrong from the start grows; it does not settle.",
+}))
 
 # %% tags=["mark"] task="play" points=4
 
@@ -396,27 +423,27 @@ ref("play-when", "now", weight=1.5, outcome="side-gear-play", lesson=where, slip
 # You press each ring home on its cone and try blades at three places. The table shows the thickest blade that goes in. *7 points.*
 
 # %% tags=["rig"]
-gap = given["gap"]
-given_table(f"Ring gaps, mm{gap.get('source', '')}", ["ring", "place 1", "place 2", "place 3", "new", "least"],
-            [(one["name"], *(f"{mm:.2f}" for mm in readings), f"{one['new_mm']:.2f}", f"{one['least_mm']:.2f}")
-             for one, readings in ((gap["ring"], gap["readings_mm"]), (gap["other"], gap["other"]["readings_mm"]))])
+gap = given.gap
+given_table(f"Ring gaps, mm{gap.source}", ["ring", "place 1", "place 2", "place 3", "new", "least"],
+            [(one.name, *(f"{mm:.2f}" for mm in readings), f"{one.new_mm:.2f}", f"{one.least_mm:.2f}")
+             for one, readings in ((gap.ring, gap.readings_mm), (gap.other, gap.other.readings_mm))])
 
 # %% tags=["form"]
-gap = given["gap"]
-first, other = gap["ring"]["name"].lower(), gap["other"]["name"].lower()
+gap = given.gap
+first, other = gap.ring.name.lower(), gap.other.name.lower()
 sheet.form(
     "gap",
     sheet.number("gap-counts", f"Which gap counts for the {first}?", "mm"),
-    sheet.number("gap-wear", f"Its cone has a half angle of {gap['ring']['half_angle_deg']:g}°. How much has it worn, "
+    sheet.number("gap-wear", f"Its cone has a half angle of {gap.ring.half_angle_deg:g}°. How much has it worn, "
                  "square to its face, since it was new?", "mm"),
-    sheet.choice("gap-decide", "What do you do with this ring?", options=gap["decide"]),
-    sheet.choice("gap-says", f"What do the gaps of the {other} say?", options=gap["says"]),
+    sheet.choice("gap-decide", "What do you do with this ring?", options=gap.decide),
+    sheet.choice("gap-says", f"What do the gaps of the {other} say?", options=gap.says),
 )
 
 # %% tags=["reference"]
-gap, where = given["gap"], f"{lesson}#the-synchroniser-ring"
-one, angle = gap["ring"], Q(gap["ring"]["half_angle_deg"], "degree")
-new, blade, readings = Q(one["new_mm"], "mm"), Q(gap["blade_mm"], "mm"), gap["readings_mm"]
+gap, where = given.gap, f"{lesson}#the-synchroniser-ring"
+one, angle = gap.ring, Q(gap.ring.half_angle_deg, "degree")
+new, blade, readings = Q(one.new_mm, "mm"), Q(gap.blade_mm, "mm"), gap.readings_mm
 counts = ref("gap-counts", Q(min(readings), "mm"), weight=1.5, outcome="judge-ring", lesson=where,
              tolerance={"absolute": Q(0.005, "mm")}, slips=[
                  Slip(Q(sum(readings) / len(readings), "mm"), 0.3, "An average hides the narrow place, and there the ring touches first."),
@@ -428,21 +455,24 @@ ref("gap-wear", geartrain.wear_from_gap(new, counts, angle), weight=3, outcome="
         Slip(lost / math.sin(angle.m_as("rad")), 0.2, "You divided by the sine; the wear is smaller than the gap it costs.")])
 
 # %% tags=["reference"]
-worn = counts < Q(one["least_mm"], "mm")
-ref("gap-decide", "renew" if worn else "use-again", weight=1.5, outcome="judge-ring", lesson=where, slips=[
-    Slip("use-again", 0, "Look at the narrowest place again, and at the least gap.") if worn
-    else Slip("renew", 0, "Compare the narrowest place with the least gap, not with the new one."),
-    Slip("grind", 0, "The gap is a sign of wear on the cone; grinding the face changes the sign, not the wear."),
-    Slip("turn", 0, "Another place of the same worn ring is no less worn."),
-    Slip("shim", 0, "A washer behind the ring holds it off its cone.")])
-said = geartrain.gap_says(rings[gap["other"]["id"]], [Q(mm, "mm") for mm in gap["other"]["readings_mm"]], blade)
-ref("gap-says", said, weight=2.5, outcome="judge-ring", lesson=where, slips=[
-    slip for slip in (
-        Slip("worn", 0, "Wear makes the gap narrower all round, down to below the least one."),
-        Slip("away", 0, "Parts that stand away from the gear make the gap wider than new all round."),
-        Slip("dry", 0, "Oil makes a film of hundredths; compare how far the gaps are off."),
-        Slip("tilted", 0, "A tilted ring shows a wide and a narrow side, far apart."),
-        Slip("good", 0, "Compare the three with each other, with the new gap and with the least one.")) if slip.value != said])
+do = "renew" if counts < Q(one.least_mm, "mm") else "use-again"
+ref("gap-decide", do, weight=1.5, outcome="judge-ring", lesson=where, slips=reasons(gap.decide, do, {
+    "use-again": "Look at the narrowest place again, and at the least gap.",
+    "renew": "Compare the narrowest place with the least gap, not with the new one.",
+    "grind": "The gap is a sign of wear on the cone; grinding the face changes the sign, not the wear.",
+    "turn": "Another place of the same worn ring is no less worn.",
+    "shim": "A washer behind the ring holds it off its cone.",
+}))
+
+# %% tags=["reference"]
+said = geartrain.gap_says(rings[gap.other.id], [Q(mm, "mm") for mm in gap.other.readings_mm], blade)
+ref("gap-says", said, weight=2.5, outcome="judge-ring", lesson=where, slips=reasons(gap.says, said, {
+    "worn": "Wear makes the gap narrower all round, down to below the least one.",
+    "away": "Parts that stand away from the gear make the gap wider than new all round.",
+    "dry": "Oil makes a film of hundredths; compare how far the gaps are off.",
+    "tilted": "A tilted ring shows a wide and a narrow side, far apart.",
+    "good": "Compare the three with each other, with the new gap and with the least one.",
+}))
 
 # %% tags=["mark"] task="gap" points=7
 
@@ -452,30 +482,30 @@ ref("gap-says", said, weight=2.5, outcome="judge-ring", lesson=where, slips=[
 # The fork presses the ring on its cone. Then the unit gets oil of another kind. *7 points.*
 
 # %% tags=["rig"]
-cone = given["cone"]
-given_table(cone["ring"]["name"], ["what", "value"],
-            [("force along the shaft, N", cone["force_n"]), ("mean diameter of the cone, mm", cone["ring"]["mean_diameter_mm"]),
-             ("half angle of the cone, °", cone["ring"]["half_angle_deg"]), ("friction with the right oil", cone["ring"]["friction"]),
-             ("friction with the other oil", cone["wrong_friction"])])
+cone = given.cone
+given_table(cone.ring.name, ["what", "value"],
+            [("force along the shaft, N", cone.force_n), ("mean diameter of the cone, mm", cone.ring.mean_diameter_mm),
+             ("half angle of the cone, °", cone.ring.half_angle_deg), ("friction with the right oil", cone.ring.friction),
+             ("friction with the other oil", cone.wrong_friction)])
 
 # %% tags=["form"]
-cone = given["cone"]
+cone = given.cone
 sheet.form(
     "cone",
     sheet.number("cone-torque", "Cone torque with the right oil", "N·m"),
     sheet.number("cone-other", "Cone torque with the other oil", "N·m"),
     sheet.number("cone-times", "How many times as long does the same change of speed take with the other oil?", ""),
-    sheet.choice("cone-feel", "What does the driver notice?", options=cone["feel"]),
-    sheet.choices("cone-fit", "Which of these are right when rings, keys, hub and sleeve go in?", options=cone["fit"]),
+    sheet.choice("cone-feel", "What does the driver notice?", options=cone.feel),
+    sheet.choices("cone-fit", "Which of these are right when rings, keys, hub and sleeve go in?", options=cone.fit),
 )
 
 # %% tags=["reference"]
-cone, where = given["cone"], f"{lesson}#the-synchroniser-ring"
-about = cone["ring"]
-force, size = Q(cone["force_n"], "N"), Q(about["mean_diameter_mm"], "mm")
-angle = Q(about["half_angle_deg"], "degree")
-torques = [geartrain.cone_torque(force, mu, size, angle) for mu in (about["friction"], cone["wrong_friction"])]
-for field, torque, mu in zip(("cone-torque", "cone-other"), torques, (about["friction"], cone["wrong_friction"])):
+cone, where = given.cone, f"{lesson}#the-synchroniser-ring"
+about = cone.ring
+force, size = Q(cone.force_n, "N"), Q(about.mean_diameter_mm, "mm")
+angle = Q(about.half_angle_deg, "degree")
+torques = [geartrain.cone_torque(force, mu, size, angle) for mu in (about.friction, cone.wrong_friction)]
+for field, torque, mu in zip(("cone-torque", "cone-other"), torques, (about.friction, cone.wrong_friction)):
     flat = (force * mu * size / 2).to("N*m")
     ref(field, torque, weight=1.5, outcome="judge-ring", tolerance={"relative": 0.01}, lesson=where, slips=[
         Slip(2 * torque, 0.4, "The friction works at half the diameter, the radius of the cone."),
@@ -489,20 +519,24 @@ ratio = (times[1] / times[0]).to("").m
 ref("cone-times", Q(ratio, ""), weight=2, outcome="judge-ring", tolerance={"relative": 0.015}, lesson=where, slips=[
     Slip(Q(1 / ratio, ""), 0.3, "Less torque takes longer, not shorter; turn it over."),
     Slip(Q(ratio - 1, ""), 0.4, "This is how much longer; asked is how many times as long.")])
-ref("cone-feel", "longer", weight=1.5, outcome="judge-ring", lesson=where, slips=[
-    Slip("jumps", 0, "Holding a gear in is the work of detents and of the pointed teeth, not of the cone."),
-    Slip("whines", 0, "Noise under load comes from teeth and bearings; the cone is idle then."),
-    Slip("two-gears", 0, "That is for the interlock to stop."),
-    Slip("nothing", 0, "The force is the same, but the torque made of it is not.")])
+ref("cone-feel", "longer", weight=1.5, outcome="judge-ring", lesson=where, slips=reasons(cone.feel, "longer", {
+    "jumps": "Holding a gear in is the work of detents and of the pointed teeth, not of the cone.",
+    "whines": "Noise under load comes from teeth and bearings; the cone is idle then.",
+    "two-gears": "That is for the interlock to stop.",
+    "nothing": "The force is the same, but the torque made of it is not.",
+}))
 
 # %% tags=["reference"]
 right = {"keys-slots", "ring-soaked", "own-cone", "sleeve-free"}
-ref("cone-fit", {key for key, _ in cone["fit"] if key in right}, weight=2.5, outcome="fit-synchroniser", lesson=where, slips=[
-    Slip("keys-lands", 0, "Keys on the lands tilt the ring and hold it off its cone."),
-    Slip("ring-dry", 0, "A dry ring scores its cone in the first changes."),
-    Slip("swap-rings", 0, "A used ring has bedded in on its own cone; on another it touches in places only."),
-    Slip("hub-either", 0, "Turned round, the hub stands away from its gear and the sleeve does not reach."),
-    Slip("sleeve-tap", 0, "A sleeve that sticks is on the wrong splines or has a burr; it will stick in use.")])
+whole_list = (*bank.lists["fit_right"], *bank.lists["fit_wrong"])
+ref("cone-fit", right & set(labels(cone.fit)), weight=2.5, outcome="fit-synchroniser", lesson=where,
+    slips=reasons(whole_list, right, {
+        "keys-lands": "Keys on the lands tilt the ring and hold it off its cone.",
+        "ring-dry": "A dry ring scores its cone in the first changes.",
+        "swap-rings": "A used ring has bedded in on its own cone; on another it touches in places only.",
+        "hub-either": "Turned round, the hub stands away from its gear and the sleeve does not reach.",
+        "sleeve-tap": "A sleeve that sticks is on the wrong splines or has a burr; it will stick in use.",
+    }, shown=cone.fit))
 
 # %% tags=["mark"] task="cone" points=7
 
@@ -512,47 +546,51 @@ ref("cone-fit", {key for key, _ in cone["fit"] if key in right}, weight=2.5, out
 # First the speed on the road. Then you turn both wheels together by hand and count the turns of the speed pinion. *8 points.*
 
 # %% tags=["rig"]
-speed = given["speed"]
-given_table(f"What is known{speed.get('source', '')}", ["what", "value"],
-            [(f"ratio of {speed['gear'][1].lower()} with the final drive", speed["total"]), ("input shaft, r/min", speed["input_rpm"]),
-             ("rolling radius of the tyre, mm", speed["radius_mm"]), ("speed-drive gear on the differential, teeth", speed["drive"][0]),
-             ("right pinion, teeth", speed["drive"][1]), ("turns of both wheels", speed["wheel_turns"]),
-             ("turns counted at the pinion", f"{speed['counted_turns']:g}"), ("least count, turns", speed["step_turns"])])
+speed = given.speed
+given_table(f"What is known{speed.source}", ["what", "value"],
+            [(f"ratio of {speed.gear.name.lower()} with the final drive", speed.total), ("input shaft, r/min", speed.input_rpm),
+             ("rolling radius of the tyre, mm", speed.radius_mm), ("speed-drive gear on the differential, teeth", speed.drive.driving),
+             ("right pinion, teeth", speed.drive.driven), ("turns of both wheels", speed.wheel_turns),
+             ("turns counted at the pinion", f"{speed.counted_turns:g}"), ("least count, turns", speed.step_turns)])
 
 # %% tags=["form"]
-speed = given["speed"]
+speed = given.speed
 sheet.form(
     "speed",
-    sheet.number("speed-road", f"Road speed in {speed['gear'][1].lower()}", "km/h"),
-    sheet.number("speed-turns", f"Turns of the right pinion for {speed['wheel_turns']} turns of both wheels", "turn"),
-    sheet.choice("speed-pinion", "Which pinion has been fitted?", options=speed["pinions"]),
+    sheet.number("speed-road", f"Road speed in {speed.gear.name.lower()}", "km/h"),
+    sheet.number("speed-turns", f"Turns of the right pinion for {speed.wheel_turns} turns of both wheels", "turn"),
+    sheet.choice("speed-pinion", "Which pinion has been fitted?", options=speed.pinions),
     sheet.number("speed-shows", "What does the speedometer show at the road speed that you worked out, going by the count?",
                  "km/h"),
-    sheet.choice("speed-shown", "What does the speedometer show on the road?", options=speed["shown"]),
+    sheet.choice("speed-shown", "What does the speedometer show on the road?", options=speed.shown),
 )
 
 # %% tags=["reference"]
-speed, where = given["speed"], f"{lesson}#road-speed-and-speed-drive"
-true = geartrain.road_speed(train, speed["gear"][0], Q(speed["input_rpm"], "rpm"))
-final = float(abs(geartrain.ratio(train, speed["gear"][0])) / abs(geartrain.ratio(train, speed["gear"][0], to=pinion)))
+speed, where = given.speed, f"{lesson}#road-speed-and-speed-drive"
+true = geartrain.road_speed(train, speed.gear.id, Q(speed.input_rpm, "rpm"))
+final = float(abs(geartrain.ratio(train, speed.gear.id)) / abs(geartrain.ratio(train, speed.gear.id, to=pinion)))
 road = ref("speed-road", 1 * true, weight=2, outcome="speed-drive", tolerance={"relative": 0.01}, lesson=where, slips=[
     Slip(true * final, 0.3, "The final drive is missing: the wheels turn slower than the output shaft."),
     Slip(true / (2 * math.pi), 0.3, "For each turn the wheel rolls its circumference, not its radius."),
     Slip(2 * true, 0.3, "The diameter went in where the radius belongs: the circumference is 2π times the radius.")])
-way = Q(speed["wheel_turns"] * 2 * math.pi * train.rolling_radius_mm, "mm")
+way = Q(speed.wheel_turns * 2 * math.pi * train.rolling_radius_mm, "mm")
 wanted = ref("speed-turns", geartrain.speed_drive_turns(train, way), weight=2, outcome="speed-drive", lesson=where,
              tolerance={"absolute": Q(train.least_count_turns / 2, "turn")}, slips=[
-                 Slip(Q(speed["wheel_turns"] * speed["drive"][1] / speed["drive"][0], "turn"), 0.3,
+                 Slip(Q(speed.wheel_turns * speed.drive.driven / speed.drive.driving, "turn"), 0.3,
                       "This is upside down: more driving teeth turn the pinion faster.")])
 
 # %% tags=["reference"]
-counted, (driving, driven) = speed["counted_turns"], speed["drive"]
+counted, (driving, driven) = speed.counted_turns, speed.drive
 teeth = round(driven * wanted.m_as("turn") / counted)
 if abs(teeth - driven) > 3:  # no such pinion: the count stands for itself
-    teeth = round(speed["wheel_turns"] * driving / counted)
+    teeth = round(speed.wheel_turns * driving / counted)
+why = {str(2 * driven - teeth): "As many teeth off, but the other way: more teeth turn a pinion slower.",
+       str(driven): "The count is further off than the least count explains."}
 ref("speed-pinion", {str(teeth)}, weight=0.8, outcome="speed-drive", lesson=where, slips=[
-    Slip(str(2 * driven - teeth), 0, "As many teeth off, but the other way: more teeth turn a pinion slower."),
-    Slip(str(driven), 0, "The count is further off than the least count explains.")])
+    Slip(id, 0, why.get(id, "This pinion would have made another number of turns: work out the count for its teeth."))
+    for id in labels(speed.pinions) if id != str(teeth)])
+
+# %% tags=["reference"]
 shows = road * counted / wanted.m_as("turn")
 ref("speed-shows", shows, weight=2, outcome="speed-drive", lesson=where, tolerance={"relative": 0.01}, slips=[
     Slip(road, 0.2, "This is the true speed; the speedometer goes by the turns of the pinion that is fitted."),
@@ -560,14 +598,13 @@ ref("speed-shows", shows, weight=2, outcome="speed-drive", lesson=where, toleran
 
 # %% tags=["reference"]
 off = counted - wanted.m_as("turn")
-shown = "right" if abs(off) < speed["step_turns"] else "low" if off < 0 else "high"
-both = "The drive sits on the differential, so every gear is off by the same part."
-ref("speed-shown", shown, outcome="speed-drive", lesson=where, slips=[
-    slip for slip in (
-        Slip("low", 0, "Fewer turns of the pinion show a lower speed; compare your count with the right one."),
-        Slip("high", 0, "More turns of the pinion show a higher speed; compare your count with the right one."),
-        Slip("right", 0, "The speedometer only knows the turns of its pinion."),
-        Slip("low-first", 0, both), Slip("high-first", 0, both)) if slip.value != shown])
+shown = "right" if abs(off) < speed.step_turns else "low" if off < 0 else "high"
+ref("speed-shown", shown, outcome="speed-drive", lesson=where, slips=reasons(speed.shown, shown, {
+    "low": "Fewer turns of the pinion show a lower speed; compare your count with the right one.",
+    "high": "More turns of the pinion show a higher speed; compare your count with the right one.",
+    "right": "The speedometer only knows the turns of its pinion.",
+    ("low-first", "high-first"): "The drive sits on the differential, so every gear is off by the same part.",
+}))
 
 # %% tags=["mark"] task="speed" points=8
 
@@ -577,24 +614,24 @@ ref("speed-shown", shown, outcome="speed-drive", lesson=where, slips=[
 # Put the last checks, and the steps beside them, in an order that works: each check early enough to mend what it finds, and late enough to mean something. Then say why one of your pairs stands as it does. *8 points.*
 
 # %% tags=["form"]
-last = given["final"]
+last = given.final
 sheet.form(
     "final",
-    sheet.order("final-order", "Put these steps in a workable order", steps=last["start"]),
-    sheet.choice("final-why", f"Why does “{last['pair']['earlier'][1]}” come before “{last['pair']['later'][1]}”?",
-                 options=last["pair"]["options"]),
+    sheet.order("final-order", "Put these steps in a workable order", steps=last.start),
+    sheet.choice("final-why", f"Why does “{last.pair.earlier.name}” come before “{last.pair.later.name}”?",
+                 options=last.pair.options),
 )
 
 # %% tags=["reference"]
-last, where = given["final"], f"{lesson}#the-last-checks-in-order"
-ref("final-order", order.OrderTask.from_unit(unit, last["operations"]), weight=3, outcome="order-checks", lesson=where)
+last, where = given.final, f"{lesson}#the-last-checks-in-order"
+ref("final-order", order.OrderTask.from_unit(unit, last.operations), weight=3, outcome="order-checks", lesson=where)
 whole = order.OrderTask.from_unit(unit)
-pair = last["pair"]
-between = order.reasons_between(whole, pair["earlier"][0], pair["later"][0])
-reasons = {rule for reason in between for rule in reason.rules}
-ref("final-why", reasons, outcome="order-checks", lesson=where, slips=[
+pair = last.pair
+between = order.reasons_between(whole, pair.earlier.id, pair.later.id)
+fitting = {rule for reason in between for rule in reason.rules}
+ref("final-why", fitting, outcome="order-checks", lesson=where, slips=[
     Slip(rule, 0, "True, but it is the reason for another pair of steps.")
-    for rule, _ in pair["options"] if rule not in reasons])
+    for rule in labels(pair.options) if rule not in fitting])
 
 # %% tags=["mark"] task="final" points=8
 
@@ -605,8 +642,8 @@ ref("final-why", reasons, outcome="order-checks", lesson=where, slips=[
 
 # %% tags=["form"]
 sheet.form("hands", *[
-    sheet.choice(f"hands-{n}", f"{scene['text']} What do you do?", options=scene["acts"])
-    for n, scene in enumerate(given["hands"]["scenes"], 1)
+    sheet.choice(f"hands-{n}", f"{scene.text} What do you do?", options=scene.acts)
+    for n, scene in enumerate(given.hands.scenes, 1)
 ])
 
 # %% tags=["reference"]
@@ -637,10 +674,11 @@ because |= {
 }
 
 # %% tags=["reference"]
-for n, scene in enumerate(given["hands"]["scenes"], 1):
-    right = safe[scene["scene"]]
-    ref(f"hands-{n}", right, outcome="safe-turning", must_pass=True, lesson=f"{lesson}#before-you-start",
-        slips=[Slip(act, 0, because[act]) for act, _ in scene["acts"] if act != right])
+hands = bank.questions["hands"]
+for n, scene in enumerate(given.hands.scenes, 1):
+    act, slips = settled(hands, hands[scene.scene], safe, because)
+    ref(f"hands-{n}", act, outcome="safe-turning", must_pass=True,
+        lesson=f"{lesson}#before-you-start", slips=slips)
 
 # %% tags=["mark"] task="hands" points=4
 

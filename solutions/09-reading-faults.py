@@ -17,9 +17,12 @@ given, unit = sheet.given, sheet.unit
 
 # %% tags=["reference"]
 from twoshaft.models import faults, geartrain
+from twoshaft.questions import bank_of
+from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, ref
+from twoshaft_grader.marking import Slip, reasons, ref
 
+bank = bank_of("reading-faults")
 where = "09-reading-faults"
 
 # %% [markdown] tags=["task"]
@@ -28,14 +31,14 @@ where = "09-reading-faults"
 # A finished unit, due to be fitted today. One of its checks shows what stands below. **You must get the first two right to pass.** *7 points.*
 
 # %% tags=["rig"]
-given_table("On the bench", ["check", "what it shows"], [(given["stop"]["check"][1], given["stop"]["shown"])])
+given_table("On the bench", ["check", "what it shows"], [(given.stop.check.name, given.stop.shown)])
 
 # %% tags=["form"]
 sheet.form(
     "stop",
-    sheet.choice("stop-do", "What do you do with the unit?", options=given["stop"]["do"]),
-    sheet.choice("stop-why", "Why can this fault hurt somebody?", options=given["stop"]["why"]),
-    sheet.choices("stop-never", "Which of these must nobody do with it?", options=given["stop"]["never"]),
+    sheet.choice("stop-do", "What do you do with the unit?", options=given.stop.do),
+    sheet.choice("stop-why", "Why can this fault hurt somebody?", options=given.stop.why),
+    sheet.choices("stop-never", "Which of these must nobody do with it?", options=given.stop.never),
 )
 
 # %% tags=["reference"]
@@ -48,18 +51,29 @@ do = {
     "force": "Force bends sound parts and hides the fault for a while.",
 }
 ref("stop-do", "tag", outcome="stop-unsafe", must_pass=True, weight=2, lesson=at_lesson,
-    slips=[Slip(key, 0, said) for key, said in do.items()])
+    slips=reasons(given.stop.do, "tag", do))
 
 # %% tags=["reference"]
-kind = given["stop"]["kind"]
-ref("stop-why", kind, outcome="stop-unsafe", must_pass=True, weight=2, lesson=at_lesson,
-    slips=[Slip(key, 0, "Ask what this very check keeps from happening to people on the road.")
-           for key, _ in given["stop"]["why"] if key != kind])
+harm = given.stop.kind
+ref("stop-why", harm, outcome="stop-unsafe", must_pass=True, weight=2, lesson=at_lesson,
+    slips=reasons(given.stop.why, harm, {
+        ("lockout", "two-at-once", "gears-held"):
+            "Another check guards against that; read once more what this one shows.",
+        "noise": "A customer who comes back costs time and hurts nobody. Ask what the fault does on the road.",
+        "oil": "The fault says nothing of the oil. Ask what it does to somebody on the road.",
+        "paper": "A gap in the record can be filled later; a person who is hurt on the road cannot wait for it.",
+    }))
+
+# %% tags=["reference"]
 never = {"road", "sign", "sometimes", "alone", "engine"}
-ref("stop-never", {key for key, _ in given["stop"]["never"] if key in never},
-    outcome="stop-unsafe", weight=3, lesson=at_lesson,
-    slips=[Slip(key, 0, "One that you ticked is part of a careful search.")
-           for key, _ in given["stop"]["never"] if key not in never])
+ref("stop-never", never & set(labels(given.stop.never)), outcome="stop-unsafe", weight=3, lesson=at_lesson,
+    slips=reasons((*bank.lists["never"], *bank.lists["may"]), never, {
+        "hand": "Turned slowly by hand, with fingers clear, the unit shows the fault and hurts nobody.",
+        "repeat": "A second check of the same kind is part of a careful search; only a pass must not wipe out the failure.",
+        "open": "With its oil drained the unit may be opened: that is how the fault is found.",
+        "ask": "Somebody who does not know what you found sees the check with fresh eyes; that is part of a careful search.",
+        "note": "What is written down before anything is taken apart cannot get lost; that is part of a careful search.",
+    }, shown=given.stop.never))
 
 # %% tags=["mark"] task="stop" points=7
 
@@ -69,22 +83,22 @@ ref("stop-never", {key for key, _ in given["stop"]["never"] if key in never},
 # The record of some checks of a unit in which **one** thing is wrong. Tick every misbuild that explains all of it, what failed and what passed. *6 points.*
 
 # %% tags=["rig"]
-given_table("As written down", ["check", "what it shows"], [(row[1], row[3]) for row in given["explain"]["record"]])
+given_table("As written down", ["check", "what it shows"], [(row.name, row.words) for row in given.explain.record])
 
 # %% tags=["form"]
 sheet.form(
     "explain",
-    sheet.choices("explain-all", "Which of these explain the whole record?", options=given["explain"]["options"]),
+    sheet.choices("explain-all", "Which of these explain the whole record?", options=given.explain.options),
 )
 
 # %% tags=["reference"]
-observed = {row[0]: row[2] for row in given["explain"]["record"]}
-offered = [key for key, _ in given["explain"]["options"]]
+observed = {row.check: row.key for row in given.explain.record}
+offered = [key for key, _ in given.explain.options]
 fits = set(faults.explain(unit, observed, among=[(key,) for key in offered]).singles)
 ref("explain-all", fits, outcome="explain-symptom", lesson=f"{where}#from-symptom-to-misbuild",
     slips=[*(Slip({key}, 1 / len(fits), "It explains the record, but it is not the only one that does.") for key in fits),
            *(Slip(key, 0, f"With one that you ticked, some line would read otherwise: “{name}”.")
-             for key, name in given["explain"]["options"] if key not in fits)])
+             for key, name in given.explain.options if key not in fits)])
 
 # %% tags=["mark"] task="explain" points=6
 
@@ -94,36 +108,36 @@ ref("explain-all", fits, outcome="explain-symptom", lesson=f"{where}#from-sympto
 # **Exactly one** of five misbuilds is in the unit. “Often” says in how many of 1000 units each is met. Work out how likely one of them is now, and how likely a check is to fail; then choose the check that tells most **for its minutes**. *13 points.*
 
 # %% tags=["rig"]
-n = given["next"]
-given_table("One of these is in the unit", ["letter", "misbuild", "often, in 1000"], [row[1:] for row in n["suspects"]])
+n = given.next
+given_table("One of these is in the unit", ["letter", "misbuild", "often, in 1000"], [(row.letter, row.name, row.often) for row in n.suspects])
 
 # %% tags=["rig"]
-given_table("What each check would show", ["check", "minutes", "shows"], [row[1:] for row in n["checks"]])
+given_table("What each check would show", ["check", "minutes", "shows"], [(row.name, row.minutes, row.shows) for row in n.checks])
 
 # %% tags=["form"]
-n = given["next"]
-letter = {row[0]: row[1] for row in n["suspects"]}[n["asked"]]
-named = {row[0]: row[1] for row in n["checks"]}
+n = given.next
+letter = next(row.letter for row in n.suspects if row.id == n.asked)
+named = next(row.name for row in n.checks if row.id == n.asked_check)
 sheet.form(
     "next",
     sheet.number("next-chance", f"How likely is it now that {letter} is what is wrong?", "%"),
-    sheet.number("next-fails", f"How likely is it that this check does not pass: {named[n['asked_check']]}?", "%"),
-    sheet.choice("next-best", "Which check do you make next?", options=[row[:2] for row in n["checks"]]),
+    sheet.number("next-fails", f"How likely is it that this check does not pass: {named}?", "%"),
+    sheet.choice("next-best", "Which check do you make next?", options=[(row.id, row.name) for row in n.checks]),
 )
 
 # %% tags=["reference"]
-n, at_lesson = given["next"], f"{where}#what-a-check-is-worth"
-five = [(row[0],) for row in n["suspects"]]
+n, at_lesson = given.next, f"{where}#what-a-check-is-worth"
+five = [(row.id,) for row in n.suspects]
 found = faults.explain(unit, {}, among=five)
 chance = dict(zip(found.sets, (100 * c for c in found.chances)))
-mine = Q(chance[n["asked"],], "percent")
+mine = Q(chance[n.asked,], "percent")
 ref("next-chance", mine, outcome="weigh-check", weight=4, tolerance={"absolute": Q(0.6, "percent")}, lesson=at_lesson,
     slips=[Slip(Q(100 / len(five), "percent"), 0.25, "They are not all met equally often; weigh them by it."),
-           Slip(Q(unit.faults.misbuild_by_id(n["asked"]).often_per_1000 / 10, "percent"), 0.25,
+           Slip(Q(unit.faults.misbuild_by_id(n.asked).often_per_1000 / 10, "percent"), 0.25,
                 "That is how often it is met in any unit; here one of the five is in for certain.")])
 
 # %% tags=["reference"]
-passing = faults.explain(unit, {n["asked_check"]: faults.PASSES}, among=five).sets
+passing = faults.explain(unit, {n.asked_check: faults.PASSES}, among=five).sets
 fails = Q(100 - sum(chance[one] for one in passing), "percent")
 ref("next-fails", fails, outcome="weigh-check", weight=4, tolerance={"absolute": Q(0.6, "percent")}, lesson=at_lesson,
     slips=[Slip(Q(100, "percent") - fails, 0.5, "That is how likely it is to pass."),
@@ -135,10 +149,10 @@ ranked = faults.next_check(unit, {}, among=five)
 tells = {one.check: one for one in ranked}
 most = max(ranked, key=lambda one: one.bits).check
 ref("next-best", ranked[0].check, outcome="weigh-check", weight=5, lesson=at_lesson,
-    slips=[Slip(row[0], 0, "All five show the same in it, so it tells nothing." if row[0] not in tells
-                else "It tells most, but it takes long; look at what a minute of it tells." if row[0] == most
+    slips=[Slip(row.id, 0, "All five show the same in it, so it tells nothing." if row.id not in tells
+                else "It tells most, but it takes long; look at what a minute of it tells." if row.id == most
                 else "Another check tells more for each of its minutes.")
-           for row in n["checks"] if row[0] != ranked[0].check])
+           for row in n.checks if row.id != ranked[0].check])
 
 # %% tags=["mark"] task="next" points=13
 
@@ -148,21 +162,21 @@ ref("next-best", ranked[0].check, outcome="weigh-check", weight=5, lesson=at_les
 # Four misbuilds are left; **one** of them is in the unit. Tick every check that cannot tell you anything more about which. *5 points.*
 
 # %% tags=["rig"]
-given_table("What is left", ["misbuild"], [(name,) for _, name in given["dead"]["suspects"]])
+given_table("What is left", ["misbuild"], [(name,) for _, name in given.dead.suspects])
 
 # %% tags=["form"]
 sheet.form(
     "dead",
-    sheet.choices("dead-which", "Which of these tell nothing more?", options=given["dead"]["checks"]),
+    sheet.choices("dead-which", "Which of these tell nothing more?", options=given.dead.checks),
 )
 
 # %% tags=["reference"]
-left = [(key,) for key, _ in given["dead"]["suspects"]]
+left = [(key,) for key, _ in given.dead.suspects]
 telling = {one.check for one in faults.next_check(unit, {}, among=left)}
-ref("dead-which", {key for key, _ in given["dead"]["checks"] if key not in telling},
+ref("dead-which", {key for key, _ in given.dead.checks if key not in telling},
     outcome="weigh-check", lesson=f"{where}#what-a-check-is-worth",
     slips=[Slip(key, 0, f"With one of the four it reads otherwise than with another: “{name}”.")
-           for key, name in given["dead"]["checks"] if key in telling])
+           for key, name in given.dead.checks if key in telling])
 
 # %% tags=["mark"] task="dead" points=5
 
@@ -172,27 +186,28 @@ ref("dead-which", {key for key, _ in given["dead"]["checks"] if key not in telli
 # Again **exactly one** of the four is in the unit. You make the checks of a plan one after the other and stop as soon as only one suspect is left. What does each plan take **on average**? *15 points.*
 
 # %% tags=["rig"]
-p = given["plan"]
-given_table("One of these is in the unit", ["letter", "misbuild", "often, in 1000"], [row[1:] for row in p["suspects"]])
+p = given.plan
+given_table("One of these is in the unit", ["letter", "misbuild", "often, in 1000"], [(row.letter, row.name, row.often) for row in p.suspects])
 
 # %% tags=["rig"]
-given_table("The checks", ["no.", "check", "minutes", "shows"], [row[1:] for row in p["checks"]])
+given_table("The checks", ["no.", "check", "minutes", "shows"], [(row.number, row.name, row.minutes, row.shows) for row in p.checks])
 
 # %% tags=["form"]
-p = given["plan"]
+p = given.plan
+first, second = p.plans
 sheet.form(
     "plan",
-    sheet.number("plan-first", f"On average: {p['plans'][0][1]}", "min"),
-    sheet.number("plan-second", f"On average: {p['plans'][1][1]}", "min"),
-    sheet.choice("plan-best", "Which order takes least on average?", options=p["options"]),
+    sheet.number("plan-first", f"On average: {first.text}", "min"),
+    sheet.number("plan-second", f"On average: {second.text}", "min"),
+    sheet.choice("plan-best", "Which order takes least on average?", options=p.options),
 )
 
 # %% tags=["reference"]
-p, at_lesson = given["plan"], f"{where}#what-a-plan-costs"
-four = [(row[0],) for row in p["suspects"]]
-minutes = {row[0]: row[3] for row in p["checks"]}
-for name, (key, _) in zip(("plan-first", "plan-second"), p["plans"]):
-    plan = key.split("+")
+p, at_lesson = given.plan, f"{where}#what-a-plan-costs"
+four = [(row.id,) for row in p.suspects]
+minutes = {row.id: row.minutes for row in p.checks}
+for name, one_plan in zip(("plan-first", "plan-second"), p.plans):
+    plan = one_plan.id.split("+")
     even = sum((faults.minutes_spent(unit, plan, four, one) for one in four), Q(0.0, "min")) / 4
     ref(name, faults.expected_minutes(unit, plan, four), outcome="cost-search", weight=5,
         tolerance={"absolute": Q(0.1, "min")}, lesson=at_lesson,
@@ -200,14 +215,14 @@ for name, (key, _) in zip(("plan-first", "plan-second"), p["plans"]):
                Slip(even, 0.5, "Right if all four were met equally often; weigh them by how often they are.")])
 
 # %% tags=["reference"]
-best = "+".join(faults.quickest_plan(unit, [row[0] for row in p["checks"]], four))
+best = "+".join(faults.quickest_plan(unit, [row.id for row in p.checks], four))
 short = "+".join(sorted(minutes, key=minutes.get))
 long = "+".join(sorted(minutes, key=minutes.get, reverse=True))
 said = {short: "The shortest check first is not yet the best: ask how often each one ends the search.",
         long: "That begins with the longest check, and you pay for it every time."}
 ref("plan-best", best, outcome="cost-search", weight=5, lesson=at_lesson,
     slips=[Slip(key, 0, said.get(key, "Weigh each check's chance of ending the search against its minutes."))
-           for key, _ in p["options"] if key != best])
+           for key, _ in p.options if key != best])
 
 # %% tags=["mark"] task="plan" points=15
 
@@ -217,34 +232,35 @@ ref("plan-best", best, outcome="cost-search", weight=5, lesson=at_lesson,
 # The record of another unit. No single misbuild explains it. Which pair does? Then: how often are the two misbuilds of the second table in one unit, if neither has to do with the other? *10 points.*
 
 # %% tags=["rig"]
-given_table("As written down", ["check", "what it shows"], [(row[1], row[3]) for row in given["two"]["record"]])
+given_table("As written down", ["check", "what it shows"], [(row.name, row.words) for row in given.two.record])
 
 # %% tags=["rig"]
-given_table("How often each is met alone", ["misbuild", "in 1000 units"], [row[1:] for row in given["two"]["often"]])
+given_table("How often each is met alone", ["misbuild", "in 1000 units"], [(row.name, row.often) for row in given.two.often])
 
 # %% tags=["form"]
 sheet.form(
     "two",
-    sheet.choice("two-pair", "Which pair explains the whole record?", options=given["two"]["pairs"]),
-    sheet.choice("two-why", "Why do you look for two here, and not for one?", options=given["two"]["why"]),
+    sheet.choice("two-pair", "Which pair explains the whole record?", options=given.two.pairs),
+    sheet.choice("two-why", "Why do you look for two here, and not for one?", options=given.two.why),
     sheet.number("two-often", "In how many of a million units are both misbuilds of the table?", ""),
 )
 
 # %% tags=["reference"]
-observed, at_lesson = {row[0]: row[2] for row in given["two"]["record"]}, f"{where}#two-faults-at-once"
+observed, at_lesson = {row.check: row.key for row in given.two.record}, f"{where}#two-faults-at-once"
 fitting = {"+".join(pair) for pair in faults.explain(unit, observed).doubles}
-offered = {key for key, _ in given["two"]["pairs"]}
+offered = {key for key, _ in given.two.pairs}
 ref("two-pair", fitting & offered, outcome="two-faults", weight=4, lesson=at_lesson,
     slips=[Slip(key, 0, "One of the two fits; the other would show elsewhere, or leave a failed check unexplained.")
            for key in offered - fitting])
-ref("two-why", "none-alone", outcome="two-faults", weight=2, lesson=at_lesson, slips=[
-    Slip("likelier", 0, "Two are much rarer than one; look for two only when one does not do."),
-    Slip("two-failed", 0, "One misbuild can fail two checks; look first for one that does."),
-    Slip("safer", 0, "Whoever always looks for two has a list that no check empties."),
-    Slip("hides", 0, "Sometimes it does, but then fewer checks fail, not more.")])
+ref("two-why", "none-alone", outcome="two-faults", weight=2, lesson=at_lesson, slips=reasons(given.two.why, "none-alone", {
+    "likelier": "Two are much rarer than one; look for two only when one does not do.",
+    "two-failed": "One misbuild can fail two checks; look first for one that does.",
+    "safer": "Whoever always looks for two has a list that no check empties.",
+    "hides": "Sometimes it does, but then fewer checks fail, not more.",
+}))
 
 # %% tags=["reference"]
-pair = [row[0] for row in given["two"]["often"]]
+pair = [row.id for row in given.two.often]
 both = round(1e6 * faults.met_together(unit, pair))
 added = round(1e6 * sum(faults.met_together(unit, [one]) for one in pair))
 ref("two-often", both, outcome="two-faults", weight=4, lesson=at_lesson,
@@ -261,36 +277,42 @@ ref("two-often", both, outcome="two-faults", weight=4, lesson=at_lesson,
 # %% tags=["form"]
 sheet.form(
     "alike",
-    sheet.choice("alike-pair", "Which pair can no check tell apart?", options=given["alike"]["pairs"]),
-    sheet.choice("alike-strip", "What has to be taken apart to see which of the two it is?", options=given["alike"]["strip"]),
-    sheet.choice("silent-which", "Which of these does no check show at all?", options=given["silent"]["options"]),
-    sheet.choice("silent-sure", "What makes sure that this one is not in the unit?", options=given["silent"]["sure"]),
+    sheet.choice("alike-pair", "Which pair can no check tell apart?", options=given.alike.pairs),
+    sheet.choice("alike-strip", "What has to be taken apart to see which of the two it is?", options=given.alike.strip),
+    sheet.choice("silent-which", "Which of these does no check show at all?", options=given.silent.options),
+    sheet.choice("silent-sure", "What makes sure that this one is not in the unit?", options=given.silent.sure),
 )
 
 # %% tags=["reference"]
 at_lesson, groups = f"{where}#what-no-check-tells-apart", faults.indistinguishable(unit)
-same = {key for key, _ in given["alike"]["pairs"]
+same = {key for key, _ in given.alike.pairs
         if any(set(key.split("+")) <= set(group.misbuilds) for group in groups)}
 mine = ref("alike-pair", same, outcome="know-limits", weight=3, lesson=at_lesson,
     slips=[Slip(key, 0, "Some check shows one of these two and not the other, or shows them in another way.")
-           for key, _ in given["alike"]["pairs"] if key not in same])
+           for key, _ in given.alike.pairs if key not in same])
 parts = {faults.part_of(unit, one) for key in mine for one in key.split("+")}
 ref("alike-strip", parts, outcome="know-limits", weight=2, lesson=at_lesson,
-    slips=[Slip(key, 0, "Nothing of what the two are about can be seen there.")
-           for key, _ in given["alike"]["strip"] if key not in parts])
+    slips=reasons(given.alike.strip, parts, {
+        "shift": "Spring, plate and pin are easily looked at, but neither of the two is about them.",
+        "setting": "The shim and the seat of the ring tell of the setting, and neither of the two is about that.",
+        "joint": "Bolts and faces are quickly reached, but neither of the two leaves anything to see on them.",
+        "train": "The teeth can be counted, and with both of the two they are the same.",
+    }))
 
 # %% tags=["reference"]
 silent = {one for group in groups if group.silent for one in group.misbuilds}
-(unseen,) = {key for key, _ in given["silent"]["options"]} & silent
+(unseen,) = {key for key, _ in given.silent.options} & silent
 mine = ref("silent-which", unseen, outcome="know-limits", weight=2, lesson=at_lesson,
     slips=[Slip(key, 0, "At least one check fails with this one in the unit.")
-           for key, _ in given["silent"]["options"] if key != unseen])
+           for key, _ in given.silent.options if key != unseen])
 kind = faults.part_of(unit, mine)
-no_check = {"cold": "No final check shows it, warm or cold.", "drive": "It may be quiet for a long time on the road.",
-            "paint": "Paint says that the wrench clicked; it clicks with this one too."}
 ref("silent-sure", kind, outcome="know-limits", weight=2, lesson=at_lesson,
-    slips=[Slip(key, 0, no_check.get(key, "That makes sure of another part, not of this one."))
-           for key, _ in given["silent"]["sure"] if key != kind])
+    slips=reasons(given.silent.sure, kind, {
+        ("shift", "joint", "order"): "That makes sure of another part, not of this one.",
+        "cold": "No final check shows it, warm or cold.",
+        "drive": "It may be quiet for a long time on the road.",
+        "paint": "Paint says that the wrench clicked; it clicks with this one too.",
+    }))
 
 # %% tags=["mark"] task="alike" points=9
 
@@ -300,44 +322,44 @@ ref("silent-sure", kind, outcome="know-limits", weight=2, lesson=at_lesson,
 # A colleague says: “I counted both wheels and took the average.” Work out what the input shaft should have turned, and judge. *12 points.*
 
 # %% tags=["rig"]
-c = given["count"]
-given_table(f"Counted in {c['gear'][1].lower()}", ["what", "value"],
-            [*((f"{words}: teeth that drive, teeth driven", f"{a}, {b}") for words, a, b in c["wheels"]),
-             ("turns of the wheels, as told", f"{c['turns']:g}"), ("turns of the input shaft, counted", f"{c['seen']:g}"),
-             ("smallest part of a turn that is read", f"{c['step']:g}")])
+c = given.count
+given_table(f"Counted in {c.gear.name.lower()}", ["what", "value"],
+            [*((f"{row.words}: teeth that drive, teeth driven", f"{row.driving}, {row.driven}") for row in c.wheels),
+             ("turns of the wheels, as told", f"{c.turns:g}"), ("turns of the input shaft, counted", f"{c.seen:g}"),
+             ("smallest part of a turn that is read", f"{c.step:g}")])
 
 # %% tags=["form"]
 sheet.form(
     "count",
     sheet.number("count-ratio", "How many turns of the input shaft make one turn of the ring gear?", ""),
     sheet.number("count-turns", "How many should have been counted at the input shaft?", "turn"),
-    sheet.choice("count-says", "What do you make of the count?", options=given["count"]["says"]),
+    sheet.choice("count-says", "What do you make of the count?", options=given.count.says),
 )
 
 # %% tags=["reference"]
-c, at_lesson, train = given["count"], f"{where}#when-the-check-is-wrong", unit.gear_train
-total = abs(float(geartrain.ratio(train, c["gear"][0])))
-(_, gear_in, gear_out), (_, final_in, final_out) = c["wheels"]
+c, at_lesson, train = given.count, f"{where}#when-the-check-is-wrong", unit.gear_train
+total = abs(float(geartrain.ratio(train, c.gear.id)))
+gear, final = (row.driven / row.driving for row in c.wheels)
 ratio = ref("count-ratio", total, outcome="doubt-reading", weight=4, tolerance=0.006, lesson=at_lesson,
             slips=[Slip(1 / total, 0.25, "The other way round: divide the driven teeth by those that drive."),
-                   Slip(gear_out / gear_in, 0.25, "The final drive belongs to it as well."),
-                   Slip(gear_out / gear_in + final_out / final_in, 0, "One pair after the other: multiply, do not add.")])
-turns = ref("count-turns", Q(ratio * c["turns"], "turn"), outcome="doubt-reading", weight=4,
-            tolerance={"absolute": Q(c["step"], "turn")}, lesson=at_lesson,
-            slips=[Slip(Q(ratio * c["turns"] / 2, "turn"), 0.25, "That is for one wheel with the other held."),
-                   Slip(Q(c["turns"] / ratio, "turn"), 0, "The input shaft turns faster than the wheels here, not slower.")])
+                   Slip(gear, 0.25, "The final drive belongs to it as well."),
+                   Slip(gear + final, 0, "One pair after the other: multiply, do not add.")])
+turns = ref("count-turns", Q(ratio * c.turns, "turn"), outcome="doubt-reading", weight=4,
+            tolerance={"absolute": Q(c.step, "turn")}, lesson=at_lesson,
+            slips=[Slip(Q(ratio * c.turns / 2, "turn"), 0.25, "That is for one wheel with the other held."),
+                   Slip(Q(c.turns / ratio, "turn"), 0, "The input shaft turns faster than the wheels here, not slower.")])
 
 # %% tags=["reference"]
-counted = {way: abs(geartrain.count_turns(train, c["gear"][0], c["turns"], words).seen) for way, words in
+counted = {way: abs(geartrain.count_turns(train, c.gear.id, c.turns, words).seen) for way, words in
            {"right": "both outputs, averaged", "held": "one output, the other held"}.items()}
-near = [way for way, seen in counted.items() if abs(seen - c["seen"]) < 2 * c["step"]]
+near = [way for way, seen in counted.items() if abs(seen - c.seen) < 2 * c.step]
 judged = near[0] if near else "wheel"
 words = {"right": "Put your figure beside the count once more: they are too far apart.",
          "held": "With one wheel held the count would be half; is it?",
          "wheel": "A way of counting explains the figure; nothing need be wrong inside.",
          "slip": "There is no clutch on the bench; the shafts are in mesh.", "sign": "The direction was not in question."}
 ref("count-says", judged, outcome="doubt-reading", weight=4, lesson=at_lesson,
-    slips=[Slip(key, 0, said) for key, said in words.items() if key != judged])
+    slips=reasons(c.says, judged, words))
 
 # %% tags=["mark"] task="count" points=12
 
@@ -347,25 +369,25 @@ ref("count-says", judged, outcome="doubt-reading", weight=4, lesson=at_lesson,
 # The closed unit is pulled round in neutral on a cord. What the other shaft takes of the pull was read before, reckoned for this drum. Is this pair set right? The limits are for the pair alone. *13 points.*
 
 # %% tags=["rig"]
-k = given["cord"]
-given_table(f"{k['name']}: the pull", ["what", "value"],
-            [("the scale shows", f"{k['shown_n']:g} N"), (f"of which: {k['other'].lower()}", f"{k['alone_n']:g} N"),
-             ("radius of the drum", f"{k['drum_mm']:g} mm"), ("limits of the pull for this pair", f"{k['low_n']} to {k['high_n']} N"),
-             ("doubt of the reading", f"{k['doubt_n']:g} N"), ("another time, another unit", k["false"][1])])
+k = given.cord
+given_table(f"{k.name}: the pull", ["what", "value"],
+            [("the scale shows", f"{k.shown_n:g} N"), (f"of which: {k.other.lower()}", f"{k.alone_n:g} N"),
+             ("radius of the drum", f"{k.drum_mm:g} mm"), ("limits of the pull for this pair", f"{k.low_n} to {k.high_n} N"),
+             ("doubt of the reading", f"{k.doubt_n:g} N"), ("another time, another unit", k.false.text)])
 
 # %% tags=["form"]
 sheet.form(
     "cord",
     sheet.number("cord-rest", "Which pull does this pair take alone?", "N"),
     sheet.number("cord-torque", "Which turning torque is that?", "N·m"),
-    sheet.choice("cord-says", "What do you make of it?", options=given["cord"]["says"]),
-    sheet.choice("cord-false", f"Another time it turned out: “{given['cord']['false'][1]}”. What did that do to the reading?",
-                 options=given["cord"]["false_says"]),
+    sheet.choice("cord-says", "What do you make of it?", options=given.cord.says),
+    sheet.choice("cord-false", f"Another time it turned out: “{given.cord.false.text}”. What did that do to the reading?",
+                 options=given.cord.false_says),
 )
 
 # %% tags=["reference"]
-k, at_lesson = given["cord"], f"{where}#when-the-check-is-wrong"
-shown, alone, drum = Q(k["shown_n"], "N"), Q(k["alone_n"], "N"), Q(k["drum_mm"], "mm")
+k, at_lesson = given.cord, f"{where}#when-the-check-is-wrong"
+shown, alone, drum = Q(k.shown_n, "N"), Q(k.alone_n, "N"), Q(k.drum_mm, "mm")
 rest = ref("cord-rest", shown - alone, outcome="doubt-reading", weight=4, tolerance={"absolute": Q(0.6, "N")}, lesson=at_lesson,
            slips=[Slip(shown, 0.25, "The other shaft turns too; take off what it needs."),
                   Slip(shown + alone, 0, "The other shaft is in the pull already: take it off, do not add it.")])
@@ -374,16 +396,22 @@ ref("cord-torque", (rest * drum).to("N*m"), outcome="doubt-reading", weight=5, t
            Slip((shown * drum).to("N*m"), 0.25, "That is the torque of all that turns; only this pair is asked for.")])
 
 # %% tags=["reference"]
-low, high, doubt = (Q(k[key], "N") for key in ("low_n", "high_n", "doubt_n"))
+low, high, doubt = (Q(n, "N") for n in (k.low_n, k.high_n, k.doubt_n))
 judged = "light" if rest < low - doubt else "heavy" if rest > high + doubt else "inside"
 words = {"light": "The pull does not lie below the lower limit.", "inside": "The pull lies outside the limits by more than its doubt.",
          "heavy": "The pull does not lie above the upper limit.", "nothing": "It can: what the other shaft takes was read before."}
 ref("cord-says", judged, outcome="doubt-reading", weight=2, lesson=at_lesson,
-    slips=[Slip(key, 0, said) for key, said in words.items() if key != judged])
-effect = faults.FALSE_PULLS[k["false"][0]].seems
+    slips=reasons(k.says, judged, words))
+
+# %% tags=["reference"]
+effect = faults.FALSE_PULLS[k.false.id].seems
 ref("cord-false", effect, outcome="doubt-reading", weight=2, lesson=at_lesson,
-    slips=[Slip(key, 0, "Ask what the spring scale then pulls besides the bearings, or what is missing.")
-           for key, _ in k["false_says"] if key != effect])
+    slips=reasons(k.false_says, effect, {
+        "more": "Then the scale would have to pull more than the bearings ask for; here part of their pull is missing.",
+        "less": "Then part of the bearings' pull would have to be missing; here the scale is pulled harder than that.",
+        "same": "The scale shows all that is pulled: ask what it pulls besides the bearings, or what is missing.",
+        "scatter": "Chance goes both ways; this goes one way each time it is done.",
+    }))
 
 # %% tags=["mark"] task="cord" points=13
 
@@ -393,25 +421,25 @@ ref("cord-false", effect, outcome="doubt-reading", weight=2, lesson=at_lesson,
 # A unit of your own, in which one or two things are wrong. Make the checks that you want; the clock counts their minutes, but no mark depends on it. Then say what is in there. *10 points.*
 
 # %% tags=["rig"]
-own_checks(given["own"])
+own_checks(given.own)
 
 # %% tags=["form"]
 sheet.form(
     "own",
-    sheet.choices("own-which", "Tick every misbuild that explains it: alone, or as one of two where it takes two.", options=given["own"]["options"]),
-    sheet.choice("own-says", "How far do the checks take you?", options=given["own"]["says"]),
+    sheet.choices("own-which", "Tick every misbuild that explains it: alone, or as one of two where it takes two.", options=given.own.options),
+    sheet.choice("own-says", "How far do the checks take you?", options=given.own.says),
 )
 
 # %% tags=["reference"]
-observed, at_lesson = {row[0]: row[2] for row in given["own"]["record"]}, f"{where}#the-fault-board"
-offered = {key for key, _ in given["own"]["options"]}
+observed, at_lesson = {row.check: row.key for row in given.own.record}, f"{where}#the-fault-board"
+offered = {key for key, _ in given.own.options}
 found = faults.explain(unit, observed)
 fewest = min(len(one) for one in found.least)
 least = [one for one in found.least if len(one) == fewest and set(one) <= offered]
 parts = {one for chosen in least for one in chosen}
 ref("own-which", parts, outcome="explain-symptom", weight=6, lesson=at_lesson,
     slips=[Slip(key, 0, f"One that you ticked would show in a check that passed, or not show where one failed: “{name}”.")
-           for key, name in given["own"]["options"] if key not in parts])
+           for key, name in given.own.options if key not in parts])
 
 # %% tags=["reference"]
 says = "two" if fewest == 2 else "alike" if len(least) > 1 else "one"
@@ -419,8 +447,7 @@ words = {"one": "Count what explains everything: it is not just one misbuild.",
          "alike": "Look for two that show the same in every check; there are none here.",
          "two": "A misbuild alone explains it; two are not needed.",
          "none": "At least one check does not pass.", "more": "All the checks that there are have been on offer."}
-ref("own-says", says, outcome="know-limits", weight=4, lesson=at_lesson,
-    slips=[Slip(key, 0, said) for key, said in words.items() if key != says])
+ref("own-says", says, outcome="know-limits", weight=4, lesson=at_lesson, slips=reasons(given.own.says, says, words))
 
 # %% tags=["mark"] task="own" points=10
 
@@ -431,18 +458,18 @@ ref("own-says", says, outcome="know-limits", weight=4, lesson=at_lesson,
 
 # %% tags=["rig"]
 given_table("In the order in which they were done", ["no.", "step"],
-            [(n, name) for n, (_, name) in enumerate(given["blind"]["steps"], 1)])
+            [(n, step.text) for n, step in enumerate(given.blind.steps, 1)])
 
 # %% tags=["form"]
 sheet.form(
     "blind",
-    sheet.choice("blind-which", "Which step has to be made again?", options=given["blind"]["steps"]),
-    sheet.choice("blind-why", "Why is it worth nothing as it was done?", options=given["blind"]["reasons"]),
+    sheet.choice("blind-which", "Which step has to be made again?", options=given.blind.steps),
+    sheet.choice("blind-why", "Why is it worth nothing as it was done?", options=given.blind.reasons),
 )
 
 # %% tags=["reference"]
-at_lesson, asked = f"{where}#the-order-of-the-checks", {key for key, _ in given["blind"]["reasons"]}
-at = {key: n for n, (key, _) in enumerate(given["blind"]["steps"])}
+at_lesson, asked = f"{where}#the-order-of-the-checks", set(labels(given.blind.reasons))
+at = {step.id: n for n, step in enumerate(given.blind.steps)}
 broken = [rule for rule in unit.rules if rule.id in asked and rule.earlier in at and rule.later in at
           and at[rule.later] < at[rule.earlier]]
 finals = {step for check in unit.faults.checks for step in check.operations}

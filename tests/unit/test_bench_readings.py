@@ -295,9 +295,9 @@ def test_a_thread_of_ones_own_changes_what_follows_from_it(unit):
 
 def test_an_idler_is_counted_once_and_teeth_of_ones_own_make_the_ratio(unit):
     path = own(unit, "gear-train-and-checks", "path")
-    assert path["back"][0][2] == path["back"][1][1] == 29
+    assert path.back[0].driven == path.back[1].driving == 29
     train = as_counted(unit.gear_train, path)
-    assert abs(float(ratio(train, path["gear"][0]))) == pytest.approx(31 / 20 * 71 / 17)
+    assert abs(float(ratio(train, path.gear.id))) == pytest.approx(31 / 20 * 71 / 17)
     assert abs(float(ratio(train, "reverse"))) == pytest.approx(41 / 13 * 71 / 17)
 
 

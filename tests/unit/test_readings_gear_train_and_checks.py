@@ -3,15 +3,17 @@
 import json
 import statistics
 from fractions import Fraction
+from types import SimpleNamespace
 
 import pytest
 
 from twoshaft.errors import UnitFileError
 from twoshaft.models import geartrain
 from twoshaft.models.order import OrderTask, chance_r0
-from twoshaft.readings import draw
+from twoshaft.readings import draw, given_in
 from twoshaft.readings.gear_train_and_checks import TASKS
-from twoshaft.readings.gear_train_and_checks.hands import POOL
+from twoshaft.readings.gear_train_and_checks.lot import BANK
+from twoshaft.records import labels, part, to_json
 from twoshaft.units.quantities import Q
 
 LEARNERS = [f"a{i:03d}" for i in range(60)]
@@ -32,43 +34,45 @@ def drawn(unit):
     rest = {}
     for learner in LEARNERS[40:]:
         lot = Lot.of(unit, MODULE, "salt", learner, 1)
-        rest[learner] = {name: task(lot) for name, task in TASKS.items() if name != "final"}
+        rest[learner] = SimpleNamespace(
+            **{name: task(lot) for name, task in TASKS.items() if name != "final"}
+        )
     return few | rest
 
 
 def test_plain_data_the_same_at_every_run(unit, drawn):
-    again = json.loads(json.dumps(given_to(unit, LEARNERS[0])))
-    assert again == drawn[LEARNERS[0]]
-    assert list(again) == list(TASKS)
+    stored = json.loads(json.dumps(to_json(given_to(unit, LEARNERS[0]))))
+    assert given_in("gear-train-and-checks", stored) == drawn[LEARNERS[0]]
+    assert list(stored) == list(TASKS)
 
 
 @pytest.mark.parametrize("task", [t for t in TASKS if t not in ("which", "hands")])
 def test_learners_have_tasks_of_their_own(drawn, task):
-    those = [given[task] for given in drawn.values() if task in given]
-    different = {json.dumps(one, sort_keys=True) for one in those}
+    those = [part(given, task) for given in drawn.values() if hasattr(given, task)]
+    different = {json.dumps(to_json(one), sort_keys=True) for one in those}
     assert len(different) > 0.9 * len(those)
 
 
 def test_all_gears_and_all_situations_are_used(unit, drawn):
-    inside = {tuple(given["which"]["inside"]) for given in drawn.values()}
+    inside = {given.which.inside for given in drawn.values()}
     assert len(inside) == len(unit.gear_train.gears)
-    scenes = {scene["scene"] for given in drawn.values() for scene in given["hands"]["scenes"]}
-    assert scenes == set(POOL)
+    scenes = {scene.scene for given in drawn.values() for scene in given.hands.scenes}
+    assert scenes == set(BANK.questions["hands"])
 
 
 @pytest.mark.slow
 def test_a_resit_changes_the_task_not_only_the_numbers(unit):
     for learner in LEARNERS[:6]:
         one, two = (given_to(unit, learner, attempt) for attempt in (1, 2))
-        assert one["path"]["gear"] != two["path"]["gear"]
-        assert one["which"]["inside"] != two["which"]["inside"]
-        assert one["lock"]["engaged"] != two["lock"]["engaged"]
-        assert one["final"]["pair"] != two["final"]["pair"]
-        assert one["hands"]["scenes"][0]["scene"] != two["hands"]["scenes"][0]["scene"]
+        assert one.path.gear != two.path.gear
+        assert one.which.inside != two.which.inside
+        assert one.lock.engaged != two.lock.engaged
+        assert one.final.pair != two.final.pair
+        assert one.hands.scenes[0].scene != two.hands.scenes[0].scene
 
 
 def test_every_list_of_checks_is_as_hard(unit, drawn):
-    lists = [given["final"]["operations"] for given in drawn.values() if "final" in given]
+    lists = [given.final.operations for given in drawn.values() if hasattr(given, "final")]
     r0 = [chance_r0(OrderTask.from_unit(unit, steps)) for steps in lists]
     assert {len(steps) for steps in lists} == {12}
     assert min(r0) >= 3 and max(r0) - min(r0) <= 1.5 and statistics.pstdev(r0) < 0.4
@@ -76,28 +80,28 @@ def test_every_list_of_checks_is_as_hard(unit, drawn):
 
 def test_every_task_has_the_same_shape(drawn):
     for given in drawn.values():
-        assert len(given["apart"]["pairs"]) == 7 and len(given["lock"]["pairs"]) == 6
-        assert len(given["lock"]["cards"]["sets"]) == 5 and len(given["cone"]["fit"]) == 6
-        assert len(given["hands"]["scenes"]) == 2
+        assert len(given.apart.pairs) == 7 and len(given.lock.pairs) == 6
+        assert len(given.lock.cards.sets) == 5 and len(given.cone.fit) == 6
+        assert len(given.hands.scenes) == 2
 
 
 def test_the_count_is_never_on_the_edge(unit, drawn):
     train = unit.gear_train
     for given in drawn.values():
-        apart = given["apart"]
-        how = (apart["turns"], apart["counted"])
-        wrong = geartrain.mistaken(train, *how, apart["step_turns"])
-        assert 1 <= len(wrong) <= 3 and tuple(apart["asked"][:2]) in wrong
+        apart = given.apart
+        how = (apart.turns, apart.counted)
+        wrong = geartrain.mistaken(train, *how, apart.step_turns)
+        assert 1 <= len(wrong) <= 3 and (apart.asked.one, apart.asked.other) in wrong
         for nudge in (0.99, 1.01):
-            assert geartrain.mistaken(train, *how, nudge * apart["step_turns"]) == wrong
+            assert geartrain.mistaken(train, *how, nudge * apart.step_turns) == wrong
 
 
 def test_one_pair_of_the_five_has_equal_ratios(drawn):
     for given in drawn.values():
         equal = [
-            letter
-            for letter, _, ((a, b), (c, d)) in given["lock"]["cards"]["sets"]
-            if Fraction(b, a) == Fraction(d, c)
+            card.letter
+            for card in given.lock.cards.sets
+            if len({Fraction(mesh.driven, mesh.driving) for mesh in card.meshes}) == 1
         ]
         assert len(equal) == 1
 
@@ -106,14 +110,14 @@ def test_a_decision_on_a_ring_or_a_washer_does_not_hang_on_the_tool(unit, drawn)
     train = unit.gear_train
     section = train.differential.side_gear_play
     for given in drawn.values():
-        gap = given["gap"]
-        least = min(gap["readings_mm"])
-        assert abs(least - gap["ring"]["least_mm"]) > 1.5 * gap["blade_mm"]
-        play = given["play"]
-        read = Q(play["outwards_mm"] - play["inwards_mm"], "mm")
+        gap = given.gap
+        least = min(gap.readings_mm)
+        assert abs(least - gap.ring.least_mm) > 1.5 * gap.blade_mm
+        play = given.play
+        read = Q(play.outwards_mm - play.inwards_mm, "mm")
         assert not section.play_mm[0] <= read.m_as("mm") <= section.play_mm[1]
         assert geartrain.right_washers(
-            section, read, Q(play["fitted_mm"], "mm"), Q(play["doubt_mm"], "mm")
+            section, read, Q(play.fitted_mm, "mm"), Q(play.doubt_mm, "mm")
         )
 
 
@@ -121,29 +125,30 @@ def test_worn_and_sound_rings_both_come_up(unit, drawn):
     rings = {one.id: one for one in unit.gear_train.synchronisers}
     said, other = [], []
     for given in drawn.values():
-        gap = given["gap"]
+        gap = given.gap
         for which, about, readings in (
-            (said, gap["ring"], gap["readings_mm"]),
-            (other, gap["other"], gap["other"]["readings_mm"]),
+            (said, gap.ring, gap.readings_mm),
+            (other, gap.other, gap.other.readings_mm),
         ):
             mm = [Q(one, "mm") for one in readings]
-            which.append(geartrain.gap_says(rings[about["id"]], mm, Q(gap["blade_mm"], "mm")))
+            which.append(geartrain.gap_says(rings[about.id], mm, Q(gap.blade_mm, "mm")))
     assert set(said) == {"worn", "good"} and 0.3 < said.count("worn") / len(said) < 0.7
     assert set(other) == {"away", "tilted", "good"}
 
 
 def test_the_pinion_is_always_another_one_that_the_count_names(unit, drawn):
     for given in drawn.values():
-        speed = given["speed"]
-        driving, driven = speed["drive"]
-        teeth = speed["wheel_turns"] * driving / speed["counted_turns"]
+        speed = given.speed
+        driving, driven = speed.drive
+        teeth = speed.wheel_turns * driving / speed.counted_turns
         assert abs(teeth - round(teeth)) < 0.35 and 2 <= abs(round(teeth) - driven) <= 3
-        assert str(round(teeth)) in dict(speed["pinions"])
+        assert str(round(teeth)) in labels(speed.pinions)
 
 
 def test_nothing_given_is_an_answer_in_words(drawn):
     for given in drawn.values():
-        assert "mistaken" not in json.dumps(given) and "verdict" not in given["gap"]
+        told = json.dumps([to_json(part(given, task)) for task in TASKS if hasattr(given, task)])
+        assert "mistaken" not in told and not hasattr(given.gap, "verdict")
 
 
 def test_a_unit_without_what_a_task_needs_is_refused(unit):

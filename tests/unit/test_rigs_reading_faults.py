@@ -102,29 +102,29 @@ def test_the_plain_copy_says_the_same(board):
 
 
 def test_own_checks_show_what_was_made_and_no_more(unit):
-    own = draw("reading-faults", unit, salt="s", learner="l", attempt=1)["own"]
+    own = draw("reading-faults", unit, salt="s", learner="l", attempt=1).own
     rig = own_checks(own)
     assert rig.view["shown"] == {}
     sent = f"{rig.plan}{rig.view}"
-    hidden = [row[3] for row in own["record"] if row[2] != faults.PASSES]
+    hidden = [row.words for row in own.record if row.key != faults.PASSES]
     assert hidden and not any(words in sent for words in hidden)
-    for check, name, key, words in own["record"]:
+    for check, name, key, words in own.record:
         rig.hear({"type": "make", "check": check})
         assert rig.view["shown"][check] == [key == faults.PASSES, words]
         assert rig.finding.startswith(f"{name}: {words}")
-    assert rig.minutes == sum(own["minutes"].values())
+    assert rig.minutes == sum(own.minutes.values())
     failed = len(hidden)
     assert f"12 of 12 checks made, {failed} not passed" in rig.finding
-    rig.hear({"type": "make", "check": own["record"][0][0]})
-    assert rig.minutes == sum(own["minutes"].values())
+    rig.hear({"type": "make", "check": own.record[0].check})
+    assert rig.minutes == sum(own.minutes.values())
     with pytest.raises(CourseError):
         rig.hear({"type": "make", "check": "kick-it"})
 
 
 def test_own_checks_compute_no_diagnosis(unit):
-    own = draw("reading-faults", unit, salt="s", learner="l", attempt=1)["own"]
+    own = draw("reading-faults", unit, salt="s", learner="l", attempt=1).own
     rig = own_checks(own)
-    for row in own["record"]:
-        rig.hear({"type": "make", "check": row[0]})
+    for row in own.record:
+        rig.hear({"type": "make", "check": row.check})
     told = f"{rig.plan}{rig.view}{rig.plain_copy()}"
-    assert not any(name in told for _, name in own["options"])
+    assert not any(name in told for _, name in own.options)

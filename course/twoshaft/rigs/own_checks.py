@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from html import escape
 from typing import Any
 
@@ -11,6 +10,7 @@ import traitlets
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.faults import PASSES
+from twoshaft.readings.reading_faults.given import Own
 
 
 class OwnChecks(Screen):
@@ -18,9 +18,8 @@ class OwnChecks(Screen):
 
     Parameters
     ----------
-    own : mapping
-        ``record`` with check, its name, the key and the words of what it shows; ``minutes`` by
-        check.
+    own : Own
+        What each check shows of the unit, and its time.
     """
 
     screen = "own_checks"
@@ -28,9 +27,9 @@ class OwnChecks(Screen):
     plan = traitlets.Dict().tag(sync=True)
     view = traitlets.Dict().tag(sync=True)
 
-    def __init__(self, own: Mapping[str, Any]) -> None:
-        self._shown = {row[0]: (row[1], row[2] == PASSES, row[3]) for row in own["record"]}
-        self._minutes = dict(own["minutes"])
+    def __init__(self, own: Own) -> None:
+        self._shown = {row.check: (row.name, row.key == PASSES, row.words) for row in own.record}
+        self._minutes = dict(own.minutes)
         self.made: list[str] = []
         checks = [[c, row[0], self._minutes[c]] for c, row in self._shown.items()]
         super().__init__(plan={"checks": checks}, view=self._view(None))
@@ -73,12 +72,12 @@ class OwnChecks(Screen):
         return f"<p><b>{escape(self.finding)}</b></p><ul>{rows}</ul>"
 
 
-def own_checks(own: Mapping[str, Any]) -> OwnChecks:
+def own_checks(own: Own) -> OwnChecks:
     """The learner's own unit, ready to be checked.
 
     Parameters
     ----------
-    own : mapping
+    own : Own
         As drawn for the task.
 
     Returns

@@ -12,10 +12,11 @@ from twoshaft.readings.gear_train_and_checks import (
     road,
     synchros,
 )
+from twoshaft.readings.gear_train_and_checks.given import Given
 from twoshaft.readings.gear_train_and_checks.lot import Lot
 from twoshaft.readings.gear_train_and_checks.own_figures import BENCH
 
-__all__ = ["BENCH", "MODULE", "TASKS", "Lot"]
+__all__ = ["BENCH", "MODULE", "TASKS", "Given", "Lot"]
 
 MODULE = "gear-train-and-checks"
 

@@ -8,40 +8,39 @@ from typing import get_args
 
 from twoshaft.models.geartrain import count_turns, fewest_turns, mistaken, ratio, with_wheel
 from twoshaft.models.geartrain.turning import Counted
+from twoshaft.readings.gear_train_and_checks.given import (
+    Apart,
+    AskedPair,
+    Named,
+    OddGear,
+    Teeth,
+    Total,
+    Turns,
+    Which,
+)
 from twoshaft.readings.gear_train_and_checks.lot import Lot, options
+from twoshaft.records import Option
 
 LEAST_COUNTS = {0.25: "a quarter of a turn", 0.5: "half a turn", 1.0: "a whole turn"}
 PAIRS = 7
 CLEAR = 0.04
 """How far a number of turns must lie from the next whole one, so that rounding decides nothing."""
-SURER = {
-    "more-turns": "Count more turns of the wheel",
-    "faster": "Turn the wheel faster",
-    "closer": "Read the same marks from closer by",
-    "hold-input": "Hold the input shaft and turn both wheels",
-    "first-turn": "Count the same turn again and take the average to more decimals",
-}
-WAYS = {
-    "same": "The same way as the left wheel",
-    "other": "The other way from the left wheel",
-    "either": "Now one way, now the other",
-}
 
 
-def draw_which(lot: Lot) -> dict:
+def draw_which(lot: Lot) -> Which:
     """A closed unit with one gear in: what the input turns for turns of the ring gear."""
     stream = lot.stream.child("which")
     gear = lot.in_turn("which", lot.train.gears)[0]
     total = ratio(lot.train, gear.id)
-    return {
-        "inside": [total.numerator, total.denominator],
-        "gears": [[gear.id, gear.name] for gear in lot.train.gears],
-        "wheels": [
-            [gear.name, "; ".join(_teeth(lot, mesh) for mesh in gear.engages)]
+    return Which(
+        inside=Total(total.numerator, total.denominator),
+        gears=tuple(Option(gear.id, gear.name) for gear in lot.train.gears),
+        wheels=tuple(
+            Teeth(gear.name, "; ".join(_teeth(lot, mesh) for mesh in gear.engages))
             for gear in lot.forward
-        ],
-        "ways": options(stream, WAYS),
-    }
+        ),
+        ways=options(stream, "count_ways"),
+    )
 
 
 def _teeth(lot: Lot, id: str) -> str:
@@ -49,7 +48,7 @@ def _teeth(lot: Lot, id: str) -> str:
     return f"{mesh.driving.teeth} drives {mesh.driven.teeth}"
 
 
-def draw_apart(lot: Lot) -> dict:
+def draw_apart(lot: Lot) -> Apart:
     """A coarse count that mistakes one to three pairs; a wheel with a tooth too many or few."""
     stream = lot.stream.child("apart")
     exact = {
@@ -81,26 +80,27 @@ def draw_apart(lot: Lot) -> dict:
     asked = stream.choice(wrong)
     gear, more = lot.in_turn("wheels", wheels)[0]
     mesh = lot.mesh(gear.engages[0])
-    return {
-        "turns": turns,
-        "step_turns": step,
-        "step_words": LEAST_COUNTS[step],
-        "counted": counted,
-        "totals": [
-            [gear.name, round(abs(float(ratio(lot.train, gear.id))), 3)] for gear in lot.train.gears
-        ],
-        "pairs": [[f"{a}-and-{b}", f"{names[a]} and {names[b].lower()}"] for a, b in shown],
-        "keys": {f"{a}-and-{b}": [a, b] for a, b in shown},
-        "asked": [*asked, f"{names[asked[0]]} and {names[asked[1]].lower()}"],
-        "odd": {
-            "gear": [gear.id, gear.name],
-            "mesh": mesh.id,
-            "driving": mesh.driving.teeth,
-            "driven": mesh.driven.teeth,
-            "fitted": mesh.driven.teeth + more,
-        },
-        "surer": options(stream, SURER),
-    }
+    return Apart(
+        turns=turns,
+        step_turns=step,
+        step_words=LEAST_COUNTS[step],
+        counted=counted,
+        totals=tuple(
+            Turns(gear.name, round(abs(float(ratio(lot.train, gear.id))), 3))
+            for gear in lot.train.gears
+        ),
+        pairs=tuple(Option(f"{a}-and-{b}", f"{names[a]} and {names[b].lower()}") for a, b in shown),
+        keys={f"{a}-and-{b}": (a, b) for a, b in shown},
+        asked=AskedPair(*asked, f"{names[asked[0]]} and {names[asked[1]].lower()}"),
+        odd=OddGear(
+            gear=Named(gear.id, gear.name),
+            mesh=mesh.id,
+            driving=mesh.driving.teeth,
+            driven=mesh.driven.teeth,
+            fitted=mesh.driven.teeth + more,
+        ),
+        surer=options(stream, "surer"),
+    )
 
 
 def _mistakes(counts: list[Fraction], step: float, turns: int) -> bool:

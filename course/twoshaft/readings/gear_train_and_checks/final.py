@@ -6,7 +6,9 @@ from collections import Counter
 
 from twoshaft.models.order import OrderTask, chance_r0, starting_order
 from twoshaft.models.order.mark import LEAST_R0
+from twoshaft.readings.gear_train_and_checks.given import Bond, Final, Named
 from twoshaft.readings.gear_train_and_checks.lot import Lot
+from twoshaft.records import Option
 from twoshaft.units.sections.order import RuleKind
 
 STEPS, MOST_CHECKS = 12, 6
@@ -17,8 +19,8 @@ USUAL_R0, BAND, TRIES = 4.4, 0.9, 20
 """What lists of this length mostly have; the nearest to it is taken, so all are alike hard."""
 
 
-def draw(lot: Lot) -> dict:
-    """``operations`` and the ``start`` order; a pair with four reasons, of which one fits."""
+def draw(lot: Lot) -> Final:
+    """Steps and the order shown; a pair with four reasons, of which one fits."""
     stream = lot.stream.child("final")
     unit = lot.unit
     whole = OrderTask.from_unit(unit)
@@ -50,14 +52,14 @@ def draw(lot: Lot) -> dict:
         raise lot.too_small("final")
     part = best[1]
     start = starting_order(part, lot.stream.child("final start"))
-    return {
-        "operations": list(part.steps),
-        "start": part.labelled(start),
-        "pair": _pair(lot, whole, checks),
-    }
+    return Final(
+        operations=tuple(part.steps),
+        start=tuple(Option(*one) for one in part.labelled(start)),
+        pair=_pair(lot, whole, checks),
+    )
 
 
-def _pair(lot: Lot, whole: OrderTask, checks: list[str]) -> dict:
+def _pair(lot: Lot, whole: OrderTask, checks: list[str]) -> Bond:
     """A check, a step that it comes before or after, and true reasons of which one fits."""
     stream = lot.stream.child("final pair")
     rules = {rule.id for rule in lot.unit.rules}
@@ -75,15 +77,14 @@ def _pair(lot: Lot, whole: OrderTask, checks: list[str]) -> dict:
         raise lot.too_small("final")
     bond = lot.in_turn("final pair", bonds)[0]
     wrong = [
-        [rule, text]
+        Option(rule, text)
         for text, rule in stream.shuffled(list(texts.items()))
         if text != bond.reason.text
     ]
     earlier, later = whole.steps[bond.earlier], whole.steps[bond.later]
-    return {
-        "earlier": [earlier, whole.label(earlier)],
-        "later": [later, whole.label(later)],
-        "options": stream.shuffled(
-            [[bond.reason.rules[0], bond.reason.text], *wrong[: REASONS - 1]]
-        ),
-    }
+    fits = Option(bond.reason.rules[0], bond.reason.text)
+    return Bond(
+        earlier=Named(earlier, whole.label(earlier)),
+        later=Named(later, whole.label(later)),
+        options=tuple(stream.shuffled([fits, *wrong[: REASONS - 1]])),
+    )

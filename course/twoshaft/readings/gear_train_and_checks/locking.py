@@ -5,28 +5,23 @@ from __future__ import annotations
 from itertools import combinations
 
 from twoshaft.models.geartrain import one_sleeve
+from twoshaft.readings.gear_train_and_checks.given import (
+    Card,
+    Cards,
+    Lock,
+    Named,
+    PairOfTeeth,
+    Sleeve,
+)
 from twoshaft.readings.gear_train_and_checks.lot import Lot, options
+from twoshaft.readings.keyed import Stream
+from twoshaft.records import Option
 
-BODIES = {
-    "input": "The input shaft",
-    "output": "The output shaft",
-    "ring-gear": "The ring gear",
-    "left": "The left wheel",
-    "right": "The right wheel",
-    "speed-gear": "The speed-drive gear on the differential",
-}
-FIRST = {
-    "try-by-hand": "Try by hand whether the input shaft is held, and see that all hands are clear",
-    "full-pull": "Pull with the full torque at once, before a sleeve slips out",
-    "third-gear": "Put a third gear in, to be sure",
-    "hold-wheel": "Have somebody hold a wheel",
-    "power": "Run the nut down with the impact wrench, then finish by hand",
-}
 EQUALS = ((3, 2), (2, 1), (5, 3), (3, 1), (5, 2), (4, 3))
 """Ratios of small numbers, from which pairs of wheels with one ratio are made."""
 
 
-def draw(lot: Lot) -> dict:
+def draw(lot: Lot) -> Lock:
     """Pairs to choose from, one pair engaged, a wheel's turns, and five sets of wheels."""
     stream = lot.stream.child("lock")
     names = lot.names()
@@ -40,45 +35,46 @@ def draw(lot: Lot) -> dict:
     a, b = lot.in_turn("lock", apart)[0]
     gears = {gear.id: gear for gear in lot.train.gears}
     cards = lot.in_turn("cards", [p for p in apart if all(_plain(gears[g]) for g in p)])[0]
-    return {
-        "pairs": [[f"{x}-and-{y}", f"{names[x]} and {names[y].lower()}"] for x, y in shown],
-        "keys": {f"{x}-and-{y}": [x, y] for x, y in shown},
-        "sleeves": [
-            [one.name, " and ".join(names[gear].lower() for gear in one.gears)]
+    return Lock(
+        pairs=tuple(Option(f"{x}-and-{y}", f"{names[x]} and {names[y].lower()}") for x, y in shown),
+        keys={f"{x}-and-{y}": (x, y) for x, y in shown},
+        sleeves=tuple(
+            Sleeve(one.name, " and ".join(names[gear].lower() for gear in one.gears))
             for one in lot.train.synchronisers
-        ],
-        "engaged": [[a, names[a]], [b, names[b]]],
-        "bodies": options(stream, BODIES),
-        "left_turns": 0.25 * (3 + stream.integer(6)),
-        "first": options(stream, FIRST),
-        "cards": {
-            "gears": list(cards),
-            "meshes": [gears[gear].engages[0] for gear in cards],
-            "sets": _cards(stream),
-        },
-    }
+        ),
+        engaged=(Named(a, names[a]), Named(b, names[b])),
+        bodies=options(stream, "bodies"),
+        left_turns=0.25 * (3 + stream.integer(6)),
+        first=options(stream, "first"),
+        cards=Cards(
+            gears=cards,
+            meshes=tuple(gears[gear].engages[0] for gear in cards),
+            sets=_cards(stream),
+        ),
+    )
 
 
 def _plain(gear) -> bool:
     return len(gear.engages) == 1 and not gear.reverse
 
 
-def _cards(stream) -> list[list]:
-    """Five sets of two meshes, one of which has the same ratio twice; letter, words, teeth."""
+def _cards(stream: Stream) -> tuple[Card, ...]:
+    """Five sets of two meshes, one of which has the same ratio twice."""
     even, *odd = stream.shuffled(EQUALS)[:5]
     small = 12 // even[1] + stream.integer(3)
-    sets = [[_times(even, small), _times(even, small + 1 + stream.integer(2))]]
+    sets = [(_times(even, small), _times(even, small + 1 + stream.integer(2)))]
     for ratio in odd:
         small = 12 // ratio[1] + stream.integer(3)
         one, other = _times(ratio, small), _times(ratio, small + 1 + stream.integer(2))
         # One tooth off looks like the same ratio and is not.
-        sets.append([one, [other[0], other[1] + 1 - 2 * stream.integer(2)]])
+        off = PairOfTeeth(other.driving, other.driven + 1 - 2 * stream.integer(2))
+        sets.append((one, off))
     cards = []
     for letter, teeth in zip("ABCDE", stream.shuffled(sets), strict=True):
         words = " with ".join(f"{driving} to {driven}" for driving, driven in teeth)
-        cards.append([letter, words, teeth])
-    return cards
+        cards.append(Card(letter, words, teeth))
+    return tuple(cards)
 
 
-def _times(ratio: tuple[int, int], small: int) -> list[int]:
-    return [ratio[1] * small, ratio[0] * small]
+def _times(ratio: tuple[int, int], small: int) -> PairOfTeeth:
+    return PairOfTeeth(ratio[1] * small, ratio[0] * small)

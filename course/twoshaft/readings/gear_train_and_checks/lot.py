@@ -3,9 +3,13 @@
 from __future__ import annotations
 
 from twoshaft.errors import UnitFileError
+from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import Lot as CommonLot
+from twoshaft.records import Option
 from twoshaft.units.sections.geartrain import GearEngaged, GearTrain, Mesh
+
+BANK = bank_of("gear-train-and-checks")
 
 
 class Lot(CommonLot):
@@ -49,6 +53,6 @@ class Lot(CommonLot):
         return {gear.id: gear.name for gear in self.train.gears}
 
 
-def options(stream: Stream, texts: dict[str, str]) -> list[list[str]]:
-    """Keys and texts in random order."""
-    return [list(pair) for pair in stream.shuffled(list(texts.items()))]
+def options(stream: Stream, name: str) -> tuple[Option, ...]:
+    """A list of the bank in random order."""
+    return tuple(stream.shuffled(BANK.lists[name]))

@@ -2,33 +2,12 @@
 
 from __future__ import annotations
 
+from twoshaft.readings.gear_train_and_checks.given import Count, MeshTeeth, Named, Path
 from twoshaft.readings.gear_train_and_checks.lot import Lot, options
 from twoshaft.units.sections.geartrain import GearTrain, Mesh
 
-WAYS = {
-    "same-twice": "The same way as the input shaft: two meshes turn it round and back",
-    "same-never": "The same way as the input shaft: a mesh does not change the direction",
-    "other-once": "The other way round: only the final drive turns it round",
-    "other-thrice": "The other way round: three meshes, each turning it round",
-    "either": "Either way, as the load decides",
-}
-IDLER = {
-    "nothing": "Neither the ratio nor the direction",
-    "ratio": "The ratio; the direction stays",
-    "direction": "The direction; the ratio stays",
-    "both": "Ratio and direction",
-    "drag": "The ratio, but only under load",
-}
-AVERAGE = {
-    "ring-gear": "Only the average of both wheels follows the ring gear; the share of each is open",
-    "friction": "The average evens out the friction of the two seals",
-    "least-count": "Two readings halve the least count",
-    "tyres": "The two tyres never have quite the same radius",
-    "direction": "The wheels turn opposite ways, so one of them has to be taken off",
-}
 
-
-def draw_path(lot: Lot) -> dict:
+def draw_path(lot: Lot) -> Path:
     """A forward gear and reverse: the wheels along each path; what a larger idler changes."""
     stream = lot.stream.child("path")
     gear = lot.in_turn("gears", lot.forward)[0]
@@ -37,43 +16,43 @@ def draw_path(lot: Lot) -> dict:
     back = reverse_meshes(lot.train, reverse.engages)
     if len(back) != 2:
         raise lot.too_small("path")
-    return {
-        "gear": [gear.id, gear.name],
-        "reverse": [reverse.id, reverse.name],
-        "wheels": [
+    return Path(
+        gear=Named(gear.id, gear.name),
+        reverse=Named(reverse.id, reverse.name),
+        wheels=(
             *(_row(f"{gear.name}, mesh", lot.mesh(mesh)) for mesh in gear.engages),
             _row("Final drive", final),
-        ],
-        "back": [
+        ),
+        back=(
             _row("Input shaft to idler", back[0]),
             _row("Idler to output shaft", back[1]),
-        ],
-        "idler_more": 1 + stream.integer(3),
-        "ways": options(stream, WAYS),
-        "idler": options(stream, IDLER),
-    }
+        ),
+        idler_more=1 + stream.integer(3),
+        ways=options(stream, "ways"),
+        idler=options(stream, "idler"),
+    )
 
 
-def draw_count(lot: Lot) -> dict:
+def draw_count(lot: Lot) -> Count:
     """Another gear, the turns of a held count, and what two free wheels made."""
     stream = lot.stream.child("count")
     gear = lot.in_turn("gears", lot.forward)[1]
     left = 1.25 + 0.25 * stream.integer(4)
-    return {
-        "gear": [gear.id, gear.name],
-        "wheels": [
+    return Count(
+        gear=Named(gear.id, gear.name),
+        wheels=(
             *(_row(f"{gear.name}, mesh", lot.mesh(mesh)) for mesh in gear.engages),
             _row("Final drive", lot.mesh(lot.train.final_drive)),
-        ],
-        "held_turns": 2 + stream.integer(4),
-        "left_turns": left,
-        "right_turns": left + 0.5 + 0.25 * stream.integer(6),
-        "why": options(stream, AVERAGE),
-    }
+        ),
+        held_turns=2 + stream.integer(4),
+        left_turns=left,
+        right_turns=left + 0.5 + 0.25 * stream.integer(6),
+        why=options(stream, "average"),
+    )
 
 
-def _row(words: str, mesh: Mesh) -> list:
-    return [words, mesh.driving.teeth, mesh.driven.teeth]
+def _row(words: str, mesh: Mesh) -> MeshTeeth:
+    return MeshTeeth(words, mesh.driving.teeth, mesh.driven.teeth)
 
 
 def reverse_meshes(train: GearTrain, engages: tuple[str, ...]) -> list[Mesh]:

@@ -3,28 +3,16 @@
 from __future__ import annotations
 
 from twoshaft.models.geartrain import right_washers
+from twoshaft.readings.gear_train_and_checks.given import Play
 from twoshaft.readings.gear_train_and_checks.lot import Lot, options
+from twoshaft.records import Option
 from twoshaft.units.quantities import Q
 
 DOUBT_MM = 0.01
 """How far a difference of two dial readings may be off: common practice, no source."""
-VERDICTS = {
-    "too-much": "Too much play; it takes a thicker washer",
-    "much-thinner": "Too much play; it takes a thinner washer",
-    "right": "The play is right as it is",
-    "too-little": "Too little play; it takes a thinner washer",
-    "little-thicker": "Too little play; it takes a thicker washer",
-}
-WHEN = {
-    "now": "Before the pin of the planet gears is locked and the side bearings are pressed on",
-    "after-pin": "Right after the pin of the planet gears is locked, so that nothing can move",
-    "after-bearings": "With the side bearings on, as it will run",
-    "closed": "In the closed case, together with the end float",
-    "on-road": "After some days on the road, when the washers have bedded in",
-}
 
 
-def draw(lot: Lot) -> dict:
+def draw(lot: Lot) -> Play:
     """Two dial readings and the washer that was in; redrawn until one washer is surely right."""
     section = lot.train.differential.side_gear_play
     stream = lot.stream.child("play")
@@ -43,14 +31,16 @@ def draw(lot: Lot) -> dict:
     else:
         raise lot.too_small("play")
     first = round(stream.uniform(0.4, 0.9), 2)
-    return {
-        "side": side,
-        "inwards_mm": first,
-        "outwards_mm": round(first + play, 2),
-        "fitted_mm": fitted,
-        "washers": [[f"{thick:.2f}".replace(".", "-"), f"{thick:.2f} mm"] for thick in washers],
-        "limits_mm": [low, high],
-        "doubt_mm": DOUBT_MM,
-        "verdicts": options(stream, VERDICTS),
-        "when": options(stream, WHEN),
-    }
+    return Play(
+        side=side,
+        inwards_mm=first,
+        outwards_mm=round(first + play, 2),
+        fitted_mm=fitted,
+        washers=tuple(
+            Option(f"{thick:.2f}".replace(".", "-"), f"{thick:.2f} mm") for thick in washers
+        ),
+        limits_mm=(low, high),
+        doubt_mm=DOUBT_MM,
+        verdicts=options(stream, "verdicts"),
+        when=options(stream, "when"),
+    )

@@ -11,9 +11,10 @@ from twoshaft.readings.reading_faults import (
     searching,
     unseen,
 )
+from twoshaft.readings.reading_faults.given import Given
 from twoshaft.readings.reading_faults.lot import Lot
 
-__all__ = ["MODULE", "TASKS", "Lot"]
+__all__ = ["MODULE", "TASKS", "Given", "Lot"]
 
 MODULE = "reading-faults"
 

@@ -2,23 +2,17 @@
 
 from __future__ import annotations
 
-from twoshaft.models.faults import explain
+from twoshaft.models.faults import PASSES, explain
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.reading_faults.lot import Lot
+from twoshaft.readings.reading_faults.given import Own
+from twoshaft.readings.reading_faults.lot import Lot, options
 
 OPTIONS = 8
 CASES = ("one", "alike", "two")
-SAYS = [
-    ["one", "One misbuild is left, and it explains everything"],
-    ["alike", "Several are left, each alone explains everything, and no check tells them apart"],
-    ["two", "No misbuild alone explains it; it takes two at once"],
-    ["none", "Nothing is wrong with this unit"],
-    ["more", "More than one is left, and a check not named here would tell them apart"],
-]
 
 
-def draw(lot: Lot) -> dict:
-    """A unit with one or two misbuilds: ``record`` of all checks, ``options``, ``says``."""
+def draw(lot: Lot) -> Own:
+    """A unit with one or two misbuilds, and what every check shows of it."""
     stream = lot.stream.child("own")
     case = lot.in_turn("own", CASES)[0]
     for n in range(TRIES):
@@ -32,9 +26,9 @@ def draw(lot: Lot) -> dict:
         if wrong not in lot.table.sets:
             continue
         record = lot.record(wrong, lot.table.checks)
-        found = explain(lot.unit, {row[0]: row[2] for row in record})
+        found = explain(lot.unit, {row.check: row.key for row in record})
         least = [set(one) for one in found.least if not set(one) & set(lot.silent)]
-        if sum(1 for row in record if row[2] != "as it should be") < len(wrong):
+        if sum(1 for row in record if row.key != PASSES) < len(wrong):
             continue
         if len(least) == 1 if case != "alike" else all(len(one) == 1 for one in least):
             break
@@ -48,9 +42,9 @@ def draw(lot: Lot) -> dict:
     ]
     rest = [one for one in lot.told if one not in rights and one not in near]
     others = [*stream.shuffled(near)[:4], *stream.shuffled(rest)][: OPTIONS - len(rights)]
-    return {
-        "record": record,
-        "minutes": {check: lot.minutes(check) for check in lot.table.checks},
-        "options": lot.named(stream.shuffled([*rights, *others])),
-        "says": stream.shuffled(SAYS),
-    }
+    return Own(
+        record=record,
+        minutes={check: lot.minutes(check) for check in lot.table.checks},
+        options=lot.named(stream.shuffled([*rights, *others])),
+        says=options(stream, "says"),
+    )

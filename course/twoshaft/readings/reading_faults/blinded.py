@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from twoshaft.models.order import OrderTask, model_order, plan_slip
+from twoshaft.readings.reading_faults.given import Blind
 from twoshaft.readings.reading_faults.lot import Lot
+from twoshaft.records import Option
 from twoshaft.units.sections.order import RuleKind
 
 STEPS = 6
 REASONS = 5
 
 
-def draw(lot: Lot) -> dict:
-    """``steps`` (id, name) as they were done, with one check blinded; ``reasons`` (rule, text)."""
+def draw(lot: Lot) -> Blind:
+    """Steps as they were done, with one check blinded, and reasons."""
     stream, unit = lot.stream.child("blind"), lot.unit
     finals = {op for check in unit.faults.checks for op in check.operations}
     rules = [
@@ -30,19 +32,19 @@ def draw(lot: Lot) -> dict:
     else:
         raise lot.too_small("blind")
     others = [other.reason for other in rules if other.reason != rule.reason]
-    texts = [[rule.id, rule.reason]]
+    texts = [Option(rule.id, rule.reason)]
     for other in stream.shuffled(rules):
         if other.reason in others and other.reason not in [text for _, text in texts]:
-            texts.append([other.id, other.reason])
-    return {"steps": order, "reasons": stream.shuffled(texts[:REASONS])}
+            texts.append(Option(other.id, other.reason))
+    return Blind(steps=order, reasons=tuple(stream.shuffled(texts[:REASONS])))
 
 
-def _swapped(lot: Lot, rule, operations: list[str]) -> list[list[str]]:
+def _swapped(lot: Lot, rule, operations: list[str]) -> tuple[Option, ...]:
     """The operations in an order that breaks this rule and no other; nothing if none does."""
     task = OrderTask.from_unit(lot.unit, operations)
     right = list(model_order(task))
     if len(right) != len(operations) or len(right) < STEPS:
-        return []
+        return ()
     for moved in (rule.earlier, rule.later):
         rest = [step for step in right if step != moved]
         for at in range(len(rest) + 1):
@@ -51,5 +53,5 @@ def _swapped(lot: Lot, rule, operations: list[str]) -> list[list[str]]:
                 continue
             broken = {(e, r.later) for r in plan_slip(task, tried).broken for e in r.earlier}
             if broken == {(rule.earlier, rule.later)}:
-                return [[step, task.label(step)] for step in tried]
-    return []
+                return tuple(Option(step, task.label(step)) for step in tried)
+    return ()

@@ -6,23 +6,18 @@ from itertools import combinations
 
 from twoshaft.models.faults import explain
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.reading_faults.lot import Lot, small
+from twoshaft.readings.reading_faults.given import Explain, Met, Two
+from twoshaft.readings.reading_faults.lot import Lot, options, small
+from twoshaft.records import Option, labels
 
 OPTIONS = 7
 PASSED = 4
 PAIRS = 6
 RIGHTS = (2, 3)
-WHY_TWO = [
-    ["none-alone", "No single misbuild shows all that was seen"],
-    ["likelier", "Two misbuilds are met more often than one"],
-    ["two-failed", "Whenever two checks fail there are two misbuilds"],
-    ["safer", "Whoever looks for two never overlooks one"],
-    ["hides", "The first misbuild always hides the second"],
-]
 
 
-def draw_explain(lot: Lot) -> dict:
-    """A record of some checks, all passed but perhaps one: ``record``, ``options``.
+def draw_explain(lot: Lot) -> Explain:
+    """A record of some checks, all passed but perhaps one.
 
     Two or three of the options explain all of it.
     """
@@ -45,14 +40,11 @@ def draw_explain(lot: Lot) -> dict:
     passed = stream.shuffled(passed)[:PASSED]
     checks = [c for c in lot.table.checks if c in bad or c in passed]
     record = lot.record((group[0],), checks)
-    return {"record": record, "options": lot.named(stream.shuffled([*rights, *others]))}
+    return Explain(record=record, options=lot.named(stream.shuffled([*rights, *others])))
 
 
-def draw_two(lot: Lot) -> dict:
-    """A record that only one of the pairs explains: ``record``, ``pairs``, ``why``, ``often``.
-
-    A pair's key is the two ids joined by a plus.
-    """
+def draw_two(lot: Lot) -> Two:
+    """A record that only one of the pairs explains."""
     stream = lot.stream.child("two")
     firsts = lot.in_turn("two", lot.apart)
     for n in range(TRIES):
@@ -68,7 +60,7 @@ def draw_two(lot: Lot) -> dict:
         passed = stream.shuffled([c for c in lot.table.checks if c not in failed])[:PASSED]
         checks = [c for c in lot.table.checks if c in failed or c in passed]
         record = lot.record(pair, checks)
-        fitting = explain(lot.unit, {row[0]: row[2] for row in record})
+        fitting = explain(lot.unit, {row.check: row.key for row in record})
         if fitting.singles or pair not in fitting.doubles:
             continue
         near = [p for p in _pairs(lot) if set(p) & set(pair) and p not in fitting.doubles]
@@ -77,16 +69,16 @@ def draw_two(lot: Lot) -> dict:
             break
     else:
         raise lot.too_small("two")
-    names = dict(map(tuple, lot.named(lot.told)))
-    pairs = [["+".join(p), f"{names[p[0]]}; and {small(names[p[1]])}"] for p in shown]
+    names = labels(lot.named(lot.told))
+    pairs = [Option("+".join(p), f"{names[p[0]]}; and {small(names[p[1]])}") for p in shown]
     again = [m for m in stream.shuffled(list(names)) if m not in pair]
     asked = tuple(m for m in lot.told if m in again[:2])
-    return {
-        "record": record,
-        "pairs": stream.shuffled(pairs),
-        "why": stream.shuffled(WHY_TWO),
-        "often": [[m, names[m], lot.often(m)] for m in asked],
-    }
+    return Two(
+        record=record,
+        pairs=tuple(stream.shuffled(pairs)),
+        why=options(stream, "why_two"),
+        often=tuple(Met(m, names[m], lot.often(m)) for m in asked),
+    )
 
 
 def _pairs(lot: Lot) -> list[tuple[str, str]]:

@@ -5,43 +5,22 @@ from __future__ import annotations
 from twoshaft.models.faults import FALSE_PULLS, AsBuilt, pull
 from twoshaft.models.geartrain import count_turns, with_wheel
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.reading_faults.lot import Lot
+from twoshaft.readings.reading_faults.given import Cord, Count, MeshTeeth, Named
+from twoshaft.readings.reading_faults.lot import Lot, options
+from twoshaft.records import Option
 from twoshaft.units.sections.faults import SettingChange
 
 CASES = ("right", "held", "wheel")
 TURNS = (4.0, 5.0, 6.0, 8.0)
 CLEAR_TURNS = 4
 """Steps of the least count that two readings of a count lie apart at least."""
-COUNT_SAYS = [
-    ["right", "The count is right: nothing is wrong here"],
-    ["held", "The count was made with one wheel held: make it again with both counted"],
-    ["wheel", "Another wheel is fitted: the count fits no way of counting the right one"],
-    ["slip", "The clutch slips: the count says nothing"],
-    ["sign", "The shafts turn the wrong way round: a hub is fitted back to front"],
-]
 STATES = ("light", "inside", "heavy")
 CLEAR_N = 2.5
 """Steps of the scale that a pull keeps from its limits at least."""
-CORD_SAYS = [
-    ["light", "Too little: the pair has lost preload"],
-    ["inside", "Inside the limits: leave it"],
-    ["heavy", "Too much: the pair is squeezed"],
-    ["nothing", "Nothing can be said until the other shaft has been taken out"],
-]
-FALSE_SAYS = [
-    ["more", "The bearings seem to take more than they do: a sound pair looks too tight"],
-    ["less", "The bearings seem to take less than they do: a sound pair looks too loose"],
-    ["same", "It changes nothing in what the scale shows"],
-    ["scatter", "It reads now more, now less, by chance"],
-]
 
 
-def draw_count(lot: Lot) -> dict:
-    """Turns counted in one gear.
-
-    ``gear`` (id, name), ``wheels`` (what drives what, teeth), ``turns`` of both wheels on
-    average, ``seen`` input turns, ``step``, ``says``.
-    """
+def draw_count(lot: Lot) -> Count:
+    """Turns counted in one gear: rightly, in another way than told, or with another gear fitted."""
     stream, train = lot.stream.child("count"), lot.unit.gear_train
     case, step = lot.in_turn("count case", CASES)[0], train.least_count_turns
     gears = [g for g in train.gears if not g.reverse and len(g.engages) == 1]
@@ -67,26 +46,21 @@ def draw_count(lot: Lot) -> dict:
             break
     else:
         raise lot.too_small("count")
-    return {
-        "gear": [gear.id, gear.name],
-        "wheels": [
-            [words, m.driving.teeth, m.driven.teeth]
-            for words, m in ((gear.name, mesh), ("final drive", final))
-        ],
-        "turns": turns,
-        "seen": seen,
-        "step": step,
-        "says": stream.shuffled(COUNT_SAYS),
-    }
+    return Count(
+        gear=Named(gear.id, gear.name),
+        wheels=(
+            MeshTeeth(gear.name, mesh.driving.teeth, mesh.driven.teeth),
+            MeshTeeth("final drive", final.driving.teeth, final.driven.teeth),
+        ),
+        turns=turns,
+        seen=seen,
+        step=step,
+        says=options(stream, "count_says"),
+    )
 
 
-def draw_cord(lot: Lot) -> dict:
-    """A pull on the cord of the closed unit in neutral.
-
-    ``check``, ``name`` of the pair judged and of the ``other``, ``shown_n``, ``alone_n``,
-    ``drum_mm``, ``low_n`` and ``high_n``, ``doubt_n``, ``says``; ``false`` (key, words) and
-    ``false_says``.
-    """
+def draw_cord(lot: Lot) -> Cord:
+    """A pull on the cord of the closed unit in neutral, and one that was taken wrongly."""
     stream, unit = lot.stream.child("cord"), lot.unit
     checks = [c for c in unit.faults.checks if c.kind == "cord" and c.and_support]
     if not checks:
@@ -111,17 +85,17 @@ def draw_cord(lot: Lot) -> dict:
     else:
         raise lot.too_small("cord")
     key = lot.in_turn("false", list(FALSE_PULLS))[0]
-    return {
-        "check": [check.id, check.name],
-        "name": support.name,
-        "other": other.name,
-        "shown_n": found.shown_n,
-        "alone_n": found.alone_n,
-        "drum_mm": support.cord_radius_mm,
-        "low_n": round(found.low_n, 1),
-        "high_n": round(found.high_n, 1),
-        "doubt_n": found.doubt_n,
-        "says": stream.shuffled(CORD_SAYS),
-        "false": [key, FALSE_PULLS[key].words],
-        "false_says": stream.shuffled(FALSE_SAYS),
-    }
+    return Cord(
+        check=Named(check.id, check.name),
+        name=support.name,
+        other=other.name,
+        shown_n=found.shown_n,
+        alone_n=found.alone_n,
+        drum_mm=support.cord_radius_mm,
+        low_n=round(found.low_n, 1),
+        high_n=round(found.high_n, 1),
+        doubt_n=found.doubt_n,
+        says=options(stream, "cord_says"),
+        false=Option(key, FALSE_PULLS[key].words),
+        false_says=options(stream, "false_says"),
+    )

@@ -7,7 +7,13 @@ from functools import cached_property
 
 from twoshaft.models.faults import Table, indistinguishable, outcome_table
 from twoshaft.models.faults.built import touches
+from twoshaft.questions import bank_of
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import Lot as CommonLot
+from twoshaft.readings.reading_faults.given import Shown
+from twoshaft.records import Option
+
+BANK = bank_of("reading-faults")
 
 
 class Lot(CommonLot):
@@ -57,13 +63,13 @@ class Lot(CommonLot):
         """What a misbuild touches."""
         return touches(self.unit, self.unit.faults.misbuild_by_id(misbuild))
 
-    def named(self, misbuilds: Sequence[str]) -> list[list[str]]:
-        """Misbuilds as pairs of id and name."""
-        return [[one, self.unit.faults.misbuild_by_id(one).name] for one in misbuilds]
+    def named(self, misbuilds: Sequence[str]) -> tuple[Option, ...]:
+        """Misbuilds with their names."""
+        return tuple(Option(one, self.unit.faults.misbuild_by_id(one).name) for one in misbuilds)
 
-    def checks(self, ids: Sequence[str]) -> list[list[str]]:
-        """Checks as pairs of id and name."""
-        return [[one, self.unit.faults.check_by_id(one).name] for one in ids]
+    def checks(self, ids: Sequence[str]) -> tuple[Option, ...]:
+        """Checks with their names."""
+        return tuple(Option(one, self.unit.faults.check_by_id(one).name) for one in ids)
 
     def minutes(self, check: str) -> float:
         """Time of a check [min]."""
@@ -73,13 +79,14 @@ class Lot(CommonLot):
         """How often a misbuild is met in 1000 units."""
         return self.unit.faults.misbuild_by_id(misbuild).often_per_1000
 
-    def record(self, misbuilds: Sequence[str], checks: Sequence[str]) -> list[list[str]]:
-        """Rows of check, its name, the key and the words of what it shows."""
+    def record(self, misbuilds: Sequence[str], checks: Sequence[str]) -> tuple[Shown, ...]:
+        """What each check shows of some misbuilds together."""
         rows = []
         for check in checks:
             shown = self.table.outcome(tuple(misbuilds), check)
-            rows.append([check, self.unit.faults.check_by_id(check).name, shown.key, say(shown)])
-        return rows
+            name = self.unit.faults.check_by_id(check).name
+            rows.append(Shown(check, name, shown.key, say(shown)))
+        return tuple(rows)
 
 
 def say(outcome) -> str:
@@ -87,6 +94,11 @@ def say(outcome) -> str:
     if len(outcome.signs) > 3:
         return f"{outcome.signs[0].words.capitalize()}; and {len(outcome.signs) - 1} more like it."
     return outcome.sentence
+
+
+def options(stream: Stream, name: str) -> tuple[Option, ...]:
+    """A list of the bank in random order."""
+    return tuple(stream.shuffled(BANK.lists[name]))
 
 
 def small(name: str) -> str:

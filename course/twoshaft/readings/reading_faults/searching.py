@@ -6,7 +6,9 @@ from itertools import permutations
 
 from twoshaft.models.faults import expected_minutes, next_check
 from twoshaft.readings.lots import TRIES
+from twoshaft.readings.reading_faults.given import Dead, Next, Numbered, Offered, Plan, Suspect
 from twoshaft.readings.reading_faults.lot import Lot
+from twoshaft.records import Option
 
 SUSPECTS = 5
 CHECKS = 6
@@ -18,12 +20,8 @@ GAIN_MIN = 0.6
 """By how much the quickest plan must beat the next one [min]: more than rounding decides."""
 
 
-def draw_next(lot: Lot) -> dict:
-    """Suspects, of which exactly one is in the unit, and checks to choose from.
-
-    ``suspects`` (id, name, how often in 1000), ``checks`` (id, name, minutes, what it shows),
-    ``asked`` suspect and ``asked_check``.
-    """
+def draw_next(lot: Lot) -> Next:
+    """Suspects, of which exactly one is in the unit, and checks to choose from."""
     stream = lot.stream.child("next")
     firsts = lot.in_turn("next", lot.told)
     for n in range(TRIES):
@@ -40,25 +38,19 @@ def draw_next(lot: Lot) -> dict:
         break
     else:
         raise lot.too_small("next")
-    return {
-        "suspects": [
-            [one, _letter(k), name, lot.often(one)]
-            for k, (one, name) in enumerate(lot.named(suspects))
-        ],
-        "checks": [
-            [c, name, lot.minutes(c), _splits(lot, c, suspects)]
+    return Next(
+        suspects=_lettered(lot, suspects),
+        checks=tuple(
+            Offered(c, name, lot.minutes(c), _splits(lot, c, suspects))
             for c, name in lot.checks(stream.shuffled(shown))
-        ],
-        "asked": stream.choice(suspects),
-        "asked_check": asked,
-    }
+        ),
+        asked=stream.choice(suspects),
+        asked_check=asked,
+    )
 
 
-def draw_dead(lot: Lot) -> dict:
-    """Suspects left, and checks of which two or three tell nothing about them.
-
-    ``suspects`` (id, name) and ``checks`` (id, name).
-    """
+def draw_dead(lot: Lot) -> Dead:
+    """Suspects left, and checks of which some tell nothing about them."""
     stream = lot.stream.child("dead")
     firsts = lot.in_turn("dead", lot.told)
     for n in range(TRIES):
@@ -72,19 +64,11 @@ def draw_dead(lot: Lot) -> dict:
             break
     else:
         raise lot.too_small("dead")
-    return {
-        "suspects": lot.named(suspects),
-        "checks": lot.checks(stream.shuffled(checks)),
-    }
+    return Dead(suspects=lot.named(suspects), checks=lot.checks(stream.shuffled(checks)))
 
 
-def draw_plan(lot: Lot) -> dict:
-    """Four suspects and three checks, each of which finds one of them.
-
-    ``suspects`` (id, name, how often in 1000), ``checks`` (id, name, minutes, what it shows), two
-    ``plans`` to work out, and all six orders as ``options``. A plan's key is its checks joined by
-    a plus.
-    """
+def draw_plan(lot: Lot) -> Plan:
+    """Four suspects and three checks, each of which finds one of them; all orders of the checks."""
     stream = lot.stream.child("plan")
     firsts = lot.in_turn("plan", lot.apart)
     for n in range(TRIES):
@@ -108,22 +92,26 @@ def draw_plan(lot: Lot) -> dict:
     else:
         raise lot.too_small("plan")
     numbers = {c: str(k) for k, c in enumerate(checks, 1)}
-    return {
-        "suspects": [
-            [one, _letter(k), name, lot.often(one)]
-            for k, (one, name) in enumerate(lot.named(suspects))
-        ],
-        "checks": [
-            [c, numbers[c], name, lot.minutes(c), _splits(lot, c, suspects)]
+    return Plan(
+        suspects=_lettered(lot, suspects),
+        checks=tuple(
+            Numbered(c, numbers[c], name, lot.minutes(c), _splits(lot, c, suspects))
             for c, name in lot.checks(checks)
-        ],
-        "plans": [_plan(p, numbers) for p in plans[:2]],
-        "options": [_plan(p, numbers) for p in stream.shuffled(plans)],
-    }
+        ),
+        plans=(_plan(plans[0], numbers), _plan(plans[1], numbers)),
+        options=tuple(_plan(p, numbers) for p in stream.shuffled(plans)),
+    )
 
 
-def _plan(plan, numbers) -> list[str]:
-    return ["+".join(plan), ", then ".join(f"check {numbers[c]}" for c in plan)]
+def _plan(plan, numbers) -> Option:
+    return Option("+".join(plan), ", then ".join(f"check {numbers[c]}" for c in plan))
+
+
+def _lettered(lot: Lot, suspects: list[str]) -> tuple[Suspect, ...]:
+    return tuple(
+        Suspect(one, _letter(k), name, lot.often(one))
+        for k, (one, name) in enumerate(lot.named(suspects))
+    )
 
 
 def _letter(k: int) -> str:

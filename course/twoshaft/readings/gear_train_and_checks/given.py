@@ -1,0 +1,429 @@
+"""What the tasks of this module give: a record each. Units stand in the names."""
+
+from __future__ import annotations
+
+from twoshaft.records import BenchRecord, Option, Record, Row
+
+
+class Named(Row, frozen=True):
+    """A gear or a step: its id and its name."""
+
+    id: str
+    name: str
+
+
+class MeshTeeth(Row, frozen=True):
+    """A mesh along a path, in words, with the teeth of its two gears."""
+
+    words: str
+    driving: int
+    driven: int
+
+
+class Path(BenchRecord, frozen=True):
+    """A forward gear and reverse.
+
+    Attributes
+    ----------
+    gear, reverse : Named
+    wheels : tuple of MeshTeeth
+        Along the path of the gear, the final drive last.
+    back : tuple of MeshTeeth
+        Of reverse, from the input shaft by the idler to the output shaft.
+    idler_more : int
+        Teeth that another idler has more.
+    ways, idler : tuple of Option
+        Which way the ring gear turns; what that idler changes.
+    """
+
+    gear: Named
+    reverse: Named
+    wheels: tuple[MeshTeeth, ...]
+    back: tuple[MeshTeeth, ...]
+    idler_more: int
+    ways: tuple[Option, ...]
+    idler: tuple[Option, ...]
+
+
+class Count(BenchRecord, frozen=True):
+    """Another gear to count.
+
+    Attributes
+    ----------
+    gear : Named
+    wheels : tuple of MeshTeeth
+        Along its path, the final drive last.
+    held_turns : int
+        Turns of the left wheel, the right one held.
+    left_turns, right_turns : float
+        What the wheels made when both were free.
+    why : tuple of Option
+    """
+
+    gear: Named
+    wheels: tuple[MeshTeeth, ...]
+    held_turns: int
+    left_turns: float
+    right_turns: float
+    why: tuple[Option, ...]
+
+
+class Total(Row, frozen=True):
+    """Signed turns of the input shaft, and those of the ring gear that go with them."""
+
+    input: int
+    ring_gear: int
+
+
+class Teeth(Row, frozen=True):
+    """A gear and the teeth of its meshes, in words."""
+
+    gear: str
+    words: str
+
+
+class Which(Record, frozen=True):
+    """A closed unit with one gear in.
+
+    Attributes
+    ----------
+    inside : Total
+        How the gear that is in turns; which gear has this total is to be found out.
+    gears : tuple of Option
+    wheels : tuple of Teeth
+    ways : tuple of Option
+    """
+
+    inside: Total
+    gears: tuple[Option, ...]
+    wheels: tuple[Teeth, ...]
+    ways: tuple[Option, ...]
+
+
+class Turns(Row, frozen=True):
+    """A gear, and the turns of the input shaft for one of the ring gear, without a sign."""
+
+    gear: str
+    turns: float
+
+
+class AskedPair(Row, frozen=True):
+    """Two gears by id, and both in words."""
+
+    one: str
+    other: str
+    words: str
+
+
+class OddGear(Record, frozen=True):
+    """A gear of another unit that may be fitted.
+
+    Attributes
+    ----------
+    gear : Named
+        The gear whose mesh it is in.
+    mesh : str
+        Id of that mesh.
+    driving, driven : int
+        Teeth as they should be.
+    fitted : int
+        Teeth of the driven gear that may be fitted.
+    """
+
+    gear: Named
+    mesh: str
+    driving: int
+    driven: int
+    fitted: int
+
+
+class Apart(Record, frozen=True):
+    """A coarse count.
+
+    Attributes
+    ----------
+    turns : int
+        Turns of the output that are counted.
+    step_turns : float
+        Least count.
+    step_words, counted : str
+        The least count in words; the way of counting as ``count_turns`` of the models takes it.
+    totals : tuple of Turns
+    pairs : tuple of Option
+    keys : dict of str to pair of str
+        The two gears of each pair, by the pair's id.
+    asked : AskedPair
+    odd : OddGear
+    surer : tuple of Option
+    """
+
+    turns: int
+    step_turns: float
+    step_words: str
+    counted: str
+    totals: tuple[Turns, ...]
+    pairs: tuple[Option, ...]
+    keys: dict[str, tuple[str, str]]
+    asked: AskedPair
+    odd: OddGear
+    surer: tuple[Option, ...]
+
+
+class Sleeve(Row, frozen=True):
+    """A synchroniser, and the gears that its sleeve engages, in words."""
+
+    name: str
+    serves: str
+
+
+class PairOfTeeth(Row, frozen=True):
+    """Teeth of the two gears of a mesh."""
+
+    driving: int
+    driven: int
+
+
+class Card(Row, frozen=True):
+    """Another unit: its letter, its teeth in words, and the teeth of two of its meshes."""
+
+    letter: str
+    words: str
+    meshes: tuple[PairOfTeeth, PairOfTeeth]
+
+
+class Cards(Record, frozen=True):
+    """Five other units.
+
+    Attributes
+    ----------
+    gears, meshes : pair of str
+        Ids of the two gears, and of the mesh of each, that the teeth are for.
+    sets : tuple of Card
+    """
+
+    gears: tuple[str, str]
+    meshes: tuple[str, str]
+    sets: tuple[Card, ...]
+
+
+class Lock(Record, frozen=True):
+    """Two gears at once.
+
+    Attributes
+    ----------
+    pairs : tuple of Option
+    keys : dict of str to pair of str
+        The two gears of each pair, by the pair's id.
+    sleeves : tuple of Sleeve
+    engaged : pair of Named
+    bodies : tuple of Option
+    left_turns : float
+        Turns of the left wheel by hand, forward.
+    first : tuple of Option
+    cards : Cards
+    """
+
+    pairs: tuple[Option, ...]
+    keys: dict[str, tuple[str, str]]
+    sleeves: tuple[Sleeve, ...]
+    engaged: tuple[Named, Named]
+    bodies: tuple[Option, ...]
+    left_turns: float
+    first: tuple[Option, ...]
+    cards: Cards
+
+
+class Play(BenchRecord, frozen=True):
+    """A side gear under the dial indicator.
+
+    Attributes
+    ----------
+    side : str
+        ``left`` or ``right``.
+    inwards_mm, outwards_mm : float
+        Readings with the gear pushed inwards and pulled outwards.
+    fitted_mm : float
+        The washer that is in.
+    washers : tuple of Option
+    limits_mm : pair of float
+        Least and most play.
+    doubt_mm : float
+        How far the play read may be off, either way.
+    verdicts, when : tuple of Option
+    """
+
+    side: str
+    inwards_mm: float
+    outwards_mm: float
+    fitted_mm: float
+    washers: tuple[Option, ...]
+    limits_mm: tuple[float, float]
+    doubt_mm: float
+    verdicts: tuple[Option, ...]
+    when: tuple[Option, ...]
+
+
+class Ring(Record, frozen=True):
+    """A synchroniser ring.
+
+    Attributes
+    ----------
+    id, name : str
+        Of its synchroniser.
+    new_mm, least_mm : float
+        Gap of a new ring, and the least gap.
+    half_angle_deg : float
+        Of its cone.
+    """
+
+    id: str
+    name: str
+    new_mm: float
+    least_mm: float
+    half_angle_deg: float
+
+
+class ReadRing(Ring, frozen=True):
+    """A ring with the gap [mm] at each place."""
+
+    readings_mm: tuple[float, ...]
+
+
+class Gap(BenchRecord, frozen=True):
+    """Gaps of two rings under the feeler.
+
+    Attributes
+    ----------
+    ring : Ring
+        The one to be judged.
+    readings_mm : tuple of float
+        Its gap at each place.
+    blade_mm : float
+        Step from one blade to the next.
+    decide : tuple of Option
+    other : ReadRing
+        One whose gaps tell something.
+    says : tuple of Option
+    """
+
+    ring: Ring
+    readings_mm: tuple[float, ...]
+    blade_mm: float
+    decide: tuple[Option, ...]
+    other: ReadRing
+    says: tuple[Option, ...]
+
+
+class ConeRing(Ring, frozen=True):
+    """A ring with the mean diameter of its cone, and the friction with the right oil."""
+
+    mean_diameter_mm: float
+    friction: float
+
+
+class Cone(Record, frozen=True):
+    """A ring that is pressed on its cone.
+
+    Attributes
+    ----------
+    ring : ConeRing
+    force_n : int
+        Along the shaft.
+    wrong_friction : float
+        With oil of another kind.
+    feel, fit : tuple of Option
+        What the driver notices; statements on how the parts go in.
+    """
+
+    ring: ConeRing
+    force_n: int
+    wrong_friction: float
+    feel: tuple[Option, ...]
+    fit: tuple[Option, ...]
+
+
+class Speed(BenchRecord, frozen=True):
+    """Road speed, and a count at the speed drive.
+
+    Attributes
+    ----------
+    gear : Named
+    total : float
+        Its ratio with the final drive.
+    input_rpm : int
+    radius_mm : float
+        Rolling radius of the tyre.
+    drive : PairOfTeeth
+        The speed-drive gear and the right pinion.
+    wheel_turns : int
+        Turns of both wheels.
+    counted_turns, step_turns : float
+        Turns counted at the pinion, and the least count.
+    pinions, shown : tuple of Option
+    """
+
+    gear: Named
+    total: float
+    input_rpm: int
+    radius_mm: float
+    drive: PairOfTeeth
+    wheel_turns: int
+    counted_turns: float
+    step_turns: float
+    pinions: tuple[Option, ...]
+    shown: tuple[Option, ...]
+
+
+class Bond(Record, frozen=True):
+    """Two steps, and true reasons of which one fits them."""
+
+    earlier: Named
+    later: Named
+    options: tuple[Option, ...]
+
+
+class Final(Record, frozen=True):
+    """The last checks.
+
+    Attributes
+    ----------
+    operations : tuple of str
+        Ids of the steps, in the unit's order.
+    start : tuple of Option
+        The steps in the order shown.
+    pair : Bond
+    """
+
+    operations: tuple[str, ...]
+    start: tuple[Option, ...]
+    pair: Bond
+
+
+class Scene(Record, frozen=True):
+    """A situation: which, what it is, and what may be done."""
+
+    scene: str
+    text: str
+    acts: tuple[Option, ...]
+
+
+class Hands(Record, frozen=True):
+    """Two situations with turning gears, locks and loads."""
+
+    scenes: tuple[Scene, ...]
+
+
+class Given(Record, frozen=True):
+    """All that a learner is given in this module."""
+
+    path: Path
+    count: Count
+    which: Which
+    apart: Apart
+    lock: Lock
+    play: Play
+    gap: Gap
+    cone: Cone
+    speed: Speed
+    final: Final
+    hands: Hands

@@ -13,11 +13,12 @@
 from twoshaft.jobsheet import open_sheet
 from twoshaft.models.wholebuild import Job, asks_of, card
 from twoshaft.plots.tables import given_table
+from twoshaft.records import to_json
 from twoshaft.rigs import whole_build
 
 sheet = open_sheet("whole-build")
 given, unit = sheet.given, sheet.unit
-job = Job.of(unit, given["bench"])
+job = Job.of(unit, to_json(given.bench))
 asks = asks_of(job)
 TASKS = {"way": "ways", "shim": "shims", "joint": "joints", "film": "closing", "proof": "proof", "check": "proof"}
 for task in dict.fromkeys(TASKS.values()):
@@ -28,11 +29,13 @@ from twoshaft.models import geartrain, joint, order, shift, shim
 from twoshaft.models.wholebuild import GO_ON, OPEN, Job, asks_of, decisions_from, right_values
 from twoshaft.models.wholebuild.asks import blocks_of, pattern_order
 from twoshaft.models.wholebuild.checking import judge_way, outcomes_at
+from twoshaft.questions import bank_of
+from twoshaft.records import labels, to_json
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, ref
+from twoshaft_grader.marking import Slip, reasons, ref
 
-job = Job.of(unit, given["bench"])
-asks = asks_of(job)
+job = Job.of(unit, to_json(given.bench))
+asks, bank = asks_of(job), bank_of("whole-build")
 where = "10-whole-build"
 mine = {}  # the build as it goes on: right, or the learner's own
 
@@ -45,7 +48,7 @@ mine = {}  # the build as it goes on: right, or the learner's own
 
 # %% tags=["rig"]
 sheet.register("plan", [sheet.order("build-order", "The steps in the order in which you did them",
-                                    steps=given["plan"]["start"], stages=given["plan"]["stages"])])
+                                    steps=given.plan.start, stages=given.plan.stages)])
 whole_build(job, sheet)
 
 # %% [markdown] tags=["task"]
@@ -59,7 +62,7 @@ whole_build(job, sheet)
 sheet.form(
     "plan",
     sheet.order("build-order", "The steps in the order in which you did them",
-                steps=given["plan"]["start"], stages=given["plan"]["stages"]),
+                steps=given.plan.start, stages=given.plan.stages),
 )
 
 # %% tags=["reference"]
@@ -95,7 +98,7 @@ for ask in asks:
 from twoshaft.models.shim import stack_budget
 
 given_table("Measured on your unit", ["length", "reading, mm"],
-            [(f"{ask.name}: {term.name[:1].lower()}{term.name[1:]}", f"{given['bench']['lengths_mm'][ask.about][term.id]:.2f}")
+            [(f"{ask.name}: {term.name[:1].lower()}{term.name[1:]}", f"{given.bench.lengths_mm[ask.about][term.id]:.2f}")
              for ask in asks if ask.kind == "shim" for term in job.support(ask.about).stack])
 
 # %% tags=["rig"]
@@ -217,11 +220,11 @@ for id in groups:
 # Another unit, another adapter. The wrench's length counts from its square drive to the middle of the grip, the adapter's reach from the square drive to the fastener; at an angle only the part of the reach along the wrench counts. *10 points.*
 
 # %% tags=["rig"]
-a = given["adapter"]
-given_table(a["name"], ["", "value"],
-            [("torque of the card", f"{a['torque_nm']:g} N·m, {a['half_nm']:g} N·m more or less"),
-             (f"length of the {a['wrench'][1].lower()}", f"{a['wrench'][2]:g} mm"),
-             ("reach of the adapter", f"{a['reach_mm']:g} mm"), ("angle between adapter and wrench", f"{a['angle_deg']:g}°")])
+a = given.adapter
+given_table(a.name, ["", "value"],
+            [("torque of the card", f"{a.torque_nm:g} N·m, {a.half_nm:g} N·m more or less"),
+             (f"length of the {a.wrench.name.lower()}", f"{a.wrench.length_mm:g} mm"),
+             ("reach of the adapter", f"{a.reach_mm:g} mm"), ("angle between adapter and wrench", f"{a.angle_deg:g}°")])
 
 # %% tags=["form"]
 sheet.form(
@@ -236,8 +239,8 @@ sheet.form(
 )
 
 # %% tags=["reference"]
-a, at_lesson = given["adapter"], f"{where}#decide"
-card_nm, levers = Q(a["torque_nm"], "N*m"), (Q(a["wrench"][2], "mm"), Q(a["reach_mm"], "mm"), Q(a["angle_deg"], "degree"))
+a, at_lesson = given.adapter, f"{where}#decide"
+card_nm, levers = Q(a.torque_nm, "N*m"), (Q(a.wrench.length_mm, "mm"), Q(a.reach_mm, "mm"), Q(a.angle_deg, "degree"))
 straight = (*levers[:2], Q(0, "degree"))
 ref("adapter-setting", joint.setting_with_adapter(card_nm, *levers), outcome="tighten-to-clamp", weight=4, tolerance=0.01,
     lesson=at_lesson, slips=[
@@ -251,7 +254,7 @@ got = ref("adapter-bolt", joint.torque_at_bolt(card_nm, *levers), outcome="tight
 
 # %% tags=["reference"]
 more = got - card_nm
-judged = "inside" if abs(more) <= Q(a["half_nm"], "N*m") else "over" if more > 0 * more else "under"
+judged = "inside" if abs(more) <= Q(a.half_nm, "N*m") else "over" if more > 0 * more else "under"
 said = {"inside": "Put your figure beside the limits of the card: it lies outside.",
         "over": "Put your figure beside the limits of the card once more.",
         "under": "The adapter adds to the lever: there is not too little on it.",
@@ -269,9 +272,9 @@ ref("adapter-says", judged, outcome="tighten-to-clamp", weight=2, lesson=at_less
 # If your unit is closed on sealant, its film is asked for as well: it must seal, in time, with no lump near an oil way. *14 points.*
 
 # %% tags=["rig"]
-c = given["clock"]
-given_table(f"{c['minutes']:g} minutes from the end of “{c['starts'][1]}” to the end of “{c['ends'][1]}”",
-            ["must be done inside", "takes, min"], c["inside"])
+c = given.clock
+given_table(f"{c.minutes:g} minutes from the end of “{c.starts.name}” to the end of “{c.ends.name}”",
+            ["must be done inside", "takes, min"], c.inside)
 
 # %% tags=["rig"]
 faces = [(ask.name, job.work(ask.about)) for ask in asks if ask.kind == "film"]
@@ -287,21 +290,21 @@ sheet.form(
     "closing",
     sheet.number("clock-used", "How many minutes does it take that must be done inside?", "min"),
     sheet.number("clock-left", "How many minutes are left over?", "min"),
-    sheet.choices("clock-inside", "Which of these may be done, one alone, while the clock runs?", options=given["clock"]["options"]),
+    sheet.choices("clock-inside", "Which of these may be done, one alone, while the clock runs?", options=given.clock.options),
     *sheet.ask_all(spec for ask in asks if ask.kind == "film" for spec in ask.fields),
 )
 
 # %% tags=["reference"]
-c, at_lesson = given["clock"], f"{where}#the-clock"
-window = order.window(job.task, c["clock"], minutes=c["takes"], allowed=c["minutes"])
-last, tenth = c["takes"][c["ends"][0]], {"absolute": Q(0.1, "min")}
+c, at_lesson = given.clock, f"{where}#the-clock"
+window = order.window(job.task, c.clock, minutes=c.takes, allowed=c.minutes)
+last, tenth = c.takes[c.ends.id], {"absolute": Q(0.1, "min")}
 used = ref("clock-used", Q(window.minutes_used, "min"), outcome="close-on-time", weight=2, tolerance=tenth, lesson=at_lesson,
            slips=[Slip(Q(window.minutes_used - last, "min"), 0.5, "The last step takes time too, and must be finished before the clock ends.")])
-left = ref("clock-left", Q(c["minutes"], "min") - used, outcome="close-on-time", weight=2, tolerance=tenth, lesson=at_lesson,
-           slips=[Slip(Q(c["minutes"], "min"), 0, "That is all that the clock allows; take off what must be done inside.")])
-may = {s for s, _ in c["options"] if s in window.optional and c["takes"][s] <= left.m_as("min")}
-ref("clock-inside", may or {min((s for s, _ in c["options"]), key=c["takes"].get)}, outcome="close-on-time", weight=2, lesson=at_lesson,
-    slips=[Slip(s, 0, f"One that you ticked takes longer than your clock leaves: “{name}”.") for s, name in c["options"] if s not in may])
+left = ref("clock-left", Q(c.minutes, "min") - used, outcome="close-on-time", weight=2, tolerance=tenth, lesson=at_lesson,
+           slips=[Slip(Q(c.minutes, "min"), 0, "That is all that the clock allows; take off what must be done inside.")])
+may = {s for s in labels(c.options) if s in window.optional and c.takes[s] <= left.m_as("min")}
+ref("clock-inside", may or {min(labels(c.options), key=c.takes.get)}, outcome="close-on-time", weight=2, lesson=at_lesson,
+    slips=[Slip(s, 0, f"One that you ticked takes longer than your clock leaves: “{name}”.") for s, name in c.options if s not in may])
 for ask in (one for one in asks if one.kind == "film"):
     mine[ask.id] = ref(ask.id, job.work(ask.about), outcome="close-on-time", weight=5, lesson=at_lesson)
 
@@ -344,27 +347,27 @@ for ask in (one for one in asks if one.kind == "check"):
 # Before a count is worth anything you must know what it should give. One wheel is turned, the other held. *8 points.*
 
 # %% tags=["rig"]
-t = given["turns"]
-given_table(f"{t['gear'][1]}; {t['counted']}", ["", "drives, teeth", "driven, teeth"], t["wheels"])
+t = given.turns
+given_table(f"{t.gear.name}; {t.counted}", ["", "drives, teeth", "driven, teeth"], t.wheels)
 
 # %% tags=["form"]
 sheet.form(
     "turns",
     sheet.number("turns-ratio", "How many turns of the input shaft make one turn of the ring gear?", ""),
-    sheet.number("turns-input", f"One wheel is turned {given['turns']['turns']} times, the other held. How many turns does the input shaft make?", "turn"),
+    sheet.number("turns-input", f"One wheel is turned {given.turns.turns} times, the other held. How many turns does the input shaft make?", "turn"),
 )
 
 # %% tags=["reference"]
-t, at_lesson = given["turns"], f"{where}#prove"
-total = abs(float(geartrain.ratio(unit.gear_train, t["gear"][0])))
-(_, gear_in, gear_out), (_, final_in, final_out) = t["wheels"]
+t, at_lesson = given.turns, f"{where}#prove"
+total = abs(float(geartrain.ratio(unit.gear_train, t.gear.id)))
+gear, final = (row.driven / row.driving for row in t.wheels)
 ratio = ref("turns-ratio", total, outcome="check-own-build", weight=4, tolerance=0.006, lesson=at_lesson, slips=[
     Slip(1 / total, 0.25, "The other way round: divide the driven teeth by those that drive."),
-    Slip(gear_out / gear_in, 0.25, "The final drive belongs to it as well."),
-    Slip(gear_out / gear_in + final_out / final_in, 0, "One pair after the other: multiply, do not add.")])
-counted = geartrain.count_turns(unit.gear_train, t["gear"][0], t["turns"], t["counted"]).exact
-rings = abs(float(counted / geartrain.ratio(unit.gear_train, t["gear"][0])))
-ref("turns-input", Q(rings * ratio, "turn"), outcome="check-own-build", weight=4, tolerance={"absolute": Q(t["step"], "turn")},
+    Slip(gear, 0.25, "The final drive belongs to it as well."),
+    Slip(gear + final, 0, "One pair after the other: multiply, do not add.")])
+counted = geartrain.count_turns(unit.gear_train, t.gear.id, t.turns, t.counted).exact
+rings = abs(float(counted / geartrain.ratio(unit.gear_train, t.gear.id)))
+ref("turns-input", Q(rings * ratio, "turn"), outcome="check-own-build", weight=4, tolerance={"absolute": Q(t.step, "turn")},
     lesson=at_lesson, slips=[Slip(Q(2 * rings * ratio, "turn"), 0.25, "With the other wheel held, the ring gear makes half the turns of the wheel.")])
 
 # %% tags=["mark"] task="turns" points=8
@@ -375,24 +378,24 @@ ref("turns-input", Q(rings * ratio, "turn"), outcome="check-own-build", weight=4
 # On another unit the first step of the table was done wrongly, and the steps under it followed. Tick what has to come off before the part can be turned round, and nothing more. Then work out the minutes: all of that undone and done again, and the wrong step itself undone and done again. Last: which final check would have shown it? *12 points.*
 
 # %% tags=["rig"]
-given_table(f"Done wrongly: {given['late']['words']}", ["step", "to undo, min", "to do, min"], [row[1:] for row in given["late"]["rows"]])
+given_table(f"Done wrongly: {given.late.words}", ["step", "to undo, min", "to do, min"], [(row.name, row.undo_min, row.do_min) for row in given.late.rows])
 
 # %% tags=["form"]
 sheet.form(
     "late",
-    sheet.choices("late-off", "What has to come off?", options=given["late"]["options"]),
+    sheet.choices("late-off", "What has to come off?", options=given.late.options),
     sheet.number("late-minutes", "How many minutes does it cost?", "min"),
-    sheet.choice("late-shows", "Which final check would have shown it?", options=given["late"]["shows"]),
+    sheet.choice("late-shows", "Which final check would have shown it?", options=given.late.shows),
 )
 
 # %% tags=["reference"]
-late, every = given["late"], Job.of(unit)
-ask = next(one for one in asks_of(every) if one.id == late["ask"])
-wrong = next(one for one in unit.operation_by_id[ask.about].wrong_ways if one.id == late["way"])
-found, at_lesson = judge_way(every, ask, wrong, late["done"]), f"{where}#the-price-of-a-wrong-decision"
+late, every = given.late, Job.of(unit)
+ask = next(one for one in asks_of(every) if one.id == late.ask)
+wrong = next(one for one in unit.operation_by_id[ask.about].wrong_ways if one.id == late.way)
+found, at_lesson = judge_way(every, ask, wrong, late.done), f"{where}#the-price-of-a-wrong-decision"
 off = ref("late-off", set(found.off), outcome="fit-right-way", weight=5, lesson=at_lesson,
-          slips=[Slip(s, 0, f"One that you ticked can stay where it is: “{name}”.") for s, name in late["options"] if s not in found.off])
-minutes = {row[0]: (row[2], row[3]) for row in late["rows"]}
+          slips=[Slip(s, 0, f"One that you ticked can stay where it is: “{name}”.") for s, name in late.options if s not in found.off])
+minutes = {row.id: (row.undo_min, row.do_min) for row in late.rows}
 again = sum(sum(minutes[s]) for s in off)
 itself = sum(minutes[ask.step])
 ref("late-minutes", Q(again + itself, "min"), outcome="fit-right-way", weight=4, tolerance={"absolute": Q(0.1, "min")}, lesson=at_lesson,
@@ -401,10 +404,10 @@ ref("late-minutes", Q(again + itself, "min"), outcome="fit-right-way", weight=4,
            Slip(Q(sum(sum(m) for m in minutes.values()), "min"), 0, "Not everything that was done since has to come off.")])
 
 # %% tags=["reference"]
-telling = {check.id for check, _ in found.shows} & {key for key, _ in late["shows"]} or {"none"}
+telling = {check.id for check, _ in found.shows} & set(labels(late.shows)) or {"none"}
 ref("late-shows", telling, outcome="fit-right-way", weight=3, lesson=at_lesson, slips=[
     Slip(key, 0, "One of these checks fails with it." if key == "none" else "That check passes with it in the unit.")
-    for key, _ in late["shows"] if key not in telling])
+    for key, _ in late.shows if key not in telling])
 
 # %% tags=["mark"] task="late" points=12
 
@@ -414,34 +417,42 @@ ref("late-shows", telling, outcome="fit-right-way", weight=3, lesson=at_lesson, 
 # Tick everything that belongs in a build record; say who signs for a check; and decide in the case below. **You must get the case right to pass.** *8 points.*
 
 # %% tags=["rig"]
-given_table("The case", ["what you find before the unit leaves"], [(given["notes"]["scene"][1],)])
+given_table("The case", ["what you find before the unit leaves"], [(given.notes.scene.text,)])
 
 # %% tags=["form"]
 sheet.form(
     "notes",
-    sheet.choices("notes-lines", "What belongs in the record?", options=given["notes"]["lines"]),
-    sheet.choice("notes-signs", "Who signs for a check?", options=given["notes"]["signs"]),
-    sheet.choice("notes-do", "What do you do in this case?", options=given["notes"]["do"]),
+    sheet.choices("notes-lines", "What belongs in the record?", options=given.notes.lines),
+    sheet.choice("notes-signs", "Who signs for a check?", options=given.notes.signs),
+    sheet.choice("notes-do", "What do you do in this case?", options=given.notes.do),
 )
 
 # %% tags=["reference"]
 at_lesson = f"{where}#the-build-record"
+every_line = (*bank.lists["lines"], *bank.lists["idle"])
 not_so = {"guess": "A length that nobody measured belongs to another unit.", "round": "The record says what was set, not what should have been.",
           "ahead": "A tick before the check says nothing.", "tidy": "A failed reading is what the next person needs most.",
           "colleague": "A signature says who can be asked: only whoever made the check."}
-ref("notes-lines", {key for key, _ in given["notes"]["lines"] if key not in not_so}, outcome="keep-record", weight=3, lesson=at_lesson,
-    slips=[Slip(key, 0, not_so[key]) for key, _ in given["notes"]["lines"] if key in not_so])
-ref("notes-signs", "self", outcome="keep-record", weight=2, lesson=at_lesson,
-    slips=[Slip(key, 0, "A signature is worth something only from whoever made the check, and after it.") for key, _ in given["notes"]["signs"] if key != "self"])
+belongs = set(labels(every_line)) - set(not_so)
+ref("notes-lines", belongs & set(labels(given.notes.lines)), outcome="keep-record", weight=3, lesson=at_lesson,
+    slips=reasons(every_line, belongs, not_so, shown=given.notes.lines))
 
 # %% tags=["reference"]
-answer = {"once": "tag", "spare": "tag", "felt": "tag", "unsigned": "again", "loose": "again"}[given["notes"]["scene"][0]]
+ref("notes-signs", "self", outcome="keep-record", weight=2, lesson=at_lesson, slips=reasons(given.notes.signs, "self", {
+    "boss": "One signature a week is quickly given, but the foreman did not see the checks and cannot say what they showed.",
+    "builder": "A check that is not made yet cannot be signed for, and only the person who makes it sees what it shows.",
+    "anyone": "A name that is near at hand tells nobody whom to ask: sign for the checks that you made yourself.",
+    "nobody": "A pass without a name cannot be asked about, and looks like a check that was left out.",
+}))
+
+# %% tags=["reference"]
+answer = {"once": "tag", "spare": "tag", "felt": "tag", "unsigned": "again", "loose": "again"}[given.notes.scene.id]
 harm = {"sign": "What was not seen to be right cannot be signed for.", "later": "Until the first service somebody drives it.",
         "erase": "What is left out of the record cannot be found by anybody.", "verbal": "What is only said is gone with the shift.",
         "tag": "Nothing is known to be wrong: do that work again, so that it is known to be right.",
         "again": "Nobody knows yet what is wrong: take the unit out of use and find the cause first."}
 ref("notes-do", answer, outcome="keep-record", must_pass=True, weight=3, lesson=at_lesson,
-    slips=[Slip(key, 0, words) for key, words in harm.items() if key != answer])
+    slips=reasons(given.notes.do, answer, harm))
 
 # %% tags=["mark"] task="notes" points=8
 

@@ -8,8 +8,9 @@ import pytest
 from twoshaft.errors import UnitFileError
 from twoshaft.models import order, shim
 from twoshaft.models.wholebuild import Job, asks_of
-from twoshaft.readings import draw
+from twoshaft.readings import draw, given_in
 from twoshaft.readings.whole_build import TASKS
+from twoshaft.records import labels, part, to_json
 from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 
@@ -21,14 +22,14 @@ def given_to(unit, learner, attempt=1):
 
 
 def test_plain_data_the_same_at_every_run(unit, drawn):
-    again = json.loads(json.dumps(given_to(unit, LEARNERS[0])))
-    assert again == drawn[LEARNERS[0]]
-    assert list(again) == list(TASKS)
+    stored = json.loads(json.dumps(to_json(given_to(unit, LEARNERS[0]))))
+    assert given_in("whole-build", stored) == drawn[LEARNERS[0]]
+    assert list(stored) == list(TASKS)
 
 
 def test_learners_differ(drawn):
     for task in ("bench", "plan", "adapter", "clock", "late"):
-        kinds = {json.dumps(given[task], sort_keys=True) for given in drawn.values()}
+        kinds = {json.dumps(to_json(part(given, task)), sort_keys=True) for given in drawn.values()}
         assert len(kinds) == 20, task
 
 
@@ -36,19 +37,19 @@ def test_learners_differ(drawn):
 def test_a_resit_changes_the_task_not_only_the_numbers(unit):
     for learner in LEARNERS[:2]:
         one, two = given_to(unit, learner, 1), given_to(unit, learner, 2)
-        assert one["bench"]["worn"] != two["bench"]["worn"]
-        assert one["bench"]["found"] != two["bench"]["found"]
-        assert set(one["bench"]["asked"]) != set(two["bench"]["asked"])
-        assert one["clock"]["clock"] != two["clock"]["clock"]
-        assert one["adapter"]["angle_deg"] != two["adapter"]["angle_deg"]
-        assert one["turns"]["gear"] != two["turns"]["gear"]
-        assert one["late"]["ask"] != two["late"]["ask"]
-        assert one["notes"]["scene"] != two["notes"]["scene"]
+        assert one.bench.worn != two.bench.worn
+        assert one.bench.found != two.bench.found
+        assert set(one.bench.asked) != set(two.bench.asked)
+        assert one.clock.clock != two.clock.clock
+        assert one.adapter.angle_deg != two.adapter.angle_deg
+        assert one.turns.gear != two.turns.gear
+        assert one.late.ask != two.late.ask
+        assert one.notes.scene != two.notes.scene
 
 
 def test_every_bench_asks_as_much(unit, drawn):
     counts = {
-        tuple(sorted(Counter(ask.kind for ask in asks_of(Job.of(unit, g["bench"]))).items()))
+        tuple(sorted(Counter(ask.kind for ask in asks_of(Job.of(unit, to_json(g.bench)))).items()))
         for g in drawn.values()
     }
     assert len(counts) == 1
@@ -59,23 +60,23 @@ def test_every_bench_asks_as_much(unit, drawn):
 
 def test_the_shelf_has_a_safe_shim_and_none_on_an_edge(unit, drawn):
     for given in drawn.values():
-        for id, lengths in given["bench"]["lengths_mm"].items():
+        for id, lengths in given.bench.lengths_mm.items():
             support = unit.bearings.support_by_id(id)
             read = {term: Q(mm, "mm") for term, mm in lengths.items()}
             assert shim.choose_for(support, unit.bearings, read).verdict == "safe"
 
 
 def test_something_came_wrong_and_more_than_one_check_has_its_turn(drawn):
-    worn = Counter(given["bench"]["worn"][0] for given in drawn.values())
-    assert len(worn) >= 3 and all(len(given["bench"]["worn"]) == 1 for given in drawn.values())
+    worn = Counter(given.bench.worn[0] for given in drawn.values())
+    assert len(worn) >= 3 and all(len(given.bench.worn) == 1 for given in drawn.values())
 
 
 def test_two_or_three_steps_fit_into_the_clock_and_none_nearly(unit, drawn):
     task = order.OrderTask.from_unit(unit)
     for given in drawn.values():
-        c = given["clock"]
-        found = order.window(task, c["clock"], minutes=c["takes"], allowed=c["minutes"])
-        takes = [c["takes"][step] for step, _ in c["options"]]
+        c = given.clock
+        found = order.window(task, c.clock, minutes=c.takes, allowed=c.minutes)
+        takes = [c.takes[step] for step in labels(c.options)]
         assert sum(t <= found.minutes_left for t in takes) in (2, 3) and len(takes) == 6
         assert min(abs(t - found.minutes_left) for t in takes) >= 0.5
 
@@ -83,16 +84,16 @@ def test_two_or_three_steps_fit_into_the_clock_and_none_nearly(unit, drawn):
 def test_two_to_five_steps_come_off_late(unit, drawn):
     task = order.OrderTask.from_unit(unit)
     for given in drawn.values():
-        late = given["late"]
-        off = set(order.rework(task, late["done"], late["rows"][0][0]).off)
-        shown = {step for step, _ in late["options"]}
+        late = given.late
+        off = set(order.rework(task, late.done, late.rows[0].id).off)
+        shown = set(labels(late.options))
         assert off < shown and 2 <= len(off) <= 5 and len(shown - off) >= 3
 
 
 def test_steps_are_shown_stage_by_stage_but_not_in_order(unit, drawn):
     task = order.OrderTask.from_unit(unit)
     for given in list(drawn.values())[:2]:
-        start = [step for step, _ in given["plan"]["start"]]
+        start = list(labels(given.plan.start))
         assert sorted(start) == sorted(task.steps)
         assert order.mark(task.starting_from(start), start) == 0
 
@@ -100,8 +101,8 @@ def test_steps_are_shown_stage_by_stage_but_not_in_order(unit, drawn):
 def test_a_unit_closed_on_a_gasket_asks_for_no_film():
     early = load_unit("tarnbeck-b5-early")
     given = given_to(early, "a")
-    assert not given["bench"]["faces"]
-    assert not any(ask.startswith("film-") for ask in given["bench"]["asked"])
+    assert not given.bench.faces
+    assert not any(ask.startswith("film-") for ask in given.bench.asked)
 
 
 def test_a_unit_without_a_section_is_told(unit):

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from twoshaft.readings.whole_build import bench, clock, figures, late, notes
+from twoshaft.readings.whole_build.given import Given
 from twoshaft.readings.whole_build.lot import Lot
 
-__all__ = ["MODULE", "TASKS", "Lot"]
+__all__ = ["MODULE", "TASKS", "Given", "Lot"]
 
 MODULE = "whole-build"
 

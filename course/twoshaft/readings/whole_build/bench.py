@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any
 
 import numpy as np
 
@@ -14,7 +13,9 @@ from twoshaft.models.shim import Stack, choose_for, stack_budget, target_interfe
 from twoshaft.models.wholebuild import Job, asks_of, right_values
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
+from twoshaft.readings.whole_build.given import Bench, Face, Pace, Plan, Spot
 from twoshaft.readings.whole_build.lot import Lot
+from twoshaft.records import Option, to_json
 from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Support
@@ -35,33 +36,33 @@ on within the stages has as a rule more steps out of place, and earns nothing ei
 so that every learner's plan is as hard."""
 
 
-def draw(lot: Lot) -> dict:
-    """A job for ``Job.of``: ``asked``, ``lengths_mm``, ``found``, ``faces``, ``worn``, ``seed``."""
+def draw(lot: Lot) -> Bench:
+    """The learner's own unit: what is asked of it, its lengths, and what came with its parts."""
     shims, joints = lot.asks("shim"), _joints(lot)
     lengths = {ask.about: _lengths(lot, ask.about) for ask in shims}
     dirty, state = _found(lot, joints)
     asked = {ask.id for ask in (*_ways(lot), *shims, *joints, *_checks(lot))}
     asked |= {ask.id for kind in ("film", "proof") for ask in lot.asks(kind)}
-    return {
-        "asked": [ask.id for ask in asks_of(lot.job) if ask.id in asked],
-        "lengths_mm": lengths,
-        "found": {dirty: state},
-        "faces": {ask.about: _face(lot, ask) for ask in lot.asks("film")},
-        "worn": [_worn(lot)],
-        "seed": str(lot.stream.child("seed").integer(10**9)),
-    }
+    return Bench(
+        asked=tuple(ask.id for ask in asks_of(lot.job) if ask.id in asked),
+        lengths_mm=lengths,
+        found={dirty: state},
+        faces={ask.about: _face(lot, ask) for ask in lot.asks("film")},
+        worn=(_worn(lot),),
+        seed=str(lot.stream.child("seed").integer(10**9)),
+    )
 
 
-def draw_plan(lot: Lot) -> dict:
-    """Steps to put in order, stage by stage, those of a stage shuffled: ``start``, ``stages``."""
+def draw_plan(lot: Lot) -> Plan:
+    """Steps to put in order, stage by stage, those of a stage shuffled."""
     stream, task = lot.stream.child("plan"), lot.task
     names = {stage.id: stage.name for stage in lot.unit.stages}
     starts = [_shuffled(task, names, stream) for _ in range(STARTS)]
     start = sorted(starts, key=lambda steps: quick_slip(task, steps))[FROM_LEAST]
-    return {
-        "start": task.labelled(start),
-        "stages": {step: names[task.stage(step)] for step in start},
-    }
+    return Plan(
+        start=tuple(Option(*one) for one in task.labelled(start)),
+        stages={step: names[task.stage(step)] for step in start},
+    )
 
 
 def _shuffled(task: OrderTask, stages: Iterable[str], stream: Stream) -> list[str]:
@@ -200,7 +201,7 @@ def _shown(lot: Lot, misbuild: Misbuild) -> set[str | None]:
     return {lot.job.step_of_any(check.operations) for check in failed}
 
 
-def _face(lot: Lot, ask) -> dict[str, Any]:
+def _face(lot: Lot, ask) -> Face:
     """What differs on a face: how fast the work goes, and what lies on the face."""
     stream, task = lot.stream.child(f"face {ask.about}"), lot.task
     face = lot.unit.faces.face_by_id(ask.about)
@@ -212,16 +213,15 @@ def _face(lot: Lot, ask) -> dict[str, Any]:
         spare = 2 + stream.integer(5) / 2
         by_finger = stream.choice((True, False))
         needed = plain.limit_minutes - closing - spare * (1 if by_finger else -1)
-        made = {
-            "pace": {
-                "film": round(100 * needed / plain.length_mm, 2),
-                "bead": round(0.15 + 0.01 * stream.integer(8), 2),
-                "wipe": 0.4,
-                "close": closing,
-            },
-            "spots": [_spot(face, stream.choice(face.segments), stream.choice(("oil", "dirt")))],
-        }
-        work = Work.of(lot.unit, {**made, "face": face.id})
+        pace = Pace(
+            film=round(100 * needed / plain.length_mm, 2),
+            bead=round(0.15 + 0.01 * stream.integer(8), 2),
+            wipe=0.4,
+            close=closing,
+        )
+        spot = _spot(face, stream.choice(face.segments), stream.choice(("oil", "dirt")))
+        made = Face(pace=pace, spots=(spot,))
+        work = Work.of(lot.unit, {**to_json(made), "face": face.id})
         film = work.limit_minutes - work.minutes_taken(work.everywhere(Hand.FILM, 0.1))
         bead = work.limit_minutes - work.minutes_taken(work.everywhere(Hand.BEAD, 1.0))
         if (film > 0) == by_finger and min(abs(film), bead) >= SPARE_MIN and work.good_passes():
@@ -229,11 +229,12 @@ def _face(lot: Lot, ask) -> dict[str, Any]:
     raise lot.too_small(f"a film on {face.id}")
 
 
-def _spot(face, segment, what: str) -> dict[str, Any]:
+def _spot(face, segment, what: str) -> Spot:
     """Oil or dirt right across the face, in the middle of a stretch."""
     line = np.asarray(segment.points)
     middle = len(line) // 2
     at, along = line[middle], line[min(middle + 1, len(line) - 1)] - line[middle - 1]
     across = np.array([-along[1], along[0]]) / np.hypot(*along) * face.film_width_mm
-    points = [[round(float(x), 1) for x in at + sign * across] for sign in (-1, 1)]
-    return {"what": what, "points": points, "width_mm": 7.0}
+    ends = (at - across, at + across)
+    points = tuple((round(float(x), 1), round(float(y), 1)) for x, y in ends)
+    return Spot(what=what, points=points, width_mm=7.0)

@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from twoshaft.models.order import window
 from twoshaft.readings.lots import TRIES
+from twoshaft.readings.whole_build.given import Clock, Named, Taking
 from twoshaft.readings.whole_build.lot import Lot
+from twoshaft.records import Option
 
 OPTIONS = 6
 RIGHT = (2, 3)
 
 
-def draw(lot: Lot) -> dict:
-    """``clock`` (id), ``name``, ``minutes`` allowed, ``starts`` and ``ends`` (id, name), ``inside``
-    (rows of name and minutes), ``options`` (key, name with its minutes), ``takes``.
-    """
+def draw(lot: Lot) -> Clock:
+    """A clock, what must be done inside, and steps of which some fit in besides."""
     stream, task = lot.stream.child("clock"), lot.task
     for clock in lot.in_turn("clock", task.clocks):
         for _ in range(TRIES // 10):
@@ -33,16 +33,17 @@ def draw(lot: Lot) -> dict:
                 continue
             chosen = stream.shuffled(fits)[:right] + stream.shuffled(long)[: OPTIONS - right]
             start, end = task.steps[clock.starts], task.steps[clock.ends]
-            return {
-                "clock": clock.id,
-                "name": clock.name,
-                "minutes": allowed,
-                "starts": [start, task.label(start)],
-                "ends": [end, task.label(end)],
-                "inside": [[task.label(s), takes[s]] for s in (*found.inside, end)],
-                "options": [
-                    [s, f"{task.label(s)} ({takes[s]:g} min)"] for s in stream.shuffled(chosen)
-                ],
-                "takes": {s: takes[s] for s in (*found.inside, end, *chosen)},
-            }
+            return Clock(
+                clock=clock.id,
+                name=clock.name,
+                minutes=allowed,
+                starts=Named(start, task.label(start)),
+                ends=Named(end, task.label(end)),
+                inside=tuple(Taking(task.label(s), takes[s]) for s in (*found.inside, end)),
+                options=tuple(
+                    Option(s, f"{task.label(s)} ({takes[s]:g} min)")
+                    for s in stream.shuffled(chosen)
+                ),
+                takes={s: takes[s] for s in (*found.inside, end, *chosen)},
+            )
     raise lot.too_small("clock")

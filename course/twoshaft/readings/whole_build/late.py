@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from twoshaft.models.order import rework, sensible_order
 from twoshaft.readings.lots import TRIES
+from twoshaft.readings.whole_build.given import Doing, Late
 from twoshaft.readings.whole_build.lot import Lot
+from twoshaft.records import Option
 
 SINCE = (6, 10)
 OFF = (2, 5)
@@ -12,11 +14,8 @@ SHOWN = 5
 HANDS = 4
 
 
-def draw(lot: Lot) -> dict:
-    """``ask`` (id), ``way`` (id), ``name``, ``words`` of what was done wrongly, ``done`` (steps
-    built so far), ``rows`` (id, name, minutes to undo and to do, from the wrong step on),
-    ``options`` of steps, ``shows`` of checks to choose from.
-    """
+def draw(lot: Lot) -> Late:
+    """A wrong way round, what was built since, and checks to choose from."""
     stream, task, unit = lot.stream.child("late"), lot.task, lot.unit
     # Every fourth belongs to an attempt, so that a resit brings another even when some do not suit.
     mine = lot.learner_stream.child("late").shuffled(lot.asks("way"))
@@ -37,22 +36,23 @@ def draw(lot: Lot) -> dict:
         way = stream.choice(unit.operation_by_id[ask.about].wrong_ways)
         if way.seal:  # how a seal leaks hangs on more than the final checks say
             continue
-        return {
-            "ask": ask.id,
-            "way": way.id,
-            "name": ask.name,
-            "words": way.name.rstrip("."),
-            "done": order[:end],
-            "rows": [
-                [s, task.label(s), task.minutes_undo[task.number[s]], task.minutes(s)] for s in rows
-            ],
-            "options": task.labelled(rows[1:]),
-            "shows": _checks(lot, stream, way.misbuild),
-        }
+        return Late(
+            ask=ask.id,
+            way=way.id,
+            name=ask.name,
+            words=way.name.rstrip("."),
+            done=tuple(order[:end]),
+            rows=tuple(
+                Doing(s, task.label(s), task.minutes_undo[task.number[s]], task.minutes(s))
+                for s in rows
+            ),
+            options=tuple(Option(*one) for one in task.labelled(rows[1:])),
+            shows=_checks(lot, stream, way.misbuild),
+        )
     raise lot.too_small("late")
 
 
-def _checks(lot: Lot, stream, misbuild) -> list[list[str]]:
+def _checks(lot: Lot, stream, misbuild) -> tuple[Option, ...]:
     """Final checks to choose from, with those that show the misbuild, and none of them."""
     from twoshaft.models.faults import as_built, run_check
 
@@ -62,4 +62,5 @@ def _checks(lot: Lot, stream, misbuild) -> list[list[str]]:
         failing = [check for check in every if not run_check(check, built).passes]
     others = stream.shuffled([check for check in every if check not in failing])
     shown = stream.shuffled([*failing[:2], *others[: SHOWN - len(failing[:2])]])
-    return [*([check.id, check.name] for check in shown), ["none", "None of the final checks"]]
+    named = (Option(check.id, check.name) for check in shown)
+    return (*named, Option("none", "None of the final checks"))

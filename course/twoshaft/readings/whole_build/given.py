@@ -1,0 +1,224 @@
+"""What the tasks of this module give: a record each. Units stand in the names."""
+
+from __future__ import annotations
+
+from twoshaft.records import Option, Record, Row
+
+
+class Named(Row, frozen=True):
+    """A step or gear: its id and its name."""
+
+    id: str
+    name: str
+
+
+class Pace(Record, frozen=True):
+    """Minutes on a face: film and bead for 100 mm, wiping a spot, and closing it."""
+
+    film: float
+    bead: float
+    wipe: float
+    close: float
+
+
+class Spot(Record, frozen=True):
+    """Oil or dirt on a face: which, the line that it lies along [mm], and how wide it is."""
+
+    what: str
+    points: tuple[tuple[float, float], ...]
+    width_mm: float
+
+
+class Face(Record, frozen=True):
+    """What differs on a face, as ``film.Work.of`` of the models takes it."""
+
+    pace: Pace
+    spots: tuple[Spot, ...]
+
+
+class Bench(Record, frozen=True):
+    """The learner's own unit; as plain data, what ``Job.of`` of the models takes.
+
+    Attributes
+    ----------
+    asked : tuple of str
+        Ids of the decisions that the builder takes.
+    lengths_mm : dict of str to dict of str to float
+        Measured lengths by support and term.
+    found : dict of str to str
+        State in which the threads of a group are found.
+    faces : dict of str to Face
+    worn : tuple of str
+        Misbuilds that came with the parts.
+    seed : str
+        Decides in which order options are shown.
+    """
+
+    asked: tuple[str, ...]
+    lengths_mm: dict[str, dict[str, float]]
+    found: dict[str, str]
+    faces: dict[str, Face]
+    worn: tuple[str, ...]
+    seed: str
+
+
+class Plan(Record, frozen=True):
+    """Steps stage by stage, those of a stage out of order; the stage's name by step."""
+
+    start: tuple[Option, ...]
+    stages: dict[str, str]
+
+
+class Wrench(Row, frozen=True):
+    """A torque wrench: id, name, and its length to the middle of the grip."""
+
+    id: str
+    name: str
+    length_mm: float
+
+
+class Adapter(Record, frozen=True):
+    """A fastener that only an adapter reaches.
+
+    Attributes
+    ----------
+    name : str
+    torque_nm, half_nm : float
+        The torque of the card, and how far it may be off either way.
+    wrench : Wrench
+    step_nm : float
+        From one mark of its scale to the next.
+    reach_mm, angle_deg : int
+        Of the adapter.
+    """
+
+    name: str
+    torque_nm: float
+    half_nm: float
+    wrench: Wrench
+    step_nm: float
+    reach_mm: int
+    angle_deg: int
+
+
+class Taking(Row, frozen=True):
+    """A step by name, and the minutes that it takes."""
+
+    name: str
+    minutes: float
+
+
+class Clock(Record, frozen=True):
+    """A clock of the unit with the minutes of this learner's steps.
+
+    Attributes
+    ----------
+    clock, name : str
+        Id and name of the clock.
+    minutes : float
+        What it allows.
+    starts, ends : Named
+        Steps with the end of which it starts and ends.
+    inside : tuple of Taking
+        What must be done inside.
+    options : tuple of Option
+    takes : dict of str to float
+        Minutes of each step named here, by id.
+    """
+
+    clock: str
+    name: str
+    minutes: float
+    starts: Named
+    ends: Named
+    inside: tuple[Taking, ...]
+    options: tuple[Option, ...]
+    takes: dict[str, float]
+
+
+class MeshTeeth(Row, frozen=True):
+    """A mesh in words, with the teeth of its two gears."""
+
+    words: str
+    driving: int
+    driven: int
+
+
+class Turns(Record, frozen=True):
+    """A gear to be counted.
+
+    Attributes
+    ----------
+    gear : Named
+    wheels : pair of MeshTeeth
+        The mesh of the gear, and the final drive.
+    turns : int
+        Of one wheel.
+    counted : str
+        How, as ``count_turns`` of the models takes it.
+    step : float
+        Least part of a turn that is read.
+    """
+
+    gear: Named
+    wheels: tuple[MeshTeeth, MeshTeeth]
+    turns: int
+    counted: str
+    step: float
+
+
+class Doing(Row, frozen=True):
+    """A step, and the minutes to undo and to do it."""
+
+    id: str
+    name: str
+    undo_min: float
+    do_min: float
+
+
+class Late(Record, frozen=True):
+    """A part seen to be the wrong way round some steps later.
+
+    Attributes
+    ----------
+    ask, way : str
+        Id of the decision, and of what was decided.
+    name, words : str
+        Name of the part, and what was done wrongly.
+    done : tuple of str
+        Ids of the steps built so far.
+    rows : tuple of Doing
+        From the wrong step on.
+    options, shows : tuple of Option
+        Steps that may have to come off; checks that may show it.
+    """
+
+    ask: str
+    way: str
+    name: str
+    words: str
+    done: tuple[str, ...]
+    rows: tuple[Doing, ...]
+    options: tuple[Option, ...]
+    shows: tuple[Option, ...]
+
+
+class Notes(Record, frozen=True):
+    """What may be written down, who may sign, and a case with what may be done."""
+
+    lines: tuple[Option, ...]
+    signs: tuple[Option, ...]
+    scene: Option
+    do: tuple[Option, ...]
+
+
+class Given(Record, frozen=True):
+    """All that a learner is given in this module."""
+
+    bench: Bench
+    plan: Plan
+    adapter: Adapter
+    clock: Clock
+    turns: Turns
+    late: Late
+    notes: Notes

@@ -439,7 +439,7 @@ ref("notes-lines", belongs & set(labels(given.notes.lines)), outcome="keep-recor
 
 # %% tags=["reference"]
 ref("notes-signs", "self", outcome="keep-record", weight=2, lesson=at_lesson, slips=reasons(given.notes.signs, "self", {
-    "boss": "One signature a week is quickly given, but the foreman did not see the checks and cannot say what they showed.",
+    "boss": "One signature a week is quickly given, but only whoever made the check can say what it showed.",
     "builder": "A check that is not made yet cannot be signed for, and only the person who makes it sees what it shows.",
     "anyone": "A name that is near at hand tells nobody whom to ask: sign for the checks that you made yourself.",
     "nobody": "A pass without a name cannot be asked about, and looks like a check that was left out.",

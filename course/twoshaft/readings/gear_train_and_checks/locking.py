@@ -48,7 +48,7 @@ def draw(lot: Lot) -> Lock:
         first=options(stream, "first"),
         cards=Cards(
             gears=cards,
-            meshes=tuple(gears[gear].engages[0] for gear in cards),
+            meshes=(gears[cards[0]].engages[0], gears[cards[1]].engages[0]),
             sets=_cards(stream),
         ),
     )

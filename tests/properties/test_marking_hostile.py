@@ -44,9 +44,11 @@ ISSUED = {
 
 @pytest.fixture(scope="module")
 def solution():
+    from twoshaft_grader.marking.cell_names import CellNames
     from twoshaft_grader.marking.reference import Cell
 
-    cell = Cell("reference", 1, compile(CODE, "m, cell 1", "exec"))
+    code = compile(CODE, "m, cell 1", "exec")
+    cell = Cell("reference", 1, code, CellNames.of(CODE))
     points = {"a": 6.0, "b": 4.0}
     return Solution("m.ipynb", "m", "0", (cell,), points, "M", {}, "0" * 64)
 

@@ -63,6 +63,7 @@ def parts(*, quick: bool, browser: bool) -> list[Part]:
     """The parts to run. A new one, such as another checker, is one more line here."""
     checks = [
         Part("style", ("ruff", "check", ".")),
+        Part("types", ("mypy",)),
         Part("browser code", ("course.browser.make", "check")),
     ]
     if quick:
@@ -148,7 +149,7 @@ def browser_present() -> bool:
 def main() -> int:
     """Run the parts and say what each took."""
     parser = argparse.ArgumentParser(prog="python3 tests", description=__doc__)
-    parser.add_argument("--quick", action="store_true", help="style, units and properties only")
+    parser.add_argument("--quick", action="store_true", help="style, types, units and properties only")
     parser.add_argument("--no-browser", action="store_true", help="leave out the browser tests")
     options = parser.parse_args()
     python = str(environment.make("[dev]"))

@@ -23,7 +23,7 @@ from twoshaft.models.joint.threads import Seat, Strength, Thread, limits_6g6h, s
 from twoshaft.models.joint.tools import TorqueWrench, setting_with_adapter, torque_at_bolt
 from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
-from twoshaft.units.sections.fasteners import Adapter, FastenerGroup, TappedMetal
+from twoshaft.units.sections.fasteners import Adapter, FastenerGroup, Tapped, TappedMetal
 from twoshaft.units.unit import Unit
 
 
@@ -143,6 +143,16 @@ class Fastening:
     def most_clamp(self, state: str | None = None) -> Q:
         """Largest clamp: most torque of the window, wrench reads low, low friction [kN]."""
         return self.bounds(state, Q(self.group.torque_nm[2], "N*m")).high
+
+    @property
+    def tapped(self) -> Tapped:
+        """The thread that the bolts go into; UnitFileError where they go into nuts."""
+        if self.group.tapped is None:
+            raise UnitFileError(
+                f"the fastener group '{self.group.id}' is not tapped into a part",
+                mend="add 'tapped' to it",
+            )
+        return self.group.tapped
 
     @property
     def tapped_metal(self) -> TappedMetal:

@@ -298,6 +298,13 @@ class OrderTask:
             tuple(block.mask for block in self.blocks),
         )
 
+    @property
+    def shown(self) -> tuple[str, ...]:
+        """The order shown at the start. ValueError where the task has none."""
+        if self.start is None:
+            raise ValueError("this task has no order to start from")
+        return self.start
+
     def starting_from(self, start: Iterable[str]) -> OrderTask:
         """The same task with another order shown at first, as step ids or [id, name] pairs."""
         return replace(self, start=_ids(start))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from twoshaft.models import lifting
 from twoshaft.readings.course_and_safety.lot import Lot
 
@@ -43,7 +45,7 @@ def draw_lift(lot: Lot) -> dict:
     best = stream.choice(("closer", "raise", "face"))
     heavy = (lot.learner_stream.child("heavy").integer(2) + lot.attempt) % 2 == 1
     while True:
-        given = {
+        given: dict[str, Any] = {
             "load": load,
             "mass_kg": round(stream.uniform(7.0, 20.0), 1),
             "reach_cm": 28 + stream.integer(23),
@@ -111,5 +113,5 @@ def _best(given: dict) -> str:
         first, second, *_ = sorted(limits.values(), reverse=True)
         if first < CLEARLY_BEST * second:
             return ""
-    best = max(by_model, key=by_model.get)
-    return best if best == max(by_hand, key=by_hand.get) else ""
+    best = max(by_model, key=lambda change: by_model[change])
+    return best if best == max(by_hand, key=lambda change: by_hand[change]) else ""

@@ -127,7 +127,7 @@ def _renew_speed(unit: Unit, given: Speed, own: Mapping[str, Any]) -> Speed:
     train = unit.gear_train
     way = Q(turns * 2 * math.pi * train.rolling_radius_mm, "mm")
     wanted = speed_drive_turns(train, way).m_as("turn")
-    right = train.speed_drive.driven_teeth
+    right = train.needed_speed_drive().driven_teeth
     teeth = right * wanted / counted
     if abs(round(teeth) - right) > WIDEST:
         raise CourseError(
@@ -180,7 +180,7 @@ def _renew_gap(unit: Unit, given: Gap, own: Mapping[str, Any]) -> Gap:
 
 
 def _play_figures(unit: Unit, given: Play) -> tuple[Figure, ...]:
-    washers = unit.gear_train.differential.side_gear_play.washers_mm
+    washers = unit.gear_train.needed_side_gear_play().washers_mm
     low, high = given.limits_mm
     return (
         Figure("inwards", "Dial, gear pushed inwards", "mm", 0.01, 10, drawn=given.inwards_mm),
@@ -205,9 +205,7 @@ def _renew_play(unit: Unit, given: Play, own: Mapping[str, Any]) -> Play:
         raise CourseError("the least play is not below the most", mend="swap them")
     if min(abs(play - limit) for limit in (low, high)) < given.doubt_mm:
         raise CourseError("the play lies on a limit, nearer than it can be read", mend=GO_ON)
-    section = unit.gear_train.differential.side_gear_play.model_copy(
-        update={"play_mm": (low, high)}
-    )
+    section = unit.gear_train.needed_side_gear_play().model_copy(update={"play_mm": (low, high)})
     doubt = Q(given.doubt_mm, "mm")
     fits = right_washers(section, Q(play, "mm"), Q(fitted, "mm"), doubt)
     if not 0 < len(fits) < len(section.washers_mm):

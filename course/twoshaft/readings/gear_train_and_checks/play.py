@@ -14,7 +14,7 @@ DOUBT_MM = 0.01
 
 def draw(lot: Lot) -> Play:
     """Two dial readings and the washer that was in; redrawn until one washer is surely right."""
-    section = lot.train.differential.side_gear_play
+    section = lot.train.needed_side_gear_play()
     stream = lot.stream.child("play")
     side = lot.in_turn("side", ["left", "right"])[0]
     low, high = section.play_mm

@@ -18,7 +18,7 @@ def draw(lot: Lot) -> Speed:
     """A gear and engine speed; turns counted at a pinion that is not the right one."""
     stream = lot.stream.child("speed")
     gear = lot.in_turn("gears", lot.forward)[2 % len(lot.forward)]
-    train, drive = lot.train, lot.train.speed_drive
+    train, drive = lot.train, lot.train.needed_speed_drive()
     turns = 8 + stream.integer(5)
     teeth = drive.driven_teeth + lot.in_turn("pinions", [-3, -2, 2, 3])[0]
     fitted = train.model_copy(

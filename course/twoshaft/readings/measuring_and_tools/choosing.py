@@ -16,18 +16,18 @@ TOOLS = (
     Tool("fine-dial", "Lever indicator on a stand, 0.002 mm", 0.002, ("movement",)),
 )
 NONE = Option("none", "None of these meets the rule")
-JOBS = {
+JOBS: dict[str, list[tuple[str, int, int]]] = {
     "outside": [
-        ["Journal of a shaft, diameter", 20, 40],
-        ["Spacer, length between its faces", 8, 30],
-        ["Selector rail, diameter", 10, 15],
-        ["Cover plate, thickness", 5, 12],
+        ("Journal of a shaft, diameter", 20, 40),
+        ("Spacer, length between its faces", 8, 30),
+        ("Selector rail, diameter", 10, 15),
+        ("Cover plate, thickness", 5, 12),
     ],
     "depth": [
-        ["Seat below the case face, depth", 4, 30],
-        ["Groove below the shaft end, depth", 5, 40],
+        ("Seat below the case face, depth", 4, 30),
+        ("Groove below the shaft end, depth", 5, 40),
     ],
-    "movement": [["End float of a shaft, movement", 0, 0], ["Run-out of a flange, movement", 0, 0]],
+    "movement": [("End float of a shaft, movement", 0, 0), ("Run-out of a flange, movement", 0, 0)],
 }
 """What is measured, and between which sizes it lies [mm]."""
 WIDTHS = {

@@ -45,14 +45,16 @@ def draw(lot: Lot) -> Wrench:
         torque = Q(figure, pint).to("N*m")
         settings = {one: setting_of(tool, torque, reach, angle) for one, tool in tools.items()}
         suited = [
-            one for one, s in settings.items() if s is not None and _suits(tools[one], torque, s)
+            (tools[one], setting)
+            for one, setting in settings.items()
+            if setting is not None and _suits(tools[one], torque, setting)
         ]
         if len(suited) != 1 or any(
             _unclear(tools[one], torque, s or torque) for one, s in settings.items()
         ):
             continue
-        tool = tools[suited[0]]
-        least, most = at_bolt(tool, settings[suited[0]], reach, angle)
+        ((tool, setting),) = suited
+        least, most = at_bolt(tool, setting, reach, angle)
         off = max(most - torque, torque - least).m_as("N*m")
         half = round(off * stream.uniform(*WINDOWS[claim]), 1)
         if half < 0.2:
@@ -87,8 +89,8 @@ def setting_of(tool: TorqueWrench, torque: Q, reach_mm: float, angle_deg: float)
 def at_bolt(tool: TorqueWrench, setting: Q, reach_mm: float, angle_deg: float) -> tuple[Q, Q]:
     """Least and most that the bolt gets from the mark next to a setting [N·m]."""
     lever = (Q(tool.length_m, "m"), Q(reach_mm, "mm"), Q(angle_deg, "degree"))
-    ends = tool.applied(tool.nearest_setting(setting))
-    return tuple(torque_at_bolt(end, *lever) for end in ends)
+    least, most = tool.applied(tool.nearest_setting(setting))
+    return torque_at_bolt(least, *lever), torque_at_bolt(most, *lever)
 
 
 def _suits(tool: TorqueWrench, torque: Q, setting: Q) -> bool:

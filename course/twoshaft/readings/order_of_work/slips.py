@@ -38,7 +38,7 @@ def draw_buried(lot: Lot) -> Buried:
             return reason.kind is RuleKind.BURIES and (*reason.earlier, reason.later) == pair
 
         for part in windows(lot, stream, BURIED_STEPS, pair):
-            sequence = with_one_slip(part, part.start, stream, wanted)
+            sequence = with_one_slip(part, part.shown, stream, wanted)
             if sequence is None:
                 continue
             if sequence.index(pair[0]) - sequence.index(pair[1]) <= BURIED_GAP:
@@ -57,8 +57,8 @@ def draw_repair(lot: Lot) -> Repair:
     for i in lot.in_turn("repair", candidates):
         late = task.steps[i]
         for part in windows(lot, stream, REPAIR_STEPS, (late, late)):
-            order = [step for step in part.start if step != late]
-            place = part.start.index(late)
+            order = [step for step in part.shown if step != late]
+            place = part.shown.index(late)
             lengths = range(place + min(REPAIR_OFF), len(order) + 1)
             for length in stream.shuffled(lengths):
                 built = order[:length]
@@ -103,11 +103,12 @@ def draw_safe(lot: Lot) -> Safe:
             return not reason.safety
 
         for part in windows(lot, stream, SAFE_STEPS, pair):
-            orders = [with_one_slip(part, part.start, stream, deadly)]
-            if orders[0] is None:
+            first = with_one_slip(part, part.shown, stream, deadly)
+            if first is None:
                 continue
+            orders = [first]
             for _ in range(12):
-                other = with_one_slip(part, part.start, stream, harmless)
+                other = with_one_slip(part, part.shown, stream, harmless)
                 if other is not None and other not in orders:
                     orders.append(other)
                 if len(orders) == len(SAFE_ORDERS):

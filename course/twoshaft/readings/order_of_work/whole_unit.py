@@ -37,7 +37,8 @@ def draw(lot: Lot) -> WholeUnit:
 def _misplaced(lot: Lot, stream: Stream, wanted: int) -> list[str] | None:
     """A correct order with as many steps out of place as wanted."""
     task = lot.task
-    order, moved = list(sensible_order(task, stream)), set()
+    order = list(sensible_order(task, stream))
+    moved: set[str] = set()
     for _ in range(60 * wanted):
         i, j = stream.integer(len(order)), stream.integer(len(order))
         step = order[i]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 
+from twoshaft.models.order import Bond
 from twoshaft.questions import bank_of
 from twoshaft.readings.order_of_work.given import Pair, Why
 from twoshaft.readings.order_of_work.lot import Lot
@@ -25,7 +26,7 @@ def draw(lot: Lot) -> Why:
         if between[bond.earlier, bond.later] == 1 and bond.reason.rules[0] in rules
     ]
     mine = lot.in_turn("why", bonds)
-    picked = []
+    picked: list[Bond] = []
     for fresh_kinds in (True, False):
         for bond in mine:
             steps = {bond.earlier, bond.later}

@@ -73,7 +73,7 @@ def parts_of(lot: Lot) -> list[Warmed]:
             Pressed.of(lot.unit, entry.id).fit.most_um,
         )
         for entry in lot.fits.presses
-        if entry.warm == "hub"
+        if entry.warm == "hub" and entry.warmest_c is not None
     ]
     return [*own, *PRACTICE]
 

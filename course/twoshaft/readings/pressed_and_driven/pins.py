@@ -40,7 +40,7 @@ def draw_spring(lot: Lot) -> Spring:
                     name=entry.name,
                     size_mm=size,
                     inner_mm=inner,
-                    loads=loads,
+                    loads=(loads[0], loads[1]),
                     hand_n=hand,
                     ratio=ratio,
                     planes=planes,

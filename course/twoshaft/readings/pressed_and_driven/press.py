@@ -43,7 +43,7 @@ def _measured(pressed: Pressed, stream: Stream, verdict: str) -> Press | None:
     true = round(low * share, 4)
     grip = Q(float(shaft_um - hole_um), "um")
     whole = press_force(grip, pressed.pair, Q(entry.length_mm, "mm"), high).m_as("kN")
-    if not LEAST_FRICTION <= true <= MOST_FRICTION or whole > entry.press_kn / 2:
+    if not LEAST_FRICTION <= true <= MOST_FRICTION or whole > (entry.press_kn or 0.0) / 2:
         return None
     return Press(
         press=entry.id,

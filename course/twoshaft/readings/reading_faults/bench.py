@@ -15,6 +15,7 @@ def draw(lot: Lot) -> Own:
     """A unit with one or two misbuilds, and what every check shows of it."""
     stream = lot.stream.child("own")
     case = lot.in_turn("own", CASES)[0]
+    wrong: tuple[str, ...]
     for n in range(TRIES):
         if case == "one":
             wrong = (lot.in_turn("own one", lot.apart)[n % len(lot.apart)],)

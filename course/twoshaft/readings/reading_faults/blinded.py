@@ -25,8 +25,9 @@ def draw(lot: Lot) -> Blind:
     ]
     checks = sorted(finals)
     for rule in lot.in_turn("blind", rules):
-        more = [op for op in stream.shuffled(checks) if op not in (rule.earlier, rule.later)]
-        order = _swapped(lot, rule, [rule.earlier, rule.later, *more[: STEPS - 2]])
+        earlier = rule.earlier or ""
+        more = [op for op in stream.shuffled(checks) if op not in (earlier, rule.later)]
+        order = _swapped(lot, rule, [earlier, rule.later, *more[: STEPS - 2]])
         if order:
             break
     else:

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from typing import Literal
+
 from twoshaft.models.faults import FALSE_PULLS, AsBuilt, pull
 from twoshaft.models.geartrain import count_turns, with_wheel
+from twoshaft.models.geartrain.turning import Counted
 from twoshaft.readings.lots import TRIES
 from twoshaft.readings.reading_faults.given import Cord, Count, MeshTeeth, Named
 from twoshaft.readings.reading_faults.lot import Lot, options
@@ -18,6 +21,7 @@ STATES = ("light", "inside", "heavy")
 CLEAR_N = 2.5
 """Steps of the scale that a pull keeps from its limits at least."""
 
+SIDES: tuple[Literal["driving", "driven"], ...] = ("driving", "driven")
 
 def draw_count(lot: Lot) -> Count:
     """Turns counted in one gear: rightly, in another way than told, or with another gear fitted."""
@@ -29,13 +33,14 @@ def draw_count(lot: Lot) -> Count:
     gear = lot.in_turn("count", gears)[0]
     mesh = next(m for m in train.meshes if m.id == gear.engages[0])
     final = next(m for m in train.meshes if m.id == train.final_drive)
-    both, held = "both outputs, averaged", "one output, the other held"
+    both: Counted = "both outputs, averaged"
+    held: Counted = "one output, the other held"
     for _ in range(TRIES):
         turns = stream.choice(TURNS)
         right = abs(count_turns(train, gear.id, turns, both).seen)
         half = abs(count_turns(train, gear.id, turns, held).seen)
         if case == "wheel":
-            side = stream.choice(("driving", "driven"))
+            side = stream.choice(SIDES)
             teeth = getattr(mesh, side).teeth + stream.choice((-3, -2, 2, 3))
             other = with_wheel(train, mesh.id, side, teeth)
             seen = abs(count_turns(other, gear.id, turns, both).seen)
@@ -62,12 +67,14 @@ def draw_count(lot: Lot) -> Count:
 def draw_cord(lot: Lot) -> Cord:
     """A pull on the cord of the closed unit in neutral, and one that was taken wrongly."""
     stream, unit = lot.stream.child("cord"), lot.unit
-    checks = [c for c in unit.faults.checks if c.kind == "cord" and c.and_support]
+    checks = [
+        (c, c.and_support) for c in unit.faults.checks if c.kind == "cord" and c.and_support
+    ]
     if not checks:
         raise lot.too_small("cord")
-    check, state = checks[0], lot.in_turn("cord", STATES)[0]
+    (check, second), state = checks[0], lot.in_turn("cord", STATES)[0]
     support = unit.bearings.support_by_id(check.support)
-    other = unit.bearings.support_by_id(check.and_support)
+    other = unit.bearings.support_by_id(second)
     clear = CLEAR_N * check.resolution_n
     for _ in range(TRIES):
         off = {

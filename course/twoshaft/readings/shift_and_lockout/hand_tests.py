@@ -100,15 +100,16 @@ def draw_lockout(lot: Lot) -> dict:
     moves = lockout_moves(lot.own, block.earlier, block.later)
     direct = moves[:3]
     by_reading: dict[str, list[tuple[Done, ...]]] = {}
-    cases = [([], moves), ([], direct)] + [([m], moves) for m in lot.misbuild_ids]
+    cases: list[tuple[list[str], Sequence[str]]] = [([], moves), ([], direct)]
+    cases += [([m], moves) for m in lot.misbuild_ids]
     for wrong, done in cases:
         made = lot.made(wrong, done)
         reading = lockout_reading(lot.own, made, block.earlier, block.later)
         if reading == "fails":  # whoever sees it go through stops there
             made = made[:3]
         by_reading.setdefault(reading, []).append(made)
-    reading = lot.in_turn("lockout reading", [key for key, _ in READINGS if key in by_reading])[0]
-    made = stream.choice(by_reading[reading])
+    shown = lot.in_turn("lockout reading", [key for key, _ in READINGS if key in by_reading])[0]
+    made = stream.choice(by_reading[shown])
     return {
         "earlier": block.earlier,
         "later": block.later,

@@ -25,7 +25,8 @@ WHY_UNSEEN = [
 def draw_symptoms(lot: Lot) -> dict:
     """Three misbuilds, no two with the same symptom: ``misbuilds`` (id, name), ``kinds``."""
     stream = lot.stream.child("symptoms")
-    chosen, seen = [], set()
+    chosen: list[str] = []
+    seen = set()
     for id in lot.in_turn("symptoms", lot.misbuild_ids):
         if lot.kinds(id) not in seen and len(chosen) < ASKED:
             seen.add(lot.kinds(id))

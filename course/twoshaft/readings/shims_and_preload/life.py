@@ -17,11 +17,11 @@ def draw(lot: Lot) -> Life:
     pair = Pair.from_support(support, lot.bearings)
     for _ in range(TRIES):
         factor = 0.85 + 0.3 * stream.uniform(0, 1)
-        loads = [float(10 * round(factor * load / 10)) for load in support.radial_load_n]
+        left, right = (float(10 * round(factor * load / 10)) for load in support.radial_load_n)
         axial = float(10 * round(factor * support.axial_load_n / 10))
         settings = [round(STEP_MM * k, 2) for k in range(-4, 7)]
         curve = life_against_setting(
-            pair, Q(settings, "mm"), tuple(Q(load, "N") for load in loads), Q(axial, "N"),
+            pair, Q(settings, "mm"), (Q(left, "N"), Q(right, "N")), Q(axial, "N"),
             Q(support.speed_rpm, "rpm"),
         )  # fmt: skip
         best = settings.index(round(curve.best_mm, 2))
@@ -38,7 +38,7 @@ def draw(lot: Lot) -> Life:
     return Life(
         support=support.id,
         name=support.name,
-        loads_n=(*loads, axial),
+        loads_n=(left, right, axial),
         rpm=support.speed_rpm,
         table=tuple(
             LifeAt(mm, float(f"{hours:.3g}"))

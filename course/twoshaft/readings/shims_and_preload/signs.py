@@ -5,6 +5,7 @@ from __future__ import annotations
 from twoshaft.models.shim import shim_sign
 from twoshaft.readings.shims_and_preload.given import Case, Change, Signs
 from twoshaft.readings.shims_and_preload.lot import BANK, Lot
+from twoshaft.units.sections.bearings import Arrangement, ShimPlace
 
 FAMILIES = (
     (
@@ -32,7 +33,9 @@ def draw(lot: Lot) -> Signs:
     stream = lot.stream.child("signs")
     cases = [lot.in_turn(f"signs-{k}", family)[0] for k, family in enumerate(FAMILIES)]
     cases = stream.shuffled(cases)
-    first = next(case for case in cases if shim_sign(*case) < 0)
+    first = next(
+        case for case in cases if shim_sign(Arrangement(case[0]), ShimPlace(case[1])) < 0
+    )
     cases.remove(first)
     before = 0.9 + 0.01 * stream.integer(60)
     steps = 3 + stream.integer(8)

@@ -95,7 +95,7 @@ def shims_near(
 ) -> list[tuple[Option, float]]:
     """Options with their total [mm], near the window and where a wrong sign would lead."""
     shelf = bearings.shim_set_by_id(support.shim_set)
-    ways = [(mm,) for mm in shelf.thicknesses_mm]
+    ways: list[tuple[float, ...]] = [(mm,) for mm in shelf.thicknesses_mm]
     if shelf.at_most == 2:
         sizes = shelf.thicknesses_mm
         ways += [(a, b) for i, a in enumerate(sizes) for b in sizes[i:]]

@@ -52,8 +52,11 @@ def draw_alloy(lot: Lot) -> Alloy:
 
 
 def _alloy(fastening: Fastening, verdict: str, stream: Stream) -> Alloy | None:
-    full, pitch = fastening.group.tapped.engagement_mm, fastening.thread.pitch_m * 1e3
-    per_mm = round(fastening.strip().hole_strips_n / full / 1e3, 2)
+    strip = fastening.strip()
+    if strip is None:
+        return None
+    full, pitch = fastening.tapped.engagement_mm, fastening.thread.pitch_m * 1e3
+    per_mm = round(strip.hole_strips_n / full / 1e3, 2)
     most = round(fastening.most_clamp().m_as("kN"), 1)
     meets = round(stream.uniform(0.3, 1.1) * full * 2) / 2
     good = round(stream.uniform(0.3, 1.15) * full * 2) / 2
@@ -69,7 +72,7 @@ def _alloy(fastening: Fastening, verdict: str, stream: Stream) -> Alloy | None:
     return extended(
         Alloy,
         about(fastening),
-        metal=fastening.metal.name,
+        metal=fastening.tapped_metal.name,
         pitch_mm=pitch,
         meets_mm=meets,
         good_mm=good,
@@ -84,7 +87,7 @@ def draw_blind(lot: Lot) -> Blind:
     stream = lot.stream.child("blind")
     pool = [f for f in lot.fastenings if f.metal and 5.5e-3 < f.thread.d_m < 13e-3]
     for fastening in lot.in_turn("blind", pool):
-        thread, tapped = fastening.thread, fastening.group.tapped
+        thread, tapped = fastening.thread, fastening.tapped
         boss = tapped.boss_mm
         if boss is not None and boss < 1.5 * thread.d_m * 1e3:
             continue

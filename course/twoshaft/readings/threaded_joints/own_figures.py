@@ -137,7 +137,7 @@ def _renew_alloy(unit: Unit, given: Alloy, own: Own) -> Alloy:
     strip = strip_loads(
         thread,
         fastening.steel,
-        Q(fastening.metal.tensile_mpa, "MPa"),
+        Q(fastening.tapped_metal.tensile_mpa, "MPa"),
         Q(full, "mm"),
         limits=limits_6g6h(thread),
     )

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from pydantic import Field, model_validator
 
+from twoshaft.errors import UnitFileError
 from twoshaft.units.sections.order import Id, Section, Text
 
 
@@ -161,6 +162,21 @@ class GearTrain(Section):
     """Rolling radius of the road wheels [mm]."""
     least_count_turns: float = Field(default=0.125, gt=0, le=1)
     """Smallest part of a turn that is counted by eye."""
+
+    def needed_speed_drive(self) -> SpeedDrive:
+        """The speed drive; UnitFileError where there is none."""
+        if self.speed_drive is None:
+            raise UnitFileError("the gear train has no speed drive", mend="add 'speed drive' to it")
+        return self.speed_drive
+
+    def needed_side_gear_play(self) -> SideGearPlay:
+        """The play of the side gears; UnitFileError where none is given."""
+        play = self.differential.side_gear_play
+        if play is None:
+            raise UnitFileError(
+                "the differential has no side-gear play", mend="add 'side gear play' to it"
+            )
+        return play
 
     @model_validator(mode="after")
     def _names_are_known(self) -> GearTrain:

@@ -95,6 +95,7 @@ def test_the_judgement_does_not_depend_on_how_the_rules_are_listed(make_unit, dr
 
 @CALM
 @given(orders(most=7, choices=False), st.data())
+@pytest.mark.slow
 def test_another_conflict_never_makes_the_slip_smaller(make_unit, drawn, data):
     # Two neighbours in the right order change places: one more pair is broken, no other mended.
     count, pairs, _, sequence = drawn

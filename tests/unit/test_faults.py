@@ -234,6 +234,7 @@ def test_a_failed_lockout_leaves_three_single_explanations(unit):
     assert found.bits > 1
 
 
+@pytest.mark.slow
 def test_two_faults_at_once_need_two(unit):
     seen = {"click-bolts": "turns-case-bolts-12", "feel-ring-gap": "ring-gap-small"}
     found = faults.explain(unit, seen)

@@ -1,5 +1,7 @@
 """An order that keeps every rule can still let a clock of safety run out."""
 
+import pytest
+
 from twoshaft.jobsheet.kinds import Order
 from twoshaft.models import order
 from twoshaft.units import load_unit
@@ -18,6 +20,7 @@ def dawdling(task, clock):
     return tuple(done)
 
 
+@pytest.mark.slow
 def test_a_safety_clock_that_runs_out_fails_the_must_pass():
     task = order.OrderTask.from_unit(load_unit("tarnbeck-b5"))
     clock = next(clock for clock in task.clocks if clock.reason.safety)

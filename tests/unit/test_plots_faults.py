@@ -17,6 +17,7 @@ def letters_of(picture, unit):
     return found
 
 
+@pytest.mark.slow
 def test_every_outcome_stands_on_the_board_and_equal_letters_are_equal_outcomes(unit):
     table, letters = outcome_table(unit), letters_of(fault_board(unit), unit)
     for check in unit.faults.checks:

@@ -39,6 +39,7 @@ def other_kinds(stored, again, place):
 
 @pytest.mark.parametrize("name", shipped_units())
 @pytest.mark.parametrize("module", CONVERTED)
+@pytest.mark.slow
 def test_what_is_stored_comes_back_the_same_to_the_byte(module, name):
     for number in range(12):
         given = draw(module, load_unit(name), salt="s", learner=f"l{number}", attempt=number % 4)

@@ -51,6 +51,7 @@ def test_every_word_is_taken_for_the_same(pairs, in_braces):
     assert repr(found) == repr(wanted)  # as text: what is not a number equals nothing
 
 
+@pytest.mark.slow
 def test_nesting_without_end_gets_its_sentence():
     for text in (
         "[" * 20_000,

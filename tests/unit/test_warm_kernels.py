@@ -62,6 +62,7 @@ async def wait_until(true):
             await asyncio.sleep(0.05)
 
 
+@pytest.mark.slow
 def test_a_kernel_is_a_copy_with_the_course_loaded_and_a_place_of_its_own(warm, tmp_path):
     async def use():
         manager, client = await started(tmp_path)
@@ -108,6 +109,7 @@ def test_another_kernel_starts_as_it_always_does(warm):
     assert not warm_kernels._is_ours([sys.executable, "-m", "another_kernel", "-f", "x"])
 
 
+@pytest.mark.slow
 def test_kernels_end_with_their_server_and_start_without_that_process_too(tmp_path, warm):
     """The last test of this file: it ends the process that makes kernels."""
 

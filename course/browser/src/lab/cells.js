@@ -4,7 +4,8 @@
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 
-const RUN_TAGS = ["setup", "form", "rig"];
+const SETUP_TAG = "setup";
+const RUN_TAGS = [SETUP_TAG, "form", "rig"];
 // Collapsed cells of these are not shown at all; those that work points out are not run here.
 const QUIET_TAGS = [...RUN_TAGS, "mark"];
 
@@ -24,6 +25,13 @@ export function digest(source) {
  * @returns {string[]}
  */
 export const tagsOf = (model) => model.getMetadata("tags") || [];
+
+/**
+ * Whether the cells after it need what it sets.
+ *
+ * @param {any} model
+ */
+export const isSetup = (model) => tagsOf(model).includes(SETUP_TAG);
 
 /**
  * Whether a cell is shown without its code.

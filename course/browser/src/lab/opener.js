@@ -8,7 +8,7 @@
 /** @typedef {(name: string) => Promise<any>} Need gives one of JupyterLab's packages */
 
 import { closest, make } from "../page/dom.js";
-import { failed, isQuiet, openable, tagsOf, workIn } from "./cells.js";
+import { failed, isQuiet, isSetup, openable, tagsOf, workIn } from "./cells.js";
 
 export const NAME = "twoshaft-opener";
 const IF_MISSING = "if-missing";
@@ -143,8 +143,13 @@ async function run(panel, released, NotebookActions) {
     await idle(session);
     const waiting = openable(panel, released).filter(({ model }) => model.executionCount === null);
     if (!waiting.length) return;
-    await NotebookActions.runCells(panel.content, waiting, session);
-    if (waiting.some(failed)) return;
+    // Set-up first, by itself: a kernel may run what reaches it after a cell that failed.
+    const setups = waiting.filter(({ model }) => isSetup(model));
+    for (const cells of [setups, waiting.filter((cell) => !setups.includes(cell))]) {
+      if (!cells.length) continue;
+      await NotebookActions.runCells(panel.content, cells, session);
+      if (cells.some(failed)) return;
+    }
     // A run asked for at the very moment the kernel became ready may be dropped: look again.
     await new Promise((resolve) => setTimeout(resolve, PAUSE_MS));
   }

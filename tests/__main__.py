@@ -149,7 +149,9 @@ def browser_present() -> bool:
 def main() -> int:
     """Run the parts and say what each took."""
     parser = argparse.ArgumentParser(prog="python3 tests", description=__doc__)
-    parser.add_argument("--quick", action="store_true", help="style, types, units and properties only")
+    parser.add_argument(
+        "--quick", action="store_true", help="style, types, units and properties only"
+    )
     parser.add_argument("--no-browser", action="store_true", help="leave out the browser tests")
     options = parser.parse_args()
     python = str(environment.make("[dev]"))

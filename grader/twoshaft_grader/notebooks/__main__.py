@@ -1,4 +1,5 @@
-"""Build the notebooks, or compare the stored ones with their text sources."""
+"""Build the notebooks, compare the stored ones with their text sources, or measure what not
+knowing earns in each module."""
 
 from __future__ import annotations
 
@@ -8,6 +9,7 @@ from pathlib import Path
 
 from twoshaft.errors import CourseError
 from twoshaft_grader.notebooks.build import build, compare, write
+from twoshaft_grader.notebooks.ignorance import tables
 from twoshaft_grader.notebooks.proof import prove_all
 
 
@@ -16,9 +18,13 @@ def main(argv: list[str] | None = None) -> int:
     parser = argparse.ArgumentParser(
         prog="python -m twoshaft_grader.notebooks", description=__doc__
     )
-    parser.add_argument("what", choices=["build", "compare"])
+    parser.add_argument("what", choices=["build", "compare", "ignorance"])
     parser.add_argument("--root", type=Path, default=Path(), help="root of the project")
     given = parser.parse_args(argv)
+    if given.what == "ignorance":
+        for table in tables(given.root):
+            print(table, flush=True)
+        return 0
     try:
         built = build(given.root)
     except CourseError as error:

@@ -1,0 +1,40 @@
+"""What not knowing earns is measured as it is said to be."""
+
+import pytest
+
+from twoshaft_grader.notebooks import ignorance
+
+MODULE = "03-threaded-joints"
+
+
+@pytest.fixture(scope="module")
+def found(module):
+    measured = ignorance.measure(module.solution, module.unit, 3)
+    return {one.how: one for one in measured}
+
+
+def test_every_way_is_measured_once(found):
+    assert len(found) == 10
+
+
+def test_nothing_ticked_earns_nothing(found):
+    nothing = found["tick nothing"]
+    assert nothing.earned == nothing.passed == nothing.right == 0 and nothing.holds
+
+
+def test_ones_own_full_sheet_carried_over_earns_everything(module):
+    own = ignorance._Sheet.of(module.solution, module.unit, "somebody", 1)
+    sheet = own.filled(ignorance._copied(own))
+    mark = ignorance.mark_sheet(sheet, own.issued, module.solution, unit=module.unit)
+    assert mark.points == mark.maximum
+
+
+def test_the_longest_option_is_ticked(module):
+    own = ignorance._Sheet.of(module.solution, module.unit, "somebody", 1)
+    way = dict(ignorance._ways({}, [own]))["the longest"]
+    for name in own.clean.references:
+        options, answer = own.options(name), way(own, name)
+        if options and isinstance(answer, str):
+            assert len(options[answer]) == max(map(len, options.values()))
+        else:
+            assert not options or isinstance(answer, list)

@@ -18,7 +18,7 @@ sheet = open_sheet("course-and-safety")
 given, unit = sheet.given, sheet.unit
 
 # %% tags=["reference"]
-from twoshaft.jobsheet import is_read, read_quantity
+from twoshaft.jobsheet import has_one_meaning, read_quantity
 from twoshaft.models import lifting, order
 from twoshaft.readings.course_and_safety.lifting import changes
 from twoshaft.readings.course_and_safety.safety import FOLLOWS, SLIP
@@ -43,7 +43,7 @@ sheet.form(
     "course",
     sheet.choices("course-true", "Which of these are true of this course?",
                   options=given["course"]["options"]),
-    sheet.number("course-points", "How many points does the sheet in the table get?", ""),
+    sheet.number("course-points", "How many points does the sheet in the table get?", whole=True),
 )
 
 # %% tags=["reference"]
@@ -70,25 +70,25 @@ ref(
 # %% tags=["mark"] task="course" points=5
 
 # %% [markdown] tags=["task"]
-# ## 2. Which figures are asked back?
+# ## 2. Which figures can be meant in two ways?
 #
-# Somebody types these figures into fields of the kind that is named. Tick every one that cannot be taken as it stands, since it can be meant in two ways or is of another kind. *3 points.*
+# Somebody writes these figures on a card, for the kind that is named. Tick every one that can be meant in two ways, or is of another kind. Judge the writing: a field that knows what is asked may take more than paper can. *3 points.*
 
 # %% tags=["form"]
 sheet.form(
     "forms",
-    sheet.choices("forms-asked", "Which of these are asked back?", options=given["forms"]["options"]),
+    sheet.choices("forms-asked", "Which of these can be meant in two ways, or are of another kind?", options=given["forms"]["options"]),
 )
 
 # %% tags=["reference"]
 written = given["forms"]["written"]
 ref(
     "forms-asked",
-    {key for key, (text, asked) in written.items() if not is_read(text, asked)},
+    {key for key, (text, asked) in written.items() if not has_one_meaning(text, asked)},
     outcome="write-figures",
     lesson="00-course-and-safety#figures-the-way-you-write-them",
-    slips=[Slip(key, 0, f"“{text}” has one meaning only and is taken.")
-           for key, (text, asked) in written.items() if is_read(text, asked)],
+    slips=[Slip(key, 0, f"“{text}” has one meaning only.")
+           for key, (text, asked) in written.items() if has_one_meaning(text, asked)],
 )
 
 # %% tags=["mark"] task="forms" points=3

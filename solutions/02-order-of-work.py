@@ -329,7 +329,7 @@ sheet.form(
     "hands",
     sheet.number("hands-alone", "How long does one pair of hands take for all of it?", "min"),
     sheet.number("hands-least", "How long does it take at least, with as many hands as it can use?", "min"),
-    sheet.number("hands-orders", "In how many different orders can one pair of hands work?", ""),
+    sheet.number("hands-orders", "In how many different orders can one pair of hands work?", whole=True),
     sheet.choices("hands-waits", "Which steps must not start late, or all of it takes longer?",
                   options=given.several_hands.options),
 )

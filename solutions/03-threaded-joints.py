@@ -440,7 +440,8 @@ sheet.form(
     sheet.choice("face-loosest", "Which bolt is loosest after the first round?", options=given.face.bolts),
     sheet.number("face-clamp", "How much clamp does it have then?", "kN"),
     sheet.number("face-spread", "What is the spread after the first round?", "%"),
-    sheet.number("face-rounds", "After how many rounds in all is the spread what the joint bears?"),
+    sheet.number("face-rounds", "After how many rounds in all is the spread what the joint bears?",
+                 whole=True),
     sheet.choice("face-why", given.asked.rounds.story, options=given.asked.rounds.options),
 )
 

@@ -227,9 +227,9 @@ sheet.form(
     "apart",
     sheet.choices("apart-pairs", "Which pairs can be taken for each other?", options=apart.pairs),
     sheet.number("apart-turns", f"Counted and read in the same way: how many whole turns of the output are enough to "
-                 f"tell {apart.asked.words.lower()} apart?", ""),
+                 f"tell {apart.asked.words.lower()} apart?", whole=True),
     sheet.number("apart-wheel", f"One wheel held, read to {unit.gear_train.least_count_turns:g} of a turn: how many "
-                 f"whole turns of the other wheel tell the {apart.odd.fitted}-tooth wheel from the right one?", ""),
+                 f"whole turns of the other wheel tell the {apart.odd.fitted}-tooth wheel from the right one?", whole=True),
     sheet.choice("apart-surer", "The marks stay as they are. What makes the count surer?", options=apart.surer),
 )
 

@@ -242,7 +242,7 @@ sheet.form(
     "two",
     sheet.choice("two-pair", "Which pair explains the whole record?", options=given.two.pairs),
     sheet.choice("two-why", "Why do you look for two here, and not for one?", options=given.two.why),
-    sheet.number("two-often", "In how many of a million units are both misbuilds of the table?", ""),
+    sheet.number("two-often", "In how many of a million units are both misbuilds of the table?", whole=True),
 )
 
 # %% tags=["reference"]

@@ -150,7 +150,7 @@ def test_a_described_field_holds_no_answer(fields):
         "name": "gap",
         "prompt": "How wide is the gap?",
         "units": ["mm", "cm", "m", "µm", "in", "thou", "ft"],
-        "example": "12.5 mm",
+        "hint": "Number and unit, as 12.5 mm",
     }
     assert told["plan"]["steps"] == STEPS
     assert all("value" not in one for one in told.values())
@@ -159,7 +159,9 @@ def test_a_described_field_holds_no_answer(fields):
 def test_units_to_choose_are_of_one_kind_and_a_plain_number_has_none(sheet):
     torque = describe(sheet.number("nut", "How tight?", "N·m"))["units"]
     assert {"N·m", "lbf·ft", "kgf·m"} <= set(torque) and "J" not in torque
-    assert describe(sheet.number("steps", "How many steps?"))["units"] == []
+    assert describe(sheet.number("share", "Which ratio?"))["units"] == []
+    told = describe(sheet.number("steps", "How many steps?", whole=True))
+    assert told["hint"] == "A whole number, as 12"
 
 
 def test_the_plain_copy_says_every_answer_and_runs_nothing(sheet, fields):

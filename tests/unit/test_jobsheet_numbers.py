@@ -76,6 +76,10 @@ READ = [
     ("5 lb", "kg", 5 * 0.4535924),
     ("12 %", "%", 12),
     ("12%", "%", 12),
+    ("12 n.m", "N·m", 12),
+    ("12 NM", "N·m", 12),
+    ("12 nm", "N·m", 12),
+    ("12 N M", "N·m", 12),
     ("38/11", "", 38 / 11),
     ("38:11", "", 38 / 11),
     ("3.45:1", "", 3.45),
@@ -85,8 +89,10 @@ READ = [
 
 ASKED_BACK = [
     ("13 mN", "N·m", "newton metres or a thousandth of a newton"),
-    ("13 NM", "N·m", "nautical"),
-    ("13 nm", "N·m", "nanometres"),
+    ("13 MN", "N·m", "a million newtons"),
+    ("13 NM", "mm", "nautical"),
+    ("13 nm", "mm", "nanometres"),
+    ("13 nM", "N", "no unit; type N·m"),
     ("13 ft/lb", "N·m", "divides feet by pounds"),
     ("13 J", "N·m", "an energy, where a torque is expected"),
     ("13 N·m", "J", "a torque, where an energy is expected"),

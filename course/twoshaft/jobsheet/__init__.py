@@ -3,7 +3,7 @@
 from typing import TYPE_CHECKING
 
 from twoshaft.jobsheet.kinds import Choice, Choices, Field, Film, HandPath, Number, Order
-from twoshaft.jobsheet.numbers import is_read, read_quantity, write_quantity
+from twoshaft.jobsheet.numbers import has_one_meaning, read_quantity, write_quantity
 from twoshaft.stored.job_sheet import Answer, SheetData, read_sheet
 
 if TYPE_CHECKING:
@@ -20,7 +20,7 @@ __all__ = [
     "Order",
     "Sheet",
     "SheetData",
-    "is_read",
+    "has_one_meaning",
     "open_sheet",
     "read_quantity",
     "read_sheet",

@@ -132,6 +132,11 @@ ASKED_BACK = {
     "kgm": "which may be kilogram metres or a mass; type kgf·m",
 }  # fmt: skip
 
+# What a field of one kind takes all the same: nobody means a nautical mile there.
+TAKEN = {
+    "torque": {"nm": "N·m", "NM": "N·m", "nM": "N·m"},
+}
+
 
 def plain_spelling(text: str) -> str:
     """A unit's spelling with one way of writing µ and of joining units.

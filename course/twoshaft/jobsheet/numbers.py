@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import math
 import re
+from collections.abc import Mapping
 from dataclasses import dataclass
 from difflib import get_close_matches
 from fractions import Fraction
@@ -17,6 +18,7 @@ from twoshaft.jobsheet.measures import (
     BY_SPELLING,
     KINDS,
     MEASURES,
+    TAKEN,
     Measure,
     measures_spelled,
     named,
@@ -33,6 +35,8 @@ _VULGAR = {
 }  # fmt: skip
 _RAISED = str.maketrans("⁰¹²³⁴⁵⁶⁷⁸⁹⁻⁺", "0123456789-+")
 _SPACE = re.compile(r"[ \t\u00a0\u2007\u2009\u202f]+")
+
+Taken = Mapping[str, Mapping[str, str]]
 
 _DIGITS = r"[0-9]+(?:[ '’][0-9]{3})*(?:[.,][0-9]+)*|[.,][0-9]+"
 _FRACTION = r"(?:(?P<whole>[0-9]+) )?(?P<top>[0-9]+) ?/ ?(?P<bottom>[0-9]+)(?![.,]?[0-9])"
@@ -132,24 +136,11 @@ def read_quantity(text: str, expected: str, kind: str = "") -> Q:
     ...
     twoshaft.errors.AnswerError: read 1.25 without a unit; type 1.25 mm or 0.0492 in.
     """
-    wanted = _wanted(expected, kind)
-    text = _tidy(text)
-    if wanted.kind == "time" and (span := _SPAN.fullmatch(text)) and (span["h"] or span["s"]):
-        hours, minutes, seconds = (int(span[part] or 0) for part in "hms")
-        if seconds > 59 or (span["h"] and minutes > 59):
-            raise AnswerError(f"read “{text}”, with 60 or more of the smaller unit")
-        return Q(hours * 60 + minutes + seconds / 60, "minute")
-    if wanted.kind == "plain number" and (ratio := _RATIO.fullmatch(text)):
-        top, bottom = (_finite(float(ratio[part]), text) for part in ("top", "bottom"))
-        if bottom == 0 or not math.isfinite(top / bottom):
-            raise AnswerError(f"read “{text}”, which divides by nothing")
-        return Q(top / bottom, "dimensionless")
-    written = read_written(text)
-    return Q(written.value, _measure(written, wanted).pint)
+    return _read(text, _wanted(expected, kind), TAKEN)
 
 
-def is_read(text: str, unit: str) -> bool:
-    """Whether a figure is taken as it stands by a field that asks for a unit.
+def has_one_meaning(text: str, unit: str) -> bool:
+    """Whether a figure can be taken only one way by whoever is told the unit asked for.
 
     Parameters
     ----------
@@ -161,14 +152,15 @@ def is_read(text: str, unit: str) -> bool:
     Returns
     -------
     bool
+        False also where a field takes it all the same, since there only one way makes sense.
 
     Examples
     --------
-    >>> is_read("13 ft lb", "N·m"), is_read("13 mN", "N·m")
+    >>> has_one_meaning("13 ft lb", "N·m"), has_one_meaning("13 NM", "N·m")
     (True, False)
     """
     try:
-        read_quantity(text, unit)
+        _read(text, named(unit), {})
     except AnswerError:
         return False
     return True
@@ -193,6 +185,22 @@ def say_quantity(quantity: Q) -> str:
         if quantity.units == Q(1, measure.pint).units:
             return f"{_number_text(quantity.magnitude)} {measure.name}".strip()
     return f"{quantity:~P}"
+
+
+def _read(text: str, wanted: Measure, taken: Taken) -> Q:
+    text = _tidy(text)
+    if wanted.kind == "time" and (span := _SPAN.fullmatch(text)) and (span["h"] or span["s"]):
+        hours, minutes, seconds = (int(span[part] or 0) for part in "hms")
+        if seconds > 59 or (span["h"] and minutes > 59):
+            raise AnswerError(f"read “{text}”, with 60 or more of the smaller unit")
+        return Q(hours * 60 + minutes + seconds / 60, "minute")
+    if wanted.kind == "plain number" and (ratio := _RATIO.fullmatch(text)):
+        top, bottom = (_finite(float(ratio[part]), text) for part in ("top", "bottom"))
+        if bottom == 0 or not math.isfinite(top / bottom):
+            raise AnswerError(f"read “{text}”, which divides by nothing")
+        return Q(top / bottom, "dimensionless")
+    written = read_written(text)
+    return Q(written.value, _measure(written, wanted, taken).pint)
 
 
 def _tidy(text: str) -> str:
@@ -296,16 +304,18 @@ def _wanted(expected: str, kind: str) -> Measure:
     return named(expected, kind)
 
 
-def _measure(written: Written, wanted: Measure) -> Measure:
+def _measure(written: Written, wanted: Measure, taken: Taken) -> Measure:
     number, spelling = _number_text(written.value), plain_spelling(written.unit)
     fitting = [measure for measure in measures_spelled(spelling) if measure.kind == wanted.kind]
     if fitting:
         return fitting[0]
+    compact = spelling.replace(" ", "")
+    if name := taken.get(wanted.kind, {}).get(compact):
+        return named(name, wanted.kind)
     if not written.unit:
         raise AnswerError(
             f"read {number} without a unit", mend=f"type {_examples(written.value, wanted)}"
         )
-    compact = spelling.replace(" ", "")
     why = ASKED_BACK.get(spelling) or ASKED_BACK.get(compact)
     if why:
         what, _, mend = why.partition("; ")

@@ -19,11 +19,7 @@ registerKind("number", {
       maxlength: "80",
       "aria-describedby": `${ids.hint} ${ids.read} ${ids.status}`,
     });
-    const hint = make(
-      "span",
-      { class: "ts-hint", id: ids.hint },
-      units.length ? `Number and unit, as ${field.example}` : `A number, as ${field.example}`,
-    );
+    const hint = make("span", { class: "ts-hint", id: ids.hint }, field.hint);
     const unit = choiceBox({ "aria-label": "Choose the unit" }, [
       ["", "unit"],
       ...units.map((name) => /** @type {const} */ ([name, name])),

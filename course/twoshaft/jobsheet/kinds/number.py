@@ -11,7 +11,7 @@ from twoshaft.jobsheet.measures import MEASURES, named
 from twoshaft.jobsheet.numbers import read_quantity, say_quantity, write_quantity
 from twoshaft.units.quantities import Q
 
-EXAMPLE = "12.5"
+EXAMPLE, WHOLE = "12.5", "12"
 
 
 @kind("number")
@@ -25,10 +25,13 @@ class Number(Field):
         The unit asked for; any unit of the same kind may be typed. Empty: a plain number.
     of : str
         Kind of quantity where the unit's spelling has several.
+    whole : bool
+        Whether things are counted: only the hint is another, since any number can be typed.
     """
 
     unit: str = ""
     of: str = ""
+    whole: bool = False
 
     def __post_init__(self) -> None:
         super().__post_init__()
@@ -57,10 +60,12 @@ class Number(Field):
         return value
 
     def told(self) -> dict[str, Any]:
-        """Units to choose from, and an example."""
+        """Units to choose from, and what is to be typed, with an example."""
         measured = named(self.unit, self.of).kind
         units = [measure.name for measure in MEASURES if measure.kind == measured and measure.name]
-        return {"units": units, "example": f"{EXAMPLE} {self.unit}".strip()}
+        example = f"{WHOLE if self.whole else EXAMPLE} {self.unit}".strip()
+        what = "Number and unit" if units else "A whole number" if self.whole else "A number"
+        return {"units": units, "hint": f"{what}, as {example}"}
 
     def read_as(self, value: Any) -> str:
         """The quantity as people write it: number, space, unit."""

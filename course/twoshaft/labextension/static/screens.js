@@ -99,14 +99,13 @@ return{element:a.element,show(d){r=[d.value??[]].flat().filter(i=>typeof i=="str
 refused(){}}}});function $e(t,e){let[n,r,o]=t.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u)??[t,t,""];return`${(/\d/.test(o)?n:r).
 trim()} ${e}`.trim()}xt("number",{prompt:"label",make(t,e,n,r){let o=t.units,a=s("input",{type:"text",class:"ts-box ts-number-box",id:e.control,
 inputmode:"text",autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${e.hint} ${e.read} ${e.status}`}),
-d=s("span",{class:"ts-hint",id:e.hint},o.length?`Number and unit, as ${t.example}`:`A number, as ${t.example}`),i=Nt({"a\
-ria-label":"Choose the unit"},[["","unit"],...o.map(h=>[h,h])]),l="",u=()=>l===null||a.value.trim()!==l.trim(),g=()=>{u()&&
-(l=a.value,n(a.value))};return a.addEventListener("blur",g),a.addEventListener("keydown",h=>{let f=(h.ctrlKey||h.metaKey)&&
-h.key.toLowerCase()==="s";h.key!=="Enter"&&!f||(h.preventDefault(),g())}),i.addEventListener("change",()=>{i.value&&(a.value=
-$e(a.value,i.value),/\d/.test(a.value)?g():a.focus())}),a.addEventListener("input",()=>{i.value="",r(u())}),{element:s("\
-div",{class:"ts-line-of"},a,o.length?i:null,d),show(h){a.setAttribute("aria-invalid",String(!!h.error)),!(document.activeElement===
-a&&a.value!==l)&&(l=h.value==null?"":String(h.value),a.value=l)},setDisabled(h){a.disabled=i.disabled=h},refused(){l=null},
-flush:g,pending:u}}});function Se(t,e){let r=[...new Set([t??[]].flat())].filter(o=>e.includes(String(o))).map(String);return[...r,...e.filter(
+d=s("span",{class:"ts-hint",id:e.hint},t.hint),i=Nt({"aria-label":"Choose the unit"},[["","unit"],...o.map(h=>[h,h])]),l="",
+u=()=>l===null||a.value.trim()!==l.trim(),g=()=>{u()&&(l=a.value,n(a.value))};return a.addEventListener("blur",g),a.addEventListener(
+"keydown",h=>{let f=(h.ctrlKey||h.metaKey)&&h.key.toLowerCase()==="s";h.key!=="Enter"&&!f||(h.preventDefault(),g())}),i.
+addEventListener("change",()=>{i.value&&(a.value=$e(a.value,i.value),/\d/.test(a.value)?g():a.focus())}),a.addEventListener(
+"input",()=>{i.value="",r(u())}),{element:s("div",{class:"ts-line-of"},a,o.length?i:null,d),show(h){a.setAttribute("aria\
+-invalid",String(!!h.error)),!(document.activeElement===a&&a.value!==l)&&(l=h.value==null?"":String(h.value),a.value=l)},
+setDisabled(h){a.disabled=i.disabled=h},refused(){l=null},flush:g,pending:u}}});function Se(t,e){let r=[...new Set([t??[]].flat())].filter(o=>e.includes(String(o))).map(String);return[...r,...e.filter(
 o=>!r.includes(o))]}var Dt=(t,e)=>t.join(`
 `)===e.join(`
 `),Le=t=>`#${t.keys[0]}`,Xt=class{constructor(e,n){this.labels=new Map(e.map(([r,o])=>[r,o])),this.stages=new Map;for(let[

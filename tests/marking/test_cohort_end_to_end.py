@@ -29,6 +29,7 @@ from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marks import read_mark
 from twoshaft_grader.desk.commands import main
 from twoshaft_grader.marking import load_solution, solve
+from twoshaft_grader.marking.task import mark_folder
 from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 from twoshaft_grader.records.progress import Stage, progress
 from twoshaft_grader.stored.assignment import ASSIGNMENT
@@ -376,6 +377,24 @@ def test_marking_again_changes_nothing(at):
     assert audit(cohort) == lines and len(lines) == 3
     assert "2 marked, 0 as before" in works("mark", "--again", "--cohort", cohort.root)
     assert len(audit(cohort)) == 5
+
+
+def test_a_colleges_own_rules_count_once_work_is_marked_again(at):
+    cohort = at("returned")
+    sufficient = export(cohort)["b2", "plan-order"]["sufficient"]
+    rule = "everywhere: {points: %s %%, source: college rule}\n"
+    for part, then in ((100, "no"), (1, "yes")):
+        cohort.rules.write_text(rule % part)
+        assert export(cohort)["b2", "plan-order"]["sufficient"] == sufficient
+        assert "2 marked" in works("mark", "--again", "--cohort", cohort.root)
+        sufficient = export(cohort)["b2", "plan-order"]["sufficient"]
+        assert sufficient == then
+        assert mark_folder(cohort.submitted("b2", NAME)).outcomes == _sheets(cohort)["b2"].outcomes
+    cohort.rules.write_text("everywhere: {points: many, source: college rule}\n")
+    before = _sheets(cohort)
+    refused = run("mark", "--again", "--cohort", cohort.root)
+    assert refused.code and "rules.yaml, line 1" in refused.err
+    assert _sheets(cohort) == before
 
 
 def _sheets(cohort):

@@ -209,7 +209,7 @@ def test_what_must_be_watched_and_signed_is_on_it(module):
     for outcome in load_outcomes(module=module).values():
         if outcome.evidence is not Evidence.OPEN_BOOK:
             assert outcome.statement in text
-            assert all(criterion in text for criterion in outcome.criteria)
+            assert all(criterion in text for criterion in outcome.criteria.values())
     for word in ("Apprentice", "Instructor", "Assessor", "Bench no.", "Group", "Why:"):
         assert word in text
 

@@ -54,7 +54,7 @@ def outcome(evidence="open-book"):
             id="measure",
             modules=("tiny",),
             statement="Measure and subtract",
-            criteria=("Subtracts the right way round.",),
+            criteria={"subtracts": "Subtracts the right way round."},
             evidence=evidence,
         )
     }

@@ -10,7 +10,7 @@ outcomes:
   - id: plan
     modules: order-of-work
     statement: Plan the work
-    criteria: [It can be built.]
+    criteria: {built: It can be built.}
     evidence: open-book
 """
 
@@ -19,7 +19,12 @@ outcomes:
     ("text", "line", "what", "mend"),
     [
         (GOOD.replace("open-book", "hearsay"), 6, "'evidence' is 'hearsay'", "'open-book'"),
-        (GOOD.replace("[It can be built.]", "[]"), 5, "'criteria' has too few", "at least 1"),
+        (
+            GOOD.replace("{built: It can be built.}", "{}"),
+            5,
+            "'criteria' has too few",
+            "at least 1",
+        ),
         (GOOD + GOOD[10:], 7, "'plan' stands twice (first on line 2)", "an id of its own"),
         (GOOD + "    must_pass: perhaps\n", 7, "is 'perhaps'", "true or false"),
         ("outcomes: []\n", 1, "has too few entries", "at least 1"),

@@ -4,6 +4,7 @@ Every marked field and every observation maps to one of them.
 """
 
 from twoshaft.outcomes.outcomes import Evidence, Outcome, load_outcomes
+from twoshaft.outcomes.rules import Enough, Rules, load_rules
 from twoshaft.outcomes.standing import (
     Attempt,
     Observation,
@@ -15,12 +16,15 @@ from twoshaft.outcomes.standing import (
 
 __all__ = [
     "Attempt",
+    "Enough",
     "Evidence",
     "Observation",
     "Outcome",
+    "Rules",
     "Standing",
     "State",
     "evidence_of",
     "load_outcomes",
+    "load_rules",
     "stand",
 ]

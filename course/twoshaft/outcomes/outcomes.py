@@ -37,8 +37,8 @@ class Outcome(Section):
     """Modules that give evidence for it."""
     statement: Text
     """What the apprentice can do, beginning with a verb."""
-    criteria: tuple[Text, ...] = Field(min_length=1)
-    """What the work must show, one observable thing each."""
+    criteria: dict[Id, Text] = Field(min_length=1)
+    """What the work must show, one observable thing each, by id."""
     evidence: Evidence
     """The kind of evidence that is needed before the outcome is met."""
     must_pass: bool = False

@@ -48,7 +48,7 @@ def watched(module: str) -> tuple[Table, ...]:
             continue
         must = ", must be passed" if outcome.must_pass else ""
         rows.append((f"{outcome.statement}\n{_EVIDENCE[outcome.evidence]}{must}",))
-        rows += [(f"– {criterion}",) for criterion in outcome.criteria]
+        rows += [(f"– {criterion}",) for criterion in outcome.criteria.values()]
     columns = (
         Column("What has to be shown", 4.2),
         Column("Seen", 0.6, tick=True),

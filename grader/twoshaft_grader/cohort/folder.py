@@ -4,6 +4,7 @@
 
     cohort.yaml             who they are, which unit, the salt of their readings
     nbgrader_config.py      lets every nbgrader command work in this folder
+    rules.yaml              what is enough for an outcome, where the college has its own rules
     roster.csv              learners
     sign-in-slips.csv       sign-in words, for the instructor alone
     source/ release/        assignments, as nbgrader names them
@@ -32,6 +33,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from twoshaft import DEFAULT_UNIT
 from twoshaft.errors import CohortError
+from twoshaft.outcomes.rules import RULES
 from twoshaft_grader.cohort import files
 from twoshaft_grader.stored.cohort import FILE as COHORT_FILE
 from twoshaft_grader.stored.cohort import CohortEntries, read_cohort, write_cohort
@@ -144,6 +146,11 @@ class Cohort:
     def issued(self, learner: str, assignment: str) -> Path:
         """The readings that the learner was issued."""
         return self.root / "issued" / assignment / f"{learner}.json"
+
+    @property
+    def rules(self) -> Path:
+        """The college's own rules of what is enough; most cohorts have none."""
+        return self.root / RULES
 
     def mark_file(self, learner: str, assignment: str) -> Path:
         """The learner's stored mark."""

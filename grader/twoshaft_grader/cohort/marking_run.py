@@ -22,6 +22,7 @@ from filelock import FileLock, Timeout
 import twoshaft
 from twoshaft.errors import CohortError
 from twoshaft.jobsheet.receipts import sheet_digest
+from twoshaft.outcomes import load_rules
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.collect import hand_in_time
@@ -129,6 +130,7 @@ def _mark_assignment(
     workers: int,
     step: Callable[[], None],
 ) -> list[Done]:
+    load_rules(cohort.rules)  # a slip in it is told once, before anybody is marked
     _mend_audit(cohort, assigned, learners)
     done: dict[str, Done] = {}
     waiting: list[Work] = []
@@ -172,6 +174,7 @@ def _work(cohort: Cohort, assigned: Assigned, learner: str) -> Work:
         str(source / assigned.notebook),
         str(own) if own.is_file() else assigned.unit,
         own.is_file(),
+        str(cohort.rules),
     )
 
 

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from twoshaft.errors import CourseError, SheetError
 from twoshaft.jobsheet import SheetData, read_sheet
+from twoshaft.outcomes import load_rules
 from twoshaft.units import Unit, load_unit
 from twoshaft_grader.marking.reference import load_solution
 from twoshaft_grader.marking.result import SheetMark
@@ -28,6 +29,7 @@ class Work:
     notebook: str
     unit: str
     own_unit: bool
+    rules: str
 
 
 @dataclass(frozen=True)
@@ -55,6 +57,7 @@ def _mark(sheet: SheetData | None, work: Work) -> SheetMark:
         _issued(work),
         load_solution(Path(work.notebook)),
         unit=_unit(work.unit, work.own_unit),
+        rules=load_rules(work.rules),
     )
 
 

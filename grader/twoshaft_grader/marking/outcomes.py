@@ -5,10 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from twoshaft_grader.marking.result import OutcomeMark, SheetMark, TaskMark
+from twoshaft.outcomes import Rules, load_rules
+from twoshaft_grader.marking.result import (
+    CriterionMark,
+    FieldMark,
+    OutcomeMark,
+    SheetMark,
+    TaskMark,
+)
 
-PASS_SHARE = 0.6
-"""Part of an outcome's points that is enough: our own choice, the same for every outcome."""
+_ROUNDING = 1e-9
 
 
 @dataclass(frozen=True)
@@ -25,6 +31,8 @@ class Part:
         Whether one of the fields behind it is a must-pass item.
     failed : tuple of str
         Names of the must-pass fields that are not passed.
+    criteria : mapping of str to (float, float)
+        Points and maximum of each criterion that its fields show.
     """
 
     task: str
@@ -33,29 +41,49 @@ class Part:
     maximum: float
     must_pass: bool
     failed: tuple[str, ...]
+    criteria: Mapping[str, tuple[float, float]]
 
     @property
     def passed(self) -> bool:
         """Whether every must-pass item behind it is passed."""
         return not self.failed
 
+    def moved(self, points: float) -> Part:
+        """The part with other points; its criteria move with it."""
+        criteria = {}
+        for id, (own, most) in self.criteria.items():
+            rest = self.points - own, self.maximum - most
+            criteria[id] = share_out([(own, most), rest], points)[0], most
+        return replace(self, points=points, criteria=criteria)
+
 
 def task_parts(task: TaskMark) -> list[Part]:
     """Split a task among its outcomes: points as its fields earned them, maximum by weight."""
     weights = sum(field.weight for field in task.fields)
     earned = sum(field.weight * field.share for field in task.fields)
+
+    def worth(fields: Iterable[FieldMark]) -> tuple[float, float]:
+        mine = list(fields)
+        got = sum(field.weight * field.share for field in mine)
+        most = sum(field.weight for field in mine)
+        return task.points * got / earned if earned else 0.0, task.maximum * most / weights
+
     parts = []
     for outcome in dict.fromkeys(field.outcome for field in task.fields):
         mine = [field for field in task.fields if field.outcome == outcome]
-        got = sum(field.weight * field.share for field in mine)
+        points, maximum = worth(mine)
         parts.append(
             Part(
                 task=task.id,
                 outcome=outcome,
-                points=task.points * got / earned if earned else 0.0,
-                maximum=task.maximum * sum(field.weight for field in mine) / weights,
+                points=points,
+                maximum=maximum,
                 must_pass=any(field.must_pass for field in mine),
                 failed=tuple(field.name for field in mine if not field.passed),
+                criteria={
+                    id: worth(field for field in mine if id in field.shows)
+                    for id in dict.fromkeys(id for field in mine for id in field.shows)
+                },
             )
         )
     return parts
@@ -70,7 +98,7 @@ def changed_parts(task: TaskMark, points: float) -> list[Part]:
     """Split a task among its outcomes after its points were changed by hand."""
     parts = task_parts(task)
     spread = share_out([(part.points, part.maximum) for part in parts], points)
-    return [replace(part, points=new) for part, new in zip(parts, spread, strict=True)]
+    return [part.moved(new) for part, new in zip(parts, spread, strict=True)]
 
 
 def share_out(parts: Sequence[tuple[float, float]], total: float) -> list[float]:
@@ -106,25 +134,51 @@ def share_out(parts: Sequence[tuple[float, float]], total: float) -> list[float]
     return [p * total / had for p, _ in parts]
 
 
-def outcome_marks(parts: Iterable[Part]) -> tuple[OutcomeMark, ...]:
-    """Add parts up to outcomes, in the order they come in."""
-    by_outcome: dict[str, list[Part]] = {}
+def outcome_marks(parts: Iterable[Part], rules: Rules | None = None) -> tuple[OutcomeMark, ...]:
+    """Add parts up to outcomes, in the order they come in, and say whether they are enough.
+
+    ``rules`` are those that ship where none are given.
+    """
+    rules = rules or load_rules()
+    return tuple(
+        _outcome_mark(id, mine, rules.of(id).points, rules.of(id).each_criterion)
+        for id, mine in _by_outcome(parts).items()
+    )
+
+
+def _by_outcome(parts: Iterable[Part]) -> dict[str, list[Part]]:
+    found: dict[str, list[Part]] = {}
     for part in parts:
-        by_outcome.setdefault(part.outcome, []).append(part)
-    marks = []
-    for id, mine in by_outcome.items():
-        points, maximum = sum(p.points for p in mine), sum(p.maximum for p in mine)
-        failed = tuple(name for part in mine for name in part.failed)
-        marks.append(
-            OutcomeMark(
-                id=id,
-                points=round(points, 2),
-                maximum=round(maximum, 2),
-                must_pass_failed=failed,
-                met=not failed and points >= PASS_SHARE * maximum - 1e-9,
-            )
-        )
-    return tuple(marks)
+        found.setdefault(part.outcome, []).append(part)
+    return found
+
+
+def _outcome_mark(id: str, mine: Sequence[Part], needed: float, needed_each: float) -> OutcomeMark:
+    points, maximum = sum(p.points for p in mine), sum(p.maximum for p in mine)
+    failed = tuple(name for part in mine for name in part.failed)
+    criteria = []
+    for criterion in dict.fromkeys(id for part in mine for id in part.criteria):
+        worths = [part.criteria[criterion] for part in mine if criterion in part.criteria]
+        own, most = sum(p for p, _ in worths), sum(m for _, m in worths)
+        enough = own >= needed_each * most - _ROUNDING
+        criteria.append(CriterionMark(criterion, round(own, 2), round(most, 2), enough))
+    enough = points >= needed * maximum - _ROUNDING and all(one.enough for one in criteria)
+    return OutcomeMark(
+        id=id,
+        points=round(points, 2),
+        maximum=round(maximum, 2),
+        must_pass_failed=failed,
+        met=enough and not failed,
+        criteria=tuple(criteria),
+        needed=needed,
+        needed_each=needed_each,
+    )
+
+
+def judged_again(mark: SheetMark, parts: Iterable[Part]) -> tuple[OutcomeMark, ...]:
+    """Outcomes of a mark whose parts were changed, by the rules that it was made with."""
+    rules = {one.id: (one.needed, one.needed_each) for one in mark.outcomes}
+    return tuple(_outcome_mark(id, mine, *rules[id]) for id, mine in _by_outcome(parts).items())
 
 
 def with_points(mark: SheetMark, points: Mapping[str, float]) -> SheetMark:
@@ -150,4 +204,4 @@ def with_points(mark: SheetMark, points: Mapping[str, float]) -> SheetMark:
         )
     ]
     tasks = tuple(replace(t, points=points.get(t.id, t.points)) for t in mark.tasks)
-    return replace(mark, tasks=tasks, outcomes=outcome_marks(parts))
+    return replace(mark, tasks=tasks, outcomes=judged_again(mark, parts))

@@ -145,6 +145,7 @@ def ref(
     value: Any,
     *,
     outcome: str,
+    shows: str | tuple[str, ...] = (),
     weight: float = 1,
     tolerance: Any = None,
     must_pass: bool = False,
@@ -162,6 +163,8 @@ def ref(
         all right. Choices: the right keys. Order: the ``OrderTask``. Path: the ``HandTest``.
     outcome : str
         The outcome that the field is evidence for.
+    shows : str or tuple of str
+        Which of the outcome's criteria the field shows.
     weight : float
         Share of the task's points, relative to its other fields.
     tolerance : quantity, float or dict, optional
@@ -187,8 +190,9 @@ def ref(
         raise CourseError(
             f"the tolerance of {name!r} has another kind than {', '.join(sorted(TOLERANCES))}"
         )
+    criteria = (shows,) if isinstance(shows, str) else tuple(shows)
     reference = Reference(
-        name, value, outcome, float(weight), tolerance, must_pass, tuple(slips), lesson
+        name, value, outcome, float(weight), tolerance, must_pass, tuple(slips), lesson, criteria
     )
     current = _current.get()
     return clean_value(value) if current is None else current.take(reference)

@@ -46,6 +46,8 @@ class FieldMark:
         Whether the mark was earned on the learner's own earlier figures.
     lesson : str
         Where to read.
+    shows : tuple of str
+        Criteria of the outcome that the field shows.
     """
 
     name: str
@@ -64,6 +66,7 @@ class FieldMark:
     passed: bool
     carried: bool
     lesson: str
+    shows: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -125,6 +128,25 @@ class TaskMark:
 
 
 @dataclass(frozen=True)
+class CriterionMark:
+    """What one sheet shows of one criterion of an outcome.
+
+    Attributes
+    ----------
+    id : str
+    points, maximum : float
+        Points of the fields that show it; a field that shows two counts for both.
+    enough : bool
+        Whether that is enough by the rules.
+    """
+
+    id: str
+    points: float
+    maximum: float
+    enough: bool
+
+
+@dataclass(frozen=True)
 class OutcomeMark:
     """What one sheet shows of one outcome.
 
@@ -136,7 +158,11 @@ class OutcomeMark:
     must_pass_failed : tuple of str
         Fields whose must-pass was not passed.
     met : bool
-        Whether the sheet is sufficient: enough points, and every must-pass.
+        Whether the sheet is enough by the rules: points, each criterion, and every must-pass.
+    criteria : tuple of CriterionMark
+        Those that a field shows.
+    needed, needed_each : float
+        The rules: the part of the outcome's points that is enough, and of each criterion's.
     """
 
     id: str
@@ -144,6 +170,9 @@ class OutcomeMark:
     maximum: float
     must_pass_failed: tuple[str, ...]
     met: bool
+    criteria: tuple[CriterionMark, ...] = ()
+    needed: float = 0.6
+    needed_each: float = 0.0
 
 
 @dataclass(frozen=True)

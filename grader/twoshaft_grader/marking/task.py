@@ -16,6 +16,8 @@ from twoshaft.errors import AnswerError, CourseError, SheetError
 from twoshaft.jobsheet import SheetData, read_sheet
 from twoshaft.jobsheet.kinds import Field
 from twoshaft.jobsheet.sheet import given_digest
+from twoshaft.outcomes import Rules, load_rules
+from twoshaft.outcomes.rules import RULES
 from twoshaft.units import Unit, load_unit
 from twoshaft_grader.marking.bench_readings import with_bench, without_bench
 from twoshaft_grader.marking.chance import count_from, field_spread, guess_line
@@ -31,6 +33,7 @@ def mark_sheet(
     solution: Solution,
     *,
     unit: Unit | None = None,
+    rules: Rules | None = None,
 ) -> SheetMark:
     """Mark a job sheet against the solution, under the readings that were issued.
 
@@ -44,6 +47,8 @@ def mark_sheet(
         The module's solution.
     unit : Unit, optional
         The cohort's own unit; by default the shipped one that the record names.
+    rules : Rules, optional
+        The cohort's own; by default those that ship.
 
     Returns
     -------
@@ -104,7 +109,7 @@ def mark_sheet(
         unit_version=str(issued["unit_version"]),
         line=line,
         tasks=tasks,
-        outcomes=outcome_marks(part for task in tasks for part in task_parts(task)),
+        outcomes=outcome_marks((part for task in tasks for part in task_parts(task)), rules),
         notes=(*_notes(sheet, issued, solution, clean), *worked.notes),
         solution_digest=solution.digest,
         bench=worked.uses,
@@ -169,6 +174,7 @@ def _mark_field(
         passed=not reference.must_pass,
         carried=False,
         lesson=reference.lesson,
+        shows=reference.shows,
     )
     if name in unreadable:
         return replace(
@@ -336,12 +342,15 @@ def mark_folder(folder: Path) -> SheetMark:
         str(notebooks[0]),
         load_solution(notebooks[0]).digest,
         str(own_unit) if own_unit.is_file() else "",
+        load_rules(root / RULES),
     )
     return replace(marked, notes=(trouble, *marked.notes)) if trouble else marked
 
 
 @lru_cache(maxsize=4)
-def _marked(sheet: str | None, issued: str, notebook: str, digest: str, own_unit: str) -> SheetMark:
+def _marked(
+    sheet: str | None, issued: str, notebook: str, digest: str, own_unit: str, rules: Rules
+) -> SheetMark:
     """Mark once for all the grade cells of a notebook."""
     from twoshaft.stored.given import ISSUED
     from twoshaft.stored.job_sheet import parse_sheet
@@ -353,4 +362,5 @@ def _marked(sheet: str | None, issued: str, notebook: str, digest: str, own_unit
         record,
         load_solution(Path(notebook)),
         unit=load_unit(Path(own_unit)) if own_unit else None,
+        rules=rules,
     )

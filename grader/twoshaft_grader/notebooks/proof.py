@@ -15,7 +15,7 @@ from typing import Any
 
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet import Answer, SheetData
-from twoshaft.outcomes import Outcome, load_outcomes
+from twoshaft.outcomes import Evidence, Outcome, load_outcomes
 from twoshaft.readings import MODULES, issue_record
 from twoshaft.units import Unit, load_unit, shipped_units
 from twoshaft_grader.marking.chance import field_spread
@@ -157,11 +157,24 @@ def _left_to_chance(clean: Answered, names: Iterable[str]) -> float:
 
 
 def _outcomes(clean: Answered, outcomes: Mapping[str, Outcome]) -> Iterable[str]:
-    covered = set()
+    covered, shown = set(), set()
     for name, reference in clean.references.items():
         covered.add(reference.outcome)
         if reference.outcome not in outcomes:
             yield f"{name} is evidence for {reference.outcome}, which is no outcome of the module."
+            continue
+        for id in reference.shows:
+            shown.add((reference.outcome, id))
+            if id not in outcomes[reference.outcome].criteria:
+                yield f"{name} shows {id}, which is no criterion of {reference.outcome}."
+    if shown:  # the module's fields say which criteria they show: then all of them do
+        for name, reference in clean.references.items():
+            if not reference.shows:
+                yield f"nothing says which criterion of {reference.outcome} {name} shows."
+        for outcome in outcomes.values():
+            for id in outcome.criteria:
+                if outcome.evidence is Evidence.OPEN_BOOK and (outcome.id, id) not in shown:
+                    yield f"no field shows the criterion {id} of {outcome.id}."
     for id in outcomes:
         if id not in covered:
             yield f"no field is evidence for the outcome {id}."

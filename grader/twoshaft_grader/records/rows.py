@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import dataclass, field, fields, replace
+from dataclasses import dataclass, field, fields
 from datetime import datetime
 from typing import Any
 
@@ -30,7 +30,13 @@ from twoshaft_grader.cohort.marks import StoredMark, read_mark
 from twoshaft_grader.cohort.observations import by_outcome, observations_of
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.scores import TaskScore, task_scores
-from twoshaft_grader.marking.outcomes import PASS_SHARE, Part, share_out, sheet_parts
+from twoshaft_grader.marking.outcomes import (
+    Part,
+    judged_again,
+    share_out,
+    sheet_parts,
+)
+from twoshaft_grader.marking.result import SheetMark
 from twoshaft_grader.records.hand_changes import NO_NAME, change_log
 from twoshaft_grader.stored.lines import Change
 
@@ -85,6 +91,7 @@ class Row:
 class _Standing:
     """The parts of a sheet as they stand after any change by hand."""
 
+    sheet: SheetMark
     parts: list[Part]
     notes: dict[str, list[str]] = field(default_factory=dict)
     authors: dict[str, str] = field(default_factory=dict)
@@ -118,21 +125,19 @@ def outcome_rows(
     changes = change_log(cohort)
     scores = {a.name: task_scores(book, a) for a in wanted}
     outcomes = load_outcomes()
-    blank: dict[str, list[Part]] = {}
+    blank: dict[str, SheetMark] = {}
     rows = []
     for person in people:
         seen = by_outcome(observations_of(cohort, person.id))
         mine: list[Row] = []
         for assigned in wanted:
             mark = read_mark(cohort.mark_file(person.id, assigned.name))
-            if mark is not None and mark.sheet is not None:
-                parts = sheet_parts(mark.sheet)
-            else:  # what can be earned is the same for everybody
+            sheet = mark.sheet if mark else None
+            if sheet is None:  # what can be earned is the same for everybody
                 if assigned.name not in blank:
-                    sheet = blank_sheet(cohort, assigned, person.id)
-                    blank[assigned.name] = sheet_parts(sheet)
-                parts = list(blank[assigned.name])
-            standing = _Standing(parts)
+                    blank[assigned.name] = blank_sheet(cohort, assigned, person.id)
+                sheet = blank[assigned.name]
+            standing = _Standing(sheet, sheet_parts(sheet))
             given = scores[assigned.name].get(person.id, {})
             _apply_changes(standing, assigned, person, mark, given, changes)
             mine += _rows(cohort, person, assigned, mark, standing, outcomes, seen)
@@ -185,7 +190,7 @@ def _share_out(standing: _Standing, places: list[int], total: float) -> None:
     for i, new in zip(
         places, share_out([(p.points, p.maximum) for p in parts], total), strict=True
     ):
-        standing.parts[i] = replace(standing.parts[i], points=new)
+        standing.parts[i] = standing.parts[i].moved(new)
 
 
 def _differs(score: TaskScore, marked: float) -> bool:
@@ -224,14 +229,13 @@ def _rows(
         mine = [part for part in standing.parts if part.outcome == outcome]
         tasks = list(dict.fromkeys(part.task for part in mine))
         must = [part for part in mine if part.must_pass]
-        points, most = sum(p.points for p in mine), sum(p.maximum for p in mine)
-        safe = all(part.passed for part in must)
-        enough = points >= PASS_SHARE * most - 1e-9
+        (judged,) = judged_again(standing.sheet, mine)
+        safe = not judged.must_pass_failed
         known = outcomes.get(outcome)
         needed = known.evidence if known else Evidence.OPEN_BOOK
         required = bool(must) or bool(known and known.must_pass)
         changed = [standing.authors[t] for t in tasks if t in standing.authors]
-        attempt = Attempt(mark is not None and safe and enough, evidence)
+        attempt = Attempt(mark is not None and judged.met, evidence)
         said = [text for task in ("", *tasks) for text in standing.notes.get(task, ())]
         rows.append(
             Row(
@@ -245,11 +249,11 @@ def _rows(
                 outcome=outcome,
                 statement=known.statement if known else "",
                 state=state,
-                mark=points,
-                maximum=most,
+                mark=sum(part.points for part in mine),
+                maximum=sum(part.maximum for part in mine),
                 must_pass=_yes(required),
-                must_pass_met=_yes(safe and (enough or bool(must))) if required else "",
-                sufficient=_yes(safe and enough),
+                must_pass_met=_yes(safe if must else judged.met) if required else "",
+                sufficient=_yes(judged.met),
                 evidence=evidence,
                 supervised_by=assigned.supervised_by,
                 evidence_needed=needed,

@@ -56,6 +56,7 @@ class Reference:
     must_pass: bool
     slips: tuple[Slip, ...]
     lesson: str
+    shows: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

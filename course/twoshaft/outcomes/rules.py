@@ -1,0 +1,134 @@
+"""What is enough for an outcome: the rules that ship, and a college's own on top of them."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Collection
+from dataclasses import dataclass
+from functools import lru_cache
+from pathlib import Path
+from typing import Annotated, Any
+
+from pydantic import BeforeValidator, Field, ValidationError
+
+from twoshaft.errors import UnitFileError
+from twoshaft.outcomes.outcomes import load_outcomes
+from twoshaft.units.complaints import findings_of
+from twoshaft.units.findings import Finding
+from twoshaft.units.sections.order import Id, Section, Text
+from twoshaft.units.source import Node, read_nodes
+
+RULES = "rules.yaml"
+"""Name of the file; a college's own has the same, in the cohort folder."""
+SHIPPED = Path(__file__).with_name(RULES)
+
+
+def _part(value: Any) -> Any:
+    """``60 %`` as 0.6; anything else is refused."""
+    said = (
+        re.fullmatch(r"\s*(\d{1,3}(?:[.,]\d+)?)\s*%\s*", value) if isinstance(value, str) else None
+    )
+    if not said:
+        raise ValueError(f"{value!r} is no part in per cent; write it as 60 %")
+    return float(said[1].replace(",", ".")) / 100
+
+
+Share = Annotated[float, BeforeValidator(_part), Field(ge=0, le=1)]
+
+
+class Enough(Section):
+    """What is enough for one outcome."""
+
+    points: Share
+    """The part of its points, as ``60 %``."""
+    each_criterion: Share = 0.0
+    """The part of the points of every single criterion, as ``40 %``."""
+    source: Text
+    """Who says so: a standard, a college's rule, our own choice."""
+
+
+class _File(Section):
+    everywhere: Enough | None = None
+    outcomes: dict[Id, Enough] = Field(default_factory=dict)
+
+
+@dataclass(frozen=True)
+class Rules:
+    """What is enough, for every outcome.
+
+    Attributes
+    ----------
+    everywhere : Enough
+        Where nothing else is said.
+    outcomes : tuple of (str, Enough)
+        By outcome, where something else is said.
+    """
+
+    everywhere: Enough
+    outcomes: tuple[tuple[str, Enough], ...] = ()
+
+    def of(self, outcome: str) -> Enough:
+        """What is enough for an outcome."""
+        return dict(self.outcomes).get(outcome, self.everywhere)
+
+
+def load_rules(own: str | Path | None = None) -> Rules:
+    """Load the rules that ship, and those of a college on top.
+
+    Parameters
+    ----------
+    own : str or Path, optional
+        The college's file; None, or a file that is not there, changes nothing.
+
+    Returns
+    -------
+    Rules
+
+    Raises
+    ------
+    UnitFileError
+        With one sentence (file, line, what, mend) for each thing that is wrong.
+
+    Examples
+    --------
+    >>> load_rules().of("plan-order").points
+    0.6
+    """
+    shipped = _shipped()
+    if own is None or not Path(own).is_file():
+        return shipped
+    read = _read(Path(own), str(own))
+    outcomes = dict(shipped.outcomes) | read.outcomes
+    return Rules(read.everywhere or shipped.everywhere, tuple(outcomes.items()))
+
+
+@lru_cache(maxsize=1)
+def _shipped() -> Rules:
+    read = _read(SHIPPED, SHIPPED.name)
+    assert read.everywhere is not None  # it is our own file
+    return Rules(read.everywhere, tuple(read.outcomes.items()))
+
+
+def _read(path: Path, name: str) -> _File:
+    root = read_nodes(path, name)
+    try:
+        read = _File.model_validate(root.plain())
+    except ValidationError as trouble:
+        raise _error(findings_of(trouble, root, _File)) from None
+    if strange := _strangers(root, load_outcomes()):
+        raise _error(strange)
+    return read
+
+
+def _strangers(root: Node, known: Collection[str]) -> list[Finding]:
+    named = root.value["outcomes"].value if "outcomes" in root.value else {}
+    return [
+        Finding(node.where, f"there is no outcome '{id}'", "take its id from the list of outcomes")
+        for id, node in named.items()
+        if id not in known
+    ]
+
+
+def _error(findings: list[Finding]) -> UnitFileError:
+    first = findings[0]
+    return UnitFileError(first.what, where=first.where, mend=first.mend, findings=tuple(findings))

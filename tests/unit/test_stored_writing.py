@@ -8,13 +8,14 @@ from pathlib import Path
 import pytest
 
 from twoshaft.stored import writing
-from twoshaft.stored.writing import append_text, write_file
+from twoshaft.stored.writing import append_text, write_file, write_inside
 
 ROOT = Path(__file__).resolve().parents[2]
 
 # What else writes, moves or copies, and why it may.
 MAY = {
     "course/twoshaft/stored/writing.py": "the one way",
+    "course/twoshaft/stored/hostile.py: open": "reads, without following a link",
     "course/twoshaft/jobsheet/store.py: rename": "sets a damaged job sheet aside, under the lock",
     "course/twoshaft/jupyter/settings.py: copytree": "links the extension anew at every start",
     "course/start/environment.py: write_text": "runs before anything is installed",
@@ -142,3 +143,31 @@ def test_lines_are_appended_in_one_go_and_a_torn_one_is_closed(tmp_path):
         stream.write(b"2, cut sho")
     append_text(log, ["3", "4"])
     assert log.read_text().splitlines() == ["1", "2, cut sho", "3", "4"]
+
+
+def test_writing_below_a_folder_follows_no_link_and_makes_what_is_missing(tmp_path):
+    root, other = tmp_path / "root", tmp_path / "other"
+    root.mkdir(), other.mkdir()
+    write_inside(root, "a1/feedback/page.html", "one")
+    assert (root / "a1" / "feedback" / "page.html").read_text() == "one"
+    (root / "b2").symlink_to(other)
+    (root / "a1" / "out").symlink_to(other)
+    (root / "a1" / "file").write_text("x")
+    (root / "a1" / "page.html").symlink_to(other / "page.html")
+    for place in ("b2/page.html", "a1/out/page.html", "a1/file/page.html"):
+        with pytest.raises(OSError, match="where a folder belongs") as error:
+            write_inside(root, place, "two")
+        assert error.value.filename == str(root / place)
+    write_inside(root, "a1/page.html", "two")  # takes the place of the link
+    assert not (root / "a1" / "page.html").is_symlink() and not any(other.iterdir())
+    assert not list(root.rglob("*.part"))
+
+
+def test_what_cannot_be_written_is_named_by_its_own_name(tmp_path):
+    (tmp_path / "a.json").mkdir()
+    for write in (write_file, lambda path, text: append_text(path, [text])):
+        with pytest.raises(OSError) as error:
+            write(tmp_path / "a.json", "x")
+        assert error.value.filename == str(tmp_path / "a.json")
+    write_file(tmp_path / ("n" * 249), "x")
+    assert [path.name for path in tmp_path.iterdir() if path.is_file()] == ["n" * 249]

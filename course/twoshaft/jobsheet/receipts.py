@@ -6,15 +6,17 @@ import hashlib
 from pathlib import Path
 
 from twoshaft.errors import SheetError
+from twoshaft.stored.hostile import MAX_BYTES, read_bytes
 from twoshaft.stored.receipts import RECEIPTS, Receipt, Receipts
 
 
 def sheet_digest(path: str | Path) -> str:
-    """SHA-256 of a job sheet's file, 64 hexadecimal figures; empty if there is none."""
+    """SHA-256 of a job sheet's file, 64 hexadecimal figures; empty if it is none."""
     try:
-        return hashlib.sha256(Path(path).read_bytes()).hexdigest()
+        raw = read_bytes(path)
     except OSError:
         return ""
+    return hashlib.sha256(raw).hexdigest() if len(raw) <= MAX_BYTES else ""
 
 
 def receipt_code(digest: str) -> str:

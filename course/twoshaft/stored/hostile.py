@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import errno
 import json
 import math
+import os
 import re
+import stat
 from pathlib import Path
 from typing import Any
 
@@ -13,7 +16,8 @@ from twoshaft.errors import SheetError
 MAX_BYTES = 1_000_000
 MAX_DEPTH = 12
 
-_STRINGS = re.compile(r'"(?:[^"\\]|\\.)*"')
+# Possessive, and an open string ends with the text: no input makes it begin again.
+_STRINGS = re.compile(r'"(?:[^"\\]++|\\.)*+(?:"|\\?\Z)', re.DOTALL)
 _BRACKETS = re.compile(r"[\[\]{}]")
 
 
@@ -47,6 +51,35 @@ def load_json(text: str, name: str) -> Any:
         raise SheetError("not readable as JSON", where=name) from None
 
 
+def read_bytes(
+    path: str | os.PathLike[str], most: int = MAX_BYTES, *, links: bool = False
+) -> bytes:
+    """At most one byte more than ``most`` of an ordinary file, or of one that a link leads to.
+
+    Raises
+    ------
+    NotOrdinary
+        When it is a folder, a pipe or a device; a link, if those are not followed.
+    OSError
+        When it cannot be read, or is not there.
+    """
+    _ordinary(os.stat(path, follow_symlinks=links), path)
+    # Between the look and the opening it may have been replaced: a pipe must not hold us up.
+    more = getattr(os, "O_NONBLOCK", 0) | (0 if links else getattr(os, "O_NOFOLLOW", 0))
+    with open(path, "rb", opener=lambda name, flags: os.open(name, flags | more)) as stream:
+        _ordinary(os.fstat(stream.fileno()), path)
+        return stream.read(most + 1)
+
+
+def _ordinary(about: os.stat_result, path: str | os.PathLike[str]) -> None:
+    if not stat.S_ISREG(about.st_mode):
+        raise NotOrdinary(errno.EINVAL, "not an ordinary file", os.fspath(path))
+
+
+class NotOrdinary(OSError):
+    """A link, folder, pipe or device where a file belongs."""
+
+
 def read_data(path: Path, *, mend: str) -> Any:
     """The data in a small JSON file; None if there is no such file.
 
@@ -56,12 +89,13 @@ def read_data(path: Path, *, mend: str) -> Any:
         If the file cannot be read.
     """
     try:
-        if path.stat().st_size > MAX_BYTES:
+        raw = read_bytes(path, links=True)
+        if len(raw) > MAX_BYTES:
             raise SheetError("it is too large", where=path.name, mend=mend)
-        text = path.read_text(encoding="utf-8-sig")
+        text = raw.decode("utf-8-sig")
     except FileNotFoundError:
         return None
-    except (OSError, UnicodeDecodeError):
+    except (OSError, ValueError):
         raise SheetError("it cannot be read", where=path.name, mend=mend) from None
     try:
         data = load_json(text, path.name)
@@ -75,8 +109,11 @@ def read_data(path: Path, *, mend: str) -> Any:
 def _unique(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     table = dict(pairs)
     if len(table) != len(pairs):
-        names = [key for key, _ in pairs]
-        twice = next(key for key in names if names.count(key) > 1)
+        seen: set[str] = set()
+        for twice, _ in pairs:
+            if twice in seen:
+                break
+            seen.add(twice)
         raise SheetError(f"“{twice[:40]}” stands there twice")
     return table
 

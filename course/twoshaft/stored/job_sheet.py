@@ -10,7 +10,6 @@ import json
 import math
 import os
 import re
-import stat
 from dataclasses import dataclass, field
 from functools import cache
 from pathlib import Path
@@ -27,7 +26,7 @@ from pydantic import (
 from pydantic_core import PydanticCustomError
 
 from twoshaft.errors import SheetError
-from twoshaft.stored.hostile import MAX_BYTES, load_json
+from twoshaft.stored.hostile import MAX_BYTES, NotOrdinary, load_json, read_bytes
 from twoshaft.stored.names import well_named
 
 if TYPE_CHECKING:
@@ -278,16 +277,11 @@ def _sentence(found: ErrorDetails) -> str:
 
 def _text(path: Path) -> str:
     try:
-        # A pipe or a link must not be opened: it may point anywhere, or never end.
-        kind = os.lstat(path)
-        if not stat.S_ISREG(kind.st_mode):
-            raise SheetError("not an ordinary file", where=path.name)
-        if kind.st_size > MAX_BYTES:
-            raise SheetError(f"{kind.st_size} bytes, more than {MAX_BYTES}", where=path.name)
-        with open(path, "rb") as file:
-            raw = file.read(MAX_BYTES + 1)
+        raw = read_bytes(path)
     except FileNotFoundError:
         raise SheetError("there is no such job sheet", where=path.name) from None
+    except NotOrdinary:
+        raise SheetError("not an ordinary file", where=path.name) from None
     except OSError as error:
         reason = error.strerror or "cannot be read"
         raise SheetError(f"cannot be read ({reason.lower()})", where=path.name) from None

@@ -23,6 +23,7 @@ CLEAR_N = 2.5
 
 SIDES: tuple[Literal["driving", "driven"], ...] = ("driving", "driven")
 
+
 def draw_count(lot: Lot) -> Count:
     """Turns counted in one gear: rightly, in another way than told, or with another gear fitted."""
     stream, train = lot.stream.child("count"), lot.unit.gear_train
@@ -67,9 +68,7 @@ def draw_count(lot: Lot) -> Count:
 def draw_cord(lot: Lot) -> Cord:
     """A pull on the cord of the closed unit in neutral, and one that was taken wrongly."""
     stream, unit = lot.stream.child("cord"), lot.unit
-    checks = [
-        (c, c.and_support) for c in unit.faults.checks if c.kind == "cord" and c.and_support
-    ]
+    checks = [(c, c.and_support) for c in unit.faults.checks if c.kind == "cord" and c.and_support]
     if not checks:
         raise lot.too_small("cord")
     (check, second), state = checks[0], lot.in_turn("cord", STATES)[0]

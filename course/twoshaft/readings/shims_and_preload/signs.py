@@ -33,9 +33,7 @@ def draw(lot: Lot) -> Signs:
     stream = lot.stream.child("signs")
     cases = [lot.in_turn(f"signs-{k}", family)[0] for k, family in enumerate(FAMILIES)]
     cases = stream.shuffled(cases)
-    first = next(
-        case for case in cases if shim_sign(Arrangement(case[0]), ShimPlace(case[1])) < 0
-    )
+    first = next(case for case in cases if shim_sign(Arrangement(case[0]), ShimPlace(case[1])) < 0)
     cases.remove(first)
     before = 0.9 + 0.01 * stream.integer(60)
     steps = 3 + stream.integer(8)

@@ -20,9 +20,11 @@ from twoshaft.models.shift.handtest import (
 )
 from twoshaft.models.shift.handwork import (
     Felt,
+    Line,
     Move,
     fitted,
     follow,
+    gate_plan,
     hand_moves,
     mirrored,
     rail_of,
@@ -48,6 +50,7 @@ __all__ = [
     "Felt",
     "HandProof",
     "HandTest",
+    "Line",
     "Lock",
     "Mechanism",
     "Move",
@@ -59,6 +62,7 @@ __all__ = [
     "fitted",
     "follow",
     "free_movement",
+    "gate_plan",
     "hand_force",
     "hand_moves",
     "locked_rails",

@@ -8,10 +8,11 @@ way, the hand feels around within the gate, as a hand does.
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
+from typing import Any
 
 import numpy as np
 
@@ -80,6 +81,17 @@ class Done:
     blocked_by: tuple[str, ...] = ()
 
 
+@dataclass(frozen=True)
+class Line:
+    """A line of a record: a move, and the one way that it turned out, as :class:`Felt` has it."""
+
+    move: str
+    stopped: bool
+    gears: tuple[str, ...]
+    held: bool | None
+    place_mm: tuple[float, float]
+
+
 def hand_moves(shift: Shift) -> tuple[Move, ...]:
     """Every move that a hand test is made of, in the order in which a form lists them.
 
@@ -109,28 +121,35 @@ def _gears_at(shift: Shift, code: str) -> tuple[str, ...]:
     return tuple(g for rail in rails if (g := rail.high if code == HIGH else rail.low))
 
 
-def write_record(made: Sequence[Done]) -> list[dict]:
-    """What was done and felt as plain data, each move with the first way it turned out."""
-    return [
-        {
-            "move": one.code,
-            "stopped": one.felt[0].stopped,
-            "gears": sorted(one.felt[0].gears),
-            "held": one.felt[0].held,
-            "place_mm": list(one.place_mm),
-        }
-        for one in made
+def gate_plan(shift: Shift) -> dict[str, Any]:
+    """The gate as a picture needs it: gates, gears, and where each move aims [mm]."""
+    at = {gate.id: gate.at_mm for gate in shift.gates}
+    low, high = shift.turn_mm
+    gears = [
+        [gear, at[rail.gate], turn]
+        for rail in shift.rails
+        for gear, turn in ((rail.high, high), (rail.low, low))
+        if gear
     ]
+    aims = {move.code: [move.travel_mm, move.turn_mm] for move in hand_moves(shift)}
+    turn_mm = list(shift.turn_mm)
+    return {"gates": sorted(at.values()), "turn_mm": turn_mm, "gears": gears, "aims": aims}
 
 
-def read_record(record: Iterable[Mapping]) -> tuple[Done, ...]:
+def write_record(made: Sequence[Done]) -> tuple[Line, ...]:
+    """What was done and felt as it is written down, each move with the first way it turned out."""
+    lines = []
+    for one in made:
+        felt = one.felt[0]
+        gears = tuple(sorted(felt.gears))
+        lines.append(Line(one.code, felt.stopped, gears, felt.held, one.place_mm))
+    return tuple(lines)
+
+
+def read_record(record: Iterable[Line]) -> tuple[Done, ...]:
     """The work of the hand from a record of it."""
     return tuple(
-        Done(
-            line["move"],
-            (Felt(line["stopped"], frozenset(line["gears"]), line["held"]),),
-            tuple(line["place_mm"]),
-        )
+        Done(line.move, (Felt(line.stopped, frozenset(line.gears), line.held),), line.place_mm)
         for line in record
     )
 

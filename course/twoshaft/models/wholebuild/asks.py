@@ -14,12 +14,12 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from twoshaft.models import joint
-from twoshaft.models.shift import hand_moves
+from twoshaft.models.shift import gate_plan, hand_moves
 from twoshaft.models.wholebuild.job import Job
 from twoshaft.units.kept import kept
 from twoshaft.units.sections.faults import FinalCheck
 from twoshaft.units.sections.order import WrongWay
-from twoshaft.units.sections.shift import MustBlock, Shift
+from twoshaft.units.sections.shift import MustBlock
 from twoshaft.units.unit import Unit
 
 ORDER, LOG = "build-order", "build-log"
@@ -275,21 +275,6 @@ def _proofs(job: Job) -> Iterator[Ask]:
             {"moves": moves, "plan": gate_plan(job.unit.shift), "most": PROOF_MOVES},
         )  # fmt: skip
         yield Ask(spec.name, "proof", step, id, name, (spec,))
-
-
-def gate_plan(shift: Shift) -> dict[str, Any]:
-    """The gate as a picture needs it: gates, gears, and where each move aims [mm]."""
-    at = {gate.id: gate.at_mm for gate in shift.gates}
-    low, high = shift.turn_mm
-    gears = [
-        [gear, at[rail.gate], turn]
-        for rail in shift.rails
-        for gear, turn in ((rail.high, high), (rail.low, low))
-        if gear
-    ]
-    aims = {move.code: [move.travel_mm, move.turn_mm] for move in hand_moves(shift)}
-    turn_mm = list(shift.turn_mm)
-    return {"gates": sorted(at.values()), "turn_mm": turn_mm, "gears": gears, "aims": aims}
 
 
 def checks_at(job: Job, step: str) -> tuple[FinalCheck, ...]:

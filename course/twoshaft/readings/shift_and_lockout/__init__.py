@@ -11,9 +11,10 @@ from twoshaft.readings.shift_and_lockout import (
     misbuilds,
     safety,
 )
+from twoshaft.readings.shift_and_lockout.given import Given
 from twoshaft.readings.shift_and_lockout.lot import Lot
 
-__all__ = ["MODULE", "TASKS", "Lot"]
+__all__ = ["MODULE", "TASKS", "Given", "Lot"]
 
 MODULE = "shift-and-lockout"
 

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from twoshaft.models.order import OrderTask, chance_r0, starting_order
 from twoshaft.models.order.mark import LEAST_R0
+from twoshaft.readings.shift_and_lockout.given import Order
 from twoshaft.readings.shift_and_lockout.lot import Lot
+from twoshaft.records import Option
 from twoshaft.units.kept import kept
 from twoshaft.units.unit import Unit
 
@@ -36,11 +38,14 @@ def _stage(unit: Unit) -> str:
     return next((one.stage for one in unit.operations if one.id in proofs), "")
 
 
-def draw(lot: Lot) -> dict:
-    """``operations`` and the ``start`` order, which earns nothing."""
+def draw(lot: Lot) -> Order:
+    """The steps of the stage but one, in an order that earns nothing."""
     parts = pool(lot.unit)
     if not parts:
         raise lot.too_small("order")
     part = OrderTask.from_unit(lot.unit, lot.in_turn("order", parts)[0])
     start = starting_order(part, lot.stream.child("order"))
-    return {"operations": list(part.steps), "start": part.labelled(start)}
+    return Order(
+        operations=tuple(part.steps),
+        start=tuple(Option(*one) for one in part.labelled(start)),
+    )

@@ -3,38 +3,30 @@
 from __future__ import annotations
 
 from twoshaft.models.shift import detent_force
-from twoshaft.readings.shift_and_lockout.lot import Lot
+from twoshaft.readings.shift_and_lockout.given import Detent, Lever, Named
+from twoshaft.readings.shift_and_lockout.lot import BANK, Lot, options
 from twoshaft.units.quantities import Q
 
-VERDICTS = [
-    ["fit", "Within the maker's limits: fit this spring"],
-    ["weak", "Too weak: the gear could jump out; fit another spring"],
-    ["strong", "Too strong: people will force the lever; fit another spring"],
-]
 GUARD = 0.06
 """Least distance from a limit, as a part of it: far beyond the rounding of the answer."""
 SPREAD = 0.25
 TRIES = 200
 
 
-def draw_detent(lot: Lot) -> dict:
-    """A spring as measured on the bench, with the notch that its ball lies in.
-
-    ``rail`` (id, name), ``rate_n_per_mm``, ``free_mm``, ``fitted_mm``, ``ramp_deg``,
-    ``friction``, ``depth_mm``, ``limits_n`` (least and most to leave the notch) and ``verdicts``.
-    """
+def draw_detent(lot: Lot) -> Detent:
+    """A spring as measured on the bench, each verdict in turn, clear of the limits."""
     if not lot.shift.detents:
         raise lot.too_small("detent")
     stream = lot.stream.child("detent")
     detent = lot.in_turn("detent rail", lot.shift.detents)[0]
-    wanted = lot.in_turn("detent verdict", [key for key, _ in VERDICTS])[0]
+    wanted = lot.in_turn("detent verdict", [one.id for one in BANK.lists["spring"]])[0]
     names = {body.id: body.name for body in lot.shift.passive}
     for _ in range(TRIES):
         rate = round(detent.spring_rate_n_per_mm * stream.uniform(0.9, 1.15), 1)
         ramp = float(round(detent.ramp_deg + stream.uniform(-4, 4)))
         depth = round(detent.notch_depth_mm * stream.uniform(0.9, 1.1), 1)
         nominal = _leaving(detent.spring_force_n, ramp, detent.friction)
-        limits = [round(nominal * (1 - SPREAD)), round(nominal * (1 + SPREAD))]
+        limits = round(nominal * (1 - SPREAD)), round(nominal * (1 + SPREAD))
         free = round(stream.uniform(24, 30), 1)
         pressed = detent.spring_force_n * stream.uniform(0.5, 1.6) / rate
         fitted = round(free - pressed, 1)
@@ -42,34 +34,30 @@ def draw_detent(lot: Lot) -> dict:
         near = min(abs(force - limit) / limit for limit in limits)
         verdict = "weak" if force < limits[0] else "strong" if force > limits[1] else "fit"
         if verdict == wanted and near >= GUARD and free - fitted > 2:
-            return {
-                "rail": [detent.rail, names[detent.rail]],
-                "rate_n_per_mm": rate,
-                "free_mm": free,
-                "fitted_mm": fitted,
-                "ramp_deg": ramp,
-                "friction": detent.friction,
-                "depth_mm": depth,
-                "limits_n": limits,
-                "verdicts": stream.shuffled(VERDICTS),
-            }
+            return Detent(
+                rail=Named(detent.rail, names[detent.rail]),
+                rate_n_per_mm=rate,
+                free_mm=free,
+                fitted_mm=fitted,
+                ramp_deg=ramp,
+                friction=detent.friction,
+                depth_mm=depth,
+                limits_n=limits,
+                verdicts=options(stream, "spring"),
+            )
     raise lot.too_small("detent")
 
 
-def draw_lever(lot: Lot) -> dict:
-    """The way from the rail to the hand.
-
-    ``rail_n`` along the rail, ``radius_mm`` of the finger, ``lever_mm`` of the outer lever and
-    ``way_mm`` of the rail from neutral to gear.
-    """
+def draw_lever(lot: Lot) -> Lever:
+    """The way from the rail to the hand."""
     stream = lot.stream.child("lever")
     radius = round(lot.shift.finger_radius_mm + stream.uniform(-4, 4), 1)
-    return {
-        "rail_n": float(40 + stream.integer(41)),
-        "radius_mm": radius,
-        "lever_mm": float(90 + 5 * stream.integer(9)),
-        "way_mm": round(6.5 + stream.integer(16) / 10, 1),
-    }
+    return Lever(
+        rail_n=float(40 + stream.integer(41)),
+        radius_mm=radius,
+        lever_mm=float(90 + 5 * stream.integer(9)),
+        way_mm=round(6.5 + stream.integer(16) / 10, 1),
+    )
 
 
 def _leaving(spring_n: float, ramp_deg: float, friction: float) -> float:

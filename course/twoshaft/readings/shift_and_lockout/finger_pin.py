@@ -3,23 +3,19 @@
 from __future__ import annotations
 
 from twoshaft.models.shift import other_end
-from twoshaft.readings.shift_and_lockout.lot import Lot
+from twoshaft.readings.shift_and_lockout.given import Pin
+from twoshaft.readings.shift_and_lockout.lot import BANK, Lot, options
 from twoshaft.units.quantities import Q
 
 LEAST_MM = 0.5
-VERDICTS = [
-    ["home", "Home: below the surface at both ends"],
-    ["further", "Not home: drive it further in"],
-    ["back", "Too far in: drive it back from the other side"],
-]
 GUARD_MM = 0.15
 TRIES = 200
 
 
-def draw(lot: Lot) -> dict:
-    """A pin as measured: ``hub_mm``, ``pin_mm``, ``struck_mm``, ``least_mm``, ``verdicts``."""
+def draw(lot: Lot) -> Pin:
+    """A pin as measured, each verdict in turn, clear of what is asked of its ends."""
     stream = lot.stream.child("pin")
-    wanted = lot.in_turn("pin verdict", [key for key, _ in VERDICTS])[0]
+    wanted = lot.in_turn("pin verdict", [one.id for one in BANK.lists["finger_pin"]])[0]
     for _ in range(TRIES):
         pin = float(20 + 2 * stream.integer(5))
         hub = round(pin + stream.uniform(1.8, 3.0), 1)
@@ -28,13 +24,13 @@ def draw(lot: Lot) -> dict:
         if min(abs(struck - LEAST_MM), abs(far - LEAST_MM)) < GUARD_MM:
             continue
         if verdict(struck, far, LEAST_MM) == wanted:
-            return {
-                "hub_mm": hub,
-                "pin_mm": pin,
-                "struck_mm": struck,
-                "least_mm": LEAST_MM,
-                "verdicts": stream.shuffled(VERDICTS),
-            }
+            return Pin(
+                hub_mm=hub,
+                pin_mm=pin,
+                struck_mm=struck,
+                least_mm=LEAST_MM,
+                verdicts=options(stream, "finger_pin"),
+            )
     raise lot.too_small("pin")
 
 

@@ -7,7 +7,7 @@ from itertools import combinations
 
 from twoshaft.models.shift import (
     explains,
-    hand_moves,
+    gate_plan,
     lockout_reading,
     read_record,
     say_felt,
@@ -16,14 +16,19 @@ from twoshaft.models.shift import (
 from twoshaft.models.shift.handtest import lockout_moves
 from twoshaft.models.shift.handwork import HIGH, LET_GO, LOW, NEUTRAL, Done, say_gears
 from twoshaft.models.shift.symptoms import NOTHING
-from twoshaft.readings.shift_and_lockout.lot import Lot
+from twoshaft.readings.keyed import Stream
+from twoshaft.readings.shift_and_lockout.given import (
+    Explain,
+    Gate,
+    HandRecord,
+    Lockout,
+    OneTest,
+    Reveal,
+    Written,
+)
+from twoshaft.readings.shift_and_lockout.lot import BANK, Lot, options
+from twoshaft.records import labels
 
-READINGS = [
-    ["proven", "The lockout is proven"],
-    ["fails", "The lockout fails: the direct shift goes through"],
-    ["half", "Not proven yet: whether reverse can be had at all has not been tried"],
-    ["no-gear", "Not proven: the later gear cannot be had at all, so the stop shows nothing"],
-]
 Part = tuple[str, list[str]]
 """Moves that are written down together: title and codes."""
 OPTIONS = 7
@@ -31,31 +36,13 @@ MOST_RIGHT = 4
 LEAST_WRONG = 3
 
 
-def gate_plan(lot: Lot) -> dict:
-    """The gate as a picture needs it: gates, gears, and where each move aims [mm]."""
-    shift = lot.own
-    at = {gate.id: gate.at_mm for gate in shift.gates}
-    ends = {True: shift.turn_mm[1], False: shift.turn_mm[0]}
-    return {
-        "gates": sorted(at.values()),
-        "turn_mm": list(shift.turn_mm),
-        "gears": [
-            [gear, at[rail.gate], ends[is_high]]
-            for rail in shift.rails
-            for gear, is_high in ((rail.high, True), (rail.low, False))
-            if gear
-        ],
-        "aims": {m.code: [m.travel_mm, m.turn_mm] for m in hand_moves(shift)},
-    }
+def draw_gate(lot: Lot) -> Gate:
+    """Which way round the gate is."""
+    return Gate(mirror=lot.mirror, moves=lot.moves, plan=gate_plan(lot.own))
 
 
-def draw_gate(lot: Lot) -> dict:
-    """Which way round the gate is: ``mirror`` (axes), ``moves`` and ``plan``."""
-    return {"mirror": list(lot.mirror), "moves": lot.moves, "plan": gate_plan(lot)}
-
-
-def record(lot: Lot, made: Sequence[Done], parts: Sequence[Part] = ()) -> dict:
-    """A record of a hand test: ``lines`` as plain data, and the same in ``words``.
+def record(lot: Lot, made: Sequence[Done], parts: Sequence[Part] = ()) -> HandRecord:
+    """A record of a hand test.
 
     Parameters
     ----------
@@ -65,14 +52,14 @@ def record(lot: Lot, made: Sequence[Done], parts: Sequence[Part] = ()) -> dict:
         How the moves are written down together; each on its own line by default.
     """
     if not parts:
-        labels = dict(lot.moves)
-        words = [[labels[one.code], say_felt(one.felt[0])] for one in made]
-        return {"lines": write_record(made), "words": words}
+        label = labels(lot.moves)
+        words = [Written(label[one.code], say_felt(one.felt[0])) for one in made]
+        return HandRecord(write_record(made), tuple(words))
     words, at = [], 0
     for title, moves in parts:
-        words.append([title, _outcome(made[at : at + len(moves)])])
+        words.append(Written(title, _outcome(made[at : at + len(moves)])))
         at += len(moves)
-    return {"lines": write_record(made), "words": words}
+    return HandRecord(write_record(made), tuple(words))
 
 
 def _outcome(made: Sequence[Done]) -> str:
@@ -91,11 +78,8 @@ def _outcome(made: Sequence[Done]) -> str:
     return "stopped both ways" if said == ["stopped", "stopped"] else "; ".join(said)
 
 
-def draw_lockout(lot: Lot) -> dict:
-    """The direct shift to be proven, and a record of such a proof to be read.
-
-    ``earlier``, ``later``, ``record``, ``readings`` to choose from.
-    """
+def draw_lockout(lot: Lot) -> Lockout:
+    """The direct shift to be proven, and a record of such a proof to be read."""
     stream, block = lot.stream.child("lockout"), lot.shift.must_block[0]
     moves = lockout_moves(lot.own, block.earlier, block.later)
     direct = moves[:3]
@@ -108,18 +92,19 @@ def draw_lockout(lot: Lot) -> dict:
         if reading == "fails":  # whoever sees it go through stops there
             made = made[:3]
         by_reading.setdefault(reading, []).append(made)
-    shown = lot.in_turn("lockout reading", [key for key, _ in READINGS if key in by_reading])[0]
+    readings = [one.id for one in BANK.lists["lockout_says"] if one.id in by_reading]
+    shown = lot.in_turn("lockout reading", readings)[0]
     made = stream.choice(by_reading[shown])
-    return {
-        "earlier": block.earlier,
-        "later": block.later,
-        "record": record(lot, made),
-        "readings": stream.shuffled(READINGS),
-    }
+    return Lockout(
+        earlier=block.earlier,
+        later=block.later,
+        record=record(lot, made),
+        readings=options(stream, "lockout_says"),
+    )
 
 
-def draw_reveal(lot: Lot) -> dict:
-    """A misbuild to be shown by hand, by another test than the direct shift: ``misbuild``."""
+def draw_reveal(lot: Lot) -> Reveal:
+    """A misbuild to be shown by hand, by another test than the direct shift."""
     block = lot.shift.must_block[0]
     proof = lockout_moves(lot.own, block.earlier, block.later)
     direct = _as_felt(lot.made([], proof[:3]))
@@ -132,7 +117,7 @@ def draw_reveal(lot: Lot) -> dict:
     if not pool:
         raise lot.too_small("reveal")
     (chosen,) = lot.named([lot.in_turn("reveal", pool)[0]])
-    return {"misbuild": chosen}
+    return Reveal(misbuild=chosen)
 
 
 def standard_tests(lot: Lot) -> dict[str, tuple[str, list[Part]]]:
@@ -141,8 +126,8 @@ def standard_tests(lot: Lot) -> dict[str, tuple[str, list[Part]]]:
     Each gate is left before its other gear is tried, so that the lockout lets it in.
     """
     shift, block = lot.own, lot.shift.must_block[0]
-    labels = dict(lot.moves)
-    between = [code for code in labels if code.startswith("at:") and "+" in code]
+    label = labels(lot.moves)
+    between = [code for code in label if code.startswith("at:") and "+" in code]
     through = [
         (gear, f"at:{rail.gate}", turn)
         for turn in (HIGH, LOW)
@@ -166,7 +151,7 @@ def standard_tests(lot: Lot) -> dict[str, tuple[str, list[Part]]]:
             "between two gates, turned both ways",
             [
                 (
-                    f"{labels[code]}; turn one way, then the other",
+                    f"{label[code]}; turn one way, then the other",
                     [code, HIGH, NEUTRAL, LOW, NEUTRAL],
                 )
                 for code in between
@@ -174,7 +159,7 @@ def standard_tests(lot: Lot) -> dict[str, tuple[str, list[Part]]]:
         ),
         "direct": (
             f"from {block.earlier} straight towards {block.later}",
-            [(labels[code], [code]) for code in direct[:3]],
+            [(label[code], [code]) for code in direct[:3]],
         ),
     }
 
@@ -187,11 +172,8 @@ def _moves(parts: Sequence[Part]) -> list[str]:
     return [code for _, moves in parts for code in moves]
 
 
-def draw_one_test(lot: Lot) -> dict:
-    """A part of the hand test that passed, and what may still be wrong.
-
-    ``name`` of the tests made, ``record``, ``options`` of misbuilds.
-    """
+def draw_one_test(lot: Lot) -> OneTest:
+    """A part of the hand test that passed, and what may still be wrong."""
     stream, tests = lot.stream.child("one_test"), standard_tests(lot)
     some = {}
     for names in (names for n in (1, 2, 3) for names in combinations(tests, n)):
@@ -204,27 +186,24 @@ def draw_one_test(lot: Lot) -> dict:
         raise lot.too_small("one_test")
     name = lot.in_turn("one_test", list(some))[0]
     made, parts = some[name]
-    options = _options(lot, stream, made)
-    return {"name": name, "record": record(lot, made, parts), "options": lot.named(options)}
+    offered = lot.offered(_options(lot, stream, made))
+    return OneTest(name=name, record=record(lot, made, parts), options=offered)
 
 
-def draw_explain(lot: Lot) -> dict:
-    """The record of a full hand test of a unit in which one thing is wrong.
-
-    ``record``, ``options`` of misbuilds.
-    """
+def draw_explain(lot: Lot) -> Explain:
+    """The record of a full hand test of a unit in which one thing is wrong."""
     stream, tests = lot.stream.child("explain"), standard_tests(lot)
-    block, labels = lot.shift.must_block[0], dict(lot.moves)
+    block, label = lot.shift.must_block[0], labels(lot.moves)
     proof = lockout_moves(lot.own, block.earlier, block.later)
     told = [m for m in lot.misbuild_ids if lot.kinds(m) != {NOTHING}]
     for wrong in lot.in_turn("explain", told):
         # Whoever sees the direct shift go through stops there.
         last = proof[:3] if lot.kinds(wrong) & {"direct-passes", "direct-sometimes"} else proof
-        parts = [*tests["let-go"][1], *tests["between"][1], *((labels[c], [c]) for c in last)]
+        parts = [*tests["let-go"][1], *tests["between"][1], *((label[c], [c]) for c in last)]
         made = lot.made([wrong], _moves(parts))
-        options = _options(lot, stream, made, wrong)
-        if options:
-            return {"record": record(lot, made, parts), "options": lot.named(options)}
+        offered = _options(lot, stream, made, wrong)
+        if offered:
+            return Explain(record=record(lot, made, parts), options=lot.offered(offered))
     raise lot.too_small("explain")
 
 
@@ -235,7 +214,7 @@ def _fitting(lot: Lot, made: Sequence[Done]) -> tuple[list[str], list[str]]:
     return right, [id for id in lot.misbuild_ids if id not in right]
 
 
-def _options(lot: Lot, stream, made, first: str | None = None) -> list[str]:
+def _options(lot: Lot, stream: Stream, made: Sequence[Done], first: str | None = None) -> list[str]:
     """Misbuilds to choose from: some that fit what was felt, some that do not."""
     right, wrong = (stream.shuffled(ids) for ids in _fitting(lot, made))
     if first is not None:

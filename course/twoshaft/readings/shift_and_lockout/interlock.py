@@ -3,31 +3,19 @@
 from __future__ import annotations
 
 from twoshaft.models.shift import free_movement, locked_rails, pin_play, without_pin
-from twoshaft.readings.shift_and_lockout.lot import Lot
+from twoshaft.readings.keyed import Stream
+from twoshaft.readings.shift_and_lockout.given import Interlock, Named
+from twoshaft.readings.shift_and_lockout.lot import BANK, Lot, options
+from twoshaft.records import Option
 from twoshaft.units.quantities import Q
+from twoshaft.units.sections.shift import Interlock as InterlockPin
 
-VERDICTS = [
-    ["keep", "It still holds the rail closely enough: use it"],
-    ["renew", "It leaves the rail too much way: fit a new pin"],
-]
-REASONS = [
-    ["lock", "The shafts would have to turn at two speeds: they lock solid, and the wheels too"],
-    ["noise", "The gears of both would rattle against each other and wear out early"],
-    ["oil", "The second gear would throw the oil off the first"],
-    ["slow", "The unit would only run in the slower of the two gears"],
-    ["clutch", "The clutch would slip, since it would have to drive two gears"],
-]
 GUARD_MM = 0.12
 TRIES = 200
 
 
-def draw(lot: Lot) -> dict:
-    """A gear that is in, a pin that is not, and a pin that was measured.
-
-    ``gear``, ``missing`` (pin id, name), ``rails`` (id, name), ``pin`` (name), ``notch_mm``,
-    ``gap_mm``, ``length_mm``, ``ramp_deg``, ``limit_mm`` of free movement, ``verdicts``,
-    ``reasons``.
-    """
+def draw(lot: Lot) -> Interlock:
+    """A gear that is in, a pin that is not, and a pin that was measured."""
     stream, shift = lot.stream.child("interlock"), lot.shift
     names = {body.id: body.name for body in shift.passive}
     cases = []
@@ -42,19 +30,21 @@ def draw(lot: Lot) -> dict:
         raise lot.too_small("interlock")
     gear, missing = lot.in_turn("interlock case", cases)[0]
     pin = lot.in_turn("interlock pin", [p for p in shift.interlocks if p is not missing])[0]
-    wanted = lot.in_turn("interlock verdict", [key for key, _ in VERDICTS])[0]
-    return {
-        "gear": gear,
-        "missing": [missing.id, missing.name],
-        "rails": stream.shuffled([[rail.body, names[rail.body]] for rail in shift.rails]),
-        "pin": pin.name,
+    wanted = lot.in_turn("interlock verdict", [one.id for one in BANK.lists["interlock_pin"]])[0]
+    rails = stream.shuffled([Option(rail.body, names[rail.body]) for rail in shift.rails])
+    return Interlock(
+        gear=gear,
+        missing=Named(missing.id, missing.name),
+        rails=tuple(rails),
+        pin=pin.name,
         **_measured(lot, stream, pin, wanted),
-        "verdicts": stream.shuffled(VERDICTS),
-        "reasons": stream.shuffled(REASONS),
-    }
+        verdicts=options(stream, "interlock_pin"),
+        reasons=options(stream, "two_at_once"),
+    )
 
 
-def _measured(lot: Lot, stream, pin, wanted: str) -> dict:
+def _measured(lot: Lot, stream: Stream, pin: InterlockPin, wanted: str) -> dict[str, float]:
+    """What was measured of a pin that is to be kept or renewed."""
     for _ in range(TRIES):
         notch = round(pin.notch_mm + stream.uniform(-0.2, 0.2), 2)
         gap = round(pin.gap_mm + stream.uniform(-0.1, 0.1), 2)

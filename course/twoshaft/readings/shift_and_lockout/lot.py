@@ -16,8 +16,14 @@ from twoshaft.models.shift import (
     symptoms,
 )
 from twoshaft.models.shift.handwork import Done
+from twoshaft.questions import bank_of
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import Lot as CommonLot
+from twoshaft.readings.shift_and_lockout.given import Named
+from twoshaft.records import Option
 from twoshaft.units.sections.shift import Shift
+
+BANK = bank_of("shift-and-lockout")
 
 MIRRORS = ((), ("travel",), ("turn",), ("travel", "turn"))
 
@@ -63,19 +69,23 @@ class Lot(CommonLot):
         return self._fitted[misbuilds]
 
     @property
-    def moves(self) -> list[list[str]]:
-        """Moves of the hand: code and words."""
-        return [[move.code, move.label] for move in hand_moves(self.own)]
+    def moves(self) -> tuple[Option, ...]:
+        """Moves of the hand."""
+        return tuple(Option(move.code, move.label) for move in hand_moves(self.own))
 
     @property
     def misbuild_ids(self) -> list[str]:
         """Ids of the unit's misbuilds, in its order."""
         return [misbuild.id for misbuild in self.shift.misbuilds]
 
-    def named(self, ids: Sequence[str]) -> list[list[str]]:
-        """Misbuilds as pairs of id and name."""
+    def named(self, ids: Sequence[str]) -> tuple[Named, ...]:
+        """Misbuilds with their names."""
         names = {misbuild.id: misbuild.name for misbuild in self.shift.misbuilds}
-        return [[id, names[id]] for id in ids]
+        return tuple(Named(id, names[id]) for id in ids)
+
+    def offered(self, ids: Sequence[str]) -> tuple[Option, ...]:
+        """Misbuilds as options."""
+        return tuple(Option(*one) for one in self.named(ids))
 
     def kinds(self, misbuild: str) -> frozenset[str]:
         """Kinds of symptom that a misbuild shows."""
@@ -84,3 +94,8 @@ class Lot(CommonLot):
     def made(self, misbuilds: Sequence[str], moves: Sequence[str]) -> tuple[Done, ...]:
         """Moves made on the learner's mechanism with some misbuilds in it."""
         return follow(self.fitted(*misbuilds), moves)
+
+
+def options(stream: Stream, name: str) -> tuple[Option, ...]:
+    """A list of the bank in random order."""
+    return tuple(stream.shuffled(BANK.lists[name]))

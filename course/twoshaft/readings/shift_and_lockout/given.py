@@ -1,0 +1,221 @@
+"""What the tasks of this module give: a record each. Units stand in the names."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from twoshaft.models.shift import Line
+from twoshaft.records import Option, Record, Row
+
+
+class Named(Row, frozen=True):
+    """A rail, pin or misbuild: its id and its name."""
+
+    id: str
+    name: str
+
+
+class Gate(Record, frozen=True):
+    """Which way round the learner's gate is.
+
+    Attributes
+    ----------
+    mirror : tuple of str
+        Axes of the gate that are reversed, "travel" and "turn".
+    moves : tuple of Option
+        Moves of the hand.
+    plan : dict
+        What the picture of the gate needs, as :func:`twoshaft.models.shift.gate_plan` gives it.
+    """
+
+    mirror: tuple[str, ...]
+    moves: tuple[Option, ...]
+    plan: dict[str, Any]
+
+
+class Detent(Record, frozen=True):
+    """A spring as measured on the bench, with the notch that its ball lies in.
+
+    Attributes
+    ----------
+    rail : Named
+    rate_n_per_mm, free_mm, fitted_mm : float
+        The spring's rate, its free length, and its length with the ball home.
+    ramp_deg, friction, depth_mm : float
+        Flank of the notch from the rail's axis, friction on it, and depth of the notch.
+    limits_n : pair of int
+        Least and most force along the rail to leave the notch.
+    verdicts : tuple of Option
+    """
+
+    rail: Named
+    rate_n_per_mm: float
+    free_mm: float
+    fitted_mm: float
+    ramp_deg: float
+    friction: float
+    depth_mm: float
+    limits_n: tuple[int, int]
+    verdicts: tuple[Option, ...]
+
+
+class Lever(Record, frozen=True):
+    """From the rail to the hand.
+
+    Attributes
+    ----------
+    rail_n : float
+        Force along the rail.
+    radius_mm, lever_mm : float
+        Of the finger; of the outer lever.
+    way_mm : float
+        Of the rail from neutral to gear.
+    """
+
+    rail_n: float
+    radius_mm: float
+    lever_mm: float
+    way_mm: float
+
+
+class Interlock(Record, frozen=True):
+    """A gear that is in, a pin that is not, and another pin that was measured.
+
+    Attributes
+    ----------
+    gear : str
+    missing : Named
+        The pin that is left out.
+    rails : tuple of Option
+    pin : str
+        Name of the pin that was measured.
+    notch_mm, gap_mm, length_mm : float
+        Depth of one notch, housing between the rails, length of the pin.
+    ramp_deg : float
+        Flank of the notch from the rail's axis.
+    limit_mm : float
+        Most free movement of a rail that is locked.
+    verdicts, reasons : tuple of Option
+    """
+
+    gear: str
+    missing: Named
+    rails: tuple[Option, ...]
+    pin: str
+    notch_mm: float
+    gap_mm: float
+    length_mm: float
+    ramp_deg: float
+    limit_mm: float
+    verdicts: tuple[Option, ...]
+    reasons: tuple[Option, ...]
+
+
+class Written(Row, frozen=True):
+    """What was done and what happened, in words."""
+
+    done: str
+    happened: str
+
+
+class HandRecord(Record, frozen=True):
+    """A record of a hand test: move by move for the models, and in words, perhaps several moves
+    in a row."""
+
+    lines: tuple[Line, ...]
+    words: tuple[Written, ...]
+
+
+class Lockout(Record, frozen=True):
+    """The direct shift that must be stopped, by its gears, and a record of a proof to be read."""
+
+    earlier: str
+    later: str
+    record: HandRecord
+    readings: tuple[Option, ...]
+
+
+class Reveal(Record, frozen=True):
+    """A misbuild to be shown by hand."""
+
+    misbuild: Named
+
+
+class Symptoms(Record, frozen=True):
+    """Three misbuilds, no two with the same symptom, and kinds of symptom."""
+
+    misbuilds: tuple[Named, ...]
+    kinds: tuple[Option, ...]
+
+
+class OneTest(Record, frozen=True):
+    """A part of the hand test, which passed: its name, its record, and misbuilds."""
+
+    name: str
+    record: HandRecord
+    options: tuple[Option, ...]
+
+
+class Explain(Record, frozen=True):
+    """The record of a full hand test of a unit in which one thing is wrong, and misbuilds."""
+
+    record: HandRecord
+    options: tuple[Option, ...]
+
+
+class Unseen(Record, frozen=True):
+    """Misbuilds of which the hand test shows all but one, why, and what makes sure of it."""
+
+    options: tuple[Option, ...]
+    why: tuple[Option, ...]
+    measures: tuple[Option, ...]
+
+
+class Order(Record, frozen=True):
+    """Steps to be put into order: their ids, and the start order, which earns nothing."""
+
+    operations: tuple[str, ...]
+    start: tuple[Option, ...]
+
+
+class Pin(Record, frozen=True):
+    """The pin of the finger as measured.
+
+    Attributes
+    ----------
+    hub_mm, pin_mm : float
+        Diameter of the hub, length of the pin.
+    struck_mm, least_mm : float
+        How deep the struck end lies below the surface, and how deep each end must lie.
+    verdicts : tuple of Option
+    """
+
+    hub_mm: float
+    pin_mm: float
+    struck_mm: float
+    least_mm: float
+    verdicts: tuple[Option, ...]
+
+
+class Safe(Record, frozen=True):
+    """What may be done before a detent plug is undone."""
+
+    options: tuple[Option, ...]
+
+
+class Given(Record, frozen=True):
+    """All that a learner is given in this module."""
+
+    gate: Gate
+    detent: Detent
+    lever: Lever
+    interlock: Interlock
+    lockout: Lockout
+    reveal: Reveal
+    symptoms: Symptoms
+    one_test: OneTest
+    explain: Explain
+    unseen: Unseen
+    order: Order
+    pin: Pin
+    safe: Safe

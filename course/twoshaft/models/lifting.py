@@ -288,7 +288,7 @@ class Lift:
     grip: str = "fair"
 
     @classmethod
-    def measured(cls, sizes: dict[str, Any]) -> Lift:
+    def measured(cls, sizes: Mapping[str, Any]) -> Lift:
         """From plain figures: ``reach_cm``, ``height_cm``, ``travel_cm``, ``twist_deg``, …"""
         return cls(
             Q(sizes["reach_cm"], "cm"),

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from twoshaft.readings.course_and_safety import figures, lifting, safety
+from twoshaft.readings.course_and_safety.given import Given
 from twoshaft.readings.course_and_safety.lot import Lot
 
-__all__ = ["MODULE", "TASKS", "Lot"]
+__all__ = ["MODULE", "TASKS", "Given", "Lot"]
 
 MODULE = "course-and-safety"
 

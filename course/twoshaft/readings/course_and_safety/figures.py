@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from twoshaft.readings.course_and_safety.given import Figures, Forms, Written
 from twoshaft.readings.course_and_safety.lot import Lot
+from twoshaft.records import Option
 from twoshaft.units.quantities import Q
 
 OF_EACH = 4
@@ -40,17 +42,17 @@ INCHES = ("1/16", "3/32", "1/8", "5/32", "3/16", "1/4")
 TURNS = ("1 1/4", "1 1/2", "1 3/4", "1 1/3", "1 2/3")
 
 
-def draw_forms(lot: Lot) -> dict:
-    """``options`` to tick and what is ``written`` in each: text and unit asked for."""
+def draw_forms(lot: Lot) -> Forms:
+    """Figures that can be taken and others that are asked back, as many of each."""
     picked = lot.next_ones("read", READ, OF_EACH) + lot.next_ones("asked", ASKED_BACK, OF_EACH)
     keyed = list(enumerate(lot.stream.child("forms").shuffled(picked), 1))
-    return {
-        "options": [[f"w{n}", f"{text}, for {kind}"] for n, (text, _, kind) in keyed],
-        "written": {f"w{n}": [text, unit] for n, (text, unit, _) in keyed},
-    }
+    return Forms(
+        options=tuple(Option(f"w{n}", f"{text}, for {kind}") for n, (text, _, kind) in keyed),
+        written={f"w{n}": Written(text, unit) for n, (text, unit, _) in keyed},
+    )
 
 
-def draw_figures(lot: Lot) -> dict:
+def draw_figures(lot: Lot) -> Figures:
     """A torque for another scale, a stack, two angles and an oil level."""
     stream = lot.stream.child("figures")
     torque = _torque(lot)
@@ -59,17 +61,17 @@ def draw_figures(lot: Lot) -> dict:
     jug = 50 * (7 + stream.integer(7))
     poured = 2 + stream.integer(2)
     oil = round(poured * jug / 1000 + 0.1 * (3 + stream.integer(6)) + 0.05, 1)
-    return {
-        "torque_nm": torque,
-        "shim_mm": round(0.05 * (9 + stream.integer(20)), 2),
-        "foil_thou": 4 + stream.integer(9),
-        "spacer_in": inches,
-        "turns": turns,
-        "degrees": 5 * (4 + stream.integer(10)),
-        "oil_l": oil,
-        "jug_ml": jug,
-        "jugs": poured,
-    }
+    return Figures(
+        torque_nm=torque,
+        shim_mm=round(0.05 * (9 + stream.integer(20)), 2),
+        foil_thou=4 + stream.integer(9),
+        spacer_in=inches,
+        turns=turns,
+        degrees=5 * (4 + stream.integer(10)),
+        oil_l=oil,
+        jug_ml=jug,
+        jugs=poured,
+    )
 
 
 def _torque(lot: Lot) -> int:

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from twoshaft.questions import bank_of
 from twoshaft.readings.lots import Lot as CommonLot
 from twoshaft.safety import Safety, load_safety
+
+BANK = bank_of("course-and-safety")
 
 
 class Lot(CommonLot):

@@ -3,9 +3,21 @@
 from __future__ import annotations
 
 from twoshaft.models.order import OrderTask, plan_slip
+from twoshaft.readings.course_and_safety.given import (
+    Acts,
+    Caution,
+    Course,
+    Danger,
+    Eyes,
+    First,
+    Link,
+    Picture,
+    Why,
+)
 from twoshaft.readings.course_and_safety.lot import Lot
 from twoshaft.readings.course_and_safety.scene import scene_of
 from twoshaft.readings.keyed import Stream
+from twoshaft.records import Option
 from twoshaft.safety import Hazard, load_jobs
 
 GRAVE, LESSER = 2, 4
@@ -38,17 +50,16 @@ def _hazards(lot: Lot) -> tuple[dict[str, Hazard], dict[str, Hazard]]:
     return today, {**other_day, place: stream.choice(lesser[place])}
 
 
-def draw_picture(lot: Lot) -> dict:
-    """``views`` shown at each place and the places as ``options``."""
+def draw_picture(lot: Lot) -> Picture:
+    """The workshop on a morning on which six places hold a hazard."""
     views = scene_of(lot.safety, {place: hazard.id for place, hazard in _hazards(lot)[0].items()})
-    options = [
-        [place, f"{n} {lot.safety.place_by_id[place].name}"] for n, place in enumerate(views, 1)
-    ]
-    return {"views": views, "options": options}
+    places = [lot.safety.place_by_id[place] for place in views]
+    options = tuple(Option(place.id, f"{n} {place.name}") for n, place in enumerate(places, 1))
+    return Picture(views=views, options=options)
 
 
-def draw_acts(lot: Lot) -> dict:
-    """Three ``places`` on another day: number, name, what is ``seen``, ``acts`` and ``whys``."""
+def draw_acts(lot: Lot) -> Acts:
+    """Three places on another day."""
     stream = lot.stream.child("acts")
     _, mine = _hazards(lot)
     number = {place.id: n for n, place in enumerate(lot.safety.places, 1)}
@@ -61,23 +72,23 @@ def draw_acts(lot: Lot) -> dict:
             for other in stream.shuffled(list(lot.safety.hazard_by_id.values()))
             if lot.safety.caution_by_id[other.caution].theme != theme
         ]
-        acts = [[hazard.id, hazard.act]]
-        acts += [[f"{hazard.id}-{n}", wrong.act] for n, wrong in enumerate(hazard.wrong, 1)]
-        acts += [[other.id, other.act] for other in others[:3]]
-        whys = [[hazard.id, hazard.why], *([other.id, other.why] for other in others[3:8])]
+        acts = [Option(hazard.id, hazard.act)]
+        acts += [Option(f"{hazard.id}-{n}", wrong.act) for n, wrong in enumerate(hazard.wrong, 1)]
+        acts += [Option(other.id, other.act) for other in others[:3]]
+        whys = [Option(one.id, one.why) for one in (hazard, *others[3:8])]
         places.append(
-            {
-                "place": [place, f"{number[place]} {lot.safety.place_by_id[place].name}"],
-                "seen": hazard.seen,
-                "acts": stream.shuffled(acts),
-                "whys": stream.shuffled(whys),
-            }
+            Danger(
+                place=Option(place, f"{number[place]} {lot.safety.place_by_id[place].name}"),
+                seen=hazard.seen,
+                acts=tuple(stream.shuffled(acts)),
+                whys=tuple(stream.shuffled(whys)),
+            )
         )
-    return {"places": places}
+    return Acts(places=tuple(places))
 
 
-def draw_first(lot: Lot) -> dict:
-    """A job's name, its ``operations`` and their ``start`` order."""
+def draw_first(lot: Lot) -> First:
+    """A dangerous job with enough of its steps out of place."""
     jobs = load_jobs()
     (stage,) = lot.next_ones("first", jobs.stages, 1)
     operations = list(jobs.operations_of[stage.id])
@@ -86,15 +97,15 @@ def draw_first(lot: Lot) -> dict:
     start = stream.shuffled(task.steps)
     while plan_slip(task, start).size < OUT_OF_PLACE:
         start = stream.shuffled(task.steps)
-    return {
-        "job": stage.name,
-        "operations": operations,
-        "start": [[step, task.label(step)] for step in start],
-    }
+    return First(
+        job=stage.name,
+        operations=tuple(operations),
+        start=tuple(Option(step, task.label(step)) for step in start),
+    )
 
 
-def draw_eyes(lot: Lot) -> dict:
-    """Eight jobs as ``options``."""
+def draw_eyes(lot: Lot) -> Eyes:
+    """Eight jobs, four of which ask for eye protection."""
     picked = [
         job
         for eyes in (True, False)
@@ -102,44 +113,44 @@ def draw_eyes(lot: Lot) -> dict:
             f"eyes-{eyes}", [j for j in lot.safety.jobs if j.eyes is eyes], JOBS_OF_EACH
         )
     ]
-    return {"options": [[job.id, job.name] for job in lot.stream.child("eyes").shuffled(picked)]}
+    jobs = lot.stream.child("eyes").shuffled(picked)
+    return Eyes(options=tuple(Option(job.id, job.name) for job in jobs))
 
 
-def draw_why(lot: Lot) -> dict:
-    """Three ``cautions`` with six reasons as ``options``, of which one fits."""
+def draw_why(lot: Lot) -> Why:
+    """Three cautions with six reasons each, of which one fits."""
     stream = lot.stream.child("why")
     cautions = []
     for caution in lot.next_ones("why", lot.safety.cautions, WHYS):
-        others: dict[str, list[str]] = {}
+        others: dict[str, Option] = {}
         for other in stream.shuffled(lot.safety.cautions):
             if other.theme != caution.theme:
-                others.setdefault(other.theme, [other.id, other.why])
-        options = [[caution.id, caution.why], *list(others.values())[: WHY_OPTIONS - 1]]
+                others.setdefault(other.theme, Option(other.id, other.why))
+        options = [Option(caution.id, caution.why), *list(others.values())[: WHY_OPTIONS - 1]]
         cautions.append(
-            {"caution": [caution.id, caution.text], "options": stream.shuffled(options)}
+            Caution(
+                caution=Option(caution.id, caution.text), options=tuple(stream.shuffled(options))
+            )
         )
-    return {"cautions": cautions}
+    return Why(cautions=tuple(cautions))
 
 
-def draw_course(lot: Lot) -> dict:
-    """Sentences about the course as ``options``, and a marked ``chain`` of fields.
-
-    Each field of the chain has its name, its points and what became of it.
-    """
+def draw_course(lot: Lot) -> Course:
+    """Sentences about the course, half of them true, and a marked chain of fields."""
     stream = lot.stream.child("course")
     facts = lot.next_ones("facts", lot.safety.facts, FACTS)
     options = [
-        [fact.id, fact.right if k < FACTS_RIGHT else fact.wrong]
+        Option(fact.id, fact.right if k < FACTS_RIGHT else fact.wrong)
         for k, fact in enumerate(stream.shuffled(facts))
     ]
-    return {"options": stream.shuffled(options), "chain": _chain(stream)}
+    return Course(options=tuple(stream.shuffled(options)), chain=_chain(stream))
 
 
-def _chain(stream: Stream) -> list[list]:
+def _chain(stream: Stream) -> tuple[Link, ...]:
     """Four fields in a chain, with one slip and at least one field that follows from it."""
     slip = stream.integer(len(POINTS) - 1)
     words = [RIGHT if k < slip else SLIP if k == slip else FOLLOWS for k in range(len(POINTS))]
-    return [
-        [f"field {k}", p, w]
-        for k, (p, w) in enumerate(zip(stream.shuffled(POINTS), words, strict=True), 1)
-    ]
+    return tuple(
+        Link(f"field {k}", points, word)
+        for k, (points, word) in enumerate(zip(stream.shuffled(POINTS), words, strict=True), 1)
+    )

@@ -1,4 +1,4 @@
-"""Build and check the browser side: ``python -m course.browser.make build`` or ``check``.
+"""The browser side: ``python -m course.browser.make build``, ``check`` or ``tidy``.
 
 Run it with the Python of the project's environment. Node comes as a wheel in the extra ``dev``; its
 packages are installed from ``package-lock.json`` into ``node_modules`` here, once and again when
@@ -27,6 +27,7 @@ _TOOLS = {
     "types": ["typescript/bin/tsc", "--project", "."],
     "style": ["@biomejs/biome/bin/biome", "ci", "--colors=off", "--error-on-warnings", "."],
 }
+_TIDY = ["@biomejs/biome/bin/biome", "check", "--colors=off", "--write", "."]
 
 
 def node(*words: str | Path, **options: object) -> subprocess.CompletedProcess[bytes]:
@@ -89,11 +90,14 @@ def check() -> int:
 def main() -> int:
     """Do what was asked for."""
     asked = sys.argv[1:]
-    if asked not in (["build"], ["check"]):
-        sys.exit("Say build or check.")
+    if asked not in (["build"], ["check"], ["tidy"]):
+        sys.exit("Say build, check or tidy.")
     install()
     if asked == ["check"]:
         return check()
+    if asked == ["tidy"]:
+        tool, *words = _TIDY
+        return node(MODULES / tool, *words).returncode
     for path in BUILT.glob("*.js"):
         path.unlink()
     build(BUILT)

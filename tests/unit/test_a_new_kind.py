@@ -9,7 +9,7 @@ import pytest
 from twoshaft.errors import AnswerError, CourseError
 from twoshaft.jobsheet import Answer, SheetData, open_sheet
 from twoshaft.jobsheet.form import describe, field_state, plain_copy
-from twoshaft.jobsheet.kinds import KINDS, Asker, Field, kind, kind_named
+from twoshaft.jobsheet.kinds import KINDS, Asker, Field, UnitAsker, kind, kind_named
 from twoshaft.readings import Stream
 from twoshaft.units import load_unit
 from twoshaft_grader.marking import load_solution, mark_sheet, run_clean, solve
@@ -128,11 +128,19 @@ def test_every_kind_has_its_control_in_the_browser():
     assert {path.stem for path in controls.glob("*.js")} == set(KINDS) - {NAME}
 
 
-def test_an_unknown_kind_is_refused_on_both_sides():
+def test_an_unknown_kind_is_refused_on_both_sides(line):
     with pytest.raises(CourseError, match="no kind of answer 'smell'"):
         kind_named("smell")
     with pytest.raises(CourseError, match="no judge is registered for the kind of answer 'smell'"):
-        judge_of(type("Smell", (Field,), {"kind": "smell"})("nose", "What does it smell of?"))
+        judge_of(type("Smell", (line,), {"kind": "smell"})("nose", "What does it smell of?"))
+
+
+def test_a_kind_that_is_not_whole_or_asked_in_vain_says_so(line):
+    with pytest.raises(TypeError, match=r"abstract class Smell.*'?read'?, '?told'?"):
+        type("Smell", (Field,), {})("nose", "What does it smell of?")
+    asker = UnitAsker(load_unit("tarnbeck-b5"))
+    with pytest.raises(CourseError, match=r"field 'dial' of the kind 'place-on-a-line': .*'width'"):
+        asker.ask(NAME, "dial", "Where does the pointer stand?", width=3)
 
 
 def test_a_kind_is_registered_once(line):

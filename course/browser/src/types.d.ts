@@ -51,6 +51,10 @@ export interface Ids {
 /** The part of a field that is filled in. */
 export interface Control {
   element: HTMLElement;
+  /**
+   * Shows what is stored, after every save and look. `value` may be what could not be read, with
+   * `error` beside it. What is still being typed stays.
+   */
   show(state: Answer): void;
   setDisabled(value: boolean): void;
   /** The value was sent and not kept. */

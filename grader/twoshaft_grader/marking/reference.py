@@ -129,6 +129,8 @@ class _Pass:
         judge = judge_of(asked)
         if not judge.accepts(asked, reference.value):
             raise CourseError(f"the reference of {reference.name!r} is not {judge.wanted}")
+        if reference.tolerance is not None and not judge.tolerates:
+            raise CourseError(f"the judge of {reference.name!r} knows no tolerance")
         self.answered.references[reference.name] = reference
         self.met.append(reference.name)
         own = self.own.get(reference.name)

@@ -13,6 +13,7 @@ from __future__ import annotations
 
 import html
 import re
+from abc import ABC, abstractmethod
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from functools import partialmethod
@@ -31,7 +32,7 @@ def well_named(name: Any) -> bool:
 
 
 @dataclass(frozen=True)
-class Field:
+class Field(ABC):
     """One named answer.
 
     Parameters
@@ -59,12 +60,18 @@ class Field:
         """Whether nothing has been answered."""
         return stored is None or (isinstance(stored, str) and not stored.strip()) or stored == []
 
+    @abstractmethod
     def read(self, stored: Any) -> Any:
-        """The stored answer as a value for marking. AnswerError if it cannot be read."""
-        raise NotImplementedError
+        """The stored answer as a value for marking. AnswerError if it cannot be read.
+
+        A form keeps what its control sends as it is, so this meets whatever a hand can type.
+        """
 
     def store(self, value: Any) -> Any:
-        """A value given from code as it is stored. AnswerError if it cannot be an answer."""
+        """A value given from code as it is stored. AnswerError if it cannot be an answer.
+
+        A text, a number or a list of texts. Forms do not ask this: their control sends the same.
+        """
         return value
 
     def shortfall(self, stored: Any) -> str:
@@ -81,9 +88,9 @@ class Field:
         """The stored answer as a person would say it."""
         return "" if self.is_blank(stored) else str(stored)
 
+    @abstractmethod
     def told(self) -> dict[str, Any]:
         """What the browser needs besides kind, name and prompt; nothing of any answer."""
-        raise NotImplementedError
 
     def read_as(self, value: Any) -> str:
         """How a value was read, where what was typed can be taken in several ways; else empty."""
@@ -135,8 +142,12 @@ class Asker:
     unit: Unit
 
     def ask(self, kind: str, name: str, prompt: str, *args: Any, **arguments: Any) -> Field:
-        """A field of a kind by its name. CourseError when there is no such kind."""
-        return kind_named(kind).asked(self, name, prompt, *args, **arguments)
+        """A field of a kind by its name. CourseError when it cannot be asked so."""
+        wanted = kind_named(kind)
+        try:
+            return wanted.asked(self, name, prompt, *args, **arguments)
+        except TypeError as error:
+            raise CourseError(f"the field {name!r} of the kind {kind!r}: {error}") from error
 
     def ask_all(self, questions: Iterable[Any]) -> list[Field]:
         """A field for each question of a model: kind, name, prompt and arguments, as plain data."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from abc import abstractmethod
 from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
@@ -23,9 +24,9 @@ def tidy_pairs(pairs: Iterable[Iterable[str]], name: str) -> Pairs:
 class Listed(Field):
     """A field whose answers are keys of a given list."""
 
+    @abstractmethod
     def listed(self) -> Pairs:
         """The list, as pairs of key and label."""
-        raise NotImplementedError
 
     def labels(self) -> dict[str, str]:
         """Label of each key."""

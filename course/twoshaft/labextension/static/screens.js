@@ -1,263 +1,264 @@
-var xs="http://www.w3.org/2000/svg";function s(t,e={},...n){let r=document.createElement(t);for(let[o,a]of Object.entries(
-e))typeof a=="function"?r.addEventListener(o.slice(2),a):a===!0?r.setAttribute(o,""):a!==!1&&a!=null&&r.setAttribute(o,String(
-a));return r.append(...jt(n)),r}function E(t,e={},...n){let r=document.createElementNS(xs,t);return kt(r,e),r.append(...n),
-r}function kt(t,e){for(let[n,r]of Object.entries(e))r!=null&&t.setAttribute(n,String(r))}function _(t,e,n={}){return s("\
-button",{type:"button",class:"ts-button",onclick:e,...n},t)}function Nt(t,e){return s("select",{class:"ts-box",...t},...it(
-e))}function St(t){return t.flatMap(([e,n])=>[s("dt",{},e),s("dd",{},n)])}function At(t){return s("span",{class:"ts-shap\
+var $s="http://www.w3.org/2000/svg";function s(t,e={},...o){let r=document.createElement(t);for(let[n,a]of Object.entries(
+e))typeof a=="function"?r.addEventListener(n.slice(2),a):a===!0?r.setAttribute(n,""):a!==!1&&a!=null&&r.setAttribute(n,String(
+a));return r.append(...jt(o)),r}function E(t,e={},...o){let r=document.createElementNS($s,t);return kt(r,e),r.append(...o),
+r}function kt(t,e){for(let[o,r]of Object.entries(e))r!=null&&t.setAttribute(o,String(r))}function _(t,e,o={}){return s("\
+button",{type:"button",class:"ts-button",onclick:e,...o},t)}function Nt(t,e){return s("select",{class:"ts-box",...t},...it(
+e))}function St(t){return t.flatMap(([e,o])=>[s("dt",{},e),s("dd",{},o)])}function At(t){return s("span",{class:"ts-shap\
 e","aria-hidden":"true"},t)}function jt(t){return t.filter(e=>e!=null&&e!==!1)}var we=0;function J(t){return we+=1,`twos\
-haft-${t}-${we}-${Math.random().toString(36).slice(2,7)}`}function Ct(t,e){let n=t.querySelector(e);if(!n)throw new Error(
-`nothing matches ${e}`);return n}function at(t,e){return[...t.querySelectorAll(e)]}function Mt(t,e){let{target:n}=t;return n instanceof
-Element?n.closest(e):null}function wt(t){return t.ctrlKey||t.metaKey||t.altKey}function _t(t){let e=at(t,"button, input,\
- select");for(let n of e)n.disabled=!0}function be(t){for(let e=t.parentElement;e;e=e.parentElement){let n=getComputedStyle(
-e).overflowY;if((n==="auto"||n==="scroll")&&e.scrollHeight>e.clientHeight)return e}return document.scrollingElement??document.
-documentElement}function Kt(t,e){return Math.hypot(t[0]-e[0],t[1]-e[1])}function Q(t,e,n=t){return _(t,e,{"aria-label":n})}
-function it(t){return[...t].map(([e,n])=>s("option",{value:e},n))}function It(t){return t.map(e=>s("li",{},e))}var ee=new Map;function xt(t,e){if(ee.has(t))throw new Error(`the answer kind ${t} is registered twice`);ee.set(t,e)}function Rt(t){
+haft-${t}-${we}-${Math.random().toString(36).slice(2,7)}`}function Ct(t,e){let o=t.querySelector(e);if(!o)throw new Error(
+`nothing matches ${e}`);return o}function at(t,e){return[...t.querySelectorAll(e)]}function Mt(t,e){let{target:o}=t;return o instanceof
+Element?o.closest(e):null}function wt(t){return t.ctrlKey||t.metaKey||t.altKey}function _t(t){let e=at(t,"button, input,\
+ select");for(let o of e)o.disabled=!0}function be(t){for(let e=t.parentElement;e;e=e.parentElement){let o=getComputedStyle(
+e).overflowY;if((o==="auto"||o==="scroll")&&e.scrollHeight>e.clientHeight)return e}return document.scrollingElement??document.
+documentElement}function Kt(t,e){return Math.hypot(t[0]-e[0],t[1]-e[1])}function Q(t,e,o=t){return _(t,e,{"aria-label":o})}
+function it(t){return[...t].map(([e,o])=>s("option",{value:e},o))}function It(t){return t.map(e=>s("li",{},e))}var ee=new Map;function xt(t,e){if(ee.has(t))throw new Error(`the answer kind ${t} is registered twice`);ee.set(t,e)}function Rt(t){
 let e=ee.get(t.kind);if(!e)throw new Error(`the answer kind ${t.kind} has no browser side`);return e}function Ft(t){let e=J(
-t.kind);return{control:`${e}-control`,hint:`${e}-hint`,read:`${e}-read`,status:`${e}-status`}}function Wt(t,e,n){let{prompt:r}=Rt(
-t),o={class:"ts-prompt"};if(r==="legend")return s("fieldset",{class:"ts-field","aria-describedby":n},s("legend",o,t.prompt));
-let a=r==="label"?s("label",{...o,for:e.control},t.prompt):s("p",o,t.prompt);return s("div",{class:"ts-field"},a)}function Ut(t,e,n,r){let a=t.options.map(([d,i])=>{let l={"aria-describedby":e.status},u=s("input",{type:n,name:e.control,
+t.kind);return{control:`${e}-control`,hint:`${e}-hint`,read:`${e}-read`,status:`${e}-status`}}function Wt(t,e,o){let{prompt:r}=Rt(
+t),n={class:"ts-prompt"};if(r==="legend")return s("fieldset",{class:"ts-field","aria-describedby":o},s("legend",n,t.prompt));
+let a=r==="label"?s("label",{...n,for:e.control},t.prompt):s("p",n,t.prompt);return s("div",{class:"ts-field"},a)}function Ut(t,e,o,r){let a=t.options.map(([d,i])=>{let l={"aria-describedby":e.status},u=s("input",{type:o,name:e.control,
 value:d,...l});return{key:d,input:u,row:s("label",{class:"ts-option"},u,s("span",{},i))}});for(let{input:d}of a)d.addEventListener(
 "change",()=>{r(a.filter(i=>i.input.checked).map(({key:i})=>i))});return{element:s("div",{class:"ts-options"},...a.map(({
 row:d})=>d)),show(d){let i=d.value==null?[]:[d.value].flat();for(let{key:l,input:u}of a)u.checked=i.includes(l)},setDisabled(d){
-for(let{input:i}of a)i.disabled=d},refused(){}}}xt("choice",{prompt:"legend",make:(t,e,n)=>Ut(t,e,"radio",r=>n(r[0]))});xt("choices",{prompt:"legend",make:(t,e,n)=>Ut(t,e,"checkbox",n)});function se(t){let[e="",...n]=t.split(" "),r=e==="wipe"?0:Number(n.shift()),[o="",...a]=n;if(o!=="at")return{hand:e,size:r,
-side:o,place:a[0],points:null};let d=a.map(i=>{let[l,u]=i.split(",").map(Number);return[l,u]});return{hand:e,size:r,side:o,
-place:"",points:d}}function ne(t,{side:e,place:n,points:r}){return r||(e==="round"?t.holes.find(o=>o.id===n)?.ring??[]:t.
-stretches.find(o=>o.id===n)?.lines[e]??[])}function oe(t,e){let{hand:n,size:r,side:o,place:a}=se(e),d=[...t.stretches,...t.
-holes].find(l=>l.id===a),i=n==="wipe"?"":` ${r} mm`;return`${t.hands[n]??n}${i}${d?`, ${d.name}`:""}, ${t.sides[o]??""}`}
-function re(t,e,n){return e==="film"?t.width:e==="bead"?n:e==="wipe"?2*t.width:1}function ve(t){let e=t.trim().replace("\
-,",".").replace(/\s*mm$/i,""),n=e.match(/^(\d+(?:\.\d+)?)\s*(?:µm|μm|um)$/i);return n?Number(n[1])/1e3:/^\d*\.?\d+$|^\d+\.$/.
-test(e)?Number(e):Number.NaN}function ye(t){let e=0;for(let n=1;n<t.length;n+=1)e+=Math.hypot(t[n][0]-t[n-1][0],t[n][1]-
-t[n-1][1]);return e}function ke(t,[e,n]){return t.stretches.map(({id:o,lines:a})=>({id:o,away:Math.min(...a.middle.map(([
-d,i])=>Math.hypot(d-e,i-n)))})).reduce((o,a)=>a.away<o.away?a:o).id}var $s=.4;function xe(t,e){let n=$s,r=qt(t,n);for(;r.
-length>e;)n*=1.5,r=qt(t,n);return r.map(([o,a])=>[Math.round(o*10)/10,Math.round(a*10)/10])}function qt(t,e){if(t.length<
-3)return t;let[n,r]=[t[0],t[t.length-1]],o=0,a=0;for(let d=1;d<t.length-1;d+=1){let i=Ls(n,r,t[d]);i>o&&([o,a]=[i,d])}return o<=
-e?[n,r]:[...qt(t.slice(0,a+1),e).slice(0,-1),...qt(t.slice(a),e)]}function Ls(t,e,n){let[r,o]=[e[0]-t[0],e[1]-t[1]],a=Math.
-hypot(r,o)||1;return Math.abs(r*(n[1]-t[1])-o*(n[0]-t[0]))/a}var Gt=14,Ss=3,Cs=.5,As=["middle","inside","outside"],zt="round ";function Ms(t,e){let n=t.outline.map(([j])=>j),r=t.outline.
-map(([,j])=>j),[o,a]=[Math.min(...n)-Gt,Math.max(...n)+Gt],[d,i]=[Math.min(...r)-Gt,Math.max(...r)+Gt],l=a-o,u=i-d,g=([j,
-F])=>`${(j-o).toFixed(1)} ${(i-F).toFixed(1)}`,h=(j,F)=>`M${j.map(g).join("L")}${F?"Z":""}`,f=J("face"),v=l/100,m=2*v,x=(j,F)=>E(
-"pattern",{id:`${f}-${j}`,width:m,height:m,patternUnits:"userSpaceOnUse"},E("path",{d:F,class:"tsp-hatch","stroke-width":v/
-4})),y=E("defs",{},x("oil",`M0 ${m}L${m} 0`),x("dirt",`M0 ${m}L${m} 0M0 0L${m} ${m}`)),O=t.cavities.map(([,j])=>h(j,!0)).
-join(""),D=t.islands.map(j=>h(j,!0)).join(""),L=h(t.outline,!0)+O,N=E("g"),$=E("g"),p=E("g"),c=E("g"),b=E("path",{class:"\
+for(let{input:i}of a)i.disabled=d},refused(){}}}xt("choice",{prompt:"legend",make:(t,e,o)=>Ut(t,e,"radio",r=>o(r[0]))});xt("choices",{prompt:"legend",make:(t,e,o)=>Ut(t,e,"checkbox",o)});function se(t){let[e="",...o]=t.split(" "),r=e==="wipe"?0:Number(o.shift()),[n="",...a]=o;if(n!=="at")return{hand:e,size:r,
+side:n,place:a[0],points:null};let d=a.map(i=>{let[l,u]=i.split(",").map(Number);return[l,u]});return{hand:e,size:r,side:n,
+place:"",points:d}}function ne(t,{side:e,place:o,points:r}){return r||(e==="round"?t.holes.find(n=>n.id===o)?.ring??[]:t.
+stretches.find(n=>n.id===o)?.lines[e]??[])}function oe(t,e){let{hand:o,size:r,side:n,place:a}=se(e),d=[...t.stretches,...t.
+holes].find(l=>l.id===a),i=o==="wipe"?"":` ${r} mm`;return`${t.hands[o]??o}${i}${d?`, ${d.name}`:""}, ${t.sides[n]??""}`}
+function re(t,e,o){return e==="film"?t.width:e==="bead"?o:e==="wipe"?2*t.width:1}function ve(t){let e=t.trim().replace("\
+,",".").replace(/\s*mm$/i,""),o=e.match(/^(\d+(?:\.\d+)?)\s*(?:µm|μm|um)$/i);return o?Number(o[1])/1e3:/^\d*\.?\d+$|^\d+\.$/.
+test(e)?Number(e):Number.NaN}function ye(t){let e=0;for(let o=1;o<t.length;o+=1)e+=Math.hypot(t[o][0]-t[o-1][0],t[o][1]-
+t[o-1][1]);return e}function ke(t,[e,o]){return t.stretches.map(({id:n,lines:a})=>({id:n,away:Math.min(...a.middle.map(([
+d,i])=>Math.hypot(d-e,i-o)))})).reduce((n,a)=>a.away<n.away?a:n).id}var Ls=.4;function xe(t,e){let o=Ls,r=qt(t,o);for(;r.
+length>e;)o*=1.5,r=qt(t,o);return r.map(([n,a])=>[Math.round(n*10)/10,Math.round(a*10)/10])}function qt(t,e){if(t.length<
+3)return t;let[o,r]=[t[0],t[t.length-1]],n=0,a=0;for(let d=1;d<t.length-1;d+=1){let i=Ss(o,r,t[d]);i>n&&([n,a]=[i,d])}return n<=
+e?[o,r]:[...qt(t.slice(0,a+1),e).slice(0,-1),...qt(t.slice(a),e)]}function Ss(t,e,o){let[r,n]=[e[0]-t[0],e[1]-t[1]],a=Math.
+hypot(r,n)||1;return Math.abs(r*(o[1]-t[1])-n*(o[0]-t[0]))/a}var Gt=14,Cs=3,As=.5,Ms=["middle","inside","outside"],zt="round ";function Es(t,e){let o=t.outline.map(([j])=>j),r=t.outline.
+map(([,j])=>j),[n,a]=[Math.min(...o)-Gt,Math.max(...o)+Gt],[d,i]=[Math.min(...r)-Gt,Math.max(...r)+Gt],l=a-n,u=i-d,g=([j,
+F])=>`${(j-n).toFixed(1)} ${(i-F).toFixed(1)}`,f=(j,F)=>`M${j.map(g).join("L")}${F?"Z":""}`,h=J("face"),v=l/100,m=2*v,x=(j,F)=>E(
+"pattern",{id:`${h}-${j}`,width:m,height:m,patternUnits:"userSpaceOnUse"},E("path",{d:F,class:"tsp-hatch","stroke-width":v/
+4})),y=E("defs",{},x("oil",`M0 ${m}L${m} 0`),x("dirt",`M0 ${m}L${m} 0M0 0L${m} ${m}`)),O=t.cavities.map(([,j])=>f(j,!0)).
+join(""),D=t.islands.map(j=>f(j,!0)).join(""),L=f(t.outline,!0)+O,N=E("g"),$=E("g"),p=E("g"),c=E("g"),b=E("path",{class:"\
 tsp-live",d:""}),k=E("path",{class:"tsp-chosen",d:""}),w=E("path",{class:"tsp-land",d:L,"fill-rule":"evenodd"}),S=E("pat\
-h",{class:"tsp-edge",d:L+D,"stroke-width":v/2.5}),C=([j,F],q,nt="middle")=>{let z={x:j-o,y:i-F,"font-size":2.1*v,"text-a\
-nchor":nt};return E("text",{class:"tsp-text",...z},q)},R=[(o+a)/2,(d+i)/2],W=(j,F)=>{let q=Kt(j,R)||1;return[j[0]+F*(R[0]-
-j[0])/q,j[1]+F*(R[1]-j[1])/q]};for(let{x:j,y:F,d:q,leads:nt,name:z}of t.holes){let tt={cx:j-o,cy:i-F,"stroke-width":v/4},
+h",{class:"tsp-edge",d:L+D,"stroke-width":v/2.5}),C=([j,F],q,nt="middle")=>{let z={x:j-n,y:i-F,"font-size":2.1*v,"text-a\
+nchor":nt};return E("text",{class:"tsp-text",...z},q)},R=[(n+a)/2,(d+i)/2],W=(j,F)=>{let q=Kt(j,R)||1;return[j[0]+F*(R[0]-
+j[0])/q,j[1]+F*(R[1]-j[1])/q]};for(let{x:j,y:F,d:q,leads:nt,name:z}of t.holes){let tt={cx:j-n,cy:i-F,"stroke-width":v/4},
 gt=nt==="blind"?"tsp-hole tsp-blind":"tsp-hole";p.append(E("circle",{...tt,r:q/2,class:gt})),nt==="to the outside"&&p.append(
 E("circle",{...tt,r:q/3,class:"tsp-hole"}));let[bt,Lt]=W([j,F],-(q/2+4.4*v));p.append(C([bt,Lt-.8*v],z.replace("bolt ","")))}
-for(let j of t.guides){let[F,q]=[j.x-o,i-j.y],nt=`M${F-v} ${q}h${m}M${F} ${q-v}v${m}`;p.append(E("path",{class:"tsp-guid\
+for(let j of t.guides){let[F,q]=[j.x-n,i-j.y],nt=`M${F-v} ${q}h${m}M${F} ${q-v}v${m}`;p.append(E("path",{class:"tsp-guid\
 e",d:nt,"stroke-width":v/2}));let z={"stroke-width":v/5,"stroke-dasharray":`${v} ${v}`};p.append(E("circle",{cx:F,cy:q,r:j.
 reach,class:"tsp-reach",...z}));let tt=W([j.x,j.y],j.reach+m),gt=(tt[0]-j.x)/(j.reach+m);p.append(C(tt,j.name,gt>.5?"sta\
 rt":gt<-.5?"end":"middle"))}for(let{word:j,points:F,width:q}of t.spots){let[nt]=j.split(" "),[z,tt]=[F[0],F[F.length-1]],
 gt=Kt(z,tt)||1,[bt,Lt]=[-(tt[1]-z[1])/gt*q/2,(tt[0]-z[0])/gt*q/2],M=[[z[0]+bt,z[1]+Lt],[tt[0]+bt,tt[1]+Lt],[tt[0]-bt,tt[1]-
-Lt],[z[0]-bt,z[1]-Lt]],H=`url(#${f}-${nt})`;N.append(E("path",{d:h(M,!0),fill:H,class:"tsp-spot","stroke-width":v/4}));let et=C(
+Lt],[z[0]-bt,z[1]-Lt]],H=`url(#${h}-${nt})`;N.append(E("path",{d:f(M,!0),fill:H,class:"tsp-spot","stroke-width":v/4}));let et=C(
 W([(z[0]+tt[0])/2,(z[1]+tt[1])/2],9*v),nt);et.classList.add("tsp-spot-word"),p.append(et)}let T=[100,50,20,10].find(j=>j<
 l/4)??10,B=`M${v} ${u-v}v${-v}v${v/2}h${T}v${-v/2}v${v}`,P={x:T+m,y:u-v,"font-size":2.1*v};c.append(E("path",{class:"tsp\
 -edge",d:B,"stroke-width":v/4}),E("text",{class:"tsp-text",...P},`${T} mm`));let K=`0 0 ${l.toFixed(1)} ${u.toFixed(1)}`,
 Z=E("svg",{viewBox:K,class:"tsp-face",role:"img","aria-label":e},y,w,N,$,S,p,k,b,c),dt=`max-width: ${(25*l/u).toFixed(1)}\
-rem`;return{frame:s("div",{class:"ts-pad-face",style:dt},Z),svg:Z,over:c,live:b,chosen:k,land:w,path:h,unit:v,box:{left:o,
+rem`;return{frame:s("div",{class:"ts-pad-face",style:dt},Z),svg:Z,over:c,live:b,chosen:k,land:w,path:f,unit:v,box:{left:n,
 right:a,low:d,high:i,width:l,height:u},place({clientX:j,clientY:F}){let q=Z.getBoundingClientRect(),nt=Math.min(q.width/
-l,q.height/u);return[o+(j-q.left-(q.width-nt*l)/2)/nt,i-(F-q.top-(q.height-nt*u)/2)/nt]},strokes(j){$.replaceChildren(...j.
-map(Tt))}};function Tt(j){let F=se(j),q=ne(t,F),nt=re(t,F.hand,Math.max(F.size,v/2)),z=q.length>1?h(q,F.side==="round"):
-q.length?`${h(q)}h0.01`:"",tt=E("path",{d:z,class:`tsp-stroke tsp-${F.hand}`,"stroke-width":nt});if(F.hand!=="film")return tt;
+l,q.height/u);return[n+(j-q.left-(q.width-nt*l)/2)/nt,i-(F-q.top-(q.height-nt*u)/2)/nt]},strokes(j){$.replaceChildren(...j.
+map(Tt))}};function Tt(j){let F=se(j),q=ne(t,F),nt=re(t,F.hand,Math.max(F.size,v/2)),z=q.length>1?f(q,F.side==="round"):
+q.length?`${f(q)}h0.01`:"",tt=E("path",{d:z,class:`tsp-stroke tsp-${F.hand}`,"stroke-width":nt});if(F.hand!=="film")return tt;
 let gt=Math.min(8,Math.max(.6,40*F.size)),bt={"stroke-width":v/3,"stroke-dasharray":`${gt} ${gt}`};return E("g",{},tt,E(
-"path",{d:z,class:"tsp-grain",...bt}))}}function Yt({face:t,label:e,onLay:n,onRemove:r,onClear:o}){let a=Ms(t,e),d=s("p",
+"path",{d:z,class:"tsp-grain",...bt}))}}function Yt({face:t,label:e,onLay:o,onRemove:r,onClear:n}){let a=Es(t,e),d=s("p",
 {class:"ts-hidden","aria-live":"polite"}),i=s("p",{class:"ts-read ts-pad-trouble",role:"status"}),l=(B,P)=>s("span",{class:"\
 ts-pair"},s("label",{for:P.id},B),P),u=Nt({id:J("hand")},Object.entries(t.hands)),g=s("input",{class:"ts-box ts-size",id:J(
-"size"),type:"text",inputmode:"decimal",autocomplete:"off",maxlength:"12"}),h=s("label",{for:g.id},"thickness"),f=Nt({id:J(
-"place")},t.stretches.map(({id:B,name:P})=>[B,P]));f.append(s("optgroup",{label:"Round a hole"},...t.holes.map(({id:B,name:P})=>s(
-"option",{value:`${zt}${B}`},`round ${P}`))));let v=Nt({id:J("side")},As.map(B=>[B,t.sides[B]])),m=_("Lay it here",()=>c(
-[p(f.value)])),x=_("Lay it on every stretch",()=>c(t.stretches.map(({id:B})=>p(B)))),y=_("Take back the last pass",()=>{
-L&&r(L-1,!0)}),O=_("Clear the face",o),D={film:"",bead:""},L=0,N=!1;function $(){if(u.value==="wipe")return"";let[B,P]=t.
+"size"),type:"text",inputmode:"decimal",autocomplete:"off",maxlength:"12"}),f=s("label",{for:g.id},"thickness"),h=Nt({id:J(
+"place")},t.stretches.map(({id:B,name:P})=>[B,P]));h.append(s("optgroup",{label:"Round a hole"},...t.holes.map(({id:B,name:P})=>s(
+"option",{value:`${zt}${B}`},`round ${P}`))));let v=Nt({id:J("side")},Ms.map(B=>[B,t.sides[B]])),m=_("Lay it here",()=>c(
+[p(h.value)])),x=_("Lay it on every stretch",()=>c(t.stretches.map(({id:B})=>p(B)))),y=_("Take back the last pass",()=>{
+L&&r(L-1,!0)}),O=_("Clear the face",n),D={film:"",bead:""},L=0,N=!1;function $(){if(u.value==="wipe")return"";let[B,P]=t.
 sizes[u.value],K=ve(g.value);if(K>=B&&K<=P)return g.removeAttribute("aria-invalid"),` ${Number(K.toFixed(3))}`;let Z=u.value===
 "film"?"the thickness of the film":"the diameter of the bead";return i.textContent=g.value.trim()?`Read “${g.value}”: \
 give ${Z} from ${B} to ${P} mm.`:`First give ${Z} in mm.`,g.setAttribute("aria-invalid","true"),g.focus(),null}function p(B){
 let P=$();if(P===null)return null;let K=B.startsWith(zt)?B:`${v.value} ${B}`;return`${u.value}${P} ${K}`}function c(B){let P=B.
 filter(K=>K!==null);if(!(N||P.length<B.length)){if(L+P.length>t.most){i.textContent=`There is room for ${t.most} passes;\
  take some back first.`;return}i.textContent="",d.textContent=P.length===1?`Laid: ${oe(t,P[0])}`:`Laid on ${P.length} st\
-retches`,n(P)}}function b(){let B=u.value==="wipe";h.textContent=u.value==="bead"?"diameter":"thickness",g.disabled=N||B,
+retches`,o(P)}}function b(){let B=u.value==="wipe";f.textContent=u.value==="bead"?"diameter":"thickness",g.disabled=N||B,
 g.value=B?"":D[u.value],g.placeholder=B?"":"mm",m.textContent=B?"Wipe here":"Lay it here",x.textContent=B?"Wipe every st\
-retch":"Lay it on every stretch",i.textContent="",k()}function k(){let B=f.value.startsWith(zt);v.disabled=N||B;let P=ne(
-t,B?{side:"round",place:f.value.slice(zt.length)}:{side:v.value,place:f.value});a.chosen.setAttribute("d",P.length?a.path(
+retch":"Lay it on every stretch",i.textContent="",k()}function k(){let B=h.value.startsWith(zt);v.disabled=N||B;let P=ne(
+t,B?{side:"round",place:h.value.slice(zt.length)}:{side:v.value,place:h.value});a.chosen.setAttribute("d",P.length?a.path(
 P,B):""),a.chosen.setAttribute("stroke-width",String(a.unit/2))}u.addEventListener("change",b),g.addEventListener("input",
-()=>{D[u.value]=g.value}),f.addEventListener("change",k),v.addEventListener("change",k),g.addEventListener("keydown",B=>{
+()=>{D[u.value]=g.value}),h.addEventListener("change",k),v.addEventListener("change",k),g.addEventListener("keydown",B=>{
 B.key==="Enter"&&(B.preventDefault(),m.click())});let w=null;a.svg.addEventListener("pointerdown",B=>{if(N||B.button>0)return;
 w=[a.place(B)],a.svg.setPointerCapture(B.pointerId);let P=Math.max(1,Number(D.bead.replace(",","."))||1);a.live.setAttribute(
 "stroke-width",String(re(t,u.value,P)))}),a.svg.addEventListener("pointermove",B=>{if(!w)return;let P=a.place(B);Kt(P,w[w.
-length-1])<Cs||(w.push(P),a.live.setAttribute("d",a.path(w)))});let S=B=>{if(!w)return;let P=w;if(w=null,a.live.setAttribute(
-"d",""),B.type==="pointercancel")return;if(ye(P)<Ss){f.value=ke(t,P[0]),k();return}let K=$();if(K===null)return;let Z=xe(
+length-1])<As||(w.push(P),a.live.setAttribute("d",a.path(w)))});let S=B=>{if(!w)return;let P=w;if(w=null,a.live.setAttribute(
+"d",""),B.type==="pointercancel")return;if(ye(P)<Cs){h.value=ke(t,P[0]),k();return}let K=$();if(K===null)return;let Z=xe(
 P,t.points).map(dt=>dt.join(","));c([`${u.value}${K} at ${Z.join(" ")}`])};a.svg.addEventListener("pointerup",S),a.svg.addEventListener(
 "pointercancel",S);let C=s("ol",{class:"ts-passes","aria-label":"Passes, in the order they were done"}),R=s("p",{class:"\
 ts-hint"},"Nothing is laid yet."),W=s("div",{class:"ts-pad-tools"},s("div",{class:"ts-tools"},l("tool",u),s("span",{class:"\
-ts-pair"},h,g)),s("div",{class:"ts-tools"},l("where",f),l("runs",v)),s("div",{class:"ts-tools"},m,x,y,O),i,d),T=()=>at(C,
+ts-pair"},f,g)),s("div",{class:"ts-tools"},l("where",h),l("runs",v)),s("div",{class:"ts-tools"},m,x,y,O),i,d),T=()=>at(C,
 "button");return b(),{drawing:a,tools:W,list:C,empty:R,frame:a.frame,element:s("div",{class:"ts-pad"},a.frame,W,s("div",
 {class:"ts-pad-list"},R,C)),show(B,P=[]){L=B.length,a.strokes(B),R.hidden=L>0;let K=T().findIndex(Z=>Z.matches(":focus"));
 C.replaceChildren(...B.map((Z,dt)=>s("li",{},s("span",{},`${oe(t,Z)}${P[dt]?`, ${P[dt]}`:""} `),_("take out",()=>r(dt,!1),
 {class:"ts-button ts-remove",disabled:N,"aria-label":`Take out pass ${dt+1}`})))),K>=0&&(T()[Math.min(K,L-1)]??m).focus()},
-setDisabled(B){N=B;for(let P of[u,f,m,x,y,O,...T()])P.disabled=B;g.disabled=B||u.value==="wipe",k()}}}xt("film",{prompt:"words",make(t,e,n){let r=[],o=d=>{r=d,a.show(r),n(r)},a=Yt({face:t.face,label:`${t.prompt}: ${t.face.
-name}, seen from the side that is coated`,onLay:d=>o([...r,...d]),onRemove:d=>o(r.filter((i,l)=>l!==d)),onClear:()=>o([])});
+setDisabled(B){N=B;for(let P of[u,h,m,x,y,O,...T()])P.disabled=B;g.disabled=B||u.value==="wipe",k()}}}xt("film",{prompt:"words",make(t,e,o){let r=[],n=d=>{r=d,a.show(r),o(r)},a=Yt({face:t.face,label:`${t.prompt}: ${t.face.
+name}, seen from the side that is coated`,onLay:d=>n([...r,...d]),onRemove:d=>n(r.filter((i,l)=>l!==d)),onClear:()=>n([])});
 return{element:a.element,show(d){r=[d.value??[]].flat().filter(i=>typeof i=="string"),a.show(r)},setDisabled:a.setDisabled,
-refused(){}}}});function $e(t,e){let[n,r,o]=t.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u)??[t,t,""];return`${(/\d/.test(o)?n:r).
-trim()} ${e}`.trim()}xt("number",{prompt:"label",make(t,e,n,r){let o=t.units,a=s("input",{type:"text",class:"ts-box ts-number-box",id:e.control,
-inputmode:"text",autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${e.hint} ${e.read} ${e.status}`}),
-d=s("span",{class:"ts-hint",id:e.hint},t.hint),i=Nt({"aria-label":"Choose the unit"},[["","unit"],...o.map(h=>[h,h])]),l="",
-u=()=>l===null||a.value.trim()!==l.trim(),g=()=>{u()&&(l=a.value,n(a.value))};return a.addEventListener("blur",g),a.addEventListener(
-"keydown",h=>{let f=(h.ctrlKey||h.metaKey)&&h.key.toLowerCase()==="s";h.key!=="Enter"&&!f||(h.preventDefault(),g())}),i.
-addEventListener("change",()=>{i.value&&(a.value=$e(a.value,i.value),/\d/.test(a.value)?g():a.focus())}),a.addEventListener(
-"input",()=>{i.value="",r(u())}),{element:s("div",{class:"ts-line-of"},a,o.length?i:null,d),show(h){a.setAttribute("aria\
--invalid",String(!!h.error)),!(document.activeElement===a&&a.value!==l)&&(l=h.value==null?"":String(h.value),a.value=l)},
-setDisabled(h){a.disabled=i.disabled=h},refused(){l=null},flush:g,pending:u}}});function Se(t,e){let r=[...new Set([t??[]].flat())].filter(o=>e.includes(String(o))).map(String);return[...r,...e.filter(
-o=>!r.includes(o))]}var Dt=(t,e)=>t.join(`
+refused(){}}}});function $e(t,e){let[o,r,n]=t.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u)??[t,t,""];return`${(/\d/.test(n)?o:r).
+trim()} ${e}`.trim()}function Le(t,{send:e,typing:o,said:r=n=>String(n??"")}){let n=s("input",{type:"text",class:"ts-box ts-number-box",id:t.
+control,inputmode:"text",autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${t.hint} ${t.read} ${t.
+status}`}),a="",d=()=>a===null||n.value.trim()!==a.trim(),i=()=>{d()&&(a=n.value,e(n.value))};return n.addEventListener(
+"blur",i),n.addEventListener("keydown",l=>{let u=(l.ctrlKey||l.metaKey)&&l.key.toLowerCase()==="s";l.key!=="Enter"&&!u||
+(l.preventDefault(),i())}),n.addEventListener("input",()=>o(d())),{box:n,flush:i,pending:d,refused(){a=null},show(l){n.setAttribute(
+"aria-invalid",String(!!l.error)),!(document.activeElement===n&&n.value!==a)&&(a=r(l.value),n.value=a)}}}xt("number",{prompt:"label",make(t,e,o,r){let n=t.units,{box:a,flush:d,pending:i,refused:l,show:u}=Le(e,{send:o,typing:r}),
+g=s("span",{class:"ts-hint",id:e.hint},t.hint),f=Nt({"aria-label":"Choose the unit"},[["","unit"],...n.map(h=>[h,h])]);return f.
+addEventListener("change",()=>{f.value&&(a.value=$e(a.value,f.value),/\d/.test(a.value)?d():a.focus())}),a.addEventListener(
+"input",()=>{f.value=""}),{element:s("div",{class:"ts-line-of"},a,n.length?f:null,g),show:u,setDisabled(h){a.disabled=f.
+disabled=h},refused:l,flush:d,pending:i}}});function Ce(t,e){let r=[...new Set([t??[]].flat())].filter(n=>e.includes(String(n))).map(String);return[...r,...e.filter(
+n=>!r.includes(n))]}var Dt=(t,e)=>t.join(`
 `)===e.join(`
-`),Le=t=>`#${t.keys[0]}`,Xt=class{constructor(e,n){this.labels=new Map(e.map(([r,o])=>[r,o])),this.stages=new Map;for(let[
-r,,o]of e)o&&this.stages.set(r,o);this.staged=this.stages.size>0,this.order=[...n],this.current=this.order[0],this.block=
+`),Se=t=>`#${t.keys[0]}`,Xt=class{constructor(e,o){this.labels=new Map(e.map(([r,n])=>[r,n])),this.stages=new Map;for(let[
+r,,n]of e)n&&this.stages.set(r,n);this.staged=this.stages.size>0,this.order=[...o],this.current=this.order[0],this.block=
 new Set,this.held=null,this.past=[],this.future=[],this.closed=new Set}label(e){return this.labels.get(e)??e}runs(){let e=[];
-for(let n of this.order){let r=this.stages.get(n)??null,o=e.at(-1);o&&r!==null&&o.stage===r?o.keys.push(n):e.push({stage:r,
-keys:[n]})}return e}rows(){if(!this.staged)return this.order.map(n=>({id:n,key:n,level:1}));let e=[];for(let n of this.runs()){
-let[r]=n.keys;if(n.keys.length<2){e.push({id:r,key:r,level:1});continue}if(e.push({id:Le(n),run:n,level:1}),!this.closed.
-has(String(n.stage)))for(let o of n.keys)e.push({id:o,key:o,level:2})}return e}row(e){return this.rows().find(n=>n.id===
-e)}settle(){let e=this.rows();if(!e.some(n=>n.id===this.current)){let n=this.current.replace(/^#/,""),r=e.find(o=>o.run?.
-keys.includes(n));this.current=(r??e.find(o=>o.id===n)??e[0]).id}return e}unit(){let e=this.row(this.current);return e?.
-run?e.run.keys:this.block.has(this.current)&&this.block.size>1?this.order.filter(n=>this.block.has(n)):[this.current]}unitName(){
-let e=this.row(this.current);if(e?.run)return`Stage ${e.run.stage}`;let n=this.unit();return n.length>1?`Block of ${n.length}\
- steps`:this.label(n[0])}where(){let e=this.unit(),n=this.order.indexOf(e[0])+1;return e.length>1?`positions ${n} to ${n+
-e.length-1} of ${this.order.length}`:`position ${n} of ${this.order.length}`}rest(){let e=this.unit();return this.order.
-filter(n=>!e.includes(n))}get isFirst(){return this.order.indexOf(this.unit()[0])===0}get isLast(){return this.order.indexOf(
-String(this.unit().at(-1)))===this.order.length-1}insertedAt(e){let n=this.rest();return[...n.slice(0,e),...this.unit(),
-...n.slice(e)]}shifted(e){let n=this.rest(),r=this.order.indexOf(this.unit()[0]),o=!!this.row(this.current)?.run,a=u=>n[e>
-0?u:u-1],d=a(r);if(d===void 0)return this.insertedAt(r);let i=this.stages.get(d),l=i!==void 0&&(o||this.closed.has(i));do
+for(let o of this.order){let r=this.stages.get(o)??null,n=e.at(-1);n&&r!==null&&n.stage===r?n.keys.push(o):e.push({stage:r,
+keys:[o]})}return e}rows(){if(!this.staged)return this.order.map(o=>({id:o,key:o,level:1}));let e=[];for(let o of this.runs()){
+let[r]=o.keys;if(o.keys.length<2){e.push({id:r,key:r,level:1});continue}if(e.push({id:Se(o),run:o,level:1}),!this.closed.
+has(String(o.stage)))for(let n of o.keys)e.push({id:n,key:n,level:2})}return e}row(e){return this.rows().find(o=>o.id===
+e)}settle(){let e=this.rows();if(!e.some(o=>o.id===this.current)){let o=this.current.replace(/^#/,""),r=e.find(n=>n.run?.
+keys.includes(o));this.current=(r??e.find(n=>n.id===o)??e[0]).id}return e}unit(){let e=this.row(this.current);return e?.
+run?e.run.keys:this.block.has(this.current)&&this.block.size>1?this.order.filter(o=>this.block.has(o)):[this.current]}unitName(){
+let e=this.row(this.current);if(e?.run)return`Stage ${e.run.stage}`;let o=this.unit();return o.length>1?`Block of ${o.length}\
+ steps`:this.label(o[0])}where(){let e=this.unit(),o=this.order.indexOf(e[0])+1;return e.length>1?`positions ${o} to ${o+
+e.length-1} of ${this.order.length}`:`position ${o} of ${this.order.length}`}rest(){let e=this.unit();return this.order.
+filter(o=>!e.includes(o))}get isFirst(){return this.order.indexOf(this.unit()[0])===0}get isLast(){return this.order.indexOf(
+String(this.unit().at(-1)))===this.order.length-1}insertedAt(e){let o=this.rest();return[...o.slice(0,e),...this.unit(),
+...o.slice(e)]}shifted(e){let o=this.rest(),r=this.order.indexOf(this.unit()[0]),n=!!this.row(this.current)?.run,a=u=>o[e>
+0?u:u-1],d=a(r);if(d===void 0)return this.insertedAt(r);let i=this.stages.get(d),l=i!==void 0&&(n||this.closed.has(i));do
 r+=e;while(l&&a(r)!==void 0&&this.stages.get(a(r))===i);return this.insertedAt(r)}atPosition(e){return this.insertedAt(Math.
-min(e-1,this.order.length-this.unit().length))}beside(e,n){return this.insertedAt(this.rest().indexOf(e)+(n==="after"?1:
-0))}gathered(){let e=new Map;for(let n of this.order){let r=this.stages.get(n)??n;e.set(r,[...e.get(r)??[],n])}return[...e.
-values()].flat()}dropAt(e,n){let r=e.run?e.run.keys:[e.key],o=e.run&&!this.closed.has(String(e.run.stage));return n&&!o?
-{target:String(r.at(-1)),side:"after"}:{target:r[0],side:"before"}}take(e){if(Dt(e,this.order))return!1;let n=this.row(this.
-current)?.run;if(this.held===null&&this.remember(this.order),this.order=e,n){let[r]=n.keys,o=this.rows().find(a=>a.run?.
-keys.includes(r));this.current=o?o.id:r}return!0}remember(e){this.past.push(e),this.future=[]}undo(){return this.#t(this.
-past,this.future)}redo(){return this.#t(this.future,this.past)}#t(e,n){let r=e.pop();return r?(n.push(this.order),this.order=
+min(e-1,this.order.length-this.unit().length))}beside(e,o){return this.insertedAt(this.rest().indexOf(e)+(o==="after"?1:
+0))}gathered(){let e=new Map;for(let o of this.order){let r=this.stages.get(o)??o;e.set(r,[...e.get(r)??[],o])}return[...e.
+values()].flat()}dropAt(e,o){let r=e.run?e.run.keys:[e.key],n=e.run&&!this.closed.has(String(e.run.stage));return o&&!n?
+{target:String(r.at(-1)),side:"after"}:{target:r[0],side:"before"}}take(e){if(Dt(e,this.order))return!1;let o=this.row(this.
+current)?.run;if(this.held===null&&this.remember(this.order),this.order=e,o){let[r]=o.keys,n=this.rows().find(a=>a.run?.
+keys.includes(r));this.current=n?n.id:r}return!0}remember(e){this.past.push(e),this.future=[]}undo(){return this.#t(this.
+past,this.future)}redo(){return this.#t(this.future,this.past)}#t(e,o){let r=e.pop();return r?(o.push(this.order),this.order=
 r,!0):!1}pickUp(){this.held=this.order}putDown(){let e=this.held;return this.held=null,e===null||Dt(e,this.order)?!1:(this.
-remember(e),!0)}putBack(){this.held&&(this.order=this.held),this.held=null}set(e,n){this.order=[...e],n&&([this.past,this.
-future]=[[],[]])}toggleBlock(e){this.block.has(e)?this.block.delete(e):this.block.add(e)}blockTo(e){let n=[this.order.indexOf(
-this.current),this.order.indexOf(e)].sort((r,o)=>r-o);n[0]>=0&&(this.block=new Set(this.order.slice(n[0],n[1]+1)))}fold(e,n){
-let r=e.run?e.run.stage:this.stages.get(e.key),o=e.run?e.run.keys[0]:e.key,a=this.runs().find(d=>d.keys.includes(o));return!r||
-!a||a.keys.length<2?null:(n?this.closed.add(r):this.closed.delete(r),n&&(this.current=Le(a)),r)}sought(e){let n=this.rows(),
-r=n.findIndex(d=>d.id===this.current),o=e.length>1?r:r+1,a=d=>(d.run?String(d.run.stage):this.label(d.key)).toLowerCase();
-return[...n.slice(o),...n.slice(0,o)].find(d=>a(d).startsWith(e))}};var Es=12,Os=700,Ts=5,Ce=32,Ns=8;function Vt({label:t,steps:e,order:n,onChange:r}){let o=new Xt(e,n),{staged:a}=o,d=!1,i={},
-l=!1,u=new Map,g=s("div",{"aria-live":"assertive",class:"ts-hidden"}),h=s("ul",{role:a?"tree":"listbox","aria-label":t,"\
-aria-multiselectable":"true",class:"ts-steps"}),f=_("Up",()=>Z(-1),{"aria-label":"Move the chosen step up"}),v=_("Down",
-()=>Z(1),{"aria-label":"Move the chosen step down"}),m=_("Undo",()=>o.undo()&&Tt("Undone")),x=_("Redo",()=>o.redo()&&Tt(
-"Done again")),y=_("Choose several",()=>z(!d),{"aria-pressed":"false"}),O=_("Gather stages",()=>K(o.gathered(),"Steps of\
+remember(e),!0)}putBack(){this.held&&(this.order=this.held),this.held=null}set(e,o){this.order=[...e],o&&([this.past,this.
+future]=[[],[]])}toggleBlock(e){this.block.has(e)?this.block.delete(e):this.block.add(e)}blockTo(e){let o=[this.order.indexOf(
+this.current),this.order.indexOf(e)].sort((r,n)=>r-n);o[0]>=0&&(this.block=new Set(this.order.slice(o[0],o[1]+1)))}fold(e,o){
+let r=e.run?e.run.stage:this.stages.get(e.key),n=e.run?e.run.keys[0]:e.key,a=this.runs().find(d=>d.keys.includes(n));return!r||
+!a||a.keys.length<2?null:(o?this.closed.add(r):this.closed.delete(r),o&&(this.current=Se(a)),r)}sought(e){let o=this.rows(),
+r=o.findIndex(d=>d.id===this.current),n=e.length>1?r:r+1,a=d=>(d.run?String(d.run.stage):this.label(d.key)).toLowerCase();
+return[...o.slice(n),...o.slice(0,n)].find(d=>a(d).startsWith(e))}};var Os=12,Ts=700,Ns=5,Ae=32,Is=8;function Vt({label:t,steps:e,order:o,onChange:r}){let n=new Xt(e,o),{staged:a}=n,d=!1,i={},
+l=!1,u=new Map,g=s("div",{"aria-live":"assertive",class:"ts-hidden"}),f=s("ul",{role:a?"tree":"listbox","aria-label":t,"\
+aria-multiselectable":"true",class:"ts-steps"}),h=_("Up",()=>Z(-1),{"aria-label":"Move the chosen step up"}),v=_("Down",
+()=>Z(1),{"aria-label":"Move the chosen step down"}),m=_("Undo",()=>n.undo()&&Tt("Undone")),x=_("Redo",()=>n.redo()&&Tt(
+"Done again")),y=_("Choose several",()=>z(!d),{"aria-pressed":"false"}),O=_("Gather stages",()=>K(n.gathered(),"Steps of\
  one stage now stand together")),D=s("input",{type:"text",inputmode:"numeric",size:"3",class:"ts-box","aria-label":"Move\
  the chosen step to position",onkeydown:A=>{A.key==="Enter"&&dt()}}),L=s("select",{class:"ts-box ts-before","aria-label":"\
 Move the chosen step before"}),N=s("span",{class:"ts-chosen"}),$=_("Move",dt,{"aria-label":"Move to this position"}),p=_(
 "Move",Ot,{"aria-label":"Move before this step"}),c=s("div",{class:"ts-tools",role:"group","aria-label":"Move the chosen\
- step"},f,v,m,x,y,a?O:null),b=s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"To position ",D,$),s("span",{class:"\
+ step"},h,v,m,x,y,a?O:null),b=s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"To position ",D,$),s("span",{class:"\
 ts-pair"},"or before ",L,p)),k="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space p\
 icks it up, arrows carry it, Space puts it down, Escape puts it back. Enter takes a step into a block or out of it; a bl\
 ock moves as one. Letters go to the next step that starts with them."+(a?" Left closes a stage, Right opens it.":""),w=s(
 "details",{class:"ts-keys"},s("summary",{},"Keys, and long moves"),s("p",{},k),b),S=s("div",{class:"ts-order"},s("p",{class:"\
-ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),c,N,h,w,g);function C(A){g.
-textContent=A}function R(A=""){C(`${o.unitName()}${A}, ${o.where()}`)}function W(A){let I=u.get(A.id);if(I)return I;let G=s(
-"li",{role:a?"treeitem":"option",class:"ts-step"});return G.dataset.row=A.id,u.set(A.id,G),G}function T(A=!1){let I=o.settle(),
-G=new Set(I.map(Y=>Y.id));for(let[Y,ft]of u)G.has(Y)||(ft.remove(),u.delete(Y));let ot=o.unit(),mt=new Set(ot),st=h.firstElementChild;
-for(let Y of I){let ft=W(Y);ft===st?st=st.nextElementSibling:h.insertBefore(ft,st),B(ft,Y,mt)}D.value=String(o.order.indexOf(
-ot[0])+1);let ht=[...o.order.entries()].filter(([,Y])=>!mt.has(Y));L.replaceChildren(...ht.map(([Y,ft])=>s("option",{value:ft},
-`${Y+1}  ${o.label(ft)}`))),N.textContent=`Chosen: ${o.unitName()}, ${o.where()}`,f.disabled=l||o.isFirst,v.disabled=l||
-o.isLast,m.disabled=l||o.past.length===0,x.disabled=l||o.future.length===0;for(let Y of[y,O,D,L,$,p])Y.disabled=l;if(h.setAttribute(
-"aria-disabled",String(l)),h.classList.toggle("ts-long",o.order.length>Es),A){let Y=u.get(o.current);Y?.focus({preventScroll:!0}),
-Y?.scrollIntoView({block:"nearest"})}}function B(A,I,G){let ot=I.id===o.current,mt=I.run?!1:o.block.has(I.key),st=o.held!==
-null&&(I.run?ot:G.has(I.key)),ht=o.order.indexOf(I.run?I.run.keys[0]:I.key),Y=I.run?I.run.keys.map(yt=>i[yt]?.length??0):
-i[I.key],ft=I.run?o.closed.has(String(I.run.stage)):!1,ue=JSON.stringify([ht,I.level,ot,mt,st,Y,I.run&&[I.run.keys.length,
+ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),c,N,f,w,g);function C(A){g.
+textContent=A}function R(A=""){C(`${n.unitName()}${A}, ${n.where()}`)}function W(A){let I=u.get(A.id);if(I)return I;let G=s(
+"li",{role:a?"treeitem":"option",class:"ts-step"});return G.dataset.row=A.id,u.set(A.id,G),G}function T(A=!1){let I=n.settle(),
+G=new Set(I.map(Y=>Y.id));for(let[Y,ft]of u)G.has(Y)||(ft.remove(),u.delete(Y));let ot=n.unit(),mt=new Set(ot),st=f.firstElementChild;
+for(let Y of I){let ft=W(Y);ft===st?st=st.nextElementSibling:f.insertBefore(ft,st),B(ft,Y,mt)}D.value=String(n.order.indexOf(
+ot[0])+1);let ht=[...n.order.entries()].filter(([,Y])=>!mt.has(Y));L.replaceChildren(...ht.map(([Y,ft])=>s("option",{value:ft},
+`${Y+1}  ${n.label(ft)}`))),N.textContent=`Chosen: ${n.unitName()}, ${n.where()}`,h.disabled=l||n.isFirst,v.disabled=l||
+n.isLast,m.disabled=l||n.past.length===0,x.disabled=l||n.future.length===0;for(let Y of[y,O,D,L,$,p])Y.disabled=l;if(f.setAttribute(
+"aria-disabled",String(l)),f.classList.toggle("ts-long",n.order.length>Os),A){let Y=u.get(n.current);Y?.focus({preventScroll:!0}),
+Y?.scrollIntoView({block:"nearest"})}}function B(A,I,G){let ot=I.id===n.current,mt=I.run?!1:n.block.has(I.key),st=n.held!==
+null&&(I.run?ot:G.has(I.key)),ht=n.order.indexOf(I.run?I.run.keys[0]:I.key),Y=I.run?I.run.keys.map(yt=>i[yt]?.length??0):
+i[I.key],ft=I.run?n.closed.has(String(I.run.stage)):!1,ue=JSON.stringify([ht,I.level,ot,mt,st,Y,I.run&&[I.run.keys.length,
 ft]]);if(A.dataset.looks===ue)return;A.dataset.looks=ue,A.tabIndex=ot?0:-1,A.setAttribute("aria-selected",String(mt)),A.
 classList.toggle("ts-current",ot),A.classList.toggle("ts-inblock",mt),A.classList.toggle("ts-held",st),A.classList.toggle(
 "ts-level2",I.level===2),a&&A.setAttribute("aria-level",String(I.level));let pe=st?" picked up":mt?" in block":"",he=pe?
-s("span",{class:"ts-state"},pe):"",fe=yt=>s("span",{class:"ts-number","aria-hidden":"true"},yt);if(I.run){let{keys:yt,stage:ys}=I.
-run;A.setAttribute("aria-expanded",String(!ft));let me=ft?yt.filter(ks=>i[ks]?.length).length:0;A.replaceChildren(fe(`${ht+
+s("span",{class:"ts-state"},pe):"",fe=yt=>s("span",{class:"ts-number","aria-hidden":"true"},yt);if(I.run){let{keys:yt,stage:ks}=I.
+run;A.setAttribute("aria-expanded",String(!ft));let me=ft?yt.filter(xs=>i[xs]?.length).length:0;A.replaceChildren(fe(`${ht+
 1}–${ht+yt.length}`),s("span",{class:"ts-fold","aria-hidden":"true"},ft?"▸":"▾"),s("span",{class:"ts-what"},s("b",
-{},ys),` ${yt.length} steps`,me?` – ${me} with a remark`:"",he));return}let ge=(i[I.key]??[]).map(yt=>s("span",{class:`\
-ts-note ts-note-${yt.kind}`},At(yt.shape??""),s("b",{},yt.word),` ${yt.text}`)),vs=a&&I.level===1;A.classList.toggle("ts\
+{},ks),` ${yt.length} steps`,me?` – ${me} with a remark`:"",he));return}let ge=(i[I.key]??[]).map(yt=>s("span",{class:`\
+ts-note ts-note-${yt.kind}`},At(yt.shape??""),s("b",{},yt.word),` ${yt.text}`)),ys=a&&I.level===1;A.classList.toggle("ts\
 -troubled",ge.length>0),A.replaceChildren(fe(String(ht+1)),s("span",{class:"ts-grip","aria-hidden":"true"},"⠿"),s("spa\
-n",{class:"ts-what"},o.label(I.key),vs?s("span",{class:"ts-stage"},` ${o.stages.get(I.key)??""}`):"",he,...ge))}let P=()=>r(
-[...o.order]);function K(A,I){if(!o.take(A)){C(`${o.unitName()} stays at ${o.where()}`);return}T(!0),I?C(I):R(),o.held===
-null&&P()}function Z(A){l||K(o.shifted(A))}function dt(){if(l)return;let A=Number.parseInt(D.value,10),I=o.order.length;
-A>=1&&A<=I?K(o.atPosition(A)):(C(`Type a position from 1 to ${I}`),N.textContent=`Type a position from 1 to ${I}.`)}function Ot(){
-!l&&L.value&&K(o.beside(L.value,"before"))}function Tt(A){T(),C(`${A}. ${o.unitName()}, ${o.where()}`),P()}function j(){
-o.pickUp(),T(!0),R(" picked up")}function F(){o.putDown()&&P(),T(!0),R(" put down")}function q(){o.putDown()&&P(),T()}function nt(){
-o.putBack(),T(!0),R(" put back")}function z(A){d=A,y.setAttribute("aria-pressed",String(A)),A||(o.block=new Set),T(),C(A?
-"Choose the steps of a block":"Block let go")}function tt(A){o.toggleBlock(A);let I=o.block.has(A)?"in the block":"out o\
-f the block";C(`${o.label(A)} ${I}, ${o.block.size} in it`)}function gt(A,I){let G=o.fold(A,I);G&&(T(!0),C(`${G} ${I?"cl\
-osed":"open"}`))}h.addEventListener("keydown",A=>{if(wt(A))return;let I=o.rows(),G=I.findIndex(ft=>ft.id===o.current),ot=ft=>{
-o.current=I[Math.max(0,Math.min(I.length-1,ft))].id,T(!0)},mt=I[G],{key:st}=A,ht=st==="ArrowUp"?-1:st==="ArrowDown"?1:null,
-Y=o.held!==null;if(ht&&(A.shiftKey||Y))Z(ht);else if(ht)ot(G+ht);else if(Y&&st==="Escape")nt();else if(st===" ")l||(Y?F:
+n",{class:"ts-what"},n.label(I.key),ys?s("span",{class:"ts-stage"},` ${n.stages.get(I.key)??""}`):"",he,...ge))}let P=()=>r(
+[...n.order]);function K(A,I){if(!n.take(A)){C(`${n.unitName()} stays at ${n.where()}`);return}T(!0),I?C(I):R(),n.held===
+null&&P()}function Z(A){l||K(n.shifted(A))}function dt(){if(l)return;let A=Number.parseInt(D.value,10),I=n.order.length;
+A>=1&&A<=I?K(n.atPosition(A)):(C(`Type a position from 1 to ${I}`),N.textContent=`Type a position from 1 to ${I}.`)}function Ot(){
+!l&&L.value&&K(n.beside(L.value,"before"))}function Tt(A){T(),C(`${A}. ${n.unitName()}, ${n.where()}`),P()}function j(){
+n.pickUp(),T(!0),R(" picked up")}function F(){n.putDown()&&P(),T(!0),R(" put down")}function q(){n.putDown()&&P(),T()}function nt(){
+n.putBack(),T(!0),R(" put back")}function z(A){d=A,y.setAttribute("aria-pressed",String(A)),A||(n.block=new Set),T(),C(A?
+"Choose the steps of a block":"Block let go")}function tt(A){n.toggleBlock(A);let I=n.block.has(A)?"in the block":"out o\
+f the block";C(`${n.label(A)} ${I}, ${n.block.size} in it`)}function gt(A,I){let G=n.fold(A,I);G&&(T(!0),C(`${G} ${I?"cl\
+osed":"open"}`))}f.addEventListener("keydown",A=>{if(wt(A))return;let I=n.rows(),G=I.findIndex(ft=>ft.id===n.current),ot=ft=>{
+n.current=I[Math.max(0,Math.min(I.length-1,ft))].id,T(!0)},mt=I[G],{key:st}=A,ht=st==="ArrowUp"?-1:st==="ArrowDown"?1:null,
+Y=n.held!==null;if(ht&&(A.shiftKey||Y))Z(ht);else if(ht)ot(G+ht);else if(Y&&st==="Escape")nt();else if(st===" ")l||(Y?F:
 j)();else if(Y&&st==="Enter")F();else if(st==="Enter"&&!mt.run)l||(tt(mt.key),T(!0));else if(st==="Home"&&!Y)ot(0);else if(st===
 "End"&&!Y)ot(I.length-1);else if(a&&st==="ArrowLeft")gt(mt,!0);else if(a&&st==="ArrowRight")gt(mt,!1);else if(st.length===
 1&&!Y)M(st);else return;A.preventDefault()});let bt="",Lt;function M(A){bt+=A.toLowerCase(),clearTimeout(Lt),Lt=window.setTimeout(
-()=>{bt=""},Os);let I=o.sought(bt);I&&(o.current=I.id,T(!0))}h.addEventListener("focusout",({relatedTarget:A})=>{o.held!==
-null&&A instanceof Node&&!h.contains(A)&&q()});let H=null;h.addEventListener("pointerdown",A=>{let I=o.row(Mt(A,".ts-ste\
-p")?.dataset.row??"");if(!I||A.button!==0)return;if(I.run&&Mt(A,".ts-fold")){gt(I,!o.closed.has(String(I.run.stage))),A.
-preventDefault();return}let G=Mt(A,".ts-grip, .ts-number"),ot=A.ctrlKey||A.metaKey;o.held!==null&&q(),!I.run&&!l&&(A.shiftKey?
-o.blockTo(I.key):(ot||d)&&!G&&tt(I.key)),o.current=I.id,T(!0),A.preventDefault(),!(l||A.shiftKey||ot)&&(A.pointerType!==
-"mouse"&&!G||(H={x:A.clientX,y:A.clientY,id:A.pointerId,carried:null},h.setPointerCapture(A.pointerId)))}),h.addEventListener(
+()=>{bt=""},Ts);let I=n.sought(bt);I&&(n.current=I.id,T(!0))}f.addEventListener("focusout",({relatedTarget:A})=>{n.held!==
+null&&A instanceof Node&&!f.contains(A)&&q()});let H=null;f.addEventListener("pointerdown",A=>{let I=n.row(Mt(A,".ts-ste\
+p")?.dataset.row??"");if(!I||A.button!==0)return;if(I.run&&Mt(A,".ts-fold")){gt(I,!n.closed.has(String(I.run.stage))),A.
+preventDefault();return}let G=Mt(A,".ts-grip, .ts-number"),ot=A.ctrlKey||A.metaKey;n.held!==null&&q(),!I.run&&!l&&(A.shiftKey?
+n.blockTo(I.key):(ot||d)&&!G&&tt(I.key)),n.current=I.id,T(!0),A.preventDefault(),!(l||A.shiftKey||ot)&&(A.pointerType!==
+"mouse"&&!G||(H={x:A.clientX,y:A.clientY,id:A.pointerId,carried:null},f.setPointerCapture(A.pointerId)))}),f.addEventListener(
 "pointermove",A=>{if(!H||A.pointerId!==H.id)return;let{clientX:I,clientY:G}=A;if(!H.carried){if(Math.hypot(I-H.x,G-H.y)<
-Ts)return;H.carried=et()}Object.assign(H.carried,{x:I,y:G}),rt(H.carried)});function et(){let A=s("div",{class:"twoshaft\
- ts-ghost","aria-hidden":"true"},o.unit().length>1?o.unitName():o.label(o.unit()[0]));document.body.append(A);let I=s("d\
-iv",{class:"ts-line","aria-hidden":"true"});h.append(I),h.classList.add("ts-dragging");for(let G of o.unit())u.get(G)?.classList.
+Ns)return;H.carried=et()}Object.assign(H.carried,{x:I,y:G}),rt(H.carried)});function et(){let A=s("div",{class:"twoshaft\
+ ts-ghost","aria-hidden":"true"},n.unit().length>1?n.unitName():n.label(n.unit()[0]));document.body.append(A);let I=s("d\
+iv",{class:"ts-line","aria-hidden":"true"});f.append(I),f.classList.add("ts-dragging");for(let G of n.unit())u.get(G)?.classList.
 add("ts-lifted");return{ghost:A,line:I,timer:requestAnimationFrame(ut),x:0,y:0,drop:null}}function rt(A){A.ghost.style.transform=
-`translate(${A.x+12}px, ${A.y+8}px)`;let G=o.rows().map(ht=>{let Y=W(ht).getBoundingClientRect();return{row:ht,box:Y,offset:A.
-y-(Y.top+Y.height/2)}}).reduce((ht,Y)=>Math.abs(Y.offset)<Math.abs(ht.offset)?Y:ht),ot=G.offset>0;A.drop=o.dropAt(G.row,
-ot);let st=(ot?G.box.bottom:G.box.top)-h.getBoundingClientRect().top+h.scrollTop-1;A.line.style.top=`${st}px`}function ut(){
-let A=H?.carried;if(A){for(let I of[h,be(h)]){let ot=I===document.scrollingElement?{top:0,bottom:innerHeight}:I.getBoundingClientRect(),
-mt=A.y<ot.top+Ce?-1:A.y>ot.bottom-Ce?1:0;if(!mt)continue;let st=I.scrollTop;if(I.scrollTop+=mt*Ns,I.scrollTop!==st){rt(A);
+`translate(${A.x+12}px, ${A.y+8}px)`;let G=n.rows().map(ht=>{let Y=W(ht).getBoundingClientRect();return{row:ht,box:Y,offset:A.
+y-(Y.top+Y.height/2)}}).reduce((ht,Y)=>Math.abs(Y.offset)<Math.abs(ht.offset)?Y:ht),ot=G.offset>0;A.drop=n.dropAt(G.row,
+ot);let st=(ot?G.box.bottom:G.box.top)-f.getBoundingClientRect().top+f.scrollTop-1;A.line.style.top=`${st}px`}function ut(){
+let A=H?.carried;if(A){for(let I of[f,be(f)]){let ot=I===document.scrollingElement?{top:0,bottom:innerHeight}:I.getBoundingClientRect(),
+mt=A.y<ot.top+Ae?-1:A.y>ot.bottom-Ae?1:0;if(!mt)continue;let st=I.scrollTop;if(I.scrollTop+=mt*Is,I.scrollTop!==st){rt(A);
 break}}A.timer=requestAnimationFrame(ut)}}function pt(A){let I=H?.carried;if(H=null,!I)return;cancelAnimationFrame(I.timer),
-I.ghost.remove(),I.line.remove(),h.classList.remove("ts-dragging");for(let ot of u.values())ot.classList.remove("ts-lift\
-ed");let{drop:G}=I;if(!A||!G||o.unit().includes(G.target)){T(!0),C(`${o.unitName()} stays at ${o.where()}`);return}K(o.beside(
-G.target,G.side))}return h.addEventListener("pointerup",()=>pt(!0)),h.addEventListener("pointercancel",()=>pt(!1)),S.addEventListener(
-"keydown",A=>{!H?.carried||A.key!=="Escape"||(pt(!1),A.stopPropagation())}),T(),{element:S,tools:c,order:()=>[...o.order],
-change:(A,I)=>{l||K(A,I)},setOrder(A,I=!1){o.held!==null||H?.carried||Dt(A,o.order)||(o.set(A,I),T())},setNotes(A){i=A??
-{},T()},setDisabled(A){l=A,T()}}}xt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,e,n){let r=t.
-steps.map(([a])=>a),o=Vt({label:t.prompt,steps:t.steps,order:r,onChange:n});return{element:o.element,show:a=>o.setOrder(
-Se(a.value,r)),setDisabled:o.setDisabled,refused(){}}}});function Ae(t,e,n){let r=[0,0],o=[n(...r)],a=new Map;for(let[d,i]of t.entries()){let[l,u]=e[i]??[null,null];l!==null&&r[1]!==
-0&&o.push(n(r[0],0)),r=[l??r[0],u??(l===null?r[1]:0)];let g=n(...r);o.push(g);let h=a.get(g.join(" "))??{at:g,numbers:[]};
-h.numbers.push(d+1),a.set(g.join(" "),h)}return{points:o,stops:[...a.values()]}}function Me(t,e,n){let r=e>=0&&e<t.length-
-1?e+1:t.length;return{moves:[...t.slice(0,r),n,...t.slice(r)],place:r}}function Ee(t,e){return t.filter((n,r)=>r!==e)}function Oe(t,e,n){
-let r=e+n;if(r<0||r>=t.length)return null;let o=[...t];return[o[e],o[r]]=[o[r],o[e]],o}var ie=9,Te=.7*ie,ae=44;function Is(t){let e=Math.min(...t.gates),n=Math.max(...t.gates),[r,o]=t.turn_mm,a=(n-e)*ie+2*ae,
-d=(o-r)*Te+2*ae,i=(m,x)=>[ae+(m-e)*ie,d/2-(x-(r+o)/2)*Te],l=t.gates.map(m=>`M${i(m,r).join(" ")}L${i(m,o).join(" ")}`),u=`\
-M${i(e,0).join(" ")}L${i(n,0).join(" ")}`,g=t.gears.map(([m,x,y])=>{let[O,D]=i(x,y),L={x:O,y:D+(y>0?-20:30)};return E("t\
-ext",{...L,class:"tsp-gear","text-anchor":"middle"},m)}),h=E("polyline",{class:"tsp-line",points:""}),f=E("g");return{element:E(
+I.ghost.remove(),I.line.remove(),f.classList.remove("ts-dragging");for(let ot of u.values())ot.classList.remove("ts-lift\
+ed");let{drop:G}=I;if(!A||!G||n.unit().includes(G.target)){T(!0),C(`${n.unitName()} stays at ${n.where()}`);return}K(n.beside(
+G.target,G.side))}return f.addEventListener("pointerup",()=>pt(!0)),f.addEventListener("pointercancel",()=>pt(!1)),S.addEventListener(
+"keydown",A=>{!H?.carried||A.key!=="Escape"||(pt(!1),A.stopPropagation())}),T(),{element:S,tools:c,order:()=>[...n.order],
+change:(A,I)=>{l||K(A,I)},setOrder(A,I=!1){n.held!==null||H?.carried||Dt(A,n.order)||(n.set(A,I),T())},setNotes(A){i=A??
+{},T()},setDisabled(A){l=A,T()}}}xt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,e,o){let r=t.
+steps.map(([a])=>a),n=Vt({label:t.prompt,steps:t.steps,order:r,onChange:o});return{element:n.element,show:a=>n.setOrder(
+Ce(a.value,r)),setDisabled:n.setDisabled,refused(){}}}});function Me(t,e,o){let r=[0,0],n=[o(...r)],a=new Map;for(let[d,i]of t.entries()){let[l,u]=e[i]??[null,null];l!==null&&r[1]!==
+0&&n.push(o(r[0],0)),r=[l??r[0],u??(l===null?r[1]:0)];let g=o(...r);n.push(g);let f=a.get(g.join(" "))??{at:g,numbers:[]};
+f.numbers.push(d+1),a.set(g.join(" "),f)}return{points:n,stops:[...a.values()]}}function Ee(t,e,o){let r=e>=0&&e<t.length-
+1?e+1:t.length;return{moves:[...t.slice(0,r),o,...t.slice(r)],place:r}}function Oe(t,e){return t.filter((o,r)=>r!==e)}function Te(t,e,o){
+let r=e+o;if(r<0||r>=t.length)return null;let n=[...t];return[n[e],n[r]]=[n[r],n[e]],n}var ie=9,Ne=.7*ie,ae=44;function Ds(t){let e=Math.min(...t.gates),o=Math.max(...t.gates),[r,n]=t.turn_mm,a=(o-e)*ie+2*ae,
+d=(n-r)*Ne+2*ae,i=(m,x)=>[ae+(m-e)*ie,d/2-(x-(r+n)/2)*Ne],l=t.gates.map(m=>`M${i(m,r).join(" ")}L${i(m,n).join(" ")}`),u=`\
+M${i(e,0).join(" ")}L${i(o,0).join(" ")}`,g=t.gears.map(([m,x,y])=>{let[O,D]=i(x,y),L={x:O,y:D+(y>0?-20:30)};return E("t\
+ext",{...L,class:"tsp-gear","text-anchor":"middle"},m)}),f=E("polyline",{class:"tsp-line",points:""}),h=E("g");return{element:E(
 "svg",{viewBox:`0 0 ${a} ${d}`,width:a,height:d,class:"ts-gateplan","aria-hidden":"true"},E("path",{d:[...l,u].join(""),
-class:"tsp-slot"}),...g,h,f),show(m){let{points:x,stops:y}=Ae(m,t.aims,i),[[O,D]]=x;h.setAttribute("points",x.map(L=>L.join(
-",")).join(" ")),f.replaceChildren(E("circle",{cx:O,cy:D,r:4,class:"tsp-start"}),...y.map(({at:[L,N],numbers:$})=>E("g",
-{},E("circle",{cx:L,cy:N,r:3.5,class:"tsp-stop"}),E("text",{x:L+7,y:N-5,class:"tsp-number"},$.join(", ")))))}}}function Ne({
-label:t,moves:e,plan:n,most:r,onChange:o}){let a=new Map(e),d=S=>a.get(S)??S,i=[],l=-1,u=!1,g=n?Is(n):null,h=s("ol",{class:"\
-ts-pathlist","aria-label":t}),f=s("p",{class:"ts-hint"},"No moves yet. The lever stands in neutral, in the middle gate."),
+class:"tsp-slot"}),...g,f,h),show(m){let{points:x,stops:y}=Me(m,t.aims,i),[[O,D]]=x;f.setAttribute("points",x.map(L=>L.join(
+",")).join(" ")),h.replaceChildren(E("circle",{cx:O,cy:D,r:4,class:"tsp-start"}),...y.map(({at:[L,N],numbers:$})=>E("g",
+{},E("circle",{cx:L,cy:N,r:3.5,class:"tsp-stop"}),E("text",{x:L+7,y:N-5,class:"tsp-number"},$.join(", ")))))}}}function Ie({
+label:t,moves:e,plan:o,most:r,onChange:n}){let a=new Map(e),d=S=>a.get(S)??S,i=[],l=-1,u=!1,g=o?Ds(o):null,f=s("ol",{class:"\
+ts-pathlist","aria-label":t}),h=s("p",{class:"ts-hint"},"No moves yet. The lever stands in neutral, in the middle gate."),
 v=s("p",{class:"ts-hidden",role:"status"}),m=e.map(([S,C])=>_(C,()=>N(S))),x=_("Take back the last move",()=>{i.length&&
 $(i.length-1)}),y=_("Take back all",()=>{i.length&&L([],"No moves left")}),O=s("span",{class:"ts-hint"}),D=s("div",{class:"\
 ts-path"},s("div",{class:"ts-tools ts-moves",role:"group","aria-label":"Add a move"},...m),s("div",{class:"ts-path-both"},
-s("div",{class:"ts-path-words"},f,h,s("div",{class:"ts-tools"},x,y,O)),g&&s("div",{class:"ts-path-picture"},g.element)),
+s("div",{class:"ts-path-words"},h,f,s("div",{class:"ts-tools"},x,y,O)),g&&s("div",{class:"ts-path-picture"},g.element)),
 g&&s("p",{class:"ts-hint"},"The line shows where each move aims. Whether the lever gets there is what the test finds out\
-."),v);function L(S,C){u||(i=S,w(),v.textContent=C,o([...i]))}function N(S){if(i.length>=r){v.textContent=`${r} moves ar\
-e the most here`;return}let{moves:C,place:R}=Me(i,l,S);l=R,L(C,`Move ${R+1}: ${d(S)}`)}function $(S){let C=d(i[S]);l=Math.
-min(l,i.length-2),L(Ee(i,S),`Taken back: ${C}`)}function p(S,C){let R=Oe(i,S,C);R&&(l=S+C,L(R,`${d(R[l])}, move ${l+1} o\
-f ${i.length}`),b(l))}function c(S){return h.children[S]?.querySelector(".ts-path-move")}function b(S){let C=c(S);return C instanceof
+."),v);function L(S,C){u||(i=S,w(),v.textContent=C,n([...i]))}function N(S){if(i.length>=r){v.textContent=`${r} moves ar\
+e the most here`;return}let{moves:C,place:R}=Ee(i,l,S);l=R,L(C,`Move ${R+1}: ${d(S)}`)}function $(S){let C=d(i[S]);l=Math.
+min(l,i.length-2),L(Oe(i,S),`Taken back: ${C}`)}function p(S,C){let R=Te(i,S,C);R&&(l=S+C,L(R,`${d(R[l])}, move ${l+1} o\
+f ${i.length}`),b(l))}function c(S){return f.children[S]?.querySelector(".ts-path-move")}function b(S){let C=c(S);return C instanceof
 HTMLElement&&C.focus(),!!C}function k(S,C){let R=s("span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${C+1}: ${d(
 S)}`},d(S)),W=s("button",{type:"button",class:"ts-path-off","aria-label":`Take back move ${C+1}`,onclick:()=>$(C)},"×"),
-T=s("li",{},R,W);return T.classList.toggle("ts-current",C===l),R.addEventListener("focus",()=>{l=C;for(let B of h.children)
+T=s("li",{},R,W);return T.classList.toggle("ts-current",C===l),R.addEventListener("focus",()=>{l=C;for(let B of f.children)
 B.classList.toggle("ts-current",B===T)}),R.addEventListener("keydown",B=>{if(wt(B))return;let P=B.key==="ArrowUp"?-1:B.key===
 "ArrowDown"?1:null;if(P&&B.shiftKey)p(C,P);else if(P)b(C+P);else if(B.key==="Delete"||B.key==="Backspace")$(C),b(Math.min(
-C,i.length-1))||m[0].focus();else return;B.preventDefault()}),W.disabled=u,T}function w(){h.replaceChildren(...i.map(k)),
-f.hidden=i.length>0,O.textContent=`${i.length} of at most ${r} moves`;for(let S of m)S.disabled=u||i.length>=r;x.disabled=
+C,i.length-1))||m[0].focus();else return;B.preventDefault()}),W.disabled=u,T}function w(){f.replaceChildren(...i.map(k)),
+h.hidden=i.length>0,O.textContent=`${i.length} of at most ${r} moves`;for(let S of m)S.disabled=u||i.length>=r;x.disabled=
 y.disabled=u||i.length===0,g?.show(i)}return w(),{element:D,setMoves(S){Dt(S,i)||(i=[...S],l=-1,w())},setDisabled(S){u=S,
-w()}}}xt("path",{prompt:"words",make(t,e,n){let r=Ne({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
-element:r.element,show:o=>r.setMoves([o.value??[]].flat()),setDisabled:r.setDisabled,refused(){}}}});var Ds="The notebook's engine has stopped, so nothing more is saved here. If this does not come back in a moment, reload\
- the page; what was saved comes back.",Ps="The connection to the notebook's engine is interrupted. Wait a moment before \
-you type on.",Bs=1e3,js="input, button, select, textarea, summary, a, [tabindex]";function Rs(t){let e=o=>{if(o.stopPropagation(),
-!(o.ctrlKey||o.metaKey)||o.key.toLowerCase()!=="s"||(o.preventDefault(),o.type!=="keydown"||o.repeat))return;let{key:a,code:d,
-keyCode:i,ctrlKey:l,metaKey:u}=o,g={key:a,code:d,keyCode:i,ctrlKey:l,metaKey:u,bubbles:!0,cancelable:!0};t.parentElement?.
+w()}}}xt("path",{prompt:"words",make(t,e,o){let r=Ie({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:o});return{
+element:r.element,show:n=>r.setMoves([n.value??[]].flat()),setDisabled:r.setDisabled,refused(){}}}});var Ps="The notebook's engine has stopped, so nothing more is saved here. If this does not come back in a moment, reload\
+ the page; what was saved comes back.",Bs="The connection to the notebook's engine is interrupted. Wait a moment before \
+you type on.",js=1e3,Rs="input, button, select, textarea, summary, a, [tabindex]";function Hs(t){let e=n=>{if(n.stopPropagation(),
+!(n.ctrlKey||n.metaKey)||n.key.toLowerCase()!=="s"||(n.preventDefault(),n.type!=="keydown"||n.repeat))return;let{key:a,code:d,
+keyCode:i,ctrlKey:l,metaKey:u}=n,g={key:a,code:d,keyCode:i,ctrlKey:l,metaKey:u,bubbles:!0,cancelable:!0};t.parentElement?.
 dispatchEvent(new KeyboardEvent("keydown",g))};t.addEventListener("keydown",e),t.addEventListener("keyup",e),t.addEventListener(
-"keypress",e);let n=()=>{for(let o of t.querySelectorAll(js))o.hasAttribute("data-lm-suppress-shortcuts")||o.setAttribute(
-"data-lm-suppress-shortcuts","true")};n();let r=new MutationObserver(n);return r.observe(t,{childList:!0,subtree:!0}),()=>r.
-disconnect()}function Hs(t,e,n){let r=t.widget_manager?.kernel,o=(d,i)=>{["restarting","autorestarting","terminating","d\
-ead"].includes(i)&&e()},a=(d,i)=>{i==="disconnected"?e():n(i==="connecting")};return t.on("comm_live_update",e),r?.statusChanged?.
-connect(o),r?.connectionStatusChanged?.connect(a),r?.disposed?.connect(e),()=>{t.off("comm_live_update",e),r?.statusChanged?.
-disconnect(o),r?.connectionStatusChanged?.disconnect(a),r?.disposed?.disconnect(e)}}var Ie=`.twoshaft {
+"keypress",e);let o=()=>{for(let n of t.querySelectorAll(Rs))n.hasAttribute("data-lm-suppress-shortcuts")||n.setAttribute(
+"data-lm-suppress-shortcuts","true")};o();let r=new MutationObserver(o);return r.observe(t,{childList:!0,subtree:!0}),()=>r.
+disconnect()}function _s(t,e,o){let r=t.widget_manager?.kernel,n=(d,i)=>{["restarting","autorestarting","terminating","d\
+ead"].includes(i)&&e()},a=(d,i)=>{i==="disconnected"?e():o(i==="connecting")};return t.on("comm_live_update",e),r?.statusChanged?.
+connect(n),r?.connectionStatusChanged?.connect(a),r?.disposed?.connect(e),()=>{t.off("comm_live_update",e),r?.statusChanged?.
+disconnect(n),r?.connectionStatusChanged?.disconnect(a),r?.disposed?.disconnect(e)}}var De=`.twoshaft {
   --ts-ink: var(--jp-content-font-color1, #1b1b1b);
   --ts-paper: var(--jp-layout-color1, #fcfcfa);
   --ts-quiet: color-mix(in srgb, var(--jp-content-font-color1, #1b1b1b) 75%, var(--jp-layout-color1, #fcfcfa));
@@ -503,216 +504,216 @@ olid var(--ts-warn);padding-left:var(--ts-grid);font-size:var(--ts-small)}.twosh
 lapse;margin:var(--ts-grid) 0;font:inherit}.twoshaft .ts-record caption{text-align:left;font-weight:600}.twoshaft .ts-re\
 cord :is(th,td){text-align:left;vertical-align:top;padding:3px 16px 3px 0;border-bottom:1px solid var(--ts-line);backgro\
 und:none;white-space:normal}.twoshaft .ts-record .ts-blank{min-width:12em;height:2em}@media(max-width:52rem){.twoshaft .\
-ts-build{grid-template-columns:minmax(0,1fr)}.twoshaft .ts-buildlist,.twoshaft .ts-hand{max-height:none}}`,De="twoshaft-\
-styles";function _s(){let t=document.getElementById(De);t?.textContent!==Ie&&(t?.remove(),document.head.append(s("style",
-{id:De},Ie)))}function U({model:t,el:e},{kind:n,lost:r=()=>_t(e)}){_s(),e.classList.add("twoshaft","twoshaft-live",`twos\
-haft-${n}`);let o=s("p",{class:"ts-alert",role:"alert"}),a=()=>e.classList.contains("ts-lost"),d=[],l=Hs(t,()=>{a()||(e.
-classList.add("ts-lost"),o.textContent=Ds,r())},f=>{a()||(o.textContent=f?Ps:"")}),u=Rs(e),g,h=(f,v)=>{t.on(f,v),d.push(
-[f,v])};return h("msg:custom",f=>{f.type==="trouble"&&!a()&&(o.textContent=f.reason)}),{alert:o,follow:h,send(f){t.send(
-f),clearTimeout(g),g=window.setTimeout(()=>t.send({type:"rest"}),Bs)},show:(...f)=>e.replaceChildren(...jt(f)),close(){u(),
-l();for(let[f,v]of d)t.off(f,v)}}}function Pe({model:t,el:e}){let n=U({model:t,el:e},{kind:"rig",lost:()=>l.setDisabled(!0)}),r=s("p",{class:"ts-finding",
-role:"status"}),o=s("p",{class:"ts-cost"}),a=t.get("start"),d=null,i=h=>{d=J("order"),n.send({type:"order",order:h,turn:d})},
+ts-build{grid-template-columns:minmax(0,1fr)}.twoshaft .ts-buildlist,.twoshaft .ts-hand{max-height:none}}`,Pe="twoshaft-\
+styles";function Ks(){let t=document.getElementById(Pe);t?.textContent!==De&&(t?.remove(),document.head.append(s("style",
+{id:Pe},De)))}function U({model:t,el:e},{kind:o,lost:r=()=>_t(e)}){Ks(),e.classList.add("twoshaft","twoshaft-live",`twos\
+haft-${o}`);let n=s("p",{class:"ts-alert",role:"alert"}),a=()=>e.classList.contains("ts-lost"),d=[],l=_s(t,()=>{a()||(e.
+classList.add("ts-lost"),n.textContent=Ps,r())},h=>{a()||(n.textContent=h?Bs:"")}),u=Hs(e),g,f=(h,v)=>{t.on(h,v),d.push(
+[h,v])};return f("msg:custom",h=>{h.type==="trouble"&&!a()&&(n.textContent=h.reason)}),{alert:n,follow:f,send(h){t.send(
+h),clearTimeout(g),g=window.setTimeout(()=>t.send({type:"rest"}),js)},show:(...h)=>e.replaceChildren(...jt(h)),close(){u(),
+l();for(let[h,v]of d)t.off(h,v)}}}function Be({model:t,el:e}){let o=U({model:t,el:e},{kind:"rig",lost:()=>l.setDisabled(!0)}),r=s("p",{class:"ts-finding",
+role:"status"}),n=s("p",{class:"ts-cost"}),a=t.get("start"),d=null,i=f=>{d=J("order"),o.send({type:"order",order:f,turn:d})},
 l=Vt({label:"Order of work, practice",steps:t.get("steps"),order:t.get("judged").order,onChange:i}),u=s("button",{type:"\
 button",class:"ts-button",onclick:()=>l.change([...a],"The first order stands again")},"Start again");l.tools.append(u),
-n.show(s("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),n.alert,r,o,l.element);function g(){let h=t.
-get("judged");d!==null&&h.turn!==d||(d=null,r.textContent=h.finding,o.textContent=h.cost,l.setOrder(h.order),l.setNotes(
-h.notes))}return n.follow("change:judged",g),g(),n.close}function Be(t,e){t.setAttribute("aria-disabled",String(e)),t.classList.toggle("ts-off",e)}function je({model:t,el:e}){let n=s(
-"p",{class:"ts-finding"}),r=s("p",{class:"ts-happened",role:"status"}),o=s("p",{class:"ts-hint"}),a=s("div",{class:"ts-s\
+o.show(s("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),o.alert,r,n,l.element);function g(){let f=t.
+get("judged");d!==null&&f.turn!==d||(d=null,r.textContent=f.finding,n.textContent=f.cost,l.setOrder(f.order),l.setNotes(
+f.notes))}return o.follow("change:judged",g),g(),o.close}function je(t,e){t.setAttribute("aria-disabled",String(e)),t.classList.toggle("ts-off",e)}function Re({model:t,el:e}){let o=s(
+"p",{class:"ts-finding"}),r=s("p",{class:"ts-happened",role:"status"}),n=s("p",{class:"ts-hint"}),a=s("div",{class:"ts-s\
 croll ts-fit",tabindex:"0",role:"region","aria-label":"The unit by stages"}),d=s("dl",{class:"ts-facts"}),i=s("div",{class:"\
 ts-ready"}),l=s("select",{class:"ts-box ts-before","aria-label":"A step that is not ready"}),u=s("input",{type:"text",inputmode:"\
-numeric",size:"3",class:"ts-box","aria-label":"Go to place",onkeydown:c=>{c.key==="Enter"&&D()}}),g=s("span"),h=c=>N.send(
-{type:"move",by:c}),f=c=>N.send({type:"go",position:c}),v=Q("Back",()=>h(-1),"One step back"),m=Q("Next",()=>h(1),"Next \
-step"),x=Q("Start",()=>f(0),"Start with an empty bench"),y=Q("End",()=>f(t.get("view").count),"End of the order"),O=Q("T\
+numeric",size:"3",class:"ts-box","aria-label":"Go to place",onkeydown:c=>{c.key==="Enter"&&D()}}),g=s("span"),f=c=>N.send(
+{type:"move",by:c}),h=c=>N.send({type:"go",position:c}),v=Q("Back",()=>f(-1),"One step back"),m=Q("Next",()=>f(1),"Next \
+step"),x=Q("Start",()=>h(0),"Start with an empty bench"),y=Q("End",()=>h(t.get("view").count),"End of the order"),O=Q("T\
 ry it",()=>N.send({type:"take",step:l.value}),"Try it: the step chosen here"),D=()=>{let c=Number.parseInt(u.value,10);c>=
-0&&f(c)},L=s("div",{class:"ts-tools",role:"group","aria-label":"Step through the order; left and right arrows step too"},
+0&&h(c)},L=s("div",{class:"ts-tools",role:"group","aria-label":"Step through the order; left and right arrows step too"},
 x,v,m,y,s("span",{class:"ts-pair"},"place ",u,g,Q("Go",D,"Go to this place")));L.addEventListener("keydown",c=>{if(!(c.target===
-u||wt(c))){if(c.key==="ArrowLeft")h(-1);else if(c.key==="ArrowRight")h(1);else if(c.key==="Home")f(0);else if(c.key==="E\
-nd")f(t.get("view").count);else return;c.preventDefault()}});let N=U({model:t,el:e},{kind:"rig"});N.show(s("p",{class:"t\
-s-who"},"Practice. Nothing here is marked or saved."),N.alert,n,L,r,o,a,d,s("p",{class:"ts-prompt"},"Do another step nex\
+u||wt(c))){if(c.key==="ArrowLeft")f(-1);else if(c.key==="ArrowRight")f(1);else if(c.key==="Home")h(0);else if(c.key==="E\
+nd")h(t.get("view").count);else return;c.preventDefault()}});let N=U({model:t,el:e},{kind:"rig"});N.show(s("p",{class:"t\
+s-who"},"Practice. Nothing here is marked or saved."),N.alert,o,L,r,n,a,d,s("p",{class:"ts-prompt"},"Do another step nex\
 t"),i,s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"or one that is not ready: ",l,O)));let $="";function p(){let c=t.
-get("view");n.textContent=c.finding,r.textContent=c.happened,o.textContent=c.next?`Next in this order: ${c.next}`:"This \
+get("view");o.textContent=c.finding,r.textContent=c.happened,n.textContent=c.next?`Next in this order: ${c.next}`:"This \
 is the end of the order.",$!==c.figure&&(a.innerHTML=$=c.figure),d.replaceChildren(...St(c.facts));let b=i.contains(document.
 activeElement);i.replaceChildren(...c.ready.map(([S,C])=>Q(C,()=>N.send({type:"take",step:S})))),c.ready.length||i.append(
 s("p",{class:"ts-hint"},"No step is ready.")),b&&(i.querySelector("button")??m).focus(),l.replaceChildren(...it(c.waiting)),
 l.disabled=O.disabled=!c.waiting.length,u.value=String(c.position),g.textContent=` of ${c.count} `;let k=c.position===0,
-w=c.position===c.count;for(let S of[v,x])Be(S,k);for(let S of[m,y])Be(S,w)}return N.follow("change:view",p),p(),N.close}function Pt(t){let e=null,n=null,r=a=>{if(e!==null){n=a;return}e=J("turn"),t(a,e)},o=()=>{e=null;let a=n;n=null,a!==null&&
-r(a)};return{ask:r,free:o,answered(a){a===e&&o()},get waiting(){return e!==null}}}var X=(t,e,n,r,o)=>E("line",{x1:t,y1:e,x2:n,y2:r,class:o}),V=(t,e,n,r="middle")=>E("text",{x:t,y:e,"text-anchor":r,class:"\
-tsg-text"},n);function Bt(){let t=E("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(E("circle",{cx:100,
-cy:100,r:96,class:"tsg-face"}));for(let r=0;r<100;r+=1){let o=r/100*2*Math.PI,a=r%10===0?78:r%5===0?82:86;t.append(X(100+
-a*Math.sin(o),100-a*Math.cos(o),100+92*Math.sin(o),100-92*Math.cos(o),r%10===0?"tsg-mark tsg-long":"tsg-mark")),r%10===0&&
-t.append(V(100+66*Math.sin(o),104.5-66*Math.cos(o),String(r)))}t.append(E("circle",{cx:100,cy:134,r:20,class:"tsg-face"}));
-for(let r=0;r<10;r+=1){let o=r/10*2*Math.PI;t.append(X(100+15*Math.sin(o),134-15*Math.cos(o),100+19*Math.sin(o),134-19*Math.
-cos(o),"tsg-mark"))}let e=X(100,134,100,119,"tsg-small"),n=E("path",{d:"M98 112L98.8 16L101.2 16L102 112Z",class:"tsg-po\
-inter"});return t.append(e,n,E("circle",{cx:100,cy:100,r:5,class:"tsg-hub"})),{node:t,set(r,o){n.setAttribute("transform",
+w=c.position===c.count;for(let S of[v,x])je(S,k);for(let S of[m,y])je(S,w)}return N.follow("change:view",p),p(),N.close}function Pt(t){let e=null,o=null,r=a=>{if(e!==null){o=a;return}e=J("turn"),t(a,e)},n=()=>{e=null;let a=o;o=null,a!==null&&
+r(a)};return{ask:r,free:n,answered(a){a===e&&n()},get waiting(){return e!==null}}}var X=(t,e,o,r,n)=>E("line",{x1:t,y1:e,x2:o,y2:r,class:n}),V=(t,e,o,r="middle")=>E("text",{x:t,y:e,"text-anchor":r,class:"\
+tsg-text"},o);function Bt(){let t=E("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(E("circle",{cx:100,
+cy:100,r:96,class:"tsg-face"}));for(let r=0;r<100;r+=1){let n=r/100*2*Math.PI,a=r%10===0?78:r%5===0?82:86;t.append(X(100+
+a*Math.sin(n),100-a*Math.cos(n),100+92*Math.sin(n),100-92*Math.cos(n),r%10===0?"tsg-mark tsg-long":"tsg-mark")),r%10===0&&
+t.append(V(100+66*Math.sin(n),104.5-66*Math.cos(n),String(r)))}t.append(E("circle",{cx:100,cy:134,r:20,class:"tsg-face"}));
+for(let r=0;r<10;r+=1){let n=r/10*2*Math.PI;t.append(X(100+15*Math.sin(n),134-15*Math.cos(n),100+19*Math.sin(n),134-19*Math.
+cos(n),"tsg-mark"))}let e=X(100,134,100,119,"tsg-small"),o=E("path",{d:"M98 112L98.8 16L101.2 16L102 112Z",class:"tsg-po\
+inter"});return t.append(e,o,E("circle",{cx:100,cy:100,r:5,class:"tsg-hub"})),{node:t,set(r,n){o.setAttribute("transform",
 `rotate(${r*360} 100 100)`),e.setAttribute("transform",`rotate(${r*36} 100 134)`),t.setAttribute("aria-label",`Dial indi\
-cator, one mark is 0.01 mm. ${o}`)}}}function Re({top:t,mark:e,perFigure:n}){let r=E("svg",{viewBox:"0 0 600 92",class:"\
-tsg-scale",role:"img"}),o=d=>30+d/t*540;r.append(E("rect",{x:14,y:22,width:572,height:44,rx:6,class:"tsg-face"}));for(let d=0;d*
-e<=t+1e-9;d+=1){let i=d%n===0;r.append(X(o(d*e),22,o(d*e),i?40:33,i?"tsg-mark tsg-long":"tsg-mark")),i&&r.append(V(o(d*e),
+cator, one mark is 0.01 mm. ${n}`)}}}function He({top:t,mark:e,perFigure:o}){let r=E("svg",{viewBox:"0 0 600 92",class:"\
+tsg-scale",role:"img"}),n=d=>30+d/t*540;r.append(E("rect",{x:14,y:22,width:572,height:44,rx:6,class:"tsg-face"}));for(let d=0;d*
+e<=t+1e-9;d+=1){let i=d%o===0;r.append(X(n(d*e),22,n(d*e),i?40:33,i?"tsg-mark tsg-long":"tsg-mark")),i&&r.append(V(n(d*e),
 84,String(Math.round(d*e))))}let a=E("path",{d:"M0 24L-4 64L4 64Z",class:"tsg-pointer"});return r.append(a,V(586,14,"new\
-tons","end")),{node:r,top:t,set(d,i){a.setAttribute("transform",`translate(${o(Math.min(d,t))} 0)`),r.setAttribute("aria\
--label",`Spring scale, one mark is ${e} N. ${i}`)}}}function He({low:t,high:e,reach:n}){let r=E("svg",{viewBox:"0 0 720 \
-92",class:"tsg-axis",role:"img"}),o=i=>360+Math.max(-n,Math.min(n,i))/n*340;r.append(E("rect",{x:o(t),y:34,width:o(e)-o(
-t),height:24,class:"tsg-target"}),V((o(t)+o(e))/2,84,"target"),X(20,46,700,46,"tsg-mark"),X(360,26,360,66,"tsg-mark tsg-\
-long"),V(20,20,"end play","start"),V(700,20,"preload","end"),V(360,20,"0"));for(let i=.05;i<=n+1e-9;i+=.05)for(let l of[
-i,-i])r.append(X(o(l),42,o(l),50,"tsg-mark"));r.append(V(o(-n),70,`${n.toFixed(2)} mm`,"start"),V(o(n),70,`${n.toFixed(2)}\
+tons","end")),{node:r,top:t,set(d,i){a.setAttribute("transform",`translate(${n(Math.min(d,t))} 0)`),r.setAttribute("aria\
+-label",`Spring scale, one mark is ${e} N. ${i}`)}}}function _e({low:t,high:e,reach:o}){let r=E("svg",{viewBox:"0 0 720 \
+92",class:"tsg-axis",role:"img"}),n=i=>360+Math.max(-o,Math.min(o,i))/o*340;r.append(E("rect",{x:n(t),y:34,width:n(e)-n(
+t),height:24,class:"tsg-target"}),V((n(t)+n(e))/2,84,"target"),X(20,46,700,46,"tsg-mark"),X(360,26,360,66,"tsg-mark tsg-\
+long"),V(20,20,"end play","start"),V(700,20,"preload","end"),V(360,20,"0"));for(let i=.05;i<=o+1e-9;i+=.05)for(let l of[
+i,-i])r.append(X(n(l),42,n(l),50,"tsg-mark"));r.append(V(n(-o),70,`${o.toFixed(2)} mm`,"start"),V(n(o),70,`${o.toFixed(2)}\
  mm`,"end"));let a=E("path",{d:"M-7 28L7 28L0 45Z",class:"tsg-cold"}),d=E("circle",{cx:0,cy:46,r:6,class:"tsg-warm"});return r.
-append(a,d),{node:r,set(i,l,u){a.setAttribute("transform",`translate(${o(i)} 0)`),d.setAttribute("transform",`translate(${o(
-l)} 0)`),r.setAttribute("aria-label",u)}}}function ct(t,{min:e,max:n,step:r,value:o,words:a,onInput:d}){let i=s("input",
-{type:"range",class:"ts-slider",min:e,max:n,step:r,value:o,"aria-label":t}),l=s("output",{class:"ts-slid"},a(o));return i.
+append(a,d),{node:r,set(i,l,u){a.setAttribute("transform",`translate(${n(i)} 0)`),d.setAttribute("transform",`translate(${n(
+l)} 0)`),r.setAttribute("aria-label",u)}}}function ct(t,{min:e,max:o,step:r,value:n,words:a,onInput:d}){let i=s("input",
+{type:"range",class:"ts-slider",min:e,max:o,step:r,value:n,"aria-label":t}),l=s("output",{class:"ts-slid"},a(n));return i.
 addEventListener("input",()=>{let u=a(Number(i.value));l.textContent=u,i.setAttribute("aria-valuetext",u),d(Number(i.value))}),
-i.setAttribute("aria-valuetext",a(o)),{box:i,row:s("label",{class:"ts-slide"},s("span",{},t),i,l),set(u){i.value=String(
-u),l.textContent=a(u)}}}function lt(t,e,n,r){let o=s("select",{class:"ts-box","aria-label":t,onchange:()=>r(o.value)},...e.
-map(([a,d])=>s("option",{value:a,selected:a===n},d)));return{box:o,row:s("span",{class:"ts-pair"},`${t} `,o)}}function _e({model:t,el:e}){let n=t.get("about"),r=t.get("shown").state,o=null,a=s("div",{class:"tsg-wide",tabindex:"0",
+i.setAttribute("aria-valuetext",a(n)),{box:i,row:s("label",{class:"ts-slide"},s("span",{},t),i,l),set(u){i.value=String(
+u),l.textContent=a(u)}}}function lt(t,e,o,r){let n=s("select",{class:"ts-box","aria-label":t,onchange:()=>r(n.value)},...e.
+map(([a,d])=>s("option",{value:a,selected:a===o},d)));return{box:n,row:s("span",{class:"ts-pair"},`${t} `,n)}}function Ke({model:t,el:e}){let o=t.get("about"),r=t.get("shown").state,n=null,a=s("div",{class:"tsg-wide",tabindex:"0",
 role:"group","aria-label":"Spring scale"}),d=s("p",{class:"ts-hint"}),i=s("p",{class:"ts-finding",role:"status"}),l=s("u\
-l",{class:"ts-sentences"}),u=Pt((p,c)=>L.send({type:"set",state:p,turn:c})),g=p=>{r={...r,...p},u.ask(r)},h=E("circle",{
-cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),f=X(0,0,0,0,"tsg-mark tsg-long"),v=V(0,0,""),m=96,
-x=m/(n.readingsOnly?r.radius:n.radii[1]),y=E("svg",{viewBox:`0 0 ${2*m+120} ${2*m+30}`,width:2*m+120,height:2*m+30,class:"\
-tsg-drum",role:"img"}),O=m+4;h.setAttribute("transform",`translate(${O} ${O})`),y.append(h,f,X(4,O,2*m+4,O,"tsg-centre"),
+l",{class:"ts-sentences"}),u=Pt((p,c)=>L.send({type:"set",state:p,turn:c})),g=p=>{r={...r,...p},u.ask(r)},f=E("circle",{
+cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),h=X(0,0,0,0,"tsg-mark tsg-long"),v=V(0,0,""),m=96,
+x=m/(o.readingsOnly?r.radius:o.radii[1]),y=E("svg",{viewBox:`0 0 ${2*m+120} ${2*m+30}`,width:2*m+120,height:2*m+30,class:"\
+tsg-drum",role:"img"}),O=m+4;f.setAttribute("transform",`translate(${O} ${O})`),y.append(f,h,X(4,O,2*m+4,O,"tsg-centre"),
 X(O,4,O,2*m+4,"tsg-centre"),E("circle",{cx:O,cy:O,r:10,class:"tsg-face"}),v);let D=[s("div",{class:"ts-tools"},_("Turn t\
-he shaft ten times",()=>g({turns:r.turns+10})))];if(!n.readingsOnly){let p=n.kinds,c=p.map(([b,k])=>s("label",{class:"ts\
+he shaft ten times",()=>g({turns:r.turns+10})))];if(!o.readingsOnly){let p=o.kinds,c=p.map(([b,k])=>s("label",{class:"ts\
 -option"},s("input",{type:"checkbox",checked:r.kinds.includes(b),onchange:w=>g({kinds:p.map(([S])=>S).filter(S=>S===b?w.
 target.checked:r.kinds.includes(S))})}),`with ${k}`));D[0].append(_("Fit the rings anew",()=>g({turns:0}))),c.length&&D.
 push(s("fieldset",{class:"tsg-ticks"},s("legend",{class:"ts-hint"},"What turns with the bearings"),...c)),D.push(ct("Set\
-ting",{min:-.05,max:n.highest,step:.005,value:r.setting,onInput:b=>g({setting:b}),words:b=>b<0?`${(-b).toFixed(3)} mm of\
- end play`:`${b.toFixed(3)} mm of preload`}).row,ct("Radius of the drum",{min:n.radii[0],max:n.radii[1],step:1,value:r.radius,
-onInput:b=>g({radius:b}),words:b=>`${b} mm`}).row)}let L=U({model:t,el:e},{kind:"rig"});L.show(s("p",{class:"ts-who"},n.
+ting",{min:-.05,max:o.highest,step:.005,value:r.setting,onInput:b=>g({setting:b}),words:b=>b<0?`${(-b).toFixed(3)} mm of\
+ end play`:`${b.toFixed(3)} mm of preload`}).row,ct("Radius of the drum",{min:o.radii[0],max:o.radii[1],step:1,value:r.radius,
+onInput:b=>g({radius:b}),words:b=>`${b} mm`}).row)}let L=U({model:t,el:e},{kind:"rig"});L.show(s("p",{class:"ts-who"},o.
 readingsOnly?"Take your reading here; write it in the form below.":"Practice. Nothing here is marked or saved."),L.alert,
 s("div",{class:"tsg-beside"},y,s("div",{class:"tsg-side"},a,d)),...D,i,l);function N(){let p=t.get("shown");u.waiting||(r=
-p.state);let c=x*p.state.radius;kt(h,{r:c}),kt(f,{x1:O,y1:O-c,x2:2*m+120,y2:O-c}),kt(v,{x:O,y:2*m+22}),v.textContent=`dr\
+p.state);let c=x*p.state.radius;kt(f,{r:c}),kt(h,{x1:O,y1:O-c,x2:2*m+120,y2:O-c}),kt(v,{x:O,y:2*m+22}),v.textContent=`dr\
 um, radius ${p.state.radius} mm`,y.setAttribute("aria-label",`A drum of ${p.state.radius} mm radius on the shaft; the co\
-rd leaves it at its edge towards the scale.`),o?.top!==p.scale.top&&(o=Re(p.scale),a.replaceChildren(o.node),d.textContent=
-`Spring scale to ${p.scale.top} N, one mark ${p.scale.mark} N.`),o?.set(p.pull,p.pullWords),i.textContent=p.finding,l.replaceChildren(
-...It(p.words)),u.answered(p.turn)}let $=()=>u.free();return L.follow("change:shown",N),L.follow("msg:custom",$),N(),L.close}function $t({model:t,el:e},n){let r=t.get("about"),o=t.get("shown").state,a=Pt((h,f)=>d.send({type:"set",state:h,turn:f})),
-d=U({model:t,el:e},{kind:"rig"}),i=s("p",{class:"ts-finding",role:"status"}),l=n(r,h=>{o={...o,...h},a.ask(o)},o),u=r.readingsOnly?
+rd leaves it at its edge towards the scale.`),n?.top!==p.scale.top&&(n=He(p.scale),a.replaceChildren(n.node),d.textContent=
+`Spring scale to ${p.scale.top} N, one mark ${p.scale.mark} N.`),n?.set(p.pull,p.pullWords),i.textContent=p.finding,l.replaceChildren(
+...It(p.words)),u.answered(p.turn)}let $=()=>u.free();return L.follow("change:shown",N),L.follow("msg:custom",$),N(),L.close}function $t({model:t,el:e},o){let r=t.get("about"),n=t.get("shown").state,a=Pt((f,h)=>d.send({type:"set",state:f,turn:h})),
+d=U({model:t,el:e},{kind:"rig"}),i=s("p",{class:"ts-finding",role:"status"}),l=o(r,f=>{n={...n,...f},a.ask(n)},n),u=r.readingsOnly?
 "Take your readings here; write them in the form below.":"Practice. Nothing here is marked or saved.";d.show(s("p",{class:"\
-ts-who"},u),d.alert,s("div",{class:"tsg-wide"},l.picture),...l.controls,i);function g(){let h=t.get("shown");a.waiting||
-(o=h.state),l.set(h,o),i.textContent=h.finding,a.answered(h.turn)}return d.follow("change:shown",g),d.follow("msg:custom",
-a.free),g(),d.close}var vt=(...t)=>s("div",{class:"ts-tools"},...t);var Ks={x:44,y:84,perMm:34};function Fs(t){let e=E("svg",{viewBox:"0 0 760 190",class:"tsi-vernier",role:"img"}),{x:n,y:r,
-perMm:o}=Ks,a=E("g",{}),d=E("g",{});e.append(E("rect",{x:1,y:22,width:758,height:r-22,class:"tsi-paper"}),E("rect",{x:n-
-30,y:r,width:t.lines*t.space*o+60,height:64,class:"tsi-body"}),a,d,V(12,14,"main scale, mm","start"),V(12,176,`vernier, ${t.
-lines} spaces in ${Math.round(t.lines*t.space)} mm`,"start"));for(let i=0;i<=t.lines;i+=1){let l=n+i*t.space*o;d.append(
+ts-who"},u),d.alert,s("div",{class:"tsg-wide"},l.picture),...l.controls,i);function g(){let f=t.get("shown");a.waiting||
+(n=f.state),l.set(f,n),i.textContent=f.finding,a.answered(f.turn)}return d.follow("change:shown",g),d.follow("msg:custom",
+a.free),g(),d.close}var vt=(...t)=>s("div",{class:"ts-tools"},...t);var Fs={x:44,y:84,perMm:34};function Ws(t){let e=E("svg",{viewBox:"0 0 760 190",class:"tsi-vernier",role:"img"}),{x:o,y:r,
+perMm:n}=Fs,a=E("g",{}),d=E("g",{});e.append(E("rect",{x:1,y:22,width:758,height:r-22,class:"tsi-paper"}),E("rect",{x:o-
+30,y:r,width:t.lines*t.space*n+60,height:64,class:"tsi-body"}),a,d,V(12,14,"main scale, mm","start"),V(12,176,`vernier, ${t.
+lines} spaces in ${Math.round(t.lines*t.space)} mm`,"start"));for(let i=0;i<=t.lines;i+=1){let l=o+i*t.space*n;d.append(
 X(l,r,l,r+(i%2?20:30),"tsi-fine")),i%2===0&&d.append(V(l,r+48,String(i)))}return{node:e,set(i){a.replaceChildren();for(let l=Math.
-max(0,Math.ceil(i.mm-1));l<=t.top+25;l+=1){let u=n+(l-i.mm)*o;u<4||u>756||(a.append(X(u,r,u,r-(l%10===0?34:l%5===0?28:20),
-"tsi-fine")),l%5===0&&a.append(V(u,r-40,String(l))))}e.setAttribute("aria-label",`${t.name}. ${i.words}`)}}}function Ke(t){
-return $t(t,(e,n,r)=>{let o=Fs(e),a=ct("Rod",{min:0,max:e.top,step:.05,value:r.rod,words:()=>"push down to the right",onInput:l=>n(
-{rod:l})}),d=lt("Foot",e.places,r.place,l=>n({place:l,rod:0})),i=lt("Look",e.eyes,r.eye,l=>n({eye:l}));return{picture:o.
-node,controls:[vt(d.row,i.row),vt(_("Push the rod down until it rests",()=>n({rod:e.top})),_("Lift the rod",()=>n({rod:0}))),
-a.row],set(l,u){o.set(l),d.box.value=u.place,i.box.value=u.eye,a.box.value=u.rod}}})}function Fe({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding"}),o=s("p",{class:"tsj-happened",role:"status"}),
-a=s("div",{class:"tsj-drawing"});a.innerHTML=n.drawing;let d=s("div",{class:"tsj-bars"}),i=at(a,"[data-bolt]"),l=J("torq\
-ue"),u=s("input",{id:l,type:"range",min:10,max:100,step:5,oninput:()=>f()});u.value="100";let g=s("output",{class:"tsj-f\
-igure",for:l}),h=()=>u.value==="100"?n.torque:Number((Math.round(n.torque*Number(u.value)/100/n.step)*n.step).toFixed(3));
-function f(){g.textContent=`${h()} N·m`,u.setAttribute("aria-valuetext",`${h()} newton metres, ${u.value} percent of th\
-e torque`)}let v=c=>L.send({type:"pull",bolt:c,torque:h()}),m=_("Take back",()=>L.send({type:"undo"})),x=_("Wait until t\
+max(0,Math.ceil(i.mm-1));l<=t.top+25;l+=1){let u=o+(l-i.mm)*n;u<4||u>756||(a.append(X(u,r,u,r-(l%10===0?34:l%5===0?28:20),
+"tsi-fine")),l%5===0&&a.append(V(u,r-40,String(l))))}e.setAttribute("aria-label",`${t.name}. ${i.words}`)}}}function Fe(t){
+return $t(t,(e,o,r)=>{let n=Ws(e),a=ct("Rod",{min:0,max:e.top,step:.05,value:r.rod,words:()=>"push down to the right",onInput:l=>o(
+{rod:l})}),d=lt("Foot",e.places,r.place,l=>o({place:l,rod:0})),i=lt("Look",e.eyes,r.eye,l=>o({eye:l}));return{picture:n.
+node,controls:[vt(d.row,i.row),vt(_("Push the rod down until it rests",()=>o({rod:e.top})),_("Lift the rod",()=>o({rod:0}))),
+a.row],set(l,u){n.set(l),d.box.value=u.place,i.box.value=u.eye,a.box.value=u.rod}}})}function We({model:t,el:e}){let o=t.get("plan"),r=s("p",{class:"ts-finding"}),n=s("p",{class:"tsj-happened",role:"status"}),
+a=s("div",{class:"tsj-drawing"});a.innerHTML=o.drawing;let d=s("div",{class:"tsj-bars"}),i=at(a,"[data-bolt]"),l=J("torq\
+ue"),u=s("input",{id:l,type:"range",min:10,max:100,step:5,oninput:()=>h()});u.value="100";let g=s("output",{class:"tsj-f\
+igure",for:l}),f=()=>u.value==="100"?o.torque:Number((Math.round(o.torque*Number(u.value)/100/o.step)*o.step).toFixed(3));
+function h(){g.textContent=`${f()} N·m`,u.setAttribute("aria-valuetext",`${f()} newton metres, ${u.value} percent of th\
+e torque`)}let v=c=>L.send({type:"pull",bolt:c,torque:f()}),m=_("Take back",()=>L.send({type:"undo"})),x=_("Wait until t\
 he film has run out",()=>L.send({type:"wait"})),y=s("select",{class:"ts-box","aria-label":"Wet sealant between the faces",
-onchange:()=>L.send({type:"set",film:Number(y.value)})},...n.films.map(c=>s("option",{value:c},c?`${c} µm thick`:"none"))),
+onchange:()=>L.send({type:"set",film:Number(y.value)})},...o.films.map(c=>s("option",{value:c},c?`${c} µm thick`:"none"))),
 O=s("input",{type:"checkbox",onchange:()=>L.send({type:"set",scattered:O.checked})});a.addEventListener("click",c=>{let b=Mt(
 c,"[data-bolt]");b&&(D(b),v(Number(b.dataset.bolt)))});let D=c=>{for(let b of i)b.setAttribute("tabindex",b===c?"0":"-1");
 c.focus({preventScroll:!0})};a.addEventListener("keydown",c=>{let b=Mt(c,"[data-bolt]");if(!b||c.ctrlKey||c.metaKey||c.altKey)
 return;let k=Number(b.dataset.bolt),w={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[c.key];if(w)D(i[(k+w+i.length)%
 i.length]);else if(c.key==="Home")D(i[0]);else if(c.key==="End")D(i[i.length-1]);else if(c.key==="Enter"||c.key===" ")c.
 repeat||v(k);else return;c.preventDefault()});let L=U({model:t,el:e},{kind:"rig"}),N=s("div",{class:"ts-tools",role:"gro\
-up","aria-label":"Bolts"},_("Start all by hand",()=>L.send({type:"start"})),...n.rounds.map(([c,b])=>_(`One round ${b}`,
-()=>L.send({type:"round",pattern:c,torque:h()}))),m,_("Start again",()=>L.send({type:"again"}))),$=s("div",{class:"ts-to\
-ols",role:"group","aria-label":"Wrench"},s("span",{class:"tsj-slide"},s("label",{for:l},"Wrench set to"),u,g));n.films.length&&
+up","aria-label":"Bolts"},_("Start all by hand",()=>L.send({type:"start"})),...o.rounds.map(([c,b])=>_(`One round ${b}`,
+()=>L.send({type:"round",pattern:c,torque:f()}))),m,_("Start again",()=>L.send({type:"again"}))),$=s("div",{class:"ts-to\
+ols",role:"group","aria-label":"Wrench"},s("span",{class:"tsj-slide"},s("label",{for:l},"Wrench set to"),u,g));o.films.length&&
 $.append(s("label",{class:"ts-pair"},"Wet sealant",y),x,s("label",{class:"tsj-check"},O,"friction scatters from bolt to \
-bolt")),L.show(s("p",{class:"ts-who"},n.readingsOnly?"A bench to take readings from. What you do here is not saved; your\
- answers below are.":"Practice. Nothing here is marked or saved."),L.alert,r,$,N,o,s("div",{class:"tsj-bench"},a,d),s("p",
+bolt")),L.show(s("p",{class:"ts-who"},o.readingsOnly?"A bench to take readings from. What you do here is not saved; your\
+ answers below are.":"Practice. Nothing here is marked or saved."),L.alert,r,$,N,n,s("div",{class:"tsj-bench"},a,d),s("p",
 {class:"ts-keys"},"Choose a bolt: the first time it is started by hand, then the wrench pulls it. Keys: arrows go from b\
-olt to bolt, Enter pulls."));function p(){let c=t.get("view");r.textContent=c.finding,o.textContent=c.happened,d.innerHTML=
+olt to bolt, Enter pulls."));function p(){let c=t.get("view");r.textContent=c.finding,n.textContent=c.happened,d.innerHTML=
 c.bars;for(let[b,k]of i.entries()){let w=c.tight[b]?`${c.clamps[b]} kN`:c.started[b]?"started by hand":"not started";k.setAttribute(
-"aria-label",`Bolt ${b+1} of ${n.count}, ${w}`),k.classList.toggle("tsj-tight",c.tight[b]),k.classList.toggle("tsj-start\
+"aria-label",`Bolt ${b+1} of ${o.count}, ${w}`),k.classList.toggle("tsj-tight",c.tight[b]),k.classList.toggle("tsj-start\
 ed",c.started[b])}m.disabled=!c.pulls,x.disabled=!c.standing,y.value=String(c.film),O.checked=c.scattered}return L.follow(
-"change:view",p),f(),p(),L.close}var We="tsk-number";function Et(t,e,...n){return s("td",{class:e?We:null,"data-label":t||null,role:"cell"},...n)}function Zt(t,e,n){
-let r=e.map(([d,i])=>s("th",{scope:"col",role:"columnheader",class:i?We:null},d)),o=s("thead",{role:"rowgroup"},s("tr",{
-role:"row"},...r)),a=s("table",{class:"tsk-board",role:"table"},s("caption",{},t),o,n);return s("div",{class:"ts-scroll"},
-a)}function Ue({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("p",{class:"tsk-spent"}),
-a=s("ul",{class:"ts-sentences tsk-left"}),d=s("p",{class:"tsk-more"}),i=s("tbody",{role:"rowgroup"}),l=new Map;for(let[f,
-v,m,x]of n.checks){let y=s("select",{class:"ts-box","aria-label":`What it showed: ${v}`,onchange:()=>g.send({type:"obser\
-ve",check:f,shown:y.value})},s("option",{value:""},"Not made"),...it(x)),O=Et("would tell, bit",!0),D=Et("bit a minute",
-!0),L=s("tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},v),Et("min",!0,`${m}`),Et("it showed",!1,y),O,D);l.set(f,
+"change:view",p),h(),p(),L.close}var Ue="tsk-number";function Et(t,e,...o){return s("td",{class:e?Ue:null,"data-label":t||null,role:"cell"},...o)}function Zt(t,e,o){
+let r=e.map(([d,i])=>s("th",{scope:"col",role:"columnheader",class:i?Ue:null},d)),n=s("thead",{role:"rowgroup"},s("tr",{
+role:"row"},...r)),a=s("table",{class:"tsk-board",role:"table"},s("caption",{},t),n,o);return s("div",{class:"ts-scroll"},
+a)}function qe({model:t,el:e}){let o=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),n=s("p",{class:"tsk-spent"}),
+a=s("ul",{class:"ts-sentences tsk-left"}),d=s("p",{class:"tsk-more"}),i=s("tbody",{role:"rowgroup"}),l=new Map;for(let[h,
+v,m,x]of o.checks){let y=s("select",{class:"ts-box","aria-label":`What it showed: ${v}`,onchange:()=>g.send({type:"obser\
+ve",check:h,shown:y.value})},s("option",{value:""},"Not made"),...it(x)),O=Et("would tell, bit",!0),D=Et("bit a minute",
+!0),L=s("tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},v),Et("min",!0,`${m}`),Et("it showed",!1,y),O,D);l.set(h,
 {box:y,tells:O,rate:D,row:L}),i.append(L)}let u=s("button",{class:"ts-button",type:"button",onclick:()=>g.send({type:"cl\
 ear"})},"Take all observations back"),g=U({model:t,el:e},{kind:"rig"});g.show(s("p",{class:"ts-who"},"Practice. Nothing \
 here is marked or saved."),g.alert,r,a,d,Zt("Checks: what each showed, and what it can still tell",[["Check"],["min",!0],
-["It showed"],["would tell, bit",!0],["bit a minute",!0]],i),o,u);function h(){let f=t.get("view");r.textContent=f.finding,
-o.textContent=f.spent,d.textContent=f.more,a.replaceChildren(...It(f.left.map(([x,y])=>`${x} (${y})`)));let v=f.ranked,m=new Map(
-v.map(([x,y,O],D)=>[x,{bits:y,rate:O,rank:D}]));for(let[x,{box:y,tells:O,rate:D,row:L}]of l){let N=f.observed[x],$=m.get(
+["It showed"],["would tell, bit",!0],["bit a minute",!0]],i),n,u);function f(){let h=t.get("view");r.textContent=h.finding,
+n.textContent=h.spent,d.textContent=h.more,a.replaceChildren(...It(h.left.map(([x,y])=>`${x} (${y})`)));let v=h.ranked,m=new Map(
+v.map(([x,y,O],D)=>[x,{bits:y,rate:O,rank:D}]));for(let[x,{box:y,tells:O,rate:D,row:L}]of l){let N=h.observed[x],$=m.get(
 x);y.value=N??"",O.textContent=$?$.bits:N!==void 0?"made":"nothing",D.textContent=$?$.rate+($.rank===0?" ◀ best next":
-""):"–",L.classList.toggle("tsk-best",$?.rank===0)}}return g.follow("change:view",h),h(),g.close}function qe({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),r=s("p",{class:"ts-happened",role:"status"}),
-o=s("div",{class:"ts-scroll ts-fit ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"\
+""):"–",L.classList.toggle("tsk-best",$?.rank===0)}}return g.follow("change:view",f),f(),g.close}function Ge({model:t,el:e}){let o=s("p",{class:"ts-finding",role:"status"}),r=s("p",{class:"ts-happened",role:"status"}),
+n=s("div",{class:"ts-scroll ts-fit ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"\
 The lever. Arrow keys left and right slide the selector shaft, up and down turn it."}),a=s("select",{class:"ts-box ts-ho\
 w","aria-label":"How it is put together"},...it(t.get("builds"))),d=Q("Start again",()=>x({type:"reset"})),i=s("div",{class:"\
 ts-tools ts-moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([c,b])=>Q(b,()=>x({type:"move",
 code:c})))),l=s("ol",{class:"ts-log","aria-label":"What was tried and what happened"}),u=s("p",{class:"ts-hint"},"Nothin\
-g tried yet. Use the moves above; each is written down here."),g=s("p",{class:"ts-proof",role:"status"}),h=Q("What does \
-a full hand test find?",()=>{h.disabled=!0,g.textContent="testing",x({type:"prove"})}),f=U({model:t,el:e},{kind:"rig"});
-f.show(s("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),f.alert,s("div",{class:"ts-tools"},s("span",
-{class:"ts-pair"},"Put together: ",a),d),n,o,r,s("p",{class:"ts-hint"},"Drag the blue finger, or click the picture and u\
+g tried yet. Use the moves above; each is written down here."),g=s("p",{class:"ts-proof",role:"status"}),f=Q("What does \
+a full hand test find?",()=>{f.disabled=!0,g.textContent="testing",x({type:"prove"})}),h=U({model:t,el:e},{kind:"rig"});
+h.show(s("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),h.alert,s("div",{class:"ts-tools"},s("span",
+{class:"ts-pair"},"Put together: ",a),d),o,n,r,s("p",{class:"ts-hint"},"Drag the blue finger, or click the picture and u\
 se the arrow keys: left and right slide, up and down turn. Or use the moves in words:"),i,s("p",{class:"ts-prompt"},"Tri\
-ed by hand"),u,l,s("div",{class:"ts-tools"},h),g);let v=0,m="";function x(c){v+=1,f.send({...c,turn:v})}function y(){let c=t.
-get("view");if(m!==t.get("figure")){m=t.get("figure"),o.innerHTML=m;let b=Ct(o,"svg");b.removeAttribute("role"),b.setAttribute(
-"aria-hidden","true")}for(let b of at(o,"[data-body]")){let[k,w]=c.moved[String(b.dataset.rides??b.dataset.body)]??[0,0];
-b.setAttribute("transform",`translate(${k.toFixed(2)} ${w.toFixed(2)})`)}for(let b of at(o,"[data-gear]"))b.classList.toggle(
-"tsg-in",c.gears.includes(b.dataset.gear));o.dataset.turn=String(c.turn),n.textContent=`${c.gears.length>1?"■ ":c.gears.
+ed by hand"),u,l,s("div",{class:"ts-tools"},f),g);let v=0,m="";function x(c){v+=1,h.send({...c,turn:v})}function y(){let c=t.
+get("view");if(m!==t.get("figure")){m=t.get("figure"),n.innerHTML=m;let b=Ct(n,"svg");b.removeAttribute("role"),b.setAttribute(
+"aria-hidden","true")}for(let b of at(n,"[data-body]")){let[k,w]=c.moved[String(b.dataset.rides??b.dataset.body)]??[0,0];
+b.setAttribute("transform",`translate(${k.toFixed(2)} ${w.toFixed(2)})`)}for(let b of at(n,"[data-gear]"))b.classList.toggle(
+"tsg-in",c.gears.includes(b.dataset.gear));n.dataset.turn=String(c.turn),o.textContent=`${c.gears.length>1?"■ ":c.gears.
 length?"● ":"○ "}${c.title}.`,r.textContent=c.happened,r.classList.toggle("ts-stopped",/topped by/.test(c.happened)),
 (l.childElementCount!==c.log.length||l.lastElementChild?.textContent!==c.log.at(-1))&&(l.replaceChildren(...c.log.map(b=>s(
 "li",{class:/topped by/.test(b)?"ts-stopped":""},b))),l.scrollTop=l.scrollHeight),u.hidden=c.log.length>0,a.value=c.build,
-g.textContent=c.proof,h.disabled=!1,L=!1,p()}o.addEventListener("keydown",c=>{if(wt(c))return;let b={ArrowLeft:[-1,0],ArrowRight:[
+g.textContent=c.proof,f.disabled=!1,L=!1,p()}n.addEventListener("keydown",c=>{if(wt(c))return;let b={ArrowLeft:[-1,0],ArrowRight:[
 1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[c.key];b&&(c.preventDefault(),x({type:"nudge",travel:b[0],turned:b[1]}))}),a.addEventListener(
-"change",()=>x({type:"build",build:a.value}));let O=null,D=null,L=!1;function N(c){let b=Ct(o,"svg"),k=b.getBoundingClientRect(),
-w=b.viewBox.baseVal.width/k.width;return[(c.clientX-k.left)*w,(c.clientY-k.top)*w]}o.addEventListener("pointerdown",c=>{
+"change",()=>x({type:"build",build:a.value}));let O=null,D=null,L=!1;function N(c){let b=Ct(n,"svg"),k=b.getBoundingClientRect(),
+w=b.viewBox.baseVal.width/k.width;return[(c.clientX-k.left)*w,(c.clientY-k.top)*w]}n.addEventListener("pointerdown",c=>{
 let b=Mt(c,".tsg-panel");if(!b||c.button!==0)return;let k=t.get("view").hand,[w,S]=N(c),C=Number(b.dataset.scale);O={x:w-
-k[0]*C,y:S+k[1]*C,scale:C},o.setPointerCapture(c.pointerId),o.focus({preventScroll:!0}),o.classList.add("ts-pulling"),c.
-preventDefault()}),o.addEventListener("pointermove",c=>{if(!O)return;let[b,k]=N(c);D={travel_mm:(b-O.x)/O.scale,turn_mm:(O.
-y-k)/O.scale},p()});let $=()=>{O=null,o.classList.remove("ts-pulling")};o.addEventListener("pointerup",$),o.addEventListener(
-"pointercancel",$);function p(){if(L||!D)return;L=!0;let c=D;D=null,x({type:"pull",...c})}return f.follow("msg:custom",c=>{
-c.type==="trouble"&&(L=!1)}),f.follow("change:view",y),y(),f.close}function Ge({model:t,el:e}){let n=t.get("plan"),r=t.get("view"),o=s("p",{class:"ts-finding",role:"status"}),a=s("p",{class:"\
-ts-happened tsw-happened",role:"status"}),d=s("div",{class:"ts-scroll ts-fit tsw-train"}),i=r.dials[0].shaft,u=n.gears.map(
+k[0]*C,y:S+k[1]*C,scale:C},n.setPointerCapture(c.pointerId),n.focus({preventScroll:!0}),n.classList.add("ts-pulling"),c.
+preventDefault()}),n.addEventListener("pointermove",c=>{if(!O)return;let[b,k]=N(c);D={travel_mm:(b-O.x)/O.scale,turn_mm:(O.
+y-k)/O.scale},p()});let $=()=>{O=null,n.classList.remove("ts-pulling")};n.addEventListener("pointerup",$),n.addEventListener(
+"pointercancel",$);function p(){if(L||!D)return;L=!0;let c=D;D=null,x({type:"pull",...c})}return h.follow("msg:custom",c=>{
+c.type==="trouble"&&(L=!1)}),h.follow("change:view",y),y(),h.close}function ze({model:t,el:e}){let o=t.get("plan"),r=t.get("view"),n=s("p",{class:"ts-finding",role:"status"}),a=s("p",{class:"\
+ts-happened tsw-happened",role:"status"}),d=s("div",{class:"ts-scroll ts-fit tsw-train"}),i=r.dials[0].shaft,u=o.gears.map(
 ([k,w])=>s("button",{type:"button",class:"ts-button","data-gear":k,"aria-pressed":"false",onclick:()=>p({type:"gear",gear:k})},
 w)),g=s("select",{class:"ts-box","aria-label":"Wheel held still",onchange:k=>p({type:"hold",shaft:k.target.value})},...it(
-n.holds)),h=s("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:k=>{i=k.target.value,b()}},...it(r.dials.
-map(k=>[k.shaft,k.name]))),f=k=>p({type:"turn",shaft:i,turns:k}),v=`1/${n.marks}`,m=s("div",{class:"ts-tools",role:"grou\
-p","aria-label":"Turn the shaft"},Q("↺ 1 turn",()=>f(-1),"One turn anticlockwise"),Q(`↺ ${v}`,()=>f(-n.step),`${v} t\
-urn anticlockwise`),Q("↺ a touch",()=>f(-n.fine),"A touch anticlockwise"),Q("a touch ↻",()=>f(n.fine),"A touch clock\
-wise"),Q(`${v} ↻`,()=>f(n.step),`${v} turn clockwise`),Q("1 turn ↻",()=>f(1),"One turn clockwise"),Q("Marks to zero",
+o.holds)),f=s("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:k=>{i=k.target.value,b()}},...it(r.dials.
+map(k=>[k.shaft,k.name]))),h=k=>p({type:"turn",shaft:i,turns:k}),v=`1/${o.marks}`,m=s("div",{class:"ts-tools",role:"grou\
+p","aria-label":"Turn the shaft"},Q("↺ 1 turn",()=>h(-1),"One turn anticlockwise"),Q(`↺ ${v}`,()=>h(-o.step),`${v} t\
+urn anticlockwise`),Q("↺ a touch",()=>h(-o.fine),"A touch anticlockwise"),Q("a touch ↻",()=>h(o.fine),"A touch clock\
+wise"),Q(`${v} ↻`,()=>h(o.step),`${v} turn clockwise`),Q("1 turn ↻",()=>h(1),"One turn clockwise"),Q("Marks to zero",
 ()=>p({type:"reset"}))),x=new Map;for(let k of r.dials){let w=E("g",{},E("circle",{class:"tsw-end",r:34}),E("line",{class:"\
-tsw-painted",x1:0,x2:0,y1:0,y2:-34}),E("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),S=[];for(let P=0;P<n.marks;P+=1)S.push(
-E("line",{class:"tsw-tick",y1:-40,y2:P?-47:-52,transform:`rotate(${P*360/n.marks})`})),P&&S.push(E("text",{class:"tsw-nu\
-mber",x:57*Math.sin(P*2*Math.PI/n.marks),y:-57*Math.cos(P*2*Math.PI/n.marks)+4},String(P)));let C=E("svg",{viewBox:"-70 \
+tsw-painted",x1:0,x2:0,y1:0,y2:-34}),E("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),S=[];for(let P=0;P<o.marks;P+=1)S.push(
+E("line",{class:"tsw-tick",y1:-40,y2:P?-47:-52,transform:`rotate(${P*360/o.marks})`})),P&&S.push(E("text",{class:"tsw-nu\
+mber",x:57*Math.sin(P*2*Math.PI/o.marks),y:-57*Math.cos(P*2*Math.PI/o.marks)+4},String(P)));let C=E("svg",{viewBox:"-70 \
 -70 140 140",class:"tsw-dial","data-shaft":k.shaft,"aria-hidden":"true"},E("circle",{class:"tsw-plate",r:40}),...S,E("pa\
 th",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),w),R=s("div",{class:"tsw-count",tabindex:"0",role:"application","ari\
 a-roledescription":"shaft","data-shaft":k.shaft},s("div",{class:"tsw-name"}),C,s("div",{class:"tsw-strokes","aria-hidden":"\
 true"}),s("div",{class:"tsw-figure"}));x.set(k.shaft,{box:R,svg:C,shaftEnd:w}),R.addEventListener("focus",()=>{i!==k.shaft&&
 (i=k.shaft,b())}),R.addEventListener("keydown",P=>{if(wt(P))return;let K={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1,
-PageDown:1,PageUp:-1}[P.key];K&&(P.preventDefault(),i=k.shaft,f(K*(P.key.startsWith("Page")?1:P.shiftKey?n.fine:n.step)))});
+PageDown:1,PageUp:-1}[P.key];K&&(P.preventDefault(),i=k.shaft,h(K*(P.key.startsWith("Page")?1:P.shiftKey?o.fine:o.step)))});
 let W=null,T=P=>{let K=C.getBoundingClientRect();return Math.atan2(P.clientX-K.left-K.width/2,K.top+K.height/2-P.clientY)/
 (2*Math.PI)};C.addEventListener("pointerdown",P=>{P.button===0&&(W=T(P),C.setPointerCapture(P.pointerId),R.focus({preventScroll:!0}),
 P.preventDefault())}),C.addEventListener("pointermove",P=>{if(W===null)return;let K=T(P),Z=K-W;Z-=Math.round(Z),W=K,y+=Z,
 D()});let B=()=>{W=null};C.addEventListener("pointerup",B),C.addEventListener("pointercancel",B)}let y=0,O=!1;function D(){
-if(O||Math.abs(y)<.002)return;O=!0;let k=y;y=0,f(k)}let L=U({model:t,el:e},{kind:"rig"});L.show(...n.closed?[]:[s("p",{class:"\
-ts-who"},"Practice. Nothing here is marked or saved.")],L.alert,o,...n.closed?[]:[s("div",{class:"ts-tools",role:"group",
+if(O||Math.abs(y)<.002)return;O=!0;let k=y;y=0,h(k)}let L=U({model:t,el:e},{kind:"rig"});L.show(...o.closed?[]:[s("p",{class:"\
+ts-who"},"Practice. Nothing here is marked or saved.")],L.alert,n,...o.closed?[]:[s("div",{class:"ts-tools",role:"group",
 "aria-label":"Gears engaged"},s("span",{},"Engage: "),...u),d],s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Ho\
-ld still: ",g),s("span",{class:"ts-pair"},"Turn by hand: ",h)),s("div",{class:"tsw-counts"},...[...x.values()].map(k=>k.
+ld still: ",g),s("span",{class:"ts-pair"},"Turn by hand: ",f)),s("div",{class:"tsw-counts"},...[...x.values()].map(k=>k.
 box)),m,a,s("p",{class:"ts-hint"},`All three are seen from the clutch side. Drag a dial round, or go to it and use the a\
 rrow keys (${v} turn), Shift with an arrow key (a touch) or Page Up and Page Down (one turn). Each stroke is a whole tur\
 n.`));let N=0,$=null;function p(k){N+=1,L.send({...k,turn:N})}let c=k=>{let w=[];for(let S=k;S>0;S-=5)w.push(S>=5?"||||/":
 "|".repeat(S));return w.join(" ")};function b(){let k=t.get("view");$!==t.get("figure")&&($=String(t.get("figure")),d.innerHTML=
 $);for(let w of at(d,"[data-wheel]")){let[S,C]=k.wheels[String(w.dataset.wheel)]??[0,!0];w.setAttribute("transform",`tra\
 nslate(0 ${(S*Number(w.dataset.reach)).toFixed(1)})`),w.classList.toggle("tsw-behind",!C)}for(let w of u)w.setAttribute(
-"aria-pressed",String(k.engaged.includes(w.dataset.gear)));g.value=k.held,h.value=i;for(let w of k.dials){let{box:S,shaftEnd:C}=x.
+"aria-pressed",String(k.engaged.includes(w.dataset.gear)));g.value=k.held,f.value=i;for(let w of k.dials){let{box:S,shaftEnd:C}=x.
 get(w.shaft),R=w.way>0?"↻":w.way<0?"↺":"";C.setAttribute("transform",`rotate(${w.angle})`);let[W,,T,B]=S.children;W.
 textContent=`${w.name}${w.held?", held":w.shaft===i?", your hand":""}`,T.textContent=w.strokes||R?`${R} ${c(w.strokes)}`:
 "no stroke",B.textContent=w.figure,S.classList.toggle("tsw-hand",w.shaft===i),S.classList.toggle("tsw-held",w.held),S.setAttribute(
-"aria-label",`${w.name}${w.held?", held":""}. ${w.words}`)}o.textContent=k.finding,a.textContent=k.happened,e.dataset.turn=
-String(k.turn),O=!1,D()}return L.follow("change:view",b),b(),L.close}function ze({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),r=s("div",{class:"tsh-picture"}),o=s("p",{class:"\
-tsh-head"}),a=s("p",{class:"tsh-seen"}),d=s("div",{class:"tsh-told"}),i=s("div",{class:"tsh-box",role:"status"},o,a,d),l=[],
-u=[],g=null,h=t.get("plan").lookingOnly,f=(p,c)=>s("button",{type:"button",class:"ts-button","data-verdict":p,"aria-pres\
-sed":"false",onclick:()=>y.send({type:"judge",place:g,verdict:p})},c),v=h?[]:[f("stop","Stop here"),f("well","Fine as it\
+"aria-label",`${w.name}${w.held?", held":""}. ${w.words}`)}n.textContent=k.finding,a.textContent=k.happened,e.dataset.turn=
+String(k.turn),O=!1,D()}return L.follow("change:view",b),b(),L.close}function Ye({model:t,el:e}){let o=s("p",{class:"ts-finding",role:"status"}),r=s("div",{class:"tsh-picture"}),n=s("p",{class:"\
+tsh-head"}),a=s("p",{class:"tsh-seen"}),d=s("div",{class:"tsh-told"}),i=s("div",{class:"tsh-box",role:"status"},n,a,d),l=[],
+u=[],g=null,f=t.get("plan").lookingOnly,h=(p,c)=>s("button",{type:"button",class:"ts-button","data-verdict":p,"aria-pres\
+sed":"false",onclick:()=>y.send({type:"judge",place:g,verdict:p})},c),v=f?[]:[h("stop","Stop here"),h("well","Fine as it\
  is")],m=s("button",{type:"button",class:"ts-button",onclick:()=>y.send({type:"next"})},"Another day"),x=s("div",{class:"\
 ts-tools",role:"group","aria-label":"Your judgement of the place"},...v);t.get("plan").more&&x.append(m);let y=U({model:t,
-el:e},{kind:"rig"});y.show(s("p",{class:"ts-who"},h?"A picture to look at. Nothing is saved here; your answers are below\
-.":"Practice. Nothing here is marked or saved."),y.alert,n,s("p",{class:"ts-keys"},h?"Choose a place to read what can be\
+el:e},{kind:"rig"});y.show(s("p",{class:"ts-who"},f?"A picture to look at. Nothing is saved here; your answers are below\
+.":"Practice. Nothing here is marked or saved."),y.alert,o,s("p",{class:"ts-keys"},f?"Choose a place to read what can be\
  seen there. Keys: arrows go from place to place.":"Choose a place, read what can be seen there, and judge it. Keys: arr\
-ows go from place to place; Tab goes on to the buttons."),r,i),h||i.after(x);function O(p,c){let b=p!==g;g=p;for(let[k,w]of u.
+ows go from place to place; Tab goes on to the buttons."),r,i),f||i.after(x);function O(p,c){let b=p!==g;g=p;for(let[k,w]of u.
 entries()){let S=l[k][0]===p;w.setAttribute("tabindex",S?"0":"-1"),w.setAttribute("aria-pressed",String(S)),w.classList.
 toggle("tsh-chosen",S),S&&c&&(w.focus({preventScroll:!0}),D(w))}b&&y.send({type:"choose",place:p})}function D(p){let c=Ct(
 p,".tsh-hit").getBoundingClientRect(),b=r.getBoundingClientRect();(c.left<b.left||c.right>b.right)&&(r.scrollLeft+=c.left-
@@ -723,7 +724,7 @@ let p=t.get("plan");l=p.places,r.innerHTML=p.drawing,Ct(r,"svg").setAttribute("r
 findIndex(([w])=>w===g),b=Math.min(6,l.length),k=c;if(p.key==="ArrowRight")k=c+1;else if(p.key==="ArrowLeft")k=c-1;else if(p.
 key==="ArrowDown")k=c+b;else if(p.key==="ArrowUp")k=c-b;else if(p.key==="Home")k=0;else if(p.key==="End")k=l.length-1;else if(p.
 key!=="Enter"&&p.key!==" ")return;p.preventDefault(),k>=0&&k<l.length&&O(l[k][0],!0)});function N(){let p=t.get("view");
-n.textContent=p.finding;let c=l.findIndex(([w])=>w===p.chosen);o.textContent=`${c+1}  ${l[c][1]}`,a.textContent=p.seen;let{
+o.textContent=p.finding;let c=l.findIndex(([w])=>w===p.chosen);n.textContent=`${c+1}  ${l[c][1]}`,a.textContent=p.seen;let{
 verdict:b,...k}=p.told;if(d.replaceChildren(),b){let w=p.judged[p.chosen],S=w==="stop"==(b==="Stop here."),C=w==="stop"?
 "Stop here":"Fine as it is";d.append(s("p",{class:"tsh-verdict"},S?`✓ Yes: ${b}`:`✗ You said “${C}”. The course sa\
 ys: ${b}`),s("dl",{class:"ts-facts"},...Object.entries(k).flatMap(([R,W])=>[s("dt",{},R),s("dd",{},W)])))}for(let w of v)
@@ -731,205 +732,205 @@ w.setAttribute("aria-pressed",String(p.judged[p.chosen]===w.dataset.verdict));fo
 S.setAttribute("aria-label",`${w+1} ${l[w][1]}${C?`, judged: ${C==="stop"?"stop here":"fine as it is"}`:""}`);let R=S.querySelector(
 ".tsh-tag");if(!C){R?.remove();continue}R||(R=E("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),S.
 append(R)),R.textContent=C==="stop"?"■ stop":"○ well"}e.dataset.turn=p.chosen}let $=()=>{L(),N()};return y.follow("c\
-hange:plan",$),y.follow("change:view",N),$(),y.close}function Ye({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("p",{class:"tsl-sum"}),a=s(
-"div",{class:"tsl-drawing"}),d=new Map,l=n.sliders.map(([f,v,m,x,y,O])=>{let D=J(f.replace("_","-")),L=s("output",{class:"\
-tsl-figure",for:D}),N=s("input",{id:D,type:"range",min:x,max:y,step:O,oninput:()=>{$(),g.send({type:"set",name:f,value:Number(
+hange:plan",$),y.follow("change:view",N),$(),y.close}function Xe({model:t,el:e}){let o=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),n=s("p",{class:"tsl-sum"}),a=s(
+"div",{class:"tsl-drawing"}),d=new Map,l=o.sliders.map(([h,v,m,x,y,O])=>{let D=J(h.replace("_","-")),L=s("output",{class:"\
+tsl-figure",for:D}),N=s("input",{id:D,type:"range",min:x,max:y,step:O,oninput:()=>{$(),g.send({type:"set",name:h,value:Number(
 N.value)})}}),$=()=>{L.textContent=`${N.value} ${m}`,N.setAttribute("aria-valuetext",`${N.value} ${m==="°"?"degrees":m}`)};
-return d.set(f,{slider:N,say:$}),s("div",{class:"tsl-row"},s("label",{for:D},v),N,L)}),u=s("select",{class:"ts-box","ari\
-a-label":"Grip",onchange:()=>g.send({type:"set",name:"grip",value:u.value})},...it(n.grips)),g=U({model:t,el:e},{kind:"r\
+return d.set(h,{slider:N,say:$}),s("div",{class:"tsl-row"},s("label",{for:D},v),N,L)}),u=s("select",{class:"ts-box","ari\
+a-label":"Grip",onchange:()=>g.send({type:"set",name:"grip",value:u.value})},...it(o.grips)),g=U({model:t,el:e},{kind:"r\
 ig"});g.show(s("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),g.alert,r,s("div",{class:"tsl-sliders",
-role:"group","aria-label":"The lift"},...l,s("div",{class:"tsl-row"},s("span",{},"Grip"),u)),a,o,s("p",{class:"ts-keys"},
-"Dashed: where the load goes. The figure is drawn for the eye; only the distances count."));function h(){let f=t.get("vi\
-ew");r.textContent=f.finding,o.textContent=f.sum,a.innerHTML=f.drawing;for(let[v,{slider:m,say:x}]of d)document.activeElement!==
-m&&(m.value=f.sizes[v]),x();u.value=f.sizes.grip}return g.follow("change:view",h),h(),g.close}var Jt={x:90,y:120,perMm:20,radius:82,bevel:30};function Ws(t){let e=E("svg",{viewBox:"0 0 760 240",class:"tsi-micromete\
-r",role:"img"}),{x:n,y:r,perMm:o,radius:a}=Jt;e.append(E("rect",{x:n-60,y:r-56,width:o*t.top+90,height:112,class:"tsi-pa\
-per"}),X(n-20,r,n+o*t.top+20,r,"tsi-bold"));for(let h=0;h*t.pitch<=t.top;h+=1){let f=n+h*t.pitch*o;if(h%2){e.append(X(f,
-r,f,r+18,"tsi-fine"));continue}let v=h/2;e.append(X(f,r,f,r-(v%5?18:27),v%5?"tsi-fine":"tsi-bold")),v%5===0&&e.append(V(
-f,r-33,String(v)))}let d=E("g",{});e.append(d,V(12,234,"Sleeve: lines above the datum 1 mm apart, those below midway. Th\
+role:"group","aria-label":"The lift"},...l,s("div",{class:"tsl-row"},s("span",{},"Grip"),u)),a,n,s("p",{class:"ts-keys"},
+"Dashed: where the load goes. The figure is drawn for the eye; only the distances count."));function f(){let h=t.get("vi\
+ew");r.textContent=h.finding,n.textContent=h.sum,a.innerHTML=h.drawing;for(let[v,{slider:m,say:x}]of d)document.activeElement!==
+m&&(m.value=h.sizes[v]),x();u.value=h.sizes.grip}return g.follow("change:view",f),f(),g.close}var Jt={x:90,y:120,perMm:20,radius:82,bevel:30};function Us(t){let e=E("svg",{viewBox:"0 0 760 240",class:"tsi-micromete\
+r",role:"img"}),{x:o,y:r,perMm:n,radius:a}=Jt;e.append(E("rect",{x:o-60,y:r-56,width:n*t.top+90,height:112,class:"tsi-pa\
+per"}),X(o-20,r,o+n*t.top+20,r,"tsi-bold"));for(let f=0;f*t.pitch<=t.top;f+=1){let h=o+f*t.pitch*n;if(f%2){e.append(X(h,
+r,h,r+18,"tsi-fine"));continue}let v=f/2;e.append(X(h,r,h,r-(v%5?18:27),v%5?"tsi-fine":"tsi-bold")),v%5===0&&e.append(V(
+h,r-33,String(v)))}let d=E("g",{});e.append(d,V(12,234,"Sleeve: lines above the datum 1 mm apart, those below midway. Th\
 imble: 50 lines a turn.","start"));let i=E("path",{d:`M0 ${r-a+14}L${Jt.bevel} ${r-a}L${Jt.bevel} ${r+a}L0 ${r+a-14}Z`,class:"\
 tsi-body"}),l=E("rect",{x:Jt.bevel,y:r-a,width:760,height:2*a,class:"tsi-body"}),u=E("rect",{x:0,y:r-a,width:760,height:2*
-a,fill:"var(--ts-paper)"}),g=E("g",{});return d.append(u,i,l,g),{node:e,set(h){d.setAttribute("transform",`translate(${n+
-h.mm*o} 0)`),g.replaceChildren();for(let f=0;f<t.lines;f+=1){let v=f-h.line;v-=t.lines*Math.round(v/t.lines);let m=v/t.lines*
-2*Math.PI;if(Math.abs(m)>1.15)continue;let x=r-(a-8)*Math.sin(m),y=f%5===0;g.append(X(0,x,y?26:16,x,y?"tsi-bold":"tsi-fi\
-ne")),y&&g.append(V(36,x+5,String(f),"start"))}e.setAttribute("aria-label",`${t.name}. ${h.words}`)}}}function Xe(t){return $t(
-t,(e,n,r)=>{let o=Ws(e),a=ct("Thimble",{min:0,max:e.top,step:.01,value:r.open,words:()=>"turn in to the left, out to the\
- right",onInput:l=>n({open:l})}),d=lt("Between the faces",e.between,r.between,l=>n({between:l,open:e.top})),i=e.hands.length?
-lt("Close it",e.hands,r.hand,l=>n({hand:l})):null;return{picture:o.node,controls:[vt(d.row,i?.row),vt(_("Close until it \
-rests",()=>n({open:-1})),_("Open",()=>n({open:e.top}))),a.row],set(l,u){o.set(l),a.box.value=String(Math.max(0,l.mm)),d.
-box.value=u.between}}})}function Ve({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("tbody",{role:"rowgroup"}),
-a=new Map;for(let[l,u,g]of n.checks){let h=s("button",{class:"ts-button",type:"button","aria-label":`Make: ${u}`,onclick:()=>{
-h.getAttribute("aria-disabled")!=="true"&&d.send({type:"make",check:l})}},"Make"),f=Et("it shows",!1);f.classList.add("t\
-sk-shown"),a.set(l,{button:h,shown:f}),o.append(s("tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},u),Et("min",!0,
-`${g}`),Et("",!1,h),f))}let d=U({model:t,el:e},{kind:"rig"});d.show(s("p",{class:"ts-who"},"Your unit. Checks are not sa\
-ved; make them again after reopening."),d.alert,r,Zt("Checks of your unit",[["Check"],["min",!0],["Do"],["It shows"]],o));
-function i(){let l=t.get("view");r.textContent=l.finding;for(let[u,{button:g,shown:h}]of a){let f=l.shown[u];g.setAttribute(
-"aria-disabled",f?"true":"false"),g.classList.toggle("ts-off",!!f),g.textContent=f?"Made":"Make",h.textContent=f?`${f[0]?
-"✓":"✗"} ${f[1]}`:"",h.classList.toggle("tsk-failed",!!f&&!f[0])}}return d.follow("change:view",i),i(),d.close}function Us(){let t=E("svg",{viewBox:"0 0 220 200",class:"tsp-gauge",role:"img"}),e=E("g"),n=E("path",{d:"M-2.5 14L0 -78\
-L2.5 14Z",class:"tsg-pointer"});t.append(E("circle",{cx:110,cy:104,r:92,class:"tsg-face"}),e,n,E("circle",{cx:110,cy:104,
-r:6,class:"tsg-hub"}));let r=d=>(-135+270*d)*Math.PI/180,o="";function a([d,i,l]){e.replaceChildren();for(let u=0;u*i<=d+
-1e-9;u+=1){let g=r(u*i/d),h=u%l===0,f=v=>[110+v*Math.sin(g),104-v*Math.cos(g)];if(e.append(X(...f(h?72:79),...f(88),h?"t\
-sg-mark tsg-long":"tsg-mark")),h&&u%(2*l)===0){let[v,m]=f(58);e.append(V(v,m+4.5,String(Number((u*i).toFixed(2)))))}}e.append(
-V(110,170,"kN"))}return{node:t,set(d,i,l){String(d)!==o&&(o=String(d),a(d));let u=Math.min(i/d[0],1.03);n.setAttribute("\
-transform",`translate(110 104) rotate(${-135+270*u})`),t.setAttribute("aria-label",l)}}}function Ze(t){return $t(t,(e,n,r)=>{
-let o=Us(),a=s("div",{class:"tsp-section"}),d="",i=s("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
-ection and gauge"},a,s("div",{class:"tsg-gauge"},o.node)),l=ct("Push",{min:0,max:100,step:1,value:r.travel,onInput:f=>n(
-{travel:f}),words:f=>f>=100?"at the shoulder":`${f} % of the way`}),u=[l.row],g=null;if(!e.readingsOnly){let f=lt("Part",
-e.places,r.place,y=>n({place:y,travel:0}));g=lt("Driver bears on",e.drivers,r.driver,y=>n({driver:y,travel:0}));let v=lt(
-"Seat",e.seats,r.seat,y=>n({seat:y})),m=ct("Pair",{min:0,max:100,step:1,value:r.grip,onInput:y=>n({grip:y}),words:y=>y===
+a,fill:"var(--ts-paper)"}),g=E("g",{});return d.append(u,i,l,g),{node:e,set(f){d.setAttribute("transform",`translate(${o+
+f.mm*n} 0)`),g.replaceChildren();for(let h=0;h<t.lines;h+=1){let v=h-f.line;v-=t.lines*Math.round(v/t.lines);let m=v/t.lines*
+2*Math.PI;if(Math.abs(m)>1.15)continue;let x=r-(a-8)*Math.sin(m),y=h%5===0;g.append(X(0,x,y?26:16,x,y?"tsi-bold":"tsi-fi\
+ne")),y&&g.append(V(36,x+5,String(h),"start"))}e.setAttribute("aria-label",`${t.name}. ${f.words}`)}}}function Ve(t){return $t(
+t,(e,o,r)=>{let n=Us(e),a=ct("Thimble",{min:0,max:e.top,step:.01,value:r.open,words:()=>"turn in to the left, out to the\
+ right",onInput:l=>o({open:l})}),d=lt("Between the faces",e.between,r.between,l=>o({between:l,open:e.top})),i=e.hands.length?
+lt("Close it",e.hands,r.hand,l=>o({hand:l})):null;return{picture:n.node,controls:[vt(d.row,i?.row),vt(_("Close until it \
+rests",()=>o({open:-1})),_("Open",()=>o({open:e.top}))),a.row],set(l,u){n.set(l),a.box.value=String(Math.max(0,l.mm)),d.
+box.value=u.between}}})}function Ze({model:t,el:e}){let o=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),n=s("tbody",{role:"rowgroup"}),
+a=new Map;for(let[l,u,g]of o.checks){let f=s("button",{class:"ts-button",type:"button","aria-label":`Make: ${u}`,onclick:()=>{
+f.getAttribute("aria-disabled")!=="true"&&d.send({type:"make",check:l})}},"Make"),h=Et("it shows",!1);h.classList.add("t\
+sk-shown"),a.set(l,{button:f,shown:h}),n.append(s("tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},u),Et("min",!0,
+`${g}`),Et("",!1,f),h))}let d=U({model:t,el:e},{kind:"rig"});d.show(s("p",{class:"ts-who"},"Your unit. Checks are not sa\
+ved; make them again after reopening."),d.alert,r,Zt("Checks of your unit",[["Check"],["min",!0],["Do"],["It shows"]],n));
+function i(){let l=t.get("view");r.textContent=l.finding;for(let[u,{button:g,shown:f}]of a){let h=l.shown[u];g.setAttribute(
+"aria-disabled",h?"true":"false"),g.classList.toggle("ts-off",!!h),g.textContent=h?"Made":"Make",f.textContent=h?`${h[0]?
+"✓":"✗"} ${h[1]}`:"",f.classList.toggle("tsk-failed",!!h&&!h[0])}}return d.follow("change:view",i),i(),d.close}function qs(){let t=E("svg",{viewBox:"0 0 220 200",class:"tsp-gauge",role:"img"}),e=E("g"),o=E("path",{d:"M-2.5 14L0 -78\
+L2.5 14Z",class:"tsg-pointer"});t.append(E("circle",{cx:110,cy:104,r:92,class:"tsg-face"}),e,o,E("circle",{cx:110,cy:104,
+r:6,class:"tsg-hub"}));let r=d=>(-135+270*d)*Math.PI/180,n="";function a([d,i,l]){e.replaceChildren();for(let u=0;u*i<=d+
+1e-9;u+=1){let g=r(u*i/d),f=u%l===0,h=v=>[110+v*Math.sin(g),104-v*Math.cos(g)];if(e.append(X(...h(f?72:79),...h(88),f?"t\
+sg-mark tsg-long":"tsg-mark")),f&&u%(2*l)===0){let[v,m]=h(58);e.append(V(v,m+4.5,String(Number((u*i).toFixed(2)))))}}e.append(
+V(110,170,"kN"))}return{node:t,set(d,i,l){String(d)!==n&&(n=String(d),a(d));let u=Math.min(i/d[0],1.03);o.setAttribute("\
+transform",`translate(110 104) rotate(${-135+270*u})`),t.setAttribute("aria-label",l)}}}function Je(t){return $t(t,(e,o,r)=>{
+let n=qs(),a=s("div",{class:"tsp-section"}),d="",i=s("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
+ection and gauge"},a,s("div",{class:"tsg-gauge"},n.node)),l=ct("Push",{min:0,max:100,step:1,value:r.travel,onInput:h=>o(
+{travel:h}),words:h=>h>=100?"at the shoulder":`${h} % of the way`}),u=[l.row],g=null;if(!e.readingsOnly){let h=lt("Part",
+e.places,r.place,y=>o({place:y,travel:0}));g=lt("Driver bears on",e.drivers,r.driver,y=>o({driver:y,travel:0}));let v=lt(
+"Seat",e.seats,r.seat,y=>o({seat:y})),m=ct("Pair",{min:0,max:100,step:1,value:r.grip,onInput:y=>o({grip:y}),words:y=>y===
 0?"loosest of the fit":y===100?"tightest of the fit":`${y} % from loosest to tightest`}),x=ct("Warm the outer part",{min:e.
-room,max:e.hottest,step:1,value:r.warmth,onInput:y=>n({warmth:y}),words:y=>`${y} °C`});u.unshift(vt(f.row,g.row,v.row),
-m.row,x.row)}let h=s("dl",{class:"ts-facts"});return e.readingsOnly||u.push(h),{picture:i,controls:u,set(f,v){f.section!==
-d&&(d=f.section,a.innerHTML=d),a.querySelector(".tsd-moving")?.setAttribute("transform",`translate(${-e.travelPx*v.travel/
-100} 0)`),o.set(f.gauge,f.force,f.words),Number(l.box.value)!==v.travel&&document.activeElement!==l.box&&l.set(v.travel),
-g&&(g.row.hidden=!f.drives),f.facts&&h.replaceChildren(...St(f.facts))}}})}function Je({model:t,el:e}){let n=t.get("steps"),r=t.get("reach"),o=new Map(n.map(([$],p)=>[$,p])),a=s("div",{class:"ts-\
+room,max:e.hottest,step:1,value:r.warmth,onInput:y=>o({warmth:y}),words:y=>`${y} °C`});u.unshift(vt(h.row,g.row,v.row),
+m.row,x.row)}let f=s("dl",{class:"ts-facts"});return e.readingsOnly||u.push(f),{picture:i,controls:u,set(h,v){h.section!==
+d&&(d=h.section,a.innerHTML=d),a.querySelector(".tsd-moving")?.setAttribute("transform",`translate(${-e.travelPx*v.travel/
+100} 0)`),n.set(h.gauge,h.force,h.words),Number(l.box.value)!==v.travel&&document.activeElement!==l.box&&l.set(v.travel),
+g&&(g.row.hidden=!h.drives),h.facts&&f.replaceChildren(...St(h.facts))}}})}function Qe({model:t,el:e}){let o=t.get("steps"),r=t.get("reach"),n=new Map(o.map(([$],p)=>[$,p])),a=s("div",{class:"ts-\
 scroll"}),d=s("div",{class:"ts-scroll",tabindex:"0",role:"region","aria-label":"The rules around the chosen step"}),i=s(
 "p",{class:"ts-finding",role:"status"}),l=s("ul",{class:"ts-sentences"}),u=s("select",{class:"ts-box ts-before","aria-la\
-bel":"Chosen step"},...it(n.map(([$,p],c)=>[$,`${c+1}  ${p}`]))),g=s("button",{type:"button",class:"ts-button","aria-pre\
-ssed":"false"},"Fit the width"),h=U({model:t,el:e},{kind:"rig",lost(){u.disabled=!0}});h.show(h.alert,s("p",{class:"ts-f\
+bel":"Chosen step"},...it(o.map(([$,p],c)=>[$,`${c+1}  ${p}`]))),g=s("button",{type:"button",class:"ts-button","aria-pre\
+ssed":"false"},"Fit the width"),f=U({model:t,el:e},{kind:"rig",lost(){u.disabled=!0}});f.show(f.alert,s("p",{class:"ts-f\
 inding"},t.get("finding")),s("p",{class:"ts-hint"},"Choose a step: click it, or use the arrow keys in the picture. Left \
 and right follow the rules, up and down stay beside."),s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Step ",u),
 g),a,s("p",{class:"ts-hint"},"Thick outline: comes before the chosen step. Double outline: comes after it. Pale: either \
-side."),i,d,l),a.innerHTML=t.get("figure");let f=Ct(a,"svg");f.setAttribute("role","group");let v=at(f,".tsf-step").sort(
-($,p)=>Number($.dataset.step)-Number(p.dataset.step)),m=at(f,".tsf-rule").map($=>({node:$,ends:String($.dataset.rule).split(
-"-").map(Number)}));v.forEach(($,p)=>{$.setAttribute("role","button"),$.setAttribute("aria-label",`${p+1} ${n[p][1]}, ${r[p].
-before.length} before it, ${r[p].after.length} after it`),$.addEventListener("click",()=>O(p,!0))});let x=Number(o.get(t.
+side."),i,d,l),a.innerHTML=t.get("figure");let h=Ct(a,"svg");h.setAttribute("role","group");let v=at(h,".tsf-step").sort(
+($,p)=>Number($.dataset.step)-Number(p.dataset.step)),m=at(h,".tsf-rule").map($=>({node:$,ends:String($.dataset.rule).split(
+"-").map(Number)}));v.forEach(($,p)=>{$.setAttribute("role","button"),$.setAttribute("aria-label",`${p+1} ${o[p][1]}, ${r[p].
+before.length} before it, ${r[p].after.length} after it`),$.addEventListener("click",()=>O(p,!0))});let x=Number(n.get(t.
 get("near").step));function y($){let p=new Set(r[x].before),c=new Set(r[x].after);v.forEach((S,C)=>{S.setAttribute("tabi\
 ndex",C===x?"0":"-1"),S.setAttribute("aria-pressed",String(C===x)),S.classList.toggle("ts-chosen-step",C===x),S.classList.
 toggle("ts-before-it",p.has(C)),S.classList.toggle("ts-after-it",c.has(C)),S.classList.toggle("ts-either",C!==x&&!p.has(
 C)&&!c.has(C))});let b=S=>S===x||p.has(S)||c.has(S);for(let{node:S,ends:C}of m){let R=p.has(C[0])&&(C[1]===x||p.has(C[1]))||
-c.has(C[1])&&(C[0]===x||c.has(C[0]));S.classList.toggle("ts-either",!(R&&C.every(b)))}u.value=n[x][0],$&&v[x].focus({preventScroll:!0});
+c.has(C[1])&&(C[0]===x||c.has(C[0]));S.classList.toggle("ts-either",!(R&&C.every(b)))}u.value=o[x][0],$&&v[x].focus({preventScroll:!0});
 let k=v[x].getBoundingClientRect(),w=a.getBoundingClientRect();(k.left<w.left+16||k.right>w.right-16)&&(a.scrollLeft+=k.
-left-w.left-w.width/2)}function O($,p){x=$,y(p),h.send({type:"choose",step:n[$][0]})}let D=$=>{let c=Ct(v[$],"rect").getBBox();
+left-w.left-w.width/2)}function O($,p){x=$,y(p),f.send({type:"choose",step:o[$][0]})}let D=$=>{let c=Ct(v[$],"rect").getBBox();
 return{x:c.x,y:c.y}};function L($){let p=D(x),c=w=>w.sort((S,C)=>Math.abs(D(S).y-p.y)-Math.abs(D(C).y-p.y))[0];if($==="A\
 rrowRight")return c(m.filter(({ends:w})=>w[0]===x).map(({ends:w})=>w[1]));if($==="ArrowLeft")return c(m.filter(({ends:w})=>w[1]===
 x).map(({ends:w})=>w[0]));let b=v.map((w,S)=>S).filter(w=>Math.abs(D(w).x-p.x)<2&&w!==x),k=$==="ArrowUp"?-1:1;return c(b.
-filter(w=>(D(w).y-p.y)*k>0))}f.addEventListener("keydown",$=>{if(!wt($))if(["ArrowUp","ArrowDown","ArrowLeft","ArrowRigh\
+filter(w=>(D(w).y-p.y)*k>0))}h.addEventListener("keydown",$=>{if(!wt($))if(["ArrowUp","ArrowDown","ArrowLeft","ArrowRigh\
 t"].includes($.key)){let p=L($.key);p!==void 0&&O(p,!0),$.preventDefault()}else($.key==="Enter"||$.key===" ")&&$.preventDefault()}),
-u.addEventListener("change",()=>O(Number(o.get(u.value)),!1)),g.addEventListener("click",()=>{let $=a.classList.toggle("\
+u.addEventListener("change",()=>O(Number(n.get(u.value)),!1)),g.addEventListener("click",()=>{let $=a.classList.toggle("\
 ts-fit");g.setAttribute("aria-pressed",String($)),y(!1)});function N(){let $=t.get("near");i.textContent=$.words,d.innerHTML=
-$.figure,l.replaceChildren(...It($.sentences))}return h.follow("change:near",N),N(),requestAnimationFrame(()=>y(!1)),h.close}function qs(){let t=E("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),e=E("g",{}),n=E("g",{});return e.append(
+$.figure,l.replaceChildren(...It($.sentences))}return f.follow("change:near",N),N(),requestAnimationFrame(()=>y(!1)),f.close}function Gs(){let t=E("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),e=E("g",{}),o=E("g",{});return e.append(
 E("circle",{cx:150,cy:164,r:76,class:"tsi-body"}),X(150,164,150,98,"tsi-bold"),E("circle",{cx:150,cy:98,r:5,class:"tsg-h\
-ub"})),n.append(X(150,86,150,40,"tsi-plunger"),E("circle",{cx:150,cy:26,r:20,class:"tsi-paper"})),t.append(e,X(50,164,250,
-164,"tsg-centre"),X(150,250,150,80,"tsg-centre"),n,V(8,252,"not to scale","start")),{node:t,set(r,o,a){e.setAttribute("t\
-ransform",`rotate(${r} 150 164)`),n.setAttribute("transform",`rotate(${o} 150 88)`),t.setAttribute("aria-label",a)}}}function Qe(t){
-return $t(t,(e,n,r)=>{let o=Bt(),a=qs(),d=ct("Turn the shaft by hand",{min:0,max:360,step:5,value:r.angle,words:u=>`turn\
-ed by ${u}°`,onInput:u=>n({angle:u})}),i=lt("Plunger",e.pressed,r.pressed,u=>n({pressed:u})),l=lt("Stand",e.tilts,r.tilt,
-u=>n({tilt:u}));return{picture:s("div",{class:"tsg-beside"},a.node,s("div",{class:"tsg-gauge"},o.node,s("div",{},"One ma\
-rk 0.01 mm, one turn 1 mm"))),controls:[vt(i.row,l.row),d.row],set(u,g){o.set(u.mm,u.words),a.set(u.state.angle,Number(u.
+ub"})),o.append(X(150,86,150,40,"tsi-plunger"),E("circle",{cx:150,cy:26,r:20,class:"tsi-paper"})),t.append(e,X(50,164,250,
+164,"tsg-centre"),X(150,250,150,80,"tsg-centre"),o,V(8,252,"not to scale","start")),{node:t,set(r,n,a){e.setAttribute("t\
+ransform",`rotate(${r} 150 164)`),o.setAttribute("transform",`rotate(${n} 150 88)`),t.setAttribute("aria-label",a)}}}function ts(t){
+return $t(t,(e,o,r)=>{let n=Bt(),a=Gs(),d=ct("Turn the shaft by hand",{min:0,max:360,step:5,value:r.angle,words:u=>`turn\
+ed by ${u}°`,onInput:u=>o({angle:u})}),i=lt("Plunger",e.pressed,r.pressed,u=>o({pressed:u})),l=lt("Stand",e.tilts,r.tilt,
+u=>o({tilt:u}));return{picture:s("div",{class:"tsg-beside"},a.node,s("div",{class:"tsg-gauge"},n.node,s("div",{},"One ma\
+rk 0.01 mm, one turn 1 mm"))),controls:[vt(i.row,l.row),d.row],set(u,g){n.set(u.mm,u.words),a.set(u.state.angle,Number(u.
 state.tilt),`Shaft end on, turned by ${u.state.angle}°; the plunger stands ${u.state.tilt}° off square. Not to scale.`),
-d.set(g.angle)}}})}var es=(t,e)=>(t+e)%7<2,ss=(t,e)=>(t+e)%8<2||(t-e+8e4)%8<2,te=()=>!1,Qt=t=>(e,n)=>n%t===0,Gs={"":te,dots:(t,e)=>t%6<2&&e%
-6<2,rising:es,cross:ss,flat:(t,e)=>e%6<2,rings:(t,e)=>{let n=Math.hypot(t%12-6,e%12-6);return n>2.5&&n<4.5},plus:(t,e)=>t%
+d.set(g.angle)}}})}var ss=(t,e)=>(t+e)%7<2,ns=(t,e)=>(t+e)%8<2||(t-e+8e4)%8<2,te=()=>!1,Qt=t=>(e,o)=>o%t===0,zs={"":te,dots:(t,e)=>t%6<2&&e%
+6<2,rising:ss,cross:ns,flat:(t,e)=>e%6<2,rings:(t,e)=>{let o=Math.hypot(t%12-6,e%12-6);return o>2.5&&o<4.5},plus:(t,e)=>t%
 10===5&&e%10>2&&e%10<8||e%10===5&&t%10>2&&t%10<8,"lines-1":te,"lines-2":Qt(14),"lines-3":Qt(8),"lines-4":Qt(5),"lines-5":Qt(
-3)};function zs(t){let e=n=>Number.parseInt(t.slice(n,n+2),16);return[e(1),e(3),e(5)]}var ts=([t,e,n],r)=>(r<<24|n<<16|e<<
-8|t)>>>0;function ns(t,[e,n],r,o,a){let d=n*4,i=new Uint32Array(d*e*4),l=new Map(r.map(([h,,f,v])=>{let m=f?ts(zs(f),200):
-0;return[h,{ground:m,hatch:Gs[v]??te}]})),u={ground:0,hatch:te},g=ts(o,190);for(let h=0;h<e;h+=1){let f=(e-1-h)*4;for(let v=0;v<
-n;v+=1){let m=t[h*n+v];if(!m)continue;let{ground:x,hatch:y}=l.get(m&15)??u,O=a&&(m&16)!==0,D=a&&(m&32)!==0;for(let L=f;L<
-f+4;L+=1)for(let N=v*4;N<(v+1)*4;N+=1){let $=y(N,L)||O&&es(N,L)||D&&ss(N,L);i[L*d+N]=$?g:x}}}return i}var Xs=600;function rs(t,e,n,r,o,a){let[d,i]=n;t.width=i*4,t.height=d*4;let l=new Uint8ClampedArray(ns(e,n,r,o,a).buffer),
-u=new ImageData(l,t.width,t.height);t.getContext("2d")?.putImageData(u,0,0)}function Vs(t,e){let n=s("canvas",{class:"ts\
--swatch","aria-hidden":"true"});return rs(n,new Uint8Array(15).fill(t[0]),[3,5],[t],e,!1),s("span",{class:"ts-key"},n,t[1])}
-function as({model:t,el:e}){let n=t.get("face"),r=t.get("looks"),o=s("p",{class:"ts-finding",role:"status"}),a=s("span",
+3)};function Ys(t){let e=o=>Number.parseInt(t.slice(o,o+2),16);return[e(1),e(3),e(5)]}var es=([t,e,o],r)=>(r<<24|o<<16|e<<
+8|t)>>>0;function os(t,[e,o],r,n,a){let d=o*4,i=new Uint32Array(d*e*4),l=new Map(r.map(([f,,h,v])=>{let m=h?es(Ys(h),200):
+0;return[f,{ground:m,hatch:zs[v]??te}]})),u={ground:0,hatch:te},g=es(n,190);for(let f=0;f<e;f+=1){let h=(e-1-f)*4;for(let v=0;v<
+o;v+=1){let m=t[f*o+v];if(!m)continue;let{ground:x,hatch:y}=l.get(m&15)??u,O=a&&(m&16)!==0,D=a&&(m&32)!==0;for(let L=h;L<
+h+4;L+=1)for(let N=v*4;N<(v+1)*4;N+=1){let $=y(N,L)||O&&ss(N,L)||D&&ns(N,L);i[L*d+N]=$?g:x}}}return i}var Vs=600;function as(t,e,o,r,n,a){let[d,i]=o;t.width=i*4,t.height=d*4;let l=new Uint8ClampedArray(os(e,o,r,n,a).buffer),
+u=new ImageData(l,t.width,t.height);t.getContext("2d")?.putImageData(u,0,0)}function Zs(t,e){let o=s("canvas",{class:"ts\
+-swatch","aria-hidden":"true"});return as(o,new Uint8Array(15).fill(t[0]),[3,5],[t],e,!1),s("span",{class:"ts-key"},o,t[1])}
+function is({model:t,el:e}){let o=t.get("face"),r=t.get("looks"),n=s("p",{class:"ts-finding",role:"status"}),a=s("span",
 {class:"ts-clock"}),d=s("dl",{class:"ts-facts"}),i=s("p",{class:"ts-legend"}),l=s("canvas",{class:"ts-cells","aria-hidde\
-n":"true"}),u=U({model:t,el:e},{kind:"rig",lost(){f.setDisabled(!0),_t(e)}}),g=null,h=T=>{g=J("turn"),u.send({...T,turn:g})},
-f=Yt({face:n,label:`${n.name}, seen from the side that is coated; the finding and the list say what it shows`,onLay(T){f.
-drawing.strokes(T),h({type:"lay",entries:T})},onRemove:T=>h({type:"remove",at:T}),onClear:()=>h({type:"clear"})}),v=_("C\
-lose the face",()=>h({type:"shut",closed:!t.get("view").closed})),m=s("input",{type:"range",id:J("flat"),min:"20",max:"1\
-60",step:"10",class:"ts-range"}),x=s("output",{for:m.id}),y=Nt({id:J("slide"),onchange:()=>h({type:"slide",by:y.value})},
+n":"true"}),u=U({model:t,el:e},{kind:"rig",lost(){h.setDisabled(!0),_t(e)}}),g=null,f=T=>{g=J("turn"),u.send({...T,turn:g})},
+h=Yt({face:o,label:`${o.name}, seen from the side that is coated; the finding and the list say what it shows`,onLay(T){h.
+drawing.strokes(T),f({type:"lay",entries:T})},onRemove:T=>f({type:"remove",at:T}),onClear:()=>f({type:"clear"})}),v=_("C\
+lose the face",()=>f({type:"shut",closed:!t.get("view").closed})),m=s("input",{type:"range",id:J("flat"),min:"20",max:"1\
+60",step:"10",class:"ts-range"}),x=s("output",{for:m.id}),y=Nt({id:J("slide"),onchange:()=>f({type:"slide",by:y.value})},
 t.get("view").slides),O=null;m.addEventListener("input",()=>{x.textContent=`${m.value} µm`;let T={type:"flat",um:Number(
-m.value)};g===null?h(T):O=T});let{box:D,unit:L}=f.drawing;f.drawing.land.classList.add("tsp-clear"),f.drawing.frame.prepend(
+m.value)};g===null?f(T):O=T});let{box:D,unit:L}=h.drawing;h.drawing.land.classList.add("tsp-clear"),h.drawing.frame.prepend(
 l);let N=(...T)=>s("span",{class:"ts-pair"},...T);u.show(s("p",{class:"ts-who"},"Practice. Nothing here is marked or sav\
-ed."),u.alert,o,f.drawing.frame,i,s("div",{class:"ts-tools"},v,N(s("label",{for:y.id},"the other face is"),y),N(a,_("1 m\
-inute passes",()=>h({type:"time",by:1})),_("5 minutes pass",()=>h({type:"time",by:5}))),N(s("label",{for:m.id},"faces ou\
-t of flat by"),m,x)),f.tools,d,s("details",{class:"ts-keys"},s("summary",{},"Passes laid"),f.empty,f.list));function $(){
+ed."),u.alert,n,h.drawing.frame,i,s("div",{class:"ts-tools"},v,N(s("label",{for:y.id},"the other face is"),y),N(a,_("1 m\
+inute passes",()=>f({type:"time",by:1})),_("5 minutes pass",()=>f({type:"time",by:5}))),N(s("label",{for:m.id},"faces ou\
+t of flat by"),m,x)),h.tools,d,s("details",{class:"ts-keys"},s("summary",{},"Passes laid"),h.empty,h.list));function $(){
 let T=getComputedStyle(e).color.match(/\d+(\.\d+)?/g);return T?T.slice(0,3).map(Number):[0,0,0]}let p="",c="";function b(){
 let T=t.get("view"),B=r[T.closed?"closed":"film"],P=t.get("grid"),K=P instanceof DataView?new Uint8Array(P.buffer,P.byteOffset,
-P.byteLength):new Uint8Array(P);rs(l,K,T.shape,B,$(),!T.closed);let[Z,dt]=T.shape,[Ot,Tt]=[T.corner[0]-T.pitch/2,T.corner[1]-
+P.byteLength):new Uint8Array(P);as(l,K,T.shape,B,$(),!T.closed);let[Z,dt]=T.shape,[Ot,Tt]=[T.corner[0]-T.pitch/2,T.corner[1]-
 T.pitch/2],j=(z,tt)=>`${(100*z/tt).toFixed(3)}%`;l.style.left=j(Ot-D.left,D.width),l.style.width=j(dt*T.pitch,D.width),l.
 style.top=j(D.high-Tt-Z*T.pitch,D.height),l.style.height=j(Z*T.pitch,D.height);let F=new Set(K.map(z=>T.closed?z:z&15)),
-q=B.filter(([z])=>F.has(z)),nt=`${q.map(([,z])=>z)} ${$()}`;nt!==p&&(p=nt,i.replaceChildren(...q.map(z=>Vs(z,$()))))}let k=E(
-"g");f.drawing.over.append(k);let w=([T,B])=>[T-D.left,D.high-B];function S([T,B]){let P=B.map(K=>{let[Z,dt]=w(K);return`\
+q=B.filter(([z])=>F.has(z)),nt=`${q.map(([,z])=>z)} ${$()}`;nt!==p&&(p=nt,i.replaceChildren(...q.map(z=>Zs(z,$()))))}let k=E(
+"g");h.drawing.over.append(k);let w=([T,B])=>[T-D.left,D.high-B];function S([T,B]){let P=B.map(K=>{let[Z,dt]=w(K);return`\
 M${Z.toFixed(1)} ${dt.toFixed(1)}h0.01`});return E("path",{d:P.join(""),class:"tsp-lump","stroke-width":2*T})}function C(T){
-let[B,P]=w(T[T.length-1]),K=`M${B-1.3*L} ${P-L}h${2.6*L}l${-1.3*L} ${2.2*L}Z`;return[E("path",{d:f.drawing.path(T),class:"\
+let[B,P]=w(T[T.length-1]),K=`M${B-1.3*L} ${P-L}h${2.6*L}l${-1.3*L} ${2.2*L}Z`;return[E("path",{d:h.drawing.path(T),class:"\
 tsp-way","stroke-width":L}),E("path",{d:K,class:"tsp-out"})]}function R(){let T=t.get("view");if(g!==null&&T.turn!==g)return;
-g=null;let B=JSON.stringify([T.entries,T.notes]);if(B!==c&&f.show(T.entries,T.notes),c=B,f.drawing.strokes([]),b(),k.replaceChildren(
-...T.lumps.map(S),...T.leaks.flatMap(C)),f.drawing.svg.classList.toggle("tsp-shut",T.closed),f.drawing.svg.classList.toggle(
-"tsp-clean",T.closed||T.clean),o.textContent=T.finding,y.value=T.slide,a.textContent=`minute ${T.minute}`,v.textContent=
+g=null;let B=JSON.stringify([T.entries,T.notes]);if(B!==c&&h.show(T.entries,T.notes),c=B,h.drawing.strokes([]),b(),k.replaceChildren(
+...T.lumps.map(S),...T.leaks.flatMap(C)),h.drawing.svg.classList.toggle("tsp-shut",T.closed),h.drawing.svg.classList.toggle(
+"tsp-clean",T.closed||T.clean),n.textContent=T.finding,y.value=T.slide,a.textContent=`minute ${T.minute}`,v.textContent=
 T.closed?"Lift the face off again":"Close the face",O===null&&(m.value=String(T.flat),x.textContent=`${T.flat} µm`),d.replaceChildren(
-...St(T.facts)),O===null)return;let P=O;O=null,h(P)}u.follow("change:view",R),u.follow("msg:custom",T=>{T.type==="troubl\
-e"&&(g=null,f.drawing.strokes([]))});let W=new MutationObserver(()=>setTimeout(b,Xs));return W.observe(document.body,{attributes:!0,
-attributeFilter:["data-jp-theme-light"]}),R(),()=>{u.close(),W.disconnect()}}function is(t){return $t(t,(e,n,r)=>{let o=Bt(),a=s("div",{class:"tsp-section"}),d="",i=s("div",{class:"tsg-beside",tabindex:"\
-0",role:"group","aria-label":"Section and depth gauge"},a,s("div",{class:"tsg-gauge"},o.node,s("div",{},`Depth gauge on \
-a bridge of ${e.bridge} mm, one mark 0.01 mm`))),l=e.places.map(([g,h])=>[g,s("button",{type:"button",class:"ts-button",
-onclick:()=>n({place:g})},h)]),u=[s("p",{class:"ts-hint"},e.rule),vt(s("span",{},"Set the gauge down at"),...l.map(([,g])=>g))];
-return e.readingsOnly||(u.push(vt(lt("Lip looks towards",e.sides,r.lip,g=>n({lip:g})).row,lt("Lip is",e.greases,r.grease,
-g=>n({grease:g})).row,e.sleeves.length?lt("It went",e.sleeves,r.sleeve,g=>n({sleeve:g})).row:"")),u.push(ct("Drive it to\
- a depth",{min:e.least,max:e.most,step:.05,value:r.depth,words:g=>`${g.toFixed(2)} mm${g<0?", proud":""}`,onInput:g=>n({
-depth:g})}).row,ct("Lean",{min:0,max:e.mostLean,step:.02,value:r.lean,words:g=>g?`${g.toFixed(2)} mm across`:"square",onInput:g=>n(
-{lean:g})}).row)),{picture:i,controls:u,set(g,h){g.section!==d&&(d=g.section,a.innerHTML=d),a.querySelector(".tsl-moving")?.
-setAttribute("transform",g.placed),o.set(g.dial,g.words);for(let[f,v]of l)v.setAttribute("aria-pressed",String(f===h.place))}}})}function ls({model:t,el:e}){let n=t.get("about"),r=t.get("shown").state,o=Bt(),a=n.readingsOnly?null:He(n),d=s("p",{class:"\
+...St(T.facts)),O===null)return;let P=O;O=null,f(P)}u.follow("change:view",R),u.follow("msg:custom",T=>{T.type==="troubl\
+e"&&(g=null,h.drawing.strokes([]))});let W=new MutationObserver(()=>setTimeout(b,Vs));return W.observe(document.body,{attributes:!0,
+attributeFilter:["data-jp-theme-light"]}),R(),()=>{u.close(),W.disconnect()}}function ls(t){return $t(t,(e,o,r)=>{let n=Bt(),a=s("div",{class:"tsp-section"}),d="",i=s("div",{class:"tsg-beside",tabindex:"\
+0",role:"group","aria-label":"Section and depth gauge"},a,s("div",{class:"tsg-gauge"},n.node,s("div",{},`Depth gauge on \
+a bridge of ${e.bridge} mm, one mark 0.01 mm`))),l=e.places.map(([g,f])=>[g,s("button",{type:"button",class:"ts-button",
+onclick:()=>o({place:g})},f)]),u=[s("p",{class:"ts-hint"},e.rule),vt(s("span",{},"Set the gauge down at"),...l.map(([,g])=>g))];
+return e.readingsOnly||(u.push(vt(lt("Lip looks towards",e.sides,r.lip,g=>o({lip:g})).row,lt("Lip is",e.greases,r.grease,
+g=>o({grease:g})).row,e.sleeves.length?lt("It went",e.sleeves,r.sleeve,g=>o({sleeve:g})).row:"")),u.push(ct("Drive it to\
+ a depth",{min:e.least,max:e.most,step:.05,value:r.depth,words:g=>`${g.toFixed(2)} mm${g<0?", proud":""}`,onInput:g=>o({
+depth:g})}).row,ct("Lean",{min:0,max:e.mostLean,step:.02,value:r.lean,words:g=>g?`${g.toFixed(2)} mm across`:"square",onInput:g=>o(
+{lean:g})}).row)),{picture:i,controls:u,set(g,f){g.section!==d&&(d=g.section,a.innerHTML=d),a.querySelector(".tsl-moving")?.
+setAttribute("transform",g.placed),n.set(g.dial,g.words);for(let[h,v]of l)v.setAttribute("aria-pressed",String(h===f.place))}}})}function cs({model:t,el:e}){let o=t.get("about"),r=t.get("shown").state,n=Bt(),a=o.readingsOnly?null:_e(o),d=s("p",{class:"\
 ts-finding",role:"status"}),i=s("div",{}),l=Pt((p,c)=>O.send({type:"set",state:p,turn:c})),u=p=>{r={...r,...p},l.ask(r)},
-g=(p,c)=>{let b=[...r.shims];b[p]=c,u({shims:b.filter(Boolean),turns:0})},h=(p,c,b)=>_(p,c,{"aria-pressed":b}),f=_("Turn\
- the shaft ten times",()=>u({turns:r.turns+10})),v=h("Pull the shaft away",()=>u({side:"away"}),"true"),m=h("Push it to \
-the dial",()=>u({side:"towards"}),"false"),x=lt("Plunger",n.plungers,r.plunger,p=>u({plunger:p})),y=[s("div",{class:"ts-\
-tools"},n.rolls?f:null,x.row,v,m)];if(!n.readingsOnly){let p=lt("Shim",n.shelf,r.shims[0],b=>g(0,b)),c=n.second?lt("and",
-[["","no second shim"],...n.shelf],r.shims[1]??"",b=>g(1,b)):null;y.unshift(s("div",{class:"ts-tools"},p.row,c?.row)),y.
-push(ct("Warm the unit",{min:0,max:100,step:1,value:r.warmth,onInput:b=>u({warmth:b}),words:b=>b?`case ${Math.round(n.caseRise*
+g=(p,c)=>{let b=[...r.shims];b[p]=c,u({shims:b.filter(Boolean),turns:0})},f=(p,c,b)=>_(p,c,{"aria-pressed":b}),h=_("Turn\
+ the shaft ten times",()=>u({turns:r.turns+10})),v=f("Pull the shaft away",()=>u({side:"away"}),"true"),m=f("Push it to \
+the dial",()=>u({side:"towards"}),"false"),x=lt("Plunger",o.plungers,r.plunger,p=>u({plunger:p})),y=[s("div",{class:"ts-\
+tools"},o.rolls?h:null,x.row,v,m)];if(!o.readingsOnly){let p=lt("Shim",o.shelf,r.shims[0],b=>g(0,b)),c=o.second?lt("and",
+[["","no second shim"],...o.shelf],r.shims[1]??"",b=>g(1,b)):null;y.unshift(s("div",{class:"ts-tools"},p.row,c?.row)),y.
+push(ct("Warm the unit",{min:0,max:100,step:1,value:r.warmth,onInput:b=>u({warmth:b}),words:b=>b?`case ${Math.round(o.caseRise*
 b/100)} K warmer`:"cold, as at the bench"}).row)}let O=U({model:t,el:e},{kind:"rig"}),D=s("div",{class:"tsg-wide",tabindex:"\
-0",role:"group","aria-label":"Half section"});D.innerHTML=n.section;let L=[s("p",{class:"ts-who"},n.readingsOnly?"Take y\
+0",role:"group","aria-label":"Half section"});D.innerHTML=o.section;let L=[s("p",{class:"ts-who"},o.readingsOnly?"Take y\
 our readings here; write them in the form below.":"Practice. Nothing here is marked or saved."),O.alert,s("div",{class:"\
-tsg-beside"},D,s("div",{class:"tsg-gauge"},o.node,s("div",{},"Dial at the shaft's right end, one mark 0.01 mm"))),...y,d,
+tsg-beside"},D,s("div",{class:"tsg-gauge"},n.node,s("div",{},"Dial at the shaft's right end, one mark 0.01 mm"))),...y,d,
 a&&s("div",{},s("p",{class:"ts-hint"},"Setting of the pair. Triangle: cold. Ring: now."),s("div",{class:"tsg-wide",tabindex:"\
 0",role:"group","aria-label":"Axis of settings"},a.node)),i];O.show(...L.filter(Boolean));function N(){let p=t.get("show\
-n");l.waiting||(r=p.state),o.set(p.dial,p.dialWords),v.setAttribute("aria-pressed",String(p.state.side==="away")),m.setAttribute(
+n");l.waiting||(r=p.state),n.set(p.dial,p.dialWords),v.setAttribute("aria-pressed",String(p.state.side==="away")),m.setAttribute(
 "aria-pressed",String(p.state.side==="towards")),d.textContent=p.finding,a&&(a.set(p.cold,p.warm,p.words.join(" ")),i.replaceChildren(
 ...p.words.map(c=>s("p",{},c)))),l.answered(p.turn)}let $=()=>l.free();return O.follow("change:shown",N),O.follow("msg:c\
-ustom",$),N(),O.close}function cs({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("div",{class:"tsj-band"}),
+ustom",$),N(),O.close}function ds({model:t,el:e}){let o=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),n=s("div",{class:"tsj-band"}),
 a=s("div",{class:"tsj-section"}),d=s("dl",{class:"ts-facts"}),i=null,l=null,u=(c,b)=>{l={...l,[c]:b},i===null&&g()};function g(){
-i=J("choice"),N.send({type:"choose",chosen:l,turn:i}),l=null}let h=s("div",{class:"tsj-settings"}),f=(c,b,k)=>{let w=J("\
-set");return b.id=w,h.append(s("label",{for:w},c),s("span",{class:"tsj-slide"},b,k)),b},v=(c,b,k)=>f(b,s("select",{class:"\
-ts-box",onchange:w=>u(c,w.target.value)},...it(k.map(w=>typeof w=="string"?[w,w]:w)))),m=(c,b,k)=>f(b,s("input",{type:"r\
-ange",oninput:w=>u(c,Number(w.target.value))}),k),x={group:v("group","Bolt of the unit",n.groups),thread:v("thread","Thr\
-ead",n.threads),strength:v("strength","Strength class",n.classes),state:v("state","State of the thread",n.states),tool:v(
-"tool","Tool",n.tools)},y=s("output",{class:"tsj-figure"}),O=m("torque_nm","Torque",y),D=s("output",{class:"tsj-figure"}),
+i=J("choice"),N.send({type:"choose",chosen:l,turn:i}),l=null}let f=s("div",{class:"tsj-settings"}),h=(c,b,k)=>{let w=J("\
+set");return b.id=w,f.append(s("label",{for:w},c),s("span",{class:"tsj-slide"},b,k)),b},v=(c,b,k)=>h(b,s("select",{class:"\
+ts-box",onchange:w=>u(c,w.target.value)},...it(k.map(w=>typeof w=="string"?[w,w]:w)))),m=(c,b,k)=>h(b,s("input",{type:"r\
+ange",oninput:w=>u(c,Number(w.target.value))}),k),x={group:v("group","Bolt of the unit",o.groups),thread:v("thread","Thr\
+ead",o.threads),strength:v("strength","Strength class",o.classes),state:v("state","State of the thread",o.states),tool:v(
+"tool","Tool",o.tools)},y=s("output",{class:"tsj-figure"}),O=m("torque_nm","Torque",y),D=s("output",{class:"tsj-figure"}),
 L=m("engagement_mm","Thread that meets",D),N=U({model:t,el:e},{kind:"rig"});N.show(s("p",{class:"ts-who"},"Practice. Not\
-hing here is marked or saved."),N.alert,r,o,s("div",{class:"tsj-bench"},h,a),d);let $=(c,b,k,w,S,C)=>{kt(c,{min:b,max:k,
+hing here is marked or saved."),N.alert,r,n,s("div",{class:"tsj-bench"},f,a),d);let $=(c,b,k,w,S,C)=>{kt(c,{min:b,max:k,
 step:w}),i===null&&(c.value=String(S)),c.setAttribute("aria-valuetext",C)};function p(){let c=t.get("view");if(i!==null&&
-c.turn!==i)return;i=null,l!==null&&g();let{chosen:b}=c;r.textContent=c.finding,o.innerHTML=c.band,a.innerHTML=c.section,
+c.turn!==i)return;i=null,l!==null&&g();let{chosen:b}=c;r.textContent=c.finding,n.innerHTML=c.band,a.innerHTML=c.section,
 d.replaceChildren(...St(c.facts));for(let[k,w]of Object.entries(x))w.value=b[k];$(O,1,c.topTorque,.5,b.torque_nm,c.torqueText),
 y.textContent=c.torqueText,$(L,c.lowEngagement,c.topEngagement,.5,b.engagement_mm,c.engagementText),D.textContent=c.engagementText}
-return N.follow("change:view",p),p(),N.close}function Ht(t,e){return(t.find(([n])=>n===e)??t[0])[2]}function ce(t,e){return t.find(([,,n])=>e!==void 0&&n.includes(e))?.[0]}
-var le=(t,e)=>[...t.slice(e+1),...t.slice(0,e+1)];function ds(t,{stages:e,stage:n,step:r,labels:o,isOpen:a}){let d=Ht(e,
-n),i=d.indexOf(String(r));if(t==="ArrowLeft"||t==="ArrowRight"){let u=e.map(([f])=>f),g=t==="ArrowLeft"?-1:1,h=Ht(e,u[(u.
-indexOf(n)+g+u.length)%u.length]);return h.find(a)??h[0]}if(t==="ArrowDown")return d[Math.min(i+1,d.length-1)];if(t==="A\
+return N.follow("change:view",p),p(),N.close}function Ht(t,e){return(t.find(([o])=>o===e)??t[0])[2]}function ce(t,e){return t.find(([,,o])=>e!==void 0&&o.includes(e))?.[0]}
+var le=(t,e)=>[...t.slice(e+1),...t.slice(0,e+1)];function us(t,{stages:e,stage:o,step:r,labels:n,isOpen:a}){let d=Ht(e,
+o),i=d.indexOf(String(r));if(t==="ArrowLeft"||t==="ArrowRight"){let u=e.map(([h])=>h),g=t==="ArrowLeft"?-1:1,f=Ht(e,u[(u.
+indexOf(o)+g+u.length)%u.length]);return f.find(a)??f[0]}if(t==="ArrowDown")return d[Math.min(i+1,d.length-1)];if(t==="A\
 rrowUp")return d[Math.max(i-1,0)];if(t==="Home")return d[0];if(t==="End")return d.at(-1);if(t.length!==1||t===" ")return;
-let l=t.toLowerCase();return le(d,i).find(u=>o[u].toLowerCase().startsWith(l))}function us({stages:t,stage:e,step:n,isOpen:r}){
-let o=Ht(t,e),a=t.flatMap(([,,i])=>i),d=a.indexOf(String(o.at(-1)));return le(o,o.indexOf(String(n))).find(r)??le(a,d).find(
-r)}function ps({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding"}),o=s("div",{class:"ts-happened ts-told",role:"\
+let l=t.toLowerCase();return le(d,i).find(u=>n[u].toLowerCase().startsWith(l))}function ps({stages:t,stage:e,step:o,isOpen:r}){
+let n=Ht(t,e),a=t.flatMap(([,,i])=>i),d=a.indexOf(String(n.at(-1)));return le(n,n.indexOf(String(o))).find(r)??le(a,d).find(
+r)}function hs({model:t,el:e}){let o=t.get("plan"),r=s("p",{class:"ts-finding"}),n=s("div",{class:"ts-happened ts-told",role:"\
 status",tabindex:"-1","aria-label":"What happened"}),a=s("select",{class:"ts-box ts-stage-choice","aria-label":"Stage",onchange:()=>Ot()},
-...it(n.stages.map(([M,H])=>[M,H]))),d=Q(n.marked?"Next open step":"Next ready step",()=>T("next"));d.classList.add("ts-\
+...it(o.stages.map(([M,H])=>[M,H]))),d=Q(o.marked?"Next open step":"Next ready step",()=>T("next"));d.classList.add("ts-\
 next");let i=s("div",{class:"ts-buildlist",role:"toolbar","aria-orientation":"vertical","aria-label":"Steps of this stag\
 e",onkeydown:M=>P(M)}),l=s("p",{class:"ts-hint"},"Keys: up and down walk through the steps, left and right change the st\
 age, Enter takes a step in hand; Enter again does it."),u=s("div",{class:"ts-hand",role:"group","aria-label":"Step in ha\
 nd",onkeydown:M=>{M.key!=="Enter"||!M.target.matches("input[type=radio], .ts-number-box")||(M.preventDefault(),t.get("ha\
-nd").stands?Z():tt())}}),g=s("div",{class:"ts-scroll ts-fit"}),h=s("dl",{class:"ts-facts"}),f=s("ul",{class:"ts-sentence\
+nd").stands?Z():tt())}}),g=s("div",{class:"ts-scroll ts-fit"}),f=s("dl",{class:"ts-facts"}),h=s("ul",{class:"ts-sentence\
 s"}),v=s("p",{class:"ts-prompt"},"Wrong so far"),m=s("select",{class:"ts-box ts-before","aria-label":"A step that stands"}),
 x=Q("Take out again",()=>{m.value&&c({type:"out",step:m.value},"hand")}),y=Q("Put the tools down",()=>c({type:"over"},"t\
 old"));y.classList.add("ts-over");let O=s("div",{}),D=s("p",{class:"ts-status"}),L=s("details",{ontoggle:()=>{L.open!==!!t.
 get("view").record&&c({type:"record",open:L.open})}},s("summary",{},"Build record"),O),N=U({model:t,el:e},{kind:"rig"});
-N.show(s("p",{class:"ts-who"},n.who),N.alert,r,D,o,s("div",{class:"ts-build"},s("div",{class:"ts-build-left"},s("div",{class:"\
-ts-tools"},a,d),i,l),u),s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},m,x),y),g,h,v,f,L);let $=0,p=null;function c(M,H=null){
+N.show(s("p",{class:"ts-who"},o.who),N.alert,r,D,n,s("div",{class:"ts-build"},s("div",{class:"ts-build-left"},s("div",{class:"\
+ts-tools"},a,d),i,l),u),s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},m,x),y),g,f,v,h,L);let $=0,p=null;function c(M,H=null){
 $+=1,p=H&&{turn:$,focus:H},e.setAttribute("aria-busy","true"),N.send({...M,turn:$})}let b="",k=null,w="next",S=M=>!t.get(
-"view").done.includes(M),C=()=>at(i,"[data-step]"),R=M=>C().find(H=>H.dataset.step===M)?.focus(),W=()=>({stages:n.stages,
+"view").done.includes(M),C=()=>at(i,"[data-step]"),R=M=>C().find(H=>H.dataset.step===M)?.focus(),W=()=>({stages:o.stages,
 stage:a.value,step:k,isOpen:S});function T(M,H){w=M,c(M==="list"?{type:"take",step:H}:{type:"next"},"hand")}function B(M){
-a.value=ce(n.stages,M)??a.value,k=M,Ot(),R(M)}function P(M){if(wt(M))return;let H=ds(M.key,{...W(),labels:n.labels});H&&
-(M.preventDefault(),B(H))}function K(){let M=us(W());M?w==="next"?d.focus():B(M):y.focus()}function Z(){let M=t.get("vie\
-w").done.length>=Object.keys(n.labels).length;w==="next"&&!M?T("next"):K()}function dt(M){let{done:H,ready:et}=t.get("vi\
-ew");return H.includes(M)?{sign:"✓",word:"done"}:et.includes(M)?{sign:"▸",word:"ready"}:{sign:"○",word:n.marked?"o\
-pen":"waits"}}function Ot(){let M=Ht(n.stages,a.value);(k===null||!M.includes(k))&&(k=M.find(S)??M[0]);let H=t.get("hand").
+a.value=ce(o.stages,M)??a.value,k=M,Ot(),R(M)}function P(M){if(wt(M))return;let H=us(M.key,{...W(),labels:o.labels});H&&
+(M.preventDefault(),B(H))}function K(){let M=ps(W());M?w==="next"?d.focus():B(M):y.focus()}function Z(){let M=t.get("vie\
+w").done.length>=Object.keys(o.labels).length;w==="next"&&!M?T("next"):K()}function dt(M){let{done:H,ready:et}=t.get("vi\
+ew");return H.includes(M)?{sign:"✓",word:"done"}:et.includes(M)?{sign:"▸",word:"ready"}:{sign:"○",word:o.marked?"o\
+pen":"waits"}}function Ot(){let M=Ht(o.stages,a.value);(k===null||!M.includes(k))&&(k=M.find(S)??M[0]);let H=t.get("hand").
 step,et=JSON.stringify([a.value,M.map(dt),H]);if(et===b){for(let ut of C())ut.tabIndex=ut.dataset.step===k?0:-1;return}b=
 et;let rt=C().find(ut=>ut===document.activeElement)?.dataset.step;i.replaceChildren(...M.map(ut=>Tt(ut,H))),rt&&R(rt)}function Tt(M,H){
 let{sign:et,word:rt}=dt(M);return s("button",{type:"button",class:`ts-button ts-buildstep ts-buildstep-${rt}`,"data-step":M,
-tabindex:M===k?"0":"-1","aria-current":M===H?"step":!1,"aria-label":`${n.labels[M]}: ${rt}`,onclick:()=>{k=M,T("list",M)}},
-At(et),n.labels[M])}let j="",F=new Map;function q(M){let H=Ft(M),et=s("p",{class:"ts-read",id:H.read,role:"status"}),rt=0,
+tabindex:M===k?"0":"-1","aria-current":M===H?"step":!1,"aria-label":`${o.labels[M]}: ${rt}`,onclick:()=>{k=M,T("list",M)}},
+At(et),o.labels[M])}let j="",F=new Map;function q(M){let H=Ft(M),et=s("p",{class:"ts-read",id:H.read,role:"status"}),rt=0,
 ut=I=>{c({type:"set",name:M.name,value:I}),rt=$},pt=Rt(M).make(M,H,ut,()=>{}),A=Wt(M,H,null);return A.append(pt.element,
 et),A.dataset.field=M.name,{element:A,flush:()=>pt.flush?.(),show(I={},G){if(G<rt)return;pt.show(I);let ot=I.read?`read \
 as ${I.read}`:"";et.textContent=I.error?`▲ Look again: ${I.error}`:ot}}}let nt=M=>s("dl",{class:"ts-facts"},...St(M));
@@ -940,31 +941,31 @@ stands?[Q("Go on",Z),Q("Take it out again",()=>c({type:"out",step:M.step},"hand"
 ts-prompt ts-hand-name",tabindex:"-1"},M.label),...M.plain.map(pt=>s("p",{class:"ts-hint"},pt)),...M.cautions.map(pt=>s(
 "p",{class:"ts-caution"},s("b",{},"Take care: "),pt)),...M.read.length?[s("p",{class:"ts-prompt"},"Read at the bench"),nt(
 M.read)]:[],...M.card.length?[nt(M.card)]:[],...[...F.values()].map(pt=>pt.element),s("div",{class:"ts-tools"},...rt));let ut=ce(
-n.stages,M.step);ut&&([a.value,k]=[ut,M.step])}function tt(){for(let M of F.values())M.flush();c({type:"do"},"after")}function gt(){
+o.stages,M.step);ut&&([a.value,k]=[ut,M.step])}function tt(){for(let M of F.values())M.flush();c({type:"do"},"after")}function gt(){
 let M=t.get("view").asked_back,H=at(u,"[data-field]").find(ut=>ut.dataset.field===M),et=H&&at(H,"input:not(:disabled), s\
 elect, button"),rt=at(u,".ts-field input:not(:disabled), .ts-field select, .ts-field button, .ts-do, .ts-tools button");
 return et?.[0]??rt[0]}function bt(){let M=t.get("view"),H=M.told;r.textContent=M.finding,D.textContent=M.status,D.hidden=
-!M.status,o.textContent!==H.join("")&&o.replaceChildren(...H.map(rt=>s("p",{},rt))),z(),Ot();for(let[rt,ut]of F)ut.show(
-M.states[rt],M.turn);if(g.dataset.shown!==M.figure&&(g.innerHTML=M.figure,g.dataset.shown=M.figure),h.replaceChildren(...St(
-M.facts)),f.replaceChildren(...It(M.faults.map(([,rt])=>rt))),v.hidden=f.hidden=!M.faults.length,Lt(M.done),O.innerHTML=
+!M.status,n.textContent!==H.join("")&&n.replaceChildren(...H.map(rt=>s("p",{},rt))),z(),Ot();for(let[rt,ut]of F)ut.show(
+M.states[rt],M.turn);if(g.dataset.shown!==M.figure&&(g.innerHTML=M.figure,g.dataset.shown=M.figure),f.replaceChildren(...St(
+M.facts)),h.replaceChildren(...It(M.faults.map(([,rt])=>rt))),v.hidden=h.hidden=!M.faults.length,Lt(M.done),O.innerHTML=
 M.record,L.open=!!M.record,e.setAttribute("aria-busy",String(M.turn<$)),!p||M.turn<p.turn)return;let{focus:et}=p;p=null,
-et==="told"?o.focus():et==="after"&&!t.get("hand").step?K():(gt()??d).focus()}function Lt(M){if(m.disabled=x.disabled=!M.
+et==="told"?n.focus():et==="after"&&!t.get("hand").step?K():(gt()??d).focus()}function Lt(M){if(m.disabled=x.disabled=!M.
 length,m.dataset.done===M.join(" "))return;m.dataset.done=M.join(" ");let H=[...M].reverse();m.replaceChildren(...it(H.map(
-et=>[et,n.labels[et]])))}return N.follow("change:view",bt),bt(),N.close}function Zs(t){let e=E("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),n=440/t.length,[r,o]=[210,128],a=X(r,
-o,r,o,"tsi-adapter"),d=E("circle",{cx:0,cy:0,r:13,class:"tsi-paper"}),i=X(r,o+74,r,o+74,"tsi-arm"),l=V(r,o+94,"");return e.
-append(X(r,o,r+440,o,"tsi-lever"),a,d,E("circle",{cx:r,cy:o,r:7,class:"tsg-hub"}),V(r+440,o-20,"hand, middle of the grip",
-"end"),V(r+20,o-20,"square drive","start"),X(r+440,o+10,r+440,o+84,"tsg-centre"),i,l,V(8,242,"lengths to scale","start")),
-{node:e,set(u){let g=u.state.angle/180*Math.PI,h=r-u.state.reach*n*Math.cos(g),f=o-u.state.reach*n*Math.sin(g);kt(a,{x2:h,
-y2:f}),kt(d,{cx:h,cy:f}),kt(i,{x1:h,x2:r+440}),kt(l,{x:(h+r+440)/2}),l.textContent="the lever from bolt to hand, along t\
-he wrench",e.setAttribute("aria-label",`${t.name}. ${u.words}`)}}}function hs(t){return $t(t,(e,n,r)=>{let o=Zs(e),a=(i,l,u,g,h,f)=>ct(
-i,{min:u,max:g,step:h,value:r[l],words:v=>`${v} ${f}`,onInput:v=>n({[l]:v})}),d={setting:a("Setting","setting",e.low,e.high,
+et=>[et,o.labels[et]])))}return N.follow("change:view",bt),bt(),N.close}function Js(t){let e=E("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),o=440/t.length,[r,n]=[210,128],a=X(r,
+n,r,n,"tsi-adapter"),d=E("circle",{cx:0,cy:0,r:13,class:"tsi-paper"}),i=X(r,n+74,r,n+74,"tsi-arm"),l=V(r,n+94,"");return e.
+append(X(r,n,r+440,n,"tsi-lever"),a,d,E("circle",{cx:r,cy:n,r:7,class:"tsg-hub"}),V(r+440,n-20,"hand, middle of the grip",
+"end"),V(r+20,n-20,"square drive","start"),X(r+440,n+10,r+440,n+84,"tsg-centre"),i,l,V(8,242,"lengths to scale","start")),
+{node:e,set(u){let g=u.state.angle/180*Math.PI,f=r-u.state.reach*o*Math.cos(g),h=n-u.state.reach*o*Math.sin(g);kt(a,{x2:f,
+y2:h}),kt(d,{cx:f,cy:h}),kt(i,{x1:f,x2:r+440}),kt(l,{x:(f+r+440)/2}),l.textContent="the lever from bolt to hand, along t\
+he wrench",e.setAttribute("aria-label",`${t.name}. ${u.words}`)}}}function fs(t){return $t(t,(e,o,r)=>{let n=Js(e),a=(i,l,u,g,f,h)=>ct(
+i,{min:u,max:g,step:f,value:r[l],words:v=>`${v} ${h}`,onInput:v=>o({[l]:v})}),d={setting:a("Setting","setting",e.low,e.high,
 e.step,"N·m"),reach:a("Reach of the adapter","reach",0,Math.floor(e.reach),5,"mm"),angle:a("Angle of the adapter","angl\
-e",0,180,5,"° off straight")};return{picture:o.node,controls:Object.values(d).map(i=>i.row),set(i,l){o.set(i);for(let[u,
-g]of Object.entries(d))g.set(l[u])}}})}function fs(t,e=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let r=d=>String(d).padStart(2,"0"),o=`${r(
-n.getHours())}:${r(n.getMinutes())}`,a=`${n.getFullYear()}-${r(n.getMonth()+1)}-${r(n.getDate())}`;return e.toDateString()===
-n.toDateString()?o:`${a} ${o}`}function gs(t,e,n){let r=()=>t.get("bench")??{},o=s("details",{class:"ts-bench"}),a=r().rows;if(!a)return{element:null,show(){},
-hear(){},lost(){}};let d=s("span",{}),i=s("p",{class:"ts-status",role:"status"}),l=_("Use these figures",()=>f("yes")),u=_(
-"Go back to the drawn figures",()=>f("no")),g=!1,h=a.map(m=>{let x=J("bench"),y=m.options.length?s("select",{class:"ts-b\
+e",0,180,5,"° off straight")};return{picture:n.node,controls:Object.values(d).map(i=>i.row),set(i,l){n.set(i);for(let[u,
+g]of Object.entries(d))g.set(l[u])}}})}function gs(t,e=new Date){let o=new Date(t);if(Number.isNaN(o.getTime()))return"";let r=d=>String(d).padStart(2,"0"),n=`${r(
+o.getHours())}:${r(o.getMinutes())}`,a=`${o.getFullYear()}-${r(o.getMonth()+1)}-${r(o.getDate())}`;return e.toDateString()===
+o.toDateString()?n:`${a} ${n}`}function ms(t,e,o){let r=()=>t.get("bench")??{},n=s("details",{class:"ts-bench"}),a=r().rows;if(!a)return{element:null,show(){},
+hear(){},lost(){}};let d=s("span",{}),i=s("p",{class:"ts-status",role:"status"}),l=_("Use these figures",()=>h("yes")),u=_(
+"Go back to the drawn figures",()=>h("no")),g=!1,f=a.map(m=>{let x=J("bench"),y=m.options.length?s("select",{class:"ts-b\
 ox",id:x,"aria-describedby":`${x}-read`},s("option",{value:""},"choose"),...it(m.options)):s("input",{type:"text",class:"\
 ts-box ts-number-box",id:x,autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${x}-hint ${x}-read`}),
 O=s("span",{class:"ts-hint",id:`${x}-hint`},m.hint),D=s("p",{class:"ts-read",id:`${x}-read`}),L=m.text,N=()=>{y.value.trim()!==
@@ -973,84 +974,84 @@ blur",N),y.addEventListener("keydown",$=>{$.key==="Enter"&&($.preventDefault(),N
 "div",{class:"ts-bench-row"},s("label",{for:x},m.prompt),s("div",{class:"ts-line-of"},y,O),D),show($){if(!$)return;(document.
 activeElement!==y||y.value===L)&&(y.value=$.text,L=$.text),y.setAttribute("aria-invalid",String(!!$.error)),D.classList.
 toggle("ts-error",!!$.error);let p=$.error?[At("▲")," "]:[],c=$.read&&!$.options.length&&`read as ${$.read}`,b=$.error||
-[c,$.origin].filter(Boolean).join(", ");D.replaceChildren(...p,b)}}}),f=m=>{for(let x of h)x.flush();g=!0,e({type:"bench",
-name:"in-use",value:m})};o.append(s("summary",{},d),s("p",{},"Give what you read on the real unit, and the limits from t\
+[c,$.origin].filter(Boolean).join(", ");D.replaceChildren(...p,b)}}}),h=m=>{for(let x of f)x.flush();g=!0,e({type:"bench",
+name:"in-use",value:m})};n.append(s("summary",{},d),s("p",{},"Give what you read on the real unit, and the limits from t\
 he maker's manual. They take the place of the drawn figures in this task, all of them or none. Your answers are marked o\
-n them by the same rules."),s("div",{class:"ts-bench-rows"},...h.map(m=>m.element)),i,s("div",{class:"ts-tools"},l,u));function v(){
-let m=r(),x=new Map(m.rows?.map(L=>[L.name,L]));for(let L of h)L.show(x.get(L.name));d.textContent=m.used?"✓ This task s\
+n them by the same rules."),s("div",{class:"ts-bench-rows"},...f.map(m=>m.element)),i,s("div",{class:"ts-tools"},l,u));function v(){
+let m=r(),x=new Map(m.rows?.map(L=>[L.name,L]));for(let L of f)L.show(x.get(L.name));d.textContent=m.used?"✓ This task s\
 tands on figures from the bench":"Use readings from the bench",u.hidden=!m.wanted,l.hidden=m.used&&!m.stale;let y=m.wanted&&
 !m.used?"▲ ":m.used?"● ":"○ ",O=m.used?"in use":m.wanted?`not used; the drawn figures stand. ${m.refused}`:"not us\
 ed; the drawn figures stand",D=m.stale?` The tables and choices of this task are still the ones from before. ${m.used?"P\
 ress the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${y}${O}${D}`,m.wanted&&
-!m.used&&(o.open=!0)}return{element:o,show:v,hear(m){m.type!=="bench-saved"||m.name!=="in-use"||!g||(g=!1,r().stale&&n())},
-lost(){for(let m of[l,u,...h.map(x=>x.input)])m.disabled=!0}}}var Js=5e3,Qs=2e3,tn={saved:"●",bad:"▲",wait:"◌",none:"○"};function en(t,e){let n=Rt(t),r=Ft(t),o=s("p",{class:"\
+!m.used&&(n.open=!0)}return{element:n,show:v,hear(m){m.type!=="bench-saved"||m.name!=="in-use"||!g||(g=!1,r().stale&&o())},
+lost(){for(let m of[l,u,...f.map(x=>x.input)])m.disabled=!0}}}var Qs=5e3,tn=2e3,en={saved:"●",bad:"▲",wait:"◌",none:"○"};function sn(t,e){let o=Rt(t),r=Ft(t),n=s("p",{class:"\
 ts-read",id:r.read}),a=s("p",{class:"ts-status",id:r.status,role:"status"}),d=0,i=null,l={},u=()=>{clearTimeout(i??void 0),
 i=null},g=y=>{d+=1,v("wait","saving"),u(),i=window.setTimeout(()=>v("wait","not saved yet: the notebook is busy; your an\
-swer is sent and waits its turn"),Js),e({type:"save",name:t.name,value:y,turn:d})},h=n.make(t,r,g,y=>{y?v("wait","not sa\
-ved yet: press Enter or leave the box"):i===null&&m(l)}),f=Wt(t,r,r.status);n.status==="above"?f.append(a,h.element,o):f.
-append(h.element,o,a);function v(y,O){a.className=`ts-status ts-status-${y}`,a.dataset.text!==O&&(a.dataset.text=O,a.replaceChildren(
-At(tn[y]),` ${O}`))}function m(y,O=!1){l=y??{},h.show(l),o.replaceChildren(),o.className="ts-read",l.error?(o.classList.
-add("ts-error"),o.append(At("▲"),s("b",{},"Look again: "),l.error)):l.read&&o.append(`read as ${l.read}`),!O&&(l.saved&&
-!l.blank?v("saved",`saved ${fs(l.saved)}${l.note?`; ${l.note}`:""}`):v("none",n.blank??"not answered yet"))}let x=()=>a.
-classList.contains("ts-status-bad");return{name:t.name,element:f,show(y){i===null&&m(y,x())},saved(y){y.turn===d&&(u(),m(
-y.state))},refused(y){y.turn===d&&(u(),h.refused(),v("bad",`not saved: ${y.reason}`))},lost(){clearTimeout(i??void 0),(i!==
-null||h.pending?.())&&v("bad","not saved: the notebook's engine has stopped"),h.setDisabled(!0)},flush:()=>h.flush?.(),summary:()=>({
-answered:!!l.saved&&!l.blank,trouble:x(),waiting:i!==null})}}function ms({model:t,el:e}){let r=t.get("fields").map(m=>en(
-m,u)),o=new Map(r.map(m=>[m.name,m])),a=s("p",{class:"ts-who"}),d=s("p",{class:"ts-total"}),i=U({model:t,el:e},{kind:"fo\
-rm",lost(){for(let m of r)m.lost();l.lost(),g()}}),l=gs(t,i.send,()=>{e.dispatchEvent(new CustomEvent("twoshaft-redraw",
+swer is sent and waits its turn"),Qs),e({type:"save",name:t.name,value:y,turn:d})},f=o.make(t,r,g,y=>{y?v("wait","not sa\
+ved yet: press Enter or leave the box"):i===null&&m(l)}),h=Wt(t,r,r.status);o.status==="above"?h.append(a,f.element,n):h.
+append(f.element,n,a);function v(y,O){a.className=`ts-status ts-status-${y}`,a.dataset.text!==O&&(a.dataset.text=O,a.replaceChildren(
+At(en[y]),` ${O}`))}function m(y,O=!1){l=y??{},f.show(l),n.replaceChildren(),n.className="ts-read",l.error?(n.classList.
+add("ts-error"),n.append(At("▲"),s("b",{},"Look again: "),l.error)):l.read&&n.append(`read as ${l.read}`),!O&&(l.saved&&
+!l.blank?v("saved",`saved ${gs(l.saved)}${l.note?`; ${l.note}`:""}`):v("none",o.blank??"not answered yet"))}let x=()=>a.
+classList.contains("ts-status-bad");return{name:t.name,element:h,show(y){i===null&&m(y,x())},saved(y){y.turn===d&&(u(),m(
+y.state))},refused(y){y.turn===d&&(u(),f.refused(),v("bad",`not saved: ${y.reason}`))},lost(){clearTimeout(i??void 0),(i!==
+null||f.pending?.())&&v("bad","not saved: the notebook's engine has stopped"),f.setDisabled(!0)},flush:()=>f.flush?.(),summary:()=>({
+answered:!!l.saved&&!l.blank,trouble:x(),waiting:i!==null})}}function ws({model:t,el:e}){let r=t.get("fields").map(m=>sn(
+m,u)),n=new Map(r.map(m=>[m.name,m])),a=s("p",{class:"ts-who"}),d=s("p",{class:"ts-total"}),i=U({model:t,el:e},{kind:"fo\
+rm",lost(){for(let m of r)m.lost();l.lost(),g()}}),l=ms(t,i.send,()=>{e.dispatchEvent(new CustomEvent("twoshaft-redraw",
 {bubbles:!0}))});i.show(s("div",{class:"ts-top"},a,d),i.alert,l.element,...r.map(m=>m.element));function u(m){i.send(m),
 g()}function g(){let m=r.map(N=>N.summary()),x=m.filter(N=>N.answered).length,y=m.filter(N=>N.trouble).length,O=m.some(N=>N.
 waiting),D=y?`, ${y} not saved`:O?", saving":", all saved",L=!y&&!O&&!x;d.textContent=`${x} of ${r.length} answered${L?"":
-D}`}function h(){a.textContent=t.get("header");let m=t.get("states");for(let x of r)x.show(m[x.name]);g()}let f=0,v=()=>{
-if(document.visibilityState==="hidden")for(let m of r)m.flush();document.visibilityState!=="visible"||Date.now()-f<Qs||(f=
+D}`}function f(){a.textContent=t.get("header");let m=t.get("states");for(let x of r)x.show(m[x.name]);g()}let h=0,v=()=>{
+if(document.visibilityState==="hidden")for(let m of r)m.flush();document.visibilityState!=="visible"||Date.now()-h<tn||(h=
 Date.now(),t.send({type:"look"}))};return document.addEventListener("visibilitychange",v),e.addEventListener("focusin",m=>{
-m.relatedTarget instanceof Node&&e.contains(m.relatedTarget)||v()}),i.follow("change:states change:header",h),i.follow("\
-msg:custom",m=>{m.type==="saved"&&o.get(m.name)?.saved(m),m.type==="refused"&&o.get(m.name)?.refused(m),g()}),i.follow("\
-msg:custom",l.hear),i.follow("change:bench",l.show),h(),l.show(),i.alert.textContent=t.get("notice"),()=>{i.close(),document.
-removeEventListener("visibilitychange",v)}}var sn={"to get":"○",open:"◐","handed in":"●","changed since":"◑",feedback:"✓"},nn={"to get":"To get",open:"Op\
-en","handed in":"Handed in","changed since":"Changed after handing in",feedback:"Marked"};function ws(t,e){let n=document.
-getElementById("jupyter-config-data"),r="/";try{r=JSON.parse(n?.textContent??"").baseUrl||"/"}catch{}return`${r}${t}/${e.
-split("/").map(encodeURIComponent).join("/")}`}var de=(t,e,n)=>s("a",{href:ws("lab/tree",t),target:"_blank","data-twosha\
-ft-open":t,"data-key":n,class:"ts-link"},e);function bs({model:t,el:e}){let n="",r=U({model:t,el:e},{kind:"start",lost:()=>{}}),
-o=s("div",{}),a=s("p",{class:"ts-said",role:"status"});r.show(r.alert,a,o);let d=(p,c={})=>{o.getAttribute("aria-busy")!==
-"true"&&(c.quietly||(o.setAttribute("aria-busy","true"),a.textContent="One moment.",r.alert.textContent=""),t.send({type:p,
+m.relatedTarget instanceof Node&&e.contains(m.relatedTarget)||v()}),i.follow("change:states change:header",f),i.follow("\
+msg:custom",m=>{m.type==="saved"&&n.get(m.name)?.saved(m),m.type==="refused"&&n.get(m.name)?.refused(m),g()}),i.follow("\
+msg:custom",l.hear),i.follow("change:bench",l.show),f(),l.show(),i.alert.textContent=t.get("notice"),()=>{i.close(),document.
+removeEventListener("visibilitychange",v)}}var nn={"to get":"○",open:"◐","handed in":"●","changed since":"◑",feedback:"✓"},on={"to get":"To get",open:"Op\
+en","handed in":"Handed in","changed since":"Changed after handing in",feedback:"Marked"};function bs(t,e){let o=document.
+getElementById("jupyter-config-data"),r="/";try{r=JSON.parse(o?.textContent??"").baseUrl||"/"}catch{}return`${r}${t}/${e.
+split("/").map(encodeURIComponent).join("/")}`}var de=(t,e,o)=>s("a",{href:bs("lab/tree",t),target:"_blank","data-twosha\
+ft-open":t,"data-key":o,class:"ts-link"},e);function vs({model:t,el:e}){let o="",r=U({model:t,el:e},{kind:"start",lost:()=>{}}),
+n=s("div",{}),a=s("p",{class:"ts-said",role:"status"});r.show(r.alert,a,n);let d=(p,c={})=>{n.getAttribute("aria-busy")!==
+"true"&&(c.quietly||(n.setAttribute("aria-busy","true"),a.textContent="One moment.",r.alert.textContent=""),t.send({type:p,
 ...c}))},i=(p,c,b,k)=>s("button",{type:"button",class:k?"ts-button ts-first":"ts-button","data-key":c,onclick:b},p);function l(){
 let p=J("who"),c=J("word"),b=s("select",{id:p,class:"ts-box","data-key":"who",required:!0},s("option",{value:""},"Choose\
- your name"),...t.get("people").map(([w,S])=>s("option",{value:w,selected:w===n},S)));b.addEventListener("change",()=>{n=
+ your name"),...t.get("people").map(([w,S])=>s("option",{value:w,selected:w===o},S)));b.addEventListener("change",()=>{o=
 b.value});let k=s("input",{id:c,type:"text",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",maxlength:"\
 80","data-key":"word"});return s("form",{class:"ts-sign-in",onsubmit:w=>{w.preventDefault(),d("sign-in",{name:b.value,word:k.
 value})}},s("h2",{},"Who is working?"),s("div",{class:"ts-pair"},s("label",{for:p},"Your name"),b),s("div",{class:"ts-pa\
 ir"},s("label",{for:c},"Sign-in word from your slip"),k),s("button",{type:"submit",class:"ts-button ts-first","data-key":"\
 sign-in"},"Sign in"),s("p",{class:"ts-hint"},"The word keeps your answers in your own folder on a shared laptop. It is n\
 ot a password."))}function u(p,c){let b=w=>`${w}:${p.name}`,k=s("div",{class:"ts-doing"});for(let w of p.feedback.slice(
-0,1))k.append(s("a",{href:ws("files",w),target:"_blank",class:"ts-link","data-key":b("feedback")},"Read feedback"));for(let w of p.
+0,1))k.append(s("a",{href:bs("files",w),target:"_blank",class:"ts-link","data-key":b("feedback")},"Read feedback"));for(let w of p.
 notebooks){let S=p.notebooks.length===1?"Open":`Open ${w.split("/").pop()}`;k.append(de(w,S,b(`open ${w}`)))}p.can_get&&
 k.append(i(p.notebooks.length?"Get again":"Get",b("get"),()=>d("get",{name:p.name}),!p.notebooks.length)),p.can_hand_in&&
 k.append(i(p.receipt?"Hand in again":"Hand in",b("hand in"),()=>d("hand-in",{name:p.name})));for(let w of k.children)w.setAttribute(
 "aria-label",`${w.textContent}: ${p.title}`);return s("tr",{},s("th",{scope:"row"},p.title),s("td",{},p.due||"no date",p.
 overdue?s("span",{class:"ts-small-line"},"date passed"):null),s("td",{},s("span",{class:"ts-shape","aria-hidden":"true"},
-sn[p.state]||""),s("b",{},nn[p.state]||p.state),s("span",{class:"ts-small-line"},p.detail),c?s("span",{class:"ts-small-l\
-ine"},`Mark: ${c}`):null),s("td",{},k))}let g=new Set,h={met:"✓","enough here":"◐","not yet":"○"};function f(p,c){
+nn[p.state]||""),s("b",{},on[p.state]||p.state),s("span",{class:"ts-small-line"},p.detail),c?s("span",{class:"ts-small-l\
+ine"},`Mark: ${c}`):null),s("td",{},k))}let g=new Set,f={met:"✓","enough here":"◐","not yet":"○"};function h(p,c){
 let b=p.entries.map(C=>c.find(R=>R.name===C)).filter(C=>C!==void 0),k=p.lesson?de(p.lesson,`Lesson ${p.title}`,`lesson:${p.
 lesson}`):s("span",{class:"ts-small-line"},"no lesson here"),w=s("details",{open:g.has(p.module)},s("summary",{"data-key":`\
 outcomes:${p.module}`},`Outcomes: ${p.count||"none"}`),s("ul",{},...p.outcomes.map(([C,R,W,T])=>s("li",{},s("span",{class:"\
-ts-shape","aria-hidden":"true"},h[C]||""),s("b",{},`${C}${W&&C==="enough here"?`, ${W}`:""}: `),R,W&&C==="not yet"?`. St\
+ts-shape","aria-hidden":"true"},f[C]||""),s("b",{},`${C}${W&&C==="enough here"?`, ${W}`:""}: `),R,W&&C==="not yet"?`. St\
 ill missing: ${W}`:"",T?` (${T})`:""))));w.addEventListener("toggle",()=>{w.open?g.add(p.module):g.delete(p.module)});let S=b.
 map(C=>u(C,p.marks[C.name]));return s("tbody",{},s("tr",{class:"ts-module"},s("th",{scope:"rowgroup",colspan:4},p.title,
 s("span",{class:"ts-assigned"},b.length?"assigned":"not assigned"))),...S,s("tr",{},s("td",{colspan:4},k,s("p",{class:"t\
 s-next"},s("b",{},"Next: "),p.next),w)))}function v(){let p=t.get("me"),c=t.get("entries"),b=s("table",{class:"ts-table"},
 s("thead",{},s("tr",{},...["Assignment","Due","State","What you can do"].map(k=>s("th",{scope:"col"},k)))),...t.get("mod\
-ules").map(k=>f(k,c)));return s("section",{},s("div",{class:"ts-me"},s("h2",{},`Working as ${p.name} (${p.id})`),i("Not \
+ules").map(k=>h(k,c)));return s("section",{},s("div",{class:"ts-me"},s("h2",{},`Working as ${p.name} (${p.id})`),i("Not \
 you? Sign out","sign-out",()=>{d("sign-out"),document.dispatchEvent(new CustomEvent("twoshaft-signed-out"))})),c.length?
 null:s("p",{},"Nothing is assigned yet."),b,i("Look again","look",()=>d("look")))}function m(){let p=!!t.get("me").id,c=t.
 get("modules").map(w=>w.lesson),k=t.get("lessons").filter(([w])=>!p||!c.includes(w));return k.length?s("section",{},s("h\
 2",{},p?"To look things up":"Lessons"),s("ul",{class:"ts-lessons"},...k.map(([w,S])=>s("li",{},de(w,S,`lesson:${w}`))))):
-null}let x=0,y=()=>at(o,"[data-key]"),O=()=>o.querySelector("input[data-key=word]");function D(){let c=y().find(W=>W===document.
-activeElement)?.dataset.key;o.removeAttribute("aria-busy");let b=!!t.get("me").id;a.textContent=t.get("said"),r.alert.textContent=
-t.get("trouble");let k=O()?.value;o.replaceChildren(...jt([b?v():l(),m()]));let w=O();if(w&&k&&(w.value=k),!c)return;let S=y().
-find(W=>W.dataset.key===c),C=c.split(":")[1],R=y().find(W=>C&&W.dataset.key?.endsWith(`:${C}`));(S??R??at(o,"a, button, \
+null}let x=0,y=()=>at(n,"[data-key]"),O=()=>n.querySelector("input[data-key=word]");function D(){let c=y().find(W=>W===document.
+activeElement)?.dataset.key;n.removeAttribute("aria-busy");let b=!!t.get("me").id;a.textContent=t.get("said"),r.alert.textContent=
+t.get("trouble");let k=O()?.value;n.replaceChildren(...jt([b?v():l(),m()]));let w=O();if(w&&k&&(w.value=k),!c)return;let S=y().
+find(W=>W.dataset.key===c),C=c.split(":")[1],R=y().find(W=>C&&W.dataset.key?.endsWith(`:${C}`));(S??R??at(n,"a, button, \
 select")[0])?.focus()}let L=()=>{clearTimeout(x),x=setTimeout(D,0)};t.on("change",L),D();let N=()=>{!document.hidden&&t.
 get("me").id&&d("look",{quietly:!0})},$=new IntersectionObserver(([p])=>{p.isIntersecting&&N()});return $.observe(e),document.
 addEventListener("visibilitychange",N),()=>{clearTimeout(x),t.off("change",L),$.disconnect(),document.removeEventListener(
-"visibilitychange",N),r.close()}}var on={bench:Pe,build:je,cord:_e,depth:Ke,face:Fe,fault_board:Ue,form:ms,gate:qe,gears:Ge,hazards:ze,lifting:Ye,micrometer:Xe,
-own_checks:Ve,press:Ze,rules:Je,runout:Qe,sealant:as,seat:is,shims:ls,start:bs,thread:cs,whole_build:ps,wrench:hs};export{on as screens};
+"visibilitychange",N),r.close()}}var rn={bench:Be,build:Re,cord:Ke,depth:Fe,face:We,fault_board:qe,form:ws,gate:Ge,gears:ze,hazards:Ye,lifting:Xe,micrometer:Ve,
+own_checks:Ze,press:Je,rules:Qe,runout:ts,sealant:is,seat:ls,shims:cs,start:vs,thread:ds,whole_build:hs,wrench:fs};export{rn as screens};

@@ -98,6 +98,8 @@ class Judge(ABC):
     kind: ClassVar[str] = ""
     wanted: ClassVar[str] = ""
     """What a reference must be, in words."""
+    tolerates: ClassVar[bool] = False
+    """Whether it goes by the tolerance of a reference."""
 
     @abstractmethod
     def accepts(self, asked: Any, value: Any) -> bool:
@@ -125,7 +127,7 @@ class Judge(ABC):
 
     def is_slip(self, reference: Reference, slip: Slip, value: Any) -> bool:
         """Whether an answer is a listed slip that is given as a value."""
-        return value == slip.value if isinstance(slip.value, str) else value in slip.value
+        return value == slip.value
 
     def slip_answer(self, value: Any) -> Any:
         """A listed slip as an answer to be judged; None for one that is part of an answer."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Any
 
-from twoshaft_grader.marking.kinds.judge import Judge, Reference, judge
+from twoshaft_grader.marking.kinds.judge import Judge, Reference, Slip, judge
 
 
 def right_keys(reference: Reference) -> frozenset[str]:
@@ -38,6 +38,10 @@ class KeysJudge(Judge):
         named = {slip.value for slip in reference.slips if isinstance(slip.value, str)}
         if stray := sorted(named - offered):
             yield f"slips of {name} name what it does not offer: {', '.join(stray)}."
+
+    def is_slip(self, reference: Reference, slip: Slip, value: Any) -> bool:
+        """A key, or one of several."""
+        return value == slip.value if isinstance(slip.value, str) else value in slip.value
 
     def carried(self, value: Any, own: Any) -> Any:
         """The learner's own key or keys, as the reference has them: one, or a set."""

@@ -28,6 +28,7 @@ PLAUSIBLE_RATIO = 1000.0
 class NumberJudge(Judge):
     """A figure is right within its tolerance, in any unit that means the same."""
 
+    tolerates = True
     wanted = "a quantity or a number"
 
     def accepts(self, asked: Number, value: Any) -> bool:

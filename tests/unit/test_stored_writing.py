@@ -16,6 +16,8 @@ ROOT = Path(__file__).resolve().parents[2]
 MAY = {
     "course/twoshaft/stored/writing.py": "the one way",
     "course/twoshaft/stored/hostile.py: open": "reads, without following a link",
+    "grader/twoshaft_grader/cohort/copy_in.py: open": "reads, in the folder that is open",
+    "grader/twoshaft_grader/cohort/files.py: rename": "lets whole folders have their names",
     "course/twoshaft/jobsheet/store.py: rename": "sets a damaged job sheet aside, under the lock",
     "course/twoshaft/jupyter/settings.py: copytree": "links the extension anew at every start",
     "course/start/environment.py: write_text": "runs before anything is installed",

@@ -4,11 +4,18 @@ from __future__ import annotations
 
 import hashlib
 import json
+import os
+import shutil
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from twoshaft.errors import CohortError
+from twoshaft.stored.hostile import read_bytes
 from twoshaft.stored.writing import append_text, write_file
+
+LARGEST, MOST, DEEPEST = 100_000_000, 5_000, 20
+"""Bytes, files and folders, and depth of a folder of work; more is no work of a learner's."""
+_NOT_HANDED_IN = {".ipynb_checkpoints", "feedback"}
 
 
 def write_whole(path: Path, content: str | bytes, *, sync: bool = True) -> None:
@@ -64,21 +71,71 @@ def read_lines(path: Path) -> Iterator[dict]:
             yield content
 
 
+def remove(path: Path) -> None:
+    """Take away a file, a link or a whole folder of ours, if it is there."""
+    if path.is_dir() and not path.is_symlink():
+        shutil.rmtree(path)
+    else:
+        path.unlink(missing_ok=True)
+
+
+def move_into_place(new: Path, target: Path) -> None:
+    """Let a whole folder have its name; an older one of that name goes."""
+    target.parent.mkdir(parents=True, exist_ok=True)
+    if os.path.lexists(target):
+        old = new.with_name(".old.part")
+        remove(old)
+        os.rename(target, old)
+        os.rename(new, target)
+        remove(old)
+    else:
+        os.rename(new, target)
+
+
 def folder_digest(folder: Path) -> str:
     """Digest (SHA-256, hexadecimal) over the names and bytes of a folder's files.
 
     Checkpoints and returned feedback are left out: they are not part of what was handed in.
+
+    Raises
+    ------
+    CohortError
+        When it holds more than any hand-in, or something in it cannot be read.
     """
-    digest = hashlib.sha256()
-    for path in sorted(folder.rglob("*")):
-        parts = path.relative_to(folder).parts
-        if (
-            path.is_symlink()
-            or not path.is_file()
-            or {".ipynb_checkpoints", "feedback"} & set(parts)
-        ):
-            continue
-        data = path.read_bytes()
-        digest.update(f"{'/'.join(parts)}\0{len(data)}\0".encode())
-        digest.update(data)
+    digest, left = hashlib.sha256(), LARGEST
+    try:
+        for parts, size in _files_in(folder):
+            left -= size
+            if left < 0:
+                raise CohortError(
+                    f"it holds more than {LARGEST // 1_000_000} MB", where=str(folder)
+                )
+            data = read_bytes(folder.joinpath(*parts), LARGEST)
+            digest.update(os.fsencode("/".join(parts)) + f"\0{len(data)}\0".encode())
+            digest.update(data)
+    except OSError as error:
+        what = error.filename or folder
+        raise CohortError((error.strerror or "cannot be read").lower(), where=str(what)) from None
     return digest.hexdigest()
+
+
+def _files_in(folder: Path) -> list[tuple[tuple[str, ...], int]]:
+    """Parts of the names of a folder's ordinary files, in order, and their sizes."""
+    found: list[tuple[tuple[str, ...], int]] = []
+    waiting: list[tuple[str, ...]] = [()]
+    seen = 0
+    while waiting:
+        within = waiting.pop()
+        with os.scandir(folder.joinpath(*within)) as entries:
+            for entry in entries:
+                seen += 1
+                if seen > MOST or len(within) > DEEPEST:
+                    raise CohortError("it holds more than any hand-in", where=str(folder))
+                if entry.name in _NOT_HANDED_IN:
+                    continue
+                if entry.is_dir(follow_symlinks=False):
+                    waiting.append((*within, entry.name))
+                elif entry.is_file(follow_symlinks=False):
+                    size = entry.stat(follow_symlinks=False).st_size
+                    found.append(((*within, entry.name), size))
+    return sorted(found)

@@ -9,6 +9,7 @@
     sign-in-slips.csv       sign-in words, for the instructor alone
     source/ release/        assignments, as nbgrader names them
     submitted/ autograded/ feedback/   learner / assignment
+    collected/              every hand-in as it arrived, per assignment and learner
     gradebook.db            nbgrader's database
     exchange/               where work is handed out and in
     issued/                 readings as issued, per assignment and learner
@@ -138,6 +139,10 @@ class Cohort:
     def submitted(self, learner: str, assignment: str) -> Path:
         """Collected work."""
         return self.root / "submitted" / learner / assignment
+
+    def collected(self, learner: str, assignment: str) -> Path:
+        """Every hand-in of a learner as it arrived; the list of them has this name and .json."""
+        return self.root / "collected" / assignment / learner
 
     def feedback(self, learner: str, assignment: str) -> Path:
         """Feedback pages, in nbgrader's place for them."""

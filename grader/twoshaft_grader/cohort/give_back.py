@@ -10,8 +10,8 @@ from nbgrader.utils import temp_attrs
 
 from twoshaft.outcomes import Outcome, load_outcomes
 from twoshaft_grader.cohort import backbone, files
+from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned
-from twoshaft_grader.cohort.collect import hand_in_time
 from twoshaft_grader.cohort.extensions import due_for
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.marks import UNREADABLE, StoredMark, read_mark

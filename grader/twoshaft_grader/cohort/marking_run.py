@@ -17,21 +17,21 @@ from concurrent.futures.process import BrokenProcessPool
 from dataclasses import dataclass, replace
 from multiprocessing import get_context
 
-from filelock import FileLock, Timeout
-
 import twoshaft
-from twoshaft.errors import CohortError
 from twoshaft.jobsheet.receipts import sheet_digest
 from twoshaft.outcomes import load_rules
 from twoshaft_grader.cohort import backbone, files
+from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned
-from twoshaft_grader.cohort.collect import hand_in_time
+from twoshaft_grader.cohort.collect import check_collected
 from twoshaft_grader.cohort.due import gradebook_time
 from twoshaft_grader.cohort.extensions import extension_of
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.marks import MARKED, UNREADABLE, StoredMark, read_mark, write_mark
+from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.one_sheet import Result, Work, blank_mark, end_with_parent, mark_one
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.marking.gradebook import Recorder
 from twoshaft_grader.marking.result import SheetMark
 from twoshaft_grader.marking.scores import entered_learners
@@ -39,6 +39,7 @@ from twoshaft_grader.stored.lines import MARK_LINES, MarkLine
 
 AS_BEFORE = "as before"
 NOT_HANDED_IN = "not handed in"
+NOT_DONE = "could not be marked"
 TOGETHER = 50
 TOGETHER_S = 1.0
 """So many results are stored together, or those of so long: a cut loses no more than that."""
@@ -53,11 +54,11 @@ class Done:
     ----------
     learner : str
     state : str
-        ``MARKED``, ``UNREADABLE``, ``AS_BEFORE`` or ``NOT_HANDED_IN``.
+        ``MARKED``, ``UNREADABLE``, ``AS_BEFORE``, ``NOT_HANDED_IN`` or ``NOT_DONE``.
     points, maximum, met
         Of the mark; None where there is none.
     reason : str
-        Why it cannot be read.
+        Why it cannot be read or marked.
     """
 
     learner: str
@@ -109,17 +110,8 @@ def mark_assignment(
     CohortError
         When another run is under way, or the cohort's own files are damaged.
     """
-    lock = FileLock(cohort.root / "log" / "marking.lock")
-    try:
-        lock.acquire(timeout=0)
-    except Timeout:
-        raise CohortError(
-            "another marking run is under way in this cohort", mend="wait until it has ended"
-        ) from None
-    try:
+    with turn(cohort):
         return _mark_assignment(cohort, assigned, list(learners), again, workers, step)
-    finally:
-        lock.release()
 
 
 def _mark_assignment(
@@ -138,18 +130,24 @@ def _mark_assignment(
     with backbone.gradebook(cohort) as book:
         entered = entered_learners(book, assigned.name, assigned.notebook_id)
         for learner in learners:
-            folder = cohort.submitted(learner.id, assigned.name)
-            stored = read_mark(cohort.mark_file(learner.id, assigned.name))
-            if not folder.is_dir():
-                done[learner.id] = Done.of(learner.id, NOT_HANDED_IN, stored)
+            left: list[NotDone] = []
+            with going_on(learner.id, left):
+                folder = cohort.submitted(learner.id, assigned.name)
+                stored = read_mark(cohort.mark_file(learner.id, assigned.name))
+                if not folder.is_dir():
+                    done[learner.id] = Done.of(learner.id, NOT_HANDED_IN, stored)
+                    step()
+                    continue
+                digest = digests[learner.id] = files.folder_digest(folder)
+                check_collected(cohort, learner.id, assigned.name, digest)
+                if not again and _stands(stored, digest, entered):
+                    done[learner.id] = Done.of(learner.id, AS_BEFORE, stored)
+                    step()
+                    continue
+                waiting.append(_work(cohort, assigned, learner.id))
+            for trouble in left:
+                done[learner.id] = Done(learner.id, NOT_DONE, reason=trouble.why)
                 step()
-                continue
-            digests[learner.id] = files.folder_digest(folder)
-            if not again and _stands(stored, digests[learner.id], entered):
-                done[learner.id] = Done.of(learner.id, AS_BEFORE, stored)
-                step()
-                continue
-            waiting.append(_work(cohort, assigned, learner.id))
         if waiting:
             recorder = Recorder(book, cohort.root, assigned.name)
             for results in _batches(_marked(waiting, workers or os.cpu_count() or 1)):
@@ -247,26 +245,32 @@ def _store(
 ) -> list[Done]:
     """Put results into the gradebook at once, then store each mark; the log comes last."""
     marks, unchanged = [], []
+    left: list[NotDone] = []
     for result in results:
-        mark, before = _mark_of(cohort, assigned, result, digests[result.learner])
-        if before is not None and before.id == mark.id:  # the same trouble as last time
-            unchanged.append(before)
-            continue
-        if mark.sheet is not None and not mark.earlier:
-            moment = hand_in_time(cohort, mark.learner, assigned.name)
-            recorder.record(
-                mark.learner,
-                mark.sheet,
-                timestamp=gradebook_time(moment) if moment else None,
-                extension=extension_of(cohort, assigned, mark.learner),
-            )
-        marks.append(mark)
+        with going_on(result.learner, left):
+            mark, before = _mark_of(cohort, assigned, result, digests[result.learner])
+            if before is not None and before.id == mark.id:  # the same trouble as last time
+                unchanged.append(before)
+                continue
+            if mark.sheet is not None and not mark.earlier:
+                moment = hand_in_time(cohort, mark.learner, assigned.name)
+                recorder.record(
+                    mark.learner,
+                    mark.sheet,
+                    timestamp=gradebook_time(moment) if moment else None,
+                    extension=extension_of(cohort, assigned, mark.learner),
+                )
+            marks.append(mark)
     recorder.commit()
+    stored = []
     for mark in marks:
-        # From here on it counts as marked.
-        write_mark(cohort.mark_file(mark.learner, assigned.name), mark)
-    _audit(cohort, marks)
-    return [Done.of(mark.learner, mark.state, mark) for mark in (*marks, *unchanged)]
+        with going_on(mark.learner, left):
+            # From here on it counts as marked.
+            write_mark(cohort.mark_file(mark.learner, assigned.name), mark)
+            stored.append(mark)
+    _audit(cohort, stored)
+    done = [Done.of(mark.learner, mark.state, mark) for mark in (*stored, *unchanged)]
+    return done + [Done(one.learner, NOT_DONE, reason=one.why) for one in left]
 
 
 def _mark_of(
@@ -332,5 +336,8 @@ def _user() -> str:
 def _mend_audit(cohort: Cohort, assigned: Assigned, learners: list[Learner]) -> None:
     """Add the line that a cut between storing a mark and logging it has left out."""
     logged = {line.id for line in MARK_LINES.read(cohort.log("marks"))}
-    stored = (read_mark(cohort.mark_file(learner.id, assigned.name)) for learner in learners)
+    stored = []
+    for learner in learners:
+        with going_on(learner.id, []):  # told where the learner's turn comes
+            stored.append(read_mark(cohort.mark_file(learner.id, assigned.name)))
     _audit(cohort, [mark for mark in stored if mark is not None and mark.id not in logged])

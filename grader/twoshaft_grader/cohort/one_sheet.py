@@ -13,10 +13,14 @@ from twoshaft.errors import CourseError, SheetError
 from twoshaft.jobsheet import SheetData, read_sheet
 from twoshaft.outcomes import load_rules
 from twoshaft.units import Unit, load_unit
+from twoshaft_grader.cohort.limits import TooLong, limits
 from twoshaft_grader.marking.reference import load_solution
 from twoshaft_grader.marking.result import SheetMark
 from twoshaft_grader.marking.task import mark_sheet
 from twoshaft_grader.stored.issued import read_issued
+
+LONGEST_S, MOST_BYTES = 60.0, 2 * 2**30
+"""Of one submission: a whole one takes a tenth of a second and some megabytes. Our choice."""
 
 
 @dataclass(frozen=True)
@@ -81,6 +85,17 @@ def end_with_parent() -> None:
 def mark_one(work: Work) -> Result:
     """Mark one submission; whatever is wrong with it comes back as a sentence."""
     try:
+        with limits(LONGEST_S, MOST_BYTES):
+            return _mark_one(work)
+    except TooLong:
+        why = f"Could not be marked: it takes more than {LONGEST_S:g} s of computing."
+    except MemoryError:
+        why = f"Could not be marked: it takes more than {MOST_BYTES // 2**20} MB of memory."
+    return Result(work.learner, None, why)
+
+
+def _mark_one(work: Work) -> Result:
+    try:
         trouble = ""
         try:
             sheet = read_sheet(Path(work.folder) / "jobsheet.json")
@@ -92,5 +107,7 @@ def mark_one(work: Work) -> Result:
         return Result(work.learner, marked, trouble)
     except CourseError as error:
         return Result(work.learner, None, error.sentence)
+    except MemoryError:
+        raise
     except Exception as error:
         return Result(work.learner, None, f"Marking failed ({type(error).__name__}: {error}).")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Sequence
 from enum import StrEnum
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -14,11 +15,13 @@ from twoshaft import DEFAULT_UNIT
 from twoshaft.errors import CohortError
 from twoshaft_grader.desk.bar import Bar
 from twoshaft_grader.desk.call import command
-from twoshaft_grader.desk.errors import run_quietly
+from twoshaft_grader.desk.errors import SOME_LEFT, run_quietly
+from twoshaft_grader.desk.shown import shown
 
 if TYPE_CHECKING:  # the library behind a command is loaded when it is used: --help stays quick
     from twoshaft_grader.cohort.assign import Assigned
     from twoshaft_grader.cohort.folder import Cohort
+    from twoshaft_grader.cohort.not_done import NotDone
 
 TRACE = "--trace"
 
@@ -88,13 +91,24 @@ def _assignments(cohort: Cohort, name: str | None) -> list[Assigned]:
 
 
 def _say(text: str = "") -> None:
-    _console().print(text, markup=False, soft_wrap=True)
+    _console().print(shown(text), markup=False, soft_wrap=True)
 
 
 def _console() -> Console:
     """The terminal; into a file or pipe, lines are as long as they need to be."""
     plain = Console(highlight=False)
     return plain if plain.is_terminal else Console(highlight=False, width=140)
+
+
+def _not_done(title: str, left: Sequence[NotDone]) -> None:
+    from twoshaft_grader.desk.tables import not_done_table
+
+    if left:
+        _console().print(not_done_table(title, left))
+
+
+def _status(*left: NotDone) -> int:
+    return SOME_LEFT if left else 0
 
 
 def _names(ids: tuple[str, ...] | list[str]) -> str:
@@ -269,7 +283,14 @@ def module_list(
 
 
 @app.command("collect")
-def collect_work(assignment: AssignmentArgument = None, cohort: CohortOption = None) -> None:
+def collect_work(
+    assignment: AssignmentArgument = None,
+    cohort: CohortOption = None,
+    take: Annotated[
+        list[str] | None,
+        typer.Option(help="Take the last hand-in of this learner's id, though it is asked about."),
+    ] = None,
+) -> int:
     """Take in what was handed in; later work replaces earlier."""
     from twoshaft_grader.cohort.collect import collect
     from twoshaft_grader.cohort.intake import roster_of
@@ -277,10 +298,13 @@ def collect_work(assignment: AssignmentArgument = None, cohort: CohortOption = N
     place = _cohort(cohort)
     learners = roster_of(place)
     wanted = _assignments(place, assignment)
+    unknown = sorted(set(take or ()) - {learner.id for learner in learners})
+    if unknown:
+        raise CohortError(f'nobody on the roster has the id "{unknown[0]}"', mend="check the id")
     found = []
     with Bar("collecting", len(wanted)) as bar:
         for assigned in wanted:
-            found.append(collect(place, assigned, learners))
+            found.append(collect(place, assigned, learners, take=take or ()))
             bar.step()
     for result in found:
         _say(f"{result.assignment}: {len(result.new)} new, {len(result.newer)} newer.")
@@ -289,9 +313,14 @@ def collect_work(assignment: AssignmentArgument = None, cohort: CohortOption = N
         if result.placed:
             _say(f"  Placed by hand, so with no time of handing in: {_names(result.placed)}.")
         if result.strangers:
-            _say(f"  Not on the roster, and left unmarked: {_names(result.strangers)}.")
-        for error in result.refused:
-            _say(f"  {error.sentence}")
+            _say(f"  Not on the roster, and left in the exchange: {_names(result.strangers)}.")
+        if result.restored:
+            _say(f"  Not as collected, and put back: {_names(result.restored)}.")
+        for one in result.later:
+            _say(f"  {one.learner}: {one.why}")
+        _not_done("Kept, and not taken unless you say --take ID", result.asked)
+        _not_done("Could not be collected", result.left)
+    return _status(*(one for result in found for one in (*result.asked, *result.left)))
 
 
 @app.command("mark")
@@ -300,15 +329,22 @@ def mark_work(
     cohort: CohortOption = None,
     again: Annotated[bool, typer.Option("--again", help="Mark unchanged work too.")] = False,
     workers: Annotated[int, typer.Option(help="Processes at most; 0: one for each core.")] = 0,
-) -> None:
+) -> int:
     """Mark what was collected. Stopped half-way, the same command goes on."""
     from twoshaft_grader.cohort.intake import roster_of
-    from twoshaft_grader.cohort.marking_run import AS_BEFORE, NOT_HANDED_IN, mark_assignment
+    from twoshaft_grader.cohort.marking_run import (
+        AS_BEFORE,
+        NOT_DONE,
+        NOT_HANDED_IN,
+        mark_assignment,
+    )
     from twoshaft_grader.cohort.marks import MARKED, UNREADABLE
+    from twoshaft_grader.cohort.not_done import NotDone
     from twoshaft_grader.desk.tables import marks_table
 
     place = _cohort(cohort)
     learners = roster_of(place)
+    every = []
     for assigned in _assignments(place, assignment):
         with Bar(f"marking {assigned.name}", len(learners)) as bar:
             done = mark_assignment(
@@ -325,9 +361,10 @@ def mark_work(
             )
         ]
         _say(f"{assigned.name}: {_names(counts)}.")
-        for one in done:
-            if one.state == UNREADABLE:
-                _say(f"  {one.learner}: {one.reason}")
+        left = [NotDone(d.learner, d.reason) for d in done if d.state in (UNREADABLE, NOT_DONE)]
+        _not_done("Could not be marked", left)
+        every += left
+    return _status(*every)
 
 
 @app.command("give-back")

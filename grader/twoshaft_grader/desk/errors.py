@@ -2,13 +2,24 @@
 
 from __future__ import annotations
 
+import errno
 import sys
 import traceback
 from collections.abc import Callable
 
 from twoshaft.errors import CourseError, UnitFileError
+from twoshaft_grader.desk.shown import shown
 
-FAILED, STOPPED = 2, 130
+SOME_LEFT, FAILED, STOPPED = 1, 2, 130
+_AGAIN = "then run the same command again, which goes on where this one ended"
+_MENDS = {
+    errno.ENOSPC: ("the disk is full", f"make room, {_AGAIN}"),
+    errno.EDQUOT: ("this account may use no more of the disk", f"make room, {_AGAIN}"),
+    errno.EFBIG: ("the file may grow no more", f"make room, {_AGAIN}"),
+    errno.EROFS: ("this place is read-only", f"let it be written to, {_AGAIN}"),
+    errno.EACCES: ("this account may not read or write it", f"see whose it is, {_AGAIN}"),
+    errno.EPERM: ("this account may not change it", f"see whose it is, {_AGAIN}"),
+}
 _STOPPED = "Stopped; the same command goes on where this one ended."
 
 
@@ -23,14 +34,15 @@ def run_quietly(call: Callable[[], object], *, trace: bool) -> int:
     Returns
     -------
     int
-        0, or 2 after an error, or 130 when it was stopped from the keyboard.
+        0, or 1 when somebody could not be done, or 2 after an error, or 130 when it was stopped
+        from the keyboard.
     """
     try:
         code = call()
     except Exception as error:
         if trace:
             traceback.print_exc()
-        print(_sentence(error), file=sys.stderr)
+        print(shown(_sentence(error)), file=sys.stderr)
         return STOPPED if type(error).__name__ == "Abort" else FAILED
     except KeyboardInterrupt:
         code = STOPPED
@@ -54,7 +66,8 @@ def _sentence(error: Exception) -> str:
         return f'{what or "A command is missing"}; see "{command} --help".'
     if isinstance(error, OSError):
         place = f"{error.filename}: " if error.filename else ""
-        return f"{place}{error.strerror or error}."
+        what, mend = _MENDS.get(error.errno or 0, ("", ""))
+        return CourseError(f"{place}{what or error.strerror or error}", mend=mend).sentence
     return (
         f"The program did not expect this ({type(error).__name__}: {error}); "
         "run the same command with --trace and send what it prints to the course's authors."

@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime, tzinfo
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from rich.box import SIMPLE
 from rich.table import Table
+from rich.text import Text
 
 from twoshaft.outcomes import State
+from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.cohort.observations import Listed
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.desk.shown import shown
 from twoshaft_grader.records.progress import Standing
 
 if TYPE_CHECKING:
@@ -84,13 +88,30 @@ def observations_table(title: str, listed: list[Listed], zone: tzinfo) -> Table:
     return table
 
 
+def not_done_table(title: str, left: Sequence[NotDone]) -> Table:
+    """Who could not be done, and why, one line each."""
+    table = _table(title)
+    table.add_column("id", overflow="fold")
+    table.add_column("why", overflow="fold")
+    for one in left:
+        table.add_row(one.learner[:60], one.why)
+    return table
+
+
 def _observed(one: Standing) -> str:
     counts = ((one.seen_met, State.MET), (one.seen_not_yet, State.NOT_YET))
     return ", ".join(f"{count} {word}" for count, word in counts if count)
 
 
+class _Plain(Table):
+    """A table whose cells are text and nothing else: no marks of the table's own language."""
+
+    def add_row(self, *cells: object, **how: Any) -> None:
+        super().add_row(*(Text(shown(str(cell))) for cell in cells), **how)
+
+
 def _table(title: str) -> Table:
-    return Table(title=title, title_justify="left", box=SIMPLE, pad_edge=False)
+    return _Plain(title=Text(shown(title)), title_justify="left", box=SIMPLE, pad_edge=False)
 
 
 def _figure(value: float | None) -> str:

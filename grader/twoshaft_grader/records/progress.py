@@ -8,8 +8,8 @@ from enum import StrEnum
 from twoshaft.errors import SheetError
 from twoshaft.outcomes import load_outcomes
 from twoshaft.stored.job_sheet import read_sheet
+from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
-from twoshaft_grader.cohort.collect import hand_in_time
 from twoshaft_grader.cohort.extensions import due_for
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.intake import roster_of

@@ -20,8 +20,8 @@ from twoshaft.outcomes import (
     stand,
 )
 from twoshaft_grader.cohort import files
+from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
-from twoshaft_grader.cohort.collect import hand_in_time
 from twoshaft_grader.cohort.extensions import due_for
 from twoshaft_grader.cohort.folder import Cohort, stamp
 from twoshaft_grader.cohort.intake import roster_of

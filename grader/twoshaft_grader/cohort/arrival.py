@@ -1,0 +1,73 @@
+"""When work was handed in, and what waits in the exchange."""
+
+from __future__ import annotations
+
+import os
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
+
+from dateutil.parser import parse
+
+from twoshaft.stored.hostile import read_bytes
+from twoshaft_grader.cohort.folder import Cohort, now
+
+TIMESTAMP = "timestamp.txt"
+_LONGEST = 64
+_TIME = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}[ T][0-9]{2}:[0-9]{2}[ -~]*")
+_FIRST = datetime(2000, 1, 1, tzinfo=UTC)
+_AHEAD = timedelta(minutes=5)
+"""Clocks of a college's machines may differ by so much: our choice, no source."""
+
+
+@dataclass(frozen=True)
+class Arrival:
+    """A hand-in that waits in the exchange: learner's id, its folder, and the time in its name.
+
+    ``name`` and ``learner`` are what somebody called a folder: data from outside.
+    """
+
+    learner: str
+    name: str
+    when: str
+
+
+def arrivals(cohort: Cohort, assignment: str) -> list[Arrival]:
+    """Everything in the exchange that is called a hand-in of an assignment, in no order."""
+    if not cohort.inbound.is_dir():
+        return []
+    return list(_arrivals(os.listdir(cohort.inbound), assignment))
+
+
+def _arrivals(names: list[str], assignment: str) -> Iterator[Arrival]:
+    for name in names:
+        learner, _, rest = name.partition(f"+{assignment}+")
+        if rest and learner and "+" not in learner:
+            yield Arrival(learner, name, rest.partition("+")[0])
+
+
+def moment_of(text: str) -> tuple[datetime | None, str]:
+    """The moment that a text as nbgrader writes it names, or None and why not."""
+    text = text.strip()
+    if len(text) > _LONGEST or not _TIME.fullmatch(text):
+        return None, "its time cannot be read"
+    try:
+        moment = parse(text)
+        moment = moment.astimezone(UTC) if moment.tzinfo else moment.replace(tzinfo=UTC)
+    except (ValueError, OverflowError):
+        return None, "its time cannot be read"
+    if moment > now() + _AHEAD:
+        return None, f"its time, {moment:%Y-%m-%d %H:%M} UTC, is still to come"
+    if moment < _FIRST:
+        return None, f"its time, {text[:16]}, is before any course of this kind"
+    return moment, ""
+
+
+def hand_in_time(cohort: Cohort, learner: str, assignment: str) -> datetime | None:
+    """When collected work was handed in; None where it was placed by hand."""
+    path = cohort.submitted(learner, assignment) / TIMESTAMP
+    try:
+        return moment_of(read_bytes(path, _LONGEST).decode("ascii"))[0]
+    except (OSError, ValueError):
+        return None

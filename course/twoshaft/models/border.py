@@ -26,7 +26,7 @@ from dataclasses import dataclass
 from functools import wraps
 from typing import Any, ParamSpec, Protocol, TypeVar, cast
 
-from twoshaft.models.validity import in_range, positive
+from twoshaft.models.validity import in_range, ordered, positive
 from twoshaft.units.quantities import Q
 
 P = ParamSpec("P")
@@ -68,7 +68,52 @@ class Above:
         return positive(self.quantity, value, self.unit, self.source, zero=self.zero)
 
 
-Size = Range | Above
+One = Range | Above
+
+
+@dataclass(frozen=True)
+class Each:
+    """Several of one kind: a sequence outside, a tuple of plain values inside."""
+
+    size: One
+
+    @property
+    def unit(self) -> str:
+        """Of each."""
+        return self.size.unit
+
+    def plain(self, values: Any) -> tuple[Any, ...]:
+        """The values as floats or arrays of the unit."""
+        return tuple(self.size.plain(value) for value in values)
+
+
+@dataclass(frozen=True)
+class Limits:
+    """Limits that must not fall from first to last, and where they must lie; see `ordered`."""
+
+    quantity: str
+    unit: str = ""
+    low: float = -math.inf
+    high: float = math.inf
+    source: str = ""
+
+    def plain(self, values: Any) -> tuple[float, ...]:
+        """The limits as floats of the unit."""
+        return ordered(self.quantity, values, self.low, self.high, self.unit, self.source)
+
+
+@dataclass(frozen=True)
+class Depends:
+    """A size whose range other parameters decide.
+
+    ``of`` gives it from theirs: its parameters have the names that they have inside.
+    """
+
+    unit: str
+    of: Callable[..., One]
+
+
+Size = One | Each | Limits | Depends
 
 
 class Bordered(Protocol[P, R]):
@@ -87,10 +132,11 @@ def border(gives: str = "", /, **sizes: Size) -> Callable[[Callable[P, R]], Bord
     ----------
     gives : str
         Unit of what the function returns; nothing for a plain result.
-    **sizes : Range or Above
+    **sizes : Range, Above, Each, Limits or Depends
         By the name of the parameter outside. Inside it has the unit behind it, as ``reach`` and
         ``reach_cm``; what has no unit keeps its name. A parameter that is left out here, and one
-        that is None by default and stays so, goes through as it is.
+        that is None by default and stays so, goes through as it is. What depends on others is
+        looked at after them.
 
     Returns
     -------
@@ -103,16 +149,44 @@ def border(gives: str = "", /, **sizes: Size) -> Callable[[Callable[P, R]], Bord
         inside = {_outside(name, sizes): name for name in signature.parameters}
         if missing := set(sizes) - set(inside):
             raise TypeError(f"{core.__name__} has no parameter for {', '.join(sorted(missing))}")
-        order = [sizes.get(name) for name in inside]
+        rules = {
+            inside[name]: (sizes.get(name), one.default is None)
+            for name, one in zip(inside, signature.parameters.values(), strict=True)
+        }
+        order = list(rules.values())
+        defaults = {
+            name: one.default
+            for name, one in signature.parameters.items()
+            if one.default is not inspect.Parameter.empty
+        }
+        late = {
+            name: (size, inspect.signature(size.of).parameters)
+            for name, (size, _) in rules.items()
+            if isinstance(size, Depends)
+        }
+
+        def settled(plain: list[Any], rest: dict[str, Any]) -> tuple[list[Any], dict[str, Any]]:
+            """The arguments with those plain that depend on others."""
+            known = {**defaults, **dict(zip(rules, plain, strict=False)), **rest}
+            for name, (size, wanted) in late.items():
+                if {name, *wanted} <= known.keys() and known[name] is not defaults.get(name, size):
+                    known[name] = size.of(**{one: known[one] for one in wanted}).plain(known[name])
+            place = list(rules)[: len(plain)]
+            return (
+                [known[name] for name in place] + plain[len(place) :],
+                {name: known[name] for name in rest},
+            )
 
         @wraps(core)
         def outside(*args: Any, **named: Any) -> Any:
-            plain = [_plain(size, value) for size, value in zip(order, args, strict=False)]
+            plain = [_plain(*rule, value) for rule, value in zip(order, args, strict=False)]
             plain += args[len(order) :]  # too many: the core says so
             rest = {
-                inside.get(name, name): _plain(sizes.get(name), value)
-                for name, value in named.items()
+                (name := inside.get(given, given)): _plain(*rules.get(name, _ANY), value)
+                for given, value in named.items()
             }
+            if late:
+                plain, rest = settled(plain, rest)
             result = cast(Any, core)(*plain, **rest)
             return Q(result, gives) if gives else result
 
@@ -129,8 +203,13 @@ def border(gives: str = "", /, **sizes: Size) -> Callable[[Callable[P, R]], Bord
     return make
 
 
-def _plain(size: Size | None, value: Any) -> Any:
-    return value if size is None or value is None else size.plain(value)
+_ANY = None, True
+
+
+def _plain(size: Size | None, optional: bool, value: Any) -> Any:
+    if size is None or isinstance(size, Depends) or (optional and value is None):
+        return value
+    return size.plain(value)
 
 
 def _outside(name: str, sizes: dict[str, Size]) -> str:

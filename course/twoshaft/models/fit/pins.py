@@ -11,7 +11,8 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.validity import in_range, positive
+from twoshaft.models.border import Above, Depends, Range, border
+from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 
 
@@ -54,22 +55,33 @@ SPRING_PINS = MappingProxyType(
 NESTED = ((8.0, 5.0), (6.0, 3.5), (5.0, 3.0))
 
 
-def spring_pin(diameter: Q) -> SpringPin:
+@border(diameter=Above("pin diameter", "mm"))
+def spring_pin(diameter_mm: float) -> SpringPin:
     """Give the pin of a nominal diameter.
 
     Raises
     ------
     OutOfRangeError
         If ISO 8752 has none among the sizes of this course.
+
+    Examples
+    --------
+    >>> spring_pin(Q(5, "mm")).shear_load(planes=1)
+    <Quantity(8.77, 'kilonewton')>
     """
-    mm = round(positive("pin diameter", diameter, "mm"), 6)
+    mm = round(diameter_mm, 6)
     if mm not in SPRING_PINS:
         listed = ", ".join(f"{size:g}" for size in SPRING_PINS)
         raise OutOfRangeError("pin diameter", f"{mm:g} mm", f"the sizes {listed} mm", "ISO 8752")
     return SPRING_PINS[mm]
 
 
-def fork_pin_force(hand: Q, lever_ratio: float) -> Q:
+@border(
+    "kN",
+    hand=Above("force of the hand", "N"),
+    lever_ratio=Range("lever ratio", "", 1, 20, "shift linkages"),
+)
+def fork_pin_force(hand_n: float, lever_ratio: float) -> float:
     """Give the force along a rail that its fork's pin must pass on [kN].
 
     Parameters
@@ -78,15 +90,25 @@ def fork_pin_force(hand: Q, lever_ratio: float) -> Q:
         At the knob.
     lever_ratio : float
         Travel of the hand over travel of the rail, 1 to 20.
+
+    Examples
+    --------
+    >>> f"{fork_pin_force(Q(200, 'N'), 8):.1f}"
+    '1.6 kilonewton'
     """
-    force = positive("force of the hand", hand, "N")
-    ratio = in_range("lever ratio", lever_ratio, 1, 20, "", "shift linkages")
-    return Q(force * ratio / 1e3, "kN")
+    return hand_n * lever_ratio / 1e3
 
 
-def pin_margin(pin: SpringPin, load: Q, planes: int = 2) -> float:
-    """Give how many times the load the pin bears in shear."""
-    return float(pin.shear_load(planes).magnitude / positive("load on the pin", load, "kN"))
+@border(load=Above("load on the pin", "kN"))
+def pin_margin(pin: SpringPin, load_kn: float, planes: int = 2) -> float:
+    """Give how many times the load the pin bears in shear.
+
+    Examples
+    --------
+    >>> f"{pin_margin(spring_pin(Q(5, 'mm')), Q(1.6, 'kN')):.1f}"  # 17.54 kN in double shear
+    '11.0'
+    """
+    return float(pin.shear_load(planes).magnitude / load_kn)
 
 
 TAPER = 1 / 50
@@ -126,7 +148,20 @@ class TaperPin:
         """Half the cone's angle [degrees]."""
         return Q(math.degrees(math.atan(TAPER / 2)), "degree")
 
-    def stands_proud(self, reamed_large: Q) -> Q:
+    @border(
+        "mm",
+        reamed_large=Depends(
+            "mm",
+            lambda self: Range(
+                "reamed hole at the large end",
+                "mm",
+                self.small_m * 1e3,
+                self.large.magnitude + 0.2,
+                "where this pin can seat",
+            ),
+        ),
+    )
+    def stands_proud(self, reamed_large_mm: float) -> float:
         """Give how far the large end stands out of a hole when the pin is home [mm].
 
         Parameters
@@ -139,11 +174,13 @@ class TaperPin:
         ------
         OutOfRangeError
             A hole that the pin falls through or cannot enter.
+
+        Examples
+        --------
+        >>> f"{TaperPin(small_m=0.005, length_m=0.030).stands_proud(Q(5.58, 'mm')):.1f}"
+        '1.0 millimeter'
         """
-        small, large = self.small_m * 1e3, self.large.magnitude
-        what = "reamed hole at the large end"
-        d = in_range(what, reamed_large, small, large + 0.2, "mm", "where this pin can seat")
-        return Q((large - d) / TAPER, "mm")
+        return (self.large.magnitude - reamed_large_mm) / TAPER
 
 
 def drive_from(insert: bool) -> str:

@@ -15,6 +15,7 @@ from enum import StrEnum
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
+from twoshaft.models.border import Each, Range, border
 from twoshaft.models.validity import in_range, ordered
 from twoshaft.units.quantities import Q
 
@@ -24,6 +25,9 @@ class Side(StrEnum):
 
     OIL = "oil"
     AIR = "air"
+
+
+_COUNT = Range("number of depth readings", "", 3, 100, "a plane needs three points")
 
 
 @dataclass(frozen=True)
@@ -82,7 +86,8 @@ class SealFault:
     consequence: str
 
 
-def tilt(depths: Sequence[Q]) -> Q:
+@border("mm", depths=Each(Range("depth reading", "mm", -5, 50, "housings")))
+def tilt(depths_mm: Sequence[float]) -> float:
     """Give how much deeper the seal is on one side than on the opposite one [mm].
 
     The plane that fits depths read at even steps round the seal: twice the amplitude of the first
@@ -92,12 +97,17 @@ def tilt(depths: Sequence[Q]) -> Q:
     ------
     OutOfRangeError
         Fewer than 3 readings, or one outside -5 to 50 mm.
+
+    Examples
+    --------
+    >>> f"{tilt([Q(0.6, 'mm'), Q(0.5, 'mm'), Q(0.4, 'mm'), Q(0.5, 'mm')]):.1f}"
+    '0.2 millimeter'
     """
-    in_range("number of depth readings", len(depths), 3, 100, "", "a plane needs three points")
-    read = np.array([in_range("depth reading", d, -5, 50, "mm", "housings") for d in depths])
+    _COUNT.plain(len(depths_mm))
+    read = np.array(depths_mm)
     angle = 2 * np.pi * np.arange(len(read)) / len(read)
     wave = 2 / len(read) * (read @ np.exp(1j * angle))
-    return Q(2 * abs(wave), "mm")
+    return 2 * abs(wave)
 
 
 def seal_faults(rule: SealRule, fitted: SealFitted) -> tuple[SealFault, ...]:
@@ -151,7 +161,14 @@ def seal_faults(rule: SealRule, fitted: SealFitted) -> tuple[SealFault, ...]:
     return tuple(faults)
 
 
-def seal_readings(depth: Q, lean: Q, count: int = 4, towards: float = 0.0) -> tuple[Q, ...]:
+@border(
+    depth=Range("depth of the seal", "mm", -5, 50, "housings"),
+    lean=Range("lean of the seal", "mm", 0, 5, "housings"),
+    count=Range("number of depth readings", "", 3, 100, "a plane"),
+)
+def seal_readings(
+    depth_mm: float, lean_mm: float, count: float = 4, towards: float = 0.0
+) -> tuple[Q, ...]:
     """Give the depths that a leaning seal shows at even steps round it [mm].
 
     Parameters
@@ -162,12 +179,16 @@ def seal_readings(depth: Q, lean: Q, count: int = 4, towards: float = 0.0) -> tu
         3 to 100 readings.
     towards : float
         Angle of the deepest side from the first reading [rad].
+
+    Examples
+    --------
+    >>> [f"{read:.1f}" for read in seal_readings(Q(0.5, "mm"), Q(0.2, "mm"))][:2]
+    ['0.6 millimeter', '0.5 millimeter']
     """
-    count = int(in_range("number of depth readings", count, 3, 100, "", "a plane"))
-    mean = in_range("depth of the seal", depth, -5, 50, "mm", "housings")
-    half = in_range("lean of the seal", lean, 0, 5, "mm", "housings") / 2
+    count = int(count)
+    half = lean_mm / 2
     if not math.isfinite(towards):
         raise OutOfRangeError("direction of the lean", f"{towards}", "angles", "geometry")
     return tuple(
-        Q(mean + half * math.cos(2 * math.pi * i / count - towards), "mm") for i in range(count)
+        Q(depth_mm + half * math.cos(2 * math.pi * i / count - towards), "mm") for i in range(count)
     )

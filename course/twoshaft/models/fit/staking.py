@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.validity import in_range, positive
+from twoshaft.models.border import Above, Depends, Range, border
 from twoshaft.units.quantities import Q
 
 _SHEAR_SHARE = 0.577  # von Mises: shear yield over tensile yield
@@ -40,8 +40,24 @@ class Stake:
         return "crushes" if self.crush_nm < self.shear_nm else "shears"
 
 
+@border(
+    radius=Above("radius of the slot", "m"),
+    slot_width=Depends(
+        "mm",
+        lambda radius_m: Range("width of the slot", "mm", 0.5, radius_m * 1e3, "the shaft"),
+    ),
+    tab_length=Range("length of the tab", "mm", 0.2, 20, "collars of nuts"),
+    depth=Range("depth of the tab", "mm", 0, 10, "slots of shafts"),
+    yield_strength=Range("yield strength of the nut", "MPa", 50, 2000, "metals"),
+    tabs=Range("number of tabs", "", 1, 6, "slots of a shaft"),
+)
 def stake_hold(
-    radius: Q, slot_width: Q, tab_length: Q, depth: Q, yield_strength: Q, tabs: int = 1
+    radius_m: float,
+    slot_width_mm: float,
+    tab_length_mm: float,
+    depth_mm: float,
+    yield_strength_mpa: float,
+    tabs: float = 1,
 ) -> Stake:
     """Give the torque that a staked collar holds.
 
@@ -64,27 +80,38 @@ def stake_hold(
     ------
     OutOfRangeError
         A quantity out of range, or a slot wider than the radius.
+
+    Examples
+    --------
+    577 MPa shears 3 by 2 mm at 10 mm: arithmetic.
+
+    >>> stake = stake_hold(Q(10, "mm"), Q(3, "mm"), Q(2, "mm"), Q(1, "mm"), Q(1000, "MPa"))
+    >>> f"{stake.shear_nm:.2f}", f"{stake.crush_nm:.2f}", stake.first
+    ('34.62', '30.00', 'crushes')
     """
-    r = positive("radius of the slot", radius, "m")
-    width = in_range("width of the slot", slot_width, 0.5, r * 1e3, "mm", "the shaft") / 1e3
-    length = in_range("length of the tab", tab_length, 0.2, 20, "mm", "collars of nuts") / 1e3
-    deep = in_range("depth of the tab", depth, 0, 10, "mm", "slots of shafts") / 1e3
-    strong = in_range("yield strength of the nut", yield_strength, 50, 2000, "MPa", "metals") * 1e6
-    count = int(in_range("number of tabs", tabs, 1, 6, "", "slots of a shaft"))
-    if count != tabs:
+    if int(tabs) != tabs:
         raise OutOfRangeError("number of tabs", f"{tabs:g}", "whole numbers", "slots of a shaft")
+    levers_m = int(tabs) * radius_m
+    width_m, length_m, depth_m = slot_width_mm / 1e3, tab_length_mm / 1e3, depth_mm / 1e3
+    strong_pa = yield_strength_mpa * 1e6
     return Stake(
-        shear_nm=count * r * _SHEAR_SHARE * strong * width * length,
-        crush_nm=count * r * _CRUSH_SHARE * strong * deep * length,
+        shear_nm=levers_m * _SHEAR_SHARE * strong_pa * width_m * length_m,
+        crush_nm=levers_m * _CRUSH_SHARE * strong_pa * depth_m * length_m,
     )
 
 
-def stake_margin(stake: Stake, turning: Q) -> float:
+@border(turning=Above("torque on the loose nut", "N*m"))
+def stake_margin(stake: Stake, turning_nm: float) -> float:
     """Give how many times the torque that tries to turn the loose nut the stake holds.
 
     Parameters
     ----------
     turning : torque
         Drag of the bearing or gear on a nut that has lost its clamp.
+
+    Examples
+    --------
+    >>> stake_margin(Stake(shear_nm=34.0, crush_nm=30.0), Q(10, "N*m"))
+    3.0
     """
-    return stake.holds_nm / positive("torque on the loose nut", turning, "N*m")
+    return stake.holds_nm / turning_nm

@@ -9,10 +9,11 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from twoshaft.models.validity import in_range, positive
+from twoshaft.models.border import Depends, Each, Range, border
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.geartrain import GearTrain, Mesh
 
+_SOURCE = "ISO 21771, from memory"
 PRESSURE_ANGLE_RAD = math.radians(20.0)  # ISO 53 standard basic rack
 
 
@@ -35,7 +36,31 @@ class CentreFit:
     working_angle: Q
 
 
-def centre_fit(teeth: tuple[int, int], module: Q, distance: Q, helix: Q | None = None) -> CentreFit:
+def _transverse_rad(helix_rad: float) -> float:
+    """Transverse pressure angle [rad]."""
+    return math.atan(math.tan(PRESSURE_ANGLE_RAD) / math.cos(helix_rad))
+
+
+def _reference_mm(teeth: tuple[float, float], module_mm: float, helix_rad: float) -> float:
+    """Centre distance without profile shift [mm]."""
+    return module_mm * sum(teeth) / (2 * math.cos(helix_rad))
+
+
+def _meshing(teeth: tuple[float, float], module_mm: float, helix_rad: float) -> Range:
+    """Distances at which a pair can mesh: from where its base circles touch."""
+    least_mm = _reference_mm(teeth, module_mm, helix_rad) * math.cos(_transverse_rad(helix_rad))
+    return Range("centre distance", "mm", least_mm, math.inf, _SOURCE, above_zero=True)
+
+
+@border(
+    teeth=Each(Range("teeth", "", 6, 300, _SOURCE)),
+    module=Range("module", "mm", 0.5, 10, _SOURCE),
+    distance=Depends("mm", _meshing),
+    helix=Range("helix angle", "rad", 0, math.pi / 4),
+)
+def centre_fit(
+    teeth: tuple[float, float], module_mm: float, distance_mm: float, helix_rad: float = 0.0
+) -> CentreFit:
     """Profile shift that a pair needs to run at a given centre distance.
 
     Parameters
@@ -53,18 +78,16 @@ def centre_fit(teeth: tuple[int, int], module: Q, distance: Q, helix: Q | None =
     ------
     OutOfRangeError
         Values out of range, or a distance at which involutes of this pair cannot mesh.
+
+    Examples
+    --------
+    >>> centre_fit((20, 40), Q(2, "mm"), Q(60, "mm")).shift_sum  # m (z1 + z2) / 2: no shift needed
+    0.0
     """
-    source = "ISO 21771, from memory"
-    z1, z2 = (int(in_range("teeth", z, 6, 300, "", source)) for z in teeth)
-    module_mm = in_range("module", module, 0.5, 10, "mm", source)
-    distance_mm = positive("centre distance", distance, "mm", source)
-    beta = in_range("helix angle", Q(0, "rad") if helix is None else helix, 0, math.pi / 4, "rad")
-    transverse = math.atan(math.tan(PRESSURE_ANGLE_RAD) / math.cos(beta))
-    reference_mm = module_mm * (z1 + z2) / (2 * math.cos(beta))
-    least_mm = reference_mm * math.cos(transverse)  # the base circles touch
-    in_range("centre distance", distance, least_mm, math.inf, "mm", source)
-    working = math.acos(least_mm / distance_mm)
-    shift = (z1 + z2) * (_inv(working) - _inv(transverse)) / (2 * math.tan(PRESSURE_ANGLE_RAD))
+    transverse = _transverse_rad(helix_rad)
+    reference_mm = _reference_mm(teeth, module_mm, helix_rad)
+    working = math.acos(reference_mm * math.cos(transverse) / distance_mm)
+    shift = sum(teeth) * (_inv(working) - _inv(transverse)) / (2 * math.tan(PRESSURE_ANGLE_RAD))
     return CentreFit(Q(reference_mm, "mm"), shift, Q(math.degrees(working), "degree"))
 
 

@@ -5,12 +5,18 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.validity import in_range, positive
-from twoshaft.units.quantities import Q
+from twoshaft.models.border import Above, Range, border
 from twoshaft.units.sections.geartrain import SideGearPlay
 
+_PLAY, _WASHER = Above("side-gear play", "mm", zero=True), Above("washer", "mm")
 
-def other_output(case: Q, one: Q) -> Q:
+
+@border(
+    "turn",
+    case=Range("turns of the case", "turn", -1e6, 1e6),
+    one=Range("turns of an output", "turn", -1e6, 1e6),
+)
+def other_output(case_turns: float, one_turns: float) -> float:
     """Turns of one output, when the case and the other output have turned.
 
     With equal side gears the case makes the mean of both (Willis, from memory).
@@ -24,13 +30,18 @@ def other_output(case: Q, one: Q) -> Q:
     -------
     pint.Quantity
         Turns of the other output, signed [turn].
+
+    Examples
+    --------
+    >>> from twoshaft.units.quantities import Q
+    >>> other_output(Q(3, "turn"), Q(0, "turn"))  # one wheel held
+    <Quantity(6.0, 'turn')>
     """
-    case_turns = in_range("turns of the case", case, -1e6, 1e6, "turn")
-    one_turns = in_range("turns of an output", one, -1e6, 1e6, "turn")
-    return Q(2 * case_turns - one_turns, "turn")
+    return 2 * case_turns - one_turns
 
 
-def play_with_washer(play: Q, fitted: Q, washer: Q) -> Q:
+@border("mm", play=_PLAY, fitted=_WASHER, washer=_WASHER)
+def play_with_washer(play_mm: float, fitted_mm: float, washer_mm: float) -> float:
     """Play of a side gear with another thrust washer: a thicker one takes play away.
 
     Parameters
@@ -44,12 +55,20 @@ def play_with_washer(play: Q, fitted: Q, washer: Q) -> Q:
     -------
     pint.Quantity
         Play [mm]; below zero means that the washer does not go in.
+
+    Examples
+    --------
+    >>> from twoshaft.units.quantities import Q
+    >>> f"{play_with_washer(Q(0.28, 'mm'), Q(0.90, 'mm'), Q(1.05, 'mm')):.2f}"
+    '0.13 millimeter'
     """
-    read_mm = positive("side-gear play", play, "mm", zero=True)
-    return Q(read_mm + positive("washer", fitted, "mm") - positive("washer", washer, "mm"), "mm")
+    return play_mm + fitted_mm - washer_mm
 
 
-def right_washers(section: SideGearPlay, play: Q, fitted: Q, doubt: Q) -> tuple[float, ...]:
+@border(play=_PLAY, fitted=_WASHER, doubt=Above("doubt of the reading", "mm", zero=True))
+def right_washers(
+    section: SideGearPlay, play_mm: float, fitted_mm: float, doubt_mm: float
+) -> tuple[float, ...]:
     """Washers of the set that bring the play within its limits, whatever the reading's doubt.
 
     Parameters
@@ -66,13 +85,12 @@ def right_washers(section: SideGearPlay, play: Q, fitted: Q, doubt: Q) -> tuple[
     tuple of float
         Thicknesses [mm]; empty when none does.
     """
-    doubt_mm = positive("doubt of the reading", doubt, "mm", zero=True)
     low, high = section.play_mm
     return tuple(
         thick
         for thick in _set(section.washers_mm)
         if low + doubt_mm - 1e-9
-        <= play_with_washer(play, fitted, Q(thick, "mm")).m_as("mm")
+        <= play_with_washer.plain(play_mm, fitted_mm, thick)
         <= high - doubt_mm + 1e-9
     )
 

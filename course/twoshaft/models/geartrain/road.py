@@ -6,13 +6,18 @@ import math
 from fractions import Fraction
 
 from twoshaft.errors import OutOfRangeError
+from twoshaft.models.border import Above, border
 from twoshaft.models.geartrain.motion import ratio, turns
-from twoshaft.models.validity import positive
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.geartrain import GearTrain
 
+_RADIUS = Above("rolling radius", "m")
 
-def road_speed(train: GearTrain, gear: str, input_speed: Q, rolling_radius: Q | None = None) -> Q:
+
+@border(input_speed=Above("input speed", "rad/s", zero=True), rolling_radius=_RADIUS)
+def road_speed(
+    train: GearTrain, gear: str, input_speed_rad_s: float, rolling_radius_m: float | None = None
+) -> Q:
     """Road speed in a gear.
 
     Parameters
@@ -30,14 +35,14 @@ def road_speed(train: GearTrain, gear: str, input_speed: Q, rolling_radius: Q | 
     pint.Quantity
         Speed [km/hour]; reverse is positive too.
     """
-    radius = Q(train.rolling_radius_mm, "mm") if rolling_radius is None else rolling_radius
-    radius_m = positive("rolling radius", radius, "m")
-    input_rad_s = positive("input speed", input_speed, "rad/s", zero=True)
-    wheel_rad_s = input_rad_s / abs(float(ratio(train, gear)))
-    return Q(wheel_rad_s * radius_m, "m/s").to("km/hour")
+    wheel_rad_s = input_speed_rad_s / abs(float(ratio(train, gear)))
+    return Q(wheel_rad_s * _radius_m(train, rolling_radius_m), "m/s").to("km/hour")
 
 
-def speed_drive_turns(train: GearTrain, distance: Q, rolling_radius: Q | None = None) -> Q:
+@border("turn", distance=Above("distance", "m", zero=True), rolling_radius=_RADIUS)
+def speed_drive_turns(
+    train: GearTrain, distance_m: float, rolling_radius_m: float | None = None
+) -> float:
     """Turns of the driven speed gear over a distance on the road.
 
     The axle ratio counts only where the driving gear sits on a shaft before the final drive.
@@ -63,11 +68,15 @@ def speed_drive_turns(train: GearTrain, distance: Q, rolling_radius: Q | None = 
     drive = train.speed_drive
     if drive is None:
         raise OutOfRangeError("speed drive", "not there", "a unit with one", "the unit file")
-    radius = Q(train.rolling_radius_mm, "mm") if rolling_radius is None else rolling_radius
-    circumference_m = 2 * math.pi * positive("rolling radius", radius, "m")
-    case_turns = positive("distance", distance, "m", zero=True) / circumference_m
+    circumference_m = 2 * math.pi * _radius_m(train, rolling_radius_m)
     per_case = _per_case_turn(train, drive.shaft)
-    return Q(case_turns * float(abs(per_case)) * drive.driving_teeth / drive.driven_teeth, "turn")
+    case_turns = distance_m / circumference_m
+    return case_turns * float(abs(per_case)) * drive.driving_teeth / drive.driven_teeth
+
+
+def _radius_m(train: GearTrain, given_m: float | None) -> float:
+    """Rolling radius [m]; the unit's own where none is given."""
+    return _RADIUS.plain(Q(train.rolling_radius_mm, "mm")) if given_m is None else given_m
 
 
 def _per_case_turn(train: GearTrain, shaft: str) -> Fraction:

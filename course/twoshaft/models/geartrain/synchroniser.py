@@ -9,19 +9,28 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from twoshaft.models.validity import in_range, positive
-from twoshaft.units.quantities import Q
+from twoshaft.models.border import Above, Each, Range, border
 from twoshaft.units.sections.geartrain import Synchroniser
 
 _SOURCE = "usual synchroniser cones, common practice, no source"
 
 
-def _cone(friction: float, half_angle: Q) -> tuple[float, float]:
-    mu = in_range("cone friction", friction, 0.01, 0.6, "", _SOURCE)
-    return mu, in_range("cone half angle", half_angle, math.radians(2), math.radians(20), "rad")
+_HALF_ANGLE = Range("cone half angle", "rad", math.radians(2), math.radians(20))
+_GAP, _WEAR = Above("ring gap", "mm"), Above("wear", "mm", zero=True)
+_GAP_NOW = Above("ring gap", "mm", zero=True)
 
 
-def cone_torque(force: Q, friction: float, mean_diameter: Q, half_angle: Q, cones: int = 1) -> Q:
+@border(
+    "N*m",
+    force=Above("axial force", "N", zero=True),
+    friction=Range("cone friction", "", 0.01, 0.6, _SOURCE),
+    mean_diameter=Above("mean cone diameter", "m"),
+    half_angle=_HALF_ANGLE,
+    cones=Range("number of cones", "", 1, 3, _SOURCE),
+)
+def cone_torque(
+    force_n: float, friction: float, mean_diameter_m: float, half_angle_rad: float, cones: float = 1
+) -> float:
     """Torque of a synchroniser's cones.
 
     Parameters
@@ -45,15 +54,28 @@ def cone_torque(force: Q, friction: float, mean_diameter: Q, half_angle: Q, cone
     Raises
     ------
     OutOfRangeError
+
+    Examples
+    --------
+    T = F mu d / (2 sin a): arithmetic.
+
+    >>> from twoshaft.units.quantities import Q
+    >>> f"{cone_torque(Q(600, 'N'), 0.1, Q(70, 'mm'), Q(7, 'degree')):.1f}"
+    '17.2 meter * newton'
     """
-    mu, angle = _cone(friction, half_angle)
-    force_n = positive("axial force", force, "N", zero=True)
-    diameter_m = positive("mean cone diameter", mean_diameter, "m")
-    number = int(in_range("number of cones", cones, 1, 3, "", _SOURCE))
-    return Q(number * force_n * mu * diameter_m / (2 * math.sin(angle)), "N*m")
+    return int(cones) * force_n * friction * mean_diameter_m / (2 * math.sin(half_angle_rad))
 
 
-def synchronising_time(inertia: Q, speed_change: Q, torque: Q, drag: Q | None = None) -> Q:
+@border(
+    "s",
+    inertia=Above("inertia", "kg*m**2"),
+    speed_change=Above("change of speed", "rad/s", zero=True),
+    torque=Above("cone torque", "N*m"),
+    drag=Above("drag torque", "N*m", zero=True),
+)
+def synchronising_time(
+    inertia_kgm2: float, speed_change_rad_s: float, torque_nm: float, drag_nm: float | None = None
+) -> float:
     """Time to bring a gear to its shaft's speed.
 
     Parameters
@@ -71,16 +93,19 @@ def synchronising_time(inertia: Q, speed_change: Q, torque: Q, drag: Q | None = 
     -------
     pint.Quantity
         Time [s].
+
+    Examples
+    --------
+    >>> from twoshaft.units.quantities import Q
+    >>> f"{synchronising_time(Q(0.012, 'kg*m**2'), Q(200, 'rad/s'), Q(12, 'N*m')):.1f}"
+    '0.2 second'
     """
-    inertia_kgm2 = positive("inertia", inertia, "kg*m**2")
-    change_rad_s = positive("change of speed", speed_change, "rad/s", zero=True)
-    total_nm = positive("cone torque", torque, "N*m")
-    if drag is not None:
-        total_nm += positive("drag torque", drag, "N*m", zero=True)
-    return Q(inertia_kgm2 * change_rad_s / total_nm, "s")
+    total_nm = torque_nm if drag_nm is None else torque_nm + drag_nm
+    return inertia_kgm2 * speed_change_rad_s / total_nm
 
 
-def gap_after_wear(gap_new: Q, wear: Q, half_angle: Q) -> Q:
+@border("mm", gap_new=_GAP, wear=_WEAR, half_angle=_HALF_ANGLE)
+def gap_after_wear(gap_new_mm: float, wear_mm: float, half_angle_rad: float) -> float:
     """Ring gap left when a cone has worn by ``wear`` at right angles to its face.
 
     The ring moves along its axis by wear / sin(half angle), so a little wear costs much gap.
@@ -96,14 +121,18 @@ def gap_after_wear(gap_new: Q, wear: Q, half_angle: Q) -> Q:
     -------
     pint.Quantity
         Gap [mm]; zero when the ring touches the gear.
+
+    Examples
+    --------
+    >>> from twoshaft.units.quantities import Q
+    >>> f"{gap_after_wear(Q(1.2, 'mm'), Q(0.05, 'mm'), Q(7, 'degree')):.2f}"
+    '0.79 millimeter'
     """
-    angle = in_range("cone half angle", half_angle, math.radians(2), math.radians(20), "rad")
-    gap_mm = positive("ring gap", gap_new, "mm")
-    wear_mm = positive("wear", wear, "mm", zero=True)
-    return Q(max(0.0, gap_mm - wear_mm / math.sin(angle)), "mm")
+    return max(0.0, gap_new_mm - wear_mm / math.sin(half_angle_rad))
 
 
-def wear_from_gap(gap_new: Q, gap: Q, half_angle: Q) -> Q:
+@border("mm", gap_new=_GAP, gap=_GAP_NOW, half_angle=_HALF_ANGLE)
+def wear_from_gap(gap_new_mm: float, gap_mm: float, half_angle_rad: float) -> float:
     """Wear of a cone, at right angles to its face, that has cost a ring its gap.
 
     The other way round than :func:`gap_after_wear`.
@@ -119,17 +148,22 @@ def wear_from_gap(gap_new: Q, gap: Q, half_angle: Q) -> Q:
     -------
     pint.Quantity
         Depth of wear [mm]; zero when nothing has worn.
+
+    Examples
+    --------
+    >>> from twoshaft.units.quantities import Q
+    >>> f"{wear_from_gap(Q(1.2, 'mm'), Q(0.79, 'mm'), Q(7, 'degree')):.2f}"
+    '0.05 millimeter'
     """
-    angle = in_range("cone half angle", half_angle, math.radians(2), math.radians(20), "rad")
-    lost_mm = positive("ring gap", gap_new, "mm") - positive("ring gap", gap, "mm", zero=True)
-    return Q(max(0.0, lost_mm) * math.sin(angle), "mm")
+    return max(0.0, gap_new_mm - gap_mm) * math.sin(half_angle_rad)
 
 
 TILT_MM = 0.3
 """Difference of the gaps round a ring from which it sits tilted: common practice, no source."""
 
 
-def gap_says(section: Synchroniser, gaps: Sequence[Q], step: Q) -> str:
+@border(gaps=Each(_GAP_NOW), step=Above("step of the blades", "mm"))
+def gap_says(section: Synchroniser, gaps_mm: Sequence[float], step_mm: float) -> str:
     """What the gaps read round a ring say.
 
     Parameters
@@ -147,10 +181,8 @@ def gap_says(section: Synchroniser, gaps: Sequence[Q], step: Q) -> str:
         ``"tilted"``: they differ too much; ``"worn"``: the narrowest is below the least gap;
         ``"away"``: all are wider than new, so ring or hub stands off; else ``"good"``.
     """
-    read_mm = [positive("ring gap", gap, "mm", zero=True) for gap in gaps]
-    step_mm = positive("step of the blades", step, "mm")
-    if max(read_mm) - min(read_mm) > TILT_MM + 1e-9:
+    if max(gaps_mm) - min(gaps_mm) > TILT_MM + 1e-9:
         return "tilted"
-    if min(read_mm) < section.ring_gap_least_mm - 1e-9:
+    if min(gaps_mm) < section.ring_gap_least_mm - 1e-9:
         return "worn"
-    return "away" if min(read_mm) > section.ring_gap_new_mm + step_mm + 1e-9 else "good"
+    return "away" if min(gaps_mm) > section.ring_gap_new_mm + step_mm + 1e-9 else "good"

@@ -9,8 +9,8 @@ from itertools import combinations
 from typing import Literal
 
 from twoshaft.errors import OutOfRangeError
+from twoshaft.models.border import Above, border
 from twoshaft.models.geartrain.motion import ratio, turns
-from twoshaft.models.validity import positive
 from twoshaft.units.sections.geartrain import GearTrain
 
 Counted = Literal["one output, the other held", "both outputs, averaged"]
@@ -35,6 +35,10 @@ class Count:
     same_way: bool
 
 
+_STEP = Above("least count")
+
+
+@border(output_turns=Above("output turns"), least_count=_STEP)
 def count_turns(
     train: GearTrain,
     gear: str,
@@ -63,8 +67,7 @@ def count_turns(
     OutOfRangeError
         Turns or least count not above zero, an unknown gear or way of counting.
     """
-    output = positive("output turns", output_turns)
-    step = positive("least count", train.least_count_turns if least_count is None else least_count)
+    step = train.least_count_turns if least_count is None else least_count
     if counted == "one output, the other held":
         bevel = train.differential
         driven = turns(train, (gear,), held=(bevel.right,))[bevel.left]
@@ -75,11 +78,12 @@ def count_turns(
         raise OutOfRangeError(
             "way of counting", str(counted), " or ".join(Counted.__args__), "course"
         )
-    exact = Fraction(output).limit_denominator(10**6) / per_input
+    exact = Fraction(output_turns).limit_denominator(10**6) / per_input
     seen = math.copysign(math.floor(abs(float(exact)) / step + 0.5) * step, exact)
     return Count(exact, seen, exact > 0)
 
 
+@border(least_count=_STEP)
 def tells_apart(
     train: GearTrain, one: str, other: str, counted: Counted, least_count: float | None = None
 ) -> float:
@@ -93,12 +97,13 @@ def tells_apart(
     train, one, other, counted, least_count
         As for :func:`count_turns`.
     """
-    step = positive("least count", train.least_count_turns if least_count is None else least_count)
-    a = count_turns(train, one, 1, counted, step).exact
-    b = count_turns(train, other, 1, counted, step).exact
-    return fewest_turns(a, b, step)
+    step = train.least_count_turns if least_count is None else least_count
+    a = count_turns.plain(train, one, 1, counted, step).exact
+    b = count_turns.plain(train, other, 1, counted, step).exact
+    return fewest_turns.plain(a, b, step)
 
 
+@border(least_count=_STEP)
 def fewest_turns(one: Fraction, other: Fraction, least_count: float) -> float:
     """Fewest whole output turns for which two counts differ by two least counts.
 
@@ -114,13 +119,13 @@ def fewest_turns(one: Fraction, other: Fraction, least_count: float) -> float:
     >>> fewest_turns(Fraction(3), Fraction(7, 2), 0.125)
     1.0
     """
-    step = positive("least count", least_count)
     if (one > 0) != (other > 0):
         return 1.0
     gap = abs(float(one - other))
-    return math.inf if gap == 0 else float(max(1, math.ceil(2 * step / gap - 1e-12)))
+    return math.inf if gap == 0 else float(max(1, math.ceil(2 * least_count / gap - 1e-12)))
 
 
+@border(least_count=_STEP)
 def mistaken(
     train: GearTrain, output_turns: float, counted: Counted, least_count: float | None = None
 ) -> tuple[tuple[str, str], ...]:
@@ -131,12 +136,14 @@ def mistaken(
     train, output_turns, counted, least_count
         As for :func:`count_turns`.
     """
-    step = positive("least count", train.least_count_turns if least_count is None else least_count)
-    exact = {gear.id: count_turns(train, gear.id, 1, counted, step).exact for gear in train.gears}
+    step = train.least_count_turns if least_count is None else least_count
+    exact = {
+        gear.id: count_turns.plain(train, gear.id, 1, counted, step).exact for gear in train.gears
+    }
     return tuple(
         (one, other)
         for one, other in combinations(exact, 2)
-        if fewest_turns(exact[one], exact[other], step) > output_turns
+        if fewest_turns.plain(exact[one], exact[other], step) > output_turns
     )
 
 

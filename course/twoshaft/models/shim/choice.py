@@ -12,10 +12,12 @@ from dataclasses import dataclass
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.validity import in_range, ordered, positive
+from twoshaft.models.border import Above, Limits, Range, border
 from twoshaft.units.quantities import Q
 
-_SHELF = "shims of 0.01 to 10 mm"
+_SETTING = "shim setting"
+_SHELF = Range("shim thickness on the shelf", "mm", 0.01, 10.0, "shims of 0.01 to 10 mm")
+_GUARD = Above("guard band", "mm", "JCGM 106:2012", zero=True)
 # Shims are stepped in hundredths; sums equal to a nanometre are the same sum.
 _SAME_MM = 1e-6
 
@@ -75,8 +77,18 @@ class Reach:
         )
 
 
+@border(
+    shelf=_SHELF,
+    window=Limits("window of the shim", "mm", -2000.0, 2000.0, _SETTING),
+    guard=_GUARD,
+    wanted=Range("wanted shim", "mm", -2000.0, 2000.0, _SETTING),
+)
 def choose(
-    shelf: Q, window: tuple[Q, Q], guard: Q | None = None, at_most: int = 1, wanted: Q | None = None
+    shelf_mm: np.ndarray,
+    window_mm: tuple[float, float],
+    guard_mm: float | None = None,
+    at_most: int = 1,
+    wanted_mm: float | None = None,
 ) -> Choice:
     """Choose the shim, or the shims, for a window of thickness.
 
@@ -105,17 +117,19 @@ def choose(
     ------
     OutOfRangeError
         For an empty shelf, reversed window, negative guard or other than one or two shims.
+
+    Examples
+    --------
+    >>> shelf, window = Q([1.15, 1.20, 1.25], "mm"), (Q(1.18, "mm"), Q(1.24, "mm"))
+    >>> choose(shelf, window, guard=Q(0.01, "mm")).reason
+    '1.200 mm is -0.010 mm from 1.210 mm, 0.020 mm inside the limits; the uncertainty is 0.010 mm'
     """
-    totals, parts = _totals(shelf, at_most)
-    low, high = ordered("window of the shim", window, -2000.0, 2000.0, "mm", "shim setting")
-    guard_mm = positive(
-        "guard band", Q(0.0, "mm") if guard is None else guard, "mm", "JCGM 106:2012", zero=True
-    )
-    aim = (low + high) / 2
-    if wanted is not None:
-        aim = in_range("wanted shim", wanted, -2000.0, 2000.0, "mm", "shim setting")
+    totals, parts = _totals(shelf_mm, at_most)
+    low, high = window_mm
+    guard = 0.0 if guard_mm is None else guard_mm
+    aim = (low + high) / 2 if wanted_mm is None else wanted_mm
     misses = (totals < low - _SAME_MM) | (totals > high + _SAME_MM)
-    safe = (totals >= low + guard_mm - _SAME_MM) & (totals <= high - guard_mm + _SAME_MM)
+    safe = (totals >= low + guard - _SAME_MM) & (totals <= high - guard + _SAME_MM)
     rank = np.where(safe, 0, np.where(misses, 2, 1))
     error = totals - aim
     count = np.isfinite(parts).sum(axis=1)
@@ -125,12 +139,22 @@ def choose(
     best = np.lexsort((totals, second, first, rank))[0]
     taken = tuple(float(t) for t in parts[best] if math.isfinite(t))
     verdict = ("safe", "meets", "misses")[rank[best]]
-    reason = _reason(taken, float(totals[best]), aim, low, high, guard_mm, verdict)
+    reason = _reason(taken, float(totals[best]), aim, low, high, guard, verdict)
     return Choice(taken, float(error[best]), verdict, reason)
 
 
+@border(
+    shelf=_SHELF,
+    wanted=Limits("wanted shim", "mm", -2000.0, 2000.0, _SETTING),
+    half_window=Above("half window", "mm", _SETTING),
+    guard=_GUARD,
+)
 def reach(
-    shelf: Q, wanted: tuple[Q, Q], half_window: Q, guard: Q | None = None, at_most: int = 1
+    shelf_mm: np.ndarray,
+    wanted_mm: tuple[float, float],
+    half_window_mm: float,
+    guard_mm: float | None = None,
+    at_most: int = 1,
 ) -> Reach:
     """Find the wanted thicknesses that a shim set cannot meet.
 
@@ -150,14 +174,16 @@ def reach(
     Returns
     -------
     Reach
+
+    Examples
+    --------
+    >>> found = reach(Q([1.1, 1.2], "mm"), (Q(1.08, "mm"), Q(1.22, "mm")), Q(0.04, "mm"))
+    >>> f"{found.share:.2f}", [f"{mm:.2f}" for mm in found.gaps_mm[0]]
+    ('0.86', ['1.14', '1.16'])
     """
-    totals, _ = _totals(shelf, at_most)
-    low, high = ordered("wanted shim", wanted, -2000.0, 2000.0, "mm", "shim setting")
-    half = positive("half window", half_window, "mm", "shim setting")
-    guard_mm = positive(
-        "guard band", Q(0.0, "mm") if guard is None else guard, "mm", "JCGM 106:2012", zero=True
-    )
-    half -= guard_mm
+    totals, _ = _totals(shelf_mm, at_most)
+    low, high = wanted_mm
+    half = half_window_mm - (0.0 if guard_mm is None else guard_mm)
     if half < 0:
         return Reach(((low, high),), 0.0)
     if high - low <= _SAME_MM:
@@ -178,11 +204,9 @@ def reach(
     return Reach(tuple(gaps), 1.0 - lost / (high - low))
 
 
-def _totals(shelf: Q, at_most: int) -> tuple[np.ndarray, np.ndarray]:
+def _totals(shelf_mm: np.ndarray, at_most: int) -> tuple[np.ndarray, np.ndarray]:
     """All totals [mm], shape (m,), and their parts, shape (m, 2) with NaN for no second shim."""
-    sizes = np.unique(
-        np.atleast_1d(in_range("shim thickness on the shelf", shelf, 0.01, 10.0, "mm", _SHELF))
-    )
+    sizes = np.unique(np.atleast_1d(shelf_mm))
     if at_most not in (1, 2):
         raise OutOfRangeError("number of shims", f"{at_most}", "1 to 2", "common practice")
     parts = np.column_stack([sizes, np.full(sizes.size, np.nan)])

@@ -13,11 +13,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.validity import in_range, ordered
+from twoshaft.models.border import Limits, Range, border
+from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Arrangement, ShimPlace, Support, TermKind
 
 _LENGTHS = "lengths in a transaxle"
+_SHIM = Range("shim", "mm", 0.0, 50.0, _LENGTHS)
+_INTERFERENCE = Range("interference", "mm", -5.0, 5.0, _LENGTHS)
+_LIMITS = Limits("interference", "mm", -5.0, 5.0, _LENGTHS)
 _INWARDS, _OUTWARDS = -1, +1
 
 
@@ -165,18 +169,25 @@ class Stack:
         """Interference without any shim [mm]."""
         return sum(term.sign * term.length_mm for term in self.terms)
 
-    def interference(self, shim: Q) -> Q:
+    @border("mm", shim=_SHIM)
+    def interference(self, shim_mm: float) -> float:
         """Interference of the pair with a shim [mm]: above zero preload, below zero end play.
 
         Parameters
         ----------
         shim : pint.Quantity
             Thickness [mm], 0 to 50 mm; an array gives an array.
-        """
-        shim_mm = in_range("shim", shim, 0.0, 50.0, "mm", _LENGTHS)
-        return Q(self.bare_mm + self.shim_sign * shim_mm, "mm")
 
-    def shim_for(self, interference: Q) -> Q:
+        Examples
+        --------
+        >>> stack = Stack((Term("gap", "gap", 1.21, -1),), shim_sign=+1)
+        >>> f"{stack.interference(Q(1.25, 'mm')):.2f}"
+        '0.04 millimeter'
+        """
+        return self.bare_mm + self.shim_sign * shim_mm
+
+    @border("mm", interference=_INTERFERENCE)
+    def shim_for(self, interference_mm: float) -> float:
         """Shim thickness [mm] that gives an interference [mm].
 
         The result may be below zero: then the pair is too tight or too loose with no shim at all.
@@ -185,9 +196,14 @@ class Stack:
         ----------
         interference : pint.Quantity
             -5 to 5 mm; end play is below zero; an array gives an array.
+
+        Examples
+        --------
+        >>> stack = Stack((Term("gap", "gap", 1.21, -1),), shim_sign=+1)
+        >>> f"{stack.shim_for(Q(-0.1, 'mm')):.2f}"
+        '1.11 millimeter'
         """
-        wanted_mm = in_range("interference", interference, -5.0, 5.0, "mm", _LENGTHS)
-        return Q(self.shim_sign * (wanted_mm - self.bare_mm), "mm")
+        return self.shim_sign * (interference_mm - self.bare_mm)
 
     def window(self, low: Q, high: Q) -> tuple[float, float]:
         """Thinnest and thickest shim [mm] that keep the interference from ``low`` to ``high``.
@@ -196,15 +212,30 @@ class Stack:
         ------
         OutOfRangeError
             If the limits are reversed or beyond 5 mm.
+
+        Examples
+        --------
+        >>> stack = Stack((Term("gap", "gap", 1.21, -1),), shim_sign=+1)
+        >>> [f"{mm:.2f}" for mm in stack.window(Q(-0.10, "mm"), Q(-0.05, "mm"))]
+        ['1.11', '1.16']
         """
-        limits = ordered("interference", (low, high), -5.0, 5.0, "mm", _LENGTHS)
-        ends = [self.shim_sign * (limit - self.bare_mm) for limit in limits]
+        ends = [self.shim_for.plain(self, limit_mm) for limit_mm in _LIMITS.plain((low, high))]
         return min(ends), max(ends)
 
 
+@border(
+    "mm",
+    trial=Range("trial shim", "mm", 0.0, 50.0, _LENGTHS),
+    end_float=Range("end float", "mm", 1e-6, 5.0, "a trial that is loose"),
+    interference=_INTERFERENCE,
+)
 def shim_from_float(
-    arrangement: Arrangement, place: ShimPlace, trial: Q, end_float: Q, interference: Q
-) -> Q:
+    arrangement: Arrangement,
+    place: ShimPlace,
+    trial_mm: float,
+    end_float_mm: float,
+    interference_mm: float,
+) -> float:
     """Shim [mm] for a setting, from the end float read with a trial shim in.
 
     Parameters
@@ -217,8 +248,13 @@ def shim_from_float(
         Read with the rollers seated, 0 to 5 mm; without float the trial says nothing.
     interference : pint.Quantity
         Wanted, -5 to 5 mm; end play is below zero.
+
+    Examples
+    --------
+    A thicker shim behind an outer ring tightens, so it takes up the float and gives the preload.
+
+    >>> where = "outer-rings-together", "behind-outer-ring"
+    >>> f"{shim_from_float(*where, Q(1, 'mm'), Q(0.2, 'mm'), Q(0.05, 'mm')):.2f}"
+    '1.25 millimeter'
     """
-    trial_mm = in_range("trial shim", trial, 0.0, 50.0, "mm", _LENGTHS)
-    float_mm = in_range("end float", end_float, 1e-6, 5.0, "mm", "a trial that is loose")
-    wanted_mm = in_range("interference", interference, -5.0, 5.0, "mm", _LENGTHS)
-    return Q(trial_mm + shim_sign(arrangement, place) * (float_mm + wanted_mm), "mm")
+    return trial_mm + shim_sign(arrangement, place) * (end_float_mm + interference_mm)

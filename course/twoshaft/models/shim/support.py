@@ -5,12 +5,14 @@ The general functions stand in stack, uncertainty and choice; here they are put 
 
 from __future__ import annotations
 
+from twoshaft.models.border import Range, border
 from twoshaft.models.shim.choice import Choice, Reach, choose, reach
 from twoshaft.models.shim.stack import Stack
 from twoshaft.models.shim.uncertainty import Budget, Measured, propagate, rectangular, resolution
-from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Bearings, Support
+
+_WANTED = Range("interference", "mm", -5.0, 5.0, "shim setting")
 
 
 def target_interference(support: Support) -> tuple[Q, Q]:
@@ -36,8 +38,11 @@ def shim_range(support: Support) -> tuple[tuple[float, float], float]:
     return (centre - spread, centre + spread), (high - low) / 2
 
 
+@border(interference=_WANTED)
 def stack_budget(
-    support: Support, measured: dict[str, Q] | None = None, interference: Q | None = None
+    support: Support,
+    measured: dict[str, Q] | None = None,
+    interference_mm: float | None = None,
 ) -> Budget:
     """Shim that a support needs [mm], with the uncertainty of its measurement.
 
@@ -54,10 +59,10 @@ def stack_budget(
         Wanted interference [mm]; the middle of the target if absent.
     """
     stack = Stack.from_support(support, measured)
-    if interference is None:
+    wanted_mm = interference_mm
+    if wanted_mm is None:
         low, high = target_interference(support)
-        interference = (low + high) / 2
-    wanted_mm = in_range("interference", interference, -5.0, 5.0, "mm", "shim setting")
+        wanted_mm = _WANTED.plain((low + high) / 2)
     inputs = []
     for term, length in zip(support.stack, stack.terms, strict=True):
         sources = [resolution(f"resolution, {term.name}", term.resolution_mm)]

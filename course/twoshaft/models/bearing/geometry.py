@@ -17,13 +17,20 @@ from typing import Any
 
 import numpy as np
 
-from twoshaft.models.validity import in_range, positive
+from twoshaft.models.border import Above, Range, Size, border
 from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import BallBearing, TaperBearing
 
 _CATALOGUE = "NSK E1102m, sizes of a transaxle"
 _LINE_MM, _POINT_MM = 7.7e-5, 4.4e-4
+_SIZES: dict[str, Size] = {
+    "diameter": Range("element diameter", "mm", 2.0, 60.0, _CATALOGUE),
+    "bore": Range("bore", "mm", 5.0, 300.0, _CATALOGUE),
+    "outside": Range("outside diameter", "mm", 10.0, 400.0, _CATALOGUE),
+    "stand": Range("stand", "mm", 3.0, 100.0, _CATALOGUE),
+    "rating": Above("dynamic rating", "N", _CATALOGUE),
+}
 
 
 @dataclass(frozen=True)
@@ -100,19 +107,27 @@ class Rollers(_Row):
         return _LINE_MM * 1e-3 / (self.length_m * 1e3) ** 0.8
 
     @classmethod
+    @border(
+        angle=Range("contact angle", "deg", 8, 35, _CATALOGUE),
+        count=Range("number of rolling elements", "", 8, 60, _CATALOGUE),
+        length=Range("roller length", "mm", 3.0, 60.0, _CATALOGUE),
+        half_angle=Range("half angle of the roller", "deg", 0.5, 5.0, _CATALOGUE),
+        rib_arm=Range("rib arm", "mm", 0.1, 10.0, _CATALOGUE),
+        **_SIZES,
+    )
     def of(
         cls,
         *,
-        angle: Q,
-        count: int,
-        length: Q,
-        diameter: Q = Q(7.0, "mm"),
-        bore: Q = Q(30.0, "mm"),
-        outside: Q = Q(62.0, "mm"),
-        stand: Q = Q(17.25, "mm"),
-        half_angle: Q = Q(1.8, "deg"),
-        rib_arm: Q = Q(1.5, "mm"),
-        rating: Q = Q(40.0, "kN"),
+        angle_deg: float,
+        count: float,
+        length_mm: float,
+        diameter_mm: float = 7.0,
+        bore_mm: float = 30.0,
+        outside_mm: float = 62.0,
+        stand_mm: float = 17.25,
+        half_angle_deg: float = 1.8,
+        rib_arm_mm: float = 1.5,
+        rating_n: float = 40e3,
         name: str = "taper roller bearing",
     ) -> Rollers:
         """Build from quantities; sizes that a calculation does not use may be left out.
@@ -122,14 +137,25 @@ class Rollers(_Row):
         OutOfRangeError
             Contact angle outside 8 to 35 deg, 8 to 60 rollers, 3 to 60 mm length, and lengths
             that no transaxle bearing has.
+
+        Examples
+        --------
+        >>> row = Rollers.of(angle=Q(15, "deg"), count=16, length=Q(12, "mm"), bore=Q(3, "cm"))
+        >>> f"{row.pitch_m * 1e3:.0f} mm"
+        '46 mm'
         """
         return cls(
-            **_common(angle, 8, 35, count, 8, 60, diameter, bore, outside, stand, rating, name),
-            length_m=in_range("roller length", length, 3.0, 60.0, "mm", _CATALOGUE) / 1e3,
-            half_angle_rad=math.radians(
-                in_range("half angle of the roller", half_angle, 0.5, 5.0, "deg", _CATALOGUE)
-            ),
-            rib_arm_m=in_range("rib arm", rib_arm, 0.1, 10.0, "mm", _CATALOGUE) / 1e3,
+            angle_rad=math.radians(angle_deg),
+            count=int(count),
+            element_m=diameter_mm / 1e3,
+            bore_m=bore_mm / 1e3,
+            outside_m=outside_mm / 1e3,
+            stand_m=stand_mm / 1e3,
+            capacity_n=rating_n,
+            name=name,
+            length_m=length_mm / 1e3,
+            half_angle_rad=math.radians(half_angle_deg),
+            rib_arm_m=rib_arm_mm / 1e3,
         )
 
 
@@ -146,16 +172,21 @@ class Balls(_Row):
         return _POINT_MM * 1e-3 / (self.element_m * 1e3) ** (1 / 3)
 
     @classmethod
+    @border(
+        angle=Range("contact angle", "deg", 5, 40, _CATALOGUE),
+        count=Range("number of rolling elements", "", 5, 40, _CATALOGUE),
+        **_SIZES,
+    )
     def of(
         cls,
         *,
-        angle: Q,
-        count: int,
-        diameter: Q,
-        bore: Q = Q(30.0, "mm"),
-        outside: Q = Q(62.0, "mm"),
-        stand: Q = Q(16.0, "mm"),
-        rating: Q = Q(20.0, "kN"),
+        angle_deg: float,
+        count: float,
+        diameter_mm: float,
+        bore_mm: float = 30.0,
+        outside_mm: float = 62.0,
+        stand_mm: float = 16.0,
+        rating_n: float = 20e3,
         name: str = "ball bearing",
     ) -> Balls:
         """Build from quantities; sizes that a calculation does not use may be left out.
@@ -165,25 +196,23 @@ class Balls(_Row):
         OutOfRangeError
             Contact angle outside 5 to 40 deg, 5 to 40 balls, and lengths that no transaxle
             bearing has.
+
+        Examples
+        --------
+        >>> row = Balls.of(angle=Q(25, "deg"), count=11, diameter=Q(9, "mm"), outside=Q(62, "mm"))
+        >>> f"{row.pitch_m * 1e3:.0f} mm"
+        '46 mm'
         """
         return cls(
-            **_common(angle, 5, 40, count, 5, 40, diameter, bore, outside, stand, rating, name)
+            angle_rad=math.radians(angle_deg),
+            count=int(count),
+            element_m=diameter_mm / 1e3,
+            bore_m=bore_mm / 1e3,
+            outside_m=outside_mm / 1e3,
+            stand_m=stand_mm / 1e3,
+            capacity_n=rating_n,
+            name=name,
         )
-
-
-def _common(angle, a_low, a_high, count, low, high, diameter, bore, outside, stand, rating, name):
-    return {
-        "angle_rad": math.radians(
-            in_range("contact angle", angle, a_low, a_high, "deg", _CATALOGUE)
-        ),
-        "count": int(in_range("number of rolling elements", count, low, high, "", _CATALOGUE)),
-        "element_m": in_range("element diameter", diameter, 2.0, 60.0, "mm", _CATALOGUE) / 1e3,
-        "bore_m": in_range("bore", bore, 5.0, 300.0, "mm", _CATALOGUE) / 1e3,
-        "outside_m": in_range("outside diameter", outside, 10.0, 400.0, "mm", _CATALOGUE) / 1e3,
-        "stand_m": in_range("stand", stand, 3.0, 100.0, "mm", _CATALOGUE) / 1e3,
-        "capacity_n": positive("dynamic rating", rating, "N", _CATALOGUE),
-        "name": name,
-    }
 
 
 @kept()

@@ -25,14 +25,20 @@ from dataclasses import dataclass
 import numpy as np
 
 from twoshaft.models.bearing.geometry import Balls, Rollers, elements
+from twoshaft.models.border import Range, Size, border
 from twoshaft.models.shim.stack import outer_closes, shim_sign
-from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Arrangement, Bearings, Material, Support
 
 _RANGE = "changes from bench to running temperature"
 # Through-hardened bearing steel: 10.9e-6 is what a maker's bore growth table comes to.
 RING_STEEL = Material(name="bearing steel", expansion_per_k=10.9e-6, elastic_gpa=207.0, poisson=0.3)
+
+
+_RISES: dict[str, Size] = {
+    part: Range(f"rise of the {part.replace('_', ' ')}", "delta_degC", -100.0, 150.0, _RANGE)
+    for part in ("case", "shaft", "outer_ring", "inner_ring")
+}
 
 
 @dataclass(frozen=True)
@@ -48,22 +54,10 @@ class Warm:
     inner_ring_k: float
 
     @classmethod
-    def of(cls, *, case: Q, shaft: Q, outer_ring: Q, inner_ring: Q) -> Warm:
+    @border(**_RISES)
+    def of(cls, *, case_k: float, shaft_k: float, outer_ring_k: float, inner_ring_k: float) -> Warm:
         """Build from temperature differences, -100 to 150 K each."""
-        rises = {"case": case, "shaft": shaft, "outer_ring": outer_ring, "inner_ring": inner_ring}
-        return cls(
-            **{
-                f"{part}_k": in_range(
-                    f"rise of the {part.replace('_', ' ')}",
-                    rise,
-                    -100.0,
-                    150.0,
-                    "delta_degC",
-                    _RANGE,
-                )
-                for part, rise in rises.items()
-            }
-        )
+        return cls(case_k, shaft_k, outer_ring_k, inner_ring_k)
 
     @property
     def rollers_k(self) -> float:
@@ -126,14 +120,14 @@ class Seats:
     rings: Material = RING_STEEL
 
     @classmethod
-    def from_support(cls, support: Support, shim: Q | None = None) -> Seats:
+    @border(shim=Range("shim", "mm", 0.0, 50.0, _RANGE))
+    def from_support(cls, support: Support, shim_mm: float | None = None) -> Seats:
         """Take spans, materials and fits from a support of the unit file, with its shim [mm]."""
-        shim_mm = in_range("shim", Q(0, "mm") if shim is None else shim, 0.0, 50.0, "mm", _RANGE)
         return cls(
             arrangement=support.arrangement,
             case_span_m=support.case_span_mm / 1e3,
             shaft_span_m=support.shaft_span_mm / 1e3,
-            shim_m=shim_sign(support.arrangement, support.shim_place) * shim_mm / 1e3,
+            shim_m=shim_sign(support.arrangement, support.shim_place) * (shim_mm or 0.0) / 1e3,
             case=support.case,
             shaft=support.shaft,
             wall_m=support.case_wall_mm / 1e3,

@@ -21,6 +21,7 @@ import numpy as np
 
 from twoshaft.models.bearing.geometry import Balls, Rollers
 from twoshaft.models.bearing.pair import Pair
+from twoshaft.models.border import Depends, Range, border
 from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 
@@ -55,7 +56,8 @@ class Zone:
     equivalent_n: np.ndarray
 
 
-def load_zone(row: Rollers | Balls, radial: Q) -> Zone:
+@border(radial=Depends("N", lambda row: Range("radial load", "N", 1e-3, row.capacity_n, row.name)))
+def load_zone(row: Rollers | Balls, radial_n: float) -> Zone:
     """Load distribution of a row under a radial load, for every axial shift of its rings.
 
     Parameters
@@ -71,7 +73,6 @@ def load_zone(row: Rollers | Balls, radial: Q) -> Zone:
         radial load times the mean element load over that of a half-loaded row, for which the
         dynamic rating is defined.
     """
-    radial_n = in_range("radial load", radial, 1e-3, row.capacity_n, "N", row.name)
     radial_share, axial_share, mean_share = _shares(row.power, _MEAN_POWER[type(row)])
     most_n = radial_n / (row.count * math.cos(row.angle_rad) * radial_share)
     approach_m = row.element_spring * most_n**row.power
@@ -116,8 +117,17 @@ class LifeCurve:
         )
 
 
+@border(
+    interference=Range("interference", "mm", -2.0, 0.5, _ISO),
+    axial=Range("axial load", "N", -1e6, 1e6, _ISO),
+    speed=Range("speed", "rpm", 1e-3, 20000.0, _ISO),
+)
 def life_against_setting(
-    pair: Pair, interference: Q, radial: tuple[Q, Q], axial: Q, speed: Q
+    pair: Pair,
+    interference_mm: np.ndarray,
+    radial: tuple[Q, Q],
+    axial_n: float,
+    speed_rpm: float,
 ) -> LifeCurve:
     """Life of both bearings of a pair, and of the pair, over settings.
 
@@ -143,9 +153,7 @@ def life_against_setting(
     OutOfRangeError
         Also if a setting loads a row beyond its dynamic rating.
     """
-    setting_m = np.atleast_1d(in_range("interference", interference, -2.0, 0.5, "mm", _ISO)) / 1e3
-    axial_n = in_range("axial load", axial, -1e6, 1e6, "N", _ISO)
-    rpm = in_range("speed", speed, 1e-3, 20000.0, "rpm", _ISO)
+    setting_m = np.atleast_1d(interference_mm) / 1e3
     rows = (pair.left, pair.right)
     zones = [load_zone(row, load) for row, load in zip(rows, radial, strict=True)]
     sides = [zone.axial_shift_m + zone.axial_n / (2 * pair.case_n_per_m) for zone in zones]
@@ -155,10 +163,10 @@ def life_against_setting(
     for row, zone, side, shift in zip(rows, zones, sides, shifts, strict=True):
         load_n = np.interp(shift, side, zone.equivalent_n)
         _refuse_overload(row, np.interp(shift, side, zone.axial_n))
-        lives.append(life_h(row, load_n, rpm))
+        lives.append(life_h(row, load_n, speed_rpm))
     catalogue = None
     if all(isinstance(row, Rollers) for row in rows):
-        catalogue = _catalogue_h(pair, setting_m, radial, axial_n, rpm)
+        catalogue = _catalogue_h(pair, setting_m, radial, axial_n, speed_rpm)
     return LifeCurve(setting_m * 1e3, lives[0], lives[1], _together(rows, lives), catalogue)
 
 
@@ -167,7 +175,7 @@ def internal_thrust_n(row: Rollers, radial_n):
     return radial_n / (2 * axial_factor(row))
 
 
-def _catalogue_h(pair, setting_m, radial, axial_n, rpm):
+def _catalogue_h(pair, setting_m, radial, axial_n, speed_rpm):
     rows = (pair.left, pair.right)
     radials = [load.m_as("N") for load in radial]
     left_n, _ = pair.loads_n(setting_m, axial_n)
@@ -178,7 +186,9 @@ def _catalogue_h(pair, setting_m, radial, axial_n, rpm):
         equivalent_n(row, radial_n, load_n)
         for row, radial_n, load_n in zip(rows, radials, (left_n, left_n + axial_n), strict=True)
     ]
-    return _together(rows, [life_h(row, load, rpm) for row, load in zip(rows, loads, strict=True)])
+    return _together(
+        rows, [life_h(row, load, speed_rpm) for row, load in zip(rows, loads, strict=True)]
+    )
 
 
 def equivalent_n(row: Rollers, radial_n, axial_n):
@@ -188,9 +198,9 @@ def equivalent_n(row: Rollers, radial_n, axial_n):
     return float(load_n) if load_n.ndim == 0 else load_n
 
 
-def life_h(row, load_n, rpm):
+def life_h(row, load_n, speed_rpm):
     """Life [h] that nine in ten bearings reach under an equivalent load [N], any shape."""
-    return 1e6 / (60 * rpm) * (row.capacity_n / load_n) ** row.life_power
+    return 1e6 / (60 * speed_rpm) * (row.capacity_n / load_n) ** row.life_power
 
 
 def _together(rows, lives):

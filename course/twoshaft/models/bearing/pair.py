@@ -14,13 +14,16 @@ from dataclasses import dataclass
 import numpy as np
 
 from twoshaft.models.bearing.geometry import Balls, Rollers, elements
-from twoshaft.models.validity import in_range, positive
+from twoshaft.models.border import Above, Depends, Range, border
+from twoshaft.models.validity import in_range
 from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Bearings, Support
 
 _SETTING = "elastic setting of a pair"
 _STEPS = 60
+_INTERFERENCE = Range("interference", "mm", -5.0, 1.0, _SETTING)
+_PRELOAD = Depends("N", lambda self: Range("preload", "N", 0.0, self.rating_n, "dynamic rating"))
 
 
 @dataclass(frozen=True)
@@ -32,20 +35,30 @@ class Pair:
     case_n_per_m: float = np.inf
 
     @classmethod
+    @border(case_stiffness=Above("stiffness of the case", "N/m", _SETTING))
     def of(
-        cls, left: Rollers | Balls, right: Rollers | Balls, case_stiffness: Q | None = None
+        cls,
+        left: Rollers | Balls,
+        right: Rollers | Balls,
+        case_stiffness_n_per_m: float | None = None,
     ) -> Pair:
         """Build a pair; without a case stiffness the case is rigid."""
-        if case_stiffness is None:
+        if case_stiffness_n_per_m is None:
             return cls(left, right)
-        return cls(left, right, positive("stiffness of the case", case_stiffness, "N/m", _SETTING))
+        return cls(left, right, case_stiffness_n_per_m)
 
     @classmethod
     def from_support(cls, support: Support, bearings: Bearings) -> Pair:
         """Build from a support of the unit file."""
         return _pair_of(support, bearings)
 
-    def preload(self, interference: Q) -> Q:
+    @property
+    def rating_n(self) -> float:
+        """The smaller dynamic rating of the two [N]."""
+        return min(self.left.capacity_n, self.right.capacity_n)
+
+    @border("N", interference=_INTERFERENCE)
+    def preload(self, interference_mm: float) -> float:
         """Preload [N] that an interference makes; none with end play.
 
         Parameters
@@ -57,19 +70,29 @@ class Pair:
         ------
         OutOfRangeError
             If the preload would pass the smaller dynamic rating: no longer elastic.
+
+        Examples
+        --------
+        >>> row = Rollers.of(angle=Q(15, "deg"), count=16, length=Q(12, "mm"))
+        >>> pair = Pair.of(row, row)
+        >>> pair.preload(Q(-0.05, "mm"))
+        <Quantity(0.0, 'newton')>
+        >>> f"{pair.interference(pair.preload(Q(0.02, 'mm'))).m_as('mm'):.3f}"
+        '0.020'
         """
-        setting_m = in_range("interference", interference, -5.0, 1.0, "mm", _SETTING) / 1e3
-        force_n = self.preload_n(setting_m)
-        limit = min(self.left.capacity_n, self.right.capacity_n)
-        return Q(in_range("preload", Q(force_n, "N"), 0.0, limit, "N", "dynamic rating"), "N")
+        force = Q(self.preload_n(interference_mm / 1e3), "N")
+        return in_range("preload", force, 0.0, self.rating_n, "N", "dynamic rating")
 
-    def interference(self, preload: Q) -> Q:
+    @border("mm", preload=_PRELOAD)
+    def interference(self, preload_n: float) -> float:
         """Interference [mm] that makes a preload, 0 N to the smaller dynamic rating."""
-        limit = min(self.left.capacity_n, self.right.capacity_n)
-        force_n = in_range("preload", preload, 0.0, limit, "N", "dynamic rating")
-        return Q(self.interference_m(force_n) * 1e3, "mm")
+        return self.interference_m(preload_n) * 1e3
 
-    def loads(self, interference: Q, axial_load: Q) -> tuple[Q, Q]:
+    @border(
+        interference=_INTERFERENCE,
+        axial_load=Range("axial load", "N", -1e6, 1e6, _SETTING),
+    )
+    def loads(self, interference_mm: float, axial_load_n: float) -> tuple[Q, Q]:
         """Axial loads on the left and the right row [N].
 
         Parameters
@@ -79,9 +102,7 @@ class Pair:
         axial_load : pint.Quantity
             On the shaft, towards the right; below zero towards the left [N].
         """
-        setting_m = in_range("interference", interference, -5.0, 1.0, "mm", _SETTING) / 1e3
-        axial_n = in_range("axial load", axial_load, -1e6, 1e6, "N", _SETTING)
-        left_n, right_n = self.loads_n(setting_m, axial_n)
+        left_n, right_n = self.loads_n(interference_mm / 1e3, axial_load_n)
         return Q(left_n, "N"), Q(right_n, "N")
 
     def interference_m(self, force_n):

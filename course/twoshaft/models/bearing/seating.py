@@ -16,7 +16,7 @@ import math
 from dataclasses import dataclass
 
 from twoshaft.models.bearing.geometry import Rollers
-from twoshaft.models.validity import in_range
+from twoshaft.models.border import Range, border
 from twoshaft.units.quantities import Q
 
 _SEATING = "common practice, no source"
@@ -50,7 +50,14 @@ class Unseated:
         )
 
 
-def unseated(row: Rollers, off_rib: Q, turns: float, settling_turns: float = 3.0) -> Unseated:
+@border(
+    off_rib=Range("distance from the rib", "mm", 0.0, 1.0, _SEATING),
+    turns=Range("turns", "", 0.0, math.inf, _SEATING),
+    settling_turns=Range("turns to settle", "", 0.2, 20.0, _SEATING),
+)
+def unseated(
+    row: Rollers, off_rib_mm: float, turns: float, settling_turns: float = 3.0
+) -> Unseated:
     """Stand and torque of a bearing whose rollers are on their way to the rib.
 
     Parameters
@@ -62,11 +69,16 @@ def unseated(row: Rollers, off_rib: Q, turns: float, settling_turns: float = 3.0
         Turns under hand load since then, 0 and above.
     settling_turns : float
         Turns in which the distance falls to 1/e, 0.2 to 20.
+
+    Examples
+    --------
+    >>> row = Rollers.of(angle=Q(15, "deg"), count=16, length=Q(12, "mm"))
+    >>> fresh, turned = unseated(row, OFF_RIB, 0), unseated(row, OFF_RIB, 12)
+    >>> f"{fresh.stands_proud.m_as('um'):.0f}", f"{turned.stands_proud.m_as('um'):.0f}"
+    ('61', '1')
     """
-    off_m = in_range("distance from the rib", off_rib, 0.0, 1.0, "mm", _SEATING) / 1e3
-    turns = in_range("turns", turns, 0.0, math.inf, "", _SEATING)
-    settling = in_range("turns to settle", settling_turns, 0.2, 20.0, "", _SEATING)
-    left = math.exp(-turns / settling)
+    off_m = off_rib_mm / 1e3
+    left = math.exp(-turns / settling_turns)
     opened_m = off_m * left * math.tan(2 * row.half_angle_rad)
     share = 1.0 - left if off_m > 0 else 1.0
     return Unseated(Q(opened_m / math.sin(row.angle_rad) * 1e6, "um"), share)

@@ -17,7 +17,6 @@ from twoshaft.models.bearing.pair import Pair
 from twoshaft.models.bearing.seating import unseated
 from twoshaft.models.border import Range, border
 from twoshaft.models.shim.stack import Stack
-from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Bearings, Support
 
@@ -46,6 +45,10 @@ class Trial:
     torque_share: float
 
 
+@border(
+    warmth=Range("warmth", "", 0.0, 1.0, _DIAL),
+    push=Range("hand load", "N", 1.0, 1000.0, _DIAL),
+)
 def try_shim(
     support: Support,
     bearings: Bearings,
@@ -55,7 +58,7 @@ def try_shim(
     warmth: float = 0.0,
     off_rib: Q | None = None,
     turns: float = 0.0,
-    push: Q | None = None,
+    push_n: float = 50.0,
 ) -> Trial:
     """Put a shim into a support and look at the pair.
 
@@ -77,11 +80,9 @@ def try_shim(
     push : pint.Quantity, optional
         Hand load each way, 1 to 1000 N; 50 N if absent.
     """
-    share = in_range("warmth", warmth, 0.0, 1.0, "", _DIAL)
-    push_n = in_range("hand load", Q(50.0, "N") if push is None else push, 1.0, 1000.0, "N", _DIAL)
     pair = Pair.from_support(support, bearings)
     setting_mm = Stack.from_support(support, measured).interference(shim).m_as("mm")
-    rises = {part: share * rise for part, rise in support.running.model_dump().items()}
+    rises = {part: warmth * rise for part, rise in support.running.model_dump().items()}
     setting_mm += support_change(support, bearings, Warm(**rises), shim).total.m_as("mm")
     proud_mm, felt = 0.0, 1.0
     for row in (pair.left, pair.right):

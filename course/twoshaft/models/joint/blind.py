@@ -13,12 +13,13 @@ import math
 from dataclasses import dataclass
 
 from twoshaft.errors import OutOfRangeError
+from twoshaft.models.border import Depends, Range, border
 from twoshaft.models.joint.clamp import MU_THREAD, TORQUE, lever_m, thread_lever_m
 from twoshaft.models.joint.threads import Seat, Thread
 from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
 
-OIL_BULK_PA = 1.5e9  # mineral oil near room temperature, from memory
+OIL_BULK_GPA = 1.5  # mineral oil near room temperature, from memory
 _STIFFENING = 10.0  # growth of the bulk modulus with pressure, liquids about 10, from memory
 
 
@@ -96,14 +97,29 @@ class Lock:
         return Q(self.pressure_pa / 1e6, "MPa")
 
 
+def _fills(hole: BlindHole, thread: Thread) -> Range:
+    most_cm3 = _piston_m2(thread) * hole.depth_m * 1e6
+    return Range("oil in the hole", "cm**3", 0, most_cm3, "the hole")
+
+
+def _piston_m2(thread: Thread) -> float:
+    return math.pi / 4 * thread.d2_m**2
+
+
+@border(
+    oil=Depends("cm**3", _fills),
+    torque=TORQUE,
+    mu_thread=MU_THREAD,
+    bulk_modulus=Range("bulk modulus", "GPa", 0.1, 5, "oils and pastes"),
+)
 def hydraulic_lock(
     hole: BlindHole,
     thread: Thread,
     seat: Seat,
-    oil: Q,
-    torque: Q,
+    oil_cm3: float,
+    torque_nm: float,
     mu_thread: float,
-    bulk_modulus: Q | None = None,
+    bulk_modulus_gpa: float | None = None,
 ) -> Lock:
     """Find where a bolt locks on the oil in its hole and what that does to the boss.
 
@@ -128,6 +144,15 @@ def hydraulic_lock(
     OutOfRangeError
         More oil than the hole holds, a boss not wider than the thread, or any other quantity out
         of range.
+
+    Examples
+    --------
+    Half a cubic centimetre stands higher than the room under the tip.
+
+    >>> m8 = Thread.named("M8")
+    >>> hole = BlindHole(depth_m=0.020, bolt_reach_m=0.015, boss_m=0.016)
+    >>> hydraulic_lock(hole, m8, Seat.hexagon(m8), Q(0.5, "cm**3"), Q(20, "N*m"), 0.12).splits
+    True
     """
     outer, inner = hole.boss_m, thread.d_m
     if outer <= inner * 1.05:
@@ -137,25 +162,13 @@ def hydraulic_lock(
             f"above {inner * 1.05e3:g} mm",
             "a wall is needed",
         )
-    area = math.pi / 4 * thread.d2_m**2
+    area = _piston_m2(thread)
     room = area * (hole.depth_m - hole.bolt_reach_m)
-    volume = (
-        in_range("oil in the hole", oil, 0, area * hole.depth_m * 1e6, "cm**3", "the hole") * 1e-6
-    )
-    bulk = (
-        in_range(
-            "bulk modulus",
-            Q(OIL_BULK_PA, "Pa") if bulk_modulus is None else bulk_modulus,
-            0.1,
-            5,
-            "GPa",
-            "oils and pastes",
-        )
-        * 1e9
-    )
-    mu = MU_THREAD.plain(mu_thread)
+    volume = oil_cm3 * 1e-6
+    bulk = (OIL_BULK_GPA if bulk_modulus_gpa is None else bulk_modulus_gpa) * 1e9
+    mu = mu_thread
     thread_lever = thread_lever_m(thread, mu)
-    push = TORQUE.plain(torque) / thread_lever
+    push = torque_nm / thread_lever
     if volume <= room:
         return Lock(room, volume, 0.0, 0.0, 0.0, 0.0, 0.0, False, 0.0)
     short = (volume - room) / area

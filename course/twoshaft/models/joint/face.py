@@ -22,6 +22,7 @@ from functools import cached_property
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
+from twoshaft.models.border import Above, Depends, Range, border
 from twoshaft.models.joint.interaction import CLICK, check_order, solve_forces
 from twoshaft.models.joint.threads import Thread
 from twoshaft.models.validity import in_range, positive
@@ -35,7 +36,13 @@ _SHEAR_SHARE = 5 / 6  # of a rectangular section
 _POISSON = 0.33
 
 
-def bolt_stiffness(thread: Thread, grip: Q) -> Q:
+def _grips(thread: Thread) -> Range:
+    d = thread.d_m
+    return Range("grip", "mm", 0.2 * d * 1e3, 20 * d * 1e3, "0.2 to 20 diameters")
+
+
+@border("kN/mm", grip=Depends("mm", _grips))
+def bolt_stiffness(thread: Thread, grip_mm: float) -> float:
     """Give the stiffness of a steel bolt in a tapped hole, threaded over its grip [kN/mm].
 
     VDI 2230 (from memory): head 0.5 d and tapped thread 0.33 d on the nominal section, grip and
@@ -45,12 +52,16 @@ def bolt_stiffness(thread: Thread, grip: Q) -> Q:
     ------
     OutOfRangeError
         A grip outside 0.2 to 20 diameters.
+
+    Examples
+    --------
+    >>> f"{bolt_stiffness(Thread.named('M8'), Q(30, 'mm')).m_as('kN/mm'):.0f}"
+    '176'
     """
-    d = thread.d_m
-    length = in_range("grip", grip, 0.2 * d * 1e3, 20 * d * 1e3, "mm", "0.2 to 20 diameters") * 1e-3
+    d, length = thread.d_m, grip_mm * 1e-3
     nominal, root = math.pi / 4 * d**2, math.pi / 4 * thread.d3_m**2
     give = ((0.5 + 0.33) * d / nominal + (length + 0.5 * d) / root) / STEEL_PA
-    return Q(1 / give / 1e6, "kN/mm")
+    return 1 / give / 1e6
 
 
 @dataclass(frozen=True, eq=False)
@@ -255,10 +266,18 @@ class Round:
     film_m: float = 0.0
 
     @classmethod
-    def of(cls, order: Sequence[int], target: Q, film: Q | None = None) -> Round:
-        """Build a round from quantities: a force (or one for each bolt) and a length."""
-        stands = 0.0 if film is None else positive("wet film", film, "m", zero=True)
-        return cls(tuple(order), positive("target clamp", target, "N"), stands)
+    @border(target=Above("target clamp", "N"), film=Above("wet film", "m", zero=True))
+    def of(
+        cls, order: Sequence[int], target_n: float | np.ndarray, film_m: float | None = None
+    ) -> Round:
+        """Build a round from quantities: a force (or one for each bolt) and a length.
+
+        Examples
+        --------
+        >>> Round.of([0, 2, 1], target=Q(10, "kN"))
+        Round(order=(0, 2, 1), target_n=10000.0, film_m=0.0)
+        """
+        return cls(tuple(order), target_n, 0.0 if film_m is None else film_m)
 
 
 @dataclass(frozen=True, eq=False)
@@ -376,8 +395,12 @@ def _tighten(face: Face, rounds: Sequence[Round]) -> Tightening:
     )
 
 
+@border(
+    limit=Range("limit of the spread", "", 1e-6, 1, "shares"),
+    most=Range("number of rounds", "", 1, 100, "patience"),
+)
 def rounds_needed(
-    face: Face, order: Sequence[int], target: Q, limit: float, most: int = 20
+    face: Face, order: Sequence[int], target: Q, limit: float, most: float = 20
 ) -> int | None:
     """Give how many rounds at full target bring the spread to a limit, or None if ``most`` do not.
 
@@ -392,10 +415,8 @@ def rounds_needed(
     most : int
         1 to 100.
     """
-    allowed = in_range("limit of the spread", limit, 1e-6, 1, "", "shares")
-    most = int(in_range("number of rounds", most, 1, 100, "", "patience"))
-    spreads = tighten(face, [Round.of(order, target)] * most).spreads
-    good = np.flatnonzero(spreads <= allowed)
+    spreads = tighten(face, [Round.of(order, target)] * int(most)).spreads
+    good = np.flatnonzero(spreads <= limit)
     return int(good[0]) + 1 if good.size and len(order) == face.count else None
 
 

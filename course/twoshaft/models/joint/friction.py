@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from twoshaft.models.border import Above, Range, border
 from twoshaft.models.joint.clamp import (
     MU_HIGH,
     MU_LOW,
@@ -20,10 +21,12 @@ from twoshaft.models.joint.clamp import (
     twist_factor,
 )
 from twoshaft.models.joint.threads import Seat, Strength, Thread
-from twoshaft.models.validity import in_range, ordered, positive
+from twoshaft.models.validity import ordered
 from twoshaft.units.quantities import Q
 
 Three = tuple[float, float, float]
+_TORQUE = Above("torque", "N*m")
+_TOLERANCE = Range("tolerance of the tool", "", 0, 0.5, "ISO 6789")
 
 
 @dataclass(frozen=True)
@@ -96,8 +99,9 @@ class ClampBounds:
         return Q(self.high_n / 1e3, "kN")
 
 
+@border(torque=_TORQUE, tolerance=_TOLERANCE)
 def clamp_bounds(
-    torque: Q, thread: Thread, seat: Seat, friction: Friction, tolerance: float = 0.0
+    torque_nm: float, thread: Thread, seat: Seat, friction: Friction, tolerance: float = 0.0
 ) -> ClampBounds:
     """Give the clamp loads that one torque can leave.
 
@@ -112,17 +116,22 @@ def clamp_bounds(
     ------
     OutOfRangeError
         Torque or tolerance out of range.
+
+    Examples
+    --------
+    >>> m8 = Thread.named("M8")
+    >>> bounds = clamp_bounds(Q(25, "N*m"), m8, Seat.hexagon(m8), STATES["oiled"], 0.04)
+    >>> f"{bounds.low_n / 1e3:.0f}, {bounds.typical_n / 1e3:.0f}, {bounds.high_n / 1e3:.0f} kN"
+    '14, 19, 28 kN'
     """
-    torque_nm = positive("torque", torque, "N*m")
-    share = in_range("tolerance of the tool", tolerance, 0, 0.5, "", "ISO 6789")
     levers = [
         lever_m(thread, seat, mu_g, mu_k)
         for mu_g, mu_k in zip(friction.thread, friction.head, strict=True)
     ]
     return ClampBounds(
-        torque_nm * (1 - share) / levers[2],
+        torque_nm * (1 - tolerance) / levers[2],
         torque_nm / levers[1],
-        torque_nm * (1 + share) / levers[0],
+        torque_nm * (1 + tolerance) / levers[0],
     )
 
 
@@ -141,14 +150,19 @@ class ClampSample:
         return float(self.clamp_n.mean())
 
 
+@border(
+    torque=_TORQUE,
+    tolerance=_TOLERANCE,
+    count=Range("number of bolts", "", 1, 1_000_000, "memory"),
+)
 def clamp_sample(
-    torque: Q,
+    torque_nm: float,
     thread: Thread,
     seat: Seat,
     friction: Friction,
     tolerance: float = 0.0,
     *,
-    count: int = 10_000,
+    count: float = 10_000,
     seed: int,
     alike: bool = False,
 ) -> ClampSample:
@@ -169,25 +183,37 @@ def clamp_sample(
     ------
     OutOfRangeError
         Torque, tolerance or count out of range.
+
+    Examples
+    --------
+    >>> m8 = Thread.named("M8")
+    >>> got = clamp_sample(Q(25, "N*m"), m8, Seat.hexagon(m8), STATES["oiled"], count=500, seed=1)
+    >>> f"{got.mean_n / 1e3:.0f} kN"
+    '19 kN'
     """
-    torque_nm = positive("torque", torque, "N*m")
-    share = in_range("tolerance of the tool", tolerance, 0, 0.5, "", "ISO 6789")
-    count = int(in_range("number of bolts", count, 1, 1_000_000, "", "memory"))
     rng = np.random.default_rng(seed)
-    mu_g = _triangle(rng, friction.thread, count)
-    mu_k = mu_g if alike else _triangle(rng, friction.head, count)
-    torques = torque_nm * rng.uniform(1 - share, 1 + share, count)
+    bolts = int(count)
+    mu_g = _triangle(rng, friction.thread, bolts)
+    mu_k = mu_g if alike else _triangle(rng, friction.head, bolts)
+    torques = torque_nm * rng.uniform(1 - tolerance, 1 + tolerance, bolts)
     return ClampSample(torques / lever_m(thread, seat, mu_g, mu_k), torques, mu_g, mu_k)
 
 
+@border(torque=TORQUE)
 def torque_for_state(
-    torque: Q, thread: Thread, seat: Seat, given_for: Friction, now: Friction
+    torque_nm: float, thread: Thread, seat: Seat, given_for: Friction, now: Friction
 ) -> Q:
     """Give the torque that keeps the typical clamp when the thread's state is another [N·m].
 
     A torque is good for the state it was stated for; this is T now = T K_now / K_then.
+
+    Examples
+    --------
+    >>> m8, dry, oiled = Thread.named("M8"), STATES["dry"], STATES["oiled"]
+    >>> f"{torque_for_state(Q(25, 'N*m'), m8, Seat.hexagon(m8), dry, oiled).m_as('N*m'):.0f} N·m"
+    '18 N·m'
     """
-    clamp_n = TORQUE.plain(torque) / lever_m(thread, seat, given_for.thread[1], given_for.head[1])
+    clamp_n = torque_nm / lever_m(thread, seat, given_for.thread[1], given_for.head[1])
     return torque_long(Q(clamp_n, "N"), thread, seat, now.thread[1], now.head[1])
 
 
@@ -195,8 +221,9 @@ MOST_USE = 0.9
 """Share of the least yield strength that may be used; VDI 2230 tables take it (from memory)."""
 
 
+@border(torque=TORQUE, tolerance=_TOLERANCE)
 def worst_utilisation(
-    torque: Q,
+    torque_nm: float,
     thread: Thread,
     seat: Seat,
     steel: Strength,
@@ -207,12 +234,17 @@ def worst_utilisation(
 
     Low friction under the head with high friction in the thread twists most, so all four corners
     are tried.
+
+    Examples
+    --------
+    >>> from twoshaft.models.joint.threads import strength
+    >>> m8, steel = Thread.named("M8"), strength("8.8", Q(8, "mm"))
+    >>> f"{worst_utilisation(Q(25, 'N*m'), m8, Seat.hexagon(m8), steel, STATES['dry'], 0.04):.2f}"
+    '0.86'
     """
-    torque_nm = TORQUE.plain(torque) * (
-        1 + in_range("tolerance of the tool", tolerance, 0, 0.5, "", "ISO 6789")
-    )
+    most_nm = torque_nm * (1 + tolerance)
     return max(
-        float(torque_nm / lever_m(thread, seat, mu_g, mu_k) * twist_factor(thread, mu_g))
+        float(most_nm / lever_m(thread, seat, mu_g, mu_k) * twist_factor(thread, mu_g))
         / (steel.yield_pa * thread.stress_area_m2)
         for mu_g in (friction.thread[0], friction.thread[2])
         for mu_k in (friction.head[0], friction.head[2])

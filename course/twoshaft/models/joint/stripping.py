@@ -10,8 +10,8 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from twoshaft.models.border import Above, Depends, Range, border
 from twoshaft.models.joint.threads import Strength, Thread, ThreadLimits
-from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
 
 SHEAR_SHARE = 0.6
@@ -20,7 +20,31 @@ _BOSS_LOW, _BOSS_FULL = 1.4, 1.9
 _RATIO_LOW, _RATIO_HIGH = 0.4, 2.2
 
 
-def shear_area_hole(engagement: Q, pitch: Q, bolt_major: Q, hole_pitch_diameter: Q) -> Q:
+_ENGAGEMENT, _PITCH = Above("engagement", "mm"), Above("thread pitch", "mm")
+
+
+def _hole_flanks(bolt_major_mm: float, pitch_mm: float) -> Range:
+    """Flanks meet while the bracket is above zero; below half of D it is no pitch diameter."""
+    highest = bolt_major_mm + math.sqrt(3) / 2 * pitch_mm
+    return Range("pitch diameter of the hole", "mm", bolt_major_mm / 2, highest, _SOURCE)
+
+
+def _bolt_flanks(hole_minor_mm: float, pitch_mm: float) -> Range:
+    """Flanks meet while the bracket is above zero; above twice D1 it is no pitch diameter."""
+    lowest = hole_minor_mm - math.sqrt(3) / 2 * pitch_mm
+    return Range("pitch diameter of the bolt", "mm", lowest, 2 * hole_minor_mm, _SOURCE)
+
+
+@border(
+    "mm**2",
+    engagement=_ENGAGEMENT,
+    pitch=_PITCH,
+    bolt_major=Above("major diameter of the bolt", "mm"),
+    hole_pitch_diameter=Depends("mm", _hole_flanks),
+)
+def shear_area_hole(
+    engagement_mm: float, pitch_mm: float, bolt_major_mm: float, hole_pitch_diameter_mm: float
+) -> float:
     """Give the area on which the hole's thread shears off [mm²].
 
     pi (LE/P) D [P/2 + (D - E)/sqrt 3], D the bolt's (smallest) major diameter, E the hole's
@@ -30,32 +54,43 @@ def shear_area_hole(engagement: Q, pitch: Q, bolt_major: Q, hole_pitch_diameter:
     ------
     OutOfRangeError
         A length not above zero, or diameters at which the flanks no longer meet.
+
+    Examples
+    --------
+    M10, 10 mm engaged, basic profile: pi 10/1.5 10 (0.75 + 0.974/sqrt 3), arithmetic.
+
+    >>> f"{shear_area_hole(Q(10, 'mm'), Q(1.5, 'mm'), Q(10, 'mm'), Q(9.026, 'mm')):.0f}"
+    '275 millimeter ** 2'
     """
-    le, p = positive("engagement", engagement, "mm"), positive("thread pitch", pitch, "mm")
-    major = positive("major diameter of the bolt", bolt_major, "mm")
-    # Flanks meet while the bracket is above zero; above D itself it is no pitch diameter.
-    highest = major + math.sqrt(3) / 2 * p
-    e = in_range(
-        "pitch diameter of the hole", hole_pitch_diameter, major / 2, highest, "mm", _SOURCE
-    )
-    return Q(math.pi * le / p * major * (p / 2 + (major - e) / math.sqrt(3)), "mm**2")
+    bracket_mm = pitch_mm / 2 + (bolt_major_mm - hole_pitch_diameter_mm) / math.sqrt(3)
+    return math.pi * engagement_mm / pitch_mm * bolt_major_mm * bracket_mm
 
 
-def shear_area_bolt(engagement: Q, pitch: Q, hole_minor: Q, bolt_pitch_diameter: Q) -> Q:
+@border(
+    "mm**2",
+    engagement=_ENGAGEMENT,
+    pitch=_PITCH,
+    hole_minor=Above("minor diameter of the hole", "mm"),
+    bolt_pitch_diameter=Depends("mm", _bolt_flanks),
+)
+def shear_area_bolt(
+    engagement_mm: float, pitch_mm: float, hole_minor_mm: float, bolt_pitch_diameter_mm: float
+) -> float:
     """Give the area on which the bolt's thread shears off [mm²].
 
     pi (LE/P) D1 [P/2 + (d2 - D1)/sqrt 3], D1 the hole's (largest) minor diameter, d2 the bolt's
     (smallest) pitch diameter. Errors as `shear_area_hole`.
+
+    Examples
+    --------
+    >>> f"{shear_area_bolt(Q(10, 'mm'), Q(1.5, 'mm'), Q(8.376, 'mm'), Q(9.026, 'mm')):.0f}"
+    '197 millimeter ** 2'
     """
-    le, p = positive("engagement", engagement, "mm"), positive("thread pitch", pitch, "mm")
-    minor = positive("minor diameter of the hole", hole_minor, "mm")
-    lowest = minor - math.sqrt(3) / 2 * p
-    d2 = in_range(
-        "pitch diameter of the bolt", bolt_pitch_diameter, lowest, 2 * minor, "mm", _SOURCE
-    )
-    return Q(math.pi * le / p * minor * (p / 2 + (d2 - minor) / math.sqrt(3)), "mm**2")
+    bracket_mm = pitch_mm / 2 + (bolt_pitch_diameter_mm - hole_minor_mm) / math.sqrt(3)
+    return math.pi * engagement_mm / pitch_mm * hole_minor_mm * bracket_mm
 
 
+@border(ratio=Range("boss diameter over thread diameter", "", _BOSS_LOW, math.inf, _SOURCE))
 def boss_factor(ratio: float) -> float:
     """C1: how much of the thread's strength a boss of outer over thread diameter ``ratio`` keeps.
 
@@ -63,17 +98,27 @@ def boss_factor(ratio: float) -> float:
     ------
     OutOfRangeError
         Below 1.4 the method does not hold.
+
+    Examples
+    --------
+    >>> f"{boss_factor(1.5):.2f}", f"{boss_factor(2.0):.2f}"
+    ('0.85', '1.00')
     """
-    s = in_range("boss diameter over thread diameter", ratio, _BOSS_LOW, math.inf, "", _SOURCE)
-    return 1.0 if s >= _BOSS_FULL else min(1.0, -(s**2) + 3.8 * s - 2.6)
+    return 1.0 if ratio >= _BOSS_FULL else min(1.0, -(ratio**2) + 3.8 * ratio - 2.6)
 
 
+@border(ratio=Above("strength ratio of the threads"))
 def bending_factors(ratio: float) -> tuple[float, float]:
     """C2 (bolt) and C3 (hole) for the strength ratio Rs of hole thread over bolt thread.
 
     Outside 0.4 to 2.2 the ends of the range are used: the curves are flat or unknown there.
+
+    Examples
+    --------
+    >>> [f"{factor:.3f}" for factor in bending_factors(0.5)]  # the hole's thread is the weak one
+    ['0.897', '1.050']
     """
-    rs = min(max(positive("strength ratio of the threads", ratio), _RATIO_LOW), _RATIO_HIGH)
+    rs = min(max(ratio, _RATIO_LOW), _RATIO_HIGH)
     if rs < 1:
         return 0.897, 0.728 + 1.769 * rs - 2.896 * rs**2 + 1.296 * rs**3
     return 5.594 - 13.682 * rs + 14.107 * rs**2 - 6.057 * rs**3 + 0.9353 * rs**4, 0.897
@@ -107,12 +152,22 @@ class Strip:
         return Q(self.holds_n / 1e3, "kN")
 
 
+def _useful(thread: Thread) -> Range:
+    d_mm = thread.d_m * 1e3
+    return Range("engagement", "mm", 0.3 * d_mm, 4 * d_mm, "0.3 to 4 diameters")
+
+
+@border(
+    hole_tensile=Range("tensile strength of the tapped metal", "MPa", 50, 2000, "metals"),
+    engagement=Depends("mm", _useful),
+    boss=Above("boss diameter", "mm"),
+)
 def strip_loads(
     thread: Thread,
     steel: Strength,
-    hole_tensile: Q,
-    engagement: Q,
-    boss: Q | None = None,
+    hole_tensile_mpa: float,
+    engagement_mm: float,
+    boss_mm: float | None = None,
     limits: ThreadLimits | None = None,
 ) -> Strip:
     """Give the loads at which the bolt breaks and each thread strips.
@@ -133,15 +188,20 @@ def strip_loads(
     ------
     OutOfRangeError
         Any quantity out of range; a boss thinner than 1.4 thread diameters.
+
+    Examples
+    --------
+    An M8 8.8 in an aluminium of 200 MPa, engaged by one diameter.
+
+    >>> from twoshaft.models.joint.threads import strength
+    >>> m8, steel = Thread.named("M8"), strength("8.8", Q(8, "mm"))
+    >>> strip_loads(m8, steel, Q(200, "MPa"), Q(8, "mm")).first
+    'hole thread strips'
     """
     d_mm = thread.d_m * 1e3
-    le = in_range("engagement", engagement, 0.3 * d_mm, 4 * d_mm, "mm", "0.3 to 4 diameters")
-    hole_pa = (
-        in_range("tensile strength of the tapped metal", hole_tensile, 50, 2000, "MPa", "metals")
-        * 1e6
-    )
-    c1 = 1.0 if boss is None else boss_factor(positive("boss diameter", boss, "mm") / d_mm)
-    area_hole, area_bolt = _areas_m2(thread, le / 1e3, limits)
+    hole_pa = hole_tensile_mpa * 1e6
+    c1 = 1.0 if boss_mm is None else boss_factor(boss_mm / d_mm)
+    area_hole, area_bolt = _areas_m2(thread, engagement_mm / 1e3, limits)
     c2, c3 = bending_factors(hole_pa * area_hole / (steel.tensile_pa * area_bolt))
     return Strip(
         bolt_breaks_n=thread.stress_area_m2 * steel.tensile_pa,

@@ -14,6 +14,7 @@ from functools import cached_property
 from types import MappingProxyType
 
 from twoshaft.errors import OutOfRangeError
+from twoshaft.models.border import Above, Range, border
 from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
 
@@ -70,13 +71,16 @@ class Thread:
         in_range("thread pitch", Q(self.pitch_m, "m"), 0.2, d / 4, "mm", "ISO 261")
 
     @classmethod
-    def of(cls, diameter: Q, pitch: Q, *, left_hand: bool = False) -> Thread:
-        """Build a thread from nominal diameter and pitch, both lengths."""
-        return cls(
-            positive("thread diameter", diameter, "m"),
-            positive("thread pitch", pitch, "m"),
-            left_hand,
-        )
+    @border(diameter=Above("thread diameter", "m"), pitch=Above("thread pitch", "m"))
+    def of(cls, diameter_m: float, pitch_m: float, *, left_hand: bool = False) -> Thread:
+        """Build a thread from nominal diameter and pitch, both lengths.
+
+        Examples
+        --------
+        >>> Thread.of(Q(20, "mm"), pitch=Q(1.5, "mm"), left_hand=True).name
+        'M20x1.5-LH'
+        """
+        return cls(diameter_m, pitch_m, left_hand)
 
     @classmethod
     def named(cls, designation: str) -> Thread:
@@ -229,9 +233,10 @@ class Seat:
             )
 
     @classmethod
-    def of(cls, outer: Q, hole: Q) -> Seat:
+    @border(outer=Above("bearing face", "m"), hole=Above("hole under the head", "m"))
+    def of(cls, outer_m: float, hole_m: float) -> Seat:
         """Build a seat from its two diameters."""
-        return cls(positive("bearing face", outer, "m"), positive("hole under the head", hole, "m"))
+        return cls(outer_m, hole_m)
 
     @classmethod
     def hexagon(cls, thread: Thread) -> Seat:
@@ -284,7 +289,8 @@ _LARGE_8_8_MPA = (600, 660, 830)
 CLASS_NAMES = tuple(_CLASSES_MPA)
 
 
-def strength(class_name: str, diameter: Q) -> Strength:
+@border(diameter=Range("thread diameter", "mm", 1.6, 39, "ISO 898-1"))
+def strength(class_name: str, diameter_mm: float) -> Strength:
     """Give the minimum strengths of a class for a bolt diameter.
 
     Parameters
@@ -298,8 +304,13 @@ def strength(class_name: str, diameter: Q) -> Strength:
     ------
     OutOfRangeError
         Unknown class, or a diameter outside 1.6 to 39 mm (ISO 898-1).
+
+    Examples
+    --------
+    >>> steel = strength("10.9", Q(10, "mm"))
+    >>> steel.yield_pa / 1e6, steel.tensile_pa / 1e6
+    (940.0, 1040.0)
     """
-    d = in_range("thread diameter", diameter, 1.6, 39, "mm", "ISO 898-1")
     if class_name not in _CLASSES_MPA:
         listed = ", ".join(CLASS_NAMES)
         raise OutOfRangeError(
@@ -307,8 +318,10 @@ def strength(class_name: str, diameter: Q) -> Strength:
         )
     row = _CLASSES_MPA[class_name]
     # A tenth of a micrometre forgives 16 mm that went through inches.
-    if d > 16.0001 and class_name == "9.8":
-        raise OutOfRangeError("diameter of class 9.8", f"{d:g} mm", "up to 16 mm", "ISO 898-1")
-    if d > 16.0001 and class_name == "8.8":
+    if diameter_mm > 16.0001 and class_name == "9.8":
+        raise OutOfRangeError(
+            "diameter of class 9.8", f"{diameter_mm:g} mm", "up to 16 mm", "ISO 898-1"
+        )
+    if diameter_mm > 16.0001 and class_name == "8.8":
         row = _LARGE_8_8_MPA
     return Strength(class_name, *(value * MPA for value in row))

@@ -13,6 +13,7 @@ from enum import StrEnum
 from typing import TYPE_CHECKING
 
 from twoshaft.errors import OutOfRangeError
+from twoshaft.models.border import Above, Depends, Range, border
 from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
 
@@ -34,7 +35,8 @@ _BOUNDARY_NM = 10.0
 _LOWEST_SHARE = 0.2
 
 
-def permissible_deviation(largest: Q, kind: ToolKind | str, tool_class: str) -> float:
+@border(largest=Range("largest torque of the tool", "N*m", 1e-3, 1e4, "ISO 6789"))
+def permissible_deviation(largest_nm: float, kind: ToolKind | str, tool_class: str) -> float:
     """Give the share by which a tool in order may be off.
 
     Parameters
@@ -49,8 +51,12 @@ def permissible_deviation(largest: Q, kind: ToolKind | str, tool_class: str) -> 
     ------
     OutOfRangeError
         Unknown class, or a range above 10 000 N·m.
+
+    Examples
+    --------
+    >>> permissible_deviation(Q(50, "N*m"), "setting", "A")
+    0.04
     """
-    top = in_range("largest torque of the tool", largest, 1e-3, 1e4, "N*m", "ISO 6789")
     kind = ToolKind(kind)
     letters = _CLASSES[kind]
     if len(tool_class) != 1 or tool_class not in letters:
@@ -60,9 +66,21 @@ def permissible_deviation(largest: Q, kind: ToolKind | str, tool_class: str) -> 
             f"{letters[0]} to {letters[-1]}",
             "ISO 6789",
         )
-    if tool_class in _SIX_PERCENT[kind] or top <= _BOUNDARY_NM:
+    if tool_class in _SIX_PERCENT[kind] or largest_nm <= _BOUNDARY_NM:
         return 0.06
     return 0.04
+
+
+_USABLE = Depends(
+    "N*m",
+    lambda self: Range(
+        f"torque on {self.name}",
+        "N*m",
+        self.usable_from_nm,
+        self.high_nm,
+        "ISO 6789: from a fifth of the top of the range",
+    ),
+)
 
 
 @dataclass(frozen=True)
@@ -129,47 +147,68 @@ class TorqueWrench:
         """Lowest torque for which the tolerance is promised [N·m]."""
         return max(self.low_nm, _LOWEST_SHARE * self.high_nm)
 
-    def suits(self, torque: Q) -> bool:
+    @border(torque=Above("torque", "N*m"))
+    def suits(self, torque_nm: float) -> bool:
         """Whether a torque lies in the usable range."""
-        value = positive("torque", torque, "N*m")
-        return self.usable_from_nm <= value <= self.high_nm
+        return self.usable_from_nm <= torque_nm <= self.high_nm
 
-    def nearest_setting(self, torque: Q) -> Q:
+    @border("N*m", torque=_USABLE)
+    def nearest_setting(self, torque_nm: float) -> float:
         """Give the mark of the scale next to a torque [N·m].
 
         Raises
         ------
         OutOfRangeError
             If the torque is outside the usable range.
-        """
-        value = self._usable(torque)
-        steps = round((value - self.low_nm) / self.step_nm)
-        top = math.floor((self.high_nm - self.low_nm) / self.step_nm + 1e-9)
-        return Q(self.low_nm + min(steps, top) * self.step_nm, "N*m")
 
-    def applied(self, torque: Q) -> tuple[Q, Q]:
+        Examples
+        --------
+        >>> small = TorqueWrench("5 to 25", low_nm=5, high_nm=25, step_nm=0.5, length_m=0.3)
+        >>> small.nearest_setting(Q(13.2, "N*m")).m_as("N*m")
+        13.0
+        """
+        steps = round((torque_nm - self.low_nm) / self.step_nm)
+        top = math.floor((self.high_nm - self.low_nm) / self.step_nm + 1e-9)
+        return self.low_nm + min(steps, top) * self.step_nm
+
+    @border(torque=_USABLE)
+    def applied(self, torque_nm: float) -> tuple[Q, Q]:
         """Give the least and the most torque that a setting applies while the tool is in order.
 
         Half a least count of setting error comes on top of the permissible deviation.
+
+        Examples
+        --------
+        >>> small = TorqueWrench("5 to 25", low_nm=5, high_nm=25, step_nm=0.5, length_m=0.3)
+        >>> [f"{torque.m_as('N*m'):.2f}" for torque in small.applied(Q(20, "N*m"))]
+        ['18.96', '21.06']
         """
-        value = self._usable(torque)
         return (
-            Q((value - self.step_nm / 2) * (1 - self.tolerance), "N*m"),
-            Q((value + self.step_nm / 2) * (1 + self.tolerance), "N*m"),
-        )
-
-    def _usable(self, torque: Q) -> float:
-        return in_range(
-            f"torque on {self.name}",
-            torque,
-            self.usable_from_nm,
-            self.high_nm,
-            "N*m",
-            "ISO 6789: from a fifth of the top of the range",
+            Q((torque_nm - self.step_nm / 2) * (1 - self.tolerance), "N*m"),
+            Q((torque_nm + self.step_nm / 2) * (1 + self.tolerance), "N*m"),
         )
 
 
-def setting_with_adapter(torque: Q, wrench: Q, adapter: Q, angle: Q | None = None) -> Q:
+_WRENCH = Range("length of the wrench", "m", 0.03, 3, "workshop wrenches")
+_ADAPTER = Depends(
+    "m",
+    lambda wrench_m: Range(
+        "reach of the adapter", "m", 0, wrench_m / 2, "longer ones bend the wrench's rule"
+    ),
+)
+_ANGLE = Range("angle of the adapter", "radian", 0, math.pi, "lever rule")
+
+
+@border(
+    "N*m",
+    torque=Above("torque at the bolt", "N*m"),
+    wrench=_WRENCH,
+    adapter=_ADAPTER,
+    angle=_ANGLE,
+)
+def setting_with_adapter(
+    torque_nm: float, wrench_m: float, adapter_m: float, angle_rad: float | None = None
+) -> float:
     """Give what to set on the wrench so that the bolt gets a torque: T L/(L + E cos a) [N·m].
 
     Parameters
@@ -188,20 +227,32 @@ def setting_with_adapter(torque: Q, wrench: Q, adapter: Q, angle: Q | None = Non
     OutOfRangeError
         A length not above zero, an adapter longer than half the wrench, an angle outside 0 to
         180 degrees, or a wrong kind of unit.
+
+    Examples
+    --------
+    T L/(L + E): 30 N·m at 300 mm and 60 mm straight on.
+
+    >>> setting = setting_with_adapter(Q(30, "N*m"), Q(300, "mm"), Q(60, "mm"))
+    >>> f"{setting.m_as('N*m'):.1f}"
+    '25.0'
     """
-    return Q(positive("torque at the bolt", torque, "N*m") / _gain(wrench, adapter, angle), "N*m")
+    return torque_nm / _gain(wrench_m, adapter_m, angle_rad)
 
 
-def torque_at_bolt(setting: Q, wrench: Q, adapter: Q, angle: Q | None = None) -> Q:
-    """Give the torque that the bolt gets from a setting; the inverse of `setting_with_adapter`."""
-    return Q(positive("setting", setting, "N*m") * _gain(wrench, adapter, angle), "N*m")
+@border("N*m", setting=Above("setting", "N*m"), wrench=_WRENCH, adapter=_ADAPTER, angle=_ANGLE)
+def torque_at_bolt(
+    setting_nm: float, wrench_m: float, adapter_m: float, angle_rad: float | None = None
+) -> float:
+    """Give the torque that the bolt gets from a setting; the inverse of `setting_with_adapter`.
+
+    Examples
+    --------
+    >>> torque = torque_at_bolt(Q(25, "N*m"), Q(300, "mm"), Q(60, "mm"))
+    >>> f"{torque.m_as('N*m'):.1f}"
+    '30.0'
+    """
+    return setting_nm * _gain(wrench_m, adapter_m, angle_rad)
 
 
-def _gain(wrench, adapter, angle) -> float:
-    length = in_range("length of the wrench", wrench, 0.03, 3, "m", "workshop wrenches")
-    reach = in_range(
-        "reach of the adapter", adapter, 0, length / 2, "m", "longer ones bend the wrench's rule"
-    )
-    turned = Q(0, "degree") if angle is None else angle
-    radians = in_range("angle of the adapter", turned, 0, math.pi, "radian", "lever rule")
-    return 1 + reach / length * math.cos(radians)
+def _gain(wrench_m: float, adapter_m: float, angle_rad: float | None) -> float:
+    return 1 + adapter_m / wrench_m * math.cos(angle_rad or 0.0)

@@ -77,7 +77,7 @@ def parts(*, quick: bool, browser: bool) -> list[Part]:
     whole = [
         *checks,
         Part("notebooks in step, solutions proven", ("twoshaft_grader.notebooks", "compare")),
-        Part("notebooks run", (*PYTEST, "--nbval-lax", *notebooks)),
+        Part("notebooks run", (*PYTEST, "-p", "nbval", "--nbval-lax", *notebooks)),
         Part("tests", (*PYTEST, *TWO_CORES, "-m", "not browser and not bench"), CORES),
     ]
     if browser:

@@ -5,7 +5,6 @@ import random
 
 import networkx as nx
 import pytest
-from scipy.stats import kendalltau
 
 from twoshaft.models.order import OrderTask, count_orders, plan_slip, ready_steps
 from twoshaft.models.order.cover import broken_masks, smallest_cover_size
@@ -100,6 +99,8 @@ def test_ready_steps_are_the_sources_of_what_is_left(drawn):
 @pytest.mark.parametrize("order", [[2, 3, 0, 1, 4], [4, 3, 2, 1, 0], [0, 1, 2, 3, 4]])
 def test_broken_pairs_of_a_chain_are_kendalls_discordant_pairs(make_unit, order):
     # scipy.stats.kendalltau; [1 2 3 4 5] against [3 4 1 2 5] gives 0.2.
+    from scipy.stats import kendalltau  # a second to load, in every worker that collects
+
     task = OrderTask.from_unit(make_unit(5, list(itertools.pairwise(range(5)))))
     broken = sum(mask.bit_count() for mask in broken_masks(order, task.after))
     place = [order.index(i) for i in range(5)]

@@ -5,7 +5,7 @@ import sys
 
 import pytest
 
-HEAVY = ("nbgrader", "sqlalchemy", "nbformat", "nbconvert", "scipy.optimize", "networkx", "matplotlib",
+HEAVY = ("pint", "numpy", "twoshaft.units.unit", "nbgrader", "sqlalchemy", "nbformat", "nbconvert", "scipy.optimize", "networkx", "matplotlib",
          "IPython", "ipywidgets", "twoshaft.readings", "twoshaft.rigs", "twoshaft_grader.marking.task")  # fmt: skip
 
 

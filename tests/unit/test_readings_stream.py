@@ -6,7 +6,6 @@ import json
 from pathlib import Path
 
 import pytest
-from scipy.stats import chisquare, kstest
 
 from twoshaft.readings import Stream
 
@@ -61,6 +60,8 @@ def test_a_child_does_not_depend_on_what_was_drawn_before():
 
 def test_distributions():
     # Chi-square and Kolmogorov-Smirnov (scipy); fixed key, p below 0.001 would fail.
+    from scipy.stats import chisquare, kstest  # a second to load, in every worker that collects
+
     stream = Stream("s", "a", "m", 1)
     sixes = [0] * 6
     for _ in range(3000):

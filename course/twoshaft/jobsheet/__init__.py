@@ -2,12 +2,11 @@
 
 from typing import TYPE_CHECKING
 
-from twoshaft.jobsheet.kinds import Choice, Choices, Field, Film, HandPath, Number, Order
-from twoshaft.jobsheet.numbers import has_one_meaning, read_quantity, write_quantity
-from twoshaft.stored.job_sheet import Answer, SheetData, read_sheet
-
 if TYPE_CHECKING:
+    from twoshaft.jobsheet.kinds import Choice, Choices, Field, Film, HandPath, Number, Order
+    from twoshaft.jobsheet.numbers import has_one_meaning, read_quantity, write_quantity
     from twoshaft.jobsheet.sheet import Sheet, open_sheet
+    from twoshaft.stored.job_sheet import Answer, SheetData, read_sheet
 
 __all__ = [
     "Answer",
@@ -29,9 +28,15 @@ __all__ = [
 
 
 def __getattr__(name: str) -> object:
-    """A sheet has every module's readings and models behind it: loaded when it is asked for."""
+    """Behind a sheet stand readings and models, behind a kind quantities: loaded when asked for."""
     if name in ("Sheet", "open_sheet"):
         from twoshaft.jobsheet import sheet
 
         return getattr(sheet, name)
+    if name in __all__:
+        from twoshaft.jobsheet import kinds, numbers
+        from twoshaft.stored import job_sheet
+
+        home = next(one for one in (kinds, numbers, job_sheet) if hasattr(one, name))
+        return getattr(home, name)
     raise AttributeError(f"module {__name__!r} has no attribute {name!r}")

@@ -22,6 +22,7 @@ A rule has one of ``earlier: step``, ``any of: [steps]`` or ``not during: hold``
 ``variant of: other-unit`` tell only what differs (see ``variants``). ``unit_json_schema()``
 describes every key.
 
+>>> from twoshaft.units import load_unit
 >>> unit = load_unit("tarnbeck-b5")
 >>> unit.identity.name
 'Tarnbeck B5 five-speed transaxle'
@@ -29,10 +30,23 @@ describes every key.
 'tarnbeck-b5.yaml'
 """
 
-from twoshaft.units.checks import check_unit
-from twoshaft.units.findings import Finding
-from twoshaft.units.loader import load_unit, shipped_units
-from twoshaft.units.schema import unit_json_schema
-from twoshaft.units.unit import Unit
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from twoshaft.units.checks import check_unit
+    from twoshaft.units.findings import Finding
+    from twoshaft.units.loader import load_unit, shipped_units
+    from twoshaft.units.schema import unit_json_schema
+    from twoshaft.units.unit import Unit
 
 __all__ = ["Finding", "Unit", "check_unit", "load_unit", "shipped_units", "unit_json_schema"]
+
+
+def __getattr__(name: str) -> object:
+    """The schema of a unit has a hundred models: loaded when a unit is asked for."""
+    if name in __all__:
+        from twoshaft.units import checks, findings, loader, schema, unit
+
+        home = next(one for one in (unit, loader, findings, checks, schema) if hasattr(one, name))
+        return getattr(home, name)
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")

@@ -11,7 +11,6 @@ from twoshaft.errors import CourseError
 from twoshaft.stored.writing import write_file
 from twoshaft.units.fields_page import fields_page
 from twoshaft_grader.notebooks.checks import check_lesson, check_release, check_solution
-from twoshaft_grader.notebooks.release import release
 from twoshaft_grader.notebooks.released_cells import released_cells_text
 from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 
@@ -52,6 +51,8 @@ def build(root: Path) -> Built:
     CourseError
         When a source cannot be built at all.
     """
+    from twoshaft_grader.notebooks.release import release  # nbgrader is half of what would load
+
     root = Path(root)
     files: dict[Path, str] = {}
     findings: list[str] = []

@@ -9,8 +9,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from twoshaft.models.validity import in_range, positive
-from twoshaft.units.quantities import Q
+from twoshaft.models.border import Above, Range, border
 from twoshaft.units.sections.faces import Sealant, SealantKind
 
 
@@ -22,7 +21,11 @@ class Bar(StrEnum):
     TIME = "time"
 
 
-def bars(sealant: Sealant, *, gap: Q, minutes: float, rigid: bool) -> tuple[Bar, ...]:
+@border(
+    gap=Range("gap", "mm", 0.0, 20.0, "sealed faces"),
+    minutes=Above("minutes", "", "clock of the work", zero=True),
+)
+def bars(sealant: Sealant, *, gap_mm: float, minutes: float, rigid: bool) -> tuple[Bar, ...]:
     """What speaks against a sealant on a joint; empty if it can be used.
 
     Parameters
@@ -35,14 +38,12 @@ def bars(sealant: Sealant, *, gap: Q, minutes: float, rigid: bool) -> tuple[Bar,
     rigid : bool
         Whether both sides are thick metal that does not flex.
     """
-    gap_mm = in_range("gap", gap, 0.0, 20.0, "mm", "sealed faces")
-    needed = positive("minutes", minutes, "", "clock of the work", zero=True)
     limit = sealant.open_minutes if sealant.skin_minutes is None else sealant.skin_minutes
     found = []
     if gap_mm > sealant.largest_gap_mm:
         found.append(Bar.GAP)
     if sealant.kind is SealantKind.ANAEROBIC and not rigid:
         found.append(Bar.FLEXES)
-    if needed > limit:
+    if minutes > limit:
         found.append(Bar.TIME)
     return tuple(found)

@@ -14,25 +14,70 @@ from __future__ import annotations
 import math
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.validity import in_range, positive
-from twoshaft.units.quantities import Q
+from twoshaft.models.border import Above, Depends, Range, border
 from twoshaft.units.sections.faces import Sealant
 
 _PLATES = "squeeze film between parallel plates"
 
 
-def squeeze_time_strip(viscosity: Q, length: Q, width: Q, clamp: Q, start: Q, end: Q) -> Q:
+@border(
+    "s",
+    viscosity=Range("viscosity", "Pa*s", 1e-3, 5e3, _PLATES),
+    length=Depends(
+        "m", lambda width_m: Range("length", "m", 3 * width_m, math.inf, "a long strip")
+    ),
+    width=Above("width", "m", _PLATES),
+    clamp=Above("clamp", "N", _PLATES),
+    start=Above("gap at the start", "m", _PLATES),
+    end=Above("gap at the end", "m", _PLATES),
+)
+def squeeze_time_strip(
+    viscosity_pa_s: float,
+    length_m: float,
+    width_m: float,
+    clamp_n: float,
+    start_m: float,
+    end_m: float,
+) -> float:
     """Time [s] to squeeze a long strip from one gap to a smaller one.
 
-    Parameters as for `squeeze_time_disc`; ``length`` and ``width`` above 0 m, the length at least
-    three times the width.
+    Parameters
+    ----------
+    viscosity : pint.Quantity
+        Of the paste, 0.001 to 5000 Pa·s.
+    length, width : pint.Quantity
+        Above 0 m, the length at least three times the width.
+    clamp : pint.Quantity
+        Above 0 N.
+    start, end : pint.Quantity
+        The gap before and after, above 0 m, the second one smaller.
+
+    Examples
+    --------
+    mu L B³ / (2 F) (1/h² - 1/h0²): arithmetic.
+
+    >>> from twoshaft.units.quantities import Q
+    >>> strip = Q(50, "Pa*s"), Q(1, "m"), Q(10, "mm"), Q(20, "kN")
+    >>> f"{squeeze_time_strip(*strip, Q(0.2, 'mm'), Q(0.1, 'mm')):.2f}"
+    '0.09 second'
     """
-    mu, clamp_n, closing = _plates(viscosity, clamp, start, end)
-    length_m, width_m = _strip(length, width)
-    return Q(mu * length_m * width_m**3 / (2 * clamp_n) * closing, "s")
+    if end_m >= start_m:
+        raise OutOfRangeError(
+            "gap at the end", f"{end_m * 1e3:g} mm", f"0 to {start_m * 1e3:g} mm", _PLATES
+        )
+    closing = 1 / end_m**2 - 1 / start_m**2
+    return viscosity_pa_s * length_m * width_m**3 / (2 * clamp_n) * closing
 
 
-def bead_to_film(diameter: Q, width: Q) -> Q:
+@border(
+    "mm",
+    diameter=Range("diameter of the bead", "mm", 0.1, 20.0, "a nozzle"),
+    width=Depends(
+        "mm",
+        lambda diameter_mm: Range("width of the film", "mm", diameter_mm, 200.0, "a pressed bead"),
+    ),
+)
+def bead_to_film(diameter_mm: float, width_mm: float) -> float:
     """Film [mm] that a bead makes when it is pressed out to a width; its section keeps its area.
 
     Parameters
@@ -41,13 +86,18 @@ def bead_to_film(diameter: Q, width: Q) -> Q:
         Of the bead, 0.1 to 20 mm.
     width : pint.Quantity
         Of the film, at least the bead's diameter.
+
+    Examples
+    --------
+    >>> from twoshaft.units.quantities import Q
+    >>> f"{bead_to_film(Q(2, 'mm'), Q(10, 'mm')):.2f}"  # 3.14 mm² over 10 mm
+    '0.31 millimeter'
     """
-    across_mm = in_range("diameter of the bead", diameter, 0.1, 20.0, "mm", "a nozzle")
-    width_mm = in_range("width of the film", width, across_mm, 200.0, "mm", "a pressed bead")
-    return Q(math.pi * across_mm**2 / 4 / width_mm, "mm")
+    return math.pi * diameter_mm**2 / 4 / width_mm
 
 
-def ready_for_oil(sealant: Sealant, waited: Q) -> bool:
+@border(waited=Above("time waited", "h", "cure of the sealant", zero=True))
+def ready_for_oil(sealant: Sealant, waited_h: float) -> bool:
     """Tell whether a closed face has cured long enough for oil to be filled in.
 
     Parameters
@@ -57,23 +107,4 @@ def ready_for_oil(sealant: Sealant, waited: Q) -> bool:
     waited : pint.Quantity
         Since the face was closed, 0 h and above.
     """
-    hours = positive("time waited", waited, "h", "cure of the sealant", zero=True)
-    return hours >= sealant.cure_hours
-
-
-def _plates(viscosity, clamp, start, end) -> tuple[float, float, float]:
-    mu = in_range("viscosity", viscosity, 1e-3, 5e3, "Pa*s", _PLATES)
-    clamp_n = positive("clamp", clamp, "N", _PLATES)
-    start_m = positive("gap at the start", start, "m", _PLATES)
-    end_m = positive("gap at the end", end, "m", _PLATES)
-    if end_m >= start_m:
-        raise OutOfRangeError(
-            "gap at the end", f"{end_m * 1e3:g} mm", f"0 to {start_m * 1e3:g} mm", _PLATES
-        )
-    return mu, clamp_n, 1 / end_m**2 - 1 / start_m**2
-
-
-def _strip(length, width) -> tuple[float, float]:
-    width_m = positive("width", width, "m", _PLATES)
-    length_m = in_range("length", length, 3 * width_m, math.inf, "m", "a long strip")
-    return length_m, width_m
+    return waited_h >= sealant.cure_hours

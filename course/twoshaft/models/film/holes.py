@@ -11,15 +11,15 @@ from collections.abc import Mapping
 
 import numpy as np
 
+from twoshaft.models.border import Range, border
 from twoshaft.models.film.land import Kind, Land
 from twoshaft.models.film.passes import Side, bead_lines_mm
-from twoshaft.models.validity import in_range
-from twoshaft.units.quantities import Q
 
 _EIGHT = np.ones((3, 3), dtype=bool)
 
 
-def leaking_holes(land: Land, sides: Mapping[str, Side], width: Q) -> tuple[str, ...]:
+@border(width=Range("width of the pressed bead", "mm", 1.0, 10.0, "a bead"))
+def leaking_holes(land: Land, sides: Mapping[str, Side], width_mm: float) -> tuple[str, ...]:
     """Ids of the bolt holes through which oil gets out, in the face's order.
 
     Parameters
@@ -32,7 +32,7 @@ def leaking_holes(land: Land, sides: Mapping[str, Side], width: Q) -> tuple[str,
     """
     from scipy import ndimage
 
-    half_m = in_range("width of the pressed bead", width, 1.0, 10.0, "mm", "a bead") / 2e3
+    half_m = width_mm / 2e3
     sealed = np.zeros(land.kind.shape, dtype=bool)
     for line in bead_lines_mm(land.face, sides):
         sealed |= land.distance_m(line / 1e3, half_m) <= half_m

@@ -14,12 +14,15 @@ from enum import StrEnum
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
+from twoshaft.models.border import Range, border
 from twoshaft.models.film.land import Land
-from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.faces import Face
 
 _HAND = "sealant laid by hand"
+_POINTS = Range("points of the stroke", "mm", -2e3, 2e3, "the bench")
+_WIDTH = Range("width of the stroke", "mm", 0.5, 60.0, _HAND)
+_MINUTE = Range("minute of the stroke", "", 0.0, math.inf, "clock of the work")
 
 
 class Tool(StrEnum):
@@ -56,7 +59,15 @@ class Stroke:
     minute: float = 0.0
 
     @classmethod
-    def finger(cls, points: Q, *, width: Q, thickness: Q, minute: float = 0.0) -> Stroke:
+    @border(
+        points=_POINTS,
+        width=_WIDTH,
+        thickness=Range("thickness of the film", "mm", 0.005, 5.0, _HAND),
+        minute=_MINUTE,
+    )
+    def finger(
+        cls, points_mm: np.ndarray, *, width_mm: float, thickness_mm: float, minute: float = 0.0
+    ) -> Stroke:
         """A film laid by finger or roller.
 
         Parameters
@@ -70,26 +81,31 @@ class Stroke:
         minute : float
             0 and above.
         """
-        thick = in_range("thickness of the film", thickness, 0.005, 5.0, "mm", _HAND)
-        return cls(Tool.FINGER, _line(points), _width(width), thick / 1e3, _minute(minute))
+        return cls(Tool.FINGER, _line_m(points_mm), width_mm / 1e3, thickness_mm / 1e3, minute)
 
     @classmethod
-    def bead(cls, points: Q, *, diameter: Q, minute: float = 0.0) -> Stroke:
+    @border(
+        points=_POINTS,
+        diameter=Range("diameter of the bead", "mm", 0.5, 10.0, _HAND),
+        minute=_MINUTE,
+    )
+    def bead(cls, points_mm: np.ndarray, *, diameter_mm: float, minute: float = 0.0) -> Stroke:
         """A bead from a nozzle, diameter 0.5 to 10 mm; the rest as for `finger`."""
-        across = in_range("diameter of the bead", diameter, 0.5, 10.0, "mm", _HAND)
-        return cls(Tool.BEAD, _line(points), across / 1e3, 0.0, _minute(minute))
+        return cls(Tool.BEAD, _line_m(points_mm), diameter_mm / 1e3, 0.0, minute)
 
     @classmethod
-    def smear(cls, points: Q, *, width: Q, what: str = "oil") -> Stroke:
+    @border(points=_POINTS, width=_WIDTH)
+    def smear(cls, points_mm: np.ndarray, *, width_mm: float, what: str = "oil") -> Stroke:
         """Oil or dirt on the face or on the film, width as for `finger`."""
         if what not in (Tool.OIL, Tool.DIRT):
             raise OutOfRangeError("smear", repr(what), "oil or dirt", _HAND)
-        return cls(Tool(what), _line(points), _width(width))
+        return cls(Tool(what), _line_m(points_mm), width_mm / 1e3)
 
     @classmethod
-    def wipe(cls, points: Q, *, width: Q) -> Stroke:
+    @border(points=_POINTS, width=_WIDTH)
+    def wipe(cls, points_mm: np.ndarray, *, width_mm: float) -> Stroke:
         """Wipe film, oil and dirt off with a clean cloth, width as for `finger`."""
-        return cls(Tool.WIPE, _line(points), _width(width))
+        return cls(Tool.WIPE, _line_m(points_mm), width_mm / 1e3)
 
     @property
     def length_m(self) -> float:
@@ -240,17 +256,9 @@ def _bead_m(land: Land, stroke: Stroke) -> np.ndarray:
     return sums.reshape(ny, nx) * (volume / total / land.cell_m2)
 
 
-def _line(points: Q) -> np.ndarray:
-    line = np.atleast_2d(in_range("points of the stroke", points, -2e3, 2e3, "mm", "the bench"))
+def _line_m(points_mm: np.ndarray) -> np.ndarray:
+    line = np.atleast_2d(points_mm)
     if line.ndim != 2 or line.shape[1] != 2:
         shape = " by ".join(str(n) for n in line.shape)
         raise OutOfRangeError("points of the stroke", shape, "n by 2", "points in a plane")
     return line / 1e3
-
-
-def _width(width: Q) -> float:
-    return in_range("width of the stroke", width, 0.5, 60.0, "mm", _HAND) / 1e3
-
-
-def _minute(minute: float) -> float:
-    return in_range("minute of the stroke", minute, 0.0, math.inf, "", "clock of the work")

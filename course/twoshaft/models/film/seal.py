@@ -13,13 +13,13 @@ from functools import cached_property
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
+from twoshaft.models.border import Depends, Range, border
 from twoshaft.models.film.closing import squeeze_time_strip
 from twoshaft.models.film.land import Kind, Land
 from twoshaft.models.film.laying import Film
 from twoshaft.models.film.leaks import Leak, find_leaks
 from twoshaft.models.film.spreading import spread
 from twoshaft.models.film.surplus import half_round_radius
-from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.faces import Guide, Sealant
 
@@ -209,6 +209,13 @@ class Seal:
         return head + tail
 
 
+def _since_the_last_stroke(film: Film) -> Range:
+    coated = film.thickness_m > 0
+    last = float(film.minute[coated].max()) if coated.any() else 0.0
+    return Range("minute of closing", "", max(last, 0.0), np.inf, "the last stroke")
+
+
+@border(minute=Depends("", _since_the_last_stroke))
 def close(film: Film, sealant: Sealant, minute: float, clamps: dict[str, Q] | None = None) -> Seal:
     """Close a face on its film.
 
@@ -231,9 +238,6 @@ def close(film: Film, sealant: Sealant, minute: float, clamps: dict[str, Q] | No
         For a time before the last stroke, an unknown hole or a clamp out of range.
     """
     land = film.land
-    coated = film.thickness_m > 0
-    last = float(film.minute[coated].max()) if coated.any() else 0.0
-    minute = in_range("minute of closing", minute, max(last, 0.0), np.inf, "", "the last stroke")
     gap_m = land.gap_m(clamps)
     after = spread(land, film.thickness_m, gap_m)
     full = after.thickness_m >= FULL * gap_m

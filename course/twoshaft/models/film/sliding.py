@@ -14,14 +14,15 @@ from dataclasses import replace
 
 import numpy as np
 
+from twoshaft.models.border import Range, border
 from twoshaft.models.film.laying import Film
-from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
 
 MOST_MM = 20.0
 
 
-def slide(film: Film, way: Q) -> Film:
+@border(way=Range("way of the slide", "mm", -MOST_MM, MOST_MM, "a face on its film"))
+def slide(film: Film, way_mm: np.ndarray) -> Film:
     """The film after the other face was slid over it into its place.
 
     Parameters
@@ -36,13 +37,12 @@ def slide(film: Film, way: Q) -> Film:
     Film
         ``beside_m`` holds what was dragged over the edges.
     """
-    way_m = in_range("way of the slide", way, -MOST_MM, MOST_MM, "mm", "a face on its film") / 1e3
     land = film.land
     loose_m = land.gap_m({hole.id: Q(0.0, "N") for hole in land.face.holes})
     touched = film.thickness_m > loose_m
     moving = np.where(touched, film.thickness_m, 0.0)
     beside = film.beside_m if film.beside_m is not None else np.zeros(moving.shape)
-    cells = np.asarray(way_m) / 2 / land.pitch_m
+    cells = np.asarray(way_mm / 1e3) / 2 / land.pitch_m
     count = max(1, math.ceil(np.abs(cells).max()))
     for _ in range(count):
         for axis, part in ((1, cells[0] / count), (0, cells[1] / count)):

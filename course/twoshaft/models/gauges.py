@@ -14,7 +14,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.border import Above, Range, border
+from twoshaft.models.border import Above, Depends, Range, border
 from twoshaft.models.validity import in_range, positive
 from twoshaft.units.quantities import Q
 
@@ -54,24 +54,44 @@ class Screw:
         """What one line of the thimble is worth [mm]."""
         return Q(self.pitch_mm / self.lines, "mm")
 
-    def marks(self, shown: Q) -> tuple[int, float]:
+    @border(
+        shown=Depends(
+            "mm", lambda self: Range("reading", "mm", -self.pitch_mm, self.high_mm, _SCREW)
+        )
+    )
+    def marks(self, shown_mm: float) -> tuple[int, float]:
         """Whole turns that lie open on the sleeve, and the line of the thimble on the datum.
 
         Parameters
         ----------
         shown : length
             What the instrument shows; a little below zero where its zero is off.
+
+        Examples
+        --------
+        >>> Screw().marks(Q(7.78, "mm"))
+        (15, 28.0)
         """
-        mm = in_range("reading", shown, -self.pitch_mm, self.high_mm, "mm", _SCREW)
-        total = round(mm / self.step.m_as("mm"), 6)
+        total = round(shown_mm / self.step.m_as("mm"), 6)
         turns = math.floor(total / self.lines)
         return turns, total - turns * self.lines
 
-    def reading(self, turns: int, line: float) -> Q:
-        """Give the reading [mm] of open turns and a line of the thimble."""
-        open_turns = in_range("turns", turns, -1, self.high_mm / self.pitch_mm, "", _SCREW)
-        on_thimble = in_range("line of the thimble", line, 0, self.lines, "", _SCREW)
-        return Q(open_turns * self.pitch_mm, "mm") + on_thimble * self.step
+    @border(
+        "mm",
+        turns=Depends(
+            "", lambda self: Range("turns", "", -1, self.high_mm / self.pitch_mm, _SCREW)
+        ),
+        line=Depends("", lambda self: Range("line of the thimble", "", 0, self.lines, _SCREW)),
+    )
+    def reading(self, turns: float, line: float) -> float:
+        """Give the reading [mm] of open turns and a line of the thimble.
+
+        Examples
+        --------
+        >>> f"{Screw().reading(15, 28):.2f}"
+        '7.78 millimeter'
+        """
+        return turns * self.pitch_mm + line * (self.pitch_mm / self.lines)
 
 
 @dataclass(frozen=True)
@@ -103,21 +123,41 @@ class Vernier:
         """Distance from line to line of the vernier [mm]."""
         return Q(self.main_mm, "mm") - self.step
 
-    def marks(self, shown: Q) -> tuple[int, int]:
-        """Main lines passed by the vernier's zero, and the vernier line that meets a main line."""
-        mm = in_range("reading", shown, -self.main_mm, 1000, "mm", "verniers")
-        total = math.floor(mm / self.step.m_as("mm") + 0.5)
+    @border(
+        shown=Depends("mm", lambda self: Range("reading", "mm", -self.main_mm, 1000, "verniers"))
+    )
+    def marks(self, shown_mm: float) -> tuple[int, int]:
+        """Main lines passed by the vernier's zero, and the vernier line that meets a main line.
+
+        Examples
+        --------
+        >>> Vernier().marks(Q(23.35, "mm"))
+        (23, 7)
+        """
+        total = math.floor(shown_mm / self.step.m_as("mm") + 0.5)
         return total // self.lines, total % self.lines
 
-    def reading(self, passed: int, line: int) -> Q:
-        """Give the reading [mm] of passed main lines and the vernier line that meets one."""
-        on_vernier = in_range("line of the vernier", line, 0, self.lines, "", "the vernier")
-        return Q(passed * self.main_mm, "mm") + on_vernier * self.step
+    @border(
+        "mm",
+        line=Depends(
+            "", lambda self: Range("line of the vernier", "", 0, self.lines, "the vernier")
+        ),
+    )
+    def reading(self, passed: int, line: float) -> float:
+        """Give the reading [mm] of passed main lines and the vernier line that meets one.
 
-    def gap(self, shown: Q, line: int) -> Q:
+        Examples
+        --------
+        >>> f"{Vernier().reading(23, 7):.2f}"
+        '23.35 millimeter'
+        """
+        return passed * self.main_mm + line * (self.main_mm / self.lines)
+
+    @border("mm", shown=Above("reading", "mm", zero=True))
+    def gap(self, shown_mm: float, line: int) -> float:
         """How far a vernier line stands from the nearest main line [mm]."""
-        place = positive("reading", shown, "mm", zero=True) + line * self.space.m_as("mm")
-        return Q(abs(place - round(place / self.main_mm) * self.main_mm), "mm")
+        place_mm = shown_mm + line * self.space.m_as("mm")
+        return abs(place_mm - round(place_mm / self.main_mm) * self.main_mm)
 
 
 @border(
@@ -250,15 +290,24 @@ def spread(readings: Sequence[float]) -> tuple[float, float]:
     return float(values.mean()), float(values.std(ddof=1))
 
 
-def grubbs_limit(count: int, level: float = 0.95) -> float:
+@border(
+    count=Range("number of readings", "", 3, 1000, "Grubbs's test"),
+    level=Range("level", "", 0.5, 0.9999, "Grubbs's test"),
+)
+def grubbs_limit(count: float, level: float = 0.95) -> float:
     """Give the largest distance from the mean, in standard deviations, that chance explains.
 
     Two-sided, of ``count`` readings, at a confidence level.
+
+    Examples
+    --------
+    >>> f"{grubbs_limit(10):.2f}"  # tables of Grubbs's test
+    '2.29'
     """
     from scipy.special import stdtrit
 
-    n = in_range("number of readings", count, 3, 1000, "", "Grubbs's test")
-    tail = (1 - in_range("level", level, 0.5, 0.9999, "", "Grubbs's test")) / (2 * n)
+    n = count
+    tail = (1 - level) / (2 * n)
     t = float(stdtrit(n - 2, 1 - tail))
     return (n - 1) / math.sqrt(n) * math.sqrt(t * t / (n - 2 + t * t))
 

@@ -11,8 +11,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.border import Above, Range, border
-from twoshaft.models.validity import in_range, positive
+from twoshaft.models.border import Above, Depends, Range, border
 from twoshaft.units.quantities import Q
 
 BEARING_LIMIT_C = 120.0
@@ -22,11 +21,13 @@ HANDLING_K = 25.0  # 20 to 30 K, a bearing maker's mounting page
 _COLDEST_C, _HOTTEST_C = -200.0, 400.0
 _PARTS = "-200 to 400 °C, where these expansions hold"
 
+_EXPANSION = Range("thermal expansion", "1/K", 1e-7, 1e-4, "metals")
+
 
 @border(
     "um",
     diameter=Above("diameter", "m"),
-    expansion=Range("thermal expansion", "1/K", 1e-7, 1e-4, "metals"),
+    expansion=_EXPANSION,
     rise=Range("change of temperature", "delta_degC", -220, 380, _PARTS),
 )
 def growth(diameter_m: float, expansion_per_k: float, rise_k: float) -> float:
@@ -74,16 +75,36 @@ class Warming:
         return Q(self.heat_to_c, "degC")
 
 
+def _grips(diameter_um: float) -> Range:
+    most = 0.01 * diameter_um
+    return Range("interference", "um", -most, most, "1 % of the seat")
+
+
+@border(
+    interference=Depends("um", _grips),
+    diameter=Above("diameter of the seat", "um"),
+    expansion=_EXPANSION,
+    limit=Depends(
+        "degC", lambda room_c: Range("hottest allowed", "degC", room_c, _HOTTEST_C, _PARTS)
+    ),
+    room=Range("room temperature", "degC", -20, 50, "workshops"),
+    handling=Range("handling margin", "delta_degC", 0, 100, "practice"),
+    shaft_at=Depends(
+        "degC",
+        lambda room_c: Range("temperature of the shaft", "degC", _COLDEST_C, room_c, _PARTS),
+    ),
+    shaft_expansion=Range("expansion of the shaft", "1/K", 1e-7, 1e-4, "metals"),
+)
 def warm_to_assemble(
-    interference: Q,
-    diameter: Q,
-    expansion: Q,
-    limit: Q,
+    interference_um: float,
+    diameter_um: float,
+    expansion_per_k: float,
+    limit_c: float,
     *,
-    room: Q | None = None,
-    handling: Q | None = None,
-    shaft_at: Q | None = None,
-    shaft_expansion: Q | None = None,
+    room_c: float = ROOM_C,
+    handling_k: float = HANDLING_K,
+    shaft_at_c: float | None = None,
+    shaft_expansion_per_k: float | None = None,
 ) -> Warming:
     """Give how hot the outer part must be, and whether it may be.
 
@@ -108,34 +129,23 @@ def warm_to_assemble(
     ------
     OutOfRangeError
         A limit below room, a shaft warmer than room, or any quantity out of range.
+
+    Examples
+    --------
+    30 um on 40 mm of bearing steel (10.9e-6 for each kelvin): 69 K, and 25 K to handle it.
+
+    >>> limit = Q(BEARING_LIMIT_C, "degC")
+    >>> warm = warm_to_assemble(Q(30, "um"), Q(40, "mm"), Q(10.9e-6, "1/K"), limit)
+    >>> f"{warm.free_c:.0f}", f"{warm.heat_to_c:.0f}", warm.possible
+    ('89', '114', True)
     """
-    room_c = in_range("room temperature", _or(room, ROOM_C), -20, 50, "degC", "workshops")
-    limit_c = in_range("hottest allowed", limit, room_c, _HOTTEST_C, "degC", _PARTS)
-    margin = in_range(
-        "handling margin", _or(handling, HANDLING_K, "delta_degC"), 0, 100, "delta_degC", "practice"
-    )
-    d_um = positive("diameter of the seat", diameter, "um")
-    needed = in_range(
-        "interference", interference, -0.01 * d_um, 0.01 * d_um, "um", "1 % of the seat"
-    )
-    alpha = _expansion(expansion)
-    if (shaft_at is None) != (shaft_expansion is None):
+    if (shaft_at_c is None) != (shaft_expansion_per_k is None):
         raise OutOfRangeError("cooled shaft", "half given", "temperature and expansion", "call")
-    if shaft_at is not None:
-        cold = in_range("temperature of the shaft", shaft_at, _COLDEST_C, room_c, "degC", _PARTS)
-        shaft_alpha = in_range(
-            "expansion of the shaft", shaft_expansion, 1e-7, 1e-4, "1/K", "metals"
-        )
-        needed = needed - shaft_alpha * d_um * (room_c - cold)
-    rise = max(needed, 0.0) / (alpha * d_um)
-    heat_to = room_c + rise + margin if needed > 0 else room_c
+    needed = interference_um
+    if shaft_at_c is not None and shaft_expansion_per_k is not None:
+        needed = needed - shaft_expansion_per_k * diameter_um * (room_c - shaft_at_c)
+    growth_um_per_k = expansion_per_k * diameter_um
+    rise = max(needed, 0.0) / growth_um_per_k
+    heat_to = room_c + rise + handling_k if needed > 0 else room_c
     used = min(heat_to, limit_c)
-    return Warming(room_c + rise, heat_to, limit_c, alpha * d_um * (used - room_c) - needed)
-
-
-def _or(value: Q | None, default: float, unit: str = "degC") -> Q:
-    return Q(default, unit) if value is None else value
-
-
-def _expansion(value: Q) -> float:
-    return in_range("thermal expansion", value, 1e-7, 1e-4, "1/K", "metals")
+    return Warming(room_c + rise, heat_to, limit_c, growth_um_per_k * (used - room_c) - needed)

@@ -12,7 +12,7 @@ from bisect import bisect_left
 from dataclasses import dataclass
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.validity import in_range
+from twoshaft.models.border import Range, border
 from twoshaft.units.quantities import Q
 
 _SOURCE = "ISO 286 table of this course"
@@ -100,7 +100,12 @@ class Fit:
         return "clearance" if self.most_um <= 0 else "transition"
 
 
-def tolerance_um(size: Q, grade: int) -> int:
+_SIZE = Range("nominal size", "mm", 0, _RANGES_MM[-1], _SOURCE)
+_GRADE = Range("tolerance grade", "", min(_GRADE_UM), max(_GRADE_UM), _SOURCE)
+
+
+@border(size=_SIZE, grade=_GRADE)
+def tolerance_um(size_mm: float, grade: float) -> int:
     """Give the standard tolerance of a grade [um].
 
     Parameters
@@ -114,28 +119,39 @@ def tolerance_um(size: Q, grade: int) -> int:
     ------
     OutOfRangeError
         Size or grade outside the table.
+
+    Examples
+    --------
+    >>> tolerance_um(Q(50, "mm"), 7)  # ISO 286-1
+    25
     """
-    mm = _size_mm(size)
-    grade = in_range("tolerance grade", grade, min(_GRADE_UM), max(_GRADE_UM), "", _SOURCE)
+    mm = _size_mm(size_mm)
     if grade not in _GRADE_UM:
         raise OutOfRangeError("tolerance grade", f"{grade:g}", "whole numbers", _SOURCE)
     return _GRADE_UM[int(grade)][bisect_left(_RANGES_MM, mm)]
 
 
-def zone(size: Q, code: str) -> Zone:
+@border(size=_SIZE)
+def zone(size_mm: float, code: str) -> Zone:
     """Give the limits of a tolerance zone, capital letters for holes: ``H7``, ``p6``, ``JS9``.
 
     Raises
     ------
     OutOfRangeError
         A size outside 0 to 120 mm, or a zone that the table does not hold.
+
+    Examples
+    --------
+    >>> p6 = zone(Q(50, "mm"), "p6")  # ISO 286-2
+    >>> p6.lower_um, p6.upper_um
+    (26, 42)
     """
-    mm = _size_mm(size)
+    mm = _size_mm(size_mm)
     match = _CODE.fullmatch(code.strip())
     if not match or not (match[1].isupper() or match[1].islower()):
         raise OutOfRangeError("tolerance zone", repr(code), "codes like H7 or p6", _SOURCE)
     letter, grade = match[1], int(match[2])
-    wide = tolerance_um(size, grade)
+    wide = tolerance_um.plain(mm, _GRADE.plain(grade))
     if letter.lower() == "js":
         return Zone(code, mm, -wide / 2, wide / 2)
     if letter.islower():
@@ -145,19 +161,25 @@ def zone(size: Q, code: str) -> Zone:
     return Zone(code, mm, lower, upper)
 
 
-def fit(size: Q, codes: str) -> Fit:
-    """Give a fit by its name, hole first: ``H7/p6``; errors as `zone`."""
+@border(size=_SIZE)
+def fit(size_mm: float, codes: str) -> Fit:
+    """Give a fit by its name, hole first: ``H7/p6``; errors as `zone`.
+
+    Examples
+    --------
+    >>> fit(Q(50, "mm"), "H7/k6").kind
+    'transition'
+    """
     hole, _, shaft = codes.partition("/")
     if not hole.strip()[:1].isupper() or not shaft.strip()[:1].islower():
         raise OutOfRangeError("fit", repr(codes), "codes like H7/p6, the hole first", _SOURCE)
-    return Fit(zone(size, hole), zone(size, shaft))
+    return Fit(zone.plain(size_mm, hole), zone.plain(size_mm, shaft))
 
 
-def _size_mm(size: Q) -> float:
-    mm = in_range("nominal size", size, 0, _RANGES_MM[-1], "mm", _SOURCE)
-    if mm == 0:
+def _size_mm(size_mm: float) -> float:
+    if size_mm == 0:
         raise OutOfRangeError("nominal size", "0 mm", "above 0 to 120 mm", _SOURCE)
-    return round(mm, 6)  # 30 mm that went through inches stays in its range
+    return round(size_mm, 6)  # 30 mm that went through inches stays in its range
 
 
 def _deviation(mm: float, letter: str, grade: int) -> int:

@@ -7,20 +7,36 @@ from __future__ import annotations
 
 import numpy as np
 
-from twoshaft.models.validity import in_range
+from twoshaft.models.border import Range, border
+
+_COUNT = Range("number of bolts", "", 1, 60, "one face")
 
 
-def clockwise(count: int) -> tuple[int, ...]:
-    """One after the other round the ring."""
-    return tuple(range(_count(count)))
+@border(count=_COUNT)
+def clockwise(count: float) -> tuple[int, ...]:
+    """One after the other round the ring.
+
+    Examples
+    --------
+    >>> clockwise(4)
+    (0, 1, 2, 3)
+    """
+    return tuple(range(int(count)))
 
 
-def crosswise(count: int) -> tuple[int, ...]:
-    """Each next bolt as far round the ring as can be from those done; ties to the lower number."""
-    count = _count(count)
-    order, left = [0], set(range(1, count))
+@border(count=_COUNT)
+def crosswise(count: float) -> tuple[int, ...]:
+    """Each next bolt as far round the ring as can be from those done; ties to the lower number.
+
+    Examples
+    --------
+    >>> crosswise(4)
+    (0, 2, 1, 3)
+    """
+    bolts = int(count)
+    order, left = [0], set(range(1, bolts))
     while left:
-        nxt = max(left, key=lambda i: (_least_distance(i, order, count), -i))
+        nxt = max(left, key=lambda i: (_least_distance(i, order, bolts), -i))
         order.append(nxt)
         left.remove(nxt)
     return tuple(order)
@@ -33,14 +49,15 @@ def middle_outwards(points) -> tuple[int, ...]:
     ----------
     points : (n, 2) array
         Positions in any one unit.
+
+    Examples
+    --------
+    >>> middle_outwards([(0, 0), (1, 0), (3, 0)])
+    (1, 0, 2)
     """
     points = np.asarray(points, float)
     distance = np.hypot(*(points - points.mean(axis=0)).T)
     return tuple(int(i) for i in np.lexsort((np.arange(len(points)), np.round(distance, 9))))
-
-
-def _count(count: int) -> int:
-    return int(in_range("number of bolts", count, 1, 60, "", "one face"))
 
 
 def _least_distance(i: int, done: list[int], count: int) -> int:

@@ -15,6 +15,7 @@ from typing import Any
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
+from twoshaft.models.border import Above, Range, border
 from twoshaft.models.validity import in_range, positive
 
 _GUM = "JCGM 100:2008"
@@ -44,9 +45,10 @@ def resolution(name: str, step: float) -> Source:
     return Source(name, step / math.sqrt(12))
 
 
+@border(k=Above("coverage factor", source=_GUM))
 def normal(name: str, expanded: float, k: float = 2.0, dof: float = math.inf) -> Source:
     """A certificate's expanded uncertainty with its coverage factor ``k`` (GUM 4.3.3)."""
-    return Source(name, expanded / positive("coverage factor", k, source=_GUM), dof)
+    return Source(name, expanded / k, dof)
 
 
 def repeated(name: str, readings: Sequence[float]) -> tuple[float, Source]:
@@ -102,6 +104,7 @@ class Budget:
         lower = sum(share**4 / self.dofs[name] for name, share in self.shares.items())
         return self.u**4 / lower if lower else math.inf
 
+    @border(level=Range("coverage probability", "", 0.5, 0.9999, _GUM))
     def coverage_factor(self, level: float = 0.95) -> float:
         """Factor ``k`` for a coverage probability, from Student's t (GUM G.3, G.6.4).
 
@@ -109,7 +112,6 @@ class Budget:
         """
         from scipy.special import ndtri, stdtrit
 
-        level = in_range("coverage probability", level, 0.5, 0.9999, "", _GUM)
         tail = (1 + level) / 2
         if math.isinf(self.dof):
             return float(ndtri(tail))

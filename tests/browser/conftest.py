@@ -12,9 +12,12 @@ A test file of one module names it and works as a learner with its practice copi
         screenshot(page, "shims-exercise")    # in .screens/
         assert learner.marked()["trial-float"].share == 1
 
-``learner.lesson(dark=True)`` opens the lesson; ``learner.issued`` is what the copy was given. Every
-window that a test opened is closed after it; kernels end with the file, or by ``learner.leave()``,
-after which a notebook opens with a fresh kernel.
+``learner.lesson(dark=True)`` opens the lesson; ``learner.issued`` is what the copy was given.
+Loading JupyterLab's page takes most of the time, so a worker keeps one window: a notebook opens in
+it, as a tab, after everything in it was closed; opened again, it is a new form on the same kernel.
+A test that needs another window beside it, or another look, asks for ``lab.page(dark=True)``; such
+windows are closed after the test. Kernels end with the file, or by ``learner.leave()``, after which
+a notebook opens with a fresh kernel.
 ``handed_out(module)`` makes a cohort of one instead, whose learner signs in, gets and hands in.
 Wait for a state, with ``wait_until`` or playwright's own waiting, never for a time: all of them
 wait as long as ``PATIENCE`` allows, so that a busy machine fails nothing.
@@ -67,6 +70,10 @@ IDLE = '.jp-NotebookPanel:not(.lm-mod-hidden) .jp-Notebook-ExecutionIndicator[da
 PATIENCE = 120  # how long anything is waited for [s]; only a test that fails waits so long
 PATIENCE_MS = 1000 * PATIENCE
 NARROW_PX = 600  # in a narrower window the toolbar folds the kernel's state away
+SIZE = {"width": 1280, "height": 720}
+CLOSE = "() => { for (const tab of [...jupyterapp.shell.widgets('main')]) tab.close(); }"
+CLOSED = "() => !document.querySelector('.jp-NotebookPanel, .jp-Dialog')"
+OPEN = "(path) => { jupyterapp.commands.execute('docmanager:open', { path }); }"
 
 
 def _chromium() -> str:
@@ -93,6 +100,19 @@ def chromium():
 
 
 @dataclass
+class Kept:
+    """The window that a server's tests share; None before the first, and after one that is spoilt."""
+
+    page: object = None
+
+    def drop(self):
+        """Close it; the next test loads another."""
+        if self.page:
+            self.page.context.close()
+        self.page = None
+
+
+@dataclass
 class Lab:
     """A running JupyterLab, or one folder of one that test files share.
 
@@ -109,6 +129,7 @@ class Lab:
     chromium: object
     contexts: list = field(default_factory=list)
     within: str = ""
+    kept: Kept = field(default_factory=Kept)
 
     def folder(self, name: str) -> Lab:
         """A folder of this server, to be used as a JupyterLab of its own."""
@@ -119,19 +140,29 @@ class Lab:
         """Let more cells be run on opening; windows that are opened from now on know it."""
         config = self.settings / "config/labconfig/page_config.json"
         known = json.loads(config.read_text())
-        known["twoshaftReleased"] = sorted({*known["twoshaftReleased"], *digests})
-        config.write_text(json.dumps(known))
+        if new := {*digests} - {*known["twoshaftReleased"]}:
+            known["twoshaftReleased"] += sorted(new)
+            config.write_text(json.dumps(known))
+            self.kept.drop()
 
-    def page(self, *, width=1280, height=720, dark=False):
+    def page(self, *, dark=False, **size):
         """A new browser window with a profile of its own."""
         context = self.chromium.new_context(
-            viewport={"width": width, "height": height},
+            viewport=SIZE | size,
             color_scheme="dark" if dark else "light",
             accept_downloads=True,
         )
         context.set_default_timeout(PATIENCE_MS)
         self.contexts.append(context)
         return context.new_page()
+
+    def window(self):
+        """The window that tests share."""
+        if not self.kept.page or self.kept.page.is_closed():
+            self.kept.page = self.page()
+            self.contexts.remove(self.kept.page.context)
+        self.kept.page.set_viewport_size(SIZE)
+        return self.kept.page
 
     def address(self, path: str) -> str:
         """The address that opens a file in JupyterLab, with no saved arrangement."""
@@ -142,11 +173,15 @@ class Lab:
     def open_notebook(self, path: str, page=None, *, ready: str | None = ".twoshaft"):
         """Open a notebook, wait for its kernel and its forms; no button is pressed.
 
-        path: under the root; ready: a selector that shows the forms are there, None to wait for
-        the kernel only. Returns the page.
+        path: under the root; page: a window, the shared one if None, in which everything else is
+        closed; ready: a selector that shows the forms are there, None to wait for the kernel only.
+        Returns the page.
         """
-        page = page or self.page()
-        page.goto(self.address(path))
+        page = page or self.window()
+        if page.url.startswith(self.url) and emptied(page):
+            page.evaluate(OPEN, self.within + path)
+        else:
+            page.goto(self.address(path))
         if not ready or page.viewport_size["width"] >= NARROW_PX:
             page.wait_for_selector(IDLE, timeout=PATIENCE_MS)
         if ready:
@@ -174,9 +209,11 @@ class Lab:
             return answer.read()
 
     def close_windows(self):
-        """Close every window; kernels and the server go on."""
+        """Close every window, and what is open in the shared one; kernels and the server go on."""
         while self.contexts:
             self.contexts.pop().close()
+        if self.kept.page and (self.kept.page.is_closed() or not emptied(self.kept.page)):
+            self.kept.drop()
 
     def clear(self):
         """Close every window and end every kernel; the server goes on."""
@@ -187,6 +224,7 @@ class Lab:
     def stop(self):
         """Close windows and end the server with its kernels."""
         self.close_windows()
+        self.kept.drop()
         try:
             self._ask("/api/shutdown", "POST")
             self.process.wait(timeout=20)
@@ -196,6 +234,15 @@ class Lab:
                 self.process.wait(timeout=10)
             except subprocess.TimeoutExpired:
                 self.process.kill()
+
+
+def emptied(page) -> bool:
+    """Close all that is open in a window of JupyterLab; False if it would ask before it did."""
+    if page.locator(".lm-TabBar-tab.jp-mod-dirty, .jp-Dialog").count():
+        return False
+    page.evaluate(CLOSE)
+    page.wait_for_function(CLOSED)
+    return True
 
 
 def wait_for_text(page, text: str, timeout: float = PATIENCE_MS):
@@ -306,7 +353,6 @@ class Learner:
         for folder, source in sources.items():
             (lab.root / folder).mkdir()
             shutil.copyfile(source / f"{name}.ipynb", lab.root / folder / f"{name}.ipynb")
-            lab.release(digests_of(source / f"{name}.ipynb"))
 
     @cached_property
     def solution(self):
@@ -330,7 +376,8 @@ class Learner:
 
     def _open(self, folder, ready, live, window):
         path = f"{folder}/{self.name}.ipynb"
-        page = self.lab.open_notebook(path, self.lab.page(**window), ready=ready)
+        page = self.lab.page(**window) if window else None
+        page = self.lab.open_notebook(path, page, ready=ready)
         wait_until(lambda: page.locator(f"{FRONT} .twoshaft-live").count() >= live)
         return page
 
@@ -465,6 +512,7 @@ def _starter(chromium, tmp_path):
             *(sys.executable, "-m", "twoshaft.jupyter.server", "--no-browser", "--ip=127.0.0.1"),
             *(f"--port={port}", "--ServerApp.port_retries=0"),
             *(f"--IdentityProvider.token={token}", f"--ServerApp.root_dir={root}"),
+            "--LabApp.expose_app_in_browser=True",  # tests open and close tabs by its commands
         ]
         if hasattr(os, "geteuid") and os.geteuid() == 0:
             command.append("--allow-root")

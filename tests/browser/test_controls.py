@@ -70,20 +70,20 @@ def lab(shared_lab):
 
 @pytest.fixture
 def folder(lab, request):
-    """A folder of this test's own, with a notebook in it."""
+    """A folder of this test's own, with a notebook in it; windows are closed after the test."""
     place = lab.root / re.sub(r"\W+", "-", request.node.name).strip("-")
     place.mkdir()
     notebook(place / "small.ipynb")
-    return place
+    yield place
+    lab.close_windows()
 
 
 @pytest.fixture
 def open_form(lab, folder):
-    """Open the notebook, in a window given or a new one; returns its form."""
+    """Open the notebook, in a window given or the shared one; returns its form."""
 
-    def open_it(page=None, **window):
-        page = page or lab.page(**window)
-        lab.open_notebook(f"{folder.name}/small.ipynb", page, ready=".twoshaft-form")
+    def open_it(page=None):
+        page = lab.open_notebook(f"{folder.name}/small.ipynb", page, ready=".twoshaft-form")
         return page.locator(f"{FRONT} .twoshaft-form")
 
     return open_it
@@ -91,19 +91,16 @@ def open_form(lab, folder):
 
 @pytest.fixture
 def form(open_form):
-    form = open_form()
-    yield form
-    form.page.close()
+    return open_form()
 
 
 @pytest.fixture
 def rigs(lab, folder, wait_until):
     """A notebook with a form and every rig; returns the window."""
     notebook(folder / "all.ipynb", rigs=RIGS)
-    page = lab.open_notebook(f"{folder.name}/all.ipynb", lab.page(), ready=".twoshaft-form")
+    page = lab.open_notebook(f"{folder.name}/all.ipynb", ready=".twoshaft-form")
     wait_until(lambda: page.locator(f"{FRONT} .twoshaft-rig").count() == len(RIGS))
-    yield page
-    page.close()
+    return page
 
 
 def stored(folder, name):
@@ -329,7 +326,9 @@ def test_keys_typed_in_any_control_leave_the_notebook_as_it_was(lab, folder, rig
     assert cells() == before
 
 
-def test_answers_stand_in_the_form_when_it_is_opened_again(folder, wait_until, form, open_form):
+def test_answers_stand_in_the_form_when_it_is_opened_again(
+    lab, folder, wait_until, form, open_form
+):
     form.get_by_label("How wide is the gap?").fill("0,4 mm")
     form.get_by_role("radio", name="For heat").check()
     form.get_by_role("checkbox", name="Rail").check()
@@ -337,7 +336,7 @@ def test_answers_stand_in_the_form_when_it_is_opened_again(folder, wait_until, f
     form.page.keyboard.press("Shift+ArrowDown")
     wait_until(lambda: stored(folder, "plan") == ["a", "d", "e", "c", "b"])
     wait_until(lambda: stored(folder, "gap") == "0,4 mm")
-    form = open_form()
+    form = open_form(lab.page())
     assert form.get_by_label("How wide is the gap?").input_value() == "0,4 mm"
     assert form.get_by_role("radio", name="For heat").is_checked()
     assert form.get_by_role("checkbox", name="Rail").is_checked()
@@ -345,8 +344,8 @@ def test_answers_stand_in_the_form_when_it_is_opened_again(folder, wait_until, f
     form.get_by_text("4 of 4 answered, all saved").wait_for()
 
 
-def test_two_windows_show_each_other_what_was_saved(folder, wait_until, form, open_form):
-    there = open_form()
+def test_two_windows_show_each_other_what_was_saved(lab, folder, wait_until, form, open_form):
+    there = open_form(lab.page())
     form.get_by_label("How wide is the gap?").fill("2 mm")
     form.get_by_label("How wide is the gap?").press("Enter")
     wait_until(lambda: stored(folder, "gap") == "2 mm")
@@ -435,8 +434,8 @@ def test_a_dragged_step_travels_with_the_pointer_and_the_list_scrolls(rigs, wait
 
 
 @pytest.mark.parametrize("dark", [False, True])
-def test_a_form_fits_a_window_of_320_pixels(open_form, dark):
-    form = open_form(dark=dark)
+def test_a_form_fits_a_window_of_320_pixels(lab, open_form, dark):
+    form = open_form(lab.page(dark=dark))
     form.page.set_viewport_size({"width": 320, "height": 640})
     over = form.evaluate(
         """form => [...form.querySelectorAll('*')].filter(
@@ -445,4 +444,3 @@ def test_a_form_fits_a_window_of_320_pixels(open_form, dark):
            ).map(n => n.className)"""
     )
     assert over == []
-    form.page.close()

@@ -150,7 +150,6 @@ def test_hazards_found_by_keys_are_saved_reopened_and_marked(handed_out, wait_un
             page.keyboard.press("Tab")
 
     wait_until(lambda: own.stored("picture-hazards") == found)
-    page.close()
 
     page = own.open(ready=".tsh-picture svg")
     again = page.locator(f"{FRONT} .twoshaft-form").nth(3)

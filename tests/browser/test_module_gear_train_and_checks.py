@@ -77,7 +77,6 @@ def test_turns_are_counted_by_keys_and_saved_reopened_and_marked(learner, wait_u
     wait_until(lambda: learner.stored("which-way"))
     rig.scroll_into_view_if_needed()
     screenshot(page, "gears-exercise")
-    page.close()
 
     page = learner.exercise(live=12)
     again = page.get_by_label("Turns of the input shaft for two turns")
@@ -88,7 +87,6 @@ def test_turns_are_counted_by_keys_and_saved_reopened_and_marked(learner, wait_u
     fields = learner.marked()
     assert fields["which-count"].share == fields["which-way"].share == 1
     assert fields["which-gear"].share == 0
-    page.close()
 
 
 def test_gears_are_engaged_by_keys_and_a_dial_is_dragged(learner, wait_until, screenshot):
@@ -118,7 +116,6 @@ def test_gears_are_engaged_by_keys_and_a_dial_is_dragged(learner, wait_until, sc
     took = page.evaluate(TIMED, 20)
     in_order = sorted(took)
     print(f"key to screen: median {statistics.median(took):.0f} ms, p95 {in_order[18]:.0f} ms")
-    page.close()
 
 
 def test_dark_and_narrow_screens(learner, screenshot):
@@ -126,4 +123,3 @@ def test_dark_and_narrow_screens(learner, screenshot):
         page = learner.lesson(ready=".tsw-dial", **how)
         page.locator(RIG).first.scroll_into_view_if_needed()
         screenshot(page, f"gears-{name}")
-        page.close()

@@ -113,7 +113,6 @@ def test_readings_taken_by_keys_are_saved_reopened_and_marked(handed_out, wait_u
         page.keyboard.press("Tab")
 
     wait_until(lambda: all(own.stored(name) == f"{read[name]:.2f} mm" for name in prompts))
-    page.close()
 
     page = own.open(ready=".tsi-micrometer")
     again = page.locator(f"{FRONT} .twoshaft-form").first

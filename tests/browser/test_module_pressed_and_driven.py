@@ -50,7 +50,6 @@ def test_gauges_are_read_by_keys_and_the_answers_saved_reopened_and_marked(
     wait_until(lambda: learner.stored("seal-lean"))
     seat.scroll_into_view_if_needed()
     screenshot(page, "pressed-exercise")
-    page.close()
 
     page = learner.exercise(live=RIGS_AND_FORMS)
     box = page.get_by_label("Mean depth below the face")

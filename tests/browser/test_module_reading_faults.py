@@ -41,7 +41,6 @@ def test_checks_are_made_by_keys_and_the_diagnosis_is_saved_reopened_and_marked(
     form.get_by_role("radio", name=says, exact=True).focus()
     page.keyboard.press("Space")
     wait_until(lambda: learner.stored("own-says"))
-    page.close()
 
     page = learner.exercise(live=12)
     again = page.get_by_role("radio", name=says, exact=True)

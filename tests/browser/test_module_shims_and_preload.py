@@ -87,7 +87,6 @@ def test_gauges_are_read_by_keys_and_the_answers_saved_reopened_and_marked(
     assert page.locator(f"{FRONT} .jp-Cell").count() == cells
     dial.scroll_into_view_if_needed()
     screenshot(page, "shims-exercise")
-    page.close()
 
     page = learner.exercise(live=12)
     again = page.get_by_label("End float that you read")
@@ -95,7 +94,6 @@ def test_gauges_are_read_by_keys_and_the_answers_saved_reopened_and_marked(
     fields = learner.marked()
     assert fields["trial-float"].share == fields["trial-next"].share == 1
     assert fields["trial-next"].passed and fields["stack-gap"].share == 0
-    page.close()
 
 
 def test_sliders_move_the_pointers(learner, wait_until, screenshot):
@@ -112,4 +110,3 @@ def test_sliders_move_the_pointers(learner, wait_until, screenshot):
         print(f"{rig}: median {statistics.median(took):.0f} ms, p95 {took[18]:.0f} ms")
         assert len(took) == 20
         screenshot(page, rig.replace(" ", "-"))
-    page.close()

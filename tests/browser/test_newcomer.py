@@ -44,7 +44,6 @@ def test_from_sign_in_to_export(handed_out, wait_until, screenshot):
 
     wait_until(lambda: own.stored("sub-assembly-order") == list(wanted))
     screenshot(page, "newcomer-exercise")
-    page.close()
 
     page = own.open(ready=".twoshaft-form")
     again = page.locator(FORM).first

@@ -141,7 +141,7 @@ def test_forms_are_there_on_opening_and_an_answer_is_kept(
     wait_until(lambda: (folder / "jobsheet.json").exists())
     wait_until(lambda: stored(folder, "gap") == "1,25 mm")
     # Opened again in another window, with the kernel still there: the answer stands in the form.
-    again = opened(lab, "a01/order-of-work-1/small.ipynb")
+    again = opened(lab, "a01/order-of-work-1/small.ipynb", lab.page())
     wait_for_text(again, "How wide is the gap?")
     assert again.get_by_label("How wide is the gap?").first.input_value() == "1,25 mm"
     # The first window is still at work.
@@ -197,7 +197,7 @@ def test_two_windows_keep_each_others_answers(lab, wait_until, wait_for_text):
     # The same sheet in two kernels: a copy of the notebook beside it.
     notebook(folder / "copy.ipynb")
     one = opened(lab, "a01/order-of-work-1/small.ipynb")
-    two = opened(lab, "a01/order-of-work-1/copy.ipynb")
+    two = opened(lab, "a01/order-of-work-1/copy.ipynb", lab.page())
     wait_for_text(one, "How wide is the gap?")
     wait_for_text(two, "How wide is the gap?")
     box = one.get_by_label("How wide is the gap?").first

@@ -65,10 +65,12 @@ def opened(lab, name, rig, **window):
             ),
             place / "bench.ipynb",
         )  # fmt: skip
-    return lab.open_notebook(f"{name}/bench.ipynb", lab.page(**window), ready=".ts-buildstep")
+    return lab.open_notebook(
+        f"{name}/bench.ipynb", lab.page(**window) if window else None, ready=".ts-buildstep"
+    )
 
 
-def until(page, condition, seconds=20):
+def until(page, condition, seconds=120):
     end = time.monotonic() + seconds
     while not condition():
         assert time.monotonic() < end, page.locator(RIG).inner_text()[:800]

@@ -828,7 +828,7 @@ def test_damaged_files_of_the_cohort_are_named(at):
     cohort = at("returned")
     cohort.mark_file("a1", NAME).write_text("{")
     result = run("export", "--cohort", cohort.root)
-    assert result.code == 2 and "a1.json, line 1" in result.err
+    assert result.code == 1 and "a1.json, line 1" in result.out
     (cohort.root / "nbgrader_config.py").write_text("import nothing_of_that_name")
     result = run("module", "assign", "order-of-work", "--attempt", 2, "--cohort", cohort.root)
     assert result.code == 2 and "nbgrader_config.py" in result.err

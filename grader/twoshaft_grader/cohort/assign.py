@@ -112,6 +112,8 @@ def assign(
     if unit_is_own(cohort):
         files.write_whole(source / UNIT, Path(cohort.unit_source).read_bytes())
         load_unit(source / UNIT)  # it must stand without the files beside the original
+    else:
+        files.remove(source / UNIT)  # of an earlier try, with another unit
     about = Assignment(
         name=name,
         cohort=cohort.id,
@@ -129,7 +131,8 @@ def assign(
     ASSIGNMENT.write(source / ASSIGNMENT.file, about)
     assigned = read_assigned(cohort, name)
     for learner in learners:
-        issue(cohort, assigned, learner, unit)
+        # Nobody has it yet: what an earlier try left may be of another unit.
+        issue(cohort, assigned, learner, unit, renew=True)
     api = backbone.desk_api(cohort)
     backbone.run(cohort, f"making the apprentices' copy of {name}", api.generate_assignment, name)
     with backbone.gradebook(cohort) as book:
@@ -160,10 +163,14 @@ def unit_is_own(cohort: Cohort) -> bool:
     return Path(cohort.unit_source).is_file()
 
 
-def issue(cohort: Cohort, assigned: Assigned, learner: Learner, unit: Unit) -> bool:
-    """Store the readings of one learner; what is stored already stays. True if it was new."""
+def issue(
+    cohort: Cohort, assigned: Assigned, learner: Learner, unit: Unit, *, renew: bool = False
+) -> bool:
+    """Store the readings of one learner; what is stored already stays, if it is not to be renewed.
+    True if it was stored now.
+    """
     path = cohort.issued(learner.id, assigned.name)
-    if path.exists():
+    if path.exists() and not renew:
         return False
     from twoshaft.readings import issue_record
 

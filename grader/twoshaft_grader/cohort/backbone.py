@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import contextlib
 import warnings
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from typing import TYPE_CHECKING
 
 from twoshaft.errors import CohortError
@@ -54,23 +55,53 @@ def desk_api(cohort: Cohort) -> NbGraderAPI:
     config = configuration(cohort)
     config.CourseDirectory.root = str(cohort.root)
     config.Exchange.root = str(cohort.exchange)
+    config.ExchangeFactory.release_assignment = "twoshaft_grader.cohort.release.WholeRelease"
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")
         api = NbGraderAPI(coursedir=CourseDirectory(config=config), config=config)
     return api
 
 
-def gradebook(cohort: Cohort) -> Gradebook:
-    """The cohort's gradebook; use it in a ``with`` statement."""
+@contextlib.contextmanager
+def gradebook(cohort: Cohort) -> Iterator[Gradebook]:
+    """The cohort's gradebook, open.
+
+    Raises
+    ------
+    CohortError
+        When another program has it, the disk is full, or it cannot be written or read.
+    """
     from nbgrader.api import Gradebook
-    from sqlalchemy.exc import SAWarning
+    from sqlalchemy.exc import DatabaseError, SAWarning
 
     tools_on_path()
     # nbgrader's models are older than the database library: its notes are no use to anybody here.
     warnings.filterwarnings("ignore", category=SAWarning, module="nbgrader")
-    with warnings.catch_warnings():
-        warnings.simplefilter("ignore")
-        return Gradebook(f"sqlite:///{cohort.root / 'gradebook.db'}", cohort.id)
+    path = cohort.root / "gradebook.db"
+    try:
+        with warnings.catch_warnings():
+            warnings.simplefilter("ignore")
+            book = Gradebook(f"sqlite:///{path}", cohort.id)
+        with book:
+            yield book
+    except DatabaseError as error:
+        said = str(error.orig)
+        what, mend = next(
+            (words for sign, words in _GRADEBOOK.items() if sign in said),
+            (f"the gradebook cannot be used ({said})", "put the file back from a copy"),
+        )
+        raise CohortError(what, where=str(path), mend=mend) from error
+
+
+_AGAIN = "run the same command again"
+# What the database says, and what that means to a person.
+_GRADEBOOK = {
+    "locked": ("another program has the gradebook", f"let that end, then {_AGAIN}"),
+    "full": ("the disk is full", f"make room, then {_AGAIN}"),
+    "disk I/O error": ("the disk takes no more of it", f"make room, then {_AGAIN}"),
+    "readonly": ("the gradebook is read-only", f"let it be written to, then {_AGAIN}"),
+    "unable to open": ("the gradebook cannot be opened", f"let it be written to, then {_AGAIN}"),
+}
 
 
 def run(cohort: Cohort, doing: str, call: Callable[..., dict], *args: object, **kw: object) -> None:
@@ -100,6 +131,9 @@ def run(cohort: Cohort, doing: str, call: Callable[..., dict], *args: object, **
     NBGRADER.append(log, told)
     if not result["success"]:
         lines = [line for line in str(result.get("error", "")).splitlines() if line.strip()]
+        if "database is locked" in str(result.get("error", "")):
+            what, mend = _GRADEBOOK["locked"]
+            raise CohortError(what, where=str(cohort.root / "gradebook.db"), mend=mend)
         raise CohortError(
             f"{doing} failed ({lines[-1].strip() if lines else 'no reason was given'})",
             mend=f"see the last line of {log}",

@@ -8,8 +8,11 @@ from __future__ import annotations
 
 from datetime import datetime, timedelta
 
+from filelock import FileLock
+
 from twoshaft.errors import CohortError
 from twoshaft.stored.extensions import OWN_EXTENSIONS
+from twoshaft.stored.writing import write_inside
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.roster import Learner
@@ -32,12 +35,13 @@ def extend_due(
     if assigned.due is None or due <= assigned.due:
         date = f"due {assigned.due:%Y-%m-%d %H:%M}" if assigned.due else "without a due date"
         raise CohortError(f"{assigned.name} is {date} for everybody", mend="give a later date")
-    known = _read(cohort)
-    known.setdefault(assigned.name, {})[learner] = due.isoformat()
-    EXTENSIONS.write(cohort.root / EXTENSIONS.file, known)
-    mine = {name: dates[learner] for name, dates in known.items() if learner in dates}
-    (cohort.workplace / learner).mkdir(parents=True, exist_ok=True)
-    OWN_EXTENSIONS.write(cohort.workplace / learner / OWN_EXTENSIONS.file, mine)
+    with FileLock(cohort.log("extensions").with_suffix(".lock"), timeout=30):
+        known = _read(cohort)
+        known.setdefault(assigned.name, {})[learner] = due.isoformat()
+        EXTENSIONS.write(cohort.root / EXTENSIONS.file, known)
+        mine = {name: dates[learner] for name, dates in known.items() if learner in dates}
+        text = OWN_EXTENSIONS.text(mine)
+        write_inside(cohort.workplace, f"{learner}/{OWN_EXTENSIONS.file}", text)
     told = Doing(
         at=stamp(now()), did="extend", assignment=assigned.name, learner=learner, due=stamp(due)
     )

@@ -62,6 +62,7 @@ c.Exchange.timezone = "UTC"
 c.NbGraderAPI.timezone = {timezone!r}
 # Several learners share one account on a workshop machine, so the owner of a file says nothing.
 c.ExchangeCollect.check_owner = False
+c.ExchangeFactory.release_assignment = "twoshaft_grader.cohort.release.WholeRelease"
 c.ExecutePreprocessor.timeout = 120
 c.ExecutePreprocessor.startup_timeout = 120
 # The job sheet is the answer: no file of the source may ever replace it.

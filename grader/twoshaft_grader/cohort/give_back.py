@@ -2,30 +2,37 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
 from nbgrader.utils import temp_attrs
 
+from twoshaft.errors import CohortError
 from twoshaft.outcomes import Outcome, load_outcomes
+from twoshaft.stored.hostile import read_bytes
+from twoshaft.stored.writing import write_inside
 from twoshaft_grader.cohort import backbone, files
-from twoshaft_grader.cohort.arrival import hand_in_time
+from twoshaft_grader.cohort.arrival import TIMESTAMP, hand_in_time
 from twoshaft_grader.cohort.assign import Assigned
+from twoshaft_grader.cohort.copy_in import LONGEST_NAME
 from twoshaft_grader.cohort.extensions import due_for
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.marks import UNREADABLE, StoredMark, read_mark
+from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.observations import by_outcome, observations_of
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.scores import TaskScore, task_scores
 from twoshaft_grader.cohort.standing import keep_returned, write_standing
+from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.marking.feedback import Handed, StaffMark, feedback_page
 from twoshaft_grader.marking.outcomes import with_points
 from twoshaft_grader.marking.result import SheetMark
 from twoshaft_grader.stored.lines import DOINGS, Doing
 
-# nbgrader finds the way back to a learner by these; without them there is no way back.
-_RETURN_FILES = ("timestamp.txt", "submission_secret.txt")
+# nbgrader finds the way back to a learner by this; without it there is no way back.
+_SECRET, _LONGEST_SECRET = "submission_secret.txt", 256
 
 _HAND_IN_AGAIN = (
     "Your job sheet arrived, but it could not be read. Open the notebook, look at your answers "
@@ -35,10 +42,13 @@ _HAND_IN_AGAIN = (
 
 @dataclass(frozen=True)
 class GivenBack:
-    """Learner ids: whose feedback was returned, and whose newer work has yet to be marked."""
+    """Learner ids: whose feedback was returned, and whose newer work has yet to be marked; and
+    who could not be done, and why.
+    """
 
     returned: tuple[str, ...]
     mark_first: tuple[str, ...]
+    left: tuple[NotDone, ...] = ()
 
 
 def give_back(
@@ -56,31 +66,44 @@ def give_back(
     Raises
     ------
     CohortError
-        When a stored mark is damaged, or nbgrader cannot release the pages.
+        When another run is under way, or the gradebook cannot be used.
+    OSError
+        When the disk is full or the place is read-only.
     """
-    returned, mark_first, no_way_back = [], [], []
+    with turn(cohort):
+        return _give_back(cohort, assigned, learners, step)
+
+
+def _give_back(
+    cohort: Cohort, assigned: Assigned, learners: Iterable[Learner], step: Callable[[], None]
+) -> GivenBack:
+    returned: list[str] = []
+    mark_first: list[str] = []
+    no_way_back: list[str] = []
+    left: list[NotDone] = []
     with backbone.gradebook(cohort) as book:
         given, outcomes = task_scores(book, assigned), load_outcomes()
         for learner in learners:
-            mark = read_mark(cohort.mark_file(learner.id, assigned.name))
-            folder = cohort.submitted(learner.id, assigned.name)
-            if mark is not None and mark.sheet is not None and folder.is_dir():
-                if files.folder_digest(folder) != mark.submission:
-                    mark_first.append(learner.id)
-                else:
-                    scores = given.get(learner.id, {})
-                    page = _page(cohort, assigned, learner, mark, mark.sheet, scores, outcomes)
-                    if not _put(cohort, assigned, learner, page):
-                        no_way_back.append(learner.id)
-                    keep_returned(cohort, assigned, learner.id, _as_given(mark.sheet, scores))
-                    write_standing(cohort, learner.id, outcomes)
-                    returned.append(learner.id)
+            with going_on(learner.id, left):
+                mark = read_mark(cohort.mark_file(learner.id, assigned.name))
+                folder = cohort.submitted(learner.id, assigned.name)
+                if mark is not None and mark.sheet is not None and folder.is_dir():
+                    if files.folder_digest(folder) != mark.submission:
+                        mark_first.append(learner.id)
+                    else:
+                        scores = given.get(learner.id, {})
+                        page = _page(cohort, assigned, learner, mark, mark.sheet, scores, outcomes)
+                        if not _put(cohort, assigned, learner, page):
+                            no_way_back.append(learner.id)
+                        keep_returned(cohort, assigned, learner.id, _as_given(mark.sheet, scores))
+                        write_standing(cohort, learner.id, outcomes)
+                        returned.append(learner.id)
             step()
-    if set(returned) - set(no_way_back):
-        _release(cohort, assigned, returned, no_way_back)
+    if going := sorted(set(returned) - set(no_way_back)):
+        left += _release(cohort, assigned, going)
     told = Doing(at=stamp(now()), did="give-back", assignment=assigned.name, to=tuple(returned))
     DOINGS.append(cohort.log("doings"), told)
-    return GivenBack(tuple(returned), tuple(mark_first))
+    return GivenBack(tuple(returned), tuple(mark_first), tuple(left))
 
 
 def _page(
@@ -138,38 +161,60 @@ def _put(cohort: Cohort, assigned: Assigned, learner: Learner, page: str) -> boo
     submitted = cohort.submitted(learner.id, assigned.name)
     target = cohort.feedback(learner.id, assigned.name)
     # nbgrader looks for a page under the name that the notebook was handed in with.
-    names = {assigned.notebook_id} | {path.stem for path in submitted.glob("*.ipynb")}
-    for name in sorted(names):
+    handed_in = {path.stem for path in submitted.glob("*.ipynb") if _plain(path)}
+    for name in sorted({assigned.notebook_id} | handed_in):
         files.write_whole(target / f"{name}.html", page, sync=False)
-    _put_in_workplace(cohort, assigned, learner, page)
-    found = [submitted / name for name in _RETURN_FILES if (submitted / name).is_file()]
-    for path in found:
-        files.write_whole(target / path.name, path.read_bytes(), sync=False)
-    return len(found) == len(_RETURN_FILES)
+    moment = hand_in_time(cohort, learner.id, assigned.name)
+    when = read_bytes(submitted / TIMESTAMP).decode("ascii").strip() if moment else ""
+    _put_in_workplace(cohort, assigned, learner, page, when)
+    secret = _secret(submitted / _SECRET)
+    for name, text in ((TIMESTAMP, when), (_SECRET, secret)):
+        if text:
+            files.write_whole(target / name, text, sync=False)
+    return bool(when and secret)
 
 
-def _put_in_workplace(cohort: Cohort, assigned: Assigned, learner: Learner, page: str) -> None:
-    """Write the page where fetching it from the exchange would, so that there is one of it."""
-    own = cohort.place(learner.id, assigned.name)
-    if not own.is_dir():
-        return
-    path = cohort.submitted(learner.id, assigned.name) / "timestamp.txt"
-    known = hand_in_time(cohort, learner.id, assigned.name) is not None
-    when = path.read_text(encoding="utf-8").strip() if known else ""
-    # A learner's file names a folder here: nothing in it may lead out of this one.
-    safe = when if when and not set(when) & set("/\\") and not when.startswith(".") else ""
-    target = own / "feedback" / safe / f"{assigned.notebook_id}.html"
-    files.write_whole(target, page, sync=False)
+def _plain(path: Path) -> bool:
+    """Whether a notebook is a file with a name that a page can have."""
+    named = path.name.isprintable() and len(os.fsencode(path.name)) <= LONGEST_NAME
+    return named and path.is_file() and not path.is_symlink()
 
 
-def _release(
-    cohort: Cohort, assigned: Assigned, returned: list[str], no_way_back: list[str]
+def _secret(path: Path) -> str:
+    """What nbgrader's hand-in wrote to find the way back by; empty if it is no such thing."""
+    try:
+        text = read_bytes(path, _LONGEST_SECRET).decode("ascii")
+    except (OSError, ValueError):
+        return ""
+    return text if len(text) <= _LONGEST_SECRET and text.isalnum() else ""
+
+
+def _put_in_workplace(
+    cohort: Cohort, assigned: Assigned, learner: Learner, page: str, when: str
 ) -> None:
-    feedback = cohort.root / "feedback"
-    others = {path.parent.name for path in Path(feedback).glob(f"*/{assigned.name}")}
-    left_out = (others - set(returned)) | set(no_way_back)
+    """Write the page where fetching it from the exchange would, so that there is one of it."""
+    if not cohort.place(learner.id, assigned.name).is_dir():
+        return
+    # A time names a folder here: nothing in it may lead out of this one.
+    folders = [when] if when and not set(when) & set("/\\") and not when.startswith(".") else []
+    parts = (learner.id, assigned.name, "feedback", *folders, f"{assigned.notebook_id}.html")
+    write_inside(cohort.workplace, "/".join(parts), page, sync=False)
+
+
+def _release(cohort: Cohort, assigned: Assigned, learners: list[str]) -> list[NotDone]:
+    """Let nbgrader release the pages; who is in its way is left out and told."""
     api = backbone.desk_api(cohort)
-    with temp_attrs(api.coursedir, student_id_exclude=",".join(sorted(left_out))):
-        backbone.run(
-            cohort, f"releasing feedback on {assigned.name}", api.release_feedback, assigned.name
-        )
+    doing = f"releasing feedback on {assigned.name}"
+    there = {path.parent.name for path in (cohort.root / "feedback").glob(f"*/{assigned.name}")}
+    left_out = ",".join(sorted(there - set(learners)))
+    try:
+        with temp_attrs(api.coursedir, student_id_exclude=left_out):
+            backbone.run(cohort, doing, api.release_feedback, assigned.name)
+        return []
+    except CohortError:
+        pass  # one bad folder stops nbgrader's whole run: go on learner by learner
+    left: list[NotDone] = []
+    for learner in learners:
+        with going_on(learner, left), temp_attrs(api.coursedir, student_id=learner):
+            backbone.run(cohort, f"{doing} to {learner}", api.release_feedback, assigned.name)
+    return left

@@ -6,7 +6,7 @@ a later one of the same outcome counts in its place.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from filelock import FileLock
 
@@ -41,7 +41,7 @@ def observe(
     kind: str = Evidence.AT_THE_BENCH,
     note: str = "",
 ) -> Observation:
-    """Record what somebody saw of one outcome.
+    """Record what somebody saw of one outcome; said again on the same day, it stands there once.
 
     Raises
     ------
@@ -62,13 +62,19 @@ def observe(
     path = _file(cohort, learner)
     path.parent.mkdir(exist_ok=True)
     with FileLock(path.parent / _LOCK, timeout=30):
-        everything = (*observations_of(cohort, learner), seen)
-        OBSERVATIONS.write(path, Observations(learner, everything))
-    told = Doing(
-        at=seen.at, did="observe", learner=learner, outcome=seen.outcome, met=seen.met,
-        kind=seen.kind, by=seen.by, note=seen.note,
-    )  # fmt: skip
-    DOINGS.append(cohort.log("doings"), told)
+        before = observations_of(cohort, learner)
+        last = next((one for one in reversed(before) if one.outcome == outcome), None)
+        # The same once more on the same day: the command was repeated, as after a cut.
+        if last and replace(seen, at=last.at) == last and seen.at[:10] == last.at[:10]:
+            seen = last
+        else:
+            OBSERVATIONS.write(path, Observations(learner, (*before, seen)))
+        told = Doing(
+            at=seen.at, did="observe", learner=learner, outcome=seen.outcome, met=seen.met,
+            kind=seen.kind, by=seen.by, note=seen.note,
+        )  # fmt: skip
+        if told not in DOINGS.read(cohort.log("doings")):
+            DOINGS.append(cohort.log("doings"), told)
     return seen
 
 

@@ -11,6 +11,7 @@ from collections.abc import Mapping
 
 from twoshaft.outcomes import Attempt, Outcome, evidence_of, load_outcomes, stand
 from twoshaft.stored.standing import STANDING, MarkTold, OutcomeTold, OwnStanding
+from twoshaft.stored.writing import write_inside
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.observations import by_outcome, observations_of
@@ -79,4 +80,5 @@ def write_standing(
         name: MarkTold(one.points, one.maximum, one.must_pass, one.supervised_by, one.given_back)
         for name, one in returned.items()
     }
-    STANDING.write(own / STANDING.file, OwnStanding(learner, marks, outcomes))
+    text = STANDING.text(OwnStanding(learner, marks, outcomes))
+    write_inside(cohort.workplace, f"{learner}/{STANDING.file}", text)

@@ -14,7 +14,7 @@ from twoshaft.stored.assignment import UNIT
 from twoshaft.stored.people import PEOPLE
 from twoshaft.stored.person import PERSON, Person
 from twoshaft.stored.workplace import WORKPLACE, Workplace
-from twoshaft.stored.writing import write_file
+from twoshaft.stored.writing import write_file, write_inside
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.content import Content, find_content
 from twoshaft_grader.cohort.folder import Cohort
@@ -48,8 +48,7 @@ def prepare_workplace(cohort: Cohort, learners: list[Learner]) -> None:
     _lessons_if_any(cohort)
     for learner in learners:
         person = Person(learner.id, learner.family_name, learner.given_name)
-        (cohort.workplace / learner.id).mkdir(exist_ok=True)
-        PERSON.write(cohort.workplace / learner.id / PERSON.file, person)
+        write_inside(cohort.workplace, f"{learner.id}/{PERSON.file}", PERSON.text(person))
     checks = _checks(cohort)
     words = {learner.id: new_word() for learner in learners if learner.id not in checks}
     # The slips first: a word that nobody has on paper would lock its owner out.
@@ -122,10 +121,10 @@ def _write_slips(cohort: Cohort, learners: list[Learner], words: dict[str, str])
 
 def copy_lessons(cohort: Cohort, content: Content) -> None:
     """Bring the lessons in the workplace up to date."""
-    target = cohort.workplace / "lessons"
-    target.mkdir(exist_ok=True)
+    (cohort.workplace / "lessons").mkdir(exist_ok=True)
     for lesson in content.lessons:
-        files.write_whole(target / lesson.name, lesson.read_bytes(), sync=False)
+        place = f"lessons/{lesson.name}"
+        write_inside(cohort.workplace, place, lesson.read_bytes(), sync=False)
 
 
 def _lessons_if_any(cohort: Cohort) -> None:

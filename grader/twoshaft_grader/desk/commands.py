@@ -368,13 +368,14 @@ def mark_work(
 
 
 @app.command("give-back")
-def give_back_work(assignment: AssignmentArgument = None, cohort: CohortOption = None) -> None:
+def give_back_work(assignment: AssignmentArgument = None, cohort: CohortOption = None) -> int:
     """Return feedback pages to the learners."""
     from twoshaft_grader.cohort.give_back import give_back
     from twoshaft_grader.cohort.intake import roster_of
 
     place = _cohort(cohort)
     learners = roster_of(place)
+    left: list[NotDone] = []
     for assigned in _assignments(place, assignment):
         with Bar(f"giving back {assigned.name}", len(learners)) as bar:
             given = give_back(place, assigned, learners, step=bar.step)
@@ -383,6 +384,9 @@ def give_back_work(assignment: AssignmentArgument = None, cohort: CohortOption =
             _say(f"  Newer work, mark it first: {_names(given.mark_first)}.")
         if given.returned:
             _say(f"  Pages: {place.root / 'feedback'}")
+        _not_done("Could not be given back", given.left)
+        left += given.left
+    return _status(*left)
 
 
 @app.command("change-mark")
@@ -455,24 +459,27 @@ def export_marks(
     ] = None,
     assignment: Annotated[str, typer.Option(help="Only this one.")] = "",
     learner: Annotated[str, typer.Option(help="Only this one.")] = "",
-) -> None:
+) -> int:
     """Export marks as CSV: one row for each learner, module, attempt and outcome."""
     from twoshaft_grader.records.export import export_cohort
 
     place = _cohort(cohort)
     with Bar("exporting"):
-        path, count = export_cohort(
+        path, count, left = export_cohort(
             place,
             to,
             learners=[learner] if learner else [],
             assignments=[assignment] if assignment else [],
         )
     _say(f"Wrote {count} rows to {path}.")
+    _not_done("Could not be exported", left)
+    return _status(*left)
 
 
 @app.command("progress")
-def show_progress(assignment: AssignmentArgument = None, cohort: CohortOption = None) -> None:
+def show_progress(assignment: AssignmentArgument = None, cohort: CohortOption = None) -> int:
     """Show where everybody stands."""
+    from twoshaft_grader.cohort.not_done import NotDone
     from twoshaft_grader.desk.tables import progress_table
     from twoshaft_grader.records.progress import progress
 
@@ -486,6 +493,9 @@ def show_progress(assignment: AssignmentArgument = None, cohort: CohortOption = 
         for standing in mine:
             counts[standing.stage] = counts.get(standing.stage, 0) + 1
         _say(f"{name}: {'; '.join(f'{count} {stage}' for stage, count in counts.items())}.")
+    left = [NotDone(one.learner.id, one.trouble) for one in standings if one.trouble]
+    _not_done("Could not be told", left)
+    return _status(*left)
 
 
 @app.command("kit")

@@ -86,7 +86,7 @@ def make_demo(folder: Path, *, content: str = "", say: Callable[[str], None] = p
         bar.step()
         give_back(cohort, assigned, learners)
         bar.step()
-        _, rows = export_cohort(cohort)
+        _, rows, _ = export_cohort(cohort)
         bar.step()
     if folder.exists():
         folder.rmdir()

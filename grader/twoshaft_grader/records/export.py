@@ -14,6 +14,7 @@ from nbgrader.plugins import ExportPlugin
 from twoshaft.errors import CourseError
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.folder import Cohort, open_cohort
+from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.records.rows import Row, outcome_rows
 
 COLUMNS = tuple(field.name for field in fields(Row))
@@ -46,19 +47,19 @@ def export_cohort(
     *,
     learners: Collection[str] = (),
     assignments: Collection[str] = (),
-) -> tuple[Path, int]:
-    """Write the export; returns the file and the number of rows.
+) -> tuple[Path, int, list[NotDone]]:
+    """Write the export; returns the file, the number of rows, and of whom there are none and why.
 
     Raises
     ------
     CourseError
-        When a stored file of the cohort is damaged.
+        When a stored file of the whole cohort is damaged.
     """
     with backbone.gradebook(cohort) as book:
-        rows = outcome_rows(cohort, book, learners=learners, assignments=assignments)
+        rows, left = outcome_rows(cohort, book, learners=learners, assignments=assignments)
     path = (to or cohort.root / DEFAULT).resolve()
     files.write_whole(path, csv_text(rows))
-    return path, len(rows)
+    return path, len(rows), left
 
 
 class OutcomeExport(ExportPlugin):
@@ -72,7 +73,7 @@ class OutcomeExport(ExportPlugin):
         """Write the export to ``--to``, or to ``exports/outcomes.csv`` in the cohort folder."""
         try:
             cohort = open_cohort(Path(self.parent.coursedir.root))
-            rows = outcome_rows(
+            rows, left = outcome_rows(
                 cohort,
                 gradebook,
                 learners=[str(learner) for learner in self.student],
@@ -82,4 +83,6 @@ class OutcomeExport(ExportPlugin):
             raise SystemExit(error.sentence) from None
         path = Path(self.to) if self.to else cohort.root / DEFAULT
         files.write_whole(path, csv_text(rows))
+        for one in left:
+            self.log.error("Not exported: %s: %s", one.learner, one.why)
         self.log.info("Wrote %d rows to %s", len(rows), path)

@@ -8,12 +8,13 @@ from enum import StrEnum
 from twoshaft.errors import SheetError
 from twoshaft.outcomes import load_outcomes
 from twoshaft.stored.job_sheet import read_sheet
-from twoshaft_grader.cohort.arrival import hand_in_time
+from twoshaft_grader.cohort.arrival import arrivals, hand_in_time
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
 from twoshaft_grader.cohort.extensions import due_for
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marks import MARKED, read_mark
+from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.observations import by_outcome, observations_of
 from twoshaft_grader.cohort.roster import Learner
 
@@ -29,6 +30,7 @@ class Stage(StrEnum):
     UNREADABLE = "cannot be read"
     NOT_YET = "marked, not yet enough"
     ENOUGH = "marked, enough"
+    DAMAGED = "cannot be told"
 
 
 @dataclass(frozen=True)
@@ -60,6 +62,8 @@ class Standing:
     given_back: bool
     seen_met: int
     seen_not_yet: int
+    trouble: str = ""
+    """Why it cannot be told; empty where it can."""
 
 
 def progress(cohort: Cohort, assignments: list[Assigned] | None = None) -> list[Standing]:
@@ -68,7 +72,7 @@ def progress(cohort: Cohort, assignments: list[Assigned] | None = None) -> list[
     Raises
     ------
     CourseError
-        When a stored file of the cohort is damaged.
+        When a stored file of the whole cohort is damaged.
     """
     people = roster_of(cohort)
     standings = []
@@ -78,15 +82,19 @@ def progress(cohort: Cohort, assignments: list[Assigned] | None = None) -> list[
             from twoshaft_grader.cohort.marking_run import blank_sheet  # of earlier versions only
 
             asked = len(blank_sheet(cohort, assigned, people[0].id).fields)
-        waiting = {path.name.rsplit("+", 3)[0] for path in _inbound(cohort, assigned.name)}
-        standings += [
-            _standing(cohort, assigned, person, asked, person.id in waiting) for person in people
-        ]
+        waiting = {one.learner for one in arrivals(cohort, assigned.name)}
+        for person in people:
+            left: list[NotDone] = []
+            with going_on(person.id, left):
+                standings.append(_standing(cohort, assigned, person, asked, person.id in waiting))
+            standings += [
+                Standing(
+                    person, assigned.name, Stage.DAMAGED, 0, asked, None, None, None, False, 0, 0,
+                    one.why,
+                )
+                for one in left
+            ]  # fmt: skip
     return standings
-
-
-def _inbound(cohort: Cohort, assignment: str):
-    return cohort.inbound.glob(f"*+{assignment}+*") if cohort.inbound.is_dir() else ()
 
 
 def _standing(

@@ -9,6 +9,7 @@ from typing import Any
 
 from nbgrader.api import Gradebook
 
+from twoshaft.errors import CohortError
 from twoshaft.outcomes import (
     Attempt,
     Evidence,
@@ -22,11 +23,13 @@ from twoshaft.outcomes import (
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
+from twoshaft_grader.cohort.collect import check_collected
 from twoshaft_grader.cohort.extensions import due_for
 from twoshaft_grader.cohort.folder import Cohort, stamp
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marking_run import blank_sheet
 from twoshaft_grader.cohort.marks import StoredMark, read_mark
+from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.observations import by_outcome, observations_of
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.scores import TaskScore, task_scores
@@ -107,8 +110,9 @@ def outcome_rows(
     *,
     learners: Collection[str] = (),
     assignments: Collection[str] = (),
-) -> list[Row]:
-    """All rows, in the order of learner id, module, attempt and the job sheet's outcomes.
+) -> tuple[list[Row], list[NotDone]]:
+    """All rows, in the order of learner id, module, attempt and the job sheet's outcomes; and of
+    whom there are none since a stored file is damaged.
 
     Parameters
     ----------
@@ -118,7 +122,7 @@ def outcome_rows(
     Raises
     ------
     CourseError
-        When a stored file of the cohort is damaged.
+        When a stored file of the whole cohort is damaged.
     """
     wanted = [a for a in assignments_of(cohort) if not assignments or a.name in assignments]
     people = [p for p in roster_of(cohort) if not learners or p.id in learners]
@@ -126,30 +130,32 @@ def outcome_rows(
     scores = {a.name: task_scores(book, a) for a in wanted}
     outcomes = load_outcomes()
     blank: dict[str, SheetMark] = {}
-    rows = []
+    rows: list[Row] = []
+    left: list[NotDone] = []
     for person in people:
-        seen = by_outcome(observations_of(cohort, person.id))
-        mine: list[Row] = []
-        for assigned in wanted:
-            mark = read_mark(cohort.mark_file(person.id, assigned.name))
-            sheet = mark.sheet if mark else None
-            if sheet is None:  # what can be earned is the same for everybody
-                if assigned.name not in blank:
-                    blank[assigned.name] = blank_sheet(cohort, assigned, person.id)
-                sheet = blank[assigned.name]
-            standing = _Standing(sheet, sheet_parts(sheet))
-            given = scores[assigned.name].get(person.id, {})
-            _apply_changes(standing, assigned, person, mark, given, changes)
-            mine += _rows(cohort, person, assigned, mark, standing, outcomes, seen)
-        rows += mine
-        if not assignments:
-            told = {row.outcome for row in mine}
-            rows += [
-                _observed_row(cohort, person, outcomes[id], seen[id][-1])
-                for id in outcomes
-                if id in seen and id not in told
-            ]
-    return rows
+        with going_on(person.id, left):
+            seen = by_outcome(observations_of(cohort, person.id))
+            mine: list[Row] = []
+            for assigned in wanted:
+                mark = read_mark(cohort.mark_file(person.id, assigned.name))
+                sheet = mark.sheet if mark else None
+                if sheet is None:  # what can be earned is the same for everybody
+                    if assigned.name not in blank:
+                        blank[assigned.name] = blank_sheet(cohort, assigned, person.id)
+                    sheet = blank[assigned.name]
+                standing = _Standing(sheet, sheet_parts(sheet))
+                given = scores[assigned.name].get(person.id, {})
+                _apply_changes(standing, assigned, person, mark, given, changes)
+                mine += _rows(cohort, person, assigned, mark, standing, outcomes, seen)
+            if not assignments:
+                told = {row.outcome for row in mine}
+                mine += [
+                    _observed_row(cohort, person, outcomes[id], seen[id][-1])
+                    for id in outcomes
+                    if id in seen and id not in told
+                ]
+            rows += mine
+    return rows, left
 
 
 def _apply_changes(
@@ -218,8 +224,8 @@ def _rows(
             standing.note("", "the mark is of the work handed in before")
         if not folder.is_dir():
             standing.note("", "the marked work is no longer in submitted/")
-        elif files.folder_digest(folder) != mark.submission:
-            standing.note("", "newer work is collected and not marked yet")
+        elif note := _other_work(cohort, person.id, assigned.name, mark):
+            standing.note("", note)
     sheet = mark.sheet if mark else None
     evidence = evidence_of(assigned.supervised_by)
     due = due_for(cohort, assigned, person.id)
@@ -275,6 +281,18 @@ def _rows(
             )
         )
     return rows
+
+
+def _other_work(cohort: Cohort, learner: str, assignment: str, mark: StoredMark) -> str:
+    """How the work in ``submitted/`` is not what the mark is of; empty where it is."""
+    try:
+        digest = files.folder_digest(cohort.submitted(learner, assignment))
+        if digest == mark.submission:
+            return ""
+        check_collected(cohort, learner, assignment, digest)
+    except CohortError as error:
+        return error.what
+    return "newer work is collected and not marked yet"
 
 
 def _observed(seen: tuple[Observation, ...]) -> dict[str, str]:

@@ -238,6 +238,12 @@ def dial_reading(pressed_mm: float, moved_mm: float, tilt_rad: float) -> np.ndar
         How far the face has come towards the dial since; below zero away from it.
     tilt : angle
         Of the plunger to the movement. A plunger that loses the face shows nothing more.
+
+    Examples
+    --------
+    >>> pressed, moved, tilt = Q(1, "mm"), Q(0.2, "mm"), Q(0, "degree")
+    >>> f"{dial_reading(pressed, moved, tilt):.2f}"
+    '1.20 millimeter'
     """
     return np.maximum(0.0, pressed_mm + plunger_travel.plain(moved_mm, tilt_rad))
 
@@ -260,6 +266,11 @@ def run_out(
     turned : angle or array of angles
     out_of_round : length, optional
         Half the difference of largest and smallest diameter of an oval.
+
+    Examples
+    --------
+    >>> f"{run_out(Q(0.05, 'mm'), Q(180, 'degree')) - run_out(Q(0.05, 'mm'), Q(0, 'degree')):.2f}"
+    '-0.10 millimeter'
     """
     oval = 0.0 if out_of_round_mm is None else out_of_round_mm
     return eccentricity_mm * np.cos(turned_rad) + oval / 2 * np.cos(2 * turned_rad)
@@ -284,6 +295,11 @@ def spread(readings: Sequence[float]) -> tuple[float, float]:
     ------
     OutOfRangeError
         For fewer than two readings: one says nothing about spread.
+
+    Examples
+    --------
+    >>> spread([1.0, 2.0, 3.0])
+    (2.0, 1.0)
     """
     values = np.asarray(readings, dtype=float)
     in_range("number of readings", values.size, 2, math.inf, "", "JCGM 100:2008")
@@ -316,6 +332,11 @@ def stray(readings: Sequence[float], level: float = 0.95) -> int | None:
     """Give the place of the reading that does not belong to the others, or None.
 
     A finding is a reason to look for the cause and to measure again, never to strike a reading.
+
+    Examples
+    --------
+    >>> stray([5.01, 5.02, 5.00, 5.01, 5.02, 5.90, 5.01])
+    5
     """
     values = np.asarray(readings, dtype=float)
     mean, sd = spread(readings)
@@ -349,6 +370,11 @@ def verdict(value: Q, low: Q, high: Q, doubt: Q) -> str:
     ------
     OutOfRangeError
         Limits that are reversed, or a doubt below zero.
+
+    Examples
+    --------
+    >>> verdict(Q(5.02, "mm"), Q(5.00, "mm"), Q(5.10, "mm"), doubt=Q(0.03, "mm"))
+    'unsure'
     """
     unit = f"{value.units}"
     number = in_range("value", value, -math.inf, math.inf, unit)

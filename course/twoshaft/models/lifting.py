@@ -219,6 +219,11 @@ def weight_limit(*multipliers: float) -> Q:
     Raises
     ------
     OutOfRangeError
+
+    Examples
+    --------
+    >>> f"{weight_limit(0.625, 0.91):.2f}"  # 23 kg times both
+    '13.08 kilogram'
     """
     limit_kg = LOAD_CONSTANT_KG
     for multiplier in multipliers:
@@ -242,6 +247,11 @@ def lifting_index(load_kg: float, limit_kg: float) -> float:
     Raises
     ------
     OutOfRangeError
+
+    Examples
+    --------
+    >>> lifting_index(Q(18, "kg"), Q(12, "kg"))
+    1.5
     """
     return load_kg / limit_kg
 

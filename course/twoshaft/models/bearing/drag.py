@@ -110,6 +110,14 @@ def turned(
     ------
     OutOfRangeError
         For another kind.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> unit = load_unit("tarnbeck-b5")
+    >>> support = unit.bearings.support_by_id("differential")
+    >>> [part.name for part in turned(support, unit.bearings, Q(1, "kN")).parts]
+    ['left bearing', 'right bearing']
     """
     for kind in with_kinds:
         if kind not in _WORDS:

@@ -175,7 +175,19 @@ def setting_change(
 def support_change(
     support: Support, bearings: Bearings, warm: Warm | None = None, shim: Q | None = None
 ) -> Change:
-    """Change of a support's setting; at its running temperature if ``warm`` is absent."""
+    """Change of a support's setting; at its running temperature if ``warm`` is absent.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> unit = load_unit("tarnbeck-b5")
+    >>> main, hub = (unit.bearings.support_by_id(id) for id in ("differential", "practice-hub"))
+    >>> bool(support_change(main, unit.bearings).total < 0)  # the case lets its outer rings go
+    True
+    >>> cold = Warm(case_k=0, shaft_k=0, outer_ring_k=0, inner_ring_k=0)
+    >>> support_change(hub, unit.bearings, cold).sentence
+    'the setting stays as it was within half a micrometre'
+    """
     if warm is None:
         warm = Warm(**support.running.model_dump())
     return setting_change(

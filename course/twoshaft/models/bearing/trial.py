@@ -79,6 +79,15 @@ def try_shim(
         Turns under hand load since then.
     push : pint.Quantity, optional
         Hand load each way, 1 to 1000 N; 50 N if absent.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> unit = load_unit("tarnbeck-b5")
+    >>> support = unit.bearings.support_by_id("differential")
+    >>> thin, thick = (try_shim(support, unit.bearings, Q(mm, "mm")) for mm in (0.9, 1.0))
+    >>> f"{thick.setting - thin.setting:.2f}"  # behind an outer ring a thicker one tightens
+    '0.10 millimeter'
     """
     pair = Pair.from_support(support, bearings)
     setting_mm = Stack.from_support(support, measured).interference(shim).m_as("mm")

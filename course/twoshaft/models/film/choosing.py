@@ -37,6 +37,15 @@ def bars(sealant: Sealant, *, gap_mm: float, minutes: float, rigid: bool) -> tup
         From the first sealant to the closed joint.
     rigid : bool
         Whether both sides are thick metal that does not flex.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> unit = load_unit("tarnbeck-b5")
+    >>> from twoshaft.units.quantities import Q
+    >>> sealant = unit.faces.sealant_by_id("metal-face-sealant")  # up to 0.25 mm, 45 minutes
+    >>> [str(bar) for bar in bars(sealant, gap=Q(0.4, "mm"), minutes=30, rigid=True)]
+    ['gap']
     """
     limit = sealant.open_minutes if sealant.skin_minutes is None else sealant.skin_minutes
     found = []

@@ -106,5 +106,14 @@ def ready_for_oil(sealant: Sealant, waited_h: float) -> bool:
         Its full cure is what counts; a thin film may be ready sooner, the maker's sheet says.
     waited : pint.Quantity
         Since the face was closed, 0 h and above.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> unit = load_unit("tarnbeck-b5")
+    >>> from twoshaft.units.quantities import Q
+    >>> sealant = unit.faces.sealant_by_id("case-sealant")  # cures in 24 h
+    >>> ready_for_oil(sealant, Q(10, "h")), ready_for_oil(sealant, Q(1, "day"))
+    (False, True)
     """
     return waited_h >= sealant.cure_hours

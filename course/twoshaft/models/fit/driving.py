@@ -55,6 +55,15 @@ def crosses_elements(driven: frozenset[Ring], tight: frozenset[Ring]) -> bool:
     ------
     OutOfRangeError
         If the driver bears on no ring.
+
+    Examples
+    --------
+    A bearing driven on its outer ring while the inner one grips its shaft.
+
+    >>> crosses_elements(frozenset({Ring.OUTER}), tight=frozenset({Ring.INNER}))
+    True
+    >>> crosses_elements(BOTH, tight=frozenset({Ring.INNER}))
+    False
     """
     if not driven:
         raise OutOfRangeError("rings under the driver", "none", "one or both", "a driver bears")

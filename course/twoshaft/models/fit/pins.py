@@ -184,5 +184,11 @@ class TaperPin:
 
 
 def drive_from(insert: bool) -> str:
-    """Say from which end a taper pin is struck: in from the large end, out from the small end."""
+    """Say from which end a taper pin is struck: in from the large end, out from the small end.
+
+    Examples
+    --------
+    >>> drive_from(insert=False)
+    'small end'
+    """
     return "large end" if insert else "small end"

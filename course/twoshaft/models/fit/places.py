@@ -138,7 +138,15 @@ def taper_pin_of(unit: Unit, identifier: str) -> TaperPin:
 
 
 def seal_of(unit: Unit, identifier: str) -> SealRule:
-    """Take the rule of a seal from a unit; errors as `entry_of`."""
+    """Take the rule of a seal from a unit; errors as `entry_of`.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> unit = load_unit("tarnbeck-b5")
+    >>> seal_of(unit, "input-seal").lip_towards
+    <Side.OIL: 'oil'>
+    """
     entry = entry_of(unit, Seal, identifier)
     return SealRule(
         Side(entry.lip_towards),

@@ -117,6 +117,13 @@ def seal_faults(rule: SealRule, fitted: SealFitted) -> tuple[SealFault, ...]:
     ------
     OutOfRangeError
         If the depth readings are too few or out of range.
+
+    Examples
+    --------
+    >>> rule = SealRule(Side.OIL, depth_m=(0.003, 0.004), tilt_m=0.0003, outer_m=0.040)
+    >>> fitted = SealFitted(Side.OIL, (0.0035,) * 4, greased=False, sleeve_used=False)
+    >>> [fault.what for fault in seal_faults(rule, fitted)]
+    ['the lip is dry']
     """
     faults = []
     if Side(fitted.lip_towards) is not rule.lip_towards:

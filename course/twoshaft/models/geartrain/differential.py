@@ -84,6 +84,13 @@ def right_washers(
     -------
     tuple of float
         Thicknesses [mm]; empty when none does.
+
+    Examples
+    --------
+    >>> from twoshaft.units.quantities import Q
+    >>> section = SideGearPlay(play_mm=(0.05, 0.15), washers_mm=(0.90, 1.00, 1.05, 1.10))
+    >>> right_washers(section, play=Q(0.28, "mm"), fitted=Q(0.90, "mm"), doubt=Q(0.02, "mm"))
+    (1.05, 1.1)
     """
     low, high = section.play_mm
     return tuple(

@@ -56,6 +56,15 @@ def freedom(train: GearTrain, engaged: Iterable[str] = (), held: Iterable[str] =
     ------
     OutOfRangeError
         A gear or shaft that the unit does not have.
+
+    Examples
+    --------
+    Two unequal gears at once lock the shafts; only the outputs still counter-rotate.
+
+    >>> from twoshaft.units import load_unit
+    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> sorted(freedom(train, ("first", "second")).free)
+    ['left-output', 'right-output']
     """
     bodies, space = _null_space(train, engaged, held)
     moving = {
@@ -132,6 +141,14 @@ def turned_by_hand(
     ------
     OutOfRangeError
         As for :func:`turns`.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> turned = turned_by_hand(train, ("first",), held=("right-output",))
+    >>> turned["left-output"] / turned["differential-case"]  # with the other one held: twice
+    Fraction(2, 1)
     """
     engaged, still = list(engaged), list(held)
     bevel = train.differential
@@ -175,6 +192,13 @@ def one_sleeve(train: GearTrain, gears: Iterable[str]) -> bool:
     train : GearTrain
     gears : iterable of str
         Gear ids.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> one_sleeve(train, ("first", "second")), one_sleeve(train, ("first", "third"))
+    (True, False)
     """
     chosen = set(gears)
     _known("gear", sorted(chosen), [gear.id for gear in train.gears])
@@ -201,6 +225,15 @@ def ratio(train: GearTrain, gear: str, *, to: str | None = None) -> Fraction:
     ------
     OutOfRangeError
         A gear or shaft that the unit does not have, or a shaft that the gear does not turn.
+
+    Examples
+    --------
+    Teeth 47/13 in first gear and 73/18 in the final drive.
+
+    >>> from twoshaft.units import load_unit
+    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> ratio(train, "first") == Fraction(47, 13) * Fraction(73, 18)
+    True
     """
     shaft = train.differential.case if to is None else to
     _known("shaft", [shaft], train.shafts)

@@ -34,6 +34,15 @@ def road_speed(
     -------
     pint.Quantity
         Speed [km/hour]; reverse is positive too.
+
+    Examples
+    --------
+    A wheel of 300 mm at 1000/14.66 turns a minute.
+
+    >>> from twoshaft.units import load_unit
+    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> f"{road_speed(train, 'first', Q(1000, 'rpm'), Q(300, 'mm')):.1f}"
+    '7.7 kilometer / hour'
     """
     wheel_rad_s = input_speed_rad_s / abs(float(ratio(train, gear)))
     return Q(wheel_rad_s * _radius_m(train, rolling_radius_m), "m/s").to("km/hour")
@@ -64,6 +73,15 @@ def speed_drive_turns(
     ------
     OutOfRangeError
         The unit has no speed drive, or it sits where the wheels do not turn it.
+
+    Examples
+    --------
+    A wheel of 300 mm turns 530.5 times a kilometre, the driven gear 22/21 as often.
+
+    >>> from twoshaft.units import load_unit
+    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> f"{speed_drive_turns(train, Q(1, 'km'), Q(300, 'mm')):.1f}"
+    '555.8 turn'
     """
     drive = train.speed_drive
     if drive is None:

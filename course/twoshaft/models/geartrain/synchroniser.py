@@ -180,6 +180,15 @@ def gap_says(section: Synchroniser, gaps_mm: Sequence[float], step_mm: float) ->
     str
         ``"tilted"``: they differ too much; ``"worn"``: the narrowest is below the least gap;
         ``"away"``: all are wider than new, so ring or hub stands off; else ``"good"``.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> from twoshaft.units.quantities import Q
+    >>> ring = train.synchronisers[0]  # at least 0.55 mm
+    >>> gap_says(ring, [Q(mm, "mm") for mm in (0.50, 0.45, 0.50)], step=Q(0.05, "mm"))
+    'worn'
     """
     if max(gaps_mm) - min(gaps_mm) > TILT_MM + 1e-9:
         return "tilted"

@@ -66,6 +66,17 @@ def count_turns(
     ------
     OutOfRangeError
         Turns or least count not above zero, an unknown gear or way of counting.
+
+    Examples
+    --------
+    First gear is 14.66 to one; with one output held the case turns half as often as the other.
+
+    >>> from twoshaft.units import load_unit
+    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> count_turns(train, "first", 2, "both outputs, averaged").seen  # read to an eighth
+    29.375
+    >>> count_turns(train, "first", 2, "one output, the other held").seen
+    14.625
     """
     step = train.least_count_turns if least_count is None else least_count
     if counted == "one output, the other held":
@@ -96,6 +107,13 @@ def tells_apart(
     ----------
     train, one, other, counted, least_count
         As for :func:`count_turns`.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> tells_apart(train, "first", "second", "both outputs, averaged")
+    1.0
     """
     step = train.least_count_turns if least_count is None else least_count
     a = count_turns.plain(train, one, 1, counted, step).exact
@@ -135,6 +153,13 @@ def mistaken(
     ----------
     train, output_turns, counted, least_count
         As for :func:`count_turns`.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> mistaken(train, 1, "one output, the other held", 0.5)
+    (('third', 'fourth'), ('fourth', 'fifth'))
     """
     step = train.least_count_turns if least_count is None else least_count
     exact = {
@@ -167,6 +192,14 @@ def with_wheel(train: GearTrain, mesh: str, side: Literal["driving", "driven"], 
     ------
     OutOfRangeError
         A mesh that the unit does not have.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> other = with_wheel(train, "mesh-first", "driven", 46)
+    >>> ratio(other, "first") / ratio(train, "first")
+    Fraction(46, 47)
     """
     if mesh not in [one.id for one in train.meshes]:
         raise OutOfRangeError("mesh", mesh, ", ".join(m.id for m in train.meshes), "the unit file")
@@ -196,6 +229,13 @@ def nearest_gear(
     -------
     str
         Gear id.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> nearest_gear(train, 8.3, 1, "both outputs, averaged")  # 43/21 times 73/18 is 8.30
+    'second'
     """
     return min(
         (gear.id for gear in train.gears),

@@ -331,7 +331,13 @@ class Tightening:
 
 
 def spread(clamp_n: np.ndarray, target_n) -> float:
-    """Largest less smallest clamp over the mean target."""
+    """Largest less smallest clamp over the mean target.
+
+    Examples
+    --------
+    >>> spread(np.array([9e3, 10e3, 11e3]), 10e3)
+    0.2
+    """
     return float(np.ptp(clamp_n) / np.mean(target_n))
 
 
@@ -353,6 +359,16 @@ def tighten(face: Face, rounds: Sequence[Round]) -> Tightening:
     OutOfRangeError
         No round, an order that names a bolt twice or one that is not there, a target not above
         zero, a film below zero or growing from round to round.
+
+    Examples
+    --------
+    One round leaves the first bolts short: the later ones have sunk the flange under them.
+
+    >>> ring = np.array([(0, 0), (0.1, 0), (0.1, 0.1), (0, 0.1)])
+    >>> soft = Face(ring, 0.012, 0.020, bolt_stiffness_n_m=200e6, joint_stiffness_n_m3=1e10)
+    >>> left = tighten(soft, [Round.of(range(4), Q(10, "kN"))])
+    >>> bool(left.clamp_n[0] < left.clamp_n[3]), f"{left.clamp_n[3]:.0f}"
+    (True, '10000')
     """
     in_range("number of rounds", len(rounds), 1, 100, "", "patience")
     if all(isinstance(one.target_n, float) for one in rounds):
@@ -414,6 +430,13 @@ def rounds_needed(
         Largest allowed spread (largest less smallest clamp over target), above 0 to 1.
     most : int
         1 to 100.
+
+    Examples
+    --------
+    >>> ring = np.array([(0, 0), (0.1, 0), (0.1, 0.1), (0, 0.1)])
+    >>> soft = Face(ring, 0.012, 0.020, bolt_stiffness_n_m=200e6, joint_stiffness_n_m3=1e10)
+    >>> [rounds_needed(soft, range(4), Q(10, "kN"), limit) for limit in (0.9, 0.1)]
+    [1, 2]
     """
     spreads = tighten(face, [Round.of(order, target)] * int(most)).spreads
     good = np.flatnonzero(spreads <= limit)

@@ -49,6 +49,13 @@ def shim_sign(arrangement: Arrangement, place: ShimPlace) -> int:
     -------
     int
         +1: thicker means more preload, less end play. -1: the other way round.
+
+    Examples
+    --------
+    >>> shim_sign(Arrangement.OUTER_TOGETHER, ShimPlace.BEHIND_OUTER)
+    1
+    >>> shim_sign(Arrangement.OUTER_TOGETHER, ShimPlace.UNDER_COVER)
+    -1
     """
     place = ShimPlace(place)
     if place in (ShimPlace.BEHIND_OUTER, ShimPlace.BEHIND_INNER):

@@ -16,7 +16,18 @@ _WANTED = Range("interference", "mm", -5.0, 5.0, "shim setting")
 
 
 def target_interference(support: Support) -> tuple[Q, Q]:
-    """Lowest and highest interference [mm] that meet a support's target; end play turns sign."""
+    """Lowest and highest interference [mm] that meet a support's target; end play turns sign.
+
+    Examples
+    --------
+    End play of 0.015 to 0.06 mm is an interference below zero.
+
+    >>> from twoshaft.units import load_unit
+    >>> unit = load_unit("tarnbeck-b5")
+    >>> hub = unit.bearings.support_by_id("practice-hub")
+    >>> [f"{limit.m_as('mm'):g}" for limit in target_interference(hub)]
+    ['-0.06', '-0.015']
+    """
     low, high = support.target.low_mm, support.target.high_mm
     if support.target.kind == "end-play":
         low, high = -high, -low
@@ -57,6 +68,16 @@ def stack_budget(
         Measured lengths [mm] by term id; nominal where absent.
     interference : pint.Quantity, optional
         Wanted interference [mm]; the middle of the target if absent.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> unit = load_unit("tarnbeck-b5")
+    >>> support = unit.bearings.support_by_id("differential")
+    >>> needed = stack_budget(support, interference=Q(0, "mm"))
+    >>> by_hand = Stack.from_support(support).shim_for(Q(0, "mm"))
+    >>> f"{needed.value - by_hand.m_as('mm'):.3f}", needed.u > 0
+    ('0.000', True)
     """
     stack = Stack.from_support(support, measured)
     wanted_mm = interference_mm

@@ -85,6 +85,14 @@ def count_orders(task: OrderTask, budget: int = BUDGET) -> Count:
         Exact within the budget. An estimate is the mean of a few seeded, unbiased runs through
         the down-sets that keep only a sample of each level, guided by the hook formula (Knuth
         1973, from memory). The interval covers sampling error alone.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> steps = "stone-housing-face", "wash-housing", "warm-housing"  # each before the next
+    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
+    >>> count_orders(task).value
+    1
     """
     return _count(task, _decompose(task, (1 << len(task.steps)) - 1), budget)
 

@@ -24,6 +24,14 @@ def ready_steps(task: OrderTask, done: Iterable[str]) -> tuple[str, ...]:
     -------
     tuple of str
         In the order of the unit file.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> steps = "stone-housing-face", "wash-housing", "warm-housing"  # each before the next
+    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
+    >>> ready_steps(task, ["stone-housing-face"])
+    ('wash-housing',)
     """
     order = sort_out(task, done).first
     return tuple(step for i, step in enumerate(task.steps) if _is_ready(task, order, i))
@@ -83,6 +91,16 @@ def consequences(task: OrderTask, sequence: Iterable[str]) -> tuple[Consequence,
     tuple of Consequence
         One for each step of the sequence (first place of each), in order. A buried step shows
         where its turn comes; the step that buries it lists it under ``buries``.
+
+    Examples
+    --------
+    A housing that is warmed before it was washed.
+
+    >>> from twoshaft.units import load_unit
+    >>> steps = "stone-housing-face", "wash-housing", "warm-housing"  # each before the next
+    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
+    >>> [one.state for one in consequences(task, ["stone-housing-face", "warm-housing"])]
+    ['ok', 'harmed']
     """
     order = sort_out(task, sequence).first
     leaving: dict[int, list] = {}

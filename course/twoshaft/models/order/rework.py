@@ -50,6 +50,16 @@ def rework(
         The step that was left out.
     undo, do : mapping of str to float, optional
         Minutes by step where they differ from the unit's [min].
+
+    Examples
+    --------
+    The funnel covers what the wash must reach, the magnet does not.
+
+    >>> from twoshaft.units import load_unit
+    >>> steps = "wash-housing", "fit-oil-funnel", "fit-magnet"
+    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
+    >>> rework(task, ["fit-magnet", "fit-oil-funnel"], late="wash-housing").off
+    ('fit-oil-funnel',)
     """
     number = task.number[late]
     order = [i for i in sort_out(task, built).first if i != number]

@@ -18,6 +18,16 @@ def buried_steps(task: OrderTask, sequence: Iterable[str]) -> tuple[tuple[str, s
         The task.
     sequence : iterable of str
         Step ids.
+
+    Examples
+    --------
+    The funnel covers what the wash should have reached.
+
+    >>> from twoshaft.units import load_unit
+    >>> steps = "wash-housing", "fit-oil-funnel"
+    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
+    >>> buried_steps(task, reversed(steps))
+    (('wash-housing', 'fit-oil-funnel'),)
     """
     broken = broken_reasons(task, sort_out(task, sequence).first)
     return tuple(
@@ -29,13 +39,33 @@ def buried_steps(task: OrderTask, sequence: Iterable[str]) -> tuple[tuple[str, s
 
 
 def broken_safety(task: OrderTask, sequence: Iterable[str]) -> tuple[Reason, ...]:
-    """Rules that guard safety and that an order breaks, and such clocks that run out."""
+    """Rules that guard safety and that an order breaks, and such clocks that run out.
+
+    Examples
+    --------
+    Old oil and solvent must be out before the housing gets hot.
+
+    >>> from twoshaft.units import load_unit
+    >>> steps = "stone-housing-face", "wash-housing", "warm-housing"  # each before the next
+    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
+    >>> [(rule.earlier, rule.later) for rule in broken_safety(task, reversed(steps))]
+    [(('wash-housing',), 'warm-housing')]
+    """
     order = sort_out(task, sequence).first
     broken = (*broken_reasons(task, order), *late_clocks(task, order))
     return tuple(reason for reason in broken if reason.safety)
 
 
 def reasons_between(task: OrderTask, earlier: str, later: str) -> tuple[Reason, ...]:
-    """The rules that put one step before another directly."""
+    """The rules that put one step before another directly.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> steps = "stone-housing-face", "wash-housing", "warm-housing"  # each before the next
+    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
+    >>> [str(reason.kind) for reason in reasons_between(task, "wash-housing", "warm-housing")]
+    ['harms']
+    """
     i, j = task.number[earlier], task.number[later]
     return tuple(bond.reason for bond in task.bonds_into[j] if bond.earlier == i)

@@ -68,6 +68,13 @@ def window(
     Window
         An optional step is possible between start and end by the rules, given that everything
         it needs itself is done before the clock starts.
+
+    Examples
+    --------
+    >>> from twoshaft.units import load_unit
+    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"))
+    >>> window(task, "sealant-skins").inside
+    ('lower-case', 'start-case-bolts', 'start-idler-bolt')
     """
     found = clock_of(task, clock)
     i, j = found.starts, found.ends

@@ -63,8 +63,8 @@ woshaft-notebook :is(.jp-MarkdownCell,.twoshaft-quiet) .jp-Collapser{visibility:
 ML figure{min-width:0;max-width:100%}.twoshaft-notebook :is(.jp-RenderedImage img,.jp-RenderedHTML figure>svg){max-width\
 :none}}")),pt(r);let s=JSON.parse(e.getOption("twoshaftReleased")||"[]"),i=wt(o,s);r.restored.then(()=>{r.shell.collapseLeft?.(),
 r.shell.collapseRight?.()}),r.docRegistry.addWidgetExtension("Notebook",{createNew:(c,f)=>{mt(c,f,i,n)}})}}}function bt(t){
-globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=0fb96193dd4577e6`);globalThis.twoshaftScreens.set("\
-0fb96193dd4577e6",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("0fb96193dd4577e6"),console.warn(`${h}: the screens \
+globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=1d1d0d1d04a8d908`);globalThis.twoshaftScreens.set("\
+1d1d0d1d04a8d908",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("1d1d0d1d04a8d908"),console.warn(`${h}: the screens \
 could not be loaded`,n)})}function pt(t){document.addEventListener("click",e=>{let n=O(e,"a[data-twoshaft-open]");!n||e.
 ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),
 document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&

@@ -283,235 +283,235 @@ disconnect(n),r?.connectionStatusChanged?.disconnect(a),r?.disposed?.disconnect(
   --ts-accent: #8ecbf2;
   --ts-on-accent: #1b1b1b;
 }
-.twoshaft{color:var(--ts-ink);font-family:var(--ts-font);font-size:var(--ts-text);line-height:1.5;max-width:100%;overflo\
-w-wrap:anywhere}.twoshaft p,.twoshaft ul,.twoshaft ol,.twoshaft fieldset{margin:0;padding:0}.twoshaft p,.twoshaft .ts-pr\
-ompt,.twoshaft .ts-option{max-width:var(--ts-width)}.twoshaft .ts-hidden{position:absolute;width:1px;height:1px;overflow\
-:hidden;clip-path:inset(50%);white-space:nowrap}.twoshaft .ts-shape{display:inline-block;min-width:1.25em}.twoshaft .ts-\
-hint,.twoshaft .ts-read,.twoshaft .ts-chosen,.twoshaft .ts-total,.twoshaft .ts-stage,.twoshaft .ts-keys,.twoshaft .ts-st\
-atus{font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft .ts-alert:not(:empty),.twoshaft .ts-trouble:not(:empty){b\
-order:2px solid var(--ts-ink);padding:var(--ts-grid);margin-top:var(--ts-grid)}.twoshaft .ts-box{box-sizing:border-box;m\
-in-height:var(--ts-target);padding:0 var(--ts-grid);border:1px solid var(--ts-line);border-radius:2px;background:var(--t\
-s-paper);color:var(--ts-ink);font:inherit}.twoshaft .ts-number-box{width:12em;max-width:100%}.twoshaft .ts-number-box[ar\
-ia-invalid=true]{border:2px dashed var(--ts-ink)}.twoshaft .ts-option{display:flex;align-items:flex-start;gap:var(--ts-g\
-rid);padding:4px 0;min-height:24px;cursor:pointer}.twoshaft .ts-option input{width:18px;height:18px;margin:2px 0 0;flex:\
-none;accent-color:var(--ts-accent)}.twoshaft .ts-button{box-sizing:border-box;min-height:var(--ts-target);min-width:var(\
---ts-target);padding:0 calc(1.5 * var(--ts-grid));border:1px solid var(--ts-accent);border-radius:2px;background:var(--t\
-s-paper);color:var(--ts-accent);font:inherit;font-size:var(--ts-small);cursor:pointer}.twoshaft .ts-button[aria-pressed=\
-true]{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft .ts-button:disabled,.twoshaft .ts-box:disabled{col\
-or:var(--ts-quiet);border-color:var(--ts-line);border-style:dotted;cursor:default}.twoshaft :is(input,button,select,summ\
-ary,[tabindex]):focus-visible{outline:3px solid var(--ts-accent);outline-offset:2px}.twoshaft .ts-tools{display:flex;fle\
-x-wrap:wrap;align-items:center;gap:var(--ts-grid);margin:var(--ts-grid) 0 calc(var(--ts-grid) / 2)}.twoshaft .ts-tools>*\
-,.twoshaft .ts-pair>*{min-width:0}.twoshaft .ts-tools .ts-box,.twoshaft .ts-pair .ts-box{max-width:100%}.twoshaft .ts-pa\
-ir{display:inline-flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid);max-width:100%}.twoshaft .ts-before{width:24\
-em;max-width:100%}.jp-OutputArea:has(.twoshaft-live)>.jp-OutputArea-child:has(.twoshaft-copy){display:none}.twoshaft-rig\
-{padding:var(--ts-grid) 0}.twoshaft .ts-finding{font-weight:600;margin:var(--ts-grid) 0 0}.twoshaft .ts-happened{margin-\
-top:var(--ts-grid);min-height:3em}.twoshaft-rig>.ts-prompt{font-weight:600;margin:calc(2 * var(--ts-grid)) 0 var(--ts-gr\
-id)}.twoshaft .ts-scroll{overflow-x:auto;margin:var(--ts-grid) 0;padding-bottom:var(--ts-grid)}.twoshaft .ts-scroll svg{\
-display:block}.twoshaft .ts-scroll.ts-fit svg{max-width:100%;min-width:600px;height:auto}.twoshaft .ts-facts{display:gri\
-d;grid-template-columns:max-content 1fr;gap:4px calc(2 * var(--ts-grid));margin:var(--ts-grid) 0;max-width:calc(var(--ts\
--width) + 12ch)}.twoshaft .ts-facts dt{float:none;clear:none;width:auto;font-weight:600;overflow-wrap:normal}.twoshaft .\
-ts-facts dd{margin:0;width:auto}@media(max-width:480px){.twoshaft .ts-facts{grid-template-columns:1fr}}.twoshaft .ts-rea\
-dy{display:flex;flex-wrap:wrap;gap:var(--ts-grid)}.twoshaft .ts-ready .ts-button{text-align:left;padding-block:4px}.twos\
-haft .ts-button.ts-off{color:var(--ts-quiet);border-color:var(--ts-line);border-style:dotted;cursor:default}.twoshaft .t\
-s-sentences{padding-left:calc(3 * var(--ts-grid));max-width:var(--ts-width)}.twoshaft .ts-note-blocked .ts-shape,.twosha\
-ft .ts-note-harmed .ts-shape{color:var(--ts-bad)}.twoshaft .tsf-step{cursor:pointer}.twoshaft .ts-either{opacity:.4}.two\
-shaft .ts-before-it .tsf-b{stroke-width:3}.twoshaft .ts-after-it .tsf-b{stroke-width:2;outline:1px solid var(--ts-ink);o\
-utline-offset:2px}.twoshaft .ts-chosen-step .tsf-b{fill:var(--ts-accent);stroke:var(--ts-accent)}.twoshaft .ts-chosen-st\
-ep .tsf-t{fill:var(--ts-on-accent);font-weight:600}.twoshaft .tsf-step:focus{outline:none}.twoshaft .tsf-step:focus-visi\
-ble .tsf-b{outline:3px solid var(--ts-accent);outline-offset:3px}.twoshaft .tsg-text{font:var(--ts-small) var(--ts-font)\
-;fill:var(--ts-ink)}.twoshaft .tsg-face{fill:var(--ts-paper);stroke:var(--ts-ink);stroke-width:2}.twoshaft .tsg-mark{str\
-oke:var(--ts-ink);stroke-width:1}.twoshaft .tsg-long{stroke-width:2}.twoshaft .tsg-pointer{fill:var(--ts-accent);stroke:\
-var(--ts-accent)}.twoshaft .tsg-hub{fill:var(--ts-ink)}.twoshaft .tsg-small{stroke:var(--ts-ink);stroke-width:2}.twoshaf\
-t .tsg-target{fill:var(--ts-faint);stroke:var(--ts-ink);stroke-width:1;stroke-dasharray:5 3}.twoshaft .tsg-cold{fill:var\
-(--ts-accent);stroke:var(--ts-paper)}.twoshaft .tsg-warm{fill:var(--ts-paper);stroke:var(--ts-bad);stroke-width:3}.twosh\
-aft .tsg-dial{width:190px;height:190px;flex:none}.twoshaft .tsg-scale{width:100%;max-width:600px;min-width:540px;height:\
-auto;display:block}.twoshaft .tsg-axis{width:100%;max-width:720px;min-width:540px;height:auto;display:block}.twoshaft .t\
-sg-beside{display:flex;flex-wrap:wrap;align-items:center;gap:calc(2 * var(--ts-grid))}.twoshaft .tsg-beside>*{min-width:\
-0;max-width:100%}.twoshaft .tsg-gauge svg{max-width:100%;height:auto}.twoshaft .tsg-gauge{text-align:center;font-size:va\
-r(--ts-small)}.twoshaft .tsg-wide{overflow-x:auto;max-width:100%}.twoshaft .ts-slide{display:flex;flex-wrap:wrap;align-i\
-tems:center;gap:var(--ts-grid);margin:var(--ts-grid) 0}.twoshaft .ts-slide>span{min-width:11em}.twoshaft .ts-slider{widt\
-h:260px;max-width:100%;height:24px;accent-color:var(--ts-accent)}.twoshaft .ts-slid{min-width:12em;font-variant-numeric:\
-tabular-nums}.twoshaft .tsg-centre{stroke:var(--ts-ink);stroke-width:1;stroke-dasharray:14 3 3 3}.twoshaft .tsg-drum{max\
--width:100%;height:auto}.twoshaft .tsg-ticks{border:none;display:flex;flex-wrap:wrap;gap:0 calc(2 * var(--ts-grid))}.two\
-shaft .tsg-side{flex:1 1 420px;min-width:min(100%,320px)}.twoshaft .tsi-micrometer{width:760px;height:240px;display:bloc\
-k}.twoshaft .tsi-vernier{width:760px;height:190px;display:block}.twoshaft .tsi-runout{width:300px;height:260px;flex:none\
-}.twoshaft .tsi-wrench{width:720px;max-width:100%;height:auto;display:block}.twoshaft .tsi-fine{stroke:var(--ts-ink);str\
-oke-width:1.1}.twoshaft .tsi-bold{stroke:var(--ts-ink);stroke-width:2}.twoshaft .tsi-body{fill:var(--ts-faint);stroke:va\
-r(--ts-ink);stroke-width:2}.twoshaft .tsi-paper{fill:var(--ts-paper);stroke:var(--ts-ink);stroke-width:1}.twoshaft .tsi-\
-lever{stroke:var(--ts-ink);stroke-width:10;stroke-linecap:round}.twoshaft .tsi-adapter{stroke:var(--ts-accent);stroke-wi\
-dth:10;stroke-linecap:round}.twoshaft .tsi-arm{stroke:var(--ts-accent);stroke-width:2;stroke-dasharray:7 4}.twoshaft .ts\
-i-plunger{stroke:var(--ts-accent);stroke-width:5;stroke-linecap:round}.twoshaft .ts-order{position:relative;max-width:ca\
-lc(var(--ts-width) + 8em)}.twoshaft .ts-steps{position:relative;list-style:none;border:1px solid var(--ts-line);margin-t\
-op:calc(var(--ts-grid) / 2);background:var(--ts-paper)}.twoshaft .ts-steps.ts-long{max-height:min(30rem,75vh);overflow-y\
-:auto}.twoshaft .ts-step{display:flex;align-items:flex-start;gap:var(--ts-grid);padding:4px var(--ts-grid) 4px 0;margin:\
-0;min-height:24px;border-bottom:1px solid var(--ts-faint);border-left:4px solid transparent;cursor:default;user-select:n\
-one}.twoshaft .ts-step:last-child{border-bottom:0}.twoshaft .ts-step.ts-level2{padding-left:calc(2 * var(--ts-grid))}.tw\
-oshaft .ts-step:focus-visible{outline-offset:-3px}.twoshaft .ts-current{border-left-color:var(--ts-accent);background:va\
-r(--ts-faint)}.twoshaft .ts-inblock{border-left-style:double;border-left-color:var(--ts-ink)}.twoshaft .ts-held{backgrou\
-nd:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft .ts-held .ts-number,.twoshaft .ts-held .ts-grip,.twoshaft .ts-he\
-ld .ts-stage{color:inherit}.twoshaft .ts-lifted{opacity:.45}.twoshaft .ts-dragging,.twoshaft .ts-dragging .ts-step{curso\
-r:grabbing}.twoshaft .ts-number{flex:none;min-width:2.5em;text-align:right;color:var(--ts-quiet);font-variant-numeric:ta\
-bular-nums;touch-action:none}.twoshaft .ts-grip,.twoshaft .ts-fold{flex:none;width:24px;text-align:center;color:var(--ts\
--quiet);cursor:grab;touch-action:none}.twoshaft .ts-fold{cursor:pointer}.twoshaft .ts-what{flex:1;min-width:0}.twoshaft \
-.ts-state{font-weight:600;font-size:var(--ts-small)}.twoshaft .ts-note{display:block;font-size:var(--ts-small);max-width\
-:var(--ts-width)}.twoshaft .ts-line{position:absolute;left:0;right:0;height:3px;background:var(--ts-accent);pointer-even\
-ts:none}.twoshaft.ts-ghost{position:fixed;left:0;top:0;z-index:10000;width:max-content;max-width:24em;padding:4px var(--\
-ts-grid);pointer-events:none;background:var(--ts-paper);color:var(--ts-ink);border:2px solid var(--ts-accent)}.twoshaft \
-.ts-order .ts-keys{margin-top:var(--ts-grid)}.twoshaft .ts-order .ts-keys summary{cursor:pointer;min-height:24px;color:v\
-ar(--ts-accent);width:fit-content}.twoshaft .ts-path-both{display:flex;flex-wrap:wrap;gap:calc(3 * var(--ts-grid));align\
--items:flex-start;margin-top:var(--ts-grid)}.twoshaft .ts-path-words{flex:1 1 22em;min-width:0;max-width:34em}.twoshaft \
-.ts-path-picture{flex:none;max-width:100%}.twoshaft .ts-pathlist{margin:0;padding-left:calc(4 * var(--ts-grid))}.twoshaf\
-t .ts-pathlist li{min-height:28px;padding-left:4px;border-left:4px solid transparent}.twoshaft .ts-pathlist li.ts-curren\
-t{border-left-color:var(--ts-accent);background:var(--ts-faint)}.twoshaft .ts-path-off{min-width:28px;min-height:28px;ma\
-rgin-left:var(--ts-grid);border:1px solid var(--ts-line);border-radius:2px;background:var(--ts-paper);color:var(--ts-ink\
-);font:inherit;line-height:1;cursor:pointer}.twoshaft .ts-gateplan{display:block;max-width:100%;height:auto}.twoshaft .t\
-sp-slot{fill:none;stroke:var(--ts-line);stroke-width:14;stroke-linecap:round;opacity:.35}.twoshaft .tsp-line{fill:none;s\
-troke:var(--ts-accent);stroke-width:2.5;stroke-linejoin:round}.twoshaft .tsp-start{fill:var(--ts-paper);stroke:var(--ts-\
-accent);stroke-width:2}.twoshaft .tsp-stop{fill:var(--ts-accent)}.twoshaft .tsp-gear{font:600 var(--ts-small) var(--ts-f\
-ont);fill:var(--ts-ink)}.twoshaft .tsp-number{font:600 var(--ts-small) var(--ts-font);fill:var(--ts-ink);paint-order:str\
-oke;stroke:var(--ts-paper);stroke-width:4px}.twoshaft .ts-pad{max-width:62rem}.twoshaft .ts-pad-face{position:relative;w\
-idth:100%;border:1px solid var(--ts-line);background:var(--ts-paper)}.twoshaft .tsp-face{display:block;position:relative\
-;width:100%;height:auto;touch-action:none;cursor:crosshair}.twoshaft .tsp-land{fill:var(--ts-faint);stroke:none}.twoshaf\
-t .tsp-edge{fill:none;stroke:var(--ts-ink);stroke-linejoin:round}.twoshaft .tsp-text{fill:var(--ts-ink);font-family:var(\
---ts-font);paint-order:stroke;stroke:var(--ts-paper);stroke-width:.5px;pointer-events:none;user-select:none}.twoshaft .t\
-sp-hole{fill:var(--ts-paper);stroke:var(--ts-ink)}.twoshaft .tsp-blind{fill:var(--ts-ink)}.twoshaft .tsp-guide,.twoshaft\
- .tsp-reach,.twoshaft .tsp-hatch{fill:none;stroke:var(--ts-ink)}.twoshaft .tsp-spot{stroke:var(--ts-ink)}.twoshaft .tsp-\
-stroke,.twoshaft .tsp-live,.twoshaft .tsp-grain{fill:none;stroke-linejoin:round;stroke-linecap:butt}.twoshaft .tsp-film{\
-stroke:var(--ts-film);stroke-opacity:.6}.twoshaft .tsp-bead{stroke:var(--ts-bead);stroke-linecap:round}.twoshaft .tsp-wi\
-pe{stroke:var(--ts-paper);stroke-opacity:.85}.twoshaft .tsp-grain{stroke:var(--ts-ink)}.twoshaft .tsp-live{stroke:var(--\
-ts-accent);stroke-opacity:.5;stroke-linecap:round}.twoshaft .tsp-chosen{fill:none;stroke:var(--ts-accent);stroke-dasharr\
-ay:3 2;pointer-events:none}.twoshaft .ts-size{width:6em}.twoshaft .ts-size[aria-invalid=true]{border:2px dashed var(--ts\
--ink)}.twoshaft .ts-pad-trouble{min-height:1.5em;color:var(--ts-ink)}.twoshaft .ts-passes{padding-left:2.5em;font-size:v\
-ar(--ts-small);max-height:16rem;overflow-y:auto}.twoshaft .ts-passes li{padding:2px 0}.twoshaft .ts-remove{min-height:24\
-px;padding:0 var(--ts-grid)}.twoshaft .ts-pad-tools .ts-box{max-width:100%;min-width:0}.twoshaft .ts-pad-tools .ts-pair{\
-min-width:0}.twoshaft-form{padding:var(--ts-grid) 0}.twoshaft .ts-top{display:flex;flex-wrap:wrap;justify-content:space-\
-between;gap:0 calc(3 * var(--ts-grid));border-bottom:1px solid var(--ts-line);padding-bottom:calc(var(--ts-grid) / 2)}.t\
-woshaft .ts-who{font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft .ts-field{border:0;min-width:0;margin:calc(2 *\
- var(--ts-grid)) 0 0}.twoshaft .ts-prompt{display:block;padding:0;font-weight:600;margin-bottom:var(--ts-grid)}.twoshaft\
- .ts-line-of{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft .ts-line-of+.ts-read{min-height\
-:1.5em}.twoshaft .ts-read.ts-error{color:var(--ts-ink);font-size:var(--ts-text)}.twoshaft .ts-error .ts-shape,.twoshaft \
-.ts-status-bad .ts-shape{color:var(--ts-bad)}.twoshaft .ts-status-saved .ts-shape{color:var(--ts-good)}.twoshaft .ts-sta\
-tus-bad{color:var(--ts-ink);font-weight:600}.twoshaft .ts-order+.ts-read{display:none}.twoshaft .ts-bench{margin-top:var\
-(--ts-grid)}.twoshaft .ts-bench summary{cursor:pointer;min-height:24px;font-size:var(--ts-small);color:var(--ts-quiet)}.\
-twoshaft .ts-bench[open]{border:1px solid var(--ts-line);padding:var(--ts-grid)}.twoshaft .ts-bench-rows{display:grid;gr\
-id-template-columns:repeat(auto-fill,minmax(min(100%,20em),1fr));gap:var(--ts-grid) calc(2 * var(--ts-grid));margin:var(\
---ts-grid) 0}.twoshaft .ts-bench-row{min-width:0}.twoshaft .ts-bench-row select{max-width:100%;min-width:0}.twoshaft .ts\
--bench-row label{display:block;max-width:var(--ts-width)}.twoshaft .ts-bench-row .ts-read{min-height:0}.twoshaft-start>d\
-iv{max-width:1040px}.twoshaft-start h2{font-size:var(--ts-head);font-weight:600;margin:0;line-height:1.5}.twoshaft-start\
- section,.twoshaft-start .ts-sign-in{margin:calc(2 * var(--ts-grid)) 0 calc(3 * var(--ts-grid))}.twoshaft-start .ts-sign\
--in{display:grid;gap:calc(1.5 * var(--ts-grid));justify-items:start}.twoshaft-start .ts-pair{display:grid;gap:calc(var(-\
--ts-grid) / 2)}.twoshaft-start .ts-pair label{font-weight:600}.twoshaft-start .ts-pair .ts-box{width:22em;max-width:100%\
-}.twoshaft-start .ts-first{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft-start .ts-button{font-size:va\
-r(--ts-text)}.twoshaft-start .ts-said:not(:empty){border-left:3px solid var(--ts-accent);padding:var(--ts-grid);backgrou\
-nd:var(--ts-faint)}.twoshaft-start .ts-me{display:flex;flex-wrap:wrap;align-items:center;justify-content:space-between;g\
-ap:var(--ts-grid);margin-bottom:var(--ts-grid)}.twoshaft-start .ts-table{border-collapse:collapse;width:100%;margin:0 0 \
-calc(2 * var(--ts-grid));font-size:var(--ts-text);table-layout:fixed}.twoshaft-start .ts-table :is(th,td){text-align:lef\
-t;vertical-align:top;white-space:normal;padding:var(--ts-grid);border:0;border-bottom:1px solid var(--ts-line);backgroun\
-d:none;max-width:none}.twoshaft-start .ts-table thead th{font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-start\
- .ts-table th:nth-child(1){width:26%}.twoshaft-start .ts-table th:nth-child(2){width:16%}.twoshaft-start .ts-table th:nt\
-h-child(4){width:24%}.twoshaft-start .ts-small-line{display:block;font-size:var(--ts-small);color:var(--ts-quiet)}.twosh\
-aft-start .ts-doing{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft-start a.ts-link:is(:link\
-,:visited,:hover,:focus,:active){color:var(--ts-accent);text-decoration:underline;display:inline-flex;align-items:center\
-;min-height:var(--ts-target);cursor:pointer}.twoshaft-start .ts-lessons{padding-left:calc(2 * var(--ts-grid))}.twoshaft-\
-start .ts-lessons .ts-link{min-height:24px}.twoshaft-start .ts-module th{padding-top:calc(3 * var(--ts-grid));font-size:\
-var(--ts-text)}.twoshaft-start .ts-table .ts-module th{width:auto}.twoshaft-start .ts-assigned{margin-left:var(--ts-grid\
-);font-weight:400;color:var(--ts-quiet)}.twoshaft-start .ts-next{margin:0}.twoshaft-start summary{min-height:var(--ts-ta\
-rget);align-content:center;cursor:pointer}@media(max-width:560px){.twoshaft-start .ts-table thead{position:absolute;clip\
--path:inset(50%)}.twoshaft-start .ts-table :is(tr,th,td):nth-child(n){display:block;width:auto}.twoshaft-start .ts-table\
- tr{border-bottom:1px solid var(--ts-line);padding:var(--ts-grid) 0}.twoshaft-start .ts-table tbody :is(th,td){border:0;\
-padding:4px 0}}.twoshaft .tsj-bench{display:flex;flex-wrap:wrap;gap:calc(3 * var(--ts-grid));align-items:flex-start;marg\
-in-top:var(--ts-grid)}.twoshaft .tsj-bench svg{display:block;max-width:100%;height:auto}.twoshaft .tsj-bolt{cursor:point\
-er}.twoshaft .tsj-bolt:focus{outline:none}.twoshaft .tsj-bolt:focus-visible circle{stroke:var(--ts-accent);stroke-width:\
-4}.twoshaft .tsj-bolt.tsj-started circle{stroke-width:3}.twoshaft .tsj-bolt.tsj-tight circle{fill:var(--ts-ink)}.twoshaf\
-t .tsj-bolt.tsj-tight text{fill:var(--ts-paper)}.twoshaft .tsj-slide{display:inline-flex;align-items:center;gap:var(--ts\
--grid)}.twoshaft .tsj-slide input{width:180px;max-width:40vw;accent-color:var(--ts-accent);min-height:var(--ts-target)}.\
-twoshaft .tsj-figure{min-width:8ch;font-variant-numeric:tabular-nums;font-weight:600}.twoshaft .tsj-happened{min-height:\
-3em;margin-top:var(--ts-grid)}.twoshaft .tsj-check{display:inline-flex;align-items:center;gap:var(--ts-grid);min-height:\
-var(--ts-target)}.twoshaft .tsj-check input{width:18px;height:18px;accent-color:var(--ts-accent)}.twoshaft .tsj-settings\
-{display:grid;grid-template-columns:max-content minmax(0,1fr);gap:4px calc(2 * var(--ts-grid));align-items:center;max-wi\
-dth:calc(var(--ts-width) + 12ch);margin:var(--ts-grid) 0}.twoshaft .tsj-settings>label{font-weight:600}.twoshaft .tsj-ba\
-nd svg{display:block;max-width:100%;height:auto}.twoshaft .tsj-settings select{max-width:100%}.twoshaft .tsj-slide{max-w\
-idth:100%;flex-wrap:wrap}@media(max-width:700px){.twoshaft .tsj-settings{grid-template-columns:minmax(0,1fr)}}.twoshaft \
-table.tsk-board{border-collapse:collapse;font:var(--ts-text) var(--ts-font);color:var(--ts-ink)}.twoshaft table.tsk-boar\
-d caption{text-align:left;font-weight:600;padding:4px 0}.twoshaft table.tsk-board th,.twoshaft table.tsk-board td{text-a\
-lign:left;vertical-align:middle;padding:4px 12px 4px 0;border-bottom:1px solid var(--ts-line);background:none;font-weigh\
-t:400}.twoshaft table.tsk-board thead th{font-weight:600}.twoshaft table.tsk-board tbody th{min-width:18ch;max-width:34c\
-h;white-space:normal}.twoshaft table.tsk-board .tsk-number{text-align:right;font-variant-numeric:tabular-nums;white-spac\
-e:nowrap}.twoshaft table.tsk-board select{max-width:44ch}.twoshaft table.tsk-board .tsk-best td,.twoshaft table.tsk-boar\
-d .tsk-best th{font-weight:600;border-bottom:2px solid var(--ts-accent)}.twoshaft table.tsk-board .tsk-failed{font-weigh\
-t:600}.twoshaft .tsk-shown{min-width:24ch}.twoshaft .tsk-spent,.twoshaft .tsk-more{margin:var(--ts-grid) 0}@media(max-wi\
-dth:700px){.twoshaft table.tsk-board,.twoshaft table.tsk-board tbody,.twoshaft table.tsk-board tr,.twoshaft table.tsk-bo\
-ard caption{display:block}.twoshaft table.tsk-board thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-pa\
-th:inset(50%)}.twoshaft table.tsk-board tr{border-bottom:1px solid var(--ts-line);padding:var(--ts-grid) 0}.twoshaft tab\
-le.tsk-board tbody th,.twoshaft table.tsk-board tbody td,.twoshaft table.tsk-board tbody .tsk-number{display:block;borde\
-r:0;max-width:none;min-width:0;padding:2px 0;text-align:left;white-space:normal}.twoshaft table.tsk-board tbody .tsk-bes\
-t th,.twoshaft table.tsk-board tbody .tsk-best td{border:0}.twoshaft table.tsk-board tbody .tsk-best{border-bottom:2px s\
-olid var(--ts-accent)}.twoshaft table.tsk-board tbody th{font-weight:600}.twoshaft table.tsk-board td[data-label]:before\
-{content:attr(data-label) ": ";color:var(--ts-quiet)}.twoshaft table.tsk-board td:empty{display:none!important}.twoshaft\
- table.tsk-board select{max-width:100%}}.twoshaft .ts-gate{cursor:default;touch-action:pan-y;padding:4px}.twoshaft .ts-g\
-ate .tsg-panel{cursor:grab;touch-action:none}.twoshaft .ts-pulling,.twoshaft .ts-pulling .tsg-panel{cursor:grabbing}.two\
-shaft .ts-gate .tsg-hand{fill:var(--ts-accent)}.twoshaft .ts-gate svg{user-select:none}.twoshaft .ts-moves .ts-button{te\
-xt-align:left;padding-block:4px}.twoshaft .ts-happened.ts-stopped,.twoshaft .ts-log .ts-stopped{font-weight:600}.twoshaf\
-t .ts-log{max-height:14rem;overflow-y:auto;padding-left:calc(4 * var(--ts-grid));max-width:calc(var(--ts-width) + 12ch)}\
-.twoshaft .ts-gate+.ts-happened{min-height:1.5em}.twoshaft .ts-proof{max-width:calc(var(--ts-width) + 12ch);font-weight:\
-600}.twoshaft-rig .ts-how{width:34em;max-width:100%}.twoshaft .ts-gate:focus-visible{outline-offset:-3px}.twoshaft .tsw-\
-train svg{user-select:none}.twoshaft .tsw-counts{display:flex;flex-wrap:wrap;gap:calc(2 * var(--ts-grid));margin:var(--t\
-s-grid) 0}.twoshaft .tsw-count{box-sizing:border-box;display:grid;grid-template-columns:104px 1fr;column-gap:var(--ts-gr\
-id);align-items:center;width:268px;padding:4px;border:1px solid var(--ts-line);border-radius:2px;text-align:left;font-si\
-ze:var(--ts-small)}.twoshaft .tsw-count.tsw-hand{border:2px solid var(--ts-accent);padding:3px}.twoshaft .tsw-count.tsw-\
-held{border-style:dashed}.twoshaft .tsw-name{font-weight:600}.twoshaft .tsw-count>.tsw-dial{grid-column:1;grid-row:1 / s\
-pan 3}.twoshaft .tsw-count>div{grid-column:2}.twoshaft .tsw-dial{width:104px;height:104px;touch-action:none;cursor:grab;\
-user-select:none}.twoshaft .tsw-dial:active{cursor:grabbing}.twoshaft .tsw-plate{fill:var(--ts-faint);stroke:var(--ts-in\
-k);stroke-width:1}.twoshaft .tsw-end{fill:var(--ts-paper);stroke:var(--ts-ink);stroke-width:2}.twoshaft .tsw-painted{str\
-oke:var(--ts-accent);stroke-width:4}.twoshaft .tsw-dot{fill:var(--ts-accent)}.twoshaft .tsw-tick{stroke:var(--ts-ink);st\
-roke-width:1.5}.twoshaft .tsw-pointer{fill:var(--ts-ink)}.twoshaft .tsw-number{font:15px var(--ts-font);fill:var(--ts-in\
-k);text-anchor:middle}.twoshaft .tsw-strokes{min-height:1.5em;font-family:monospace;font-size:var(--ts-text);letter-spac\
-ing:1px;overflow-wrap:anywhere;max-height:4.5em;overflow-y:auto}.twoshaft .tsw-figure{min-height:1.5em;font-variant-nume\
-ric:tabular-nums}.twoshaft .tsw-figure:empty{min-height:0}.twoshaft .tsw-happened{min-height:1.5em}.twoshaft .tsh-pictur\
-e{overflow-x:auto;margin:var(--ts-grid) 0}.twoshaft .tsh-picture svg{display:block;width:100%;min-width:720px;max-width:\
-1100px;height:auto}.twoshaft .tsh-place{cursor:pointer}.twoshaft .tsh-place:focus{outline:none}.twoshaft .tsh-place:hove\
-r .tsh-hit{stroke:var(--ts-line);stroke-width:1}.twoshaft .tsh-chosen .tsh-hit,.twoshaft .tsh-chosen:hover .tsh-hit{stro\
-ke:var(--ts-accent);stroke-width:2}.twoshaft .tsh-place:focus-visible .tsh-hit{stroke:var(--ts-accent);stroke-width:4}.t\
-woshaft .tsh-chosen .tsf-t{font-weight:600}.twoshaft .tsh-box{border-left:3px solid var(--ts-accent);padding-left:calc(1\
-.5 * var(--ts-grid));min-height:5.5em}.twoshaft .tsh-head,.twoshaft .tsh-verdict{font-weight:600}.twoshaft .tsh-verdict{\
-margin-top:var(--ts-grid)!important}.twoshaft .tsh-told .ts-facts{margin-bottom:0}.twoshaft .tsl-sliders{display:grid;gr\
-id-template-columns:repeat(auto-fit,minmax(min(26em,100%),1fr));gap:0 calc(3 * var(--ts-grid));margin:var(--ts-grid) 0;m\
-ax-width:960px}.twoshaft .tsl-row{display:grid;grid-template-columns:12em minmax(6em,1fr) 4em;align-items:center;gap:var\
-(--ts-grid);min-height:var(--ts-target)}.twoshaft .tsl-row input{width:100%;accent-color:var(--ts-accent);margin:0;min-h\
-eight:24px}.twoshaft .tsl-row .ts-box{justify-self:start}.twoshaft .tsl-figure{font-variant-numeric:tabular-nums;text-al\
-ign:right}.twoshaft .tsl-drawing{overflow-x:auto}.twoshaft .tsl-drawing svg{display:block;width:100%;min-width:600px;max\
--width:820px;height:auto}.twoshaft .tsl-sum{font-variant-numeric:tabular-nums;margin:var(--ts-grid) 0}@media(max-width:4\
-80px){.twoshaft .tsl-sliders{grid-template-columns:minmax(0,1fr)}.twoshaft .tsl-row{display:flex;flex-wrap:wrap;min-widt\
-h:0}.twoshaft .tsl-row input{max-width:100%}}.twoshaft .tsp-section{overflow-x:auto}.twoshaft .tsp-gauge{width:220px;hei\
-ght:200px;flex:none}.twoshaft .tsp-section svg{display:block;max-width:100%;height:auto;min-width:320px}.twoshaft .ts-pa\
-ir[hidden]{display:none}.twoshaft .ts-cells{position:absolute;pointer-events:none}.twoshaft .tsp-land.tsp-clear{fill:non\
-e}.twoshaft .tsp-lump{fill:none;stroke:var(--ts-bead);stroke-linecap:round}.twoshaft .tsp-way{fill:none;stroke:var(--ts-\
-bad);stroke-linecap:round;stroke-linejoin:round}.twoshaft .tsp-out{fill:var(--ts-ink);stroke:var(--ts-paper);stroke-widt\
-h:.5px}.twoshaft .tsp-clear~g>.tsp-spot,.twoshaft .tsp-clean .tsp-spot-word,.twoshaft .tsp-shut .tsp-chosen{display:none\
-}.twoshaft .ts-legend{display:flex;flex-wrap:wrap;gap:4px calc(2 * var(--ts-grid));font-size:var(--ts-small);min-height:\
-1.6em}.twoshaft .ts-key{display:inline-flex;align-items:center;gap:4px}.twoshaft .ts-swatch{width:25px;height:15px;borde\
-r:1px solid var(--ts-line)}.twoshaft .ts-range{accent-color:var(--ts-accent);min-height:24px}.twoshaft .ts-clock{min-wid\
-th:6em;font-weight:600}.twoshaft .ts-prompt[hidden],.twoshaft .ts-sentences[hidden]{display:none}.twoshaft .ts-told{min-\
-height:2em;max-height:9em;overflow-y:auto}.twoshaft .ts-build{display:grid;grid-template-columns:minmax(16rem,2fr) minma\
-x(0,3fr);gap:calc(2 * var(--ts-grid));align-items:start}.twoshaft .ts-buildlist{display:grid;gap:4px;max-height:22rem;ov\
-erflow-y:auto;padding:4px}.twoshaft .ts-buildstep{text-align:left;padding-block:2px;min-height:28px}.twoshaft .ts-builds\
-tep-done{color:var(--ts-quiet);border-color:var(--ts-line)}.twoshaft .ts-buildstep-waits{border-style:dotted}.twoshaft .\
-ts-buildstep-ready{font-weight:600}.twoshaft .ts-buildstep[aria-current]{background:var(--ts-accent);color:var(--ts-on-a\
-ccent)}.twoshaft .ts-stage-choice{max-width:100%}.twoshaft .ts-hand{border:1px solid var(--ts-line);padding:var(--ts-gri\
-d);max-height:24rem;overflow-y:auto}.twoshaft .ts-hand .ts-field{border:0;margin:var(--ts-grid) 0;min-width:0}.twoshaft \
-.ts-hand-name{font-weight:600}.twoshaft .ts-do{text-align:left;padding-block:4px}.twoshaft .ts-caution{border-left:4px s\
-olid var(--ts-warn);padding-left:var(--ts-grid);font-size:var(--ts-small)}.twoshaft .ts-record table{border-collapse:col\
-lapse;margin:var(--ts-grid) 0;font:inherit}.twoshaft .ts-record caption{text-align:left;font-weight:600}.twoshaft .ts-re\
-cord :is(th,td){text-align:left;vertical-align:top;padding:3px 16px 3px 0;border-bottom:1px solid var(--ts-line);backgro\
-und:none;white-space:normal}.twoshaft .ts-record .ts-blank{min-width:12em;height:2em}@media(max-width:52rem){.twoshaft .\
-ts-build{grid-template-columns:minmax(0,1fr)}.twoshaft .ts-buildlist,.twoshaft .ts-hand{max-height:none}}`,Pe="twoshaft-\
-styles";function Ks(){let t=document.getElementById(Pe);t?.textContent!==De&&(t?.remove(),document.head.append(s("style",
-{id:Pe},De)))}function U({model:t,el:e},{kind:o,lost:r=()=>_t(e)}){Ks(),e.classList.add("twoshaft","twoshaft-live",`twos\
-haft-${o}`);let n=s("p",{class:"ts-alert",role:"alert"}),a=()=>e.classList.contains("ts-lost"),d=[],l=_s(t,()=>{a()||(e.
-classList.add("ts-lost"),n.textContent=Ps,r())},h=>{a()||(n.textContent=h?Bs:"")}),u=Hs(e),g,f=(h,v)=>{t.on(h,v),d.push(
-[h,v])};return f("msg:custom",h=>{h.type==="trouble"&&!a()&&(n.textContent=h.reason)}),{alert:n,follow:f,send(h){t.send(
-h),clearTimeout(g),g=window.setTimeout(()=>t.send({type:"rest"}),js)},show:(...h)=>e.replaceChildren(...jt(h)),close(){u(),
-l();for(let[h,v]of d)t.off(h,v)}}}function Be({model:t,el:e}){let o=U({model:t,el:e},{kind:"rig",lost:()=>l.setDisabled(!0)}),r=s("p",{class:"ts-finding",
+.twoshaft{color:var(--ts-ink);font-family:var(--ts-font);font-size:var(--ts-text);line-height:1.5;max-width:100%;box-siz\
+ing:border-box;padding-inline:6px;overflow-wrap:anywhere}.twoshaft p,.twoshaft ul,.twoshaft ol,.twoshaft fieldset{margin\
+:0;padding:0}.twoshaft p,.twoshaft .ts-prompt,.twoshaft .ts-option{max-width:var(--ts-width)}.twoshaft .ts-hidden{positi\
+on:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}.twoshaft .ts-shape{display:inl\
+ine-block;min-width:1.25em}.twoshaft .ts-hint,.twoshaft .ts-read,.twoshaft .ts-chosen,.twoshaft .ts-total,.twoshaft .ts-\
+stage,.twoshaft .ts-keys,.twoshaft .ts-status{font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft .ts-alert:not(:e\
+mpty),.twoshaft .ts-trouble:not(:empty){border:2px solid var(--ts-ink);padding:var(--ts-grid);margin-top:var(--ts-grid)}\
+.twoshaft .ts-box{box-sizing:border-box;min-height:var(--ts-target);padding:0 var(--ts-grid);border:1px solid var(--ts-l\
+ine);border-radius:2px;background:var(--ts-paper);color:var(--ts-ink);font:inherit}.twoshaft .ts-number-box{width:12em;m\
+ax-width:100%}.twoshaft .ts-number-box[aria-invalid=true]{border:2px dashed var(--ts-ink)}.twoshaft .ts-option{display:f\
+lex;align-items:flex-start;gap:var(--ts-grid);padding:4px 0;min-height:24px;cursor:pointer}.twoshaft .ts-option input{wi\
+dth:18px;height:18px;margin:2px 0 0;flex:none;accent-color:var(--ts-accent)}.twoshaft .ts-button{box-sizing:border-box;m\
+in-height:var(--ts-target);min-width:var(--ts-target);padding:0 calc(1.5 * var(--ts-grid));border:1px solid var(--ts-acc\
+ent);border-radius:2px;background:var(--ts-paper);color:var(--ts-accent);font:inherit;font-size:var(--ts-small);cursor:p\
+ointer}.twoshaft .ts-button[aria-pressed=true]{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft .ts-butto\
+n:disabled,.twoshaft .ts-box:disabled{color:var(--ts-quiet);border-color:var(--ts-line);border-style:dotted;cursor:defau\
+lt}.twoshaft :is(input,button,select,summary,[tabindex]):focus-visible{outline:3px solid var(--ts-accent);outline-offset\
+:2px}.twoshaft .ts-tools{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid);margin:var(--ts-grid) 0 calc(\
+var(--ts-grid) / 2)}.twoshaft .ts-tools>*,.twoshaft .ts-pair>*{min-width:0}.twoshaft .ts-tools .ts-box,.twoshaft .ts-pai\
+r .ts-box{max-width:100%}.twoshaft .ts-pair{display:inline-flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid);max\
+-width:100%}.twoshaft .ts-before{width:24em;max-width:100%}.jp-OutputArea:has(.twoshaft-live)>.jp-OutputArea-child:has(.\
+twoshaft-copy){display:none}.twoshaft-rig{padding-block:var(--ts-grid)}.twoshaft .ts-finding{font-weight:600;margin:var(\
+--ts-grid) 0 0}.twoshaft .ts-happened{margin-top:var(--ts-grid);min-height:3em}.twoshaft-rig>.ts-prompt{font-weight:600;\
+margin:calc(2 * var(--ts-grid)) 0 var(--ts-grid)}.twoshaft .ts-scroll{overflow-x:auto;margin:var(--ts-grid) 0;padding-bo\
+ttom:var(--ts-grid)}.twoshaft .ts-scroll svg{display:block}.twoshaft .ts-scroll.ts-fit svg{max-width:100%;min-width:600p\
+x;height:auto}.twoshaft .ts-facts{display:grid;grid-template-columns:max-content 1fr;gap:4px calc(2 * var(--ts-grid));ma\
+rgin:var(--ts-grid) 0;max-width:calc(var(--ts-width) + 12ch)}.twoshaft .ts-facts dt{float:none;clear:none;width:auto;fon\
+t-weight:600;overflow-wrap:normal}.twoshaft .ts-facts dd{margin:0;width:auto}@media(max-width:480px){.twoshaft .ts-facts\
+{grid-template-columns:1fr}}.twoshaft .ts-ready{display:flex;flex-wrap:wrap;gap:var(--ts-grid)}.twoshaft .ts-ready .ts-b\
+utton{text-align:left;padding-block:4px}.twoshaft .ts-button.ts-off{color:var(--ts-quiet);border-color:var(--ts-line);bo\
+rder-style:dotted;cursor:default}.twoshaft .ts-sentences{padding-left:calc(3 * var(--ts-grid));max-width:var(--ts-width)\
+}.twoshaft .ts-note-blocked .ts-shape,.twoshaft .ts-note-harmed .ts-shape{color:var(--ts-bad)}.twoshaft .tsf-step{cursor\
+:pointer}.twoshaft .ts-either{opacity:.4}.twoshaft .ts-before-it .tsf-b{stroke-width:3}.twoshaft .ts-after-it .tsf-b{str\
+oke-width:2;outline:1px solid var(--ts-ink);outline-offset:2px}.twoshaft .ts-chosen-step .tsf-b{fill:var(--ts-accent);st\
+roke:var(--ts-accent)}.twoshaft .ts-chosen-step .tsf-t{fill:var(--ts-on-accent);font-weight:600}.twoshaft .tsf-step:focu\
+s{outline:none}.twoshaft .tsf-step:focus-visible .tsf-b{outline:3px solid var(--ts-accent);outline-offset:3px}.twoshaft \
+.tsg-text{font:var(--ts-small) var(--ts-font);fill:var(--ts-ink)}.twoshaft .tsg-face{fill:var(--ts-paper);stroke:var(--t\
+s-ink);stroke-width:2}.twoshaft .tsg-mark{stroke:var(--ts-ink);stroke-width:1}.twoshaft .tsg-long{stroke-width:2}.twosha\
+ft .tsg-pointer{fill:var(--ts-accent);stroke:var(--ts-accent)}.twoshaft .tsg-hub{fill:var(--ts-ink)}.twoshaft .tsg-small\
+{stroke:var(--ts-ink);stroke-width:2}.twoshaft .tsg-target{fill:var(--ts-faint);stroke:var(--ts-ink);stroke-width:1;stro\
+ke-dasharray:5 3}.twoshaft .tsg-cold{fill:var(--ts-accent);stroke:var(--ts-paper)}.twoshaft .tsg-warm{fill:var(--ts-pape\
+r);stroke:var(--ts-bad);stroke-width:3}.twoshaft .tsg-dial{width:190px;height:190px;flex:none}.twoshaft .tsg-scale{width\
+:100%;max-width:600px;min-width:540px;height:auto;display:block}.twoshaft .tsg-axis{width:100%;max-width:720px;min-width\
+:540px;height:auto;display:block}.twoshaft .tsg-beside{display:flex;flex-wrap:wrap;align-items:center;gap:calc(2 * var(-\
+-ts-grid))}.twoshaft .tsg-beside>*{min-width:0;max-width:100%}.twoshaft .tsg-gauge svg{max-width:100%;height:auto}.twosh\
+aft .tsg-gauge{text-align:center;font-size:var(--ts-small)}.twoshaft .tsg-wide{overflow-x:auto;max-width:100%}.twoshaft \
+.ts-slide{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid);margin:var(--ts-grid) 0}.twoshaft .ts-slide>\
+span{min-width:11em}.twoshaft .ts-slider{width:260px;max-width:100%;height:24px;accent-color:var(--ts-accent)}.twoshaft \
+.ts-slid{min-width:12em;font-variant-numeric:tabular-nums}.twoshaft .tsg-centre{stroke:var(--ts-ink);stroke-width:1;stro\
+ke-dasharray:14 3 3 3}.twoshaft .tsg-drum{max-width:100%;height:auto}.twoshaft .tsg-ticks{border:none;display:flex;flex-\
+wrap:wrap;gap:0 calc(2 * var(--ts-grid))}.twoshaft .tsg-side{flex:1 1 420px;min-width:min(100%,320px)}.twoshaft .tsi-mic\
+rometer{width:760px;height:240px;display:block}.twoshaft .tsi-vernier{width:760px;height:190px;display:block}.twoshaft .\
+tsi-runout{width:300px;height:260px;flex:none}.twoshaft .tsi-wrench{width:720px;max-width:100%;height:auto;display:block\
+}.twoshaft .tsi-fine{stroke:var(--ts-ink);stroke-width:1.1}.twoshaft .tsi-bold{stroke:var(--ts-ink);stroke-width:2}.twos\
+haft .tsi-body{fill:var(--ts-faint);stroke:var(--ts-ink);stroke-width:2}.twoshaft .tsi-paper{fill:var(--ts-paper);stroke\
+:var(--ts-ink);stroke-width:1}.twoshaft .tsi-lever{stroke:var(--ts-ink);stroke-width:10;stroke-linecap:round}.twoshaft .\
+tsi-adapter{stroke:var(--ts-accent);stroke-width:10;stroke-linecap:round}.twoshaft .tsi-arm{stroke:var(--ts-accent);stro\
+ke-width:2;stroke-dasharray:7 4}.twoshaft .tsi-plunger{stroke:var(--ts-accent);stroke-width:5;stroke-linecap:round}.twos\
+haft .ts-order{position:relative;max-width:calc(var(--ts-width) + 8em)}.twoshaft .ts-steps{position:relative;list-style:\
+none;border:1px solid var(--ts-line);margin-top:calc(var(--ts-grid) / 2);background:var(--ts-paper)}.twoshaft .ts-steps.\
+ts-long{max-height:min(30rem,75vh);overflow-y:auto}.twoshaft .ts-step{display:flex;align-items:flex-start;gap:var(--ts-g\
+rid);padding:4px var(--ts-grid) 4px 0;margin:0;min-height:24px;border-bottom:1px solid var(--ts-faint);border-left:4px s\
+olid transparent;cursor:default;user-select:none}.twoshaft .ts-step:last-child{border-bottom:0}.twoshaft .ts-step.ts-lev\
+el2{padding-left:calc(2 * var(--ts-grid))}.twoshaft .ts-step:focus-visible{outline-offset:-3px}.twoshaft .ts-current{bor\
+der-left-color:var(--ts-accent);background:var(--ts-faint)}.twoshaft .ts-inblock{border-left-style:double;border-left-co\
+lor:var(--ts-ink)}.twoshaft .ts-held{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft .ts-held .ts-number\
+,.twoshaft .ts-held .ts-grip,.twoshaft .ts-held .ts-stage{color:inherit}.twoshaft .ts-lifted{opacity:.45}.twoshaft .ts-d\
+ragging,.twoshaft .ts-dragging .ts-step{cursor:grabbing}.twoshaft .ts-number{flex:none;min-width:2.5em;text-align:right;\
+color:var(--ts-quiet);font-variant-numeric:tabular-nums;touch-action:none}.twoshaft .ts-grip,.twoshaft .ts-fold{flex:non\
+e;width:24px;text-align:center;color:var(--ts-quiet);cursor:grab;touch-action:none}.twoshaft .ts-fold{cursor:pointer}.tw\
+oshaft .ts-what{flex:1;min-width:0}.twoshaft .ts-state{font-weight:600;font-size:var(--ts-small)}.twoshaft .ts-note{disp\
+lay:block;font-size:var(--ts-small);max-width:var(--ts-width)}.twoshaft .ts-line{position:absolute;left:0;right:0;height\
+:3px;background:var(--ts-accent);pointer-events:none}.twoshaft.ts-ghost{position:fixed;left:0;top:0;z-index:10000;width:\
+max-content;max-width:24em;padding:4px var(--ts-grid);pointer-events:none;background:var(--ts-paper);color:var(--ts-ink)\
+;border:2px solid var(--ts-accent)}.twoshaft .ts-order .ts-keys{margin-top:var(--ts-grid)}.twoshaft .ts-order .ts-keys s\
+ummary{cursor:pointer;min-height:24px;color:var(--ts-accent);width:fit-content}.twoshaft .ts-path-both{display:flex;flex\
+-wrap:wrap;gap:calc(3 * var(--ts-grid));align-items:flex-start;margin-top:var(--ts-grid)}.twoshaft .ts-path-words{flex:1\
+ 1 22em;min-width:0;max-width:34em}.twoshaft .ts-path-picture{flex:none;max-width:100%}.twoshaft .ts-pathlist{margin:0;p\
+adding-left:calc(4 * var(--ts-grid))}.twoshaft .ts-pathlist li{min-height:28px;padding-left:4px;border-left:4px solid tr\
+ansparent}.twoshaft .ts-pathlist li.ts-current{border-left-color:var(--ts-accent);background:var(--ts-faint)}.twoshaft .\
+ts-path-off{min-width:28px;min-height:28px;margin-left:var(--ts-grid);border:1px solid var(--ts-line);border-radius:2px;\
+background:var(--ts-paper);color:var(--ts-ink);font:inherit;line-height:1;cursor:pointer}.twoshaft .ts-gateplan{display:\
+block;max-width:100%;height:auto}.twoshaft .tsp-slot{fill:none;stroke:var(--ts-line);stroke-width:14;stroke-linecap:roun\
+d;opacity:.35}.twoshaft .tsp-line{fill:none;stroke:var(--ts-accent);stroke-width:2.5;stroke-linejoin:round}.twoshaft .ts\
+p-start{fill:var(--ts-paper);stroke:var(--ts-accent);stroke-width:2}.twoshaft .tsp-stop{fill:var(--ts-accent)}.twoshaft \
+.tsp-gear{font:600 var(--ts-small) var(--ts-font);fill:var(--ts-ink)}.twoshaft .tsp-number{font:600 var(--ts-small) var(\
+--ts-font);fill:var(--ts-ink);paint-order:stroke;stroke:var(--ts-paper);stroke-width:4px}.twoshaft .ts-pad{max-width:62r\
+em}.twoshaft .ts-pad-face{position:relative;width:100%;border:1px solid var(--ts-line);background:var(--ts-paper)}.twosh\
+aft .tsp-face{display:block;position:relative;width:100%;height:auto;touch-action:none;cursor:crosshair}.twoshaft .tsp-l\
+and{fill:var(--ts-faint);stroke:none}.twoshaft .tsp-edge{fill:none;stroke:var(--ts-ink);stroke-linejoin:round}.twoshaft \
+.tsp-text{fill:var(--ts-ink);font-family:var(--ts-font);paint-order:stroke;stroke:var(--ts-paper);stroke-width:.5px;poin\
+ter-events:none;user-select:none}.twoshaft .tsp-hole{fill:var(--ts-paper);stroke:var(--ts-ink)}.twoshaft .tsp-blind{fill\
+:var(--ts-ink)}.twoshaft .tsp-guide,.twoshaft .tsp-reach,.twoshaft .tsp-hatch{fill:none;stroke:var(--ts-ink)}.twoshaft .\
+tsp-spot{stroke:var(--ts-ink)}.twoshaft .tsp-stroke,.twoshaft .tsp-live,.twoshaft .tsp-grain{fill:none;stroke-linejoin:r\
+ound;stroke-linecap:butt}.twoshaft .tsp-film{stroke:var(--ts-film);stroke-opacity:.6}.twoshaft .tsp-bead{stroke:var(--ts\
+-bead);stroke-linecap:round}.twoshaft .tsp-wipe{stroke:var(--ts-paper);stroke-opacity:.85}.twoshaft .tsp-grain{stroke:va\
+r(--ts-ink)}.twoshaft .tsp-live{stroke:var(--ts-accent);stroke-opacity:.5;stroke-linecap:round}.twoshaft .tsp-chosen{fil\
+l:none;stroke:var(--ts-accent);stroke-dasharray:3 2;pointer-events:none}.twoshaft .ts-size{width:6em}.twoshaft .ts-size[\
+aria-invalid=true]{border:2px dashed var(--ts-ink)}.twoshaft .ts-pad-trouble{min-height:1.5em;color:var(--ts-ink)}.twosh\
+aft .ts-passes{padding-left:2.5em;font-size:var(--ts-small);max-height:16rem;overflow-y:auto}.twoshaft .ts-passes li{pad\
+ding:2px 0}.twoshaft .ts-remove{min-height:24px;padding:0 var(--ts-grid)}.twoshaft .ts-pad-tools .ts-box{max-width:100%;\
+min-width:0}.twoshaft .ts-pad-tools .ts-pair{min-width:0}.twoshaft-form{padding-block:var(--ts-grid)}.twoshaft .ts-top{d\
+isplay:flex;flex-wrap:wrap;justify-content:space-between;gap:0 calc(3 * var(--ts-grid));border-bottom:1px solid var(--ts\
+-line);padding-bottom:calc(var(--ts-grid) / 2)}.twoshaft .ts-who{font-size:var(--ts-small);color:var(--ts-quiet)}.twosha\
+ft .ts-field{border:0;min-width:0;margin:calc(2 * var(--ts-grid)) 0 0}.twoshaft .ts-prompt{display:block;padding:0;font-\
+weight:600;margin-bottom:var(--ts-grid)}.twoshaft .ts-line-of{display:flex;flex-wrap:wrap;align-items:center;gap:var(--t\
+s-grid)}.twoshaft .ts-line-of+.ts-read{min-height:1.5em}.twoshaft .ts-read.ts-error{color:var(--ts-ink);font-size:var(--\
+ts-text)}.twoshaft .ts-error .ts-shape,.twoshaft .ts-status-bad .ts-shape{color:var(--ts-bad)}.twoshaft .ts-status-saved\
+ .ts-shape{color:var(--ts-good)}.twoshaft .ts-status-bad{color:var(--ts-ink);font-weight:600}.twoshaft .ts-order+.ts-rea\
+d{display:none}.twoshaft .ts-bench{margin-top:var(--ts-grid)}.twoshaft .ts-bench summary{cursor:pointer;min-height:24px;\
+font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft .ts-bench[open]{border:1px solid var(--ts-line);padding:var(--\
+ts-grid)}.twoshaft .ts-bench-rows{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,20em),1fr));gap:va\
+r(--ts-grid) calc(2 * var(--ts-grid));margin:var(--ts-grid) 0}.twoshaft .ts-bench-row{min-width:0}.twoshaft .ts-bench-ro\
+w select{max-width:100%;min-width:0}.twoshaft .ts-bench-row label{display:block;max-width:var(--ts-width)}.twoshaft .ts-\
+bench-row .ts-read{min-height:0}.twoshaft-start>div{max-width:1040px}.twoshaft-start h2{font-size:var(--ts-head);font-we\
+ight:600;margin:0;line-height:1.5}.twoshaft-start section,.twoshaft-start .ts-sign-in{margin:calc(2 * var(--ts-grid)) 0 \
+calc(3 * var(--ts-grid))}.twoshaft-start .ts-sign-in{display:grid;gap:calc(1.5 * var(--ts-grid));justify-items:start}.tw\
+oshaft-start .ts-pair{display:grid;gap:calc(var(--ts-grid) / 2)}.twoshaft-start .ts-pair label{font-weight:600}.twoshaft\
+-start .ts-pair .ts-box{width:22em;max-width:100%}.twoshaft-start .ts-first{background:var(--ts-accent);color:var(--ts-o\
+n-accent)}.twoshaft-start .ts-button{font-size:var(--ts-text)}.twoshaft-start .ts-said:not(:empty){border-left:3px solid\
+ var(--ts-accent);padding:var(--ts-grid);background:var(--ts-faint)}.twoshaft-start .ts-me{display:flex;flex-wrap:wrap;a\
+lign-items:center;justify-content:space-between;gap:var(--ts-grid);margin-bottom:var(--ts-grid)}.twoshaft-start .ts-tabl\
+e{border-collapse:collapse;width:100%;margin:0 0 calc(2 * var(--ts-grid));font-size:var(--ts-text);table-layout:fixed}.t\
+woshaft-start .ts-table :is(th,td){text-align:left;vertical-align:top;white-space:normal;padding:var(--ts-grid);border:0\
+;border-bottom:1px solid var(--ts-line);background:none;max-width:none}.twoshaft-start .ts-table thead th{font-size:var(\
+--ts-small);color:var(--ts-quiet)}.twoshaft-start .ts-table th:nth-child(1){width:26%}.twoshaft-start .ts-table th:nth-c\
+hild(2){width:16%}.twoshaft-start .ts-table th:nth-child(4){width:24%}.twoshaft-start .ts-small-line{display:block;font-\
+size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-start .ts-doing{display:flex;flex-wrap:wrap;align-items:center;gap:\
+var(--ts-grid)}.twoshaft-start a.ts-link:is(:link,:visited,:hover,:focus,:active){color:var(--ts-accent);text-decoration\
+:underline;display:inline-flex;align-items:center;min-height:var(--ts-target);cursor:pointer}.twoshaft-start .ts-lessons\
+{padding-left:calc(2 * var(--ts-grid))}.twoshaft-start .ts-lessons .ts-link{min-height:24px}.twoshaft-start .ts-module t\
+h{padding-top:calc(3 * var(--ts-grid));font-size:var(--ts-text)}.twoshaft-start .ts-table .ts-module th{width:auto}.twos\
+haft-start .ts-assigned{margin-left:var(--ts-grid);font-weight:400;color:var(--ts-quiet)}.twoshaft-start .ts-next{margin\
+:0}.twoshaft-start summary{min-height:var(--ts-target);align-content:center;cursor:pointer}@media(max-width:560px){.twos\
+haft-start .ts-table thead{position:absolute;clip-path:inset(50%)}.twoshaft-start .ts-table :is(tr,th,td):nth-child(n){d\
+isplay:block;width:auto}.twoshaft-start .ts-table tr{border-bottom:1px solid var(--ts-line);padding:var(--ts-grid) 0}.tw\
+oshaft-start .ts-table tbody :is(th,td){border:0;padding:4px 0}}.twoshaft .tsj-bench{display:flex;flex-wrap:wrap;gap:cal\
+c(3 * var(--ts-grid));align-items:flex-start;margin-top:var(--ts-grid)}.twoshaft .tsj-bench svg{display:block;max-width:\
+100%;height:auto}.twoshaft .tsj-bolt{cursor:pointer}.twoshaft .tsj-bolt:focus{outline:none}.twoshaft .tsj-bolt:focus-vis\
+ible circle{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsj-bolt.tsj-started circle{stroke-width:3}.twoshaft .tsj-\
+bolt.tsj-tight circle{fill:var(--ts-ink)}.twoshaft .tsj-bolt.tsj-tight text{fill:var(--ts-paper)}.twoshaft .tsj-slide{di\
+splay:inline-flex;align-items:center;gap:var(--ts-grid)}.twoshaft .tsj-slide input{width:180px;max-width:40vw;accent-col\
+or:var(--ts-accent);min-height:var(--ts-target)}.twoshaft .tsj-figure{min-width:8ch;font-variant-numeric:tabular-nums;fo\
+nt-weight:600}.twoshaft .tsj-happened{min-height:3em;margin-top:var(--ts-grid)}.twoshaft .tsj-check{display:inline-flex;\
+align-items:center;gap:var(--ts-grid);min-height:var(--ts-target)}.twoshaft .tsj-check input{width:18px;height:18px;acce\
+nt-color:var(--ts-accent)}.twoshaft .tsj-settings{display:grid;grid-template-columns:max-content minmax(0,1fr);gap:4px c\
+alc(2 * var(--ts-grid));align-items:center;max-width:calc(var(--ts-width) + 12ch);margin:var(--ts-grid) 0}.twoshaft .tsj\
+-settings>label{font-weight:600}.twoshaft .tsj-band svg{display:block;max-width:100%;height:auto}.twoshaft .tsj-settings\
+ select{max-width:100%}.twoshaft .tsj-slide{max-width:100%;flex-wrap:wrap}@media(max-width:700px){.twoshaft .tsj-setting\
+s{grid-template-columns:minmax(0,1fr)}}.twoshaft table.tsk-board{border-collapse:collapse;font:var(--ts-text) var(--ts-f\
+ont);color:var(--ts-ink)}.twoshaft table.tsk-board caption{text-align:left;font-weight:600;padding:4px 0}.twoshaft table\
+.tsk-board th,.twoshaft table.tsk-board td{text-align:left;vertical-align:middle;padding:4px 12px 4px 0;border-bottom:1p\
+x solid var(--ts-line);background:none;font-weight:400}.twoshaft table.tsk-board thead th{font-weight:600}.twoshaft tabl\
+e.tsk-board tbody th{min-width:18ch;max-width:34ch;white-space:normal}.twoshaft table.tsk-board .tsk-number{text-align:r\
+ight;font-variant-numeric:tabular-nums;white-space:nowrap}.twoshaft table.tsk-board select{max-width:44ch}.twoshaft tabl\
+e.tsk-board .tsk-best td,.twoshaft table.tsk-board .tsk-best th{font-weight:600;border-bottom:2px solid var(--ts-accent)\
+}.twoshaft table.tsk-board .tsk-failed{font-weight:600}.twoshaft .tsk-shown{min-width:24ch}.twoshaft .tsk-spent,.twoshaf\
+t .tsk-more{margin:var(--ts-grid) 0}@media(max-width:700px){.twoshaft table.tsk-board,.twoshaft table.tsk-board tbody,.t\
+woshaft table.tsk-board tr,.twoshaft table.tsk-board caption{display:block}.twoshaft table.tsk-board thead{position:abso\
+lute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}.twoshaft table.tsk-board tr{border-bottom:1px solid var(\
+--ts-line);padding:var(--ts-grid) 0}.twoshaft table.tsk-board tbody th,.twoshaft table.tsk-board tbody td,.twoshaft tabl\
+e.tsk-board tbody .tsk-number{display:block;border:0;max-width:none;min-width:0;padding:2px 0;text-align:left;white-spac\
+e:normal}.twoshaft table.tsk-board tbody .tsk-best th,.twoshaft table.tsk-board tbody .tsk-best td{border:0}.twoshaft ta\
+ble.tsk-board tbody .tsk-best{border-bottom:2px solid var(--ts-accent)}.twoshaft table.tsk-board tbody th{font-weight:60\
+0}.twoshaft table.tsk-board td[data-label]:before{content:attr(data-label) ": ";color:var(--ts-quiet)}.twoshaft table.ts\
+k-board td:empty{display:none!important}.twoshaft table.tsk-board select{max-width:100%}}.twoshaft .ts-gate{cursor:defau\
+lt;touch-action:pan-y;padding:4px}.twoshaft .ts-gate .tsg-panel{cursor:grab;touch-action:none}.twoshaft .ts-pulling,.two\
+shaft .ts-pulling .tsg-panel{cursor:grabbing}.twoshaft .ts-gate .tsg-hand{fill:var(--ts-accent)}.twoshaft .ts-gate svg{u\
+ser-select:none}.twoshaft .ts-moves .ts-button{text-align:left;padding-block:4px}.twoshaft .ts-happened.ts-stopped,.twos\
+haft .ts-log .ts-stopped{font-weight:600}.twoshaft .ts-log{max-height:14rem;overflow-y:auto;padding-left:calc(4 * var(--\
+ts-grid));max-width:calc(var(--ts-width) + 12ch)}.twoshaft .ts-gate+.ts-happened{min-height:1.5em}.twoshaft .ts-proof{ma\
+x-width:calc(var(--ts-width) + 12ch);font-weight:600}.twoshaft-rig .ts-how{width:34em;max-width:100%}.twoshaft .ts-gate:\
+focus-visible{outline-offset:-3px}.twoshaft .tsw-train svg{user-select:none}.twoshaft .tsw-counts{display:flex;flex-wrap\
+:wrap;gap:calc(2 * var(--ts-grid));margin:var(--ts-grid) 0}.twoshaft .tsw-count{box-sizing:border-box;display:grid;grid-\
+template-columns:104px 1fr;column-gap:var(--ts-grid);align-items:center;width:268px;padding:4px;border:1px solid var(--t\
+s-line);border-radius:2px;text-align:left;font-size:var(--ts-small)}.twoshaft .tsw-count.tsw-hand{border:2px solid var(-\
+-ts-accent);padding:3px}.twoshaft .tsw-count.tsw-held{border-style:dashed}.twoshaft .tsw-name{font-weight:600}.twoshaft \
+.tsw-count>.tsw-dial{grid-column:1;grid-row:1 / span 3}.twoshaft .tsw-count>div{grid-column:2}.twoshaft .tsw-dial{width:\
+104px;height:104px;touch-action:none;cursor:grab;user-select:none}.twoshaft .tsw-dial:active{cursor:grabbing}.twoshaft .\
+tsw-plate{fill:var(--ts-faint);stroke:var(--ts-ink);stroke-width:1}.twoshaft .tsw-end{fill:var(--ts-paper);stroke:var(--\
+ts-ink);stroke-width:2}.twoshaft .tsw-painted{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsw-dot{fill:var(--ts-ac\
+cent)}.twoshaft .tsw-tick{stroke:var(--ts-ink);stroke-width:1.5}.twoshaft .tsw-pointer{fill:var(--ts-ink)}.twoshaft .tsw\
+-number{font:15px var(--ts-font);fill:var(--ts-ink);text-anchor:middle}.twoshaft .tsw-strokes{min-height:1.5em;font-fami\
+ly:monospace;font-size:var(--ts-text);letter-spacing:1px;overflow-wrap:anywhere;max-height:4.5em;overflow-y:auto}.twosha\
+ft .tsw-figure{min-height:1.5em;font-variant-numeric:tabular-nums}.twoshaft .tsw-figure:empty{min-height:0}.twoshaft .ts\
+w-happened{min-height:1.5em}.twoshaft .tsh-picture{overflow-x:auto;margin:var(--ts-grid) 0}.twoshaft .tsh-picture svg{di\
+splay:block;width:100%;min-width:720px;max-width:1100px;height:auto}.twoshaft .tsh-place{cursor:pointer}.twoshaft .tsh-p\
+lace:focus{outline:none}.twoshaft .tsh-place:hover .tsh-hit{stroke:var(--ts-line);stroke-width:1}.twoshaft .tsh-chosen .\
+tsh-hit,.twoshaft .tsh-chosen:hover .tsh-hit{stroke:var(--ts-accent);stroke-width:2}.twoshaft .tsh-place:focus-visible .\
+tsh-hit{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsh-chosen .tsf-t{font-weight:600}.twoshaft .tsh-box{border-le\
+ft:3px solid var(--ts-accent);padding-left:calc(1.5 * var(--ts-grid));min-height:5.5em}.twoshaft .tsh-head,.twoshaft .ts\
+h-verdict{font-weight:600}.twoshaft .tsh-verdict{margin-top:var(--ts-grid)!important}.twoshaft .tsh-told .ts-facts{margi\
+n-bottom:0}.twoshaft .tsl-sliders{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(26em,100%),1fr));gap:0 c\
+alc(3 * var(--ts-grid));margin:var(--ts-grid) 0;max-width:960px}.twoshaft .tsl-row{display:grid;grid-template-columns:12\
+em minmax(6em,1fr) 4em;align-items:center;gap:var(--ts-grid);min-height:var(--ts-target)}.twoshaft .tsl-row input{width:\
+100%;accent-color:var(--ts-accent);margin:0;min-height:24px}.twoshaft .tsl-row .ts-box{justify-self:start}.twoshaft .tsl\
+-figure{font-variant-numeric:tabular-nums;text-align:right}.twoshaft .tsl-drawing{overflow-x:auto}.twoshaft .tsl-drawing\
+ svg{display:block;width:100%;min-width:600px;max-width:820px;height:auto}.twoshaft .tsl-sum{font-variant-numeric:tabula\
+r-nums;margin:var(--ts-grid) 0}@media(max-width:480px){.twoshaft .tsl-sliders{grid-template-columns:minmax(0,1fr)}.twosh\
+aft .tsl-row{display:flex;flex-wrap:wrap;min-width:0}.twoshaft .tsl-row input{max-width:100%}}.twoshaft .tsp-section{ove\
+rflow-x:auto}.twoshaft .tsp-gauge{width:220px;height:200px;flex:none}.twoshaft .tsp-section svg{display:block;max-width:\
+100%;height:auto;min-width:320px}.twoshaft .ts-pair[hidden]{display:none}.twoshaft .ts-cells{position:absolute;pointer-e\
+vents:none}.twoshaft .tsp-land.tsp-clear{fill:none}.twoshaft .tsp-lump{fill:none;stroke:var(--ts-bead);stroke-linecap:ro\
+und}.twoshaft .tsp-way{fill:none;stroke:var(--ts-bad);stroke-linecap:round;stroke-linejoin:round}.twoshaft .tsp-out{fill\
+:var(--ts-ink);stroke:var(--ts-paper);stroke-width:.5px}.twoshaft .tsp-clear~g>.tsp-spot,.twoshaft .tsp-clean .tsp-spot-\
+word,.twoshaft .tsp-shut .tsp-chosen{display:none}.twoshaft .ts-legend{display:flex;flex-wrap:wrap;gap:4px calc(2 * var(\
+--ts-grid));font-size:var(--ts-small);min-height:1.6em}.twoshaft .ts-key{display:inline-flex;align-items:center;gap:4px}\
+.twoshaft .ts-swatch{width:25px;height:15px;border:1px solid var(--ts-line)}.twoshaft .ts-range{accent-color:var(--ts-ac\
+cent);min-height:24px}.twoshaft .ts-clock{min-width:6em;font-weight:600}.twoshaft .ts-prompt[hidden],.twoshaft .ts-sente\
+nces[hidden]{display:none}.twoshaft .ts-told{min-height:2em;max-height:9em;overflow-y:auto}.twoshaft .ts-build{display:g\
+rid;grid-template-columns:minmax(16rem,2fr) minmax(0,3fr);gap:calc(2 * var(--ts-grid));align-items:start}.twoshaft .ts-b\
+uildlist{display:grid;gap:4px;max-height:22rem;overflow-y:auto;padding:4px}.twoshaft .ts-buildstep{text-align:left;paddi\
+ng-block:2px;min-height:28px}.twoshaft .ts-buildstep-done{color:var(--ts-quiet);border-color:var(--ts-line)}.twoshaft .t\
+s-buildstep-waits{border-style:dotted}.twoshaft .ts-buildstep-ready{font-weight:600}.twoshaft .ts-buildstep[aria-current\
+]{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft .ts-stage-choice{max-width:100%}.twoshaft .ts-hand{bor\
+der:1px solid var(--ts-line);padding:var(--ts-grid);max-height:24rem;overflow-y:auto}.twoshaft .ts-hand .ts-field{border\
+:0;margin:var(--ts-grid) 0;min-width:0}.twoshaft .ts-hand-name{font-weight:600}.twoshaft .ts-do{text-align:left;padding-\
+block:4px}.twoshaft .ts-caution{border-left:4px solid var(--ts-warn);padding-left:var(--ts-grid);font-size:var(--ts-smal\
+l)}.twoshaft .ts-record table{border-collapse:collapse;margin:var(--ts-grid) 0;font:inherit}.twoshaft .ts-record caption\
+{text-align:left;font-weight:600}.twoshaft .ts-record :is(th,td){text-align:left;vertical-align:top;padding:3px 16px 3px\
+ 0;border-bottom:1px solid var(--ts-line);background:none;white-space:normal}.twoshaft .ts-record .ts-blank{min-width:12\
+em;height:2em}@media(max-width:52rem){.twoshaft .ts-build{grid-template-columns:minmax(0,1fr)}.twoshaft .ts-buildlist,.t\
+woshaft .ts-hand{max-height:none}}`,Pe="twoshaft-styles";function Ks(){let t=document.getElementById(Pe);t?.textContent!==
+De&&(t?.remove(),document.head.append(s("style",{id:Pe},De)))}function U({model:t,el:e},{kind:o,lost:r=()=>_t(e)}){Ks(),
+e.classList.add("twoshaft","twoshaft-live",`twoshaft-${o}`);let n=s("p",{class:"ts-alert",role:"alert"}),a=()=>e.classList.
+contains("ts-lost"),d=[],l=_s(t,()=>{a()||(e.classList.add("ts-lost"),n.textContent=Ps,r())},h=>{a()||(n.textContent=h?Bs:
+"")}),u=Hs(e),g,f=(h,v)=>{t.on(h,v),d.push([h,v])};return f("msg:custom",h=>{h.type==="trouble"&&!a()&&(n.textContent=h.
+reason)}),{alert:n,follow:f,send(h){t.send(h),clearTimeout(g),g=window.setTimeout(()=>t.send({type:"rest"}),js)},show:(...h)=>e.
+replaceChildren(...jt(h)),close(){u(),l();for(let[h,v]of d)t.off(h,v)}}}function Be({model:t,el:e}){let o=U({model:t,el:e},{kind:"rig",lost:()=>l.setDisabled(!0)}),r=s("p",{class:"ts-finding",
 role:"status"}),n=s("p",{class:"ts-cost"}),a=t.get("start"),d=null,i=f=>{d=J("order"),o.send({type:"order",order:f,turn:d})},
 l=Vt({label:"Order of work, practice",steps:t.get("steps"),order:t.get("judged").order,onChange:i}),u=s("button",{type:"\
 button",class:"ts-button",onclick:()=>l.change([...a],"The first order stands again")},"Start again");l.tools.append(u),

@@ -31,6 +31,7 @@ LEFT_OUT = (
 )
 PYTEST = ("pytest", "-q", "-p", "no:cacheprovider")
 TWO_CORES = ("-n", str(CORES), "--dist", "worksteal")
+IN_KERNELS = ("-p", "nbval", "-p", "tests.warm_notebooks", "--nbval-lax")
 # Two files at a time: the tests of a file share a JupyterLab, those of two never do.
 TWO_BY_FILE = ("-n", str(CORES), "--dist", "loadfile")
 
@@ -77,7 +78,7 @@ def parts(*, quick: bool, browser: bool) -> list[Part]:
     whole = [
         *checks,
         Part("notebooks in step, solutions proven", ("twoshaft_grader.notebooks", "compare")),
-        Part("notebooks run", (*PYTEST, "-p", "nbval", "--nbval-lax", *notebooks)),
+        Part("notebooks run", (*PYTEST, *IN_KERNELS, *notebooks)),
         Part("tests", (*PYTEST, *TWO_CORES, "-m", "not browser and not bench"), CORES),
     ]
     if browser:

@@ -113,14 +113,22 @@ def _is_ours(cmd: list[str]) -> bool:
     return _LAUNCHER in cmd and cmd[0] == sys.executable
 
 
-def _load_jupyter_server_extension(app: Any) -> None:
-    """Start the process that makes kernels, and have kernels made by it."""
+def use_warm_kernels(parent: Any = None) -> None:
+    """Start the process that makes kernels, and have this process's kernels made by it.
+
+    parent: what jupyter_client's provisioners take their configuration from.
+    """
     global _kernels
     if not hasattr(os, "fork"):
         return
     _kernels = _Kernels()
-    factory = KernelProvisionerFactory.instance(parent=app)
+    factory = KernelProvisionerFactory.instance(parent=parent)
     factory.provisioners[NAME] = EntryPoint(
         NAME, f"{__name__}:{WarmProvisioner.__name__}", factory.GROUP_NAME
     )
     factory.default_provisioner_name = NAME
+
+
+def _load_jupyter_server_extension(app: Any) -> None:
+    """Let the notebooks of a server have such kernels."""
+    use_warm_kernels(app)

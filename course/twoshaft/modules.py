@@ -1,7 +1,8 @@
 """The course's modules: the one table of them, in the course's order.
 
-What belongs to a module is found by its id: its readings (``readings/issue.py``), its bench sheet
-(``bench_sheets/modules.py`` of the grader), lesson, exercise and solution by :attr:`Module.name`.
+What belongs to a module is found by its id: its readings (``readings/issue.py``), its questions
+(``questions/ID.toml``), its bench sheet (``bench_sheets/modules.py`` of the grader); lesson,
+exercise and solution by :attr:`Module.name`.
 """
 
 from __future__ import annotations

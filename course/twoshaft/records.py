@@ -9,7 +9,7 @@ and some are not, the member is ``int | float``.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from typing import Any, TypeVar
 
 import msgspec
@@ -121,18 +121,6 @@ def from_json(kind: type[G], data: Any, what: str) -> G:
             where=_place(place),
             mend="use the version that it was issued with, or issue it again",
         ) from error
-
-
-def part(given: Any, task: str) -> Any:
-    """What one task gives; None where there is no such task."""
-    return given.get(task) if isinstance(given, Mapping) else getattr(given, task, None)
-
-
-def with_part(given: Any, task: str, record: Any) -> Any:
-    """What is given with another record for one task."""
-    if isinstance(given, Mapping):
-        return {**given, task: record}
-    return changed(given, **{task: record})
 
 
 def _plain(value: Any) -> float:

@@ -45,6 +45,11 @@ def test_a_fair_exercise_has_no_findings(changed):
         ('given["gap"]["case"] -', 'given["gap"]["height"] -', "KeyError: 'height'"),
         ('Slip(Q(given["gap"]["case"], "mm")', "Slip(gap_value", "NameError"),
         ('Slip("weight", 0.5', 'Slip("reach", 0.5', "slip 1 of build-why earns 1.00"),
+        (
+            'Slip("oil", 0, "Oil gets to it wherever it sits."),',
+            "",
+            "nothing says why these options of build-why are wrong: oil.",
+        ),
         ("weight=2,", "weight=-2,", "the weight of 'gap-shim' is -2"),
         ("tolerance={", "tolerance={'about': 1, ", "the tolerance of 'gap-depth'"),
         ('ref("gap-shims"', 'ref("gap-shim"', "given two references"),

@@ -14,7 +14,7 @@ from twoshaft.models.geartrain import ratio
 from twoshaft.readings import MODULES, draw
 from twoshaft.readings.gear_train_and_checks.own_figures import as_counted
 from twoshaft.readings.own_bench import bench_figures, bench_tasks, put_in
-from twoshaft.records import part, to_json
+from twoshaft.records import to_json
 from twoshaft.stored.job_sheet import Answer, SheetData, parse_sheet
 from twoshaft.units import load_unit, shipped_units
 
@@ -41,15 +41,6 @@ def entries(drawn, task="stack", **changed):
     return {f"{task}-{name}": Answer(text, 1) for name, text in texts.items() if text is not None}
 
 
-def drawn_of(figure, given):
-    """What was drawn in a figure's place; None where nothing of the kind was."""
-    if not hasattr(figure, "path"):
-        return figure.drawn
-    for step in figure.path:
-        given = given.get(step, None) if isinstance(given, dict) else given[step]
-    return given
-
-
 @pytest.mark.slow
 @pytest.mark.parametrize("name", shipped_units())
 @pytest.mark.parametrize("module", [module for module in MODULES if bench_tasks(module)])
@@ -62,13 +53,12 @@ def test_every_declared_figure_stands_where_it_says(name, module):
             assert len({figure.name for figure in figures}) == len(figures) > 0
             values = {}
             for figure in figures:
-                place = drawn_of(figure, part(given, task))
-                if place is not None:
-                    assert not figure.fault(place), (module, figure)
-                    values[figure.name] = place
+                if figure.drawn is not None:
+                    assert not figure.fault(figure.drawn), (module, figure)
+                    values[figure.name] = figure.drawn
             if len(values) == len(figures):  # the drawn figures, typed, are taken
-                renewed = part(put_in(module, task, unit, given, values, "x"), task)
-                assert set(to_json(part(given, task))) < set(to_json(renewed))
+                renewed = getattr(put_in(module, task, unit, given, values, "x"), task)
+                assert set(to_json(getattr(given, task))) < set(to_json(renewed))
             assert declared.also == tuple(t for t in declared.also if t != task)
 
 
@@ -220,12 +210,12 @@ def _pair(given):
 def own(unit, module, task, **changed):
     """A task on figures of one's own, some of them changed by name."""
     given = drawn_for(module, unit)
-    figures, mine = bench_figures(module, task, unit, given), part(given, task)
+    figures, mine = bench_figures(module, task, unit, given), getattr(given, task)
     values = {}
     for figure, value in zip(figures, OWN[module, task](mine), strict=True):
-        values[figure.name] = drawn_of(figure, mine) if value is None else value
+        values[figure.name] = figure.drawn if value is None else value
     values |= {name.replace("_", "-"): value for name, value in changed.items()}
-    return part(put_in(module, task, unit, given, values), task)
+    return getattr(put_in(module, task, unit, given, values), task)
 
 
 @pytest.mark.parametrize(("module", "task"), OWN)

@@ -30,9 +30,7 @@ RIGHT = {"how": "gears", "before": "clear"}
 WHY = {"bar": "It flies out.", "wedge": "It chips teeth."}
 
 
-@pytest.mark.parametrize(
-    "module", [module for module, package in MODULES.items() if hasattr(package, "Given")]
-)
+@pytest.mark.parametrize("module", MODULES)
 def test_every_bank_reads_as_text(module):
     texts = [option.text for _, option in bank_of(module).every_option()]
     assert texts and all(text == text.strip() and len(text) > 3 for text in texts)

@@ -13,7 +13,7 @@ from twoshaft.models.order import OrderTask, chance_r0
 from twoshaft.readings import draw, given_in
 from twoshaft.readings.gear_train_and_checks import TASKS
 from twoshaft.readings.gear_train_and_checks.lot import BANK
-from twoshaft.records import labels, part, to_json
+from twoshaft.records import labels, to_json
 from twoshaft.units.quantities import Q
 
 LEARNERS = [f"a{i:03d}" for i in range(60)]
@@ -48,7 +48,7 @@ def test_plain_data_the_same_at_every_run(unit, drawn):
 
 @pytest.mark.parametrize("task", [t for t in TASKS if t not in ("which", "hands")])
 def test_learners_have_tasks_of_their_own(drawn, task):
-    those = [part(given, task) for given in drawn.values() if hasattr(given, task)]
+    those = [getattr(given, task) for given in drawn.values() if hasattr(given, task)]
     different = {json.dumps(to_json(one), sort_keys=True) for one in those}
     assert len(different) > 0.9 * len(those)
 
@@ -147,7 +147,7 @@ def test_the_pinion_is_always_another_one_that_the_count_names(unit, drawn):
 
 def test_nothing_given_is_an_answer_in_words(drawn):
     for given in drawn.values():
-        told = json.dumps([to_json(part(given, task)) for task in TASKS if hasattr(given, task)])
+        told = json.dumps([to_json(getattr(given, task)) for task in TASKS if hasattr(given, task)])
         assert "mistaken" not in told and not hasattr(given.gap, "verdict")
 
 

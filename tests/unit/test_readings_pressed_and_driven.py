@@ -10,7 +10,7 @@ from twoshaft.models.order import OrderTask, chance_r0
 from twoshaft.readings import draw
 from twoshaft.readings.pressed_and_driven.driver import tight_in
 from twoshaft.readings.pressed_and_driven.jobs import load_fitting_jobs
-from twoshaft.records import part, to_json
+from twoshaft.records import to_json
 from twoshaft.units import load_unit, shipped_units
 from twoshaft.units.quantities import Q
 
@@ -35,7 +35,7 @@ def test_plain_data_the_same_at_every_run(unit, drawn):
 @pytest.mark.parametrize("task", ["limits", "press", "heat", "seal", "spring", "taper", "locks"])
 def test_every_learner_has_another_task(drawn, task):
     assert len(
-        {json.dumps(to_json(part(given, task)), sort_keys=True) for given in drawn}
+        {json.dumps(to_json(getattr(given, task)), sort_keys=True) for given in drawn}
     ) > 0.9 * len(drawn)
 
 

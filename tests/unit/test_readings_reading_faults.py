@@ -10,7 +10,7 @@ from twoshaft.models import faults
 from twoshaft.models.order import OrderTask, plan_slip
 from twoshaft.readings import draw, given_in
 from twoshaft.readings.reading_faults import TASKS
-from twoshaft.records import labels, part, to_json
+from twoshaft.records import labels, to_json
 
 LEARNERS = [f"a{i:03d}" for i in range(120)]
 
@@ -31,7 +31,9 @@ def test_plain_data_the_same_at_every_run(unit, drawn):
 
 def test_learners_differ(drawn):
     for task in TASKS:
-        kinds = {json.dumps(to_json(part(given, task)), sort_keys=True) for given in drawn.values()}
+        kinds = {
+            json.dumps(to_json(getattr(given, task)), sort_keys=True) for given in drawn.values()
+        }
         assert len(kinds) >= 80, task
 
 
@@ -42,7 +44,7 @@ def test_a_resit_changes_the_task_not_only_the_numbers(unit):
         assert one.stop.shown != two.stop.shown
         assert observed(one.explain.record) != observed(two.explain.record)
         for task in ("next", "dead", "plan"):
-            ids = [{row.id for row in part(given, task).suspects} for given in (one, two)]
+            ids = [{row.id for row in getattr(given, task).suspects} for given in (one, two)]
             assert ids[0] != ids[1], task
         assert one.count.gear != two.count.gear
         assert one.cord.false != two.cord.false

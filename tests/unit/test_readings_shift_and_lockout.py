@@ -11,7 +11,7 @@ from twoshaft.models.order import OrderTask
 from twoshaft.models.order.mark import chance_r0
 from twoshaft.readings import draw, given_in
 from twoshaft.readings.shift_and_lockout import TASKS
-from twoshaft.records import part, to_json
+from twoshaft.records import to_json
 from twoshaft.units.quantities import Q
 
 LEARNERS = [f"a{i:03d}" for i in range(200)]
@@ -29,7 +29,9 @@ def test_plain_data_the_same_at_every_run(unit, drawn):
 
 def test_learners_differ(drawn):
     for task in TASKS:
-        kinds = {json.dumps(to_json(part(given, task)), sort_keys=True) for given in drawn.values()}
+        kinds = {
+            json.dumps(to_json(getattr(given, task)), sort_keys=True) for given in drawn.values()
+        }
         least = {"gate": 4, "reveal": 3}.get(task, 20)
         assert len(kinds) >= least, task
     whole = {json.dumps(to_json(given), sort_keys=True) for given in drawn.values()}
@@ -56,7 +58,7 @@ def test_records_are_what_the_mechanism_does(unit, drawn):
     for given in list(drawn.values())[:40]:
         mirror = given.gate.mirror
         for task in ("one_test", "explain", "lockout"):
-            work = shift.read_record(part(given, task).record.lines)
+            work = shift.read_record(getattr(given, task).record.lines)
             builds = [[], *([m.id] for m in unit.shift.misbuilds)]
             fitting = [
                 b for b in builds if shift.explains(shift.fitted(unit.shift, b, mirror), work)
@@ -68,8 +70,8 @@ def test_choices_have_as_many_options_and_a_right_one_for_everybody(unit, drawn)
     for task in ("one_test", "explain"):
         rights = Counter()
         for given in drawn.values():
-            options = [id for id, _ in part(given, task).options]
-            work = shift.read_record(part(given, task).record.lines)
+            options = [id for id, _ in getattr(given, task).options]
+            work = shift.read_record(getattr(given, task).record.lines)
             mirror = given.gate.mirror
             right = [
                 id for id in options if shift.explains(shift.fitted(unit.shift, [id], mirror), work)

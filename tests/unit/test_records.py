@@ -9,8 +9,6 @@ from twoshaft.readings import MODULES, draw, given_in
 from twoshaft.records import BenchRecord, Option, Record, changed, extended, from_json, to_json
 from twoshaft.units import load_unit, shipped_units
 
-CONVERTED = [module for module, package in MODULES.items() if hasattr(package, "Given")]
-
 
 class Table(Record, frozen=True):
     rows: tuple[Option, ...]
@@ -38,7 +36,7 @@ def other_kinds(stored, again, place):
 
 
 @pytest.mark.parametrize("name", shipped_units())
-@pytest.mark.parametrize("module", CONVERTED)
+@pytest.mark.parametrize("module", MODULES)
 @pytest.mark.slow
 def test_what_is_stored_comes_back_the_same_to_the_byte(module, name):
     for number in range(12):

@@ -15,11 +15,11 @@ from twoshaft.jobsheet.measures import named
 from twoshaft.jobsheet.numbers import read_quantity, say_quantity
 from twoshaft.readings.own_bench import bench_figures, bench_tasks, put_in
 from twoshaft.readings.own_figure import Figure
-from twoshaft.records import part
+from twoshaft.records import Record
 from twoshaft.stored.job_sheet import Answer
 from twoshaft.units.unit import Unit
 
-G = TypeVar("G")
+G = TypeVar("G", bound=Record)
 IN_USE, PAGE, READ_BY = "in-use", "page", "read-by"
 MAX_WORDS = 80
 
@@ -63,7 +63,6 @@ class BenchSet:
         return {
             task: cls.of(task, bench_figures(module, task, unit, drawn), entries)
             for task in bench_tasks(module)
-            if part(drawn, task) is not None
         }
 
     @property

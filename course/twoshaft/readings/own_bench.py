@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-import copy
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from typing import Any, TypeVar
 
 from twoshaft.errors import CourseError
 from twoshaft.readings.issue import MODULES
 from twoshaft.readings.own_figure import BenchTask, Figure
-from twoshaft.records import changed, part, with_part
+from twoshaft.records import Record, changed
 from twoshaft.units.unit import Unit
 
-G = TypeVar("G")
+G = TypeVar("G", bound=Record)
 
 
 def bench_tasks(module: str) -> dict[str, BenchTask]:
@@ -30,8 +29,8 @@ def bench_figures(module: str, task: str, unit: Unit, given: Any) -> tuple[Figur
     given : Record
         What was drawn.
     """
-    declared, mine = bench_tasks(module).get(task), part(given, task)
-    return declared.figures(unit, mine) if declared and mine is not None else ()
+    declared = bench_tasks(module).get(task)
+    return declared.figures(unit, getattr(given, task)) if declared else ()
 
 
 def put_in(
@@ -73,25 +72,11 @@ def put_in(
             raise CourseError(fault)
         value = values[figure.name]
         own[figure.name] = round(float(value)) if figure.whole else value
-    drawn, renew = part(given, task), bench_tasks(module)[task].renew
+    renew = bench_tasks(module)[task].renew
     try:
-        if isinstance(drawn, Mapping):
-            renewed = renew(unit, _placed(drawn, figures, own)) | {"source": source}
-        else:
-            renewed = changed(renew(unit, drawn, own), source=source)
+        renewed = changed(renew(unit, getattr(given, task), own), source=source)
     except CourseError:
         raise
     except (ArithmeticError, ValueError) as error:
         raise CourseError("the models cannot work with these figures together") from error
-    return with_part(given, task, renewed)
-
-
-def _placed(drawn: Mapping[str, Any], figures: Iterable[Any], own: Mapping[str, Any]) -> Any:
-    """A given that is not yet a record, with the figures at their places."""
-    whole: Any = copy.deepcopy(drawn)
-    for figure in figures:
-        place, path = whole, getattr(figure, "path", (figure.name,))
-        for step in path[:-1]:
-            place = place[step]
-        place[path[-1]] = own[figure.name]
-    return whole
+    return changed(given, **{task: renewed})

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Any, Literal, Self
 
 from twoshaft.units.unit import Unit
@@ -71,24 +71,6 @@ class Figure:
         if self.whole and value != round(value):
             return f"“{self.prompt}” is a whole number"
         return ""
-
-
-@dataclass(frozen=True)
-class _Placed(Figure):
-    path: tuple[str | int, ...] = ()
-
-
-class PlacedFigure:
-    """Makes a figure of a module whose given is not yet a record: ``path`` is its place there."""
-
-    def __new__(cls, name: str, path: tuple[str | int, ...], *rest: Any, **more: Any) -> Any:
-        """As ``Figure``, with its place."""
-        return replace(_Placed(name, *rest, **more), path=path)
-
-    @staticmethod
-    def chosen(name: str, path: tuple[str | int, ...], prompt: str, options: Any) -> Any:
-        """As ``Figure.chosen``."""
-        return replace(_Placed.chosen(name, prompt, options), path=path)
 
 
 @dataclass(frozen=True)

@@ -28,7 +28,7 @@ from twoshaft_grader.marking.reference import (
     solve,
 )
 from twoshaft_grader.marking.task import field_points, mark_sheet, sheet_line
-from twoshaft_grader.notebooks.why_wrong import converted, unexplained, whole_bank
+from twoshaft_grader.notebooks.why_wrong import unexplained, whole_bank
 
 LEARNERS = ("proof-1", "proof-2", "proof-3")
 """Whose readings a solution is tried on, with every unit that ships."""
@@ -73,9 +73,7 @@ def _prove_one(place: tuple[Path, Path]) -> list[str]:
             issue_record(solution.module, unit, salt="proof", learner=name, attempt=1)
             for name in LEARNERS
         ]
-        found = prove(solution, unit, records, outcomes)
-        if converted(solution.module):
-            found += whole_bank(solution, unit)
+        found = prove(solution, unit, records, outcomes) + whole_bank(solution, unit)
         found = list(dict.fromkeys(found))
         findings += [f"{path}, unit {unit.identity.id}: {sentence}" for sentence in found]
     return findings
@@ -127,8 +125,7 @@ def prove(
                 findings[f"the reference of {field.name} fails its must-pass."] += 1
         findings.update(set(_chance(solution, clean)))
         findings.update(set(_outcomes(clean, outcomes)))
-        if converted(solution.module):
-            findings.update(set(unexplained(clean)))
+        findings.update(set(unexplained(clean)))
         dead_slips.update(set(_slips(clean)))
     # By coincidence one learner's slip may be right or another slip; for all it is a mistake.
     return [*findings, *(slip for slip, times in dead_slips.items() if times == tried)]

@@ -7,7 +7,7 @@ from typing import Any
 
 from twoshaft.errors import CourseError
 from twoshaft.questions import bank_of
-from twoshaft.readings import MODULES, issue_record
+from twoshaft.readings import issue_record
 from twoshaft.units import Unit
 from twoshaft_grader.marking.kinds import judge_of
 from twoshaft_grader.marking.reference import Answered, Solution, run_clean
@@ -46,11 +46,6 @@ def whole_bank(solution: Solution, unit: Unit) -> list[str]:
     if missing:
         findings[f"nobody is ever offered: {'; '.join(sorted(missing))}."] = None
     return list(findings)
-
-
-def converted(module: str) -> bool:
-    """Whether the module's questions stand in a bank already."""
-    return hasattr(MODULES.get(module), "Given")
 
 
 def _texts(data: Any) -> Iterable[str]:

@@ -66,7 +66,12 @@ ref(
     "build-why",
     "reach",
     outcome="plan",
-    slips=[Slip("weight", 0.5, "Weight has a part in it, reach decides.")],
+    slips=[
+        Slip("weight", 0.5, "Weight has a part in it, reach decides."),
+        Slip("oil", 0, "Oil gets to it wherever it sits."),
+        Slip("look", 0, "Nobody sees it once the case is closed."),
+        Slip("rule", 0, "In another unit it goes in last."),
+    ],
 )
 
 # %% tags=["mark"] task="build" points=10
@@ -85,7 +90,11 @@ ref(
     "new-parts",
     {"seal", "ring", "washer"},
     outcome="plan",
-    slips=[Slip("gear", 0, "A gear is looked over and used again.")],
+    slips=[
+        Slip("gear", 0, "A gear is looked over and used again."),
+        Slip("shaft", 0, "A shaft is measured and used again."),
+        Slip("case", 0, "A case half is cleaned and used again."),
+    ],
 )
 
 # %% tags=["mark"] task="new" points=4

@@ -47,10 +47,10 @@ sheet.form(
 )
 
 # %% tags=["reference"]
-shown = [shift.fitted(unit.shift, [m.id], mirror) for m in unit.shift.misbuilds]
 direct = given.lockout.earlier, given.lockout.later
-fails = [m for m in shown if shift.prove_by_hand(m).locks[0].verdict == "fails"]
-ref("lockout-way", shift.lockout_test(sound, *direct, faulty=fails[:2]),
+fails = [m.id for m in unit.shift.misbuilds if shift.proof_with(unit.shift, m.id).locks[0].verdict == "fails"]
+faulty = [shift.fitted(unit.shift, [id], mirror) for id in fails[:2]]
+ref("lockout-way", shift.lockout_test(sound, *direct, faulty=faulty),
     outcome="prove-lockout", must_pass=True, lesson=f"{where}#the-proof-by-hand")
 
 # %% tags=["mark"] task="lockout" points=6
@@ -308,7 +308,7 @@ not_so = {
 
 # %% tags=["reference"]
 for n, (id, _) in enumerate(given.symptoms.misbuilds, 1):
-    kinds = shift.symptoms(shift.prove_by_hand(shift.fitted(unit.shift, [id], mirror)))
+    kinds = shift.symptoms(shift.proof_with(unit.shift, id))
     ref(f"symptom-{n}", kinds, outcome="misbuild-symptoms", lesson=f"{where}#what-each-misbuild-does",
         slips=reasons(given.symptoms.kinds, kinds, not_so))
 
@@ -385,8 +385,7 @@ sheet.form(
 
 # %% tags=["reference"]
 at_lesson = f"{where}#which-test-shows-which-misbuild"
-found = {id: shift.symptoms(shift.prove_by_hand(shift.fitted(unit.shift, [id], mirror)))
-         for id, _ in given.unseen.options}
+found = {id: shift.symptoms(shift.proof_with(unit.shift, id)) for id, _ in given.unseen.options}
 unseen = {id for id, kinds in found.items() if kinds == {shift.NOTHING}}
 ref("unseen-which", unseen, outcome="choose-hand-test", weight=2, lesson=at_lesson,
     slips=[Slip(id, 0, "It does not show at the first shift, so it seems hidden. A hand test shows this one; "

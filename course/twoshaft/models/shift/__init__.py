@@ -36,7 +36,7 @@ from twoshaft.models.shift.interlock import free_movement, locked_rails, pin_pla
 from twoshaft.models.shift.lever import hand_force, other_end, shaft_torque, turn_angle
 from twoshaft.models.shift.mechanism import Mechanism, State, mechanism
 from twoshaft.models.shift.misbuild import with_misbuilds
-from twoshaft.models.shift.proof import HandProof, Lock, prove_by_hand
+from twoshaft.models.shift.proof import HandProof, Lock, proof_with, prove_by_hand
 from twoshaft.models.shift.search import Reach, reach
 from twoshaft.models.shift.symptoms import KINDS, NOTHING, symptoms
 
@@ -72,6 +72,7 @@ __all__ = [
     "mirrored",
     "other_end",
     "pin_play",
+    "proof_with",
     "prove_by_hand",
     "rail_of",
     "reach",

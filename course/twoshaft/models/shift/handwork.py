@@ -20,6 +20,7 @@ from twoshaft.errors import OutOfRangeError
 from twoshaft.models.shift.mechanism import MOVES, Mechanism, State, mechanism
 from twoshaft.models.shift.misbuild import with_misbuilds
 from twoshaft.models.shift.proof import held
+from twoshaft.units.kept import kept
 from twoshaft.units.sections.shift import Axis, Body, Interlock, Passive, Rail, Shift
 
 HIGH, LOW, NEUTRAL, LET_GO = "turn:high", "turn:low", "neutral", "let-go"
@@ -452,6 +453,11 @@ def fitted(shift: Shift, misbuilds: Iterable[str] = (), mirror: Iterable[str] = 
     mirror : iterable of str
         Axes of the gate that are reversed, "travel" and "turn".
     """
+    return _fitted(shift, tuple(misbuilds), tuple(mirror))
+
+
+@kept(64)
+def _fitted(shift: Shift, misbuilds: tuple[str, ...], mirror: tuple[str, ...]) -> Mechanism:
     return mechanism(mirrored(with_misbuilds(shift, misbuilds), *mirror))
 
 

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 import math
+from array import array
 from collections.abc import Iterator
 from dataclasses import dataclass, field
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.shift.bodies import overlaps
-from twoshaft.units.sections.shift import Axis, Drive, Follows, Passive, Shift
+from twoshaft.units.sections.shift import Axis, Body, Drive, Follows, Passive, Rail, Shift
 
 MOVES = ((1, 0), (-1, 0), (0, 1), (0, -1))  # travel, turn
 PUSH_RATIO = 2
@@ -49,7 +50,7 @@ class Mechanism:
     turn_mm: np.ndarray
     places_mm: tuple[np.ndarray, ...]
     free: tuple[np.ndarray, ...]
-    following: tuple[list[int], ...] = field(repr=False)
+    following: tuple[array[int], ...] = field(repr=False)
     interlocks: tuple[tuple[int, int, list], ...] = field(repr=False)
 
     def engaged(self, state: State) -> frozenset[str]:
@@ -63,8 +64,8 @@ class Mechanism:
                 gears.add(rail.low)
         return frozenset(gears)
 
-    @property
-    def _rail_index(self):
+    @cached_property
+    def _rail_index(self) -> list[tuple[Rail, int]]:
         ids = [body.id for body in self.shift.passive]
         return [(rail, ids.index(rail.body)) for rail in self.shift.rails]
 
@@ -92,7 +93,10 @@ class Mechanism:
         for (di, dj), places in zip(MOVES, self.pushed(state), strict=True):
             if -1 in places:
                 continue
-            if all(fits[places[p]][places[q]] for p, q, fits in self.interlocks):
+            for p, q, fits in self.interlocks:
+                if not fits[places[p]][places[q]]:
+                    break
+            else:
                 found.append((i + di, j + dj, *places))
         return found
 
@@ -106,7 +110,6 @@ class Mechanism:
         return zip(*by_body, strict=True)
 
 
-@lru_cache(maxsize=64)
 def mechanism(shift: Shift, step_mm: float = 0.5) -> Mechanism:
     """Put a shift section on a grid; cached.
 
@@ -123,25 +126,55 @@ def mechanism(shift: Shift, step_mm: float = 0.5) -> Mechanism:
     """
     if not 0.05 <= step_mm <= 2:
         raise OutOfRangeError("grid step", f"{step_mm} mm", "0.05 to 2 mm", "this model")
-    travel, turn = _grid(shift.travel_mm, step_mm), _grid(shift.turn_mm, step_mm)
-    places, free = [], []
+    return _on_grid(shift, step_mm)
+
+
+@lru_cache(maxsize=64)
+def _on_grid(shift: Shift, step_mm: float) -> Mechanism:
+    travel, turn = shift.travel_mm, shift.turn_mm
+    fixed = any(body.follows is Follows.FIXED for body in shift.bodies)
+    tables = []
     for body in shift.passive:
-        place = _grid(body.range_mm, step_mm)
-        places.append(place)
-        free.append(_free(shift, body, travel, turn, place))
-    stopped = _stopped(shift, travel, turn)
-    for table in free:
-        table &= ~stopped[:, :, None]
-    following = tuple(
-        np.stack([_following(body, place, table, move) for move in MOVES], axis=-1)
-        .ravel()
-        .tolist()  # flat: nested lists cost more to make than the tables to work out
-        for body, place, table in zip(shift.passive, places, free, strict=True)
-    )
+        near = tuple(other for other in shift.bodies if other.layer == body.layer)
+        still = shift.bodies if fixed else ()
+        tables.append(_tables(body, near, still, travel, turn, step_mm))
+    places, free, following = zip(*tables, strict=True)
     return Mechanism(
-        shift, step_mm, travel, turn, tuple(places), tuple(free), following,
+        shift, step_mm, _grid(travel, step_mm), _grid(turn, step_mm), places, free, following,
         _interlocks(shift, places),
     )  # fmt: skip
+
+
+@lru_cache(maxsize=128)
+def _tables(
+    body: Passive,
+    near: tuple[Body, ...],
+    bodies: tuple[Body, ...],
+    travel_mm: tuple[float, float],
+    turn_mm: tuple[float, float],
+    step_mm: float,
+) -> tuple[np.ndarray, np.ndarray, array[int]]:
+    """Where a passive body can be, where it is free, and where each step of the hand leaves it.
+
+    Most misbuilds leave most bodies as they are: mechanisms share these tables, some megabytes.
+
+    Parameters
+    ----------
+    body : Passive
+    near : tuple of Body
+        What lies in its layer.
+    bodies : tuple of Body
+        Every body, where some are fixed and stop the hand; else none.
+    travel_mm, turn_mm : (float, float)
+        From where to where the hand goes.
+    step_mm : float
+    """
+    travel, turn, place = (_grid(mm, step_mm) for mm in (travel_mm, turn_mm, body.range_mm))
+    free = _free(near, body, travel, turn, place)
+    free &= ~_stopped(bodies, travel, turn)[:, :, None]
+    moved = np.stack([_following(body, place, free, move) for move in MOVES], axis=-1)
+    # Flat: nested lists cost more to make than the tables to work out.
+    return place, free, array("h", moved.astype(np.int16).tobytes())
 
 
 def _grid(limits: tuple[float, float], step_mm: float) -> np.ndarray:
@@ -156,23 +189,22 @@ def _place_of(follows: Follows, travel: np.ndarray, turn: np.ndarray):
     return x, y
 
 
-def _free(shift, body: Passive, travel, turn, place) -> np.ndarray:
+def _free(near: tuple[Body, ...], body: Passive, travel, turn, place) -> np.ndarray:
     x, y, q = travel[:, None, None], turn[None, :, None], place[None, None, :]
     own_x, own_y = (q, 0.0) if body.axis is Axis.TRAVEL else (0.0, q)
     hit = np.zeros((len(travel), len(turn), len(place)), dtype=bool)
-    for other in shift.bodies:
-        if other.layer == body.layer:
-            at_x, at_y = _place_of(other.follows, x, y)
-            hit |= overlaps(body.pieces, other.pieces, at_x - own_x, at_y - own_y)
+    for other in near:
+        at_x, at_y = _place_of(other.follows, x, y)
+        hit |= overlaps(body.pieces, other.pieces, at_x - own_x, at_y - own_y)
     return ~hit
 
 
-def _stopped(shift, travel, turn) -> np.ndarray:
+def _stopped(bodies: tuple[Body, ...], travel, turn) -> np.ndarray:
     """Where something that the hand carries runs into something fixed."""
     x, y = travel[:, None], turn[None, :]
     hit = np.zeros((len(travel), len(turn)), dtype=bool)
-    for still in (b for b in shift.bodies if b.follows is Follows.FIXED):
-        for other in (b for b in shift.bodies if b.follows is not Follows.FIXED):
+    for still in (b for b in bodies if b.follows is Follows.FIXED):
+        for other in (b for b in bodies if b.follows is not Follows.FIXED):
             if still.layer == other.layer:
                 hit |= overlaps(still.pieces, other.pieces, *_place_of(other.follows, x, y))
     return hit

@@ -9,7 +9,9 @@ from typing import Literal
 import numpy as np
 
 from twoshaft.models.shift.mechanism import Mechanism, State, mechanism
+from twoshaft.models.shift.misbuild import with_misbuilds
 from twoshaft.models.shift.search import Reach, reach
+from twoshaft.units.kept import kept
 from twoshaft.units.sections.shift import Drive, Shift
 
 Verdict = Literal["holds", "fails", "unreliable", "not tried"]
@@ -105,6 +107,15 @@ def prove_by_hand(machine: Mechanism) -> HandProof:
     return _prove(machine.shift, machine.step_mm)
 
 
+@kept()
+def proof_with(shift: Shift, misbuild: str) -> HandProof:
+    """The proof by hand of a mechanism with one misbuild in it; kept with the section.
+
+    What is found holds whichever way round the gate is.
+    """
+    return prove_by_hand(mechanism(with_misbuilds(shift, [misbuild])))
+
+
 @lru_cache(maxsize=512)
 def _prove(shift: Shift, step_mm: float) -> HandProof:
     """The proof alone is kept: it is small, while a mechanism's tables are some megabytes."""
@@ -167,10 +178,10 @@ def _lock(machine: Mechanism, found: Reach, earlier: str, later: str) -> Lock:
     if direct is None:
         return Lock(earlier, later, "holds", None)
     rests = {state[2:]: state for state in starts}.values()  # one hand place for every rest
-    stopped = [
+    stopped = any(
         _engaged(reach(machine, [s], within_mm=within, until=later), later) is None for s in rests
-    ]
-    return Lock(earlier, later, "unreliable" if any(stopped) else "fails", group.path(direct))
+    )
+    return Lock(earlier, later, "unreliable" if stopped else "fails", group.path(direct))
 
 
 def _engaged(found: Reach, gear: str) -> State | None:

@@ -12,7 +12,7 @@ from twoshaft.models.shift import (
     follow,
     hand_moves,
     mirrored,
-    prove_by_hand,
+    proof_with,
     symptoms,
 )
 from twoshaft.models.shift.handwork import Done
@@ -58,15 +58,9 @@ class Lot(CommonLot):
         """The mechanism as it should be, with this learner's gate."""
         return mirrored(self.shift, *self.mirror)
 
-    @cached_property
-    def _fitted(self) -> dict[tuple[str, ...], Mechanism]:
-        return {}
-
     def fitted(self, *misbuilds: str) -> Mechanism:
         """The learner's mechanism with some misbuilds in it."""
-        if misbuilds not in self._fitted:
-            self._fitted[misbuilds] = fitted(self.shift, misbuilds, self.mirror)
-        return self._fitted[misbuilds]
+        return fitted(self.shift, misbuilds, self.mirror)
 
     @property
     def moves(self) -> tuple[Option, ...]:
@@ -89,7 +83,7 @@ class Lot(CommonLot):
 
     def kinds(self, misbuild: str) -> frozenset[str]:
         """Kinds of symptom that a misbuild shows."""
-        return symptoms(prove_by_hand(self.fitted(misbuild)))
+        return symptoms(proof_with(self.shift, misbuild))
 
     def made(self, misbuilds: Sequence[str], moves: Sequence[str]) -> tuple[Done, ...]:
         """Moves made on the learner's mechanism with some misbuilds in it."""

@@ -15,15 +15,16 @@ from twoshaft_grader.cohort.intake import take_in
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 
-NAME, NOTEBOOK = "order-of-work-1", "02-order-of-work"
-SOLUTION = """\
+MODULE, OUTCOME = "measuring-and-tools", "read-scales"  # whose readings are drawn quickest
+NAME, NOTEBOOK = f"{MODULE}-1", f"03-{MODULE}"
+SOLUTION = f"""\
 # %% [markdown]
-# # Order of work
+# # Measure it
 
 # %% tags=["setup"]
 from twoshaft.jobsheet import open_sheet
 
-sheet = open_sheet("order-of-work")
+sheet = open_sheet("{MODULE}")
 given, unit = sheet.given, sheet.unit
 
 # %% [markdown] tags=["task"]
@@ -37,8 +38,8 @@ sheet.form(
 )
 
 # %% tags=["reference"]
-ref("gap-size", Q(12.5, "mm"), outcome="plan-order", weight=3)
-ref("gap-first", "clean", outcome="safe-order", must_pass=True)
+ref("gap-size", Q(12.5, "mm"), outcome="{OUTCOME}", weight=3)
+ref("gap-first", "clean", outcome="judge-repeats", must_pass=True)
 
 # %% tags=["mark"] task="gap" points=4
 """
@@ -48,7 +49,7 @@ ANSWERS = {"gap-size": "12.5 mm", "gap-first": "clean"}
 class Trial:
     """A cohort with the ways of handing in that no form of ours has."""
 
-    name, notebook = NAME, NOTEBOOK
+    name, notebook, outcome = NAME, NOTEBOOK, OUTCOME
 
     def __init__(self, root):
         self.cohort = open_cohort(root)
@@ -56,7 +57,7 @@ class Trial:
     def sheet(self, learner, answers=ANSWERS):
         data = SheetData(
             learner=learner,
-            module="order-of-work",
+            module=MODULE,
             attempt=1,
             answers={name: Answer(value, 1) for name, value in answers.items()},
         )
@@ -88,7 +89,7 @@ def handed_out(tmp_path_factory):
         cohort = make_cohort(root, id="trial", timezone="UTC", salt="trial", content=str(content))
         people = [Learner(id, f"Family {id}", "Given") for id in learners]
         take_in(cohort, people)
-        assign(cohort, Content(content), "order-of-work", attempt=1, due=None, learners=people)
+        assign(cohort, Content(content), MODULE, attempt=1, due=None, learners=people)
         return Trial(root)
 
     return make

@@ -88,7 +88,7 @@ def _time(when):
 def _fields(text):
     return _sheet(
         '{"format":1,"course_version":"","unit":{"id":"","version":""},"cohort":"","learner":"x",'
-        f'"module":"order-of-work","attempt":1,"given_digest":"","fields":{text}}}'
+        f'"module":"measuring-and-tools","attempt":1,"given_digest":"","fields":{text}}}'
     )
 
 
@@ -109,7 +109,7 @@ IN_THE_EXCHANGE = {
     "a folder that links back": (
         lambda f, t: (f / "more").symlink_to(".."), NOT_TAKEN, "a link"),
     "a notebook that is a link": (
-        _instead("02-order-of-work.ipynb", lambda p: p.symlink_to("/etc/passwd")),
+        _instead("03-measuring-and-tools.ipynb", lambda p: p.symlink_to("/etc/passwd")),
         NOT_TAKEN, "a link"),
     "a pipe": (_instead("jobsheet.json", os.mkfifo), NOT_TAKEN, "a pipe"),
     "a pipe beside": (lambda f, t: os.mkfifo(f / "p"), NOT_TAKEN, "a pipe"),
@@ -144,8 +144,8 @@ IN_THE_EXCHANGE = {
     "no secret": (lambda f, t: (f / "submission_secret.txt").unlink(), MARKED, ""),
     "a feedback that is a file": (_beside(b"feedback"), MARKED, ""),
     "a feedback that is a link": (lambda f, t: (f / "feedback").symlink_to("/"), MARKED, ""),
-    "a notebook that is rubbish": (_beside(b"02-order-of-work.ipynb", b"\xff{"), MARKED, ""),
-    "no notebook": (lambda f, t: (f / "02-order-of-work.ipynb").unlink(), MARKED, ""),
+    "a notebook that is rubbish": (_beside(b"03-measuring-and-tools.ipynb", b"\xff{"), MARKED, ""),
+    "no notebook": (lambda f, t: (f / "03-measuring-and-tools.ipynb").unlink(), MARKED, ""),
     "a notebook beside": (_beside(b"other [bold]name.ipynb"), MARKED, ""),
     # the job sheet
     "a sheet that is a folder": (_instead("jobsheet.json", os.mkdir), UNREADABLE, "ordinary"),
@@ -203,7 +203,7 @@ IN_THE_COHORT = {
     "feedback that is a file": (
         lambda c, h, n: _file_there(c.root / "feedback" / h), "give-back", "feedback"),
     "a feedback page that is a folder": (
-        lambda c, h, n: (c.feedback(h, n) / "02-order-of-work.html").mkdir(parents=True),
+        lambda c, h, n: (c.feedback(h, n) / "03-measuring-and-tools.html").mkdir(parents=True),
         "give-back", "is a directory"),
     "the learner's feedback is a file": (
         lambda c, h, n: _file_there(c.place(h, n) / "feedback"), "give-back", "folder belongs"),

@@ -25,7 +25,11 @@ ROOT = Path(__file__).resolve().parents[2]
 PEER = [sys.executable, "-c", "import numpy, matplotlib.pyplot"]
 TWOSHAFT = [sys.executable, "-m", "twoshaft_grader.desk"]
 READ = ["progress", "observations", "roster list", "module list", "export --help"]
-NOTEBOOKS = {"02-order-of-work.ipynb": "course/lessons", "05-shims-and-preload.ipynb": "exercises"}
+NOTEBOOKS = {
+    "02-order-of-work.ipynb": "course/lessons",
+    "05-shims-and-preload.ipynb": "exercises",
+    "06-sealant-film.ipynb": "course/lessons",
+}
 
 _spec = importlib.util.spec_from_file_location("browser_tools", ROOT / "tests/browser/conftest.py")
 tools = importlib.util.module_from_spec(_spec)

@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 from itertools import combinations
 
 from twoshaft.models.order.cover import broken_masks, lightest_cover, smallest_cover_size
@@ -148,7 +147,7 @@ def plan_slip(task: OrderTask, sequence: Iterable[str]) -> PlanSlip:
     return _plan_slip(task, tuple(sequence))
 
 
-@lru_cache(maxsize=128)
+@kept(most=16)
 def _plan_slip(task: OrderTask, sequence: tuple[str, ...]) -> PlanSlip:
     """Mark, feedback and replay all ask for the slip of the same order."""
     found = sort_out(task, sequence)

@@ -118,6 +118,7 @@ class _Recorder(Asker):
 class _Pass:
     answered: Answered
     own: Mapping[str, Any]
+    goes_on: bool = True  # whether the cell does anything with what a reference gives back
     met: list[str] = field(default_factory=list)
 
     def take(self, reference: Reference) -> Any:
@@ -133,6 +134,8 @@ class _Pass:
             raise CourseError(f"the judge of {reference.name!r} knows no tolerance")
         self.answered.references[reference.name] = reference
         self.met.append(reference.name)
+        if not self.goes_on:
+            return None
         own = self.own.get(reference.name)
         if own is None or not judge.plausible(reference.value, own):
             return judge.clean(reference.value)
@@ -341,7 +344,7 @@ def run_both(
             differ -= cell.names.sets
             continue
         known = dict(names)
-        if _run(cell, names, _Pass(carried, values)) is not None:
+        if _run(cell, names, _Pass(carried, values, cell.names.passes_on)) is not None:
             # The working refuses the learner's figures: this cell's clean results stand in.
             names.clear()
             names.update(known | made)
@@ -413,7 +416,7 @@ def _clean_pass(solution: Solution, issued: Mapping[str, Any], unit: Unit) -> _W
     names = _names(answered, given_in(solution.module, pickle.loads(pickled)), unit)
     made, met = [], []
     for cell in solution.cells:
-        attempt, before = _Pass(answered, {}), dict(names)
+        attempt, before = _Pass(answered, {}, cell.names.passes_on), dict(names)
         error = _run(cell, names, attempt)
         if error is not None:
             text = error.sentence if isinstance(error, CourseError) else str(error)

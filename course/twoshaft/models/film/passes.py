@@ -14,8 +14,9 @@ import numpy as np
 
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.film.laying import Stroke
+from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
-from twoshaft.units.sections.faces import CavityKind, Face, Hole
+from twoshaft.units.sections.faces import CavityKind, Face, Hole, Segment
 
 # A bead keeps this far from a hole's edge, and swings out over this length (common practice).
 CLEAR_MM, SWING_MM, STEP_MM = 2.5, 14.0, 2.0
@@ -85,10 +86,9 @@ def line_mm(face: Face, done: Pass) -> np.ndarray:
     if done.side is Side.ROUND:
         return _ring(_one(face.holes, done.place, "hole", face))
     segment = _one(face.segments, done.place, "stretch", face)
-    line = np.asarray(segment.points, dtype=float)
     if done.side is Side.MIDDLE:
-        return line
-    return _beside_holes(face, _fine(line), {hole.id: done.side for hole in face.holes})
+        return np.asarray(segment.points, dtype=float)
+    return _beside_holes(segment, *_around(face), (done.side,) * len(face.holes))
 
 
 def bead_lines_mm(face: Face, sides: Mapping[str, Side]) -> list[np.ndarray]:
@@ -102,10 +102,9 @@ def bead_lines_mm(face: Face, sides: Mapping[str, Side]) -> list[np.ndarray]:
         bead and goes round on both sides.
     """
     both = {id: Side.INSIDE if side is Side.ROUND else side for id, side in sides.items()}
-    lines = [
-        _beside_holes(face, _fine(np.asarray(segment.points, dtype=float)), both)
-        for segment in face.segments
-    ]
+    at_holes = tuple(both.get(hole.id, Side.MIDDLE) for hole in face.holes)
+    around = _around(face)
+    lines = [_beside_holes(segment, *around, at_holes) for segment in face.segments]
     return lines + [_ring(hole) for hole in face.holes if sides.get(hole.id) is Side.ROUND]
 
 
@@ -166,29 +165,58 @@ def _fine(line: np.ndarray) -> np.ndarray:
 _SIGNS = {Side.INSIDE: 1, Side.OUTSIDE: -1}
 
 
-def _beside_holes(face: Face, line: np.ndarray, sides: Mapping[str, Side]) -> np.ndarray:
-    """The line, swung to one side of the holes that it would cross."""
-    along = np.gradient(line, axis=0)
-    along /= np.hypot(*along.T)[:, None]
-    inwards = np.column_stack([-along[:, 1], along[:, 0]])
-    if not _towards_oil(face, line, inwards):
-        inwards = -inwards
+_Points = tuple[tuple[float, float], ...]
+_Holes = tuple[tuple[float, float, float], ...]
+
+
+def _around(face: Face) -> tuple[_Holes, tuple[_Points, ...], float]:
+    """What a line along the face has beside it: holes (place and diameter), rooms with oil, and
+    how far off the oil is looked for [mm]."""
+    return (
+        tuple((hole.x_mm, hole.y_mm, hole.diameter_mm) for hole in face.holes),
+        tuple(cavity.outline for cavity in face.cavities if cavity.kind is CavityKind.OIL),
+        face.film_width_mm,
+    )
+
+
+# Kept with the stretch, not with the face: each learner's face is a copy with the same stretches.
+@kept(most=64)
+def _beside_holes(
+    segment: Segment,
+    holes: _Holes,
+    rooms: tuple[_Points, ...],
+    reach: float,
+    sides: tuple[Side, ...],
+) -> np.ndarray:
+    """The line of a stretch, swung to one side of the holes that it would cross."""
+    line, inwards = _line_and_inwards(segment, rooms, reach)
     out = np.zeros(len(line))
-    for hole in face.holes:
-        away = np.hypot(line[:, 0] - hole.x_mm, line[:, 1] - hole.y_mm)
+    for (x, y, diameter), side in zip(holes, sides, strict=True):
+        away = np.hypot(line[:, 0] - x, line[:, 1] - y)
         near = np.clip(1 - away / SWING_MM, 0, 1)
-        swing = (hole.diameter_mm / 2 + CLEAR_MM) * near**2 * (3 - 2 * near)
-        swing *= _SIGNS.get(sides.get(hole.id, Side.MIDDLE), 0)
+        swing = (diameter / 2 + CLEAR_MM) * near**2 * (3 - 2 * near)
+        swing *= _SIGNS.get(side, 0)
         out = np.where(np.abs(swing) > np.abs(out), swing, out)
     return line + out[:, None] * inwards
 
 
-def _towards_oil(face: Face, line: np.ndarray, inwards: np.ndarray) -> bool:
+@kept()
+def _line_and_inwards(
+    segment: Segment, rooms: tuple[_Points, ...], reach: float
+) -> tuple[np.ndarray, np.ndarray]:
+    """Points along a stretch, and the way to the oil at each."""
+    line = _fine(np.asarray(segment.points, dtype=float))
+    along = np.gradient(line, axis=0)
+    along /= np.hypot(*along.T)[:, None]
+    inwards = np.column_stack([-along[:, 1], along[:, 0]])
+    return line, inwards if _towards_oil(rooms, reach, line, inwards) else -inwards
+
+
+def _towards_oil(
+    outlines: tuple[_Points, ...], reach: float, line: np.ndarray, inwards: np.ndarray
+) -> bool:
     """Whether a set of normals points at the oil: the side on which more of it lies near."""
-    rooms = [
-        np.asarray(cavity.outline) for cavity in face.cavities if cavity.kind is CavityKind.OIL
-    ]
-    reach = face.film_width_mm
+    rooms = [np.asarray(outline) for outline in outlines]
     # Away from its ends, where the land is widened by the bolts.
     some = [len(line) // 3, len(line) // 2, 2 * len(line) // 3]
 

@@ -19,6 +19,7 @@ from twoshaft.models.film.land import Kind, Land
 from twoshaft.models.film.laying import Film, Stroke
 from twoshaft.models.film.passes import Hand, Pass, Side, line_mm, nearest_stretch, stroke
 from twoshaft.models.film.seal import Nearby, Seal, State, close
+from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.faces import Face, Sealant, SealantKind
 from twoshaft.units.unit import Unit
@@ -167,11 +168,16 @@ class Work:
             When each pass was done [min]; one after the other at the work's pace by default. The
             clock starts with the first sealant.
         """
-        when = self.clock(passes) if minutes is None else minutes
+        if minutes is None:
+            return self._laid(tuple(passes))
         strokes = (
-            stroke(self.face, done, minute) for done, minute in zip(passes, when, strict=True)
+            stroke(self.face, done, minute) for done, minute in zip(passes, minutes, strict=True)
         )
         return self.bare.lay(*strokes)
+
+    @kept(most=2)
+    def _laid(self, passes: tuple[Pass, ...]) -> Film:
+        return self.lay(passes, self.clock(passes))
 
     def clock(self, passes: Sequence[Pass]) -> list[float]:
         """When each pass is done, at the work's pace [min]; zero until sealant is laid."""
@@ -193,6 +199,10 @@ class Work:
 
     def close(self, passes: Sequence[Pass]) -> Closed:
         """Lay the passes one after the other and close the face."""
+        return self._closed(tuple(passes))
+
+    @kept(most=2)
+    def _closed(self, passes: tuple[Pass, ...]) -> Closed:
         return self.close_film(self.lay(passes), self.minutes_taken(passes))
 
     def close_film(self, film: Film, minute: float) -> Closed:
@@ -212,6 +222,7 @@ class Work:
         )
         return tuple(dict.fromkeys(found))
 
+    @kept()
     def good_passes(self) -> tuple[Pass, ...] | None:
         """Passes that do the work well, or None if no even film or bead does.
 

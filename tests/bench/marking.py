@@ -69,6 +69,8 @@ class Cost:
 def run(command: Sequence[str], sheets: int, folder: Path) -> Cost:
     """Run a command to its end; RuntimeError with what it said when it fails."""
     environment = dict(os.environ, PATH=f"{TOOLS}{os.pathsep}{os.environ['PATH']}")
+    # On a user's machine what was imported once is compiled.
+    environment.pop("PYTHONDONTWRITEBYTECODE", None)
     with tempfile.TemporaryFile() as said:
         start = time.perf_counter()
         child = subprocess.Popen(

@@ -1,0 +1,77 @@
+"""A gradebook that is in use and a disk that is full: one sentence that names the file, and the same
+command finishes when the trouble is over."""
+
+import io
+import os
+import shutil
+import sqlite3
+from contextlib import redirect_stderr, redirect_stdout
+
+import pytest
+
+from twoshaft_grader.cohort.marks import read_mark
+from twoshaft_grader.desk.commands import main
+
+pytestmark = pytest.mark.skipif(os.name == "nt", reason="limits of Unix")
+
+
+def run(*arguments):
+    out, err = io.StringIO(), io.StringIO()
+    with redirect_stdout(out), redirect_stderr(err):
+        code = main([str(argument) for argument in arguments])
+    return code, err.getvalue()
+
+
+@pytest.fixture(scope="module")
+def handed_in(handed_out, tmp_path_factory):
+    base = tmp_path_factory.mktemp("machine")
+    trial = handed_out(base / "live", ["a1", "b2"])
+    trial.hand_in("a1"), trial.hand_in("b2")
+    return trial
+
+
+@pytest.fixture
+def trial(handed_in, tmp_path):
+    root = tmp_path / "cohort"
+    shutil.copytree(handed_in.cohort.root, root)
+    return type(handed_in)(root)
+
+
+def finishes(trial):
+    for command in ("collect", "mark", "give-back", "export"):
+        assert run(command, "--cohort", trial.cohort.root) == (0, "")
+    for learner in ("a1", "b2"):
+        assert read_mark(trial.cohort.mark_file(learner, trial.name)).sheet.points == 4
+        assert any(trial.cohort.feedback(learner, trial.name).glob("*.html"))
+
+
+def test_a_gradebook_in_use_is_one_sentence(trial):
+    root = trial.cohort.root
+    assert run("collect", "--cohort", root) == (0, "")
+    other = sqlite3.connect(root / "gradebook.db")
+    other.execute("BEGIN EXCLUSIVE")
+    code, said = run("mark", "--cohort", root)
+    other.close()
+    assert code == 2 and said.count("\n") == 1
+    assert said.startswith(f"{root / 'gradebook.db'}: another program has the gradebook; ")
+    finishes(trial)
+
+
+@pytest.mark.parametrize("command", ["collect", "mark", "give-back", "export"])
+def test_a_disk_that_takes_no_more_is_one_sentence(trial, command):
+    import resource
+
+    root = trial.cohort.root
+    for before in ("collect", "mark", "give-back", "export"):
+        if before == command:
+            break
+        assert run(before, "--cohort", root) == (0, "")
+    limits = resource.getrlimit(resource.RLIMIT_FSIZE)
+    resource.setrlimit(resource.RLIMIT_FSIZE, (300, limits[1]))
+    try:
+        code, said = run(command, "--cohort", root)
+    finally:
+        resource.setrlimit(resource.RLIMIT_FSIZE, limits)
+    assert code == 2 and said.count("\n") == 1 and str(root) in said
+    assert "make room, then run the same command again" in said and ".part" not in said
+    finishes(trial)

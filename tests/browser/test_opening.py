@@ -322,6 +322,10 @@ def test_from_signing_in_to_a_receipt(start_lab, wait_until, workplace, wait_for
     page.locator(".lm-TabBar-tabLabel", has_text="start-here.ipynb").click()
     wait_for_text(page, "1 answer saved")
     page.get_by_role("button", name="Hand in: Order of work, attempt 1").click()
+    wait_for_text(page, "not handed in yet. 1 answer is missing")
+    screenshot(page, "start-asks-once")
+    assert not (workplace / "a01" / "receipts.json").exists()
+    page.get_by_role("button", name="Hand in as it is").click()
     wait_for_text(page, "You can go on and hand in again")
     screenshot(page, "start-handed-in")
     receipts = json.loads((workplace / "a01" / "receipts.json").read_text())["receipts"]
@@ -332,6 +336,46 @@ def test_from_signing_in_to_a_receipt(start_lab, wait_until, workplace, wait_for
     page.get_by_role("button", name="Not you? Sign out").click()
     wait_for_text(page, "Who is working?")
     wait_until(lambda: page.locator(".lm-DockPanel-tabBar .lm-TabBar-tab").count() == 1)
+
+
+def test_the_server_is_stopped_and_started_and_nothing_is_lost(
+    start_lab, wait_until, workplace, wait_for_text, screenshot
+):
+    lab = start_lab(workplace, released=released())
+    page = lab.open_notebook("start-here.ipynb")
+    page.get_by_label("Your name").select_option("a01")
+    page.get_by_label("Sign-in word from your slip").fill("copper heron")
+    page.get_by_role("button", name="Sign in").click()
+    page.get_by_role("button", name="Get: Order of work, attempt 1").click()
+    page.get_by_role("link", name="Open: Order of work, attempt 1").click()
+    wait_for_text(page, "working as Ana Example (a01)")
+    box = page.get_by_label("How wide is the gap?")
+    lab.end()
+    bar = page.locator(".ts-line-bar")
+    bar.get_by_text("No line to the course just now").wait_for()
+    page.get_by_label("For heat").check()
+    box.fill("1.25 mm")  # still being typed: neither Enter nor another place
+    wait_for_text(page, "kept in this browser until it can be saved")
+    waiting = "Object.keys(localStorage).filter(key => key.startsWith('twoshaft-unsent:'))"
+    (kept,) = page.evaluate(waiting)
+    assert kept.startswith("twoshaft-unsent:a01/order-of-work-1/")
+    assert bar.count() == 1 and page.locator(".ts-alert:not(:empty), .jp-Dialog").count() == 0
+    screenshot(page, "line-down")
+    lab.start_again()
+    folder = workplace / "a01" / "order-of-work-1"
+    wait_until(lambda: (folder / "jobsheet.json").exists() and stored(folder, "gap") == "1.25 mm")
+    wait_until(lambda: stored(folder, "why") == "heat")
+    wait_for_text(page, "2 of 2 answered, all saved")
+    assert page.evaluate(waiting) == []
+    # The hands stay where they were.
+    assert box.evaluate("box => box === document.activeElement")
+    page.locator(".lm-TabBar-tabLabel", has_text="start-here.ipynb").click()
+    wait_for_text(page, "Working as Ana Example (a01)")
+    # Whoever signs out stays signed out, whatever becomes of the kernel.
+    page.get_by_role("button", name="Not you? Sign out").click()
+    wait_for_text(page, "Who is working?")
+    lab.open_notebook("start-here.ipynb", page)
+    wait_for_text(page, "Who is working?")
 
 
 def test_the_start_page_works_by_keyboard_alone(start_lab, workplace, wait_for_text, screenshot):

@@ -69,7 +69,7 @@ def test_check_says_what_is_missing_and_never_what_is_right(folder):
 def test_answers_from_code_are_those_of_the_form(folder):
     sheet = filled(folder)
     heard = []
-    sheet.on_answer(heard.append)
+    sheet.on_answer(heard.extend)
     assert "saved " in str(sheet.answer("gap", Q(0.049, "inch")))
     assert sheet.value("gap") == "1.2446 mm" and heard == ["gap"]
     sheet.answer("which", ("oil", "none"))

@@ -77,7 +77,7 @@ export interface Kind {
     field: Field,
     ids: Ids,
     commit: (value: any) => void,
-    typing: (changed: boolean) => void,
+    typing: (changed: boolean, typed: any) => void,
   ): Control;
 }
 

@@ -13,7 +13,6 @@ from typing import Any, Protocol
 import traitlets
 from IPython.display import HTML, display
 
-from twoshaft.errors import AnswerError
 from twoshaft.jobsheet.bench_readings import IN_USE, entry_name
 from twoshaft.jobsheet.kinds import Field
 from twoshaft.jobsheet.screen import Screen, fault_sentence
@@ -30,13 +29,15 @@ class Kept(Protocol):
     @property
     def read_only(self) -> bool: ...
     @property
+    def browser_key(self) -> str: ...
+    @property
     def data(self) -> SheetData: ...
     def header(self) -> str: ...
     def refresh(self) -> tuple[str, ...]: ...
     def bench_panel(self, task: str) -> dict[str, Any]: ...
     def save(self, name: str, value: Any, *, base: int | None = None) -> Saved: ...
     def save_bench(self, name: str, value: Any) -> Saved: ...
-    def on_answer(self, listener: Callable[[str], None]) -> None: ...
+    def on_answer(self, listener: Callable[[tuple[str, ...]], None]) -> None: ...
 
 
 def describe(field: Field) -> dict[str, Any]:
@@ -75,24 +76,16 @@ def field_state(field: Field, answer: Answer | None, note: str = "") -> dict[str
     """
     if answer is None or not answer.revision:
         return {}
-    state = {
+    blank, error = field.is_blank(answer.value), field.unreadable(answer.value)
+    return {
         "value": answer.value,
         "saved": answer.saved,
         "revision": answer.revision,
-        "blank": field.is_blank(answer.value),
-        "read": "",
-        "error": "",
+        "blank": blank,
+        "read": "" if blank or error else field.read_as(field.read(answer.value)),
+        "error": error,
         "note": note,
     }
-    if state["blank"]:
-        return state
-    try:
-        value = field.read(answer.value)
-    except AnswerError as error:
-        state["error"] = error.sentence
-    else:
-        state["read"] = field.read_as(value)
-    return state
 
 
 def sheet_states(sheet: Kept, fields: Iterable[Field]) -> dict[str, dict[str, Any]]:
@@ -156,10 +149,12 @@ def _answer(field: Field, state: Mapping[str, Any]) -> str:
     answer = field.paper(state["value"])
     if state.get("read"):
         answer += f" (read as {html.escape(state['read'])})"
+    how = "saved"
     if state.get("error"):
-        answer += f" (look again: {html.escape(state['error'])})"
+        answer += f" (cannot be read: {html.escape(state['error'])})"
+        how = "kept"
     saved = str(state.get("saved", ""))[:16].replace("T", " ")
-    return f"{answer} <small>saved {html.escape(saved)} UTC</small>" if saved else answer
+    return f"{answer} <small>{how} {html.escape(saved)} UTC</small>" if saved else answer
 
 
 class FormWidget(Screen):
@@ -178,6 +173,7 @@ class FormWidget(Screen):
     screen = "form"
 
     task_id = traitlets.Unicode().tag(sync=True)
+    sheet = traitlets.Unicode().tag(sync=True)
     header = traitlets.Unicode().tag(sync=True)
     fields: traitlets.List[Any] = traitlets.List().tag(sync=True)
     states = traitlets.Dict().tag(sync=True)
@@ -189,22 +185,19 @@ class FormWidget(Screen):
         self._fields = {field.name: field for field in fields}
         super().__init__(
             task_id=task_id,
+            sheet=sheet.browser_key,
             header=sheet.header(),
             fields=[describe(field) for field in self._fields.values()],
             states=sheet_states(sheet, self._fields.values()),
             notice=sheet.notice,
             bench=sheet.bench_panel(task_id),
         )
-        sheet.on_answer(self._answered_by_code)
+        sheet.on_answer(self._answered_elsewhere)
 
     def hear(self, message: dict[str, Any]) -> None:
         """Save an answer, or look whether another window has saved one."""
         if message.get("type") == "look":
-            changed = self._sheet.refresh()
-            if any(name in self._fields for name in changed):
-                self.states = sheet_states(self._sheet, self._fields.values())
-            if "bench" in changed:
-                self.bench = self._sheet.bench_panel(self.task_id)
+            self._sheet.refresh()
         elif message.get("type") == "bench" and self.bench:
             self._save_bench(str(message.get("name")), message.get("value"))
         elif message.get("type") == "save" and message.get("name") in self._fields:
@@ -235,10 +228,12 @@ class FormWidget(Screen):
             self.bench = self._sheet.bench_panel(self.task_id)
             self.send({"type": "bench-saved", "name": name})
 
-    def _answered_by_code(self, name: str) -> None:
-        if name in self._fields:
+    def _answered_elsewhere(self, names: tuple[str, ...]) -> None:
+        if any(name in self._fields for name in names):
             self.states = sheet_states(self._sheet, self._fields.values())
             self.renew_copy()
+        if "bench" in names:
+            self.bench = self._sheet.bench_panel(self.task_id)
 
     def plain_copy(self) -> str:
         """The answers as plain HTML."""

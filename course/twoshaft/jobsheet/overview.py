@@ -135,7 +135,18 @@ def _go_on(entry: Entry) -> str:
     """What is left of an exercise that is here and not handed in."""
     if entry.left is None:
         return "Open the exercise, answer it and hand it in."
-    if not entry.left:
+    lacks = lacking(entry)
+    if not lacks:
         return "All is answered. Look it over and hand it in."
-    asks = "1 answer is" if entry.left == 1 else f"{entry.left} answers are"
-    return f"Open the exercise: {asks} still to be given. Then hand it in."
+    return f"Open the exercise: {lacks}. Then hand it in."
+
+
+def lacking(entry: Entry) -> str:
+    """What an assignment still lacks, counted, in words; empty if nothing."""
+    parts = []
+    if entry.left:
+        asks = "1 answer is" if entry.left == 1 else f"{entry.left} answers are"
+        parts.append(f"{asks} still to be given")
+    if entry.unread:
+        parts.append(f"{entry.unread} cannot be read")
+    return ", ".join(parts)

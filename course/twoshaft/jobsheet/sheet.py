@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import contextlib
 import hashlib
 import html
 import json
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from functools import cached_property
@@ -21,6 +22,7 @@ from twoshaft.jobsheet.store import Saved, Store
 from twoshaft.jobsheet.workplace import Place, find_place
 from twoshaft.readings.own_bench import bench_tasks
 from twoshaft.records import to_json
+from twoshaft.stored.asked import ASKED, Asked
 from twoshaft.stored.job_sheet import FILE as SHEET
 from twoshaft.stored.job_sheet import Answer, SheetData, read_sheet
 
@@ -100,6 +102,7 @@ class Sheet(Asker):
         )
         self._last = max((a.saved for a in self._store.data.answers.values()), default="")
         self._shown: dict[str, str] = {}
+        self._listeners: list[Callable[[tuple[str, ...]], None]] = []
 
     @cached_property
     def unit(self) -> Unit:  # type: ignore[override]
@@ -171,6 +174,18 @@ class Sheet(Asker):
         return self._store.read_only
 
     @property
+    def browser_key(self) -> str:
+        """What a browser keeps unsaved answers under: this learner's, of this very sheet alone.
+
+        Empty where nothing is kept.
+        """
+        if self._store.path is None or self.read_only:
+            return ""
+        whose = (self._store.path.resolve(), self.salt, self.learner, self.attempt)
+        digest = hashlib.sha256("\n".join(map(str, whose)).encode()).hexdigest()
+        return f"{self.learner}/{self.module}-{self.attempt}/{digest[:16]}"
+
+    @property
     def data(self) -> SheetData:
         """The sheet as last read or saved."""
         return self._store.data
@@ -222,6 +237,7 @@ class Sheet(Asker):
         from twoshaft.jobsheet.form import show_form
 
         self.register(task, fields)
+        self._note_asked(fields)
         return show_form(self, task, fields)
 
     def register(self, task: str, fields: Iterable[Field], *, lent: bool = False) -> None:
@@ -267,12 +283,41 @@ class Sheet(Asker):
         """
         saved = self._store.save(name, value, base=base)
         self._last = max(self._last, saved.saved)
+        if name in self.fields:
+            self._note_asked([self.fields[name]])
         return saved
 
+    def _note_asked(self, fields: Iterable[Field]) -> None:
+        """Note for the start page what is asked, and which of these answers cannot be read."""
+        if self.place.practice or self.read_only:
+            return
+        path = self.place.folder / ASKED.file
+        try:
+            known = ASKED.read(path) or Asked()
+        except SheetError:
+            known = Asked()
+        unread = known.unread | {f.name: f.unreadable(self.value(f.name)) for f in fields}
+        mine = {
+            task: {name: self.fields[name].prompt for name in names}
+            for task, names in self.tasks.items()
+        }
+        found = Asked(
+            tasks={task: asked for task, asked in (known.tasks | mine).items() if asked},
+            unread={name: why for name, why in unread.items() if why},
+        )
+        if found != known:
+            with contextlib.suppress(OSError):  # the answers count; this is made again
+                ASKED.write(path, found, sync=False)
+
     def refresh(self) -> tuple[str, ...]:
-        """Names of the fields that another window has changed since they were last read."""
+        """Names of the fields that another window has changed since they were last read.
+
+        Every listener is told of them: the forms of a notebook share one sheet.
+        """
         changed = self._store.refresh()
         self._last = max((a.saved for a in self.data.answers.values()), default=self._last)
+        if changed:
+            self._tell(changed)
         return changed
 
     def answer(self, name: str, value: Any) -> Report:
@@ -302,17 +347,19 @@ class Sheet(Asker):
             known = ", ".join(self.fields) or "none; run the form's cell first"
             raise SheetError(f"no form shown so far asks for “{name}”", mend=f"known: {known}")
         saved = self.save(name, field.store(value))
-        for listener in tuple(self._listeners):
-            listener(name)
+        self._tell((name,))
         return Report(((name, field.prompt, f"saved {clock(saved.saved)}"),))
 
-    @cached_property
-    def _listeners(self) -> list[Any]:
-        return []
+    def on_answer(self, listener: Callable[[tuple[str, ...]], None]) -> None:
+        """Call ``listener(names)`` when code or another window has answered; used by forms.
 
-    def on_answer(self, listener: Any) -> None:
-        """Call ``listener(name)`` whenever code has answered a field; used by forms."""
+        ``bench`` among the names stands for any figure from the bench.
+        """
         self._listeners.append(listener)
+
+    def _tell(self, names: tuple[str, ...]) -> None:
+        for listener in tuple(self._listeners):
+            listener(names)
 
     def check(self) -> Report:
         """What is missing or cannot be read. Never whether an answer is right."""

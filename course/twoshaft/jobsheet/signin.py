@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
+import hashlib
+import hmac
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 
 from twoshaft.errors import CohortError, SheetError
 from twoshaft.jobsheet import handin
+from twoshaft.jobsheet.gaps import Gaps, TaskGap, find_gaps
 from twoshaft.jobsheet.people import Listed, read_people, word_fits
 from twoshaft.jobsheet.receipts import read_receipts, sheet_digest
 from twoshaft.stored.assignment import ASSIGNMENT, Assignment
 from twoshaft.stored.extensions import OWN_EXTENSIONS
 from twoshaft.stored.job_sheet import FILE as SHEET
-from twoshaft.stored.job_sheet import read_sheet
 from twoshaft.stored.person import Person
 from twoshaft.stored.receipts import Receipt
 
@@ -36,6 +38,10 @@ class Entry:
         The state in words.
     left : int or None
         Answers that are still to be given; None if nobody knows.
+    unread : int
+        Answers that are there and cannot be read.
+    gaps : tuple of TaskGap
+        What is missing or cannot be read, by task, as far as known.
     notebooks : tuple of str
         Paths under the workplace.
     feedback : tuple of str
@@ -53,6 +59,8 @@ class Entry:
     state: str
     detail: str
     left: int | None = None
+    unread: int = 0
+    gaps: tuple[TaskGap, ...] = ()
     notebooks: tuple[str, ...] = ()
     feedback: tuple[str, ...] = ()
     can_get: bool = False
@@ -77,6 +85,7 @@ class SignIn:
     def __init__(self, workplace: str | Path) -> None:
         self.workplace = Path(workplace).absolute()
         self.me: Person | None = None
+        self.ticket = ""
 
     def people(self) -> tuple[Person, ...]:
         """Who can sign in. SheetError if there is no list of people."""
@@ -102,12 +111,26 @@ class SignIn:
             raise SheetError(
                 f"there is no folder for {listed.person.name}", mend="ask your instructor"
             )
-        self.me = listed.person
+        self.me, self.ticket = listed.person, _ticket(listed)
         return self.me
+
+    def resume(self, learner: str, ticket: str) -> None:
+        """Sign in again who was signed in before this kernel began; else nobody is.
+
+        The ticket is what the browser's window was given on signing in, and no more of a
+        protection than the word.
+        """
+        if self.me is not None:
+            return
+        for listed in read_people(self.workplace):
+            here = (self.workplace / listed.person.id).is_dir()
+            fits = hmac.compare_digest(ticket.encode(), _ticket(listed).encode())
+            if listed.person.id == learner and here and fits:
+                self.me, self.ticket = listed.person, ticket
 
     def sign_out(self) -> None:
         """Nobody works here."""
-        self.me = None
+        self.me, self.ticket = None, ""
 
     def entries(self) -> tuple[Entry, ...]:
         """The learner's assignments, by due date."""
@@ -169,9 +192,9 @@ class SignIn:
         here = folder.is_dir()
         lost = handin.missing_notebooks(released, folder) if released else ()
         pages = handin.feedback_pages(folder) if here else ()
-        answers = _answers(folder)
+        found = find_gaps(folder)
         asked = about.fields if about else 0
-        state, detail = _state(folder, here, receipt, pages, overdue, _answered(answers, asked))
+        state, detail = _state(folder, here, receipt, pages, overdue, _answered(found, asked))
         if here and lost:
             detail = f"{lost[0]} is missing or has another name; rename it back or get it again"
         return Entry(
@@ -181,7 +204,9 @@ class SignIn:
             overdue=overdue,
             state=state,
             detail=detail,
-            left=max(asked - len(answers), 0) if asked and answers is not None else None,
+            left=_left(found, asked),
+            unread=found.unread if found else 0,
+            gaps=found.tasks if found else (),
             notebooks=self._paths(sorted(folder.glob("*.ipynb"))) if here else (),
             feedback=self._paths(pages),
             can_get=released is not None and (not here or bool(lost)),
@@ -268,25 +293,31 @@ def _earlier(page: Path, receipt: Receipt) -> bool:
         return False
 
 
-def _answers(folder: Path) -> tuple[str, ...] | None:
-    """When each answer was saved, as far as known; None if the job sheet cannot be read."""
-    if not (folder / SHEET).exists():
-        return ()
-    try:
-        answers = read_sheet(folder / SHEET).answers.values()
-    except SheetError:
-        return None
-    return tuple(answer.saved for answer in answers if answer.value not in (None, "", []))
-
-
-def _answered(answers: tuple[str, ...] | None, asked: int) -> str:
+def _answered(found: Gaps | None, asked: int) -> str:
     """How much is answered; ``asked`` is 0 if nobody knows."""
-    if answers is None:
+    if found is None:
         return "the job sheet cannot be read; open the notebook to mend it"
-    if not answers:
+    count = found.answered
+    if not count and not found.unread:
         return f"none of {asked} answered" if asked else "no answer saved yet"
-    count, last = len(answers), max(answers)
-    when = f", last {local_time(last)}" if last else ""
     if asked:
-        return f"{min(count, asked)} of {asked} answered{when}"
-    return f"{count} {'answer' if count == 1 else 'answers'} saved{when}"
+        said = f"{min(count, asked)} of {asked} answered"
+    else:
+        said = f"{count} {'answer' if count == 1 else 'answers'} saved"
+    unread = f", {found.unread} cannot be read" if found.unread else ""
+    return f"{said}{unread}{f', last {local_time(found.last)}' if found.last else ''}"
+
+
+def _left(found: Gaps | None, asked: int) -> int | None:
+    """How many answers are still to be given; None if nobody knows."""
+    if found is None or not (asked or found.tasks):
+        return None
+    if asked:
+        return max(asked - found.answered - found.unread, 0)
+    return sum(gap.missing for gap in found.tasks)
+
+
+def _ticket(listed: Listed) -> str:
+    """What shows that somebody signed in with the word they have now."""
+    known = f"signed in\n{listed.person.id}\n{listed.word_check}"
+    return hashlib.sha256(known.encode()).hexdigest()

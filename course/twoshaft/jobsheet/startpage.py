@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import hashlib
 import html
 from dataclasses import asdict
 from pathlib import Path
@@ -10,9 +11,11 @@ from typing import Any
 import traitlets
 
 from twoshaft.errors import CourseError
-from twoshaft.jobsheet.overview import contents
+from twoshaft.jobsheet.overview import contents, lacking
 from twoshaft.jobsheet.screen import Screen
 from twoshaft.jobsheet.signin import SignIn, local_time
+
+UP_TO_DATE = "The list is up to date."
 
 # Who is signed in stays known while the kernel lives: closing the page signs nobody out.
 _signed_in: dict[Path, SignIn] = {}
@@ -42,25 +45,31 @@ class StartPage(Screen):
     screen = "start"
 
     people: traitlets.List[Any] = traitlets.List().tag(sync=True)
+    place = traitlets.Unicode().tag(sync=True)
     me = traitlets.Dict().tag(sync=True)
     entries: traitlets.List[Any] = traitlets.List().tag(sync=True)
     lessons: traitlets.List[Any] = traitlets.List().tag(sync=True)
     modules: traitlets.List[Any] = traitlets.List().tag(sync=True)
     said = traitlets.Unicode().tag(sync=True)
     trouble = traitlets.Unicode().tag(sync=True)
+    asking = traitlets.Unicode().tag(sync=True)
     turn = traitlets.Int().tag(sync=True)
 
     def __init__(self, sign_in: SignIn) -> None:
         self._sign_in = sign_in
-        super().__init__()
+        # What the browser keeps of a sign-in belongs to this workplace.
+        place = hashlib.sha256(str(sign_in.workplace).encode()).hexdigest()[:16]
+        super().__init__(place=place)
         self._show()
 
     def hear(self, message: dict[str, Any]) -> None:
         """Do what was asked for and show what has become of it."""
         doing, name = message.get("type"), str(message.get("name", ""))
-        said = ""
+        said = asking = ""
         try:
-            if doing == "sign-in":
+            if doing == "resume":
+                self._sign_in.resume(name, str(message.get("ticket", "")))
+            elif doing == "sign-in":
                 person = self._sign_in.sign_in(name, str(message.get("word", "")))
                 self._sign_in.look_for_feedback()
                 said = f"Signed in. You are working as {person.name} ({person.id})."
@@ -69,22 +78,32 @@ class StartPage(Screen):
                 said = "Signed out. Choose your name."
             elif doing == "get":
                 said = self._sign_in.get(name)
+            elif doing == "hand-in" and not message.get("anyway") and self._lacking(name):
+                asking = name
             elif doing == "hand-in":
                 receipt = self._sign_in.hand_in(name)
                 answers = "1 answer" if receipt.answers == 1 else f"{receipt.answers} answers"
+                lacks = self._lacking(name)
                 said = (
-                    f"Handed in {local_time(receipt.handed_in)} with {answers}. "
+                    f"Handed in {local_time(receipt.handed_in)} with {answers}"
+                    f"{f'; {lacks}' if lacks else ''}. "
                     f"Receipt {receipt.code}. You can go on and hand in again; the last one counts."
                 )
             elif doing == "look":
                 self._sign_in.look_for_feedback()
-                said = self.said if message.get("quietly") else "The list is up to date."
+                quietly = bool(message.get("quietly"))
+                said = self.said if quietly else UP_TO_DATE
+                asking = self.asking if quietly and self._lacking(self.asking) else ""
         except CourseError as error:
             self._show(trouble=_as_text(error))
             return
-        self._show(said=said)
+        self._show(said=said, asking=asking)
 
-    def _show(self, *, said: str = "", trouble: str = "") -> None:
+    def _lacking(self, name: str) -> str:
+        """What an assignment lacks, in words; empty if nothing, or nobody knows it."""
+        return next((lacking(one) for one in self._sign_in.entries() if one.name == name), "")
+
+    def _show(self, *, said: str = "", trouble: str = "", asking: str = "") -> None:
         person = self._sign_in.me
         try:
             people = [[p.id, f"{p.family_name}, {p.given_name} ({p.id})"] for p in self._people()]
@@ -95,9 +114,10 @@ class StartPage(Screen):
             people, entries, modules, trouble = [], [], [], trouble or _as_text(error)
         with self.hold_sync():
             self.people, self.entries, self.modules = people, entries, modules
-            self.me = {"id": person.id, "name": person.name} if person else {}
+            ticket = self._sign_in.ticket
+            self.me = {"id": person.id, "name": person.name, "ticket": ticket} if person else {}
             self.lessons = [list(lesson) for lesson in self._sign_in.lessons()]
-            self.said, self.trouble = said, trouble
+            self.said, self.trouble, self.asking = said, trouble, asking
             self.turn += 1  # the page waits for it, even where nothing else has changed
         self.renew_copy()
 

@@ -120,9 +120,9 @@ class Definition(Generic[T]):
         """The record as the text of its file."""
         return json.dumps(self.plain(record), ensure_ascii=False, indent=self.indent) + "\n"
 
-    def write(self, path: Path, record: T) -> None:
+    def write(self, path: Path, record: T, *, sync: bool = True) -> None:
         """Write the file, whole or not at all; its folder must be there."""
-        write_file(path, self.text(record))
+        write_file(path, self.text(record), sync=sync)
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -1,6 +1,6 @@
 // The prebuilt JupyterLab extension: what JupyterLab looks for when it loads the file of this name.
 
-import { NAME, plugin } from "./opener.js";
+import { NAME, plugins } from "./opener.js";
 
 /** @type {any} */
 let shared; // JupyterLab's own packages, by name and version
@@ -27,7 +27,7 @@ window._JUPYTERLAB[NAME] = {
   /** @param {string} module */
   get: async (module) => {
     if (module !== "./extension") throw new Error(`${NAME} has no ${module}`);
-    const made = await plugin(need);
+    const made = await plugins(need);
     return () => ({ __esModule: true, default: made });
   },
 };

@@ -9,6 +9,7 @@
 
 import { closest, make } from "../page/dom.js";
 import { failed, isQuiet, isSetup, openable, tagsOf, workIn } from "./cells.js";
+import { keepKernel } from "./kernel.js";
 
 export const NAME = "twoshaft-opener";
 const IF_MISSING = "if-missing";
@@ -16,15 +17,36 @@ const TRIES = 3;
 const PAUSE_MS = 300;
 
 /**
- * The extension's plugin.
+ * The extension's plugins.
  *
  * @param {Need} need
  */
-export async function plugin(need) {
-  const [{ PageConfig }, { NotebookActions }] = await Promise.all([
+export async function plugins(need) {
+  const [{ PageConfig }, { NotebookActions }, { IConnectionLost }] = await Promise.all([
     need("@jupyterlab/coreutils"),
     need("@jupyterlab/notebook"),
+    need("@jupyterlab/application"),
   ]);
+  const opener = plugin(PageConfig, NotebookActions);
+  if (PageConfig.getOption("twoshaftRole") !== "apprentice") return [opener];
+  // The screens say it, once: no box in the way of the work.
+  const quiet = {
+    id: `${NAME}:line`,
+    description: "Leaves it to the course's screens to say that the server cannot be reached.",
+    autoStart: true,
+    provides: IConnectionLost,
+    activate: () => async () => {},
+  };
+  return [opener, quiet];
+}
+
+/**
+ * The plugin that opens course notebooks.
+ *
+ * @param {any} PageConfig
+ * @param {any} NotebookActions
+ */
+function plugin(PageConfig, NotebookActions) {
   const files = `${PageConfig.getOption("fullLabextensionsUrl")}/${NAME}/static`;
   return {
     id: `${NAME}:plugin`,
@@ -49,7 +71,7 @@ export async function plugin(need) {
          * @param {any} context
          */
         createNew: (panel, context) => {
-          follow(panel, context, released, NotebookActions);
+          follow(panel, context, released, NotebookActions, app);
         },
       });
     },
@@ -155,6 +177,14 @@ async function run(panel, released, NotebookActions) {
   }
 }
 
+/**
+ * Whether a cell was run, and what it showed and its count were then taken away.
+ *
+ * @param {any} cell
+ */
+const isCleared = ({ model }) =>
+  model.executionCount === null && model.executionState !== "running" && !model.outputs.length;
+
 /** @param {any} panel */
 const isCourse = (panel) => Boolean(panel.content.model?.getMetadata("twoshaft")?.open);
 
@@ -213,8 +243,9 @@ const seen = new WeakMap();
  * @param {any} context
  * @param {Promise<Set<string>>} released
  * @param {any} NotebookActions
+ * @param {any} app
  */
-async function follow(panel, context, released, NotebookActions) {
+async function follow(panel, context, released, NotebookActions, app) {
   await context.ready;
   if (panel.isDisposed) return;
   calm(panel);
@@ -226,26 +257,67 @@ async function follow(panel, context, released, NotebookActions) {
   const kernels = seen.get(context) ?? new Set();
   seen.set(context, kernels);
   const kernelId = () => session.session?.kernel?.id;
+  let opening = 0;
   const open = async () => {
-    await session.ready;
-    await idle(session);
-    const kernel = kernelId();
-    if (panel.isDisposed || kernels.has(kernel)) return;
-    kernels.add(kernel);
-    const cells = await released;
-    // Counts kept from an earlier kernel say nothing about this one.
-    for (const { model } of openable(panel, cells)) model.executionCount = null;
-    await run(panel, cells, NotebookActions);
+    opening += 1;
+    try {
+      await session.ready;
+      await idle(session);
+      const kernel = kernelId();
+      if (panel.isDisposed || kernels.has(kernel)) return;
+      kernels.add(kernel);
+      const cells = await released;
+      // Counts kept from an earlier kernel say nothing about this one.
+      for (const { model } of openable(panel, cells)) model.executionCount = null;
+      await run(panel, cells, NotebookActions);
+    } finally {
+      opening -= 1;
+      bringBack();
+    }
   };
+  // Forms that were cleared away, folded or read anew from the file come back by themselves.
+  /** @type {number | undefined} */
+  let soon;
+  const bringBack = () => {
+    clearTimeout(soon);
+    soon = window.setTimeout(async () => {
+      if (opening || panel.isDisposed || session.session?.kernel?.status !== "idle") return;
+      const cells = openable(panel, await released);
+      for (const cell of cells) {
+        if (cell.outputHidden) cell.outputHidden = false;
+        watchCell(cell);
+      }
+      const { model } = panel.content;
+      if (!kernels.has(kernelId()) || model?.isDisposed) return;
+      if (!cells.some(isCleared) || cells.some(failed)) return;
+      opening += 1;
+      try {
+        await run(panel, await released, NotebookActions);
+      } finally {
+        opening -= 1;
+      }
+    }, PAUSE_MS);
+  };
+  const watched = new WeakSet();
+  /** @param {any} cell */
+  const watchCell = ({ model }) => {
+    if (watched.has(model)) return;
+    watched.add(model);
+    model.outputs.changed.connect(bringBack);
+  };
+  panel.content.model.cells.changed.connect(bringBack);
+  app.commands.commandExecuted.connect(bringBack);
   // A form asks for it when what its task is drawn from has changed.
   panel.node.addEventListener("twoshaft-redraw", async () => {
     const cells = openable(panel, await released);
     if (!panel.isDisposed) await NotebookActions.runCells(panel.content, cells, session);
   });
   const openQuietly = () =>
-    open().catch((error) => {
-      if (!panel.isDisposed) console.warn(`${NAME}: the forms could not be shown`, error);
-    });
+    open()
+      .catch((error) => {
+        if (!panel.isDisposed) console.warn(`${NAME}: the forms could not be shown`, error);
+      })
+      .finally(() => keepKernel(panel, session, app.serviceManager.sessions));
   /** @type {(sender: unknown, status: string) => void} */
   const onStatus = (_, status) => {
     if (status !== "restarting" && status !== "autorestarting") return;

@@ -3,11 +3,8 @@
 /** @import { Message, Model, View } from "../types.js" */
 
 import { make, stopControls, there } from "./dom.js";
+import { lineOf } from "./line.js";
 
-const LOST =
-  "The notebook's engine has stopped, so nothing more is saved here. If this does not come back in a moment, reload the page; what was saved comes back.";
-const WAITING =
-  "The connection to the notebook's engine is interrupted. Wait a moment before you type on.";
 const REST_MS = 1000;
 const KEYED = "input, button, select, textarea, summary, a, [tabindex]";
 
@@ -92,22 +89,30 @@ function dress() {
  * @param {object} options
  * @param {"form" | "rig" | "start"} options.kind
  * @param {() => void} [options.lost] what to do when the kernel has gone; else controls are stopped
+ * @param {(interrupted: boolean) => void} [options.line] called when the line is interrupted, or back
  */
-export function openScreen({ model, el }, { kind, lost = () => stopControls(el) }) {
+export function openScreen(
+  { model, el },
+  { kind, lost = () => stopControls(el), line: onLine = () => {} },
+) {
   dress();
   el.classList.add("twoshaft", "twoshaft-live", `twoshaft-${kind}`);
   const alert = make("p", { class: "ts-alert", role: "alert" });
+  const line = lineOf(el);
   const isLost = () => el.classList.contains("ts-lost");
   /** @type {[string, (...parts: any[]) => void][]} */
   const followed = [];
   const gone = () => {
     if (isLost()) return;
     el.classList.add("ts-lost");
-    alert.textContent = LOST;
+    line.down();
     lost();
   };
   const unwatch = watchKernel(model, gone, (interrupted) => {
-    if (!isLost()) alert.textContent = interrupted ? WAITING : "";
+    if (isLost()) return;
+    if (interrupted) line.down();
+    else line.up();
+    onLine(interrupted);
   });
   const release = guardKeys(el);
   /** @type {number | undefined} */
@@ -125,8 +130,11 @@ export function openScreen({ model, el }, { kind, lost = () => stopControls(el) 
     alert,
     /** Listens to the model until the screen is closed. */
     follow,
+    /** Whether the kernel has gone: the next one draws this screen anew. */
+    isLost,
     /** @param {Message} message */
     send(message) {
+      if (isLost()) return;
       model.send(message);
       clearTimeout(rest);
       rest = window.setTimeout(() => model.send({ type: "rest" }), REST_MS);
@@ -134,6 +142,8 @@ export function openScreen({ model, el }, { kind, lost = () => stopControls(el) 
     /** @param {...(Node | null | undefined | false)} nodes */
     show: (...nodes) => el.replaceChildren(...there(nodes)),
     close() {
+      line.up();
+      clearTimeout(rest);
       release();
       unwatch();
       for (const [event, listener] of followed) model.off(event, listener);

@@ -9,7 +9,8 @@ import { make } from "../page/dom.js";
  * @param {import("../types.js").Ids} ids
  * @param {object} how
  * @param {(text: string) => void} how.send takes what was typed
- * @param {(changed: boolean) => void} how.typing hears whether something is typed and not sent yet
+ * @param {(changed: boolean, typed: string) => void} how.typing hears whether something is typed and
+ *   not sent yet, and what
  * @param {(value: unknown) => string} [how.said] what stands in the box for a stored value
  */
 export function typedBox(ids, { send, typing, said = (value) => String(value ?? "") }) {
@@ -38,7 +39,7 @@ export function typedBox(ids, { send, typing, said = (value) => String(value ?? 
     event.preventDefault();
     flush();
   });
-  box.addEventListener("input", () => typing(pending()));
+  box.addEventListener("input", () => typing(pending(), box.value));
   return {
     box,
     flush,

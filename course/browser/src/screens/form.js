@@ -5,21 +5,26 @@
 
 import { idsOf, kindOf, promptBox } from "../kinds.js";
 import { clock } from "../logic/clock.js";
+import { outbox, stillToSend } from "../logic/outbox.js";
 import { make, shape } from "../page/dom.js";
+import { focusStays } from "../page/focus.js";
 import { openScreen } from "../page/screen.js";
 import { benchPanel } from "../parts/bench_readings.js";
 
 const PATIENCE_MS = 5000;
 const LOOK_MS = 2000;
-const SIGNS = { saved: "●", bad: "▲", wait: "◌", none: "○" };
+const SIGNS = { saved: "●", unread: "▲", bad: "▲", wait: "◌", none: "○" };
+const KEPT = "kept in this browser until it can be saved";
 
 /**
  * One field.
  *
  * @param {Field} field
  * @param {(message: Message) => void} send
+ * @param {ReturnType<typeof outbox>} unsent
+ * @param {() => boolean} isOff whether the kernel is out of reach
  */
-function fieldView(field, send) {
+function fieldView(field, send, unsent, isOff) {
   const kind = kindOf(field);
   const ids = idsOf(field);
   const read = make("p", { class: "ts-read", id: ids.read });
@@ -35,19 +40,25 @@ function fieldView(field, send) {
   };
   /** @param {any} value */
   const commit = (value) => {
+    unsent.put(field.name, value, state.revision ?? 0);
+    ask(value);
+  };
+  /** @param {any} value */
+  const ask = (value) => {
     turn += 1;
-    tell("wait", "saving");
+    tell("wait", isOff() ? KEPT : "saving");
     stopWaiting();
-    waiting = window.setTimeout(
-      () =>
-        tell("wait", "not saved yet: the notebook is busy; your answer is sent and waits its turn"),
-      PATIENCE_MS,
-    );
+    waiting = window.setTimeout(() => tell("wait", KEPT), PATIENCE_MS);
     send({ type: "save", name: field.name, value, turn });
   };
-  const control = kind.make(field, ids, commit, (changed) => {
-    if (changed) tell("wait", "not saved yet: press Enter or leave the box");
-    else if (waiting === null) show(state);
+  const control = kind.make(field, ids, commit, (changed, typed) => {
+    if (changed) {
+      unsent.put(field.name, typed, state.revision ?? 0);
+      tell("wait", "not saved yet: press Enter or leave the box");
+    } else if (waiting === null) {
+      unsent.drop(field.name);
+      show(state);
+    }
   });
   const element = promptBox(field, ids, ids.status);
   if (kind.status === "above") element.append(status, control.element, read);
@@ -70,14 +81,15 @@ function fieldView(field, send) {
   function show(next, keepStatus = false) {
     state = next ?? {};
     control.show(state);
-    read.replaceChildren();
-    read.className = "ts-read";
-    if (state.error) {
-      read.classList.add("ts-error");
-      read.append(shape("▲"), make("b", {}, "Look again: "), state.error);
-    } else if (state.read) read.append(`read as ${state.read}`);
+    read.replaceChildren(state.read ? `read as ${state.read}` : "");
     if (keepStatus) return;
-    if (state.saved && !state.blank) {
+    if (state.error) {
+      const { error, saved = "", note } = state;
+      tell(
+        "unread",
+        `Look again: ${error} Kept as typed, ${clock(saved)}${note ? `; ${note}` : ""}.`,
+      );
+    } else if (state.saved && !state.blank) {
       tell("saved", `saved ${clock(state.saved)}${state.note ? `; ${state.note}` : ""}`);
     } else tell("none", kind.blank ?? "not answered yet");
   }
@@ -93,6 +105,7 @@ function fieldView(field, send) {
     /** @param {any} message */
     saved(message) {
       if (message.turn !== turn) return; // a later change is on its way
+      if (!control.pending?.()) unsent.drop(field.name);
       stopWaiting();
       show(message.state);
     },
@@ -103,16 +116,24 @@ function fieldView(field, send) {
       control.refused();
       tell("bad", `not saved: ${message.reason}`);
     },
-    lost() {
+    /** The line to the kernel is interrupted, or the kernel has gone. */
+    off() {
       clearTimeout(waiting ?? undefined);
-      if (waiting !== null || control.pending?.()) {
-        tell("bad", "not saved: the notebook's engine has stopped");
-      }
-      control.setDisabled(true);
+      if (waiting !== null || control.pending?.()) tell("wait", KEPT);
+    },
+    /** Sends what was answered and never saved, here or in an earlier window. */
+    catchUp() {
+      const entry = unsent.get(field.name);
+      if (!entry) return;
+      if (stillToSend(entry, state)) {
+        control.show({ ...state, value: entry.value, error: "" });
+        ask(entry.value);
+      } else unsent.drop(field.name);
     },
     flush: () => control.flush?.(),
     summary: () => ({
-      answered: Boolean(state.saved) && !state.blank,
+      answered: Boolean(state.saved) && !state.blank && !state.error,
+      unread: Boolean(state.error),
       trouble: inTrouble(),
       waiting: waiting !== null,
     }),
@@ -123,7 +144,12 @@ function fieldView(field, send) {
 export function renderForm({ model, el }) {
   /** @type {Field[]} */
   const fields = model.get("fields");
-  const views = fields.map((field) => fieldView(field, send));
+  /** @type {string} */
+  const sheet = model.get("sheet");
+  const unsent = outbox(window.localStorage, sheet);
+  let interrupted = false;
+  const isOff = () => interrupted || screen.isLost();
+  const views = fields.map((field) => fieldView(field, send, unsent, isOff));
   const byName = new Map(views.map((view) => [view.name, view]));
   const header = make("p", { class: "ts-who" });
   const total = make("p", { class: "ts-total" });
@@ -132,8 +158,13 @@ export function renderForm({ model, el }) {
     {
       kind: "form",
       lost() {
-        for (const view of views) view.lost();
+        for (const view of views) view.off();
         bench.lost();
+        sumUp();
+      },
+      line(down) {
+        interrupted = down;
+        for (const view of views) down ? view.off() : view.catchUp();
         sumUp();
       },
     },
@@ -158,9 +189,22 @@ export function renderForm({ model, el }) {
     const answered = all.filter((one) => one.answered).length;
     const trouble = all.filter((one) => one.trouble).length;
     const waiting = all.some((one) => one.waiting);
-    const how = trouble ? `, ${trouble} not saved` : waiting ? ", saving" : ", all saved";
-    const quiet = !trouble && !waiting && !answered;
-    total.textContent = `${answered} of ${views.length} answered${quiet ? "" : how}`;
+    const unread = all.filter((one) => one.unread).length;
+    const how = trouble
+      ? `${trouble} not saved`
+      : waiting
+        ? isOff()
+          ? "the rest kept in this browser"
+          : "saving"
+        : answered && !unread
+          ? "all saved"
+          : "";
+    const parts = [
+      `${answered} of ${views.length} answered`,
+      unread ? `${unread} cannot be read` : "",
+      how,
+    ];
+    total.textContent = parts.filter(Boolean).join(", ");
   }
   function showAll() {
     header.textContent = model.get("header");
@@ -175,24 +219,37 @@ export function renderForm({ model, el }) {
     if (document.visibilityState === "hidden") for (const view of views) view.flush();
     if (document.visibilityState !== "visible" || Date.now() - asked < LOOK_MS) return;
     asked = Date.now();
-    model.send({ type: "look" });
+    screen.send({ type: "look" });
   };
+  // The others are told at once; a window elsewhere finds out when it is looked at.
+  const others = sheet ? new BroadcastChannel(`twoshaft-saved:${sheet}`) : null;
+  others?.addEventListener("message", ({ data }) => {
+    if (data === model.get("task_id")) screen.send({ type: "look" });
+  });
   document.addEventListener("visibilitychange", look);
   el.addEventListener("focusin", (event) => {
     if (!(event.relatedTarget instanceof Node && el.contains(event.relatedTarget))) look();
   });
   screen.follow("change:states change:header", showAll);
   screen.follow("msg:custom", (message) => {
-    if (message.type === "saved") byName.get(message.name)?.saved(message);
+    if (message.type === "saved") {
+      byName.get(message.name)?.saved(message);
+      others?.postMessage(model.get("task_id"));
+    }
     if (message.type === "refused") byName.get(message.name)?.refused(message);
     sumUp();
   });
   screen.follow("msg:custom", bench.hear);
   screen.follow("change:bench", bench.show);
   showAll();
+  for (const view of views) view.catchUp();
+  sumUp();
   bench.show();
   screen.alert.textContent = model.get("notice");
+  const unfocus = focusStays(el, `${sheet}/${model.get("task_id")}`);
   return () => {
+    unfocus();
+    others?.close();
     screen.close();
     document.removeEventListener("visibilitychange", look);
   };

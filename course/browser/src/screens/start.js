@@ -2,6 +2,7 @@
 
 /** @import { Render } from "../types.js" */
 
+import { ticketBox } from "../logic/ticket.js";
 import { findAll, freshId, make, there } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
 
@@ -9,9 +10,12 @@ import { openScreen } from "../page/screen.js";
  * An assignment, and a module with its lesson, as twoshaft.jobsheet.overview gives them.
  *
  * @typedef {{
+ *   task: string, missing: number, asked: number, unread: [question: string, why: string][],
+ * }} Gap
+ * @typedef {{
  *   name: string, title: string, state: string, detail: string, due: string, overdue: boolean,
  *   receipt: string, feedback: string[], notebooks: string[], can_get: boolean,
- *   can_hand_in: boolean,
+ *   can_hand_in: boolean, left: number | null, unread: number, gaps: Gap[],
  * }} Entry
  * @typedef {{
  *   module: string, title: string, lesson: string, count: string, next: string, entries: string[],
@@ -66,9 +70,33 @@ const notebookLink = (path, text, key) =>
     text,
   );
 
+/**
+ * What is missing, and what cannot be read, task by task.
+ *
+ * @param {Gap[]} gaps
+ */
+function gapList(gaps) {
+  return make(
+    "ul",
+    { class: "ts-gaps" },
+    ...gaps.map(({ task, missing, asked, unread }) =>
+      make(
+        "li",
+        {},
+        `${task}: `,
+        missing === asked ? "nothing answered" : missing ? `${missing} of ${asked} missing` : "",
+        ...unread.map(([question, why]) =>
+          make("span", {}, make("b", {}, "cannot be read: "), `“${question}” ${why}`),
+        ),
+      ),
+    ),
+  );
+}
+
 /** @type {Render} */
 export function renderStart({ model, el }) {
   let chosen = "";
+  const tickets = ticketBox(sessionStorage, localStorage, model.get("place"));
   const screen = openScreen({ model, el }, { kind: "start", lost: () => {} });
   const body = make("div", {});
   const said = make("p", { class: "ts-said", role: "status" });
@@ -78,7 +106,7 @@ export function renderStart({ model, el }) {
    * @param {Record<string, unknown>} [more]
    */
   const ask = (type, more = {}) => {
-    if (body.getAttribute("aria-busy") === "true") return;
+    if (body.getAttribute("aria-busy") === "true" || screen.isLost()) return;
     if (!more.quietly) {
       body.setAttribute("aria-busy", "true");
       said.textContent = "One moment.";
@@ -205,7 +233,9 @@ export function renderStart({ model, el }) {
     }
     for (const node of doing.children)
       node.setAttribute("aria-label", `${node.textContent}: ${entry.title}`);
-    return make(
+    const asking = model.get("asking") === entry.name;
+    const begun = entry.receipt || entry.unread > 0;
+    const row = make(
       "tr",
       {},
       make("th", { scope: "row" }, entry.title),
@@ -224,6 +254,53 @@ export function renderStart({ model, el }) {
         mark ? make("span", { class: "ts-small-line" }, `Mark: ${mark}`) : null,
       ),
       make("td", {}, doing),
+    );
+    if (asking) return [row, make("tr", {}, make("td", { colspan: 4 }, question(entry)))];
+    if (!begun || !entry.gaps.length) return [row];
+    const lacks = make("td", { colspan: 4 }, make("b", {}, lacking(entry)), gapList(entry.gaps));
+    return [row, make("tr", {}, lacks)];
+  }
+
+  /** @param {Entry} entry */
+  const lacking = ({ left, unread }) =>
+    there([
+      left ? `${left} ${left === 1 ? "answer is" : "answers are"} missing` : null,
+      unread ? `${unread} cannot be read` : null,
+    ]).join(", ");
+
+  /**
+   * Asked once before something unfinished is handed in.
+   *
+   * @param {Entry} entry
+   */
+  function question(entry) {
+    const title = freshId("question");
+    const doing = make("div", { class: "ts-doing" });
+    for (const path of entry.notebooks) {
+      doing.append(notebookLink(path, "Go on with it", `go on:${entry.name}`));
+    }
+    doing.append(
+      button("Hand in as it is", `hand in anyway:${entry.name}`, () =>
+        ask("hand-in", { name: entry.name, anyway: true }),
+      ),
+    );
+    return make(
+      "div",
+      {
+        class: "ts-question",
+        role: "group",
+        tabindex: -1,
+        "aria-labelledby": title,
+        "data-key": "question",
+      },
+      make(
+        "p",
+        { id: title },
+        make("b", {}, `${entry.title}: not handed in yet. ${lacking(entry)}.`),
+        " An answer that is missing or cannot be read earns nothing.",
+      ),
+      gapList(entry.gaps),
+      doing,
     );
   }
 
@@ -271,7 +348,7 @@ export function renderStart({ model, el }) {
       if (outcomes.open) unfolded.add(line.module);
       else unfolded.delete(line.module);
     });
-    const rows = mine.map((entry) => assignment(entry, line.marks[entry.name]));
+    const rows = mine.flatMap((entry) => assignment(entry, line.marks[entry.name]));
     return make(
       "tbody",
       {},
@@ -356,7 +433,19 @@ export function renderStart({ model, el }) {
     );
   }
 
+  // A kernel that began anew does not know who was signed in; this window does.
+  let knew = false;
+  const ticket = model.get("me").id ? null : tickets.get();
+  let resuming = ticket !== null;
+  function noteWho() {
+    const me = model.get("me");
+    if (me.id) tickets.keep(me);
+    else if (knew || (ticket && !resuming)) tickets.drop();
+    knew = Boolean(me.id);
+  }
+
   let waiting = 0;
+  let asked = "";
   const keyed = () => findAll(body, "[data-key]");
   /** @returns {HTMLInputElement | null} */
   const wordBox = () => body.querySelector("input[data-key=word]");
@@ -368,22 +457,36 @@ export function renderStart({ model, el }) {
     said.textContent = model.get("said");
     screen.alert.textContent = model.get("trouble");
     const typed = wordBox()?.value;
-    body.replaceChildren(...there([signedIn ? work() : signInForm(), lessons()]));
+    const form = resuming ? make("p", {}, "One moment.") : signInForm();
+    body.replaceChildren(...there([signedIn ? work() : form, lessons()]));
     const box = wordBox();
     if (box && typed) box.value = typed;
-    if (!key) return;
+    const before = asked;
+    asked = model.get("asking");
+    if (asked && asked !== before)
+      keyed()
+        .find((node) => node.dataset.key === "question")
+        ?.focus();
+    if (!key || (asked && asked !== before)) return;
     const again = keyed().find((node) => node.dataset.key === key);
     const name = key.split(":")[1];
-    const near = keyed().find((node) => name && node.dataset.key?.endsWith(`:${name}`));
+    const ended = key.startsWith("hand in anyway") ? `hand in:${name}` : `:${name}`;
+    const near = keyed().find((node) => name && node.dataset.key?.endsWith(ended));
     (again ?? near ?? findAll(body, "a, button, select")[0])?.focus();
   }
   // Several traits change at once: draw when all have arrived.
   const later = () => {
     clearTimeout(waiting);
-    waiting = setTimeout(draw, 0);
+    waiting = setTimeout(() => {
+      resuming = false;
+      noteWho();
+      draw();
+    }, 0);
   };
   model.on("change", later);
+  noteWho();
   draw();
+  if (ticket) model.send({ type: "resume", name: ticket.id, ticket: ticket.ticket });
   // Coming back from an exercise, the list shows what was answered there.
   const back = () => {
     if (!document.hidden && model.get("me").id) ask("look", { quietly: true });

@@ -76,8 +76,12 @@ class Field(ABC):
 
     def shortfall(self, stored: Any) -> str:
         """What keeps the answer from being complete, as a sentence; empty if nothing."""
+        return "not answered yet" if self.is_blank(stored) else self.unreadable(stored)
+
+    def unreadable(self, stored: Any) -> str:
+        """Why what was answered cannot be read, as a sentence; empty if it can, or is blank."""
         if self.is_blank(stored):
-            return "not answered yet"
+            return ""
         try:
             self.read(stored)
         except AnswerError as error:

@@ -1,264 +1,266 @@
-var $s="http://www.w3.org/2000/svg";function s(t,e={},...o){let r=document.createElement(t);for(let[n,a]of Object.entries(
-e))typeof a=="function"?r.addEventListener(n.slice(2),a):a===!0?r.setAttribute(n,""):a!==!1&&a!=null&&r.setAttribute(n,String(
-a));return r.append(...jt(o)),r}function E(t,e={},...o){let r=document.createElementNS($s,t);return kt(r,e),r.append(...o),
-r}function kt(t,e){for(let[o,r]of Object.entries(e))r!=null&&t.setAttribute(o,String(r))}function _(t,e,o={}){return s("\
-button",{type:"button",class:"ts-button",onclick:e,...o},t)}function Nt(t,e){return s("select",{class:"ts-box",...t},...it(
-e))}function St(t){return t.flatMap(([e,o])=>[s("dt",{},e),s("dd",{},o)])}function At(t){return s("span",{class:"ts-shap\
-e","aria-hidden":"true"},t)}function jt(t){return t.filter(e=>e!=null&&e!==!1)}var we=0;function J(t){return we+=1,`twos\
-haft-${t}-${we}-${Math.random().toString(36).slice(2,7)}`}function Ct(t,e){let o=t.querySelector(e);if(!o)throw new Error(
-`nothing matches ${e}`);return o}function at(t,e){return[...t.querySelectorAll(e)]}function Mt(t,e){let{target:o}=t;return o instanceof
-Element?o.closest(e):null}function wt(t){return t.ctrlKey||t.metaKey||t.altKey}function _t(t){let e=at(t,"button, input,\
- select");for(let o of e)o.disabled=!0}function be(t){for(let e=t.parentElement;e;e=e.parentElement){let o=getComputedStyle(
-e).overflowY;if((o==="auto"||o==="scroll")&&e.scrollHeight>e.clientHeight)return e}return document.scrollingElement??document.
-documentElement}function Kt(t,e){return Math.hypot(t[0]-e[0],t[1]-e[1])}function Q(t,e,o=t){return _(t,e,{"aria-label":o})}
-function it(t){return[...t].map(([e,o])=>s("option",{value:e},o))}function It(t){return t.map(e=>s("li",{},e))}var ee=new Map;function xt(t,e){if(ee.has(t))throw new Error(`the answer kind ${t} is registered twice`);ee.set(t,e)}function Rt(t){
-let e=ee.get(t.kind);if(!e)throw new Error(`the answer kind ${t.kind} has no browser side`);return e}function Ft(t){let e=J(
-t.kind);return{control:`${e}-control`,hint:`${e}-hint`,read:`${e}-read`,status:`${e}-status`}}function Wt(t,e,o){let{prompt:r}=Rt(
-t),n={class:"ts-prompt"};if(r==="legend")return s("fieldset",{class:"ts-field","aria-describedby":o},s("legend",n,t.prompt));
-let a=r==="label"?s("label",{...n,for:e.control},t.prompt):s("p",n,t.prompt);return s("div",{class:"ts-field"},a)}function Ut(t,e,o,r){let a=t.options.map(([d,i])=>{let l={"aria-describedby":e.status},u=s("input",{type:o,name:e.control,
-value:d,...l});return{key:d,input:u,row:s("label",{class:"ts-option"},u,s("span",{},i))}});for(let{input:d}of a)d.addEventListener(
+var js="http://www.w3.org/2000/svg";function s(t,e={},...n){let r=document.createElement(t);for(let[o,a]of Object.entries(
+e))typeof a=="function"?r.addEventListener(o.slice(2),a):a===!0?r.setAttribute(o,""):a!==!1&&a!=null&&r.setAttribute(o,String(
+a));return r.append(...Pt(n)),r}function I(t,e={},...n){let r=document.createElementNS(js,t);return $t(r,e),r.append(...n),
+r}function $t(t,e){for(let[n,r]of Object.entries(e))r!=null&&t.setAttribute(n,String(r))}function F(t,e,n={}){return s("\
+button",{type:"button",class:"ts-button",onclick:e,...n},t)}function Tt(t,e){return s("select",{class:"ts-box",...t},...ct(
+e))}function Mt(t){return t.flatMap(([e,n])=>[s("dt",{},e),s("dd",{},n)])}function Nt(t){return s("span",{class:"ts-shap\
+e","aria-hidden":"true"},t)}function Pt(t){return t.filter(e=>e!=null&&e!==!1)}var $e=0;function Q(t){return $e+=1,`twos\
+haft-${t}-${$e}-${Math.random().toString(36).slice(2,7)}`}function At(t,e){let n=t.querySelector(e);if(!n)throw new Error(
+`nothing matches ${e}`);return n}function lt(t,e){return[...t.querySelectorAll(e)]}function Et(t,e){let{target:n}=t;return n instanceof
+Element?n.closest(e):null}function vt(t){return t.ctrlKey||t.metaKey||t.altKey}function Ft(t){let e=lt(t,"button, input,\
+ select");for(let n of e)n.disabled=!0}function Se(t){for(let e=t.parentElement;e;e=e.parentElement){let n=getComputedStyle(
+e).overflowY;if((n==="auto"||n==="scroll")&&e.scrollHeight>e.clientHeight)return e}return document.scrollingElement??document.
+documentElement}function qt(t,e){return Math.hypot(t[0]-e[0],t[1]-e[1])}function et(t,e,n=t){return F(t,e,{"aria-label":n})}
+function ct(t){return[...t].map(([e,n])=>s("option",{value:e},n))}function It(t){return t.map(e=>s("li",{},e))}var oe=new Map;function St(t,e){if(oe.has(t))throw new Error(`the answer kind ${t} is registered twice`);oe.set(t,e)}function Ht(t){
+let e=oe.get(t.kind);if(!e)throw new Error(`the answer kind ${t.kind} has no browser side`);return e}function Wt(t){let e=Q(
+t.kind);return{control:`${e}-control`,hint:`${e}-hint`,read:`${e}-read`,status:`${e}-status`}}function Ut(t,e,n){let{prompt:r}=Ht(
+t),o={class:"ts-prompt"};if(r==="legend")return s("fieldset",{class:"ts-field","aria-describedby":n},s("legend",o,t.prompt));
+let a=r==="label"?s("label",{...o,for:e.control},t.prompt):s("p",o,t.prompt);return s("div",{class:"ts-field"},a)}function Gt(t,e,n,r){let a=t.options.map(([l,i])=>{let c={"aria-describedby":e.status},u=s("input",{type:n,name:e.control,
+value:l,...c});return{key:l,input:u,row:s("label",{class:"ts-option"},u,s("span",{},i))}});for(let{input:l}of a)l.addEventListener(
 "change",()=>{r(a.filter(i=>i.input.checked).map(({key:i})=>i))});return{element:s("div",{class:"ts-options"},...a.map(({
-row:d})=>d)),show(d){let i=d.value==null?[]:[d.value].flat();for(let{key:l,input:u}of a)u.checked=i.includes(l)},setDisabled(d){
-for(let{input:i}of a)i.disabled=d},refused(){}}}xt("choice",{prompt:"legend",make:(t,e,o)=>Ut(t,e,"radio",r=>o(r[0]))});xt("choices",{prompt:"legend",make:(t,e,o)=>Ut(t,e,"checkbox",o)});function se(t){let[e="",...o]=t.split(" "),r=e==="wipe"?0:Number(o.shift()),[n="",...a]=o;if(n!=="at")return{hand:e,size:r,
-side:n,place:a[0],points:null};let d=a.map(i=>{let[l,u]=i.split(",").map(Number);return[l,u]});return{hand:e,size:r,side:n,
-place:"",points:d}}function ne(t,{side:e,place:o,points:r}){return r||(e==="round"?t.holes.find(n=>n.id===o)?.ring??[]:t.
-stretches.find(n=>n.id===o)?.lines[e]??[])}function oe(t,e){let{hand:o,size:r,side:n,place:a}=se(e),d=[...t.stretches,...t.
-holes].find(l=>l.id===a),i=o==="wipe"?"":` ${r} mm`;return`${t.hands[o]??o}${i}${d?`, ${d.name}`:""}, ${t.sides[n]??""}`}
-function re(t,e,o){return e==="film"?t.width:e==="bead"?o:e==="wipe"?2*t.width:1}function ve(t){let e=t.trim().replace("\
-,",".").replace(/\s*mm$/i,""),o=e.match(/^(\d+(?:\.\d+)?)\s*(?:µm|μm|um)$/i);return o?Number(o[1])/1e3:/^\d*\.?\d+$|^\d+\.$/.
-test(e)?Number(e):Number.NaN}function ye(t){let e=0;for(let o=1;o<t.length;o+=1)e+=Math.hypot(t[o][0]-t[o-1][0],t[o][1]-
-t[o-1][1]);return e}function ke(t,[e,o]){return t.stretches.map(({id:n,lines:a})=>({id:n,away:Math.min(...a.middle.map(([
-d,i])=>Math.hypot(d-e,i-o)))})).reduce((n,a)=>a.away<n.away?a:n).id}var Ls=.4;function xe(t,e){let o=Ls,r=qt(t,o);for(;r.
-length>e;)o*=1.5,r=qt(t,o);return r.map(([n,a])=>[Math.round(n*10)/10,Math.round(a*10)/10])}function qt(t,e){if(t.length<
-3)return t;let[o,r]=[t[0],t[t.length-1]],n=0,a=0;for(let d=1;d<t.length-1;d+=1){let i=Ss(o,r,t[d]);i>n&&([n,a]=[i,d])}return n<=
-e?[o,r]:[...qt(t.slice(0,a+1),e).slice(0,-1),...qt(t.slice(a),e)]}function Ss(t,e,o){let[r,n]=[e[0]-t[0],e[1]-t[1]],a=Math.
-hypot(r,n)||1;return Math.abs(r*(o[1]-t[1])-n*(o[0]-t[0]))/a}var Gt=14,Cs=3,As=.5,Ms=["middle","inside","outside"],zt="round ";function Es(t,e){let o=t.outline.map(([j])=>j),r=t.outline.
-map(([,j])=>j),[n,a]=[Math.min(...o)-Gt,Math.max(...o)+Gt],[d,i]=[Math.min(...r)-Gt,Math.max(...r)+Gt],l=a-n,u=i-d,g=([j,
-F])=>`${(j-n).toFixed(1)} ${(i-F).toFixed(1)}`,f=(j,F)=>`M${j.map(g).join("L")}${F?"Z":""}`,h=J("face"),v=l/100,m=2*v,x=(j,F)=>E(
-"pattern",{id:`${h}-${j}`,width:m,height:m,patternUnits:"userSpaceOnUse"},E("path",{d:F,class:"tsp-hatch","stroke-width":v/
-4})),y=E("defs",{},x("oil",`M0 ${m}L${m} 0`),x("dirt",`M0 ${m}L${m} 0M0 0L${m} ${m}`)),O=t.cavities.map(([,j])=>f(j,!0)).
-join(""),D=t.islands.map(j=>f(j,!0)).join(""),L=f(t.outline,!0)+O,N=E("g"),$=E("g"),p=E("g"),c=E("g"),b=E("path",{class:"\
-tsp-live",d:""}),k=E("path",{class:"tsp-chosen",d:""}),w=E("path",{class:"tsp-land",d:L,"fill-rule":"evenodd"}),S=E("pat\
-h",{class:"tsp-edge",d:L+D,"stroke-width":v/2.5}),C=([j,F],q,nt="middle")=>{let z={x:j-n,y:i-F,"font-size":2.1*v,"text-a\
-nchor":nt};return E("text",{class:"tsp-text",...z},q)},R=[(n+a)/2,(d+i)/2],W=(j,F)=>{let q=Kt(j,R)||1;return[j[0]+F*(R[0]-
-j[0])/q,j[1]+F*(R[1]-j[1])/q]};for(let{x:j,y:F,d:q,leads:nt,name:z}of t.holes){let tt={cx:j-n,cy:i-F,"stroke-width":v/4},
-gt=nt==="blind"?"tsp-hole tsp-blind":"tsp-hole";p.append(E("circle",{...tt,r:q/2,class:gt})),nt==="to the outside"&&p.append(
-E("circle",{...tt,r:q/3,class:"tsp-hole"}));let[bt,Lt]=W([j,F],-(q/2+4.4*v));p.append(C([bt,Lt-.8*v],z.replace("bolt ","")))}
-for(let j of t.guides){let[F,q]=[j.x-n,i-j.y],nt=`M${F-v} ${q}h${m}M${F} ${q-v}v${m}`;p.append(E("path",{class:"tsp-guid\
-e",d:nt,"stroke-width":v/2}));let z={"stroke-width":v/5,"stroke-dasharray":`${v} ${v}`};p.append(E("circle",{cx:F,cy:q,r:j.
-reach,class:"tsp-reach",...z}));let tt=W([j.x,j.y],j.reach+m),gt=(tt[0]-j.x)/(j.reach+m);p.append(C(tt,j.name,gt>.5?"sta\
-rt":gt<-.5?"end":"middle"))}for(let{word:j,points:F,width:q}of t.spots){let[nt]=j.split(" "),[z,tt]=[F[0],F[F.length-1]],
-gt=Kt(z,tt)||1,[bt,Lt]=[-(tt[1]-z[1])/gt*q/2,(tt[0]-z[0])/gt*q/2],M=[[z[0]+bt,z[1]+Lt],[tt[0]+bt,tt[1]+Lt],[tt[0]-bt,tt[1]-
-Lt],[z[0]-bt,z[1]-Lt]],H=`url(#${h}-${nt})`;N.append(E("path",{d:f(M,!0),fill:H,class:"tsp-spot","stroke-width":v/4}));let et=C(
-W([(z[0]+tt[0])/2,(z[1]+tt[1])/2],9*v),nt);et.classList.add("tsp-spot-word"),p.append(et)}let T=[100,50,20,10].find(j=>j<
-l/4)??10,B=`M${v} ${u-v}v${-v}v${v/2}h${T}v${-v/2}v${v}`,P={x:T+m,y:u-v,"font-size":2.1*v};c.append(E("path",{class:"tsp\
--edge",d:B,"stroke-width":v/4}),E("text",{class:"tsp-text",...P},`${T} mm`));let K=`0 0 ${l.toFixed(1)} ${u.toFixed(1)}`,
-Z=E("svg",{viewBox:K,class:"tsp-face",role:"img","aria-label":e},y,w,N,$,S,p,k,b,c),dt=`max-width: ${(25*l/u).toFixed(1)}\
-rem`;return{frame:s("div",{class:"ts-pad-face",style:dt},Z),svg:Z,over:c,live:b,chosen:k,land:w,path:f,unit:v,box:{left:n,
-right:a,low:d,high:i,width:l,height:u},place({clientX:j,clientY:F}){let q=Z.getBoundingClientRect(),nt=Math.min(q.width/
-l,q.height/u);return[n+(j-q.left-(q.width-nt*l)/2)/nt,i-(F-q.top-(q.height-nt*u)/2)/nt]},strokes(j){$.replaceChildren(...j.
-map(Tt))}};function Tt(j){let F=se(j),q=ne(t,F),nt=re(t,F.hand,Math.max(F.size,v/2)),z=q.length>1?f(q,F.side==="round"):
-q.length?`${f(q)}h0.01`:"",tt=E("path",{d:z,class:`tsp-stroke tsp-${F.hand}`,"stroke-width":nt});if(F.hand!=="film")return tt;
-let gt=Math.min(8,Math.max(.6,40*F.size)),bt={"stroke-width":v/3,"stroke-dasharray":`${gt} ${gt}`};return E("g",{},tt,E(
-"path",{d:z,class:"tsp-grain",...bt}))}}function Yt({face:t,label:e,onLay:o,onRemove:r,onClear:n}){let a=Es(t,e),d=s("p",
-{class:"ts-hidden","aria-live":"polite"}),i=s("p",{class:"ts-read ts-pad-trouble",role:"status"}),l=(B,P)=>s("span",{class:"\
-ts-pair"},s("label",{for:P.id},B),P),u=Nt({id:J("hand")},Object.entries(t.hands)),g=s("input",{class:"ts-box ts-size",id:J(
-"size"),type:"text",inputmode:"decimal",autocomplete:"off",maxlength:"12"}),f=s("label",{for:g.id},"thickness"),h=Nt({id:J(
-"place")},t.stretches.map(({id:B,name:P})=>[B,P]));h.append(s("optgroup",{label:"Round a hole"},...t.holes.map(({id:B,name:P})=>s(
-"option",{value:`${zt}${B}`},`round ${P}`))));let v=Nt({id:J("side")},Ms.map(B=>[B,t.sides[B]])),m=_("Lay it here",()=>c(
-[p(h.value)])),x=_("Lay it on every stretch",()=>c(t.stretches.map(({id:B})=>p(B)))),y=_("Take back the last pass",()=>{
-L&&r(L-1,!0)}),O=_("Clear the face",n),D={film:"",bead:""},L=0,N=!1;function $(){if(u.value==="wipe")return"";let[B,P]=t.
-sizes[u.value],K=ve(g.value);if(K>=B&&K<=P)return g.removeAttribute("aria-invalid"),` ${Number(K.toFixed(3))}`;let Z=u.value===
-"film"?"the thickness of the film":"the diameter of the bead";return i.textContent=g.value.trim()?`Read “${g.value}”: \
-give ${Z} from ${B} to ${P} mm.`:`First give ${Z} in mm.`,g.setAttribute("aria-invalid","true"),g.focus(),null}function p(B){
-let P=$();if(P===null)return null;let K=B.startsWith(zt)?B:`${v.value} ${B}`;return`${u.value}${P} ${K}`}function c(B){let P=B.
-filter(K=>K!==null);if(!(N||P.length<B.length)){if(L+P.length>t.most){i.textContent=`There is room for ${t.most} passes;\
- take some back first.`;return}i.textContent="",d.textContent=P.length===1?`Laid: ${oe(t,P[0])}`:`Laid on ${P.length} st\
-retches`,o(P)}}function b(){let B=u.value==="wipe";f.textContent=u.value==="bead"?"diameter":"thickness",g.disabled=N||B,
-g.value=B?"":D[u.value],g.placeholder=B?"":"mm",m.textContent=B?"Wipe here":"Lay it here",x.textContent=B?"Wipe every st\
-retch":"Lay it on every stretch",i.textContent="",k()}function k(){let B=h.value.startsWith(zt);v.disabled=N||B;let P=ne(
-t,B?{side:"round",place:h.value.slice(zt.length)}:{side:v.value,place:h.value});a.chosen.setAttribute("d",P.length?a.path(
-P,B):""),a.chosen.setAttribute("stroke-width",String(a.unit/2))}u.addEventListener("change",b),g.addEventListener("input",
-()=>{D[u.value]=g.value}),h.addEventListener("change",k),v.addEventListener("change",k),g.addEventListener("keydown",B=>{
-B.key==="Enter"&&(B.preventDefault(),m.click())});let w=null;a.svg.addEventListener("pointerdown",B=>{if(N||B.button>0)return;
-w=[a.place(B)],a.svg.setPointerCapture(B.pointerId);let P=Math.max(1,Number(D.bead.replace(",","."))||1);a.live.setAttribute(
-"stroke-width",String(re(t,u.value,P)))}),a.svg.addEventListener("pointermove",B=>{if(!w)return;let P=a.place(B);Kt(P,w[w.
-length-1])<As||(w.push(P),a.live.setAttribute("d",a.path(w)))});let S=B=>{if(!w)return;let P=w;if(w=null,a.live.setAttribute(
-"d",""),B.type==="pointercancel")return;if(ye(P)<Cs){h.value=ke(t,P[0]),k();return}let K=$();if(K===null)return;let Z=xe(
-P,t.points).map(dt=>dt.join(","));c([`${u.value}${K} at ${Z.join(" ")}`])};a.svg.addEventListener("pointerup",S),a.svg.addEventListener(
-"pointercancel",S);let C=s("ol",{class:"ts-passes","aria-label":"Passes, in the order they were done"}),R=s("p",{class:"\
-ts-hint"},"Nothing is laid yet."),W=s("div",{class:"ts-pad-tools"},s("div",{class:"ts-tools"},l("tool",u),s("span",{class:"\
-ts-pair"},f,g)),s("div",{class:"ts-tools"},l("where",h),l("runs",v)),s("div",{class:"ts-tools"},m,x,y,O),i,d),T=()=>at(C,
-"button");return b(),{drawing:a,tools:W,list:C,empty:R,frame:a.frame,element:s("div",{class:"ts-pad"},a.frame,W,s("div",
-{class:"ts-pad-list"},R,C)),show(B,P=[]){L=B.length,a.strokes(B),R.hidden=L>0;let K=T().findIndex(Z=>Z.matches(":focus"));
-C.replaceChildren(...B.map((Z,dt)=>s("li",{},s("span",{},`${oe(t,Z)}${P[dt]?`, ${P[dt]}`:""} `),_("take out",()=>r(dt,!1),
-{class:"ts-button ts-remove",disabled:N,"aria-label":`Take out pass ${dt+1}`})))),K>=0&&(T()[Math.min(K,L-1)]??m).focus()},
-setDisabled(B){N=B;for(let P of[u,h,m,x,y,O,...T()])P.disabled=B;g.disabled=B||u.value==="wipe",k()}}}xt("film",{prompt:"words",make(t,e,o){let r=[],n=d=>{r=d,a.show(r),o(r)},a=Yt({face:t.face,label:`${t.prompt}: ${t.face.
-name}, seen from the side that is coated`,onLay:d=>n([...r,...d]),onRemove:d=>n(r.filter((i,l)=>l!==d)),onClear:()=>n([])});
-return{element:a.element,show(d){r=[d.value??[]].flat().filter(i=>typeof i=="string"),a.show(r)},setDisabled:a.setDisabled,
-refused(){}}}});function $e(t,e){let[o,r,n]=t.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u)??[t,t,""];return`${(/\d/.test(n)?o:r).
-trim()} ${e}`.trim()}function Le(t,{send:e,typing:o,said:r=n=>String(n??"")}){let n=s("input",{type:"text",class:"ts-box ts-number-box",id:t.
+row:l})=>l)),show(l){let i=l.value==null?[]:[l.value].flat();for(let{key:c,input:u}of a)u.checked=i.includes(c)},setDisabled(l){
+for(let{input:i}of a)i.disabled=l},refused(){}}}St("choice",{prompt:"legend",make:(t,e,n)=>Gt(t,e,"radio",r=>n(r[0]))});St("choices",{prompt:"legend",make:(t,e,n)=>Gt(t,e,"checkbox",n)});function re(t){let[e="",...n]=t.split(" "),r=e==="wipe"?0:Number(n.shift()),[o="",...a]=n;if(o!=="at")return{hand:e,size:r,
+side:o,place:a[0],points:null};let l=a.map(i=>{let[c,u]=i.split(",").map(Number);return[c,u]});return{hand:e,size:r,side:o,
+place:"",points:l}}function ae(t,{side:e,place:n,points:r}){return r||(e==="round"?t.holes.find(o=>o.id===n)?.ring??[]:t.
+stretches.find(o=>o.id===n)?.lines[e]??[])}function ie(t,e){let{hand:n,size:r,side:o,place:a}=re(e),l=[...t.stretches,...t.
+holes].find(c=>c.id===a),i=n==="wipe"?"":` ${r} mm`;return`${t.hands[n]??n}${i}${l?`, ${l.name}`:""}, ${t.sides[o]??""}`}
+function le(t,e,n){return e==="film"?t.width:e==="bead"?n:e==="wipe"?2*t.width:1}function Le(t){let e=t.trim().replace("\
+,",".").replace(/\s*mm$/i,""),n=e.match(/^(\d+(?:\.\d+)?)\s*(?:µm|μm|um)$/i);return n?Number(n[1])/1e3:/^\d*\.?\d+$|^\d+\.$/.
+test(e)?Number(e):Number.NaN}function Ce(t){let e=0;for(let n=1;n<t.length;n+=1)e+=Math.hypot(t[n][0]-t[n-1][0],t[n][1]-
+t[n-1][1]);return e}function Me(t,[e,n]){return t.stretches.map(({id:o,lines:a})=>({id:o,away:Math.min(...a.middle.map(([
+l,i])=>Math.hypot(l-e,i-n)))})).reduce((o,a)=>a.away<o.away?a:o).id}var Rs=.4;function Ae(t,e){let n=Rs,r=zt(t,n);for(;r.
+length>e;)n*=1.5,r=zt(t,n);return r.map(([o,a])=>[Math.round(o*10)/10,Math.round(a*10)/10])}function zt(t,e){if(t.length<
+3)return t;let[n,r]=[t[0],t[t.length-1]],o=0,a=0;for(let l=1;l<t.length-1;l+=1){let i=_s(n,r,t[l]);i>o&&([o,a]=[i,l])}return o<=
+e?[n,r]:[...zt(t.slice(0,a+1),e).slice(0,-1),...zt(t.slice(a),e)]}function _s(t,e,n){let[r,o]=[e[0]-t[0],e[1]-t[1]],a=Math.
+hypot(r,o)||1;return Math.abs(r*(n[1]-t[1])-o*(n[0]-t[0]))/a}var Yt=14,Hs=3,Ks=.5,Fs=["middle","inside","outside"],Xt="round ";function qs(t,e){let n=t.outline.map(([_])=>_),r=t.outline.
+map(([,_])=>_),[o,a]=[Math.min(...n)-Yt,Math.max(...n)+Yt],[l,i]=[Math.min(...r)-Yt,Math.max(...r)+Yt],c=a-o,u=i-l,p=([_,
+q])=>`${(_-o).toFixed(1)} ${(i-q).toFixed(1)}`,f=(_,q)=>`M${_.map(p).join("L")}${q?"Z":""}`,h=Q("face"),b=c/100,g=2*b,L=(_,q)=>I(
+"pattern",{id:`${h}-${_}`,width:g,height:g,patternUnits:"userSpaceOnUse"},I("path",{d:q,class:"tsp-hatch","stroke-width":b/
+4})),x=I("defs",{},L("oil",`M0 ${g}L${g} 0`),L("dirt",`M0 ${g}L${g} 0M0 0L${g} ${g}`)),B=t.cavities.map(([,_])=>f(_,!0)).
+join(""),P=t.islands.map(_=>f(_,!0)).join(""),v=f(t.outline,!0)+B,y=I("g"),$=I("g"),m=I("g"),d=I("g"),w=I("path",{class:"\
+tsp-live",d:""}),C=I("path",{class:"tsp-chosen",d:""}),k=I("path",{class:"tsp-land",d:v,"fill-rule":"evenodd"}),M=I("pat\
+h",{class:"tsp-edge",d:v+P,"stroke-width":b/2.5}),D=([_,q],W,rt="middle")=>{let X={x:_-o,y:i-q,"font-size":2.1*b,"text-a\
+nchor":rt};return I("text",{class:"tsp-text",...X},W)},H=[(o+a)/2,(l+i)/2],N=(_,q)=>{let W=qt(_,H)||1;return[_[0]+q*(H[0]-
+_[0])/W,_[1]+q*(H[1]-_[1])/W]};for(let{x:_,y:q,d:W,leads:rt,name:X}of t.holes){let st={cx:_-o,cy:i-q,"stroke-width":b/4},
+wt=rt==="blind"?"tsp-hole tsp-blind":"tsp-hole";m.append(I("circle",{...st,r:W/2,class:wt})),rt==="to the outside"&&m.append(
+I("circle",{...st,r:W/3,class:"tsp-hole"}));let[kt,Ct]=N([_,q],-(W/2+4.4*b));m.append(D([kt,Ct-.8*b],X.replace("bolt ","")))}
+for(let _ of t.guides){let[q,W]=[_.x-o,i-_.y],rt=`M${q-b} ${W}h${g}M${q} ${W-b}v${g}`;m.append(I("path",{class:"tsp-guid\
+e",d:rt,"stroke-width":b/2}));let X={"stroke-width":b/5,"stroke-dasharray":`${b} ${b}`};m.append(I("circle",{cx:q,cy:W,r:_.
+reach,class:"tsp-reach",...X}));let st=N([_.x,_.y],_.reach+g),wt=(st[0]-_.x)/(_.reach+g);m.append(D(st,_.name,wt>.5?"sta\
+rt":wt<-.5?"end":"middle"))}for(let{word:_,points:q,width:W}of t.spots){let[rt]=_.split(" "),[X,st]=[q[0],q[q.length-1]],
+wt=qt(X,st)||1,[kt,Ct]=[-(st[1]-X[1])/wt*W/2,(st[0]-X[0])/wt*W/2],T=[[X[0]+kt,X[1]+Ct],[st[0]+kt,st[1]+Ct],[st[0]-kt,st[1]-
+Ct],[X[0]-kt,X[1]-Ct]],K=`url(#${h}-${rt})`;y.append(I("path",{d:f(T,!0),fill:K,class:"tsp-spot","stroke-width":b/4}));let nt=D(
+N([(X[0]+st[0])/2,(X[1]+st[1])/2],9*b),rt);nt.classList.add("tsp-spot-word"),m.append(nt)}let S=[100,50,20,10].find(_=>_<
+c/4)??10,O=`M${b} ${u-b}v${-b}v${b/2}h${S}v${-b/2}v${b}`,A={x:S+g,y:u-b,"font-size":2.1*b};d.append(I("path",{class:"tsp\
+-edge",d:O,"stroke-width":b/4}),I("text",{class:"tsp-text",...A},`${S} mm`));let R=`0 0 ${c.toFixed(1)} ${u.toFixed(1)}`,
+U=I("svg",{viewBox:R,class:"tsp-face",role:"img","aria-label":e},x,k,y,$,M,m,C,w,d),G=`max-width: ${(25*c/u).toFixed(1)}\
+rem`;return{frame:s("div",{class:"ts-pad-face",style:G},U),svg:U,over:d,live:w,chosen:C,land:k,path:f,unit:b,box:{left:o,
+right:a,low:l,high:i,width:c,height:u},place({clientX:_,clientY:q}){let W=U.getBoundingClientRect(),rt=Math.min(W.width/
+c,W.height/u);return[o+(_-W.left-(W.width-rt*c)/2)/rt,i-(q-W.top-(W.height-rt*u)/2)/rt]},strokes(_){$.replaceChildren(..._.
+map(tt))}};function tt(_){let q=re(_),W=ae(t,q),rt=le(t,q.hand,Math.max(q.size,b/2)),X=W.length>1?f(W,q.side==="round"):
+W.length?`${f(W)}h0.01`:"",st=I("path",{d:X,class:`tsp-stroke tsp-${q.hand}`,"stroke-width":rt});if(q.hand!=="film")return st;
+let wt=Math.min(8,Math.max(.6,40*q.size)),kt={"stroke-width":b/3,"stroke-dasharray":`${wt} ${wt}`};return I("g",{},st,I(
+"path",{d:X,class:"tsp-grain",...kt}))}}function Jt({face:t,label:e,onLay:n,onRemove:r,onClear:o}){let a=qs(t,e),l=s("p",
+{class:"ts-hidden","aria-live":"polite"}),i=s("p",{class:"ts-read ts-pad-trouble",role:"status"}),c=(O,A)=>s("span",{class:"\
+ts-pair"},s("label",{for:A.id},O),A),u=Tt({id:Q("hand")},Object.entries(t.hands)),p=s("input",{class:"ts-box ts-size",id:Q(
+"size"),type:"text",inputmode:"decimal",autocomplete:"off",maxlength:"12"}),f=s("label",{for:p.id},"thickness"),h=Tt({id:Q(
+"place")},t.stretches.map(({id:O,name:A})=>[O,A]));h.append(s("optgroup",{label:"Round a hole"},...t.holes.map(({id:O,name:A})=>s(
+"option",{value:`${Xt}${O}`},`round ${A}`))));let b=Tt({id:Q("side")},Fs.map(O=>[O,t.sides[O]])),g=F("Lay it here",()=>d(
+[m(h.value)])),L=F("Lay it on every stretch",()=>d(t.stretches.map(({id:O})=>m(O)))),x=F("Take back the last pass",()=>{
+v&&r(v-1,!0)}),B=F("Clear the face",o),P={film:"",bead:""},v=0,y=!1;function $(){if(u.value==="wipe")return"";let[O,A]=t.
+sizes[u.value],R=Le(p.value);if(R>=O&&R<=A)return p.removeAttribute("aria-invalid"),` ${Number(R.toFixed(3))}`;let U=u.value===
+"film"?"the thickness of the film":"the diameter of the bead";return i.textContent=p.value.trim()?`Read “${p.value}”: \
+give ${U} from ${O} to ${A} mm.`:`First give ${U} in mm.`,p.setAttribute("aria-invalid","true"),p.focus(),null}function m(O){
+let A=$();if(A===null)return null;let R=O.startsWith(Xt)?O:`${b.value} ${O}`;return`${u.value}${A} ${R}`}function d(O){let A=O.
+filter(R=>R!==null);if(!(y||A.length<O.length)){if(v+A.length>t.most){i.textContent=`There is room for ${t.most} passes;\
+ take some back first.`;return}i.textContent="",l.textContent=A.length===1?`Laid: ${ie(t,A[0])}`:`Laid on ${A.length} st\
+retches`,n(A)}}function w(){let O=u.value==="wipe";f.textContent=u.value==="bead"?"diameter":"thickness",p.disabled=y||O,
+p.value=O?"":P[u.value],p.placeholder=O?"":"mm",g.textContent=O?"Wipe here":"Lay it here",L.textContent=O?"Wipe every st\
+retch":"Lay it on every stretch",i.textContent="",C()}function C(){let O=h.value.startsWith(Xt);b.disabled=y||O;let A=ae(
+t,O?{side:"round",place:h.value.slice(Xt.length)}:{side:b.value,place:h.value});a.chosen.setAttribute("d",A.length?a.path(
+A,O):""),a.chosen.setAttribute("stroke-width",String(a.unit/2))}u.addEventListener("change",w),p.addEventListener("input",
+()=>{P[u.value]=p.value}),h.addEventListener("change",C),b.addEventListener("change",C),p.addEventListener("keydown",O=>{
+O.key==="Enter"&&(O.preventDefault(),g.click())});let k=null;a.svg.addEventListener("pointerdown",O=>{if(y||O.button>0)return;
+k=[a.place(O)],a.svg.setPointerCapture(O.pointerId);let A=Math.max(1,Number(P.bead.replace(",","."))||1);a.live.setAttribute(
+"stroke-width",String(le(t,u.value,A)))}),a.svg.addEventListener("pointermove",O=>{if(!k)return;let A=a.place(O);qt(A,k[k.
+length-1])<Ks||(k.push(A),a.live.setAttribute("d",a.path(k)))});let M=O=>{if(!k)return;let A=k;if(k=null,a.live.setAttribute(
+"d",""),O.type==="pointercancel")return;if(Ce(A)<Hs){h.value=Me(t,A[0]),C();return}let R=$();if(R===null)return;let U=Ae(
+A,t.points).map(G=>G.join(","));d([`${u.value}${R} at ${U.join(" ")}`])};a.svg.addEventListener("pointerup",M),a.svg.addEventListener(
+"pointercancel",M);let D=s("ol",{class:"ts-passes","aria-label":"Passes, in the order they were done"}),H=s("p",{class:"\
+ts-hint"},"Nothing is laid yet."),N=s("div",{class:"ts-pad-tools"},s("div",{class:"ts-tools"},c("tool",u),s("span",{class:"\
+ts-pair"},f,p)),s("div",{class:"ts-tools"},c("where",h),c("runs",b)),s("div",{class:"ts-tools"},g,L,x,B),i,l),S=()=>lt(D,
+"button");return w(),{drawing:a,tools:N,list:D,empty:H,frame:a.frame,element:s("div",{class:"ts-pad"},a.frame,N,s("div",
+{class:"ts-pad-list"},H,D)),show(O,A=[]){v=O.length,a.strokes(O),H.hidden=v>0;let R=S().findIndex(U=>U.matches(":focus"));
+D.replaceChildren(...O.map((U,G)=>s("li",{},s("span",{},`${ie(t,U)}${A[G]?`, ${A[G]}`:""} `),F("take out",()=>r(G,!1),{class:"\
+ts-button ts-remove",disabled:y,"aria-label":`Take out pass ${G+1}`})))),R>=0&&(S()[Math.min(R,v-1)]??g).focus()},setDisabled(O){
+y=O;for(let A of[u,h,g,L,x,B,...S()])A.disabled=O;p.disabled=O||u.value==="wipe",C()}}}St("film",{prompt:"words",make(t,e,n){let r=[],o=l=>{r=l,a.show(r),n(r)},a=Jt({face:t.face,label:`${t.prompt}: ${t.face.
+name}, seen from the side that is coated`,onLay:l=>o([...r,...l]),onRemove:l=>o(r.filter((i,c)=>c!==l)),onClear:()=>o([])});
+return{element:a.element,show(l){r=[l.value??[]].flat().filter(i=>typeof i=="string"),a.show(r)},setDisabled:a.setDisabled,
+refused(){}}}});function Ee(t,e){let[n,r,o]=t.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u)??[t,t,""];return`${(/\d/.test(o)?n:r).
+trim()} ${e}`.trim()}function Oe(t,{send:e,typing:n,said:r=o=>String(o??"")}){let o=s("input",{type:"text",class:"ts-box ts-number-box",id:t.
 control,inputmode:"text",autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${t.hint} ${t.read} ${t.
-status}`}),a="",d=()=>a===null||n.value.trim()!==a.trim(),i=()=>{d()&&(a=n.value,e(n.value))};return n.addEventListener(
-"blur",i),n.addEventListener("keydown",l=>{let u=(l.ctrlKey||l.metaKey)&&l.key.toLowerCase()==="s";l.key!=="Enter"&&!u||
-(l.preventDefault(),i())}),n.addEventListener("input",()=>o(d())),{box:n,flush:i,pending:d,refused(){a=null},show(l){n.setAttribute(
-"aria-invalid",String(!!l.error)),!(document.activeElement===n&&n.value!==a)&&(a=r(l.value),n.value=a)}}}xt("number",{prompt:"label",make(t,e,o,r){let n=t.units,{box:a,flush:d,pending:i,refused:l,show:u}=Le(e,{send:o,typing:r}),
-g=s("span",{class:"ts-hint",id:e.hint},t.hint),f=Nt({"aria-label":"Choose the unit"},[["","unit"],...n.map(h=>[h,h])]);return f.
-addEventListener("change",()=>{f.value&&(a.value=$e(a.value,f.value),/\d/.test(a.value)?d():a.focus())}),a.addEventListener(
-"input",()=>{f.value=""}),{element:s("div",{class:"ts-line-of"},a,n.length?f:null,g),show:u,setDisabled(h){a.disabled=f.
-disabled=h},refused:l,flush:d,pending:i}}});function Ce(t,e){let r=[...new Set([t??[]].flat())].filter(n=>e.includes(String(n))).map(String);return[...r,...e.filter(
-n=>!r.includes(n))]}var Dt=(t,e)=>t.join(`
+status}`}),a="",l=()=>a===null||o.value.trim()!==a.trim(),i=()=>{l()&&(a=o.value,e(o.value))};return o.addEventListener(
+"blur",i),o.addEventListener("keydown",c=>{let u=(c.ctrlKey||c.metaKey)&&c.key.toLowerCase()==="s";c.key!=="Enter"&&!u||
+(c.preventDefault(),i())}),o.addEventListener("input",()=>n(l(),o.value)),{box:o,flush:i,pending:l,refused(){a=null},show(c){
+o.setAttribute("aria-invalid",String(!!c.error)),!(document.activeElement===o&&o.value!==a)&&(a=r(c.value),o.value=a)}}}St("number",{prompt:"label",make(t,e,n,r){let o=t.units,{box:a,flush:l,pending:i,refused:c,show:u}=Oe(e,{send:n,typing:r}),
+p=s("span",{class:"ts-hint",id:e.hint},t.hint),f=Tt({"aria-label":"Choose the unit"},[["","unit"],...o.map(h=>[h,h])]);return f.
+addEventListener("change",()=>{f.value&&(a.value=Ee(a.value,f.value),/\d/.test(a.value)?l():a.focus())}),a.addEventListener(
+"input",()=>{f.value=""}),{element:s("div",{class:"ts-line-of"},a,o.length?f:null,p),show:u,setDisabled(h){a.disabled=f.
+disabled=h},refused:c,flush:l,pending:i}}});function Ne(t,e){let r=[...new Set([t??[]].flat())].filter(o=>e.includes(String(o))).map(String);return[...r,...e.filter(
+o=>!r.includes(o))]}var jt=(t,e)=>t.join(`
 `)===e.join(`
-`),Se=t=>`#${t.keys[0]}`,Xt=class{constructor(e,o){this.labels=new Map(e.map(([r,n])=>[r,n])),this.stages=new Map;for(let[
-r,,n]of e)n&&this.stages.set(r,n);this.staged=this.stages.size>0,this.order=[...o],this.current=this.order[0],this.block=
+`),Te=t=>`#${t.keys[0]}`,Vt=class{constructor(e,n){this.labels=new Map(e.map(([r,o])=>[r,o])),this.stages=new Map;for(let[
+r,,o]of e)o&&this.stages.set(r,o);this.staged=this.stages.size>0,this.order=[...n],this.current=this.order[0],this.block=
 new Set,this.held=null,this.past=[],this.future=[],this.closed=new Set}label(e){return this.labels.get(e)??e}runs(){let e=[];
-for(let o of this.order){let r=this.stages.get(o)??null,n=e.at(-1);n&&r!==null&&n.stage===r?n.keys.push(o):e.push({stage:r,
-keys:[o]})}return e}rows(){if(!this.staged)return this.order.map(o=>({id:o,key:o,level:1}));let e=[];for(let o of this.runs()){
-let[r]=o.keys;if(o.keys.length<2){e.push({id:r,key:r,level:1});continue}if(e.push({id:Se(o),run:o,level:1}),!this.closed.
-has(String(o.stage)))for(let n of o.keys)e.push({id:n,key:n,level:2})}return e}row(e){return this.rows().find(o=>o.id===
-e)}settle(){let e=this.rows();if(!e.some(o=>o.id===this.current)){let o=this.current.replace(/^#/,""),r=e.find(n=>n.run?.
-keys.includes(o));this.current=(r??e.find(n=>n.id===o)??e[0]).id}return e}unit(){let e=this.row(this.current);return e?.
-run?e.run.keys:this.block.has(this.current)&&this.block.size>1?this.order.filter(o=>this.block.has(o)):[this.current]}unitName(){
-let e=this.row(this.current);if(e?.run)return`Stage ${e.run.stage}`;let o=this.unit();return o.length>1?`Block of ${o.length}\
- steps`:this.label(o[0])}where(){let e=this.unit(),o=this.order.indexOf(e[0])+1;return e.length>1?`positions ${o} to ${o+
-e.length-1} of ${this.order.length}`:`position ${o} of ${this.order.length}`}rest(){let e=this.unit();return this.order.
-filter(o=>!e.includes(o))}get isFirst(){return this.order.indexOf(this.unit()[0])===0}get isLast(){return this.order.indexOf(
-String(this.unit().at(-1)))===this.order.length-1}insertedAt(e){let o=this.rest();return[...o.slice(0,e),...this.unit(),
-...o.slice(e)]}shifted(e){let o=this.rest(),r=this.order.indexOf(this.unit()[0]),n=!!this.row(this.current)?.run,a=u=>o[e>
-0?u:u-1],d=a(r);if(d===void 0)return this.insertedAt(r);let i=this.stages.get(d),l=i!==void 0&&(n||this.closed.has(i));do
-r+=e;while(l&&a(r)!==void 0&&this.stages.get(a(r))===i);return this.insertedAt(r)}atPosition(e){return this.insertedAt(Math.
-min(e-1,this.order.length-this.unit().length))}beside(e,o){return this.insertedAt(this.rest().indexOf(e)+(o==="after"?1:
-0))}gathered(){let e=new Map;for(let o of this.order){let r=this.stages.get(o)??o;e.set(r,[...e.get(r)??[],o])}return[...e.
-values()].flat()}dropAt(e,o){let r=e.run?e.run.keys:[e.key],n=e.run&&!this.closed.has(String(e.run.stage));return o&&!n?
-{target:String(r.at(-1)),side:"after"}:{target:r[0],side:"before"}}take(e){if(Dt(e,this.order))return!1;let o=this.row(this.
-current)?.run;if(this.held===null&&this.remember(this.order),this.order=e,o){let[r]=o.keys,n=this.rows().find(a=>a.run?.
-keys.includes(r));this.current=n?n.id:r}return!0}remember(e){this.past.push(e),this.future=[]}undo(){return this.#t(this.
-past,this.future)}redo(){return this.#t(this.future,this.past)}#t(e,o){let r=e.pop();return r?(o.push(this.order),this.order=
-r,!0):!1}pickUp(){this.held=this.order}putDown(){let e=this.held;return this.held=null,e===null||Dt(e,this.order)?!1:(this.
-remember(e),!0)}putBack(){this.held&&(this.order=this.held),this.held=null}set(e,o){this.order=[...e],o&&([this.past,this.
-future]=[[],[]])}toggleBlock(e){this.block.has(e)?this.block.delete(e):this.block.add(e)}blockTo(e){let o=[this.order.indexOf(
-this.current),this.order.indexOf(e)].sort((r,n)=>r-n);o[0]>=0&&(this.block=new Set(this.order.slice(o[0],o[1]+1)))}fold(e,o){
-let r=e.run?e.run.stage:this.stages.get(e.key),n=e.run?e.run.keys[0]:e.key,a=this.runs().find(d=>d.keys.includes(n));return!r||
-!a||a.keys.length<2?null:(o?this.closed.add(r):this.closed.delete(r),o&&(this.current=Se(a)),r)}sought(e){let o=this.rows(),
-r=o.findIndex(d=>d.id===this.current),n=e.length>1?r:r+1,a=d=>(d.run?String(d.run.stage):this.label(d.key)).toLowerCase();
-return[...o.slice(n),...o.slice(0,n)].find(d=>a(d).startsWith(e))}};var Os=12,Ts=700,Ns=5,Ae=32,Is=8;function Vt({label:t,steps:e,order:o,onChange:r}){let n=new Xt(e,o),{staged:a}=n,d=!1,i={},
-l=!1,u=new Map,g=s("div",{"aria-live":"assertive",class:"ts-hidden"}),f=s("ul",{role:a?"tree":"listbox","aria-label":t,"\
-aria-multiselectable":"true",class:"ts-steps"}),h=_("Up",()=>Z(-1),{"aria-label":"Move the chosen step up"}),v=_("Down",
-()=>Z(1),{"aria-label":"Move the chosen step down"}),m=_("Undo",()=>n.undo()&&Tt("Undone")),x=_("Redo",()=>n.redo()&&Tt(
-"Done again")),y=_("Choose several",()=>z(!d),{"aria-pressed":"false"}),O=_("Gather stages",()=>K(n.gathered(),"Steps of\
- one stage now stand together")),D=s("input",{type:"text",inputmode:"numeric",size:"3",class:"ts-box","aria-label":"Move\
- the chosen step to position",onkeydown:A=>{A.key==="Enter"&&dt()}}),L=s("select",{class:"ts-box ts-before","aria-label":"\
-Move the chosen step before"}),N=s("span",{class:"ts-chosen"}),$=_("Move",dt,{"aria-label":"Move to this position"}),p=_(
-"Move",Ot,{"aria-label":"Move before this step"}),c=s("div",{class:"ts-tools",role:"group","aria-label":"Move the chosen\
- step"},h,v,m,x,y,a?O:null),b=s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"To position ",D,$),s("span",{class:"\
-ts-pair"},"or before ",L,p)),k="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space p\
+for(let n of this.order){let r=this.stages.get(n)??null,o=e.at(-1);o&&r!==null&&o.stage===r?o.keys.push(n):e.push({stage:r,
+keys:[n]})}return e}rows(){if(!this.staged)return this.order.map(n=>({id:n,key:n,level:1}));let e=[];for(let n of this.runs()){
+let[r]=n.keys;if(n.keys.length<2){e.push({id:r,key:r,level:1});continue}if(e.push({id:Te(n),run:n,level:1}),!this.closed.
+has(String(n.stage)))for(let o of n.keys)e.push({id:o,key:o,level:2})}return e}row(e){return this.rows().find(n=>n.id===
+e)}settle(){let e=this.rows();if(!e.some(n=>n.id===this.current)){let n=this.current.replace(/^#/,""),r=e.find(o=>o.run?.
+keys.includes(n));this.current=(r??e.find(o=>o.id===n)??e[0]).id}return e}unit(){let e=this.row(this.current);return e?.
+run?e.run.keys:this.block.has(this.current)&&this.block.size>1?this.order.filter(n=>this.block.has(n)):[this.current]}unitName(){
+let e=this.row(this.current);if(e?.run)return`Stage ${e.run.stage}`;let n=this.unit();return n.length>1?`Block of ${n.length}\
+ steps`:this.label(n[0])}where(){let e=this.unit(),n=this.order.indexOf(e[0])+1;return e.length>1?`positions ${n} to ${n+
+e.length-1} of ${this.order.length}`:`position ${n} of ${this.order.length}`}rest(){let e=this.unit();return this.order.
+filter(n=>!e.includes(n))}get isFirst(){return this.order.indexOf(this.unit()[0])===0}get isLast(){return this.order.indexOf(
+String(this.unit().at(-1)))===this.order.length-1}insertedAt(e){let n=this.rest();return[...n.slice(0,e),...this.unit(),
+...n.slice(e)]}shifted(e){let n=this.rest(),r=this.order.indexOf(this.unit()[0]),o=!!this.row(this.current)?.run,a=u=>n[e>
+0?u:u-1],l=a(r);if(l===void 0)return this.insertedAt(r);let i=this.stages.get(l),c=i!==void 0&&(o||this.closed.has(i));do
+r+=e;while(c&&a(r)!==void 0&&this.stages.get(a(r))===i);return this.insertedAt(r)}atPosition(e){return this.insertedAt(Math.
+min(e-1,this.order.length-this.unit().length))}beside(e,n){return this.insertedAt(this.rest().indexOf(e)+(n==="after"?1:
+0))}gathered(){let e=new Map;for(let n of this.order){let r=this.stages.get(n)??n;e.set(r,[...e.get(r)??[],n])}return[...e.
+values()].flat()}dropAt(e,n){let r=e.run?e.run.keys:[e.key],o=e.run&&!this.closed.has(String(e.run.stage));return n&&!o?
+{target:String(r.at(-1)),side:"after"}:{target:r[0],side:"before"}}take(e){if(jt(e,this.order))return!1;let n=this.row(this.
+current)?.run;if(this.held===null&&this.remember(this.order),this.order=e,n){let[r]=n.keys,o=this.rows().find(a=>a.run?.
+keys.includes(r));this.current=o?o.id:r}return!0}remember(e){this.past.push(e),this.future=[]}undo(){return this.#t(this.
+past,this.future)}redo(){return this.#t(this.future,this.past)}#t(e,n){let r=e.pop();return r?(n.push(this.order),this.order=
+r,!0):!1}pickUp(){this.held=this.order}putDown(){let e=this.held;return this.held=null,e===null||jt(e,this.order)?!1:(this.
+remember(e),!0)}putBack(){this.held&&(this.order=this.held),this.held=null}set(e,n){this.order=[...e],n&&([this.past,this.
+future]=[[],[]])}toggleBlock(e){this.block.has(e)?this.block.delete(e):this.block.add(e)}blockTo(e){let n=[this.order.indexOf(
+this.current),this.order.indexOf(e)].sort((r,o)=>r-o);n[0]>=0&&(this.block=new Set(this.order.slice(n[0],n[1]+1)))}fold(e,n){
+let r=e.run?e.run.stage:this.stages.get(e.key),o=e.run?e.run.keys[0]:e.key,a=this.runs().find(l=>l.keys.includes(o));return!r||
+!a||a.keys.length<2?null:(n?this.closed.add(r):this.closed.delete(r),n&&(this.current=Te(a)),r)}sought(e){let n=this.rows(),
+r=n.findIndex(l=>l.id===this.current),o=e.length>1?r:r+1,a=l=>(l.run?String(l.run.stage):this.label(l.key)).toLowerCase();
+return[...n.slice(o),...n.slice(0,o)].find(l=>a(l).startsWith(e))}};var Ws=12,Us=700,Gs=5,Ie=32,zs=8;function Zt({label:t,steps:e,order:n,onChange:r}){let o=new Vt(e,n),{staged:a}=o,l=!1,i={},
+c=!1,u=new Map,p=s("div",{"aria-live":"assertive",class:"ts-hidden"}),f=s("ul",{role:a?"tree":"listbox","aria-label":t,"\
+aria-multiselectable":"true",class:"ts-steps"}),h=F("Up",()=>U(-1),{"aria-label":"Move the chosen step up"}),b=F("Down",
+()=>U(1),{"aria-label":"Move the chosen step down"}),g=F("Undo",()=>o.undo()&&tt("Undone")),L=F("Redo",()=>o.redo()&&tt(
+"Done again")),x=F("Choose several",()=>X(!l),{"aria-pressed":"false"}),B=F("Gather stages",()=>R(o.gathered(),"Steps of\
+ one stage now stand together")),P=s("input",{type:"text",inputmode:"numeric",size:"3",class:"ts-box","aria-label":"Move\
+ the chosen step to position",onkeydown:E=>{E.key==="Enter"&&G()}}),v=s("select",{class:"ts-box ts-before","aria-label":"\
+Move the chosen step before"}),y=s("span",{class:"ts-chosen"}),$=F("Move",G,{"aria-label":"Move to this position"}),m=F(
+"Move",mt,{"aria-label":"Move before this step"}),d=s("div",{class:"ts-tools",role:"group","aria-label":"Move the chosen\
+ step"},h,b,g,L,x,a?B:null),w=s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"To position ",P,$),s("span",{class:"\
+ts-pair"},"or before ",v,m)),C="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space p\
 icks it up, arrows carry it, Space puts it down, Escape puts it back. Enter takes a step into a block or out of it; a bl\
-ock moves as one. Letters go to the next step that starts with them."+(a?" Left closes a stage, Right opens it.":""),w=s(
-"details",{class:"ts-keys"},s("summary",{},"Keys, and long moves"),s("p",{},k),b),S=s("div",{class:"ts-order"},s("p",{class:"\
-ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),c,N,f,w,g);function C(A){g.
-textContent=A}function R(A=""){C(`${n.unitName()}${A}, ${n.where()}`)}function W(A){let I=u.get(A.id);if(I)return I;let G=s(
-"li",{role:a?"treeitem":"option",class:"ts-step"});return G.dataset.row=A.id,u.set(A.id,G),G}function T(A=!1){let I=n.settle(),
-G=new Set(I.map(Y=>Y.id));for(let[Y,ft]of u)G.has(Y)||(ft.remove(),u.delete(Y));let ot=n.unit(),mt=new Set(ot),st=f.firstElementChild;
-for(let Y of I){let ft=W(Y);ft===st?st=st.nextElementSibling:f.insertBefore(ft,st),B(ft,Y,mt)}D.value=String(n.order.indexOf(
-ot[0])+1);let ht=[...n.order.entries()].filter(([,Y])=>!mt.has(Y));L.replaceChildren(...ht.map(([Y,ft])=>s("option",{value:ft},
-`${Y+1}  ${n.label(ft)}`))),N.textContent=`Chosen: ${n.unitName()}, ${n.where()}`,h.disabled=l||n.isFirst,v.disabled=l||
-n.isLast,m.disabled=l||n.past.length===0,x.disabled=l||n.future.length===0;for(let Y of[y,O,D,L,$,p])Y.disabled=l;if(f.setAttribute(
-"aria-disabled",String(l)),f.classList.toggle("ts-long",n.order.length>Os),A){let Y=u.get(n.current);Y?.focus({preventScroll:!0}),
-Y?.scrollIntoView({block:"nearest"})}}function B(A,I,G){let ot=I.id===n.current,mt=I.run?!1:n.block.has(I.key),st=n.held!==
-null&&(I.run?ot:G.has(I.key)),ht=n.order.indexOf(I.run?I.run.keys[0]:I.key),Y=I.run?I.run.keys.map(yt=>i[yt]?.length??0):
-i[I.key],ft=I.run?n.closed.has(String(I.run.stage)):!1,ue=JSON.stringify([ht,I.level,ot,mt,st,Y,I.run&&[I.run.keys.length,
-ft]]);if(A.dataset.looks===ue)return;A.dataset.looks=ue,A.tabIndex=ot?0:-1,A.setAttribute("aria-selected",String(mt)),A.
-classList.toggle("ts-current",ot),A.classList.toggle("ts-inblock",mt),A.classList.toggle("ts-held",st),A.classList.toggle(
-"ts-level2",I.level===2),a&&A.setAttribute("aria-level",String(I.level));let pe=st?" picked up":mt?" in block":"",he=pe?
-s("span",{class:"ts-state"},pe):"",fe=yt=>s("span",{class:"ts-number","aria-hidden":"true"},yt);if(I.run){let{keys:yt,stage:ks}=I.
-run;A.setAttribute("aria-expanded",String(!ft));let me=ft?yt.filter(xs=>i[xs]?.length).length:0;A.replaceChildren(fe(`${ht+
-1}–${ht+yt.length}`),s("span",{class:"ts-fold","aria-hidden":"true"},ft?"▸":"▾"),s("span",{class:"ts-what"},s("b",
-{},ks),` ${yt.length} steps`,me?` – ${me} with a remark`:"",he));return}let ge=(i[I.key]??[]).map(yt=>s("span",{class:`\
-ts-note ts-note-${yt.kind}`},At(yt.shape??""),s("b",{},yt.word),` ${yt.text}`)),ys=a&&I.level===1;A.classList.toggle("ts\
--troubled",ge.length>0),A.replaceChildren(fe(String(ht+1)),s("span",{class:"ts-grip","aria-hidden":"true"},"⠿"),s("spa\
-n",{class:"ts-what"},n.label(I.key),ys?s("span",{class:"ts-stage"},` ${n.stages.get(I.key)??""}`):"",he,...ge))}let P=()=>r(
-[...n.order]);function K(A,I){if(!n.take(A)){C(`${n.unitName()} stays at ${n.where()}`);return}T(!0),I?C(I):R(),n.held===
-null&&P()}function Z(A){l||K(n.shifted(A))}function dt(){if(l)return;let A=Number.parseInt(D.value,10),I=n.order.length;
-A>=1&&A<=I?K(n.atPosition(A)):(C(`Type a position from 1 to ${I}`),N.textContent=`Type a position from 1 to ${I}.`)}function Ot(){
-!l&&L.value&&K(n.beside(L.value,"before"))}function Tt(A){T(),C(`${A}. ${n.unitName()}, ${n.where()}`),P()}function j(){
-n.pickUp(),T(!0),R(" picked up")}function F(){n.putDown()&&P(),T(!0),R(" put down")}function q(){n.putDown()&&P(),T()}function nt(){
-n.putBack(),T(!0),R(" put back")}function z(A){d=A,y.setAttribute("aria-pressed",String(A)),A||(n.block=new Set),T(),C(A?
-"Choose the steps of a block":"Block let go")}function tt(A){n.toggleBlock(A);let I=n.block.has(A)?"in the block":"out o\
-f the block";C(`${n.label(A)} ${I}, ${n.block.size} in it`)}function gt(A,I){let G=n.fold(A,I);G&&(T(!0),C(`${G} ${I?"cl\
-osed":"open"}`))}f.addEventListener("keydown",A=>{if(wt(A))return;let I=n.rows(),G=I.findIndex(ft=>ft.id===n.current),ot=ft=>{
-n.current=I[Math.max(0,Math.min(I.length-1,ft))].id,T(!0)},mt=I[G],{key:st}=A,ht=st==="ArrowUp"?-1:st==="ArrowDown"?1:null,
-Y=n.held!==null;if(ht&&(A.shiftKey||Y))Z(ht);else if(ht)ot(G+ht);else if(Y&&st==="Escape")nt();else if(st===" ")l||(Y?F:
-j)();else if(Y&&st==="Enter")F();else if(st==="Enter"&&!mt.run)l||(tt(mt.key),T(!0));else if(st==="Home"&&!Y)ot(0);else if(st===
-"End"&&!Y)ot(I.length-1);else if(a&&st==="ArrowLeft")gt(mt,!0);else if(a&&st==="ArrowRight")gt(mt,!1);else if(st.length===
-1&&!Y)M(st);else return;A.preventDefault()});let bt="",Lt;function M(A){bt+=A.toLowerCase(),clearTimeout(Lt),Lt=window.setTimeout(
-()=>{bt=""},Ts);let I=n.sought(bt);I&&(n.current=I.id,T(!0))}f.addEventListener("focusout",({relatedTarget:A})=>{n.held!==
-null&&A instanceof Node&&!f.contains(A)&&q()});let H=null;f.addEventListener("pointerdown",A=>{let I=n.row(Mt(A,".ts-ste\
-p")?.dataset.row??"");if(!I||A.button!==0)return;if(I.run&&Mt(A,".ts-fold")){gt(I,!n.closed.has(String(I.run.stage))),A.
-preventDefault();return}let G=Mt(A,".ts-grip, .ts-number"),ot=A.ctrlKey||A.metaKey;n.held!==null&&q(),!I.run&&!l&&(A.shiftKey?
-n.blockTo(I.key):(ot||d)&&!G&&tt(I.key)),n.current=I.id,T(!0),A.preventDefault(),!(l||A.shiftKey||ot)&&(A.pointerType!==
-"mouse"&&!G||(H={x:A.clientX,y:A.clientY,id:A.pointerId,carried:null},f.setPointerCapture(A.pointerId)))}),f.addEventListener(
-"pointermove",A=>{if(!H||A.pointerId!==H.id)return;let{clientX:I,clientY:G}=A;if(!H.carried){if(Math.hypot(I-H.x,G-H.y)<
-Ns)return;H.carried=et()}Object.assign(H.carried,{x:I,y:G}),rt(H.carried)});function et(){let A=s("div",{class:"twoshaft\
- ts-ghost","aria-hidden":"true"},n.unit().length>1?n.unitName():n.label(n.unit()[0]));document.body.append(A);let I=s("d\
-iv",{class:"ts-line","aria-hidden":"true"});f.append(I),f.classList.add("ts-dragging");for(let G of n.unit())u.get(G)?.classList.
-add("ts-lifted");return{ghost:A,line:I,timer:requestAnimationFrame(ut),x:0,y:0,drop:null}}function rt(A){A.ghost.style.transform=
-`translate(${A.x+12}px, ${A.y+8}px)`;let G=n.rows().map(ht=>{let Y=W(ht).getBoundingClientRect();return{row:ht,box:Y,offset:A.
-y-(Y.top+Y.height/2)}}).reduce((ht,Y)=>Math.abs(Y.offset)<Math.abs(ht.offset)?Y:ht),ot=G.offset>0;A.drop=n.dropAt(G.row,
-ot);let st=(ot?G.box.bottom:G.box.top)-f.getBoundingClientRect().top+f.scrollTop-1;A.line.style.top=`${st}px`}function ut(){
-let A=H?.carried;if(A){for(let I of[f,be(f)]){let ot=I===document.scrollingElement?{top:0,bottom:innerHeight}:I.getBoundingClientRect(),
-mt=A.y<ot.top+Ae?-1:A.y>ot.bottom-Ae?1:0;if(!mt)continue;let st=I.scrollTop;if(I.scrollTop+=mt*Is,I.scrollTop!==st){rt(A);
-break}}A.timer=requestAnimationFrame(ut)}}function pt(A){let I=H?.carried;if(H=null,!I)return;cancelAnimationFrame(I.timer),
-I.ghost.remove(),I.line.remove(),f.classList.remove("ts-dragging");for(let ot of u.values())ot.classList.remove("ts-lift\
-ed");let{drop:G}=I;if(!A||!G||n.unit().includes(G.target)){T(!0),C(`${n.unitName()} stays at ${n.where()}`);return}K(n.beside(
-G.target,G.side))}return f.addEventListener("pointerup",()=>pt(!0)),f.addEventListener("pointercancel",()=>pt(!1)),S.addEventListener(
-"keydown",A=>{!H?.carried||A.key!=="Escape"||(pt(!1),A.stopPropagation())}),T(),{element:S,tools:c,order:()=>[...n.order],
-change:(A,I)=>{l||K(A,I)},setOrder(A,I=!1){n.held!==null||H?.carried||Dt(A,n.order)||(n.set(A,I),T())},setNotes(A){i=A??
-{},T()},setDisabled(A){l=A,T()}}}xt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,e,o){let r=t.
-steps.map(([a])=>a),n=Vt({label:t.prompt,steps:t.steps,order:r,onChange:o});return{element:n.element,show:a=>n.setOrder(
-Ce(a.value,r)),setDisabled:n.setDisabled,refused(){}}}});function Me(t,e,o){let r=[0,0],n=[o(...r)],a=new Map;for(let[d,i]of t.entries()){let[l,u]=e[i]??[null,null];l!==null&&r[1]!==
-0&&n.push(o(r[0],0)),r=[l??r[0],u??(l===null?r[1]:0)];let g=o(...r);n.push(g);let f=a.get(g.join(" "))??{at:g,numbers:[]};
-f.numbers.push(d+1),a.set(g.join(" "),f)}return{points:n,stops:[...a.values()]}}function Ee(t,e,o){let r=e>=0&&e<t.length-
-1?e+1:t.length;return{moves:[...t.slice(0,r),o,...t.slice(r)],place:r}}function Oe(t,e){return t.filter((o,r)=>r!==e)}function Te(t,e,o){
-let r=e+o;if(r<0||r>=t.length)return null;let n=[...t];return[n[e],n[r]]=[n[r],n[e]],n}var ie=9,Ne=.7*ie,ae=44;function Ds(t){let e=Math.min(...t.gates),o=Math.max(...t.gates),[r,n]=t.turn_mm,a=(o-e)*ie+2*ae,
-d=(n-r)*Ne+2*ae,i=(m,x)=>[ae+(m-e)*ie,d/2-(x-(r+n)/2)*Ne],l=t.gates.map(m=>`M${i(m,r).join(" ")}L${i(m,n).join(" ")}`),u=`\
-M${i(e,0).join(" ")}L${i(o,0).join(" ")}`,g=t.gears.map(([m,x,y])=>{let[O,D]=i(x,y),L={x:O,y:D+(y>0?-20:30)};return E("t\
-ext",{...L,class:"tsp-gear","text-anchor":"middle"},m)}),f=E("polyline",{class:"tsp-line",points:""}),h=E("g");return{element:E(
-"svg",{viewBox:`0 0 ${a} ${d}`,width:a,height:d,class:"ts-gateplan","aria-hidden":"true"},E("path",{d:[...l,u].join(""),
-class:"tsp-slot"}),...g,f,h),show(m){let{points:x,stops:y}=Me(m,t.aims,i),[[O,D]]=x;f.setAttribute("points",x.map(L=>L.join(
-",")).join(" ")),h.replaceChildren(E("circle",{cx:O,cy:D,r:4,class:"tsp-start"}),...y.map(({at:[L,N],numbers:$})=>E("g",
-{},E("circle",{cx:L,cy:N,r:3.5,class:"tsp-stop"}),E("text",{x:L+7,y:N-5,class:"tsp-number"},$.join(", ")))))}}}function Ie({
-label:t,moves:e,plan:o,most:r,onChange:n}){let a=new Map(e),d=S=>a.get(S)??S,i=[],l=-1,u=!1,g=o?Ds(o):null,f=s("ol",{class:"\
+ock moves as one. Letters go to the next step that starts with them."+(a?" Left closes a stage, Right opens it.":""),k=s(
+"details",{class:"ts-keys"},s("summary",{},"Keys, and long moves"),s("p",{},C),w),M=s("div",{class:"ts-order"},s("p",{class:"\
+ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),d,y,f,k,p);function D(E){p.
+textContent=E}function H(E=""){D(`${o.unitName()}${E}, ${o.where()}`)}function N(E){let j=u.get(E.id);if(j)return j;let Y=s(
+"li",{role:a?"treeitem":"option",class:"ts-step"});return Y.dataset.row=E.id,u.set(E.id,Y),Y}function S(E=!1){let j=o.settle(),
+Y=new Set(j.map(J=>J.id));for(let[J,gt]of u)Y.has(J)||(gt.remove(),u.delete(J));let at=o.unit(),bt=new Set(at),ot=f.firstElementChild;
+for(let J of j){let gt=N(J);gt===ot?ot=ot.nextElementSibling:f.insertBefore(gt,ot),O(gt,J,bt)}P.value=String(o.order.indexOf(
+at[0])+1);let ht=[...o.order.entries()].filter(([,J])=>!bt.has(J));v.replaceChildren(...ht.map(([J,gt])=>s("option",{value:gt},
+`${J+1}  ${o.label(gt)}`))),y.textContent=`Chosen: ${o.unitName()}, ${o.where()}`,h.disabled=c||o.isFirst,b.disabled=c||
+o.isLast,g.disabled=c||o.past.length===0,L.disabled=c||o.future.length===0;for(let J of[x,B,P,v,$,m])J.disabled=c;if(f.setAttribute(
+"aria-disabled",String(c)),f.classList.toggle("ts-long",o.order.length>Ws),E){let J=u.get(o.current);J?.focus({preventScroll:!0}),
+J?.scrollIntoView({block:"nearest"})}}function O(E,j,Y){let at=j.id===o.current,bt=j.run?!1:o.block.has(j.key),ot=o.held!==
+null&&(j.run?at:Y.has(j.key)),ht=o.order.indexOf(j.run?j.run.keys[0]:j.key),J=j.run?j.run.keys.map(xt=>i[xt]?.length??0):
+i[j.key],gt=j.run?o.closed.has(String(j.run.stage)):!1,we=JSON.stringify([ht,j.level,at,bt,ot,J,j.run&&[j.run.keys.length,
+gt]]);if(E.dataset.looks===we)return;E.dataset.looks=we,E.tabIndex=at?0:-1,E.setAttribute("aria-selected",String(bt)),E.
+classList.toggle("ts-current",at),E.classList.toggle("ts-inblock",bt),E.classList.toggle("ts-held",ot),E.classList.toggle(
+"ts-level2",j.level===2),a&&E.setAttribute("aria-level",String(j.level));let be=ot?" picked up":bt?" in block":"",ve=be?
+s("span",{class:"ts-state"},be):"",ke=xt=>s("span",{class:"ts-number","aria-hidden":"true"},xt);if(j.run){let{keys:xt,stage:Bs}=j.
+run;E.setAttribute("aria-expanded",String(!gt));let xe=gt?xt.filter(Ps=>i[Ps]?.length).length:0;E.replaceChildren(ke(`${ht+
+1}–${ht+xt.length}`),s("span",{class:"ts-fold","aria-hidden":"true"},gt?"▸":"▾"),s("span",{class:"ts-what"},s("b",
+{},Bs),` ${xt.length} steps`,xe?` – ${xe} with a remark`:"",ve));return}let ye=(i[j.key]??[]).map(xt=>s("span",{class:`\
+ts-note ts-note-${xt.kind}`},Nt(xt.shape??""),s("b",{},xt.word),` ${xt.text}`)),Ds=a&&j.level===1;E.classList.toggle("ts\
+-troubled",ye.length>0),E.replaceChildren(ke(String(ht+1)),s("span",{class:"ts-grip","aria-hidden":"true"},"⠿"),s("spa\
+n",{class:"ts-what"},o.label(j.key),Ds?s("span",{class:"ts-stage"},` ${o.stages.get(j.key)??""}`):"",ve,...ye))}let A=()=>r(
+[...o.order]);function R(E,j){if(!o.take(E)){D(`${o.unitName()} stays at ${o.where()}`);return}S(!0),j?D(j):H(),o.held===
+null&&A()}function U(E){c||R(o.shifted(E))}function G(){if(c)return;let E=Number.parseInt(P.value,10),j=o.order.length;E>=
+1&&E<=j?R(o.atPosition(E)):(D(`Type a position from 1 to ${j}`),y.textContent=`Type a position from 1 to ${j}.`)}function mt(){
+!c&&v.value&&R(o.beside(v.value,"before"))}function tt(E){S(),D(`${E}. ${o.unitName()}, ${o.where()}`),A()}function _(){
+o.pickUp(),S(!0),H(" picked up")}function q(){o.putDown()&&A(),S(!0),H(" put down")}function W(){o.putDown()&&A(),S()}function rt(){
+o.putBack(),S(!0),H(" put back")}function X(E){l=E,x.setAttribute("aria-pressed",String(E)),E||(o.block=new Set),S(),D(E?
+"Choose the steps of a block":"Block let go")}function st(E){o.toggleBlock(E);let j=o.block.has(E)?"in the block":"out o\
+f the block";D(`${o.label(E)} ${j}, ${o.block.size} in it`)}function wt(E,j){let Y=o.fold(E,j);Y&&(S(!0),D(`${Y} ${j?"cl\
+osed":"open"}`))}f.addEventListener("keydown",E=>{if(vt(E))return;let j=o.rows(),Y=j.findIndex(gt=>gt.id===o.current),at=gt=>{
+o.current=j[Math.max(0,Math.min(j.length-1,gt))].id,S(!0)},bt=j[Y],{key:ot}=E,ht=ot==="ArrowUp"?-1:ot==="ArrowDown"?1:null,
+J=o.held!==null;if(ht&&(E.shiftKey||J))U(ht);else if(ht)at(Y+ht);else if(J&&ot==="Escape")rt();else if(ot===" ")c||(J?q:
+_)();else if(J&&ot==="Enter")q();else if(ot==="Enter"&&!bt.run)c||(st(bt.key),S(!0));else if(ot==="Home"&&!J)at(0);else if(ot===
+"End"&&!J)at(j.length-1);else if(a&&ot==="ArrowLeft")wt(bt,!0);else if(a&&ot==="ArrowRight")wt(bt,!1);else if(ot.length===
+1&&!J)T(ot);else return;E.preventDefault()});let kt="",Ct;function T(E){kt+=E.toLowerCase(),clearTimeout(Ct),Ct=window.setTimeout(
+()=>{kt=""},Us);let j=o.sought(kt);j&&(o.current=j.id,S(!0))}f.addEventListener("focusout",({relatedTarget:E})=>{o.held!==
+null&&E instanceof Node&&!f.contains(E)&&W()});let K=null;f.addEventListener("pointerdown",E=>{let j=o.row(Et(E,".ts-ste\
+p")?.dataset.row??"");if(!j||E.button!==0)return;if(j.run&&Et(E,".ts-fold")){wt(j,!o.closed.has(String(j.run.stage))),E.
+preventDefault();return}let Y=Et(E,".ts-grip, .ts-number"),at=E.ctrlKey||E.metaKey;o.held!==null&&W(),!j.run&&!c&&(E.shiftKey?
+o.blockTo(j.key):(at||l)&&!Y&&st(j.key)),o.current=j.id,S(!0),E.preventDefault(),!(c||E.shiftKey||at)&&(E.pointerType!==
+"mouse"&&!Y||(K={x:E.clientX,y:E.clientY,id:E.pointerId,carried:null},f.setPointerCapture(E.pointerId)))}),f.addEventListener(
+"pointermove",E=>{if(!K||E.pointerId!==K.id)return;let{clientX:j,clientY:Y}=E;if(!K.carried){if(Math.hypot(j-K.x,Y-K.y)<
+Gs)return;K.carried=nt()}Object.assign(K.carried,{x:j,y:Y}),it(K.carried)});function nt(){let E=s("div",{class:"twoshaft\
+ ts-ghost","aria-hidden":"true"},o.unit().length>1?o.unitName():o.label(o.unit()[0]));document.body.append(E);let j=s("d\
+iv",{class:"ts-line","aria-hidden":"true"});f.append(j),f.classList.add("ts-dragging");for(let Y of o.unit())u.get(Y)?.classList.
+add("ts-lifted");return{ghost:E,line:j,timer:requestAnimationFrame(pt),x:0,y:0,drop:null}}function it(E){E.ghost.style.transform=
+`translate(${E.x+12}px, ${E.y+8}px)`;let Y=o.rows().map(ht=>{let J=N(ht).getBoundingClientRect();return{row:ht,box:J,offset:E.
+y-(J.top+J.height/2)}}).reduce((ht,J)=>Math.abs(J.offset)<Math.abs(ht.offset)?J:ht),at=Y.offset>0;E.drop=o.dropAt(Y.row,
+at);let ot=(at?Y.box.bottom:Y.box.top)-f.getBoundingClientRect().top+f.scrollTop-1;E.line.style.top=`${ot}px`}function pt(){
+let E=K?.carried;if(E){for(let j of[f,Se(f)]){let at=j===document.scrollingElement?{top:0,bottom:innerHeight}:j.getBoundingClientRect(),
+bt=E.y<at.top+Ie?-1:E.y>at.bottom-Ie?1:0;if(!bt)continue;let ot=j.scrollTop;if(j.scrollTop+=bt*zs,j.scrollTop!==ot){it(E);
+break}}E.timer=requestAnimationFrame(pt)}}function ft(E){let j=K?.carried;if(K=null,!j)return;cancelAnimationFrame(j.timer),
+j.ghost.remove(),j.line.remove(),f.classList.remove("ts-dragging");for(let at of u.values())at.classList.remove("ts-lift\
+ed");let{drop:Y}=j;if(!E||!Y||o.unit().includes(Y.target)){S(!0),D(`${o.unitName()} stays at ${o.where()}`);return}R(o.beside(
+Y.target,Y.side))}return f.addEventListener("pointerup",()=>ft(!0)),f.addEventListener("pointercancel",()=>ft(!1)),M.addEventListener(
+"keydown",E=>{!K?.carried||E.key!=="Escape"||(ft(!1),E.stopPropagation())}),S(),{element:M,tools:d,order:()=>[...o.order],
+change:(E,j)=>{c||R(E,j)},setOrder(E,j=!1){o.held!==null||K?.carried||jt(E,o.order)||(o.set(E,j),S())},setNotes(E){i=E??
+{},S()},setDisabled(E){c=E,S()}}}St("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,e,n){let r=t.
+steps.map(([a])=>a),o=Zt({label:t.prompt,steps:t.steps,order:r,onChange:n});return{element:o.element,show:a=>o.setOrder(
+Ne(a.value,r)),setDisabled:o.setDisabled,refused(){}}}});function De(t,e,n){let r=[0,0],o=[n(...r)],a=new Map;for(let[l,i]of t.entries()){let[c,u]=e[i]??[null,null];c!==null&&r[1]!==
+0&&o.push(n(r[0],0)),r=[c??r[0],u??(c===null?r[1]:0)];let p=n(...r);o.push(p);let f=a.get(p.join(" "))??{at:p,numbers:[]};
+f.numbers.push(l+1),a.set(p.join(" "),f)}return{points:o,stops:[...a.values()]}}function Be(t,e,n){let r=e>=0&&e<t.length-
+1?e+1:t.length;return{moves:[...t.slice(0,r),n,...t.slice(r)],place:r}}function Pe(t,e){return t.filter((n,r)=>r!==e)}function je(t,e,n){
+let r=e+n;if(r<0||r>=t.length)return null;let o=[...t];return[o[e],o[r]]=[o[r],o[e]],o}var de=9,Re=.7*de,ce=44;function Ys(t){let e=Math.min(...t.gates),n=Math.max(...t.gates),[r,o]=t.turn_mm,a=(n-e)*de+2*ce,
+l=(o-r)*Re+2*ce,i=(g,L)=>[ce+(g-e)*de,l/2-(L-(r+o)/2)*Re],c=t.gates.map(g=>`M${i(g,r).join(" ")}L${i(g,o).join(" ")}`),u=`\
+M${i(e,0).join(" ")}L${i(n,0).join(" ")}`,p=t.gears.map(([g,L,x])=>{let[B,P]=i(L,x),v={x:B,y:P+(x>0?-20:30)};return I("t\
+ext",{...v,class:"tsp-gear","text-anchor":"middle"},g)}),f=I("polyline",{class:"tsp-line",points:""}),h=I("g");return{element:I(
+"svg",{viewBox:`0 0 ${a} ${l}`,width:a,height:l,class:"ts-gateplan","aria-hidden":"true"},I("path",{d:[...c,u].join(""),
+class:"tsp-slot"}),...p,f,h),show(g){let{points:L,stops:x}=De(g,t.aims,i),[[B,P]]=L;f.setAttribute("points",L.map(v=>v.join(
+",")).join(" ")),h.replaceChildren(I("circle",{cx:B,cy:P,r:4,class:"tsp-start"}),...x.map(({at:[v,y],numbers:$})=>I("g",
+{},I("circle",{cx:v,cy:y,r:3.5,class:"tsp-stop"}),I("text",{x:v+7,y:y-5,class:"tsp-number"},$.join(", ")))))}}}function _e({
+label:t,moves:e,plan:n,most:r,onChange:o}){let a=new Map(e),l=M=>a.get(M)??M,i=[],c=-1,u=!1,p=n?Ys(n):null,f=s("ol",{class:"\
 ts-pathlist","aria-label":t}),h=s("p",{class:"ts-hint"},"No moves yet. The lever stands in neutral, in the middle gate."),
-v=s("p",{class:"ts-hidden",role:"status"}),m=e.map(([S,C])=>_(C,()=>N(S))),x=_("Take back the last move",()=>{i.length&&
-$(i.length-1)}),y=_("Take back all",()=>{i.length&&L([],"No moves left")}),O=s("span",{class:"ts-hint"}),D=s("div",{class:"\
-ts-path"},s("div",{class:"ts-tools ts-moves",role:"group","aria-label":"Add a move"},...m),s("div",{class:"ts-path-both"},
-s("div",{class:"ts-path-words"},h,f,s("div",{class:"ts-tools"},x,y,O)),g&&s("div",{class:"ts-path-picture"},g.element)),
-g&&s("p",{class:"ts-hint"},"The line shows where each move aims. Whether the lever gets there is what the test finds out\
-."),v);function L(S,C){u||(i=S,w(),v.textContent=C,n([...i]))}function N(S){if(i.length>=r){v.textContent=`${r} moves ar\
-e the most here`;return}let{moves:C,place:R}=Ee(i,l,S);l=R,L(C,`Move ${R+1}: ${d(S)}`)}function $(S){let C=d(i[S]);l=Math.
-min(l,i.length-2),L(Oe(i,S),`Taken back: ${C}`)}function p(S,C){let R=Te(i,S,C);R&&(l=S+C,L(R,`${d(R[l])}, move ${l+1} o\
-f ${i.length}`),b(l))}function c(S){return f.children[S]?.querySelector(".ts-path-move")}function b(S){let C=c(S);return C instanceof
-HTMLElement&&C.focus(),!!C}function k(S,C){let R=s("span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${C+1}: ${d(
-S)}`},d(S)),W=s("button",{type:"button",class:"ts-path-off","aria-label":`Take back move ${C+1}`,onclick:()=>$(C)},"×"),
-T=s("li",{},R,W);return T.classList.toggle("ts-current",C===l),R.addEventListener("focus",()=>{l=C;for(let B of f.children)
-B.classList.toggle("ts-current",B===T)}),R.addEventListener("keydown",B=>{if(wt(B))return;let P=B.key==="ArrowUp"?-1:B.key===
-"ArrowDown"?1:null;if(P&&B.shiftKey)p(C,P);else if(P)b(C+P);else if(B.key==="Delete"||B.key==="Backspace")$(C),b(Math.min(
-C,i.length-1))||m[0].focus();else return;B.preventDefault()}),W.disabled=u,T}function w(){f.replaceChildren(...i.map(k)),
-h.hidden=i.length>0,O.textContent=`${i.length} of at most ${r} moves`;for(let S of m)S.disabled=u||i.length>=r;x.disabled=
-y.disabled=u||i.length===0,g?.show(i)}return w(),{element:D,setMoves(S){Dt(S,i)||(i=[...S],l=-1,w())},setDisabled(S){u=S,
-w()}}}xt("path",{prompt:"words",make(t,e,o){let r=Ie({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:o});return{
-element:r.element,show:n=>r.setMoves([n.value??[]].flat()),setDisabled:r.setDisabled,refused(){}}}});var Ps="The notebook's engine has stopped, so nothing more is saved here. If this does not come back in a moment, reload\
- the page; what was saved comes back.",Bs="The connection to the notebook's engine is interrupted. Wait a moment before \
-you type on.",js=1e3,Rs="input, button, select, textarea, summary, a, [tabindex]";function Hs(t){let e=n=>{if(n.stopPropagation(),
-!(n.ctrlKey||n.metaKey)||n.key.toLowerCase()!=="s"||(n.preventDefault(),n.type!=="keydown"||n.repeat))return;let{key:a,code:d,
-keyCode:i,ctrlKey:l,metaKey:u}=n,g={key:a,code:d,keyCode:i,ctrlKey:l,metaKey:u,bubbles:!0,cancelable:!0};t.parentElement?.
-dispatchEvent(new KeyboardEvent("keydown",g))};t.addEventListener("keydown",e),t.addEventListener("keyup",e),t.addEventListener(
-"keypress",e);let o=()=>{for(let n of t.querySelectorAll(Rs))n.hasAttribute("data-lm-suppress-shortcuts")||n.setAttribute(
-"data-lm-suppress-shortcuts","true")};o();let r=new MutationObserver(o);return r.observe(t,{childList:!0,subtree:!0}),()=>r.
-disconnect()}function _s(t,e,o){let r=t.widget_manager?.kernel,n=(d,i)=>{["restarting","autorestarting","terminating","d\
-ead"].includes(i)&&e()},a=(d,i)=>{i==="disconnected"?e():o(i==="connecting")};return t.on("comm_live_update",e),r?.statusChanged?.
-connect(n),r?.connectionStatusChanged?.connect(a),r?.disposed?.connect(e),()=>{t.off("comm_live_update",e),r?.statusChanged?.
-disconnect(n),r?.connectionStatusChanged?.disconnect(a),r?.disposed?.disconnect(e)}}var De=`.twoshaft {
+b=s("p",{class:"ts-hidden",role:"status"}),g=e.map(([M,D])=>F(D,()=>y(M))),L=F("Take back the last move",()=>{i.length&&
+$(i.length-1)}),x=F("Take back all",()=>{i.length&&v([],"No moves left")}),B=s("span",{class:"ts-hint"}),P=s("div",{class:"\
+ts-path"},s("div",{class:"ts-tools ts-moves",role:"group","aria-label":"Add a move"},...g),s("div",{class:"ts-path-both"},
+s("div",{class:"ts-path-words"},h,f,s("div",{class:"ts-tools"},L,x,B)),p&&s("div",{class:"ts-path-picture"},p.element)),
+p&&s("p",{class:"ts-hint"},"The line shows where each move aims. Whether the lever gets there is what the test finds out\
+."),b);function v(M,D){u||(i=M,k(),b.textContent=D,o([...i]))}function y(M){if(i.length>=r){b.textContent=`${r} moves ar\
+e the most here`;return}let{moves:D,place:H}=Be(i,c,M);c=H,v(D,`Move ${H+1}: ${l(M)}`)}function $(M){let D=l(i[M]);c=Math.
+min(c,i.length-2),v(Pe(i,M),`Taken back: ${D}`)}function m(M,D){let H=je(i,M,D);H&&(c=M+D,v(H,`${l(H[c])}, move ${c+1} o\
+f ${i.length}`),w(c))}function d(M){return f.children[M]?.querySelector(".ts-path-move")}function w(M){let D=d(M);return D instanceof
+HTMLElement&&D.focus(),!!D}function C(M,D){let H=s("span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${D+1}: ${l(
+M)}`},l(M)),N=s("button",{type:"button",class:"ts-path-off","aria-label":`Take back move ${D+1}`,onclick:()=>$(D)},"×"),
+S=s("li",{},H,N);return S.classList.toggle("ts-current",D===c),H.addEventListener("focus",()=>{c=D;for(let O of f.children)
+O.classList.toggle("ts-current",O===S)}),H.addEventListener("keydown",O=>{if(vt(O))return;let A=O.key==="ArrowUp"?-1:O.key===
+"ArrowDown"?1:null;if(A&&O.shiftKey)m(D,A);else if(A)w(D+A);else if(O.key==="Delete"||O.key==="Backspace")$(D),w(Math.min(
+D,i.length-1))||g[0].focus();else return;O.preventDefault()}),N.disabled=u,S}function k(){f.replaceChildren(...i.map(C)),
+h.hidden=i.length>0,B.textContent=`${i.length} of at most ${r} moves`;for(let M of g)M.disabled=u||i.length>=r;L.disabled=
+x.disabled=u||i.length===0,p?.show(i)}return k(),{element:P,setMoves(M){jt(M,i)||(i=[...M],c=-1,k())},setDisabled(M){u=M,
+k()}}}St("path",{prompt:"words",make(t,e,n){let r=_e({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
+element:r.element,show:o=>r.setMoves([o.value??[]].flat()),setDisabled:r.setDisabled,refused(){}}}});var Xs="No line to the course just now. Go on with the questions: what you enter is kept in this browser and sent when t\
+he line is back. Simulators stand still until then.",Js="The line to the course is back.",Vs=1500,Zs=5e3,pe=new Set,Dt=null,
+ue;function He(t){Dt??=s("p",{class:"twoshaft ts-line-bar",role:"status"}),Dt.isConnected||document.body.append(Dt),Dt.textContent=
+t}function Qs(){Dt?.remove(),Dt=null}function Ke(){clearTimeout(ue),pe.size?ue=window.setTimeout(()=>He(Xs),Dt?0:Vs):Dt&&
+(He(Js),ue=window.setTimeout(Qs,Zs))}var Fe=t=>({down(){pe.add(t),Ke()},up(){pe.delete(t),Ke()}});var tn=1e3,en="input, button, select, textarea, summary, a, [tabindex]";function sn(t){let e=o=>{if(o.stopPropagation(),
+!(o.ctrlKey||o.metaKey)||o.key.toLowerCase()!=="s"||(o.preventDefault(),o.type!=="keydown"||o.repeat))return;let{key:a,code:l,
+keyCode:i,ctrlKey:c,metaKey:u}=o,p={key:a,code:l,keyCode:i,ctrlKey:c,metaKey:u,bubbles:!0,cancelable:!0};t.parentElement?.
+dispatchEvent(new KeyboardEvent("keydown",p))};t.addEventListener("keydown",e),t.addEventListener("keyup",e),t.addEventListener(
+"keypress",e);let n=()=>{for(let o of t.querySelectorAll(en))o.hasAttribute("data-lm-suppress-shortcuts")||o.setAttribute(
+"data-lm-suppress-shortcuts","true")};n();let r=new MutationObserver(n);return r.observe(t,{childList:!0,subtree:!0}),()=>r.
+disconnect()}function nn(t,e,n){let r=t.widget_manager?.kernel,o=(l,i)=>{["restarting","autorestarting","terminating","d\
+ead"].includes(i)&&e()},a=(l,i)=>{i==="disconnected"?e():n(i==="connecting")};return t.on("comm_live_update",e),r?.statusChanged?.
+connect(o),r?.connectionStatusChanged?.connect(a),r?.disposed?.connect(e),()=>{t.off("comm_live_update",e),r?.statusChanged?.
+disconnect(o),r?.connectionStatusChanged?.disconnect(a),r?.disposed?.disconnect(e)}}var qe=`.twoshaft {
   --ts-ink: var(--jp-content-font-color1, #1b1b1b);
   --ts-paper: var(--jp-layout-color1, #fcfcfa);
   --ts-quiet: color-mix(in srgb, var(--jp-content-font-color1, #1b1b1b) 75%, var(--jp-layout-color1, #fcfcfa));
@@ -304,754 +306,789 @@ lt}.twoshaft :is(input,button,select,summary,[tabindex]):focus-visible{outline:3
 var(--ts-grid) / 2)}.twoshaft .ts-tools>*,.twoshaft .ts-pair>*{min-width:0}.twoshaft .ts-tools .ts-box,.twoshaft .ts-pai\
 r .ts-box{max-width:100%}.twoshaft .ts-pair{display:inline-flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid);max\
 -width:100%}.twoshaft .ts-before{width:24em;max-width:100%}.jp-OutputArea:has(.twoshaft-live)>.jp-OutputArea-child:has(.\
-twoshaft-copy){display:none}.twoshaft-rig{padding-block:var(--ts-grid)}.twoshaft .ts-finding{font-weight:600;margin:var(\
---ts-grid) 0 0}.twoshaft .ts-happened{margin-top:var(--ts-grid);min-height:3em}.twoshaft-rig>.ts-prompt{font-weight:600;\
-margin:calc(2 * var(--ts-grid)) 0 var(--ts-grid)}.twoshaft .ts-scroll{overflow-x:auto;margin:var(--ts-grid) 0;padding-bo\
-ttom:var(--ts-grid)}.twoshaft .ts-scroll svg{display:block}.twoshaft .ts-scroll.ts-fit svg{max-width:100%;min-width:600p\
-x;height:auto}.twoshaft .ts-facts{display:grid;grid-template-columns:max-content 1fr;gap:4px calc(2 * var(--ts-grid));ma\
-rgin:var(--ts-grid) 0;max-width:calc(var(--ts-width) + 12ch)}.twoshaft .ts-facts dt{float:none;clear:none;width:auto;fon\
-t-weight:600;overflow-wrap:normal}.twoshaft .ts-facts dd{margin:0;width:auto}@media(max-width:480px){.twoshaft .ts-facts\
-{grid-template-columns:1fr}}.twoshaft .ts-ready{display:flex;flex-wrap:wrap;gap:var(--ts-grid)}.twoshaft .ts-ready .ts-b\
-utton{text-align:left;padding-block:4px}.twoshaft .ts-button.ts-off{color:var(--ts-quiet);border-color:var(--ts-line);bo\
-rder-style:dotted;cursor:default}.twoshaft .ts-sentences{padding-left:calc(3 * var(--ts-grid));max-width:var(--ts-width)\
-}.twoshaft .ts-note-blocked .ts-shape,.twoshaft .ts-note-harmed .ts-shape{color:var(--ts-bad)}.twoshaft .tsf-step{cursor\
-:pointer}.twoshaft .ts-either{opacity:.4}.twoshaft .ts-before-it .tsf-b{stroke-width:3}.twoshaft .ts-after-it .tsf-b{str\
-oke-width:2;outline:1px solid var(--ts-ink);outline-offset:2px}.twoshaft .ts-chosen-step .tsf-b{fill:var(--ts-accent);st\
-roke:var(--ts-accent)}.twoshaft .ts-chosen-step .tsf-t{fill:var(--ts-on-accent);font-weight:600}.twoshaft .tsf-step:focu\
-s{outline:none}.twoshaft .tsf-step:focus-visible .tsf-b{outline:3px solid var(--ts-accent);outline-offset:3px}.twoshaft \
-.tsg-text{font:var(--ts-small) var(--ts-font);fill:var(--ts-ink)}.twoshaft .tsg-face{fill:var(--ts-paper);stroke:var(--t\
-s-ink);stroke-width:2}.twoshaft .tsg-mark{stroke:var(--ts-ink);stroke-width:1}.twoshaft .tsg-long{stroke-width:2}.twosha\
-ft .tsg-pointer{fill:var(--ts-accent);stroke:var(--ts-accent)}.twoshaft .tsg-hub{fill:var(--ts-ink)}.twoshaft .tsg-small\
-{stroke:var(--ts-ink);stroke-width:2}.twoshaft .tsg-target{fill:var(--ts-faint);stroke:var(--ts-ink);stroke-width:1;stro\
-ke-dasharray:5 3}.twoshaft .tsg-cold{fill:var(--ts-accent);stroke:var(--ts-paper)}.twoshaft .tsg-warm{fill:var(--ts-pape\
-r);stroke:var(--ts-bad);stroke-width:3}.twoshaft .tsg-dial{width:190px;height:190px;flex:none}.twoshaft .tsg-scale{width\
-:100%;max-width:600px;min-width:540px;height:auto;display:block}.twoshaft .tsg-axis{width:100%;max-width:720px;min-width\
-:540px;height:auto;display:block}.twoshaft .tsg-beside{display:flex;flex-wrap:wrap;align-items:center;gap:calc(2 * var(-\
--ts-grid))}.twoshaft .tsg-beside>*{min-width:0;max-width:100%}.twoshaft .tsg-gauge svg{max-width:100%;height:auto}.twosh\
-aft .tsg-gauge{text-align:center;font-size:var(--ts-small)}.twoshaft .tsg-wide{overflow-x:auto;max-width:100%}.twoshaft \
-.ts-slide{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid);margin:var(--ts-grid) 0}.twoshaft .ts-slide>\
-span{min-width:11em}.twoshaft .ts-slider{width:260px;max-width:100%;height:24px;accent-color:var(--ts-accent)}.twoshaft \
-.ts-slid{min-width:12em;font-variant-numeric:tabular-nums}.twoshaft .tsg-centre{stroke:var(--ts-ink);stroke-width:1;stro\
-ke-dasharray:14 3 3 3}.twoshaft .tsg-drum{max-width:100%;height:auto}.twoshaft .tsg-ticks{border:none;display:flex;flex-\
-wrap:wrap;gap:0 calc(2 * var(--ts-grid))}.twoshaft .tsg-side{flex:1 1 420px;min-width:min(100%,320px)}.twoshaft .tsi-mic\
-rometer{width:760px;height:240px;display:block}.twoshaft .tsi-vernier{width:760px;height:190px;display:block}.twoshaft .\
-tsi-runout{width:300px;height:260px;flex:none}.twoshaft .tsi-wrench{width:720px;max-width:100%;height:auto;display:block\
-}.twoshaft .tsi-fine{stroke:var(--ts-ink);stroke-width:1.1}.twoshaft .tsi-bold{stroke:var(--ts-ink);stroke-width:2}.twos\
-haft .tsi-body{fill:var(--ts-faint);stroke:var(--ts-ink);stroke-width:2}.twoshaft .tsi-paper{fill:var(--ts-paper);stroke\
-:var(--ts-ink);stroke-width:1}.twoshaft .tsi-lever{stroke:var(--ts-ink);stroke-width:10;stroke-linecap:round}.twoshaft .\
-tsi-adapter{stroke:var(--ts-accent);stroke-width:10;stroke-linecap:round}.twoshaft .tsi-arm{stroke:var(--ts-accent);stro\
-ke-width:2;stroke-dasharray:7 4}.twoshaft .tsi-plunger{stroke:var(--ts-accent);stroke-width:5;stroke-linecap:round}.twos\
-haft .ts-order{position:relative;max-width:calc(var(--ts-width) + 8em)}.twoshaft .ts-steps{position:relative;list-style:\
-none;border:1px solid var(--ts-line);margin-top:calc(var(--ts-grid) / 2);background:var(--ts-paper)}.twoshaft .ts-steps.\
-ts-long{max-height:min(30rem,75vh);overflow-y:auto}.twoshaft .ts-step{display:flex;align-items:flex-start;gap:var(--ts-g\
-rid);padding:4px var(--ts-grid) 4px 0;margin:0;min-height:24px;border-bottom:1px solid var(--ts-faint);border-left:4px s\
-olid transparent;cursor:default;user-select:none}.twoshaft .ts-step:last-child{border-bottom:0}.twoshaft .ts-step.ts-lev\
-el2{padding-left:calc(2 * var(--ts-grid))}.twoshaft .ts-step:focus-visible{outline-offset:-3px}.twoshaft .ts-current{bor\
-der-left-color:var(--ts-accent);background:var(--ts-faint)}.twoshaft .ts-inblock{border-left-style:double;border-left-co\
-lor:var(--ts-ink)}.twoshaft .ts-held{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft .ts-held .ts-number\
-,.twoshaft .ts-held .ts-grip,.twoshaft .ts-held .ts-stage{color:inherit}.twoshaft .ts-lifted{opacity:.45}.twoshaft .ts-d\
-ragging,.twoshaft .ts-dragging .ts-step{cursor:grabbing}.twoshaft .ts-number{flex:none;min-width:2.5em;text-align:right;\
-color:var(--ts-quiet);font-variant-numeric:tabular-nums;touch-action:none}.twoshaft .ts-grip,.twoshaft .ts-fold{flex:non\
-e;width:24px;text-align:center;color:var(--ts-quiet);cursor:grab;touch-action:none}.twoshaft .ts-fold{cursor:pointer}.tw\
-oshaft .ts-what{flex:1;min-width:0}.twoshaft .ts-state{font-weight:600;font-size:var(--ts-small)}.twoshaft .ts-note{disp\
-lay:block;font-size:var(--ts-small);max-width:var(--ts-width)}.twoshaft .ts-line{position:absolute;left:0;right:0;height\
-:3px;background:var(--ts-accent);pointer-events:none}.twoshaft.ts-ghost{position:fixed;left:0;top:0;z-index:10000;width:\
-max-content;max-width:24em;padding:4px var(--ts-grid);pointer-events:none;background:var(--ts-paper);color:var(--ts-ink)\
-;border:2px solid var(--ts-accent)}.twoshaft .ts-order .ts-keys{margin-top:var(--ts-grid)}.twoshaft .ts-order .ts-keys s\
-ummary{cursor:pointer;min-height:24px;color:var(--ts-accent);width:fit-content}.twoshaft .ts-path-both{display:flex;flex\
--wrap:wrap;gap:calc(3 * var(--ts-grid));align-items:flex-start;margin-top:var(--ts-grid)}.twoshaft .ts-path-words{flex:1\
- 1 22em;min-width:0;max-width:34em}.twoshaft .ts-path-picture{flex:none;max-width:100%}.twoshaft .ts-pathlist{margin:0;p\
-adding-left:calc(4 * var(--ts-grid))}.twoshaft .ts-pathlist li{min-height:28px;padding-left:4px;border-left:4px solid tr\
-ansparent}.twoshaft .ts-pathlist li.ts-current{border-left-color:var(--ts-accent);background:var(--ts-faint)}.twoshaft .\
-ts-path-off{min-width:28px;min-height:28px;margin-left:var(--ts-grid);border:1px solid var(--ts-line);border-radius:2px;\
-background:var(--ts-paper);color:var(--ts-ink);font:inherit;line-height:1;cursor:pointer}.twoshaft .ts-gateplan{display:\
-block;max-width:100%;height:auto}.twoshaft .tsp-slot{fill:none;stroke:var(--ts-line);stroke-width:14;stroke-linecap:roun\
-d;opacity:.35}.twoshaft .tsp-line{fill:none;stroke:var(--ts-accent);stroke-width:2.5;stroke-linejoin:round}.twoshaft .ts\
-p-start{fill:var(--ts-paper);stroke:var(--ts-accent);stroke-width:2}.twoshaft .tsp-stop{fill:var(--ts-accent)}.twoshaft \
-.tsp-gear{font:600 var(--ts-small) var(--ts-font);fill:var(--ts-ink)}.twoshaft .tsp-number{font:600 var(--ts-small) var(\
---ts-font);fill:var(--ts-ink);paint-order:stroke;stroke:var(--ts-paper);stroke-width:4px}.twoshaft .ts-pad{max-width:62r\
-em}.twoshaft .ts-pad-face{position:relative;width:100%;border:1px solid var(--ts-line);background:var(--ts-paper)}.twosh\
-aft .tsp-face{display:block;position:relative;width:100%;height:auto;touch-action:none;cursor:crosshair}.twoshaft .tsp-l\
-and{fill:var(--ts-faint);stroke:none}.twoshaft .tsp-edge{fill:none;stroke:var(--ts-ink);stroke-linejoin:round}.twoshaft \
-.tsp-text{fill:var(--ts-ink);font-family:var(--ts-font);paint-order:stroke;stroke:var(--ts-paper);stroke-width:.5px;poin\
-ter-events:none;user-select:none}.twoshaft .tsp-hole{fill:var(--ts-paper);stroke:var(--ts-ink)}.twoshaft .tsp-blind{fill\
-:var(--ts-ink)}.twoshaft .tsp-guide,.twoshaft .tsp-reach,.twoshaft .tsp-hatch{fill:none;stroke:var(--ts-ink)}.twoshaft .\
-tsp-spot{stroke:var(--ts-ink)}.twoshaft .tsp-stroke,.twoshaft .tsp-live,.twoshaft .tsp-grain{fill:none;stroke-linejoin:r\
-ound;stroke-linecap:butt}.twoshaft .tsp-film{stroke:var(--ts-film);stroke-opacity:.6}.twoshaft .tsp-bead{stroke:var(--ts\
--bead);stroke-linecap:round}.twoshaft .tsp-wipe{stroke:var(--ts-paper);stroke-opacity:.85}.twoshaft .tsp-grain{stroke:va\
-r(--ts-ink)}.twoshaft .tsp-live{stroke:var(--ts-accent);stroke-opacity:.5;stroke-linecap:round}.twoshaft .tsp-chosen{fil\
-l:none;stroke:var(--ts-accent);stroke-dasharray:3 2;pointer-events:none}.twoshaft .ts-size{width:6em}.twoshaft .ts-size[\
-aria-invalid=true]{border:2px dashed var(--ts-ink)}.twoshaft .ts-pad-trouble{min-height:1.5em;color:var(--ts-ink)}.twosh\
-aft .ts-passes{padding-left:2.5em;font-size:var(--ts-small);max-height:16rem;overflow-y:auto}.twoshaft .ts-passes li{pad\
-ding:2px 0}.twoshaft .ts-remove{min-height:24px;padding:0 var(--ts-grid)}.twoshaft .ts-pad-tools .ts-box{max-width:100%;\
-min-width:0}.twoshaft .ts-pad-tools .ts-pair{min-width:0}.twoshaft-form{padding-block:var(--ts-grid)}.twoshaft .ts-top{d\
-isplay:flex;flex-wrap:wrap;justify-content:space-between;gap:0 calc(3 * var(--ts-grid));border-bottom:1px solid var(--ts\
--line);padding-bottom:calc(var(--ts-grid) / 2)}.twoshaft .ts-who{font-size:var(--ts-small);color:var(--ts-quiet)}.twosha\
-ft .ts-field{border:0;min-width:0;margin:calc(2 * var(--ts-grid)) 0 0}.twoshaft .ts-prompt{display:block;padding:0;font-\
-weight:600;margin-bottom:var(--ts-grid)}.twoshaft .ts-line-of{display:flex;flex-wrap:wrap;align-items:center;gap:var(--t\
-s-grid)}.twoshaft .ts-line-of+.ts-read{min-height:1.5em}.twoshaft .ts-read.ts-error{color:var(--ts-ink);font-size:var(--\
-ts-text)}.twoshaft .ts-error .ts-shape,.twoshaft .ts-status-bad .ts-shape{color:var(--ts-bad)}.twoshaft .ts-status-saved\
- .ts-shape{color:var(--ts-good)}.twoshaft .ts-status-bad{color:var(--ts-ink);font-weight:600}.twoshaft .ts-order+.ts-rea\
-d{display:none}.twoshaft .ts-bench{margin-top:var(--ts-grid)}.twoshaft .ts-bench summary{cursor:pointer;min-height:24px;\
-font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft .ts-bench[open]{border:1px solid var(--ts-line);padding:var(--\
-ts-grid)}.twoshaft .ts-bench-rows{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,20em),1fr));gap:va\
-r(--ts-grid) calc(2 * var(--ts-grid));margin:var(--ts-grid) 0}.twoshaft .ts-bench-row{min-width:0}.twoshaft .ts-bench-ro\
-w select{max-width:100%;min-width:0}.twoshaft .ts-bench-row label{display:block;max-width:var(--ts-width)}.twoshaft .ts-\
-bench-row .ts-read{min-height:0}.twoshaft-start>div{max-width:1040px}.twoshaft-start h2{font-size:var(--ts-head);font-we\
-ight:600;margin:0;line-height:1.5}.twoshaft-start section,.twoshaft-start .ts-sign-in{margin:calc(2 * var(--ts-grid)) 0 \
-calc(3 * var(--ts-grid))}.twoshaft-start .ts-sign-in{display:grid;gap:calc(1.5 * var(--ts-grid));justify-items:start}.tw\
-oshaft-start .ts-pair{display:grid;gap:calc(var(--ts-grid) / 2)}.twoshaft-start .ts-pair label{font-weight:600}.twoshaft\
--start .ts-pair .ts-box{width:22em;max-width:100%}.twoshaft-start .ts-first{background:var(--ts-accent);color:var(--ts-o\
-n-accent)}.twoshaft-start .ts-button{font-size:var(--ts-text)}.twoshaft-start .ts-said:not(:empty){border-left:3px solid\
- var(--ts-accent);padding:var(--ts-grid);background:var(--ts-faint)}.twoshaft-start .ts-me{display:flex;flex-wrap:wrap;a\
-lign-items:center;justify-content:space-between;gap:var(--ts-grid);margin-bottom:var(--ts-grid)}.twoshaft-start .ts-tabl\
-e{border-collapse:collapse;width:100%;margin:0 0 calc(2 * var(--ts-grid));font-size:var(--ts-text);table-layout:fixed}.t\
-woshaft-start .ts-table :is(th,td){text-align:left;vertical-align:top;white-space:normal;padding:var(--ts-grid);border:0\
-;border-bottom:1px solid var(--ts-line);background:none;max-width:none}.twoshaft-start .ts-table thead th{font-size:var(\
---ts-small);color:var(--ts-quiet)}.twoshaft-start .ts-table th:nth-child(1){width:26%}.twoshaft-start .ts-table th:nth-c\
-hild(2){width:16%}.twoshaft-start .ts-table th:nth-child(4){width:24%}.twoshaft-start .ts-small-line{display:block;font-\
-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-start .ts-doing{display:flex;flex-wrap:wrap;align-items:center;gap:\
-var(--ts-grid)}.twoshaft-start a.ts-link:is(:link,:visited,:hover,:focus,:active){color:var(--ts-accent);text-decoration\
-:underline;display:inline-flex;align-items:center;min-height:var(--ts-target);cursor:pointer}.twoshaft-start .ts-lessons\
-{padding-left:calc(2 * var(--ts-grid))}.twoshaft-start .ts-lessons .ts-link{min-height:24px}.twoshaft-start .ts-module t\
-h{padding-top:calc(3 * var(--ts-grid));font-size:var(--ts-text)}.twoshaft-start .ts-table .ts-module th{width:auto}.twos\
-haft-start .ts-assigned{margin-left:var(--ts-grid);font-weight:400;color:var(--ts-quiet)}.twoshaft-start .ts-next{margin\
-:0}.twoshaft-start summary{min-height:var(--ts-target);align-content:center;cursor:pointer}@media(max-width:560px){.twos\
-haft-start .ts-table thead{position:absolute;clip-path:inset(50%)}.twoshaft-start .ts-table :is(tr,th,td):nth-child(n){d\
-isplay:block;width:auto}.twoshaft-start .ts-table tr{border-bottom:1px solid var(--ts-line);padding:var(--ts-grid) 0}.tw\
-oshaft-start .ts-table tbody :is(th,td){border:0;padding:4px 0}}.twoshaft .tsj-bench{display:flex;flex-wrap:wrap;gap:cal\
-c(3 * var(--ts-grid));align-items:flex-start;margin-top:var(--ts-grid)}.twoshaft .tsj-bench svg{display:block;max-width:\
-100%;height:auto}.twoshaft .tsj-bolt{cursor:pointer}.twoshaft .tsj-bolt:focus{outline:none}.twoshaft .tsj-bolt:focus-vis\
-ible circle{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsj-bolt.tsj-started circle{stroke-width:3}.twoshaft .tsj-\
-bolt.tsj-tight circle{fill:var(--ts-ink)}.twoshaft .tsj-bolt.tsj-tight text{fill:var(--ts-paper)}.twoshaft .tsj-slide{di\
-splay:inline-flex;align-items:center;gap:var(--ts-grid)}.twoshaft .tsj-slide input{width:180px;max-width:40vw;accent-col\
-or:var(--ts-accent);min-height:var(--ts-target)}.twoshaft .tsj-figure{min-width:8ch;font-variant-numeric:tabular-nums;fo\
-nt-weight:600}.twoshaft .tsj-happened{min-height:3em;margin-top:var(--ts-grid)}.twoshaft .tsj-check{display:inline-flex;\
-align-items:center;gap:var(--ts-grid);min-height:var(--ts-target)}.twoshaft .tsj-check input{width:18px;height:18px;acce\
-nt-color:var(--ts-accent)}.twoshaft .tsj-settings{display:grid;grid-template-columns:max-content minmax(0,1fr);gap:4px c\
-alc(2 * var(--ts-grid));align-items:center;max-width:calc(var(--ts-width) + 12ch);margin:var(--ts-grid) 0}.twoshaft .tsj\
--settings>label{font-weight:600}.twoshaft .tsj-band svg{display:block;max-width:100%;height:auto}.twoshaft .tsj-settings\
- select{max-width:100%}.twoshaft .tsj-slide{max-width:100%;flex-wrap:wrap}@media(max-width:700px){.twoshaft .tsj-setting\
-s{grid-template-columns:minmax(0,1fr)}}.twoshaft table.tsk-board{border-collapse:collapse;font:var(--ts-text) var(--ts-f\
-ont);color:var(--ts-ink)}.twoshaft table.tsk-board caption{text-align:left;font-weight:600;padding:4px 0}.twoshaft table\
-.tsk-board th,.twoshaft table.tsk-board td{text-align:left;vertical-align:middle;padding:4px 12px 4px 0;border-bottom:1p\
-x solid var(--ts-line);background:none;font-weight:400}.twoshaft table.tsk-board thead th{font-weight:600}.twoshaft tabl\
-e.tsk-board tbody th{min-width:18ch;max-width:34ch;white-space:normal}.twoshaft table.tsk-board .tsk-number{text-align:r\
-ight;font-variant-numeric:tabular-nums;white-space:nowrap}.twoshaft table.tsk-board select{max-width:44ch}.twoshaft tabl\
-e.tsk-board .tsk-best td,.twoshaft table.tsk-board .tsk-best th{font-weight:600;border-bottom:2px solid var(--ts-accent)\
-}.twoshaft table.tsk-board .tsk-failed{font-weight:600}.twoshaft .tsk-shown{min-width:24ch}.twoshaft .tsk-spent,.twoshaf\
-t .tsk-more{margin:var(--ts-grid) 0}@media(max-width:700px){.twoshaft table.tsk-board,.twoshaft table.tsk-board tbody,.t\
-woshaft table.tsk-board tr,.twoshaft table.tsk-board caption{display:block}.twoshaft table.tsk-board thead{position:abso\
-lute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}.twoshaft table.tsk-board tr{border-bottom:1px solid var(\
---ts-line);padding:var(--ts-grid) 0}.twoshaft table.tsk-board tbody th,.twoshaft table.tsk-board tbody td,.twoshaft tabl\
-e.tsk-board tbody .tsk-number{display:block;border:0;max-width:none;min-width:0;padding:2px 0;text-align:left;white-spac\
-e:normal}.twoshaft table.tsk-board tbody .tsk-best th,.twoshaft table.tsk-board tbody .tsk-best td{border:0}.twoshaft ta\
-ble.tsk-board tbody .tsk-best{border-bottom:2px solid var(--ts-accent)}.twoshaft table.tsk-board tbody th{font-weight:60\
-0}.twoshaft table.tsk-board td[data-label]:before{content:attr(data-label) ": ";color:var(--ts-quiet)}.twoshaft table.ts\
-k-board td:empty{display:none!important}.twoshaft table.tsk-board select{max-width:100%}}.twoshaft .ts-gate{cursor:defau\
-lt;touch-action:pan-y;padding:4px}.twoshaft .ts-gate .tsg-panel{cursor:grab;touch-action:none}.twoshaft .ts-pulling,.two\
-shaft .ts-pulling .tsg-panel{cursor:grabbing}.twoshaft .ts-gate .tsg-hand{fill:var(--ts-accent)}.twoshaft .ts-gate svg{u\
-ser-select:none}.twoshaft .ts-moves .ts-button{text-align:left;padding-block:4px}.twoshaft .ts-happened.ts-stopped,.twos\
-haft .ts-log .ts-stopped{font-weight:600}.twoshaft .ts-log{max-height:14rem;overflow-y:auto;padding-left:calc(4 * var(--\
-ts-grid));max-width:calc(var(--ts-width) + 12ch)}.twoshaft .ts-gate+.ts-happened{min-height:1.5em}.twoshaft .ts-proof{ma\
-x-width:calc(var(--ts-width) + 12ch);font-weight:600}.twoshaft-rig .ts-how{width:34em;max-width:100%}.twoshaft .ts-gate:\
-focus-visible{outline-offset:-3px}.twoshaft .tsw-train svg{user-select:none}.twoshaft .tsw-counts{display:flex;flex-wrap\
-:wrap;gap:calc(2 * var(--ts-grid));margin:var(--ts-grid) 0}.twoshaft .tsw-count{box-sizing:border-box;display:grid;grid-\
-template-columns:104px 1fr;column-gap:var(--ts-grid);align-items:center;width:268px;padding:4px;border:1px solid var(--t\
-s-line);border-radius:2px;text-align:left;font-size:var(--ts-small)}.twoshaft .tsw-count.tsw-hand{border:2px solid var(-\
--ts-accent);padding:3px}.twoshaft .tsw-count.tsw-held{border-style:dashed}.twoshaft .tsw-name{font-weight:600}.twoshaft \
-.tsw-count>.tsw-dial{grid-column:1;grid-row:1 / span 3}.twoshaft .tsw-count>div{grid-column:2}.twoshaft .tsw-dial{width:\
-104px;height:104px;touch-action:none;cursor:grab;user-select:none}.twoshaft .tsw-dial:active{cursor:grabbing}.twoshaft .\
-tsw-plate{fill:var(--ts-faint);stroke:var(--ts-ink);stroke-width:1}.twoshaft .tsw-end{fill:var(--ts-paper);stroke:var(--\
-ts-ink);stroke-width:2}.twoshaft .tsw-painted{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsw-dot{fill:var(--ts-ac\
-cent)}.twoshaft .tsw-tick{stroke:var(--ts-ink);stroke-width:1.5}.twoshaft .tsw-pointer{fill:var(--ts-ink)}.twoshaft .tsw\
--number{font:15px var(--ts-font);fill:var(--ts-ink);text-anchor:middle}.twoshaft .tsw-strokes{min-height:1.5em;font-fami\
-ly:monospace;font-size:var(--ts-text);letter-spacing:1px;overflow-wrap:anywhere;max-height:4.5em;overflow-y:auto}.twosha\
-ft .tsw-figure{min-height:1.5em;font-variant-numeric:tabular-nums}.twoshaft .tsw-figure:empty{min-height:0}.twoshaft .ts\
-w-happened{min-height:1.5em}.twoshaft .tsh-picture{overflow-x:auto;margin:var(--ts-grid) 0}.twoshaft .tsh-picture svg{di\
-splay:block;width:100%;min-width:720px;max-width:1100px;height:auto}.twoshaft .tsh-place{cursor:pointer}.twoshaft .tsh-p\
-lace:focus{outline:none}.twoshaft .tsh-place:hover .tsh-hit{stroke:var(--ts-line);stroke-width:1}.twoshaft .tsh-chosen .\
-tsh-hit,.twoshaft .tsh-chosen:hover .tsh-hit{stroke:var(--ts-accent);stroke-width:2}.twoshaft .tsh-place:focus-visible .\
-tsh-hit{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsh-chosen .tsf-t{font-weight:600}.twoshaft .tsh-box{border-le\
-ft:3px solid var(--ts-accent);padding-left:calc(1.5 * var(--ts-grid));min-height:5.5em}.twoshaft .tsh-head,.twoshaft .ts\
-h-verdict{font-weight:600}.twoshaft .tsh-verdict{margin-top:var(--ts-grid)!important}.twoshaft .tsh-told .ts-facts{margi\
-n-bottom:0}.twoshaft .tsl-sliders{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(26em,100%),1fr));gap:0 c\
-alc(3 * var(--ts-grid));margin:var(--ts-grid) 0;max-width:960px}.twoshaft .tsl-row{display:grid;grid-template-columns:12\
-em minmax(6em,1fr) 4em;align-items:center;gap:var(--ts-grid);min-height:var(--ts-target)}.twoshaft .tsl-row input{width:\
-100%;accent-color:var(--ts-accent);margin:0;min-height:24px}.twoshaft .tsl-row .ts-box{justify-self:start}.twoshaft .tsl\
--figure{font-variant-numeric:tabular-nums;text-align:right}.twoshaft .tsl-drawing{overflow-x:auto}.twoshaft .tsl-drawing\
- svg{display:block;width:100%;min-width:600px;max-width:820px;height:auto}.twoshaft .tsl-sum{font-variant-numeric:tabula\
-r-nums;margin:var(--ts-grid) 0}@media(max-width:480px){.twoshaft .tsl-sliders{grid-template-columns:minmax(0,1fr)}.twosh\
-aft .tsl-row{display:flex;flex-wrap:wrap;min-width:0}.twoshaft .tsl-row input{max-width:100%}}.twoshaft .tsp-section{ove\
-rflow-x:auto}.twoshaft .tsp-gauge{width:220px;height:200px;flex:none}.twoshaft .tsp-section svg{display:block;max-width:\
-100%;height:auto;min-width:320px}.twoshaft .ts-pair[hidden]{display:none}.twoshaft .ts-cells{position:absolute;pointer-e\
-vents:none}.twoshaft .tsp-land.tsp-clear{fill:none}.twoshaft .tsp-lump{fill:none;stroke:var(--ts-bead);stroke-linecap:ro\
-und}.twoshaft .tsp-way{fill:none;stroke:var(--ts-bad);stroke-linecap:round;stroke-linejoin:round}.twoshaft .tsp-out{fill\
-:var(--ts-ink);stroke:var(--ts-paper);stroke-width:.5px}.twoshaft .tsp-clear~g>.tsp-spot,.twoshaft .tsp-clean .tsp-spot-\
-word,.twoshaft .tsp-shut .tsp-chosen{display:none}.twoshaft .ts-legend{display:flex;flex-wrap:wrap;gap:4px calc(2 * var(\
---ts-grid));font-size:var(--ts-small);min-height:1.6em}.twoshaft .ts-key{display:inline-flex;align-items:center;gap:4px}\
-.twoshaft .ts-swatch{width:25px;height:15px;border:1px solid var(--ts-line)}.twoshaft .ts-range{accent-color:var(--ts-ac\
-cent);min-height:24px}.twoshaft .ts-clock{min-width:6em;font-weight:600}.twoshaft .ts-prompt[hidden],.twoshaft .ts-sente\
-nces[hidden]{display:none}.twoshaft .ts-told{min-height:2em;max-height:9em;overflow-y:auto}.twoshaft .ts-build{display:g\
-rid;grid-template-columns:minmax(16rem,2fr) minmax(0,3fr);gap:calc(2 * var(--ts-grid));align-items:start}.twoshaft .ts-b\
-uildlist{display:grid;gap:4px;max-height:22rem;overflow-y:auto;padding:4px}.twoshaft .ts-buildstep{text-align:left;paddi\
-ng-block:2px;min-height:28px}.twoshaft .ts-buildstep-done{color:var(--ts-quiet);border-color:var(--ts-line)}.twoshaft .t\
-s-buildstep-waits{border-style:dotted}.twoshaft .ts-buildstep-ready{font-weight:600}.twoshaft .ts-buildstep[aria-current\
-]{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft .ts-stage-choice{max-width:100%}.twoshaft .ts-hand{bor\
-der:1px solid var(--ts-line);padding:var(--ts-grid);max-height:24rem;overflow-y:auto}.twoshaft .ts-hand .ts-field{border\
-:0;margin:var(--ts-grid) 0;min-width:0}.twoshaft .ts-hand-name{font-weight:600}.twoshaft .ts-do{text-align:left;padding-\
-block:4px}.twoshaft .ts-caution{border-left:4px solid var(--ts-warn);padding-left:var(--ts-grid);font-size:var(--ts-smal\
-l)}.twoshaft .ts-record table{border-collapse:collapse;margin:var(--ts-grid) 0;font:inherit}.twoshaft .ts-record caption\
-{text-align:left;font-weight:600}.twoshaft .ts-record :is(th,td){text-align:left;vertical-align:top;padding:3px 16px 3px\
- 0;border-bottom:1px solid var(--ts-line);background:none;white-space:normal}.twoshaft .ts-record .ts-blank{min-width:12\
-em;height:2em}@media(max-width:52rem){.twoshaft .ts-build{grid-template-columns:minmax(0,1fr)}.twoshaft .ts-buildlist,.t\
-woshaft .ts-hand{max-height:none}}`,Pe="twoshaft-styles";function Ks(){let t=document.getElementById(Pe);t?.textContent!==
-De&&(t?.remove(),document.head.append(s("style",{id:Pe},De)))}function U({model:t,el:e},{kind:o,lost:r=()=>_t(e)}){Ks(),
-e.classList.add("twoshaft","twoshaft-live",`twoshaft-${o}`);let n=s("p",{class:"ts-alert",role:"alert"}),a=()=>e.classList.
-contains("ts-lost"),d=[],l=_s(t,()=>{a()||(e.classList.add("ts-lost"),n.textContent=Ps,r())},h=>{a()||(n.textContent=h?Bs:
-"")}),u=Hs(e),g,f=(h,v)=>{t.on(h,v),d.push([h,v])};return f("msg:custom",h=>{h.type==="trouble"&&!a()&&(n.textContent=h.
-reason)}),{alert:n,follow:f,send(h){t.send(h),clearTimeout(g),g=window.setTimeout(()=>t.send({type:"rest"}),js)},show:(...h)=>e.
-replaceChildren(...jt(h)),close(){u(),l();for(let[h,v]of d)t.off(h,v)}}}function Be({model:t,el:e}){let o=U({model:t,el:e},{kind:"rig",lost:()=>l.setDisabled(!0)}),r=s("p",{class:"ts-finding",
-role:"status"}),n=s("p",{class:"ts-cost"}),a=t.get("start"),d=null,i=f=>{d=J("order"),o.send({type:"order",order:f,turn:d})},
-l=Vt({label:"Order of work, practice",steps:t.get("steps"),order:t.get("judged").order,onChange:i}),u=s("button",{type:"\
-button",class:"ts-button",onclick:()=>l.change([...a],"The first order stands again")},"Start again");l.tools.append(u),
-o.show(s("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),o.alert,r,n,l.element);function g(){let f=t.
-get("judged");d!==null&&f.turn!==d||(d=null,r.textContent=f.finding,n.textContent=f.cost,l.setOrder(f.order),l.setNotes(
-f.notes))}return o.follow("change:judged",g),g(),o.close}function je(t,e){t.setAttribute("aria-disabled",String(e)),t.classList.toggle("ts-off",e)}function Re({model:t,el:e}){let o=s(
-"p",{class:"ts-finding"}),r=s("p",{class:"ts-happened",role:"status"}),n=s("p",{class:"ts-hint"}),a=s("div",{class:"ts-s\
-croll ts-fit",tabindex:"0",role:"region","aria-label":"The unit by stages"}),d=s("dl",{class:"ts-facts"}),i=s("div",{class:"\
-ts-ready"}),l=s("select",{class:"ts-box ts-before","aria-label":"A step that is not ready"}),u=s("input",{type:"text",inputmode:"\
-numeric",size:"3",class:"ts-box","aria-label":"Go to place",onkeydown:c=>{c.key==="Enter"&&D()}}),g=s("span"),f=c=>N.send(
-{type:"move",by:c}),h=c=>N.send({type:"go",position:c}),v=Q("Back",()=>f(-1),"One step back"),m=Q("Next",()=>f(1),"Next \
-step"),x=Q("Start",()=>h(0),"Start with an empty bench"),y=Q("End",()=>h(t.get("view").count),"End of the order"),O=Q("T\
-ry it",()=>N.send({type:"take",step:l.value}),"Try it: the step chosen here"),D=()=>{let c=Number.parseInt(u.value,10);c>=
-0&&h(c)},L=s("div",{class:"ts-tools",role:"group","aria-label":"Step through the order; left and right arrows step too"},
-x,v,m,y,s("span",{class:"ts-pair"},"place ",u,g,Q("Go",D,"Go to this place")));L.addEventListener("keydown",c=>{if(!(c.target===
-u||wt(c))){if(c.key==="ArrowLeft")f(-1);else if(c.key==="ArrowRight")f(1);else if(c.key==="Home")h(0);else if(c.key==="E\
-nd")h(t.get("view").count);else return;c.preventDefault()}});let N=U({model:t,el:e},{kind:"rig"});N.show(s("p",{class:"t\
-s-who"},"Practice. Nothing here is marked or saved."),N.alert,o,L,r,n,a,d,s("p",{class:"ts-prompt"},"Do another step nex\
-t"),i,s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"or one that is not ready: ",l,O)));let $="";function p(){let c=t.
-get("view");o.textContent=c.finding,r.textContent=c.happened,n.textContent=c.next?`Next in this order: ${c.next}`:"This \
-is the end of the order.",$!==c.figure&&(a.innerHTML=$=c.figure),d.replaceChildren(...St(c.facts));let b=i.contains(document.
-activeElement);i.replaceChildren(...c.ready.map(([S,C])=>Q(C,()=>N.send({type:"take",step:S})))),c.ready.length||i.append(
-s("p",{class:"ts-hint"},"No step is ready.")),b&&(i.querySelector("button")??m).focus(),l.replaceChildren(...it(c.waiting)),
-l.disabled=O.disabled=!c.waiting.length,u.value=String(c.position),g.textContent=` of ${c.count} `;let k=c.position===0,
-w=c.position===c.count;for(let S of[v,x])je(S,k);for(let S of[m,y])je(S,w)}return N.follow("change:view",p),p(),N.close}function Pt(t){let e=null,o=null,r=a=>{if(e!==null){o=a;return}e=J("turn"),t(a,e)},n=()=>{e=null;let a=o;o=null,a!==null&&
-r(a)};return{ask:r,free:n,answered(a){a===e&&n()},get waiting(){return e!==null}}}var X=(t,e,o,r,n)=>E("line",{x1:t,y1:e,x2:o,y2:r,class:n}),V=(t,e,o,r="middle")=>E("text",{x:t,y:e,"text-anchor":r,class:"\
-tsg-text"},o);function Bt(){let t=E("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(E("circle",{cx:100,
-cy:100,r:96,class:"tsg-face"}));for(let r=0;r<100;r+=1){let n=r/100*2*Math.PI,a=r%10===0?78:r%5===0?82:86;t.append(X(100+
-a*Math.sin(n),100-a*Math.cos(n),100+92*Math.sin(n),100-92*Math.cos(n),r%10===0?"tsg-mark tsg-long":"tsg-mark")),r%10===0&&
-t.append(V(100+66*Math.sin(n),104.5-66*Math.cos(n),String(r)))}t.append(E("circle",{cx:100,cy:134,r:20,class:"tsg-face"}));
-for(let r=0;r<10;r+=1){let n=r/10*2*Math.PI;t.append(X(100+15*Math.sin(n),134-15*Math.cos(n),100+19*Math.sin(n),134-19*Math.
-cos(n),"tsg-mark"))}let e=X(100,134,100,119,"tsg-small"),o=E("path",{d:"M98 112L98.8 16L101.2 16L102 112Z",class:"tsg-po\
-inter"});return t.append(e,o,E("circle",{cx:100,cy:100,r:5,class:"tsg-hub"})),{node:t,set(r,n){o.setAttribute("transform",
+twoshaft-copy){display:none}.twoshaft.ts-line-bar{position:fixed;z-index:10000;inset:auto 0 0;margin:0;padding:var(--ts-\
+grid) calc(2 * var(--ts-grid));border-top:2px solid var(--ts-ink);background:var(--ts-paper)}.twoshaft-rig{padding-block\
+:var(--ts-grid)}.twoshaft .ts-finding{font-weight:600;margin:var(--ts-grid) 0 0}.twoshaft .ts-happened{margin-top:var(--\
+ts-grid);min-height:3em}.twoshaft-rig>.ts-prompt{font-weight:600;margin:calc(2 * var(--ts-grid)) 0 var(--ts-grid)}.twosh\
+aft .ts-scroll{overflow-x:auto;margin:var(--ts-grid) 0;padding-bottom:var(--ts-grid)}.twoshaft .ts-scroll svg{display:bl\
+ock}.twoshaft .ts-scroll.ts-fit svg{max-width:100%;min-width:600px;height:auto}.twoshaft .ts-facts{display:grid;grid-tem\
+plate-columns:max-content 1fr;gap:4px calc(2 * var(--ts-grid));margin:var(--ts-grid) 0;max-width:calc(var(--ts-width) + \
+12ch)}.twoshaft .ts-facts dt{float:none;clear:none;width:auto;font-weight:600;overflow-wrap:normal}.twoshaft .ts-facts d\
+d{margin:0;width:auto}@media(max-width:480px){.twoshaft .ts-facts{grid-template-columns:1fr}}.twoshaft .ts-ready{display\
+:flex;flex-wrap:wrap;gap:var(--ts-grid)}.twoshaft .ts-ready .ts-button{text-align:left;padding-block:4px}.twoshaft .ts-b\
+utton.ts-off{color:var(--ts-quiet);border-color:var(--ts-line);border-style:dotted;cursor:default}.twoshaft .ts-sentence\
+s{padding-left:calc(3 * var(--ts-grid));max-width:var(--ts-width)}.twoshaft .ts-note-blocked .ts-shape,.twoshaft .ts-not\
+e-harmed .ts-shape{color:var(--ts-bad)}.twoshaft .tsf-step{cursor:pointer}.twoshaft .ts-either{opacity:.4}.twoshaft .ts-\
+before-it .tsf-b{stroke-width:3}.twoshaft .ts-after-it .tsf-b{stroke-width:2;outline:1px solid var(--ts-ink);outline-off\
+set:2px}.twoshaft .ts-chosen-step .tsf-b{fill:var(--ts-accent);stroke:var(--ts-accent)}.twoshaft .ts-chosen-step .tsf-t{\
+fill:var(--ts-on-accent);font-weight:600}.twoshaft .tsf-step:focus{outline:none}.twoshaft .tsf-step:focus-visible .tsf-b\
+{outline:3px solid var(--ts-accent);outline-offset:3px}.twoshaft .tsg-text{font:var(--ts-small) var(--ts-font);fill:var(\
+--ts-ink)}.twoshaft .tsg-face{fill:var(--ts-paper);stroke:var(--ts-ink);stroke-width:2}.twoshaft .tsg-mark{stroke:var(--\
+ts-ink);stroke-width:1}.twoshaft .tsg-long{stroke-width:2}.twoshaft .tsg-pointer{fill:var(--ts-accent);stroke:var(--ts-a\
+ccent)}.twoshaft .tsg-hub{fill:var(--ts-ink)}.twoshaft .tsg-small{stroke:var(--ts-ink);stroke-width:2}.twoshaft .tsg-tar\
+get{fill:var(--ts-faint);stroke:var(--ts-ink);stroke-width:1;stroke-dasharray:5 3}.twoshaft .tsg-cold{fill:var(--ts-acce\
+nt);stroke:var(--ts-paper)}.twoshaft .tsg-warm{fill:var(--ts-paper);stroke:var(--ts-bad);stroke-width:3}.twoshaft .tsg-d\
+ial{width:190px;height:190px;flex:none}.twoshaft .tsg-scale{width:100%;max-width:600px;min-width:540px;height:auto;displ\
+ay:block}.twoshaft .tsg-axis{width:100%;max-width:720px;min-width:540px;height:auto;display:block}.twoshaft .tsg-beside{\
+display:flex;flex-wrap:wrap;align-items:center;gap:calc(2 * var(--ts-grid))}.twoshaft .tsg-beside>*{min-width:0;max-widt\
+h:100%}.twoshaft .tsg-gauge svg{max-width:100%;height:auto}.twoshaft .tsg-gauge{text-align:center;font-size:var(--ts-sma\
+ll)}.twoshaft .tsg-wide{overflow-x:auto;max-width:100%}.twoshaft .ts-slide{display:flex;flex-wrap:wrap;align-items:cente\
+r;gap:var(--ts-grid);margin:var(--ts-grid) 0}.twoshaft .ts-slide>span{min-width:11em}.twoshaft .ts-slider{width:260px;ma\
+x-width:100%;height:24px;accent-color:var(--ts-accent)}.twoshaft .ts-slid{min-width:12em;font-variant-numeric:tabular-nu\
+ms}.twoshaft .tsg-centre{stroke:var(--ts-ink);stroke-width:1;stroke-dasharray:14 3 3 3}.twoshaft .tsg-drum{max-width:100\
+%;height:auto}.twoshaft .tsg-ticks{border:none;display:flex;flex-wrap:wrap;gap:0 calc(2 * var(--ts-grid))}.twoshaft .tsg\
+-side{flex:1 1 420px;min-width:min(100%,320px)}.twoshaft .tsi-micrometer{width:760px;height:240px;display:block}.twoshaf\
+t .tsi-vernier{width:760px;height:190px;display:block}.twoshaft .tsi-runout{width:300px;height:260px;flex:none}.twoshaft\
+ .tsi-wrench{width:720px;max-width:100%;height:auto;display:block}.twoshaft .tsi-fine{stroke:var(--ts-ink);stroke-width:\
+1.1}.twoshaft .tsi-bold{stroke:var(--ts-ink);stroke-width:2}.twoshaft .tsi-body{fill:var(--ts-faint);stroke:var(--ts-ink\
+);stroke-width:2}.twoshaft .tsi-paper{fill:var(--ts-paper);stroke:var(--ts-ink);stroke-width:1}.twoshaft .tsi-lever{stro\
+ke:var(--ts-ink);stroke-width:10;stroke-linecap:round}.twoshaft .tsi-adapter{stroke:var(--ts-accent);stroke-width:10;str\
+oke-linecap:round}.twoshaft .tsi-arm{stroke:var(--ts-accent);stroke-width:2;stroke-dasharray:7 4}.twoshaft .tsi-plunger{\
+stroke:var(--ts-accent);stroke-width:5;stroke-linecap:round}.twoshaft .ts-order{position:relative;max-width:calc(var(--t\
+s-width) + 8em)}.twoshaft .ts-steps{position:relative;list-style:none;border:1px solid var(--ts-line);margin-top:calc(va\
+r(--ts-grid) / 2);background:var(--ts-paper)}.twoshaft .ts-steps.ts-long{max-height:min(30rem,75vh);overflow-y:auto}.two\
+shaft .ts-step{display:flex;align-items:flex-start;gap:var(--ts-grid);padding:4px var(--ts-grid) 4px 0;margin:0;min-heig\
+ht:24px;border-bottom:1px solid var(--ts-faint);border-left:4px solid transparent;cursor:default;user-select:none}.twosh\
+aft .ts-step:last-child{border-bottom:0}.twoshaft .ts-step.ts-level2{padding-left:calc(2 * var(--ts-grid))}.twoshaft .ts\
+-step:focus-visible{outline-offset:-3px}.twoshaft .ts-current{border-left-color:var(--ts-accent);background:var(--ts-fai\
+nt)}.twoshaft .ts-inblock{border-left-style:double;border-left-color:var(--ts-ink)}.twoshaft .ts-held{background:var(--t\
+s-accent);color:var(--ts-on-accent)}.twoshaft .ts-held .ts-number,.twoshaft .ts-held .ts-grip,.twoshaft .ts-held .ts-sta\
+ge{color:inherit}.twoshaft .ts-lifted{opacity:.45}.twoshaft .ts-dragging,.twoshaft .ts-dragging .ts-step{cursor:grabbing\
+}.twoshaft .ts-number{flex:none;min-width:2.5em;text-align:right;color:var(--ts-quiet);font-variant-numeric:tabular-nums\
+;touch-action:none}.twoshaft .ts-grip,.twoshaft .ts-fold{flex:none;width:24px;text-align:center;color:var(--ts-quiet);cu\
+rsor:grab;touch-action:none}.twoshaft .ts-fold{cursor:pointer}.twoshaft .ts-what{flex:1;min-width:0}.twoshaft .ts-state{\
+font-weight:600;font-size:var(--ts-small)}.twoshaft .ts-note{display:block;font-size:var(--ts-small);max-width:var(--ts-\
+width)}.twoshaft .ts-line{position:absolute;left:0;right:0;height:3px;background:var(--ts-accent);pointer-events:none}.t\
+woshaft.ts-ghost{position:fixed;left:0;top:0;z-index:10000;width:max-content;max-width:24em;padding:4px var(--ts-grid);p\
+ointer-events:none;background:var(--ts-paper);color:var(--ts-ink);border:2px solid var(--ts-accent)}.twoshaft .ts-order \
+.ts-keys{margin-top:var(--ts-grid)}.twoshaft .ts-order .ts-keys summary{cursor:pointer;min-height:24px;color:var(--ts-ac\
+cent);width:fit-content}.twoshaft .ts-path-both{display:flex;flex-wrap:wrap;gap:calc(3 * var(--ts-grid));align-items:fle\
+x-start;margin-top:var(--ts-grid)}.twoshaft .ts-path-words{flex:1 1 22em;min-width:0;max-width:34em}.twoshaft .ts-path-p\
+icture{flex:none;max-width:100%}.twoshaft .ts-pathlist{margin:0;padding-left:calc(4 * var(--ts-grid))}.twoshaft .ts-path\
+list li{min-height:28px;padding-left:4px;border-left:4px solid transparent}.twoshaft .ts-pathlist li.ts-current{border-l\
+eft-color:var(--ts-accent);background:var(--ts-faint)}.twoshaft .ts-path-off{min-width:28px;min-height:28px;margin-left:\
+var(--ts-grid);border:1px solid var(--ts-line);border-radius:2px;background:var(--ts-paper);color:var(--ts-ink);font:inh\
+erit;line-height:1;cursor:pointer}.twoshaft .ts-gateplan{display:block;max-width:100%;height:auto}.twoshaft .tsp-slot{fi\
+ll:none;stroke:var(--ts-line);stroke-width:14;stroke-linecap:round;opacity:.35}.twoshaft .tsp-line{fill:none;stroke:var(\
+--ts-accent);stroke-width:2.5;stroke-linejoin:round}.twoshaft .tsp-start{fill:var(--ts-paper);stroke:var(--ts-accent);st\
+roke-width:2}.twoshaft .tsp-stop{fill:var(--ts-accent)}.twoshaft .tsp-gear{font:600 var(--ts-small) var(--ts-font);fill:\
+var(--ts-ink)}.twoshaft .tsp-number{font:600 var(--ts-small) var(--ts-font);fill:var(--ts-ink);paint-order:stroke;stroke\
+:var(--ts-paper);stroke-width:4px}.twoshaft .ts-pad{max-width:62rem}.twoshaft .ts-pad-face{position:relative;width:100%;\
+border:1px solid var(--ts-line);background:var(--ts-paper)}.twoshaft .tsp-face{display:block;position:relative;width:100\
+%;height:auto;touch-action:none;cursor:crosshair}.twoshaft .tsp-land{fill:var(--ts-faint);stroke:none}.twoshaft .tsp-edg\
+e{fill:none;stroke:var(--ts-ink);stroke-linejoin:round}.twoshaft .tsp-text{fill:var(--ts-ink);font-family:var(--ts-font)\
+;paint-order:stroke;stroke:var(--ts-paper);stroke-width:.5px;pointer-events:none;user-select:none}.twoshaft .tsp-hole{fi\
+ll:var(--ts-paper);stroke:var(--ts-ink)}.twoshaft .tsp-blind{fill:var(--ts-ink)}.twoshaft .tsp-guide,.twoshaft .tsp-reac\
+h,.twoshaft .tsp-hatch{fill:none;stroke:var(--ts-ink)}.twoshaft .tsp-spot{stroke:var(--ts-ink)}.twoshaft .tsp-stroke,.tw\
+oshaft .tsp-live,.twoshaft .tsp-grain{fill:none;stroke-linejoin:round;stroke-linecap:butt}.twoshaft .tsp-film{stroke:var\
+(--ts-film);stroke-opacity:.6}.twoshaft .tsp-bead{stroke:var(--ts-bead);stroke-linecap:round}.twoshaft .tsp-wipe{stroke:\
+var(--ts-paper);stroke-opacity:.85}.twoshaft .tsp-grain{stroke:var(--ts-ink)}.twoshaft .tsp-live{stroke:var(--ts-accent)\
+;stroke-opacity:.5;stroke-linecap:round}.twoshaft .tsp-chosen{fill:none;stroke:var(--ts-accent);stroke-dasharray:3 2;poi\
+nter-events:none}.twoshaft .ts-size{width:6em}.twoshaft .ts-size[aria-invalid=true]{border:2px dashed var(--ts-ink)}.two\
+shaft .ts-pad-trouble{min-height:1.5em;color:var(--ts-ink)}.twoshaft .ts-passes{padding-left:2.5em;font-size:var(--ts-sm\
+all);max-height:16rem;overflow-y:auto}.twoshaft .ts-passes li{padding:2px 0}.twoshaft .ts-remove{min-height:24px;padding\
+:0 var(--ts-grid)}.twoshaft .ts-pad-tools .ts-box{max-width:100%;min-width:0}.twoshaft .ts-pad-tools .ts-pair{min-width:\
+0}.twoshaft-form{padding-block:var(--ts-grid)}.twoshaft .ts-top{display:flex;flex-wrap:wrap;justify-content:space-betwee\
+n;gap:0 calc(3 * var(--ts-grid));border-bottom:1px solid var(--ts-line);padding-bottom:calc(var(--ts-grid) / 2)}.twoshaf\
+t .ts-who{font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft .ts-field{border:0;min-width:0;margin:calc(2 * var(-\
+-ts-grid)) 0 0}.twoshaft .ts-prompt{display:block;padding:0;font-weight:600;margin-bottom:var(--ts-grid)}.twoshaft .ts-l\
+ine-of{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft .ts-line-of+.ts-read{min-height:1.5em\
+}.twoshaft .ts-read.ts-error,.twoshaft .ts-status-unread{color:var(--ts-ink);font-size:var(--ts-text)}.twoshaft .ts-erro\
+r .ts-shape,.twoshaft .ts-status-unread .ts-shape,.twoshaft .ts-status-bad .ts-shape{color:var(--ts-bad)}.twoshaft .ts-s\
+tatus-saved .ts-shape{color:var(--ts-good)}.twoshaft .ts-status-bad{color:var(--ts-ink);font-weight:600}.twoshaft .ts-or\
+der+.ts-read{display:none}.twoshaft .ts-bench{margin-top:var(--ts-grid)}.twoshaft .ts-bench summary{cursor:pointer;min-h\
+eight:24px;font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft .ts-bench[open]{border:1px solid var(--ts-line);pad\
+ding:var(--ts-grid)}.twoshaft .ts-bench-rows{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,20em),1\
+fr));gap:var(--ts-grid) calc(2 * var(--ts-grid));margin:var(--ts-grid) 0}.twoshaft .ts-bench-row{min-width:0}.twoshaft .\
+ts-bench-row select{max-width:100%;min-width:0}.twoshaft .ts-bench-row label{display:block;max-width:var(--ts-width)}.tw\
+oshaft .ts-bench-row .ts-read{min-height:0}.twoshaft-start>div{max-width:1040px}.twoshaft-start h2{font-size:var(--ts-he\
+ad);font-weight:600;margin:0;line-height:1.5}.twoshaft-start section,.twoshaft-start .ts-sign-in{margin:calc(2 * var(--t\
+s-grid)) 0 calc(3 * var(--ts-grid))}.twoshaft-start .ts-sign-in{display:grid;gap:calc(1.5 * var(--ts-grid));justify-item\
+s:start}.twoshaft-start .ts-pair{display:grid;gap:calc(var(--ts-grid) / 2)}.twoshaft-start .ts-pair label{font-weight:60\
+0}.twoshaft-start .ts-pair .ts-box{width:22em;max-width:100%}.twoshaft-start .ts-first{background:var(--ts-accent);color\
+:var(--ts-on-accent)}.twoshaft-start .ts-button{font-size:var(--ts-text)}.twoshaft-start .ts-said:not(:empty){border-lef\
+t:3px solid var(--ts-accent);padding:var(--ts-grid);background:var(--ts-faint)}.twoshaft-start .ts-me{display:flex;flex-\
+wrap:wrap;align-items:center;justify-content:space-between;gap:var(--ts-grid);margin-bottom:var(--ts-grid)}.twoshaft-sta\
+rt .ts-table{border-collapse:collapse;width:100%;margin:0 0 calc(2 * var(--ts-grid));font-size:var(--ts-text);table-layo\
+ut:fixed}.twoshaft-start .ts-table :is(th,td){text-align:left;vertical-align:top;white-space:normal;padding:var(--ts-gri\
+d);border:0;border-bottom:1px solid var(--ts-line);background:none;max-width:none}.twoshaft-start .ts-table thead th{fon\
+t-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-start .ts-table th:nth-child(1){width:26%}.twoshaft-start .ts-tab\
+le th:nth-child(2){width:16%}.twoshaft-start .ts-table th:nth-child(4){width:24%}.twoshaft-start .ts-small-line{display:\
+block;font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-start .ts-doing{display:flex;flex-wrap:wrap;align-items:\
+center;gap:var(--ts-grid)}.twoshaft-start a.ts-link:is(:link,:visited,:hover,:focus,:active){color:var(--ts-accent);text\
+-decoration:underline;display:inline-flex;align-items:center;min-height:var(--ts-target);cursor:pointer}.twoshaft-start \
+.ts-lessons{padding-left:calc(2 * var(--ts-grid))}.twoshaft-start .ts-lessons .ts-link{min-height:24px}.twoshaft-start .\
+ts-module th{padding-top:calc(3 * var(--ts-grid));font-size:var(--ts-text)}.twoshaft-start .ts-table .ts-module th{width\
+:auto}.twoshaft-start .ts-assigned{margin-left:var(--ts-grid);font-weight:400;color:var(--ts-quiet)}.twoshaft-start .ts-\
+next{margin:0}.twoshaft-start summary{min-height:var(--ts-target);align-content:center;cursor:pointer}@media(max-width:5\
+60px){.twoshaft-start .ts-table thead{position:absolute;clip-path:inset(50%)}.twoshaft-start .ts-table :is(tr,th,td):nth\
+-child(n){display:block;width:auto}.twoshaft-start .ts-table tr{border-bottom:1px solid var(--ts-line);padding:var(--ts-\
+grid) 0}.twoshaft-start .ts-table tbody :is(th,td){border:0;padding:4px 0}}.twoshaft-start .ts-gaps{padding-left:calc(2 \
+* var(--ts-grid));font-size:var(--ts-small)}.twoshaft-start .ts-gaps span{display:block}.twoshaft-start .ts-question{bor\
+der:2px solid var(--ts-ink);padding:calc(1.5 * var(--ts-grid))}.twoshaft .tsj-bench{display:flex;flex-wrap:wrap;gap:calc\
+(3 * var(--ts-grid));align-items:flex-start;margin-top:var(--ts-grid)}.twoshaft .tsj-bench svg{display:block;max-width:1\
+00%;height:auto}.twoshaft .tsj-bolt{cursor:pointer}.twoshaft .tsj-bolt:focus{outline:none}.twoshaft .tsj-bolt:focus-visi\
+ble circle{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsj-bolt.tsj-started circle{stroke-width:3}.twoshaft .tsj-b\
+olt.tsj-tight circle{fill:var(--ts-ink)}.twoshaft .tsj-bolt.tsj-tight text{fill:var(--ts-paper)}.twoshaft .tsj-slide{dis\
+play:inline-flex;align-items:center;gap:var(--ts-grid)}.twoshaft .tsj-slide input{width:180px;max-width:40vw;accent-colo\
+r:var(--ts-accent);min-height:var(--ts-target)}.twoshaft .tsj-figure{min-width:8ch;font-variant-numeric:tabular-nums;fon\
+t-weight:600}.twoshaft .tsj-happened{min-height:3em;margin-top:var(--ts-grid)}.twoshaft .tsj-check{display:inline-flex;a\
+lign-items:center;gap:var(--ts-grid);min-height:var(--ts-target)}.twoshaft .tsj-check input{width:18px;height:18px;accen\
+t-color:var(--ts-accent)}.twoshaft .tsj-settings{display:grid;grid-template-columns:max-content minmax(0,1fr);gap:4px ca\
+lc(2 * var(--ts-grid));align-items:center;max-width:calc(var(--ts-width) + 12ch);margin:var(--ts-grid) 0}.twoshaft .tsj-\
+settings>label{font-weight:600}.twoshaft .tsj-band svg{display:block;max-width:100%;height:auto}.twoshaft .tsj-settings \
+select{max-width:100%}.twoshaft .tsj-slide{max-width:100%;flex-wrap:wrap}@media(max-width:700px){.twoshaft .tsj-settings\
+{grid-template-columns:minmax(0,1fr)}}.twoshaft table.tsk-board{border-collapse:collapse;font:var(--ts-text) var(--ts-fo\
+nt);color:var(--ts-ink)}.twoshaft table.tsk-board caption{text-align:left;font-weight:600;padding:4px 0}.twoshaft table.\
+tsk-board th,.twoshaft table.tsk-board td{text-align:left;vertical-align:middle;padding:4px 12px 4px 0;border-bottom:1px\
+ solid var(--ts-line);background:none;font-weight:400}.twoshaft table.tsk-board thead th{font-weight:600}.twoshaft table\
+.tsk-board tbody th{min-width:18ch;max-width:34ch;white-space:normal}.twoshaft table.tsk-board .tsk-number{text-align:ri\
+ght;font-variant-numeric:tabular-nums;white-space:nowrap}.twoshaft table.tsk-board select{max-width:44ch}.twoshaft table\
+.tsk-board .tsk-best td,.twoshaft table.tsk-board .tsk-best th{font-weight:600;border-bottom:2px solid var(--ts-accent)}\
+.twoshaft table.tsk-board .tsk-failed{font-weight:600}.twoshaft .tsk-shown{min-width:24ch}.twoshaft .tsk-spent,.twoshaft\
+ .tsk-more{margin:var(--ts-grid) 0}@media(max-width:700px){.twoshaft table.tsk-board,.twoshaft table.tsk-board tbody,.tw\
+oshaft table.tsk-board tr,.twoshaft table.tsk-board caption{display:block}.twoshaft table.tsk-board thead{position:absol\
+ute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}.twoshaft table.tsk-board tr{border-bottom:1px solid var(-\
+-ts-line);padding:var(--ts-grid) 0}.twoshaft table.tsk-board tbody th,.twoshaft table.tsk-board tbody td,.twoshaft table\
+.tsk-board tbody .tsk-number{display:block;border:0;max-width:none;min-width:0;padding:2px 0;text-align:left;white-space\
+:normal}.twoshaft table.tsk-board tbody .tsk-best th,.twoshaft table.tsk-board tbody .tsk-best td{border:0}.twoshaft tab\
+le.tsk-board tbody .tsk-best{border-bottom:2px solid var(--ts-accent)}.twoshaft table.tsk-board tbody th{font-weight:600\
+}.twoshaft table.tsk-board td[data-label]:before{content:attr(data-label) ": ";color:var(--ts-quiet)}.twoshaft table.tsk\
+-board td:empty{display:none!important}.twoshaft table.tsk-board select{max-width:100%}}.twoshaft .ts-gate{cursor:defaul\
+t;touch-action:pan-y;padding:4px}.twoshaft .ts-gate .tsg-panel{cursor:grab;touch-action:none}.twoshaft .ts-pulling,.twos\
+haft .ts-pulling .tsg-panel{cursor:grabbing}.twoshaft .ts-gate .tsg-hand{fill:var(--ts-accent)}.twoshaft .ts-gate svg{us\
+er-select:none}.twoshaft .ts-moves .ts-button{text-align:left;padding-block:4px}.twoshaft .ts-happened.ts-stopped,.twosh\
+aft .ts-log .ts-stopped{font-weight:600}.twoshaft .ts-log{max-height:14rem;overflow-y:auto;padding-left:calc(4 * var(--t\
+s-grid));max-width:calc(var(--ts-width) + 12ch)}.twoshaft .ts-gate+.ts-happened{min-height:1.5em}.twoshaft .ts-proof{max\
+-width:calc(var(--ts-width) + 12ch);font-weight:600}.twoshaft-rig .ts-how{width:34em;max-width:100%}.twoshaft .ts-gate:f\
+ocus-visible{outline-offset:-3px}.twoshaft .tsw-train svg{user-select:none}.twoshaft .tsw-counts{display:flex;flex-wrap:\
+wrap;gap:calc(2 * var(--ts-grid));margin:var(--ts-grid) 0}.twoshaft .tsw-count{box-sizing:border-box;display:grid;grid-t\
+emplate-columns:104px 1fr;column-gap:var(--ts-grid);align-items:center;width:268px;padding:4px;border:1px solid var(--ts\
+-line);border-radius:2px;text-align:left;font-size:var(--ts-small)}.twoshaft .tsw-count.tsw-hand{border:2px solid var(--\
+ts-accent);padding:3px}.twoshaft .tsw-count.tsw-held{border-style:dashed}.twoshaft .tsw-name{font-weight:600}.twoshaft .\
+tsw-count>.tsw-dial{grid-column:1;grid-row:1 / span 3}.twoshaft .tsw-count>div{grid-column:2}.twoshaft .tsw-dial{width:1\
+04px;height:104px;touch-action:none;cursor:grab;user-select:none}.twoshaft .tsw-dial:active{cursor:grabbing}.twoshaft .t\
+sw-plate{fill:var(--ts-faint);stroke:var(--ts-ink);stroke-width:1}.twoshaft .tsw-end{fill:var(--ts-paper);stroke:var(--t\
+s-ink);stroke-width:2}.twoshaft .tsw-painted{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsw-dot{fill:var(--ts-acc\
+ent)}.twoshaft .tsw-tick{stroke:var(--ts-ink);stroke-width:1.5}.twoshaft .tsw-pointer{fill:var(--ts-ink)}.twoshaft .tsw-\
+number{font:15px var(--ts-font);fill:var(--ts-ink);text-anchor:middle}.twoshaft .tsw-strokes{min-height:1.5em;font-famil\
+y:monospace;font-size:var(--ts-text);letter-spacing:1px;overflow-wrap:anywhere;max-height:4.5em;overflow-y:auto}.twoshaf\
+t .tsw-figure{min-height:1.5em;font-variant-numeric:tabular-nums}.twoshaft .tsw-figure:empty{min-height:0}.twoshaft .tsw\
+-happened{min-height:1.5em}.twoshaft .tsh-picture{overflow-x:auto;margin:var(--ts-grid) 0}.twoshaft .tsh-picture svg{dis\
+play:block;width:100%;min-width:720px;max-width:1100px;height:auto}.twoshaft .tsh-place{cursor:pointer}.twoshaft .tsh-pl\
+ace:focus{outline:none}.twoshaft .tsh-place:hover .tsh-hit{stroke:var(--ts-line);stroke-width:1}.twoshaft .tsh-chosen .t\
+sh-hit,.twoshaft .tsh-chosen:hover .tsh-hit{stroke:var(--ts-accent);stroke-width:2}.twoshaft .tsh-place:focus-visible .t\
+sh-hit{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsh-chosen .tsf-t{font-weight:600}.twoshaft .tsh-box{border-lef\
+t:3px solid var(--ts-accent);padding-left:calc(1.5 * var(--ts-grid));min-height:5.5em}.twoshaft .tsh-head,.twoshaft .tsh\
+-verdict{font-weight:600}.twoshaft .tsh-verdict{margin-top:var(--ts-grid)!important}.twoshaft .tsh-told .ts-facts{margin\
+-bottom:0}.twoshaft .tsl-sliders{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(26em,100%),1fr));gap:0 ca\
+lc(3 * var(--ts-grid));margin:var(--ts-grid) 0;max-width:960px}.twoshaft .tsl-row{display:grid;grid-template-columns:12e\
+m minmax(6em,1fr) 4em;align-items:center;gap:var(--ts-grid);min-height:var(--ts-target)}.twoshaft .tsl-row input{width:1\
+00%;accent-color:var(--ts-accent);margin:0;min-height:24px}.twoshaft .tsl-row .ts-box{justify-self:start}.twoshaft .tsl-\
+figure{font-variant-numeric:tabular-nums;text-align:right}.twoshaft .tsl-drawing{overflow-x:auto}.twoshaft .tsl-drawing \
+svg{display:block;width:100%;min-width:600px;max-width:820px;height:auto}.twoshaft .tsl-sum{font-variant-numeric:tabular\
+-nums;margin:var(--ts-grid) 0}@media(max-width:480px){.twoshaft .tsl-sliders{grid-template-columns:minmax(0,1fr)}.twosha\
+ft .tsl-row{display:flex;flex-wrap:wrap;min-width:0}.twoshaft .tsl-row input{max-width:100%}}.twoshaft .tsp-section{over\
+flow-x:auto}.twoshaft .tsp-gauge{width:220px;height:200px;flex:none}.twoshaft .tsp-section svg{display:block;max-width:1\
+00%;height:auto;min-width:320px}.twoshaft .ts-pair[hidden]{display:none}.twoshaft .ts-cells{position:absolute;pointer-ev\
+ents:none}.twoshaft .tsp-land.tsp-clear{fill:none}.twoshaft .tsp-lump{fill:none;stroke:var(--ts-bead);stroke-linecap:rou\
+nd}.twoshaft .tsp-way{fill:none;stroke:var(--ts-bad);stroke-linecap:round;stroke-linejoin:round}.twoshaft .tsp-out{fill:\
+var(--ts-ink);stroke:var(--ts-paper);stroke-width:.5px}.twoshaft .tsp-clear~g>.tsp-spot,.twoshaft .tsp-clean .tsp-spot-w\
+ord,.twoshaft .tsp-shut .tsp-chosen{display:none}.twoshaft .ts-legend{display:flex;flex-wrap:wrap;gap:4px calc(2 * var(-\
+-ts-grid));font-size:var(--ts-small);min-height:1.6em}.twoshaft .ts-key{display:inline-flex;align-items:center;gap:4px}.\
+twoshaft .ts-swatch{width:25px;height:15px;border:1px solid var(--ts-line)}.twoshaft .ts-range{accent-color:var(--ts-acc\
+ent);min-height:24px}.twoshaft .ts-clock{min-width:6em;font-weight:600}.twoshaft .ts-prompt[hidden],.twoshaft .ts-senten\
+ces[hidden]{display:none}.twoshaft .ts-told{min-height:2em;max-height:9em;overflow-y:auto}.twoshaft .ts-build{display:gr\
+id;grid-template-columns:minmax(16rem,2fr) minmax(0,3fr);gap:calc(2 * var(--ts-grid));align-items:start}.twoshaft .ts-bu\
+ildlist{display:grid;gap:4px;max-height:22rem;overflow-y:auto;padding:4px}.twoshaft .ts-buildstep{text-align:left;paddin\
+g-block:2px;min-height:28px}.twoshaft .ts-buildstep-done{color:var(--ts-quiet);border-color:var(--ts-line)}.twoshaft .ts\
+-buildstep-waits{border-style:dotted}.twoshaft .ts-buildstep-ready{font-weight:600}.twoshaft .ts-buildstep[aria-current]\
+{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft .ts-stage-choice{max-width:100%}.twoshaft .ts-hand{bord\
+er:1px solid var(--ts-line);padding:var(--ts-grid);max-height:24rem;overflow-y:auto}.twoshaft .ts-hand .ts-field{border:\
+0;margin:var(--ts-grid) 0;min-width:0}.twoshaft .ts-hand-name{font-weight:600}.twoshaft .ts-do{text-align:left;padding-b\
+lock:4px}.twoshaft .ts-caution{border-left:4px solid var(--ts-warn);padding-left:var(--ts-grid);font-size:var(--ts-small\
+)}.twoshaft .ts-record table{border-collapse:collapse;margin:var(--ts-grid) 0;font:inherit}.twoshaft .ts-record caption{\
+text-align:left;font-weight:600}.twoshaft .ts-record :is(th,td){text-align:left;vertical-align:top;padding:3px 16px 3px \
+0;border-bottom:1px solid var(--ts-line);background:none;white-space:normal}.twoshaft .ts-record .ts-blank{min-width:12e\
+m;height:2em}@media(max-width:52rem){.twoshaft .ts-build{grid-template-columns:minmax(0,1fr)}.twoshaft .ts-buildlist,.tw\
+oshaft .ts-hand{max-height:none}}`,We="twoshaft-styles";function on(){let t=document.getElementById(We);t?.textContent!==
+qe&&(t?.remove(),document.head.append(s("style",{id:We},qe)))}function z({model:t,el:e},{kind:n,lost:r=()=>Ft(e),line:o=()=>{}}){
+on(),e.classList.add("twoshaft","twoshaft-live",`twoshaft-${n}`);let a=s("p",{class:"ts-alert",role:"alert"}),l=Fe(e),i=()=>e.
+classList.contains("ts-lost"),c=[],p=nn(t,()=>{i()||(e.classList.add("ts-lost"),l.down(),r())},g=>{i()||(g?l.down():l.up(),
+o(g))}),f=sn(e),h,b=(g,L)=>{t.on(g,L),c.push([g,L])};return b("msg:custom",g=>{g.type==="trouble"&&!i()&&(a.textContent=
+g.reason)}),{alert:a,follow:b,isLost:i,send(g){i()||(t.send(g),clearTimeout(h),h=window.setTimeout(()=>t.send({type:"res\
+t"}),tn))},show:(...g)=>e.replaceChildren(...Pt(g)),close(){l.up(),clearTimeout(h),f(),p();for(let[g,L]of c)t.off(g,L)}}}function Ue({model:t,el:e}){let n=z({model:t,el:e},{kind:"rig",lost:()=>c.setDisabled(!0)}),r=s("p",{class:"ts-finding",
+role:"status"}),o=s("p",{class:"ts-cost"}),a=t.get("start"),l=null,i=f=>{l=Q("order"),n.send({type:"order",order:f,turn:l})},
+c=Zt({label:"Order of work, practice",steps:t.get("steps"),order:t.get("judged").order,onChange:i}),u=s("button",{type:"\
+button",class:"ts-button",onclick:()=>c.change([...a],"The first order stands again")},"Start again");c.tools.append(u),
+n.show(s("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),n.alert,r,o,c.element);function p(){let f=t.
+get("judged");l!==null&&f.turn!==l||(l=null,r.textContent=f.finding,o.textContent=f.cost,c.setOrder(f.order),c.setNotes(
+f.notes))}return n.follow("change:judged",p),p(),n.close}function Ge(t,e){t.setAttribute("aria-disabled",String(e)),t.classList.toggle("ts-off",e)}function ze({model:t,el:e}){let n=s(
+"p",{class:"ts-finding"}),r=s("p",{class:"ts-happened",role:"status"}),o=s("p",{class:"ts-hint"}),a=s("div",{class:"ts-s\
+croll ts-fit",tabindex:"0",role:"region","aria-label":"The unit by stages"}),l=s("dl",{class:"ts-facts"}),i=s("div",{class:"\
+ts-ready"}),c=s("select",{class:"ts-box ts-before","aria-label":"A step that is not ready"}),u=s("input",{type:"text",inputmode:"\
+numeric",size:"3",class:"ts-box","aria-label":"Go to place",onkeydown:d=>{d.key==="Enter"&&P()}}),p=s("span"),f=d=>y.send(
+{type:"move",by:d}),h=d=>y.send({type:"go",position:d}),b=et("Back",()=>f(-1),"One step back"),g=et("Next",()=>f(1),"Nex\
+t step"),L=et("Start",()=>h(0),"Start with an empty bench"),x=et("End",()=>h(t.get("view").count),"End of the order"),B=et(
+"Try it",()=>y.send({type:"take",step:c.value}),"Try it: the step chosen here"),P=()=>{let d=Number.parseInt(u.value,10);
+d>=0&&h(d)},v=s("div",{class:"ts-tools",role:"group","aria-label":"Step through the order; left and right arrows step to\
+o"},L,b,g,x,s("span",{class:"ts-pair"},"place ",u,p,et("Go",P,"Go to this place")));v.addEventListener("keydown",d=>{if(!(d.
+target===u||vt(d))){if(d.key==="ArrowLeft")f(-1);else if(d.key==="ArrowRight")f(1);else if(d.key==="Home")h(0);else if(d.
+key==="End")h(t.get("view").count);else return;d.preventDefault()}});let y=z({model:t,el:e},{kind:"rig"});y.show(s("p",{
+class:"ts-who"},"Practice. Nothing here is marked or saved."),y.alert,n,v,r,o,a,l,s("p",{class:"ts-prompt"},"Do another \
+step next"),i,s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"or one that is not ready: ",c,B)));let $="";function m(){
+let d=t.get("view");n.textContent=d.finding,r.textContent=d.happened,o.textContent=d.next?`Next in this order: ${d.next}`:
+"This is the end of the order.",$!==d.figure&&(a.innerHTML=$=d.figure),l.replaceChildren(...Mt(d.facts));let w=i.contains(
+document.activeElement);i.replaceChildren(...d.ready.map(([M,D])=>et(D,()=>y.send({type:"take",step:M})))),d.ready.length||
+i.append(s("p",{class:"ts-hint"},"No step is ready.")),w&&(i.querySelector("button")??g).focus(),c.replaceChildren(...ct(
+d.waiting)),c.disabled=B.disabled=!d.waiting.length,u.value=String(d.position),p.textContent=` of ${d.count} `;let C=d.position===
+0,k=d.position===d.count;for(let M of[b,L])Ge(M,C);for(let M of[g,x])Ge(M,k)}return y.follow("change:view",m),m(),y.close}function Rt(t){let e=null,n=null,r=a=>{if(e!==null){n=a;return}e=Q("turn"),t(a,e)},o=()=>{e=null;let a=n;n=null,a!==null&&
+r(a)};return{ask:r,free:o,answered(a){a===e&&o()},get waiting(){return e!==null}}}var V=(t,e,n,r,o)=>I("line",{x1:t,y1:e,x2:n,y2:r,class:o}),Z=(t,e,n,r="middle")=>I("text",{x:t,y:e,"text-anchor":r,class:"\
+tsg-text"},n);function _t(){let t=I("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(I("circle",{cx:100,
+cy:100,r:96,class:"tsg-face"}));for(let r=0;r<100;r+=1){let o=r/100*2*Math.PI,a=r%10===0?78:r%5===0?82:86;t.append(V(100+
+a*Math.sin(o),100-a*Math.cos(o),100+92*Math.sin(o),100-92*Math.cos(o),r%10===0?"tsg-mark tsg-long":"tsg-mark")),r%10===0&&
+t.append(Z(100+66*Math.sin(o),104.5-66*Math.cos(o),String(r)))}t.append(I("circle",{cx:100,cy:134,r:20,class:"tsg-face"}));
+for(let r=0;r<10;r+=1){let o=r/10*2*Math.PI;t.append(V(100+15*Math.sin(o),134-15*Math.cos(o),100+19*Math.sin(o),134-19*Math.
+cos(o),"tsg-mark"))}let e=V(100,134,100,119,"tsg-small"),n=I("path",{d:"M98 112L98.8 16L101.2 16L102 112Z",class:"tsg-po\
+inter"});return t.append(e,n,I("circle",{cx:100,cy:100,r:5,class:"tsg-hub"})),{node:t,set(r,o){n.setAttribute("transform",
 `rotate(${r*360} 100 100)`),e.setAttribute("transform",`rotate(${r*36} 100 134)`),t.setAttribute("aria-label",`Dial indi\
-cator, one mark is 0.01 mm. ${n}`)}}}function He({top:t,mark:e,perFigure:o}){let r=E("svg",{viewBox:"0 0 600 92",class:"\
-tsg-scale",role:"img"}),n=d=>30+d/t*540;r.append(E("rect",{x:14,y:22,width:572,height:44,rx:6,class:"tsg-face"}));for(let d=0;d*
-e<=t+1e-9;d+=1){let i=d%o===0;r.append(X(n(d*e),22,n(d*e),i?40:33,i?"tsg-mark tsg-long":"tsg-mark")),i&&r.append(V(n(d*e),
-84,String(Math.round(d*e))))}let a=E("path",{d:"M0 24L-4 64L4 64Z",class:"tsg-pointer"});return r.append(a,V(586,14,"new\
-tons","end")),{node:r,top:t,set(d,i){a.setAttribute("transform",`translate(${n(Math.min(d,t))} 0)`),r.setAttribute("aria\
--label",`Spring scale, one mark is ${e} N. ${i}`)}}}function _e({low:t,high:e,reach:o}){let r=E("svg",{viewBox:"0 0 720 \
-92",class:"tsg-axis",role:"img"}),n=i=>360+Math.max(-o,Math.min(o,i))/o*340;r.append(E("rect",{x:n(t),y:34,width:n(e)-n(
-t),height:24,class:"tsg-target"}),V((n(t)+n(e))/2,84,"target"),X(20,46,700,46,"tsg-mark"),X(360,26,360,66,"tsg-mark tsg-\
-long"),V(20,20,"end play","start"),V(700,20,"preload","end"),V(360,20,"0"));for(let i=.05;i<=o+1e-9;i+=.05)for(let l of[
-i,-i])r.append(X(n(l),42,n(l),50,"tsg-mark"));r.append(V(n(-o),70,`${o.toFixed(2)} mm`,"start"),V(n(o),70,`${o.toFixed(2)}\
- mm`,"end"));let a=E("path",{d:"M-7 28L7 28L0 45Z",class:"tsg-cold"}),d=E("circle",{cx:0,cy:46,r:6,class:"tsg-warm"});return r.
-append(a,d),{node:r,set(i,l,u){a.setAttribute("transform",`translate(${n(i)} 0)`),d.setAttribute("transform",`translate(${n(
-l)} 0)`),r.setAttribute("aria-label",u)}}}function ct(t,{min:e,max:o,step:r,value:n,words:a,onInput:d}){let i=s("input",
-{type:"range",class:"ts-slider",min:e,max:o,step:r,value:n,"aria-label":t}),l=s("output",{class:"ts-slid"},a(n));return i.
-addEventListener("input",()=>{let u=a(Number(i.value));l.textContent=u,i.setAttribute("aria-valuetext",u),d(Number(i.value))}),
-i.setAttribute("aria-valuetext",a(n)),{box:i,row:s("label",{class:"ts-slide"},s("span",{},t),i,l),set(u){i.value=String(
-u),l.textContent=a(u)}}}function lt(t,e,o,r){let n=s("select",{class:"ts-box","aria-label":t,onchange:()=>r(n.value)},...e.
-map(([a,d])=>s("option",{value:a,selected:a===o},d)));return{box:n,row:s("span",{class:"ts-pair"},`${t} `,n)}}function Ke({model:t,el:e}){let o=t.get("about"),r=t.get("shown").state,n=null,a=s("div",{class:"tsg-wide",tabindex:"0",
-role:"group","aria-label":"Spring scale"}),d=s("p",{class:"ts-hint"}),i=s("p",{class:"ts-finding",role:"status"}),l=s("u\
-l",{class:"ts-sentences"}),u=Pt((p,c)=>L.send({type:"set",state:p,turn:c})),g=p=>{r={...r,...p},u.ask(r)},f=E("circle",{
-cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),h=X(0,0,0,0,"tsg-mark tsg-long"),v=V(0,0,""),m=96,
-x=m/(o.readingsOnly?r.radius:o.radii[1]),y=E("svg",{viewBox:`0 0 ${2*m+120} ${2*m+30}`,width:2*m+120,height:2*m+30,class:"\
-tsg-drum",role:"img"}),O=m+4;f.setAttribute("transform",`translate(${O} ${O})`),y.append(f,h,X(4,O,2*m+4,O,"tsg-centre"),
-X(O,4,O,2*m+4,"tsg-centre"),E("circle",{cx:O,cy:O,r:10,class:"tsg-face"}),v);let D=[s("div",{class:"ts-tools"},_("Turn t\
-he shaft ten times",()=>g({turns:r.turns+10})))];if(!o.readingsOnly){let p=o.kinds,c=p.map(([b,k])=>s("label",{class:"ts\
--option"},s("input",{type:"checkbox",checked:r.kinds.includes(b),onchange:w=>g({kinds:p.map(([S])=>S).filter(S=>S===b?w.
-target.checked:r.kinds.includes(S))})}),`with ${k}`));D[0].append(_("Fit the rings anew",()=>g({turns:0}))),c.length&&D.
-push(s("fieldset",{class:"tsg-ticks"},s("legend",{class:"ts-hint"},"What turns with the bearings"),...c)),D.push(ct("Set\
-ting",{min:-.05,max:o.highest,step:.005,value:r.setting,onInput:b=>g({setting:b}),words:b=>b<0?`${(-b).toFixed(3)} mm of\
- end play`:`${b.toFixed(3)} mm of preload`}).row,ct("Radius of the drum",{min:o.radii[0],max:o.radii[1],step:1,value:r.radius,
-onInput:b=>g({radius:b}),words:b=>`${b} mm`}).row)}let L=U({model:t,el:e},{kind:"rig"});L.show(s("p",{class:"ts-who"},o.
-readingsOnly?"Take your reading here; write it in the form below.":"Practice. Nothing here is marked or saved."),L.alert,
-s("div",{class:"tsg-beside"},y,s("div",{class:"tsg-side"},a,d)),...D,i,l);function N(){let p=t.get("shown");u.waiting||(r=
-p.state);let c=x*p.state.radius;kt(f,{r:c}),kt(h,{x1:O,y1:O-c,x2:2*m+120,y2:O-c}),kt(v,{x:O,y:2*m+22}),v.textContent=`dr\
-um, radius ${p.state.radius} mm`,y.setAttribute("aria-label",`A drum of ${p.state.radius} mm radius on the shaft; the co\
-rd leaves it at its edge towards the scale.`),n?.top!==p.scale.top&&(n=He(p.scale),a.replaceChildren(n.node),d.textContent=
-`Spring scale to ${p.scale.top} N, one mark ${p.scale.mark} N.`),n?.set(p.pull,p.pullWords),i.textContent=p.finding,l.replaceChildren(
-...It(p.words)),u.answered(p.turn)}let $=()=>u.free();return L.follow("change:shown",N),L.follow("msg:custom",$),N(),L.close}function $t({model:t,el:e},o){let r=t.get("about"),n=t.get("shown").state,a=Pt((f,h)=>d.send({type:"set",state:f,turn:h})),
-d=U({model:t,el:e},{kind:"rig"}),i=s("p",{class:"ts-finding",role:"status"}),l=o(r,f=>{n={...n,...f},a.ask(n)},n),u=r.readingsOnly?
-"Take your readings here; write them in the form below.":"Practice. Nothing here is marked or saved.";d.show(s("p",{class:"\
-ts-who"},u),d.alert,s("div",{class:"tsg-wide"},l.picture),...l.controls,i);function g(){let f=t.get("shown");a.waiting||
-(n=f.state),l.set(f,n),i.textContent=f.finding,a.answered(f.turn)}return d.follow("change:shown",g),d.follow("msg:custom",
-a.free),g(),d.close}var vt=(...t)=>s("div",{class:"ts-tools"},...t);var Fs={x:44,y:84,perMm:34};function Ws(t){let e=E("svg",{viewBox:"0 0 760 190",class:"tsi-vernier",role:"img"}),{x:o,y:r,
-perMm:n}=Fs,a=E("g",{}),d=E("g",{});e.append(E("rect",{x:1,y:22,width:758,height:r-22,class:"tsi-paper"}),E("rect",{x:o-
-30,y:r,width:t.lines*t.space*n+60,height:64,class:"tsi-body"}),a,d,V(12,14,"main scale, mm","start"),V(12,176,`vernier, ${t.
-lines} spaces in ${Math.round(t.lines*t.space)} mm`,"start"));for(let i=0;i<=t.lines;i+=1){let l=o+i*t.space*n;d.append(
-X(l,r,l,r+(i%2?20:30),"tsi-fine")),i%2===0&&d.append(V(l,r+48,String(i)))}return{node:e,set(i){a.replaceChildren();for(let l=Math.
-max(0,Math.ceil(i.mm-1));l<=t.top+25;l+=1){let u=o+(l-i.mm)*n;u<4||u>756||(a.append(X(u,r,u,r-(l%10===0?34:l%5===0?28:20),
-"tsi-fine")),l%5===0&&a.append(V(u,r-40,String(l))))}e.setAttribute("aria-label",`${t.name}. ${i.words}`)}}}function Fe(t){
-return $t(t,(e,o,r)=>{let n=Ws(e),a=ct("Rod",{min:0,max:e.top,step:.05,value:r.rod,words:()=>"push down to the right",onInput:l=>o(
-{rod:l})}),d=lt("Foot",e.places,r.place,l=>o({place:l,rod:0})),i=lt("Look",e.eyes,r.eye,l=>o({eye:l}));return{picture:n.
-node,controls:[vt(d.row,i.row),vt(_("Push the rod down until it rests",()=>o({rod:e.top})),_("Lift the rod",()=>o({rod:0}))),
-a.row],set(l,u){n.set(l),d.box.value=u.place,i.box.value=u.eye,a.box.value=u.rod}}})}function We({model:t,el:e}){let o=t.get("plan"),r=s("p",{class:"ts-finding"}),n=s("p",{class:"tsj-happened",role:"status"}),
-a=s("div",{class:"tsj-drawing"});a.innerHTML=o.drawing;let d=s("div",{class:"tsj-bars"}),i=at(a,"[data-bolt]"),l=J("torq\
-ue"),u=s("input",{id:l,type:"range",min:10,max:100,step:5,oninput:()=>h()});u.value="100";let g=s("output",{class:"tsj-f\
-igure",for:l}),f=()=>u.value==="100"?o.torque:Number((Math.round(o.torque*Number(u.value)/100/o.step)*o.step).toFixed(3));
-function h(){g.textContent=`${f()} N·m`,u.setAttribute("aria-valuetext",`${f()} newton metres, ${u.value} percent of th\
-e torque`)}let v=c=>L.send({type:"pull",bolt:c,torque:f()}),m=_("Take back",()=>L.send({type:"undo"})),x=_("Wait until t\
-he film has run out",()=>L.send({type:"wait"})),y=s("select",{class:"ts-box","aria-label":"Wet sealant between the faces",
-onchange:()=>L.send({type:"set",film:Number(y.value)})},...o.films.map(c=>s("option",{value:c},c?`${c} µm thick`:"none"))),
-O=s("input",{type:"checkbox",onchange:()=>L.send({type:"set",scattered:O.checked})});a.addEventListener("click",c=>{let b=Mt(
-c,"[data-bolt]");b&&(D(b),v(Number(b.dataset.bolt)))});let D=c=>{for(let b of i)b.setAttribute("tabindex",b===c?"0":"-1");
-c.focus({preventScroll:!0})};a.addEventListener("keydown",c=>{let b=Mt(c,"[data-bolt]");if(!b||c.ctrlKey||c.metaKey||c.altKey)
-return;let k=Number(b.dataset.bolt),w={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[c.key];if(w)D(i[(k+w+i.length)%
-i.length]);else if(c.key==="Home")D(i[0]);else if(c.key==="End")D(i[i.length-1]);else if(c.key==="Enter"||c.key===" ")c.
-repeat||v(k);else return;c.preventDefault()});let L=U({model:t,el:e},{kind:"rig"}),N=s("div",{class:"ts-tools",role:"gro\
-up","aria-label":"Bolts"},_("Start all by hand",()=>L.send({type:"start"})),...o.rounds.map(([c,b])=>_(`One round ${b}`,
-()=>L.send({type:"round",pattern:c,torque:f()}))),m,_("Start again",()=>L.send({type:"again"}))),$=s("div",{class:"ts-to\
-ols",role:"group","aria-label":"Wrench"},s("span",{class:"tsj-slide"},s("label",{for:l},"Wrench set to"),u,g));o.films.length&&
-$.append(s("label",{class:"ts-pair"},"Wet sealant",y),x,s("label",{class:"tsj-check"},O,"friction scatters from bolt to \
-bolt")),L.show(s("p",{class:"ts-who"},o.readingsOnly?"A bench to take readings from. What you do here is not saved; your\
- answers below are.":"Practice. Nothing here is marked or saved."),L.alert,r,$,N,n,s("div",{class:"tsj-bench"},a,d),s("p",
+cator, one mark is 0.01 mm. ${o}`)}}}function Ye({top:t,mark:e,perFigure:n}){let r=I("svg",{viewBox:"0 0 600 92",class:"\
+tsg-scale",role:"img"}),o=l=>30+l/t*540;r.append(I("rect",{x:14,y:22,width:572,height:44,rx:6,class:"tsg-face"}));for(let l=0;l*
+e<=t+1e-9;l+=1){let i=l%n===0;r.append(V(o(l*e),22,o(l*e),i?40:33,i?"tsg-mark tsg-long":"tsg-mark")),i&&r.append(Z(o(l*e),
+84,String(Math.round(l*e))))}let a=I("path",{d:"M0 24L-4 64L4 64Z",class:"tsg-pointer"});return r.append(a,Z(586,14,"new\
+tons","end")),{node:r,top:t,set(l,i){a.setAttribute("transform",`translate(${o(Math.min(l,t))} 0)`),r.setAttribute("aria\
+-label",`Spring scale, one mark is ${e} N. ${i}`)}}}function Xe({low:t,high:e,reach:n}){let r=I("svg",{viewBox:"0 0 720 \
+92",class:"tsg-axis",role:"img"}),o=i=>360+Math.max(-n,Math.min(n,i))/n*340;r.append(I("rect",{x:o(t),y:34,width:o(e)-o(
+t),height:24,class:"tsg-target"}),Z((o(t)+o(e))/2,84,"target"),V(20,46,700,46,"tsg-mark"),V(360,26,360,66,"tsg-mark tsg-\
+long"),Z(20,20,"end play","start"),Z(700,20,"preload","end"),Z(360,20,"0"));for(let i=.05;i<=n+1e-9;i+=.05)for(let c of[
+i,-i])r.append(V(o(c),42,o(c),50,"tsg-mark"));r.append(Z(o(-n),70,`${n.toFixed(2)} mm`,"start"),Z(o(n),70,`${n.toFixed(2)}\
+ mm`,"end"));let a=I("path",{d:"M-7 28L7 28L0 45Z",class:"tsg-cold"}),l=I("circle",{cx:0,cy:46,r:6,class:"tsg-warm"});return r.
+append(a,l),{node:r,set(i,c,u){a.setAttribute("transform",`translate(${o(i)} 0)`),l.setAttribute("transform",`translate(${o(
+c)} 0)`),r.setAttribute("aria-label",u)}}}function ut(t,{min:e,max:n,step:r,value:o,words:a,onInput:l}){let i=s("input",
+{type:"range",class:"ts-slider",min:e,max:n,step:r,value:o,"aria-label":t}),c=s("output",{class:"ts-slid"},a(o));return i.
+addEventListener("input",()=>{let u=a(Number(i.value));c.textContent=u,i.setAttribute("aria-valuetext",u),l(Number(i.value))}),
+i.setAttribute("aria-valuetext",a(o)),{box:i,row:s("label",{class:"ts-slide"},s("span",{},t),i,c),set(u){i.value=String(
+u),c.textContent=a(u)}}}function dt(t,e,n,r){let o=s("select",{class:"ts-box","aria-label":t,onchange:()=>r(o.value)},...e.
+map(([a,l])=>s("option",{value:a,selected:a===n},l)));return{box:o,row:s("span",{class:"ts-pair"},`${t} `,o)}}function Je({model:t,el:e}){let n=t.get("about"),r=t.get("shown").state,o=null,a=s("div",{class:"tsg-wide",tabindex:"0",
+role:"group","aria-label":"Spring scale"}),l=s("p",{class:"ts-hint"}),i=s("p",{class:"ts-finding",role:"status"}),c=s("u\
+l",{class:"ts-sentences"}),u=Rt((m,d)=>v.send({type:"set",state:m,turn:d})),p=m=>{r={...r,...m},u.ask(r)},f=I("circle",{
+cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),h=V(0,0,0,0,"tsg-mark tsg-long"),b=Z(0,0,""),g=96,
+L=g/(n.readingsOnly?r.radius:n.radii[1]),x=I("svg",{viewBox:`0 0 ${2*g+120} ${2*g+30}`,width:2*g+120,height:2*g+30,class:"\
+tsg-drum",role:"img"}),B=g+4;f.setAttribute("transform",`translate(${B} ${B})`),x.append(f,h,V(4,B,2*g+4,B,"tsg-centre"),
+V(B,4,B,2*g+4,"tsg-centre"),I("circle",{cx:B,cy:B,r:10,class:"tsg-face"}),b);let P=[s("div",{class:"ts-tools"},F("Turn t\
+he shaft ten times",()=>p({turns:r.turns+10})))];if(!n.readingsOnly){let m=n.kinds,d=m.map(([w,C])=>s("label",{class:"ts\
+-option"},s("input",{type:"checkbox",checked:r.kinds.includes(w),onchange:k=>p({kinds:m.map(([M])=>M).filter(M=>M===w?k.
+target.checked:r.kinds.includes(M))})}),`with ${C}`));P[0].append(F("Fit the rings anew",()=>p({turns:0}))),d.length&&P.
+push(s("fieldset",{class:"tsg-ticks"},s("legend",{class:"ts-hint"},"What turns with the bearings"),...d)),P.push(ut("Set\
+ting",{min:-.05,max:n.highest,step:.005,value:r.setting,onInput:w=>p({setting:w}),words:w=>w<0?`${(-w).toFixed(3)} mm of\
+ end play`:`${w.toFixed(3)} mm of preload`}).row,ut("Radius of the drum",{min:n.radii[0],max:n.radii[1],step:1,value:r.radius,
+onInput:w=>p({radius:w}),words:w=>`${w} mm`}).row)}let v=z({model:t,el:e},{kind:"rig"});v.show(s("p",{class:"ts-who"},n.
+readingsOnly?"Take your reading here; write it in the form below.":"Practice. Nothing here is marked or saved."),v.alert,
+s("div",{class:"tsg-beside"},x,s("div",{class:"tsg-side"},a,l)),...P,i,c);function y(){let m=t.get("shown");u.waiting||(r=
+m.state);let d=L*m.state.radius;$t(f,{r:d}),$t(h,{x1:B,y1:B-d,x2:2*g+120,y2:B-d}),$t(b,{x:B,y:2*g+22}),b.textContent=`dr\
+um, radius ${m.state.radius} mm`,x.setAttribute("aria-label",`A drum of ${m.state.radius} mm radius on the shaft; the co\
+rd leaves it at its edge towards the scale.`),o?.top!==m.scale.top&&(o=Ye(m.scale),a.replaceChildren(o.node),l.textContent=
+`Spring scale to ${m.scale.top} N, one mark ${m.scale.mark} N.`),o?.set(m.pull,m.pullWords),i.textContent=m.finding,c.replaceChildren(
+...It(m.words)),u.answered(m.turn)}let $=()=>u.free();return v.follow("change:shown",y),v.follow("msg:custom",$),y(),v.close}function Lt({model:t,el:e},n){let r=t.get("about"),o=t.get("shown").state,a=Rt((f,h)=>l.send({type:"set",state:f,turn:h})),
+l=z({model:t,el:e},{kind:"rig"}),i=s("p",{class:"ts-finding",role:"status"}),c=n(r,f=>{o={...o,...f},a.ask(o)},o),u=r.readingsOnly?
+"Take your readings here; write them in the form below.":"Practice. Nothing here is marked or saved.";l.show(s("p",{class:"\
+ts-who"},u),l.alert,s("div",{class:"tsg-wide"},c.picture),...c.controls,i);function p(){let f=t.get("shown");a.waiting||
+(o=f.state),c.set(f,o),i.textContent=f.finding,a.answered(f.turn)}return l.follow("change:shown",p),l.follow("msg:custom",
+a.free),p(),l.close}var yt=(...t)=>s("div",{class:"ts-tools"},...t);var rn={x:44,y:84,perMm:34};function an(t){let e=I("svg",{viewBox:"0 0 760 190",class:"tsi-vernier",role:"img"}),{x:n,y:r,
+perMm:o}=rn,a=I("g",{}),l=I("g",{});e.append(I("rect",{x:1,y:22,width:758,height:r-22,class:"tsi-paper"}),I("rect",{x:n-
+30,y:r,width:t.lines*t.space*o+60,height:64,class:"tsi-body"}),a,l,Z(12,14,"main scale, mm","start"),Z(12,176,`vernier, ${t.
+lines} spaces in ${Math.round(t.lines*t.space)} mm`,"start"));for(let i=0;i<=t.lines;i+=1){let c=n+i*t.space*o;l.append(
+V(c,r,c,r+(i%2?20:30),"tsi-fine")),i%2===0&&l.append(Z(c,r+48,String(i)))}return{node:e,set(i){a.replaceChildren();for(let c=Math.
+max(0,Math.ceil(i.mm-1));c<=t.top+25;c+=1){let u=n+(c-i.mm)*o;u<4||u>756||(a.append(V(u,r,u,r-(c%10===0?34:c%5===0?28:20),
+"tsi-fine")),c%5===0&&a.append(Z(u,r-40,String(c))))}e.setAttribute("aria-label",`${t.name}. ${i.words}`)}}}function Ve(t){
+return Lt(t,(e,n,r)=>{let o=an(e),a=ut("Rod",{min:0,max:e.top,step:.05,value:r.rod,words:()=>"push down to the right",onInput:c=>n(
+{rod:c})}),l=dt("Foot",e.places,r.place,c=>n({place:c,rod:0})),i=dt("Look",e.eyes,r.eye,c=>n({eye:c}));return{picture:o.
+node,controls:[yt(l.row,i.row),yt(F("Push the rod down until it rests",()=>n({rod:e.top})),F("Lift the rod",()=>n({rod:0}))),
+a.row],set(c,u){o.set(c),l.box.value=u.place,i.box.value=u.eye,a.box.value=u.rod}}})}function Ze({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding"}),o=s("p",{class:"tsj-happened",role:"status"}),
+a=s("div",{class:"tsj-drawing"});a.innerHTML=n.drawing;let l=s("div",{class:"tsj-bars"}),i=lt(a,"[data-bolt]"),c=Q("torq\
+ue"),u=s("input",{id:c,type:"range",min:10,max:100,step:5,oninput:()=>h()});u.value="100";let p=s("output",{class:"tsj-f\
+igure",for:c}),f=()=>u.value==="100"?n.torque:Number((Math.round(n.torque*Number(u.value)/100/n.step)*n.step).toFixed(3));
+function h(){p.textContent=`${f()} N·m`,u.setAttribute("aria-valuetext",`${f()} newton metres, ${u.value} percent of th\
+e torque`)}let b=d=>v.send({type:"pull",bolt:d,torque:f()}),g=F("Take back",()=>v.send({type:"undo"})),L=F("Wait until t\
+he film has run out",()=>v.send({type:"wait"})),x=s("select",{class:"ts-box","aria-label":"Wet sealant between the faces",
+onchange:()=>v.send({type:"set",film:Number(x.value)})},...n.films.map(d=>s("option",{value:d},d?`${d} µm thick`:"none"))),
+B=s("input",{type:"checkbox",onchange:()=>v.send({type:"set",scattered:B.checked})});a.addEventListener("click",d=>{let w=Et(
+d,"[data-bolt]");w&&(P(w),b(Number(w.dataset.bolt)))});let P=d=>{for(let w of i)w.setAttribute("tabindex",w===d?"0":"-1");
+d.focus({preventScroll:!0})};a.addEventListener("keydown",d=>{let w=Et(d,"[data-bolt]");if(!w||d.ctrlKey||d.metaKey||d.altKey)
+return;let C=Number(w.dataset.bolt),k={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[d.key];if(k)P(i[(C+k+i.length)%
+i.length]);else if(d.key==="Home")P(i[0]);else if(d.key==="End")P(i[i.length-1]);else if(d.key==="Enter"||d.key===" ")d.
+repeat||b(C);else return;d.preventDefault()});let v=z({model:t,el:e},{kind:"rig"}),y=s("div",{class:"ts-tools",role:"gro\
+up","aria-label":"Bolts"},F("Start all by hand",()=>v.send({type:"start"})),...n.rounds.map(([d,w])=>F(`One round ${w}`,
+()=>v.send({type:"round",pattern:d,torque:f()}))),g,F("Start again",()=>v.send({type:"again"}))),$=s("div",{class:"ts-to\
+ols",role:"group","aria-label":"Wrench"},s("span",{class:"tsj-slide"},s("label",{for:c},"Wrench set to"),u,p));n.films.length&&
+$.append(s("label",{class:"ts-pair"},"Wet sealant",x),L,s("label",{class:"tsj-check"},B,"friction scatters from bolt to \
+bolt")),v.show(s("p",{class:"ts-who"},n.readingsOnly?"A bench to take readings from. What you do here is not saved; your\
+ answers below are.":"Practice. Nothing here is marked or saved."),v.alert,r,$,y,o,s("div",{class:"tsj-bench"},a,l),s("p",
 {class:"ts-keys"},"Choose a bolt: the first time it is started by hand, then the wrench pulls it. Keys: arrows go from b\
-olt to bolt, Enter pulls."));function p(){let c=t.get("view");r.textContent=c.finding,n.textContent=c.happened,d.innerHTML=
-c.bars;for(let[b,k]of i.entries()){let w=c.tight[b]?`${c.clamps[b]} kN`:c.started[b]?"started by hand":"not started";k.setAttribute(
-"aria-label",`Bolt ${b+1} of ${o.count}, ${w}`),k.classList.toggle("tsj-tight",c.tight[b]),k.classList.toggle("tsj-start\
-ed",c.started[b])}m.disabled=!c.pulls,x.disabled=!c.standing,y.value=String(c.film),O.checked=c.scattered}return L.follow(
-"change:view",p),h(),p(),L.close}var Ue="tsk-number";function Et(t,e,...o){return s("td",{class:e?Ue:null,"data-label":t||null,role:"cell"},...o)}function Zt(t,e,o){
-let r=e.map(([d,i])=>s("th",{scope:"col",role:"columnheader",class:i?Ue:null},d)),n=s("thead",{role:"rowgroup"},s("tr",{
-role:"row"},...r)),a=s("table",{class:"tsk-board",role:"table"},s("caption",{},t),n,o);return s("div",{class:"ts-scroll"},
-a)}function qe({model:t,el:e}){let o=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),n=s("p",{class:"tsk-spent"}),
-a=s("ul",{class:"ts-sentences tsk-left"}),d=s("p",{class:"tsk-more"}),i=s("tbody",{role:"rowgroup"}),l=new Map;for(let[h,
-v,m,x]of o.checks){let y=s("select",{class:"ts-box","aria-label":`What it showed: ${v}`,onchange:()=>g.send({type:"obser\
-ve",check:h,shown:y.value})},s("option",{value:""},"Not made"),...it(x)),O=Et("would tell, bit",!0),D=Et("bit a minute",
-!0),L=s("tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},v),Et("min",!0,`${m}`),Et("it showed",!1,y),O,D);l.set(h,
-{box:y,tells:O,rate:D,row:L}),i.append(L)}let u=s("button",{class:"ts-button",type:"button",onclick:()=>g.send({type:"cl\
-ear"})},"Take all observations back"),g=U({model:t,el:e},{kind:"rig"});g.show(s("p",{class:"ts-who"},"Practice. Nothing \
-here is marked or saved."),g.alert,r,a,d,Zt("Checks: what each showed, and what it can still tell",[["Check"],["min",!0],
-["It showed"],["would tell, bit",!0],["bit a minute",!0]],i),n,u);function f(){let h=t.get("view");r.textContent=h.finding,
-n.textContent=h.spent,d.textContent=h.more,a.replaceChildren(...It(h.left.map(([x,y])=>`${x} (${y})`)));let v=h.ranked,m=new Map(
-v.map(([x,y,O],D)=>[x,{bits:y,rate:O,rank:D}]));for(let[x,{box:y,tells:O,rate:D,row:L}]of l){let N=h.observed[x],$=m.get(
-x);y.value=N??"",O.textContent=$?$.bits:N!==void 0?"made":"nothing",D.textContent=$?$.rate+($.rank===0?" ◀ best next":
-""):"–",L.classList.toggle("tsk-best",$?.rank===0)}}return g.follow("change:view",f),f(),g.close}function Ge({model:t,el:e}){let o=s("p",{class:"ts-finding",role:"status"}),r=s("p",{class:"ts-happened",role:"status"}),
-n=s("div",{class:"ts-scroll ts-fit ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"\
+olt to bolt, Enter pulls."));function m(){let d=t.get("view");r.textContent=d.finding,o.textContent=d.happened,l.innerHTML=
+d.bars;for(let[w,C]of i.entries()){let k=d.tight[w]?`${d.clamps[w]} kN`:d.started[w]?"started by hand":"not started";C.setAttribute(
+"aria-label",`Bolt ${w+1} of ${n.count}, ${k}`),C.classList.toggle("tsj-tight",d.tight[w]),C.classList.toggle("tsj-start\
+ed",d.started[w])}g.disabled=!d.pulls,L.disabled=!d.standing,x.value=String(d.film),B.checked=d.scattered}return v.follow(
+"change:view",m),h(),m(),v.close}var Qe="tsk-number";function Ot(t,e,...n){return s("td",{class:e?Qe:null,"data-label":t||null,role:"cell"},...n)}function Qt(t,e,n){
+let r=e.map(([l,i])=>s("th",{scope:"col",role:"columnheader",class:i?Qe:null},l)),o=s("thead",{role:"rowgroup"},s("tr",{
+role:"row"},...r)),a=s("table",{class:"tsk-board",role:"table"},s("caption",{},t),o,n);return s("div",{class:"ts-scroll"},
+a)}function ts({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("p",{class:"tsk-spent"}),
+a=s("ul",{class:"ts-sentences tsk-left"}),l=s("p",{class:"tsk-more"}),i=s("tbody",{role:"rowgroup"}),c=new Map;for(let[h,
+b,g,L]of n.checks){let x=s("select",{class:"ts-box","aria-label":`What it showed: ${b}`,onchange:()=>p.send({type:"obser\
+ve",check:h,shown:x.value})},s("option",{value:""},"Not made"),...ct(L)),B=Ot("would tell, bit",!0),P=Ot("bit a minute",
+!0),v=s("tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},b),Ot("min",!0,`${g}`),Ot("it showed",!1,x),B,P);c.set(h,
+{box:x,tells:B,rate:P,row:v}),i.append(v)}let u=s("button",{class:"ts-button",type:"button",onclick:()=>p.send({type:"cl\
+ear"})},"Take all observations back"),p=z({model:t,el:e},{kind:"rig"});p.show(s("p",{class:"ts-who"},"Practice. Nothing \
+here is marked or saved."),p.alert,r,a,l,Qt("Checks: what each showed, and what it can still tell",[["Check"],["min",!0],
+["It showed"],["would tell, bit",!0],["bit a minute",!0]],i),o,u);function f(){let h=t.get("view");r.textContent=h.finding,
+o.textContent=h.spent,l.textContent=h.more,a.replaceChildren(...It(h.left.map(([L,x])=>`${L} (${x})`)));let b=h.ranked,g=new Map(
+b.map(([L,x,B],P)=>[L,{bits:x,rate:B,rank:P}]));for(let[L,{box:x,tells:B,rate:P,row:v}]of c){let y=h.observed[L],$=g.get(
+L);x.value=y??"",B.textContent=$?$.bits:y!==void 0?"made":"nothing",P.textContent=$?$.rate+($.rank===0?" ◀ best next":
+""):"–",v.classList.toggle("tsk-best",$?.rank===0)}}return p.follow("change:view",f),f(),p.close}function es({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),r=s("p",{class:"ts-happened",role:"status"}),
+o=s("div",{class:"ts-scroll ts-fit ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"\
 The lever. Arrow keys left and right slide the selector shaft, up and down turn it."}),a=s("select",{class:"ts-box ts-ho\
-w","aria-label":"How it is put together"},...it(t.get("builds"))),d=Q("Start again",()=>x({type:"reset"})),i=s("div",{class:"\
-ts-tools ts-moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([c,b])=>Q(b,()=>x({type:"move",
-code:c})))),l=s("ol",{class:"ts-log","aria-label":"What was tried and what happened"}),u=s("p",{class:"ts-hint"},"Nothin\
-g tried yet. Use the moves above; each is written down here."),g=s("p",{class:"ts-proof",role:"status"}),f=Q("What does \
-a full hand test find?",()=>{f.disabled=!0,g.textContent="testing",x({type:"prove"})}),h=U({model:t,el:e},{kind:"rig"});
+w","aria-label":"How it is put together"},...ct(t.get("builds"))),l=et("Start again",()=>L({type:"reset"})),i=s("div",{class:"\
+ts-tools ts-moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([d,w])=>et(w,()=>L({type:"move",
+code:d})))),c=s("ol",{class:"ts-log","aria-label":"What was tried and what happened"}),u=s("p",{class:"ts-hint"},"Nothin\
+g tried yet. Use the moves above; each is written down here."),p=s("p",{class:"ts-proof",role:"status"}),f=et("What does\
+ a full hand test find?",()=>{f.disabled=!0,p.textContent="testing",L({type:"prove"})}),h=z({model:t,el:e},{kind:"rig"});
 h.show(s("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),h.alert,s("div",{class:"ts-tools"},s("span",
-{class:"ts-pair"},"Put together: ",a),d),o,n,r,s("p",{class:"ts-hint"},"Drag the blue finger, or click the picture and u\
+{class:"ts-pair"},"Put together: ",a),l),n,o,r,s("p",{class:"ts-hint"},"Drag the blue finger, or click the picture and u\
 se the arrow keys: left and right slide, up and down turn. Or use the moves in words:"),i,s("p",{class:"ts-prompt"},"Tri\
-ed by hand"),u,l,s("div",{class:"ts-tools"},f),g);let v=0,m="";function x(c){v+=1,h.send({...c,turn:v})}function y(){let c=t.
-get("view");if(m!==t.get("figure")){m=t.get("figure"),n.innerHTML=m;let b=Ct(n,"svg");b.removeAttribute("role"),b.setAttribute(
-"aria-hidden","true")}for(let b of at(n,"[data-body]")){let[k,w]=c.moved[String(b.dataset.rides??b.dataset.body)]??[0,0];
-b.setAttribute("transform",`translate(${k.toFixed(2)} ${w.toFixed(2)})`)}for(let b of at(n,"[data-gear]"))b.classList.toggle(
-"tsg-in",c.gears.includes(b.dataset.gear));n.dataset.turn=String(c.turn),o.textContent=`${c.gears.length>1?"■ ":c.gears.
-length?"● ":"○ "}${c.title}.`,r.textContent=c.happened,r.classList.toggle("ts-stopped",/topped by/.test(c.happened)),
-(l.childElementCount!==c.log.length||l.lastElementChild?.textContent!==c.log.at(-1))&&(l.replaceChildren(...c.log.map(b=>s(
-"li",{class:/topped by/.test(b)?"ts-stopped":""},b))),l.scrollTop=l.scrollHeight),u.hidden=c.log.length>0,a.value=c.build,
-g.textContent=c.proof,f.disabled=!1,L=!1,p()}n.addEventListener("keydown",c=>{if(wt(c))return;let b={ArrowLeft:[-1,0],ArrowRight:[
-1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[c.key];b&&(c.preventDefault(),x({type:"nudge",travel:b[0],turned:b[1]}))}),a.addEventListener(
-"change",()=>x({type:"build",build:a.value}));let O=null,D=null,L=!1;function N(c){let b=Ct(n,"svg"),k=b.getBoundingClientRect(),
-w=b.viewBox.baseVal.width/k.width;return[(c.clientX-k.left)*w,(c.clientY-k.top)*w]}n.addEventListener("pointerdown",c=>{
-let b=Mt(c,".tsg-panel");if(!b||c.button!==0)return;let k=t.get("view").hand,[w,S]=N(c),C=Number(b.dataset.scale);O={x:w-
-k[0]*C,y:S+k[1]*C,scale:C},n.setPointerCapture(c.pointerId),n.focus({preventScroll:!0}),n.classList.add("ts-pulling"),c.
-preventDefault()}),n.addEventListener("pointermove",c=>{if(!O)return;let[b,k]=N(c);D={travel_mm:(b-O.x)/O.scale,turn_mm:(O.
-y-k)/O.scale},p()});let $=()=>{O=null,n.classList.remove("ts-pulling")};n.addEventListener("pointerup",$),n.addEventListener(
-"pointercancel",$);function p(){if(L||!D)return;L=!0;let c=D;D=null,x({type:"pull",...c})}return h.follow("msg:custom",c=>{
-c.type==="trouble"&&(L=!1)}),h.follow("change:view",y),y(),h.close}function ze({model:t,el:e}){let o=t.get("plan"),r=t.get("view"),n=s("p",{class:"ts-finding",role:"status"}),a=s("p",{class:"\
-ts-happened tsw-happened",role:"status"}),d=s("div",{class:"ts-scroll ts-fit tsw-train"}),i=r.dials[0].shaft,u=o.gears.map(
-([k,w])=>s("button",{type:"button",class:"ts-button","data-gear":k,"aria-pressed":"false",onclick:()=>p({type:"gear",gear:k})},
-w)),g=s("select",{class:"ts-box","aria-label":"Wheel held still",onchange:k=>p({type:"hold",shaft:k.target.value})},...it(
-o.holds)),f=s("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:k=>{i=k.target.value,b()}},...it(r.dials.
-map(k=>[k.shaft,k.name]))),h=k=>p({type:"turn",shaft:i,turns:k}),v=`1/${o.marks}`,m=s("div",{class:"ts-tools",role:"grou\
-p","aria-label":"Turn the shaft"},Q("↺ 1 turn",()=>h(-1),"One turn anticlockwise"),Q(`↺ ${v}`,()=>h(-o.step),`${v} t\
-urn anticlockwise`),Q("↺ a touch",()=>h(-o.fine),"A touch anticlockwise"),Q("a touch ↻",()=>h(o.fine),"A touch clock\
-wise"),Q(`${v} ↻`,()=>h(o.step),`${v} turn clockwise`),Q("1 turn ↻",()=>h(1),"One turn clockwise"),Q("Marks to zero",
-()=>p({type:"reset"}))),x=new Map;for(let k of r.dials){let w=E("g",{},E("circle",{class:"tsw-end",r:34}),E("line",{class:"\
-tsw-painted",x1:0,x2:0,y1:0,y2:-34}),E("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),S=[];for(let P=0;P<o.marks;P+=1)S.push(
-E("line",{class:"tsw-tick",y1:-40,y2:P?-47:-52,transform:`rotate(${P*360/o.marks})`})),P&&S.push(E("text",{class:"tsw-nu\
-mber",x:57*Math.sin(P*2*Math.PI/o.marks),y:-57*Math.cos(P*2*Math.PI/o.marks)+4},String(P)));let C=E("svg",{viewBox:"-70 \
--70 140 140",class:"tsw-dial","data-shaft":k.shaft,"aria-hidden":"true"},E("circle",{class:"tsw-plate",r:40}),...S,E("pa\
-th",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),w),R=s("div",{class:"tsw-count",tabindex:"0",role:"application","ari\
-a-roledescription":"shaft","data-shaft":k.shaft},s("div",{class:"tsw-name"}),C,s("div",{class:"tsw-strokes","aria-hidden":"\
-true"}),s("div",{class:"tsw-figure"}));x.set(k.shaft,{box:R,svg:C,shaftEnd:w}),R.addEventListener("focus",()=>{i!==k.shaft&&
-(i=k.shaft,b())}),R.addEventListener("keydown",P=>{if(wt(P))return;let K={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1,
-PageDown:1,PageUp:-1}[P.key];K&&(P.preventDefault(),i=k.shaft,h(K*(P.key.startsWith("Page")?1:P.shiftKey?o.fine:o.step)))});
-let W=null,T=P=>{let K=C.getBoundingClientRect();return Math.atan2(P.clientX-K.left-K.width/2,K.top+K.height/2-P.clientY)/
-(2*Math.PI)};C.addEventListener("pointerdown",P=>{P.button===0&&(W=T(P),C.setPointerCapture(P.pointerId),R.focus({preventScroll:!0}),
-P.preventDefault())}),C.addEventListener("pointermove",P=>{if(W===null)return;let K=T(P),Z=K-W;Z-=Math.round(Z),W=K,y+=Z,
-D()});let B=()=>{W=null};C.addEventListener("pointerup",B),C.addEventListener("pointercancel",B)}let y=0,O=!1;function D(){
-if(O||Math.abs(y)<.002)return;O=!0;let k=y;y=0,h(k)}let L=U({model:t,el:e},{kind:"rig"});L.show(...o.closed?[]:[s("p",{class:"\
-ts-who"},"Practice. Nothing here is marked or saved.")],L.alert,n,...o.closed?[]:[s("div",{class:"ts-tools",role:"group",
-"aria-label":"Gears engaged"},s("span",{},"Engage: "),...u),d],s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Ho\
-ld still: ",g),s("span",{class:"ts-pair"},"Turn by hand: ",f)),s("div",{class:"tsw-counts"},...[...x.values()].map(k=>k.
-box)),m,a,s("p",{class:"ts-hint"},`All three are seen from the clutch side. Drag a dial round, or go to it and use the a\
-rrow keys (${v} turn), Shift with an arrow key (a touch) or Page Up and Page Down (one turn). Each stroke is a whole tur\
-n.`));let N=0,$=null;function p(k){N+=1,L.send({...k,turn:N})}let c=k=>{let w=[];for(let S=k;S>0;S-=5)w.push(S>=5?"||||/":
-"|".repeat(S));return w.join(" ")};function b(){let k=t.get("view");$!==t.get("figure")&&($=String(t.get("figure")),d.innerHTML=
-$);for(let w of at(d,"[data-wheel]")){let[S,C]=k.wheels[String(w.dataset.wheel)]??[0,!0];w.setAttribute("transform",`tra\
-nslate(0 ${(S*Number(w.dataset.reach)).toFixed(1)})`),w.classList.toggle("tsw-behind",!C)}for(let w of u)w.setAttribute(
-"aria-pressed",String(k.engaged.includes(w.dataset.gear)));g.value=k.held,f.value=i;for(let w of k.dials){let{box:S,shaftEnd:C}=x.
-get(w.shaft),R=w.way>0?"↻":w.way<0?"↺":"";C.setAttribute("transform",`rotate(${w.angle})`);let[W,,T,B]=S.children;W.
-textContent=`${w.name}${w.held?", held":w.shaft===i?", your hand":""}`,T.textContent=w.strokes||R?`${R} ${c(w.strokes)}`:
-"no stroke",B.textContent=w.figure,S.classList.toggle("tsw-hand",w.shaft===i),S.classList.toggle("tsw-held",w.held),S.setAttribute(
-"aria-label",`${w.name}${w.held?", held":""}. ${w.words}`)}n.textContent=k.finding,a.textContent=k.happened,e.dataset.turn=
-String(k.turn),O=!1,D()}return L.follow("change:view",b),b(),L.close}function Ye({model:t,el:e}){let o=s("p",{class:"ts-finding",role:"status"}),r=s("div",{class:"tsh-picture"}),n=s("p",{class:"\
-tsh-head"}),a=s("p",{class:"tsh-seen"}),d=s("div",{class:"tsh-told"}),i=s("div",{class:"tsh-box",role:"status"},n,a,d),l=[],
-u=[],g=null,f=t.get("plan").lookingOnly,h=(p,c)=>s("button",{type:"button",class:"ts-button","data-verdict":p,"aria-pres\
-sed":"false",onclick:()=>y.send({type:"judge",place:g,verdict:p})},c),v=f?[]:[h("stop","Stop here"),h("well","Fine as it\
- is")],m=s("button",{type:"button",class:"ts-button",onclick:()=>y.send({type:"next"})},"Another day"),x=s("div",{class:"\
-ts-tools",role:"group","aria-label":"Your judgement of the place"},...v);t.get("plan").more&&x.append(m);let y=U({model:t,
-el:e},{kind:"rig"});y.show(s("p",{class:"ts-who"},f?"A picture to look at. Nothing is saved here; your answers are below\
-.":"Practice. Nothing here is marked or saved."),y.alert,o,s("p",{class:"ts-keys"},f?"Choose a place to read what can be\
+ed by hand"),u,c,s("div",{class:"ts-tools"},f),p);let b=0,g="";function L(d){b+=1,h.send({...d,turn:b})}function x(){let d=t.
+get("view");if(g!==t.get("figure")){g=t.get("figure"),o.innerHTML=g;let w=At(o,"svg");w.removeAttribute("role"),w.setAttribute(
+"aria-hidden","true")}for(let w of lt(o,"[data-body]")){let[C,k]=d.moved[String(w.dataset.rides??w.dataset.body)]??[0,0];
+w.setAttribute("transform",`translate(${C.toFixed(2)} ${k.toFixed(2)})`)}for(let w of lt(o,"[data-gear]"))w.classList.toggle(
+"tsg-in",d.gears.includes(w.dataset.gear));o.dataset.turn=String(d.turn),n.textContent=`${d.gears.length>1?"■ ":d.gears.
+length?"● ":"○ "}${d.title}.`,r.textContent=d.happened,r.classList.toggle("ts-stopped",/topped by/.test(d.happened)),
+(c.childElementCount!==d.log.length||c.lastElementChild?.textContent!==d.log.at(-1))&&(c.replaceChildren(...d.log.map(w=>s(
+"li",{class:/topped by/.test(w)?"ts-stopped":""},w))),c.scrollTop=c.scrollHeight),u.hidden=d.log.length>0,a.value=d.build,
+p.textContent=d.proof,f.disabled=!1,v=!1,m()}o.addEventListener("keydown",d=>{if(vt(d))return;let w={ArrowLeft:[-1,0],ArrowRight:[
+1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[d.key];w&&(d.preventDefault(),L({type:"nudge",travel:w[0],turned:w[1]}))}),a.addEventListener(
+"change",()=>L({type:"build",build:a.value}));let B=null,P=null,v=!1;function y(d){let w=At(o,"svg"),C=w.getBoundingClientRect(),
+k=w.viewBox.baseVal.width/C.width;return[(d.clientX-C.left)*k,(d.clientY-C.top)*k]}o.addEventListener("pointerdown",d=>{
+let w=Et(d,".tsg-panel");if(!w||d.button!==0)return;let C=t.get("view").hand,[k,M]=y(d),D=Number(w.dataset.scale);B={x:k-
+C[0]*D,y:M+C[1]*D,scale:D},o.setPointerCapture(d.pointerId),o.focus({preventScroll:!0}),o.classList.add("ts-pulling"),d.
+preventDefault()}),o.addEventListener("pointermove",d=>{if(!B)return;let[w,C]=y(d);P={travel_mm:(w-B.x)/B.scale,turn_mm:(B.
+y-C)/B.scale},m()});let $=()=>{B=null,o.classList.remove("ts-pulling")};o.addEventListener("pointerup",$),o.addEventListener(
+"pointercancel",$);function m(){if(v||!P)return;v=!0;let d=P;P=null,L({type:"pull",...d})}return h.follow("msg:custom",d=>{
+d.type==="trouble"&&(v=!1)}),h.follow("change:view",x),x(),h.close}function ss({model:t,el:e}){let n=t.get("plan"),r=t.get("view"),o=s("p",{class:"ts-finding",role:"status"}),a=s("p",{class:"\
+ts-happened tsw-happened",role:"status"}),l=s("div",{class:"ts-scroll ts-fit tsw-train"}),i=r.dials[0].shaft,u=n.gears.map(
+([C,k])=>s("button",{type:"button",class:"ts-button","data-gear":C,"aria-pressed":"false",onclick:()=>m({type:"gear",gear:C})},
+k)),p=s("select",{class:"ts-box","aria-label":"Wheel held still",onchange:C=>m({type:"hold",shaft:C.target.value})},...ct(
+n.holds)),f=s("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:C=>{i=C.target.value,w()}},...ct(r.dials.
+map(C=>[C.shaft,C.name]))),h=C=>m({type:"turn",shaft:i,turns:C}),b=`1/${n.marks}`,g=s("div",{class:"ts-tools",role:"grou\
+p","aria-label":"Turn the shaft"},et("↺ 1 turn",()=>h(-1),"One turn anticlockwise"),et(`↺ ${b}`,()=>h(-n.step),`${b}\
+ turn anticlockwise`),et("↺ a touch",()=>h(-n.fine),"A touch anticlockwise"),et("a touch ↻",()=>h(n.fine),"A touch c\
+lockwise"),et(`${b} ↻`,()=>h(n.step),`${b} turn clockwise`),et("1 turn ↻",()=>h(1),"One turn clockwise"),et("Marks t\
+o zero",()=>m({type:"reset"}))),L=new Map;for(let C of r.dials){let k=I("g",{},I("circle",{class:"tsw-end",r:34}),I("lin\
+e",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),I("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),M=[];for(let A=0;A<n.marks;A+=
+1)M.push(I("line",{class:"tsw-tick",y1:-40,y2:A?-47:-52,transform:`rotate(${A*360/n.marks})`})),A&&M.push(I("text",{class:"\
+tsw-number",x:57*Math.sin(A*2*Math.PI/n.marks),y:-57*Math.cos(A*2*Math.PI/n.marks)+4},String(A)));let D=I("svg",{viewBox:"\
+-70 -70 140 140",class:"tsw-dial","data-shaft":C.shaft,"aria-hidden":"true"},I("circle",{class:"tsw-plate",r:40}),...M,I(
+"path",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),k),H=s("div",{class:"tsw-count",tabindex:"0",role:"application","\
+aria-roledescription":"shaft","data-shaft":C.shaft},s("div",{class:"tsw-name"}),D,s("div",{class:"tsw-strokes","aria-hid\
+den":"true"}),s("div",{class:"tsw-figure"}));L.set(C.shaft,{box:H,svg:D,shaftEnd:k}),H.addEventListener("focus",()=>{i!==
+C.shaft&&(i=C.shaft,w())}),H.addEventListener("keydown",A=>{if(vt(A))return;let R={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,
+ArrowUp:-1,PageDown:1,PageUp:-1}[A.key];R&&(A.preventDefault(),i=C.shaft,h(R*(A.key.startsWith("Page")?1:A.shiftKey?n.fine:
+n.step)))});let N=null,S=A=>{let R=D.getBoundingClientRect();return Math.atan2(A.clientX-R.left-R.width/2,R.top+R.height/
+2-A.clientY)/(2*Math.PI)};D.addEventListener("pointerdown",A=>{A.button===0&&(N=S(A),D.setPointerCapture(A.pointerId),H.
+focus({preventScroll:!0}),A.preventDefault())}),D.addEventListener("pointermove",A=>{if(N===null)return;let R=S(A),U=R-N;
+U-=Math.round(U),N=R,x+=U,P()});let O=()=>{N=null};D.addEventListener("pointerup",O),D.addEventListener("pointercancel",
+O)}let x=0,B=!1;function P(){if(B||Math.abs(x)<.002)return;B=!0;let C=x;x=0,h(C)}let v=z({model:t,el:e},{kind:"rig"});v.
+show(...n.closed?[]:[s("p",{class:"ts-who"},"Practice. Nothing here is marked or saved.")],v.alert,o,...n.closed?[]:[s("\
+div",{class:"ts-tools",role:"group","aria-label":"Gears engaged"},s("span",{},"Engage: "),...u),l],s("div",{class:"ts-to\
+ols"},s("span",{class:"ts-pair"},"Hold still: ",p),s("span",{class:"ts-pair"},"Turn by hand: ",f)),s("div",{class:"tsw-c\
+ounts"},...[...L.values()].map(C=>C.box)),g,a,s("p",{class:"ts-hint"},`All three are seen from the clutch side. Drag a d\
+ial round, or go to it and use the arrow keys (${b} turn), Shift with an arrow key (a touch) or Page Up and Page Down (o\
+ne turn). Each stroke is a whole turn.`));let y=0,$=null;function m(C){y+=1,v.send({...C,turn:y})}let d=C=>{let k=[];for(let M=C;M>
+0;M-=5)k.push(M>=5?"||||/":"|".repeat(M));return k.join(" ")};function w(){let C=t.get("view");$!==t.get("figure")&&($=String(
+t.get("figure")),l.innerHTML=$);for(let k of lt(l,"[data-wheel]")){let[M,D]=C.wheels[String(k.dataset.wheel)]??[0,!0];k.
+setAttribute("transform",`translate(0 ${(M*Number(k.dataset.reach)).toFixed(1)})`),k.classList.toggle("tsw-behind",!D)}for(let k of u)
+k.setAttribute("aria-pressed",String(C.engaged.includes(k.dataset.gear)));p.value=C.held,f.value=i;for(let k of C.dials){
+let{box:M,shaftEnd:D}=L.get(k.shaft),H=k.way>0?"↻":k.way<0?"↺":"";D.setAttribute("transform",`rotate(${k.angle})`);let[
+N,,S,O]=M.children;N.textContent=`${k.name}${k.held?", held":k.shaft===i?", your hand":""}`,S.textContent=k.strokes||H?`${H}\
+ ${d(k.strokes)}`:"no stroke",O.textContent=k.figure,M.classList.toggle("tsw-hand",k.shaft===i),M.classList.toggle("tsw-\
+held",k.held),M.setAttribute("aria-label",`${k.name}${k.held?", held":""}. ${k.words}`)}o.textContent=C.finding,a.textContent=
+C.happened,e.dataset.turn=String(C.turn),B=!1,P()}return v.follow("change:view",w),w(),v.close}function ns({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),r=s("div",{class:"tsh-picture"}),o=s("p",{class:"\
+tsh-head"}),a=s("p",{class:"tsh-seen"}),l=s("div",{class:"tsh-told"}),i=s("div",{class:"tsh-box",role:"status"},o,a,l),c=[],
+u=[],p=null,f=t.get("plan").lookingOnly,h=(m,d)=>s("button",{type:"button",class:"ts-button","data-verdict":m,"aria-pres\
+sed":"false",onclick:()=>x.send({type:"judge",place:p,verdict:m})},d),b=f?[]:[h("stop","Stop here"),h("well","Fine as it\
+ is")],g=s("button",{type:"button",class:"ts-button",onclick:()=>x.send({type:"next"})},"Another day"),L=s("div",{class:"\
+ts-tools",role:"group","aria-label":"Your judgement of the place"},...b);t.get("plan").more&&L.append(g);let x=z({model:t,
+el:e},{kind:"rig"});x.show(s("p",{class:"ts-who"},f?"A picture to look at. Nothing is saved here; your answers are below\
+.":"Practice. Nothing here is marked or saved."),x.alert,n,s("p",{class:"ts-keys"},f?"Choose a place to read what can be\
  seen there. Keys: arrows go from place to place.":"Choose a place, read what can be seen there, and judge it. Keys: arr\
-ows go from place to place; Tab goes on to the buttons."),r,i),f||i.after(x);function O(p,c){let b=p!==g;g=p;for(let[k,w]of u.
-entries()){let S=l[k][0]===p;w.setAttribute("tabindex",S?"0":"-1"),w.setAttribute("aria-pressed",String(S)),w.classList.
-toggle("tsh-chosen",S),S&&c&&(w.focus({preventScroll:!0}),D(w))}b&&y.send({type:"choose",place:p})}function D(p){let c=Ct(
-p,".tsh-hit").getBoundingClientRect(),b=r.getBoundingClientRect();(c.left<b.left||c.right>b.right)&&(r.scrollLeft+=c.left-
-b.left-(b.width-c.width)/2),(c.bottom<0||c.bottom>innerHeight||c.top<0)&&p.scrollIntoView({block:"nearest"})}function L(){
-let p=t.get("plan");l=p.places,r.innerHTML=p.drawing,Ct(r,"svg").setAttribute("role","group"),u=l.map(([c])=>Ct(r,`[data\
--place="${c}"]`)),u.forEach((c,b)=>{c.setAttribute("role","button"),c.setAttribute("aria-label",`${b+1} ${l[b][1]}`),c.addEventListener(
-"click",()=>O(l[b][0],!0))}),g=String(t.get("view").chosen),O(g,!1)}r.addEventListener("keydown",p=>{if(wt(p))return;let c=l.
-findIndex(([w])=>w===g),b=Math.min(6,l.length),k=c;if(p.key==="ArrowRight")k=c+1;else if(p.key==="ArrowLeft")k=c-1;else if(p.
-key==="ArrowDown")k=c+b;else if(p.key==="ArrowUp")k=c-b;else if(p.key==="Home")k=0;else if(p.key==="End")k=l.length-1;else if(p.
-key!=="Enter"&&p.key!==" ")return;p.preventDefault(),k>=0&&k<l.length&&O(l[k][0],!0)});function N(){let p=t.get("view");
-o.textContent=p.finding;let c=l.findIndex(([w])=>w===p.chosen);n.textContent=`${c+1}  ${l[c][1]}`,a.textContent=p.seen;let{
-verdict:b,...k}=p.told;if(d.replaceChildren(),b){let w=p.judged[p.chosen],S=w==="stop"==(b==="Stop here."),C=w==="stop"?
-"Stop here":"Fine as it is";d.append(s("p",{class:"tsh-verdict"},S?`✓ Yes: ${b}`:`✗ You said “${C}”. The course sa\
-ys: ${b}`),s("dl",{class:"ts-facts"},...Object.entries(k).flatMap(([R,W])=>[s("dt",{},R),s("dd",{},W)])))}for(let w of v)
-w.setAttribute("aria-pressed",String(p.judged[p.chosen]===w.dataset.verdict));for(let[w,S]of u.entries()){let C=p.judged[l[w][0]];
-S.setAttribute("aria-label",`${w+1} ${l[w][1]}${C?`, judged: ${C==="stop"?"stop here":"fine as it is"}`:""}`);let R=S.querySelector(
-".tsh-tag");if(!C){R?.remove();continue}R||(R=E("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),S.
-append(R)),R.textContent=C==="stop"?"■ stop":"○ well"}e.dataset.turn=p.chosen}let $=()=>{L(),N()};return y.follow("c\
-hange:plan",$),y.follow("change:view",N),$(),y.close}function Xe({model:t,el:e}){let o=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),n=s("p",{class:"tsl-sum"}),a=s(
-"div",{class:"tsl-drawing"}),d=new Map,l=o.sliders.map(([h,v,m,x,y,O])=>{let D=J(h.replace("_","-")),L=s("output",{class:"\
-tsl-figure",for:D}),N=s("input",{id:D,type:"range",min:x,max:y,step:O,oninput:()=>{$(),g.send({type:"set",name:h,value:Number(
-N.value)})}}),$=()=>{L.textContent=`${N.value} ${m}`,N.setAttribute("aria-valuetext",`${N.value} ${m==="°"?"degrees":m}`)};
-return d.set(h,{slider:N,say:$}),s("div",{class:"tsl-row"},s("label",{for:D},v),N,L)}),u=s("select",{class:"ts-box","ari\
-a-label":"Grip",onchange:()=>g.send({type:"set",name:"grip",value:u.value})},...it(o.grips)),g=U({model:t,el:e},{kind:"r\
-ig"});g.show(s("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),g.alert,r,s("div",{class:"tsl-sliders",
-role:"group","aria-label":"The lift"},...l,s("div",{class:"tsl-row"},s("span",{},"Grip"),u)),a,n,s("p",{class:"ts-keys"},
+ows go from place to place; Tab goes on to the buttons."),r,i),f||i.after(L);function B(m,d){let w=m!==p;p=m;for(let[C,k]of u.
+entries()){let M=c[C][0]===m;k.setAttribute("tabindex",M?"0":"-1"),k.setAttribute("aria-pressed",String(M)),k.classList.
+toggle("tsh-chosen",M),M&&d&&(k.focus({preventScroll:!0}),P(k))}w&&x.send({type:"choose",place:m})}function P(m){let d=At(
+m,".tsh-hit").getBoundingClientRect(),w=r.getBoundingClientRect();(d.left<w.left||d.right>w.right)&&(r.scrollLeft+=d.left-
+w.left-(w.width-d.width)/2),(d.bottom<0||d.bottom>innerHeight||d.top<0)&&m.scrollIntoView({block:"nearest"})}function v(){
+let m=t.get("plan");c=m.places,r.innerHTML=m.drawing,At(r,"svg").setAttribute("role","group"),u=c.map(([d])=>At(r,`[data\
+-place="${d}"]`)),u.forEach((d,w)=>{d.setAttribute("role","button"),d.setAttribute("aria-label",`${w+1} ${c[w][1]}`),d.addEventListener(
+"click",()=>B(c[w][0],!0))}),p=String(t.get("view").chosen),B(p,!1)}r.addEventListener("keydown",m=>{if(vt(m))return;let d=c.
+findIndex(([k])=>k===p),w=Math.min(6,c.length),C=d;if(m.key==="ArrowRight")C=d+1;else if(m.key==="ArrowLeft")C=d-1;else if(m.
+key==="ArrowDown")C=d+w;else if(m.key==="ArrowUp")C=d-w;else if(m.key==="Home")C=0;else if(m.key==="End")C=c.length-1;else if(m.
+key!=="Enter"&&m.key!==" ")return;m.preventDefault(),C>=0&&C<c.length&&B(c[C][0],!0)});function y(){let m=t.get("view");
+n.textContent=m.finding;let d=c.findIndex(([k])=>k===m.chosen);o.textContent=`${d+1}  ${c[d][1]}`,a.textContent=m.seen;let{
+verdict:w,...C}=m.told;if(l.replaceChildren(),w){let k=m.judged[m.chosen],M=k==="stop"==(w==="Stop here."),D=k==="stop"?
+"Stop here":"Fine as it is";l.append(s("p",{class:"tsh-verdict"},M?`✓ Yes: ${w}`:`✗ You said “${D}”. The course sa\
+ys: ${w}`),s("dl",{class:"ts-facts"},...Object.entries(C).flatMap(([H,N])=>[s("dt",{},H),s("dd",{},N)])))}for(let k of b)
+k.setAttribute("aria-pressed",String(m.judged[m.chosen]===k.dataset.verdict));for(let[k,M]of u.entries()){let D=m.judged[c[k][0]];
+M.setAttribute("aria-label",`${k+1} ${c[k][1]}${D?`, judged: ${D==="stop"?"stop here":"fine as it is"}`:""}`);let H=M.querySelector(
+".tsh-tag");if(!D){H?.remove();continue}H||(H=I("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),M.
+append(H)),H.textContent=D==="stop"?"■ stop":"○ well"}e.dataset.turn=m.chosen}let $=()=>{v(),y()};return x.follow("c\
+hange:plan",$),x.follow("change:view",y),$(),x.close}function os({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("p",{class:"tsl-sum"}),a=s(
+"div",{class:"tsl-drawing"}),l=new Map,c=n.sliders.map(([h,b,g,L,x,B])=>{let P=Q(h.replace("_","-")),v=s("output",{class:"\
+tsl-figure",for:P}),y=s("input",{id:P,type:"range",min:L,max:x,step:B,oninput:()=>{$(),p.send({type:"set",name:h,value:Number(
+y.value)})}}),$=()=>{v.textContent=`${y.value} ${g}`,y.setAttribute("aria-valuetext",`${y.value} ${g==="°"?"degrees":g}`)};
+return l.set(h,{slider:y,say:$}),s("div",{class:"tsl-row"},s("label",{for:P},b),y,v)}),u=s("select",{class:"ts-box","ari\
+a-label":"Grip",onchange:()=>p.send({type:"set",name:"grip",value:u.value})},...ct(n.grips)),p=z({model:t,el:e},{kind:"r\
+ig"});p.show(s("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),p.alert,r,s("div",{class:"tsl-sliders",
+role:"group","aria-label":"The lift"},...c,s("div",{class:"tsl-row"},s("span",{},"Grip"),u)),a,o,s("p",{class:"ts-keys"},
 "Dashed: where the load goes. The figure is drawn for the eye; only the distances count."));function f(){let h=t.get("vi\
-ew");r.textContent=h.finding,n.textContent=h.sum,a.innerHTML=h.drawing;for(let[v,{slider:m,say:x}]of d)document.activeElement!==
-m&&(m.value=h.sizes[v]),x();u.value=h.sizes.grip}return g.follow("change:view",f),f(),g.close}var Jt={x:90,y:120,perMm:20,radius:82,bevel:30};function Us(t){let e=E("svg",{viewBox:"0 0 760 240",class:"tsi-micromete\
-r",role:"img"}),{x:o,y:r,perMm:n,radius:a}=Jt;e.append(E("rect",{x:o-60,y:r-56,width:n*t.top+90,height:112,class:"tsi-pa\
-per"}),X(o-20,r,o+n*t.top+20,r,"tsi-bold"));for(let f=0;f*t.pitch<=t.top;f+=1){let h=o+f*t.pitch*n;if(f%2){e.append(X(h,
-r,h,r+18,"tsi-fine"));continue}let v=f/2;e.append(X(h,r,h,r-(v%5?18:27),v%5?"tsi-fine":"tsi-bold")),v%5===0&&e.append(V(
-h,r-33,String(v)))}let d=E("g",{});e.append(d,V(12,234,"Sleeve: lines above the datum 1 mm apart, those below midway. Th\
-imble: 50 lines a turn.","start"));let i=E("path",{d:`M0 ${r-a+14}L${Jt.bevel} ${r-a}L${Jt.bevel} ${r+a}L0 ${r+a-14}Z`,class:"\
-tsi-body"}),l=E("rect",{x:Jt.bevel,y:r-a,width:760,height:2*a,class:"tsi-body"}),u=E("rect",{x:0,y:r-a,width:760,height:2*
-a,fill:"var(--ts-paper)"}),g=E("g",{});return d.append(u,i,l,g),{node:e,set(f){d.setAttribute("transform",`translate(${o+
-f.mm*n} 0)`),g.replaceChildren();for(let h=0;h<t.lines;h+=1){let v=h-f.line;v-=t.lines*Math.round(v/t.lines);let m=v/t.lines*
-2*Math.PI;if(Math.abs(m)>1.15)continue;let x=r-(a-8)*Math.sin(m),y=h%5===0;g.append(X(0,x,y?26:16,x,y?"tsi-bold":"tsi-fi\
-ne")),y&&g.append(V(36,x+5,String(h),"start"))}e.setAttribute("aria-label",`${t.name}. ${f.words}`)}}}function Ve(t){return $t(
-t,(e,o,r)=>{let n=Us(e),a=ct("Thimble",{min:0,max:e.top,step:.01,value:r.open,words:()=>"turn in to the left, out to the\
- right",onInput:l=>o({open:l})}),d=lt("Between the faces",e.between,r.between,l=>o({between:l,open:e.top})),i=e.hands.length?
-lt("Close it",e.hands,r.hand,l=>o({hand:l})):null;return{picture:n.node,controls:[vt(d.row,i?.row),vt(_("Close until it \
-rests",()=>o({open:-1})),_("Open",()=>o({open:e.top}))),a.row],set(l,u){n.set(l),a.box.value=String(Math.max(0,l.mm)),d.
-box.value=u.between}}})}function Ze({model:t,el:e}){let o=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),n=s("tbody",{role:"rowgroup"}),
-a=new Map;for(let[l,u,g]of o.checks){let f=s("button",{class:"ts-button",type:"button","aria-label":`Make: ${u}`,onclick:()=>{
-f.getAttribute("aria-disabled")!=="true"&&d.send({type:"make",check:l})}},"Make"),h=Et("it shows",!1);h.classList.add("t\
-sk-shown"),a.set(l,{button:f,shown:h}),n.append(s("tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},u),Et("min",!0,
-`${g}`),Et("",!1,f),h))}let d=U({model:t,el:e},{kind:"rig"});d.show(s("p",{class:"ts-who"},"Your unit. Checks are not sa\
-ved; make them again after reopening."),d.alert,r,Zt("Checks of your unit",[["Check"],["min",!0],["Do"],["It shows"]],n));
-function i(){let l=t.get("view");r.textContent=l.finding;for(let[u,{button:g,shown:f}]of a){let h=l.shown[u];g.setAttribute(
-"aria-disabled",h?"true":"false"),g.classList.toggle("ts-off",!!h),g.textContent=h?"Made":"Make",f.textContent=h?`${h[0]?
-"✓":"✗"} ${h[1]}`:"",f.classList.toggle("tsk-failed",!!h&&!h[0])}}return d.follow("change:view",i),i(),d.close}function qs(){let t=E("svg",{viewBox:"0 0 220 200",class:"tsp-gauge",role:"img"}),e=E("g"),o=E("path",{d:"M-2.5 14L0 -78\
-L2.5 14Z",class:"tsg-pointer"});t.append(E("circle",{cx:110,cy:104,r:92,class:"tsg-face"}),e,o,E("circle",{cx:110,cy:104,
-r:6,class:"tsg-hub"}));let r=d=>(-135+270*d)*Math.PI/180,n="";function a([d,i,l]){e.replaceChildren();for(let u=0;u*i<=d+
-1e-9;u+=1){let g=r(u*i/d),f=u%l===0,h=v=>[110+v*Math.sin(g),104-v*Math.cos(g)];if(e.append(X(...h(f?72:79),...h(88),f?"t\
-sg-mark tsg-long":"tsg-mark")),f&&u%(2*l)===0){let[v,m]=h(58);e.append(V(v,m+4.5,String(Number((u*i).toFixed(2)))))}}e.append(
-V(110,170,"kN"))}return{node:t,set(d,i,l){String(d)!==n&&(n=String(d),a(d));let u=Math.min(i/d[0],1.03);o.setAttribute("\
-transform",`translate(110 104) rotate(${-135+270*u})`),t.setAttribute("aria-label",l)}}}function Je(t){return $t(t,(e,o,r)=>{
-let n=qs(),a=s("div",{class:"tsp-section"}),d="",i=s("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
-ection and gauge"},a,s("div",{class:"tsg-gauge"},n.node)),l=ct("Push",{min:0,max:100,step:1,value:r.travel,onInput:h=>o(
-{travel:h}),words:h=>h>=100?"at the shoulder":`${h} % of the way`}),u=[l.row],g=null;if(!e.readingsOnly){let h=lt("Part",
-e.places,r.place,y=>o({place:y,travel:0}));g=lt("Driver bears on",e.drivers,r.driver,y=>o({driver:y,travel:0}));let v=lt(
-"Seat",e.seats,r.seat,y=>o({seat:y})),m=ct("Pair",{min:0,max:100,step:1,value:r.grip,onInput:y=>o({grip:y}),words:y=>y===
-0?"loosest of the fit":y===100?"tightest of the fit":`${y} % from loosest to tightest`}),x=ct("Warm the outer part",{min:e.
-room,max:e.hottest,step:1,value:r.warmth,onInput:y=>o({warmth:y}),words:y=>`${y} °C`});u.unshift(vt(h.row,g.row,v.row),
-m.row,x.row)}let f=s("dl",{class:"ts-facts"});return e.readingsOnly||u.push(f),{picture:i,controls:u,set(h,v){h.section!==
-d&&(d=h.section,a.innerHTML=d),a.querySelector(".tsd-moving")?.setAttribute("transform",`translate(${-e.travelPx*v.travel/
-100} 0)`),n.set(h.gauge,h.force,h.words),Number(l.box.value)!==v.travel&&document.activeElement!==l.box&&l.set(v.travel),
-g&&(g.row.hidden=!h.drives),h.facts&&f.replaceChildren(...St(h.facts))}}})}function Qe({model:t,el:e}){let o=t.get("steps"),r=t.get("reach"),n=new Map(o.map(([$],p)=>[$,p])),a=s("div",{class:"ts-\
-scroll"}),d=s("div",{class:"ts-scroll",tabindex:"0",role:"region","aria-label":"The rules around the chosen step"}),i=s(
-"p",{class:"ts-finding",role:"status"}),l=s("ul",{class:"ts-sentences"}),u=s("select",{class:"ts-box ts-before","aria-la\
-bel":"Chosen step"},...it(o.map(([$,p],c)=>[$,`${c+1}  ${p}`]))),g=s("button",{type:"button",class:"ts-button","aria-pre\
-ssed":"false"},"Fit the width"),f=U({model:t,el:e},{kind:"rig",lost(){u.disabled=!0}});f.show(f.alert,s("p",{class:"ts-f\
+ew");r.textContent=h.finding,o.textContent=h.sum,a.innerHTML=h.drawing;for(let[b,{slider:g,say:L}]of l)document.activeElement!==
+g&&(g.value=h.sizes[b]),L();u.value=h.sizes.grip}return p.follow("change:view",f),f(),p.close}var te={x:90,y:120,perMm:20,radius:82,bevel:30};function ln(t){let e=I("svg",{viewBox:"0 0 760 240",class:"tsi-micromete\
+r",role:"img"}),{x:n,y:r,perMm:o,radius:a}=te;e.append(I("rect",{x:n-60,y:r-56,width:o*t.top+90,height:112,class:"tsi-pa\
+per"}),V(n-20,r,n+o*t.top+20,r,"tsi-bold"));for(let f=0;f*t.pitch<=t.top;f+=1){let h=n+f*t.pitch*o;if(f%2){e.append(V(h,
+r,h,r+18,"tsi-fine"));continue}let b=f/2;e.append(V(h,r,h,r-(b%5?18:27),b%5?"tsi-fine":"tsi-bold")),b%5===0&&e.append(Z(
+h,r-33,String(b)))}let l=I("g",{});e.append(l,Z(12,234,"Sleeve: lines above the datum 1 mm apart, those below midway. Th\
+imble: 50 lines a turn.","start"));let i=I("path",{d:`M0 ${r-a+14}L${te.bevel} ${r-a}L${te.bevel} ${r+a}L0 ${r+a-14}Z`,class:"\
+tsi-body"}),c=I("rect",{x:te.bevel,y:r-a,width:760,height:2*a,class:"tsi-body"}),u=I("rect",{x:0,y:r-a,width:760,height:2*
+a,fill:"var(--ts-paper)"}),p=I("g",{});return l.append(u,i,c,p),{node:e,set(f){l.setAttribute("transform",`translate(${n+
+f.mm*o} 0)`),p.replaceChildren();for(let h=0;h<t.lines;h+=1){let b=h-f.line;b-=t.lines*Math.round(b/t.lines);let g=b/t.lines*
+2*Math.PI;if(Math.abs(g)>1.15)continue;let L=r-(a-8)*Math.sin(g),x=h%5===0;p.append(V(0,L,x?26:16,L,x?"tsi-bold":"tsi-fi\
+ne")),x&&p.append(Z(36,L+5,String(h),"start"))}e.setAttribute("aria-label",`${t.name}. ${f.words}`)}}}function rs(t){return Lt(
+t,(e,n,r)=>{let o=ln(e),a=ut("Thimble",{min:0,max:e.top,step:.01,value:r.open,words:()=>"turn in to the left, out to the\
+ right",onInput:c=>n({open:c})}),l=dt("Between the faces",e.between,r.between,c=>n({between:c,open:e.top})),i=e.hands.length?
+dt("Close it",e.hands,r.hand,c=>n({hand:c})):null;return{picture:o.node,controls:[yt(l.row,i?.row),yt(F("Close until it \
+rests",()=>n({open:-1})),F("Open",()=>n({open:e.top}))),a.row],set(c,u){o.set(c),a.box.value=String(Math.max(0,c.mm)),l.
+box.value=u.between}}})}function as({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("tbody",{role:"rowgroup"}),
+a=new Map;for(let[c,u,p]of n.checks){let f=s("button",{class:"ts-button",type:"button","aria-label":`Make: ${u}`,onclick:()=>{
+f.getAttribute("aria-disabled")!=="true"&&l.send({type:"make",check:c})}},"Make"),h=Ot("it shows",!1);h.classList.add("t\
+sk-shown"),a.set(c,{button:f,shown:h}),o.append(s("tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},u),Ot("min",!0,
+`${p}`),Ot("",!1,f),h))}let l=z({model:t,el:e},{kind:"rig"});l.show(s("p",{class:"ts-who"},"Your unit. Checks are not sa\
+ved; make them again after reopening."),l.alert,r,Qt("Checks of your unit",[["Check"],["min",!0],["Do"],["It shows"]],o));
+function i(){let c=t.get("view");r.textContent=c.finding;for(let[u,{button:p,shown:f}]of a){let h=c.shown[u];p.setAttribute(
+"aria-disabled",h?"true":"false"),p.classList.toggle("ts-off",!!h),p.textContent=h?"Made":"Make",f.textContent=h?`${h[0]?
+"✓":"✗"} ${h[1]}`:"",f.classList.toggle("tsk-failed",!!h&&!h[0])}}return l.follow("change:view",i),i(),l.close}function cn(){let t=I("svg",{viewBox:"0 0 220 200",class:"tsp-gauge",role:"img"}),e=I("g"),n=I("path",{d:"M-2.5 14L0 -78\
+L2.5 14Z",class:"tsg-pointer"});t.append(I("circle",{cx:110,cy:104,r:92,class:"tsg-face"}),e,n,I("circle",{cx:110,cy:104,
+r:6,class:"tsg-hub"}));let r=l=>(-135+270*l)*Math.PI/180,o="";function a([l,i,c]){e.replaceChildren();for(let u=0;u*i<=l+
+1e-9;u+=1){let p=r(u*i/l),f=u%c===0,h=b=>[110+b*Math.sin(p),104-b*Math.cos(p)];if(e.append(V(...h(f?72:79),...h(88),f?"t\
+sg-mark tsg-long":"tsg-mark")),f&&u%(2*c)===0){let[b,g]=h(58);e.append(Z(b,g+4.5,String(Number((u*i).toFixed(2)))))}}e.append(
+Z(110,170,"kN"))}return{node:t,set(l,i,c){String(l)!==o&&(o=String(l),a(l));let u=Math.min(i/l[0],1.03);n.setAttribute("\
+transform",`translate(110 104) rotate(${-135+270*u})`),t.setAttribute("aria-label",c)}}}function is(t){return Lt(t,(e,n,r)=>{
+let o=cn(),a=s("div",{class:"tsp-section"}),l="",i=s("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
+ection and gauge"},a,s("div",{class:"tsg-gauge"},o.node)),c=ut("Push",{min:0,max:100,step:1,value:r.travel,onInput:h=>n(
+{travel:h}),words:h=>h>=100?"at the shoulder":`${h} % of the way`}),u=[c.row],p=null;if(!e.readingsOnly){let h=dt("Part",
+e.places,r.place,x=>n({place:x,travel:0}));p=dt("Driver bears on",e.drivers,r.driver,x=>n({driver:x,travel:0}));let b=dt(
+"Seat",e.seats,r.seat,x=>n({seat:x})),g=ut("Pair",{min:0,max:100,step:1,value:r.grip,onInput:x=>n({grip:x}),words:x=>x===
+0?"loosest of the fit":x===100?"tightest of the fit":`${x} % from loosest to tightest`}),L=ut("Warm the outer part",{min:e.
+room,max:e.hottest,step:1,value:r.warmth,onInput:x=>n({warmth:x}),words:x=>`${x} °C`});u.unshift(yt(h.row,p.row,b.row),
+g.row,L.row)}let f=s("dl",{class:"ts-facts"});return e.readingsOnly||u.push(f),{picture:i,controls:u,set(h,b){h.section!==
+l&&(l=h.section,a.innerHTML=l),a.querySelector(".tsd-moving")?.setAttribute("transform",`translate(${-e.travelPx*b.travel/
+100} 0)`),o.set(h.gauge,h.force,h.words),Number(c.box.value)!==b.travel&&document.activeElement!==c.box&&c.set(b.travel),
+p&&(p.row.hidden=!h.drives),h.facts&&f.replaceChildren(...Mt(h.facts))}}})}function ls({model:t,el:e}){let n=t.get("steps"),r=t.get("reach"),o=new Map(n.map(([$],m)=>[$,m])),a=s("div",{class:"ts-\
+scroll"}),l=s("div",{class:"ts-scroll",tabindex:"0",role:"region","aria-label":"The rules around the chosen step"}),i=s(
+"p",{class:"ts-finding",role:"status"}),c=s("ul",{class:"ts-sentences"}),u=s("select",{class:"ts-box ts-before","aria-la\
+bel":"Chosen step"},...ct(n.map(([$,m],d)=>[$,`${d+1}  ${m}`]))),p=s("button",{type:"button",class:"ts-button","aria-pre\
+ssed":"false"},"Fit the width"),f=z({model:t,el:e},{kind:"rig",lost(){u.disabled=!0}});f.show(f.alert,s("p",{class:"ts-f\
 inding"},t.get("finding")),s("p",{class:"ts-hint"},"Choose a step: click it, or use the arrow keys in the picture. Left \
 and right follow the rules, up and down stay beside."),s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Step ",u),
-g),a,s("p",{class:"ts-hint"},"Thick outline: comes before the chosen step. Double outline: comes after it. Pale: either \
-side."),i,d,l),a.innerHTML=t.get("figure");let h=Ct(a,"svg");h.setAttribute("role","group");let v=at(h,".tsf-step").sort(
-($,p)=>Number($.dataset.step)-Number(p.dataset.step)),m=at(h,".tsf-rule").map($=>({node:$,ends:String($.dataset.rule).split(
-"-").map(Number)}));v.forEach(($,p)=>{$.setAttribute("role","button"),$.setAttribute("aria-label",`${p+1} ${o[p][1]}, ${r[p].
-before.length} before it, ${r[p].after.length} after it`),$.addEventListener("click",()=>O(p,!0))});let x=Number(n.get(t.
-get("near").step));function y($){let p=new Set(r[x].before),c=new Set(r[x].after);v.forEach((S,C)=>{S.setAttribute("tabi\
-ndex",C===x?"0":"-1"),S.setAttribute("aria-pressed",String(C===x)),S.classList.toggle("ts-chosen-step",C===x),S.classList.
-toggle("ts-before-it",p.has(C)),S.classList.toggle("ts-after-it",c.has(C)),S.classList.toggle("ts-either",C!==x&&!p.has(
-C)&&!c.has(C))});let b=S=>S===x||p.has(S)||c.has(S);for(let{node:S,ends:C}of m){let R=p.has(C[0])&&(C[1]===x||p.has(C[1]))||
-c.has(C[1])&&(C[0]===x||c.has(C[0]));S.classList.toggle("ts-either",!(R&&C.every(b)))}u.value=o[x][0],$&&v[x].focus({preventScroll:!0});
-let k=v[x].getBoundingClientRect(),w=a.getBoundingClientRect();(k.left<w.left+16||k.right>w.right-16)&&(a.scrollLeft+=k.
-left-w.left-w.width/2)}function O($,p){x=$,y(p),f.send({type:"choose",step:o[$][0]})}let D=$=>{let c=Ct(v[$],"rect").getBBox();
-return{x:c.x,y:c.y}};function L($){let p=D(x),c=w=>w.sort((S,C)=>Math.abs(D(S).y-p.y)-Math.abs(D(C).y-p.y))[0];if($==="A\
-rrowRight")return c(m.filter(({ends:w})=>w[0]===x).map(({ends:w})=>w[1]));if($==="ArrowLeft")return c(m.filter(({ends:w})=>w[1]===
-x).map(({ends:w})=>w[0]));let b=v.map((w,S)=>S).filter(w=>Math.abs(D(w).x-p.x)<2&&w!==x),k=$==="ArrowUp"?-1:1;return c(b.
-filter(w=>(D(w).y-p.y)*k>0))}h.addEventListener("keydown",$=>{if(!wt($))if(["ArrowUp","ArrowDown","ArrowLeft","ArrowRigh\
-t"].includes($.key)){let p=L($.key);p!==void 0&&O(p,!0),$.preventDefault()}else($.key==="Enter"||$.key===" ")&&$.preventDefault()}),
-u.addEventListener("change",()=>O(Number(n.get(u.value)),!1)),g.addEventListener("click",()=>{let $=a.classList.toggle("\
-ts-fit");g.setAttribute("aria-pressed",String($)),y(!1)});function N(){let $=t.get("near");i.textContent=$.words,d.innerHTML=
-$.figure,l.replaceChildren(...It($.sentences))}return f.follow("change:near",N),N(),requestAnimationFrame(()=>y(!1)),f.close}function Gs(){let t=E("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),e=E("g",{}),o=E("g",{});return e.append(
-E("circle",{cx:150,cy:164,r:76,class:"tsi-body"}),X(150,164,150,98,"tsi-bold"),E("circle",{cx:150,cy:98,r:5,class:"tsg-h\
-ub"})),o.append(X(150,86,150,40,"tsi-plunger"),E("circle",{cx:150,cy:26,r:20,class:"tsi-paper"})),t.append(e,X(50,164,250,
-164,"tsg-centre"),X(150,250,150,80,"tsg-centre"),o,V(8,252,"not to scale","start")),{node:t,set(r,n,a){e.setAttribute("t\
-ransform",`rotate(${r} 150 164)`),o.setAttribute("transform",`rotate(${n} 150 88)`),t.setAttribute("aria-label",a)}}}function ts(t){
-return $t(t,(e,o,r)=>{let n=Bt(),a=Gs(),d=ct("Turn the shaft by hand",{min:0,max:360,step:5,value:r.angle,words:u=>`turn\
-ed by ${u}°`,onInput:u=>o({angle:u})}),i=lt("Plunger",e.pressed,r.pressed,u=>o({pressed:u})),l=lt("Stand",e.tilts,r.tilt,
-u=>o({tilt:u}));return{picture:s("div",{class:"tsg-beside"},a.node,s("div",{class:"tsg-gauge"},n.node,s("div",{},"One ma\
-rk 0.01 mm, one turn 1 mm"))),controls:[vt(i.row,l.row),d.row],set(u,g){n.set(u.mm,u.words),a.set(u.state.angle,Number(u.
+p),a,s("p",{class:"ts-hint"},"Thick outline: comes before the chosen step. Double outline: comes after it. Pale: either \
+side."),i,l,c),a.innerHTML=t.get("figure");let h=At(a,"svg");h.setAttribute("role","group");let b=lt(h,".tsf-step").sort(
+($,m)=>Number($.dataset.step)-Number(m.dataset.step)),g=lt(h,".tsf-rule").map($=>({node:$,ends:String($.dataset.rule).split(
+"-").map(Number)}));b.forEach(($,m)=>{$.setAttribute("role","button"),$.setAttribute("aria-label",`${m+1} ${n[m][1]}, ${r[m].
+before.length} before it, ${r[m].after.length} after it`),$.addEventListener("click",()=>B(m,!0))});let L=Number(o.get(t.
+get("near").step));function x($){let m=new Set(r[L].before),d=new Set(r[L].after);b.forEach((M,D)=>{M.setAttribute("tabi\
+ndex",D===L?"0":"-1"),M.setAttribute("aria-pressed",String(D===L)),M.classList.toggle("ts-chosen-step",D===L),M.classList.
+toggle("ts-before-it",m.has(D)),M.classList.toggle("ts-after-it",d.has(D)),M.classList.toggle("ts-either",D!==L&&!m.has(
+D)&&!d.has(D))});let w=M=>M===L||m.has(M)||d.has(M);for(let{node:M,ends:D}of g){let H=m.has(D[0])&&(D[1]===L||m.has(D[1]))||
+d.has(D[1])&&(D[0]===L||d.has(D[0]));M.classList.toggle("ts-either",!(H&&D.every(w)))}u.value=n[L][0],$&&b[L].focus({preventScroll:!0});
+let C=b[L].getBoundingClientRect(),k=a.getBoundingClientRect();(C.left<k.left+16||C.right>k.right-16)&&(a.scrollLeft+=C.
+left-k.left-k.width/2)}function B($,m){L=$,x(m),f.send({type:"choose",step:n[$][0]})}let P=$=>{let d=At(b[$],"rect").getBBox();
+return{x:d.x,y:d.y}};function v($){let m=P(L),d=k=>k.sort((M,D)=>Math.abs(P(M).y-m.y)-Math.abs(P(D).y-m.y))[0];if($==="A\
+rrowRight")return d(g.filter(({ends:k})=>k[0]===L).map(({ends:k})=>k[1]));if($==="ArrowLeft")return d(g.filter(({ends:k})=>k[1]===
+L).map(({ends:k})=>k[0]));let w=b.map((k,M)=>M).filter(k=>Math.abs(P(k).x-m.x)<2&&k!==L),C=$==="ArrowUp"?-1:1;return d(w.
+filter(k=>(P(k).y-m.y)*C>0))}h.addEventListener("keydown",$=>{if(!vt($))if(["ArrowUp","ArrowDown","ArrowLeft","ArrowRigh\
+t"].includes($.key)){let m=v($.key);m!==void 0&&B(m,!0),$.preventDefault()}else($.key==="Enter"||$.key===" ")&&$.preventDefault()}),
+u.addEventListener("change",()=>B(Number(o.get(u.value)),!1)),p.addEventListener("click",()=>{let $=a.classList.toggle("\
+ts-fit");p.setAttribute("aria-pressed",String($)),x(!1)});function y(){let $=t.get("near");i.textContent=$.words,l.innerHTML=
+$.figure,c.replaceChildren(...It($.sentences))}return f.follow("change:near",y),y(),requestAnimationFrame(()=>x(!1)),f.close}function dn(){let t=I("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),e=I("g",{}),n=I("g",{});return e.append(
+I("circle",{cx:150,cy:164,r:76,class:"tsi-body"}),V(150,164,150,98,"tsi-bold"),I("circle",{cx:150,cy:98,r:5,class:"tsg-h\
+ub"})),n.append(V(150,86,150,40,"tsi-plunger"),I("circle",{cx:150,cy:26,r:20,class:"tsi-paper"})),t.append(e,V(50,164,250,
+164,"tsg-centre"),V(150,250,150,80,"tsg-centre"),n,Z(8,252,"not to scale","start")),{node:t,set(r,o,a){e.setAttribute("t\
+ransform",`rotate(${r} 150 164)`),n.setAttribute("transform",`rotate(${o} 150 88)`),t.setAttribute("aria-label",a)}}}function cs(t){
+return Lt(t,(e,n,r)=>{let o=_t(),a=dn(),l=ut("Turn the shaft by hand",{min:0,max:360,step:5,value:r.angle,words:u=>`turn\
+ed by ${u}°`,onInput:u=>n({angle:u})}),i=dt("Plunger",e.pressed,r.pressed,u=>n({pressed:u})),c=dt("Stand",e.tilts,r.tilt,
+u=>n({tilt:u}));return{picture:s("div",{class:"tsg-beside"},a.node,s("div",{class:"tsg-gauge"},o.node,s("div",{},"One ma\
+rk 0.01 mm, one turn 1 mm"))),controls:[yt(i.row,c.row),l.row],set(u,p){o.set(u.mm,u.words),a.set(u.state.angle,Number(u.
 state.tilt),`Shaft end on, turned by ${u.state.angle}°; the plunger stands ${u.state.tilt}° off square. Not to scale.`),
-d.set(g.angle)}}})}var ss=(t,e)=>(t+e)%7<2,ns=(t,e)=>(t+e)%8<2||(t-e+8e4)%8<2,te=()=>!1,Qt=t=>(e,o)=>o%t===0,zs={"":te,dots:(t,e)=>t%6<2&&e%
-6<2,rising:ss,cross:ns,flat:(t,e)=>e%6<2,rings:(t,e)=>{let o=Math.hypot(t%12-6,e%12-6);return o>2.5&&o<4.5},plus:(t,e)=>t%
-10===5&&e%10>2&&e%10<8||e%10===5&&t%10>2&&t%10<8,"lines-1":te,"lines-2":Qt(14),"lines-3":Qt(8),"lines-4":Qt(5),"lines-5":Qt(
-3)};function Ys(t){let e=o=>Number.parseInt(t.slice(o,o+2),16);return[e(1),e(3),e(5)]}var es=([t,e,o],r)=>(r<<24|o<<16|e<<
-8|t)>>>0;function os(t,[e,o],r,n,a){let d=o*4,i=new Uint32Array(d*e*4),l=new Map(r.map(([f,,h,v])=>{let m=h?es(Ys(h),200):
-0;return[f,{ground:m,hatch:zs[v]??te}]})),u={ground:0,hatch:te},g=es(n,190);for(let f=0;f<e;f+=1){let h=(e-1-f)*4;for(let v=0;v<
-o;v+=1){let m=t[f*o+v];if(!m)continue;let{ground:x,hatch:y}=l.get(m&15)??u,O=a&&(m&16)!==0,D=a&&(m&32)!==0;for(let L=h;L<
-h+4;L+=1)for(let N=v*4;N<(v+1)*4;N+=1){let $=y(N,L)||O&&ss(N,L)||D&&ns(N,L);i[L*d+N]=$?g:x}}}return i}var Vs=600;function as(t,e,o,r,n,a){let[d,i]=o;t.width=i*4,t.height=d*4;let l=new Uint8ClampedArray(os(e,o,r,n,a).buffer),
-u=new ImageData(l,t.width,t.height);t.getContext("2d")?.putImageData(u,0,0)}function Zs(t,e){let o=s("canvas",{class:"ts\
--swatch","aria-hidden":"true"});return as(o,new Uint8Array(15).fill(t[0]),[3,5],[t],e,!1),s("span",{class:"ts-key"},o,t[1])}
-function is({model:t,el:e}){let o=t.get("face"),r=t.get("looks"),n=s("p",{class:"ts-finding",role:"status"}),a=s("span",
-{class:"ts-clock"}),d=s("dl",{class:"ts-facts"}),i=s("p",{class:"ts-legend"}),l=s("canvas",{class:"ts-cells","aria-hidde\
-n":"true"}),u=U({model:t,el:e},{kind:"rig",lost(){h.setDisabled(!0),_t(e)}}),g=null,f=T=>{g=J("turn"),u.send({...T,turn:g})},
-h=Yt({face:o,label:`${o.name}, seen from the side that is coated; the finding and the list say what it shows`,onLay(T){h.
-drawing.strokes(T),f({type:"lay",entries:T})},onRemove:T=>f({type:"remove",at:T}),onClear:()=>f({type:"clear"})}),v=_("C\
-lose the face",()=>f({type:"shut",closed:!t.get("view").closed})),m=s("input",{type:"range",id:J("flat"),min:"20",max:"1\
-60",step:"10",class:"ts-range"}),x=s("output",{for:m.id}),y=Nt({id:J("slide"),onchange:()=>f({type:"slide",by:y.value})},
-t.get("view").slides),O=null;m.addEventListener("input",()=>{x.textContent=`${m.value} µm`;let T={type:"flat",um:Number(
-m.value)};g===null?f(T):O=T});let{box:D,unit:L}=h.drawing;h.drawing.land.classList.add("tsp-clear"),h.drawing.frame.prepend(
-l);let N=(...T)=>s("span",{class:"ts-pair"},...T);u.show(s("p",{class:"ts-who"},"Practice. Nothing here is marked or sav\
-ed."),u.alert,n,h.drawing.frame,i,s("div",{class:"ts-tools"},v,N(s("label",{for:y.id},"the other face is"),y),N(a,_("1 m\
-inute passes",()=>f({type:"time",by:1})),_("5 minutes pass",()=>f({type:"time",by:5}))),N(s("label",{for:m.id},"faces ou\
-t of flat by"),m,x)),h.tools,d,s("details",{class:"ts-keys"},s("summary",{},"Passes laid"),h.empty,h.list));function $(){
-let T=getComputedStyle(e).color.match(/\d+(\.\d+)?/g);return T?T.slice(0,3).map(Number):[0,0,0]}let p="",c="";function b(){
-let T=t.get("view"),B=r[T.closed?"closed":"film"],P=t.get("grid"),K=P instanceof DataView?new Uint8Array(P.buffer,P.byteOffset,
-P.byteLength):new Uint8Array(P);as(l,K,T.shape,B,$(),!T.closed);let[Z,dt]=T.shape,[Ot,Tt]=[T.corner[0]-T.pitch/2,T.corner[1]-
-T.pitch/2],j=(z,tt)=>`${(100*z/tt).toFixed(3)}%`;l.style.left=j(Ot-D.left,D.width),l.style.width=j(dt*T.pitch,D.width),l.
-style.top=j(D.high-Tt-Z*T.pitch,D.height),l.style.height=j(Z*T.pitch,D.height);let F=new Set(K.map(z=>T.closed?z:z&15)),
-q=B.filter(([z])=>F.has(z)),nt=`${q.map(([,z])=>z)} ${$()}`;nt!==p&&(p=nt,i.replaceChildren(...q.map(z=>Zs(z,$()))))}let k=E(
-"g");h.drawing.over.append(k);let w=([T,B])=>[T-D.left,D.high-B];function S([T,B]){let P=B.map(K=>{let[Z,dt]=w(K);return`\
-M${Z.toFixed(1)} ${dt.toFixed(1)}h0.01`});return E("path",{d:P.join(""),class:"tsp-lump","stroke-width":2*T})}function C(T){
-let[B,P]=w(T[T.length-1]),K=`M${B-1.3*L} ${P-L}h${2.6*L}l${-1.3*L} ${2.2*L}Z`;return[E("path",{d:h.drawing.path(T),class:"\
-tsp-way","stroke-width":L}),E("path",{d:K,class:"tsp-out"})]}function R(){let T=t.get("view");if(g!==null&&T.turn!==g)return;
-g=null;let B=JSON.stringify([T.entries,T.notes]);if(B!==c&&h.show(T.entries,T.notes),c=B,h.drawing.strokes([]),b(),k.replaceChildren(
-...T.lumps.map(S),...T.leaks.flatMap(C)),h.drawing.svg.classList.toggle("tsp-shut",T.closed),h.drawing.svg.classList.toggle(
-"tsp-clean",T.closed||T.clean),n.textContent=T.finding,y.value=T.slide,a.textContent=`minute ${T.minute}`,v.textContent=
-T.closed?"Lift the face off again":"Close the face",O===null&&(m.value=String(T.flat),x.textContent=`${T.flat} µm`),d.replaceChildren(
-...St(T.facts)),O===null)return;let P=O;O=null,f(P)}u.follow("change:view",R),u.follow("msg:custom",T=>{T.type==="troubl\
-e"&&(g=null,h.drawing.strokes([]))});let W=new MutationObserver(()=>setTimeout(b,Vs));return W.observe(document.body,{attributes:!0,
-attributeFilter:["data-jp-theme-light"]}),R(),()=>{u.close(),W.disconnect()}}function ls(t){return $t(t,(e,o,r)=>{let n=Bt(),a=s("div",{class:"tsp-section"}),d="",i=s("div",{class:"tsg-beside",tabindex:"\
-0",role:"group","aria-label":"Section and depth gauge"},a,s("div",{class:"tsg-gauge"},n.node,s("div",{},`Depth gauge on \
-a bridge of ${e.bridge} mm, one mark 0.01 mm`))),l=e.places.map(([g,f])=>[g,s("button",{type:"button",class:"ts-button",
-onclick:()=>o({place:g})},f)]),u=[s("p",{class:"ts-hint"},e.rule),vt(s("span",{},"Set the gauge down at"),...l.map(([,g])=>g))];
-return e.readingsOnly||(u.push(vt(lt("Lip looks towards",e.sides,r.lip,g=>o({lip:g})).row,lt("Lip is",e.greases,r.grease,
-g=>o({grease:g})).row,e.sleeves.length?lt("It went",e.sleeves,r.sleeve,g=>o({sleeve:g})).row:"")),u.push(ct("Drive it to\
- a depth",{min:e.least,max:e.most,step:.05,value:r.depth,words:g=>`${g.toFixed(2)} mm${g<0?", proud":""}`,onInput:g=>o({
-depth:g})}).row,ct("Lean",{min:0,max:e.mostLean,step:.02,value:r.lean,words:g=>g?`${g.toFixed(2)} mm across`:"square",onInput:g=>o(
-{lean:g})}).row)),{picture:i,controls:u,set(g,f){g.section!==d&&(d=g.section,a.innerHTML=d),a.querySelector(".tsl-moving")?.
-setAttribute("transform",g.placed),n.set(g.dial,g.words);for(let[h,v]of l)v.setAttribute("aria-pressed",String(h===f.place))}}})}function cs({model:t,el:e}){let o=t.get("about"),r=t.get("shown").state,n=Bt(),a=o.readingsOnly?null:_e(o),d=s("p",{class:"\
-ts-finding",role:"status"}),i=s("div",{}),l=Pt((p,c)=>O.send({type:"set",state:p,turn:c})),u=p=>{r={...r,...p},l.ask(r)},
-g=(p,c)=>{let b=[...r.shims];b[p]=c,u({shims:b.filter(Boolean),turns:0})},f=(p,c,b)=>_(p,c,{"aria-pressed":b}),h=_("Turn\
- the shaft ten times",()=>u({turns:r.turns+10})),v=f("Pull the shaft away",()=>u({side:"away"}),"true"),m=f("Push it to \
-the dial",()=>u({side:"towards"}),"false"),x=lt("Plunger",o.plungers,r.plunger,p=>u({plunger:p})),y=[s("div",{class:"ts-\
-tools"},o.rolls?h:null,x.row,v,m)];if(!o.readingsOnly){let p=lt("Shim",o.shelf,r.shims[0],b=>g(0,b)),c=o.second?lt("and",
-[["","no second shim"],...o.shelf],r.shims[1]??"",b=>g(1,b)):null;y.unshift(s("div",{class:"ts-tools"},p.row,c?.row)),y.
-push(ct("Warm the unit",{min:0,max:100,step:1,value:r.warmth,onInput:b=>u({warmth:b}),words:b=>b?`case ${Math.round(o.caseRise*
-b/100)} K warmer`:"cold, as at the bench"}).row)}let O=U({model:t,el:e},{kind:"rig"}),D=s("div",{class:"tsg-wide",tabindex:"\
-0",role:"group","aria-label":"Half section"});D.innerHTML=o.section;let L=[s("p",{class:"ts-who"},o.readingsOnly?"Take y\
-our readings here; write them in the form below.":"Practice. Nothing here is marked or saved."),O.alert,s("div",{class:"\
-tsg-beside"},D,s("div",{class:"tsg-gauge"},n.node,s("div",{},"Dial at the shaft's right end, one mark 0.01 mm"))),...y,d,
+l.set(p.angle)}}})}var us=(t,e)=>(t+e)%7<2,ps=(t,e)=>(t+e)%8<2||(t-e+8e4)%8<2,se=()=>!1,ee=t=>(e,n)=>n%t===0,un={"":se,dots:(t,e)=>t%6<2&&e%
+6<2,rising:us,cross:ps,flat:(t,e)=>e%6<2,rings:(t,e)=>{let n=Math.hypot(t%12-6,e%12-6);return n>2.5&&n<4.5},plus:(t,e)=>t%
+10===5&&e%10>2&&e%10<8||e%10===5&&t%10>2&&t%10<8,"lines-1":se,"lines-2":ee(14),"lines-3":ee(8),"lines-4":ee(5),"lines-5":ee(
+3)};function pn(t){let e=n=>Number.parseInt(t.slice(n,n+2),16);return[e(1),e(3),e(5)]}var ds=([t,e,n],r)=>(r<<24|n<<16|e<<
+8|t)>>>0;function fs(t,[e,n],r,o,a){let l=n*4,i=new Uint32Array(l*e*4),c=new Map(r.map(([f,,h,b])=>{let g=h?ds(pn(h),200):
+0;return[f,{ground:g,hatch:un[b]??se}]})),u={ground:0,hatch:se},p=ds(o,190);for(let f=0;f<e;f+=1){let h=(e-1-f)*4;for(let b=0;b<
+n;b+=1){let g=t[f*n+b];if(!g)continue;let{ground:L,hatch:x}=c.get(g&15)??u,B=a&&(g&16)!==0,P=a&&(g&32)!==0;for(let v=h;v<
+h+4;v+=1)for(let y=b*4;y<(b+1)*4;y+=1){let $=x(y,v)||B&&us(y,v)||P&&ps(y,v);i[v*l+y]=$?p:L}}}return i}var hn=600;function gs(t,e,n,r,o,a){let[l,i]=n;t.width=i*4,t.height=l*4;let c=new Uint8ClampedArray(fs(e,n,r,o,a).buffer),
+u=new ImageData(c,t.width,t.height);t.getContext("2d")?.putImageData(u,0,0)}function gn(t,e){let n=s("canvas",{class:"ts\
+-swatch","aria-hidden":"true"});return gs(n,new Uint8Array(15).fill(t[0]),[3,5],[t],e,!1),s("span",{class:"ts-key"},n,t[1])}
+function ms({model:t,el:e}){let n=t.get("face"),r=t.get("looks"),o=s("p",{class:"ts-finding",role:"status"}),a=s("span",
+{class:"ts-clock"}),l=s("dl",{class:"ts-facts"}),i=s("p",{class:"ts-legend"}),c=s("canvas",{class:"ts-cells","aria-hidde\
+n":"true"}),u=z({model:t,el:e},{kind:"rig",lost(){h.setDisabled(!0),Ft(e)}}),p=null,f=S=>{p=Q("turn"),u.send({...S,turn:p})},
+h=Jt({face:n,label:`${n.name}, seen from the side that is coated; the finding and the list say what it shows`,onLay(S){h.
+drawing.strokes(S),f({type:"lay",entries:S})},onRemove:S=>f({type:"remove",at:S}),onClear:()=>f({type:"clear"})}),b=F("C\
+lose the face",()=>f({type:"shut",closed:!t.get("view").closed})),g=s("input",{type:"range",id:Q("flat"),min:"20",max:"1\
+60",step:"10",class:"ts-range"}),L=s("output",{for:g.id}),x=Tt({id:Q("slide"),onchange:()=>f({type:"slide",by:x.value})},
+t.get("view").slides),B=null;g.addEventListener("input",()=>{L.textContent=`${g.value} µm`;let S={type:"flat",um:Number(
+g.value)};p===null?f(S):B=S});let{box:P,unit:v}=h.drawing;h.drawing.land.classList.add("tsp-clear"),h.drawing.frame.prepend(
+c);let y=(...S)=>s("span",{class:"ts-pair"},...S);u.show(s("p",{class:"ts-who"},"Practice. Nothing here is marked or sav\
+ed."),u.alert,o,h.drawing.frame,i,s("div",{class:"ts-tools"},b,y(s("label",{for:x.id},"the other face is"),x),y(a,F("1 m\
+inute passes",()=>f({type:"time",by:1})),F("5 minutes pass",()=>f({type:"time",by:5}))),y(s("label",{for:g.id},"faces ou\
+t of flat by"),g,L)),h.tools,l,s("details",{class:"ts-keys"},s("summary",{},"Passes laid"),h.empty,h.list));function $(){
+let S=getComputedStyle(e).color.match(/\d+(\.\d+)?/g);return S?S.slice(0,3).map(Number):[0,0,0]}let m="",d="";function w(){
+let S=t.get("view"),O=r[S.closed?"closed":"film"],A=t.get("grid"),R=A instanceof DataView?new Uint8Array(A.buffer,A.byteOffset,
+A.byteLength):new Uint8Array(A);gs(c,R,S.shape,O,$(),!S.closed);let[U,G]=S.shape,[mt,tt]=[S.corner[0]-S.pitch/2,S.corner[1]-
+S.pitch/2],_=(X,st)=>`${(100*X/st).toFixed(3)}%`;c.style.left=_(mt-P.left,P.width),c.style.width=_(G*S.pitch,P.width),c.
+style.top=_(P.high-tt-U*S.pitch,P.height),c.style.height=_(U*S.pitch,P.height);let q=new Set(R.map(X=>S.closed?X:X&15)),
+W=O.filter(([X])=>q.has(X)),rt=`${W.map(([,X])=>X)} ${$()}`;rt!==m&&(m=rt,i.replaceChildren(...W.map(X=>gn(X,$()))))}let C=I(
+"g");h.drawing.over.append(C);let k=([S,O])=>[S-P.left,P.high-O];function M([S,O]){let A=O.map(R=>{let[U,G]=k(R);return`\
+M${U.toFixed(1)} ${G.toFixed(1)}h0.01`});return I("path",{d:A.join(""),class:"tsp-lump","stroke-width":2*S})}function D(S){
+let[O,A]=k(S[S.length-1]),R=`M${O-1.3*v} ${A-v}h${2.6*v}l${-1.3*v} ${2.2*v}Z`;return[I("path",{d:h.drawing.path(S),class:"\
+tsp-way","stroke-width":v}),I("path",{d:R,class:"tsp-out"})]}function H(){let S=t.get("view");if(p!==null&&S.turn!==p)return;
+p=null;let O=JSON.stringify([S.entries,S.notes]);if(O!==d&&h.show(S.entries,S.notes),d=O,h.drawing.strokes([]),w(),C.replaceChildren(
+...S.lumps.map(M),...S.leaks.flatMap(D)),h.drawing.svg.classList.toggle("tsp-shut",S.closed),h.drawing.svg.classList.toggle(
+"tsp-clean",S.closed||S.clean),o.textContent=S.finding,x.value=S.slide,a.textContent=`minute ${S.minute}`,b.textContent=
+S.closed?"Lift the face off again":"Close the face",B===null&&(g.value=String(S.flat),L.textContent=`${S.flat} µm`),l.replaceChildren(
+...Mt(S.facts)),B===null)return;let A=B;B=null,f(A)}u.follow("change:view",H),u.follow("msg:custom",S=>{S.type==="troubl\
+e"&&(p=null,h.drawing.strokes([]))});let N=new MutationObserver(()=>setTimeout(w,hn));return N.observe(document.body,{attributes:!0,
+attributeFilter:["data-jp-theme-light"]}),H(),()=>{u.close(),N.disconnect()}}function ws(t){return Lt(t,(e,n,r)=>{let o=_t(),a=s("div",{class:"tsp-section"}),l="",i=s("div",{class:"tsg-beside",tabindex:"\
+0",role:"group","aria-label":"Section and depth gauge"},a,s("div",{class:"tsg-gauge"},o.node,s("div",{},`Depth gauge on \
+a bridge of ${e.bridge} mm, one mark 0.01 mm`))),c=e.places.map(([p,f])=>[p,s("button",{type:"button",class:"ts-button",
+onclick:()=>n({place:p})},f)]),u=[s("p",{class:"ts-hint"},e.rule),yt(s("span",{},"Set the gauge down at"),...c.map(([,p])=>p))];
+return e.readingsOnly||(u.push(yt(dt("Lip looks towards",e.sides,r.lip,p=>n({lip:p})).row,dt("Lip is",e.greases,r.grease,
+p=>n({grease:p})).row,e.sleeves.length?dt("It went",e.sleeves,r.sleeve,p=>n({sleeve:p})).row:"")),u.push(ut("Drive it to\
+ a depth",{min:e.least,max:e.most,step:.05,value:r.depth,words:p=>`${p.toFixed(2)} mm${p<0?", proud":""}`,onInput:p=>n({
+depth:p})}).row,ut("Lean",{min:0,max:e.mostLean,step:.02,value:r.lean,words:p=>p?`${p.toFixed(2)} mm across`:"square",onInput:p=>n(
+{lean:p})}).row)),{picture:i,controls:u,set(p,f){p.section!==l&&(l=p.section,a.innerHTML=l),a.querySelector(".tsl-moving")?.
+setAttribute("transform",p.placed),o.set(p.dial,p.words);for(let[h,b]of c)b.setAttribute("aria-pressed",String(h===f.place))}}})}function bs({model:t,el:e}){let n=t.get("about"),r=t.get("shown").state,o=_t(),a=n.readingsOnly?null:Xe(n),l=s("p",{class:"\
+ts-finding",role:"status"}),i=s("div",{}),c=Rt((m,d)=>B.send({type:"set",state:m,turn:d})),u=m=>{r={...r,...m},c.ask(r)},
+p=(m,d)=>{let w=[...r.shims];w[m]=d,u({shims:w.filter(Boolean),turns:0})},f=(m,d,w)=>F(m,d,{"aria-pressed":w}),h=F("Turn\
+ the shaft ten times",()=>u({turns:r.turns+10})),b=f("Pull the shaft away",()=>u({side:"away"}),"true"),g=f("Push it to \
+the dial",()=>u({side:"towards"}),"false"),L=dt("Plunger",n.plungers,r.plunger,m=>u({plunger:m})),x=[s("div",{class:"ts-\
+tools"},n.rolls?h:null,L.row,b,g)];if(!n.readingsOnly){let m=dt("Shim",n.shelf,r.shims[0],w=>p(0,w)),d=n.second?dt("and",
+[["","no second shim"],...n.shelf],r.shims[1]??"",w=>p(1,w)):null;x.unshift(s("div",{class:"ts-tools"},m.row,d?.row)),x.
+push(ut("Warm the unit",{min:0,max:100,step:1,value:r.warmth,onInput:w=>u({warmth:w}),words:w=>w?`case ${Math.round(n.caseRise*
+w/100)} K warmer`:"cold, as at the bench"}).row)}let B=z({model:t,el:e},{kind:"rig"}),P=s("div",{class:"tsg-wide",tabindex:"\
+0",role:"group","aria-label":"Half section"});P.innerHTML=n.section;let v=[s("p",{class:"ts-who"},n.readingsOnly?"Take y\
+our readings here; write them in the form below.":"Practice. Nothing here is marked or saved."),B.alert,s("div",{class:"\
+tsg-beside"},P,s("div",{class:"tsg-gauge"},o.node,s("div",{},"Dial at the shaft's right end, one mark 0.01 mm"))),...x,l,
 a&&s("div",{},s("p",{class:"ts-hint"},"Setting of the pair. Triangle: cold. Ring: now."),s("div",{class:"tsg-wide",tabindex:"\
-0",role:"group","aria-label":"Axis of settings"},a.node)),i];O.show(...L.filter(Boolean));function N(){let p=t.get("show\
-n");l.waiting||(r=p.state),n.set(p.dial,p.dialWords),v.setAttribute("aria-pressed",String(p.state.side==="away")),m.setAttribute(
-"aria-pressed",String(p.state.side==="towards")),d.textContent=p.finding,a&&(a.set(p.cold,p.warm,p.words.join(" ")),i.replaceChildren(
-...p.words.map(c=>s("p",{},c)))),l.answered(p.turn)}let $=()=>l.free();return O.follow("change:shown",N),O.follow("msg:c\
-ustom",$),N(),O.close}function ds({model:t,el:e}){let o=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),n=s("div",{class:"tsj-band"}),
-a=s("div",{class:"tsj-section"}),d=s("dl",{class:"ts-facts"}),i=null,l=null,u=(c,b)=>{l={...l,[c]:b},i===null&&g()};function g(){
-i=J("choice"),N.send({type:"choose",chosen:l,turn:i}),l=null}let f=s("div",{class:"tsj-settings"}),h=(c,b,k)=>{let w=J("\
-set");return b.id=w,f.append(s("label",{for:w},c),s("span",{class:"tsj-slide"},b,k)),b},v=(c,b,k)=>h(b,s("select",{class:"\
-ts-box",onchange:w=>u(c,w.target.value)},...it(k.map(w=>typeof w=="string"?[w,w]:w)))),m=(c,b,k)=>h(b,s("input",{type:"r\
-ange",oninput:w=>u(c,Number(w.target.value))}),k),x={group:v("group","Bolt of the unit",o.groups),thread:v("thread","Thr\
-ead",o.threads),strength:v("strength","Strength class",o.classes),state:v("state","State of the thread",o.states),tool:v(
-"tool","Tool",o.tools)},y=s("output",{class:"tsj-figure"}),O=m("torque_nm","Torque",y),D=s("output",{class:"tsj-figure"}),
-L=m("engagement_mm","Thread that meets",D),N=U({model:t,el:e},{kind:"rig"});N.show(s("p",{class:"ts-who"},"Practice. Not\
-hing here is marked or saved."),N.alert,r,n,s("div",{class:"tsj-bench"},f,a),d);let $=(c,b,k,w,S,C)=>{kt(c,{min:b,max:k,
-step:w}),i===null&&(c.value=String(S)),c.setAttribute("aria-valuetext",C)};function p(){let c=t.get("view");if(i!==null&&
-c.turn!==i)return;i=null,l!==null&&g();let{chosen:b}=c;r.textContent=c.finding,n.innerHTML=c.band,a.innerHTML=c.section,
-d.replaceChildren(...St(c.facts));for(let[k,w]of Object.entries(x))w.value=b[k];$(O,1,c.topTorque,.5,b.torque_nm,c.torqueText),
-y.textContent=c.torqueText,$(L,c.lowEngagement,c.topEngagement,.5,b.engagement_mm,c.engagementText),D.textContent=c.engagementText}
-return N.follow("change:view",p),p(),N.close}function Ht(t,e){return(t.find(([o])=>o===e)??t[0])[2]}function ce(t,e){return t.find(([,,o])=>e!==void 0&&o.includes(e))?.[0]}
-var le=(t,e)=>[...t.slice(e+1),...t.slice(0,e+1)];function us(t,{stages:e,stage:o,step:r,labels:n,isOpen:a}){let d=Ht(e,
-o),i=d.indexOf(String(r));if(t==="ArrowLeft"||t==="ArrowRight"){let u=e.map(([h])=>h),g=t==="ArrowLeft"?-1:1,f=Ht(e,u[(u.
-indexOf(o)+g+u.length)%u.length]);return f.find(a)??f[0]}if(t==="ArrowDown")return d[Math.min(i+1,d.length-1)];if(t==="A\
-rrowUp")return d[Math.max(i-1,0)];if(t==="Home")return d[0];if(t==="End")return d.at(-1);if(t.length!==1||t===" ")return;
-let l=t.toLowerCase();return le(d,i).find(u=>n[u].toLowerCase().startsWith(l))}function ps({stages:t,stage:e,step:o,isOpen:r}){
-let n=Ht(t,e),a=t.flatMap(([,,i])=>i),d=a.indexOf(String(n.at(-1)));return le(n,n.indexOf(String(o))).find(r)??le(a,d).find(
-r)}function hs({model:t,el:e}){let o=t.get("plan"),r=s("p",{class:"ts-finding"}),n=s("div",{class:"ts-happened ts-told",role:"\
-status",tabindex:"-1","aria-label":"What happened"}),a=s("select",{class:"ts-box ts-stage-choice","aria-label":"Stage",onchange:()=>Ot()},
-...it(o.stages.map(([M,H])=>[M,H]))),d=Q(o.marked?"Next open step":"Next ready step",()=>T("next"));d.classList.add("ts-\
-next");let i=s("div",{class:"ts-buildlist",role:"toolbar","aria-orientation":"vertical","aria-label":"Steps of this stag\
-e",onkeydown:M=>P(M)}),l=s("p",{class:"ts-hint"},"Keys: up and down walk through the steps, left and right change the st\
-age, Enter takes a step in hand; Enter again does it."),u=s("div",{class:"ts-hand",role:"group","aria-label":"Step in ha\
-nd",onkeydown:M=>{M.key!=="Enter"||!M.target.matches("input[type=radio], .ts-number-box")||(M.preventDefault(),t.get("ha\
-nd").stands?Z():tt())}}),g=s("div",{class:"ts-scroll ts-fit"}),f=s("dl",{class:"ts-facts"}),h=s("ul",{class:"ts-sentence\
-s"}),v=s("p",{class:"ts-prompt"},"Wrong so far"),m=s("select",{class:"ts-box ts-before","aria-label":"A step that stands"}),
-x=Q("Take out again",()=>{m.value&&c({type:"out",step:m.value},"hand")}),y=Q("Put the tools down",()=>c({type:"over"},"t\
-old"));y.classList.add("ts-over");let O=s("div",{}),D=s("p",{class:"ts-status"}),L=s("details",{ontoggle:()=>{L.open!==!!t.
-get("view").record&&c({type:"record",open:L.open})}},s("summary",{},"Build record"),O),N=U({model:t,el:e},{kind:"rig"});
-N.show(s("p",{class:"ts-who"},o.who),N.alert,r,D,n,s("div",{class:"ts-build"},s("div",{class:"ts-build-left"},s("div",{class:"\
-ts-tools"},a,d),i,l),u),s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},m,x),y),g,f,v,h,L);let $=0,p=null;function c(M,H=null){
-$+=1,p=H&&{turn:$,focus:H},e.setAttribute("aria-busy","true"),N.send({...M,turn:$})}let b="",k=null,w="next",S=M=>!t.get(
-"view").done.includes(M),C=()=>at(i,"[data-step]"),R=M=>C().find(H=>H.dataset.step===M)?.focus(),W=()=>({stages:o.stages,
-stage:a.value,step:k,isOpen:S});function T(M,H){w=M,c(M==="list"?{type:"take",step:H}:{type:"next"},"hand")}function B(M){
-a.value=ce(o.stages,M)??a.value,k=M,Ot(),R(M)}function P(M){if(wt(M))return;let H=us(M.key,{...W(),labels:o.labels});H&&
-(M.preventDefault(),B(H))}function K(){let M=ps(W());M?w==="next"?d.focus():B(M):y.focus()}function Z(){let M=t.get("vie\
-w").done.length>=Object.keys(o.labels).length;w==="next"&&!M?T("next"):K()}function dt(M){let{done:H,ready:et}=t.get("vi\
-ew");return H.includes(M)?{sign:"✓",word:"done"}:et.includes(M)?{sign:"▸",word:"ready"}:{sign:"○",word:o.marked?"o\
-pen":"waits"}}function Ot(){let M=Ht(o.stages,a.value);(k===null||!M.includes(k))&&(k=M.find(S)??M[0]);let H=t.get("hand").
-step,et=JSON.stringify([a.value,M.map(dt),H]);if(et===b){for(let ut of C())ut.tabIndex=ut.dataset.step===k?0:-1;return}b=
-et;let rt=C().find(ut=>ut===document.activeElement)?.dataset.step;i.replaceChildren(...M.map(ut=>Tt(ut,H))),rt&&R(rt)}function Tt(M,H){
-let{sign:et,word:rt}=dt(M);return s("button",{type:"button",class:`ts-button ts-buildstep ts-buildstep-${rt}`,"data-step":M,
-tabindex:M===k?"0":"-1","aria-current":M===H?"step":!1,"aria-label":`${o.labels[M]}: ${rt}`,onclick:()=>{k=M,T("list",M)}},
-At(et),o.labels[M])}let j="",F=new Map;function q(M){let H=Ft(M),et=s("p",{class:"ts-read",id:H.read,role:"status"}),rt=0,
-ut=I=>{c({type:"set",name:M.name,value:I}),rt=$},pt=Rt(M).make(M,H,ut,()=>{}),A=Wt(M,H,null);return A.append(pt.element,
-et),A.dataset.field=M.name,{element:A,flush:()=>pt.flush?.(),show(I={},G){if(G<rt)return;pt.show(I);let ot=I.read?`read \
-as ${I.read}`:"";et.textContent=I.error?`▲ Look again: ${I.error}`:ot}}}let nt=M=>s("dl",{class:"ts-facts"},...St(M));
-function z(){let M=t.get("hand"),H=JSON.stringify(M);if(H===j)return;if(j=H,u.dataset.stands=String(!!M.stands),F=new Map(
-(M.fields??[]).map(pt=>[pt.name,q(pt)])),!M.step){u.replaceChildren(s("p",{class:"ts-hint"},"No step in hand. Choose one\
- from the list, or press the button above it."));return}let et=Q(`Do it: ${M.label}`,tt);et.classList.add("ts-do");let rt=M.
-stands?[Q("Go on",Z),Q("Take it out again",()=>c({type:"out",step:M.step},"hand"))]:[et];u.replaceChildren(s("p",{class:"\
-ts-prompt ts-hand-name",tabindex:"-1"},M.label),...M.plain.map(pt=>s("p",{class:"ts-hint"},pt)),...M.cautions.map(pt=>s(
-"p",{class:"ts-caution"},s("b",{},"Take care: "),pt)),...M.read.length?[s("p",{class:"ts-prompt"},"Read at the bench"),nt(
-M.read)]:[],...M.card.length?[nt(M.card)]:[],...[...F.values()].map(pt=>pt.element),s("div",{class:"ts-tools"},...rt));let ut=ce(
-o.stages,M.step);ut&&([a.value,k]=[ut,M.step])}function tt(){for(let M of F.values())M.flush();c({type:"do"},"after")}function gt(){
-let M=t.get("view").asked_back,H=at(u,"[data-field]").find(ut=>ut.dataset.field===M),et=H&&at(H,"input:not(:disabled), s\
-elect, button"),rt=at(u,".ts-field input:not(:disabled), .ts-field select, .ts-field button, .ts-do, .ts-tools button");
-return et?.[0]??rt[0]}function bt(){let M=t.get("view"),H=M.told;r.textContent=M.finding,D.textContent=M.status,D.hidden=
-!M.status,n.textContent!==H.join("")&&n.replaceChildren(...H.map(rt=>s("p",{},rt))),z(),Ot();for(let[rt,ut]of F)ut.show(
-M.states[rt],M.turn);if(g.dataset.shown!==M.figure&&(g.innerHTML=M.figure,g.dataset.shown=M.figure),f.replaceChildren(...St(
-M.facts)),h.replaceChildren(...It(M.faults.map(([,rt])=>rt))),v.hidden=h.hidden=!M.faults.length,Lt(M.done),O.innerHTML=
-M.record,L.open=!!M.record,e.setAttribute("aria-busy",String(M.turn<$)),!p||M.turn<p.turn)return;let{focus:et}=p;p=null,
-et==="told"?n.focus():et==="after"&&!t.get("hand").step?K():(gt()??d).focus()}function Lt(M){if(m.disabled=x.disabled=!M.
-length,m.dataset.done===M.join(" "))return;m.dataset.done=M.join(" ");let H=[...M].reverse();m.replaceChildren(...it(H.map(
-et=>[et,o.labels[et]])))}return N.follow("change:view",bt),bt(),N.close}function Js(t){let e=E("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),o=440/t.length,[r,n]=[210,128],a=X(r,
-n,r,n,"tsi-adapter"),d=E("circle",{cx:0,cy:0,r:13,class:"tsi-paper"}),i=X(r,n+74,r,n+74,"tsi-arm"),l=V(r,n+94,"");return e.
-append(X(r,n,r+440,n,"tsi-lever"),a,d,E("circle",{cx:r,cy:n,r:7,class:"tsg-hub"}),V(r+440,n-20,"hand, middle of the grip",
-"end"),V(r+20,n-20,"square drive","start"),X(r+440,n+10,r+440,n+84,"tsg-centre"),i,l,V(8,242,"lengths to scale","start")),
-{node:e,set(u){let g=u.state.angle/180*Math.PI,f=r-u.state.reach*o*Math.cos(g),h=n-u.state.reach*o*Math.sin(g);kt(a,{x2:f,
-y2:h}),kt(d,{cx:f,cy:h}),kt(i,{x1:f,x2:r+440}),kt(l,{x:(f+r+440)/2}),l.textContent="the lever from bolt to hand, along t\
-he wrench",e.setAttribute("aria-label",`${t.name}. ${u.words}`)}}}function fs(t){return $t(t,(e,o,r)=>{let n=Js(e),a=(i,l,u,g,f,h)=>ct(
-i,{min:u,max:g,step:f,value:r[l],words:v=>`${v} ${h}`,onInput:v=>o({[l]:v})}),d={setting:a("Setting","setting",e.low,e.high,
+0",role:"group","aria-label":"Axis of settings"},a.node)),i];B.show(...v.filter(Boolean));function y(){let m=t.get("show\
+n");c.waiting||(r=m.state),o.set(m.dial,m.dialWords),b.setAttribute("aria-pressed",String(m.state.side==="away")),g.setAttribute(
+"aria-pressed",String(m.state.side==="towards")),l.textContent=m.finding,a&&(a.set(m.cold,m.warm,m.words.join(" ")),i.replaceChildren(
+...m.words.map(d=>s("p",{},d)))),c.answered(m.turn)}let $=()=>c.free();return B.follow("change:shown",y),B.follow("msg:c\
+ustom",$),y(),B.close}function vs({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("div",{class:"tsj-band"}),
+a=s("div",{class:"tsj-section"}),l=s("dl",{class:"ts-facts"}),i=null,c=null,u=(d,w)=>{c={...c,[d]:w},i===null&&p()};function p(){
+i=Q("choice"),y.send({type:"choose",chosen:c,turn:i}),c=null}let f=s("div",{class:"tsj-settings"}),h=(d,w,C)=>{let k=Q("\
+set");return w.id=k,f.append(s("label",{for:k},d),s("span",{class:"tsj-slide"},w,C)),w},b=(d,w,C)=>h(w,s("select",{class:"\
+ts-box",onchange:k=>u(d,k.target.value)},...ct(C.map(k=>typeof k=="string"?[k,k]:k)))),g=(d,w,C)=>h(w,s("input",{type:"r\
+ange",oninput:k=>u(d,Number(k.target.value))}),C),L={group:b("group","Bolt of the unit",n.groups),thread:b("thread","Thr\
+ead",n.threads),strength:b("strength","Strength class",n.classes),state:b("state","State of the thread",n.states),tool:b(
+"tool","Tool",n.tools)},x=s("output",{class:"tsj-figure"}),B=g("torque_nm","Torque",x),P=s("output",{class:"tsj-figure"}),
+v=g("engagement_mm","Thread that meets",P),y=z({model:t,el:e},{kind:"rig"});y.show(s("p",{class:"ts-who"},"Practice. Not\
+hing here is marked or saved."),y.alert,r,o,s("div",{class:"tsj-bench"},f,a),l);let $=(d,w,C,k,M,D)=>{$t(d,{min:w,max:C,
+step:k}),i===null&&(d.value=String(M)),d.setAttribute("aria-valuetext",D)};function m(){let d=t.get("view");if(i!==null&&
+d.turn!==i)return;i=null,c!==null&&p();let{chosen:w}=d;r.textContent=d.finding,o.innerHTML=d.band,a.innerHTML=d.section,
+l.replaceChildren(...Mt(d.facts));for(let[C,k]of Object.entries(L))k.value=w[C];$(B,1,d.topTorque,.5,w.torque_nm,d.torqueText),
+x.textContent=d.torqueText,$(v,d.lowEngagement,d.topEngagement,.5,w.engagement_mm,d.engagementText),P.textContent=d.engagementText}
+return y.follow("change:view",m),m(),y.close}function Kt(t,e){return(t.find(([n])=>n===e)??t[0])[2]}function he(t,e){return t.find(([,,n])=>e!==void 0&&n.includes(e))?.[0]}
+var fe=(t,e)=>[...t.slice(e+1),...t.slice(0,e+1)];function ks(t,{stages:e,stage:n,step:r,labels:o,isOpen:a}){let l=Kt(e,
+n),i=l.indexOf(String(r));if(t==="ArrowLeft"||t==="ArrowRight"){let u=e.map(([h])=>h),p=t==="ArrowLeft"?-1:1,f=Kt(e,u[(u.
+indexOf(n)+p+u.length)%u.length]);return f.find(a)??f[0]}if(t==="ArrowDown")return l[Math.min(i+1,l.length-1)];if(t==="A\
+rrowUp")return l[Math.max(i-1,0)];if(t==="Home")return l[0];if(t==="End")return l.at(-1);if(t.length!==1||t===" ")return;
+let c=t.toLowerCase();return fe(l,i).find(u=>o[u].toLowerCase().startsWith(c))}function ys({stages:t,stage:e,step:n,isOpen:r}){
+let o=Kt(t,e),a=t.flatMap(([,,i])=>i),l=a.indexOf(String(o.at(-1)));return fe(o,o.indexOf(String(n))).find(r)??fe(a,l).find(
+r)}function xs({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding"}),o=s("div",{class:"ts-happened ts-told",role:"\
+status",tabindex:"-1","aria-label":"What happened"}),a=s("select",{class:"ts-box ts-stage-choice","aria-label":"Stage",onchange:()=>mt()},
+...ct(n.stages.map(([T,K])=>[T,K]))),l=et(n.marked?"Next open step":"Next ready step",()=>S("next"));l.classList.add("ts\
+-next");let i=s("div",{class:"ts-buildlist",role:"toolbar","aria-orientation":"vertical","aria-label":"Steps of this sta\
+ge",onkeydown:T=>A(T)}),c=s("p",{class:"ts-hint"},"Keys: up and down walk through the steps, left and right change the s\
+tage, Enter takes a step in hand; Enter again does it."),u=s("div",{class:"ts-hand",role:"group","aria-label":"Step in h\
+and",onkeydown:T=>{T.key!=="Enter"||!T.target.matches("input[type=radio], .ts-number-box")||(T.preventDefault(),t.get("h\
+and").stands?U():st())}}),p=s("div",{class:"ts-scroll ts-fit"}),f=s("dl",{class:"ts-facts"}),h=s("ul",{class:"ts-sentenc\
+es"}),b=s("p",{class:"ts-prompt"},"Wrong so far"),g=s("select",{class:"ts-box ts-before","aria-label":"A step that stand\
+s"}),L=et("Take out again",()=>{g.value&&d({type:"out",step:g.value},"hand")}),x=et("Put the tools down",()=>d({type:"ov\
+er"},"told"));x.classList.add("ts-over");let B=s("div",{}),P=s("p",{class:"ts-status"}),v=s("details",{ontoggle:()=>{v.open!==
+!!t.get("view").record&&d({type:"record",open:v.open})}},s("summary",{},"Build record"),B),y=z({model:t,el:e},{kind:"rig"});
+y.show(s("p",{class:"ts-who"},n.who),y.alert,r,P,o,s("div",{class:"ts-build"},s("div",{class:"ts-build-left"},s("div",{class:"\
+ts-tools"},a,l),i,c),u),s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},g,L),x),p,f,b,h,v);let $=0,m=null;function d(T,K=null){
+$+=1,m=K&&{turn:$,focus:K},e.setAttribute("aria-busy","true"),y.send({...T,turn:$})}let w="",C=null,k="next",M=T=>!t.get(
+"view").done.includes(T),D=()=>lt(i,"[data-step]"),H=T=>D().find(K=>K.dataset.step===T)?.focus(),N=()=>({stages:n.stages,
+stage:a.value,step:C,isOpen:M});function S(T,K){k=T,d(T==="list"?{type:"take",step:K}:{type:"next"},"hand")}function O(T){
+a.value=he(n.stages,T)??a.value,C=T,mt(),H(T)}function A(T){if(vt(T))return;let K=ks(T.key,{...N(),labels:n.labels});K&&
+(T.preventDefault(),O(K))}function R(){let T=ys(N());T?k==="next"?l.focus():O(T):x.focus()}function U(){let T=t.get("vie\
+w").done.length>=Object.keys(n.labels).length;k==="next"&&!T?S("next"):R()}function G(T){let{done:K,ready:nt}=t.get("vie\
+w");return K.includes(T)?{sign:"✓",word:"done"}:nt.includes(T)?{sign:"▸",word:"ready"}:{sign:"○",word:n.marked?"op\
+en":"waits"}}function mt(){let T=Kt(n.stages,a.value);(C===null||!T.includes(C))&&(C=T.find(M)??T[0]);let K=t.get("hand").
+step,nt=JSON.stringify([a.value,T.map(G),K]);if(nt===w){for(let pt of D())pt.tabIndex=pt.dataset.step===C?0:-1;return}w=
+nt;let it=D().find(pt=>pt===document.activeElement)?.dataset.step;i.replaceChildren(...T.map(pt=>tt(pt,K))),it&&H(it)}function tt(T,K){
+let{sign:nt,word:it}=G(T);return s("button",{type:"button",class:`ts-button ts-buildstep ts-buildstep-${it}`,"data-step":T,
+tabindex:T===C?"0":"-1","aria-current":T===K?"step":!1,"aria-label":`${n.labels[T]}: ${it}`,onclick:()=>{C=T,S("list",T)}},
+Nt(nt),n.labels[T])}let _="",q=new Map;function W(T){let K=Wt(T),nt=s("p",{class:"ts-read",id:K.read,role:"status"}),it=0,
+pt=j=>{d({type:"set",name:T.name,value:j}),it=$},ft=Ht(T).make(T,K,pt,()=>{}),E=Ut(T,K,null);return E.append(ft.element,
+nt),E.dataset.field=T.name,{element:E,flush:()=>ft.flush?.(),show(j={},Y){if(Y<it)return;ft.show(j);let at=j.read?`read \
+as ${j.read}`:"";nt.textContent=j.error?`▲ Look again: ${j.error}`:at}}}let rt=T=>s("dl",{class:"ts-facts"},...Mt(T));
+function X(){let T=t.get("hand"),K=JSON.stringify(T);if(K===_)return;if(_=K,u.dataset.stands=String(!!T.stands),q=new Map(
+(T.fields??[]).map(ft=>[ft.name,W(ft)])),!T.step){u.replaceChildren(s("p",{class:"ts-hint"},"No step in hand. Choose one\
+ from the list, or press the button above it."));return}let nt=et(`Do it: ${T.label}`,st);nt.classList.add("ts-do");let it=T.
+stands?[et("Go on",U),et("Take it out again",()=>d({type:"out",step:T.step},"hand"))]:[nt];u.replaceChildren(s("p",{class:"\
+ts-prompt ts-hand-name",tabindex:"-1"},T.label),...T.plain.map(ft=>s("p",{class:"ts-hint"},ft)),...T.cautions.map(ft=>s(
+"p",{class:"ts-caution"},s("b",{},"Take care: "),ft)),...T.read.length?[s("p",{class:"ts-prompt"},"Read at the bench"),rt(
+T.read)]:[],...T.card.length?[rt(T.card)]:[],...[...q.values()].map(ft=>ft.element),s("div",{class:"ts-tools"},...it));let pt=he(
+n.stages,T.step);pt&&([a.value,C]=[pt,T.step])}function st(){for(let T of q.values())T.flush();d({type:"do"},"after")}function wt(){
+let T=t.get("view").asked_back,K=lt(u,"[data-field]").find(pt=>pt.dataset.field===T),nt=K&&lt(K,"input:not(:disabled), s\
+elect, button"),it=lt(u,".ts-field input:not(:disabled), .ts-field select, .ts-field button, .ts-do, .ts-tools button");
+return nt?.[0]??it[0]}function kt(){let T=t.get("view"),K=T.told;r.textContent=T.finding,P.textContent=T.status,P.hidden=
+!T.status,o.textContent!==K.join("")&&o.replaceChildren(...K.map(it=>s("p",{},it))),X(),mt();for(let[it,pt]of q)pt.show(
+T.states[it],T.turn);if(p.dataset.shown!==T.figure&&(p.innerHTML=T.figure,p.dataset.shown=T.figure),f.replaceChildren(...Mt(
+T.facts)),h.replaceChildren(...It(T.faults.map(([,it])=>it))),b.hidden=h.hidden=!T.faults.length,Ct(T.done),B.innerHTML=
+T.record,v.open=!!T.record,e.setAttribute("aria-busy",String(T.turn<$)),!m||T.turn<m.turn)return;let{focus:nt}=m;m=null,
+nt==="told"?o.focus():nt==="after"&&!t.get("hand").step?R():(wt()??l).focus()}function Ct(T){if(g.disabled=L.disabled=!T.
+length,g.dataset.done===T.join(" "))return;g.dataset.done=T.join(" ");let K=[...T].reverse();g.replaceChildren(...ct(K.map(
+nt=>[nt,n.labels[nt]])))}return y.follow("change:view",kt),kt(),y.close}function mn(t){let e=I("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),n=440/t.length,[r,o]=[210,128],a=V(r,
+o,r,o,"tsi-adapter"),l=I("circle",{cx:0,cy:0,r:13,class:"tsi-paper"}),i=V(r,o+74,r,o+74,"tsi-arm"),c=Z(r,o+94,"");return e.
+append(V(r,o,r+440,o,"tsi-lever"),a,l,I("circle",{cx:r,cy:o,r:7,class:"tsg-hub"}),Z(r+440,o-20,"hand, middle of the grip",
+"end"),Z(r+20,o-20,"square drive","start"),V(r+440,o+10,r+440,o+84,"tsg-centre"),i,c,Z(8,242,"lengths to scale","start")),
+{node:e,set(u){let p=u.state.angle/180*Math.PI,f=r-u.state.reach*n*Math.cos(p),h=o-u.state.reach*n*Math.sin(p);$t(a,{x2:f,
+y2:h}),$t(l,{cx:f,cy:h}),$t(i,{x1:f,x2:r+440}),$t(c,{x:(f+r+440)/2}),c.textContent="the lever from bolt to hand, along t\
+he wrench",e.setAttribute("aria-label",`${t.name}. ${u.words}`)}}}function $s(t){return Lt(t,(e,n,r)=>{let o=mn(e),a=(i,c,u,p,f,h)=>ut(
+i,{min:u,max:p,step:f,value:r[c],words:b=>`${b} ${h}`,onInput:b=>n({[c]:b})}),l={setting:a("Setting","setting",e.low,e.high,
 e.step,"N·m"),reach:a("Reach of the adapter","reach",0,Math.floor(e.reach),5,"mm"),angle:a("Angle of the adapter","angl\
-e",0,180,5,"° off straight")};return{picture:n.node,controls:Object.values(d).map(i=>i.row),set(i,l){n.set(i);for(let[u,
-g]of Object.entries(d))g.set(l[u])}}})}function gs(t,e=new Date){let o=new Date(t);if(Number.isNaN(o.getTime()))return"";let r=d=>String(d).padStart(2,"0"),n=`${r(
-o.getHours())}:${r(o.getMinutes())}`,a=`${o.getFullYear()}-${r(o.getMonth()+1)}-${r(o.getDate())}`;return e.toDateString()===
-o.toDateString()?n:`${a} ${n}`}function ms(t,e,o){let r=()=>t.get("bench")??{},n=s("details",{class:"ts-bench"}),a=r().rows;if(!a)return{element:null,show(){},
-hear(){},lost(){}};let d=s("span",{}),i=s("p",{class:"ts-status",role:"status"}),l=_("Use these figures",()=>h("yes")),u=_(
-"Go back to the drawn figures",()=>h("no")),g=!1,f=a.map(m=>{let x=J("bench"),y=m.options.length?s("select",{class:"ts-b\
-ox",id:x,"aria-describedby":`${x}-read`},s("option",{value:""},"choose"),...it(m.options)):s("input",{type:"text",class:"\
-ts-box ts-number-box",id:x,autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${x}-hint ${x}-read`}),
-O=s("span",{class:"ts-hint",id:`${x}-hint`},m.hint),D=s("p",{class:"ts-read",id:`${x}-read`}),L=m.text,N=()=>{y.value.trim()!==
-L.trim()&&(L=y.value,e({type:"bench",name:m.name,value:y.value}))};return y.addEventListener(m.options.length?"change":"\
-blur",N),y.addEventListener("keydown",$=>{$.key==="Enter"&&($.preventDefault(),N())}),{name:m.name,flush:N,input:y,element:s(
-"div",{class:"ts-bench-row"},s("label",{for:x},m.prompt),s("div",{class:"ts-line-of"},y,O),D),show($){if(!$)return;(document.
-activeElement!==y||y.value===L)&&(y.value=$.text,L=$.text),y.setAttribute("aria-invalid",String(!!$.error)),D.classList.
-toggle("ts-error",!!$.error);let p=$.error?[At("▲")," "]:[],c=$.read&&!$.options.length&&`read as ${$.read}`,b=$.error||
-[c,$.origin].filter(Boolean).join(", ");D.replaceChildren(...p,b)}}}),h=m=>{for(let x of f)x.flush();g=!0,e({type:"bench",
-name:"in-use",value:m})};n.append(s("summary",{},d),s("p",{},"Give what you read on the real unit, and the limits from t\
+e",0,180,5,"° off straight")};return{picture:o.node,controls:Object.values(l).map(i=>i.row),set(i,c){o.set(i);for(let[u,
+p]of Object.entries(l))p.set(c[u])}}})}function ge(t,e=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let r=l=>String(l).padStart(2,"0"),o=`${r(
+n.getHours())}:${r(n.getMinutes())}`,a=`${n.getFullYear()}-${r(n.getMonth()+1)}-${r(n.getDate())}`;return e.toDateString()===
+n.toDateString()?o:`${a} ${o}`}var wn="twoshaft-unsent:";function Ss(t,e){let n=wn+e,r=()=>{if(!t||!e)return{};try{let a=JSON.parse(t.getItem(n)??"{}");
+return a&&typeof a=="object"?a:{}}catch{return{}}},o=a=>{if(!(!t||!e))try{Object.keys(a).length?t.setItem(n,JSON.stringify(
+a)):t.removeItem(n)}catch{}};return{get:a=>Object.hasOwn(r(),a)?r()[a]:void 0,put:(a,l,i,c=new Date)=>o({...r(),[a]:{value:l,
+base:i,at:c.toISOString()}}),drop(a){let{[a]:l,...i}=r();l&&o(i)}}}function Ls(t,e){return JSON.stringify(t.value)===JSON.
+stringify(e.value??null)?!1:(e.revision??0)===t.base?!0:!(Date.parse(e.saved??"")>Date.parse(t.at))}var Bt=null,bn="input, button, select, textarea, summary, a, [tabindex]",Cs=t=>[...t.querySelectorAll(bn)];function Ms(t,e){
+let n=({target:a})=>{a instanceof HTMLElement&&(t.contains(a)?Bt={form:e,at:Cs(t).indexOf(a),from:null}:Bt?.form===e&&t.
+isConnected&&(Bt=null))},r=({target:a})=>{Bt?.form===e&&a instanceof HTMLInputElement&&(Bt.from=a.selectionStart)};return document.
+addEventListener("focusin",n),document.addEventListener("pointerdown",n),t.addEventListener("input",r),requestAnimationFrame(
+()=>{if(Bt?.form!==e||document.activeElement?.closest(".twoshaft"))return;let{at:a,from:l}=Bt,i=Cs(t)[a];i?.focus({preventScroll:!0}),
+l!==null&&i instanceof HTMLInputElement&&i.setSelectionRange(l,l)}),()=>{document.removeEventListener("focusin",n),document.
+removeEventListener("pointerdown",n)}}function As(t,e,n){let r=()=>t.get("bench")??{},o=s("details",{class:"ts-bench"}),a=r().rows;if(!a)return{element:null,show(){},
+hear(){},lost(){}};let l=s("span",{}),i=s("p",{class:"ts-status",role:"status"}),c=F("Use these figures",()=>h("yes")),u=F(
+"Go back to the drawn figures",()=>h("no")),p=!1,f=a.map(g=>{let L=Q("bench"),x=g.options.length?s("select",{class:"ts-b\
+ox",id:L,"aria-describedby":`${L}-read`},s("option",{value:""},"choose"),...ct(g.options)):s("input",{type:"text",class:"\
+ts-box ts-number-box",id:L,autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${L}-hint ${L}-read`}),
+B=s("span",{class:"ts-hint",id:`${L}-hint`},g.hint),P=s("p",{class:"ts-read",id:`${L}-read`}),v=g.text,y=()=>{x.value.trim()!==
+v.trim()&&(v=x.value,e({type:"bench",name:g.name,value:x.value}))};return x.addEventListener(g.options.length?"change":"\
+blur",y),x.addEventListener("keydown",$=>{$.key==="Enter"&&($.preventDefault(),y())}),{name:g.name,flush:y,input:x,element:s(
+"div",{class:"ts-bench-row"},s("label",{for:L},g.prompt),s("div",{class:"ts-line-of"},x,B),P),show($){if(!$)return;(document.
+activeElement!==x||x.value===v)&&(x.value=$.text,v=$.text),x.setAttribute("aria-invalid",String(!!$.error)),P.classList.
+toggle("ts-error",!!$.error);let m=$.error?[Nt("▲")," "]:[],d=$.read&&!$.options.length&&`read as ${$.read}`,w=$.error||
+[d,$.origin].filter(Boolean).join(", ");P.replaceChildren(...m,w)}}}),h=g=>{for(let L of f)L.flush();p=!0,e({type:"bench",
+name:"in-use",value:g})};o.append(s("summary",{},l),s("p",{},"Give what you read on the real unit, and the limits from t\
 he maker's manual. They take the place of the drawn figures in this task, all of them or none. Your answers are marked o\
-n them by the same rules."),s("div",{class:"ts-bench-rows"},...f.map(m=>m.element)),i,s("div",{class:"ts-tools"},l,u));function v(){
-let m=r(),x=new Map(m.rows?.map(L=>[L.name,L]));for(let L of f)L.show(x.get(L.name));d.textContent=m.used?"✓ This task s\
-tands on figures from the bench":"Use readings from the bench",u.hidden=!m.wanted,l.hidden=m.used&&!m.stale;let y=m.wanted&&
-!m.used?"▲ ":m.used?"● ":"○ ",O=m.used?"in use":m.wanted?`not used; the drawn figures stand. ${m.refused}`:"not us\
-ed; the drawn figures stand",D=m.stale?` The tables and choices of this task are still the ones from before. ${m.used?"P\
-ress the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${y}${O}${D}`,m.wanted&&
-!m.used&&(n.open=!0)}return{element:n,show:v,hear(m){m.type!=="bench-saved"||m.name!=="in-use"||!g||(g=!1,r().stale&&o())},
-lost(){for(let m of[l,u,...f.map(x=>x.input)])m.disabled=!0}}}var Qs=5e3,tn=2e3,en={saved:"●",bad:"▲",wait:"◌",none:"○"};function sn(t,e){let o=Rt(t),r=Ft(t),n=s("p",{class:"\
-ts-read",id:r.read}),a=s("p",{class:"ts-status",id:r.status,role:"status"}),d=0,i=null,l={},u=()=>{clearTimeout(i??void 0),
-i=null},g=y=>{d+=1,v("wait","saving"),u(),i=window.setTimeout(()=>v("wait","not saved yet: the notebook is busy; your an\
-swer is sent and waits its turn"),Qs),e({type:"save",name:t.name,value:y,turn:d})},f=o.make(t,r,g,y=>{y?v("wait","not sa\
-ved yet: press Enter or leave the box"):i===null&&m(l)}),h=Wt(t,r,r.status);o.status==="above"?h.append(a,f.element,n):h.
-append(f.element,n,a);function v(y,O){a.className=`ts-status ts-status-${y}`,a.dataset.text!==O&&(a.dataset.text=O,a.replaceChildren(
-At(en[y]),` ${O}`))}function m(y,O=!1){l=y??{},f.show(l),n.replaceChildren(),n.className="ts-read",l.error?(n.classList.
-add("ts-error"),n.append(At("▲"),s("b",{},"Look again: "),l.error)):l.read&&n.append(`read as ${l.read}`),!O&&(l.saved&&
-!l.blank?v("saved",`saved ${gs(l.saved)}${l.note?`; ${l.note}`:""}`):v("none",o.blank??"not answered yet"))}let x=()=>a.
-classList.contains("ts-status-bad");return{name:t.name,element:h,show(y){i===null&&m(y,x())},saved(y){y.turn===d&&(u(),m(
-y.state))},refused(y){y.turn===d&&(u(),f.refused(),v("bad",`not saved: ${y.reason}`))},lost(){clearTimeout(i??void 0),(i!==
-null||f.pending?.())&&v("bad","not saved: the notebook's engine has stopped"),f.setDisabled(!0)},flush:()=>f.flush?.(),summary:()=>({
-answered:!!l.saved&&!l.blank,trouble:x(),waiting:i!==null})}}function ws({model:t,el:e}){let r=t.get("fields").map(m=>sn(
-m,u)),n=new Map(r.map(m=>[m.name,m])),a=s("p",{class:"ts-who"}),d=s("p",{class:"ts-total"}),i=U({model:t,el:e},{kind:"fo\
-rm",lost(){for(let m of r)m.lost();l.lost(),g()}}),l=ms(t,i.send,()=>{e.dispatchEvent(new CustomEvent("twoshaft-redraw",
-{bubbles:!0}))});i.show(s("div",{class:"ts-top"},a,d),i.alert,l.element,...r.map(m=>m.element));function u(m){i.send(m),
-g()}function g(){let m=r.map(N=>N.summary()),x=m.filter(N=>N.answered).length,y=m.filter(N=>N.trouble).length,O=m.some(N=>N.
-waiting),D=y?`, ${y} not saved`:O?", saving":", all saved",L=!y&&!O&&!x;d.textContent=`${x} of ${r.length} answered${L?"":
-D}`}function f(){a.textContent=t.get("header");let m=t.get("states");for(let x of r)x.show(m[x.name]);g()}let h=0,v=()=>{
-if(document.visibilityState==="hidden")for(let m of r)m.flush();document.visibilityState!=="visible"||Date.now()-h<tn||(h=
-Date.now(),t.send({type:"look"}))};return document.addEventListener("visibilitychange",v),e.addEventListener("focusin",m=>{
-m.relatedTarget instanceof Node&&e.contains(m.relatedTarget)||v()}),i.follow("change:states change:header",f),i.follow("\
-msg:custom",m=>{m.type==="saved"&&n.get(m.name)?.saved(m),m.type==="refused"&&n.get(m.name)?.refused(m),g()}),i.follow("\
-msg:custom",l.hear),i.follow("change:bench",l.show),f(),l.show(),i.alert.textContent=t.get("notice"),()=>{i.close(),document.
-removeEventListener("visibilitychange",v)}}var nn={"to get":"○",open:"◐","handed in":"●","changed since":"◑",feedback:"✓"},on={"to get":"To get",open:"Op\
-en","handed in":"Handed in","changed since":"Changed after handing in",feedback:"Marked"};function bs(t,e){let o=document.
-getElementById("jupyter-config-data"),r="/";try{r=JSON.parse(o?.textContent??"").baseUrl||"/"}catch{}return`${r}${t}/${e.
-split("/").map(encodeURIComponent).join("/")}`}var de=(t,e,o)=>s("a",{href:bs("lab/tree",t),target:"_blank","data-twosha\
-ft-open":t,"data-key":o,class:"ts-link"},e);function vs({model:t,el:e}){let o="",r=U({model:t,el:e},{kind:"start",lost:()=>{}}),
-n=s("div",{}),a=s("p",{class:"ts-said",role:"status"});r.show(r.alert,a,n);let d=(p,c={})=>{n.getAttribute("aria-busy")!==
-"true"&&(c.quietly||(n.setAttribute("aria-busy","true"),a.textContent="One moment.",r.alert.textContent=""),t.send({type:p,
-...c}))},i=(p,c,b,k)=>s("button",{type:"button",class:k?"ts-button ts-first":"ts-button","data-key":c,onclick:b},p);function l(){
-let p=J("who"),c=J("word"),b=s("select",{id:p,class:"ts-box","data-key":"who",required:!0},s("option",{value:""},"Choose\
- your name"),...t.get("people").map(([w,S])=>s("option",{value:w,selected:w===o},S)));b.addEventListener("change",()=>{o=
-b.value});let k=s("input",{id:c,type:"text",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",maxlength:"\
-80","data-key":"word"});return s("form",{class:"ts-sign-in",onsubmit:w=>{w.preventDefault(),d("sign-in",{name:b.value,word:k.
-value})}},s("h2",{},"Who is working?"),s("div",{class:"ts-pair"},s("label",{for:p},"Your name"),b),s("div",{class:"ts-pa\
-ir"},s("label",{for:c},"Sign-in word from your slip"),k),s("button",{type:"submit",class:"ts-button ts-first","data-key":"\
-sign-in"},"Sign in"),s("p",{class:"ts-hint"},"The word keeps your answers in your own folder on a shared laptop. It is n\
-ot a password."))}function u(p,c){let b=w=>`${w}:${p.name}`,k=s("div",{class:"ts-doing"});for(let w of p.feedback.slice(
-0,1))k.append(s("a",{href:bs("files",w),target:"_blank",class:"ts-link","data-key":b("feedback")},"Read feedback"));for(let w of p.
-notebooks){let S=p.notebooks.length===1?"Open":`Open ${w.split("/").pop()}`;k.append(de(w,S,b(`open ${w}`)))}p.can_get&&
-k.append(i(p.notebooks.length?"Get again":"Get",b("get"),()=>d("get",{name:p.name}),!p.notebooks.length)),p.can_hand_in&&
-k.append(i(p.receipt?"Hand in again":"Hand in",b("hand in"),()=>d("hand-in",{name:p.name})));for(let w of k.children)w.setAttribute(
-"aria-label",`${w.textContent}: ${p.title}`);return s("tr",{},s("th",{scope:"row"},p.title),s("td",{},p.due||"no date",p.
-overdue?s("span",{class:"ts-small-line"},"date passed"):null),s("td",{},s("span",{class:"ts-shape","aria-hidden":"true"},
-nn[p.state]||""),s("b",{},on[p.state]||p.state),s("span",{class:"ts-small-line"},p.detail),c?s("span",{class:"ts-small-l\
-ine"},`Mark: ${c}`):null),s("td",{},k))}let g=new Set,f={met:"✓","enough here":"◐","not yet":"○"};function h(p,c){
-let b=p.entries.map(C=>c.find(R=>R.name===C)).filter(C=>C!==void 0),k=p.lesson?de(p.lesson,`Lesson ${p.title}`,`lesson:${p.
-lesson}`):s("span",{class:"ts-small-line"},"no lesson here"),w=s("details",{open:g.has(p.module)},s("summary",{"data-key":`\
-outcomes:${p.module}`},`Outcomes: ${p.count||"none"}`),s("ul",{},...p.outcomes.map(([C,R,W,T])=>s("li",{},s("span",{class:"\
-ts-shape","aria-hidden":"true"},f[C]||""),s("b",{},`${C}${W&&C==="enough here"?`, ${W}`:""}: `),R,W&&C==="not yet"?`. St\
-ill missing: ${W}`:"",T?` (${T})`:""))));w.addEventListener("toggle",()=>{w.open?g.add(p.module):g.delete(p.module)});let S=b.
-map(C=>u(C,p.marks[C.name]));return s("tbody",{},s("tr",{class:"ts-module"},s("th",{scope:"rowgroup",colspan:4},p.title,
-s("span",{class:"ts-assigned"},b.length?"assigned":"not assigned"))),...S,s("tr",{},s("td",{colspan:4},k,s("p",{class:"t\
-s-next"},s("b",{},"Next: "),p.next),w)))}function v(){let p=t.get("me"),c=t.get("entries"),b=s("table",{class:"ts-table"},
-s("thead",{},s("tr",{},...["Assignment","Due","State","What you can do"].map(k=>s("th",{scope:"col"},k)))),...t.get("mod\
-ules").map(k=>h(k,c)));return s("section",{},s("div",{class:"ts-me"},s("h2",{},`Working as ${p.name} (${p.id})`),i("Not \
-you? Sign out","sign-out",()=>{d("sign-out"),document.dispatchEvent(new CustomEvent("twoshaft-signed-out"))})),c.length?
-null:s("p",{},"Nothing is assigned yet."),b,i("Look again","look",()=>d("look")))}function m(){let p=!!t.get("me").id,c=t.
-get("modules").map(w=>w.lesson),k=t.get("lessons").filter(([w])=>!p||!c.includes(w));return k.length?s("section",{},s("h\
-2",{},p?"To look things up":"Lessons"),s("ul",{class:"ts-lessons"},...k.map(([w,S])=>s("li",{},de(w,S,`lesson:${w}`))))):
-null}let x=0,y=()=>at(n,"[data-key]"),O=()=>n.querySelector("input[data-key=word]");function D(){let c=y().find(W=>W===document.
-activeElement)?.dataset.key;n.removeAttribute("aria-busy");let b=!!t.get("me").id;a.textContent=t.get("said"),r.alert.textContent=
-t.get("trouble");let k=O()?.value;n.replaceChildren(...jt([b?v():l(),m()]));let w=O();if(w&&k&&(w.value=k),!c)return;let S=y().
-find(W=>W.dataset.key===c),C=c.split(":")[1],R=y().find(W=>C&&W.dataset.key?.endsWith(`:${C}`));(S??R??at(n,"a, button, \
-select")[0])?.focus()}let L=()=>{clearTimeout(x),x=setTimeout(D,0)};t.on("change",L),D();let N=()=>{!document.hidden&&t.
-get("me").id&&d("look",{quietly:!0})},$=new IntersectionObserver(([p])=>{p.isIntersecting&&N()});return $.observe(e),document.
-addEventListener("visibilitychange",N),()=>{clearTimeout(x),t.off("change",L),$.disconnect(),document.removeEventListener(
-"visibilitychange",N),r.close()}}var rn={bench:Be,build:Re,cord:Ke,depth:Fe,face:We,fault_board:qe,form:ws,gate:Ge,gears:ze,hazards:Ye,lifting:Xe,micrometer:Ve,
-own_checks:Ze,press:Je,rules:Qe,runout:ts,sealant:is,seat:ls,shims:cs,start:vs,thread:ds,whole_build:hs,wrench:fs};export{rn as screens};
+n them by the same rules."),s("div",{class:"ts-bench-rows"},...f.map(g=>g.element)),i,s("div",{class:"ts-tools"},c,u));function b(){
+let g=r(),L=new Map(g.rows?.map(v=>[v.name,v]));for(let v of f)v.show(L.get(v.name));l.textContent=g.used?"✓ This task s\
+tands on figures from the bench":"Use readings from the bench",u.hidden=!g.wanted,c.hidden=g.used&&!g.stale;let x=g.wanted&&
+!g.used?"▲ ":g.used?"● ":"○ ",B=g.used?"in use":g.wanted?`not used; the drawn figures stand. ${g.refused}`:"not us\
+ed; the drawn figures stand",P=g.stale?` The tables and choices of this task are still the ones from before. ${g.used?"P\
+ress the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${x}${B}${P}`,g.wanted&&
+!g.used&&(o.open=!0)}return{element:o,show:b,hear(g){g.type!=="bench-saved"||g.name!=="in-use"||!p||(p=!1,r().stale&&n())},
+lost(){for(let g of[c,u,...f.map(L=>L.input)])g.disabled=!0}}}var vn=5e3,kn=2e3,yn={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},me="kept in this browser until it can be\
+ saved";function xn(t,e,n,r){let o=Ht(t),a=Wt(t),l=s("p",{class:"ts-read",id:a.read}),i=s("p",{class:"ts-status",id:a.status,
+role:"status"}),c=0,u=null,p={},f=()=>{clearTimeout(u??void 0),u=null},h=v=>{n.put(t.name,v,p.revision??0),b(v)},b=v=>{c+=
+1,x("wait",r()?me:"saving"),f(),u=window.setTimeout(()=>x("wait",me),vn),e({type:"save",name:t.name,value:v,turn:c})},g=o.
+make(t,a,h,(v,y)=>{v?(n.put(t.name,y,p.revision??0),x("wait","not saved yet: press Enter or leave the box")):u===null&&(n.
+drop(t.name),B(p))}),L=Ut(t,a,a.status);o.status==="above"?L.append(i,g.element,l):L.append(g.element,l,i);function x(v,y){
+i.className=`ts-status ts-status-${v}`,i.dataset.text!==y&&(i.dataset.text=y,i.replaceChildren(Nt(yn[v]),` ${y}`))}function B(v,y=!1){
+if(p=v??{},g.show(p),l.replaceChildren(p.read?`read as ${p.read}`:""),!y)if(p.error){let{error:$,saved:m="",note:d}=p;x(
+"unread",`Look again: ${$} Kept as typed, ${ge(m)}${d?`; ${d}`:""}.`)}else p.saved&&!p.blank?x("saved",`saved ${ge(p.saved)}${p.
+note?`; ${p.note}`:""}`):x("none",o.blank??"not answered yet")}let P=()=>i.classList.contains("ts-status-bad");return{name:t.
+name,element:L,show(v){u===null&&B(v,P())},saved(v){v.turn===c&&(g.pending?.()||n.drop(t.name),f(),B(v.state))},refused(v){
+v.turn===c&&(f(),g.refused(),x("bad",`not saved: ${v.reason}`))},off(){clearTimeout(u??void 0),(u!==null||g.pending?.())&&
+x("wait",me)},catchUp(){let v=n.get(t.name);v&&(Ls(v,p)?(g.show({...p,value:v.value,error:""}),b(v.value)):n.drop(t.name))},
+flush:()=>g.flush?.(),summary:()=>({answered:!!p.saved&&!p.blank&&!p.error,unread:!!p.error,trouble:P(),waiting:u!==null})}}
+function Es({model:t,el:e}){let n=t.get("fields"),r=t.get("sheet"),o=Ss(window.localStorage,r),a=!1,l=()=>a||f.isLost(),
+i=n.map(y=>xn(y,b,o,l)),c=new Map(i.map(y=>[y.name,y])),u=s("p",{class:"ts-who"}),p=s("p",{class:"ts-total"}),f=z({model:t,
+el:e},{kind:"form",lost(){for(let y of i)y.off();h.lost(),g()},line(y){a=y;for(let $ of i)y?$.off():$.catchUp();g()}}),h=As(
+t,f.send,()=>{e.dispatchEvent(new CustomEvent("twoshaft-redraw",{bubbles:!0}))});f.show(s("div",{class:"ts-top"},u,p),f.
+alert,h.element,...i.map(y=>y.element));function b(y){f.send(y),g()}function g(){let y=i.map(M=>M.summary()),$=y.filter(
+M=>M.answered).length,m=y.filter(M=>M.trouble).length,d=y.some(M=>M.waiting),w=y.filter(M=>M.unread).length,C=m?`${m} no\
+t saved`:d?l()?"the rest kept in this browser":"saving":$&&!w?"all saved":"",k=[`${$} of ${i.length} answered`,w?`${w} c\
+annot be read`:"",C];p.textContent=k.filter(Boolean).join(", ")}function L(){u.textContent=t.get("header");let y=t.get("\
+states");for(let $ of i)$.show(y[$.name]);g()}let x=0,B=()=>{if(document.visibilityState==="hidden")for(let y of i)y.flush();
+document.visibilityState!=="visible"||Date.now()-x<kn||(x=Date.now(),f.send({type:"look"}))},P=r?new BroadcastChannel(`t\
+woshaft-saved:${r}`):null;P?.addEventListener("message",({data:y})=>{y===t.get("task_id")&&f.send({type:"look"})}),document.
+addEventListener("visibilitychange",B),e.addEventListener("focusin",y=>{y.relatedTarget instanceof Node&&e.contains(y.relatedTarget)||
+B()}),f.follow("change:states change:header",L),f.follow("msg:custom",y=>{y.type==="saved"&&(c.get(y.name)?.saved(y),P?.
+postMessage(t.get("task_id"))),y.type==="refused"&&c.get(y.name)?.refused(y),g()}),f.follow("msg:custom",h.hear),f.follow(
+"change:bench",h.show),L();for(let y of i)y.catchUp();g(),h.show(),f.alert.textContent=t.get("notice");let v=Ms(e,`${r}/${t.
+get("task_id")}`);return()=>{v(),P?.close(),f.close(),document.removeEventListener("visibilitychange",B)}}function Os(t,e,n){let r=`twoshaft-signed-in:${n}`,o=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:l},i=Date.now()){
+t.setItem(r,JSON.stringify({id:a,ticket:l,at:i}))},drop(a=Date.now()){t.removeItem(r),e.setItem(o,String(a))},get(){try{
+let a=JSON.parse(t.getItem(r)??"null");return!a||!(a.at>Number(e.getItem(o)??0))?null:{id:String(a.id),ticket:String(a.ticket)}}catch{
+return null}}}}var $n={"to get":"○",open:"◐","handed in":"●","changed since":"◑",feedback:"✓"},Sn={"to get":"To get",open:"Op\
+en","handed in":"Handed in","changed since":"Changed after handing in",feedback:"Marked"};function Ns(t,e){let n=document.
+getElementById("jupyter-config-data"),r="/";try{r=JSON.parse(n?.textContent??"").baseUrl||"/"}catch{}return`${r}${t}/${e.
+split("/").map(encodeURIComponent).join("/")}`}var ne=(t,e,n)=>s("a",{href:Ns("lab/tree",t),target:"_blank","data-twosha\
+ft-open":t,"data-key":n,class:"ts-link"},e);function Ts(t){return s("ul",{class:"ts-gaps"},...t.map(({task:e,missing:n,asked:r,
+unread:o})=>s("li",{},`${e}: `,n===r?"nothing answered":n?`${n} of ${r} missing`:"",...o.map(([a,l])=>s("span",{},s("b",
+{},"cannot be read: "),`“${a}” ${l}`)))))}function Is({model:t,el:e}){let n="",r=Os(sessionStorage,localStorage,t.get(
+"place")),o=z({model:t,el:e},{kind:"start",lost:()=>{}}),a=s("div",{}),l=s("p",{class:"ts-said",role:"status"});o.show(o.
+alert,l,a);let i=(N,S={})=>{a.getAttribute("aria-busy")==="true"||o.isLost()||(S.quietly||(a.setAttribute("aria-busy","t\
+rue"),l.textContent="One moment.",o.alert.textContent=""),t.send({type:N,...S}))},c=(N,S,O,A)=>s("button",{type:"button",
+class:A?"ts-button ts-first":"ts-button","data-key":S,onclick:O},N);function u(){let N=Q("who"),S=Q("word"),O=s("select",
+{id:N,class:"ts-box","data-key":"who",required:!0},s("option",{value:""},"Choose your name"),...t.get("people").map(([R,
+U])=>s("option",{value:R,selected:R===n},U)));O.addEventListener("change",()=>{n=O.value});let A=s("input",{id:S,type:"t\
+ext",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",maxlength:"80","data-key":"word"});return s(
+"form",{class:"ts-sign-in",onsubmit:R=>{R.preventDefault(),i("sign-in",{name:O.value,word:A.value})}},s("h2",{},"Who is \
+working?"),s("div",{class:"ts-pair"},s("label",{for:N},"Your name"),O),s("div",{class:"ts-pair"},s("label",{for:S},"Sign\
+-in word from your slip"),A),s("button",{type:"submit",class:"ts-button ts-first","data-key":"sign-in"},"Sign in"),s("p",
+{class:"ts-hint"},"The word keeps your answers in your own folder on a shared laptop. It is not a password."))}function p(N,S){
+let O=tt=>`${tt}:${N.name}`,A=s("div",{class:"ts-doing"});for(let tt of N.feedback.slice(0,1))A.append(s("a",{href:Ns("f\
+iles",tt),target:"_blank",class:"ts-link","data-key":O("feedback")},"Read feedback"));for(let tt of N.notebooks){let _=N.
+notebooks.length===1?"Open":`Open ${tt.split("/").pop()}`;A.append(ne(tt,_,O(`open ${tt}`)))}N.can_get&&A.append(c(N.notebooks.
+length?"Get again":"Get",O("get"),()=>i("get",{name:N.name}),!N.notebooks.length)),N.can_hand_in&&A.append(c(N.receipt?"\
+Hand in again":"Hand in",O("hand in"),()=>i("hand-in",{name:N.name})));for(let tt of A.children)tt.setAttribute("aria-la\
+bel",`${tt.textContent}: ${N.title}`);let R=t.get("asking")===N.name,U=N.receipt||N.unread>0,G=s("tr",{},s("th",{scope:"\
+row"},N.title),s("td",{},N.due||"no date",N.overdue?s("span",{class:"ts-small-line"},"date passed"):null),s("td",{},s("s\
+pan",{class:"ts-shape","aria-hidden":"true"},$n[N.state]||""),s("b",{},Sn[N.state]||N.state),s("span",{class:"ts-small-l\
+ine"},N.detail),S?s("span",{class:"ts-small-line"},`Mark: ${S}`):null),s("td",{},A));if(R)return[G,s("tr",{},s("td",{colspan:4},
+h(N)))];if(!U||!N.gaps.length)return[G];let mt=s("td",{colspan:4},s("b",{},f(N)),Ts(N.gaps));return[G,s("tr",{},mt)]}let f=({
+left:N,unread:S})=>Pt([N?`${N} ${N===1?"answer is":"answers are"} missing`:null,S?`${S} cannot be read`:null]).join(", ");
+function h(N){let S=Q("question"),O=s("div",{class:"ts-doing"});for(let A of N.notebooks)O.append(ne(A,"Go on with it",`\
+go on:${N.name}`));return O.append(c("Hand in as it is",`hand in anyway:${N.name}`,()=>i("hand-in",{name:N.name,anyway:!0}))),
+s("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":S,"data-key":"question"},s("p",{id:S},s("b",{},`${N.
+title}: not handed in yet. ${f(N)}.`)," An answer that is missing or cannot be read earns nothing."),Ts(N.gaps),O)}let b=new Set,
+g={met:"✓","enough here":"◐","not yet":"○"};function L(N,S){let O=N.entries.map(G=>S.find(mt=>mt.name===G)).filter(
+G=>G!==void 0),A=N.lesson?ne(N.lesson,`Lesson ${N.title}`,`lesson:${N.lesson}`):s("span",{class:"ts-small-line"},"no les\
+son here"),R=s("details",{open:b.has(N.module)},s("summary",{"data-key":`outcomes:${N.module}`},`Outcomes: ${N.count||"n\
+one"}`),s("ul",{},...N.outcomes.map(([G,mt,tt,_])=>s("li",{},s("span",{class:"ts-shape","aria-hidden":"true"},g[G]||""),
+s("b",{},`${G}${tt&&G==="enough here"?`, ${tt}`:""}: `),mt,tt&&G==="not yet"?`. Still missing: ${tt}`:"",_?` (${_})`:""))));
+R.addEventListener("toggle",()=>{R.open?b.add(N.module):b.delete(N.module)});let U=O.flatMap(G=>p(G,N.marks[G.name]));return s(
+"tbody",{},s("tr",{class:"ts-module"},s("th",{scope:"rowgroup",colspan:4},N.title,s("span",{class:"ts-assigned"},O.length?
+"assigned":"not assigned"))),...U,s("tr",{},s("td",{colspan:4},A,s("p",{class:"ts-next"},s("b",{},"Next: "),N.next),R)))}
+function x(){let N=t.get("me"),S=t.get("entries"),O=s("table",{class:"ts-table"},s("thead",{},s("tr",{},...["Assignment",
+"Due","State","What you can do"].map(A=>s("th",{scope:"col"},A)))),...t.get("modules").map(A=>L(A,S)));return s("section",
+{},s("div",{class:"ts-me"},s("h2",{},`Working as ${N.name} (${N.id})`),c("Not you? Sign out","sign-out",()=>{i("sign-out"),
+document.dispatchEvent(new CustomEvent("twoshaft-signed-out"))})),S.length?null:s("p",{},"Nothing is assigned yet."),O,c(
+"Look again","look",()=>i("look")))}function B(){let N=!!t.get("me").id,S=t.get("modules").map(R=>R.lesson),A=t.get("les\
+sons").filter(([R])=>!N||!S.includes(R));return A.length?s("section",{},s("h2",{},N?"To look things up":"Lessons"),s("ul",
+{class:"ts-lessons"},...A.map(([R,U])=>s("li",{},ne(R,U,`lesson:${R}`))))):null}let P=!1,v=t.get("me").id?null:r.get(),y=v!==
+null;function $(){let N=t.get("me");N.id?r.keep(N):(P||v&&!y)&&r.drop(),P=!!N.id}let m=0,d="",w=()=>lt(a,"[data-key]"),C=()=>a.
+querySelector("input[data-key=word]");function k(){let S=w().find(W=>W===document.activeElement)?.dataset.key;a.removeAttribute(
+"aria-busy");let O=!!t.get("me").id;l.textContent=t.get("said"),o.alert.textContent=t.get("trouble");let A=C()?.value,R=y?
+s("p",{},"One moment."):u();a.replaceChildren(...Pt([O?x():R,B()]));let U=C();U&&A&&(U.value=A);let G=d;if(d=t.get("aski\
+ng"),d&&d!==G&&w().find(W=>W.dataset.key==="question")?.focus(),!S||d&&d!==G)return;let mt=w().find(W=>W.dataset.key===S),
+tt=S.split(":")[1],_=S.startsWith("hand in anyway")?`hand in:${tt}`:`:${tt}`,q=w().find(W=>tt&&W.dataset.key?.endsWith(_));
+(mt??q??lt(a,"a, button, select")[0])?.focus()}let M=()=>{clearTimeout(m),m=setTimeout(()=>{y=!1,$(),k()},0)};t.on("chan\
+ge",M),$(),k(),v&&t.send({type:"resume",name:v.id,ticket:v.ticket});let D=()=>{!document.hidden&&t.get("me").id&&i("look",
+{quietly:!0})},H=new IntersectionObserver(([N])=>{N.isIntersecting&&D()});return H.observe(e),document.addEventListener(
+"visibilitychange",D),()=>{clearTimeout(m),t.off("change",M),H.disconnect(),document.removeEventListener("visibilitychan\
+ge",D),o.close()}}var Ln={bench:Ue,build:ze,cord:Je,depth:Ve,face:Ze,fault_board:ts,form:Es,gate:es,gears:ss,hazards:ns,lifting:os,micrometer:rs,
+own_checks:as,press:is,rules:ls,runout:cs,sealant:ms,seat:ws,shims:bs,start:Is,thread:vs,whole_build:xs,wrench:$s};export{Ln as screens};

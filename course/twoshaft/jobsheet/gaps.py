@@ -1,0 +1,106 @@
+"""What is still missing on a job sheet, and what of it cannot be read: task by task, in words."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass
+from pathlib import Path
+
+from twoshaft.errors import SheetError
+from twoshaft.stored.asked import ASKED, Asked
+from twoshaft.stored.job_sheet import FILE as SHEET
+from twoshaft.stored.job_sheet import read_sheet
+
+
+@dataclass(frozen=True)
+class TaskGap:
+    """What one task still lacks.
+
+    Parameters
+    ----------
+    task : str
+        Its heading.
+    missing, asked : int
+        Answers not given, and answers asked for.
+    unread : tuple of tuple
+        (question, why it cannot be read) of each such answer.
+    """
+
+    task: str
+    missing: int
+    asked: int
+    unread: tuple[tuple[str, str], ...] = ()
+
+
+@dataclass(frozen=True)
+class Gaps:
+    """How far a job sheet is filled.
+
+    Parameters
+    ----------
+    answered, unread : int
+        Answers that can be read, and answers that cannot.
+    last : str
+        When the last of them was saved, ISO 8601 in UTC; empty if none is.
+    tasks : tuple of TaskGap
+        Tasks that lack something, in order; empty where the forms were never shown.
+    """
+
+    answered: int = 0
+    unread: int = 0
+    last: str = ""
+    tasks: tuple[TaskGap, ...] = ()
+
+
+def find_gaps(folder: Path) -> Gaps | None:
+    """How far the job sheet in an assignment's folder is filled; None if it cannot be read."""
+    answers = {}
+    if (folder / SHEET).exists():
+        try:
+            answers = read_sheet(folder / SHEET).answers
+        except SheetError:
+            return None
+    given = {n: one.saved for n, one in answers.items() if one.value not in (None, "", [])}
+    try:
+        asked = ASKED.read(folder / ASKED.file) or Asked()
+    except SheetError:
+        asked = Asked()
+    unread = {name: why for name, why in asked.unread.items() if name in given}
+    found = [
+        TaskGap(
+            task,
+            sum(name not in given for name in questions),
+            len(questions),
+            tuple((words, unread[name]) for name, words in questions.items() if name in unread),
+        )
+        for task, questions in asked.tasks.items()
+    ]
+    found = [gap for gap in found if gap.missing or gap.unread]
+    headings = task_headings(folder) if found else {}
+    return Gaps(
+        len(given) - len(unread),
+        len(unread),
+        max(given.values(), default=""),
+        tuple(
+            TaskGap(headings.get(gap.task, gap.task), gap.missing, gap.asked, gap.unread)
+            for gap in found
+        ),
+    )
+
+
+def task_headings(folder: Path) -> dict[str, str]:
+    """The heading of each task, by its id, from the notebooks in a folder; as far as there are."""
+    found: dict[str, str] = {}
+    for path in sorted(folder.glob("*.ipynb")):
+        try:
+            for cell in json.loads(path.read_bytes())["cells"]:
+                if "task" not in cell["metadata"].get("tags", ()):
+                    continue
+                task = str(cell["metadata"]["nbgrader"]["grade_id"]).removesuffix("-task")
+                lines = "".join(cell["source"]).splitlines()
+                heading = next((line for line in lines if line.startswith("#")), "")
+                if heading.strip("# "):
+                    found[task] = heading.strip("# ")
+        except (OSError, ValueError, KeyError, TypeError, AttributeError, RecursionError):
+            continue
+    return found

@@ -27,7 +27,7 @@ from functools import wraps
 from typing import Any, ParamSpec, Protocol, TypeVar, cast
 
 from twoshaft.models.validity import in_range, ordered, positive
-from twoshaft.units.quantities import Q
+from twoshaft.units.quantities import Q, ureg
 
 P = ParamSpec("P")
 R = TypeVar("R")
@@ -146,6 +146,7 @@ def border(gives: str = "", /, **sizes: Size) -> Callable[[Callable[P, R]], Bord
 
     def make(core: Callable[P, R]) -> Bordered[P, R]:
         signature = inspect.signature(core)
+        unit = ureg.Unit(gives)
         inside = {_outside(name, sizes): name for name in signature.parameters}
         if missing := set(sizes) - set(inside):
             raise TypeError(f"{core.__name__} has no parameter for {', '.join(sorted(missing))}")
@@ -188,7 +189,7 @@ def border(gives: str = "", /, **sizes: Size) -> Callable[[Callable[P, R]], Bord
             if late:
                 plain, rest = settled(plain, rest)
             result = cast(Any, core)(*plain, **rest)
-            return Q(result, gives) if gives else result
+            return Q(result, unit) if gives else result
 
         face = cast(Any, outside)
         face.plain = core

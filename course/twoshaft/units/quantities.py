@@ -1,21 +1,23 @@
 """The one pint registry of the course."""
 
-from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from pint import UnitRegistry
 
-
-class _Registry(UnitRegistry):
-    """Remembers what a unit's name means; pint works most names out again at every use."""
-
-    @lru_cache(maxsize=4096)  # noqa: B019 - one registry, which lives as long as the program
-    def parse_units_as_container(self, input_string, as_delta=None, case_sensitive=None):
-        """Parse a units expression, once."""
-        return super().parse_units_as_container(input_string, as_delta, case_sensitive)
-
-
-ureg = _Registry()
+ureg: UnitRegistry = UnitRegistry()
+# pint remembers what a name means only where the name itself is defined; it works out a prefix
+# and a symbol again at every use, which costs ten times as much. So those in use are defined.
+for _name, _short in (
+    ("millimeter", "mm"),
+    ("micrometer", "um"),
+    ("centimeter", "cm"),
+    ("kilometer", "km"),
+    ("kilonewton", "kN"),
+    ("megapascal", "MPa"),
+    ("gigapascal", "GPa"),
+):
+    ureg.get_name(_name)  # a prefixed unit is there once it was asked for
+    ureg.define(f"@alias {_name} = {_short}")
 if TYPE_CHECKING:
     # The registry makes its class of quantities as it starts; a checker knows its base.
     from pint import Quantity as Q

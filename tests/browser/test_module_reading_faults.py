@@ -37,6 +37,7 @@ def test_checks_are_made_by_keys_and_the_diagnosis_is_saved_reopened_and_marked(
     for key in right["own-which"]:
         form.get_by_role("checkbox", name=labels[key], exact=True).focus()
         page.keyboard.press("Space")
+        wait_until(lambda key=key: key in (learner.stored("own-which") or ()))
     says = dict(map(tuple, issued["given"]["own"]["says"]))[right["own-says"]]
     form.get_by_role("radio", name=says, exact=True).focus()
     page.keyboard.press("Space")

@@ -77,7 +77,7 @@ def draw_apart(lot: Lot) -> Apart:
     ]
     names = lot.names()
     shown = stream.shuffled([*wrong, *stream.shuffled(others)[: PAIRS - len(wrong)]])
-    asked = stream.choice(wrong)
+    one, other = stream.choice(wrong)
     gear, more = lot.in_turn("wheels", wheels)[0]
     mesh = lot.mesh(gear.engages[0])
     return Apart(
@@ -91,7 +91,7 @@ def draw_apart(lot: Lot) -> Apart:
         ),
         pairs=tuple(Option(f"{a}-and-{b}", f"{names[a]} and {names[b].lower()}") for a, b in shown),
         keys={f"{a}-and-{b}": (a, b) for a, b in shown},
-        asked=AskedPair(*asked, f"{names[asked[0]]} and {names[asked[1]].lower()}"),
+        asked=AskedPair(one, other, f"{names[one]} and {names[other].lower()}"),
         odd=OddGear(
             gear=Named(gear.id, gear.name),
             mesh=mesh.id,

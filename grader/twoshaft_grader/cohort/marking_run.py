@@ -252,7 +252,8 @@ def _store(
     for result in results:
         with going_on(result.learner, left):
             mark, before = _mark_of(cohort, assigned, result, digests[result.learner])
-            if before is not None and before.id == mark.id:  # the same trouble as last time
+            # The same trouble as last time; another mark within the same second counts.
+            if before is not None and (before.id, before.sheet) == (mark.id, mark.sheet):
                 unchanged.append(before)
                 continue
             if mark.sheet is not None and not mark.earlier:

@@ -6,6 +6,7 @@ import errno
 import sys
 import traceback
 from collections.abc import Callable
+from pathlib import Path
 
 from twoshaft.errors import CourseError, UnitFileError
 from twoshaft_grader.desk.shown import shown
@@ -65,10 +66,17 @@ def _sentence(error: Exception) -> str:
         what = " ".join(format_message().split()).rstrip(".")
         return f'{what or "A command is missing"}; see "{command} --help".'
     if isinstance(error, OSError):
-        place = f"{error.filename}: " if error.filename else ""
+        place = f"{_known_place(str(error.filename))}: " if error.filename else ""
         what, mend = _MENDS.get(error.errno or 0, ("", ""))
         return CourseError(f"{place}{what or error.strerror or error}", mend=mend).sentence
     return (
         f"The program did not expect this ({type(error).__name__}: {error}); "
         "run the same command with --trace and send what it prints to the course's authors."
     )
+
+
+def _known_place(name: str) -> str:
+    """A path as people know it: what is put together aside is named by where it will stand."""
+    parts = Path(name).parts
+    aside = next((i for i, part in enumerate(parts) if part.endswith(".part")), len(parts))
+    return str(Path(*parts[:aside])) if aside else name

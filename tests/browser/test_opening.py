@@ -352,6 +352,9 @@ def test_the_server_is_stopped_and_started_and_nothing_is_lost(
     page.get_by_role("link", name="Open: Order of work, attempt 1").click()
     wait_for_text(page, "working as Ana Example (a01)")
     box = page.get_by_label("How wide is the gap?")
+    # The line goes down under a form that stands, not before it is drawn.
+    box.wait_for()
+    page.get_by_label("For heat").wait_for()
     lab.end()
     bar = page.locator(".ts-line-bar")
     bar.get_by_text("No line to the course just now").wait_for()

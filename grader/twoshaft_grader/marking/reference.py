@@ -165,7 +165,8 @@ def ref(
         The field.
     value : object
         Number: a quantity, or a plain number. Choice: the right key, or a set of keys that are
-        all right. Choices: the right keys. Order: the ``OrderTask``. Path: the ``HandTest``.
+        all right. Choices: the right keys. Each: the right key, or a set of keys that are all
+        right, by line. Order: the ``OrderTask``. Path: the ``HandTest``.
     outcome : str
         The outcome that the field is evidence for.
     shows : str or tuple of str

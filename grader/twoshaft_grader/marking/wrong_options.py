@@ -84,6 +84,61 @@ def settled(
     return right[asked.id], slips[asked.id]
 
 
+def line_reasons(
+    lines: Iterable[Iterable[str]],
+    options: Iterable[Iterable[str]],
+    right: Mapping[str, str | Iterable[str]],
+    why: Mapping[str, str | Mapping[str, str]],
+    anywhere: Mapping[str, str] | None = None,
+    shown: Iterable[Iterable[str]] | None = None,
+) -> list[Slip]:
+    """A slip without marks for each wrong answer of each line, for a field that asks each.
+
+    Parameters
+    ----------
+    lines : pairs of id and text
+        Every line that the question can show.
+    options : pairs of id and text
+        The answers that each line offers.
+    right : mapping of str to str, or to several
+        Id of the right answer of each line, or of all that are right.
+    why : mapping of str to str, or to a mapping of str to str
+        By the line's id: one sentence for whatever is wrong there, or one for each answer. Those
+        of answers that are right this time are left out.
+    anywhere : mapping of str to str, optional
+        By the answer's id: its sentence in all lines that have none of their own.
+    shown : pairs of id and text, optional
+        The lines that this learner sees; all of them if left out.
+
+    Raises
+    ------
+    CourseError
+        An id that is no line or no answer, a line without a right answer, or a wrong answer
+        without a sentence.
+    """
+    ids, offered = {id for id, _ in lines}, {id for id, _ in options}
+    anywhere = anywhere or {}
+    _known(set(right), ids, "given a right answer")
+    _known(set(why), ids, "given a reason")
+    _known(set(anywhere), offered, "given a reason")
+    if open_ := sorted(ids - set(right)):
+        raise CourseError(f"nothing says what is right in these lines: {', '.join(open_)}")
+    seen = ids if shown is None else {id for id, _ in shown}
+    slips = []
+    for line in sorted(ids):
+        found = right[line]
+        good = {found} if isinstance(found, str) else set(found)
+        _known(good, offered, f"said to be right in {line!r}")
+        own = why.get(line, {})
+        texts = dict.fromkeys(offered, own) if isinstance(own, str) else {**anywhere, **own}
+        _known(set(texts), offered, f"given a reason in {line!r}")
+        if bare := sorted(offered - good - set(texts)):
+            raise CourseError(f"nothing says why these are wrong in {line!r}: {', '.join(bare)}")
+        if line in seen:
+            slips += [Slip((line, id), 0, texts[id]) for id in sorted(offered - good)]
+    return slips
+
+
 def _by_id(why: Why, ids: set[str]) -> dict[str, str]:
     sentences: dict[str, str] = {}
     for key, text in why.items():

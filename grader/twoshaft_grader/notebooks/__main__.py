@@ -19,10 +19,11 @@ def main(argv: list[str] | None = None) -> int:
         prog="python -m twoshaft_grader.notebooks", description=__doc__
     )
     parser.add_argument("what", choices=["build", "compare", "ignorance"])
+    parser.add_argument("only", nargs="*", help="of ignorance: modules to measure, as 04")
     parser.add_argument("--root", type=Path, default=Path(), help="root of the project")
     given = parser.parse_args(argv)
     if given.what == "ignorance":
-        for table in tables(given.root):
+        for table in tables(given.root, given.only):
             print(table, flush=True)
         return 0
     try:

@@ -5,6 +5,7 @@ What is right of an answer, and what it earns, stands with the marking: one judg
 
 from twoshaft.jobsheet.kinds.choice import Choice
 from twoshaft.jobsheet.kinds.choices import Choices
+from twoshaft.jobsheet.kinds.each import Each
 from twoshaft.jobsheet.kinds.field import (
     KINDS,
     Asker,
@@ -25,6 +26,7 @@ __all__ = [
     "Asker",
     "Choice",
     "Choices",
+    "Each",
     "Field",
     "Film",
     "HandPath",

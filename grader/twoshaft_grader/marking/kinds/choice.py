@@ -2,11 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from twoshaft.jobsheet.kinds import Choice
 from twoshaft.readings import Stream
-from twoshaft_grader.marking.kinds.judge import Judgement, Reference, Spread, judge, judges
+from twoshaft_grader.marking.kinds.judge import (
+    Judgement,
+    Pick,
+    Reference,
+    Spread,
+    judge,
+    judges,
+)
 from twoshaft_grader.marking.kinds.keys import KeysJudge, right_keys
 
 
@@ -19,6 +27,14 @@ class ChoiceJudge(KeysJudge):
         right = value in right_keys(reference)
         told = () if right else ("Another answer fits better.",)
         return Judgement(float(right), told, safe=right)
+
+    def picks(self, asked: Choice, reference: Reference) -> tuple[Pick, ...]:
+        """One of the options."""
+        return (Pick(asked.prompt, asked.labels(), right_keys(reference)),)
+
+    def picked(self, asked: Choice, keys: Sequence[Sequence[str]]) -> Any:
+        """The key."""
+        return next(iter(keys[0]), None)
 
     def solve(self, asked: Choice, value: Any) -> Any:
         """The right key, the first of several."""

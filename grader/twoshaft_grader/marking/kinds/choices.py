@@ -2,12 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import comb
 from typing import Any
 
 from twoshaft.jobsheet.kinds import Choices
 from twoshaft.readings import Stream
-from twoshaft_grader.marking.kinds.judge import Judgement, Reference, Slip, Spread, judges
+from twoshaft_grader.marking.kinds.judge import (
+    Judgement,
+    Pick,
+    Reference,
+    Slip,
+    Spread,
+    judges,
+)
 from twoshaft_grader.marking.kinds.keys import KeysJudge, right_keys
 
 
@@ -59,6 +67,14 @@ class ChoicesJudge(KeysJudge):
     def slip_answer(self, value: Any) -> Any:
         """The ticks; nothing for a single option."""
         return None if isinstance(value, str) else tuple(value)
+
+    def picks(self, asked: Choices, reference: Reference) -> tuple[Pick, ...]:
+        """Any number of the options."""
+        return (Pick(asked.prompt, asked.labels(), right_keys(reference), several=True),)
+
+    def picked(self, asked: Choices, keys: Sequence[Sequence[str]]) -> Any:
+        """The keys."""
+        return [*keys[0]] or None
 
     def solve(self, asked: Choices, value: Any) -> Any:
         """All that belong."""

@@ -9,7 +9,7 @@ A judge is one class under the name of its kind::
 from __future__ import annotations
 
 from abc import ABC, abstractmethod
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import Any, ClassVar, TypeVar
 
@@ -57,6 +57,28 @@ class Reference:
     slips: tuple[Slip, ...]
     lesson: str
     shows: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Pick:
+    """One thing that is picked out of options as an answer is given.
+
+    Attributes
+    ----------
+    about : str
+        What is asked.
+    options : dict of str to str
+        Text of each option, by its key.
+    right : frozenset of str
+        Keys of those that are right.
+    several : bool
+        Whether any number may be picked.
+    """
+
+    about: str
+    options: dict[str, str]
+    right: frozenset[str]
+    several: bool = False
 
 
 @dataclass(frozen=True)
@@ -132,6 +154,14 @@ class Judge(ABC):
     def slip_answer(self, value: Any) -> Any:
         """A listed slip as an answer to be judged; None for one that is part of an answer."""
         return value
+
+    def picks(self, asked: Any, reference: Reference) -> tuple[Pick, ...]:
+        """What is picked out of options; nothing where an answer is given in another way."""
+        return ()
+
+    def picked(self, asked: Any, keys: Sequence[Sequence[str]]) -> Any:
+        """The stored answer to picks, keys for each of them; None where nothing is picked."""
+        return None
 
     def unexplained(self, asked: Any, reference: Reference) -> Iterable[str]:
         """What no sentence explains of its wrong answers, where they can be listed."""

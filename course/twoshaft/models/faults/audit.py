@@ -26,6 +26,11 @@ def audit_faults(unit: Unit) -> tuple[Finding, ...]:
         Names that the unit lacks; then, where all are known, steps left out that would stop the
         build, checks that the unit as it should be does not pass, and checks that none of its
         misbuilds fails.
+
+    Examples
+    --------
+    >>> audit_faults(unit)
+    ()
     """
     if unit.faults_if_any is None:
         return ()

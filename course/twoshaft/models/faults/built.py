@@ -49,6 +49,11 @@ class AsBuilt:
         Changes of bearing pairs, bolts, films and synchronisers.
     left_out : frozenset of str
         Operations not done.
+
+    Examples
+    --------
+    >>> as_built(unit, [unit.faults.misbuild_by_id("magnet-left-out")]).left_out
+    frozenset({'fit-magnet'})
     """
 
     unit: Unit
@@ -79,6 +84,12 @@ def as_built(unit: Unit, misbuilds: Iterable[Misbuild]) -> AsBuilt:
     unit : Unit
     misbuilds : iterable of Misbuild
         Entries of its faults section, no two of which exclude each other.
+
+    Examples
+    --------
+    >>> built = as_built(unit, [unit.faults.misbuild_by_id("interlocks-left-out")])
+    >>> len(built.shift.interlocks), len(unit.shift.interlocks)
+    (0, 3)
     """
     wanted = {one.id for one in misbuilds}
     changes = [c for one in unit.faults.misbuilds if one.id in wanted for c in one.changes]
@@ -104,7 +115,13 @@ def as_built(unit: Unit, misbuilds: Iterable[Misbuild]) -> AsBuilt:
 
 
 def touches(unit: Unit, misbuild: Misbuild) -> Touched:
-    """Give the models' inputs that a misbuild changes."""
+    """Give the models' inputs that a misbuild changes.
+
+    Examples
+    --------
+    >>> sorted(touches(unit, unit.faults.misbuild_by_id("diff-ring-not-home")))
+    ['setting differential']
+    """
     return frozenset(_input_of(unit, change) for change in misbuild.changes)
 
 
@@ -121,18 +138,39 @@ def part_of(unit: Unit, misbuild: str) -> str:
     ------
     KeyError
         A misbuild that the unit does not have.
+
+    Examples
+    --------
+    >>> part_of(unit, "plug-loose"), part_of(unit, "third-wheel-swapped")
+    ('joint', 'train')
     """
     parts = {one.split()[0] for one in touches(unit, unit.faults.misbuild_by_id(misbuild))}
     return next(one for one in PARTS if one in parts)
 
 
 def joint_of(unit: Unit, group: str) -> str:
-    """Name the joint of a fastener group: bolts and film of one face act on each other."""
+    """Name the joint of a fastener group: bolts and film of one face act on each other.
+
+    Examples
+    --------
+    >>> joint_of(unit, "case-bolts"), joint_of(unit, "oil-plugs")
+    ('joint case-joint', 'joint oil-plugs')
+    """
     return f"joint {unit.fasteners.group(group).face or group}"
 
 
 def exclude(unit: Unit, one: Misbuild, other: Misbuild) -> bool:
-    """Whether two misbuilds cannot be in one unit: both say what the same single thing is."""
+    """Whether two misbuilds cannot be in one unit: both say what the same single thing is.
+
+    Examples
+    --------
+    >>> thin, without, loose = (
+    ...     unit.faults.misbuild_by_id(one)
+    ...     for one in ("output-shim-too-thin", "output-shim-left-out", "plug-loose")
+    ... )
+    >>> exclude(unit, thin, without), exclude(unit, thin, loose)
+    (True, False)
+    """
     return bool(_said_by(unit, one) & _said_by(unit, other))
 
 

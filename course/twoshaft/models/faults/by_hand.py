@@ -20,19 +20,41 @@ _GRID_MM = 1.0
 
 @lru_cache(maxsize=256)
 def proof(shift: Shift) -> HandProof:
-    """The test by hand of a mechanism, cached."""
+    """The test by hand of a mechanism, cached.
+
+    Examples
+    --------
+    >>> proof(unit.shift).sound
+    True
+    """
     return prove_by_hand(mechanism(shift, _GRID_MM))
 
 
 def gears_go_in(check, built: AsBuilt) -> list[Sign]:
-    """Gears that the lever does not engage."""
+    """Gears that the lever does not engage.
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> worn = unit.faults.misbuild_by_id("finger-peg-worn")
+    >>> gears_go_in(unit.faults.check_by_id("try-gears"), as_built(unit, [worn]))
+    [Sign(key='cannot-reverse', words='reverse cannot be engaged')]
+    """
     return [
         Sign(f"cannot-{gear}", f"{gear} cannot be engaged") for gear in proof(built.shift).cannot
     ]
 
 
 def gears_held(check, built: AsBuilt) -> list[Sign]:
-    """Gears that nothing holds."""
+    """Gears that nothing holds.
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> no_ball = unit.faults.misbuild_by_id("ball-left-out")
+    >>> [sign.words for sign in gears_held(None, as_built(unit, [no_ball]))]
+    ['nothing holds fourth once it is in', 'nothing holds third once it is in']
+    """
     return [
         Sign(f"not-held-{gear}", f"nothing holds {gear} once it is in")
         for gear in proof(built.shift).not_held
@@ -40,7 +62,15 @@ def gears_held(check, built: AsBuilt) -> list[Sign]:
 
 
 def two_at_once(check, built: AsBuilt) -> list[Sign]:
-    """Sets of gears that can be engaged at once."""
+    """Sets of gears that can be engaged at once.
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> no_pins = unit.faults.misbuild_by_id("interlocks-left-out")
+    >>> two_at_once(None, as_built(unit, [no_pins]))[0].words
+    'fifth and first can be engaged at once'
+    """
     return [
         Sign(f"at-once-{'-'.join(gears)}", f"{' and '.join(gears)} can be engaged at once")
         for gears in proof(built.shift).at_once
@@ -48,7 +78,15 @@ def two_at_once(check, built: AsBuilt) -> list[Sign]:
 
 
 def lockout(check, built: AsBuilt) -> list[Sign]:
-    """Direct shifts that are not stopped as they must be."""
+    """Direct shifts that are not stopped as they must be.
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> no_spring = unit.faults.misbuild_by_id("spring-left-out")
+    >>> [sign.words for sign in lockout(None, as_built(unit, [no_spring]))]
+    ['the direct shift from fifth to reverse is stopped only sometimes']
+    """
     says = {
         "fails": "is not stopped",
         "unreliable": "is stopped only sometimes",
@@ -65,7 +103,16 @@ def lockout(check, built: AsBuilt) -> list[Sign]:
 
 
 def turns(check, built: AsBuilt) -> list[Sign]:
-    """Count every gear that the lever engages, and compare with the unit as it should be."""
+    """Count every gear that the lever engages, and compare with the unit as it should be.
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> swapped = unit.faults.misbuild_by_id("third-wheel-swapped")
+    >>> check = unit.faults.check_by_id("count-turns")
+    >>> [sign.words for sign in turns(check, as_built(unit, [swapped]))]
+    ['third counts too few turns']
+    """
     right, found = built.unit.gear_train, []
     step = right.least_count_turns
     cannot = () if built.shift_if_any is None else proof(built.shift).cannot
@@ -94,7 +141,15 @@ def _count(train: GearTrain, gear: str, output_turns: float, counted: Counted) -
 
 
 def drives(built: AsBuilt, gear: str) -> bool:
-    """Whether the sleeve reaches the gear's teeth: a hub turned round stands further away."""
+    """Whether the sleeve reaches the gear's teeth: a hub turned round stands further away.
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> turned = unit.faults.misbuild_by_id("fifth-hub-turned")
+    >>> drives(as_built(unit, [turned]), "fifth"), drives(as_built(unit, [turned]), "fourth")
+    (False, True)
+    """
     away_mm = sum(change.away_mm for change in built.hubs if change.away_from == gear)
     if not away_mm:
         return True
@@ -105,7 +160,16 @@ def drives(built: AsBuilt, gear: str) -> bool:
 
 
 def speed_drive(check, built: AsBuilt) -> list[Sign]:
-    """Turns of the speed pinion for turns of the wheels."""
+    """Turns of the speed pinion for turns of the wheels.
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> swapped = unit.faults.misbuild_by_id("speed-pinion-swapped")
+    >>> check = unit.faults.check_by_id("count-speed-drive")
+    >>> [sign.words for sign in speed_drive(check, as_built(unit, [swapped]))]
+    ['the speed pinion counts too few turns']
+    """
     right = built.unit.gear_train
     circumference = 2 * math.pi * right.rolling_radius_mm
     way = Q(check.wheel_turns * circumference, "mm")
@@ -121,7 +185,16 @@ def speed_drive(check, built: AsBuilt) -> list[Sign]:
 
 
 def ring_gap(check, built: AsBuilt) -> list[Sign]:
-    """Ring gap under the feeler gauge."""
+    """Ring gap under the feeler gauge.
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> worn = unit.faults.misbuild_by_id("fifth-ring-worn")
+    >>> check = unit.faults.check_by_id("feel-ring-gap")
+    >>> [sign.words for sign in ring_gap(check, as_built(unit, [worn]))]
+    ['the ring gap of fifth is small']
+    """
     synchroniser = next(s for s in built.train.synchronisers if s.id == check.synchroniser)
     worn_mm = sum(
         change.wear_mm or 0.0 for change in built.hubs if change.synchroniser == synchroniser.id

@@ -36,7 +36,15 @@ _SHOWS = (RuleKind.CANNOT, RuleKind.BLINDS)
 
 
 def reads(unit: Unit, check: FinalCheck) -> Touched:
-    """Give the models' inputs that a check depends on; it sees no other."""
+    """Give the models' inputs that a check depends on; it sees no other.
+
+    Examples
+    --------
+    >>> sorted(reads(unit, unit.faults.check_by_id("pull-output")))
+    ['order', 'setting output-shaft']
+    >>> "joint oil-plugs" in reads(unit, unit.faults.check_by_id("watch-for-leaks"))
+    True
+    """
     found = {"order"} if check.operations else set()
     if isinstance(check, CordCheck | FloatCheck):
         found.add(f"setting {check.support}")
@@ -69,6 +77,13 @@ def run_check(check: FinalCheck, built: AsBuilt) -> Outcome:
     Returns
     -------
     Outcome
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> loose = unit.faults.misbuild_by_id("plug-loose")
+    >>> run_check(unit.faults.check_by_id("watch-for-leaks"), as_built(unit, [loose])).sentence
+    'Oil at: drain plug and level plug.'
     """
     missed = []
     for rule in built.unit.rules:

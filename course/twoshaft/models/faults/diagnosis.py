@@ -26,6 +26,12 @@ class Explanations:
         Likeliest first; ``()`` is a unit without misbuild.
     chances : tuple of float
         Share of each among them, 0 to 1, from how often each misbuild is met.
+
+    Examples
+    --------
+    >>> found = explain(unit, {"try-gears": "cannot-reverse"})
+    >>> found.singles, round(found.bits, 1)
+    (('finger-peg-worn',), 0.8)
     """
 
     sets: tuple[Misbuilds, ...]
@@ -64,6 +70,12 @@ class NextCheck:
         What it is expected to tell [bit].
     minutes : float
         What it costs [min].
+
+    Examples
+    --------
+    >>> best = next_check(unit, {})[0]
+    >>> best.check, best.minutes, round(best.bits, 2), round(best.bits_per_minute, 2)
+    ('prove-lockout', 3.0, 0.15, 0.05)
     """
 
     check: str
@@ -85,6 +97,12 @@ class Alike:
     misbuilds : tuple of str
     silent : bool
         Whether no check shows anything at all.
+
+    Examples
+    --------
+    >>> alike = indistinguishable(unit)[-1]
+    >>> alike.misbuilds, alike.silent
+    (('diff-shim-too-thick', 'diff-ring-not-home'), False)
     """
 
     misbuilds: tuple[str, ...]
@@ -100,6 +118,12 @@ class Diagnosis:
     unit : Unit
     observed : dict of str to str
         Keys of outcomes by check.
+
+    Examples
+    --------
+    >>> search = Diagnosis(unit).observe("feel-detents", "not-held-fourth + not-held-third")
+    >>> explain(unit, search.observed).least
+    (('ball-left-out',),)
     """
 
     unit: Unit
@@ -132,6 +156,14 @@ def explain(
         set that cannot be in one unit.
     UnitFileError
         A unit without a faults section.
+
+    Examples
+    --------
+    >>> explain(unit, {"try-gears": "cannot-reverse"}).singles
+    ('finger-peg-worn',)
+    >>> suspects = [("plug-loose",), ("film-gap",)]
+    >>> explain(unit, {"click-bolts": "as it should be"}, among=suspects).sets
+    (('film-gap',),)
     """
     table = outcome_table(unit)
     rows = np.flatnonzero(_agreeing(table, observed, among))
@@ -158,6 +190,13 @@ def next_check(
     -------
     tuple of NextCheck
         Best first; checks that can tell nothing more are left out.
+
+    Examples
+    --------
+    >>> for one in next_check(unit, {}, among=[("plug-loose",), ("film-gap",)]):
+    ...     print(one.check, round(one.bits, 2), "bit", one.minutes, "min")
+    click-bolts 1.0 bit 12.0 min
+    watch-for-leaks 1.0 bit 16.0 min
     """
     table = outcome_table(unit)
     odds = np.where(_agreeing(table, observed, among), table.odds, 0.0)
@@ -183,6 +222,14 @@ def indistinguishable(unit: Unit) -> tuple[Alike, ...]:
     -------
     tuple of Alike
         Silent ones first; a single misbuild stands alone only if it is silent.
+
+    Examples
+    --------
+    >>> for one in indistinguishable(unit):
+    ...     print(len(one.misbuilds), "show nothing" if one.silent else "show the same")
+    3 show nothing
+    3 show the same
+    2 show the same
     """
     table = outcome_table(unit)
     groups: dict[tuple[int, ...], list[Misbuilds]] = {}
@@ -210,6 +257,11 @@ def told(chance: float) -> float:
     ------
     OutOfRangeError
         A chance below 0 or above 1.
+
+    Examples
+    --------
+    >>> told(0.5), round(told(0.1), 2), told(1.0)
+    (1.0, 0.47, 0.0)
     """
     if not 0 <= chance <= 1:
         raise OutOfRangeError("chance", f"{chance:g}", "0 to 1", "the course")

@@ -21,6 +21,12 @@ class FalsePull:
         Whether the bearings then seem to take more or less than they do.
     why : str
         The reason, as part of a sentence.
+
+    Examples
+    --------
+    >>> seals = FALSE_PULLS["seals"]
+    >>> f"{seals.words}: {seals.seems}, because {seals.why}"
+    'The drive-shaft seals were already in: more, because new seals rub as well'
     """
 
     words: str

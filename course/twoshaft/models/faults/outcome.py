@@ -17,6 +17,11 @@ class Sign:
         Lower-case words joined by hyphens.
     words : str
         The same as part of a sentence.
+
+    Examples
+    --------
+    >>> Outcome.of(Sign("not-held-third", "nothing holds third once it is in")).sentence
+    'Nothing holds third once it is in.'
     """
 
     key: str
@@ -31,6 +36,13 @@ class Outcome:
     ----------
     signs : tuple of Sign
         Sorted by key; none where everything is as it should be.
+
+    Examples
+    --------
+    >>> Outcome.of().key, Outcome.of().passes
+    ('as it should be', True)
+    >>> Outcome.of(Sign("b", "second"), Sign("a", "first")).key
+    'a + b'
     """
 
     signs: tuple[Sign, ...] = ()

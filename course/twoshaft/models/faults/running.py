@@ -20,7 +20,18 @@ _FELT_MM = 0.15
 
 
 def interference_mm(built: AsBuilt, support: Support) -> float:
-    """Setting of a pair as built [mm]: the right shim meets the middle of the target."""
+    """Setting of a pair as built [mm]: the right shim meets the middle of the target.
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> support = unit.bearings.support_by_id("differential")
+    >>> thick = unit.faults.misbuild_by_id("diff-shim-too-thick")
+    >>> for misbuilds in ([], [thick]):
+    ...     print(f"{interference_mm(as_built(unit, misbuilds), support):.3f} mm")
+    0.085 mm
+    0.205 mm
+    """
     low, high = (limit.m_as("mm") for limit in target_interference(support))
     stack = Stack.from_support(support)
     shim_mm = stack.shim_for(Q((low + high) / 2, "mm")).m_as("mm")
@@ -48,6 +59,11 @@ class Pull:
         Pulls at the limits of the target, without the second pair [N].
     doubt_n : float
         How far a reading may lie outside them before it says anything [N].
+
+    Examples
+    --------
+    >>> Pull(shown_n=14.0, alone_n=0.0, low_n=16.0, high_n=24.0, doubt_n=0.5).verdict
+    'light'
     """
 
     shown_n: float
@@ -75,6 +91,13 @@ def pull(check: CordCheck, built: AsBuilt) -> Pull:
 
     Where a second pair turns too, what it takes alone was read before and is taken off, with the
     ratio that the unit should have.
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> found = pull(unit.faults.check_by_id("pull-output"), as_built(unit, []))
+    >>> found.shown_n, round(found.low_n, 1), round(found.high_n, 1), found.verdict
+    (56.0, 34.4, 78.0, 'inside')
     """
     bearings = built.unit.bearings
     support = bearings.support_by_id(check.support)
@@ -102,7 +125,15 @@ def pull(check: CordCheck, built: AsBuilt) -> Pull:
 
 
 def cord(check, built: AsBuilt) -> list[Sign]:
-    """Pull on the cord against the pulls of the target's limits."""
+    """Pull on the cord against the pulls of the target's limits.
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> thin = unit.faults.misbuild_by_id("output-shim-too-thin")
+    >>> cord(unit.faults.check_by_id("pull-output"), as_built(unit, [thin]))[0].words
+    'the scale shows too little'
+    """
     found = pull(check, built)
     if found.verdict == "light":
         if found.rest_n < check.resolution_n:
@@ -114,7 +145,14 @@ def cord(check, built: AsBuilt) -> list[Sign]:
 
 
 def end_float(check, built: AsBuilt) -> list[Sign]:
-    """End float under the dial gauge."""
+    """End float under the dial gauge.
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> end_float(unit.faults.check_by_id("feel-float"), as_built(unit, []))
+    []
+    """
     support = built.unit.bearings.support_by_id(check.support)
     step = check.resolution_mm
     read = round(max(0.0, -interference_mm(built, support)) / step) * step
@@ -141,7 +179,13 @@ def _turned(
 
 
 def final_drive(train: GearTrain) -> float:
-    """Turns of the pinion's shaft for one of the differential's case, whichever way round."""
+    """Turns of the pinion's shaft for one of the differential's case, whichever way round.
+
+    Examples
+    --------
+    >>> round(final_drive(unit.gear_train), 3)
+    4.056
+    """
     mesh = next(m for m in train.meshes if m.id == train.final_drive)
     sides = (mesh.driving, mesh.driven)
     case = next(gear for gear in sides if gear.shaft == train.differential.case)

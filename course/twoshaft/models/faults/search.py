@@ -37,6 +37,14 @@ def minutes_spent(
     ------
     OutOfRangeError
         A check that the unit does not have, or a suspect that cannot be in one unit.
+
+    Examples
+    --------
+    >>> suspects = [("plug-loose",), ("film-gap",), ("film-skinned",)]
+    >>> minutes_spent(unit, ["click-bolts", "watch-for-leaks"], suspects, ("plug-loose",))
+    <Quantity(12.0, 'minute')>
+    >>> minutes_spent(unit, ["click-bolts", "watch-for-leaks"], suspects, ("film-gap",))
+    <Quantity(28.0, 'minute')>
     """
     return Q(_spent_min(outcome_table(unit), plan, [*suspects], wrong), "min")
 
@@ -66,6 +74,14 @@ def expected_minutes(unit: Unit, plan: Sequence[str], suspects: Iterable[Misbuil
     ------
     OutOfRangeError
         As `minutes_spent`; also without any suspect.
+
+    Examples
+    --------
+    >>> suspects = [("plug-loose",), ("film-gap",), ("film-skinned",)]
+    >>> f"{expected_minutes(unit, ['click-bolts', 'watch-for-leaks'], suspects):.1f}"
+    '23.0 minute'
+    >>> f"{expected_minutes(unit, ['watch-for-leaks', 'click-bolts'], suspects):.1f}"
+    '16.0 minute'
     """
     table, found = outcome_table(unit), explain(unit, {}, among=suspects)
     if not found.sets:
@@ -93,6 +109,12 @@ def quickest_plan(
     ------
     OutOfRangeError
         As `expected_minutes`; also with too many checks.
+
+    Examples
+    --------
+    >>> suspects = [("plug-loose",), ("film-gap",), ("film-skinned",)]
+    >>> quickest_plan(unit, ["click-bolts", "watch-for-leaks"], suspects)
+    ('watch-for-leaks', 'click-bolts')
     """
     if len(checks) > MOST_CHECKS:
         raise OutOfRangeError("checks", str(len(checks)), f"at most {MOST_CHECKS}", "the course")
@@ -113,6 +135,11 @@ def suspects_for(unit: Unit, checks: Sequence[str]) -> tuple[Misbuilds, ...]:
     ------
     OutOfRangeError
         A check that the unit does not have, or one that no misbuild fails alone.
+
+    Examples
+    --------
+    >>> suspects_for(unit, ["try-gears", "feel-detents", "try-two-gears"])
+    (('finger-peg-worn',), ('ball-left-out',), ('interlocks-left-out',))
     """
     table = outcome_table(unit)
     often = sorted(unit.faults.misbuilds, key=lambda one: -one.often_per_1000)
@@ -141,6 +168,11 @@ def met_together(unit: Unit, misbuilds: Iterable[str]) -> float:
     ------
     KeyError
         A misbuild that the unit does not have.
+
+    Examples
+    --------
+    >>> f"{met_together(unit, ['plug-loose', 'film-gap']):.6f}"
+    '0.000025'
     """
     often = (unit.faults.misbuild_by_id(one).often_per_1000 / 1000 for one in misbuilds)
     return math.prod(often)

@@ -42,6 +42,12 @@ class Table:
         Time of every check [min].
     odds : ndarray, shape (sets,)
         How often each set is met, over a build without misbuild.
+
+    Examples
+    --------
+    >>> table = outcome_table(unit)
+    >>> table.outcome(("ball-left-out",), "feel-detents").sentence
+    'Nothing holds fourth once it is in; nothing holds third once it is in.'
     """
 
     checks: tuple[str, ...]
@@ -98,6 +104,12 @@ def outcome_table(unit: Unit) -> Table:
     ------
     UnitFileError
         A unit without a faults section.
+
+    Examples
+    --------
+    >>> table = outcome_table(unit)
+    >>> table.codes.shape == (len(table.sets), len(table.checks)), len(table.checks)
+    (True, 12)
     """
     faults = unit.faults_if_any
     if faults is None:

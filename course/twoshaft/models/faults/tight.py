@@ -25,6 +25,14 @@ def clamps_n(built: AsBuilt, group: str) -> tuple[np.ndarray, np.ndarray]:
     """Clamp that each piece of a group keeps [N], and whether its thread or bolt has failed.
 
     Friction is typical; neighbours on one flange take load from each other.
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> loose = unit.faults.misbuild_by_id("case-bolt-loose")
+    >>> clamp, failed = clamps_n(as_built(unit, [loose]), "case-bolts")
+    >>> int(clamp.argmin()) + 1, bool(failed.any())
+    (12, False)
     """
     changes = tuple(change for change in built.bolts if change.group == group)
     return _clamps_n(built.unit, group, changes)
@@ -58,7 +66,16 @@ def _clamps_n(unit: Unit, group: str, changes: tuple[BoltChange, ...]):
 
 
 def click(check, built: AsBuilt) -> list[Sign]:
-    """Pieces that turn before the set wrench clicks, and threads that no longer tighten."""
+    """Pieces that turn before the set wrench clicks, and threads that no longer tighten.
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> loose = unit.faults.misbuild_by_id("case-bolt-loose")
+    >>> check = unit.faults.check_by_id("click-bolts")
+    >>> [sign.words for sign in click(check, as_built(unit, [loose]))]
+    ['case bolts: number 12 turns before the click']
+    """
     found = []
     for group in check.groups:
         bolts = joint.Fastening.of(built.unit, group)
@@ -77,7 +94,16 @@ def click(check, built: AsBuilt) -> list[Sign]:
 
 
 def leaks(check, built: AsBuilt) -> list[Sign]:
-    """Places where oil comes out."""
+    """Places where oil comes out.
+
+    Examples
+    --------
+    >>> from twoshaft.models.faults import as_built
+    >>> loose = unit.faults.misbuild_by_id("plug-loose")
+    >>> check = unit.faults.check_by_id("watch-for-leaks")
+    >>> [sign.words for sign in leaks(check, as_built(unit, [loose]))]
+    ['oil at: drain plug and level plug']
+    """
     found = []
     for identifier in check.faces:
         face = built.unit.faces.face_by_id(identifier)

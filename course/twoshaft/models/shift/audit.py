@@ -20,6 +20,11 @@ def audit_shift(unit: Unit) -> tuple[Finding, ...]:
     -------
     tuple of Finding
         Empty when nothing is wrong or the unit has no shift section.
+
+    Examples
+    --------
+    >>> audit_shift(unit)
+    ()
     """
     shift = unit.shift_if_any
     if shift is None:

@@ -40,6 +40,12 @@ def overlaps(
     Returns
     -------
     ndarray of bool
+
+    Examples
+    --------
+    >>> square = (((0, 0), (10, 0), (10, 10), (0, 10)),)
+    >>> overlaps(square, square, np.array([5, 10]), np.array([0, 0]))  # touching is free
+    array([ True, False])
     """
     x_mm, y_mm = np.broadcast_arrays(x_mm, y_mm)
     result = np.zeros(x_mm.shape, dtype=bool)

@@ -24,6 +24,12 @@ class DetentForce:
         Push that the notch resists without friction's help, as under vibration [N].
     travel : pint.Quantity
         Way from the notch's middle to its crest [mm].
+
+    Examples
+    --------
+    >>> force = detent_force(Q(46, "N"), Q(32, "deg"), friction=0.12)
+    >>> f"{force.to_start:.1f} to leave, holds below {force.holds_below:.1f} when shaken"
+    '37.0 newton to leave, holds below 28.7 newton when shaken'
     """
 
     to_start: Q
@@ -62,6 +68,14 @@ def detent_force(
     ------
     OutOfRangeError
         Values out of range; a ramp so steep that friction jams the ball.
+
+    Examples
+    --------
+    >>> force = detent_force(
+    ...     Q(46, "N"), Q(32, "deg"), 0.12, spring_rate=Q(7, "N/mm"), depth=Q(2.2, "mm")
+    ... )
+    >>> f"{force.to_start:.1f}, {force.at_crest:.1f}"
+    '37.0 newton, 49.4 newton'
     """
     source = "wedge with friction"
     force_n = positive("spring force", spring_force, "N")

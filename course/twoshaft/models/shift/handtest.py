@@ -37,6 +37,12 @@ class HandTest:
         A direct shift that must be tried, and then shown to be possible by leaving the gate.
     model : tuple of str
         Moves that do it all, the fewest.
+
+    Examples
+    --------
+    >>> from twoshaft.models.shift import fitted
+    >>> lockout_test(fitted(unit.shift), "fifth", "reverse").model[:3]
+    ('at:gate-fifth-reverse', 'turn:high', 'turn:low')
     """
 
     sound: Mechanism
@@ -59,6 +65,13 @@ class Trial:
     shows : tuple of float
         For each faulty mechanism, the part of its ways to behave that the moves tell from the
         sound one.
+
+    Examples
+    --------
+    >>> from twoshaft.models.shift import fitted
+    >>> test = lockout_test(fitted(unit.shift), "fifth", "reverse")
+    >>> try_out(test, test.model[:3])  # tried, but never out of the gate and back
+    Trial(done={'tried': True, 'left': False}, share=0.625, shows=())
     """
 
     done: dict[str, bool]
@@ -78,13 +91,29 @@ def lockout_test(
         The direct shift that must be stopped.
     faulty : sequence of Mechanism
         Mechanisms in which it is not, which the proof must show.
+
+    Examples
+    --------
+    >>> from twoshaft.models.shift import fitted
+    >>> worn = fitted(unit.shift, ["finger-peg-worn"])
+    >>> test = lockout_test(fitted(unit.shift), "fifth", "reverse", [worn])
+    >>> try_out(test, test.model).share
+    1.0
     """
     model = lockout_moves(sound.shift, earlier, later)
     return HandTest(sound, tuple(faulty), (earlier, later), model)
 
 
 def lockout_moves(shift: Shift, earlier: str, later: str) -> tuple[str, ...]:
-    """The proof of a lockout: the direct shift in three moves, then round by the next gate."""
+    """The proof of a lockout: the direct shift in three moves, then round by the next gate.
+
+    Examples
+    --------
+    >>> lockout_moves(unit.shift, "fifth", "reverse")[:3]
+    ('at:gate-fifth-reverse', 'turn:high', 'turn:low')
+    >>> lockout_moves(unit.shift, "fifth", "reverse")[3:]
+    ('at:gate-third-fourth', 'at:gate-fifth-reverse', 'turn:low')
+    """
     gate = rail_of(shift, earlier).gate
     out, back = _nearest_gate(shift, gate), f"at:{gate}"
     there, on = turn_towards(shift, earlier), turn_towards(shift, later)
@@ -111,6 +140,15 @@ def lockout_reading(shift: Shift, work: Sequence[Done], earlier: str, later: str
     {"proven", "fails", "half", "no-gear", "not tried"}
         *half*: stopped, but the later gear was not tried after leaving the gate; *no-gear*: it
         was tried and cannot be had, so that the stop shows nothing.
+
+    Examples
+    --------
+    >>> from twoshaft.models.shift import fitted
+    >>> moves = lockout_moves(unit.shift, "fifth", "reverse")
+    >>> lockout_reading(unit.shift, follow(fitted(unit.shift), moves), "fifth", "reverse")
+    'proven'
+    >>> lockout_reading(unit.shift, follow(fitted(unit.shift), moves[:3]), "fifth", "reverse")
+    'half'
     """
     at = direct_tried(shift, work, earlier, later)
     if at is None:
@@ -132,6 +170,12 @@ def telling_test(sound: Mechanism, faulty: Mechanism) -> HandTest | None:
     """The shortest hand test that tells a faulty mechanism from a sound one; None: there is none.
 
     Searched move by move over both mechanisms side by side, up to :data:`DEEPEST` moves.
+
+    Examples
+    --------
+    >>> from twoshaft.models.shift import fitted
+    >>> telling_test(fitted(unit.shift), fitted(unit.shift, ["detent-ball-missing"])).model
+    ('turn:high', 'let-go')
     """
     model = shortest_telling(sound, faulty)
     return None if model is None else HandTest(sound, (faulty,), None, model)
@@ -145,7 +189,14 @@ Ends = tuple[State, ...]
 def shortest_telling(
     sound: Mechanism, faulty: Mechanism, deepest: int = DEEPEST
 ) -> tuple[str, ...] | None:
-    """The fewest moves after which the two mechanisms surely feel different, or None."""
+    """The fewest moves after which the two mechanisms surely feel different, or None.
+
+    Examples
+    --------
+    >>> from twoshaft.models.shift import fitted
+    >>> shortest_telling(fitted(unit.shift), fitted(unit.shift)) is None  # alike in every way
+    True
+    """
     codes = [move.code for move in hand_moves(sound.shift)]
     layer: list[tuple[tuple[str, ...], Ends, Ends]] = [((), sound.starts(), faulty.starts())]
     seen = {(layer[0][1], layer[0][2])}
@@ -172,6 +223,13 @@ def try_out(test: HandTest, moves: Sequence[str]) -> Trial:
     test : HandTest
     moves : sequence of str
         Codes of :func:`twoshaft.models.shift.handwork.hand_moves`.
+
+    Examples
+    --------
+    >>> from twoshaft.models.shift import fitted
+    >>> test = telling_test(fitted(unit.shift), fitted(unit.shift, ["interlock-pins-missing"]))
+    >>> try_out(test, test.model).share, try_out(test, ["turn:high"]).share
+    (1.0, 0.0)
     """
     work = follow(test.sound, moves)
     shows = tuple(tells(work, follow(faulty, moves)) for faulty in test.faulty)
@@ -190,7 +248,15 @@ def try_out(test: HandTest, moves: Sequence[str]) -> Trial:
 
 
 def direct_tried(shift: Shift, work: Sequence[Done], earlier: str, later: str) -> int | None:
-    """Place of the move that tries the direct shift, None where no move does."""
+    """Place of the move that tries the direct shift, None where no move does.
+
+    Examples
+    --------
+    >>> from twoshaft.models.shift import fitted
+    >>> work = follow(fitted(unit.shift), lockout_moves(unit.shift, "fifth", "reverse"))
+    >>> direct_tried(unit.shift, work, "fifth", "reverse")
+    2
+    """
     in_it = False
     for number, one in enumerate(work):
         gears = _gears(one)
@@ -206,7 +272,15 @@ def direct_tried(shift: Shift, work: Sequence[Done], earlier: str, later: str) -
 def had_by_leaving(
     shift: Shift, work: Sequence[Done], tried: int, earlier: str, later: str
 ) -> bool:
-    """Whether the later gear is engaged after the gate was left, without the earlier again."""
+    """Whether the later gear is engaged after the gate was left, without the earlier again.
+
+    Examples
+    --------
+    >>> from twoshaft.models.shift import fitted
+    >>> work = follow(fitted(unit.shift), lockout_moves(unit.shift, "fifth", "reverse"))
+    >>> had_by_leaving(unit.shift, work, 2, "fifth", "reverse")
+    True
+    """
     left = False
     for one in work[tried + 1 :]:
         if not in_gate(shift, earlier, one.place_mm[0]):
@@ -223,6 +297,14 @@ def tells(sound: Sequence[Done], faulty: Sequence[Done]) -> float:
 
     1 when some move can turn out in no way that it can on the other; else the largest part of
     the faulty one's ways that the sound one does not have.
+
+    Examples
+    --------
+    >>> from twoshaft.models.shift import fitted
+    >>> moves = ["turn:high", "let-go"]
+    >>> loose = fitted(unit.shift, ["detent-ball-missing"])
+    >>> tells(follow(fitted(unit.shift), moves), follow(loose, moves))
+    1.0
     """
     best = 0.0
     for one, other in zip(sound, faulty, strict=True):
@@ -248,6 +330,14 @@ def explains(machine: Mechanism, work: Sequence[Done]) -> bool:
     machine : Mechanism
     work : sequence of Done
         What was done, with the one way that each move turned out.
+
+    Examples
+    --------
+    >>> from twoshaft.models.shift import fitted
+    >>> worn = fitted(unit.shift, ["finger-peg-worn"])
+    >>> work = follow(worn, lockout_moves(unit.shift, "fifth", "reverse"))
+    >>> explains(worn, work), explains(fitted(unit.shift), work)
+    (True, False)
     """
     replayed = follow(machine, [one.code for one in work])
     return all(set(one.felt) <= set(can.felt) for one, can in zip(work, replayed, strict=True))

@@ -33,7 +33,13 @@ MOST_BRANCHES = 64
 
 @dataclass(frozen=True)
 class Move:
-    """One move of the hand: its code, its words, where it aims (None: stays as it is) [mm]."""
+    """One move of the hand: its code, its words, where it aims (None: stays as it is) [mm].
+
+    Examples
+    --------
+    >>> [move.label for move in hand_moves(unit.shift)][-2:]
+    ['Turn back to neutral', 'Let go of the lever and shake the shaft']
+    """
 
     code: str
     label: str
@@ -53,6 +59,11 @@ class Felt:
         Gears engaged now.
     held : bool or None
         After letting go: whether everything engaged stays; None for other moves.
+
+    Examples
+    --------
+    >>> follow(fitted(unit.shift), ["at:gate-first-second", "turn:high"])[-1].felt
+    (Felt(stopped=False, gears=frozenset({'first'}), held=None),)
     """
 
     stopped: bool
@@ -74,6 +85,12 @@ class Done:
         Where the hand ended, travel and turn.
     blocked_by : tuple of str
         Ids of bodies and pins that stopped it.
+
+    Examples
+    --------
+    >>> done = follow(fitted(unit.shift), ["turn:high", "at:gate-first-second"])[-1]
+    >>> done.felt[0].stopped, done.place_mm, done.blocked_by
+    (True, (-3.0, 6.0), ('rail-first-second',))
     """
 
     code: str
@@ -84,7 +101,13 @@ class Done:
 
 @dataclass(frozen=True)
 class Line:
-    """A line of a record: a move, and the one way that it turned out, as :class:`Felt` has it."""
+    """A line of a record: a move, and the one way that it turned out, as :class:`Felt` has it.
+
+    Examples
+    --------
+    >>> write_record(follow(fitted(unit.shift), ["turn:high"]))
+    (Line(move='turn:high', stopped=False, gears=('third',), held=None, place_mm=(0.0, 8.0)),)
+    """
 
     move: str
     stopped: bool
@@ -123,7 +146,16 @@ def _gears_at(shift: Shift, code: str) -> tuple[str, ...]:
 
 
 def gate_plan(shift: Shift) -> dict[str, Any]:
-    """The gate as a picture needs it: gates, gears, and where each move aims [mm]."""
+    """The gate as a picture needs it: gates, gears, and where each move aims [mm].
+
+    Examples
+    --------
+    >>> plan = gate_plan(unit.shift)
+    >>> plan["gears"][:2]
+    [['first', -10.0, 9.0], ['second', -10.0, -9.0]]
+    >>> plan["aims"]["turn:high"]
+    [None, 9.0]
+    """
     at = {gate.id: gate.at_mm for gate in shift.gates}
     low, high = shift.turn_mm
     gears = [
@@ -138,7 +170,14 @@ def gate_plan(shift: Shift) -> dict[str, Any]:
 
 
 def write_record(made: Sequence[Done]) -> tuple[Line, ...]:
-    """What was done and felt as it is written down, each move with the first way it turned out."""
+    """What was done and felt as it is written down, each move with the first way it turned out.
+
+    Examples
+    --------
+    >>> record = write_record(follow(fitted(unit.shift), ["turn:low", "let-go"]))
+    >>> [(line.move, line.gears, line.held) for line in record]
+    [('turn:low', ('fourth',), None), ('let-go', ('fourth',), True)]
+    """
     lines = []
     for one in made:
         felt = one.felt[0]
@@ -148,7 +187,14 @@ def write_record(made: Sequence[Done]) -> tuple[Line, ...]:
 
 
 def read_record(record: Iterable[Line]) -> tuple[Done, ...]:
-    """The work of the hand from a record of it."""
+    """The work of the hand from a record of it.
+
+    Examples
+    --------
+    >>> made = follow(fitted(unit.shift), ["turn:low"])
+    >>> read_record(write_record(made)) == made
+    True
+    """
     return tuple(
         Done(line.move, (Felt(line.stopped, frozenset(line.gears), line.held),), line.place_mm)
         for line in record
@@ -162,12 +208,24 @@ def _of_gate(shift: Shift, gate: str) -> str:
 
 
 def turn_towards(shift: Shift, gear: str) -> str:
-    """Code of the turn that a gear needs."""
+    """Code of the turn that a gear needs.
+
+    Examples
+    --------
+    >>> turn_towards(unit.shift, "fifth"), turn_towards(unit.shift, "reverse")
+    ('turn:high', 'turn:low')
+    """
     return HIGH if rail_of(shift, gear).high == gear else LOW
 
 
 def rail_of(shift: Shift, gear: str) -> Rail:
-    """The rail that a gear is on."""
+    """The rail that a gear is on.
+
+    Examples
+    --------
+    >>> rail_of(unit.shift, "third").body
+    'rail-third-fourth'
+    """
     for rail in shift.rails:
         if gear in (rail.low, rail.high):
             return rail
@@ -176,7 +234,15 @@ def rail_of(shift: Shift, gear: str) -> Rail:
 
 
 def step(machine: Mechanism, state: State, move: tuple[int, int]) -> State | None:
-    """One step of the hand; None where it is stopped."""
+    """One step of the hand; None where it is stopped.
+
+    Examples
+    --------
+    >>> machine = fitted(unit.shift)
+    >>> state = machine.starts()[0]
+    >>> state[:2], step(machine, state, (0, 1))[:2]
+    ((26, 18), (26, 19))
+    """
     target = (state[0] + move[0], state[1] + move[1])
     return next((s for s in machine.next_states(state) if s[:2] == target), None)
 
@@ -185,6 +251,14 @@ def blocked_by(machine: Mechanism, state: State, move: tuple[int, int]) -> tuple
     """Ids of what stops a step of the hand: bodies in the way, pins that hold a rail.
 
     Empty when nothing stops it, or only the end of the hand's own way does.
+
+    Examples
+    --------
+    >>> machine = fitted(unit.shift)
+    >>> in_third, _ = pull(machine, machine.starts()[0], (0.0, 8.0))
+    >>> stopped, _ = pull(machine, in_third, (-10.0, 8.0))
+    >>> blocked_by(machine, stopped, (-1, 0))
+    ('rail-first-second',)
     """
     if step(machine, state, move) is not None:
         return ()
@@ -218,6 +292,13 @@ def pull(machine: Mechanism, state: State, to_mm: tuple[float, float]) -> tuple[
         Where the hand ends.
     bool
         Whether it got there.
+
+    Examples
+    --------
+    >>> machine = fitted(unit.shift)
+    >>> state, there = pull(machine, machine.starts()[0], (0.0, unit.shift.turn_mm[1]))
+    >>> sorted(machine.engaged(state)), there
+    (['third'], False)
     """
     goal = _cell(machine, to_mm)
     while True:
@@ -249,6 +330,12 @@ def follow(machine: Mechanism, moves: Sequence[str]) -> tuple[Done, ...]:
     ------
     OutOfRangeError
         A code that is no move of this mechanism.
+
+    Examples
+    --------
+    >>> made = follow(fitted(unit.shift), ["at:gate-fifth-reverse", "turn:high", "turn:low"])
+    >>> [say_felt(one.felt[0]) for one in made]
+    ['it goes; no gear is in', 'it goes; fifth is in', 'it is stopped; no gear is in']
     """
     states = machine.starts()
     done = []
@@ -276,6 +363,13 @@ def make_move(
     tuple of State
         The states that it may be in afterwards.
     Done
+
+    Examples
+    --------
+    >>> machine = fitted(unit.shift)
+    >>> states, done = make_move(machine, machine.starts(), "turn:high")
+    >>> say_felt(done.felt[0])
+    'it goes; third is in'
     """
     known = {move.code: move for move in hand_moves(machine.shift)}
     if code not in known:
@@ -407,7 +501,15 @@ def say_gears(gears: Iterable[str]) -> str:
 
 
 def say_felt(felt: Felt) -> str:
-    """What the hand feels, in words."""
+    """What the hand feels, in words.
+
+    Examples
+    --------
+    >>> say_felt(Felt(stopped=True, gears=frozenset({"third"})))
+    'it is stopped; third is in'
+    >>> say_felt(Felt(stopped=False, gears=frozenset({"third"}), held=False))
+    'third is in; nothing holds it: the rail slides as it likes'
+    """
     if felt.held is not None:
         if not felt.gears:
             return "nothing moves; no gear is in"
@@ -417,7 +519,13 @@ def say_felt(felt: Felt) -> str:
 
 
 def say_blocked(shift: Shift, ids: Iterable[str]) -> str:
-    """What stopped the hand, by name; empty if only the end of its way did."""
+    """What stopped the hand, by name; empty if only the end of its way did.
+
+    Examples
+    --------
+    >>> say_blocked(unit.shift, ["interlock-front"])
+    'the interlock pin between the first two rails'
+    """
     bodies: tuple[Body | Passive | Interlock, ...] = (
         *shift.bodies, *shift.passive, *shift.interlocks,
     )  # fmt: skip
@@ -426,13 +534,26 @@ def say_blocked(shift: Shift, ids: Iterable[str]) -> str:
 
 
 def in_gate(shift: Shift, gear: str, travel_mm: float) -> bool:
-    """Whether the hand is in the gate of a gear."""
+    """Whether the hand is in the gate of a gear.
+
+    Examples
+    --------
+    >>> in_gate(unit.shift, "third", 0.5), in_gate(unit.shift, "third", 10.0)
+    (True, False)
+    """
     gate = next(g for g in shift.gates if g.id == rail_of(shift, gear).gate)
     return abs(travel_mm - gate.at_mm) <= gate.half_width_mm + 1e-9
 
 
 def passive_places(machine: Mechanism, state: State) -> dict[str, float]:
-    """Place of every passive body [mm]."""
+    """Place of every passive body [mm].
+
+    Examples
+    --------
+    >>> machine = fitted(unit.shift)
+    >>> passive_places(machine, machine.starts()[0])["lockout-plate"]
+    0.0
+    """
     return {
         body.id: float(places[index])
         for body, places, index in zip(
@@ -452,6 +573,13 @@ def fitted(shift: Shift, misbuilds: Iterable[str] = (), mirror: Iterable[str] = 
         Ids of misbuilds.
     mirror : iterable of str
         Axes of the gate that are reversed, "travel" and "turn".
+
+    Examples
+    --------
+    >>> machine = fitted(unit.shift, ["lockout-plate-missing"], mirror=["turn"])
+    >>> made = follow(machine, ["at:gate-fifth-reverse", "turn:low"])
+    >>> [say_felt(one.felt[0]) for one in made]
+    ['it goes; no gear is in', 'it goes; fifth is in']
     """
     return _fitted(shift, tuple(misbuilds), tuple(mirror))
 
@@ -470,6 +598,11 @@ def mirrored(shift: Shift, *axes: Axis | str) -> Shift:
     *axes : Axis
         What is reversed: travel, turn, or both. Misbuilds are kept as they are, so put them in
         before.
+
+    Examples
+    --------
+    >>> [gate.id for gate in mirrored(unit.shift, "travel").gates]
+    ['gate-fifth-reverse', 'gate-third-fourth', 'gate-first-second']
     """
     for axis in axes:
         shift = _mirrored(shift, Axis(axis))

@@ -14,6 +14,11 @@ def pin_play(notch: Q, gap: Q, length: Q) -> Q:
     """Room left for the pin when one rail has left its notch [mm]; negative: the rail sticks.
 
     The moved rail shows the pin its full round, so pin and gap share the other rail's notch.
+
+    Examples
+    --------
+    >>> f"{pin_play(notch=Q(2.5, 'mm'), gap=Q(10.1, 'mm'), length=Q(12.4, 'mm')):.1f}"
+    '0.2 millimeter'
     """
     notch_mm = positive("notch depth", notch, "mm")
     gap_mm = positive("gap", gap, "mm", zero=True)
@@ -35,6 +40,11 @@ def free_movement(play: Q, ramp: Q) -> Q:
     ------
     OutOfRangeError
         No play: with a pin that is too long the first rail cannot leave its notch at all.
+
+    Examples
+    --------
+    >>> f"{free_movement(Q(0.2, 'mm'), Q(60, 'deg')):.2f}"
+    '0.12 millimeter'
     """
     play_mm = float(play.to("mm").magnitude)
     if play_mm < 0:
@@ -44,7 +54,13 @@ def free_movement(play: Q, ramp: Q) -> Q:
 
 
 def without_pin(shift: Shift, pin: str) -> Shift:
-    """The mechanism with one interlock pin left out."""
+    """The mechanism with one interlock pin left out.
+
+    Examples
+    --------
+    >>> [pin.id for pin in without_pin(unit.shift, "interlock-rear").interlocks]
+    ['interlock-front', 'interlock-through']
+    """
     left = tuple(one for one in shift.interlocks if one.id != pin)
     return shift.model_copy(update={"interlocks": left})
 
@@ -58,6 +74,13 @@ def locked_rails(shift: Shift, gear: str) -> frozenset[str]:
         With the pins that are in it; a missing pin is left out of its list.
     gear : str
         The gear that is in.
+
+    Examples
+    --------
+    >>> sorted(locked_rails(unit.shift, "first"))
+    ['rail-fifth-reverse', 'rail-third-fourth']
+    >>> sorted(locked_rails(without_pin(unit.shift, "interlock-front"), "first"))
+    ['rail-fifth-reverse']
     """
     own = next(rail for rail in shift.rails if gear in (rail.low, rail.high))
     locked = set()

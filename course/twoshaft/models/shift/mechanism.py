@@ -42,6 +42,14 @@ class Mechanism:
         Grid of every passive body.
     free : tuple of ndarray of bool, shape (travel, turn, places)
         Where every passive body overlaps nothing that the hand carries.
+
+    Examples
+    --------
+    >>> machine = mechanism(unit.shift)
+    >>> [len(places) for places in machine.places_mm], len(machine.starts())
+    ([29, 29, 29, 21], 1)
+    >>> machine.engaged(machine.starts()[0])
+    frozenset()
     """
 
     shift: Shift
@@ -123,6 +131,12 @@ def mechanism(shift: Shift, step_mm: float = 0.5) -> Mechanism:
     ------
     OutOfRangeError
         A step that is not between 0.05 and 2 mm.
+
+    Examples
+    --------
+    >>> machine = mechanism(unit.shift, step_mm=1.0)
+    >>> float(machine.travel_mm[0]), float(machine.travel_mm[-1])
+    (-13.0, 13.0)
     """
     if not 0.05 <= step_mm <= 2:
         raise OutOfRangeError("grid step", f"{step_mm} mm", "0.05 to 2 mm", "this model")

@@ -22,6 +22,13 @@ def with_misbuilds(shift: Shift, misbuilds: Iterable[str]) -> Shift:
     ------
     OutOfRangeError
         An id that the unit does not have.
+
+    Examples
+    --------
+    >>> from twoshaft.models.shift import mechanism, prove_by_hand
+    >>> worn = with_misbuilds(unit.shift, ["finger-peg-worn"])
+    >>> prove_by_hand(mechanism(worn)).sentences
+    ('Reverse cannot be engaged.', 'The direct shift from fifth to reverse is stopped.')
     """
     known = {misbuild.id: misbuild for misbuild in shift.misbuilds}
     for name in misbuilds:

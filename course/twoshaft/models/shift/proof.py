@@ -30,6 +30,12 @@ class Lock:
         the earlier gear cannot be engaged.
     way_mm : ndarray or None
         Hand movement of the direct shift where it is possible.
+
+    Examples
+    --------
+    >>> lock = prove_by_hand(mechanism(unit.shift)).locks[0]
+    >>> lock.earlier, lock.later, lock.verdict
+    ('fifth', 'reverse', 'holds')
     """
 
     earlier: str
@@ -54,6 +60,14 @@ class HandProof:
         Sets of gears that can be engaged at once; sets that hold a smaller one are left out.
     locks : tuple of Lock
         One for each direct shift that the unit says must be stopped.
+
+    Examples
+    --------
+    >>> proof = prove_by_hand(mechanism(unit.shift))
+    >>> proof.sound, proof.sentences
+    (True, ('The direct shift from fifth to reverse is stopped.',))
+    >>> proof.ways_mm["first"].tolist()
+    [[0.0, 0.0], [-7.0, 0.0], [-7.0, 5.5]]
     """
 
     ways_mm: dict[str, np.ndarray]
@@ -103,6 +117,12 @@ def prove_by_hand(machine: Mechanism) -> HandProof:
     Returns
     -------
     HandProof
+
+    Examples
+    --------
+    >>> proof = prove_by_hand(mechanism(with_misbuilds(unit.shift, ["lockout-plate-missing"])))
+    >>> proof.sound, proof.sentences
+    (False, ('The direct shift from fifth to reverse is not stopped.',))
     """
     return _prove(machine.shift, machine.step_mm)
 
@@ -112,6 +132,11 @@ def proof_with(shift: Shift, misbuild: str) -> HandProof:
     """The proof by hand of a mechanism with one misbuild in it; kept with the section.
 
     What is found holds whichever way round the gate is.
+
+    Examples
+    --------
+    >>> proof_with(unit.shift, "detent-ball-missing").not_held
+    ('fourth', 'third')
     """
     return prove_by_hand(mechanism(with_misbuilds(shift, [misbuild])))
 
@@ -155,6 +180,12 @@ def held(machine: Mechanism, state: State, gear: str) -> bool:
     state : State
         One with the gear engaged.
     gear : str
+
+    Examples
+    --------
+    >>> machine = mechanism(unit.shift)
+    >>> held(machine, reach(machine).first[frozenset({"third"})], "third")
+    True
     """
     rail = next(r for r in machine.shift.rails if gear in (r.low, r.high))
     index = [body.id for body in machine.shift.passive].index(rail.body)

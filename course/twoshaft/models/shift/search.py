@@ -22,6 +22,15 @@ class Reach:
         Every reached state and the one before it.
     first : dict of frozenset of str to State
         For every set of engaged gears, the first state reached with it; the empty set is neutral.
+
+    Examples
+    --------
+    >>> from twoshaft.models.shift import mechanism
+    >>> found = reach(mechanism(unit.shift))
+    >>> sorted(sorted(gears) for gears in found.first if gears)
+    [['fifth'], ['first'], ['fourth'], ['reverse'], ['second'], ['third']]
+    >>> found.path(found.first[frozenset({"first"})]).tolist()
+    [[0.0, 0.0], [-7.0, 0.0], [-7.0, 5.5]]
     """
 
     mechanism: Mechanism
@@ -77,6 +86,13 @@ def reach(
     Returns
     -------
     Reach
+
+    Examples
+    --------
+    >>> from twoshaft.models.shift import mechanism
+    >>> found = reach(mechanism(unit.shift), within_mm=(-2, 2))  # the hand stays in one gate
+    >>> sorted(sorted(gears) for gears in found.first if gears)
+    [['fourth'], ['third']]
     """
     begin = tuple(machine.starts() if starts is None else starts)
     low, high = (-np.inf, np.inf) if within_mm is None else within_mm

@@ -49,6 +49,13 @@ class FieldSpec:
     prompt : str
     arguments : mapping
         What the sheet's constructor of that kind takes besides name and prompt.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> spec = fields_of(Job.of(unit, {"asked": ["shim-differential"]}))[1]
+    >>> spec.name, spec.kind, dict(spec.arguments)
+    ('shim-differential', 'number', {'unit': 'mm'})
     """
 
     name: str
@@ -75,6 +82,14 @@ class Ask:
     name : str
         What it is about, in words.
     fields : tuple of FieldSpec
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> for ask in asks_at(Job.of(unit), "fit-diff-shim"):
+    ...     print(f"{ask.kind} {ask.about}: {ask.fields[0].prompt}")
+    way fit-diff-shim: Press shim and differential ring into the main case: which way round?
+    shim differential: Differential: which thickness of shim in all?
     """
 
     id: str
@@ -98,6 +113,14 @@ def asks_of(job: Job) -> tuple[Ask, ...]:
     Returns
     -------
     tuple of Ask
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> {ask.kind for ask in asks_of(Job.of(unit, {"asked": ["shim-differential"]}))}
+    {'shim'}
+    >>> len(asks_of(Job.of(unit)))
+    49
     """
     every = every_ask(job)
     return every if job.asked is None else tuple(ask for ask in every if ask.id in job.asked)
@@ -105,7 +128,15 @@ def asks_of(job: Job) -> tuple[Ask, ...]:
 
 @kept()
 def every_ask(job: Job) -> tuple[Ask, ...]:
-    """As ``asks_of``, with those that the job does not leave to the builder."""
+    """As ``asks_of``, with those that the job does not leave to the builder.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> job = Job.of(unit, {"asked": ["shim-differential"]})
+    >>> len(asks_of(job)), len(every_ask(job))
+    (1, 49)
+    """
     place = {step: k for k, step in enumerate(job.task.steps)}
     rank = ("way", "shim", "film", "joint", "proof", "check")
     found = [*_ways(job), *_shims(job), *_films(job), *_joints(job), *_proofs(job), *_checks(job)]
@@ -113,7 +144,14 @@ def every_ask(job: Job) -> tuple[Ask, ...]:
 
 
 def asks_at(job: Job, step: str) -> tuple[Ask, ...]:
-    """The decisions that one step asks for."""
+    """The decisions that one step asks for.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> [ask.id for ask in asks_at(Job.of(unit), "fit-diff-shim")]
+    ['way-fit-diff-shim', 'shim-differential']
+    """
     return tuple(ask for ask in asks_of(job) if ask.step == step)
 
 
@@ -128,6 +166,12 @@ def fields_of(job: Job) -> tuple[FieldSpec, ...]:
     Parameters
     ----------
     job : Job
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> [spec.name for spec in fields_of(Job.of(unit, {"asked": ["joint-case-bolts"]}))][:4]
+    ['build-order', 'state-case-bolts', 'tool-case-bolts', 'torque-case-bolts']
     """
     task = job.task
     names = {stage.id: stage.name for stage in task.unit.stages}
@@ -142,7 +186,16 @@ def fields_of(job: Job) -> tuple[FieldSpec, ...]:
 
 
 def ways_of(job: Job, operation: str) -> dict[str, WrongWay | None]:
-    """Ways round by the key of their option; None is the right one."""
+    """Ways round by the key of their option; None is the right one.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> for key, way in ways_of(Job.of(unit), "fit-input-seal").items():
+    ...     print(key, "right" if way is None else way.name)
+    way-1 The lip faces the clutch; grease the lip and the hollow behind it
+    way-2 right
+    """
     entry = job.unit.operation_by_id[operation]
     by_id: dict[str, WrongWay | None] = {way.id: way for way in entry.wrong_ways} | {"": None}
     order = job.shuffled(f"way-{operation}", list(by_id))
@@ -150,7 +203,14 @@ def ways_of(job: Job, operation: str) -> dict[str, WrongWay | None]:
 
 
 def way_words(job: Job, operation: str, way: WrongWay | None) -> str:
-    """What faces which way."""
+    """What faces which way.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> way_words(Job.of(unit), "fit-input-seal", None)
+    'The lip faces the gears; grease the lip and the hollow behind it'
+    """
     words = job.unit.operation_by_id[operation].orientation if way is None else way.name
     return (words or "").rstrip(".")
 
@@ -216,13 +276,26 @@ def _joints(job: Job) -> Iterator[Ask]:
 
 
 def pattern_order(job: Job, group: str, pattern: str) -> tuple[int, ...]:
-    """The sequence that a pattern names, for a group with a flange."""
+    """The sequence that a pattern names, for a group with a flange.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> pattern_order(Job.of(unit), "case-bolts", "clockwise")[:6]
+    (0, 1, 2, 3, 4, 5)
+    """
     return pattern_of(job.unit, group, pattern)
 
 
 @kept()
 def pattern_of(unit: Unit, group: str, pattern: str) -> tuple[int, ...]:
-    """The sequence that a pattern names, for a group of a unit with a flange."""
+    """The sequence that a pattern names, for a group of a unit with a flange.
+
+    Examples
+    --------
+    >>> pattern_of(unit, "case-bolts", "crosswise")[:6]
+    (0, 7, 3, 10, 5, 12)
+    """
     bolts = joint.Fastening.of(unit, group)
     if pattern == "middle-outwards":
         return joint.middle_outwards(bolts.positions_m)
@@ -244,19 +317,41 @@ def _films(job: Job) -> Iterator[Ask]:
 
 
 def lockout_check(job: Job) -> FinalCheck | None:
-    """The check of the finished unit that proves the lockout."""
+    """The check of the finished unit that proves the lockout.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> lockout_check(Job.of(unit)).name
+    'Push from fifth straight towards reverse'
+    """
     checks = () if job.unit.faults_if_any is None else job.unit.faults.checks
     return next((c for c in checks if c.kind == "lockout" and job.step_of_any(c.operations)), None)
 
 
 def lockout_step(job: Job) -> str | None:
-    """The step that proves the lockout, if the job has one."""
+    """The step that proves the lockout, if the job has one.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> short = Job.of(unit, {"operations": ["wash-housing", "fit-magnet"]})
+    >>> lockout_step(Job.of(unit)), lockout_step(short)
+    ('check-lockout', None)
+    """
     check = lockout_check(job)
     return None if check is None else job.step_of_any(check.operations)
 
 
 def blocks_of(job: Job) -> dict[str, MustBlock]:
-    """Direct shifts that must be proven to be stopped, as ``EARLIER-LATER``."""
+    """Direct shifts that must be proven to be stopped, as ``EARLIER-LATER``.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> list(blocks_of(Job.of(unit)))
+    ['fifth-reverse']
+    """
     shift = job.unit.shift_if_any
     if shift is None or lockout_step(job) is None:
         return {}
@@ -278,7 +373,15 @@ def _proofs(job: Job) -> Iterator[Ask]:
 
 
 def checks_at(job: Job, step: str) -> tuple[FinalCheck, ...]:
-    """Checks of the finished unit that a step makes; none where the step does not check."""
+    """Checks of the finished unit that a step makes; none where the step does not check.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> job = Job.of(unit)
+    >>> [check.id for check in checks_at(job, "check-gears")], checks_at(job, "fit-diff-shim")
+    (['try-gears', 'feel-detents', 'count-turns'], ())
+    """
     if job.unit.faults_if_any is None or not job.task.is_check[job.task.number[step]]:
         return ()
     mine = set(job.members[step])

@@ -27,7 +27,15 @@ from twoshaft.units.sections.faults import CordCheck, FinalCheck, FloatCheck, Tu
 
 @dataclass(frozen=True)
 class Line:
-    """Something that stands on a card or is read at the bench: what, and its value in words."""
+    """Something that stands on a card or is read at the bench: what, and its value in words.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import right_decisions
+    >>> job = Job.of(unit, {"asked": ["shim-differential"]})
+    >>> readings(job, right_decisions(job)[:26], "read-diff-float")[0]
+    Line(what='Case between the ring seats (depth micrometer)', value='121.20 mm')
+    """
 
     what: str
     value: str
@@ -50,6 +58,14 @@ class Bench:
         Minutes at the bench so far, all that was done and undone [min].
     repeated : tuple of str
         Steps done again while they stood.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import right_decisions
+    >>> job = Job.of(unit, {"asked": ["shim-differential"]})
+    >>> bench = look(job, right_decisions(job)[:3])
+    >>> list(bench.doings), len(bench.left), bench.minutes, bench.finished
+    (['stone-housing-face', 'wash-housing', 'warm-housing'], 77, 43.0, False)
     """
 
     job: Job
@@ -72,6 +88,12 @@ def look(job: Job, decisions: Iterable[Decision]) -> Bench:
     ------
     OutOfRangeError
         A step that the job lacks, or one taken out that does not stand.
+
+    Examples
+    --------
+    >>> job = Job.of(unit)
+    >>> look(job, []).minutes, look(job, [Do("fit-magnet"), Do("fit-magnet")]).repeated
+    (0.0, ('fit-magnet',))
     """
     walked = walk(job, decisions)
     doings = walked.doings
@@ -88,6 +110,16 @@ def card(job: Job, ask: Ask) -> tuple[Line, ...]:
     ----------
     job : Job
     ask : Ask
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import asks_at
+    >>> job = Job.of(unit)
+    >>> for line in card(job, asks_at(job, "tighten-idler-bolt")[0]):
+    ...     print(f"{line.what}: {line.value}")
+    Card: 38 N·m (36 to 40), threads: as delivered with its dry film
+    Pieces: 1 of M10, class 8.8
+    Threads are found: as delivered with its dry film
     """
     unit, id = job.unit, ask.about
     if ask.kind == "shim":
@@ -182,6 +214,23 @@ def readings(job: Job, decisions: Iterable[Decision], step: str) -> tuple[Line, 
     decisions : iterable of Decision
         All up to the step, itself included.
     step : str
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import right_decisions
+    >>> job = Job.of(unit, {"asked": []})
+    >>> build = right_decisions(job)
+    >>> place = [one.step for one in build].index("check-gears")
+    >>> for line in readings(job, build[: place + 1], "check-gears"):
+    ...     print(f"{line.what}: {line.value}")
+    Goes in: second, first, fourth, third, reverse, fifth
+    Stays when you let go: second, first, fourth, third, reverse, fifth
+    First gear: 73.25 input turns for 5 of the wheels, the same way
+    Second gear: 41.5 input turns for 5 of the wheels, the same way
+    Third gear: 27.25 input turns for 5 of the wheels, the same way
+    Fourth gear: 19.75 input turns for 5 of the wheels, the same way
+    Fifth gear: 15.375 input turns for 5 of the wheels, the same way
+    Reverse gear: 67.625 input turns for 5 of the wheels, the other way
     """
     lines = [line for id in _measured_at(job, step) for line in _lengths(job, id)]
     if checks := checks_at(job, step):

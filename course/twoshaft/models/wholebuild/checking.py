@@ -49,6 +49,15 @@ class Standing:
         Results by support, group and face, of what was decided and done.
     ways : dict of str to WrongWay
         Wrong ways round, by operation.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> job = Job.of(unit)
+    >>> wrong = next(key for key, way in ways_of(job, "fit-input-seal").items() if way)
+    >>> doings = {"fit-input-seal": Do("fit-input-seal", {"way-fit-input-seal": wrong})}
+    >>> list(standing(job, doings).ways)
+    ['fit-input-seal']
     """
 
     doings: Mapping[str, Do]
@@ -66,6 +75,14 @@ def standing(job: Job, doings: Mapping[str, Do]) -> Standing:
     ------
     OutOfRangeError
         For a figure outside its model.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> choices = {"shim-differential": Q(1.2, "mm")}
+    >>> now = standing(Job.of(unit), {"fit-diff-shim": Do("fit-diff-shim", choices)})
+    >>> now.shims["differential"].verdict
+    'meets'
     """
     values = {step: filled(job, doing) for step, doing in doings.items()}
     shims, joints, ways, films = {}, {}, {}, {}
@@ -106,7 +123,16 @@ def _clamps_n(job: Job, face, joints: Mapping[str, JointResult]) -> dict[str, fl
 
 
 def built_so(job: Job, now: Standing) -> AsBuilt:
-    """The unit as the decisions have built it: the inputs of the models behind the checks."""
+    """The unit as the decisions have built it: the inputs of the models behind the checks.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, right_decisions
+    >>> job = Job.of(unit, {"asked": [], "worn": ["finger-peg-worn"]})
+    >>> now = standing(job, {one.step: one for one in right_decisions(job)})
+    >>> built_so(job, now).shift == unit.shift, sorted(built_so(job, now).left_out)
+    (False, [])
+    """
     unit = job.unit
     wrong = list(job.worn_misbuilds)
     for way in now.ways.values():
@@ -149,7 +175,16 @@ def _bolts(job: Job, now: Standing) -> Iterable[BoltChange]:
 
 
 def outcome_of(check: FinalCheck, built: AsBuilt, now: Standing) -> Outcome:
-    """What a check shows; a face that was coated leaks where its own film lets it."""
+    """What a check shows; a face that was coated leaks where its own film lets it.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, right_decisions
+    >>> job = Job.of(unit, {"asked": [], "worn": ["finger-peg-worn"]})
+    >>> now = standing(job, {one.step: one for one in right_decisions(job)})
+    >>> outcome_of(unit.faults.check_by_id("try-gears"), built_so(job, now), now).sentence
+    'Reverse cannot be engaged.'
+    """
     if check.kind != "leaks":
         return run_check(check, built)
     rest = check.model_copy(update={"faces": tuple(f for f in check.faces if f not in now.films)})
@@ -173,6 +208,13 @@ def outcomes_at(job: Job, decisions: Iterable[Decision], step: str) -> tuple[Out
     decisions : iterable of Decision
         All up to the step, itself included.
     step : str
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, right_decisions
+    >>> job = Job.of(unit, {"asked": [], "worn": ["finger-peg-worn"]})
+    >>> [one.sentence for one in outcomes_at(job, right_decisions(job), "check-gears")]
+    ['Reverse cannot be engaged.', 'As it should be.', 'Reverse cannot be counted.']
     """
     now = standing(job, walk(job, decisions).doings)
     built = built_so(job, now)
@@ -197,6 +239,16 @@ class WayResult:
         Steps that come off for that.
     parts : tuple of str
         Parts that must then be new.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, asks_at
+    >>> job = Job.of(unit)
+    >>> ask = asks_at(job, "fit-input-seal")[0]
+    >>> way = next(way for way in ways_of(job, ask.about).values() if way)
+    >>> result = judge_way(job, ask, way, ["fit-input-seal"])
+    >>> result.minutes, result.off, result.parts
+    (6.0, (), ('input-seal',))
     """
 
     ask: Ask
@@ -236,6 +288,15 @@ def judge_way(job: Job, ask: Ask, way: WrongWay, steps: Sequence[str]) -> WayRes
     way : WrongWay
     steps : sequence of str
         Steps that stand.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, asks_at
+    >>> job = Job.of(unit)
+    >>> ask = asks_at(job, "fit-input-seal")[0]
+    >>> way = next(way for way in ways_of(job, ask.about).values() if way)
+    >>> [fault.what for fault in judge_way(job, ask, way, job.task.steps).seal]
+    ['the lip looks towards the air, not the oil']
     """
     task = job.task
     work = rework(task, steps, ask.step)
@@ -277,6 +338,14 @@ class ProofResult:
     truth : str
         What a full hand test finds of this lockout: ``holds``, ``fails``, ``unreliable`` or
         ``not tried``.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, consequences, right_decisions
+    >>> job = Job.of(unit, {"asked": ["proof-fifth-reverse"]})
+    >>> result = consequences(job, right_decisions(job)).proofs[0]
+    >>> result.reading, result.truth, result.faults
+    ('proven', 'holds', ())
     """
 
     ask: Ask
@@ -310,12 +379,29 @@ class ProofResult:
 
 
 def machine_of(job: Job, now: Standing) -> Mechanism:
-    """The shift mechanism as it was built."""
+    """The shift mechanism as it was built.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> job = Job.of(unit, {"worn": ["finger-peg-worn"]})
+    >>> prove_by_hand(machine_of(job, standing(job, {}))).cannot
+    ('reverse',)
+    """
     return mechanism(built_so(job, now).shift)
 
 
 def judge_proof(job: Job, ask: Ask, now: Standing) -> ProofResult | None:
-    """Follow the moves on the mechanism as it was built; None where none were made."""
+    """Follow the moves on the mechanism as it was built; None where none were made.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, asks_of, right_decisions
+    >>> job = Job.of(unit, {"asked": ["proof-fifth-reverse"]})
+    >>> now = standing(job, {one.step: one for one in right_decisions(job)})
+    >>> judge_proof(job, asks_of(job)[0], now).reading
+    'proven'
+    """
     moves = now.values[ask.step].get(ask.id)
     if not moves:
         return None
@@ -337,6 +423,14 @@ class CheckResult:
     outcomes : tuple of (FinalCheck, Outcome)
     answer : str or None
         What the builder made of it.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, consequences, right_decisions
+    >>> job = Job.of(unit, {"asked": ["check-check-gears"]})
+    >>> result = consequences(job, right_decisions(job)).checks[0]
+    >>> result.ask.about, result.answer, result.passes
+    ('check-gears', 'go-on', True)
     """
 
     ask: Ask
@@ -363,7 +457,17 @@ class CheckResult:
 
 
 def judge_check(job: Job, ask: Ask, now: Standing) -> CheckResult:
-    """Make the checks of a step on the unit as it stands."""
+    """Make the checks of a step on the unit as it stands.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, asks_of, right_decisions
+    >>> job = Job.of(unit, {"asked": ["check-check-gears"], "worn": ["finger-peg-worn"]})
+    >>> build = {one.step: one for one in right_decisions(job)}
+    >>> build["check-gears"] = Do("check-gears", {"verdict-check-gears": GO_ON})
+    >>> [fault.kind for fault in judge_check(job, asks_of(job)[0], standing(job, build)).faults]
+    ['passed-over']
+    """
     built = built_so(job, now)
     outcomes = tuple((check, outcome_of(check, built, now)) for check in checks_at(job, ask.step))
     answer = now.values[ask.step].get(f"verdict-{ask.step}")

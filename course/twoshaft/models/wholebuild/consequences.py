@@ -58,6 +58,14 @@ class Record:
         Minutes at the bench in all, with what must be done again [min].
     parts_lost : tuple of str
         Parts that did not survive.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import right_decisions
+    >>> job = Job.of(unit, {"asked": ["shim-differential"]})
+    >>> record = consequences(job, right_decisions(job))
+    >>> record.minutes, record.parts_lost, record.faults, record.shims[0].verdict
+    (345.5, (), (), 'safe')
     """
 
     job: Job
@@ -99,6 +107,15 @@ def consequences(job: Job, decisions: Iterable[Decision], *, over: bool = True) 
     ------
     OutOfRangeError
         A step that the job lacks, one taken out that does not stand, a figure outside its model.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import right_decisions
+    >>> job = Job.of(unit, {"asked": ["shim-differential"]})
+    >>> build = [one for one in right_decisions(job) if one.step != "fit-magnet"]
+    >>> fault = consequences(job, build).faults[0]
+    >>> fault.kind, fault.about, fault.minutes
+    ('buried', 'magnet-under-ring-gear', 44.5)
     """
     decisions = tuple(decisions)
     walked = walk(job, decisions)

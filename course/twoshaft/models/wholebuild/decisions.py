@@ -26,6 +26,12 @@ class Do:
         What was decided with it, by field name (see ``asks_at``); a field left out, or None, was
         not decided. Keys of choices as text, settings and shims as quantities, the proof as a
         tuple of move codes, the film as a tuple of passes.
+
+    Examples
+    --------
+    >>> turned = Do("fit-diff-shim", {"way-fit-diff-shim": "way-1"})
+    >>> values_of(Job.of(unit), [turned])["way-fit-diff-shim"]
+    'way-1'
     """
 
     step: str
@@ -34,7 +40,13 @@ class Do:
 
 @dataclass(frozen=True)
 class TakeOut:
-    """A step is taken apart again, with all that stands in its way."""
+    """A step is taken apart again, with all that stands in its way.
+
+    Examples
+    --------
+    >>> built(Job.of(unit), [Do("wash-housing"), Do("fit-magnet"), TakeOut("fit-magnet")])
+    ('wash-housing',)
+    """
 
     step: str
 
@@ -57,6 +69,11 @@ def decisions_from(job: Job, values: Mapping[str, Any]) -> tuple[Decision, ...]:
     -------
     tuple of Decision
         Of a step that was done, taken out and done again, every doing carries the last choices.
+
+    Examples
+    --------
+    >>> decisions_from(Job.of(unit), {"build-log": ["fit-magnet", "out:fit-magnet"]})
+    (Do(step='fit-magnet', choices={}), TakeOut(step='fit-magnet'))
     """
     log = values.get(LOG) or values.get(ORDER) or ()
     made: list[Decision] = []
@@ -86,6 +103,11 @@ def values_of(job: Job, decisions: Iterable[Decision]) -> dict[str, Any]:
     -------
     dict of str to object
         By field name; the choices of a step are those of its last doing.
+
+    Examples
+    --------
+    >>> values_of(Job.of(unit), [Do("fit-magnet"), TakeOut("fit-magnet")])
+    {'build-order': (), 'build-log': ('fit-magnet', 'out:fit-magnet')}
     """
     decisions = tuple(decisions)
     values: dict[str, Any] = {
@@ -103,13 +125,24 @@ def built(job: Job, decisions: Iterable[Decision]) -> tuple[str, ...]:
 
     What stands in the way of a step that is taken out comes off with it. A step done again while
     it stands stays where it was first done.
+
+    Examples
+    --------
+    >>> built(Job.of(unit), [Do("fit-magnet"), Do("wash-housing"), Do("fit-magnet")])
+    ('fit-magnet', 'wash-housing')
     """
     return tuple(walk(job, decisions).doings)
 
 
 @dataclass(frozen=True)
 class Taken:
-    """A step that was taken out: what came off with it, minutes to take off [min], parts lost."""
+    """A step that was taken out: what came off with it, minutes to take off [min], parts lost.
+
+    Examples
+    --------
+    >>> walk(Job.of(unit), [Do("fit-input-seal"), TakeOut("fit-input-seal")]).taken[0]
+    Taken(step='fit-input-seal', off=('fit-input-seal',), minutes=3.0, parts=('input-seal',))
+    """
 
     step: str
     off: tuple[str, ...]
@@ -130,6 +163,12 @@ class Walk:
         Minutes at the bench so far, all that was done and undone [min].
     repeated : list of str
         Steps done again while they stood.
+
+    Examples
+    --------
+    >>> walked = walk(Job.of(unit), [Do("fit-magnet"), Do("fit-magnet")])
+    >>> list(walked.doings), walked.repeated
+    (['fit-magnet'], ['fit-magnet'])
     """
 
     doings: dict[str, Do] = field(default_factory=dict)
@@ -145,6 +184,11 @@ def walk(job: Job, decisions: Iterable[Decision]) -> Walk:
     ------
     OutOfRangeError
         A step that the job does not have, or one taken out that does not stand.
+
+    Examples
+    --------
+    >>> walk(Job.of(unit), [Do("wash-housing"), Do("fit-magnet")]).minutes
+    13.0
     """
     task, found = job.task, Walk()
     for one in decisions:

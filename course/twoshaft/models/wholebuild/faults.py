@@ -28,6 +28,11 @@ class Fault:
         Minutes of work over and above the plan, where the models tell [min].
     parts : tuple of str
         Parts that do not survive.
+
+    Examples
+    --------
+    >>> Fault("loose", "tighten-case-bolts", "joint-case-bolts", "Number 3 is loose.").safety
+    False
     """
 
     kind: str
@@ -40,11 +45,23 @@ class Fault:
 
 
 def capital(text: str) -> str:
-    """A text that begins like a sentence."""
+    """A text that begins like a sentence.
+
+    Examples
+    --------
+    >>> capital("the lip points outwards")
+    'The lip points outwards'
+    """
     return text[:1].upper() + text[1:]
 
 
 def sentence(text: str) -> str:
-    """A text that begins and ends like a sentence."""
+    """A text that begins and ends like a sentence.
+
+    Examples
+    --------
+    >>> sentence(" the lip points outwards "), sentence("Which way round?")
+    ('The lip points outwards.', 'Which way round?')
+    """
     text = capital(text.strip())
     return text if text.endswith((".", "?")) else f"{text}."

@@ -35,6 +35,14 @@ class FilmResult:
         Minutes from the first sealant to the closed face, by the build's clock [min].
     closed : film.Closed
         What a mechanic finds.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, consequences, right_decisions
+    >>> job = Job.of(unit, {"asked": ["film-case-joint"]})
+    >>> film = consequences(job, right_decisions(job)).films[0]
+    >>> film.ask.about, round(film.minute, 1), film.faults
+    ('case-joint', 9.1, ())
     """
 
     ask: Ask

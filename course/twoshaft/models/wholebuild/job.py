@@ -51,6 +51,13 @@ class Job:
         Misbuilds of the faults section that came with the parts (a worn peg, a foreign gear).
     seed : str
         Decides in which order options are shown.
+
+    Examples
+    --------
+    >>> Job.of(unit, {"operations": ["fit-magnet", "wash-housing"]}).task.steps
+    ('wash-housing', 'fit-magnet')
+    >>> Job.of(unit, {"worn": ["finger-peg-worn"]}).worn
+    ('finger-peg-worn',)
     """
 
     unit: Unit

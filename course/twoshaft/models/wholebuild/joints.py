@@ -43,6 +43,15 @@ class JointResult:
         Largest less smallest of them over the one aimed at.
     pattern, rounds : str and int, or None
     faults : tuple of Fault
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, consequences, right_decisions
+    >>> job = Job.of(unit, {"asked": ["joint-idler-bolt"]})
+    >>> done = consequences(job, right_decisions(job)).joints
+    >>> result = next(one for one in done if one.ask.about == "idler-bolt")
+    >>> result.wrench, f"{result.torque.m_as('N*m'):g} N·m", round(result.use, 2)
+    ('middle-wrench', '38 N·m', 0.7)
     """
 
     ask: Ask
@@ -74,6 +83,15 @@ def judge_joint(job: Job, ask: Ask, values: Mapping[str, Any]) -> JointResult | 
     ------
     OutOfRangeError
         For a setting not above zero, or a figure outside the joint model.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, asks_of, right_values
+    >>> job = Job.of(unit, {"asked": ["joint-idler-bolt"]})
+    >>> ask = asks_of(job)[0]
+    >>> oiled = right_values(job, ask) | {"state-idler-bolt": "oiled"}
+    >>> [fault.kind for fault in judge_joint(job, ask, oiled).faults]
+    ['state']
     """
     if any(values.get(spec.name) is None for spec in ask.fields):
         return None

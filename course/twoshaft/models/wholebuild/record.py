@@ -31,6 +31,14 @@ def build_record(job: Job, decisions: Iterable[Decision]) -> dict[str, Any]:
         [min], and lists of ``[what, value]``: ``readings``, ``shims``, ``torques``, ``films``,
         ``ways``, ``proofs``, ``verdicts``, ``consumables``, ``new_parts``, ``taken_out``; under
         ``order`` the steps in turn, under ``signatures`` what is left blank for names and dates.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import right_decisions
+    >>> job = Job.of(unit, {"asked": ["shim-differential"]})
+    >>> record = build_record(job, right_decisions(job))
+    >>> record["shims"], record["done"], record["minutes"]
+    ([['Differential', '1.15 mm']], 80, 345.5)
     """
     decisions = tuple(decisions)
     walked, task, unit = walk(job, decisions), job.task, job.unit
@@ -71,7 +79,18 @@ def build_record(job: Job, decisions: Iterable[Decision]) -> dict[str, Any]:
 
 
 def choice_words(job: Job, ask: Ask, choices) -> str:
-    """What was decided, as a person would write it down."""
+    """What was decided, as a person would write it down.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import asks_of
+    >>> from twoshaft.units.quantities import Q
+    >>> job = Job.of(unit, {"asked": ["shim-differential"]})
+    >>> choice_words(job, asks_of(job)[0], {"shim-differential": Q(1.2, "mm")})
+    '1.2 mm'
+    >>> choice_words(job, asks_of(job)[0], {})
+    'not decided'
+    """
     told = []
     for spec in ask.fields:
         value = choices.get(spec.name)

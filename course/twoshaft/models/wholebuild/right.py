@@ -31,6 +31,14 @@ def right_choice(job: Job, ask: Ask) -> dict[str, Any]:
     job : Job
     ask : Ask
         Of any kind but ``check``: what a check shows hangs on the whole build.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> job = Job.of(unit, {"asked": ["joint-case-bolts"]})
+    >>> choice = right_choice(job, asks_of(job)[0])
+    >>> choice["pattern-case-bolts"], choice["rounds-case-bolts"]
+    ('crosswise', '1')
     """
     return {
         "way": _right_way,
@@ -89,7 +97,14 @@ def _right_proof(job: Job, ask: Ask) -> dict[str, Any]:
 
 
 def filled(job: Job, doing: Do) -> dict[str, Any]:
-    """The choices of a doing, with what the job does not leave to the builder done rightly."""
+    """The choices of a doing, with what the job does not leave to the builder done rightly.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> filled(Job.of(unit, {"asked": []}), Do("fit-diff-shim"))
+    {'way-fit-diff-shim': 'way-1', 'shim-differential': <Quantity(1.15, 'millimeter')>}
+    """
     asked = {ask.id for ask in asks_of(job)}
     given: dict[str, Any] = {}
     for ask in every_ask(job):

@@ -26,6 +26,13 @@ def right_values(job: Job, ask: Ask) -> dict[str, Any]:
     ----------
     job : Job
     ask : Ask
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> job = Job.of(unit, {"asked": ["shim-differential"]})
+    >>> f"{right_values(job, asks_of(job)[0])['shim-differential']:.2f}"
+    '1.15 millimeter'
     """
     return dict(_right_check(job, ask) if ask.kind == "check" else right_choice(job, ask))
 
@@ -55,6 +62,13 @@ def right_decisions(
         Steps in a correct order; the model order if absent.
     checks : bool
         Whether what to do after each check is decided as well.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> build = right_decisions(Job.of(unit, {"asked": ["shim-differential"]}))
+    >>> len(build), [one.step for one in build if one.choices]
+    (80, ['fit-diff-shim'])
     """
     steps = model_order(job.task) if order is None else order
     asks = [ask for ask in asks_of(job) if checks or ask.kind != "check"]

@@ -34,6 +34,14 @@ class ShimResult:
         ``safe``, ``meets`` (inside the target, but by less than the measurement is worth) or
         ``misses``.
     reason : str
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, asks_of
+    >>> job = Job.of(unit, {"asked": ["shim-differential"]})
+    >>> result = judge_shim(job, asks_of(job)[0], {"shim-differential": Q(1.2, "mm")})
+    >>> result.on_shelf, result.verdict, say_setting(result.cold), say_setting(result.warm)
+    (False, 'meets', '0.120 mm of preload', '0.047 mm of preload')
     """
 
     ask: Ask
@@ -82,6 +90,13 @@ def judge_shim(job: Job, ask: Ask, values: Mapping[str, Any]) -> ShimResult | No
     ------
     OutOfRangeError
         For a total below zero or over 50 mm.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, asks_of
+    >>> job = Job.of(unit, {"asked": ["shim-differential"]})
+    >>> judge_shim(job, asks_of(job)[0], {"shim-differential": Q(1.0, "mm")}).reason
+    '1.000 mm is -0.165 mm from 1.165 mm, 0.130 mm outside the limits'
     """
     total = values.get(ask.id)
     return None if total is None else _judged(job, ask, total.m_as("mm"))
@@ -109,7 +124,16 @@ def _judged(job: Job, ask: Ask, total_mm: float) -> ShimResult:
 
 
 def shim_change_mm(job: Job, result: ShimResult) -> float:
-    """How much thicker the shim is than the one for the middle of the target [mm]."""
+    """How much thicker the shim is than the one for the middle of the target [mm].
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, asks_of
+    >>> job = Job.of(unit, {"asked": ["shim-differential"]})
+    >>> result = judge_shim(job, asks_of(job)[0], {"shim-differential": Q(1.0, "mm")})
+    >>> round(shim_change_mm(job, result), 3)
+    -0.165
+    """
     support = job.support(result.ask.about)
     low, high = target_interference(support)
     wanted = job.stack(support.id).shim_for((low + high) / 2)

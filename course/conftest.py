@@ -1,0 +1,13 @@
+"""What examples in docstrings may name without importing it: Tarnbeck B5, and `Q`."""
+
+import pytest
+
+from twoshaft.units import load_unit
+from twoshaft.units.quantities import Q
+
+
+@pytest.fixture(autouse=True, scope="session")
+def names_of_examples(doctest_namespace):
+    """Offer them to every example that is run as a test."""
+    doctest_namespace["unit"] = load_unit("tarnbeck-b5")
+    doctest_namespace["Q"] = Q

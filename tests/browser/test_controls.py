@@ -24,6 +24,16 @@ sheet.form(
     sheet.choices("new", "What must be new?", options=[["seal", "Seal"], ["rail", "Rail"]]),
     sheet.order("plan", "Put these steps in order", steps=[steps[i] for i in (3, 0, 4, 2, 1)]),
 )"""
+EACH = """\
+sheet.form(
+    "threads",
+    sheet.each(
+        "wet", "How does each thread go in?",
+        lines=[["drain", "Drain plug, with a new copper washer"], ["bracket", "Bracket bolt"],
+               ["stud", "Stud into the case; its hole is open to the inside of the gearbox"]],
+        options=[["dry", "clean and dry"], ["oil", "oiled"], ["lock", "with locking compound"]],
+    ),
+)"""
 RIGS = {
     "bench": """\
 from twoshaft.rigs import order_bench
@@ -43,9 +53,9 @@ FRONT = ".jp-NotebookPanel:not(.lm-mod-hidden)"
 FOCUSABLE = "input, select, button, summary, [tabindex='0']"
 
 
-def notebook(path, *, rigs=()):
+def notebook(path, *, form=FORM, rigs=()):
     """A course notebook with the form of one task, and rigs."""
-    cells = [("setup", SETUP), ("form", FORM), *(("rig", RIGS[name]) for name in rigs)]
+    cells = [("setup", SETUP), ("form", form), *(("rig", RIGS[name]) for name in rigs)]
     made = new_notebook(
         cells=[
             *(
@@ -64,7 +74,7 @@ def notebook(path, *, rigs=()):
 
 @pytest.fixture(scope="module")
 def lab(shared_lab):
-    shared_lab.release(cell_digest(source) for source in (SETUP, FORM, *RIGS.values()))
+    shared_lab.release(cell_digest(source) for source in (SETUP, FORM, EACH, *RIGS.values()))
     return shared_lab
 
 
@@ -480,3 +490,29 @@ def test_a_form_fits_a_window_of_320_pixels(lab, open_form, dark):
            ).map(n => n.className)"""
     )
     assert over == []
+
+
+def test_each_line_is_answered_by_keys_and_kept(lab, folder, wait_until, screenshot):
+    notebook(folder / "each.ipynb", form=EACH)
+    page = lab.open_notebook(f"{folder.name}/each.ipynb", ready=".twoshaft-form")
+    form = page.locator(f"{FRONT} .twoshaft-form")
+    group = form.get_by_role("group", name="How does each thread go in?")
+    group.get_by_label("Drain plug, with a new copper washer").focus()
+    page.keyboard.type("clean")
+    wait_until(lambda: stored(folder, "wet") == ["drain=dry"])
+    form.get_by_text("2 of 3 lines not answered yet").wait_for()
+    form.get_by_text("0 of 1 answered").wait_for()
+    page.keyboard.press("Tab")
+    page.keyboard.type("oil")
+    page.keyboard.press("Tab")
+    page.keyboard.type("with")
+    wait_until(lambda: stored(folder, "wet") == ["drain=dry", "bracket=oil", "stud=lock"])
+    screenshot(page, "each-line")
+    group.get_by_label("Bracket bolt").select_option("")
+    wait_until(lambda: stored(folder, "wet") == ["drain=dry", "stud=lock"])
+    again = lab.open_notebook(
+        f"{folder.name}/each.ipynb", lab.page(dark=True), ready=".twoshaft-form"
+    )
+    box = again.get_by_label("Stud into the case; its hole is open to the inside of the gearbox")
+    assert box.input_value() == "lock"
+    screenshot(again, "each-line-dark")

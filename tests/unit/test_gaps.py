@@ -63,6 +63,20 @@ def test_gaps_are_told_by_task_and_go_as_answers_come(folder):
     assert (found.answered, found.unread, found.tasks) == (3, 0, ())
 
 
+def test_an_answer_in_part_is_still_missing(folder):
+    sheet, _ = forms(folder)
+    lines, options = [["a", "Bolt A"], ["b", "Bolt B"]], [["dry", "dry"], ["oil", "oiled"]]
+    each = sheet.each("wet", "How does each go in?", lines, options)
+    sheet.form("three", each)
+    sheet.save("wet", ["b=oil"])
+    found = find_gaps(folder)
+    assert found.answered == 0 and found.tasks[-1].missing == found.tasks[-1].asked == 1
+    state = FormWidget(sheet, "three", (each,)).states["wet"]
+    assert state["note"] == "1 of 2 lines not answered yet" and state["short"]
+    sheet.save("wet", ["a=dry", "b=oil"])
+    assert find_gaps(folder).answered == 1 and len(find_gaps(folder).tasks) == 2
+
+
 def test_without_the_note_answers_are_counted_and_nothing_is_guessed(folder):
     sheet, _ = forms(folder)
     sheet.save("gap", "1.25")

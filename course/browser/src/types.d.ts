@@ -38,6 +38,7 @@ export interface Answer {
   saved?: string;
   note?: string;
   blank?: boolean;
+  short?: boolean;
   revision?: number;
 }
 

@@ -71,12 +71,13 @@ def field_state(field: Field, answer: Answer | None, note: str = "") -> dict[str
     Returns
     -------
     dict
-        ``value``, ``saved`` (ISO time), ``revision``, ``blank``, ``read`` or ``error`` (texts)
-        and ``note``; empty if the field was never saved.
+        ``value``, ``saved`` (ISO time), ``revision``, ``blank``, ``read`` or ``error`` (texts),
+        ``note`` and ``short`` (answered in part); empty if the field was never saved.
     """
     if answer is None or not answer.revision:
         return {}
     blank, error = field.is_blank(answer.value), field.unreadable(answer.value)
+    short = field.shortfall(answer.value) if field.in_part(answer.value) else ""
     return {
         "value": answer.value,
         "saved": answer.saved,
@@ -84,7 +85,8 @@ def field_state(field: Field, answer: Answer | None, note: str = "") -> dict[str
         "blank": blank,
         "read": "" if blank or error else field.read_as(field.read(answer.value)),
         "error": error,
-        "note": note,
+        "note": "; ".join(filter(None, (short, note))),
+        "short": bool(short),
     }
 
 

@@ -39,7 +39,7 @@ class Gaps:
     Parameters
     ----------
     answered, unread : int
-        Answers that can be read, and answers that cannot.
+        Answers that can be read and are whole, and answers that cannot be read.
     last : str
         When the last of them was saved, ISO 8601 in UTC; empty if none is.
     tasks : tuple of TaskGap
@@ -60,11 +60,12 @@ def find_gaps(folder: Path) -> Gaps | None:
             answers = read_sheet(folder / SHEET).answers
         except SheetError:
             return None
-    given = {n: one.saved for n, one in answers.items() if one.value not in (None, "", [])}
+    begun = {n: one.saved for n, one in answers.items() if one.value not in (None, "", [])}
     try:
         asked = ASKED.read(folder / ASKED.file) or Asked()
     except SheetError:
         asked = Asked()
+    given = {name: saved for name, saved in begun.items() if name not in asked.short}
     unread = {name: why for name, why in asked.unread.items() if name in given}
     found = [
         TaskGap(
@@ -80,7 +81,7 @@ def find_gaps(folder: Path) -> Gaps | None:
     return Gaps(
         len(given) - len(unread),
         len(unread),
-        max(given.values(), default=""),
+        max(begun.values(), default=""),
         tuple(
             TaskGap(headings.get(gap.task, gap.task), gap.missing, gap.asked, gap.unread)
             for gap in found

@@ -296,7 +296,10 @@ class Sheet(Asker):
             known = ASKED.read(path) or Asked()
         except SheetError:
             known = Asked()
+        fields = tuple(fields)
         unread = known.unread | {f.name: f.unreadable(self.value(f.name)) for f in fields}
+        in_part = dict.fromkeys(known.short, True)
+        in_part |= {f.name: f.in_part(self.value(f.name)) for f in fields}
         mine = {
             task: {name: self.fields[name].prompt for name in names}
             for task, names in self.tasks.items()
@@ -304,6 +307,7 @@ class Sheet(Asker):
         found = Asked(
             tasks={task: asked for task, asked in (known.tasks | mine).items() if asked},
             unread={name: why for name, why in unread.items() if why},
+            short=tuple(name for name, short in in_part.items() if short),
         )
         if found != known:
             with contextlib.suppress(OSError):  # the answers count; this is made again

@@ -132,7 +132,7 @@ function fieldView(field, send, unsent, isOff) {
     },
     flush: () => control.flush?.(),
     summary: () => ({
-      answered: Boolean(state.saved) && !state.blank && !state.error,
+      answered: Boolean(state.saved) && !state.blank && !state.error && !state.short,
       unread: Boolean(state.error),
       trouble: inTrouble(),
       waiting: waiting !== null,

@@ -88,6 +88,12 @@ class Field(ABC):
             return error.sentence
         return ""
 
+    def in_part(self, stored: Any) -> bool:
+        """Whether it is answered, and can be read, but something of it is still open."""
+        return not (self.is_blank(stored) or self.unreadable(stored)) and bool(
+            self.shortfall(stored)
+        )
+
     def words(self, stored: Any) -> str:
         """The stored answer as a person would say it."""
         return "" if self.is_blank(stored) else str(stored)

@@ -1022,8 +1022,8 @@ note?`; ${p.note}`:""}`):x("none",o.blank??"not answered yet")}let P=()=>i.class
 name,element:L,show(v){u===null&&B(v,P())},saved(v){v.turn===c&&(g.pending?.()||n.drop(t.name),f(),B(v.state))},refused(v){
 v.turn===c&&(f(),g.refused(),x("bad",`not saved: ${v.reason}`))},off(){clearTimeout(u??void 0),(u!==null||g.pending?.())&&
 x("wait",me)},catchUp(){let v=n.get(t.name);v&&(Ms(v,p)?(g.show({...p,value:v.value,error:""}),b(v.value)):n.drop(t.name))},
-flush:()=>g.flush?.(),summary:()=>({answered:!!p.saved&&!p.blank&&!p.error,unread:!!p.error,trouble:P(),waiting:u!==null})}}
-function Ts({model:t,el:e}){let n=t.get("fields"),r=t.get("sheet"),o=Cs(window.localStorage,r),a=!1,l=()=>a||f.isLost(),
+flush:()=>g.flush?.(),summary:()=>({answered:!!p.saved&&!p.blank&&!p.error&&!p.short,unread:!!p.error,trouble:P(),waiting:u!==
+null})}}function Ts({model:t,el:e}){let n=t.get("fields"),r=t.get("sheet"),o=Cs(window.localStorage,r),a=!1,l=()=>a||f.isLost(),
 i=n.map(y=>Sn(y,b,o,l)),c=new Map(i.map(y=>[y.name,y])),u=s("p",{class:"ts-who"}),p=s("p",{class:"ts-total"}),f=z({model:t,
 el:e},{kind:"form",lost(){for(let y of i)y.off();h.lost(),g()},line(y){a=y;for(let $ of i)y?$.off():$.catchUp();g()}}),h=Os(
 t,f.send,()=>{e.dispatchEvent(new CustomEvent("twoshaft-redraw",{bubbles:!0}))});f.show(s("div",{class:"ts-top"},u,p),f.

@@ -27,6 +27,12 @@ class Scale:
         One mark.
     per_figure : int
         Marks from figure to figure.
+
+    Examples
+    --------
+    >>> scale = Scale(top=50.0, mark=0.5, per_figure=10)
+    >>> scale.mark * scale.per_figure  # from figure to figure
+    5.0
     """
 
     top: float

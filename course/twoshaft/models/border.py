@@ -38,6 +38,11 @@ class Range:
     """A quantity, its unit, and where it must lie, ends included; see `in_range`.
 
     With ``above_zero`` zero itself is refused, though the range begins there.
+
+    Examples
+    --------
+    >>> Range("span", "mm", 0, 100, "geometry").plain(Q(2, "cm"))
+    20.0
     """
 
     quantity: str
@@ -56,7 +61,13 @@ class Range:
 
 @dataclass(frozen=True)
 class Above:
-    """A quantity above zero, or from zero up if ``zero``, and its unit; see `positive`."""
+    """A quantity above zero, or from zero up if ``zero``, and its unit; see `positive`.
+
+    Examples
+    --------
+    >>> Above("gap", "mm", zero=True).plain(Q(0, "mm"))
+    0.0
+    """
 
     quantity: str
     unit: str = ""
@@ -73,7 +84,13 @@ One = Range | Above
 
 @dataclass(frozen=True)
 class Each:
-    """Several of one kind: a sequence outside, a tuple of plain values inside."""
+    """Several of one kind: a sequence outside, a tuple of plain values inside.
+
+    Examples
+    --------
+    >>> Each(Above("length", "mm")).plain([Q(1, "cm"), Q(2, "mm")])
+    (10.0, 2.0)
+    """
 
     size: One
 
@@ -89,7 +106,13 @@ class Each:
 
 @dataclass(frozen=True)
 class Limits:
-    """Limits that must not fall from first to last, and where they must lie; see `ordered`."""
+    """Limits that must not fall from first to last, and where they must lie; see `ordered`.
+
+    Examples
+    --------
+    >>> Limits("torque", "N*m", 0, 500).plain([Q(20, "N*m"), Q(25, "N*m")])
+    (20.0, 25.0)
+    """
 
     quantity: str
     unit: str = ""
@@ -107,6 +130,15 @@ class Depends:
     """A size whose range other parameters decide.
 
     ``of`` gives it from theirs: its parameters have the names that they have inside.
+
+    Examples
+    --------
+    >>> within = Depends("mm", lambda gap_mm: Range("pin", "mm", 0, gap_mm))
+    >>> @border(gap=Above("gap", "mm"), pin=within)
+    ... def left(gap_mm, pin_mm):
+    ...     return gap_mm - pin_mm
+    >>> left(Q(5, "mm"), Q(3, "mm"))
+    2.0
     """
 
     unit: str
@@ -142,6 +174,16 @@ def border(gives: str = "", /, **sizes: Size) -> Callable[[Callable[P, R]], Bord
     -------
     callable
         Raises OutOfRangeError where a size is not what it has to be.
+
+    Examples
+    --------
+    >>> @border("mm", way=Above("way", "mm"))
+    ... def there_and_back(way_mm):
+    ...     return 2 * way_mm
+    >>> there_and_back(Q(1, "cm"))
+    <Quantity(20.0, 'millimeter')>
+    >>> there_and_back.plain(10.0)
+    20.0
     """
 
     def make(core: Callable[P, R]) -> Bordered[P, R]:

@@ -38,6 +38,11 @@ class Screw:
         Lines round the thimble.
     high_mm : float
         Length of the scale [mm].
+
+    Examples
+    --------
+    >>> f"{Screw().step:.2f}"
+    '0.01 millimeter'
     """
 
     pitch_mm: float = 0.5
@@ -104,6 +109,11 @@ class Vernier:
         One space of the main scale [mm].
     lines : int
         Spaces of the vernier.
+
+    Examples
+    --------
+    >>> f"{Vernier().step:.2f}", f"{Vernier(lines=50).step:.2f}"
+    ('0.05 millimeter', '0.02 millimeter')
     """
 
     main_mm: float = 1.0

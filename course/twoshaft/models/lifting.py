@@ -84,6 +84,11 @@ def height_multiplier(height_cm: float) -> float:
     Raises
     ------
     OutOfRangeError
+
+    Examples
+    --------
+    >>> f"{height_multiplier(Q(75, 'cm')):.3f}", f"{height_multiplier(Q(0, 'cm')):.3f}"
+    ('1.000', '0.775')
     """
     return 1.0 - 0.003 * abs(height_cm - EASIEST_HEIGHT_CM)
 
@@ -104,6 +109,11 @@ def travel_multiplier(travel_cm: float) -> float:
     Raises
     ------
     OutOfRangeError
+
+    Examples
+    --------
+    >>> f"{travel_multiplier(Q(25, 'cm')):.2f}", f"{travel_multiplier(Q(100, 'cm')):.3f}"
+    ('1.00', '0.865')
     """
     return 0.82 + 4.5 / max(travel_cm, SHORTEST_TRAVEL_CM)
 
@@ -124,6 +134,11 @@ def twist_multiplier(twist_deg: float) -> float:
     Raises
     ------
     OutOfRangeError
+
+    Examples
+    --------
+    >>> twist_multiplier(Q(0, "deg")), f"{twist_multiplier(Q(45, 'deg')):.3f}"
+    (1.0, '0.856')
     """
     return 1.0 - 0.0032 * twist_deg
 
@@ -144,6 +159,11 @@ def frequency_multiplier(per_minute: float) -> float:
     Raises
     ------
     OutOfRangeError
+
+    Examples
+    --------
+    >>> frequency_multiplier(0.2), frequency_multiplier(1.5)
+    (1.0, 0.91)
     """
     return FREQUENCY[next(row for row in FREQUENCY if per_minute <= row)]
 
@@ -169,6 +189,11 @@ def grip_multiplier(grip: str, height_cm: float) -> float:
     OutOfRangeError
     ValueError
         When the grip is none of the three.
+
+    Examples
+    --------
+    >>> grip_multiplier("fair", Q(20, "cm")), grip_multiplier("fair", Q(80, "cm"))
+    (0.95, 1.0)
     """
     if grip not in GRIP:
         raise ValueError(f"the grip is {grip!r}; use one of {', '.join(GRIP)}")
@@ -189,6 +214,13 @@ def plain_limit_kg(sizes: Mapping[str, Any], grip: float | None = None) -> float
     -------
     float
         [kg]
+
+    Examples
+    --------
+    >>> sizes = {"reach_cm": 40, "height_cm": 20, "travel_cm": 60, "twist_deg": 0}
+    >>> sizes |= {"per_minute": 0.2, "grip": "fair"}
+    >>> f"{plain_limit_kg(sizes):.1f} kg"
+    '10.2 kg'
     """
     if grip is None:
         grip = grip_multiplier.plain(sizes["grip"], sizes["height_cm"])
@@ -272,6 +304,11 @@ def risk(index: float) -> str:
     Raises
     ------
     OutOfRangeError
+
+    Examples
+    --------
+    >>> risk(0.8), risk(1.5), risk(3.2)
+    ('low', 'raised', 'high')
     """
     return "low" if index <= RAISED else "raised" if index <= HIGH else "high"
 
@@ -288,6 +325,14 @@ class Lift:
         [degree]
     per_minute : float
     grip : str
+
+    Examples
+    --------
+    >>> lift = Lift(Q(40, "cm"), Q(20, "cm"), Q(60, "cm"), Q(0, "deg"))
+    >>> f"{lift.limit():.1f}"
+    '10.2 kilogram'
+    >>> min(lift.multipliers().items(), key=lambda one: one[1])[0]
+    'reach'
     """
 
     reach: Q

@@ -58,6 +58,11 @@ def in_range(
         difference are refused the same way.
     ValueError
         If ``low`` is above ``high`` or either is not a number: the range itself is wrong.
+
+    Examples
+    --------
+    >>> in_range("spring force", Q(0.05, "kN"), 0, 100, "N")
+    50.0
     """
     if not low <= high:
         raise ValueError(f"the range of {quantity} is reversed or not a number: {low} to {high}")
@@ -73,6 +78,13 @@ def positive(
     """Give ``value`` as a plain number of ``unit`` if it is above zero (or zero if ``zero``).
 
     Parameters and errors as for `in_range`.
+
+    Examples
+    --------
+    >>> positive("length", Q(3, "cm"), "mm")
+    30.0
+    >>> positive("wear", Q(0, "mm"), "mm", zero=True)
+    0.0
     """
     number = _as_it_stands(value, unit)
     if number is not None and 0 <= number < math.inf and (zero or number):
@@ -92,6 +104,11 @@ def ordered(
     ------
     OutOfRangeError
         As for `in_range`, and if the values are reversed.
+
+    Examples
+    --------
+    >>> ordered("depth", (Q(1, "mm"), Q(0.2, "cm")), 0, 10, "mm")
+    (1.0, 2.0)
     """
     numbers = tuple(in_range(quantity, value, low, high, unit, source) for value in values)
     if any(b < a for a, b in pairwise(numbers)):
@@ -101,7 +118,13 @@ def ordered(
 
 
 def shown(value: Any) -> str:
-    """Say a value with its unit, force before length, as ``12 N·m``."""
+    """Say a value with its unit, force before length, as ``12 N·m``.
+
+    Examples
+    --------
+    >>> shown(Q(12, "N*m")), shown(0.12)
+    ('12 N·m', '0.12')
+    """
     if isinstance(value, Q):
         return f"{_number_text(value.magnitude)}{_unit_text(value.units)}"
     return _number_text(value)

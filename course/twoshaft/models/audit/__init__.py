@@ -58,6 +58,11 @@ def audit_unit(unit: Unit) -> tuple[Finding, ...]:
     -------
     tuple of Finding
         In the order of the sections; empty when nothing is wrong.
+
+    Examples
+    --------
+    >>> audit_unit(unit)
+    ()
     """
     found = [finding for audit in _AUDITS for finding in audit(unit)]
     return tuple(found or audit_faults(unit) or audit_ways(unit))
@@ -70,6 +75,11 @@ def sound_unit(path_or_id: str | Path) -> Unit:
     ------
     UnitFileError
         With one sentence for each thing that is wrong; ``findings`` holds them one by one.
+
+    Examples
+    --------
+    >>> sound_unit("tarnbeck-b5").identity.name
+    'Tarnbeck B5 five-speed transaxle'
     """
     unit = load_unit(path_or_id)
     findings = audit_unit(unit)

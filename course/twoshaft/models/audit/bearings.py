@@ -22,6 +22,11 @@ def audit_bearings(unit: Unit) -> tuple[Finding, ...]:
         Operations that the unit lacks; spans that do not close on the bearings; shim sets that
         cannot reach the target over the tolerances; measurements too rough for the target;
         targets that overload a bearing.
+
+    Examples
+    --------
+    >>> audit_bearings(unit)
+    ()
     """
     from twoshaft.errors import OutOfRangeError
     from twoshaft.models import shim

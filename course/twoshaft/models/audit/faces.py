@@ -19,6 +19,11 @@ def audit_faces(unit: Unit) -> tuple[Finding, ...]:
         Operations that the unit lacks; holes off the face or open to its edge; guides on the face
         or outside; gaps wider than the sealant bridges; a film as the unit file wants it that
         leaves a way through or puts too much near a guide.
+
+    Examples
+    --------
+    >>> audit_faces(unit)
+    ()
     """
     from twoshaft.models import film as films
 

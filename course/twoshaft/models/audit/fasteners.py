@@ -21,6 +21,11 @@ def audit_fasteners(unit: Unit) -> tuple[Finding, ...]:
         range; with the lowest friction and the most torque the tool can give, more than 90 % of
         yield or a thread that strips; with the highest friction and the least torque, less clamp
         than is needed; a flange whose clamp no five rounds make even enough.
+
+    Examples
+    --------
+    >>> audit_fasteners(unit)
+    ()
     """
     from twoshaft.errors import CourseError
     from twoshaft.models import joint

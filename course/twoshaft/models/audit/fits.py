@@ -20,6 +20,11 @@ def audit_fits(unit: Unit) -> tuple[Finding, ...]:
         Operations, parts and fasteners that the unit lacks; a force beyond the press; a heat
         beyond what the part bears; a part that yields; a seat or pin that carries too little; a
         staked nut that can turn.
+
+    Examples
+    --------
+    >>> audit_fits(unit)
+    ()
     """
     from twoshaft.errors import CourseError
     from twoshaft.models import fit

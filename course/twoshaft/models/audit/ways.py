@@ -16,6 +16,11 @@ def audit_ways(unit: Unit) -> tuple[Finding, ...]:
     Returns
     -------
     tuple of Finding
+
+    Examples
+    --------
+    >>> audit_ways(unit)
+    ()
     """
     misbuilds = () if unit.faults_if_any is None else unit.faults.misbuilds
     seals = () if unit.fits_if_any is None else unit.fits.seals

@@ -27,7 +27,13 @@ _WORDS = {"seal": "seals", "mesh": "meshes", "other-shaft": "the other shaft"}
 
 @dataclass(frozen=True)
 class Part:
-    """One thing that is turned: its torque at its own shaft [N·m] and its speed ratio."""
+    """One thing that is turned: its torque at its own shaft [N·m] and its speed ratio.
+
+    Examples
+    --------
+    >>> Part("the other shaft", torque_nm=0.5, speed_ratio=3.5).felt_nm
+    1.75
+    """
 
     name: str
     torque_nm: float
@@ -41,7 +47,14 @@ class Part:
 
 @dataclass(frozen=True)
 class Turned:
-    """All that turns when the cord is pulled."""
+    """All that turns when the cord is pulled.
+
+    Examples
+    --------
+    >>> pair = Turned("differential", (Part("left bearing", 0.5), Part("right bearing", 0.7)))
+    >>> f"{pair.torque.m_as('N*m'):.1f} N·m"
+    '1.2 N·m'
+    """
 
     name: str
     parts: tuple[Part, ...]
@@ -54,7 +67,13 @@ class Turned:
 
 @dataclass(frozen=True)
 class Pull:
-    """Pull on the cord [N] and what it turns."""
+    """Pull on the cord [N] and what it turns.
+
+    Examples
+    --------
+    >>> cord_pull(Turned("a pair", (Part("bearings", 1.2),)), Q(40, "mm")).sentence
+    '30.0 N on the cord turns a pair (1.20 N·m)'
+    """
 
     force: Q
     turned: Turned

@@ -92,6 +92,12 @@ class Rollers(_Row):
 
     ``element_m`` is the mean roller diameter, ``length_m`` the effective length, ``half_angle_rad``
     half the roller's own taper and ``rib_arm_m`` the arm of the sliding contact on the rib.
+
+    Examples
+    --------
+    >>> row = Rollers.of(angle=Q(15, "deg"), count=16, length=Q(12, "mm"))
+    >>> row.name, row.power, f"{row.length_m * 1e3:.0f} mm"
+    ('taper roller bearing', 0.9, '12 mm')
     """
 
     length_m: float = 0.0
@@ -161,7 +167,14 @@ class Rollers(_Row):
 
 @dataclass(frozen=True)
 class Balls(_Row):
-    """A row of balls: point contact, power 2/3; ``element_m`` is the ball diameter."""
+    """A row of balls: point contact, power 2/3; ``element_m`` is the ball diameter.
+
+    Examples
+    --------
+    >>> row = Balls.of(angle=Q(30, "deg"), count=12, diameter=Q(9, "mm"))
+    >>> row.name, row.life_power, f"{row.element_m * 1e3:.0f} mm"
+    ('ball bearing', 3.0, '9 mm')
+    """
 
     power = 2 / 3
     life_power = 3.0
@@ -217,7 +230,14 @@ class Balls(_Row):
 
 @kept()
 def elements(bearing: TaperBearing | BallBearing) -> Rollers | Balls:
-    """Give the spring of a bearing of the unit file."""
+    """Give the spring of a bearing of the unit file.
+
+    Examples
+    --------
+    >>> row = elements(unit.bearings.types[0])
+    >>> row.count, f"{math.degrees(row.angle_rad):.1f} deg"
+    (22, '15.5 deg')
+    """
     shared: dict[str, Any] = {
         "angle": Q(bearing.contact_angle_deg, "deg"),
         "bore": Q(bearing.bore_mm, "mm"),

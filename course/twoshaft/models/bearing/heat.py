@@ -46,6 +46,14 @@ class Warm:
     """Rise of each part above the bench temperature [K], below zero when it is colder.
 
     Each may be an array of shape (n,); the change is then one too.
+
+    Examples
+    --------
+    >>> warm = Warm.of(**{
+    ...     part: Q(60, "delta_degC") for part in ("case", "shaft", "outer_ring", "inner_ring")
+    ... })
+    >>> warm.case_k, warm.rollers_k
+    (60.0, 60.0)
     """
 
     case_k: float
@@ -67,7 +75,14 @@ class Warm:
 
 @dataclass(frozen=True)
 class Change:
-    """Change of the interference [um], part by part; above zero tightens."""
+    """Change of the interference [um], part by part; above zero tightens.
+
+    Examples
+    --------
+    >>> change = support_change(unit.bearings.support_by_id("differential"), unit.bearings)
+    >>> change.sentence
+    'the pair loosens by 74 µm'
+    """
 
     case_um: float
     shaft_um: float
@@ -106,6 +121,12 @@ class Seats:
     ``shim_m`` is the shim with its sign: above zero where a thicker one tightens.
     ``outer_fit_m`` and ``inner_fit_m`` are diametral interferences at the bench [m], below zero
     with play; ``wall_m`` is the case's wall round the outer ring.
+
+    Examples
+    --------
+    >>> seats = Seats.from_support(unit.bearings.support_by_id("differential"))
+    >>> seats.case.name, seats.shaft.name, f"{seats.case_span_m * 1e3:.1f} mm"
+    ('cast aluminium', 'carrier of cast iron', '121.2 mm')
     """
 
     arrangement: Arrangement
@@ -153,6 +174,15 @@ def setting_change(
     Returns
     -------
     Change
+
+    Examples
+    --------
+    >>> support = unit.bearings.support_by_id("differential")
+    >>> left = elements(unit.bearings.type_by_id(support.left))
+    >>> right = elements(unit.bearings.type_by_id(support.right))
+    >>> even = Warm(case_k=60, shaft_k=60, outer_ring_k=60, inner_ring_k=60)
+    >>> setting_change(Seats.from_support(support), left, right, even).sentence
+    'the pair loosens by 102 µm'
     """
     outwards = outer_closes(seats.arrangement)
     steel = seats.rings.expansion_per_k

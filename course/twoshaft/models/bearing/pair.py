@@ -28,7 +28,14 @@ _PRELOAD = Depends("N", lambda self: Range("preload", "N", 0.0, self.rating_n, "
 
 @dataclass(frozen=True)
 class Pair:
-    """Two opposed rows and the axial stiffness of the case [N/m] between their seats."""
+    """Two opposed rows and the axial stiffness of the case [N/m] between their seats.
+
+    Examples
+    --------
+    >>> pair = Pair.from_support(unit.bearings.support_by_id("differential"), unit.bearings)
+    >>> f"{pair.preload(Q(0.05, 'mm')):.0f}"
+    '2025 newton'
+    """
 
     left: Rollers | Balls
     right: Rollers | Balls

@@ -35,6 +35,13 @@ class Unseated:
         set in this state.
     torque_share : float
         Part of the seated turning torque that the cord feels, 0 to 1.
+
+    Examples
+    --------
+    >>> row = Rollers.of(angle=Q(15, "deg"), count=16, length=Q(12, "mm"))
+    >>> fresh = unseated(row, Q(0.1, "mm"), turns=0)
+    >>> f"{fresh.stands_proud:.3f}", fresh.torque_share
+    ('24.308 micrometer', 0.0)
     """
 
     stands_proud: Q

@@ -37,6 +37,13 @@ class Trial:
         How far the shaft goes between push and pull [mm].
     torque_share : float
         Part of the bearings' true turning torque that a cord feels, 0 to 1.
+
+    Examples
+    --------
+    >>> support = unit.bearings.support_by_id("differential")
+    >>> trial = try_shim(support, unit.bearings, Q(0.9, "mm"))
+    >>> f"{trial.setting:.3f}", f"{trial.travel:.2f}"
+    ('-0.180 millimeter', '0.18 millimeter')
     """
 
     setting: Q

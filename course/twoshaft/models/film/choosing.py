@@ -14,7 +14,14 @@ from twoshaft.units.sections.faces import Sealant, SealantKind
 
 
 class Bar(StrEnum):
-    """Why a sealant cannot be used on a joint."""
+    """Why a sealant cannot be used on a joint.
+
+    Examples
+    --------
+    >>> sealant = unit.faces.sealant_by_id("metal-face-sealant")
+    >>> Bar.GAP in bars(sealant, gap=Q(1, "mm"), minutes=5, rigid=True)
+    True
+    """
 
     GAP = "gap"
     FLEXES = "flexes"

@@ -29,6 +29,15 @@ def leaking_holes(land: Land, sides: Mapping[str, Side], width_mm: float) -> tup
         On which side the bead passes each hole, as for `bead_lines_mm`.
     width : pint.Quantity
         Of the strip that the bead is pressed to, 1 to 10 mm.
+
+    Examples
+    --------
+    >>> from twoshaft.models.film import Land
+    >>> face = unit.faces.face_by_id("end-cover")
+    >>> land = Land.of(face, (120, 90))
+    >>> round_inside = dict.fromkeys([hole.id for hole in face.holes], Side.INSIDE)
+    >>> leaking_holes(land, round_inside, Q(4, "mm")), leaking_holes(land, {}, Q(4, "mm"))
+    ((), ('bolt-1', 'bolt-2', 'bolt-3', 'bolt-4', 'bolt-5', 'bolt-6', 'bolt-7', 'bolt-8'))
     """
     from scipy import ndimage
 

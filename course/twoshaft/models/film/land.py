@@ -26,7 +26,14 @@ _RIM = 2
 
 
 class Kind(IntEnum):
-    """What a cell of the grid is."""
+    """What a cell of the grid is.
+
+    Examples
+    --------
+    >>> land = Land.of(unit.faces.face_by_id("end-cover"), (120, 90))
+    >>> bool((land.kind == Kind.OIL).any())
+    True
+    """
 
     OUTSIDE = 0
     FACE = 1
@@ -51,6 +58,12 @@ class Land:
         `Kind` of each cell, shape (ny, nx).
     hole : numpy.ndarray of int16
         Index of the hole each cell lies in, -1 elsewhere, shape (ny, nx).
+
+    Examples
+    --------
+    >>> land = Land.of(unit.faces.face_by_id("case-joint"), (120, 90))
+    >>> land.kind.shape, f"{land.area:.0f}"
+    ((90, 120), '123 centimeter ** 2')
     """
 
     face: Face
@@ -220,6 +233,12 @@ def fill_polygon(polygon: np.ndarray, x: np.ndarray, y: np.ndarray) -> np.ndarra
         Corners, shape (n, 2), in the unit of ``x`` and ``y``; closed by itself.
     x, y : numpy.ndarray
         Evenly spaced cell centres, shapes (nx,) and (ny,).
+
+    Examples
+    --------
+    >>> square = np.array([(0, 0), (2, 0), (2, 2), (0, 2)])
+    >>> fill_polygon(square, np.array([0.5, 1.5, 2.5]), np.array([0.5, 1.5])).tolist()
+    [[True, True, False], [True, True, False]]
     """
     flips = np.zeros((y.size, x.size + 1), dtype=bool)
     for (x0, y0), (x1, y1) in zip(polygon, np.roll(polygon, -1, axis=0), strict=True):

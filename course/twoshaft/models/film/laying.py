@@ -26,7 +26,14 @@ _MINUTE = Range("minute of the stroke", "", 0.0, math.inf, "clock of the work")
 
 
 class Tool(StrEnum):
-    """What a stroke does."""
+    """What a stroke does.
+
+    Examples
+    --------
+    >>> line = Q([[0, 0], [50, 0]], "mm")
+    >>> Stroke.bead(line, diameter=Q(1.5, "mm")).tool is Tool.BEAD
+    True
+    """
 
     FINGER = "finger"
     BEAD = "bead"
@@ -50,6 +57,13 @@ class Stroke:
         Thickness that a finger leaves [m]; 0 for the rest.
     minute : float
         When it was done, from the start of the work [min].
+
+    Examples
+    --------
+    >>> line = Q([[0, 0], [50, 0]], "mm")
+    >>> laid = Stroke.finger(line, width=Q(12, "mm"), thickness=Q(0.1, "mm"))
+    >>> round(laid.length_m * 1e3), laid.tool.value
+    (50, 'finger')
     """
 
     tool: Tool
@@ -130,6 +144,13 @@ class Film:
         Volume laid in all, fallen beside the face, and taken off with a cloth [m³].
     beside_m : numpy.ndarray, optional
         What a slid face has dragged over the edges, shape (ny, nx) [m]; None if it was not slid.
+
+    Examples
+    --------
+    >>> face = unit.faces.face_by_id("end-cover")
+    >>> bare = Film.bare(Land.of(face, (120, 90)))
+    >>> bare.covered, round(bare.lay(*good_strokes(face)).covered, 2)
+    (0.0, 0.75)
     """
 
     land: Land
@@ -210,7 +231,14 @@ class Film:
 
 
 def good_strokes(face: Face) -> tuple[Stroke, ...]:
-    """Strokes that lay the film as the unit file wants it, segment by segment."""
+    """Strokes that lay the film as the unit file wants it, segment by segment.
+
+    Examples
+    --------
+    >>> strokes = good_strokes(unit.faces.face_by_id("end-cover"))
+    >>> len(strokes), strokes[0].tool.value, f"{strokes[0].thickness_m * 1e3:.2f} mm"
+    (8, 'finger', '0.10 mm')
+    """
     return tuple(
         Stroke.finger(
             Q(np.asarray(segment.points, dtype=float), "mm"),

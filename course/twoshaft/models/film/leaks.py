@@ -31,6 +31,13 @@ class Leak:
         All that this way is joined to and does not seal [mm²].
     through : tuple of str
         Ids of the holes that it passes or ends in.
+
+    Examples
+    --------
+    >>> land = Land.of(unit.faces.face_by_id("end-cover"), (120, 90))
+    >>> leak = find_leaks(land, np.zeros(land.kind.shape, dtype=bool))[0]
+    >>> leak.points_mm.shape == leak.cells.shape, leak.area_mm2 > 0
+    (True, True)
     """
 
     cells: np.ndarray
@@ -52,6 +59,14 @@ def find_leaks(land: Land, sealed: np.ndarray) -> tuple[Leak, ...]:
     -------
     tuple of Leak
         One per joined region that lets oil through, the largest first; empty if it is tight.
+
+    Examples
+    --------
+    >>> land = Land.of(unit.faces.face_by_id("end-cover"), (120, 90))
+    >>> find_leaks(land, land.is_face)  # sealed everywhere
+    ()
+    >>> len(find_leaks(land, np.zeros(land.kind.shape, dtype=bool)))
+    1
     """
     from scipy import ndimage
 

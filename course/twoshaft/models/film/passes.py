@@ -23,7 +23,13 @@ CLEAR_MM, SWING_MM, STEP_MM = 2.5, 14.0, 2.0
 
 
 class Hand(StrEnum):
-    """What the pass is done with."""
+    """What the pass is done with.
+
+    Examples
+    --------
+    >>> [hand.value for hand in Hand]
+    ['film', 'bead', 'wipe']
+    """
 
     FILM = "film"
     BEAD = "bead"
@@ -31,7 +37,13 @@ class Hand(StrEnum):
 
 
 class Side(StrEnum):
-    """Where a pass runs: along the land's middle, on either side of the bolts, round, or free."""
+    """Where a pass runs: along the land's middle, on either side of the bolts, round, or free.
+
+    Examples
+    --------
+    >>> Pass(Hand.BEAD, 1.5, Side.ROUND, "bolt-3").entry
+    'bead 1.5 round bolt-3'
+    """
 
     MIDDLE = "middle"
     INSIDE = "inside"
@@ -54,6 +66,13 @@ class Pass:
         Segment or, for a ring, hole; empty for a free line.
     points : tuple of (float, float)
         Of a free line [mm]; empty otherwise.
+
+    Examples
+    --------
+    >>> Pass(Hand.BEAD, 1.5, Side.INSIDE, "from-1-to-2").entry
+    'bead 1.5 inside from-1-to-2'
+    >>> Pass(Hand.WIPE, 0.0, Side.FREE, points=((0.0, 5.0), (20.0, 5.0))).entry
+    'wipe at 0,5 20,5'
     """
 
     hand: Hand
@@ -80,6 +99,12 @@ def line_mm(face: Face, done: Pass) -> np.ndarray:
     ------
     OutOfRangeError
         For a segment or hole that the face lacks.
+
+    Examples
+    --------
+    >>> face = unit.faces.face_by_id("end-cover")
+    >>> line_mm(face, Pass(Hand.FILM, 0.1, Side.MIDDLE, "from-1-to-2"))[0].tolist()
+    [3.0, 29.8]
     """
     if done.side is Side.FREE:
         return np.asarray(done.points, dtype=float)
@@ -100,6 +125,13 @@ def bead_lines_mm(face: Face, sides: Mapping[str, Side]) -> list[np.ndarray]:
     sides : mapping of str to Side
         By hole; a hole left out, or one with `Side.MIDDLE`, is crossed. `Side.ROUND` splits the
         bead and goes round on both sides.
+
+    Examples
+    --------
+    >>> face = unit.faces.face_by_id("end-cover")
+    >>> first = face.holes[0].id
+    >>> len(bead_lines_mm(face, {})), len(bead_lines_mm(face, {first: Side.ROUND}))
+    (8, 9)
     """
     both = {id: Side.INSIDE if side is Side.ROUND else side for id, side in sides.items()}
     at_holes = tuple(both.get(hole.id, Side.MIDDLE) for hole in face.holes)
@@ -122,6 +154,13 @@ def stroke(face: Face, done: Pass, minute: float = 0.0) -> Stroke:
     ------
     OutOfRangeError
         For an unknown place or a size that no hand lays.
+
+    Examples
+    --------
+    >>> face = unit.faces.face_by_id("end-cover")
+    >>> laid = stroke(face, Pass(Hand.BEAD, 1.5, Side.MIDDLE, "from-1-to-2"))
+    >>> laid.tool.value, f"{laid.width_m * 1e3:.1f} mm wide"
+    ('bead', '1.5 mm wide')
     """
     points = Q(line_mm(face, done), "mm")
     width = Q(face.film_width_mm, "mm")
@@ -134,7 +173,15 @@ def stroke(face: Face, done: Pass, minute: float = 0.0) -> Stroke:
 
 
 def nearest_stretch(face: Face, x_mm: float, y_mm: float) -> str:
-    """Id of the stretch that runs nearest to a point."""
+    """Id of the stretch that runs nearest to a point.
+
+    Examples
+    --------
+    >>> face = unit.faces.face_by_id("end-cover")
+    >>> x_mm, y_mm = face.segments[2].points[0]
+    >>> nearest_stretch(face, x_mm, y_mm) in [one.id for one in face.segments[1:3]]
+    True
+    """
     at = np.array([x_mm, y_mm])
 
     def away(segment) -> float:

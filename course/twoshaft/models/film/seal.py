@@ -30,7 +30,13 @@ _LEAST_LUMP_MM = 0.05
 
 
 class State(IntEnum):
-    """What a cell of the closed face is; the first reason that holds is shown."""
+    """What a cell of the closed face is; the first reason that holds is shown.
+
+    Examples
+    --------
+    >>> State.SKINNED.name, State.SKINNED > State.SEALED
+    ('SKINNED', True)
+    """
 
     NO_FACE = 0
     SEALED = 1
@@ -44,7 +50,16 @@ class State(IntEnum):
 
 @dataclass(frozen=True)
 class Pocket:
-    """Air shut in by the paste as the face closes."""
+    """Air shut in by the paste as the face closes.
+
+    Examples
+    --------
+    >>> from twoshaft.models.film import Land, good_strokes
+    >>> face = unit.faces.face_by_id("end-cover")
+    >>> laid = Film.bare(Land.of(face, (120, 90))).lay(*good_strokes(face))
+    >>> close(laid, unit.faces.sealant_by_id(face.sealant), 5).pockets  # no air is shut in
+    ()
+    """
 
     area_mm2: float
     centre_mm: tuple[float, float]
@@ -63,6 +78,15 @@ class Nearby:
         Within the guide's reach.
     lump_mm : float
         Largest lump within reach: radius of the half round that the surplus of one cell makes.
+
+    Examples
+    --------
+    >>> from twoshaft.models.film import Land, good_strokes
+    >>> face = unit.faces.face_by_id("case-joint")
+    >>> laid = Film.bare(Land.of(face, (120, 90))).lay(*good_strokes(face))
+    >>> seal = close(laid, unit.faces.sealant_by_id(face.sealant), 5)
+    >>> [(near.guide.id, near.endangered) for near in seal.guides]
+    [('oil-way', False), ('magnet-seat', False)]
     """
 
     guide: Guide
@@ -92,6 +116,15 @@ class Seal:
         `State` of each cell, shape (ny, nx).
     leaks : tuple of Leak
     pockets : tuple of Pocket
+
+    Examples
+    --------
+    >>> from twoshaft.models.film import Land, good_strokes
+    >>> face = unit.faces.face_by_id("end-cover")
+    >>> laid = Film.bare(Land.of(face, (120, 90))).lay(*good_strokes(face))
+    >>> seal = close(laid, unit.faces.sealant_by_id(face.sealant), 5)
+    >>> seal.tight, round(seal.sealed_share, 2)
+    (True, 1.0)
     """
 
     film: Film
@@ -236,6 +269,15 @@ def close(film: Film, sealant: Sealant, minute: float, clamps: dict[str, Q] | No
     ------
     OutOfRangeError
         For a time before the last stroke, an unknown hole or a clamp out of range.
+
+    Examples
+    --------
+    >>> from twoshaft.models.film import Land, good_strokes
+    >>> face = unit.faces.face_by_id("end-cover")
+    >>> gappy = good_strokes(face)[1:]  # one stretch left out
+    >>> laid = Film.bare(Land.of(face, (120, 90))).lay(*gappy)
+    >>> close(laid, unit.faces.sealant_by_id(face.sealant), 5).tight
+    False
     """
     land = film.land
     gap_m = land.gap_m(clamps)

@@ -36,6 +36,15 @@ def slide(film: Film, way_mm: np.ndarray) -> Film:
     -------
     Film
         ``beside_m`` holds what was dragged over the edges.
+
+    Examples
+    --------
+    >>> from twoshaft.models.film import Film, Land, good_strokes
+    >>> face = unit.faces.face_by_id("end-cover")
+    >>> laid = Film.bare(Land.of(face, (120, 90))).lay(*good_strokes(face))
+    >>> slid = slide(laid, Q([5.0, 0.0], "mm"))
+    >>> bool(slid.beside_m.max() > 0)
+    True
     """
     land = film.land
     loose_m = land.gap_m({hole.id: Q(0.0, "N") for hole in land.face.holes})

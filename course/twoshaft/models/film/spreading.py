@@ -39,6 +39,13 @@ class Spread:
         In each cell of the face, shape (ny, nx) [m].
     over_m : numpy.ndarray
         What came over the edge into each cell beside the face, as a thickness [m], shape (ny, nx).
+
+    Examples
+    --------
+    >>> land = Land.of(unit.faces.face_by_id("end-cover"), (60, 45))
+    >>> closed = spread(land, np.where(land.is_face, 1e-4, 0.0), np.full(land.kind.shape, 5e-5))
+    >>> f"{closed.thickness_m.max() * 1e3:.2f} mm", bool(closed.over_m.any())
+    ('0.05 mm', True)
     """
 
     thickness_m: np.ndarray
@@ -79,6 +86,15 @@ def spread(land: Land, thickness_m: np.ndarray, gap_m: np.ndarray) -> Spread:
     -------
     Spread
         Volume is conserved to rounding; no cell is over its gap by more than 0.2 %.
+
+    Examples
+    --------
+    >>> land = Land.of(unit.faces.face_by_id("end-cover"), (60, 45))
+    >>> thick = np.where(land.is_face, 1e-4, 0.0)
+    >>> closed = spread(land, thick, np.full(land.kind.shape, 5e-5))
+    >>> kept, over = closed.thickness_m.sum(), closed.over_m.sum()
+    >>> f"{(kept + over) / thick.sum():.3f}"  # nothing is lost
+    '1.000'
     """
     nets = _nets(land)
     net = nets[0]

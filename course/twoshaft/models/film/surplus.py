@@ -60,5 +60,11 @@ def half_round(volume_mm3: float, length_mm: float) -> float:
 
 
 def half_round_radius(section: Any) -> Any:
-    """Radius of half rounds of some sections, in the root of the sections' unit."""
+    """Radius of half rounds of some sections, in the root of the sections' unit.
+
+    Examples
+    --------
+    >>> f"{half_round_radius(1.0):.3f}"  # 1 mm² in the corner
+    '0.798'
+    """
     return np.sqrt(2 * section / np.pi)

@@ -32,7 +32,15 @@ BEADS_MM = (0.8, 0.9, 1.0, 1.1, 1.2, 1.3, 1.4, 1.5, 1.6, 1.8, 2.0, 2.5, 3.0)
 
 @dataclass(frozen=True)
 class Spot:
-    """Oil or dirt on the bare face: a line of points [mm] and its width [mm]."""
+    """Oil or dirt on the bare face: a line of points [mm] and its width [mm].
+
+    Examples
+    --------
+    >>> Work.of(unit, {"face": "end-cover"}).spots
+    ()
+    >>> Spot("oil", ((0.0, 0.0), (20.0, 0.0)), width_mm=8.0).what
+    'oil'
+    """
 
     what: str
     points: tuple[tuple[float, float], ...]
@@ -41,7 +49,13 @@ class Spot:
 
 @dataclass(frozen=True)
 class Pace:
-    """Minutes per 100 mm of film, bead and cloth, and from the last pass to the closed face."""
+    """Minutes per 100 mm of film, bead and cloth, and from the last pass to the closed face.
+
+    Examples
+    --------
+    >>> f"{Pace().film / Pace().bead:.0f} times as long for a film as for a bead"
+    '3 times as long for a film as for a bead'
+    """
 
     film: float = 0.6
     bead: float = 0.2
@@ -63,6 +77,12 @@ class Work:
         How much sealant a blind hole may take.
     cells : tuple of int
         Grid, as for `Land.of`.
+
+    Examples
+    --------
+    >>> work = Work.of(unit, {"face": "end-cover"})
+    >>> work.limit_minutes, round(work.minutes_taken(work.good_passes()), 1)
+    (45.0, 7.9)
     """
 
     face: Face
@@ -264,6 +284,13 @@ class Closed:
     seal : Seal
     minute : float
         When it was closed, from the first sealant on [min].
+
+    Examples
+    --------
+    >>> work = Work.of(unit, {"face": "end-cover"})
+    >>> closed = work.close(work.good_passes())
+    >>> closed.good, closed.leaks, closed.flooded
+    (True, (), ())
     """
 
     work: Work

@@ -13,7 +13,13 @@ from twoshaft.models.fit.iso286 import Fit
 
 
 class Ring(StrEnum):
-    """A ring of a rolling bearing."""
+    """A ring of a rolling bearing.
+
+    Examples
+    --------
+    >>> crosses_elements(driven=BOTH, tight=frozenset({Ring.OUTER}))
+    False
+    """
 
     INNER = "inner"
     OUTER = "outer"
@@ -36,6 +42,12 @@ def tight_rings(inner: Fit | None, outer: Fit | None) -> frozenset[Ring]:
     -------
     frozenset of Ring
         A transition fit counts: it may be the tight one.
+
+    Examples
+    --------
+    >>> from twoshaft.models.fit import fit
+    >>> tight_rings(inner=fit(Q(30, "mm"), "H7/p6"), outer=fit(Q(62, "mm"), "H7/h6"))
+    frozenset({<Ring.INNER: 'inner'>})
     """
     seats = {Ring.INNER: inner, Ring.OUTER: outer}
     return frozenset(ring for ring, seat in seats.items() if seat and seat.most_um > 0)

@@ -57,6 +57,12 @@ class Warming:
     ``free_c`` is where the hot part just comes free; ``heat_to_c`` has the handling margin on top;
     ``limit_c`` is the hottest the part may get; ``possible`` whether that suffices;
     ``play_um`` the play at the temperature that is used (negative: it still grips).
+
+    Examples
+    --------
+    >>> warming = warm_to_assemble(Q(40, "um"), Q(60, "mm"), Q(12, "um/m/K"), Q(120, "degC"))
+    >>> warming.possible, f"{warming.heat_to:.0f}"
+    (True, '101 degree_Celsius')
     """
 
     free_c: float

@@ -57,7 +57,14 @@ _LOOSE, _TIGHT = "cdefgh", "kmnprsu"
 
 @dataclass(frozen=True)
 class Zone:
-    """A tolerance zone of one nominal size: lower and upper deviation [um]."""
+    """A tolerance zone of one nominal size: lower and upper deviation [um].
+
+    Examples
+    --------
+    >>> h7 = zone(Q(30, "mm"), "H7")
+    >>> h7.lower_um, h7.upper_um, f"{h7.largest:.3f}"
+    (0, 21, '30.021 millimeter')
+    """
 
     name: str
     nominal_mm: float
@@ -77,7 +84,14 @@ class Zone:
 
 @dataclass(frozen=True)
 class Fit:
-    """A hole and a shaft of one nominal size; interference is positive, play negative [um]."""
+    """A hole and a shaft of one nominal size; interference is positive, play negative [um].
+
+    Examples
+    --------
+    >>> press = fit(Q(30, "mm"), "H7/p6")
+    >>> press.kind, press.least_um, press.most_um
+    ('interference', 1, 35)
+    """
 
     hole: Zone
     shaft: Zone

@@ -22,6 +22,12 @@ class SpringPin:
 
     ``free_mm`` are the smallest and largest diameter before fitting, ``wall_mm`` the thickness of
     the sheet, ``double_shear_kn`` the least load in double shear, ``hole_mm`` the hole H12.
+
+    Examples
+    --------
+    >>> pin = spring_pin(Q(6, "mm"))
+    >>> pin.hole_mm, f"{pin.shear_load():.1f}", f"{pin.shear_load(planes=1):.1f}"
+    ((6.0, 6.12), '26.0 kilonewton', '13.0 kilonewton')
     """
 
     nominal_mm: float
@@ -129,6 +135,12 @@ class TaperPin:
     ------
     OutOfRangeError
         Diameter outside 0.6 to 50 mm or length outside 2 to 400 mm.
+
+    Examples
+    --------
+    >>> pin = TaperPin(small_m=0.006, length_m=0.040)
+    >>> f"{pin.large:.2f}", f"{pin.half_angle:.2f}"
+    ('6.80 millimeter', '0.57 degree')
     """
 
     small_m: float

@@ -35,7 +35,13 @@ _SPOKEN = {
 
 
 def material(metal: Metal) -> Material:
-    """Give a metal of the unit file as the models take it."""
+    """Give a metal of the unit file as the models take it.
+
+    Examples
+    --------
+    >>> material(unit.fits.metals[0]).name
+    'Cast aluminium'
+    """
     return Material(
         metal.name,
         metal.elastic_gpa * 1e9,
@@ -56,6 +62,12 @@ class Pressed:
     fit : Fit
         Its limits; interference is positive.
     pair : Pair
+
+    Examples
+    --------
+    >>> pressed = Pressed.of(unit, "input-front-bearing")
+    >>> pressed.fit.kind, f"{pressed.most:.0f}"
+    ('transition', '30 micrometer')
     """
 
     entry: PressFit
@@ -115,7 +127,14 @@ class Pressed:
 
 @dataclass(frozen=True)
 class PinPlace:
-    """A spring pin of a unit, the force on it [kN] and its margin."""
+    """A spring pin of a unit, the force on it [kN] and its margin.
+
+    Examples
+    --------
+    >>> place = pin_of(unit, "fork-pin")
+    >>> f"{place.force:.2f}", place.margin > place.wanted
+    ('2.00 kilonewton', True)
+    """
 
     pin: SpringPin
     force: Q
@@ -124,7 +143,13 @@ class PinPlace:
 
 
 def pin_of(unit: Unit, identifier: str) -> PinPlace:
-    """Take a spring pin from a unit; errors as `entry_of`."""
+    """Take a spring pin from a unit; errors as `entry_of`.
+
+    Examples
+    --------
+    >>> pin_of(unit, "fork-pin").pin.nominal_mm
+    5
+    """
     entry = entry_of(unit, SpringPinPlace, identifier)
     pin = spring_pin(Q(entry.size_mm, "mm"))
     force = fork_pin_force(Q(entry.hand_n, "N"), entry.lever_ratio)
@@ -132,7 +157,14 @@ def pin_of(unit: Unit, identifier: str) -> PinPlace:
 
 
 def taper_pin_of(unit: Unit, identifier: str) -> TaperPin:
-    """Take a taper pin from a unit; errors as `entry_of`."""
+    """Take a taper pin from a unit; errors as `entry_of`.
+
+    Examples
+    --------
+    >>> taper_pin_of(unit, "gate-pin")  # doctest: +ELLIPSIS
+    Traceback (most recent call last):
+    twoshaft.errors.UnitFileError: ... the unit has no 'gate-pin' in taper pins; ...
+    """
     entry = entry_of(unit, TaperPinPlace, identifier)
     return TaperPin(entry.size_mm / 1e3, entry.length_mm / 1e3)
 
@@ -159,7 +191,14 @@ def seal_of(unit: Unit, identifier: str) -> SealRule:
 
 
 def stake_of(unit: Unit, identifier: str) -> Stake:
-    """Take a staked nut from a unit, staked as it should be; errors as `entry_of`."""
+    """Take a staked nut from a unit, staked as it should be; errors as `entry_of`.
+
+    Examples
+    --------
+    >>> stake = stake_of(unit, "output-nut")
+    >>> stake.first, f"{stake.holds.m_as('N*m'):.1f} N·m"
+    ('shears', '22.2 N·m')
+    """
     entry = entry_of(unit, StakedNut, identifier)
     return stake_hold(
         Q(entry.radius_mm, "mm"),
@@ -178,6 +217,11 @@ def entry_of(unit: Unit, kind: type[Entry], identifier: str) -> Entry:
     ------
     UnitFileError
         If the unit has no fits, or no such entry.
+
+    Examples
+    --------
+    >>> entry_of(unit, Seal, "input-seal").lip_towards
+    'oil'
     """
     fits = unit.fits_if_any
     spoken = _SPOKEN[kind]

@@ -38,6 +38,11 @@ class Material:
         Linear thermal expansion [1/K].
     yield_pa : float
         Yield strength [Pa].
+
+    Examples
+    --------
+    >>> STEEL.name, f"{STEEL.expansion_per_k:.3g} per K"
+    ('steel', '1.15e-05 per K')
     """
 
     name: str
@@ -82,6 +87,12 @@ class Pair:
     ------
     OutOfRangeError
         Lengths that are not in the order bore, seat, outer diameter, or a wall under 2 %.
+
+    Examples
+    --------
+    >>> pair = Pair.of(Q(30, "mm"), Q(60, "mm"))
+    >>> f"{pair.hub_ratio:.3f}", pair.shaft_ratio, pair.hub is STEEL
+    ('1.667', 1.0, True)
     """
 
     diameter_m: float
@@ -204,7 +215,14 @@ def torque_capacity(interference_um: float, pair: Pair, length_m: float, frictio
 
 @dataclass(frozen=True)
 class Stresses:
-    """Stress at the seat [Pa]: hoop and equivalent (largest shear) in hub and shaft."""
+    """Stress at the seat [Pa]: hoop and equivalent (largest shear) in hub and shaft.
+
+    Examples
+    --------
+    >>> found = stresses(Q(30, "um"), Pair.of(Q(30, "mm"), Q(60, "mm")))
+    >>> f"{found.hub_hoop_pa / 1e6:.0f} MPa", found.hub_yields
+    ('129 MPa', False)
+    """
 
     hub_hoop_pa: float
     hub_equivalent_pa: float

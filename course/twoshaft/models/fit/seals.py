@@ -21,7 +21,13 @@ from twoshaft.units.quantities import Q
 
 
 class Side(StrEnum):
-    """What the open side of the main lip looks at."""
+    """What the open side of the main lip looks at.
+
+    Examples
+    --------
+    >>> SealFitted(Side("air"), (0.002,) * 4, greased=True, sleeve_used=True).lip_towards
+    <Side.AIR: 'air'>
+    """
 
     OIL = "oil"
     AIR = "air"
@@ -47,6 +53,13 @@ class SealRule:
         Whether the lip is greased (a lip that runs dry burns before oil reaches it).
     sleeve : bool
         Whether the lip passes splines, threads or a groove and needs a sleeve.
+
+    Examples
+    --------
+    >>> rule = SealRule(Side.OIL, depth_m=(0.001, 0.002), tilt_m=0.0003, outer_m=0.042)
+    >>> deep = SealFitted(Side.OIL, (0.0025,) * 4, greased=True, sleeve_used=True)
+    >>> [fault.key for fault in seal_faults(rule, deep)]
+    ['depth']
     """
 
     lip_towards: Side
@@ -69,6 +82,14 @@ class SealFitted:
     """A seal as it was fitted.
 
     ``depths_m`` are depths measured at even steps round the seal, 3 or more [m].
+
+    Examples
+    --------
+    >>> from twoshaft.models.fit import seal_of
+    >>> depths_m = (0.0005, 0.001, 0.002, 0.001)  # askew
+    >>> askew = SealFitted(Side.OIL, depths_m, greased=True, sleeve_used=True)
+    >>> [fault.key for fault in seal_faults(seal_of(unit, "input-seal"), askew)]
+    ['square']
     """
 
     lip_towards: Side
@@ -79,7 +100,17 @@ class SealFitted:
 
 @dataclass(frozen=True)
 class SealFault:
-    """One thing that is wrong, and what comes of it; ``key`` names it."""
+    """One thing that is wrong, and what comes of it; ``key`` names it.
+
+    Examples
+    --------
+    >>> from twoshaft.models.fit import seal_of
+    >>> rule = seal_of(unit, "input-seal")
+    >>> depth = sum(rule.depth_m) / 2
+    >>> fault = seal_faults(rule, SealFitted(Side.AIR, (depth,) * 4, True, True))[0]
+    >>> fault.key, fault.what
+    ('lip', 'the lip looks towards the air, not the oil')
+    """
 
     key: str
     what: str

@@ -19,7 +19,14 @@ _CRUSH_SHARE = 1.5  # bearing pressure at yield over tensile yield, common pract
 
 @dataclass(frozen=True)
 class Stake:
-    """Torque at which the tabs shear, and at which they crush [N·m]."""
+    """Torque at which the tabs shear, and at which they crush [N·m].
+
+    Examples
+    --------
+    >>> stake = Stake(shear_nm=45.0, crush_nm=38.0)
+    >>> stake.first, stake.holds_nm
+    ('crushes', 38.0)
+    """
 
     shear_nm: float
     crush_nm: float

@@ -24,6 +24,11 @@ def audit_gear_train(unit: Unit) -> tuple[Finding, ...]:
     -------
     tuple of Finding
         Empty when nothing is wrong or the unit has no gear train.
+
+    Examples
+    --------
+    >>> audit_gear_train(unit)
+    ()
     """
     train = unit.gear_train_if_any
     if train is None:

@@ -29,6 +29,12 @@ class CentreFit:
         Sum of the profile shift coefficients that brings the pair to the shafts' distance.
     working_angle : pint.Quantity
         Transverse working pressure angle [deg].
+
+    Examples
+    --------
+    >>> fitted = centre_fit((20, 40), Q(2, "mm"), Q(60.5, "mm"))
+    >>> f"{fitted.reference:.1f}", f"{fitted.shift_sum:.3f}", f"{fitted.working_angle:.1f}"
+    ('60.0 millimeter', '0.258', '21.3 degree')
     """
 
     reference: Q
@@ -107,6 +113,15 @@ def pitch_radii(train: GearTrain, mesh: Mesh) -> tuple[Q, Q]:
     -------
     tuple of pint.Quantity
         Of the driving and the driven gear [mm].
+
+    Examples
+    --------
+    >>> mesh = unit.gear_train.meshes[0]
+    >>> small, large = pitch_radii(unit.gear_train, mesh)
+    >>> f"{large.m_as('mm') / small.m_as('mm'):.3f}"
+    '3.615'
+    >>> f"{mesh.driven.teeth / mesh.driving.teeth:.3f}"
+    '3.615'
     """
     teeth = (mesh.driving.teeth, mesh.driven.teeth)
     shafts = {mesh.driving.shaft, mesh.driven.shaft}

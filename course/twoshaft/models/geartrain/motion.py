@@ -29,6 +29,12 @@ class Freedom:
         Bodies that cannot turn at all.
     free : frozenset of str
         Bodies that can.
+
+    Examples
+    --------
+    >>> found = freedom(unit.gear_train, ("third",))
+    >>> found.degrees, len(found.locked)  # the gears, and the wheels against each other
+    (2, 0)
     """
 
     degrees: int
@@ -94,6 +100,12 @@ def turns(
     ------
     OutOfRangeError
         As for :func:`freedom`; also when the shaft cannot turn.
+
+    Examples
+    --------
+    >>> found = turns(unit.gear_train, ["fourth"], held=["right-output"])
+    >>> found["differential-case"], found["left-output"]
+    (Fraction(315, 1241), Fraction(630, 1241))
     """
     engaged, by = list(engaged), by or train.input
     _known("shaft", [by], train.shafts)
@@ -174,6 +186,14 @@ def gear_turns(mesh: Mesh, shaft_turns: Mapping[str, Fraction]) -> tuple[Fractio
     mesh : Mesh
     shaft_turns : mapping of str to Fraction
         Turns of every shaft.
+
+    Examples
+    --------
+    >>> from fractions import Fraction
+    >>> mesh = next(one for one in unit.gear_train.meshes if one.id == "mesh-final")
+    >>> shafts = dict.fromkeys(unit.gear_train.shafts, Fraction(1))
+    >>> gear_turns(mesh, shafts)  # both fixed to their shafts
+    (Fraction(1, 1), Fraction(1, 1))
     """
     one, other = shaft_turns[mesh.driving.shaft], shaft_turns[mesh.driven.shaft]
     per = Fraction(mesh.driving.teeth, mesh.driven.teeth)

@@ -28,6 +28,12 @@ class Count:
         What is read with the least count, with the same sign.
     same_way : bool
         Whether input and output turn the same way.
+
+    Examples
+    --------
+    >>> count = count_turns(unit.gear_train, "first", 2, "one output, the other held")
+    >>> count.seen, count.same_way
+    (14.625, True)
     """
 
     exact: Fraction

@@ -44,6 +44,12 @@ class BlindHole:
     ------
     OutOfRangeError
         A bolt that is longer than its hole, lengths not above zero, strengths out of range.
+
+    Examples
+    --------
+    >>> hole = BlindHole(depth_m=0.020, bolt_reach_m=0.015, boss_m=0.016)
+    >>> f"{(hole.depth_m - hole.bolt_reach_m) * 1e3:.0f} mm are left under the bolt"
+    '5 mm are left under the bolt'
     """
 
     depth_m: float
@@ -74,6 +80,14 @@ class Lock:
     the pressure with the head seated if that is less; ``stand_off_m`` what is then left under the
     head; ``hoop_pa`` the stress at the wall; ``splits`` whether that passes the tensile strength;
     ``lost_n`` the clamp that the wrench reads but the joint does not get.
+
+    Examples
+    --------
+    >>> m8 = Thread.named("M8")
+    >>> hole = BlindHole(depth_m=0.020, bolt_reach_m=0.015, boss_m=0.016)
+    >>> lock = hydraulic_lock(hole, m8, Seat.hexagon(m8), Q(0.05, "cm**3"), Q(20, "N*m"), 0.12)
+    >>> lock.locks, f"{lock.oil_m3 * 1e9:.0f} mm³ of oil in {lock.room_m3 * 1e9:.0f}"
+    (False, '50 mm³ of oil in 203')
     """
 
     room_m3: float

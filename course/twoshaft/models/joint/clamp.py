@@ -30,12 +30,25 @@ MU_HEAD = Range("head friction", "", MU_LOW, MU_HIGH, _MU_SOURCE)
 
 
 def thread_lever_m(thread: Thread, mu_thread):
-    """Torque per newton that the thread alone takes [m]. No checks: for inner loops."""
+    """Torque per newton that the thread alone takes [m]. No checks: for inner loops.
+
+    Examples
+    --------
+    >>> f"{thread_lever_m(Thread.named('M8'), 0.12) * 1e3:.2f} mm"
+    '0.70 mm'
+    """
     return thread.pitch_m / (2 * math.pi) + mu_thread * thread.d2_m / (2 * COS_FLANK)
 
 
 def lever_m(thread: Thread, seat: Seat, mu_thread, mu_head):
-    """Torque per newton of clamp [m]; friction may be arrays. No checks: for inner loops."""
+    """Torque per newton of clamp [m]; friction may be arrays. No checks: for inner loops.
+
+    Examples
+    --------
+    >>> m8 = Thread.named("M8")
+    >>> f"{18e3 * lever_m(m8, Seat.hexagon(m8), 0.12, 0.12):.1f} N·m for 18 kN"
+    '23.7 N·m for 18 kN'
+    """
     return thread_lever_m(thread, mu_thread) + mu_head * seat.friction_diameter_m / 2
 
 
@@ -116,7 +129,13 @@ def nut_factor(thread: Thread, seat: Seat, mu_thread, mu_head):
 
 @dataclass(frozen=True)
 class TorqueShares:
-    """Where the torque goes, each a share of one: pitch (useful), thread and head friction."""
+    """Where the torque goes, each a share of one: pitch (useful), thread and head friction.
+
+    Examples
+    --------
+    >>> TorqueShares(pitch=0.10, thread=0.40, head=0.50).pitch  # what stretches the bolt
+    0.1
+    """
 
     pitch: float
     thread: float
@@ -125,7 +144,15 @@ class TorqueShares:
 
 @border(mu_thread=MU_THREAD, mu_head=MU_HEAD)
 def torque_shares(thread: Thread, seat: Seat, mu_thread: float, mu_head: float) -> TorqueShares:
-    """Split a tightening torque into its useful part and the two frictions."""
+    """Split a tightening torque into its useful part and the two frictions.
+
+    Examples
+    --------
+    >>> m10 = Thread.named("M10")
+    >>> shares = torque_shares(m10, Seat.hexagon(m10), 0.12, 0.12)
+    >>> f"{shares.pitch:.0%} stretch, {shares.thread:.0%} thread, {shares.head:.0%} head"
+    '15% stretch, 38% thread, 47% head'
+    """
     whole = lever_m(thread, seat, mu_thread, mu_head)
     pitch = thread.pitch_m / (2 * math.pi) / whole
     head = mu_head * seat.friction_diameter_m / 2 / whole
@@ -133,7 +160,13 @@ def torque_shares(thread: Thread, seat: Seat, mu_thread: float, mu_head: float) 
 
 
 def twist_factor(thread: Thread, mu_thread):
-    """Equivalent over tensile stress while tightening, von Mises; no checks, for inner loops."""
+    """Equivalent over tensile stress while tightening, von Mises; no checks, for inner loops.
+
+    Examples
+    --------
+    >>> f"{twist_factor(Thread.named('M10'), 0.12):.2f}"
+    '1.13'
+    """
     d0, d2 = thread.stress_diameter_m, thread.d2_m
     shear = 1.5 * (d2 / d0) * (thread.pitch_m / (math.pi * d2) + mu_thread / COS_FLANK)
     return np.sqrt(1 + 3 * shear**2)
@@ -171,6 +204,13 @@ def assembly_preload(thread: Thread, steel: Strength, mu_thread, utilisation=0.9
 
 @border(clamp=CLAMP, mu_thread=MU_THREAD)
 def utilisation(clamp_n, thread: Thread, steel: Strength, mu_thread):
-    """Give the share of yield used while tightening to a clamp load (above 1 it yields)."""
+    """Give the share of yield used while tightening to a clamp load (above 1 it yields).
+
+    Examples
+    --------
+    >>> from twoshaft.models.joint.threads import strength
+    >>> f"{utilisation(Q(18, 'kN'), Thread.named('M8'), strength('8.8', Q(8, 'mm')), 0.12):.2f}"
+    '0.87'
+    """
     factor = twist_factor(thread, mu_thread)
     return clamp_n * factor / (steel.yield_pa * thread.stress_area_m2)

@@ -91,6 +91,13 @@ class Face:
     ------
     OutOfRangeError
         Fewer than 3 or more than 40 bolts, two bolts in one place, or any quantity out of range.
+
+    Examples
+    --------
+    >>> from twoshaft.models.joint import Fastening
+    >>> face = Fastening.of(unit, "case-bolts").face()
+    >>> face.count, f"{face.length_m * 1e3:.0f} mm round"
+    (14, '840 mm round')
     """
 
     bolts_m: np.ndarray
@@ -259,6 +266,11 @@ class Round:
         Clamp at which the wrench stops, for all or for each bolt [N].
     film_m : float
         Wet sealant still standing between the faces during this round [m].
+
+    Examples
+    --------
+    >>> Round.of([0, 2, 1, 3], target=Q(10, "kN")).order
+    (0, 2, 1, 3)
     """
 
     order: tuple[int, ...]
@@ -298,6 +310,14 @@ class Tightening:
         Gap left, and pressure of the joint, along the ring.
     target_n : (n,) array
         The last round's target.
+
+    Examples
+    --------
+    >>> ring = np.array([(0, 0), (0.1, 0), (0.1, 0.1), (0, 0.1)])
+    >>> soft = Face(ring, 0.012, 0.020, bolt_stiffness_n_m=200e6, joint_stiffness_n_m3=1e10)
+    >>> left = tighten(soft, [Round.of(range(4), Q(10, "kN"))] * 2)
+    >>> [f"{one:.2f}" for one in left.spreads]  # after each round
+    ['0.30', '0.03']
     """
 
     face: Face

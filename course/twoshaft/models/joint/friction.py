@@ -37,6 +37,11 @@ class Friction:
     ------
     OutOfRangeError
         A value outside 0.03 to 0.6, or limits that do not rise.
+
+    Examples
+    --------
+    >>> STATES["oiled"].thread, STATES["dry"].thread
+    ((0.08, 0.12, 0.16), (0.14, 0.17, 0.22))
     """
 
     name: str
@@ -72,7 +77,14 @@ STATES = {
 
 @dataclass(frozen=True)
 class ClampBounds:
-    """Smallest, typical and largest clamp load [N]."""
+    """Smallest, typical and largest clamp load [N].
+
+    Examples
+    --------
+    >>> bounds = ClampBounds(low_n=8e3, typical_n=10e3, high_n=14e3)
+    >>> bounds.scatter
+    1.75
+    """
 
     low_n: float
     typical_n: float
@@ -137,7 +149,15 @@ def clamp_bounds(
 
 @dataclass(frozen=True)
 class ClampSample:
-    """Clamp loads of many like bolts [N], with the torque and friction behind each."""
+    """Clamp loads of many like bolts [N], with the torque and friction behind each.
+
+    Examples
+    --------
+    >>> m8 = Thread.named("M8")
+    >>> got = clamp_sample(Q(25, "N*m"), m8, Seat.hexagon(m8), STATES["dry"], count=200, seed=1)
+    >>> f"{got.clamp_n.min() / 1e3:.0f} to {got.clamp_n.max() / 1e3:.0f} kN at one torque"
+    '12 to 16 kN at one torque'
+    """
 
     clamp_n: np.ndarray
     torque_nm: np.ndarray

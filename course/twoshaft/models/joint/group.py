@@ -41,6 +41,14 @@ class Fastening:
         Empty where the unit file has none.
     width_m, joint_n_m3 : float or None
         Of the flange, where there is one.
+
+    Examples
+    --------
+    >>> bolts = Fastening.of(unit, "case-bolts")
+    >>> bolts.thread.name, f"{bolts.torque.m_as('N*m'):g} N·m", bolts.wrench.name
+    ('M8', '27 N·m', 'Middle torque wrench')
+    >>> f"{bolts.bounds().typical:.1f}", f"{bolts.worst_use('oiled'):.2f} of yield when oiled"
+    ('16.8 kilonewton', '0.84 of yield when oiled')
     """
 
     group: FastenerGroup

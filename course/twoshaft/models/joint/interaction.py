@@ -48,6 +48,14 @@ def solve_forces(
     -------
     (n,) array
         Forces; bolts that a sinking joint left slack have 0.
+
+    Examples
+    --------
+    >>> stiff = np.diag([1e-9, 1e-9])  # neighbours that do not feel each other
+    >>> down = np.array([1e-4, 1e-4])
+    >>> tight = np.array([True, False])
+    >>> solve_forces(stiff, np.full(2, 4e-9), down, np.zeros(2), tight).round()
+    array([20000.,     0.])
     """
     count = len(nut_m)
     reach = nut_m - base_m
@@ -77,7 +85,12 @@ def solve_forces(
 
 
 def check_order(order: Sequence[int], count: int) -> None:
-    """Refuse an order that names a bolt twice or one that is not there."""
+    """Refuse an order that names a bolt twice or one that is not there.
+
+    Examples
+    --------
+    >>> check_order([0, 2, 1], count=4)
+    """
     if len(set(order)) != len(order) or not set(order) <= set(range(count)) or not len(order):
         allowed = f"each of the bolts 0 to {count - 1} at most once"
         raise OutOfRangeError("order of tightening", str(list(order)), allowed, "the pattern")

@@ -126,7 +126,14 @@ def bending_factors(ratio: float) -> tuple[float, float]:
 
 @dataclass(frozen=True)
 class Strip:
-    """What each way of failing takes [N], and which comes first."""
+    """What each way of failing takes [N], and which comes first.
+
+    Examples
+    --------
+    >>> strip = Strip(bolt_breaks_n=29e3, bolt_strips_n=40e3, hole_strips_n=22e3)
+    >>> strip.first, strip.holds_n
+    ('hole thread strips', 22000.0)
+    """
 
     bolt_breaks_n: float
     bolt_strips_n: float

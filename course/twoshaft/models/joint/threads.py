@@ -60,6 +60,12 @@ class Thread:
     OutOfRangeError
         Diameter outside 1.6 to 64 mm, pitch not above zero or above a quarter of the diameter
         (ISO 261 has no such thread).
+
+    Examples
+    --------
+    >>> m8 = Thread.named("M8")
+    >>> f"{m8.pitch_m * 1e3:.2f} mm pitch, {m8.stress_area_m2 * 1e6:.1f} mm²"  # ISO 898-1: 36.6
+    '1.25 mm pitch, 36.6 mm²'
     """
 
     d_m: float
@@ -147,6 +153,12 @@ class ThreadLimits:
 
     ``bolt_major_min_m`` and ``bolt_pitch_min_m`` belong to the bolt, ``hole_pitch_max_m`` and
     ``hole_minor_max_m`` to the tapped hole.
+
+    Examples
+    --------
+    >>> limits = limits_6g6h(Thread.named("M8"))
+    >>> f"{limits.bolt_major_min_m * 1e3:.3f}", f"{limits.hole_minor_max_m * 1e3:.3f}"
+    ('7.760', '6.912')
     """
 
     bolt_major_min_m: float
@@ -195,6 +207,11 @@ def limits_6g6h(thread: Thread) -> ThreadLimits:
     ------
     OutOfRangeError
         For a pair of diameter and pitch that the table does not hold.
+
+    Examples
+    --------
+    >>> f"{limits_6g6h(Thread.named('M10')).bolt_major_min_m * 1e3:.3f} mm"  # ISO 965-2: 9.732
+    '9.732 mm'
     """
     d, p = thread.d_m / MM, round(thread.pitch_m / MM, 6)
     row = next((r for (low, high), r in _PITCH_DIAMETER_UM.items() if low < d <= high), {})
@@ -219,6 +236,12 @@ class Seat:
     ----------
     outer_m, hole_m : float
         Outer diameter of the bearing face and diameter of the hole it sits over [m].
+
+    Examples
+    --------
+    >>> m8 = Thread.named("M8")
+    >>> f"{Seat.hexagon(m8).friction_diameter_m * 1e3:.1f} mm"
+    '10.3 mm'
     """
 
     outer_m: float
@@ -266,7 +289,14 @@ class Seat:
 
 @dataclass(frozen=True)
 class Strength:
-    """Minimum strengths of a bolt's class [Pa]."""
+    """Minimum strengths of a bolt's class [Pa].
+
+    Examples
+    --------
+    >>> steel = strength("8.8", Q(8, "mm"))
+    >>> f"{steel.yield_pa / 1e6:.0f} MPa, {steel.tensile_pa / 1e6:.0f} MPa"
+    '640 MPa, 800 MPa'
+    """
 
     name: str
     proof_pa: float

@@ -22,7 +22,13 @@ if TYPE_CHECKING:
 
 
 class ToolKind(StrEnum):
-    """How the wrench tells its torque: it shows it, or it clicks at a set value."""
+    """How the wrench tells its torque: it shows it, or it clicks at a set value.
+
+    Examples
+    --------
+    >>> TorqueWrench.of(unit.fasteners.wrenches[0]).kind
+    <ToolKind.SETTING: 'setting'>
+    """
 
     INDICATING = "indicating"
     SETTING = "setting"
@@ -103,6 +109,12 @@ class TorqueWrench:
     ------
     OutOfRangeError
         Reversed scale, step outside the scale, length not above zero, unknown class.
+
+    Examples
+    --------
+    >>> wrench = TorqueWrench.of(unit.fasteners.wrenches[0])
+    >>> wrench.name, wrench.suits(Q(1, "kN*m"))
+    ('Small torque wrench', False)
     """
 
     name: str

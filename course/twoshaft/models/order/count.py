@@ -40,6 +40,12 @@ class Count:
     low, high : int
         Interval: both equal the value when exact; else the mean minus and plus three standard
         errors of each estimated part.
+
+    Examples
+    --------
+    >>> steps = "stone-housing-face", "wash-housing", "warm-housing"  # each before the next
+    >>> count_orders(OrderTask.from_unit(unit, steps))
+    Count(value=1, exact=True, low=1, high=1)
     """
 
     value: int
@@ -297,6 +303,15 @@ def quick_order(task: OrderTask, rng) -> tuple[str, ...]:
     ------
     UnitFileError
         When no correct order is found.
+
+    Examples
+    --------
+    >>> import random
+    >>> from twoshaft.models.order import plan_slip
+    >>> task = OrderTask.from_unit(unit)
+    >>> order = quick_order(task, random.Random(1))
+    >>> len(order), plan_slip(task, order).size
+    (80, 0)
     """
     states = whole(task)
     source = random.Random(_below(rng, 1 << 64))

@@ -15,7 +15,13 @@ from twoshaft.models.order.masks import bits
 
 
 def broken_masks(sequence: Sequence[int], after: Sequence[int]) -> list[int]:
-    """By step number: the steps that wrongly stand before it in ``sequence``."""
+    """By step number: the steps that wrongly stand before it in ``sequence``.
+
+    Examples
+    --------
+    >>> broken_masks([1, 0], after=[0b10, 0])  # 1 stands before 0 and should come after it
+    [2, 0]
+    """
     masks, seen = [0] * len(after), 0
     for i in sequence:
         masks[i] = after[i] & seen
@@ -30,6 +36,11 @@ def smallest_cover_size(broken: Sequence[int]) -> int:
     ----------
     broken : sequence of int
         Bit masks of a transitive relation, as from :func:`broken_masks`.
+
+    Examples
+    --------
+    >>> smallest_cover_size([0b110, 0, 0])  # 1 and 2 wrongly before 0: move 0
+    1
     """
     partner: dict[int, int] = {}
     free = 0
@@ -85,6 +96,11 @@ def lightest_cover(broken: Sequence[int], weights: Sequence[int]) -> int:
     weights : sequence of int
         Whole positive weights of any size. Where no two covers weigh the same, the answer is
         unique.
+
+    Examples
+    --------
+    >>> bin(lightest_cover([0b110, 0, 0], weights=[3, 1, 1]))  # moving 1 and 2 weighs less
+    '0b110'
     """
     count = len(broken)
     left = [weights[i] if broken[i] else 0 for i in range(count)]

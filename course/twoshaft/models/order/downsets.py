@@ -26,6 +26,12 @@ class Downsets:
         The task.
     part : int
         Bit mask of its steps that are looked at; no choice may cross its border.
+
+    Examples
+    --------
+    >>> states = whole(OrderTask.from_unit(unit, ["wash-housing", "fit-magnet"]))
+    >>> bin(states.first_ready())
+    '0b1'
     """
 
     def __init__(self, task: OrderTask, part: int) -> None:
@@ -127,5 +133,12 @@ class Downsets:
 
 @lru_cache(maxsize=64)
 def whole(task: OrderTask) -> Downsets:
-    """The states of a whole task."""
+    """The states of a whole task.
+
+    Examples
+    --------
+    >>> states = whole(OrderTask.from_unit(unit, ["wash-housing", "fit-magnet"]))
+    >>> states.completions(budget=100)[0]  # one order only
+    1
+    """
     return Downsets(task, (1 << len(task.steps)) - 1)

@@ -28,6 +28,12 @@ class Hands:
         Earliest start of each step [min].
     spare : dict of str to float
         How much later each step may start without the whole taking longer [min].
+
+    Examples
+    --------
+    >>> plan = with_many_hands(OrderTask.from_unit(unit))
+    >>> plan.minutes < plan.alone, plan.no_spare[0]
+    (True, 'stone-housing-face')
     """
 
     minutes: float
@@ -86,7 +92,14 @@ def with_many_hands(task: OrderTask, minutes: Mapping[str, float] | None = None)
 
 
 def needs_directly(task: OrderTask) -> dict[str, tuple[str, ...]]:
-    """Steps that each step waits for, without those that the others wait for already."""
+    """Steps that each step waits for, without those that the others wait for already.
+
+    Examples
+    --------
+    >>> steps = "stone-housing-face", "wash-housing", "warm-housing"
+    >>> needs_directly(OrderTask.from_unit(unit, steps))["warm-housing"]
+    ('wash-housing',)
+    """
     return {
         step: tuple(task.steps[k] for k in bits(task.before[i]) if task.directly(k, i))
         for i, step in enumerate(task.steps)

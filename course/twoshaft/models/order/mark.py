@@ -35,6 +35,11 @@ def chance_slips(task: OrderTask, draws: int | None = None, seed: int = SEED) ->
         hardly vary.
     seed : int
         Seed of the sample.
+
+    Examples
+    --------
+    >>> chance_slips(OrderTask.from_unit(unit, ["wash-housing", "fit-magnet"]), draws=100)
+    Counter({1: 52, 0: 48})
     """
     count = len(task.steps)
     if draws is None:
@@ -55,6 +60,11 @@ def chance_r0(task: OrderTask) -> float:
     """The largest r0, to a tenth of a step, at which random orders earn 5 % or less on average.
 
     The sample's mean plus three standard errors is kept below 5 %.
+
+    Examples
+    --------
+    >>> chance_r0(OrderTask.from_unit(unit, [one.id for one in unit.operations][:10]))
+    3.4
     """
     key = task.signature
     if key not in _known:
@@ -87,6 +97,13 @@ def zero_mark_slip(task: OrderTask) -> float:
     ------
     UnitFileError
         When it is below 3: one slip would cost more than a third of the mark.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit, [one.id for one in unit.operations][:10])
+    >>> r0 = zero_mark_slip(task)
+    >>> r0, share(task, r0), round(share(task, 1), 2)
+    (3.4, 0.0, 0.71)
     """
     r0 = chance_r0(task)
     if task.start is not None:
@@ -129,6 +146,12 @@ def mark(task: OrderTask, sequence: Iterable[str], *, start: Iterable[str] | Non
     ------
     UnitFileError
         When the task is too short to be marked (r0 below 3).
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit, [one.id for one in unit.operations][:10])
+    >>> mark(task, task.steps), round(mark(task, [*task.steps[1:], task.steps[0]]), 2)
+    (1.0, 0.71)
     """
     if start is not None:
         task = task.starting_from(start)
@@ -136,7 +159,14 @@ def mark(task: OrderTask, sequence: Iterable[str], *, start: Iterable[str] | Non
 
 
 def share(task: OrderTask, slip: float) -> float:
-    """The mark for a slip of a given size."""
+    """The mark for a slip of a given size.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit, [one.id for one in unit.operations][:10])
+    >>> share(task, 0), round(share(task, 2), 2)
+    (1.0, 0.41)
+    """
     return max(0.0, 1.0 - slip / zero_mark_slip(task))
 
 
@@ -149,6 +179,13 @@ def starting_order(task: OrderTask, stream) -> tuple[str, ...]:
         The task.
     stream : object
         With ``shuffled(sequence)``, such as a stream of readings.
+
+    Examples
+    --------
+    >>> from twoshaft.readings.keyed import Stream
+    >>> task = OrderTask.from_unit(unit, [one.id for one in unit.operations][:10])
+    >>> mark(task, starting_order(task, Stream("salt", "ann", "order-of-work", 1)))
+    0.0
     """
     need = chance_r0(task)
     best: tuple[str, ...] = task.steps

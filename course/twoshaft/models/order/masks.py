@@ -6,7 +6,13 @@ from collections.abc import Iterable, Iterator, Sequence
 
 
 def bits(mask: int) -> Iterator[int]:
-    """Numbers of the set bits, lowest first."""
+    """Numbers of the set bits, lowest first.
+
+    Examples
+    --------
+    >>> list(bits(0b1011))
+    [0, 1, 3]
+    """
     while mask:
         low = mask & -mask
         yield low.bit_length() - 1
@@ -16,7 +22,16 @@ def bits(mask: int) -> Iterator[int]:
 def with_pairs(
     before: Sequence[int], after: Sequence[int], pairs: Iterable[tuple[int, int]]
 ) -> tuple[list[int], list[int]] | None:
-    """A closure with pairs added, or None when one of them closes a circle."""
+    """A closure with pairs added, or None when one of them closes a circle.
+
+    Examples
+    --------
+    >>> before, after = closure(3, [(0, 1)])
+    >>> with_pairs(before, after, [(1, 2)])
+    ([0, 1, 3], [6, 4, 0])
+    >>> with_pairs(before, after, [(1, 0)]) is None  # a circle
+    True
+    """
     before, after = list(before), list(after)
     for i, j in pairs:
         if after[i] >> j & 1:
@@ -32,7 +47,13 @@ def with_pairs(
 
 
 def closure(count: int, pairs: Iterable[tuple[int, int]]) -> tuple[list[int], list[int]] | None:
-    """Transitive closure (before, after) of pairs on ``count`` steps; None when circular."""
+    """Transitive closure (before, after) of pairs on ``count`` steps; None when circular.
+
+    Examples
+    --------
+    >>> closure(3, [(0, 1), (1, 2)])
+    ([0, 1, 3], [6, 4, 0])
+    """
     direct_after, waits = [0] * count, [0] * count
     for i, j in pairs:
         if not direct_after[i] >> j & 1:

@@ -29,6 +29,11 @@ def model_order(task: OrderTask) -> tuple[str, ...]:
     ------
     UnitFileError
         When no order keeps every rule.
+
+    Examples
+    --------
+    >>> model_order(OrderTask.from_unit(unit, ["fit-magnet", "wash-housing"]))
+    ('wash-housing', 'fit-magnet')
     """
     plain = None
     for after in _ways(task, 0, task.before, task.after):
@@ -103,6 +108,15 @@ def sensible_order(task: OrderTask, rng, tries: int = 40) -> tuple[str, ...]:
     -------
     tuple of str
         Step ids.
+
+    Examples
+    --------
+    >>> from twoshaft.models.order import plan_slip
+    >>> from twoshaft.readings.keyed import Stream
+    >>> task = OrderTask.from_unit(unit)
+    >>> drawn = sensible_order(task, Stream("salt", "ann", "order-of-work", 1), tries=3)
+    >>> plan_slip(task, drawn).size
+    0
     """
     states, stages = whole(task), [task.stage(step) for step in task.steps]
     for _ in range(tries):

@@ -60,6 +60,13 @@ class Consequence:
         Every rule behind it; those of the state first.
     buries : tuple of str
         Steps not done yet that cannot be reached once this one is done.
+
+    Examples
+    --------
+    >>> steps = "wash-housing", "fit-oil-funnel"
+    >>> task = OrderTask.from_unit(unit, steps)
+    >>> [(one.step, one.state) for one in consequences(task, steps[::-1])]
+    [('fit-oil-funnel', 'ok'), ('wash-housing', 'buried')]
     """
 
     step: str

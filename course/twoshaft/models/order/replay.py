@@ -45,6 +45,13 @@ class Event:
         Parts that do not survive.
     clock : str or None
         The clock that ran out.
+
+    Examples
+    --------
+    >>> steps = "wash-housing", "fit-magnet"
+    >>> event = replay(OrderTask.from_unit(unit, steps), ["fit-magnet"]).events[0]
+    >>> event.state, event.steps, event.minutes
+    ('harmed', ('wash-housing',), 3.0)
     """
 
     state: str
@@ -73,6 +80,13 @@ class Replay:
         Parts that do not survive, each once.
     stopped_at : str or None
         The first step that could not be done.
+
+    Examples
+    --------
+    >>> steps = "wash-housing", "fit-magnet"
+    >>> built = replay(OrderTask.from_unit(unit, steps), ["fit-magnet", "wash-housing"])
+    >>> built.minutes_planned, built.minutes_extra, built.stopped_at
+    (13.0, 3.0, None)
     """
 
     events: tuple[Event, ...]
@@ -101,6 +115,12 @@ def replay(task: OrderTask, sequence: Iterable[str]) -> Replay:
     -------
     Replay
         Without events exactly when the order is complete, keeps every rule and every clock.
+
+    Examples
+    --------
+    >>> steps = "wash-housing", "fit-magnet"
+    >>> replay(OrderTask.from_unit(unit, steps), steps).events
+    ()
     """
     sequence = list(sequence)
     found = sort_out(task, sequence)
@@ -135,7 +155,14 @@ def replay(task: OrderTask, sequence: Iterable[str]) -> Replay:
 
 
 def in_the_way_of(task: OrderTask, fitted: int, i: int) -> int:
-    """Fitted steps that stand in the way of step ``i``: its up-set through cannot and buries."""
+    """Fitted steps that stand in the way of step ``i``: its up-set through cannot and buries.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-oil-funnel"])
+    >>> list(bits(in_the_way_of(task, fitted=0b10, i=0)))
+    [1]
+    """
     found, queue = 0, [i]
     for k in queue:
         fresh = task.in_the_way[k] & fitted & ~found

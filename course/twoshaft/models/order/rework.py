@@ -23,6 +23,12 @@ class Rework:
         Minutes to take them off and put them on again, without the late step itself [min].
     parts : tuple of str
         Parts that must be new.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-oil-funnel"])
+    >>> rework(task, ["fit-oil-funnel"], late="wash-housing")
+    Rework(off=('fit-oil-funnel',), minutes=2.5, parts=())
     """
 
     off: tuple[str, ...]
@@ -89,6 +95,11 @@ def new_parts(task: OrderTask, stripped: Iterable[str]) -> tuple[str, ...]:
     -------
     tuple of str
         Single-use parts and parts damaged by removal, in the order of the unit file.
+
+    Examples
+    --------
+    >>> new_parts(OrderTask.from_unit(unit), ["fit-input-seal", "wash-housing"])
+    ('input-seal',)
     """
     mask = sum(1 << task.number[task.step_of[step]] for step in dict.fromkeys(stripped))
     return tuple(dict.fromkeys(part for i in bits(mask) for part in task.perishable[i]))

@@ -45,6 +45,13 @@ class PlanSlip:
         The rules broken, in the order of the sequence.
     late : tuple of Reason
         Clocks that run out when every step takes its minutes; they do not count in ``size``.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-oil-funnel"])
+    >>> slip = plan_slip(task, ["fit-oil-funnel"])
+    >>> slip.size, slip.missing
+    (1, ('wash-housing',))
     """
 
     size: int
@@ -77,6 +84,13 @@ def sort_out(task: OrderTask, sequence: Iterable[str]) -> _Sorted:
     """Split a submitted order into steps that stand once, repeats, gaps and foreign ids.
 
     An operation id of a group stands for its group.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-oil-funnel"])
+    >>> found = sort_out(task, ["wash-housing", "wash-housing", "drink-tea"])
+    >>> found.missing, found.doubled, found.foreign
+    ([1], {0: 1}, ['drink-tea'])
     """
     first, foreign = [], []
     counts: Counter[int] = Counter()
@@ -99,7 +113,14 @@ def sort_out(task: OrderTask, sequence: Iterable[str]) -> _Sorted:
 
 
 def late_clocks(task: OrderTask, order: Sequence[int]) -> tuple[Reason, ...]:
-    """Clocks of an order of step numbers that run out, as reasons."""
+    """Clocks of an order of step numbers that run out, as reasons.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit)
+    >>> late_clocks(task, range(len(task.steps)))
+    ()
+    """
     finished, now = {}, 0.0
     for i in order if task.clocks else ():
         now += task.minutes_do[i]
@@ -114,7 +135,13 @@ def late_clocks(task: OrderTask, order: Sequence[int]) -> tuple[Reason, ...]:
 
 
 def places(count: int, sequence: Sequence[int]) -> list[int]:
-    """Position by step number; steps not in the sequence stand after all others, alike."""
+    """Position by step number; steps not in the sequence stand after all others, alike.
+
+    Examples
+    --------
+    >>> places(3, [2, 0])
+    [1, 3, 0]
+    """
     place = [count] * count
     for position, i in enumerate(sequence):
         place[i] = position
@@ -143,6 +170,13 @@ def plan_slip(task: OrderTask, sequence: Iterable[str]) -> PlanSlip:
     its steps but steps pulled out themselves; it can then be pulled out and put back as one,
     provided that nothing has to come between its steps. A step pulled out of its place within
     such a block is listed in ``redo``.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-oil-funnel"])
+    >>> slip = plan_slip(task, ["fit-oil-funnel", "wash-housing"])
+    >>> slip.size, slip.redo
+    (1, ('fit-oil-funnel',))
     """
     return _plan_slip(task, tuple(sequence))
 
@@ -168,7 +202,14 @@ def _plan_slip(task: OrderTask, sequence: tuple[str, ...]) -> PlanSlip:
 
 
 def slip_size(task: OrderTask, order: Sequence[int]) -> int:
-    """The slip of a complete order of step numbers: the size alone, fast."""
+    """The slip of a complete order of step numbers: the size alone, fast.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-oil-funnel"])
+    >>> slip_size(task, [0, 1]), slip_size(task, [1, 0])
+    (0, 1)
+    """
     if not task.choices and not task.blocks:
         return smallest_cover_size(broken_masks(order, task.after))
     return _Search(task, order, None).best()[0][0]
@@ -179,12 +220,27 @@ def quick_slip(task: OrderTask, sequence: Iterable[str]) -> int:
 
     Named blocks moved as one, and rules that can be kept in several ways, are left out of account:
     good for comparing orders with each other, not for marking them.
+
+    Examples
+    --------
+    >>> from twoshaft.models.order import model_order
+    >>> task = OrderTask.from_unit(unit)
+    >>> right = model_order(task)
+    >>> quick_slip(task, right), quick_slip(task, [*right[1:], right[0]])
+    (0, 1)
     """
     return smallest_cover_size(broken_masks([task.number[s] for s in sequence], task.after))
 
 
 def broken_reasons(task: OrderTask, order: Sequence[int]) -> tuple[Reason, ...]:
-    """Every rule broken by an order of step numbers (first places; the undone come last)."""
+    """Every rule broken by an order of step numbers (first places; the undone come last).
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-oil-funnel"])
+    >>> [(reason.earlier, reason.later) for reason in broken_reasons(task, [1, 0])]
+    [(('wash-housing',), 'fit-oil-funnel')]
+    """
     place = places(len(task.steps), order)
     broken = [
         (place[bond.later], bond.reason)

@@ -23,6 +23,12 @@ class Refusal:
         ``blocked`` (something is missing) or ``buried`` (something stands in its way).
     reasons : tuple of Reason
         Why.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit)
+    >>> [(one.step, one.state) for one in snapshot(task, ["tighten-case-bolts"]).refused]
+    []
     """
 
     step: str
@@ -42,6 +48,14 @@ class Running:
         Minutes since it was started (or that it took), and minutes allowed [min].
     over : bool
         Whether its last step is done.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit)
+    >>> place = task.steps.index("spread-sealant")
+    >>> clock = snapshot(task, task.steps[: place + 1]).clocks[-1]
+    >>> clock.id, clock.used, clock.allowed, clock.over
+    ('sealant-skins', 0, 20.0, False)
     """
 
     id: str
@@ -82,6 +96,13 @@ class Snapshot:
         Rules broken by the steps that were done.
     parts_lost : tuple of str
         Parts that do not survive what was done.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit)
+    >>> bench = snapshot(task, task.steps[:2])
+    >>> bench.done, bench.minutes, bench.ready[0]
+    (('stone-housing-face', 'wash-housing'), 18.0, 'warm-housing')
     """
 
     done: tuple[str, ...]
@@ -111,6 +132,12 @@ def snapshot(task: OrderTask, sequence: Iterable[str]) -> Snapshot:
     Snapshot
         A step that is impossible, or buried, is refused and not done; a step that harms a part
         or makes a check worthless is done all the same.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit, ["stone-housing-face", "wash-housing", "warm-housing"])
+    >>> snapshot(task, ["stone-housing-face"]).ready
+    ('wash-housing',)
     """
     order: list[int] = []
     mask = 0

@@ -43,6 +43,15 @@ class Reason:
         Whether breaking it fails a must-pass outcome.
     loses : tuple of str
         Parts that do not survive the wrong order.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "warm-housing"])
+    >>> reason = task.bonds[0].reason
+    >>> str(reason.kind), reason.safety
+    ('harms', True)
+    >>> reason.text.partition(";")[0]
+    'Old oil and solvent in the pockets give off vapour that can catch fire in the oven'
     """
 
     rules: tuple[str, ...]
@@ -56,7 +65,14 @@ class Reason:
 
 @dataclass(frozen=True)
 class Bond:
-    """Step number ``earlier`` comes before step number ``later``."""
+    """Step number ``earlier`` comes before step number ``later``.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "warm-housing"])
+    >>> [(task.steps[bond.earlier], task.steps[bond.later]) for bond in task.bonds]
+    [('wash-housing', 'warm-housing')]
+    """
 
     earlier: int
     later: int
@@ -70,6 +86,13 @@ class Choice:
     ``step`` is the step the rule binds. Each option is a set of pairs (first, second); the rule
     is kept when in at least one option every ``first`` is done before its ``second``.
     ``givers`` and ``enders`` are those of the hold, if there is one.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit)
+    >>> rule = task.choices[0]
+    >>> rule.kept(range(len(task.steps))), task.steps[rule.step]
+    (True, 'check-output-drag')
     """
 
     step: int
@@ -85,7 +108,14 @@ class Choice:
 
 @dataclass(frozen=True)
 class TaskClock:
-    """A clock of the unit in step numbers."""
+    """A clock of the unit in step numbers.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit)
+    >>> [(clock.id, clock.minutes) for clock in task.clocks][:2]
+    [('housing-cools-output', 6.0), ('housing-cools-diff', 6.0)]
+    """
 
     id: str
     name: str
@@ -107,7 +137,14 @@ class TaskClock:
 
 @dataclass(frozen=True)
 class Block:
-    """A named group of steps that can be moved as one."""
+    """A named group of steps that can be moved as one.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit)
+    >>> [block.id for block in task.blocks][:3]
+    ['clutch-housing', 'differential', 'trial-fit']
+    """
 
     id: str
     name: str
@@ -138,6 +175,12 @@ class OrderTask:
         Named groups that count once when misplaced as one.
     start : tuple of str or None
         The order shown at first, which earns nothing.
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-magnet"])
+    >>> task.steps, task.minutes("wash-housing"), sorted(task.pairs)
+    (('wash-housing', 'fit-magnet'), 12.0, [('wash-housing', 'fit-magnet')])
     """
 
     unit: Unit

@@ -26,6 +26,12 @@ class Window:
         What the clock still allows then; negative when it cannot be kept [min].
     fits : tuple of str
         Optional steps that alone still fit into what is left.
+
+    Examples
+    --------
+    >>> found = window(OrderTask.from_unit(unit), "sealant-skins")
+    >>> found.minutes_used, found.minutes_left
+    (17.0, 3.0)
     """
 
     inside: tuple[str, ...]
@@ -36,7 +42,13 @@ class Window:
 
 
 def clock_of(task: OrderTask, clock: str) -> TaskClock:
-    """A clock of a task by id; raises UnitFileError when there is none."""
+    """A clock of a task by id; raises UnitFileError when there is none.
+
+    Examples
+    --------
+    >>> clock_of(OrderTask.from_unit(unit), "sealant-skins").minutes
+    20.0
+    """
     for candidate in task.clocks:
         if candidate.id == clock:
             return candidate

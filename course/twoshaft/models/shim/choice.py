@@ -37,6 +37,13 @@ class Choice:
         one, ``"misses"`` outside the window.
     reason : str
         One sentence.
+
+    Examples
+    --------
+    >>> shelf, window = Q([1.15, 1.20, 1.25], "mm"), (Q(1.18, "mm"), Q(1.24, "mm"))
+    >>> chosen = choose(shelf, window, guard=Q(0.01, "mm"))
+    >>> chosen.shims_mm, chosen.verdict
+    ((1.2,), 'safe')
     """
 
     shims_mm: tuple[float, ...]
@@ -55,6 +62,11 @@ class Reach:
     """Whether a shim set reaches the target over a range of wanted thicknesses.
 
     ``gaps_mm`` lists the wanted thicknesses (from, to) that no choice meets [mm].
+
+    Examples
+    --------
+    >>> Reach(gaps_mm=((1.21, 1.24),), share=0.9).ok
+    False
     """
 
     gaps_mm: tuple[tuple[float, float], ...]

@@ -26,12 +26,24 @@ _INWARDS, _OUTWARDS = -1, +1
 
 
 def outer_closes(arrangement: Arrangement) -> int:
-    """Which way the right outer ring moves to close its bearing: -1 inwards, +1 outwards."""
+    """Which way the right outer ring moves to close its bearing: -1 inwards, +1 outwards.
+
+    Examples
+    --------
+    >>> outer_closes(Arrangement.OUTER_TOGETHER), outer_closes(Arrangement.INNER_TOGETHER)
+    (-1, 1)
+    """
     return _INWARDS if Arrangement(arrangement) is Arrangement.OUTER_TOGETHER else _OUTWARDS
 
 
 def inner_closes(arrangement: Arrangement) -> int:
-    """Which way the right inner ring moves to close its bearing: against the outer ring."""
+    """Which way the right inner ring moves to close its bearing: against the outer ring.
+
+    Examples
+    --------
+    >>> inner_closes(Arrangement.OUTER_TOGETHER)
+    1
+    """
     return -outer_closes(arrangement)
 
 
@@ -81,6 +93,13 @@ def term_sign(arrangement: Arrangement, kind: TermKind) -> int:
     -------
     int
         +1 or -1.
+
+    Examples
+    --------
+    >>> term_sign(Arrangement.OUTER_TOGETHER, TermKind.CASE)  # a longer case leaves end play
+    -1
+    >>> term_sign(Arrangement.OUTER_TOGETHER, TermKind.SHAFT)
+    1
     """
     kind = TermKind(kind)
     if kind is TermKind.CASE:
@@ -92,7 +111,14 @@ def term_sign(arrangement: Arrangement, kind: TermKind) -> int:
 
 @dataclass(frozen=True)
 class Term:
-    """One length of the stack [mm] with its sign."""
+    """One length of the stack [mm] with its sign.
+
+    Examples
+    --------
+    >>> stack = Stack.from_support(unit.bearings.support_by_id("differential"))
+    >>> [(term.id, term.sign) for term in stack.terms]
+    [('case-span', -1), ('carrier-span', 1), ('left-stand', 1), ('right-stand', 1)]
+    """
 
     id: str
     name: str

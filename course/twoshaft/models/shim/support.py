@@ -42,6 +42,12 @@ def shim_range(support: Support) -> tuple[tuple[float, float], float]:
     tuple
         (thinnest, thickest) shim [mm] for the middle of the target with every length at its worst
         limit, and half the width of the target [mm].
+
+    Examples
+    --------
+    >>> wanted, step = shim_range(unit.bearings.support_by_id("differential"))
+    >>> f"{wanted[0]:.2f} to {wanted[1]:.2f} mm"
+    '0.90 to 1.42 mm'
     """
     low, high = (limit.m_as("mm") for limit in target_interference(support))
     centre = Stack.from_support(support).shim_for(Q((low + high) / 2, "mm")).m_as("mm")
@@ -112,6 +118,12 @@ def choose_for(
         The section that holds the support's shim set.
     measured : dict of str to pint.Quantity, optional
         Measured lengths [mm] by term id; nominal where absent.
+
+    Examples
+    --------
+    >>> chosen = choose_for(unit.bearings.support_by_id("differential"), unit.bearings)
+    >>> f"{chosen.total:.2f}", chosen.verdict
+    ('1.15 millimeter', 'safe')
     """
     thin, thick = Stack.from_support(support, measured).window(*target_interference(support))
     shelf = bearings.shim_set_by_id(support.shim_set)
@@ -132,6 +144,11 @@ def reach_of(support: Support, bearings: Bearings, *, guarded: bool = False) -> 
     bearings : Bearings
     guarded : bool
         Whether the uncertainty of the measurement is taken off the target first.
+
+    Examples
+    --------
+    >>> reach_of(unit.bearings.support_by_id("differential"), unit.bearings).sentence
+    'the shim set reaches the target over the whole tolerance range'
     """
     (thin, thick), half = shim_range(support)
     shelf = bearings.shim_set_by_id(support.shim_set)

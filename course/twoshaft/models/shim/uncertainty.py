@@ -23,7 +23,13 @@ _GUM = "JCGM 100:2008"
 
 @dataclass(frozen=True)
 class Source:
-    """One source of uncertainty: its standard uncertainty ``u`` and degrees of freedom."""
+    """One source of uncertainty: its standard uncertainty ``u`` and degrees of freedom.
+
+    Examples
+    --------
+    >>> normal("certificate", 0.004, 2).u
+    0.002
+    """
 
     name: str
     u: float
@@ -36,7 +42,13 @@ class Source:
 
 
 def rectangular(name: str, half_width: float, dof: float = math.inf) -> Source:
-    """Anything within plus or minus ``half_width`` is equally likely (GUM 4.3.7)."""
+    """Anything within plus or minus ``half_width`` is equally likely (GUM 4.3.7).
+
+    Examples
+    --------
+    >>> f"{rectangular('thermometer', 0.5).u:.3f}"  # half width over the root of three
+    '0.289'
+    """
     return Source(name, half_width / math.sqrt(3), dof)
 
 
@@ -70,6 +82,12 @@ def repeated(name: str, readings: Sequence[float]) -> tuple[float, Source]:
     ------
     OutOfRangeError
         For fewer than two readings: one reading says nothing about spread.
+
+    Examples
+    --------
+    >>> mean, source = repeated("depth", [4.21, 4.22, 4.20, 4.21])
+    >>> f"{mean:.3f}, u = {source.u:.4f}, {source.dof} degrees of freedom"
+    '4.210, u = 0.0041, 3 degrees of freedom'
     """
     values = np.asarray(readings, dtype=float)
     in_range(f"number of readings of {name}", values.size, 2, math.inf, "", _GUM)
@@ -80,7 +98,13 @@ def repeated(name: str, readings: Sequence[float]) -> tuple[float, Source]:
 
 @dataclass(frozen=True)
 class Measured:
-    """A measured value with its sources of uncertainty, all in the same unit."""
+    """A measured value with its sources of uncertainty, all in the same unit.
+
+    Examples
+    --------
+    >>> f"{Measured('depth', 4.21, (Source('scale', 0.003), Source('face', 0.004))).u:.3f}"
+    '0.005'
+    """
 
     name: str
     value: float
@@ -98,6 +122,12 @@ class Budget:
 
     ``shares`` maps a source's name to |sensitivity| times standard uncertainty, the largest first.
     ``unit`` is how the unit is written, for the sentence.
+
+    Examples
+    --------
+    >>> budget = Budget(1.21, shares={"case": 0.006, "shaft": 0.008}, dofs={}, unit="mm")
+    >>> f"{budget.u:.3f}"
+    '0.010'
     """
 
     value: float

@@ -101,6 +101,15 @@ def judge_film(
         Minutes from the last pass to the closed face [min].
     clamps_n : mapping of str to float, optional
         Clamp by hole [N]; the unit's where absent.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, asks_of, right_values
+    >>> job = Job.of(unit, {"asked": ["film-case-joint"]})
+    >>> ask = asks_of(job)[0]
+    >>> passes = right_values(job, ask)[ask.id]
+    >>> judge_film(job, ask, passes[1:], waited=5).closed.good  # one pass left out
+    False
     """
     clamps = None if clamps_n is None else tuple(sorted(clamps_n.items()))
     return _judged(job, ask, tuple(passes), float(waited), clamps)

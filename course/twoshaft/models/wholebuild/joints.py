@@ -205,7 +205,16 @@ def _clamp_words(bolts: joint.Fastening, clamp: joint.ClampBounds, use: float, s
 
 
 def locked_fault(job: Job, result: JointResult, volumes_mm3: Mapping[str, float]) -> list[Fault]:
-    """Blind holes of a group in which sealant stands: what the bolt then meets."""
+    """Blind holes of a group in which sealant stands: what the bolt then meets.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job, asks_of, right_values
+    >>> job = Job.of(unit, {"asked": ["joint-case-bolts"]})
+    >>> result = judge_joint(job, asks_of(job)[0], right_values(job, asks_of(job)[0]))
+    >>> [fault.kind for fault in locked_fault(job, result, {"bolt-1": 500.0})]
+    ['locked']
+    """
     bolts = joint.Fastening.of(job.unit, result.ask.about)
     hole = bolts.blind_hole()
     if hole is None or result.torque is None:

@@ -122,13 +122,13 @@ def test_an_outcome_that_needs_more_is_not_called_met(mark):
     watched = Handed(learner="Ann", supervised_by="R. Holm")
     for evidence, handed, says in [
         ("open-book", Handed(), "✓ met"),
-        ("supervised", Handed(), "◐ enough here, to be shown under supervision"),
+        ("supervised", Handed(), "◐ enough, to be shown under supervision"),
         ("supervised", watched, "✓ met"),
-        ("at-the-bench", watched, "◐ enough here, to be shown at the bench"),
+        ("at-the-bench", watched, "◐ enough, to be shown at the bench"),
     ]:
         said = text_of(feedback_page(met, handed, outcomes=outcome(evidence)))
         assert says in said
-        assert ("◐ met so far" in said) == ("◐ enough" in says)
+        assert ("Result ◐ enough Next" in said) == ("◐ enough" in says)
         assert ("ask your instructor when" in said) == ("◐ enough" in says)
 
 

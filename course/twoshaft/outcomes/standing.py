@@ -21,10 +21,13 @@ def evidence_of(supervised_by: str) -> Evidence:
 
 
 class State(StrEnum):
-    """Where a learner stands with one outcome."""
+    """Where a learner stands with one outcome: the words of every screen, page and export.
+
+    Enough is what marked work reaches; met is enough, with the kind of evidence it asks for.
+    """
 
     MET = "met"
-    ENOUGH = "enough here"
+    ENOUGH = "enough"
     NOT_YET = "not yet"
 
 
@@ -98,7 +101,7 @@ def stand(
     Examples
     --------
     >>> stand(Evidence.AT_THE_BENCH, [Attempt(True, Evidence.SUPERVISED)])
-    Standing(state=<State.ENOUGH: 'enough here'>, missing='to be shown at the bench')
+    Standing(state=<State.ENOUGH: 'enough'>, missing='to be shown at the bench')
     """
     attempts, seen = list(attempts), list(observations)
     enough = [attempt.kind for attempt in attempts if attempt.enough]

@@ -121,7 +121,7 @@ def feedback_page(
         handed=handed,
         outcomes=outcomes,
         still=still,
-        result="○ not yet" if not mark.met else "◐ met so far" if still else "✓ met",
+        result="○ not yet" if not mark.met else "◐ enough" if still else "✓ met",
         staff=staff,
         blank={
             task.id: list(dict.fromkeys(where_to_read(f) for f in task.fields if f.lesson))

@@ -28,7 +28,7 @@ class Stage(StrEnum):
     HANDED_IN = "handed in"
     COLLECTED = "collected"
     UNREADABLE = "cannot be read"
-    NOT_YET = "marked, not yet enough"
+    NOT_YET = "marked, not yet"
     ENOUGH = "marked, enough"
     DAMAGED = "cannot be told"
 

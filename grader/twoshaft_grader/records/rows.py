@@ -64,8 +64,8 @@ class Row:
     mark: float
     maximum: float
     must_pass: str
-    must_pass_met: str
-    sufficient: str
+    must_pass_right: str
+    enough: str
     evidence: str
     supervised_by: str
     evidence_needed: str
@@ -258,8 +258,8 @@ def _rows(
                 mark=sum(part.points for part in mine),
                 maximum=sum(part.maximum for part in mine),
                 must_pass=_yes(required),
-                must_pass_met=_yes(safe if must else judged.met) if required else "",
-                sufficient=_yes(judged.met),
+                must_pass_right=_yes(safe if must else judged.met) if required else "",
+                enough=_yes(judged.met),
                 evidence=evidence,
                 supervised_by=assigned.supervised_by,
                 evidence_needed=needed,
@@ -325,7 +325,7 @@ def _observed_row(cohort: Cohort, person: Learner, outcome: Outcome, seen: Obser
             "state": OBSERVED_ONLY,
             "mark": 0.0,
             "maximum": 0.0,
-            "sufficient": _yes(False),
+            "enough": _yes(False),
             "evidence_needed": outcome.evidence,
             "met": _yes(False),
         }

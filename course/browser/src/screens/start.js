@@ -307,7 +307,7 @@ export function renderStart({ model, el }) {
   // Which outcomes are listed stays as it was when the page is drawn anew.
   const unfolded = new Set();
   /** @type {Record<string, string>} */
-  const STATES = { met: "✓", "enough here": "◐", "not yet": "○" };
+  const STATES = { met: "✓", enough: "◐", "not yet": "○" };
 
   /**
    * @param {ModuleLine} line
@@ -336,7 +336,7 @@ export function renderStart({ model, el }) {
             "li",
             {},
             make("span", { class: "ts-shape", "aria-hidden": "true" }, STATES[state] || ""),
-            make("b", {}, `${state}${missing && state === "enough here" ? `, ${missing}` : ""}: `),
+            make("b", {}, `${state}${missing && state === "enough" ? `, ${missing}` : ""}: `),
             statement,
             missing && state === "not yet" ? `. Still missing: ${missing}` : "",
             seen ? ` (${seen})` : "",

@@ -1074,30 +1074,29 @@ function h(N){let S=Q("question"),O=s("div",{class:"ts-doing"});for(let A of N.n
 go on:${N.name}`));return O.append(c("Hand in as it is",`hand in anyway:${N.name}`,()=>i("hand-in",{name:N.name,anyway:!0}))),
 s("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":S,"data-key":"question"},s("p",{id:S},s("b",{},`${N.
 title}: not handed in yet. ${f(N)}.`)," An answer that is missing or cannot be read earns nothing."),Is(N.gaps),O)}let b=new Set,
-g={met:"✓","enough here":"◐","not yet":"○"};function L(N,S){let O=N.entries.map(G=>S.find(mt=>mt.name===G)).filter(
-G=>G!==void 0),A=N.lesson?ne(N.lesson,`Lesson ${N.title}`,`lesson:${N.lesson}`):s("span",{class:"ts-small-line"},"no les\
-son here"),R=s("details",{open:b.has(N.module)},s("summary",{"data-key":`outcomes:${N.module}`},`Outcomes: ${N.count||"n\
-one"}`),s("ul",{},...N.outcomes.map(([G,mt,tt,_])=>s("li",{},s("span",{class:"ts-shape","aria-hidden":"true"},g[G]||""),
-s("b",{},`${G}${tt&&G==="enough here"?`, ${tt}`:""}: `),mt,tt&&G==="not yet"?`. Still missing: ${tt}`:"",_?` (${_})`:""))));
-R.addEventListener("toggle",()=>{R.open?b.add(N.module):b.delete(N.module)});let U=O.flatMap(G=>p(G,N.marks[G.name]));return s(
-"tbody",{},s("tr",{class:"ts-module"},s("th",{scope:"rowgroup",colspan:4},N.title,s("span",{class:"ts-assigned"},O.length?
-"assigned":"not assigned"))),...U,s("tr",{},s("td",{colspan:4},A,s("p",{class:"ts-next"},s("b",{},"Next: "),N.next),R)))}
-function x(){let N=t.get("me"),S=t.get("entries"),O=s("table",{class:"ts-table"},s("thead",{},s("tr",{},...["Assignment",
-"Due","State","What you can do"].map(A=>s("th",{scope:"col"},A)))),...t.get("modules").map(A=>L(A,S)));return s("section",
-{},s("div",{class:"ts-me"},s("h2",{},`Working as ${N.name} (${N.id})`),c("Not you? Sign out","sign-out",()=>{i("sign-out"),
-document.dispatchEvent(new CustomEvent("twoshaft-signed-out"))})),S.length?null:s("p",{},"Nothing is assigned yet."),O,c(
-"Look again","look",()=>i("look")))}function B(){let N=!!t.get("me").id,S=t.get("modules").map(R=>R.lesson),A=t.get("les\
-sons").filter(([R])=>!N||!S.includes(R));return A.length?s("section",{},s("h2",{},N?"To look things up":"Lessons"),s("ul",
-{class:"ts-lessons"},...A.map(([R,U])=>s("li",{},ne(R,U,`lesson:${R}`))))):null}let P=!1,v=t.get("me").id?null:r.get(),y=v!==
-null;function $(){let N=t.get("me");N.id?r.keep(N):(P||v&&!y)&&r.drop(),P=!!N.id}let m=0,d="",w=()=>lt(a,"[data-key]"),C=()=>a.
-querySelector("input[data-key=word]");function k(){let S=w().find(W=>W===document.activeElement)?.dataset.key;a.removeAttribute(
-"aria-busy");let O=!!t.get("me").id;l.textContent=t.get("said"),o.alert.textContent=t.get("trouble");let A=C()?.value,R=y?
-s("p",{},"One moment."):u();a.replaceChildren(...Pt([O?x():R,B()]));let U=C();U&&A&&(U.value=A);let G=d;if(d=t.get("aski\
-ng"),d&&d!==G&&w().find(W=>W.dataset.key==="question")?.focus(),!S||d&&d!==G)return;let mt=w().find(W=>W.dataset.key===S),
-tt=S.split(":")[1],_=S.startsWith("hand in anyway")?`hand in:${tt}`:`:${tt}`,q=w().find(W=>tt&&W.dataset.key?.endsWith(_));
-(mt??q??lt(a,"a, button, select")[0])?.focus()}let M=()=>{clearTimeout(m),m=setTimeout(()=>{y=!1,$(),k()},0)};t.on("chan\
-ge",M),$(),k(),v&&t.send({type:"resume",name:v.id,ticket:v.ticket});let D=()=>{!document.hidden&&t.get("me").id&&i("look",
-{quietly:!0})},H=new IntersectionObserver(([N])=>{N.isIntersecting&&D()});return H.observe(e),document.addEventListener(
-"visibilitychange",D),()=>{clearTimeout(m),t.off("change",M),H.disconnect(),document.removeEventListener("visibilitychan\
-ge",D),o.close()}}var Mn={bench:ze,build:Xe,cord:Ze,depth:Qe,face:ts,fault_board:ss,form:Ts,gate:ns,gears:os,hazards:rs,lifting:as,micrometer:is,
+g={met:"✓",enough:"◐","not yet":"○"};function L(N,S){let O=N.entries.map(G=>S.find(mt=>mt.name===G)).filter(G=>G!==
+void 0),A=N.lesson?ne(N.lesson,`Lesson ${N.title}`,`lesson:${N.lesson}`):s("span",{class:"ts-small-line"},"no lesson her\
+e"),R=s("details",{open:b.has(N.module)},s("summary",{"data-key":`outcomes:${N.module}`},`Outcomes: ${N.count||"none"}`),
+s("ul",{},...N.outcomes.map(([G,mt,tt,_])=>s("li",{},s("span",{class:"ts-shape","aria-hidden":"true"},g[G]||""),s("b",{},
+`${G}${tt&&G==="enough"?`, ${tt}`:""}: `),mt,tt&&G==="not yet"?`. Still missing: ${tt}`:"",_?` (${_})`:""))));R.addEventListener(
+"toggle",()=>{R.open?b.add(N.module):b.delete(N.module)});let U=O.flatMap(G=>p(G,N.marks[G.name]));return s("tbody",{},s(
+"tr",{class:"ts-module"},s("th",{scope:"rowgroup",colspan:4},N.title,s("span",{class:"ts-assigned"},O.length?"assigned":
+"not assigned"))),...U,s("tr",{},s("td",{colspan:4},A,s("p",{class:"ts-next"},s("b",{},"Next: "),N.next),R)))}function x(){
+let N=t.get("me"),S=t.get("entries"),O=s("table",{class:"ts-table"},s("thead",{},s("tr",{},...["Assignment","Due","State",
+"What you can do"].map(A=>s("th",{scope:"col"},A)))),...t.get("modules").map(A=>L(A,S)));return s("section",{},s("div",{
+class:"ts-me"},s("h2",{},`Working as ${N.name} (${N.id})`),c("Not you? Sign out","sign-out",()=>{i("sign-out"),document.
+dispatchEvent(new CustomEvent("twoshaft-signed-out"))})),S.length?null:s("p",{},"Nothing is assigned yet."),O,c("Look ag\
+ain","look",()=>i("look")))}function B(){let N=!!t.get("me").id,S=t.get("modules").map(R=>R.lesson),A=t.get("lessons").filter(
+([R])=>!N||!S.includes(R));return A.length?s("section",{},s("h2",{},N?"To look things up":"Lessons"),s("ul",{class:"ts-l\
+essons"},...A.map(([R,U])=>s("li",{},ne(R,U,`lesson:${R}`))))):null}let P=!1,v=t.get("me").id?null:r.get(),y=v!==null;function $(){
+let N=t.get("me");N.id?r.keep(N):(P||v&&!y)&&r.drop(),P=!!N.id}let m=0,d="",w=()=>lt(a,"[data-key]"),C=()=>a.querySelector(
+"input[data-key=word]");function k(){let S=w().find(W=>W===document.activeElement)?.dataset.key;a.removeAttribute("aria-\
+busy");let O=!!t.get("me").id;l.textContent=t.get("said"),o.alert.textContent=t.get("trouble");let A=C()?.value,R=y?s("p",
+{},"One moment."):u();a.replaceChildren(...Pt([O?x():R,B()]));let U=C();U&&A&&(U.value=A);let G=d;if(d=t.get("asking"),d&&
+d!==G&&w().find(W=>W.dataset.key==="question")?.focus(),!S||d&&d!==G)return;let mt=w().find(W=>W.dataset.key===S),tt=S.split(
+":")[1],_=S.startsWith("hand in anyway")?`hand in:${tt}`:`:${tt}`,q=w().find(W=>tt&&W.dataset.key?.endsWith(_));(mt??q??
+lt(a,"a, button, select")[0])?.focus()}let M=()=>{clearTimeout(m),m=setTimeout(()=>{y=!1,$(),k()},0)};t.on("change",M),$(),
+k(),v&&t.send({type:"resume",name:v.id,ticket:v.ticket});let D=()=>{!document.hidden&&t.get("me").id&&i("look",{quietly:!0})},
+H=new IntersectionObserver(([N])=>{N.isIntersecting&&D()});return H.observe(e),document.addEventListener("visibilitychan\
+ge",D),()=>{clearTimeout(m),t.off("change",M),H.disconnect(),document.removeEventListener("visibilitychange",D),o.close()}}var Mn={bench:ze,build:Xe,cord:Ze,depth:Qe,face:ts,fault_board:ss,form:Ts,gate:ns,gears:os,hazards:rs,lifting:as,micrometer:is,
 own_checks:ls,press:cs,rules:ds,runout:us,sealant:bs,seat:vs,shims:ks,start:Bs,thread:ys,whole_build:Ss,wrench:Ls};export{Mn as screens};

@@ -305,19 +305,20 @@ class Spanner:
 SPANNER: LearnersFile[Spanner] = LearnersFile(
     record=Spanner,
     fault="this is no spanner",
-    format=3,
+    format=4,
     older={
         1: lambda data: {"width": data["size"]},
-        2: lambda data: {"width_mm": data["width"] * 25.4, "flats": 6},
+        2: None,
+        3: lambda data: {"width_mm": data["width"] * 25.4, "flats": 6},
     },
 )
 
 
 def test_older_numbers_are_renewed_step_by_step():
-    now = SPANNER.of({"format": 3, "width_mm": 25.4, "flats": 6})
+    now = SPANNER.of({"format": 4, "width_mm": 25.4, "flats": 6})
     assert SPANNER.of({"size": 1.0}) == SPANNER.of({"format": 1, "size": 1.0}) == now
-    assert SPANNER.of({"format": 2, "width": 1.0}) == now
-    assert SPANNER.plain(now) == {"format": 3, "width_mm": 25.4, "flats": 6}
-    for number in (0, 4, True, "3", None, [3]):
+    assert SPANNER.of({"format": 2, "width": 1.0}) == SPANNER.of({"format": 3, "width": 1.0}) == now
+    assert SPANNER.plain(now) == {"format": 4, "width_mm": 25.4, "flats": 6}
+    for number in (0, 5, True, "3", None, [3]):
         with pytest.raises(SheetError, match="is not one this course version reads"):
             SPANNER.of({"format": number, "width_mm": 1.0, "flats": 6})

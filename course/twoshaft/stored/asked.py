@@ -35,7 +35,7 @@ ASKED: LearnersFile[Asked] = LearnersFile(
     file=".asked.json",
     record=Asked,
     format=2,
-    older={1: dict},  # nothing was known to be answered in part
+    older={1: None},  # nothing was known to be answered in part
     indent=1,
     fault="it holds no questions",
 )

@@ -53,7 +53,7 @@ class Definition(Generic[T]):
     numbered : bool
         Whether the number is written; files of the first version have none where it is not.
     older : mapping of int to callable
-        For each lower number, what makes its data those of the next.
+        For each lower number, what makes its data those of the next; None where nothing changes.
     sparse : tuple of str
         Members that are left out of the file where they stand at their default.
     indent : int
@@ -67,7 +67,7 @@ class Definition(Generic[T]):
     error: type[CourseError]
     format: int = 1
     numbered: bool = True
-    older: Mapping[int, Callable[[Any], Any]] | None = None
+    older: Mapping[int, Callable[[Any], Any] | None] | None = None
     sparse: tuple[str, ...] = ()
     indent: int = 2
 
@@ -96,7 +96,8 @@ class Definition(Generic[T]):
                 mend=f"this version reads format {self.format}",
             )
         for step in range(number, self.format):
-            data = older[step](data)
+            renew = older[step]
+            data = data if renew is None else renew(data)
         if isinstance(data, dict):
             data = {key: value for key, value in data.items() if key != "format"}
         try:

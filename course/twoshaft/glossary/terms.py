@@ -10,8 +10,8 @@ from typing import Annotated
 
 from pydantic import Field, ValidationError, field_validator
 
-from twoshaft.errors import UnitFileError
 from twoshaft.units.complaints import findings_of
+from twoshaft.units.findings import error_of
 from twoshaft.units.sections.order import Id, Section, Text
 from twoshaft.units.source import Node, read_nodes
 
@@ -100,8 +100,4 @@ def load_glossary(path: str | Path | None = None) -> tuple[Group, ...]:
     try:
         return _Glossary.model_validate(root.plain()).groups
     except ValidationError as trouble:
-        findings = findings_of(trouble, root, _Glossary)
-        first = findings[0]
-        raise UnitFileError(
-            first.what, where=first.where, mend=first.mend, findings=tuple(findings)
-        ) from None
+        raise error_of(findings_of(trouble, root, _Glossary)) from None

@@ -8,9 +8,8 @@ from typing import Annotated
 
 from pydantic import Field, ValidationError
 
-from twoshaft.errors import UnitFileError
 from twoshaft.units.complaints import findings_of
-from twoshaft.units.findings import Finding
+from twoshaft.units.findings import Finding, error_of
 from twoshaft.units.sections.order import Id, Ids, Section, Text
 from twoshaft.units.source import read_nodes
 
@@ -76,7 +75,7 @@ def load_outcomes(
     try:
         outcomes = _File.model_validate(root.plain()).outcomes
     except ValidationError as trouble:
-        raise _error(findings_of(trouble, root, _File)) from None
+        raise error_of(findings_of(trouble, root, _File)) from None
     entries = root.value["outcomes"].value
     seen: dict[str, int] = {}
     doubled = []
@@ -91,12 +90,7 @@ def load_outcomes(
             )
         seen.setdefault(outcome.id, node.line)
     if doubled:
-        raise _error(doubled)
+        raise error_of(doubled)
     return {
         outcome.id: outcome for outcome in outcomes if module is None or module in outcome.modules
     }
-
-
-def _error(findings: list[Finding]) -> UnitFileError:
-    first = findings[0]
-    return UnitFileError(first.what, where=first.where, mend=first.mend, findings=tuple(findings))

@@ -11,10 +11,9 @@ from typing import Annotated, Any
 
 from pydantic import BeforeValidator, Field, ValidationError
 
-from twoshaft.errors import UnitFileError
 from twoshaft.outcomes.outcomes import load_outcomes
 from twoshaft.units.complaints import findings_of
-from twoshaft.units.findings import Finding
+from twoshaft.units.findings import Finding, error_of
 from twoshaft.units.sections.order import Id, Section, Text
 from twoshaft.units.source import Node, read_nodes
 
@@ -114,9 +113,9 @@ def _read(path: Path, name: str) -> _File:
     try:
         read = _File.model_validate(root.plain())
     except ValidationError as trouble:
-        raise _error(findings_of(trouble, root, _File)) from None
+        raise error_of(findings_of(trouble, root, _File)) from None
     if strange := _strangers(root, load_outcomes()):
-        raise _error(strange)
+        raise error_of(strange)
     return read
 
 
@@ -127,8 +126,3 @@ def _strangers(root: Node, known: Collection[str]) -> list[Finding]:
         for id, node in named.items()
         if id not in known
     ]
-
-
-def _error(findings: list[Finding]) -> UnitFileError:
-    first = findings[0]
-    return UnitFileError(first.what, where=first.where, mend=first.mend, findings=tuple(findings))

@@ -8,8 +8,8 @@ from typing import Annotated
 
 from pydantic import ConfigDict, Field, ValidationError, model_validator
 
-from twoshaft.errors import UnitFileError
 from twoshaft.units.complaints import findings_of
+from twoshaft.units.findings import error_of
 from twoshaft.units.sections.order import Id, Section, Text
 from twoshaft.units.source import read_nodes
 
@@ -160,8 +160,4 @@ def load_safety(path: str | Path | None = None) -> Safety:
     try:
         return Safety.model_validate(root.plain())
     except ValidationError as trouble:
-        findings = findings_of(trouble, root, Safety)
-        first = findings[0]
-        raise UnitFileError(
-            first.what, where=first.where, mend=first.mend, findings=tuple(findings)
-        ) from None
+        raise error_of(findings_of(trouble, root, Safety)) from None

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
+
+from twoshaft.errors import UnitFileError
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,3 +31,9 @@ class Finding:
         """The finding as one sentence."""
         end = "" if self.mend.endswith("?") else "."
         return f"{self.where}: {self.what.rstrip('.')}; {self.mend.rstrip('.')}{end}"
+
+
+def error_of(findings: Sequence[Finding]) -> UnitFileError:
+    """The error that says all that was found in a file; there is at least one."""
+    first = findings[0]
+    return UnitFileError(first.what, where=first.where, mend=first.mend, findings=tuple(findings))

@@ -9,7 +9,7 @@ from pydantic import ValidationError
 from twoshaft.errors import UnitFileError
 from twoshaft.units.checks import check_unit
 from twoshaft.units.complaints import findings_of
-from twoshaft.units.findings import Finding
+from twoshaft.units.findings import error_of
 from twoshaft.units.source import Node, read_nodes
 from twoshaft.units.unit import Unit
 from twoshaft.units.variants import apply_variant
@@ -47,17 +47,12 @@ def load_unit(path_or_id: str | Path) -> Unit:
     try:
         unit = Unit.model_validate(root.plain())
     except ValidationError as trouble:
-        raise _error(findings_of(trouble, root, Unit)) from None
+        raise error_of(findings_of(trouble, root, Unit)) from None
     unit = unit.with_source(root)
     findings = check_unit(unit)
     if findings:
-        raise _error(findings)
+        raise error_of(findings)
     return unit
-
-
-def _error(findings: list[Finding] | tuple[Finding, ...]) -> UnitFileError:
-    first = findings[0]
-    return UnitFileError(first.what, where=first.where, mend=first.mend, findings=tuple(findings))
 
 
 def _locate(path_or_id: str | Path, beside: Path | None = None) -> tuple[Path, str]:

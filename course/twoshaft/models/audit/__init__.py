@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from twoshaft.errors import UnitFileError
 from twoshaft.models.audit.bearings import audit_bearings
 from twoshaft.models.audit.faces import audit_faces
 from twoshaft.models.audit.fasteners import audit_fasteners
@@ -18,7 +17,7 @@ from twoshaft.models.faults.audit import audit_faults
 from twoshaft.models.geartrain.audit import audit_gear_train
 from twoshaft.models.shift.audit import audit_shift
 from twoshaft.units import load_unit
-from twoshaft.units.findings import Finding
+from twoshaft.units.findings import Finding, error_of
 from twoshaft.units.unit import Unit
 
 __all__ = [
@@ -84,6 +83,5 @@ def sound_unit(path_or_id: str | Path) -> Unit:
     unit = load_unit(path_or_id)
     findings = audit_unit(unit)
     if findings:
-        first = findings[0]
-        raise UnitFileError(first.what, where=first.where, mend=first.mend, findings=findings)
+        raise error_of(findings)
     return unit

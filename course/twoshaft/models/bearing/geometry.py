@@ -24,13 +24,38 @@ from twoshaft.units.sections.bearings import BallBearing, TaperBearing
 
 _CATALOGUE = "NSK E1102m, sizes of a transaxle"
 _LINE_MM, _POINT_MM = 7.7e-5, 4.4e-4
-_SIZES: dict[str, Size] = {
-    "diameter": Range("element diameter", "mm", 2.0, 60.0, _CATALOGUE),
-    "bore": Range("bore", "mm", 5.0, 300.0, _CATALOGUE),
-    "outside": Range("outside diameter", "mm", 10.0, 400.0, _CATALOGUE),
-    "stand": Range("stand", "mm", 3.0, 100.0, _CATALOGUE),
-    "rating": Above("dynamic rating", "N", _CATALOGUE),
-}
+
+
+def _sizes(angle_deg: tuple[float, float], count: tuple[int, int]) -> dict[str, Size]:
+    """What both kinds are built from; only angles and numbers differ."""
+    return {
+        "angle": Range("contact angle", "deg", *angle_deg, _CATALOGUE),
+        "count": Range("number of rolling elements", "", *count, _CATALOGUE),
+        "diameter": Range("element diameter", "mm", 2.0, 60.0, _CATALOGUE),
+        "bore": Range("bore", "mm", 5.0, 300.0, _CATALOGUE),
+        "outside": Range("outside diameter", "mm", 10.0, 400.0, _CATALOGUE),
+        "stand": Range("stand", "mm", 3.0, 100.0, _CATALOGUE),
+        "rating": Above("dynamic rating", "N", _CATALOGUE),
+    }
+
+
+def _plain(
+    angle_deg: float,
+    count: float,
+    diameter_mm: float,
+    bore_mm: float,
+    outside_mm: float,
+    stand_mm: float,
+) -> dict[str, Any]:
+    """The same in the units of a row."""
+    return {
+        "angle_rad": math.radians(angle_deg),
+        "count": int(count),
+        "element_m": diameter_mm / 1e3,
+        "bore_m": bore_mm / 1e3,
+        "outside_m": outside_mm / 1e3,
+        "stand_m": stand_mm / 1e3,
+    }
 
 
 @dataclass(frozen=True)
@@ -114,12 +139,10 @@ class Rollers(_Row):
 
     @classmethod
     @border(
-        angle=Range("contact angle", "deg", 8, 35, _CATALOGUE),
-        count=Range("number of rolling elements", "", 8, 60, _CATALOGUE),
+        **_sizes(angle_deg=(8, 35), count=(8, 60)),
         length=Range("roller length", "mm", 3.0, 60.0, _CATALOGUE),
         half_angle=Range("half angle of the roller", "deg", 0.5, 5.0, _CATALOGUE),
         rib_arm=Range("rib arm", "mm", 0.1, 10.0, _CATALOGUE),
-        **_SIZES,
     )
     def of(
         cls,
@@ -151,12 +174,7 @@ class Rollers(_Row):
         '46 mm'
         """
         return cls(
-            angle_rad=math.radians(angle_deg),
-            count=int(count),
-            element_m=diameter_mm / 1e3,
-            bore_m=bore_mm / 1e3,
-            outside_m=outside_mm / 1e3,
-            stand_m=stand_mm / 1e3,
+            **_plain(angle_deg, count, diameter_mm, bore_mm, outside_mm, stand_mm),
             capacity_n=rating_n,
             name=name,
             length_m=length_mm / 1e3,
@@ -185,11 +203,7 @@ class Balls(_Row):
         return _POINT_MM * 1e-3 / (self.element_m * 1e3) ** (1 / 3)
 
     @classmethod
-    @border(
-        angle=Range("contact angle", "deg", 5, 40, _CATALOGUE),
-        count=Range("number of rolling elements", "", 5, 40, _CATALOGUE),
-        **_SIZES,
-    )
+    @border(**_sizes(angle_deg=(5, 40), count=(5, 40)))
     def of(
         cls,
         *,
@@ -217,12 +231,7 @@ class Balls(_Row):
         '46 mm'
         """
         return cls(
-            angle_rad=math.radians(angle_deg),
-            count=int(count),
-            element_m=diameter_mm / 1e3,
-            bore_m=bore_mm / 1e3,
-            outside_m=outside_mm / 1e3,
-            stand_m=stand_mm / 1e3,
+            **_plain(angle_deg, count, diameter_mm, bore_mm, outside_mm, stand_mm),
             capacity_n=rating_n,
             name=name,
         )

@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from twoshaft.models.border import Above, Depends, Range, border
+from twoshaft.models.border import Above, Depends, Range, Size, border
 from twoshaft.models.joint.threads import Strength, Thread, ThreadLimits
 from twoshaft.units.quantities import Q
 
@@ -18,9 +18,10 @@ SHEAR_SHARE = 0.6
 _SOURCE = "ISO/TR 16224"
 _BOSS_LOW, _BOSS_FULL = 1.4, 1.9
 _RATIO_LOW, _RATIO_HIGH = 0.4, 2.2
-
-
-_ENGAGEMENT, _PITCH = Above("engagement", "mm"), Above("thread pitch", "mm")
+_ENGAGED: dict[str, Size] = {
+    "engagement": Above("engagement", "mm"),
+    "pitch": Above("thread pitch", "mm"),
+}
 
 
 def _hole_flanks(bolt_major_mm: float, pitch_mm: float) -> Range:
@@ -37,8 +38,7 @@ def _bolt_flanks(hole_minor_mm: float, pitch_mm: float) -> Range:
 
 @border(
     "mm**2",
-    engagement=_ENGAGEMENT,
-    pitch=_PITCH,
+    **_ENGAGED,
     bolt_major=Above("major diameter of the bolt", "mm"),
     hole_pitch_diameter=Depends("mm", _hole_flanks),
 )
@@ -62,14 +62,13 @@ def shear_area_hole(
     >>> f"{shear_area_hole(Q(10, 'mm'), Q(1.5, 'mm'), Q(10, 'mm'), Q(9.026, 'mm')):.0f}"
     '275 millimeter ** 2'
     """
-    bracket_mm = pitch_mm / 2 + (bolt_major_mm - hole_pitch_diameter_mm) / math.sqrt(3)
-    return math.pi * engagement_mm / pitch_mm * bolt_major_mm * bracket_mm
+    flanks_mm = bolt_major_mm - hole_pitch_diameter_mm
+    return _sheared_mm2(engagement_mm, pitch_mm, bolt_major_mm, flanks_mm)
 
 
 @border(
     "mm**2",
-    engagement=_ENGAGEMENT,
-    pitch=_PITCH,
+    **_ENGAGED,
     hole_minor=Above("minor diameter of the hole", "mm"),
     bolt_pitch_diameter=Depends("mm", _bolt_flanks),
 )
@@ -86,8 +85,16 @@ def shear_area_bolt(
     >>> f"{shear_area_bolt(Q(10, 'mm'), Q(1.5, 'mm'), Q(8.376, 'mm'), Q(9.026, 'mm')):.0f}"
     '197 millimeter ** 2'
     """
-    bracket_mm = pitch_mm / 2 + (bolt_pitch_diameter_mm - hole_minor_mm) / math.sqrt(3)
-    return math.pi * engagement_mm / pitch_mm * hole_minor_mm * bracket_mm
+    flanks_mm = bolt_pitch_diameter_mm - hole_minor_mm
+    return _sheared_mm2(engagement_mm, pitch_mm, hole_minor_mm, flanks_mm)
+
+
+def _sheared_mm2(
+    engagement_mm: float, pitch_mm: float, diameter_mm: float, flanks_mm: float
+) -> float:
+    """Area sheared off on a cylinder; ``flanks_mm`` is how far the flanks meet, on the diameter."""
+    bracket_mm = pitch_mm / 2 + flanks_mm / math.sqrt(3)
+    return math.pi * engagement_mm / pitch_mm * diameter_mm * bracket_mm
 
 
 @border(ratio=Range("boss diameter over thread diameter", "", _BOSS_LOW, math.inf, _SOURCE))

@@ -47,7 +47,7 @@ def progress_table(title: str, standings: list[Standing]) -> Table:
     table = _table(title)
     for heading in ("id", "name", "group", "stage"):
         table.add_column(heading, no_wrap=heading == "id")
-    for heading in ("answered", "points", "of"):
+    for heading in ("answered", "unreadable", "points", "of"):
         table.add_column(heading, justify="right")
     for heading in ("late", "given back", "observed"):
         table.add_column(heading)
@@ -57,7 +57,8 @@ def progress_table(title: str, standings: list[Standing]) -> Table:
             one.learner.name,
             one.learner.group,
             one.stage,
-            f"{one.answered}/{one.asked}" if one.answered else "",
+            f"{one.answered}/{one.asked}" if one.answered or one.unread else "",
+            str(one.unread or ""),
             _figure(one.points),
             _figure(one.maximum),
             "late" if one.late else "",

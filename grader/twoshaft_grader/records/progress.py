@@ -5,9 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from twoshaft.errors import SheetError
+from twoshaft.jobsheet.gaps import Filled, count_answers
 from twoshaft.outcomes import load_outcomes
-from twoshaft.stored.job_sheet import read_sheet
 from twoshaft_grader.cohort.arrival import arrivals, hand_in_time
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
 from twoshaft_grader.cohort.extensions import due_for
@@ -40,7 +39,9 @@ class Standing:
     Attributes
     ----------
     answered, asked : int
-        Fields with an answer in the learner's own copy, and fields in all.
+        Fields of the learner's own copy with a whole answer, and fields in all.
+    unread : int
+        Fields with an answer that cannot be read, as the learner's start page counts them.
     points, maximum : float or None
         None until marked.
     late : bool or None
@@ -55,6 +56,7 @@ class Standing:
     assignment: str
     stage: Stage
     answered: int
+    unread: int
     asked: int
     points: float | None
     maximum: float | None
@@ -89,8 +91,8 @@ def progress(cohort: Cohort, assignments: list[Assigned] | None = None) -> list[
                 standings.append(_standing(cohort, assigned, person, asked, person.id in waiting))
             standings += [
                 Standing(
-                    person, assigned.name, Stage.DAMAGED, 0, asked, None, None, None, False, 0, 0,
-                    one.why,
+                    person, assigned.name, Stage.DAMAGED, 0, 0, asked, None, None, None, False,
+                    0, 0, one.why,
                 )
                 for one in left
             ]  # fmt: skip
@@ -101,7 +103,8 @@ def _standing(
     cohort: Cohort, assigned: Assigned, person: Learner, asked: int, waiting: bool
 ) -> Standing:
     mark = read_mark(cohort.mark_file(person.id, assigned.name))
-    answered = _answered(cohort, assigned, person)
+    place = cohort.place(person.id, assigned.name)
+    filled = count_answers(place) or Filled()  # a sheet that cannot be read counts as none
     if mark is not None and mark.sheet is not None and mark.state == MARKED:
         stage = Stage.ENOUGH if mark.sheet.met else Stage.NOT_YET
     elif mark is not None:
@@ -110,9 +113,9 @@ def _standing(
         stage = Stage.COLLECTED
     elif waiting:
         stage = Stage.HANDED_IN
-    elif answered:
+    elif filled.begun:
         stage = Stage.UNDER_WAY
-    elif cohort.place(person.id, assigned.name).is_dir():
+    elif place.is_dir():
         stage = Stage.NOT_BEGUN
     else:
         stage = Stage.NOT_FETCHED
@@ -125,7 +128,8 @@ def _standing(
         person,
         assigned.name,
         stage,
-        answered,
+        filled.answered,
+        filled.unread,
         asked,
         mark.sheet.points if mark and mark.sheet else None,
         mark.sheet.maximum if mark and mark.sheet else None,
@@ -134,12 +138,3 @@ def _standing(
         last.count(True),
         last.count(False),
     )
-
-
-def _answered(cohort: Cohort, assigned: Assigned, person: Learner) -> int:
-    """Answers in the learner's own copy; a sheet that cannot be read counts as none."""
-    try:
-        sheet = read_sheet(cohort.place(person.id, assigned.name) / "jobsheet.json")
-    except SheetError:
-        return 0
-    return sum(answer.value not in (None, "", []) for answer in sheet.answers.values())

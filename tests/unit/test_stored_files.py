@@ -13,7 +13,7 @@ import pytest
 
 from twoshaft.errors import CohortError, CourseError, SheetError
 from twoshaft.stored.assignment import ASSIGNMENT
-from twoshaft.stored.definition import LearnersFile
+from twoshaft.stored.definition import LearnersFile, indented
 from twoshaft.stored.extensions import OWN_EXTENSIONS
 from twoshaft.stored.given import ISSUED
 from twoshaft.stored.job_sheet import parse_sheet, read_sheet, sheet_text
@@ -322,3 +322,16 @@ def test_older_numbers_are_renewed_step_by_step():
     for number in (0, 5, True, "3", None, [3]):
         with pytest.raises(SheetError, match="is not one this course version reads"):
             SPANNER.of({"format": number, "width_mm": 1.0, "flats": 6})
+
+
+@pytest.mark.parametrize(
+    "data",
+    [
+        [],
+        {},
+        {"a": [{}, [], 'é"\n\u2028/\\'], "b": [1e-05, 1e22, -0.0, 12, True, None]},
+        float("nan"),
+    ],
+)
+def test_text_is_indented_as_python_does_it(data):
+    assert indented(data, 2) == json.dumps(data, ensure_ascii=False, indent=2)

@@ -80,11 +80,13 @@ def assign(
     """
     # What reads an assignment only, as progress does, goes without models, readings and marking.
     from twoshaft.models.audit import sound_unit
+    from twoshaft.models.order import OrderTask, chance_r0
     from twoshaft.readings import issue_record
     from twoshaft.units import load_unit
+    from twoshaft_grader.cohort.order_levels import order_levels
     from twoshaft_grader.cohort.trial import answers_asked
     from twoshaft_grader.cohort.workplace import copy_lessons
-    from twoshaft_grader.marking.reference import load_solution
+    from twoshaft_grader.marking.reference import load_solution, run_clean
 
     solution = content.solution(module)
     name = f"{module}-{attempt}"
@@ -103,8 +105,13 @@ def assign(
     unit = sound_unit(cohort.unit_source) if unit_is_own(cohort) else cohort_unit(cohort)
     # Tried with one learner's readings: a unit that lacks something shows it before anything is
     # written.
-    first = issue_record(module, unit, salt=cohort.salt, learner=learners[0].id, attempt=attempt)
-    asked = answers_asked(load_solution(solution), first, unit)
+    with order_levels(cohort):
+        one = learners[0].id
+        first = issue_record(module, unit, salt=cohort.salt, learner=one, attempt=attempt)
+        asked = answers_asked(load_solution(solution), first, unit)
+        for reference in run_clean(load_solution(solution), first, unit).references.values():
+            if isinstance(reference.value, OrderTask):
+                chance_r0(reference.value)  # kept for the marking
     copy_lessons(cohort, content)
     source = cohort.source(name)
     source.mkdir(parents=True, exist_ok=True)
@@ -130,9 +137,10 @@ def assign(
     )
     ASSIGNMENT.write(source / ASSIGNMENT.file, about)
     assigned = read_assigned(cohort, name)
-    for learner in learners:
-        # Nobody has it yet: what an earlier try left may be of another unit.
-        issue(cohort, assigned, learner, unit, renew=True)
+    with order_levels(cohort):
+        for learner in learners:
+            # Nobody has it yet: what an earlier try left may be of another unit.
+            issue(cohort, assigned, learner, unit, renew=True)
     api = backbone.desk_api(cohort)
     backbone.run(cohort, f"making the apprentices' copy of {name}", api.generate_assignment, name)
     with backbone.gradebook(cohort) as book:

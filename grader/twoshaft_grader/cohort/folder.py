@@ -19,6 +19,7 @@
     observations/           what assessors saw, per learner
     returned/               marks as given back, per assignment and learner
     settings/               of the JupyterLab that the open command starts
+    kept/                   worked out once; made again where it is missing
     exports/ log/           what went out; what was done when
 """
 
@@ -157,6 +158,11 @@ class Cohort:
     def rules(self) -> Path:
         """The college's own rules of what is enough; most cohorts have none."""
         return self.root / RULES
+
+    @property
+    def order_levels(self) -> Path:
+        """What was worked out of orders; made again where it is not there."""
+        return self.root / "kept" / "order-levels.json"
 
     def mark_file(self, learner: str, assignment: str) -> Path:
         """The learner's stored mark."""

@@ -21,6 +21,7 @@ from multiprocessing import get_context
 
 import twoshaft
 from twoshaft.jobsheet.receipts import sheet_digest
+from twoshaft.models.order import chance_levels
 from twoshaft.outcomes import load_rules
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.arrival import hand_in_time
@@ -31,7 +32,8 @@ from twoshaft_grader.cohort.extensions import extension_of
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.marks import MARKED, UNREADABLE, StoredMark, read_mark, write_mark
 from twoshaft_grader.cohort.not_done import NotDone, going_on
-from twoshaft_grader.cohort.one_sheet import Result, Work, blank_mark, end_with_parent, mark_one
+from twoshaft_grader.cohort.one_sheet import Result, Work, begin_worker, blank_mark, mark_one
+from twoshaft_grader.cohort.order_levels import order_levels
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.marking.gradebook import Recorder
@@ -112,7 +114,7 @@ def mark_assignment(
     CohortError
         When another run is under way, or the cohort's own files are damaged.
     """
-    with turn(cohort):
+    with turn(cohort), order_levels(cohort):
         return _mark_assignment(cohort, assigned, list(learners), again, workers, step)
 
 
@@ -224,7 +226,12 @@ def _pool(workers: int) -> ProcessPoolExecutor:
     # unit is shared, in time and memory. Elsewhere every process begins anew.
     way = "fork" if sys.platform == "linux" else "spawn"
     gc.freeze()  # collecting garbage would write to, and so copy, what is shared
-    return ProcessPoolExecutor(workers, mp_context=get_context(way), initializer=end_with_parent)
+    return ProcessPoolExecutor(
+        workers,
+        mp_context=get_context(way),
+        initializer=begin_worker,
+        initargs=(chance_levels(),),
+    )
 
 
 def _batches(results: Iterable[Result]) -> Iterator[list[Result]]:

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from twoshaft.errors import CourseError, SheetError
 from twoshaft.jobsheet import SheetData, read_sheet
+from twoshaft.models.order import take_chance_levels
 from twoshaft.outcomes import load_rules
 from twoshaft.units import Unit, load_unit
 from twoshaft_grader.cohort.limits import TooLong, limits
@@ -69,8 +70,10 @@ def _issued(work: Work) -> dict:
     return read_issued(Path(work.issued))
 
 
-def end_with_parent() -> None:
-    """In a worker process: end when the run that started it is gone, even if it was killed."""
+def begin_worker(levels: dict[str, float]) -> None:
+    """In a worker process: know what the run has worked out of orders, and end when the run is
+    gone, even if it was killed."""
+    take_chance_levels(levels)
     parent = parent_process()
     if parent is None:
         return

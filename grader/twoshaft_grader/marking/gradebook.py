@@ -6,6 +6,7 @@ answers and verdicts as a table and its points as the float that nbgrader reads.
 
 from __future__ import annotations
 
+import copy
 import os
 import stat
 from datetime import datetime, timedelta
@@ -17,6 +18,7 @@ from nbgrader import utils
 from nbgrader.api import Gradebook
 
 from twoshaft.errors import CohortError
+from twoshaft.stored.definition import indented
 from twoshaft.stored.hostile import MAX_BYTES
 from twoshaft.stored.writing import write_file
 from twoshaft_grader.marking.pages import fill
@@ -60,6 +62,7 @@ class Recorder:
             )
         self._released = released[0]
         self._nb = nbformat.read(self._released, as_version=4)
+        self._text = NotebookText(self._nb)
         self._scores = Scores(book, assignment, self._released.stem)
 
     def record(
@@ -92,7 +95,7 @@ class Recorder:
         CohortError
             When a cell of the assignment is not in the gradebook.
         """
-        nb = marked_notebook(self._nb, mark)
+        nb = marked_notebook(self._nb, mark)  # the same one, with other outputs
         entry = self._scores.of(learner)
         if timestamp is not None:
             entry.submission.timestamp = utils.parse_utc(timestamp)
@@ -113,21 +116,51 @@ class Recorder:
                 grade = entry.grade(name)
                 grade.auto_score, grade.needs_manual_grade = 0.0, False
                 entry.comment(name).auto_comment = task_comment(task) if task else None
-        return self._write(learner, nb)
+        return self._write(learner)
 
     def commit(self) -> None:
         """Let what was recorded stand in the gradebook; a cut before leaves all of it out."""
         self._scores.commit()
 
-    def _write(self, learner: str, nb: NotebookNode) -> Path:
+    def _write(self, learner: str) -> Path:
         folder = self._root / "autograded" / learner / self._name
         folder.mkdir(parents=True, exist_ok=True)
         submitted = self._root / "submitted" / learner / self._name
         for name in CARRIED_OVER:
             _carry_over(submitted / name, folder / name)
         target = folder / self._released.name
-        write_file(target, v4.writes(nb).rstrip("\n") + "\n", sync=False)
+        write_file(target, self._text.now(), sync=False)
         return target
+
+
+_NO_OUTPUTS = '\n   "outputs": []'  # of a cell; within a text a line never begins so
+
+
+class NotebookText:
+    """Writes one notebook for many learners, as nbformat does: only outputs change."""
+
+    def __init__(self, nb: NotebookNode) -> None:
+        self._code = [cell for cell in nb.cells if cell.cell_type == "code"]
+        bare = copy.deepcopy(nb)
+        for cell in bare.cells:
+            if cell.cell_type == "code":
+                cell.outputs, cell.execution_count = [], None
+        self._first, *self._after = v4.writes(bare).split(_NO_OUTPUTS)
+
+    def now(self) -> str:
+        """The text of the notebook with its outputs as they are now."""
+        parts = [self._first]
+        for cell, after in zip(self._code, self._after, strict=True):
+            parts += ['\n   "outputs": ', _outputs_text(cell.outputs), after]
+        return "".join(parts).rstrip("\n") + "\n"
+
+
+def _outputs_text(outputs: list[NotebookNode]) -> str:
+    plain = [
+        dict(sorted({**one, "data": {k: v.splitlines(True) for k, v in one.data.items()}}.items()))
+        for one in outputs
+    ]
+    return indented(plain, 1).replace("\n", "\n   ")
 
 
 def marked_notebook(nb: NotebookNode, mark: SheetMark) -> NotebookNode:

@@ -11,7 +11,15 @@ from twoshaft.models.order.count import (
     quick_order,
 )
 from twoshaft.models.order.hands import Hands, needs_directly, with_many_hands
-from twoshaft.models.order.mark import chance_r0, mark, share, starting_order, zero_mark_slip
+from twoshaft.models.order.mark import (
+    chance_levels,
+    chance_r0,
+    mark,
+    share,
+    starting_order,
+    take_chance_levels,
+    zero_mark_slip,
+)
 from twoshaft.models.order.model import model_order, sensible_order
 from twoshaft.models.order.ready import Consequence, consequences, ready_steps
 from twoshaft.models.order.replay import Event, Replay, replay
@@ -38,6 +46,7 @@ __all__ = [
     "Window",
     "broken_safety",
     "buried_steps",
+    "chance_levels",
     "chance_r0",
     "consequences",
     "count_orders",
@@ -55,6 +64,7 @@ __all__ = [
     "sensible_order",
     "share",
     "starting_order",
+    "take_chance_levels",
     "window",
     "with_many_hands",
     "zero_mark_slip",

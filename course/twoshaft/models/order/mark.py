@@ -6,10 +6,13 @@ average, so that guessing earns about nothing whatever the task's length.
 
 from __future__ import annotations
 
+import hashlib
 import math
 import random
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from functools import cache
+from pathlib import Path
 
 from twoshaft.errors import UnitFileError
 from twoshaft.models.order.slip import plan_slip, slip_size
@@ -21,6 +24,8 @@ LEAST_R0 = 3.0
 """A task on which three slips earn less than nothing is too coarse to mark."""
 SEED = 20_000_101
 _known: dict[tuple, float] = {}
+_start_slips: dict[tuple, float] = {}
+_levels: dict[str, float] = {}
 
 
 def chance_slips(task: OrderTask, draws: int | None = None, seed: int = SEED) -> Counter[int]:
@@ -68,14 +73,44 @@ def chance_r0(task: OrderTask) -> float:
     """
     key = task.signature
     if key not in _known:
-        slips = chance_slips(task)
-        tenths = 10 * max(slips)
-        low, high = 0, 2 * tenths + 10
-        while high - low > 1:
-            middle = (low + high) // 2
-            low, high = (middle, high) if _earns(slips, middle / 10) <= CHANCE else (low, middle)
-        _known[key] = low / 10
+        level = _level_id(key)
+        if level not in _levels:
+            _levels[level] = _chance_r0(task)
+        _known[key] = _levels[level]
     return _known[key]
+
+
+def _chance_r0(task: OrderTask) -> float:
+    slips = chance_slips(task)
+    tenths = 10 * max(slips)
+    low, high = 0, 2 * tenths + 10
+    while high - low > 1:
+        middle = (low + high) // 2
+        low, high = (middle, high) if _earns(slips, middle / 10) <= CHANCE else (low, middle)
+    return low / 10
+
+
+def chance_levels() -> dict[str, float]:
+    """Every :func:`chance_r0` worked out or taken over so far, by a digest of all that it depends
+    on: the task's rules, and the code. A long list takes a second, so they are worth keeping."""
+    return dict(_levels)
+
+
+def take_chance_levels(kept: Mapping[str, float]) -> None:
+    """Take over what :func:`chance_levels` gave to another run; of other code it is not used."""
+    _levels.update(kept)
+
+
+def _level_id(signature: tuple) -> str:
+    return hashlib.sha256(f"{_code()} {signature!r}".encode()).hexdigest()
+
+
+@cache
+def _code() -> str:
+    digest = hashlib.sha256()
+    for path in sorted(Path(__file__).parent.glob("*.py")):
+        digest.update(path.read_bytes())
+    return digest.hexdigest()
 
 
 def _earns(slips: Counter[int], r0: float) -> float:
@@ -119,10 +154,10 @@ def zero_mark_slip(task: OrderTask) -> float:
 def _start_slip(task: OrderTask) -> float:
     """The slip of the order shown at first; every pass of a marking asks for it."""
     key = task.signature, task.start
-    if key not in _known:
+    if key not in _start_slips:
         shown = [task.number[step] for step in task.start or ()]
-        _known[key] = float(slip_size(task, shown))
-    return _known[key]
+        _start_slips[key] = float(slip_size(task, shown))
+    return _start_slips[key]
 
 
 def mark(task: OrderTask, sequence: Iterable[str], *, start: Iterable[str] | None = None) -> float:

@@ -368,14 +368,29 @@ class _Search:
         ways = _ways(task.unit, task.before, task.after, options, blocks)
         if ways is None:
             return self._searched(blocks)
+        if self.weights is None:
+            size = self._least_size(ways, blocks)
+            return None if size is None else (size, 0, ())
         broken = [broken_masks(self.order, after) for after in ways]
         sizes = [smallest_cover_size(masks) for masks in broken]
         if not sizes:
             return None
         least = min(sizes)
-        if self.weights is None:
-            return least, 0, ()
         return min(self._cost(b) for b, size in zip(broken, sizes, strict=True) if size == least)
+
+    def _least_size(self, ways: tuple[tuple[int, ...], ...], blocks: tuple[int, ...]) -> int | None:
+        """Size of the least cover over the ways. What no choice asks for is part of every way:
+        a way that costs no more than that is not beaten."""
+        task, least = self.task, None
+        common = _common(task.unit, task.before, task.after, blocks)
+        floor = 0 if common is None else smallest_cover_size(broken_masks(self.order, common))
+        for after in ways:
+            size = smallest_cover_size(broken_masks(self.order, after))
+            if least is None or size < least:
+                least = size
+            if least <= floor:
+                break
+        return least
 
     def _cost(self, broken: list[int]) -> Cost:
         if self.weights is None:
@@ -466,6 +481,15 @@ def _ways(
         ways = [ways[k] for k in _leanest([after for _, after in ways])]
     apart = [_apart(after, blocks) for _, after in ways]
     return tuple(tuple(apart[k]) for k in _leanest(apart))
+
+
+@kept(most=2048)
+def _common(
+    unit: Unit, before: tuple[int, ...], after: tuple[int, ...], blocks: tuple[int, ...]
+) -> tuple[int, ...] | None:
+    """What comes after each step however the choices are kept, with blocks moved as one."""
+    joined = _joined(before, after, blocks)
+    return None if joined is None else tuple(_apart(joined[1], blocks))
 
 
 def _leanest(afters: Sequence[Sequence[int]]) -> list[int]:

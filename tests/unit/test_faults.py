@@ -188,11 +188,7 @@ def test_the_coarse_grids_of_the_table_show_what_the_fine_ones_show(unit, show, 
     coarse = [show(*case) for case in cases]
     monkeypatch.setattr(by_hand, "_GRID_MM", 0.5)
     monkeypatch.setattr(tight, "_CELLS", (400, 300))
-    by_hand.proof.cache_clear()
-    try:
-        assert [show(*case) for case in cases] == coarse
-    finally:
-        by_hand.proof.cache_clear()
+    assert [show(*case) for case in cases] == coarse
 
 
 def test_what_excludes_what(unit):

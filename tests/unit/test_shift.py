@@ -1,13 +1,24 @@
+import gc
 import math
+import weakref
 
 import numpy as np
 import pytest
 from pydantic import ValidationError
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.shift import detent_force, mechanism, prove_by_hand, reach, with_misbuilds
+from twoshaft.models.shift import (
+    detent_force,
+    fitted,
+    follow,
+    mechanism,
+    prove_by_hand,
+    reach,
+    with_misbuilds,
+)
 from twoshaft.models.shift.audit import audit_shift
 from twoshaft.models.shift.bodies import overlaps
+from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.shift import Shift
 
@@ -180,3 +191,25 @@ def test_detent_crest_takes_the_compressed_spring():
     assert (force.at_crest / force.to_start).to("").magnitude == pytest.approx(1.5)
     assert force.travel.to("mm").magnitude == pytest.approx(2.0)
     assert force.holds_below.to("N").magnitude == pytest.approx(40 * math.tan(math.pi / 4))
+
+
+def test_mechanisms_share_the_tables_of_bodies_that_no_misbuild_changes(shift):
+    sound, worn = mechanism(shift), mechanism(with_misbuilds(shift, ["lockout-spring-missing"]))
+    same = [one is other for one, other in zip(sound.following, worn.following, strict=True)]
+    assert same.count(False) == 1  # the plate without its spring
+    both = mechanism(with_misbuilds(shift, ["lockout-spring-missing", "detent-ball-missing"]))
+    changed = [body.id for body in shift.passive].index("lockout-plate")
+    assert both.following[changed] is worn.following[changed]
+
+
+def test_what_is_worked_out_of_a_mechanism_goes_with_its_unit():
+    shift = load_unit("tarnbeck-b5").shift
+    machine = fitted(shift, ["finger-peg-worn"], ["turn"])
+    assert fitted(shift, ["finger-peg-worn"], ["turn"]) is machine
+    proof = prove_by_hand(machine)
+    assert prove_by_hand(machine) is proof
+    follow(machine, ["turn:high"])
+    gone = weakref.ref(machine), weakref.ref(proof), weakref.ref(shift)
+    del machine, proof, shift
+    gc.collect()
+    assert [one() for one in gone] == [None, None, None]

@@ -18,9 +18,8 @@ _GRID_MM = 1.0
 """Half as fine as the rig's grid and sixteen times quicker; a test holds that both agree."""
 
 
-@lru_cache(maxsize=256)
 def proof(shift: Shift) -> HandProof:
-    """The test by hand of a mechanism, cached.
+    """The test by hand of a mechanism, kept with its section.
 
     Examples
     --------

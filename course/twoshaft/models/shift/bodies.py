@@ -7,8 +7,6 @@ against half-planes serves whole grids at once.
 
 from __future__ import annotations
 
-from functools import lru_cache
-
 import numpy as np
 
 Piece = tuple[tuple[float, float], ...]
@@ -16,7 +14,6 @@ Piece = tuple[tuple[float, float], ...]
 TOUCH_MM = 1e-6  # touching is free; overlapping is not
 
 
-@lru_cache(maxsize=4096)
 def _half_planes(still: Piece, moving: Piece) -> np.ndarray:
     """Rows (a, b, c): a point (x, y) is inside where every a x + b y + c is below zero."""
     from scipy.spatial import ConvexHull

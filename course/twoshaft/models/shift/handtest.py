@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from functools import lru_cache
 from typing import Literal
 
 from twoshaft.models.shift.handwork import (
@@ -17,6 +16,7 @@ from twoshaft.models.shift.handwork import (
     turn_towards,
 )
 from twoshaft.models.shift.mechanism import Mechanism, State
+from twoshaft.units.kept import kept
 from twoshaft.units.sections.shift import Shift
 
 TRIED, LEFT, SHOWN = "tried", "left", "shown"
@@ -185,7 +185,7 @@ DEEPEST = 4
 Ends = tuple[State, ...]
 
 
-@lru_cache(maxsize=64)
+@kept(most=64)
 def shortest_telling(
     sound: Mechanism, faulty: Mechanism, deepest: int = DEEPEST
 ) -> tuple[str, ...] | None:

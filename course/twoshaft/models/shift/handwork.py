@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections import deque
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 from itertools import pairwise
 from typing import Any
 
@@ -21,7 +20,7 @@ from twoshaft.models.shift.mechanism import MOVES, Mechanism, State, mechanism
 from twoshaft.models.shift.misbuild import with_misbuilds
 from twoshaft.models.shift.proof import held
 from twoshaft.units.kept import kept
-from twoshaft.units.sections.shift import Axis, Body, Interlock, Passive, Rail, Shift
+from twoshaft.units.sections.shift import Axis, Body, Drive, Interlock, Passive, Rail, Shift
 
 HIGH, LOW, NEUTRAL, LET_GO = "turn:high", "turn:low", "neutral", "let-go"
 SLACK_MM = 2.0
@@ -345,7 +344,7 @@ def follow(machine: Mechanism, moves: Sequence[str]) -> tuple[Done, ...]:
     return tuple(done)
 
 
-@lru_cache(maxsize=8192)
+@kept(most=4096)
 def make_move(
     machine: Mechanism, states: tuple[State, ...], code: str
 ) -> tuple[tuple[State, ...], Done]:
@@ -609,38 +608,53 @@ def mirrored(shift: Shift, *axes: Axis | str) -> Shift:
     return shift
 
 
+@kept()
 def _mirrored(shift: Shift, axis: Axis) -> Shift:
     travel = axis is Axis.TRAVEL
-    sx, sy = (-1, 1) if travel else (1, -1)
-
-    def over(limits):
-        return (-limits[1], -limits[0])
-
-    def pieces(body):
-        return tuple(tuple((sx * x, sy * y) for x, y in piece) for piece in body.pieces)
-
-    swap = {"low": "high", "high": "low"}
-    passive = []
-    for body in shift.passive:
-        update = {"pieces": pieces(body)}
-        if body.axis is axis:
-            update["range_mm"] = over(body.range_mm)
-            update["notches_mm"] = tuple(-notch for notch in reversed(body.notches_mm))
-            update["drive"] = type(body.drive)(swap.get(body.drive.value, body.drive.value))
-        passive.append(body.model_copy(update=update))
-    update = {
-        "bodies": tuple(b.model_copy(update={"pieces": pieces(b)}) for b in shift.bodies),
-        "passive": tuple(passive),
+    sx, sy = _signs(axis)
+    update: dict[str, Any] = {
+        "bodies": tuple(
+            body.model_copy(update={"pieces": _mirrored_pieces(body, axis)})
+            for body in shift.bodies
+        ),
+        "passive": tuple(_mirrored_body(body, axis) for body in shift.passive),
         "start_mm": (sx * shift.start_mm[0], sy * shift.start_mm[1]),
     }
     if travel:
-        update["travel_mm"] = over(shift.travel_mm)
+        update["travel_mm"] = _over(shift.travel_mm)
         update["gates"] = tuple(
             g.model_copy(update={"at_mm": -g.at_mm}) for g in reversed(shift.gates)
         )
     else:
-        update["turn_mm"] = over(shift.turn_mm)
+        update["turn_mm"] = _over(shift.turn_mm)
         update["rails"] = tuple(
             r.model_copy(update={"low": r.high, "high": r.low}) for r in shift.rails
         )
     return shift.model_copy(update=update)
+
+
+@kept()
+def _mirrored_body(body: Passive, axis: Axis) -> Passive:
+    """One object for each body and axis: what is worked out of it is shared by mechanisms."""
+    update: dict[str, Any] = {"pieces": _mirrored_pieces(body, axis)}
+    if body.axis is axis:
+        swap = {Drive.LOW: Drive.HIGH, Drive.HIGH: Drive.LOW}
+        update["range_mm"] = _over(body.range_mm)
+        update["notches_mm"] = tuple(-notch for notch in reversed(body.notches_mm))
+        update["drive"] = swap.get(body.drive, body.drive)
+    return body.model_copy(update=update)
+
+
+def _mirrored_pieces(
+    body: Body | Passive, axis: Axis
+) -> tuple[tuple[tuple[float, float], ...], ...]:
+    sx, sy = _signs(axis)
+    return tuple(tuple((sx * x, sy * y) for x, y in piece) for piece in body.pieces)
+
+
+def _signs(axis: Axis) -> tuple[int, int]:
+    return (-1, 1) if axis is Axis.TRAVEL else (1, -1)
+
+
+def _over(limits: tuple[float, float]) -> tuple[float, float]:
+    return (-limits[1], -limits[0])

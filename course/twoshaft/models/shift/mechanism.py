@@ -6,15 +6,18 @@ import math
 from array import array
 from collections.abc import Iterator
 from dataclasses import dataclass, field
-from functools import cached_property, lru_cache
+from functools import cached_property
 
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.shift.bodies import overlaps
+from twoshaft.units.kept import kept
 from twoshaft.units.sections.shift import Axis, Body, Drive, Follows, Passive, Rail, Shift
 
 MOVES = ((1, 0), (-1, 0), (0, 1), (0, -1))  # travel, turn
+TABLES = 16
+"""For so many surroundings of each passive body its tables are kept."""
 PUSH_RATIO = 2
 """Most that a contact moves a passive body for each step of the hand.
 
@@ -119,7 +122,7 @@ class Mechanism:
 
 
 def mechanism(shift: Shift, step_mm: float = 0.5) -> Mechanism:
-    """Put a shift section on a grid; cached.
+    """Put a shift section on a grid; kept with the section.
 
     Parameters
     ----------
@@ -143,7 +146,7 @@ def mechanism(shift: Shift, step_mm: float = 0.5) -> Mechanism:
     return _on_grid(shift, step_mm)
 
 
-@lru_cache(maxsize=64)
+@kept()
 def _on_grid(shift: Shift, step_mm: float) -> Mechanism:
     travel, turn = shift.travel_mm, shift.turn_mm
     fixed = any(body.follows is Follows.FIXED for body in shift.bodies)
@@ -159,7 +162,7 @@ def _on_grid(shift: Shift, step_mm: float) -> Mechanism:
     )  # fmt: skip
 
 
-@lru_cache(maxsize=128)
+@kept(most=TABLES)
 def _tables(
     body: Passive,
     near: tuple[Body, ...],
@@ -170,7 +173,7 @@ def _tables(
 ) -> tuple[np.ndarray, np.ndarray, array[int]]:
     """Where a passive body can be, where it is free, and where each step of the hand leaves it.
 
-    Most misbuilds leave most bodies as they are: mechanisms share these tables, some megabytes.
+    Most misbuilds leave most bodies as they are: mechanisms share these tables, half a megabyte.
 
     Parameters
     ----------

@@ -3,13 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import TypeVar
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.units.sections.shift import Axis, Change, Shift
+from twoshaft.units.kept import kept
+from twoshaft.units.sections.shift import Axis, Body, Change, Interlock, Passive, Shift
+
+Part = TypeVar("Part", Body, Passive, Interlock)
+
+MOST = 128
+"""So many ways to put a mechanism together wrongly are kept, each with what is found of it."""
 
 
 def with_misbuilds(shift: Shift, misbuilds: Iterable[str]) -> Shift:
-    """Return the mechanism as it is with some misbuilds in it.
+    """Return the mechanism as it is with some misbuilds in it; kept with the section.
 
     Parameters
     ----------
@@ -30,6 +37,12 @@ def with_misbuilds(shift: Shift, misbuilds: Iterable[str]) -> Shift:
     >>> prove_by_hand(mechanism(worn)).sentences
     ('Reverse cannot be engaged.', 'The direct shift from fifth to reverse is stopped.')
     """
+    chosen = tuple(misbuilds)
+    return _with_misbuilds(shift, chosen) if chosen else shift
+
+
+@kept(most=MOST)
+def _with_misbuilds(shift: Shift, misbuilds: tuple[str, ...]) -> Shift:
     known = {misbuild.id: misbuild for misbuild in shift.misbuilds}
     for name in misbuilds:
         if name not in known:
@@ -47,13 +60,19 @@ def _changed(shift: Shift, change: Change) -> Shift:
             if body.id != change.body:
                 entries.append(body)
             elif not change.remove:
-                entries.append(body.model_copy(update=_update(body, change)))
+                entries.append(_changed_part(body, change))
         update[section] = tuple(entries)
     if change.remove:
         kept = {body.id for body in update["passive"]}
         update["rails"] = tuple(rail for rail in shift.rails if rail.body in kept)
         update["interlocks"] = tuple(p for p in update["interlocks"] if set(p.rails) <= kept)
     return shift.model_copy(update=update)
+
+
+@kept()
+def _changed_part(part: Part, change: Change) -> Part:
+    """One object for each change of a part: what is worked out of it is shared by mechanisms."""
+    return part.model_copy(update=_update(part, change))
 
 
 def _update(body, change: Change) -> dict:

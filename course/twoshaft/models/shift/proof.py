@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import lru_cache
 from typing import Literal
 
 import numpy as np
@@ -108,7 +107,7 @@ def _sentence_start(text: str) -> str:
 
 
 def prove_by_hand(machine: Mechanism) -> HandProof:
-    """Try every gear and every direct shift that must be stopped; cached by what it is made from.
+    """Try every gear and every direct shift that must be stopped; kept with the section.
 
     Parameters
     ----------
@@ -141,9 +140,8 @@ def proof_with(shift: Shift, misbuild: str) -> HandProof:
     return prove_by_hand(mechanism(with_misbuilds(shift, [misbuild])))
 
 
-@lru_cache(maxsize=512)
+@kept()
 def _prove(shift: Shift, step_mm: float) -> HandProof:
-    """The proof alone is kept: it is small, while a mechanism's tables are some megabytes."""
     machine = mechanism(shift, step_mm)
     found = reach(machine)
     gears = [g for rail in machine.shift.rails for g in (rail.low, rail.high) if g]

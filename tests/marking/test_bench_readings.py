@@ -140,7 +140,7 @@ def test_a_solution_that_decides_nothing_on_them_goes_back(
 
 
 def test_stock_autograde_gives_the_same(
-    notebook, make_course, solution, unit, issued, typed, answers
+    notebook, make_course, one_kernel, solution, unit, issued, typed, answers
 ):
     course = make_course(f"{MODULE}-1", notebook)
     sheet = sheet_of(answers | {"stack-gap": "3 mm"}, typed)

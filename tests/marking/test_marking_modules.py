@@ -1,33 +1,33 @@
 """Every module of the course: blank 0, solved full for 50 learners, guessed under 5 %.
 
-That it is proven is seen when the notebooks are compared with their sources.
+That it is proven is seen when the notebooks are compared with their sources. What a learner is
+given is drawn once for all tests of a module on a unit, and comes back from its stored form.
 """
 
 import json
 import random
 import statistics
+from functools import cache
 from pathlib import Path
+from types import SimpleNamespace
 
 import pytest
 from nbgrader.converters import Autograde
 
 from twoshaft.jobsheet import Answer, SheetData
-from twoshaft.readings import issue_record
+from twoshaft.readings import draw, given_in
+from twoshaft.readings.issue import record_of
+from twoshaft.records import to_json
 from twoshaft.units import load_unit, shipped_units
-from twoshaft_grader.marking import load_solution, mark_folder, mark_sheet, run_clean, solve
+from twoshaft_grader.marking import mark_folder, mark_sheet, run_clean, solve
 from twoshaft_grader.marking.kinds import judge_of
-from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 
 SOURCES = sorted((Path(__file__).parents[2] / "solutions").glob("*.py"))
 
 
 @pytest.fixture(scope="module", params=SOURCES, ids=lambda path: path.stem)
-def solution(request, tmp_path_factory):
-    source = request.param
-    built = tmp_path_factory.mktemp("solutions") / f"{source.stem}.ipynb"
-    nb = build_notebook(source.read_text(encoding="utf-8"), Path("solutions") / source.name)
-    built.write_text(notebook_text(nb), encoding="utf-8")
-    return load_solution(built)
+def solution(request, built_solution):
+    return built_solution(request.param.stem)
 
 
 @pytest.fixture(scope="module", params=shipped_units())
@@ -35,8 +35,21 @@ def unit(request):
     return load_unit(request.param)
 
 
-def issue(solution, unit, learner):
-    return issue_record(solution.module, unit, salt="test", learner=learner, attempt=1)
+@pytest.fixture(scope="module")
+def people(solution, unit):
+    return people_of(solution.module, unit)
+
+
+def people_of(module, unit):
+    """Learners by number, drawn once: what each is given, and the record of what was issued."""
+
+    @cache
+    def of(number):
+        who = {"learner": f"learner-{number}", "attempt": number % 4}
+        given = draw(module, unit, salt="test", **who)
+        return SimpleNamespace(given=given, issued=record_of(given, module, unit, **who))
+
+    return of
 
 
 def filled(issued, answers):
@@ -58,24 +71,48 @@ def guess(asked, reference, source):
 
 @pytest.mark.slow
 @pytest.mark.timeout(300)
-def test_blank_earns_nothing_and_the_reference_everything(solution, unit):
+def test_blank_earns_nothing_and_the_reference_everything(solution, unit, people):
     # Fifty on the unit the course is built on, fewer on its variants.
     for number in range(5 if unit.identity.variant_of else 50):
-        issued = issue(solution, unit, f"learner-{number}")
+        issued = people(number).issued
         assert mark(solution, unit, issued, {}).points == 0
         full = mark(solution, unit, issued, solve(solution, issued, unit))
         assert full.points == full.maximum and full.met, f"learner-{number}"
         assert not [field for field in full.fields if field.share < 1 or not field.passed]
 
 
+def other_kinds(stored, again, place):
+    """Places at which a number came back as another kind."""
+    if isinstance(stored, dict):
+        for key, value in stored.items():
+            yield from other_kinds(value, again[key], f"{place}.{key}")
+    elif isinstance(stored, list):
+        for one, other in zip(stored, again, strict=True):
+            yield from other_kinds(one, other, f"{place}[]")
+    elif type(stored) is not type(again):
+        yield place
+
+
+@pytest.mark.slow
+def test_what_is_given_comes_back_from_its_stored_form_the_same_to_the_byte(solution, people):
+    module = solution.module
+    for number in range(12):
+        given = people(number).given
+        stored = json.dumps(to_json(given))
+        again = given_in(module, json.loads(stored))
+        assert not set(other_kinds(json.loads(stored), to_json(again), module))
+        assert json.dumps(to_json(again)) == stored
+        assert again == given
+
+
 @pytest.mark.slow
 @pytest.mark.timeout(300)
-def test_guessing_earns_under_five_percent_on_average(solution, unit):
+def test_guessing_earns_under_five_percent_on_average(solution, unit, people):
     source = random.Random(solution.module)
     earned = []
     # What the forms themselves give away is proven with every build; this is the sampled check.
     for number in range(6):
-        issued = issue(solution, unit, f"learner-{number}")
+        issued = people(number).issued
         clean = run_clean(solution, issued, unit)
         for _ in range(10):
             answers = {
@@ -95,7 +132,7 @@ def test_stock_autograde_gives_the_same_marks(solution, make_course, one_kernel)
     course = make_course(assignment, solution.path)
     source = random.Random(3)
     # One sheet, right in part: whole, empty and damaged ones are tested on the made-up module.
-    issued = issue(solution, unit, "learner-0")
+    issued = people_of(solution.module, unit)(1).issued
     fields = run_clean(solution, issued, unit)
     answers = {
         name: guess(fields.fields[name], fields.references[name], source)
@@ -105,6 +142,6 @@ def test_stock_autograde_gives_the_same_marks(solution, make_course, one_kernel)
     }
     course.hand_in(issued, json.dumps(filled(issued, answers).as_json()))
     course.run(Autograde, student_id="*")
-    marked = mark_folder(course.submitted / "learner-0" / assignment)
-    assert course.scores("learner-0") == {task.id: task.points for task in marked.tasks}
+    marked = mark_folder(course.submitted / "learner-1" / assignment)
+    assert course.scores("learner-1") == {task.id: task.points for task in marked.tasks}
     assert 0 < marked.points < marked.maximum

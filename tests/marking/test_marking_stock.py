@@ -74,7 +74,9 @@ def test_each_kind_of_sheet_is_marked_from_its_data(marks):
 
 @pytest.mark.slow
 @pytest.mark.timeout(300)
-def test_stock_autograde_gives_the_same_marks(course, marks):
+def test_stock_autograde_gives_the_same_marks(course, marks, request):
+    course.run(Autograde, student_id="full")  # in a kernel of its own, as nbgrader starts one
+    request.getfixturevalue("one_kernel")
     course.run(Autograde, student_id="*")
     for name in LEARNERS:
         assert course.scores(name) == {task.id: task.points for task in marks[name].tasks}, name

@@ -10,6 +10,7 @@ import pytest
 from twoshaft.models.order import OrderTask
 from twoshaft.units import load_unit
 from twoshaft.units.kept import kept
+from twoshaft.units.loader import SHIPPED
 
 
 @pytest.fixture
@@ -28,12 +29,24 @@ def shown(calls):
 
 
 @pytest.fixture
+def anew(tmp_path):
+    """Return what loads Tarnbeck B5 anew, from a file of one's own; a shipped one is read once."""
+    own = tmp_path / "own.yaml"
+    own.write_bytes((SHIPPED / "tarnbeck-b5.yaml").read_bytes())
+    return lambda: load_unit(own)
+
+
+@pytest.fixture
 def unit():
-    return load_unit("tarnbeck-b5")
+    return load_unit("tarnbeck-b5").model_copy()
 
 
-def test_it_works_once_for_each_owner_and_argument(unit, shown, calls):
-    other = load_unit("tarnbeck-b5")
+def test_who_asks_for_a_shipped_unit_shares_it():
+    assert load_unit("tarnbeck-b5") is load_unit("tarnbeck-b5")
+
+
+def test_it_works_once_for_each_owner_and_argument(unit, anew, shown, calls):
+    other = anew()
     assert shown(unit) is shown(unit)
     assert shown(unit, "id") == [unit.identity.name, "id"]
     assert shown(other) == shown(unit) and shown(other) is not shown(unit)
@@ -75,16 +88,16 @@ def test_no_copy_takes_it_along(unit, shown):
         assert shown(copied) == mine and shown(copied) is not mine
 
 
-def test_a_changed_copy_has_a_hash_and_names_of_its_own(unit):
-    assert hash(unit) == hash(load_unit("tarnbeck-b5"))
+def test_a_changed_copy_has_a_hash_and_names_of_its_own(unit, anew):
+    assert hash(unit) == hash(anew())
     assert len(unit.part_by_id) == len(unit.parts)
     changed = unit.model_copy(update={"parts": unit.parts[1:]})
     assert hash(changed) != hash(unit) and changed != unit
     assert len(changed.part_by_id) == len(unit.parts) - 1
 
 
-def test_a_unit_that_is_let_go_is_freed_with_what_was_kept_of_it(shown):
-    unit = load_unit("tarnbeck-b5")
+def test_a_unit_that_is_let_go_is_freed_with_what_was_kept_of_it(anew, shown):
+    unit = anew()
     task = OrderTask.from_unit(unit)
     assert OrderTask.from_unit(unit) is task
     shown(unit)

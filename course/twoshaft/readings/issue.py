@@ -132,6 +132,20 @@ def issue_record(module: str, unit: Unit, *, salt: str, learner: str, attempt: i
     dict
         Plain data to be kept; marking uses it whatever the course's version has become.
     """
+    given = draw(module, unit, salt=salt, learner=learner, attempt=attempt)
+    return record_of(given, module, unit, learner=learner, attempt=attempt)
+
+
+def record_of(given: Any, module: str, unit: Unit, *, learner: str, attempt: int) -> dict:
+    """The record of what was issued, as :func:`issue_record` gives it, of what was drawn already.
+
+    Parameters
+    ----------
+    given : Record
+        What :func:`draw` gave.
+    module, unit, learner, attempt
+        As in :func:`draw`.
+    """
     issued = Issued(
         learner=learner,
         module=module,
@@ -139,6 +153,6 @@ def issue_record(module: str, unit: Unit, *, salt: str, learner: str, attempt: i
         unit=unit.identity.id,
         unit_version=unit.identity.version,
         course_version=__version__,
-        given=to_json(draw(module, unit, salt=salt, learner=learner, attempt=attempt)),
+        given=to_json(given),
     )
     return ISSUED.plain(issued)

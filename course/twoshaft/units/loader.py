@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cache
 from pathlib import Path
 
 from pydantic import ValidationError
@@ -34,7 +35,8 @@ def load_unit(path_or_id: str | Path) -> Unit:
     Returns
     -------
     Unit
-        The unit, with nothing left to complain about.
+        The unit, with nothing left to complain about. A shipped one is read once: whoever asks
+        for its id shares it, with all that was worked out of it.
 
     Raises
     ------
@@ -43,6 +45,15 @@ def load_unit(path_or_id: str | Path) -> Unit:
         holds them one by one.
     """
     path, name = _locate(path_or_id)
+    return _shipped(path, name) if path.parent == SHIPPED else _loaded(path, name)
+
+
+@cache
+def _shipped(path: Path, name: str) -> Unit:
+    return _loaded(path, name)
+
+
+def _loaded(path: Path, name: str) -> Unit:
     root = _read_with_base(path, name, chain=())
     try:
         unit = Unit.model_validate(root.plain())

@@ -297,11 +297,12 @@ class _Search:
         best, moved = self._least(()), tuple[Block, ...]()
         assert best is not None  # a task whose rules no order keeps is not compiled
         movable = []
-        for block in task.blocks if best[0] > 1 else ():
-            between = self._between(block)
+        for block, steps, _ in task.movable if best[0] > 1 else ():
+            at = [self.place[i] for i in steps]
+            first, last = min(at), max(at)
             # Pulling out what stands between must cost less than moving every step by itself.
-            if between is not None and between.bit_count() + 1 < block.mask.bit_count():
-                movable.append((block, between))
+            if last < len(self.place) and last - first + 2 - len(steps) < len(steps):
+                movable.append((block, self._between(block, first, last)))
         within: list[tuple[int, int]] = []
         # Of the same size, one with fewer minutes may still be found.
         limit = best[0] if self.weights is None else best[0] + 1
@@ -310,14 +311,17 @@ class _Search:
                 break
             for chosen in combinations(movable, size):
                 blocks = tuple(block for block, _ in chosen)
-                pulled = inside = 0
+                pulled = moved_steps = 0
                 for block, between in chosen:
                     pulled |= between
-                    inside |= block.mask
+                    moved_steps |= block.mask
                 least = size + pulled.bit_count()
-                if pulled & inside or least >= best[0]:
+                if pulled & moved_steps or least >= best[0]:
                     continue
-                within = within or [(block.mask, self._within(block)) for block in task.blocks]
+                within = within or [
+                    (block.mask, smallest_cover_size(broken_masks(whole, inside)))
+                    for block, _, inside in task.movable
+                ]
                 # What stands wrong within a block costs as much as before, but for steps pulled.
                 least += sum(max(0, cost - (pulled & mask).bit_count()) for mask, cost in within)
                 if least >= limit:
@@ -327,25 +331,16 @@ class _Search:
                 self.order = whole
                 if cost is None:
                     continue
-                cost = self._plus(cost, pulled, inside, size)
+                cost = self._plus(cost, pulled, moved_steps, size)
                 if cost < best:
                     best, moved = cost, blocks
                     limit = best[0] if self.weights is None else best[0] + 1
         return best, moved
 
-    def _within(self, block: Block) -> int:
-        """The fewest steps of a block to pull out to put its own steps in order."""
-        inside = [mask & block.mask for mask in self.task.after]
-        inside = [mask if block.mask >> i & 1 else 0 for i, mask in enumerate(inside)]
-        return smallest_cover_size(broken_masks(self.order, inside))
-
-    def _between(self, block: Block) -> int | None:
-        """Other steps that stand between the steps of a block; None when one is not there."""
-        at = [self.place[i] for i in bits(block.mask)]
-        if max(at) >= len(self.place):
-            return None
+    def _between(self, block: Block, first: int, last: int) -> int:
+        """Other steps that stand between the first place of a block and its last."""
         between = 0
-        for i in self.order[min(at) : max(at) + 1]:
+        for i in self.order[first : last + 1]:
             between |= 1 << i
         return between & ~block.mask
 

@@ -231,6 +231,20 @@ class OrderTask:
         return {step: i for i, step in enumerate(self.steps)}
 
     @cached_property
+    def movable(self) -> tuple[tuple[Block, tuple[int, ...], tuple[int, ...]], ...]:
+        """Each block that moving as one may save: its step numbers, and what comes after each step
+        within it."""
+
+        def inside(mask: int) -> tuple[int, ...]:
+            return tuple(after & mask if mask >> i & 1 else 0 for i, after in enumerate(self.after))
+
+        return tuple(
+            (block, tuple(bits(block.mask)), inside(block.mask))
+            for block in self.blocks
+            if block.mask.bit_count() > 1
+        )
+
+    @cached_property
     def step_of(self) -> dict[str, str]:
         """Step id by operation id (and by step id)."""
         inside = {op: s for s, ops in zip(self.steps, self.members, strict=True) for op in ops}

@@ -23,6 +23,16 @@ def pytest_collection_finish():
 
 
 @pytest.fixture(scope="session")
+def tables_version_once():
+    """The same where nbgrader is loaded by the first command only."""
+    already = "nbgrader.api" in sys.modules
+    from nbgrader import api
+
+    if not already:
+        api.get_alembic_version = cache(api.get_alembic_version)
+
+
+@pytest.fixture(scope="session")
 def make_unit():
     """Return a builder of small units: steps s00, s01, …, and rules from pairs of numbers.
 

@@ -522,7 +522,7 @@ class HandedOut:
 
 
 @pytest.fixture(scope="module")
-def handed_out(shared_lab):
+def handed_out(shared_lab, tables_version_once):
     """Return a maker of cohorts: ``handed_out("order-of-work")``; see :class:`HandedOut`."""
     return lambda module: HandedOut(shared_lab, module)
 

@@ -25,10 +25,11 @@ TYPED = {
 
 
 def test_figures_are_typed_by_keyboard_used_at_once_and_still_there_when_reopened(
-    start_lab, tmp_path, wait_for_text, screenshot
+    shared_lab, wait_until, wait_for_text, screenshot
 ):
     cells = nbformat.read(ROOT / "exercises" / NAME, as_version=4).cells
-    lab = start_lab(released=[cell_digest(c.source) for c in cells if c.cell_type == "code"])
+    lab = shared_lab
+    lab.release([cell_digest(c.source) for c in cells if c.cell_type == "code"])
     shutil.copyfile(ROOT / "exercises" / NAME, lab.root / NAME)
     page = lab.open_notebook(NAME, ready=".ts-bench")
     form = page.locator(FORM)
@@ -51,9 +52,10 @@ def test_figures_are_typed_by_keyboard_used_at_once_and_still_there_when_reopene
     wait_for_text(page, "target 0.04 to 0.1 mm of preload (from the bench, limits from the manual")
     form.get_by_label("Shim that leaves neither play nor preload").fill("0.81 mm")
     page.keyboard.press("Enter")
-    form.get_by_text("saved", exact=False).first.wait_for()
+    sheet = lab.root / "practice-shims-and-preload.jobsheet.json"
+    wait_until(lambda: sheet.exists() and "0.81 mm" in sheet.read_text())
     screenshot(page, "bench-readings")
-    kept = json.loads((lab.root / "practice-shims-and-preload.jobsheet.json").read_text())
+    kept = json.loads(sheet.read_text())
     assert kept["bench"]["stack-ring-depth"]["value"] == "4,83 mm"
     assert kept["bench"]["stack-in-use"]["value"] == "yes"
     lab.clear()
@@ -61,7 +63,8 @@ def test_figures_are_typed_by_keyboard_used_at_once_and_still_there_when_reopene
     page = lab.open_notebook(NAME, ready=".ts-bench")
     wait_for_text(page, "target 0.04 to 0.1 mm of preload (from the bench, limits from the manual")
     form = page.locator(FORM)
-    assert form.get_by_label("Shim that leaves neither play nor preload").input_value() == "0.81 mm"
+    gap = form.get_by_label("Shim that leaves neither play nor preload")
+    wait_until(lambda: gap.input_value() == "0.81 mm")
     form.get_by_text("This task stands on figures from the bench").click()
     assert form.get_by_label("Read by").input_value() == "a b x d d"
     form.get_by_role("button", name="Go back to the drawn figures").click()

@@ -41,6 +41,11 @@ def tab_to(page, inside):
     pytest.fail(f"the Tab key never reaches {inside}")
 
 
+def in_sight(box, width):
+    """Whether a box lies within a window's width."""
+    return box["x"] >= 0 and box["x"] + box["width"] <= width
+
+
 @pytest.fixture(scope="module")
 def lesson(practice):
     """The lesson, open in a window."""
@@ -75,15 +80,15 @@ def test_the_picture_is_judged_by_keys_and_no_key_reaches_the_notebook(
         page.keyboard.press(key)
     page.keyboard.press("Enter")
     page.locator(f"{FRONT} .tsh-verdict").wait_for()
-    assert "1 of 12 places judged" in page.locator(f"{FRONT} .ts-finding").first.inner_text()
-    assert "judged: stop here" in page.locator("[data-place=hoist]").first.get_attribute(
-        "aria-label"
-    )
+    finding = page.locator(f"{FRONT} .ts-finding").first
+    wait_until(lambda: "1 of 12 places judged" in finding.inner_text())
+    place = page.locator(f"{FRONT} [data-place=hoist]").first
+    wait_until(lambda: "judged: stop here" in place.get_attribute("aria-label"))
     assert page.locator(f"{FRONT} .jp-Cell").count() == cells
     screenshot(page, "safety-picture")
 
 
-def test_in_a_narrow_window_the_chosen_place_is_brought_into_sight(lesson):
+def test_in_a_narrow_window_the_chosen_place_is_brought_into_sight(lesson, wait_until):
     page = lesson
     page.set_viewport_size({"width": 480, "height": 640})
     try:
@@ -92,8 +97,8 @@ def test_in_a_narrow_window_the_chosen_place_is_brought_into_sight(lesson):
         for key, place in (("Home", "press"), ("End", "lift"), ("Home", "press")):
             page.keyboard.press(key)
             page.locator(f"{FRONT} .tsh-chosen[data-place={place}]").wait_for()
-            box = page.locator(f"{FRONT} .tsh-picture [data-place={place}] .tsh-hit").bounding_box()
-            assert box["x"] >= 0 and box["x"] + box["width"] <= 480
+            spot = page.locator(f"{FRONT} .tsh-picture [data-place={place}] .tsh-hit")
+            wait_until(lambda spot=spot: in_sight(spot.bounding_box(), 480))
     finally:
         page.set_viewport_size({"width": 1280, "height": 720})
 

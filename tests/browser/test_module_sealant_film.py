@@ -72,14 +72,14 @@ def test_a_face_is_coated_by_keys_saved_reopened_and_marked(learner, wait_until,
     size = pad.locator(".ts-size")
     size.fill("much")
     pad.get_by_role("button", name="Lay it on every stretch").press("Enter")
-    assert "Read “much”" in pad.locator(".ts-pad-trouble").inner_text()
+    pad.locator(".ts-pad-trouble", has_text="Read “much”").wait_for()
     # Numbers as people write them: a comma, and the unit behind it.
     size.fill(f"{last.size_mm:g} mm".replace(".", ","))
     if last.hand is Hand.BEAD:
         choose(page, pad, "runs", "on the oil side")
     pad.get_by_role("button", name="Lay it on every stretch").press("Space")
     wait_until(lambda: len(learner.stored("lay-film")) == len(good))
-    assert pad.locator(".ts-passes li").count() == len(good)
+    wait_until(lambda: pad.locator(".ts-passes li").count() == len(good))
     for name in ("Lay it here", "Clear the face"):
         pad.get_by_role("button", name=name).focus()
         for key in ("a", "b", "x", "d", "d"):
@@ -91,7 +91,7 @@ def test_a_face_is_coated_by_keys_saved_reopened_and_marked(learner, wait_until,
     screenshot(page, "sealant-film-form")
 
     page = learner.exercise(live=9)
-    assert the_pad(page).locator(".ts-passes li").count() == len(good)
+    wait_until(lambda: the_pad(page).locator(".ts-passes li").count() == len(good))
     film = learner.marked()["lay-film"]
     assert film.share == 1 and film.passed
     given = json.dumps(learner.issued["given"])
@@ -129,8 +129,8 @@ def test_the_rig_closes_the_face_and_shows_where_it_leaks(learner, wait_until, s
     rig = page.locator(f"{FRONT} .twoshaft-rig").first
     rig.get_by_role("button", name="Close the face").press("Enter")
     wait_until(lambda: "does not hold on oil" in rig.locator(".ts-finding").inner_text())
-    assert rig.locator(".tsp-way").count() == 1
-    assert "oily" in rig.locator(".ts-legend").inner_text()
+    wait_until(lambda: rig.locator(".tsp-way").count() == 1)
+    rig.locator(".ts-legend", has_text="oily").wait_for()
     rig.scroll_into_view_if_needed()
     screenshot(page, "sealant-film-rig")
     for name in ("Lift the face off again", "1 minute passes", "Lay it here"):

@@ -63,7 +63,7 @@ def test_the_lever_by_mouse_and_a_misbuild(learner, screenshot):
     screenshot(page, "07-gate-misbuild")
 
 
-def test_a_movement_by_keyboard_saved_reopened_and_marked(learner, screenshot):
+def test_a_movement_by_keyboard_saved_reopened_and_marked(learner, wait_until, screenshot):
     page = learner.exercise(ready=".ts-path")
     form = page.locator(".twoshaft-form").filter(has=page.locator(".ts-path")).first
     for words in PROOF:
@@ -75,10 +75,12 @@ def test_a_movement_by_keyboard_saved_reopened_and_marked(learner, screenshot):
     form.get_by_role("button", name="Turn back to neutral").focus()
     page.keyboard.press("Enter")
     form.get_by_text("7 of at most 10 moves").wait_for()
+    wait_until(lambda: len(learner.stored("lockout-way") or ()) == len(PROOF) + 1)
     form.locator(".ts-path-move").nth(6).focus()
     page.keyboard.press("Delete")
     form.get_by_text("6 of at most 10 moves").wait_for()
-    form.get_by_text("all saved").wait_for()
+    # The sheet counts: the line under the form may still be that of the move before.
+    wait_until(lambda: len(learner.stored("lockout-way") or ()) == len(PROOF))
     screenshot(page, "07-movement")
     page.reload()
     page.wait_for_selector(".ts-path")

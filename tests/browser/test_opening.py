@@ -130,7 +130,7 @@ def test_forms_are_there_on_opening_and_an_answer_is_kept(
     wait_for_text(page, "How wide is the gap?")
     wait_for_text(page, "Ana Example")
     assert runs(folder) == 1
-    assert missing_line(page).count() == 1 and not missing_line(page).is_visible()
+    wait_until(lambda: missing_line(page).count() == 1 and not missing_line(page).is_visible())
     assert not page.get_by_text("this cell is the learner's own", exact=True).count()
     assert page.locator(".jp-CodeCell", has_text="Points are worked out").count() == 1
     assert not page.get_by_text("Points are worked out").first.is_visible()
@@ -143,7 +143,8 @@ def test_forms_are_there_on_opening_and_an_answer_is_kept(
     # Opened again in another window, with the kernel still there: the answer stands in the form.
     again = opened(lab, "a01/order-of-work-1/small.ipynb", lab.page())
     wait_for_text(again, "How wide is the gap?")
-    assert again.get_by_label("How wide is the gap?").first.input_value() == "1,25 mm"
+    there = again.get_by_label("How wide is the gap?").first
+    wait_until(lambda: there.input_value() == "1,25 mm")
     # The first window is still at work.
     box.fill("1.5 mm")
     box.press("Tab")
@@ -345,10 +346,13 @@ def test_the_server_is_stopped_and_started_and_nothing_is_lost(
 ):
     lab = start_lab(workplace, released=released())
     page = lab.open_notebook("start-here.ipynb")
+    wait_for_text(page, "Who is working?")
     page.get_by_label("Your name").select_option("a01")
     page.get_by_label("Sign-in word from your slip").fill("copper heron")
     page.get_by_role("button", name="Sign in").click()
+    wait_for_text(page, "Working as Ana Example (a01)")
     page.get_by_role("button", name="Get: Order of work, attempt 1").click()
+    wait_for_text(page, "is here. Open it")
     page.get_by_role("link", name="Open: Order of work, attempt 1").click()
     wait_for_text(page, "working as Ana Example (a01)")
     box = page.get_by_label("How wide is the gap?")
@@ -371,16 +375,18 @@ def test_the_server_is_stopped_and_started_and_nothing_is_lost(
     wait_until(lambda: (folder / "jobsheet.json").exists() and stored(folder, "gap") == "1.25 mm")
     wait_until(lambda: stored(folder, "why") == "heat")
     wait_for_text(page, "2 of 2 answered, all saved")
-    assert page.evaluate(waiting) == []
+    wait_until(lambda: page.evaluate(waiting) == [])
     # The hands stay where they were.
-    assert box.evaluate("box => box === document.activeElement")
+    wait_until(lambda: box.evaluate("box => box === document.activeElement"))
     page.locator(".lm-TabBar-tabLabel", has_text="start-here.ipynb").click()
     wait_for_text(page, "Working as Ana Example (a01)")
     page.get_by_role("button", name="Not you? Sign out").click()
     wait_for_text(page, "Who is working?")
 
 
-def test_the_start_page_works_by_keyboard_alone(start_lab, workplace, wait_for_text, screenshot):
+def test_the_start_page_works_by_keyboard_alone(
+    start_lab, wait_until, workplace, wait_for_text, screenshot
+):
     lab = start_lab(workplace, released=released())
     page = lab.page(width=640, height=720)
     lab.open_notebook("start-here.ipynb", page)
@@ -399,11 +405,12 @@ def test_the_start_page_works_by_keyboard_alone(start_lab, workplace, wait_for_t
     page.keyboard.press("Enter")
     wait_for_text(page, "is here. Open it")
     # The focus has gone on to what can be done next with the same assignment.
-    assert page.evaluate("document.activeElement.textContent") == "Open"
+    wait_until(lambda: page.evaluate("document.activeElement.textContent") == "Open")
     screenshot(page, "start-narrow")
     page.keyboard.press("Enter")
     wait_for_text(page, "How wide is the gap?")
     page.locator(".lm-TabBar-tabLabel", has_text="start-here.ipynb").click()
+    wait_for_text(page, "Working as Ben Sample (a02)")
     assert cells(page) == before
 
 

@@ -179,12 +179,11 @@ def test_a_whole_unit_is_built_by_keyboard_alone(lab, screenshot):
         if keys.at(".ts-hand"):  # something was read: Enter goes on
             keys.press("Enter")
             until(page, lambda: not keys.at('.ts-hand[data-stands="true"]'))
-    assert keys.at(".ts-over")
+    until(page, lambda: keys.at(".ts-over"))
     keys.send("Enter")
-    text = page.locator(RIG).inner_text()
-    assert "Nothing is wrong with this build" in text
-    assert "Signatures" in text
-    assert keys.at(".ts-told")
+    until(page, lambda: "Nothing is wrong with this build" in page.locator(RIG).inner_text())
+    assert "Signatures" in page.locator(RIG).inner_text()
+    until(page, lambda: keys.at(".ts-told"))
     assert page.locator(f"{RIG} .ts-told").get_attribute("role") == "status"
     screenshot(page, "whole-build-finished")
 

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import enum
 import types
-from collections.abc import Iterator
 from typing import Annotated, Any, Literal, Union, get_args, get_origin
 
 import annotated_types as limits
 from pydantic import BaseModel
 from pydantic.fields import FieldInfo
 
+from twoshaft.units.described import descriptions, held_in, sections_of
 from twoshaft.units.loader import load_unit
 from twoshaft.units.unit import Unit
 
@@ -47,7 +47,7 @@ def fields_page() -> str:
         "**invented, for teaching**: none of its figures belongs on a bench. A list of one may be "
         "written as a single word. *must* says that a field cannot be left out.\n"
     ]
-    for model in _models(Unit):
+    for model in sections_of(Unit):
         title = "The file as a whole" if model is Unit else f"`{model.__name__}`"
         about = " ".join((model.__doc__ or "").split("\n\n")[0].split())
         rows = [_row(model, name, field, examples) for name, field in model.model_fields.items()]
@@ -56,34 +56,18 @@ def fields_page() -> str:
     return "\n".join(parts)
 
 
-def _models(root: type[BaseModel]) -> list[type[BaseModel]]:
-    """Every model that a field of another can hold, each once, as a reader meets them."""
-    found = [root]
-    for model in found:
-        for field in model.model_fields.values():
-            found += [inner for inner in _inside(field.annotation) if inner not in found]
-    return found
-
-
-def _inside(annotation: Any) -> Iterator[type[BaseModel]]:
-    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
-        yield annotation
-    for inner in get_args(annotation):
-        yield from _inside(inner)
-
-
 def _row(
     model: type[BaseModel], name: str, field: FieldInfo, examples: dict[tuple[type, str], str]
 ) -> str:
     key = field.alias or name
-    holds = [inner.__name__ for inner in _inside(field.annotation)]
+    holds = [inner.__name__ for inner in held_in(field.annotation)]
     values = _unit(key) or _values(field.annotation)
     if holds:
         values = ", ".join(f"`{held}`" for held in dict.fromkeys(holds))
     allowed = _range(field)
     cells = (
         f"`{key}`",
-        " ".join((field.description or "").split()),
+        " ".join(descriptions(model).get(name, "").split()),
         " ".join(filter(None, (values, allowed))),
         "must" if field.is_required() else "",
         "" if holds else examples.get((model, name), ""),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Any
 
+from twoshaft.units.described import descriptions, sections_of
 from twoshaft.units.unit import Unit
 from twoshaft.units.variants import VERBS
 
@@ -21,6 +22,11 @@ def unit_json_schema() -> dict[str, Any]:
     """
     whole = Unit.model_json_schema(by_alias=True)
     definitions = whole.pop("$defs")
+    for model in sections_of(Unit):
+        entry = whole if model is Unit else definitions[model.__name__]
+        for name, text in descriptions(model).items():
+            key = model.model_fields[name].alias or name
+            entry["properties"][key]["description"] = text
     _accept_single_words(whole)
     _accept_single_words(definitions)
     definitions["WholeUnit"] = whole

@@ -44,7 +44,6 @@ class Section(BaseModel):
         frozen=True,
         populate_by_name=True,
         alias_generator=_spoken,
-        use_attribute_docstrings=True,
     )
 
     def __hash__(self) -> int:

@@ -110,12 +110,12 @@ def test_how_soon_a_click_and_a_slider_are_on_the_screen(lesson, record_property
     page.locator(f"{FRONT} .tsh-picture").first.scroll_into_view_if_needed()
     clicks = [
         page.evaluate(TIMED, [f"[data-place={places[n % 12]}]", "click", None, ".tsh-seen"])
-        for n in range(1, 41)
+        for n in range(1, 21)
     ]
     page.locator(f"{FRONT} .tsl-drawing").scroll_into_view_if_needed()
     slides = [
         page.evaluate(TIMED, [".tsl-row:nth-child(2) input", "input", 26 + n % 35, ".tsl-drawing"])
-        for n in range(1, 61)
+        for n in range(1, 21)
     ]
     for name, times in (("click", clicks), ("slider", slides)):
         median, p95 = statistics.median(times), statistics.quantiles(times, n=20)[-1]

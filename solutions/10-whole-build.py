@@ -37,7 +37,6 @@ from twoshaft_grader.marking import Slip, reasons, ref
 job = Job.of(unit, to_json(given.bench))
 asks, bank = asks_of(job), bank_of("whole-build")
 where = "10-whole-build"
-mine = {}  # the build as it goes on: right, or the learner's own
 
 # %% [markdown]
 # ## The bench
@@ -66,8 +65,9 @@ sheet.form(
 )
 
 # %% tags=["reference"]
-mine["build-order"] = ref("build-order", job.task, outcome="build-in-order", must_pass=True,
-                          lesson=f"{where}#plan")
+# The build as it goes on, right or the learner's own: a dict a cell, so that each cell stands alone.
+my_plan = {"build-order": ref("build-order", job.task, outcome="build-in-order", must_pass=True,
+                              lesson=f"{where}#plan")}
 
 # %% tags=["mark"] task="plan" points=14
 
@@ -80,10 +80,11 @@ mine["build-order"] = ref("build-order", job.task, outcome="build-in-order", mus
 sheet.form("ways", *sheet.ask_all(spec for ask in asks if ask.kind == "way" for spec in ask.fields))
 
 # %% tags=["reference"]
+my_ways = {}
 for ask in asks:
     if ask.kind == "way":
         right = right_values(job, ask)[ask.id]
-        mine[ask.id] = ref(ask.id, right, outcome="fit-right-way", lesson=f"{where}#decide",
+        my_ways[ask.id] = ref(ask.id, right, outcome="fit-right-way", lesson=f"{where}#decide",
                            slips=[Slip(key, 0, "Ask which side of the part does the work, and look for its mark before it goes in.")
                                   for key, _ in ask.fields[0].arguments["options"] if key != right])
 
@@ -133,6 +134,7 @@ for ask in (one for one in asks if one.kind == "shim"):
     windows[ask.about] = (low, low + max(ends) - min(ends), min(far), max(far))
 
 # %% tags=["reference"]
+my_shims = {}
 off = Q(0.0015, "mm")
 for ask in (one for one in asks if one.kind == "shim"):
     shelf, (low, high, *far) = unit.bearings.shim_set_by_id(job.support(ask.about).shim_set), windows[ask.about]
@@ -143,7 +145,7 @@ for ask in (one for one in asks if one.kind == "shim"):
     safe = [Q(t, "mm") for t in totals if low + doubt <= Q(t, "mm") <= high - doubt and abs(Q(t, "mm") - best) > off]
     edge = [Q(t, "mm") for t in totals if low <= Q(t, "mm") <= high and not low + doubt <= Q(t, "mm") <= high - doubt]
     wrong = [Q(t, "mm") for t in totals if min(far) <= Q(t, "mm") <= max(far) and not low <= Q(t, "mm") <= high]
-    mine[ask.id] = ref(ask.id, best, outcome="set-by-shim", weight=3, tolerance=off, lesson=f"{where}#measure", slips=[
+    my_shims[ask.id] = ref(ask.id, best, outcome="set-by-shim", weight=3, tolerance=off, lesson=f"{where}#measure", slips=[
         *(Slip(t, 1, "This one is as safe as ours.") for t in safe),
         *(Slip(t, 0.3, "It meets the target on paper, but by less than the doubt of the stack.") for t in edge),
         *(Slip(t, 0, "It lies on the other side of the gap: the direction is turned round.") for t in wrong)])
@@ -163,15 +165,17 @@ given_table("Job cards", ["what", "value"],
 sheet.form("joints", *sheet.ask_all(spec for ask in asks if ask.kind == "joint" for spec in ask.fields))
 
 # %% tags=["reference"]
+my_states = {}
 at_lesson, groups = f"{where}#decide", [ask.about for ask in asks if ask.kind == "joint"]
 for id in groups:
     state, found = unit.fasteners.group(id).state, job.found_state(id)
-    mine[f"state-{id}"] = ref(f"state-{id}", state, outcome="tighten-to-clamp", lesson=at_lesson, slips=[
+    my_states[f"state-{id}"] = ref(f"state-{id}", state, outcome="tighten-to-clamp", lesson=at_lesson, slips=[
         Slip(s.id, 0, "So they are found; the torque of the card is stated for another state." if s.id == found
              else "The torque of the card is not stated for threads like that: the clamp comes out otherwise.")
         for s in unit.fasteners.states if s.id != state])
 
 # %% tags=["reference"]
+my_tools = {}
 wrenches, held = unit.fasteners.wrenches, {}
 for id in groups:
     bolts, aim = joint.Fastening.of(unit, id), Q(unit.fasteners.group(id).torque_nm[1], "N*m")
@@ -180,37 +184,38 @@ for id in groups:
     good = {w.id for w in wrenches if joint.TorqueWrench.of(w).suits(held[id][w.id])} | {bolts.group.wrench}
     tools = ref(f"tool-{id}", good, outcome="tighten-to-clamp", lesson=at_lesson, slips=[
         Slip(w.id, 0, "This setting lies outside what the wrench is good for.") for w in wrenches if w.id not in good])
-    mine[f"tool-{id}"] = bolts.group.wrench if bolts.group.wrench in tools else min(tools)
+    my_tools[f"tool-{id}"] = bolts.group.wrench if bolts.group.wrench in tools else min(tools)
 
 # %% tags=["reference"]
+my_torques = {}
 step = {w.id: Q(w.step_nm, "N*m") for w in wrenches}
 for id in groups:
     low, aim, high = (Q(nm, "N*m") for nm in unit.fasteners.group(id).torque_nm)
-    used = mine[f"tool-{id}"]
+    used = my_tools[f"tool-{id}"]
     setting = held[id][used]
     band = min(high - aim, aim - low) * (setting / aim).m_as("")
-    mine[f"torque-{id}"] = ref(
+    my_torques[f"torque-{id}"] = ref(
         f"torque-{id}", setting, outcome="tighten-to-clamp", weight=2, lesson=at_lesson,
         tolerance={"absolute": band + step[used] / 2}, slips=[] if setting == aim else [
             Slip(aim, 0, "That is the torque of the card; over the adapter the fastener gets more than the wrench shows."),
             Slip(aim * aim / setting, 0, "The adapter makes the lever longer, so you set less, not more.")])
 
 # %% tags=["reference"]
+my_rounds, keys = {}, ("clockwise", "crosswise", "middle-outwards")
 for id in groups:
     bolts = joint.Fastening.of(unit, id)
     if bolts.group.flange is None:
         continue
-    keys = ("clockwise", "crosswise", "middle-outwards")
     need = {p: joint.rounds_needed(bolts.face(), pattern_order(job, id, p), bolts.bounds().typical, bolts.group.spread, 4)
             for p in keys}
     works = {p for p in keys if need[p] is not None} or {"crosswise"}
     taken = ref(f"pattern-{id}", works, outcome="tighten-to-clamp", weight=0.5, lesson=at_lesson, slips=[
         Slip(p, 0, "Each bolt takes load off its neighbour; four rounds of this do not even it out.") for p in keys if p not in works])
-    mine[f"pattern-{id}"] = chosen = min(taken, key=lambda p: (need[p] or 9, p != "crosswise"))
+    my_rounds[f"pattern-{id}"] = chosen = min(taken, key=lambda p: (need[p] or 9, p != "crosswise"))
     enough = {str(n) for n in range(1, 5) if n >= (need[chosen] or 4)}
     rounds = ref(f"rounds-{id}", enough, outcome="tighten-to-clamp", lesson=at_lesson, slips=[
         Slip(str(n), 0, "After so few rounds of your sequence the clamp is too uneven.") for n in range(1, 5) if str(n) not in enough])
-    mine[f"rounds-{id}"] = min(rounds)
+    my_rounds[f"rounds-{id}"] = min(rounds)
 
 # %% tags=["mark"] task="joints" points=14
 
@@ -295,6 +300,7 @@ sheet.form(
 )
 
 # %% tags=["reference"]
+my_films = {}
 c, at_lesson = given.clock, f"{where}#the-clock"
 window = order.window(job.task, c.clock, minutes=c.takes, allowed=c.minutes)
 last, tenth = c.takes[c.ends.id], {"absolute": Q(0.1, "min")}
@@ -306,7 +312,7 @@ may = {s for s in labels(c.options) if s in window.optional and c.takes[s] <= le
 ref("clock-inside", may or {min(labels(c.options), key=c.takes.get)}, outcome="close-on-time", weight=2, lesson=at_lesson,
     slips=[Slip(s, 0, f"One that you ticked takes longer than your clock leaves: “{name}”.") for s, name in c.options if s not in may])
 for ask in (one for one in asks if one.kind == "film"):
-    mine[ask.id] = ref(ask.id, job.work(ask.about), outcome="close-on-time", weight=5, lesson=at_lesson)
+    my_films[ask.id] = ref(ask.id, job.work(ask.about), outcome="close-on-time", weight=5, lesson=at_lesson)
 
 # %% tags=["mark"] task="closing" points=14
 
@@ -319,16 +325,17 @@ for ask in (one for one in asks if one.kind == "film"):
 sheet.form("proof", *sheet.ask_all(spec for kind in ("proof", "check") for ask in asks if ask.kind == kind for spec in ask.fields))
 
 # %% tags=["reference"]
+my_proofs = {}
 at_lesson = f"{where}#prove"
 shown = [shift.fitted(unit.shift, [m.id]) for m in unit.shift.misbuilds]
 fails = [m for m in shown if shift.prove_by_hand(m).locks[0].verdict == "fails"]
 for ask in (one for one in asks if one.kind == "proof"):
     block = blocks_of(job)[ask.about]
-    mine[ask.id] = ref(ask.id, shift.lockout_test(shift.fitted(unit.shift), block.earlier, block.later, faulty=fails[:2]),
+    my_proofs[ask.id] = ref(ask.id, shift.lockout_test(shift.fitted(unit.shift), block.earlier, block.later, faulty=fails[:2]),
                        outcome="proof-of-lockout", must_pass=True, weight=4, lesson=at_lesson)
 
 # %% tags=["reference"]
-made = decisions_from(job, mine)
+made = decisions_from(job, my_plan | my_ways | my_shims | my_states | my_tools | my_torques | my_rounds | my_films | my_proofs)
 steps = [one.step for one in made]
 for ask in (one for one in asks if one.kind == "check"):
     seen = outcomes_at(job, made[: steps.index(ask.step) + 1], ask.step)

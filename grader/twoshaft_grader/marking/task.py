@@ -18,10 +18,13 @@ from twoshaft.jobsheet.kinds import Field
 from twoshaft.jobsheet.sheet import given_digest
 from twoshaft.outcomes import Rules, load_rules
 from twoshaft.outcomes.rules import RULES
+from twoshaft.readings import given_in
 from twoshaft.units import Unit, load_unit
 from twoshaft_grader.marking.bench_readings import with_bench, without_bench
 from twoshaft_grader.marking.chance import count_from, field_spread, guess_line
 from twoshaft_grader.marking.kinds import Judgement, judge
+from twoshaft_grader.marking.kinds.number import NOT_IT, as_quantity
+from twoshaft_grader.marking.likely_slip import likely_slip
 from twoshaft_grader.marking.outcomes import outcome_marks, task_parts
 from twoshaft_grader.marking.reference import Answered, Solution, load_solution, run_both
 from twoshaft_grader.marking.result import FieldMark, SheetMark, TaskMark, Verdict
@@ -96,6 +99,10 @@ def mark_sheet(
         fields[task] = [
             _mark_field(task, name, stored, read, unreadable, clean, carried) for name in names
         ]
+        if any(NOT_IT in mark.sentences for mark in fields[task]):
+            given = given_in(solution.module, worked.issued["given"])
+            mine = getattr(given, task.replace("-", "_"), given)
+            fields[task] = [_explained(mark, read, mine, clean, carried) for mark in fields[task]]
     answered = field_points(solution, clean, read)
     line = sheet_line(solution, clean, answered)
     tasks = _mark_tasks(solution, fields, answered, line)
@@ -207,6 +214,24 @@ def _mark_field(
         passed=plain.safe if reference.must_pass else True,
         carried=is_carried,
     )
+
+
+def _explained(
+    mark: FieldMark, read: Mapping[str, Any], given: Any, clean: Answered, carried: Answered
+) -> FieldMark:
+    """A mark that says what was most likely done instead, where it knew nothing but "not it"."""
+    if NOT_IT not in mark.sentences:
+        return mark
+    others = {
+        clean.fields[one].prompt: as_quantity(clean.references[one].value)
+        for one in clean.tasks[mark.task]
+        if clean.fields[one].kind == mark.kind and one != mark.name
+    }
+    own, told = read[mark.name], ""
+    for worked in (carried, clean):  # what follows from their own figures comes first
+        right = as_quantity(worked.references[mark.name].value)
+        told = told or likely_slip(own, right, given, others)
+    return replace(mark, sentences=tuple(filter(None, (*mark.sentences[:1], told))))
 
 
 def _shortened(text: str, limit: int) -> str:

@@ -20,6 +20,8 @@ from twoshaft_grader.marking.kinds.judge import (
 
 EXACT = 1e-9  # relative: what conversions between units may lose
 SLIPS_OF_TEN = (1, 2, 3)  # places that a decimal point is looked for
+NOT_IT = "This is not the figure that your readings give."
+"""What is said of a figure that no slip of its own explains; ``likely_slip`` looks further."""
 PLAUSIBLE_RATIO = 1000.0
 """A learner's figure this many times the reference is not carried on."""
 
@@ -148,7 +150,7 @@ class NumberJudge(Judge):
                         safe=False,
                         slip="slip of ten",
                     )
-        return Judgement(0.0, ("This is not the figure that your readings give.",), safe=False)
+        return Judgement(0.0, (NOT_IT,), safe=False)
 
 
 def within(value: Q, right: Any, tolerance: Any) -> bool:
@@ -218,12 +220,12 @@ def _figure_spread(reference: Reference) -> dict[float, float]:
 
     The right one counts twice, since an answer may agree with either pass.
     """
-    right = _quantity(reference.value)
+    right = as_quantity(reference.value)
     size = abs(float(right.magnitude))
     spread = {0.0: 1.0}
     wanted = [(right, 1.0), (right, 1.0)]
     wanted += [
-        (_quantity(slip.value).to(right.units), slip.share)
+        (as_quantity(slip.value).to(right.units), slip.share)
         for slip in reference.slips
         if slip.share and isinstance(slip.value, Q | int | float)
     ]
@@ -235,7 +237,8 @@ def _figure_spread(reference: Reference) -> dict[float, float]:
     return spread
 
 
-def _quantity(value: Q | float) -> Q:
+def as_quantity(value: Q | float) -> Q:
+    """A reference as a quantity; a plain number is one without a unit."""
     return value if isinstance(value, Q) else Q(value, "dimensionless")
 
 

@@ -1,0 +1,218 @@
+"""What was most likely done instead, where one figure of the task explains a wrong one.
+
+A wrong figure is held against the right one and against every figure that the task gives: one
+left out, one with its sign turned, the other end of a limit, a factor two, a figure copied out, the
+answer to another question. It is told only where a single one of them fits; where none does, how
+far the figure is off. It earns nothing.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+import msgspec
+from pint.errors import DimensionalityError, OffsetUnitCalculusError
+
+from twoshaft.units.quantities import Q
+
+NEAR = 0.002
+"""How near, as a part of the figure, a factor must come: what rounding on the way costs."""
+NEAR_SUM = 0.0005
+"""The same of what is added and taken off: readings are written as they are read."""
+STANDS_OUT = 4
+"""How many times that an explanation must lie from the right figure, or it explains nothing."""
+ROUNDED = 0.03
+"""How far, as a part of the figure, rounding on the way may take it."""
+UNITS = {
+    "mm": ("mm", "mm"), "um": ("um", "µm"), "cm": ("cm", "cm"), "m": ("m", "m"),
+    "n": ("N", "N"), "kn": ("kN", "kN"), "nm": ("N*m", "N·m"), "mpa": ("MPa", "MPa"),
+    "deg": ("deg", "°"), "turns": ("turn", "turns"), "k": ("delta_degC", "K"),
+    "ml": ("mL", "mL"), "kg": ("kg", "kg"), "g": ("g", "g"),
+    "minutes": ("min", "min"), "minute": ("min", "min"), "min": ("min", "min"),
+    "hours": ("hour", "h"), "h": ("hour", "h"), "s": ("s", "s"),
+}  # fmt: skip
+"""Unit and how it is written, by the last part of a member's name."""
+ENDS = (("low", "high"), ("least", "most"), ("lower", "upper"), ("smallest", "largest"))
+"""How the two ends of a limit are named."""
+
+
+@dataclass(frozen=True)
+class Figure:
+    """A figure that a task gives: its name in the record, what it is worth, and in words."""
+
+    name: str
+    value: Q
+    words: str
+
+
+def figures_of(given: Any) -> Iterator[Figure]:
+    """Every figure of a task's record, with its unit; of those named ``true_…`` nobody knows."""
+    if isinstance(given, msgspec.Struct):
+        for name in given.__struct_fields__:
+            value = getattr(given, name)
+            if isinstance(value, int | float) and not isinstance(value, bool):
+                if not name.startswith("true_"):
+                    yield from _figure(name, value)
+            else:
+                yield from figures_of(value)
+    elif isinstance(given, tuple | list):
+        for each in given:
+            yield from figures_of(each)
+
+
+def _figure(name: str, value: float) -> Iterator[Figure]:
+    stem, _, last = name.rpartition("_")
+    if "_per_" in name or not value:
+        return
+    if stem and last in UNITS:
+        unit, written = UNITS[last]
+        yield Figure(stem, Q(float(value), unit), f"{value:g} {written}")
+    elif isinstance(value, float):
+        yield Figure(name, Q(value, ""), f"{value:g}")
+
+
+def likely_slip(own: Q, right: Q, given: Any, others: Mapping[str, Q] | None = None) -> str:
+    """Say what was most likely done instead, where a single thing explains it.
+
+    Parameters
+    ----------
+    own, right : pint.Quantity
+        The learner's figure, and the right one.
+    given : record
+        What the task gives.
+    others : mapping of str to pint.Quantity
+        Right figures of other questions, by the question.
+
+    Returns
+    -------
+    str
+        A sentence: the one thing that explains it, or else how far it is off; empty for a figure
+        of another kind, or where nothing is right.
+    """
+    wanted, figure = float(right.m), _in_unit_of(right, own)
+    if not wanted or figure is None:  # figures of another kind are told apart elsewhere
+        return ""
+    fits = _Fits(figure, wanted)
+    for told in (
+        _another(fits, right, others or {}),
+        _twice(fits, right),
+        _of_the_task(fits, right, tuple(figures_of(given))),
+    ):
+        if told:
+            return told
+    return _how_far(figure, wanted)
+
+
+def _how_far(figure: float, wanted: float) -> str:
+    """How far a figure is off, in words that do not give the right one away."""
+    if figure * wanted <= 0:
+        return ""
+    ratio = figure / wanted
+    way = "large" if ratio > 1 else "small"
+    off = max(ratio, 1 / ratio)
+    if off <= 1 + ROUNDED:
+        return f"It is very near, a little too {way}: look for rounding on the way."
+    how = "a little" if off <= 1.1 else "clearly" if off <= 3 else "far"
+    return f"It is {how} too {way}."
+
+
+@dataclass(frozen=True)
+class _Fits:
+    """Whether the learner's figure is what some slip would give; floats in the right one's unit."""
+
+    figure: float
+    wanted: float
+
+    def __call__(self, slipped: float, near: float = NEAR) -> bool:
+        near *= max(abs(slipped), abs(self.figure))
+        return abs(self.figure - slipped) <= near and abs(slipped - self.wanted) > STANDS_OUT * near
+
+    def moved(self, by: float) -> bool:
+        """Whether it is the right figure with so much added, or taken off."""
+        return any(self(self.wanted + way * by, NEAR_SUM) for way in (1, -1))
+
+
+def _another(fits: _Fits, right: Q, others: Mapping[str, Q]) -> str:
+    found = [
+        words
+        for words, value in others.items()
+        if (there := _in_unit_of(right, value)) is not None and fits(there)
+    ]
+    return (
+        f"This is the figure that another question asks for: “{found[0]}”."
+        if len(found) == 1
+        else ""
+    )
+
+
+def _in_unit_of(right: Q, value: Q) -> float | None:
+    """A figure in the unit of the right one; None where it is of another kind."""
+    try:
+        return float(value.to(right.units).m)
+    except (DimensionalityError, OffsetUnitCalculusError):
+        return None
+
+
+def _twice(fits: _Fits, right: Q) -> str:
+    if right.dimensionless and float(right.m).is_integer():
+        return ""  # a count that is twice another tells nothing
+    if fits(2 * fits.wanted):
+        return (
+            "It is twice what it should be: look for something counted twice, or a diameter in "
+            "place of a radius."
+        )
+    if fits(fits.wanted / 2):
+        return (
+            "It is half of what it should be: look for something counted once instead of twice, "
+            "or a radius in place of a diameter."
+        )
+    return ""
+
+
+def _of_the_task(fits: _Fits, right: Q, figures: Iterable[Figure]) -> str:
+    """By the figures of the task; empty where more than one sentence would fit."""
+    figures = tuple(figures)
+    in_unit = {one: _in_unit_of(right, one.value) for one in figures}
+    sizes = {one: size for one, size in in_unit.items() if size is not None}
+    wanted, told = fits.wanted, dict[str, None]()
+    for one, size in sizes.items():
+        if right.dimensionless:
+            continue
+        if fits(size):
+            told[f"This is {one.words} as the task gives it; it still has to be worked with."] = (
+                None
+            )
+        if fits.moved(size):
+            told[f"It fits if {one.words} of this task was left out, or counted twice."] = None
+        if fits.moved(2 * size):
+            told[
+                f"It fits if {one.words} of this task was added where it is taken off, or the "
+                "other way round."
+            ] = None
+    for one, other in _ends(sizes):
+        if fits.moved(sizes[one] - sizes[other]):
+            told[
+                f"It fits if the wrong end of a limit was used: {one.words} and {other.words} "
+                "stand for each other."
+            ] = None
+    for one in figures:
+        factor = float(one.value.m) if one.value.dimensionless else 0.0
+        if factor and (fits(wanted * factor) or fits(wanted / factor)):
+            told[f"It fits if the figure {one.words} of this task was left out, or used twice."] = (
+                None
+            )
+    return next(iter(told)) if len(told) == 1 else ""
+
+
+def _ends(figures: Iterable[Figure]) -> Iterator[tuple[Figure, Figure]]:
+    by_name: dict[str, Figure] = {}
+    for one in figures:
+        by_name.setdefault(one.name, one)
+    for one in by_name.values():
+        for low, high in ENDS:
+            if low in one.name.split("_"):
+                other = by_name.get(one.name.replace(low, high))
+                if other is not None:
+                    yield one, other

@@ -220,7 +220,7 @@ def _explained(
     mark: FieldMark, read: Mapping[str, Any], given: Any, clean: Answered, carried: Answered
 ) -> FieldMark:
     """A mark that says what was most likely done instead, where it knew nothing but "not it"."""
-    if NOT_IT not in mark.sentences:
+    if mark.sentences != (NOT_IT,):
         return mark
     others = {
         clean.fields[one].prompt: as_quantity(clean.references[one].value)
@@ -231,7 +231,7 @@ def _explained(
     for worked in (carried, clean):  # what follows from their own figures comes first
         right = as_quantity(worked.references[mark.name].value)
         told = told or likely_slip(own, right, given, others)
-    return replace(mark, sentences=tuple(filter(None, (*mark.sentences[:1], told))))
+    return replace(mark, sentences=tuple(filter(None, (NOT_IT, told))))
 
 
 def _shortened(text: str, limit: int) -> str:

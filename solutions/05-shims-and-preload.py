@@ -25,7 +25,7 @@ from twoshaft.models.bearing.drag import Part
 from twoshaft.questions import bank_of
 from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, reasons, ref, settled
+from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
 
 bearings, bank = unit.bearings, bank_of("shims-and-preload")
 NEAR = Q(0.004, "mm")
@@ -94,7 +94,7 @@ ref(
 #
 # The table shows what was measured on a unit, and the drawing how it is arranged. Work out the shim that leaves neither play nor preload, then the thinnest and the thickest shim that meet the target.
 #
-# Then choose from the shims that are there. Your choice must meet the target even if the stack is off by its doubt, either way. Two answers may be right. **The direction is a must-pass.** *12 points.*
+# Then choose from the shims that are there. Your choice must meet the target even if the stack is off by its doubt, either way. Two answers may be right. Last, say what each of four changes of shim does to this unit. **You must get all four right to pass.** *12 points.*
 
 # %% tags=["rig"]
 bearing_section(main, unit.bearings, shim_mm=sorted(given.stack.totals.values())[3])
@@ -110,27 +110,32 @@ given_table(
 # %% tags=["form"]
 sheet.form(
     "stack",
-    sheet.choice("stack-direction", "Which way does the shim work here?", options=given.stack.directions),
     sheet.number("stack-gap", "Shim that leaves neither play nor preload", "mm"),
     sheet.number("stack-thin", "Thinnest shim that meets the target", "mm"),
     sheet.number("stack-thick", "Thickest shim that meets the target", "mm"),
     sheet.choice("stack-shim", "Which do you fit?", options=given.stack.shims),
+    sheet.each("stack-direction", "What does this unit have after each change of shim?",
+               lines=[(one.id, one.text) for one in given.stack.swaps], options=given.stack.directions),
 )
 
 # %% tags=["reference"]
 stack = given.stack
 support = bearings.support_by_id(stack.support)
 built = shim.Stack.from_support(support, {term: Q(mm, "mm") for term, mm in stack.lengths.items()})
-right = "tighter" if built.shim_sign > 0 else "looser"
-turned_round = "looser" if built.shim_sign > 0 else "tighter"
-slips = reasons(stack.directions, right, {
-    turned_round: "The other way round: follow the ring that the shim pushes, in the drawing.",
-    "cold-hot": "Heat moves the setting by itself; cold or hot, a thicker shim pushes the same ring the same way.",
-    "float": "Preload and end play are one scale: the shim moves the setting along it, past zero as well.",
-    "side": "Left or right, it pushes a ring onto its rollers or away from them: look at which ring it backs.",
-})
-direction = ref("stack-direction", right, weight=3, outcome="shim-direction", must_pass=True,
-                lesson=f"{where}#which-way-does-it-work", slips=slips)
+changes = {one.id: (one.thicker_mm > 0) - (one.thicker_mm < 0) for one in stack.swaps}
+DOES = {1: "tighter", 0: "same", -1: "looser"}
+does = {id: DOES[built.shim_sign * sign] for id, sign in changes.items()}
+turned_round = {id: DOES[-built.shim_sign * sign] for id, sign in changes.items()}
+MOVED = "Add up what goes in: the shim is another size than before, so the ring that it backs moves."
+OTHER_WAY = "The other way round: follow the ring that the shim pushes, in the drawing."
+STAYED = "Add up what goes in: two shims make the same size as the one before, so no ring moves."
+why = {id: {"same": MOVED, turned_round[id]: OTHER_WAY} if sign else STAYED for id, sign in changes.items()}
+
+# %% tags=["reference"]
+lines = [(one.id, one.text) for one in stack.swaps]
+direction = ref("stack-direction", does, weight=3, outcome="shim-direction", must_pass=True,
+                lesson=f"{where}#which-way-does-it-work",
+                slips=line_reasons(lines, stack.directions, does, why))
 gap = ref("stack-gap", built.shim_for(Q(0.0, "mm")), weight=2, outcome="work-out-shim", tolerance=NEAR,
           lesson=f"{where}#from-the-stack-to-the-shim")
 
@@ -167,7 +172,7 @@ picked = ref(
 # %% [markdown] tags=["task"]
 # ## 3. What follows from it
 #
-# Go on with the shim that you fitted in task 2. What setting does it give? Read the preload from the table; between two rows, go halfway. Work out the torque that turns the shaft with the parts named, and the pull on the cord. Last, what does the setting become when the unit is warm? *8 points.*
+# Go on with the shim that you fitted in task 2. What setting does it give? Read the preload from the table; between two rows, go halfway. Work out the torque that turns the shaft with the parts named, and the pull on the cord. Last, what does the setting become when the unit is warm? *6 points.*
 
 # %% tags=["rig"]
 given_table(f"{given.stack.name}: preload of the pair", ["setting, mm of preload", "preload, N"],
@@ -193,8 +198,6 @@ sheet.form(
     sheet.number("follow-torque", "Torque of everything in the table together", "N·m"),
     sheet.number("follow-pull", "Pull on the cord", "N"),
     sheet.number("follow-warm", "Setting when warm, preload plus, end play minus", "mm"),
-    sheet.choice("follow-hot", "The maker gives the target cold. What do you do about the heat?",
-                 options=given.stack.hot),
 )
 
 # %% tags=["reference"]
@@ -225,15 +228,8 @@ heat = Q(sum(one.change_um for one in stack.warm), "um").to("mm")
 ref("follow-warm", setting + heat, outcome="warm-setting", tolerance=EXACT, weight=2,
     lesson=f"{where}#warm-and-cold",
     slips=[Slip(setting - heat, 0, "The change goes the other way: above zero tightens, below loosens.")])
-told = reasons(stack.hot, "leave", {
-    "add": "The maker has already done that; you would count heat twice.",
-    "middle": "Then the cold setting misses the maker's cold target.",
-    "hot-fit": "A target given cold holds for parts that are cold.",
-    "most": "The tight edge is no safe side: life falls fastest there.",
-})
-ref("follow-hot", "leave", outcome="warm-setting", weight=2, lesson=f"{where}#warm-and-cold", slips=told)
 
-# %% tags=["mark"] task="follow" points=8
+# %% tags=["mark"] task="follow" points=6
 
 # %% [markdown] tags=["task"]
 # ## 4. A shelf that is half empty
@@ -312,7 +308,7 @@ ref("shelf-may", set(labels(shelf.offers)) & may, weight=3, outcome="choose-shim
 # %% [markdown] tags=["task"]
 # ## 5. A trial fit
 #
-# A thin trial shim is in. First tick what has to be done before a reading counts. Then take the reading at the bench below, and work out the shim for the **middle** of the target. *10 points.*
+# A thin trial shim is in. First tick what has to be done before a reading counts. Then take the reading at the bench below, and work out the shim for the **middle** of the target. *9 points.*
 
 # %% tags=["rig"]
 trial = given.trial
@@ -331,7 +327,6 @@ sheet.form(
                   options=given.trial.before),
     sheet.number("trial-float", "End float that you read", "mm"),
     sheet.number("trial-shim", "Shim for the middle of the target", "mm"),
-    sheet.choice("trial-next", "The new shim is in. What comes next?", options=given.trial.next),
 )
 
 # %% tags=["reference"]
@@ -373,18 +368,7 @@ ref(
            Slip(2 * upto - wanted, 0.3, "The target goes the other way: it is preload, not end play.")],
 )
 
-# %% tags=["reference"]
-after = reasons(trial.next, "check", {
-    "close": "A sum is no reading: nothing has shown yet what is in the unit.",
-    "mark": "A sum is no reading: the sheet asks for what was measured.",
-    "run": "With the wrong setting that minute can cost the bearings.",
-    "next": "Guessing tighter is no safe side; life falls fastest there.",
-    "dial": "With preload the dial stands still at any preload.",
-})
-ref("trial-next", "check", weight=3, outcome="recheck-shim", must_pass=True,
-    lesson=f"{where}#before-it-runs", slips=after)
-
-# %% tags=["mark"] task="trial" points=10
+# %% tags=["mark"] task="trial" points=9
 
 # %% [markdown] tags=["task"]
 # ## 6. What is the measurement worth?
@@ -537,7 +521,7 @@ ref("cord-verdict", verdict, weight=3, outcome="judge-by-cord", slips=slips,
 # %% [markdown] tags=["task"]
 # ## 8. From cold to warm
 #
-# A support warms up as the table says. By how much does each of the two lengths grow? What does the growing case do by itself? With what happens across the shaft, what does the setting become? *9 points.*
+# A support warms up as the table says. By how much does each of the two lengths grow? What does the growing case do by itself? With what happens across the shaft, what does the setting become? Then say what is to be done with each of four readings of other units. *10 points.*
 
 # %% tags=["rig"]
 warm = given.warm
@@ -563,8 +547,8 @@ sheet.form(
     sheet.choice("warm-way", "What does the growing case do to the pair, by itself?",
                  options=given.warm.ways),
     sheet.number("warm-setting", "Setting when warm, preload plus, end play minus", "mm"),
-    sheet.choice("warm-when", "Somebody reads the float while the case is still warm from washing. "
-                 "What is that reading worth?", options=given.warm.when),
+    sheet.each("warm-when", "Other units: what do you do in each case?", lines=given.warm.temperatures,
+               options=given.warm.when),
 )
 
 # %% tags=["reference"]
@@ -601,21 +585,28 @@ ref(
 )
 
 # %% tags=["reference"]
-when = reasons(warm.when, "even", {
-    "subtract": "Bore, rings and shaft are at temperatures of their own; one sum does not mend that.",
-    "hand": "A hand does not feel twenty degrees, and they change the setting by hundredths.",
-    "twice": "Two readings agree and are wrong together while the case stays warm.",
-    "better": "The maker's target is given cold.",
-    "shaft": "The case grows most of all.",
-})
-ref("warm-when", "even", weight=2, outcome="warm-setting", lesson=f"{where}#warm-and-cold", slips=when)
+WHEN = {"bench": "count", "shelf": "count", "twice": "count", "washed": "even", "oven": "even",
+        "window": "even", "running": "heat", "hot-target": "heat", "sheet": "heat"}
+UNEVEN = {"count": "Parts at several temperatures have grown unevenly; cold, the setting is another one.",
+          "heat": "Bore, rings and shaft are at temperatures of their own; one sum does not put that right."}
 
-# %% tags=["mark"] task="warm" points=9
+# %% tags=["reference"]
+COLD = {"even": "All parts are at one temperature already; waiting changes nothing.",
+        "heat": "The maker has counted the heat in a cold target; you would count it twice."}
+SERVICE = {"even": "All parts are at one temperature already; the target is for another one.",
+           "count": "This target is for a warm unit; a cold reading differs by what heat changes."}
+because = {"count": COLD, "even": UNEVEN, "heat": SERVICE}
+when = line_reasons(bank.lists["temperatures"], warm.when, WHEN,
+                    {id: because[to_do] for id, to_do in WHEN.items()}, shown=warm.temperatures)
+ref("warm-when", {id: WHEN[id] for id in labels(warm.temperatures)}, weight=3, outcome="warm-setting",
+    lesson=f"{where}#warm-and-cold", slips=when)
+
+# %% tags=["mark"] task="warm" points=10
 
 # %% [markdown] tags=["task"]
 # ## 9. Too much and too little
 #
-# The table gives the life of a pair over its running setting. How many times shorter is it at the second setting than at the first? Why does it fall so steeply there? Then tick every sign that points to **too much** preload. *7 points.*
+# The table gives the life of a pair over its running setting. How many times shorter is it at the second setting than at the first? Then tick every sign that points to **too much** preload. *5 points.*
 
 # %% tags=["rig"]
 given_table(f"{given.life.name}: life of the pair", ["running setting, mm", "life, h"],
@@ -629,8 +620,6 @@ given_table("Compare", ["first setting, mm", "second setting, mm"],
 sheet.form(
     "life",
     sheet.number("life-times", "Life at the first setting, divided by life at the second"),
-    sheet.choice("life-why", "Why does life fall so steeply past its best setting?",
-                 options=given.life.why),
     sheet.choices("life-signs", "Which signs point to too much preload?", options=given.life.signs),
 )
 
@@ -647,16 +636,6 @@ ref("life-times", Q(times, ""), outcome="preload-life", weight=2, tolerance=0.02
     slips=[Slip(Q(1 / times, ""), 0.3, "Turned round: divide the longer life by the shorter one.")])
 
 # %% tags=["reference"]
-causes = reasons(life.why, "press", {
-    "oil": "Oil still gets in; the load is what grows.",
-    "fewer": "It is the other way round: preload lets more rollers carry.",
-    "speed": "Rollers turn as the shaft makes them, whatever the preload.",
-    "soft": "Rings get soft by heat only; life falls long before that.",
-    "seal": "Seals do not feel preload, and they do not wear out bearings.",
-})
-ref("life-why", "press", outcome="preload-life", lesson=f"{where}#too-much-too-little", weight=2, slips=causes)
-
-# %% tags=["reference"]
 much = {"hot", "blue", "stiff", "rib", "early"}
 little = {("walk", "ends", "weep", "clunk", "dial", "few"):
           "A shaft that can move along is a sign of too little preload."}
@@ -664,54 +643,63 @@ ref("life-signs", set(labels(life.signs)) & much, outcome="preload-life", weight
     lesson=f"{where}#too-much-too-little",
     slips=reasons(bank.lists["much"] + bank.lists["little"], much, little, shown=life.signs))
 
-# %% tags=["mark"] task="life" points=7
+# %% tags=["mark"] task="life" points=5
 
 # %% [markdown] tags=["task"]
 # ## 10. At the bench
 #
-# Three situations. **You must get each of them right to pass.** *6 points.*
-
-# %% tags=["rig"]
-given_table("The situations", ["no.", "situation"],
-            [(1, given.bench.wrong_way),
-             *[(n, one.story) for n, one in enumerate(given.bench.cautions, 2)]])
+# First four units in which a shim was just changed, then four situations with and without a danger. **You must get every line right to pass.** *14 points.*
 
 # %% tags=["form"]
 sheet.form(
     "bench",
-    sheet.choice("bench-wrong-way", "Situation 1: what do you do?", options=given.bench.steps),
-    *[sheet.choice(f"bench-caution-{n}", f"Situation {n}: what do you do?", options=one.options)
-      for n, one in enumerate(given.bench.cautions, 2)],
+    sheet.each("bench-changed", "A shim was changed. What comes next?", lines=given.bench.changed,
+               options=given.bench.steps),
+    sheet.each("bench-cautions", "What do you do in each situation?", lines=given.bench.cautions,
+               options=given.bench.safety),
 )
 
 # %% tags=["reference"]
-wrongly = reasons(given.bench.steps, "stop", {
-    "more": "With the wrong sign every further step makes it worse.",
-    "run": "A shim does not bed in, and power can cost the bearings.",
-    "tighten": "Bolt torque does not move a ring that lies on its seat.",
-    "note": "The reading shows that the sum was not right.",
-    "warm": "Heat does not turn a wrong sign into a right one.",
-    "swap": "Two bearings of a kind are alike; the shim works the same way still.",
-})
-ref("bench-wrong-way", "stop", weight=2, outcome="recheck-shim", must_pass=True,
-    lesson=f"{where}#before-it-runs", slips=wrongly)
+NEXT = {"float-more": "apart", "float-less": "seat", "float-met": "close", "float-over": "apart",
+        "cord-fell": "apart", "cord-first": "seat", "cord-met": "close", "cord-over": "apart",
+        "dial-still": "cord", "plate-on": "seat", "sum-only": "cord", "bolts-wait": "seat"}
+WRONG_WAY = "The reading moved away from what was wanted: the sign was wrong, and going on makes it worse."
+OUTSIDE = "The rollers are home and the reading misses its limit, so this shim is not the one."
+UNSEATED = "The shaft was not turned: rollers off their rib hide float and change the pull."
+STILL = "A dial stands still at any preload; only the cord shows how much there is."
+MET = "The rollers are home and the reading lies inside its limits; nothing else is asked for."
 
 # %% tags=["reference"]
-SAFE = {"air": "drain", "hot": "gloves", "press": "let-off", "cord": "loop"}
-WHY = {
-    ("spin", "near", "slow", "finger"): "Driven by air a dry bearing can throw its rollers, at any pressure.",
-    ("spit", "cloth", "bench", "flame"):
-        "A hot ring looks like a cold one; somebody will reach for it, and oil on it burns.",
-    ("hand", "tap", "force", "look"): "A tilted ring flies out under load, and hands are in the way.",
-    ("wrap", "wrist", "guide", "power"):
-        "A cord round a hand, or a finger at a gear, goes with it when it turns.",
-}
-for n, danger in enumerate(given.bench.cautions, 2):
-    safe_way, slips = settled(bank.questions["cautions"], danger, SAFE, WHY)
-    ref(f"bench-caution-{n}", safe_way, outcome="bearing-cautions", must_pass=True,
-        lesson=f"{where}#before-you-start", slips=slips)
+told = {"float-more": WRONG_WAY, "float-over": OUTSIDE, "cord-fell": WRONG_WAY, "cord-over": OUTSIDE,
+        "float-less": UNSEATED, "cord-first": UNSEATED, "plate-on": UNSEATED, "bolts-wait": UNSEATED,
+        "dial-still": STILL, "sum-only": STILL, "float-met": MET, "cord-met": MET}
+ref("bench-changed", {id: NEXT[id] for id in labels(given.bench.changed)}, weight=2, outcome="recheck-shim",
+    must_pass=True, lesson=f"{where}#before-it-runs",
+    slips=line_reasons(bank.lists["changed"], given.bench.steps, NEXT, told, shown=given.bench.changed))
 
-# %% tags=["mark"] task="bench" points=6
+# %% tags=["reference"]
+SAFE = {"drain": "go", "marked": "go", "square": "go", "loop": "go",
+        "spin": "let-off", "near": "let-off", "tilted": "let-off", "steady": "let-off", "wrist": "let-off",
+        "bench": "warn", "carry": "warn", "shaft": "warn"}
+AIR = "A dry bearing driven by air can throw its rollers, at any pressure and through any glove."
+HOT = "A hot ring looks like a cold one; somebody will reach for it or turn into it."
+HARM = {
+    "drain": "Nothing turns here, and nothing is under pressure or hot.",
+    "marked": "It is marked and said already; nobody reaches for it unawares.",
+    "square": "It stands square, the guard is shut and both hands are on the levers.",
+    "loop": "The loop holds the scale, and fingers and sleeves are clear.",
+    "spin": AIR, "near": AIR, "bench": HOT, "carry": HOT, "shaft": HOT,
+    "tilted": "A tilted ring flies out when it is struck under load; take the load off and set it square.",
+    "steady": "The finger is in the way when the ram comes down, and the ring can tip.",
+    "wrist": "A cord round a hand pulls the hand to the gears, glove and all.",
+}
+
+# %% tags=["reference"]
+ref("bench-cautions", {id: SAFE[id] for id in labels(given.bench.cautions)}, weight=2,
+    outcome="bearing-cautions", must_pass=True, lesson=f"{where}#before-you-start",
+    slips=line_reasons(bank.lists["cautions"], given.bench.safety, SAFE, HARM, shown=given.bench.cautions))
+
+# %% tags=["mark"] task="bench" points=14
 
 # %% [markdown]
 # ## Done?

@@ -4,6 +4,8 @@ import statistics
 
 import pytest
 
+from twoshaft_grader.marking import solve
+
 pytestmark = pytest.mark.browser
 
 MODULE = "05-shims-and-preload"
@@ -77,10 +79,16 @@ def test_gauges_are_read_by_keys_and_the_answers_saved_reopened_and_marked(
     box.focus()
     page.keyboard.type(f"{towards - away:.2f} mm")
     page.keyboard.press("Tab")
-    choice = page.get_by_role("radio", name="Turn the rollers home, measure again")
-    choice.focus()
-    page.keyboard.press("Space")
-    wait_until(lambda: learner.stored("trial-next"))
+    right = solve(learner.solution, learner.issued, learner.unit)["bench-changed"]
+    scenes, steps = (dict(learner.issued["given"]["bench"][part]) for part in ("changed", "steps"))
+    group = page.get_by_role("group", name="A shim was changed. What comes next?")
+    for answer in right:
+        line, option = answer.split("=")
+        group.get_by_label(scenes[line], exact=True).focus()
+        page.keyboard.type(steps[option][:4])
+    wait_until(lambda: learner.stored("bench-changed") == right)
+    group.scroll_into_view_if_needed()
+    screenshot(page, "shims-changed")
     for key in ("a", "b", "x", "d", "d"):
         dial.get_by_role("button", name="Turn the shaft ten times").focus()
         page.keyboard.press(key)
@@ -92,8 +100,8 @@ def test_gauges_are_read_by_keys_and_the_answers_saved_reopened_and_marked(
     again = page.get_by_label("End float that you read")
     wait_until(lambda: again.input_value() == f"{towards - away:.2f} mm")
     fields = learner.marked()
-    assert fields["trial-float"].share == fields["trial-next"].share == 1
-    assert fields["trial-next"].passed and fields["stack-gap"].share == 0
+    assert fields["trial-float"].share == fields["bench-changed"].share == 1
+    assert fields["bench-changed"].passed and fields["stack-gap"].share == 0
 
 
 def test_sliders_move_the_pointers(learner, wait_until, screenshot):

@@ -90,7 +90,9 @@ def test_bench_figures_lead_to_other_references(solution, unit, issued, typed, a
     other = mark_sheet(sheet_of(drawn, typed), issued, solution, unit=unit)
     assert share(other, "stack") < 0.6 and share(other, "shelf") == 1
     # The same models judge, the must-pass too.
-    turned = {"tighter": "looser", "looser": "tighter"}[answers["stack-direction"]]
+    other = {"tighter": "looser", "looser": "tighter", "same": "same"}
+    said = (one.split("=") for one in answers["stack-direction"])
+    turned = [f"{line}={other[option]}" for line, option in said]
     wrong = answers | {"stack-direction": turned}
     failed = mark_sheet(sheet_of(wrong, typed), issued, solution, unit=unit)
     assert not next(f for f in failed.fields if f.name == "stack-direction").passed

@@ -16,6 +16,12 @@ def told(field):
     return " ".join(field.sentences)
 
 
+def turned(right):
+    """Each change of shim judged the other way round, as it is stored."""
+    other = {"tighter": "looser", "looser": "tighter", "same": "same"}
+    return [f"{line}={other[option]}" for line, option in right.items()]
+
+
 def support_of(unit, issued, task):
     return unit.bearings.support_by_id(issued["given"][task]["support"])
 
@@ -24,7 +30,7 @@ def test_the_shim_worked_the_wrong_way_fails_the_must_pass_and_is_charged_once(m
     gap = value(clean, "stack-gap")
     thin, thick = (2 * gap - value(clean, name) for name in ("stack-thick", "stack-thin"))
     fields, mark = marked(
-        stack_direction="looser", stack_thin=f"{thin.m_as('mm'):.3f} mm",
+        stack_direction=turned(value(clean, "stack-direction")), stack_thin=f"{thin.m_as('mm'):.3f} mm",
         stack_thick=f"{thick.m_as('mm'):.3f} mm",
     )  # fmt: skip
     assert fields["stack-direction"].share == 0 and not fields["stack-direction"].passed
@@ -183,31 +189,57 @@ def test_life_divided_the_wrong_way(marked, clean):
     assert field.share == pytest.approx(0.3) and "Turned round" in told(field)
 
 
+def seen_by(module, task, part, scene):
+    """Somebody who is shown a scene."""
+    for number in range(40):
+        issued = module.issue(f"seen-{number}")
+        if scene in dict(issued["given"][task][part]):
+            return issued
+    return pytest.fail(f"nobody is shown {scene}")
+
+
 @pytest.mark.parametrize(
-    ("field", "answer", "sentence"),
+    ("scene", "answer", "sentence"),
     [
-        ("bench-wrong-way", "more", "every further step makes it worse"),
-        ("trial-next", "close", "no reading"),
+        ("float-more", "close", "going on makes it worse"),
+        ("cord-fell", "seat", "the sign was wrong"),
+        ("cord-over", "close", "misses its limit"),
+        ("sum-only", "close", "stands still at any preload"),
+        ("cord-first", "close", "The shaft was not turned"),
     ],
 )
-def test_going_on_without_a_check_fails_whatever_the_mark(marked, field, answer, sentence):
-    fields, mark = marked(**{field: answer})
-    assert fields[field].share == 0 and not fields[field].passed
-    assert sentence in told(fields[field]) and not mark.met
+def test_going_on_without_a_check_fails_whatever_the_mark(module, marked, scene, answer, sentence):
+    issued = seen_by(module, "bench", "changed", scene)
+    right = value(module.clean(issued), "bench-changed")
+    stored = [f"{line}={option}" for line, option in (right | {scene: answer}).items()]
+    fields, mark = marked(issued, bench_changed=stored)
+    assert fields["bench-changed"].share < 1 and not fields["bench-changed"].passed
+    assert sentence in told(fields["bench-changed"]) and not mark.met
     assert mark.points > 0.9 * mark.maximum
 
 
-def test_air_at_a_bearing_fails_whatever_the_mark(module, marked):
-    for learner in ("ann", "bob", "cal", "dan", "eve", "fay"):
-        issued = module.issue(learner)
-        for n, (danger, _, _) in enumerate(issued["given"]["bench"]["cautions"], 2):
-            if danger == "air":
-                name = f"bench-caution-{n}"
-                fields, mark = marked(issued, **{name: "slow"})
-                assert not fields[name].passed and not mark.met
-                assert "throw its rollers" in told(fields[name])
-                return
-    pytest.fail("no learner was asked about air")
+@pytest.mark.parametrize(
+    ("scene", "sentence"),
+    [
+        ("near", "throw its rollers"),
+        ("bench", "looks like a cold one"),
+        ("steady", "finger is in the way"),
+        ("wrist", "glove and all"),
+    ],
+)
+def test_a_danger_overlooked_fails_whatever_the_mark(module, marked, scene, sentence):
+    issued = seen_by(module, "bench", "cautions", scene)
+    right = value(module.clean(issued), "bench-cautions")
+    stored = [f"{line}={option}" for line, option in (right | {scene: "go"}).items()]
+    fields, mark = marked(issued, bench_cautions=stored)
+    assert not fields["bench-cautions"].passed and not mark.met
+    assert sentence in told(fields["bench-cautions"])
+
+
+def test_must_pass_lines_left_open_fail(marked):
+    for field in ("stack_direction", "bench_changed", "bench_cautions"):
+        fields, mark = marked(**{field: None})
+        assert not fields[field.replace("_", "-")].passed and not mark.met
 
 
 def test_wrong_unit_and_slip_of_ten_are_named(marked, clean):

@@ -48,10 +48,10 @@ def test_a_resit_changes_the_task_not_only_the_numbers(unit):
         for task in ("stack", "trial", "cord", "life"):
             assert getattr(first, task).support != getattr(second, task).support
         assert first.signs.cases != second.signs.cases
-        assert first.bench.wrong_way != second.bench.wrong_way
         assert first.shelf.totals != second.shelf.totals
-        cautions = [{one.id for one in given.bench.cautions} for given in (first, second)]
-        assert cautions[0] != cautions[1]
+        for part in ("changed", "cautions"):
+            ids = [{one.id for one in getattr(given.bench, part)} for given in (first, second)]
+            assert not ids[0] & ids[1]
 
 
 @pytest.mark.parametrize("shipped", shipped_units())
@@ -85,6 +85,43 @@ def test_the_shelf_of_the_stack_has_one_or_two_safe_shims_and_no_hair_splitting(
         assert judged is not None and judged.count("safe") in (1, 2)
         assert len(task.shims) == len(task.totals) == 8
         assert "misses" in judged
+
+
+def test_changes_of_shim_go_both_ways_and_one_stays(drawn):
+    for given in drawn.values():
+        by_text = {}
+        for one in given.stack.swaps:
+            out, into = one.text.split(" comes out, ")
+            sizes = [float(word) for word in into.split() if word[0].isdigit()]
+            assert all(size > 0.1 for size in sizes)
+            by_text[one.id] = round(sum(sizes) - float(out.split()[0]), 2)
+        assert by_text == {one.id: one.thicker_mm for one in given.stack.swaps}
+        changes = sorted(by_text.values())
+        assert changes.count(0) == 1 and changes[0] < 0 < changes[-1] and len(changes) == 4
+        assert all(step == 0 or abs(step) >= 0.04 for step in changes)
+
+
+def test_scenes_are_not_one_text_for_everybody(drawn):
+    for part, scenes in (("bench", "changed"), ("bench", "cautions"), ("warm", "temperatures")):
+        shown = [getattr(getattr(given, part), scenes) for given in drawn.values()]
+        assert all(len({one.id for one in lines}) == 4 for lines in shown)
+        assert not any("{" in one.text for lines in shown for one in lines)
+        assert len({tuple(one.text for one in lines) for lines in shown}) > 0.9 * len(LEARNERS)
+
+
+def test_figures_of_a_changed_shim_rise_as_the_scenes_need_them(drawn):
+    for given in drawn.values():
+        for one in given.bench.changed:
+            figures = [float(word.strip(".,;:")) for word in one.text.split() if word[0].isdigit()]
+            if one.id in ("float-met", "cord-met"):
+                low, high = sorted(figures)[0], sorted(figures)[-1]
+                inside = figures[2] if one.id == "float-met" else figures[0]
+                assert low < inside < high
+            elif one.id in ("float-over", "cord-over"):
+                seen = figures[2] if one.id == "float-over" else figures[0]
+                assert seen == max(figures) and figures.count(seen) == 1
+            elif one.id == "float-more":
+                assert figures[0] < figures[1]
 
 
 def test_the_half_empty_shelf_is_what_it_was_drawn_to_be(unit, drawn):

@@ -49,6 +49,14 @@ class Signs(Record, frozen=True):
     change: Change
 
 
+class Swap(Row, frozen=True):
+    """A change of shim: its id, what comes out and goes in, in words, and how much more that is."""
+
+    id: str
+    text: str
+    thicker_mm: float
+
+
 class Preload(Row, frozen=True):
     """Preload of a pair at a setting."""
 
@@ -87,7 +95,9 @@ class Stack(BenchRecord, frozen=True):
     shims : tuple of Option
     totals : dict of str to float
         Thickness [mm] of each of them, by id.
+    swaps : tuple of Swap
     directions : tuple of Option
+        What each of them may do.
     preloads : tuple of Preload
     torque_nm : float
         Both bearings, for each 1000 N of preload.
@@ -97,7 +107,6 @@ class Stack(BenchRecord, frozen=True):
     kinds : tuple of str
         Their kinds, as the unit names them.
     warm : tuple of Warming
-    hot : tuple of Option
     """
 
     support: str
@@ -109,6 +118,7 @@ class Stack(BenchRecord, frozen=True):
     doubt_mm: float
     shims: tuple[Option, ...]
     totals: dict[str, float]
+    swaps: tuple[Swap, ...]
     directions: tuple[Option, ...]
     preloads: tuple[Preload, ...]
     torque_nm: float
@@ -116,7 +126,6 @@ class Stack(BenchRecord, frozen=True):
     drags: tuple[Drag, ...]
     kinds: tuple[str, ...]
     warm: tuple[Warming, ...]
-    hot: tuple[Option, ...]
 
 
 class Shelf(Record, frozen=True):
@@ -169,8 +178,8 @@ class Trial(Record, frozen=True):
         Preload of the target.
     thicker : str
         What a thicker shim does: ``tightens`` or ``loosens``.
-    before, next : tuple of Option
-        What may have to be done before the reading, and after the new shim.
+    before : tuple of Option
+        What may have to be done before the reading.
     """
 
     support: str
@@ -181,7 +190,6 @@ class Trial(Record, frozen=True):
     high_mm: float
     thicker: str
     before: tuple[Option, ...]
-    next: tuple[Option, ...]
 
 
 class Source(Row, frozen=True):
@@ -266,7 +274,11 @@ class Warm(Record, frozen=True):
         What happens across the shaft.
     cold_mm : float
         Setting when cold; preload above zero.
-    ways, when : tuple of Option
+    ways : tuple of Option
+    temperatures : tuple of Option
+        Readings and targets at several temperatures.
+    when : tuple of Option
+        What may be done with each.
     """
 
     support: str
@@ -276,6 +288,7 @@ class Warm(Record, frozen=True):
     across: tuple[Warming, ...]
     cold_mm: float
     ways: tuple[Option, ...]
+    temperatures: tuple[Option, ...]
     when: tuple[Option, ...]
 
 
@@ -298,7 +311,7 @@ class Life(Record, frozen=True):
     table : tuple of LifeAt
     from_mm, to_mm : float
         Settings to be compared.
-    signs, why : tuple of Option
+    signs : tuple of Option
     """
 
     support: str
@@ -309,23 +322,15 @@ class Life(Record, frozen=True):
     from_mm: float
     to_mm: float
     signs: tuple[Option, ...]
-    why: tuple[Option, ...]
-
-
-class Caution(Row, frozen=True):
-    """A danger at the bench: which, what happens, and what may be done."""
-
-    id: str
-    story: str
-    options: tuple[Option, ...]
 
 
 class Bench(Record, frozen=True):
-    """A shim that worked the wrong way, what may be done then, and two dangers."""
+    """Benches at which a shim was changed, dangers, and what may be done about either."""
 
-    wrong_way: str
+    changed: tuple[Option, ...]
     steps: tuple[Option, ...]
-    cautions: tuple[Caution, ...]
+    cautions: tuple[Option, ...]
+    safety: tuple[Option, ...]
 
 
 class Given(Record, frozen=True):

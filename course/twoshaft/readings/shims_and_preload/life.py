@@ -47,5 +47,4 @@ def draw(lot: Lot) -> Life:
         from_mm=settings[best],
         to_mm=settings[far],
         signs=tuple(stream.shuffled(signs)),
-        why=tuple(stream.shuffled(BANK.lists["why"])),
     )

@@ -59,6 +59,7 @@ def draw(lot: Lot) -> given.Stack:
         doubt_mm=window[2],
         shims=tuple(shim for shim, _ in shims),
         totals={shim.id: total for shim, total in shims},
+        swaps=swaps(stream.child("swaps")),
         directions=BANK.lists["directions"],
         preloads=_preloads(lot, support),
         torque_nm=round(torque_nm, 3),
@@ -66,8 +67,23 @@ def draw(lot: Lot) -> given.Stack:
         drags=tuple(given.Drag(drag.name, drag.torque_nm * drag.speed_ratio) for drag in drags),
         kinds=tuple(sorted({drag.kind for drag in drags})),
         warm=warm,
-        hot=BANK.lists["hot"],
     )
+
+
+def swaps(stream: Stream) -> tuple[given.Swap, ...]:
+    """Changes of shim: thicker, thinner, and one of two shims that add up to the one before."""
+    steps = [4 + stream.integer(9), -4 - stream.integer(9), 0]
+    steps.append((4 + stream.integer(9)) * stream.choice((1, -1)))
+    found = []
+    for k, step in enumerate(stream.shuffled(steps), 1):
+        out, part = 90 + stream.integer(60), 20 + stream.integer(30)
+        new = out + step
+        fitted = f"{(new - part) / 100:.2f} and {part / 100:.2f} mm" if stream.integer(2) else ""
+        if step == 0 or fitted:
+            fitted = f"{(new - part) / 100:.2f} and {part / 100:.2f} mm together"
+        text = f"{out / 100:.2f} mm comes out, {fitted or f'{new / 100:.2f} mm'} goes in"
+        found.append(given.Swap(f"swap-{k}", text, step / 100))
+    return tuple(found)
 
 
 def own_warmth(support: Support, stream: Stream) -> Warm:

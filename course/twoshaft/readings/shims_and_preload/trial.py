@@ -41,5 +41,4 @@ def draw(lot: Lot) -> Trial:
         high_mm=support.target.high_mm,
         thicker="tightens" if sign_of(support) > 0 else "loosens",
         before=tuple(stream.shuffled(before)),
-        next=tuple(stream.shuffled(BANK.lists["next"])),
     )

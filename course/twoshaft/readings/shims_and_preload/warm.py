@@ -6,10 +6,12 @@ from dataclasses import asdict
 
 from twoshaft.models.bearing.heat import support_change
 from twoshaft.models.shim import target_interference
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
 from twoshaft.readings.shims_and_preload.given import Span, Warm
-from twoshaft.readings.shims_and_preload.lot import BANK, Lot
+from twoshaft.readings.shims_and_preload.lot import BANK, Lot, scenes
 from twoshaft.readings.shims_and_preload.stack import CLEAR_MM, own_warmth, warm_parts
+from twoshaft.records import Option
 
 CLEAR_UM = 4.0
 
@@ -41,5 +43,16 @@ def draw(lot: Lot) -> Warm:
         across=parts[2:],
         cold_mm=cold,
         ways=BANK.lists["ways"],
-        when=tuple(stream.shuffled(BANK.lists["when"])),
+        temperatures=_temperatures(lot, stream.child("temperatures")),
+        when=BANK.lists["when"],
     )  # fmt: skip
+
+
+def _temperatures(lot: Lot, stream: Stream) -> tuple[Option, ...]:
+    """Readings and targets, each with its own temperatures [degC]."""
+
+    def figures() -> dict[str, object]:
+        a = 17 + stream.integer(7)
+        return {"a": a, "h": a + 14 + stream.integer(20), "r": 70 + stream.integer(21)}
+
+    return scenes(lot, "temperatures", 4, figures)

@@ -134,17 +134,17 @@ for ask in (one for one in asks if one.kind == "shim"):
     windows[ask.about] = (low, low + max(ends) - min(ends), min(far), max(far))
 
 # %% tags=["reference"]
-my_shims = {}
-off = Q(0.0015, "mm")
+my_shims, off = {}, Q(0.0015, "mm")
 for ask in (one for one in asks if one.kind == "shim"):
     shelf, (low, high, *far) = unit.bearings.shim_set_by_id(job.support(ask.about).shim_set), windows[ask.about]
     sizes = [Q(mm, "mm") for mm in shelf.thicknesses_mm]
-    totals = {round(t.m_as("mm"), 4) for t in [*sizes, *(a + b for a in sizes for b in sizes if shelf.at_most == 2)]}
+    sums = {round(t.m_as("mm"), 4) for t in [*sizes, *(a + b for a in sizes for b in sizes if shelf.at_most == 2)]}
     doubt = Q(round(shim.stack_budget(job.support(ask.about), job.measured(ask.about)).expanded(), 3), "mm")
     best = shim.choose(Q(list(shelf.thicknesses_mm), "mm"), (low, high), doubt, shelf.at_most).total
-    safe = [Q(t, "mm") for t in totals if low + doubt <= Q(t, "mm") <= high - doubt and abs(Q(t, "mm") - best) > off]
-    edge = [Q(t, "mm") for t in totals if low <= Q(t, "mm") <= high and not low + doubt <= Q(t, "mm") <= high - doubt]
-    wrong = [Q(t, "mm") for t in totals if min(far) <= Q(t, "mm") <= max(far) and not low <= Q(t, "mm") <= high]
+    totals, least, most = [Q(t, "mm") for t in sums], low + doubt, high - doubt
+    safe = [t for t in totals if least <= t <= most and abs(t - best) > off]
+    edge = [t for t in totals if low <= t <= high and not least <= t <= most]
+    wrong = [t for t in totals if min(far) <= t <= max(far) and not low <= t <= high]
     my_shims[ask.id] = ref(ask.id, best, outcome="set-by-shim", weight=3, tolerance=off, lesson=f"{where}#measure", slips=[
         *(Slip(t, 1, "This one is as safe as ours.") for t in safe),
         *(Slip(t, 0.3, "It meets the target on paper, but by less than the doubt of the stack.") for t in edge),

@@ -52,7 +52,13 @@ def whole_bank(solution: Solution, unit: Unit) -> list[str]:
 
 
 def _found(wanted: set[str], texts: set[str]) -> set[str]:
-    """Which of a bank's texts are given; a place in braces there holds whatever was drawn."""
+    """Which of a bank's texts are given; a place in braces there holds whatever was drawn.
+
+    Examples
+    --------
+    >>> sorted(_found({"{low} mm of float", "dry", "{pull} N"}, {"0.05 mm of float", "dry"}))
+    ['dry', '{low} mm of float']
+    """
     found = wanted & texts
     for one in wanted - found:
         parts = _PLACE.split(one)

@@ -17,6 +17,19 @@ def test_every_way_is_measured_once(found):
     assert len(found) == 10
 
 
+def test_the_proof_names_who_passes_without_knowing(module, monkeypatch):
+    lucky = ignorance.Ignorance("the longest", earned=0.01, passed=0.4, right=0.5)
+    careless = ignorance.Ignorance(ignorance.HANDED_DOWN, earned=0.01, passed=0.1, right=0.11)
+    harmless = ignorance.Ignorance("the first", earned=0.5, passed=0.05, right=0.9)
+    monkeypatch.setattr(ignorance, "measure", lambda *_: [lucky, careless, harmless])
+    monkeypatch.setattr(ignorance, "SAFE_MUST_PASS", {module.solution.module})
+    said = list(ignorance.must_pass_findings(module.solution, module.unit))
+    assert [one.split(" passes ")[0] for one in said] == ["the longest", "the list handed down"]
+    assert not harmless.holds and harmless.holds_must_pass
+    monkeypatch.setattr(ignorance, "SAFE_MUST_PASS", set())
+    assert list(ignorance.must_pass_findings(module.solution, module.unit)) == []
+
+
 def test_nothing_ticked_earns_nothing(found):
     nothing = found["tick nothing"]
     assert nothing.earned == nothing.passed == nothing.right == 0 and nothing.holds

@@ -1,8 +1,9 @@
 """Prove an exercise by its solution: what must hold for every learner, tried on some.
 
 Blank earns nothing, the reference earns everything, guessing earns next to nothing, every listed
-wrong answer earns its stated part, every field is evidence for an outcome, and of every wrong
-option a sentence says why it is wrong.
+wrong answer earns its stated part, every field is evidence for an outcome, of every wrong option
+a sentence says why it is wrong, and who only knows how tests are made passes nothing that must be
+passed.
 """
 
 from __future__ import annotations
@@ -13,6 +14,7 @@ from concurrent.futures import ProcessPoolExecutor
 from pathlib import Path
 from typing import Any
 
+from twoshaft import DEFAULT_UNIT
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.outcomes import Evidence, Outcome, load_outcomes
@@ -28,6 +30,7 @@ from twoshaft_grader.marking.reference import (
     solve,
 )
 from twoshaft_grader.marking.task import field_points, mark_sheet, sheet_line
+from twoshaft_grader.notebooks.ignorance import must_pass_findings
 from twoshaft_grader.notebooks.why_wrong import unexplained, whole_bank
 
 LEARNERS = ("proof-1", "proof-2", "proof-3")
@@ -74,6 +77,8 @@ def _prove_one(place: tuple[Path, Path]) -> list[str]:
             for name in LEARNERS
         ]
         found = prove(solution, unit, records, outcomes) + whole_bank(solution, unit)
+        if unit.identity.id == DEFAULT_UNIT:
+            found += must_pass_findings(solution, unit)
         found = list(dict.fromkeys(found))
         findings += [f"{path}, unit {unit.identity.id}: {sentence}" for sentence in found]
     return findings

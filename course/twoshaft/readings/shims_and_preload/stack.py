@@ -81,7 +81,7 @@ def swaps(stream: Stream) -> tuple[given.Swap, ...]:
         fitted = f"{(new - part) / 100:.2f} and {part / 100:.2f} mm" if stream.integer(2) else ""
         if step == 0 or fitted:
             fitted = f"{(new - part) / 100:.2f} and {part / 100:.2f} mm together"
-        text = f"{out / 100:.2f} mm comes out, {fitted or f'{new / 100:.2f} mm'} goes in"
+        text = f"{out / 100:.2f} mm is taken out, and put in: {fitted or f'{new / 100:.2f} mm'}"
         found.append(given.Swap(f"swap-{k}", text, step / 100))
     return tuple(found)
 

@@ -91,7 +91,7 @@ def test_changes_of_shim_go_both_ways_and_one_stays(drawn):
     for given in drawn.values():
         by_text = {}
         for one in given.stack.swaps:
-            out, into = one.text.split(" comes out, ")
+            out, into = one.text.split(" is taken out, and put in: ")
             sizes = [float(word) for word in into.split() if word[0].isdigit()]
             assert all(size > 0.1 for size in sizes)
             by_text[one.id] = round(sum(sizes) - float(out.split()[0]), 2)

@@ -26,7 +26,7 @@ from twoshaft.readings.pressed_and_driven.driver import tight_in
 from twoshaft.readings.pressed_and_driven.jobs import load_fitting_jobs
 from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, reasons, ref, settled
+from twoshaft_grader.marking import Slip, line_reasons, reasons, ref, settled
 
 where, bank = "04-pressed-and-driven", bank_of("pressed-and-driven")
 HALF_UM, MICRON = Q(0.5, "um"), Q(0.0006, "mm")
@@ -151,7 +151,7 @@ ref("press-do", do, outcome="judge-force", weight=3, lesson=f"{where}#force-of-t
 #
 # The outer part of a tight pair is to be warmed. Growth = diameter in metres × growth of a metre for each degree × rise. Add the rise that just frees it to the temperature of the room, and then the margin for handling. A rise is given in K (kelvin): one K is a step of one °C.
 #
-# **The last question must be right to pass.** *10 points.*
+# Last, say what you do with each of four other parts. **You must get all four right to pass.** *13 points.*
 
 # %% tags=["rig"]
 heat = given.heat
@@ -164,9 +164,6 @@ given_table(f"{heat.name}{heat.source}", ["", ""], [
     *([("the oven, by its thermometer", f"{heat.oven_c:g} °C")] if heat.oven_c is not None else []),
 ])
 
-# %% tags=["rig"]
-given_table("The last question", ["situation"], [(given.heat.how.story,)])
-
 # %% tags=["form"]
 sheet.form(
     "heat",
@@ -175,7 +172,8 @@ sheet.form(
     sheet.number("heat-play", f"Play at {'the hottest allowed' if given.heat.oven_c is None else 'the temperature of the oven'}; "
                  "what still grips as a minus", "µm"),
     sheet.choice("heat-do", "What do you do with this part?", options=given.heat.todo),
-    sheet.choice("heat-how", "The situation in the second table: how?", options=given.heat.how.options),
+    sheet.each("heat-how", "Other parts: what do you do in each case?", lines=given.heat.how,
+               options=given.heat.how_todo),
 )
 
 # %% tags=["reference"]
@@ -213,39 +211,24 @@ slips = reasons(heat.todo, do, {
 ref("heat-do", do, outcome="warm-part", weight=2.5, lesson=f"{where}#warm-the-part", slips=slips)
 
 # %% tags=["reference"]
-burnt = {
-    "hotter": "An open bearing stands 120 °C; a sealed one does not: its grease runs out and its seals go hard.",
-    "flame": "A flame is quick, but it heats one spot far past the limit, moved or not: the seals burn and the ring softens there.",
-    "bath": "Oil heats evenly, but smoking oil is far above 80 °C: it melts the seals, washes out the grease, and can catch fire.",
-    "gun": "From one side the ring grows oval and tilts on the shaft, and the seal in the hot air has gone by then.",
-    "lamp": "Water hisses at 100 °C and more, and by then the grease has had too much; only a thermometer shows 80 °C.",
-    "seal-in": "The seal is old, but in the oven it smokes and sticks to the bore, and you scrape it off a finished seat.",
-    "flame-bore": "The flame saves the wait; the bore gets hot in one place, grows oval, and thin light alloy warps or melts.",
-    "wet": "The cloth keeps the seal cool, but the flame still heats the bore in one place, and hot and wet alloy can crack.",
-    "plate": "A smell is no thermometer: one side is overheated when the seal smells, and the far side still grips.",
-    "new-seal": "It saves a step later, but the heat spoils the new seal, and the ring is driven past its lip.",
+HOW = {"oven-sealed": "go", "probe": "go", "bare-housing": "go", "even-gear": "go",
+       "seal-in": "out", "ring-in": "out", "vent-in": "out", "sensor-in": "out",
+       "over-sealed": "change", "flame": "change", "one-side": "change", "unread": "change"}
+EVEN = "Nothing is wrong here: it warms evenly, the temperature is read, and it lies below the limit."
+STILL_IN = "The part itself bears it, and that draws the eye; what is still in it melts or goes hard and is scrap."
+BURNT = {
+    **dict.fromkeys(("oven-sealed", "probe", "bare-housing", "even-gear"), EVEN),
+    **dict.fromkeys(("seal-in", "ring-in", "vent-in", "sensor-in"), STILL_IN),
+    "over-sealed": "An open bearing would bear it; here the grease runs out and the seals, which cannot come out, go hard.",
+    "flame": "The thermometer shows one spot; a flame, moved or not, heats another far past the limit, and the ring softens there.",
+    "one-side": "Both figures lie below the limit, but warmed from one side the bore grows oval and sticks halfway.",
+    "unread": "Minutes are no degrees: the same time overheats a small ring and leaves a large one tight.",
 }
+ref("heat-how", {id: HOW[id] for id in labels(heat.how)}, outcome="warm-safely", weight=4, must_pass=True,
+    lesson=f"{where}#warm-the-part",
+    slips=line_reasons(bank.lists["how"], heat.how_todo, HOW, BURNT, shown=heat.how))
 
-# %% tags=["reference"]
-burnt |= {
-    "blue": "Straw colour means more than 200 °C: the ring has lost its hardness and wears out.",
-    "inner-flame": "It is the inner ring that must grow, but a flame heats one spot of it: soft there, and still tight elsewhere.",
-    "hottest": "More heat gives more room than you need; near 200 °C the ring softens and its size no longer comes back.",
-    "wire": "Over a burner the lower side is far too hot before the upper side is warm: it hangs there oval and soft.",
-    "friction": "A dry bearing that is spun by air scores its balls and can throw them; it hardly gets warm.",
-    "torch": "The bore opens quickly, but nobody knows how hot it is: the hardened bore softens.",
-    "red": "Dull red is above 500 °C: the gear is soft, scaled and warped, and it is scrap.",
-    "teeth": "Teeth must stay hard, and a flame softens them first; the bore grows last of all.",
-    "guess": "The same ten minutes heat a small gear too far and a large one too little; without a reading it sticks halfway.",
-    "solvent": "It cleans and warms at once, but its vapour catches fire over a hot plate, and it cannot be heated enough.",
-}
-how, slips = settled(bank.questions["how"], heat.how, {
-    "sealed": "low", "housing": "seal-out", "open": "oven", "gear": "even"}, burnt)
-
-# %% tags=["reference"]
-ref("heat-how", how, outcome="warm-safely", weight=3, must_pass=True, lesson=f"{where}#warm-the-part", slips=slips)
-
-# %% tags=["mark"] task="heat" points=10
+# %% tags=["mark"] task="heat" points=13
 
 # %% [markdown] tags=["task"]
 # ## 4. Where the driver bears
@@ -616,57 +599,42 @@ ref("order-job", order.OrderTask.from_unit(load_fitting_jobs(), given.order.oper
 # %% [markdown] tags=["task"]
 # ## 10. At the bench
 #
-# Three situations. **You must get each of them right to pass.** *6 points.*
-
-# %% tags=["rig"]
-given_table("The situations", ["no.", "situation"],
-            [(n, one.story) for n, one in enumerate(given.bench.cautions, 1)])
+# Four situations, with and without a danger. **You must get every line right to pass.** *9 points.*
 
 # %% tags=["form"]
 sheet.form(
     "bench",
-    *[sheet.choice(f"bench-{n}", f"Situation {n}: what do you do?", options=one.options)
-      for n, one in enumerate(given.bench.cautions, 1)],
+    sheet.each("bench-cautions", "What do you do in each situation?", lines=given.bench.cautions,
+               options=given.bench.safety),
 )
 
 # %% tags=["reference"]
+SAFE = {"square": "go", "punch": "go", "gloved": "go", "drain": "go",
+        "eyes": "protect", "clip": "protect", "thin": "protect", "wet": "protect",
+        "tilted": "change", "drill": "change", "spin": "change", "closed": "change"}
+
+# %% tags=["reference"]
+BARE = "The tools are right and the job is short, so the glasses wait; one splinter or one clip costs the eye."
 HURT = {
-    ("hold", "more"): "It seems nearly straight, but a tilted ring holds the whole force of the press and flies out.",
-    "tap": "A tap does straighten a ring that is free; under the ram it lets go all at once and flies out.",
-    "peer": "You would see it best from there, and that is the way in which a tilted ring flies.",
-    "hard": "A heavy blow seems surest, but hard on hard throws splinters.",
-    "squint": "A splinter hits the side of the eye just as well, and a blow that is not watched hits the hand.",
-    "drill": "Its size is right, but a drill is the hardest steel of all: it breaks into splinters at the first blow.",
-    "mushroom": "A spread head is easy to hit, and its edges fly off when you do.",
-    "pry": "Two screwdrivers are at hand and a duck seems quick, but a circlip flies faster than anybody ducks.",
-    "face": "You would see it move, and it would hit your eye.",
-    "bystander": "Two more hands would help, but the clip goes for whoever is near, and bare fingers are in its way.",
-    "blow-off": "A chisel does get it off, at a speed and in a direction that nobody can choose.",
+    "square": "It stands square, the guard is shut and the gauge climbs evenly: that is how it should go.",
+    "punch": "Soft face on a punch that fits, and eyes covered: nothing splinters here.",
+    "gloved": "Hands are covered, the way is free, and everybody knows.",
+    "drain": "Nothing turns, and nothing is hot or under pressure.",
+    "eyes": BARE, "clip": BARE,
+    "thin": "All else is in order, so the gloves are overlooked: thin rubber melts onto the skin.",
+    "wet": "All else is in order, but wet gloves freeze to the steel and carry the cold to the skin.",
+    "tilted": "The shut guard makes it look safe; the tilted ring still holds the whole force, and cracks or flies out.",
+    "drill": "Its size is right and the glasses are on, but a drill is as hard as glass and breaks at the first blow.",
+    "spin": "Gloves and glasses stop no ball: driven by air at any pressure, a dry bearing scores itself and can throw them.",
+    "closed": "Gloves and glasses keep out the cold only; the ice turns into gas that drives the air out of a small room.",
 }
 
 # %% tags=["reference"]
-HURT |= {
-    "finger": "A wet fingertip hisses at once, and so does the skin: a hot ring burns before you feel it.",
-    "cloth": "An oily cloth smokes and catches fire on a hot ring, and it lets the heat through.",
-    "bench": "A hot ring looks like a cold one: the next person picks it up with bare hands.",
-    "cleaner": "Brake cleaner does cool it, but on a hot ring its vapour catches fire or turns into poisonous gas.",
-    "bare": "Quick is not enough: at dry ice's cold the skin sticks to the steel and burns as on a hot one.",
-    "wet": "Wet gloves freeze to the shaft and carry the cold to the skin.",
-    "closed": "It would stay cold, but dry ice turns into gas that drives the air out of a small room.",
-    "pocket": "A cap keeps the cold in, and the gas too: the bottle bursts.",
-    "spin": "It dries in seconds, but driven by air a dry bearing scores its balls and can throw them.",
-    "slow": "Little pressure still spins it far beyond its speed, and dry balls score or fly out.",
-    "near": "Gloves are drawn in by a ring that spins, and they stop no ball that flies out.",
-    "flame": "It does dry fast: solvent over heat catches fire, and the ring softens.",
-}
+ref("bench-cautions", {id: SAFE[id] for id in labels(given.bench.cautions)}, outcome="safe-fitting", must_pass=True,
+    lesson=f"{where}#before-you-start",
+    slips=line_reasons(bank.lists["cautions"], given.bench.safety, SAFE, HURT, shown=given.bench.cautions))
 
-# %% tags=["reference"]
-SAFE = {"tilt": "let-off", "strike": "soft", "clip": "shield", "hot": "gloves", "cold": "dry-gloves", "air": "drain"}
-for n, danger in enumerate(given.bench.cautions, 1):
-    safe_way, slips = settled(bank.questions["cautions"], danger, SAFE, HURT)
-    ref(f"bench-{n}", safe_way, outcome="safe-fitting", must_pass=True, lesson=f"{where}#before-you-start", slips=slips)
-
-# %% tags=["mark"] task="bench" points=6
+# %% tags=["mark"] task="bench" points=9
 
 # %% [markdown]
 # ## Done?

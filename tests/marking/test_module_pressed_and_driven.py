@@ -54,18 +54,18 @@ def test_a_slip_in_the_rise_is_charged_once(marked, clean, issued):
     assert fields["heat-to"].share == fields["heat-play"].share == 1
 
 
-def test_heat_out_of_hand_fails_whatever_the_mark(marked, issued):
-    right = {"sealed": "low", "housing": "seal-out", "open": "oven", "gear": "even"}
-    how = issued["given"]["heat"]["how"]
-    told_of = set()
-    for key, _ in how["options"]:
-        if key == right[how["id"]]:
-            continue
-        fields, mark = marked(heat_how=key)
-        assert not fields["heat-how"].passed and not mark.met
-        told_of.add(told(fields["heat-how"]))
-        assert mark.points > 0.9 * mark.maximum
-    assert len(told_of) == len(how["options"]) - 1
+@pytest.mark.parametrize("field", ["heat-how", "bench-cautions"])
+def test_any_line_wrong_of_a_must_pass_fails_whatever_the_mark(marked, clean, field):
+    right = value(clean, field)
+    answers = set(clean.references[field].slips and {slip.wrong[1] for slip in clean.references[field].slips})
+    for line in right:
+        for wrong in answers - {right[line]}:
+            stored = [f"{key}={option}" for key, option in (right | {line: wrong}).items()]
+            fields, mark = marked(**{field.replace("-", "_"): stored})
+            assert not fields[field].passed and not mark.met and told(fields[field])
+            assert mark.points > 0.9 * mark.maximum
+    fields, mark = marked(**{field.replace("-", "_"): None})
+    assert not fields[field].passed and not mark.met
 
 
 def test_a_driver_on_the_cage(marked):
@@ -100,14 +100,6 @@ def test_a_stake_at_the_larger_of_the_two(marked, issued):
     more = max(locks["shear_nm"], locks["crush_nm_mm"] * locks["depth_mm"])
     field = marked(locks_holds=f"{more:g} N·m")[0]["locks-holds"]
     assert field.share == 0 and "smaller" in told(field)
-
-
-def test_the_cautions_are_must_pass(marked, issued):
-    right = {"let-off", "soft", "shield", "gloves", "dry-gloves", "drain"}
-    for n, (_, _, options) in enumerate(issued["given"]["bench"]["cautions"], 1):
-        wrong = next(key for key, _ in options if key not in right)
-        fields, mark = marked(**{f"bench_{n}": wrong})
-        assert not fields[f"bench-{n}"].passed and not mark.met
 
 
 def test_wrong_unit_slip_of_ten_and_reversed_sign_are_named(marked, clean):

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import ClassVar, Self, TypeVar
 
 from twoshaft.errors import UnitFileError
 from twoshaft.questions import Bank
 from twoshaft.readings.keyed import Stream
-from twoshaft.records import Question, changed
+from twoshaft.records import Option, Question, changed
 from twoshaft.units.unit import Unit
 
 T = TypeVar("T")
@@ -86,6 +86,13 @@ class Lot:
         """One version of a question, another at every attempt, its options in an own order."""
         version = self.in_turn(name, list(bank.questions[name].values()))[0]
         return changed(version, options=tuple(self.stream.child(name).shuffled(version.options)))
+
+    def scenes(
+        self, name: str, bank: Bank, count: int, figures: Callable[[], Mapping[str, object]]
+    ) -> tuple[Option, ...]:
+        """So many scenes of a list of the bank, others at every attempt, with figures of their own."""
+        drawn = self.next_ones(name, bank.lists[name], count)
+        return tuple(Option(one.id, one.text.format(**figures())) for one in drawn)
 
     def too_small(self, what: str) -> UnitFileError:
         """The complaint that a unit does not hold enough for a task."""

@@ -2,19 +2,30 @@
 
 from __future__ import annotations
 
-from twoshaft.readings.pressed_and_driven.given import Bench, Caution
+from twoshaft.readings.keyed import Stream
+from twoshaft.readings.pressed_and_driven.given import Bench
 from twoshaft.readings.pressed_and_driven.lot import BANK, Lot
 
-ASKED = 3
+SCENES = 4
+BORES_MM = (25, 30, 35, 40, 45)
+PINS_MM = (4, 5, 6, 8)
 
 
 def draw(lot: Lot) -> Bench:
-    """Three situations, each with its options in an own order."""
+    """Some situations, with a danger or without one."""
     stream = lot.stream.child("bench")
-    asked = BANK.questions["cautions"]
-    ids = lot.next_ones("cautions", sorted(asked), ASKED)
     return Bench(
-        cautions=tuple(
-            Caution(id, asked[id].story, tuple(stream.shuffled(asked[id].options))) for id in ids
-        )
+        cautions=lot.scenes("cautions", BANK, SCENES, lambda: _surroundings(stream)),
+        safety=BANK.lists["safety"],
     )
+
+
+def _surroundings(stream: Stream) -> dict[str, int]:
+    """A bore and a pin [mm], a force [kN], heat [degC] and air [bar]."""
+    return {
+        "bore": stream.choice(BORES_MM),
+        "pin": stream.choice(PINS_MM),
+        "kn": 6 + stream.integer(20),
+        "hot": 85 + stream.integer(26),
+        "bar": 1 + stream.integer(5),
+    }

@@ -114,14 +114,17 @@ class Heat(WarmPart, frozen=True):
     Attributes
     ----------
     todo : tuple of Option
-    how : Question
-        How another part is warmed.
+    how : tuple of Option
+        Other parts that are being warmed.
+    how_todo : tuple of Option
+        What may be done with each.
     hole_mm, shaft_mm, oven_c : float, optional
         Hole, part inside it and oven as measured; with figures from the real bench only.
     """
 
     todo: tuple[Option, ...]
-    how: Question
+    how: tuple[Option, ...]
+    how_todo: tuple[Option, ...]
     hole_mm: int | float | None = None
     shaft_mm: int | float | None = None
     oven_c: int | float | None = None
@@ -307,18 +310,11 @@ class Order(Record, frozen=True):
     start: tuple[Option, ...]
 
 
-class Caution(Row, frozen=True):
-    """A situation in which somebody could be hurt, and what may be done."""
-
-    id: str
-    story: str
-    options: tuple[Option, ...]
-
-
 class Bench(Record, frozen=True):
-    """Situations at the bench."""
+    """Situations at the bench, and what may be done in each."""
 
-    cautions: tuple[Caution, ...]
+    cautions: tuple[Option, ...]
+    safety: tuple[Option, ...]
 
 
 class Given(Record, frozen=True):

@@ -20,6 +20,8 @@ from twoshaft.readings.pressed_and_driven.lot import BANK, Lot
 from twoshaft.records import extended
 from twoshaft.units.quantities import Q
 
+SCENES = 4
+
 
 @dataclass(frozen=True)
 class Warmed:
@@ -90,9 +92,20 @@ def draw(lot: Lot) -> Heat:
                     Heat,
                     warm,
                     todo=tuple(stream.shuffled(BANK.lists["heat_todo"])),
-                    how=lot.ask("how", BANK),
+                    how=lot.scenes("how", BANK, SCENES, lambda: _temperatures(stream)),
+                    how_todo=BANK.lists["how_todo"],
                 )
     raise lot.too_small("heat")
+
+
+def _temperatures(stream: Stream) -> dict[str, int]:
+    """Temperatures [degC] below 80, between 80 and 120 and nearly cold, and minutes."""
+    return {
+        "mild": 66 + stream.integer(10),
+        "warm": 92 + stream.integer(22),
+        "cool": 34 + stream.integer(15),
+        "minutes": 6 + stream.integer(12),
+    }
 
 
 def _warmed(part: Warmed, stream: Stream, verdict: str) -> WarmPart | None:

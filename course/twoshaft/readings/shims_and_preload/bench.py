@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.shims_and_preload.given import Bench
-from twoshaft.readings.shims_and_preload.lot import BANK, Lot, scenes
+from twoshaft.readings.shims_and_preload.lot import BANK, Lot
 
 SCENES = 4
 BORES_MM = (25, 30, 35, 40, 45)
@@ -14,9 +14,9 @@ def draw(lot: Lot) -> Bench:
     """Some benches after a change of shim, and some with a danger or without one."""
     stream = lot.stream.child("bench")
     return Bench(
-        changed=scenes(lot, "changed", SCENES, lambda: _readings(stream)),
+        changed=lot.scenes("changed", BANK, SCENES, lambda: _readings(stream)),
         steps=BANK.lists["steps"],
-        cautions=scenes(lot, "cautions", SCENES, lambda: _surroundings(stream)),
+        cautions=lot.scenes("cautions", BANK, SCENES, lambda: _surroundings(stream)),
         safety=BANK.lists["safety"],
     )
 

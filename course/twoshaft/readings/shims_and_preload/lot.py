@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Sequence
 
 from twoshaft.models.shim import Stack, shim_sign, stack_budget
 from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import Lot as CommonLot
 from twoshaft.readings.shims_and_preload.given import Length
-from twoshaft.records import Option
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import Arrangement, Bearings, Support, TaperBearing
 
@@ -132,11 +131,3 @@ def measured(support: Support, lengths: dict[str, float]) -> tuple[Length, ...]:
         Length(term.name, spans[term.kind.value], term.tool, f"{lengths[term.id]:.2f}")
         for term in support.stack
     )
-
-
-def scenes(
-    lot: Lot, name: str, count: int, figures: Callable[[], Mapping[str, object]]
-) -> tuple[Option, ...]:
-    """So many scenes of a list of the bank, others at every attempt, with figures of their own."""
-    drawn = lot.next_ones(name, BANK.lists[name], count)
-    return tuple(Option(one.id, one.text.format(**figures())) for one in drawn)

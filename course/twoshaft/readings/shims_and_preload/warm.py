@@ -9,7 +9,7 @@ from twoshaft.models.shim import target_interference
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
 from twoshaft.readings.shims_and_preload.given import Span, Warm
-from twoshaft.readings.shims_and_preload.lot import BANK, Lot, scenes
+from twoshaft.readings.shims_and_preload.lot import BANK, Lot
 from twoshaft.readings.shims_and_preload.stack import CLEAR_MM, own_warmth, warm_parts
 from twoshaft.records import Option
 
@@ -55,4 +55,4 @@ def _temperatures(lot: Lot, stream: Stream) -> tuple[Option, ...]:
         a = 17 + stream.integer(7)
         return {"a": a, "h": a + 14 + stream.integer(20), "r": 70 + stream.integer(21)}
 
-    return scenes(lot, "temperatures", 4, figures)
+    return lot.scenes("temperatures", BANK, 4, figures)

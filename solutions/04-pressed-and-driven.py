@@ -224,6 +224,8 @@ BURNT = {
     "one-side": "Both figures lie below the limit, but warmed from one side the bore grows oval and sticks halfway.",
     "unread": "Minutes are no degrees: the same time overheats a small ring and leaves a large one tight.",
 }
+
+# %% tags=["reference"]
 ref("heat-how", {id: HOW[id] for id in labels(heat.how)}, outcome="warm-safely", weight=4, must_pass=True,
     lesson=f"{where}#warm-the-part",
     slips=line_reasons(bank.lists["how"], heat.how_todo, HOW, BURNT, shown=heat.how))
@@ -599,7 +601,7 @@ ref("order-job", order.OrderTask.from_unit(load_fitting_jobs(), given.order.oper
 # %% [markdown] tags=["task"]
 # ## 10. At the bench
 #
-# Four situations, with and without a danger. **You must get every line right to pass.** *9 points.*
+# Four situations, with and without a danger. **You must get every line right to pass.** *8 points.*
 
 # %% tags=["form"]
 sheet.form(
@@ -634,7 +636,7 @@ ref("bench-cautions", {id: SAFE[id] for id in labels(given.bench.cautions)}, out
     lesson=f"{where}#before-you-start",
     slips=line_reasons(bank.lists["cautions"], given.bench.safety, SAFE, HURT, shown=given.bench.cautions))
 
-# %% tags=["mark"] task="bench" points=9
+# %% tags=["mark"] task="bench" points=8
 
 # %% [markdown]
 # ## Done?

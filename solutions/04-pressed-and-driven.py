@@ -623,10 +623,10 @@ HURT = {
     "gloved": "Hands are covered, the way is free, and everybody knows.",
     "drain": "Nothing turns, and nothing is hot or under pressure.",
     "eyes": BARE, "clip": BARE,
-    "thin": "All else is in order, so the gloves are overlooked: thin rubber melts onto the skin.",
+    "thin": "All else is in order, so the gloves are overlooked: thin rubber lets the heat through and burns the hand.",
     "wet": "All else is in order, but wet gloves freeze to the steel and carry the cold to the skin.",
     "tilted": "The shut guard makes it look safe; the tilted ring still holds the whole force, and cracks or flies out.",
-    "drill": "Its size is right and the glasses are on, but a drill is as hard as glass and breaks at the first blow.",
+    "drill": "Its size is right and the glasses are on, but a drill is harder than any punch and splinters at the first blow.",
     "spin": "Gloves and glasses stop no ball: driven by air at any pressure, a dry bearing scores itself and can throw them.",
     "closed": "Gloves and glasses keep out the cold only; the ice turns into gas that drives the air out of a small room.",
 }

@@ -90,7 +90,7 @@ class Lot:
     def scenes(
         self, name: str, bank: Bank, count: int, figures: Callable[[], Mapping[str, object]]
     ) -> tuple[Option, ...]:
-        """So many scenes of a list of the bank, others at every attempt, with figures of their own."""
+        """So many scenes of a list of the bank, others at every attempt, with own figures."""
         drawn = self.next_ones(name, bank.lists[name], count)
         return tuple(Option(one.id, one.text.format(**figures())) for one in drawn)
 

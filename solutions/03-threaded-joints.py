@@ -24,9 +24,8 @@ given, unit = sheet.given, sheet.unit
 from twoshaft.models import fit, joint, order
 from twoshaft.questions import bank_of
 from twoshaft.readings.threaded_joints import face_like
-from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, reasons, ref, settled
+from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
 
 asked, bank = given.asked, bank_of("threaded-joints")
 
@@ -69,7 +68,7 @@ pints = {"lbf·ft": "force_pound * foot", "lbf·in": "force_pound * inch",
          "kgf·cm": "force_kilogram * cm"}
 where = "03-threaded-joints#units-of-torque"
 torque = ref(
-    "card-torque", Q(card.figure, pints[card.unit]).to("N*m"), outcome="torque-tools",
+    "card-torque", Q(card.figure, pints[card.unit]).to("N*m"), outcome="torque-tools", shows="other-unit",
     tolerance=0.004, lesson=where,
     slips=[Slip(Q(card.figure, pint).to("N*m"), 0,
                 f"That is the figure taken as {name}; look at the unit on the card.")
@@ -84,7 +83,7 @@ unfit = {name: "Its scale ends below this torque." if near > tool.high_nm else
          for name, tool in tools.items() if not tool.suits(torque)}
 unfit["any"] = "Each scale has a range in which it can be trusted; the torque must lie in it."
 unfit["none"] = "Hold the torque against each scale, from a fifth of its top upwards."
-chosen = ref("card-wrench", min(set(tools) - set(unfit), default=""), outcome="torque-tools",
+chosen = ref("card-wrench", min(set(tools) - set(unfit), default=""), outcome="torque-tools", shows="scale-and-adapter",
              lesson="03-threaded-joints#adapters",
              slips=[Slip(name, 0, why) for name, why in unfit.items()])
 
@@ -99,7 +98,7 @@ slips = [
 ]
 slips += [Slip(straight, 0.25, "This is for an adapter straight on; yours stands at an angle.")] * bool(angle)
 setting = ref("card-setting", joint.setting_with_adapter(torque, length, reach, angle), weight=2,
-              outcome="torque-tools", lesson="03-threaded-joints#adapters", slips=slips,
+              outcome="torque-tools", shows="scale-and-adapter", lesson="03-threaded-joints#adapters", slips=slips,
               tolerance={"absolute": Q(0.5 * tools[chosen].step_nm, "N*m"), "relative": 0.004})
 
 # %% tags=["reference"]
@@ -109,7 +108,7 @@ slips = [Slip(joint.clamp_short(torque, one.k, size), 0,
          for one in card.factors if one.id != card.state.id]
 slips += [Slip(joint.clamp_short(setting, card.k, size), 0,
                "You went on with the setting; the bolt gets the torque.")]
-ref("card-clamp", joint.clamp_short(torque, card.k, size), outcome="clamp-from-torque",
+ref("card-clamp", joint.clamp_short(torque, card.k, size), outcome="clamp-from-torque", shows="clamp-and-yield",
     weight=2, tolerance=0.008, slips=slips, lesson="03-threaded-joints#clamp-not-torque")
 
 # %% tags=["mark"] task="card" points=6
@@ -157,7 +156,7 @@ length, reach, angle = (Q(found.length_mm, "mm"), Q(found.reach_mm, "mm"),
                         Q(found.angle_deg, "degree"))
 shown = Q(found.setting_nm, "N*m")
 torque = ref(
-    "found-torque", joint.torque_at_bolt(shown, length, reach, angle), outcome="torque-tools",
+    "found-torque", joint.torque_at_bolt(shown, length, reach, angle), outcome="torque-tools", shows="found-setting",
     tolerance=0.005, lesson="03-threaded-joints#adapters",
     slips=[Slip(shown, 0, "This is what the wrench was set to; the adapter adds to it."),
            Slip(joint.setting_with_adapter(shown, length, reach, angle), 0,
@@ -166,10 +165,10 @@ torque = ref(
 
 # %% tags=["reference"]
 clamp = ref("found-clamp", joint.clamp_short(torque, found.k, Q(found.diameter_mm, "mm")),
-            outcome="clamp-from-torque", tolerance=0.008,
+            outcome="clamp-from-torque", shows="clamp-and-yield", tolerance=0.008,
             lesson="03-threaded-joints#clamp-not-torque")
 use = ref("found-use", (clamp / Q(found.yields_kn, "kN")).to("percent"),
-          outcome="clamp-from-torque", tolerance={"absolute": Q(0.6, "percent")},
+          outcome="clamp-from-torque", shows="clamp-and-yield", tolerance={"absolute": Q(0.6, "percent")},
           lesson="03-threaded-joints#clamp-not-torque",
           slips=[Slip((Q(found.yields_kn, "kN") / clamp).to("percent"), 0,
                       "This is the yield over the clamp; asked is the clamp over the yield.")])
@@ -187,7 +186,7 @@ why = {
     "turn-back": "Turning back, friction points the other way: the wrench then tells nothing of the clamp.",
     "renew": "Only a bolt that came near its yield has to be renewed.",
 }
-ref("found-do", todo, outcome="clamp-from-torque", weight=2,
+ref("found-do", todo, outcome="clamp-from-torque", shows="what-to-do", weight=2,
     lesson="03-threaded-joints#clamp-not-torque",
     slips=[Slip(key, 0, text) for key, text in why.items() if key != todo])
 
@@ -196,7 +195,7 @@ ref("found-do", todo, outcome="clamp-from-torque", weight=2,
 # %% [markdown] tags=["task"]
 # ## 3. The wrong state
 #
-# A bolt was about to be tightened when somebody looked at its thread. **The last question must be right to pass.** *6 points.*
+# A bolt was about to be tightened when somebody looked at its thread. Then come other threads as they were found, each with the state that its torque is stated for. **The last question must be right to pass, in every line.** *8 points.*
 
 # %% tags=["rig"]
 state = given.state
@@ -216,16 +215,14 @@ sheet.form(
     "state",
     sheet.number("state-clamp", "What clamp would it get with the stated torque, as it was found?", "kN"),
     sheet.choice("state-what", "What does that mean for the joint?", options=[
-        ["same", "Nothing: the wrench sets the clamp, whatever the thread is like"],
-        ["more", "More clamp than meant: the bolt or its thread may be pulled too far"],
-        ["scatter", "The clamp stays as meant on average; only the spread grows"],
-        ["less", "Less clamp than meant, although the wrench clicks"],
-        ["other-torque", "The wrench clicks at another torque than the one set"],
+        ["same", "Nothing changes: the wrench sets the clamp"],
+        ["more", "More clamp: bolt or thread may be overloaded"],
+        ["scatter", "The same clamp on average, with more spread"],
+        ["less", "Less clamp than is meant, although it clicks"],
+        ["other-torque", "The wrench clicks at another torque than set"],
     ]),
-    sheet.choice("state-do", "How do you fit it?", options=[
-        ["as-found", "As it was found, at the stated torque"],
-        *([one.id, f"First bring thread and head to this state: {one.name}"] for one in given.state.factors),
-    ]),
+    sheet.each("state-do", "What do you do with each of these threads?",
+               lines=[(one.id, one.text) for one in given.asked.threads], options=given.asked.threads_answers),
 )
 
 # %% tags=["reference"]
@@ -235,7 +232,7 @@ size, torque = Q(state.diameter_mm, "mm"), Q(state.torque_nm, "N*m")
 meant = joint.clamp_short(torque, state.k, size)
 there = next(one.k for one in state.factors if one.id == seen)
 clamp = ref("state-clamp", joint.clamp_short(torque, there, size), weight=2, tolerance=0.008,
-            outcome="clamp-from-torque", lesson="03-threaded-joints#wet-threads",
+            outcome="clamp-from-torque", shows="clamp-and-yield", lesson="03-threaded-joints#wet-threads",
             slips=[Slip(meant, 0, "This is the clamp in the state that the torque is stated for; "
                                      "the thread was found in another."),
                    *(Slip(joint.clamp_short(torque, one.k, size), 0, f"You took K for “{one.name}”.")
@@ -250,22 +247,42 @@ why = {
     "scatter": "Compare the two values of K: the middle moves, not only the spread.",
     "other-torque": "The wrench clicks where it is set; it does not know the friction.",
 }
-ref("state-what", effect, outcome="thread-state", lesson="03-threaded-joints#wet-threads",
+ref("state-what", effect, outcome="thread-state", shows="friction", weight=0.7, lesson="03-threaded-joints#wet-threads",
     slips=[Slip(key, 0, text) for key, text in why.items() if key != effect])
-ref("state-do", stated, outcome="thread-state", weight=3, must_pass=True,
-    lesson="03-threaded-joints#wet-threads",
-    slips=[Slip("as-found", 0, "The torque belongs to one state of the thread, not to this one."),
-           *(Slip(one.id, 0, "The torque is not stated for this state.")
-             for one in state.factors if one.id != stated)])
 
-# %% tags=["mark"] task="state" points=6
+# %% tags=["reference"]
+FOUND = {"film-new": "as-delivered", "film-kept": "as-delivered", "washed": "dry", "oil-dipped": "oiled",
+         "oil-box": "oiled", "compound-wet": "locker", "compound-old": "old", "sealant": "sealant"}
+FIX = {"as-delivered": "film", "oiled": "oil", "locker": "locker"}
+asked_for = {one.id: one.stated for one in asked.threads}
+prepared = {id: "as-is" if FOUND[id] == asked_for.get(id, "oiled") else FIX[asked_for.get(id, "oiled")]
+            for id in FOUND}
+
+# %% tags=["reference"]
+SEEN = {"as-delivered": "the dry film of its box is on it", "dry": "no film and no oil is left on it",
+        "oiled": "oil is on it", "locker": "fresh compound is on it",
+        "old": "cured compound is in it", "sealant": "sealant is in it"}
+told = {
+    id: "It is in the state that its torque is stated for; what you change now changes the clamp."
+    if prepared[id] == "as-is" else
+    f"Here {SEEN[state]}, and its torque is for another thread: the wrench clicks, with another clamp."
+    for id, state in FOUND.items()
+}
+
+# %% tags=["reference"]
+ref("state-do", {id: prepared[id] for id in asked_for}, outcome="thread-state", weight=4, must_pass=True,
+    lesson="03-threaded-joints#wet-threads", shows="prepared",
+    slips=line_reasons(bank.lists["threads"], asked.threads_answers, prepared, told,
+                       shown=[(one.id, one.text) for one in asked.threads]))
+
+# %% tags=["mark"] task="state" points=8
 
 # %% [markdown] tags=["task"]
 # ## 4. A bolt in aluminium
 #
 # A bolt was measured against its hole. The workshop's rule: the hole's thread must carry at least 1.5 times the most clamp that the torque can leave.
 #
-# The last question stands on its own. **It must be right to pass.** *8 points.*
+# The last question is about other bolts. **It must be right to pass, in every line.** *8 points.*
 
 # %% tags=["rig"]
 alloy = given.alloy
@@ -285,28 +302,28 @@ sheet.form(
     sheet.number("alloy-load", "At what load does the hole's thread strip?", "kN"),
     sheet.number("alloy-margin", "How many times the most clamp is that?"),
     sheet.choice("alloy-use", "What do you do with this bolt and hole?", options=[
-        ["less-torque", "Fit it with less torque"], ["stronger", "Fit a bolt of a higher strength class"],
+        ["less-torque", "Fit it with a quarter less torque"], ["stronger", "Fit a bolt of a higher strength class"],
         ["insert", "Have the hole's thread repaired with an insert first"],
-        ["fit", "Fit it as it is"],
-        ["compound", "Fit it with locking compound, which fills the thread"],
+        ["fit", "Fit it as it is, at the stated torque"], ["compound", "Fit it with locking compound, which fills the thread"],
         ["longer", "Fit a longer bolt that uses all the good thread"],
         ["washers", "Fit it with a second washer under the head"],
     ]),
-    sheet.choice("alloy-hand", given.asked.hand_start.story, options=given.asked.hand_start.options),
+    sheet.each("alloy-hand", "Other bolts in aluminium: what do you do next?",
+               lines=given.asked.hand_start.lines, options=given.asked.hand_start.answers),
 )
 
 # %% tags=["reference"]
 alloy = given.alloy
 where = "03-threaded-joints#bolts-in-aluminium"
-ref("alloy-turns", alloy.meets_mm / alloy.pitch_mm, outcome="alloy-threads", lesson=where,
+ref("alloy-turns", alloy.meets_mm / alloy.pitch_mm, outcome="alloy-threads", shows="thread-depth", lesson=where,
     tolerance={"absolute": 0.06},
     slips=[Slip(alloy.good_mm / alloy.pitch_mm, 0.25, "This counts all the good thread; the bolt "
                 "does not reach that far.")])
-load = ref("alloy-load", Q(alloy.meets_mm * alloy.per_mm_kn, "kN"), outcome="alloy-threads",
+load = ref("alloy-load", Q(alloy.meets_mm * alloy.per_mm_kn, "kN"), outcome="alloy-threads", shows="thread-depth",
            tolerance=0.005, lesson=where,
            slips=[Slip(Q(alloy.good_mm * alloy.per_mm_kn, "kN"), 0.25,
                        "This takes all the good thread; only what meets can carry.")])
-margin = ref("alloy-margin", load.m_as("kN") / alloy.most_kn, outcome="alloy-threads",
+margin = ref("alloy-margin", load.m_as("kN") / alloy.most_kn, outcome="alloy-threads", shows="thread-depth",
              tolerance={"absolute": 0.006, "relative": 0.005}, lesson=where,
              slips=[Slip(alloy.most_kn / load.m_as("kN"), 0, "This is upside down.")])
 
@@ -322,29 +339,31 @@ why = {
     "longer": "Work out the margin now, and with all the good thread; compare both with the rule.",
     "insert": "A repair is for a hole whose good thread cannot carry enough.",
 }
-ref("alloy-use", use, outcome="alloy-threads", lesson=where,
+ref("alloy-use", use, outcome="alloy-threads", shows="thread-depth", lesson=where,
     slips=[Slip(key, 0, text) for key, text in why.items() if key != use])
 
 # %% tags=["reference"]
-started, slips = settled(bank.questions["hand_start"], asked.hand_start, {
-    "stiff": "back-out", "many": "fingers-first", "no-hole": "shift", "chips": "inspect",
-}, {
-    ("impact-low", "impact-run", "impact-all", "air-ratchet", "impact-catch", "impact-home"):
-        "An impact tool neither feels a crossed thread nor stops in time.",
-    ("ratchet", "torque-it", "oil-it"): "With a lever you do not feel the thread being cut; fingers do.",
-    ("one-by-one", "pull-over"): "Once one bolt is tight the part can no longer shift for the next.",
-    ("drill-out", "leave-out"): "That hides the fault; it is still there when the unit runs.",
-    ("new-bolt", "locker-fill", "half-torque"): "The hole's thread is the weak one, and it has lost metal.",
-})
-ref("alloy-hand", started, outcome="alloy-threads", weight=3, must_pass=True,
-    lesson="03-threaded-joints#bolts-in-aluminium", slips=slips)
+STARTED = {"light": "on", "heads": "on", "brace": "on", "stiff": "back", "leans": "back", "impact": "back",
+           "beside": "shift", "pulled": "shift", "dowel": "shift",
+           "bright": "repair", "slips-by": "repair", "no-rise": "repair"}
+FREE = "It turns lightly by hand, so the thread has caught as it should; nothing has to come out."
+CROSSED = "It binds after a turn or two: the thread is crossed or dirty, and each further turn cuts it."
+BESIDE = "The hole is out of line; a bolt that is forced in there bends and cuts the thread."
+TORN = "The thread in the aluminium is torn: it gives way before the clamp is there."
+why = {id: {"on": FREE, "back": CROSSED, "shift": BESIDE, "repair": TORN}[do] for id, do in STARTED.items()}
+
+# %% tags=["reference"]
+ref("alloy-hand", {one.id: STARTED[one.id] for one in asked.hand_start.lines}, outcome="alloy-threads",
+    weight=4, must_pass=True, lesson="03-threaded-joints#bolts-in-aluminium", shows=("by-hand", "thread-depth"),
+    slips=line_reasons(bank.lists["hand_start"], asked.hand_start.answers, STARTED, why,
+                       shown=asked.hand_start.lines))
 
 # %% tags=["mark"] task="alloy" points=8
 
 # %% [markdown] tags=["task"]
 # ## 5. A blind hole that is not empty
 #
-# A blind hole was measured with a depth gauge, and what stands in it was drawn off and measured too. The bolt is to go in. **The last question must be right to pass.** *6 points.*
+# A blind hole was measured with a depth gauge, and what stands in it was drawn off and measured too. The bolt is to go in. The last two questions are about other holes. **The last one must be right to pass, in every line.** *7 points.*
 
 # %% tags=["rig"]
 blind = given.blind
@@ -362,14 +381,10 @@ sheet.form(
     "blind",
     sheet.number("blind-room", "How much room is left under the tip when the head is down?", "mL"),
     sheet.number("blind-turns", "How many turns before the head is down does the bolt meet the liquid?"),
-    sheet.choice("blind-what", "What happens if it is tightened like this?", options=[
-        ["no-click", "The wrench does not click, so you notice at once"],
-        ["past-thread", "The liquid gets out past the thread; the joint is as meant"],
-        ["locks", "The wrench clicks, the clamp is missing, and the wall may split"],
-        ["only-oiled", "The thread is oiled, so the clamp is higher; nothing else"],
-        ["cushion", "The liquid gives like a spring and keeps the bolt from loosening"],
-    ]),
-    sheet.choice("blind-do", given.asked.blind_do.story, options=given.asked.blind_do.options),
+    sheet.each("blind-what", "Other holes: what happens when the bolt is tightened?",
+               lines=[(one.id, one.text) for one in given.asked.holes], options=given.asked.holes_answers),
+    sheet.each("blind-do", "What do you do before the bolt goes in?",
+               lines=given.asked.blind_do.lines, options=given.asked.blind_do.answers),
 )
 
 # %% tags=["reference"]
@@ -377,46 +392,39 @@ blind = given.blind
 where = "03-threaded-joints#oil-in-a-blind-hole"
 section, oil = Q(blind.area_mm2, "mm**2"), Q(blind.oil_ml, "mL")
 room = ref("blind-room", (section * Q(blind.depth_mm - blind.reach_mm, "mm")).to("mL"),
-           outcome="blind-holes", tolerance={"absolute": Q(0.0051, "mL")},
+           outcome="blind-holes", shows="oil-in-hole", tolerance={"absolute": Q(0.0051, "mL")},
            lesson=where,
            slips=[Slip((section * Q(blind.depth_mm, "mm")).to("mL"), 0.25,
                        "This is the whole hole; the bolt fills most of it.")])
 turn = section * Q(blind.pitch_mm, "mm")
-ref("blind-turns", float(((oil - room) / turn).to("")), outcome="blind-holes", lesson=where,
+ref("blind-turns", float(((oil - room) / turn).to("")), outcome="blind-holes", shows="oil-in-hole", lesson=where,
     tolerance={"absolute": 0.011, "relative": 0.006},
     slips=[Slip(float((oil / turn).to("")), 0.25, "This forgets the room under the tip.")])
 
 # %% tags=["reference"]
-thread = joint.Thread.named(blind.thread)
-hole = joint.BlindHole(blind.depth_mm / 1e3, blind.reach_mm / 1e3, blind.boss_mm / 1e3)
-lock = joint.hydraulic_lock(hole, thread, joint.Fastening.of(unit, blind.group).seat, oil,
-                            Q(blind.torque_nm, "N*m"), 0.12)
-effect = "locks" if lock.locks else "only-oiled"
-why = {
-    "no-click": "The liquid resists like a seated head, so the wrench does click.",
-    "locks": "Work out whether the liquid has room under the tip.",
-    "past-thread": "Thick oil and sealant do not get past a thread in the time of a pull.",
-    "only-oiled": "Work out whether the liquid has room under the tip.",
-    "cushion": "A liquid hardly gives at all; its pressure goes into the wall.",
-}
-ref("blind-what", effect, outcome="blind-holes", lesson=where,
-    slips=[Slip(key, 0, text) for key, text in why.items() if key != effect])
+stopped = {one.id: "bottoms" if one.reach_mm >= one.depth_mm else
+           "locks" if one.liquid_mm > one.depth_mm - one.reach_mm else "seats" for one in asked.holes}
+why = {"bottoms": "The tip reaches deeper than the hole is: it stands on the metal before the head is down.",
+       "locks": "The liquid stands higher than the room under the tip; it cannot get out past the thread.",
+       "seats": "All the liquid fits into the room under the tip, so nothing stops the bolt before its head."}
+ref("blind-what", stopped, outcome="blind-holes", lesson=where, shows="oil-in-hole",
+    slips=line_reasons([(id, "") for id in stopped], asked.holes_answers, stopped,
+                       {id: why[end] for id, end in stopped.items()}))
 
 # %% tags=["reference"]
-emptied, slips = settled(bank.questions["blind_do"], asked.blind_do, {
-    "oil": "swab", "sealant": "clear-hole", "washed": "dry-out",
-}, {
-    ("blow", "air", "air-jet"): "Compressed air throws what is in the hole into somebody's eyes.",
-    ("slow", "squeeze", "evaporate"): "Thick or quick, the liquid has no way out past the thread.",
-    ("shorter", "washer"): "That changes the bolt's hold in the thread; the liquid stays.",
-    "flame": "A flame and solvent do not go together, and the case is not to be heated.",
-    "cure-first": "Cured sealant fills the room just as well.",
-    ("more", "torque-down"): "The torque is not the fault here, and another one mends nothing.",
-})
-ref("blind-do", emptied, outcome="blind-holes", weight=3, must_pass=True,
-    lesson="03-threaded-joints#oil-in-a-blind-hole", slips=slips)
+EMPTIED = {"swabbed": "fit", "lamp": "fit", "rod-dry": "fit", "rod-wet": "swab", "solvent": "swab",
+           "swab-wet": "swab", "cured": "scrape", "crumbs": "scrape", "chips": "scrape",
+           "nozzle": "no-air", "rag": "no-air", "glasses": "no-air"}
+why = {"fit": "It was looked at down to the bottom, and is dry and empty there.",
+       "swab": "Liquid is left at the bottom: it stops the bolt, or splits the wall, while the wrench clicks.",
+       "scrape": "What is stiff or cured does not come up on a swab, and fills the room just as oil does.",
+       "no-air": "Air throws what is in the hole into somebody's eyes, past rag and glasses too."}
+ref("blind-do", {one.id: EMPTIED[one.id] for one in asked.blind_do.lines}, outcome="blind-holes", weight=3,
+    must_pass=True, lesson="03-threaded-joints#oil-in-a-blind-hole", shows="dried",
+    slips=line_reasons(bank.lists["blind_do"], asked.blind_do.answers, EMPTIED,
+                       {id: why[do] for id, do in EMPTIED.items()}, shown=asked.blind_do.lines))
 
-# %% tags=["mark"] task="blind" points=6
+# %% tags=["mark"] task="blind" points=7
 
 # %% [markdown] tags=["task"]
 # ## 6. Tighten a cover and read it
@@ -442,7 +450,8 @@ sheet.form(
     sheet.number("face-spread", "What is the spread after the first round?", "%"),
     sheet.number("face-rounds", "After how many rounds in all is the spread what the joint bears?",
                  whole=True),
-    sheet.choice("face-why", given.asked.rounds.story, options=given.asked.rounds.options),
+    sheet.each("face-why", "Other faces: what corrects what was found?",
+               lines=given.asked.rounds.lines, options=given.asked.rounds.answers),
 )
 
 # %% tags=["reference"]
@@ -456,43 +465,40 @@ where = "03-threaded-joints#tightening-a-face"
 loosest = f"bolt-{first.argmin() + 1}"
 more = {bolt.id: "This one holds more than the loosest: read every bolt once the round is done."
         for bolt in face.bolts}
-ref("face-loosest", loosest, outcome="tighten-face", lesson=where, slips=reasons(face.bolts, loosest, more))
-least = ref("face-clamp", Q(float(first.min()) / 1e3, "kN"), outcome="tighten-face", lesson=where,
+ref("face-loosest", loosest, outcome="tighten-face", shows="rounds", weight=0.5, lesson=where, slips=reasons(face.bolts, loosest, more))
+least = ref("face-clamp", Q(float(first.min()) / 1e3, "kN"), outcome="tighten-face", shows="rounds", lesson=where,
             tolerance={"absolute": Q(0.06, "kN")},
             slips=[Slip(Q(float(first.max()) / 1e3, "kN"), 0, "This is the tightest bolt.")])
 
 # %% tags=["reference"]
 gap = Q(float(first.max()) / 1e3, "kN") - least
-spread = ref("face-spread", (gap / target).to("percent"), outcome="tighten-face", weight=2, lesson=where,
+spread = ref("face-spread", (gap / target).to("percent"), outcome="tighten-face", shows="rounds", weight=2, lesson=where,
              tolerance={"absolute": Q(1.5, "percent")},
              slips=[Slip((gap / least).to("percent"), 0.25,
                          "You divided by the loosest clamp; the spread is taken over the one aimed at.")])
 needed = joint.rounds_needed(flange, pulls, target, face.limit)
-ref("face-rounds", needed, outcome="tighten-face", lesson=where,
+ref("face-rounds", needed, outcome="tighten-face", shows="rounds", lesson=where,
     slips=[Slip(needed - 1, 0, "At the end of that round the spread is still larger than allowed."),
            Slip(needed + 1, 0, "That does it, but a round fewer was enough.")])
 
 # %% tags=["reference"]
-evened, slips = settled(bank.questions["rounds"], asked.rounds, {
-    "cure": "nothing", "why-loose": "neighbours", "over": "at-least", "third": "parallel",
-}, {
-    ("loosen", "backed-off", "too-much"): "A wrench never loosens; where a bolt has enough it only clicks.",
-    ("average", "polish", "friction-changed", "friction-third", "find-bad"):
-        "Friction stays what it is for each bolt, however often it is pulled.",
-    ("stretched", "unscrewed"): "Look at the bolts that you had pulled before: what changed for them?",
-    "pattern-cures": "On this face the order changes little, and friction not at all.",
-    ("exact", "seized", "unknown"): "The click tells that the bolt resists the torque; think what it cannot tell.",
-    ("save", "halves"): "Think of the far side of the face while the first bolt is pulled.",
-})
-ref("face-why", evened, outcome="tighten-face", weight=2, lesson="03-threaded-joints#tightening-a-face",
-    slips=slips)
+EVENED = {"neighbours": "round", "moves-on": "round", "first-last": "round", "sealant-out": "round",
+          "dry-one": "thread", "burr": "thread", "oily-one": "thread", "gritty": "thread",
+          "adapter": "setting", "other-scale": "setting", "off-check": "setting", "other-card": "setting"}
+why = {"round": "The bolts lost clamp to each other or to the sealant; friction and setting are as they should be.",
+       "thread": "One bolt has another friction than the rest, and keeps it however often it is pulled.",
+       "setting": "All bolts got the same wrong torque; a click at that setting shows nothing of it."}
+ref("face-why", {one.id: EVENED[one.id] for one in asked.rounds.lines}, outcome="tighten-face", weight=2,
+    lesson="03-threaded-joints#tightening-a-face", shows="what-rounds-mend",
+    slips=line_reasons(bank.lists["rounds"], asked.rounds.answers, EVENED,
+                       {id: why[cure] for id, cure in EVENED.items()}, shown=asked.rounds.lines))
 
 # %% tags=["mark"] task="face" points=7
 
 # %% [markdown] tags=["task"]
 # ## 7. Go on crosswise
 #
-# On the face below the filled bolts have been pulled in this round. Crosswise means: always as far round the ring as can be from all that have been pulled. Say which bolt comes next, and what had to be done before any of them was tightened. *5 points.*
+# On the face below the filled bolts have been pulled in this round. Crosswise means: always as far round the ring as can be from all that have been pulled. Say which bolt comes next, and what had to be done before any of them was tightened. *4 points.*
 
 # %% tags=["rig"]
 face_picture(unit, given.pattern.group, given.pattern.pulled)
@@ -514,7 +520,7 @@ count = len(joint.Fastening.of(unit, pattern.group).positions_m)
 apart = {key: min((bolt - int(key[5:])) % count if k else (int(key[5:]) - bolt) % count
                   for bolt in pattern.pulled for k in (0, 1)) for key, _ in pattern.options}
 farthest = {key for key, steps in apart.items() if steps == max(apart.values())}
-ref("pattern-next", farthest, outcome="tighten-face", weight=2,
+ref("pattern-next", farthest, outcome="tighten-face", shows="rounds", weight=2,
     lesson="03-threaded-joints#tightening-a-face",
     slips=[Slip(key, 0, "This one stands next to a bolt that has just been pulled." if steps == 1 else
                 "Another one lies farther round from all that have been pulled.")
@@ -524,17 +530,17 @@ ref("pattern-next", farthest, outcome="tighten-face", weight=2,
 whole = order.OrderTask.from_unit(unit)
 mine = whole.before[whole.number[pattern.before.step.id]]
 first_steps = {step for step, _ in pattern.before.options if mine >> whole.number[step] & 1}
-ref("pattern-before", first_steps, outcome="tighten-face", weight=3,
+ref("pattern-before", first_steps, outcome="tighten-face", weight=2, shows="in-place",
     lesson="03-threaded-joints#tightening-a-face",
     slips=[Slip(step, 0, f"Not needed before it, but after it: {text}.")
            for step, text in pattern.before.options if step not in first_steps])
 
-# %% tags=["mark"] task="pattern" points=5
+# %% tags=["mark"] task="pattern" points=4
 
 # %% [markdown] tags=["task"]
 # ## 8. A shaft nut
 #
-# A shaft nut is to be tightened. **The third question must be right to pass.** *6 points.*
+# A shaft nut is to be tightened; other nuts and benches follow. **The first, third and fourth question must be right to pass, in every line.** *11 points.*
 
 # %% tags=["rig"]
 nut = given.nut
@@ -547,59 +553,69 @@ given_table(f"The nut and its wrench{nut.source}", ["", ""], [
 # %% tags=["form"]
 sheet.form(
     "nut",
-    sheet.choice("nut-way", "Seen from the nut: which way do you turn to undo it, and to tighten it?", options=[
-        ["both-clockwise", "Undo clockwise, tighten clockwise"],
-        ["undo-clockwise", "Undo clockwise, tighten anticlockwise"],
-        ["both-anticlockwise", "Undo anticlockwise, tighten anticlockwise"],
-        ["undo-anticlockwise", "Undo anticlockwise, tighten clockwise"],
-    ]),
+    sheet.each("nut-way", "Which way does the wrench go round, as you see it?",
+               lines=[("own", "the nut of the table: tighten, seen from the nut"),
+                      *((one.id, one.text) for one in given.asked.turns)],
+               options=given.asked.turns_answers),
     sheet.number("nut-pull", "How hard do you pull at the middle of the grip, at the click?", "N"),
-    sheet.choice("nut-lock", given.asked.lock.story, options=given.asked.lock.options),
-    sheet.choice("nut-again", given.asked.again.story, options=given.asked.again.options),
+    sheet.each("nut-lock", "Other benches: what do you do next?",
+               lines=given.asked.lock.lines, options=given.asked.lock.answers),
+    sheet.each("nut-again", "What do you do with each of these parts?",
+               lines=given.asked.again.lines, options=given.asked.again.answers),
 )
 
 # %% tags=["reference"]
 nut = given.nut
 where = "03-threaded-joints#shaft-nuts"
-left = joint.Thread.named(nut.thread).left_hand
-way, other = ("undo-clockwise", "undo-anticlockwise")[:: 1 if left else -1]
-ref("nut-way", way, outcome="shaft-nuts", lesson=where, weight=2,
-    slips=[Slip(other, 0, "Look at how the thread is marked: LH stands for a left-hand thread."),
-           Slip({"both-clockwise", "both-anticlockwise"}, 0, "Undoing is always the other way round.")])
+left = {one.id: joint.Thread.named(one.thread).left_hand for one in asked.turns}
+left |= {"own": joint.Thread.named(nut.thread).left_hand}
+against = {one.id: one.undo ^ one.from_behind for one in asked.turns} | {"own": False}
+way = {id: "anticlockwise" if left[id] ^ against[id] else "clockwise" for id in left}
+told = {id: "LH stands for a left-hand thread, which tightens anticlockwise, seen from the nut." if hand else
+        "Nothing is marked, so the thread is right-hand: it tightens clockwise, seen from the nut."
+        for id, hand in left.items()}
+TURNED = " Undoing, and looking from the far end, each turn that round; pulled the wrong way, the thread breaks."
+
+# %% tags=["reference"]
+ref("nut-way", way, outcome="shaft-nuts", lesson=where, weight=3, must_pass=True, shows="hand-of-thread",
+    slips=line_reasons([(id, "") for id in way], asked.turns_answers, way,
+                       {id: text + TURNED for id, text in told.items()}))
 torque, grip = Q(nut.torque_nm, "N*m"), Q(nut.length_mm, "mm")
-ref("nut-pull", (torque / grip).to("N"), outcome="shaft-nuts", lesson=where, tolerance=0.005,
+ref("nut-pull", (torque / grip).to("N"), outcome="shaft-nuts", shows="hand-of-thread", lesson=where, tolerance=0.005,
     slips=[Slip(Q((torque * grip).m_as("N*m**2"), "N"), 0, "Force is torque divided by the lever."),
            Slip((2 * torque / grip).to("N"), 0, "The lever is the whole length to the grip.")])
 
 # %% tags=["reference"]
-locked, slips = settled(bank.questions["lock"], asked.lock, {
-    "how": "two-gears", "turns": "second-gear", "before": "locked-clear",
-}, {
-    ("bar", "screwdriver", "wedge"): "A tool in the teeth chips them, and flies out when they slip.",
-    ("one-gear", "grip-teeth", "helper"): "Hands and rags are drawn into the teeth.",
-    ("impact", "jerk", "impact-nut"): "A blow tells nothing about the torque, and the teeth take it.",
-    ("vice", "neutral", "staked"): "That does not hold a shaft that can turn, or it spoils its splines.",
-})
-ref("nut-lock", locked, outcome="shaft-nuts", weight=2, must_pass=True, lesson=where, slips=slips)
+LOCKED = {"both": "pull", "checked": "pull", "clicked-once": "pull",
+          "one-gear": "gears", "neutral": "gears", "jumped": "gears",
+          "bar": "clear", "hand": "clear", "rag": "clear", "blocks": "down", "knee": "down", "stand": "down"}
+why = {"pull": "Two ratios hold both shafts, the gears are clear and the case is held: nothing is left to do.",
+       "gears": "Less than two gears are engaged, so the shafts turn with the wrench, and a hand with them.",
+       "clear": "What lies in the gears is drawn in or flies out as soon as somebody pulls.",
+       "down": "The shafts are held, the case is not: it tips off the bench at the pull."}
+ref("nut-lock", {one.id: LOCKED[one.id] for one in asked.lock.lines}, outcome="shaft-nuts", weight=3,
+    must_pass=True, lesson=where, shows="locked",
+    slips=line_reasons(bank.lists["lock"], asked.lock.answers, LOCKED,
+                       {id: why[do] for id, do in LOCKED.items()}, shown=asked.lock.lines))
 
 # %% tags=["reference"]
-renewed, slips = settled(bank.questions["again"], asked.again, {
-    "staked-once": "new-nut", "compound-once": "clean-fresh", "washer-once": "new-washer",
-}, {
-    ("same-slot", "turn-on", "file"): "Metal that was bent once is hard and thin; the next bend cracks it.",
-    "compound": "What locks a nut is chosen by the maker; another way is another joint.",
-    ("as-is", "on-top", "more-torque", "oil-over"):
-        "Cured compound is a hard powder: it does not bond and changes the friction.",
-    ("turn-over", "tighter", "paste", "two"): "The washer has taken the shape of one seat and no longer gives.",
-})
-ref("nut-again", renewed, outcome="shaft-nuts", weight=1, lesson=where, slips=slips)
+RENEWED = {"run-down": "again", "other-hand": "again", "dull": "again", "plain": "again",
+           "staked": "new", "cracked": "new", "turned": "new", "washer": "new",
+           "compound-bolt": "fresh", "compound-hole": "fresh", "compound-plug": "fresh", "compound-dust": "fresh"}
+why = {"again": "Nothing that locks or seals was used up here; the part does its work as well as a new one.",
+       "new": "What locks or seals here has been bent or pressed once; it cracks or leaks the second time.",
+       "fresh": "Cured or dirty compound no longer bonds and changes the friction; the part itself is whole."}
+ref("nut-again", {one.id: RENEWED[one.id] for one in asked.again.lines}, outcome="shaft-nuts", weight=3,
+    must_pass=True, lesson=where, shows="lock-renewed",
+    slips=line_reasons(bank.lists["again"], asked.again.answers, RENEWED,
+                       {id: why[do] for id, do in RENEWED.items()}, shown=asked.again.lines))
 
-# %% tags=["mark"] task="nut" points=6
+# %% tags=["mark"] task="nut" points=11
 
 # %% [markdown] tags=["task"]
 # ## 9. The stake
 #
-# A shaft nut has been tightened and staked. The tab gives way by being sheared off or by being crushed, whichever takes less torque. The workshop's rule: the stake holds at least as many times the drag as the table says, and a cracked tab is a spent nut. *5 points.*
+# A shaft nut has been tightened and staked. The tab gives way by being sheared off or by being crushed, whichever takes less torque. The workshop's rule: the stake holds at least as many times the drag as the table says, and a cracked tab is a spent nut. *4 points.*
 
 # %% tags=["rig"]
 stake = given.stake
@@ -617,14 +633,13 @@ sheet.form(
     "stake",
     sheet.number("stake-times", "How many times the drag does the stake hold?"),
     sheet.choice("stake-do", "What do you do with this nut?", options=given.stake.todo),
-    sheet.choices("stake-spent", "Tick every nut that is replaced by a new one.", options=given.stake.causes),
 )
 
 # %% tags=["reference"]
 stake, where = given.stake, "03-threaded-joints#shaft-nuts"
 lock = fit.Stake(stake.shear_nm, stake.crush_nm_mm * stake.depth_mm)
 drag, larger = Q(stake.drag_nm, "N*m"), max(lock.shear_nm, lock.crush_nm)
-times = ref("stake-times", fit.stake_margin(lock, drag), outcome="shaft-nuts", weight=2.5, lesson=where,
+times = ref("stake-times", fit.stake_margin(lock, drag), outcome="shaft-nuts", shows="lock-renewed", weight=2.5, lesson=where,
             tolerance={"absolute": 0.02, "relative": 0.01},
             slips=[Slip(larger / stake.drag_nm, 0, "It gives way at the smaller of the two."),
                    Slip((lock.shear_nm + lock.crush_nm) / stake.drag_nm, 0,
@@ -643,70 +658,62 @@ slips = reasons(stake.todo, todo, {
     "locker": "From outside it never reaches the thread.",
     "flatten": "Metal that was bent twice at one place cracks.",
 })
-ref("stake-do", todo, outcome="shaft-nuts", weight=1.5, lesson=where, slips=slips)
+ref("stake-do", todo, outcome="shaft-nuts", shows="lock-renewed", weight=1.5, lesson=where, slips=slips)
 
-# %% tags=["reference"]
-spent = {"undone", "cracked", "sheared", "turned"}
-ref("stake-spent", spent & set(labels(stake.causes)), outcome="shaft-nuts", weight=1, lesson=where,
-    slips=reasons(bank.lists["causes"], spent, {
-        "shallow": "A whole tab that is not deep enough is punched deeper.",
-        ("left", "oiled", "clean", "dull"):
-            "A nut is spent when the metal that locks it has been undone, cut or cracked.",
-    }, shown=stake.causes))
-
-# %% tags=["mark"] task="stake" points=5
+# %% tags=["mark"] task="stake" points=4
 
 # %% [markdown] tags=["task"]
-# ## 10. Find the slips
+# ## 10. Steps of finished jobs
 #
-# Somebody wrote down what was done. Most of it is sound. Tick every step that is a slip, and no other: a sound step that is ticked takes marks away. The manual asks for clean threads in the state that the torque is stated for; shaft nuts are oiled. *8 points.*
-
-# %% tags=["rig"]
-given_table(given.job.title, ["no.", "what was done"],
-            [(n, step.text) for n, step in enumerate(given.job.steps, 1)])
+# These steps stand in reports of finished jobs. Say of each whether it was done as it should be. The manual asks for clean threads in the state that the torque is stated for; shaft nuts are oiled. *6 points.*
 
 # %% tags=["form"]
 sheet.form(
-    "job",
-    sheet.choices("job-slips", "Which of these steps are slips?", options=given.job.steps),
+    "steps",
+    sheet.each("steps-judged", "Was each step done as it should be?",
+               lines=given.asked.steps.lines, options=given.asked.steps.answers),
 )
 
 # %% tags=["reference"]
-SLIPS = {
-    "case": {"lengths", "holes-oiled", "next-day"},
-    "cover": {"corner", "impact-finish", "adapter-same"},
-    "nuts": {"dry-nut", "pipe", "beyond"},
-    "plugs": {"lbf-in", "both-oil-locker", "wrong-low"},
+MISTAKES = {
+    "lever-left": "With the adapter straight on, the lever is longer: the bolt gets more than the scale shows.",
+    "pipe": "A pipe moves the hand off mid grip: the wrench no longer clicks at its setting, and may break.",
+    "scale-low": "Below a fifth of its scale a wrench promises no tolerance, and the click is easily pulled over.",
+    "corner": "One bolt at full torque tips the cover: it bends, and squeezes the sealant out on one side.",
+    "cured": "Pulled after it has cured, the sealant tears, and the joint leaks.",
+    "beyond": "Past the click the torque still rises, and nobody knows how far; the bolt may yield.",
+    "any-hole": "A long bolt stands on the bottom of a short hole: the wrench clicks, and the clamp is missing.",
+    "holes-oiled": "Oil in a blind hole stops the bolt or splits the wall, although the wrench clicks.",
+    "impact": "An impact driver does not stop at the torque: it strips the aluminium or stretches the bolt.",
+    "nut-washed": "A dry thread takes more of the torque for friction, so the nut clamps less than it should.",
+    "compound-oil": "On oil the compound does not bond, and the bolt works loose.",
+    "unit-left": "One lbf·ft is 1.36 N·m: with the figure taken over, the bolt gets a quarter too little.",
 }
 
 # %% tags=["reference"]
-sound = {
-    "dowels": "Dowels first, then straight down: the case finds its place before a bolt pulls on it.",
-    ("fingers", "by-hand"): "Started by hand, a crossed thread is felt before it is cut.",
-    ("middle", "cross", "rounds"): "Crosswise and in rounds is sound: the parts come together evenly.",
-    "last-round": "One more round at full torque gives back what bolts took from each other.",
-    "faces": "Clean, dry faces and threads are what the seal and the torque count on.",
-    "speed-handle": "A speed handle still lets you feel the thread; it is no impact tool.",
-    "extension": "A straight extension turns with the wrench; it is no lever.",
-    "wrench-back": "Slackening the wrench's spring after work keeps it true.",
-    "two-gears": "Two gears of different ratio lock both shafts with no tool in the teeth.",
+SOUND = {
+    "lever-counted": "The adapter makes the lever longer, so less on the scale gives the same at the bolt.",
+    "extension": "A straight extension turns with the wrench and makes no lever longer.",
+    "scale-fits": "From a fifth of its scale upwards the wrench can be trusted, and this is a third.",
+    "by-rounds": "Crosswise and in rounds the faces come down evenly, and the last round makes up for losses.",
+    "open-time": "Sealant that ran out has slackened the bolts; while it is wet, a last round does no harm.",
+    "stopped": "A steady pull that stops at the click is how the wrench gives its torque.",
+    "by-length": "Each hole got a bolt that fits its depth, so no tip stands on the bottom.",
+    "holes-dry": "Dry and looked at down to the bottom, a hole holds nothing that could stop the bolt.",
+    "fingers": "By fingers a crossed thread is felt before it is cut.",
+    "nut-oiled": "The torque is stated for oil on thread and face, and that is what was done.",
+    "compound-clean": "Compound bonds on clean threads alone, so the old one has to come off.",
+    "unit-turned": "The wrench is set in N·m, so the figure of the card was turned into it first.",
 }
 
 # %% tags=["reference"]
-sound |= {
-    "hand-way": "Looking before pulling is what left-hand threads ask for.",
-    "new-nuts": "A staked nut is used once; a new one is right.",
-    "goggles": "A punch can throw a chip; eye protection is right.",
-    "pull-steady": "A steady pull that stops at the click is how the wrench is true.",
-    "range": "A wrench is exact from a fifth of its scale upwards.",
-    "washers": "A soft washer takes the shape of one seat, so a new one is right.",
-    "old-compound": "Old compound must come off before fresh compound can hold.",
-    "fresh": "Compound on the threads that the card names, and nowhere else, is right.",
-}
-slipped, slips = settled(bank.questions["job"], given.job, SLIPS, sound)
-ref("job-slips", slipped, outcome="joint-slips", lesson="03-threaded-joints#before-you-start", slips=slips)
+judged = dict.fromkeys(MISTAKES, "mistake") | dict.fromkeys(SOUND, "sound")
+ref("steps-judged", {one.id: judged[one.id] for one in asked.steps.lines}, outcome="joint-slips",
+    lesson="03-threaded-joints#before-you-start", shows="every-slip",
+    slips=line_reasons(bank.lists["steps"], asked.steps.answers, judged, MISTAKES | SOUND,
+                       shown=asked.steps.lines))
 
-# %% tags=["mark"] task="job" points=8
+# %% tags=["mark"] task="steps" points=6
 
 # %% [markdown]
 # ## Done?

@@ -274,7 +274,7 @@ given_table("What a staked collar holds once the clamp is gone",
 # %% [markdown]
 # ## How you are marked
 #
-# Where a figure builds on an earlier one, a slip is charged once. A setting is right if it is the nearest mark of the wrench's scale, a reading if it is right to the last figure shown. Four things are **must-pass**: the state of the thread, no impact tool in aluminium, a dry blind hole, shafts locked before the nut.
+# Where a figure builds on an earlier one, a slip is charged once. A setting is right if it is the nearest mark of the wrench's scale, a reading if it is right to the last figure shown. Six things are **must-pass**, each asked in several cases of which every one must be right: the state of the thread, how a bolt starts in aluminium, a dry blind hole, which way a nut turns, how the shafts are held, and which parts are used again.
 #
 # Now open the exercise from **start-here**.
 

@@ -97,6 +97,16 @@ def test_tighten_by_keys_answer_reopen_and_be_marked(lab, wait_until, issued, sc
     wait_until(lambda: stored(lab.here, "face-loosest") == f"bolt-{loosest}")
     assert page.locator(f"{FRONT} .jp-Cell").count() == before
 
+    found = issued["given"]["asked"]["threads"]
+    answers = dict(issued["given"]["asked"]["threads_answers"])
+    states = page.get_by_role("group", name="What do you do with each of these threads?")
+    for (_, text, _), answer in zip(found, right["state-do"], strict=True):
+        states.get_by_label(text, exact=True).focus()
+        page.keyboard.type(answers[answer.split("=")[1]][:12])
+    wait_until(lambda: stored(lab.here, "state-do") == right["state-do"])
+    states.scroll_into_view_if_needed()
+    screenshot(page, "threaded-joints-states")
+
     page = lab.open_notebook(f"a01/{ASSIGNMENT}/exercise.ipynb", ready=".tsj-drawing")
     again = page.locator(f"{FRONT} .twoshaft-form", has_text="Which bolt is loosest")
     clamp = again.get_by_label("How much clamp does it have then?")
@@ -109,6 +119,7 @@ def test_tighten_by_keys_answer_reopen_and_be_marked(lab, wait_until, issued, sc
     assert right["face-loosest"] == f"bolt-{loosest}"
     assert shares["face-loosest"] == shares["face-clamp"] == 1
     assert shares["face-spread"] == 0
+    assert shares["state-do"] == 1
 
 
 def test_the_chooser_follows_the_slider_and_its_end_is_shown(lab, screenshot):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from twoshaft.readings.threaded_joints import card, faces, holes, jobs, nuts, questions, stakes
+from twoshaft.readings.threaded_joints import card, faces, holes, nuts, questions, stakes
 from twoshaft.readings.threaded_joints.faces import face_like
 from twoshaft.readings.threaded_joints.given import Given
 from twoshaft.readings.threaded_joints.lot import Lot
@@ -23,5 +23,4 @@ TASKS = {
     "nut": nuts.draw_nut,
     "stake": stakes.draw_stake,
     "asked": questions.draw_asked,
-    "job": jobs.draw_job,
 }

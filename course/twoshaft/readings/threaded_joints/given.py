@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from twoshaft.readings.staked import StakedNut
-from twoshaft.records import BenchRecord, Option, Question, Record, Row
+from twoshaft.records import BenchRecord, Option, Record, Row
 
 
 class Factor(Row, frozen=True):
@@ -219,28 +219,83 @@ class Nut(Bolt, frozen=True):
 
 
 class Stake(StakedNut, frozen=True):
-    """A nut that was staked: what may be done with it, and what may cost a nut."""
+    """A nut that was staked, and what may be done with it."""
 
     todo: tuple[Option, ...]
-    causes: tuple[Option, ...]
+
+
+class Scenes(Record, frozen=True):
+    """Scenes of the bench, and the answers that each of them offers."""
+
+    lines: tuple[Option, ...]
+    answers: tuple[Option, ...]
+
+
+class Thread(Row, frozen=True):
+    """A thread as it was found: its id, what is seen, and the state that its torque is for."""
+
+    id: str
+    text: str
+    stated: str
+
+
+class Hole(Row, frozen=True):
+    """A blind hole: its id, its depth, how deep the tip reaches, how high liquid stands [mm]."""
+
+    id: str
+    depth_mm: int
+    reach_mm: int
+    liquid_mm: int
+
+    @property
+    def text(self) -> str:
+        """As it is asked."""
+        return (
+            f"{self.depth_mm} mm deep; the tip reaches {self.reach_mm} mm, head down; "
+            f"liquid stands {self.liquid_mm} mm high"
+        )
+
+
+class Turn(Row, frozen=True):
+    """A shaft nut: its id, thread and torque, whether it is undone, and from where it is seen."""
+
+    id: str
+    thread: str
+    torque_nm: int
+    undo: bool
+    from_behind: bool
+
+    @property
+    def text(self) -> str:
+        """As it is asked."""
+        act = "undo from" if self.undo else "tighten to"
+        end = "the far end of the shaft" if self.from_behind else "the nut"
+        return f"{self.thread}: {act} {self.torque_nm} N·m, seen from {end}"
 
 
 class Asked(Record, frozen=True):
-    """One version of each question about the work itself."""
+    """The questions about the work itself: a few scenes each.
 
-    hand_start: Question
-    blind_do: Question
-    lock: Question
-    again: Question
-    rounds: Question
+    Attributes
+    ----------
+    threads, holes, turns : tuple of Thread, Hole, Turn
+    threads_answers, holes_answers, turns_answers : tuple of Option
+        The answers that each of them offers.
+    hand_start, blind_do, rounds, lock, again, steps : Scenes
+    """
 
-
-class Job(Record, frozen=True):
-    """A report of a finished job: which, its title, and its steps in the order of the work."""
-
-    id: str
-    title: str
-    steps: tuple[Option, ...]
+    threads: tuple[Thread, ...]
+    threads_answers: tuple[Option, ...]
+    holes: tuple[Hole, ...]
+    holes_answers: tuple[Option, ...]
+    turns: tuple[Turn, ...]
+    turns_answers: tuple[Option, ...]
+    hand_start: Scenes
+    blind_do: Scenes
+    rounds: Scenes
+    lock: Scenes
+    again: Scenes
+    steps: Scenes
 
 
 class Given(Record, frozen=True):
@@ -256,4 +311,3 @@ class Given(Record, frozen=True):
     nut: Nut
     stake: Stake
     asked: Asked
-    job: Job

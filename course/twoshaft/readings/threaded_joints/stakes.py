@@ -1,4 +1,4 @@
-"""A staked shaft nut: how often it holds the drag, and when a nut is spent."""
+"""A staked shaft nut: how often it holds the drag."""
 
 from __future__ import annotations
 
@@ -9,22 +9,14 @@ from twoshaft.readings.threaded_joints.lot import Lot
 from twoshaft.readings.threaded_joints.questions import BANK
 from twoshaft.records import extended
 
-SHOWN = 7
-
 
 def draw_stake(lot: Lot) -> Stake:
-    """A nut that was staked, what may be done with it, and causes to tick."""
+    """A nut that was staked, and what may be done with it."""
     stream = lot.stream.child("stake")
     verdict = lot.in_turn("stake-verdict", VERDICTS)[0]
     for nut in lot.in_turn("stake", nuts_of(lot.unit)):
         for _ in range(TRIES):
             tab = draw_staked(nut, stream, verdict)
             if tab is not None:
-                todo, causes = BANK.lists["todo"], BANK.lists["causes"]
-                return extended(
-                    Stake,
-                    tab,
-                    todo=tuple(stream.shuffled(todo)),
-                    causes=tuple(stream.shuffled(lot.next_ones("causes", causes, SHOWN))),
-                )
+                return extended(Stake, tab, todo=tuple(stream.shuffled(BANK.lists["todo"])))
     raise lot.too_small("stake")

@@ -23,8 +23,9 @@ import numpy as np
 from twoshaft.models import bench_tools, gauges, joint, shim
 from twoshaft.questions import bank_of
 from twoshaft.readings.measuring_and_tools.wrench import UNITS, tools_of
+from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, reasons, ref, settled
+from twoshaft_grader.marking import Slip, line_reasons, reasons, ref, settled
 
 where, bank = "01-measuring-and-tools", bank_of("measuring-and-tools")
 LINE, TWENTIETH = Q(0.01, "mm"), Q(0.05, "mm")
@@ -498,41 +499,40 @@ for n, mm in enumerate(said.means_mm, 1):
 # %% [markdown] tags=["task"]
 # ## 9. Care of people and tools
 #
-# Three situations at the bench. **You must get the first two right to pass.** *6 points.*
+# First four situations at the bench, with and without a danger, then one about a tool. **You must get every line of the first question right to pass.** *9 points.*
 
 # %% tags=["form"]
-sheet.form("care", *[
-    sheet.choice(f"care-{n}", one.story, options=one.options)
-    for n, one in enumerate([*given.care.dangers, *given.care.spoils], 1)
-])
+sheet.form(
+    "care",
+    sheet.each("care-dangers", "What do you do in each situation?", lines=given.care.dangers,
+               options=given.care.safety),
+    *[sheet.choice(f"care-tool-{n}", one.story, options=one.options)
+      for n, one in enumerate(given.care.spoils, 1)],
+)
+
+# %% tags=["reference"]
+SAFE = {"turned": "go", "locked": "go", "steady": "go", "bar": "go",
+        "slow": "still", "starter": "still", "coasting": "still", "drill": "still",
+        "knock": "other", "tube": "other", "push": "other", "undo": "other"}
+BY_HAND = "It turns by hand only, and nothing can start it: that is how a dial is read."
+PULLED = "Pulled towards you with firm feet, by a tool that is made for it: if it slips, you fall back and nothing is spoilt."
 
 # %% tags=["reference"]
 harm = {
-    "slow": "Slowly is still under power: the tool catches, and the shaft takes sleeve and hand with it.",
-    "gloves": "A glove is the first thing that is pulled in, and the hand is in it.",
-    "caliper": "It has no thimble, but its jaws and its rod catch just as well and are thrown out of the hand.",
-    "brake": "A hand holds it until the motor pulls harder; then the hand goes round with the shaft.",
-    "power": "From near you read well, with your face and sleeve beside what turns; a hand could not stop it.",
+    "turned": BY_HAND, "steady": PULLED, "bar": PULLED,
+    "locked": "It stands still, and nobody can start it without your key.",
+    "slow": "A moment is enough: the jaws catch, and the shaft takes sleeve and hand with it.",
+    "starter": "A word is misheard once, and the starter does not stop for fingers.",
+    "coasting": "With its motor off it still pulls in tool and sleeve as long as it turns.",
     "drill": "It saves the arm, but the machine turns on when something catches, and the dial's stand flies off.",
-    "air": "Air turns it faster than anybody can read, and the indicator is knocked over or thrown.",
-    "friend": "A word is misheard once, and then your fingers are between gears that a starter turns.",
-    "wrench": "Even at the top of its scale it is no lever: a stuck bolt needs more, and the figure is spoilt for the next bolt.",
-    "tube": "However gently, the tube puts more on the wrench than it was built for: it slips, or breaks under your weight.",
     "knock": "A knock may start the bolt, and it shifts the spring inside: the wrench lies from then on.",
-    "jerk": "The click does not let go of a stuck bolt: the jerk goes past it, into the wrench and your wrist.",
-}
-
-# %% tags=["reference"]
-harm |= {
+    "tube": "However light the pull, the click comes at another torque, and the tube slips off.",
     "push": "Weight gives more pull than arms, but when the socket slips your face meets the wrench.",
-    "foot": "When the socket slips you fall, and the foot's push is far past the click.",
-    "bounce": "Each bounce goes past the click, and when the socket slips you fall.",
-    "pipe": "The click comes at another torque, because the grip is no longer where the scale counts from, and the pipe slips off.",
+    "undo": "Even at the top of its scale it is no lever: a stuck bolt needs more, and the figure is spoilt for the next bolt.",
 }
-safe = {"turning": "stop", "run-out": "hand", "stuck": "bar", "pull": "firm"}
-for n, danger in enumerate(given.care.dangers, 1):
-    safe_way, slips = settled(bank.questions["dangers"], danger, safe, harm)
-    ref(f"care-{n}", safe_way, outcome="safe-measuring", must_pass=True, lesson=f"{where}#before-you-start", slips=slips)
+ref("care-dangers", {id: SAFE[id] for id in labels(given.care.dangers)}, weight=2, outcome="safe-measuring",
+    must_pass=True, lesson=f"{where}#before-you-start",
+    slips=line_reasons(bank.lists["dangers"], given.care.safety, SAFE, harm, shown=given.care.dangers))
 
 # %% tags=["reference"]
 worn = {
@@ -551,11 +551,11 @@ worn = {
 
 # %% tags=["reference"]
 good = {"store": "back-off", "dropped": "check", "again": "loosen"}
-for n, habit in enumerate(given.care.spoils, 3):
+for n, habit in enumerate(given.care.spoils, 1):
     kept_true, slips = settled(bank.questions["spoils"], habit, good, worn)
-    ref(f"care-{n}", kept_true, outcome="set-wrench", lesson=f"{where}#the-torque-wrench", slips=slips)
+    ref(f"care-tool-{n}", kept_true, outcome="set-wrench", lesson=f"{where}#the-torque-wrench", slips=slips)
 
-# %% tags=["mark"] task="care" points=6
+# %% tags=["mark"] task="care" points=9
 
 # %% [markdown]
 # ## Done?

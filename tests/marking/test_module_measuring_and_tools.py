@@ -121,13 +121,19 @@ def test_doubts_simply_added(module):
     assert marked.share == 0.25 and "root" in marked.sentences[0]
 
 
-def test_measuring_what_turns_fails_whatever_the_marks(module):
-    def change(given):
-        return {
-            f"care-{n}": next(k for k, _ in options if k not in {"stop", "hand", "bar", "firm"})
-            for n, (_, _, options) in enumerate(given["care"]["dangers"], 1)
-        }
-
-    wrong = change(module.issue()["given"])
-    _, marked = module.marked(**{name.replace("-", "_"): key for name, key in wrong.items()})
-    assert marked.points > 0.9 * marked.maximum and not marked.met
+def test_any_line_of_the_dangers_fails_whatever_the_marks(module):
+    issued = module.record("ann")
+    given, right = issued["given"], module.right(issued)["care-dangers"]
+    assert module.marked()[1].met
+    assert len(right) == len(given["care"]["dangers"]) == 4
+    for at, entry in enumerate(right):
+        line, _, answer = entry.partition("=")
+        for other in {key for key, _ in given["care"]["safety"]} - {answer}:
+            wrong = [*right[:at], f"{line}={other}", *right[at + 1 :]]
+            told, marked = module.marked(care_dangers=wrong)
+            assert marked.points > 0.9 * marked.maximum and not marked.met
+            assert len(told["care-dangers"].sentences) == 2
+        _, marked = module.marked(care_dangers=[*right[:at], *right[at + 1 :]])
+        assert not marked.met
+    _, marked = module.marked(care_dangers=None)
+    assert not marked.met

@@ -211,9 +211,10 @@ class Situation(Row, frozen=True):
 
 
 class Care(Record, frozen=True):
-    """What could hurt somebody, and what spoils a tool."""
+    """Situations that could hurt somebody, what may be done in each, and what spoils a tool."""
 
-    dangers: tuple[Situation, ...]
+    dangers: tuple[Option, ...]
+    safety: tuple[Option, ...]
     spoils: tuple[Situation, ...]
 
 

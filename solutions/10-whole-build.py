@@ -11,7 +11,7 @@
 
 # %% tags=["setup"]
 from twoshaft.jobsheet import open_sheet
-from twoshaft.models.wholebuild import Job, asks_of, card
+from twoshaft.models.wholebuild import Job, asks_of, card, sheet_fields
 from twoshaft.plots.tables import given_table
 from twoshaft.records import to_json
 from twoshaft.rigs import whole_build
@@ -20,19 +20,21 @@ sheet = open_sheet("whole-build")
 given, unit = sheet.given, sheet.unit
 job = Job.of(unit, to_json(given.bench))
 asks = asks_of(job)
-TASKS = {"way": "ways", "shim": "shims", "joint": "joints", "film": "closing", "proof": "proof", "check": "proof"}
-for task in dict.fromkeys(TASKS.values()):
-    sheet.register(task, sheet.ask_all(spec for ask in asks if TASKS[ask.kind] == task for spec in ask.fields))
+TASKS = {"ways": ["way"], "shims": ["shim"], "joints": ["joint"], "closing": ["film"], "proof": ["proof", "check"]}
+for task, kinds in TASKS.items():
+    sheet.register(task, sheet.ask_all(sheet_fields(job, *kinds)))
 
 # %% tags=["reference"]
 from twoshaft.models import geartrain, joint, order, shift, shim
-from twoshaft.models.wholebuild import GO_ON, OPEN, Job, asks_of, decisions_from, right_values
-from twoshaft.models.wholebuild.asks import blocks_of, pattern_order
+from twoshaft.models.wholebuild import (
+    GO_ON, OPEN, Job, asked_together, asks_of, decisions_from, right_threads, right_values, sheet_fields, way_words,
+)
+from twoshaft.models.wholebuild.asks import AS_IT_LIES, CHANGED, LEFT, LOCKED, NEW, OILED, blocks_of, pattern_order
 from twoshaft.models.wholebuild.checking import judge_way, outcomes_at
 from twoshaft.questions import bank_of
 from twoshaft.records import labels, to_json
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, reasons, ref
+from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
 
 job = Job.of(unit, to_json(given.bench))
 asks, bank = asks_of(job), bank_of("whole-build")
@@ -55,13 +57,20 @@ whole_build(job, sheet)
 #
 # All steps of the unit. Within each stage they stand out of order, and some steps may have to go to another stage. If you built at the bench, your own order stands here. Put right what does not work.
 #
-# Done means: every step stands after all the steps it needs. **Steps that keep somebody from harm must stand right to pass.** *14 points.*
+# Then a build that somebody else has begun: what stands, and which steps can be done next.
+#
+# Done means: every step stands after all the steps it needs. **Steps that keep somebody from harm must stand right to pass, and so must every line about the build that was begun.** *18 points.*
+
+# %% tags=["rig"]
+given_table("A build that somebody has begun", ["stage", "what stands"], given.plan.stands)
 
 # %% tags=["form"]
 sheet.form(
     "plan",
     sheet.order("build-order", "The steps in the order in which you did them",
                 steps=given.plan.start, stages=given.plan.stages),
+    sheet.each("begun-next", "In the build of the table, can this be done next?", lines=given.plan.next,
+               options=[["stands", "It stands already"], ["now", "It can be done next"], ["waits", "Another step must come first"]]),
 )
 
 # %% tags=["reference"]
@@ -69,26 +78,36 @@ sheet.form(
 my_plan = {"build-order": ref("build-order", job.task, outcome="build-in-order", must_pass=True,
                               lesson=f"{where}#plan")}
 
-# %% tags=["mark"] task="plan" points=14
+# %% tags=["reference"]
+can = set(order.ready_steps(job.task, given.plan.done))
+turn = {step: "stands" if step in given.plan.done else "now" if step in can else "waits" for step in labels(given.plan.next)}
+ref("begun-next", turn, outcome="build-in-order", must_pass=True, weight=0.4, lesson=f"{where}#plan", slips=line_reasons(
+    given.plan.next, [["stands", ""], ["now", ""], ["waits", ""]], turn, {}, anywhere={
+        "stands": "The table does not name it; whoever takes it as done leaves it out, and finds it when the case is shut.",
+        "now": "It looks like its turn, but it stands already, or something that it needs does not; it would have to come off again.",
+        "waits": "Nothing that it needs is missing in the table; whoever waits here looks for a step that stands already."}))
+
+# %% tags=["mark"] task="plan" points=18
 
 # %% [markdown] tags=["task"]
 # ## 2. Which way round?
 #
-# Parts that go in both ways, and are right in one. *8 points.*
+# Parts that go in both ways, and are right in one. Each lies before you as its line says: told by what can be seen of it, not by its mark. Say whether it goes in so. **Every line must be right to pass.** *16 points.*
 
 # %% tags=["form"]
-sheet.form("ways", *sheet.ask_all(spec for ask in asks if ask.kind == "way" for spec in ask.fields))
+sheet.form("ways", *sheet.ask_all(sheet_fields(job, "way")))
 
 # %% tags=["reference"]
-my_ways = {}
-for ask in asks:
-    if ask.kind == "way":
-        right = right_values(job, ask)[ask.id]
-        my_ways[ask.id] = ref(ask.id, right, outcome="fit-right-way", lesson=f"{where}#decide",
-                           slips=[Slip(key, 0, "Ask which side of the part does the work, and look for its mark before it goes in.")
-                                  for key, _ in ask.fields[0].arguments["options"] if key != right])
+said = asked_together(job)["ways"].arguments
+right = {ask.id: right_values(job, ask)[ask.id] for ask in asks if ask.kind == "way"}
+marks = {ask.id: way_words(job, ask.about, None) for ask in asks if ask.kind == "way"}
+my_ways = {"ways": ref("ways", right, outcome="fit-right-way", must_pass=True, lesson=f"{where}#decide",
+                       slips=line_reasons(said["lines"], said["options"], right, {
+    id: {AS_IT_LIES: f"As it lies it would go in, and be wrong. Right is: {words[:1].lower()}{words[1:]}.",
+         CHANGED: f"It lies right, and would be turned to the wrong way. Right is: {words[:1].lower()}{words[1:]}."}
+    for id, words in marks.items()}))}
 
-# %% tags=["mark"] task="ways" points=8
+# %% tags=["mark"] task="ways" points=16
 
 # %% [markdown] tags=["task"]
 # ## 3. The shims of your unit
@@ -155,24 +174,27 @@ for ask in (one for one in asks if one.kind == "shim"):
 # %% [markdown] tags=["task"]
 # ## 4. Tighten
 #
-# Three groups of your unit. First what the threads are to carry when you tighten them, then wrench and setting; where an adapter is needed, the setting on the wrench is not the torque of the card. *14 points.*
+# First the threads: do with each group what has to be done so that the torque of its card holds, and nothing more. **Every line of the threads must be right to pass.** Then wrench and setting for three groups; where an adapter is needed, the setting on the wrench is not the torque of the card. *18 points.*
 
 # %% tags=["rig"]
 given_table("Job cards", ["what", "value"],
             [(f"{ask.name}: {line.what[:1].lower()}{line.what[1:]}", line.value) for ask in asks if ask.kind == "joint" for line in card(job, ask)])
 
 # %% tags=["form"]
-sheet.form("joints", *sheet.ask_all(spec for ask in asks if ask.kind == "joint" for spec in ask.fields))
+sheet.form("joints", *sheet.ask_all(sheet_fields(job, "joint")))
 
 # %% tags=["reference"]
-my_states = {}
 at_lesson, groups = f"{where}#decide", [ask.about for ask in asks if ask.kind == "joint"]
-for id in groups:
-    state, found = unit.fasteners.group(id).state, job.found_state(id)
-    my_states[f"state-{id}"] = ref(f"state-{id}", state, outcome="tighten-to-clamp", lesson=at_lesson, slips=[
-        Slip(s.id, 0, "So they are found; the torque of the card is stated for another state." if s.id == found
-             else "The torque of the card is not stated for threads like that: the clamp comes out otherwise.")
-        for s in unit.fasteners.states if s.id != state])
+said = asked_together(job)["threads"].arguments
+right = {f"state-{id}": right_threads(job, id) for id in job.threads}
+fine = "They are as the card wants them: what is done besides spoils that, or throws away good parts."
+whys = {id: dict.fromkeys((NEW, OILED, LOCKED), fine) if key == LEFT else {} for id, key in right.items()}
+my_states = {"threads": ref("threads", right, outcome="tighten-to-clamp", must_pass=True, weight=3, lesson=at_lesson,
+                            slips=line_reasons(said["lines"], said["options"], right, whys, anywhere={
+    LEFT: "The torque of the card is stated for another state: so they get another clamp than the card means.",
+    NEW: "New ones come with the dry film; the card does not mean that, and the clamp comes out otherwise.",
+    OILED: "Oil makes them slip: with the torque of this card the clamp comes out otherwise.",
+    LOCKED: "Compound belongs only where the card asks for it; here the torque is stated without it."}))}
 
 # %% tags=["reference"]
 my_tools = {}
@@ -217,7 +239,7 @@ for id in groups:
         Slip(str(n), 0, "After so few rounds of your sequence the clamp is too uneven.") for n in range(1, 5) if str(n) not in enough])
     my_rounds[f"rounds-{id}"] = min(rounds)
 
-# %% tags=["mark"] task="joints" points=14
+# %% tags=["mark"] task="joints" points=18
 
 # %% [markdown] tags=["task"]
 # ## 5. Over another adapter
@@ -319,10 +341,11 @@ for ask in (one for one in asks if one.kind == "film"):
 # %% [markdown] tags=["task"]
 # ## 7. Prove it
 #
-# Write down the hand test that proves the lockout: what has to be tried, and what has to be shown so that the stop counts. Then say what you make of each check of **your** unit, as it showed itself at the bench: something may have come wrong with the parts. **The proof, and what you make of it, you must get right to pass.** *10 points.*
+# Write down the hand test that proves the lockout: what has to be tried, and what has to be shown so that the stop counts. Then say what you make of each check of **your** unit, as it showed itself at the bench: something may have come wrong with the parts. Last, proofs that others have made of their lockouts: a lockout holds when the direct shift is stopped every time, and the stop lets go by way of neutral. **You must get all of these right to pass.** *16 points.*
 
 # %% tags=["form"]
-sheet.form("proof", *sheet.ask_all(spec for kind in ("proof", "check") for ask in asks if ask.kind == kind for spec in ask.fields))
+sheet.form("proof", *sheet.ask_all(sheet_fields(job, "proof", "check")),
+           sheet.each("proof-says", "What do you make of each of these proofs?", lines=given.felt.scenes, options=given.felt.says))
 
 # %% tags=["reference"]
 my_proofs = {}
@@ -337,16 +360,39 @@ for ask in (one for one in asks if one.kind == "proof"):
 # %% tags=["reference"]
 made = decisions_from(job, my_plan | my_ways | my_shims | my_states | my_tools | my_torques | my_rounds | my_films | my_proofs)
 steps = [one.step for one in made]
+said, right = asked_together(job)["verdicts"].arguments, {}
 for ask in (one for one in asks if one.kind == "check"):
     seen = outcomes_at(job, made[: steps.index(ask.step) + 1], ask.step)
-    right = GO_ON if all(one.passes for one in seen) else OPEN
-    lockout = any(one.kind == "proof" and one.step == ask.step for one in asks)
-    ref(f"verdict-{ask.step}", right, outcome="proof-of-lockout" if lockout else "check-own-build", must_pass=lockout,
-        weight=2, lesson=at_lesson, slips=[
-            Slip(OPEN, 0, "On your unit everything that this check shows is as it should be.") if right == GO_ON
-            else Slip(GO_ON, 0, "On your unit this check shows a fault; whoever goes on builds it in.")])
+    right[f"verdict-{ask.step}"] = GO_ON if all(one.passes for one in seen) else OPEN
+ref("verdicts", right, outcome="check-own-build", must_pass=True, weight=6, lesson=at_lesson,
+    slips=line_reasons(said["lines"], said["options"], right, {}, anywhere={
+        OPEN: "On your unit everything that this check shows is as it should be.",
+        GO_ON: "On your unit this check shows a fault; whoever goes on builds it in."}))
 
-# %% tags=["mark"] task="proof" points=10
+# %% tags=["reference"]
+why_so = {
+    "every": "Stopped every time, and it let go as it should: that is the whole proof.",
+    "spot": "Stopped at the same spot every time, and it let go after neutral: that is the whole proof.",
+    "second": "Whose hands they were does not matter: each try stopped, and each went in by way of neutral.",
+    "cold": "It stopped and let go, cold and warm: nothing is missing.",
+    "but-one": "One that goes through is enough: on the road it is that one that counts.",
+    "push": "A stop that gives way to a firm hand is none; drivers push hard when they are in a hurry.",
+    "last": "The last try went through, so it is not held every time.",
+    "never": "A stop that never lets go fails too: the gear behind it can then not be had at all.",
+    "half": "Half the proof is missing: a gear that never goes in would have been stopped as well.",
+    "round": "By way of neutral it is meant to go in; the direct shift, which counts, was not tried.",
+    "hearsay": "What is only said cannot be asked about: the moves and what was felt must be written down.",
+    "opened": "What was proven stood before the cover came off; what is in there now nobody has tried.",
+}
+
+# %% tags=["reference"]
+proofs = bank.lists["felt"]
+says = dict.fromkeys(("every", "spot", "second", "cold"), "holds")
+says |= dict.fromkeys(("but-one", "push", "last", "never"), "fails") | dict.fromkeys(("half", "round", "hearsay", "opened"), "anew")
+ref("proof-says", {id: says[id] for id in labels(given.felt.scenes)}, outcome="proof-of-lockout", must_pass=True, weight=4,
+    lesson=f"{where}#prove", slips=line_reasons(proofs, bank.lists["says"], says, why_so, shown=given.felt.scenes))
+
+# %% tags=["mark"] task="proof" points=16
 
 # %% [markdown] tags=["task"]
 # ## 8. What should be counted?
@@ -421,17 +467,14 @@ ref("late-shows", telling, outcome="fit-right-way", weight=3, lesson=at_lesson, 
 # %% [markdown] tags=["task"]
 # ## 10. Written down and signed
 #
-# Tick everything that belongs in a build record; say who signs for a check; and decide in the case below. **You must get the case right to pass.** *8 points.*
-
-# %% tags=["rig"]
-given_table("The case", ["what you find before the unit leaves"], [(given.notes.scene.text,)])
+# Tick everything that belongs in a build record; say who signs for a check; and decide in each case. Something that may be wrong inside takes the unit out of use; work that nobody can vouch for is done again; what was seen to be right is signed. **You must get every case right to pass.** *12 points.*
 
 # %% tags=["form"]
 sheet.form(
     "notes",
     sheet.choices("notes-lines", "What belongs in the record?", options=given.notes.lines),
     sheet.choice("notes-signs", "Who signs for a check?", options=given.notes.signs),
-    sheet.choice("notes-do", "What do you do in this case?", options=given.notes.do),
+    sheet.each("notes-do", "What do you do before the unit leaves?", lines=given.notes.scenes, options=given.notes.do),
 )
 
 # %% tags=["reference"]
@@ -453,15 +496,16 @@ ref("notes-signs", "self", outcome="keep-record", weight=2, lesson=at_lesson, sl
 }))
 
 # %% tags=["reference"]
-answer = {"once": "tag", "spare": "tag", "felt": "tag", "unsigned": "again", "loose": "again"}[given.notes.scene.id]
-harm = {"sign": "What was not seen to be right cannot be signed for.", "later": "Until the first service somebody drives it.",
-        "erase": "What is left out of the record cannot be found by anybody.", "verbal": "What is only said is gone with the shift.",
-        "tag": "Nothing is known to be wrong: do that work again, so that it is known to be right.",
-        "again": "Nobody knows yet what is wrong: take the unit out of use and find the cause first."}
-ref("notes-do", answer, outcome="keep-record", must_pass=True, weight=3, lesson=at_lesson,
-    slips=reasons(given.notes.do, answer, harm))
+does = dict.fromkeys(("once", "spare", "felt", "chips", "tight"), "tag")
+does |= dict.fromkeys(("unsigned", "loose", "unread"), "again") | dict.fromkeys(("clicked", "stopped", "blot", "turned"), "sign")
+ref("notes-do", {id: does[id] for id in labels(given.notes.scenes)}, outcome="keep-record", must_pass=True, weight=6,
+    lesson=at_lesson, slips=line_reasons(bank.lists["scene"], bank.lists["do"], does, {}, anywhere={
+        "sign": "It looks finished, but this was not seen to be right; whoever signs it answers for what happens on the road.",
+        "tag": "Careful, but nothing here says that a part is wrong: the unit stands idle, and nobody knows what to look for.",
+        "again": "Doing it once more may feel thorough, but it is not what is open here: a fault stays in, or good work is taken apart.",
+    }, shown=given.notes.scenes))
 
-# %% tags=["mark"] task="notes" points=8
+# %% tags=["mark"] task="notes" points=12
 
 # %% [markdown]
 # ## Done?

@@ -141,15 +141,35 @@ class WholeBuild(Screen):
     # ---- the sheet
 
     def _register(self, sheet: Sheet) -> None:
-        unknown = [field for name, field in self.fields.items() if name not in sheet.fields]
+        shared = self.held_in
+        unknown = [
+            field
+            for name, field in self.fields.items()
+            if name not in sheet.fields and name not in shared
+        ]
         if unknown:
             sheet.register("bench", unknown, lent=True)
         self.fields = {name: sheet.fields.get(name, field) for name, field in self.fields.items()}
+
+    @property
+    def held_in(self) -> dict[str, str]:
+        """The sheet's answer that holds a decision as one of its lines, by the decision's field."""
+        if self.sheet is None:
+            return {}
+        specs = fields_of(self.job)
+        return {one.name: one.together for one in specs if one.together in self.sheet.fields}
+
+    def _lines(self, sheet: Sheet, name: str) -> dict[str, str]:
+        """What is answered so far in an answer of several lines; nothing where unreadable."""
+        return read_value(sheet.fields[name], sheet.value(name)) or {}
 
     def _restore(self, sheet: Sheet) -> None:
         self.stored = {
             name: value for name in self.fields if (value := sheet.value(name)) is not None
         }
+        for name, holder in self.held_in.items():
+            if (value := self._lines(sheet, holder).get(name)) is not None:
+                self.stored[name] = value
         number = self.job.task.number
         done = dict.fromkeys(self.values.get(ORDER, ()))
         self.history = [step for step in done if step in number]
@@ -157,7 +177,13 @@ class WholeBuild(Screen):
     def _keep(self, name: str, value: Any) -> None:
         """Put an answer into the sheet, where there is one that asks for it."""
         self.stored[name] = value
-        if self.sheet is not None and name in self.sheet.fields:
+        if self.sheet is not None and (holder := self.held_in.get(name)):
+            lines = self._lines(self.sheet, holder)
+            lines = (
+                {**lines, name: value} if value else {k: v for k, v in lines.items() if k != name}
+            )
+            self.sheet.answer(holder, [f"{line}={option}" for line, option in lines.items()])
+        elif self.sheet is not None and name in self.sheet.fields:
             if self.fields[name].is_blank(value):
                 self.sheet.save(name, value)
             else:

@@ -22,9 +22,12 @@ from twoshaft.models.wholebuild.asks import (
     OUT,
     Ask,
     FieldSpec,
+    apart,
+    asked_together,
     asks_at,
     asks_of,
     fields_of,
+    sheet_fields,
     way_words,
     ways_of,
 )
@@ -44,6 +47,7 @@ from twoshaft.models.wholebuild.films import FilmResult
 from twoshaft.models.wholebuild.job import Job
 from twoshaft.models.wholebuild.joints import JointResult
 from twoshaft.models.wholebuild.record import build_record
+from twoshaft.models.wholebuild.right import right_threads
 from twoshaft.models.wholebuild.right_build import right_decisions, right_values
 from twoshaft.models.wholebuild.settings import ShimResult
 
@@ -69,6 +73,8 @@ __all__ = [
     "ShimResult",
     "TakeOut",
     "WayResult",
+    "apart",
+    "asked_together",
     "asks_at",
     "asks_of",
     "build_record",
@@ -80,7 +86,9 @@ __all__ = [
     "look",
     "readings",
     "right_decisions",
+    "right_threads",
     "right_values",
+    "sheet_fields",
     "values_of",
     "way_words",
     "ways_of",

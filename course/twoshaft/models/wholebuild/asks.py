@@ -32,6 +32,22 @@ PATTERNS = {
     "crosswise": "Crosswise, each as far from those done as can be",
     "middle-outwards": "From the middle of the pattern outwards",
 }
+AS_IT_LIES, CHANGED = "as-it-lies", "changed"
+WAYS = {
+    AS_IT_LIES: "It goes in as it lies",
+    CHANGED: "It goes in the other way",
+}
+"""What is done with parts of which it is told how they lie."""
+LEFT, NEW, OILED, LOCKED = "left", "new", "oiled", "locked"
+THREADS = {
+    LEFT: "Tighten them as they are",
+    NEW: "Take new ones, as delivered",
+    OILED: "Wash them, then oil them",
+    LOCKED: "Wash them, then put compound on",
+}
+"""What is done about threads of which it is told how they are found."""
+TREATED = {"as-delivered": NEW, "oiled": OILED, "locker": LOCKED}
+"""What brings threads into a state."""
 MOST_ROUNDS = 4
 PROOF_MOVES = 10
 
@@ -49,6 +65,9 @@ class FieldSpec:
     prompt : str
     arguments : mapping
         What the sheet's constructor of that kind takes besides name and prompt.
+    together : str
+        Name of the answer in which a sheet asks it as one of several lines; empty where it is
+        asked alone. See ``asked_together``.
 
     Examples
     --------
@@ -62,6 +81,7 @@ class FieldSpec:
     kind: str
     prompt: str
     arguments: Mapping[str, Any] = field(default_factory=dict)
+    together: str = ""
 
 
 @dataclass(frozen=True, eq=False)
@@ -185,6 +205,100 @@ def fields_of(job: Job) -> tuple[FieldSpec, ...]:
     return (first, *(spec for ask in asks_of(job) for spec in ask.fields))
 
 
+@kept()
+def asked_together(job: Job) -> dict[str, FieldSpec]:
+    """Answers of kind ``each`` that hold decisions of several steps, by name.
+
+    A line's key is the name of the decision's own field. Besides the groups that are tightened,
+    the threads of all others of which it is told how they are found are asked.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> job = Job.of(unit, {"threads": {"idler-bolt": "They are wet with oil"}})
+    >>> asked_together(job)["threads"].arguments["lines"]
+    [['state-idler-bolt', 'Bolt of the reverse idler shaft: They are wet with oil']]
+    """
+    found: dict[str, FieldSpec] = {}
+    lines: dict[str, dict[str, str]] = {}
+    for spec in (spec for ask in asks_of(job) for spec in ask.fields if spec.together):
+        lines.setdefault(spec.together, {})[spec.name] = spec.prompt
+        found[spec.together] = spec
+    for group in job.threads:
+        spec = _threads(job, group)
+        lines.setdefault(spec.together, {})[spec.name] = spec.prompt
+        found.setdefault(spec.together, spec)
+    prompts = {
+        "ways": "Does each of these go in as it lies?",
+        "threads": "What is done about the threads before they are tightened?",
+        "verdicts": "What do you make of each check?",
+    }
+    return {
+        name: FieldSpec(
+            name, "each", prompts[name],
+            {"lines": [list(pair) for pair in lines[name].items()],
+             "options": spec.arguments["options"]},
+        )
+        for name, spec in found.items()
+    }  # fmt: skip
+
+
+def sheet_fields(job: Job, *kinds: str) -> tuple[FieldSpec, ...]:
+    """The answers of decisions of some kinds as a sheet asks for them, those of several lines first.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> job = Job.of(unit, {"asked": ["shim-differential"]})
+    >>> [spec.name for spec in sheet_fields(job, "way", "shim")]
+    ['shim-differential']
+    """
+    held = {"way": "ways", "joint": "threads", "check": "verdicts"}
+    together = asked_together(job)
+    found = [together[held[kind]] for kind in kinds if held.get(kind) in together]
+    found += [
+        spec
+        for kind in kinds
+        for ask in asks_of(job)
+        if ask.kind == kind
+        for spec in ask.fields
+        if not spec.together
+    ]
+    return tuple(found)
+
+
+def apart(job: Job, values: Mapping[str, Any]) -> dict[str, Any]:
+    """Values by field name, each line of the answers that hold several as a value of its own.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> apart(Job.of(unit), {"shim-differential": 1})
+    {'shim-differential': 1}
+    """
+    names = asked_together(job)
+    found = {name: value for name, value in values.items() if name not in names}
+    for name in names:
+        found |= values.get(name) or {}
+    return found
+
+
+def state_after(job: Job, group: str, done: str) -> str:
+    """State of a group's threads after what was done about them.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> job = Job.of(unit, {"found": {"idler-bolt": "dry"}, "threads": {"idler-bolt": "Dry"}})
+    >>> state_after(job, "idler-bolt", "left"), state_after(job, "idler-bolt", "new")
+    ('dry', 'as-delivered')
+    """
+    if group not in job.threads:
+        return done
+    treated = {key: state for state, key in TREATED.items()}
+    return job.found_state(group) if done == LEFT else treated[done]
+
+
 def ways_of(job: Job, operation: str) -> dict[str, WrongWay | None]:
     """Ways round by the key of their option; None is the right one.
 
@@ -197,6 +311,10 @@ def ways_of(job: Job, operation: str) -> dict[str, WrongWay | None]:
     way-2 right
     """
     entry = job.unit.operation_by_id[operation]
+    if (lies := job.lies.get(operation)) is not None:
+        wrong = next(way for way in entry.wrong_ways if way.id == lies.way)
+        as_it_lies, changed = (wrong, None) if lies.so else (None, wrong)
+        return {AS_IT_LIES: as_it_lies, CHANGED: changed}
     by_id: dict[str, WrongWay | None] = {way.id: way for way in entry.wrong_ways} | {"": None}
     order = job.shuffled(f"way-{operation}", list(by_id))
     return {f"way-{k}": by_id[id] for k, id in enumerate(order, 1)}
@@ -225,8 +343,12 @@ def _ways(job: Job) -> Iterator[Ask]:
                 [key, way_words(job, operation, way)]
                 for key, way in ways_of(job, operation).items()
             ]
-            prompt = f"{entry.name}: which way round?"
-            spec = FieldSpec(f"way-{operation}", "choice", prompt, {"options": options})
+            prompt, together = f"{entry.name}: which way round?", ""
+            if operation in job.lies:
+                prompt, together = f"{entry.name}: {job.lies[operation].seen}", "ways"
+                options = [list(pair) for pair in WAYS.items()]
+            name = f"way-{operation}"
+            spec = FieldSpec(name, "choice", prompt, {"options": options}, together)
             yield Ask(spec.name, "way", step, operation, entry.name, (spec,))
 
 
@@ -251,13 +373,11 @@ def _joints(job: Job) -> Iterator[Ask]:
             continue
         wrenches = [w for w in section.wrenches if job.wrenches is None or w.id in job.wrenches]
         tools = [[w.id, f"{w.name}, {w.low_nm:g} to {w.high_nm:g} N·m"] for w in wrenches]
-        states = [[state.id, state.name] for state in section.states]
         adapter = next((a for a in section.adapters if a.id == group.adapter), None)
         over = "" if adapter is None else f" over the {adapter.name.lower()}"
         name = group.name
         specs = [
-            FieldSpec(f"state-{group.id}", "choice", f"{name}: what is on the threads?",
-                      {"options": states}),
+            _threads(job, group.id),
             FieldSpec(f"tool-{group.id}", "choice", f"{name}: with which wrench{over}?",
                       {"options": tools}),
             FieldSpec(f"torque-{group.id}", "number", f"{name}: what do you set on the wrench?",
@@ -273,6 +393,19 @@ def _joints(job: Job) -> Iterator[Ask]:
                           f"{name}: how many rounds at the full setting?", {"options": rounds}),
             ]  # fmt: skip
         yield Ask(f"joint-{group.id}", "joint", step, group.id, name, tuple(specs))
+
+
+def _threads(job: Job, group: str) -> FieldSpec:
+    entry, section = job.unit.fasteners.group(group), job.unit.fasteners
+    if group in job.threads:
+        return FieldSpec(
+            f"state-{group}", "choice", f"{entry.name}: {job.threads[group]}",
+            {"options": [list(pair) for pair in THREADS.items()]}, "threads",
+        )  # fmt: skip
+    states = [[state.id, state.name] for state in section.states]
+    return FieldSpec(
+        f"state-{group}", "choice", f"{entry.name}: what is on the threads?", {"options": states}
+    )
 
 
 def pattern_order(job: Job, group: str, pattern: str) -> tuple[int, ...]:
@@ -398,6 +531,7 @@ def _checks(job: Job) -> Iterator[Ask]:
             [OPEN, "It is not as it should be: find the fault before going on"],
         ]
         spec = FieldSpec(
-            f"verdict-{step}", "choice", f"{label}: what do you make of it?", {"options": options}
-        )
+            f"verdict-{step}", "choice", f"{label}: what do you make of it?",
+            {"options": options}, "verdicts" if job.lies else "",
+        )  # fmt: skip
         yield Ask(f"check-{step}", "check", step, step, label, (spec,))

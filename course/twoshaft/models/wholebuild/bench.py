@@ -145,8 +145,9 @@ def card(job: Job, ask: Ask) -> tuple[Line, ...]:
         lines = [
             Line("Card", said),
             Line("Pieces", f"{group.count} of {group.thread}, class {group.strength}"),
-            Line("Threads are found", states[job.found_state(id)].lower()),
         ]
+        if id not in job.threads:
+            lines.append(Line("Threads are found", states[job.found_state(id)].lower()))
         adapter = next((a for a in unit.fasteners.adapters if a.id == group.adapter), None)
         if adapter is not None:
             reach = f"{adapter.reach_mm:g} mm past the square drive"

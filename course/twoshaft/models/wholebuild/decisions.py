@@ -11,7 +11,7 @@ from typing import Any
 
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.order import new_parts, rework
-from twoshaft.models.wholebuild.asks import LOG, ORDER, OUT, asks_at
+from twoshaft.models.wholebuild.asks import LOG, ORDER, OUT, apart, asks_at
 from twoshaft.models.wholebuild.job import Job
 
 
@@ -75,6 +75,7 @@ def decisions_from(job: Job, values: Mapping[str, Any]) -> tuple[Decision, ...]:
     >>> decisions_from(Job.of(unit), {"build-log": ["fit-magnet", "out:fit-magnet"]})
     (Do(step='fit-magnet', choices={}), TakeOut(step='fit-magnet'))
     """
+    values = apart(job, values)
     log = values.get(LOG) or values.get(ORDER) or ()
     made: list[Decision] = []
     for code in log:

@@ -24,6 +24,30 @@ from twoshaft.units.unit import Unit
 NOTHING: Mapping[str, Any] = MappingProxyType({})
 
 
+@dataclass(frozen=True)
+class Lies:
+    """How the parts of an operation lie before they go in.
+
+    Attributes
+    ----------
+    way : str
+        Id of the wrong way round that is in play.
+    so : str
+        Id of the way in which they go in as they lie; empty where that is the right one.
+    seen : str
+        What is seen of it, in words.
+
+    Examples
+    --------
+    >>> Lies("spout-down", "", "The tube stands up").so
+    ''
+    """
+
+    way: str
+    so: str
+    seen: str
+
+
 @dataclass(frozen=True, eq=False)
 class Job:
     """A unit to be built on this bench. Make one with :meth:`of`.
@@ -49,6 +73,12 @@ class Job:
         What differs on a face, by face, as for ``film.Work.of``.
     worn : tuple of str
         Misbuilds of the faults section that came with the parts (a worn peg, a foreign gear).
+    lies : mapping of str to Lies
+        How parts lie before they go in, by operation: it is then asked whether they go in so, or
+        the other way; elsewhere each way round is offered in words.
+    threads : mapping of str to str
+        What is seen on the threads of a group, by group: it is then asked what is done about
+        them; elsewhere the states are offered.
     seed : str
         Decides in which order options are shown.
 
@@ -69,6 +99,8 @@ class Job:
     wrenches: tuple[str, ...] | None = None
     faces: Mapping[str, Mapping[str, Any]] = field(default_factory=dict)
     worn: tuple[str, ...] = ()
+    lies: Mapping[str, Lies] = field(default_factory=dict)
+    threads: Mapping[str, str] = field(default_factory=dict)
     seed: str = ""
 
     @classmethod
@@ -98,6 +130,8 @@ class Job:
             cards=given.get("cards", {}),
             faces=given.get("faces", {}),
             worn=tuple(given.get("worn", ())),
+            lies={op: Lies(**one) for op, one in given.get("lies", {}).items()},
+            threads=given.get("threads", {}),
             seed=str(given.get("seed", unit.identity.id)),
         )
         job._check()
@@ -110,7 +144,7 @@ class Job:
         known = (
             ("wrench", self.wrenches or (), _ids(bolts.wrenches if bolts else ())),
             ("support", self.lengths_mm, _ids(rows.supports if rows else ())),
-            ("fastener group", (*self.found, *self.cards), groups),
+            ("fastener group", (*self.found, *self.cards, *self.threads), groups),
             ("state of thread", self.found.values(), _ids(bolts.states if bolts else ())),
             ("face", self.faces, _ids(unit.faces.faces if unit.faces_if_any else ())),
             ("misbuild", self.worn, _ids(faults.misbuilds if faults else ())),
@@ -119,6 +153,11 @@ class Job:
             for name in names:
                 if name not in there:
                     raise OutOfRangeError(what, name, ", ".join(there) or "none", "the unit file")
+        for operation, lies in self.lies.items():
+            there = _ids(unit.operation_by_id[operation].wrong_ways)
+            for name in filter(None, (lies.way, lies.so)):
+                if name not in there:
+                    raise OutOfRangeError("wrong way", name, ", ".join(there), "the unit file")
 
     @cached_property
     def task(self) -> OrderTask:

@@ -7,13 +7,16 @@ from typing import Any
 from twoshaft.models import joint, shim
 from twoshaft.models.shift.handtest import lockout_moves
 from twoshaft.models.wholebuild.asks import (
+    LEFT,
     MOST_ROUNDS,
     PATTERNS,
+    TREATED,
     Ask,
     asks_of,
     blocks_of,
     every_ask,
     pattern_of,
+    state_after,
     ways_of,
 )
 from twoshaft.models.wholebuild.decisions import Do
@@ -59,7 +62,25 @@ def _right_shim(job: Job, ask: Ask) -> dict[str, Any]:
 
 
 def _right_joint(job: Job, ask: Ask) -> dict[str, Any]:
-    return _right_joint_of(job.unit, ask.about)
+    return _right_joint_of(job.unit, ask.about) | {
+        f"state-{ask.about}": right_threads(job, ask.about)
+    }
+
+
+def right_threads(job: Job, group: str) -> str:
+    """What has to be done about the threads of a group, or their state where that is asked.
+
+    Examples
+    --------
+    >>> from twoshaft.models.wholebuild import Job
+    >>> job = Job.of(unit, {"found": {"idler-bolt": "dry"}, "threads": {"idler-bolt": "Dry"}})
+    >>> right_threads(job, "idler-bolt"), right_threads(job, "case-bolts")
+    ('new', 'as-delivered')
+    """
+    state = job.unit.fasteners.group(group).state
+    if group not in job.threads:
+        return state
+    return LEFT if job.found_state(group) == state else TREATED[state]
 
 
 @kept()
@@ -110,4 +131,8 @@ def filled(job: Job, doing: Do) -> dict[str, Any]:
     for ask in every_ask(job):
         if ask.step == doing.step and ask.id not in asked and ask.kind != "check":
             given |= right_choice(job, ask)
-    return given | {name: value for name, value in doing.choices.items() if value is not None}
+    given |= {name: value for name, value in doing.choices.items() if value is not None}
+    for group in job.threads:
+        if done := given.get(f"state-{group}"):
+            given[f"state-{group}"] = state_after(job, group, done)
+    return given

@@ -18,4 +18,5 @@ TASKS = {
     "turns": figures.draw_turns,
     "late": late.draw,
     "notes": notes.draw,
+    "felt": notes.draw_felt,
 }

@@ -2,18 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping, Sequence
 
 import numpy as np
 
 from twoshaft.models.faults import Outcome, as_built, run_check
+from twoshaft.models.faults.built import exclude
 from twoshaft.models.film import Hand, Work
-from twoshaft.models.order import OrderTask, quick_slip, sensible_order
+from twoshaft.models.order import OrderTask, quick_slip, ready_steps, sensible_order
 from twoshaft.models.shim import Stack, choose_for, stack_budget, target_interference
 from twoshaft.models.wholebuild import Job, asks_of, right_values
+from twoshaft.models.wholebuild.asks import TREATED
+from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.whole_build.given import Bench, Face, Pace, Plan, Spot
+from twoshaft.readings.whole_build.given import Bench, Face, Lies, Pace, Plan, Spot, Stands
 from twoshaft.readings.whole_build.lot import Lot
 from twoshaft.records import Option, to_json
 from twoshaft.units.kept import kept
@@ -24,6 +27,9 @@ from twoshaft.units.unit import Unit
 
 WAYS = 8
 JOINTS = 3
+THREADS = 6
+NEXT, FRONT = 6, 12
+BANK = bank_of("whole-build")
 PROVING = ("gears-go-in", "gears-held", "turns", "lockout")
 """Kinds of check of which the hand feels, or the eye counts, what came wrong with the parts."""
 EDGE_MM = 0.0015
@@ -40,15 +46,17 @@ def draw(lot: Lot) -> Bench:
     """The learner's own unit: what is asked of it, its lengths, and what came with its parts."""
     shims, joints = lot.asks("shim"), _joints(lot)
     lengths = {ask.about: _lengths(lot, ask.about) for ask in shims}
-    dirty, state = _found(lot, joints)
-    asked = {ask.id for ask in (*_ways(lot), *shims, *joints, *_checks(lot))}
+    ways, threads = _ways(lot), _threads(lot, joints)
+    asked = {ask.id for ask in (*ways, *shims, *joints, *_checks(lot))}
     asked |= {ask.id for kind in ("film", "proof") for ask in lot.asks(kind)}
     return Bench(
         asked=tuple(ask.id for ask in asks_of(lot.job) if ask.id in asked),
         lengths_mm=lengths,
-        found={dirty: state},
+        found={group: state for group, (state, _) in threads.items()},
         faces={ask.about: _face(lot, ask) for ask in lot.asks("film")},
-        worn=(_worn(lot),),
+        lies={ask.about: _lies(lot, ask.about) for ask in ways},
+        threads={group: seen for group, (_, seen) in threads.items()},
+        worn=_worn(lot),
         seed=str(lot.stream.child("seed").integer(10**9)),
     )
 
@@ -59,10 +67,45 @@ def draw_plan(lot: Lot) -> Plan:
     names = {stage.id: stage.name for stage in lot.unit.stages}
     starts = [_shuffled(task, names, stream) for _ in range(STARTS)]
     start = sorted(starts, key=lambda steps: quick_slip(task, steps))[FROM_LEAST]
+    done, coming = _begun(lot)
     return Plan(
         start=tuple(Option(*one) for one in task.labelled(start)),
         stages={step: names[task.stage(step)] for step in start},
+        done=done,
+        stands=_stands(task, names, done),
+        next=tuple(Option(*one) for one in task.labelled(coming)),
     )
+
+
+def _begun(lot: Lot) -> tuple[tuple[str, ...], list[str]]:
+    """A build that somebody has begun, and steps: some stand, some can come next, some must wait."""
+    stream, task = lot.stream.child("begun"), lot.task
+    each = NEXT // 3
+    for _ in range(TRIES):
+        order = sensible_order(task, stream)
+        at = len(order) // 6 + stream.integer(len(order) * 2 // 3)
+        done, left = order[:at], order[at:]
+        ready = set(ready_steps(task, done))
+        # Those about whose turn it is: a little before, a little later, and either looks like now.
+        can = [step for step in left[:FRONT] if step in ready]
+        wait = [step for step in left[:FRONT] if step not in ready]
+        if min(len(can), len(wait)) >= each:
+            groups = (list(done[-FRONT:]), can, wait)
+            chosen = [step for group in groups for step in stream.shuffled(group)[:each]]
+            return tuple(done), stream.shuffled(chosen)
+    raise lot.too_small("next")
+
+
+def _stands(task: OrderTask, stages: Mapping[str, str], done: Sequence[str]) -> tuple[Stands, ...]:
+    """What stands, stage by stage; by name where a stage is begun and not finished."""
+    found = []
+    for stage, name in stages.items():
+        mine = [step for step in task.steps if task.stage(step) == stage]
+        there = [step for step in done if step in mine]
+        if mine:
+            words = "; ".join(task.label(step) for step in there) or "nothing yet"
+            found.append(Stands(name, "all of it" if len(there) == len(mine) else words))
+    return tuple(found)
 
 
 def _shuffled(task: OrderTask, stages: Iterable[str], stream: Stream) -> list[str]:
@@ -87,7 +130,7 @@ def _ways(lot: Lot):
 
 def _joints(lot: Lot):
     """One group over an adapter, one on a flange that asks for rounds if there is one, one more."""
-    every = lot.asks("joint")
+    every = _treatable(lot)
     group = lot.unit.fasteners.group
     over = [ask for ask in every if group(ask.about).adapter]
     round_ = [ask for ask in every if group(ask.about).flange is not None]
@@ -100,6 +143,12 @@ def _joints(lot: Lot):
     return taken
 
 
+def _treatable(lot: Lot):
+    """Groups of which there is something that brings their threads into the state of the card."""
+    group = lot.unit.fasteners.group
+    return [ask for ask in lot.asks("joint") if group(ask.about).state in TREATED]
+
+
 @kept()
 def _in_rounds(unit: Unit) -> frozenset[str]:
     """Groups that one round of any sequence leaves too uneven."""
@@ -110,16 +159,36 @@ def _in_rounds(unit: Unit) -> frozenset[str]:
     )
 
 
-def _found(lot: Lot, joints) -> tuple[str, str]:
-    """A group whose threads are found in another state than its torque is stated for."""
-    section = lot.unit.fasteners
-    cases = [
-        (ask.about, state.id)
-        for ask in joints
-        for state in section.states
-        if state.id != section.group(ask.about).state
-    ]
-    return lot.in_turn("found", cases)[0]
+def _threads(lot: Lot, joints) -> dict[str, tuple[str, str]]:
+    """How the threads of some groups are found, and in words; half of them as the card wants."""
+    section, stream = lot.unit.fasteners, lot.stream.child("threads")
+    names = {state.id: state.name.lower() for state in section.states}
+    groups = [ask.about for ask in joints]
+    others = [ask.about for ask in _treatable(lot) if ask.about not in groups]
+    groups += lot.next_ones("more threads", others, min(THREADS - len(groups), len(others)))
+    found = {}
+    for group in stream.shuffled(groups):
+        wanted = section.group(group).state
+        others = [state for state in names if state != wanted]
+        state = wanted if stream.integer(2) else stream.choice(others)
+        told = [one.text for one in BANK.lists["threads"] if one.id.startswith(f"{state}-")]
+        words = stream.choice(told or [f"the card wants {{wanted}}; found: {names[state]}"])
+        found[group] = state, words.format(wanted=names[wanted])
+    return found
+
+
+def _lies(lot: Lot, operation: str) -> Lies:
+    """How parts lie, told by another feature than the mark where the unit file has one."""
+    stream, entry = lot.stream.child(f"lies {operation}"), lot.unit.operation_by_id[operation]
+    wrong = stream.choice(entry.wrong_ways)
+    turned = bool(stream.integer(2))
+    since = stream.choice(BANK.lists["since"])
+    looked = turned ^ (since.id == "once")
+    seen = (wrong.seen_as if looked else entry.seen_as) or (
+        (wrong.name if looked else entry.orientation or "").rstrip("."),
+    )
+    words = since.text.format(seen=stream.choice(seen))
+    return Lies(way=wrong.id, so=wrong.id if turned else "", seen=words)
 
 
 def _checks(lot: Lot):
@@ -166,12 +235,12 @@ def shelf_totals(shelf) -> list[float]:
     return sorted({round(mm, 4) for mm in (*sizes, *pairs)})
 
 
-def _worn(lot: Lot) -> str:
-    """What came wrong with the parts: it shows in one of the checks asked, and nowhere else."""
+def _worn(lot: Lot) -> tuple[str, ...]:
+    """What came wrong with the parts: nothing, or what shows in one of the checks, or in both."""
     named = {way.misbuild for op in lot.unit.operations for way in op.wrong_ways}
     asked = {ask.step for ask in _checks(lot)}
     pool = [
-        one.id
+        one
         for one in lot.unit.faults.misbuilds
         if one.id not in named
         and all(_comes_so(lot, change) for change in one.changes)
@@ -179,7 +248,15 @@ def _worn(lot: Lot) -> str:
     ]
     if not pool:
         raise lot.too_small("worn")
-    return lot.in_turn("worn", pool)[0]
+    by_check: dict[str | None, list[Misbuild]] = {}
+    for one in lot.in_turn("which", pool):
+        (step,) = _shown(lot, one) & asked
+        by_check.setdefault(step, []).append(one)
+    firsts = [mine[0] for mine in by_check.values()]
+    cases = [(), *((one.id,) for one in firsts)]
+    if len(firsts) > 1 and not exclude(lot.unit, *firsts[:2]):
+        cases.append(tuple(one.id for one in firsts[:2]))
+    return lot.in_turn("worn", cases)[0]
 
 
 def _comes_so(lot: Lot, change) -> bool:

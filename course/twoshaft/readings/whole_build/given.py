@@ -36,6 +36,14 @@ class Face(Record, frozen=True):
     spots: tuple[Spot, ...]
 
 
+class Lies(Record, frozen=True):
+    """How parts lie: the wrong way in play, the way in which they lie (empty: right), in words."""
+
+    way: str
+    so: str
+    seen: str
+
+
 class Bench(Record, frozen=True):
     """The learner's own unit; as plain data, what ``Job.of`` of the models takes.
 
@@ -48,6 +56,10 @@ class Bench(Record, frozen=True):
     found : dict of str to str
         State in which the threads of a group are found.
     faces : dict of str to Face
+    lies : dict of str to Lies
+        How the parts of an operation lie before they go in, by operation.
+    threads : dict of str to str
+        What the card says of the threads of a group and what is seen on them, by group.
     worn : tuple of str
         Misbuilds that came with the parts.
     seed : str
@@ -58,15 +70,39 @@ class Bench(Record, frozen=True):
     lengths_mm: dict[str, dict[str, float]]
     found: dict[str, str]
     faces: dict[str, Face]
+    lies: dict[str, Lies]
+    threads: dict[str, str]
     worn: tuple[str, ...]
     seed: str
 
 
+class Stands(Row, frozen=True):
+    """What stands of a stage."""
+
+    stage: str
+    words: str
+
+
 class Plan(Record, frozen=True):
-    """Steps stage by stage, those of a stage out of order; the stage's name by step."""
+    """Steps stage by stage, those of a stage out of order; the stage's name by step.
+
+    Attributes
+    ----------
+    start : tuple of Option
+    stages : dict of str to str
+    done : tuple of str
+        Ids of steps that stand in a build that somebody has begun.
+    stands : tuple of Stands
+        The same in words, stage by stage.
+    next : tuple of Option
+        Steps of which it is asked whether they can be done then.
+    """
 
     start: tuple[Option, ...]
     stages: dict[str, str]
+    done: tuple[str, ...]
+    stands: tuple[Stands, ...]
+    next: tuple[Option, ...]
 
 
 class Wrench(Row, frozen=True):
@@ -204,12 +240,19 @@ class Late(Record, frozen=True):
 
 
 class Notes(Record, frozen=True):
-    """What may be written down, who may sign, and a case with what may be done."""
+    """What may be written down, who may sign, and cases with what may be done."""
 
     lines: tuple[Option, ...]
     signs: tuple[Option, ...]
-    scene: Option
+    scenes: tuple[Option, ...]
     do: tuple[Option, ...]
+
+
+class Felt(Record, frozen=True):
+    """What proofs of a lockout showed, and what may be made of them."""
+
+    scenes: tuple[Option, ...]
+    says: tuple[Option, ...]
 
 
 class Given(Record, frozen=True):
@@ -222,3 +265,4 @@ class Given(Record, frozen=True):
     turns: Turns
     late: Late
     notes: Notes
+    felt: Felt

@@ -3,20 +3,35 @@
 from __future__ import annotations
 
 from twoshaft.questions import bank_of
-from twoshaft.readings.whole_build.given import Notes
+from twoshaft.readings.whole_build.given import Felt, Notes
 from twoshaft.readings.whole_build.lot import Lot
+from twoshaft.records import Option
 
 BANK = bank_of("whole-build")
+SCENES = 4
 
 
 def draw(lot: Lot) -> Notes:
     """Lines for the record, who may sign, and a case with what may be done."""
     stream, lists = lot.stream.child("notes"), BANK.lists
-    scene = lot.in_turn("scene", lists["scene"])[0]
     lines = [*lot.in_turn("lines", lists["lines"])[:4], *lot.in_turn("idle", lists["idle"])[:3]]
     return Notes(
         lines=tuple(stream.shuffled(lines)),
         signs=tuple(stream.shuffled(lists["signs"])),
-        scene=scene,
+        scenes=_scenes(lot, "scene"),
         do=tuple(stream.shuffled(lists["do"])),
+    )
+
+
+def draw_felt(lot: Lot) -> Felt:
+    """What proofs of a lockout showed, and what may be made of them."""
+    says = lot.stream.child("felt").shuffled(BANK.lists["says"])
+    return Felt(scenes=_scenes(lot, "felt"), says=tuple(says))
+
+
+def _scenes(lot: Lot, name: str) -> tuple[Option, ...]:
+    """Scenes of a list of the bank, others at every attempt, with figures of their own."""
+    stream = lot.stream.child(f"{name} scenes")
+    return lot.scenes(
+        name, BANK, SCENES, lambda: {"n": 4 + stream.integer(12), "hour": 8 + stream.integer(9)}
     )

@@ -148,6 +148,8 @@ class WrongWay(Section):
     """The misbuild of the faults section that this way brings about."""
     seal: Id | None = None
     """The seal of the fits section whose lip then faces away."""
+    seen_as: tuple[Text, ...] = ()
+    """How that shows without the mark: from another side, or by another feature."""
 
 
 class Operation(Section):
@@ -179,6 +181,8 @@ class Operation(Section):
     """What taking the step apart again takes."""
     orientation: str | None = None
     """What must face which way, where it can be got wrong."""
+    seen_as: tuple[Text, ...] = ()
+    """How the right way shows without the mark: from another side, or by another feature."""
     wrong_ways: tuple[WrongWay, ...] = ()
     """Other ways round in which it goes in all the same."""
     caution: str | None = None

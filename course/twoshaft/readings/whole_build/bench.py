@@ -78,7 +78,7 @@ def draw_plan(lot: Lot) -> Plan:
 
 
 def _begun(lot: Lot) -> tuple[tuple[str, ...], list[str]]:
-    """A build that somebody has begun, and steps: some stand, some can come next, some must wait."""
+    """A build that somebody began, and steps: some stand, some can come next, some must wait."""
     stream, task = lot.stream.child("begun"), lot.task
     each = NEXT // 3
     for _ in range(TRIES):

@@ -244,7 +244,7 @@ def asked_together(job: Job) -> dict[str, FieldSpec]:
 
 
 def sheet_fields(job: Job, *kinds: str) -> tuple[FieldSpec, ...]:
-    """The answers of decisions of some kinds as a sheet asks for them, those of several lines first.
+    """Answers of decisions of some kinds as a sheet asks for them, those of several lines first.
 
     Examples
     --------

@@ -20,7 +20,7 @@ from twoshaft.models import faults, geartrain
 from twoshaft.questions import bank_of
 from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, reasons, ref
+from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
 
 bank = bank_of("reading-faults")
 where = "09-reading-faults"
@@ -28,54 +28,60 @@ where = "09-reading-faults"
 # %% [markdown] tags=["task"]
 # ## 1. What is done with this unit?
 #
-# A finished unit, due to be fitted today. One of its checks shows what stands below. **You must get the first two right to pass.** *7 points.*
-
-# %% tags=["rig"]
-given_table("On the bench", ["check", "what it shows"], [(given.stop.check.name, given.stop.shown)])
+# Finished units, due to be fitted today, each with one of its checks. Say what you do, case by case; then what some faults would do on the road. **You must get every line of both questions right to pass.** *10 points.*
 
 # %% tags=["form"]
 sheet.form(
     "stop",
-    sheet.choice("stop-do", "What do you do with the unit?", options=given.stop.do),
-    sheet.choice("stop-why", "Why can this fault hurt somebody?", options=given.stop.why),
-    sheet.choices("stop-never", "Which of these must nobody do with it?", options=given.stop.never),
+    sheet.each("stop-cases", "What do you do in each case?", lines=given.stop.cases, options=given.stop.do),
+    sheet.each("stop-road", "If it were fitted all the same: what would each do on the road?",
+               lines=given.stop.found, options=given.stop.road),
 )
 
 # %% tags=["reference"]
 at_lesson = f"{where}#before-you-start"
-do = {
-    "careful": "Care does not mend it; the next driver knows nothing of it.",
-    "again": "A check that passes once and fails once has failed.",
-    "drive": "The yard is a road as well: the fault shows when somebody is in the way.",
-    "spare": "Without a note the next person fits it.",
-    "force": "Force bends sound parts and hides the fault for a while.",
-}
-ref("stop-do", "tag", outcome="stop-unsafe", must_pass=True, weight=2, lesson=at_lesson,
-    slips=reasons(given.stop.do, "tag", do))
+DO = {"jumps": "tag", "slips-by": "tag", "both-in": "tag", "later": "tag",
+      "fewer": "again", "held": "again", "shorter": "again", "rag": "again",
+      "stays": "go", "stops": "go", "single": "go", "counted": "go"}
+ONCE = "A check that passes once and fails once has failed: something in there lies where it likes."
+ALL_DONE = "It was made in full, as the card asks, and it passed each time: nothing speaks against the unit."
+ref("stop-cases", {id: DO[id] for id in labels(given.stop.cases)}, outcome="stop-unsafe", must_pass=True, weight=5,
+    lesson=at_lesson,
+    slips=line_reasons(bank.lists["cases"], bank.lists["do"], DO, {
+        "jumps": "It jumps out sometimes, so it has failed. The yard is a road as well: the fault shows when somebody is in the way.",
+        "slips-by": "Once is enough: the next time may be on the road, at speed. " + ONCE,
+        "both-in": "Force hides the fault for a while, and may have bent sound parts. " + ONCE,
+        "later": "The passes after it do not wipe out the failure, however much the unit is wanted. " + ONCE,
+        "fewer": "It never failed, but it was tried less often than the card asks: the rest is not known yet.",
+        "held": "Half the figure comes from the wheel that was held: the way of counting is at fault, not the unit.",
+        "shorter": "It stayed in, but for less time than the card asks: what happens after that is not known yet.",
+        "rag": "The rag took part of the pull, so the figure says nothing of the unit, good or bad.",
+        **dict.fromkeys(("stays", "stops", "single", "counted"), ALL_DONE),
+    }, shown=given.stop.cases))
 
 # %% tags=["reference"]
-harm = given.stop.kind
-ref("stop-why", harm, outcome="stop-unsafe", must_pass=True, weight=2, lesson=at_lesson,
-    slips=reasons(given.stop.why, harm, {
-        ("lockout", "two-at-once", "gears-held"):
-            "Another check guards against that; read once more what this one shows.",
-        "noise": "A customer who comes back costs time and hurts nobody. Ask what the fault does on the road.",
-        "oil": "The fault says nothing of the oil. Ask what it does to somebody on the road.",
-        "paper": "A gap in the record can be filled later; a person who is hurt on the road cannot wait for it.",
-    }))
+ROAD = {"lockout": "lock", "two-at-once": "lock", "gears-held": "rolls",
+        "reverse": "lock", "hard": "lock", "second": "lock", "pin": "lock",
+        "comes-out": "rolls", "lets-go": "rolls", "no-spring": "rolls", "fork": "rolls",
+        "stiff": "nobody", "whine": "nobody", "scratch": "nobody", "initials": "nobody"}
+TO_REVERSE = "Reverse goes in while the car moves forward: gears that want to turn both ways stop the wheels dead."
+TWO = "Two gears at once ask two speeds of one shaft: it stops, and the wheels with it."
+OUT = "No gear is in any more: the wheels turn freely, and the engine neither drives nor brakes the car."
+own_kinds = [(kind, kind) for kind in ("lockout", "two-at-once", "gears-held")]
 
 # %% tags=["reference"]
-never = {"road", "sign", "sometimes", "alone", "engine"}
-ref("stop-never", never & set(labels(given.stop.never)), outcome="stop-unsafe", weight=3, lesson=at_lesson,
-    slips=reasons((*bank.lists["never"], *bank.lists["may"]), never, {
-        "hand": "Turned slowly by hand, with fingers clear, the unit shows the fault and hurts nobody.",
-        "repeat": "A second check of the same kind is part of a careful search; only a pass must not wipe out the failure.",
-        "open": "With its oil drained the unit may be opened: that is how the fault is found.",
-        "ask": "Somebody who does not know what you found sees the check with fresh eyes; that is part of a careful search.",
-        "note": "What is written down before anything is taken apart cannot get lost; that is part of a careful search.",
-    }, shown=given.stop.never))
+ref("stop-road", {id: ROAD[id] for id in labels(given.stop.found)}, outcome="stop-unsafe", must_pass=True, weight=5,
+    lesson=at_lesson, slips=line_reasons([*own_kinds, *bank.lists["found"]], bank.lists["road"], ROAD, {
+        **dict.fromkeys(("lockout", "reverse", "hard"), TO_REVERSE),
+        **dict.fromkeys(("two-at-once", "second", "pin"), TWO),
+        **dict.fromkeys(("gears-held", "comes-out", "lets-go", "no-spring", "fork"), OUT),
+        "stiff": "It is to be mended, but the gear goes in, stays in and comes out: the driver feels it and is not hurt.",
+        "whine": "A sound calls for a look, and the teeth were looked at: they are sound, and the gear stays in.",
+        "scratch": "A scratch where nothing seals, screws or hangs does nothing to the gears.",
+        "initials": "A gap in the record is to be filled today; the gear itself stays in.",
+    }, shown=given.stop.found))
 
-# %% tags=["mark"] task="stop" points=7
+# %% tags=["mark"] task="stop" points=10
 
 # %% [markdown] tags=["task"]
 # ## 2. What explains it?

@@ -48,7 +48,7 @@ def test_checks_are_made_by_keys_and_the_diagnosis_is_saved_reopened_and_marked(
     wait_until(lambda: again.is_checked())
     fields = learner.marked()
     assert fields["own-which"].share == fields["own-says"].share == 1
-    assert fields["stop-do"].share == 0
+    assert fields["stop-cases"].share == 0
 
 
 def _finding(rig):

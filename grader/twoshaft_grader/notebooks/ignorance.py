@@ -52,6 +52,7 @@ SAFE_MUST_PASS = frozenset(
     {
         "measuring-and-tools",
         "pressed-and-driven",
+        "reading-faults",
         "shims-and-preload",
         "threaded-joints",
         "whole-build",

@@ -22,24 +22,24 @@ class Shown(Row, frozen=True):
 
 
 class Stop(Record, frozen=True):
-    """A check that failed on a finished unit.
+    """Checks of finished units, some of which can hurt somebody.
 
     Attributes
     ----------
-    check : Named
-    kind : str
-        Kind of the check.
-    shown : str
-        What it showed.
-    do, why, never : tuple of Option
+    cases : tuple of Option
+        Checks as they were made.
+    do : tuple of Option
+        What is done in each case.
+    found : tuple of Option
+        What was found: first on the learner's unit, its id the kind of the check; then on others.
+    road : tuple of Option
+        What each would do on the road.
     """
 
-    check: Named
-    kind: str
-    shown: str
+    cases: tuple[Option, ...]
     do: tuple[Option, ...]
-    why: tuple[Option, ...]
-    never: tuple[Option, ...]
+    found: tuple[Option, ...]
+    road: tuple[Option, ...]
 
 
 class Explain(Record, frozen=True):

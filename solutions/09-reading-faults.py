@@ -45,6 +45,8 @@ DO = {"jumps": "tag", "slips-by": "tag", "both-in": "tag", "later": "tag",
       "stays": "go", "stops": "go", "single": "go", "counted": "go"}
 ONCE = "A check that passes once and fails once has failed: something in there lies where it likes."
 ALL_DONE = "It was made in full, as the card asks, and it passed each time: nothing speaks against the unit."
+
+# %% tags=["reference"]
 ref("stop-cases", {id: DO[id] for id in labels(given.stop.cases)}, outcome="stop-unsafe", must_pass=True, weight=5,
     lesson=at_lesson,
     slips=line_reasons(bank.lists["cases"], bank.lists["do"], DO, {

@@ -26,7 +26,7 @@ from twoshaft.questions import bank_of
 from twoshaft.readings.gear_train_and_checks.own_figures import as_counted
 from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, reasons, ref, settled
+from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
 
 bank, train = bank_of("gear-train-and-checks"), unit.gear_train
 rings = {one.id: one for one in train.synchronisers}
@@ -51,11 +51,10 @@ sheet.form(
     "path",
     sheet.number("path-ratio", f"Ratio of {gear}, input shaft to output shaft", ""),
     sheet.number("path-total", f"Ratio of {gear} with the final drive, input shaft to ring gear", ""),
-    sheet.choice("path-way", f"Which way does the ring gear turn in {gear}?", options=path.ways),
     sheet.number("path-back", f"Ratio of {reverse}, input shaft to output shaft (without a sign)", ""),
-    sheet.choice("path-back-way", f"Which way does the ring gear turn in {reverse}?", options=path.ways),
-    sheet.choice("path-idler", f"An idler with {path.idler_more} more teeth is fitted. What does that change?",
-                 options=path.idler),
+    sheet.each("path-way", "Which way does the ring gear turn, and the last wheel of other rows?",
+               lines=[("gear", f"{gear}: the ring gear turns"), ("reverse", f"{reverse}: the ring gear turns"),
+                      *((row.id, row.text) for row in path.chains)], options=path.ways),
 )
 
 # %% tags=["reference"]
@@ -65,48 +64,37 @@ counted = as_counted(train, path)
 own = float(abs(geartrain.ratio(counted, gear, to=pinion)))
 total = geartrain.ratio(counted, gear)
 final = float(abs(total)) / own
-own = ref("path-ratio", Q(own, ""), weight=1.5, outcome="gear-ratios", tolerance=near, lesson=where, slips=[
+own = ref("path-ratio", Q(own, ""), weight=1.5, outcome="gear-ratios", shows="along-the-path", tolerance=near, lesson=where, slips=[
     Slip(Q(1 / own, ""), 0.4, "This is upside down: driven teeth go on top, driving teeth below."),
     Slip(Q(own * final, ""), 0.4, "The final drive is in it already; this field stops at the output shaft.")])
-ref("path-total", own * final, weight=1.5, outcome="gear-ratios", tolerance=near, lesson=where, slips=[
+ref("path-total", own * final, weight=0.7, outcome="gear-ratios", shows="along-the-path", tolerance=near, lesson=where, slips=[
     Slip(own + final, 0, "Ratios along a path multiply; they do not add."),
     Slip(own / final, 0.3, "You divided where the path multiplies: the ring gear is the slower one."),
     Slip(Q(final, ""), 0, "This is the final drive alone; the gear's own ratio goes with it.")])
 
 # %% tags=["reference"]
-ways, round_and = {True: "same", False: "other"}, "Count the meshes up to the ring gear: each one turns the direction round"
-turned = {
-    "same-twice": f"{round_and}, and an odd number leaves it turned.",
-    "same-never": "Two gears in mesh always turn opposite ways.",
-    "other-once": f"{round_and}, the gear's own mesh as well as the final drive.",
-    "other-thrice": f"{round_and}, and an even number turns it back.",
-    "either": "Teeth in mesh leave no choice; the load changes nothing of the direction.",
-}
-for field, id in (("path-way", gear), ("path-back-way", reverse)):
-    right = "same-twice" if geartrain.ratio(counted, id) > 0 else "other-thrice"
-    ref(field, right, outcome="gear-ratios", lesson=where, slips=reasons(path.ways, right, turned))
+ways = {True: "same", False: "other"}
+turned = {"gear": ways[geartrain.ratio(counted, gear) > 0], "reverse": ways[geartrain.ratio(counted, reverse) > 0]}
+turned |= {row.id: ways[len(row.teeth) % 2 == 1] for row in path.chains}
+meshes = {"same": "The number of meshes is even: each pair of meshes turns it round and back again.",
+          "other": "The number of meshes is odd, and each one turns it round, so it stays turned."}
+ref("path-way", turned, weight=3, outcome="gear-ratios", lesson=where, shows="direction",
+    slips=line_reasons([(id, "") for id in turned], path.ways, turned,
+                       {id: meshes[way] for id, way in turned.items()}))
 
 # %% tags=["reference"]
 first, second = (Q(row.driven / row.driving, "") for row in path.back)
 ref("path-back", Q(float(abs(geartrain.ratio(counted, reverse, to=pinion))), ""), tolerance=near,
-    weight=1.5, outcome="gear-ratios", lesson=where, slips=[
+    weight=0.8, outcome="gear-ratios", shows="along-the-path", lesson=where, slips=[
         Slip(first, 0.2, "This is the first mesh alone; the idler drives on."),
         Slip(second, 0.2, "This is the second mesh alone; the input drives the idler first.")])
-
-# %% tags=["reference"]
-ref("path-idler", "nothing", weight=1.5, outcome="gear-ratios", lesson=where, slips=reasons(path.idler, "nothing", {
-    "ratio": "The idler's teeth are driven once and drive once: write both meshes out and look what drops out.",
-    "direction": "The direction depends on the number of meshes, and that has not changed.",
-    "both": "Write both meshes out, and count them: what has really changed?",
-    "drag": "Load does not change how many teeth pass.",
-}))
 
 # %% tags=["mark"] task="path" points=7
 
 # %% [markdown] tags=["task"]
 # ## 2. Turns to count
 #
-# You are going to count another gear. First with the right wheel held: how far must the input shaft turn? Then with both wheels free, when they have turned unevenly. *7 points.*
+# You are going to count another gear. First with the right wheel held: how far must the input shaft turn? Then with both wheels free, when they have turned unevenly. *6 points.*
 
 # %% tags=["rig"]
 count = given.count
@@ -121,43 +109,35 @@ sheet.form(
                  "How many turns of the input shaft?", "turn"),
     sheet.number("count-free", f"Both are free. The left wheel made {count.left_turns:g} turns, the right one "
                  f"{count.right_turns:g}. How many turns of the input shaft?", "turn"),
-    sheet.choice("count-why", "Why are both wheels counted and averaged when neither is held?",
-                 options=count.why),
 )
 
 # %% tags=["reference"]
 count, where = given.count, f"{lesson}#count-turns-in-turns-out"
 id, counted = count.gear.id, as_counted(train, count)
-total = ref("count-total", Q(float(abs(geartrain.ratio(counted, id))), ""), outcome="count-turns",
+total = ref("count-total", Q(float(abs(geartrain.ratio(counted, id))), ""), outcome="count-turns", shows="held-or-free",
             tolerance=near, lesson=f"{lesson}#along-the-path")
 per = total.m / float(abs(geartrain.ratio(counted, id)))  # the learner's own ratio, if there is one
 held = per * abs(geartrain.count_turns(counted, id, count.held_turns, ONE).exact)
 mean = (count.left_turns + count.right_turns) / 2
 free = per * abs(geartrain.count_turns(counted, id, mean, BOTH).exact)
-ref("count-held", Q(float(held), "turn"), weight=2, outcome="count-turns", lesson=where,
+ref("count-held", Q(float(held), "turn"), weight=2, outcome="count-turns", shows="held-or-free", lesson=where,
     tolerance={"absolute": Q(train.least_count_turns / 2, "turn"), "relative": 0.006}, slips=[
         Slip(Q(2 * float(held), "turn"), 0.4, "With one wheel held the other turns twice for one turn of the ring gear."),
         Slip(Q(4 * float(held), "turn"), 0.2, "The held wheel makes the other turn faster, not slower; go through it again.")])
 
 # %% tags=["reference"]
-ref("count-free", Q(float(free), "turn"), weight=2, outcome="count-turns", lesson=where,
+ref("count-free", Q(float(free), "turn"), weight=2, outcome="count-turns", shows="held-or-free", lesson=where,
     tolerance={"absolute": Q(train.least_count_turns / 2, "turn"), "relative": 0.006}, slips=[
         Slip(Q(2 * float(free), "turn"), 0.4, "You took the sum of both wheels; the ring gear makes their average."),
         Slip(Q(total.m * count.left_turns, "turn"), 0.2, "This follows the left wheel alone; the right one turned too."),
         Slip(Q(total.m * count.right_turns, "turn"), 0.2, "This follows the right wheel alone; the left one turned too.")])
-ref("count-why", "ring-gear", weight=2, outcome="count-turns", lesson=where, slips=reasons(count.why, "ring-gear", {
-    "friction": "Friction decides how the turns are shared, but averaging does not take it away.",
-    "least-count": "The least count stays what it is.",
-    "tyres": "On the bench there are no tyres.",
-    "direction": "In a gear, both wheels turn the same way.",
-}))
 
-# %% tags=["mark"] task="count" points=7
+# %% tags=["mark"] task="count" points=6
 
 # %% [markdown] tags=["task"]
 # ## 3. Which gear is in?
 #
-# The lid is on and one gear is engaged. Hold a wheel, turn the other one, and count the strokes and marks of the input shaft. Each stroke is a whole turn; read the rest at the pointer to the nearest mark. Then name the gear. *6 points.*
+# The lid is on and one gear is engaged. Hold a wheel, turn the other one, and count the strokes and marks of the input shaft. Each stroke is a whole turn; read the rest at the pointer to the nearest mark. Then name the gear. *5 points.*
 
 # %% tags=["rig"]
 closed_gears(unit, given.which.inside)
@@ -182,12 +162,12 @@ which, where = given.which, f"{lesson}#what-a-count-can-tell"
 total = Fraction(*which.inside)
 inside = next(gear.id for gear in train.gears if geartrain.ratio(train, gear.id) == total)
 counted = geartrain.count_turns(train, inside, 2, ONE)
-seen = ref("which-count", Q(float(abs(counted.exact)), "turn"), weight=2, outcome="name-gear", lesson=where,
+seen = ref("which-count", Q(float(abs(counted.exact)), "turn"), weight=2.2, outcome="name-gear", shows="whole-turns", lesson=where,
            tolerance={"absolute": Q(0.52 * train.least_count_turns, "turn")}, slips=[
                Slip(Q(float(2 * abs(counted.exact)), "turn"), 0.3,
                     "This is for two turns of the ring gear; with one wheel held, it makes only half of the other's turns."),
                Slip(Q(float(abs(counted.exact) / 2), "turn"), 0.3, "This is for one turn of the wheel; asked are two.")])
-way = ref("which-way", ways[counted.same_way], weight=0.5, outcome="name-gear", lesson=where, slips=[
+way = ref("which-way", ways[counted.same_way], weight=0.5, outcome="name-gear", shows="gear-named", lesson=where, slips=[
     Slip("either", 0, "Teeth in mesh leave no choice. Turn one way only and watch both marks."),
     Slip(ways[not counted.same_way], 0, "Watch both marks from the same side while you turn one way only.")])
 
@@ -196,18 +176,18 @@ signed = seen.m_as("turn") * (-1 if way == "other" else 1)
 likely = geartrain.nearest_gear(train, signed, 2, ONE)
 near_it = abs(float(geartrain.count_turns(train, likely, 2, ONE).exact) - signed) < 2 * train.least_count_turns
 found = likely if near_it else inside  # a count that fits no gear leads nowhere
-ref("which-gear", found, weight=2.5, outcome="name-gear", lesson=where, slips=[
+ref("which-gear", found, weight=1.8, outcome="name-gear", shows="gear-named", lesson=where, slips=[
     Slip(gear.id, 0, "The size is near, but this gear turns the other way round."
          if geartrain.count_turns(train, gear.id, 1, ONE).same_way != (signed > 0)
          else "Work out what this gear would count with one wheel held, and compare.")
     for gear in train.gears if gear.id not in (found, inside)])
 
-# %% tags=["mark"] task="which" points=6
+# %% tags=["mark"] task="which" points=5
 
 # %% [markdown] tags=["task"]
 # ## 4. What the count cannot tell
 #
-# Somebody counts with a coarse eye. A reading may be off by half a least count either way, so two gears are safely told apart only when their counts differ by two least counts, or turn opposite ways. *7 points.*
+# Somebody counts with a coarse eye. A reading may be off by half a least count either way, so two gears are safely told apart only when their counts differ by two least counts, or turn opposite ways. So a gear fits a reading when its count lies within one least count of it, and turns the same way. *8 points.*
 
 # %% tags=["rig"]
 apart = given.apart
@@ -215,63 +195,43 @@ given_table(f"Counted: {apart.turns} turn{'s' if apart.turns > 1 else ''}, {apar
             f"read to {apart.step_words}",
             ["gear", "input turns for one turn of the ring gear"], apart.totals)
 
-# %% tags=["rig"]
-odd = given.apart.odd
-given_table(f"A wheel of another unit may have been fitted in {odd.gear.name.lower()}",
-            ["wheels", "driving, teeth", "driven, teeth"],
-            [("as it should be", odd.driving, odd.driven), ("with the other wheel", odd.driving, odd.fitted)])
-
 # %% tags=["form"]
 apart = given.apart
 sheet.form(
     "apart",
-    sheet.choices("apart-pairs", "Which pairs can be taken for each other?", options=apart.pairs),
+    sheet.each("apart-says", f"Somebody counted: {apart.counted}. What does each reading say?",
+               lines=[(one.id, one.text) for one in apart.readings], options=apart.answers),
     sheet.number("apart-turns", f"Counted and read in the same way: how many whole turns of the output are enough to "
                  f"tell {apart.asked.words.lower()} apart?", whole=True),
-    sheet.number("apart-wheel", f"One wheel held, read to {unit.gear_train.least_count_turns:g} of a turn: how many "
-                 f"whole turns of the other wheel tell the {apart.odd.fitted}-tooth wheel from the right one?", whole=True),
-    sheet.choice("apart-surer", "The marks stay as they are. What makes the count surer?", options=apart.surer),
 )
 
 # %% tags=["reference"]
 apart, where = given.apart, f"{lesson}#what-a-count-can-tell"
 how = (apart.counted, apart.step_turns)
-mistaken = set(geartrain.mistaken(train, apart.turns, *how))
-far = "Their counts lie two least counts apart or more, so this reading tells them."
-turns_other = "These two turn opposite ways; whoever watches the direction never mixes them up."
-signs = {gear.id: geartrain.ratio(train, gear.id) > 0 for gear in train.gears}
-ref("apart-pairs", {key for key, pair in apart.keys.items() if pair in mistaken}, weight=3,
-    outcome="count-limits", lesson=where,
-    slips=[Slip(key, 0, turns_other if signs[a] != signs[b] else far)
-           for key, (a, b) in apart.keys.items() if (a, b) not in mistaken])
+says, told = {}, {}
+for one in apart.readings:
+    counts = {gear.id: geartrain.count_turns(train, gear.id, one.output_turns, apart.counted).exact
+              for gear in train.gears}
+    fits = [id for id, turns in counts.items() if (turns > 0) == (one.input_turns > 0)
+            and abs(float(turns) - one.input_turns) < one.step_turns]
+    says[one.id] = fits[0] if len(fits) == 1 else "more" if fits else "again"
+    told[one.id] = ("This reading fits one gear alone: work out what each would count." if len(fits) == 1 else
+                    "More than one gear lies within one least count of it: more turns part them." if fits else
+                    "No gear lies within one least count of it: the count or the direction is off.")
+
+# %% tags=["reference"]
+ref("apart-says", says, weight=4, outcome="count-limits", lesson=where, shows=("two-counts", "more-turns"),
+    slips=line_reasons([(id, "") for id in says], apart.answers, says, told))
 few = int(geartrain.tells_apart(train, apart.asked.one, apart.asked.other, *how))
-ref("apart-turns", few, weight=2, outcome="count-limits", lesson=where, slips=[
+ref("apart-turns", few, weight=1.5, outcome="count-limits", shows="two-counts", lesson=where, slips=[
     Slip(few - 1, 0.2, "This falls just short of two least counts; the next whole turn gets there.")])
 
-# %% tags=["reference"]
-odd = apart.odd
-swapped = geartrain.with_wheel(train, odd.mesh, "driven", odd.fitted)
-counts = [geartrain.count_turns(t, odd.gear.id, 1, ONE).exact for t in (train, swapped)]
-need = int(geartrain.fewest_turns(*counts, train.least_count_turns))
-half = int(geartrain.fewest_turns(2 * counts[0], 2 * counts[1], train.least_count_turns))
-ref("apart-wheel", need, weight=2, outcome="count-limits", lesson=where, slips=[
-    Slip(need - 1, 0.2, "This falls just short of two least counts; the next whole turn gets there."),
-    Slip(half, 0.2, "This is so with both wheels counted; with one held, each turn shows only half the difference.")])
-
-# %% tags=["reference"]
-ref("apart-surer", "more-turns", weight=2, outcome="count-limits", lesson=where, slips=reasons(apart.surer, "more-turns", {
-    "faster": "Speed changes nothing of the number of turns.",
-    "closer": "The least count is that of the marks; coming closer does not make more of them.",
-    "hold-input": "With the input held and a gear in, the ring gear does not turn at all.",
-    "first-turn": "The same turn gives the same count; more decimals of it are not more knowledge.",
-}))
-
-# %% tags=["mark"] task="apart" points=7
+# %% tags=["mark"] task="apart" points=8
 
 # %% [markdown] tags=["task"]
 # ## 5. Hold the shafts
 #
-# The shaft nuts are due, and the shafts must not turn. *8 points.*
+# The shaft nuts are due, and the shafts must not turn. The last question is about other benches. **It must be right to pass, in every line.** *9 points.*
 
 # %% tags=["rig"]
 given_table("Sleeves of this unit", ["synchroniser", "serves"], given.lock.sleeves)
@@ -286,41 +246,28 @@ a, b = (gear.name.lower() for gear in lock.engaged)
 sheet.form(
     "lock",
     sheet.choices("lock-pairs", "Which of these pairs can you engage at once to hold the shafts?", options=lock.pairs),
-    sheet.choices("lock-free", f"Engaged are {a} and {b}. Which of these can still turn?", options=lock.bodies),
     sheet.number("lock-other", f"Engaged are {a} and {b}. The left wheel is turned {lock.left_turns:g} turns forward "
                  "by hand. How far does the right wheel turn? Backward is minus.", "turn"),
     sheet.choice("lock-equal", "In which unit would the two gears hold nothing?",
                  options=[[card.letter.lower(), f"Unit {card.letter}: {card.words}"] for card in lock.cards.sets]),
-    sheet.choice("lock-first", "Both gears are in and the socket is on the nut. What comes first?", options=lock.first),
+    sheet.each("lock-first", "The socket is on the nut. What comes next?",
+               lines=lock.first.lines, options=lock.first.answers),
 )
 
 # %% tags=["reference"]
 lock, where = given.lock, f"{lesson}#two-gears-at-once"
 holds = {key for key, pair in lock.keys.items() if not geartrain.one_sleeve(train, pair)
          and train.input in geartrain.freedom(train, pair).locked}
-ref("lock-pairs", holds, weight=2, outcome="lock-train", lesson=where, slips=[
+ref("lock-pairs", holds, weight=0.7, outcome="lock-train", shows="two-sleeves", lesson=where, slips=[
     Slip(key, 0, "One sleeve serves both gears of a pair that you ticked; it can be in one only.")
     for key in lock.keys if key not in holds])
 
 # %% tags=["reference"]
-engaged = [gear.id for gear in lock.engaged]
-bevel = train.differential
-bodies = {"input": train.input, "output": pinion, "ring-gear": bevel.case, "left": bevel.left,
-          "right": bevel.right, "speed-gear": train.speed_drive.shaft}
-moves = geartrain.freedom(train, engaged).free
-free = {key for key, shaft in bodies.items() if shaft in moves}
-ref("lock-free", free, weight=2, outcome="lock-train", lesson=where, slips=reasons(lock.bodies, free, {
-    "ring-gear": "The ring gear meshes with the output shaft, which is held.",
-    "input": "Each gear asks another number of turns of the input shaft, so it cannot turn at all.",
-    "output": "It could only turn with both gears, and their ratios differ; that is why the nuts can be tightened.",
-    "speed-gear": "It sits on the differential case, as the ring gear does, and stands still with it.",
-}))
-
-# %% tags=["reference"]
+engaged, bevel = [gear.id for gear in lock.engaged], train.differential
 left = Q(lock.left_turns, "turn")
 case = geartrain.turned_by_hand(train, engaged, by=bevel.left)[bevel.case]
 right = geartrain.other_output(Q(float(case), "turn"), left)
-ref("lock-other", right, weight=1.5, outcome="lock-train", lesson=f"{lesson}#the-differential-by-hand",
+ref("lock-other", right, weight=1.5, outcome="lock-train", shows="still-turn", lesson=f"{lesson}#the-differential-by-hand",
     tolerance={"absolute": Q(0.01, "turn")}, slips=[
         Slip(Q(0, "turn"), 0, "Only the ring gear is held; the wheels turn against each other."),
         Slip(-right, 0.4, "The size is right. With the ring gear held, what one wheel gains the other loses."),
@@ -336,19 +283,23 @@ for card in lock.cards.sets:
         other = geartrain.with_wheel(other, mesh, "driven", teeth.driven)
     if train.input in geartrain.freedom(other, two).free:
         equal.add(card.letter.lower())
-ref("lock-equal", equal, weight=1.5, outcome="lock-train", lesson=where, slips=[
+ref("lock-equal", equal, weight=1.5, outcome="lock-train", shows="two-sleeves", lesson=where, slips=[
     Slip(card.letter.lower(), 0, "These ratios are close, but not equal; the shafts would be held. Divide them out.")
     for card in lock.cards.sets if card.letter.lower() not in equal])
 
 # %% tags=["reference"]
-ref("lock-first", "try-by-hand", weight=1.5, outcome="safe-turning", must_pass=True, lesson=where, slips=reasons(lock.first, "try-by-hand", {
-    "full-pull": "If a sleeve is not fully in, the train breaks free under the bar, with hands in it.",
-    "third-gear": "Two unequal ratios hold already; a third gear adds nothing that you have tried.",
-    "hold-wheel": "That puts a hand at a part that can still turn.",
-    "power": "Impacts go through the teeth, and nobody feels a lock that gives way.",
-}))
+FIRST = {"held": "pull", "tried": "pull", "second": "pull", "just-in": "try", "said": "try", "changed": "try",
+         "wheel": "clear", "flange": "clear", "guide": "clear", "alone": "engage", "turns": "engage", "out": "engage"}
+why = {"pull": "The lock was tried by hand and all hands are clear: nothing is left to be done first.",
+       "try": "Nobody has tried this lock. A sleeve that is not fully in lets go under the bar, with hands in the train.",
+       "clear": "With the lock in, the wheels still turn against each other, and take in what lies at them.",
+       "engage": "The input shaft is not held: under the bar it turns, and the bar with it."}
+ref("lock-first", {one.id: FIRST[one.id] for one in lock.first.lines}, weight=3, outcome="safe-turning",
+    must_pass=True, lesson=where, shows="try-the-lock",
+    slips=line_reasons(bank.lists["lock_first"], lock.first.answers, FIRST,
+                       {id: why[do] for id, do in FIRST.items()}, shown=lock.first.lines))
 
-# %% tags=["mark"] task="lock" points=8
+# %% tags=["mark"] task="lock" points=9
 
 # %% [markdown] tags=["task"]
 # ## 6. Play of a side gear
@@ -371,7 +322,8 @@ sheet.form(
     sheet.choice("play-verdict", "What does that mean?", options=play.verdicts),
     sheet.choice("play-washer", "Which washer brings the play surely within its limits, doubt and all?",
                  options=play.washers),
-    sheet.choice("play-when", "When is this play read and set?", options=play.when),
+    sheet.each("play-when", "Other differentials: what do you do about this play?",
+               lines=play.when.lines, options=play.when.answers),
 )
 
 # %% tags=["reference"]
@@ -379,7 +331,7 @@ play, where = given.play, f"{lesson}#play-of-the-side-gears"
 low, high = play.limits_mm
 section = train.differential.side_gear_play.model_copy(update={"play_mm": (low, high)})
 fitted, doubt = Q(play.fitted_mm, "mm"), Q(play.doubt_mm, "mm")
-read = ref("play-read", Q(play.outwards_mm - play.inwards_mm, "mm"), weight=1.5, outcome="side-gear-play",
+read = ref("play-read", Q(play.outwards_mm - play.inwards_mm, "mm"), weight=1.5, outcome="side-gear-play", shows="within-limits",
            lesson=where, tolerance={"absolute": Q(0.005, "mm")}, slips=[
                Slip(Q(play.outwards_mm, "mm"), 0, "This is one reading; play is the difference of both."),
                Slip(Q(play.inwards_mm, "mm"), 0, "This is one reading; play is the difference of both.")])
@@ -387,7 +339,7 @@ read = ref("play-read", Q(play.outwards_mm - play.inwards_mm, "mm"), weight=1.5,
 # %% tags=["reference"]
 mm = read.m_as("mm")
 verdict = "too-much" if mm > high else "too-little" if mm < low else "right"
-ref("play-verdict", verdict, outcome="side-gear-play", lesson=where, slips=reasons(play.verdicts, verdict, {
+ref("play-verdict", verdict, weight=0.7, outcome="side-gear-play", shows="within-limits", lesson=where, slips=reasons(play.verdicts, verdict, {
     "right": "Compare the play with both limits.",
     "too-much": "The play does not lie above the upper limit; a thicker washer would take away what is needed.",
     "much-thinner": "A thinner washer leaves more play, not less.",
@@ -399,7 +351,7 @@ ref("play-verdict", verdict, outcome="side-gear-play", lesson=where, slips=reaso
 thick = {f"{one:.2f}".replace(".", "-"): one for one in section.washers_mm}
 sure = geartrain.right_washers(section, read, fitted, doubt)
 after = {key: geartrain.play_with_washer(read, fitted, Q(one, "mm")).m_as("mm") for key, one in thick.items()}
-ref("play-washer", {key for key, one in thick.items() if one in sure}, weight=1.2, outcome="side-gear-play",
+ref("play-washer", {key for key, one in thick.items() if one in sure}, weight=1.2, outcome="side-gear-play", shows="within-limits",
     lesson=where, slips=[
         Slip(key, 0.2 if low <= then <= high else 0,
              "The play may come out right, but the doubt of your reading can carry it past a limit." if low <= then <= high
@@ -408,78 +360,76 @@ ref("play-washer", {key for key, one in thick.items() if one in sure}, weight=1.
         for key, then in after.items() if thick[key] not in sure])
 
 # %% tags=["reference"]
-ref("play-when", "now", weight=1.5, outcome="side-gear-play", lesson=where, slips=reasons(play.when, "now", {
-    "after-pin": "If the play is wrong everything comes out again, and a pin that was driven home is scrap.",
-    "after-bearings": "The gauge is clamped where the bearing sits, and pressing a bearing off costs it.",
-    "closed": "In the closed case nobody reaches the side gears any more.",
-    "on-road": "Play that is wrong from the start grows; it does not settle.",
-}))
+WHEN = {"pin-loose": "now", "pushed": "now", "no-bearing": "now", "no-shaft": "further", "one-gear": "further",
+        "no-washer": "further", "pin-home": "back", "bearings": "back", "closed": "back"}
+why = {"now": "All that makes the play is in, and pin and bearings do not close it off yet.",
+       "further": "A part that makes the play is still missing, so the dial shows something else.",
+       "back": "Closed in, a wrong play goes on the road; a pin that was driven home and comes out again is renewed."}
+ref("play-when", {one.id: WHEN[one.id] for one in play.when.lines}, weight=1.5, outcome="side-gear-play",
+    lesson=where, shows="before-closing",
+    slips=line_reasons(bank.lists["when"], play.when.answers, WHEN,
+                       {id: why[do] for id, do in WHEN.items()}, shown=play.when.lines))
 
 # %% tags=["mark"] task="play" points=4
 
 # %% [markdown] tags=["task"]
 # ## 7. Ring gaps under the feeler
 #
-# You press each ring home on its cone and try blades at three places. The table shows the thickest blade that goes in. *7 points.*
+# You press each ring home on its cone and try blades at three places. The table shows the thickest blade that goes in. The last question is about other rings too. **It must be right to pass, in every line.** *9 points.*
 
 # %% tags=["rig"]
 gap = given.gap
 given_table(f"Ring gaps, mm{gap.source}", ["ring", "place 1", "place 2", "place 3", "new", "least"],
-            [(one.name, *(f"{mm:.2f}" for mm in readings), f"{one.new_mm:.2f}", f"{one.least_mm:.2f}")
-             for one, readings in ((gap.ring, gap.readings_mm), (gap.other, gap.other.readings_mm))])
+            [(gap.ring.name, *(f"{mm:.2f}" for mm in gap.readings_mm), f"{gap.ring.new_mm:.2f}",
+              f"{gap.ring.least_mm:.2f}")])
 
 # %% tags=["form"]
 gap = given.gap
-first, other = gap.ring.name.lower(), gap.other.name.lower()
+first = gap.ring.name.lower()
 sheet.form(
     "gap",
     sheet.number("gap-counts", f"Which gap counts for the {first}?", "mm"),
     sheet.number("gap-wear", f"Its cone has a half angle of {gap.ring.half_angle_deg:g}°. How much has it worn, "
                  "square to its face, since it was new?", "mm"),
-    sheet.choice("gap-decide", "What do you do with this ring?", options=gap.decide),
-    sheet.choice("gap-says", f"What do the gaps of the {other} say?", options=gap.says),
+    sheet.each("gap-decide", "What do you do with each ring? Gaps in mm, read in the same way.",
+               lines=[("own", f"the {first} of the table"),
+                      *((f"ring-{n}", ring.text) for n, ring in enumerate(gap.others, 1))], options=gap.decide),
 )
 
 # %% tags=["reference"]
 gap, where = given.gap, f"{lesson}#the-synchroniser-ring"
 one, angle = gap.ring, Q(gap.ring.half_angle_deg, "degree")
 new, blade, readings = Q(one.new_mm, "mm"), Q(gap.blade_mm, "mm"), gap.readings_mm
-counts = ref("gap-counts", Q(min(readings), "mm"), weight=1.5, outcome="judge-ring", lesson=where,
+counts = ref("gap-counts", Q(min(readings), "mm"), weight=1.5, outcome="judge-ring", shows="narrowest", lesson=where,
              tolerance={"absolute": Q(0.005, "mm")}, slips=[
                  Slip(Q(sum(readings) / len(readings), "mm"), 0.3, "An average hides the narrow place, and there the ring touches first."),
                  Slip(Q(max(readings), "mm"), 0, "This is the widest place; the ring touches first where it is narrowest.")])
 lost = new - counts
-ref("gap-wear", geartrain.wear_from_gap(new, counts, angle), weight=3, outcome="judge-ring", lesson=where,
+ref("gap-wear", geartrain.wear_from_gap(new, counts, angle), weight=1.5, outcome="judge-ring", shows="narrowest", lesson=where,
     tolerance={"relative": 0.015, "rounding": Q(0.001, "mm")}, slips=[
         Slip(lost, 0.3, "This is the gap that was lost; on a slim cone far less wear does that."),
         Slip(lost / math.sin(angle.m_as("rad")), 0.2, "You divided by the sine; the wear is smaller than the gap it costs.")])
 
 # %% tags=["reference"]
-do = "renew" if counts < Q(one.least_mm, "mm") else "use-again"
-ref("gap-decide", do, weight=1.5, outcome="judge-ring", lesson=where, slips=reasons(gap.decide, do, {
-    "use-again": "Look at the narrowest place again, and at the least gap.",
-    "renew": "Compare the narrowest place with the least gap, not with the new one.",
-    "grind": "The gap is a sign of wear on the cone; grinding the face changes the sign, not the wear.",
-    "turn": "Another place of the same worn ring is no less worn.",
-    "shim": "A washer behind the ring holds it off its cone.",
-}))
+SAYS = {"worn": "renew", "good": "use-again", "tilted": "keys", "away": "hub"}
+decided = {"own": "renew" if counts < Q(one.least_mm, "mm") else "use-again"}
+for n, other in enumerate(gap.others, 1):
+    gaps = [Q(mm, "mm") for mm in other.readings_mm]
+    decided[f"ring-{n}"] = SAYS[geartrain.gap_says(rings[other.id], gaps, blade)]
+why = {"renew": "The narrowest place is below the least gap: the cone is worn, and soon the ring no longer brakes.",
+       "use-again": "All three places lie near each other, between least and new: a new ring would gain nothing.",
+       "keys": "One side is wide and the other narrow: the ring is tilted, as on a key that rests on its land.",
+       "hub": "All round the gap is wider than that of a new ring: hub or ring stands away from the gear."}
+ref("gap-decide", decided, weight=4, outcome="judge-ring", must_pass=True, lesson=where, shows="narrowest",
+    slips=line_reasons([(id, "") for id in decided], gap.decide, decided,
+                       {id: why[do] for id, do in decided.items()}))
 
-# %% tags=["reference"]
-said = geartrain.gap_says(rings[gap.other.id], [Q(mm, "mm") for mm in gap.other.readings_mm], blade)
-ref("gap-says", said, weight=2.5, outcome="judge-ring", lesson=where, slips=reasons(gap.says, said, {
-    "worn": "Wear makes the gap narrower all round, down to below the least one.",
-    "away": "Parts that stand away from the gear make the gap wider than new all round.",
-    "dry": "Oil makes a film of hundredths; compare how far the gaps are off.",
-    "tilted": "A tilted ring shows a wide and a narrow side, far apart.",
-    "good": "Compare the three with each other, with the new gap and with the least one.",
-}))
-
-# %% tags=["mark"] task="gap" points=7
+# %% tags=["mark"] task="gap" points=9
 
 # %% [markdown] tags=["task"]
 # ## 8. What a ring can do
 #
-# The fork presses the ring on its cone. Then the unit gets oil of another kind. *7 points.*
+# The fork presses the ring on its cone. Then the unit gets oil of another kind. The last question is about parts on their way in. **It must be right to pass, in every line.** *9 points.*
 
 # %% tags=["rig"]
 cone = given.cone
@@ -495,8 +445,8 @@ sheet.form(
     sheet.number("cone-torque", "Cone torque with the right oil", "N·m"),
     sheet.number("cone-other", "Cone torque with the other oil", "N·m"),
     sheet.number("cone-times", "How many times as long does the same change of speed take with the other oil?", ""),
-    sheet.choice("cone-feel", "What does the driver notice?", options=cone.feel),
-    sheet.choices("cone-fit", "Which of these are right when rings, keys, hub and sleeve go in?", options=cone.fit),
+    sheet.each("cone-fit", "Parts are about to go in. What do you do with each?",
+               lines=cone.fit.lines, options=cone.fit.answers),
 )
 
 # %% tags=["reference"]
@@ -507,7 +457,7 @@ angle = Q(about.half_angle_deg, "degree")
 torques = [geartrain.cone_torque(force, mu, size, angle) for mu in (about.friction, cone.wrong_friction)]
 for field, torque, mu in zip(("cone-torque", "cone-other"), torques, (about.friction, cone.wrong_friction)):
     flat = (force * mu * size / 2).to("N*m")
-    ref(field, torque, weight=1.5, outcome="judge-ring", tolerance={"relative": 0.01}, lesson=where, slips=[
+    ref(field, torque, weight=1.5, outcome="judge-ring", shows="cone-torque", tolerance={"relative": 0.01}, lesson=where, slips=[
         Slip(2 * torque, 0.4, "The friction works at half the diameter, the radius of the cone."),
         Slip(flat, 0.3, "This is a flat ring; a slim cone presses much harder, so divide by the sine of its half angle."),
         Slip(2 * flat, 0.1, "Two things are missing: the radius in place of the diameter, and the sine of the half angle.")])
@@ -516,29 +466,24 @@ for field, torque, mu in zip(("cone-torque", "cone-other"), torques, (about.fric
 job = (Q(0.01, "kg*m**2"), Q(100, "rad/s"))  # any change of speed: the ratio of times does not depend on it
 times = [geartrain.synchronising_time(*job, torque) for torque in torques]
 ratio = (times[1] / times[0]).to("").m
-ref("cone-times", Q(ratio, ""), weight=2, outcome="judge-ring", tolerance={"relative": 0.015}, lesson=where, slips=[
+ref("cone-times", Q(ratio, ""), weight=2, outcome="judge-ring", shows="cone-torque", tolerance={"relative": 0.015}, lesson=where, slips=[
     Slip(Q(1 / ratio, ""), 0.3, "Less torque takes longer, not shorter; turn it over."),
     Slip(Q(ratio - 1, ""), 0.4, "This is how much longer; asked is how many times as long.")])
-ref("cone-feel", "longer", weight=1.5, outcome="judge-ring", lesson=where, slips=reasons(cone.feel, "longer", {
-    "jumps": "Holding a gear in is the work of detents and of the pointed teeth, not of the cone.",
-    "whines": "Noise under load comes from teeth and bearings; the cone is idle then.",
-    "two-gears": "That is for the interlock to stop.",
-    "nothing": "The force is the same, but the torque made of it is not.",
-}))
 
 # %% tags=["reference"]
-right = {"keys-slots", "ring-soaked", "own-cone", "sleeve-free"}
-whole_list = (*bank.lists["fit_right"], *bank.lists["fit_wrong"])
-ref("cone-fit", right & set(labels(cone.fit)), weight=2.5, outcome="fit-synchroniser", lesson=where,
-    slips=reasons(whole_list, right, {
-        "keys-lands": "Keys on the lands tilt the ring and hold it off its cone.",
-        "ring-dry": "A dry ring scores its cone in the first changes.",
-        "swap-rings": "A used ring has bedded in on its own cone; on another it touches in places only.",
-        "hub-either": "Turned round, the hub stands away from its gear and the sleeve does not reach.",
-        "sleeve-tap": "A sleeve that sticks is on the wrong splines or has a burr; it will stick in use.",
-    }, shown=cone.fit))
+FITTED = {"own-cone": "fit", "keys-slots": "fit", "sleeve-free": "fit", "keys-lands": "turn", "hub-boss": "turn",
+          "sleeve-groove": "turn", "new-dry": "soak", "washed": "soak", "wiped": "soak",
+          "other-cone": "own", "evened": "own", "sticks": "own"}
+why = {"fit": "It is soaked or moves freely, lies the right way round, and is where it ran.",
+       "turn": "This way round it stands off its mate: the ring tilts, or the sleeve does not reach its gear.",
+       "soak": "A dry ring scores its cone in the first changes, and is worn before it has bedded in.",
+       "own": "Used parts have bedded in on each other; on another mate they touch in places only, and stick."}
+ref("cone-fit", {one.id: FITTED[one.id] for one in cone.fit.lines}, weight=3, outcome="fit-synchroniser",
+    must_pass=True, lesson=where, shows="right-way-round",
+    slips=line_reasons(bank.lists["fit"], cone.fit.answers, FITTED,
+                       {id: why[do] for id, do in FITTED.items()}, shown=cone.fit.lines))
 
-# %% tags=["mark"] task="cone" points=7
+# %% tags=["mark"] task="cone" points=9
 
 # %% [markdown] tags=["task"]
 # ## 9. Road speed and speed drive
@@ -569,12 +514,12 @@ sheet.form(
 speed, where = given.speed, f"{lesson}#road-speed-and-speed-drive"
 true = geartrain.road_speed(train, speed.gear.id, Q(speed.input_rpm, "rpm"))
 final = float(abs(geartrain.ratio(train, speed.gear.id)) / abs(geartrain.ratio(train, speed.gear.id, to=pinion)))
-road = ref("speed-road", 1 * true, weight=2, outcome="speed-drive", tolerance={"relative": 0.01}, lesson=where, slips=[
+road = ref("speed-road", 1 * true, weight=2, outcome="speed-drive", shows="how-far-off", tolerance={"relative": 0.01}, lesson=where, slips=[
     Slip(true * final, 0.3, "The final drive is missing: the wheels turn slower than the output shaft."),
     Slip(true / (2 * math.pi), 0.3, "For each turn the wheel rolls its circumference, not its radius."),
     Slip(2 * true, 0.3, "The diameter went in where the radius belongs: the circumference is 2π times the radius.")])
 way = Q(speed.wheel_turns * 2 * math.pi * train.rolling_radius_mm, "mm")
-wanted = ref("speed-turns", geartrain.speed_drive_turns(train, way), weight=2, outcome="speed-drive", lesson=where,
+wanted = ref("speed-turns", geartrain.speed_drive_turns(train, way), weight=2, outcome="speed-drive", shows="how-far-off", lesson=where,
              tolerance={"absolute": Q(train.least_count_turns / 2, "turn")}, slips=[
                  Slip(Q(speed.wheel_turns * speed.drive.driven / speed.drive.driving, "turn"), 0.3,
                       "This is upside down: more driving teeth turn the pinion faster.")])
@@ -586,20 +531,20 @@ if abs(teeth - driven) > 3:  # no such pinion: the count stands for itself
     teeth = round(speed.wheel_turns * driving / counted)
 why = {str(2 * driven - teeth): "As many teeth off, but the other way: more teeth turn a pinion slower.",
        str(driven): "The count is further off than the least count explains."}
-ref("speed-pinion", {str(teeth)}, weight=0.8, outcome="speed-drive", lesson=where, slips=[
+ref("speed-pinion", {str(teeth)}, weight=0.8, outcome="speed-drive", shows="how-far-off", lesson=where, slips=[
     Slip(id, 0, why.get(id, "This pinion would have made another number of turns: work out the count for its teeth."))
     for id in labels(speed.pinions) if id != str(teeth)])
 
 # %% tags=["reference"]
 shows = road * counted / wanted.m_as("turn")
-ref("speed-shows", shows, weight=2, outcome="speed-drive", lesson=where, tolerance={"relative": 0.01}, slips=[
+ref("speed-shows", shows, weight=2, outcome="speed-drive", shows="how-far-off", lesson=where, tolerance={"relative": 0.01}, slips=[
     Slip(road, 0.2, "This is the true speed; the speedometer goes by the turns of the pinion that is fitted."),
     Slip(road * wanted.m_as("turn") / counted, 0.3, "This is off the other way: a pinion that turns less shows less.")])
 
 # %% tags=["reference"]
 off = counted - wanted.m_as("turn")
 shown = "right" if abs(off) < speed.step_turns else "low" if off < 0 else "high"
-ref("speed-shown", shown, outcome="speed-drive", lesson=where, slips=reasons(speed.shown, shown, {
+ref("speed-shown", shown, outcome="speed-drive", shows="how-far-off", lesson=where, slips=reasons(speed.shown, shown, {
     "low": "Fewer turns of the pinion show a lower speed; compare your count with the right one.",
     "high": "More turns of the pinion show a higher speed; compare your count with the right one.",
     "right": "The speedometer only knows the turns of its pinion.",
@@ -624,12 +569,12 @@ sheet.form(
 
 # %% tags=["reference"]
 last, where = given.final, f"{lesson}#the-last-checks-in-order"
-ref("final-order", order.OrderTask.from_unit(unit, last.operations), weight=3, outcome="order-checks", lesson=where)
+ref("final-order", order.OrderTask.from_unit(unit, last.operations), weight=3, outcome="order-checks", shows="late-and-early-enough", lesson=where)
 whole = order.OrderTask.from_unit(unit)
 pair = last.pair
 between = order.reasons_between(whole, pair.earlier.id, pair.later.id)
 fitting = {rule for reason in between for rule in reason.rules}
-ref("final-why", fitting, outcome="order-checks", lesson=where, slips=[
+ref("final-why", fitting, outcome="order-checks", shows="late-and-early-enough", lesson=where, slips=[
     Slip(rule, 0, "True, but it is the reason for another pair of steps.")
     for rule in labels(pair.options) if rule not in fitting])
 
@@ -638,49 +583,30 @@ ref("final-why", fitting, outcome="order-checks", lesson=where, slips=[
 # %% [markdown] tags=["task"]
 # ## 11. Hands, tools and loads
 #
-# Two situations. **You must get these right to pass.** *4 points.*
+# Four situations. **Each of them must be right to pass.** *8 points.*
 
 # %% tags=["form"]
-sheet.form("hands", *[
-    sheet.choice(f"hands-{n}", f"{scene.text} What do you do?", options=scene.acts)
-    for n, scene in enumerate(given.hands.scenes, 1)
-])
+sheet.form(
+    "hands",
+    sheet.each("hands-do", "What do you do in each situation?",
+               lines=given.hands.lines, options=given.hands.answers),
+)
 
 # %% tags=["reference"]
-safe = {"colleague": "hands-out", "drill": "by-hand", "rag": "stop-pull", "hoist": "wait", "gloves": "bare", "air": "drain"}
-because = {
-    "slowly": "Slow gears draw in a finger as surely as fast ones.",
-    "call": "A call leaves nobody the time to clear; see both hands first.",
-    "parting": "Where teeth part on one turn, they meet when somebody turns back.",
-    "low-speed": "A power tool does not feel a lock or a hand; it winds up the train and your arm.",
-    "two-people": "That puts a second person next to a driven train.",
-    "impact": "Blows go through the teeth into bearings and rings, and the train jumps.",
-    "locked": "The lock holds input and ring gear; the wheels can still turn against each other.",
-    "leave": "The wheels can still turn against each other, and a rag that winds in takes a hand with it.",
-    "other-wheel": "That turns the left wheel too, with a hand next to it.",
-}
+SAFE = {"by-tool": "go", "eye": "go", "drains": "go", "wipes": "hands", "sleeve": "hands", "gloves": "hands",
+        "drill": "power", "impact": "power", "air": "power", "shaft": "lift", "rope": "lift", "alone": "lift"}
+LIFTED = "Shafts and covers are no handles, and one back is no hoist: the unit slips, and falls on feet."
+POWER = "A power tool or air stops for no hand: it winds up the train, throws chips and spins bearings dry."
+DRAWN_IN = "Slow wheels draw in a finger or a glove as surely as fast ones; see every hand first."
+CALM = "It is turned by hand or lifted by its points, and nobody's hands are near: there is nothing to stop."
+why = {id: {"go": CALM, "hands": DRAWN_IN, "power": POWER, "lift": LIFTED}[do] for id, do in SAFE.items()}
 
 # %% tags=["reference"]
-because |= {
-    "alone": "A unit of this weight is past what one person lifts, and oil makes it slip.",
-    "by-shaft": "A shaft is no handle: it turns, it is oily, and its splines and bearings suffer.",
-    "rope": "A cover is not made to carry the unit; it can come off with the load hanging.",
-    "keep": "Gloves do not stop teeth; a loose glove is what is caught first.",
-    "one-hand": "The hand that turns does not feel what the other hand is in.",
-    "tape": "What is taped on cannot be pulled out of when it is caught.",
-    "low-air": "Even low pressure drives oil and chips into skin and eyes and spins a dry bearing too fast.",
-    "short": "Short bursts throw chips and spin dry bearings just as well.",
-    "goggles": "Goggles save the eyes; skin and bearings are still at risk.",
-}
+ref("hands-do", {one.id: SAFE[one.id] for one in given.hands.lines}, outcome="safe-turning", must_pass=True,
+    lesson=f"{lesson}#before-you-start", shows=("by-hand", "lifting-points"),
+    slips=line_reasons(bank.lists["hands"], given.hands.answers, SAFE, why, shown=given.hands.lines))
 
-# %% tags=["reference"]
-hands = bank.questions["hands"]
-for n, scene in enumerate(given.hands.scenes, 1):
-    act, slips = settled(hands, hands[scene.scene], safe, because)
-    ref(f"hands-{n}", act, outcome="safe-turning", must_pass=True,
-        lesson=f"{lesson}#before-you-start", slips=slips)
-
-# %% tags=["mark"] task="hands" points=4
+# %% tags=["mark"] task="hands" points=8
 
 # %% [markdown]
 # ## Done?

@@ -226,7 +226,7 @@ order_bench(unit, [step for step in late if any(step in pair and pair & checks f
 # %% [markdown]
 # ## How you are marked
 #
-# The exercise gives you gears, counts and readings of your own. Where an answer builds on an earlier one, a slip is charged once. How to turn gears safely is **must-pass**: it is not made up for by marks elsewhere.
+# The exercise gives you gears, counts and readings of your own. Where an answer builds on an earlier one, a slip is charged once. Four questions are **must-pass**, each asked in several cases of which every one must be right: trying a lock before you pull, what to do with a ring, which way round its parts go in, and turning and lifting safely. They are not made up for by marks elsewhere.
 #
 # Now open the exercise from **start-here**.
 

@@ -74,6 +74,13 @@ class Question(Record, frozen=True):
     options: tuple[Option, ...]
 
 
+class Scenes(Record, frozen=True):
+    """Scenes of the bench, and the answers that each of them offers."""
+
+    lines: tuple[Option, ...]
+    answers: tuple[Option, ...]
+
+
 changed = msgspec.structs.replace
 """``changed(record, name=value, …)``: the record with other members."""
 

@@ -6,6 +6,8 @@ from fractions import Fraction
 
 import pytest
 
+from twoshaft_grader.marking import solve
+
 pytestmark = pytest.mark.browser
 
 MODULE = "08-gear-train-and-checks"
@@ -75,6 +77,18 @@ def test_turns_are_counted_by_keys_and_saved_reopened_and_marked(learner, wait_u
     choice.focus()
     page.keyboard.press("Space")
     wait_until(lambda: learner.stored("which-way"))
+    right = solve(learner.solution, learner.issued, learner.unit)["cone-fit"]
+    scenes, acts = (
+        dict(learner.issued["given"]["cone"]["fit"][part]) for part in ("lines", "answers")
+    )
+    group = page.get_by_role("group", name="Parts are about to go in.")
+    for answer in right:
+        line, option = answer.split("=")
+        group.get_by_label(scenes[line], exact=True).focus()
+        page.keyboard.type(acts[option][:6])
+    wait_until(lambda: learner.stored("cone-fit") == right)
+    group.scroll_into_view_if_needed()
+    screenshot(page, "gears-fit")
     rig.scroll_into_view_if_needed()
     screenshot(page, "gears-exercise")
 
@@ -87,6 +101,7 @@ def test_turns_are_counted_by_keys_and_saved_reopened_and_marked(learner, wait_u
     fields = learner.marked()
     assert fields["which-count"].share == fields["which-way"].share == 1
     assert fields["which-gear"].share == 0
+    assert fields["cone-fit"].passed
 
 
 def test_gears_are_engaged_by_keys_and_a_dial_is_dragged(learner, wait_until, screenshot):

@@ -15,6 +15,24 @@ def value(clean, field):
     return clean.references[field].value
 
 
+MUST_PASS = {"lock-first", "gap-decide", "cone-fit", "hands-do"}
+
+
+def with_one_wrong(clean, name, line, option):
+    """The right answers with another one in a line, as they are stored."""
+    return clean.fields[name].store({**value(clean, name), line: option})
+
+
+def shown(issued, name):
+    given = issued["given"]
+    where = {
+        "lock-first": given["lock"]["first"],
+        "cone-fit": given["cone"]["fit"],
+        "hands-do": given["hands"],
+    }
+    return dict(where[name]["lines"])
+
+
 def told(field):
     return " ".join(field.sentences)
 
@@ -40,9 +58,14 @@ def test_the_idler_counted_once(marked, issued):
     assert field.share == pytest.approx(0.2) and "first mesh alone" in told(field)
 
 
-def test_an_idler_that_would_change_the_ratio(marked):
-    field = marked(path_idler="ratio")[0]["path-idler"]
-    assert field.share == 0 and "what drops out" in told(field)
+def test_each_mesh_turns_the_direction_round(marked, issued, clean):
+    right = value(clean, "path-way")
+    for id, teeth in issued["given"]["path"]["chains"]:
+        assert right[id] == ("other" if len(teeth) in (2, 4) else "same")
+    line, way = next(iter(right.items()))
+    other = {"same": "other", "other": "same"}[way]
+    field = marked(path_way=with_one_wrong(clean, "path-way", line, other))[0]["path-way"]
+    assert field.share < 1 and "number of meshes" in told(field)
 
 
 def test_a_held_wheel_counted_as_if_both_were_free(marked, clean):
@@ -96,9 +119,33 @@ def test_a_gear_of_the_other_direction(module, marked):
 
 
 def test_one_turn_short_of_sure(marked, clean):
-    short = value(clean, "apart-wheel") - 1
-    field = marked(apart_wheel=f"{short}")[0]["apart-wheel"]
+    short = value(clean, "apart-turns") - 1
+    field = marked(apart_turns=f"{short}")[0]["apart-turns"]
     assert field.share == pytest.approx(0.2) and "just short" in told(field)
+
+
+def test_a_reading_names_a_gear_or_asks_for_more_turns(module, marked, unit):
+    """Beside the solution: every count of the unit held against each reading."""
+    said = set()
+    for number in range(6):
+        issued = module.issue(f"learner-{number}")
+        clean, apart = module.clean(issued), issued["given"]["apart"]
+        for id, turns, read, step in apart["readings"]:
+            doubled = 2 if apart["counted"] == ONE else 1
+            fits = [
+                gear.id
+                for gear in unit.gear_train.gears
+                if abs(float(geartrain.ratio(unit.gear_train, gear.id)) * turns / doubled - read)
+                < step
+            ]
+            want = fits[0] if len(fits) == 1 else "more" if fits else "again"
+            assert value(clean, "apart-says")[id] == want
+            said.add(want if len(fits) != 1 else "one")
+            if want == "more":
+                wrong = with_one_wrong(clean, "apart-says", id, fits[0])
+                field = marked(issued, apart_says=wrong)[0]["apart-says"]
+                assert field.share < 1 and "more turns part them" in told(field)
+    assert said == {"one", "more", "again"}
 
 
 def test_a_pair_on_one_sleeve_does_not_hold_the_shafts(marked, issued, clean):
@@ -118,26 +165,54 @@ def test_a_wheel_said_to_turn_the_same_way(marked, clean):
     assert field.share == 1
 
 
-def test_pulling_on_a_lock_that_was_not_tried_fails_the_must_pass(marked):
-    fields, mark = marked(lock_first="full-pull")
-    assert fields["lock-first"].share == 0 and not fields["lock-first"].passed
-    assert "breaks free" in told(fields["lock-first"]) and not mark.met
+def test_four_decisions_must_be_right(clean):
+    assert {name for name, one in clean.references.items() if one.must_pass} == MUST_PASS
 
 
-def test_every_unsafe_act_fails_the_must_pass_and_says_why(module, marked):
-    seen = set()
-    for k in range(8):
-        issued = module.issue(f"learner-{k}")
-        clean = module.clean(issued)
-        for n, scene in enumerate(issued["given"]["hands"]["scenes"], 1):
-            for act, _ in scene["acts"]:
-                if act == value(clean, f"hands-{n}") or act in seen:
-                    continue
-                seen.add(act)
-                fields, mark = marked(issued, **{f"hands_{n}": act})
-                assert not fields[f"hands-{n}"].passed and not mark.met
-                assert len(told(fields[f"hands-{n}"])) > 30
-    assert len(seen) >= 12
+@pytest.mark.parametrize(
+    ("name", "scene", "answer", "sentence"),
+    [
+        ("lock-first", "just-in", "pull", "lets go under the bar"),
+        ("lock-first", "wheel", "pull", "turn against each other"),
+        ("lock-first", "alone", "pull", "is not held"),
+        ("cone-fit", "keys-lands", "fit", "stands off its mate"),
+        ("cone-fit", "washed", "fit", "scores its cone"),
+        ("cone-fit", "evened", "fit", "bedded in"),
+        ("hands-do", "wipes", "go", "see every hand first"),
+        ("hands-do", "drill", "go", "stops for no hand"),
+        ("hands-do", "alone", "go", "falls on feet"),
+        ("hands-do", "eye", "lift", "nothing to stop"),
+    ],
+)
+def test_a_danger_or_a_wrong_way_round_overlooked_fails_whatever_the_mark(
+    module, marked, name, scene, answer, sentence
+):
+    issued = next(
+        one
+        for one in (module.issue(f"learner-{k}") for k in range(60))
+        if scene in shown(one, name)
+    )
+    wrong = with_one_wrong(module.clean(issued), name, scene, answer)
+    fields, mark = marked(issued, **{name.replace("-", "_"): wrong})
+    assert not fields[name].passed and not mark.met
+    assert sentence in told(fields[name])
+    assert mark.points > 0.9 * mark.maximum
+
+
+def test_a_wrong_decision_on_a_ring_fails_whatever_the_mark(marked, clean):
+    for line, right in value(clean, "gap-decide").items():
+        other = "renew" if right == "use-again" else "use-again"
+        wrong = with_one_wrong(clean, "gap-decide", line, other)
+        fields, mark = marked(gap_decide=wrong)
+        assert not fields["gap-decide"].passed and not mark.met
+        assert next(one for one in mark.outcomes if one.id == "judge-ring").met is False
+        assert len(told(fields["gap-decide"])) > 30
+
+
+def test_must_pass_lines_left_open_fail(marked):
+    for name in MUST_PASS:
+        fields, mark = marked(**{name.replace("-", "_"): None})
+        assert not fields[name].passed and not mark.met
 
 
 def test_an_averaged_gap(marked, issued):

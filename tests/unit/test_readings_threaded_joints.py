@@ -10,9 +10,9 @@ from twoshaft.errors import UnitFileError
 from twoshaft.models import joint
 from twoshaft.readings import draw, given_in
 from twoshaft.readings.threaded_joints import face_like
-from twoshaft.readings.threaded_joints.given import Asked, Scenes
+from twoshaft.readings.threaded_joints.given import Asked
 from twoshaft.readings.threaded_joints.questions import BANK
-from twoshaft.records import to_json
+from twoshaft.records import Scenes, to_json
 from twoshaft.units import load_unit, shipped_units
 from twoshaft.units.quantities import Q
 

@@ -3,26 +3,28 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from itertools import combinations
+from itertools import combinations, product
 from typing import get_args
 
-from twoshaft.models.geartrain import count_turns, fewest_turns, mistaken, ratio, with_wheel
+from twoshaft.models.geartrain import count_turns, fewest_turns, mistaken, ratio
 from twoshaft.models.geartrain.turning import Counted
 from twoshaft.readings.gear_train_and_checks.given import (
     Apart,
     AskedPair,
-    Named,
-    OddGear,
+    Reading,
     Teeth,
     Total,
     Turns,
     Which,
 )
-from twoshaft.readings.gear_train_and_checks.lot import Lot, options
+from twoshaft.readings.gear_train_and_checks.lot import BANK, Lot, options
+from twoshaft.readings.keyed import Stream
 from twoshaft.records import Option
 
 LEAST_COUNTS = {0.25: "a quarter of a turn", 0.5: "half a turn", 1.0: "a whole turn"}
-PAIRS = 7
+MOST_TURNS = (1, 2, 3)
+READINGS = 4
+READ_TURNS, READ_STEPS = range(1, 9), (0.125, *LEAST_COUNTS)
 CLEAR = 0.04
 """How far a number of turns must lie from the next whole one, so that rounding decides nothing."""
 
@@ -49,7 +51,7 @@ def _teeth(lot: Lot, id: str) -> str:
 
 
 def draw_apart(lot: Lot) -> Apart:
-    """A coarse count that mistakes one to three pairs; a wheel with a tooth too many or few."""
+    """A coarse count that mistakes one to three pairs; readings of counts to be judged."""
     stream = lot.stream.child("apart")
     exact = {
         counted: [count_turns(lot.train, gear.id, 1, counted).exact for gear in lot.train.gears]
@@ -57,29 +59,17 @@ def draw_apart(lot: Lot) -> Apart:
     }
     cases = [
         (turns, step, counted)
-        for turns in (1, 2, 3)
+        for turns in MOST_TURNS
         for step in LEAST_COUNTS
         for counted, counts in exact.items()
         if _mistakes(counts, step, turns) and _clear(counts, step, turns)
     ]
-    wheels = [
-        (gear, teeth)
-        for gear in lot.forward
-        for teeth in (-1, 1)
-        if len(gear.engages) == 1 and _wheel_clear(lot, gear.engages[0], gear.id, teeth)
-    ]
-    if not cases or not wheels:
+    if not cases:
         raise lot.too_small("apart")
     turns, step, counted = lot.in_turn("apart", cases)[0]
     wrong = list(mistaken(lot.train, turns, counted, step))
-    others = [
-        pair for pair in combinations([g.id for g in lot.train.gears], 2) if pair not in wrong
-    ]
     names = lot.names()
-    shown = stream.shuffled([*wrong, *stream.shuffled(others)[: PAIRS - len(wrong)]])
     one, other = stream.choice(wrong)
-    gear, more = lot.in_turn("wheels", wheels)[0]
-    mesh = lot.mesh(gear.engages[0])
     return Apart(
         turns=turns,
         step_turns=step,
@@ -89,17 +79,32 @@ def draw_apart(lot: Lot) -> Apart:
             Turns(gear.name, round(abs(float(ratio(lot.train, gear.id))), 3))
             for gear in lot.train.gears
         ),
-        pairs=tuple(Option(f"{a}-and-{b}", f"{names[a]} and {names[b].lower()}") for a, b in shown),
-        keys={f"{a}-and-{b}": (a, b) for a, b in shown},
         asked=AskedPair(one, other, f"{names[one]} and {names[other].lower()}"),
-        odd=OddGear(
-            gear=Named(gear.id, gear.name),
-            mesh=mesh.id,
-            driving=mesh.driving.teeth,
-            driven=mesh.driven.teeth,
-            fitted=mesh.driven.teeth + more,
+        readings=_readings(lot, stream, exact[counted]),
+        answers=(
+            *(Option(gear.id, gear.name) for gear in lot.train.gears),
+            *BANK.lists["unsure"],
         ),
-        surer=options(stream, "surer"),
+    )
+
+
+def _readings(lot: Lot, stream: Stream, counts: list[Fraction]) -> tuple[Reading, ...]:
+    """Readings that one gear fits, or several, or none; none hangs on the last figure."""
+    found: dict[int, list[tuple[int, float, float]]] = {0: [], 1: [], 2: []}
+    for turns, step, one in product(READ_TURNS, READ_STEPS, counts):
+        for off in (-2, -1, 0, 1, 2):
+            read = (round(float(one) * turns / step) + off) * step
+            near = [abs(float(each) * turns - read) for each in counts if (each > 0) == (read > 0)]
+            if read and all(abs(miss - step) > CLEAR for miss in near):
+                fit = sum(miss < step for miss in near)
+                found[min(fit, 2)].append((turns, read, step))
+    kinds = [fit for fit, those in found.items() if those]
+    if 1 not in kinds:
+        raise lot.too_small("apart")
+    shown = stream.shuffled([1, *kinds, stream.choice(kinds)])[:READINGS]
+    return tuple(
+        Reading(f"count-{number}", *stream.choice(found[fit]))
+        for number, fit in enumerate(shown, 1)
     )
 
 
@@ -112,14 +117,3 @@ def _clear(counts: list[Fraction], step: float, turns: int) -> bool:
     """Whether no pair's number of turns lies near the whole one at which the verdict flips."""
     needs = [2 * step / abs(float(a - b)) for a, b in combinations(counts, 2) if (a > 0) == (b > 0)]
     return all(abs(need - round(need)) > CLEAR for need in needs if need < turns + 2)
-
-
-def _wheel_clear(lot: Lot, mesh: str, gear: str, more: int) -> bool:
-    driven = lot.mesh(mesh).driven.teeth
-    swapped = with_wheel(lot.train, mesh, "driven", driven + more)
-    one, other = (
-        count_turns(train, gear, 1, get_args(Counted)[0]).exact for train in (lot.train, swapped)
-    )
-    need = 2 * lot.train.least_count_turns / abs(float(one - other))
-    few = fewest_turns(one, other, lot.train.least_count_turns)
-    return 2 <= few <= 8 and abs(need - round(need)) > CLEAR

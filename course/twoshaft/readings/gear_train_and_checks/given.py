@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from twoshaft.records import BenchRecord, Option, Record, Row
+from twoshaft.records import BenchRecord, Option, Record, Row, Scenes
 
 
 class Named(Row, frozen=True):
@@ -20,6 +20,18 @@ class MeshTeeth(Row, frozen=True):
     driven: int
 
 
+class Chain(Row, frozen=True):
+    """A row of wheels in mesh: its id, and the teeth of each."""
+
+    id: str
+    teeth: tuple[int, ...]
+
+    @property
+    def text(self) -> str:
+        """As it is asked."""
+        return f"{', '.join(map(str, self.teeth))} teeth: the last turns"
+
+
 class Path(BenchRecord, frozen=True):
     """A forward gear and reverse.
 
@@ -30,19 +42,18 @@ class Path(BenchRecord, frozen=True):
         Along the path of the gear, the final drive last.
     back : tuple of MeshTeeth
         Of reverse, from the input shaft by the idler to the output shaft.
-    idler_more : int
-        Teeth that another idler has more.
-    ways, idler : tuple of Option
-        Which way the ring gear turns; what that idler changes.
+    chains : tuple of Chain
+        Other rows of wheels.
+    ways : tuple of Option
+        Which way the last of a row turns.
     """
 
     gear: Named
     reverse: Named
     wheels: tuple[MeshTeeth, ...]
     back: tuple[MeshTeeth, ...]
-    idler_more: int
+    chains: tuple[Chain, ...]
     ways: tuple[Option, ...]
-    idler: tuple[Option, ...]
 
 
 class Count(BenchRecord, frozen=True):
@@ -57,7 +68,6 @@ class Count(BenchRecord, frozen=True):
         Turns of the left wheel, the right one held.
     left_turns, right_turns : float
         What the wheels made when both were free.
-    why : tuple of Option
     """
 
     gear: Named
@@ -65,7 +75,6 @@ class Count(BenchRecord, frozen=True):
     held_turns: int
     left_turns: float
     right_turns: float
-    why: tuple[Option, ...]
 
 
 class Total(Row, frozen=True):
@@ -115,26 +124,22 @@ class AskedPair(Row, frozen=True):
     words: str
 
 
-class OddGear(Record, frozen=True):
-    """A gear of another unit that may be fitted.
+class Reading(Row, frozen=True):
+    """A count: its id, turns of the output, signed turns of the input as read, the least count."""
 
-    Attributes
-    ----------
-    gear : Named
-        The gear whose mesh it is in.
-    mesh : str
-        Id of that mesh.
-    driving, driven : int
-        Teeth as they should be.
-    fitted : int
-        Teeth of the driven gear that may be fitted.
-    """
+    id: str
+    output_turns: int
+    input_turns: float
+    step_turns: float
 
-    gear: Named
-    mesh: str
-    driving: int
-    driven: int
-    fitted: int
+    @property
+    def text(self) -> str:
+        """As it is asked."""
+        way = "the same way" if self.input_turns > 0 else "the other way"
+        return (
+            f"output {self.output_turns}, input {abs(self.input_turns):g}, {way}; "
+            f"read to {self.step_turns:g}"
+        )
 
 
 class Apart(Record, frozen=True):
@@ -149,12 +154,10 @@ class Apart(Record, frozen=True):
     step_words, counted : str
         The least count in words; the way of counting as ``count_turns`` of the models takes it.
     totals : tuple of Turns
-    pairs : tuple of Option
-    keys : dict of str to pair of str
-        The two gears of each pair, by the pair's id.
     asked : AskedPair
-    odd : OddGear
-    surer : tuple of Option
+    readings : tuple of Reading
+    answers : tuple of Option
+        Every gear, and what else a reading can say.
     """
 
     turns: int
@@ -162,11 +165,9 @@ class Apart(Record, frozen=True):
     step_words: str
     counted: str
     totals: tuple[Turns, ...]
-    pairs: tuple[Option, ...]
-    keys: dict[str, tuple[str, str]]
     asked: AskedPair
-    odd: OddGear
-    surer: tuple[Option, ...]
+    readings: tuple[Reading, ...]
+    answers: tuple[Option, ...]
 
 
 class Sleeve(Row, frozen=True):
@@ -216,10 +217,9 @@ class Lock(Record, frozen=True):
         The two gears of each pair, by the pair's id.
     sleeves : tuple of Sleeve
     engaged : pair of Named
-    bodies : tuple of Option
     left_turns : float
         Turns of the left wheel by hand, forward.
-    first : tuple of Option
+    first : Scenes
     cards : Cards
     """
 
@@ -227,9 +227,8 @@ class Lock(Record, frozen=True):
     keys: dict[str, tuple[str, str]]
     sleeves: tuple[Sleeve, ...]
     engaged: tuple[Named, Named]
-    bodies: tuple[Option, ...]
     left_turns: float
-    first: tuple[Option, ...]
+    first: Scenes
     cards: Cards
 
 
@@ -249,7 +248,8 @@ class Play(BenchRecord, frozen=True):
         Least and most play.
     doubt_mm : float
         How far the play read may be off, either way.
-    verdicts, when : tuple of Option
+    verdicts : tuple of Option
+    when : Scenes
     """
 
     side: str
@@ -260,7 +260,7 @@ class Play(BenchRecord, frozen=True):
     limits_mm: tuple[float, float]
     doubt_mm: float
     verdicts: tuple[Option, ...]
-    when: tuple[Option, ...]
+    when: Scenes
 
 
 class Ring(Record, frozen=True):
@@ -288,9 +288,15 @@ class ReadRing(Ring, frozen=True):
 
     readings_mm: tuple[float, ...]
 
+    @property
+    def text(self) -> str:
+        """As it is asked."""
+        places = ", ".join(f"{mm:.2f}" for mm in self.readings_mm)
+        return f"new {self.new_mm:.2f}, least {self.least_mm:.2f}; places {places} mm"
+
 
 class Gap(BenchRecord, frozen=True):
-    """Gaps of two rings under the feeler.
+    """Gaps of rings under the feeler.
 
     Attributes
     ----------
@@ -301,17 +307,15 @@ class Gap(BenchRecord, frozen=True):
     blade_mm : float
         Step from one blade to the next.
     decide : tuple of Option
-    other : ReadRing
-        One whose gaps tell something.
-    says : tuple of Option
+    others : tuple of ReadRing
+        Rings whose gaps tell something.
     """
 
     ring: Ring
     readings_mm: tuple[float, ...]
     blade_mm: float
     decide: tuple[Option, ...]
-    other: ReadRing
-    says: tuple[Option, ...]
+    others: tuple[ReadRing, ...]
 
 
 class ConeRing(Ring, frozen=True):
@@ -331,15 +335,14 @@ class Cone(Record, frozen=True):
         Along the shaft.
     wrong_friction : float
         With oil of another kind.
-    feel, fit : tuple of Option
-        What the driver notices; statements on how the parts go in.
+    fit : Scenes
+        Parts as they go in.
     """
 
     ring: ConeRing
     force_n: int
     wrong_friction: float
-    feel: tuple[Option, ...]
-    fit: tuple[Option, ...]
+    fit: Scenes
 
 
 class Speed(BenchRecord, frozen=True):
@@ -399,20 +402,6 @@ class Final(Record, frozen=True):
     pair: Bond
 
 
-class Scene(Record, frozen=True):
-    """A situation: which, what it is, and what may be done."""
-
-    scene: str
-    text: str
-    acts: tuple[Option, ...]
-
-
-class Hands(Record, frozen=True):
-    """Two situations with turning gears, locks and loads."""
-
-    scenes: tuple[Scene, ...]
-
-
 class Given(Record, frozen=True):
     """All that a learner is given in this module."""
 
@@ -426,4 +415,4 @@ class Given(Record, frozen=True):
     cone: Cone
     speed: Speed
     final: Final
-    hands: Hands
+    hands: Scenes

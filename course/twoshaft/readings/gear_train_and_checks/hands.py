@@ -1,19 +1,11 @@
-"""Turning gears, locking and lifting: what to do in a situation. Every act has its own id."""
+"""Turning gears, locking and lifting: what to do in a few situations."""
 
 from __future__ import annotations
 
-from twoshaft.readings.gear_train_and_checks.given import Hands, Scene
-from twoshaft.readings.gear_train_and_checks.lot import BANK, Lot
-
-SCENES = 2
+from twoshaft.readings.gear_train_and_checks.lot import Lot
+from twoshaft.records import Scenes
 
 
-def draw(lot: Lot) -> Hands:
-    """Two situations, each with four acts."""
-    stream = lot.stream.child("hands")
-    picked = lot.in_turn("hands", list(BANK.questions["hands"].values()))[:SCENES]
-    return Hands(
-        scenes=tuple(
-            Scene(one.id, one.story, tuple(stream.shuffled(one.options))) for one in picked
-        )
-    )
+def draw(lot: Lot) -> Scenes:
+    """Some situations, and what may be done in each."""
+    return lot.asked("hands", lot.stream.child("hands"))

@@ -13,7 +13,7 @@ from twoshaft.readings.gear_train_and_checks.given import (
     PairOfTeeth,
     Sleeve,
 )
-from twoshaft.readings.gear_train_and_checks.lot import Lot, options
+from twoshaft.readings.gear_train_and_checks.lot import Lot
 from twoshaft.readings.keyed import Stream
 from twoshaft.records import Option
 
@@ -43,9 +43,8 @@ def draw(lot: Lot) -> Lock:
             for one in lot.train.synchronisers
         ),
         engaged=(Named(a, names[a]), Named(b, names[b])),
-        bodies=options(stream, "bodies"),
         left_turns=0.25 * (3 + stream.integer(6)),
-        first=options(stream, "first"),
+        first=lot.asked("lock_first", stream),
         cards=Cards(
             gears=cards,
             meshes=(gears[cards[0]].engages[0], gears[cards[1]].engages[0]),

@@ -6,10 +6,13 @@ from twoshaft.errors import UnitFileError
 from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import Lot as CommonLot
-from twoshaft.records import Option
+from twoshaft.records import Option, Scenes
 from twoshaft.units.sections.geartrain import GearEngaged, GearTrain, Mesh
 
 BANK = bank_of("gear-train-and-checks")
+SCENES = 4
+SLEEVES = ((1, 2), (3, 4), (5,))
+"""Forward gears of an invented bench by the sleeve that engages them."""
 
 
 class Lot(CommonLot):
@@ -44,6 +47,11 @@ class Lot(CommonLot):
         """The forward gears."""
         return [gear for gear in self.train.gears if not gear.reverse]
 
+    def asked(self, name: str, stream: Stream, count: int = SCENES) -> Scenes:
+        """So many scenes of a list of the bank, with the answers that each of them offers."""
+        lines = self.scenes(name, BANK, count, lambda: _figures(stream))
+        return Scenes(lines, BANK.lists[f"{name}_answers"])
+
     def mesh(self, id: str) -> Mesh:
         """A mesh by id."""
         return next(mesh for mesh in self.train.meshes if mesh.id == id)
@@ -56,3 +64,22 @@ class Lot(CommonLot):
 def options(stream: Stream, name: str) -> tuple[Option, ...]:
     """A list of the bank in random order."""
     return tuple(stream.shuffled(BANK.lists[name]))
+
+
+def _figures(stream: Stream) -> dict[str, object]:
+    """What scenes are filled with: gears, turns, torques [N*m], lengths, air, masses, minutes."""
+    gears = [stream.choice(sleeve) for sleeve in stream.shuffled(SLEEVES)]
+    return {
+        "a": gears[0],
+        "b": gears[1],
+        "nut": 120 + stream.integer(81),
+        "early": 30 + stream.integer(50),
+        "few": 2 + stream.integer(4),
+        "turns": 8 + stream.integer(12),
+        "mm": 2 + stream.integer(7),
+        "minutes": 5 + stream.integer(25),
+        "kg": 34 + stream.integer(12),
+        "bore": 30 + 5 * stream.integer(7),
+        "rpm": 200 + 50 * stream.integer(6),
+        "bar": 2 + stream.integer(5),
+    }

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from twoshaft.readings.gear_train_and_checks.given import Count, MeshTeeth, Named, Path
-from twoshaft.readings.gear_train_and_checks.lot import Lot, options
+from twoshaft.readings.gear_train_and_checks.given import Chain, Count, MeshTeeth, Named, Path
+from twoshaft.readings.gear_train_and_checks.lot import BANK, Lot
+from twoshaft.readings.keyed import Stream
 from twoshaft.units.sections.geartrain import GearTrain, Mesh
+
+CHAINS = 5
 
 
 def draw_path(lot: Lot) -> Path:
-    """A forward gear and reverse: the wheels along each path; what a larger idler changes."""
+    """A forward gear and reverse: the wheels along each path; other rows of wheels."""
     stream = lot.stream.child("path")
     gear = lot.in_turn("gears", lot.forward)[0]
     reverse = next(gear for gear in lot.train.gears if gear.reverse)
@@ -27,9 +30,8 @@ def draw_path(lot: Lot) -> Path:
             _row("Input shaft to idler", back[0]),
             _row("Idler to output shaft", back[1]),
         ),
-        idler_more=1 + stream.integer(3),
-        ways=options(stream, "ways"),
-        idler=options(stream, "idler"),
+        chains=_chains(stream),
+        ways=BANK.lists["ways"],
     )
 
 
@@ -47,7 +49,15 @@ def draw_count(lot: Lot) -> Count:
         held_turns=2 + stream.integer(4),
         left_turns=left,
         right_turns=left + 0.5 + 0.25 * stream.integer(6),
-        why=options(stream, "average"),
+    )
+
+
+def _chains(stream: Stream) -> tuple[Chain, ...]:
+    """Rows of two to five wheels, as many of one length as of another by chance alone."""
+    lengths = [2 + stream.integer(4) for _ in range(CHAINS)]
+    return tuple(
+        Chain(f"row-{number}", tuple(15 + stream.integer(40) for _ in range(length)))
+        for number, length in enumerate(lengths, 1)
     )
 
 

@@ -42,5 +42,5 @@ def draw(lot: Lot) -> Play:
         limits_mm=(low, high),
         doubt_mm=DOUBT_MM,
         verdicts=options(stream, "verdicts"),
-        when=options(stream, "when"),
+        when=lot.asked("when", stream),
     )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from twoshaft.models.geartrain import gap_says
 from twoshaft.readings.gear_train_and_checks.given import Cone, ConeRing, Gap, ReadRing, Ring
-from twoshaft.readings.gear_train_and_checks.lot import Lot, options
+from twoshaft.readings.gear_train_and_checks.lot import BANK, Lot
 from twoshaft.readings.keyed import Stream
 from twoshaft.records import extended
 from twoshaft.units.quantities import Q
@@ -12,14 +12,14 @@ from twoshaft.units.sections.geartrain import Synchroniser
 
 BLADE_MM = 0.05
 PLACES = 3
-RIGHT_SHOWN, SHOWN = (2, 3), 6
+TELLING = ("worn", "good", "away", "tilted")
 
 
 def draw_gap(lot: Lot) -> Gap:
-    """Readings at three places of one ring to be judged, and of another that tell something."""
+    """Readings at three places of one ring to be judged, and of others that tell something."""
     stream = lot.stream.child("gap")
     rings = lot.in_turn("rings", lot.train.synchronisers)
-    own, other = rings[0], rings[-1]
+    own = rings[0]
     worn = lot.in_turn("worn", [True, False])[0]
     for _ in range(400):
         least = own.ring_gap_least_mm
@@ -38,9 +38,12 @@ def draw_gap(lot: Lot) -> Gap:
         ring=_about(own),
         readings_mm=tuple(readings),
         blade_mm=BLADE_MM,
-        decide=options(stream, "decide"),
-        other=extended(ReadRing, _about(other), readings_mm=_telling(lot, stream, other)),
-        says=options(stream, "says"),
+        decide=BANK.lists["decide"],
+        others=tuple(
+            extended(ReadRing, _about(ring), readings_mm=_telling(lot, stream, ring, kind))
+            for kind in stream.shuffled([*TELLING[1:], stream.choice(TELLING)])
+            for ring in [stream.choice(rings)]
+        ),
     )
 
 
@@ -63,9 +66,8 @@ def _says(one: Synchroniser, readings: list[float]) -> str:
     return gap_says(one, [Q(mm, "mm") for mm in readings], Q(BLADE_MM, "mm"))
 
 
-def _telling(lot: Lot, stream: Stream, one: Synchroniser) -> tuple[float, ...]:
-    """Readings of a ring with something wrong other than wear, or with nothing wrong."""
-    kind = lot.in_turn("telling", ["away", "tilted", "good"])[0]
+def _telling(lot: Lot, stream: Stream, one: Synchroniser, kind: str) -> tuple[float, ...]:
+    """Readings of a ring that is worn, out of place or tilted, or with nothing wrong."""
     new, least = one.ring_gap_new_mm, one.ring_gap_least_mm
     for _ in range(400):
         if kind == "away":
@@ -74,22 +76,22 @@ def _telling(lot: Lot, stream: Stream, one: Synchroniser) -> tuple[float, ...]:
         elif kind == "tilted":
             low = stream.uniform(least + 0.1, least + 0.25)
             gaps = stream.shuffled([low, low + stream.uniform(0.4, 0.5), low + 0.2])
+        elif kind == "worn":
+            base = least - stream.uniform(0.12, 0.3)
+            gaps = [base + stream.uniform(0, 0.1) for _ in range(PLACES)]
         else:
             base = new - stream.uniform(0.1, 0.25)
             gaps = [base + stream.uniform(0, 0.1) for _ in range(PLACES)]
         readings = [_blade(gap) for gap in gaps]
-        if _says(one, readings) == kind:
+        if min(readings) > 0 and _says(one, readings) == kind:
             return tuple(readings)
     raise lot.too_small("gap")
 
 
 def draw_cone(lot: Lot) -> Cone:
-    """A cone, a force, two oils; six statements on how the parts go in."""
+    """A cone, a force, two oils; parts of synchronisers as they go in."""
     stream = lot.stream.child("cone")
     one = lot.in_turn("cones", lot.train.synchronisers)[0]
-    fewest, most = RIGHT_SHOWN
-    shown = fewest + stream.integer(most - fewest + 1)
-    picked = (*options(stream, "fit_right")[:shown], *options(stream, "fit_wrong")[: SHOWN - shown])
     return Cone(
         ring=extended(
             ConeRing,
@@ -99,6 +101,5 @@ def draw_cone(lot: Lot) -> Cone:
         ),
         force_n=400 + 50 * stream.integer(9),
         wrong_friction=round(stream.uniform(0.055, 0.07), 3),
-        feel=options(stream, "feel"),
-        fit=tuple(stream.shuffled(picked)),
+        fit=lot.asked("fit", stream),
     )

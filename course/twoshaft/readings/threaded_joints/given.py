@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from twoshaft.readings.staked import StakedNut
-from twoshaft.records import BenchRecord, Option, Record, Row
+from twoshaft.records import BenchRecord, Option, Record, Row, Scenes
 
 
 class Factor(Row, frozen=True):
@@ -222,13 +222,6 @@ class Stake(StakedNut, frozen=True):
     """A nut that was staked, and what may be done with it."""
 
     todo: tuple[Option, ...]
-
-
-class Scenes(Record, frozen=True):
-    """Scenes of the bench, and the answers that each of them offers."""
-
-    lines: tuple[Option, ...]
-    answers: tuple[Option, ...]
 
 
 class Thread(Row, frozen=True):

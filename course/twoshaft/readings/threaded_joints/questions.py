@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
-from twoshaft.readings.threaded_joints.given import Asked, Hole, Scenes, Thread, Turn
+from twoshaft.readings.threaded_joints.given import Asked, Hole, Thread, Turn
 from twoshaft.readings.threaded_joints.lot import Lot
-from twoshaft.records import Option
+from twoshaft.records import Option, Scenes
 
 BANK = bank_of("threaded-joints")
 SCENES, STEPS, TURNS = 4, 8, 4
@@ -16,6 +16,8 @@ STATES = {"as-delivered": "with its dry film", "oiled": "that is oiled", "locker
 TORQUES_NM = {"M6": (8, 11), "M8": (20, 29), "M10": (38, 51), "M12": (66, 87)}
 """Case bolts of class 8.8, least and most [N*m]; common practice, no source."""
 NUT_SIZES = (16, 18, 20, 22, 24, 27, 30)
+SLEEVES = ((1, 2), (3, 4), (5,))
+"""Forward gears by the sleeve that engages them: two of one sleeve are never in at once."""
 ENDS = ("seats", "locks", "bottoms")
 
 
@@ -86,7 +88,8 @@ def _turn(id: str, stream: Stream) -> Turn:
 def _figures(stream: Stream) -> dict[str, object]:
     """What scenes are filled with: lengths [mm], torques [N*m], clamps [kN], angles, counts."""
     thread = stream.choice(list(TORQUES_NM))
-    bolts, gears = (stream.shuffled(range(1, most + 1)) for most in (8, 5))
+    bolts = stream.shuffled(range(1, 9))
+    gears = [stream.choice(sleeve) for sleeve in stream.shuffled(SLEEVES)]
     low = _between(stream, 90, 130)
     top = 10 * _between(stream, 10, 20)
     return {

@@ -412,7 +412,7 @@ ref("gap-wear", geartrain.wear_from_gap(new, counts, angle), weight=1.5, outcome
 
 # %% tags=["reference"]
 SAYS = {"worn": "renew", "good": "use-again", "tilted": "keys", "away": "hub"}
-decided = {"own": "renew" if counts < Q(one.least_mm, "mm") else "use-again"}
+decided = {"own": "renew" if min(readings) < one.least_mm else "use-again"}  # of the ring itself, however it was read
 for n, other in enumerate(gap.others, 1):
     gaps = [Q(mm, "mm") for mm in other.readings_mm]
     decided[f"ring-{n}"] = SAYS[geartrain.gap_says(rings[other.id], gaps, blade)]

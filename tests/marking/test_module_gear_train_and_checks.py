@@ -209,6 +209,20 @@ def test_a_wrong_decision_on_a_ring_fails_whatever_the_mark(marked, clean):
         assert len(told(fields["gap-decide"])) > 30
 
 
+def test_a_worn_ring_read_at_a_wider_place_is_still_worn(module):
+    """What follows from a wrong reading is no excuse: the ring goes back worn all the same."""
+    learners = (module.issue(f"w{n}") for n in range(40))
+    issued = next(
+        one for one in learners
+        if min(one["given"]["gap"]["readings_mm"]) < one["given"]["gap"]["ring"]["least_mm"]
+    )  # fmt: skip
+    wrong = with_one_wrong(module.clean(issued), "gap-decide", "own", "use-again")
+    wide = f"{issued['given']['gap']['ring']['new_mm']} mm"
+    fields, mark = module.marked(issued, gap_counts=wide, gap_decide=wrong)
+    assert not fields["gap-decide"].passed and not mark.met
+    assert "the cone is worn" in told(fields["gap-decide"])
+
+
 def test_must_pass_lines_left_open_fail(marked):
     for name in MUST_PASS:
         fields, mark = marked(**{name.replace("-", "_"): None})

@@ -182,7 +182,7 @@ class WholeBuild(Screen):
             lines = (
                 {**lines, name: value} if value else {k: v for k, v in lines.items() if k != name}
             )
-            self.sheet.answer(holder, [f"{line}={option}" for line, option in lines.items()])
+            self.sheet.answer(holder, lines)
         elif self.sheet is not None and name in self.sheet.fields:
             if self.fields[name].is_blank(value):
                 self.sheet.save(name, value)

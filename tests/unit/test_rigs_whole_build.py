@@ -10,11 +10,14 @@ from twoshaft.models.wholebuild import (
     ORDER,
     Do,
     Job,
+    asks_at,
     asks_of,
     right_decisions,
+    sheet_fields,
     ways_of,
 )
 from twoshaft.plots.whole_build import record_html
+from twoshaft.readings import issue_record
 from twoshaft.rigs import whole_build
 from twoshaft.units import load_unit
 
@@ -191,3 +194,29 @@ def test_a_record_shows_itself():
     page = record_html(build_record(job, right_decisions(job)))
     assert "Tarnbeck College" in page
     assert "<script" not in page
+
+
+def test_a_decision_is_kept_as_a_line_of_the_sheets_answer(unit, tmp_path):
+    given = issue_record("whole-build", unit, salt="t", learner="ann", attempt=1)["given"]
+    job = Job.of(unit, given["bench"])
+    sheet = open_sheet("whole-build", tmp_path)
+    sheet.form("ways", *sheet.ask_all(sheet_fields(job, "way", "joint", "check")))
+    steps = {
+        ask.fields[0].name: (step, ask.fields[0])
+        for step in job.task.steps
+        for ask in asks_at(job, step)
+        if ask.fields[0].together == "ways"
+    }
+    rig = whole_build(job, sheet)
+    kept = {}
+    for name, (step, spec) in list(steps.items())[:3]:
+        rig.hear({"type": "take", "step": step})
+        kept[name] = spec.arguments["options"][0][0]
+        rig.hear({"type": "set", "name": name, "value": kept[name]})
+        assert rig.view["told"] == []
+        assert sheet.fields["ways"].read(sheet.value("ways")) == kept
+    name, (step, _) = next(iter(steps.items()))
+    rig.hear({"type": "take", "step": step})
+    rig.hear({"type": "set", "name": name, "value": ""})
+    del kept[name]
+    assert sheet.fields["ways"].read(sheet.value("ways")) == kept

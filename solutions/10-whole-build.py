@@ -364,7 +364,7 @@ said, right = asked_together(job)["verdicts"].arguments, {}
 for ask in (one for one in asks if one.kind == "check"):
     seen = outcomes_at(job, made[: steps.index(ask.step) + 1], ask.step)
     right[f"verdict-{ask.step}"] = GO_ON if all(one.passes for one in seen) else OPEN
-ref("verdicts", right, outcome="check-own-build", must_pass=True, weight=6, lesson=at_lesson,
+ref("verdicts", right, outcome="check-own-build", must_pass=True, weight=3, lesson=at_lesson,
     slips=line_reasons(said["lines"], said["options"], right, {}, anywhere={
         OPEN: "On your unit everything that this check shows is as it should be.",
         GO_ON: "On your unit this check shows a fault; whoever goes on builds it in."}))

@@ -9,11 +9,14 @@ from typing import ClassVar, Self, TypeVar
 from twoshaft.errors import UnitFileError
 from twoshaft.questions import Bank
 from twoshaft.readings.keyed import Stream
-from twoshaft.records import Option, Question, changed
+from twoshaft.records import Option, Question, Scenes, changed
 from twoshaft.units.unit import Unit
 
 T = TypeVar("T")
 
+SLEEVES = ((1, 2), (3, 4), (5,))
+"""Forward gears of an invented bench by the sleeve that engages them: two of one sleeve are never
+in at once."""
 TRIES = 400
 """How often a figure may be drawn anew before the unit is called too small for its task."""
 
@@ -93,6 +96,12 @@ class Lot:
         """So many scenes of a list of the bank, others at every attempt, with own figures."""
         drawn = self.next_ones(name, bank.lists[name], count)
         return tuple(Option(one.id, one.text.format(**figures())) for one in drawn)
+
+    def scenes_asked(
+        self, name: str, bank: Bank, count: int, figures: Callable[[], Mapping[str, object]]
+    ) -> Scenes:
+        """Scenes of a list of the bank, with the answers that each of them offers."""
+        return Scenes(self.scenes(name, bank, count, figures), bank.lists[f"{name}_answers"])
 
     def too_small(self, what: str) -> UnitFileError:
         """The complaint that a unit does not hold enough for a task."""

@@ -98,7 +98,7 @@ def likely_slip(own: Q, right: Q, given: Any, others: Mapping[str, Q] | None = N
     for told in (
         _another(fits, right, others or {}),
         _twice(fits, right),
-        _of_the_task(fits, right, tuple(figures_of(given))),
+        _of_the_task(fits, right, figures_of(given)),
     ):
         if told:
             return told
@@ -173,37 +173,33 @@ def _twice(fits: _Fits, right: Q) -> str:
 
 def _of_the_task(fits: _Fits, right: Q, figures: Iterable[Figure]) -> str:
     """By the figures of the task; empty where more than one sentence would fit."""
-    figures = tuple(figures)
+    told = set(_explanations(fits, right, tuple(figures)))
+    return told.pop() if len(told) == 1 else ""
+
+
+def _explanations(fits: _Fits, right: Q, figures: tuple[Figure, ...]) -> Iterator[str]:
     in_unit = {one: _in_unit_of(right, one.value) for one in figures}
     sizes = {one: size for one, size in in_unit.items() if size is not None}
-    wanted, told = fits.wanted, dict[str, None]()
-    for one, size in sizes.items():
-        if right.dimensionless:
-            continue
+    for one, size in () if right.dimensionless else sizes.items():
         if fits(size):
-            told[f"This is {one.words} as the task gives it; it still has to be worked with."] = (
-                None
-            )
+            yield f"This is {one.words} as the task gives it; it still has to be worked with."
         if fits.moved(size):
-            told[f"It fits if {one.words} of this task was left out, or counted twice."] = None
+            yield f"It fits if {one.words} of this task was left out, or counted twice."
         if fits.moved(2 * size):
-            told[
+            yield (
                 f"It fits if {one.words} of this task was added where it is taken off, or the "
                 "other way round."
-            ] = None
+            )
     for one, other in _ends(sizes):
         if fits.moved(sizes[one] - sizes[other]):
-            told[
+            yield (
                 f"It fits if the wrong end of a limit was used: {one.words} and {other.words} "
                 "stand for each other."
-            ] = None
+            )
     for one in figures:
         factor = float(one.value.m) if one.value.dimensionless else 0.0
-        if factor and (fits(wanted * factor) or fits(wanted / factor)):
-            told[f"It fits if the figure {one.words} of this task was left out, or used twice."] = (
-                None
-            )
-    return next(iter(told)) if len(told) == 1 else ""
+        if factor and (fits(fits.wanted * factor) or fits(fits.wanted / factor)):
+            yield f"It fits if the figure {one.words} of this task was left out, or used twice."
 
 
 def _ends(figures: Iterable[Figure]) -> Iterator[tuple[Figure, Figure]]:

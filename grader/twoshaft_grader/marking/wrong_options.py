@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Set
 from typing import Any, TypeVar
 
 from twoshaft.errors import CourseError
 from twoshaft.records import Question
+from twoshaft_grader.marking.kinds.keys import key_set
 from twoshaft_grader.marking.reference import Slip
 
 R = TypeVar("R", str, set[str])
@@ -39,7 +40,7 @@ def reasons(
         An id that is no option or has two sentences, or a wrong option without one.
     """
     ids = {id for id, _ in asked}
-    right = {right} if isinstance(right, str) else set(right)
+    right = key_set(right)
     sentences = _by_id(why, ids)
     _known(right, ids, "said to be right")
     if bare := sorted(ids - right - set(sentences)):
@@ -126,8 +127,7 @@ def line_reasons(
     seen = ids if shown is None else {id for id, _ in shown}
     slips = []
     for line in sorted(ids):
-        found = right[line]
-        good = {found} if isinstance(found, str) else set(found)
+        good = key_set(right[line])
         _known(good, offered, f"said to be right in {line!r}")
         own = why.get(line, {})
         texts = dict.fromkeys(offered, own) if isinstance(own, str) else {**anywhere, **own}
@@ -150,7 +150,7 @@ def _by_id(why: Why, ids: set[str]) -> dict[str, str]:
     return sentences
 
 
-def _known(named: set[str], ids: set[str], what: str) -> None:
+def _known(named: Set[str], ids: set[str], what: str) -> None:
     if stray := sorted(named - ids):
         raise CourseError(
             f"these are {what} and are none of the options: {', '.join(stray)}",

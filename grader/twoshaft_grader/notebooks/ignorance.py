@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 from random import Random
 from statistics import mean
@@ -133,18 +133,31 @@ def measure(solution: Solution, unit: Unit, learners: int = 20) -> list[Ignoranc
     earlier = [
         _Sheet.of(solution, unit, f"earlier-{number}", number % 3 + 1) for number in range(EARLIER)
     ]
-    sheets = [_Sheet.of(solution, unit, f"learner-{number}", 1) for number in range(learners)]
     handed_down = Counter(pair for one in earlier for pair in one.right_texts())
-    found = []
-    for how, answer in _ways(handed_down, earlier):
-        marks, passed, right = [], [], []
-        for sheet in sheets:
+    ways = dict(_ways(handed_down, earlier))
+    got = {how: _Got() for how in ways}
+    for number in range(learners):  # every way on one sheet: it is worked out once
+        sheet = _Sheet.of(solution, unit, f"learner-{number}", 1)
+        for how, answer in ways.items():
             mark = mark_sheet(sheet.filled(answer), sheet.issued, solution, unit=unit)
-            marks.append(mark.points / mark.maximum)
-            passed += [one.met for one in mark.outcomes if one.id in must_pass]
-            right += [one.passed for one in mark.fields if one.must_pass and sheet.picks(one.name)]
-        found.append(Ignorance(how, mean(marks), mean(passed or [False]), mean(right or [False])))
-    return found
+            got[how].earned.append(mark.points / mark.maximum)
+            got[how].passed.extend(one.met for one in mark.outcomes if one.id in must_pass)
+            got[how].right.extend(
+                one.passed for one in mark.fields if one.must_pass and sheet.picks(one.name)
+            )
+    return [
+        Ignorance(how, mean(one.earned), mean(one.passed or [False]), mean(one.right or [False]))
+        for how, one in got.items()
+    ]
+
+
+@dataclass(frozen=True)
+class _Got:
+    """What one way got, sheet by sheet: parts of the points; each outcome, and each item."""
+
+    earned: list[float] = field(default_factory=list)
+    passed: list[bool] = field(default_factory=list)
+    right: list[bool] = field(default_factory=list)
 
 
 def must_pass_findings(solution: Solution, unit: Unit) -> Iterator[str]:

@@ -5,14 +5,13 @@ from __future__ import annotations
 from twoshaft.errors import UnitFileError
 from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
+from twoshaft.readings.lots import SLEEVES
 from twoshaft.readings.lots import Lot as CommonLot
 from twoshaft.records import Option, Scenes
 from twoshaft.units.sections.geartrain import GearEngaged, GearTrain, Mesh
 
 BANK = bank_of("gear-train-and-checks")
 SCENES = 4
-SLEEVES = ((1, 2), (3, 4), (5,))
-"""Forward gears of an invented bench by the sleeve that engages them."""
 
 
 class Lot(CommonLot):
@@ -49,8 +48,7 @@ class Lot(CommonLot):
 
     def asked(self, name: str, stream: Stream, count: int = SCENES) -> Scenes:
         """So many scenes of a list of the bank, with the answers that each of them offers."""
-        lines = self.scenes(name, BANK, count, lambda: _figures(stream))
-        return Scenes(lines, BANK.lists[f"{name}_answers"])
+        return self.scenes_asked(name, BANK, count, lambda: _figures(stream))
 
     def mesh(self, id: str) -> Mesh:
         """A mesh by id."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
+from twoshaft.readings.lots import SLEEVES
 from twoshaft.readings.threaded_joints.given import Asked, Hole, Thread, Turn
 from twoshaft.readings.threaded_joints.lot import Lot
 from twoshaft.records import Option, Scenes
@@ -16,8 +17,6 @@ STATES = {"as-delivered": "with its dry film", "oiled": "that is oiled", "locker
 TORQUES_NM = {"M6": (8, 11), "M8": (20, 29), "M10": (38, 51), "M12": (66, 87)}
 """Case bolts of class 8.8, least and most [N*m]; common practice, no source."""
 NUT_SIZES = (16, 18, 20, 22, 24, 27, 30)
-SLEEVES = ((1, 2), (3, 4), (5,))
-"""Forward gears by the sleeve that engages them: two of one sleeve are never in at once."""
 ENDS = ("seats", "locks", "bottoms")
 
 
@@ -26,8 +25,7 @@ def draw_asked(lot: Lot) -> Asked:
     stream = lot.stream.child("asked")
 
     def scenes(name: str, count: int = SCENES) -> Scenes:
-        lines = lot.scenes(name, BANK, count, lambda: _figures(stream))
-        return Scenes(lines, BANK.lists[f"{name}_answers"])
+        return lot.scenes_asked(name, BANK, count, lambda: _figures(stream))
 
     return Asked(
         threads=_threads(lot, stream),

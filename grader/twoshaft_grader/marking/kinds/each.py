@@ -17,15 +17,10 @@ from twoshaft_grader.marking.kinds.judge import (
     Spread,
     judges,
 )
+from twoshaft_grader.marking.kinds.keys import key_set
 
 GUESSED = 0.05
 """The most that lines answered at random may earn on average, as with an order."""
-
-
-def right_in(value: Mapping[str, Any], line: str) -> frozenset[str]:
-    """Keys of all answers that are right in a line."""
-    found = value[line]
-    return frozenset({found} if isinstance(found, str) else found)
 
 
 def wrong_chances(hits: Iterable[float]) -> list[float]:
@@ -83,22 +78,22 @@ class EachJudge(Judge):
 
     def accepts(self, asked: Each, value: Any) -> bool:
         """Whether every line has answers that are right and are offered."""
+        offered = set(dict(asked.options))
         return (
             isinstance(value, Mapping)
             and set(value) == set(dict(asked.lines))
-            and all(right_in(value, line) for line in value)
-            and all(right_in(value, line) <= set(dict(asked.options)) for line in value)
+            and all(key_set(right) and key_set(right) <= offered for right in value.values())
         )
 
     def hits(self, asked: Each, reference: Reference) -> tuple[float, ...]:
         """How likely luck answers each line."""
         offered = len(asked.options)
-        return tuple(len(right_in(reference.value, line)) / offered for line, _ in asked.lines)
+        return tuple(len(key_set(reference.value[line])) / offered for line, _ in asked.lines)
 
     def judge(self, asked: Each, reference: Reference, value: Mapping[str, str]) -> Judgement:
         """Count the lines that are wrong or open."""
         texts = dict(asked.lines)
-        wrong = [line for line in texts if value.get(line) not in right_in(reference.value, line)]
+        wrong = [line for line in texts if value.get(line) not in key_set(reference.value[line])]
         if not wrong:
             return Judgement(1.0)
         share = share_of(len(wrong), earns_nothing_at(self.hits(asked, reference)))
@@ -120,7 +115,7 @@ class EachJudge(Judge):
     def unexplained(self, asked: Each, reference: Reference) -> Iterable[str]:
         """Wrong answers to a line without a sentence, and sentences for none that is offered."""
         offered = {(line, option) for line, _ in asked.lines for option, _ in asked.options}
-        wrong = {pair for pair in offered if pair[1] not in right_in(reference.value, pair[0])}
+        wrong = {pair for pair in offered if pair[1] not in key_set(reference.value[pair[0]])}
         if bare := sorted(pair for pair in wrong if not self.sentence(reference, *pair)):
             pairs = ", ".join("=".join(pair) for pair in bare)
             yield f"nothing says why these answers of {asked.name} are wrong: {pairs}."
@@ -139,7 +134,7 @@ class EachJudge(Judge):
 
     def clean(self, value: Any) -> Any:
         """The right answer of each line; of several the first."""
-        return {line: min(right_in(value, line)) for line in value}
+        return {line: min(key_set(value[line])) for line in value}
 
     def plausible(self, value: Any, own: Any) -> bool:
         """Whether every line has an answer."""
@@ -153,7 +148,7 @@ class EachJudge(Judge):
         """An answer for each line."""
         options = dict(asked.options)
         return tuple(
-            Pick(text, options, right_in(reference.value, line)) for line, text in asked.lines
+            Pick(text, options, key_set(reference.value[line])) for line, text in asked.lines
         )
 
     def picked(self, asked: Each, keys: Sequence[Sequence[str]]) -> Any:
@@ -163,7 +158,7 @@ class EachJudge(Judge):
 
     def solve(self, asked: Each, value: Any) -> Any:
         """The right answer of each line."""
-        return asked.store({line: min(right_in(value, line)) for line, _ in asked.lines})
+        return asked.store({line: min(key_set(value[line])) for line, _ in asked.lines})
 
     def spread(self, asked: Each, reference: Reference) -> Spread:
         """Every answer to a line is equally likely."""

@@ -8,10 +8,20 @@ from typing import Any
 from twoshaft_grader.marking.kinds.judge import Judge, Reference, Slip, judge
 
 
+def key_set(value: str | Iterable[str]) -> frozenset[str]:
+    """One key, or several, as a set.
+
+    Examples
+    --------
+    >>> key_set("oil") == key_set(["oil"]) == frozenset({"oil"})
+    True
+    """
+    return frozenset({value} if isinstance(value, str) else value)
+
+
 def right_keys(reference: Reference) -> frozenset[str]:
     """The keys that a choice accepts, or that several choices ask for."""
-    value = reference.value
-    return frozenset({value} if isinstance(value, str) else value)
+    return key_set(reference.value)
 
 
 class KeysJudge(Judge):
@@ -21,7 +31,7 @@ class KeysJudge(Judge):
 
     def accepts(self, asked: Any, value: Any) -> bool:
         """Whether there are keys, all of them options."""
-        keys = {value} if isinstance(value, str) else set(value)
+        keys = key_set(value)
         return bool(keys) and keys <= set(asked.labels())
 
     def told(self, asked: Any, reference: Reference, id: str) -> bool:

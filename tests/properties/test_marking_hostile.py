@@ -70,6 +70,7 @@ scalars = st.one_of(
 )
 
 
+@pytest.mark.slow
 @settings(max_examples=300, deadline=None)
 @given(st.dictionaries(st.sampled_from(sorted(FIELDS)), scalars))
 def test_any_value_is_marked_within_bounds(solution, make_unit, values):

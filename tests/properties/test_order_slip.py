@@ -128,6 +128,7 @@ def test_another_rule_never_makes_the_slip_smaller(make_unit, drawn, data):
     assert plan_slip(other, names).size >= plan_slip(one, names).size
 
 
+@pytest.mark.slow
 @CALM
 @given(orders(most=7), st.integers(1, 3), st.data())
 def test_leaving_out_or_doubling_is_never_cheaper_than_misplacing(make_unit, drawn, stages, data):

@@ -101,6 +101,7 @@ def test_any_unit_loads_or_is_refused_in_sentences(tmp_path, data):
     load(tmp_path, json.dumps(data))
 
 
+@pytest.mark.slow
 @RELAXED
 @given(units, st.data())
 def test_any_value_anywhere(tmp_path, data, draw):
@@ -117,6 +118,7 @@ def test_any_value_anywhere(tmp_path, data, draw):
 VARIANT_TEXT = (SHIPPED / "tarnbeck-b5-early.yaml").read_text(encoding="utf-8")
 
 
+@pytest.mark.slow
 @settings(RELAXED, max_examples=40)
 @given(
     st.integers(0, len(VARIANT_TEXT) - 1),

@@ -24,6 +24,7 @@ def archives(tmp_path_factory):
         return zipfile.ZipFile(wheel).namelist(), tar.getnames()
 
 
+@pytest.mark.slow
 def test_no_archive_holds_a_solution(archives):
     for names in archives:
         assert names

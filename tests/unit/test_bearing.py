@@ -225,6 +225,7 @@ def test_audit_of_faces(unit, place, new, says):
     assert any(says in finding.sentence for finding in found)
 
 
+@pytest.mark.slow
 def test_audit_of_a_sealant(unit):
     found = audit_faces(changed(unit, "faces", "sealants", 0, largest_gap_mm=0.02))
     assert any("bridges 0.02 mm" in finding.sentence for finding in found)

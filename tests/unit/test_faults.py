@@ -239,6 +239,7 @@ def test_two_faults_at_once_need_two(unit):
     assert found.least == found.doubles
 
 
+@pytest.mark.slow
 def test_a_sound_unit_is_explained_by_nothing_wrong(unit):
     seen = dict.fromkeys((check.id for check in unit.faults.checks), faults.PASSES)
     found = faults.explain(unit, seen)

@@ -1,6 +1,7 @@
 """Pictures of shims and bearings: finding, axes and words."""
 
 import numpy as np
+import pytest
 
 from twoshaft.models.bearing import Pair, life_against_setting
 from twoshaft.plots.bearing import life_over_setting, preload_when_warm
@@ -25,6 +26,7 @@ def pictures(unit):
         yield life_over_setting(curve, support.name)
 
 
+@pytest.mark.slow
 def test_pictures(unit):
     for picture in pictures(unit):
         axes = picture.figure.axes[0]

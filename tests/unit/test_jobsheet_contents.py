@@ -136,6 +136,7 @@ def test_any_value_anywhere_is_read_or_refused(value, where):
         assert "\n" not in error.sentence
 
 
+@pytest.mark.slow
 @given(st.text() | st.binary().map(lambda raw: raw.decode("latin-1")))
 def test_any_text_is_read_or_refused(text):
     with pytest.raises(SheetError):

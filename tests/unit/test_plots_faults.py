@@ -31,6 +31,7 @@ def test_every_outcome_stands_on_the_board_and_equal_letters_are_equal_outcomes(
         assert len(set(by_letter.values())) == len(by_letter)
 
 
+@pytest.mark.slow
 def test_the_board_says_what_explains_what_was_seen(unit):
     picture = fault_board(unit, {"prove-lockout": "lockout-fails-fifth-reverse"})
     words = [text.get_text() for text in picture.figure.axes[0].texts]

@@ -227,6 +227,7 @@ def test_the_dangerous_order_stands_at_every_letter(unit, drawn):
         assert letters.count(letter) > len(LEARNERS) / 5
 
 
+@pytest.mark.slow
 def test_record_of_what_was_issued(unit):
     record = issue_record("order-of-work", unit, salt="salt", learner="a000", attempt=1)
     assert {key: record[key] for key in ("format", "learner", "module", "attempt", "unit")} == {
@@ -246,6 +247,7 @@ def test_a_practice_copy_can_be_drawn(unit):
     assert list(to_json(given)) == TASKS
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("shipped", shipped_units())
 def test_every_shipped_unit_holds_enough_for_every_task(shipped):
     unit = load_unit(shipped)

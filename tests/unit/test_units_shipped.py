@@ -146,6 +146,7 @@ def schema():
     return jsonschema.Draft202012Validator(unit_json_schema())
 
 
+@pytest.mark.slow
 def test_schema_is_valid_and_can_be_written(schema):
     schema.check_schema(json.loads(json.dumps(schema.schema)))
 

@@ -23,6 +23,7 @@ def quick(text):
     return source._Reader("f").node(source._Quick(text).get_single_node())
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("path", FILES, ids=lambda path: path.name)
 def test_every_shipped_file_is_read_the_same_with_the_same_lines(path):
     text = path.read_text("utf-8")
@@ -36,6 +37,7 @@ WORDS = ["no", "yes", "on", "off", "true", "False", "null", "~", "", "1_000", "0
 VALUES = st.one_of(st.sampled_from(WORDS), st.from_regex(r"[a-z0-9µ°é.:+_-]{1,8}", fullmatch=True))
 
 
+@pytest.mark.slow
 @given(st.lists(st.tuples(st.from_regex(r"[a-z]{1,6}", fullmatch=True), VALUES), min_size=1,
                 unique_by=lambda pair: pair[0]), st.booleans())  # fmt: skip
 def test_every_word_is_taken_for_the_same(pairs, in_braces):

@@ -84,6 +84,7 @@ def test_a_kernel_is_a_copy_with_the_course_loaded_and_a_place_of_its_own(warm, 
     asyncio.run(use())
 
 
+@pytest.mark.slow
 def test_it_can_be_interrupted_and_its_end_is_seen(warm, tmp_path):
     async def use():
         manager, client = await started(tmp_path)

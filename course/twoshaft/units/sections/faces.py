@@ -251,6 +251,7 @@ def crossing_edges(polygon: tuple[Point, ...]) -> tuple[int, int] | None:
     Neighbouring edges share a corner and are not compared, unless one folds back on the other.
     """
     edges = [*pairwise(polygon), (polygon[-1], polygon[0])]
+    boxes = [_box(edge) for edge in edges]
     for i, first in enumerate(edges):
         if first[0] == first[1]:
             return i, i
@@ -260,9 +261,19 @@ def crossing_edges(polygon: tuple[Point, ...]) -> tuple[int, int] | None:
                 shared, a, b = _shared_corner(first, edges[j], after=j == i + 1)
                 if _side(a, shared, b) == 0 and _dot(a, shared, b) > 0:
                     return i, j
-            elif _cross(first, edges[j]):
+            elif _meet(boxes[i], boxes[j]) and _cross(first, edges[j]):
                 return i, j
     return None
+
+
+def _box(edge: tuple[Point, Point]) -> tuple[float, float, float, float]:
+    (ax, ay), (bx, by) = edge
+    return min(ax, bx), min(ay, by), max(ax, bx), max(ay, by)
+
+
+def _meet(one: tuple[float, ...], other: tuple[float, ...]) -> bool:
+    """Whether two boxes share a point: edges far apart, nearly all, need no closer look."""
+    return one[0] <= other[2] and other[0] <= one[2] and one[1] <= other[3] and other[1] <= one[3]
 
 
 def _shared_corner(first, second, *, after):

@@ -12,7 +12,10 @@ import pytest
 from jupyter_client.manager import AsyncKernelManager
 from jupyter_client.provisioning import KernelProvisionerFactory
 
+from twoshaft import DEFAULT_UNIT, kernels
 from twoshaft.jupyter import warm_kernels
+from twoshaft.readings import MODULES, draw
+from twoshaft.units import load_unit
 
 pytestmark = pytest.mark.skipif(not hasattr(os, "fork"), reason="processes cannot be copied here")
 PATIENCE = 120
@@ -128,3 +131,11 @@ def test_kernels_end_with_their_server_and_start_without_that_process_too(tmp_pa
         client.stop_channels()
 
     asyncio.run(use())
+
+
+@pytest.mark.slow
+def test_what_exercises_ask_of_the_unit_is_worked_out_ahead(monkeypatch):
+    assert list(kernels.ahead()) == list(MODULES)
+    monkeypatch.setattr("twoshaft.models.shift.proof.reach", None)  # no search is left to do
+    drawn = draw("reading-faults", load_unit(DEFAULT_UNIT), salt="x", learner="a01", attempt=1)
+    assert isinstance(drawn, MODULES["reading-faults"].Given)

@@ -1,8 +1,10 @@
 """The demo cohort, as a newcomer meets it: everything the command prints is there."""
 
 import csv
+import dataclasses
 import io
 import re
+import shutil
 from pathlib import Path
 
 import pytest
@@ -10,8 +12,9 @@ import pytest
 from twoshaft.jobsheet.signin import SignIn
 from twoshaft_grader.cohort.folder import open_cohort
 from twoshaft_grader.cohort.intake import roster_of
-from twoshaft_grader.cohort.marks import read_mark
+from twoshaft_grader.cohort.marks import read_mark, write_mark
 from twoshaft_grader.desk import demo
+from twoshaft_grader.desk.commands import main
 from twoshaft_grader.desk.demo_people import APPRENTICES, FREE, Way
 from twoshaft_grader.desk.jupyter import jupyter_command
 from twoshaft_grader.records.progress import Stage, progress
@@ -115,3 +118,21 @@ def test_command_that_opens_jupyterlab(made, role, shown):
     assert "--no-browser" in command and "--ServerApp.port=18888" in command
     assert any("start-here" in part for part in command) is (role == "apprentice")
     assert Path(environment["JUPYTER_CONFIG_DIR"]).is_dir()
+
+
+def test_who_agrees_more_than_chance_allows_is_told(made, tmp_path, capsys):
+    cohort, _ = made
+    place = tmp_path / "copy"
+    shutil.copytree(cohort.root, place, symlinks=True)
+    assert main(["alike", NAME, "--cohort", str(place)]) == 0
+    assert "no pairs." in capsys.readouterr().out
+    one, other = by_way(Way.SLIPS)[0], by_way(Way.UNFINISHED)[0]
+    there = open_cohort(place)
+    copied = read_mark(there.mark_file(one, NAME))
+    write_mark(there.mark_file(other, NAME), dataclasses.replace(copied, learner=other))
+    assert main(["alike", "--cohort", str(place)]) == 0
+    said = capsys.readouterr().out
+    assert "1 pair." in said
+    first, second = sorted((one, other))
+    assert f"{first} and {second} gave the same answer" in said
+    assert "Ask both." in said

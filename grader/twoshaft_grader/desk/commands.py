@@ -341,6 +341,7 @@ def mark_work(
     from twoshaft_grader.cohort.marks import MARKED, UNREADABLE
     from twoshaft_grader.cohort.not_done import NotDone
     from twoshaft_grader.desk.tables import marks_table
+    from twoshaft_grader.records.alike import alike
 
     place = _cohort(cohort)
     learners = roster_of(place)
@@ -363,7 +364,32 @@ def mark_work(
         _say(f"{assigned.name}: {_names(counts)}.")
         left = [NotDone(d.learner, d.reason) for d in done if d.state in (UNREADABLE, NOT_DONE)]
         _not_done("Could not be marked", left)
+        if any(d.state == MARKED for d in done) and alike(place, assigned, learners)[0]:
+            _say(f'Some sheets agree more than chance allows: "twoshaft alike {assigned.name}".')
         every += left
+    return _status(*every)
+
+
+@app.command("alike")
+def tell_alike(assignment: AssignmentArgument = None, cohort: CohortOption = None) -> int:
+    """Tell which marked sheets agree more than chance allows: a fact to ask about, no verdict."""
+    from twoshaft_grader.cohort.intake import roster_of
+    from twoshaft_grader.records.alike import SELDOM, alike
+
+    place = _cohort(cohort)
+    learners = roster_of(place)
+    every: list[NotDone] = []
+    for assigned in _assignments(place, assignment):
+        found, left = alike(place, assigned, learners)
+        _say(f"{assigned.name}: {len(found) or 'no'} {'pair' if len(found) == 1 else 'pairs'}.")
+        for one in found:
+            _say(f"  {one.sentence}")
+        _not_done("Could not be compared", left)
+        every += left
+    _say(
+        f"Told is what chance brings about in no more than one of {1 / SELDOM:.0f} groups of this "
+        "size. It may have good reasons: learners at one bench, a teacher's example. Ask both."
+    )
     return _status(*every)
 
 

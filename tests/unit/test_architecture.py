@@ -41,7 +41,7 @@ MAY_IMPORT = {
     "readings": UNITS | LISTS | {"models", "safety", "records", "questions"},
     "plots": UNITS | STYLE | {"models", "glossary"},
     "jobsheet": UNITS | STYLE | LISTS | {"models", "readings", "records", "outcomes"},
-    "kernels": UNITS | {"jobsheet", "plots", "rigs"},
+    "kernels": UNITS | {"jobsheet", "plots", "readings", "rigs"},
     "rigs": UNITS | STYLE | {"models", "readings", "safety", "plots", "jobsheet"},
 }
 

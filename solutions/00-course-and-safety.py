@@ -18,22 +18,24 @@ sheet = open_sheet("course-and-safety")
 given, unit = sheet.given, sheet.unit
 
 # %% tags=["reference"]
+from dataclasses import replace
+
 from twoshaft.jobsheet import has_one_meaning, read_quantity
 from twoshaft.models import lifting, order
-from twoshaft.readings.course_and_safety.figures import READ
-from twoshaft.readings.course_and_safety.lifting import changes
+from twoshaft.questions import bank_of
 from twoshaft.readings.course_and_safety.safety import FOLLOWS, SLIP
 from twoshaft.readings.course_and_safety.scene import hazards_seen
 from twoshaft.safety import load_jobs, load_safety
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, reasons, ref
+from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
 
-safety = load_safety()
+safety, bank = load_safety(), bank_of("course-and-safety")
+lesson = "00-course-and-safety"
 
 # %% [markdown] tags=["task"]
 # ## 1. How your work is kept and marked
 #
-# Tick every sentence that is true of this course. Then work out the points of the sheet in the table, in which every field hangs on the one before it. *5 points.*
+# Say what is still to be done in each of four cases. Then work out the points of the sheet in the table, in which every field hangs on the one before it. *5 points.*
 
 # %% tags=["rig"]
 given_table("A sheet as it was marked", ["field", "points", "what became of it"],
@@ -42,26 +44,36 @@ given_table("A sheet as it was marked", ["field", "points", "what became of it"]
 # %% tags=["form"]
 sheet.form(
     "course",
-    sheet.choices("course-true", "Which of these are true of this course?",
-                  options=given.course.options),
+    sheet.each("course-cases", "What do you do in each case?",
+               lines=given.course.cases.lines, options=given.course.cases.answers),
     sheet.number("course-points", "How many points does the sheet in the table get?", whole=True),
 )
 
 # %% tags=["reference"]
-facts = {fact.id: fact for fact in safety.facts}
-told = given.course.options
-true = {id for id, text in told if text == facts[id].right}
-where = "00-course-and-safety#how-a-mark-comes-about"
-ref("course-true", true, outcome="use-the-course", weight=3, lesson=where,
-    slips=reasons(told, true, {id: facts[id].why for id, _ in told}))
+NEXT = {"saved-before": "done", "only-looked": "done", "window-before": "done",
+        "saved-after": "hand", "no-receipt": "hand", "window-after": "hand",
+        "stranger": "sign", "back": "sign", "greeted": "sign",
+        "two-lengths": "write", "bare": "write", "unread": "write"}
+why = {"done": "The receipt is later than the last answer that was saved: all of it is handed in.",
+       "hand": "Saved is not handed in: what was saved after the last receipt, or without one, is not marked.",
+       "sign": "The laptop does not know who types: what you answer now goes to the name at the top.",
+       "write": "What can be meant in two ways is not guessed. Left as it is, the answer counts as missing."}
+
+# %% tags=["reference"]
+cases = given.course.cases
+ref("course-cases", {one.id: NEXT[one.id] for one in cases.lines}, outcome="use-the-course", weight=3,
+    shows="whose-work", lesson=f"{lesson}#your-work-is-yours",
+    slips=line_reasons(bank.lists["course_cases"], cases.answers, NEXT,
+                       {id: why[do] for id, do in NEXT.items()}, shown=cases.lines))
+
+# %% tags=["reference"]
 chain = given.course.chain
 own_slip = sum(field.points for field in chain if field.became == SLIP)
 follow = sum(field.points for field in chain if field.became == FOLLOWS)
 total = sum(field.points for field in chain)
-
-# %% tags=["reference"]
 ref(
-    "course-points", total - own_slip, outcome="use-the-course", weight=2, lesson=where,
+    "course-points", total - own_slip, outcome="use-the-course", weight=2, shows="charged-once",
+    lesson=f"{lesson}#how-a-mark-comes-about",
     slips=[
         Slip(total - own_slip - follow, 0,
              "Fields that only follow from the slip are right on your own figures; it is charged once."),
@@ -83,31 +95,30 @@ sheet.form(
 )
 
 # %% tags=["reference"]
-clear = reasons([(text, kind) for text, _, kind in READ], [], {
-    "18,5 kN": "with one figure after it, a comma can only be the decimal comma.",
-    "13 ft lb": "feet and pounds together are a torque, whichever stands first.",
-    "1 1/4 turn": "the gap before 1/4 shows that it is one and a quarter.",
-    "½ turn": "½ is a half, however it is typed.",
-    "0,049 in": "after a nought at the front, a comma can only be the decimal comma.",
-    "12.5N·m": "a gap that is missing before the unit changes nothing.",
-    "40 um": "u is what people type for µ, and µm are micrometres.",
-    "1/16 in": "a fraction of an inch is a figure like any other.",
-    "1 234,5 N": "the gap parts off the thousands, so the comma is the decimal comma.",
-    "90 deg": "deg is short for degrees, as the sign is.",
-    "-0,05 mm": "the minus stands in front, and after a nought a comma is the decimal comma.",
-    "250 lbf in": "pounds of force and inches together are a torque.",
-})
+clear = {
+    "decimal-comma": "with one figure after it, a comma can only be the decimal comma.",
+    "feet-first": "feet and pounds together are a torque, whichever stands first.",
+    "mixed": "the gap shows that the fraction comes on top of the whole turns.",
+    "half": "½ is a half, however it is typed.",
+    "nought": "after a nought at the front, a comma can only be the decimal comma.",
+    "no-gap": "a gap that is missing before the unit changes nothing.",
+    "micro": "u is what people type for µ, and µm are micrometres.",
+    "fraction": "a fraction of an inch is a figure like any other.",
+    "thousands": "the gap parts off the thousands, so the comma is the decimal comma.",
+    "degrees": "deg is short for degrees, as the sign is.",
+    "minus": "the minus stands in front, and after a nought a comma is the decimal comma.",
+    "inch-pounds": "pounds of force and inches together are a torque.",
+}
 
 # %% tags=["reference"]
-plain = {slip.value: slip.sentence for slip in clear}
 written = given.forms.written
-unclear = {id for id, (text, kind) in written.items() if not has_one_meaning(text, kind)}
+unclear = {id for id, one in written.items() if not has_one_meaning(one.text, one.unit)}
 ref(
-    "forms-asked", unclear, outcome="write-figures",
-    lesson="00-course-and-safety#figures-the-way-you-write-them",
+    "forms-asked", unclear, outcome="write-figures", shows="two-meanings",
+    lesson=f"{lesson}#figures-the-way-you-write-them",
     slips=reasons(given.forms.options, unclear, {
-        id: f"“{text}” looks odd, but it has one meaning only: {plain[text]}"
-        for id, (text, _) in written.items() if id not in unclear
+        id: f"“{one.text}” looks odd, but it has one meaning only: {clear[one.way]}"
+        for id, one in written.items() if id not in unclear
     }),
 )
 
@@ -142,9 +153,9 @@ sheet.form(
 # %% tags=["reference"]
 figures = given.figures
 scale = Q(figures.torque_nm, "N*m").m_as("lbf*ft")
-where = "00-course-and-safety#figures-the-way-you-write-them"
+where = f"{lesson}#figures-the-way-you-write-them"
 ref(
-    "figures-scale", Q(scale, ""), outcome="write-figures", weight=3, lesson=where,
+    "figures-scale", Q(scale, ""), outcome="write-figures", shows="convert", weight=3, lesson=where,
     tolerance={"absolute": Q(0.5, "")}, slips=[
         Slip(Q(figures.torque_nm, ""), 0,
              "That is the figure in N·m; set on a scale in lbf·ft it overtightens by a third."),
@@ -158,7 +169,7 @@ ref(
 shim, foil = Q(figures.shim_mm, "mm"), Q(figures.foil_thou, "thou")
 spacer = read_quantity(f"{figures.spacer_in} in", "in")
 ref(
-    "figures-stack", (shim + foil + spacer).to("mm"), outcome="write-figures", weight=3,
+    "figures-stack", (shim + foil + spacer).to("mm"), outcome="write-figures", shows="convert", weight=3,
     tolerance=Q(0.012, "mm"), lesson=where,
     slips=[
         Slip(shim + spacer + Q(figures.foil_thou / 100, "mm"), 0.25,
@@ -174,7 +185,7 @@ turned, more = read_quantity(f"{figures.turns} turn", "turn"), Q(figures.degrees
 whole, part = figures.turns.split()
 run_on = read_quantity(f"{whole}{part} turn", "turn")
 ref(
-    "figures-angle", (turned + more).to("degree"), outcome="write-figures", weight=2, lesson=where,
+    "figures-angle", (turned + more).to("degree"), outcome="write-figures", shows="convert", weight=2, lesson=where,
     tolerance=Q(0.5, "degree"),
     slips=[
         Slip((run_on + more).to("degree"), 0.25,
@@ -186,8 +197,8 @@ ref(
 # %% tags=["reference"]
 jug, takes = Q(figures.jug_ml, "mL"), Q(figures.oil_l, "L")
 poured = (figures.jugs * jug).to("L")
-ref("figures-oil", takes - poured, outcome="write-figures", weight=2, tolerance=Q(0.012, "L"),
-    lesson=where, slips=[Slip(poured, 0.25, "That is what is in; asked is what is missing.")])
+ref("figures-oil", takes - poured, outcome="write-figures", shows="convert", weight=2,
+    tolerance=Q(0.012, "L"), lesson=where, slips=[Slip(poured, 0.25, "That is what is in; asked is what is missing.")])
 
 # %% tags=["mark"] task="figures" points=12
 
@@ -212,7 +223,8 @@ ref(
     "picture-hazards",
     set(found),
     outcome="spot-hazards",
-    lesson="00-course-and-safety#look-round-first",
+    shows="every-hazard",
+    lesson=f"{lesson}#look-round-first",
     slips=[Slip(place.id, 0, f"{place.name}: {place.because}")
            for place in safety.places if place.id not in found],
 )
@@ -222,48 +234,58 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 5. What do you do?
 #
-# Another day in the same workshop. At three places something is wrong. For each, choose the safe act and the reason for it. **You must get the acts right to pass**, where a life or an eye hangs on them. *9 points.*
-
-# %% tags=["rig"]
-given_table("What you see", ["place", "what can be seen"],
-            [(danger.place.text, danger.seen) for danger in given.acts.places])
+# Other days in the same workshop. The workshop's rule: whoever can get hurt at this moment is got clear first. What needs no repair you put right yourself. What is broken, or what nobody knows, goes out of use and is reported. **To pass, leave nothing as it is that can hurt somebody, and choose what the rule asks for.** More care where nothing is wrong costs marks, but does not fail you. *10 points.*
 
 # %% tags=["form"]
-sheet.form("acts", *[
-    field
-    for n, danger in enumerate(given.acts.places, 1)
-    for field in (
-        sheet.choice(f"acts-{n}-act", f"{danger.place.text}: what do you do?", options=danger.acts),
-        sheet.choice(f"acts-{n}-why", f"{danger.place.text}: why?", options=danger.whys),
-    )
-])
+sheet.form(
+    "acts",
+    sheet.each("acts-do", "What do you do at each of these places?",
+               lines=given.acts.lines, options=given.acts.answers),
+)
 
 # %% tags=["reference"]
-hazards = safety.hazard_by_id
-by_seen = {hazard.seen: hazard for hazard in hazards.values()}
-useless = {f"{id}-{k}": wrong.because
-           for id, hazard in hazards.items() for k, wrong in enumerate(hazard.wrong, 1)}
+ACT = {"press-shut": "go", "sling-strong": "go", "gear-handle": "go", "hot-marked": "go", "oven-clear": "go",
+       "press-hand": "stop", "sling-under": "stop", "gear-finger": "stop", "air-sleeve": "stop", "clip-open": "stop",
+       "press-open": "mend", "sling-weak": "mend", "hot-alone": "mend", "oven-cloths": "mend", "oil-floor": "mend",
+       "press-torn": "report", "sling-frayed": "report", "air-leak": "report", "bottle": "report"}
+at_place = {
+    "press-shut": "The guard stands between the work and the face, and both hands are outside: it may be pressed on.",
+    "press-hand": "The ram stops for no hand, and a tilted ring gives its force back in an instant. First the hand comes out.",
+    "press-open": "Nobody is in danger at rest, and the guard is whole: close it. Left open, it stands open under load.",
+    "press-torn": "A guard without its hinge does not stay shut under load. That is a repair: no job goes on this press.",
+    "sling-strong": "The sling is marked for more than the case weighs, is whole, and nobody is in the way.",
+    "sling-weak": "Hold the mark on the sling against the weight of the case: it would part. Hang a stronger one on.",
+    "sling-under": "The sling is good, and the person is under the load all the same: one hook or hand that slips is enough.",
+    "sling-frayed": "The strands that are left carry what the broken ones did. On the hook, the next person lifts with it.",
+}
 
 # %% tags=["reference"]
-where = "00-course-and-safety#look-round-first"
-for n, danger in enumerate(given.acts.places, 1):
-    hazard = by_seen[danger.seen]
-    here = f"What you see here leads to something else: {hazard.what}"
-    acts = {id: useless.get(id) or f"A good act, but against another danger: {hazards[id].what} {here}"
-            for id, _ in danger.acts}
-    whys = {id: f"True, but it is why there is another danger: {hazards[id].what} {here}"
-            for id, _ in danger.whys}
-    ref(f"acts-{n}-act", hazard.id, outcome="act-safely", weight=2, must_pass=hazard.must_pass,
-        slips=reasons(danger.acts, hazard.id, acts), lesson=where)
-    ref(f"acts-{n}-why", hazard.id, outcome="know-the-why",
-        slips=reasons(danger.whys, hazard.id, whys), lesson=where)
+at_place |= {
+    "gear-handle": "Both hands are where they turn; no finger is where it is drawn in.",
+    "gear-finger": "However slow, a mesh draws in what it has caught, before the hand that turns feels it.",
+    "hot-marked": "The plate warns whoever comes, and the gloves lie where they are needed.",
+    "hot-alone": "Hot metal looks as cold metal does: the next person takes it up with bare fingers. Plate and gloves are at hand.",
+    "oven-clear": "Nothing that burns stands near the heat.",
+    "oven-cloths": "Nothing burns yet, with the oven cold. Switched on, oily cloths on it do; their bin is there.",
+    "air-sleeve": "Air goes through a sleeve and a skin. It takes a second, so the gun comes down at once.",
+    "air-leak": "A split hose whips when it bursts. Tape does not hold the pressure, so it is shut off and repaired.",
+    "clip-open": "The ring is a spring, and leaves as a shot. It is half open now: they stop before anything else.",
+    "oil-floor": "Nobody slips while nobody is there. Left, it takes the first foot that carries a shaft; binder is at hand.",
+    "bottle": "Only a label says what a clear liquid is. Labelled by guess or poured away, it harms somebody later.",
+}
 
-# %% tags=["mark"] task="acts" points=9
+# %% tags=["reference"]
+placed = line_reasons(bank.lists["acts"], given.acts.answers, ACT, at_place, shown=given.acts.lines)
+ref("acts-do", {one.id: ACT[one.id] for one in given.acts.lines}, outcome="act-safely", must_pass=True,
+    shows="first-things", lesson=f"{lesson}#look-round-first",
+    slips=[replace(one, safe=ACT[one.value[0]] == "go") for one in placed])
+
+# %% tags=["mark"] task="acts" points=10
 
 # %% [markdown] tags=["task"]
 # ## 6. What comes first?
 #
-# These are the steps of one dangerous job, out of order. Put them in an order in which nobody can get hurt. Several orders are right. **No step may stand before one that safety asks for first.** *7 points.*
+# These are steps of one dangerous job, out of order; some others are left out. Put them in an order in which nobody can get hurt. Several orders are right. **No step may stand before one that safety asks for first.** *7 points.*
 
 # %% tags=["form"]
 sheet.form(
@@ -278,7 +300,8 @@ ref(
     order.OrderTask.from_unit(load_jobs(), given.first.operations),
     outcome="act-safely",
     must_pass=True,
-    lesson="00-course-and-safety#what-comes-first",
+    shows="safe-steps",
+    lesson=f"{lesson}#what-comes-first",
 )
 
 # %% tags=["mark"] task="first" points=7
@@ -286,61 +309,90 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 7. Eye protection
 #
-# Tick every job for which eye protection is worn, and no other. Many workshops ask for it all day long; here it is asked where something is struck, springs, is under load or sprays. **To pass, leave none of them out.** A tick too many costs marks, but does not fail you. *5 points.*
+# The workshop's rule: glasses with side shields stand against what is struck or springs, closed goggles against what splashes or is blown. Sunglasses and reading glasses that are open at the sides are no eye protection. Whoever stands near is protected as whoever works.
+#
+# **To pass, leave no eye without the protection that it needs.** *8 points.*
 
 # %% tags=["form"]
 sheet.form(
     "eyes",
-    sheet.choices("eyes-jobs", "For which of these do you put eye protection on?",
-                  options=given.eyes.options),
+    sheet.each("eyes-do", "What is to be done before each of these jobs goes on?",
+               lines=given.eyes.lines, options=given.eyes.answers),
 )
 
 # %% tags=["reference"]
-jobs = {job.id: job for job in safety.jobs}
-ref(
-    "eyes-jobs",
-    {id for id, _ in given.eyes.options if jobs[id].eyes},
-    outcome="protect-eyes",
-    must_pass=True,
-    lesson="00-course-and-safety#the-usual-cautions-and-why",
-    slips=[Slip(id, 0, f"{jobs[id].name}: {jobs[id].why}", safe=True)
-           for id, _ in given.eyes.options if not jobs[id].eyes],
-)
+WORN = {"pin-both": "go", "clip-screen": "go", "wash-goggles": "go", "air-goggles": "go",
+        "pin-collar": "own", "clip-brow": "own", "wash-few": "own", "air-soon": "own",
+        "pin-drift": "other", "clip-watcher": "other", "wash-beside": "other", "air-end": "other",
+        "pin-reading": "kind", "clip-sun": "kind", "wash-glasses": "kind", "air-glasses": "kind"}
+eyes = {
+    "pin-collar": "Glasses on a collar stop no chip, and the first blow can shed one.",
+    "clip-brow": "The ring leaves the pliers while you look closely, and the glasses sit on your brow.",
+    "wash-few": "The bristles flick solvent with the first stroke as with the last.",
+    "air-soon": "Grit comes back in the first instant; a second of air is enough.",
+    "pin-drift": "You are protected. A chip does not know who held the hammer: the face at the drift is nearer than yours.",
+    "clip-watcher": "You are protected. A ring that leaves the pliers meets whoever is near, and the learner looks straight at it.",
+    "wash-beside": "You are protected. The bristles flick solvent sideways, into the bare eyes beside you.",
+    "air-end": "You are protected. What you blow in comes out at the other end, and somebody looks into it.",
+}
 
-# %% tags=["mark"] task="eyes" points=5
+# %% tags=["reference"]
+eyes |= {
+    "pin-reading": "Reading glasses feel like protection. They are open at the sides, and may break under a chip.",
+    "clip-sun": "Sunglasses feel like protection. They are open at the sides, where a ring comes back off a wall.",
+    "wash-glasses": "Side shields stop what flies straight; solvent runs and drips in round their edge.",
+    "air-glasses": "Side shields stop what flies straight; blown grit drifts in behind them.",
+}
+eyes |= {id: "Everybody here wears the kind that fits this job, who works and who is near."
+         for id, do in WORN.items() if do == "go"}
+worn = line_reasons(bank.lists["eyes"], given.eyes.answers, WORN, eyes, shown=given.eyes.lines)
+ref("eyes-do", {one.id: WORN[one.id] for one in given.eyes.lines}, outcome="protect-eyes", must_pass=True,
+    shows="every-job", lesson=f"{lesson}#the-usual-cautions-and-why",
+    slips=[replace(one, safe=WORN[one.value[0]] == "go") for one in worn])
+
+# %% tags=["mark"] task="eyes" points=8
 
 # %% [markdown] tags=["task"]
 # ## 8. Why?
 #
-# Three cautions. All the reasons are true; choose for each caution the one that is *its* reason. *6 points.*
+# Each of these was stopped. All the reasons are true of something; choose for each the one that is *its* reason. *6 points.*
 
 # %% tags=["form"]
-sheet.form("why", *[
-    sheet.choice(f"why-{n}", f"“{one.caution.text}” Why?", options=one.options)
-    for n, one in enumerate(given.why.cautions, 1)
-])
+sheet.form(
+    "why",
+    sheet.each("why-stopped", "Why was each of these stopped?",
+               lines=given.why.lines, options=given.why.answers),
+)
 
 # %% tags=["reference"]
-cautions = safety.caution_by_id
-for n, one in enumerate(given.why.cautions, 1):
-    ref(
-        f"why-{n}", one.caution.id, outcome="know-the-why",
-        lesson="00-course-and-safety#the-usual-cautions-and-why",
-        slips=reasons(one.options, one.caution.id, {
-            id: f"True, but it is why you should: {cautions[id].text}" for id, _ in one.options
-        }),
-    )
+CAUSE = {"press-tilt": "force", "puller": "force", "clip-face": "force",
+         "steel-hammer": "splinter", "steel-drift": "splinter", "two-hammers": "splinter",
+         "finger": "drawn", "rag": "drawn", "glove": "drawn", "can": "burns", "cloths": "burns", "spray": "burns",
+         "hot-ring": "unseen", "bottle": "unseen", "cans": "unseen",
+         "far-out": "back", "twisted": "back", "low-down": "back"}
+told = {"force": "Here something is bent or pressed out of line and holds force; think of the moment when it slips.",
+        "splinter": "Here steel meets steel as hard as itself; think of what gives way when neither can be dented.",
+        "drawn": "Here something turns with a hand or a cloth at it; think of where the turning takes what it touches.",
+        "burns": "Here something that gives off vapour is near heat; think of what the vapour does there.",
+        "unseen": "Here the next person has nothing to go by; think of what they see and what they then do.",
+        "back": "Here the load is light enough for the arms; think of what holds it up when it is far out or turned."}
+ref("why-stopped", {one.id: CAUSE[one.id] for one in given.why.lines}, outcome="know-the-why", shows="own-reason",
+    lesson=f"{lesson}#the-usual-cautions-and-why",
+    slips=line_reasons(bank.lists["why"], given.why.answers, CAUSE,
+                       {id: told[do] for id, do in CAUSE.items()}, shown=given.why.lines))
 
 # %% tags=["mark"] task="why" points=6
 
 # %% [markdown] tags=["task"]
 # ## 9. May it be lifted by hand?
 #
-# Work out the limit and the lifting index, to two decimals, and decide. The limit is 23 kg × reach × height × travel × twist × frequency × grip:
+# Work out the limit and the lifting index of the lift in the table, to two decimals. The limit is 23 kg × reach × height × travel × twist × frequency × grip:
 #
 # reach = 25 ÷ H · height = 1 − 0.003 × |V − 75| · travel = 0.82 + 4.5 ÷ D · twist = 1 − 0.0032 × A · index = load ÷ limit
 #
-# An early slip is charged once. **To pass, do not decide for less care than the lift needs.** *20 points.*
+# Then think of four changes, of which only one can be made: H to 25 cm, V to 75 cm, D to 25 cm, or A to 0. The grip multiplier stays as it is.
+#
+# Last, say what you do with this load, and with four others. A table takes what it is marked for, and no more. An early slip is charged once. **To pass, do not decide for less care than a load needs.** *22 points.*
 
 # %% tags=["rig"]
 lift = given.lift
@@ -355,37 +407,39 @@ sheet.form(
     sheet.number("lift-twist", "Twist multiplier", ""),
     sheet.number("lift-limit", "Recommended weight limit", "kg"),
     sheet.number("lift-index", "Lifting index", ""),
-    sheet.choice("lift-decision", "What do you do?", options=given.lift.decisions),
-    sheet.choice("lift-reason", "What decides that?", options=given.lift.reasons),
-    sheet.choice("lift-change", "Which one change would raise the limit most?",
-                 options=given.lift.changes),
+    sheet.number("lift-best", "To what does the best of the four changes raise the limit?", "kg"),
+    sheet.each("lift-decision", "What do you do with each load?", options=given.lift.answers, lines=[
+        ("own", f"{given.lift.load.capitalize()}, {given.lift.mass_kg:g} kg, as worked out above; "
+                f"the table is marked {given.lift.table_kg} kg."),
+        *((one.id, one.said) for one in given.lift.others),
+    ]),
 )
 
 # %% tags=["reference"]
 lift = given.lift
 asked = lifting.Lift.measured(lift.sizes())
 parts = asked.multipliers()
-where, near = "00-course-and-safety#may-i-lift-this", {"absolute": 0.006}
+where, near = f"{lesson}#may-i-lift-this", {"absolute": 0.006}
 reach_cm, height_cm, travel_cm = lift.reach_cm, lift.height_cm, lift.travel_cm
-reach = ref("lift-reach", parts["reach"], outcome="judge-a-lift", weight=2, tolerance=near,
+reach = ref("lift-reach", parts["reach"], outcome="judge-a-lift", shows="limit-and-index", weight=2, tolerance=near,
             lesson=where, slips=[Slip(reach_cm / 25, 0, "Upside down: further out leaves less.")])
 height = ref(
-    "lift-height", parts["height"], outcome="judge-a-lift", weight=2, tolerance=near, lesson=where,
+    "lift-height", parts["height"], outcome="judge-a-lift", shows="limit-and-index", weight=2, tolerance=near, lesson=where,
     slips=[Slip(1 - 0.003 * height_cm, 0.25, "It is the distance from 75 cm that counts.")])
 
 # %% tags=["reference"]
 travel = ref(
-    "lift-travel", parts["travel"], outcome="judge-a-lift", weight=2, tolerance=near, lesson=where,
+    "lift-travel", parts["travel"], outcome="judge-a-lift", shows="limit-and-index", weight=2, tolerance=near, lesson=where,
     slips=[Slip(0.82 + 4.5 / (height_cm + travel_cm), 0.25,
                 "D is the way from start to end, not the height of the end.")])
 twist = ref(
-    "lift-twist", parts["twist"], outcome="judge-a-lift", weight=2, tolerance=near, lesson=where,
+    "lift-twist", parts["twist"], outcome="judge-a-lift", shows="limit-and-index", weight=2, tolerance=near, lesson=where,
     slips=[Slip(1 - 0.032 * lift.twist_deg, 0.25, "0.0032 for each degree, not 0.032.")])
 
 # %% tags=["reference"]
 rest = (height, travel, twist, parts["frequency"], parts["grip"])
 limit = ref(
-    "lift-limit", lifting.weight_limit(reach, *rest), outcome="judge-a-lift", weight=3,
+    "lift-limit", lifting.weight_limit(reach, *rest), outcome="judge-a-lift", shows="limit-and-index", weight=3,
     tolerance=0.025, lesson=where,
     slips=[
         Slip(lifting.weight_limit(*rest), 0.25, "The reach is left out, which counts most."),
@@ -394,47 +448,43 @@ limit = ref(
     ],
 )
 load = Q(lift.mass_kg, "kg")
-index = ref("lift-index", lifting.lifting_index(load, limit), outcome="judge-a-lift", weight=3,
+index = ref("lift-index", lifting.lifting_index(load, limit), outcome="judge-a-lift", shows="limit-and-index", weight=3,
             tolerance=0.025, lesson=where,
             slips=[Slip((limit / load).m_as(""), 0, "Upside down: load divided by limit."),
                    Slip(lift.mass_kg / 23, 0, "That is the load against the easiest lift.")])
 
 # %% tags=["reference"]
-heavy = index > lifting.RAISED
-careful = [Slip("aid", 0.5, "Safe, but more than the index asks for.", safe=True)]
-decided = ref(
-    "lift-decision", "aid" if heavy else "alone", outcome="judge-a-lift", weight=2, must_pass=True,
-    lesson=where,
-    slips=[*([] if heavy else careful), *reasons(lift.decisions, {"aid"} if heavy else {"aid", "alone"}, {
-        "alone": "It comes off the floor, but above 1 the lower back carries more than it can bear for long.",
-        "two": "Two people share a load badly: when one slips, the other has it all. "
-               "The index has to be worked out for each.",
-        "quick": "It is over sooner, but a jerk loads the back more than the weight does.",
-    })],
-)
-
-# %% tags=["reference"]
-ref("lift-reason", "above" if heavy else "below", outcome="know-the-why", weight=3, lesson=where,
-    slips=reasons(lift.reasons, "above" if heavy else "below", {
-        "above": "Load divided by limit comes out at 1 or less: whoever takes it for more fetches a hoist for nothing.",
-        "below": "Load divided by limit comes out above 1: whoever takes it for less lifts more than the back can bear.",
-        "light": "23 kg holds for the easiest lift only; the multipliers take from it.",
-        "feel": "What hurts the back far out does not feel heavy in the arms.",
-        "posture": "Good posture helps, but the reach is still there, and it loads the back just the same.",
-        "habit": "That it went well before does not change the load on the back: harm adds up lift by lift.",
-    }))
-
-# %% tags=["reference"]
-kilos = {id: lifting.Lift.measured(sizes).limit() for id, sizes in changes(lift.sizes()).items()}
+eased = {"reach": reach, "height": height, "travel": travel, "twist": twist}
+kilos = {name: lifting.weight_limit(*(part for other, part in eased.items() if other != name),
+                                    parts["frequency"], parts["grip"]) for name in eased}
 best = max(kilos, key=kilos.get)
-now = asked.limit().m_as("kg")
-more = {id: f"That takes the limit from {now:.1f} kg to {kilo.m_as('kg'):.1f} kg; another change does more."
-        for id, kilo in kilos.items()}
-ref("lift-change", best, outcome="judge-a-lift", weight=3, lesson=where,
-    slips=reasons(lift.changes, best, more | {
-        "fast": "Faster means more jerk; the equation holds for smooth lifts only.",
-        "belt": "A belt feels firm, but the equation has no part for it: it does not raise the limit.",
-    }))
+change = {"reach": "H at 25 cm", "height": "V at 75 cm", "travel": "D at 25 cm", "twist": "no twist"}
+ref("lift-best", kilos[best], outcome="judge-a-lift", shows="best-change", weight=3, tolerance=0.025, lesson=where,
+    slips=[Slip(kilo, 0.25, f"That is the limit with {change[name]}; another change does more.")
+           for name, kilo in kilos.items() if name != best])
+
+# %% tags=["reference"]
+CARE = "Safe, but more than the lift asks for: it is below the limit by hand."
+HEAVY = "Load divided by limit comes out above 1: it comes off the floor, and the lower back bears more than it can for long."
+right, why = {"own": "table" if index > lifting.RAISED else "alone"}, {}
+for load in lift.others:
+    by_hand, borne = load.mass_kg <= load.limit_kg, load.mass_kg <= load.table_kg
+    right[load.id] = "weigh" if not load.mass_kg else "alone" if by_hand else "table" if borne else "stronger"
+for id, do in right.items():
+    why[id] = {
+        "alone": {"table": CARE, "stronger": CARE, "weigh": "What it weighs is known; hold it against the limit by hand."},
+        "table": {"alone": HEAVY, "stronger": "Hold its weight against the mark on the table: this one takes it.",
+                  "weigh": "What it weighs is known; hold it against the limit by hand and the mark on the table."},
+        "stronger": {"alone": HEAVY, "table": "It weighs more than the table is marked for: the table tips or gives way, and the load falls.",
+                     "weigh": "What it weighs is known; hold it against the mark on the table."},
+        "weigh": "Nobody knows what it weighs, so no limit and no mark says anything yet; a guess ends in a back or a fallen load.",
+    }[do]
+
+# %% tags=["reference"]
+lines = [("own", ""), *((load.id, load.name) for load in lift.others)]
+ref("lift-decision", right, outcome="judge-a-lift", shows="lifting-aid", weight=5, must_pass=True, lesson=where,
+    slips=[replace(one, safe=one.sentence == CARE)
+           for one in line_reasons(lines, lift.answers, right, why)])
 
 # %% tags=["mark"] task="lift" points=20
 

@@ -111,7 +111,7 @@ given_table("A sheet as it was marked", ["field", "points", "what became of it"]
 hazard_picture()
 
 # %% [markdown]
-# How many did you let through? *Another day* draws the workshop anew. Go on until you find all of them. What you look at every day is what you stop seeing.
+# How many did you let through? What is done follows one rule: whoever can get hurt **at this moment** is got clear first. What needs no repair you put right yourself. What is broken, or what nobody knows, goes **out of use** and is reported. *Another day* draws the workshop anew. Go on until you find all of them. What you look at every day is what you stop seeing.
 
 # %% [markdown]
 # ## The usual cautions, and why
@@ -132,6 +132,8 @@ given_table("Lifting, and where figures come from", ["caution", "why"],
             [(c.text, c.why) for c in safety.cautions if c.theme in ("lifting", "figures")])
 
 # %% [markdown]
+# Eyes need the **kind** that fits: side shields for what flies, closed goggles for what splashes or is blown. Reading glasses and sunglasses are neither. And whoever stands near is protected as you are.
+#
 # Two of them surprise people. Brake cleaner is *not* safe because it has dried: its vapour is what burns. And a hand turning gears slowly is *not* safe because it is slow: the mesh has the finger before you feel it.
 
 # %% [markdown]
@@ -162,7 +164,7 @@ lifting_rig(mass_kg=16, reach_cm=50, height_cm=25, travel_cm=60, twist_deg=30)
 # %% [markdown]
 # Now bring the index to 1 without changing the load. **Predict** which slider does most, then try each on its own. It depends on the lift: here it is the reach; with a load close to you but far to the side it is the twist. A lift table wins twice, since it raises the load and shortens the way.
 #
-# At an index **up to 1** most healthy people can do the lift day by day. **Above 1** use the hoist or the lift table, or change the lift. **Above 3** leave it. Your own back may say less than the equation: then your back decides.
+# At an index **up to 1** most healthy people can do the lift day by day. **Above 1** use the hoist or the lift table, or change the lift. **Above 3** leave it. Your own back may say less than the equation: then your back decides. A lift table or sling takes what it is **marked** for, so find out what the load weighs before you choose one.
 
 # %% tags=["rig"]
 grips = {"good": "handles", "fair": "fingers bent right round an edge", "poor": "smooth, oiled or sharp"}
@@ -187,7 +189,7 @@ given_table("How the six parts are worked out", ["part", "works out as", "best a
 # ## Sources
 #
 # - Lifting equation: NIOSH publication 94-110. Load constant, index and frequency table as quoted in publications; the four formulas and the grip table from memory.
-# - Eye protection: 29 CFR 1910.133(a). Guards at the point of operation: 29 CFR 1910.212. Labels and data sheets: 29 CFR 1910.1200. That a data sheet has sixteen sections: GHS, from memory.
+# - Eye protection: 29 CFR 1910.133(a); which kind for what: appendix B of its subpart I, from memory. Guards at the point of operation: 29 CFR 1910.212. Labels and data sheets: 29 CFR 1910.1200. That a data sheet has sixteen sections: GHS, from memory.
 # - Hard hammers on hard parts: hammer makers' safety rules. Compressed air: 29 CFR 1910.242(b), from memory.
 # - All other cautions: common practice, no source. First aid: from memory; your college's own rules win.
 # - Workshop, unit, jobs and figures are invented for teaching.

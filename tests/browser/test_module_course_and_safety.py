@@ -144,6 +144,10 @@ def test_hazards_found_by_keys_are_saved_reopened_and_marked(handed_out, wait_un
     assert len(said) == 12
     assert page.locator(f"{FRONT} [data-verdict]").count() == 0
     screenshot(page, "safety-exercise-picture")
+    for nth, name in ((4, "acts"), (8, "lift")):
+        page.locator(f"{FRONT} .twoshaft-form").nth(nth).scroll_into_view_if_needed()
+        screenshot(page, f"safety-exercise-{name}")
+    page.locator(f"{FRONT} .tsh-picture").first.scroll_into_view_if_needed()
 
     form = page.locator(f"{FRONT} .twoshaft-form").nth(3)
     boxes = form.locator("input[type=checkbox]")

@@ -9,6 +9,7 @@ from twoshaft.safety import load_safety
 from twoshaft.units.quantities import Q
 
 MODULE = "00-course-and-safety"
+MUST_PASS = {"acts-do", "eyes-do", "lift-decision"}
 
 
 @pytest.fixture(scope="module", params=["ann", "bob", "cal", "dee"])
@@ -75,26 +76,79 @@ def test_a_slip_charged_more_than_once(marked, issued):
     assert "charged once" in fields["course-points"].sentences[0]
 
 
-def test_a_tempting_act_fails_the_must_pass_and_is_told_why(marked, issued):
-    by_seen = {hazard.seen: hazard for hazard in load_safety().hazard_by_id.values()}
-    n, hazard = next(
-        (n, by_seen[place["seen"]])
-        for n, place in enumerate(issued["given"]["acts"]["places"], 1)
-        if by_seen[place["seen"]].must_pass
-    )
-    fields, whole = marked(**{f"acts_{n}_act": f"{hazard.id}-1"})
-    field = fields[f"acts-{n}-act"]
-    assert field.share == 0 and not field.passed and not whole.met
-    assert field.sentences == (hazard.wrong[0].because,)
-    assert hazard.act not in " ".join(field.sentences)
+def wrong_line(clean, name, line, option):
+    """The right answers of a field with another one in a line, as they are stored."""
+    return clean.fields[name].store({**clean.references[name].value, line: option})
 
 
-def test_a_true_reason_of_something_else(marked, issued):
-    one = issued["given"]["why"]["cautions"][0]
-    other = next(id for id, _ in one["options"] if id != one["caution"][0])
-    fields, _ = marked(why_1=other)
-    assert fields["why-1"].share == 0
-    assert fields["why-1"].sentences[0].startswith("True, but it is why you should:")
+def shown(clean, name):
+    return dict(clean.fields[name].lines)
+
+
+@pytest.mark.parametrize("name", sorted(MUST_PASS))
+def test_any_line_that_is_wrong_fails_its_outcome_and_is_told_why(marked, clean, name):
+    right, options = clean.references[name].value, dict(clean.fields[name].options)
+    careful = {slip.value for slip in clean.references[name].slips if slip.safe}
+    for line, answer in right.items():
+        for option in options:
+            if option == answer:
+                continue
+            fields, whole = marked(
+                **{name.replace("-", "_"): wrong_line(clean, name, line, option)}
+            )
+            field = fields[name]
+            assert field.passed == ((line, option) in careful)
+            assert whole.met == field.passed and field.share < 1
+            assert shown(clean, name)[line] in " ".join(field.sentences)
+
+
+@pytest.mark.parametrize("name", sorted(MUST_PASS))
+def test_one_answer_in_every_line_never_passes(marked, clean, name):
+    for option in dict(clean.fields[name].options):
+        same = clean.fields[name].store(dict.fromkeys(clean.references[name].value, option))
+        careful = {slip.value for slip in clean.references[name].slips if slip.safe}
+        fair = all(
+            answer == option or (line, option) in careful
+            for line, answer in clean.references[name].value.items()
+        )
+        field = marked(**{name.replace("-", "_"): same})[0][name]
+        assert not field.passed or fair
+
+
+def test_more_care_where_nothing_is_wrong_costs_marks_but_does_not_fail(module, marked):
+    seen = set()
+    for learner in (f"ann{n}" for n in range(6)):
+        clean = module.clean(learner)
+        for name in ("acts-do", "eyes-do"):
+            well = [line for line, do in clean.references[name].value.items() if do == "go"]
+            for option in dict(clean.fields[name].options):
+                if well and option != "go":
+                    wrong = {name.replace("-", "_"): wrong_line(clean, name, well[0], option)}
+                    field = marked(learner, **wrong)[0][name]
+                    assert field.passed and field.share < 1
+                    seen.add(name)
+    assert seen == {"acts-do", "eyes-do"}
+
+
+def test_a_true_reason_of_something_else(marked, clean):
+    line, right = next(iter(clean.references["why-stopped"].value.items()))
+    other = next(id for id in dict(clean.fields["why-stopped"].options) if id != right)
+    field = marked(why_stopped=wrong_line(clean, "why-stopped", line, other))[0]["why-stopped"]
+    assert 0 < field.share < 1
+    assert "think of" in " ".join(field.sentences)
+
+
+def test_saved_is_not_handed_in(module, marked):
+    seen = 0
+    for learner in (f"ann{n}" for n in range(6)):
+        clean = module.clean(learner)
+        hand = [id for id, do in clean.references["course-cases"].value.items() if do == "hand"]
+        for line in hand:
+            wrong = wrong_line(clean, "course-cases", line, "done")
+            field = marked(learner, course_cases=wrong)[0]["course-cases"]
+            assert field.share < 1 and "Saved is not handed in" in " ".join(field.sentences)
+            seen += 1
+    assert seen
 
 
 def test_a_place_let_through_and_a_place_stopped_for_nothing(marked, issued):
@@ -116,23 +170,6 @@ def test_the_order_as_shown_earns_nothing_and_fails_the_must_pass(marked, issued
     assert not fields["first-order"].passed and not whole.met
 
 
-def test_glasses_left_off_fail_the_must_pass(marked, right):
-    fields, whole = marked(eyes_jobs=right["eyes-jobs"][1:])
-    assert fields["eyes-jobs"].share == 0.75
-    assert not fields["eyes-jobs"].passed and not whole.met
-
-
-def test_glasses_where_none_are_asked_for_cost_marks_but_do_not_fail(marked, right, issued):
-    right = right["eyes-jobs"]
-    extra = next(id for id, _ in issued["given"]["eyes"]["options"] if id not in right)
-    fields, _ = marked(eyes_jobs=[*right, extra])
-    assert 0 < fields["eyes-jobs"].share < 1 and fields["eyes-jobs"].passed
-    fields, _ = marked(eyes_jobs=[*list(right)[1:], extra])
-    assert not fields["eyes-jobs"].passed
-    fields, whole = marked(eyes_jobs=[id for id, _ in issued["given"]["eyes"]["options"]])
-    assert fields["eyes-jobs"].share == 0 and not whole.met  # ticking all shows no knowledge
-
-
 def test_a_slip_in_a_multiplier_is_charged_once(marked, issued):
     lift = issued["given"]["lift"]
     parts = lifting.Lift.measured(lift).multipliers()
@@ -150,26 +187,43 @@ def test_a_slip_in_a_multiplier_is_charged_once(marked, issued):
     assert lost == ["lift-height"]
 
 
-def test_a_must_pass_decision_is_judged_on_the_true_index(marked, right):
-    other = {"alone": "aid", "aid": "alone"}[right["lift-decision"]]
+def test_a_must_pass_decision_is_judged_on_the_true_index(marked, clean):
+    right = clean.references["lift-decision"].value["own"]
+    other = {"alone": "table", "table": "alone"}[right]
     index = 0.5 if other == "alone" else 1.5
-    reason = "below" if other == "alone" else "above"
-    fields, whole = marked(lift_index=f"{index}", lift_decision=other, lift_reason=reason)
+    decision = wrong_line(clean, "lift-decision", "own", other)
+    fields, whole = marked(lift_index=f"{index}", lift_decision=decision)
     assert fields["lift-index"].share == 0
     assert fields["lift-decision"].share == 1 and fields["lift-decision"].carried
-    # Lifting it alone where an aid is needed fails; an aid that is not needed does not.
-    assert fields["lift-decision"].passed == (other == "aid")
-    assert whole.met == (other == "aid")
+    # Lifting it by hand where an aid is needed fails; an aid that is not needed does not.
+    assert fields["lift-decision"].passed == (other == "table")
+    assert whole.met == (other == "table")
 
 
-def test_more_care_than_the_lift_needs_costs_marks_but_does_not_fail(marked, right):
-    wanted = right["lift-decision"]
-    for decision in ("two", "quick", "alone", "aid"):
-        if decision == wanted:
+def test_that_an_aid_is_more_than_asked_is_said_of_the_true_lift_alone(marked, clean):
+    """A wrong index of one's own never makes the sentence of a load that needs the aid."""
+    right = clean.references["lift-decision"].value["own"]
+    index = "0.5" if right == "table" else "1.5"
+    for line, load in clean.references["lift-decision"].value.items():
+        decision = wrong_line(clean, "lift-decision", line, "table")
+        if load == "table":
             continue
-        fields, _ = marked(lift_decision=decision)
-        assert fields["lift-decision"].passed == (decision == "aid")
-        assert fields["lift-decision"].share == (0.5 if decision == "aid" else 0)
+        field = marked(lift_index=index, lift_decision=decision)[0]["lift-decision"]
+        said = any("Safe, but more than the lift asks for" in one for one in field.sentences)
+        # With one's own index of 1.5 the aid for the own lift follows, and is not found fault with.
+        assert said == (load == "alone" and line != "own")
+
+
+def test_a_table_that_is_not_marked_for_the_load_fails(module, marked):
+    for learner in ("ann", "bob", "cal"):
+        clean = module.clean(learner)
+        value = clean.references["lift-decision"].value
+        heavy = next(line for line, do in value.items() if do == "stronger")
+        bare = next(line for line, do in value.items() if do == "weigh")
+        for line, said in ((heavy, "more than the table is marked for"), (bare, "Nobody knows")):
+            wrong = wrong_line(clean, "lift-decision", line, "table")
+            field = marked(learner, lift_decision=wrong)[0]["lift-decision"]
+            assert not field.passed and said in " ".join(field.sentences)
 
 
 def test_reach_upside_down_cannot_be_worked_on_with(marked, issued):
@@ -179,13 +233,22 @@ def test_reach_upside_down_cannot_be_worked_on_with(marked, issued):
     assert fields["lift-limit"].share == 1
 
 
-def test_weight_alone_and_a_weak_change_are_told_why_without_the_key(marked, right):
-    weak = next(k for k in ("shorter", "face") if k != right["lift-change"])
-    fields, _ = marked(lift_reason="light", lift_change=weak)
-    assert fields["lift-reason"].share == 0
-    assert "easiest lift only" in fields["lift-reason"].sentences[0]
-    assert fields["lift-change"].share == 0
-    assert "another change does more" in fields["lift-change"].sentences[0]
+def test_a_weak_change_is_told_without_the_key(marked, issued):
+    lift = issued["given"]["lift"]
+    parts = lifting.Lift.measured(lift).multipliers()
+    weak = max(("travel", "twist", "height"), key=lambda name: parts[name])
+    limit = lifting.weight_limit(*({**parts, weak: 1.0}).values()).m_as("kg")
+    field = marked(lift_best=f"{limit:.2f} kg")[0]["lift-best"]
+    assert field.share == 0.25 and "another change does more" in field.sentences[0]
+
+
+def test_the_best_change_follows_from_own_multipliers(marked, issued):
+    """Beside the solution: the smallest multiplier taken as 1."""
+    lift = issued["given"]["lift"]
+    parts = lifting.Lift.measured(lift).multipliers()
+    least = min(("reach", "height", "travel", "twist"), key=lambda name: parts[name])
+    best = lifting.weight_limit(*({**parts, least: 1.0}).values()).m_as("kg")
+    assert marked(lift_best=f"{best:.2f} kg")[0]["lift-best"].share == 1
 
 
 def test_pounds_for_kilograms_are_read_and_a_wrong_unit_is_named(marked, right):

@@ -28,13 +28,6 @@ class Caution(Section):
     """A regulation or standard, ``common practice, no source``, or ``… (from memory)``."""
 
 
-class WrongAct(Section):
-    """Something that people do instead, and why it does not help."""
-
-    act: Text
-    because: Text
-
-
 class Hazard(Section):
     """A state of a place in which somebody can get hurt."""
 
@@ -48,9 +41,8 @@ class Hazard(Section):
     act: Text
     """The safe act."""
     caution: Id
-    wrong: tuple[WrongAct, ...] = Field(min_length=2)
-    must_pass: bool = False
-    """Whether the safe act has to be known, whatever the marks."""
+    grave: bool = False
+    """Whether it can cost a life or an eye."""
 
 
 class Place(Section):
@@ -75,22 +67,11 @@ class Place(Section):
         return ids.index(hazard)
 
 
-class Fact(Section):
-    """How the course works: a true sentence, one that is not true, and why."""
-
-    id: Id
-    right: Text
-    wrong: Text
-    why: Text
-
-
 class Job(Section):
-    """A job at the bench, and whether it asks for eye protection."""
+    """A job at the bench."""
 
     id: Id
     name: Text
-    eyes: bool
-    why: Text
 
 
 class Safety(Section):
@@ -100,7 +81,6 @@ class Safety(Section):
 
     cautions: Annotated[tuple[Caution, ...], Field(min_length=1)]
     places: Annotated[tuple[Place, ...], Field(min_length=1)]
-    facts: tuple[Fact, ...]
     jobs: tuple[Job, ...]
 
     @model_validator(mode="after")
@@ -109,7 +89,6 @@ class Safety(Section):
             ("cautions", [c.id for c in self.cautions]),
             ("places", [p.id for p in self.places]),
             ("hazards", [h.id for p in self.places for h in p.hazards]),
-            ("facts", [f.id for f in self.facts]),
             ("jobs", [j.id for j in self.jobs]),
         ):
             doubled = next((id for id in ids if ids.count(id) > 1), None)

@@ -50,6 +50,7 @@ MOST = {HANDED_DOWN: Most(0.10, 0.10, 0.10), COPIED: Most(0.15, 0.0)}
 """Where a way may get another :class:`Most` than the usual one."""
 SAFE_MUST_PASS = frozenset(
     {
+        "course-and-safety",
         "gear-train-and-checks",
         "measuring-and-tools",
         "pressed-and-driven",

@@ -4,51 +4,67 @@ from __future__ import annotations
 
 from twoshaft.readings.course_and_safety.given import Figures, Forms, Written
 from twoshaft.readings.course_and_safety.lot import Lot
+from twoshaft.readings.keyed import Stream
 from twoshaft.records import Option
 from twoshaft.units.quantities import Q
 
 OF_EACH = 4
-READ = (
-    ("18,5 kN", "kN", "a force"),
-    ("13 ft lb", "N·m", "a torque"),
-    ("1 1/4 turn", "turn", "an angle"),
-    ("½ turn", "turn", "an angle"),
-    ("0,049 in", "mm", "a length"),
-    ("12.5N·m", "N·m", "a torque"),
-    ("40 um", "mm", "a length"),
-    ("1/16 in", "mm", "a length"),
-    ("1 234,5 N", "N", "a force"),
-    ("90 deg", "°", "an angle"),
-    ("-0,05 mm", "mm", "a length"),
-    ("250 lbf in", "N·m", "a torque"),
-)
-"""Figures that are read as they stand: text, unit asked for, kind in words."""
-ASKED_BACK = (
-    ("1,234 mm", "mm", "a length"),
-    ("13 mN", "N·m", "a torque"),
-    ("18 NM", "N·m", "a torque"),
-    ("25 mil", "mm", "a length"),
-    ("1.25", "mm", "a length"),
-    ("14 nm", "N·m", "a torque"),
-    ("3'", "m", "a length"),
-    ("20 ft/lb", "N·m", "a torque"),
-    ("1.2.3 mm", "mm", "a length"),
-    ("12 J", "N·m", "a torque"),
-    ("18 kg", "N", "a force"),
-    ("40 u", "mm", "a length"),
-)
+READ = {
+    "decimal-comma": ("{n},{d} kN", "kN", "a force"),
+    "feet-first": ("{n} ft lb", "N·m", "a torque"),
+    "mixed": ("{d} {part} turn", "turn", "an angle"),
+    "half": ("{d}½ turn", "turn", "an angle"),
+    "nought": ("0,0{n} in", "mm", "a length"),
+    "no-gap": ("{n}.{d}N·m", "N·m", "a torque"),
+    "micro": ("{n} um", "mm", "a length"),
+    "fraction": ("{part} in", "mm", "a length"),
+    "thousands": ("{d} {nnn},{d} N", "N", "a force"),
+    "degrees": ("{n} deg", "°", "an angle"),
+    "minus": ("-0,0{d} mm", "mm", "a length"),
+    "inch-pounds": ("{nnn} lbf in", "N·m", "a torque"),
+}
+"""Figures that are read as they stand, by how they are written: text, unit asked for, kind in
+words."""
+ASKED_BACK = {
+    "three-after-comma": ("{d},{nnn} mm", "mm", "a length"),
+    "milli-or-metre": ("{n} mN", "N·m", "a torque"),
+    "capitals": ("{n} NM", "N·m", "a torque"),
+    "mil": ("{n} mil", "mm", "a length"),
+    "bare": ("{d}.{n}", "mm", "a length"),
+    "nano": ("{n} nm", "N·m", "a torque"),
+    "dash": ("{d}'", "m", "a length"),
+    "per-pound": ("{n} ft/lb", "N·m", "a torque"),
+    "two-points": ("{d}.{d}.{d} mm", "mm", "a length"),
+    "energy": ("{n} J", "N·m", "a torque"),
+    "mass": ("{n} kg", "N", "a force"),
+    "micro-what": ("{n} u", "mm", "a length"),
+}
 """Figures that can be meant in two ways, or not at all."""
+PARTS = ("1/16", "3/32", "1/8", "5/32", "3/16", "1/4", "3/8", "3/4")
 INCHES = ("1/16", "3/32", "1/8", "5/32", "3/16", "1/4")
 TURNS = ("1 1/4", "1 1/2", "1 3/4", "1 1/3", "1 2/3")
 
 
 def draw_forms(lot: Lot) -> Forms:
     """Figures that can be taken and others that are asked back, as many of each."""
-    picked = lot.next_ones("read", READ, OF_EACH) + lot.next_ones("asked", ASKED_BACK, OF_EACH)
-    keyed = list(enumerate(lot.stream.child("forms").shuffled(picked), 1))
-    return Forms(
-        options=tuple(Option(f"w{n}", f"{text}, for {kind}") for n, (text, _, kind) in keyed),
-        written={f"w{n}": Written(text, unit) for n, (text, unit, _) in keyed},
+    stream = lot.stream.child("forms")
+    picked = [*lot.next_ones("read", list(READ.items()), OF_EACH)]
+    picked += lot.next_ones("asked", list(ASKED_BACK.items()), OF_EACH)
+    options, written = [], {}
+    for n, (way, (pattern, unit, kind)) in enumerate(stream.shuffled(picked), 1):
+        text = typed(pattern, stream)
+        options.append(Option(f"w{n}", f"{text}, for {kind}"))
+        written[f"w{n}"] = Written(text, unit, way)
+    return Forms(options=tuple(options), written=written)
+
+
+def typed(pattern: str, stream: Stream) -> str:
+    """A figure as somebody types it, written in one of the ways of this file."""
+    return pattern.format(
+        d=1 + stream.integer(9),
+        n=11 + stream.integer(79),
+        nnn=110 + stream.integer(880),
+        part=stream.choice(PARTS),
     )
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from twoshaft.records import Option, Record, Row
+from twoshaft.records import Option, Record, Row, Scenes
 
 
 class Link(Row, frozen=True):
@@ -16,17 +16,18 @@ class Link(Row, frozen=True):
 
 
 class Course(Record, frozen=True):
-    """Sentences about the course to tick, and fields of which each hangs on the one before."""
+    """Cases of a learner's own work, and fields of which each hangs on the one before."""
 
-    options: tuple[Option, ...]
+    cases: Scenes
     chain: tuple[Link, ...]
 
 
 class Written(Row, frozen=True):
-    """A figure as somebody types it, and the unit that the field asks for."""
+    """A figure as somebody types it, the unit asked for, and the way it is written."""
 
     text: str
     unit: str
+    way: str
 
 
 class Forms(Record, frozen=True):
@@ -76,31 +77,6 @@ class Picture(Record, frozen=True):
     options: tuple[Option, ...]
 
 
-class Danger(Record, frozen=True):
-    """A place at which something is wrong.
-
-    Attributes
-    ----------
-    place : Option
-        Its id, its number and name.
-    seen : str
-        What can be seen there, said without judging it.
-    acts, whys : tuple of Option
-        What may be done, and reasons for it.
-    """
-
-    place: Option
-    seen: str
-    acts: tuple[Option, ...]
-    whys: tuple[Option, ...]
-
-
-class Acts(Record, frozen=True):
-    """Places at which something is wrong on another day."""
-
-    places: tuple[Danger, ...]
-
-
 class First(Record, frozen=True):
     """A dangerous job to put in order.
 
@@ -118,30 +94,41 @@ class First(Record, frozen=True):
     start: tuple[Option, ...]
 
 
-class Eyes(Record, frozen=True):
-    """Jobs, for some of which eye protection is worn."""
-
-    options: tuple[Option, ...]
-
-
-class Caution(Record, frozen=True):
-    """A caution, and reasons of which one is its own."""
-
-    caution: Option
-    options: tuple[Option, ...]
-
-
-class Why(Record, frozen=True):
-    """Cautions to give the reason for."""
-
-    cautions: tuple[Caution, ...]
-
-
 class Said(Row, frozen=True):
     """A figure of the lift in words."""
 
     what: str
     figure: str
+
+
+class Load(Row, frozen=True):
+    """A load to decide on.
+
+    Attributes
+    ----------
+    id, name : str
+    mass_kg : float
+        0 where nothing says what it weighs.
+    limit_kg : float
+        The limit of this lift by hand.
+    table_kg : int
+        What the lift table at hand is marked for.
+    """
+
+    id: str
+    name: str
+    mass_kg: float
+    limit_kg: float
+    table_kg: int
+
+    @property
+    def said(self) -> str:
+        """The load and its figures, in words."""
+        weight = f"{self.mass_kg:g} kg" if self.mass_kg else "its weight not marked"
+        return (
+            f"{self.name}, {weight}. By hand the limit is {self.limit_kg:g} kg; "
+            f"the table is marked {self.table_kg} kg."
+        )
 
 
 class Lift(Record, frozen=True):
@@ -156,8 +143,13 @@ class Lift(Record, frozen=True):
         As ``models.lifting`` names them.
     per_minute : float
     grip : str
+    table_kg : int
+        What the lift table at hand is marked for.
     rows : tuple of Said
-    decisions, reasons, changes : tuple of Option
+    others : tuple of Load
+        Other loads, to decide on.
+    answers : tuple of Option
+        What may be done with each load.
     """
 
     load: str
@@ -168,10 +160,10 @@ class Lift(Record, frozen=True):
     twist_deg: int
     per_minute: float
     grip: str
+    table_kg: int
     rows: tuple[Said, ...]
-    decisions: tuple[Option, ...]
-    reasons: tuple[Option, ...]
-    changes: tuple[Option, ...]
+    others: tuple[Load, ...]
+    answers: tuple[Option, ...]
 
     def sizes(self) -> dict[str, Any]:
         """What the lifting equation asks for, by its names."""
@@ -186,8 +178,8 @@ class Given(Record, frozen=True):
     forms: Forms
     figures: Figures
     picture: Picture
-    acts: Acts
+    acts: Scenes
     first: First
-    eyes: Eyes
-    why: Why
+    eyes: Scenes
+    why: Scenes
     lift: Lift

@@ -6,15 +6,31 @@ from collections.abc import Mapping
 from typing import Any
 
 from twoshaft.models import lifting
-from twoshaft.readings.course_and_safety.given import Lift, Said
+from twoshaft.readings.course_and_safety.given import Lift, Load, Said
 from twoshaft.readings.course_and_safety.lot import BANK, Lot
+from twoshaft.readings.keyed import Stream
 
 CLEAR_BELOW, CLEAR_ABOVE = 0.85, 1.18
 """Between these indices a reading error of a few centimetres could turn the decision."""
 HIGHEST_INDEX = 2.6
 CLEARLY_BEST = 1.06
 """The best change raises the limit by so much more than the second best."""
+OWN_TABLE_KG = (25, 30, 40, 50)
+"""Marks of lift tables that can take any load that is worked out."""
 LOADS = ("main case half", "clutch housing half", "output shaft with its gears", "differential")
+OTHERS = (
+    "Crate of shafts",
+    "Crate of gears",
+    "Crate of case halves",
+    "Crate of differentials",
+    "Box of bolts and plates",
+    "Drum of parts to wash",
+)
+TABLES_KG = (20, 25, 30, 40, 50, 75)
+BY_HAND, TABLE, STRONGER, UNKNOWN = "by hand", "table", "stronger", "unknown"
+LEAST_HEAVY_KG = {BY_HAND: 7, TABLE: 12, STRONGER: 26}
+MOST_HEAVY_KG = {BY_HAND: 17, TABLE: 40, STRONGER: 58}
+"""Masses [kg] of loads for two hands, for the table at hand, and for a stronger one."""
 
 
 def draw_lift(lot: Lot) -> Lift:
@@ -22,7 +38,7 @@ def draw_lift(lot: Lot) -> Lift:
     stream = lot.stream.child("lift")
     (load,) = lot.next_ones("loads", LOADS, 1)
     # Alike many have to leave the load on the floor as may lift it; a resit changes which.
-    best = stream.choice(("closer", "raise", "face"))
+    best = stream.choice(("reach", "height", "twist"))
     heavy = (lot.learner_stream.child("heavy").integer(2) + lot.attempt) % 2 == 1
     while True:
         mass_kg = round(stream.uniform(7.0, 20.0), 1)
@@ -43,11 +59,38 @@ def draw_lift(lot: Lot) -> Lift:
                 load=load,
                 mass_kg=mass_kg,
                 **sizes,
+                table_kg=stream.choice(OWN_TABLE_KG),
                 rows=_rows(mass_kg, sizes),
-                decisions=tuple(stream.shuffled(BANK.lists["decisions"])),
-                reasons=tuple(stream.shuffled(BANK.lists["reasons"])),
-                changes=tuple(stream.shuffled(BANK.lists["changes"])),
+                others=_others(lot),
+                answers=BANK.lists["lifts_answers"],
             )
+
+
+def _others(lot: Lot) -> tuple[Load, ...]:
+    """Four loads: one with no weight on it, one too heavy for the table, two of any kind."""
+    stream = lot.stream.child("others")
+    kinds = [STRONGER, UNKNOWN]
+    kinds += [stream.choice((BY_HAND, TABLE, STRONGER, UNKNOWN)) for _ in range(2)]
+    names = lot.next_ones("others", OTHERS, len(kinds))
+    return tuple(
+        _load(f"load-{n}", name, kind, stream)
+        for n, (name, kind) in enumerate(zip(names, stream.shuffled(kinds), strict=True), 1)
+    )
+
+
+def _load(id: str, name: str, kind: str, stream: Stream) -> Load:
+    """A load well clear of the limit by hand and of the mark on the table."""
+    if kind == UNKNOWN:
+        limit = round(stream.uniform(6.0, 20.0), 1)
+        return Load(id, name, 0, limit, stream.choice(TABLES_KG))
+    while True:
+        mass = round(stream.uniform(LEAST_HEAVY_KG[kind], MOST_HEAVY_KG[kind]), 1)
+        clear = (1.2, 1.7) if kind == BY_HAND else (0.3, 0.85)
+        limit = round(mass * stream.uniform(*clear), 1)
+        table = stream.choice(TABLES_KG)
+        takes = 0.5 * table < mass < 0.9 * table if kind != STRONGER else mass > 1.1 * table
+        if takes and 5.0 < limit < lifting.LOAD_CONSTANT_KG:
+            return Load(id, name, mass, limit, table)
 
 
 def _rows(mass_kg: float, sizes: Mapping[str, Any]) -> tuple[Said, ...]:
@@ -64,36 +107,13 @@ def _rows(mass_kg: float, sizes: Mapping[str, Any]) -> tuple[Said, ...]:
     )
 
 
-def changes(sizes: Mapping[str, Any]) -> dict[str, dict[str, Any]]:
-    """The lift as it would be after each change that can be worked out.
-
-    Parameters
-    ----------
-    sizes : mapping
-        As :meth:`Lift.sizes` gives them.
-
-    Returns
-    -------
-    dict of str to dict
-        The same sizes, one of them changed, by the change's id.
-    """
-    return {
-        "closer": {**sizes, "reach_cm": lifting.EASIEST_REACH_CM},
-        "raise": {**sizes, "height_cm": lifting.EASIEST_HEIGHT_CM},
-        "shorter": {**sizes, "travel_cm": lifting.SHORTEST_TRAVEL_CM},
-        "face": {**sizes, "twist_deg": 0},
-    }
-
-
 def _best(sizes: Mapping[str, Any]) -> str:
-    """The change that is clearly the best, also for who leaves the grip as it was; else empty."""
-    grip = lifting.Lift.measured(sizes).multipliers()["grip"]
-    changed = changes(sizes)
-    by_model = {id: lifting.plain_limit_kg(then) for id, then in changed.items()}
-    by_hand = {id: lifting.plain_limit_kg(then, grip) for id, then in changed.items()}
-    for limits in (by_model, by_hand):
-        first, second, *_ = sorted(limits.values(), reverse=True)
-        if first < CLEARLY_BEST * second:
-            return ""
-    best = max(by_model, key=lambda change: by_model[change])
-    return best if best == max(by_hand, key=lambda change: by_hand[change]) else ""
+    """The multiplier that clearly takes most from the limit; else empty."""
+    parts = {
+        "reach": lifting.reach_multiplier.plain(sizes["reach_cm"]),
+        "height": lifting.height_multiplier.plain(sizes["height_cm"]),
+        "travel": lifting.travel_multiplier.plain(sizes["travel_cm"]),
+        "twist": lifting.twist_multiplier.plain(sizes["twist_deg"]),
+    }
+    first, second, *_ = sorted(parts, key=lambda name: parts[name])
+    return first if parts[second] >= CLEARLY_BEST * parts[first] else ""

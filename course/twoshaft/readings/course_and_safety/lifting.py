@@ -82,7 +82,7 @@ def _load(id: str, name: str, kind: str, stream: Stream) -> Load:
     """A load well clear of the limit by hand and of the mark on the table."""
     if kind == UNKNOWN:
         limit = round(stream.uniform(6.0, 20.0), 1)
-        return Load(id, name, 0, limit, stream.choice(TABLES_KG))
+        return Load(id, name, 0.0, limit, stream.choice(TABLES_KG))
     while True:
         mass = round(stream.uniform(LEAST_HEAVY_KG[kind], MOST_HEAVY_KG[kind]), 1)
         clear = (1.2, 1.7) if kind == BY_HAND else (0.3, 0.85)

@@ -3,7 +3,7 @@
 #
 # <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# Ten tasks about parts that are pressed, warmed, driven and locked. Take about 70 minutes; have paper and a calculator. Every answer is saved as you give it; you can stop and come back.
+# Ten tasks about parts that are pressed, warmed, driven and locked. Take about 80 minutes; have paper and a calculator. Every answer is saved as you give it; you can stop and come back.
 #
 # Interference counts above zero, play below. Where an answer builds on an earlier one, a slip is charged once.
 #
@@ -26,7 +26,7 @@ from twoshaft.readings.pressed_and_driven.driver import tight_in
 from twoshaft.readings.pressed_and_driven.jobs import load_fitting_jobs
 from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, line_reasons, reasons, ref, settled
+from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
 
 where, bank = "04-pressed-and-driven", bank_of("pressed-and-driven")
 HALF_UM, MICRON = Q(0.5, "um"), Q(0.0006, "mm")
@@ -34,7 +34,7 @@ HALF_UM, MICRON = Q(0.5, "um"), Q(0.0006, "mm")
 # %% [markdown] tags=["task"]
 # ## 1. Read a fit
 #
-# The drawing names a fit; the table has the zones of ISO 286 for this size, in micrometres from the nominal size. *10 points.*
+# The drawing names a fit; the table has the zones of ISO 286 for this size, in micrometres from the nominal size. The last question is about other fits too. *10 points.*
 
 # %% tags=["rig"]
 given_table(f"Fit: {given.limits.size_mm:g} {given.limits.codes}; zones for this size"
@@ -48,33 +48,38 @@ sheet.form(
     sheet.number("limits-shaft", "Largest shaft", "mm"),
     sheet.number("limits-most", "Most interference; play as a minus", "µm"),
     sheet.number("limits-least", "Least interference; play as a minus", "µm"),
-    sheet.choice("limits-kind", "What does this fit mean for the work?", options=given.limits.kinds),
+    sheet.each("limits-kind", "What does each fit mean for the work? Limits of size in mm.",
+               lines=[("own", f"the fit {given.limits.codes} above"),
+                      *((f"fit-{n}", f"hole {pair.hole_mm[0]:.3f} to {pair.hole_mm[1]:.3f}, shaft {pair.shaft_mm[0]:.3f} to {pair.shaft_mm[1]:.3f}")
+                        for n, pair in enumerate(given.limits.others, 1))], options=given.limits.kinds),
 )
 
 # %% tags=["reference"]
 zones = {zone.name: zone for zone in given.limits.zones}
 made = fit.Fit(*(fit.Zone(name, given.limits.size_mm, zones[name].lower_um, zones[name].upper_um)
                  for name in given.limits.codes.split("/")))
-hole = ref("limits-hole", made.hole.smallest, outcome="read-fit", tolerance=MICRON, lesson=f"{where}#read-a-fit",
+hole = ref("limits-hole", made.hole.smallest, outcome="read-fit", shows="limits", tolerance=MICRON, lesson=f"{where}#read-a-fit",
            slips=[Slip(made.hole.largest, 0, "This is the largest hole; look at the lower limit.")])
-shaft = ref("limits-shaft", made.shaft.largest, outcome="read-fit", tolerance=MICRON, lesson=f"{where}#read-a-fit",
+shaft = ref("limits-shaft", made.shaft.largest, outcome="read-fit", shows="limits", tolerance=MICRON, lesson=f"{where}#read-a-fit",
             slips=[Slip(made.shaft.smallest, 0, "This is the smallest shaft; look at the upper limit.")])
 uppers = Q(made.shaft.upper_um - made.hole.upper_um, "um")
-most = ref("limits-most", (shaft - hole).to("um"), outcome="read-fit", weight=1.5, tolerance=HALF_UM,
+most = ref("limits-most", (shaft - hole).to("um"), outcome="read-fit", shows="limits", weight=1.5, tolerance=HALF_UM,
            lesson=f"{where}#read-a-fit",
            slips=[Slip(uppers, 0, "You paired upper with upper; the tightest pair is the largest shaft in the smallest hole.")])
 
 # %% tags=["reference"]
-least = ref("limits-least", Q(made.least_um, "um"), outcome="read-fit", weight=1.5, tolerance=HALF_UM,
+least = ref("limits-least", Q(made.least_um, "um"), outcome="read-fit", shows="limits", weight=1.5, tolerance=HALF_UM,
             lesson=f"{where}#read-a-fit",
             slips=[Slip(uppers, 0, "You paired upper with upper; the loosest pair is the smallest shaft in the largest hole.")])
-kind = "press" if least.m_as("um") > 0 else "hand" if most.m_as("um") <= 0 else "either"
-slips = reasons(given.limits.kinds, kind, {
-    "grade": "A grade says how wide a zone is, not where it lies.", "basis": "The shaft may be larger still.",
-    "middle": "Parts are made up to the limits, not only in the middle.", "press": "Look at the sign of the loosest pair.",
-    "hand": "Look at the sign of the tightest pair.", "either": "Look at the signs of both pairs: are they the same?",
-})
-ref("limits-kind", kind, outcome="read-fit", weight=2, lesson=f"{where}#read-a-fit", slips=slips)
+grips = {"own": (least.m_as("um"), most.m_as("um"))}
+for n, pair in enumerate(given.limits.others, 1):
+    grips[f"fit-{n}"] = pair.shaft_mm[0] - pair.hole_mm[1], pair.shaft_mm[1] - pair.hole_mm[0]
+kinds = {id: "press" if low > 0 else "hand" if high <= 0 else "either" for id, (low, high) in grips.items()}
+WHOSE = {"press": "Even the smallest shaft is larger than the largest hole: pushed by hand, it jams at its edge.",
+         "hand": "Even the largest shaft is smaller than the smallest hole: it slips in, and under load it creeps if nothing holds it.",
+         "either": "The tightest pair grips and the loosest has play: take it for one of them and the driver is the wrong one half the time."}
+ref("limits-kind", kinds, outcome="read-fit", shows="kind-of-fit", weight=3, lesson=f"{where}#read-a-fit",
+    slips=line_reasons([(id, "") for id in kinds], given.limits.kinds, kinds, {id: WHOSE[kind] for id, kind in kinds.items()}))
 
 # %% tags=["mark"] task="limits" points=10
 
@@ -83,7 +88,7 @@ ref("limits-kind", kind, outcome="read-fit", weight=2, lesson=f"{where}#read-a-f
 #
 # Bore and ring were measured. Pressure in the seat = interference × the figure in the table. Force = π × diameter × length × pressure × friction, with MPa and mm giving newtons.
 #
-# Then push the ring to its shoulder below and read the gauge. The workshop's rule: a force outside your two limits by more than a tenth is looked into. *10 points.*
+# Then push the ring to its shoulder below and read the gauge. The workshop's rule: a force outside its two limits by more than a tenth is looked into. The last question is about other rings too, all at their shoulder. **It must be right to pass, in every line.** *10 points.*
 
 # %% tags=["rig"]
 press = given.press
@@ -107,7 +112,10 @@ sheet.form(
     sheet.number("press-low", "Force at the lowest friction", "kN"),
     sheet.number("press-high", "Force at the highest friction", "kN"),
     sheet.number("press-read", "Force at the shoulder, as you read it", "kN"),
-    sheet.choice("press-do", "What do you do?", options=given.press.todo),
+    sheet.each("press-do", "What do you do in each case? Forces in kN.",
+               lines=[("own", "the ring of the table, as you read its gauge"),
+                      *((f"ring-{n}", f"worked out {one.low_kn:g} to {one.high_kn:g}, the gauge shows {one.shown_kn:g}")
+                        for n, one in enumerate(given.press.others, 1))], options=given.press.todo),
 )
 
 # %% tags=["reference"]
@@ -115,9 +123,9 @@ press = given.press
 seat = fit.Pressed.of(unit, press.press)
 length, size = Q(press.length_mm, "mm"), Q(press.size_mm, "mm")
 there = Q(1000 * (press.shaft_mm - press.hole_mm), "um")
-grip = ref("press-grip", 1.0 * there, outcome="judge-force", tolerance=HALF_UM, lesson=f"{where}#force-of-the-press",
+grip = ref("press-grip", 1.0 * there, outcome="judge-force", shows="pressure-and-force", tolerance=HALF_UM, lesson=f"{where}#force-of-the-press",
            slips=[Slip(there / 2, 0.3, "That is on the radius; interference counts on the diameter.")])
-loaded = ref("press-pressure", grip * Q(press.mpa_per_um, "MPa/um"), outcome="judge-force", tolerance=0.015,
+loaded = ref("press-pressure", grip * Q(press.mpa_per_um, "MPa/um"), outcome="judge-force", shows="pressure-and-force", tolerance=0.015,
              lesson=f"{where}#force-of-the-press")
 
 # %% tags=["reference"]
@@ -126,23 +134,27 @@ per_mpa = {mu: fit.press_force(any_grip, seat.pair, length, mu) / fit.pressure(a
            for mu in press.friction}
 low_mu, high_mu = press.friction
 told = "Your figure leaves out π: the seat is the way round times its length."
-low = ref("press-low", (loaded * per_mpa[low_mu]).to("kN"), outcome="judge-force", tolerance=0.015,
+low = ref("press-low", (loaded * per_mpa[low_mu]).to("kN"), outcome="judge-force", shows="pressure-and-force", tolerance=0.015,
           lesson=f"{where}#force-of-the-press", slips=[Slip((loaded * per_mpa[low_mu]).to("kN") / 3.14159, 0.3, told)])
-high = ref("press-high", (loaded * per_mpa[high_mu]).to("kN"), outcome="judge-force", tolerance=0.015,
+high = ref("press-high", (loaded * per_mpa[high_mu]).to("kN"), outcome="judge-force", shows="pressure-and-force", tolerance=0.015,
            lesson=f"{where}#force-of-the-press", slips=[Slip((loaded * per_mpa[high_mu]).to("kN") / 3.14159, 0.3, told)])
 
 # %% tags=["reference"]
 shows = fit.press_force(there, seat.pair, length, press.true_friction)
 whole = bench_tools.scale_for(shows.m_as("kN"), bench_tools.PRESS_GAUGES_KN)
-read = ref("press-read", shows, outcome="judge-force", tolerance=Q(0.75 * whole.mark, "kN"), lesson=f"{where}#force-of-the-press")
-do = "stop" if read > 1.1 * high else "take-out" if read < 0.9 * low else "go-on"
-slips = reasons(press.todo, do, {
-    "go-on": "Hold the gauge against both of your forces.", "stop": "Hold the gauge against the larger of your forces.",
-    "take-out": "Hold the gauge against the smaller of your forces.",
-    "push-on": "What the press can give is not what the seat bears.", "hammer": "A blow on a loaded ring tilts it or makes it fly.",
-    "compound": "Compound does not make a wrong size right.", "oil": "Nobody reaches under a loaded ram.",
-})
-ref("press-do", do, outcome="judge-force", weight=3, lesson=f"{where}#force-of-the-press", slips=slips)
+read = ref("press-read", shows, outcome="judge-force", shows="pressure-and-force", tolerance=Q(0.75 * whole.mark, "kN"), lesson=f"{where}#force-of-the-press")
+
+# %% tags=["reference"]
+gauges = {"own": (low.m_as("kN"), high.m_as("kN"), read.m_as("kN"))}
+gauges |= {f"ring-{n}": (one.low_kn, one.high_kn, one.shown_kn) for n, one in enumerate(press.others, 1)}
+acts = {id: "stop" if shown > 1.1 * most_kn else "take-out" if shown < 0.9 * least_kn else "go-on"
+        for id, (least_kn, most_kn, shown) in gauges.items()}
+GAUGE = {"go-on": "The gauge stands within the two forces, give or take a tenth: taken out again, a good seat is scraped for nothing.",
+         "stop": "The press has force to spare, so one pushes on; far above the larger force, the ring tilts or scores the bore.",
+         "take-out": "It goes in so nicely; far below the smaller force the seat hardly grips, and the ring turns in it on the road."}
+ref("press-do", acts, outcome="judge-force", shows="stop-and-look", weight=4, must_pass=True,
+    lesson=f"{where}#force-of-the-press",
+    slips=line_reasons([(id, "") for id in acts], press.todo, acts, {id: GAUGE[act] for id, act in acts.items()}))
 
 # %% tags=["mark"] task="press" points=10
 
@@ -151,7 +163,7 @@ ref("press-do", do, outcome="judge-force", weight=3, lesson=f"{where}#force-of-t
 #
 # The outer part of a tight pair is to be warmed. Growth = diameter in metres × growth of a metre for each degree × rise. Add the rise that just frees it to the temperature of the room, and then the margin for handling. A rise is given in K (kelvin): one K is a step of one °C.
 #
-# Last, say what you do with each of four other parts. **You must get all four right to pass.** *13 points.*
+# The last two questions are about other parts too. **They must be right to pass, in every line.** *13 points.*
 
 # %% tags=["rig"]
 heat = given.heat
@@ -171,7 +183,10 @@ sheet.form(
     sheet.number("heat-to", "Temperature to warm it to", "°C", of="temperature"),
     sheet.number("heat-play", f"Play at {'the hottest allowed' if given.heat.oven_c is None else 'the temperature of the oven'}; "
                  "what still grips as a minus", "µm"),
-    sheet.choice("heat-do", "What do you do with this part?", options=given.heat.todo),
+    sheet.each("heat-do", "What do you do with each part? Temperatures in °C.",
+               lines=[("own", "the part of the table, as it lies in the room"),
+                      *((f"part-{n}", f"just free at {one.free_c}, margin {one.margin_k} K, limit {one.limit_c}; it is at {one.now_c}")
+                        for n, one in enumerate(given.heat.others, 1))], options=given.heat.todo),
     sheet.each("heat-how", "Other parts: what do you do in each case?", lines=given.heat.how,
                options=given.heat.how_todo),
 )
@@ -185,30 +200,29 @@ warm = fit.warm_to_assemble(grips, seat, grows, limit, room=room, handling=Q(hea
 other = fit.warm_to_assemble(grips, seat, inner, limit, room=room)
 free = Q(warm.free_c - heat.room_c, "delta_degC")
 near = {"relative": 0.012, "absolute": Q(0.6, "delta_degC")}
-rise = ref("heat-rise", free, outcome="warm-part", tolerance=near, lesson=f"{where}#warm-the-part", weight=2,
+rise = ref("heat-rise", free, outcome="warm-part", shows="room-and-margin", tolerance=near, lesson=f"{where}#warm-the-part", weight=2,
            slips=[Slip(Q(other.free_c - heat.room_c, "delta_degC"), 0.3, "That is the metal of the part that stays cold."),
                   Slip(2 * free, 0.2, "You worked with the radius; interference and growth both count on the diameter.")])
 
 # %% tags=["reference"]
 target = Q(heat.room_c + rise.m_as("delta_degC") + heat.handling_k, "degC")
-goal = ref("heat-to", target, outcome="warm-part", weight=2, tolerance=Q(1, "delta_degC"), lesson=f"{where}#warm-the-part",
+goal = ref("heat-to", target, outcome="warm-part", shows="room-and-margin", weight=2, tolerance=Q(1, "delta_degC"), lesson=f"{where}#warm-the-part",
            slips=[Slip(Q(target.m - heat.room_c, "degC"), 0.3, "That is the rise; the room comes on top."),
                   Slip(Q(target.m - heat.handling_k, "degC"), 0.3, "There it just comes free: the margin for handling is missing.")])
 warmest = heat.limit_c if heat.oven_c is None else heat.oven_c
 room_left = fit.growth(seat, grows, Q(warmest - heat.room_c, "delta_degC"))
-ref("heat-play", room_left - fit.growth(seat, grows, rise), outcome="warm-part", weight=2, tolerance=Q(1.2, "um"),
+ref("heat-play", room_left - fit.growth(seat, grows, rise), outcome="warm-part", shows="room-and-margin", weight=2, tolerance=Q(1.2, "um"),
     lesson=f"{where}#warm-the-part", slips=[Slip(room_left, 0.2, "This is the growth; the interference is taken off it.")])
 
 # %% tags=["reference"]
-do = "warm" if goal.m_as("degC") <= heat.limit_c else "cool-too"
-slips = reasons(heat.todo, do, {
-    ("warm", "cool-too"): "Hold your temperature against the limit.",
-    "over": "Steel softens and grease is lost at once, not after a minute.",
-    "hammer": "Blows go through the rolling elements or crack the part.",
-    "cold": "If both shrink the grip stays.", "no-margin": "It loses heat on the way and sticks halfway.",
-    "file": "A seat that was rubbed down no longer holds when cold.",
-})
-ref("heat-do", do, outcome="warm-part", weight=2.5, lesson=f"{where}#warm-the-part", slips=slips)
+warmed = {"own": (goal.m_as("degC"), heat.limit_c, heat.room_c)}
+warmed |= {f"part-{n}": (one.free_c + one.margin_k, one.limit_c, one.now_c) for n, one in enumerate(heat.others, 1)}
+warmings = {id: "cool-too" if needs > most_c else "go" if now >= needs else "warmer" for id, (needs, most_c, now) in warmed.items()}
+HEATS = {"go": "It has what frees it and the margin, below its limit: wait longer and nothing is gained but time lost.",
+         "warmer": "What frees it and the margin lie below its limit, and it is not there yet: it sticks halfway on the seat.",
+         "cool-too": "With the margin it would go above its limit: that softens steel or costs the grease, and at the limit alone it sticks halfway."}
+ref("heat-do", warmings, outcome="warm-part", shows="within-limit", weight=3.5, must_pass=True, lesson=f"{where}#warm-the-part",
+    slips=line_reasons([(id, "") for id in warmings], heat.todo, warmings, {id: HEATS[one] for id, one in warmings.items()}))
 
 # %% tags=["reference"]
 HOW = {"oven-sealed": "go", "probe": "go", "bare-housing": "go", "even-gear": "go",
@@ -226,7 +240,7 @@ BURNT = {
 }
 
 # %% tags=["reference"]
-ref("heat-how", {id: HOW[id] for id in labels(heat.how)}, outcome="warm-safely", weight=4, must_pass=True,
+ref("heat-how", {id: HOW[id] for id in labels(heat.how)}, outcome="warm-safely", shows=("no-flame", "below-limit"), weight=4, must_pass=True,
     lesson=f"{where}#warm-the-part",
     slips=line_reasons(bank.lists["how"], heat.how_todo, HOW, BURNT, shown=heat.how))
 
@@ -235,7 +249,7 @@ ref("heat-how", {id: HOW[id] for id in labels(heat.how)}, outcome="warm-safely",
 # %% [markdown] tags=["task"]
 # ## 4. Where the driver bears
 #
-# Three bearings are to be fitted cold. A seat that may grip counts as one that grips. Then look at the drawing. *10 points.*
+# Four bearings are to be fitted cold. A seat that may grip counts as one that grips. **The driver must be right to pass, in every line.** Then look at the drawing, at other set-ups, and at rings on their way. *10 points.*
 
 # %% tags=["rig"]
 given_table("Interference, µm; below zero is play", ["no.", "what is done", "inner ring on shaft", "outer ring in case"],
@@ -250,72 +264,61 @@ driven_section(frozenset({Ring(given.driver.shown.driven)}), frozenset({Ring(giv
 # %% tags=["form"]
 sheet.form(
     "driver",
-    *[sheet.choice(f"driver-{n}", f"Bearing {n}: where does the driver bear?", options=given.driver.places)
-      for n in (1, 2, 3)],
-    sheet.choice("driver-way", "The drawing: how does the force get to the tight seat?", options=given.driver.paths),
-    sheet.choice("driver-home", given.driver.home.story, options=given.driver.home.options),
+    sheet.each("driver-where", "Where does the driver bear?",
+               lines=[(f"bearing-{n}", f"Bearing {n}") for n, _ in enumerate(given.driver.cases, 1)], options=given.driver.places),
+    sheet.each("driver-way", "How does the force run?",
+               lines=[("drawing", "The drawing: driver and tight seat as shown"), *given.driver.paths.lines],
+               options=given.driver.paths.answers),
+    sheet.each("driver-home", "Rings that are going in, by their bore: what comes next?",
+               lines=given.driver.home.lines, options=given.driver.home.answers),
 )
 
 # %% tags=["reference"]
-why = {
-    "cage": "A cage carries nothing; it bends into the balls.", "shield": "A shield bends and rubs.",
-    "hammered": "From the ring that slides every blow goes through the balls.",
-    "none": "One of the seats may grip: look for a figure above zero.",
-    "both": "Only a ring that can grip needs the driver; are both of them tight here?",
-    ("outer", "inner"): "Look which seat can grip: the driver bears on that ring.",
-}
+bears_on = {}
 for n, case in enumerate(given.driver.cases, 1):
     tight = tight_in(case)
-    right = "none" if not tight else "both" if len(tight) > 1 else next(iter(tight)).value
-    ref(f"driver-{n}", right, outcome="drive-right-ring", weight=2, lesson=f"{where}#where-the-driver-bears",
-        slips=reasons(given.driver.places, right, why))
+    bears_on[f"bearing-{n}"] = "none" if not tight else "both" if len(tight) > 1 else next(iter(tight)).value
+DRIVES = {"outer": "Only the outer ring's seat can grip: from anywhere else the force crosses the balls, or nothing drives it.",
+          "inner": "Only the inner ring's seat can grip: from anywhere else the force crosses the balls, or nothing drives it.",
+          "both": "Both seats can grip: a driver on one ring pulls the other along through the balls, and they dent the raceways.",
+          "none": "Neither seat reaches above zero: a driver only hides it when something else holds the bearing back."}
+ref("driver-where", bears_on, outcome="drive-right-ring", shows="right-ring", weight=4, must_pass=True,
+    lesson=f"{where}#where-the-driver-bears",
+    slips=line_reasons([(id, "") for id in bears_on], given.driver.places, bears_on,
+                       {id: DRIVES[place] for id, place in bears_on.items()}))
 
 # %% tags=["reference"]
 drawn = given.driver.shown
 crosses = fit.crosses_elements(frozenset({fit.Ring(drawn.driven)}), frozenset({fit.Ring(drawn.tight)}))
-way = "elements" if crosses else "direct"
-slips = reasons(given.driver.paths, way, {
-    "direct": "The driver stands on one ring and the heavy line marks the other: the balls lie between them.",
-    "elements": "The driver stands on the ring with the heavy line, so the force crosses no ball on its way.",
-    "cage": "It lies halfway between the rings, but a cage only keeps the balls apart: it bends and shares out nothing.",
-    "halves": "The driver touches one ring alone, so all of the force goes in there.",
-    "shaft": "The shaft is the thickest piece in the drawing; the seat slides and the raceways dent long before it gives way.",
-    "spread": "Steel takes the shortest way from driver to seat, and what lies on that way bears it all.",
-})
-ref("driver-way", way, outcome="drive-right-ring", weight=2, lesson=f"{where}#where-the-driver-bears", slips=slips)
+WAY = {"case-outer": "seat", "shaft-inner": "seat", "both-plate": "seat",
+       "case-inner": "balls", "shaft-outer": "balls", "bed-outer": "balls",
+       "bed-gear": "part", "bed-clip": "part", "case-edge": "part"}
+way = {"drawing": "balls" if crosses else "seat"} | {one.id: WAY[one.id] for one in given.driver.paths.lines}
+RUNS = {"seat": "Driver and blocks stand right beside the tight seat, so the force crosses no ball and no other part.",
+        "balls": "The ring in reach is not the tight one: between driver, seat and what holds against it lie the balls.",
+        "part": "The ring is the right one, and that draws the eye; look at what holds against the force on the other side."}
+ref("driver-way", way, outcome="drive-right-ring", shows="right-ring", weight=3, lesson=f"{where}#where-the-driver-bears",
+    slips=line_reasons([("drawing", ""), *bank.lists["paths"]], given.driver.paths.answers, WAY | way,
+                       {id: RUNS[one] for id, one in (WAY | way).items()}, shown=[(id, "") for id in way]))
 
 # %% tags=["reference"]
-blunder = {
-    "flush": "A flush edge looks finished, but shoulders differ: the ring can be flush and still stand off its shoulder.",
-    "blows": "The last one was another pair: with more interference, the same blows leave it short.",
-    "stops": "A ring that tilts stops too; press harder on it now and it scores the bore.",
-    "turns": "A shaft turns just as freely with a ring that is a hair off its shoulder; later it moves, and the play is wrong.",
-    "oil": "Oil comes out as soon as the ring fills the bore, long before it is home.",
-    "one-side": "A lid bends; a ring does not: it jams askew and scrapes the bore.",
-    "dry": "A quick dry start feels clean, but a dry seat picks up metal, and a ring that tilts is stuck at once.",
-    "punch": "One place goes in and the opposite side comes out: the ring stands askew and the punch marks its face.",
-    "grease": "Grease cannot get out from under the ring: it pushes back, and the ring seems to be home too early.",
-    "ground": "It does find the bore, but a ring without its edge sits on less, and grit from the wheel runs in the bearing.",
-}
-
-# %% tags=["reference"]
-blunder |= {
-    "gear": "A wide gear stands firmly, but the whole force then runs through its teeth and its own seat, and moves it.",
-    "outer": "Then the force runs through the balls of that other bearing and dents its raceways.",
-    "hand": "It would keep the shaft upright, but when the shaft slips the hand is under the press.",
-    "case": "The case has the height, but the force goes into thin alloy that cracks, not into the shaft.",
-    "synchro": "It is hard, and brittle too: it chips, or moves on its hub, and the gear no longer engages well.",
-}
-home, slips = settled(bank.questions["home"], given.driver.home, {
-    "home": "signs", "start": "square", "support": "shaft"}, blunder)
-ref("driver-home", home, outcome="drive-right-ring", weight=2, lesson=f"{where}#where-the-driver-bears", slips=slips)
+NEXT = {"jump-clear": "home", "dull-clear": "home", "sunk-clear": "home", "proud-clear": "home",
+        "flush-gap": "on", "even-gap": "on", "blows-gap": "on", "oil-gap": "on",
+        "start-lean": "straight", "jump-lean": "straight", "dull-lean": "straight", "stop-lean": "straight"}
+STANDS = {"home": "No feeler goes under it anywhere: it is home, wherever its edge lies, and more force only loads the shoulder.",
+          "on": "It stands off its shoulder all round, so it is straight and not home: later it moves, and the play is wrong.",
+          "straight": "It stands further out at one side: it has tilted, and driven on it scores its bore or cracks."}
+ref("driver-home", {one.id: NEXT[one.id] for one in given.driver.home.lines}, outcome="drive-right-ring",
+    shows="square-and-home", weight=3, lesson=f"{where}#where-the-driver-bears",
+    slips=line_reasons(bank.lists["home"], given.driver.home.answers, NEXT,
+                       {id: STANDS[one] for id, one in NEXT.items()}, shown=given.driver.home.lines))
 
 # %% tags=["mark"] task="driver" points=10
 
 # %% [markdown] tags=["task"]
 # ## 5. A seal that somebody fitted
 #
-# Read the gauge at all four places and take the bridge off. Give the mean depth of the four (proud as a minus) and the lean: deepest less shallowest. Then tick **all** that is wrong, and decide. *9 points.*
+# Read the gauge at all four places and take the bridge off. Give the mean depth of the four (proud as a minus) and the lean: deepest less shallowest. Then tick **all** that is wrong. A seal that was driven in is used once: it can be driven further, not turned or straightened. The last question is about other seals. **It must be right to pass, in every line.** *9 points.*
 
 # %% tags=["rig"]
 seal = given.seal
@@ -334,16 +337,17 @@ sheet.form(
     sheet.number("seal-depth", "Mean depth below the face", "mm"),
     sheet.number("seal-lean", "Lean across the seal", "mm"),
     sheet.choices("seal-wrong", "What is wrong with it?", options=given.seal.faults),
-    sheet.choice("seal-do", "What do you do?", options=given.seal.todo),
+    sheet.each("seal-do", "Other seals with the same limits of depth and lean: what do you do with each?",
+               lines=given.seal.others.lines, options=given.seal.others.answers),
 )
 
 # %% tags=["reference"]
 seal = given.seal
 depths = bench_tools.seal_depths(seal.depth_mm, seal.lean_mm, seal.towards)
 mean, lean = sum(depths) / len(depths), fit.tilt(depths)
-depth = ref("seal-depth", mean, outcome="seat-seal", weight=1.5, tolerance=Q(0.015, "mm"), lesson=f"{where}#seals",
+depth = ref("seal-depth", mean, outcome="seat-seal", shows="depth-and-lean", weight=1.5, tolerance=Q(0.015, "mm"), lesson=f"{where}#seals",
             slips=[Slip(mean + Q(bench_tools.SEAL_BRIDGE_MM, "mm"), 0.3, "The bridge has not been taken off.")])
-leans = ref("seal-lean", lean, outcome="seat-seal", weight=1.5, tolerance=Q(0.025, "mm"), lesson=f"{where}#seals",
+leans = ref("seal-lean", lean, outcome="seat-seal", shows="depth-and-lean", weight=1.5, tolerance=Q(0.025, "mm"), lesson=f"{where}#seals",
             slips=[Slip(lean / 2, 0.3, "That is from the middle to one side; the lean counts right across.")])
 
 # %% tags=["reference"]
@@ -354,7 +358,7 @@ stands = fit.SealFitted(
 keys = {fault.key for fault in fit.seal_faults(rule, stands)}
 wrong = (keys - {"depth"}) | ({"deep" if depth.m_as("m") > rule.depth_m[1] else "proud"} if "depth" in keys else set())
 ticked = wrong or {"lip"}
-ref("seal-wrong", ticked, outcome="seat-seal", weight=3, lesson=f"{where}#seals", slips=reasons(seal.faults, ticked, {
+ref("seal-wrong", ticked, outcome="seat-seal", shows=("lip", "depth-and-lean"), weight=2.5, lesson=f"{where}#seals", slips=reasons(seal.faults, ticked, {
     "lip": "The drawing shows the lip on the side of the oil, and there it belongs.",
     ("deep", "proud"): "Hold the mean of your four depths, without the bridge, against the rule of the gauge.",
     "square": "Hold deepest less shallowest against the lean that is allowed.", "grease": "The table says that the lip was greased.",
@@ -363,20 +367,28 @@ ref("seal-wrong", ticked, outcome="seat-seal", weight=3, lesson=f"{where}#seals"
     "sealant": "A rubber-covered edge seals by itself; sealant can reach the lip."}))
 
 # %% tags=["reference"]
-do = "further" if wrong <= {"proud", "grease"} else "new"
-slips = reasons(seal.todo, do, {
-    "turn": "A seal that was driven in is bent by taking it out: it is used once.", "side": "A punch bends the rim and cuts the lip.",
-    "leave": "A seal does not settle; it leaks.", "paste": "It leaks at the lip, not at the edge.", "back": "A hook under the lip ends the lip.",
-    "further": "This fault is not cured by driving further in.", "new": "Nothing here has cost the seal yet: it only has further to go.",
-})
-ref("seal-do", do, outcome="seat-seal", weight=3, lesson=f"{where}#seals", slips=slips)
+DO = {"good-smooth": "leave", "good-sleeve": "leave", "good-near": "leave", "good-edge": "leave",
+      "proud-smooth": "further", "proud-sleeve": "further", "proud-near": "further", "proud-edge": "further",
+      "turned": "new", "leaning": "new", "deep": "new", "bare": "new", "proud-bare": "new"}
+LOOKS = {"leave": "Depth and lean lie within their limits, and lip, grease and way in are right: taken out, a good seal is scrap.",
+         "further": "Only its depth is too little, and that can be put right: left so, the lip runs on the wrong track; taken out, it is scrap."}
+LOOKS = {id: LOOKS[do] for id, do in DO.items() if do != "new"} | {
+    "turned": "Its rim sits well, and that draws the eye; oil lifts a lip that looks the wrong way, and it drips.",
+    "leaning": "The mean depth is right, but it leans more than allowed: the lip wears at one side, and a punch cuts it.",
+    "deep": "It looks home, but it sits too deep: pulled back it bends, and left so the lip runs off its track.",
+    "bare": "All that can be measured is right, but bare splines cut the lip, and it leaks from the first day.",
+    "proud-bare": "Its depth could still be put right, but bare splines cut the lip, and it leaks from the first day.",
+}
+ref("seal-do", {one.id: DO[one.id] for one in seal.others.lines}, outcome="seat-seal", shows="costs-the-seal", weight=3.5,
+    must_pass=True, lesson=f"{where}#seals",
+    slips=line_reasons(bank.lists["seals"], seal.others.answers, DO, LOOKS, shown=seal.others.lines))
 
 # %% tags=["mark"] task="seal" points=9
 
 # %% [markdown] tags=["task"]
 # ## 6. A spring pin
 #
-# Force at the pin = hand × lever. The table gives loads in **double** shear; one plane bears half. Two nested pins add up. The pin must bear the force as many times as the table says. *8 points.*
+# Force at the pin = hand × lever. The table gives loads in **double** shear; one plane bears half. Two nested pins add up. The pin must bear the force as many times as the table says. A pin that is taken out is not used again. *8 points.*
 
 # %% tags=["rig"]
 spring = given.spring
@@ -393,64 +405,55 @@ sheet.form(
     sheet.number("spring-force", "Force at the pin", "kN"),
     sheet.number("spring-bears", "What one pin of the hole's size bears here", "kN"),
     sheet.number("spring-times", "How many times the force is that?"),
-    sheet.choice("spring-do", "What do you fit?", options=given.spring.todo),
-    sheet.choice("spring-slot", given.spring.slot.story, options=given.spring.slot.options),
+    sheet.each("spring-do", "What do you fit in each joint?",
+               lines=[("own", "the joint of the table"),
+                      *((f"joint-{n}", f"{one.margin} × {one.force_kn:g} kN to bear; here one pin bears {one.one_kn:g} kN, the one in it {one.inner_kn:g} kN")
+                        for n, one in enumerate(given.spring.others, 1))], options=given.spring.todo),
+    sheet.each("spring-fitted", "Pins that somebody drove in: what do you do with each?",
+               lines=given.spring.fitted.lines, options=given.spring.fitted.answers),
 )
 
 # %% tags=["reference"]
 spring = given.spring
-force = ref("spring-force", fit.fork_pin_force(Q(spring.hand_n, "N"), spring.ratio), outcome="choose-pin", tolerance=0.01,
+force = ref("spring-force", fit.fork_pin_force(Q(spring.hand_n, "N"), spring.ratio), outcome="choose-pin", shows="shear", tolerance=0.01,
             weight=1.5, lesson=f"{where}#spring-pins",
             slips=[Slip(Q(spring.hand_n / spring.ratio / 1e3, "kN"), 0, "The lever multiplies the pull; you divided.")])
 pins = [fit.spring_pin(Q(one.size_mm, "mm")) for one in spring.loads]
 loads = [pin.shear_load(spring.planes) for pin in pins]
 turned = [Slip(pins[0].shear_load(3 - spring.planes), 0, "Count the planes again: the table is for two.")]
-bears = ref("spring-bears", loads[0], outcome="choose-pin", weight=1.5, tolerance=0.01, lesson=f"{where}#spring-pins", slips=turned)
-times = ref("spring-times", (bears / force).m_as(""), outcome="choose-pin", weight=1.5, tolerance=0.02, lesson=f"{where}#spring-pins")
+bears = ref("spring-bears", loads[0], outcome="choose-pin", shows="shear", weight=1.5, tolerance=0.01, lesson=f"{where}#spring-pins", slips=turned)
+times = ref("spring-times", (bears / force).m_as(""), outcome="choose-pin", shows="shear", weight=1.5, tolerance=0.02, lesson=f"{where}#spring-pins")
 
 # %% tags=["reference"]
 nested = (bears + bears * (loads[1] / loads[0])) / force
-do = "one" if times >= spring.margin else "nest" if nested.m_as("") >= spring.margin else "larger"
-slips = reasons(spring.todo, do, {
-    "one": "One pin does not bear it as often as it must.", "nest": "Add both loads and hold the sum against what is wanted; one may do already.",
-    "larger": "Add up what one pin and both together bear.", "old": "A spring pin holds by its spring, and that is used up: it is fitted once.",
-    "bolt": "A bolt is softer, and loose in the hole.", "solid": "Solder bears nothing and stops the pin from springing.",
-    "longer": "Shear goes across the pin; length does not count.",
-})
-ref("spring-do", do, outcome="choose-pin", weight=2.5, lesson=f"{where}#spring-pins", slips=slips)
+joints = {"own": (times, nested.m_as(""), spring.margin)}
+for n, one in enumerate(spring.others, 1):
+    joints[f"joint-{n}"] = one.one_kn / one.force_kn, (one.one_kn + one.inner_kn) / one.force_kn, one.margin
+fitted = {id: "one" if alone >= needed else "nest" if both >= needed else "larger" for id, (alone, both, needed) in joints.items()}
+PINS = {"one": "One pin bears it as often as it must: a second one makes the pair stiff, and the hole hammers wide.",
+        "nest": "One pin bears too little, both together enough: alone it is cut through; a larger hole weakens the part for nothing.",
+        "larger": "Even both together bear it less often than they must: sooner or later they are cut through, and the gear is gone."}
+ref("spring-do", fitted, outcome="choose-pin", shows="shear", weight=3, lesson=f"{where}#spring-pins",
+    slips=line_reasons([(id, "") for id in fitted], spring.todo, fitted, {id: PINS[one] for id, one in fitted.items()}))
 
 # %% tags=["reference"]
-weak = {
-    "across": "Square to the force the slot looks out of the way; but then the force bends the pin's thin sides, and the hole hammers wide.",
-    "slant": "Halfway is neither: the pin still springs under each pull, and works loose in the hole.",
-    "up": "Oil finds its way in anyway; what counts is the force, and it may now act square to the slot.",
-    "any": "The pin is round, but slotted: it is stiff along the slot's line and soft across it.",
-    "seam": "The seam shows where the mould was parted, and says nothing of where the force comes from.",
-    "together": "In line both pins close at the same side: the weak sides add up, and the pair gives there.",
-    "no-matter": "The inner pin is gripped by the outer one and does not turn: as you drive it in, so it stays.",
-    "filled": "Sealant keeps water out, but in the slots it stops both pins from closing, so they do not grip.",
-    "inner-only": "Each pin has its weak side at its own slot; with both in one place the pair is weak there.",
-    "quarter": "One above the other they are in line again, and square to the force is the weak side.",
-}
-
-# %% tags=["reference"]
-weak |= {
-    "proud": "The same length on each side looks right, but an end that stands out catches on what moves past it.",
-    "bottom": "A hole can be deeper than the pin is long: driven on, one side of the part is left without a pin.",
-    "flush-hit": "Flush at the near side says nothing of the far side: there the end may stand out, or not reach its hole.",
-    "fold": "A spread end looks like a rivet, but a hard pin cracks there, and it no longer comes out.",
-    "loose-end": "It does come out easily, by itself too: half a pin shears in one plane and walks out.",
-}
-slot, slips = settled(bank.questions["slot"], spring.slot, {
-    "direction": "along", "nested": "apart", "depth": "below"}, weak)
-ref("spring-slot", slot, outcome="choose-pin", weight=2.5, lesson=f"{where}#spring-pins", slips=slips)
+SITS = {"along": "leave", "seam": "leave", "nested": "leave", "nested-seam": "leave",
+        "across": "slot", "slant": "slot", "together": "slot", "nested-across": "slot",
+        "out": "depth", "short": "depth", "sunk": "depth", "nested-out": "depth"}
+STAYS = {"leave": "Slot in the line of the force, two of them opposite each other, and every end inside: out again, it is scrap.",
+         "slot": "The ends lie well, and that draws the eye; the slot does not lie in the line of the force, or both weak sides lie together: the pin springs and works loose.",
+         "depth": "The slot lies right, and that draws the eye; an end that stands out catches, and one that stops short leaves one side without a pin."}
+ref("spring-fitted", {one.id: SITS[one.id] for one in spring.fitted.lines}, outcome="choose-pin", shows="slot", weight=3,
+    lesson=f"{where}#spring-pins",
+    slips=line_reasons(bank.lists["fitted"], spring.fitted.answers, SITS,
+                       {id: STAYS[one] for id, one in SITS.items()}, shown=spring.fitted.lines))
 
 # %% tags=["mark"] task="spring" points=8
 
 # %% [markdown] tags=["task"]
 # ## 7. A taper pin
 #
-# Taper 1 in 50: the diameter grows by 0.02 mm for each millimetre of length. *10 points.*
+# Taper 1 in 50: the diameter grows by 0.02 mm for each millimetre of length. The last two questions are about other pins too. *10 points.*
 
 # %% tags=["rig"]
 taper = given.taper
@@ -458,17 +461,22 @@ given_table("Taper pin", ["", ""], [
     ("pin, small end and length", f"{taper.small_mm:g} × {taper.length_mm} mm"),
     ("hole at its wide end", f"{taper.hole_mm:.2f} mm"),
     ("when home the large end shall stand proud by", f"{taper.low_mm:g} to {taper.high_mm:g} mm"),
-    ("the pin is now to be driven", "in" if taper.insert else "out again"),
 ])
 
 # %% tags=["form"]
+told = {mm: "not measured" if mm is None else f"{mm:.2f}" for one in given.taper.pins for mm in (one.left_mm, one.right_mm)}
 sheet.form(
     "taper",
     sheet.number("taper-large", "Diameter of its large end", "mm"),
     sheet.number("taper-proud", "It stands proud by (sunk as a minus)", "mm"),
     sheet.number("taper-after", f"The hole is reamed {given.taper.wider_mm:.2f} mm wider: proud by", "mm"),
-    sheet.choice("taper-do", "What do you do with the hole as it was measured?", options=given.taper.todo),
-    sheet.choice("taper-end", "Which end is struck for the job in the last row?", options=given.taper.ends),
+    sheet.each("taper-do", "What do you do with each hole, as it is now?",
+               lines=[("own", "the hole of the table, as it was measured"),
+                      *((f"hole-{n}", f"by hand the pin stands proud by {one.stands_mm:g} mm; it shall by {one.low_mm:g} to {one.high_mm:g} mm")
+                        for n, one in enumerate(given.taper.others, 1))], options=given.taper.todo),
+    sheet.each("taper-end", "Pins and their ends in mm: where do you strike?",
+               lines=[(f"pin-{n}", f"left end {told[one.left_mm]}, right end {told[one.right_mm]}; it is to {'go in' if one.insert else 'come out'}")
+                      for n, one in enumerate(given.taper.pins, 1)], options=given.taper.strikes),
 )
 
 # %% tags=["reference"]
@@ -476,42 +484,43 @@ taper = given.taper
 pin = fit.TaperPin(taper.small_mm / 1e3, taper.length_mm / 1e3)
 hole = Q(taper.hole_mm, "mm")
 half = Q(taper.small_mm + taper.length_mm / 25, "mm")
-large = ref("taper-large", pin.large, outcome="choose-pin", tolerance=Q(0.005, "mm"), lesson=f"{where}#taper-pins",
+large = ref("taper-large", pin.large, outcome="choose-pin", shows="taper", tolerance=Q(0.005, "mm"), lesson=f"{where}#taper-pins",
             slips=[Slip(half, 0.2, "The taper counts on the diameter already; you doubled it.")])
 per_mm = 1 / fit.pins.TAPER
-proud = ref("taper-proud", (large - hole) * per_mm, outcome="choose-pin", weight=1.5, tolerance=Q(0.06, "mm"), lesson=f"{where}#taper-pins",
+proud = ref("taper-proud", (large - hole) * per_mm, outcome="choose-pin", shows="taper", weight=1.5, tolerance=Q(0.06, "mm"), lesson=f"{where}#taper-pins",
             slips=[Slip((large - hole).to("mm"), 0.2, "That is by how much it is thicker; each 0.02 mm is 1 mm of length.")])
-ref("taper-after", proud - Q(taper.wider_mm, "mm") * per_mm, outcome="choose-pin", weight=1.5, tolerance=Q(0.06, "mm"), lesson=f"{where}#taper-pins",
+ref("taper-after", proud - Q(taper.wider_mm, "mm") * per_mm, outcome="choose-pin", shows="taper", weight=1.5, tolerance=Q(0.06, "mm"), lesson=f"{where}#taper-pins",
     slips=[Slip(proud + Q(taper.wider_mm, "mm") * per_mm, 0, "A wider hole lets the pin in deeper.")])
 
 # %% tags=["reference"]
-stands = proud.m_as("mm")
-do = "home" if taper.low_mm <= stands <= taper.high_mm else "ream" if stands > taper.high_mm else "sunk"
-slips = reasons(taper.todo, do, {
-    "drive": "Driven harder it splits the boss; it seats where the cone fits.", "grind": "What stands out is what it is driven home by later.",
-    "washer": "A taper holds by its cone alone.", "turned": "Turned round it touches at one edge only.",
-    "home": "Hold your figure against both limits.", "ream": "Reaming lets it in deeper: is that needed?", "sunk": "Only a pin that stands too little has sunk.",
-})
-ref("taper-do", do, outcome="choose-pin", weight=2, lesson=f"{where}#taper-pins", slips=slips)
+stood = {"own": (proud.m_as("mm"), taper.low_mm, taper.high_mm)}
+stood |= {f"hole-{n}": (one.stands_mm, one.low_mm, one.high_mm) for n, one in enumerate(taper.others, 1)}
+holes = {id: "home" if least_mm <= now <= most_mm else "ream" if now > most_mm else "sunk" for id, (now, least_mm, most_mm) in stood.items()}
+HOLES = {"home": "It stands within its limits: each further cut only uses up the hole, and the next pin sinks.",
+         "ream": "It stands out too far: driven harder it splits the boss, since it seats where the cone fits and no deeper.",
+         "sunk": "It stands out too little: a wider hole or a harder blow lets it in deeper still, and nothing is left to tighten."}
+ref("taper-do", holes, outcome="choose-pin", shows="taper", weight=2.5, lesson=f"{where}#taper-pins",
+    slips=line_reasons([(id, "") for id in holes], taper.todo, holes, {id: HOLES[one] for id, one in holes.items()}))
 
 # %% tags=["reference"]
-end = "large-strike" if fit.drive_from(taper.insert) == "large end" else "small-strike"
-slips = reasons(taper.ends, end, {
-    "large-strike": "The large end is the easy one to hit, but the pin is to come out, and that blow drives it in tighter.",
-    "small-strike": "The pin is to go in: struck at its small end, it comes out of the wide end of the hole.",
-    "either": "The nearer end is less trouble, but a taper moves one way freely: the other way, you jam it or loosen it.",
-    "press-both": "A vice pushes on both ends at once, so the pin stays where it is and its ends spread.",
-    "turn-out": "It has no thread: turned, it scores its hole, and the jaws mark the pin.",
-    "pull": "The lever bends and the pin goes askew in its hole; a taper lets go at one straight blow.",
-})
-ref("taper-end", end, outcome="choose-pin", weight=2, lesson=f"{where}#taper-pins", slips=slips)
+struck = {}
+for n, one in enumerate(taper.pins, 1):
+    measured = None not in (one.left_mm, one.right_mm) and one.left_mm != one.right_mm
+    large_end = "left" if measured and one.left_mm > one.right_mm else "right"
+    small_end = "right" if large_end == "left" else "left"
+    struck[f"pin-{n}"] = (large_end if fit.drive_from(one.insert) == "large end" else small_end) if measured else "first"
+BLOWS = {"left": "In by the large end, out by the small end: struck at the other end it jams tighter, or drops out of its hole.",
+         "right": "In by the large end, out by the small end: struck at the other end it jams tighter, or drops out of its hole.",
+         "first": "Nothing tells which end is the large one: by chance the blow jams it so tightly that it has to be drilled out."}
+ref("taper-end", struck, outcome="choose-pin", shows="taper", weight=2.5, lesson=f"{where}#taper-pins",
+    slips=line_reasons([(id, "") for id in struck], taper.strikes, struck, {id: BLOWS[one] for id, one in struck.items()}))
 
 # %% tags=["mark"] task="taper" points=10
 
 # %% [markdown] tags=["task"]
 # ## 8. What holds it in place
 #
-# A nut was staked. The tab gives way by shear or by crushing, whichever takes less. The workshop's rule: it must hold at least as many times the drag as the table says; a cracked tab means a new nut. Then two questions about circlips. *9 points.*
+# A nut was staked. The tab gives way by shear or by crushing, whichever takes less. The workshop's rule: it must hold at least as many times the drag as the table says; a cracked tab, or a nut that was turned back, means a new nut. A circlip that was not bent or opened too far is used again. **The last two questions must be right to pass, in every line.** *9 points.*
 
 # %% tags=["rig"]
 locks = given.locks
@@ -524,60 +533,53 @@ given_table(f"{locks.name}{locks.source}", ["", ""], [
 ])
 
 # %% tags=["form"]
+seen = {"whole": "the tab is whole", "cracked": "the tab is cracked", "undone": "whole, but the nut was turned back"}
 sheet.form(
     "locks",
     sheet.number("locks-holds", "Torque that the stake holds", "N·m"),
     sheet.number("locks-times", "How many times the drag is that?"),
-    sheet.choice("locks-do", "What do you do?", options=given.locks.todo),
-    sheet.choice("locks-edge", f"A part pushes a circlip to the {given.locks.pushed}. Where does the clip's sharp edge face?",
-                 options=given.locks.edges),
-    sheet.choices("locks-clips", "Circlips: which of these are right?", options=given.locks.ticks),
+    sheet.each("locks-do", "What do you do with each nut?",
+               lines=[("own", "the nut of the table"),
+                      *((f"nut-{n}", f"holds {one.holds_nm:g} N·m, must hold {one.margin} × {one.drag_nm:g} N·m; {seen[one.state]}")
+                        for n, one in enumerate(given.locks.others, 1))], options=given.locks.todo),
+    sheet.each("locks-clips", "Circlips, seen from the side: what do you do with each?",
+               lines=given.locks.clips.lines, options=given.locks.clips.answers),
 )
 
 # %% tags=["reference"]
 locks = given.locks
 stake = fit.Stake(locks.shear_nm, locks.crush_nm_mm * locks.depth_mm)
 more = max(stake.shear_nm, stake.crush_nm)
-holds = ref("locks-holds", stake.holds, outcome="lock-parts", weight=2, tolerance=0.01, lesson=f"{where}#stakes-and-circlips",
+holds = ref("locks-holds", stake.holds, outcome="lock-parts", shows="stake", weight=2, tolerance=0.01, lesson=f"{where}#stakes-and-circlips",
             slips=[Slip(Q(more, "N*m"), 0, "It gives way at the smaller of the two."),
                    Slip(Q(stake.shear_nm + stake.crush_nm, "N*m"), 0, "The two do not add: the first to give way ends it.")])
-times = ref("locks-times", (holds / Q(locks.drag_nm, "N*m")).m_as(""), outcome="lock-parts", weight=2, tolerance=0.02,
+times = ref("locks-times", (holds / Q(locks.drag_nm, "N*m")).m_as(""), outcome="lock-parts", shows="stake", weight=2, tolerance=0.02,
             lesson=f"{where}#stakes-and-circlips")
 
 # %% tags=["reference"]
-do = "renew" if locks.cracked else "leave" if times >= locks.margin else "deeper"
-slips = reasons(locks.todo, do, {
-    "leave": "Look at the tab, and hold your figure against what is wanted.", "deeper": "Is it too little depth that is wrong here?",
-    "renew": "The tab is whole; a nut is not spent by one stake.", "second": "A nut turned back has lost its clamp.",
-    "compound": "From outside it never reaches the thread.", "torque": "Torque belongs to the joint, not to the lock.",
-    "punch-flat": "Metal that was bent twice at one place cracks.",
-})
-ref("locks-do", do, outcome="lock-parts", weight=2, lesson=f"{where}#stakes-and-circlips", slips=slips)
+tabs = {"own": (times, locks.margin, "cracked" if locks.cracked else "whole")}
+tabs |= {f"nut-{n}": (one.holds_nm / one.drag_nm, one.margin, one.state) for n, one in enumerate(locks.others, 1)}
+tabs_do = {id: "renew" if state != "whole" else "leave" if held >= needed else "deeper" for id, (held, needed, state) in tabs.items()}
+STAKES = {"leave": "The tab is whole and holds as often as it must: struck again, it cracks at its root.",
+          "deeper": "The tab is whole, but holds less than it must: the nut backs off on the road; a new nut is not needed for that.",
+          "renew": "What it holds by the sum draws the eye; a cracked tab breaks off, and a nut that was turned back has lost its clamp."}
+ref("locks-do", tabs_do, outcome="lock-parts", shows="stake", weight=2.5, must_pass=True, lesson=f"{where}#stakes-and-circlips",
+    slips=line_reasons([(id, "") for id in tabs_do], locks.todo, tabs_do, {id: STAKES[one] for id, one in tabs_do.items()}))
 
 # %% tags=["reference"]
-edge = locks.pushed  # away from the part: the way it pushes
-slips = reasons(locks.edges, edge, {
-    ("left", "right"): "There the rounded edge meets the groove's wall, and under load the clip climbs out. Which way does the part push?",
-    "inwards": "The edges lie on the clip's two faces; to the axis there is only its inner rim, which carries nothing.",
-    "both": "A stamped clip has one sharp side and one rounded side, so only one of them can bear on the wall.",
-    "rounded": "Filing saves fingers, but a clip without a sharp edge climbs out of its groove at the first push.",
-    "no-matter": "The groove is the same on both sides; the clip is not, and its rounded side climbs out.",
-})
-ref("locks-edge", edge, outcome="lock-parts", weight=2, lesson=f"{where}#stakes-and-circlips", slips=slips)
-
-# %% tags=["reference"]
-good = {"away", "no-more", "all-round", "over", "eyes", "fitting"}
-loose = {
-    "towards": "The part then pushes on the sharp edge, and the rounded one climbs out of the groove.",
-    "wide": "Opened wide it scrapes nothing, but it stays wide and lies loose in its groove.",
-    "gap-force": "At its gap a clip has the least hold: under load the ends bend out there.",
-    "bent": "Squeezed back it grips for now; stretched metal has lost its spring, and the clip jumps off on the road.",
-    "screwdriver": "They reach in anywhere and slip as easily; the clip flies off, and the groove's edge is dented.",
-    "half": "In use it does not go in, it goes out: the half that lies beside its groove pulls the rest after it.",
-    "glue": "Compound holds a thread, not a clip that carries a load beside its groove: it breaks off at the first push.",
-}
-ref("locks-clips", set(labels(locks.ticks)) & good, outcome="lock-parts", weight=2, lesson=f"{where}#stakes-and-circlips",
-    slips=reasons(bank.lists["clips"] + bank.lists["more_clips"], good, loose, shown=locks.ticks))
+CLIPS = {"shaft": "leave", "bore": "leave", "rounded": "leave", "washer": "leave",
+         "shaft-turned": "turn", "bore-turned": "turn", "rounded-turned": "turn", "washer-turned": "turn",
+         "loose": "renew", "squeezed": "renew", "half": "renew", "eye": "renew"}
+HELD = {"leave": "The sharp edge faces away from the push and bears on the wall of the groove: turned, it would climb out.",
+        "turn": "It lies in well, and that draws the eye; its rounded edge meets the wall of the groove, and under load it climbs out.",
+        "loose": "The edge is right, but stretched metal has lost its spring: it jumps off on the road.",
+        "squeezed": "Squeezed back it grips for now; stretched metal has lost its spring, and it jumps off on the road.",
+        "half": "In use it does not go in, it goes out: what stands out of the groove pulls the rest after it.",
+        "eye": "It holds for now, but the eye breaks off at the next pliers, and the crack runs on under load."}
+ref("locks-clips", {one.id: CLIPS[one.id] for one in locks.clips.lines}, outcome="lock-parts", shows="sharp-edge", weight=3,
+    must_pass=True, lesson=f"{where}#stakes-and-circlips",
+    slips=line_reasons(bank.lists["clips"], locks.clips.answers, CLIPS,
+                       {id: HELD.get(id, HELD.get(one, "")) for id, one in CLIPS.items()}, shown=locks.clips.lines))
 
 # %% tags=["mark"] task="locks" points=9
 
@@ -593,7 +595,7 @@ given_table("The job", ["name"], [(given.order.job,)])
 sheet.form("order", sheet.order("order-job", "Put these steps in a workable order", steps=given.order.start))
 
 # %% tags=["reference"]
-ref("order-job", order.OrderTask.from_unit(load_fitting_jobs(), given.order.operations), outcome="order-fitting",
+ref("order-job", order.OrderTask.from_unit(load_fitting_jobs(), given.order.operations), outcome="order-fitting", shows="when-measured",
     lesson=f"{where}#one-job-from-start-to-end")
 
 # %% tags=["mark"] task="order" points=7
@@ -613,7 +615,7 @@ sheet.form(
 # %% tags=["reference"]
 SAFE = {"square": "go", "punch": "go", "gloved": "go", "drain": "go",
         "eyes": "protect", "clip": "protect", "thin": "protect", "wet": "protect",
-        "tilted": "change", "drill": "change", "spin": "change", "closed": "change"}
+        "tilted": "change", "drill": "change", "spin": "change", "closed": "change", "flask": "change"}
 
 # %% tags=["reference"]
 BARE = "The tools are right and the job is short, so the glasses wait; one splinter or one clip costs the eye."
@@ -629,10 +631,11 @@ HURT = {
     "drill": "Its size is right and the glasses are on, but a drill is harder than any punch and splinters at the first blow.",
     "spin": "Gloves and glasses stop no ball: driven by air at any pressure, a dry bearing scores itself and can throw them.",
     "closed": "Gloves and glasses keep out the cold only; the ice turns into gas that drives the air out of a small room.",
+    "flask": "Gloves and glasses keep out the cold only; the ice turns into gas that finds no way out, and the flask bursts.",
 }
 
 # %% tags=["reference"]
-ref("bench-cautions", {id: SAFE[id] for id in labels(given.bench.cautions)}, outcome="safe-fitting", must_pass=True,
+ref("bench-cautions", {id: SAFE[id] for id in labels(given.bench.cautions)}, outcome="safe-fitting", must_pass=True, shows=("guard", "eyes-and-hammers", "hot-or-cold"),
     lesson=f"{where}#before-you-start",
     slips=line_reasons(bank.lists["cautions"], given.bench.safety, SAFE, HURT, shown=given.bench.cautions))
 

@@ -137,6 +137,15 @@ given_table(
 )
 
 # %% [markdown]
+# **Cold** shrinks the inner part by the same sum. A freezer (about −20 °C) is the first choice. Dry ice (−78 °C) gives more than twice as much, and brings dangers of its own:
+#
+# - **It suffocates.** It turns into carbon dioxide, which you cannot smell and which fills a room from the floor up: 1 kg makes half a cubic metre. Use it in the open or in a well-aired room, never in a store, a pit or a closed car.
+# - **It bursts what is closed.** The lid lies loose. Never a bottle, a screw top or a taped box.
+# - **It burns skin at once.** Dry insulated gloves, tongs, eye protection. Wet gloves freeze to the part.
+#
+# Use it only if somebody at your bench has been shown how; local rules decide.
+
+# %% [markdown]
 # ## Seals
 #
 # **Predict:** oil is on the left. Which way does the lip look?
@@ -226,7 +235,7 @@ given_table("A tab of 3 mm in a slot of 4 mm", ["depth, mm", "holds, N·m", "giv
 # %% [markdown]
 # ## How you are marked
 #
-# Where an answer builds on an earlier one, a slip is charged once. The right way to warm a part and the cautions at the bench are **must-pass**.
+# Where an answer builds on an earlier one, a slip is charged once. The right way to warm a part and the cautions at the bench are **must-pass**. Where to press on or stop, where a driver bears, and what is used again decides its outcome: one line wrong, and it is not met.
 #
 # Now open the exercise from **start-here**.
 
@@ -235,5 +244,6 @@ given_table("A tab of 3 mm in a slot of 4 mm", ["depth, mm", "holds, N·m", "giv
 #
 # - Limits and fits: ISO 286-1 and -2. Pressure and force: Lamé, as in Shigley's Mechanical Engineering Design (eq. 3-56, 3-57).
 # - Margin of 20 to 30 K: a bearing maker's mounting page. Limits of 120 and 80 °C: from memory.
+# - Dry ice, its temperature, its gas and its dangers: code of practice of the European industrial gases association, IGC Doc 150, section 5.2, and a gas maker's page on handling it.
 # - Spring pins: ISO 8752; taper pins: ISO 2339. That the loads of nested pins add, and the slot in the line of the force: common practice, no source.
 # - Seals, circlips, drivers, stakes: common practice, no source.

@@ -55,16 +55,23 @@ def test_a_slip_in_the_rise_is_charged_once(marked, clean, issued):
 
 
 @pytest.mark.parametrize(
-    ("field", "task", "options"),
-    [("heat-how", "heat", "how_todo"), ("bench-cautions", "bench", "safety")],
+    "field",
+    [
+        "press-do",
+        "heat-do",
+        "heat-how",
+        "driver-where",
+        "seal-do",
+        "locks-do",
+        "locks-clips",
+        "bench-cautions",
+    ],
 )
-def test_any_line_wrong_of_a_must_pass_fails_whatever_the_mark(
-    marked, clean, issued, field, task, options
-):
+def test_any_line_wrong_of_what_decides_fails_whatever_the_mark(marked, clean, field):
     right = value(clean, field)
-    answers = {id for id, _ in issued["given"][task][options]}
+    answers = dict(clean.fields[field].options)
     for line in right:
-        for wrong in answers - {right[line]}:
+        for wrong in set(answers) - {right[line]}:
             stored = [f"{key}={option}" for key, option in (right | {line: wrong}).items()]
             fields, mark = marked(**{field.replace("-", "_"): stored})
             assert not fields[field].passed and not mark.met and told(fields[field])
@@ -73,9 +80,12 @@ def test_any_line_wrong_of_a_must_pass_fails_whatever_the_mark(
     assert not fields[field].passed and not mark.met
 
 
-def test_a_driver_on_the_cage(marked):
-    field = marked(driver_1="cage")[0]["driver-1"]
-    assert field.share == 0 and "carries nothing" in told(field)
+def test_a_driver_on_the_ring_that_slides(marked, clean):
+    right = value(clean, "driver-where")
+    line, ring = next((line, one) for line, one in right.items() if one in ("outer", "inner"))
+    wrong = right | {line: "inner" if ring == "outer" else "outer"}
+    field = marked(driver_where=[f"{key}={one}" for key, one in wrong.items()])[0]["driver-where"]
+    assert field.share == pytest.approx(0.5) and "crosses the balls" in told(field)
 
 
 def test_a_bridge_that_was_left_in_the_depth(marked, clean):

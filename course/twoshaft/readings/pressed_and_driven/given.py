@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from twoshaft.readings.staked import StakedNut
-from twoshaft.records import BenchRecord, Option, Question, Record, Row
+from twoshaft.records import BenchRecord, Option, Record, Row, Scenes
 
 
 class Zone(Row, frozen=True):
@@ -12,6 +12,13 @@ class Zone(Row, frozen=True):
     name: str
     lower_um: int | float
     upper_um: int | float
+
+
+class Pair(Row, frozen=True):
+    """Limits of size of a hole and of the shaft that goes into it, smallest and largest."""
+
+    hole_mm: tuple[float, float]
+    shaft_mm: tuple[float, float]
 
 
 class Limits(BenchRecord, frozen=True):
@@ -26,13 +33,24 @@ class Limits(BenchRecord, frozen=True):
     zones : tuple of Zone
         Those two among others.
     kinds : tuple of Option
-        What the fit may mean for the work.
+        What a fit may mean for the work.
+    others : tuple of Pair
+        Other fits, by their limits of size.
     """
 
     size_mm: int | float
     codes: str
     zones: tuple[Zone, ...]
     kinds: tuple[Option, ...]
+    others: tuple[Pair, ...]
+
+
+class Gauge(Row, frozen=True):
+    """A press at work: the two forces worked out, and the one that its gauge shows."""
+
+    low_kn: float
+    high_kn: float
+    shown_kn: float
 
 
 class Press(BenchRecord, frozen=True):
@@ -53,6 +71,9 @@ class Press(BenchRecord, frozen=True):
     true_friction : float
         What the gauge follows.
     todo : tuple of Option
+        What may be done with the force that a gauge shows.
+    others : tuple of Gauge
+        Other rings in the press.
     least_um, most_um : float, optional
         Interference allowed by the manual; with figures from the real bench only.
     """
@@ -67,6 +88,7 @@ class Press(BenchRecord, frozen=True):
     friction: tuple[float, float]
     true_friction: float
     todo: tuple[Option, ...]
+    others: tuple[Gauge, ...]
     least_um: int | float | None = None
     most_um: int | float | None = None
 
@@ -76,6 +98,15 @@ class Metal(Row, frozen=True):
 
     name: str
     growth_um: float
+
+
+class Warming(Row, frozen=True):
+    """A part that is being warmed [degC], and the margin for handling [K]."""
+
+    free_c: int
+    margin_k: int
+    limit_c: int
+    now_c: int
 
 
 class WarmPart(BenchRecord, frozen=True):
@@ -114,8 +145,10 @@ class Heat(WarmPart, frozen=True):
     Attributes
     ----------
     todo : tuple of Option
+    others : tuple of Warming
+        Other parts, on their way to what they need.
     how : tuple of Option
-        Other parts that are being warmed.
+        How still others are warmed.
     how_todo : tuple of Option
         What may be done with each.
     hole_mm, shaft_mm, oven_c : float, optional
@@ -123,6 +156,7 @@ class Heat(WarmPart, frozen=True):
     """
 
     todo: tuple[Option, ...]
+    others: tuple[Warming, ...]
     how: tuple[Option, ...]
     how_todo: tuple[Option, ...]
     hole_mm: int | float | None = None
@@ -160,18 +194,18 @@ class Driver(Record, frozen=True):
     cases : tuple of Case
     places : tuple of Option
         Where the driver may bear.
-    paths : tuple of Option
-        How the force may get to the tight seat.
     shown : Shown
-    home : Question
-        About starting a ring, holding it, and when it is home.
+    paths : Scenes
+        Set-ups, and how the force may run in each.
+    home : Scenes
+        Rings on their way, and what may come next.
     """
 
     cases: tuple[Case, ...]
     places: tuple[Option, ...]
-    paths: tuple[Option, ...]
     shown: Shown
-    home: Question
+    paths: Scenes
+    home: Scenes
 
 
 class Seal(Record, frozen=True):
@@ -192,7 +226,9 @@ class Seal(Record, frozen=True):
         Limits of the depth, and of the lean.
     needs_sleeve : bool
         Whether the lip passes splines.
-    faults, todo : tuple of Option
+    faults : tuple of Option
+    others : Scenes
+        Other seals with the same limits, and what may be done with each.
     """
 
     seal: str
@@ -208,7 +244,7 @@ class Seal(Record, frozen=True):
     tilt_mm: float
     needs_sleeve: bool
     faults: tuple[Option, ...]
-    todo: tuple[Option, ...]
+    others: Scenes
 
 
 class PinLoad(Row, frozen=True):
@@ -216,6 +252,15 @@ class PinLoad(Row, frozen=True):
 
     size_mm: int | float
     double_shear_kn: int | float
+
+
+class PinJoint(Row, frozen=True):
+    """A joint for a spring pin: force on it, how often it must be borne, what the pins bear."""
+
+    force_kn: float
+    margin: int
+    one_kn: float
+    inner_kn: float
 
 
 class Spring(Record, frozen=True):
@@ -237,7 +282,10 @@ class Spring(Record, frozen=True):
     margin : int
         So many times the force the pin must bear.
     todo : tuple of Option
-    slot : Question
+        Which pins may be fitted.
+    others : tuple of PinJoint
+    fitted : Scenes
+        Pins as somebody drove them in.
     """
 
     name: str
@@ -249,7 +297,24 @@ class Spring(Record, frozen=True):
     planes: int
     margin: int
     todo: tuple[Option, ...]
-    slot: Question
+    others: tuple[PinJoint, ...]
+    fitted: Scenes
+
+
+class Proud(Row, frozen=True):
+    """How far a taper pin stands proud when tried by hand, and how far it shall."""
+
+    stands_mm: float
+    low_mm: float
+    high_mm: float
+
+
+class Ends(Row, frozen=True):
+    """The ends of a taper pin as measured, None where nobody did; whether it is to go in."""
+
+    left_mm: float | None
+    right_mm: float | None
+    insert: bool
 
 
 class Taper(Record, frozen=True):
@@ -265,9 +330,12 @@ class Taper(Record, frozen=True):
         How far the large end shall stand proud.
     wider_mm : float
         What a further cut takes.
-    insert : bool
-        Whether the pin is to be driven in, or out again.
-    todo, ends : tuple of Option
+    todo : tuple of Option
+        What may be done with a hole.
+    others : tuple of Proud
+    strikes : tuple of Option
+        Where a pin may be struck.
+    pins : tuple of Ends
     """
 
     small_mm: float
@@ -276,9 +344,25 @@ class Taper(Record, frozen=True):
     low_mm: float
     high_mm: float
     wider_mm: float
-    insert: bool
     todo: tuple[Option, ...]
-    ends: tuple[Option, ...]
+    others: tuple[Proud, ...]
+    strikes: tuple[Option, ...]
+    pins: tuple[Ends, ...]
+
+
+class Tab(Row, frozen=True):
+    """A staked tab: what it holds, what it must, and its state.
+
+    Attributes
+    ----------
+    state : str
+        ``whole``, ``cracked`` or ``undone`` (whole, but its nut was turned back).
+    """
+
+    holds_nm: float
+    drag_nm: float
+    margin: int
+    state: str
 
 
 class Locks(StakedNut, frozen=True):
@@ -287,19 +371,15 @@ class Locks(StakedNut, frozen=True):
     Attributes
     ----------
     todo : tuple of Option
-        What may be done with the nut.
-    ticks : tuple of Option
-        Sentences about circlips.
-    pushed : str
-        Which way a part pushes on a circlip, ``left`` or ``right``.
-    edges : tuple of Option
-        Where its sharp edge may face.
+        What may be done with a nut.
+    others : tuple of Tab
+    clips : Scenes
+        Circlips as somebody left them.
     """
 
     todo: tuple[Option, ...]
-    ticks: tuple[Option, ...]
-    pushed: str
-    edges: tuple[Option, ...]
+    others: tuple[Tab, ...]
+    clips: Scenes
 
 
 class Order(Record, frozen=True):

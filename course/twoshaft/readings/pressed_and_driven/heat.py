@@ -15,7 +15,7 @@ from twoshaft.models.fit import (
 )
 from twoshaft.models.fit.press import BEARING_STEEL, CAST_ALUMINIUM, STEEL, Material
 from twoshaft.readings.keyed import Stream
-from twoshaft.readings.pressed_and_driven.given import Heat, Metal, WarmPart
+from twoshaft.readings.pressed_and_driven.given import Heat, Metal, Warming, WarmPart
 from twoshaft.readings.pressed_and_driven.lot import BANK, Lot
 from twoshaft.records import extended
 from twoshaft.units.quantities import Q
@@ -58,6 +58,8 @@ CLEAR_K = 8.0
 AWAY_K = {"warm": (-50.0, -CLEAR_K), "cool-too": (CLEAR_K, 48.0)}
 LEAST_RISE_K, LEAST_UM = 12.0, 10
 TRIES_A_PART = 12
+OTHERS = 3
+LIMITS_C = (80, 100, 120, 150)
 
 
 def parts_of(lot: Lot) -> list[Warmed]:
@@ -91,11 +93,25 @@ def draw(lot: Lot) -> Heat:
                 return extended(
                     Heat,
                     warm,
-                    todo=tuple(stream.shuffled(BANK.lists["heat_todo"])),
+                    todo=BANK.lists["heat_todo"],
+                    others=tuple(_warming(stream) for _ in range(OTHERS)),
                     how=lot.scenes("how", BANK, SCENES, lambda: _temperatures(stream)),
                     how_todo=BANK.lists["how_todo"],
                 )
     raise lot.too_small("heat")
+
+
+def _warming(stream: Stream) -> Warming:
+    """A part on its way: there, not there yet, or never to be there by heat alone."""
+    limit, margin = stream.choice(LIMITS_C), 20 + stream.integer(11)
+    state = stream.choice(("there", "further", "over"))
+    if state == "over":
+        free = limit - margin + 5 + stream.integer(margin - 8)
+        return Warming(free, margin, limit, limit - 2 - stream.integer(12))
+    free = limit - margin - 12 - stream.integer(10)
+    goal = free + margin
+    now = goal + stream.integer(9) if state == "there" else goal - 5 - stream.integer(margin - 3)
+    return Warming(free, margin, limit, now)
 
 
 def _temperatures(stream: Stream) -> dict[str, int]:

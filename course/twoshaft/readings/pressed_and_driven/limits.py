@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from twoshaft.models.fit import Fit, fit, zone
+from twoshaft.models.fit import Zone as FitZone
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.pressed_and_driven.given import Limits, Zone
+from twoshaft.readings.pressed_and_driven.given import Limits, Pair, Zone
 from twoshaft.readings.pressed_and_driven.lot import BANK, Lot
 from twoshaft.units.quantities import Q
 
@@ -19,25 +20,41 @@ HOLES = ("F7", "G7", "H7", "H8", "K7", "M7", "P7")
 SHAFTS = ("f7", "g6", "h6", "k6", "m6", "n6", "p6", "s6")
 CLEAR_UM = 3
 """A limit is at least this far from nothing, so that its sign is no matter of rounding."""
+OTHERS = 3
 
 
 def draw(lot: Lot) -> Limits:
     """A fit and a table of zones for its size."""
     stream = lot.stream.child("limits")
-    kind = lot.in_turn("limits-kind", list(CODES))[0]
+    size, made = _fit(lot, stream, lot.in_turn("limits-kind", list(CODES))[0])
+    kinds = [stream.choice(list(CODES)) for _ in range(OTHERS)]
+    return Limits(
+        size_mm=size.magnitude,
+        codes=f"{made.hole.name}/{made.shaft.name}",
+        zones=_zones(size, made, stream),
+        kinds=BANK.lists["kinds"],
+        others=tuple(_pair(*_fit(lot, stream, kind)) for kind in kinds),
+    )
+
+
+def _fit(lot: Lot, stream: Stream, kind: str) -> tuple[Q, Fit]:
+    """A size and a fit, of that kind and clear of nothing."""
     for _ in range(TRIES):
         size, codes = Q(stream.choice(SIZES_MM), "mm"), stream.choice(CODES[kind])
         made = fit(size, codes)
         if made.kind == kind and min(abs(made.least_um), abs(made.most_um)) >= CLEAR_UM:
-            break
-    else:
-        raise lot.too_small("limits")
-    return Limits(
-        size_mm=size.magnitude,
-        codes=codes,
-        zones=_zones(size, made, stream),
-        kinds=tuple(stream.shuffled(BANK.lists["kinds"])),
-    )
+            return size, made
+    raise lot.too_small("limits")
+
+
+def _pair(size: Q, made: Fit) -> Pair:
+    return Pair(_sizes(size, made.hole), _sizes(size, made.shaft))
+
+
+def _sizes(size: Q, made: FitZone) -> tuple[float, float]:
+    """Smallest and largest size of a zone [mm]."""
+    low, high = (round(size.magnitude + um / 1e3, 3) for um in (made.lower_um, made.upper_um))
+    return low, high
 
 
 def _zones(size: Q, made: Fit, stream: Stream) -> tuple[Zone, ...]:

@@ -3,11 +3,20 @@
 from __future__ import annotations
 
 from twoshaft.models.fit import NESTED, TaperPin, fork_pin_force, spring_pin
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.pressed_and_driven.given import PinLoad, Spring, Taper
+from twoshaft.readings.pressed_and_driven.given import (
+    Ends,
+    PinJoint,
+    PinLoad,
+    Proud,
+    Spring,
+    Taper,
+)
 from twoshaft.readings.pressed_and_driven.lot import BANK, Lot, steps_between
 from twoshaft.units.quantities import Q
 
+OTHERS, SCENES = 3, 4
 VERDICTS = ("one", "nest", "larger")
 CLEAR = 0.1
 """A margin lies at least this part from what is wanted."""
@@ -45,8 +54,9 @@ def draw_spring(lot: Lot) -> Spring:
                     ratio=ratio,
                     planes=planes,
                     margin=margin,
-                    todo=tuple(stream.shuffled(BANK.lists["spring_todo"])),
-                    slot=lot.ask("slot", BANK),
+                    todo=BANK.lists["spring_todo"],
+                    others=tuple(_joint(stream) for _ in range(OTHERS)),
+                    fitted=lot.scenes_asked("fitted", BANK, SCENES, lambda: _driven(stream)),
                 )
     raise lot.too_small("spring")
 
@@ -59,6 +69,38 @@ def _pin_verdict(force_kn: float, bears_kn: list[float], margin: int) -> str | N
     if times[0] > margin:
         return "one"
     return "nest" if times[1] > margin else "larger"
+
+
+def _joint(stream: Stream) -> PinJoint:
+    """Another joint: the pins that its hole takes, and a force that asks for one of the three."""
+    size = stream.choice([outer for outer, _ in NESTED])
+    one, inner = (
+        spring_pin(Q(mm, "mm")).double_shear_kn / (1 + planes)
+        for planes in [stream.integer(2)]
+        for mm in (size, dict(NESTED)[size])
+    )
+    margin, verdict = 2 + stream.integer(4), stream.choice(VERDICTS)
+    low, high = {
+        "one": (0.4 * one, 0.85 * one),
+        "nest": (1.08 * one, min(one + 0.6 * inner, 0.95 * (one + inner))),
+        "larger": (1.12 * (one + inner), 1.6 * (one + inner)),
+    }[verdict]
+    return PinJoint(
+        round(stream.uniform(low, high) / margin, 2), margin, round(one, 2), round(inner, 2)
+    )
+
+
+def _driven(stream: Stream) -> dict[str, object]:
+    """A pin's size, how far its ends lie in or out [mm], and two lines square to each other."""
+    line, other = stream.shuffled(("along the rail", "across the rail"))
+    some = [f"{0.5 + 0.1 * stream.integer(16):.1f}" for _ in range(2)]
+    return {
+        "d": stream.choice([int(outer) for outer, _ in NESTED]),
+        "a": some[0],
+        "b": some[1],
+        "line": line,
+        "other": other,
+    }
 
 
 def draw_taper(lot: Lot) -> Taper:
@@ -76,10 +118,35 @@ def draw_taper(lot: Lot) -> Taper:
         low_mm=WINDOW_MM[0],
         high_mm=WINDOW_MM[1],
         wider_mm=round(0.02 + 0.01 * stream.integer(4), 2),
-        insert=lot.in_turn("taper-way", [True, False])[0],
-        todo=tuple(stream.shuffled(BANK.lists["taper_todo"])),
-        ends=tuple(stream.shuffled(BANK.lists["ends"])),
+        todo=BANK.lists["taper_todo"],
+        others=tuple(_proud(stream) for _ in range(OTHERS)),
+        strikes=BANK.lists["strikes"],
+        pins=tuple(_ends(stream) for _ in range(SCENES)),
     )
+
+
+def _proud(stream: Stream) -> Proud:
+    """Another pin, tried by hand."""
+    low = 1 + 0.5 * stream.integer(4)
+    high = low + 2 + 0.5 * stream.integer(3)
+    stands = {
+        "home": stream.uniform(low + 0.3, high - 0.3),
+        "ream": high + stream.uniform(0.5, 3),
+        "sunk": low - stream.uniform(0.5, 3),
+    }[stream.choice(TAPER_VERDICTS)]
+    return Proud(round(stands, 1), low, high)
+
+
+def _ends(stream: Stream) -> Ends:
+    """A pin whose ends tell where it is to be struck, or do not."""
+    small = round(stream.choice(SIZES_MM) + 0.01 * stream.integer(60), 2)
+    large, insert = round(small + stream.choice(LENGTHS_MM) / 50, 2), stream.integer(2) == 0
+    told = stream.choice(("left", "right", "open"))
+    if told == "open":
+        open_ = stream.choice(((small, None), (None, small), (small, small)))
+        return Ends(*open_, insert)
+    left = large if (told == "left") == insert else small
+    return Ends(left, small if left == large else large, insert)
 
 
 def _inside(verdict: str, proud_mm: float) -> bool:

@@ -5,13 +5,16 @@ from __future__ import annotations
 from twoshaft.models.fit import Pressed, press_force, pressure
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.pressed_and_driven.given import Press
+from twoshaft.readings.pressed_and_driven.given import Gauge, Press
 from twoshaft.readings.pressed_and_driven.lot import BANK, Lot
 from twoshaft.units.quantities import Q
 
 LEAST_UM = 10.0
 VERDICTS = {"as-expected": (1.12, 1.68), "too-hard": (2.6, 3.2), "too-easy": (0.42, 0.6)}
 """Friction at the press, in parts of the lower one that is expected: clear of both ends."""
+OTHERS = 3
+SHOWN = {"as-expected": (0.95, 1.05), "too-hard": (1.25, 1.7), "too-easy": (0.45, 0.75)}
+"""What other gauges show, in parts of the force at that end: clear of the workshop's tenth."""
 MOST_FRICTION, LEAST_FRICTION = 0.4, 0.02
 
 
@@ -55,5 +58,19 @@ def _measured(pressed: Pressed, stream: Stream, verdict: str) -> Press | None:
         mpa_per_um=float(f"{(pressure(grip, pressed.pair) / grip).m_as('MPa/um'):.3g}"),
         friction=(low, high),
         true_friction=true,
-        todo=tuple(stream.shuffled(BANK.lists["press_todo"])),
+        todo=BANK.lists["press_todo"],
+        others=tuple(_gauge(stream) for _ in range(OTHERS)),
     )
+
+
+def _gauge(stream: Stream) -> Gauge:
+    """Another ring in the press: what was worked out, and what the gauge shows."""
+    low = 3 + 0.5 * stream.integer(30)
+    high = round(low * stream.uniform(1.6, 2.1), 1)
+    verdict = stream.choice(list(SHOWN))
+    least, most = SHOWN[verdict]
+    if verdict == "as-expected":
+        shown = stream.uniform(least * low, most * high)
+    else:
+        shown = (high if verdict == "too-hard" else low) * stream.uniform(least, most)
+    return Gauge(low, high, round(shown, 1))

@@ -308,7 +308,7 @@ faces = [(ask.name, job.work(ask.about)) for ask in asks if ask.kind == "film"]
 given_table("Faces to coat", ["face", "", "value"],
             [(name, words, value) for name, work in faces for words, value in (
                 ("may lie open for", f"{work.limit_minutes:g} min"), ("largest gap", f"{max(work.gap_mm.values()):.3f} mm"),
-                ("all stretches together", f"{work.length_mm:.0f} mm"), ("film by finger, for 100 mm", f"{work.pace.film:g} min"),
+                ("all stretches together", f"{work.length_mm:.0f} mm"), ("film by roller, for 100 mm", f"{work.pace.film:g} min"),
                 ("bead, for 100 mm", f"{work.pace.bead:g} min"), ("from the last pass to the closed face", f"{work.pace.close:g} min"))]
             or [("none", "your unit has no face to coat", "")])
 

@@ -58,10 +58,10 @@ def test_film(unit, peer):
         fat = Film.bare(land).lay(
             *[Stroke.bead(Q(np.array(s.points), "mm"), diameter=Q(5, "mm")) for s in face.segments]
         )
-        finger = Stroke.finger(line, width=Q(10, "mm"), thickness=Q(0.1, "mm"))
+        roller = Stroke.roller(line, width=Q(10, "mm"), thickness=Q(0.1, "mm"))
         bead = Stroke.bead(line, diameter=Q(2, "mm"))
         calls = {
-            "lay a finger stroke": lambda film=film, finger=finger: film.lay(finger),
+            "lay a roller stroke": lambda film=film, roller=roller: film.lay(roller),
             "lay a bead": lambda film=film, bead=bead: film.lay(bead),
             "close on a film": lambda film=film, sealant=sealant: close(film, sealant, 5.0),
             "close on fat beads": lambda fat=fat, sealant=sealant: close(fat, sealant, 5.0),

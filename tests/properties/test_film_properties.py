@@ -66,7 +66,7 @@ POINTS = st.lists(st.tuples(st.floats(-15, 135), st.floats(-15, 105)), min_size=
 )
 COATS = st.one_of(
     st.builds(
-        lambda p, w, t: Stroke.finger(p, width=Q(w, "mm"), thickness=Q(t, "mm")),
+        lambda p, w, t: Stroke.roller(p, width=Q(w, "mm"), thickness=Q(t, "mm")),
         POINTS,
         st.floats(1, 20),
         st.floats(0.01, 2),
@@ -86,7 +86,7 @@ AROUND = [(7, 7), (113, 7), (113, 57), (87, 83), (7, 83), (7, 7)]
 
 def whole_film(land, thickness=0.15):
     return Film.bare(land).lay(
-        Stroke.finger(
+        Stroke.roller(
             Q(np.array(AROUND, dtype=float), "mm"), width=Q(18, "mm"), thickness=Q(thickness, "mm")
         )
     )
@@ -128,7 +128,7 @@ def test_more_paste_never_leaves_less(strokes, more):
     # Monotony of the obstacle problem: extra paste fills at least as much and spills at least as
     # much, within the solver's tolerance.
     gap = LAND.gap_m()
-    less = Film.bare(LAND).lay(*[s for s in strokes if s.tool in ("finger", "bead")])
+    less = Film.bare(LAND).lay(*[s for s in strokes if s.tool in ("roller", "bead")])
     first = spread(LAND, less.thickness_m, gap)
     second = spread(LAND, less.lay(more).thickness_m, gap)
     assert (second.thickness_m >= first.thickness_m - 0.01 * gap).all()

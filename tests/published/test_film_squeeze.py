@@ -93,16 +93,16 @@ def wide_face():
 
 
 def test_volumes_as_laid():
-    # Solid geometry: a dab is a ball, a bead a cylinder, a finger stroke a plate with round ends.
+    # Solid geometry: a dab is a ball, a bead a cylinder, a roller stroke a plate with round ends.
     bare = Film.bare(Land.of(wide_face()))
     line = Q([(40.0, 75.0), (140.0, 75.0)], "mm")
     dab = bare.lay(Stroke.bead(Q([(50.0, 37.0)], "mm"), diameter=Q(6, "mm")))
     assert dab.laid_m3 * 1e9 == pytest.approx(math.pi / 6 * 6**3, rel=1e-9)
     bead = bare.lay(Stroke.bead(line, diameter=Q(3, "mm")))
     assert bead.volume_m3 * 1e9 == pytest.approx(math.pi / 4 * 3**2 * 100, rel=1e-9)
-    finger = bare.lay(Stroke.finger(line, width=Q(12, "mm"), thickness=Q(0.2, "mm")))
+    roller = bare.lay(Stroke.roller(line, width=Q(12, "mm"), thickness=Q(0.2, "mm")))
     plate = (12 * 100 + math.pi / 4 * 12**2) * 0.2
-    assert finger.volume_m3 * 1e9 == pytest.approx(plate, rel=2e-3)
+    assert roller.volume_m3 * 1e9 == pytest.approx(plate, rel=2e-3)
 
 
 def test_a_bead_spreads_to_its_film_width():

@@ -249,7 +249,7 @@ def test_what_could_be_read_at_a_bench_is_taken(unit, module, task):
         ("pressed-and-driven", "heat", {"oven": 90}, "hotter than the part may get"),
         ("pressed-and-driven", "heat", {"room": 30, "oven": 30}, "no warmer than the room"),
         ("pressed-and-driven", "locks", {"depth": 4.5}, "deeper in its slot"),
-        ("sealant-film", "bead", {"gap": 1.0}, "no bead of the list fills this gap"),
+        ("sealant-film", "bead", {"lump": 0.1}, "hardly any bead both fills this gap"),
         ("sealant-film", "bead", {"width": 1}, "plausible from 2 to 60 mm"),
         ("sealant-film", "lay", {"open": 4.5}, "no film or bead seals"),
         ("sealant-film", "after", {"closed": 24.2}, "half an hour"),

@@ -59,8 +59,8 @@ def land(cells=(160, 120), **changes):
     return Land.of(Face.model_validate(FRAME | changes), cells)
 
 
-def finger(points=AROUND, width=14.0, thickness=0.15, **kwargs):
-    return Stroke.finger(
+def roller(points=AROUND, width=14.0, thickness=0.15, **kwargs):
+    return Stroke.roller(
         Q(np.asarray(points, dtype=float), "mm"),
         width=Q(width, "mm"),
         thickness=Q(thickness, "mm"),
@@ -97,8 +97,8 @@ def test_area_of_the_grid():
 
 def test_a_film_seals_and_a_gap_in_it_leaks(paste):
     ground = land()
-    assert close(Film.bare(ground).lay(finger()), paste, 1).tight
-    cut = Film.bare(ground).lay(finger(AROUND[:4]), finger([(8, 100), (8, 112)]))
+    assert close(Film.bare(ground).lay(roller()), paste, 1).tight
+    cut = Film.bare(ground).lay(roller(AROUND[:4]), roller([(8, 100), (8, 112)]))
     seal = close(cut, paste, 1)
     assert len(seal.leaks) == 1
     way = seal.leaks[0]
@@ -110,7 +110,7 @@ def test_a_film_seals_and_a_gap_in_it_leaks(paste):
 
 
 def test_two_gaps_are_two_ways(paste):
-    film = Film.bare(land()).lay(finger(AROUND[:2]), finger(AROUND[2:4]))
+    film = Film.bare(land()).lay(roller(AROUND[:2]), roller(AROUND[2:4]))
     seal = close(film, paste, 1)
     assert len(seal.leaks) == 2
     assert seal.leaks[0].area_mm2 >= seal.leaks[1].area_mm2
@@ -138,7 +138,7 @@ def test_a_hole_leaks_only_if_it_is_open(paste):
         # The film runs outside the hole only: oil reaches the hole, no further.
         film = (
             Film.bare(ground)
-            .lay(finger(width=16))
+            .lay(roller(width=16))
             .lay(Stroke.wipe(Q(np.array([(16.0, 60.0), (9.0, 60.0)]), "mm"), width=Q(4, "mm")))
         )
         seal = close(film, paste, 1)
@@ -152,7 +152,7 @@ def test_a_closed_hole_can_be_part_of_a_way(paste):
     ground = land(holes=[{"id": "h", "x_mm": 8, "y_mm": 60, "diameter_mm": 6}])
     film = (
         Film.bare(ground)
-        .lay(finger(width=16))
+        .lay(roller(width=16))
         .lay(Stroke.wipe(Q(np.array([(16.0, 60.0), (0.0, 60.0)]), "mm"), width=Q(4, "mm")))
     )
     seal = close(film, paste, 1)
@@ -163,20 +163,20 @@ def test_a_closed_hole_can_be_part_of_a_way(paste):
 def test_oily_and_dirty_cells_are_full_but_do_not_seal(paste):
     across = Q(np.array([(0.0, 60.0), (16.0, 60.0)]), "mm")
     for what, state in (("oil", State.OILY), ("dirt", State.DIRTY)):
-        film = Film.bare(land()).lay(finger(), Stroke.smear(across, width=Q(3, "mm"), what=what))
+        film = Film.bare(land()).lay(roller(), Stroke.smear(across, width=Q(3, "mm"), what=what))
         seal = close(film, paste, 1)
         assert not seal.tight
         spoilt = seal.state == state
         assert spoilt.any()
         assert (seal.thickness_m[spoilt] >= 0.98 * seal.gap_m[spoilt]).all()
         clean = film.lay(Stroke.wipe(across, width=Q(6, "mm"))).lay(
-            finger([(8, 50), (8, 70)], width=16)
+            roller([(8, 50), (8, 70)], width=16)
         )
         assert close(clean, paste, 1).tight
 
 
 def test_a_skinned_film_does_not_seal(paste):
-    film = Film.bare(land()).lay(finger(AROUND[:3]), finger(AROUND[2:], minute=10.0))
+    film = Film.bare(land()).lay(roller(AROUND[:3]), roller(AROUND[2:], minute=10.0))
     assert close(film, paste, 14.9).tight
     seal = close(film, paste, 15.1)  # the first half is older than its skin time
     assert not seal.tight
@@ -194,7 +194,7 @@ def test_paste_that_flows_is_as_old_as_where_it_came_from(paste):
 
 def test_a_gap_too_wide_for_the_sealant(paste):
     thin = Sealant.model_validate(PASTE | {"largest_gap_mm": 0.05})
-    seal = close(Film.bare(land()).lay(finger()), thin, 1)
+    seal = close(Film.bare(land()).lay(roller()), thin, 1)
     assert not seal.tight
     assert (seal.state == State.TOO_WIDE).any()
     assert seal.sealed_share == 0
@@ -277,8 +277,8 @@ def test_a_finer_grid_says_the_same(skip):
 def test_a_scratch_needs_a_thicker_film(paste):
     scratch = {"points": [(0, 60), (16, 60)], "width_mm": 0.2, "depth_um": 300}
     ground = land(scratches=[scratch])
-    assert not close(Film.bare(ground).lay(finger(width=16, thickness=0.1)), paste, 1).tight
-    assert close(Film.bare(ground).lay(finger(width=16, thickness=0.3)), paste, 1).tight
+    assert not close(Film.bare(ground).lay(roller(width=16, thickness=0.1)), paste, 1).tight
+    assert close(Film.bare(ground).lay(roller(width=16, thickness=0.3)), paste, 1).tight
 
 
 def test_clamp_by_hole():
@@ -302,9 +302,9 @@ def test_closing_time(paste):
     holes = [{"id": "h", "x_mm": 8, "y_mm": 60, "diameter_mm": 6, "clamp_n": 20000}]
     bare = Film.bare(land(holes=holes))
     assert close(bare, paste, 0).closing_time(paste).m_as("s") == 0
-    thin = close(bare.lay(finger(thickness=0.15)), paste, 1)
+    thin = close(bare.lay(roller(thickness=0.15)), paste, 1)
     assert thin.closing_time(paste).m_as("s") > 0
-    twice = close(bare.lay(finger(thickness=0.15)), paste, 1, {"h": Q(40, "kN")})
+    twice = close(bare.lay(roller(thickness=0.15)), paste, 1, {"h": Q(40, "kN")})
     half = thin.closing_time(paste).m_as("s") / 2
     assert twice.closing_time(paste).m_as("s") == pytest.approx(half)
 
@@ -324,7 +324,7 @@ def test_closing_time(paste):
 def test_strokes_refuse_nonsense(change, says):
     good = {"points": Q(AROUND, "mm"), "width": Q(5, "mm"), "thickness": Q(0.1, "mm")}
     with pytest.raises(OutOfRangeError, match=says):
-        Stroke.finger(**(good | change))
+        Stroke.roller(**(good | change))
 
 
 def test_squeeze_refuses_nonsense():

@@ -86,7 +86,7 @@ def test_blank_stored_and_said(field):
         [Pass(Hand.FILM, 0.1, Side.MIDDLE, "from-1-to-2"), "wipe inside from-2-to-3"]
     )
     assert check_value(stored, "lay") == ["film 0.1 middle from-1-to-2", "wipe inside from-2-to-3"]
-    assert field.words(stored).startswith("1. film by finger 0.1 mm, From bolt 1 to bolt 2")
+    assert field.words(stored).startswith("1. film by roller 0.1 mm, From bolt 1 to bolt 2")
     assert field.shortfall(["film x"]).startswith("read an entry")
     assert field.words(["film x"]).startswith("read an entry")
 

@@ -134,5 +134,5 @@ def test_words_for_every_state_and_the_plain_copy(unit, stretches):
     hatches = [hatch for *_, hatch in rig.looks["closed"]]
     assert len(set(hatches)) == len(hatches)
     copy = rig.plain_copy()
-    assert rig.finding in copy and "film by finger 0.1 mm, From bolt 1 to bolt 2" in copy
+    assert rig.finding in copy and "film by roller 0.1 mm, From bolt 1 to bolt 2" in copy
     assert "<script" not in copy

@@ -17,9 +17,9 @@ from twoshaft.units.sections.faces import Face
 
 MAX_ENTRIES, MAX_POINTS = 120, 40
 SIZES_MM = {Hand.FILM: (0.01, 3.0), Hand.BEAD: (0.5, 8.0)}
-"""Smallest and largest that a finger or a nozzle lays."""
+"""Smallest and largest that a roller or a nozzle lays."""
 HANDS = {
-    Hand.FILM: "film by finger",
+    Hand.FILM: "film by roller",
     Hand.BEAD: "bead from the nozzle",
     Hand.WIPE: "wipe with solvent and a clean cloth",
 }

@@ -1,4 +1,4 @@
-"""Sealant rig: coat a face by finger or bead, let minutes pass, close it and see what happens."""
+"""Sealant rig: coat a face by roller or bead, let minutes pass, close it and see what happens."""
 
 from __future__ import annotations
 

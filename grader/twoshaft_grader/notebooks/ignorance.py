@@ -55,6 +55,7 @@ SAFE_MUST_PASS = frozenset(
         "measuring-and-tools",
         "pressed-and-driven",
         "reading-faults",
+        "sealant-film",
         "shims-and-preload",
         "threaded-joints",
         "whole-build",

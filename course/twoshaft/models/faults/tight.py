@@ -158,7 +158,7 @@ def _close(
     width, thickness = Q(face.film_width_mm, "mm"), Q(face.film_mm * times, "mm")
     laid = laid.lay(
         *(
-            film.Stroke.finger(line, width=width, thickness=thickness)
+            film.Stroke.roller(line, width=width, thickness=thickness)
             for segment, line in lines.items()
             if segment not in without
         )

@@ -1,6 +1,6 @@
-"""Laying the film: strokes of a finger or a nozzle, smears of oil and dirt, and wiping off.
+"""Laying the film: strokes of a roller or a nozzle, smears of oil and dirt, and wiping off.
 
-A finger leaves a film of one thickness over its width. A nozzle leaves a bead, round in section,
+A roller leaves a film of one thickness over its width. A nozzle leaves a bead, round in section,
 that settles where it lies. What misses the face (holes, edges) is lost and counted, so that the
 volume laid is at all times the volume on the face, beside it and on the cloth.
 """
@@ -35,7 +35,7 @@ class Tool(StrEnum):
     True
     """
 
-    FINGER = "finger"
+    ROLLER = "roller"
     BEAD = "bead"
     OIL = "oil"
     DIRT = "dirt"
@@ -52,18 +52,18 @@ class Stroke:
     line_m : numpy.ndarray
         Points, shape (n, 2) [m]; one point is a dab.
     width_m : float
-        Width of a finger, smear or cloth, diameter of a bead [m].
+        Width of a roller, smear or cloth, diameter of a bead [m].
     thickness_m : float
-        Thickness that a finger leaves [m]; 0 for the rest.
+        Thickness that a roller leaves [m]; 0 for the rest.
     minute : float
         When it was done, from the start of the work [min].
 
     Examples
     --------
     >>> line = Q([[0, 0], [50, 0]], "mm")
-    >>> laid = Stroke.finger(line, width=Q(12, "mm"), thickness=Q(0.1, "mm"))
+    >>> laid = Stroke.roller(line, width=Q(12, "mm"), thickness=Q(0.1, "mm"))
     >>> round(laid.length_m * 1e3), laid.tool.value
-    (50, 'finger')
+    (50, 'roller')
     """
 
     tool: Tool
@@ -79,10 +79,10 @@ class Stroke:
         thickness=Range("thickness of the film", "mm", 0.005, 5.0, _HAND),
         minute=_MINUTE,
     )
-    def finger(
+    def roller(
         cls, points_mm: np.ndarray, *, width_mm: float, thickness_mm: float, minute: float = 0.0
     ) -> Stroke:
-        """A film laid by finger or roller.
+        """A film laid with a roller; width and thickness are what it leaves.
 
         Parameters
         ----------
@@ -95,7 +95,7 @@ class Stroke:
         minute : float
             0 and above.
         """
-        return cls(Tool.FINGER, _line_m(points_mm), width_mm / 1e3, thickness_mm / 1e3, minute)
+        return cls(Tool.ROLLER, _line_m(points_mm), width_mm / 1e3, thickness_mm / 1e3, minute)
 
     @classmethod
     @border(
@@ -104,13 +104,13 @@ class Stroke:
         minute=_MINUTE,
     )
     def bead(cls, points_mm: np.ndarray, *, diameter_mm: float, minute: float = 0.0) -> Stroke:
-        """A bead from a nozzle, diameter 0.5 to 10 mm; the rest as for `finger`."""
+        """A bead from a nozzle, diameter 0.5 to 10 mm; the rest as for `roller`."""
         return cls(Tool.BEAD, _line_m(points_mm), diameter_mm / 1e3, 0.0, minute)
 
     @classmethod
     @border(points=_POINTS, width=_WIDTH)
     def smear(cls, points_mm: np.ndarray, *, width_mm: float, what: str = "oil") -> Stroke:
-        """Oil or dirt on the face or on the film, width as for `finger`."""
+        """Oil or dirt on the face or on the film, width as for `roller`."""
         if what not in (Tool.OIL, Tool.DIRT):
             raise OutOfRangeError("smear", repr(what), "oil or dirt", _HAND)
         return cls(Tool(what), _line_m(points_mm), width_mm / 1e3)
@@ -118,7 +118,7 @@ class Stroke:
     @classmethod
     @border(points=_POINTS, width=_WIDTH)
     def wipe(cls, points_mm: np.ndarray, *, width_mm: float) -> Stroke:
-        """Wipe film, oil and dirt off with a clean cloth, width as for `finger`."""
+        """Wipe film, oil and dirt off with a clean cloth, width as for `roller`."""
         return cls(Tool.WIPE, _line_m(points_mm), width_mm / 1e3)
 
     @property
@@ -198,7 +198,7 @@ class Film:
         half = stroke.width_m / 2
         reach = half + self.land.pitch_m
         distance = self.land.distance_m(stroke.line_m, reach)
-        if stroke.tool is Tool.FINGER:
+        if stroke.tool is Tool.ROLLER:
             # A cell on the edge of the stroke takes the part of the film that lies on it.
             part = np.clip(0.5 + (half - distance) / self.land.pitch_m, 0.0, 1.0)
             return self._coated(part * stroke.thickness_m, stroke.minute)
@@ -237,10 +237,10 @@ def good_strokes(face: Face) -> tuple[Stroke, ...]:
     --------
     >>> strokes = good_strokes(unit.faces.face_by_id("end-cover"))
     >>> len(strokes), strokes[0].tool.value, f"{strokes[0].thickness_m * 1e3:.2f} mm"
-    (8, 'finger', '0.10 mm')
+    (8, 'roller', '0.10 mm')
     """
     return tuple(
-        Stroke.finger(
+        Stroke.roller(
             Q(np.asarray(segment.points, dtype=float), "mm"),
             width=Q(face.film_width_mm, "mm"),
             thickness=Q(face.film_mm, "mm"),

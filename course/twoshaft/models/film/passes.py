@@ -167,7 +167,7 @@ def stroke(face: Face, done: Pass, minute: float = 0.0) -> Stroke:
     if done.hand is Hand.BEAD:
         return Stroke.bead(points, diameter=Q(done.size_mm, "mm"), minute=minute)
     if done.hand is Hand.FILM:
-        return Stroke.finger(points, width=width, thickness=Q(done.size_mm, "mm"), minute=minute)
+        return Stroke.roller(points, width=width, thickness=Q(done.size_mm, "mm"), minute=minute)
     # A cloth reaches over both edges of the face.
     return Stroke.wipe(points, width=Q(min(2 * face.film_width_mm, 60.0), "mm"))
 

@@ -19,6 +19,6 @@ TASKS = {
     "lay": faces.draw_lay,
     "holes": faces.draw_holes,
     "fault": faces.draw_fault,
-    "closing": amounts.draw_closing,
+    "edge": amounts.draw_edge,
     "after": questions.draw_after,
 }

@@ -1,30 +1,26 @@
-"""How much sealant, and how long it takes to flow: the calculations."""
+"""How much sealant: a bead and others beside it, and what came out at the edge of a closed face."""
 
 from __future__ import annotations
 
-from twoshaft.models.film import bead_to_film, half_round, squeeze_time_strip, surplus
+import math
+
+from twoshaft.errors import CourseError
+from twoshaft.models.film import bead_to_film, half_round, surplus
 from twoshaft.readings.keyed import Stream
-from twoshaft.readings.sealant_film.given import Bead, Change, Closing, Strip
+from twoshaft.readings.sealant_film.given import Bead
 from twoshaft.readings.sealant_film.lot import Lot, step
-from twoshaft.records import changed, extended
+from twoshaft.readings.sealant_film.questions import BANK
+from twoshaft.records import Scenes, changed
 from twoshaft.units.quantities import Q
 
-NOZZLES_MM = (0.6, 0.8, 1.0, 1.2, 1.5, 1.8, 2.2, 2.6, 3.0)
-ALONG_MM = 100.0
+TRIALS = 3
+STEP_MM = 0.05
 CLEAR = 0.1
 """How far, as a part, a figure keeps from the limit at which a decision would flip."""
-CHANGES = {
-    "clamp": ("clamp_kn", (1.5, 2.0, 2.5, 3.0), "{:g} times the clamp"),
-    "viscosity": ("viscosity_pa_s", (0.4, 0.5, 0.6, 0.7), "{:g} times the viscosity, by warming"),
-    "width": ("width_mm", (0.7, 0.8, 0.9), "{:g} times the width of the strip"),
-    "end": ("end_mm", (1.2, 1.4, 1.6), "{:g} times the gap at the end"),
-    "start": ("start_mm", (0.6, 0.7, 0.8), "{:g} times the film at the start"),
-}
-"""What may be changed of a strip: its member, by which factors, and in words."""
 
 
 def draw_bead(lot: Lot) -> Bead:
-    """A bead beside an oil gallery, its lump clearly too large or clearly not."""
+    """A bead beside an oil gallery, its lump clearly too large or clearly not; beads in trial."""
     stream = lot.stream.child("bead")
     too_large = lot.in_turn("bead", (False, True))[0] != stream.choice((False, True))
     while True:
@@ -33,8 +29,9 @@ def draw_bead(lot: Lot) -> Bead:
             width_mm=step(stream, 8, 14, 0.5),
             gap_mm=step(stream, 0.05, 0.12, 0.01),
             bound_mm=1.0,
-            along_mm=ALONG_MM,
-            nozzles_mm=NOZZLES_MM,
+            along_mm=step(stream, 60, 140, 10),
+            trials_mm=(),
+            does=BANK.lists["bead_does"],
         )
         film, lump = bead_parts(bead, bead.diameter_mm)
         share = stream.uniform(*((1.15, 1.7) if too_large else (0.55, 0.85)))
@@ -45,10 +42,71 @@ def draw_bead(lot: Lot) -> Bead:
         if abs(lump / bound - 1) < CLEAR:
             continue
         bead = changed(bead, bound_mm=bound)
-        parts = [bead_parts(bead, diameter) for diameter in NOZZLES_MM]
-        fit = sum(film >= 1 and lump <= 1 for film, lump in parts)
-        if 1 <= fit <= 2 and all(abs(part - 1) > CLEAR / 2 for pair in parts for part in pair):
-            return bead
+        sizes = _trials(bead, stream)
+        if all(is_clear(bead, size, CLEAR / 2) for size in sizes):
+            return changed(bead, trials_mm=tuple(sizes))
+
+
+def _trials(bead: Bead, stream: Stream) -> list[float]:
+    """Sizes of other beads, one of them too thin."""
+    fills, lumps = borders(bead)
+    ranges = {
+        "thin": (0.6 * fills, 0.93 * fills),
+        "fits": (1.07 * fills, 0.95 * lumps),
+        "fat": (1.05 * lumps, 1.4 * lumps),
+    }
+    others = ("thin", "fits", "fits", "fat", "fat")
+    kinds = ["thin", *(stream.choice(others) for _ in range(TRIALS - 1))]
+    sizes = [_to_step(stream.uniform(*ranges[kind])) for kind in kinds]
+    different = len({bead.diameter_mm, *sizes}) == TRIALS + 1
+    return stream.shuffled(sizes) if different else _trials(bead, stream)
+
+
+def _to_step(size_mm: float) -> float:
+    return round(STEP_MM * round(size_mm / STEP_MM), 2)
+
+
+def borders(bead: Bead) -> tuple[float, float]:
+    """The bead [mm] that just fills the gap, and the one whose lump is just small enough.
+
+    The section of a bead, π d² / 4, fills gap times width; half of the rest lies inside, as a half
+    round: d² = d₀² + 4 r².
+    """
+    fills = math.sqrt(4 * bead.width_mm * bead.gap_mm / math.pi)
+    return fills, math.hypot(fills, 2 * bead.bound_mm)
+
+
+def is_clear(bead: Bead, diameter_mm: float, by: float) -> bool:
+    """Whether a bead of this size lies off both limits, by such a part of them."""
+    return all(abs(part - 1) > by for part in bead_parts(bead, diameter_mm))
+
+
+def trials_on(new: Bead, old: Bead) -> tuple[float, ...]:
+    """The trial beads of one bead on the face of another: each does there what it did here.
+
+    Raises
+    ------
+    CourseError
+        When hardly any bead fills the new gap with a small enough lump.
+    """
+    fills, lumps = borders(new)
+    was_fills, was_lumps = borders(old)
+    sizes = []
+    for size in old.trials_mm:
+        if size < was_fills:
+            size *= fills / was_fills
+        elif size > was_lumps:
+            size *= lumps / was_lumps
+        else:
+            size = fills + (size - was_fills) / (was_lumps - was_fills) * (lumps - fills)
+        sizes.append(_to_step(size))
+    narrow = 1.1 * fills > 0.95 * lumps
+    if narrow or len(set(sizes)) < TRIALS or not all(is_clear(new, one, 0.02) for one in sizes):
+        raise CourseError(
+            "hardly any bead both fills this gap and keeps its lump so small",
+            mend="such a face wants a film by roller; here, go on with the drawn figures",
+        )
+    return tuple(sizes)
 
 
 def bead_parts(bead: Bead, diameter_mm: float) -> tuple[float, float]:
@@ -60,49 +118,26 @@ def bead_parts(bead: Bead, diameter_mm: float) -> tuple[float, float]:
     return film.m_as("mm") / bead.gap_mm, lump.m_as("mm") / bead.bound_mm
 
 
-def draw_closing(lot: Lot) -> Closing:
-    """A strip under hand-tight bolts, and changes of it, one of which clearly does most."""
-    stream = lot.stream.child("closing")
-    while True:
-        strip = Strip(
-            viscosity_pa_s=step(stream, 50, 120, 10),
-            length_mm=step(stream, 400, 900, 50),
-            width_mm=step(stream, 9, 15, 1),
-            clamp_kn=step(stream, 0.8, 3.0, 0.2),
-            start_mm=step(stream, 0.2, 0.4, 0.05),
-            end_mm=step(stream, 0.04, 0.09, 0.01),
-        )
-        if not 3 <= _seconds(strip) <= 90:
-            continue
-        kinds = lot.next_ones("closing", list(CHANGES), 4)
-        changes = [_change(kind, stream) for kind in kinds]
-        times = sorted(_seconds(with_change(strip, change)) for change in changes)
-        if times[1] > 1.15 * times[0]:
-            return extended(Closing, strip, changes=tuple(stream.shuffled(changes)))
+def draw_edge(lot: Lot) -> Scenes:
+    """What came out at the edge of some closed faces."""
+    stream = lot.stream.child("edge")
+    return lot.scenes_asked("edge", BANK, 4, lambda: _edge_figures(stream))
 
 
-def _change(kind: str, stream: Stream) -> Change:
-    name, factors, words = CHANGES[kind]
-    factor = stream.choice(factors)
-    return Change(kind, name, factor, words.format(factor))
-
-
-def with_change(strip: Strip, change: Change) -> Strip:
-    """The strip with one change made."""
-    return changed(strip, **{change.name: getattr(strip, change.name) * change.factor})
-
-
-def closing_time(strip: Strip) -> Q:
-    """How long the strip takes to flow, by the model."""
-    return squeeze_time_strip(
-        viscosity=Q(strip.viscosity_pa_s, "Pa*s"),
-        length=Q(strip.length_mm, "mm"),
-        width=Q(strip.width_mm, "mm"),
-        clamp=Q(strip.clamp_kn, "kN"),
-        start=Q(strip.start_mm, "mm"),
-        end=Q(strip.end_mm, "mm"),
-    )
-
-
-def _seconds(strip: Strip) -> float:
-    return closing_time(strip).m_as("s")
+def _edge_figures(stream: Stream) -> dict[str, object]:
+    """Half rounds on both sides of what is safe, and films on both sides of a gap."""
+    bound, gap = step(stream, 0.6, 1.2, 0.05), step(stream, 0.06, 0.14, 0.01)
+    figures = {
+        "small": bound * stream.uniform(0.35, 0.8),
+        "fat": bound * stream.uniform(1.25, 1.9),
+        "enough": gap * stream.uniform(1.2, 1.7),
+        "short": gap * stream.uniform(0.45, 0.8),
+    }
+    return {
+        "bound": f"{bound:g}",
+        "gap": f"{gap:g}",
+        **{name: f"{mm:.2f}" for name, mm in figures.items()},
+        "mm": 20 + 5 * stream.integer(9),
+        "length": 350 + 10 * stream.integer(50),
+        "minutes": 4 + stream.integer(12),
+    }

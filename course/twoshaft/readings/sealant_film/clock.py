@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from twoshaft.readings.keyed import Stream
-from twoshaft.readings.sealant_film.given import Clock, Step
+from twoshaft.readings.sealant_film.given import Clock, Planned, Step
 from twoshaft.readings.sealant_film.lot import Lot, step
 from twoshaft.readings.sealant_film.questions import BANK
 from twoshaft.records import changed
@@ -37,10 +37,36 @@ def draw_clock(lot: Lot) -> Clock:
             _row("bolts", "Run all bolts down by hand", 2, 5, stream, 1),
             _row("tighten", "Tighten in three rounds", 4, 8, stream, 1),
         ]
-        clock = Clock(sealant.id, limit, tuple(rows), BANK.lists["aged"])
+        clock = Clock(sealant.id, limit, tuple(rows), (), BANK.lists["aged"])
         over = clock.age_minutes - limit
         if (over > 0) == late and CLEAR_MINUTES <= abs(over) <= 0.4 * limit:
-            return changed(clock, options=tuple(stream.shuffled(clock.options)))
+            return changed(clock, others=_others(stream))
+
+
+def _others(stream: Stream) -> tuple[Planned, ...]:
+    """A film that cannot be begun yet, one in time, and one that is late or cannot be begun."""
+    kinds = [
+        (False, True),
+        (stream.choice((False, True)), False),
+        (stream.choice((False, True, True)), True),
+    ]
+    return tuple(_planned(stream, laid, late) for laid, late in stream.shuffled(kinds))
+
+
+def _planned(stream: Stream, laid: bool, late: bool) -> Planned:
+    """A film laid or not, clearly late or in time; its break is about what it is late by."""
+    while True:
+        film = Planned(
+            laid=laid,
+            laying=step(stream, 6, 24, 1),
+            idle=step(stream, 2, 6, 1),
+            left=step(stream, 4, 14, 1),
+            limit=step(stream, 12, 30, 1),
+        )
+        over = film.age_minutes - film.limit
+        near = 2 <= over <= film.idle + 3 if late else 2 <= -over <= 7
+        if near and film.idle < film.laying - 2:
+            return film
 
 
 def _row(kind: str, text: str, low: float, high: float, stream: Stream, scale: float) -> Step:

@@ -32,8 +32,8 @@ from twoshaft.readings.sealant_film.given import (
     Timed,
 )
 from twoshaft.readings.sealant_film.lot import Lot, step
-from twoshaft.readings.sealant_film.questions import BANK, scene
-from twoshaft.records import Option, changed, extended
+from twoshaft.readings.sealant_film.questions import BANK
+from twoshaft.records import Option, extended
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections import faces
 
@@ -51,13 +51,13 @@ FAULTS = {
 
 
 def draw_lay(lot: Lot) -> Lay:
-    """A face to coat, by finger or with a bead as time allows."""
+    """A face to coat, by roller or with a bead as time allows."""
     stream, face = lot.stream.child("lay"), lot.face("lay")
-    by_finger = stream.choice((True, False))
+    by_roller = stream.choice((True, False))
     for _ in range(TRIES):
-        job = _lay_job(lot, face, stream, by_finger)
+        job = _lay_job(lot, face, stream, by_roller)
         work = Work.of(lot.unit, job.job)
-        if _worth_laying(work, by_finger):
+        if _worth_laying(work, by_roller):
             return extended(Lay, job, gap_mm=largest_gap_mm(work))
     raise lot.too_small(f"a film that suits the face {face.id}")
 
@@ -67,12 +67,12 @@ def largest_gap_mm(work: Work) -> float:
     return math.ceil(1000 * max(work.gap_mm.values())) / 1000
 
 
-def _lay_job(lot: Lot, face: faces.Face, stream: Stream, by_finger: bool) -> Timed:
+def _lay_job(lot: Lot, face: faces.Face, stream: Stream, by_roller: bool) -> Timed:
     lines = (np.diff(np.asarray(segment.points), axis=0) for segment in face.segments)
     length_mm = sum(float(np.hypot(*line.T).sum()) for line in lines)
     limit, closing = step(stream, 10, 16, 1), step(stream, 4, 6, 1)
-    # A film by finger is in time, or clearly is not and a bead has to do.
-    needed = limit - closing - step(stream, 2, 4, 0.5) * (1 if by_finger else -1)
+    # A film by roller is in time, or clearly is not and a bead has to do.
+    needed = limit - closing - step(stream, 2, 4, 0.5) * (1 if by_roller else -1)
     return Timed(
         face=face.id,
         sealant=face.sealant,
@@ -90,19 +90,19 @@ def _lay_job(lot: Lot, face: faces.Face, stream: Stream, by_finger: bool) -> Tim
     )
 
 
-def _worth_laying(work: Work, by_finger: bool) -> bool:
+def _worth_laying(work: Work, by_roller: bool) -> bool:
     """Whether time decides as wished, and two sizes work while wiping and size still matter."""
     film = work.everywhere(Hand.FILM, 0.1)
     bead = work.everywhere(Hand.BEAD, 1.0, Side.INSIDE)
     spare = work.limit_minutes - work.minutes_taken(film)
-    if (spare > 0) != by_finger or abs(spare) < CLEAR_MINUTES:
+    if (spare > 0) != by_roller or abs(spare) < CLEAR_MINUTES:
         return False
     if work.limit_minutes - work.minutes_taken(bead) < CLEAR_MINUTES:
         return False
     least = math.ceil(112 * max(work.gap_mm.values())) / 100
     sizes = {Hand.FILM: (least, 1.2 * least), Hand.BEAD: (0.9, 1.0)}
-    hand = Hand.FILM if by_finger else Hand.BEAD
-    side = Side.MIDDLE if by_finger else Side.INSIDE
+    hand = Hand.FILM if by_roller else Hand.BEAD
+    side = Side.MIDDLE if by_roller else Side.INSIDE
     for size in sizes[hand]:
         if not work.close([*work.wiping, *work.everywhere(hand, size, side)]).good:
             return False
@@ -112,7 +112,7 @@ def _worth_laying(work: Work, by_finger: bool) -> bool:
 
 
 def draw_holes(lot: Lot) -> Holes:
-    """Bolt holes that a bead passes, three of which leak, and a question on a blind one."""
+    """Bolt holes that a bead passes, three of which leak, and holes with beads beside them."""
     stream, face = lot.stream.child("holes"), lot.face("holes")
     for _ in range(TRIES):
         asked = sorted(stream.shuffled(range(len(face.holes)))[:ASKED_HOLES])
@@ -126,9 +126,6 @@ def draw_holes(lot: Lot) -> Holes:
             break
     else:
         raise lot.too_small(f"bolt holes on the face {face.id} that a bead can pass")
-    blind = [hole for hole in face.holes if hole.blind]
-    bolt = _name(stream.choice(blind).id) if blind else "a bolt"
-    asking = scene(lot, "blind", "hole scene", stream)
     return Holes(
         face=face.id,
         open_holes=tuple(opened),
@@ -138,9 +135,18 @@ def draw_holes(lot: Lot) -> Holes:
             Hole(hole.id, _name(hole.id), _leads(hole, opened), every[hole.id].value)
             for hole in holes
         ),
-        options=tuple(Option(hole.id, _name(hole.id).capitalize()) for hole in holes),
-        scene=changed(asking, story=asking.story.format(bolt=bolt)),
+        says=BANK.lists["hole"],
+        blind=lot.scenes_asked("blind", BANK, 4, lambda: _hole_figures(face, stream)),
     )
+
+
+def _hole_figures(face: faces.Face, stream: Stream) -> dict[str, object]:
+    """What a scene at a hole is filled with: a bolt's name, a depth and a bead [mm]."""
+    return {
+        "bolt": _name(stream.choice(face.holes).id),
+        "mm": 3 + stream.integer(16),
+        "d": f"{step(stream, 1, 2.5, 0.1):g}",
+    }
 
 
 def _cases(holes: Sequence[faces.Hole], stream: Stream) -> tuple[dict[str, Side] | None, list[str]]:
@@ -217,6 +223,8 @@ def _fault(lot: Lot, face: faces.Face, kind: str, stream: Stream) -> Fault | Non
     closed = work.close_film(work.lay(passes, minutes), end)
     if not _one_fault(closed, leak, FAULTS[kind], fat):
         return None
+    plain = stream.choice([id for id in ids if id not in (leak, fat, far)])
+    asked = {leak, fat, far, plain}
     names = {segment.id: segment.name for segment in face.segments}
     remark = {leak: f"{kind} across the face, under the film"} if spots else {}
     rows = (
@@ -231,8 +239,8 @@ def _fault(lot: Lot, face: faces.Face, kind: str, stream: Stream) -> Fault | Non
         minutes_laid=tuple(minutes),
         closed_minute=end,
         rows=tuple(rows),
-        options=tuple(Option(id, names[id]) for id in ids),
-        reasons=tuple(stream.shuffled(BANK.lists["why_out"])),
+        asked=tuple(Option(id, names[id]) for id in ids if id in asked),
+        says=BANK.lists["stretch"],
     )
 
 

@@ -4,22 +4,16 @@ from __future__ import annotations
 
 from typing import Any
 
-from twoshaft.records import BenchRecord, Option, Record, Row, to_json
-
-
-class Scene(Record, frozen=True, rename={"id": "key", "story": "words"}):
-    """A situation with what may be done; ``id`` says which version of the bank's it is."""
-
-    id: str
-    story: str
-    options: tuple[Option, ...]
+from twoshaft.models.film import bead_to_film, half_round, surplus
+from twoshaft.records import BenchRecord, Option, Record, Row, Scenes, to_json
+from twoshaft.units.quantities import Q
 
 
 class Prepare(Record, frozen=True):
-    """What may be done before sealant touches the face, to tick, and a situation."""
+    """Faces before the film, and hands and eyes beside solvent and sealant."""
 
-    options: tuple[Option, ...]
-    scene: Scene
+    face: Scenes
+    danger: Scenes
 
 
 class Joint(Record, frozen=True):
@@ -41,9 +35,14 @@ class Joint(Record, frozen=True):
     minutes: int
     rigid: bool
 
+    @property
+    def text(self) -> str:
+        """As it is asked."""
+        return f"{self.what}, gap up to {self.gap_mm:g} mm, {self.minutes} min of work"
+
 
 class Joints(Record, frozen=True):
-    """Three joints; ``sealants`` are ids: the one without air, the one that cures in air."""
+    """Some joints; ``sealants`` are ids: the one without air, the one that cures in air."""
 
     joints: tuple[Joint, ...]
     options: tuple[Option, ...]
@@ -63,8 +62,10 @@ class Bead(BenchRecord, frozen=True):
         Radius of the largest lump that is allowed there.
     along_mm : float
         Length to reckon with.
-    nozzles_mm : tuple of float
-        Beads to choose from.
+    trials_mm : tuple of float
+        Other beads, tried on a spare piece of the same width.
+    does : tuple of Option
+        What a bead may do there.
     """
 
     diameter_mm: int | float
@@ -72,7 +73,22 @@ class Bead(BenchRecord, frozen=True):
     gap_mm: int | float
     bound_mm: int | float
     along_mm: float
-    nozzles_mm: tuple[float, ...]
+    trials_mm: tuple[float, ...]
+    does: tuple[Option, ...]
+
+    @property
+    def trials(self) -> tuple[str, ...]:
+        """The other beads as they are asked, with what each of them made."""
+        width, gap, along = (Q(mm, "mm") for mm in (self.width_mm, self.gap_mm, self.along_mm))
+        made = []
+        for size in self.trials_mm:
+            film = bead_to_film(Q(size, "mm"), width)
+            lump = half_round(surplus(film, gap, width, along) / 2, along)
+            made.append(
+                f"{size:g} mm, in trial: a film of {film.m_as('mm'):.3f} mm, "
+                f"a half round of {lump.m_as('mm'):.2f} mm inside"
+            )
+        return tuple(made)
 
 
 class Step(Row, frozen=True):
@@ -86,6 +102,41 @@ class Step(Row, frozen=True):
     minutes: int | float
 
 
+class Planned(Record, frozen=True):
+    """A film that is laid, or is to be.
+
+    Attributes
+    ----------
+    laid : bool
+    laying, idle, left : float
+        Minutes from its first sealant to its last, how many of them are a break, and from then to
+        the last bolt.
+    limit : float
+        Minutes that it may lie open.
+    """
+
+    laid: bool
+    laying: int | float
+    idle: int | float
+    left: int | float
+    limit: int | float
+
+    @property
+    def age_minutes(self) -> float:
+        """From the first sealant until all bolts are run down by hand."""
+        return self.laying + self.left
+
+    @property
+    def text(self) -> str:
+        """As it is asked."""
+        laying, idle = f"{self.laying:g} min", f"with a break of {self.idle:g} min in it"
+        begun = f"First sealant {laying} ago" if self.laid else f"Not begun, laying takes {laying}"
+        return (
+            f"{begun}, {idle}. {self.left:g} min more to the last bolt; "
+            f"it may lie open {self.limit:g} min"
+        )
+
+
 class Clock(BenchRecord, frozen=True):
     """How the work went.
 
@@ -97,14 +148,17 @@ class Clock(BenchRecord, frozen=True):
         How long the film may lie open.
     rows : tuple of Step
         In the order of the work.
-    options : tuple of Option
-        What may be done about the film.
+    others : tuple of Planned
+        Other films.
+    do : tuple of Option
+        What may be done about a film.
     """
 
     sealant: str
     limit_minutes: int | float
     rows: tuple[Step, ...]
-    options: tuple[Option, ...]
+    others: tuple[Planned, ...]
+    do: tuple[Option, ...]
 
     @property
     def age_minutes(self) -> float:
@@ -189,7 +243,7 @@ class Hole(Row, frozen=True):
 
 
 class Holes(Record, frozen=True):
-    """Bolt holes that a bead passes, and a question on a blind one.
+    """Bolt holes that a bead passes, and holes with beads beside them.
 
     Attributes
     ----------
@@ -203,9 +257,9 @@ class Holes(Record, frozen=True):
         Width of the pressed bead.
     rows : tuple of Hole
         The holes asked about.
-    options : tuple of Option
-        The same.
-    scene : Scene
+    says : tuple of Option
+        Whether oil gets out.
+    blind : Scenes
     """
 
     face: str
@@ -213,8 +267,8 @@ class Holes(Record, frozen=True):
     sides: dict[str, str]
     pressed_mm: float
     rows: tuple[Hole, ...]
-    options: tuple[Option, ...]
-    scene: Scene
+    says: tuple[Option, ...]
+    blind: Scenes
 
     @property
     def job(self) -> dict[str, Any]:
@@ -249,59 +303,45 @@ class Fault(Coat, frozen=True):
     closed_minute : int
         When the face was closed.
     rows : tuple of Laid
-    options : tuple of Option
-        The stretches.
-    reasons : tuple of Option
-        Why oil may get out.
+    asked : tuple of Option
+        Some of the stretches.
+    says : tuple of Option
+        What may be said of one.
     """
 
     entries: tuple[str, ...]
     minutes_laid: tuple[float, ...]
     closed_minute: int | float
     rows: tuple[Laid, ...]
-    options: tuple[Option, ...]
-    reasons: tuple[Option, ...]
+    asked: tuple[Option, ...]
+    says: tuple[Option, ...]
 
 
-class Change(Record, frozen=True, rename={"id": "key", "text": "words"}):
-    """A change of a strip: its id, which member it is of, by which factor, and in words."""
+class Curing(Record, frozen=True):
+    """A closed face: hours of its sheet, so many times as long it takes here, hours waited."""
 
-    id: str
-    name: str
-    factor: float
-    text: str
+    cure_hours: int | float
+    cold_factor: float
+    waited_hours: int | float
 
+    @property
+    def needed_hours(self) -> float:
+        """What the cure takes in this workshop."""
+        return self.cure_hours * self.cold_factor
 
-class Strip(Record, frozen=True):
-    """A strip of sealant under bolts run down by hand.
-
-    Attributes
-    ----------
-    viscosity_pa_s, length_mm, width_mm, clamp_kn : float
-    start_mm, end_mm : float
-        The film at the start, and the gap at the end.
-    """
-
-    viscosity_pa_s: int | float
-    length_mm: int | float
-    width_mm: int | float
-    clamp_kn: int | float
-    start_mm: int | float
-    end_mm: int | float
-
-
-class Closing(Strip, frozen=True):
-    """A strip, and what may be changed of it."""
-
-    changes: tuple[Change, ...]
+    @property
+    def text(self) -> str:
+        """As it is asked."""
+        here = "" if self.cold_factor == 1 else f", {self.cold_factor:g} times that in this cold"
+        return f"sheet {self.cure_hours:g} h{here}; closed since {self.waited_hours:g} h"
 
 
 class After(BenchRecord, frozen=True):
-    """What happened to one face, and another that waits for its oil.
+    """What happened to some faces, and others that wait for their oil.
 
     Attributes
     ----------
-    mishap : Scene
+    mishap : Scenes
     sealant : str
         Its id.
     cure_hours : float
@@ -310,15 +350,18 @@ class After(BenchRecord, frozen=True):
         So many times as long it takes in this workshop.
     waited_hours : float
         Since the face was closed.
+    others : tuple of Curing
+        More faces that wait.
     oil : tuple of Option
-        Whether oil may go in.
+        When oil may go in.
     """
 
-    mishap: Scene
+    mishap: Scenes
     sealant: str
     cure_hours: int | float
     cold_factor: float
     waited_hours: int | float
+    others: tuple[Curing, ...]
     oil: tuple[Option, ...]
 
     @property
@@ -337,5 +380,5 @@ class Given(Record, frozen=True):
     lay: Lay
     holes: Holes
     fault: Fault
-    closing: Closing
+    edge: Scenes
     after: After

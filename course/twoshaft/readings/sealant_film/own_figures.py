@@ -8,9 +8,10 @@ from typing import Any
 from twoshaft.errors import CourseError
 from twoshaft.models.film import Hand, Work
 from twoshaft.readings.own_figure import BenchTask, Figure
-from twoshaft.readings.sealant_film.amounts import bead_parts
+from twoshaft.readings.sealant_film.amounts import is_clear, trials_on
 from twoshaft.readings.sealant_film.faces import largest_gap_mm
 from twoshaft.readings.sealant_film.given import After, Bead, Clock, Lay
+from twoshaft.readings.sealant_film.questions import SOON_HOURS
 from twoshaft.records import changed
 from twoshaft.units.unit import Unit
 
@@ -37,23 +38,11 @@ def _renew_bead(unit: Unit, given: Bead, own: Own) -> Bead:
         gap_mm=own["gap"],
         bound_mm=own["lump"],
     )
-    parts = [bead_parts(bead, mm) for mm in (bead.diameter_mm, *bead.nozzles_mm)]
-    if any(abs(part - 1) < CLEAR for part in parts[0]):
+    if not is_clear(bead, bead.diameter_mm, CLEAR):
         raise CourseError(
             "the bead lies so near a limit that the last figure of a reading decides", mend=GO_ON
         )
-    fit = sum(film >= 1 and lump <= 1 for film, lump in parts[1:])
-    if not fit:
-        raise CourseError(
-            "no bead of the list fills this gap without too large a lump",
-            mend="such a face wants a film by finger; here, go on with the drawn figures",
-        )
-    if fit == len(parts) - 1:
-        raise CourseError(
-            "every bead of the list would do, so there is nothing to decide",
-            mend="look at the figures again, or go on with the drawn ones",
-        )
-    return bead
+    return changed(bead, trials_mm=trials_on(bead, given))
 
 
 def _lay_figures(unit: Unit, given: Lay) -> tuple[Figure, ...]:
@@ -99,9 +88,10 @@ def _after_figures(unit: Unit, given: After) -> tuple[Figure, ...]:
 
 def _renew_after(unit: Unit, given: After, own: Own) -> After:
     after = changed(given, waited_hours=own["closed"], cure_hours=own["cure"])
-    if abs(after.waited_hours - after.needed_hours) < CLEAR_HOURS:
+    left = after.needed_hours - after.waited_hours
+    if min(abs(left), abs(left - SOON_HOURS)) < CLEAR_HOURS:
         raise CourseError(
-            "the hours that it asks for are up within half an hour, so the clock decides",
+            "the hours still to wait lie within half an hour of a limit, so the clock decides",
             mend="wait a little longer at the bench; here, go on with the drawn figures",
         )
     return after

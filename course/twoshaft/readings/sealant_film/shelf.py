@@ -1,4 +1,4 @@
-"""Choose the sealant for three joints."""
+"""Choose the sealant for some joints."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from twoshaft.readings.sealant_film.lot import Lot
 from twoshaft.readings.sealant_film.questions import BANK
 from twoshaft.units.sections.faces import Sealant, SealantKind
 
+ASKED = 4
 KINDS = ("close", "wide", "flexes", "hopeless", "slow")
 RIGID = ("two machined housings, both thick", "a cast end cover on a machined case",
          "two cast case halves with machined faces")  # fmt: skip
@@ -15,11 +16,11 @@ FLEXING = ("a pressed-steel cover on a cast case", "a thin sheet cover on a mach
 
 
 def draw_joints(lot: Lot) -> Joints:
-    """Three joints, each of another kind."""
+    """Some joints, each of another kind."""
     stream = lot.stream.child("joints")
     slow = lot.sealant(SealantKind.ANAEROBIC)
     quick = lot.sealant(SealantKind.MOISTURE)
-    joints = [_joint(kind, stream, slow, quick) for kind in lot.next_ones("joints", KINDS, 3)]
+    joints = [_joint(kind, stream, slow, quick) for kind in lot.next_ones("joints", KINDS, ASKED)]
     return Joints(
         joints=tuple(stream.shuffled(joints)),
         options=BANK.lists["which"],

@@ -288,8 +288,8 @@ def _face(lot: Lot, ask) -> Face:
     plain = Work.of(lot.unit, {"face": face.id})
     for _ in range(TRIES):
         spare = 2 + stream.integer(5) / 2
-        by_finger = stream.choice((True, False))
-        needed = plain.limit_minutes - closing - spare * (1 if by_finger else -1)
+        by_roller = stream.choice((True, False))
+        needed = plain.limit_minutes - closing - spare * (1 if by_roller else -1)
         pace = Pace(
             film=round(100 * needed / plain.length_mm, 2),
             bead=round(0.15 + 0.01 * stream.integer(8), 2),
@@ -301,7 +301,7 @@ def _face(lot: Lot, ask) -> Face:
         work = Work.of(lot.unit, {**to_json(made), "face": face.id})
         film = work.limit_minutes - work.minutes_taken(work.everywhere(Hand.FILM, 0.1))
         bead = work.limit_minutes - work.minutes_taken(work.everywhere(Hand.BEAD, 1.0))
-        if (film > 0) == by_finger and min(abs(film), bead) >= SPARE_MIN and work.good_passes():
+        if (film > 0) == by_roller and min(abs(film), bead) >= SPARE_MIN and work.good_passes():
             return made
     raise lot.too_small(f"a film on {face.id}")
 

@@ -166,7 +166,8 @@ def ref(
     value : object
         Number: a quantity, or a plain number. Choice: the right key, or a set of keys that are
         all right. Choices: the right keys. Each: the right key, or a set of keys that are all
-        right, by line. Order: the ``OrderTask``. Path: the ``HandTest``.
+        right, by line. Order: the ``OrderTask``. Path: the ``HandTest``. Of every kind its judge
+        says it in ``wanted``.
     outcome : str
         The outcome that the field is evidence for.
     shows : str or tuple of str
@@ -174,9 +175,10 @@ def ref(
     weight : float
         Share of the task's points, relative to its other fields.
     tolerance : quantity, float or dict, optional
-        Of a number: a quantity (either way), a float (relative), or a dict of ``absolute``,
-        ``relative`` and ``rounding`` (the step rounded to), of which the widest counts. Left
-        out: rounding to three figures, none for a whole plain number.
+        Of a number, or of another kind whose judge ``tolerates``: a quantity (either way), a
+        float (relative), or a dict of ``absolute``, ``relative`` and ``rounding`` (the step
+        rounded to), of which the widest counts. Left out: rounding to three figures, none for a
+        whole plain number.
     must_pass : bool
         Whether a slip here fails the outcome whatever the marks.
     slips : sequence of Slip

@@ -57,7 +57,7 @@ class Field(ABC):
         return cls(name, prompt, *args, **arguments)
 
     def is_blank(self, stored: Any) -> bool:
-        """Whether nothing has been answered."""
+        """Whether nothing has been answered; a list of empty texts is an answer to this one."""
         return stored is None or (isinstance(stored, str) and not stored.strip()) or stored == []
 
     @abstractmethod
@@ -95,7 +95,7 @@ class Field(ABC):
         )
 
     def words(self, stored: Any) -> str:
-        """The stored answer as a person would say it."""
+        """The stored answer as a person would say it, also where it cannot be read."""
         return "" if self.is_blank(stored) else str(stored)
 
     @abstractmethod

@@ -114,7 +114,7 @@ class Judge(ABC):
     """What is right of one kind of answer.
 
     ``asked`` is always a field of the kind, ``reference`` what a solution gives for it, ``value``
-    an answer as ``asked.read`` gives it.
+    an answer as ``asked.read`` gives it, with parts open where it was answered in part.
     """
 
     kind: ClassVar[str] = ""
@@ -144,7 +144,7 @@ class Judge(ABC):
         return own
 
     def plausible(self, value: Any, own: Any) -> bool:
-        """Whether a learner's own value can be gone on with."""
+        """Whether a learner's own value can be gone on with; not one with parts open."""
         return True
 
     def is_slip(self, reference: Reference, slip: Slip, value: Any) -> bool:

@@ -21,7 +21,11 @@ from twoshaft_grader.marking.kinds.judge import (
 EXACT = 1e-9  # relative: what conversions between units may lose
 SLIPS_OF_TEN = (1, 2, 3)  # places that a decimal point is looked for
 NOT_IT = "This is not the figure that your readings give."
-"""What is said of a figure that no slip of its own explains; ``likely_slip`` looks further."""
+"""What is said of a figure that no slip of its own explains; ``likely_slip`` looks further.
+
+Said alone it is for answers and references that are one figure each; a judge of several says which
+of them before it.
+"""
 PLAUSIBLE_RATIO = 1000.0
 """A learner's figure this many times the reference is not carried on."""
 

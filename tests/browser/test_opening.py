@@ -2,6 +2,8 @@
 
 import json
 import re
+from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
+from threading import Thread
 
 import nbformat
 import pytest
@@ -240,6 +242,49 @@ def test_apprentices_see_no_staff_panels(lab):
     assert page.locator(".lm-MenuBar-itemLabel", has_text="Nbgrader").count() == 0
     answer = page.request.get(f"{lab.url}/formgrader?token={lab.token}")
     assert answer.status == 404
+
+
+@pytest.fixture
+def elsewhere():
+    """Another server than JupyterLab's, and what was asked of it."""
+    asked = []
+
+    class Elsewhere(BaseHTTPRequestHandler):
+        def do_GET(self):
+            asked.append(self.path)
+            self.send_response(204)
+            self.end_headers()
+
+        def log_message(self, *args):
+            pass
+
+    with ThreadingHTTPServer(("127.0.0.1", 0), Elsewhere) as server:
+        Thread(target=server.serve_forever, daemon=True).start()
+        yield f"http://127.0.0.1:{server.server_port}", asked
+        server.shutdown()
+
+
+def test_pages_load_nothing_from_elsewhere(lab, elsewhere):
+    address, asked = elsewhere
+    page = lab.page()
+    page.goto(f"{lab.url}/lab?token={lab.token}&reset")
+    page.wait_for_selector(".lm-MenuBar-itemLabel")
+    refused = page.evaluate(
+        """address => Promise.all([
+            ...["img", "script"].map(name => new Promise(done => {
+                const made = document.createElement(name);
+                made.onerror = () => done(name);
+                made.onload = () => done("loaded");
+                made.src = `${address}/${name}`;
+                document.body.append(made);
+            })),
+            fetch(`${address}/fetch`, {mode: "no-cors"}).then(() => "loaded", () => "fetch"),
+        ])""",
+        address,
+    )
+    assert refused == ["img", "script", "fetch"]
+    assert page.request.get(f"{address}/seen").ok  # it does answer whoever asks
+    assert asked == ["/seen"]
 
 
 @pytest.fixture

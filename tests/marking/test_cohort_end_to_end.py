@@ -16,6 +16,7 @@ from datetime import timedelta
 from pathlib import Path
 from types import SimpleNamespace
 
+import nbformat
 import pytest
 from nbgrader.api import Gradebook
 
@@ -540,6 +541,37 @@ def _change_in_formgrader(cohort, learner, task, score, comment=""):
         if comment:
             book.find_comment(f"{task}-task", NOTEBOOK, NAME, learner).manual_comment = comment
         book.db.commit()
+
+
+@pytest.mark.slow
+@pytest.mark.timeout(180)
+def test_nbgraders_own_autograde_runs_nothing_that_was_handed_in(at, tmp_path):
+    cohort = at("collected")
+    honest = points(at("returned"), "a1")
+    there = tmp_path / "run"
+    handed_in = cohort.submitted("a1", NAME)
+    code = f"open({str(there)!r}, 'a').write('run')"
+    notebook = next(handed_in.glob("*.ipynb"))
+    text = nbformat.read(notebook, as_version=4)
+    for cell in text.cells:
+        if cell.cell_type == "code":
+            cell.source = f"{code}\n1000.0" if "nbgrader" in cell.metadata else code
+    nbformat.write(text, notebook)
+    for name in ("twoshaft.py", "json.py", "sitecustomize.py", "ipython_config.py"):
+        (handed_in / name).write_text(code)
+    (handed_in / "twoshaft_grader").mkdir()
+    (handed_in / "twoshaft_grader" / "__init__.py").write_text(code)
+    told = subprocess.run(
+        [sys.executable, "-m", "nbgrader", "autograde", NAME, "--student", "a1"],
+        cwd=cohort.root,
+        capture_output=True,
+        text=True,
+    )
+    assert told.returncode == 0, told.stderr
+    assert not there.exists()
+    left = {path.name for path in (cohort.root / "autograded" / "a1" / NAME).iterdir()}
+    assert left == {notebook.name, "assignment.json", "jobsheet.json", "timestamp.txt"}
+    assert points(cohort, "a1") == honest
 
 
 def test_a_mark_changed_in_the_gradebook_is_exported_with_a_note(at):

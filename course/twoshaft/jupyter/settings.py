@@ -44,6 +44,17 @@ _STAFF_SERVERS = (
     "notebook",
 )
 _WARM_KERNELS = "twoshaft.jupyter.warm_kernels"
+# No page loads anything from outside, whoever made it: not nbgrader's own, which asks a public
+# server for formulas, nor a notebook with a picture or script from elsewhere.
+_HEADERS = {
+    "Content-Security-Policy": "; ".join(
+        (
+            "frame-ancestors 'self'",
+            "default-src 'self' data: blob: 'unsafe-inline' 'unsafe-eval'",
+            "connect-src 'self' data: blob: ws: wss:",
+        )
+    )
+}
 
 _COMMAND = ".jp-Notebook.jp-mod-commandMode:not(.jp-mod-readWrite) :focus"
 _MARKDOWN = ".jp-Notebook.jp-mod-commandMode:not(.jp-mod-readWrite) .jp-MarkdownCell:focus"
@@ -122,6 +133,10 @@ def write_settings(
     _write(
         config / "jupyter_server_config.d" / "twoshaft.json",
         {"ServerApp": {"jpserver_extensions": servers}},
+    )
+    _write(
+        config / "jupyter_server_config.json",
+        {"ServerApp": {"tornado_settings": {"headers": _HEADERS}}},
     )
     data = folder / "data"
     _copy_extension(data / "labextensions" / EXTENSION)

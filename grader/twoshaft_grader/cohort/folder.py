@@ -50,7 +50,7 @@ _CONFIG = """\
 # Lets every nbgrader command, and the Formgrader, work in this folder.
 from pathlib import Path
 
-from twoshaft_grader.notebooks import RELEASE_PREPROCESSORS
+from twoshaft_grader.notebooks import RELEASE_PREPROCESSORS, SANITIZE_PREPROCESSORS
 
 here = Path(__file__).resolve().parent
 c = get_config()  # noqa: F821 - given by the configuration loader
@@ -72,6 +72,9 @@ c.Autograde.exclude_overwriting = {{
 }}
 # Reference working leaves the notebook before anything else is done to it.
 c.GenerateAssignment.preprocessors = RELEASE_PREPROCESSORS
+# Autograde runs the notebook that was released with the learner's job sheet, and nothing else.
+c.Autograde.sanitize_preprocessors = SANITIZE_PREPROCESSORS
+c.AsReleased.root = str(here)
 c.ExportApp.plugin_class = "twoshaft_grader.records.export.OutcomeExport"
 """
 

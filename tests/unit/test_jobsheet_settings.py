@@ -28,6 +28,11 @@ def test_apprentices_get_forms_and_no_staff_panels(tmp_path):
     server = Path(env["JUPYTER_CONFIG_DIR"]) / "jupyter_server_config.d" / "twoshaft.json"
     servers = json.loads(server.read_text())["ServerApp"]["jpserver_extensions"]
     assert servers["nbgrader.server_extensions.formgrader"] is False
+    settings = json.loads(
+        (Path(env["JUPYTER_CONFIG_DIR"]) / "jupyter_server_config.json").read_text()
+    )
+    policy = settings["ServerApp"]["tornado_settings"]["headers"]["Content-Security-Policy"]
+    assert "default-src 'self'" in policy and "http" not in policy
     assert all(Path(env[name]).is_dir() for name in env if name != "JUPYTER_PREFER_ENV_PATH")
     found = Path(env["JUPYTER_DATA_DIR"]) / "labextensions" / "twoshaft-opener" / "package.json"
     assert found.read_bytes() == (EXTENSION / "package.json").read_bytes()

@@ -96,7 +96,7 @@ def chance_levels() -> dict[str, float]:
 
     Examples
     --------
-    >>> all(level > 0 for level in chance_levels().values())
+    >>> all(level >= 0 for level in chance_levels().values())
     True
     """
     return dict(_levels)

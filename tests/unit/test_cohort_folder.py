@@ -1,16 +1,22 @@
 """Making, finding and reading a cohort folder; files that survive a cut."""
 
+import os
+import shutil
 import stat
 from datetime import UTC, datetime
+from pathlib import Path
 from zoneinfo import ZoneInfo
 
 import pytest
 
-from twoshaft.errors import CohortError
+from twoshaft.errors import CohortError, UnitFileError
+from twoshaft.units import load_unit
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.content import find_content
 from twoshaft_grader.cohort.due import gradebook_time, read_due
 from twoshaft_grader.cohort.folder import find_cohort, make_cohort, open_cohort
+
+SHIPPED = Path(__file__).resolve().parents[2] / "course/twoshaft/units/files"
 
 
 @pytest.fixture
@@ -20,18 +26,89 @@ def cohort(tmp_path):
 
 def test_made_folder_reads_back_and_is_found_from_inside(cohort):
     assert cohort.id == "autumn-group"
-    assert open_cohort(cohort.root) == cohort == find_cohort(cohort.workplace)
+    assert open_cohort(cohort.root) == cohort == find_cohort(cohort.root / "source")
     assert len(cohort.salt) == 16
-    assert stat.S_IMODE(cohort.exchange.stat().st_mode) == 0o777
 
 
-def test_an_own_unit_file_is_found_from_anywhere(tmp_path, monkeypatch):
-    (tmp_path / "my-unit.yaml").touch()
+def mode(path):
+    return stat.S_IMODE(path.stat().st_mode)
+
+
+def test_what_learners_use_lies_beside_it_and_both_are_closed_to_others(cohort, tmp_path):
+    assert cohort.shared == tmp_path / "Autumn group-shared" and not cohort.own_accounts
+    assert cohort.workplace == cohort.shared / "workplace" == cohort.work
+    assert cohort.exchange == cohort.shared / "exchange"
+    if os.name == "posix":
+        assert mode(cohort.root) == mode(cohort.shared) == 0o700
+        assert mode(cohort.exchange) == 0o1777
+
+
+def test_an_own_unit_file_is_kept_inside(tmp_path, monkeypatch):
+    unit = tmp_path / "my-unit.yaml"
+    shutil.copyfile(SHIPPED / "tarnbeck-b5.yaml", unit)
     monkeypatch.chdir(tmp_path)
     made = make_cohort(tmp_path / "group", unit="my-unit.yaml")
-    monkeypatch.chdir(made.root)
-    assert open_cohort(made.root).unit_source == str(tmp_path / "my-unit.yaml")
+    monkeypatch.chdir("/")
+    unit.unlink()
+    assert open_cohort(made.root).unit_source == str(made.root / "unit.yaml")
+    assert load_unit(made.unit_source).identity.id == "tarnbeck-b5"
     assert make_cohort(tmp_path / "other").unit_source == "tarnbeck-b5"
+
+
+def test_a_unit_file_that_needs_those_beside_it_is_refused_and_nothing_is_left(tmp_path):
+    shutil.copyfile(SHIPPED / "tarnbeck-b5.yaml", tmp_path / "ours.yaml")
+    variant = (SHIPPED / "tarnbeck-b5-early.yaml").read_text()
+    ours = variant.replace("variant of: tarnbeck-b5\n", "variant of: ours.yaml\n")
+    (tmp_path / "variant.yaml").write_text(ours)
+    load_unit(tmp_path / "variant.yaml")
+    for _ in range(2):  # the folder can be made afterwards
+        with pytest.raises(UnitFileError):
+            make_cohort(tmp_path / "group", unit=str(tmp_path / "variant.yaml"))
+    assert not any((tmp_path / "group").iterdir()) and not (tmp_path / "group-shared").exists()
+
+
+def test_a_moved_cohort_finds_its_shared_place(cohort, tmp_path):
+    away = tmp_path / "away"
+    away.mkdir()
+    alone = cohort.root.rename(away / "moved")
+    assert open_cohort(alone).shared == cohort.shared
+    # a copy of both, beside which the original still is, works with its own
+    both = tmp_path / "both"
+    shutil.copytree(alone, both / "Autumn group")
+    shutil.copytree(cohort.shared, both / cohort.shared.name)
+    assert open_cohort(both / "Autumn group").shared == both / cohort.shared.name
+    # another cohort's place of that name is none of ours, though the id be the same
+    other = make_cohort(tmp_path / "third" / "Autumn group")
+    assert other.id == cohort.id
+    visiting = (both / "Autumn group").rename(tmp_path / "third" / "visiting")
+    assert open_cohort(visiting).shared == cohort.shared
+    shutil.rmtree(cohort.shared)
+    with pytest.raises(CohortError, match=r"cohort\.yaml: the shared place") as caught:
+        open_cohort(visiting)
+    assert "write as shared where it is" in caught.value.mend
+    text = (visiting / "cohort.yaml").read_text()
+    named = text.replace(str(cohort.shared), str(both / cohort.shared.name))
+    (visiting / "cohort.yaml").write_text(named)
+    assert open_cohort(visiting).shared == both / cohort.shared.name
+
+
+def test_the_two_places_lie_apart(tmp_path):
+    for shared in (tmp_path / "group", tmp_path / "group" / "inside", tmp_path):
+        with pytest.raises(CohortError, match=r"one within the other|not empty"):
+            make_cohort(tmp_path / "group", shared=shared)
+    (tmp_path / "full-shared").mkdir()
+    (tmp_path / "full-shared" / "x").touch()
+    with pytest.raises(CohortError, match="full-shared is not empty"):
+        make_cohort(tmp_path / "full")
+
+
+@pytest.mark.skipif(os.name == "nt", reason="rights of Unix")
+def test_a_shared_place_that_other_accounts_cannot_reach_is_refused(tmp_path):
+    home = tmp_path / "home"
+    home.mkdir(mode=0o700)
+    with pytest.raises(CohortError, match="other accounts cannot get to") as caught:
+        make_cohort(tmp_path / "group", shared=home / "shared")
+    assert "/srv" in caught.value.mend and not any(home.iterdir())
 
 
 def test_nothing_is_overwritten(cohort, tmp_path):

@@ -181,8 +181,12 @@ def newer_line(path):
 def test_a_cohort_folder_of_before_opens(tmp_path):
     cohort = open_cohort(BEFORE)
     assert (cohort.id, cohort.unit, cohort.salt) == ("before", "tarnbeck-b5", "before")
+    assert cohort.shared == BEFORE and cohort.work == cohort.workplace == BEFORE / "workplace"
     write_cohort(tmp_path / "cohort.yaml", read_cohort(BEFORE / "cohort.yaml"))
-    assert (tmp_path / "cohort.yaml").read_bytes() == (BEFORE / "cohort.yaml").read_bytes()
+    before = (BEFORE / "cohort.yaml").read_text()  # as today: what it says, and where that is
+    wanted = before.replace("format: 1", "format: 2") + "shared: .\n"
+    assert (tmp_path / "cohort.yaml").read_text() == wanted
+    assert read_cohort(tmp_path / "cohort.yaml") == read_cohort(BEFORE / "cohort.yaml")
     una, otto = roster_of(cohort)
     assert (una.name, otto.group) == ("Una Quill", "")
     assert roster_text([una, otto]).encode() == cohort.roster_file.read_bytes()
@@ -198,9 +202,9 @@ def test_a_cohort_folder_of_before_opens(tmp_path):
 
 
 def test_a_newer_cohort_file_is_refused_in_one_sentence(tmp_path):
-    text = (BEFORE / "cohort.yaml").read_text().replace("format: 1", "format: 2")
+    text = (BEFORE / "cohort.yaml").read_text().replace("format: 1", "format: 3")
     (tmp_path / "cohort.yaml").write_text(text)
-    with pytest.raises(CohortError, match=r"cohort\.yaml: format '2' is not one"):
+    with pytest.raises(CohortError, match=r"cohort\.yaml: format '3' is not one"):
         open_cohort(tmp_path)
 
 

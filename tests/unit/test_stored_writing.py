@@ -17,6 +17,7 @@ MAY = {
     "course/twoshaft/stored/writing.py": "the one way",
     "course/twoshaft/stored/hostile.py: open": "reads, without following a link",
     "grader/twoshaft_grader/cohort/copy_in.py: open": "reads, in the folder that is open",
+    "grader/twoshaft_grader/cohort/workplace.py: symlink_to": "the way to a learner's own folder",
     "grader/twoshaft_grader/cohort/files.py: rename": "lets whole folders have their names",
     "course/twoshaft/jobsheet/store.py: rename": "sets a damaged job sheet aside, under the lock",
     "course/twoshaft/jupyter/settings.py: copytree": "links the extension anew at every start",
@@ -117,7 +118,7 @@ def test_a_failed_write_leaves_the_old_file_and_nothing_else(tmp_path, monkeypat
     write_file(path, "old")
     monkeypatch.setattr(writing.os, broken, lambda *_: (_ for _ in ()).throw(OSError("full")))
     with pytest.raises(OSError, match="full"):
-        write_file(path, "new")
+        write_file(path, "new", mode=0o600)
     assert path.read_text() == "old" and list(tmp_path.iterdir()) == [path]
 
 

@@ -17,6 +17,7 @@ from pathlib import Path
 from typing import Any
 
 from twoshaft.errors import CohortError, SheetError
+from twoshaft.jobsheet.own_folder import is_apart, make_for_staff_too
 from twoshaft.jobsheet.receipts import add_receipt, receipt_code, sheet_digest
 from twoshaft.stored.assignment import ASSIGNMENT, Assignment
 from twoshaft.stored.job_sheet import FILE as SHEET
@@ -99,6 +100,9 @@ def fetch(counter: Counter, person: Person, assignment: str) -> Path:
 
     _known(counter, assignment)
     with _nbgrader(counter, person, assignment, f"{assignment} could not be fetched") as parts:
+        if is_apart(counter.root / person.id):
+            for folder in (assignment, f"{assignment}/feedback"):
+                make_for_staff_too(counter.root / person.id / folder)
         ExchangeFetchAssignment(**parts, replace_missing_files=True).start()
     return counter.root / person.id / assignment
 

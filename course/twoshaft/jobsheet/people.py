@@ -1,7 +1,8 @@
 """The people of a workplace and their sign-in words.
 
 A sign-in word keeps two learners on one laptop from working in each other's folder by mistake.
-It is no protection against somebody who means to: everybody on the laptop can open every folder.
+It is no protection against somebody who means to: whoever works in the same account of the laptop
+can open every folder.
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ from pathlib import Path
 from twoshaft.errors import SheetError
 from twoshaft.stored.people import PEOPLE, Entry
 from twoshaft.stored.person import Person
+from twoshaft.stored.writing import FOR_ALL
 
 _ROUNDS = 20_000
 
@@ -82,4 +84,4 @@ def write_people(workplace: Path, people: Iterable[Listed]) -> None:
         Entry(one.person.id, one.person.family_name, one.person.given_name, one.word_check)
         for one in people
     )
-    PEOPLE.write(workplace / PEOPLE.file, entries)
+    PEOPLE.write(workplace / PEOPLE.file, entries, mode=FOR_ALL)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import hashlib
 import hmac
 from dataclasses import dataclass
@@ -11,6 +12,7 @@ from pathlib import Path
 from twoshaft.errors import CohortError, SheetError
 from twoshaft.jobsheet import handin
 from twoshaft.jobsheet.gaps import Gaps, TaskGap, find_gaps
+from twoshaft.jobsheet.own_folder import enter, is_apart
 from twoshaft.jobsheet.people import Listed, read_people, word_fits
 from twoshaft.jobsheet.receipts import read_receipts, sheet_digest
 from twoshaft.stored.assignment import ASSIGNMENT, Assignment
@@ -79,7 +81,7 @@ class SignIn:
     Notes
     -----
     The word guards against working in somebody else's folder by mistake, and against nothing
-    more: whoever can open this notebook can open every learner's folder.
+    more: whoever works in the same account of the machine can open every learner's folder.
     """
 
     def __init__(self, workplace: str | Path) -> None:
@@ -107,10 +109,7 @@ class SignIn:
                 f"that is not the word on the slip of {listed.person.name}",
                 mend="check the name and the word, or ask your instructor for a new slip",
             )
-        if not (self.workplace / listed.person.id).is_dir():
-            raise SheetError(
-                f"there is no folder for {listed.person.name}", mend="ask your instructor"
-            )
+        enter(self.workplace / listed.person.id, listed.person)
         self.me, self.ticket = listed.person, _ticket(listed)
         return self.me
 
@@ -123,10 +122,11 @@ class SignIn:
         if self.me is not None:
             return
         for listed in read_people(self.workplace):
-            here = (self.workplace / listed.person.id).is_dir()
             fits = hmac.compare_digest(ticket.encode(), _ticket(listed).encode())
-            if listed.person.id == learner and here and fits:
-                self.me, self.ticket = listed.person, ticket
+            if listed.person.id == learner and fits:
+                with contextlib.suppress(SheetError):
+                    enter(self.workplace / learner, listed.person)
+                    self.me, self.ticket = listed.person, ticket
 
     def sign_out(self) -> None:
         """Nobody works here."""
@@ -164,6 +164,10 @@ class SignIn:
             return
         for receipt in {r.assignment: r for r in read_receipts(self.workplace / self.me.id)}:
             handin.fetch_feedback(counter, self.me, receipt)
+
+    def one_account(self) -> bool:
+        """Whether all learners work in one account of the machine."""
+        return not any(is_apart(self.workplace / person.id) for person in self.people())
 
     def lessons(self) -> tuple[tuple[str, str], ...]:
         """Lessons as (path under the workplace, title)."""

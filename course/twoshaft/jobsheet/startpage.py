@@ -16,6 +16,14 @@ from twoshaft.jobsheet.screen import Screen
 from twoshaft.jobsheet.signin import SignIn, local_time
 
 UP_TO_DATE = "The list is up to date."
+ONE_ACCOUNT = (
+    "The word keeps your answers in your own folder. It is not a password: all of you work in one "
+    "account of this machine, in which anybody could open and change anybody's work."
+)
+OWN_ACCOUNT = (
+    "The word keeps your answers in your own folder, which your own account of this machine keeps "
+    "from everybody but your instructor."
+)
 
 # Who is signed in stays known while the kernel lives: closing the page signs nobody out.
 _signed_in: dict[Path, SignIn] = {}
@@ -53,6 +61,7 @@ class StartPage(Screen):
     said = traitlets.Unicode().tag(sync=True)
     trouble = traitlets.Unicode().tag(sync=True)
     asking = traitlets.Unicode().tag(sync=True)
+    kept = traitlets.Unicode().tag(sync=True)
     turn = traitlets.Int().tag(sync=True)
 
     def __init__(self, sign_in: SignIn) -> None:
@@ -110,14 +119,16 @@ class StartPage(Screen):
             found = self._sign_in.entries()
             entries = [asdict(entry) for entry in found]
             modules = [asdict(line) for line in contents(self._sign_in, found)]
+            kept = ONE_ACCOUNT if self._sign_in.one_account() else OWN_ACCOUNT
         except CourseError as error:
             people, entries, modules, trouble = [], [], [], trouble or _as_text(error)
+            kept = ""
         with self.hold_sync():
             self.people, self.entries, self.modules = people, entries, modules
             ticket = self._sign_in.ticket
             self.me = {"id": person.id, "name": person.name, "ticket": ticket} if person else {}
             self.lessons = [list(lesson) for lesson in self._sign_in.lessons()]
-            self.said, self.trouble, self.asking = said, trouble, asking
+            self.said, self.trouble, self.asking, self.kept = said, trouble, asking, kept
             self.turn += 1  # the page waits for it, even where nothing else has changed
         self.renew_copy()
 

@@ -43,6 +43,10 @@ _STAFF_SERVERS = (
     "jupytext",
     "notebook",
 )
+_LEARNERS = {
+    "contents_manager_class": "twoshaft.jupyter.contents.LearnersContents",
+    "terminals_enabled": False,
+}
 _WARM_KERNELS = "twoshaft.jupyter.warm_kernels"
 # No page loads anything from outside, whoever made it: not nbgrader's own, which asks a public
 # server for formulas, nor a notebook with a picture or script from elsewhere.
@@ -115,10 +119,12 @@ def write_settings(
     """
     if role not in ("apprentice", "staff"):
         raise ValueError(f"role is apprentice or staff, not {role!r}")
-    folder = Path(folder).absolute()
+    folder, learners = Path(folder).absolute(), role == "apprentice"
+    folder.mkdir(parents=True, exist_ok=True)
+    folder.chmod(0o700)  # in it lie the keys of the server: who reads them is its owner
     config = folder / "config"
     cells = sorted({cell_digest(START_CELL), *released})
-    hidden = {name: role == "apprentice" for name in _HIDDEN}
+    hidden = {name: learners for name in _HIDDEN}
     _write(
         config / "labconfig" / "page_config.json",
         {
@@ -132,7 +138,7 @@ def write_settings(
     servers = {name: role == "staff" for name in _STAFF_SERVERS} | {_WARM_KERNELS: True}
     _write(
         config / "jupyter_server_config.d" / "twoshaft.json",
-        {"ServerApp": {"jpserver_extensions": servers}},
+        {"ServerApp": {"jpserver_extensions": servers} | (_LEARNERS if learners else {})},
     )
     _write(
         config / "jupyter_server_config.json",
@@ -148,7 +154,7 @@ def write_settings(
         "JUPYTERLAB_WORKSPACES_DIR": folder / "workspaces",
         "IPYTHONDIR": folder / "ipython",
     }
-    if role == "apprentice":
+    if learners:
         # The next learner on this machine does not find the last one's notebooks open.
         shutil.rmtree(places["JUPYTERLAB_WORKSPACES_DIR"], ignore_errors=True)
     for place in places.values():

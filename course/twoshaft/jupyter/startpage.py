@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from twoshaft.stored.writing import write_file
+from twoshaft.stored.writing import FOR_ALL, write_file
 
 START = "start-here.ipynb"
 START_CELL = "from twoshaft.jobsheet.startpage import start_here\n\nstart_here()"
@@ -42,5 +42,5 @@ def write_start_here(workplace: str | Path) -> Path:
         cells=cells, metadata={"kernelspec": kernel, "twoshaft": {"open": True}}
     )
     path = Path(workplace) / START
-    write_file(path, nbformat.writes(notebook) + "\n")
+    write_file(path, nbformat.writes(notebook) + "\n", mode=FOR_ALL)
     return path

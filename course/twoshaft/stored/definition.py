@@ -122,9 +122,9 @@ class Definition(Generic[T]):
         """The record as the text of its file."""
         return indented(self.plain(record), self.indent) + "\n"
 
-    def write(self, path: Path, record: T, *, sync: bool = True) -> None:
-        """Write the file, whole or not at all; its folder must be there."""
-        write_file(path, self.text(record), sync=sync)
+    def write(self, path: Path, record: T, *, mode: int | None = None, sync: bool = True) -> None:
+        """Write the file, whole or not at all; its folder must be there. See :func:`write_file`."""
+        write_file(path, self.text(record), mode=mode, sync=sync)
 
 
 def indented(data: Any, indent: int) -> str:

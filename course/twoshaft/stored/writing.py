@@ -6,16 +6,20 @@ import contextlib
 import errno
 import os
 import secrets
+import stat
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import Any
 
-MODE = 0o644
+NOT_FOR_OTHERS = 0o007
+"""Setting (umask) for what a learner's own account makes: for it and for its group, the staff's."""
+FOR_ALL, FOR_ALL_FOLDER = 0o644, 0o755
+"""Permissions of what other accounts read too: what is handed out, and a learner's own feedback."""
 _NO_FOLDER = "a link or a file stands where a folder belongs"
 
 
 def write_file(
-    path: Path, content: str | bytes, *, mode: int | None = MODE, sync: bool = True
+    path: Path, content: str | bytes, *, mode: int | None = None, sync: bool = True
 ) -> None:
     """Write a file through a temporary one beside it: a cut leaves the old or the new.
 
@@ -26,7 +30,7 @@ def write_file(
     content : str or bytes
         Text is written in UTF-8 with its own line ends.
     mode : int or None
-        Permissions; None leaves them to the account's own setting (umask).
+        Permissions; None leaves them to the process's own setting (umask).
     sync : bool
         Wait until the disk has it. Without only for what is made again from other files, as a
         feedback page from a stored mark: waiting is most of the time that a small file takes.
@@ -45,7 +49,8 @@ def write_file(
 
 
 def write_inside(root: Path, place: str, content: str | bytes, *, sync: bool = True) -> None:
-    """Write a file below a folder in which others may write: no link below it is followed.
+    """Write a file below a folder in which others may write: no link below it is followed. Others
+    may read it, and go into the folders that are made for it.
 
     Parameters
     ----------
@@ -64,13 +69,13 @@ def write_inside(root: Path, place: str, content: str | bytes, *, sync: bool = T
     try:
         if os.open in os.supports_dir_fd:
             with _folder_inside(root, folders) as folder:
-                _write(Path(name), content, MODE, sync, folder)
+                _write(Path(name), content, FOR_ALL, sync, folder)
         else:
             for parent in reversed(path.parents[: len(folders)]):
                 if parent.is_symlink():
                     raise OSError(errno.ENOTDIR, _NO_FOLDER)
                 parent.mkdir(exist_ok=True)
-            _write(path, content, MODE, sync)
+            _write(path, content, FOR_ALL, sync)
     except OSError as error:
         raise _named(error, path) from None
 
@@ -81,8 +86,10 @@ def _folder_inside(root: Path, folders: Sequence[str]) -> Iterator[int]:
     handle = os.open(root, os.O_RDONLY | os.O_DIRECTORY)
     try:
         for part in folders:
+            made = False
             with contextlib.suppress(FileExistsError):
                 os.mkdir(part, dir_fd=handle)
+                made = True
             try:
                 flags = os.O_RDONLY | os.O_DIRECTORY | os.O_NOFOLLOW
                 inner = os.open(part, flags, dir_fd=handle)
@@ -90,6 +97,8 @@ def _folder_inside(root: Path, folders: Sequence[str]) -> Iterator[int]:
                 if error.errno in (errno.ENOTDIR, errno.ELOOP):
                     raise OSError(errno.ENOTDIR, _NO_FOLDER) from None
                 raise
+            if made:
+                os.fchmod(inner, stat.S_IMODE(os.fstat(inner).st_mode) | FOR_ALL_FOLDER)
             os.close(handle)
             handle = inner
         yield handle

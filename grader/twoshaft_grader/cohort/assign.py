@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 import twoshaft
 from twoshaft.errors import CohortError
 from twoshaft.stored.assignment import UNIT, Assignment
+from twoshaft.stored.writing import FOR_ALL
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.content import Content
 from twoshaft_grader.cohort.due import gradebook_time
@@ -213,10 +214,12 @@ def change_due(cohort: Cohort, name: str, due: datetime) -> Assigned:
         When there is no such assignment.
     """
     read_assigned(cohort, name)
-    for folder in (cohort.source(name), cohort.root / "release" / name, cohort.outbound(name)):
+    out = cohort.outbound(name)
+    for folder in (cohort.source(name), cohort.root / "release" / name, out):
         about = ASSIGNMENT.read_if_any(path := folder / ASSIGNMENT.file)
         if about:
-            ASSIGNMENT.write(path, replace(about, due=due.isoformat()))
+            mode = FOR_ALL if folder == out else None
+            ASSIGNMENT.write(path, replace(about, due=due.isoformat()), mode=mode)
     with backbone.gradebook(cohort) as book:
         book.update_or_create_assignment(name, duedate=gradebook_time(due))
     return read_assigned(cohort, name)

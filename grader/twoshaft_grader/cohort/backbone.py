@@ -56,6 +56,8 @@ def desk_api(cohort: Cohort) -> NbGraderAPI:
     config.CourseDirectory.root = str(cohort.root)
     config.Exchange.root = str(cohort.exchange)
     config.ExchangeFactory.release_assignment = "twoshaft_grader.cohort.release.WholeRelease"
+    config.ExchangeFactory.release_feedback = "twoshaft_grader.cohort.release.ReadableFeedback"
+    config.BaseConverter.permissions = 600
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")
         api = NbGraderAPI(coursedir=CourseDirectory(config=config), config=config)

@@ -23,6 +23,7 @@ from twoshaft_grader.cohort.arrival import TIMESTAMP, Arrival, arrivals, hand_in
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.copy_in import copy_in
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.newly_come import tell_newly_come
 from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.turn import turn
@@ -107,6 +108,7 @@ def _collect(run: _Run, roster: list[str]) -> Collected:
     for learner in roster:
         with going_on(learner, run.left):
             _of_one(run, learner, waiting.get(learner, []))
+            tell_newly_come(cohort, learner)
     after = _handed_in(cohort, assigned.name)
     strangers = (set(waiting) | after) - set(roster)
     result = Collected(

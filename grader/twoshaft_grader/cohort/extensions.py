@@ -39,13 +39,19 @@ def extend_due(
         known = _read(cohort)
         known.setdefault(assigned.name, {})[learner] = due.isoformat()
         EXTENSIONS.write(cohort.root / EXTENSIONS.file, known)
-        mine = {name: dates[learner] for name, dates in known.items() if learner in dates}
-        text = OWN_EXTENSIONS.text(mine)
-        write_inside(cohort.workplace, f"{learner}/{OWN_EXTENSIONS.file}", text)
+        tell_extensions(cohort, learner)
     told = Doing(
         at=stamp(now()), did="extend", assignment=assigned.name, learner=learner, due=stamp(due)
     )
     DOINGS.append(cohort.log("doings"), told)
+
+
+def tell_extensions(cohort: Cohort, learner: str) -> None:
+    """Write a learner's later dates into their own folder, if it is there and there are any."""
+    known = _read(cohort)
+    mine = {name: dates[learner] for name, dates in known.items() if learner in dates}
+    if mine and (cohort.work / learner).is_dir():
+        write_inside(cohort.work, f"{learner}/{OWN_EXTENSIONS.file}", OWN_EXTENSIONS.text(mine))
 
 
 def due_for(cohort: Cohort, assigned: Assigned, learner: str) -> datetime | None:

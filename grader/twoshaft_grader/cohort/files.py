@@ -18,10 +18,12 @@ LARGEST, MOST, DEEPEST = 100_000_000, 5_000, 20
 _NOT_HANDED_IN = {".ipynb_checkpoints", "feedback"}
 
 
-def write_whole(path: Path, content: str | bytes, *, sync: bool = True) -> None:
+def write_whole(
+    path: Path, content: str | bytes, *, mode: int | None = None, sync: bool = True
+) -> None:
     """Write a file, and its folder if it is not there; see :func:`write_file`."""
     path.parent.mkdir(parents=True, exist_ok=True)
-    write_file(path, content, sync=sync)
+    write_file(path, content, mode=mode, sync=sync)
 
 
 def read_json(path: Path, *, mend: str = "put the file back from a copy") -> dict:

@@ -11,16 +11,18 @@
     submitted/ autograded/ feedback/   learner / assignment
     collected/              every hand-in as it arrived, per assignment and learner
     gradebook.db            nbgrader's database
-    exchange/               where work is handed out and in
     issued/                 readings as issued, per assignment and learner
     marks/                  marks per assignment and learner, with verdicts
-    workplace/              what apprentices open in JupyterLab
     extensions.json         later due dates of single learners
     observations/           what assessors saw, per learner
     returned/               marks as given back, per assignment and learner
+    unit.yaml               the college's own unit, where it has one
     settings/               of the JupyterLab that the open command starts
     kept/                   worked out once; made again where it is missing
     exports/ log/           what went out; what was done when
+
+It is open to the instructor's account alone. What learners reach lies apart (:mod:`.shared`); in
+folders of the first format ``workplace`` and ``exchange`` are in here.
 """
 
 from __future__ import annotations
@@ -28,28 +30,31 @@ from __future__ import annotations
 import os
 import re
 import secrets
-from dataclasses import asdict, dataclass, fields
+from dataclasses import asdict, dataclass
 from datetime import UTC, datetime, tzinfo
 from pathlib import Path
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from twoshaft import DEFAULT_UNIT
-from twoshaft.errors import CohortError
+from twoshaft.errors import CohortError, CourseError
 from twoshaft.outcomes.rules import RULES
+from twoshaft.stored.assignment import UNIT
 from twoshaft_grader.cohort import files
+from twoshaft_grader.cohort.shared import CLOSED, WORK, find_shared, make_shared
 from twoshaft_grader.stored.cohort import FILE as COHORT_FILE
 from twoshaft_grader.stored.cohort import CohortEntries, read_cohort, write_cohort
 
 _COHORT_ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 _FOLDERS = (
     "source", "release", "submitted", "autograded", "feedback", "issued", "marks",
-    "workplace", "exports", "log",
+    "exports", "log",
 )  # fmt: skip
 
 _CONFIG = """\
 # Lets every nbgrader command, and the Formgrader, work in this folder.
 from pathlib import Path
 
+from twoshaft_grader.cohort.folder import open_cohort
 from twoshaft_grader.notebooks import RELEASE_PREPROCESSORS, SANITIZE_PREPROCESSORS
 
 here = Path(__file__).resolve().parent
@@ -58,12 +63,14 @@ c = get_config()  # noqa: F821 - given by the configuration loader
 c.CourseDirectory.course_id = {id!r}
 c.CourseDirectory.root = str(here)
 c.CourseDirectory.db_url = f"sqlite:///{{here / 'gradebook.db'}}"
-c.Exchange.root = str(here / "exchange")
+c.Exchange.root = str(open_cohort(here).exchange)
 c.Exchange.timezone = "UTC"
 c.NbGraderAPI.timezone = {timezone!r}
 # Several learners share one account on a workshop machine, so the owner of a file says nothing.
 c.ExchangeCollect.check_owner = False
 c.ExchangeFactory.release_assignment = "twoshaft_grader.cohort.release.WholeRelease"
+c.ExchangeFactory.release_feedback = "twoshaft_grader.cohort.release.ReadableFeedback"
+c.BaseConverter.permissions = 600
 c.ExecutePreprocessor.timeout = 120
 c.ExecutePreprocessor.startup_timeout = 120
 # The job sheet is the answer: no file of the source may ever replace it.
@@ -97,6 +104,8 @@ class Cohort:
         IANA name; due dates are meant in it.
     content : str
         Folder that holds ``solutions/``; empty: the source checkout this program runs from.
+    shared : Path
+        The folder of what learners may reach.
     """
 
     root: Path
@@ -107,6 +116,7 @@ class Cohort:
     unit: str
     timezone: str = "UTC"
     content: str = ""
+    shared: Path = Path()
 
     @property
     def zone(self) -> tzinfo:
@@ -121,12 +131,22 @@ class Cohort:
     @property
     def workplace(self) -> Path:
         """Root of the apprentices' JupyterLab."""
-        return self.root / "workplace"
+        return self.shared / "workplace"
+
+    @property
+    def own_accounts(self) -> bool:
+        """Whether each learner works in an account of their own."""
+        return self.shared != self.root and (self.shared / WORK).is_dir()
+
+    @property
+    def work(self) -> Path:
+        """The folder of the learners' own folders."""
+        return self.shared / WORK if self.own_accounts else self.workplace
 
     @property
     def exchange(self) -> Path:
         """nbgrader's exchange."""
-        return self.root / "exchange"
+        return self.shared / "exchange"
 
     @property
     def inbound(self) -> Path:
@@ -172,8 +192,8 @@ class Cohort:
         return self.root / "marks" / assignment / f"{learner}.json"
 
     def place(self, learner: str, assignment: str) -> Path:
-        """The learner's own copy in the workplace."""
-        return self.workplace / learner / assignment
+        """The learner's own copy."""
+        return self.work / learner / assignment
 
     def log(self, name: str) -> Path:
         """A log of JSON lines."""
@@ -219,8 +239,9 @@ def make_cohort(
     timezone: str = "",
     content: str = "",
     salt: str = "",
+    shared: Path | None = None,
 ) -> Cohort:
-    """Make a cohort folder.
+    """Make a cohort folder, and beside it its shared place.
 
     Parameters
     ----------
@@ -229,12 +250,19 @@ def make_cohort(
     id : str
         Short id in lower-case letters, digits and hyphens; made from the folder's name if empty.
     name, college, unit, timezone, content, salt : str
-        See :class:`Cohort`; an empty salt is drawn at random.
+        See :class:`Cohort`; an empty salt is drawn at random. A unit file is copied into the
+        folder.
+    shared : Path, optional
+        The shared place, for learners who each work in an account of their own. Without, it lies
+        beside the folder, with ``-shared`` in its name, for one account alone.
 
     Raises
     ------
     CohortError
-        When the folder is in use, lies inside another cohort folder, or the id will not do.
+        When a folder is in use, lies inside another cohort folder, or the id will not do; or when
+        other accounts could not get to the shared place.
+    UnitFileError
+        When the unit's file does not stand without the files beside it.
     """
     root = root.expanduser().resolve()
     if root.exists() and (not root.is_dir() or any(root.iterdir())):
@@ -251,21 +279,43 @@ def make_cohort(
             f'the cohort id "{id}" will not do',
             mend="give --id in lower-case letters, digits and single hyphens, 40 at most",
         )
-    if Path(unit).is_file():  # named from where the command stands, found again from anywhere
-        unit = str(Path(unit).resolve())
+    place = shared.expanduser().resolve() if shared else root.with_name(f"{root.name}-shared")
+    if place == root or root in place.parents or place in root.parents:
+        raise CohortError(
+            f"{place} and the cohort folder lie one within the other",
+            mend="name a place apart with --shared",
+        )
+    own_unit = Path(unit).read_bytes() if Path(unit).is_file() else None
     timezone = timezone or machine_timezone()
     _check_timezone(timezone, where="--timezone")
-    cohort = Cohort(
-        root, id, name or id, college or "", salt or secrets.token_hex(8), unit, timezone, content
-    )
+    salt = salt or secrets.token_hex(8)
+    root.mkdir(parents=True, exist_ok=True)
+    root.chmod(CLOSED)
+    if own_unit is not None:
+        unit = _keep_unit(root, own_unit)
+    make_shared(place, cohort=id, salt=salt, own_accounts=shared is not None)
     for folder in _FOLDERS:
-        (root / folder).mkdir(parents=True, exist_ok=True)
-    cohort.exchange.mkdir(exist_ok=True)
-    cohort.exchange.chmod(0o777)
+        (root / folder).mkdir(exist_ok=True)
     files.write_whole(root / "nbgrader_config.py", _CONFIG.format(id=id, timezone=timezone))
-    entries = {one.name: getattr(cohort, one.name) for one in fields(CohortEntries)}
-    write_cohort(root / COHORT_FILE, CohortEntries(**entries))
-    return cohort
+    entries = CohortEntries(
+        id=id, name=name or id, college=college, unit=unit, salt=salt, timezone=timezone,
+        content=content, shared=str(place),
+    )  # fmt: skip
+    write_cohort(root / COHORT_FILE, entries)
+    return open_cohort(root)
+
+
+def _keep_unit(root: Path, text: bytes) -> str:
+    """Copy a unit's file into the folder; it must stand without the files beside the original."""
+    from twoshaft.units import load_unit
+
+    files.write_whole(root / UNIT, text)
+    try:
+        load_unit(root / UNIT)
+    except CourseError:
+        files.remove(root / UNIT)
+        raise
+    return UNIT
 
 
 def open_cohort(root: Path) -> Cohort:
@@ -285,7 +335,8 @@ def open_cohort(root: Path) -> Cohort:
         )
     entries = read_cohort(path)
     _check_timezone(entries.timezone, where=f"{path}, timezone")
-    return Cohort(root=root, **asdict(entries))
+    shared = find_shared(root, entries.shared, cohort=entries.id, salt=entries.salt)
+    return Cohort(root=root, **asdict(entries) | {"shared": shared})
 
 
 def find_cohort(start: Path) -> Cohort:

@@ -166,8 +166,10 @@ def _put(cohort: Cohort, assigned: Assigned, learner: Learner, page: str) -> boo
         files.write_whole(target / f"{name}.html", page, sync=False)
     moment = hand_in_time(cohort, learner.id, assigned.name)
     when = read_bytes(submitted / TIMESTAMP).decode("ascii").strip() if moment else ""
-    _put_in_workplace(cohort, assigned, learner, page, when)
     secret = _secret(submitted / _SECRET)
+    # Another account's folder gets what nbgrader finds no way back for; the rest is fetched there.
+    if not (cohort.own_accounts and when and secret):
+        _put_in_workplace(cohort, assigned, learner, page, when)
     for name, text in ((TIMESTAMP, when), (_SECRET, secret)):
         if text:
             files.write_whole(target / name, text, sync=False)
@@ -198,7 +200,7 @@ def _put_in_workplace(
     # A time names a folder here: nothing in it may lead out of this one.
     folders = [when] if when and not set(when) & set("/\\") and not when.startswith(".") else []
     parts = (learner.id, assigned.name, "feedback", *folders, f"{assigned.notebook_id}.html")
-    write_inside(cohort.workplace, "/".join(parts), page, sync=False)
+    write_inside(cohort.work, "/".join(parts), page, sync=False)
 
 
 def _release(cohort: Cohort, assigned: Assigned, learners: list[str]) -> list[NotDone]:

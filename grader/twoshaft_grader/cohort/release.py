@@ -1,4 +1,4 @@
-"""Hand an assignment out through nbgrader's exchange: whole or not at all."""
+"""Hand out through nbgrader's exchange: an assignment whole or not at all, and for all to read."""
 
 from __future__ import annotations
 
@@ -6,8 +6,9 @@ import os
 import shutil
 from pathlib import Path
 
-from nbgrader.exchange.default import ExchangeReleaseAssignment
+from nbgrader.exchange.default import ExchangeReleaseAssignment, ExchangeReleaseFeedback
 
+from twoshaft.stored.writing import FOR_ALL
 from twoshaft_grader.cohort import files
 
 
@@ -26,3 +27,15 @@ class WholeRelease(ExchangeReleaseAssignment):
         self.dest_path = str(aside)
         super().copy_files()
         files.move_into_place(aside, target)
+
+
+class ReadableFeedback(ExchangeReleaseFeedback):
+    """nbgrader's release of pages, which keep their names to themselves: only these are secret."""
+
+    dest_path: str
+
+    def copy_files(self) -> None:
+        """Copy the pages to the exchange."""
+        super().copy_files()
+        for page in Path(self.dest_path).glob("*.html"):
+            page.chmod(FOR_ALL)

@@ -51,7 +51,7 @@ def write_standing(
     CohortError
         When a stored file of the cohort is damaged.
     """
-    own = cohort.workplace / learner
+    own = cohort.work / learner
     if not own.is_dir():
         return
     returned = {
@@ -81,4 +81,4 @@ def write_standing(
         for name, one in returned.items()
     }
     text = STANDING.text(OwnStanding(learner, marks, outcomes))
-    write_inside(cohort.workplace, f"{learner}/{STANDING.file}", text)
+    write_inside(cohort.work, f"{learner}/{STANDING.file}", text)

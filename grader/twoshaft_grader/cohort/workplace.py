@@ -14,11 +14,12 @@ from twoshaft.stored.assignment import UNIT
 from twoshaft.stored.people import PEOPLE
 from twoshaft.stored.person import PERSON, Person
 from twoshaft.stored.workplace import WORKPLACE, Workplace
-from twoshaft.stored.writing import write_file, write_inside
+from twoshaft.stored.writing import FOR_ALL, write_file, write_inside
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.content import Content, find_content
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.cohort.shared import write_opener
 from twoshaft_grader.cohort.words import new_word
 
 SLIPS = "sign-in-slips.csv"
@@ -32,7 +33,6 @@ def prepare_workplace(cohort: Cohort, learners: list[Learner]) -> None:
     SheetError
         When the list of people was damaged.
     """
-    cohort.workplace.mkdir(exist_ok=True)
     own_unit = Path(cohort.unit_source).is_file()
     about = Workplace(
         cohort=cohort.name,
@@ -40,15 +40,17 @@ def prepare_workplace(cohort: Cohort, learners: list[Learner]) -> None:
         exchange=os.path.relpath(cohort.exchange, cohort.workplace),
         unit="" if own_unit else cohort.unit,
     )
-    WORKPLACE.write(cohort.workplace / WORKPLACE.file, about)
+    WORKPLACE.write(cohort.workplace / WORKPLACE.file, about, mode=FOR_ALL)
     if own_unit:  # for lessons and practice copies; an assignment brings its own
-        files.write_whole(cohort.workplace / UNIT, Path(cohort.unit_source).read_bytes())
+        unit = Path(cohort.unit_source).read_bytes()
+        files.write_whole(cohort.workplace / UNIT, unit, mode=FOR_ALL)
     if not (cohort.workplace / START).exists():
         write_start_here(cohort.workplace)
     _lessons_if_any(cohort)
+    if cohort.own_accounts:
+        write_opener(cohort.shared)
     for learner in learners:
-        person = Person(learner.id, learner.family_name, learner.given_name)
-        write_inside(cohort.workplace, f"{learner.id}/{PERSON.file}", PERSON.text(person))
+        _own_folder(cohort, learner)
     checks = _checks(cohort)
     words = {learner.id: new_word() for learner in learners if learner.id not in checks}
     # The slips first: a word that nobody has on paper would lock its owner out.
@@ -61,6 +63,18 @@ def prepare_workplace(cohort: Cohort, learners: list[Learner]) -> None:
             for learner in learners
         ],
     )
+
+
+def _own_folder(cohort: Cohort, learner: Learner) -> None:
+    """A learner's folder; with accounts of their own, the way to the one that theirs will make."""
+    if cohort.own_accounts:
+        way = cohort.workplace / learner.id
+        if not way.is_symlink():
+            way.symlink_to(os.path.relpath(cohort.work / learner.id, cohort.workplace))
+        if not way.is_dir():
+            return
+    person = Person(learner.id, learner.family_name, learner.given_name)
+    write_inside(cohort.work, f"{learner.id}/{PERSON.file}", PERSON.text(person))
 
 
 def renew_word(cohort: Cohort, learners: list[Learner], id: str) -> str:
@@ -121,7 +135,6 @@ def _write_slips(cohort: Cohort, learners: list[Learner], words: dict[str, str])
 
 def copy_lessons(cohort: Cohort, content: Content) -> None:
     """Bring the lessons in the workplace up to date."""
-    (cohort.workplace / "lessons").mkdir(exist_ok=True)
     for lesson in content.lessons:
         place = f"lessons/{lesson.name}"
         write_inside(cohort.workplace, place, lesson.read_bytes(), sync=False)

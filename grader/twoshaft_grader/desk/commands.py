@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import sys
 from collections.abc import Sequence
 from enum import StrEnum
@@ -13,6 +14,7 @@ from rich.console import Console
 
 from twoshaft import DEFAULT_UNIT
 from twoshaft.errors import CohortError
+from twoshaft.stored.assignment import UNIT
 from twoshaft_grader.desk.bar import Bar
 from twoshaft_grader.desk.call import command
 from twoshaft_grader.desk.errors import SOME_LEFT, run_quietly
@@ -74,7 +76,13 @@ def main(arguments: list[str] | None = None) -> int:
 def _cohort(folder: Path | None) -> Cohort:
     from twoshaft_grader.cohort.folder import find_cohort, open_cohort
 
+    _privately()
     return open_cohort(folder) if folder else find_cohort(Path.cwd())
+
+
+def _privately() -> None:
+    """Let what is written from now on be for this account alone, if nothing else is said of it."""
+    os.umask(0o077)
 
 
 def _assignments(cohort: Cohort, name: str | None) -> list[Assigned]:
@@ -128,17 +136,28 @@ def cohort_make(
     content: Annotated[
         str, typer.Option(help="Folder with the solutions, where the program brings none.")
     ] = "",
+    shared: Annotated[
+        Path | None,
+        typer.Option(
+            help="Where learners reach their work from accounts of their own, as "
+            "/srv/evening-group; without it, all work in your account, and FOLDER-shared is made."
+        ),
+    ] = None,
 ) -> None:
-    """Make the folder that holds a cohort's work and marks."""
+    """Make the folder that holds a cohort's work and marks, and the one that learners reach."""
     from twoshaft.models.audit import sound_unit
     from twoshaft.units import load_unit
+    from twoshaft_grader.cohort.content import find_content
     from twoshaft_grader.cohort.folder import make_cohort
+    from twoshaft_grader.cohort.shared import OPENER, close_keys
 
+    _privately()
     if Path(unit).is_file():
         with Bar("checking the unit"):
             sound_unit(unit)
     elif "." not in unit:  # a file may still be put into the folder; an id is known now or never
         load_unit(unit)
+    source = find_content(content, base=folder).root if shared else None
     cohort = make_cohort(
         folder,
         id=id,
@@ -147,8 +166,17 @@ def cohort_make(
         unit=unit,
         timezone=timezone,
         content=content,
+        shared=shared,
     )
-    _say(f"Made the cohort {cohort.id} in {cohort.root}.")
+    _say(f"Made the cohort {cohort.id} in {cohort.root}, which opens to your account alone.")
+    if cohort.unit == UNIT:
+        _say(f"Its unit is kept in it: {cohort.root / UNIT}")
+    if source:
+        if closed := close_keys(source):
+            _say(f"Closed to other accounts, since answers are in it: {_names(closed)} of {source}")
+        _say(f"Learners open the course from accounts of their own: {cohort.shared / OPENER}")
+    else:
+        _say(f"What learners use is in {cohort.shared}: all of them work in your account.")
     _say(f"Next: {command()} roster take FILE --cohort {cohort.root}")
 
 
@@ -666,4 +694,5 @@ def demo(
     """Make a cohort of twelve invented apprentices, from assigning to the export."""
     from twoshaft_grader.desk.demo import make_demo
 
+    _privately()
     make_demo(folder, content=content, say=_say)

@@ -56,15 +56,16 @@ def make_demo(folder: Path, *, content: str = "", say: Callable[[str], None] = p
         When the folder is in use or the solutions are not found.
     """
     folder = folder.expanduser().resolve()
-    if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
-        raise CohortError(f"{folder} is not empty", mend="give the name of a new folder")
+    for place in (folder, folder.with_name(f"{folder.name}-shared")):
+        if place.exists() and (not place.is_dir() or any(place.iterdir())):
+            raise CohortError(f"{place} is not empty", mend="give the name of a new folder")
     source = find_content(content)
     source.solution(MODULE)
     folder.parent.mkdir(parents=True, exist_ok=True)
     building = folder.with_name(f".{folder.name}.part")
     shutil.rmtree(building, ignore_errors=True)  # what an earlier, stopped run left
     cohort = make_cohort(
-        building,
+        building / folder.name,
         id="tarnbeck-autumn",
         name=COHORT,
         college=COLLEGE,
@@ -88,9 +89,13 @@ def make_demo(folder: Path, *, content: str = "", say: Callable[[str], None] = p
         bar.step()
         _, rows, _ = export_cohort(cohort)
         bar.step()
-    if folder.exists():
-        folder.rmdir()
-    os.rename(building, folder)
+    # The cohort folder last: with it, all is there.
+    for part in (cohort.shared, cohort.root):
+        place = folder.with_name(part.name)
+        if place.exists():
+            place.rmdir()
+        os.rename(part, place)
+    building.rmdir()
     cohort = open_cohort(folder)
     words = sign_in_words(cohort)
     say(f"Made {COHORT} of {COLLEGE} in {folder}: every name and figure in it is invented.")

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from twoshaft.errors import CohortError
 from twoshaft.jupyter.lab import lab_command, run_lab
-from twoshaft.jupyter.released import digests_in
+from twoshaft.jupyter.open_course import released_in
 from twoshaft.jupyter.settings import Role
 from twoshaft.jupyter.startpage import START
 from twoshaft_grader.cohort.folder import Cohort
+from twoshaft_grader.cohort.shared import OPENER
 
 
 def jupyter_command(
@@ -21,14 +23,23 @@ def jupyter_command(
         0 takes the first free one.
     browser : bool
         Whether a browser window is opened.
+
+    Raises
+    ------
+    CohortError
+        When apprentices have accounts of their own: only from there is it theirs.
     """
-    handed_out = sorted((cohort.exchange / cohort.id / "outbound").glob("*/*.ipynb"))
+    if role == "apprentice" and cohort.own_accounts:
+        raise CohortError(
+            "apprentices of this cohort have accounts of their own, and this is the instructor's",
+            mend=f"let them run {cohort.shared / OPENER}; what staff see opens with --as staff",
+        )
     return lab_command(
         cohort.workplace if role == "apprentice" else cohort.root,
         role,
         cohort.root / "settings" / role,
         first_page=START if role == "apprentice" else "",
-        released=set().union(*(digests_in(path) for path in handed_out)),
+        released=released_in(cohort.exchange),
         port=port,
         browser=browser,
     )

@@ -14,7 +14,8 @@ from twoshaft.errors import CohortError
 from twoshaft_grader.cohort import files
 
 FILE = "cohort.yaml"
-FORMAT = 1
+FORMAT = 2
+HERE = "."
 _NEEDED = ("id", "salt", "unit")
 
 
@@ -34,6 +35,9 @@ class CohortEntries:
         IANA name; due dates are meant in it.
     content : str
         Folder that holds ``solutions/``; empty: the source checkout this program runs from.
+    shared : str
+        Where the folder of ``workplace`` and ``exchange`` was when the cohort was made; a point:
+        the cohort folder itself, as in format 1.
     """
 
     id: str
@@ -43,6 +47,7 @@ class CohortEntries:
     salt: str
     timezone: str = "UTC"
     content: str = ""
+    shared: str = HERE
 
 
 _KEYS = {"format", *(entry.name for entry in fields(CohortEntries))}
@@ -53,8 +58,9 @@ def write_cohort(path: Path, entries: CohortEntries) -> None:
     told: dict[str, Any] = {"format": FORMAT} | asdict(entries)
     if not entries.content:
         del told["content"]
-    text = io.StringIO()
-    YAML().dump(told, text)
+    text, yaml = io.StringIO(), YAML()
+    yaml.width = 1000  # a long place stays on its line, where people find it
+    yaml.dump(told, text)
     files.write_whole(path, text.getvalue())
 
 
@@ -76,7 +82,8 @@ def read_cohort(path: Path) -> CohortEntries:
         ) from None
     if not isinstance(entries, dict):
         raise CohortError("no entries", where=str(path), mend="put the file back from a copy")
-    if (number := entries.get("format", FORMAT)) != FORMAT or isinstance(number, bool):
+    number = entries.get("format", 1)
+    if type(number) is not int or number not in range(1, FORMAT + 1):
         raise CohortError(
             f"format {str(number)[:20]!r} is not one this course version reads",
             where=str(path),
@@ -93,4 +100,8 @@ def read_cohort(path: Path) -> CohortEntries:
     for key in _NEEDED:
         if not values[key]:
             raise CohortError(f'the entry "{key}" is missing', where=str(path), mend="add it")
+    if number == 1:
+        values["shared"] = HERE
+    elif not values["shared"]:
+        raise CohortError('the entry "shared" is missing', where=str(path), mend="add it")
     return CohortEntries(**values | {"timezone": values["timezone"] or "UTC"})

@@ -35,9 +35,9 @@ class StaffFile(Definition[T]):
         """The same; None if there is no such file."""
         return self.read(path) if path.exists() else None
 
-    def write(self, path: Path, record: T, *, sync: bool = True) -> None:
+    def write(self, path: Path, record: T, *, mode: int | None = None, sync: bool = True) -> None:
         """Write the file, whole or not at all, and its folder if it is not there."""
-        files.write_whole(path, self.text(record), sync=sync)
+        files.write_whole(path, self.text(record), mode=mode, sync=sync)
 
 
 @dataclass(frozen=True, kw_only=True)

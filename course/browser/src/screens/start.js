@@ -180,11 +180,7 @@ export function renderStart({ model, el }) {
         { type: "submit", class: "ts-button ts-first", "data-key": "sign-in" },
         "Sign in",
       ),
-      make(
-        "p",
-        { class: "ts-hint" },
-        "The word keeps your answers in your own folder on a shared laptop. It is not a password.",
-      ),
+      make("p", { class: "ts-hint" }, model.get("kept")),
     );
   }
 

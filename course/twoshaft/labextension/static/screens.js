@@ -1058,45 +1058,45 @@ ext",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",m
 "form",{class:"ts-sign-in",onsubmit:R=>{R.preventDefault(),i("sign-in",{name:O.value,word:A.value})}},s("h2",{},"Who is \
 working?"),s("div",{class:"ts-pair"},s("label",{for:N},"Your name"),O),s("div",{class:"ts-pair"},s("label",{for:S},"Sign\
 -in word from your slip"),A),s("button",{type:"submit",class:"ts-button ts-first","data-key":"sign-in"},"Sign in"),s("p",
-{class:"ts-hint"},"The word keeps your answers in your own folder on a shared laptop. It is not a password."))}function p(N,S){
-let O=tt=>`${tt}:${N.name}`,A=s("div",{class:"ts-doing"});for(let tt of N.feedback.slice(0,1))A.append(s("a",{href:Ds("f\
-iles",tt),target:"_blank",class:"ts-link","data-key":O("feedback")},"Read feedback"));for(let tt of N.notebooks){let _=N.
-notebooks.length===1?"Open":`Open ${tt.split("/").pop()}`;A.append(ne(tt,_,O(`open ${tt}`)))}N.can_get&&A.append(c(N.notebooks.
-length?"Get again":"Get",O("get"),()=>i("get",{name:N.name}),!N.notebooks.length)),N.can_hand_in&&A.append(c(N.receipt?"\
-Hand in again":"Hand in",O("hand in"),()=>i("hand-in",{name:N.name})));for(let tt of A.children)tt.setAttribute("aria-la\
-bel",`${tt.textContent}: ${N.title}`);let R=t.get("asking")===N.name,U=N.receipt||N.unread>0,G=s("tr",{},s("th",{scope:"\
-row"},N.title),s("td",{},N.due||"no date",N.overdue?s("span",{class:"ts-small-line"},"date passed"):null),s("td",{},s("s\
-pan",{class:"ts-shape","aria-hidden":"true"},Ln[N.state]||""),s("b",{},Cn[N.state]||N.state),s("span",{class:"ts-small-l\
-ine"},N.detail),S?s("span",{class:"ts-small-line"},`Mark: ${S}`):null),s("td",{},A));if(R)return[G,s("tr",{},s("td",{colspan:4},
-h(N)))];if(!U||!N.gaps.length)return[G];let mt=s("td",{colspan:4},s("b",{},f(N)),Is(N.gaps));return[G,s("tr",{},mt)]}let f=({
-left:N,unread:S})=>Pt([N?`${N} ${N===1?"answer is":"answers are"} missing`:null,S?`${S} cannot be read`:null]).join(", ");
-function h(N){let S=Q("question"),O=s("div",{class:"ts-doing"});for(let A of N.notebooks)O.append(ne(A,"Go on with it",`\
-go on:${N.name}`));return O.append(c("Hand in as it is",`hand in anyway:${N.name}`,()=>i("hand-in",{name:N.name,anyway:!0}))),
-s("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":S,"data-key":"question"},s("p",{id:S},s("b",{},`${N.
-title}: not handed in yet. ${f(N)}.`)," An answer that is missing or cannot be read earns nothing."),Is(N.gaps),O)}let b=new Set,
-g={met:"✓",enough:"◐","not yet":"○"};function L(N,S){let O=N.entries.map(G=>S.find(mt=>mt.name===G)).filter(G=>G!==
-void 0),A=N.lesson?ne(N.lesson,`Lesson ${N.title}`,`lesson:${N.lesson}`):s("span",{class:"ts-small-line"},"no lesson her\
-e"),R=s("details",{open:b.has(N.module)},s("summary",{"data-key":`outcomes:${N.module}`},`Outcomes: ${N.count||"none"}`),
-s("ul",{},...N.outcomes.map(([G,mt,tt,_])=>s("li",{},s("span",{class:"ts-shape","aria-hidden":"true"},g[G]||""),s("b",{},
-`${G}${tt&&G==="enough"?`, ${tt}`:""}: `),mt,tt&&G==="not yet"?`. Still missing: ${tt}`:"",_?` (${_})`:""))));R.addEventListener(
-"toggle",()=>{R.open?b.add(N.module):b.delete(N.module)});let U=O.flatMap(G=>p(G,N.marks[G.name]));return s("tbody",{},s(
-"tr",{class:"ts-module"},s("th",{scope:"rowgroup",colspan:4},N.title,s("span",{class:"ts-assigned"},O.length?"assigned":
-"not assigned"))),...U,s("tr",{},s("td",{colspan:4},A,s("p",{class:"ts-next"},s("b",{},"Next: "),N.next),R)))}function x(){
-let N=t.get("me"),S=t.get("entries"),O=s("table",{class:"ts-table"},s("thead",{},s("tr",{},...["Assignment","Due","State",
-"What you can do"].map(A=>s("th",{scope:"col"},A)))),...t.get("modules").map(A=>L(A,S)));return s("section",{},s("div",{
-class:"ts-me"},s("h2",{},`Working as ${N.name} (${N.id})`),c("Not you? Sign out","sign-out",()=>{i("sign-out"),document.
-dispatchEvent(new CustomEvent("twoshaft-signed-out"))})),S.length?null:s("p",{},"Nothing is assigned yet."),O,c("Look ag\
-ain","look",()=>i("look")))}function B(){let N=!!t.get("me").id,S=t.get("modules").map(R=>R.lesson),A=t.get("lessons").filter(
-([R])=>!N||!S.includes(R));return A.length?s("section",{},s("h2",{},N?"To look things up":"Lessons"),s("ul",{class:"ts-l\
-essons"},...A.map(([R,U])=>s("li",{},ne(R,U,`lesson:${R}`))))):null}let P=!1,v=t.get("me").id?null:r.get(),y=v!==null;function $(){
-let N=t.get("me");N.id?r.keep(N):(P||v&&!y)&&r.drop(),P=!!N.id}let m=0,d="",w=()=>lt(a,"[data-key]"),C=()=>a.querySelector(
-"input[data-key=word]");function k(){let S=w().find(W=>W===document.activeElement)?.dataset.key;a.removeAttribute("aria-\
-busy");let O=!!t.get("me").id;l.textContent=t.get("said"),o.alert.textContent=t.get("trouble");let A=C()?.value,R=y?s("p",
-{},"One moment."):u();a.replaceChildren(...Pt([O?x():R,B()]));let U=C();U&&A&&(U.value=A);let G=d;if(d=t.get("asking"),d&&
-d!==G&&w().find(W=>W.dataset.key==="question")?.focus(),!S||d&&d!==G)return;let mt=w().find(W=>W.dataset.key===S),tt=S.split(
-":")[1],_=S.startsWith("hand in anyway")?`hand in:${tt}`:`:${tt}`,q=w().find(W=>tt&&W.dataset.key?.endsWith(_));(mt??q??
-lt(a,"a, button, select")[0])?.focus()}let M=()=>{clearTimeout(m),m=setTimeout(()=>{y=!1,$(),k()},0)};t.on("change",M),$(),
-k(),v&&t.send({type:"resume",name:v.id,ticket:v.ticket});let D=()=>{!document.hidden&&t.get("me").id&&i("look",{quietly:!0})},
-H=new IntersectionObserver(([N])=>{N.isIntersecting&&D()});return H.observe(e),document.addEventListener("visibilitychan\
-ge",D),()=>{clearTimeout(m),t.off("change",M),H.disconnect(),document.removeEventListener("visibilitychange",D),o.close()}}var Mn={bench:ze,build:Xe,cord:Ze,depth:Qe,face:ts,fault_board:ss,form:Ts,gate:ns,gears:os,hazards:rs,lifting:as,micrometer:is,
+{class:"ts-hint"},t.get("kept")))}function p(N,S){let O=tt=>`${tt}:${N.name}`,A=s("div",{class:"ts-doing"});for(let tt of N.
+feedback.slice(0,1))A.append(s("a",{href:Ds("files",tt),target:"_blank",class:"ts-link","data-key":O("feedback")},"Read \
+feedback"));for(let tt of N.notebooks){let _=N.notebooks.length===1?"Open":`Open ${tt.split("/").pop()}`;A.append(ne(tt,
+_,O(`open ${tt}`)))}N.can_get&&A.append(c(N.notebooks.length?"Get again":"Get",O("get"),()=>i("get",{name:N.name}),!N.notebooks.
+length)),N.can_hand_in&&A.append(c(N.receipt?"Hand in again":"Hand in",O("hand in"),()=>i("hand-in",{name:N.name})));for(let tt of A.
+children)tt.setAttribute("aria-label",`${tt.textContent}: ${N.title}`);let R=t.get("asking")===N.name,U=N.receipt||N.unread>
+0,G=s("tr",{},s("th",{scope:"row"},N.title),s("td",{},N.due||"no date",N.overdue?s("span",{class:"ts-small-line"},"date \
+passed"):null),s("td",{},s("span",{class:"ts-shape","aria-hidden":"true"},Ln[N.state]||""),s("b",{},Cn[N.state]||N.state),
+s("span",{class:"ts-small-line"},N.detail),S?s("span",{class:"ts-small-line"},`Mark: ${S}`):null),s("td",{},A));if(R)return[
+G,s("tr",{},s("td",{colspan:4},h(N)))];if(!U||!N.gaps.length)return[G];let mt=s("td",{colspan:4},s("b",{},f(N)),Is(N.gaps));
+return[G,s("tr",{},mt)]}let f=({left:N,unread:S})=>Pt([N?`${N} ${N===1?"answer is":"answers are"} missing`:null,S?`${S} \
+cannot be read`:null]).join(", ");function h(N){let S=Q("question"),O=s("div",{class:"ts-doing"});for(let A of N.notebooks)
+O.append(ne(A,"Go on with it",`go on:${N.name}`));return O.append(c("Hand in as it is",`hand in anyway:${N.name}`,()=>i(
+"hand-in",{name:N.name,anyway:!0}))),s("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":S,"data-key":"\
+question"},s("p",{id:S},s("b",{},`${N.title}: not handed in yet. ${f(N)}.`)," An answer that is missing or cannot be rea\
+d earns nothing."),Is(N.gaps),O)}let b=new Set,g={met:"✓",enough:"◐","not yet":"○"};function L(N,S){let O=N.entries.
+map(G=>S.find(mt=>mt.name===G)).filter(G=>G!==void 0),A=N.lesson?ne(N.lesson,`Lesson ${N.title}`,`lesson:${N.lesson}`):s(
+"span",{class:"ts-small-line"},"no lesson here"),R=s("details",{open:b.has(N.module)},s("summary",{"data-key":`outcomes:${N.
+module}`},`Outcomes: ${N.count||"none"}`),s("ul",{},...N.outcomes.map(([G,mt,tt,_])=>s("li",{},s("span",{class:"ts-shape",
+"aria-hidden":"true"},g[G]||""),s("b",{},`${G}${tt&&G==="enough"?`, ${tt}`:""}: `),mt,tt&&G==="not yet"?`. Still missing\
+: ${tt}`:"",_?` (${_})`:""))));R.addEventListener("toggle",()=>{R.open?b.add(N.module):b.delete(N.module)});let U=O.flatMap(
+G=>p(G,N.marks[G.name]));return s("tbody",{},s("tr",{class:"ts-module"},s("th",{scope:"rowgroup",colspan:4},N.title,s("s\
+pan",{class:"ts-assigned"},O.length?"assigned":"not assigned"))),...U,s("tr",{},s("td",{colspan:4},A,s("p",{class:"ts-ne\
+xt"},s("b",{},"Next: "),N.next),R)))}function x(){let N=t.get("me"),S=t.get("entries"),O=s("table",{class:"ts-table"},s(
+"thead",{},s("tr",{},...["Assignment","Due","State","What you can do"].map(A=>s("th",{scope:"col"},A)))),...t.get("modul\
+es").map(A=>L(A,S)));return s("section",{},s("div",{class:"ts-me"},s("h2",{},`Working as ${N.name} (${N.id})`),c("Not yo\
+u? Sign out","sign-out",()=>{i("sign-out"),document.dispatchEvent(new CustomEvent("twoshaft-signed-out"))})),S.length?null:
+s("p",{},"Nothing is assigned yet."),O,c("Look again","look",()=>i("look")))}function B(){let N=!!t.get("me").id,S=t.get(
+"modules").map(R=>R.lesson),A=t.get("lessons").filter(([R])=>!N||!S.includes(R));return A.length?s("section",{},s("h2",{},
+N?"To look things up":"Lessons"),s("ul",{class:"ts-lessons"},...A.map(([R,U])=>s("li",{},ne(R,U,`lesson:${R}`))))):null}
+let P=!1,v=t.get("me").id?null:r.get(),y=v!==null;function $(){let N=t.get("me");N.id?r.keep(N):(P||v&&!y)&&r.drop(),P=!!N.
+id}let m=0,d="",w=()=>lt(a,"[data-key]"),C=()=>a.querySelector("input[data-key=word]");function k(){let S=w().find(W=>W===
+document.activeElement)?.dataset.key;a.removeAttribute("aria-busy");let O=!!t.get("me").id;l.textContent=t.get("said"),o.
+alert.textContent=t.get("trouble");let A=C()?.value,R=y?s("p",{},"One moment."):u();a.replaceChildren(...Pt([O?x():R,B()]));
+let U=C();U&&A&&(U.value=A);let G=d;if(d=t.get("asking"),d&&d!==G&&w().find(W=>W.dataset.key==="question")?.focus(),!S||
+d&&d!==G)return;let mt=w().find(W=>W.dataset.key===S),tt=S.split(":")[1],_=S.startsWith("hand in anyway")?`hand in:${tt}`:
+`:${tt}`,q=w().find(W=>tt&&W.dataset.key?.endsWith(_));(mt??q??lt(a,"a, button, select")[0])?.focus()}let M=()=>{clearTimeout(
+m),m=setTimeout(()=>{y=!1,$(),k()},0)};t.on("change",M),$(),k(),v&&t.send({type:"resume",name:v.id,ticket:v.ticket});let D=()=>{
+!document.hidden&&t.get("me").id&&i("look",{quietly:!0})},H=new IntersectionObserver(([N])=>{N.isIntersecting&&D()});return H.
+observe(e),document.addEventListener("visibilitychange",D),()=>{clearTimeout(m),t.off("change",M),H.disconnect(),document.
+removeEventListener("visibilitychange",D),o.close()}}var Mn={bench:ze,build:Xe,cord:Ze,depth:Qe,face:ts,fault_board:ss,form:Ts,gate:ns,gears:os,hazards:rs,lifting:as,micrometer:is,
 own_checks:ls,press:cs,rules:ds,runout:us,sealant:bs,seat:vs,shims:ks,start:Bs,thread:ys,whole_build:Ss,wrench:Ls};export{Mn as screens};

@@ -460,7 +460,7 @@ class HandedOut:
         twoshaft("cohort", "make", self.cohort, "--name", "Morning group", "--college", college)
         twoshaft("roster", "take", roster, "--cohort", self.cohort)
         self.desk("module", "assign", module, "--due", "2099-01-31")
-        self.mine = self.cohort / f"workplace/mo01/{module}-1"
+        self.mine = lab.root / f"cohort-shared/workplace/mo01/{module}-1"
 
     def desk(self, *words):
         """Run a command of the desk on the cohort."""
@@ -473,7 +473,7 @@ class HandedOut:
 
     def start_page(self, page=None):
         """Open the start page."""
-        return self.lab.open_notebook("cohort/workplace/start-here.ipynb", page)
+        return self.lab.open_notebook("cohort-shared/workplace/start-here.ipynb", page)
 
     def get(self):
         """Sign in with the word on the slip, and get the assignment; returns the window."""

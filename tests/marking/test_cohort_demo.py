@@ -105,16 +105,16 @@ def test_export_has_a_row_for_each_learner_and_outcome(made):
 
 def test_no_place_where_it_was_built_is_remembered(made):
     cohort, _ = made
-    for path in (cohort.root / "workplace").rglob("*.json"):
+    for path in (cohort.root / "cohort.yaml", *cohort.shared.rglob("*.json")):
         assert ".part" not in path.read_text(encoding="utf-8"), path
     assert not list(cohort.root.parent.glob(".*.part"))
 
 
-@pytest.mark.parametrize(("role", "shown"), [("apprentice", "workplace"), ("staff", "")])
+@pytest.mark.parametrize(("role", "shown"), [("apprentice", "-shared/workplace"), ("staff", "")])
 def test_command_that_opens_jupyterlab(made, role, shown):
     cohort, _ = made
     command, environment = jupyter_command(cohort, role, port=18888, browser=False)
-    assert f"--ServerApp.root_dir={cohort.root / shown}".rstrip("/") in command
+    assert f"--ServerApp.root_dir={cohort.root}{shown}" in command
     assert "--no-browser" in command and "--ServerApp.port=18888" in command
     assert any("start-here" in part for part in command) is (role == "apprentice")
     assert Path(environment["JUPYTER_CONFIG_DIR"]).is_dir()

@@ -31,6 +31,8 @@ from twoshaft_grader.desk.demo_answers import demo_answers, sheet_text
 from twoshaft_grader.desk.demo_people import APPRENTICES, COHORT, COLLEGE, FREE, Apprentice, Way
 from twoshaft_grader.marking import load_solution
 from twoshaft_grader.records.export import export_cohort
+from twoshaft_grader.stored.cohort import FILE as COHORT_FILE
+from twoshaft_grader.stored.cohort import read_cohort, write_cohort
 from twoshaft_grader.stored.issued import read_issued
 
 MODULE = "order-of-work"
@@ -89,6 +91,7 @@ def make_demo(folder: Path, *, content: str = "", say: Callable[[str], None] = p
         bar.step()
         _, rows, _ = export_cohort(cohort)
         bar.step()
+    _say_where_it_will_be(cohort, folder)
     # The cohort folder last: with it, all is there.
     for part in (cohort.shared, cohort.root):
         place = folder.with_name(part.name)
@@ -116,6 +119,12 @@ def make_demo(folder: Path, *, content: str = "", say: Callable[[str], None] = p
         + ", ".join(f"{command()} {verb}" for verb in ("collect", "mark", "give-back", "export"))
     )
     return cohort
+
+
+def _say_where_it_will_be(cohort: Cohort, folder: Path) -> None:
+    path = cohort.root / COHORT_FILE
+    shared = str(folder.with_name(cohort.shared.name))
+    write_cohort(path, replace(read_cohort(path), shared=shared))
 
 
 def _count(done: list[Done]) -> int:

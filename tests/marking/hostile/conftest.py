@@ -16,6 +16,7 @@ from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 
 MODULE, OUTCOME = "measuring-and-tools", "read-scales"  # whose readings are drawn quickest
+DESK = "desk"
 NAME, NOTEBOOK = f"{MODULE}-1", f"03-{MODULE}"
 SOLUTION = f"""\
 # %% [markdown]
@@ -47,12 +48,15 @@ ANSWERS = {"gap-size": "12.5 mm", "gap-first": "clean"}
 
 
 class Trial:
-    """A cohort with the ways of handing in that no form of ours has."""
+    """A cohort with the ways of handing in that no form of ours has.
+
+    base: the folder that holds the cohort folder and its shared place, so that both can be copied.
+    """
 
     name, notebook, outcome = NAME, NOTEBOOK, OUTCOME
 
-    def __init__(self, root):
-        self.cohort = open_cohort(root)
+    def __init__(self, base):
+        self.base, self.cohort = base, open_cohort(base / DESK)
 
     def sheet(self, learner, answers=ANSWERS):
         data = SheetData(
@@ -79,17 +83,19 @@ class Trial:
 
 @pytest.fixture(scope="session")
 def handed_out(tmp_path_factory):
-    """Make a cohort of the given learners and hand the assignment out; returns its folder."""
+    """Make a cohort of the given learners and hand the assignment out; returns the trial."""
     content = tmp_path_factory.mktemp("hostile-content")
     (content / "solutions").mkdir()
     built = build_notebook(SOLUTION, Path(f"solutions/{NOTEBOOK}.py"))
     (content / "solutions" / f"{NOTEBOOK}.ipynb").write_text(notebook_text(built))
 
-    def make(root, learners):
-        cohort = make_cohort(root, id="trial", timezone="UTC", salt="trial", content=str(content))
+    def make(base, learners):
+        cohort = make_cohort(
+            base / DESK, id="trial", timezone="UTC", salt="trial", content=str(content)
+        )
         people = [Learner(id, f"Family {id}", "Given") for id in learners]
         take_in(cohort, people)
         assign(cohort, Content(content), MODULE, attempt=1, due=None, learners=people)
-        return Trial(root)
+        return Trial(base)
 
     return make

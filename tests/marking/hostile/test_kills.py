@@ -21,6 +21,7 @@ pytestmark = pytest.mark.skipif(os.name == "nt", reason="no such signal")
 KILLS = int(os.environ.get("TWOSHAFT_KILLS", "2"))
 PEOPLE = ("a1", "b2", "c3")
 _TIME = re.compile(rb"[0-9]{4}-?[0-9]{2}-?[0-9]{2}[T ]?[0-9]{2}:?[0-9]{2}:?[0-9]{0,2}Z?")
+_LEFT_OUT = ("desk/log/", "desk/gradebook.db", "desk/sign-in-slips", "people.json")
 _ID = re.compile(rb'"id": "[0-9a-f]{16}"')  # of a mark: made from when it was given
 
 
@@ -35,7 +36,7 @@ def command(name, root, trial):
         "observe": ["observe", "a1", trial.outcome, "--by", "R. Holm", "--met"],
         "roster": ["roster", "take", str(root.with_name("more.csv"))],
     }[name]
-    return [*words, "--cohort", str(root)]
+    return [*words, "--cohort", str(root / "desk")]
 
 
 STAGE = {
@@ -74,22 +75,22 @@ def stages(handed_out, tmp_path_factory):
         if run:
             assert quietly(command(run, base / "live", trial)) == 0
         shutil.copytree(base / "live", base / stage, symlinks=True)
-    trial.base = base
+    trial.stages = base
     return trial
 
 
 def state(root):
-    """Everything in a cohort folder, without times; of the gradebook, what it says."""
-    cohort = open_cohort(root)
+    """Everything in a cohort folder and its shared place, without times; of the gradebook, what it
+    says.
+    """
+    cohort = open_cohort(root / "desk")
     found = {}
     for path in sorted(root.rglob("*")):
         name = path.relative_to(root).as_posix()
-        left_out = (
-            name.startswith(("log/", "gradebook.db", "sign-in-slips")) or "people.json" in name
-        )
+        left_out = any(one in name for one in _LEFT_OUT)
         if path.is_file() and not left_out and path.suffix not in (".lock", ".part"):
             text = path.read_bytes().replace(os.fsencode(root), b"ROOT")
-            found[_TIME.sub(b"", os.fsencode(name))] = _ID.sub(b"", _TIME.sub(b"", text))
+            found[_TIME.sub(b"", os.fsencode(name))] = _TIME.sub(b"", _ID.sub(b"", text))
     with backbone.gradebook(cohort) as book:
         found["people"] = sorted(one.id for one in book.students)
         found["scores"] = sorted(
@@ -108,9 +109,9 @@ def state(root):
 
 
 def started(stages, name, root):
-    shutil.copytree(stages.base / STAGE[name], root, symlinks=True)
+    shutil.copytree(stages.stages / STAGE[name], root, symlinks=True)
     if name == "roster":
-        shutil.copyfile(stages.base / "more.csv", root.with_name("more.csv"))
+        shutil.copyfile(stages.stages / "more.csv", root.with_name("more.csv"))
     return command(name, root, stages)
 
 

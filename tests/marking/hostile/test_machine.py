@@ -32,9 +32,8 @@ def handed_in(handed_out, tmp_path_factory):
 
 @pytest.fixture
 def trial(handed_in, tmp_path):
-    root = tmp_path / "cohort"
-    shutil.copytree(handed_in.cohort.root, root)
-    return type(handed_in)(root)
+    shutil.copytree(handed_in.base, tmp_path / "copy")
+    return type(handed_in)(tmp_path / "copy")
 
 
 def finishes(trial):
@@ -72,6 +71,6 @@ def test_a_disk_that_takes_no_more_is_one_sentence(trial, command):
         code, said = run(command, "--cohort", root)
     finally:
         resource.setrlimit(resource.RLIMIT_FSIZE, limits)
-    assert code == 2 and said.count("\n") == 1 and str(root) in said
+    assert code == 2 and said.count("\n") == 1 and str(trial.base) in said
     assert "make room, then run the same command again" in said and ".part" not in said
     finishes(trial)

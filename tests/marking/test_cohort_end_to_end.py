@@ -172,13 +172,13 @@ def content(tmp_path_factory):
 def stages(content, tmp_path_factory):
     """The cohort after each stage, to copy from: assigned, collected, returned."""
     base = tmp_path_factory.mktemp("cohorts")
-    root = base / "live"
+    root = base / "live" / "group"
     works("cohort", "make", root, "--id", "small", "--content", content, "--timezone", "UTC")
     (base / "list.csv").write_text(ROSTER)
     works("roster", "take", base / "list.csv", "--cohort", root)
     works("module", "assign", "order-of-work", "--due", "2099-12-04", "--cohort", root)
     cohort = open_cohort(root)
-    shutil.copytree(root, base / "assigned")
+    shutil.copytree(root.parent, base / "assigned")
 
     full = {learner: full_answers(cohort, learner) for learner in ("a1", "b2", "c3")}
     works_and_hands_in(cohort, "a1", full["a1"])
@@ -189,22 +189,22 @@ def stages(content, tmp_path_factory):
     (arrived / "jobsheet.json").unlink()
     (arrived / "jobsheet.json").write_bytes(damaged)
     said = {"collect": works("collect", "--cohort", root)}
-    shutil.copytree(root, base / "collected")
+    shutil.copytree(root.parent, base / "collected")
 
     said["mark"] = marks("--cohort", root)
     said["give-back"] = works("give-back", "--cohort", root)
     said["progress"] = works("progress", "--cohort", root)
-    shutil.copytree(root, base / "returned")
+    shutil.copytree(root.parent, base / "returned")
     return SimpleNamespace(base=base, said=said)
 
 
 @pytest.fixture
 def at(stages, tmp_path):
-    """Copy the cohort as it was after a stage; a cohort folder can be moved."""
+    """Copy the cohort as it was after a stage, with its shared place; both can be moved."""
 
     def copy(stage):
         shutil.copytree(stages.base / stage, tmp_path / stage)
-        return open_cohort(tmp_path / stage)
+        return open_cohort(tmp_path / stage / "group")
 
     return copy
 

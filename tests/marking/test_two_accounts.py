@@ -1,0 +1,367 @@
+"""An instructor's and two learners' real accounts of the system: each reaches what is theirs.
+
+The accounts are made for the test and taken away after it, which only root may do.
+"""
+
+import json
+import os
+import re
+import secrets
+import shutil
+import stat
+import subprocess
+import sys
+import tempfile
+import time
+import urllib.error
+import urllib.request
+from dataclasses import dataclass
+from pathlib import Path
+
+import pytest
+
+from twoshaft_grader.cohort.folder import open_cohort
+from twoshaft_grader.cohort.marks import read_mark
+
+pytestmark = pytest.mark.slow
+ROOT = Path(__file__).resolve().parents[2]
+MODULE = "measuring-and-tools"  # whose readings are drawn quickest
+NAME = f"{MODULE}-1"
+PATIENCE_S = 120
+
+
+@dataclass
+class Account:
+    """An account of the system, and what is run in it."""
+
+    name: str
+    uid: int
+    gid: int
+    home: Path
+    env: dict
+
+    def start(self, *words, **more):
+        return subprocess.Popen(
+            [str(word) for word in words],
+            user=self.uid, group=self.gid, extra_groups=[], cwd=self.home, env=self.env,
+            text=True, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, **more,
+        )  # fmt: skip
+
+    def run(self, *words, **more):
+        """Exit code, and what was said."""
+        process = self.start(*words, **more)
+        said, _ = process.communicate(timeout=10 * PATIENCE_S)
+        return process.returncode, said
+
+    def python(self, text, *words, **more):
+        """Run Python; what it said. It must end well."""
+        code, said = self.run(self.env["PYTHON"], "-c", text, *words, **more)
+        assert code == 0, said
+        return said
+
+    def twoshaft(self, *words):
+        code, said = self.run(self.env["PYTHON"], "-m", "twoshaft_grader.desk", *words)
+        assert code == 0, said
+        return said
+
+    def can(self, test, path):
+        """Whether the shell's test holds here: -r, -w, -x, -e."""
+        return self.run("/usr/bin/test", test, path)[0] == 0
+
+
+def needed():
+    """Why the test cannot be done here; empty where it can."""
+    if os.name != "posix" or os.geteuid() != 0:
+        return "only root can make accounts"
+    return "" if shutil.which("useradd") and shutil.which("userdel") else "no useradd"
+
+
+def open_to_all(path):
+    return all(one.stat().st_mode & stat.S_IXOTH for one in (path, *path.parents))
+
+
+@pytest.fixture(scope="module")
+def place():
+    """A folder that every account can reach, with a copy of the program in it."""
+    if why := needed():
+        if os.environ.get("CI") == "true":
+            pytest.fail(f"{why}: in CI this must run", pytrace=False)
+        pytest.skip(why)
+    base = Path(tempfile.mkdtemp(prefix="twoshaft-accounts-"))
+    base.chmod(0o755)
+    program = base / "program"
+    for name in ("course", "grader", "solutions", "exercises"):
+        left_out = shutil.ignore_patterns("node_modules", "__pycache__")
+        shutil.copytree(ROOT / name, program / name, ignore=left_out)
+    (program / "tests").mkdir()
+    shutil.copyfile(ROOT / "pyproject.toml", program / "pyproject.toml")
+    yield base
+    shutil.rmtree(base)
+
+
+@pytest.fixture(scope="module")
+def python(place):
+    """A Python that every account can run, with what the course needs."""
+    prefix = Path(sys.prefix)
+    if not open_to_all(prefix):
+        copied = place / "environment"
+        if subprocess.run(["cp", "-al", prefix, copied], capture_output=True).returncode:
+            shutil.rmtree(copied, ignore_errors=True)
+            subprocess.run(["cp", "-a", prefix, copied], check=True)
+        prefix = copied
+    return prefix / "bin" / Path(sys.executable).name
+
+
+@pytest.fixture(scope="module")
+def accounts(place, python):
+    made = []
+
+    def make(role):
+        name, home = f"ts{role}{secrets.token_hex(3)}", place / f"home-{role}"
+        subprocess.run(
+            ["useradd", "--user-group", "--create-home", "--home-dir", home, name], check=True
+        )
+        made.append(name)
+        home.chmod(0o700)
+        about = home.stat()
+        env = {
+            "HOME": str(home), "PATH": "/usr/bin:/bin", "LANG": "C.UTF-8", "PYTHON": str(python),
+            "PYTHONPATH": f"{place / 'program/course'}:{place / 'program/grader'}",
+            "OPENBLAS_NUM_THREADS": "1",
+        }  # fmt: skip
+        return Account(name, about.st_uid, about.st_gid, home, env)
+
+    try:
+        holm, ada, ben = make("i"), make("a"), make("b")
+        subprocess.run(["chown", "-R", f"{holm.uid}:{holm.gid}", place / "program"], check=True)
+        srv = place / "srv"
+        srv.mkdir()
+        os.chown(srv, holm.uid, holm.gid)
+        yield holm, ada, ben
+    finally:
+        for name in made:
+            subprocess.run(["userdel", name], check=True, capture_output=True)
+
+
+@pytest.fixture(scope="module")
+def handed_out(place, accounts):
+    """A cohort of two, made in the instructor's account as the README says; what was printed."""
+    holm, _, _ = accounts
+    root, shared = holm.home / "group", place / "srv" / "group"
+    (holm.home / "roster.csv").write_text(
+        "id,family name,given name\na1,Lindqvist,Ada\nb2,Osei,Ben\n"
+    )
+    said = holm.twoshaft("cohort", "make", root, "--shared", shared)
+    holm.twoshaft("roster", "take", holm.home / "roster.csv", "--cohort", root)
+    due = ("--due", "2099-01-31")
+    holm.twoshaft("module", "assign", MODULE, *due, "--cohort", root)
+    holm.twoshaft("module", "due", NAME, "2099-02-28", "--learner", "a1", "--cohort", root)
+    return open_cohort(root), said
+
+
+def word_of(cohort, learner):
+    rows = (cohort.root / "sign-in-slips.csv").read_text().splitlines()
+    return next(row.split(",")[-1] for row in rows if row.startswith(learner))
+
+
+SIGN_IN = """
+import sys
+from twoshaft.jobsheet.signin import SignIn
+workplace, who, word, *then = sys.argv[1:]
+desk = SignIn(workplace)
+try:
+    desk.sign_in(who, word)
+    for step in then:
+        if step == "answer":
+            from twoshaft.jobsheet import open_sheet
+            sheet = open_sheet("measuring-and-tools", f"{workplace}/{who}/measuring-and-tools-1")
+            sheet.save("mic-zero", "0.01 mm")
+        elif step == "look":
+            desk.look_for_feedback()
+        elif step == "due":
+            print(desk.entries()[0].due[:10])
+        else:
+            getattr(desk, step)("measuring-and-tools-1")
+    print("done")
+except Exception as error:
+    print(error)
+"""
+
+
+def works(account, cohort, learner, *steps):
+    """Sign in and go on as a notebook would; what was said."""
+    word = word_of(cohort, learner)
+    steps = (cohort.workplace, learner, word, *steps)
+    return account.python(SIGN_IN, *steps, umask=0o007).strip()
+
+
+@pytest.fixture(scope="module")
+def ada_works(handed_out, accounts):
+    cohort, _ = handed_out
+    _, ada, _ = accounts
+    assert works(ada, cohort, "a1", "get", "answer") == "done"
+    return cohort
+
+
+def test_what_the_command_says_is_so(handed_out, place, accounts):
+    cohort, said = handed_out
+    _, ada, ben = accounts
+    opener = re.search(r"accounts of their own: (\S+)", said)[1]
+    assert opener == str(place / "srv/group/open-course") and ada.can("-x", opener)
+    assert str(cohort.root) not in Path(opener).read_text()
+    assert "Closed to other accounts, since answers are in it: solutions, tests" in said
+    for closed in (cohort.root, place / "program/solutions", place / "program/tests"):
+        assert stat.S_IMODE(closed.stat().st_mode) == 0o700
+        assert not ben.can("-r", closed) and not ben.can("-x", closed)
+
+
+def test_nothing_of_the_cohort_folder_is_for_others(ada_works):
+    found = [ada_works.root, *ada_works.root.rglob("*")]
+    open_ones = [str(path) for path in found if path.lstat().st_mode & 0o077]
+    assert len(found) > 20 and not open_ones
+
+
+def test_a_learners_folder_is_theirs_and_staffs_alone(ada_works, accounts):
+    holm, ada, ben = accounts
+    own = ada_works.place("a1", NAME)
+    sheet = own / "jobsheet.json"
+    assert sheet.stat().st_uid == ada.uid and ada.can("-w", sheet)
+    assert holm.can("-r", sheet) and not ben.can("-r", sheet) and not ben.can("-x", own.parent)
+    assert not ben.can("-r", ada_works.work) and not ada.can("-r", ada_works.work)
+    assert works(ben, ada_works, "a1").startswith("the folder of Ada Lindqvist belongs to another")
+    # Nobody can put another folder in its place, or make one that others would then trust.
+    assert ben.run("/bin/mv", own.parent, ada_works.work / "away")[0] != 0
+    for folder in (
+        ada_works.workplace, ada_works.workplace / "lessons", ada_works.exchange / "group",
+        ada_works.exchange / "group" / "outbound", ada_works.shared,
+    ):  # fmt: skip
+        assert ben.can("-r", folder) and not ben.can("-w", folder)
+    assert ben.run("/bin/mv", ada_works.exchange / "group", ada_works.exchange / "away")[0] != 0
+
+
+def test_from_handing_in_to_feedback_between_accounts(ada_works, accounts):
+    holm, ada, ben = accounts
+    at = ("--cohort", ada_works.root)
+    assert "1 under way" in holm.twoshaft("progress", *at)
+    assert works(ada, ada_works, "a1", "hand_in") == "done"
+    assert not ben.can("-r", ada_works.inbound)  # so nobody finds what others handed in
+    assert "1 new" in holm.twoshaft("collect", *at)
+    kept = ada_works.submitted("a1", NAME) / "jobsheet.json"
+    assert kept.stat().st_uid == holm.uid and not ada.can("-w", kept) and not ada.can("-r", kept)
+    # A later date that was given before her account had made her folder is told from then on.
+    assert works(ada, ada_works, "a1", "due") == "2099-02-28\ndone"
+    holm.twoshaft("mark", *at)
+    holm.twoshaft("give-back", *at)
+    holm.twoshaft("export", *at)
+    assert read_mark(ada_works.mark_file("a1", NAME)).sheet.maximum > 0
+    assert works(ada, ada_works, "a1", "look") == "done"
+    [page] = (ada_works.place("a1", NAME) / "feedback").rglob("*.html")
+    own = ada_works.work / "a1"
+    for path in (page, own / "standing.json", own / "extensions.json"):
+        assert ada.can("-r", path) and not ben.can("-r", path)
+    # given back once more, and looked for once more
+    holm.twoshaft("give-back", *at)
+    assert works(ada, ada_works, "a1", "look") == "done"
+
+
+def test_work_in_anothers_name_is_asked_about(ada_works, accounts):
+    holm, _, ben = accounts
+    made = """
+import sys, pathlib, datetime
+when = datetime.datetime.now(datetime.timezone.utc).strftime("%Y-%m-%d %H:%M:%S.%f UTC")
+folder = pathlib.Path(sys.argv[1]) / f"a1+measuring-and-tools-1+{when}+x"
+folder.mkdir()
+(folder / "jobsheet.json").write_text("{}")
+"""
+    ben.python(made, ada_works.inbound)
+    code, said = holm.run(
+        holm.env["PYTHON"], "-m", "twoshaft_grader.desk", "collect", "--cohort", ada_works.root
+    )
+    flat = " ".join(re.sub("[│┃]", " ", said).split())
+    assert code == 1 and f"account {ben.uid} of" in flat
+
+
+class Server:
+    """A JupyterLab that runs in an account, and what it answers to whom it gave its key."""
+
+    def __init__(self, account, settings, *words):
+        self.process = account.start(*words)
+        end = time.monotonic() + PATIENCE_S
+        while not (found := [*settings().glob("**/runtime/jpserver-*.json")]):
+            assert self.process.poll() is None, self.process.stdout.read()
+            assert time.monotonic() < end, "waited in vain"
+            time.sleep(0.1)
+        self.runtime = found[0].parent
+        while not (about := found[0].read_text()):
+            time.sleep(0.1)
+        self.about = json.loads(about)
+
+    def ask(self, path, method="GET", data=None):
+        """The status, and what was answered."""
+        headers = {"Authorization": f"token {self.about['token']}"}
+        body = None if data is None else json.dumps(data).encode()
+        url = f"{self.about['url']}{path}"
+        request = urllib.request.Request(url, body, headers, method=method)
+        try:
+            with urllib.request.urlopen(request, timeout=PATIENCE_S) as answer:
+                return answer.status, json.loads(answer.read() or "null")
+        except urllib.error.HTTPError as error:
+            return error.code, None
+
+    def stop(self):
+        self.ask("api/shutdown", "POST")
+        self.process.wait(timeout=PATIENCE_S)
+
+
+def closed_to(runtime, *others):
+    """Whether the keys of a server are for nobody else."""
+    keys = [*runtime.glob("jpserver-*")]
+    assert {path.suffix for path in keys} == {".json", ".html"}
+    return not any(other.can("-r", path) for other in others for path in keys)
+
+
+def test_a_learner_opens_the_course_by_one_command(ada_works, accounts):
+    holm, ada, ben = accounts
+    works(ben, ada_works, "b2", "get")
+    server = Server(
+        ada, lambda: ada.home / ".local/state", ada_works.shared / "open-course", "--no-browser"
+    )
+    try:
+        assert closed_to(server.runtime, holm, ben)
+        _, top = server.ask("api/contents/")
+        assert sorted(one["name"] for one in top["content"]) == ["lessons", "start-here.ipynb"]
+        for path in ("b2", f"b2/{NAME}", "a1", "lessons/../b2"):
+            _, found = server.ask(f"api/contents/{path}")
+            assert not (found or {}).get("content")
+        assert server.ask(f"api/contents/b2/{NAME}/assignment.json")[0] >= 400
+        assert server.ask(f"api/contents/a1/{NAME}/assignment.json")[0] == 200
+        assert server.ask("api/terminals")[0] == server.ask("api/terminals", "POST", {})[0] == 404
+        status, kernel = server.ask("api/kernels", "POST", {"path": f"a1/{NAME}/x.ipynb"})
+        assert status == 201
+        umasks = {
+            re.search(r"Umask:\s+(\S+)", status.read_text())[1]
+            for status in Path("/proc").glob("[0-9]*/status")
+            if status.exists() and f"\nUid:\t{ada.uid}\t" in status.read_text()
+        }
+        assert umasks == {"0007"} and kernel["id"]
+    finally:
+        server.stop()
+    code, said = holm.run(ada_works.shared / "open-course", "--no-browser")
+    assert code == 2 and said.startswith("this is the instructor's account")
+
+
+def test_the_keys_of_the_staffs_server_are_closed(ada_works, accounts):
+    holm, ada, ben = accounts
+    desk = (holm.env["PYTHON"], "-m", "twoshaft_grader.desk", "open", "--cohort", ada_works.root)
+    code, said = holm.run(*desk)
+    assert code == 2 and str(ada_works.shared / "open-course") in said
+    server = Server(
+        holm, lambda: ada_works.root / "settings", *desk, "--as", "staff", "--no-browser"
+    )
+    try:
+        for path in server.runtime.glob("jpserver-*"):
+            assert stat.S_IMODE(path.stat().st_mode) == 0o600
+        assert closed_to(server.runtime, ada, ben)
+    finally:
+        server.stop()
+    test_nothing_of_the_cohort_folder_is_for_others(ada_works)

@@ -120,8 +120,6 @@ def write_settings(
     if role not in ("apprentice", "staff"):
         raise ValueError(f"role is apprentice or staff, not {role!r}")
     folder, learners = Path(folder).absolute(), role == "apprentice"
-    folder.mkdir(parents=True, exist_ok=True)
-    folder.chmod(0o700)  # in it lie the keys of the server: who reads them is its owner
     config = folder / "config"
     cells = sorted({cell_digest(START_CELL), *released})
     hidden = {name: learners for name in _HIDDEN}
@@ -138,12 +136,10 @@ def write_settings(
     servers = {name: role == "staff" for name in _STAFF_SERVERS} | {_WARM_KERNELS: True}
     _write(
         config / "jupyter_server_config.d" / "twoshaft.json",
-        {"ServerApp": {"jpserver_extensions": servers} | (_LEARNERS if learners else {})},
+        {"ServerApp": {"jpserver_extensions": servers}},
     )
-    _write(
-        config / "jupyter_server_config.json",
-        {"ServerApp": {"tornado_settings": {"headers": _HEADERS}}},
-    )
+    own = {"tornado_settings": {"headers": _HEADERS}} | (_LEARNERS if learners else {})
+    _write(config / "jupyter_server_config.json", {"ServerApp": own})
     data = folder / "data"
     _copy_extension(data / "labextensions" / EXTENSION)
     places = {
@@ -157,8 +153,9 @@ def write_settings(
     if learners:
         # The next learner on this machine does not find the last one's notebooks open.
         shutil.rmtree(places["JUPYTERLAB_WORKSPACES_DIR"], ignore_errors=True)
-    for place in places.values():
+    for place in (folder, *places.values()):
         place.mkdir(parents=True, exist_ok=True)
+        place.chmod(0o700)  # who reads the server's keys can do all that its owner can
     # Inside a virtual environment its own configuration would otherwise win over this one.
     return {"JUPYTER_PREFER_ENV_PATH": "0"} | {name: str(place) for name, place in places.items()}
 

@@ -22,6 +22,8 @@ from jupyter_client.connect import KernelConnectionInfo
 from jupyter_client.provisioning import KernelProvisionerFactory, LocalProvisioner
 
 NAME = "twoshaft-warm"
+UMASK = "TWOSHAFT_KERNELS_UMASK"
+"""Names the environment variable that says for whom kernels write: a umask in decimal figures."""
 _LAUNCHER = "ipykernel_launcher"
 
 
@@ -36,6 +38,7 @@ class _Kernels:
             stdout=subprocess.PIPE,
             text=True,
             start_new_session=True,
+            umask=_umask(),
         )
 
     def make(self, arguments: list[str], cwd: str, env: dict[str, str]) -> int | None:
@@ -105,7 +108,13 @@ class WarmProvisioner(LocalProvisioner):
                     self.pid = self.pgid = pid
                     self.cwd = cwd
                     return self.connection_info
-        return await super().launch_kernel(cmd, **kwargs)
+        return await super().launch_kernel(cmd, **kwargs, umask=_umask())
+
+
+def _umask() -> int:
+    """With what a kernel's process is started; -1: as the server's own."""
+    own = os.environ.get(UMASK, "")
+    return int(own) if os.name == "posix" and own.isdecimal() else -1
 
 
 def _is_ours(cmd: list[str]) -> bool:

@@ -70,6 +70,12 @@ class Account:
         return self.run("/usr/bin/test", test, path)[0] == 0
 
 
+def processes_of(uid):
+    """What runs in an account."""
+    every = psutil.process_iter(["uids", "cmdline"])
+    return [one for one in every if one.info["uids"] and one.info["uids"].real == uid]
+
+
 def needed():
     """Why the test cannot be done here; empty where it can."""
     if os.name != "posix" or os.geteuid() != 0:
@@ -115,16 +121,16 @@ def python(place):
 
 @pytest.fixture(scope="module")
 def accounts(place, python):
-    made = []
+    made = {}
 
     def make(role):
         name, home = f"ts{role}{secrets.token_hex(3)}", place / f"home-{role}"
         subprocess.run(
             ["useradd", "--user-group", "--create-home", "--home-dir", home, name], check=True
         )
-        made.append(name)
         home.chmod(0o700)
         about = home.stat()
+        made[name] = about.st_uid
         env = {
             "HOME": str(home), "PATH": "/usr/bin:/bin", "LANG": "C.UTF-8", "PYTHON": str(python),
             "PYTHONPATH": f"{place / 'program/course'}:{place / 'program/grader'}",
@@ -140,7 +146,11 @@ def accounts(place, python):
         os.chown(srv, holm.uid, holm.gid)
         yield holm, ada, ben
     finally:
-        for name in made:
+        for name, uid in made.items():
+            left = processes_of(uid)
+            for process in left:
+                process.kill()
+            psutil.wait_procs(left, timeout=PATIENCE_S)
             subprocess.run(["userdel", name], check=True, capture_output=True)
 
 
@@ -317,11 +327,10 @@ class Server:
 def umasks_of(account):
     """The umask of each program of an account that runs, by the module that it is."""
     found = {}
-    for process in psutil.process_iter(["uids", "cmdline"]):
-        if process.info["uids"] and process.info["uids"].real == account.uid:
-            status = Path(f"/proc/{process.pid}/status").read_text()
-            module = next(one for one in process.info["cmdline"] if one.startswith("twoshaft."))
-            found[module] = re.search(r"Umask:\s+(\S+)", status)[1]
+    for process in processes_of(account.uid):
+        status = Path(f"/proc/{process.pid}/status").read_text()
+        module = next(one for one in process.info["cmdline"] if one.startswith("twoshaft."))
+        found[module] = re.search(r"Umask:\s+(\S+)", status)[1]
     return found
 
 

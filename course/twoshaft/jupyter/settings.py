@@ -202,6 +202,8 @@ def _copy_extension(target: Path) -> None:
     target.parent.mkdir(parents=True, exist_ok=True)
     shutil.rmtree(target, ignore_errors=True)
     shutil.copytree(source, target)
+    for path in (target, *target.rglob("*")):
+        path.chmod(0o700 if path.is_dir() else 0o600)
 
 
 def _write(path: Path, data: Any) -> None:

@@ -445,7 +445,7 @@ def test_a_run_that_was_cut_short_is_finished_by_the_same_command(
     assert stopped.code == 130 and "goes on" in stopped.err
     monkeypatch.undo()
     marks("--cohort", cohort.root)
-    whole = open_cohort(stages.base / "returned")
+    whole = open_cohort(stages.base / "returned" / "group")
     assert _sheets(cohort) == _sheets(whole)
     assert {id: points(cohort, id) for id in ("a1", "b2", "c3")} == {
         id: points(whole, id) for id in ("a1", "b2", "c3")
@@ -488,7 +488,7 @@ def test_several_processes_give_the_same_marks(at, stages, monkeypatch):
     cohort = at("collected")
     monkeypatch.setattr(marking_run, "ALONE_S", 0.0)
     marks("--workers", 2, "--cohort", cohort.root)
-    assert _sheets(cohort) == _sheets(open_cohort(stages.base / "returned"))
+    assert _sheets(cohort) == _sheets(open_cohort(stages.base / "returned" / "group"))
 
 
 def test_work_that_ends_its_process_holds_up_nobody(at, tmp_path):

@@ -1,6 +1,7 @@
 """A gradebook that is in use and a disk that is full: one sentence that names the file, and the same
 command finishes when the trouble is over."""
 
+import errno
 import io
 import os
 import shutil
@@ -9,6 +10,7 @@ from contextlib import redirect_stderr, redirect_stdout
 
 import pytest
 
+from twoshaft.stored import writing
 from twoshaft_grader.cohort.marks import read_mark
 from twoshaft_grader.desk.commands import main
 
@@ -73,4 +75,27 @@ def test_a_disk_that_takes_no_more_is_one_sentence(trial, command):
         resource.setrlimit(resource.RLIMIT_FSIZE, limits)
     assert code == 2 and said.count("\n") == 1 and str(trial.base) in said
     assert "make room, then run the same command again" in said and ".part" not in said
+    finishes(trial)
+
+
+@pytest.mark.parametrize("command", ["collect", "mark", "give-back", "export"])
+def test_a_place_that_is_read_only_is_one_sentence(trial, command, monkeypatch):
+    root = trial.cohort.root
+    for before in ("collect", "mark", "give-back", "export"):
+        if before == command:
+            break
+        assert run(before, "--cohort", root) == (0, "")
+    real = os.open
+
+    def read_only(path, flags, *rest, **more):
+        if flags & os.O_CREAT:
+            raise OSError(errno.EROFS, os.strerror(errno.EROFS), path)
+        return real(path, flags, *rest, **more)
+
+    with monkeypatch.context() as patch:
+        patch.setattr(writing.os, "open", read_only)
+        code, said = run(command, "--cohort", root)
+    assert code == 2 and said.count("\n") == 1 and str(trial.base) in said
+    assert "this place is read-only; let it be written to, then run the same" in said
+    assert ".part" not in said
     finishes(trial)

@@ -109,6 +109,8 @@ def test_a_shared_place_that_other_accounts_cannot_reach_is_refused(tmp_path):
     with pytest.raises(CohortError, match="other accounts cannot get to") as caught:
         make_cohort(tmp_path / "group", shared=home / "shared")
     assert "/srv" in caught.value.mend and not any(home.iterdir())
+    with pytest.raises(CohortError, match="there is no folder"):
+        make_cohort(tmp_path / "group", shared=tmp_path / "new" / "shared")
 
 
 def test_nothing_is_overwritten(cohort, tmp_path):

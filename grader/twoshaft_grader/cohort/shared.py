@@ -23,6 +23,8 @@ import stat
 import sys
 from pathlib import Path
 
+import psutil
+
 import twoshaft
 from twoshaft.errors import CohortError
 from twoshaft.stored.writing import FOR_ALL_FOLDER
@@ -152,15 +154,25 @@ def _check_accounts(place: Path) -> int:
             "accounts of their own need the rights of Linux or macOS",
             mend="leave --shared out, and let all work in one account",
         )
-    program = {Path(sys.executable), Path(sys.executable).resolve(), Path(twoshaft.__file__)}
-    for wanted in (place.parent, *sorted(one.parent for one in program)):
-        for folder in (wanted, *wanted.parents):
-            if folder.is_dir() and not folder.stat().st_mode & stat.S_IXOTH:
-                raise CohortError(
-                    f"other accounts cannot get to {wanted}, since {folder} is closed to them",
-                    mend="put the course and the shared place where all can go, as below /srv",
-                )
+    if not place.parent.is_dir():
+        raise CohortError(
+            f"there is no folder {place.parent}", mend="make it first, so that all can go there"
+        )
+    python = Path(sys.executable)
+    for wanted in (place, python, python.resolve(), Path(twoshaft.__file__), Path(psutil.__file__)):
+        closed = [one for one in wanted.parents if not _is(one, stat.S_IXOTH)]
+        if wanted.is_file() and not _is(wanted, stat.S_IROTH):
+            closed.append(wanted)
+        if closed:
+            raise CohortError(
+                f"other accounts cannot get to {wanted}, since {closed[-1]} is closed to them",
+                mend="put the course and the shared place where all can go, as below /srv",
+            )
     return _own_group()
+
+
+def _is(path: Path, right: int) -> bool:
+    return bool(path.stat().st_mode & right)
 
 
 def _own_group() -> int:

@@ -16,6 +16,7 @@ belongs to the learner's account and is open to it and to the instructor's, thro
 
 from __future__ import annotations
 
+import compileall
 import hashlib
 import os
 import shlex
@@ -105,7 +106,14 @@ def find_shared(root: Path, written: str, *, cohort: str, salt: str) -> Path:
 
 
 def write_opener(place: Path) -> None:
-    """Write the command with which learners open the course, with this very program."""
+    """Write the command with which learners open the course, with this very program.
+
+    Their accounts cannot keep the library compiled, so that is done here, for all to read.
+    """
+    library = Path(twoshaft.__file__).parent
+    compileall.compile_dir(library, quiet=2)
+    for folder in library.rglob("__pycache__"):
+        folder.chmod(FOR_ALL_FOLDER)
     text = _OPENER.format(python=shlex.quote(sys.executable))
     files.write_whole(place / OPENER, text, mode=FOR_ALL_FOLDER)
 

@@ -111,9 +111,10 @@ def write_opener(place: Path) -> None:
     Their accounts cannot keep the library compiled, so that is done here, for all to read.
     """
     library = Path(twoshaft.__file__).parent
-    compileall.compile_dir(library, quiet=2)
-    for folder in library.rglob("__pycache__"):
-        folder.chmod(FOR_ALL_FOLDER)
+    if library.stat().st_uid == os.geteuid():  # else it is as whoever owns it has it
+        compileall.compile_dir(library, quiet=2)
+        for folder in library.rglob("__pycache__"):
+            folder.chmod(FOR_ALL_FOLDER)
     text = _OPENER.format(python=shlex.quote(sys.executable))
     files.write_whole(place / OPENER, text, mode=FOR_ALL_FOLDER)
 

@@ -58,7 +58,7 @@ micrometer(12.78, zero_mm=0.03)
 #
 # **length = reading − zero reading** = 12.81 − 0.03 = 12.78 mm
 #
-# If it stops short of 0, as at thimble line 48 with no line open, the zero reading is −0.02 and taking it off makes the length **larger**. Sleeves can be reset; until then subtract. Wipe the faces before you believe a zero.
+# If it stops short of 0, as at thimble line 48 with no line open, the zero reading is −0.02 and taking it off makes the length **larger**. Sleeves can be reset; until then subtract. Wipe the faces before you believe a zero. One that never comes back to the same figure, or another error on a gauge block, a thimble that drags, a chipped face: take another micrometer and have this one checked.
 
 # %% tags=["rig"]
 given_table(
@@ -69,7 +69,7 @@ given_table(
 )
 
 # %% [markdown]
-# Closed by force, the frame bends: two lines too far and no warning. The ratchet gives everybody the same hand.
+# Closed by force, the frame bends: two lines too far and no warning. With the ratchet, everyone presses equally hard.
 
 # %% [markdown]
 # ## The vernier, and where your eye is
@@ -84,7 +84,7 @@ depth_gauge(23.35, zero_mm=0.10)
 # %% [markdown]
 # Looked at square on, the zero stands past 23 and vernier line 9 meets a main line: 23 + 9 × 0.05 = 23.45 mm. From the side the lines seem to shift by some three lines. That is **parallax**: look square, one eye, always.
 #
-# Set the foot on the surface plate and push the rod down: 0.10 mm. So the depth is 23.45 − 0.10 = 23.35 mm.
+# The foot lies flat on a clean face, and the rod just touches, clear of the rounding in a corner. Set the foot on the surface plate and push the rod down: 0.10 mm. So the depth is 23.45 − 0.10 = 23.35 mm.
 
 # %% [markdown]
 # ## Say it again
@@ -104,9 +104,9 @@ given_table(
 )
 
 # %% [markdown]
-# One reading does not belong to the others. Do not just strike it, and do not just average it in. **Look for the cause** (grit, a burr, a tilted tool, a misread line), mend it, and take the set again. If you find no cause, it stays and you say so.
+# One reading does not belong to the others. Do not just strike it, and do not just average it in. **Look for the cause** (grit, a burr, a tilted tool, a misread line), mend it, and take the set again. If you find no cause, it stays and you say so. If the cause is already known and is not the size (grit was on the anvil), leave the reading out and note why.
 #
-# The standard deviation tells how far single readings scatter. The mean of *n* scatters less, by √*n*: four readings halve it. An error of the tool itself does not average out.
+# The standard deviation tells how far single readings scatter. The mean of *n* scatters less, by √*n*: four readings halve it. An error of the tool itself does not average out: one that is known comes off each reading, one that nobody has looked for has to be found first.
 
 # %% [markdown]
 # ## A tool for the tolerance
@@ -153,7 +153,7 @@ given_table(
 # %% [markdown]
 # ## A spring scale on a cord
 #
-# torque = pull × radius, when the cord leaves the drum **along it**, square to the radius. Check the scale's zero in the position in which you use it. Pull slowly and evenly and read **while it turns**; the first jerk is the grip of standing oil, not the torque.
+# torque = pull × radius, when the cord leaves the drum **along it**, square to the radius. Check the scale's zero in the position in which you use it. Pull slowly and evenly and read **while it turns**; the first jerk is the grip of standing oil, not the torque. A slant, haste, a cord that crosses itself or a hand on the drum spoils the pull.
 #
 # **Predict:** the drum has 40 mm radius and the scale shows 20 N. How many N·m?
 
@@ -170,7 +170,7 @@ cord_bench(unit, unit.bearings.supports[0].id, setting_mm=0.06)
 # - **Click once, stop.** A second pull goes past. Pull slowly at the middle of the grip; a jerk overshoots.
 # - **Direction:** many click one way only. Know the way before you use it on a left-hand thread.
 # - **After use** back it off to its lowest mark, not below. A spring that is left tight slackens with time.
-# - Knocked or dropped? Out of use until it has been checked.
+# - Knocked, dropped, used as a lever, or its check overdue? Out of use until it has been checked.
 
 # %% tags=["rig"]
 tools = [joint.TorqueWrench.of(w) for w in wrenches]
@@ -241,7 +241,7 @@ given_table("Limits 25.00 to 25.05 mm, doubt 0.010 mm", ["reading, mm", "you may
 # %% [markdown]
 # ## How you are marked
 #
-# Your readings are your own, and a reading counts if it is right to a line of the tool. Where an answer builds on an earlier one, a slip is charged once. What could hurt somebody is **must-pass**.
+# Your readings are your own, and a reading counts if it is right to a line of the tool. Where an answer builds on an earlier one, a slip is charged once. What could hurt somebody is **must-pass**. How a dial is set up, what you claim of a part and how a torque wrench is kept decide their outcomes: one line wrong, and they are not met.
 #
 # Now open the exercise from **start-here**.
 

@@ -1,5 +1,7 @@
 """Typical wrong answers of "Measuring and tools": what each earns, and that it is charged once."""
 
+import pytest
+
 from twoshaft.models import joint
 from twoshaft.readings.measuring_and_tools.wrench import tools_of
 from twoshaft.units.quantities import Q
@@ -61,10 +63,19 @@ def test_a_vernier_read_from_the_side(module):
 def test_a_stray_reading_averaged_in(module):
     def change(given):
         read = given["repeats"]["readings_mm"]
-        return {"rep-mean": f"{sum(read) / len(read):.4f} mm", "rep-do": "average"}
+        return {"rep-mean": f"{sum(read) / len(read):.4f} mm"}
 
     marked = fields(module, change)
-    assert lost(marked) == {"rep-mean", "rep-do"} and marked["rep-mean"].share == 0.25
+    assert lost(marked) == {"rep-mean"} and marked["rep-mean"].share == 0.25
+
+
+def test_a_stranger_kept_with_the_others(module):
+    right = module.clean().references["rep-do"].value
+    line = next(line for line, do in right.items() if do != "keep")
+    wrong = [f"{key}={do}" for key, do in (right | {line: "keep"}).items()]
+    marked = module.marked(rep_do=wrong)[0]
+    assert lost(marked) == {"rep-do"} and marked["rep-do"].share == 0
+    assert "kept" in " ".join(marked["rep-do"].sentences)
 
 
 def test_half_the_total_and_the_total_for_half(module):
@@ -92,7 +103,8 @@ def test_an_adapter_left_out_or_turned_round(module):
     marked = fields(module, lambda g: {"wrench-setting": f"{torque.m_as('N*m'):.2f} N·m"})
     assert marked["wrench-setting"].share == 0
     assert "adapter" in marked["wrench-setting"].sentences[0]
-    tool = tools_of(module.unit)[clean.references["wrench-tool"].value]
+    (own,) = clean.references["wrench-tool"].value["own"]
+    tool = tools_of(module.unit)[own]
     card = module.issue()["given"]["wrench"]
     wrong = joint.torque_at_bolt(
         torque,
@@ -121,19 +133,21 @@ def test_doubts_simply_added(module):
     assert marked.share == 0.25 and "root" in marked.sentences[0]
 
 
-def test_any_line_of_the_dangers_fails_whatever_the_marks(module):
+@pytest.mark.parametrize("field", ["dial-ready", "claims-says", "care-dangers", "care-kept"])
+def test_any_line_wrong_of_what_decides_fails_whatever_the_marks(module, field):
     issued = module.record("ann")
-    given, right = issued["given"], module.right(issued)["care-dangers"]
+    right, answers = module.right(issued)[field], dict(module.clean().fields[field].options)
+    name = field.replace("-", "_")
     assert module.marked()[1].met
-    assert len(right) == len(given["care"]["dangers"]) == 4
+    assert len(right) == 4
     for at, entry in enumerate(right):
         line, _, answer = entry.partition("=")
-        for other in {key for key, _ in given["care"]["safety"]} - {answer}:
+        for other in set(answers) - {answer}:
             wrong = [*right[:at], f"{line}={other}", *right[at + 1 :]]
-            told, marked = module.marked(care_dangers=wrong)
+            told, marked = module.marked(**{name: wrong})
             assert marked.points > 0.9 * marked.maximum and not marked.met
-            assert len(told["care-dangers"].sentences) == 2
-        _, marked = module.marked(care_dangers=[*right[:at], *right[at + 1 :]])
+            assert len(told[field].sentences) == 2
+        _, marked = module.marked(**{name: [*right[:at], *right[at + 1 :]]})
         assert not marked.met
-    _, marked = module.marked(care_dangers=None)
+    _, marked = module.marked(**{name: None})
     assert not marked.met

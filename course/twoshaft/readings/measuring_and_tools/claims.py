@@ -8,6 +8,7 @@ from twoshaft.readings.lots import TRIES
 from twoshaft.readings.measuring_and_tools.given import Claims
 from twoshaft.readings.measuring_and_tools.lot import BANK, Lot
 
+PARTS = 4
 PLACES = {
     "inside": ((0.3, 0.7), 0),
     "low": ((-2.2, -1.5), -1),
@@ -19,7 +20,7 @@ PLACES = {
 
 
 def draw(lot: Lot) -> Claims:
-    """Three parts: one inside its limits, one outside, and one of which neither is proved."""
+    """Parts inside their limits, outside, and some of which neither is proved."""
     stream = lot.stream.child("claims")
     for _ in range(TRIES):
         step, count = 0.01, stream.choice((4, 5, 9))
@@ -29,15 +30,12 @@ def draw(lot: Lot) -> Claims:
         low = 12 + stream.integer(2000) / 100
         high = round(low + round(6 * doubt, 2), 2)
         low = round(low, 2)
-        kinds = stream.shuffled(
-            [stream.choice(("inside",)), stream.choice(("low", "high")),
-             stream.choice(("unsure-low", "unsure-high"))]
-        )  # fmt: skip
+        kinds = [stream.choice(list(PLACES)) for _ in range(PARTS)]
         means = [round(_place(kind, low, high, doubt, stream), 3) for kind in kinds]
         clear = all(
             abs(abs(mean - limit) - doubt) > 0.25 * doubt for mean in means for limit in (low, high)
         )
-        if clear and len(set(means)) == 3:
+        if clear and len(set(means)) == PARTS:
             break
     else:
         raise lot.too_small("claims")

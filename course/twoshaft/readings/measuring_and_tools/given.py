@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from twoshaft.records import BenchRecord, Option, Record, Row
+from twoshaft.records import BenchRecord, Option, Record, Row, Scenes
 
 
 class Micrometer(Record, frozen=True):
@@ -13,14 +13,14 @@ class Micrometer(Record, frozen=True):
     part : str
     part_mm, zero_mm : float
         What is really there: the size, and the zero reading with its sign.
-    do : tuple of Option
-        What may be done about the zero.
+    zeros : Scenes
+        Zeros of other tools, and what may be done about each.
     """
 
     part: str
     part_mm: float
     zero_mm: float
-    do: tuple[Option, ...]
+    zeros: Scenes
 
 
 class Depth(Record, frozen=True):
@@ -33,15 +33,15 @@ class Depth(Record, frozen=True):
         What is really there: the depth, and the zero reading with its sign.
     eye : str
         Where the eye is at first, ``left`` or ``right``.
-    look : tuple of Option
-        How one may look.
+    looks : Scenes
+        Readings of other depths, and what may be done about each.
     """
 
     name: str
     depth_mm: float
     zero_mm: float
     eye: str
-    look: tuple[Option, ...]
+    looks: Scenes
 
 
 class Repeats(BenchRecord, frozen=True):
@@ -52,16 +52,16 @@ class Repeats(BenchRecord, frozen=True):
     readings_mm : tuple of int or float
     options : tuple of Option
         The readings as ``reading-1`` and so on, and ``none``.
-    do : tuple of Option
-        What may be done about one that does not belong.
-    means : tuple of Option
-        What repeat readings may be good for.
+    strays : Scenes
+        Other sets of readings, and what may be done about the last one.
+    errors : Scenes
+        What may be wrong with readings, and what helps against it.
     """
 
     readings_mm: tuple[int | float, ...]
     options: tuple[Option, ...]
-    do: tuple[Option, ...]
-    means: tuple[Option, ...]
+    strays: Scenes
+    errors: Scenes
 
 
 class Job(Row, frozen=True):
@@ -90,6 +90,14 @@ class Choose(Record, frozen=True):
     none: Option
 
 
+class Total(Row, frozen=True):
+    """A total reading, the largest that is allowed, and the uncertainty either way [mm]."""
+
+    total_mm: float
+    limit_mm: float
+    doubt_mm: float
+
+
 class Dial(Record, frozen=True):
     """A shaft under a dial indicator.
 
@@ -99,15 +107,20 @@ class Dial(Record, frozen=True):
         What is really there: how far it runs out of centre, and where it is highest.
     limit_mm, doubt_mm : float
         Largest total reading allowed, and the uncertainty of the total either way.
-    before, verdicts : tuple of Option
+    set_ups : Scenes
+        Dials that others have set up, and what may be done with each.
+    verdicts : tuple of Option
+        What may be said of a total.
+    others : tuple of Total
     """
 
     off_mm: float
     high_at_deg: float
     limit_mm: float
     doubt_mm: float
-    before: tuple[Option, ...]
+    set_ups: Scenes
     verdicts: tuple[Option, ...]
+    others: tuple[Total, ...]
 
 
 class Pull(Record, frozen=True):
@@ -122,8 +135,8 @@ class Pull(Record, frozen=True):
         What the scale shows hanging free, and at the first jerk.
     steady_n : tuple of int
         What it shows while the drum turns.
-    why : tuple of Option
-        Which pull may count.
+    pulls : Scenes
+        Other pulls, and what each may show.
     """
 
     name: str
@@ -131,7 +144,7 @@ class Pull(Record, frozen=True):
     zero_n: int
     jerk_n: int
     steady_n: tuple[int, ...]
-    why: tuple[Option, ...]
+    pulls: Scenes
 
 
 class TorqueTool(Row, frozen=True):
@@ -143,6 +156,15 @@ class TorqueTool(Row, frozen=True):
     high_nm: float
     step_nm: float
     length_mm: float
+
+
+class Window(Row, frozen=True):
+    """The torque that a bolt may get at least and at most, and its window [N m]."""
+
+    least_nm: float
+    most_nm: float
+    low_nm: float
+    high_nm: float
 
 
 class Wrench(Record, frozen=True):
@@ -161,8 +183,14 @@ class Wrench(Record, frozen=True):
     low_nm, high_nm : float
         The window.
     wrenches : tuple of TorqueTool
+    others_nm : tuple of float
+        Other torques for which a wrench is wanted.
+    none : Option
+        That none of them suits.
     claims : tuple of Option
-        What may be said of the window.
+        What may be said of a window.
+    windows : tuple of Window
+        Of other bolts.
     """
 
     name: str
@@ -173,7 +201,10 @@ class Wrench(Record, frozen=True):
     low_nm: float
     high_nm: float
     wrenches: tuple[TorqueTool, ...]
+    others_nm: tuple[float, ...]
+    none: Option
     claims: tuple[Option, ...]
+    windows: tuple[Window, ...]
 
 
 class Claims(Record, frozen=True):
@@ -202,20 +233,12 @@ class Claims(Record, frozen=True):
     says: tuple[Option, ...]
 
 
-class Situation(Row, frozen=True):
-    """Something at the bench, and what may be done."""
-
-    id: str
-    story: str
-    options: tuple[Option, ...]
-
-
 class Care(Record, frozen=True):
-    """Situations that could hurt somebody, what may be done in each, and what spoils a tool."""
+    """Situations that could hurt somebody, what may be done in each, and torque wrenches."""
 
     dangers: tuple[Option, ...]
     safety: tuple[Option, ...]
-    spoils: tuple[Situation, ...]
+    kept: Scenes
 
 
 class Given(Record, frozen=True):

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.measuring_and_tools.given import Pull
 from twoshaft.readings.measuring_and_tools.lot import BANK, Lot
 
+SCENES = 4
 NAMES = ("Output shaft alone", "Differential alone", "Practice hub", "Input shaft alone")
 
 
@@ -20,5 +22,16 @@ def draw(lot: Lot) -> Pull:
         zero_n=zero,
         jerk_n=round((true + zero) * stream.uniform(1.6, 2.0)),
         steady_n=tuple(steady),
-        why=tuple(stream.shuffled(BANK.lists["which"])),
+        pulls=lot.scenes_asked("pulls", BANK, SCENES, lambda: _pulls(stream)),
     )
+
+
+def _pulls(stream: Stream) -> dict[str, object]:
+    """A pull and a harder one [N], a slant [degree], and seconds for a turn."""
+    newton = 14 + stream.integer(40)
+    return {
+        "n": newton,
+        "more": round(newton * stream.uniform(1.3, 1.9)),
+        "slant": 15 + stream.integer(30),
+        "slow": 4 + stream.integer(7),
+    }

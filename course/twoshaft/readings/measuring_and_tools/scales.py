@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.measuring_and_tools.given import Depth, Micrometer
 from twoshaft.readings.measuring_and_tools.lot import BANK, Lot
 
@@ -18,6 +19,7 @@ DEPTHS = (
     "Snap-ring groove below the shaft end",
     "Bottom of a blind hole below the face",
 )
+SCENES = 4
 FIRST_HALF, LAST_HALF = 6, 44
 """Thimble lines between which sleeve and thimble cannot be mistaken for each other."""
 
@@ -32,8 +34,23 @@ def draw_micrometer(lot: Lot) -> Micrometer:
         part=lot.in_turn("part", PARTS)[0],
         part_mm=round(shown - zero, 2),
         zero_mm=zero,
-        do=tuple(stream.shuffled(BANK.lists["zero_do"])),
+        zeros=lot.scenes_asked("zeros", BANK, SCENES, lambda: _zeros(stream)),
     )
+
+
+def _zeros(stream: Stream) -> dict[str, object]:
+    """A tool's number, its zero reading and others, a block and what is read on it [mm]."""
+    zero = stream.choice((-1, 1)) * (2 + stream.integer(6)) / 100
+    block = 5 * (1 + stream.integer(4))
+    return {
+        "no": 1 + stream.integer(60),
+        "zero": f"{zero:+.2f}",
+        "second": f"{zero + stream.choice((-3, -2, 2, 3)) / 100:+.2f}",
+        "third": f"{zero + stream.choice((-5, -4, 4, 5)) / 100:+.2f}",
+        "block": block,
+        "right": f"{block + zero:.2f}",
+        "other": f"{block + zero + stream.choice((-6, -5, -4, 4, 5, 6)) / 100:.2f}",
+    }
 
 
 def draw_depth(lot: Lot) -> Depth:
@@ -47,5 +64,11 @@ def draw_depth(lot: Lot) -> Depth:
         depth_mm=round(shown - zero, 2),
         zero_mm=zero,
         eye=stream.choice(("left", "right")),
-        look=tuple(stream.shuffled(BANK.lists["look"])),
+        looks=lot.scenes_asked("looks", BANK, SCENES, lambda: _seen(stream)),
     )
+
+
+def _seen(stream: Stream) -> dict[str, str]:
+    """A reading of the gauge, and one that was read from the other side [mm]."""
+    mm = 6 + stream.integer(600) / 20
+    return {"mm": f"{mm:.2f}", "more": f"{mm + 0.3:.2f}"}

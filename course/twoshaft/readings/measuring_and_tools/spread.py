@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from twoshaft.models.gauges import stray
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
 from twoshaft.readings.measuring_and_tools.given import Repeats
 from twoshaft.readings.measuring_and_tools.lot import BANK, Lot
 from twoshaft.records import Option
 
-COUNT = 6
+COUNT, SCENES = 6, 4
 
 
 def draw(lot: Lot) -> Repeats:
@@ -34,9 +35,31 @@ def draw(lot: Lot) -> Repeats:
     return Repeats(
         readings_mm=tuple(readings),
         options=labelled(readings),
-        do=tuple(stream.shuffled(BANK.lists["stray_do"])),
-        means=tuple(stream.shuffled(BANK.lists["means"])),
+        strays=lot.scenes_asked("strays", BANK, SCENES, lambda: _sets(stream)),
+        errors=lot.scenes_asked("errors", BANK, SCENES, lambda: _errors(stream)),
     )
+
+
+def _sets(stream: Stream) -> dict[str, str]:
+    """A size, how far readings lie apart, and the last one from them: near or far [mm]."""
+    wide = 2 + stream.integer(3)
+    return {
+        "base": f"{8 + stream.integer(320) / 10:.1f}",
+        "wide": f"{wide / 100:.2f}",
+        "near": f"{(1 + stream.integer(2)) / 200:.3f}",
+        "far": f"{(wide + 5 + stream.integer(12)) / 100:.2f}",
+    }
+
+
+def _errors(stream: Stream) -> dict[str, object]:
+    """An error and a thickness [mm], a temperature [degC], a number of readings, and years."""
+    return {
+        "mm": f"{(2 + stream.integer(11)) / 200:.3f}",
+        "warm": 28 + stream.integer(15),
+        "n": 4 + stream.integer(17),
+        "thick": f"{4 + stream.integer(400) / 100:.2f}",
+        "years": 2 + stream.integer(7),
+    }
 
 
 def labelled(readings: Sequence[float]) -> tuple[Option, ...]:

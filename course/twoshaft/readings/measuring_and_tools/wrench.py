@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.joint import TorqueWrench, setting_with_adapter, torque_at_bolt
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.measuring_and_tools.given import TorqueTool, Wrench
+from twoshaft.readings.measuring_and_tools.given import TorqueTool, Window, Wrench
 from twoshaft.readings.measuring_and_tools.lot import BANK, Lot
+from twoshaft.records import Option
 from twoshaft.units.quantities import Q
 
 UNITS = {
@@ -19,6 +21,8 @@ ANGLES = (30, 45, 60, 120, 135, 150)
 REACHES = (45, 50, 55, 60, 65, 70)
 APART = 1.06
 """A wrench is clearly suited or clearly not: its limits lie at least this factor away."""
+OTHERS = 3
+NONE = Option("none", "None of them")
 WINDOWS = {"sure": (1.5, 2.2), "unsure": (0.35, 0.65)}
 """Half width of the window, as a multiple of what the tool may be off."""
 
@@ -72,9 +76,40 @@ def draw(lot: Lot) -> Wrench:
                 TorqueTool(w.id, w.name, w.low_nm, w.high_nm, w.step_nm, w.length_mm)
                 for w in lot.unit.fasteners.wrenches
             ),
-            claims=tuple(stream.shuffled(BANK.lists["window"])),
+            others_nm=tuple(_wanted(list(tools.values()), stream) for _ in range(OTHERS)),
+            none=NONE,
+            claims=BANK.lists["window"],
+            windows=tuple(_window(stream) for _ in range(OTHERS)),
         )
     raise lot.too_small("wrench")
+
+
+def _wanted(tools: list[TorqueWrench], stream: Stream) -> float:
+    """A torque [N m] that one of the wrenches suits, or none; clear of where their scales end."""
+    reach = [(tool.usable_from_nm, tool.high_nm) for tool in tools]
+    out = ((0.4, 0.9 * min(low for low, _ in reach)), (1.1 * max(high for _, high in reach),) * 2)
+    for _ in range(TRIES):
+        low, high = stream.choice([*reach, stream.choice(out)])
+        torque = round(stream.uniform(low, 1.15 * high), 1)
+        if torque > 0 and all(
+            not 1 / APART < torque / end < APART for ends in reach for end in ends
+        ):
+            return torque
+    return round(2 * max(high for _, high in reach), 1)
+
+
+def _window(stream: Stream) -> Window:
+    """What another bolt may get: inside its window, across an end of it, or beyond it."""
+    aim = 12 + stream.integer(140)
+    off = aim * stream.uniform(0.04, 0.06)
+    half = off * stream.uniform(1.3, 2.2)
+    shift = {
+        "inside": stream.uniform(-0.15, 0.15) * off,
+        "across": stream.choice((-1, 1)) * (half + stream.uniform(-0.7, 0.7) * off),
+        "beyond": stream.choice((-1, 1)) * (half + off * stream.uniform(1.2, 1.8)),
+    }[stream.choice(("inside", "across", "beyond"))]
+    ends = (aim + shift - off, aim + shift + off, aim - half, aim + half)
+    return Window(*(round(nm, 1) for nm in ends))
 
 
 def setting_of(tool: TorqueWrench, torque: Q, reach_mm: float, angle_deg: float) -> Q | None:

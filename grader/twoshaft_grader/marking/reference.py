@@ -156,6 +156,7 @@ def ref(
     must_pass: bool = False,
     slips: Sequence[Slip] = (),
     lesson: str = "",
+    steps: int = 1,
 ) -> Any:
     """Say what is right for a field, and go on with what this gives back.
 
@@ -185,6 +186,9 @@ def ref(
         Typical wrong answers.
     lesson : str
         Where to read, as ``02-order-of-work#what-buries-what``.
+    steps : int
+        Steps of work that lead to the answer (to a line of it, a tick), where they are more for
+        some learners than for others: the build asks whether what is given is equally hard.
 
     Returns
     -------
@@ -200,8 +204,9 @@ def ref(
         )
     criteria = (shows,) if isinstance(shows, str) else tuple(shows)
     reference = Reference(
-        name, value, outcome, float(weight), tolerance, must_pass, tuple(slips), lesson, criteria
-    )
+        name, value, outcome, float(weight), tolerance, must_pass, tuple(slips), lesson, criteria,
+        steps,
+    )  # fmt: skip
     current = _current.get()
     return clean_value(value) if current is None else current.take(reference)
 

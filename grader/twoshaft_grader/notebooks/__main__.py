@@ -1,5 +1,5 @@
-"""Build the notebooks, compare the stored ones with their text sources, or measure what not
-knowing earns in each module."""
+"""Build the notebooks, compare the stored ones with their text sources, or measure of each module
+what not knowing earns, or whether it is equally hard for all."""
 
 from __future__ import annotations
 
@@ -8,9 +8,11 @@ import sys
 from pathlib import Path
 
 from twoshaft.errors import CourseError
+from twoshaft_grader.notebooks import equally_hard, ignorance
 from twoshaft_grader.notebooks.build import build, compare, write
-from twoshaft_grader.notebooks.ignorance import tables
 from twoshaft_grader.notebooks.proof import prove_all
+
+MEASURES = {"ignorance": ignorance.tables, "equally-hard": equally_hard.tables}
 
 
 def main(argv: list[str] | None = None) -> int:
@@ -18,12 +20,14 @@ def main(argv: list[str] | None = None) -> int:
     parser = argparse.ArgumentParser(
         prog="python -m twoshaft_grader.notebooks", description=__doc__
     )
-    parser.add_argument("what", choices=["build", "compare", "ignorance"])
-    parser.add_argument("only", nargs="*", help="of ignorance: modules to measure, as 04")
+    parser.add_argument("what", choices=["build", "compare", *MEASURES])
+    parser.add_argument(
+        "only", nargs="*", help="modules to measure, as 04; all of them if left out"
+    )
     parser.add_argument("--root", type=Path, default=Path(), help="root of the project")
     given = parser.parse_args(argv)
-    if given.what == "ignorance":
-        for table in tables(given.root, given.only):
+    if given.what in MEASURES:
+        for table in MEASURES[given.what](given.root, given.only):
             print(table, flush=True)
         return 0
     try:

@@ -8,21 +8,17 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 from random import Random
 from statistics import mean
 from typing import Any
 
-from twoshaft import DEFAULT_UNIT
-from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.outcomes import load_outcomes
-from twoshaft.readings import issue_record
-from twoshaft.units import Unit, load_unit
 from twoshaft_grader.marking.kinds import Pick, judge_of
-from twoshaft_grader.marking.reference import Answered, Solution, load_solution, run_clean, solve
 from twoshaft_grader.marking.task import mark_sheet
+from twoshaft_grader.notebooks.sheets import Sheet, Sheets, sheets_of
 
 HANDED_DOWN, COPIED = "the list handed down", "a friend's sheet"
 
@@ -63,8 +59,8 @@ SAFE_MUST_PASS = frozenset(
 )
 """Modules in which no way of not knowing passes what must be passed, which the build proves; every
 module belongs here, and the others are not there yet."""
-EARLIER = 12
-"""Learners whose right answers were handed down."""
+SAFE_POINTS = frozenset({"gear-train-and-checks", "threaded-joints"})
+"""Modules in which no way of not knowing earns more of the points than it may: as above."""
 
 _HEDGES = {
     *("or", "if", "unless", "until", "only", "usually", "may", "might", "can", "could", "should"),
@@ -103,45 +99,49 @@ class Ignorance:
     @property
     def holds(self) -> bool:
         """Whether it gets no more than it may."""
-        return self.earned < self._most.earned and self.holds_must_pass
+        return self.holds_points and self.holds_must_pass
+
+    @property
+    def holds_points(self) -> bool:
+        """Whether it earns less than it may."""
+        return self.earned < self.most.earned
 
     @property
     def holds_must_pass(self) -> bool:
         """Whether it passes no more of what must be passed than it may."""
-        return self.passed <= self._most.passed and self.right <= self._most.right
+        return self.passed <= self.most.passed and self.right <= self.most.right
 
     @property
-    def _most(self) -> Most:
+    def most(self) -> Most:
+        """What it may get."""
         return MOST.get(self.how, Most())
 
 
-def measure(solution: Solution, unit: Unit, learners: int = 20) -> list[Ignorance]:
+def measure(sheets: Sheets, learners: int = 20) -> list[Ignorance]:
     """Try every way of not knowing on some learners' sheets.
 
     Parameters
     ----------
-    solution : Solution
-    unit : Unit
+    sheets : Sheets
+        Of the module.
     learners : int
-        How many sheets.
+        How many of today's learners.
 
     Returns
     -------
     list of Ignorance
         One for each way.
     """
+    solution = sheets.solution
     must_pass = {id for id, outcome in load_outcomes(module=solution.module).items()
                  if outcome.must_pass}  # fmt: skip
-    earlier = [
-        _Sheet.of(solution, unit, f"earlier-{number}", number % 3 + 1) for number in range(EARLIER)
-    ]
-    handed_down = Counter(pair for one in earlier for pair in one.right_texts())
-    ways = dict(_ways(handed_down, earlier))
+    handed_down = Counter(pair for one in sheets.earlier for pair in one.right_texts())
+    ways = dict(_ways(handed_down, sheets.earlier))
     got = {how: _Got() for how in ways}
-    for number in range(learners):  # every way on one sheet: it is worked out once
-        sheet = _Sheet.of(solution, unit, f"learner-{number}", 1)
+    for sheet in sheets.today(learners):  # every way on one sheet: it is worked out once
         for how, answer in ways.items():
-            mark = mark_sheet(sheet.filled(answer), sheet.issued, solution, unit=unit)
+            filled = sheet.filled({name: answer(sheet, name) for name in sheet.clean.references})
+            mark = mark_sheet(filled, sheet.issued, solution, unit=sheets.unit, explain=False)
             got[how].earned.append(mark.points / mark.maximum)
             got[how].passed.extend(one.met for one in mark.outcomes if one.id in must_pass)
             got[how].right.extend(
@@ -162,12 +162,18 @@ class _Got:
     right: list[bool] = field(default_factory=list)
 
 
-def must_pass_findings(solution: Solution, unit: Unit) -> Iterator[str]:
-    """Ways of not knowing that pass more of what must be passed than they may; the proof asks."""
-    if solution.module not in SAFE_MUST_PASS:
+def findings(sheets: Sheets) -> Iterator[str]:
+    """Ways of not knowing that get more than they may, in modules that are safe from them."""
+    module = sheets.solution.module
+    if module not in SAFE_MUST_PASS | SAFE_POINTS:
         return
-    for one in measure(solution, unit):
-        if not one.holds_must_pass:
+    for one in measure(sheets):
+        if module in SAFE_POINTS and not one.holds_points:
+            yield (
+                f"{one.how} earns {100 * one.earned:.1f} % of the points without knowing the "
+                f"work; it must stay below {100 * one.most.earned:g} %."
+            )
+        if module in SAFE_MUST_PASS and not one.holds_must_pass:
             yield (
                 f"{one.how} passes {100 * one.passed:.1f} % of the must-pass outcomes and has "
                 f"{100 * one.right:.1f} % of the must-pass items right."
@@ -190,13 +196,9 @@ def tables(root: Path, only: Sequence[str] = ()) -> Iterator[str]:
         Lines of: part of the points, must-pass outcomes passed, must-pass choices right, in
         per cent; a star where it is more than it may be.
     """
-    unit = load_unit(DEFAULT_UNIT)
-    for path in sorted((root / "solutions").glob("*.ipynb")):
-        if only and not path.name.startswith(tuple(only)):
-            continue
-        solution = load_solution(path)
-        lines = [f"{solution.module:24}{'points':>9}{'must-pass':>11}{'choices':>9}"]
-        for one in measure(solution, unit):
+    for sheets in sheets_of(root, only):
+        lines = [f"{sheets.solution.module:24}{'points':>9}{'must-pass':>11}{'choices':>9}"]
+        for one in measure(sheets):
             shares = (one.earned, one.passed, one.right)
             figures = [f"{100 * share:.1f}" for share in shares]
             star = "" if one.holds else " *"
@@ -204,51 +206,11 @@ def tables(root: Path, only: Sequence[str] = ()) -> Iterator[str]:
         yield "\n".join(lines) + "\n"
 
 
-Way = Callable[["_Sheet", str], Any]
+Way = Callable[[Sheet, str], Any]
 """Gives the stored answer to a field of a sheet, None where it gives none."""
 
 
-@dataclass(frozen=True)
-class _Sheet:
-    """One learner's sheet, and what would be right on it."""
-
-    issued: Mapping[str, Any]
-    clean: Answered
-    right: Mapping[str, Any]
-
-    @classmethod
-    def of(cls, solution: Solution, unit: Unit, learner: str, attempt: int) -> _Sheet:
-        issued = issue_record(
-            solution.module, unit, salt="ignorance", learner=learner, attempt=attempt
-        )
-        clean = run_clean(solution, issued, unit)
-        return cls(issued, clean, solve(solution, issued, unit))
-
-    def picks(self, name: str) -> tuple[Pick, ...]:
-        """What a field lets one pick out of options; nothing for other kinds of answer."""
-        asked = self.clean.fields[name]
-        return judge_of(asked).picks(asked, self.clean.references[name])
-
-    def right_texts(self) -> Iterator[tuple[str, str]]:
-        """What is asked and the text of an option that is right, for all of them."""
-        for name in self.clean.references:
-            for pick in self.picks(name):
-                yield from ((pick.about, pick.options[key]) for key in sorted(pick.right))
-
-    def filled(self, answer: Way) -> SheetData:
-        """The sheet as somebody fills it in."""
-        given = {name: answer(self, name) for name in self.clean.references}
-        return SheetData(
-            learner=self.issued["learner"],
-            module=self.issued["module"],
-            attempt=self.issued["attempt"],
-            answers={n: Answer(value, 1) for n, value in given.items() if value is not None},
-        )
-
-
-def _ways(
-    handed_down: Counter[tuple[str, str]], friends: list[_Sheet]
-) -> Iterator[tuple[str, Way]]:
+def _ways(handed_down: Counter[tuple[str, str]], friends: list[Sheet]) -> Iterator[tuple[str, Way]]:
     yield "at random", _random
     yield "the longest", _best(lambda pick, text: len(text))
     yield "the shortest", _best(lambda pick, text: -len(text))
@@ -261,7 +223,7 @@ def _ways(
     yield COPIED, _copied(friends[0])
 
 
-def _random(sheet: _Sheet, name: str) -> Any:
+def _random(sheet: Sheet, name: str) -> Any:
     asked = sheet.clean.fields[name]
     seed = f"{sheet.issued['learner']} {name}"
     return judge_of(asked).guess(asked, sheet.clean.references[name], Random(seed))
@@ -270,7 +232,7 @@ def _random(sheet: _Sheet, name: str) -> Any:
 def _picking(keys: Callable[[Pick], Sequence[str]]) -> Way:
     """Picks in every field that offers options; nothing elsewhere."""
 
-    def answer(sheet: _Sheet, name: str) -> Any:
+    def answer(sheet: Sheet, name: str) -> Any:
         picks = sheet.picks(name)
         if not picks:
             return None
@@ -326,10 +288,10 @@ def _handed_down(known: Counter[tuple[str, str]]) -> Way:
     return _picking(keys)
 
 
-def _copied(friend: _Sheet) -> Way:
+def _copied(friend: Sheet) -> Way:
     """All that stood on a friend's full sheet: options by their words, the rest as it stood."""
 
-    def answer(sheet: _Sheet, name: str) -> Any:
+    def answer(sheet: Sheet, name: str) -> Any:
         if not sheet.picks(name):
             return friend.right.get(name)
         if name not in friend.clean.references:

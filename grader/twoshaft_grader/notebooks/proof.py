@@ -30,7 +30,8 @@ from twoshaft_grader.marking.reference import (
     solve,
 )
 from twoshaft_grader.marking.task import field_points, mark_sheet, sheet_line
-from twoshaft_grader.notebooks.ignorance import must_pass_findings
+from twoshaft_grader.notebooks import equally_hard, ignorance
+from twoshaft_grader.notebooks.sheets import Sheets
 from twoshaft_grader.notebooks.why_wrong import unexplained, whole_bank
 
 LEARNERS = ("proof-1", "proof-2", "proof-3")
@@ -78,7 +79,8 @@ def _prove_one(place: tuple[Path, Path]) -> list[str]:
         ]
         found = prove(solution, unit, records, outcomes) + whole_bank(solution, unit)
         if unit.identity.id == DEFAULT_UNIT:
-            found += must_pass_findings(solution, unit)
+            sheets = Sheets(solution, unit)
+            found += [*ignorance.findings(sheets), *equally_hard.findings(sheets)]
         found = list(dict.fromkeys(found))
         findings += [f"{path}, unit {unit.identity.id}: {sentence}" for sentence in found]
     return findings

@@ -82,15 +82,12 @@ class ChoicesJudge(KeysJudge):
 
     def spread(self, asked: Choices, reference: Reference) -> Spread:
         """Every tick is a coin."""
-        right = len(right_keys(reference))
-        wrong = len(asked.options) - right
-        found: dict[float, float] = {}
-        for hits in range(right + 1):
-            for extras in range(wrong + 1):
-                ways = comb(right, hits) * comb(wrong, extras)
-                share = choices_share(hits, extras, right, wrong)
-                found[share] = found.get(share, 0.0) + ways / 2 ** (right + wrong)
-        return tuple(sorted(found.items()))
+        return _ticked(asked, reference, 0.5)
+
+    def mean_share(self, asked: Choices, reference: Reference, skill: float) -> float:
+        """Every option is a step: to be ticked or not."""
+        chances = _ticked(asked, reference, skill + (1 - skill) / 2)
+        return sum(share * chance for share, chance in chances)
 
     def guess(self, asked: Choices, reference: Reference, source: Any) -> Any:
         """A coin for every tick."""
@@ -101,3 +98,18 @@ class ChoicesJudge(KeysJudge):
         keys = [key for key, _ in asked.options]
         flipped = set(stored) ^ {stream.choice(keys)}
         return [key for key in keys if key in flipped] or list(stored)
+
+
+def _ticked(asked: Choices, reference: Reference, hit: float) -> Spread:
+    """What is earned where each option is rightly ticked, or left, with the same chance."""
+    right = len(right_keys(reference))
+    wrong = len(asked.options) - right
+    found: dict[float, float] = {}
+    for hits in range(right + 1):
+        for extras in range(wrong + 1):
+            share = choices_share(hits, extras, right, wrong)
+            missed = right - hits + extras
+            ways = comb(right, hits) * comb(wrong, extras)
+            chance = ways * hit ** (right + wrong - missed) * (1 - hit) ** missed
+            found[share] = found.get(share, 0.0) + chance
+    return tuple(sorted(found.items()))

@@ -170,6 +170,13 @@ class EachJudge(Judge):
             found[share] = found.get(share, 0.0) + chance
         return tuple(sorted(found.items()))
 
+    def mean_share(self, asked: Each, reference: Reference, skill: float) -> float:
+        """Every line is a step."""
+        hits = self.hits(asked, reference)
+        nothing_at = earns_nothing_at(hits)
+        chances = wrong_chances(skill + (1 - skill) * hit for hit in hits)
+        return sum(chance * share_of(wrong, nothing_at) for wrong, chance in enumerate(chances))
+
     def guess(self, asked: Each, reference: Reference, source: Any) -> Any:
         """Any answer in every line."""
         return [f"{line}={source.choice(asked.options)[0]}" for line, _ in asked.lines]

@@ -46,6 +46,11 @@ class FilmJudge(Judge):
         """As tried out."""
         return GUESSED
 
+    def mean_share(self, asked: Film, reference: Reference, skill: float) -> float:
+        """Every spot to wipe is a step; so is how much is laid, and on which side."""
+        steps = len(reference.value.wiping) + 2
+        return super().mean_share(asked, reference, skill**steps)
+
     def guess(self, asked: Film, reference: Reference, source: Any) -> Any:
         """A film or bead, one size everywhere or another on each stretch, one stretch wiped."""
         hand, size = source.choice([("film", 0.6), ("bead", 4.0)])

@@ -57,6 +57,7 @@ class Reference:
     slips: tuple[Slip, ...]
     lesson: str
     shows: tuple[str, ...] = ()
+    steps: int = 1
 
 
 @dataclass(frozen=True)
@@ -174,6 +175,12 @@ class Judge(ABC):
     @abstractmethod
     def spread(self, asked: Any, reference: Reference) -> Spread:
         """What a random answer earns."""
+
+    def mean_share(self, asked: Any, reference: Reference, skill: float) -> float:
+        """What somebody earns on average who gets a step of the work right with a chance of
+        ``skill``, and answers at random where a step fails. By default an answer is one step."""
+        luck = sum(share * chance for share, chance in self.spread(asked, reference))
+        return skill + (1 - skill) * luck
 
     @abstractmethod
     def guess(self, asked: Any, reference: Reference, source: Any) -> Any:

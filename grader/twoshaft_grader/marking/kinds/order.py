@@ -87,6 +87,13 @@ class OrderJudge(Judge):
         """As the order model sets it."""
         return GUESSED
 
+    def mean_share(self, asked: Order, reference: Reference, skill: float) -> float:
+        """Every step to put in its place is a step of the work."""
+        task = reference.value
+        if task.start is None:
+            task = task.starting_from(key for key, _ in asked.steps)
+        return order.mean_mark(task, skill)
+
     def guess(self, asked: Order, reference: Reference, source: Any) -> Any:
         """Any order."""
         keys = [key for key, _ in asked.steps]

@@ -72,6 +72,10 @@ class PathJudge(Judge):
         """As tried out."""
         return GUESSED if reference.value.direct is None else PROOF_GUESSED
 
+    def mean_share(self, asked: HandPath, reference: Reference, skill: float) -> float:
+        """Every move of the fewest that do it is a step."""
+        return super().mean_share(asked, reference, skill ** len(reference.value.model))
+
     def guess(self, asked: HandPath, reference: Reference, source: Any) -> Any:
         """Any moves, as many as there may be."""
         return [source.choice(asked.moves)[0] for _ in range(asked.most)]

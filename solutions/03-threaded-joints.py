@@ -97,7 +97,7 @@ slips = [
          "You multiplied where the longer lever asks you to divide: the bolt would get too much."),
 ]
 slips += [Slip(straight, 0.25, "This is for an adapter straight on; yours stands at an angle.")] * bool(angle)
-setting = ref("card-setting", joint.setting_with_adapter(torque, length, reach, angle), weight=2,
+setting = ref("card-setting", joint.setting_with_adapter(torque, length, reach, angle), weight=2, steps=1 + bool(angle),
               outcome="torque-tools", shows="scale-and-adapter", lesson="03-threaded-joints#adapters", slips=slips,
               tolerance={"absolute": Q(0.5 * tools[chosen].step_nm, "N*m"), "relative": 0.004})
 
@@ -157,7 +157,7 @@ length, reach, angle = (Q(found.length_mm, "mm"), Q(found.reach_mm, "mm"),
 shown = Q(found.setting_nm, "N*m")
 torque = ref(
     "found-torque", joint.torque_at_bolt(shown, length, reach, angle), outcome="torque-tools", shows="found-setting",
-    tolerance=0.005, lesson="03-threaded-joints#adapters",
+    tolerance=0.005, steps=1 + bool(angle), lesson="03-threaded-joints#adapters",
     slips=[Slip(shown, 0, "This is what the wrench was set to; the adapter adds to it."),
            Slip(joint.setting_with_adapter(shown, length, reach, angle), 0,
                 "You divided; the longer lever gives the bolt more than the wrench shows.")],

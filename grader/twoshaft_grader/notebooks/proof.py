@@ -2,8 +2,8 @@
 
 Blank earns nothing, the reference earns everything, guessing earns next to nothing, every listed
 wrong answer earns its stated part, every field is evidence for an outcome, of every wrong option
-a sentence says why it is wrong, and who only knows how tests are made passes nothing that must be
-passed.
+a sentence says why it is wrong, who only knows how tests are made gets next to nothing, and what is
+given is equally hard for all.
 """
 
 from __future__ import annotations
@@ -77,10 +77,10 @@ def _prove_one(place: tuple[Path, Path]) -> list[str]:
             issue_record(solution.module, unit, salt="proof", learner=name, attempt=1)
             for name in LEARNERS
         ]
-        found = prove(solution, unit, records, outcomes) + whole_bank(solution, unit)
+        found, sheets = prove(solution, unit, records, outcomes), Sheets(solution, unit)
         if unit.identity.id == DEFAULT_UNIT:
-            sheets = Sheets(solution, unit)
             found += [*ignorance.findings(sheets), *equally_hard.findings(sheets)]
+        found += whole_bank(sheets)
         found = list(dict.fromkeys(found))
         findings += [f"{path}, unit {unit.identity.id}: {sentence}" for sentence in found]
     return findings

@@ -9,9 +9,9 @@ from typing import Any
 from twoshaft.errors import CourseError
 from twoshaft.questions import bank_of
 from twoshaft.readings import issue_record
-from twoshaft.units import Unit
 from twoshaft_grader.marking.kinds import judge_of
-from twoshaft_grader.marking.reference import Answered, Solution, run_clean
+from twoshaft_grader.marking.reference import Answered, run_clean
+from twoshaft_grader.notebooks.sheets import Sheets
 
 MOST_DRAWS = 120
 """Draws among which every option of the bank has its turn: versions come round with attempts."""
@@ -26,11 +26,19 @@ def unexplained(clean: Answered) -> Iterator[str]:
         yield from judge_of(asked).unexplained(asked, reference)
 
 
-def whole_bank(solution: Solution, unit: Unit) -> list[str]:
-    """As :func:`unexplained`, over draws in which every option of the module's bank is offered."""
+def whole_bank(sheets: Sheets) -> list[str]:
+    """As :func:`unexplained`, over draws in which every option of the module's bank is offered:
+    those that other proofs have drawn, then more."""
+    solution, unit = sheets.solution, sheets.unit
     missing = {option.text for _, option in bank_of(solution.module).every_option()}
     findings: dict[str, None] = {}
+    for sheet in sheets.known:
+        if new := _found(missing, set(_texts(sheet.issued["given"]))):
+            missing -= new
+            findings.update(dict.fromkeys(unexplained(sheet.clean)))
     for number in range(MOST_DRAWS):
+        if not missing:
+            break
         issued = issue_record(
             solution.module, unit, salt="bank", learner=f"bank-{number % 8}", attempt=number // 8
         )
@@ -44,8 +52,6 @@ def whole_bank(solution: Solution, unit: Unit) -> list[str]:
             findings[f"{error.sentence.rstrip('.')} (readings of {issued['learner']})."] = None
             continue
         findings.update(dict.fromkeys(unexplained(clean)))
-        if not missing:
-            break
     if missing:
         findings[f"nobody is ever offered: {'; '.join(sorted(missing))}."] = None
     return list(findings)

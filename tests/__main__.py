@@ -68,7 +68,7 @@ def parts(*, quick: bool, browser: bool) -> list[Part]:
         Part("browser code", ("course.browser.make", "check")),
     ]
     if quick:
-        picked = ("-m", "not slow and not browser and not bench", "tests/unit", "tests/properties")
+        picked = ("-m", "not slow and not browser and not bench and not long", "tests/unit", "tests/properties")
         return [*checks, Part("units and properties", (*PYTEST, *TWO_CORES, *picked), CORES)]
     notebooks = sorted(
         str(path.relative_to(ROOT))
@@ -79,7 +79,7 @@ def parts(*, quick: bool, browser: bool) -> list[Part]:
         *checks,
         Part("notebooks in step, solutions proven", ("twoshaft_grader.notebooks", "compare")),
         Part("notebooks run", (*PYTEST, *IN_KERNELS, *notebooks)),
-        Part("tests", (*PYTEST, *TWO_CORES, "-m", "not browser and not bench"), CORES),
+        Part("tests", (*PYTEST, *TWO_CORES, "-m", "not browser and not bench and not long"), CORES),
     ]
     if browser:
         whole.append(

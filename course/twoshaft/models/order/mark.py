@@ -10,12 +10,11 @@ import hashlib
 import math
 import random
 import statistics
+from bisect import bisect_right
 from collections import Counter
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from functools import cache
 from pathlib import Path
-
-import numpy as np
 
 from twoshaft.errors import UnitFileError
 from twoshaft.models.order.model import model_order
@@ -250,7 +249,16 @@ def mean_mark(task: OrderTask, skill: float, draws: int = 10) -> float:
         math.comb(count, out) * (1 - skill) ** out * skill ** (count - out)
         for out in range(count + 1)
     ]
-    return sum(chance * float(np.interp(out, numbers, marks)) for out, chance in enumerate(chances))
+    return sum(chance * _between(numbers, marks, out) for out, chance in enumerate(chances))
+
+
+def _between(at: Sequence[int], values: Sequence[float], x: int) -> float:
+    """The value at x on the line through the neighbours; beyond the last one, the last."""
+    after = bisect_right(at, x)
+    if after == len(at):
+        return values[-1]
+    part = (x - at[after - 1]) / (at[after] - at[after - 1])
+    return values[after - 1] + part * (values[after] - values[after - 1])
 
 
 def _misplaced_slips(task: OrderTask, draws: int) -> dict[int, list[int]]:

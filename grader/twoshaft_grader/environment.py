@@ -1,10 +1,12 @@
-"""The programs that came with this Python environment, found without activating it."""
+"""What came with this Python environment: programs found without activating it, and nbgrader."""
 
 from __future__ import annotations
 
 import os
 import sys
+from importlib.util import find_spec, module_from_spec
 from pathlib import Path
+from typing import Any
 
 
 def tools_on_path() -> None:
@@ -13,3 +15,26 @@ def tools_on_path() -> None:
     parts = os.environ.get("PATH", "").split(os.pathsep)
     if here not in parts:
         os.environ["PATH"] = os.pathsep.join([here, *parts])
+
+
+def nbgrader_in_parts() -> None:
+    """Have nbgrader's parts loaded without the package's own first lines.
+
+    They load its four server pages, a second of every command that only asks the gradebook. They
+    run as soon as something asks the package itself for what they make.
+    """
+    spec = None if "nbgrader" in sys.modules else find_spec("nbgrader")
+    if spec is None or spec.loader is None:
+        return
+    loader, package = spec.loader, module_from_spec(spec)
+
+    def whole(name: str) -> Any:
+        if (name.startswith("__") and name != "__version__") or find_spec(f"nbgrader.{name}"):
+            # What the import system asks of any module; and a part, which it then loads itself.
+            raise AttributeError(f"module 'nbgrader' has no attribute {name!r}")
+        del package.__getattr__
+        loader.exec_module(package)
+        return getattr(package, name)
+
+    package.__getattr__ = whole  # type: ignore[method-assign]
+    sys.modules["nbgrader"] = package

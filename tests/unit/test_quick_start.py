@@ -5,7 +5,7 @@ import sys
 
 import pytest
 
-HEAVY = ("pint", "numpy", "twoshaft.units.unit", "nbgrader", "sqlalchemy", "nbformat", "nbconvert", "scipy.optimize", "networkx", "matplotlib",
+HEAVY = ("pint", "numpy", "twoshaft.units.unit", "nbgrader.api", "sqlalchemy", "nbformat", "nbconvert", "scipy.optimize", "networkx", "matplotlib",
          "IPython", "ipywidgets", "twoshaft.readings", "twoshaft.rigs", "twoshaft_grader.marking.task")  # fmt: skip
 
 
@@ -43,3 +43,18 @@ def test_a_sheet_and_marking_are_loaded_when_they_are_asked_for():
     for package in (twoshaft.jobsheet, twoshaft_grader.marking):
         with pytest.raises(AttributeError, match="no attribute 'nothing'"):
             _ = package.nothing
+
+
+def test_the_gradebook_is_asked_without_nbgraders_pages():
+    code = (
+        "import sys, twoshaft_grader\n"
+        "from nbgrader.api import Gradebook\n"
+        "assert 'nbgrader.server_extensions' not in sys.modules\n"
+        "import nbgrader\n"
+        "assert nbgrader._jupyter_server_extension_points() == [{'module': 'nbgrader'}]\n"
+        "assert nbgrader.__version__ and nbgrader.api.Gradebook is Gradebook\n"
+        "assert 'nbgrader.server_extensions.formgrader' in sys.modules\n"
+        "print(hasattr(nbgrader, 'nothing'))"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert done.stdout.strip() == "False"

@@ -8,6 +8,7 @@ import pytest
 
 from twoshaft.jobsheet.sheet import given_digest
 from twoshaft_grader.marking import Verdict
+from twoshaft_grader.marking.task import SET_ASIDE
 from twoshaft_grader.stored.mark import MARK, MARKED, StoredMark
 
 
@@ -61,7 +62,7 @@ def test_marking_twice_gives_the_same_data_and_survives_a_file(tiny):
 def test_an_early_slip_is_charged_once(tiny):
     issued = tiny.issued("cal")
     given = issued["given"]["gap"]
-    wrong = given["case"] - given["bearing"] + 0.35
+    wrong = given["case"] - given["bearing"] + 0.1  # a one carried too often
     answers = {
         "gap-depth": f"{wrong:.2f} mm",
         "gap-shim": f"{wrong - 0.1:.2f} mm",
@@ -84,7 +85,9 @@ def test_the_right_answer_after_an_early_slip_is_right_too(tiny):
 
 def test_figures_the_working_refuses_fall_back_to_the_clean_ones(tiny):
     issued = tiny.issued("dot")
-    answers = tiny.solve(issued) | {"gap-depth": "0.05 mm", "gap-shim": "0 mm"}
+    given = issued["given"]["gap"]
+    tiny_gap = (given["case"] - given["bearing"]) / 100  # the point two places off
+    answers = tiny.solve(issued) | {"gap-depth": f"{tiny_gap:.5f} mm", "gap-shim": "0 mm"}
     depth, shim, shims = tiny.mark(issued, answers).task("gap").fields
     assert depth.share == 0 and shim.share == 0
     assert any("cannot be worked on with" in text for text in shim.sentences)
@@ -96,6 +99,20 @@ def test_an_impossible_figure_is_not_carried_on(tiny, figure):
     issued = tiny.issued("dot")
     mark = tiny.mark(issued, tiny.solve(issued) | {"gap-depth": figure})
     assert [f.share for f in mark.task("gap").fields] == [0, 1, 1]
+
+
+def test_a_figure_of_nobodys_readings_carries_nothing_and_says_so(tiny):
+    issued = tiny.issued("cal")
+    given = issued["given"]["gap"]
+    foreign = given["case"] - given["bearing"] + 0.237
+    answers = {
+        "gap-depth": f"{foreign:.3f} mm",
+        "gap-shim": f"{foreign - 0.1:.3f} mm",
+        "gap-shims": f"{round((foreign - 0.1) / 0.05)}",
+    }
+    depth, *after = tiny.mark(issued, answers).task("gap").fields
+    assert SET_ASIDE in depth.sentences[1]
+    assert [field.share for field in after] == [0, 0]
 
 
 def test_listed_wrong_answers_earn_their_stated_part(tiny):

@@ -1,5 +1,6 @@
 """The typical wrong answers of Sealant film: what each earns, and the sentence it gets."""
 
+import math
 import random
 import statistics
 
@@ -138,7 +139,8 @@ def test_the_gap_forgotten_in_what_is_left_over(marked, issued):
 
 def test_a_slip_in_the_film_is_charged_once(marked, issued, clean):
     bead = issued["given"]["bead"]
-    laid = 1.1 * clean.references["bead-film"].value.m_as("mm")
+    right = clean.references["bead-film"].value.m_as("mm")
+    laid = right + 10.0 ** math.floor(math.log10(right))  # a one carried too often
     over = (laid - bead["gap_mm"]) * bead["width_mm"] * bead["along_mm"]
     lump = (2 * (over / 2) / bead["along_mm"] / 3.14159265) ** 0.5
     does = dict(clean.references["bead-verdict"].value)
@@ -147,7 +149,7 @@ def test_a_slip_in_the_film_is_charged_once(marked, issued, clean):
         bead_lump=f"{lump:.5g} mm", bead_verdict=stored(does),
     )  # fmt: skip
     assert fields["bead-film"].share == 0
-    assert all(fields[name].share == 1 for name in ("bead-over", "bead-lump", "bead-verdict"))
+    assert [fields[name].share for name in ("bead-over", "bead-lump", "bead-verdict")] == [1, 1, 1]
 
 
 @pytest.mark.parametrize(

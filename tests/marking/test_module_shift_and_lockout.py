@@ -1,5 +1,7 @@
 """Module Shift mechanism and lockout marked: typical wrong answers, follow-through, must-pass."""
 
+import math
+
 import pytest
 
 from twoshaft.models import shift
@@ -106,13 +108,18 @@ def test_another_way_round_proves_it_as_well(marked):
 
 
 def test_an_early_slip_is_charged_once(marked):
-    """A spring force read 20 % too high is carried through force, crest and decision."""
+    """A spring force with a one carried too often goes on into force, crest and decision."""
+
+    def wrong(answers):
+        right = float(answers["detent-spring"].split()[0])
+        return right, right + 10.0 ** (math.floor(math.log10(right)) - 1)
 
     def high(given, answers):
-        return f"{float(answers['detent-spring'].split()[0]) * 1.2:.3f} N"
+        return f"{wrong(answers)[1]:.3f} N"
 
     def scaled(given, answers):
-        return f"{float(answers['detent-leave'].split()[0]) * 1.2:.3f} N"
+        right, own = wrong(answers)
+        return f"{float(answers['detent-leave'].split()[0]) * own / right:.3f} N"
 
     fields, _ = marked("m1", detent_spring=high, detent_leave=scaled)
     assert fields["detent-spring"].share == 0

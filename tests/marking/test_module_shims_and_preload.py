@@ -51,7 +51,7 @@ def test_both_limits_on_the_other_side_of_the_gap(marked, clean):
 def test_a_slip_in_the_gap_is_charged_once_all_the_way_to_the_warm_setting(
     marked, unit, issued, clean
 ):
-    off = Q(0.03, "mm")
+    off = Q(0.01, "mm")
     wrong = {}
     for name in ("stack-gap", "stack-thin", "stack-thick"):
         wrong[name.replace("-", "_")] = f"{(value(clean, name) + off).m_as('mm'):.3f} mm"

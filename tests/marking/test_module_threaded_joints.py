@@ -1,5 +1,7 @@
 """Module Threaded joints: what typical wrong answers earn, and what the learner is told."""
 
+import math
+
 import pytest
 
 from twoshaft.models import joint
@@ -117,11 +119,13 @@ def test_what_a_thread_needs_turns_on_the_state_that_its_torque_is_for(module):
 
 
 def test_an_early_slip_is_charged_once(marked, clean):
-    """A torque a tenth too high, gone on with rightly: clamp and share of yield are right."""
+    """A one carried too often in a torque: clamp and share of yield that follow are right."""
     right = clean.references
+    torque = right["found-torque"].value.m
+    times = 1 + 10.0 ** (math.floor(math.log10(torque)) - 1) / torque
     changed = {}
     for name in ("found-torque", "found-clamp", "found-use"):
-        changed[name.replace("-", "_")] = stored(clean, name, 1.1 * right[name].value)
+        changed[name.replace("-", "_")] = stored(clean, name, times * right[name].value)
     fields, _ = marked(**changed)
     assert fields["found-torque"].share == 0
     assert fields["found-clamp"].share == fields["found-use"].share == 1

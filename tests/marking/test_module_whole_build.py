@@ -51,17 +51,17 @@ def test_typical_wrong_answers_earn_their_share_and_are_told_why(marked, module,
 
 
 def test_a_slip_in_the_gap_is_charged_once(marked, module, issued):
-    """Limits and shim are judged on the learner's own gap."""
+    """Limits and shim are judged on the learner's own gap, a one carried too often."""
     right = module.right(issued)
     new = {
-        f"{what}_differential": f"{figure(right[f'{what}-differential']) + 0.03:.3f} mm"
+        f"{what}_output_shaft": f"{figure(right[f'{what}-output-shaft']) + 0.1:.3f} mm"
         for what in ("gap", "thin", "thick", "shim")
     }
     fields, _ = marked(**new)
-    assert fields["gap-differential"].share == 0
+    assert fields["gap-output-shaft"].share == 0
     for what in ("thin", "thick", "shim"):
-        assert fields[f"{what}-differential"].share == 1, what
-    assert fields["thin-differential"].carried and fields["thick-differential"].carried
+        assert fields[f"{what}-output-shaft"].share == 1, what
+    assert fields["thin-output-shaft"].carried and fields["thick-output-shaft"].carried
 
 
 DECIDING = {

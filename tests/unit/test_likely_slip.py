@@ -1,11 +1,16 @@
-"""A wrong figure is explained by the one thing that fits, and by nothing where several do."""
+"""A wrong figure is explained by the one thing that fits, and by nothing where several do; the
+working goes on with it where anything does."""
+
+import math
 
 import pytest
 from hypothesis import given as drawn
 from hypothesis import strategies as st
 
+from twoshaft.jobsheet import Number
 from twoshaft.records import Record, Row
 from twoshaft.units.quantities import Q
+from twoshaft_grader.marking.kinds import Reference, Seen, Slip, judge_of
 from twoshaft_grader.marking.likely_slip import figures_of, likely_slip
 
 
@@ -42,6 +47,8 @@ RIGHT = Q(9.45, "mm")  # gap less zero less both parts
     (Q(31.62, "mm"), "This is 31.62 mm as the task gives it"),
     (Q(1.2285, "mm"), "It fits if the figure 0.13 of this task was left out, or used twice."),
     (Q(2.5, "mm"), "This is the figure that another question asks for: “Pull”."),
+    (Q(10.45, "mm"), "It fits if a one was not carried"),
+    (Q(9.4, "mm"), "It fits if it was rounded too early"),
     (Q(9.6, "mm"), "It is very near, a little too large: look for rounding on the way."),
     (Q(10.3, "mm"), "It is a little too large."),
     (Q(7.1, "mm"), "It is clearly too small."),
@@ -67,6 +74,35 @@ def test_where_two_things_fit_neither_is_told():
 
 def test_a_count_that_is_twice_another_is_not_called_twice():
     assert "twice what" not in likely_slip(Q(4, ""), Q(2, ""), TASK)
+
+
+def test_a_count_may_be_one_off():
+    assert (
+        likely_slip(Q(8, ""), Q(7, ""), TASK)
+        == "It fits if one was counted too many, or one too few."
+    )
+
+
+@pytest.mark.parametrize("own, theirs", [
+    (9.45, True), (9.462, True),  # right, and three tolerances away
+    (9.47, False), (9.9, False),
+    (94.5, True), (-9.45, True),  # the point, the sign
+    (9.52, True), (18.9, True), (9.55, True),  # a reading left out, twice, a one carried
+    (3.3, True), (3.4, False),  # a listed slip
+])  # fmt: skip
+def test_the_working_goes_on_with_what_can_come_of_ones_own_readings(own, theirs):
+    asked = Number("gap", "How wide?", "mm")
+    slips = (Slip(Q(3.3, "mm"), 0.25, "You took one part alone."),)
+    reference = Reference("gap", RIGHT, "o", 1.0, Q(0.004, "mm"), False, slips, "")
+    seen = Seen(TASK, {"Force": Q(3, "N")})
+    assert judge_of(asked).plausible(asked, reference, Q(own, "mm"), seen) is theirs
+
+
+def test_the_working_goes_on_with_nothing_of_another_kind_or_without_end():
+    asked = Number("gap", "How wide?", "mm")
+    reference = Reference("gap", RIGHT, "o", 1.0, None, False, (), "")
+    for own in (Q(9.45, "N"), Q(math.inf, "mm"), Q(math.nan, "mm")):
+        assert not judge_of(asked).plausible(asked, reference, own, Seen())
 
 
 def test_degrees_and_nothing_at_all_are_met_calmly():

@@ -2,12 +2,14 @@
 
 A wrong figure is held against the right one and against every figure that the task gives: one
 left out, one with its sign turned, the other end of a limit, a factor two, a figure copied out, the
-answer to another question. It is told only where a single one of them fits; where none does, how
-far the figure is off. It earns nothing.
+answer to another question, a one not carried, rounding. It is told only where a single one of them
+fits; where none does, how far the figure is off. It earns nothing; but the working goes on with a
+figure that is explained.
 """
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
@@ -34,6 +36,8 @@ UNITS = {
     "hours": ("hour", "h"), "h": ("hour", "h"), "s": ("s", "s"),
 }  # fmt: skip
 """Unit and how it is written, by the last part of a member's name."""
+PLACES = 4
+"""How many places below its first a figure is looked at for a one that was not carried."""
 ENDS = (("low", "high"), ("least", "most"), ("lower", "upper"), ("smallest", "largest"))
 """How the two ends of a limit are named."""
 
@@ -47,19 +51,23 @@ class Figure:
     words: str
 
 
-def figures_of(given: Any) -> Iterator[Figure]:
-    """Every figure of a task's record, with its unit; of those named ``true_…`` nobody knows."""
+def figures_of(given: Any, name: str = "") -> Iterator[Figure]:
+    """Every figure of a task's record, with its unit; of those named ``true_…`` nobody knows.
+
+    Figures of a list or table have the ``name`` of the member that it is.
+    """
     if isinstance(given, msgspec.Struct):
-        for name in given.__struct_fields__:
-            value = getattr(given, name)
-            if isinstance(value, int | float) and not isinstance(value, bool):
-                if not name.startswith("true_"):
-                    yield from _figure(name, value)
-            else:
-                yield from figures_of(value)
+        for member in given.__struct_fields__:
+            if not member.startswith("true_"):
+                yield from figures_of(getattr(given, member), member)
+    elif isinstance(given, Mapping):
+        for each in given.values():
+            yield from figures_of(each, name)
     elif isinstance(given, tuple | list):
         for each in given:
-            yield from figures_of(each)
+            yield from figures_of(each, name)
+    elif isinstance(given, int | float) and not isinstance(given, bool):
+        yield from _figure(name, given)
 
 
 def _figure(name: str, value: float) -> Iterator[Figure]:
@@ -91,25 +99,36 @@ def likely_slip(own: Q, right: Q, given: Any, others: Mapping[str, Q] | None = N
         A sentence: the one thing that explains it, or else how far it is off; empty for a figure
         of another kind, or where nothing is right.
     """
-    wanted, figure = float(right.m), _in_unit_of(right, own)
-    if not wanted or figure is None:  # figures of another kind are told apart elsewhere
+    fits = _Fits.of(own, right)
+    if fits is None:  # figures of another kind are told apart elsewhere
         return ""
-    fits = _Fits(figure, wanted)
-    for told in (
-        _another(fits, right, others or {}),
-        _twice(fits, right),
-        _of_the_task(fits, right, figures_of(given)),
-    ):
-        if told:
-            return told
-    return _how_far(figure, wanted)
+    found = _explanations(fits, right, given, others or {})
+    return next((told.pop() for told in found if len(told) == 1), _how_far(fits))
 
 
-def _how_far(figure: float, wanted: float) -> str:
+def _explanations(fits: _Fits, right: Q, given: Any, others: Mapping[str, Q]) -> Iterator[set[str]]:
+    """Sentences that fit, those of one kind together; the surest kind first."""
+    yield set(_another(fits, right, others))
+    yield set(_twice(fits, right))
+    yield set(_of_the_task(fits, right, tuple(figures_of(given))))
+    yield set(_in_writing(fits, right))
+
+
+def explains(own: Q, right: Q, given: Any, others: Mapping[str, Q]) -> bool:
+    """Whether something that can have been done instead gives a learner's figure.
+
+    Parameters and what is held against the figure as in :func:`likely_slip`; where several things
+    explain it, it is explained all the same.
+    """
+    fits = _Fits.of(own, right)
+    return fits is not None and any(_explanations(fits, right, given, others))
+
+
+def _how_far(fits: _Fits) -> str:
     """How far a figure is off, in words that do not give the right one away."""
-    if figure * wanted <= 0:
+    if fits.figure * fits.wanted <= 0:
         return ""
-    ratio = figure / wanted
+    ratio = fits.figure / fits.wanted
     way = "large" if ratio > 1 else "small"
     off = max(ratio, 1 / ratio)
     if off <= 1 + ROUNDED:
@@ -125,6 +144,12 @@ class _Fits:
     figure: float
     wanted: float
 
+    @classmethod
+    def of(cls, own: Q, right: Q) -> _Fits | None:
+        """None where nothing is right, or where they are of different kinds."""
+        wanted, figure = float(right.m), _in_unit_of(right, own)
+        return cls(figure, wanted) if wanted and figure is not None else None
+
     def __call__(self, slipped: float, near: float = NEAR) -> bool:
         near *= max(abs(slipped), abs(self.figure))
         return abs(self.figure - slipped) <= near and abs(slipped - self.wanted) > STANDS_OUT * near
@@ -134,17 +159,10 @@ class _Fits:
         return any(self(self.wanted + way * by, NEAR_SUM) for way in (1, -1))
 
 
-def _another(fits: _Fits, right: Q, others: Mapping[str, Q]) -> str:
-    found = [
-        words
-        for words, value in others.items()
-        if (there := _in_unit_of(right, value)) is not None and fits(there)
-    ]
-    return (
-        f"This is the figure that another question asks for: “{found[0]}”."
-        if len(found) == 1
-        else ""
-    )
+def _another(fits: _Fits, right: Q, others: Mapping[str, Q]) -> Iterator[str]:
+    for words, value in others.items():
+        if (there := _in_unit_of(right, value)) is not None and fits(there):
+            yield f"This is the figure that another question asks for: “{words}”."
 
 
 def _in_unit_of(right: Q, value: Q) -> float | None:
@@ -155,29 +173,42 @@ def _in_unit_of(right: Q, value: Q) -> float | None:
         return None
 
 
-def _twice(fits: _Fits, right: Q) -> str:
-    if right.dimensionless and float(right.m).is_integer():
-        return ""  # a count that is twice another tells nothing
+def _twice(fits: _Fits, right: Q) -> Iterator[str]:
+    if _is_count(right):
+        return  # a count that is twice another tells nothing
     if fits(2 * fits.wanted):
-        return (
+        yield (
             "It is twice what it should be: look for something counted twice, or a diameter in "
             "place of a radius."
         )
     if fits(fits.wanted / 2):
-        return (
+        yield (
             "It is half of what it should be: look for something counted once instead of twice, "
             "or a radius in place of a diameter."
         )
-    return ""
 
 
-def _of_the_task(fits: _Fits, right: Q, figures: Iterable[Figure]) -> str:
-    """By the figures of the task; empty where more than one sentence would fit."""
-    told = set(_explanations(fits, right, tuple(figures)))
-    return told.pop() if len(told) == 1 else ""
+def _is_count(right: Q) -> bool:
+    return right.dimensionless and float(right.m).is_integer()
 
 
-def _explanations(fits: _Fits, right: Q, figures: tuple[Figure, ...]) -> Iterator[str]:
+def _in_writing(fits: _Fits, right: Q) -> Iterator[str]:
+    """What goes wrong on paper: a one that is carried, counting, rounding."""
+    if _is_count(right):
+        if fits.moved(1):
+            yield "It fits if one was counted too many, or one too few."
+        return
+    size = max(abs(fits.figure), abs(fits.wanted))
+    highest = math.floor(math.log10(size))
+    if any(fits.moved(10.0**place) for place in range(highest - PLACES, highest + 1)):
+        yield "It fits if a one was not carried as you added or took away, or once too often."
+    rounded = float(f"{fits.wanted:.1e}")
+    if math.isclose(fits.figure, rounded) and not math.isclose(rounded, fits.wanted):
+        yield "It fits if it was rounded too early: keep one figure more."
+
+
+def _of_the_task(fits: _Fits, right: Q, figures: tuple[Figure, ...]) -> Iterator[str]:
+    """By the figures of the task."""
     in_unit = {one: _in_unit_of(right, one.value) for one in figures}
     sizes = {one: size for one, size in in_unit.items() if size is not None}
     for one, size in () if right.dimensionless else sizes.items():

@@ -26,7 +26,7 @@ from twoshaft.readings import given_in
 from twoshaft.units.quantities import Q
 from twoshaft.units.unit import Unit
 from twoshaft_grader.marking.cell_names import CellNames
-from twoshaft_grader.marking.kinds import JUDGES, Reference, Slip, judge_of
+from twoshaft_grader.marking.kinds import JUDGES, Reference, Seen, Slip, judge_of
 
 TOLERANCES = frozenset({"absolute", "relative", "rounding"})
 
@@ -89,12 +89,16 @@ class Answered:
         By field name.
     fell_back : frozenset of str
         Fields whose reference cell refused the learner's figures.
+    set_aside : frozenset of str
+        Fields whose own value cannot have come from the learner's readings: the working went on
+        with the reference.
     """
 
     fields: dict[str, Field] = field(default_factory=dict)
     tasks: dict[str, tuple[str, ...]] = field(default_factory=dict)
     references: dict[str, Reference] = field(default_factory=dict)
     fell_back: frozenset[str] = frozenset()
+    set_aside: frozenset[str] = frozenset()
 
 
 class _Recorder(Asker):
@@ -119,7 +123,10 @@ class _Pass:
     answered: Answered
     own: Mapping[str, Any]
     goes_on: bool = True  # whether the cell does anything with what a reference gives back
+    seen: Callable[[str], Seen] = lambda name: Seen()
+    right: Mapping[str, Reference] = field(default_factory=dict)  # of the clean pass
     met: list[str] = field(default_factory=list)
+    set_aside: set[str] = field(default_factory=set)
 
     def take(self, reference: Reference) -> Any:
         asked = self.answered.fields.get(reference.name)
@@ -137,7 +144,13 @@ class _Pass:
         if not self.goes_on:
             return None
         own = self.own.get(reference.name)
-        if own is None or not judge.plausible(reference.value, own):
+        if own is None:
+            return judge.clean(reference.value)
+        # A figure may follow from an earlier slip, or be right, or a slip, as if there were none.
+        held = (reference, self.right.get(reference.name, reference))
+        seen = self.seen(reference.name)
+        if not any(judge.plausible(asked, one, own, seen) for one in held):
+            self.set_aside.add(reference.name)
             return judge.clean(reference.value)
         return judge.carried(reference.value, own)
 
@@ -333,35 +346,44 @@ def run_both(
 
     carried = Answered(dict(clean.fields), dict(clean.tasks))
     fell_back: set[str] = set()
-    names = _names(Answered(), worked.given(solution), unit)
+    set_aside: set[str] = set()
+    given = worked.given(solution)
+    names = _names(Answered(), given, unit)
     own_object = _changed_in_place(solution)
     differ = set(own_object)
+
+    def seen(name: str) -> Seen:
+        return seen_at(name, given, clean)
+
     for cell, made, met in zip(solution.cells, worked.made, worked.met, strict=True):
+        mine = {name: values[name] for name in met if cell.names.passes_on and name in values}
+        aside = {name for name, own in mine.items() if not _plausible(clean, name, own, seen)}
         has_to_run = (
             not differ.isdisjoint(cell.names.reads)
             or not own_object.isdisjoint(cell.names.sets)
-            or (
-                cell.names.passes_on
-                and any(_goes_on_with_own(clean, name, values.get(name)) for name in met)
-            )
+            or any(_differs(clean, name, own) for name, own in mine.items() if name not in aside)
         )
         if not has_to_run:
             # Everything that it works with is as in the clean pass: so is what it makes.
             carried.references |= {name: clean.references[name] for name in met}
+            set_aside |= aside
             names |= made
             differ -= cell.names.sets
             continue
         known = dict(names)
-        if _run(cell, names, _Pass(carried, values, cell.names.passes_on)) is not None:
+        attempt = _Pass(carried, values, cell.names.passes_on, seen, clean.references)
+        if _run(cell, names, attempt) is not None:
             # The working refuses the learner's figures: this cell's clean results stand in.
             names.clear()
             names.update(known | made)
             carried.references |= {name: clean.references[name] for name in met}
             fell_back.update(met)
+        else:
+            set_aside |= attempt.set_aside
         differ -= cell.names.sets
         differ |= {name for name in cell.names.sets if not _same(names.get(name), made.get(name))}
         differ |= own_object
-    carried.fell_back = frozenset(fell_back)
+    carried.fell_back, carried.set_aside = frozenset(fell_back), frozenset(set_aside)
     return clean, carried
 
 
@@ -370,11 +392,35 @@ def _changed_in_place(solution: Solution) -> frozenset[str]:
     return frozenset().union(*(cell.names.changes for cell in solution.cells))
 
 
-def _goes_on_with_own(clean: Answered, name: str, own: Any) -> bool:
-    """Whether the working goes on with something else than the reference of a field."""
+def seen_at(name: str, given: Any, clean: Answered) -> Seen:
+    """What lies before a learner as they answer a field.
+
+    Parameters
+    ----------
+    name : str
+    given : record
+        What the module gives.
+    clean : Answered
+        Its clean pass.
+    """
+    kind = clean.fields[name].kind
+    task, names = next(item for item in clean.tasks.items() if name in item[1])
+    others = {
+        clean.fields[one].prompt: clean.references[one].value
+        for one in names
+        if one != name and clean.fields[one].kind == kind
+    }
+    return Seen(getattr(given, task.replace("-", "_"), given), others)
+
+
+def _plausible(clean: Answered, name: str, own: Any, seen: Callable[[str], Seen]) -> bool:
+    asked = clean.fields[name]
+    return judge_of(asked).plausible(asked, clean.references[name], own, seen(name))
+
+
+def _differs(clean: Answered, name: str, own: Any) -> bool:
+    """Whether going on with a learner's own value is something else than with the reference."""
     judge, value = judge_of(clean.fields[name]), clean.references[name].value
-    if own is None or not judge.plausible(value, own):
-        return False
     return not _same(judge.carried(value, own), judge.clean(value))
 
 

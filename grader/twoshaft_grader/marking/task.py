@@ -23,11 +23,23 @@ from twoshaft.units import Unit, load_unit
 from twoshaft_grader.marking.bench_readings import with_bench, without_bench
 from twoshaft_grader.marking.chance import count_from, field_spread, guess_line
 from twoshaft_grader.marking.kinds import Judgement, judge
-from twoshaft_grader.marking.kinds.number import NOT_IT, as_quantity
+from twoshaft_grader.marking.kinds.number import NOT_IT, as_quantities, as_quantity
 from twoshaft_grader.marking.likely_slip import likely_slip
 from twoshaft_grader.marking.outcomes import outcome_marks, task_parts
-from twoshaft_grader.marking.reference import Answered, Solution, load_solution, run_both
+from twoshaft_grader.marking.reference import (
+    Answered,
+    Solution,
+    load_solution,
+    run_both,
+    seen_at,
+)
 from twoshaft_grader.marking.result import FieldMark, SheetMark, TaskMark, Verdict
+
+SET_ASIDE = (
+    "None of the usual mistakes leads from your readings to it, so what comes after it is marked "
+    "on the right figure."
+)
+"""Said of a figure that the working does not go on with."""
 
 
 def mark_sheet(
@@ -105,8 +117,7 @@ def mark_sheet(
         ]
         if explain and any(NOT_IT in mark.sentences for mark in fields[task]):
             given = given_in(solution.module, worked.issued["given"])
-            mine = getattr(given, task.replace("-", "_"), given)
-            fields[task] = [_explained(mark, read, mine, clean, carried) for mark in fields[task]]
+            fields[task] = [_explained(mark, read, given, clean, carried) for mark in fields[task]]
     answered = field_points(solution, clean, read)
     line = sheet_line(solution, clean, answered)
     tasks = _mark_tasks(solution, fields, answered, line)
@@ -226,16 +237,13 @@ def _explained(
     """A mark that says what was most likely done instead, where it knew nothing but "not it"."""
     if mark.sentences != (NOT_IT,):
         return mark
-    others = {
-        clean.fields[one].prompt: as_quantity(clean.references[one].value)
-        for one in clean.tasks[mark.task]
-        if clean.fields[one].kind == mark.kind and one != mark.name
-    }
+    seen = seen_at(mark.name, given, clean)
     own, told = read[mark.name], ""
     for worked in (carried, clean):  # what follows from their own figures comes first
         right = as_quantity(worked.references[mark.name].value)
-        told = told or likely_slip(own, right, given, others)
-    return replace(mark, sentences=tuple(filter(None, (NOT_IT, told))))
+        told = told or likely_slip(own, right, seen.given, as_quantities(seen.others))
+    why = " ".join(filter(None, (told, SET_ASIDE if mark.name in carried.set_aside else "")))
+    return replace(mark, sentences=(NOT_IT, why) if why else (NOT_IT,))
 
 
 def _shortened(text: str, limit: int) -> str:

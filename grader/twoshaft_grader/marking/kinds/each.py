@@ -13,6 +13,7 @@ from twoshaft_grader.marking.kinds.judge import (
     Judgement,
     Pick,
     Reference,
+    Seen,
     Slip,
     Spread,
     judges,
@@ -136,9 +137,9 @@ class EachJudge(Judge):
         """The right answer of each line; of several the first."""
         return {line: min(key_set(value[line])) for line in value}
 
-    def plausible(self, value: Any, own: Any) -> bool:
+    def plausible(self, asked: Each, reference: Reference, own: Any, seen: Seen) -> bool:
         """Whether every line has an answer."""
-        return set(own) == set(value)
+        return set(own) == set(reference.value)
 
     def carried(self, value: Any, own: Any) -> Any:
         """The learner's own answers."""

@@ -9,8 +9,8 @@ A judge is one class under the name of its kind::
 from __future__ import annotations
 
 from abc import ABC, abstractmethod
-from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
 from typing import Any, ClassVar, TypeVar
 
 from twoshaft.errors import CourseError
@@ -58,6 +58,22 @@ class Reference:
     lesson: str
     shows: tuple[str, ...] = ()
     steps: int = 1
+
+
+@dataclass(frozen=True)
+class Seen:
+    """Figures that lie before a learner as they answer a field.
+
+    Attributes
+    ----------
+    given : record
+        What its task gives.
+    others : dict of str to object
+        What is right of the task's other questions of the same kind, by the question.
+    """
+
+    given: Any = None
+    others: Mapping[str, Any] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -144,8 +160,9 @@ class Judge(ABC):
         """The learner's own value in the form of the reference."""
         return own
 
-    def plausible(self, value: Any, own: Any) -> bool:
-        """Whether a learner's own value can be gone on with; not one with parts open."""
+    def plausible(self, asked: Any, reference: Reference, own: Any, seen: Seen) -> bool:
+        """Whether the working can go on with a learner's own value: whether it can be theirs; not
+        with one with parts open."""
         return True
 
     def is_slip(self, reference: Reference, slip: Slip, value: Any) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 from typing import Any
 
 from twoshaft.jobsheet.kinds import Number
@@ -13,10 +14,13 @@ from twoshaft_grader.marking.kinds.judge import (
     Judge,
     Judgement,
     Reference,
+    Seen,
     Slip,
     Spread,
+    judge,
     judges,
 )
+from twoshaft_grader.marking.likely_slip import explains
 
 EXACT = 1e-9  # relative: what conversions between units may lose
 SLIPS_OF_TEN = (1, 2, 3)  # places that a decimal point is looked for
@@ -26,8 +30,9 @@ NOT_IT = "This is not the figure that your readings give."
 Said alone it is for answers and references that are one figure each; a judge of several says which
 of them before it.
 """
-PLAUSIBLE_RATIO = 1000.0
-"""A learner's figure this many times the reference is not carried on."""
+NEAR = 3.0
+"""So many tolerances away a figure is a learner's own all the same: that is what rounding on the
+way and a division misread can come to. Wider, and a friend's figure of the same length counts."""
 
 
 @judges("number")
@@ -48,17 +53,23 @@ class NumberJudge(Judge):
         plain = float(own.to("dimensionless").magnitude)
         return int(plain) if isinstance(value, int) and plain.is_integer() else plain
 
-    def plausible(self, value: Any, own: Any) -> bool:
-        """Whether it is a quantity of the same kind and not out of all proportion."""
-        if isinstance(value, Q):
-            try:
-                size = abs(own.to(value.units).magnitude)
-            except Exception:
-                return False
-            limit = abs(value.magnitude)
-        else:
-            size, limit = abs(own.to("dimensionless").magnitude), abs(value)
-        return math.isfinite(size) and (limit == 0 or size <= PLAUSIBLE_RATIO * limit)
+    def plausible(self, asked: Number, reference: Reference, own: Q, seen: Seen) -> bool:
+        """Whether it can have come from their own readings: right, near, a slip that is listed or
+        that a figure of the task explains."""
+        right = as_quantity(reference.value)
+        if not own.is_compatible_with(right) or not math.isfinite(own.m):
+            return False
+        judged = judge(asked, reference, own)
+        return (
+            judged.share >= 1
+            or bool(judged.slip)
+            or self._near(right, reference.tolerance, own)
+            or explains(own, right, seen.given, as_quantities(seen.others))
+        )
+
+    def _near(self, right: Q, tolerance: Any, own: Q) -> bool:
+        away = abs(float(own.to(right.units).m) - float(right.m))
+        return away <= NEAR * allowed(right, tolerance) + EXACT * abs(float(right.m))
 
     def is_slip(self, reference: Reference, slip: Slip, value: Any) -> bool:
         """As near as the right figure must be."""
@@ -244,6 +255,11 @@ def _figure_spread(reference: Reference) -> dict[float, float]:
 def as_quantity(value: Q | float) -> Q:
     """A reference as a quantity; a plain number is one without a unit."""
     return value if isinstance(value, Q) else Q(value, "dimensionless")
+
+
+def as_quantities(values: Mapping[str, Any]) -> dict[str, Q]:
+    """The same of several, by name."""
+    return {name: as_quantity(value) for name, value in values.items()}
 
 
 def _times_ten(value: str) -> str:

@@ -11,6 +11,7 @@ from twoshaft_grader.marking.kinds.judge import (
     Judge,
     Judgement,
     Reference,
+    Seen,
     Slip,
     Spread,
     judges,
@@ -41,9 +42,9 @@ class OrderJudge(Judge):
         """One correct order."""
         return tuple(order.model_order(value))
 
-    def plausible(self, value: Any, own: Any) -> bool:
+    def plausible(self, asked: Order, reference: Reference, own: Any, seen: Seen) -> bool:
         """Whether each step stands there once."""
-        return sorted(own) == sorted(value.steps)
+        return sorted(own) == sorted(reference.value.steps)
 
     def is_slip(self, reference: Reference, slip: Slip, value: Any) -> bool:
         """The very order."""

@@ -17,10 +17,12 @@ sheet = open_sheet("order-of-work")
 given, unit = sheet.given, sheet.unit
 
 # %% tags=["reference"]
+from dataclasses import replace
+
 from twoshaft.models import order
 from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, reasons, ref
+from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
 
 whole = order.OrderTask.from_unit(unit)
 
@@ -46,6 +48,7 @@ ref(
     order.OrderTask.from_unit(unit, given.sub_assembly.operations),
     outcome="plan-order",
     must_pass=True,
+    shows=("needs-first", "none-left-out", "as-one"),
     lesson="02-order-of-work#four-reasons",
 )
 
@@ -54,7 +57,7 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 2. Mend the order of the whole unit
 #
-# Somebody planned the whole build. Most of the plan works; a few steps stand in the wrong place, and one of them is a matter of safety. Move as few steps as you can until the plan works.
+# Somebody planned the whole build. Most of the plan works; a few steps stand in the wrong place, and one of them is a matter of safety. Move as few steps as you can until the plan works. Others work to this plan already: a plan in which more steps were moved than the question says earns nothing.
 #
 # The list is long. Go through it stage by stage and ask of each step what it needs. *10 points.*
 
@@ -63,8 +66,9 @@ sheet.form(
     "whole-unit",
     sheet.order(
         "whole-unit-order",
-        "Move the steps that stand in the wrong place",
+        f"Move the steps that stand in the wrong place, at most {given.whole_unit.most_moves} of them",
         steps=given.whole_unit.start,
+        most_moves=given.whole_unit.most_moves,
     ),
 )
 
@@ -74,6 +78,7 @@ ref(
     order.OrderTask.from_unit(unit, given.whole_unit.operations),
     outcome="plan-order",
     must_pass=True,
+    shows=("any-workable", "needs-first"),
     lesson="02-order-of-work#a-slip-and-its-price",
 )
 
@@ -82,7 +87,7 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 3. What can be done next?
 #
-# A build has come as far as the list shows. Tick every step that can be done right now, without anything else in between. *4 points.*
+# A build has come as far as the list shows. Say of each step whether it can be done right now, without anything else in between, or which of these steps it has to wait for. *4 points.*
 
 # %% tags=["rig"]
 given_table("Done so far", ["no.", "step"],
@@ -91,21 +96,22 @@ given_table("Done so far", ["no.", "step"],
 # %% tags=["form"]
 sheet.form(
     "next-steps",
-    sheet.choices("next-steps-ready", "Which of these can be done right now?",
-                  options=given.next_steps.options),
+    sheet.each("next-steps-ready", "Can each of these be done, or what has it to wait for?",
+               lines=given.next_steps.options, options=given.next_steps.answers),
 )
 
 # %% tags=["reference"]
-done = [step.id for step in given.next_steps.done]
-shown = labels(given.next_steps.options)
-ready = set(order.ready_steps(whole, done)) & set(shown)
-waits = {}
-for step in set(shown) - ready:
-    rule = order.consequences(whole, [*done, step])[-1].reasons[0]
-    first = " or ".join(f"“{whole.label(one)}”" for one in rule.earlier)
-    waits[step] = f"It has to wait for {first or 'its turn'}. {rule.text}"
-ref("next-steps-ready", ready, outcome="next-steps", lesson="02-order-of-work#what-can-be-done-next",
-    slips=reasons(given.next_steps.options, ready, waits))
+done, first = [step.id for step in given.next_steps.done], set(labels(given.next_steps.answers))
+now, needed, why = set(order.ready_steps(whole, done)), {}, {}
+for step in labels(given.next_steps.options):
+    missing = set(whole.steps[i] for i in range(len(whole.steps)) if whole.before[whole.number[step]] >> i & 1)
+    needed[step] = {"now"} if step in now else (missing - set(done)) & first
+    rule = order.consequences(whole, [*done, step])[-1].reasons[0] if step not in now else None
+    why[step] = ("All that it needs is done; it waits for nothing more." if rule is None else
+                 f"Something that it needs is still to be done. {rule.text}")
+ref("next-steps-ready", needed, outcome="next-steps", shows=("ready-steps", "what-it-waits-for"),
+    lesson="02-order-of-work#what-can-be-done-next",
+    slips=line_reasons(given.next_steps.options, given.next_steps.answers, needed, why))
 
 # %% tags=["mark"] task="next-steps" points=4
 
@@ -121,32 +127,31 @@ given_table("The order as planned", ["no.", "step"],
 # %% tags=["form"]
 sheet.form(
     "buried",
-    sheet.choice("buried-step", "Which step can no longer be done when its turn comes?",
-                 options=given.buried.options),
-    sheet.choice("burying-step", "Which step closes it off?", options=given.buried.options),
+    sheet.each("buried-pair", "Which step is it?", options=given.buried.options, lines=[
+        ["buried", "The step that can no longer be done when its turn comes"],
+        ["burying", "The step that closes it off"],
+    ]),
 )
 
 # %% tags=["reference"]
 part = order.OrderTask.from_unit(unit, given.buried.operations)
 (pair,) = order.buried_steps(part, [step.id for step in given.buried.sequence])
-steps, others = given.buried.options, tuple(set(labels(given.buried.options)) - set(pair))
-ref("buried-step", pair[0], outcome="find-buried", lesson="02-order-of-work#four-reasons",
-    slips=reasons(steps, pair[0], {
-        pair[1]: "This step closes something off; it is not the buried one.",
-        others: "This step can still be done where it stands in the plan.",
-    }))
-ref("burying-step", pair[1], outcome="find-buried", lesson="02-order-of-work#four-reasons",
-    slips=reasons(steps, pair[1], {
-        pair[0]: "This step is the buried one; look for what lies over it.",
-        others: "Nothing that is still to come lies behind this step.",
-    }))
+others = set(labels(given.buried.options)) - set(pair)
+pair_lines = [("buried", ""), ("burying", "")]
+why = {"buried": {pair[1]: "This step closes something off; it is not the buried one.",
+                  **dict.fromkeys(others, "This step can still be done where it stands in the plan.")},
+       "burying": {pair[0]: "This step is the buried one; look for what lies over it.",
+                   **dict.fromkeys(others, "Nothing that is still to come lies behind this step.")}}
+ref("buried-pair", {"buried": pair[0], "burying": pair[1]}, outcome="find-buried", shows="too-early",
+    lesson="02-order-of-work#four-reasons",
+    slips=line_reasons(pair_lines, given.buried.options, {"buried": pair[0], "burying": pair[1]}, why))
 
 # %% tags=["mark"] task="buried" points=4
 
 # %% [markdown] tags=["task"]
 # ## 5. Mend a slip with the least rework
 #
-# The build has come as far as the list shows when somebody sees that one step was left out. Work out what has to come off before that step can be done, and nothing more. Then work out how many minutes that costs: taking those steps apart and doing them again. The forgotten step itself is not counted, since it has to be done anyway. *8 points.*
+# The build has come as far as the list shows when somebody sees that one step was left out. Say of each step of the list below whether it has to come off before that step can be done. Nothing more may come off. Then work out how many minutes that costs: taking those steps apart and doing them again. The forgotten step itself is not counted, since it has to be done anyway. *8 points.*
 
 # %% tags=["rig"]
 given_table(
@@ -159,8 +164,9 @@ given_table(
 # %% tags=["form"]
 sheet.form(
     "repair",
-    sheet.choices("repair-off", "Which steps have to be taken apart?",
-                  options=given.repair.options),
+    sheet.each("repair-off", "What becomes of each of these steps?", options=given.repair.answers, lines=[
+        (one.id, f"{one.text} ({given.repair.undo[one.id]:g} min apart, {given.repair.do[one.id]:g} min again)")
+        for one in given.repair.options]),
     sheet.number("repair-minutes", "How many minutes does that cost, apart and again?", "min"),
 )
 
@@ -169,18 +175,21 @@ repair = given.repair
 part = order.OrderTask.from_unit(unit, repair.operations)
 found = order.rework(part, [step.id for step in repair.built], repair.late.id,
                      undo=repair.undo, do=repair.do)
-stays = tuple(set(labels(repair.options)) - set(found.off))
-off = ref("repair-off", set(found.off), outcome="least-rework", weight=3,
-          lesson="02-order-of-work#a-slip-and-its-price", slips=reasons(repair.options, found.off, {
-              stays: f"It is not in the way: with this step in place, “{repair.late.text}” can still be done."}))
-apart = sum(repair.undo[step] for step in off)
-again = sum(repair.do[step] for step in off)
+becomes = {step: "off" if step in found.off else "stays" for step in labels(repair.options)}
+why = {"off": f"With this step in place, “{repair.late.text}” cannot be done: it stands in the way, itself or by what it carries.",
+       "stays": f"It is not in the way: with this step in place, “{repair.late.text}” can still be done."}
+becomes = ref("repair-off", becomes, outcome="least-rework", weight=3, shows="only-in-the-way",
+              lesson="02-order-of-work#a-slip-and-its-price",
+              slips=line_reasons(repair.options, repair.answers, becomes, {s: why[do] for s, do in becomes.items()}))
+off = [step for step, do in becomes.items() if do == "off"]
+apart, again = (sum(minutes[step] for step in off) for minutes in (repair.undo, repair.do))
 
 # %% tags=["reference"]
 ref(
     "repair-minutes",
     Q(apart + again, "min"),
     outcome="least-rework",
+    shows="only-in-the-way",
     weight=3,
     tolerance={"absolute": Q(0.1, "min")},
     lesson="02-order-of-work#a-slip-and-its-price",
@@ -195,7 +204,7 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 6. Keep within the time
 #
-# Once the first step of the table is done, a clock runs, and the last step must be finished before it ends. First work out how many minutes are left over when only what must lie between is done. Then tick every step that you may do between the first and the last and still be in time: those that must lie between, and those that may lie between and are short enough on their own. *6 points.*
+# Once the first step of the table is done, a clock runs, and the last step must be finished before it ends. First work out how many minutes are left over when only what must lie between is done. Then say of each step whether you may do it between the first and the last and still be in time: those that must lie between may, and those that may lie between and are short enough on their own. *6 points.*
 
 # %% tags=["rig"]
 clock = given.clock
@@ -210,8 +219,8 @@ given_table(
 sheet.form(
     "clock",
     sheet.number("clock-left", "How many minutes are left over?", "min"),
-    sheet.choices("clock-inside", "Which of these may be done while the clock runs?",
-                  options=given.clock.options),
+    sheet.each("clock-inside", "Which of these may be done while the clock runs?", options=given.clock.answers,
+               lines=[(one.id, f"{one.text} ({given.clock.takes[one.id]:g} min)") for one in given.clock.options]),
 )
 
 # %% tags=["reference"]
@@ -222,6 +231,7 @@ left = ref(
     "clock-left",
     Q(window.minutes_left, "min"),
     outcome="keep-the-clock",
+    shows="within-time",
     tolerance={"absolute": Q(0.1, "min")},
     lesson="02-order-of-work#clocks-and-holds",
     slips=[Slip(Q(window.minutes_left + last, "min"), 0.5,
@@ -232,19 +242,22 @@ left = ref(
 room = left.to("min").magnitude
 asked = set(labels(clock.options))
 fits = {step for step in window.optional if clock.takes.get(step, room + 1) <= room}
-inside = asked & (set(window.inside) | fits)
-late = {step: f"It may lie between, but it takes {clock.takes[step]:g} min, and that is more than is left over."
-        if step in window.optional else "It cannot lie between: it belongs before the first step or after the last one."
-        for step in asked - inside}
-ref("clock-inside", inside, outcome="keep-the-clock", weight=2, lesson="02-order-of-work#clocks-and-holds",
-    slips=reasons(clock.options, inside, late))
+may = {step: "in" if step in {*window.inside, *fits} else "long" if step in window.optional else "out" for step in asked}
+why = {step: {"in": f"It may lie between, but it takes {clock.takes[step]:g} min, and that is more than is left over."
+                    if may[step] == "long" else "It belongs before the first step or after the last one.",
+              "long": "It is short enough for what is left over, or must lie between anyway."
+                      if may[step] == "in" else "However short, it belongs before the first step or after the last one.",
+              "out": "Nothing puts it before the first step or after the last one."} for step in asked}
+ref("clock-inside", may, outcome="keep-the-clock", weight=2, shows=("beforehand", "within-time"),
+    lesson="02-order-of-work#clocks-and-holds",
+    slips=line_reasons(clock.options, clock.answers, may, why))
 
 # %% tags=["mark"] task="clock" points=6
 
 # %% [markdown] tags=["task"]
 # ## 7. Which parts must be new?
 #
-# A finished unit was stripped as far as the list shows and is to be built up again. Tick every part that must be new. *4 points.*
+# A finished unit was stripped as far as the list shows and is to be built up again. Say of each part what is done with it. *4 points.*
 
 # %% tags=["rig"]
 given_table("Taken apart, in this order", ["no.", "step that was undone"],
@@ -253,19 +266,21 @@ given_table("Taken apart, in this order", ["no.", "step that was undone"],
 # %% tags=["form"]
 sheet.form(
     "new-parts",
-    sheet.choices("new-parts-needed", "Which of these parts must be new?",
-                  options=given.new_parts.options),
+    sheet.each("new-parts-needed", "What do you do with each of these parts?",
+               lines=given.new_parts.options, options=given.new_parts.answers),
 )
 
 # %% tags=["reference"]
 stripped = [step.id for step in given.new_parts.stripped]
-must = set(order.new_parts(whole, stripped)) & set(labels(given.new_parts.options))
+must = set(order.new_parts(whole, stripped))
 loose = {part for step in stripped for part in whole.parts[whole.number[step]]}
-spared = {part: "It came out, but it takes no harm from that and is fitted again." if part in loose else
-          "It is new whenever it comes out; here it stayed where it was."
-          for part in set(labels(given.new_parts.options)) - must}
-ref("new-parts-needed", must, outcome="renew-parts", lesson="02-order-of-work#parts-that-must-be-new",
-    slips=reasons(given.new_parts.options, must, spared))
+fate = {part: "new" if part in must else "again" if part in loose else "stayed" for part in labels(given.new_parts.options)}
+told = {"new": "It came out with one of the steps that were undone, and does not survive that: used again it leaks or lets go.",
+        "again": "It came out with one of the steps that were undone, takes no harm from that, and is fitted again.",
+        "stayed": "None of the steps that were undone touches it: taken out for nothing, it costs time and may be spoilt."}
+ref("new-parts-needed", fate, outcome="renew-parts", shows=("single-use", "renew-after"),
+    lesson="02-order-of-work#parts-that-must-be-new",
+    slips=line_reasons(given.new_parts.options, given.new_parts.answers, fate, {part: told[do] for part, do in fate.items()}))
 
 # %% tags=["mark"] task="new-parts" points=4
 
@@ -280,16 +295,12 @@ given_table("The pairs", ["pair", "comes first", "comes later"],
              for n, pair in enumerate(given.why.pairs, 1)])
 
 # %% tags=["form"]
-sheet.form("why", *[
-    field
-    for n, pair in enumerate(given.why.pairs, 1)
-    for field in (
-        sheet.choice(f"why-{n}-reason", f"Pair {n}: why does the first come before the second?",
-                     options=pair.options),
-        sheet.choice(f"why-{n}-kind", f"Pair {n}: what kind of reason is it?",
-                     options=given.why.kinds),
-    )
-])
+pairs = [(f"pair-{n}", f"“{one.earlier.text}” before “{one.later.text}”") for n, one in enumerate(given.why.pairs, 1)]
+sheet.form(
+    "why",
+    sheet.each("why-reasons", "Why does the first come before the second?", lines=pairs, options=given.why.reasons),
+    sheet.each("why-kinds", "What kind of reason is it?", lines=pairs, options=given.why.kinds),
+)
 
 # %% tags=["reference"]
 belongs = {rule: bond.reason for bond in whole.bonds for rule in bond.reason.rules}
@@ -299,26 +310,27 @@ not_this_kind = {
     "harms": "Nothing is damaged and nobody is hurt the wrong way round.",
     "blinds": "No check is made worthless here.",
 }
+elsewhere = {rule: f"True, but of another pair: it puts “{whole.label(belongs[rule].earlier[0])}” "
+                   f"before “{whole.label(belongs[rule].later)}”." for rule in labels(given.why.reasons)}
 
 # %% tags=["reference"]
-for n, pair in enumerate(given.why.pairs, 1):
-    between = order.reasons_between(whole, pair.earlier.id, pair.later.id)
-    right, kinds = {r for b in between for r in b.rules}, {b.kind.value for b in between}
-    elsewhere = {
-        rule: f"True, but of another pair: it puts “{whole.label(belongs[rule].earlier[0])}” "
-              f"before “{whole.label(belongs[rule].later)}”."
-        for rule in set(labels(pair.options)) - right}
-    ref(f"why-{n}-reason", right, weight=2, outcome="why-before", lesson="02-order-of-work#four-reasons",
-        slips=reasons(pair.options, right & set(labels(pair.options)), elsewhere))
-    ref(f"why-{n}-kind", kinds, outcome="why-before", lesson="02-order-of-work#four-reasons",
-        slips=reasons(given.why.kinds, kinds, not_this_kind))
+rules, kinds = {}, {}
+for n, one in enumerate(given.why.pairs, 1):
+    between = order.reasons_between(whole, one.earlier.id, one.later.id)
+    rules[f"pair-{n}"] = {r for b in between for r in b.rules} & set(elsewhere)
+    kinds[f"pair-{n}"] = {b.kind.value for b in between}
+lines, where = [(line, "") for line in rules], "02-order-of-work#four-reasons"
+ref("why-reasons", rules, weight=2, outcome="why-before", shows="what-it-costs", lesson=where,
+    slips=line_reasons(lines, given.why.reasons, rules, {}, anywhere=elsewhere))
+ref("why-kinds", kinds, weight=4, outcome="why-before", shows="kind-of-reason", lesson=where,
+    slips=line_reasons(lines, given.why.kinds, kinds, {}, anywhere=not_this_kind))
 
 # %% tags=["mark"] task="why" points=6
 
 # %% [markdown] tags=["task"]
 # ## 9. Several pairs of hands
 #
-# Some of you share this part of the build. Each step is done by one pair of hands without a break, and two steps can be done at the same time when neither waits for the other. Work out the times, count the orders, and tick the steps that must start the moment they can. *10 points.*
+# Some of you share this part of the build. Each step is done by one pair of hands without a break, and two steps can be done at the same time when neither waits for the other. Work out the times, and tick the steps that must start the moment they can. *7 points.*
 
 # %% tags=["rig"]
 given_table("The steps to share", ["step", "what is done", "takes, min", "waits for"],
@@ -329,7 +341,6 @@ sheet.form(
     "hands",
     sheet.number("hands-alone", "How long does one pair of hands take for all of it?", "min"),
     sheet.number("hands-least", "How long does it take at least, with as many hands as it can use?", "min"),
-    sheet.number("hands-orders", "In how many different orders can one pair of hands work?", whole=True),
     sheet.choices("hands-waits", "Which steps must not start late, or all of it takes longer?",
                   options=given.several_hands.options),
 )
@@ -339,64 +350,62 @@ shared, takes = given.several_hands.operations, given.several_hands.takes
 part = order.OrderTask.from_unit(unit, shared)
 plan = order.with_many_hands(part, takes)
 where = "02-order-of-work#several-pairs-of-hands"
-ref("hands-alone", Q(plan.alone, "min"), outcome="share-the-work", tolerance={"absolute": Q(0.1, "min")},
+ref("hands-alone", Q(plan.alone, "min"), outcome="share-the-work", shows="shortest-time", tolerance={"absolute": Q(0.1, "min")},
     lesson=where)
 one_pair = "That is the time of one pair of hands; steps that do not wait for each other can be done at once."
-ref("hands-least", Q(plan.minutes, "min"), outcome="share-the-work", weight=3,
+ref("hands-least", Q(plan.minutes, "min"), outcome="share-the-work", shows="shortest-time", weight=3,
     tolerance={"absolute": Q(0.1, "min")}, lesson=where, slips=[
         Slip(Q(plan.alone, "min"), 0, one_pair),
         Slip(Q(max(takes.values()), "min"), 0, "The longest step alone does not set the time: some steps wait for others.")])
 
 # %% tags=["reference"]
-ref("hands-orders", order.count_orders(part).value, outcome="share-the-work", weight=3, lesson=where,
-    slips=[Slip(1, 0, "There are more: steps that do not wait for each other can change places.")])
 can_wait = tuple(step for step in shared if step not in plan.no_spare)
-ref("hands-waits", set(plan.no_spare), outcome="share-the-work", weight=3, lesson=where,
+ref("hands-waits", set(plan.no_spare), outcome="share-the-work", shows="not-late", weight=3, lesson=where,
     slips=reasons(given.several_hands.options, plan.no_spare, {
         can_wait: "This step can wait a while, and nothing else is held up by it."}))
 
-# %% tags=["mark"] task="hands" points=10
+# %% tags=["mark"] task="hands" points=7
 
 # %% [markdown] tags=["task"]
 # ## 10. Which order must never be used?
 #
-# Each of these plans has one slip. Two of the slips cost time or parts. One of them could hurt somebody or let the unit fail on the road. **You must get this one right to pass.** *3 points.*
+# Four plans for the same steps. A plan may work, or have one slip. A slip may cost time or parts, or it could hurt somebody or let the unit fail on the road: such a plan must never be used. Say of each plan what it leads to. **To pass, let no such plan through, name its danger, and call no other plan dangerous.** *8 points.*
 
 # %% tags=["rig"]
 plans = given.safe.orders
-given_table("Three plans for the same steps", ["no.", *(f"order {plan.letter}" for plan in plans)],
+given_table("Four plans for the same steps", ["no.", *(f"order {plan.letter}" for plan in plans)],
             [(n, *(step.text for step in steps))
              for n, steps in enumerate(zip(*(plan.steps for plan in plans)), 1)])
 
 # %% tags=["form"]
 sheet.form(
     "safe",
-    sheet.choice("safe-order", "Which order must never be used?", options=given.safe.options),
-    sheet.choice("safe-reason", "What could happen?", options=given.safe.reasons),
-    sheet.choice("safe-kind", "What kind of reason is that?", options=given.why.kinds),
+    sheet.each("safe-plans", "What does each plan lead to?", options=given.safe.options,
+               lines=[(one.letter, f"Order {one.letter}") for one in given.safe.orders]),
 )
 
 # %% tags=["reference"]
-part = order.OrderTask.from_unit(unit, given.safe.operations)
-broken = {one.letter: order.broken_safety(part, [step.id for step in one.steps]) for one in given.safe.orders}
-(never,) = [letter for letter, rules in broken.items() if rules]
-dangers = {rule for reason in broken[never] for rule in reason.rules}
-kinds = {reason.kind.value for reason in broken[never]}
-where = "02-order-of-work#where-somebody-could-be-hurt"
-harmless = tuple(letter for letter in broken if letter != never)
-ref("safe-order", never, outcome="safe-order", must_pass=True, lesson=where,
-    slips=reasons(given.safe.options, never, {
-        harmless: "The slip in this plan costs time or parts; nobody is in danger."}))
+part, leads, why = order.OrderTask.from_unit(unit, given.safe.operations), {}, {}
+dangers = [id for id in labels(given.safe.options) if id not in ("works", "cost")]
+for one in given.safe.orders:
+    slip = order.plan_slip(part, [step.id for step in one.steps])
+    grave = {rule for reason in slip.broken_safety for rule in reason.rules} & set(dangers)
+    leads[one.letter] = grave or {"cost" if slip.size else "works"}
+    why[one.letter] = {"works": "A step of this plan stands before one that it needs.", "cost": "Every step of this plan has what it needs.",
+                       **dict.fromkeys(dangers, "Nobody is in danger with this plan, and nothing fails later.")}
+    if grave:
+        why[one.letter] = {"works": "It can be built like this, and the danger is built in: look at what safety asks for first.",
+                           "cost": "Its slip is not paid for at the bench, but with somebody's hand or on the road.",
+                           **dict.fromkeys(dangers, "This plan is dangerous, but not for that: look at which step stands too early.")}
 
 # %% tags=["reference"]
-kept = tuple(set(labels(given.safe.reasons)) - dangers)
-ref("safe-reason", dangers, outcome="safe-order", must_pass=True, lesson=where,
-    slips=reasons(given.safe.reasons, dangers & set(labels(given.safe.reasons)), {
-        kept: "That is not what the dangerous slip in these plans would lead to."}))
-ref("safe-kind", kinds, outcome="safe-order", lesson=where,
-    slips=reasons(given.why.kinds, kinds, not_this_kind))
+plan_lines, mild = [(letter, "") for letter in leads], {"works", "cost"}
+slips = line_reasons(plan_lines, given.safe.options, leads, why)
+ref("safe-plans", leads, outcome="safe-order", must_pass=True, shows=("safe-rules", "what-could-happen"),
+    lesson="02-order-of-work#where-somebody-could-be-hurt",
+    slips=[replace(one, safe=one.value[1] in mild and leads[one.value[0]] <= mild) for one in slips])
 
-# %% tags=["mark"] task="safe" points=3
+# %% tags=["mark"] task="safe" points=8
 
 # %% [markdown]
 # ## Done?

@@ -135,8 +135,6 @@ hands_chart(parts, order.with_many_hands(parts))
 
 # %% [markdown]
 # More hands than chains do not help: where everything waits for one step, the others stand and watch. Nor do they where there is one press, one oven or one torque wrench.
-#
-# How many orders can **one** pair of hands work in? Count on paper: write down what can be first, then for each of these what can be next, and so on. Steps that wait for nothing fit in anywhere.
 
 # %% [markdown]
 # ## Clocks and holds

@@ -9,9 +9,10 @@ from twoshaft.models.order import (
     OrderTask,
     broken_safety,
     buried_steps,
-    count_orders,
     mark,
+    mended,
     model_order,
+    moved,
     new_parts,
     plan_slip,
     ready_steps,
@@ -120,6 +121,9 @@ def test_whole_unit_starts_seven_steps_out_with_one_safety_rule_broken(unit, dra
         assert not (slip.missing or slip.doubled or slip.foreign)
         assert len(slip.broken_safety) == 1
         assert mark(task, start) == 0
+        put_right = mended(task, start)
+        assert plan_slip(task, put_right).size == 0
+        assert moved(start, put_right) <= 7 and one.most_moves == 14
         grouped = [step for group in one.groups for step in group.steps]
         assert sorted(grouped) == sorted(task.steps)
 
@@ -129,9 +133,13 @@ def test_next_steps_have_ready_and_waiting_ones(whole, drawn):
         one = given.next_steps
         assert replay(whole, ids(one.done)).stopped_at is None
         options = ids(one.options)
-        assert len(set(options)) == 7
-        ready = [step for step in options if step in ready_steps(whole, ids(one.done))]
-        assert len(ready) in (3, 4)
+        assert len(set(options)) == 6
+        ready = ready_steps(whole, ids(one.done))
+        assert sum(step in ready for step in options) in (2, 3)
+        now, *first = ids(one.answers)
+        assert now == "now" and not set(first) & set(ids(one.done))
+        for step in set(options) - set(ready):  # what it waits for is among the answers
+            assert any((earlier, step) in whole.pairs for earlier in first)
 
 
 def test_one_step_is_buried_and_no_other_rule_broken(unit, drawn):
@@ -184,7 +192,9 @@ def test_new_parts_are_among_the_options(whole, drawn):
         one = given.new_parts
         must = new_parts(whole, ids(one.stripped))
         options = ids(one.options)
+        loose = {part for s in ids(one.stripped) for part in whole.parts[whole.number[s]]}
         assert set(must) < set(options)
+        assert sum(part in loose for part in options) == len(must) + 2
         assert len(must) in (2, 3)
         assert len(set(options)) == 7
 
@@ -194,27 +204,29 @@ def test_one_reason_fits_each_pair(whole, drawn):
         kinds = []
         for pair in given.why.pairs:
             (reason,) = reasons_between(whole, pair.earlier.id, pair.later.id)
-            assert ids(pair.options).count(reason.rules[0]) == 1
-            texts = [option.text for option in pair.options]
-            assert len(set(texts)) == 4
+            assert ids(given.why.reasons).count(reason.rules[0]) == 1
             for rule in whole.unit.rules:
-                if rule.id in ids(pair.options) and rule.id != reason.rules[0]:
+                if rule.id in ids(given.why.reasons) and rule.id != reason.rules[0]:
                     assert rule.later not in (pair.earlier.id, pair.later.id)
             kinds.append(reason.kind)
+        assert len({option.text for option in given.why.reasons}) == 6
         assert len(set(kinds)) == 3
         assert ids(given.why.kinds) == ["cannot", "buries", "harms", "blinds"]
 
 
-def test_one_order_breaks_a_safety_rule_and_the_others_another_rule(unit, drawn):
+def test_one_plan_works_one_costs_and_one_or_two_are_dangerous(unit, drawn):
+    counts = []
     for given in drawn.values():
         one = given.safe
         task = OrderTask.from_unit(unit, one.operations)
         slips = [plan_slip(task, ids(order.steps)) for order in one.orders]
-        assert [slip.size for slip in slips] == [1, 1, 1]
-        (broken,) = [r for o in one.orders for r in broken_safety(task, ids(o.steps))]
-        assert broken.rules[0] in ids(one.reasons)
-        assert len({option.text for option in one.reasons}) == 4
-        assert ids(one.options) == [order.letter for order in one.orders]
+        assert sorted(slip.size for slip in slips) == [0, 1, 1, 1]
+        broken = [r for o in one.orders for r in broken_safety(task, ids(o.steps))]
+        counts.append(len(broken))
+        assert {reason.rules[0] for reason in broken} <= set(ids(one.options))
+        assert ids(one.options)[:2] == ["works", "cost"]
+        assert len({option.text for option in one.options}) == 5
+    assert set(counts) == {1, 2}
 
 
 def test_the_dangerous_order_stands_at_every_letter(unit, drawn):
@@ -223,8 +235,8 @@ def test_the_dangerous_order_stands_at_every_letter(unit, drawn):
         one = given.safe
         task = OrderTask.from_unit(unit, one.operations)
         letters += [o.letter for o in one.orders if broken_safety(task, ids(o.steps))]
-    for letter in "ABC":
-        assert letters.count(letter) > len(LEARNERS) / 5
+    for letter in "ABCD":
+        assert letters.count(letter) > len(letters) / 8
 
 
 @pytest.mark.slow
@@ -272,5 +284,5 @@ def test_sharing_is_equally_hard(unit, drawn):
         shared = given.several_hands
         part = OrderTask.from_unit(unit, shared.operations)
         plan = with_many_hands(part, shared.takes)
-        assert len(shared.rows) == 7 and 8 <= count_orders(part).value <= 60
+        assert len(shared.rows) == 7
         assert 3 <= len(plan.no_spare) <= 5 and plan.minutes <= 0.8 * plan.alone

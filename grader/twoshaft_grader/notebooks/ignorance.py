@@ -49,6 +49,7 @@ SAFE_MUST_PASS = frozenset(
         "course-and-safety",
         "gear-train-and-checks",
         "measuring-and-tools",
+        "order-of-work",
         "pressed-and-driven",
         "reading-faults",
         "sealant-film",

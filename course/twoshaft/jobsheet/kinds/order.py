@@ -23,10 +23,13 @@ class Order(Listed):
         In the order shown at the start.
     stages : mapping, optional
         Words for the stage that each key belongs to, to group a long list.
+    most_moves : int
+        How many steps may be moved at most; 0 where it does not matter.
     """
 
     steps: Pairs = ()
     stages: Mapping[str, str] | None = None
+    most_moves: int = 0
 
     def __post_init__(self) -> None:
         super().__post_init__()

@@ -22,6 +22,7 @@ from twoshaft.models.order.mark import (
     zero_mark_slip,
 )
 from twoshaft.models.order.model import model_order, sensible_order
+from twoshaft.models.order.moves import mended, moved
 from twoshaft.models.order.ready import Consequence, consequences, ready_steps
 from twoshaft.models.order.replay import Event, Replay, replay
 from twoshaft.models.order.rework import Rework, new_parts, rework
@@ -53,7 +54,9 @@ __all__ = [
     "count_orders",
     "mark",
     "mean_mark",
+    "mended",
     "model_order",
+    "moved",
     "needs_directly",
     "new_parts",
     "plan_slip",

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from twoshaft.models.order import TaskClock, window
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.order_of_work.given import Clock, TimedStep
-from twoshaft.readings.order_of_work.lot import Lot, steps_of
+from twoshaft.readings.order_of_work.lot import BANK, Lot, steps_of
 from twoshaft.records import Option
 
 OPTIONS = 6
@@ -74,6 +74,7 @@ def _try(lot: Lot, clock: TaskClock, stream: Stream) -> Clock | None:
         ends=Option(end, task.label(end)),
         steps=tuple(TimedStep(s, task.label(s), takes[s]) for s in task.steps if s in shown),
         options=steps_of(task, options),
+        answers=BANK.lists["inside"],
         takes={step: takes[step] for step in task.steps if step in shown},
     )
 

@@ -35,19 +35,35 @@ class Group(Row, frozen=True):
 
 
 class WholeUnit(Record, frozen=True):
-    """The whole build, planned with a few steps out of place; ``groups`` are its stages."""
+    """The whole build, planned with a few steps out of place.
+
+    Attributes
+    ----------
+    operations : tuple of str
+    start : tuple of Option
+        The order as planned.
+    groups : tuple of Group
+        The stages of the build.
+    most_moves : int
+        How many steps may be moved at most.
+    """
 
     operations: tuple[str, ...]
     start: tuple[Option, ...]
     groups: tuple[Group, ...]
+    most_moves: int
 
 
 class NextSteps(Record, frozen=True):
-    """A build as far as it has come, in the order done, and steps that may be ready."""
+    """A build as far as it has come, in the order done.
+
+    ``options`` are steps that may be ready; ``answers`` that they are, or what they wait for.
+    """
 
     operations: tuple[str, ...]
     done: tuple[Option, ...]
     options: tuple[Option, ...]
+    answers: tuple[Option, ...]
 
 
 class Buried(Record, frozen=True):
@@ -71,6 +87,8 @@ class Repair(Record, frozen=True):
         The step left out, and the last one built.
     options : tuple of Option
         Steps that may have to come off.
+    answers : tuple of Option
+        What becomes of them.
     undo, do : dict of str to float
         Minutes to take apart and to do again, by step.
     """
@@ -80,6 +98,7 @@ class Repair(Record, frozen=True):
     late: Option
     found_at: Option
     options: tuple[Option, ...]
+    answers: tuple[Option, ...]
     undo: dict[str, float]
     do: dict[str, float]
 
@@ -105,7 +124,7 @@ class Clock(Record, frozen=True):
         The step after which it runs, and the one that must be finished in time.
     steps : tuple of TimedStep
         The options, what has to lie between, and the end.
-    options : tuple of Option
+    options, answers : tuple of Option
     takes : dict of str to float
         Minutes by step.
     """
@@ -118,29 +137,31 @@ class Clock(Record, frozen=True):
     ends: Option
     steps: tuple[TimedStep, ...]
     options: tuple[Option, ...]
+    answers: tuple[Option, ...]
     takes: dict[str, float]
 
 
 class NewParts(Record, frozen=True):
-    """Steps that were undone, in that order, and parts that may have to be new."""
+    """Steps that were undone, in that order, parts, and what is done with them."""
 
     operations: tuple[str, ...]
     stripped: tuple[Option, ...]
     options: tuple[Option, ...]
+    answers: tuple[Option, ...]
 
 
 class Pair(Record, frozen=True):
-    """Two steps of which one comes first, and reasons of which one is theirs."""
+    """Two steps of which one comes first."""
 
     earlier: Option
     later: Option
-    options: tuple[Option, ...]
 
 
 class Why(Record, frozen=True):
-    """Pairs of steps, and the kinds of reason."""
+    """Pairs of steps, reasons of which one fits each, and the kinds of reason."""
 
     pairs: tuple[Pair, ...]
+    reasons: tuple[Option, ...]
     kinds: tuple[Option, ...]
 
 
@@ -170,12 +191,11 @@ class Plan(Row, frozen=True):
 
 
 class Safe(Record, frozen=True):
-    """Plans with one slip each, the letters to choose from, and reasons of which one fits."""
+    """Plans with one slip or none, and what each may lead to."""
 
     operations: tuple[str, ...]
     orders: tuple[Plan, ...]
     options: tuple[Option, ...]
-    reasons: tuple[Option, ...]
 
 
 class Given(Record, frozen=True):

@@ -7,10 +7,12 @@ from functools import cached_property
 from typing import TypeVar
 
 from twoshaft.models.order import OrderTask, Reason, plan_slip, sensible_order
+from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import Lot as CommonLot
 from twoshaft.records import Option
 
+BANK = bank_of("order-of-work")
 T = TypeVar("T")
 
 HANDS = 4

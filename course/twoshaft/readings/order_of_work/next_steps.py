@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
-from twoshaft.models.order import ready_steps, sensible_order
+from twoshaft.models.order import OrderTask, ready_steps, sensible_order
+from twoshaft.models.order.masks import bits
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.order_of_work.given import NextSteps
-from twoshaft.readings.order_of_work.lot import Lot, steps_of
+from twoshaft.readings.order_of_work.lot import BANK, Lot, steps_of
+from twoshaft.records import Option
 
-OPTIONS = 7
-READY = (3, 4)
+OPTIONS = 6
+READY = (2, 3)
 """How many of the options are ready."""
 FEWEST_DONE = 4
 
@@ -35,13 +38,27 @@ def draw(lot: Lot) -> NextSteps:
         )
         right = READY[stream.integer(len(READY))]
         wrong = OPTIONS - right
-        near = [task.steps[i] for missing, i in waiting if missing <= 4][: 2 * wrong]
+        near = [task.steps[i] for missing, i in waiting if 1 <= missing <= 4][: 2 * wrong]
         if len(ready) < right or len(near) < wrong:
             continue
-        options = stream.shuffled(ready)[:right] + stream.shuffled(near)[:wrong]
+        late = stream.shuffled(near)[:wrong]
+        options = stream.shuffled(ready)[:right] + late
+        first = dict.fromkeys(_missing(task, step, mask, stream) for step in late)
         return NextSteps(
             operations=task.steps,
             done=steps_of(task, done),
             options=steps_of(task, stream.shuffled(options)),
+            answers=(
+                *BANK.lists["ready"],
+                *(
+                    Option(step, f"It waits for “{task.label(step)}”")
+                    for step in stream.shuffled([*first])
+                ),
+            ),
         )
     raise lot.too_small("next_steps")
+
+
+def _missing(task: OrderTask, step: str, done: int, stream: Stream) -> str:
+    """One of the steps that a step still waits for."""
+    return task.steps[stream.choice([*bits(task.before[task.number[step]] & ~done)])]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from twoshaft.models.order import OrderTask, count_orders, needs_directly, with_many_hands
+from twoshaft.models.order import OrderTask, needs_directly, with_many_hands
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
 from twoshaft.readings.order_of_work.given import SeveralHands, SharedStep
@@ -10,8 +10,6 @@ from twoshaft.readings.order_of_work.lot import Lot, windows
 from twoshaft.records import Option
 
 STEPS = 7
-ORDERS = (8, 60)
-"""How many orders may work: enough to need thought, few enough to count on paper."""
 QUICKER = 0.8
 """Many hands take at most this share of the time of one pair."""
 WAITS = (3, 5)
@@ -45,10 +43,7 @@ def _worth_planning(part: OrderTask, takes: dict[str, int]) -> bool:
         return False
     if not WAITS[0] <= len(plan.no_spare) <= WAITS[1]:
         return False
-    if any(0 < spare < CLEAR_MINUTES for spare in plan.spare.values()):
-        return False
-    count = count_orders(part)
-    return count.exact and ORDERS[0] <= count.value <= ORDERS[1]
+    return not any(0 < spare < CLEAR_MINUTES for spare in plan.spare.values())
 
 
 def _given(part: OrderTask, takes: dict[str, int], rows: list[str]) -> SeveralHands:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from twoshaft.models.order import OrderTask, Reason, rework
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.order_of_work.given import Buried, Plan, Repair, Safe
-from twoshaft.readings.order_of_work.lot import Lot, steps_of, windows, with_one_slip
+from twoshaft.readings.order_of_work.lot import BANK, Lot, steps_of, windows, with_one_slip
 from twoshaft.records import Option
 from twoshaft.units.sections.order import RuleKind
 
@@ -17,8 +17,10 @@ REPAIR_OPTIONS = 8
 REPAIR_OFF = (2, 3)
 """How many steps have to come off."""
 SAFE_STEPS = 9
-SAFE_ORDERS = ("A", "B", "C")
-SAFE_REASONS = 4
+SAFE_ORDERS = ("A", "B", "C", "D")
+SAFE_REASONS = 3
+NEVER = "Never:"
+"""Stands before the reason of a danger."""
 
 
 def draw_buried(lot: Lot) -> Buried:
@@ -76,6 +78,7 @@ def draw_repair(lot: Lot) -> Repair:
                     late=Option(late, part.label(late)),
                     found_at=Option(built[-1], part.label(built[-1])),
                     options=steps_of(part, stream.shuffled([*off, *near])),
+                    answers=BANK.lists["off"],
                     undo=undo,
                     do=do,
                 )
@@ -90,7 +93,7 @@ def _personal(minutes: float, stream: Stream) -> float:
 
 
 def draw_safe(lot: Lot) -> Safe:
-    """Orders of the same steps, each with one slip, one of which breaks a safety rule."""
+    """Orders of the same steps: one that works, others with a slip, at least one of them grave."""
     task, stream = lot.task, lot.stream.child("safe")
     guards = [b for b in task.bonds if b.reason.safety and len(b.reason.rules) == 1]
     for bond in lot.in_turn("safe", guards):
@@ -103,43 +106,39 @@ def draw_safe(lot: Lot) -> Safe:
             return not reason.safety
 
         for part in windows(lot, stream, SAFE_STEPS, pair):
-            first = with_one_slip(part, part.shown, stream, deadly)
-            if first is None:
-                continue
-            orders = [first]
-            for _ in range(12):
-                other = with_one_slip(part, part.shown, stream, harmless)
-                if other is not None and other not in orders:
-                    orders.append(other)
-                if len(orders) == len(SAFE_ORDERS):
-                    return _safe(lot, part, stream.shuffled(orders), bond.reason)
+            orders = [tuple(part.shown)]
+            wanted = [deadly, harmless, stream.choice((deadly, harmless))]
+            for kind in wanted:
+                for _ in range(4):
+                    order = with_one_slip(part, part.shown, stream, kind)
+                    if order is None or order not in orders:
+                        break
+                if order is not None and order not in orders:
+                    orders.append(order)
+            if len(orders) == len(SAFE_ORDERS):
+                return _safe(lot, part, stream.shuffled(orders), bond.reason)
     raise lot.too_small("safe")
 
 
 def _safe(lot: Lot, part: OrderTask, orders: list[tuple[str, ...]], reason: Reason) -> Safe:
     stream = lot.stream.child("safe reasons")
+    others = stream.shuffled([one for one in lot.unit.rules if one.id not in reason.rules])
     own = set(part.steps)
-    others = [
-        Option(rule.id, rule.reason)
-        for rule in lot.unit.rules
-        if rule.id not in reason.rules
-        and rule.reason != reason.text
-        and lot.task.step_of[rule.later] not in {reason.later, *reason.earlier}
-    ]
-    near = [o for o in stream.shuffled(others) if _rule_steps(lot, o.id) & own]
-    far = [o for o in stream.shuffled(others) if o not in near]
-    texts = {text: rule for rule, text in reversed(near + far)}
-    wrong = [Option(rule, text) for text, rule in reversed(texts.items())][: SAFE_REASONS - 1]
-    if len(wrong) < SAFE_REASONS - 1:
+    others.sort(key=lambda one: (not one.safety, not _rule_steps(lot, one.id) & own))
+    texts = {reason.text: reason.rules[0]}
+    for rule in others:
+        if len(texts) < SAFE_REASONS and rule.reason not in texts:
+            texts[rule.reason] = rule.id
+    if len(texts) < SAFE_REASONS:
         raise lot.too_small("safe")
+    dangers = [Option(rule, f"{NEVER} {text}") for text, rule in texts.items()]
     return Safe(
         operations=part.steps,
         orders=tuple(
             Plan(letter, steps_of(part, order))
             for letter, order in zip(SAFE_ORDERS, orders, strict=True)
         ),
-        options=tuple(Option(letter, f"Order {letter}") for letter in SAFE_ORDERS),
-        reasons=tuple(stream.shuffled([Option(reason.rules[0], reason.text), *wrong])),
+        options=(*BANK.lists["plans"], *stream.shuffled(dangers)),
     )
 
 

@@ -10,6 +10,8 @@ from twoshaft.readings.order_of_work.lot import Lot, steps_of
 
 SLIPS = 7
 """Steps misplaced at the start; putting them all right earns the whole mark."""
+MOVES = 2
+"""So many times as many steps may be moved at most: who moves more makes another plan."""
 
 
 def draw(lot: Lot) -> WholeUnit:
@@ -31,7 +33,7 @@ def draw(lot: Lot) -> WholeUnit:
             break
     if last is None:
         raise lot.too_small("whole_unit")
-    return _given(lot, last)
+    return _given(lot, last, MOVES * wanted)
 
 
 def _misplaced(lot: Lot, stream: Stream, wanted: int) -> list[str] | None:
@@ -54,7 +56,7 @@ def _misplaced(lot: Lot, stream: Stream, wanted: int) -> list[str] | None:
     return None
 
 
-def _given(lot: Lot, order: list[str]) -> WholeUnit:
+def _given(lot: Lot, order: list[str], most_moves: int) -> WholeUnit:
     task = lot.task
     return WholeUnit(
         operations=task.steps,
@@ -63,4 +65,5 @@ def _given(lot: Lot, order: list[str]) -> WholeUnit:
             Group(stage.id, stage.name, tuple(s for s in task.steps if task.stage(s) == stage.id))
             for stage in lot.unit.stages
         ),
+        most_moves=most_moves,
     )

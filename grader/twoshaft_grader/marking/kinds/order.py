@@ -60,6 +60,11 @@ class OrderJudge(Judge):
         if task.start is None:
             task = task.starting_from(key for key, _ in asked.steps)
         slip = order.plan_slip(task, value)
+        if asked.most_moves and not (slip.missing or slip.doubled or slip.foreign):
+            moves = order.moved([key for key, _ in asked.steps], value)
+            if moves > asked.most_moves:
+                far = f"{moves} steps were moved; at most {asked.most_moves} may be."
+                return Judgement(0.0, (far,), safe=not slip.broken_safety)
         share = float(order.mark(task, value))
         safe = not (slip.broken_safety or slip.missing or slip.doubled or slip.foreign)
         cost = _bench_cost(task, value)
@@ -81,7 +86,9 @@ class OrderJudge(Judge):
         )
 
     def solve(self, asked: Order, value: Any) -> Any:
-        """One correct order."""
+        """One correct order, with few steps moved where that is asked."""
+        if asked.most_moves:
+            return asked.store(order.mended(value, [key for key, _ in asked.steps]))
         return asked.store(self.clean(value))
 
     def spread(self, asked: Order, reference: Reference) -> Spread:

@@ -30,12 +30,12 @@ def draw(lot: Lot) -> Why:
             steps = {bond.earlier, bond.later}
             apart = all(not steps & {p.earlier, p.later} for p in picked)
             new_kind = all(bond.reason.kind is not p.reason.kind for p in picked)
-            other = all(bond.reason.text != p.reason.text for p in picked)
-            if len(picked) < PAIRS and apart and other and (new_kind or not fresh_kinds):
+            new_text = all(bond.reason.text != p.reason.text for p in picked)
+            if len(picked) < PAIRS and apart and new_text and (new_kind or not fresh_kinds):
                 picked.append(bond)
     if len(picked) < PAIRS:
         raise lot.too_small("why")
-    own = {step for bond in picked for step in (bond.earlier, bond.later)}
+    own = {number for bond in picked for number in (bond.earlier, bond.later)}
     right = {bond.reason.text: bond.reason.rules[0] for bond in picked}
     stages = {task.stage(bond.reason.later) for bond in picked}
     others = [other for other in stream.shuffled(bonds) if not own & {other.earlier, other.later}]
@@ -46,12 +46,12 @@ def draw(lot: Lot) -> Why:
             texts[other.reason.text] = other.reason.rules[0]
     if len(right) < PAIRS or len(texts) < REASONS:
         raise lot.too_small("why")
-    steps = task.steps
+    names = task.steps
     return Why(
         pairs=tuple(
             Pair(
-                earlier=Option(steps[bond.earlier], task.label(steps[bond.earlier])),
-                later=Option(steps[bond.later], task.label(steps[bond.later])),
+                earlier=Option(names[bond.earlier], task.label(names[bond.earlier])),
+                later=Option(names[bond.later], task.label(names[bond.later])),
             )
             for bond in picked
         ),

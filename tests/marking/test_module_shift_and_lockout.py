@@ -90,12 +90,47 @@ def test_half_a_proof_fails_the_outcome_whatever_the_points(marked):
     assert result.points > 0.9 * result.maximum
 
 
-def test_a_wrong_rail_fails_the_interlock(marked):
-    def locked(given, answers):
-        return next(r for r, _ in given["interlock"]["rails"] if r != answers["interlock-free"])
+EACH = {
+    "lockout-reading": "prove-lockout",
+    "detent-verdict": "detent-force",
+    "interlock-why": "interlock-holds",
+    "interlock-free": "interlock-holds",
+    "interlock-pin": "interlock-holds",
+    "unseen-do": "choose-hand-test",
+    "pin-verdict": "build-selector",
+    "safe-do": "selector-safety",
+}
+"""Fields of which every line decides, and their outcomes."""
 
-    fields, result = marked("m2", interlock_free=locked)
-    assert fields["interlock-free"].share == 0 and not result.met
+
+def stored(answers):
+    return [f"{line}={option}" for line, option in answers.items()]
+
+
+@pytest.mark.parametrize("name", EACH)
+def test_one_line_wrong_fails_the_outcome_and_says_why(module, marked, name):
+    clean = module.clean("m2")
+    right, asked = clean.references[name].value, clean.fields[name]
+    for line, _ in asked.lines:
+        for option, _ in asked.options:
+            if option == right[line]:
+                continue
+            wrong = stored(dict(right) | {line: option})
+            fields, mark = marked("m2", **{name.replace("-", "_"): wrong})
+            (met,) = [one.met for one in mark.outcomes if one.id == EACH[name]]
+            assert fields[name].share < 1 and not fields[name].passed and not met
+            assert len(" ".join(fields[name].sentences)) > 60
+
+
+@pytest.mark.parametrize("name", EACH)
+def test_blank_and_one_answer_everywhere_pass_no_deciding_question(module, marked, name):
+    asked = module.clean("m2").fields[name]
+    for answers in [
+        [],
+        *([f"{line}={key}" for line, _ in asked.lines] for key, _ in asked.options),
+    ]:
+        fields, _ = marked("m2", **{name.replace("-", "_"): answers})
+        assert not fields[name].passed and fields[name].share < 0.5
 
 
 def test_another_way_round_proves_it_as_well(marked):

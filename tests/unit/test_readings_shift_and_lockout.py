@@ -1,6 +1,7 @@
 """What learners are given in the module Shift mechanism: their own, equally hard, no answers."""
 
 import json
+import statistics
 from collections import Counter
 
 import pytest
@@ -9,12 +10,24 @@ from twoshaft.errors import UnitFileError
 from twoshaft.models import shift
 from twoshaft.models.order import OrderTask
 from twoshaft.models.order.mark import chance_r0
+from twoshaft.questions import bank_of
 from twoshaft.readings import draw, given_in
 from twoshaft.readings.shift_and_lockout import TASKS
 from twoshaft.records import to_json
 from twoshaft.units.quantities import Q
 
 LEARNERS = [f"a{i:03d}" for i in range(200)]
+
+
+SCENES = {
+    "two_at_once": lambda given: given.interlock.does,
+    "sure": lambda given: given.unseen,
+    "safe": lambda given: given.safe,
+}
+
+
+def ids(scenes):
+    return {line.id for line in scenes.lines}
 
 
 def given_to(unit, learner, attempt=1, salt="salt"):
@@ -47,18 +60,18 @@ def test_a_resit_changes_the_task_not_only_the_numbers(unit):
         assert one.symptoms.misbuilds != two.symptoms.misbuilds
         assert one.one_test.name != two.one_test.name
         assert one.order.operations != two.order.operations
-        assert (one.interlock.gear, one.interlock.missing) != (
-            two.interlock.gear,
-            two.interlock.missing,
-        )
+        assert one.interlock.cases != two.interlock.cases
+        for pick in SCENES.values():
+            assert not ids(pick(one)) & ids(pick(two))
 
 
 def test_records_are_what_the_mechanism_does(unit, drawn):
     """Every record fits some mechanism of the unit, made again from its plain data."""
     for given in list(drawn.values())[:40]:
         mirror = given.gate.mirror
-        for task in ("one_test", "explain", "lockout"):
-            work = shift.read_record(getattr(given, task).record.lines)
+        records = [given.one_test.record, given.explain.record, *given.lockout.records]
+        for task in records:
+            work = shift.read_record(task.lines)
             builds = [[], *([m.id] for m in unit.shift.misbuilds)]
             fitting = [
                 b for b in builds if shift.explains(shift.fitted(unit.shift, b, mirror), work)
@@ -109,8 +122,10 @@ def test_readings_of_the_proof_come_up_evenly(unit, drawn):
     seen = Counter()
     for given in drawn.values():
         own = shift.mirrored(unit.shift, *given.gate.mirror)
-        work = shift.read_record(given.lockout.record.lines)
-        seen[shift.lockout_reading(own, work, "fifth", "reverse")] += 1
+        works = [shift.read_record(record.lines) for record in given.lockout.records]
+        says = [shift.lockout_reading(own, work, "fifth", "reverse") for work in works]
+        assert len(says) == 4 and len(set(says)) == 3
+        seen.update(says)
     assert set(seen) == {"proven", "fails", "half", "no-gear"} and min(seen.values()) > 30
 
 
@@ -133,9 +148,46 @@ def test_the_order_is_equally_hard_for_all(unit, drawn):
 
 def test_one_rail_free_and_one_locked(unit, drawn):
     for given in drawn.values():
-        lock = given.interlock
-        left = shift.without_pin(unit.shift, lock.missing.id)
-        assert len(shift.locked_rails(left, lock.gear)) == 1
+        assert len({(case.gear, case.missing.id) for case in given.interlock.cases}) == 2
+        for case in given.interlock.cases:
+            left = shift.without_pin(unit.shift, case.missing.id)
+            assert len(shift.locked_rails(left, case.gear)) == 1
+
+
+def test_what_is_beside_the_own_part_lies_clear_and_no_verdict_does_for_all(drawn):
+    pins, ends, pulls = Counter(), Counter(), Counter()
+    for given in drawn.values():
+        for one in given.interlock.others:
+            assert one.free_mm == one.gear_mm or abs(one.free_mm - one.limit_mm) >= 0.09
+            pins[one.free_mm == one.gear_mm, one.free_mm <= one.limit_mm] += 1
+        does = set()
+        for one in given.pin.others:
+            short = one.struck_mm + one.far_mm < 2 * one.least_mm
+            found = [end >= one.least_mm for end in (one.struck_mm, one.far_mm)]
+            does.add("shorter" if short else tuple(found))
+        assert len(does) == 3
+        ends.update(does)
+        for one in given.detent.others:
+            low, high = one.limits_n
+            assert min(abs(pull - limit) for pull in one.pulls_n for limit in (low, high)) >= 2
+            inside = {low <= pull <= high for pull in one.pulls_n}
+            pulls["again" if len(inside) > 1 else "fit" if True in inside
+                  else max(one.pulls_n) < low] += 1  # fmt: skip
+    assert len(pins) == 3 and min(pins.values()) > 60
+    assert len(ends) == 4 and min(ends.values()) > 60
+    assert len(pulls) == 4 and min(pulls.values()) > 60
+
+
+@pytest.mark.parametrize("name", SCENES)
+def test_scenes_are_dealt_evenly_and_filled_with_figures_of_ones_own(drawn, name):
+    counts = Counter()
+    for given in drawn.values():
+        scenes = SCENES[name](given)
+        assert len(ids(scenes)) == 4 and not any("{" in line.text for line in scenes.lines)
+        counts.update(ids(scenes))
+    every = bank_of("shift-and-lockout").lists[name]
+    assert set(counts) == {one.id for one in every}
+    assert min(counts.values()) > 0.5 * statistics.mean(counts.values())
 
 
 def test_a_unit_without_a_lockout_is_told(unit):

@@ -53,6 +53,7 @@ SAFE_MUST_PASS = frozenset(
         "pressed-and-driven",
         "reading-faults",
         "sealant-film",
+        "shift-and-lockout",
         "shims-and-preload",
         "threaded-joints",
         "whole-build",

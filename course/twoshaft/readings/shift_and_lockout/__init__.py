@@ -10,6 +10,7 @@ from twoshaft.readings.shift_and_lockout import (
     interlock,
     misbuilds,
     safety,
+    unseen,
 )
 from twoshaft.readings.shift_and_lockout.given import Given
 from twoshaft.readings.shift_and_lockout.lot import Lot
@@ -28,7 +29,7 @@ TASKS = {
     "symptoms": misbuilds.draw_symptoms,
     "one_test": hand_tests.draw_one_test,
     "explain": hand_tests.draw_explain,
-    "unseen": misbuilds.draw_unseen,
+    "unseen": unseen.draw,
     "order": build_order.draw,
     "pin": finger_pin.draw,
     "safe": safety.draw,

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from twoshaft.models.shift import detent_force
-from twoshaft.readings.shift_and_lockout.given import Detent, Lever, Named
-from twoshaft.readings.shift_and_lockout.lot import BANK, Lot, options
+from twoshaft.readings.keyed import Stream
+from twoshaft.readings.shift_and_lockout.given import Detent, Lever, Named, Pulls
+from twoshaft.readings.shift_and_lockout.lot import BANK, Lot
 from twoshaft.units.quantities import Q
 
 GUARD = 0.06
@@ -19,11 +20,11 @@ def draw_detent(lot: Lot) -> Detent:
         raise lot.too_small("detent")
     stream = lot.stream.child("detent")
     detent = lot.in_turn("detent rail", lot.shift.detents)[0]
-    wanted = lot.in_turn("detent verdict", [one.id for one in BANK.lists["spring"]])[0]
+    wanted = lot.in_turn("detent verdict", ("fit", "weak", "strong"))[0]
     names = {body.id: body.name for body in lot.shift.passive}
     for _ in range(TRIES):
         rate = round(detent.spring_rate_n_per_mm * stream.uniform(0.9, 1.15), 1)
-        ramp = float(round(detent.ramp_deg + stream.uniform(-4, 4)))
+        ramp = round(2 * (detent.ramp_deg + stream.uniform(-5, 5))) / 2
         depth = round(detent.notch_depth_mm * stream.uniform(0.9, 1.1), 1)
         nominal = _leaving(detent.spring_force_n, ramp, detent.friction)
         limits = round(nominal * (1 - SPREAD)), round(nominal * (1 + SPREAD))
@@ -43,9 +44,32 @@ def draw_detent(lot: Lot) -> Detent:
                 friction=detent.friction,
                 depth_mm=depth,
                 limits_n=limits,
-                verdicts=options(stream, "spring"),
+                others=_others(stream, wanted),
+                verdicts=BANK.lists["spring"],
             )
     raise lot.too_small("detent")
+
+
+def _others(stream: Stream, own: str) -> tuple[Pulls, ...]:
+    """Rails of which one was pulled unevenly, and two are not as the learner's own spring is."""
+    kinds = [one.id for one in BANK.lists["spring"] if one.id not in (own, "again")]
+    return tuple(_pulls(stream, kind) for kind in stream.shuffled(["again", *kinds]))
+
+
+def _pulls(stream: Stream, kind: str) -> Pulls:
+    """Three pulls near each other, inside or beside their limits; or one of them far off."""
+    low = 24 + stream.integer(30)
+    high = low + 14 + stream.integer(10)
+    middle = {
+        "fit": low + 4 + stream.integer(high - low - 7),
+        "weak": low - 4 - stream.integer(6),
+        "strong": high + 4 + stream.integer(9),
+        "again": low + 3 + stream.integer(4),
+    }[kind]
+    pulls = [middle, middle + 1, middle + stream.choice((-1, 2))]
+    if kind == "again":
+        pulls[2] = high + 6 + stream.integer(12)
+    return Pulls(tuple(stream.shuffled(pulls)), (low, high))
 
 
 def draw_lever(lot: Lot) -> Lever:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from twoshaft.models.shift import Line
-from twoshaft.records import Option, Record, Row
+from twoshaft.records import Option, Record, Row, Scenes
 
 
 class Named(Row, frozen=True):
@@ -33,6 +33,20 @@ class Gate(Record, frozen=True):
     plan: dict[str, Any]
 
 
+class Pulls(Record, frozen=True):
+    """Pulls [N] on another rail that left its notch, and the limits there."""
+
+    pulls_n: tuple[int, ...]
+    limits_n: tuple[int, int]
+
+    @property
+    def text(self) -> str:
+        """As it is asked."""
+        low, high = self.limits_n
+        pulls = ", ".join(map(str, self.pulls_n))
+        return f"pulled out of the notch with {pulls} N; limits {low} to {high} N"
+
+
 class Detent(Record, frozen=True):
     """A spring as measured on the bench, with the notch that its ball lies in.
 
@@ -45,6 +59,8 @@ class Detent(Record, frozen=True):
         Flank of the notch from the rail's axis, friction on it, and depth of the notch.
     limits_n : pair of int
         Least and most force along the rail to leave the notch.
+    others : tuple of Pulls
+        Other rails.
     verdicts : tuple of Option
     """
 
@@ -56,6 +72,7 @@ class Detent(Record, frozen=True):
     friction: float
     depth_mm: float
     limits_n: tuple[int, int]
+    others: tuple[Pulls, ...]
     verdicts: tuple[Option, ...]
 
 
@@ -78,15 +95,38 @@ class Lever(Record, frozen=True):
     way_mm: float
 
 
+class LeftOut(Record, frozen=True):
+    """A gear that is in, and a pin that is left out."""
+
+    gear: str
+    missing: Named
+
+
+class Moved(Record, frozen=True):
+    """How far [mm] a rail that should be locked moves, how far it may, how far to its gear."""
+
+    free_mm: float
+    limit_mm: float
+    gear_mm: float
+
+    @property
+    def text(self) -> str:
+        """As it is asked."""
+        end = "until its gear is in" if self.free_mm >= self.gear_mm else "and stops"
+        return f"moves {self.free_mm:.1f} mm {end}; {self.limit_mm:.1f} mm are allowed"
+
+
 class Interlock(Record, frozen=True):
-    """A gear that is in, a pin that is not, and another pin that was measured.
+    """Gears at once; gears that are in and pins that are not; a pin that was measured, and others.
 
     Attributes
     ----------
-    gear : str
-    missing : Named
-        The pin that is left out.
+    does : Scenes
+        What a vehicle does.
+    cases : tuple of LeftOut
     rails : tuple of Option
+    says : tuple of Option
+        What may be said of a rail.
     pin : str
         Name of the pin that was measured.
     notch_mm, gap_mm, length_mm : float
@@ -95,20 +135,23 @@ class Interlock(Record, frozen=True):
         Flank of the notch from the rail's axis.
     limit_mm : float
         Most free movement of a rail that is locked.
-    verdicts, reasons : tuple of Option
+    others : tuple of Moved
+        Rails on the benches beside.
+    verdicts : tuple of Option
     """
 
-    gear: str
-    missing: Named
+    does: Scenes
+    cases: tuple[LeftOut, ...]
     rails: tuple[Option, ...]
+    says: tuple[Option, ...]
     pin: str
     notch_mm: float
     gap_mm: float
     length_mm: float
     ramp_deg: float
     limit_mm: float
+    others: tuple[Moved, ...]
     verdicts: tuple[Option, ...]
-    reasons: tuple[Option, ...]
 
 
 class Written(Row, frozen=True):
@@ -127,11 +170,11 @@ class HandRecord(Record, frozen=True):
 
 
 class Lockout(Record, frozen=True):
-    """The direct shift that must be stopped, by its gears, and a record of a proof to be read."""
+    """The direct shift that must be stopped, by its gears, and records of proofs to be read."""
 
     earlier: str
     later: str
-    record: HandRecord
+    records: tuple[HandRecord, ...]
     readings: tuple[Option, ...]
 
 
@@ -163,19 +206,27 @@ class Explain(Record, frozen=True):
     options: tuple[Option, ...]
 
 
-class Unseen(Record, frozen=True):
-    """Misbuilds of which the hand test shows all but one, why, and what makes sure of it."""
-
-    options: tuple[Option, ...]
-    why: tuple[Option, ...]
-    measures: tuple[Option, ...]
-
-
 class Order(Record, frozen=True):
     """Steps to be put into order: their ids, and the start order, which earns nothing."""
 
     operations: tuple[str, ...]
     start: tuple[Option, ...]
+
+
+class Ends(Record, frozen=True):
+    """Another pin: how deep [mm] its ends lie, and how deep each must lie."""
+
+    struck_mm: float
+    far_mm: float
+    least_mm: float
+
+    @property
+    def text(self) -> str:
+        """As it is asked."""
+        return (
+            f"struck end {self.struck_mm:.2f} mm deep, other end {self.far_mm:.2f} mm; "
+            f"least {self.least_mm:.2f} mm"
+        )
 
 
 class Pin(Record, frozen=True):
@@ -187,6 +238,7 @@ class Pin(Record, frozen=True):
         Diameter of the hub, length of the pin.
     struck_mm, least_mm : float
         How deep the struck end lies below the surface, and how deep each end must lie.
+    others : tuple of Ends
     verdicts : tuple of Option
     """
 
@@ -194,13 +246,8 @@ class Pin(Record, frozen=True):
     pin_mm: float
     struck_mm: float
     least_mm: float
+    others: tuple[Ends, ...]
     verdicts: tuple[Option, ...]
-
-
-class Safe(Record, frozen=True):
-    """What may be done before a detent plug is undone."""
-
-    options: tuple[Option, ...]
 
 
 class Given(Record, frozen=True):
@@ -215,7 +262,7 @@ class Given(Record, frozen=True):
     symptoms: Symptoms
     one_test: OneTest
     explain: Explain
-    unseen: Unseen
+    unseen: Scenes
     order: Order
     pin: Pin
-    safe: Safe
+    safe: Scenes

@@ -32,6 +32,7 @@ from twoshaft.records import labels
 Part = tuple[str, list[str]]
 """Moves that are written down together: title and codes."""
 OPTIONS = 7
+READ = 3
 MOST_RIGHT = 4
 LEAST_WRONG = 3
 
@@ -79,7 +80,7 @@ def _outcome(made: Sequence[Done]) -> str:
 
 
 def draw_lockout(lot: Lot) -> Lockout:
-    """The direct shift to be proven, and a record of such a proof to be read."""
+    """The direct shift to be proven, and records of such proofs to be read."""
     stream, block = lot.stream.child("lockout"), lot.shift.must_block[0]
     moves = lockout_moves(lot.own, block.earlier, block.later)
     direct = moves[:3]
@@ -93,12 +94,13 @@ def draw_lockout(lot: Lot) -> Lockout:
             made = made[:3]
         by_reading.setdefault(reading, []).append(made)
     readings = [one.id for one in BANK.lists["lockout_says"] if one.id in by_reading]
-    shown = lot.in_turn("lockout reading", readings)[0]
-    made = stream.choice(by_reading[shown])
+    # All readings but one, and one of them twice: no answer does for every record.
+    shown = lot.in_turn("lockout reading", readings)[:READ]
+    shown = stream.shuffled([*shown, stream.choice(shown)])
     return Lockout(
         earlier=block.earlier,
         later=block.later,
-        record=record(lot, made),
+        records=tuple(record(lot, stream.choice(by_reading[one])) for one in shown),
         readings=options(stream, "lockout_says"),
     )
 

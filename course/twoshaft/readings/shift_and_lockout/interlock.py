@@ -1,21 +1,22 @@
-"""Which rails a gear locks, and what a worn pin leaves free."""
+"""Two gears at once, which rails a gear locks, and what a worn pin leaves free."""
 
 from __future__ import annotations
 
 from twoshaft.models.shift import free_movement, locked_rails, pin_play, without_pin
 from twoshaft.readings.keyed import Stream
-from twoshaft.readings.shift_and_lockout.given import Interlock, Named
-from twoshaft.readings.shift_and_lockout.lot import BANK, Lot, options
+from twoshaft.readings.shift_and_lockout.given import Interlock, LeftOut, Moved, Named
+from twoshaft.readings.shift_and_lockout.lot import BANK, Lot
 from twoshaft.records import Option
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.shift import Interlock as InterlockPin
 
+CASES = 2
 GUARD_MM = 0.12
 TRIES = 200
 
 
 def draw(lot: Lot) -> Interlock:
-    """A gear that is in, a pin that is not, and a pin that was measured."""
+    """Gears that are in, pins that are not; a pin that was measured, and rails beside it."""
     stream, shift = lot.stream.child("interlock"), lot.shift
     names = {body.id: body.name for body in shift.passive}
     cases = []
@@ -26,21 +27,34 @@ def draw(lot: Lot) -> Interlock:
                 # Some rails still locked, some free: neither "all" nor "none" is the answer.
                 if gear and 0 < len(locked_rails(left, gear)) < len(shift.rails) - 1:
                     cases.append((gear, pin))
-    if not cases:
+    if len(cases) < CASES:
         raise lot.too_small("interlock")
-    gear, missing = lot.in_turn("interlock case", cases)[0]
-    pin = lot.in_turn("interlock pin", [p for p in shift.interlocks if p is not missing])[0]
-    wanted = lot.in_turn("interlock verdict", [one.id for one in BANK.lists["interlock_pin"]])[0]
-    rails = stream.shuffled([Option(rail.body, names[rail.body]) for rail in shift.rails])
+    chosen = lot.next_ones("interlock case", cases, CASES)
+    pin = lot.in_turn("interlock pin", list(shift.interlocks))[0]
+    wanted = lot.in_turn("interlock verdict", ("keep", "renew"))[0]
+    beside = ["missing", "missing", "renew" if wanted == "keep" else "keep"]
+    beside[1] = stream.choice(("keep", "renew", "missing"))
     return Interlock(
-        gear=gear,
-        missing=Named(missing.id, missing.name),
-        rails=tuple(rails),
+        does=lot.asked("two_at_once"),
+        cases=tuple(LeftOut(gear, Named(out.id, out.name)) for gear, out in chosen),
+        rails=tuple(Option(rail.body, names[rail.body]) for rail in shift.rails),
+        says=BANK.lists["rail"],
         pin=pin.name,
         **_measured(lot, stream, pin, wanted),
-        verdicts=options(stream, "interlock_pin"),
-        reasons=options(stream, "two_at_once"),
+        others=tuple(_moved(stream, kind) for kind in stream.shuffled(beside)),
+        verdicts=BANK.lists["interlock_pin"],
     )
+
+
+def _moved(stream: Stream, kind: str) -> Moved:
+    """A rail that moves within its limit, beyond it, or all the way into its gear."""
+    limit, gear = round(0.4 + 0.1 * stream.integer(6), 1), round(7 + 0.1 * stream.integer(25), 1)
+    free = {
+        "keep": limit - 0.1 * (1 + stream.integer(3)),
+        "renew": limit + 0.2 + 0.1 * stream.integer(16),
+        "missing": gear,
+    }[kind]
+    return Moved(round(free, 1), limit, gear)
 
 
 def _measured(lot: Lot, stream: Stream, pin: InterlockPin, wanted: str) -> dict[str, float]:
@@ -51,14 +65,15 @@ def _measured(lot: Lot, stream: Stream, pin: InterlockPin, wanted: str) -> dict[
         play = stream.uniform(0.1, 1.3)
         length = round(notch + gap - play, 2)
         limit = round(stream.uniform(0.4, 0.7), 1)
+        ramp = round(2 * (pin.ramp_deg + stream.uniform(-6, 6))) / 2
         found = pin_play(Q(notch, "mm"), Q(gap, "mm"), Q(length, "mm"))
-        free = float(free_movement(found, Q(pin.ramp_deg, "deg")).magnitude)
+        free = float(free_movement(found, Q(ramp, "deg")).magnitude)
         if abs(free - limit) >= GUARD_MM and ("keep" if free <= limit else "renew") == wanted:
             return {
                 "notch_mm": notch,
                 "gap_mm": gap,
                 "length_mm": length,
-                "ramp_deg": pin.ramp_deg,
+                "ramp_deg": ramp,
                 "limit_mm": limit,
             }
     raise lot.too_small("interlock")

@@ -18,13 +18,15 @@ from twoshaft.models.shift import (
 from twoshaft.models.shift.handwork import Done
 from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
+from twoshaft.readings.lots import SLEEVES
 from twoshaft.readings.lots import Lot as CommonLot
 from twoshaft.readings.shift_and_lockout.given import Named
-from twoshaft.records import Option
+from twoshaft.records import Option, Scenes
 from twoshaft.units.sections.shift import Shift
 
 BANK = bank_of("shift-and-lockout")
 
+SCENES = 4
 MIRRORS = ((), ("travel",), ("turn",), ("travel", "turn"))
 
 
@@ -85,9 +87,37 @@ class Lot(CommonLot):
         """Kinds of symptom that a misbuild shows."""
         return symptoms(proof_with(self.shift, misbuild))
 
+    def asked(self, name: str, count: int = SCENES) -> Scenes:
+        """So many scenes of a list of the bank, with the answers that each of them offers."""
+        stream = self.stream.child(name)
+        return self.scenes_asked(name, BANK, count, lambda: _figures(stream))
+
     def made(self, misbuilds: Sequence[str], moves: Sequence[str]) -> tuple[Done, ...]:
         """Moves made on the learner's mechanism with some misbuilds in it."""
         return follow(self.fitted(*misbuilds), moves)
+
+
+def _figures(stream: Stream) -> dict[str, object]:
+    """What scenes are filled with: gears, speeds, lengths, counts, times, forces, air."""
+    pair = [stream.choice(sleeve) for sleeve in stream.shuffled(SLEEVES)]
+    pins = 3 + stream.integer(4)
+    return {
+        "a": pair[0],
+        "b": pair[1],
+        "speed": 20 + 5 * stream.integer(13),
+        "rpm": 900 + 100 * stream.integer(25),
+        "tenths": 2 + stream.integer(8),
+        "pins": pins,
+        "before": pins - 1,
+        "minutes": 4 + stream.integer(26),
+        "times": 2 + stream.integer(5),
+        "turns": 2 + stream.integer(9),
+        "m": 2 + stream.integer(7),
+        "cm": 15 + 5 * stream.integer(8),
+        "mm": 5 + stream.integer(5),
+        "n": 60 + 5 * stream.integer(30),
+        "bar": 2 + stream.integer(5),
+    }
 
 
 def options(stream: Stream, name: str) -> tuple[Option, ...]:

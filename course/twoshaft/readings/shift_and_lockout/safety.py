@@ -1,14 +1,11 @@
-"""What to do before a detent plug is undone."""
+"""Springs, balls and hands: what to do in a few situations."""
 
 from __future__ import annotations
 
-from twoshaft.readings.shift_and_lockout.given import Safe
-from twoshaft.readings.shift_and_lockout.lot import BANK, Lot
+from twoshaft.readings.shift_and_lockout.lot import Lot
+from twoshaft.records import Scenes
 
 
-def draw(lot: Lot) -> Safe:
-    """Three things to tick that belong there, eye protection always, and three that do not."""
-    stream, (eyes, *others) = lot.stream.child("safe"), BANK.lists["careful"]
-    right = [eyes, *lot.in_turn("safe right", others)[:2]]
-    wrong = lot.in_turn("safe wrong", BANK.lists["danger"])[:3]
-    return Safe(options=tuple(stream.shuffled([*right, *wrong])))
+def draw(lot: Lot) -> Scenes:
+    """Some situations, and what may be done in each."""
+    return lot.asked("safe")

@@ -36,7 +36,7 @@ where = "05-shims-and-preload"
 # %% [markdown] tags=["task"]
 # ## 1. Which way does it work?
 #
-# Three arrangements, drawn to show the principle. In each the shim gets **thicker**. Say what that does, and why.
+# Four arrangements, drawn to show the principle. In each the shim gets **thicker**. Say what that does, and why.
 #
 # Then the shim in case A is changed as the table says. What does the pair have afterwards? Write preload as a plus, end play as a minus. *8 points.*
 
@@ -56,32 +56,35 @@ given_table("Case A", ["it has now", "shim now, mm", "new shim, mm"],
 # %% tags=["form"]
 sheet.form(
     "signs",
-    *[sheet.choice(f"signs-{case.name.lower()}", f"Case {case.name}: what does a thicker shim do?",
-                   options=given.signs.options) for case in given.signs.cases],
+    sheet.each("signs-cases", "What does a thicker shim do?", options=given.signs.options,
+               lines=[(case.name.lower(), f"case {case.name}") for case in given.signs.cases]),
     sheet.number("signs-after", "Case A with the new shim: setting, preload plus, end play minus", "mm"),
 )
 
 # %% tags=["reference"]
-RING = {"behind-outer-ring": "outer", "between-outer-rings": "outer", "behind-inner-ring": "inner",
-        "between-inner-rings": "inner", "under-cover": "cover"}
-ways = {}
+RING = {"behind-outer-ring": "outer", "between-outer-rings": "outer", "under-cover": "outer",
+        "behind-inner-ring": "inner", "between-inner-rings": "inner"}
+MOVES = {"outer": "The shim lies at the outer rings, so it is an outer ring that moves, by itself or with its cover.",
+         "inner": "The shim lies at the inner rings, so it is an inner ring that moves."}
+onto, why = {}, {}
 for case in given.signs.cases:
-    word = "tighter" if shim.shim_sign(case.arrangement, case.place) > 0 else "looser"
-    right = f"{word}-{RING[case.place]}"
-    slips = [Slip(key, 0.25 if key.startswith(word) else 0,
-                  "The direction is right; look again at which ring the shim moves."
-                  if key.startswith(word) else "Follow the ring that moves: onto its rollers, or away?")
-             for key in labels(given.signs.options) if key != right]
-    ways[case.name] = ref(f"signs-{case.name.lower()}", right, weight=2, outcome="shim-direction",
-                     slips=slips, lesson=f"{where}#which-way-does-it-work")
+    word, ring = "tighter" if shim.shim_sign(case.arrangement, case.place) > 0 else "looser", RING[case.place]
+    onto[case.name.lower()] = f"{word}-{ring}"
+    why[case.name.lower()] = {id: "Follow the ring that moves: onto its rollers, or away?" if id.endswith(ring) else MOVES[ring]
+                              for id in labels(given.signs.options) if id != f"{word}-{ring}"}
+
+# %% tags=["reference"]
+ways = ref("signs-cases", onto, weight=6, outcome="shim-direction", shows=("which-ring", "both-ways"),
+           lesson=f"{where}#which-way-does-it-work",
+           slips=line_reasons([(id, "") for id in onto], given.signs.options, onto, why))
 
 # %% tags=["reference"]
 change = given.signs.change
 before = change.amount_mm * (1 if change.kind == "preload" else -1)
 moved = change.after_mm - change.before_mm
-sign = 1 if ways["A"].startswith("tighter") else -1
+sign = 1 if ways["a"].startswith("tighter") else -1
 ref(
-    "signs-after", Q(before + sign * moved, "mm"), weight=2, outcome="work-out-shim", tolerance=EXACT,
+    "signs-after", Q(before + sign * moved, "mm"), weight=2, outcome="work-out-shim", shows="from-gap-on", tolerance=EXACT,
     lesson=f"{where}#which-way-does-it-work",
     slips=[Slip(Q(before - sign * moved, "mm"), 0,
                 "You went the other way than the direction of this arrangement.")],
@@ -133,10 +136,10 @@ why = {id: {"same": MOVED, turned_round[id]: OTHER_WAY} if sign else STAYED for 
 
 # %% tags=["reference"]
 lines = [(one.id, one.text) for one in stack.swaps]
-direction = ref("stack-direction", does, weight=3, outcome="shim-direction", must_pass=True,
+direction = ref("stack-direction", does, weight=3, outcome="shim-direction", shows="both-ways", must_pass=True,
                 lesson=f"{where}#which-way-does-it-work",
                 slips=line_reasons(lines, stack.directions, does, why))
-gap = ref("stack-gap", built.shim_for(Q(0.0, "mm")), weight=2, outcome="work-out-shim", tolerance=NEAR,
+gap = ref("stack-gap", built.shim_for(Q(0.0, "mm")), weight=2, outcome="work-out-shim", shows="signs", tolerance=NEAR,
           lesson=f"{where}#from-the-stack-to-the-shim")
 
 # %% tags=["reference"]
@@ -146,9 +149,9 @@ target = [Q(stack.low_mm, "mm"), Q(stack.high_mm, "mm")]
 ends = [gap + way * (built.shim_for(limit) - exact) for limit in target]
 other = [2 * gap - end for end in ends]
 wrong = "This is the limit on the other side of the gap: the direction is turned round."
-thin = ref("stack-thin", min(ends), outcome="work-out-shim", tolerance=NEAR,
+thin = ref("stack-thin", min(ends), outcome="work-out-shim", shows="from-gap-on", tolerance=NEAR,
            lesson=f"{where}#from-the-stack-to-the-shim", slips=[Slip(min(other), 0, wrong)])
-thick = ref("stack-thick", max(ends), outcome="work-out-shim", tolerance=NEAR,
+thick = ref("stack-thick", max(ends), outcome="work-out-shim", shows="from-gap-on", tolerance=NEAR,
             lesson=f"{where}#from-the-stack-to-the-shim", slips=[Slip(max(other), 0, wrong)])
 
 # %% tags=["reference"]
@@ -161,7 +164,7 @@ safe = {key for key, total in totals.items() if low + doubt <= total <= high - d
 gamble = [key for key, total in totals.items() if key not in safe and low - slack <= total <= high + slack]
 far = [key for key in totals if key not in safe and key not in gamble]
 picked = ref(
-    "stack-shim", safe, weight=3, outcome="choose-shim", lesson=f"{where}#choosing-from-the-set",
+    "stack-shim", safe, weight=3, outcome="choose-shim", shows="guard-band", lesson=f"{where}#choosing-from-the-set",
     slips=[*[Slip(key, 0.3, "It meets the target on paper, but by less than the doubt of the stack.")
              for key in gamble],
            *[Slip(key, 0, "It does not lie between your thinnest and your thickest shim.") for key in far]],
@@ -204,28 +207,28 @@ sheet.form(
 middle = (low + high) / 2
 total = min((totals[key] for key in picked), key=lambda mm: abs(mm - middle))
 setting = ref(
-    "follow-setting", way * (built.interference(total) - built.interference(gap)), outcome="work-out-shim",
+    "follow-setting", way * (built.interference(total) - built.interference(gap)), outcome="work-out-shim", shows="from-gap-on",
     tolerance=EXACT, lesson=f"{where}#from-the-stack-to-the-shim",
 )
 pair = bearing.Pair.from_support(support, bearings)
-preload = ref("follow-preload", pair.preload(setting), outcome="work-out-shim",
+preload = ref("follow-preload", pair.preload(setting), outcome="work-out-shim", shows="from-gap-on",
               tolerance={"relative": 0.02, "absolute": Q(25, "N")}, lesson=f"{where}#pull-on-a-cord")
 
 # %% tags=["reference"]
 together = bearing.turned(support, bearings, preload, stack.kinds)
 alone = bearing.turned(support, bearings, preload)
-torque = ref("follow-torque", together.torque, outcome="work-out-shim", tolerance=0.03,
+torque = ref("follow-torque", together.torque, outcome="work-out-shim", shows="from-gap-on", tolerance=0.03,
              lesson=f"{where}#pull-on-a-cord",
              slips=[Slip(alone.torque, 0.4, "These are the bearings alone; more turns with them.")]
              if stack.drags else [])
 felt = bearing.Turned("all of it", (Part("all of it", torque.m_as("N*m")),))
 pull = bearing.cord_pull(felt, Q(stack.drum_mm, "mm")).force
-ref("follow-pull", pull, outcome="work-out-shim", tolerance=0.03, lesson=f"{where}#pull-on-a-cord",
+ref("follow-pull", pull, outcome="work-out-shim", shows="from-gap-on", tolerance=0.03, lesson=f"{where}#pull-on-a-cord",
     slips=[Slip(pull / 2, 0.3, "You divided by the diameter; the cord pulls at the radius.")])
 
 # %% tags=["reference"]
 heat = Q(sum(one.change_um for one in stack.warm), "um").to("mm")
-ref("follow-warm", setting + heat, outcome="warm-setting", tolerance=EXACT, weight=2,
+ref("follow-warm", setting + heat, outcome="warm-setting", shows="sign", tolerance=EXACT, weight=2,
     lesson=f"{where}#warm-and-cold",
     slips=[Slip(setting - heat, 0, "The change goes the other way: above zero tightens, below loosens.")])
 
@@ -234,7 +237,7 @@ ref("follow-warm", setting + heat, outcome="warm-setting", tolerance=EXACT, weig
 # %% [markdown] tags=["task"]
 # ## 4. A shelf that is half empty
 #
-# Another support, with another arrangement: look at the drawing before you begin. Only a few shims are left, and **one** may be fitted. Which one, or what else? Then tick every idea that you may follow when no shim fits. *10 points.*
+# Another support, with another arrangement: look at the drawing before you begin. Only a few shims are left, and **one** may be fitted. Which one, or what else? Then some ideas that came up when no shim fitted: what do you do with each? *10 points.*
 
 # %% tags=["rig"]
 other_one = unit.bearings.support_by_id(given.shelf.support)
@@ -254,7 +257,8 @@ sheet.form(
     sheet.number("shelf-thin", "Thinnest shim that meets the target", "mm"),
     sheet.number("shelf-thick", "Thickest shim that meets the target", "mm"),
     sheet.choice("shelf-shim", "What do you fit?", options=given.shelf.shims),
-    sheet.choices("shelf-may", "No shim fits. Which of these may you do?", options=given.shelf.offers),
+    sheet.each("shelf-may", "Other units, on which no shim fits. What do you do with each idea?",
+               lines=given.shelf.may.lines, options=given.shelf.may.answers),
 )
 
 # %% tags=["reference"]
@@ -265,9 +269,9 @@ limits = [Q(mm, "mm") for mm in loose.window(*shim.target_interference(hub))]
 zero = loose.shim_for(Q(0.0, "mm"))
 mirrored = [2 * zero - limit for limit in limits]
 round_way = "That is the limit with the direction turned round; this arrangement works the other way."
-thin_2 = ref("shelf-thin", limits[0], outcome="work-out-shim", tolerance=NEAR, weight=2,
+thin_2 = ref("shelf-thin", limits[0], outcome="work-out-shim", shows="signs", tolerance=NEAR, weight=2,
              lesson=f"{where}#which-way-does-it-work", slips=[Slip(mirrored[1], 0, round_way)])
-thick_2 = ref("shelf-thick", limits[1], outcome="work-out-shim", tolerance=NEAR, weight=2,
+thick_2 = ref("shelf-thick", limits[1], outcome="work-out-shim", shows="signs", tolerance=NEAR, weight=2,
               lesson=f"{where}#which-way-does-it-work", slips=[Slip(mirrored[0], 0, round_way)])
 
 # %% tags=["reference"]
@@ -281,7 +285,7 @@ paper = {key for key, mm in left.items() if least <= mm <= most} - sure
 # %% tags=["reference"]
 best = sure or ({"again"} if paper else {"none"})
 ref(
-    "shelf-shim", best, weight=4, outcome="choose-shim", lesson=f"{where}#choosing-from-the-set",
+    "shelf-shim", best, weight=4, outcome="choose-shim", shows="guard-band", lesson=f"{where}#choosing-from-the-set",
     slips=[*[Slip(key, 0.25, "It meets the target on paper only, by less than the doubt of the stack.")
              for key in paper],
            *[Slip(key, 0, "It misses the target; work out both ends before you look at the shelf.")
@@ -291,24 +295,25 @@ ref(
 )
 
 # %% tags=["reference"]
-may = {"order", "again", "clean", "manual"}
-bad = {"file": "A rubbed shim is no longer flat or parallel, and its edge sheds grit.",
-       "foil": "Foil creeps and tears; the setting is gone in a week.",
-       "three": "Every face adds its own error, and three thin shims spring.",
-       "nut": "More bolt torque does not move a ring that lies on its seat.",
-       "film": "Sealant is squeezed out and dissolves; it carries no bearing.",
-       "old": "The old shim fitted the old parts; these were measured anew.",
-       "run-in": "Too much preload does not run itself loose; it runs hot."}
-offers = bank.lists["may"] + bank.lists["must_not"]
-ref("shelf-may", set(labels(shelf.offers)) & may, weight=3, outcome="choose-shim",
-    lesson=f"{where}#choosing-from-the-set", slips=reasons(offers, may, bad, shown=shelf.offers))
+MAY = {"order": "fit", "pair": "fit", "second": "fit", "burr": "measure", "paint": "measure", "finer": "measure",
+       "file": "leave", "foil": "leave", "film": "leave"}
+ASKED = "The size is the one that was worked out, and it comes as the maker means it: nothing is made up for."
+CHANGED = "The seat is not what it was when it was measured, so the old sum is for another seat."
+idea = {"order": ASKED, "pair": ASKED, "second": ASKED, "burr": CHANGED, "paint": CHANGED,
+        "finer": "On paper only is a gamble; a finer reading makes the doubt smaller, and may settle it.",
+        "file": "A rubbed shim is no longer flat or parallel, and its edge sheds grit.",
+        "foil": "Foil creeps and tears; the setting is gone in a week.",
+        "film": "Sealant is squeezed out and dissolves; it carries no bearing."}
+ref("shelf-may", {one.id: MAY[one.id] for one in shelf.may.lines}, weight=4, outcome="choose-shim", shows="no-making-up",
+    lesson=f"{where}#choosing-from-the-set",
+    slips=line_reasons(bank.lists["may"], shelf.may.answers, MAY, idea, shown=shelf.may.lines))
 
 # %% tags=["mark"] task="shelf" points=10
 
 # %% [markdown] tags=["task"]
 # ## 5. A trial fit
 #
-# A thin trial shim is in. First tick what has to be done before a reading counts. Then take the reading at the bench below, and work out the shim for the **middle** of the target. *9 points.*
+# A thin trial shim is in. First some readings of other units: does each count? Then take the reading at the bench below, and work out the shim for the **middle** of the target. *9 points.*
 
 # %% tags=["rig"]
 trial = given.trial
@@ -323,8 +328,8 @@ shim_bench(unit, given.trial.support, trial=(given.trial.trial_mm,),
 # %% tags=["form"]
 sheet.form(
     "trial",
-    sheet.choices("trial-before", "What has to be done before the reading counts?",
-                  options=given.trial.before),
+    sheet.each("trial-before", "What do you do with each reading?", lines=given.trial.before.lines,
+               options=given.trial.before.answers),
     sheet.number("trial-float", "End float that you read", "mm"),
     sheet.number("trial-shim", "Shim for the middle of the target", "mm"),
 )
@@ -334,16 +339,20 @@ trial = given.trial
 tried = bearings.support_by_id(trial.support)
 there = {term: Q(mm, "mm") for term, mm in trial.lengths.items()}
 one = Q(trial.trial_mm, "mm")
-needed = {"turn", "press", "line-up", "bolts", "push"}
-why = {"zero": "Where the dial stands at the start does not matter; the difference counts.",
-       "touch": "A plunger that just touches leaves the shaft and reads short.",
-       "warm": "The target is given cold.",
-       "final": "A shim that leaves no float leaves nothing to read.",
-       "untouched": "Rollers off their rib hide float; they must be turned home.",
-       "air": "Never: it can burst, and it seats nothing."}
-before = bank.lists["before_right"] + bank.lists["before_wrong"]
-ref("trial-before", set(labels(trial.before)) & needed, weight=3, outcome="read-end-play",
-    lesson=f"{where}#the-trial-fit", slips=reasons(before, needed, why, shown=trial.before))
+BEFORE = {"all-done": "count", "zero": "count", "same-hand": "count",
+          "not-turned": "seat", "growing": "seat", "air-blown": "seat",
+          "touching": "dial", "leaning": "dial", "short": "dial",
+          "by-hand": "bolts", "half": "bolts", "no-gasket": "bolts"}
+got = {"count": "Rollers home, plate as finished, plunger in and in line: only the difference of two readings counts.",
+       "seat": "Rollers off their rib hide float; only turning brings them home, no air and no waiting.",
+       "dial": "A plunger that leaves the shaft, or leans, reads another length than the float.",
+       "bolts": "A plate that is not tightened as finished gives way, so it holds the ring somewhere else."}
+
+# %% tags=["reference"]
+lines = trial.before.lines
+ref("trial-before", {one.id: BEFORE[one.id] for one in lines}, weight=3, outcome="read-end-play", shows="seated",
+    lesson=f"{where}#the-trial-fit", slips=line_reasons(bank.lists["before"], trial.before.answers, BEFORE,
+                                                        {id: got[do] for id, do in BEFORE.items()}, shown=lines))
 
 # %% tags=["reference"]
 home = bearing.try_shim(tried, bearings, one, measured=there)
@@ -351,7 +360,7 @@ fresh = bearing.try_shim(tried, bearings, one, measured=there, off_rib=bearing.O
 away, towards = bearing.dial_readings(home.travel, Q(bench_tools.PLUNGERS_MM[0], "mm"))
 dial = Q(0.012, "mm")
 end_float = ref(
-    "trial-float", home.travel, weight=3, outcome="read-end-play", tolerance=dial,
+    "trial-float", home.travel, weight=3, outcome="read-end-play", shows="total-and-target", tolerance=dial,
     lesson=f"{where}#the-trial-fit",
     slips=[Slip(fresh.travel, 0.2, "You read before the rollers were home: they hide part of the float."),
            Slip(towards - away, 0.2, "The plunger left the shaft on its way, so the total came out short.")],
@@ -362,7 +371,7 @@ aim = sum(shim.target_interference(tried)) / 2
 wanted = shim.shim_from_float(tried.arrangement, tried.shim_place, one, end_float, aim)
 upto = shim.shim_from_float(tried.arrangement, tried.shim_place, one, end_float, Q(0.0, "mm"))
 ref(
-    "trial-shim", wanted, weight=3, outcome="read-end-play", tolerance=NEAR, lesson=f"{where}#the-trial-fit",
+    "trial-shim", wanted, weight=3, outcome="read-end-play", shows="total-and-target", tolerance=NEAR, lesson=f"{where}#the-trial-fit",
     slips=[Slip(upto, 0.3, "This shim just takes up the float; the target comes on top."),
            Slip(2 * one - wanted, 0, "Turned round: this shim would give more play, not less."),
            Slip(2 * upto - wanted, 0.3, "The target goes the other way: it is preload, not end play.")],
@@ -397,23 +406,23 @@ sheet.form(
 # %% tags=["reference"]
 sizes = {one.id: one.doubt_um for one in given.doubt.sources}
 combined = ref(
-    "doubt-combined", Q(shim.Budget(0.0, sizes, {}).u, "um"), weight=2, outcome="weigh-doubt", tolerance=0.015,
+    "doubt-combined", Q(shim.Budget(0.0, sizes, {}).u, "um"), weight=2, outcome="weigh-doubt", shows="by-squares", tolerance=0.015,
     lesson=f"{where}#what-the-measurement-is-worth",
     slips=[Slip(Q(sum(sizes.values()), "um"), 0.2, "Doubts do not simply add: square, add, take the root."),
            Slip(Q(max(sizes.values()), "um"), 0.2, "The largest alone is too little; the others count too.")],
 )
-expanded = ref("doubt-expanded", (2 * combined).to("mm"), outcome="weigh-doubt", tolerance=0.02,
+expanded = ref("doubt-expanded", (2 * combined).to("mm"), outcome="weigh-doubt", shows="by-squares", tolerance=0.02,
                lesson=f"{where}#what-the-measurement-is-worth")
 
 # %% tags=["reference"]
 first = ref(
-    "doubt-first", max(sizes, key=sizes.get), outcome="weigh-doubt", weight=2,
+    "doubt-first", max(sizes, key=sizes.get), outcome="weigh-doubt", shows="largest-first", weight=2,
     lesson=f"{where}#what-the-measurement-is-worth",
     slips=[Slip(key, 0, "Halving a smaller one hardly changes the whole: squares count.")
            for key in [*sizes, "any"] if key != max(sizes, key=sizes.get)],
 )
 halved = shim.Budget(0.0, {**sizes, first: sizes.get(first, 0.0) / 2}, {})
-ref("doubt-halved", Q(halved.u, "um"), outcome="weigh-doubt", tolerance=0.015,
+ref("doubt-halved", Q(halved.u, "um"), outcome="weigh-doubt", shows="by-squares", tolerance=0.015,
     lesson=f"{where}#what-the-measurement-is-worth",
     slips=[Slip(combined / 2, 0.2, "Only one of them was halved, not the whole.")])
 
@@ -423,7 +432,7 @@ limits = (expanded, Q(2 * shim.Budget(0.0, sizes, {}).u, "um"))
 sets = [{key for key, mm in inside.items() if mm > limit} for limit in limits]
 # A doubt with which all, or none, would be safe leaves no decision to be judged.
 safe_ones = next(some for some in sets if 0 < len(some) < len(inside))
-ref("doubt-safe", safe_ones, weight=2, outcome="weigh-doubt", lesson=f"{where}#choosing-from-the-set",
+ref("doubt-safe", safe_ones, weight=2, outcome="weigh-doubt", shows="largest-first", lesson=f"{where}#choosing-from-the-set",
     slips=[Slip(key, 0, "It lies inside the edge by less than the doubt, so it may be outside after all.")
            for key in inside if key not in safe_ones])
 
@@ -458,7 +467,9 @@ sheet.form(
     sheet.number("cord-torque", "Torque of all that turns", "N·m"),
     sheet.number("cord-bearings", "Torque of the two bearings", "N·m"),
     sheet.number("cord-preload", "Preload behind it", "N"),
-    sheet.choice("cord-verdict", "What do you say?", options=given.cord.verdicts),
+    sheet.each("cord-verdict", "What do you do with the shim? Your unit, and others of its kind by their preload",
+               lines=[("own", "the unit on the cord"), *((one.id, f"{one.preload_n:g} N") for one in given.cord.others)],
+               options=given.cord.verdicts),
 )
 
 # %% tags=["reference"]
@@ -471,18 +482,18 @@ rest = bearing.turned(axle, bearings, Q(0.0, "N"), kinds).torque
 seen = bearing.cord_pull(what, drum).force
 mark_n = Q(0.75 * bench_tools.scale_for(seen.m_as("N"), bench_tools.SPRING_SCALES_N).mark, "N")
 read = ref(
-    "cord-pull", seen, weight=2, outcome="judge-by-cord", tolerance=mark_n, lesson=f"{where}#pull-on-a-cord",
+    "cord-pull", seen, weight=2, outcome="judge-by-cord", shows="pull-to-torque", tolerance=mark_n, lesson=f"{where}#pull-on-a-cord",
     slips=[Slip((rest / drum).to("N"), 0.2, "You read before the rollers were home; the bearings did not rub yet.")],
 )
 
 # %% tags=["reference"]
 # What the reading is off by is carried along; from here on only rounding is allowed.
-whole = ref("cord-torque", (read * drum).to("N*m"), outcome="judge-by-cord",
+whole = ref("cord-torque", (read * drum).to("N*m"), outcome="judge-by-cord", shows="pull-to-torque",
             tolerance={"absolute": Q(0.012, "N*m"), "relative": 0.02},
             lesson=f"{where}#pull-on-a-cord")
 plain = Q(sum(part.torque_nm for part in cord.parts), "N*m")
 theirs = ref(
-    "cord-bearings", whole - rest, weight=2, outcome="judge-by-cord",
+    "cord-bearings", whole - rest, weight=2, outcome="judge-by-cord", shows="pull-to-torque",
     tolerance={"absolute": Q(0.012, "N*m"), "relative": 0.02}, lesson=f"{where}#pull-on-a-cord",
     slips=[Slip(whole, 0.2, "Seals, meshes and the other shaft are still in this; take them off."),
            Slip(whole - plain, 0.4, "A part on another shaft counts by its speed against the drum.")],
@@ -490,7 +501,7 @@ theirs = ref(
 
 # %% tags=["reference"]
 thousand = bearing.turned(axle, bearings, Q(1000.0, "N")).torque
-behind = ref("cord-preload", theirs / thousand * Q(1000.0, "N"), outcome="judge-by-cord",
+behind = ref("cord-preload", theirs / thousand * Q(1000.0, "N"), outcome="judge-by-cord", shows="pull-to-torque",
              tolerance={"absolute": Q(25, "N"), "relative": 0.03},
              lesson=f"{where}#pull-on-a-cord")
 
@@ -499,29 +510,20 @@ usual = bearing.Pair.from_support(axle, bearings).preload(Q(cord.setting_mm, "mm
 behind = behind if usual / 2 < behind < 2 * usual else usual  # a stray figure is not gone on with
 tightens = shim.shim_sign(axle.arrangement, axle.shim_place) > 0
 more, less = ("thicker", "thinner") if tightens else ("thinner", "thicker")
-mend = {"too-little": more, "too-much": less}
-state = ("too-little" if behind < Q(cord.low_n, "N")
-         else "too-much" if behind > Q(cord.high_n, "N") else "inside")
-verdict = state if state == "inside" else f"{state}-{mend[state]}"
-opposite = {"thicker": "thinner", "thinner": "thicker"}
-
-# %% tags=["reference"]
-slips = [Slip("unknown", 0, "It can be said once what else turns is taken off; that is what the table is for.")]
-if state != "inside":
-    slips += [Slip(f"{state}-{opposite[mend[state]]}", 0.25,
-                   "Too much or too little is right; the shim would make it worse.")]
-known = {verdict, *(slip.value for slip in slips)}
-slips += [Slip(key, 0, "Compare your preload with both limits once more.")
-          for key in labels(cord.verdicts) if key not in known]
-ref("cord-verdict", verdict, weight=3, outcome="judge-by-cord", slips=slips,
-    lesson=f"{where}#pull-on-a-cord")
+preloads = {"own": behind, **{one.id: Q(one.preload_n, "N") for one in cord.others}}
+verdict = {id: more if n < Q(cord.low_n, "N") else less if n > Q(cord.high_n, "N") else "leave" for id, n in preloads.items()}
+told = {more: "It lies under the lower limit: which shim brings more preload here?",
+        less: "It lies over the upper limit: which shim takes preload away here?",
+        "leave": "It lies between the two limits, and clear of both."}
+ref("cord-verdict", verdict, weight=3, outcome="judge-by-cord", shows="meets-target", lesson=f"{where}#pull-on-a-cord",
+    slips=line_reasons([(id, "") for id in verdict], cord.verdicts, verdict, {id: told[do] for id, do in verdict.items()}))
 
 # %% tags=["mark"] task="cord" points=10
 
 # %% [markdown] tags=["task"]
 # ## 8. From cold to warm
 #
-# A support warms up as the table says. By how much does each of the two lengths grow? What does the growing case do by itself? With what happens across the shaft, what does the setting become? Then say what is to be done with each of four readings of other units. *10 points.*
+# A support warms up as the table says. By how much does each of the two lengths grow? With what happens across the shaft, what does the setting become? Then four other pairs, on which case and shaft grow: a metre of steel grows by 12 µm for 1 K, one of aluminium by 23 µm. Last, what is to be done with each of four readings. *10 points.*
 
 # %% tags=["rig"]
 warm = given.warm
@@ -544,8 +546,8 @@ sheet.form(
     "warm",
     sheet.number("warm-case", "The case grows by", "µm"),
     sheet.number("warm-shaft", "The shaft grows by", "µm"),
-    sheet.choice("warm-way", "What does the growing case do to the pair, by itself?",
-                 options=given.warm.ways),
+    sheet.each("warm-way", "Other pairs, growth along the shaft alone: what does it do?",
+               lines=[(one.id, one.text) for one in given.warm.pairs], options=given.warm.ways),
     sheet.number("warm-setting", "Setting when warm, preload plus, end play minus", "mm"),
     sheet.each("warm-when", "Other units: what do you do in each case?", lines=given.warm.temperatures,
                options=given.warm.when),
@@ -555,29 +557,25 @@ sheet.form(
 warm = given.warm
 heated = bearings.support_by_id(warm.support)
 turn = bearing.support_change(heated, bearings, bearing.Warm(**warm.rises))
-case = ref("warm-case", Q(abs(turn.case_um), "um"), outcome="warm-setting",
+case = ref("warm-case", Q(abs(turn.case_um), "um"), outcome="warm-setting", shows="sign",
            tolerance={"absolute": Q(0.6, "um"), "relative": 0.01}, lesson=f"{where}#warm-and-cold")
-shaft = ref("warm-shaft", Q(abs(turn.shaft_um), "um"), outcome="warm-setting",
+shaft = ref("warm-shaft", Q(abs(turn.shaft_um), "um"), outcome="warm-setting", shows="sign",
             tolerance={"absolute": Q(0.6, "um"), "relative": 0.01}, lesson=f"{where}#warm-and-cold")
 
 # %% tags=["reference"]
-grown = "tightens-onto" if turn.case_um > 0 else "loosens-away"
-backwards = "loosens-away" if turn.case_um > 0 else "tightens-onto"
-acts = ref(
-    "warm-way", grown, weight=3, outcome="warm-setting", lesson=f"{where}#warm-and-cold",
-    slips=[Slip(backwards, 0, "Look at the drawing: on which side of the outer rings does the case hold them?"),
-           Slip("tightens-case", 0, "A case that grows gets longer; it presses nothing together."),
-           Slip("tightens-shaft", 0, "Aluminium grows about twice as much as steel for each metre and degree."),
-           Slip("loosens-shaft", 0, "Aluminium grows about twice as much as steel for each metre and degree."),
-           Slip("nothing", 0, "Aluminium grows about twice as much as steel for each metre and degree.")],
-)
+does = {one.id: "neither" if abs(one.change_um) < 0.5 else "tightens" if one.change_um > 0 else "loosens" for one in warm.pairs}
+told = {"tightens": "Work out both growths, then ask which ring goes onto its rollers: here the pair gets tighter.",
+        "loosens": "Work out both growths, then ask which ring goes off its rollers: here the pair gets looser.",
+        "neither": "Case and shaft grow by the same length here, so no ring moves against the other."}
+ref("warm-way", does, weight=3, outcome="warm-setting", shows="sign", lesson=f"{where}#warm-and-cold",
+    slips=line_reasons([(id, "") for id in does], warm.ways, does, {id: told[way] for id, way in does.items()}))
 
 # %% tags=["reference"]
-outwards = (1 if turn.case_um > 0 else -1) * (-1 if acts == backwards else 1)
+outwards = 1 if turn.case_um > 0 else -1
 across = Q(sum(one.change_um for one in warm.across), "um")
 cold = Q(warm.cold_mm, "mm")
 ref(
-    "warm-setting", cold + (outwards * (case - shaft) + across).to("mm"), weight=2, outcome="warm-setting",
+    "warm-setting", cold + (outwards * (case - shaft) + across).to("mm"), weight=2, outcome="warm-setting", shows="sign",
     tolerance=EXACT, lesson=f"{where}#warm-and-cold",
     slips=[Slip(cold + (outwards * (case - shaft)).to("mm"), 0.4, "What happens across the shaft is missing."),
            Slip(cold + (outwards * (case + shaft) + across).to("mm"), 0.3,
@@ -598,7 +596,7 @@ SERVICE = {"even": "All parts are at one temperature already; the target is for 
 because = {"count": COLD, "even": UNEVEN, "heat": SERVICE}
 when = line_reasons(bank.lists["temperatures"], warm.when, WHEN,
                     {id: because[to_do] for id, to_do in WHEN.items()}, shown=warm.temperatures)
-ref("warm-when", {id: WHEN[id] for id in labels(warm.temperatures)}, weight=3, outcome="warm-setting",
+ref("warm-when", {id: WHEN[id] for id in labels(warm.temperatures)}, weight=3, outcome="warm-setting", shows="cold-target",
     lesson=f"{where}#warm-and-cold", slips=when)
 
 # %% tags=["mark"] task="warm" points=10
@@ -606,7 +604,7 @@ ref("warm-when", {id: WHEN[id] for id in labels(warm.temperatures)}, weight=3, o
 # %% [markdown] tags=["task"]
 # ## 9. Too much and too little
 #
-# The table gives the life of a pair over its running setting. How many times shorter is it at the second setting than at the first? Then tick every sign that points to **too much** preload. *5 points.*
+# The table gives the life of a pair over its running setting. How many times shorter is it at the second setting than at the first? Then some units that came back: what does each point to? *5 points.*
 
 # %% tags=["rig"]
 given_table(f"{given.life.name}: life of the pair", ["running setting, mm", "life, h"],
@@ -620,7 +618,8 @@ given_table("Compare", ["first setting, mm", "second setting, mm"],
 sheet.form(
     "life",
     sheet.number("life-times", "Life at the first setting, divided by life at the second"),
-    sheet.choices("life-signs", "Which signs point to too much preload?", options=given.life.signs),
+    sheet.each("life-signs", "Other units came back. What does each point to?", lines=given.life.seen.lines,
+               options=given.life.seen.answers),
 )
 
 # %% tags=["reference"]
@@ -631,17 +630,20 @@ curve = bearing.life_against_setting(
     bearing.Pair.from_support(worn, bearings), Q([life.from_mm, life.to_mm], "mm"),
     (left_n, right_n), axial_n, Q(life.rpm, "rpm"))
 times = float(curve.both_h[0] / curve.both_h[1])
-ref("life-times", Q(times, ""), outcome="preload-life", weight=2, tolerance=0.02,
+ref("life-times", Q(times, ""), outcome="preload-life", shows="past-the-best", weight=2, tolerance=0.02,
     lesson=f"{where}#too-much-too-little",
     slips=[Slip(Q(1 / times, ""), 0.3, "Turned round: divide the longer life by the shorter one.")])
 
 # %% tags=["reference"]
-much = {"hot", "blue", "stiff", "rib", "early"}
-little = {("walk", "ends", "weep", "clunk", "dial", "few"):
-          "A shaft that can move along is a sign of too little preload."}
-ref("life-signs", set(labels(life.signs)) & much, outcome="preload-life", weight=3,
+SEEN = {"hot": "much", "blue": "much", "stiff": "much", "rib": "much",
+        "walk": "little", "dial": "little", "weep": "little", "arc": "little",
+        "new-seal": "other", "dents": "other", "pitted": "other", "wrong-gear": "other"}
+sign = {"much": "Oil is in order, and still it runs hot, hard or against its rib: the rollers are squeezed.",
+        "little": "The shaft can move in its bearings, or few rollers carry it: that is play.",
+        "other": "Something else explains all of it, and the pair has not changed."}
+ref("life-signs", {one.id: SEEN[one.id] for one in life.seen.lines}, outcome="preload-life", weight=3, shows="signs-of-each",
     lesson=f"{where}#too-much-too-little",
-    slips=reasons(bank.lists["much"] + bank.lists["little"], much, little, shown=life.signs))
+    slips=line_reasons(bank.lists["seen"], life.seen.answers, SEEN, {id: sign[to] for id, to in SEEN.items()}, shown=life.seen.lines))
 
 # %% tags=["mark"] task="life" points=5
 
@@ -673,7 +675,7 @@ MET = "The rollers are home and the reading lies inside its limits; nothing else
 told = {"float-more": WRONG_WAY, "float-over": OUTSIDE, "cord-fell": WRONG_WAY, "cord-over": OUTSIDE,
         "float-less": UNSEATED, "cord-first": UNSEATED, "plate-on": UNSEATED, "bolts-wait": UNSEATED,
         "dial-still": STILL, "sum-only": STILL, "float-met": MET, "cord-met": MET}
-ref("bench-changed", {id: NEXT[id] for id in labels(given.bench.changed)}, weight=2, outcome="recheck-shim",
+ref("bench-changed", {id: NEXT[id] for id in labels(given.bench.changed)}, weight=2, outcome="recheck-shim", shows=("checks-again", "wrong-way"),
     must_pass=True, lesson=f"{where}#before-it-runs",
     slips=line_reasons(bank.lists["changed"], given.bench.steps, NEXT, told, shown=given.bench.changed))
 
@@ -696,7 +698,7 @@ HARM = {
 
 # %% tags=["reference"]
 ref("bench-cautions", {id: SAFE[id] for id in labels(given.bench.cautions)}, weight=2,
-    outcome="bearing-cautions", must_pass=True, lesson=f"{where}#before-you-start",
+    outcome="bearing-cautions", shows=("no-spinning", "hands-away"), must_pass=True, lesson=f"{where}#before-you-start",
     slips=line_reasons(bank.lists["cautions"], given.bench.safety, SAFE, HARM, shown=given.bench.cautions))
 
 # %% tags=["mark"] task="bench" points=14

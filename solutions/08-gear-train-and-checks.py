@@ -419,7 +419,7 @@ for n, other in enumerate(gap.others, 1):
 why = {"renew": "The narrowest place is below the least gap: the cone is worn, and soon the ring no longer brakes.",
        "use-again": "All three places lie near each other, between least and new: a new ring would gain nothing.",
        "keys": "One side is wide and the other narrow: the ring is tilted, as on a key that rests on its land.",
-       "hub": "All round the gap is wider than that of a new ring: hub or ring stands away from the gear."}
+       "hub": "All round the gap is wider than that of a new ring: dirt, a burr or a ring of another gear keeps it off its cone."}
 ref("gap-decide", decided, weight=4, outcome="judge-ring", must_pass=True, lesson=where, shows="narrowest",
     slips=line_reasons([(id, "") for id in decided], gap.decide, decided,
                        {id: why[do] for id, do in decided.items()}))

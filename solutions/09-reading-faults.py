@@ -3,7 +3,7 @@
 #
 # <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# Eleven tasks about working back from what a check shows to what was built wrongly. Take about an hour. Every answer is saved as you give it; you can stop and come back.
+# Ten tasks about working back from what a check shows to what was built wrongly. Take about an hour. Every answer is saved as you give it; you can stop and come back.
 #
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
@@ -20,7 +20,8 @@ from twoshaft.models import faults, geartrain
 from twoshaft.questions import bank_of
 from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
+from twoshaft.units.sections.order import RuleKind
+from twoshaft_grader.marking import Slip, line_reasons, ref
 
 bank = bank_of("reading-faults")
 where = "09-reading-faults"
@@ -48,7 +49,7 @@ ALL_DONE = "It was made in full, as the card asks, and it passed each time: noth
 
 # %% tags=["reference"]
 ref("stop-cases", {id: DO[id] for id in labels(given.stop.cases)}, outcome="stop-unsafe", must_pass=True, weight=5,
-    lesson=at_lesson,
+    lesson=at_lesson, shows=("tagged", "never-sometimes"),
     slips=line_reasons(bank.lists["cases"], bank.lists["do"], DO, {
         "jumps": "It jumps out sometimes, so it has failed. The yard is a road as well: the fault shows when somebody is in the way.",
         "slips-by": "Once is enough: the next time may be on the road, at speed. " + ONCE,
@@ -73,12 +74,12 @@ own_kinds = [(kind, kind) for kind in ("lockout", "two-at-once", "gears-held")]
 
 # %% tags=["reference"]
 ref("stop-road", {id: ROAD[id] for id in labels(given.stop.found)}, outcome="stop-unsafe", must_pass=True, weight=5,
-    lesson=at_lesson, slips=line_reasons([*own_kinds, *bank.lists["found"]], bank.lists["road"], ROAD, {
+    lesson=at_lesson, shows="on-the-road", slips=line_reasons([*own_kinds, *bank.lists["found"]], bank.lists["road"], ROAD, {
         **dict.fromkeys(("lockout", "reverse", "hard"), TO_REVERSE),
         **dict.fromkeys(("two-at-once", "second", "pin"), TWO),
         **dict.fromkeys(("gears-held", "comes-out", "lets-go", "no-spring", "fork"), OUT),
-        "stiff": "It is to be mended, but the gear goes in, stays in and comes out: the driver feels it and is not hurt.",
-        "whine": "A sound calls for a look, and the teeth were looked at: they are sound, and the gear stays in.",
+        "stiff": "It is to be set right, but the gear goes in fully, stays in and comes out: the driver feels it and is not hurt.",
+        "whine": "A sound calls for a look, and the look was taken: teeth, bearings and preload are within the card.",
         "scratch": "A scratch where nothing seals, screws or hangs does nothing to the gears.",
         "initials": "A gap in the record is to be filled today; the gear itself stays in.",
     }, shown=given.stop.found))
@@ -86,9 +87,77 @@ ref("stop-road", {id: ROAD[id] for id in labels(given.stop.found)}, outcome="sto
 # %% tags=["mark"] task="stop" points=10
 
 # %% [markdown] tags=["task"]
-# ## 2. What explains it?
+# ## 2. What the driver says
 #
-# The record of some checks of a unit in which **one** thing is wrong. Tick every misbuild that explains all of it, what failed and what passed. *6 points.*
+# Units that came back. First: the driver has just told you this, and nothing has been checked yet. Which check comes first? It should be able to show what he felt, in the fewest minutes. Then: other drivers, and what a check has found. What do you open? *14 points.*
+
+# %% tags=["form"]
+first, opened = given.driver.first, given.driver.opened
+sheet.form(
+    "driver",
+    sheet.each("driver-first", "Which check comes first?", lines=first.lines, options=first.answers),
+    sheet.each("driver-open", "What do you open?", lines=opened.lines, options=opened.answers),
+)
+
+# %% tags=["reference"]
+at_lesson, first, opened = f"{where}#from-symptom-to-misbuild", given.driver.first, given.driver.opened
+FIRST = {"lifts": "hands", "straight": "hands", "middle": "hands",
+         "faster": "count", "lever-in": "count", "slower": "count",
+         "stops": "cord", "hot": "cord", "heavy": "cord",
+         "drops": "oil", "low": "oil", "topped": "oil"}
+
+# %% tags=["reference"]
+WHY_FIRST = {
+    "lifts": "A gear that leaves when the pull is gone is not held: feel its detent before you look further.",
+    "straight": "Something should have stopped the lever there: try the lockout, it takes a few minutes.",
+    "middle": "The lever itself came back, so nothing holds it: that is felt by hand.",
+    "faster": "One gear alone has another ratio: the turns show it against the teeth.",
+    "lever-in": "The lever is where it should be, so lever and detent are not the trouble: turn it, and see what turns.",
+    "slower": "Less engine speed for the same road speed is another ratio, in this gear alone: count it.",
+    "stops": "It turns heavily with no gear in, and no oil is missing: the pull in neutral shows how much.",
+    "hot": "Heat in every gear with the oil at its mark: the bearings may be set too tight, and the cord shows it.",
+    "heavy": "Nothing has changed in the gears, and it turns heavily in neutral: that is what the cord measures.",
+    "drops": "Nothing but oil is complained of: watch where it comes out before you touch a bolt.",
+    "low": "The heat comes with missing oil: first find where it went. The pull would be read on dry bearings.",
+    "topped": "It drives as it should and loses oil: nothing but watching shows where.",
+}
+
+# %% tags=["reference"]
+ref("driver-first", {one.id: FIRST[one.id] for one in first.lines}, outcome="explain-symptom", weight=7,
+    lesson=at_lesson, shows="from-words", slips=line_reasons(bank.lists["first"], first.answers, FIRST, WHY_FIRST, shown=first.lines))
+
+# %% tags=["reference"]
+OPENED = {"passed-by": "shift", "no-click": "shift", "both": "shift",
+          "light": "setting", "tight": "setting", "float": "setting",
+          "between": "joint", "turning": "joint", "beside": "joint",
+          "rounded": "train", "off": "train", "ring": "train"}
+
+# %% tags=["reference"]
+WHY_OPENED = {
+    "passed-by": "The lockout did not stop it, and the lockout sits in the selector.",
+    "no-click": "No click is felt: ball or spring of the detent is missing. The dog teeth were seen and are sharp.",
+    "both": "The interlock should keep the second rod still; its pins sit in the selector.",
+    "light": "Too light a pull with the right turns: the pair has lost preload, and the shim sets it.",
+    "tight": "More pull than the limit, and nothing else in it: the pair is set too tight.",
+    "float": "The shaft moves, so the lip of the seal cannot follow: a third seal would weep as well.",
+    "between": "The bolts hold, and oil passes between two of them: the face or its film is open there.",
+    "turning": "A bolt that turns before the click was loose: the joint is opened and closed anew.",
+    "beside": "There is no float, and the oil comes from above: it only runs down past the seal.",
+    "rounded": "The detent holds, and rounded teeth push the sleeve out under pull: the gear and its sleeve are worn.",
+    "off": "A count that is off in one gear alone is another wheel; nothing else changes a ratio.",
+    "ring": "A ring under its least gap brakes no more, so the teeth meet at different speeds.",
+}
+
+# %% tags=["reference"]
+ref("driver-open", {one.id: OPENED[one.id] for one in opened.lines}, outcome="explain-symptom", weight=7,
+    lesson=at_lesson, shows="from-words", slips=line_reasons(bank.lists["opened"], opened.answers, OPENED, WHY_OPENED, shown=opened.lines))
+
+# %% tags=["mark"] task="driver" points=14
+
+# %% [markdown] tags=["task"]
+# ## 3. What explains it?
+#
+# The record of some checks of a unit in which **one** thing is wrong. Which of six misbuilds can it be? It must explain all that was seen, what failed and what passed. *6 points.*
 
 # %% tags=["rig"]
 given_table("As written down", ["check", "what it shows"], [(row.name, row.words) for row in given.explain.record])
@@ -96,397 +165,372 @@ given_table("As written down", ["check", "what it shows"], [(row.name, row.words
 # %% tags=["form"]
 sheet.form(
     "explain",
-    sheet.choices("explain-all", "Which of these explain the whole record?", options=given.explain.options),
+    sheet.each("explain-all", "Can it be this one alone?",
+               lines=[(one.id, one.text) for one in given.explain.suspects], options=given.explain.answers),
 )
 
 # %% tags=["reference"]
 observed = {row.check: row.key for row in given.explain.record}
-offered = [key for key, _ in given.explain.options]
-fits = set(faults.explain(unit, observed, among=[(key,) for key in offered]).singles)
-ref("explain-all", fits, outcome="explain-symptom", lesson=f"{where}#from-symptom-to-misbuild",
-    slips=[*(Slip({key}, 1 / len(fits), "It explains the record, but it is not the only one that does.") for key in fits),
-           *(Slip(key, 0, f"With one that you ticked, some line would read otherwise: “{name}”.")
-             for key, name in given.explain.options if key not in fits)])
+names = {row.check: row.name for row in given.explain.record}
+six = [one.id for one in given.explain.suspects]
+table, can, why = faults.outcome_table(unit), {}, {}
+for one in six:
+    other = [check for check, key in observed.items() if table.outcome((one,), check).key != key]
+    can[one] = "cannot" if other else "can"
+    why[one] = (f"With it this line would read otherwise: {names[other[0]]}." if other
+                else "Every line reads as it would with this one, those that passed as well.")
+ref("explain-all", can, outcome="explain-symptom", weight=6, lesson=f"{where}#from-symptom-to-misbuild",
+    shows="passed-and-failed", slips=line_reasons([(id, "") for id in can], given.explain.answers, can, why))
 
 # %% tags=["mark"] task="explain" points=6
 
 # %% [markdown] tags=["task"]
-# ## 3. Which check next?
+# ## 4. Which check next, and what does it cost?
 #
-# **Exactly one** of five misbuilds is in the unit. “Often” says in how many of 1000 units each is met. Work out how likely one of them is now, and how likely a check is to fail; then choose the check that tells most **for its minutes**. *13 points.*
+# **Exactly one** of four misbuilds is in the unit. Look up in the lesson's picture what the checks show with each. A check tells two suspects apart when it shows something else with one than with the other. *22 points.*
 
 # %% tags=["rig"]
-n = given.next
-given_table("One of these is in the unit", ["letter", "misbuild", "often, in 1000"], [(row.letter, row.name, row.often) for row in n.suspects])
+given_table("One of these is in the unit", ["letter", "misbuild"], [(one.letter, one.name) for one in given.search.suspects])
 
 # %% tags=["rig"]
-given_table("What each check would show", ["check", "minutes", "shows"], [(row.name, row.minutes, row.shows) for row in n.checks])
+given_table("Checks that you can make", ["no.", "check", "minutes"], [(c.number, c.name, c.minutes) for c in given.search.checks])
 
 # %% tags=["form"]
-n = given.next
-letter = next(row.letter for row in n.suspects if row.id == n.asked)
-named = next(row.name for row in n.checks if row.id == n.asked_check)
+s = given.search
+letter = {one.id: one.letter for one in s.suspects}
 sheet.form(
-    "next",
-    sheet.number("next-chance", f"How likely is it now that {letter} is what is wrong?", "%"),
-    sheet.number("next-fails", f"How likely is it that this check does not pass: {named}?", "%"),
-    sheet.choice("next-best", "Which check do you make next?", options=[(row.id, row.name) for row in n.checks]),
+    "search",
+    sheet.each("search-shows", "With which of the four does the check not pass?",
+               lines=[(c.id, f"check {c.number}") for c in s.checks], options=s.fails),
+    sheet.each("search-apart", "Two are left. Which check tells them apart in the fewest minutes?", lines=s.pairs, options=s.tellers),
+    sheet.each("search-left", "Some checks were made. Who is left?",
+               lines=[(one.id, one.text) for one in s.findings], options=s.left),
+    *[sheet.number(f"search-minutes-{n}", f"{letter[route.wrong]} is what is wrong. You make the checks in the order {route.words} "
+                   "and stop as soon as only one suspect is left. How long does it take?", "min")
+      for n, route in enumerate(s.routes, 1)],
 )
 
 # %% tags=["reference"]
-n, at_lesson = given.next, f"{where}#what-a-check-is-worth"
-five = [(row.id,) for row in n.suspects]
-found = faults.explain(unit, {}, among=five)
-chance = dict(zip(found.sets, (100 * c for c in found.chances)))
-mine = Q(chance[n.asked,], "percent")
-ref("next-chance", mine, outcome="weigh-check", weight=4, tolerance={"absolute": Q(0.6, "percent")}, lesson=at_lesson,
-    slips=[Slip(Q(100 / len(five), "percent"), 0.25, "They are not all met equally often; weigh them by it."),
-           Slip(Q(unit.faults.misbuild_by_id(n.asked).often_per_1000 / 10, "percent"), 0.25,
-                "That is how often it is met in any unit; here one of the five is in for certain.")])
+s, at_lesson = given.search, f"{where}#what-a-check-is-worth"
+four = [one.id for one in s.suspects]
+letter = {one.id: one.letter for one in s.suspects}
+key = {(one, c.id): table.outcome((one,), c.id).key for one in four for c in s.checks}
+failing = {c.id: [one for one in four if key[one, c.id] != faults.PASSES] for c in s.checks}
+shows = {id: failed[0] if len(failed) == 1 else "more" if failed else "none" for id, failed in failing.items()}
+told = {id: "It shows the same with all four, so it tells nothing here." if not failed
+        else "Look along its column in the picture: who has a mark there?" for id, failed in failing.items()}
+ref("search-shows", shows, outcome="weigh-check", weight=6, lesson=at_lesson, shows="tells-nothing",
+    slips=line_reasons([(id, "") for id in shows], s.fails, shows, told))
 
 # %% tags=["reference"]
-passing = faults.explain(unit, {n.asked_check: faults.PASSES}, among=five).sets
-fails = Q(100 - sum(chance[one] for one in passing), "percent")
-ref("next-fails", fails, outcome="weigh-check", weight=4, tolerance={"absolute": Q(0.6, "percent")}, lesson=at_lesson,
-    slips=[Slip(Q(100, "percent") - fails, 0.5, "That is how likely it is to pass."),
-           Slip(Q(100 * (5 - len(passing)) / 5, "percent"), 0.25,
-                "You counted the suspects; weigh each by how often it is met.")])
+minutes, apart, told = {c.id: c.minutes for c in s.checks}, {}, {}
+for pair in labels(s.pairs):
+    one, other = pair.split("+")
+    telling = [id for id in minutes if key[one, id] != key[other, id]]
+    least = min((minutes[id] for id in telling), default=0)
+    apart[pair] = {id for id in telling if minutes[id] == least} or {"none"}
+    told[pair] = {id: "It tells them apart, but another does so in fewer minutes." if id in telling
+                  else "At least one of the five shows something else with one than with the other." if id == "none"
+                  else "It shows the same with both: its minutes buy nothing."
+                  for id in [*minutes, "none"] if id not in apart[pair]}
+ref("search-apart", apart, outcome="weigh-check", weight=5, lesson=at_lesson, shows="tells-apart",
+    slips=line_reasons(s.pairs, s.tellers, apart, told))
 
 # %% tags=["reference"]
-ranked = faults.next_check(unit, {}, among=five)
-tells = {one.check: one for one in ranked}
-most = max(ranked, key=lambda one: one.bits).check
-ref("next-best", ranked[0].check, outcome="weigh-check", weight=5, lesson=at_lesson,
-    slips=[Slip(row.id, 0, "All five show the same in it, so it tells nothing." if row.id not in tells
-                else "It tells most, but it takes long; look at what a minute of it tells." if row.id == most
-                else "Another check tells more for each of its minutes.")
-           for row in n.checks if row.id != ranked[0].check])
+at_lesson, left, told = f"{where}#what-a-plan-costs", {}, {}
+for one in s.findings:
+    fit = [m for m in four if all(key[m, c] == faults.PASSES for c in one.passed)
+           and all(key[m, c] != faults.PASSES for c in one.failed)]
+    left[one.id] = fit[0] if len(fit) == 1 else "more"
+    told[one.id] = ("One alone fits: cross out who would have failed what passed, and passed what failed." if len(fit) == 1
+                    else "More than one fits what was seen: none of these checks parts them.")
+ref("search-left", left, outcome="cost-search", weight=5, lesson=at_lesson, shows="what-is-left",
+    slips=line_reasons([(id, "") for id in left], s.left, left, told))
 
-# %% tags=["mark"] task="next" points=13
+# %% tags=["reference"]
+for n, route in enumerate(s.routes, 1):
+    ref(f"search-minutes-{n}", faults.minutes_spent(unit, route.checks, [(m,) for m in four], (route.wrong,)),
+        outcome="cost-search", weight=3, tolerance={"absolute": Q(0.1, "min")}, lesson=at_lesson, shows="plan-cost",
+        slips=[Slip(Q(sum(minutes[c] for c in route.checks), "min"), 0.25,
+                    "You do not need all of them: stop when one suspect is left."),
+               Slip(Q(minutes[route.checks[0]], "min"), 0, "After this check more than one suspect is still left.")])
+
+# %% tags=["mark"] task="search" points=22
 
 # %% [markdown] tags=["task"]
-# ## 4. Which checks are worth nothing now?
+# ## 5. One or two?
 #
-# Four misbuilds are left; **one** of them is in the unit. Tick every check that cannot tell you anything more about which. *5 points.*
+# The records of four units, **all** final checks made; only those that failed are shown. How many things are wrong in each? Then a unit in which two of six suspects are: which check does each of them explain? *10 points.*
 
 # %% tags=["rig"]
-given_table("What is left", ["misbuild"], [(name,) for _, name in given.dead.suspects])
-
-# %% tags=["form"]
-sheet.form(
-    "dead",
-    sheet.choices("dead-which", "Which of these tell nothing more?", options=given.dead.checks),
-)
-
-# %% tags=["reference"]
-left = [(key,) for key, _ in given.dead.suspects]
-telling = {one.check for one in faults.next_check(unit, {}, among=left)}
-ref("dead-which", {key for key, _ in given.dead.checks if key not in telling},
-    outcome="weigh-check", lesson=f"{where}#what-a-check-is-worth",
-    slips=[Slip(key, 0, f"With one of the four it reads otherwise than with another: “{name}”.")
-           for key, name in given.dead.checks if key in telling])
-
-# %% tags=["mark"] task="dead" points=5
-
-# %% [markdown] tags=["task"]
-# ## 5. What does a plan cost?
-#
-# Again **exactly one** of the four is in the unit. You make the checks of a plan one after the other and stop as soon as only one suspect is left. What does each plan take **on average**? *15 points.*
+given_table("Four units; every other check passed", ["unit", "failed", "what it shows"],
+            [(one.letter, row.name, row.words) for one in given.two.units for row in one.record])
 
 # %% tags=["rig"]
-p = given.plan
-given_table("One of these is in the unit", ["letter", "misbuild", "often, in 1000"], [(row.letter, row.name, row.often) for row in p.suspects])
-
-# %% tags=["rig"]
-given_table("The checks", ["no.", "check", "minutes", "shows"], [(row.number, row.name, row.minutes, row.shows) for row in p.checks])
-
-# %% tags=["form"]
-p = given.plan
-first, second = p.plans
-sheet.form(
-    "plan",
-    sheet.number("plan-first", f"On average: {first.text}", "min"),
-    sheet.number("plan-second", f"On average: {second.text}", "min"),
-    sheet.choice("plan-best", "Which order takes least on average?", options=p.options),
-)
-
-# %% tags=["reference"]
-p, at_lesson = given.plan, f"{where}#what-a-plan-costs"
-four = [(row.id,) for row in p.suspects]
-minutes = {row.id: row.minutes for row in p.checks}
-for name, one_plan in zip(("plan-first", "plan-second"), p.plans):
-    plan = one_plan.id.split("+")
-    even = sum((faults.minutes_spent(unit, plan, four, one) for one in four), Q(0.0, "min")) / 4
-    ref(name, faults.expected_minutes(unit, plan, four), outcome="cost-search", weight=5,
-        tolerance={"absolute": Q(0.1, "min")}, lesson=at_lesson,
-        slips=[Slip(Q(sum(minutes[c] for c in plan), "min"), 0.25, "You do not always need all three: stop when one suspect is left."),
-               Slip(even, 0.5, "Right if all four were met equally often; weigh them by how often they are.")])
-
-# %% tags=["reference"]
-best = "+".join(faults.quickest_plan(unit, [row.id for row in p.checks], four))
-short = "+".join(sorted(minutes, key=minutes.get))
-long = "+".join(sorted(minutes, key=minutes.get, reverse=True))
-said = {short: "The shortest check first is not yet the best: ask how often each one ends the search.",
-        long: "That begins with the longest check, and you pay for it every time."}
-ref("plan-best", best, outcome="cost-search", weight=5, lesson=at_lesson,
-    slips=[Slip(key, 0, said.get(key, "Weigh each check's chance of ending the search against its minutes."))
-           for key, _ in p.options if key != best])
-
-# %% tags=["mark"] task="plan" points=15
-
-# %% [markdown] tags=["task"]
-# ## 6. Two at once
-#
-# The record of another unit. No single misbuild explains it. Which pair does? Then: how often are the two misbuilds of the second table in one unit, if neither has to do with the other? *10 points.*
-
-# %% tags=["rig"]
-given_table("As written down", ["check", "what it shows"], [(row.name, row.words) for row in given.two.record])
-
-# %% tags=["rig"]
-given_table("How often each is met alone", ["misbuild", "in 1000 units"], [(row.name, row.often) for row in given.two.often])
+given_table("Suspects of the last unit", ["letter", "misbuild"], [(one.letter, one.name) for one in given.two.suspects])
 
 # %% tags=["form"]
 sheet.form(
     "two",
-    sheet.choice("two-pair", "Which pair explains the whole record?", options=given.two.pairs),
-    sheet.choice("two-why", "Why do you look for two here, and not for one?", options=given.two.why),
-    sheet.number("two-often", "In how many of a million units are both misbuilds of the table?", whole=True),
+    sheet.each("two-how", "What do the checks of each unit come to?",
+               lines=[(one.letter.lower(), f"unit {one.letter}") for one in given.two.units], options=given.two.how),
+    sheet.each("two-which", "The last unit. Two of the suspects are in it, and every check not named passed. What explains each?",
+               lines=[(row.check, f"{row.name}: {row.words}") for row in given.two.record],
+               options=[(one.id, one.letter) for one in given.two.suspects]),
 )
 
 # %% tags=["reference"]
-observed, at_lesson = {row.check: row.key for row in given.two.record}, f"{where}#two-faults-at-once"
-fitting = {"+".join(pair) for pair in faults.explain(unit, observed).doubles}
-offered = {key for key, _ in given.two.pairs}
-ref("two-pair", fitting & offered, outcome="two-faults", weight=4, lesson=at_lesson,
-    slips=[Slip(key, 0, "One of the two fits; the other would show elsewhere, or leave a failed check unexplained.")
-           for key in offered - fitting])
-ref("two-why", "none-alone", outcome="two-faults", weight=2, lesson=at_lesson, slips=reasons(given.two.why, "none-alone", {
-    "likelier": "Two are much rarer than one; look for two only when one does not do.",
-    "two-failed": "One misbuild can fail two checks; look first for one that does.",
-    "safer": "Whoever always looks for two has a list that no check empties.",
-    "hides": "Sometimes it does, but then fewer checks fail, not more.",
-}))
+at_lesson, passing = f"{where}#two-faults-at-once", dict.fromkeys(table.checks, faults.PASSES)
+how, told = {}, {}
+words = {"one": "Look for one that shows all of it and nothing else: there is just one.",
+         "several": "More than one shows exactly this alone, and no check parts them.",
+         "two": "None shows all of it: each of the failed checks has its own."}
+for one in given.two.units:
+    singles = faults.explain(unit, passing | {row.check: row.key for row in one.record}).singles
+    how[one.letter.lower()] = said = "two" if not singles else "one" if len(singles) == 1 else "several"
+    told[one.letter.lower()] = words[said]
+ref("two-how", how, outcome="two-faults", weight=5, lesson=at_lesson, shows="only-where-needed",
+    slips=line_reasons([(id, "") for id in how], given.two.how, how, told))
 
 # %% tags=["reference"]
-pair = [row.id for row in given.two.often]
-both = round(1e6 * faults.met_together(unit, pair))
-added = round(1e6 * sum(faults.met_together(unit, [one]) for one in pair))
-ref("two-often", both, outcome="two-faults", weight=4, lesson=at_lesson,
-    slips=[Slip(added, 0, "Adding gives how often at least one of them is met; for both, multiply the shares."),
-           Slip(added // 1000, 0, "Adding gives how often at least one of them is met; for both, multiply the shares.")])
+observed = passing | {row.check: row.key for row in given.two.record}
+offered = {one.id for one in given.two.suspects}
+(pair,) = [two for two in faults.explain(unit, observed).doubles if set(two) <= offered]
+which, told = {}, {}
+for row in given.two.record:
+    (which[row.check],) = (one for one in pair if table.outcome((one,), row.check).key == row.key)
+    told[row.check] = {one: "It shows this line, but it would show elsewhere too, or leave the rest open."
+                       if table.outcome((one,), row.check).key == row.key else "With this one the line would read otherwise."
+                       for one in offered - {which[row.check]}}
+ref("two-which", which, outcome="two-faults", weight=5, lesson=at_lesson, shows="each-its-own",
+    slips=line_reasons([(id, "") for id in which], [(one, "") for one in offered], which, told))
 
 # %% tags=["mark"] task="two" points=10
 
 # %% [markdown] tags=["task"]
-# ## 7. What no check tells
+# ## 6. What no check tells
 #
-# There are misbuilds that show exactly the same in every check, and some that show in none. *9 points.*
+# There are misbuilds that show exactly the same in every check, and some that show in none. You have time for some checks only. *9 points.*
+
+# %% tags=["rig"]
+given_table("Misbuilds", ["letter", "misbuild"], [(one.letter, one.name) for one in given.alike.suspects])
+
+# %% tags=["rig"]
+given_table("Checks of today", ["check"], [(one.name,) for one in given.alike.today])
 
 # %% tags=["form"]
 sheet.form(
     "alike",
-    sheet.choice("alike-pair", "Which pair can no check tell apart?", options=given.alike.pairs),
-    sheet.choice("alike-strip", "What has to be taken apart to see which of the two it is?", options=given.alike.strip),
-    sheet.choice("silent-which", "Which of these does no check show at all?", options=given.silent.options),
-    sheet.choice("silent-sure", "What makes sure that this one is not in the unit?", options=given.silent.sure),
+    sheet.each("alike-tell", "It is one of the two. What tells which?", lines=given.alike.pairs, options=given.alike.tell),
+    sheet.each("alike-sure", "What makes sure that this one is not in the unit?", lines=given.alike.asked, options=given.alike.sure),
 )
 
 # %% tags=["reference"]
-at_lesson, groups = f"{where}#what-no-check-tells-apart", faults.indistinguishable(unit)
-same = {key for key, _ in given.alike.pairs
-        if any(set(key.split("+")) <= set(group.misbuilds) for group in groups)}
-mine = ref("alike-pair", same, outcome="know-limits", weight=3, lesson=at_lesson,
-    slips=[Slip(key, 0, "Some check shows one of these two and not the other, or shows them in another way.")
-           for key, _ in given.alike.pairs if key not in same])
-parts = {faults.part_of(unit, one) for key in mine for one in key.split("+")}
-ref("alike-strip", parts, outcome="know-limits", weight=2, lesson=at_lesson,
-    slips=reasons(given.alike.strip, parts, {
-        "shift": "Spring, plate and pin are easily looked at, but neither of the two is about them.",
-        "setting": "The shim and the seat of the ring tell of the setting, and neither of the two is about that.",
-        "joint": "Bolts and faces are quickly reached, but neither of the two leaves anything to see on them.",
-        "train": "The teeth can be counted, and with both of the two they are the same.",
-    }))
+at_lesson, today = f"{where}#what-no-check-tells-apart", {one.id for one in given.alike.today}
+tell, told = {}, {}
+for pair in labels(given.alike.pairs):
+    one, other = pair.split("+")
+    telling = {c for c in table.checks if table.outcome((one,), c) != table.outcome((other,), c)}
+    tell[pair] = "today" if telling & today else "another" if telling else "no"
+    told[pair] = {"today": "One of today's checks shows something else with one than with the other.",
+                  "another": "Today's checks show the same with both, but one of the others does not.",
+                  "no": "The two show the same in every check there is."}[tell[pair]]
+ref("alike-tell", tell, outcome="know-limits", weight=5, lesson=at_lesson, shows="alike",
+    slips=line_reasons(given.alike.pairs, given.alike.tell, tell, told))
 
 # %% tags=["reference"]
-silent = {one for group in groups if group.silent for one in group.misbuilds}
-(unseen,) = {key for key, _ in given.silent.options} & silent
-mine = ref("silent-which", unseen, outcome="know-limits", weight=2, lesson=at_lesson,
-    slips=[Slip(key, 0, "At least one check fails with this one in the unit.")
-           for key, _ in given.silent.options if key != unseen])
-kind = faults.part_of(unit, mine)
-ref("silent-sure", kind, outcome="know-limits", weight=2, lesson=at_lesson,
-    slips=reasons(given.silent.sure, kind, {
-        ("shift", "joint", "order"): "That makes sure of another part, not of this one.",
-        "cold": "No final check shows it, warm or cold.",
-        "drive": "It may be quiet for a long time on the road.",
-        "paint": "Paint says that the wrench clicked; it clicks with this one too.",
-    }))
+silent = {one for group in faults.indistinguishable(unit) if group.silent for one in group.misbuilds}
+sure = {id: faults.part_of(unit, id) if id in silent else "check" for id in labels(given.alike.asked)}
+seen = {"check": "A final check shows this one, so it can be found on the finished unit.",
+        "shift": "No final check shows a small part that is missing: it is counted while its bore is open.",
+        "joint": "The wrench clicks all the same, so no check shows it: the thread is dry or it is not, before the bolt goes in.",
+        "order": "No final check asks for it: the record has to say that it was done."}
+ref("alike-sure", sure, outcome="know-limits", weight=4, lesson=at_lesson, shows="while-seen",
+    slips=line_reasons(given.alike.asked, given.alike.sure, sure, {id: seen[by] for id, by in sure.items()}))
 
 # %% tags=["mark"] task="alike" points=9
 
 # %% [markdown] tags=["task"]
-# ## 8. A fault, or a false count?
+# ## 7. A fault, or a false count?
 #
-# A colleague says: “I counted both wheels and took the average.” Work out what the input shaft should have turned, and judge. *12 points.*
+# Another unit, with the teeth of the table. Work out what the input shaft should turn. Then four colleagues each say: “I counted both wheels and took the average.” What do you make of each count? *11 points.*
 
 # %% tags=["rig"]
 c = given.count
 given_table(f"Counted in {c.gear.name.lower()}", ["what", "value"],
             [*((f"{row.words}: teeth that drive, teeth driven", f"{row.driving}, {row.driven}") for row in c.wheels),
-             ("turns of the wheels, as told", f"{c.turns:g}"), ("turns of the input shaft, counted", f"{c.seen:g}"),
              ("smallest part of a turn that is read", f"{c.step:g}")])
 
 # %% tags=["form"]
 sheet.form(
     "count",
     sheet.number("count-ratio", "How many turns of the input shaft make one turn of the ring gear?", ""),
-    sheet.number("count-turns", "How many should have been counted at the input shaft?", "turn"),
-    sheet.choice("count-says", "What do you make of the count?", options=given.count.says),
+    sheet.number("count-turns", f"The wheels turn {given.count.turns:g} times, on average. How many are counted at the input shaft?", "turn"),
+    sheet.each("count-says", "What do you make of each count?",
+               lines=[(one.id, one.text) for one in given.count.counts], options=given.count.says),
 )
 
 # %% tags=["reference"]
 c, at_lesson, train = given.count, f"{where}#when-the-check-is-wrong", unit.gear_train
+meshes = [*next(gear for gear in train.gears if gear.id == c.gear.id).engages, train.final_drive]
+for mesh, row in zip(meshes, c.wheels, strict=True):
+    for side in ("driving", "driven"):
+        train = geartrain.with_wheel(train, mesh, side, getattr(row, side))
 total = abs(float(geartrain.ratio(train, c.gear.id)))
 gear, final = (row.driven / row.driving for row in c.wheels)
-ratio = ref("count-ratio", total, outcome="doubt-reading", weight=4, tolerance=0.006, lesson=at_lesson,
+ratio = ref("count-ratio", total, outcome="doubt-reading", weight=3, tolerance=0.006, lesson=at_lesson, shows="should-read",
             slips=[Slip(1 / total, 0.25, "The other way round: divide the driven teeth by those that drive."),
                    Slip(gear, 0.25, "The final drive belongs to it as well."),
                    Slip(gear + final, 0, "One pair after the other: multiply, do not add.")])
-turns = ref("count-turns", Q(ratio * c.turns, "turn"), outcome="doubt-reading", weight=4,
-            tolerance={"absolute": Q(c.step, "turn")}, lesson=at_lesson,
-            slips=[Slip(Q(ratio * c.turns / 2, "turn"), 0.25, "That is for one wheel with the other held."),
-                   Slip(Q(c.turns / ratio, "turn"), 0, "The input shaft turns faster than the wheels here, not slower.")])
+ref("count-turns", Q(ratio * c.turns, "turn"), outcome="doubt-reading", weight=3, shows="should-read",
+    tolerance={"absolute": Q(c.step, "turn")}, lesson=at_lesson,
+    slips=[Slip(Q(ratio * c.turns / 2, "turn"), 0.25, "That is for one wheel with the other held."),
+           Slip(Q(c.turns / ratio, "turn"), 0, "The input shaft turns faster than the wheels here, not slower.")])
 
 # %% tags=["reference"]
-counted = {way: abs(geartrain.count_turns(train, c.gear.id, c.turns, words).seen) for way, words in
-           {"right": "both outputs, averaged", "held": "one output, the other held"}.items()}
-near = [way for way, seen in counted.items() if abs(seen - c.seen) < 2 * c.step]
-judged = near[0] if near else "wheel"
-words = {"right": "Put your figure beside the count once more: they are too far apart.",
-         "held": "With one wheel held the count would be half; is it?",
-         "wheel": "A way of counting explains the figure; nothing need be wrong inside.",
-         "slip": "There is no clutch on the bench; the shafts are in mesh.", "sign": "The direction was not in question."}
-ref("count-says", judged, outcome="doubt-reading", weight=4, lesson=at_lesson,
-    slips=reasons(c.says, judged, words))
+ways, says = {"right": "both outputs, averaged", "held": "one output, the other held"}, {}
+for one in c.counts:
+    near = [way for way, words in ways.items()
+            if abs(abs(geartrain.count_turns(train, c.gear.id, one.turns, words).seen) - one.seen) < 2 * c.step]
+    says[one.id] = near[0] if near else "wheel"
+words = {"right": "Work out what it should be: this count is just that.",
+         "held": "It is half of what it should be, so one wheel did not turn; the gears are not at fault.",
+         "wheel": "It is neither what it should be nor half of it: no way of counting gives that, another wheel does."}
+ref("count-says", says, outcome="doubt-reading", weight=5, lesson=at_lesson, shows="misleads",
+    slips=line_reasons([(id, "") for id in says], c.says, says, {id: words[said] for id, said in says.items()}))
 
-# %% tags=["mark"] task="count" points=12
+# %% tags=["mark"] task="count" points=11
 
 # %% [markdown] tags=["task"]
-# ## 9. A fault, or a false pull?
+# ## 8. A fault, or a false pull?
 #
-# The closed unit is pulled round in neutral on a cord. What the other shaft takes of the pull was read before, reckoned for this drum. Is this pair set right? The limits are for the pair alone. *13 points.*
+# Closed units are pulled round in neutral on a cord. What the other shaft takes of the pull was read before, worked out for this drum. The limits are for the pair alone. A pull that lies nearer to a limit than its uncertainty is read again. Last: pulls that were taken in one way or another. *14 points.*
 
 # %% tags=["rig"]
 k = given.cord
 given_table(f"{k.name}: the pull", ["what", "value"],
-            [("the scale shows", f"{k.shown_n:g} N"), (f"of which: {k.other.lower()}", f"{k.alone_n:g} N"),
+            [("first reading: the scale shows", f"{k.readings[0].shown_n:g} N"), (f"of which: {k.other.lower()}", f"{k.readings[0].alone_n:g} N"),
              ("radius of the drum", f"{k.drum_mm:g} mm"), ("limits of the pull for this pair", f"{k.low_n} to {k.high_n} N"),
-             ("doubt of the reading", f"{k.doubt_n:g} N"), ("another time, another unit", k.false.text)])
+             ("uncertainty of a reading", f"{k.doubt_n:g} N either way")])
 
 # %% tags=["form"]
+k = given.cord
 sheet.form(
     "cord",
-    sheet.number("cord-rest", "Which pull does this pair take alone?", "N"),
+    sheet.number("cord-rest", "First reading: which pull does this pair take alone?", "N"),
     sheet.number("cord-torque", "Which turning torque is that?", "N·m"),
-    sheet.choice("cord-says", "What do you make of it?", options=given.cord.says),
-    sheet.choice("cord-false", f"Another time it turned out: “{given.cord.false.text}”. What did that do to the reading?",
-                 options=given.cord.false_says),
+    sheet.each("cord-says", "What do you make of each reading?", lines=[(one.id, one.text) for one in k.readings], options=k.says),
+    sheet.each("cord-false", "How a pull was taken: what does that do to what you read?", lines=k.taken.lines, options=k.taken.answers),
 )
 
 # %% tags=["reference"]
 k, at_lesson = given.cord, f"{where}#when-the-check-is-wrong"
-shown, alone, drum = Q(k.shown_n, "N"), Q(k.alone_n, "N"), Q(k.drum_mm, "mm")
-rest = ref("cord-rest", shown - alone, outcome="doubt-reading", weight=4, tolerance={"absolute": Q(0.6, "N")}, lesson=at_lesson,
-           slips=[Slip(shown, 0.25, "The other shaft turns too; take off what it needs."),
-                  Slip(shown + alone, 0, "The other shaft is in the pull already: take it off, do not add it.")])
-ref("cord-torque", (rest * drum).to("N*m"), outcome="doubt-reading", weight=5, tolerance=0.015, lesson=at_lesson,
-    slips=[Slip((rest * drum * 2).to("N*m"), 0.25, "The cord pulls at the drum's radius, not at its diameter."),
-           Slip((shown * drum).to("N*m"), 0.25, "That is the torque of all that turns; only this pair is asked for.")])
+shown, alone, drum = Q(k.readings[0].shown_n, "N"), Q(k.readings[0].alone_n, "N"), Q(k.drum_mm, "mm")
+rest = ref("cord-rest", shown - alone, outcome="doubt-reading", weight=3, tolerance={"absolute": Q(0.6, "N")}, lesson=at_lesson,
+           shows="should-read", slips=[
+               Slip(shown, 0.25, "The other shaft turns too; take off what it needs."),
+               Slip(shown + alone, 0, "The other shaft is in the pull already: take it off, do not add it.")])
+ref("cord-torque", (rest * drum).to("N*m"), outcome="doubt-reading", weight=3, tolerance=0.015, lesson=at_lesson,
+    shows="should-read", slips=[
+        Slip((rest * drum * 2).to("N*m"), 0.25, "The cord pulls at the drum's radius, not at its diameter."),
+        Slip((shown * drum).to("N*m"), 0.25, "That is the torque of all that turns; only this pair is asked for.")])
 
 # %% tags=["reference"]
-low, high, doubt = (Q(n, "N") for n in (k.low_n, k.high_n, k.doubt_n))
-judged = "light" if rest < low - doubt else "heavy" if rest > high + doubt else "inside"
-words = {"light": "The pull does not lie below the lower limit.", "inside": "The pull lies outside the limits by more than its doubt.",
-         "heavy": "The pull does not lie above the upper limit.", "nothing": "It can: what the other shaft takes was read before."}
-ref("cord-says", judged, outcome="doubt-reading", weight=2, lesson=at_lesson,
-    slips=reasons(k.says, judged, words))
+says = {}
+for one in k.readings:
+    pair = one.shown_n - one.alone_n
+    says[one.id] = ("again" if min(abs(pair - k.low_n), abs(pair - k.high_n)) < k.doubt_n
+                    else "light" if pair < k.low_n else "heavy" if pair > k.high_n else "inside")
+words = {"light": "Less the other shaft, it lies under the lower limit by more than its uncertainty.",
+         "inside": "Less the other shaft, it lies between the limits, and clear of both.",
+         "heavy": "Less the other shaft, it lies over the upper limit by more than its uncertainty.",
+         "again": "Less the other shaft, it lies nearer to a limit than the reading is sure of."}
+ref("cord-says", says, outcome="doubt-reading", weight=4, lesson=at_lesson, shows="should-read",
+    slips=line_reasons([(id, "") for id in says], k.says, says, {id: words[said] for id, said in says.items()}))
 
 # %% tags=["reference"]
-effect = faults.FALSE_PULLS[k.false.id].seems
-ref("cord-false", effect, outcome="doubt-reading", weight=2, lesson=at_lesson,
-    slips=reasons(k.false_says, effect, {
-        "more": "Then the scale would have to pull more than the bearings ask for; here part of their pull is missing.",
-        "less": "Then part of the bearings' pull would have to be missing; here the scale is pulled harder than that.",
-        "same": "The scale shows all that is pulled: ask what it pulls besides the bearings, or what is missing.",
-        "scatter": "Chance goes both ways; this goes one way each time it is done.",
-    }))
+TAKEN = {"seals-in": "more", "jerk": "more", "small-drum": "more", "above": "more",
+         "loose": "less", "big-drum": "less", "twice": "less", "below": "less",
+         "own-drum": "same", "once": "same", "seals-out": "same", "zero": "same"}
+AS_ASKED = "It was taken as the card asks, and nothing is added or left out."
+WHY_TAKEN = {
+    "seals-in": "New seals rub more than the bearings do, and their pull is counted with the pair's.",
+    "jerk": "It takes more to start a shaft than to keep it turning; the first jerk is not the pull.",
+    "small-drum": "On a shorter lever the same torque asks for more pull than the card reckons with.",
+    "above": "What the scale showed before is counted with the pull.",
+    "loose": "A loose case does not hold the rings, so part of the preload is missing.",
+    "big-drum": "On a longer lever the same torque asks for less pull than the card reckons with.",
+    "twice": "Taken off twice, part of the pair's own pull is gone as well.",
+    "below": "The scale begins under zero, so what it shows is too little by that much.",
+    **dict.fromkeys(("own-drum", "once", "seals-out", "zero"), AS_ASKED),
+}
 
-# %% tags=["mark"] task="cord" points=13
+# %% tags=["reference"]
+ref("cord-false", {one.id: TAKEN[one.id] for one in k.taken.lines}, outcome="doubt-reading", weight=4, lesson=at_lesson,
+    shows="misleads", slips=line_reasons(bank.lists["taken"], k.taken.answers, TAKEN, WHY_TAKEN, shown=k.taken.lines))
+
+# %% tags=["mark"] task="cord" points=14
 
 # %% [markdown] tags=["task"]
-# ## 10. Your unit on the bench
+# ## 9. Your unit on the bench
 #
-# A unit of your own, in which one or two things are wrong. Make the checks that you want; the clock counts their minutes, but no mark depends on it. Then say what is in there. *10 points.*
+# A unit of your own, in which one or two things are wrong. Make the checks that you want; the clock counts their minutes, but no mark depends on it. Then say what is in there. *7 points.*
 
 # %% tags=["rig"]
 own_checks(given.own)
 
+# %% tags=["rig"]
+given_table("Suspects", ["letter", "misbuild"], [(one.letter, one.name) for one in given.own.suspects])
+
 # %% tags=["form"]
 sheet.form(
     "own",
-    sheet.choices("own-which", "Tick every misbuild that explains it: alone, or as one of two where it takes two.", options=given.own.options),
-    sheet.choice("own-says", "How far do the checks take you?", options=given.own.says),
+    sheet.choice("own-says", "What do you write on the card? “One of them” means that no check tells them apart.", options=given.own.says),
 )
 
 # %% tags=["reference"]
 observed, at_lesson = {row.check: row.key for row in given.own.record}, f"{where}#the-fault-board"
-offered = {key for key, _ in given.own.options}
+letter = {one.id: one.letter for one in given.own.suspects}
 found = faults.explain(unit, observed)
 fewest = min(len(one) for one in found.least)
-least = [one for one in found.least if len(one) == fewest and set(one) <= offered]
-parts = {one for chosen in least for one in chosen}
-ref("own-which", parts, outcome="explain-symptom", weight=6, lesson=at_lesson,
-    slips=[Slip(key, 0, f"One that you ticked would show in a check that passed, or not show where one failed: “{name}”.")
-           for key, name in given.own.options if key not in parts])
+least = [one for one in found.least if len(one) == fewest and set(one) <= set(letter)]
+form = "two" if fewest == 2 else "alike" if len(least) > 1 else "one"
+right = f"{form}-{''.join(sorted(letter[one] for chosen in least for one in chosen))}"
+words = {"one": "This one alone leaves a failed check open, or would show in a check that passed.",
+         "two": "Two are not needed, or one of these two would show otherwise: look for as few as do it.",
+         "alike": "Not each of these shows all that was seen and nothing else."}
+if form == "alike":
+    words["one"] = "Look for others that show the same in every check, before you settle on one."
+ref("own-says", right, outcome="explain-symptom", weight=7, lesson=at_lesson, shows="fewest",
+    slips=[Slip(id, 0, words[id.partition("-")[0]]) for id in labels(given.own.says) if id != right])
 
-# %% tags=["reference"]
-says = "two" if fewest == 2 else "alike" if len(least) > 1 else "one"
-words = {"one": "Count what explains everything: it is not just one misbuild.",
-         "alike": "Look for two that show the same in every check; there are none here.",
-         "two": "A misbuild alone explains it; two are not needed.",
-         "none": "At least one check does not pass.", "more": "All the checks that there are have been on offer."}
-ref("own-says", says, outcome="know-limits", weight=4, lesson=at_lesson, slips=reasons(given.own.says, says, words))
-
-# %% tags=["mark"] task="own" points=10
+# %% tags=["mark"] task="own" points=7
 
 # %% [markdown] tags=["task"]
-# ## 11. Done in the wrong order
+# ## 10. Done in the wrong order
 #
-# These steps were done in this order, and one check among them is worth nothing for it. *6 points.*
+# Some steps of a build, and pairs of them in the order in which they were done. Is a check worth nothing for it? Say what has to be made again. *6 points.*
 
 # %% tags=["rig"]
-given_table("In the order in which they were done", ["no.", "step"],
-            [(n, step.text) for n, step in enumerate(given.blind.steps, 1)])
+given_table("Steps", ["letter", "step"], [(one.letter, one.name) for one in given.blind.steps])
 
 # %% tags=["form"]
 sheet.form(
     "blind",
-    sheet.choice("blind-which", "Which step has to be made again?", options=given.blind.steps),
-    sheet.choice("blind-why", "Why is it worth nothing as it was done?", options=given.blind.reasons),
+    sheet.each("blind-again", "What has to be made again?", lines=[(one.id, one.text) for one in given.blind.done],
+               options=given.blind.again),
 )
 
 # %% tags=["reference"]
-at_lesson, asked = f"{where}#the-order-of-the-checks", set(labels(given.blind.reasons))
-at = {step.id: n for n, step in enumerate(given.blind.steps)}
-broken = [rule for rule in unit.rules if rule.id in asked and rule.earlier in at and rule.later in at
-          and at[rule.later] < at[rule.earlier]]
+blinding = {(rule.earlier, rule.later): rule.reason for rule in unit.rules if rule.kind is RuleKind.BLINDS and rule.earlier}
 finals = {step for check in unit.faults.checks for step in check.operations}
-spoilt = {step for rule in broken for step in (rule.earlier, rule.later) if step in finals}
-ref("blind-which", spoilt, outcome="check-order", weight=3, lesson=at_lesson,
-    slips=[Slip(key, 0, "What came before and after this step does it no harm.") for key in at if key not in spoilt])
-right = {rule.id for rule in broken}
-ref("blind-why", right, outcome="check-order", weight=3, lesson=at_lesson,
-    slips=[Slip(key, 0, "True in itself, but this was in order here.") for key in asked - right])
+again, told = {}, {}
+for one in given.blind.done:
+    reason = blinding.get((one.second, one.first))
+    again[one.id] = "none" if reason is None else "first" if one.first in finals else "second"
+    told[one.id] = reason or "In this order the check finds what it needs, and nothing spoils it afterwards."
+ref("blind-again", again, outcome="check-order", weight=6, lesson=f"{where}#the-order-of-the-checks", shows="made-again",
+    slips=line_reasons([(id, "") for id in again], given.blind.again, again, told))
 
 # %% tags=["mark"] task="blind" points=6
 

@@ -174,7 +174,7 @@ given_table("Pushed with 600 N", ["friction", "cone torque, N·m"],
 # %% [markdown]
 # Half the torque means twice the time to reach the same speed, and the driver feels it as a slow change.
 #
-# **Which way round?** A hub has a flat and a long side, a sleeve may have its pointed teeth on one side only, and the **keys** sit in the slots of the ring, not on its lands. A hub turned round stands away from its gear: the sleeve no longer reaches, or the gap reads **wider** than new. A gap wider than new is never a good sign; it is a part the wrong way round.
+# **Which way round?** A hub has a flat and a long side, a sleeve may have its pointed teeth on one side only, and the **keys** sit in the slots of the ring, not on its lands. A hub turned round stands away from its gear, and the sleeve no longer reaches. The ring gap does not show it, because the hub does not enter that gap. A gap **wider** than new is no good sign either: dirt, a burr or the ring of another gear keeps the ring off its cone.
 
 # %% [markdown]
 # ## Play of the side gears

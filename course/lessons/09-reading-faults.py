@@ -3,7 +3,7 @@
 #
 # <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# **After this lesson you can** work back from what a check shows to every misbuild that explains it, choose the check that tells most for its minutes, work out what a plan of checks costs, recognise two faults at once, say what no check can tell apart, and doubt a check before you doubt the unit.
+# **After this lesson you can** work back from what a check shows to every misbuild that explains it, go from the driver's words to a check and from its finding to a part, choose the check that tells suspects apart in the fewest minutes, say what a search leaves and costs, recognise two faults at once, say what no check can tell apart, and doubt a check before you doubt the unit.
 #
 # **Time:** 30 to 40 minutes. **What passing proves:** that you search for a fault with a plan, and that no unit leaves your bench on a guess.
 #
@@ -107,6 +107,8 @@ given_table("Checks on the four suspects", ["check", "minutes", "tells, bit", "b
              for one in faults.next_check(unit, {}, among=suspects)])
 
 # %% [markdown]
+# **At the bench:** when two are left, make the quickest check that shows something else with one than with the other. A check that shows the same with both is not made.
+#
 # A check that fails in nine of ten tells less than half a bit: you knew already. One that fails for certain tells nothing. The long check at the end of the list finds its suspect as surely as a short one does, but every minute of it tells less.
 #
 # All checks that are not in the list are worth **nothing now**: they show the same for all four suspects.
@@ -125,7 +127,7 @@ given_table("Three checks for the same four suspects", ["order", "average, min",
               *(f"{faults.minutes_spent(unit, plan, suspects, one).m_as('min'):g}" for one in suspects)) for plan in plans])
 
 # %% [markdown]
-# The right-hand columns are the minutes until each suspect is known. The last suspect costs the same in every order: none of the three checks finds it, so it is known only when all are made. What decides is the chance of ending the search **for each minute**: the share of the suspect divided by the minutes of its check. The largest goes first, even where its check is not the shortest.
+# The right-hand columns are the minutes until each suspect is known: add up the checks, and stop where one suspect alone is left. The last suspect costs the same in every order: none of the three checks finds it, so it is known only when all are made. What decides is the chance of ending the search **for each minute**: the share of the suspect divided by the minutes of its check. The largest goes first, even where its check is not the shortest.
 
 # %% [markdown]
 # ## Two faults at once
@@ -210,7 +212,7 @@ given_table("The pull in neutral", ["built", "scale, N", "the other shaft, N", "
 # %% [markdown]
 # ## How you are marked
 #
-# Records, checks and figures are your own. Every misbuild that explains all that was seen is right; no mark depends on the minutes that you spend on your own unit. Where an answer builds on an earlier one, a slip is charged once. What is done with a unit that could hurt somebody is **must-pass**.
+# Records, checks, letters and figures are your own. No mark depends on the minutes that you spend on your own unit. Where an answer builds on an earlier one, a slip is charged once. What is done with a unit that could hurt somebody is **must-pass**.
 
 # %% [markdown]
 # ## Where this comes from

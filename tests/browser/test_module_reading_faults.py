@@ -16,7 +16,7 @@ def test_checks_are_made_by_keys_and_the_diagnosis_is_saved_reopened_and_marked(
 ):
     issued = learner.issued
     right = solve(learner.solution, issued, learner.unit)
-    page = learner.exercise(live=12)
+    page = learner.exercise(live=11)
     cells = page.locator(f"{FRONT} .jp-Cell").count()
     rig = page.locator(RIG)
     record = issued["given"]["own"]["record"]
@@ -32,22 +32,17 @@ def test_checks_are_made_by_keys_and_the_diagnosis_is_saved_reopened_and_marked(
     rig.scroll_into_view_if_needed()
     screenshot(page, "faults-own-unit")
 
-    labels = dict(map(tuple, issued["given"]["own"]["options"]))
-    form = page.locator(f"{FRONT} .twoshaft-live", has_text="How far do the checks take you?").last
-    for key in right["own-which"]:
-        form.get_by_role("checkbox", name=labels[key], exact=True).focus()
-        page.keyboard.press("Space")
-        wait_until(lambda key=key: key in (learner.stored("own-which") or ()))
+    form = page.locator(f"{FRONT} .twoshaft-live", has_text="What do you write on the card?").last
     says = dict(map(tuple, issued["given"]["own"]["says"]))[right["own-says"]]
     form.get_by_role("radio", name=says, exact=True).focus()
     page.keyboard.press("Space")
     wait_until(lambda: learner.stored("own-says"))
 
-    page = learner.exercise(live=12)
+    page = learner.exercise(live=11)
     again = page.get_by_role("radio", name=says, exact=True)
     wait_until(lambda: again.is_checked())
     fields = learner.marked()
-    assert fields["own-which"].share == fields["own-says"].share == 1
+    assert fields["own-says"].share == 1
     assert fields["stop-cases"].share == 0
 
 

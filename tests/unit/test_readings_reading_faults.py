@@ -7,10 +7,10 @@ import pytest
 
 from twoshaft.errors import UnitFileError
 from twoshaft.models import faults
-from twoshaft.models.order import OrderTask, plan_slip
 from twoshaft.readings import draw, given_in
 from twoshaft.readings.reading_faults import TASKS
 from twoshaft.records import labels, to_json
+from twoshaft.units.sections.order import RuleKind
 
 LEARNERS = [f"a{i:03d}" for i in range(120)]
 
@@ -42,113 +42,205 @@ def test_a_resit_changes_the_task_not_only_the_numbers(unit):
     for learner in LEARNERS[:4]:
         one, two = given_to(unit, learner, 1), given_to(unit, learner, 2)
         assert one.stop.found[0] != two.stop.found[0]
-        for name in ("cases", "found"):
-            ids = [{row.id for row in getattr(given.stop, name)[-3:]} for given in (one, two)]
-            assert not ids[0] & ids[1], name
+        scenes = [
+            (*(getattr(given.stop, name)[-3:] for name in ("cases", "found")),
+             given.driver.first.lines, given.driver.opened.lines, given.cord.taken.lines)
+            for given in (one, two)
+        ]  # fmt: skip
+        for before, after in zip(*scenes, strict=True):
+            assert not {row.id for row in before} & {row.id for row in after}
         assert observed(one.explain.record) != observed(two.explain.record)
-        for task in ("next", "dead", "plan"):
+        for task in ("search", "two", "own"):
             ids = [{row.id for row in getattr(given, task).suspects} for given in (one, two)]
             assert ids[0] != ids[1], task
         assert one.count.gear != two.count.gear
-        assert one.cord.false != two.cord.false
-        assert set(labels(one.blind.steps)) != set(labels(two.blind.steps))
+        assert set(one.blind.steps) != set(two.blind.steps)
 
 
-def test_two_or_three_of_seven_explain_the_record(unit, drawn):
+def test_letters_say_nothing_of_what_they_stand_for(drawn):
+    """The same misbuild or step is another letter on another sheet."""
+    for task, part in (("explain", "suspects"), ("search", "suspects"), ("two", "suspects"),
+                       ("alike", "suspects"), ("own", "suspects"), ("blind", "steps")):  # fmt: skip
+        letters = {}
+        for given in drawn.values():
+            for one in getattr(getattr(given, task), part):
+                letters.setdefault(one.id, set()).add(one.letter)
+        assert all(len(some) >= 3 for some in letters.values()), task
+
+
+def test_every_answer_of_what_drivers_say_comes_up(drawn):
+    for name in ("first", "opened"):
+        shown = Counter(row.id for g in drawn.values() for row in getattr(g.driver, name).lines)
+        assert len(shown) == 12 and min(shown.values()) > 25
+        assert all(len(getattr(g.driver, name).lines) == 5 for g in drawn.values())
+
+
+def test_at_least_one_of_six_explains_the_record_and_one_does_not(unit, drawn):
     rights = Counter()
     for given in drawn.values():
         task = given.explain
-        offered = {key for key, _ in task.options}
-        right = set(faults.explain(unit, observed(task.record)).singles)
-        assert right <= offered and len(offered) == 7 and len(right) in (2, 3)
+        offered = {one.id for one in task.suspects}
+        right = offered & set(faults.explain(unit, observed(task.record)).singles)
+        assert len(offered) == 6 and any(row.key != faults.PASSES for row in task.record)
         rights[len(right)] += 1
-    assert min(rights.values()) > 30
+    assert set(rights) <= {1, 2, 3, 4} and rights[1] > 20 and sum(rights.values()) - rights[1] > 20
 
 
-def test_one_pair_only_explains_two_failed_checks(unit, drawn):
+def test_a_search_has_checks_that_tell_and_checks_that_do_not(unit, drawn):
+    table = faults.outcome_table(unit)
+    for given in drawn.values():
+        task = given.search
+        four = [one.id for one in task.suspects]
+        shown = {c.id: {table.outcome((m,), c.id).key for m in four} for c in task.checks}
+        assert len(four) == 4 and len(shown) == 5
+        assert sum(len(keys) > 1 for keys in shown.values()) == 3
+        quickest = set()
+        for pair, _ in task.pairs:
+            one, other = pair.split("+")
+            telling = [
+                c for c in task.checks
+                if table.outcome((one,), c.id).key != table.outcome((other,), c.id).key
+            ]  # fmt: skip
+            quickest.add(min(telling, key=lambda c: c.minutes).id if telling else "none")
+        assert len(task.pairs) == 5 and len(quickest) >= 3
+
+
+def test_findings_leave_somebody_and_one_of_them_leaves_several(unit, drawn):
+    table = faults.outcome_table(unit)
+    for given in drawn.values():
+        task, left = given.search, []
+        for one in task.findings:
+            left.append([
+                m.id for m in task.suspects
+                if all(table.outcome((m.id,), c).passes for c in one.passed)
+                and not any(table.outcome((m.id,), c).passes for c in one.failed)
+            ])  # fmt: skip
+        assert len(left) == 4 and all(left)
+        assert sum(len(some) > 1 for some in left) == 1
+
+
+def test_a_search_ends_before_its_last_check(unit, drawn):
+    for given in drawn.values():
+        task = given.search
+        minutes = {c.id: c.minutes for c in task.checks}
+        four = [(one.id,) for one in task.suspects]
+        assert len({route.wrong for route in task.routes}) == 2
+        for route in task.routes:
+            took = faults.minutes_spent(unit, route.checks, four, (route.wrong,)).m_as("min")
+            assert set(route.checks) == set(minutes)
+            assert minutes[route.checks[0]] < took < sum(minutes.values())
+
+
+def test_one_pair_only_explains_the_failed_checks(unit, drawn):
+    table = faults.outcome_table(unit)
+    passing = dict.fromkeys(table.checks, faults.PASSES)
     for given in drawn.values():
         task = given.two
-        found = faults.explain(unit, observed(task.record))
-        offered = {tuple(key.split("+")) for key, _ in task.pairs}
-        assert not found.singles
-        assert len(offered & set(found.doubles)) == 1 and len(offered) == 6
-        assert {row.id for row in task.often}.isdisjoint(found.doubles[0])
+        found = faults.explain(unit, passing | observed(task.record))
+        offered = {one.id for one in task.suspects}
+        pairs = [pair for pair in found.doubles if set(pair) <= offered]
+        assert not found.singles and len(pairs) == 1 and len(offered) == 6
+        for row in task.record:
+            assert sum(table.outcome((one,), row.check).key == row.key for one in pairs[0]) == 1
 
 
-def test_the_best_check_leads_clearly(unit, drawn):
+def test_one_several_and_two_come_up_on_every_sheet(unit, drawn):
+    table = faults.outcome_table(unit)
+    passing = dict.fromkeys(table.checks, faults.PASSES)
     for given in drawn.values():
-        task = given.next
-        five = [(row.id,) for row in task.suspects]
-        first, second = faults.next_check(unit, {}, among=five)[:2]
-        assert first.bits_per_minute >= 1.3 * second.bits_per_minute
-        offered = {row.id for row in task.checks}
-        assert first.check in offered and task.asked_check in offered and len(offered) == 6
+        how = Counter()
+        for one in given.two.units:
+            singles = faults.explain(unit, passing | observed(one.record)).singles
+            how[min(len(singles), 2)] += 1
+            assert one.record
+        assert set(how) == {0, 1, 2} and sum(how.values()) == 4
 
 
-def test_three_of_seven_checks_tell_something(unit, drawn):
-    for given in drawn.values():
-        task = given.dead
-        left = [(key,) for key, _ in task.suspects]
-        telling = {one.check for one in faults.next_check(unit, {}, among=left)}
-        assert len(telling & {key for key, _ in task.checks}) == 3
-        assert len(task.checks) == 7
-
-
-def test_the_quickest_plan_is_quickest_by_more_than_rounding(unit, drawn):
-    for given in list(drawn.values())[:25]:
-        task = given.plan
-        four = [(row.id,) for row in task.suspects]
-        took = {
-            key: faults.expected_minutes(unit, key.split("+"), four).m_as("min")
-            for key, _ in task.options
-        }
-        best, second = sorted(took.values())[:2]
-        assert len(took) == 6 and second - best >= 0.6
-        assert abs(took[task.plans[0].id] - took[task.plans[1].id]) >= 0.6
-
-
-def test_one_pair_is_alike_and_one_misbuild_silent(unit, drawn):
+def test_pairs_are_told_by_checks_of_today_by_others_and_by_none(unit, drawn):
+    table = faults.outcome_table(unit)
     groups = faults.indistinguishable(unit)
+    silent = {one for g in groups if g.silent for one in g.misbuilds}
     for given in drawn.values():
-        pairs = [set(key.split("+")) for key, _ in given.alike.pairs]
-        assert len(pairs) == 6
-        assert sum(any(pair <= set(g.misbuilds) for g in groups) for pair in pairs) == 1
-        silent = {one for g in groups if g.silent for one in g.misbuilds}
-        offered = {key for key, _ in given.silent.options}
-        assert len(offered & silent) == 1 and len(offered) == 6
+        today, how = {one.id for one in given.alike.today}, Counter()
+        for pair, _ in given.alike.pairs:
+            one, other = pair.split("+")
+            telling = {
+                c for c in table.checks if table.outcome((one,), c) != table.outcome((other,), c)
+            }
+            how["today" if telling & today else "another" if telling else "no"] += 1
+        assert len(how) == 3 and sum(how.values()) == 4 and len(today) == 4
+        asked = set(labels(given.alike.asked))
+        assert len(asked) == 4 and len(asked & silent) == 2
 
 
-def test_decisions_come_up_evenly_and_lie_clear(drawn):
-    pulls, own = Counter(), Counter()
+def test_counts_are_right_of_one_wheel_and_of_another_gear(drawn):
+    sheets = set()
     for given in drawn.values():
-        c = given.cord
-        rest = c.shown_n - c.alone_n
-        low, high, doubt = c.low_n, c.high_n, c.doubt_n
-        assert min(abs(rest - low), abs(rest - high)) >= 2 * doubt
-        pulls["light" if rest < low else "heavy" if rest > high else "inside"] += 1
-        own[sum(row.key != faults.PASSES for row in given.own.record)] += 1
-    assert len(pulls) == 3 and min(pulls.values()) > 20
-    assert own[1] and own[2]
+        c = given.count
+        total = 1.0
+        for row in c.wheels:
+            total *= row.driven / row.driving
+        cases = Counter()
+        for one in c.counts:
+            off = [abs(one.seen - part * total * one.turns) for part in (1, 0.5)]
+            near = [way for way, by in zip(("right", "held"), off, strict=True) if by < c.step]
+            assert near or min(off) >= 3 * c.step
+            cases[near[0] if near else "wheel"] += 1
+        assert len(cases) == 3 and sum(cases.values()) == 4
+        sheets.add(tuple(c.wheels))
+    assert len(sheets) > 100
 
 
-def test_own_units_are_explained_within_the_options(unit, drawn):
-    kinds = Counter()
+def test_pulls_come_up_evenly_and_lie_clear(drawn):
+    own = Counter()
     for given in drawn.values():
-        found = faults.explain(unit, observed(given.own.record))
-        offered = {key for key, _ in given.own.options}
+        c, said = given.cord, []
+        for one in c.readings:
+            rest = one.shown_n - one.alone_n
+            near = min(abs(rest - c.low_n), abs(rest - c.high_n))
+            assert abs(near - c.doubt_n) >= 0.5
+            said.append(
+                "again" if near < c.doubt_n
+                else "light" if rest < c.low_n else "heavy" if rest > c.high_n else "inside"
+            )  # fmt: skip
+        assert len(said) == 4 and len(set(said)) >= 3
+        own[said[0]] += 1
+    assert len(own) == 4 and min(own.values()) > 15
+
+
+def test_own_units_are_explained_by_one_diagnosis_of_nine(unit, drawn):
+    forms = Counter()
+    for given in drawn.values():
+        task = given.own
+        found = faults.explain(unit, observed(task.record))
+        letter = {one.id: one.letter for one in task.suspects}
         fewest = min(len(one) for one in found.least)
-        least = [one for one in found.least if len(one) == fewest]
-        assert len(offered) == 8 and {one for s in least for one in s} <= offered
-        kinds[fewest, len(least) > 1] += 1
-    assert set(kinds) == {(1, False), (1, True), (2, False)} and min(kinds.values()) > 20
+        least = [one for one in found.least if len(one) == fewest and set(one) <= set(letter)]
+        form = "two" if fewest == 2 else "alike" if len(least) > 1 else "one"
+        right = "".join(sorted(letter[m] for one in least for m in one))
+        assert f"{form}-{right}" in labels(task.says)
+        assert len(task.says) == 9 and len(letter) == 7
+        assert Counter(id.partition("-")[0] for id, _ in task.says) == dict(one=3, two=3, alike=3)
+        forms[form] += 1
+    assert len(forms) == 3 and min(forms.values()) > 20
 
 
-def test_one_rule_is_broken_in_the_record(unit, drawn):
-    for given in list(drawn.values())[:25]:
-        steps = [step for step, _ in given.blind.steps]
-        broken = plan_slip(OrderTask.from_unit(unit, steps), steps).broken
-        assert len({(reason.earlier, reason.later) for reason in broken}) == 1
-        assert len(steps) == 6 and len(given.blind.reasons) == 5
+def test_pairs_of_steps_break_a_rule_or_keep_it(unit, drawn):
+    rules = {(r.earlier, r.later) for r in unit.rules if r.kind is RuleKind.BLINDS}
+    states = Counter()
+    for given in drawn.values():
+        finals = {op for check in unit.faults.checks for op in check.operations}
+        mine = set()
+        for one in given.blind.done:
+            if (one.first, one.second) in rules:
+                mine.add("none")
+            else:
+                assert (one.second, one.first) in rules
+                mine.add("first" if one.first in finals else "second")
+            assert len({one.first, one.second} & finals) == 1
+        assert len(given.blind.done) == 4 and len(mine) > 1
+        states.update(mine)
+    assert set(states) == {"none", "first", "second"} and min(states.values()) > 30
 
 
 def test_a_unit_without_faults_is_told(unit):

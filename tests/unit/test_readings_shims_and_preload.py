@@ -65,16 +65,47 @@ def test_a_unit_without_bearings_is_refused_in_words(unit):
 
 
 def test_signs_are_equally_hard(drawn):
+    first = []
     for given in drawn.values():
         cases = given.signs.cases
-        signs = [shim_sign(arrangement, place) for _, arrangement, place in cases]
-        assert signs[0] == -1 and signs[1:] == [1, 1]
-        assert sum("between" in place for _, _, place in cases) in (1, 2)
+        answers = [(shim_sign(a, place), "inner" in place) for _, a, place in cases]
+        assert len(cases) == 4 and len(set(answers)) >= 3
+        first.append(answers[0][0])
         change = given.signs.change
         before = change.amount_mm * (1 if change.kind == "preload" else -1)
         steps = round((change.after_mm - change.before_mm) * 100)
         # Read the wrong way round, the pair ends up as something else.
         assert steps and abs(before - 0.01 * steps - (before + 0.01 * steps)) > 0.05
+    assert min(first.count(1), first.count(-1)) > 60
+
+
+def test_other_pairs_that_warm_up_go_both_ways_and_one_stays(drawn):
+    for given in drawn.values():
+        changes = [one.change_um for one in given.warm.pairs]
+        assert sum(abs(um) < 0.5 for um in changes) == 1 and len(changes) == 4
+        assert min(changes) < -2 and max(changes) > 2
+        assert all(abs(um) < 0.5 or abs(um) > 2 for um in changes)
+
+
+def test_growth_of_other_pairs_is_worked_out_from_their_own_words(drawn):
+    growth = {"steel": 12, "aluminium": 23}
+    for given in list(drawn.values())[:60]:
+        for one in given.warm.pairs:
+            words = one.text.replace(".", "").replace(",", "").split()
+            length, case, shaft = (int(word) for word in words if word.isdigit())
+            of = words[words.index("Case") + 2]
+            wider = length * (growth[of] * case - growth["steel"] * shaft) / 1000
+            tightens = wider if "held apart" in one.text else -wider
+            assert one.change_um == pytest.approx(tightens, abs=0.06)
+
+
+def test_preloads_of_other_units_lie_clear_of_the_limits(drawn):
+    for given in drawn.values():
+        task, states = given.cord, set()
+        for one in task.others:
+            assert all(abs(one.preload_n - n) > 0.1 * n for n in (task.low_n, task.high_n))
+            states.add((one.preload_n > task.low_n) + (one.preload_n > task.high_n))
+        assert len(task.others) == 3 and len(states) > 1
 
 
 def test_the_shelf_of_the_stack_has_one_or_two_safe_shims_and_no_hair_splitting(unit, drawn):
@@ -102,8 +133,14 @@ def test_changes_of_shim_go_both_ways_and_one_stays(drawn):
 
 
 def test_scenes_are_not_one_text_for_everybody(drawn):
-    for part, scenes in (("bench", "changed"), ("bench", "cautions"), ("warm", "temperatures")):
-        shown = [getattr(getattr(given, part), scenes) for given in drawn.values()]
+    for shown in (
+        [given.bench.changed for given in drawn.values()],
+        [given.bench.cautions for given in drawn.values()],
+        [given.warm.temperatures for given in drawn.values()],
+        [given.shelf.may.lines for given in drawn.values()],
+        [given.trial.before.lines for given in drawn.values()],
+        [given.life.seen.lines for given in drawn.values()],
+    ):
         assert all(len({one.id for one in lines}) == 4 for lines in shown)
         assert not any("{" in one.text for lines in shown for one in lines)
         assert len({tuple(one.text for one in lines) for lines in shown}) > 0.9 * len(LEARNERS)
@@ -134,7 +171,6 @@ def test_the_half_empty_shelf_is_what_it_was_drawn_to_be(unit, drawn):
         support = unit.bearings.support_by_id(task.support)
         main = unit.bearings.support_by_id(given.stack.support)
         assert sign_of(support) != sign_of(main)
-        assert len(task.offers) == 7
     assert all(kinds.count(kind) > 40 for kind in ("safe", "meets", "misses"))
 
 
@@ -146,7 +182,6 @@ def test_a_trial_leaves_float_to_read_on_one_turn_of_the_dial(unit, drawn):
         stack = Stack.from_support(support, lengths)
         end_float = -stack.interference(Q(task.trial_mm, "mm")).m_as("mm")
         assert 0.14 <= round(end_float, 6) <= 0.36
-        assert len(task.before) == 7
 
 
 def test_doubts_have_one_largest_and_clear_decisions(drawn):
@@ -177,7 +212,6 @@ def test_life_is_compared_past_its_best(drawn):
         hours = {at.setting_mm: at.life_h for at in given.life.table}
         first, second = hours[given.life.from_mm], hours[given.life.to_mm]
         assert first == max(hours.values()) and first / second > 1.5
-        assert len(given.life.signs) == 7
 
 
 def test_heat_moves_the_setting_by_more_than_the_arithmetic(drawn):

@@ -127,4 +127,4 @@ def test_own_checks_compute_no_diagnosis(unit):
     for row in own.record:
         rig.hear({"type": "make", "check": row.check})
     told = f"{rig.plan}{rig.view}{rig.plain_copy()}"
-    assert not any(name in told for _, name in own.options)
+    assert not any(one.name in told for one in own.suspects)

@@ -179,7 +179,7 @@ def gap_says(section: Synchroniser, gaps_mm: Sequence[float], step_mm: float) ->
     -------
     str
         ``"tilted"``: they differ too much; ``"worn"``: the narrowest is below the least gap;
-        ``"away"``: all are wider than new, so ring or hub stands off; else ``"good"``.
+        ``"away"``: all are wider than new, so the ring is kept off its cone; else ``"good"``.
 
     Examples
     --------

@@ -5,6 +5,7 @@ from __future__ import annotations
 from twoshaft.readings.reading_faults import (
     bench,
     blinded,
+    driver,
     explaining,
     figures,
     hazards,
@@ -20,15 +21,13 @@ MODULE = "reading-faults"
 
 TASKS = {
     "stop": hazards.draw,
+    "driver": driver.draw,
     "explain": explaining.draw_explain,
+    "search": searching.draw,
     "two": explaining.draw_two,
-    "next": searching.draw_next,
-    "dead": searching.draw_dead,
-    "plan": searching.draw_plan,
-    "alike": unseen.draw_alike,
-    "silent": unseen.draw_silent,
+    "alike": unseen.draw,
     "count": figures.draw_count,
     "cord": figures.draw_cord,
-    "blind": blinded.draw,
     "own": bench.draw,
+    "blind": blinded.draw,
 }

@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
+from itertools import combinations
+
 from twoshaft.models.faults import PASSES, explain
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
 from twoshaft.readings.reading_faults.given import Own
-from twoshaft.readings.reading_faults.lot import Lot, options
+from twoshaft.readings.reading_faults.lot import LETTERS, Lot
+from twoshaft.records import Option
 
-OPTIONS = 8
+SUSPECTS = 7
 CASES = ("one", "alike", "two")
+OFFERED = 3
+"""How many diagnoses of each form are offered: alone, two at once, one of some."""
 
 
 def draw(lot: Lot) -> Own:
@@ -22,10 +28,7 @@ def draw(lot: Lot) -> Own:
         elif case == "alike":
             wrong = (stream.choice(stream.choice(lot.alike)),)
         else:
-            some = stream.shuffled(lot.apart)[:2]
-            wrong = tuple(one for one in lot.told if one in some)
-        if wrong not in lot.table.sets:
-            continue
+            wrong = stream.choice(lot.pairs)
         record = lot.record(wrong, lot.table.checks)
         found = explain(lot.unit, {row.check: row.key for row in record})
         least = [set(one) for one in found.least if not set(one) & set(lot.silent)]
@@ -42,10 +45,34 @@ def draw(lot: Lot) -> Own:
         if one not in rights and any(lot.kinds(one) & lot.kinds(m) for m in rights)
     ]
     rest = [one for one in lot.told if one not in rights and one not in near]
-    others = [*stream.shuffled(near)[:4], *stream.shuffled(rest)][: OPTIONS - len(rights)]
+    others = [*stream.shuffled(near)[:4], *stream.shuffled(rest)][: SUSPECTS - len(rights)]
+    suspects = lot.lettered(stream.shuffled([*rights, *others]))
+    mine = "".join(one.letter for one in suspects if one.id in rights)
     return Own(
         record=record,
         minutes={check: lot.minutes(check) for check in lot.table.checks},
-        options=lot.named(stream.shuffled([*rights, *others])),
-        says=options(stream, "says"),
+        suspects=suspects,
+        says=_diagnoses(stream, case, mine),
     )
+
+
+def _diagnoses(stream: Stream, case: str, right: str) -> tuple[Option, ...]:
+    """The right diagnosis among others of every form."""
+    letters = LETTERS[:SUSPECTS]
+    size = {"one": 1, "two": 2, "alike": len(right) if case == "alike" else 2 + stream.integer(2)}
+    texts = []
+    for form in CASES:
+        others = ["".join(some) for some in combinations(letters, size[form])]
+        drawn = [some for some in stream.shuffled(others) if (form, some) != (case, right)]
+        kept = [right, *drawn][:OFFERED] if form == case else drawn[:OFFERED]
+        texts += [Option(f"{form}-{some}", _say(form, some)) for some in kept]
+    return tuple(stream.shuffled(texts))
+
+
+def _say(form: str, letters: str) -> str:
+    """A diagnosis in words."""
+    if form == "one":
+        return f"{letters} and nothing else"
+    if form == "two":
+        return f"{' and '.join(letters)}, both of them"
+    return f"{', '.join(letters[:-1])} or {letters[-1]}, one of them"

@@ -1,86 +1,69 @@
-"""Which misbuilds, and which pairs of them, explain what the checks showed."""
+"""Which misbuilds, and which two of them, explain what the checks showed."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import combinations
 
 from twoshaft.models.faults import explain
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.reading_faults.given import Explain, Met, Two
-from twoshaft.readings.reading_faults.lot import Lot, options, small
-from twoshaft.records import Option, labels
+from twoshaft.readings.reading_faults.given import Explain, Failed, Two
+from twoshaft.readings.reading_faults.lot import BANK, Lot
 
-OPTIONS = 7
+SUSPECTS = 6
 PASSED = 4
-PAIRS = 6
-RIGHTS = (2, 3)
+UNITS = 4
 
 
 def draw_explain(lot: Lot) -> Explain:
-    """A record of some checks, all passed but perhaps one.
-
-    Two or three of the options explain all of it.
-    """
+    """A record of some checks, of which at least one failed, and misbuilds near it."""
     stream = lot.stream.child("explain")
-    groups = [group for group in lot.alike if len(group) in RIGHTS]
-    if not groups:
+    if len(lot.told) < SUSPECTS:
         raise lot.too_small("explain")
-    group = lot.in_turn("explain", groups)[0]
-    rights = list(group)
-    bad = lot.failed(group[0])
-    near = [
-        one
-        for one in lot.told
-        if one not in group and any(lot.kinds(one) & lot.kinds(right) for right in rights)
-    ]
-    rest = [one for one in lot.told if one not in group and one not in near]
-    others = [*stream.shuffled(near), *stream.shuffled(rest)][: OPTIONS - len(rights)]
-    shown = [check for one in others for check in lot.failed(one)]
-    passed = [c for c in dict.fromkeys(shown) if c not in bad]
-    passed = stream.shuffled(passed)[:PASSED]
-    checks = [c for c in lot.table.checks if c in bad or c in passed]
-    record = lot.record((group[0],), checks)
-    return Explain(record=record, options=lot.named(stream.shuffled([*rights, *others])))
+    wrong = lot.in_turn("explain", lot.told)[0]
+    same = next((group for group in lot.alike if wrong in group), (wrong,))
+    near = [one for one in lot.told if one not in same and lot.kinds(one) & lot.kinds(wrong)]
+    rest = [one for one in lot.told if one not in same and one not in near]
+    others = [*stream.shuffled(near), *stream.shuffled(rest)][: SUSPECTS - len(same)]
+    bad = lot.failed(wrong)
+    shown = dict.fromkeys(check for one in others for check in lot.failed(one))
+    passed = stream.shuffled([check for check in shown if check not in bad])[:PASSED]
+    record = lot.record((wrong,), [c for c in lot.table.checks if c in bad or c in passed])
+    suspects = lot.lettered(stream.shuffled([*same, *others]))
+    return Explain(record=record, suspects=suspects, answers=BANK.lists["can"])
 
 
 def draw_two(lot: Lot) -> Two:
-    """A record that only one of the pairs explains."""
+    """Units with one thing wrong or two, and one in which two of some suspects are."""
     stream = lot.stream.child("two")
-    firsts = lot.in_turn("two", lot.apart)
-    for n in range(TRIES):
-        one = firsts[n % len(firsts)]
-        other = stream.choice(lot.apart)
-        pair = tuple(m for m in lot.told if m in (one, other))
-        if len(pair) < 2 or pair not in lot.table.sets:
-            continue
+    if not lot.alike or not lot.pairs:
+        raise lot.too_small("two")
+    pools: dict[str, Sequence[tuple[str, ...]]] = {
+        "one": [(one,) for one in lot.apart],
+        "several": [group[:1] for group in lot.alike],
+        "two": lot.pairs,
+    }
+    kinds = [*pools, stream.choice(list(pools))]
+    sets = [stream.choice(pools[kind]) for kind in stream.shuffled(kinds)]
+    units = [
+        Failed(letter, lot.record(one, lot.failed(*one)))
+        for letter, one in zip("KLMN", sets, strict=True)
+    ]
+    for pair in lot.in_turn("two pair", lot.pairs)[:TRIES]:
         failed = lot.failed(*pair)
-        mine = [set(lot.failed(m)) for m in pair]
-        if len(failed) < 2 or mine[0] & mine[1]:
-            continue
-        passed = stream.shuffled([c for c in lot.table.checks if c not in failed])[:PASSED]
-        checks = [c for c in lot.table.checks if c in failed or c in passed]
-        record = lot.record(pair, checks)
-        fitting = explain(lot.unit, {row.check: row.key for row in record})
-        if fitting.singles or pair not in fitting.doubles:
-            continue
-        near = [p for p in _pairs(lot) if set(p) & set(pair) and p not in fitting.doubles]
-        shown = [pair, *stream.shuffled(near)[: PAIRS - 1]]
-        if len(shown) == PAIRS:
+        rest = [one for one in stream.shuffled(lot.told) if one not in pair]
+        near = [one for one in rest if set(lot.failed(one)) & set(failed)][:3]
+        others = [*near, *(one for one in rest if one not in near)][: SUSPECTS - 2]
+        record = lot.record(pair, lot.table.checks)
+        offered = set(combinations([m for m in lot.told if m in (*pair, *others)], 2))
+        found = explain(lot.unit, {row.check: row.key for row in record})
+        if len(offered & set(found.doubles)) == 1:
             break
     else:
         raise lot.too_small("two")
-    names = labels(lot.named(lot.told))
-    pairs = [Option("+".join(p), f"{names[p[0]]}; and {small(names[p[1]])}") for p in shown]
-    again = [m for m in stream.shuffled(list(names)) if m not in pair]
-    asked = tuple(m for m in lot.told if m in again[:2])
     return Two(
-        record=record,
-        pairs=tuple(stream.shuffled(pairs)),
-        why=options(stream, "why_two"),
-        often=tuple(Met(m, names[m], lot.often(m)) for m in asked),
+        units=tuple(units),
+        how=BANK.lists["how"],
+        record=tuple(row for row in record if row.check in failed),
+        suspects=lot.lettered(stream.shuffled([*pair, *others])),
     )
-
-
-def _pairs(lot: Lot) -> list[tuple[str, str]]:
-    known = set(lot.table.sets)
-    return [pair for pair in combinations(lot.told, 2) if pair in known]

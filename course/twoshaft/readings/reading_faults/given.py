@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from twoshaft.records import Option, Record, Row
+from twoshaft.records import Option, Record, Row, Scenes
 
 
 class Named(Row, frozen=True):
@@ -42,122 +42,159 @@ class Stop(Record, frozen=True):
     road: tuple[Option, ...]
 
 
-class Explain(Record, frozen=True):
-    """The record of a unit in which one thing is wrong, and misbuilds that may explain it."""
-
-    record: tuple[Shown, ...]
-    options: tuple[Option, ...]
-
-
-class Met(Row, frozen=True):
-    """A misbuild, and in how many of 1000 units it is met."""
-
-    id: str
-    name: str
-    often: float
-
-
-class Two(Record, frozen=True):
-    """A record that only one of the pairs explains.
+class Driver(Record, frozen=True):
+    """What drivers say.
 
     Attributes
     ----------
-    record : tuple of Shown
-    pairs : tuple of Option
-        A pair's id is the ids of its two misbuilds joined by a plus.
-    why : tuple of Option
-    often : tuple of Met
-        Two other misbuilds.
+    first : Scenes
+        Complaints, and checks with their minutes.
+    opened : Scenes
+        Complaints with what a check found, and parts that may be opened.
     """
 
-    record: tuple[Shown, ...]
-    pairs: tuple[Option, ...]
-    why: tuple[Option, ...]
-    often: tuple[Met, ...]
+    first: Scenes
+    opened: Scenes
 
 
-class Suspect(Row, frozen=True):
-    """A misbuild that may be in the unit: its letter, and in how many of 1000 units it is met."""
+class Lettered(Row, frozen=True):
+    """A misbuild or a step: its id, its letter on this sheet, and its name."""
 
     id: str
     letter: str
     name: str
-    often: float
+
+    @property
+    def text(self) -> str:
+        """As a line asks about it."""
+        return f"{self.letter}: {self.name}"
 
 
-class Offered(Row, frozen=True):
-    """A check, its time, and what it would show with which suspects."""
-
-    id: str
-    name: str
-    minutes: float
-    shows: str
-
-
-class Next(Record, frozen=True):
-    """Suspects, of which exactly one is in the unit, and checks to choose from.
+class Explain(Record, frozen=True):
+    """The record of a unit in which one thing is wrong, and misbuilds that may explain it.
 
     Attributes
     ----------
-    suspects : tuple of Suspect
-    checks : tuple of Offered
-    asked, asked_check : str
-        Id of the suspect and of the check that are asked about.
+    record : tuple of Shown
+    suspects : tuple of Lettered
+    answers : tuple of Option
+        Whether one of them can be what is wrong.
     """
 
-    suspects: tuple[Suspect, ...]
-    checks: tuple[Offered, ...]
-    asked: str
-    asked_check: str
+    record: tuple[Shown, ...]
+    suspects: tuple[Lettered, ...]
+    answers: tuple[Option, ...]
 
 
-class Dead(Record, frozen=True):
-    """Suspects that are left, and checks of which some tell nothing about them."""
-
-    suspects: tuple[Option, ...]
-    checks: tuple[Option, ...]
-
-
-class Numbered(Row, frozen=True):
-    """A check with its number in the plans, its time, and what it would show."""
+class Check(Row, frozen=True):
+    """A check with its number on this sheet, and its time."""
 
     id: str
     number: str
     name: str
     minutes: float
-    shows: str
+
+    @property
+    def text(self) -> str:
+        """As a line asks about it."""
+        return f"{self.number}: {self.name}"
 
 
-class Plan(Record, frozen=True):
-    """Suspects, and checks each of which finds one of them.
+class Finding(Row, frozen=True):
+    """Checks that passed and checks that did not."""
+
+    id: str
+    passed: tuple[str, ...]
+    failed: tuple[str, ...]
+    text: str
+
+
+class Route(Row, frozen=True):
+    """Checks in the order in which they are made, in words as well, and what is wrong."""
+
+    checks: tuple[str, ...]
+    words: str
+    wrong: str
+
+
+class Search(Record, frozen=True):
+    """Suspects, one of which is in the unit, and checks to tell them apart.
 
     Attributes
     ----------
-    suspects : tuple of Suspect
-    checks : tuple of Numbered
-    plans : pair of Option
-        Two orders to work out; the id of an order is the ids of its checks joined by a plus.
-    options : tuple of Option
-        All orders.
+    suspects : tuple of Lettered
+    checks : tuple of Check
+    fails : tuple of Option
+        With which of them a check may fail.
+    pairs : tuple of Option
+        Two that are left; the id is their ids joined by a plus.
+    tellers : tuple of Option
+        What may tell two apart.
+    findings : tuple of Finding
+    left : tuple of Option
+        Who may be left.
+    routes : tuple of Route
     """
 
-    suspects: tuple[Suspect, ...]
-    checks: tuple[Numbered, ...]
-    plans: tuple[Option, Option]
-    options: tuple[Option, ...]
+    suspects: tuple[Lettered, ...]
+    checks: tuple[Check, ...]
+    fails: tuple[Option, ...]
+    pairs: tuple[Option, ...]
+    tellers: tuple[Option, ...]
+    findings: tuple[Finding, ...]
+    left: tuple[Option, ...]
+    routes: tuple[Route, ...]
+
+
+class Failed(Row, frozen=True):
+    """A unit, and what its failed checks showed; every other check passed."""
+
+    letter: str
+    record: tuple[Shown, ...]
+
+
+class Two(Record, frozen=True):
+    """Records of units in which one thing is wrong, or two.
+
+    Attributes
+    ----------
+    units : tuple of Failed
+    how : tuple of Option
+        How many things may be wrong.
+    record : tuple of Shown
+        Of a unit in which two of the suspects are.
+    suspects : tuple of Lettered
+    """
+
+    units: tuple[Failed, ...]
+    how: tuple[Option, ...]
+    record: tuple[Shown, ...]
+    suspects: tuple[Lettered, ...]
 
 
 class Alike(Record, frozen=True):
-    """Pairs of misbuilds; a pair's id is their ids joined by a plus. What may be taken apart."""
+    """Misbuilds that some check may tell apart.
 
+    Attributes
+    ----------
+    suspects : tuple of Lettered
+    today : tuple of Named
+        Checks for which there is time.
+    pairs : tuple of Option
+        The id of a pair is the ids of the two joined by a plus.
+    tell : tuple of Option
+        What tells the two of a pair apart.
+    asked : tuple of Option
+        Misbuilds by their letters.
+    sure : tuple of Option
+        What makes sure that one is not in the unit.
+    """
+
+    suspects: tuple[Lettered, ...]
+    today: tuple[Named, ...]
     pairs: tuple[Option, ...]
-    strip: tuple[Option, ...]
-
-
-class Silent(Record, frozen=True):
-    """Misbuilds, and what may make sure that one is not in the unit."""
-
-    options: tuple[Option, ...]
+    tell: tuple[Option, ...]
+    asked: tuple[Option, ...]
     sure: tuple[Option, ...]
 
 
@@ -169,8 +206,21 @@ class MeshTeeth(Row, frozen=True):
     driven: int
 
 
+class Counted(Row, frozen=True):
+    """A count: its id, turns of the wheels as told, turns of the input shaft."""
+
+    id: str
+    turns: float
+    seen: float
+
+    @property
+    def text(self) -> str:
+        """As it is asked."""
+        return f"{self.turns:g} turns of the wheels, {self.seen:g} of the input shaft"
+
+
 class Count(Record, frozen=True):
-    """Turns counted in one gear.
+    """Turns counted in one gear of a unit with other wheels than the course's.
 
     Attributes
     ----------
@@ -178,61 +228,82 @@ class Count(Record, frozen=True):
     wheels : pair of MeshTeeth
         The mesh of the gear, and the final drive.
     turns : float
-        Of the wheels, on average, as told.
-    seen : float
-        Turns of the input shaft, counted.
+        Of the wheels, on average.
     step : float
         Least part of a turn that is read.
+    counts : tuple of Counted
     says : tuple of Option
     """
 
     gear: Named
     wheels: tuple[MeshTeeth, MeshTeeth]
     turns: float
-    seen: float
     step: float
+    counts: tuple[Counted, ...]
     says: tuple[Option, ...]
+
+
+class Read(Row, frozen=True):
+    """A reading of the scale, and what the other pair takes of it [N]."""
+
+    id: str
+    shown_n: float
+    alone_n: float
+
+    @property
+    def text(self) -> str:
+        """As it is asked."""
+        return f"the scale shows {self.shown_n:g} N, {self.alone_n:g} N of it the other shaft"
 
 
 class Cord(Record, frozen=True):
-    """A pull on the cord of the closed unit in neutral.
+    """Pulls on the cord of a closed unit in neutral.
 
     Attributes
     ----------
-    check : Named
     name, other : str
         Names of the pair judged and of the one that turns too.
-    shown_n, alone_n : float
-        What the scale shows, and what the other one takes of it.
-    drum_mm : float
+    drum_mm : int
         Radius of the drum.
     low_n, high_n, doubt_n : float
-        Limits for the pair judged, and doubt of the reading.
+        Limits for the pair judged, and doubt of a reading.
+    readings : tuple of Read
+        The first is worked out, all are judged.
     says : tuple of Option
-    false : Option
-        How a pull was taken wrongly another time.
-    false_says : tuple of Option
+    taken : Scenes
+        How pulls were taken, and what that does to them.
     """
 
-    check: Named
     name: str
     other: str
-    shown_n: float
-    alone_n: float
-    drum_mm: float
+    drum_mm: int
     low_n: float
     high_n: float
     doubt_n: float
+    readings: tuple[Read, ...]
     says: tuple[Option, ...]
-    false: Option
-    false_says: tuple[Option, ...]
+    taken: Scenes
+
+
+class Done(Row, frozen=True):
+    """Two steps as they were done, by id and in letters."""
+
+    first: str
+    second: str
+    text: str
+
+    @property
+    def id(self) -> str:
+        """As the job sheet stores it."""
+        return f"{self.first}+{self.second}"
 
 
 class Blind(Record, frozen=True):
-    """Steps in the order in which they were done, one check blinded by it, and reasons."""
+    """Steps, pairs of them as they were done, and what may have to be made again."""
 
-    steps: tuple[Option, ...]
-    reasons: tuple[Option, ...]
+    steps: tuple[Lettered, ...]
+    done: tuple[Done, ...]
+    again: tuple[Option, ...]
 
 
 class Own(Record, frozen=True):
@@ -244,12 +315,14 @@ class Own(Record, frozen=True):
         All checks.
     minutes : dict of str to float
         Time of each, by id.
-    options, says : tuple of Option
+    suspects : tuple of Lettered
+    says : tuple of Option
+        What may be in there: the id names the form (``one``, ``two``, ``alike``) and the letters.
     """
 
     record: tuple[Shown, ...]
     minutes: dict[str, float]
-    options: tuple[Option, ...]
+    suspects: tuple[Lettered, ...]
     says: tuple[Option, ...]
 
 
@@ -257,14 +330,12 @@ class Given(Record, frozen=True):
     """All that a learner is given in this module."""
 
     stop: Stop
+    driver: Driver
     explain: Explain
+    search: Search
     two: Two
-    next: Next
-    dead: Dead
-    plan: Plan
     alike: Alike
-    silent: Silent
     count: Count
     cord: Cord
-    blind: Blind
     own: Own
+    blind: Blind

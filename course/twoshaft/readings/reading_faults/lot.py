@@ -4,16 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import cached_property
+from itertools import combinations
 
 from twoshaft.models.faults import Table, indistinguishable, outcome_table
 from twoshaft.models.faults.built import touches
 from twoshaft.questions import bank_of
-from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import Lot as CommonLot
-from twoshaft.readings.reading_faults.given import Shown
-from twoshaft.records import Option
+from twoshaft.readings.reading_faults.given import Lettered, Shown
+from twoshaft.units.kept import kept
+from twoshaft.units.unit import Unit
 
 BANK = bank_of("reading-faults")
+LETTERS = "ABCDEFGH"
+"""What misbuilds and steps are called on one sheet: others on the next, so that a letter says
+nothing of the thing."""
 
 
 class Lot(CommonLot):
@@ -50,6 +54,11 @@ class Lot(CommonLot):
         grouped = {one for group in self.alike for one in group}
         return [one for one in self.told if one not in grouped]
 
+    @cached_property
+    def pairs(self) -> list[tuple[str, str]]:
+        """Two misbuilds that show in checks of their own; no single one shows the same."""
+        return list(_pairs(self.unit, tuple(self.apart)))
+
     def key(self, misbuild: str, check: str) -> str:
         """What a check shows of one misbuild, as a key."""
         return self.table.outcome((misbuild,), check).key
@@ -63,21 +72,17 @@ class Lot(CommonLot):
         """What a misbuild touches."""
         return touches(self.unit, self.unit.faults.misbuild_by_id(misbuild))
 
-    def named(self, misbuilds: Sequence[str]) -> tuple[Option, ...]:
-        """Misbuilds with their names."""
-        return tuple(Option(one, self.unit.faults.misbuild_by_id(one).name) for one in misbuilds)
-
-    def checks(self, ids: Sequence[str]) -> tuple[Option, ...]:
-        """Checks with their names."""
-        return tuple(Option(one, self.unit.faults.check_by_id(one).name) for one in ids)
+    def lettered(self, misbuilds: Sequence[str]) -> tuple[Lettered, ...]:
+        """Misbuilds with letters, in the order in which they are given."""
+        names = [self.unit.faults.misbuild_by_id(one).name for one in misbuilds]
+        return tuple(
+            Lettered(one, letter, name)
+            for one, letter, name in zip(misbuilds, LETTERS, names, strict=False)
+        )
 
     def minutes(self, check: str) -> float:
         """Time of a check [min]."""
         return self.unit.faults.check_by_id(check).minutes
-
-    def often(self, misbuild: str) -> float:
-        """How often a misbuild is met in 1000 units."""
-        return self.unit.faults.misbuild_by_id(misbuild).often_per_1000
 
     def record(self, misbuilds: Sequence[str], checks: Sequence[str]) -> tuple[Shown, ...]:
         """What each check shows of some misbuilds together."""
@@ -89,16 +94,27 @@ class Lot(CommonLot):
         return tuple(rows)
 
 
+@kept()
+def _pairs(unit: Unit, apart: tuple[str, ...]) -> tuple[tuple[str, str], ...]:
+    table = outcome_table(unit)
+    alone = table.codes[[row for row, chosen in enumerate(table.sets) if len(chosen) == 1]]
+    passes = table.codes[table.row(())]
+    failed = {one: table.codes[table.row((one,))] != passes for one in apart}
+    known = set(table.sets)
+    return tuple(
+        pair
+        for pair in combinations(apart, 2)
+        if pair in known
+        and not (failed[pair[0]] & failed[pair[1]]).any()
+        and not (alone == table.codes[table.row(pair)]).all(axis=1).any()
+    )
+
+
 def say(outcome) -> str:
     """What a check shows, in words short enough for a table."""
     if len(outcome.signs) > 3:
         return f"{outcome.signs[0].words.capitalize()}; and {len(outcome.signs) - 1} more like it."
     return outcome.sentence
-
-
-def options(stream: Stream, name: str) -> tuple[Option, ...]:
-    """A list of the bank in random order."""
-    return tuple(stream.shuffled(BANK.lists[name]))
 
 
 def small(name: str) -> str:

@@ -1,131 +1,116 @@
-"""Which check next, which tells nothing, and what a plan of checks costs."""
+"""Suspects that are left: what each check shows of them, which one parts them, what it costs."""
 
 from __future__ import annotations
 
-from itertools import permutations
+from collections.abc import Sequence
+from itertools import combinations
 
-from twoshaft.models.faults import expected_minutes, next_check
+from twoshaft.models.faults import PASSES
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.reading_faults.given import Dead, Next, Numbered, Offered, Plan, Suspect
-from twoshaft.readings.reading_faults.lot import Lot
+from twoshaft.readings.reading_faults.given import Check, Finding, Route, Search
+from twoshaft.readings.reading_faults.lot import BANK, LETTERS, Lot
 from twoshaft.records import Option
 
-SUSPECTS = 5
-CHECKS = 6
-LEAD = 1.3
-"""How many times more the best check must tell in a minute than the second best."""
-DEAD_SUSPECTS = 4
-PLANNED = 3
-GAIN_MIN = 0.6
-"""By how much the quickest plan must beat the next one [min]: more than rounding decides."""
+SUSPECTS = 4
+CHECKS = 5
+TELLING = 3
+PAIRS = 5
+FINDINGS = 4
 
 
-def draw_next(lot: Lot) -> Next:
-    """Suspects, of which exactly one is in the unit, and checks to choose from."""
-    stream = lot.stream.child("next")
-    firsts = lot.in_turn("next", lot.told)
+def draw(lot: Lot) -> Search:
+    """Four suspects, checks of which most tell something about them, and two ways of searching."""
+    stream = lot.stream.child("search")
+    firsts = lot.in_turn("search", lot.told)
     for n in range(TRIES):
         first = firsts[n * SUSPECTS % len(firsts)]
         others = stream.shuffled([one for one in lot.told if one != first])[: SUSPECTS - 1]
-        suspects = [one for one in lot.told if one in (first, *others)]
-        ranked = next_check(lot.unit, {}, among=[(one,) for one in suspects])
-        telling = [one.check for one in ranked]
-        if len(telling) < 4 or ranked[0].bits_per_minute < LEAD * ranked[1].bits_per_minute:
-            continue
-        idle = stream.shuffled([c for c in lot.table.checks if c not in telling])
-        shown = [*telling[:CHECKS], *idle][:CHECKS]
-        asked = stream.choice(telling[:4])
-        break
-    else:
-        raise lot.too_small("next")
-    return Next(
-        suspects=_lettered(lot, suspects),
-        checks=tuple(
-            Offered(c, name, lot.minutes(c), _splits(lot, c, suspects))
-            for c, name in lot.checks(stream.shuffled(shown))
-        ),
-        asked=stream.choice(suspects),
-        asked_check=asked,
-    )
-
-
-def draw_dead(lot: Lot) -> Dead:
-    """Suspects left, and checks of which some tell nothing about them."""
-    stream = lot.stream.child("dead")
-    firsts = lot.in_turn("dead", lot.told)
-    for n in range(TRIES):
-        first = firsts[n * DEAD_SUSPECTS % len(firsts)]
-        others = stream.shuffled([one for one in lot.told if one != first])[: DEAD_SUSPECTS - 1]
-        suspects = [one for one in lot.told if one in (first, *others)]
-        telling = [c.check for c in next_check(lot.unit, {}, among=[(one,) for one in suspects])]
+        suspects = stream.shuffled([first, *others])
+        telling = [c for c in lot.table.checks if len({lot.key(m, c) for m in suspects}) > 1]
         idle = [c for c in lot.table.checks if c not in telling]
-        if len(telling) >= 3 and len(idle) >= 4:
-            checks = [*stream.shuffled(telling)[:3], *stream.shuffled(idle)[:4]]
-            break
-    else:
-        raise lot.too_small("dead")
-    return Dead(suspects=lot.named(suspects), checks=lot.checks(stream.shuffled(checks)))
-
-
-def draw_plan(lot: Lot) -> Plan:
-    """Four suspects and three checks, each of which finds one of them; all orders of the checks."""
-    stream = lot.stream.child("plan")
-    firsts = lot.in_turn("plan", lot.apart)
-    for n in range(TRIES):
-        first = firsts[n * (PLANNED + 1) % len(firsts)]
-        others = stream.shuffled([one for one in lot.apart if one != first])[:PLANNED]
-        suspects = [one for one in lot.told if one in (first, *others)]
-        finders = {}
-        for c in lot.table.checks:
-            shown = [one for one in suspects if c in lot.failed(one)]
-            if len(shown) == 1 and shown[0] not in finders:
-                finders[shown[0]] = c
-        if len(finders) < PLANNED:
+        if len(telling) < TELLING or len(idle) < CHECKS - TELLING:
             continue
-        checks = stream.shuffled(list(finders.values()))[:PLANNED]
-        plans = stream.shuffled(list(permutations(checks)))
-        sets = [(one,) for one in suspects]
-        took = {p: expected_minutes(lot.unit, p, sets).m_as("min") for p in plans}
-        best, second = sorted(took.values())[:2]
-        if second - best >= GAIN_MIN and abs(took[plans[0]] - took[plans[1]]) >= GAIN_MIN:
+        some = stream.shuffled(telling)[:TELLING]
+        checks = stream.shuffled([*some, *stream.shuffled(idle)[: CHECKS - TELLING]])
+        pairs = stream.shuffled(list(combinations(suspects, 2)))[:PAIRS]
+        if len({_quickest(lot, checks, pair) for pair in pairs}) < 3:
+            continue
+        findings = _findings(lot, stream, suspects, some)
+        routes = _routes(lot, stream, suspects, checks)
+        if len(findings) == FINDINGS and len(routes) == 2:
             break
     else:
-        raise lot.too_small("plan")
-    numbers = {c: str(k) for k, c in enumerate(checks, 1)}
-    return Plan(
-        suspects=_lettered(lot, suspects),
-        checks=tuple(
-            Numbered(c, numbers[c], name, lot.minutes(c), _splits(lot, c, suspects))
-            for c, name in lot.checks(checks)
+        raise lot.too_small("search")
+    letters = dict(zip(suspects, LETTERS, strict=False))
+    numbers = {check: str(n) for n, check in enumerate(checks, 1)}
+    named = [lot.unit.faults.check_by_id(check) for check in checks]
+    alone = tuple(Option(one, f"{letter} alone") for one, letter in letters.items())
+    return Search(
+        suspects=lot.lettered(suspects),
+        checks=tuple(Check(c.id, numbers[c.id], c.name, c.minutes) for c in named),
+        fails=(*(Option(o.id, f"with {o.text}") for o in alone), *BANK.lists["fails"]),
+        pairs=tuple(Option("+".join(p), f"{letters[p[0]]} or {letters[p[1]]}") for p in pairs),
+        tellers=(*(Option(c, f"check {n}") for c, n in numbers.items()), *BANK.lists["tellers"]),
+        findings=tuple(
+            Finding(f"finding-{n}", passed, failed, _words(numbers, passed, failed))
+            for n, (passed, failed) in enumerate(findings, 1)
         ),
-        plans=(_plan(plans[0], numbers), _plan(plans[1], numbers)),
-        options=tuple(_plan(p, numbers) for p in stream.shuffled(plans)),
-    )
+        left=(*alone, *BANK.lists["left"]),
+        routes=tuple(
+            Route(route, ", then ".join(numbers[c] for c in route), wrong)
+            for route, wrong in routes
+        ),
+    )  # fmt: skip
 
 
-def _plan(plan, numbers) -> Option:
-    return Option("+".join(plan), ", then ".join(f"check {numbers[c]}" for c in plan))
+def _quickest(lot: Lot, checks: Sequence[str], pair: tuple[str, str]) -> str:
+    """The check that parts two misbuilds in the fewest minutes; empty if none does."""
+    parting = [c for c in checks if lot.key(pair[0], c) != lot.key(pair[1], c)]
+    return min(parting, key=lot.minutes, default="")
 
 
-def _lettered(lot: Lot, suspects: list[str]) -> tuple[Suspect, ...]:
-    return tuple(
-        Suspect(one, _letter(k), name, lot.often(one))
-        for k, (one, name) in enumerate(lot.named(suspects))
-    )
+def _findings(
+    lot: Lot, stream: Stream, suspects: Sequence[str], checks: Sequence[str]
+) -> list[tuple[tuple[str, ...], tuple[str, ...]]]:
+    """What some of the checks may come to, each with somebody left; several or one of them."""
+    found: dict[tuple[tuple[str, ...], tuple[str, ...]], int] = {}
+    for wrong in suspects:
+        for made in (*combinations(checks, 2), *((one,) for one in checks)):
+            passed = tuple(c for c in made if lot.key(wrong, c) == PASSES)
+            failed = tuple(c for c in made if c not in passed)
+            found[passed, failed] = found.get((passed, failed), 0) + 1
+    alone = stream.shuffled([one for one, left in found.items() if left == 1])
+    more = stream.shuffled([one for one, left in found.items() if left > 1])
+    return stream.shuffled([*alone[: FINDINGS - 1], *more[:1]])
 
 
-def _letter(k: int) -> str:
-    return "ABCDEFGH"[k]
+def _routes(
+    lot: Lot, stream: Stream, suspects: Sequence[str], checks: Sequence[str]
+) -> list[tuple[tuple[str, ...], str]]:
+    """Two orders of all checks, each with one that is wrong and is known before the last check."""
+    routes: list[tuple[tuple[str, ...], str]] = []
+    for _ in range(TRIES):
+        route, wrong = tuple(stream.shuffled(checks)), stream.choice(suspects)
+        named = {one for _, one in routes}
+        if 2 <= _spent(lot, route, suspects, wrong) < len(route) and wrong not in named:
+            routes.append((route, wrong))
+        if len(routes) == 2:
+            break
+    return routes
 
 
-def _splits(lot: Lot, check: str, suspects: list[str]) -> str:
-    """Which suspects a check tells from the others, by their letters."""
-    shown: dict[str, list[str]] = {}
-    for k, one in enumerate(suspects):
-        if not lot.table.outcome((one,), check).passes:
-            shown.setdefault(lot.key(one, check), []).append(_letter(k))
-    if not shown:
-        return "passes with all"
-    groups = [" and ".join(letters) for letters in shown.values()]
-    text = ", ".join(f"fails with {group}" for group in groups)
-    return text if len(groups) == 1 else f"{text}, each in another way"
+def _spent(lot: Lot, route: Sequence[str], suspects: Sequence[str], wrong: str) -> int:
+    """How many checks are made until one suspect is left."""
+    left = set(suspects)
+    for made, check in enumerate(route, 1):
+        left = {one for one in left if lot.key(one, check) == lot.key(wrong, check)}
+        if len(left) == 1:
+            return made
+    return len(route) + 1
+
+
+def _words(numbers: dict[str, str], passed: Sequence[str], failed: Sequence[str]) -> str:
+    parts = [f"check {numbers[check]} passes" for check in sorted(passed, key=numbers.__getitem__)]
+    parts += [f"check {numbers[check]} does not pass" for check in failed]
+    return ", ".join(parts)

@@ -4,41 +4,60 @@ from __future__ import annotations
 
 from itertools import combinations
 
-from twoshaft.readings.reading_faults.given import Alike, Silent
-from twoshaft.readings.reading_faults.lot import Lot, options, small
+from twoshaft.models.faults.built import part_of
+from twoshaft.readings.lots import TRIES
+from twoshaft.readings.reading_faults.given import Alike, Named
+from twoshaft.readings.reading_faults.lot import BANK, Lot
 from twoshaft.records import Option, labels
 
-PAIRS = 6
+SUSPECTS = 7
+TODAY = 4
 
 
-def draw_alike(lot: Lot) -> Alike:
-    """Pairs of misbuilds, one of which no check tells apart."""
+def draw(lot: Lot) -> Alike:
+    """Pairs that today's checks, other checks or none tell apart; and how some are made sure of."""
     stream = lot.stream.child("alike")
-    groups = lot.in_turn("alike", lot.alike)
-    if not groups or len(lot.told) < PAIRS:
+    known = labels(BANK.lists["sure"])
+    silent = [one for one in lot.silent if part_of(lot.unit, one) in known]
+    if not lot.alike or len(silent) < 2:
         raise lot.too_small("alike")
-    right = stream.choice(list(combinations(groups[0], 2)))
-    same = [set(group) for group in lot.alike]
-    wrong = [
-        pair for pair in combinations(lot.told, 2) if not any(set(pair) <= group for group in same)
-    ]
-    near = [pair for pair in wrong if lot.kinds(pair[0]) & lot.kinds(pair[1])]
-    close = stream.shuffled([pair for pair in near if set(pair) & set(right)])
-    shown = [*close, *stream.shuffled([p for p in near if p not in close]), *stream.shuffled(wrong)]
-    pairs = [right, *dict.fromkeys(shown)][:PAIRS]
-    names = labels(lot.named(lot.told))
-    texts = [Option("+".join(p), f"{names[p[0]]}; or: {small(names[p[1]])}") for p in pairs]
-    return Alike(pairs=tuple(stream.shuffled(texts)), strip=options(stream, "strip"))
-
-
-def draw_silent(lot: Lot) -> Silent:
-    """Misbuilds, one of which no check shows."""
-    stream = lot.stream.child("silent")
-    if not lot.silent or len(lot.told) < 5:
-        raise lot.too_small("silent")
-    right = lot.in_turn("silent", lot.silent)[0]
-    others = lot.next_ones("silent others", lot.told, 5)
-    return Silent(
-        options=lot.named(stream.shuffled([right, *others])),
-        sure=options(stream, "sure"),
+    for _ in range(TRIES):
+        group = stream.choice(lot.alike)
+        rest = [one for one in lot.told if one not in group]
+        unseen = stream.shuffled(silent)[:2]
+        some = [*stream.shuffled(group)[:2], *unseen, *stream.shuffled(rest)][:SUSPECTS]
+        suspects = stream.shuffled(some)
+        today = stream.shuffled(lot.table.checks)[:TODAY]
+        pairs: dict[str, list[tuple[str, str]]] = {"today": [], "another": [], "no": []}
+        for pair in combinations(suspects, 2):
+            pairs[_told_by(lot, pair, today)].append(pair)
+        more = stream.choice(list(pairs))
+        wanted = {kind: 1 + (kind == more) for kind in pairs}
+        if all(len(pairs[kind]) >= count for kind, count in wanted.items()):
+            break
+    else:
+        raise lot.too_small("alike")
+    asked = [pair for kind, n in wanted.items() for pair in stream.shuffled(pairs[kind])[:n]]
+    letters = {one.id: one.letter for one in lot.lettered(suspects)}
+    shown = [one for one in suspects if one not in silent]
+    sure = stream.shuffled([*unseen, *stream.shuffled(shown)[:2]])
+    checks = [lot.unit.faults.check_by_id(check) for check in lot.table.checks if check in today]
+    return Alike(
+        suspects=lot.lettered(suspects),
+        today=tuple(Named(check.id, check.name) for check in checks),
+        pairs=tuple(
+            Option("+".join(p), f"{letters[p[0]]} or {letters[p[1]]}")
+            for p in stream.shuffled(asked)
+        ),
+        tell=BANK.lists["tell"],
+        asked=tuple(Option(one, letters[one]) for one in sure),
+        sure=BANK.lists["sure"],
     )
+
+
+def _told_by(lot: Lot, pair: tuple[str, str], today: list[str]) -> str:
+    """Whether a check of today, another check or none tells two misbuilds apart."""
+    telling = [c for c in lot.table.checks if lot.key(pair[0], c) != lot.key(pair[1], c)]
+    if not telling:
+        return "no"
+    return "today" if set(telling) & set(today) else "another"

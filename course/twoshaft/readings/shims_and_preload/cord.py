@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from twoshaft.models.bearing import Pair, bearing_torque, cord_pull, elements, turned
 from twoshaft.models.shim import target_interference
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.shims_and_preload.given import Cord, Part
+from twoshaft.readings.shims_and_preload.given import Cord, Other, Part
 from twoshaft.readings.shims_and_preload.lot import BANK, Lot, sign_of
 from twoshaft.units.quantities import Q
 
 STATES = ("inside", "too-little", "too-much")
+OTHERS = 3
 CLEAR = 0.12
 """How far a preload keeps from the limits, as a part of them: more than the scale's reading and
 the arithmetic can be off."""
@@ -47,8 +49,22 @@ def draw(lot: Lot) -> Cord:
         low_n=float(10 * round(limits[0] / 10)),
         high_n=float(10 * round(limits[1] / 10)),
         thicker="tightens" if sign_of(support) > 0 else "loosens",
+        others=_others(stream.child("others"), limits),
         verdicts=BANK.lists["verdicts"],
     )
+
+
+def _others(stream: Stream, limits: list[float]) -> tuple[Other, ...]:
+    """Preloads of other units, clear of the limits; not all of one kind."""
+    for _ in range(TRIES):
+        preloads = [
+            float(10 * round(stream.uniform(0.3 * limits[0], 1.6 * limits[1]) / 10))
+            for _ in range(OTHERS)
+        ]
+        states = [_state(preload, limits) for preload in preloads]
+        if all(states) and len(set(states)) > 1:
+            break
+    return tuple(Other(f"unit-{n}", preload) for n, preload in enumerate(preloads, 1))
 
 
 def _state(preload: float, limits: list[float]) -> str | None:

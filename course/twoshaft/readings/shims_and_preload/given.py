@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from twoshaft.records import BenchRecord, Option, Record, Row
+from twoshaft.records import BenchRecord, Option, Record, Row, Scenes
 
 
 class Length(Row, frozen=True):
@@ -42,7 +42,7 @@ class Change(Record, frozen=True):
 
 
 class Signs(Record, frozen=True):
-    """Which way a thicker shim works, in three cases; ``change`` is one of shim in case A."""
+    """Which way a thicker shim works, in four cases; ``change`` is one of shim in case A."""
 
     cases: tuple[Case, ...]
     options: tuple[Option, ...]
@@ -147,8 +147,8 @@ class Shelf(Record, frozen=True):
         And two more answers: ``again``, ``none``.
     totals : dict of str to float
         Thickness [mm] of each shim, by id.
-    offers : tuple of Option
-        Ideas of which some may be followed.
+    may : Scenes
+        Ideas when no shim fits, and what is done with them.
     """
 
     support: str
@@ -161,7 +161,7 @@ class Shelf(Record, frozen=True):
     doubt_mm: float
     shims: tuple[Option, ...]
     totals: dict[str, float]
-    offers: tuple[Option, ...]
+    may: Scenes
 
 
 class Trial(Record, frozen=True):
@@ -178,8 +178,8 @@ class Trial(Record, frozen=True):
         Preload of the target.
     thicker : str
         What a thicker shim does: ``tightens`` or ``loosens``.
-    before : tuple of Option
-        What may have to be done before the reading.
+    before : Scenes
+        How readings were got, and what is done with them.
     """
 
     support: str
@@ -189,7 +189,7 @@ class Trial(Record, frozen=True):
     low_mm: float
     high_mm: float
     thicker: str
-    before: tuple[Option, ...]
+    before: Scenes
 
 
 class Source(Row, frozen=True):
@@ -217,6 +217,13 @@ class Part(Row, frozen=True):
     speed_ratio: int | float
 
 
+class Other(Row, frozen=True):
+    """Another unit: its id, and the preload that was worked out."""
+
+    id: str
+    preload_n: float
+
+
 class Cord(BenchRecord, frozen=True):
     """A support with a cord on it.
 
@@ -236,6 +243,8 @@ class Cord(BenchRecord, frozen=True):
         Limits of the preload.
     thicker : str
         What a thicker shim does: ``tightens`` or ``loosens``.
+    others : tuple of Other
+        Preload of other units of the kind.
     verdicts : tuple of Option
     """
 
@@ -249,6 +258,7 @@ class Cord(BenchRecord, frozen=True):
     low_n: float
     high_n: float
     thicker: str
+    others: tuple[Other, ...]
     verdicts: tuple[Option, ...]
 
 
@@ -259,6 +269,14 @@ class Span(Row, frozen=True):
     length_mm: float
     growth_um: float
     rise_k: float
+
+
+class Heated(Row, frozen=True):
+    """Another pair: its id, in words, and what heat does to it; above zero tightens."""
+
+    id: str
+    text: str
+    change_um: float
 
 
 class Warm(Record, frozen=True):
@@ -274,6 +292,8 @@ class Warm(Record, frozen=True):
         What happens across the shaft.
     cold_mm : float
         Setting when cold; preload above zero.
+    pairs : tuple of Heated
+        Other pairs that warm up.
     ways : tuple of Option
     temperatures : tuple of Option
         Readings and targets at several temperatures.
@@ -287,6 +307,7 @@ class Warm(Record, frozen=True):
     spans: tuple[Span, ...]
     across: tuple[Warming, ...]
     cold_mm: float
+    pairs: tuple[Heated, ...]
     ways: tuple[Option, ...]
     temperatures: tuple[Option, ...]
     when: tuple[Option, ...]
@@ -311,7 +332,8 @@ class Life(Record, frozen=True):
     table : tuple of LifeAt
     from_mm, to_mm : float
         Settings to be compared.
-    signs : tuple of Option
+    seen : Scenes
+        What was seen on units that came back, and what that points to.
     """
 
     support: str
@@ -321,7 +343,7 @@ class Life(Record, frozen=True):
     table: tuple[LifeAt, ...]
     from_mm: float
     to_mm: float
-    signs: tuple[Option, ...]
+    seen: Scenes
 
 
 class Bench(Record, frozen=True):

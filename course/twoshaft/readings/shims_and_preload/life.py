@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from twoshaft.models.bearing import Pair, life_against_setting
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
 from twoshaft.readings.shims_and_preload.given import Life, LifeAt
 from twoshaft.readings.shims_and_preload.lot import BANK, Lot
 from twoshaft.units.quantities import Q
 
 STEP_MM = 0.02
+SEEN = 4
 
 
 def draw(lot: Lot) -> Life:
@@ -30,11 +32,6 @@ def draw(lot: Lot) -> Life:
     else:
         raise lot.too_small("life")
     far = best + 2 + stream.integer(len(settings) - best - 2)
-    much = 3 + stream.integer(2)
-    signs = [
-        *stream.shuffled(BANK.lists["much"])[:much],
-        *stream.shuffled(BANK.lists["little"])[: 7 - much],
-    ]
     return Life(
         support=support.id,
         name=support.name,
@@ -46,5 +43,19 @@ def draw(lot: Lot) -> Life:
         ),
         from_mm=settings[best],
         to_mm=settings[far],
-        signs=tuple(stream.shuffled(signs)),
+        seen=lot.scenes_asked("seen", BANK, SEEN, lambda: _figures(stream)),
     )
+
+
+def _figures(stream: Stream) -> dict[str, object]:
+    """A way [km], lengths [mm], pulls [N], an arc [°] and years."""
+    less = 6 + stream.integer(8)
+    return {
+        "km": 200 + 100 * stream.integer(40),
+        "mm": 6 + stream.integer(9),
+        "less": less,
+        "more": less + 4 + stream.integer(8),
+        "tenths": 2 + stream.integer(5),
+        "arc": 50 + 10 * stream.integer(8),
+        "years": 2 + stream.integer(6),
+    }

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from twoshaft.models.shim import target_interference
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
 from twoshaft.readings.shims_and_preload.given import Shelf
 from twoshaft.readings.shims_and_preload.lot import (
@@ -17,6 +18,7 @@ from twoshaft.records import Option
 
 KINDS = ("safe", "meets", "misses")
 SIZES = 5
+IDEAS = 4
 
 
 def draw(lot: Lot) -> Shelf:
@@ -33,9 +35,6 @@ def draw(lot: Lot) -> Shelf:
             break
     else:
         raise lot.too_small("shelf")
-    may = stream.shuffled(BANK.lists["may"])[: 2 + stream.integer(2)]
-    must_not = stream.shuffled(BANK.lists["must_not"])[: 7 - len(may)]
-    offers = stream.shuffled([*may, *must_not])
     keys = {f"shim-{mm:.2f}".replace(".", ""): mm for mm in left}
     return Shelf(
         support=support.id,
@@ -51,8 +50,19 @@ def draw(lot: Lot) -> Shelf:
             *BANK.lists["none_fits"],
         ),
         totals=keys,
-        offers=tuple(offers),
+        may=lot.scenes_asked("may", BANK, IDEAS, lambda: _sizes(stream)),
     )
+
+
+def _sizes(stream: Stream) -> dict[str, object]:
+    """A shim and two that make it up [mm], and a few hundredths or thousandths."""
+    one, two = 20 + stream.integer(30), 60 + stream.integer(60)
+    return {
+        "mm": f"{(one + two) / 100:.2f}",
+        "one": f"{one / 100:.2f}",
+        "two": f"{two / 100:.2f}",
+        "few": 2 + stream.integer(5),
+    }
 
 
 def _left(sizes, window, wanted, stream):

@@ -1,52 +1,54 @@
-"""Which way a thicker shim works, in three arrangements of the principle."""
+"""Which way a thicker shim works, in four arrangements of the principle."""
 
 from __future__ import annotations
 
 from twoshaft.models.shim import shim_sign
+from twoshaft.readings.lots import TRIES
 from twoshaft.readings.shims_and_preload.given import Case, Change, Signs
 from twoshaft.readings.shims_and_preload.lot import BANK, Lot
 from twoshaft.units.sections.bearings import Arrangement, ShimPlace
 
-FAMILIES = (
-    (
-        ("outer-rings-together", "under-cover"),
-        ("outer-rings-together", "between-outer-rings"),
-        ("inner-rings-together", "between-inner-rings"),
-    ),
-    (
-        ("outer-rings-together", "between-inner-rings"),
-        ("inner-rings-together", "between-outer-rings"),
-    ),
-    (
-        ("outer-rings-together", "behind-outer-ring"),
-        ("outer-rings-together", "behind-inner-ring"),
-        ("inner-rings-together", "behind-outer-ring"),
-        ("inner-rings-together", "behind-inner-ring"),
-    ),
+ARRANGED: tuple[tuple[str, str], ...] = (
+    ("outer-rings-together", "under-cover"),
+    ("outer-rings-together", "between-outer-rings"),
+    ("outer-rings-together", "between-inner-rings"),
+    ("outer-rings-together", "behind-outer-ring"),
+    ("outer-rings-together", "behind-inner-ring"),
+    ("inner-rings-together", "between-outer-rings"),
+    ("inner-rings-together", "between-inner-rings"),
+    ("inner-rings-together", "behind-outer-ring"),
+    ("inner-rings-together", "behind-inner-ring"),
 )
-"""One case of each family goes to every learner: one that loosens, one that depends on the
-arrangement, one that backs a ring."""
+"""Arrangements, and places of a shim in them."""
+CASES = 4
+ANSWERS = 3
+"""How many different answers the cases of one learner have at least."""
 
 
 def draw(lot: Lot) -> Signs:
-    """Three cases and one change of shim in the first of them."""
+    """Four cases and one change of shim in the first of them."""
     stream = lot.stream.child("signs")
-    cases = [lot.in_turn(f"signs-{k}", family)[0] for k, family in enumerate(FAMILIES)]
-    cases = stream.shuffled(cases)
-    first = next(case for case in cases if shim_sign(Arrangement(case[0]), ShimPlace(case[1])) < 0)
-    cases.remove(first)
+    for _ in range(TRIES):
+        cases = stream.shuffled(ARRANGED)[:CASES]
+        if len({_answer(*case) for case in cases}) >= ANSWERS:
+            break
+    else:
+        raise lot.too_small("signs")
     before = 0.9 + 0.01 * stream.integer(60)
-    steps = 3 + stream.integer(8)
-    steps = -steps if stream.integer(2) else steps
+    moved = (3 + stream.integer(20)) * stream.choice((1, -1))
+    had = (4 + stream.integer(25)) * stream.choice((1, -1))
     return Signs(
-        cases=tuple(Case(name, *case) for name, case in zip("ABC", (first, *cases), strict=True)),
+        cases=tuple(Case(name, *case) for name, case in zip("ABCD", cases, strict=True)),
         options=BANK.lists["signs"],
         change=Change(
-            kind="end play" if steps < 0 else "preload",
-            amount_mm=round(0.12 + 0.01 * stream.integer(12), 2)
-            if steps < 0
-            else round(0.01 * (1 + stream.integer(abs(steps) - 1)), 2),
+            kind="preload" if had > 0 else "end play",
+            amount_mm=round(0.01 * abs(had), 2),
             before_mm=round(before, 2),
-            after_mm=round(before + 0.01 * steps, 2),
+            after_mm=round(before + 0.01 * moved, 2),
         ),
     )
+
+
+def _answer(arrangement: str, place: str) -> tuple[int, bool]:
+    """Which way a thicker shim works, and whether it moves an inner ring."""
+    return shim_sign(Arrangement(arrangement), ShimPlace(place)), "inner" in place

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from twoshaft.models.shim import Stack
+from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
 from twoshaft.readings.shims_and_preload.given import Trial
 from twoshaft.readings.shims_and_preload.lot import BANK, Lot, quantities, read_lengths, sign_of
 from twoshaft.units.quantities import Q
 
 FLOATS_MM = (0.14, 0.36)
+READINGS = 4
 
 
 def draw(lot: Lot) -> Trial:
@@ -27,11 +29,6 @@ def draw(lot: Lot) -> Trial:
             break
     else:
         raise lot.too_small("trial")
-    right = 3 + stream.integer(2)
-    before = [
-        *stream.shuffled(BANK.lists["before_right"])[:right],
-        *stream.shuffled(BANK.lists["before_wrong"])[: 7 - right],
-    ]
     return Trial(
         support=support.id,
         name=support.name,
@@ -40,5 +37,17 @@ def draw(lot: Lot) -> Trial:
         low_mm=support.target.low_mm,
         high_mm=support.target.high_mm,
         thicker="tightens" if sign_of(support) > 0 else "loosens",
-        before=tuple(stream.shuffled(before)),
+        before=lot.scenes_asked("before", BANK, READINGS, lambda: _figures(stream)),
     )
+
+
+def _figures(stream: Stream) -> dict[str, object]:
+    """Turns of the shaft, a plunger's travel and a float [mm], a few, and an angle [°]."""
+    hundredths = 12 + stream.integer(20)
+    return {
+        "turns": 20 + stream.integer(20),
+        "press": 1 + stream.integer(3),
+        "float": f"{hundredths / 100:.2f}",
+        "few": 2 + stream.integer(4),
+        "lean": 20 + 5 * stream.integer(6),
+    }

@@ -8,12 +8,14 @@ from twoshaft.models.bearing.heat import support_change
 from twoshaft.models.shim import target_interference
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
-from twoshaft.readings.shims_and_preload.given import Span, Warm
+from twoshaft.readings.shims_and_preload.given import Heated, Span, Warm
 from twoshaft.readings.shims_and_preload.lot import BANK, Lot
 from twoshaft.readings.shims_and_preload.stack import CLEAR_MM, own_warmth, warm_parts
 from twoshaft.records import Option
 
 CLEAR_UM = 4.0
+GROWTH = {"aluminium": 23.0, "steel": 12.0}
+"""Of a metre for each degree [um/K]: handbook figures, from memory."""
 
 
 def draw(lot: Lot) -> Warm:
@@ -42,10 +44,35 @@ def draw(lot: Lot) -> Warm:
         ),
         across=parts[2:],
         cold_mm=cold,
+        pairs=_pairs(stream.child("pairs")),
         ways=BANK.lists["ways"],
         temperatures=_temperatures(lot, stream.child("temperatures")),
         when=BANK.lists["when"],
     )  # fmt: skip
+
+
+def _pairs(stream: Stream) -> tuple[Heated, ...]:
+    """Pairs held from outside or from inside, cases of two materials, and how warm each part is.
+
+    The shaft is of steel, and both lengths are alike. Growths: handbook figures, from memory.
+    """
+    found = []
+    for n, way in enumerate(stream.shuffled((1, 0, -1, stream.choice((1, -1)))), 1):
+        outside, length = stream.integer(2) == 0, 80 + 5 * stream.integer(13)
+        grown = way if outside else -way  # of the case against the shaft: above zero loosens
+        aluminium, shaft = bool(grown) and stream.integer(2) == 0, 30 + stream.integer(20)
+        case = shaft + (3 + stream.integer(10)) * grown
+        if aluminium:  # grows twice as much: less than half as warm grows less
+            case = shaft + stream.integer(10) if grown > 0 else shaft // 2 - 6 - stream.integer(5)
+        of = "aluminium" if aluminium else "steel"
+        held = "Outer rings pressed together" if outside else "Outer rings held apart"
+        text = (
+            f"{held} by the case, seats {length} mm apart. Case of {of} "
+            f"{case} K warmer, shaft of steel {shaft} K warmer"
+        )
+        net = length * ((GROWTH[of] * case) - GROWTH["steel"] * shaft) / 1000
+        found.append(Heated(f"pair-{n}", text, round(-net if outside else net, 1)))
+    return tuple(found)
 
 
 def _temperatures(lot: Lot, stream: Stream) -> tuple[Option, ...]:

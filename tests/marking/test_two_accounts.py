@@ -150,6 +150,7 @@ def accounts(place, python):
         subprocess.run(["chown", "-R", f"{holm.uid}:{holm.gid}", place / "program"], check=True)
         srv = place / "srv"
         srv.mkdir()
+        srv.chmod(0o755)  # whatever is asked of new files here
         os.chown(srv, holm.uid, holm.gid)
         yield holm, ada, ben
     finally:

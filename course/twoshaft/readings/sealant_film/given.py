@@ -60,7 +60,7 @@ class Bead(BenchRecord, frozen=True):
         Largest gap of the bolted face.
     bound_mm : float
         Radius of the largest lump that is allowed there.
-    along_mm : float
+    along_mm : int or float
         Length to reckon with.
     trials_mm : tuple of float
         Other beads, tried on a spare piece of the same width.
@@ -72,7 +72,7 @@ class Bead(BenchRecord, frozen=True):
     width_mm: int | float
     gap_mm: int | float
     bound_mm: int | float
-    along_mm: float
+    along_mm: int | float
     trials_mm: tuple[float, ...]
     does: tuple[Option, ...]
 

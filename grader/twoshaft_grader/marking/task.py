@@ -36,8 +36,8 @@ from twoshaft_grader.marking.reference import (
 from twoshaft_grader.marking.result import FieldMark, SheetMark, TaskMark, Verdict
 
 SET_ASIDE = (
-    "None of the usual mistakes leads from your readings to it, so what comes after it is marked "
-    "on the right figure."
+    "None of the usual mistakes leads from your readings to it, so what follows is marked with "
+    "the right figure."
 )
 """Said of a figure that the working does not go on with."""
 

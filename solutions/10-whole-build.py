@@ -59,7 +59,7 @@ whole_build(job, sheet)
 #
 # Then a build that somebody else has begun: what stands, and which steps can be done next.
 #
-# Done means: every step stands after all the steps it needs. **Steps that keep somebody from harm must stand right to pass, and so must every line about the build that was begun.** *18 points.*
+# Done means: every step stands after all the steps it needs. **Steps that keep somebody from harm must stand right to pass, and so must every line about the build that was begun.** *14 points.*
 
 # %% tags=["rig"]
 given_table("A build that somebody has begun", ["stage", "what stands"], given.plan.stands)
@@ -75,19 +75,19 @@ sheet.form(
 
 # %% tags=["reference"]
 # The build as it goes on, right or the learner's own: a dict a cell, so that each cell stands alone.
-my_plan = {"build-order": ref("build-order", job.task, outcome="build-in-order", must_pass=True,
+my_plan = {"build-order": ref("build-order", job.task, outcome="build-in-order", shows=("needs-first", "keeps-from-harm"), must_pass=True, weight=0.25,
                               lesson=f"{where}#plan")}
 
 # %% tags=["reference"]
 can = set(order.ready_steps(job.task, given.plan.done))
 turn = {step: "stands" if step in given.plan.done else "now" if step in can else "waits" for step in labels(given.plan.next)}
-ref("begun-next", turn, outcome="build-in-order", must_pass=True, weight=0.4, lesson=f"{where}#plan", slips=line_reasons(
+ref("begun-next", turn, outcome="build-in-order", shows="needs-first", must_pass=True, lesson=f"{where}#plan", slips=line_reasons(
     given.plan.next, [["stands", ""], ["now", ""], ["waits", ""]], turn, {}, anywhere={
         "stands": "The table does not name it; whoever takes it as done leaves it out, and finds it when the case is shut.",
         "now": "It looks like its turn, but it stands already, or something that it needs does not; it would have to come off again.",
         "waits": "Nothing that it needs is missing in the table; whoever waits here looks for a step that stands already."}))
 
-# %% tags=["mark"] task="plan" points=18
+# %% tags=["mark"] task="plan" points=14
 
 # %% [markdown] tags=["task"]
 # ## 2. Which way round?
@@ -101,7 +101,7 @@ sheet.form("ways", *sheet.ask_all(sheet_fields(job, "way")))
 said = asked_together(job)["ways"].arguments
 right = {ask.id: right_values(job, ask)[ask.id] for ask in asks if ask.kind == "way"}
 marks = {ask.id: way_words(job, ask.about, None) for ask in asks if ask.kind == "way"}
-my_ways = {"ways": ref("ways", right, outcome="fit-right-way", must_pass=True, lesson=f"{where}#decide",
+my_ways = {"ways": ref("ways", right, outcome="fit-right-way", shows="mark-first", must_pass=True, lesson=f"{where}#decide",
                        slips=line_reasons(said["lines"], said["options"], right, {
     id: {AS_IT_LIES: f"As it lies it would go in, and be wrong. Right is: {words[:1].lower()}{words[1:]}.",
          CHANGED: f"It lies right, and would be turned to the wrong way. Right is: {words[:1].lower()}{words[1:]}."}
@@ -142,12 +142,12 @@ other_way = "That is the limit on the other side of the gap: the direction is tu
 for ask in (one for one in asks if one.kind == "shim"):
     support, stack = job.support(ask.about), job.stack(ask.about)
     exact = stack.shim_for(Q(0.0, "mm"))
-    gap = ref(f"gap-{ask.about}", exact, outcome="set-by-shim", weight=2, tolerance=near, lesson=at_lesson)
+    gap = ref(f"gap-{ask.about}", exact, outcome="set-by-shim", shows="window", weight=2, tolerance=near, lesson=at_lesson)
     ends = [gap + stack.shim_for(limit) - exact for limit in shim.target_interference(support)]
     far = [2 * gap - end for end in ends]
-    low = ref(f"thin-{ask.about}", min(ends), outcome="set-by-shim", weight=2, tolerance=near, lesson=at_lesson,
+    low = ref(f"thin-{ask.about}", min(ends), outcome="set-by-shim", shows="window", weight=2, tolerance=near, lesson=at_lesson,
               slips=[Slip(min(far), 0, other_way), Slip(gap, 0.25, "That meets neither play nor preload; the target asks for more.")])
-    ref(f"thick-{ask.about}", max(ends), outcome="set-by-shim", weight=2, tolerance=near, lesson=at_lesson,
+    ref(f"thick-{ask.about}", max(ends), outcome="set-by-shim", shows="window", weight=2, tolerance=near, lesson=at_lesson,
         slips=[Slip(max(far), 0, other_way)])
     low = low if abs(low - min(ends)) < Q(0.25, "mm") else min(ends)
     windows[ask.about] = (low, low + max(ends) - min(ends), min(far), max(far))
@@ -164,7 +164,7 @@ for ask in (one for one in asks if one.kind == "shim"):
     safe = [t for t in totals if least <= t <= most and abs(t - best) > off]
     edge = [t for t in totals if low <= t <= high and not least <= t <= most]
     wrong = [t for t in totals if min(far) <= t <= max(far) and not low <= t <= high]
-    my_shims[ask.id] = ref(ask.id, best, outcome="set-by-shim", weight=3, tolerance=off, lesson=f"{where}#measure", slips=[
+    my_shims[ask.id] = ref(ask.id, best, outcome="set-by-shim", shows="from-shelf", weight=3, tolerance=off, lesson=f"{where}#measure", slips=[
         *(Slip(t, 1, "This one is as safe as ours.") for t in safe),
         *(Slip(t, 0.3, "It meets the target on paper, but by less than the doubt of the stack.") for t in edge),
         *(Slip(t, 0, "It lies on the other side of the gap: the direction is turned round.") for t in wrong)])
@@ -189,7 +189,7 @@ said = asked_together(job)["threads"].arguments
 right = {f"state-{id}": right_threads(job, id) for id in job.threads}
 fine = "They are as the card wants them: what is done besides spoils that, or throws away good parts."
 whys = {id: dict.fromkeys((NEW, OILED, LOCKED), fine) if key == LEFT else {} for id, key in right.items()}
-my_states = {"threads": ref("threads", right, outcome="tighten-to-clamp", must_pass=True, weight=3, lesson=at_lesson,
+my_states = {"threads": ref("threads", right, outcome="tighten-to-clamp", shows="thread-state", must_pass=True, weight=8, lesson=at_lesson,
                             slips=line_reasons(said["lines"], said["options"], right, whys, anywhere={
     LEFT: "The torque of the card is stated for another state: so they get another clamp than the card means.",
     NEW: "New ones come with the dry film; the card does not mean that, and the clamp comes out otherwise.",
@@ -204,7 +204,7 @@ for id in groups:
     held[id] = {w.id: aim if bolts.adapter is None else joint.setting_with_adapter(
         aim, Q(w.length_mm, "mm"), Q(bolts.adapter.reach_mm, "mm"), Q(bolts.adapter.angle_deg, "degree")) for w in wrenches}
     good = {w.id for w in wrenches if joint.TorqueWrench.of(w).suits(held[id][w.id])} | {bolts.group.wrench}
-    tools = ref(f"tool-{id}", good, outcome="tighten-to-clamp", lesson=at_lesson, slips=[
+    tools = ref(f"tool-{id}", good, outcome="tighten-to-clamp", shows="adapter", weight=0.4, lesson=at_lesson, slips=[
         Slip(w.id, 0, "This setting lies outside what the wrench is good for.") for w in wrenches if w.id not in good])
     my_tools[f"tool-{id}"] = bolts.group.wrench if bolts.group.wrench in tools else min(tools)
 
@@ -217,7 +217,7 @@ for id in groups:
     setting = held[id][used]
     band = min(high - aim, aim - low) * (setting / aim).m_as("")
     my_torques[f"torque-{id}"] = ref(
-        f"torque-{id}", setting, outcome="tighten-to-clamp", weight=2, lesson=at_lesson,
+        f"torque-{id}", setting, outcome="tighten-to-clamp", shows="adapter", weight=0.5 if setting == aim else 1.25, lesson=at_lesson,
         tolerance={"absolute": band + step[used] / 2}, slips=[] if setting == aim else [
             Slip(aim, 0, "That is the torque of the card; over the adapter the fastener gets more than the wrench shows."),
             Slip(aim * aim / setting, 0, "The adapter makes the lever longer, so you set less, not more.")])
@@ -231,65 +231,52 @@ for id in groups:
     need = {p: joint.rounds_needed(bolts.face(), pattern_order(job, id, p), bolts.bounds().typical, bolts.group.spread, 4)
             for p in keys}
     works = {p for p in keys if need[p] is not None} or {"crosswise"}
-    taken = ref(f"pattern-{id}", works, outcome="tighten-to-clamp", weight=0.5, lesson=at_lesson, slips=[
+    taken = ref(f"pattern-{id}", works, outcome="tighten-to-clamp", shows="every-bolt", weight=0.4, lesson=at_lesson, slips=[
         Slip(p, 0, "Each bolt takes load off its neighbour; four rounds of this do not even it out.") for p in keys if p not in works])
     my_rounds[f"pattern-{id}"] = chosen = min(taken, key=lambda p: (need[p] or 9, p != "crosswise"))
     enough = {str(n) for n in range(1, 5) if n >= (need[chosen] or 4)}
-    rounds = ref(f"rounds-{id}", enough, outcome="tighten-to-clamp", lesson=at_lesson, slips=[
+    rounds = ref(f"rounds-{id}", enough, outcome="tighten-to-clamp", shows="every-bolt", weight=0.6, lesson=at_lesson, slips=[
         Slip(str(n), 0, "After so few rounds of your sequence the clamp is too uneven.") for n in range(1, 5) if str(n) not in enough])
     my_rounds[f"rounds-{id}"] = min(rounds)
 
 # %% tags=["mark"] task="joints" points=18
 
 # %% [markdown] tags=["task"]
-# ## 5. Over another adapter
+# ## 5. Use it again, or renew it
 #
-# Another unit, another adapter. The wrench's length counts from its square drive to the middle of the grip, the adapter's reach from the square drive to the fastener; at an angle only the part of the reach along the wrench counts. *10 points.*
-
-# %% tags=["rig"]
-a = given.adapter
-given_table(a.name, ["", "value"],
-            [("torque of the card", f"{a.torque_nm:g} N·m, {a.half_nm:g} N·m more or less"),
-             (f"length of the {a.wrench.name.lower()}", f"{a.wrench.length_mm:g} mm"),
-             ("reach of the adapter", f"{a.reach_mm:g} mm"), ("angle between adapter and wrench", f"{a.angle_deg:g}°")])
+# Parts of this build lie before you, each as its line says. Decide by what was found and read, and by what the card says; where that is not enough, clean or measure first. Figures are invented. **Every line must be right to pass.** *14 points.*
 
 # %% tags=["form"]
-sheet.form(
-    "adapter",
-    sheet.number("adapter-setting", "What do you set on the wrench?", "N·m"),
-    sheet.number("adapter-bolt", "Somebody sets the figure of the card. What does the fastener get?", "N·m"),
-    sheet.choice("adapter-says", "What is to be done about what that somebody did?", options=[
-        ["inside", "Nothing: it lies within the limits of the card"],
-        ["over", "The fastener got too much: take it out, look at it and its thread, fit it anew"],
-        ["under", "The fastener got too little: go on to the right setting"],
-        ["back", "The fastener got too much: turn it back a little"]]),
-)
+sheet.form("parts", sheet.each("parts-again", "What do you do about each of these parts?", lines=given.parts.lines, options=given.parts.answers))
 
 # %% tags=["reference"]
-a, at_lesson = given.adapter, f"{where}#decide"
-card_nm, levers = Q(a.torque_nm, "N*m"), (Q(a.wrench.length_mm, "mm"), Q(a.reach_mm, "mm"), Q(a.angle_deg, "degree"))
-straight = (*levers[:2], Q(0, "degree"))
-ref("adapter-setting", joint.setting_with_adapter(card_nm, *levers), outcome="tighten-to-clamp", weight=4, tolerance=0.01,
-    lesson=at_lesson, slips=[
-        Slip(joint.torque_at_bolt(card_nm, *levers), 0, "That is what the fastener would get; you set less on the wrench."),
-        Slip(joint.setting_with_adapter(card_nm, *straight), 0.3, "Only the part of the reach along the wrench counts: mind the angle."),
-        Slip(card_nm, 0, "The adapter changes the lever; the wrench does not know of it.")])
-got = ref("adapter-bolt", joint.torque_at_bolt(card_nm, *levers), outcome="tighten-to-clamp", weight=4, tolerance=0.01,
-          lesson=at_lesson, slips=[
-              Slip(joint.setting_with_adapter(card_nm, *levers), 0, "That is what should be set; the fastener gets more than the wrench shows."),
-              Slip(joint.torque_at_bolt(card_nm, *straight), 0.3, "Only the part of the reach along the wrench counts: mind the angle.")])
+does = dict.fromkeys(("ring-wide", "washer-thick", "circlip-flat", "bearing-ring", "bolt-may"), "again")
+does |= dict.fromkeys(("ring-narrow", "washer-scored", "seal-out", "crushed", "circlip-wide", "bearing-balls", "bolt-once", "nut-staked"), "new")
+does |= dict.fromkeys(("ring-unread", "washer-unread", "circlip-unseen", "bearing-grit", "bolt-unread"), "look")
+kept_in = {
+    "ring-narrow": "Sharp grooves look like a good ring, but the gap is below its least: the ring meets the gear before it brakes, and the gear grates.",
+    "washer-scored": "Its thickness is fine, but a face that catches the nail scores the gear that runs on it.",
+    "seal-out": "The lip looks good, but a seal that was prised out is bent and has lost its seat: it weeps once the oil is warm.",
+    "crushed": "It looks flat, but it has been squeezed to shape once; the second time it does not fill the gap, and the plug weeps.",
+    "circlip-wide": "It still goes on, but a ring that is loose in its groove walks out under load.",
+    "bearing-balls": "It runs quiet in the hand, but the pull went through the balls and dented the races: it hums on the road.",
+    "bolt-once": "Its thread looks as new, but it was stretched by design: the card wants another, and this one may not hold its clamp.",
+    "nut-staked": "There is room for another stake, but the collar has been bent once and cracks: the nut can work loose.",
+}
 
 # %% tags=["reference"]
-more = got - card_nm
-judged = "inside" if abs(more) <= Q(a.half_nm, "N*m") else "over" if more > 0 * more else "under"
-said = {"inside": "Put your figure beside the limits of the card: it lies outside.",
-        "over": "Put your figure beside the limits of the card once more.",
-        "under": "The adapter adds to the lever: there is not too little on it.",
-        "back": "Turning back neither mends a stretched fastener nor tells its clamp."}
-ref("adapter-says", judged, outcome="tighten-to-clamp", weight=2, lesson=at_lesson,
-    slips=[Slip(key, 0, words) for key, words in said.items() if key != judged])
+to_new = "New seems the safe side, but what was found and read says that this one is good: the part and its running-in are thrown away."
+to_look = "Looking again feels careful, but all that decides stands in the line already."
+unknown = {"ring-unread": "its gap was not read", "washer-unread": "its thickness was not read", "circlip-unseen": "under the dirt nobody sees its shape",
+           "bearing-grit": "dirt grates as damage does, until it is washed out", "bolt-unread": "nobody measured its length"}
+why_part = {id: {"new": to_new, "look": to_look} for id, key in does.items() if key == "again"}
+why_part |= {id: {"again": why, "look": to_look} for id, why in kept_in.items()}
+why_part |= {id: {"again": f"It looks good, but {why}: whoever fits it builds in what nobody knows.",
+                  "new": f"It may well be good: {why}, and that is soon done. A part is thrown away for nothing."} for id, why in unknown.items()}
+ref("parts-again", {id: does[id] for id in labels(given.parts.lines)}, outcome="use-again-or-renew", shows=("by-its-state", "look-first"), must_pass=True,
+    lesson=f"{where}#decide", slips=line_reasons(bank.lists["part"], bank.lists["part_answers"], does, why_part, shown=given.parts.lines))
 
-# %% tags=["mark"] task="adapter" points=10
+# %% tags=["mark"] task="parts" points=14
 
 # %% [markdown] tags=["task"]
 # ## 6. Against the clock
@@ -326,15 +313,15 @@ my_films = {}
 c, at_lesson = given.clock, f"{where}#the-clock"
 window = order.window(job.task, c.clock, minutes=c.takes, allowed=c.minutes)
 last, tenth = c.takes[c.ends.id], {"absolute": Q(0.1, "min")}
-used = ref("clock-used", Q(window.minutes_used, "min"), outcome="close-on-time", weight=2, tolerance=tenth, lesson=at_lesson,
+used = ref("clock-used", Q(window.minutes_used, "min"), outcome="close-on-time", shows="clock", weight=2, tolerance=tenth, lesson=at_lesson,
            slips=[Slip(Q(window.minutes_used - last, "min"), 0.5, "The last step takes time too, and must be finished before the clock ends.")])
-left = ref("clock-left", Q(c.minutes, "min") - used, outcome="close-on-time", weight=2, tolerance=tenth, lesson=at_lesson,
+left = ref("clock-left", Q(c.minutes, "min") - used, outcome="close-on-time", shows="clock", weight=2, tolerance=tenth, lesson=at_lesson,
            slips=[Slip(Q(c.minutes, "min"), 0, "That is all that the clock allows; take off what must be done inside.")])
 may = {s for s in labels(c.options) if s in window.optional and c.takes[s] <= left.m_as("min")}
-ref("clock-inside", may or {min(labels(c.options), key=c.takes.get)}, outcome="close-on-time", weight=2, lesson=at_lesson,
+ref("clock-inside", may or {min(labels(c.options), key=c.takes.get)}, outcome="close-on-time", shows="clock", weight=2, lesson=at_lesson,
     slips=[Slip(s, 0, f"One that you ticked takes longer than your clock leaves: “{name}”.") for s, name in c.options if s not in may])
 for ask in (one for one in asks if one.kind == "film"):
-    my_films[ask.id] = ref(ask.id, job.work(ask.about), outcome="close-on-time", weight=5, lesson=at_lesson)
+    my_films[ask.id] = ref(ask.id, job.work(ask.about), outcome="close-on-time", shows="film", weight=5, lesson=at_lesson)
 
 # %% tags=["mark"] task="closing" points=14
 
@@ -355,7 +342,7 @@ fails = [m for m in shown if shift.prove_by_hand(m).locks[0].verdict == "fails"]
 for ask in (one for one in asks if one.kind == "proof"):
     block = blocks_of(job)[ask.about]
     my_proofs[ask.id] = ref(ask.id, shift.lockout_test(shift.fitted(unit.shift), block.earlier, block.later, faulty=fails[:2]),
-                       outcome="proof-of-lockout", must_pass=True, weight=4, lesson=at_lesson)
+                       outcome="proof-of-lockout", shows="direct-shift", must_pass=True, weight=1, lesson=at_lesson)
 
 # %% tags=["reference"]
 made = decisions_from(job, my_plan | my_ways | my_shims | my_states | my_tools | my_torques | my_rounds | my_films | my_proofs)
@@ -364,7 +351,7 @@ said, right = asked_together(job)["verdicts"].arguments, {}
 for ask in (one for one in asks if one.kind == "check"):
     seen = outcomes_at(job, made[: steps.index(ask.step) + 1], ask.step)
     right[f"verdict-{ask.step}"] = GO_ON if all(one.passes for one in seen) else OPEN
-ref("verdicts", right, outcome="check-own-build", must_pass=True, weight=3, lesson=at_lesson,
+ref("verdicts", right, outcome="check-own-build", shows="look-for-fault", must_pass=True, weight=1.5, lesson=at_lesson,
     slips=line_reasons(said["lines"], said["options"], right, {}, anywhere={
         OPEN: "On your unit everything that this check shows is as it should be.",
         GO_ON: "On your unit this check shows a fault; whoever goes on builds it in."}))
@@ -389,7 +376,7 @@ why_so = {
 proofs = bank.lists["felt"]
 says = dict.fromkeys(("every", "spot", "second", "cold"), "holds")
 says |= dict.fromkeys(("but-one", "push", "last", "never"), "fails") | dict.fromkeys(("half", "round", "hearsay", "opened"), "anew")
-ref("proof-says", {id: says[id] for id in labels(given.felt.scenes)}, outcome="proof-of-lockout", must_pass=True, weight=4,
+ref("proof-says", {id: says[id] for id in labels(given.felt.scenes)}, outcome="proof-of-lockout", shows="holds-every-time", must_pass=True, weight=4,
     lesson=f"{where}#prove", slips=line_reasons(proofs, bank.lists["says"], says, why_so, shown=given.felt.scenes))
 
 # %% tags=["mark"] task="proof" points=16
@@ -414,13 +401,13 @@ sheet.form(
 t, at_lesson = given.turns, f"{where}#prove"
 total = abs(float(geartrain.ratio(unit.gear_train, t.gear.id)))
 gear, final = (row.driven / row.driving for row in t.wheels)
-ratio = ref("turns-ratio", total, outcome="check-own-build", weight=4, tolerance=0.006, lesson=at_lesson, slips=[
+ratio = ref("turns-ratio", total, outcome="check-own-build", shows="beforehand", weight=3, tolerance=0.006, lesson=at_lesson, slips=[
     Slip(1 / total, 0.25, "The other way round: divide the driven teeth by those that drive."),
     Slip(gear, 0.25, "The final drive belongs to it as well."),
     Slip(gear + final, 0, "One pair after the other: multiply, do not add.")])
 counted = geartrain.count_turns(unit.gear_train, t.gear.id, t.turns, t.counted).exact
 rings = abs(float(counted / geartrain.ratio(unit.gear_train, t.gear.id)))
-ref("turns-input", Q(rings * ratio, "turn"), outcome="check-own-build", weight=4, tolerance={"absolute": Q(t.step, "turn")},
+ref("turns-input", Q(rings * ratio, "turn"), outcome="check-own-build", shows="beforehand", weight=5, tolerance={"absolute": Q(t.step, "turn")},
     lesson=at_lesson, slips=[Slip(Q(2 * rings * ratio, "turn"), 0.25, "With the other wheel held, the ring gear makes half the turns of the wheel.")])
 
 # %% tags=["mark"] task="turns" points=8
@@ -428,7 +415,7 @@ ref("turns-input", Q(rings * ratio, "turn"), outcome="check-own-build", weight=4
 # %% [markdown] tags=["task"]
 # ## 9. The wrong way round, seen late
 #
-# On another unit the first step of the table was done wrongly, and the steps under it followed. Tick what has to come off before the part can be turned round, and nothing more. Then work out the minutes: all of that undone and done again, and the wrong step itself undone and done again. Last: which final check would have shown it? *12 points.*
+# On another unit the first step of the table was done wrongly, and the steps under it followed. Tick what has to come off before the part can be turned round, and nothing more. Then work out the minutes: all of that undone and done again, and the wrong step itself undone and done again. Last: which final check would have shown it? *10 points.*
 
 # %% tags=["rig"]
 given_table(f"Done wrongly: {given.late.words}", ["step", "to undo, min", "to do, min"], [(row.name, row.undo_min, row.do_min) for row in given.late.rows])
@@ -446,34 +433,34 @@ late, every = given.late, Job.of(unit)
 ask = next(one for one in asks_of(every) if one.id == late.ask)
 wrong = next(one for one in unit.operation_by_id[ask.about].wrong_ways if one.id == late.way)
 found, at_lesson = judge_way(every, ask, wrong, late.done), f"{where}#the-price-of-a-wrong-decision"
-off = ref("late-off", set(found.off), outcome="fit-right-way", weight=5, lesson=at_lesson,
+off = ref("late-off", set(found.off), outcome="fit-right-way", shows="turn-round", weight=1.5, lesson=at_lesson,
           slips=[Slip(s, 0, f"One that you ticked can stay where it is: “{name}”.") for s, name in late.options if s not in found.off])
 minutes = {row.id: (row.undo_min, row.do_min) for row in late.rows}
 again = sum(sum(minutes[s]) for s in off)
 itself = sum(minutes[ask.step])
-ref("late-minutes", Q(again + itself, "min"), outcome="fit-right-way", weight=4, tolerance={"absolute": Q(0.1, "min")}, lesson=at_lesson,
+ref("late-minutes", Q(again + itself, "min"), outcome="fit-right-way", shows="turn-round", weight=4.5, tolerance={"absolute": Q(0.1, "min")}, lesson=at_lesson,
     slips=[Slip(Q(again, "min"), 0.5, "The wrong step itself has to be undone and done again as well."),
            Slip(Q(sum(minutes[s][0] for s in [*off, ask.step]), "min"), 0.25, "What came off has to go on again: that takes its minutes too."),
            Slip(Q(sum(sum(m) for m in minutes.values()), "min"), 0, "Not everything that was done since has to come off.")])
 
 # %% tags=["reference"]
 telling = {check.id for check, _ in found.shows} & set(labels(late.shows)) or {"none"}
-ref("late-shows", telling, outcome="fit-right-way", weight=3, lesson=at_lesson, slips=[
+ref("late-shows", telling, outcome="fit-right-way", shows="not-shown", weight=1, lesson=at_lesson, slips=[
     Slip(key, 0, "One of these checks fails with it." if key == "none" else "That check passes with it in the unit.")
     for key, _ in late.shows if key not in telling])
 
-# %% tags=["mark"] task="late" points=12
+# %% tags=["mark"] task="late" points=10
 
 # %% [markdown] tags=["task"]
 # ## 10. Written down and signed
 #
-# Tick everything that belongs in a build record; say who signs for a check; and decide in each case. Something that may be wrong inside takes the unit out of use; work that nobody can vouch for is done again; what was seen to be right is signed. **You must get every case right to pass.** *12 points.*
+# Tick everything that belongs in a build record. Say who signs for each check: the one who made it, once it is made. Then decide in each case. Something that may be wrong inside takes the unit out of use; work that nobody can vouch for is done again; what was seen to be right is signed. **You must get every check and every case right to pass.** *14 points.*
 
 # %% tags=["form"]
 sheet.form(
     "notes",
     sheet.choices("notes-lines", "What belongs in the record?", options=given.notes.lines),
-    sheet.choice("notes-signs", "Who signs for a check?", options=given.notes.signs),
+    sheet.each("notes-signs", "Who signs for each of these checks?", lines=given.notes.signed.lines, options=given.notes.signed.answers),
     sheet.each("notes-do", "What do you do before the unit leaves?", lines=given.notes.scenes, options=given.notes.do),
 )
 
@@ -484,28 +471,30 @@ not_so = {"guess": "A length that nobody measured belongs to another unit.", "ro
           "ahead": "A tick before the check says nothing.", "tidy": "A failed reading is what the next person needs most.",
           "colleague": "A signature says who can be asked: only whoever made the check."}
 belongs = set(labels(every_line)) - set(not_so)
-ref("notes-lines", belongs & set(labels(given.notes.lines)), outcome="keep-record", weight=3, lesson=at_lesson,
+ref("notes-lines", belongs & set(labels(given.notes.lines)), outcome="keep-record", shows="written-down", weight=0.75, lesson=at_lesson,
     slips=reasons(every_line, belongs, not_so, shown=given.notes.lines))
 
 # %% tags=["reference"]
-ref("notes-signs", "self", outcome="keep-record", weight=2, lesson=at_lesson, slips=reasons(given.notes.signs, "self", {
-    "boss": "One signature a week is quickly given, but only whoever made the check can say what it showed.",
-    "builder": "A check that is not made yet cannot be signed for, and only the person who makes it sees what it shows.",
-    "anyone": "A name that is near at hand tells nobody whom to ask: sign for the checks that you made yourself.",
-    "nobody": "A pass without a name cannot be asked about, and looks like a check that was left out.",
-}))
+signs = dict.fromkeys(("pushed", "read", "counted", "clicked"), "you") | dict.fromkeys(("watched", "wrote", "built", "held"), "other")
+signs |= dict.fromkeys(("will-push", "shim-since", "both", "unknown"), "nobody")
+ref("notes-signs", {id: signs[id] for id in labels(given.notes.signed.lines)}, outcome="keep-record", shows="written-down", must_pass=True, weight=4,
+    lesson=at_lesson, slips=line_reasons(bank.lists["signed"], bank.lists["signed_answers"], signs, {}, anywhere={
+        "you": "You were there, but a signature says who made the check and can be asked what it showed; here that is not you.",
+        "other": "Your colleague had a part in it, but did not make this check: asked about it later, nothing can be said.",
+        "nobody": "It looks safe to wait, but the check was made: without a name it counts as left out, and is made again.",
+    }, shown=given.notes.signed.lines))
 
 # %% tags=["reference"]
 does = dict.fromkeys(("once", "spare", "felt", "chips", "tight"), "tag")
 does |= dict.fromkeys(("unsigned", "loose", "unread"), "again") | dict.fromkeys(("clicked", "stopped", "blot", "turned"), "sign")
-ref("notes-do", {id: does[id] for id in labels(given.notes.scenes)}, outcome="keep-record", must_pass=True, weight=6,
+ref("notes-do", {id: does[id] for id in labels(given.notes.scenes)}, outcome="keep-record", shows="out-of-use", must_pass=True, weight=6,
     lesson=at_lesson, slips=line_reasons(bank.lists["scene"], bank.lists["do"], does, {}, anywhere={
         "sign": "It looks finished, but this was not seen to be right; whoever signs it answers for what happens on the road.",
         "tag": "Careful, but nothing here says that a part is wrong: the unit stands idle, and nobody knows what to look for.",
         "again": "Doing it once more may feel thorough, but it is not what is open here: a fault stays in, or good work is taken apart.",
     }, shown=given.notes.scenes))
 
-# %% tags=["mark"] task="notes" points=12
+# %% tags=["mark"] task="notes" points=14
 
 # %% [markdown]
 # ## Done?

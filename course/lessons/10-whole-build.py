@@ -103,6 +103,12 @@ given_table("24 N·m wanted; wrench of 390 mm, adapter of 55 mm", ["angle", "set
 
 # %% [markdown]
 # Square to the wrench the adapter changes nothing; straight on it adds most. A fastener that got too much is not turned back: it is taken out, looked at with its thread, and fitted anew.
+#
+# Part by part, there is also **use it again, or renew it**:
+#
+# - What was **read** and is inside its limit, with whole faces, goes in again.
+# - What does its work by being **squeezed or bent once** (crush washers, staked nuts, bolts whose card says so), what was prised out, and what was pulled through its balls, is renewed, however good it looks.
+# - What nobody has read, or what dirt hides, is **not decided yet**: clean it, measure it, then decide.
 
 # %% [markdown]
 # ## Measure
@@ -217,7 +223,7 @@ given_table(f"{record['unit']}: {record['done']} of {record['steps']} steps, {re
 # %% [markdown]
 # What belongs in it: every measured length with its tool; every shim; setting, wrench and adapter; what went in new; each move of the proof and what was felt; what was found, taken out again and mended. What does not: a figure that nobody read, a tick before its check, a clean copy.
 #
-# Whoever made a check signs for it, after it, with the date. A finding that can hurt somebody takes the unit out of use: tag it, write it down, find the cause.
+# Whoever made a check signs for it, after it, with the date: not whoever watched, wrote down the figures or built the unit. What nobody made, or what was changed since, nobody signs. A finding that can hurt somebody takes the unit out of use: tag it, write it down, find the cause.
 
 # %% [markdown]
 # ## The whole bench
@@ -233,6 +239,7 @@ whole_build(Job.of(unit))
 # - What each decision brings about is worked out by the models of modules 01 to 09; their lessons name the standards and handbooks behind them.
 # - Setting over an adapter: the lever rule, as in module 01.
 # - Pairing a decision's interval with the doubt of its measurement (guard band): after ISO 14253-1, from memory.
+# - What is used again and what is renewed: common practice, no source; a real part's own manual decides.
 # - What belongs in a record, who signs, and what is done with a finding: common practice, no source.
 # - Minutes, marks and figures: the invented unit.
 #

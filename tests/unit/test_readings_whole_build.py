@@ -1,6 +1,7 @@
 """What learners are given in the module The whole build: own, equally hard, no answers."""
 
 import json
+import re
 from collections import Counter
 
 import pytest
@@ -28,7 +29,7 @@ def test_plain_data_the_same_at_every_run(unit, drawn):
 
 
 def test_learners_differ(drawn):
-    for task in ("bench", "plan", "adapter", "clock", "late"):
+    for task in ("bench", "plan", "parts", "clock", "late"):
         kinds = {
             json.dumps(to_json(getattr(given, task)), sort_keys=True) for given in drawn.values()
         }
@@ -43,7 +44,8 @@ def test_a_resit_changes_the_task_not_only_the_numbers(unit):
         assert one.bench.found != two.bench.found
         assert set(one.bench.asked) != set(two.bench.asked)
         assert one.clock.clock != two.clock.clock
-        assert one.adapter.angle_deg != two.adapter.angle_deg
+        assert set(labels(one.parts.lines)) != set(labels(two.parts.lines))
+        assert set(labels(one.notes.signed.lines)) != set(labels(two.notes.signed.lines))
         assert one.turns.gear != two.turns.gear
         assert one.late.ask != two.late.ask
         assert set(labels(one.notes.scenes)) != set(labels(two.notes.scenes))
@@ -95,6 +97,23 @@ def test_threads_are_found_as_the_card_wants_them_about_as_often_as_not(unit, dr
         assert {ask[6:] for ask in bench.asked if ask.startswith("joint-")} <= set(bench.threads)
         fine.update(state == unit.fasteners.group(id).state for id, state in bench.found.items())
     assert min(fine.values()) >= 0.35 * fine.total()
+
+
+def test_parts_and_checks_need_every_answer_somewhere_and_their_figures_are_own(drawn):
+    """No answer is right for all lines of all learners, and a figure says what its line means."""
+    for scenes in ([g.parts for g in drawn.values()], [g.notes.signed for g in drawn.values()]):
+        shown = Counter(id for one in scenes for id in labels(one.lines))
+        assert len(shown) >= 12 and max(shown.values()) <= 0.75 * len(scenes)
+        texts = [text for one in scenes for text in labels(one.lines).values()]
+        assert len(set(texts)) >= 0.7 * len(texts) and not any("{" in text for text in texts)
+        assert all(len(one.answers) == 3 for one in scenes)
+    for given in drawn.values():
+        for id, text in labels(given.parts.lines).items():
+            figures = [float(one) for one in re.findall(r"\d\.\d\d", text)]
+            if id in ("ring-wide", "washer-thick", "washer-scored"):
+                assert figures[0] > figures[1], text
+            elif id == "ring-narrow":
+                assert figures[0] < figures[1], text
 
 
 def test_of_a_build_begun_two_steps_stand_two_can_come_and_two_must_wait(unit, drawn):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from twoshaft.readings.whole_build import bench, clock, figures, late, notes
+from twoshaft.readings.whole_build import bench, clock, figures, late, notes, parts
 from twoshaft.readings.whole_build.given import Given
 from twoshaft.readings.whole_build.lot import Lot
 
@@ -13,7 +13,7 @@ MODULE = "whole-build"
 TASKS = {
     "bench": bench.draw,
     "plan": bench.draw_plan,
-    "adapter": figures.draw_adapter,
+    "parts": parts.draw,
     "clock": clock.draw,
     "turns": figures.draw_turns,
     "late": late.draw,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from twoshaft.records import Option, Record, Row
+from twoshaft.records import Option, Record, Row, Scenes
 
 
 class Named(Row, frozen=True):
@@ -103,38 +103,6 @@ class Plan(Record, frozen=True):
     done: tuple[str, ...]
     stands: tuple[Stands, ...]
     next: tuple[Option, ...]
-
-
-class Wrench(Row, frozen=True):
-    """A torque wrench: id, name, and its length to the middle of the grip."""
-
-    id: str
-    name: str
-    length_mm: float
-
-
-class Adapter(Record, frozen=True):
-    """A fastener that only an adapter reaches.
-
-    Attributes
-    ----------
-    name : str
-    torque_nm, half_nm : float
-        The torque of the card, and how far it may be off either way.
-    wrench : Wrench
-    step_nm : float
-        From one mark of its scale to the next.
-    reach_mm, angle_deg : int
-        Of the adapter.
-    """
-
-    name: str
-    torque_nm: float
-    half_nm: float
-    wrench: Wrench
-    step_nm: float
-    reach_mm: int
-    angle_deg: int
 
 
 class Taking(Row, frozen=True):
@@ -240,10 +208,10 @@ class Late(Record, frozen=True):
 
 
 class Notes(Record, frozen=True):
-    """What may be written down, who may sign, and cases with what may be done."""
+    """What may be written down, checks with who may sign, and cases with what may be done."""
 
     lines: tuple[Option, ...]
-    signs: tuple[Option, ...]
+    signed: Scenes
     scenes: tuple[Option, ...]
     do: tuple[Option, ...]
 
@@ -260,7 +228,7 @@ class Given(Record, frozen=True):
 
     bench: Bench
     plan: Plan
-    adapter: Adapter
+    parts: Scenes
     clock: Clock
     turns: Turns
     late: Late

@@ -17,6 +17,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from statistics import pstdev
 
+from twoshaft.modules import COURSE
 from twoshaft_grader.marking.kinds import judge_of
 from twoshaft_grader.marking.reference import Solution
 from twoshaft_grader.marking.task import field_points, sheet_line
@@ -30,9 +31,9 @@ VARIANTS = 200
 """How many variants are measured where time matters little."""
 IN_BUILD = 32
 """How many the build tries: as many as other proofs have drawn by then."""
-EQUALLY_HARD = frozenset({"gear-train-and-checks", "threaded-joints"})
+EQUALLY_HARD = frozenset(COURSE) - {"order-of-work"}
 """Modules whose tasks are equally hard for all, which the build proves; every module belongs here,
-and the others are not there yet."""
+and the other is not there yet."""
 WHOLE = "the whole module"
 
 

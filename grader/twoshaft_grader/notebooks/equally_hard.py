@@ -17,7 +17,6 @@ from dataclasses import dataclass
 from pathlib import Path
 from statistics import pstdev
 
-from twoshaft.modules import COURSE
 from twoshaft_grader.marking.kinds import judge_of
 from twoshaft_grader.marking.reference import Solution
 from twoshaft_grader.marking.task import field_points, sheet_line
@@ -31,9 +30,6 @@ VARIANTS = 200
 """How many variants are measured where time matters little."""
 IN_BUILD = 32
 """How many the build tries: as many as other proofs have drawn by then."""
-EQUALLY_HARD = frozenset(COURSE) - {"order-of-work"}
-"""Modules whose tasks are equally hard for all, which the build proves; every module belongs here,
-and the other is not there yet."""
 WHOLE = "the whole module"
 
 
@@ -150,8 +146,6 @@ class _Variant:
 
 def findings(sheets: Sheets) -> Iterator[str]:
     """Tasks that are not equally hard for all, in modules where all are; the proof asks."""
-    if sheets.solution.module not in EQUALLY_HARD:
-        return
     for one in measure(sheets.solution, sheets.variants(IN_BUILD)):
         if not one.holds:
             most = f", {one.field} most" if one.field else ""

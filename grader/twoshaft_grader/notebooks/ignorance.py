@@ -44,25 +44,6 @@ class Most:
 
 MOST = {HANDED_DOWN: Most(0.10, 0.10, 0.10), COPIED: Most(0.15, 0.0)}
 """Where a way may get another :class:`Most` than the usual one."""
-SAFE_MUST_PASS = frozenset(
-    {
-        "course-and-safety",
-        "gear-train-and-checks",
-        "measuring-and-tools",
-        "order-of-work",
-        "pressed-and-driven",
-        "reading-faults",
-        "sealant-film",
-        "shift-and-lockout",
-        "shims-and-preload",
-        "threaded-joints",
-        "whole-build",
-    }
-)
-"""Modules in which no way of not knowing passes what must be passed, which the build proves; every
-module belongs here, and the others are not there yet."""
-SAFE_POINTS = SAFE_MUST_PASS
-"""Modules in which no way of not knowing earns more of the points than it may: as above."""
 
 _HEDGES = {
     *("or", "if", "unless", "until", "only", "usually", "may", "might", "can", "could", "should"),
@@ -165,17 +146,14 @@ class _Got:
 
 
 def findings(sheets: Sheets) -> Iterator[str]:
-    """Ways of not knowing that get more than they may, in modules that are safe from them."""
-    module = sheets.solution.module
-    if module not in SAFE_MUST_PASS | SAFE_POINTS:
-        return
+    """Ways of not knowing that get more than they may, a sentence each."""
     for one in measure(sheets):
-        if module in SAFE_POINTS and not one.holds_points:
+        if not one.holds_points:
             yield (
                 f"{one.how} earns {100 * one.earned:.1f} % of the points without knowing the "
                 f"work; it must stay below {100 * one.most.earned:g} %."
             )
-        if module in SAFE_MUST_PASS and not one.holds_must_pass:
+        if not one.holds_must_pass:
             yield (
                 f"{one.how} passes {100 * one.passed:.1f} % of the must-pass outcomes and has "
                 f"{100 * one.right:.1f} % of the must-pass items right."

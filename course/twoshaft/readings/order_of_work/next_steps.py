@@ -9,16 +9,15 @@ from twoshaft.readings.order_of_work.given import NextSteps
 from twoshaft.readings.order_of_work.lot import BANK, Lot, steps_of
 from twoshaft.records import Option
 
-OPTIONS = 6
-READY = (2, 3)
-"""How many of the options are ready."""
+OPTIONS, READY = 6, 3
+"""How many steps are shown, and how many of them are ready."""
 FEWEST_DONE = 4
 
 
 def draw(lot: Lot) -> NextSteps:
     """A build as far as it has come, and steps of which some are ready."""
     task, stream = lot.task, lot.stream.child("next_steps")
-    count = len(task.steps)
+    count, second_best = len(task.steps), None
     for _ in range(200):
         base = sensible_order(task, stream)
         low, high = max(FEWEST_DONE, count // 5), count - max(OPTIONS, count // 5)
@@ -36,15 +35,14 @@ def draw(lot: Lot) -> NextSteps:
             for i, step in enumerate(task.steps)
             if not mask >> i & 1 and step not in ready
         )
-        right = READY[stream.integer(len(READY))]
-        wrong = OPTIONS - right
+        wrong = OPTIONS - READY
         near = [task.steps[i] for missing, i in waiting if 1 <= missing <= 4][: 2 * wrong]
-        if len(ready) < right or len(near) < wrong:
+        if len(ready) < READY or len(near) < wrong:
             continue
         late = stream.shuffled(near)[:wrong]
-        options = stream.shuffled(ready)[:right] + late
+        options = stream.shuffled(ready)[:READY] + late
         first = dict.fromkeys(_missing(task, step, mask, stream) for step in late)
-        return NextSteps(
+        drawn = NextSteps(
             operations=task.steps,
             done=steps_of(task, done),
             options=steps_of(task, stream.shuffled(options)),
@@ -56,7 +54,15 @@ def draw(lot: Lot) -> NextSteps:
                 ),
             ),
         )
-    raise lot.too_small("next_steps")
+        # As many answers for everybody, and one of them right for each step: equally hard.
+        named = sum(1 << task.number[step] for step in first)
+        waits = (task.before[task.number[step]] & ~mask & named for step in late)
+        if len(first) == wrong and all(one.bit_count() == 1 for one in waits):
+            return drawn
+        second_best = second_best or drawn
+    if second_best is None:
+        raise lot.too_small("next_steps")
+    return second_best
 
 
 def _missing(task: OrderTask, step: str, done: int, stream: Stream) -> str:

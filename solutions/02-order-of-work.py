@@ -87,7 +87,7 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 3. What can be done next?
 #
-# A build has come as far as the list shows. Say of each step whether it can be done right now, without anything else in between, or which of these steps it has to wait for. *4 points.*
+# A build has come as far as the list shows. Say of each step whether it can be done right now, without anything else in between, or which of these steps it has to wait for. *3 points.*
 
 # %% tags=["rig"]
 given_table("Done so far", ["no.", "step"],
@@ -113,7 +113,7 @@ ref("next-steps-ready", needed, outcome="next-steps", shows=("ready-steps", "wha
     lesson="02-order-of-work#what-can-be-done-next",
     slips=line_reasons(given.next_steps.options, given.next_steps.answers, needed, why))
 
-# %% tags=["mark"] task="next-steps" points=4
+# %% tags=["mark"] task="next-steps" points=3
 
 # %% [markdown] tags=["task"]
 # ## 4. Find what gets buried

@@ -2,6 +2,7 @@
 
 import os
 import stat
+from pathlib import Path
 
 import pytest
 
@@ -22,7 +23,7 @@ def workplace(tmp_path):
     root = tmp_path / "workplace"
     (tmp_path / "work").mkdir(), root.mkdir()
     write_people(root, [Listed(ANA, word_check("tin-otter"))])
-    (root / "a1").symlink_to("../work/a1")
+    (root / "a1").symlink_to(Path("../work", "a1"))
     return root
 
 

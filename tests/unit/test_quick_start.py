@@ -1,5 +1,6 @@
 """What a command or a server loads before it can answer."""
 
+import os
 import subprocess
 import sys
 
@@ -58,3 +59,15 @@ def test_the_gradebook_is_asked_without_nbgraders_pages():
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "False"
+
+
+def test_a_command_leaves_the_setting_of_new_files_as_it_was(tmp_path, capsys):
+    from twoshaft_grader.desk.commands import main
+
+    before = os.umask(0o022)
+    try:
+        assert main(["progress", "--cohort", str(tmp_path)]) != 0
+        assert os.umask(0o022) == 0o022
+    finally:
+        os.umask(before)
+    assert "is no cohort folder" in capsys.readouterr().err

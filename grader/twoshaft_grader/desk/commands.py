@@ -68,9 +68,13 @@ def main(arguments: list[str] | None = None) -> int:
     arguments = list(sys.argv[1:] if arguments is None else arguments)
     trace = TRACE in arguments
     arguments = [argument for argument in arguments if argument != TRACE]
-    return run_quietly(
-        lambda: app(arguments, prog_name="twoshaft", standalone_mode=False), trace=trace
-    )
+    os.umask(before := os.umask(0o077))  # it can only be asked by setting it
+    try:
+        return run_quietly(
+            lambda: app(arguments, prog_name="twoshaft", standalone_mode=False), trace=trace
+        )
+    finally:
+        os.umask(before)  # what a command writes privately says nothing of what comes after it
 
 
 def _cohort(folder: Path | None) -> Cohort:

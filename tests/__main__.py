@@ -68,7 +68,12 @@ def parts(*, quick: bool, browser: bool) -> list[Part]:
         Part("browser code", ("course.browser.make", "check")),
     ]
     if quick:
-        picked = ("-m", "not slow and not browser and not bench and not long", "tests/unit", "tests/properties")
+        picked = (
+            "-m",
+            "not slow and not browser and not bench and not long",
+            "tests/unit",
+            "tests/properties",
+        )
         return [*checks, Part("units and properties", (*PYTEST, *TWO_CORES, *picked), CORES)]
     notebooks = sorted(
         str(path.relative_to(ROOT))

@@ -40,7 +40,10 @@ def test_the_proof_names_who_passes_without_knowing(said):
     careless = ignorance.Ignorance(ignorance.HANDED_DOWN, earned=0.01, passed=0.1, right=0.11)
     harmless = ignorance.Ignorance("the first", earned=0.01, passed=0.05, right=0.9)
     sentences = said([lucky, careless, harmless])
-    assert [one.split(" passes ")[0] for one in sentences] == ["the longest", "the list handed down"]
+    assert [one.split(" passes ")[0] for one in sentences] == [
+        "the longest",
+        "the list handed down",
+    ]
     assert harmless.holds
 
 
@@ -56,7 +59,9 @@ def test_the_proof_names_who_earns_points_without_knowing(said):
 
 
 def test_a_mark_that_is_not_explained_is_the_same_mark(own, module):
-    wrong = own.filled(own.right | {name: "17" for name, one in own.clean.fields.items() if one.kind == "number"})
+    wrong = own.filled(
+        own.right | {name: "17" for name, one in own.clean.fields.items() if one.kind == "number"}
+    )
     told, bare = (
         mark_sheet(wrong, own.issued, module.solution, unit=module.unit, explain=explain)
         for explain in (True, False)

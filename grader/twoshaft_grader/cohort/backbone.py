@@ -5,10 +5,11 @@ from __future__ import annotations
 import contextlib
 import warnings
 from collections.abc import Callable, Iterator
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from twoshaft.errors import CohortError
-from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.folder import CONFIG_FILE, Cohort, now, stamp
 from twoshaft_grader.environment import tools_on_path
 from twoshaft_grader.stored.lines import NBGRADER, NbgraderLine
 
@@ -16,8 +17,6 @@ if TYPE_CHECKING:  # nbgrader takes long to load: commands that only read go wit
     from nbgrader.api import Gradebook
     from nbgrader.apps.api import NbGraderAPI
     from traitlets.config import Config
-
-CONFIG_FILE = "nbgrader_config.py"
 
 
 def configuration(cohort: Cohort) -> Config:
@@ -64,6 +63,11 @@ def desk_api(cohort: Cohort) -> NbGraderAPI:
     return api
 
 
+def gradebook_file(cohort: Cohort) -> Path:
+    """The file that the gradebook is."""
+    return cohort.root / "gradebook.db"
+
+
 @contextlib.contextmanager
 def gradebook(cohort: Cohort) -> Iterator[Gradebook]:
     """The cohort's gradebook, open.
@@ -79,7 +83,7 @@ def gradebook(cohort: Cohort) -> Iterator[Gradebook]:
     tools_on_path()
     # nbgrader's models are older than the database library: its notes are no use to anybody here.
     warnings.filterwarnings("ignore", category=SAWarning, module="nbgrader")
-    path = cohort.root / "gradebook.db"
+    path = gradebook_file(cohort)
     try:
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")
@@ -135,7 +139,7 @@ def run(cohort: Cohort, doing: str, call: Callable[..., dict], *args: object, **
         lines = [line for line in str(result.get("error", "")).splitlines() if line.strip()]
         if "database is locked" in str(result.get("error", "")):
             what, mend = _GRADEBOOK["locked"]
-            raise CohortError(what, where=str(cohort.root / "gradebook.db"), mend=mend)
+            raise CohortError(what, where=str(gradebook_file(cohort)), mend=mend)
         raise CohortError(
             f"{doing} failed ({lines[-1].strip() if lines else 'no reason was given'})",
             mend=f"see the last line of {log}",

@@ -35,17 +35,26 @@ def read_json(path: Path, *, mend: str = "put the file back from a copy") -> dic
         When the file is missing or is not a JSON object.
     """
     try:
-        content = json.loads(path.read_text(encoding="utf-8"))
+        text = path.read_bytes()
     except FileNotFoundError:
         raise CohortError("the file is not there", where=str(path), mend=mend) from None
+    return parse_json(text, str(path), mend=mend)
+
+
+def parse_json(text: bytes, where: str, *, mend: str = "") -> dict:
+    """A JSON object from the bytes of a file; see :func:`read_json`."""
+    try:
+        content = json.loads(text.decode("utf-8"))
     except json.JSONDecodeError as error:
         raise CohortError(
-            "the file is not whole JSON", where=f"{path}, line {error.lineno}", mend=mend
+            "the file is not whole JSON", where=f"{where}, line {error.lineno}", mend=mend
         ) from None
     except UnicodeDecodeError:
-        raise CohortError("the file is not UTF-8 text", where=str(path), mend=mend) from None
+        raise CohortError("the file is not UTF-8 text", where=where, mend=mend) from None
+    except RecursionError:
+        raise CohortError("the file is not whole JSON", where=where, mend=mend) from None
     if not isinstance(content, dict):
-        raise CohortError("the file holds no JSON object", where=str(path), mend=mend)
+        raise CohortError("the file holds no JSON object", where=where, mend=mend)
     return content
 
 
@@ -57,7 +66,12 @@ def append_line(path: Path, content: dict) -> None:
 def append_lines(path: Path, contents: Iterable[dict]) -> None:
     """Append JSON lines in one write; a line torn by an earlier cut is closed first."""
     path.parent.mkdir(parents=True, exist_ok=True)
-    append_text(path, [json.dumps(content, ensure_ascii=False) for content in contents])
+    append_text(path, [json_line(content) for content in contents])
+
+
+def json_line(content: dict) -> str:
+    """A record as a line of a log, without its end."""
+    return json.dumps(content, ensure_ascii=False)
 
 
 def read_lines(path: Path) -> Iterator[dict]:

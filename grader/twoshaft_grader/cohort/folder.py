@@ -50,6 +50,7 @@ _FOLDERS = (
     "exports", "log",
 )  # fmt: skip
 
+CONFIG_FILE = "nbgrader_config.py"
 _CONFIG = """\
 # Lets every nbgrader command, and the Formgrader, work in this folder.
 from pathlib import Path
@@ -274,11 +275,7 @@ def make_cohort(
                 f"{root} lies inside the cohort folder {parent}", mend="choose a place outside it"
             )
     id = id or re.sub(r"[^a-z0-9]+", "-", root.name.lower()).strip("-")
-    if not _COHORT_ID.fullmatch(id) or len(id) > 40:
-        raise CohortError(
-            f'the cohort id "{id}" will not do',
-            mend="give --id in lower-case letters, digits and single hyphens, 40 at most",
-        )
+    check_id(id)
     place = shared.expanduser().resolve() if shared else root.with_name(f"{root.name}-shared")
     if place == root or root in place.parents or place in root.parents:
         raise CohortError(
@@ -296,13 +293,33 @@ def make_cohort(
     make_shared(place, cohort=id, salt=salt, own_accounts=shared is not None)
     for folder in _FOLDERS:
         (root / folder).mkdir(exist_ok=True)
-    files.write_whole(root / "nbgrader_config.py", _CONFIG.format(id=id, timezone=timezone))
+    write_config(root, id, timezone)
     entries = CohortEntries(
         id=id, name=name or id, college=college, unit=unit, salt=salt, timezone=timezone,
         content=content, shared=str(place),
     )  # fmt: skip
     write_cohort(root / COHORT_FILE, entries)
     return open_cohort(root)
+
+
+def check_id(id: str) -> None:
+    """See that a cohort can have this id.
+
+    Raises
+    ------
+    CohortError
+        When it cannot.
+    """
+    if not _COHORT_ID.fullmatch(id) or len(id) > 40:
+        raise CohortError(
+            f'the cohort id "{id}" will not do',
+            mend="give --id in lower-case letters, digits and single hyphens, 40 at most",
+        )
+
+
+def write_config(root: Path, id: str, timezone: str) -> None:
+    """Write what nbgrader's own commands and pages need to know of the folder."""
+    files.write_whole(root / CONFIG_FILE, _CONFIG.format(id=id, timezone=timezone))
 
 
 def _keep_unit(root: Path, text: bytes) -> str:

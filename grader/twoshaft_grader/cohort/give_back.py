@@ -32,7 +32,7 @@ from twoshaft_grader.marking.result import SheetMark
 from twoshaft_grader.stored.lines import DOINGS, Doing
 
 # nbgrader finds the way back to a learner by this; without it there is no way back.
-_SECRET, _LONGEST_SECRET = "submission_secret.txt", 256
+SECRET_FILE, _LONGEST_SECRET = "submission_secret.txt", 256
 
 _HAND_IN_AGAIN = (
     "Your job sheet arrived, but it could not be read. Open the notebook, look at your answers "
@@ -166,11 +166,11 @@ def _put(cohort: Cohort, assigned: Assigned, learner: Learner, page: str) -> boo
         files.write_whole(target / f"{name}.html", page, sync=False)
     moment = hand_in_time(cohort, learner.id, assigned.name)
     when = read_bytes(submitted / TIMESTAMP).decode("ascii").strip() if moment else ""
-    secret = _secret(submitted / _SECRET)
+    secret = _secret(submitted / SECRET_FILE)
     # Another account's folder gets what nbgrader finds no way back for; the rest is fetched there.
     if not (cohort.own_accounts and when and secret):
         _put_in_workplace(cohort, assigned, learner, page, when)
-    for name, text in ((TIMESTAMP, when), (_SECRET, secret)):
+    for name, text in ((TIMESTAMP, when), (SECRET_FILE, secret)):
         if text:
             files.write_whole(target / name, text, sync=False)
     return bool(when and secret)

@@ -51,6 +51,11 @@ def prepare_workplace(cohort: Cohort, learners: list[Learner]) -> None:
         write_opener(cohort.shared)
     for learner in learners:
         _own_folder(cohort, learner)
+    list_people(cohort, learners)
+
+
+def list_people(cohort: Cohort, learners: list[Learner]) -> None:
+    """Write slips and list: these learners and nobody else; those who have a word keep it."""
     checks = _checks(cohort)
     words = {learner.id: new_word() for learner in learners if learner.id not in checks}
     # The slips first: a word that nobody has on paper would lock its owner out.

@@ -184,6 +184,71 @@ def cohort_make(
     _say(f"Next: {command()} roster take FILE --cohort {cohort.root}")
 
 
+@cohort_app.command("back-up")
+def cohort_back_up(
+    file: Annotated[Path, typer.Argument(help="The file to make, as autumn-2026-11-29.zip.")],
+    cohort: CohortOption = None,
+) -> int:
+    """Keep the whole cohort in one file; others may work in it meanwhile."""
+    from twoshaft_grader.cohort.back_up import back_up
+
+    place = _cohort(cohort)
+    with Bar("backing up"):
+        made = back_up(place, file)
+    _say(f"Kept {made.count} files in {made.file}, which opens to your account alone.")
+    _not_done("Left out", made.left)
+    return _status(*made.left)
+
+
+@cohort_app.command("restore")
+def cohort_restore(
+    file: Annotated[Path, typer.Argument(help="As the back-up command made it.")],
+    folder: Annotated[Path, typer.Argument(help="The cohort folder to make.")],
+    shared: Annotated[
+        Path | None,
+        typer.Option(help="Where learners reach their work from accounts of their own."),
+    ] = None,
+) -> None:
+    """Make a cohort again from its back-up, after seeing that nothing in it has changed."""
+    from twoshaft_grader.cohort.restore import OWN_FOLDERS, restore
+
+    _privately()
+    with Bar("restoring"):
+        made = restore(file, folder, shared=shared)
+    root = made.cohort.root
+    _say(f"Restored {made.count} files to {root} and {made.cohort.shared}.")
+    if made.apart:
+        _say(
+            f"Their own folders are in {root / OWN_FOLDERS}, since only the machine's keeper can "
+            f"give them to accounts: {_names(made.apart)}."
+        )
+    if made.other_config:
+        _say("nbgrader_config.py was another one, and is written anew: it would be run.")
+    if made.content:
+        _say(f"It had its solutions from {made.content}; name that again with --content.")
+    if made.other_source:
+        _say(
+            "Look at their solutions in source/ before you mark, which runs them: they are not "
+            f"this course's: {_names(made.other_source)}."
+        )
+
+
+@cohort_app.command("anonymous")
+def cohort_anonymous(
+    folder: Annotated[Path, typer.Argument(help="The folder to make.")],
+    cohort: CohortOption = None,
+) -> int:
+    """Copy the cohort for study: equal marks, invented ids, no names, notes or true times."""
+    from twoshaft_grader.cohort.anonymous import anonymous
+
+    place = _cohort(cohort)
+    with Bar("copying"):
+        made = anonymous(place, folder)
+    _say(f"Copied {made.learners} learners without their names to {made.cohort.root}.")
+    _not_done("Could not be taken into it", made.left)
+    return _status(*made.left)
+
+
 @roster_app.command("take")
 def roster_take(
     file: Annotated[Path, typer.Argument(help="CSV: id, family name, given name, group.")],
@@ -206,6 +271,34 @@ def roster_take(
         _say(f"{taken.issued} sets of readings issued for what is handed out already.")
     if taken.added:
         _say(f"Sign-in words to hand over, one to each: {place.root / 'sign-in-slips.csv'}")
+
+
+@roster_app.command("take-out")
+def roster_take_out(
+    learner: Annotated[str, typer.Argument(help="Learner's id.")],
+    yes: Annotated[bool, typer.Option("--yes", help="Ask nothing.")] = False,
+    cohort: CohortOption = None,
+) -> int:
+    """Take a learner out for good: work, readings, marks, feedback, and what logs say of them."""
+    from twoshaft_grader.cohort.take_out import take_out
+
+    place = _cohort(cohort)
+    if not yes:
+        typer.confirm(f"All that {place.root} holds of {learner} goes for good. Go on?", abort=True)
+    with Bar(f"taking out {learner}"):
+        out = take_out(place, learner)
+    _not_done("Could not be taken away; the same command goes on", out.left)
+    if not out.left:
+        _say(f"{learner} is taken out.")
+    if out.still:
+        _say("The id or a part of the name stands still, as in a note about somebody else, in:")
+        for path in out.still:
+            _say(f"  {path}")
+    if out.back_ups:
+        _say("Back-ups hold everything as it was; do with them as your college says:")
+        for path in out.back_ups:
+            _say(f"  {path}")
+    return _status(*out.left)
 
 
 @roster_app.command("word")

@@ -11,7 +11,7 @@ from twoshaft_grader.stored.definition import Log
 class Doing:
     """``doings``: what a command did; members that do not belong to it are None.
 
-    ``did`` is roster, assign, extend, collect, give-back or observe.
+    ``did`` is roster, take-out, assign, extend, collect, give-back or observe.
     """
 
     at: str

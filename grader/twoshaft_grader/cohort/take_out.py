@@ -1,0 +1,220 @@
+"""Take one learner out of a cohort: what is left says nothing of them.
+
+The roster comes last: a run that was cut short is finished by the same command. Each step takes
+away what is there, and is content where there is nothing.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import csv
+import io
+import os
+import re
+import sqlite3
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+from pathlib import Path
+from typing import Any, TypeVar
+
+from filelock import FileLock
+from nbgrader.utils import notebook_hash
+
+from twoshaft.errors import CohortError, CourseError
+from twoshaft.stored.hostile import read_bytes
+from twoshaft_grader.cohort import backbone, files
+from twoshaft_grader.cohort.back_up import back_ups_of
+from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.give_back import SECRET_FILE
+from twoshaft_grader.cohort.intake import roster_of
+from twoshaft_grader.cohort.not_done import NotDone
+from twoshaft_grader.cohort.roster import Learner, roster_text
+from twoshaft_grader.cohort.turn import turn
+from twoshaft_grader.cohort.workplace import list_people
+from twoshaft_grader.stored.definition import Log
+from twoshaft_grader.stored.extensions import EXTENSIONS
+from twoshaft_grader.stored.lines import CHANGES, DOINGS, MARK_LINES, NBGRADER, Doing
+
+T = TypeVar("T")
+_TYPED = (".csv", ".html", ".json", ".jsonl", ".txt", ".yaml")
+"""Endings of files in which people's words stand; a notebook's are the course's."""
+_LISTS = ("added", "changed", "new", "newer", "to")
+
+
+@dataclass(frozen=True)
+class TakenOut:
+    """What remains to be done by hand.
+
+    ``left``: what could not be taken away, and why. ``still``: files of the cohort in which the id
+    or a part of the name stands still, as in a note about somebody else. ``back_ups``: files that
+    hold everything as it was.
+    """
+
+    left: tuple[NotDone, ...]
+    still: tuple[Path, ...]
+    back_ups: tuple[Path, ...]
+
+
+def take_out(cohort: Cohort, id: str) -> TakenOut:
+    """Take a learner out: sheet, readings, marks, gradebook, feedback, receipts and logs.
+
+    Raises
+    ------
+    CohortError
+        When nobody has this id, or another run is under way.
+    """
+    with turn(cohort):
+        people = roster_of(cohort)
+        who = next((one for one in people if one.id == id), None)
+        if who is None:
+            raise CohortError(f'nobody on the roster has the id "{id}"', mend="check the id")
+        left: list[NotDone] = []
+        others = [one for one in people if one.id != id]
+        # The pages first: what names them goes with the rest.
+        for path in (*_pages_in_exchange(cohort, id), *_places(cohort, id)):
+            _away(path, left)
+        _from_extensions(cohort, id)
+        _from_gradebook(cohort, id)
+        _from_exports(cohort, id)
+        _from_logs(cohort, id)
+        _from_settings(cohort, id)
+        list_people(cohort, others)
+        still = tuple(_mentions(cohort, who))
+        if not left:
+            if others:
+                files.write_whole(cohort.roster_file, roster_text(others))
+            else:
+                files.remove(cohort.roster_file)
+            DOINGS.append(cohort.log("doings"), Doing(at=stamp(now()), did="take-out"))
+        return TakenOut(tuple(left), still, tuple(back_ups_of(cohort)))
+
+
+def _away(path: Path, left: list[NotDone]) -> None:
+    try:
+        files.remove(path)
+    except OSError as error:
+        what = error.filename or path
+        left.append(NotDone(str(what), f"{(error.strerror or str(error)).lower()}."))
+
+
+def _places(cohort: Cohort, id: str) -> Iterator[Path]:
+    """Files and folders of a learner alone."""
+    for name in ("submitted", "autograded", "feedback"):
+        yield cohort.root / name / id
+    for name in ("issued", "marks", "returned", "collected"):
+        for folder in sorted((cohort.root / name).glob("*")):
+            yield folder / f"{id}.json"
+            yield folder / id
+    yield cohort.root / "observations" / f"{id}.json"
+    yield cohort.root / "own-folders" / id
+    if cohort.inbound.is_dir():
+        for name in sorted(os.listdir(cohort.inbound)):
+            if name.partition("+")[0] == id:
+                yield cohort.inbound / name
+    yield cohort.work / id
+    yield cohort.workplace / id
+
+
+def _pages_in_exchange(cohort: Cohort, id: str) -> Iterator[Path]:
+    """Released pages, which have no name on them but the digest of a secret that was handed in."""
+    folder = cohort.exchange / cohort.id / "feedback"
+    pages = {path.stem for path in cohort.feedback(id, "").glob("*/*.html")}
+    pages |= {path.stem for path in (cohort.root / "release").glob("*/*.ipynb")}
+    kept = [
+        *(cohort.root / "submitted" / id).glob(f"*/{SECRET_FILE}"),
+        *(cohort.root / "feedback" / id).glob(f"*/{SECRET_FILE}"),
+        *(cohort.root / "collected").glob(f"*/{id}/*/{SECRET_FILE}"),
+    ]
+    for path in kept:
+        with contextlib.suppress(OSError, ValueError):
+            secret = read_bytes(path, 256).decode("ascii")
+            names = pages | {one.stem for one in path.parent.glob("*.ipynb")}
+            for page in sorted(names) if secret else ():
+                yield folder / f"{notebook_hash(secret=secret, notebook_id=page)}.html"
+
+
+def _from_extensions(cohort: Cohort, id: str) -> None:
+    with FileLock(cohort.log("extensions").with_suffix(".lock"), timeout=30):
+        known = EXTENSIONS.read_if_any(cohort.root / EXTENSIONS.file) or {}
+        if any(id in dates for dates in known.values()):
+            kept = {name: {k: v for k, v in d.items() if k != id} for name, d in known.items()}
+            EXTENSIONS.write(cohort.root / EXTENSIONS.file, kept)
+
+
+def _from_gradebook(cohort: Cohort, id: str) -> None:
+    from nbgrader.api import MissingEntry
+
+    with backbone.gradebook(cohort) as book, contextlib.suppress(MissingEntry):
+        book.remove_student(id)
+    place = backbone.gradebook_file(cohort)
+    with contextlib.closing(sqlite3.connect(place)) as opened:
+        opened.execute("VACUUM")  # a database keeps what was deleted until its room is used again
+
+
+def _from_exports(cohort: Cohort, id: str) -> None:
+    for path in sorted((cohort.root / "exports").rglob("*.csv")):
+        with contextlib.suppress(UnicodeDecodeError, csv.Error):
+            rows = list(csv.reader(io.StringIO(path.read_text(encoding="utf-8"), newline="")))
+            if rows and "learner" in rows[0]:
+                place = rows[0].index("learner")
+                kept = [row for row in rows if len(row) <= place or row[place] != id]
+                if len(kept) < len(rows):
+                    out = io.StringIO()
+                    csv.writer(out, lineterminator="\n").writerows(kept)
+                    files.write_whole(path, out.getvalue())
+
+
+def _from_logs(cohort: Cohort, id: str) -> None:
+    def doing(line: Doing) -> Doing | None:
+        if line.learner == id:
+            return None
+        told = {name: getattr(line, name) for name in _LISTS}
+        less: dict[str, Any] = {
+            n: tuple(i for i in ids if i != id) for n, ids in told.items() if ids
+        }
+        return replace(line, **less)
+
+    named = _as_word(id)
+    _rewrite(cohort, "doings", DOINGS, doing)
+    _rewrite(cohort, "changes", CHANGES, lambda line: None if line.learner == id else line)
+    _rewrite(cohort, "marks", MARK_LINES, lambda line: None if line.learner == id else line)
+    _rewrite(
+        cohort, "nbgrader", NBGRADER,
+        lambda line: None if named.search(f"{line.doing} {line.log} {line.error}") else line,
+    )  # fmt: skip
+
+
+def _rewrite(cohort: Cohort, name: str, log: Log[T], change: Callable[[T], T | None]) -> None:
+    path = cohort.log(name)
+    before = list(log.read(path))
+    after = [one for line in before if (one := change(line)) is not None]
+    if after != before:
+        text = "".join(files.json_line(log.plain(line)) + "\n" for line in after)
+        files.write_whole(path, text)
+
+
+def _from_settings(cohort: Cohort, id: str) -> None:
+    """What JupyterLab keeps of open files; it is made anew."""
+    named = _as_word(id).pattern.encode()
+    for path in sorted((cohort.root / "settings").rglob("*")):
+        if path.is_file() and (re.search(named, path.read_bytes()) or id in path.name):
+            files.remove(path)
+
+
+def _mentions(cohort: Cohort, who: Learner) -> Iterator[Path]:
+    """Files of the cohort in which a learner's id or name stands."""
+    names = (who.id, who.family_name, who.given_name)
+    words = re.compile(
+        rb"(?<!\w)(?:%s)(?!\w)" % b"|".join(re.escape(one.encode()) for one in names)
+    )
+    apart = {cohort.roster_file, backbone.gradebook_file(cohort)}
+    for path in sorted({*cohort.root.rglob("*"), *cohort.shared.rglob("*")}):
+        typed = path not in apart and path.suffix in _TYPED
+        if typed and path.is_file() and not path.is_symlink():
+            with contextlib.suppress(OSError, CourseError):
+                if words.search(read_bytes(path, files.LARGEST)):
+                    yield path
+
+
+def _as_word(id: str) -> re.Pattern[str]:
+    return re.compile(rf"(?<![A-Za-z0-9_.-]){re.escape(id)}(?![A-Za-z0-9_.-])")

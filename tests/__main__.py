@@ -137,19 +137,19 @@ def table(done: list[Done]) -> str:
     return "\n".join(lines)
 
 
-def browser_present() -> bool:
-    """Find chromium, or install it where apt-get is at hand and this user is root."""
-    if shutil.which("chromium"):
+def present(program: str, *packages: str) -> bool:
+    """Find a program, or install it where apt-get is at hand and this user is root."""
+    if shutil.which(program):
         return True
     if shutil.which("apt-get") and hasattr(os, "geteuid") and os.geteuid() == 0:
-        print("Installing chromium for the browser tests ...", flush=True)
+        print(f"Installing {program} for the tests ...", flush=True)
         quiet = {"stdout": subprocess.DEVNULL}
         subprocess.run(["apt-get", "update", "-qq"], **quiet)
         subprocess.run(
-            ["apt-get", "install", "-y", "-qq", "--no-install-recommends", "chromium", "fonts-dejavu-core"],
+            ["apt-get", "install", "-y", "-qq", "--no-install-recommends", *packages],
             env={**os.environ, "DEBIAN_FRONTEND": "noninteractive"}, **quiet,
         )  # fmt: skip
-    return shutil.which("chromium") is not None
+    return shutil.which(program) is not None
 
 
 def main() -> int:
@@ -166,13 +166,15 @@ def main() -> int:
         print(LEFT_OUT)
     elif options.no_browser:
         print("Browser tests are left out, as asked.")
-    elif browser_present():
+    elif present("chromium", "chromium", "fonts-dejavu-core"):
         browser = True
     elif os.environ.get("CI"):
         print("chromium is missing and cannot be installed: in CI the browser tests must run.")
         return 1
     else:
         print("SKIPPED: browser tests, since chromium is missing (Debian: apt install chromium).")
+    if not options.quick and not present("bwrap", "bubblewrap"):
+        print("SKIPPED: tests of code tasks, since bubblewrap is missing.")
     begun = time.monotonic()
     done = run_all(parts(quick=options.quick, browser=browser), python)
     print(f"\n{table(done)}\n{time.monotonic() - begun:.0f} s in all")

@@ -125,15 +125,17 @@ def hand_in(counter: Counter, person: Person, assignment: str) -> Receipt:
     released = _known(counter, assignment)
     folder = counter.root / person.id / assignment
     _check_notebooks(released, folder)
-    answers = _check_sheet(folder, person)
+    about = offered_assignment(released)
+    own_code = about is not None and bool(about.code_outcome)
+    answers = 0 if own_code else _check_sheet(folder, person)
     with _nbgrader(counter, person, assignment, f"{assignment} could not be handed in") as parts:
         submit = ExchangeSubmit(**parts)
         submit.start()
         arrived = Path(submit.inbound_path) / submit.assignment_filename
-    digest = sheet_digest(arrived / SHEET)
+    digest = sheet_digest(arrived / answers_in(released))
     if not digest:
         raise CohortError(
-            f"{assignment} was handed in without its job sheet", mend="hand it in again"
+            f"{assignment} was handed in without its answers", mend="hand it in again"
         )
     now = datetime.now(UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
     receipt = Receipt(assignment, receipt_code(digest), digest, now, answers)
@@ -164,6 +166,16 @@ def feedback_pages(folder: Path) -> tuple[Path, ...]:
     """Feedback pages in an assignment's folder, newest first."""
     pages = [page for page in (folder / "feedback").rglob("*.html") if page.is_file()]
     return tuple(sorted(pages, key=lambda page: (page.stat().st_mtime, str(page)), reverse=True))
+
+
+def answers_in(released: Path) -> str:
+    """The file of a released assignment in which a learner's answers stand: the job sheet, or the
+    notebook where its cells are run.
+    """
+    about = offered_assignment(released)
+    if about is None or not about.code_outcome:
+        return SHEET
+    return next((path.name for path in sorted(released.glob("*.ipynb"))), SHEET)
 
 
 def missing_notebooks(released: Path, folder: Path) -> tuple[str, ...]:

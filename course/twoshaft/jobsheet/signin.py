@@ -198,7 +198,9 @@ class SignIn:
         pages = handin.feedback_pages(folder) if here else ()
         found = find_gaps(folder)
         asked = about.fields if about else 0
-        state, detail = _state(folder, here, receipt, pages, overdue, _answered(found, asked))
+        answers = handin.answers_in(released) if released else SHEET
+        told = _answered(found, asked) if answers == SHEET else "open the notebook and write in it"
+        state, detail = _state(folder / answers, here, receipt, pages, overdue, told)
         if here and lost:
             detail = f"{lost[0]} is missing or has another name; rename it back or get it again"
         return Entry(
@@ -214,7 +216,7 @@ class SignIn:
             notebooks=self._paths(sorted(folder.glob("*.ipynb"))) if here else (),
             feedback=self._paths(pages),
             can_get=released is not None and (not here or bool(lost)),
-            can_hand_in=released is not None and (folder / SHEET).exists() and not lost,
+            can_hand_in=released is not None and (folder / answers).exists() and not lost,
             receipt=receipt,
         )
 
@@ -268,7 +270,7 @@ def _due(about: Assignment | None, later: str = "") -> tuple[str, bool]:
 
 
 def _state(
-    folder: Path,
+    answers: Path,
     here: bool,
     receipt: Receipt | None,
     feedback: tuple[Path, ...],
@@ -284,7 +286,7 @@ def _state(
     if receipt is None:
         return "open", f"{answered}; not handed in{late}"
     handed_in = f"handed in {local_time(receipt.handed_in)}, receipt {receipt.code}"
-    if sheet_digest(folder / SHEET) != receipt.sha256:
+    if sheet_digest(answers) != receipt.sha256:
         return "changed since", f"{answered}; {handed_in}; hand in again to send the changes"
     return "handed in", f"{answered}; {handed_in}"
 

@@ -43,6 +43,9 @@ class Assignment:
         How many answers the exercise asks for; 0 if nobody knows.
     bench_readings : bool
         Whether figures from the bench may take the place of drawn ones.
+    code_outcome : str
+        Of an instructor's own notebook, which is marked by running code: the outcome that it is
+        about; empty where answers are given in forms.
     """
 
     name: Annotated[Words, Field(alias="assignment")] = ""
@@ -57,6 +60,7 @@ class Assignment:
     supervised_by: Words = ""
     fields: Annotated[int, BeforeValidator(_count)] = 0
     bench_readings: Annotated[bool, BeforeValidator(lambda value: value is True)] = False
+    code_outcome: Words = ""
 
     def __post_init__(self) -> None:
         if not self.name:
@@ -66,7 +70,7 @@ class Assignment:
 ASSIGNMENT: LearnersFile[Assignment] = LearnersFile(
     file="assignment.json",
     record=Assignment,
-    sparse=("bench_readings",),
+    sparse=("bench_readings", "code_outcome"),
     fault=lambda found: (
         "module or attempt is missing" if found[0]["loc"] else "it holds no table of names"
     ),

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 import twoshaft
 from twoshaft.errors import CohortError
 from twoshaft.stored.assignment import UNIT, Assignment
+from twoshaft.stored.job_sheet import FILE as SHEET
 from twoshaft.stored.writing import FOR_ALL
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.content import Content
@@ -41,11 +42,18 @@ class Assigned:
     bench_readings: bool = False
     fields: int = 0
     """How many answers it asks for; 0 where it was handed out before this was noted."""
+    code_outcome: str = ""
+    """Of a notebook of the instructor's own, marked by running code: the outcome it is about."""
 
     @property
     def notebook_id(self) -> str:
         """The notebook's name without its ending, as nbgrader calls it."""
         return Path(self.notebook).stem
+
+    @property
+    def answers_in(self) -> str:
+        """The file of a hand-in that holds the answers."""
+        return self.notebook if self.code_outcome else SHEET
 
 
 def cohort_unit(cohort: Cohort) -> Unit:
@@ -179,7 +187,7 @@ def issue(
     True if it was stored now.
     """
     path = cohort.issued(learner.id, assigned.name)
-    if path.exists() and not renew:
+    if assigned.code_outcome or (path.exists() and not renew):
         return False
     from twoshaft.readings import issue_record
 
@@ -199,7 +207,7 @@ def issue_to_all(cohort: Cohort, learners: list[Learner]) -> int:
     count = 0
     for assigned in assignments_of(cohort):
         missing = [one for one in learners if not cohort.issued(one.id, assigned.name).exists()]
-        if missing:
+        if missing and not assigned.code_outcome:
             unit = assigned_unit(cohort, assigned)
             count += sum(issue(cohort, assigned, one, unit) for one in missing)
     return count
@@ -268,6 +276,7 @@ def read_assigned(cohort: Cohort, name: str) -> Assigned:
         supervised_by=about.supervised_by,
         bench_readings=about.bench_readings,
         fields=about.fields,
+        code_outcome=about.code_outcome,
     )
 
 

@@ -23,6 +23,8 @@ import twoshaft
 from twoshaft.jobsheet.receipts import sheet_digest
 from twoshaft.models.order import chance_levels
 from twoshaft.outcomes import load_rules
+from twoshaft_grader.code_tasks.mark import CodeWork
+from twoshaft_grader.code_tasks.sandbox import check_sandbox
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned
@@ -153,6 +155,8 @@ def _mark_assignment(
                 done[learner.id] = Done(learner.id, NOT_DONE, reason=trouble.why)
                 step()
         if waiting:
+            if assigned.code_outcome:
+                check_sandbox()  # told once, before anybody is marked
             recorder = Recorder(book, cohort.root, assigned.name)
             for results in _batches(_marked(waiting, workers or os.cpu_count() or 1)):
                 for one in _store(cohort, assigned, recorder, results, digests):
@@ -177,6 +181,21 @@ def _work(cohort: Cohort, assigned: Assigned, learner: str) -> Work:
         str(own) if own.is_file() else assigned.unit,
         own.is_file(),
         str(cohort.rules),
+        _code(assigned),
+    )
+
+
+def _code(assigned: Assigned) -> CodeWork | None:
+    """What marking by running code must know; None where answers are given in forms."""
+    if not assigned.code_outcome:
+        return None
+    return CodeWork(
+        module=assigned.module,
+        attempt=assigned.attempt,
+        outcome=assigned.code_outcome,
+        course_version=assigned.course_version,
+        unit=assigned.unit,
+        unit_version=assigned.unit_version,
     )
 
 
@@ -306,7 +325,7 @@ def _mark_of(
         marked_by=f"twoshaft {twoshaft.__version__}",
         reason=result.trouble,
         sheet_sha256=sheet_digest(
-            cohort.submitted(result.learner, assigned.name) / "jobsheet.json"
+            cohort.submitted(result.learner, assigned.name) / assigned.answers_in
         ),
         sheet=result.sheet,
     )

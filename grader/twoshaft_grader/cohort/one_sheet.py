@@ -14,6 +14,7 @@ from twoshaft.jobsheet import SheetData, read_sheet
 from twoshaft.models.order import take_chance_levels
 from twoshaft.outcomes import load_rules
 from twoshaft.units import Unit, load_unit
+from twoshaft_grader.code_tasks.mark import CodeWork, blank_code, mark_code
 from twoshaft_grader.cohort.limits import TooLong, limits
 from twoshaft_grader.marking.reference import load_solution
 from twoshaft_grader.marking.result import SheetMark
@@ -35,6 +36,7 @@ class Work:
     unit: str
     own_unit: bool
     rules: str
+    code: CodeWork | None = None
 
 
 @dataclass(frozen=True)
@@ -53,6 +55,8 @@ def _unit(unit: str, own: bool) -> Unit:
 
 def blank_mark(work: Work) -> SheetMark:
     """The mark of a sheet with nothing on it."""
+    if work.code:
+        return blank_code(work.code, work.learner, Path(work.notebook), Path(work.rules))
     return _mark(None, work)
 
 
@@ -99,6 +103,11 @@ def mark_one(work: Work) -> Result:
 
 def _mark_one(work: Work) -> Result:
     try:
+        if work.code:
+            source = Path(work.notebook)
+            written = Path(work.folder) / source.name
+            marked, trouble = mark_code(work.code, work.learner, source, written, Path(work.rules))
+            return Result(work.learner, marked, trouble)
         trouble = ""
         try:
             sheet = read_sheet(Path(work.folder) / "jobsheet.json")

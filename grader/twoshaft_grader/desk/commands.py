@@ -394,6 +394,39 @@ def module_assign(
     _say(f"{assigned.name} is handed out{until}.")
 
 
+@module_app.command("add-notebook")
+def module_add_notebook(
+    file: Annotated[Path, typer.Argument(help="A notebook with nbgrader's cells, of your own.")],
+    outcome: Annotated[str, typer.Option(help="What it shows, as read-scales.")],
+    due: Annotated[str, typer.Option(help="As 2026-12-04 or 2026-12-04T16:00.")] = "",
+    name: Annotated[str, typer.Option(help="What it is called; made from the file's name.")] = "",
+    attempt: Annotated[int, typer.Option(help="2 and more are resits.")] = 1,
+    supervised_by: Annotated[str, typer.Option(help="Who watches the work, if anybody.")] = "",
+    cohort: CohortOption = None,
+) -> None:
+    """Hand out a notebook of your own that is marked by running code, in a sandbox."""
+    from twoshaft_grader.code_tasks.hand_out import add_notebook
+    from twoshaft_grader.code_tasks.sandbox import check_sandbox
+    from twoshaft_grader.cohort.due import read_due
+    from twoshaft_grader.cohort.intake import roster_of
+
+    place = _cohort(cohort)
+    check_sandbox()
+    moment = read_due(due, place.zone) if due else None
+    with Bar(f"handing out {file.name}"):
+        assigned = add_notebook(
+            place,
+            file,
+            outcome=outcome,
+            due=moment,
+            learners=roster_of(place),
+            name=name,
+            attempt=attempt,
+            supervised_by=supervised_by,
+        )
+    _say(f"{assigned.name} is handed out. It is marked by running code, and says so.")
+
+
 @module_app.command("due")
 def module_due(
     assignment: Annotated[str, typer.Argument(help="As order-of-work-1.")],
@@ -437,6 +470,9 @@ def module_list(
             if a.module == module
         ]
         _say(f"{module}: {_names(given) or 'not handed out'}")
+    for own in out:
+        if own.code_outcome:
+            _say(f"{own.module}: {own.name}, your own, marked by running code")
 
 
 @app.command("collect")

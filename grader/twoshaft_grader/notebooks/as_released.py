@@ -21,6 +21,7 @@ from traitlets import Unicode
 
 from twoshaft.stored.hostile import MAX_BYTES
 from twoshaft.stored.job_sheet import FILE
+from twoshaft_grader.stored.assignment import ASSIGNMENT
 
 SANITIZE_PREPROCESSORS = [
     "twoshaft_grader.notebooks.as_released.AsReleased",
@@ -50,6 +51,11 @@ class AsReleased(NbGraderPreprocessor):
         """
         what = resources["nbgrader"]
         released = Path(self.root) / "release" / what["assignment"]
+        if _runs_code(Path(self.root) / "source" / what["assignment"]):
+            raise NbGraderException(
+                f"{what['assignment']} runs learners' code, which is done in a sandbox alone; use "
+                '"twoshaft mark".'
+            )
         _tidy(
             Path(self.root) / "autograded" / what["student"] / what["assignment"],
             ours={path.name for path in released.glob("*") if path.suffix != ".ipynb"},
@@ -61,6 +67,11 @@ class AsReleased(NbGraderPreprocessor):
                 "module out again."
             )
         return nbformat.read(notebook, as_version=nbformat.current_nbformat), resources
+
+
+def _runs_code(source: Path) -> bool:
+    about = source / ASSIGNMENT.file
+    return about.is_file() and bool(ASSIGNMENT.read(about).code_outcome)
 
 
 def _tidy(folder: Path, ours: set[str]) -> None:

@@ -15,17 +15,26 @@ import runpy
 import select
 import signal
 import sys
-from collections.abc import Iterator
+import time
+from collections.abc import Callable
 from contextlib import suppress
+from functools import partial
 from typing import Any
 
+import psutil
+
 _DRAWING = "module://matplotlib_inline.backend_inline"  # as every IPython kernel has it
-_QUIET_S = 1.0  # for so long nobody asks for a kernel, and the next thing is worked out ahead
+_QUIET_S = 1.0  # for so long nobody asks for a kernel before anything is worked out ahead
+_LOOK_S = 0.05  # so often what is worked out ahead looks whether it is in anybody's way
+_WINDOW_S = 0.2  # over so long it is measured how busy others are; a shorter time tells little
+_BUSY = 0.5  # processors: a page that opens takes more, an open page that nobody touches much less
 
 
 def load() -> None:
     """Load what the notebooks of the course use, and the unit that most of them have."""
     os.environ.setdefault("MPLBACKEND", _DRAWING)
+    os.environ.setdefault("PYDEVD_DISABLE_FILE_VALIDATION", "1")  # it would only warn
+    import ipykernel.debugger  # 130 modules that a kernel loads as it starts, as the next ones
     import ipykernel.ipkernel
     import ipykernel.kernelapp  # noqa: F401
     import scipy.ndimage
@@ -45,24 +54,16 @@ def load() -> None:
     _leave_alone()
 
 
-def ahead() -> Iterator[str]:
-    """Work out what the exercises ask of that unit, whoever opens them: a module at a time.
-
-    Yields
-    ------
-    str
-        The module that is done.
-    """
+def ahead(module: str) -> None:
+    """Work out what the exercise of a module asks of that unit, whoever opens it."""
     from twoshaft import DEFAULT_UNIT
     from twoshaft.errors import CourseError
-    from twoshaft.readings import MODULES, draw
+    from twoshaft.readings import draw
     from twoshaft.units import load_unit
 
-    for module in MODULES:
-        with suppress(CourseError):  # a notebook of the module says so in its place
-            draw(module, load_unit(DEFAULT_UNIT), salt="", learner="", attempt=0)
-        _leave_alone()
-        yield module
+    with suppress(CourseError):  # a notebook of the module says so in its place
+        draw(module, load_unit(DEFAULT_UNIT), salt="", learner="", attempt=0)
+    _leave_alone()
 
 
 def _leave_alone() -> None:
@@ -71,15 +72,88 @@ def _leave_alone() -> None:
     gc.freeze()
 
 
+class _Asked(BaseException):
+    """Somebody asks for a kernel. Not an Exception: nothing that is worked out may catch it."""
+
+
+class Others:
+    """How busy others keep the machine."""
+
+    def __init__(self) -> None:
+        self._then = self._now()
+        self._busy = True
+
+    @property
+    def busy(self) -> bool:
+        """Whether others needed more than ``_BUSY`` processors in the last window."""
+        wall, machine, own = (now - then for now, then in zip(self._now(), self._then, strict=True))
+        if wall >= _WINDOW_S:
+            self._then = self._now()
+            self._busy = machine - own > _BUSY * wall
+        return self._busy
+
+    def _now(self) -> tuple[float, float, float]:
+        """The time, the machine's processor time and this process's own [s]."""
+        times = psutil.cpu_times()._asdict()
+        idle = times.get("idle", 0.0) + times.get("iowait", 0.0)
+        twice = times.get("guest", 0.0) + times.get("guest_nice", 0.0)  # user time counts it too
+        return time.monotonic(), sum(times.values()) - idle - twice, time.process_time()
+
+
+def work(call: Callable[[], None], asked: Callable[[float], bool]) -> bool:
+    """Do something that is in nobody's way: stop while others are busy, give up for a request.
+
+    Parameters
+    ----------
+    call : callable
+        What is done; given up, it leaves nothing behind but what it had kept.
+    asked : callable
+        Waits for so many seconds at most, and says whether somebody asks for a kernel.
+
+    Returns
+    -------
+    bool
+        Whether it is done.
+    """
+    others = Others()
+
+    def look(*_: object) -> None:
+        while True:
+            if asked(_LOOK_S if others.busy else 0.0):
+                raise _Asked
+            if not others.busy:
+                return
+
+    before = signal.signal(signal.SIGALRM, look)
+    try:
+        try:
+            signal.setitimer(signal.ITIMER_REAL, _LOOK_S, _LOOK_S)
+            look()
+            call()
+        finally:
+            signal.setitimer(signal.ITIMER_REAL, 0)
+    except _Asked:
+        return False
+    finally:
+        signal.signal(signal.SIGALRM, before)
+    return True
+
+
 def serve() -> None:
     """Make a kernel for each line on standard input, until it ends."""
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # Ctrl C is for the server
     signal.signal(signal.SIGCHLD, signal.SIG_IGN)  # kernels that ended leave nothing behind
     load()
-    steps: Iterator[str] | None = ahead()
+    from twoshaft.readings import MODULES
+
+    def asked(seconds: float) -> bool:
+        return bool(select.select([sys.stdin], [], [], seconds)[0])
+
+    left = list(MODULES)
     while True:
-        if steps and not select.select([sys.stdin], [], [], _QUIET_S)[0]:
-            steps = steps if next(steps, None) else None
+        if left and not asked(_QUIET_S):
+            if work(partial(ahead, left[0]), asked):
+                del left[0]
             continue
         line = sys.stdin.buffer.readline()
         if not line:

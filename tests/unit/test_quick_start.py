@@ -61,6 +61,22 @@ def test_the_gradebook_is_asked_without_nbgraders_pages():
     assert done.stdout.strip() == "False"
 
 
+def test_the_packaging_tools_are_loaded_when_nbgrader_unpacks_an_archive(tmp_path):
+    code = (
+        "import sys, zipfile, twoshaft_grader\n"
+        "from nbgrader.utils import unpack_archive\n"
+        "assert 'setuptools' not in sys.modules\n"
+        "with zipfile.ZipFile('a.zip', 'w') as archive: archive.writestr('inside.txt', 'said')\n"
+        "unpack_archive('a.zip', 'out')\n"
+        "from setuptools.archive_util import UnrecognizedFormat\n"
+        "print(open('out/inside.txt').read(), UnrecognizedFormat.__name__)"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", code], capture_output=True, text=True, check=True, cwd=tmp_path
+    )
+    assert done.stdout.split() == ["said", "UnrecognizedFormat"]
+
+
 def test_a_command_leaves_the_setting_of_new_files_as_it_was(tmp_path, capsys):
     from twoshaft_grader.desk.commands import main
 

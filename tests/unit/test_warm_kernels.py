@@ -133,9 +133,58 @@ def test_kernels_end_with_their_server_and_start_without_that_process_too(tmp_pa
     asyncio.run(use())
 
 
+def busy_for(monkeypatch, answers):
+    """Let others seem busy as they are said to be, one answer a look, then the last for good."""
+    said = iter(answers)
+    last = [answers[-1]]
+
+    def busy(self):
+        return next(said, last[0])
+
+    monkeypatch.setattr(kernels.Others, "busy", property(busy))
+
+
+def test_work_ahead_stops_at_once_for_whoever_asks(monkeypatch):
+    busy_for(monkeypatch, [False])
+    looks, done = [], []
+
+    def endless():
+        try:
+            while True:
+                sum(range(1000))
+        except Exception:
+            done.append("swallowed")
+
+    assert not kernels.work(endless, lambda _: looks.append(1) or len(looks) > 3)
+    assert len(looks) == 4 and not done
+    assert signal.getsignal(signal.SIGALRM) is signal.SIG_DFL
+    assert signal.getitimer(signal.ITIMER_REAL) == (0.0, 0.0)
+
+
+def test_work_ahead_waits_while_others_are_busy(monkeypatch):
+    busy_for(monkeypatch, [True, True, True, True, False])
+    waited, done = [], []
+    assert kernels.work(lambda: done.append(len(waited)), lambda s: waited.append(s) or False)
+    assert [s > 0 for s in waited[:3]] == [True, True, False] and done[0] >= 3
+
+
+def test_others_are_told_from_this_process(monkeypatch):
+    now = [(0.0, 0.0, 0.0)]
+    monkeypatch.setattr(kernels.Others, "_now", lambda self: now[0])
+    others = kernels.Others()
+    assert others.busy  # nothing is known yet
+    now[0] = (1.0, 1.1, 1.0)
+    assert not others.busy
+    now[0] = (1.05, 1.3, 1.0)
+    assert not others.busy  # too short a time to tell
+    now[0] = (2.0, 3.0, 2.0)
+    assert others.busy
+
+
 @pytest.mark.slow
 def test_what_exercises_ask_of_the_unit_is_worked_out_ahead(monkeypatch):
-    assert list(kernels.ahead()) == list(MODULES)
+    for module in MODULES:
+        kernels.ahead(module)
     monkeypatch.setattr("twoshaft.models.shift.proof.reach", None)  # no search is left to do
     drawn = draw("reading-faults", load_unit(DEFAULT_UNIT), salt="x", learner="a01", attempt=1)
     assert isinstance(drawn, MODULES["reading-faults"].Given)

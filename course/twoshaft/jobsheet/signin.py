@@ -109,7 +109,7 @@ class SignIn:
                 f"that is not the word on the slip of {listed.person.name}",
                 mend="check the name and the word, or ask your instructor for a new slip",
             )
-        enter(self.workplace / listed.person.id, listed.person, word)
+        enter(self.workplace / listed.person.id, listed.person)
         self.me, self.ticket = listed.person, _ticket(listed)
         return self.me
 

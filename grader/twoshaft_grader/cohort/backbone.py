@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import contextlib
 import warnings
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort.folder import CONFIG_FILE, Cohort, now, stamp
@@ -51,11 +51,8 @@ def desk_api(cohort: Cohort) -> NbGraderAPI:
     from nbgrader.coursedir import CourseDirectory
 
     tools_on_path()
-    config = configuration(cohort)
-    config.CourseDirectory.root = str(cohort.root)
-    config.Exchange.root = str(cohort.exchange)
+    config = _placed(cohort)
     config.ExchangeFactory.release_assignment = "twoshaft_grader.cohort.release.WholeRelease"
-    config.ExchangeFactory.release_feedback = "twoshaft_grader.cohort.release.ReadableFeedback"
     config.BaseConverter.permissions = 600
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")
@@ -66,6 +63,34 @@ def desk_api(cohort: Cohort) -> NbGraderAPI:
 def gradebook_file(cohort: Cohort) -> Path:
     """The file that the gradebook is."""
     return cohort.root / "gradebook.db"
+
+
+def release_pages(
+    cohort: Cohort, assignment: str, *, learner: str = "*", but: Iterable[str] = ()
+) -> dict[str, Any]:
+    """Let nbgrader release the feedback pages of an assignment, of all or of one; as its own
+    functions do, without loading all of them, which takes longer than releasing."""
+    from nbgrader.coursedir import CourseDirectory
+    from nbgrader.utils import capture_log
+
+    from twoshaft_grader.cohort.release import ReadableFeedback
+
+    config = _placed(cohort)
+    config.CourseDirectory.assignment_id = assignment
+    config.CourseDirectory.student_id = learner
+    config.CourseDirectory.student_id_exclude = ",".join(but)
+    release = ReadableFeedback(coursedir=CourseDirectory(config=config), config=config)
+    release.log.setLevel("INFO")
+    told: dict[str, Any] = capture_log(release)
+    return told
+
+
+def _placed(cohort: Cohort) -> Config:
+    """The cohort folder's configuration, with where the folder and its exchange are now."""
+    config = configuration(cohort)
+    config.CourseDirectory.root = str(cohort.root)
+    config.Exchange.root = str(cohort.exchange)
+    return config
 
 
 @contextlib.contextmanager

@@ -51,7 +51,6 @@ _FOLDERS = (
 )  # fmt: skip
 
 CONFIG_FILE = "nbgrader_config.py"
-_CONFIG_VERSION = "# Version 2 of this file.\n"
 _CONFIG = """\
 # Lets every nbgrader command, and the Formgrader, work in this folder.
 from pathlib import Path
@@ -320,20 +319,7 @@ def check_id(id: str) -> None:
 
 def write_config(root: Path, id: str, timezone: str) -> None:
     """Write what nbgrader's own commands and pages need to know of the folder."""
-    files.write_whole(root / CONFIG_FILE, config_text(id, timezone))
-
-
-def config_text(id: str, timezone: str) -> str:
-    """The text of nbgrader's configuration."""
-    return _CONFIG_VERSION + _CONFIG.format(id=id, timezone=timezone)
-
-
-def config_is_ours(root: Path) -> bool:
-    """Whether nbgrader's configuration in a folder is of this version; a college may add to it."""
-    try:
-        return (root / CONFIG_FILE).read_text(encoding="utf-8").startswith(_CONFIG_VERSION)
-    except (OSError, UnicodeDecodeError):
-        return True  # told where it is needed
+    files.write_whole(root / CONFIG_FILE, _CONFIG.format(id=id, timezone=timezone))
 
 
 def _keep_unit(root: Path, text: bytes) -> str:

@@ -7,8 +7,6 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-from nbgrader.utils import temp_attrs
-
 from twoshaft.errors import CohortError
 from twoshaft.outcomes import Outcome, load_outcomes
 from twoshaft.stored.hostile import read_bytes
@@ -18,7 +16,6 @@ from twoshaft_grader.cohort.arrival import TIMESTAMP, hand_in_time
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.copy_in import LONGEST_NAME
 from twoshaft_grader.cohort.extensions import due_for
-from twoshaft_grader.cohort.first_come import is_theirs
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.marks import UNREADABLE, StoredMark, read_mark
 from twoshaft_grader.cohort.not_done import NotDone, going_on
@@ -196,7 +193,7 @@ def _put_in_workplace(
     cohort: Cohort, assigned: Assigned, learner: Learner, page: str, when: str
 ) -> None:
     """Write the page where fetching it from the exchange would, so that there is one of it."""
-    if not is_theirs(cohort, learner.id) or not cohort.place(learner.id, assigned.name).is_dir():
+    if not cohort.place(learner.id, assigned.name).is_dir():
         return
     # A time names a folder here: nothing in it may lead out of this one.
     folders = [when] if when and not set(when) & set("/\\") and not when.startswith(".") else []
@@ -206,18 +203,23 @@ def _put_in_workplace(
 
 def _release(cohort: Cohort, assigned: Assigned, learners: list[str]) -> list[NotDone]:
     """Let nbgrader release the pages; who is in its way is left out and told."""
-    api = backbone.desk_api(cohort)
     doing = f"releasing feedback on {assigned.name}"
     there = {path.parent.name for path in (cohort.root / "feedback").glob(f"*/{assigned.name}")}
-    left_out = ",".join(sorted(there - set(learners)))
+    left_out = sorted(there - set(learners))
     try:
-        with temp_attrs(api.coursedir, student_id_exclude=left_out):
-            backbone.run(cohort, doing, api.release_feedback, assigned.name)
+        backbone.run(cohort, doing, backbone.release_pages, cohort, assigned.name, but=left_out)
         return []
     except CohortError:
         pass  # one bad folder stops nbgrader's whole run: go on learner by learner
     left: list[NotDone] = []
     for learner in learners:
-        with going_on(learner, left), temp_attrs(api.coursedir, student_id=learner):
-            backbone.run(cohort, f"{doing} to {learner}", api.release_feedback, assigned.name)
+        with going_on(learner, left):
+            backbone.run(
+                cohort,
+                f"{doing} to {learner}",
+                backbone.release_pages,
+                cohort,
+                assigned.name,
+                learner=learner,
+            )
     return left

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
 from collections.abc import Sequence
@@ -26,6 +27,8 @@ if TYPE_CHECKING:  # the library behind a command is loaded when it is used: --h
     from twoshaft_grader.cohort.not_done import NotDone
 
 TRACE = "--trace"
+LOADED = 50_000
+"""So many objects are made before it is looked for what can go; Python's own measure is 700."""
 
 app = typer.Typer(
     name="twoshaft",
@@ -69,28 +72,23 @@ def main(arguments: list[str] | None = None) -> int:
     trace = TRACE in arguments
     arguments = [argument for argument in arguments if argument != TRACE]
     os.umask(before := os.umask(0o077))  # it can only be asked by setting it
+    often = gc.get_threshold()
+    # What a command loads stays until it ends: looking through it for what can go finds nothing.
+    gc.set_threshold(LOADED)
     try:
         return run_quietly(
             lambda: app(arguments, prog_name="twoshaft", standalone_mode=False), trace=trace
         )
     finally:
+        gc.set_threshold(*often)
         os.umask(before)  # what a command writes privately says nothing of what comes after it
 
 
 def _cohort(folder: Path | None) -> Cohort:
-    from twoshaft_grader.cohort.folder import (
-        CONFIG_FILE,
-        config_is_ours,
-        find_cohort,
-        open_cohort,
-    )
+    from twoshaft_grader.cohort.folder import find_cohort, open_cohort
 
     _privately()
-    found = open_cohort(folder) if folder else find_cohort(Path.cwd())
-    if not config_is_ours(found.root):
-        text = f'{found.root / CONFIG_FILE} is of an earlier version: "{command()} cohort renew".'
-        print(shown(text), file=sys.stderr)
-    return found
+    return open_cohort(folder) if folder else find_cohort(Path.cwd())
 
 
 def _privately() -> None:
@@ -320,29 +318,6 @@ def roster_word(
 
     place = _cohort(cohort)
     _say(f"The sign-in word of {learner} is now {renew_word(place, roster_of(place), learner)}.")
-
-
-@roster_app.command("free")
-def roster_free(
-    learner: Annotated[str, typer.Argument(help="Learner's id.")], cohort: CohortOption = None
-) -> None:
-    """Set aside the folder that an account made under a learner's id without the sign-in word."""
-    from twoshaft_grader.cohort.first_come import set_aside
-
-    place = _cohort(cohort)
-    name = set_aside(place, learner)
-    _say(f"{learner} can sign in now; the other folder is {place.work / name}.")
-
-
-@cohort_app.command("renew")
-def cohort_renew(cohort: CohortOption = None) -> None:
-    """Bring a cohort of an earlier version up to date; it can be said again at any time."""
-    from twoshaft_grader.cohort.renew import renew
-
-    place = _cohort(cohort)
-    done = renew(place)
-    for what in done or ("There was nothing to renew.",):
-        _say(what)
 
 
 @roster_app.command("list")

@@ -1,7 +1,7 @@
 """The entries of one assignment in nbgrader's gradebook, a learner at a time.
 
 nbgrader's own functions ask for every score and comment by itself, and commit after each step; here
-a learner's are read by three queries and written together.
+a learner's are read by three queries, and whole new ones are written together.
 """
 
 from __future__ import annotations
@@ -19,6 +19,7 @@ from nbgrader.api import (
     MissingEntry,
     Notebook,
     SolutionCell,
+    Student,
     SubmittedAssignment,
     SubmittedNotebook,
     TaskCell,
@@ -71,14 +72,17 @@ class Scores:
         except MissingEntry as error:
             raise _not_as_released(assignment, error) from error
         self._cells = {each.id: _Cells.of(each) for each in self._assignment.notebooks}
+        self._students = {student for (student,) in self._db.query(Student.id)}
+        self._submissions: dict[str, SubmittedAssignment] = {
+            each.student_id: each
+            for each in self._db.query(SubmittedAssignment).filter_by(
+                assignment_id=self._assignment.id
+            )
+        }
 
     def of(self, learner: str) -> Entry:
         """A learner's entry; made, as nbgrader makes it, where there is none yet."""
-        submission = (
-            self._db.query(SubmittedAssignment)
-            .filter_by(assignment_id=self._assignment.id, student_id=learner)
-            .one_or_none()
-        )
+        submission = self._submissions.get(learner)
         if submission is None:
             return self._new(learner)
         notebook = (
@@ -113,13 +117,13 @@ class Scores:
         )
 
     def _new(self, learner: str) -> Entry:
-        try:
-            self._book.find_student(learner)
-        except MissingEntry:
+        if learner not in self._students:
             self._book.add_student(learner)
+            self._students.add(learner)
         submission = SubmittedAssignment(
             id=new_uuid(), assignment_id=self._assignment.id, student_id=learner
         )
+        self._submissions[learner] = submission
         self._db.add(submission)
         mine: tuple[list[Grade], list[Comment]] = [], []
         for notebook, cells in self._cells.items():

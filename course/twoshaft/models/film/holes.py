@@ -12,7 +12,7 @@ from collections.abc import Mapping
 import numpy as np
 
 from twoshaft.models.border import Range, border
-from twoshaft.models.film.land import Kind, Land
+from twoshaft.models.film.land import Kind, Land, grown
 from twoshaft.models.film.passes import Side, bead_lines_mm
 
 _EIGHT = np.ones((3, 3), dtype=bool)
@@ -49,9 +49,9 @@ def leaking_holes(land: Land, sides: Mapping[str, Side], width_mm: float) -> tup
 
     def reached(start: np.ndarray) -> np.ndarray:
         """Cells that a fluid from some cells gets to, and those beside them."""
-        touched = np.unique(region[ndimage.binary_dilation(start, structure=_EIGHT)])
+        touched = np.unique(region[grown(start)])
         wet = start | np.isin(region, touched[touched > 0])
-        return ndimage.binary_dilation(wet, structure=_EIGHT)
+        return grown(wet)
 
     oil, out = reached(land.kind == Kind.OIL), reached(land.kind == Kind.OUTSIDE)
     leaking = []

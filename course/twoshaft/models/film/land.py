@@ -11,7 +11,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from enum import IntEnum
-from functools import cached_property
+from functools import cached_property, lru_cache
 from itertools import pairwise
 
 import numpy as np
@@ -19,7 +19,7 @@ import numpy as np
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.validity import in_range
 from twoshaft.units.quantities import Q
-from twoshaft.units.sections.faces import CavityKind, Face
+from twoshaft.units.sections.faces import CavityKind, Face, Point
 
 CELLS = (400, 300)
 _RIM = 2
@@ -90,31 +90,16 @@ class Land:
         """
         for count in cells:
             in_range("cells of the grid", count, 20, 2000, "", "size of the grid")
-        outline = np.asarray(face.outline, dtype=float) / 1e3
-        (left, low), (right, high) = outline.min(axis=0), outline.max(axis=0)
-        width, height = right - left, high - low
-        nx, ny = sorted(cells, reverse=bool(width >= height))
-        pitch = max(width / (nx - 2 * _RIM), height / (ny - 2 * _RIM))
-        x = (left + right) / 2 + (np.arange(nx) - (nx - 1) / 2) * pitch
-        y = (low + high) / 2 + (np.arange(ny) - (ny - 1) / 2) * pitch
-        kind = np.where(fill_polygon(outline, x, y), Kind.FACE, Kind.OUTSIDE).astype(np.uint8)
-        inside = {
-            CavityKind.OIL: Kind.OIL,
-            CavityKind.CLOSED: Kind.CLOSED,
-            CavityKind.OPEN: Kind.OPEN,
-        }
-        for cavity in face.cavities:
-            area = fill_polygon(np.asarray(cavity.outline) / 1e3, x, y)
-            kind[area & (kind == Kind.FACE)] = inside[cavity.kind]
-        for island in face.islands:
-            kind[fill_polygon(np.asarray(island) / 1e3, x, y)] = Kind.FACE
+        cavities = tuple((cavity.kind, cavity.outline) for cavity in face.cavities)
+        pitch, x, y, kind = _without_holes(face.outline, cavities, face.islands, tuple(cells))
+        kind = kind.copy()
         hole = np.full(kind.shape, -1, dtype=np.int16)
         for number, entry in enumerate(face.holes):
             square = (x - entry.x_mm / 1e3) ** 2 + (y[:, None] - entry.y_mm / 1e3) ** 2
             area = (square <= (entry.diameter_mm / 2e3) ** 2) & (kind != Kind.OUTSIDE)
             hole[area] = number
             kind[area] = Kind.OPEN if entry.open else Kind.CLOSED
-        return cls(face, float(pitch), x, y, kind, hole)
+        return cls(face, pitch, x, y, kind, hole)
 
     @cached_property
     def is_face(self) -> np.ndarray:
@@ -222,6 +207,59 @@ class Land:
         rows, columns = self.window(centre, centre, reach)
         square = (self.x_m[columns] - centre[0]) ** 2 + (self.y_m[rows, None] - centre[1]) ** 2
         return rows, columns, 2 / (math.pi * reach**2) * np.maximum(1 - square / reach**2, 0.0)
+
+
+# Learners have faces of their own; what differs is form and holes, never the outlines.
+@lru_cache(maxsize=16)
+def _without_holes(
+    outline: tuple[Point, ...],
+    cavities: tuple[tuple[CavityKind, tuple[Point, ...]], ...],
+    islands: tuple[tuple[Point, ...], ...],
+    cells: tuple[int, int],
+) -> tuple[float, np.ndarray, np.ndarray, np.ndarray]:
+    """Pitch and centres [m] of a face's grid, and what each cell is but for the holes."""
+    corners = np.asarray(outline, dtype=float) / 1e3
+    (left, low), (right, high) = corners.min(axis=0), corners.max(axis=0)
+    width, height = right - left, high - low
+    nx, ny = sorted(cells, reverse=bool(width >= height))
+    pitch = max(width / (nx - 2 * _RIM), height / (ny - 2 * _RIM))
+    x = (left + right) / 2 + (np.arange(nx) - (nx - 1) / 2) * pitch
+    y = (low + high) / 2 + (np.arange(ny) - (ny - 1) / 2) * pitch
+    kind = np.where(fill_polygon(corners, x, y), Kind.FACE, Kind.OUTSIDE).astype(np.uint8)
+    inside = {
+        CavityKind.OIL: Kind.OIL,
+        CavityKind.CLOSED: Kind.CLOSED,
+        CavityKind.OPEN: Kind.OPEN,
+    }
+    for sort, edge in cavities:
+        area = fill_polygon(np.asarray(edge) / 1e3, x, y)
+        kind[area & (kind == Kind.FACE)] = inside[sort]
+    for island in islands:
+        kind[fill_polygon(np.asarray(island) / 1e3, x, y)] = Kind.FACE
+    for array in (x, y, kind):
+        array.flags.writeable = False
+    return float(pitch), x, y, kind
+
+
+def grown(cells: np.ndarray) -> np.ndarray:
+    """Cells and the eight beside each, shape (ny, nx).
+
+    Parameters
+    ----------
+    cells : numpy.ndarray of bool
+
+    Examples
+    --------
+    >>> grown(np.array([[True, False, False], [False] * 3, [False] * 3])).astype(int).tolist()
+    [[1, 1, 0], [1, 1, 0], [0, 0, 0]]
+    """
+    wide = cells.copy()
+    wide[1:] |= cells[:-1]
+    wide[:-1] |= cells[1:]
+    both = wide.copy()
+    both[:, 1:] |= wide[:, :-1]
+    both[:, :-1] |= wide[:, 1:]
+    return both
 
 
 def fill_polygon(polygon: np.ndarray, x: np.ndarray, y: np.ndarray) -> np.ndarray:

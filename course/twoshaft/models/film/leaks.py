@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from twoshaft.models.film.land import Kind, Land
+from twoshaft.models.film.land import Kind, Land, grown
 
 _EIGHT = np.ones((3, 3), dtype=bool)
 
@@ -73,9 +73,9 @@ def find_leaks(land: Land, sealed: np.ndarray) -> tuple[Leak, ...]:
     oil = land.kind == Kind.OIL
     weak = (land.is_face & ~sealed) | (land.kind == Kind.CLOSED)
     out = (land.kind == Kind.OUTSIDE) | (land.kind == Kind.OPEN)
-    beside_out = ndimage.binary_dilation(out, structure=_EIGHT)
+    beside_out = grown(out)
     region, count = ndimage.label(weak, structure=_EIGHT)
-    start = weak & ndimage.binary_dilation(oil, structure=_EIGHT)
+    start = weak & grown(oil)
     end = weak & beside_out
     leaking = np.intersect1d(region[start], region[end])
     # Where no face is left between oil and outside, the oil is on its way out at once.

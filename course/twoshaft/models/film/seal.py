@@ -15,7 +15,7 @@ import numpy as np
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.border import Depends, Range, border
 from twoshaft.models.film.closing import squeeze_time_strip
-from twoshaft.models.film.land import Kind, Land
+from twoshaft.models.film.land import Kind, Land, grown
 from twoshaft.models.film.laying import Film
 from twoshaft.models.film.leaks import Leak, find_leaks
 from twoshaft.models.film.spreading import spread
@@ -329,7 +329,7 @@ def _pockets(film: Film, gap_m: np.ndarray) -> tuple[tuple[Pocket, ...], np.ndar
     low = (land.is_face & (film.thickness_m < gap_m)) | blind
     vent = ~land.is_face & ~blind
     region, count = ndimage.label(low, structure=_EIGHT)
-    vented = np.unique(region[low & ndimage.binary_dilation(vent, structure=_EIGHT)])
+    vented = np.unique(region[low & grown(vent)])
     sizes = np.bincount((region * land.is_face).ravel(), minlength=count + 1)
     shut = [n for n in range(1, count + 1) if n not in set(vented.tolist()) and sizes[n] > 1]
     if not shut:

@@ -18,7 +18,7 @@ A paste with a yield stress needs a clamp large enough to get there (closing.py)
 from __future__ import annotations
 
 from dataclasses import dataclass
-from weakref import WeakKeyDictionary
+from functools import cached_property, lru_cache
 
 import numpy as np
 
@@ -67,8 +67,11 @@ class _Net:
     edge_to: np.ndarray
     blocks: np.ndarray
 
-
-_NETS: WeakKeyDictionary[Land, list[_Net]] = WeakKeyDictionary()
+    @cached_property
+    def halves(self) -> tuple[tuple[slice, np.ndarray], ...]:
+        """Where reds and blacks stand in the row, and their neighbours, shape (4, n)."""
+        parts = slice(0, self.reds), slice(self.reds, self.cells.size)
+        return tuple((half, np.ascontiguousarray(self.around[half].T)) for half in parts)
 
 
 def spread(land: Land, thickness_m: np.ndarray, gap_m: np.ndarray) -> Spread:
@@ -128,11 +131,9 @@ def _passed(nets: list[_Net], surplus: np.ndarray, room: np.ndarray) -> np.ndarr
 
 def _relaxed(net: _Net, surplus: np.ndarray, room: np.ndarray, passed: np.ndarray) -> np.ndarray:
     """Projected successive over-relaxation, reds and blacks in turn."""
-    halves = [slice(0, net.reds), slice(net.reds, surplus.size)]
-    around = [np.ascontiguousarray(net.around[half].T) for half in halves]
-    flows = [np.empty(near.shape) for near in around]
+    flows = [np.empty(near.shape) for _, near in net.halves]
     for sweep in range(_MOST_SWEEPS):
-        for half, near, flow in zip(halves, around, flows, strict=True):
+        for (half, near), flow in zip(net.halves, flows, strict=True):
             np.take(passed, near, out=flow, mode="clip")
             total = flow[0]
             for other in flow[1:]:
@@ -154,16 +155,19 @@ def _settled(net: _Net, surplus: np.ndarray, room: np.ndarray, passed: np.ndarra
 
 
 def _nets(land: Land) -> list[_Net]:
-    """The face's nets from fine to coarse, made once."""
-    if land not in _NETS:
-        nets: list[_Net] = []
-        face = land.is_face
-        while face.any() and (not nets or min(face.shape) >= _COARSEST):
-            coarse = _halved(face)
-            nets.append(_make_net(face, coarse))
-            face = coarse
-        _NETS[land] = nets
-    return _NETS[land]
+    """The face's nets from fine to coarse."""
+    return _made_nets(land.is_face.shape, land.is_face.tobytes())
+
+
+@lru_cache(maxsize=8)  # every learner's copy of a face has the same cells; megabytes each
+def _made_nets(shape: tuple[int, int], cells: bytes) -> list[_Net]:
+    nets: list[_Net] = []
+    face = np.frombuffer(cells, dtype=bool).reshape(shape)
+    while face.any() and (not nets or min(face.shape) >= _COARSEST):
+        coarse = _halved(face)
+        nets.append(_make_net(face, coarse))
+        face = coarse
+    return nets
 
 
 def _halved(face: np.ndarray) -> np.ndarray:

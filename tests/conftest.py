@@ -36,10 +36,16 @@ def tables_version_once():
 def make_unit():
     """Return a builder of small units: steps s00, s01, …, and rules from pairs of numbers.
 
-    A pair may carry a kind as its third member; other sections are given as plain data.
+    A pair may carry a kind as its third member; other sections are given as plain data. ``stages``
+    is how many there are, or the stage of each step.
     """
 
     def build(count, pairs=(), *, stages=1, kinds=("cannot",), minutes=(1.0,), **sections):
+        staged = (
+            [i * stages // max(count, 1) for i in range(count)]
+            if isinstance(stages, int)
+            else stages
+        )
         rules = [
             {
                 "id": f"r-{pair[0]:02d}-{pair[1]:02d}-{k}",
@@ -62,12 +68,12 @@ def make_unit():
                     "gears": 5,
                 },
                 "parts": [{"id": f"p{i:02d}", "name": f"Part {i}"} for i in range(count)],
-                "stages": [{"id": f"g{k}", "name": f"Stage {k}"} for k in range(stages)],
+                "stages": [{"id": f"g{k}", "name": f"Stage {k}"} for k in range(max(staged) + 1)],
                 "operations": [
                     {
                         "id": f"s{i:02d}",
                         "name": f"Step {i}",
-                        "stage": f"g{i * stages // max(count, 1)}",
+                        "stage": f"g{staged[i]}",
                         "parts": [f"p{i:02d}"],
                         "minutes_do": minutes[i % len(minutes)],
                         "minutes_undo": minutes[i % len(minutes)] / 2,

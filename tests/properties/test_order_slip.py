@@ -197,3 +197,128 @@ def test_a_task_too_short_to_mark_is_refused(make_unit):
     task = OrderTask.from_unit(make_unit(4, [(0, 1)]))
     with pytest.raises(UnitFileError, match="cannot be marked"):
         mark(task, task.steps)
+
+
+@st.composite
+def bound_orders(draw):
+    """(count, pairs, rules, holds, stages, sequence): choices of several kinds, and blocks."""
+    count = draw(st.integers(3, 6))
+    possible = list(itertools.permutations(range(count), 2))
+    pairs = draw(st.lists(st.sampled_from(possible), unique=True, max_size=6))
+    names = [f"s{i:02d}" for i in draw(st.permutations(range(count)))]
+    rules, holds = [], []
+    if draw(st.booleans()):
+        several = draw(st.integers(3, count))
+        rules.append(
+            {
+                "id": "any-way",
+                "kind": "cannot",
+                "any_of": names[1:several],
+                "later": names[0],
+                "reason": "one of them has to be there",
+            }
+        )
+    if count > 3 and draw(st.booleans()):
+        one, other, ender, needing, *rest = draw(st.permutations(names))
+        holds.append(
+            {
+                "id": "held-up",
+                "name": "Held up",
+                "given_by": draw(st.sampled_from([[one], [one, other]])),
+                "ended_by": [ender],
+                "needed_by": [needing],
+                "reason": "it has to be held",
+            }
+        )
+        if rest and draw(st.booleans()):
+            rules.append(
+                {
+                    "id": "off",
+                    "kind": "cannot",
+                    "not_during": "held-up",
+                    "later": rest[0],
+                    "reason": "it stands in the way",
+                }
+            )
+    stages = draw(st.integers(1, count))
+    return count, pairs, rules, holds, stages, draw(st.permutations(range(count)))
+
+
+def together(sequence, steps):
+    """Whether steps of a sequence stand beside each other."""
+    at = [place for place, i in enumerate(sequence) if i in steps]
+    return not at or at[-1] - at[0] + 1 == len(at)
+
+
+def fewest_moves(task, sequence):
+    """The fewest steps and whole blocks to pull out and put back: every way is tried."""
+    correct = list(correct_orders(task))
+    blocks = [frozenset(steps) for _, steps, _ in task.movable]
+    count = len(task.steps)
+    ways = (
+        (size, set(out), moved)
+        for size in range(count + 1)
+        for number in range(min(size, len(blocks)) + 1)
+        for moved in itertools.combinations(blocks, number)
+        for out in itertools.combinations(range(count), size - number)
+    )
+    for size, out, moved in ways:
+        rest = [i for i in sequence if i not in out]
+        if not all(together(rest, block) for block in moved):
+            continue
+        carried = set().union(*moved)
+        for order in correct:
+            if not all(together(order, block) for block in moved):
+                continue
+            stay = [i for i in order if i not in out]
+            if [i for i in stay if i not in carried] != [i for i in rest if i not in carried]:
+                continue
+            if all(
+                [i for i in stay if i in block] == [i for i in rest if i in block]
+                for block in moved
+            ):
+                return size
+    raise AssertionError("no correct order")
+
+
+@pytest.mark.slow
+@CALM
+@given(bound_orders())
+def test_blocks_choices_and_holds_together_by_brute_force(make_unit, drawn):
+    count, pairs, rules, holds, stages, sequence = drawn
+    task = build(make_unit, count, pairs, rules, holds=holds, stages=stages)
+    if task is None:
+        return
+    names = [task.steps[i] for i in sequence]
+    slip, least = plan_slip(task, names), fewest_moves(task, sequence)
+    alone = plan_slip(build(make_unit, count, pairs, rules, holds=holds), names).size
+    assert slip_size(task, sequence) == slip.size == len(slip.redo) + len(slip.blocks)
+    # Of an order that stands wrong by more than half, only blocks that stand whole are moved.
+    assert slip.size == least if 2 * alone <= count else least <= slip.size <= alone
+
+
+def test_a_foreign_step_within_a_block_is_pulled_out_and_the_block_moved(make_unit):
+    pairs = [(i, j) for i in (3, 4, 5) for j in (0, 1, 2)]
+    task = OrderTask.from_unit(make_unit(6, pairs, stages=(0, 0, 1, 2, 3, 4)))
+    slip = plan_slip(task, [f"s{i:02d}" for i in (0, 2, 1, 3, 4, 5)])
+    assert (slip.size, slip.redo, slip.blocks) == (2, ("s02",), ("g0",))
+
+
+def test_a_block_that_a_choice_would_part_is_not_moved_as_one(make_unit):
+    any_way = {
+        "id": "any-way",
+        "kind": "cannot",
+        "any_of": ["s01", "s03", "s00"],
+        "later": "s02",
+        "reason": "one of them has to be there",
+    }
+    hold = {
+        "id": "held-up",
+        "name": "Held up",
+        "given_by": ["s01", "s00"],
+        "ended_by": ["s02"],
+        "needed_by": ["s03"],
+        "reason": "it has to be held",
+    }
+    unit = make_unit(4, stages=2, rules=[any_way], holds=[hold])
+    assert plan_slip(OrderTask.from_unit(unit), ["s02", "s03", "s00", "s01"]).size == 2

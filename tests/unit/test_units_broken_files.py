@@ -193,6 +193,18 @@ def test_hold_that_gives_itself(broken):
     assert "'wash' both gives and ends the hold 'held'" in message
 
 
+def test_group_that_gives_and_ends_a_hold(broken):
+    text = add(
+        GOOD,
+        "together:",
+        "  - {id: pair, name: Fit both, operations: [wash, try-it], reason: They mesh.}",
+        "holds:",
+        "  - {id: held, name: It is held, given by: [wash, fit-ring], needed by: fit-seal, ended by: try-it, reason: It slips.}",
+    )
+    message = broken(text)
+    assert "the group 'pair' gives the hold 'held' with 'wash' and ends it with 'try-it'" in message
+
+
 def test_alternatives_that_all_come_too_late(broken):
     text = add(
         GOOD,

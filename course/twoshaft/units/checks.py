@@ -243,6 +243,16 @@ def holds(unit: Unit) -> Iterator[Finding]:
                     f"'{operation}' both gives and ends the hold '{hold.id}'",
                     "make two operations of it",
                 )
+        for group in unit.together:
+            ends = [operation for operation in hold.ended_by if operation in group.operations]
+            gives = [operation for operation in hold.given_by if operation in group.operations]
+            if gives and ends and gives != ends:
+                yield Finding(
+                    unit.where("holds", hold.id, "ended_by", ends[0]),
+                    f"the group '{group.id}' gives the hold '{hold.id}' with '{gives[0]}' and "
+                    f"ends it with '{ends[0]}', though all of it goes in as one",
+                    "take one of the two out of the group",
+                )
 
 
 # groups

@@ -42,6 +42,35 @@ def smallest_cover_size(broken: Sequence[int]) -> int:
     >>> smallest_cover_size([0b110, 0, 0])  # 1 and 2 wrongly before 0: move 0
     1
     """
+    return len(_matched(broken))
+
+
+def chains(broken: Sequence[int]) -> list[int]:
+    """The steps in the fewest chains, those of two steps and more, as bit masks.
+
+    In a chain every two steps are a broken pair, so a cover has all of a chain but one. The
+    smallest cover has no more than that: what it has after some steps are taken out is at least
+    what the rest of the chains asks for.
+
+    Examples
+    --------
+    >>> [bin(mask) for mask in chains([0b110, 0b100, 0, 0])]
+    ['0b111']
+    """
+    found: list[int] = []
+    above = _matched(broken)  # by step: the one above it in its chain
+    below = {i: j for j, i in above.items()}
+    for j in below.keys() - above.keys():
+        mask = 1 << j
+        while j in below:
+            j = below[j]
+            mask |= 1 << j
+        found.append(mask)
+    return sorted(found)
+
+
+def _matched(broken: Sequence[int]) -> dict[int, int]:
+    """A largest matching of the split: by lower step, the step that it stands wrongly before."""
     partner: dict[int, int] = {}
     free = 0
     for mask in broken:
@@ -54,7 +83,6 @@ def smallest_cover_size(broken: Sequence[int]) -> int:
             partner[low.bit_length() - 1] = i
         elif mask:
             waiting.append(i)
-    size = len(partner)
     dead = 0
     for root in waiting:
         if not free:
@@ -76,14 +104,13 @@ def smallest_cover_size(broken: Sequence[int]) -> int:
         if found < 0:
             dead = seen  # what a failed search saw leads nowhere for any later search
             continue
-        size += 1
         free ^= 1 << found
         j = found
         while j >= 0:
             i = came_from[j]
             partner[j] = i
             j = back[i]
-    return size
+    return partner
 
 
 def lightest_cover(broken: Sequence[int], weights: Sequence[int]) -> int:

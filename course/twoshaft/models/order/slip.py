@@ -7,11 +7,13 @@ set). What the same order would cost at the bench is another question: see ``rep
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from itertools import combinations
+from functools import cached_property
+from itertools import accumulate
+from operator import or_
 
-from twoshaft.models.order.cover import broken_masks, lightest_cover, smallest_cover_size
+from twoshaft.models.order.cover import broken_masks, chains, lightest_cover, smallest_cover_size
 from twoshaft.models.order.masks import bits, with_pairs
 from twoshaft.models.order.task import Block, OrderTask, Reason
 from twoshaft.units.kept import kept
@@ -19,6 +21,10 @@ from twoshaft.units.unit import Unit
 
 MOST_WAYS = 64
 """So many ways to keep the choices are all looked at; among more they are searched."""
+
+MOST_LOOKS = 40
+"""So many ways to move blocks as one are worked out; an order that would need more is so far off
+that its mark is 0 in any case, and the best way found stands."""
 
 Cost = tuple[int, int, tuple[int, ...]]
 """Steps pulled out, their minutes, and their ranks by id."""
@@ -168,8 +174,10 @@ def plan_slip(task: OrderTask, sequence: Iterable[str]) -> PlanSlip:
     A rule that can be kept in several ways is judged in the way that costs least, by an exact
     search with bounds. A named block is complete and stands together when nothing stands between
     its steps but steps pulled out themselves; it can then be pulled out and put back as one,
-    provided that nothing has to come between its steps. A step pulled out of its place within
-    such a block is listed in ``redo``.
+    provided that nothing has to come between its steps. A step of its own that stands apart from
+    it, or in a wrong place within it, is pulled out by itself and listed in ``redo``. Where more
+    than half of the steps would have to be pulled out one by one, only blocks that stand together
+    as they are count as such.
 
     Examples
     --------
@@ -293,56 +301,99 @@ class _Search:
 
     def best(self) -> tuple[Cost, tuple[Block, ...]]:
         """Least (count, minutes, ranks by id) and the blocks moved as one."""
-        task, whole = self.task, self.order
-        best, moved = self._least(()), tuple[Block, ...]()
+        best = self._least(())
         assert best is not None  # a task whose rules no order keeps is not compiled
-        movable = []
-        for block, steps, _ in task.movable if best[0] > 1 else ():
-            at = [self.place[i] for i in steps]
-            first, last = min(at), max(at)
-            # Pulling out what stands between must cost less than moving every step by itself.
-            if last < len(self.place) and last - first + 2 - len(steps) < len(steps):
-                movable.append((block, self._between(block, first, last)))
-        within: list[tuple[int, int]] = []
-        # Of the same size, one with fewer minutes may still be found.
-        limit = best[0] if self.weights is None else best[0] + 1
-        for size in range(1, len(movable) + 1):
-            if size >= best[0]:
-                break
-            for chosen in combinations(movable, size):
-                blocks = tuple(block for block, _ in chosen)
-                pulled = moved_steps = 0
-                for block, between in chosen:
-                    pulled |= between
-                    moved_steps |= block.mask
-                least = size + pulled.bit_count()
-                if pulled & moved_steps or least >= best[0]:
-                    continue
-                within = within or [
-                    (block.mask, smallest_cover_size(broken_masks(whole, inside)))
-                    for block, _, inside in task.movable
-                ]
-                # What stands wrong within a block costs as much as before, but for steps pulled.
-                least += sum(max(0, cost - (pulled & mask).bit_count()) for mask, cost in within)
-                if least >= limit:
-                    continue
-                self.order = [i for i in whole if not pulled >> i & 1]
-                cost = self._least(tuple(block.mask for block in blocks))
-                self.order = whole
-                if cost is None:
-                    continue
-                cost = self._plus(cost, pulled, moved_steps, size)
-                if cost < best:
-                    best, moved = cost, blocks
-                    limit = best[0] if self.weights is None else best[0] + 1
-        return best, moved
+        self.found, self.moved, self.looks = best, tuple[Block, ...](), 0
+        if best[0] > 1 and self.task.movable:
+            self._move(self._candidates(best[0]), (), 0, 0)
+        return self.found, self.moved
 
-    def _between(self, block: Block, first: int, last: int) -> int:
-        """Other steps that stand between the first place of a block and its last."""
-        between = 0
-        for i in self.order[first : last + 1]:
-            between |= 1 << i
-        return between & ~block.mask
+    def _candidates(self, size: int) -> list[list[tuple[Block, int, int]]]:
+        """By block: what can be pulled out so that it stands together, and what that and moving
+        it can save at most."""
+        self.chains = chains(broken_masks(self.order, self._bound))
+        chained = 0
+        for chain in self.chains:
+            chained |= chain
+        far = 2 * size > len(self.order)
+        found = []
+        for block, steps, _ in self.task.movable:
+            ways = []
+            for pulled in self._gathered(block, steps, 0 if far else size - 2):
+                # A step saves one at most when pulled out, and nothing where it breaks nothing.
+                idle = (pulled & ~chained).bit_count()
+                saves = (block.mask & chained & ~pulled).bit_count() - 1 - idle
+                if saves > -self._slack(size):
+                    ways.append((block, pulled, saves))
+            if ways:
+                found.append(sorted(ways, key=lambda way: (-way[2], way[1])))
+        return found
+
+    @cached_property
+    def _bound(self) -> Sequence[int]:
+        """What comes after each step however the choices are kept."""
+        return self.task.after
+
+    def _slack(self, size: int) -> int:
+        """What the chains do not account for: the choices, kept in the cheapest way."""
+        return size - sum(chain.bit_count() - 1 for chain in self.chains)
+
+    def _move(
+        self,
+        open_blocks: list[list[tuple[Block, int, int]]],
+        chosen: tuple[Block, ...],
+        moved_steps: int,
+        pulled: int,
+    ) -> None:
+        """Try further blocks beside those chosen; keeps the least cost found."""
+        hope = sum(max(0, ways[0][2]) for ways in open_blocks)
+        for k, ways in enumerate(open_blocks):
+            for block, more, _ in ways:
+                out, inside = pulled | more, moved_steps | block.mask
+                cost = len(chosen) + 1 + out.bit_count()
+                gone = out | inside
+                least = cost + sum(max(0, (c & ~gone).bit_count() - 1) for c in self.chains)
+                if least - (hope - max(0, ways[0][2])) >= self._limit or self.looks >= MOST_LOOKS:
+                    continue
+                self.looks += 1
+                blocks = (*chosen, block)
+                if least < self._limit:
+                    self._look(blocks, inside, out)
+                self._move(open_blocks[k + 1 :], blocks, inside, out)
+            hope -= max(0, ways[0][2])
+
+    @property
+    def _limit(self) -> int:
+        """Of the same size, one with fewer minutes may still be found."""
+        return self.found[0] + (self.weights is not None)
+
+    def _look(self, blocks: tuple[Block, ...], moved_steps: int, pulled: int) -> None:
+        """Work out what it costs to move these blocks with these steps pulled out."""
+        whole = self.order
+        self.order = [i for i in whole if not pulled >> i & 1]
+        cost = self._least(tuple(block.mask for block in blocks))
+        self.order = whole
+        if cost is not None:
+            cost = self._plus(cost, pulled, moved_steps, len(blocks))
+            if cost < self.found:
+                self.found, self.moved = cost, blocks
+
+    def _gathered(self, block: Block, steps: tuple[int, ...], most: int) -> Iterator[int]:
+        """What to pull out so that a block stands together, ``most`` steps at most: its own that
+        stand apart, and what stands between the others."""
+        at = sorted(self.place[i] for i in steps)
+        if at[-1] == len(self.place):
+            return
+        for i, first in enumerate(at):
+            for j in range(i + 1, len(at)):
+                apart = i + len(at) - 1 - j
+                if apart + at[j] - first - (j - i) <= most:
+                    yield block.mask ^ self._up_to[at[j] + 1] ^ self._up_to[first]
+
+    @cached_property
+    def _up_to(self) -> list[int]:
+        """The steps that stand before each place of the order."""
+        return list(accumulate((1 << i for i in self.order), or_, initial=0))
 
     def _plus(self, cost: Cost, pulled: int, inside: int, blocks: int) -> Cost:
         """A cost with steps pulled out beforehand and blocks moved as one added."""
@@ -419,7 +470,8 @@ class _Search:
         # First those the order breaks: they raise the bound soonest.
         ranked.sort(key=lambda options: all(place[i] < place[j] for i, j in options[0]))
         best = None
-        kept_first = with_pairs(before, after, (pair for options in ranked for pair in options[0]))
+        first = [pair for options in ranked for pair in options[0]]
+        kept_first = _kept_whole(before, after, first, blocks)
         if kept_first is not None:
             best = self._cost(broken_by(kept_first[1]))
         if not self._beats(broken_by(after), best):
@@ -428,7 +480,7 @@ class _Search:
         def descend(depth: int, before: Sequence[int], after: Sequence[int]) -> None:
             nonlocal best
             for option in ranked[depth]:
-                more = with_pairs(before, after, option)
+                more = _kept_whole(before, after, option, blocks)
                 if more is None:
                     continue
                 broken = broken_by(more[1])
@@ -469,7 +521,7 @@ def _ways(
         return ()
     ways = [(list(joined[0]), list(joined[1]))]
     for options in choices:
-        more = [with_pairs(*way, option) for way in ways for option in options]
+        more = [_kept_whole(*way, option, blocks) for way in ways for option in options]
         ways = [way for way in more if way is not None]
         if len(ways) > MOST_WAYS:
             return None
@@ -512,6 +564,17 @@ def _apart(after: Sequence[int], blocks: tuple[int, ...]) -> list[int]:
         outside &= ~mask
         own |= dict.fromkeys(bits(mask), mask)
     return [mask & own.get(i, outside) for i, mask in enumerate(after)]
+
+
+def _kept_whole(
+    before: Sequence[int],
+    after: Sequence[int],
+    pairs: Iterable[tuple[int, int]],
+    blocks: tuple[int, ...],
+) -> tuple[list[int], list[int]] | None:
+    """A closure with pairs added; None when circular, or when a block would be parted."""
+    more = with_pairs(before, after, pairs)
+    return _joined(*more, blocks) if more and blocks else more
 
 
 def _joined(

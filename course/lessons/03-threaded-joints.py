@@ -26,7 +26,7 @@ soft = min((g.metal for g in tapped), key=lambda metal: metal.tensile_mpa)
 # ## Before you start
 #
 # - **Eye protection** whenever a nut is staked or anything is struck. Hard metal chips fly.
-# - **A bar that slips** puts you on the floor. Pull towards you, feet apart, palm open, and check that the socket is fully on. Never push with your weight.
+# - **A bar that slips** puts you on the floor. Pull towards you, feet apart, with the socket fully on. Where you can only push, push with the open palm, so that no knuckle is behind the bar. Never use your weight.
 # - **Pinch points:** two gears that lock the shafts also trap a finger. Hands out before anybody pulls.
 # - **No impact tools in aluminium:** not to start a bolt, not to run it down, not to tighten it. They neither feel a crossed thread nor stop in time.
 # - Sealants and locking compounds irritate skin and eyes. Gloves, ventilation, and their safety data sheets.

@@ -17,7 +17,7 @@ from twoshaft.models.bearing import (
     unseated,
 )
 from twoshaft.models.bearing.drag import turned
-from twoshaft.models.bearing.heat import support_change
+from twoshaft.models.bearing.heat import RING_STEEL, support_change
 from twoshaft.units.loader import load_unit, shipped_units
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.bearings import TaperBearing
@@ -192,7 +192,8 @@ def test_a_unit_without_bearings_has_nothing_to_audit(unit):
 @pytest.mark.parametrize(
     ("new", "says"),
     [
-        ({"arrangement": "inner-rings-together"}, "the spans leave -36.1 mm"),
+        ({"arrangement": "inner-rings-together"}, "close with a shim of -71.10 mm"),
+        ({"shaft_span_mm": 86.3}, "close with a shim of -0.10 mm"),
         ({"shim_set": "hub-spacers"}, "the shim set reaches the target over 0%"),
         ({"final_operation": "no-such-step"}, "there is no operation no-such-step"),
         (
@@ -251,3 +252,17 @@ def test_heat_sweeps(unit):
     pair = Pair.from_support(support, unit.bearings)
     preload = pair.preload(Q(0.06, "mm") + swept.total).m_as("N")
     assert (np.diff(preload) < 0).sum() >= 2
+
+
+@pytest.mark.parametrize("name", shipped_units())
+def test_an_even_warming_of_an_all_steel_unit_changes_no_setting(name):
+    """Spans, bearings and shim close, so that all grow alike (no fit lets go, none presses more)."""
+    bearings = load_unit(name).bearings
+    even = Warm(case_k=60, shaft_k=60, outer_ring_k=60, inner_ring_k=60)
+    for support in bearings.supports:
+        steel = support.model_copy(update={"case": RING_STEEL, "shaft": RING_STEEL})
+        assert abs(support_change(steel, bearings, even).total.m_as("um")) < 1e-6
+        shelf = bearings.shim_set_by_id(support.shim_set).thicknesses_mm
+        middle = Q(shelf[len(shelf) // 2], "mm")
+        # What the shim is off the one that closes grows too: 0.5 mm come to 0.3 um.
+        assert abs(support_change(steel, bearings, even, middle).total.m_as("um")) < 0.35

@@ -5,8 +5,8 @@ from __future__ import annotations
 from twoshaft.units.findings import Finding
 from twoshaft.units.unit import Unit
 
-# A shim and the measured tolerances fit into this much.
-_SPAN_PLAY_MM = 5.0
+# Spans are nominal: what is measured lies this much about them, the setting included.
+_SPAN_PLAY_MM = 0.5
 
 
 def audit_bearings(unit: Unit) -> tuple[Finding, ...]:
@@ -31,7 +31,7 @@ def audit_bearings(unit: Unit) -> tuple[Finding, ...]:
     from twoshaft.errors import OutOfRangeError
     from twoshaft.models import shim
     from twoshaft.models.bearing import Pair
-    from twoshaft.models.shim.stack import outer_closes
+    from twoshaft.models.bearing.heat import closing_shim_mm
 
     if unit.bearings_if_any is None:
         return ()
@@ -46,14 +46,18 @@ def audit_bearings(unit: Unit) -> tuple[Finding, ...]:
             operation = getattr(support, key)
             if operation is not None and operation not in unit.operation_by_id:
                 say(key, f"there is no operation {operation}", "name one of the operations")
-        rows = [unit.bearings.type_by_id(side) for side in (support.left, support.right)]
-        stands = sum(row.stand_mm for row in rows)
-        room = -outer_closes(support.arrangement) * (support.case_span_mm - support.shaft_span_mm)
-        if abs(room - stands) > _SPAN_PLAY_MM:
+        # Else an even warming of the whole unit would change its setting.
+        closing, shelf = (
+            closing_shim_mm(support, unit.bearings),
+            unit.bearings.shim_set_by_id(support.shim_set),
+        )
+        thin, thick = min(shelf.thicknesses_mm), shelf.at_most * max(shelf.thicknesses_mm)
+        if not thin - _SPAN_PLAY_MM <= closing <= thick + _SPAN_PLAY_MM:
             say(
                 "case_span_mm",
-                f"the spans leave {room:.1f} mm for two bearings that stand {stands:.1f} mm",
-                "check both spans and the arrangement",
+                f"spans and bearings close with a shim of {closing:.2f} mm, and the set goes from "
+                f"{thin:.2f} to {thick:.2f} mm",
+                "check both spans, without the shim, and the arrangement",
             )
         reach = shim.reach_of(support, unit.bearings)
         if not reach.ok:

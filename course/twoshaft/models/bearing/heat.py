@@ -205,7 +205,8 @@ def setting_change(
 def support_change(
     support: Support, bearings: Bearings, warm: Warm | None = None, shim: Q | None = None
 ) -> Change:
-    """Change of a support's setting; at its running temperature if ``warm`` is absent.
+    """Change of a support's setting; at its running temperature if ``warm`` is absent, with the
+    shim that closes its spans if ``shim`` is.
 
     Examples
     --------
@@ -220,12 +221,29 @@ def support_change(
     """
     if warm is None:
         warm = Warm(**support.running.model_dump())
+    if shim is None:
+        shim = Q(max(0.0, closing_shim_mm(support, bearings)), "mm")
     return setting_change(
         Seats.from_support(support, shim),
         elements(bearings.type_by_id(support.left)),
         elements(bearings.type_by_id(support.right)),
         warm,
     )
+
+
+def closing_shim_mm(support: Support, bearings: Bearings) -> float:
+    """The shim [mm] with which spans and bearings close without play or preload.
+
+    Examples
+    --------
+    >>> support = unit.bearings.support_by_id("differential")
+    >>> f"{closing_shim_mm(support, unit.bearings):.2f} mm"
+    '1.10 mm'
+    """
+    stands = sum(bearings.type_by_id(side).stand_mm for side in (support.left, support.right))
+    room = support.case_span_mm - support.shaft_span_mm
+    left_open = -outer_closes(support.arrangement) * room - stands
+    return shim_sign(support.arrangement, support.shim_place) * left_open
 
 
 def _outer_growth_m(seats: Seats, row, warm: Warm) -> float:

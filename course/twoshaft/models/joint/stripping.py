@@ -101,6 +101,9 @@ def _sheared_mm2(
 def boss_factor(ratio: float) -> float:
     """C1: how much of the thread's strength a boss of outer over thread diameter ``ratio`` keeps.
 
+    The constant is 2.61, as in VDI 2230 and with Alexander 1977 (both from memory): with it the
+    curve reaches 1 at 1.9, where it ends; 2.6, as an open library has it, would pass 1 there.
+
     Raises
     ------
     OutOfRangeError
@@ -109,9 +112,9 @@ def boss_factor(ratio: float) -> float:
     Examples
     --------
     >>> f"{boss_factor(1.5):.2f}", f"{boss_factor(2.0):.2f}"
-    ('0.85', '1.00')
+    ('0.84', '1.00')
     """
-    return 1.0 if ratio >= _BOSS_FULL else min(1.0, -(ratio**2) + 3.8 * ratio - 2.6)
+    return 1.0 if ratio >= _BOSS_FULL else -(ratio**2) + 3.8 * ratio - 2.61
 
 
 @border(ratio=Above("strength ratio of the threads"))

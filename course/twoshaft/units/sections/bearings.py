@@ -238,7 +238,7 @@ class Support(Section):
     """One shaft on its pair of opposed bearings.
 
     ``case_span_mm`` lies between the seats of the outer rings, ``shaft_span_mm`` between those of
-    the inner rings; they are what heat acts on. ``stack`` is what is measured to find the shim.
+    the inner rings, the shim left out of both; they are what heat acts on. ``stack`` is what is measured to find the shim.
     """
 
     id: Id
@@ -256,9 +256,9 @@ class Support(Section):
     shaft: Material
     """What the shaft is made of."""
     case_span_mm: Length
-    """Between the seats of the outer rings; heat acts on it [mm]."""
+    """Between the seats of the outer rings, without the shim; heat acts on it [mm]."""
     shaft_span_mm: Length
-    """Between the seats of the inner rings; heat acts on it [mm]."""
+    """Between the seats of the inner rings, without the shim; heat acts on it [mm]."""
     case_wall_mm: Length
     """Thickness of the case round the outer rings [mm]."""
     case_stiffness_n_per_um: float = Field(ge=10, le=5000)

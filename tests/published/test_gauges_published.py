@@ -95,6 +95,12 @@ def test_total_reading_is_twice_the_eccentricity():
     assert gauges.eccentricity(mm(max(turn) - min(turn))).m_as("mm") == pytest.approx(0.06)
 
 
+def test_an_oval_shows_half_the_difference_of_its_diameters():
+    """Plain geometry: between centres the dial goes from half the one diameter to half the other."""
+    turn = [gauges.run_out(mm(0), Q(a, "degree"), mm(0.08)).m_as("mm") for a in range(0, 361, 5)]
+    assert max(turn) - min(turn) == pytest.approx(0.04)
+
+
 def test_parallax_is_similar_triangles():
     """An eye 100 mm aside at 250 mm moves a line 0.3 mm above the scale by 0.12 mm."""
     assert gauges.parallax(mm(0.3), mm(100), mm(250)).m_as("mm") == pytest.approx(-0.12)

@@ -275,7 +275,7 @@ def run_out(
         Distance from the middle of the surface to the axis it turns about.
     turned : angle or array of angles
     out_of_round : length, optional
-        Half the difference of largest and smallest diameter of an oval.
+        Largest less smallest diameter of an oval, as a micrometer finds them.
 
     Examples
     --------
@@ -283,7 +283,7 @@ def run_out(
     '-0.10 millimeter'
     """
     oval = 0.0 if out_of_round_mm is None else out_of_round_mm
-    return eccentricity_mm * np.cos(turned_rad) + oval / 2 * np.cos(2 * turned_rad)
+    return eccentricity_mm * np.cos(turned_rad) + oval / 4 * np.cos(2 * turned_rad)
 
 
 @border("mm", total=Above("total reading", "mm", zero=True))

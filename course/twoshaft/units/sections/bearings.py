@@ -238,7 +238,8 @@ class Support(Section):
     """One shaft on its pair of opposed bearings.
 
     ``case_span_mm`` lies between the seats of the outer rings, ``shaft_span_mm`` between those of
-    the inner rings, the shim left out of both; they are what heat acts on. ``stack`` is what is measured to find the shim.
+    the inner rings, the shim left out of both; they are what heat acts on. ``stack`` is what is
+    measured to find the shim.
     """
 
     id: Id

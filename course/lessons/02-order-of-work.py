@@ -13,7 +13,7 @@
 from twoshaft.jobsheet import open_sheet
 from twoshaft.models import order
 from twoshaft.plots.tables import given_table
-from twoshaft.rigs import build_simulator, order_bench, rule_picture
+from twoshaft.rigs import build_simulator, order_bench, rule_picture, unit_section
 
 unit = open_sheet("order-of-work").unit
 whole = order.OrderTask.from_unit(unit)
@@ -28,6 +28,19 @@ name = {operation.id: operation.name for operation in unit.operations}
 # - Solvents, sealant and drained oil: gloves, ventilation, and their safety data sheets. Brake cleaner never near heat.
 #
 # On this page nothing can break. Try things.
+
+# %% [markdown]
+# ## The unit, cut open
+#
+# Below is the unit as a drafter draws it: cut through all its shafts, the shafts laid one below the other. What is cut is hatched; shafts, bolts, pins, balls and rollers are left whole. A thin line of dashes and dots is an axis, or the line where two gears meet.
+#
+# **Predict:** which part keeps most of the others from coming out? Find it, then read its name: point at it, tap it, or walk there with the arrow keys.
+
+# %% tags=["rig"]
+unit_section(unit)
+
+# %% [markdown]
+# The answer is the case: nothing of the gear train comes out before it is off. A part in the middle of the picture is reached late when the unit is taken apart, and fitted early when it is built.
 
 # %% [markdown]
 # ## An order, not the order
@@ -103,7 +116,7 @@ rule_picture(unit, focus=busiest)
 # %% [markdown]
 # ## What can be done next
 #
-# Step through a whole build. At every point the simulator shows what is ready, what is out of reach, which holds are on and what the clock says.
+# Step through a whole build. What is fitted is drawn, the step in hand is lit with the way it goes in, and what is not there yet is an outline. At every point the simulator shows what is ready, what is out of reach, which holds are on and what the clock says.
 #
 # **Predict** before each step: how many steps are ready now?
 

@@ -11,8 +11,11 @@ from scipy.optimize import isotonic_regression
 
 from twoshaft.models.order import OrderTask, model_order
 from twoshaft.models.order.snapshot import snapshot
-from twoshaft.plots.order import cell_states, rule_figure, rule_sentences, stage_figure
+from twoshaft.models.shape import fitted_after
+from twoshaft.plots.order import rule_figure, rule_sentences
 from twoshaft.plots.rule_layout import drawn_rules, rule_layout, spread
+from twoshaft.plots.unit_section import unit_figure
+from twoshaft.rigs.build import BuildSimulator
 from twoshaft.units import load_unit
 
 
@@ -81,26 +84,35 @@ def test_names_with_marks_of_markup_do_not_break_a_figure(make_unit):
     for figure in (
         rule_figure(task),
         rule_figure(task, "s01"),
-        stage_figure(task, snapshot(task, [])),
+        unit_figure(unit, 'A <b>"&'),
     ):
         ET.fromstring(figure)
 
 
-def test_stage_figure_counts_what_is_done(task):
-    order = model_order(task)
-    figure = stage_figure(task, snapshot(task, order[:12]))
-    assert f"12 of {len(order)} steps are done" in figure
-    ET.fromstring(figure)
-
-
-def test_cells_agree_with_the_bench(task):
+def test_the_build_is_drawn_as_it_stands(task):
+    """The parts of the steps done are fitted, those of the next one lit, whatever the order."""
     rng = random.Random(3)
-    for _ in range(20):
+    for _ in range(6):
         order = list(task.steps)
         rng.shuffle(order)
-        bench = snapshot(task, order[: rng.randrange(len(order))])
-        states = cell_states(task, bench)
-        filled = {step for step, state in states.items() if state in ("done", "hidden")}
-        assert filled == set(bench.done)
-        lost = {step for step, state in states.items() if state == "lost"}
-        assert lost == {step for step, _ in bench.lost_reach}
+        rig = BuildSimulator(task, order)
+        rig.hear({"type": "go", "position": rng.randrange(1, len(order))})
+        looks = rig.view["build"]["looks"]
+        bench = snapshot(task, order[: rig.position])
+        inside = dict(zip(task.steps, task.members, strict=True))
+        coming = inside[order[rig.position]]
+        lit = {part for part, look in looks.items() if look == "lit"}
+        fits = [op for op in coming if task.unit.operation_by_id[op].kind.value == "fit"]
+        assert lit >= {part for op in fits for part in task.unit.operation_by_id[op].parts}
+        there = fitted_after(task.unit, [op for step in bench.done for op in inside[step]])
+        absent = {part for part, look in looks.items() if look == "absent"}
+        assert absent.isdisjoint(there)
+        assert absent | there | lit == {part.id for part in task.unit.parts}
+
+
+def test_plain_copy_of_the_build_shows_it_in_section(task):
+    rig = BuildSimulator(task, model_order(task))
+    rig.hear({"type": "go", "position": 12})
+    copy = rig.plain_copy()
+    assert "tsu-absent" in copy and "<svg" in copy
+    ET.fromstring(copy[copy.index("<svg") : copy.index("</svg>") + 6])

@@ -22,6 +22,7 @@ import { renderSealant } from "./rigs/sealant.js";
 import { renderSeat } from "./rigs/seat.js";
 import { renderShims } from "./rigs/shims.js";
 import { renderThread } from "./rigs/thread.js";
+import { renderUnitSection } from "./rigs/unit_section.js";
 import { renderWholeBuild } from "./rigs/whole_build.js";
 import { renderWrench } from "./rigs/wrench.js";
 import { renderForm } from "./screens/form.js";
@@ -50,6 +51,7 @@ export const screens = {
   shims: renderShims,
   start: renderStart,
   thread: renderThread,
+  unit_section: renderUnitSection,
   whole_build: renderWholeBuild,
   wrench: renderWrench,
 };

@@ -29,6 +29,12 @@ FONT = 'system-ui, -apple-system, "Segoe UI", "Noto Sans", "DejaVu Sans", sans-s
 INK_NOW = f"var(--jp-content-font-color1, {INK})"
 PAPER_NOW = f"var(--jp-layout-color1, {PAPER})"
 QUIET_NOW = f"color-mix(in srgb, {INK_NOW} 75%, {PAPER_NOW})"
+ACTION_NOW = f"var(--ts-accent, {ACCENT})"
+LIT_NOW = f"color-mix(in srgb, {ACTION_NOW} 28%, {PAPER_NOW})"
+CAST_NOW = f"color-mix(in srgb, {INK_NOW} 7%, {PAPER_NOW})"
+SOFT_NOW = f"color-mix(in srgb, {INK_NOW} 82%, {PAPER_NOW})"
+BEHIND_NOW = f"color-mix(in srgb, {INK_NOW} 3%, {PAPER_NOW})"
+ABSENT_NOW = f"color-mix(in srgb, {INK_NOW} 45%, {PAPER_NOW})"
 
 
 def css_variables() -> str:

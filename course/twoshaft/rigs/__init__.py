@@ -19,6 +19,7 @@ from twoshaft.rigs.sealant import SealantRig, sealant_rig
 from twoshaft.rigs.seat import SealSeat, seal_seat
 from twoshaft.rigs.shims import ShimBench, shim_bench
 from twoshaft.rigs.thread import ThreadChooser, thread_chooser
+from twoshaft.rigs.unit_section import UnitSection, unit_section
 from twoshaft.rigs.whole_build import WholeBuild, whole_build
 from twoshaft.rigs.wrench import WrenchBench, wrench_bench
 from twoshaft.rigs.written import reading_table
@@ -43,6 +44,7 @@ __all__ = [
     "SealantRig",
     "ShimBench",
     "ThreadChooser",
+    "UnitSection",
     "WholeBuild",
     "WrenchBench",
     "build_simulator",
@@ -66,6 +68,7 @@ __all__ = [
     "sealant_rig",
     "shim_bench",
     "thread_chooser",
+    "unit_section",
     "whole_build",
     "wrench_bench",
 ]

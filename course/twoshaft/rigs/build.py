@@ -12,8 +12,10 @@ from twoshaft.errors import UnitFileError
 from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.order import OrderTask, Reason, model_order
 from twoshaft.models.order.snapshot import Running, Snapshot, snapshot
+from twoshaft.models.shape import BuildShown, build_shown
 from twoshaft.plots.drawing import html_list
-from twoshaft.plots.order import stage_figure
+from twoshaft.plots.unit_section import unit_figure
+from twoshaft.rigs.unit_section import build_state, picture_of
 from twoshaft.rigs.words import STATE_OF, WORDS, minutes, named, part_names, why
 from twoshaft.units.unit import Unit
 
@@ -31,11 +33,12 @@ class BuildSimulator(Screen):
 
     screen = "build"
 
+    picture = traitlets.Dict().tag(sync=True)
     view = traitlets.Dict().tag(sync=True)
 
     def __init__(self, task: OrderTask, sequence: Iterable[str]) -> None:
         self.task, self.sequence, self.position = task, list(sequence), 0
-        super().__init__(view=self._look())
+        super().__init__(picture=picture_of(task.unit), view=self._look())
 
     def hear(self, message: dict[str, Any]) -> None:
         """Go to a place in the order, or take another step next."""
@@ -69,12 +72,19 @@ class BuildSimulator(Screen):
             "count": len(self.sequence),
             "next": task.label(coming[0]) if coming else "",
             "happened": self._happened(bench, tried),
-            "figure": stage_figure(task, bench),
+            "build": build_state(task.unit, self._shown(bench)),
             "finding": self._finding(bench),
             "facts": self._facts(bench),
             "ready": task.labelled(bench.ready),
             "waiting": task.labelled(step for step in left if step not in bench.ready),
         }
+
+    def _shown(self, bench: Snapshot) -> BuildShown:
+        """The unit as it stands, with the next step of the order in hand."""
+        members = dict(zip(self.task.steps, self.task.members, strict=True))
+        done = [id for step in bench.done for id in members[step]]
+        coming = self.sequence[self.position : self.position + 1]
+        return build_shown(self.task.unit, done, [id for step in coming for id in members[step]])
 
     def _happened(self, bench: Snapshot, tried: list[str]) -> str:
         if not tried:
@@ -134,12 +144,16 @@ class BuildSimulator(Screen):
         """Steps done so far."""
         return snapshot(self.task, self.sequence[: self.position]).done
 
+    def _figure(self) -> str:
+        bench = snapshot(self.task, self.sequence[: self.position])
+        return unit_figure(self.task.unit, self.finding, self._shown(bench))
+
     def plain_copy(self) -> str:
         """The bench as HTML."""
         facts = (f"{word}: {text}" for word, text in self.view["facts"])
         return (
             f"<p><b>{escape(self.finding)}</b></p><p>{escape(self.view['happened'])}</p>"
-            f"{self.view['figure']}{html_list(facts)}"
+            f"{self._figure()}{html_list(facts)}"
         )
 
 

@@ -183,7 +183,7 @@ class _Reader:
         self.count += 1
         if id(yaml) in self.open or self.count > MOST_NODES:
             raise UnitFileError(
-                "an alias (*name) repeats itself without end",
+                "it holds too many values, or an alias (*name) repeats itself without end",
                 where=f"{self.name}, line {line}",
                 mend="write the values out instead",
             )

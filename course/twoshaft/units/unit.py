@@ -28,12 +28,13 @@ from twoshaft.units.sections.order import (
     Together,
     Tool,
 )
+from twoshaft.units.sections.shapes import Shapes
 from twoshaft.units.sections.shift import Shift
 from twoshaft.units.source import Node
 
 S = TypeVar("S", bound=Section)
 
-PHYSICS = ("fasteners", "fits", "bearings", "faces", "gear_train", "shift", "faults")
+PHYSICS = ("fasteners", "fits", "bearings", "faces", "gear_train", "shift", "faults", "shapes")
 """Sections that a unit may lack, by their names here."""
 
 
@@ -88,6 +89,8 @@ class Unit(Section):
     """The selector mechanism and its lockout. May be left out."""
     faults_if_any: Faults | None = _section("faults")
     """Checks of the finished unit, and ways to build it wrongly. May be left out."""
+    shapes_if_any: Shapes | None = _section("shapes")
+    """Where every part lies and what form it has. May be left out: a schematic is drawn then."""
 
     _source: Node | None = PrivateAttr(default=None)
 
@@ -156,6 +159,11 @@ class Unit(Section):
     def faults(self) -> Faults:
         """The section; UnitFileError where the file has none."""
         return self._needed("faults", self.faults_if_any)
+
+    @property
+    def shapes(self) -> Shapes:
+        """The section; UnitFileError where the file has none."""
+        return self._needed("shapes", self.shapes_if_any)
 
     def _needed(self, section: str, there: S | None) -> S:
         if there is None:

@@ -793,6 +793,26 @@ def unit_try(
                     _say(f"  {words}: {why}")
 
 
+@unit_app.command("draw")
+def unit_draw(
+    file: Annotated[str, typer.Argument(help="A unit file, or the id of a shipped unit.")],
+    svg: Annotated[
+        Path | None, typer.Option("--svg", help="Also write the picture to this file.")
+    ] = None,
+) -> None:
+    """Print the shapes of a unit as a section to correct; a schematic where it has none."""
+    from twoshaft.models.shape.draft import draft
+    from twoshaft.plots.unit_section import unit_figure
+    from twoshaft.stored.writing import write_file
+    from twoshaft.units import load_unit
+
+    unit = load_unit(file)
+    print(draft(unit), end="")
+    if svg is not None:
+        write_file(svg, unit_figure(unit, f"{unit.identity.name} in section"))
+        print(f"The picture is in {svg}.", file=sys.stderr)
+
+
 @unit_app.command("fields")
 def unit_fields() -> None:
     """Print what every field of a unit file says, with its unit and an example."""

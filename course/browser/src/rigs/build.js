@@ -4,6 +4,7 @@
 
 import { factRows, make, namedButton, optionsOf, withOrder } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
+import { unitPicture } from "../parts/unit_picture.js";
 
 /**
  * Kept in the tab order, so that the keyboard stays where it was.
@@ -21,12 +22,8 @@ export function renderSimulator({ model, el }) {
   const finding = make("p", { class: "ts-finding" });
   const happened = make("p", { class: "ts-happened", role: "status" });
   const next = make("p", { class: "ts-hint" });
-  const figure = make("div", {
-    class: "ts-scroll ts-fit",
-    tabindex: "0",
-    role: "region",
-    "aria-label": "The unit by stages",
-  });
+  const picture = unitPicture(model.get("picture"));
+  const inPicture = make("p", { class: "ts-hint", role: "status" });
   const facts = make("dl", { class: "ts-facts" });
   const ready = make("div", { class: "ts-ready" });
   const waiting = make("select", {
@@ -98,7 +95,8 @@ export function renderSimulator({ model, el }) {
     controls,
     happened,
     next,
-    figure,
+    inPicture,
+    ...picture.nodes,
     facts,
     make("p", { class: "ts-prompt" }, "Do another step next"),
     ready,
@@ -109,7 +107,6 @@ export function renderSimulator({ model, el }) {
     ),
   );
 
-  let shown = "";
   function show() {
     const view = model.get("view");
     finding.textContent = view.finding;
@@ -117,7 +114,8 @@ export function renderSimulator({ model, el }) {
     next.textContent = view.next
       ? `Next in this order: ${view.next}`
       : "This is the end of the order.";
-    if (shown !== view.figure) figure.innerHTML = shown = view.figure;
+    inPicture.textContent = view.build.words;
+    picture.show(view.build);
     facts.replaceChildren(...factRows(view.facts));
     const held = ready.contains(document.activeElement);
     ready.replaceChildren(

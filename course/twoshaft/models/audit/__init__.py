@@ -15,6 +15,7 @@ from twoshaft.models.audit.fits import audit_fits
 from twoshaft.models.audit.ways import audit_ways
 from twoshaft.models.faults.audit import audit_faults
 from twoshaft.models.geartrain.audit import audit_gear_train
+from twoshaft.models.shape.audit import audit_shapes
 from twoshaft.models.shift.audit import audit_shift
 from twoshaft.units import load_unit
 from twoshaft.units.findings import Finding, error_of
@@ -27,6 +28,7 @@ __all__ = [
     "audit_faults",
     "audit_fits",
     "audit_gear_train",
+    "audit_shapes",
     "audit_shift",
     "audit_unit",
     "audit_ways",
@@ -40,6 +42,7 @@ _AUDITS = (
     audit_faces,
     audit_shift,
     audit_gear_train,
+    audit_shapes,
 )
 
 

@@ -1,0 +1,47 @@
+"""Shapes of a unit's parts: where they lie, how a section through them looks, what is built.
+
+No drawing in here: ``plots/unit_section.py`` draws what this gives.
+"""
+
+from __future__ import annotations
+
+from twoshaft.models.shape.axes import axis_heights, axis_places, centre_distance, working_radii
+from twoshaft.models.shape.blocking import in_the_way, overlaps
+from twoshaft.models.shape.draft import draft
+from twoshaft.models.shape.forms import gear_radii
+from twoshaft.models.shape.pieces import Piece, Role
+from twoshaft.models.shape.schematic import schematic, shapes_of
+from twoshaft.models.shape.section import Drawn, Section, ViewSection, section_of
+from twoshaft.models.shape.state import (
+    BuildShown,
+    StepShown,
+    build_shown,
+    fitted_after,
+    on_the_bench,
+    step_shown,
+)
+
+__all__ = [
+    "BuildShown",
+    "Drawn",
+    "Piece",
+    "Role",
+    "Section",
+    "StepShown",
+    "ViewSection",
+    "axis_heights",
+    "axis_places",
+    "build_shown",
+    "centre_distance",
+    "draft",
+    "fitted_after",
+    "gear_radii",
+    "in_the_way",
+    "on_the_bench",
+    "overlaps",
+    "schematic",
+    "section_of",
+    "shapes_of",
+    "step_shown",
+    "working_radii",
+]

@@ -1,0 +1,74 @@
+"""Section of a case or cover: walls round its rooms, bosses added, bores taken out."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from twoshaft.models.shape.pieces import Outline, Piece, Role
+from twoshaft.models.shape.typical import WALL_MM
+from twoshaft.units.sections.shapes import Shell
+
+_FAR_MM = 5000.0
+
+
+def shell_pieces(shell: Shell, heights: Mapping[str, float]) -> list[Piece]:
+    """What is cut of a shell, in the section through all its axes.
+
+    Parameters
+    ----------
+    shell : Shell
+    heights : mapping of str to float
+        How far below the first axis of the view each axis lies [mm].
+
+    Examples
+    --------
+    >>> from twoshaft.models.shape.axes import axis_heights
+    >>> case = next(one for one in unit.shapes.solids if one.kind == "shell")
+    >>> {piece.role.value for piece in shell_pieces(case, axis_heights(unit, unit.shapes))}
+    {'cut'}
+    """
+    from shapely import box, union_all
+
+    wall = shell.wall_mm or WALL_MM
+    rooms = union_all(
+        [
+            box(room.z_mm[0], heights[room.axis] - room.radius_mm,
+                room.z_mm[1], heights[room.axis] + room.radius_mm)
+            for room in shell.rooms
+        ]
+    )  # fmt: skip
+    metal = rooms.buffer(wall, join_style="mitre").difference(rooms)
+    for flange in shell.flanges:
+        rim = rooms.buffer(wall + flange.reach_mm, join_style="mitre").difference(rooms)
+        metal = metal.union(rim.intersection(_slice(*flange.z_mm)))
+    metal = metal.intersection(_slice(*shell.z_mm))
+    for boss in shell.bosses:
+        if boss.outside_mm is not None:
+            metal = metal.union(_block(boss.z_mm, heights[boss.axis], boss.outside_mm))
+    for boss in shell.bosses:
+        if boss.bore_mm is not None:
+            metal = metal.difference(_block(boss.z_mm, heights[boss.axis], boss.bore_mm))
+    return [Piece(Role.CUT, *outlines) for outlines in _outlines(metal)]
+
+
+def _slice(z0: float, z1: float) -> Any:
+    from shapely import box
+
+    return box(z0, -_FAR_MM, z1, _FAR_MM)
+
+
+def _block(z: tuple[float, float], axis: float, diameter: float) -> Any:
+    from shapely import box
+
+    return box(z[0], axis - diameter / 2, z[1], axis + diameter / 2)
+
+
+def _outlines(area: Any) -> list[tuple[Outline, tuple[Outline, ...]]]:
+    """Outer outline and holes of each connected area."""
+    areas = getattr(area, "geoms", [area])
+    return [
+        (tuple(one.exterior.coords)[:-1], tuple(tuple(hole.coords)[:-1] for hole in one.interiors))
+        for one in areas
+        if one.geom_type == "Polygon" and one.area > 0.01
+    ]

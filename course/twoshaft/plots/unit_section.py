@@ -1,0 +1,467 @@
+"""A whole unit in developed section, to scale, and the state of its build.
+
+The plane of the section is folded through the shafts. Conventions: thick outlines, thin hatching,
+chain lines for axes and pitch lines, shafts, bolts, pins and rolling elements not cut, thin parts
+solid (ISO 128-2, -3); gears with their pitch line and teeth not hatched (ISO 2203); threads by a
+thin line at the root (ISO 6410-1); springs by their line (ISO 2162-1).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from html import escape
+from itertools import groupby
+
+from twoshaft.models.shape import BuildShown, Drawn, Piece, Role, Section, ViewSection, section_of
+from twoshaft.models.shape.schematic import shapes_of
+from twoshaft.plots import style
+from twoshaft.units.kept import kept
+from twoshaft.units.unit import Unit
+
+PX_PER_MM = 2.0
+_EDGE_PX, _HEAD_PX, _FOOT_PX, _BETWEEN_PX = 44.0, 34.0, 30.0, 70.0
+_OVER_MM = 7.0  # how far an axis stands out beyond its parts
+_ARROW_MM, _OFF_MM = 24.0, 4.0
+_TOUCH_MM = 0.7  # solids nearer than this are hatched differently
+_SHELL_HATCHES = ((45, 13), (135, 13), (45, 10), (135, 10))
+_HATCHES = ((135, 6), (45, 6), (135, 8.5), (45, 8.5), (135, 4.5), (45, 4.5))
+_THICK, _THIN = 0.8 * style.THICK_PX, 0.4 * style.THICK_PX  # two to one, ISO 128-2
+_ROUND = 1
+
+
+def _hatch_id(turn: float, gap: float) -> str:
+    return f"tsu-h{turn:g}-{gap:g}".replace(".", "_")
+
+
+_CSS = (
+    f".tsu-cut,.tsu-whole,.tsu-box{{stroke:{style.INK_NOW};stroke-width:{_THICK};"
+    "stroke-linejoin:round}"
+    f".tsu-whole,.tsu-box{{fill:{style.PAPER_NOW}}}"
+    f".tsu-thin{{fill:{style.INK_NOW};stroke:{style.INK_NOW};stroke-width:{_THIN}}}"
+    f".tsu-soft{{fill:{style.SOFT_NOW};stroke:{style.INK_NOW};stroke-width:{_THIN}}}"
+    f".tsu-behind{{fill:{style.BEHIND_NOW};stroke:{style.INK_NOW};stroke-width:{_THIN}}}"
+    f".tsu-line,.tsu-coil{{fill:none;stroke:{style.INK_NOW};stroke-width:{_THIN}}}"
+    f".tsu-coil{{stroke-width:{_THICK}}}"
+    f".tsu-pitch,.tsu-axis{{fill:none;stroke:{style.INK_NOW};stroke-width:{_THIN};"
+    "stroke-dasharray:12 2.5 2 2.5}"
+    f".tsu-hatch{{stroke:{style.INK_NOW};stroke-width:{_THIN}}}"
+    f".tsu-ground{{fill:{style.PAPER_NOW}}}.tsu-metal{{fill:{style.CAST_NOW}}}"
+    f".tsu-t{{font:{style.SMALL_PX}px {style.FONT};fill:{style.INK_NOW}}}"
+    f".tsu-v{{font:600 {style.TEXT_PX}px {style.FONT};fill:{style.INK_NOW}}}"
+    f".tsu-on{{paint-order:stroke;stroke:{style.PAPER_NOW};stroke-width:4;stroke-linejoin:round}}"
+    f".tsu-absent>*>*{{fill:none;stroke:{style.ABSENT_NOW};stroke-width:{_THIN};"
+    "stroke-dasharray:4 3}"
+    ".tsu-absent .tsu-behind,.tsu-absent .tsu-pitch,.tsu-absent .tsu-line{stroke:none}"
+    ".tsu-bench{opacity:.5}"
+    f".tsu-absent text{{stroke:none;fill:{style.QUIET_NOW}}}"
+    f".tsu-lit .tsu-cut,.tsu-lit .tsu-whole,.tsu-lit .tsu-box,.tsu-lit .tsu-thin,"
+    f".tsu-lit .tsu-soft{{fill:{style.LIT_NOW};stroke:{style.ACTION_NOW};"
+    f"stroke-width:{1.5 * style.THICK_PX};stroke-dasharray:none}}"
+    f".tsu-lit .tsu-coil,.tsu-lit .tsu-line{{stroke:{style.ACTION_NOW};"
+    f"stroke-width:{style.THICK_PX};stroke-dasharray:none}}"
+    f".tsu-way{{fill:none;stroke:{style.ACTION_NOW};stroke-width:{2 * style.THICK_PX}}}"
+    f".tsu-head{{fill:{style.ACTION_NOW};stroke:none}}"
+)
+
+
+@dataclass(frozen=True)
+class Placed:
+    """Where a view stands in the picture: its offset in pixels."""
+
+    view: ViewSection
+    x: float
+    y: float
+
+    def px(self, z: float, height: float) -> tuple[float, float]:
+        """A place of the section in pixels of the picture."""
+        return self.x + z * PX_PER_MM, self.y + height * PX_PER_MM
+
+
+@dataclass(frozen=True)
+class UnitPicture:
+    """The picture of a unit, before any state of the build.
+
+    Attributes
+    ----------
+    width, height : float
+        Its size [px].
+    placed : tuple of Placed
+    body : str
+        Everything but the state, as SVG parts.
+    words : str
+        What is where, as text.
+    """
+
+    width: float
+    height: float
+    placed: tuple[Placed, ...]
+    body: str
+    words: str
+
+
+@kept()
+def unit_picture(unit: Unit) -> UnitPicture:
+    """Draw a unit once; what is fitted and in hand is marked on it by classes.
+
+    Parameters
+    ----------
+    unit : Unit
+    """
+    section = section_of(unit)
+    placed, width, height = _layout(section)
+    hatches = _hatching(section)
+    parts = []
+    for one in placed:
+        parts += _view(unit, one, hatches)
+    foot = "Drawn to scale; distances of neighbouring shafts are true."
+    if not section.own:
+        foot = "A schematic by usual proportions: the unit file gives no shapes."
+    parts.append(f'<text class="tsu-t" x="{_EDGE_PX:.0f}" y="{height - 9:.0f}">{foot}</text>')
+    return UnitPicture(width, height, placed, _patterns() + "".join(parts), _words(unit, section))
+
+
+def unit_figure(unit: Unit, title: str, shown: BuildShown | None = None) -> str:
+    """A unit in section as one SVG element, each part a group with its name and place.
+
+    Parameters
+    ----------
+    unit : Unit
+    title : str
+        What the picture shows, as a sentence.
+    shown : BuildShown, optional
+        The state of the build; by default everything is in its place.
+
+    Returns
+    -------
+    str
+        Groups have the class ``tsu-part`` and the part in ``data-part``.
+    """
+    picture = unit_picture(unit)
+    body, marks, told = picture.body, "", picture.words
+    if shown is not None:
+        for part in unit.parts:
+            look = part_look(shown, part.id)
+            if look != "fitted":
+                body = body.replace(_opening(part.id), _opening(part.id, f"tsu-{look}"))
+        marks, told = step_marks(unit, shown), f"{shown.words} {told}"
+    return (
+        f'<svg xmlns="http://www.w3.org/2000/svg" class="twoshaft-figure" role="img" '
+        f'viewBox="0 0 {picture.width:.0f} {picture.height:.0f}" width="{picture.width:.0f}" '
+        f'height="{picture.height:.0f}" aria-label="{escape(title)}">'
+        f"<title>{escape(title)}</title><desc>{escape(told)}</desc><style>{_CSS}</style>"
+        f'{body}<g class="tsu-marks">{marks}</g></svg>'
+    )
+
+
+def parts_in_order(unit: Unit) -> list[tuple[str, str, str]]:
+    """Every part with its name and where it lies, view by view, from top and front.
+
+    Parameters
+    ----------
+    unit : Unit
+
+    Returns
+    -------
+    list of (id, name, place)
+    """
+    axes = {axis.id: axis.name for axis in shapes_of(unit).axes}
+    names = {part.id: part.name for part in unit.parts}
+    found: dict[str, tuple[str, str, str]] = {}
+    for view in section_of(unit).views:
+        rows = {axis: k for k, (axis, _) in enumerate(view.axes)}
+        for one in sorted(view.drawn, key=lambda d: (rows[d.solid.axis], d.bounds[0])):
+            part = one.solid.part
+            if part in names and part not in found:
+                found[part] = (part, names[part], _where(one, axes))
+    return list(found.values())
+
+
+def part_look(shown: BuildShown, part: str) -> str:
+    """How a part looks in a state: ``lit``, ``fitted``, on the ``bench``, or ``absent``."""
+    if shown.step is not None and part in shown.step.parts:
+        return "lit"
+    if part in shown.bench:
+        return "bench"
+    return "fitted" if part in shown.fitted else "absent"
+
+
+def step_marks(unit: Unit, shown: BuildShown) -> str:
+    """Arrow and words of the step in hand, as SVG parts; empty where there is nothing to see.
+
+    Parameters
+    ----------
+    unit : Unit
+    shown : BuildShown
+    """
+    step = shown.step
+    if step is None or not step.parts:
+        return ""
+    marks: list[str] = []
+    labelled = False
+    for placed in unit_picture(unit).placed:
+        lit = [one for one in placed.view.drawn if one.solid.part in step.parts]
+        if not lit:
+            continue
+        ways = dict.fromkeys((one.solid.way or step.way) if step.way else None for one in lit)
+        for way in ways:
+            some = [one for one in lit if not step.way or (one.solid.way or step.way) == way]
+            marks.append(_arrow(placed, _around(some), way, step.leaves))
+        if not labelled:
+            marks.append(_label(placed, _around(lit), next(iter(ways)), _label_words(unit, shown)))
+            labelled = True
+    return "".join(marks)
+
+
+def _layout(section: Section) -> tuple[tuple[Placed, ...], float, float]:
+    """The first view on the left, the others one below the other on its right."""
+    placed: list[Placed] = []
+    left, top, width, height = _EDGE_PX, _HEAD_PX, 0.0, 0.0
+    for k, view in enumerate(section.views):
+        z0, y0, z1, y1 = view.bounds
+        placed.append(Placed(view, left - z0 * PX_PER_MM, top - y0 * PX_PER_MM))
+        wide, tall = (z1 - z0) * PX_PER_MM, (y1 - y0) * PX_PER_MM
+        width, height = max(width, left + wide + _EDGE_PX), max(height, top + tall + _FOOT_PX)
+        if k == 0:
+            left += wide + _BETWEEN_PX
+        else:
+            top += tall + _HEAD_PX + GAP_PX
+    return tuple(placed), width, height
+
+
+GAP_PX = 3.0 * style.GRID_PX
+
+
+def _hatching(section: Section) -> dict[str, str]:
+    """Hatch of each solid by id: neighbours differ."""
+    from shapely import Polygon, STRtree, union_all
+
+    hatches: dict[str, str] = {}
+    for view in section.views:
+        cut = [
+            (one, union_all([Polygon(p.outline, p.holes).buffer(0) for p in one.pieces
+                             if p.role is Role.CUT]))
+            for one in view.drawn if any(p.role is Role.CUT for p in one.pieces)
+        ]  # fmt: skip
+        tree = STRtree([area for _, area in cut])
+        number: dict[int, int] = {}
+        for k, (one, area) in enumerate(cut):
+            near = tree.query(area, predicate="dwithin", distance=_TOUCH_MM)
+            taken = {number[j] for j in near if j in number}
+            choice = _SHELL_HATCHES if one.solid.kind == "shell" else _HATCHES
+            free = (n for n in range(len(choice)) if n not in taken)
+            # a shell and what lies in it never share a hatch: they have kinds of their own
+            number[k] = next(free, k % len(choice))
+            hatches[one.solid.id] = _hatch_id(*choice[number[k]])
+    return hatches
+
+
+def _patterns() -> str:
+    made = []
+    for ground, choice in (("tsu-metal", _SHELL_HATCHES), ("tsu-ground", _HATCHES)):
+        for turn, gap in choice:
+            made.append(
+                f'<pattern id="{_hatch_id(turn, gap)}" width="{gap}" height="{gap}" '
+                f'patternUnits="userSpaceOnUse" patternTransform="rotate({turn - 90})">'
+                f'<rect class="{ground}" width="{gap}" height="{gap}"/>'
+                f'<line class="tsu-hatch" x1="0" x2="{gap}" y1="{gap / 2}" y2="{gap / 2}"/>'
+                "</pattern>"
+            )
+    return f"<defs>{''.join(made)}</defs>"
+
+
+def _opening(part: str, look: str = "") -> str:
+    return f'<g class="tsu-part{" " * bool(look)}{look}" data-part="{part}"'
+
+
+def _view(unit: Unit, placed: Placed, hatches: dict[str, str]) -> list[str]:
+    view = placed.view
+    z0, y0, _, _ = view.bounds
+    x, top = placed.px(z0, y0)
+    made = [f'<text class="tsu-v" x="{x:.0f}" y="{top - 14:.0f}">{escape(view.name)}</text>']
+    names = {axis.id: axis.name for axis in shapes_of(unit).axes}
+    # what is seen through bores lies behind every part, the narrower bore before the wider
+    for one in sorted(view.drawn, key=_width, reverse=True):
+        seen = "".join(_piece(placed, p, None) for p in one.pieces if p.role is Role.BEHIND)
+        if seen:
+            made.append(_group(one.solid.part, f"<g>{seen}</g>"))
+    for part, group in groupby(view.drawn, key=lambda one: one.solid.part):
+        inside = "".join(_solid(placed, one, names, hatches) for one in group)
+        name = unit.part_by_id[part].name if part in unit.part_by_id else part
+        made.append(_group(part, f"<title>{escape(name)}</title>{inside}" if part else inside))
+    for axis, height in view.axes:
+        along = [one.bounds for one in view.drawn if one.solid.axis == axis
+                 and one.solid.kind not in ("shell", "box")]  # fmt: skip
+        if along:
+            (x0, y), (x1, _) = (
+                placed.px(min(one[0] for one in along) - _OVER_MM, height),
+                placed.px(max(one[2] for one in along) + _OVER_MM, height),
+            )
+            made.append(f'<path class="tsu-axis" d="M{x0:.1f} {y:.1f}H{x1:.1f}"/>')
+    return made
+
+
+def _group(part: str | None, inside: str) -> str:
+    return f"<g>{inside}</g>" if part is None else f"{_opening(part)}>{inside}</g>"
+
+
+def _width(one: Drawn) -> float:
+    """Height of what is seen behind a solid."""
+    seen = [y for piece in one.pieces if piece.role is Role.BEHIND for _, y in piece.outline]
+    return max(seen) - min(seen) if seen else 0.0
+
+
+def _solid(placed: Placed, one: Drawn, axes: dict[str, str], hatches: dict[str, str]) -> str:
+    where = _where(one, axes)
+    drawn = "".join(
+        _piece(placed, piece, hatches.get(one.solid.id))
+        for piece in one.pieces
+        if piece.role is not Role.BEHIND
+    )
+    if one.solid.kind == "box":
+        drawn += _box_name(placed, one)
+    return (
+        f'<g data-solid="{one.solid.id}"><title>{escape(one.name)}</title>'
+        f"<desc>{escape(where)}</desc>{drawn}</g>"
+    )
+
+
+def _piece(placed: Placed, piece: Piece, hatch: str | None) -> str:
+    path = "".join(_path(placed, line, piece.closed) for line in (piece.outline, *piece.holes))
+    fill = f' fill="url(#{hatch})" fill-rule="evenodd"' if piece.role is Role.CUT else ""
+    return f'<path class="tsu-{piece.role.value}"{fill} d="{path}"/>'
+
+
+def _path(placed: Placed, line: Iterable[tuple[float, float]], closed: bool) -> str:
+    points = [placed.px(*point) for point in line]
+    drawn = "L".join(f"{x:.{_ROUND}f} {y:.{_ROUND}f}" for x, y in points)
+    return f"M{drawn}{'Z' if closed else ''}"
+
+
+def _box_name(placed: Placed, one: Drawn) -> str:
+    from twoshaft.plots.drawing import fitted_lines
+
+    z0, y0, z1, y1 = one.bounds
+    x, y = placed.px((z0 + z1) / 2, (y0 + y1) / 2)
+    lines = fitted_lines(one.name, int((z1 - z0) * PX_PER_MM / 6.2), 2)
+    first = y - (len(lines) - 1) * 7 + 4
+    return "".join(
+        f'<text class="tsu-t" text-anchor="middle" x="{x:.1f}" y="{first + 14 * k:.1f}">'
+        f"{escape(line)}</text>"
+        for k, line in enumerate(lines)
+    )
+
+
+def _arrow(placed: Placed, bounds: tuple[float, ...], way: str | None, leaves: bool) -> str:
+    """An arrow along the way in, outside the lit parts; a ring round what is worked at."""
+    z0, y0, z1, y1 = bounds
+    middle = (y0 + y1) / 2
+    if way in ("rear", "by-hand"):
+        ends = (z1 + _OFF_MM + _ARROW_MM, middle), (z1 + _OFF_MM, middle)
+    elif way == "front":
+        ends = (z0 - _OFF_MM - _ARROW_MM, middle), (z0 - _OFF_MM, middle)
+    elif way == "outside":
+        _, top, _, low = placed.view.bounds
+        z = (z0 + z1) / 2
+        above = y0 - top <= low - y1
+        near, far = (
+            (y0 - _OFF_MM, y0 - _OFF_MM - _ARROW_MM)
+            if above
+            else (y1 + _OFF_MM, y1 + _OFF_MM + _ARROW_MM)
+        )
+        ends = (z, far), (z, near)
+    else:
+        return ""
+    start, end = (placed.px(*one) for one in (ends[::-1] if leaves else ends))
+    dx, dy = end[0] - start[0], end[1] - start[1]
+    long = (dx * dx + dy * dy) ** 0.5
+    ux, uy = dx / long, dy / long
+    base = end[0] - 12 * ux, end[1] - 12 * uy
+    head = (
+        end,
+        (base[0] - 7 * uy, base[1] + 7 * ux),
+        (base[0] + 7 * uy, base[1] - 7 * ux),
+    )
+    points = " ".join(f"{x:.1f},{y:.1f}" for x, y in head)
+    return (
+        f'<path class="tsu-way" d="M{start[0]:.1f} {start[1]:.1f}L{base[0]:.1f} {base[1]:.1f}"/>'
+        f'<polygon class="tsu-head" points="{points}"/>'
+    )
+
+
+def _around(some: list[Drawn]) -> tuple[float, float, float, float]:
+    """What several solids take up: least z and height, most z and height [mm]."""
+    corners = [one.bounds for one in some]
+    low = [min(corner[k] for corner in corners) for k in (0, 1)]
+    high = [max(corner[k] for corner in corners) for k in (2, 3)]
+    return low[0], low[1], high[0], high[1]
+
+
+def _label_words(unit: Unit, shown: BuildShown) -> list[str]:
+    assert shown.step is not None
+    step = shown.step
+    names = [unit.part_by_id[part].name for part in step.parts]
+    lines = [names[0] if len(names) == 1 else f"{names[0]} and {len(names) - 1} more"]
+    if step.way == "by-hand":
+        lines.append("bent by hand round what it passes")
+    if step.with_what:
+        lines.append(f"with {', '.join(step.with_what).lower()}")
+    return lines
+
+
+def _label(placed: Placed, bounds: tuple[float, ...], way: str | None, lines: list[str]) -> str:
+    """Words of the step near its parts, inside the picture."""
+    z0, y0, z1, y1 = bounds
+    x, y = placed.px(z1 if way != "front" else z0, (y0 + y1) / 2)
+    _, top = placed.px(0, placed.view.bounds[1])
+    y = max(y - 26 - 16 * (len(lines) - 1), top + 12)
+    left, right = (
+        placed.px(placed.view.bounds[0], 0)[0],
+        placed.px(placed.view.bounds[2], 0)[0],
+    )
+    if way == "front":
+        anchor, x = "end", x - 10
+        if x - left < 180:
+            anchor, x = "start", left - 20
+    else:
+        anchor, x = "start", x + 10
+        if right - x < 220:
+            anchor, x = "end", right + 30
+    return "".join(
+        f'<text class="tsu-t tsu-on" text-anchor="{anchor}" x="{x:.0f}" y="{y + 16 * k:.0f}">'
+        f"{escape(line)}</text>"
+        for k, line in enumerate(lines)
+    )
+
+
+def _where(one: Drawn, axes: dict[str, str]) -> str:
+    z0, _, z1, _ = one.bounds
+    if one.solid.kind == "box":
+        return "Drawn as a box: nothing says its form."
+    return f"{axes[one.solid.axis].capitalize()}, {_span(z0, z1)}."
+
+
+def _span(z0: float, z1: float) -> str:
+    def side(z: float) -> str:
+        return f"{abs(z):.0f} mm {'behind' if z >= 0 else 'before'} the joint face"
+
+    return f"from {side(z0)} to {side(z1)}"
+
+
+def _words(unit: Unit, section: Section) -> str:
+    """What is where, view by view and axis by axis, from front to rear."""
+    names = {axis.id: axis.name for axis in shapes_of(unit).axes}
+    told = []
+    for view in section.views:
+        told.append(f"{view.name}.")
+        shells = [one.name for one in view.drawn if one.solid.kind == "shell"]
+        if shells:
+            told.append(f"Round it, from front to rear: {', '.join(shells)}.")
+        for axis, _ in view.axes:
+            on = [one for one in view.drawn if one.solid.axis == axis
+                  and one.solid.kind != "shell"]  # fmt: skip
+            on.sort(key=lambda one: one.bounds[0])
+            if on:
+                listed = ", ".join(dict.fromkeys(one.name for one in on))
+                told.append(f"On {names[axis]}, from front to rear: {listed}.")
+    return " ".join(told)

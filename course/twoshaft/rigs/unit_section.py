@@ -1,0 +1,89 @@
+"""The unit in section: to look at, to learn the names of its parts, and as it is built."""
+
+from __future__ import annotations
+
+from html import escape
+from typing import Any
+
+import traitlets
+
+from twoshaft.jobsheet.screen import Screen
+from twoshaft.models.shape import BuildShown, section_of
+from twoshaft.plots.unit_section import (
+    part_look,
+    parts_in_order,
+    step_marks,
+    unit_figure,
+    unit_picture,
+)
+from twoshaft.units.unit import Unit
+
+
+class UnitSection(Screen):
+    """A unit in developed section, with the name and place of every part.
+
+    Parameters
+    ----------
+    unit : Unit
+        The unit on the bench.
+    """
+
+    screen = "unit_section"
+
+    picture = traitlets.Dict().tag(sync=True)
+    finding = traitlets.Unicode().tag(sync=True)
+
+    def __init__(self, unit: Unit) -> None:
+        self.unit = unit
+        super().__init__(picture=picture_of(unit), finding=_finding(unit))
+
+    def hear(self, message: dict[str, Any]) -> None:
+        """Nothing is asked: everything is in the page."""
+
+    def plain_copy(self) -> str:
+        """The picture and its words as HTML."""
+        words = escape(unit_picture(self.unit).words)
+        return (
+            f"<p><b>{escape(self.finding)}</b></p>{unit_figure(self.unit, self.finding)}"
+            f"<p>{words}</p>"
+        )
+
+
+def picture_of(unit: Unit) -> dict[str, Any]:
+    """A unit's picture, its parts with name and place, and the same in words, for the browser."""
+    return {
+        "svg": unit_figure(unit, _finding(unit)),
+        "parts": parts_in_order(unit),
+        "words": unit_picture(unit).words,
+    }
+
+
+def build_state(unit: Unit, shown: BuildShown) -> dict[str, Any]:
+    """What a state of the build changes in the picture, for the browser."""
+    looks = {part.id: part_look(shown, part.id) for part in unit.parts}
+    return {
+        "looks": {part: look for part, look in looks.items() if look != "fitted"},
+        "marks": step_marks(unit, shown),
+        "words": shown.words,
+    }
+
+
+def unit_section(unit: Unit) -> UnitSection:
+    """The unit in section, for a notebook.
+
+    Parameters
+    ----------
+    unit : Unit
+        The unit on the bench.
+
+    Returns
+    -------
+    UnitSection
+        Something a notebook displays.
+    """
+    return UnitSection(unit)
+
+
+def _finding(unit: Unit) -> str:
+    drawn = "in section" if section_of(unit).own else "as a schematic"
+    return f"{unit.identity.name}, {drawn}: {len(unit.parts)} parts."

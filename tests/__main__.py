@@ -1,7 +1,7 @@
 """Run every test: ``python3 tests``; ``python3 tests --quick`` takes less than a minute.
 
 Makes the environment, then runs the parts that ``parts`` lists: those of one core side by side,
-then those of two cores in turn. Browser tests need Debian's chromium: where it is missing it is
+then those of two cores in turn. Some need Debian's chromium and postgresql: what is missing is
 installed if this user may, otherwise those tests are skipped and say so.
 """
 
@@ -138,18 +138,24 @@ def table(done: list[Done]) -> str:
 
 
 def present(program: str, *packages: str) -> bool:
-    """Find a program, or install it where apt-get is at hand and this user is root."""
-    if shutil.which(program):
+    """Find a program, or install Debian's packages of it where apt-get is at hand and this user is
+    root."""
+    if found(program):
         return True
     if shutil.which("apt-get") and hasattr(os, "geteuid") and os.geteuid() == 0:
-        print(f"Installing {program} for the tests ...", flush=True)
+        print(f"Installing {packages[0]} for the tests ...", flush=True)
         quiet = {"stdout": subprocess.DEVNULL}
         subprocess.run(["apt-get", "update", "-qq"], **quiet)
         subprocess.run(
             ["apt-get", "install", "-y", "-qq", "--no-install-recommends", *packages],
             env={**os.environ, "DEBIAN_FRONTEND": "noninteractive"}, **quiet,
         )  # fmt: skip
-    return shutil.which(program) is not None
+    return found(program)
+
+
+def found(program: str) -> bool:
+    """Whether a program is here; those of a PostgreSQL server are where Debian puts them."""
+    return bool(shutil.which(program) or [*Path("/usr/lib/postgresql").glob(f"*/bin/{program}")])
 
 
 def main() -> int:
@@ -175,6 +181,11 @@ def main() -> int:
         print("SKIPPED: browser tests, since chromium is missing (Debian: apt install chromium).")
     if not options.quick and not present("bwrap", "bubblewrap"):
         print("SKIPPED: tests of code tasks, since bubblewrap is missing.")
+    if not options.quick and not present("initdb", "postgresql"):
+        if os.environ.get("CI"):
+            print("PostgreSQL is missing and cannot be installed: in CI its tests must run.")
+            return 1
+        print("SKIPPED: tests on PostgreSQL, since it is missing (Debian: apt install postgresql).")
     begun = time.monotonic()
     done = run_all(parts(quick=options.quick, browser=browser), python)
     print(f"\n{table(done)}\n{time.monotonic() - begun:.0f} s in all")

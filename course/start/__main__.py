@@ -25,8 +25,17 @@ def main() -> int:
     parser.add_argument(
         "--no-open", action="store_true", help="do all but open JupyterLab (servers, CI)"
     )
+    parser.add_argument(
+        "--with",
+        dest="extras",
+        action="append",
+        choices=("postgresql", "dask", "hub"),
+        default=[],
+        help="install what a college's server needs as well; may be given again",
+    )
     options = parser.parse_args()
-    python = environment.make()
+    extras = ",".join(sorted(set(options.extras)))
+    python = environment.make(f"[{extras}]" if extras else "")
     twoshaft = [str(python), "-m", "twoshaft_grader.desk"]
     cohort = options.cohort.expanduser().resolve()
     if not (cohort / "cohort.yaml").exists():

@@ -22,11 +22,20 @@ the unit is Tarnbeck B5. A file may override ``issued`` to choose its learner.
 import copy
 import json
 import logging
+import os
 import random
+import secrets
 import shutil
+import stat
+import subprocess
+import sys
+import tempfile
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from types import SimpleNamespace
 
+import psutil
 import pytest
 from jupyter_client.blocking import BlockingKernelClient
 from jupyter_client.manager import AsyncKernelManager
@@ -40,6 +49,11 @@ from traitlets.config import Config
 from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.readings import issue_record
 from twoshaft.units import load_unit
+from twoshaft_grader.cohort.assign import assign
+from twoshaft_grader.cohort.content import Content
+from twoshaft_grader.cohort.folder import make_cohort, open_cohort
+from twoshaft_grader.cohort.intake import take_in
+from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.environment import tools_on_path
 from twoshaft_grader.marking import load_solution, mark_sheet, run_clean, solve
 from twoshaft_grader.notebooks import RELEASE_PREPROCESSORS
@@ -47,7 +61,8 @@ from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 
 collect_ignore_glob = ["tiny/*"]
 
-SOLUTIONS = Path(__file__).parents[2] / "solutions"
+ROOT = Path(__file__).resolve().parents[2]
+SOLUTIONS = ROOT / "solutions"
 TINY = Path(__file__).parent / "tiny"
 PATIENCE = 240  # how long a kernel is waited for [s]; only a test that fails waits so long
 PARTS = [["seal", "The seal"], ["ring", "The snap ring"], ["washer", "The plug's washer"],
@@ -342,3 +357,233 @@ def make_course(tmp_path_factory):
         )
 
     return make
+
+
+SMALL_MODULE, SMALL_OUTCOME = (
+    "measuring-and-tools",
+    "read-scales",
+)  # whose readings are drawn quickest
+SMALL_DESK = "desk"
+SMALL_NAME, SMALL_NOTEBOOK = f"{SMALL_MODULE}-1", f"03-{SMALL_MODULE}"
+SMALL_SOLUTION = f"""\
+# %% [markdown]
+# # Measure it
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+
+sheet = open_sheet("{SMALL_MODULE}")
+given, unit = sheet.given, sheet.unit
+
+# %% [markdown] tags=["task"]
+# Measure it.
+
+# %% tags=["form"]
+sheet.form(
+    "gap",
+    sheet.number("gap-size", "How wide", unit="mm"),
+    sheet.choice("gap-first", "First", options=[["clean", "Clean it"], ["close", "Close it"]]),
+)
+
+# %% tags=["reference"]
+ref("gap-size", Q(12.5, "mm"), outcome="{SMALL_OUTCOME}", weight=3)
+ref("gap-first", "clean", outcome="judge-repeats", must_pass=True)
+
+# %% tags=["mark"] task="gap" points=4
+"""
+SMALL_ANSWERS = {"gap-size": "12.5 mm", "gap-first": "clean"}
+
+
+class SmallCohort:
+    """A small cohort, handed out, for trials: with the ways of handing in that no form of ours has.
+
+    base: the folder that holds the cohort folder and its shared place, so that both can be copied.
+    """
+
+    name, notebook, outcome = SMALL_NAME, SMALL_NOTEBOOK, SMALL_OUTCOME
+
+    def __init__(self, base):
+        self.base, self.cohort = base, open_cohort(base / SMALL_DESK)
+
+    def sheet(self, learner, answers=SMALL_ANSWERS):
+        data = SheetData(
+            learner=learner,
+            module=SMALL_MODULE,
+            attempt=1,
+            answers={name: Answer(value, 1) for name, value in answers.items()},
+        )
+        return json.dumps(data.as_json())
+
+    def hand_in(self, learner, *, hours_ago=2.0, answers=SMALL_ANSWERS, when="", tail="abc"):
+        """A folder in the exchange as nbgrader's hand-in makes it."""
+        moment = datetime.now(UTC) - timedelta(hours=hours_ago)
+        when = when or f"{moment:%Y-%m-%d %H:%M:%S.%f} UTC"
+        folder = self.cohort.inbound / f"{learner}+{SMALL_NAME}+{when}+{tail}"
+        folder.mkdir()
+        released = self.cohort.outbound(SMALL_NAME) / f"{SMALL_NOTEBOOK}.ipynb"
+        shutil.copyfile(released, folder / released.name)
+        (folder / "jobsheet.json").write_text(self.sheet(learner, answers))
+        (folder / "timestamp.txt").write_text(when)
+        (folder / "submission_secret.txt").write_text("0a" * 64)
+        return folder
+
+
+@pytest.fixture(scope="session")
+def handed_out(tmp_path_factory):
+    """Make a cohort of the given learners and hand the assignment out; returns the trial."""
+    content = tmp_path_factory.mktemp("hostile-content")
+    (content / "solutions").mkdir()
+    built = build_notebook(SMALL_SOLUTION, Path(f"solutions/{SMALL_NOTEBOOK}.py"))
+    (content / "solutions" / f"{SMALL_NOTEBOOK}.ipynb").write_text(notebook_text(built))
+
+    def make(base, learners, **more):
+        cohort = make_cohort(
+            base / SMALL_DESK,
+            id="trial",
+            timezone="UTC",
+            salt="trial",
+            content=str(content),
+            **more,
+        )
+        people = [Learner(id, f"Family {id}", "Given") for id in learners]
+        take_in(cohort, people)
+        assign(cohort, Content(content), SMALL_MODULE, attempt=1, due=None, learners=people)
+        return SmallCohort(base)
+
+    return make
+
+
+PATIENCE_S = 120
+COMMANDS = """
+import json, sys
+from twoshaft_grader.desk.commands import main
+sys.exit(max(main(words) for words in json.loads(sys.argv[1])))
+"""
+
+
+@dataclass
+class Account:
+    """An account of the system, and what is run in it."""
+
+    name: str
+    uid: int
+    gid: int
+    home: Path
+    env: dict
+
+    def start(self, *words, **more):
+        return subprocess.Popen(
+            [str(word) for word in words],
+            user=self.uid, group=self.gid, extra_groups=[], cwd=self.home, env=self.env,
+            text=True, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, **more,
+        )  # fmt: skip
+
+    def run(self, *words, **more):
+        """Exit code, and what was said."""
+        process = self.start(*words, **more)
+        said, _ = process.communicate(timeout=10 * PATIENCE_S)
+        return process.returncode, said
+
+    def python(self, text, *words, **more):
+        """Run Python; what it said. It must end well."""
+        code, said = self.run(self.env["PYTHON"], "-c", text, *words, **more)
+        assert code == 0, said
+        return said
+
+    def twoshaft(self, *commands):
+        """Run commands of the desk one after the other, in one process: they take long to load."""
+        as_text = json.dumps([[str(word) for word in words] for words in commands])
+        return self.python(COMMANDS, as_text)
+
+    def processes(self):
+        """What runs in it."""
+        return processes_of(self.uid)
+
+    def can(self, test, path):
+        """Whether the shell's test holds here: -r, -w, -x, -e."""
+        return self.run("/usr/bin/test", test, path)[0] == 0
+
+
+def processes_of(uid):
+    """What runs in an account."""
+    every = psutil.process_iter(["uids", "cmdline"])
+    return [one for one in every if one.info["uids"] and one.info["uids"].real == uid]
+
+
+def needed():
+    """Why the test cannot be done here; empty where it can."""
+    if os.name != "posix" or os.geteuid() != 0:
+        return "only root can make accounts"
+    return "" if shutil.which("useradd") and shutil.which("userdel") else "no useradd"
+
+
+def open_to_all(path):
+    return all(one.stat().st_mode & stat.S_IXOTH for one in (path, *path.parents))
+
+
+@pytest.fixture(scope="module")
+def place():
+    """A folder that every account can reach, with a copy of the program in it."""
+    if why := needed():
+        if os.environ.get("CI") == "true":
+            pytest.fail(f"{why}: in CI this must run", pytrace=False)
+        pytest.skip(why)
+    base = Path(tempfile.mkdtemp(prefix="twoshaft-accounts-"))
+    base.chmod(0o755)
+    program = base / "program"
+    for name in ("course", "grader", "solutions", "exercises"):
+        left_out = shutil.ignore_patterns("node_modules", "__pycache__")
+        shutil.copytree(ROOT / name, program / name, ignore=left_out)
+    (program / "tests").mkdir()
+    shutil.copyfile(ROOT / "pyproject.toml", program / "pyproject.toml")
+    yield base
+    shutil.rmtree(base)
+
+
+@pytest.fixture(scope="module")
+def python(place):
+    """A Python that every account can run, with what the course needs."""
+    prefix = Path(sys.prefix)
+    if not open_to_all(prefix):
+        copied = place / "environment"
+        if subprocess.run(["cp", "-al", prefix, copied], capture_output=True).returncode:
+            shutil.rmtree(copied, ignore_errors=True)
+            subprocess.run(["cp", "-a", prefix, copied], check=True)
+        prefix = copied
+    return prefix / "bin" / Path(sys.executable).name
+
+
+@pytest.fixture(scope="module")
+def accounts(place, python):
+    made = {}
+
+    def make(role):
+        name, home = f"ts{role}{secrets.token_hex(3)}", place / f"home-{role}"
+        subprocess.run(
+            ["useradd", "--user-group", "--create-home", "--home-dir", home, name], check=True
+        )
+        home.chmod(0o700)
+        about = home.stat()
+        made[name] = about.st_uid
+        env = {
+            "HOME": str(home), "PATH": "/usr/bin:/bin", "LANG": "C.UTF-8", "PYTHON": str(python),
+            "PYTHONPATH": f"{place / 'program/course'}:{place / 'program/grader'}",
+            "OPENBLAS_NUM_THREADS": "1",
+        }  # fmt: skip
+        return Account(name, about.st_uid, about.st_gid, home, env)
+
+    try:
+        holm, ada, ben = make("i"), make("a"), make("b")
+        subprocess.run(["chown", "-R", f"{holm.uid}:{holm.gid}", place / "program"], check=True)
+        srv = place / "srv"
+        srv.mkdir()
+        srv.chmod(0o755)  # whatever is asked of new files here
+        os.chown(srv, holm.uid, holm.gid)
+        yield holm, ada, ben
+    finally:
+        for name, uid in made.items():
+            left = processes_of(uid)
+            for process in left:
+                process.kill()
+            psutil.wait_procs(left, timeout=PATIENCE_S)
+            subprocess.run(["userdel", name], check=True, capture_output=True)

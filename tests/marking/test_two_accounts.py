@@ -4,162 +4,22 @@ The accounts are made for the test and taken away after it, which only root may 
 """
 
 import json
-import os
 import re
-import secrets
-import shutil
 import stat
-import subprocess
-import sys
-import tempfile
 import time
 import urllib.error
 import urllib.request
-from dataclasses import dataclass
 from pathlib import Path
 
-import psutil
 import pytest
 
 from twoshaft_grader.cohort.folder import open_cohort
 from twoshaft_grader.cohort.marks import read_mark
 
 pytestmark = pytest.mark.slow
-ROOT = Path(__file__).resolve().parents[2]
 MODULE = "measuring-and-tools"  # whose readings are drawn quickest
 NAME = f"{MODULE}-1"
 PATIENCE_S = 120
-
-
-COMMANDS = """
-import json, sys
-from twoshaft_grader.desk.commands import main
-sys.exit(max(main(words) for words in json.loads(sys.argv[1])))
-"""
-
-
-@dataclass
-class Account:
-    """An account of the system, and what is run in it."""
-
-    name: str
-    uid: int
-    gid: int
-    home: Path
-    env: dict
-
-    def start(self, *words, **more):
-        return subprocess.Popen(
-            [str(word) for word in words],
-            user=self.uid, group=self.gid, extra_groups=[], cwd=self.home, env=self.env,
-            text=True, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, **more,
-        )  # fmt: skip
-
-    def run(self, *words, **more):
-        """Exit code, and what was said."""
-        process = self.start(*words, **more)
-        said, _ = process.communicate(timeout=10 * PATIENCE_S)
-        return process.returncode, said
-
-    def python(self, text, *words, **more):
-        """Run Python; what it said. It must end well."""
-        code, said = self.run(self.env["PYTHON"], "-c", text, *words, **more)
-        assert code == 0, said
-        return said
-
-    def twoshaft(self, *commands):
-        """Run commands of the desk one after the other, in one process: they take long to load."""
-        as_text = json.dumps([[str(word) for word in words] for words in commands])
-        return self.python(COMMANDS, as_text)
-
-    def can(self, test, path):
-        """Whether the shell's test holds here: -r, -w, -x, -e."""
-        return self.run("/usr/bin/test", test, path)[0] == 0
-
-
-def processes_of(uid):
-    """What runs in an account."""
-    every = psutil.process_iter(["uids", "cmdline"])
-    return [one for one in every if one.info["uids"] and one.info["uids"].real == uid]
-
-
-def needed():
-    """Why the test cannot be done here; empty where it can."""
-    if os.name != "posix" or os.geteuid() != 0:
-        return "only root can make accounts"
-    return "" if shutil.which("useradd") and shutil.which("userdel") else "no useradd"
-
-
-def open_to_all(path):
-    return all(one.stat().st_mode & stat.S_IXOTH for one in (path, *path.parents))
-
-
-@pytest.fixture(scope="module")
-def place():
-    """A folder that every account can reach, with a copy of the program in it."""
-    if why := needed():
-        if os.environ.get("CI") == "true":
-            pytest.fail(f"{why}: in CI this must run", pytrace=False)
-        pytest.skip(why)
-    base = Path(tempfile.mkdtemp(prefix="twoshaft-accounts-"))
-    base.chmod(0o755)
-    program = base / "program"
-    for name in ("course", "grader", "solutions", "exercises"):
-        left_out = shutil.ignore_patterns("node_modules", "__pycache__")
-        shutil.copytree(ROOT / name, program / name, ignore=left_out)
-    (program / "tests").mkdir()
-    shutil.copyfile(ROOT / "pyproject.toml", program / "pyproject.toml")
-    yield base
-    shutil.rmtree(base)
-
-
-@pytest.fixture(scope="module")
-def python(place):
-    """A Python that every account can run, with what the course needs."""
-    prefix = Path(sys.prefix)
-    if not open_to_all(prefix):
-        copied = place / "environment"
-        if subprocess.run(["cp", "-al", prefix, copied], capture_output=True).returncode:
-            shutil.rmtree(copied, ignore_errors=True)
-            subprocess.run(["cp", "-a", prefix, copied], check=True)
-        prefix = copied
-    return prefix / "bin" / Path(sys.executable).name
-
-
-@pytest.fixture(scope="module")
-def accounts(place, python):
-    made = {}
-
-    def make(role):
-        name, home = f"ts{role}{secrets.token_hex(3)}", place / f"home-{role}"
-        subprocess.run(
-            ["useradd", "--user-group", "--create-home", "--home-dir", home, name], check=True
-        )
-        home.chmod(0o700)
-        about = home.stat()
-        made[name] = about.st_uid
-        env = {
-            "HOME": str(home), "PATH": "/usr/bin:/bin", "LANG": "C.UTF-8", "PYTHON": str(python),
-            "PYTHONPATH": f"{place / 'program/course'}:{place / 'program/grader'}",
-            "OPENBLAS_NUM_THREADS": "1",
-        }  # fmt: skip
-        return Account(name, about.st_uid, about.st_gid, home, env)
-
-    try:
-        holm, ada, ben = make("i"), make("a"), make("b")
-        subprocess.run(["chown", "-R", f"{holm.uid}:{holm.gid}", place / "program"], check=True)
-        srv = place / "srv"
-        srv.mkdir()
-        srv.chmod(0o755)  # whatever is asked of new files here
-        os.chown(srv, holm.uid, holm.gid)
-        yield holm, ada, ben
-    finally:
-        for name, uid in made.items():
-            left = processes_of(uid)
-            for process in left:
-                process.kill()
-            psutil.wait_procs(left, timeout=PATIENCE_S)
-            subprocess.run(["userdel", name], check=True, capture_output=True)
 
 
 @pytest.fixture(scope="module")
@@ -334,7 +194,7 @@ class Server:
 def umasks_of(account):
     """The umask of each program of an account that runs, by the module that it is."""
     found = {}
-    for process in processes_of(account.uid):
+    for process in account.processes():
         status = Path(f"/proc/{process.pid}/status").read_text()
         module = next(one for one in process.info["cmdline"] if one.startswith("twoshaft."))
         found[module] = re.search(r"Umask:\s+(\S+)", status)[1]

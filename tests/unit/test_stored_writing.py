@@ -18,6 +18,7 @@ MAY = {
     "course/twoshaft/stored/hostile.py: open": "reads, without following a link",
     "grader/twoshaft_grader/cohort/copy_in.py: open": "reads, in the folder that is open",
     "grader/twoshaft_grader/cohort/workplace.py: symlink_to": "the way to a learner's own folder",
+    "grader/twoshaft_grader/cohort/far_child.py: fdopen": "answers into a pipe",
     "grader/twoshaft_grader/cohort/files.py: rename": "lets whole folders have their names",
     "course/twoshaft/jobsheet/store.py: rename": "sets a damaged job sheet aside, under the lock",
     "course/twoshaft/jupyter/settings.py: copytree": "links the extension anew at every start",

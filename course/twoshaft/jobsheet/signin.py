@@ -5,6 +5,7 @@ from __future__ import annotations
 import contextlib
 import hashlib
 import hmac
+import os
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
@@ -20,6 +21,9 @@ from twoshaft.stored.extensions import OWN_EXTENSIONS
 from twoshaft.stored.job_sheet import FILE as SHEET
 from twoshaft.stored.person import Person
 from twoshaft.stored.receipts import Receipt
+
+HUB_NAME = "JUPYTERHUB_USER"
+"""Names the environment variable in which a JupyterHub says who signed in to it."""
 
 
 @dataclass(frozen=True)
@@ -71,7 +75,7 @@ class Entry:
 
 
 class SignIn:
-    """Sign-in on a machine that several learners share.
+    """Sign-in on a machine that several learners share, or on a college's JupyterHub.
 
     Parameters
     ----------
@@ -81,17 +85,34 @@ class SignIn:
     Notes
     -----
     The word guards against working in somebody else's folder by mistake, and against nothing
-    more: whoever works in the same account of the machine can open every learner's folder.
+    more: whoever works in the same account of the machine can open every learner's folder. On a
+    JupyterHub it is not asked for: the hub knows who works, and the account keeps others out.
     """
 
     def __init__(self, workplace: str | Path) -> None:
         self.workplace = Path(workplace).absolute()
         self.me: Person | None = None
         self.ticket = ""
+        self._hub_name = os.environ.get(HUB_NAME, "")
 
     def people(self) -> tuple[Person, ...]:
-        """Who can sign in. SheetError if there is no list of people."""
-        return tuple(listed.person for listed in read_people(self.workplace))
+        """Who can sign in here; nobody where a hub does that. SheetError if there is no list."""
+        listed = read_people(self.workplace)
+        return () if self._hub_name else tuple(one.person for one in listed)
+
+    def arrive(self) -> None:
+        """Know whom a hub has signed in already; nothing where there is no hub.
+
+        Raises
+        ------
+        SheetError
+            If that name is not on the list, or the folder is another account's.
+        """
+        if not self._hub_name or self.me is not None:
+            return
+        person = listed_as(self.workplace, self._hub_name)
+        enter(self.workplace / person.id, person)
+        self.me = person
 
     def sign_in(self, learner: str, word: str) -> Person:
         """Sign in.
@@ -101,6 +122,7 @@ class SignIn:
         SheetError
             If the learner is not on the list, the word is another one, or their folder is missing.
         """
+        self._not_on_a_hub()
         listed = self._listed(learner)
         if not word.strip():
             raise SheetError("no sign-in word was typed", mend="type the word on your slip")
@@ -119,7 +141,7 @@ class SignIn:
         The ticket is what the browser's window was given on signing in, and no more of a
         protection than the word.
         """
-        if self.me is not None:
+        if self.me is not None or self._hub_name:
             return
         for listed in read_people(self.workplace):
             fits = hmac.compare_digest(ticket.encode(), _ticket(listed).encode())
@@ -130,6 +152,7 @@ class SignIn:
 
     def sign_out(self) -> None:
         """Nobody works here."""
+        self._not_on_a_hub()
         self.me, self.ticket = None, ""
 
     def entries(self) -> tuple[Entry, ...]:
@@ -167,7 +190,9 @@ class SignIn:
 
     def one_account(self) -> bool:
         """Whether all learners work in one account of the machine."""
-        return not any(is_apart(self.workplace / person.id) for person in self.people())
+        return not any(
+            is_apart(self.workplace / one.person.id) for one in read_people(self.workplace)
+        )
 
     def lessons(self) -> tuple[tuple[str, str], ...]:
         """Lessons as (path under the workplace, title)."""
@@ -179,6 +204,13 @@ class SignIn:
             if listed.person.id == learner:
                 return listed
         raise SheetError("nobody was chosen", mend="choose your name from the list")
+
+    def _not_on_a_hub(self) -> None:
+        if self._hub_name:
+            raise SheetError(
+                "your college's server says who works here",
+                mend="sign out of the server to let somebody else work",
+            )
 
     def _working(self) -> tuple[handin.Counter, Person]:
         if self.me is None:
@@ -222,6 +254,23 @@ class SignIn:
 
     def _paths(self, paths: list[Path] | tuple[Path, ...]) -> tuple[str, ...]:
         return tuple(path.relative_to(self.workplace).as_posix() for path in paths)
+
+
+def listed_as(workplace: Path, name: str) -> Person:
+    """Who is on a workplace's list under a name; capitals make no difference.
+
+    Raises
+    ------
+    SheetError
+        If nobody is.
+    """
+    for listed in read_people(workplace):
+        if listed.person.id.casefold() == name.casefold():
+            return listed.person
+    raise SheetError(
+        f"the name “{name}”, with which you signed in to this server, is not on the roster",
+        mend="ask your instructor",
+    )
 
 
 def title_of(name: str) -> str:

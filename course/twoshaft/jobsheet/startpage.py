@@ -113,8 +113,8 @@ class StartPage(Screen):
         return next((lacking(one) for one in self._sign_in.entries() if one.name == name), "")
 
     def _show(self, *, said: str = "", trouble: str = "", asking: str = "") -> None:
-        person = self._sign_in.me
         try:
+            self._sign_in.arrive()
             people = [[p.id, f"{p.family_name}, {p.given_name} ({p.id})"] for p in self._people()]
             found = self._sign_in.entries()
             entries = [asdict(entry) for entry in found]
@@ -123,6 +123,7 @@ class StartPage(Screen):
         except CourseError as error:
             people, entries, modules, trouble = [], [], [], trouble or _as_text(error)
             kept = ""
+        person = self._sign_in.me
         with self.hold_sync():
             self.people, self.entries, self.modules = people, entries, modules
             ticket = self._sign_in.ticket

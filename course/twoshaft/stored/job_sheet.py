@@ -230,7 +230,7 @@ def read_sheet(path: str | os.PathLike[str]) -> SheetData:
         With one sentence: no such file, not an ordinary file, too large, too deep, not JSON, a
         name twice, a number that is none, or a value of a type no field has.
     """
-    return parse_sheet(_text(Path(path)), Path(path).name)
+    return parse_sheet(text_of(Path(path)), Path(path).name)
 
 
 def parse_sheet(text: str, name: str = FILE) -> SheetData:
@@ -275,7 +275,14 @@ def _sentence(found: ErrorDetails) -> str:
     return f"field {name} is not a table"
 
 
-def _text(path: Path) -> str:
+def text_of(path: Path) -> str:
+    """The text of a job sheet's file, which is not trusted.
+
+    Raises
+    ------
+    SheetError
+        When it is not there, no ordinary file, too large or no text.
+    """
     try:
         raw = read_bytes(path)
     except FileNotFoundError:

@@ -27,7 +27,8 @@ from twoshaft.stored.job_sheet import Answer, SheetData, read_sheet, sheet_text
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.arrival import TIMESTAMP, hand_in_time
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
-from twoshaft_grader.cohort.back_up import copy_gradebook
+from twoshaft_grader.cohort.back_up import keep_gradebook
+from twoshaft_grader.cohort.database import FILE as GRADEBOOK
 from twoshaft_grader.cohort.folder import Cohort, make_cohort, open_cohort, stamp
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marks import StoredMark, read_mark, write_mark
@@ -314,8 +315,8 @@ def _changes(cohort: Cohort, made: Cohort, veil: _Veil) -> None:
 
 def _gradebook(cohort: Cohort, made: Cohort, veil: _Veil) -> None:
     """The gradebook with its scores, and none of its names, comments and times."""
-    book = backbone.gradebook_file(made)
-    copy_gradebook(backbone.gradebook_file(cohort), book)
+    book = made.root / GRADEBOOK
+    keep_gradebook(cohort, book)
     with backbone.gradebook(made) as opened:
         for student in opened.students:
             if student.id not in veil.people:

@@ -22,8 +22,11 @@ from urllib.parse import quote
 
 import twoshaft
 from twoshaft.errors import CohortError
-from twoshaft_grader.cohort import backbone, files
+from twoshaft_grader.cohort import files
+from twoshaft_grader.cohort.database import FILE as GRADEBOOK
+from twoshaft_grader.cohort.database import Database
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.gradebook_move import copy_gradebook
 from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.stored.back_up import (
     BACK_UPS,
@@ -80,7 +83,6 @@ def back_up(cohort: Cohort, target: Path) -> BackedUp:
             raise CohortError(
                 f"{target} lies inside what it is to keep", mend="name a place outside the cohort"
             )
-    book = backbone.gradebook_file(cohort)
     aside = target.with_name(f".{target.name}.part")
     files.remove(aside)
     copy = target.with_name(f".{target.name}.gradebook.part")
@@ -88,9 +90,9 @@ def back_up(cohort: Cohort, target: Path) -> BackedUp:
         with open(aside, "xb", opener=_privately) as stream:
             with zipfile.ZipFile(stream, "w", zipfile.ZIP_DEFLATED, allowZip64=True) as made:
                 archive = _Archive(made)
-                _take(archive, cohort, book)
-                copy_gradebook(book, copy)
-                _add(archive, copy, f"{COHORT}/{book.name}")
+                _take(archive, cohort)
+                keep_gradebook(cohort, copy)
+                _add(archive, copy, f"{COHORT}/{GRADEBOOK}")
                 manifest = Manifest(
                     cohort=cohort.id,
                     name=cohort.name,
@@ -121,7 +123,7 @@ def _privately(path: str, flags: int) -> int:
     return os.open(path, flags | getattr(os, "O_BINARY", 0), 0o600)
 
 
-def _take(archive: _Archive, cohort: Cohort, book: Path) -> None:
+def _take(archive: _Archive, cohort: Cohort) -> None:
     places = [(cohort.root, COHORT)]
     if cohort.shared != cohort.root:
         places.append((cohort.shared, SHARED))
@@ -129,7 +131,7 @@ def _take(archive: _Archive, cohort: Cohort, book: Path) -> None:
         top = sorted(entry.name for entry in os.scandir(root))
         for one in sorted(top, key=lambda name: (name not in _FIRST, name)):
             ours = root == cohort.root
-            if ours and (one in MADE_AGAIN or one.startswith(book.name)):
+            if ours and (one in MADE_AGAIN or one.startswith(GRADEBOOK)):
                 continue
             learners = not ours or one in ("workplace", "exchange")  # a folder of format 1
             for path, place in _below(archive, root / one, f"{name}/{one}"):
@@ -209,16 +211,24 @@ def _pour(source: IO[bytes], into: IO[bytes], most: int) -> tuple[str, int]:
     return digest.hexdigest(), size
 
 
-def copy_gradebook(book: Path, copy: Path) -> None:
-    """Copy a gradebook as it is at one moment, whoever works with it.
+def keep_gradebook(cohort: Cohort, copy: Path) -> None:
+    """Copy a gradebook as it is at one moment, whoever works with it, into a file.
 
     Raises
     ------
     CohortError
-        When another program does not let it go, or it is damaged.
+        When another program does not let it go, it is damaged, or its server does not answer.
     """
     files.remove(copy)
     os.close(os.open(copy, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600))
+    if cohort.database.on_server:
+        there = Database(f"sqlite:///{copy}", str(copy))
+        copy_gradebook(cohort.database, there, alone=False)
+    else:
+        _copy_file(cohort.root / GRADEBOOK, copy)
+
+
+def _copy_file(book: Path, copy: Path) -> None:
     until = time.monotonic() + LONGEST_WAIT_S
 
     def not_for_ever(status: int, remaining: int, total: int) -> None:

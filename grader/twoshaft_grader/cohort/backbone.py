@@ -5,10 +5,10 @@ from __future__ import annotations
 import contextlib
 import warnings
 from collections.abc import Callable, Iterable, Iterator
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from twoshaft.errors import CohortError
+from twoshaft_grader.cohort.database import in_use, in_words, is_in_use
 from twoshaft_grader.cohort.folder import CONFIG_FILE, Cohort, now, stamp
 from twoshaft_grader.environment import tools_on_path
 from twoshaft_grader.stored.lines import NBGRADER, NbgraderLine
@@ -60,11 +60,6 @@ def desk_api(cohort: Cohort) -> NbGraderAPI:
     return api
 
 
-def gradebook_file(cohort: Cohort) -> Path:
-    """The file that the gradebook is."""
-    return cohort.root / "gradebook.db"
-
-
 def release_pages(
     cohort: Cohort, assignment: str, *, learner: str = "*", but: Iterable[str] = ()
 ) -> dict[str, Any]:
@@ -89,6 +84,7 @@ def _placed(cohort: Cohort) -> Config:
     """The cohort folder's configuration, with where the folder and its exchange are now."""
     config = configuration(cohort)
     config.CourseDirectory.root = str(cohort.root)
+    config.CourseDirectory.db_url = cohort.database.url
     config.Exchange.root = str(cohort.exchange)
     return config
 
@@ -100,7 +96,8 @@ def gradebook(cohort: Cohort) -> Iterator[Gradebook]:
     Raises
     ------
     CohortError
-        When another program has it, the disk is full, or it cannot be written or read.
+        When another program has it, the disk is full, it cannot be written or read, or its server
+        does not answer.
     """
     from nbgrader.api import Gradebook
     from sqlalchemy.exc import DatabaseError, SAWarning
@@ -108,31 +105,15 @@ def gradebook(cohort: Cohort) -> Iterator[Gradebook]:
     tools_on_path()
     # nbgrader's models are older than the database library: its notes are no use to anybody here.
     warnings.filterwarnings("ignore", category=SAWarning, module="nbgrader")
-    path = gradebook_file(cohort)
+    database = cohort.database
     try:
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")
-            book = Gradebook(f"sqlite:///{path}", cohort.id)
+            book = Gradebook(database.url, cohort.id)
         with book:
             yield book
     except DatabaseError as error:
-        said = str(error.orig)
-        what, mend = next(
-            (words for sign, words in _GRADEBOOK.items() if sign in said),
-            (f"the gradebook cannot be used ({said})", "put the file back from a copy"),
-        )
-        raise CohortError(what, where=str(path), mend=mend) from error
-
-
-_AGAIN = "run the same command again"
-# What the database says, and what that means to a person.
-_GRADEBOOK = {
-    "locked": ("another program has the gradebook", f"let that end, then {_AGAIN}"),
-    "full": ("the disk is full", f"make room, then {_AGAIN}"),
-    "disk I/O error": ("the disk takes no more of it", f"make room, then {_AGAIN}"),
-    "readonly": ("the gradebook is read-only", f"let it be written to, then {_AGAIN}"),
-    "unable to open": ("the gradebook cannot be opened", f"let it be written to, then {_AGAIN}"),
-}
+        raise in_words(error, database) from error
 
 
 def run(cohort: Cohort, doing: str, call: Callable[..., dict], *args: object, **kw: object) -> None:
@@ -162,9 +143,8 @@ def run(cohort: Cohort, doing: str, call: Callable[..., dict], *args: object, **
     NBGRADER.append(log, told)
     if not result["success"]:
         lines = [line for line in str(result.get("error", "")).splitlines() if line.strip()]
-        if "database is locked" in str(result.get("error", "")):
-            what, mend = _GRADEBOOK["locked"]
-            raise CohortError(what, where=str(gradebook_file(cohort)), mend=mend)
+        if is_in_use(str(result.get("error", ""))):
+            raise in_use(cohort.database)
         raise CohortError(
             f"{doing} failed ({lines[-1].strip() if lines else 'no reason was given'})",
             mend=f"see the last line of {log}",

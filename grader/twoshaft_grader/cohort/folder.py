@@ -10,7 +10,7 @@
     source/ release/        assignments, as nbgrader names them
     submitted/ autograded/ feedback/   learner / assignment
     collected/              every hand-in as it arrived, per assignment and learner
-    gradebook.db            nbgrader's database
+    gradebook.db            nbgrader's database, if it is not on a server
     issued/                 readings as issued, per assignment and learner
     marks/                  marks per assignment and learner, with verdicts
     extensions.json         later due dates of single learners
@@ -40,6 +40,7 @@ from twoshaft.errors import CohortError, CourseError
 from twoshaft.outcomes.rules import RULES
 from twoshaft.stored.assignment import UNIT
 from twoshaft_grader.cohort import files
+from twoshaft_grader.cohort.database import Database, database_of
 from twoshaft_grader.cohort.shared import CLOSED, WORK, find_shared, make_shared
 from twoshaft_grader.stored.cohort import FILE as COHORT_FILE
 from twoshaft_grader.stored.cohort import CohortEntries, read_cohort, write_cohort
@@ -51,6 +52,7 @@ _FOLDERS = (
 )  # fmt: skip
 
 CONFIG_FILE = "nbgrader_config.py"
+CONFIG_DATABASE = "c.CourseDirectory.db_url = open_cohort(here).database.url\n"
 _CONFIG = """\
 # Lets every nbgrader command, and the Formgrader, work in this folder.
 from pathlib import Path
@@ -63,7 +65,7 @@ c = get_config()  # noqa: F821 - given by the configuration loader
 
 c.CourseDirectory.course_id = {id!r}
 c.CourseDirectory.root = str(here)
-c.CourseDirectory.db_url = f"sqlite:///{{here / 'gradebook.db'}}"
+c.CourseDirectory.db_url = open_cohort(here).database.url
 c.Exchange.root = str(open_cohort(here).exchange)
 c.Exchange.timezone = "UTC"
 c.NbGraderAPI.timezone = {timezone!r}
@@ -107,6 +109,8 @@ class Cohort:
         Folder that holds ``solutions/``; empty: the source checkout this program runs from.
     shared : Path
         The folder of what learners may reach.
+    gradebook : str
+        URL of the gradebook on a PostgreSQL server; empty: the file in this folder.
     """
 
     root: Path
@@ -118,6 +122,12 @@ class Cohort:
     timezone: str = "UTC"
     content: str = ""
     shared: Path = Path()
+    gradebook: str = ""
+
+    @property
+    def database(self) -> Database:
+        """The gradebook's database."""
+        return database_of(self.root, self.gradebook)
 
     @property
     def zone(self) -> tzinfo:
@@ -241,6 +251,7 @@ def make_cohort(
     content: str = "",
     salt: str = "",
     shared: Path | None = None,
+    gradebook: str = "",
 ) -> Cohort:
     """Make a cohort folder, and beside it its shared place.
 
@@ -256,6 +267,9 @@ def make_cohort(
     shared : Path, optional
         The shared place, for learners who each work in an account of their own. Without, it lies
         beside the folder, with ``-shared`` in its name, for one account alone.
+    gradebook : str
+        URL of a database on a PostgreSQL server for the gradebook; without, it is a file in the
+        folder.
 
     Raises
     ------
@@ -282,6 +296,7 @@ def make_cohort(
             f"{place} and the cohort folder lie one within the other",
             mend="name a place apart with --shared",
         )
+    database_of(root, gradebook)
     own_unit = Path(unit).read_bytes() if Path(unit).is_file() else None
     timezone = timezone or machine_timezone()
     _check_timezone(timezone, where="--timezone")
@@ -296,7 +311,7 @@ def make_cohort(
     write_config(root, id, timezone)
     entries = CohortEntries(
         id=id, name=name or id, college=college, unit=unit, salt=salt, timezone=timezone,
-        content=content, shared=str(place),
+        content=content, shared=str(place), gradebook=gradebook,
     )  # fmt: skip
     write_cohort(root / COHORT_FILE, entries)
     return open_cohort(root)

@@ -49,6 +49,7 @@ NOT_DONE = "could not be marked"
 TOGETHER = 50
 TOGETHER_S = 1.0
 """So many results are stored together, or those of so long: a cut loses no more than that."""
+Marking = Callable[[list[Work]], Iterator[Result]]
 ALONE_S = 2.0  # mark in this process for so long before other processes are worth their start
 
 
@@ -91,6 +92,7 @@ def mark_assignment(
     *,
     again: bool = False,
     workers: int = 0,
+    marked: Marking | None = None,
     step: Callable[[], None] = lambda: None,
 ) -> list[Done]:
     """Mark all collected work of an assignment.
@@ -103,6 +105,8 @@ def mark_assignment(
         Mark unchanged work too.
     workers : int
         Processes at most; 0 takes as many as the machine has, 1 only this one.
+    marked : callable, optional
+        Marks elsewhere, in place of processes of this machine: works in, results out, in any order.
     step : callable
         Called when one learner is done.
 
@@ -116,8 +120,12 @@ def mark_assignment(
     CohortError
         When another run is under way, or the cohort's own files are damaged.
     """
+
+    def here(waiting: list[Work]) -> Iterator[Result]:
+        return _marked(waiting, workers or os.cpu_count() or 1)
+
     with turn(cohort), order_levels(cohort):
-        return _mark_assignment(cohort, assigned, list(learners), again, workers, step)
+        return _mark_assignment(cohort, assigned, list(learners), again, marked or here, step)
 
 
 def _mark_assignment(
@@ -125,7 +133,7 @@ def _mark_assignment(
     assigned: Assigned,
     learners: list[Learner],
     again: bool,
-    workers: int,
+    marked: Marking,
     step: Callable[[], None],
 ) -> list[Done]:
     load_rules(cohort.rules)  # a slip in it is told once, before anybody is marked
@@ -158,7 +166,7 @@ def _mark_assignment(
             if assigned.code_outcome:
                 check_sandbox()  # told once, before anybody is marked
             recorder = Recorder(book, cohort.root, assigned.name)
-            for results in _batches(_marked(waiting, workers or os.cpu_count() or 1)):
+            for results in _batches(marked(waiting)):
                 for one in _store(cohort, assigned, recorder, results, digests):
                     done[one.learner] = one
                     step()

@@ -210,7 +210,8 @@ def _restore(
     if not one_folder:
         make_shared(shared_aside, cohort=entries.id, salt=entries.salt, own_accounts=accounts)
         entries = replace(entries, shared=str(place))
-    write_cohort(aside / COHORT_FILE, replace(entries, content=""))
+    # A back-up holds the gradebook as a file; the one on a server is the first cohort's.
+    write_cohort(aside / COHORT_FILE, replace(entries, content="", gradebook=""))
     if _ROSTER in manifest.files:
         _put(zipped, _ROSTER, manifest.files[_ROSTER], aside / "roster.csv")
     people = read_roster(aside / "roster.csv") if _ROSTER in manifest.files else []
@@ -221,7 +222,9 @@ def _restore(
     put.folders()
     write_config(aside, entries.id, entries.timezone)
     own_place = aside if one_folder else shared_aside
-    cohort = Cohort(root=aside, **asdict(entries) | {"shared": own_place, "content": ""})
+    cohort = Cohort(
+        root=aside, **asdict(entries) | {"shared": own_place, "content": "", "gradebook": ""}
+    )
     prepare_workplace(cohort, people)
     config, other_config = f"{COHORT}/{CONFIG_FILE}", False
     if config in manifest.files:

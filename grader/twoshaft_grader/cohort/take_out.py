@@ -11,7 +11,6 @@ import csv
 import io
 import os
 import re
-import sqlite3
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -24,8 +23,10 @@ from twoshaft.errors import CohortError, CourseError
 from twoshaft.stored.hostile import read_bytes
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.back_up import back_ups_of
+from twoshaft_grader.cohort.database import FILE as GRADEBOOK
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.give_back import SECRET_FILE
+from twoshaft_grader.cohort.gradebook_move import KEPT
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.cohort.roster import Learner, roster_text
@@ -143,12 +144,17 @@ def _from_extensions(cohort: Cohort, id: str) -> None:
 
 def _from_gradebook(cohort: Cohort, id: str) -> None:
     from nbgrader.api import MissingEntry
+    from sqlalchemy import create_engine
 
     with backbone.gradebook(cohort) as book, contextlib.suppress(MissingEntry):
         book.remove_student(id)
-    place = backbone.gradebook_file(cohort)
-    with contextlib.closing(sqlite3.connect(place)) as opened:
-        opened.execute("VACUUM")  # a database keeps what was deleted until its room is used again
+    for before in cohort.root.glob(KEPT):  # as it was until it was moved
+        files.remove(before)
+    # A database keeps what was deleted until its room is used again.
+    engine = create_engine(cohort.database.url, isolation_level="AUTOCOMMIT")
+    with engine.connect() as opened:
+        opened.exec_driver_sql("VACUUM")
+    engine.dispose()
 
 
 def _from_exports(cohort: Cohort, id: str) -> None:
@@ -207,7 +213,7 @@ def _mentions(cohort: Cohort, who: Learner) -> Iterator[Path]:
     words = re.compile(
         rb"(?<!\w)(?:%s)(?!\w)" % b"|".join(re.escape(one.encode()) for one in names)
     )
-    apart = {cohort.roster_file, backbone.gradebook_file(cohort)}
+    apart = {cohort.roster_file, cohort.root / GRADEBOOK}
     for path in sorted({*cohort.root.rglob("*"), *cohort.shared.rglob("*")}):
         typed = path not in apart and path.suffix in _TYPED
         if typed and path.is_file() and not path.is_symlink():

@@ -5,7 +5,8 @@ from __future__ import annotations
 import gc
 import os
 import sys
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from enum import StrEnum
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -24,6 +25,7 @@ from twoshaft_grader.desk.shown import shown
 if TYPE_CHECKING:  # the library behind a command is loaded when it is used: --help stays quick
     from twoshaft_grader.cohort.assign import Assigned
     from twoshaft_grader.cohort.folder import Cohort
+    from twoshaft_grader.cohort.marking_run import Marking
     from twoshaft_grader.cohort.not_done import NotDone
 
 TRACE = "--trace"
@@ -43,10 +45,16 @@ cohort_app = typer.Typer(no_args_is_help=True, help="The cohort's folder.", rich
 roster_app = typer.Typer(no_args_is_help=True, help="Who is in the cohort.", rich_markup_mode=None)
 module_app = typer.Typer(no_args_is_help=True, help="What is handed out.", rich_markup_mode=None)
 unit_app = typer.Typer(no_args_is_help=True, help="The unit on the bench.", rich_markup_mode=None)
+hub_app = typer.Typer(no_args_is_help=True, help="A JupyterHub.", rich_markup_mode=None)
+gradebook_app = typer.Typer(
+    no_args_is_help=True, help="The cohort's gradebook.", rich_markup_mode=None
+)
 app.add_typer(cohort_app, name="cohort")
 app.add_typer(roster_app, name="roster")
 app.add_typer(module_app, name="module")
 app.add_typer(unit_app, name="unit")
+app.add_typer(gradebook_app, name="gradebook")
+app.add_typer(hub_app, name="hub")
 
 
 class Role(StrEnum):
@@ -154,6 +162,13 @@ def cohort_make(
             "/srv/evening-group; without it, all work in your account, and FOLDER-shared is made."
         ),
     ] = None,
+    gradebook: Annotated[
+        str,
+        typer.Option(
+            help="An empty database on a PostgreSQL server, as postgresql://holm@db/evening; "
+            "without it, a file in the folder."
+        ),
+    ] = "",
 ) -> None:
     """Make the folder that holds a cohort's work and marks, and the one that learners reach."""
     from twoshaft.models.audit import sound_unit
@@ -169,6 +184,11 @@ def cohort_make(
     elif "." not in unit:  # a file may still be put into the folder; an id is known now or never
         load_unit(unit)
     source = find_content(content, base=folder).root if shared else None
+    if gradebook:
+        from twoshaft_grader.cohort.database import database_of
+        from twoshaft_grader.cohort.gradebook_move import see_that_empty
+
+        see_that_empty(database_of(folder, gradebook))
     cohort = make_cohort(
         folder,
         id=id,
@@ -178,6 +198,7 @@ def cohort_make(
         timezone=timezone,
         content=content,
         shared=shared,
+        gradebook=gradebook,
     )
     _say(f"Made the cohort {cohort.id} in {cohort.root}, which opens to your account alone.")
     if cohort.unit == UNIT:
@@ -254,6 +275,27 @@ def cohort_anonymous(
     _say(f"Copied {made.learners} learners without their names to {made.cohort.root}.")
     _not_done("Could not be taken into it", made.left)
     return _status(*made.left)
+
+
+@gradebook_app.command("move")
+def gradebook_move(
+    to: Annotated[
+        str,
+        typer.Argument(
+            help="An empty database on a PostgreSQL server, as postgresql://holm@db/evening; "
+            "or file, for the one in the cohort folder."
+        ),
+    ],
+    cohort: CohortOption = None,
+) -> None:
+    """Move the gradebook to a server, or back; every row is compared before it counts."""
+    from twoshaft_grader.cohort.gradebook_move import move_gradebook
+
+    place = _cohort(cohort)
+    with Bar("moving the gradebook"):
+        moved = move_gradebook(place, to)
+    _say(f"{sum(moved.rows.values())} rows in {len(moved.rows)} tables are now at {moved.to}.")
+    _say(f"As it was until now, it is kept: {moved.kept}")
 
 
 @roster_app.command("take")
@@ -497,6 +539,9 @@ def mark_work(
     cohort: CohortOption = None,
     again: Annotated[bool, typer.Option("--again", help="Mark unchanged work too.")] = False,
     workers: Annotated[int, typer.Option(help="Processes at most; 0: one for each core.")] = 0,
+    scheduler: Annotated[
+        str, typer.Option(help="Mark on the machines of a Dask scheduler, as tcp://10.0.0.5:8786.")
+    ] = "",
 ) -> int:
     """Mark what was collected. Stopped half-way, the same command goes on."""
     from twoshaft_grader.cohort.intake import roster_of
@@ -513,29 +558,50 @@ def mark_work(
 
     place = _cohort(cohort)
     learners = roster_of(place)
-    every = []
-    for assigned in _assignments(place, assignment):
-        with Bar(f"marking {assigned.name}", len(learners)) as bar:
-            done = mark_assignment(
-                place, assigned, learners, again=again, workers=workers, step=bar.step
-            )
-        _console().print(marks_table(assigned.name, learners, done))
-        counts = [
-            f"{sum(d.state == state for d in done)} {word}"
-            for state, word in (
-                (MARKED, "marked"),
-                (AS_BEFORE, "as before"),
-                (UNREADABLE, "cannot be read"),
-                (NOT_HANDED_IN, "not handed in"),
-            )
-        ]
-        _say(f"{assigned.name}: {_names(counts)}.")
-        left = [NotDone(d.learner, d.reason) for d in done if d.state in (UNREADABLE, NOT_DONE)]
-        _not_done("Could not be marked", left)
-        if any(d.state == MARKED for d in done) and alike(place, assigned, learners)[0]:
-            _say(f'Some sheets agree more than chance allows: "twoshaft alike {assigned.name}".')
-        every += left
+    every: list[NotDone] = []
+    with _marking(scheduler) as marked:
+        for assigned in _assignments(place, assignment):
+            with Bar(f"marking {assigned.name}", len(learners)) as bar:
+                done = mark_assignment(
+                    place,
+                    assigned,
+                    learners,
+                    again=again,
+                    workers=workers,
+                    marked=marked,
+                    step=bar.step,
+                )
+            _console().print(marks_table(assigned.name, learners, done))
+            counts = [
+                f"{sum(d.state == state for d in done)} {word}"
+                for state, word in (
+                    (MARKED, "marked"),
+                    (AS_BEFORE, "as before"),
+                    (UNREADABLE, "cannot be read"),
+                    (NOT_HANDED_IN, "not handed in"),
+                )
+            ]
+            _say(f"{assigned.name}: {_names(counts)}.")
+            left = [NotDone(d.learner, d.reason) for d in done if d.state in (UNREADABLE, NOT_DONE)]
+            _not_done("Could not be marked", left)
+            if any(d.state == MARKED for d in done) and alike(place, assigned, learners)[0]:
+                _say(
+                    f'Some sheets agree more than chance allows: "twoshaft alike {assigned.name}".'
+                )
+            every += left
     return _status(*every)
+
+
+@contextmanager
+def _marking(scheduler: str) -> Iterator[Marking | None]:
+    """What marks: the workers of a scheduler, or this machine (None)."""
+    if not scheduler:
+        yield None
+        return
+    from twoshaft_grader.cohort.cluster import Cluster
+
+    with Cluster(scheduler) as cluster:
+        yield cluster.marked
 
 
 @app.command("alike")
@@ -844,6 +910,27 @@ def open_desk(
     from twoshaft_grader.desk.jupyter import open_jupyter
 
     return open_jupyter(_cohort(cohort), role.value, port=port, browser=browser)
+
+
+@hub_app.command("settings")
+def write_hub_settings(
+    cohort: CohortOption = None,
+    out: Annotated[Path, typer.Option(help="File to write.")] = Path("jupyterhub_config.py"),
+    staff: Annotated[
+        list[str] | None,
+        typer.Option(help="Name under which an instructor signs in; may be given again."),
+    ] = None,
+    port: Annotated[int, typer.Option(help="Of this machine, for the desk's server.")] = 9999,
+) -> None:
+    """Write the settings of a JupyterHub: a server for each learner, the desk for staff."""
+    from twoshaft_grader.cohort.intake import roster_of
+    from twoshaft_grader.desk.hub import hub_settings
+
+    place = _cohort(cohort)
+    hub_settings(place, roster_of(place), out, staff=staff or [], port=port)
+    _say(f"Wrote {out.resolve()}. Whoever looks after the server starts a hub with it, as root.")
+    if not staff:
+        _say("Nobody is named as staff: they come to the desk once they are, with --staff NAME.")
 
 
 @app.command("demo")

@@ -38,6 +38,9 @@ class CohortEntries:
     shared : str
         Where the folder of ``workplace`` and ``exchange`` was when the cohort was made; a point:
         the cohort folder itself, as in format 1.
+    gradebook : str
+        URL of the gradebook on a PostgreSQL server, with no password in it; empty: the file in the
+        cohort folder.
     """
 
     id: str
@@ -48,6 +51,7 @@ class CohortEntries:
     timezone: str = "UTC"
     content: str = ""
     shared: str = HERE
+    gradebook: str = ""
 
 
 _KEYS = {"format", *(entry.name for entry in fields(CohortEntries))}
@@ -56,10 +60,23 @@ _KEYS = {"format", *(entry.name for entry in fields(CohortEntries))}
 def write_cohort(path: Path, entries: CohortEntries) -> None:
     """Write the file, whole or not at all."""
     told: dict[str, Any] = {"format": FORMAT} | asdict(entries)
-    if not entries.content:
-        del told["content"]
+    for name in ("content", "gradebook"):  # most cohorts have neither
+        if not told[name]:
+            del told[name]
     text, yaml = io.StringIO(), YAML()
     yaml.width = 1000  # a long place stays on its line, where people find it
+    yaml.dump(told, text)
+    files.write_whole(path, text.getvalue())
+
+
+def set_gradebook(path: Path, gradebook: str) -> None:
+    """Change that entry alone; what people wrote beside the others stays."""
+    yaml, text = YAML(), io.StringIO()
+    yaml.width = 1000
+    told = yaml.load(path.read_text(encoding="utf-8"))
+    told.pop("gradebook", None)
+    if gradebook:
+        told["gradebook"] = gradebook
     yaml.dump(told, text)
     files.write_whole(path, text.getvalue())
 

@@ -399,10 +399,12 @@ export function renderStart({ model, el }) {
         "div",
         { class: "ts-me" },
         make("h2", {}, `Working as ${me.name} (${me.id})`),
-        button("Not you? Sign out", "sign-out", () => {
-          ask("sign-out");
-          document.dispatchEvent(new CustomEvent("twoshaft-signed-out"));
-        }),
+        me.ticket // there is none where the college's server says who works
+          ? button("Not you? Sign out", "sign-out", () => {
+              ask("sign-out");
+              document.dispatchEvent(new CustomEvent("twoshaft-signed-out"));
+            })
+          : null,
       ),
       entries.length ? null : make("p", {}, "Nothing is assigned yet."),
       table,

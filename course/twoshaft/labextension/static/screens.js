@@ -1117,21 +1117,21 @@ G=>p(G,A.marks[G.name]));return s("tbody",{},s("tr",{class:"ts-module"},s("th",{
 pan",{class:"ts-assigned"},T.length?"assigned":"not assigned"))),...W,s("tr",{},s("td",{colspan:4},O,s("p",{class:"ts-ne\
 xt"},s("b",{},"Next: "),A.next),R)))}function C(){let A=t.get("me"),M=t.get("entries"),T=s("table",{class:"ts-table"},s(
 "thead",{},s("tr",{},...["Assignment","Due","State","What you can do"].map(O=>s("th",{scope:"col"},O)))),...t.get("modul\
-es").map(O=>S(O,M)));return s("section",{},s("div",{class:"ts-me"},s("h2",{},`Working as ${A.name} (${A.id})`),c("Not yo\
-u? Sign out","sign-out",()=>{i("sign-out"),document.dispatchEvent(new CustomEvent("twoshaft-signed-out"))})),M.length?null:
-s("p",{},"Nothing is assigned yet."),T,c("Look again","look",()=>i("look")))}function B(){let A=!!t.get("me").id,M=t.get(
-"modules").map(R=>R.lesson),O=t.get("lessons").filter(([R])=>!A||!M.includes(R));return O.length?s("section",{},s("h2",{},
-A?"To look things up":"Lessons"),s("ul",{class:"ts-lessons"},...O.map(([R,W])=>s("li",{},oe(R,W,`lesson:${R}`))))):null}
-let P=!1,k=t.get("me").id?null:r.get(),L=k!==null;function x(){let A=t.get("me");A.id?r.keep(A):(P||k&&!L)&&r.drop(),P=!!A.
-id}let w=0,d="",f=()=>it(a,"[data-key]"),v=()=>a.querySelector("input[data-key=word]");function b(){let M=f().find(U=>U===
-document.activeElement)?.dataset.key;a.removeAttribute("aria-busy");let T=!!t.get("me").id;l.textContent=t.get("said"),o.
-alert.textContent=t.get("trouble");let O=v()?.value,R=L?s("p",{},"One moment."):u();a.replaceChildren(...Pt([T?C():R,B()]));
-let W=v();W&&O&&(W.value=O);let G=d;if(d=t.get("asking"),d&&d!==G&&f().find(U=>U.dataset.key==="question")?.focus(),!M||
-d&&d!==G)return;let wt=f().find(U=>U.dataset.key===M),et=M.split(":")[1],H=M.startsWith("hand in anyway")?`hand in:${et}`:
-`:${et}`,q=f().find(U=>et&&U.dataset.key?.endsWith(H));(wt??q??it(a,"a, button, select")[0])?.focus()}let $=()=>{clearTimeout(
-w),w=setTimeout(()=>{L=!1,x(),b()},0)};t.on("change",$),x(),b(),k&&t.send({type:"resume",name:k.id,ticket:k.ticket});let E=()=>{
-!document.hidden&&t.get("me").id&&i("look",{quietly:!0})},_=new IntersectionObserver(([A])=>{A.isIntersecting&&E()});return _.
-observe(e),document.addEventListener("visibilitychange",E),()=>{clearTimeout(w),t.off("change",$),_.disconnect(),document.
-removeEventListener("visibilitychange",E),o.close()}}var Nn={bench:Ye,build:Ze,cord:es,depth:ss,face:ns,fault_board:rs,form:Bs,gate:as,gears:is,hazards:ls,lifting:cs,micrometer:ds,
+es").map(O=>S(O,M)));return s("section",{},s("div",{class:"ts-me"},s("h2",{},`Working as ${A.name} (${A.id})`),A.ticket?
+c("Not you? Sign out","sign-out",()=>{i("sign-out"),document.dispatchEvent(new CustomEvent("twoshaft-signed-out"))}):null),
+M.length?null:s("p",{},"Nothing is assigned yet."),T,c("Look again","look",()=>i("look")))}function B(){let A=!!t.get("m\
+e").id,M=t.get("modules").map(R=>R.lesson),O=t.get("lessons").filter(([R])=>!A||!M.includes(R));return O.length?s("secti\
+on",{},s("h2",{},A?"To look things up":"Lessons"),s("ul",{class:"ts-lessons"},...O.map(([R,W])=>s("li",{},oe(R,W,`lesson\
+:${R}`))))):null}let P=!1,k=t.get("me").id?null:r.get(),L=k!==null;function x(){let A=t.get("me");A.id?r.keep(A):(P||k&&
+!L)&&r.drop(),P=!!A.id}let w=0,d="",f=()=>it(a,"[data-key]"),v=()=>a.querySelector("input[data-key=word]");function b(){
+let M=f().find(U=>U===document.activeElement)?.dataset.key;a.removeAttribute("aria-busy");let T=!!t.get("me").id;l.textContent=
+t.get("said"),o.alert.textContent=t.get("trouble");let O=v()?.value,R=L?s("p",{},"One moment."):u();a.replaceChildren(...Pt(
+[T?C():R,B()]));let W=v();W&&O&&(W.value=O);let G=d;if(d=t.get("asking"),d&&d!==G&&f().find(U=>U.dataset.key==="question")?.
+focus(),!M||d&&d!==G)return;let wt=f().find(U=>U.dataset.key===M),et=M.split(":")[1],H=M.startsWith("hand in anyway")?`h\
+and in:${et}`:`:${et}`,q=f().find(U=>et&&U.dataset.key?.endsWith(H));(wt??q??it(a,"a, button, select")[0])?.focus()}let $=()=>{
+clearTimeout(w),w=setTimeout(()=>{L=!1,x(),b()},0)};t.on("change",$),x(),b(),k&&t.send({type:"resume",name:k.id,ticket:k.
+ticket});let E=()=>{!document.hidden&&t.get("me").id&&i("look",{quietly:!0})},_=new IntersectionObserver(([A])=>{A.isIntersecting&&
+E()});return _.observe(e),document.addEventListener("visibilitychange",E),()=>{clearTimeout(w),t.off("change",$),_.disconnect(),
+document.removeEventListener("visibilitychange",E),o.close()}}var Nn={bench:Ye,build:Ze,cord:es,depth:ss,face:ns,fault_board:rs,form:Bs,gate:as,gears:is,hazards:ls,lifting:cs,micrometer:ds,
 own_checks:us,press:ps,rules:fs,runout:hs,sealant:ks,seat:xs,shims:$s,start:Hs,thread:Ss,unit_section:Ls,whole_build:As,
 wrench:Es};export{Nn as screens};

@@ -392,7 +392,7 @@ ref("why-stopped", {one.id: CAUSE[one.id] for one in given.why.lines}, outcome="
 #
 # Then think of four changes, of which only one can be made: H to 25 cm, V to 75 cm, D to 25 cm, or A to 0. The grip multiplier stays as it is.
 #
-# Last, say what you do with this load, and with four others. A table takes what it is marked for, and no more. An early slip is charged once. **To pass, do not decide for less care than a load needs.** *22 points.*
+# Last, say what you do with this load, and with four others. A table takes what it is marked for, and no more. An early slip is charged once. **To pass, do not decide for less care than a load needs.** *20 points.*
 
 # %% tags=["rig"]
 lift = given.lift

@@ -33,7 +33,7 @@ LINE, TWENTIETH = Q(0.01, "mm"), Q(0.05, "mm")
 # %% [markdown] tags=["task"]
 # ## 1. A micrometer
 #
-# Close the micrometer on itself and write what it shows, below zero where it stops short of 0. Then close it on the part, read it, and work out the size. The last question is about other micrometers, closed on themselves. *8 points.*
+# Close the micrometer on itself and write what it shows, below zero where it stops short of 0. Then close it on the part, read it, and work out the size. The last question is about other micrometers, closed on themselves. **It must be right to pass, in every line.** *8 points.*
 
 # %% tags=["rig"]
 given_table("On the bench", ["part", "tool"], [(given.micrometer.part, "micrometer, 0 to 25 mm")])
@@ -56,7 +56,7 @@ mic = given.micrometer
 off = Q(mic.zero_mm, "mm")
 round_below = "Short of 0 the thimble line counts back from 50: the zero reading is below zero."
 zero = ref(
-    "mic-zero", off, weight=2, outcome="read-scales", shows="zero-taken-off", tolerance=LINE / 2, lesson=f"{where}#zero-first",
+    "mic-zero", off, weight=2, steps=1 + (off < 0), outcome="read-scales", shows="zero-taken-off", tolerance=LINE / 2, lesson=f"{where}#zero-first",
     slips=[Slip(off + Q(0.5, "mm"), 0.25, round_below)] if off < 0 else [],
 )
 there = Q(mic.part_mm + mic.zero_mm, "mm")
@@ -85,7 +85,7 @@ OFFS = {id: OFFS[do] for id, do in ZEROS.items() if do != "away"} | {
     "block": "What it is off at the block is not what it is off at zero, so one figure cannot put all readings right.",
     "tight": "The zero is steady, and that draws the eye; where the thimble drags, the screw is bent and reads wrongly.",
     "chip": "The zero is steady, and that draws the eye; a chipped face sits differently on every part."}
-ref("mic-do", {one.id: ZEROS[one.id] for one in mic.zeros.lines}, weight=3, outcome="read-scales", shows="zero-taken-off",
+ref("mic-do", {one.id: ZEROS[one.id] for one in mic.zeros.lines}, weight=3, outcome="read-scales", shows="zero-taken-off", must_pass=True,
     lesson=f"{where}#zero-first",
     slips=line_reasons(bank.lists["zeros"], mic.zeros.answers, ZEROS, OFFS, shown=mic.zeros.lines))
 
@@ -94,7 +94,7 @@ ref("mic-do", {one.id: ZEROS[one.id] for one in mic.zeros.lines}, weight=3, outc
 # %% [markdown] tags=["task"]
 # ## 2. A depth gauge
 #
-# Read the depth gauge on the surface plate, then over the depth. Mind where you look from. The last question is about other depths. *7 points.*
+# Read the depth gauge on the surface plate, then over the depth. Mind where you look from. The last question is about other depths. **It must be right to pass, in every line.** *7 points.*
 
 # %% tags=["rig"]
 given_table("On the bench", ["depth", "tool"], [(given.depth.name, "depth gauge, vernier of 0.05 mm")])
@@ -119,7 +119,7 @@ off = Q(deep.zero_mm, "mm")
 seen = bench_tools.vernier_seems_moved(deep.eye)
 aside = "You read it from the side: the lines seem shifted. Look square on."
 back = [Slip(off + Q(1, "mm"), 0.25, "The vernier's zero is short of line 0: count back, below zero.")]
-zero = ref("depth-zero", off, outcome="read-scales", shows="zero-taken-off", tolerance=TWENTIETH / 2,
+zero = ref("depth-zero", off, steps=1 + (off < 0), outcome="read-scales", shows="zero-taken-off", tolerance=TWENTIETH / 2,
            lesson=f"{where}#the-vernier-and-where-your-eye-is",
            slips=[Slip(off + seen, 0.25, aside), *(back if off < 0 else [])])
 there = Q(deep.depth_mm + deep.zero_mm, "mm")
@@ -142,7 +142,7 @@ LOOKS = {"one-eye": "keep", "glass": "keep", "locked": "keep", "anew": "keep",
 SEEN = {"keep": "Base and rod sit, and the eye looked square on: reading it once more changes nothing.",
         "eye": "Base and rod sit, but from the side the vernier's line falls on another line: it reads some tenths too much or too little.",
         "set": "The eye looked square on, and that is not all: base or rod does not sit, so what was read is another depth."}
-ref("depth-look", {one.id: LOOKS[one.id] for one in deep.looks.lines}, weight=2.5, outcome="read-scales", shows="no-half-turn",
+ref("depth-look", {one.id: LOOKS[one.id] for one in deep.looks.lines}, weight=2.5, outcome="read-scales", shows="no-half-turn", must_pass=True,
     lesson=f"{where}#the-vernier-and-where-your-eye-is",
     slips=line_reasons(bank.lists["looks"], deep.looks.answers, LOOKS, {id: SEEN[do] for id, do in LOOKS.items()},
                        shown=deep.looks.lines))
@@ -179,7 +179,7 @@ slips = reasons(given.repeats.options, stands_off, {
         "This one lies as near to the others as they lie to each other; it belongs to them.",
     "none": "One lies much further off than the others scatter among themselves.",
 })
-odd = ref("rep-stray", stands_off, weight=2, outcome="judge-repeats", shows="stranger", lesson=f"{where}#say-it-again", slips=slips)
+odd = ref("rep-stray", stands_off, weight=1.5, outcome="judge-repeats", shows="stranger", lesson=f"{where}#say-it-again", slips=slips)
 
 # %% tags=["reference"]
 STRAYS = {"inside": "keep", "edge": "keep", "other-hand": "keep", "largest": "keep",
@@ -188,7 +188,7 @@ STRAYS = {"inside": "keep", "edge": "keep", "other-hand": "keep", "largest": "ke
 LAST = {"keep": "It lies as near to the others as they lie to each other: left out, the spread looks better than it is.",
         "cause": "It lies much further off than the others scatter, and nobody knows why: kept or left out, it may happen again unseen.",
         "out": "Its cause is known and has nothing to do with the size: kept, it pulls the mean away; the other five are good."}
-ref("rep-do", {one.id: STRAYS[one.id] for one in given.repeats.strays.lines}, weight=2.5, outcome="judge-repeats",
+ref("rep-do", {one.id: STRAYS[one.id] for one in given.repeats.strays.lines}, weight=3, outcome="judge-repeats",
     shows="stranger", lesson=f"{where}#say-it-again",
     slips=line_reasons(bank.lists["strays"], given.repeats.strays.answers, STRAYS,
                        {id: LAST[do] for id, do in STRAYS.items()}, shown=given.repeats.strays.lines))
@@ -267,7 +267,7 @@ ref("choose-tool", right, outcome="choose-tool", shows=("tells-a-tenth", "none-w
 # %% [markdown] tags=["task"]
 # ## 5. A shaft under the dial
 #
-# First say what you do with dials that others have set up. **It must be right to pass, in every line.** Then set your own dial up, turn the shaft by hand once round, and give the total reading and how far the surface runs out of centre. The last question is about other shafts too. *10 points.*
+# First say what you do with dials that others have set up. Then set your own dial up, turn the shaft by hand once round, and give the total reading and how far the surface runs out of centre. The last question is about other shafts too. **The first and the last must be right to pass, in every line.** *10 points.*
 
 # %% tags=["rig"]
 given_table("The limit", ["total reading, at most, mm", "doubt of your total, mm either way"],
@@ -333,7 +333,7 @@ fits = {id: gauges.verdict(mm, Q(-1, "mm"), Q(limit, "mm"), Q(either, "mm")) for
 SAYS = {"inside": "The total with its doubt on top is still below the limit: called unproved, a good shaft is scrapped.",
         "outside": "The total less its doubt is still above the limit: it shakes itself loose, however often you measure.",
         "unsure": "The total lies nearer to the limit than its doubt: either way you claim what the dial cannot show."}
-ref("dial-verdict", fits, weight=3, outcome="claim-within-doubt", shows="clears-the-limit", lesson=f"{where}#what-you-may-claim",
+ref("dial-verdict", fits, weight=3, must_pass=True, outcome="claim-within-doubt", shows="clears-the-limit", lesson=f"{where}#what-you-may-claim",
     slips=line_reasons([(id, "") for id in fits], dial.verdicts, fits, {id: SAYS[one] for id, one in fits.items()}))
 
 # %% tags=["mark"] task="dial" points=10
@@ -401,7 +401,7 @@ ref(
 #
 # An old card gives a torque, and the bolt can only be reached with an adapter at an angle. Work out what to set. Then say what the bolt may get at least and at most from a wrench in good order, and what that means for the window. Two questions are about other bolts too.
 #
-# The wrenches may be off by 4 % of the setting, and the mark may be missed by half a step. *12 points.*
+# The wrenches may be off by 4 % of the setting, and the mark may be missed by half a step. **Which wrench, and where each bolt ends up, must be right to pass, in every line.** *12 points.*
 
 # %% tags=["rig"]
 card = given.wrench
@@ -448,7 +448,7 @@ for id, wanted in {"own": torque, **{f"torque-{n}": Q(nm, "N*m") for n, nm in en
                  "So low on its scale no tolerance is promised: that begins at a fifth of the top."
                  for name, one in tools.items()} | {"none": "One of them has it between a fifth of its top and the top."}
 fitting = min(name for name, one in tools.items() if one.suits(torque))
-chosen = ref("wrench-tool", suited, weight=2, outcome="set-wrench", shows="unit-and-range", lesson=f"{where}#the-torque-wrench",
+chosen = ref("wrench-tool", suited, weight=3, must_pass=True, outcome="set-wrench", shows="unit-and-range", lesson=f"{where}#the-torque-wrench",
              slips=line_reasons([(id, "") for id in suited], [*((name, "") for name in tools), card.none], suited, unfit))
 
 # %% tags=["reference"]
@@ -487,7 +487,7 @@ ends = {id: "sure" if bottom <= least_nm and most_nm <= top else "outside" if le
 LIES = {"sure": "Both ends of what the bolt may get lie in the window: even a wrench at the edge of its tolerance does.",
         "unsure": "One end lies in the window and one does not: a click says nothing about which of them the bolt got.",
         "outside": "All that the bolt may get lies beyond the window: it stays loose or is overstretched, however good the wrench."}
-ref("wrench-claim", ends, weight=3, outcome="claim-within-doubt", shows="clears-the-limit", lesson=f"{where}#what-you-may-claim",
+ref("wrench-claim", ends, weight=3.5, must_pass=True, outcome="claim-within-doubt", shows="clears-the-limit", lesson=f"{where}#what-you-may-claim",
     slips=line_reasons([(id, "") for id in ends], card.claims, ends, {id: LIES[one] for id, one in ends.items()}))
 
 # %% tags=["mark"] task="wrench" points=12
@@ -594,7 +594,7 @@ KEPT = {"click": "nothing", "case": "nothing", "heard": "nothing",
         "fell": "check", "lever": "check", "overdue": "check",
         "store": "back", "tomorrow": "back", "top": "back"}
 KEEP = {"nothing": "Nothing is left to do here: one click from slack is the torque, and at rest the wrench lies at its lowest mark.",
-        "again": "The wrench is in order, and the bolt is not: more turn than one click from slack, or less, is another torque.",
+        "again": "The wrench is in order, and nobody knows what the bolt got: only one click, pulled from slack, is the torque that was set.",
         "check": "It clicks, and that draws the eye; after a fall, a lever's work or a missed check nobody knows at which torque.",
         "back": "Left set or turned to the top, its spring creeps, and it soon gives another torque than its scale shows."}
 ref("care-kept", {one.id: KEPT[one.id] for one in given.care.kept.lines}, weight=2, outcome="set-wrench", shows="kept",

@@ -257,7 +257,7 @@ ref("clock-inside", may, outcome="keep-the-clock", weight=2, shows=("beforehand"
 # %% [markdown] tags=["task"]
 # ## 7. Which parts must be new?
 #
-# A finished unit was stripped as far as the list shows and is to be built up again. Say of each part what is done with it. *4 points.*
+# A finished unit was stripped as far as the list shows and is to be built up again. Say of each part what is done with it. **Every part must be right to pass.** *6 points.*
 
 # %% tags=["rig"]
 given_table("Taken apart, in this order", ["no.", "step that was undone"],
@@ -276,13 +276,13 @@ must = set(order.new_parts(whole, stripped))
 loose = {part for step in stripped for part in whole.parts[whole.number[step]]}
 fate = {part: "new" if part in must else "again" if part in loose else "stayed" for part in labels(given.new_parts.options)}
 told = {"new": "It came out with one of the steps that were undone, and does not survive that: used again it leaks or lets go.",
-        "again": "It came out with one of the steps that were undone, takes no harm from that, and is fitted again.",
+        "again": "New seems the safe side. But it came out with one of the steps that were undone and takes no harm from that: it is fitted again.",
         "stayed": "None of the steps that were undone touches it: taken out for nothing, it costs time and may be spoilt."}
-ref("new-parts-needed", fate, outcome="renew-parts", shows=("single-use", "renew-after"),
+ref("new-parts-needed", fate, outcome="renew-parts", shows=("single-use", "renew-after"), must_pass=True,
     lesson="02-order-of-work#parts-that-must-be-new",
     slips=line_reasons(given.new_parts.options, given.new_parts.answers, fate, {part: told[do] for part, do in fate.items()}))
 
-# %% tags=["mark"] task="new-parts" points=4
+# %% tags=["mark"] task="new-parts" points=6
 
 # %% [markdown] tags=["task"]
 # ## 8. Why this before that?

@@ -81,9 +81,9 @@ near = torque.m_as("N*m")
 unfit = {name: "Its scale ends below this torque." if near > tool.high_nm else
          "So low on its scale no tolerance is promised: that begins at a fifth of the top."
          for name, tool in tools.items() if not tool.suits(torque)}
-unfit["any"] = "Each scale has a range in which it can be trusted; the torque must lie in it."
+unfit["any"] = "A torque is a torque, but each scale has a range in which it can be trusted; outside it the bolt gets another one."
 unfit["none"] = "Hold the torque against each scale, from a fifth of its top upwards."
-chosen = ref("card-wrench", min(set(tools) - set(unfit), default=""), outcome="torque-tools", shows="scale-and-adapter",
+chosen = ref("card-wrench", min(set(tools) - set(unfit), default=""), outcome="torque-tools", shows="wrench",
              lesson="03-threaded-joints#adapters",
              slips=[Slip(name, 0, why) for name, why in unfit.items()])
 
@@ -98,7 +98,7 @@ slips = [
 ]
 slips += [Slip(straight, 0.25, "This is for an adapter straight on; yours stands at an angle.")] * bool(angle)
 setting = ref("card-setting", joint.setting_with_adapter(torque, length, reach, angle), weight=2, steps=1 + bool(angle),
-              outcome="torque-tools", shows="scale-and-adapter", lesson="03-threaded-joints#adapters", slips=slips,
+              outcome="torque-tools", shows="adapter", lesson="03-threaded-joints#adapters", slips=slips,
               tolerance={"absolute": Q(0.5 * tools[chosen].step_nm, "N*m"), "relative": 0.004})
 
 # %% tags=["reference"]
@@ -178,15 +178,15 @@ low, high = found.window_nm
 inside = low <= torque.m_as("N*m") <= high
 todo = "renew" if use.m_as("percent") >= 90 else "leave" if inside else "again"
 why = {
-    "compound": "Compound keeps it from turning; it does not mend the clamp.",
-    "later": "What is wrong now is not put right by driving.",
+    "compound": "Compound keeps it from turning, and that feels safe; it does not mend the clamp, and the joint works loose or the bolt breaks.",
+    "later": "Things seem to settle, but what is wrong now is not put right by driving: it gets looser, or breaks.",
     "by-feel": "By feel a hand is off by a third; that is why the wrench exists.",
-    "leave": "Hold the torque that the bolt got against the window.",
-    "again": "Hold torque and share of yield against the rule once more.",
+    "leave": "It clicked, and that draws the eye. Hold the torque that the bolt got against the window: left so, it is too loose or stretched.",
+    "again": "Once more never seems wrong. By the rule a bolt in its window stays, and one near its yield is renewed: pulled again, it stretches.",
     "turn-back": "Turning back, friction points the other way: the wrench then tells nothing of the clamp.",
-    "renew": "Only a bolt that came near its yield has to be renewed.",
+    "renew": "A new bolt seems the safe side; this one stayed clear of its yield, and it is thrown away for nothing.",
 }
-ref("found-do", todo, outcome="clamp-from-torque", shows="what-to-do", weight=2,
+ref("found-do", todo, outcome="clamp-from-torque", shows="what-to-do", weight=1.6,
     lesson="03-threaded-joints#clamp-not-torque",
     slips=[Slip(key, 0, text) for key, text in why.items() if key != todo])
 
@@ -339,7 +339,7 @@ why = {
     "longer": "Work out the margin now, and with all the good thread; compare both with the rule.",
     "insert": "A repair is for a hole whose good thread cannot carry enough.",
 }
-ref("alloy-use", use, outcome="alloy-threads", shows="thread-depth", lesson=where,
+ref("alloy-use", use, outcome="alloy-threads", shows="repair", lesson=where,
     slips=[Slip(key, 0, text) for key, text in why.items() if key != use])
 
 # %% tags=["reference"]
@@ -498,7 +498,7 @@ ref("face-why", {one.id: EVENED[one.id] for one in asked.rounds.lines}, outcome=
 # %% [markdown] tags=["task"]
 # ## 7. Go on crosswise
 #
-# On the face below the filled bolts have been pulled in this round. Crosswise means: always as far round the ring as can be from all that have been pulled. Say which bolt comes next, and what had to be done before any of them was tightened. *4 points.*
+# On the face below the filled bolts have been pulled in this round. Crosswise means: always as far round the ring as can be from all that have been pulled. Say which bolt comes next, and what had to be done before any of them was tightened. *3 points.*
 
 # %% tags=["rig"]
 face_picture(unit, given.pattern.group, given.pattern.pulled)
@@ -535,7 +535,7 @@ ref("pattern-before", first_steps, outcome="tighten-face", weight=2, shows="in-p
     slips=[Slip(step, 0, f"Not needed before it, but after it: {text}.")
            for step, text in pattern.before.options if step not in first_steps])
 
-# %% tags=["mark"] task="pattern" points=4
+# %% tags=["mark"] task="pattern" points=3
 
 # %% [markdown] tags=["task"]
 # ## 8. A shaft nut
@@ -615,7 +615,7 @@ ref("nut-again", {one.id: RENEWED[one.id] for one in asked.again.lines}, outcome
 # %% [markdown] tags=["task"]
 # ## 9. The stake
 #
-# A shaft nut has been tightened and staked. The tab gives way by being sheared off or by being crushed, whichever takes less torque. The workshop's rule: the stake holds at least as many times the drag as the table says, and a cracked tab is a spent nut. *4 points.*
+# A shaft nut has been tightened and staked. The tab gives way by being sheared off or by being crushed, whichever takes less torque. The workshop's rule: the stake holds at least as many times the drag as the table says, and a cracked tab is a spent nut. *3 points.*
 
 # %% tags=["rig"]
 stake = given.stake
@@ -639,7 +639,7 @@ sheet.form(
 stake, where = given.stake, "03-threaded-joints#shaft-nuts"
 lock = fit.Stake(stake.shear_nm, stake.crush_nm_mm * stake.depth_mm)
 drag, larger = Q(stake.drag_nm, "N*m"), max(lock.shear_nm, lock.crush_nm)
-times = ref("stake-times", fit.stake_margin(lock, drag), outcome="shaft-nuts", shows="lock-renewed", weight=2.5, lesson=where,
+times = ref("stake-times", fit.stake_margin(lock, drag), outcome="shaft-nuts", shows="stake", weight=1.4, lesson=where,
             tolerance={"absolute": 0.02, "relative": 0.01},
             slips=[Slip(larger / stake.drag_nm, 0, "It gives way at the smaller of the two."),
                    Slip((lock.shear_nm + lock.crush_nm) / stake.drag_nm, 0,
@@ -658,9 +658,9 @@ slips = reasons(stake.todo, todo, {
     "locker": "From outside it never reaches the thread.",
     "flatten": "Metal that was bent twice at one place cracks.",
 })
-ref("stake-do", todo, outcome="shaft-nuts", shows="lock-renewed", weight=1.5, lesson=where, slips=slips)
+ref("stake-do", todo, outcome="shaft-nuts", shows="stake", weight=1.6, lesson=where, slips=slips)
 
-# %% tags=["mark"] task="stake" points=4
+# %% tags=["mark"] task="stake" points=3
 
 # %% [markdown] tags=["task"]
 # ## 10. Steps of finished jobs

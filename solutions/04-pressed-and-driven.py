@@ -249,7 +249,7 @@ ref("heat-how", {id: HOW[id] for id in labels(heat.how)}, outcome="warm-safely",
 # %% [markdown] tags=["task"]
 # ## 4. Where the driver bears
 #
-# Four bearings are to be fitted cold. A seat that may grip counts as one that grips. **The driver must be right to pass, in every line.** Then look at the drawing, at other set-ups, and at rings on their way. *10 points.*
+# Four bearings are to be fitted cold. A seat that may grip counts as one that grips. Then look at the drawing, at other set-ups, and at rings on their way. **The first two questions must be right to pass, in every line.** *10 points.*
 
 # %% tags=["rig"]
 given_table("Interference, µm; below zero is play", ["no.", "what is done", "inner ring on shaft", "outer ring in case"],
@@ -297,7 +297,7 @@ way = {"drawing": "balls" if crosses else "seat"} | {one.id: WAY[one.id] for one
 RUNS = {"seat": "Driver and blocks stand right beside the tight seat, so the force crosses no ball and no other part.",
         "balls": "The ring in reach is not the tight one: between driver, seat and what holds against it lie the balls.",
         "part": "The ring is the right one, and that draws the eye; look at what holds against the force on the other side."}
-ref("driver-way", way, outcome="drive-right-ring", shows="right-ring", weight=3, lesson=f"{where}#where-the-driver-bears",
+ref("driver-way", way, outcome="drive-right-ring", shows="right-ring", weight=3, must_pass=True, lesson=f"{where}#where-the-driver-bears",
     slips=line_reasons([("drawing", ""), *bank.lists["paths"]], given.driver.paths.answers, WAY | way,
                        {id: RUNS[one] for id, one in (WAY | way).items()}, shown=[(id, "") for id in way]))
 
@@ -379,7 +379,7 @@ LOOKS = {id: LOOKS[do] for id, do in DO.items() if do != "new"} | {
     "bare": "All that can be measured is right, but bare splines cut the lip, and it leaks from the first day.",
     "proud-bare": "Its depth could still be put right, but bare splines cut the lip, and it leaks from the first day.",
 }
-ref("seal-do", {one.id: DO[one.id] for one in seal.others.lines}, outcome="seat-seal", shows="costs-the-seal", weight=3.5,
+ref("seal-do", {one.id: DO[one.id] for one in seal.others.lines}, outcome="seat-seal", shows=("costs-the-seal", "lip"), weight=3.5,
     must_pass=True, lesson=f"{where}#seals",
     slips=line_reasons(bank.lists["seals"], seal.others.answers, DO, LOOKS, shown=seal.others.lines))
 
@@ -388,7 +388,7 @@ ref("seal-do", {one.id: DO[one.id] for one in seal.others.lines}, outcome="seat-
 # %% [markdown] tags=["task"]
 # ## 6. A spring pin
 #
-# Force at the pin = hand × lever. The table gives loads in **double** shear; one plane bears half. Two nested pins add up. The pin must bear the force as many times as the table says. A pin that is taken out is not used again. *8 points.*
+# Force at the pin = hand × lever. The table gives loads in **double** shear; one plane bears half. Two nested pins add up. The pin must bear the force as many times as the table says. A pin that is taken out is not used again. **The last two questions must be right to pass, in every line.** *8 points.*
 
 # %% tags=["rig"]
 spring = given.spring
@@ -433,7 +433,7 @@ fitted = {id: "one" if alone >= needed else "nest" if both >= needed else "large
 PINS = {"one": "One pin bears it as often as it must: a second one makes the pair stiff, and the hole hammers wide.",
         "nest": "One pin bears too little, both together enough: alone it is cut through; a larger hole weakens the part for nothing.",
         "larger": "Even both together bear it less often than they must: sooner or later they are cut through, and the gear is gone."}
-ref("spring-do", fitted, outcome="choose-pin", shows="shear", weight=3, lesson=f"{where}#spring-pins",
+ref("spring-do", fitted, outcome="choose-pin", shows="shear", weight=3, must_pass=True, lesson=f"{where}#spring-pins",
     slips=line_reasons([(id, "") for id in fitted], spring.todo, fitted, {id: PINS[one] for id, one in fitted.items()}))
 
 # %% tags=["reference"]
@@ -443,7 +443,7 @@ SITS = {"along": "leave", "seam": "leave", "nested": "leave", "nested-seam": "le
 STAYS = {"leave": "Slot in the line of the force, two of them opposite each other, and every end inside: out again, it is scrap.",
          "slot": "The ends lie well, and that draws the eye; the slot does not lie in the line of the force, or both weak sides lie together: the pin springs and works loose.",
          "depth": "The slot lies right, and that draws the eye; an end that stands out catches, and one that stops short leaves one side without a pin."}
-ref("spring-fitted", {one.id: SITS[one.id] for one in spring.fitted.lines}, outcome="choose-pin", shows="slot", weight=3,
+ref("spring-fitted", {one.id: SITS[one.id] for one in spring.fitted.lines}, outcome="choose-pin", shows="slot", weight=3, must_pass=True,
     lesson=f"{where}#spring-pins",
     slips=line_reasons(bank.lists["fitted"], spring.fitted.answers, SITS,
                        {id: STAYS[one] for id, one in SITS.items()}, shown=spring.fitted.lines))
@@ -453,7 +453,7 @@ ref("spring-fitted", {one.id: SITS[one.id] for one in spring.fitted.lines}, outc
 # %% [markdown] tags=["task"]
 # ## 7. A taper pin
 #
-# Taper 1 in 50: the diameter grows by 0.02 mm for each millimetre of length. The last two questions are about other pins too. *10 points.*
+# Taper 1 in 50: the diameter grows by 0.02 mm for each millimetre of length. The last two questions are about other pins too. **They must be right to pass, in every line.** *10 points.*
 
 # %% tags=["rig"]
 taper = given.taper
@@ -499,7 +499,7 @@ holes = {id: "home" if least_mm <= now <= most_mm else "ream" if now > most_mm e
 HOLES = {"home": "It stands within its limits: each further cut only uses up the hole, and the next pin sinks.",
          "ream": "It stands out too far: driven harder it splits the boss, since it seats where the cone fits and no deeper.",
          "sunk": "It stands out too little: a wider hole or a harder blow lets it in deeper still, and nothing is left to tighten."}
-ref("taper-do", holes, outcome="choose-pin", shows="taper", weight=2.5, lesson=f"{where}#taper-pins",
+ref("taper-do", holes, outcome="choose-pin", shows="taper", weight=2.5, must_pass=True, lesson=f"{where}#taper-pins",
     slips=line_reasons([(id, "") for id in holes], taper.todo, holes, {id: HOLES[one] for id, one in holes.items()}))
 
 # %% tags=["reference"]
@@ -512,7 +512,7 @@ for n, one in enumerate(taper.pins, 1):
 BLOWS = {"left": "In by the large end, out by the small end: struck at the other end it jams tighter, or drops out of its hole.",
          "right": "In by the large end, out by the small end: struck at the other end it jams tighter, or drops out of its hole.",
          "first": "Nothing tells which end is the large one: by chance the blow jams it so tightly that it has to be drilled out."}
-ref("taper-end", struck, outcome="choose-pin", shows="taper", weight=2.5, lesson=f"{where}#taper-pins",
+ref("taper-end", struck, outcome="choose-pin", shows="taper", weight=2.5, must_pass=True, lesson=f"{where}#taper-pins",
     slips=line_reasons([(id, "") for id in struck], taper.strikes, struck, {id: BLOWS[one] for id, one in struck.items()}))
 
 # %% tags=["mark"] task="taper" points=10
@@ -574,7 +574,7 @@ HELD = {"leave": "The sharp edge faces away from the push and bears on the wall 
         "turn": "It lies in well, and that draws the eye; its rounded edge meets the wall of the groove, and under load it climbs out.",
         "loose": "The edge is right, but stretched metal has lost its spring: it jumps off on the road.",
         "squeezed": "Squeezed back it grips for now; stretched metal has lost its spring, and it jumps off on the road.",
-        "half": "In use it does not go in, it goes out: what stands out of the groove pulls the rest after it.",
+        "half": "Pressed in it seems to sit, but bent metal springs out again: what stands out of the groove pulls the rest after it.",
         "eye": "It holds for now, but the eye breaks off at the next pliers, and the crack runs on under load."}
 ref("locks-clips", {one.id: CLIPS[one.id] for one in locks.clips.lines}, outcome="lock-parts", shows="sharp-edge", weight=3,
     must_pass=True, lesson=f"{where}#stakes-and-circlips",

@@ -237,7 +237,7 @@ ref("follow-warm", setting + heat, outcome="warm-setting", shows="sign", toleran
 # %% [markdown] tags=["task"]
 # ## 4. A shelf that is half empty
 #
-# Another support, with another arrangement: look at the drawing before you begin. Only a few shims are left, and **one** may be fitted. Which one, or what else? Then some ideas that came up when no shim fitted: what do you do with each? *10 points.*
+# Another support, with another arrangement: look at the drawing before you begin. Only a few shims are left, and **one** may be fitted. Which one, or what else? Then some ideas that came up when no shim fitted: what do you do with each? **Each idea must be right to pass.** *10 points.*
 
 # %% tags=["rig"]
 other_one = unit.bearings.support_by_id(given.shelf.support)
@@ -304,7 +304,7 @@ idea = {"order": ASKED, "pair": ASKED, "second": ASKED, "burr": CHANGED, "paint"
         "file": "A rubbed shim is no longer flat or parallel, and its edge sheds grit.",
         "foil": "Foil creeps and tears; the setting is gone in a week.",
         "film": "Sealant is squeezed out and dissolves; it carries no bearing."}
-ref("shelf-may", {one.id: MAY[one.id] for one in shelf.may.lines}, weight=4, outcome="choose-shim", shows="no-making-up",
+ref("shelf-may", {one.id: MAY[one.id] for one in shelf.may.lines}, weight=4, outcome="choose-shim", shows="no-making-up", must_pass=True,
     lesson=f"{where}#choosing-from-the-set",
     slips=line_reasons(bank.lists["may"], shelf.may.answers, MAY, idea, shown=shelf.may.lines))
 
@@ -350,7 +350,7 @@ got = {"count": "Rollers home, plate as finished, plunger in and in line: only t
 
 # %% tags=["reference"]
 lines = trial.before.lines
-ref("trial-before", {one.id: BEFORE[one.id] for one in lines}, weight=3, outcome="read-end-play", shows="seated",
+ref("trial-before", {one.id: BEFORE[one.id] for one in lines}, weight=4, outcome="read-end-play", shows="seated",
     lesson=f"{where}#the-trial-fit", slips=line_reasons(bank.lists["before"], trial.before.answers, BEFORE,
                                                         {id: got[do] for id, do in BEFORE.items()}, shown=lines))
 
@@ -441,7 +441,7 @@ ref("doubt-safe", safe_ones, weight=2, outcome="weigh-doubt", shows="largest-fir
 # %% [markdown] tags=["task"]
 # ## 7. Judge it by the cord
 #
-# The unit is built up as far as the table says, and the cord is on. Take the pull below. How much torque is that, how much of it do the bearings take, and what preload is behind it? A part on another shaft counts by its speed. Then say what is to be done. *10 points.*
+# The unit is built up as far as the table says, and the cord is on. Take the pull below. How much torque is that, how much of it do the bearings take, and what preload is behind it? A part on another shaft counts by its speed. Then say what is to be done. **The last question must be right to pass, in every line.** *10 points.*
 
 # %% tags=["rig"]
 cord = given.cord
@@ -512,10 +512,10 @@ tightens = shim.shim_sign(axle.arrangement, axle.shim_place) > 0
 more, less = ("thicker", "thinner") if tightens else ("thinner", "thicker")
 preloads = {"own": behind, **{one.id: Q(one.preload_n, "N") for one in cord.others}}
 verdict = {id: more if n < Q(cord.low_n, "N") else less if n > Q(cord.high_n, "N") else "leave" for id, n in preloads.items()}
-told = {more: "It lies under the lower limit: which shim brings more preload here?",
-        less: "It lies over the upper limit: which shim takes preload away here?",
-        "leave": "It lies between the two limits, and clear of both."}
-ref("cord-verdict", verdict, weight=3, outcome="judge-by-cord", shows="meets-target", lesson=f"{where}#pull-on-a-cord",
+told = {more: "It lies under the lower limit: left so or made looser, the shaft soon has play. Which shim brings more preload here?",
+        less: "It lies over the upper limit: left so or made tighter, the bearings run hot. Which shim takes preload away here?",
+        "leave": "It lies between the two limits, and clear of both: with another shim a good setting is lost."}
+ref("cord-verdict", verdict, weight=3, must_pass=True, outcome="judge-by-cord", shows="meets-target", lesson=f"{where}#pull-on-a-cord",
     slips=line_reasons([(id, "") for id in verdict], cord.verdicts, verdict, {id: told[do] for id, do in verdict.items()}))
 
 # %% tags=["mark"] task="cord" points=10
@@ -523,7 +523,7 @@ ref("cord-verdict", verdict, weight=3, outcome="judge-by-cord", shows="meets-tar
 # %% [markdown] tags=["task"]
 # ## 8. From cold to warm
 #
-# A support warms up as the table says. By how much does each of the two lengths grow? With what happens across the shaft, what does the setting become? Then four other pairs, on which case and shaft grow: a metre of steel grows by 12 µm for 1 K, one of aluminium by 23 µm. Last, what is to be done with each of four readings. *10 points.*
+# A support warms up as the table says. By how much does each of the two lengths grow? With what happens across the shaft, what does the setting become? Then four other pairs, on which case and shaft grow: a metre of steel grows by 12 µm for 1 K, one of aluminium by 23 µm. Last, what is to be done with each of four readings. **The four pairs must be right to pass.** *10 points.*
 
 # %% tags=["rig"]
 warm = given.warm
@@ -567,7 +567,7 @@ does = {one.id: "neither" if abs(one.change_um) < 0.5 else "tightens" if one.cha
 told = {"tightens": "Work out both growths, then ask which ring goes onto its rollers: here the pair gets tighter.",
         "loosens": "Work out both growths, then ask which ring goes off its rollers: here the pair gets looser.",
         "neither": "Case and shaft grow by the same length here, so no ring moves against the other."}
-ref("warm-way", does, weight=3, outcome="warm-setting", shows="sign", lesson=f"{where}#warm-and-cold",
+ref("warm-way", does, weight=3.5, must_pass=True, outcome="warm-setting", shows="sign", lesson=f"{where}#warm-and-cold",
     slips=line_reasons([(id, "") for id in does], warm.ways, does, {id: told[way] for id, way in does.items()}))
 
 # %% tags=["reference"]

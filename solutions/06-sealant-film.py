@@ -507,7 +507,7 @@ waits = {"own": after.needed_hours - after.waited_hours}
 waits |= {f"case-{n}": other.needed_hours - other.waited_hours for n, other in enumerate(after.others, 1)}
 more = Q(max(0.0, waits["own"]), "h")
 warm = Q(max(0.0, after.cure_hours - after.waited_hours), "h")
-ref("after-wait", more, outcome="close-and-cure", shows="cured", tolerance={"absolute": Q(0.2, "h")},
+ref("after-wait", more, outcome="close-and-cure", shows="cured", steps=1 + (after.cold_factor != 1), tolerance={"absolute": Q(0.2, "h")},
     lesson=lesson + "oil-only-when-it-has-cured",
     slips=[Slip(warm, 0.3, "In the cold it takes longer than the sheet says for 20 °C.")] if warm != more else [])
 

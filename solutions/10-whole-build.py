@@ -32,9 +32,10 @@ from twoshaft.models.wholebuild import (
 from twoshaft.models.wholebuild.asks import AS_IT_LIES, CHANGED, LEFT, LOCKED, NEW, OILED, blocks_of, pattern_order
 from twoshaft.models.wholebuild.checking import judge_way, outcomes_at
 from twoshaft.questions import bank_of
+from twoshaft.readings.whole_build.late import shown_by
 from twoshaft.records import labels, to_json
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
+from twoshaft_grader.marking import Slip, line_reasons, ref
 
 job = Job.of(unit, to_json(given.bench))
 asks, bank = asks_of(job), bank_of("whole-build")
@@ -75,7 +76,7 @@ sheet.form(
 
 # %% tags=["reference"]
 # The build as it goes on, right or the learner's own: a dict a cell, so that each cell stands alone.
-my_plan = {"build-order": ref("build-order", job.task, outcome="build-in-order", shows=("needs-first", "keeps-from-harm"), must_pass=True, weight=0.25,
+my_plan = {"build-order": ref("build-order", job.task, outcome="build-in-order", shows=("needs-first", "keeps-from-harm"), must_pass=True, weight=0.28,
                               lesson=f"{where}#plan")}
 
 # %% tags=["reference"]
@@ -174,14 +175,15 @@ for ask in (one for one in asks if one.kind == "shim"):
 # %% [markdown] tags=["task"]
 # ## 4. Tighten
 #
-# First the threads: do with each group what has to be done so that the torque of its card holds, and nothing more. **Every line of the threads must be right to pass.** Then wrench and setting for three groups; where an adapter is needed, the setting on the wrench is not the torque of the card. *18 points.*
+# First the threads: do with each group what has to be done so that the torque of its card holds, and nothing more. Then wrench and setting for three groups; where an adapter is needed, the setting on the wrench is not the torque of the card. Last, flanges that others have pulled. **Every line of the threads and of the flanges must be right to pass.** *20 points.*
 
 # %% tags=["rig"]
 given_table("Job cards", ["what", "value"],
             [(f"{ask.name}: {line.what[:1].lower()}{line.what[1:]}", line.value) for ask in asks if ask.kind == "joint" for line in card(job, ask)])
 
 # %% tags=["form"]
-sheet.form("joints", *sheet.ask_all(sheet_fields(job, "joint")))
+sheet.form("joints", *sheet.ask_all(sheet_fields(job, "joint")),
+           sheet.each("flange-says", "What comes next on each of these flanges?", lines=given.others.flange.lines, options=given.others.flange.answers))
 
 # %% tags=["reference"]
 at_lesson, groups = f"{where}#decide", [ask.about for ask in asks if ask.kind == "joint"]
@@ -189,7 +191,7 @@ said = asked_together(job)["threads"].arguments
 right = {f"state-{id}": right_threads(job, id) for id in job.threads}
 fine = "They are as the card wants them: what is done besides spoils that, or throws away good parts."
 whys = {id: dict.fromkeys((NEW, OILED, LOCKED), fine) if key == LEFT else {} for id, key in right.items()}
-my_states = {"threads": ref("threads", right, outcome="tighten-to-clamp", shows="thread-state", must_pass=True, weight=8, lesson=at_lesson,
+my_states = {"threads": ref("threads", right, outcome="tighten-to-clamp", shows="thread-state", must_pass=True, weight=7, lesson=at_lesson,
                             slips=line_reasons(said["lines"], said["options"], right, whys, anywhere={
     LEFT: "The torque of the card is stated for another state: so they get another clamp than the card means.",
     NEW: "New ones come with the dry film; the card does not mean that, and the clamp comes out otherwise.",
@@ -204,7 +206,7 @@ for id in groups:
     held[id] = {w.id: aim if bolts.adapter is None else joint.setting_with_adapter(
         aim, Q(w.length_mm, "mm"), Q(bolts.adapter.reach_mm, "mm"), Q(bolts.adapter.angle_deg, "degree")) for w in wrenches}
     good = {w.id for w in wrenches if joint.TorqueWrench.of(w).suits(held[id][w.id])} | {bolts.group.wrench}
-    tools = ref(f"tool-{id}", good, outcome="tighten-to-clamp", shows="adapter", weight=0.4, lesson=at_lesson, slips=[
+    tools = ref(f"tool-{id}", good, outcome="tighten-to-clamp", shows="adapter", weight=0.2, lesson=at_lesson, slips=[
         Slip(w.id, 0, "This setting lies outside what the wrench is good for.") for w in wrenches if w.id not in good])
     my_tools[f"tool-{id}"] = bolts.group.wrench if bolts.group.wrench in tools else min(tools)
 
@@ -231,15 +233,25 @@ for id in groups:
     need = {p: joint.rounds_needed(bolts.face(), pattern_order(job, id, p), bolts.bounds().typical, bolts.group.spread, 4)
             for p in keys}
     works = {p for p in keys if need[p] is not None} or {"crosswise"}
-    taken = ref(f"pattern-{id}", works, outcome="tighten-to-clamp", shows="every-bolt", weight=0.4, lesson=at_lesson, slips=[
+    taken = ref(f"pattern-{id}", works, outcome="tighten-to-clamp", shows="every-bolt", weight=0.2, lesson=at_lesson, slips=[
         Slip(p, 0, "Each bolt takes load off its neighbour; four rounds of this do not even it out.") for p in keys if p not in works])
     my_rounds[f"pattern-{id}"] = chosen = min(taken, key=lambda p: (need[p] or 9, p != "crosswise"))
     enough = {str(n) for n in range(1, 5) if n >= (need[chosen] or 4)}
-    rounds = ref(f"rounds-{id}", enough, outcome="tighten-to-clamp", shows="every-bolt", weight=0.6, lesson=at_lesson, slips=[
+    rounds = ref(f"rounds-{id}", enough, outcome="tighten-to-clamp", shows="every-bolt", weight=0.3, lesson=at_lesson, slips=[
         Slip(str(n), 0, "After so few rounds of your sequence the clamp is too uneven.") for n in range(1, 5) if str(n) not in enough])
     my_rounds[f"rounds-{id}"] = min(rounds)
 
-# %% tags=["mark"] task="joints" points=18
+# %% tags=["reference"]
+moved = dict.fromkeys(("still", "second-round", "two-people", "whole-line"), "done")
+moved |= dict.fromkeys(("turned", "neighbour", "broken-line", "half-first"), "round") | dict.fromkeys(("soft", "high-head", "jerks", "stiff"), "out")
+ends = {"done": "No bolt moved in the last round: what one takes off its neighbours is made up. More pulling or looking changes nothing here.",
+        "round": "A bolt that still turned had lost clamp to its neighbour. Left so, the face weeps there; its thread is good, and can stay in.",
+        "out": "Here the wrench feels the thread or a burr, not the clamp: left so or pulled again, the bolt comes loose or the hole strips."}
+ref("flange-says", {id: moved[id] for id in labels(given.others.flange.lines)}, outcome="tighten-to-clamp", shows="every-bolt", must_pass=True,
+    weight=2.5, lesson=at_lesson, slips=line_reasons(bank.lists["flange"], bank.lists["flange_answers"], moved,
+                                                   {id: ends[end] for id, end in moved.items()}, shown=given.others.flange.lines))
+
+# %% tags=["mark"] task="joints" points=20
 
 # %% [markdown] tags=["task"]
 # ## 5. Use it again, or renew it
@@ -351,7 +363,7 @@ said, right = asked_together(job)["verdicts"].arguments, {}
 for ask in (one for one in asks if one.kind == "check"):
     seen = outcomes_at(job, made[: steps.index(ask.step) + 1], ask.step)
     right[f"verdict-{ask.step}"] = GO_ON if all(one.passes for one in seen) else OPEN
-ref("verdicts", right, outcome="check-own-build", shows="look-for-fault", must_pass=True, weight=1.5, lesson=at_lesson,
+ref("verdicts", right, outcome="check-own-build", shows="look-for-fault", must_pass=True, weight=1, lesson=at_lesson,
     slips=line_reasons(said["lines"], said["options"], right, {}, anywhere={
         OPEN: "On your unit everything that this check shows is as it should be.",
         GO_ON: "On your unit this check shows a fault; whoever goes on builds it in."}))
@@ -384,7 +396,7 @@ ref("proof-says", {id: says[id] for id in labels(given.felt.scenes)}, outcome="p
 # %% [markdown] tags=["task"]
 # ## 8. What should be counted?
 #
-# Before a count is worth anything you must know what it should give. One wheel is turned, the other held. *8 points.*
+# Before a count is worth anything you must know what it should give. One wheel is turned, the other held. Last, checks that others have made: what failed once has failed, and what was not made as asked says nothing. **Every line about them must be right to pass.** *10 points.*
 
 # %% tags=["rig"]
 t = given.turns
@@ -395,27 +407,38 @@ sheet.form(
     "turns",
     sheet.number("turns-ratio", "How many turns of the input shaft make one turn of the ring gear?", ""),
     sheet.number("turns-input", f"One wheel is turned {given.turns.turns} times, the other held. How many turns does the input shaft make?", "turn"),
+    sheet.each("checks-say", "What do you make of each of these checks?", lines=given.others.made.lines, options=given.others.made.answers),
 )
 
 # %% tags=["reference"]
 t, at_lesson = given.turns, f"{where}#prove"
 total = abs(float(geartrain.ratio(unit.gear_train, t.gear.id)))
 gear, final = (row.driven / row.driving for row in t.wheels)
-ratio = ref("turns-ratio", total, outcome="check-own-build", shows="beforehand", weight=3, tolerance=0.006, lesson=at_lesson, slips=[
+ratio = ref("turns-ratio", total, outcome="check-own-build", shows="beforehand", weight=2, tolerance=0.006, lesson=at_lesson, slips=[
     Slip(1 / total, 0.25, "The other way round: divide the driven teeth by those that drive."),
     Slip(gear, 0.25, "The final drive belongs to it as well."),
     Slip(gear + final, 0, "One pair after the other: multiply, do not add.")])
 counted = geartrain.count_turns(unit.gear_train, t.gear.id, t.turns, t.counted).exact
 rings = abs(float(counted / geartrain.ratio(unit.gear_train, t.gear.id)))
-ref("turns-input", Q(rings * ratio, "turn"), outcome="check-own-build", shows="beforehand", weight=5, tolerance={"absolute": Q(t.step, "turn")},
+ref("turns-input", Q(rings * ratio, "turn"), outcome="check-own-build", shows="beforehand", weight=2.5, tolerance={"absolute": Q(t.step, "turn")},
     lesson=at_lesson, slips=[Slip(Q(2 * rings * ratio, "turn"), 0.25, "With the other wheel held, the ring gear makes half the turns of the wheel.")])
 
-# %% tags=["mark"] task="turns" points=8
+# %% tags=["reference"]
+saying = dict.fromkeys(("as-due", "reverse", "held-in", "kept-out"), "go") | dict.fromkeys(("off", "wrong-way", "slipped", "second"), "find")
+saying |= dict.fromkeys(("let-go", "lost", "fewer", "no-figure"), "again")
+passed = {"go": "It was made as asked and showed what is due: nothing is left to look for, and nothing to make again.",
+          "find": "It was made as asked, and it did not pass. Once is enough: built on, the fault is closed in and goes on the road.",
+          "again": "It was not made as asked, so it shows neither that all is well nor that something is wrong."}
+ref("checks-say", {id: saying[id] for id in labels(given.others.made.lines)}, outcome="check-own-build", shows="look-for-fault", must_pass=True,
+    weight=6, lesson=at_lesson, slips=line_reasons(bank.lists["made"], bank.lists["made_answers"], saying,
+                                                 {id: passed[end] for id, end in saying.items()}, shown=given.others.made.lines))
+
+# %% tags=["mark"] task="turns" points=10
 
 # %% [markdown] tags=["task"]
 # ## 9. The wrong way round, seen late
 #
-# On another unit the first step of the table was done wrongly, and the steps under it followed. Tick what has to come off before the part can be turned round, and nothing more. Then work out the minutes: all of that undone and done again, and the wrong step itself undone and done again. Last: which final check would have shown it? *10 points.*
+# On another unit the first step of the table was done wrongly, and the steps under it followed. Tick what has to come off before the part can be turned round, and nothing more. Then work out the minutes: all of that undone and done again, and the wrong step itself undone and done again. Last, other parts that went in wrongly, each with two final checks that were made since: does one of them show it? *6 points.*
 
 # %% tags=["rig"]
 given_table(f"Done wrongly: {given.late.words}", ["step", "to undo, min", "to do, min"], [(row.name, row.undo_min, row.do_min) for row in given.late.rows])
@@ -425,7 +448,8 @@ sheet.form(
     "late",
     sheet.choices("late-off", "What has to come off?", options=given.late.options),
     sheet.number("late-minutes", "How many minutes does it cost?", "min"),
-    sheet.choice("late-shows", "Which final check would have shown it?", options=given.late.shows),
+    sheet.each("late-shows", "Went in wrongly, and these checks were made: is it shown?", options=given.late.shown,
+               lines=[(one.id, one.words) for one in given.late.others]),
 )
 
 # %% tags=["reference"]
@@ -438,41 +462,44 @@ off = ref("late-off", set(found.off), outcome="fit-right-way", shows="turn-round
 minutes = {row.id: (row.undo_min, row.do_min) for row in late.rows}
 again = sum(sum(minutes[s]) for s in off)
 itself = sum(minutes[ask.step])
-ref("late-minutes", Q(again + itself, "min"), outcome="fit-right-way", shows="turn-round", weight=4.5, tolerance={"absolute": Q(0.1, "min")}, lesson=at_lesson,
+ref("late-minutes", Q(again + itself, "min"), outcome="fit-right-way", shows="turn-round", weight=2, tolerance={"absolute": Q(0.1, "min")}, lesson=at_lesson,
     slips=[Slip(Q(again, "min"), 0.5, "The wrong step itself has to be undone and done again as well."),
            Slip(Q(sum(minutes[s][0] for s in [*off, ask.step]), "min"), 0.25, "What came off has to go on again: that takes its minutes too."),
            Slip(Q(sum(sum(m) for m in minutes.values()), "min"), 0, "Not everything that was done since has to come off.")])
 
 # %% tags=["reference"]
-telling = {check.id for check, _ in found.shows} & set(labels(late.shows)) or {"none"}
-ref("late-shows", telling, outcome="fit-right-way", shows="not-shown", weight=1, lesson=at_lesson, slips=[
-    Slip(key, 0, "One of these checks fails with it." if key == "none" else "That check passes with it in the unit.")
-    for key, _ in late.shows if key not in telling])
+by_check = shown_by(unit)
+right = {one.id: "shown" if {*by_check.get((one.operation, one.way), ())} & {*one.checks} else "not" for one in late.others}
+ref("late-shows", right, outcome="fit-right-way", shows="not-shown", weight=2.5, lesson=at_lesson,
+    slips=line_reasons([(one.id, one.words) for one in late.others], bank.lists["shown"], right, {}, anywhere={
+        "shown": "Both checks pass with it in the unit: whoever relies on them sends it out. It has to be seen before it is covered.",
+        "not": "One of the two does not pass with it; whoever takes that for something else looks in the wrong place."}))
 
-# %% tags=["mark"] task="late" points=10
+# %% tags=["mark"] task="late" points=6
 
 # %% [markdown] tags=["task"]
 # ## 10. Written down and signed
 #
-# Tick everything that belongs in a build record. Say who signs for each check: the one who made it, once it is made. Then decide in each case. Something that may be wrong inside takes the unit out of use; work that nobody can vouch for is done again; what was seen to be right is signed. **You must get every check and every case right to pass.** *14 points.*
+# First lines of build records, each with what was done: a line says what was done and read, tidy or not. Then say who signs for each check: the one who made it, once it is made. Last, decide in each case. Something that may be wrong inside takes the unit out of use; work that nobody can vouch for is done again; what was seen to be right is signed. **You must get every check and every case right to pass.** *16 points.*
 
 # %% tags=["form"]
 sheet.form(
     "notes",
-    sheet.choices("notes-lines", "What belongs in the record?", options=given.notes.lines),
+    sheet.each("notes-lines", "What do you do with each of these lines of a record?", lines=given.notes.record.lines, options=given.notes.record.answers),
     sheet.each("notes-signs", "Who signs for each of these checks?", lines=given.notes.signed.lines, options=given.notes.signed.answers),
     sheet.each("notes-do", "What do you do before the unit leaves?", lines=given.notes.scenes, options=given.notes.do),
 )
 
 # %% tags=["reference"]
 at_lesson = f"{where}#the-build-record"
-every_line = (*bank.lists["lines"], *bank.lists["idle"])
-not_so = {"guess": "A length that nobody measured belongs to another unit.", "round": "The record says what was set, not what should have been.",
-          "ahead": "A tick before the check says nothing.", "tidy": "A failed reading is what the next person needs most.",
-          "colleague": "A signature says who can be asked: only whoever made the check."}
-belongs = set(labels(every_line)) - set(not_so)
-ref("notes-lines", belongs & set(labels(given.notes.lines)), outcome="keep-record", shows="written-down", weight=0.75, lesson=at_lesson,
-    slips=reasons(every_line, belongs, not_so, shown=given.notes.lines))
+writes = dict.fromkeys(("set", "failed", "undone", "read"), "stays") | dict.fromkeys(("card", "worked", "planned", "clean"), "strike")
+writes |= dict.fromkeys(("ahead", "guess", "trust", "filled"), "open")
+said_so = {"stays": "It may look odd or untidy, but it says what was done and read: struck out, the next person sets out from nothing.",
+           "strike": "It reads well, but something else was done: whoever looks for a fault later starts from a figure that never was.",
+           "open": "It reads as done, and nobody has done it: who trusts it builds on nothing, and there is nothing to write yet."}
+ref("notes-lines", {id: writes[id] for id in labels(given.notes.record.lines)}, outcome="keep-record", shows="written-down", weight=3, lesson=at_lesson,
+    slips=line_reasons(bank.lists["record"], bank.lists["record_answers"], writes, {id: said_so[do] for id, do in writes.items()},
+                       shown=given.notes.record.lines))
 
 # %% tags=["reference"]
 signs = dict.fromkeys(("pushed", "read", "counted", "clicked"), "you") | dict.fromkeys(("watched", "wrote", "built", "held"), "other")
@@ -494,7 +521,7 @@ ref("notes-do", {id: does[id] for id in labels(given.notes.scenes)}, outcome="ke
         "again": "Doing it once more may feel thorough, but it is not what is open here: a fault stays in, or good work is taken apart.",
     }, shown=given.notes.scenes))
 
-# %% tags=["mark"] task="notes" points=14
+# %% tags=["mark"] task="notes" points=16
 
 # %% [markdown]
 # ## Done?

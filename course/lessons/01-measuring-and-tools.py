@@ -241,7 +241,7 @@ given_table("Limits 25.00 to 25.05 mm, doubt 0.010 mm", ["reading, mm", "you may
 # %% [markdown]
 # ## How you are marked
 #
-# Your readings are your own, and a reading counts if it is right to a line of the tool. Where an answer builds on an earlier one, a slip is charged once. What could hurt somebody is **must-pass**. How a dial is set up, what you claim of a part and how a torque wrench is kept decide their outcomes: one line wrong, and they are not met.
+# Your readings are your own, and a reading counts if it is right to a line of the tool. Where an answer builds on an earlier one, a slip is charged once. What could hurt somebody is **must-pass**. What you do with a zero, with a reading and with a dial, what you claim of a part, a shaft or a bolt, and which torque wrench you take and how it is kept decide their outcomes: one line wrong, and they are not met.
 #
 # Now open the exercise from **start-here**.
 

@@ -209,7 +209,7 @@ given_table("Single-use parts of this unit", ["part"],
 # %% [markdown]
 # ## Where somebody could be hurt
 #
-# Some rules guard more than time and parts. Broken, they can hurt you at the bench or let the unit fail on the road. In the exercise these are **must-pass**: one slip here is not made up for by marks elsewhere.
+# Some rules guard more than time and parts. Broken, they can hurt you at the bench or let the unit fail on the road. In the exercise these are **must-pass**: one slip here is not made up for by marks elsewhere. The two orders, and which parts must be new, decide their outcomes as well.
 
 # %% tags=["rig"]
 given_table("Rules that guard safety", ["comes first", "comes later", "why"],

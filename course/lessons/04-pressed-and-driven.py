@@ -235,7 +235,7 @@ given_table("A tab of 3 mm in a slot of 4 mm", ["depth, mm", "holds, N·m", "giv
 # %% [markdown]
 # ## How you are marked
 #
-# Where an answer builds on an earlier one, a slip is charged once. The right way to warm a part and the cautions at the bench are **must-pass**. Where to press on or stop, where a driver bears, and what is used again decides its outcome: one line wrong, and it is not met.
+# Where an answer builds on an earlier one, a slip is charged once. The right way to warm a part and the cautions at the bench are **must-pass**. Where to press on or stop, where a driver bears and how its force runs, which pin goes in and how it sits, and what is used again decides its outcome: one line wrong, and it is not met.
 #
 # Now open the exercise from **start-here**.
 

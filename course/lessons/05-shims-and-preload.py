@@ -248,7 +248,7 @@ life_over_setting(curve, f"{main.name} at its running setting")
 # %% [markdown]
 # ## How you are marked
 #
-# Where an answer builds on an earlier one, a slip is charged once. A shim is right if it meets the target with the guard band; several may be. The direction of the shim, the check after a change, and the cautions are **must-pass**.
+# Where an answer builds on an earlier one, a slip is charged once. A shim is right if it meets the target with the guard band; several may be. The direction of the shim, the check after a change, and the cautions are **must-pass**. What is done where no shim fits, what the cord says of a shim, and what heat does to a pair decide their outcomes: one line wrong, and they are not met.
 #
 # Now open the exercise from **start-here**.
 

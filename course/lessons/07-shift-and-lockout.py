@@ -230,7 +230,7 @@ given_table("A pin of 24 mm in a hub of 26 mm",
 # %% [markdown]
 # ## How you are marked
 #
-# A list of moves is tried on the mechanism itself: every list that proves what it should counts. Where an answer builds on an earlier one, a slip is charged once. The proof of the lockout, the reading of a record, and why and how two gears at once are kept impossible are **must-pass**.
+# A list of moves is tried on the mechanism itself: every list that proves what it should counts. Where an answer builds on an earlier one, a slip is charged once. The proof of the lockout, what four records of it say, and why and how two gears at once are kept impossible are **must-pass**. What is done with a spring, with the pins, and with springs and hands in the way decides its outcome: one line wrong, and it is not met.
 
 # %% [markdown]
 # ## Where this comes from

@@ -7,6 +7,7 @@ import pytest
 
 from twoshaft.jobsheet.kinds import Each
 from twoshaft.models import order
+from twoshaft.models.faults import as_built, run_check
 from twoshaft.models.wholebuild import GO_ON, OPEN, Job, asks_at
 
 MODULE = "10-whole-build"
@@ -74,7 +75,40 @@ SIGNS = {
 """Lines answered wrongly as a mechanic might, and words of the sentence that is told."""
 
 
-@pytest.mark.parametrize(("name", "slips"), [("parts-again", PARTS), ("notes-signs", SIGNS)])
+RECORD = {
+    "failed": ("strike", "what was done and read"),
+    "read": ("open", "what was done and read"),
+    "card": ("stays", "something else was done"),
+    "clean": ("stays", "something else was done"),
+    "ahead": ("stays", "nobody has done it"),
+    "filled": ("strike", "nobody has done it"),
+}
+FLANGE = {
+    "still": ("round", "No bolt moved"),
+    "whole-line": ("out", "No bolt moved"),
+    "turned": ("done", "lost clamp to its neighbour"),
+    "neighbour": ("out", "lost clamp to its neighbour"),
+    "soft": ("round", "feels the thread"),
+    "stiff": ("done", "feels the thread"),
+}
+CHECKS = {
+    "as-due": ("again", "showed what is due"),
+    "kept-out": ("find", "showed what is due"),
+    "wrong-way": ("go", "did not pass"),
+    "slipped": ("again", "did not pass"),
+    "let-go": ("find", "not made as asked"),
+    "no-figure": ("go", "not made as asked"),
+}
+SLIPS = [
+    ("parts-again", PARTS),
+    ("notes-signs", SIGNS),
+    ("notes-lines", RECORD),
+    ("flange-says", FLANGE),
+    ("checks-say", CHECKS),
+]
+
+
+@pytest.mark.parametrize(("name", "slips"), SLIPS)
 def test_a_part_or_a_signature_decided_wrongly_is_told_why(module, name, slips):
     told = set()
     for learner in (f"m{k}" for k in range(8)):
@@ -83,7 +117,7 @@ def test_a_part_or_a_signature_decided_wrongly_is_told_why(module, name, slips):
             option, words = slips[line]
             wrong = {name.replace("-", "_"): with_line(right, line, option)}
             fields, _ = module.marked(learner, **wrong)
-            assert not fields[name].passed and fields[name].share < 1, line
+            assert fields[name].passed == (name not in DECIDING) and fields[name].share < 1, line
             assert words in " ".join((*fields[name].sentences, *fields[name].details)), line
             told.add(line)
     assert len(told) >= 0.8 * len(slips), told
@@ -114,6 +148,8 @@ DECIDING = {
     "verdicts": "check-own-build",
     "notes-signs": "keep-record",
     "notes-do": "keep-record",
+    "flange-says": "tighten-to-clamp",
+    "checks-say": "check-own-build",
 }
 """Answers that decide, and the outcome of each."""
 
@@ -154,6 +190,20 @@ def test_a_whole_solution_is_met_and_any_deciding_item_wrong_or_blank_is_not(
     assert walked >= len(DECIDING) + 2 * lines
 
 
+def test_a_wrong_way_round_is_shown_by_the_check_that_was_made(module, unit):
+    """Two lines alike but for the checks that were made have another answer."""
+    for learner in (f"m{k}" for k in range(4)):
+        issued = module.issue(learner)
+        right = dict(one.split("=") for one in module.right(issued)["late-shows"])
+        assert sorted(right.values()) == ["not", "not", "not", "shown", "shown"]
+        for id, _, operation, way, made in issued["given"]["late"]["others"]:
+            ways = unit.operation_by_id[operation].wrong_ways
+            misbuild = next(one for one in ways if one.id == way).misbuild
+            built = as_built(unit, [unit.faults.misbuild_by_id(misbuild)] if misbuild else [])
+            failing = {c.id for c in unit.faults.checks if not run_check(c, built).passes}
+            assert right[id] == ("shown" if failing & set(made) else "not")
+
+
 def test_all_ways_round_or_all_threads_wrong_is_told_why(marked, module, issued):
     """Points alone do not make up for what decides."""
     right = module.right(issued)
@@ -173,6 +223,7 @@ def test_a_friends_ways_threads_and_cases_do_not_fit(module):
     """What lies on the bench is drawn for each learner."""
     sheets = [module.right(f"m{k}") for k in range(8)]
     cases = ("begun-next", "parts-again", "proof-says", "notes-signs", "notes-do")
+    cases += ("notes-lines", "flange-says", "checks-say")
     for name in ("ways", "threads", *cases):
         assert len({tuple(sheet[name]) for sheet in sheets}) == len(sheets), name
 

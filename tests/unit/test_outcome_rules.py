@@ -5,7 +5,8 @@ from dataclasses import replace
 import pytest
 
 from twoshaft.errors import UnitFileError
-from twoshaft.outcomes import load_rules
+from twoshaft.outcomes import load_outcomes, load_rules
+from twoshaft.outcomes.rules import SHIPPED
 from twoshaft_grader.marking.outcomes import outcome_marks, task_parts, with_points
 from twoshaft_grader.marking.result import FieldMark, SheetMark, TaskMark, Verdict
 
@@ -58,6 +59,37 @@ def marked(made, own=None):
 
 def test_a_cohort_without_rules_has_ours(tmp_path):
     assert load_rules(tmp_path / "rules.yaml") == load_rules() == load_rules(None)
+
+
+def test_every_outcome_has_its_rule_and_says_where_it_comes_from():
+    ours = load_rules()
+    assert [id for id, _ in ours.outcomes] == list(load_outcomes())
+    for id, rule in ours.outcomes:
+        assert rule.points >= 0.6 and rule.each_criterion >= 0.4 and rule.source, id
+
+
+def test_a_college_changes_a_single_outcome_and_the_others_stay_ours(tmp_path):
+    text = "outcomes:\n  plan-order: {points: 90 %, source: college rule 6}\n"
+    made = task(*(field(n, 1.0, outcome="plan-order") for n in "abcd"),
+                field("e", 0.0, outcome="plan-order"))  # fmt: skip
+    own = rules(tmp_path, text)
+    assert marked(made).met and not marked(made, own).met  # 80 %
+    assert own.of("plan-order").each_criterion == 0
+    assert own.of("choose-shim") == load_rules().of("choose-shim")
+
+
+def test_a_copy_of_our_file_changes_nothing_and_a_changed_copy_what_is_enough(tmp_path):
+    text = SHIPPED.read_text(encoding="utf-8")
+    assert rules(tmp_path, text) == load_rules()
+    line = next(one for one in text.splitlines() if one.startswith("  safe-order:"))
+    own = rules(tmp_path, text.replace(line, line.replace("points: 60 %", "points: 90 %")))
+    made = task(*(field(n, 1.0) for n in "abcd"), field("e", 0.0))
+    assert marked(made).met and not marked(made, own).met
+
+
+def test_a_college_that_asks_for_more_everywhere_stands_above_our_single_rules(tmp_path):
+    own = rules(tmp_path, "everywhere: {points: 75 %, source: college rule 7}\n")
+    assert {own.of(id).points for id in load_outcomes()} == {0.75}
 
 
 def test_a_colleges_own_rules_stand_above_ours(tmp_path):
@@ -147,9 +179,9 @@ def test_a_change_by_hand_is_judged_by_the_rules_of_the_mark(tmp_path):
     assert [one.points for one in less.criteria] == [2.5, 0.5]
 
 
-def test_marks_stored_before_there_were_rules_keep_sixty_per_cent():
+def test_marks_stored_before_there_were_rules_keep_sixty_per_cent(tmp_path):
     made = task(field("a", 1.0), field("b", 0.2))
-    mark = sheet(made, None)
+    mark = sheet(made, rules(tmp_path, "everywhere: {points: 60 %, source: as it was then}\n"))
     old = replace(mark, outcomes=tuple(replace(o, criteria=()) for o in mark.outcomes))
     assert (old.outcomes[0].needed, old.outcomes[0].needed_each) == (0.6, 0.0)
     assert with_points(old, {"work": 6.0}).outcomes[0].met

@@ -50,6 +50,8 @@ def test_a_resit_changes_the_task_not_only_the_numbers(unit):
         assert one.late.ask != two.late.ask
         assert set(labels(one.notes.scenes)) != set(labels(two.notes.scenes))
         assert set(labels(one.felt.scenes)) != set(labels(two.felt.scenes))
+        assert set(labels(one.others.flange.lines)) != set(labels(two.others.flange.lines))
+        assert set(labels(one.others.made.lines)) != set(labels(two.others.made.lines))
 
 
 def test_every_bench_asks_as_much(unit, drawn):
@@ -101,7 +103,14 @@ def test_threads_are_found_as_the_card_wants_them_about_as_often_as_not(unit, dr
 
 def test_parts_and_checks_need_every_answer_somewhere_and_their_figures_are_own(drawn):
     """No answer is right for all lines of all learners, and a figure says what its line means."""
-    for scenes in ([g.parts for g in drawn.values()], [g.notes.signed for g in drawn.values()]):
+    kinds = (
+        [g.parts for g in drawn.values()],
+        [g.notes.signed for g in drawn.values()],
+        [g.notes.record for g in drawn.values()],
+        [g.others.flange for g in drawn.values()],
+        [g.others.made for g in drawn.values()],
+    )
+    for scenes in kinds:
         shown = Counter(id for one in scenes for id in labels(one.lines))
         assert len(shown) >= 12 and max(shown.values()) <= 0.75 * len(scenes)
         texts = [text for one in scenes for text in labels(one.lines).values()]

@@ -102,8 +102,9 @@ def load_rules(own: str | Path | None = None) -> Rules:
 def _with_own(own: Path, content: bytes) -> Rules:
     """Once for each content of the file: marking asks for every sheet."""
     shipped, read = _shipped(), _read(own, str(own))
-    outcomes = dict(shipped.outcomes) | read.outcomes
-    return Rules(read.everywhere or shipped.everywhere, tuple(outcomes.items()))
+    if read.everywhere is not None:  # it stands above all that we say of single outcomes
+        return Rules(read.everywhere, tuple(read.outcomes.items()))
+    return Rules(shipped.everywhere, tuple((dict(shipped.outcomes) | read.outcomes).items()))
 
 
 @lru_cache(maxsize=1)

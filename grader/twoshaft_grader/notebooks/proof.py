@@ -2,8 +2,8 @@
 
 Blank earns nothing, the reference earns everything, guessing earns next to nothing, every listed
 wrong answer earns its stated part, every field is evidence for an outcome, of every wrong option
-a sentence says why it is wrong, who only knows how tests are made gets next to nothing, and what is
-given is equally hard for all.
+a sentence says why it is wrong, no outcome rests on luck, who only knows how tests are made gets
+next to nothing, and what is given is equally hard for all.
 """
 
 from __future__ import annotations
@@ -30,7 +30,7 @@ from twoshaft_grader.marking.reference import (
     solve,
 )
 from twoshaft_grader.marking.task import field_points, mark_sheet, sheet_line
-from twoshaft_grader.notebooks import equally_hard, ignorance
+from twoshaft_grader.notebooks import equally_hard, ignorance, luck
 from twoshaft_grader.notebooks.sheets import Sheets
 from twoshaft_grader.notebooks.why_wrong import unexplained, whole_bank
 
@@ -132,6 +132,8 @@ def prove(
                 findings[f"the reference of {field.name} fails its must-pass."] += 1
         findings.update(set(_chance(solution, clean)))
         findings.update(set(_outcomes(clean, outcomes)))
+        points = field_points(solution, clean, clean.fields)
+        findings.update(set(luck.findings(clean, points, outcomes)))
         findings.update(set(unexplained(clean)))
         dead_slips.update(set(_slips(clean)))
     # By coincidence one learner's slip may be right or another slip; for all it is a mistake.

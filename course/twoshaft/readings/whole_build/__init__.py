@@ -19,4 +19,5 @@ TASKS = {
     "late": late.draw,
     "notes": notes.draw,
     "felt": notes.draw_felt,
+    "others": notes.draw_others,
 }

@@ -180,6 +180,16 @@ class Doing(Row, frozen=True):
     do_min: float
 
 
+class Seen(Row, frozen=True):
+    """A part that went in wrongly and the final checks that were made then: ids, and in words."""
+
+    id: str
+    words: str
+    operation: str
+    way: str
+    checks: tuple[str, ...]
+
+
 class Late(Record, frozen=True):
     """A part seen to be the wrong way round some steps later.
 
@@ -193,8 +203,12 @@ class Late(Record, frozen=True):
         Ids of the steps built so far.
     rows : tuple of Doing
         From the wrong step on.
-    options, shows : tuple of Option
-        Steps that may have to come off; checks that may show it.
+    options : tuple of Option
+        Steps that may have to come off.
+    others : tuple of Seen
+        Other parts that went in wrongly, and checks that were made.
+    shown : tuple of Option
+        Whether one of those checks shows it.
     """
 
     ask: str
@@ -204,13 +218,14 @@ class Late(Record, frozen=True):
     done: tuple[str, ...]
     rows: tuple[Doing, ...]
     options: tuple[Option, ...]
-    shows: tuple[Option, ...]
+    others: tuple[Seen, ...]
+    shown: tuple[Option, ...]
 
 
 class Notes(Record, frozen=True):
-    """What may be written down, checks with who may sign, and cases with what may be done."""
+    """Lines of a record, checks with who may sign, and cases with what may be done."""
 
-    lines: tuple[Option, ...]
+    record: Scenes
     signed: Scenes
     scenes: tuple[Option, ...]
     do: tuple[Option, ...]
@@ -221,6 +236,13 @@ class Felt(Record, frozen=True):
 
     scenes: tuple[Option, ...]
     says: tuple[Option, ...]
+
+
+class Others(Record, frozen=True):
+    """What others have done: flanges after a round, and checks; with what comes next."""
+
+    flange: Scenes
+    made: Scenes
 
 
 class Given(Record, frozen=True):
@@ -234,3 +256,4 @@ class Given(Record, frozen=True):
     late: Late
     notes: Notes
     felt: Felt
+    others: Others

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from twoshaft.questions import bank_of
-from twoshaft.readings.whole_build.given import Felt, Notes
+from twoshaft.readings.whole_build.given import Felt, Notes, Others
 from twoshaft.readings.whole_build.lot import Lot
 from twoshaft.records import Option
 
@@ -14,11 +14,10 @@ SCENES = 4
 
 
 def draw(lot: Lot) -> Notes:
-    """Lines for the record, checks with who may sign, and cases with what may be done."""
+    """Lines of a record, checks with who may sign, and cases with what may be done."""
     stream, lists = lot.stream.child("notes"), BANK.lists
-    lines = [*lot.in_turn("lines", lists["lines"])[:4], *lot.in_turn("idle", lists["idle"])[:3]]
     return Notes(
-        lines=tuple(stream.shuffled(lines)),
+        record=lot.scenes_asked("record", BANK, SCENES, _figures(lot, "record")),
         signed=lot.scenes_asked("signed", BANK, SCENES, _figures(lot, "signed")),
         scenes=_scenes(lot, "scene"),
         do=tuple(stream.shuffled(lists["do"])),
@@ -31,11 +30,38 @@ def draw_felt(lot: Lot) -> Felt:
     return Felt(scenes=_scenes(lot, "felt"), says=tuple(says))
 
 
+def draw_others(lot: Lot) -> Others:
+    """Flanges and checks of others, with what comes next."""
+    return Others(
+        flange=lot.scenes_asked("flange", BANK, SCENES, _figures(lot, "flange")),
+        made=lot.scenes_asked("made", BANK, SCENES, _figures(lot, "made")),
+    )
+
+
 def _scenes(lot: Lot, name: str) -> tuple[Option, ...]:
     """Scenes of a list of the bank, others at every attempt, with figures of their own."""
     return lot.scenes(name, BANK, SCENES, _figures(lot, name))
 
 
-def _figures(lot: Lot, name: str) -> Callable[[], dict[str, int]]:
+def _figures(lot: Lot, name: str) -> Callable[[], dict[str, object]]:
     stream = lot.stream.child(f"{name} scenes")
-    return lambda: {"n": 4 + stream.integer(12), "hour": 8 + stream.integer(9)}
+
+    def figures() -> dict[str, object]:
+        n, nm, turns = 4 + stream.integer(12), 15 + stream.integer(30), 30 + stream.integer(60)
+        hundredths = 60 + 5 * stream.integer(20)
+        return {
+            "n": n,
+            "hour": 8 + stream.integer(9),
+            "few": 2 + stream.integer(2),
+            "bolt": 1 + stream.integer(n),
+            "deg": 5 * (2 + stream.integer(8)),
+            "nm": nm,
+            "more": nm + 2 + stream.integer(6),
+            "mm": f"{hundredths / 100:.2f}",
+            "other": f"{(hundredths + 5) / 100:.2f}",
+            "due": f"{turns / 5:g}",
+            "half": f"{turns / 10:g}",
+            "off": f"{(turns + 4 + stream.integer(8)) / 5:g}",
+        }
+
+    return figures

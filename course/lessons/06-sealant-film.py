@@ -85,13 +85,13 @@ sealant_rig(unit, cover.id)
 # %% tags=["rig"]
 thicknesses, beads = (0.03, 0.06, 0.1, 0.15, 0.25), (0.8, 1.5, 2.0, 3.0)
 work = film.Work.of(unit, {"face": cover.id})
-tried = [(f"film {t:g} mm", work.close(work.everywhere(film.Hand.FILM, t))) for t in thicknesses]
-tried += [(f"bead {d:g} mm", work.close(work.everywhere(film.Hand.BEAD, d))) for d in beads]
+tried = [(f"film {t:g} mm", work.everywhere(film.Hand.FILM, t)) for t in thicknesses]
+tried += [(f"bead {d:g} mm", work.everywhere(film.Hand.BEAD, d)) for d in beads]
 given_table(
     f"Gap up to {max(work.gap_mm.values()):.2f} mm: what each film does",
     ["laid", "seals", "came out inside, mm³", "largest lump at the oil way, mm"],
     [(name, "yes" if c.seal.tight else "no", round(c.seal.overflow(film.Kind.OIL).m_as("mm**3")),
-      f"{c.seal.guides[0].lump_mm:.1f}") for name, c in tried],
+      f"{c.seal.guides[0].lump_mm:.1f}") for name, laid in tried for c in [work.close(laid)]],
 )
 
 # %% [markdown]
@@ -191,14 +191,13 @@ sealant_rig(unit, case.id, minute=25,
 laid = work.lay(work.everywhere(film.Hand.FILM, 0.15))
 ways = [("straight down", (0, 0)), ("slid 6 mm to the left", (-6, 0)), ("slid 6 mm to the right", (6, 0)),
         ("slid 12 mm to the right", (12, 0))]
-slid = [(words, film.slide(laid, Q([float(mm) for mm in way], "mm"))) for words, way in ways]
-dragged = [one.beside_m.sum() * one.land.cell_m2 / laid.volume_m3 if one.beside_m is not None else 0 for _, one in slid]
-closed = [work.close_film(one, 10.0).seal for _, one in slid]
+slid = (film.slide(laid, Q([float(mm) for mm in way], "mm")) for _, way in ways)
 given_table(
     f"A film of 0.15 mm; the oil way is safe up to a lump of {cover.guides[0].largest_lump_mm:g} mm",
     ["the face was", "film dragged over the edges", "seals", "largest lump at the oil way, mm"],
-    [(words, f"{share:.0%}", "yes" if seal.tight else "no", f"{seal.guides[0].lump_mm:.2f}")
-     for (words, _), share, seal in zip(slid, dragged, closed)],
+    [(words, f"{0 if one.beside_m is None else one.beside_m.sum() * one.land.cell_m2 / laid.volume_m3:.0%}",
+      "yes" if seal.tight else "no", f"{seal.guides[0].lump_mm:.2f}")
+     for (words, _), one in zip(ways, slid) for seal in [work.close_film(one, 10.0).seal]],
 )
 
 # %% [markdown]

@@ -86,6 +86,7 @@ def test_any_value_is_marked_within_bounds(solution, make_unit, values):
     st.dictionaries(st.sampled_from(sorted(FIELDS)), scalars),
     st.dictionaries(st.from_regex(r"[a-z]{6,12}", fullmatch=True), scalars),
 )
+@pytest.mark.slow
 def test_foreign_fields_and_other_facts_change_no_points(solution, make_unit, values, foreign):
     unit = make_unit(2, [(0, 1)])
     plain = mark_sheet(sheet_of(values), ISSUED, solution, unit=unit)

@@ -32,6 +32,7 @@ def test_no_archive_holds_a_solution(archives):
         assert not [name for name in names if name.split("/", 1)[-1].startswith("solutions/")]
 
 
+@pytest.mark.slow
 def test_the_wheel_holds_both_packages_and_the_opener(archives):
     wheel, _ = archives
     for wanted in (

@@ -249,6 +249,7 @@ def test_a_sound_unit_is_explained_by_nothing_wrong(unit):
     assert faults.next_check(unit, seen) == ()
 
 
+@pytest.mark.slow
 def test_what_nothing_explains_has_no_next_check(unit):
     seen = {
         "prove-lockout": "lockout-fails-fifth-reverse",

@@ -76,6 +76,7 @@ def test_what_fails_is_not_kept(unit, calls):
     assert len(calls) == 2
 
 
+@pytest.mark.slow
 def test_no_copy_takes_it_along(unit, shown):
     mine = shown(unit)
     for copied in (

@@ -65,6 +65,7 @@ def test_it_holds_what_is_needed_and_nothing_of_the_staffs(kit):
     assert not [name for name in names if staff.search(name)]
 
 
+@pytest.mark.slow
 def test_no_working_and_no_reference_is_in_it(kit):
     everything = texts(kit)
     workings = []
@@ -112,6 +113,7 @@ def test_the_start_makes_the_environment_of_the_kit(kit):
     assert done.stdout.endswith(f"PYTHON -m twoshaft.jupyter {kit / 'work'}\n"), done.stderr
 
 
+@pytest.mark.slow
 def test_its_project_can_be_built_and_asks_for_no_staff_package(kit, tmp_path):
     subprocess.run(
         [sys.executable, "-m", "hatchling", "build", "-t", "wheel", "-d", str(tmp_path)],

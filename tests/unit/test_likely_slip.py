@@ -59,7 +59,7 @@ RIGHT = Q(9.45, "mm")  # gap less zero less both parts
 ])  # fmt: skip
 def test_what_explains_a_figure_is_told(own, says):
     others = {"Pull": Q(2.5, "mm"), "Force": Q(3, "N")}
-    told = likely_slip(own, RIGHT, TASK, others)
+    told = likely_slip(own, [RIGHT], TASK, others)
     assert told.startswith(says) and bool(told) == bool(says)
 
 
@@ -68,17 +68,17 @@ def test_where_two_things_fit_neither_is_told():
         first_mm: float
         second_mm: float
 
-    told = likely_slip(Q(9.65, "mm"), RIGHT, Two(0.2, 0.1), {})
+    told = likely_slip(Q(9.65, "mm"), [RIGHT], Two(0.2, 0.1), {})
     assert told == "It is very near, a little too large: look for rounding on the way."
 
 
 def test_a_count_that_is_twice_another_is_not_called_twice():
-    assert "twice what" not in likely_slip(Q(4, ""), Q(2, ""), TASK)
+    assert "twice what" not in likely_slip(Q(4, ""), [Q(2, "")], TASK)
 
 
 def test_a_count_may_be_one_off():
     assert (
-        likely_slip(Q(8, ""), Q(7, ""), TASK)
+        likely_slip(Q(8, ""), [Q(7, "")], TASK)
         == "It fits if one was counted too many, or one too few."
     )
 
@@ -106,9 +106,9 @@ def test_the_working_goes_on_with_nothing_of_another_kind_or_without_end():
 
 
 def test_degrees_and_nothing_at_all_are_met_calmly():
-    assert likely_slip(Q(80, "degC"), Q(60, "degC"), TASK) == "It is clearly too large."
-    assert likely_slip(Q(80, "degC"), Q(60, "delta_degC"), TASK) == ""
-    assert likely_slip(Q(3, "mm"), Q(0, "mm"), TASK) == ""
+    assert likely_slip(Q(80, "degC"), [Q(60, "degC")], TASK) == "It is clearly too large."
+    assert likely_slip(Q(80, "degC"), [Q(60, "delta_degC")], TASK) == ""
+    assert likely_slip(Q(3, "mm"), [Q(0, "mm")], TASK) == ""
 
 
 def test_figures_have_their_units_and_hidden_ones_are_left_out():
@@ -118,7 +118,14 @@ def test_figures_have_their_units_and_hidden_ones_are_left_out():
 
 @drawn(st.floats(0.01, 500), st.floats(0.01, 500))
 def test_it_never_fails_and_never_explains_what_is_right(own, right):
-    told = likely_slip(Q(own, "mm"), Q(right, "mm"), TASK)
+    told = likely_slip(Q(own, "mm"), [Q(right, "mm")], TASK)
     assert isinstance(told, str)
-    same = likely_slip(Q(right, "mm"), Q(right, "mm"), TASK)
+    same = likely_slip(Q(right, "mm"), [Q(right, "mm")], TASK)
     assert "fits if" not in same and "twice" not in same
+
+
+def test_an_explanation_comes_before_how_far_it_is_off():
+    """Nothing explains it beside the likelier of two right figures, its double beside the other."""
+    assert likely_slip(Q(8.6, "mm"), [Q(7, "mm")], ()) == "It is clearly too large."
+    told = likely_slip(Q(8.6, "mm"), [Q(7, "mm"), Q(4.3, "mm")], ())
+    assert told.startswith("It is twice what it should be")

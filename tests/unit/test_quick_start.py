@@ -46,6 +46,7 @@ def test_a_sheet_and_marking_are_loaded_when_they_are_asked_for():
             _ = package.nothing
 
 
+@pytest.mark.slow
 def test_the_gradebook_is_asked_without_nbgraders_pages():
     code = (
         "import sys, twoshaft_grader\n"
@@ -61,6 +62,7 @@ def test_the_gradebook_is_asked_without_nbgraders_pages():
     assert done.stdout.strip() == "False"
 
 
+@pytest.mark.slow
 def test_the_packaging_tools_are_loaded_when_nbgrader_unpacks_an_archive(tmp_path):
     code = (
         "import sys, zipfile, twoshaft_grader\n"

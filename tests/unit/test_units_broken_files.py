@@ -345,7 +345,7 @@ def test_group_named_like_an_operation(broken):
         (b"identity: \x01\n", "a character that YAML does not allow"),
         (b"a: &a [*a]\n", "repeats itself without end"),
         (b"? [a, b]\n: c\n", "a key must be a word"),
-        (b"[" * 1500, "nested too deep"),
+        pytest.param(b"[" * 1500, "nested too deep", marks=pytest.mark.slow),
         (b"a: !!python/object:os.system x\n", "'a' is not a known key"),
     ],
 )

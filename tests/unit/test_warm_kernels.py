@@ -107,7 +107,7 @@ def test_it_can_be_interrupted_and_its_end_is_seen(warm, tmp_path):
     asyncio.run(use())
 
 
-def test_another_kernel_starts_as_it_always_does(warm):
+def test_another_kernel_starts_as_it_always_does():
     assert warm_kernels._is_ours([sys.executable, "-m", "ipykernel_launcher", "-f", "x"])
     assert not warm_kernels._is_ours(["/usr/bin/other", "-m", "ipykernel_launcher", "-f", "x"])
     assert not warm_kernels._is_ours([sys.executable, "-m", "another_kernel", "-f", "x"])

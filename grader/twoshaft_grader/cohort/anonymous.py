@@ -25,7 +25,7 @@ from twoshaft.stored.given import ISSUED
 from twoshaft.stored.job_sheet import FILE as SHEET
 from twoshaft.stored.job_sheet import Answer, SheetData, read_sheet, sheet_text
 from twoshaft_grader.cohort import backbone, files
-from twoshaft_grader.cohort.arrival import TIMESTAMP, hand_in_time
+from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
 from twoshaft_grader.cohort.back_up import keep_gradebook
 from twoshaft_grader.cohort.database import FILE as GRADEBOOK
@@ -43,6 +43,7 @@ from twoshaft_grader.stored.assignment import ASSIGNMENT
 from twoshaft_grader.stored.cohort import FILE as COHORT_FILE
 from twoshaft_grader.stored.cohort import read_cohort, write_cohort
 from twoshaft_grader.stored.extensions import EXTENSIONS
+from twoshaft_grader.stored.handed_in import TIMESTAMP
 from twoshaft_grader.stored.issued import read_issued
 from twoshaft_grader.stored.lines import CHANGES
 from twoshaft_grader.stored.observations import OBSERVATIONS, Observations

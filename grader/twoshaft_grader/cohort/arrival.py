@@ -12,8 +12,8 @@ from dateutil.parser import parse
 
 from twoshaft.stored.hostile import read_bytes
 from twoshaft_grader.cohort.folder import Cohort, now
+from twoshaft_grader.stored.handed_in import TIMESTAMP
 
-TIMESTAMP = "timestamp.txt"
 _LONGEST = 64
 _TIME = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}[ T][0-9]{2}:[0-9]{2}[ -~]*")
 _FIRST = datetime(2000, 1, 1, tzinfo=UTC)

@@ -121,32 +121,31 @@ def assign(
         for reference in run_clean(load_solution(solution), first, unit).references.values():
             if isinstance(reference.value, OrderTask):
                 chance_r0(reference.value)  # kept for the marking
-    copy_lessons(cohort, content)
-    source = cohort.source(name)
-    source.mkdir(parents=True, exist_ok=True)
-    files.write_whole(source / solution.name, solution.read_bytes())
-    if unit_is_own(cohort):
-        files.write_whole(source / UNIT, Path(cohort.unit_source).read_bytes())
-        load_unit(source / UNIT)  # it must stand without the files beside the original
-    else:
-        files.remove(source / UNIT)  # of an earlier try, with another unit
-    about = Assignment(
-        name=name,
-        cohort=cohort.id,
-        salt=cohort.salt,
-        module=module,
-        attempt=attempt,
-        unit=unit.identity.id,
-        unit_version=str(unit.identity.version),
-        course_version=twoshaft.__version__,
-        due=due.isoformat() if due else "",
-        supervised_by=supervised_by,
-        fields=asked,
-        bench_readings=bench_readings,
-    )
-    ASSIGNMENT.write(source / ASSIGNMENT.file, about)
-    assigned = read_assigned(cohort, name)
-    with order_levels(cohort):
+        copy_lessons(cohort, content)
+        source = cohort.source(name)
+        source.mkdir(parents=True, exist_ok=True)
+        files.write_whole(source / solution.name, solution.read_bytes())
+        if unit_is_own(cohort):
+            files.write_whole(source / UNIT, Path(cohort.unit_source).read_bytes())
+            load_unit(source / UNIT)  # it must stand without the files beside the original
+        else:
+            files.remove(source / UNIT)  # of an earlier try, with another unit
+        about = Assignment(
+            name=name,
+            cohort=cohort.id,
+            salt=cohort.salt,
+            module=module,
+            attempt=attempt,
+            unit=unit.identity.id,
+            unit_version=str(unit.identity.version),
+            course_version=twoshaft.__version__,
+            due=due.isoformat() if due else "",
+            supervised_by=supervised_by,
+            fields=asked,
+            bench_readings=bench_readings,
+        )
+        ASSIGNMENT.write(source / ASSIGNMENT.file, about)
+        assigned = read_assigned(cohort, name)
         for learner in learners:
             # Nobody has it yet: what an earlier try left may be of another unit.
             issue(cohort, assigned, learner, unit, renew=True)

@@ -19,7 +19,7 @@ from twoshaft.errors import CohortError, SheetError
 from twoshaft.stored.job_sheet import FILE as SHEET
 from twoshaft.stored.job_sheet import read_sheet
 from twoshaft_grader.cohort import files
-from twoshaft_grader.cohort.arrival import TIMESTAMP, Arrival, arrivals, hand_in_time, moment_of
+from twoshaft_grader.cohort.arrival import Arrival, arrivals, hand_in_time, moment_of
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.copy_in import copy_in
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
@@ -28,6 +28,7 @@ from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.stored.collected import COLLECTED, Kept, Version
+from twoshaft_grader.stored.handed_in import TIMESTAMP
 from twoshaft_grader.stored.lines import DOINGS, Doing
 
 FAR_LESS = 0.5

@@ -12,7 +12,7 @@ from twoshaft.outcomes import Outcome, load_outcomes
 from twoshaft.stored.hostile import read_bytes
 from twoshaft.stored.writing import write_inside
 from twoshaft_grader.cohort import backbone, files
-from twoshaft_grader.cohort.arrival import TIMESTAMP, hand_in_time
+from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.copy_in import LONGEST_NAME
 from twoshaft_grader.cohort.extensions import due_for
@@ -27,6 +27,7 @@ from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.marking.feedback import Handed, StaffMark, feedback_page
 from twoshaft_grader.marking.outcomes import with_points
 from twoshaft_grader.marking.result import SheetMark
+from twoshaft_grader.stored.handed_in import TIMESTAMP
 from twoshaft_grader.stored.lines import DOINGS, Doing
 
 # nbgrader finds the way back to a learner by this; without it there is no way back.

@@ -33,6 +33,7 @@ from twoshaft_grader.marking import load_solution
 from twoshaft_grader.records.export import export_cohort
 from twoshaft_grader.stored.cohort import FILE as COHORT_FILE
 from twoshaft_grader.stored.cohort import read_cohort, write_cohort
+from twoshaft_grader.stored.handed_in import TIMESTAMP
 from twoshaft_grader.stored.issued import read_issued
 
 MODULE = "order-of-work"
@@ -175,7 +176,7 @@ def _move_clock(cohort: Cohort, learner: str, assignment: str, moment: datetime)
     moved = []
     for place in (cohort.inbound, cached):
         [path] = place.glob(f"{learner}+{assignment}+*")
-        files.write_whole(path / "timestamp.txt", when)
+        files.write_whole(path / TIMESTAMP, when)
         parts = path.name.split("+")
         parts[2] = when
         moved.append(path.rename(path.with_name("+".join(parts))))

@@ -24,9 +24,7 @@ from twoshaft.stored.writing import write_file
 from twoshaft_grader.marking.pages import fill
 from twoshaft_grader.marking.result import BenchUse, FieldMark, SheetMark, TaskMark
 from twoshaft_grader.marking.scores import Scores
-
-CARRIED_OVER = ("jobsheet.json", "timestamp.txt")
-"""Files that go from the submitted to the autograded folder."""
+from twoshaft_grader.stored.handed_in import KEPT
 
 
 class Recorder:
@@ -126,7 +124,7 @@ class Recorder:
         folder = self._root / "autograded" / learner / self._name
         folder.mkdir(parents=True, exist_ok=True)
         submitted = self._root / "submitted" / learner / self._name
-        for name in CARRIED_OVER:
+        for name in KEPT:
             _carry_over(submitted / name, folder / name)
         target = folder / self._released.name
         write_file(target, self._text.now(), sync=False)

@@ -10,14 +10,18 @@ figure that is explained.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any
+from functools import lru_cache
+from typing import TYPE_CHECKING, Any
 
 import msgspec
 from pint.errors import DimensionalityError, OffsetUnitCalculusError
 
 from twoshaft.units.quantities import Q
+
+if TYPE_CHECKING:
+    from pint import Unit
 
 NEAR = 0.002
 """How near, as a part of the figure, a factor must come: what rounding on the way costs."""
@@ -81,13 +85,17 @@ def _figure(name: str, value: float) -> Iterator[Figure]:
         yield Figure(name, Q(value, ""), f"{value:g}")
 
 
-def likely_slip(own: Q, right: Q, given: Any, others: Mapping[str, Q] | None = None) -> str:
+def likely_slip(
+    own: Q, rights: Sequence[Q], given: Any, others: Mapping[str, Q] | None = None
+) -> str:
     """Say what was most likely done instead, where a single thing explains it.
 
     Parameters
     ----------
-    own, right : pint.Quantity
-        The learner's figure, and the right one.
+    own : pint.Quantity
+        The learner's figure.
+    rights : sequence of pint.Quantity
+        The right one, in each of the ways in which it can be worked out; the likelier first.
     given : record
         What the task gives.
     others : mapping of str to pint.Quantity
@@ -99,11 +107,12 @@ def likely_slip(own: Q, right: Q, given: Any, others: Mapping[str, Q] | None = N
         A sentence: the one thing that explains it, or else how far it is off; empty for a figure
         of another kind, or where nothing is right.
     """
-    fits = _Fits.of(own, right)
-    if fits is None:  # figures of another kind are told apart elsewhere
-        return ""
-    found = _explanations(fits, right, given, others or {})
-    return next((told.pop() for told in found if len(told) == 1), _how_far(fits))
+    held = [(fits, right) for right in rights if (fits := _Fits.of(own, right)) is not None]
+    for fits, right in held:
+        for told in _explanations(fits, right, given, others or {}):
+            if len(told) == 1:
+                return told.pop()
+    return next(filter(None, (_how_far(fits) for fits, _ in held)), "")
 
 
 def _explanations(fits: _Fits, right: Q, given: Any, others: Mapping[str, Q]) -> Iterator[set[str]]:
@@ -167,10 +176,20 @@ def _another(fits: _Fits, right: Q, others: Mapping[str, Q]) -> Iterator[str]:
 
 def _in_unit_of(right: Q, value: Q) -> float | None:
     """A figure in the unit of the right one; None where it is of another kind."""
+    if value.units == right.units:
+        return float(value.m)
+    if not _alike(value.units, right.units):
+        return None
     try:
         return float(value.to(right.units).m)
     except (DimensionalityError, OffsetUnitCalculusError):
         return None
+
+
+@lru_cache(maxsize=256)
+def _alike(one: Unit, other: Unit) -> bool:
+    """Whether two units are of one kind: asked once, since finding out by an error is slow."""
+    return one.is_compatible_with(other)
 
 
 def _twice(fits: _Fits, right: Q) -> Iterator[str]:

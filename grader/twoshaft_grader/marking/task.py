@@ -22,9 +22,7 @@ from twoshaft.readings import given_in
 from twoshaft.units import Unit, load_unit
 from twoshaft_grader.marking.bench_readings import with_bench, without_bench
 from twoshaft_grader.marking.chance import count_from, field_spread, guess_line
-from twoshaft_grader.marking.kinds import Judgement, judge
-from twoshaft_grader.marking.kinds.number import NOT_IT, as_quantities, as_quantity
-from twoshaft_grader.marking.likely_slip import likely_slip
+from twoshaft_grader.marking.kinds import Judgement, judge, judge_of
 from twoshaft_grader.marking.outcomes import outcome_marks, task_parts
 from twoshaft_grader.marking.reference import (
     Answered,
@@ -112,12 +110,16 @@ def mark_sheet(
         missing = next((name for name in names if name not in clean.references), None)
         if missing:
             raise CourseError(f"field {missing!r} has no reference", where=solution.path)
-        fields[task] = [
+        marked = [
             _mark_field(task, name, stored, read, unreadable, clean, carried) for name in names
         ]
-        if explain and any(NOT_IT in mark.sentences for mark in fields[task]):
+        fields[task] = [mark for mark, _ in marked]
+        if explain and any(puzzling for _, puzzling in marked):
             given = given_in(solution.module, worked.issued["given"])
-            fields[task] = [_explained(mark, read, given, clean, carried) for mark in fields[task]]
+            fields[task] = [
+                _explained(mark, read[mark.name], given, clean, carried) if puzzling else mark
+                for mark, puzzling in marked
+            ]
     answered = field_points(solution, clean, read)
     line = sheet_line(solution, clean, answered)
     tasks = _mark_tasks(solution, fields, answered, line)
@@ -177,7 +179,8 @@ def _mark_field(
     unreadable: Mapping[str, str],
     clean: Answered,
     carried: Answered,
-) -> FieldMark:
+) -> tuple[FieldMark, bool]:
+    """The mark of a field, and whether its judge finds what went wrong puzzling."""
     asked, reference = clean.fields[name], clean.references[name]
     mark = FieldMark(
         name=name,
@@ -199,14 +202,15 @@ def _mark_field(
         shows=reference.shows,
     )
     if name in unreadable:
-        return replace(
+        unread = replace(
             mark,
             answer=_shortened(str(stored[name]), 200),
             verdict=Verdict.UNREADABLE,
             sentences=(unreadable[name],),
         )
+        return unread, False
     if name not in read:
-        return mark
+        return mark, False
     plain = judge(asked, reference, read[name])
     followed = plain
     if carried is not clean and name not in carried.fell_back and plain.share < 1:
@@ -218,7 +222,7 @@ def _mark_field(
         sentences = ("It follows from your earlier figures, and that is what it is marked on.",)
     elif name in carried.fell_back and best.share < 1:
         sentences = (*sentences, "Your earlier figures cannot be worked on with.")[:2]
-    return replace(
+    marked = replace(
         mark,
         answer=_shortened(asked.words(stored[name]), 8000),
         verdict=_verdict(best, is_carried),
@@ -229,21 +233,20 @@ def _mark_field(
         passed=plain.safe if reference.must_pass else True,
         carried=is_carried,
     )
+    return marked, best.puzzling and sentences == best.sentences
 
 
 def _explained(
-    mark: FieldMark, read: Mapping[str, Any], given: Any, clean: Answered, carried: Answered
+    mark: FieldMark, own: Any, given: Any, clean: Answered, carried: Answered
 ) -> FieldMark:
-    """A mark that says what was most likely done instead, where it knew nothing but "not it"."""
-    if mark.sentences != (NOT_IT,):
-        return mark
-    seen = seen_at(mark.name, given, clean)
-    own, told = read[mark.name], ""
-    for worked in (carried, clean):  # what follows from their own figures comes first
-        right = as_quantity(worked.references[mark.name].value)
-        told = told or likely_slip(own, right, seen.given, as_quantities(seen.others))
+    """A puzzling mark that says what was most likely done instead."""
+    # What follows from their own figures comes first.
+    references = [worked.references[mark.name] for worked in (carried, clean)]
+    told = judge_of(clean.fields[mark.name]).likely(
+        references, own, seen_at(mark.name, given, clean)
+    )
     why = " ".join(filter(None, (told, SET_ASIDE if mark.name in carried.set_aside else "")))
-    return replace(mark, sentences=(NOT_IT, why) if why else (NOT_IT,))
+    return replace(mark, sentences=(*mark.sentences, why) if why else mark.sentences)
 
 
 def _shortened(text: str, limit: int) -> str:

@@ -22,6 +22,7 @@ from traitlets import Unicode
 from twoshaft.stored.hostile import MAX_BYTES
 from twoshaft.stored.job_sheet import FILE
 from twoshaft_grader.stored.assignment import ASSIGNMENT
+from twoshaft_grader.stored.handed_in import KEPT
 
 SANITIZE_PREPROCESSORS = [
     "twoshaft_grader.notebooks.as_released.AsReleased",
@@ -79,8 +80,8 @@ def _tidy(folder: Path, ours: set[str]) -> None:
     for path in folder.iterdir():
         kind = path.lstat()
         plain = stat.S_ISREG(kind.st_mode)
-        sheet = plain and path.name == FILE and kind.st_size <= MAX_BYTES
-        if sheet or (plain and path.name in {*ours, "timestamp.txt"}):
+        kept = path.name in KEPT and (path.name != FILE or kind.st_size <= MAX_BYTES)
+        if plain and (kept or path.name in ours):
             continue
         if stat.S_ISDIR(kind.st_mode):
             shutil.rmtree(path)

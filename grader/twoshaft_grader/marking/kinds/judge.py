@@ -117,6 +117,8 @@ class Judgement:
         "listed", or empty.
     details : tuple of str
         Further rules that were broken.
+    puzzling : bool
+        Whether it says no more than that it is wrong: ``Judge.likely`` may know what was done.
     """
 
     share: float
@@ -125,6 +127,7 @@ class Judgement:
     safe: bool = True
     slip: str = ""
     details: tuple[str, ...] = ()
+    puzzling: bool = False
 
 
 class Judge(ABC):
@@ -164,6 +167,11 @@ class Judge(ABC):
         """Whether the working can go on with a learner's own value: whether it can be theirs; not
         with one with parts open."""
         return True
+
+    def likely(self, references: Sequence[Reference], own: Any, seen: Seen) -> str:
+        """What was most likely done instead, of an answer that :meth:`judge` finds puzzling; held
+        against what each pass wants, the likelier first. Empty where there is nothing to say."""
+        return ""
 
     def is_slip(self, reference: Reference, slip: Slip, value: Any) -> bool:
         """Whether an answer is a listed slip that is given as a value."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import TYPE_CHECKING, Any
 
@@ -21,7 +21,7 @@ from twoshaft_grader.marking.kinds.judge import (
     judge,
     judges,
 )
-from twoshaft_grader.marking.likely_slip import explains
+from twoshaft_grader.marking.likely_slip import explains, likely_slip
 
 if TYPE_CHECKING:
     from pint import Unit
@@ -29,11 +29,7 @@ if TYPE_CHECKING:
 EXACT = 1e-9  # relative: what conversions between units may lose
 SLIPS_OF_TEN = (1, 2, 3)  # places that a decimal point is looked for
 NOT_IT = "This is not the figure that your readings give."
-"""What is said of a figure that no slip of its own explains; ``likely_slip`` looks further.
-
-Said alone it is for answers and references that are one figure each; a judge of several says which
-of them before it.
-"""
+"""What is said of a figure that no slip of its own explains; ``likely_slip`` looks further."""
 NEAR = 3.0
 """So many tolerances away a figure is a learner's own all the same: that is what rounding on the
 way and a division misread can come to. Wider, and a friend's figure of the same length counts."""
@@ -74,6 +70,11 @@ class NumberJudge(Judge):
     def _near(self, right: Q, tolerance: Any, own: Q) -> bool:
         away = abs(float(own.to(right.units).m) - float(right.m))
         return away <= NEAR * allowed(right, tolerance) + EXACT * abs(float(right.m))
+
+    def likely(self, references: Sequence[Reference], own: Q, seen: Seen) -> str:
+        """The one thing that explains it, or how far it is off."""
+        rights = [as_quantity(one.value) for one in references]
+        return likely_slip(own, rights, seen.given, as_quantities(seen.others))
 
     def is_slip(self, reference: Reference, slip: Slip, value: Any) -> bool:
         """As near as the right figure must be."""
@@ -169,7 +170,7 @@ class NumberJudge(Judge):
                         safe=False,
                         slip="slip of ten",
                     )
-        return Judgement(0.0, (NOT_IT,), safe=False)
+        return Judgement(0.0, (NOT_IT,), safe=False, puzzling=True)
 
 
 def within(value: Q, right: Any, tolerance: Any) -> bool:

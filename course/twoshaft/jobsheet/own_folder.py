@@ -7,13 +7,17 @@ the folder, on first signing in: it is then closed to all others but the instruc
 
 from __future__ import annotations
 
+import hashlib
 import os
 import stat
 from pathlib import Path
 
 from twoshaft.errors import SheetError
 from twoshaft.stored.person import PERSON, Person
-from twoshaft.stored.writing import NOT_FOR_OTHERS
+from twoshaft.stored.writing import NOT_FOR_OTHERS, write_file
+
+PROOF = ".signed-in"
+_ROUNDS = 20_000
 
 
 def is_apart(own: Path) -> bool:
@@ -21,8 +25,16 @@ def is_apart(own: Path) -> bool:
     return own.is_symlink()
 
 
-def enter(own: Path, person: Person) -> None:
-    """See that a learner's folder is there, and this account's where each has one.
+def proof_of(word: str, learner: str, account: int) -> str:
+    """What shows that somebody who knew a learner's word signed in from an account."""
+    plain = "".join(sign for sign in word.casefold() if sign.isalnum())
+    salt = f"{learner}:{account}"
+    return hashlib.pbkdf2_hmac("sha256", plain.encode(), salt.encode(), _ROUNDS).hex()
+
+
+def enter(own: Path, person: Person, word: str = "") -> None:
+    """See that a learner's folder is there, and this account's where each has one. With the word
+    that was typed, staff can tell that it is the learner's account.
 
     Raises
     ------
@@ -47,6 +59,8 @@ def enter(own: Path, person: Person) -> None:
             f"the folder of {person.name} belongs to another account of this machine",
             mend="work in the account in which you began, or ask your instructor",
         )
+    if word:
+        write_file(place / PROOF, proof_of(word, person.id, about.st_uid))
     if not (place / PERSON.file).exists():
         PERSON.write(place / PERSON.file, person)
 

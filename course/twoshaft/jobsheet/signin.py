@@ -131,7 +131,7 @@ class SignIn:
                 f"that is not the word on the slip of {listed.person.name}",
                 mend="check the name and the word, or ask your instructor for a new slip",
             )
-        enter(self.workplace / listed.person.id, listed.person)
+        enter(self.workplace / listed.person.id, listed.person, word)
         self.me, self.ticket = listed.person, _ticket(listed)
         return self.me
 

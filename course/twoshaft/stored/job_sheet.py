@@ -267,7 +267,7 @@ def _sentence(found: ErrorDetails) -> str:
     place = [str(part) for part in found["loc"]]
     name = place[1] if place[0] in _TABLES else place[-1]
     if not well_named(name):
-        name = name[:40].replace("\n", " ")
+        name = "".join(sign if sign.isprintable() else "?" for sign in name[:40])
     if found["type"] == "sheet":
         return found["msg"].replace("{name}", name)
     if place[-1] in ("attempt", "revision"):

@@ -22,6 +22,7 @@ from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.arrival import Arrival, arrivals, hand_in_time, moment_of
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.copy_in import copy_in
+from twoshaft_grader.cohort.first_come import strange_folder
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.newly_come import tell_newly_come
 from twoshaft_grader.cohort.not_done import NotDone, going_on
@@ -110,6 +111,8 @@ def _collect(run: _Run, roster: list[str]) -> Collected:
         with going_on(learner, run.left):
             _of_one(run, learner, waiting.get(learner, []))
             tell_newly_come(cohort, learner)
+            if why := strange_folder(cohort, learner):
+                run.left.append(NotDone(learner, why))
     after = _handed_in(cohort, assigned.name)
     strangers = (set(waiting) | after) - set(roster)
     result = Collected(

@@ -14,6 +14,7 @@ from twoshaft.errors import CohortError
 from twoshaft.stored.extensions import OWN_EXTENSIONS
 from twoshaft.stored.writing import write_inside
 from twoshaft_grader.cohort.assign import Assigned
+from twoshaft_grader.cohort.first_come import is_theirs
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.stored.extensions import EXTENSIONS
@@ -50,7 +51,7 @@ def tell_extensions(cohort: Cohort, learner: str) -> None:
     """Write a learner's later dates into their own folder, if it is there and there are any."""
     known = _read(cohort)
     mine = {name: dates[learner] for name, dates in known.items() if learner in dates}
-    if mine and (cohort.work / learner).is_dir():
+    if mine and is_theirs(cohort, learner):
         write_inside(cohort.work, f"{learner}/{OWN_EXTENSIONS.file}", OWN_EXTENSIONS.text(mine))
 
 

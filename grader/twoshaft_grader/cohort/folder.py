@@ -53,6 +53,7 @@ _FOLDERS = (
 
 CONFIG_FILE = "nbgrader_config.py"
 CONFIG_DATABASE = "c.CourseDirectory.db_url = open_cohort(here).database.url\n"
+_CONFIG_VERSION = "# Version 2 of this file.\n"
 _CONFIG = """\
 # Lets every nbgrader command, and the Formgrader, work in this folder.
 from pathlib import Path
@@ -334,7 +335,20 @@ def check_id(id: str) -> None:
 
 def write_config(root: Path, id: str, timezone: str) -> None:
     """Write what nbgrader's own commands and pages need to know of the folder."""
-    files.write_whole(root / CONFIG_FILE, _CONFIG.format(id=id, timezone=timezone))
+    files.write_whole(root / CONFIG_FILE, config_text(id, timezone))
+
+
+def config_text(id: str, timezone: str) -> str:
+    """The text of nbgrader's configuration."""
+    return _CONFIG_VERSION + _CONFIG.format(id=id, timezone=timezone)
+
+
+def config_is_ours(root: Path) -> bool:
+    """Whether nbgrader's configuration in a folder is of this version; a college may add to it."""
+    try:
+        return (root / CONFIG_FILE).read_text(encoding="utf-8").startswith(_CONFIG_VERSION)
+    except (OSError, UnicodeDecodeError):
+        return True  # told where it is needed
 
 
 def _keep_unit(root: Path, text: bytes) -> str:

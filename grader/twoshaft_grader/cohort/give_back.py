@@ -16,6 +16,7 @@ from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.copy_in import LONGEST_NAME
 from twoshaft_grader.cohort.extensions import due_for
+from twoshaft_grader.cohort.first_come import is_theirs
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.marks import UNREADABLE, StoredMark, read_mark
 from twoshaft_grader.cohort.not_done import NotDone, going_on
@@ -194,7 +195,7 @@ def _put_in_workplace(
     cohort: Cohort, assigned: Assigned, learner: Learner, page: str, when: str
 ) -> None:
     """Write the page where fetching it from the exchange would, so that there is one of it."""
-    if not cohort.place(learner.id, assigned.name).is_dir():
+    if not is_theirs(cohort, learner.id) or not cohort.place(learner.id, assigned.name).is_dir():
         return
     # A time names a folder here: nothing in it may lead out of this one.
     folders = [when] if when and not set(when) & set("/\\") and not when.startswith(".") else []

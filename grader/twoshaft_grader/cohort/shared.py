@@ -72,14 +72,33 @@ def make_shared(place: Path, *, cohort: str, salt: str, own_accounts: bool) -> N
     group = _check_accounts(place) if own_accounts else -1
     place.mkdir(parents=True, exist_ok=True)
     place.chmod(FOR_ALL_FOLDER if own_accounts else CLOSED)
-    _folder(place / "workplace", FOR_ALL_FOLDER)
-    _folder(place / "exchange", _EXCHANGE_MODE)
-    for name, mode in _COURSE_MODES.items():
-        _folder(place / "exchange" / cohort / name, mode)
+    _folders(place, cohort)
     if own_accounts:
         _folder(place / WORK, CLOSED)
         os.chown(place / WORK, -1, group)
         (place / WORK).chmod(_WORK_MODE)
+    SHARED.write(place / SHARED.file, Shared(cohort=cohort, mark=_mark(cohort, salt)))
+
+
+def move_apart(root: Path, place: Path, *, cohort: str, salt: str) -> None:
+    """Move what learners reach out of a cohort folder of the first format; a move that was cut
+    short is finished by the next.
+
+    Raises
+    ------
+    CohortError
+        When the place is in use.
+    """
+    for name in ("workplace", "exchange"):
+        old, new = root / name, place / name
+        if old.exists() and new.exists():
+            raise CohortError(f"{new} is there already", mend="move it out of the way")
+    place.mkdir(exist_ok=True)
+    place.chmod(CLOSED)
+    for name in ("workplace", "exchange"):
+        if (root / name).exists():
+            os.rename(root / name, place / name)
+    _folders(place, cohort)
     SHARED.write(place / SHARED.file, Shared(cohort=cohort, mark=_mark(cohort, salt)))
 
 
@@ -145,6 +164,13 @@ def close_keys(content: Path) -> list[str]:
                 ) from None
             closed.append(name)
     return closed
+
+
+def _folders(place: Path, cohort: str) -> None:
+    _folder(place / "workplace", FOR_ALL_FOLDER)
+    _folder(place / "exchange", _EXCHANGE_MODE)
+    for name, mode in _COURSE_MODES.items():
+        _folder(place / "exchange" / cohort / name, mode)
 
 
 def _folder(path: Path, mode: int) -> None:

@@ -13,6 +13,7 @@ from twoshaft.outcomes import Attempt, Outcome, evidence_of, load_outcomes, stan
 from twoshaft.stored.standing import STANDING, MarkTold, OutcomeTold, OwnStanding
 from twoshaft.stored.writing import write_inside
 from twoshaft_grader.cohort.assign import Assigned
+from twoshaft_grader.cohort.first_come import is_theirs
 from twoshaft_grader.cohort.folder import Cohort, now, stamp
 from twoshaft_grader.cohort.observations import by_outcome, observations_of
 from twoshaft_grader.marking.result import SheetMark
@@ -51,8 +52,7 @@ def write_standing(
     CohortError
         When a stored file of the cohort is damaged.
     """
-    own = cohort.work / learner
-    if not own.is_dir():
+    if not is_theirs(cohort, learner):
         return
     returned = {
         path.parent.name: RETURNED.read(path)

@@ -93,10 +93,19 @@ def main(arguments: list[str] | None = None) -> int:
 
 
 def _cohort(folder: Path | None) -> Cohort:
-    from twoshaft_grader.cohort.folder import find_cohort, open_cohort
+    from twoshaft_grader.cohort.folder import (
+        CONFIG_FILE,
+        config_is_ours,
+        find_cohort,
+        open_cohort,
+    )
 
     _privately()
-    return open_cohort(folder) if folder else find_cohort(Path.cwd())
+    found = open_cohort(folder) if folder else find_cohort(Path.cwd())
+    if not config_is_ours(found.root):
+        text = f'{found.root / CONFIG_FILE} is of an earlier version: "{command()} cohort renew".'
+        print(shown(text), file=sys.stderr)
+    return found
 
 
 def _privately() -> None:
@@ -360,6 +369,29 @@ def roster_word(
 
     place = _cohort(cohort)
     _say(f"The sign-in word of {learner} is now {renew_word(place, roster_of(place), learner)}.")
+
+
+@roster_app.command("free")
+def roster_free(
+    learner: Annotated[str, typer.Argument(help="Learner's id.")], cohort: CohortOption = None
+) -> None:
+    """Set aside the folder that an account made under a learner's id without the sign-in word."""
+    from twoshaft_grader.cohort.first_come import set_aside
+
+    place = _cohort(cohort)
+    name = set_aside(place, learner)
+    _say(f"{learner} can sign in now; the other folder is {place.work / name}.")
+
+
+@cohort_app.command("renew")
+def cohort_renew(cohort: CohortOption = None) -> None:
+    """Bring a cohort of an earlier version up to date; it can be said again at any time."""
+    from twoshaft_grader.cohort.renew import renew
+
+    place = _cohort(cohort)
+    done = renew(place)
+    for what in done or ("There was nothing to renew.",):
+        _say(what)
 
 
 @roster_app.command("list")

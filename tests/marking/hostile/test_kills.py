@@ -35,13 +35,14 @@ def command(name, root, trial):
         "export": ["export"],
         "observe": ["observe", "a1", trial.outcome, "--by", "R. Holm", "--met"],
         "roster": ["roster", "take", str(root.with_name("more.csv"))],
+        "extend": ["module", "due", trial.name, "2099-02-01", "--learner", "a1"],
     }[name]
     return [*words, "--cohort", str(root / "desk")]
 
 
 STAGE = {
     "assign": "handed in", "collect": "handed in", "mark": "collected", "give-back": "marked",
-    "export": "marked", "observe": "marked", "roster": "marked",
+    "export": "marked", "observe": "marked", "roster": "marked", "extend": "marked",
 }  # fmt: skip
 
 
@@ -71,6 +72,8 @@ def stages(handed_out, tmp_path_factory):
             trial.hand_in(learner, hours_ago=hours, tail=f"x{hours:g}")
             trial.cohort.place(learner, trial.name).mkdir(parents=True, exist_ok=True)
     (base / "more.csv").write_text("id,family name,given name\nd4,Ek,Di\n")
+    date = ["module", "due", trial.name, "2099-01-01", "--cohort", str(base / "live" / "desk")]
+    assert quietly(date) == 0
     for stage, run in (("handed in", ""), ("collected", "collect"), ("marked", "mark")):
         if run:
             assert quietly(command(run, base / "live", trial)) == 0
@@ -139,10 +142,11 @@ def test_what_was_killed_is_finished_by_the_same_command(stages, tmp_path, name)
     assert killed or KILLS < 5
 
 
-def test_a_command_beside_another_is_refused_or_does_no_harm(stages, tmp_path):
+@pytest.mark.parametrize("name", ["collect", "mark", "give-back", "export", "extend"])
+def test_a_command_beside_another_is_refused_or_does_no_harm(stages, tmp_path, name):
     whole, both = tmp_path / "whole", tmp_path / "both"
-    assert quietly(started(stages, "collect", whole)) == 0
-    arguments = started(stages, "collect", both)
+    assert quietly(started(stages, name, whole)) == 0
+    arguments = started(stages, name, both)
     children = [forked(arguments) for _ in range(3)]
     codes = {os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]) for child in children}
     assert 0 in codes and codes <= {0, 2}

@@ -1,11 +1,13 @@
 """A gradebook that is in use and a disk that is full: one sentence that names the file, and the same
 command finishes when the trouble is over."""
 
+import contextlib
 import errno
 import io
 import os
 import shutil
 import sqlite3
+import subprocess
 from contextlib import redirect_stderr, redirect_stdout
 
 import pytest
@@ -75,6 +77,34 @@ def test_a_disk_that_takes_no_more_is_one_sentence(trial, command):
         resource.setrlimit(resource.RLIMIT_FSIZE, limits)
     assert code == 2 and said.count("\n") == 1 and str(trial.base) in said
     assert "make room, then run the same command again" in said and ".part" not in said
+    finishes(trial)
+
+
+@pytest.fixture
+def small_disk(tmp_path):
+    """A disk of its own, of 8 MB."""
+    place = tmp_path / "disk"
+    place.mkdir()
+    mount = ["mount", "-t", "tmpfs", "-o", "size=8m,mode=700", "tmpfs", str(place)]
+    if os.geteuid() != 0 or subprocess.run(mount, capture_output=True).returncode:
+        pytest.skip("only root can make a small disk, and not everywhere")
+    yield place
+    subprocess.run(["umount", str(place)], check=True)
+
+
+def test_a_disk_that_is_really_full_loses_nothing(handed_in, small_disk):
+    shutil.copytree(handed_in.base, small_disk / "copy")
+    trial = type(handed_in)(small_disk / "copy")
+    for command in ("collect", "mark", "give-back", "export"):
+        filler = small_disk / "filler"
+        with contextlib.suppress(OSError), open(filler, "wb", buffering=0) as stream:
+            while stream.write(b"x" * 4096):
+                pass
+        code, said = run(command, "--cohort", trial.cohort.root)
+        assert code == 2 and said.count("\n") == 1, (command, said)
+        assert "make room" in said and ".part" not in said
+        filler.unlink()
+        assert run(command, "--cohort", trial.cohort.root) == (0, "")
     finishes(trial)
 
 

@@ -12,11 +12,11 @@ from twoshaft.modules import COURSE
 from twoshaft.outcomes import Attempt, Evidence, Observation, State, stand
 from twoshaft.readings.issue import MODULES
 from twoshaft.stored.person import Person
-from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.folder import make_cohort
 from twoshaft_grader.cohort.observations import observations_of, observe
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.standing import write_standing
+from twoshaft_grader.cohort.trail import read_trail
 from twoshaft_grader.stored.returned import RETURNED, Returned
 
 OPEN, WATCHED, BENCH = Evidence.OPEN_BOOK, Evidence.SUPERVISED, Evidence.AT_THE_BENCH
@@ -118,8 +118,12 @@ def test_an_observation_is_kept_with_who_and_when_and_told_to_its_learner_alone(
     assert [(o.met, o.by) for o in observations_of(cohort, "a1")] == [
         (False, "R. Holm"), (True, "R. Holm"),
     ]  # fmt: skip
-    logged = [one for one in files.read_lines(cohort.log("doings")) if one["did"] == "observe"]
-    assert len(logged) == 2 and logged[0]["note"] and logged[0]["at"].endswith("Z")
+    logged = [line.act for line in read_trail(cohort.root) if line.act.did == "observe"]
+    assert len(logged) == 2 and logged[0].why and logged[0].at.endswith("Z")
+    assert [(one.before, one.after[:7]) for one in logged] == [
+        ("", "not yet"),
+        ("not yet", "met, su"),
+    ]
     write_standing(cohort, "a1")
     told = json.loads((cohort.workplace / "a1" / "standing.json").read_text())
     assert told["outcomes"]["safe-order"]["state"] == "met"

@@ -34,7 +34,7 @@ from twoshaft_grader.stored import assignment as staff
 from twoshaft_grader.stored.cohort import read_cohort, write_cohort
 from twoshaft_grader.stored.extensions import EXTENSIONS
 from twoshaft_grader.stored.issued import read_issued
-from twoshaft_grader.stored.lines import CHANGES, DOINGS, MARK_LINES, NBGRADER
+from twoshaft_grader.stored.lines import CHANGES, MARK_LINES, NBGRADER
 from twoshaft_grader.stored.mark import MARK, MARKED
 from twoshaft_grader.stored.observations import OBSERVATIONS
 from twoshaft_grader.stored.returned import RETURNED
@@ -62,7 +62,6 @@ STAFF = {
     BEFORE / "marks" / NAME / "aa01.json": MARK,
 }
 LOGS = {
-    BEFORE / "log" / "doings.jsonl": DOINGS,
     BEFORE / "log" / "changes.jsonl": CHANGES,
     BEFORE / "log" / "marks.jsonl": MARK_LINES,
     BEFORE / "log" / "nbgrader.jsonl": NBGRADER,

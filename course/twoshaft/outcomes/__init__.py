@@ -8,8 +8,11 @@ from twoshaft.outcomes.rules import Enough, Rules, load_rules
 from twoshaft.outcomes.standing import (
     Attempt,
     Observation,
+    Seen,
     Standing,
     State,
+    TakenBack,
+    counting,
     evidence_of,
     stand,
 )
@@ -21,8 +24,11 @@ __all__ = [
     "Observation",
     "Outcome",
     "Rules",
+    "Seen",
     "Standing",
     "State",
+    "TakenBack",
+    "counting",
     "evidence_of",
     "load_outcomes",
     "load_rules",

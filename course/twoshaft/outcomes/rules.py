@@ -7,7 +7,7 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
-from typing import Annotated, Any
+from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator, Field, ValidationError
 
@@ -42,11 +42,15 @@ class Enough(Section):
     """The part of its points, as ``60 %``."""
     each_criterion: Share = 0.0
     """The part of the points of every single criterion, as ``40 %``."""
+    bench_alone: bool = False
+    """Whether what is seen at the bench meets an outcome to be shown there, by itself."""
     source: Text
     """Who says so: a standard, a college's rule, our own choice."""
 
 
 class _File(Section):
+    attempts: Literal["best", "latest"] | None = None
+    numbers: dict[Id, Text] = Field(default_factory=dict)
     everywhere: Enough | None = None
     outcomes: dict[Id, Enough] = Field(default_factory=dict)
 
@@ -61,10 +65,20 @@ class Rules:
         Where nothing else is said.
     outcomes : tuple of (str, Enough)
         By outcome, where something else is said.
+    latest : bool
+        Whether only a module's latest attempt counts; else the best does.
+    numbers : tuple of (str, str)
+        The college's own number or name of an outcome, by our id.
     """
 
     everywhere: Enough
     outcomes: tuple[tuple[str, Enough], ...] = ()
+    latest: bool = False
+    numbers: tuple[tuple[str, str], ...] = ()
+
+    def number(self, outcome: str) -> str:
+        """The college's own number of an outcome; empty where it has none."""
+        return dict(self.numbers).get(outcome, "")
 
     def of(self, outcome: str) -> Enough:
         """What is enough for an outcome."""
@@ -102,16 +116,27 @@ def load_rules(own: str | Path | None = None) -> Rules:
 def _with_own(own: Path, content: bytes) -> Rules:
     """Once for each content of the file: marking asks for every sheet."""
     shipped, read = _shipped(), _read(own, str(own))
-    if read.everywhere is not None:  # it stands above all that we say of single outcomes
-        return Rules(read.everywhere, tuple(read.outcomes.items()))
-    return Rules(shipped.everywhere, tuple((dict(shipped.outcomes) | read.outcomes).items()))
+    outcomes = read.outcomes
+    if read.everywhere is None:  # else it stands above all that we say of single outcomes
+        outcomes = dict(shipped.outcomes) | outcomes
+    return Rules(
+        read.everywhere or shipped.everywhere,
+        tuple(outcomes.items()),
+        shipped.latest if read.attempts is None else read.attempts == "latest",
+        tuple((dict(shipped.numbers) | read.numbers).items()),
+    )
 
 
 @lru_cache(maxsize=1)
 def _shipped() -> Rules:
     read = _read(SHIPPED, SHIPPED.name)
     assert read.everywhere is not None  # it is our own file
-    return Rules(read.everywhere, tuple(read.outcomes.items()))
+    return Rules(
+        read.everywhere,
+        tuple(read.outcomes.items()),
+        read.attempts == "latest",
+        tuple(read.numbers.items()),
+    )
 
 
 def _read(path: Path, name: str) -> _File:
@@ -126,9 +151,10 @@ def _read(path: Path, name: str) -> _File:
 
 
 def _strangers(root: Node, known: Collection[str]) -> list[Finding]:
-    named = root.value["outcomes"].value if "outcomes" in root.value else {}
     return [
         Finding(node.where, f"there is no outcome '{id}'", "take its id from the list of outcomes")
-        for id, node in named.items()
+        for part in ("outcomes", "numbers")
+        if part in root.value
+        for id, node in root.value[part].value.items()
         if id not in known
     ]

@@ -14,11 +14,12 @@ from twoshaft.stored.assignment import Assignment
 from twoshaft_grader.code_tasks.notebook import read_notebook
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.assign import Assigned, cohort_unit, is_out, read_assigned
+from twoshaft_grader.cohort.clock import stamp
 from twoshaft_grader.cohort.due import gradebook_time
-from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.stored.assignment import ASSIGNMENT
-from twoshaft_grader.stored.lines import DOINGS, Doing
 
 
 def add_notebook(
@@ -31,6 +32,7 @@ def add_notebook(
     name: str = "",
     attempt: int = 1,
     supervised_by: str = "",
+    by: str = "",
 ) -> Assigned:
     """Hand out a notebook with nbgrader's cells; a run that was cut short is finished by the same
     call.
@@ -65,32 +67,33 @@ def add_notebook(
     called = f"{module}-{attempt}"
     if is_out(cohort, called):
         raise CohortError(f"{called} is handed out already", mend=f"give --attempt {attempt + 1}")
-    source = cohort.source(called)
-    files.remove(source)  # of an earlier try
-    files.write_whole(source / f"{module}.ipynb", file.read_bytes())
-    identity = cohort_unit(cohort).identity
-    about = Assignment(
-        name=called,
-        cohort=cohort.id,
-        salt=cohort.salt,
-        module=module,
-        attempt=attempt,
-        unit=identity.id,
-        unit_version=str(identity.version),
-        course_version=twoshaft.__version__,
-        due=due.isoformat() if due else "",
-        supervised_by=supervised_by,
-        code_outcome=outcome,
-    )
-    ASSIGNMENT.write(source / ASSIGNMENT.file, about)
-    assigned = read_assigned(cohort, called)
-    api = backbone.desk_api(cohort)
-    backbone.run(
-        cohort, f"making the apprentices' copy of {called}", api.generate_assignment, called
-    )
-    with backbone.gradebook(cohort) as book:
-        book.update_or_create_assignment(called, duedate=gradebook_time(due) if due else None)
-    backbone.run(cohort, f"handing out {called}", api.release_assignment, called)
-    told = Doing(at=stamp(now()), did="assign", assignment=called, learners=len(learners))
-    DOINGS.append(cohort.log("doings"), told)
+    with act(cohort.root, "assign", called, by=by) as told:
+        until = f"due {stamp(due)}" if due else "without a due date"
+        told.after = f"{until}, to {len(learners)}"
+        source = cohort.source(called)
+        files.remove(source)  # of an earlier try
+        files.write_whole(source / f"{module}.ipynb", file.read_bytes())
+        identity = cohort_unit(cohort).identity
+        about = Assignment(
+            name=called,
+            cohort=cohort.id,
+            salt=cohort.salt,
+            module=module,
+            attempt=attempt,
+            unit=identity.id,
+            unit_version=str(identity.version),
+            course_version=twoshaft.__version__,
+            due=due.isoformat() if due else "",
+            supervised_by=supervised_by,
+            code_outcome=outcome,
+        )
+        ASSIGNMENT.write(source / ASSIGNMENT.file, about)
+        assigned = read_assigned(cohort, called)
+        api = backbone.desk_api(cohort)
+        backbone.run(
+            cohort, f"making the apprentices' copy of {called}", api.generate_assignment, called
+        )
+        with backbone.gradebook(cohort) as book:
+            book.update_or_create_assignment(called, duedate=gradebook_time(due) if due else None)
+        backbone.run(cohort, f"handing out {called}", api.release_assignment, called)
     return assigned

@@ -28,8 +28,9 @@ from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
 from twoshaft_grader.cohort.back_up import keep_gradebook
+from twoshaft_grader.cohort.clock import stamp
 from twoshaft_grader.cohort.database import FILE as GRADEBOOK
-from twoshaft_grader.cohort.folder import Cohort, make_cohort, open_cohort, stamp
+from twoshaft_grader.cohort.folder import Cohort, make_cohort, open_cohort
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marks import StoredMark, read_mark, write_mark
 from twoshaft_grader.cohort.not_done import NotDone, going_on
@@ -37,6 +38,7 @@ from twoshaft_grader.cohort.observations import FOLDER as OBSERVED
 from twoshaft_grader.cohort.observations import observations_of
 from twoshaft_grader.cohort.roster import Learner, roster_text
 from twoshaft_grader.cohort.standing import FOLDER as GIVEN_BACK
+from twoshaft_grader.cohort.trail import forget
 from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.marking.result import BenchUse, FieldMark, SheetMark, Verdict
 from twoshaft_grader.stored.assignment import ASSIGNMENT
@@ -45,7 +47,7 @@ from twoshaft_grader.stored.cohort import read_cohort, write_cohort
 from twoshaft_grader.stored.extensions import EXTENSIONS
 from twoshaft_grader.stored.handed_in import TIMESTAMP
 from twoshaft_grader.stored.issued import read_issued
-from twoshaft_grader.stored.lines import CHANGES
+from twoshaft_grader.stored.lines import CHANGES, Change
 from twoshaft_grader.stored.observations import OBSERVATIONS, Observations
 from twoshaft_grader.stored.returned import RETURNED
 
@@ -144,6 +146,7 @@ def _copy(cohort: Cohort, aside: Path) -> tuple[Cohort, int, list[NotDone]]:
     _extensions(cohort, made, veil)
     _changes(cohort, made, veil)
     _gradebook(cohort, made, veil)
+    forget(made.root)  # it says who made the copy, and when
     return made, len(learners), left
 
 
@@ -202,6 +205,7 @@ def _work_of(cohort: Cohort, made: Cohort, assigned: Assigned, learner: str, vei
             learner=id,
             given_back=veil.time(told.given_back),
             supervised_by=SUPERVISOR if told.supervised_by else "",
+            decided={},
         )
         RETURNED.write(made.root / GIVEN_BACK / name / f"{id}.json", told)
     mark = read_mark(cohort.mark_file(learner, name))
@@ -288,7 +292,16 @@ def _submitted(
 
 def _observed(cohort: Cohort, made: Cohort, learner: str, veil: _Veil) -> None:
     seen = [
-        replace(one, by=STAFF, note="", at=veil.time(one.at))
+        replace(
+            one,
+            by=STAFF,
+            note="",
+            at=veil.time(one.at),
+            seen_on=veil.time(one.seen_on)[:10],
+            bench="",
+            unit="",
+            confirmed=veil.time(one.confirmed)[:10],
+        )
         for one in observations_of(cohort, learner)
     ]
     if seen:
@@ -307,11 +320,26 @@ def _extensions(cohort: Cohort, made: Cohort, veil: _Veil) -> None:
 
 def _changes(cohort: Cohort, made: Cohort, veil: _Veil) -> None:
     lines = [
-        replace(line, learner=veil.id(line.learner), at=veil.time(line.at), by=STAFF, why="")
+        replace(
+            line,
+            learner=veil.id(line.learner),
+            at=veil.time(line.at),
+            by=STAFF,
+            why="",
+            submission=_same_work(cohort, made, line, veil),
+        )
         for line in CHANGES.read(cohort.log("changes"))
         if line.learner in veil.people
     ]
     CHANGES.append(made.log("changes"), *lines)
+
+
+def _same_work(cohort: Cohort, made: Cohort, line: Change, veil: _Veil) -> str:
+    """Digest of the copied work that a decision was made on; empty where it was other work."""
+    mark = read_mark(cohort.mark_file(line.learner, line.assignment))
+    copied = read_mark(made.mark_file(veil.id(line.learner), line.assignment))
+    same = mark and copied and line.submission and mark.submission == line.submission
+    return copied.submission if same and copied else ""
 
 
 def _gradebook(cohort: Cohort, made: Cohort, veil: _Veil) -> None:

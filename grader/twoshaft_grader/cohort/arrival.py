@@ -11,7 +11,8 @@ from datetime import UTC, datetime, timedelta
 from dateutil.parser import parse
 
 from twoshaft.stored.hostile import read_bytes
-from twoshaft_grader.cohort.folder import Cohort, now
+from twoshaft_grader.cohort.clock import now
+from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.stored.handed_in import TIMESTAMP
 
 _LONGEST = 64

@@ -14,13 +14,14 @@ from twoshaft.stored.assignment import UNIT, Assignment
 from twoshaft.stored.job_sheet import FILE as SHEET
 from twoshaft.stored.writing import FOR_ALL
 from twoshaft_grader.cohort import backbone, files
+from twoshaft_grader.cohort.clock import stamp
 from twoshaft_grader.cohort.content import Content
 from twoshaft_grader.cohort.due import gradebook_time
-from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.stored.assignment import ASSIGNMENT
 from twoshaft_grader.stored.issued import write_issued
-from twoshaft_grader.stored.lines import DOINGS, Doing
 
 if TYPE_CHECKING:
     from twoshaft.units import Unit
@@ -73,6 +74,7 @@ def assign(
     learners: list[Learner],
     supervised_by: str = "",
     bench_readings: bool = False,
+    by: str = "",
 ) -> Assigned:
     """Hand a module out to the cohort; a run that was cut short is finished by the same call.
 
@@ -87,6 +89,24 @@ def assign(
         When there is something to mend in the college's own unit file, or the module needs more
         of the unit than the file says. Nothing is handed out then.
     """
+    with act(cohort.root, "assign", f"{module}-{attempt}", by=by) as told:
+        until = f"due {stamp(due)}" if due else "without a due date"
+        told.after = f"{until}, to {len(learners)}"
+        return _assign(
+            cohort, content, module, attempt, due, learners, supervised_by, bench_readings
+        )
+
+
+def _assign(
+    cohort: Cohort,
+    content: Content,
+    module: str,
+    attempt: int,
+    due: datetime | None,
+    learners: list[Learner],
+    supervised_by: str,
+    bench_readings: bool,
+) -> Assigned:
     # What reads an assignment only, as progress does, goes without models, readings and marking.
     from twoshaft.models.audit import sound_unit
     from twoshaft.models.order import OrderTask, chance_r0
@@ -154,8 +174,6 @@ def assign(
     with backbone.gradebook(cohort) as book:
         book.update_or_create_assignment(name, duedate=gradebook_time(due) if due else None)
     backbone.run(cohort, f"handing out {name}", api.release_assignment, name)
-    told = Doing(at=stamp(now()), did="assign", assignment=name, learners=len(learners))
-    DOINGS.append(cohort.log("doings"), told)
     return assigned
 
 
@@ -212,7 +230,9 @@ def issue_to_all(cohort: Cohort, learners: list[Learner]) -> int:
     return count
 
 
-def change_due(cohort: Cohort, name: str, due: datetime) -> Assigned:
+def change_due(
+    cohort: Cohort, name: str, due: datetime, *, by: str = "", why: str = ""
+) -> Assigned:
     """Give an assignment another due date, in the gradebook and in what is handed out.
 
     Raises
@@ -220,7 +240,14 @@ def change_due(cohort: Cohort, name: str, due: datetime) -> Assigned:
     CohortError
         When there is no such assignment.
     """
-    read_assigned(cohort, name)
+    before = read_assigned(cohort, name).due
+    with act(cohort.root, "change the due date", name, by=by, why=why) as told:
+        told.before, told.after = stamp(before) if before else "", stamp(due)
+        _change_due(cohort, name, due)
+    return read_assigned(cohort, name)
+
+
+def _change_due(cohort: Cohort, name: str, due: datetime) -> None:
     out = cohort.outbound(name)
     for folder in (cohort.source(name), cohort.root / "release" / name, out):
         about = ASSIGNMENT.read_if_any(path := folder / ASSIGNMENT.file)
@@ -229,7 +256,6 @@ def change_due(cohort: Cohort, name: str, due: datetime) -> Assigned:
             ASSIGNMENT.write(path, replace(about, due=due.isoformat()), mode=mode)
     with backbone.gradebook(cohort) as book:
         book.update_or_create_assignment(name, duedate=gradebook_time(due))
-    return read_assigned(cohort, name)
 
 
 def read_assigned(cohort: Cohort, name: str) -> Assigned:

@@ -23,9 +23,10 @@ from urllib.parse import quote
 import twoshaft
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort import files
+from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.database import FILE as GRADEBOOK
 from twoshaft_grader.cohort.database import Database
-from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.gradebook_move import copy_gradebook
 from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.stored.back_up import (

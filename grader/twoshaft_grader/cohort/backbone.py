@@ -8,8 +8,9 @@ from collections.abc import Callable, Iterable, Iterator
 from typing import TYPE_CHECKING, Any
 
 from twoshaft.errors import CohortError
+from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.database import in_use, in_words, is_in_use
-from twoshaft_grader.cohort.folder import CONFIG_FILE, Cohort, now, stamp
+from twoshaft_grader.cohort.folder import CONFIG_FILE, Cohort
 from twoshaft_grader.environment import tools_on_path
 from twoshaft_grader.stored.lines import NBGRADER, NbgraderLine
 

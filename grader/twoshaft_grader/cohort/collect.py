@@ -21,16 +21,17 @@ from twoshaft.stored.job_sheet import read_sheet
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.arrival import Arrival, arrivals, hand_in_time, moment_of
 from twoshaft_grader.cohort.assign import Assigned
+from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.copy_in import copy_in
 from twoshaft_grader.cohort.first_come import strange_folder
-from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.newly_come import tell_newly_come
 from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.stored.collected import COLLECTED, Kept, Version
 from twoshaft_grader.stored.handed_in import TIMESTAMP
-from twoshaft_grader.stored.lines import DOINGS, Doing
 
 FAR_LESS = 0.5
 """A later hand-in with less than this share of the answers is asked about: our choice."""
@@ -81,6 +82,7 @@ def collect(
     learners: Iterable[Learner],
     *,
     take: Collection[str] = (),
+    by: str = "",
 ) -> Collected:
     """Collect one assignment from the exchange; later work replaces earlier, and what cannot be
     taken in holds up nobody else.
@@ -97,8 +99,14 @@ def collect(
     OSError
         When the disk is full or the place is read-only.
     """
-    with turn(cohort):
-        return _collect(_Run(cohort, assigned, take), [learner.id for learner in learners])
+    with act(cohort.root, "collect", assigned.name, by=by) as told, turn(cohort):
+        result = _collect(_Run(cohort, assigned, take), [learner.id for learner in learners])
+        told.after = "; ".join(
+            f"{word}: {', '.join(ids)}"
+            for word, ids in (("new", result.new), ("newer", result.newer), ("taken", take))
+            if ids
+        )
+    return result
 
 
 def _collect(run: _Run, roster: list[str]) -> Collected:
@@ -115,7 +123,7 @@ def _collect(run: _Run, roster: list[str]) -> Collected:
                 run.left.append(NotDone(learner, why))
     after = _handed_in(cohort, assigned.name)
     strangers = (set(waiting) | after) - set(roster)
-    result = Collected(
+    return Collected(
         assigned.name,
         new=tuple(sorted(after - before)),
         newer=tuple(sorted(id for id in run.newer if id in before)),
@@ -127,12 +135,6 @@ def _collect(run: _Run, roster: list[str]) -> Collected:
         later=tuple(run.later),
         left=tuple(run.left),
     )
-    told = Doing(
-        at=stamp(now()), did="collect", assignment=assigned.name, new=result.new,
-        newer=result.newer,
-    )  # fmt: skip
-    DOINGS.append(cohort.log("doings"), told)
-    return result
 
 
 def kept(cohort: Cohort, learner: str, assignment: str) -> Kept:

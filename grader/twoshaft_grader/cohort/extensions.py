@@ -14,15 +14,23 @@ from twoshaft.errors import CohortError
 from twoshaft.stored.extensions import OWN_EXTENSIONS
 from twoshaft.stored.writing import write_inside
 from twoshaft_grader.cohort.assign import Assigned
+from twoshaft_grader.cohort.clock import stamp
 from twoshaft_grader.cohort.first_come import is_theirs
-from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.stored.extensions import EXTENSIONS
-from twoshaft_grader.stored.lines import DOINGS, Doing
 
 
 def extend_due(
-    cohort: Cohort, assigned: Assigned, learners: list[Learner], learner: str, due: datetime
+    cohort: Cohort,
+    assigned: Assigned,
+    learners: list[Learner],
+    learner: str,
+    due: datetime,
+    *,
+    by: str = "",
+    why: str = "",
 ) -> None:
     """Give one learner a later due date.
 
@@ -36,15 +44,17 @@ def extend_due(
     if assigned.due is None or due <= assigned.due:
         date = f"due {assigned.due:%Y-%m-%d %H:%M}" if assigned.due else "without a due date"
         raise CohortError(f"{assigned.name} is {date} for everybody", mend="give a later date")
-    with FileLock(cohort.log("extensions").with_suffix(".lock"), timeout=30):
+    with (
+        act(cohort.root, "extend", f"{learner} {assigned.name}", by=by, why=why) as told,
+        FileLock(cohort.log("extensions").with_suffix(".lock"), timeout=30),
+    ):
+        if before := due_for(cohort, assigned, learner):
+            told.before = stamp(before)
+        told.after = stamp(due)
         known = _read(cohort)
         known.setdefault(assigned.name, {})[learner] = due.isoformat()
         EXTENSIONS.write(cohort.root / EXTENSIONS.file, known)
         tell_extensions(cohort, learner)
-    told = Doing(
-        at=stamp(now()), did="extend", assignment=assigned.name, learner=learner, due=stamp(due)
-    )
-    DOINGS.append(cohort.log("doings"), told)
 
 
 def tell_extensions(cohort: Cohort, learner: str) -> None:

@@ -12,7 +12,9 @@ import os
 from twoshaft.errors import CohortError
 from twoshaft.jobsheet.own_folder import PROOF, proof_of
 from twoshaft.stored.hostile import read_bytes
-from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.clock import now, stamp
+from twoshaft_grader.cohort.folder import Cohort
+from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.workplace import sign_in_words
 
 
@@ -47,7 +49,7 @@ def strange_folder(cohort: Cohort, learner: str) -> str:
     )
 
 
-def set_aside(cohort: Cohort, learner: str) -> str:
+def set_aside(cohort: Cohort, learner: str, *, by: str = "") -> str:
     """Give a learner's name free again where somebody else took it; what its folder is called now.
 
     Raises
@@ -60,5 +62,6 @@ def set_aside(cohort: Cohort, learner: str) -> str:
             f"no folder that a stranger made stands under {learner}", mend="check the id"
         )
     name = f".{learner}-set-aside-{stamp(now()).replace(':', '')}"
-    os.rename(cohort.work / learner, cohort.work / name)
+    with act(cohort.root, "set a stranger's folder aside", learner, by=by):
+        os.rename(cohort.work / learner, cohort.work / name)
     return name

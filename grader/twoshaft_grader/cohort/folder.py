@@ -31,7 +31,7 @@ import os
 import re
 import secrets
 from dataclasses import asdict, dataclass
-from datetime import UTC, datetime, tzinfo
+from datetime import tzinfo
 from pathlib import Path
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
@@ -42,6 +42,7 @@ from twoshaft.stored.assignment import UNIT
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.database import Database, database_of
 from twoshaft_grader.cohort.shared import CLOSED, WORK, find_shared, make_shared
+from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.stored.cohort import FILE as COHORT_FILE
 from twoshaft_grader.stored.cohort import CohortEntries, read_cohort, write_cohort
 
@@ -218,16 +219,6 @@ class Cohort:
         return str(own) if own.is_file() else self.unit
 
 
-def now() -> datetime:
-    """The time, in UTC."""
-    return datetime.now(UTC)
-
-
-def stamp(moment: datetime) -> str:
-    """A moment as ISO 8601 in UTC, to the second."""
-    return moment.astimezone(UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
-
-
 def machine_timezone() -> str:
     """IANA name of this machine's time zone, UTC where it cannot be told."""
     name = os.environ.get("TZ", "").lstrip(":")
@@ -253,6 +244,7 @@ def make_cohort(
     salt: str = "",
     shared: Path | None = None,
     gradebook: str = "",
+    by: str = "",
 ) -> Cohort:
     """Make a cohort folder, and beside it its shared place.
 
@@ -271,6 +263,8 @@ def make_cohort(
     gradebook : str
         URL of a database on a PostgreSQL server for the gradebook; without, it is a file in the
         folder.
+    by : str
+        Who makes it, for the trail; the account's name where empty.
 
     Raises
     ------
@@ -314,7 +308,8 @@ def make_cohort(
         id=id, name=name or id, college=college, unit=unit, salt=salt, timezone=timezone,
         content=content, shared=str(place), gradebook=gradebook,
     )  # fmt: skip
-    write_cohort(root / COHORT_FILE, entries)
+    with act(root, "make the cohort", id, by=by):
+        write_cohort(root / COHORT_FILE, entries)
     return open_cohort(root)
 
 

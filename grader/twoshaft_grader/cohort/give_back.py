@@ -15,21 +15,22 @@ from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.copy_in import LONGEST_NAME
+from twoshaft_grader.cohort.decisions import decisions_of
 from twoshaft_grader.cohort.extensions import due_for
 from twoshaft_grader.cohort.first_come import is_theirs
-from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.marks import UNREADABLE, StoredMark, read_mark
 from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.observations import by_outcome, observations_of
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.scores import TaskScore, task_scores
 from twoshaft_grader.cohort.standing import keep_returned, write_standing
+from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.marking.feedback import Handed, StaffMark, feedback_page
-from twoshaft_grader.marking.outcomes import with_points
+from twoshaft_grader.marking.outcomes import Decisions, with_points
 from twoshaft_grader.marking.result import SheetMark
 from twoshaft_grader.stored.handed_in import TIMESTAMP
-from twoshaft_grader.stored.lines import DOINGS, Doing
 
 # nbgrader finds the way back to a learner by this; without it there is no way back.
 SECRET_FILE, _LONGEST_SECRET = "submission_secret.txt", 256
@@ -57,6 +58,7 @@ def give_back(
     learners: Iterable[Learner],
     *,
     step: Callable[[], None] = lambda: None,
+    by: str = "",
 ) -> GivenBack:
     """Write and release the feedback pages of an assignment; doing it again renews them.
 
@@ -70,8 +72,10 @@ def give_back(
     OSError
         When the disk is full or the place is read-only.
     """
-    with turn(cohort):
-        return _give_back(cohort, assigned, learners, step)
+    with act(cohort.root, "give back", assigned.name, by=by) as told, turn(cohort):
+        given = _give_back(cohort, assigned, learners, step)
+        told.after = ", ".join(given.returned)
+    return given
 
 
 def _give_back(
@@ -92,17 +96,19 @@ def _give_back(
                         mark_first.append(learner.id)
                     else:
                         scores = given.get(learner.id, {})
-                        page = _page(cohort, assigned, learner, mark, mark.sheet, scores, outcomes)
+                        decided = decisions_of(cohort, assigned.name, learner.id, mark.submission)
+                        page = _page(
+                            cohort, assigned, learner, mark, mark.sheet, scores, decided, outcomes
+                        )
                         if not _put(cohort, assigned, learner, page):
                             no_way_back.append(learner.id)
-                        keep_returned(cohort, assigned, learner.id, _as_given(mark.sheet, scores))
+                        told = _as_given(mark.sheet, scores, decided)
+                        keep_returned(cohort, assigned, learner.id, told, decided)
                         write_standing(cohort, learner.id, outcomes)
                         returned.append(learner.id)
             step()
     if going := sorted(set(returned) - set(no_way_back)):
         left += _release(cohort, assigned, going)
-    told = Doing(at=stamp(now()), did="give-back", assignment=assigned.name, to=tuple(returned))
-    DOINGS.append(cohort.log("doings"), told)
     return GivenBack(tuple(returned), tuple(mark_first), tuple(left))
 
 
@@ -113,6 +119,7 @@ def _page(
     mark: StoredMark,
     sheet: SheetMark,
     scores: Mapping[str, TaskScore],
+    decided: Decisions,
     outcomes: Mapping[str, Outcome],
 ) -> str:
     moment = hand_in_time(cohort, learner.id, assigned.name)
@@ -138,15 +145,16 @@ def _page(
         handed,
         outcomes=outcomes,
         staff=staff,
+        decided=decided,
         next_step=_next_step(mark),
     )
 
 
-def _as_given(sheet: SheetMark, scores: Mapping[str, TaskScore]) -> SheetMark:
-    """The mark with the points that a person gave in the place of the marking's."""
+def _as_given(sheet: SheetMark, scores: Mapping[str, TaskScore], decided: Decisions) -> SheetMark:
+    """The mark with what a person gave and decided in the place of the marking's."""
     known = {task.id for task in sheet.tasks}
     by_hand = {t: s.score for t, s in scores.items() if s.by_hand and t in known}
-    return with_points(sheet, by_hand)
+    return with_points(sheet, by_hand, decided)
 
 
 def _next_step(mark: StoredMark) -> str:

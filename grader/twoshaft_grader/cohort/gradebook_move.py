@@ -12,13 +12,14 @@ import psutil
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.backbone import gradebook
+from twoshaft_grader.cohort.clock import now
 from twoshaft_grader.cohort.database import FILE as GRADEBOOK
 from twoshaft_grader.cohort.database import IN_THE_FILE, Database, database_of, in_words
-from twoshaft_grader.cohort.folder import CONFIG_DATABASE, CONFIG_FILE, Cohort, now, stamp
+from twoshaft_grader.cohort.folder import CONFIG_DATABASE, CONFIG_FILE, Cohort
+from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.stored.cohort import FILE as COHORT_FILE
 from twoshaft_grader.stored.cohort import set_gradebook
-from twoshaft_grader.stored.lines import DOINGS, Doing
 
 if TYPE_CHECKING:
     from sqlalchemy import Connection, MetaData, Table
@@ -40,7 +41,7 @@ class Moved:
     kept: str
 
 
-def move_gradebook(cohort: Cohort, to: str) -> Moved:
+def move_gradebook(cohort: Cohort, to: str, *, by: str = "") -> Moved:
     """Copy every table, compare every row, and only then let all commands use the copy.
 
     Parameters
@@ -58,7 +59,11 @@ def move_gradebook(cohort: Cohort, to: str) -> Moved:
     here, there = cohort.database, database_of(cohort.root, written)
     if here.place == there.place:
         raise CohortError(f"the gradebook is at {there.place} already")
-    with turn(cohort):
+    with (
+        act(cohort.root, "move the gradebook", by=by, before=here.place) as told,
+        turn(cohort),
+    ):
+        told.after = there.place
         _nobody_looks(cohort)
         text = _configuration(cohort)
         with gradebook(cohort):
@@ -71,8 +76,6 @@ def move_gradebook(cohort: Cohort, to: str) -> Moved:
             aside = cohort.root / KEPT.replace("*", f"{now():%Y-%m-%d-%H%M%S}")
             files.move_into_place(cohort.root / GRADEBOOK, aside)
             kept = str(aside)
-        told = Doing(at=stamp(now()), did="gradebook", to=(there.place,))
-        DOINGS.append(cohort.log("doings"), told)
     return Moved(rows, there.place, kept)
 
 

@@ -6,9 +6,9 @@ from dataclasses import dataclass
 
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.assign import issue_to_all
-from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner, read_roster, roster_text
-from twoshaft_grader.stored.lines import DOINGS, Doing
+from twoshaft_grader.cohort.trail import act
 
 
 @dataclass(frozen=True)
@@ -32,8 +32,16 @@ def roster_of(cohort: Cohort) -> list[Learner]:
     return read_roster(cohort.roster_file) if cohort.roster_file.exists() else []
 
 
-def take_in(cohort: Cohort, learners: list[Learner]) -> TakenIn:
+def take_in(cohort: Cohort, learners: list[Learner], *, by: str = "") -> TakenIn:
     """Add learners and renew the names of those already there. Nobody is taken off."""
+    with act(cohort.root, "take in a roster", by=by) as told:
+        taken = _take_in(cohort, learners)
+        told.what = ", ".join((*taken.added, *taken.changed))
+        told.after = f"{len(taken.added)} added, {len(taken.changed)} corrected"
+    return taken
+
+
+def _take_in(cohort: Cohort, learners: list[Learner]) -> TakenIn:
     from twoshaft_grader.cohort.workplace import prepare_workplace
 
     known = {learner.id: learner for learner in roster_of(cohort)}
@@ -63,7 +71,5 @@ def take_in(cohort: Cohort, learners: list[Learner]) -> TakenIn:
     issued = issue_to_all(cohort, everybody)
     # Last, so that a run cut short is taken for not done and is done again.
     files.write_whole(cohort.roster_file, roster_text(everybody))
-    told = Doing(at=stamp(now()), did="roster", added=added, changed=changed)
-    DOINGS.append(cohort.log("doings"), told)
     taken = {learner.id for learner in incoming}
     return TakenIn(added, changed, tuple(id for id in sorted(known) if id not in taken), issued)

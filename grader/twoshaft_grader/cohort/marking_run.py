@@ -9,10 +9,10 @@ over.
 from __future__ import annotations
 
 import gc
-import getpass
 import os
 import sys
 import time
+from collections import Counter
 from collections.abc import Callable, Collection, Iterable, Iterator
 from concurrent.futures import ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
@@ -28,15 +28,17 @@ from twoshaft_grader.code_tasks.sandbox import check_sandbox
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned
+from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.collect import check_collected
 from twoshaft_grader.cohort.due import gradebook_time
 from twoshaft_grader.cohort.extensions import extension_of
-from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.marks import MARKED, UNREADABLE, StoredMark, read_mark, write_mark
 from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.one_sheet import Result, Work, begin_worker, blank_mark, mark_one
 from twoshaft_grader.cohort.order_levels import order_levels
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.cohort.trail import account, act
 from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.marking.gradebook import Recorder
 from twoshaft_grader.marking.result import SheetMark
@@ -94,6 +96,7 @@ def mark_assignment(
     workers: int = 0,
     marked: Marking | None = None,
     step: Callable[[], None] = lambda: None,
+    by: str = "",
 ) -> list[Done]:
     """Mark all collected work of an assignment.
 
@@ -109,6 +112,8 @@ def mark_assignment(
         Marks elsewhere, in place of processes of this machine: works in, results out, in any order.
     step : callable
         Called when one learner is done.
+    by : str
+        Who, for the trail; the account's name where empty.
 
     Returns
     -------
@@ -124,8 +129,12 @@ def mark_assignment(
     def here(waiting: list[Work]) -> Iterator[Result]:
         return _marked(waiting, workers or os.cpu_count() or 1)
 
-    with turn(cohort), order_levels(cohort):
-        return _mark_assignment(cohort, assigned, list(learners), again, marked or here, step)
+    did = "mark again" if again else "mark"
+    with act(cohort.root, did, assigned.name, by=by) as told, turn(cohort), order_levels(cohort):
+        done = _mark_assignment(cohort, assigned, list(learners), again, marked or here, step)
+        counts = Counter(one.state for one in done)
+        told.after = ", ".join(f"{count} {state}" for state, count in counts.items())
+    return done
 
 
 def _mark_assignment(
@@ -348,7 +357,7 @@ def _audit(cohort: Cohort, marks: Iterable[StoredMark]) -> None:
                 id=mark.id,
                 at=stamp(now()),
                 marked_at=mark.marked_at,
-                who=_user(),
+                who=account(),
                 version=mark.marked_by,
                 assignment=mark.assignment,
                 learner=mark.learner,
@@ -362,13 +371,6 @@ def _audit(cohort: Cohort, marks: Iterable[StoredMark]) -> None:
             for mark in marks
         ),
     )
-
-
-def _user() -> str:
-    try:
-        return getpass.getuser()
-    except (OSError, KeyError):  # a machine that has no name for this account
-        return "unknown"
 
 
 def _mend_audit(cohort: Cohort, assigned: Assigned, learners: list[Learner]) -> None:

@@ -1,20 +1,24 @@
 """What an assessor saw of a learner: evidence that no notebook can give.
 
-``observations/<learner>.json`` holds all of a learner's, oldest first; none is ever taken away,
-a later one of the same outcome counts in its place.
+``observations/<learner>.json`` holds all of a learner's, oldest first; none is ever taken away.
+A later one of the same outcome counts in its place, and one that was taken back says so.
 """
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from datetime import date
 
 from filelock import FileLock
 
 from twoshaft.errors import CohortError
-from twoshaft.outcomes import Evidence, Observation, load_outcomes
-from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft.outcomes import Evidence, Observation, Outcome, Seen, State, TakenBack, load_outcomes
+from twoshaft_grader.cohort.assessors import assessor_named
+from twoshaft_grader.cohort.clock import now, stamp
+from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
-from twoshaft_grader.stored.lines import DOINGS, Doing
+from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.stored.observations import OBSERVATIONS, Observations
 
 FOLDER = "observations"
@@ -23,11 +27,14 @@ _LOCK = ".lock"
 
 @dataclass(frozen=True)
 class Listed:
-    """An observation with its learner; ``last``: no later one of the outcome replaces it."""
+    """An observation with its learner and its number among theirs, from 1; ``last``: it counts, no
+    later one of the outcome replaces it.
+    """
 
     learner: Learner
     seen: Observation
     last: bool
+    number: int
 
 
 def observe(
@@ -37,49 +44,185 @@ def observe(
     outcome: str,
     *,
     by: str,
-    met: bool,
+    met: bool | None = None,
     kind: str = Evidence.AT_THE_BENCH,
     note: str = "",
+    criteria: Mapping[str, str] | None = None,
+    seen_on: str = "",
+    bench: str = "",
+    unit: str = "",
+    prior: bool = False,
+    confirmed: bool = False,
 ) -> Observation:
     """Record what somebody saw of one outcome; said again on the same day, it stands there once.
+
+    Parameters
+    ----------
+    by : str
+        Id or name of an assessor on the register; any name as long as nobody is on it.
+    met : bool, optional
+        Whether it is enough; without, every criterion seen is.
+    criteria : mapping of str to str
+        Of each criterion, by id: seen, not yet or not tried.
+    seen_on : str
+        The day, as 2026-11-27; today where empty.
+    prior : bool
+        Evidence of prior learning, which the note names.
+    confirmed : bool
+        Whether the learner confirms it.
 
     Raises
     ------
     CohortError
-        When learner or outcome is not known, nobody is named, or a "not yet" gives no note.
+        When learner, outcome or assessor is not known, the form is half filled, or a "not yet"
+        gives no note.
     """
     _check_learner(learners, learner)
-    _check_outcome(outcome)
-    if not by.strip():
-        raise CohortError("nobody is named who saw it", mend="give the name with --by")
-    if not met and not note.strip():
-        raise CohortError("a “not yet” says what is missing", mend="give it with --note")
+    asked = _outcome(outcome)
+    by = assessor_named(cohort, by)
     if kind not in (Evidence.SUPERVISED, Evidence.AT_THE_BENCH):
         raise CohortError(
             f'"{kind}" is no kind of observation', mend="use supervised or at-the-bench"
         )
-    seen = Observation(outcome, met, Evidence(kind), by.strip(), stamp(now()), note.strip())
-    path = _file(cohort, learner)
-    path.parent.mkdir(exist_ok=True)
-    with FileLock(path.parent / _LOCK, timeout=30):
-        before = observations_of(cohort, learner)
-        last = next((one for one in reversed(before) if one.outcome == outcome), None)
+    seen_of = _criteria(asked, criteria or {})
+    met = _is_met(met, seen_of)
+    note = note.strip()
+    if not met and not note:
+        raise CohortError("a “not yet” says what is missing", mend="give it with --note")
+    if prior and not note:
+        raise CohortError(
+            "prior learning says by what it is shown", mend="name the evidence with --note"
+        )
+    moment = now()
+    today = moment.astimezone(cohort.zone).date()
+    seen = Observation(
+        outcome, met, Evidence(kind), by, stamp(moment), note, _day(seen_on, today), bench.strip(),
+        unit.strip(), seen_of, prior, today.isoformat() if confirmed else "",
+    )  # fmt: skip
+    about = f"{learner} {outcome}"
+    with _alone(cohort), act(cohort.root, "observe", about, by=by, why=note) as told:
+        before = every_observation_of(cohort, learner)
+        last = next((o for o in reversed(before) if o.outcome == outcome), None)
+        told.before = _word(last) if last else ""
         # The same once more on the same day: the command was repeated, as after a cut.
         if last and replace(seen, at=last.at) == last and seen.at[:10] == last.at[:10]:
             seen = last
         else:
-            OBSERVATIONS.write(path, Observations(learner, (*before, seen)))
-        told = Doing(
-            at=seen.at, did="observe", learner=learner, outcome=seen.outcome, met=seen.met,
-            kind=seen.kind, by=seen.by, note=seen.note,
-        )  # fmt: skip
-        if told not in DOINGS.read(cohort.log("doings")):
-            DOINGS.append(cohort.log("doings"), told)
+            OBSERVATIONS.write(_file(cohort, learner), Observations(learner, (*before, seen)))
+        told.after = f"{_word(seen)}, {kind}, seen on {seen.day}"
     return seen
 
 
-def observations_of(cohort: Cohort, learner: str) -> tuple[Observation, ...]:
-    """A learner's observations, oldest first.
+def take_back(
+    cohort: Cohort, learners: list[Learner], learner: str, number: int, *, by: str, why: str
+) -> Observation:
+    """Take an observation back; it stays in the list, with who took it back and why.
+
+    Parameters
+    ----------
+    number : int
+        Of the observation among the learner's, from 1.
+
+    Raises
+    ------
+    CohortError
+        When there is no such observation, it was taken back before, or the reason is missing.
+    """
+    _check_learner(learners, learner)
+    by = assessor_named(cohort, by)
+    if not why.strip():
+        raise CohortError("the reason is missing", mend="give it with --why")
+    with _alone(cohort):
+        before = every_observation_of(cohort, learner)
+        if not 1 <= number <= len(before):
+            raise CohortError(
+                f"{learner} has no observation {number}",
+                mend=f"choose 1 to {len(before)}" if before else "there is none yet",
+            )
+        seen = before[number - 1]
+        if seen.taken_back:
+            raise CohortError(
+                f"observation {number} of {learner} was taken back by {seen.taken_back.by}",
+                mend="leave it, or observe again",
+            )
+        about = f"{learner} {seen.outcome}, number {number}"
+        with act(cohort.root, "take back", about, by=by, before=_word(seen), why=why) as told:
+            gone = replace(seen, taken_back=TakenBack(by, stamp(now()), why.strip()))
+            kept = (*before[: number - 1], gone, *before[number:])
+            OBSERVATIONS.write(_file(cohort, learner), Observations(learner, kept))
+            told.after = "taken back"
+    return gone
+
+
+def _outcome(id: str) -> Outcome:
+    _check_outcome(id)
+    return load_outcomes()[id]
+
+
+def _criteria(asked: Outcome, said: Mapping[str, str]) -> tuple[tuple[str, Seen], ...]:
+    """What was seen of each criterion, in the outcome's order: of all of them, or of none."""
+    for id, what in said.items():
+        if id not in asked.criteria:
+            raise CohortError(
+                f'{asked.id} has no criterion "{id}"', mend=f"use {_list(list(asked.criteria))}"
+            )
+        if what.replace("-", " ") not in set(Seen):
+            raise CohortError(
+                f'"{what}" says nothing of {id}', mend="write seen, not-yet or not-tried"
+            )
+    if open := [id for id in asked.criteria if said and id not in said]:
+        raise CohortError(
+            f"the form is half filled: nothing is said of {_list(open)}",
+            mend="say seen, not-yet or not-tried of each",
+        )
+    return tuple((id, Seen(said[id].replace("-", " "))) for id in asked.criteria if said)
+
+
+def _is_met(met: bool | None, seen_of: tuple[tuple[str, Seen], ...]) -> bool:
+    not_seen = [f"{id} ({what})" for id, what in seen_of if what != Seen.SEEN]
+    if met is None:
+        if not seen_of:
+            raise CohortError(
+                "nothing says whether it is met", mend="give --met, --not-yet or every --criterion"
+            )
+        return not not_seen
+    if met and not_seen:
+        raise CohortError(
+            f"“met” needs every criterion seen, and of these it was not: {_list(not_seen)}",
+            mend="give --not-yet, or correct the criterion",
+        )
+    return met
+
+
+def _day(text: str, today: date) -> str:
+    """A day that is not after today; empty for today."""
+    if not text:
+        return ""
+    try:
+        day = date.fromisoformat(text)
+    except ValueError:
+        raise CohortError(f'"{text}" is no day', mend="write it as 2026-11-27") from None
+    if day > today:
+        raise CohortError(
+            f"{day} has not come yet: by this machine it is {today}",
+            mend="correct the day, or the machine's clock",
+        )
+    return "" if day == today else day.isoformat()
+
+
+def _word(seen: Observation) -> str:
+    word = State.MET if seen.met else State.NOT_YET
+    return f"{word} (taken back)" if seen.taken_back else str(word)
+
+
+def _alone(cohort: Cohort) -> FileLock:
+    folder = cohort.root / FOLDER
+    folder.mkdir(exist_ok=True)
+    return FileLock(folder / _LOCK, timeout=30)
+
+
+def every_observation_of(cohort: Cohort, learner: str) -> tuple[Observation, ...]:
+    """A learner's observations, oldest first, with those that were taken back.
 
     Raises
     ------
@@ -88,6 +231,17 @@ def observations_of(cohort: Cohort, learner: str) -> tuple[Observation, ...]:
     """
     found = OBSERVATIONS.read_if_any(_file(cohort, learner))
     return found.seen if found else ()
+
+
+def observations_of(cohort: Cohort, learner: str) -> tuple[Observation, ...]:
+    """A learner's observations that stand, oldest first.
+
+    Raises
+    ------
+    CohortError
+        When the file is damaged.
+    """
+    return tuple(o for o in every_observation_of(cohort, learner) if o.taken_back is None)
 
 
 def list_observations(
@@ -107,10 +261,10 @@ def list_observations(
     found = []
     for person in learners:
         if learner in ("", person.id):
-            seen = observations_of(cohort, person.id)
-            last = {one.outcome: place for place, one in enumerate(seen)}
+            seen = every_observation_of(cohort, person.id)
+            last = {o.outcome: place for place, o in enumerate(seen) if o.taken_back is None}
             found += [
-                Listed(person, one, last[one.outcome] == place)
+                Listed(person, one, last.get(one.outcome) == place, place + 1)
                 for place, one in enumerate(seen)
                 if outcome in ("", one.outcome)
             ]

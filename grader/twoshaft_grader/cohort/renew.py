@@ -15,6 +15,7 @@ from twoshaft_grader.cohort.folder import (
 )
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.shared import CLOSED, move_apart
+from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.cohort.workplace import prepare_workplace
 from twoshaft_grader.stored.cohort import FILE as COHORT_FILE
@@ -23,7 +24,7 @@ from twoshaft_grader.stored.cohort import read_cohort, write_cohort
 BEFORE = f"{CONFIG_FILE}.before"
 
 
-def renew(cohort: Cohort) -> list[str]:
+def renew(cohort: Cohort, *, by: str = "") -> list[str]:
     """Write nbgrader's configuration anew, and put what learners reach into a place of its own.
 
     Returns
@@ -37,7 +38,7 @@ def renew(cohort: Cohort) -> list[str]:
         When another run is under way, or the place beside the folder is in use.
     """
     done = []
-    with turn(cohort):
+    with act(cohort.root, "renew the cohort", by=by) as told, turn(cohort):
         root = cohort.root
         if cohort.shared == root:
             place = root.with_name(f"{root.name}-shared")
@@ -54,6 +55,7 @@ def renew(cohort: Cohort) -> list[str]:
             files.write_whole(root / BEFORE, (root / CONFIG_FILE).read_bytes())
             write_config(root, cohort.id, cohort.timezone)
             done.append(f"{CONFIG_FILE} is written anew; what it was is in {BEFORE}.")
+        told.after = " ".join(done)
     return done
 
 

@@ -9,20 +9,32 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from twoshaft.outcomes import Attempt, Outcome, evidence_of, load_outcomes, stand
+from twoshaft.outcomes import (
+    Attempt,
+    Outcome,
+    counting,
+    evidence_of,
+    load_outcomes,
+    load_rules,
+    stand,
+)
 from twoshaft.stored.standing import STANDING, MarkTold, OutcomeTold, OwnStanding
 from twoshaft.stored.writing import write_inside
 from twoshaft_grader.cohort.assign import Assigned
+from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.first_come import is_theirs
-from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.observations import by_outcome, observations_of
+from twoshaft_grader.marking.outcomes import NONE, Decisions, decisions_on
 from twoshaft_grader.marking.result import SheetMark
 from twoshaft_grader.stored.returned import RETURNED, Returned
 
 FOLDER = "returned"
 
 
-def keep_returned(cohort: Cohort, assigned: Assigned, learner: str, mark: SheetMark) -> None:
+def keep_returned(
+    cohort: Cohort, assigned: Assigned, learner: str, mark: SheetMark, decided: Decisions = NONE
+) -> None:
     """Keep what a feedback page that is given back says of marks and outcomes."""
     failed = any(outcome.must_pass_failed for outcome in mark.outcomes)
     asked = any(field.must_pass for field in mark.fields)
@@ -36,6 +48,11 @@ def keep_returned(cohort: Cohort, assigned: Assigned, learner: str, mark: SheetM
         supervised_by=assigned.supervised_by,
         given_back=stamp(now()),
         outcomes={outcome.id: outcome.met for outcome in mark.outcomes},
+        decided={
+            outcome.id: " ".join(one.sentence for one in decisions_on(mark, outcome.id, decided))
+            for outcome in mark.outcomes
+            if decisions_on(mark, outcome.id, decided)
+        },
     )
     RETURNED.write(cohort.root / FOLDER / assigned.name / f"{learner}.json", told)
 
@@ -61,20 +78,28 @@ def write_standing(
     seen = by_outcome(observations_of(cohort, learner))
     outcomes: dict[str, OutcomeTold | None] = {}
     known = load_outcomes() if known is None else known
+    rules = load_rules(cohort.rules)
     for id, outcome in known.items():
-        attempts = [
-            Attempt(one.outcomes[id], evidence_of(one.supervised_by))
-            for one in returned.values()
-            if id in one.outcomes
-        ]
+        attempts = counting(
+            (
+                (one.module, one.attempt, Attempt(one.outcomes[id], evidence_of(one.supervised_by)))
+                for one in returned.values()
+                if id in one.outcomes
+            ),
+            latest=rules.latest,
+        )
         if attempts or id in seen:
-            standing = stand(outcome.evidence, attempts, seen.get(id, ()))
+            standing = stand(
+                outcome.evidence, attempts, seen.get(id, ()), bench_alone=rules.of(id).bench_alone
+            )
             last = seen[id][-1] if id in seen else None
             outcomes[id] = OutcomeTold(
                 state=standing.state,
                 missing=standing.missing,
-                seen=f"{last.at[:10]} by {last.by}" if last else "",
-                note=last.note if last else "",
+                seen=f"{last.day} by {last.by}" if last else "",
+                note=" ".join(
+                    [*([last.note] if last and last.note else []), *_decided(returned, id)]
+                ),
             )
     marks: dict[str, MarkTold | None] = {
         name: MarkTold(one.points, one.maximum, one.must_pass, one.supervised_by, one.given_back)
@@ -82,3 +107,8 @@ def write_standing(
     }
     text = STANDING.text(OwnStanding(learner, marks, outcomes))
     write_inside(cohort.work, f"{learner}/{STANDING.file}", text)
+
+
+def _decided(returned: Mapping[str, Returned], outcome: str) -> list[str]:
+    """What was decided of an outcome in the place of the marking."""
+    return [one.decided[outcome] for one in returned.values() if outcome in one.decided]

@@ -14,7 +14,7 @@ import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from pathlib import Path
-from typing import Any, TypeVar
+from typing import TypeVar
 
 from filelock import FileLock
 from nbgrader.utils import notebook_hash
@@ -24,22 +24,24 @@ from twoshaft.stored.hostile import read_bytes
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.back_up import back_ups_of
 from twoshaft_grader.cohort.database import FILE as GRADEBOOK
-from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.give_back import SECRET_FILE
 from twoshaft_grader.cohort.gradebook_move import KEPT
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.cohort.roster import Learner, roster_text
+from twoshaft_grader.cohort.trail import TAKE_OUT, act, redact
 from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.cohort.workplace import list_people
+from twoshaft_grader.stored.appeals import APPEALS
 from twoshaft_grader.stored.definition import Log
 from twoshaft_grader.stored.extensions import EXTENSIONS
-from twoshaft_grader.stored.lines import CHANGES, DOINGS, MARK_LINES, NBGRADER, Doing
+from twoshaft_grader.stored.lines import CHANGES, MARK_LINES, NBGRADER
+from twoshaft_grader.stored.moderation import MODERATION
 
 T = TypeVar("T")
 _TYPED = (".csv", ".html", ".json", ".jsonl", ".txt", ".yaml")
 """Endings of files in which people's words stand; a notebook's are the course's."""
-_LISTS = ("added", "changed", "new", "newer", "to")
 
 
 @dataclass(frozen=True)
@@ -56,7 +58,7 @@ class TakenOut:
     back_ups: tuple[Path, ...]
 
 
-def take_out(cohort: Cohort, id: str) -> TakenOut:
+def take_out(cohort: Cohort, id: str, *, by: str = "") -> TakenOut:
     """Take a learner out: sheet, readings, marks, gradebook, feedback, receipts and logs.
 
     Raises
@@ -64,7 +66,8 @@ def take_out(cohort: Cohort, id: str) -> TakenOut:
     CohortError
         When nobody has this id, or another run is under way.
     """
-    with turn(cohort):
+    # The act does not say whom: what is left says nothing of them.
+    with act(cohort.root, TAKE_OUT, by=by) as told, turn(cohort):
         people = roster_of(cohort)
         who = next((one for one in people if one.id == id), None)
         if who is None:
@@ -78,6 +81,8 @@ def take_out(cohort: Cohort, id: str) -> TakenOut:
         _from_gradebook(cohort, id)
         _from_exports(cohort, id)
         _from_logs(cohort, id)
+        _from_records(cohort, id)
+        told.after = redact(cohort.root, _as_word(id))
         _from_settings(cohort, id)
         list_people(cohort, others)
         still = tuple(_mentions(cohort, who))
@@ -86,7 +91,6 @@ def take_out(cohort: Cohort, id: str) -> TakenOut:
                 files.write_whole(cohort.roster_file, roster_text(others))
             else:
                 files.remove(cohort.roster_file)
-            DOINGS.append(cohort.log("doings"), Doing(at=stamp(now()), did="take-out"))
         return TakenOut(tuple(left), still, tuple(back_ups_of(cohort)))
 
 
@@ -171,17 +175,13 @@ def _from_exports(cohort: Cohort, id: str) -> None:
 
 
 def _from_logs(cohort: Cohort, id: str) -> None:
-    def doing(line: Doing) -> Doing | None:
-        if line.learner == id:
-            return None
-        told = {name: getattr(line, name) for name in _LISTS}
-        less: dict[str, Any] = {
-            n: tuple(i for i in ids if i != id) for n, ids in told.items() if ids
-        }
-        return replace(line, **less)
-
     named = _as_word(id)
-    _rewrite(cohort, "doings", DOINGS, doing)
+    # What the first version logged, before there was a trail.
+    before = list(files.read_lines(cohort.log("doings")))
+    kept = [line for line in before if not named.search(files.json_line(line))]
+    if kept != before:
+        text = "".join(files.json_line(line) + "\n" for line in kept)
+        files.write_whole(cohort.log("doings"), text)
     _rewrite(cohort, "changes", CHANGES, lambda line: None if line.learner == id else line)
     _rewrite(cohort, "marks", MARK_LINES, lambda line: None if line.learner == id else line)
     _rewrite(
@@ -197,6 +197,23 @@ def _rewrite(cohort: Cohort, name: str, log: Log[T], change: Callable[[T], T | N
     if after != before:
         text = "".join(files.json_line(log.plain(line)) + "\n" for line in after)
         files.write_whole(path, text)
+
+
+def _from_records(cohort: Cohort, id: str) -> None:
+    """Appeals and second marks."""
+    place = cohort.root / APPEALS.file
+    if (known := APPEALS.read_if_any(place)) and any(a.learner == id for a in known.appeals):
+        others = tuple(one for one in known.appeals if one.learner != id)
+        APPEALS.write(place, replace(known, appeals=others))
+    place = cohort.root / MODERATION.file
+    if drawn := MODERATION.read_if_any(place):
+        less = replace(
+            drawn,
+            sample=tuple(one for one in drawn.sample if one.learner != id),
+            marks=tuple(one for one in drawn.marks if one.learner != id),
+        )
+        if less != drawn:
+            MODERATION.write(place, less)
 
 
 def _from_settings(cohort: Cohort, id: str) -> None:

@@ -20,6 +20,7 @@ from twoshaft_grader.cohort.content import Content, find_content
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.shared import write_opener
+from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.words import new_word
 
 SLIPS = "sign-in-slips.csv"
@@ -82,7 +83,7 @@ def _own_folder(cohort: Cohort, learner: Learner) -> None:
     write_inside(cohort.work, f"{learner.id}/{PERSON.file}", PERSON.text(person))
 
 
-def renew_word(cohort: Cohort, learners: list[Learner], id: str) -> str:
+def renew_word(cohort: Cohort, learners: list[Learner], id: str, *, by: str = "") -> str:
     """Give a learner another sign-in word; returns it.
 
     Raises
@@ -93,14 +94,15 @@ def renew_word(cohort: Cohort, learners: list[Learner], id: str) -> str:
     if id not in {learner.id for learner in learners}:
         raise CohortError(f'nobody on the roster has the id "{id}"', mend="check the id")
     word = new_word()
-    _write_slips(cohort, learners, {id: word})
-    write_people(
-        cohort.workplace,
-        [
-            Listed(listed.person, word_check(word)) if listed.person.id == id else listed
-            for listed in read_people(cohort.workplace)
-        ],
-    )
+    with act(cohort.root, "give another sign-in word", id, by=by):
+        _write_slips(cohort, learners, {id: word})
+        write_people(
+            cohort.workplace,
+            [
+                Listed(listed.person, word_check(word)) if listed.person.id == id else listed
+                for listed in read_people(cohort.workplace)
+            ],
+        )
     return word
 
 

@@ -5,73 +5,51 @@ from __future__ import annotations
 import gc
 import os
 import sys
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from contextlib import contextmanager
-from enum import StrEnum
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
 import typer
-from rich.console import Console
 
 from twoshaft import DEFAULT_UNIT
 from twoshaft.errors import CohortError
 from twoshaft.stored.assignment import UNIT
+from twoshaft_grader.desk import assessor_commands, moderation_commands
+from twoshaft_grader.desk.app import (
+    TRACE,
+    AssignmentArgument,
+    ByOption,
+    CohortOption,
+    Role,
+    app,
+    assignments_named,
+    cohort_app,
+    cohort_at,
+    console,
+    gradebook_app,
+    hub_app,
+    module_app,
+    names,
+    privately,
+    roster_app,
+    say,
+    status,
+    tell_not_done,
+    unit_app,
+)
 from twoshaft_grader.desk.bar import Bar
 from twoshaft_grader.desk.call import command
-from twoshaft_grader.desk.errors import SOME_LEFT, run_quietly
-from twoshaft_grader.desk.shown import shown
+from twoshaft_grader.desk.errors import run_quietly
 
 if TYPE_CHECKING:  # the library behind a command is loaded when it is used: --help stays quick
-    from twoshaft_grader.cohort.assign import Assigned
-    from twoshaft_grader.cohort.folder import Cohort
     from twoshaft_grader.cohort.marking_run import Marking
     from twoshaft_grader.cohort.not_done import NotDone
 
-TRACE = "--trace"
 LOADED = 50_000
 """So many objects are made before it is looked for what can go; Python's own measure is 700."""
 
-app = typer.Typer(
-    name="twoshaft",
-    help="Run a cohort through the course: hand out modules, collect, mark, give back, export.",
-    epilog=f"Add {TRACE} to any command to see where an error comes from.",
-    no_args_is_help=True,
-    add_completion=False,
-    rich_markup_mode=None,
-    pretty_exceptions_enable=False,
-)
-cohort_app = typer.Typer(no_args_is_help=True, help="The cohort's folder.", rich_markup_mode=None)
-roster_app = typer.Typer(no_args_is_help=True, help="Who is in the cohort.", rich_markup_mode=None)
-module_app = typer.Typer(no_args_is_help=True, help="What is handed out.", rich_markup_mode=None)
-unit_app = typer.Typer(no_args_is_help=True, help="The unit on the bench.", rich_markup_mode=None)
-hub_app = typer.Typer(no_args_is_help=True, help="A JupyterHub.", rich_markup_mode=None)
-gradebook_app = typer.Typer(
-    no_args_is_help=True, help="The cohort's gradebook.", rich_markup_mode=None
-)
-app.add_typer(cohort_app, name="cohort")
-app.add_typer(roster_app, name="roster")
-app.add_typer(module_app, name="module")
-app.add_typer(unit_app, name="unit")
-app.add_typer(gradebook_app, name="gradebook")
-app.add_typer(hub_app, name="hub")
-
-
-class Role(StrEnum):
-    """For whom JupyterLab is opened."""
-
-    APPRENTICE = "apprentice"
-    STAFF = "staff"
-
-
-CohortOption = Annotated[
-    Path | None,
-    typer.Option("--cohort", help="The cohort folder; without it, the one you stand in."),
-]
-AssignmentArgument = Annotated[
-    str | None,
-    typer.Argument(help="As order-of-work-1; without it, everything that is handed out."),
-]
+__all__ = ["app", "assessor_commands", "main", "moderation_commands"]
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -90,65 +68,6 @@ def main(arguments: list[str] | None = None) -> int:
     finally:
         gc.set_threshold(*often)
         os.umask(before)  # what a command writes privately says nothing of what comes after it
-
-
-def _cohort(folder: Path | None) -> Cohort:
-    from twoshaft_grader.cohort.folder import (
-        CONFIG_FILE,
-        config_is_ours,
-        find_cohort,
-        open_cohort,
-    )
-
-    _privately()
-    found = open_cohort(folder) if folder else find_cohort(Path.cwd())
-    if not config_is_ours(found.root):
-        text = f'{found.root / CONFIG_FILE} is of an earlier version: "{command()} cohort renew".'
-        print(shown(text), file=sys.stderr)
-    return found
-
-
-def _privately() -> None:
-    """Let what is written from now on be for this account alone, if nothing else is said of it."""
-    os.umask(0o077)
-
-
-def _assignments(cohort: Cohort, name: str | None) -> list[Assigned]:
-    from twoshaft_grader.cohort.assign import assignments_of, read_assigned
-
-    if name:
-        return [read_assigned(cohort, name)]
-    found = assignments_of(cohort)
-    if not found:
-        raise CohortError(
-            "nothing is handed out yet", mend='begin with "twoshaft module assign MODULE"'
-        )
-    return found
-
-
-def _say(text: str = "") -> None:
-    _console().print(shown(text), markup=False, soft_wrap=True)
-
-
-def _console() -> Console:
-    """The terminal; into a file or pipe, lines are as long as they need to be."""
-    plain = Console(highlight=False)
-    return plain if plain.is_terminal else Console(highlight=False, width=140)
-
-
-def _not_done(title: str, left: Sequence[NotDone]) -> None:
-    from twoshaft_grader.desk.tables import not_done_table
-
-    if left:
-        _console().print(not_done_table(title, left))
-
-
-def _status(*left: NotDone) -> int:
-    return SOME_LEFT if left else 0
-
-
-def _names(ids: tuple[str, ...] | list[str]) -> str:
-    return ", ".join(ids)
 
 
 @cohort_app.command("make")
@@ -178,6 +97,7 @@ def cohort_make(
             "without it, a file in the folder."
         ),
     ] = "",
+    by: ByOption = "",
 ) -> None:
     """Make the folder that holds a cohort's work and marks, and the one that learners reach."""
     from twoshaft.models.audit import sound_unit
@@ -186,7 +106,7 @@ def cohort_make(
     from twoshaft_grader.cohort.folder import make_cohort
     from twoshaft_grader.cohort.shared import OPENER, close_keys
 
-    _privately()
+    privately()
     if Path(unit).is_file():
         with Bar("checking the unit"):
             sound_unit(unit)
@@ -208,17 +128,18 @@ def cohort_make(
         content=content,
         shared=shared,
         gradebook=gradebook,
+        by=by,
     )
-    _say(f"Made the cohort {cohort.id} in {cohort.root}, which opens to your account alone.")
+    say(f"Made the cohort {cohort.id} in {cohort.root}, which opens to your account alone.")
     if cohort.unit == UNIT:
-        _say(f"Its unit is kept in it: {cohort.root / UNIT}")
+        say(f"Its unit is kept in it: {cohort.root / UNIT}")
     if source:
         if closed := close_keys(source):
-            _say(f"Closed to other accounts, since answers are in it: {_names(closed)} of {source}")
-        _say(f"Learners open the course from accounts of their own: {cohort.shared / OPENER}")
+            say(f"Closed to other accounts, since answers are in it: {names(closed)} of {source}")
+        say(f"Learners open the course from accounts of their own: {cohort.shared / OPENER}")
     else:
-        _say(f"What learners use is in {cohort.shared}: all of them work in your account.")
-    _say(f"Next: {command()} roster take FILE --cohort {cohort.root}")
+        say(f"What learners use is in {cohort.shared}: all of them work in your account.")
+    say(f"Next: {command()} roster take FILE --cohort {cohort.root}")
 
 
 @cohort_app.command("back-up")
@@ -229,12 +150,12 @@ def cohort_back_up(
     """Keep the whole cohort in one file; others may work in it meanwhile."""
     from twoshaft_grader.cohort.back_up import back_up
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     with Bar("backing up"):
         made = back_up(place, file)
-    _say(f"Kept {made.count} files in {made.file}, which opens to your account alone.")
-    _not_done("Left out", made.left)
-    return _status(*made.left)
+    say(f"Kept {made.count} files in {made.file}, which opens to your account alone.")
+    tell_not_done("Left out", made.left)
+    return status(*made.left)
 
 
 @cohort_app.command("restore")
@@ -249,24 +170,24 @@ def cohort_restore(
     """Make a cohort again from its back-up, after seeing that nothing in it has changed."""
     from twoshaft_grader.cohort.restore import OWN_FOLDERS, restore
 
-    _privately()
+    privately()
     with Bar("restoring"):
         made = restore(file, folder, shared=shared)
     root = made.cohort.root
-    _say(f"Restored {made.count} files to {root} and {made.cohort.shared}.")
+    say(f"Restored {made.count} files to {root} and {made.cohort.shared}.")
     if made.apart:
-        _say(
+        say(
             f"Their own folders are in {root / OWN_FOLDERS}, since only the machine's keeper can "
-            f"give them to accounts: {_names(made.apart)}."
+            f"give them to accounts: {names(made.apart)}."
         )
     if made.other_config:
-        _say("nbgrader_config.py was another one, and is written anew: it would be run.")
+        say("nbgrader_config.py was another one, and is written anew: it would be run.")
     if made.content:
-        _say(f"It had its solutions from {made.content}; name that again with --content.")
+        say(f"It had its solutions from {made.content}; name that again with --content.")
     if made.other_source:
-        _say(
+        say(
             "Look at their solutions in source/ before you mark, which runs them: they are not "
-            f"this course's: {_names(made.other_source)}."
+            f"this course's: {names(made.other_source)}."
         )
 
 
@@ -278,12 +199,12 @@ def cohort_anonymous(
     """Copy the cohort for study: equal marks, invented ids, no names, notes or true times."""
     from twoshaft_grader.cohort.anonymous import anonymous
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     with Bar("copying"):
         made = anonymous(place, folder)
-    _say(f"Copied {made.learners} learners without their names to {made.cohort.root}.")
-    _not_done("Could not be taken into it", made.left)
-    return _status(*made.left)
+    say(f"Copied {made.learners} learners without their names to {made.cohort.root}.")
+    tell_not_done("Could not be taken into it", made.left)
+    return status(*made.left)
 
 
 @gradebook_app.command("move")
@@ -296,15 +217,16 @@ def gradebook_move(
         ),
     ],
     cohort: CohortOption = None,
+    by: ByOption = "",
 ) -> None:
     """Move the gradebook to a server, or back; every row is compared before it counts."""
     from twoshaft_grader.cohort.gradebook_move import move_gradebook
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     with Bar("moving the gradebook"):
-        moved = move_gradebook(place, to)
-    _say(f"{sum(moved.rows.values())} rows in {len(moved.rows)} tables are now at {moved.to}.")
-    _say(f"As it was until now, it is kept: {moved.kept}")
+        moved = move_gradebook(place, to, by=by)
+    say(f"{sum(moved.rows.values())} rows in {len(moved.rows)} tables are now at {moved.to}.")
+    say(f"As it was until now, it is kept: {moved.kept}")
 
 
 @roster_app.command("take")
@@ -312,23 +234,24 @@ def roster_take(
     file: Annotated[Path, typer.Argument(help="CSV: id, family name, given name, group.")],
     cohort: CohortOption = None,
     encoding: Annotated[str, typer.Option(help="Of the file, if it is not UTF-8.")] = "",
+    by: ByOption = "",
 ) -> None:
     """Take learners in from a CSV file; later files add to it and correct names."""
     from twoshaft_grader.cohort.intake import take_in
     from twoshaft_grader.cohort.roster import read_roster
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     learners = read_roster(file, encoding=encoding)
     with Bar("taking in the roster"):
-        taken = take_in(place, learners)
+        taken = take_in(place, learners, by=by)
     same = len(learners) - len(taken.added) - len(taken.changed)
-    _say(f"{len(taken.added)} added, {len(taken.changed)} corrected, {same} as before.")
+    say(f"{len(taken.added)} added, {len(taken.changed)} corrected, {same} as before.")
     if taken.kept:
-        _say(f"Not in this file, and still on the roster: {_names(taken.kept)}.")
+        say(f"Not in this file, and still on the roster: {names(taken.kept)}.")
     if taken.issued:
-        _say(f"{taken.issued} sets of readings issued for what is handed out already.")
+        say(f"{taken.issued} sets of readings issued for what is handed out already.")
     if taken.added:
-        _say(f"Sign-in words to hand over, one to each: {place.root / 'sign-in-slips.csv'}")
+        say(f"Sign-in words to hand over, one to each: {place.root / 'sign-in-slips.csv'}")
 
 
 @roster_app.command("take-out")
@@ -336,62 +259,68 @@ def roster_take_out(
     learner: Annotated[str, typer.Argument(help="Learner's id.")],
     yes: Annotated[bool, typer.Option("--yes", help="Ask nothing.")] = False,
     cohort: CohortOption = None,
+    by: ByOption = "",
 ) -> int:
     """Take a learner out for good: work, readings, marks, feedback, and what logs say of them."""
     from twoshaft_grader.cohort.take_out import take_out
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     if not yes:
         typer.confirm(f"All that {place.root} holds of {learner} goes for good. Go on?", abort=True)
     with Bar(f"taking out {learner}"):
-        out = take_out(place, learner)
-    _not_done("Could not be taken away; the same command goes on", out.left)
+        out = take_out(place, learner, by=by)
+    tell_not_done("Could not be taken away; the same command goes on", out.left)
     if not out.left:
-        _say(f"{learner} is taken out.")
+        say(f"{learner} is taken out.")
     if out.still:
-        _say("The id or a part of the name stands still, as in a note about somebody else, in:")
+        say("The id or a part of the name stands still, as in a note about somebody else, in:")
         for path in out.still:
-            _say(f"  {path}")
+            say(f"  {path}")
     if out.back_ups:
-        _say("Back-ups hold everything as it was; do with them as your college says:")
+        say("Back-ups hold everything as it was; do with them as your college says:")
         for path in out.back_ups:
-            _say(f"  {path}")
-    return _status(*out.left)
+            say(f"  {path}")
+    return status(*out.left)
 
 
 @roster_app.command("word")
 def roster_word(
-    learner: Annotated[str, typer.Argument(help="Learner's id.")], cohort: CohortOption = None
+    learner: Annotated[str, typer.Argument(help="Learner's id.")],
+    cohort: CohortOption = None,
+    by: ByOption = "",
 ) -> None:
     """Give a learner another sign-in word."""
     from twoshaft_grader.cohort.intake import roster_of
     from twoshaft_grader.cohort.workplace import renew_word
 
-    place = _cohort(cohort)
-    _say(f"The sign-in word of {learner} is now {renew_word(place, roster_of(place), learner)}.")
+    place = cohort_at(cohort)
+    word = renew_word(place, roster_of(place), learner, by=by)
+    say(f"The sign-in word of {learner} is now {word}.")
 
 
 @roster_app.command("free")
 def roster_free(
-    learner: Annotated[str, typer.Argument(help="Learner's id.")], cohort: CohortOption = None
+    learner: Annotated[str, typer.Argument(help="Learner's id.")],
+    cohort: CohortOption = None,
+    by: ByOption = "",
 ) -> None:
     """Set aside the folder that an account made under a learner's id without the sign-in word."""
     from twoshaft_grader.cohort.first_come import set_aside
 
-    place = _cohort(cohort)
-    name = set_aside(place, learner)
-    _say(f"{learner} can sign in now; the other folder is {place.work / name}.")
+    place = cohort_at(cohort)
+    name = set_aside(place, learner, by=by)
+    say(f"{learner} can sign in now; the other folder is {place.work / name}.")
 
 
 @cohort_app.command("renew")
-def cohort_renew(cohort: CohortOption = None) -> None:
+def cohort_renew(cohort: CohortOption = None, by: ByOption = "") -> None:
     """Bring a cohort of an earlier version up to date; it can be said again at any time."""
     from twoshaft_grader.cohort.renew import renew
 
-    place = _cohort(cohort)
-    done = renew(place)
+    place = cohort_at(cohort)
+    done = renew(place, by=by)
     for what in done or ("There was nothing to renew.",):
-        _say(what)
+        say(what)
 
 
 @roster_app.command("list")
@@ -399,8 +328,8 @@ def roster_list(cohort: CohortOption = None) -> None:
     """List the learners."""
     from twoshaft_grader.cohort.intake import roster_of
 
-    for learner in roster_of(_cohort(cohort)):
-        _say(f"{learner.id}: {learner.name}{f', {learner.group}' if learner.group else ''}")
+    for learner in roster_of(cohort_at(cohort)):
+        say(f"{learner.id}: {learner.name}{f', {learner.group}' if learner.group else ''}")
 
 
 @module_app.command("assign")
@@ -418,6 +347,7 @@ def module_assign(
     ] = False,
     cohort: CohortOption = None,
     content: Annotated[str, typer.Option(help="Folder with the solutions.")] = "",
+    by: ByOption = "",
 ) -> None:
     """Hand a module out to the cohort."""
     from twoshaft_grader.cohort.assign import assign
@@ -425,7 +355,7 @@ def module_assign(
     from twoshaft_grader.cohort.due import read_due
     from twoshaft_grader.cohort.intake import roster_of
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     moment = read_due(due, place.zone) if due else None
     source = find_content(content) if content else find_content(place.content, base=place.root)
     with Bar(f"handing out {module}"):
@@ -438,9 +368,10 @@ def module_assign(
             learners=roster_of(place),
             supervised_by=supervised_by,
             bench_readings=bench_readings,
+            by=by,
         )
     until = f", due {moment:%Y-%m-%d %H:%M}" if moment else ", with no due date"
-    _say(f"{assigned.name} is handed out{until}.")
+    say(f"{assigned.name} is handed out{until}.")
 
 
 @module_app.command("add-notebook")
@@ -452,6 +383,7 @@ def module_add_notebook(
     attempt: Annotated[int, typer.Option(help="2 and more are resits.")] = 1,
     supervised_by: Annotated[str, typer.Option(help="Who watches the work, if anybody.")] = "",
     cohort: CohortOption = None,
+    by: ByOption = "",
 ) -> None:
     """Hand out a notebook of your own that is marked by running code, in a sandbox."""
     from twoshaft_grader.code_tasks.hand_out import add_notebook
@@ -459,7 +391,7 @@ def module_add_notebook(
     from twoshaft_grader.cohort.due import read_due
     from twoshaft_grader.cohort.intake import roster_of
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     check_sandbox()
     moment = read_due(due, place.zone) if due else None
     with Bar(f"handing out {file.name}"):
@@ -472,8 +404,9 @@ def module_add_notebook(
             name=name,
             attempt=attempt,
             supervised_by=supervised_by,
+            by=by,
         )
-    _say(f"{assigned.name} is handed out. It is marked by running code, and says so.")
+    say(f"{assigned.name} is handed out. It is marked by running code, and says so.")
 
 
 @module_app.command("due")
@@ -482,6 +415,8 @@ def module_due(
     due: Annotated[str, typer.Argument(help="As 2026-12-04 or 2026-12-04T16:00.")],
     learner: Annotated[str, typer.Option(help="Only for this learner's id.")] = "",
     cohort: CohortOption = None,
+    by: ByOption = "",
+    why: Annotated[str, typer.Option(help="The reason, for the trail.")] = "",
 ) -> None:
     """Change the due date of what is handed out, for everybody or for one learner."""
     from twoshaft_grader.cohort.assign import change_due, read_assigned
@@ -489,15 +424,15 @@ def module_due(
     from twoshaft_grader.cohort.extensions import extend_due
     from twoshaft_grader.cohort.intake import roster_of
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     moment = read_due(due, place.zone)
     if learner:
         assigned = read_assigned(place, assignment)
-        extend_due(place, assigned, roster_of(place), learner, moment)
+        extend_due(place, assigned, roster_of(place), learner, moment, by=by, why=why)
     else:
-        change_due(place, assignment, moment)
+        change_due(place, assignment, moment, by=by, why=why)
     whom = f" for {learner}" if learner else ""
-    _say(f"{assignment} is now due {moment:%Y-%m-%d %H:%M}{whom}.")
+    say(f"{assignment} is now due {moment:%Y-%m-%d %H:%M}{whom}.")
 
 
 @module_app.command("list")
@@ -509,7 +444,7 @@ def module_list(
     from twoshaft_grader.cohort.assign import assignments_of
     from twoshaft_grader.cohort.content import find_content
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     out = assignments_of(place)
     source = find_content(content) if content else find_content(place.content, base=place.root)
     for module in source.modules:
@@ -518,10 +453,10 @@ def module_list(
             for a in out
             if a.module == module
         ]
-        _say(f"{module}: {_names(given) or 'not handed out'}")
+        say(f"{module}: {names(given) or 'not handed out'}")
     for own in out:
         if own.code_outcome:
-            _say(f"{own.module}: {own.name}, your own, marked by running code")
+            say(f"{own.module}: {own.name}, your own, marked by running code")
 
 
 @app.command("collect")
@@ -532,37 +467,38 @@ def collect_work(
         list[str] | None,
         typer.Option(help="Take the last hand-in of this learner's id, though it is asked about."),
     ] = None,
+    by: ByOption = "",
 ) -> int:
     """Take in what was handed in; later work replaces earlier."""
     from twoshaft_grader.cohort.collect import collect
     from twoshaft_grader.cohort.intake import roster_of
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     learners = roster_of(place)
-    wanted = _assignments(place, assignment)
+    wanted = assignments_named(place, assignment)
     unknown = sorted(set(take or ()) - {learner.id for learner in learners})
     if unknown:
         raise CohortError(f'nobody on the roster has the id "{unknown[0]}"', mend="check the id")
     found = []
     with Bar("collecting", len(wanted)) as bar:
         for assigned in wanted:
-            found.append(collect(place, assigned, learners, take=take or ()))
+            found.append(collect(place, assigned, learners, take=take or (), by=by))
             bar.step()
     for result in found:
-        _say(f"{result.assignment}: {len(result.new)} new, {len(result.newer)} newer.")
+        say(f"{result.assignment}: {len(result.new)} new, {len(result.newer)} newer.")
         if result.missing:
-            _say(f"  Not handed in: {_names(result.missing)}.")
+            say(f"  Not handed in: {names(result.missing)}.")
         if result.placed:
-            _say(f"  Placed by hand, so with no time of handing in: {_names(result.placed)}.")
+            say(f"  Placed by hand, so with no time of handing in: {names(result.placed)}.")
         if result.strangers:
-            _say(f"  Not on the roster, and left in the exchange: {_names(result.strangers)}.")
+            say(f"  Not on the roster, and left in the exchange: {names(result.strangers)}.")
         if result.restored:
-            _say(f"  Not as collected, and put back: {_names(result.restored)}.")
+            say(f"  Not as collected, and put back: {names(result.restored)}.")
         for one in result.later:
-            _say(f"  {one.learner}: {one.why}")
-        _not_done("Kept, and not taken unless you say --take ID", result.asked)
-        _not_done("Could not be collected", result.left)
-    return _status(*(one for result in found for one in (*result.asked, *result.left)))
+            say(f"  {one.learner}: {one.why}")
+        tell_not_done("Kept, and not taken unless you say --take ID", result.asked)
+        tell_not_done("Could not be collected", result.left)
+    return status(*(one for result in found for one in (*result.asked, *result.left)))
 
 
 @app.command("mark")
@@ -574,6 +510,7 @@ def mark_work(
     scheduler: Annotated[
         str, typer.Option(help="Mark on the machines of a Dask scheduler, as tcp://10.0.0.5:8786.")
     ] = "",
+    by: ByOption = "",
 ) -> int:
     """Mark what was collected. Stopped half-way, the same command goes on."""
     from twoshaft_grader.cohort.intake import roster_of
@@ -588,11 +525,11 @@ def mark_work(
     from twoshaft_grader.desk.tables import marks_table
     from twoshaft_grader.records.alike import alike
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     learners = roster_of(place)
     every: list[NotDone] = []
     with _marking(scheduler) as marked:
-        for assigned in _assignments(place, assignment):
+        for assigned in assignments_named(place, assignment):
             with Bar(f"marking {assigned.name}", len(learners)) as bar:
                 done = mark_assignment(
                     place,
@@ -602,8 +539,9 @@ def mark_work(
                     workers=workers,
                     marked=marked,
                     step=bar.step,
+                    by=by,
                 )
-            _console().print(marks_table(assigned.name, learners, done))
+            console().print(marks_table(assigned.name, learners, done))
             counts = [
                 f"{sum(d.state == state for d in done)} {word}"
                 for state, word in (
@@ -613,15 +551,13 @@ def mark_work(
                     (NOT_HANDED_IN, "not handed in"),
                 )
             ]
-            _say(f"{assigned.name}: {_names(counts)}.")
+            say(f"{assigned.name}: {names(counts)}.")
             left = [NotDone(d.learner, d.reason) for d in done if d.state in (UNREADABLE, NOT_DONE)]
-            _not_done("Could not be marked", left)
+            tell_not_done("Could not be marked", left)
             if any(d.state == MARKED for d in done) and alike(place, assigned, learners)[0]:
-                _say(
-                    f'Some sheets agree more than chance allows: "twoshaft alike {assigned.name}".'
-                )
+                say(f'Some sheets agree more than chance allows: "twoshaft alike {assigned.name}".')
             every += left
-    return _status(*every)
+    return status(*every)
 
 
 @contextmanager
@@ -642,105 +578,45 @@ def tell_alike(assignment: AssignmentArgument = None, cohort: CohortOption = Non
     from twoshaft_grader.cohort.intake import roster_of
     from twoshaft_grader.records.alike import SELDOM, alike
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     learners = roster_of(place)
     every: list[NotDone] = []
-    for assigned in _assignments(place, assignment):
+    for assigned in assignments_named(place, assignment):
         found, left = alike(place, assigned, learners)
-        _say(f"{assigned.name}: {len(found) or 'no'} {'pair' if len(found) == 1 else 'pairs'}.")
+        say(f"{assigned.name}: {len(found) or 'no'} {'pair' if len(found) == 1 else 'pairs'}.")
         for one in found:
-            _say(f"  {one.sentence}")
-        _not_done("Could not be compared", left)
+            say(f"  {one.sentence}")
+        tell_not_done("Could not be compared", left)
         every += left
-    _say(
+    say(
         f"Told is what chance brings about in no more than one of {1 / SELDOM:.0f} groups of this "
         "size. It may have good reasons: learners at one bench, a teacher's example. Ask both."
     )
-    return _status(*every)
+    return status(*every)
 
 
 @app.command("give-back")
-def give_back_work(assignment: AssignmentArgument = None, cohort: CohortOption = None) -> int:
+def give_back_work(
+    assignment: AssignmentArgument = None, cohort: CohortOption = None, by: ByOption = ""
+) -> int:
     """Return feedback pages to the learners."""
     from twoshaft_grader.cohort.give_back import give_back
     from twoshaft_grader.cohort.intake import roster_of
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     learners = roster_of(place)
     left: list[NotDone] = []
-    for assigned in _assignments(place, assignment):
+    for assigned in assignments_named(place, assignment):
         with Bar(f"giving back {assigned.name}", len(learners)) as bar:
-            given = give_back(place, assigned, learners, step=bar.step)
-        _say(f"{assigned.name}: feedback returned to {len(given.returned)} of {len(learners)}.")
+            given = give_back(place, assigned, learners, step=bar.step, by=by)
+        say(f"{assigned.name}: feedback returned to {len(given.returned)} of {len(learners)}.")
         if given.mark_first:
-            _say(f"  Newer work, mark it first: {_names(given.mark_first)}.")
+            say(f"  Newer work, mark it first: {names(given.mark_first)}.")
         if given.returned:
-            _say(f"  Pages: {place.root / 'feedback'}")
-        _not_done("Could not be given back", given.left)
+            say(f"  Pages: {place.root / 'feedback'}")
+        tell_not_done("Could not be given back", given.left)
         left += given.left
-    return _status(*left)
-
-
-@app.command("change-mark")
-def change_one_mark(
-    learner: Annotated[str, typer.Argument(help="Learner's id.")],
-    assignment: Annotated[str, typer.Argument(help="As order-of-work-1.")],
-    task: Annotated[str, typer.Argument(help="As main-case.")],
-    points: Annotated[float, typer.Argument(help="The new points of the task.")],
-    by: Annotated[str, typer.Option(help="Who changes it.")],
-    why: Annotated[str, typer.Option(help="The reason.")],
-    cohort: CohortOption = None,
-) -> None:
-    """Change the mark of one task, with author and reason."""
-    from twoshaft_grader.cohort.assign import read_assigned
-    from twoshaft_grader.records.hand_changes import change_mark
-
-    place = _cohort(cohort)
-    before, most = change_mark(
-        place, read_assigned(place, assignment), learner, task, points, by=by, why=why
-    )
-    _say(f"{task} of {learner} in {assignment}: {before:g} is now {points:g} of {most:g}.")
-
-
-@app.command("observe")
-def observe_one(
-    learner: Annotated[str, typer.Argument(help="Learner's id.")],
-    outcome: Annotated[str, typer.Argument(help="As plan-order; a module's id lists its own.")],
-    by: Annotated[str, typer.Option(help="Who saw it.")],
-    met: Annotated[bool, typer.Option("--met/--not-yet", help="Whether it is enough.")],
-    note: Annotated[str, typer.Option(help="What was seen, or what is missing.")] = "",
-    kind: Annotated[str, typer.Option(help="at-the-bench or supervised.")] = "at-the-bench",
-    cohort: CohortOption = None,
-) -> None:
-    """Record what was seen of one outcome, at the bench or under supervision."""
-    from twoshaft_grader.cohort.intake import roster_of
-    from twoshaft_grader.cohort.observations import observe
-    from twoshaft_grader.cohort.standing import write_standing
-
-    place = _cohort(cohort)
-    seen = observe(place, roster_of(place), learner, outcome, by=by, met=met, kind=kind, note=note)
-    write_standing(place, learner)
-    _say(f"{outcome} of {learner}: {'met' if met else 'not yet'}, {seen.kind}, seen by {seen.by}.")
-
-
-@app.command("observations")
-def show_observations(
-    learner: Annotated[str, typer.Option(help="Only this learner's id.")] = "",
-    outcome: Annotated[str, typer.Option(help="Only this outcome, as safe-order.")] = "",
-    cohort: CohortOption = None,
-) -> None:
-    """List what was observed: of whom, of which outcome, when, as what, and who saw it."""
-    from twoshaft_grader.cohort.intake import roster_of
-    from twoshaft_grader.cohort.observations import list_observations
-    from twoshaft_grader.desk.tables import observations_table
-
-    place = _cohort(cohort)
-    listed = list_observations(place, roster_of(place), learner=learner, outcome=outcome)
-    if not listed:
-        which = " like this" if learner or outcome else ""
-        _say(f'Nothing is observed{which} yet. Record it with "{command()} observe".')
-        return
-    _console().print(observations_table("Observed, oldest first", listed, place.zone))
+    return status(*left)
 
 
 @app.command("export")
@@ -751,21 +627,23 @@ def export_marks(
     ] = None,
     assignment: Annotated[str, typer.Option(help="Only this one.")] = "",
     learner: Annotated[str, typer.Option(help="Only this one.")] = "",
+    by: ByOption = "",
 ) -> int:
     """Export marks as CSV: one row for each learner, module, attempt and outcome."""
     from twoshaft_grader.records.export import export_cohort
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     with Bar("exporting"):
         path, count, left = export_cohort(
             place,
             to,
             learners=[learner] if learner else [],
             assignments=[assignment] if assignment else [],
+            by=by,
         )
-    _say(f"Wrote {count} rows to {path}.")
-    _not_done("Could not be exported", left)
-    return _status(*left)
+    say(f"Wrote {count} rows to {path}.")
+    tell_not_done("Could not be exported", left)
+    return status(*left)
 
 
 @app.command("progress")
@@ -775,19 +653,19 @@ def show_progress(assignment: AssignmentArgument = None, cohort: CohortOption = 
     from twoshaft_grader.desk.tables import progress_table
     from twoshaft_grader.records.progress import progress
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     with Bar("looking"):
-        standings = progress(place, _assignments(place, assignment))
+        standings = progress(place, assignments_named(place, assignment))
     for name in dict.fromkeys(standing.assignment for standing in standings):
         mine = [standing for standing in standings if standing.assignment == name]
-        _console().print(progress_table(name, mine))
+        console().print(progress_table(name, mine))
         counts: dict[str, int] = {}
         for standing in mine:
             counts[standing.stage] = counts.get(standing.stage, 0) + 1
-        _say(f"{name}: {'; '.join(f'{count} {stage}' for stage, count in counts.items())}.")
+        say(f"{name}: {'; '.join(f'{count} {stage}' for stage, count in counts.items())}.")
     left = [NotDone(one.learner.id, one.trouble) for one in standings if one.trouble]
-    _not_done("Could not be told", left)
-    return _status(*left)
+    tell_not_done("Could not be told", left)
+    return status(*left)
 
 
 @app.command("kit")
@@ -805,7 +683,7 @@ def pack_kit(
 
     place = open_cohort(cohort) if cohort else None
     count = write_kit(out, find_content(content), place)
-    _say(f"Wrote {count} files to {out.resolve()}. README.md in it says how to start.")
+    say(f"Wrote {count} files to {out.resolve()}. README.md in it says how to start.")
 
 
 @app.command("bench-sheet")
@@ -829,7 +707,7 @@ def print_bench_sheet(
         raise CohortError(
             "both a unit and a cohort are named", mend="leave one out; a cohort has its own unit"
         )
-    place = None if unit else _cohort(cohort)
+    place = None if unit else cohort_at(cohort)
     written = write_sheets(
         modules,
         load_unit(place.unit_source if place else unit),
@@ -839,8 +717,8 @@ def print_bench_sheet(
         college=place.college if place else "",
     )
     for pdf, _ in written:
-        _say(f"Wrote {pdf}, and the same as HTML.")
-    _say("No figure stands on them: torques and clearances come from the maker's manual.")
+        say(f"Wrote {pdf}, and the same as HTML.")
+    say("No figure stands on them: torques and clearances come from the maker's manual.")
 
 
 @unit_app.command("check")
@@ -859,7 +737,7 @@ def unit_check(
             print(finding.sentence, file=sys.stderr)
         return 2
     name = unit.identity.name
-    _say(f"{name}: {len(unit.operations)} operations, {len(unit.rules)} rules, nothing to mend.")
+    say(f"{name}: {len(unit.operations)} operations, {len(unit.rules)} rules, nothing to mend.")
     return 0
 
 
@@ -882,13 +760,13 @@ def unit_try(
             trials.append(trial)
             bar.step()
     good = [trial.module for trial in trials if not trial.exercise and not trial.lesson]
-    _say(f"{unit.identity.name}: {len(good)} of {len(trials)} modules can be given.")
+    say(f"{unit.identity.name}: {len(good)} of {len(trials)} modules can be given.")
     for trial in trials:
         if trial.module not in good:
-            _say(f"Leave out {trial.module}, or mend the file:")
+            say(f"Leave out {trial.module}, or mend the file:")
             for words, why in (("exercise", trial.exercise), ("lesson", trial.lesson)):
                 if why:
-                    _say(f"  {words}: {why}")
+                    say(f"  {words}: {why}")
 
 
 @unit_app.command("draw")
@@ -941,7 +819,7 @@ def open_desk(
     """Open the cohort in JupyterLab; end it with Ctrl C."""
     from twoshaft_grader.desk.jupyter import open_jupyter
 
-    return open_jupyter(_cohort(cohort), role.value, port=port, browser=browser)
+    return open_jupyter(cohort_at(cohort), role.value, port=port, browser=browser)
 
 
 @hub_app.command("settings")
@@ -958,11 +836,11 @@ def write_hub_settings(
     from twoshaft_grader.cohort.intake import roster_of
     from twoshaft_grader.desk.hub import hub_settings
 
-    place = _cohort(cohort)
+    place = cohort_at(cohort)
     hub_settings(place, roster_of(place), out, staff=staff or [], port=port)
-    _say(f"Wrote {out.resolve()}. Whoever looks after the server starts a hub with it, as root.")
+    say(f"Wrote {out.resolve()}. Whoever looks after the server starts a hub with it, as root.")
     if not staff:
-        _say("Nobody is named as staff: they come to the desk once they are, with --staff NAME.")
+        say("Nobody is named as staff: they come to the desk once they are, with --staff NAME.")
 
 
 @app.command("demo")
@@ -973,5 +851,5 @@ def demo(
     """Make a cohort of twelve invented apprentices, from assigning to the export."""
     from twoshaft_grader.desk.demo import make_demo
 
-    _privately()
-    make_demo(folder, content=content, say=_say)
+    privately()
+    make_demo(folder, content=content, say=say)

@@ -17,10 +17,11 @@ from twoshaft.stored.person import Person
 from twoshaft.stored.receipts import RECEIPTS, Receipts
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.assign import Assigned, assign, assigned_unit
+from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.collect import collect
 from twoshaft_grader.cohort.content import find_content
 from twoshaft_grader.cohort.extensions import extend_due
-from twoshaft_grader.cohort.folder import Cohort, make_cohort, now, open_cohort, stamp
+from twoshaft_grader.cohort.folder import Cohort, make_cohort, open_cohort
 from twoshaft_grader.cohort.give_back import give_back
 from twoshaft_grader.cohort.intake import take_in
 from twoshaft_grader.cohort.marking_run import NOT_HANDED_IN, Done, mark_assignment

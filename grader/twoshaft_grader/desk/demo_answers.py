@@ -11,7 +11,8 @@ from twoshaft.jobsheet.sheet import given_digest
 from twoshaft.readings import Stream
 from twoshaft.stored.job_sheet import sheet_text as in_file
 from twoshaft.units import Unit
-from twoshaft_grader.cohort.folder import Cohort, stamp
+from twoshaft_grader.cohort.clock import stamp
+from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.desk.demo_people import Way
 from twoshaft_grader.marking import run_clean, solve
 from twoshaft_grader.marking.kinds import judge_of

@@ -18,7 +18,7 @@ from twoshaft_grader.cohort.shared import OPENER
 # What Debian's useradd lets a name be (its NAME_REGEX); a hub turns capitals into small letters.
 _ACCOUNT = re.compile(r"[a-z_][a-z0-9_-]{0,31}")
 
-_CONFIG = '''\
+_CONFIG = """\
 # Settings of a JupyterHub for the cohort {id}. Change what your college needs.
 # Start it as root, in a folder that nobody else can read: jupyterhub -f {out}
 import sys
@@ -74,7 +74,7 @@ c.JupyterHub.services = [
         "command": [sys.executable, "-m", "jupyterhub_idle_culler", "--timeout=3600"],
     }},
 ]
-'''
+"""
 
 
 def hub_settings(

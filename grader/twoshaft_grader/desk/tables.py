@@ -10,15 +10,19 @@ from rich.box import SIMPLE
 from rich.table import Table
 from rich.text import Text
 
-from twoshaft.outcomes import State
+from twoshaft.outcomes import Observation, State
 from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.cohort.observations import Listed
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.desk.shown import shown
 from twoshaft_grader.records.progress import Standing
+from twoshaft_grader.stored.appeals import Appeal
+from twoshaft_grader.stored.trail import Act
 
 if TYPE_CHECKING:
     from twoshaft_grader.cohort.marking_run import Done
+    from twoshaft_grader.records.moderation import Both
+    from twoshaft_grader.stored.moderation import Moderation
 
 
 def marks_table(title: str, learners: list[Learner], done: list[Done]) -> Table:
@@ -71,22 +75,73 @@ def progress_table(title: str, standings: list[Standing]) -> Table:
 def observations_table(title: str, listed: list[Listed], zone: tzinfo) -> Table:
     """What was observed, one line each, oldest first."""
     table = _table(title)
-    for heading in ("when", "id", "name", "outcome", "was", "kind", "seen by", "note", ""):
-        table.add_column(heading, no_wrap=heading in ("when", "id", "outcome"))
+    headings = ("no.", "seen on", "id", "name", "outcome", "was", "kind", "seen by", "note", "")
+    for heading in headings:
+        table.add_column(heading, no_wrap=heading in ("no.", "seen on", "id", "outcome"))
     for one in listed:
         seen = one.seen
         table.add_row(
-            f"{datetime.fromisoformat(seen.at).astimezone(zone):%Y-%m-%d %H:%M}",
+            str(one.number),
+            seen.seen_on or _moment(seen.at, zone),
             one.learner.id,
             one.learner.name,
             seen.outcome,
             State.MET if seen.met else State.NOT_YET,
-            seen.kind,
+            "prior learning" if seen.prior else seen.kind,
             seen.by,
-            seen.note,
-            "" if one.last else "observed again later",
+            _form(seen),
+            _fate(one),
         )
     return table
+
+
+def _fate(one: Listed) -> str:
+    if gone := one.seen.taken_back:
+        return f"taken back by {gone.by}: {gone.why}"
+    return "" if one.last else "observed again later"
+
+
+def _form(seen: Observation) -> str:
+    """What the form says beside outcome and assessor."""
+    parts = [
+        seen.note,
+        f"bench {seen.bench}" if seen.bench else "",
+        seen.unit,
+        ", ".join(f"{id}: {what}" for id, what in seen.criteria),
+        f"confirmed {seen.confirmed}" if seen.confirmed else "",
+    ]
+    return "; ".join(part for part in parts if part)
+
+
+def trail_table(title: str, acts: Sequence[Act], zone: tzinfo) -> Table:
+    """What was done at the desk, one line each, oldest first."""
+    table = _table(title)
+    for heading in ("no.", "when", "by", "did", "what", "from", "to", "why", ""):
+        table.add_column(heading, no_wrap=heading in ("no.", "when"))
+    for one in acts:
+        by = one.by if one.by == one.account else f"{one.by} ({one.account})"
+        table.add_row(
+            str(one.number), _moment(one.at, zone), by, one.did, one.what, one.before, one.after,
+            one.why, one.ended,
+        )  # fmt: skip
+    return table
+
+
+def appeals_table(title: str, appeals: Sequence[Appeal], zone: tzinfo) -> Table:
+    """Appeals, one line each."""
+    table = _table(title)
+    for heading in ("no.", "when", "id", "assignment", "about", "why", "ruling", "by", "reason"):
+        table.add_column(heading, no_wrap=heading in ("no.", "when", "id"))
+    for one in appeals:
+        table.add_row(
+            str(one.number), _moment(one.at, zone), one.learner, one.assignment,
+            one.about or "the whole mark", one.why, one.ruling or "open", one.ruled_by, one.reason,
+        )  # fmt: skip
+    return table
+
+
+def _moment(at: str, zone: tzinfo) -> str:
+    return f"{datetime.fromisoformat(at).astimezone(zone):%Y-%m-%d %H:%M}"
 
 
 def not_done_table(title: str, left: Sequence[NotDone]) -> Table:
@@ -117,3 +172,31 @@ def _table(title: str) -> Table:
 
 def _figure(value: float | None) -> str:
     return "" if value is None else f"{value:.2f}".rstrip("0").rstrip(".")
+
+
+def sample_table(title: str, drawn: Moderation) -> Table:
+    """What is marked a second time; no mark is shown."""
+    done = {(one.learner, one.assignment, one.task): one.by for one in drawn.marks}
+    table = _table(title)
+    for heading in ("id", "assignment", "task", "picked as", "second mark by"):
+        table.add_column(heading, no_wrap=heading == "id")
+    for one in drawn.sample:
+        by = done.get((one.learner, one.assignment, one.task), "")
+        table.add_row(one.learner, one.assignment, one.task, one.because, by)
+    return table
+
+
+def differences_table(title: str, found: Sequence[Both]) -> Table:
+    """Tasks whose two marks differ."""
+    table = _table(title)
+    for heading in ("id", "assignment", "task", "second by", "note"):
+        table.add_column(heading, no_wrap=heading == "id")
+    for heading in ("first", "second", "of"):
+        table.add_column(heading, justify="right")
+    for one in found:
+        second = one.second
+        table.add_row(
+            second.learner, second.assignment, second.task, second.by, second.note,
+            _figure(one.first), _figure(second.points), _figure(one.maximum),
+        )  # fmt: skip
+    return table

@@ -18,7 +18,7 @@ from twoshaft.outcomes import (
     stand,
 )
 from twoshaft.plots.style import css_variables
-from twoshaft_grader.marking.outcomes import with_points
+from twoshaft_grader.marking.outcomes import NONE, Decisions, with_points
 from twoshaft_grader.marking.pages import fill
 from twoshaft_grader.marking.result import FieldMark, SheetMark, Verdict
 
@@ -81,6 +81,7 @@ def feedback_page(
     *,
     outcomes: Mapping[str, Outcome] | None = None,
     staff: Mapping[str, StaffMark] | None = None,
+    decided: Decisions = NONE,
     next_step: str = "",
 ) -> str:
     """Return the feedback page of one sheet as HTML.
@@ -94,6 +95,8 @@ def feedback_page(
         Outcomes by id; by default those that ship. They say what is needed beyond this sheet.
     staff : mapping of str to StaffMark, optional
         What staff gave by hand, by task id.
+    decided : Decisions
+        What an assessor decided of must-pass items and outcomes.
     next_step : str, optional
         What to do next; worked out from the mark where empty.
 
@@ -108,6 +111,7 @@ def feedback_page(
     mark = with_points(
         mark,
         {id: given.points for id, given in staff.items() if id in was and given.points is not None},
+        decided,
     )
     still = {
         outcome.id: needed
@@ -123,6 +127,7 @@ def feedback_page(
         still=still,
         result="○ not yet" if not mark.met else "◐ enough" if still else "✓ met",
         staff=staff,
+        decided=decided,
         blank={
             task.id: list(dict.fromkeys(where_to_read(f) for f in task.fields if f.lesson))
             for task in mark.tasks

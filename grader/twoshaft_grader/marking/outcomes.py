@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
 from twoshaft.outcomes import Rules, load_rules
 from twoshaft_grader.marking.result import (
@@ -15,6 +15,41 @@ from twoshaft_grader.marking.result import (
 )
 
 _ROUNDING = 1e-9
+
+
+@dataclass(frozen=True)
+class Decision:
+    """What an assessor decided in the place of the marking.
+
+    Attributes
+    ----------
+    holds : bool
+        Whether the must-pass item is passed, or the outcome enough.
+    by, at, why : str
+        Who, when (ISO 8601 in UTC), and the reason.
+    """
+
+    holds: bool
+    by: str
+    at: str
+    why: str
+
+    @property
+    def sentence(self) -> str:
+        """Who decided what, when and why."""
+        what = "enough" if self.holds else "not yet"
+        return f"Decided by {self.by} on {self.at[:10]}: {what}. {self.why}"
+
+
+@dataclass(frozen=True)
+class Decisions:
+    """Decisions on one sheet: on must-pass items by field, on whole outcomes by id."""
+
+    fields: Mapping[str, Decision] = field(default_factory=dict)
+    outcomes: Mapping[str, Decision] = field(default_factory=dict)
+
+
+NONE = Decisions()
 
 
 @dataclass(frozen=True)
@@ -59,8 +94,8 @@ class Part:
 
 def task_parts(task: TaskMark) -> list[Part]:
     """Split a task among its outcomes: points as its fields earned them, maximum by weight."""
-    weights = sum(field.weight for field in task.fields)
-    earned = sum(field.weight * field.share for field in task.fields)
+    weights = sum(one.weight for one in task.fields)
+    earned = sum(one.weight * one.share for one in task.fields)
 
     def worth(fields: Iterable[FieldMark]) -> tuple[float, float]:
         mine = list(fields)
@@ -69,8 +104,8 @@ def task_parts(task: TaskMark) -> list[Part]:
         return task.points * got / earned if earned else 0.0, task.maximum * most / weights
 
     parts = []
-    for outcome in dict.fromkeys(field.outcome for field in task.fields):
-        mine = [field for field in task.fields if field.outcome == outcome]
+    for outcome in dict.fromkeys(one.outcome for one in task.fields):
+        mine = [one for one in task.fields if one.outcome == outcome]
         points, maximum = worth(mine)
         parts.append(
             Part(
@@ -181,7 +216,32 @@ def judged_again(mark: SheetMark, parts: Iterable[Part]) -> tuple[OutcomeMark, .
     return tuple(_outcome_mark(id, mine, *rules[id]) for id, mine in _by_outcome(parts).items())
 
 
-def with_points(mark: SheetMark, points: Mapping[str, float]) -> SheetMark:
+def with_passed(mark: SheetMark, decided: Mapping[str, Decision]) -> SheetMark:
+    """Return a mark whose must-pass items are passed as decided; its outcomes stay as they are."""
+
+    def passed(one: FieldMark) -> FieldMark:
+        known = decided.get(one.name)
+        return replace(one, passed=known.holds) if known and one.must_pass else one
+
+    tasks = (replace(task, fields=tuple(passed(f) for f in task.fields)) for task in mark.tasks)
+    return replace(mark, tasks=tuple(tasks)) if decided else mark
+
+
+def decisions_on(mark: SheetMark, outcome: str, decided: Decisions) -> list[Decision]:
+    """What was decided of an outcome: of its must-pass items, then of itself."""
+    fields = [one.name for one in mark.fields if one.outcome == outcome]
+    own = [decided.fields[name] for name in fields if name in decided.fields]
+    return own + [one for id, one in decided.outcomes.items() if id == outcome]
+
+
+def as_decided(marks: Iterable[OutcomeMark], decided: Mapping[str, Decision]) -> list[OutcomeMark]:
+    """Return outcomes that are enough or not as decided."""
+    return [replace(o, met=decided[o.id].holds) if o.id in decided else o for o in marks]
+
+
+def with_points(
+    mark: SheetMark, points: Mapping[str, float], decided: Decisions = NONE
+) -> SheetMark:
     """Return a mark with the points of some tasks changed by hand, and the outcomes that follow.
 
     Parameters
@@ -189,13 +249,16 @@ def with_points(mark: SheetMark, points: Mapping[str, float]) -> SheetMark:
     mark : SheetMark
     points : mapping of str to float
         New points by task id.
+    decided : Decisions
+        What was decided of must-pass items and outcomes, above the points.
 
     Returns
     -------
     SheetMark
     """
-    if not points:
+    if not points and decided == NONE:
         return mark
+    mark = with_passed(mark, decided.fields)
     parts = [
         part
         for task in mark.tasks
@@ -204,4 +267,5 @@ def with_points(mark: SheetMark, points: Mapping[str, float]) -> SheetMark:
         )
     ]
     tasks = tuple(replace(t, points=points.get(t.id, t.points)) for t in mark.tasks)
-    return replace(mark, tasks=tasks, outcomes=judged_again(mark, parts))
+    outcomes = as_decided(judged_again(mark, parts), decided.outcomes)
+    return replace(mark, tasks=tasks, outcomes=tuple(outcomes))

@@ -15,6 +15,7 @@ from twoshaft.errors import CourseError
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.folder import Cohort, open_cohort
 from twoshaft_grader.cohort.not_done import NotDone
+from twoshaft_grader.cohort.trail import act, keep_head
 from twoshaft_grader.records.rows import Row, outcome_rows
 
 COLUMNS = tuple(field.name for field in fields(Row))
@@ -47,6 +48,7 @@ def export_cohort(
     *,
     learners: Collection[str] = (),
     assignments: Collection[str] = (),
+    by: str = "",
 ) -> tuple[Path, int, list[NotDone]]:
     """Write the export; returns the file, the number of rows, and of whom there are none and why.
 
@@ -55,10 +57,13 @@ def export_cohort(
     CourseError
         When a stored file of the whole cohort is damaged.
     """
-    with backbone.gradebook(cohort) as book:
-        rows, left = outcome_rows(cohort, book, learners=learners, assignments=assignments)
     path = (to or cohort.root / DEFAULT).resolve()
-    files.write_whole(path, csv_text(rows))
+    with act(cohort.root, "export", path.name, by=by) as told:
+        with backbone.gradebook(cohort) as book:
+            rows, left = outcome_rows(cohort, book, learners=learners, assignments=assignments)
+        files.write_whole(path, csv_text(rows))
+        told.after = f"{len(rows)} rows"
+    keep_head(cohort.root)
     return path, len(rows), left
 
 
@@ -73,16 +78,19 @@ class OutcomeExport(ExportPlugin):
         """Write the export to ``--to``, or to ``exports/outcomes.csv`` in the cohort folder."""
         try:
             cohort = open_cohort(Path(self.parent.coursedir.root))
-            rows, left = outcome_rows(
-                cohort,
-                gradebook,
-                learners=[str(learner) for learner in self.student],
-                assignments=[str(assignment) for assignment in self.assignment],
-            )
+            path = Path(self.to) if self.to else cohort.root / DEFAULT
+            with act(cohort.root, "export", path.name) as told:
+                rows, left = outcome_rows(
+                    cohort,
+                    gradebook,
+                    learners=[str(learner) for learner in self.student],
+                    assignments=[str(assignment) for assignment in self.assignment],
+                )
+                files.write_whole(path, csv_text(rows))
+                told.after = f"{len(rows)} rows"
         except CourseError as error:
             raise SystemExit(error.sentence) from None
-        path = Path(self.to) if self.to else cohort.root / DEFAULT
-        files.write_whole(path, csv_text(rows))
+        keep_head(cohort.root)
         for one in left:
             self.log.error("Not exported: %s: %s", one.learner, one.why)
         self.log.info("Wrote %d rows to %s", len(rows), path)

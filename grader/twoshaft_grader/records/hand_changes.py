@@ -1,4 +1,4 @@
-"""Marks that a person changed: in the Formgrader, or with ``twoshaft change-mark``."""
+"""Points that a person changed: in the Formgrader, or with ``twoshaft change-mark``."""
 
 from __future__ import annotations
 
@@ -6,9 +6,12 @@ from nbgrader.api import MissingEntry
 
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort import backbone
+from twoshaft_grader.cohort.assessors import assessor_named
 from twoshaft_grader.cohort.assign import Assigned
-from twoshaft_grader.cohort.folder import Cohort, now, stamp
+from twoshaft_grader.cohort.clock import now, stamp
+from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.scores import task_scores
+from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.stored.lines import CHANGES, Change
 
 NO_NAME = "in the gradebook, which keeps no name"
@@ -36,10 +39,14 @@ def change_mark(
         When there is no such mark, the points are outside the task's, or author or reason is
         missing.
     """
-    for what, text, option in (("who changes the mark", by, "--by"), ("the reason", why, "--why")):
-        if not text.strip():
-            raise CohortError(f"{what} is missing", mend=f"give it with {option}")
-    with backbone.gradebook(cohort) as book:
+    by = assessor_named(cohort, by)
+    if not why.strip():
+        raise CohortError("the reason is missing", mend="give it with --why")
+    about = f"{learner} {assigned.name} {task}"
+    with (
+        act(cohort.root, "change a mark", about, by=by, why=why) as told,
+        backbone.gradebook(cohort) as book,
+    ):
         try:
             grade = book.find_grade(task, assigned.notebook_id, assigned.name, learner)
         except MissingEntry:
@@ -55,24 +62,27 @@ def change_mark(
             )
         before = float(grade.score)
         grade.manual_score, grade.needs_manual_grade = points, False
+        told.before, told.after = f"{before:g}", f"{points:g} of {most:g}"
+        change = Change(
+            at=stamp(now()),
+            assignment=assigned.name,
+            learner=learner,
+            task=task,
+            before=before,
+            after=points,
+            by=by,
+            why=why.strip(),
+        )
+        # The name first: a score that a cut left without one would be nobody's.
+        CHANGES.append(cohort.log("changes"), change)
         book.db.commit()
-    change = Change(
-        at=stamp(now()),
-        assignment=assigned.name,
-        learner=learner,
-        task=task,
-        before=before,
-        after=points,
-        by=by.strip(),
-        why=why.strip(),
-    )
-    CHANGES.append(cohort.log("changes"), change)
     return before, most
 
 
 def change_log(cohort: Cohort) -> dict[tuple[str, str, str], Change]:
-    """The last change of each (assignment, learner, task) made with a name."""
+    """The last change of each (assignment, learner, task)'s points made with a name."""
     return {
         (line.assignment, line.learner, line.task): line
         for line in CHANGES.read(cohort.log("changes"))
+        if line.kind == "points"
     }

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass, field, fields
 from datetime import datetime
 from typing import Any
@@ -15,17 +15,21 @@ from twoshaft.outcomes import (
     Evidence,
     Observation,
     Outcome,
+    Rules,
     State,
     evidence_of,
     load_outcomes,
+    load_rules,
     stand,
 )
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
+from twoshaft_grader.cohort.clock import stamp
 from twoshaft_grader.cohort.collect import check_collected
+from twoshaft_grader.cohort.decisions import changes_of, decisions_in
 from twoshaft_grader.cohort.extensions import due_for
-from twoshaft_grader.cohort.folder import Cohort, stamp
+from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marking_run import blank_sheet
 from twoshaft_grader.cohort.marks import StoredMark, read_mark
@@ -34,13 +38,20 @@ from twoshaft_grader.cohort.observations import by_outcome, observations_of
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.scores import TaskScore, task_scores
 from twoshaft_grader.marking.outcomes import (
+    Decision,
+    Decisions,
     Part,
+    as_decided,
     judged_again,
     share_out,
     sheet_parts,
+    with_passed,
 )
 from twoshaft_grader.marking.result import SheetMark
-from twoshaft_grader.records.hand_changes import NO_NAME, change_log
+from twoshaft_grader.records.hand_changes import (
+    NO_NAME,
+    change_log,
+)
 from twoshaft_grader.stored.lines import Change
 
 NOT_HANDED_IN, NOT_MARKED = "not handed in", "handed in, not marked"
@@ -96,6 +107,7 @@ class _Standing:
 
     sheet: SheetMark
     parts: list[Part]
+    decided: Decisions
     notes: dict[str, list[str]] = field(default_factory=dict)
     authors: dict[str, str] = field(default_factory=dict)
 
@@ -127,8 +139,9 @@ def outcome_rows(
     wanted = [a for a in assignments_of(cohort) if not assignments or a.name in assignments]
     people = [p for p in roster_of(cohort) if not learners or p.id in learners]
     changes = change_log(cohort)
+    log = changes_of(cohort)
     scores = {a.name: task_scores(book, a) for a in wanted}
-    outcomes = load_outcomes()
+    outcomes, rules = load_outcomes(), load_rules(cohort.rules)
     blank: dict[str, SheetMark] = {}
     rows: list[Row] = []
     left: list[NotDone] = []
@@ -143,14 +156,20 @@ def outcome_rows(
                     if assigned.name not in blank:
                         blank[assigned.name] = blank_sheet(cohort, assigned, person.id)
                     sheet = blank[assigned.name]
-                standing = _Standing(sheet, sheet_parts(sheet))
+                decided = decisions_in(
+                    log, assigned.name, person.id, mark.submission if mark else ""
+                )
+                sheet = with_passed(sheet, decided.fields)
+                standing = _Standing(sheet, sheet_parts(sheet), decided)
+                if mark:
+                    _tell_of_earlier(standing, log, mark)
                 given = scores[assigned.name].get(person.id, {})
                 _apply_changes(standing, assigned, person, mark, given, changes)
-                mine += _rows(cohort, person, assigned, mark, standing, outcomes, seen)
+                mine += _rows(cohort, person, assigned, mark, standing, outcomes, seen, rules)
             if not assignments:
                 told = {row.outcome for row in mine}
                 mine += [
-                    _observed_row(cohort, person, outcomes[id], seen[id][-1])
+                    _observed_row(cohort, person, outcomes[id], seen[id], rules)
                     for id in outcomes
                     if id in seen and id not in told
                 ]
@@ -191,6 +210,26 @@ def _apply_changes(
             )
 
 
+def _tell_of_earlier(standing: _Standing, log: Iterable[Change], mark: StoredMark) -> None:
+    """Say what was decided on work that was marked before this."""
+    for line in log:
+        mine = (line.assignment, line.learner) == (mark.assignment, mark.learner)
+        if line.kind != "points" and mine and line.submission != mark.submission:
+            standing.note(
+                "", f"{line.by} decided of {line.task} on work handed in before, look again"
+            )
+
+
+def _decisions(standing: _Standing, outcome: str) -> list[tuple[str, Decision]]:
+    """What was decided of an outcome, and of its must-pass items, each with its name."""
+    fields = [f.name for f in standing.sheet.fields if f.outcome == outcome]
+    known = standing.decided
+    return [
+        *((name, known.fields[name]) for name in fields if name in known.fields),
+        *((id, one) for id, one in known.outcomes.items() if id == outcome),
+    ]
+
+
 def _share_out(standing: _Standing, places: list[int], total: float) -> None:
     parts = [standing.parts[i] for i in places]
     for i, new in zip(
@@ -211,6 +250,7 @@ def _rows(
     standing: _Standing,
     outcomes: dict[str, Outcome],
     seen: dict[str, tuple[Observation, ...]],
+    rules: Rules,
 ) -> list[Row]:
     folder = cohort.submitted(person.id, assigned.name)
     if mark is None:
@@ -235,14 +275,20 @@ def _rows(
         mine = [part for part in standing.parts if part.outcome == outcome]
         tasks = list(dict.fromkeys(part.task for part in mine))
         must = [part for part in mine if part.must_pass]
-        (judged,) = judged_again(standing.sheet, mine)
+        (judged,) = as_decided(judged_again(standing.sheet, mine), standing.decided.outcomes)
         safe = not judged.must_pass_failed
+        by_hand = _decisions(standing, outcome)
         known = outcomes.get(outcome)
         needed = known.evidence if known else Evidence.OPEN_BOOK
         required = bool(must) or bool(known and known.must_pass)
         changed = [standing.authors[t] for t in tasks if t in standing.authors]
+        changed += [one.by for _, one in by_hand]
         attempt = Attempt(mark is not None and judged.met, evidence)
+        told = stand(
+            needed, [attempt], seen.get(outcome, ()), bench_alone=rules.of(outcome).bench_alone
+        )
         said = [text for task in ("", *tasks) for text in standing.notes.get(task, ())]
+        said += [f"{about}: {one.sentence}" for about, one in by_hand]
         rows.append(
             Row(
                 cohort=cohort.id,
@@ -264,7 +310,7 @@ def _rows(
                 supervised_by=assigned.supervised_by,
                 evidence_needed=needed,
                 **_observed(seen.get(outcome, ())),
-                met=_yes(stand(needed, [attempt], seen.get(outcome, ())).state == State.MET),
+                met=_yes(told.state == State.MET),
                 due=stamp(due) if due else "",
                 handed_in=handed_in,
                 late_minutes=late,
@@ -303,11 +349,30 @@ def _observed(seen: tuple[Observation, ...]) -> dict[str, str]:
         "observed_kind": last.kind if last else "",
         "observed_by": last.by if last else "",
         "observed_at": last.at if last else "",
-        "observed_note": last.note if last else "",
+        "observed_note": _note(last) if last else "",
     }
 
 
-def _observed_row(cohort: Cohort, person: Learner, outcome: Outcome, seen: Observation) -> Row:
+def _note(seen: Observation) -> str:
+    """The note of an observation, with what else the form says."""
+    said = [
+        "prior learning" if seen.prior else "",
+        f"seen on {seen.day}" if seen.seen_on else "",
+        f"bench {seen.bench}" if seen.bench else "",
+        seen.unit,
+        seen.note,
+        f"confirmed by the learner on {seen.confirmed}" if seen.confirmed else "",
+    ]
+    return "; ".join(part for part in said if part)
+
+
+def _observed_row(
+    cohort: Cohort,
+    person: Learner,
+    outcome: Outcome,
+    seen: tuple[Observation, ...],
+    rules: Rules,
+) -> Row:
     """A row for what was observed of an outcome that nothing handed out asks for."""
     plain: dict[str, Any] = {field.name: "" for field in fields(Row)}
     return Row(
@@ -327,9 +392,14 @@ def _observed_row(cohort: Cohort, person: Learner, outcome: Outcome, seen: Obser
             "maximum": 0.0,
             "enough": _yes(False),
             "evidence_needed": outcome.evidence,
-            "met": _yes(False),
+            "met": _yes(
+                stand(
+                    outcome.evidence, (), seen, bench_alone=rules.of(outcome.id).bench_alone
+                ).state
+                == State.MET
+            ),
         }
-        | _observed((seen,))
+        | _observed(seen)
     )
 
 

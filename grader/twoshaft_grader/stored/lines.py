@@ -3,38 +3,19 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 from twoshaft_grader.stored.definition import Log
 
 
 @dataclass(frozen=True, kw_only=True)
-class Doing:
-    """``doings``: what a command did; members that do not belong to it are None.
-
-    ``did`` is roster, take-out, assign, extend, collect, give-back or observe.
-    """
-
-    at: str
-    did: str
-    assignment: str | None = None
-    learner: str | None = None
-    learners: int | None = None
-    due: str | None = None
-    outcome: str | None = None
-    met: bool | None = None
-    kind: str | None = None
-    by: str | None = None
-    note: str | None = None
-    added: tuple[str, ...] | None = None
-    changed: tuple[str, ...] | None = None
-    new: tuple[str, ...] | None = None
-    newer: tuple[str, ...] | None = None
-    to: tuple[str, ...] | None = None
-
-
-@dataclass(frozen=True, kw_only=True)
 class Change:
-    """``changes``: a mark that a person changed, with who and why."""
+    """``changes``: a mark that a person changed, with who and why.
+
+    ``kind`` says of what: points of a task, whether a must-pass item is passed, whether an outcome
+    is enough; ``task`` is the id of task, field or outcome, before and after are points or 0 and 1.
+    ``submission`` is the digest of the work that was decided on.
+    """
 
     at: str = ""
     assignment: str
@@ -44,6 +25,8 @@ class Change:
     after: float
     by: str
     why: str
+    kind: Literal["points", "must-pass", "outcome"] = "points"
+    submission: str = ""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -77,7 +60,6 @@ class NbgraderLine:
 
 
 _FAULT = "a line cannot be read"
-DOINGS: Log[Doing] = Log(record=Doing, fault=_FAULT, sparse=tuple(Doing.__dataclass_fields__)[2:])
-CHANGES: Log[Change] = Log(record=Change, fault=_FAULT)
+CHANGES: Log[Change] = Log(record=Change, fault=_FAULT, sparse=("kind", "submission"))
 MARK_LINES: Log[MarkLine] = Log(record=MarkLine, fault=_FAULT)
 NBGRADER: Log[NbgraderLine] = Log(record=NbgraderLine, fault=_FAULT)

@@ -17,5 +17,8 @@ class Observations:
 
 
 OBSERVATIONS: StaffFile[Observations] = StaffFile(
-    record=Observations, fault="this holds no observations"
+    record=Observations,
+    fault="this holds no observations",
+    format=2,
+    older={1: None},  # no criteria, bench or day; none was taken back
 )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from twoshaft_grader.stored.definition import StaffFile
 
@@ -21,6 +21,8 @@ class Returned:
         When, ISO 8601 in UTC.
     outcomes : dict
         By id, whether the sheet is enough.
+    decided : dict
+        By id, what an assessor decided in the place of the marking, in a sentence.
     """
 
     learner: str = ""
@@ -32,10 +34,13 @@ class Returned:
     supervised_by: str
     given_back: str
     outcomes: dict[str, bool]
+    decided: dict[str, str] = field(default_factory=dict)
 
 
 RETURNED: StaffFile[Returned] = StaffFile(
     record=Returned,
     fault="what was given back cannot be read",
     mend="give the feedback back again",
+    format=2,
+    older={1: None},  # nothing was decided by hand
 )

@@ -387,7 +387,7 @@ def test_nothing_is_left_of_who_was_taken_out(trial, tmp_path):
     left = {name.split("/", 1)[1] for name, _ in holding(cohort.root.parent, WORDS["qx1"])}
     # what somebody typed about another: told, and theirs to change
     assert left == {
-        "log/doings.jsonl", "observations/qx2.json", "workplace/qx2/standing.json",
+        "log/trail.jsonl", "observations/qx2.json", "workplace/qx2/standing.json",
         "exports/outcomes.csv", "exports/again.csv",
     }  # fmt: skip
     assert all(name in said.replace(" ", "") for name in left)

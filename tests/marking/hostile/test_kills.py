@@ -14,14 +14,15 @@ import pytest
 
 from twoshaft_grader.cohort import backbone
 from twoshaft_grader.cohort.folder import open_cohort
+from twoshaft_grader.cohort.trail import check_trail, read_trail
 from twoshaft_grader.desk.commands import main
-from twoshaft_grader.stored.lines import DOINGS, MARK_LINES
+from twoshaft_grader.stored.lines import MARK_LINES
 
 pytestmark = pytest.mark.skipif(os.name == "nt", reason="no such signal")
 KILLS = int(os.environ.get("TWOSHAFT_KILLS", "2"))
 PEOPLE = ("a1", "b2", "c3")
 _TIME = re.compile(rb"[0-9]{4}-?[0-9]{2}-?[0-9]{2}[T ]?[0-9]{2}:?[0-9]{2}:?[0-9]{0,2}Z?")
-_LEFT_OUT = ("desk/log/", "desk/gradebook.db", "desk/sign-in-slips", "people.json")
+_LEFT_OUT = ("desk/log/", "trail-head", "desk/gradebook.db", "desk/sign-in-slips", "people.json")
 _ID = re.compile(rb'"id": "[0-9a-f]{16}"')  # of a mark: made from when it was given
 
 
@@ -105,9 +106,10 @@ def state(root):
             (one.name, len(one.notebooks), one.max_score) for one in book.assignments
         )
     found["audit"] = sorted(line.learner for line in MARK_LINES.read(cohort.log("marks")))
-    found["observed"] = [
-        line.outcome for line in DOINGS.read(cohort.log("doings")) if line.did == "observe"
-    ]
+    acts = [line.act for line in read_trail(cohort.root)]
+    found["done"] = sorted({one.did for one in acts})  # done, or cut short and told
+    checked = check_trail(cohort.root)
+    assert not checked.faults and checked.acts == tuple(acts)
     return found
 
 

@@ -13,7 +13,7 @@ import pytest
 
 from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.units import load_unit
-from twoshaft_grader.cohort import files
+from twoshaft_grader.cohort import files, folder
 from twoshaft_grader.cohort.folder import open_cohort
 from twoshaft_grader.cohort.trail import check_trail, read_trail
 from twoshaft_grader.desk.commands import main
@@ -333,3 +333,196 @@ def test_the_observation_form_has_every_criterion_and_room_to_sign(cohort):
     assert "neither an outcome nor a module" in refused(
         "observation-form", "nothing", "--cohort", cohort.root
     )
+
+
+# --- how it goes, the matrix, and what is handed over -------------------------------------------
+
+
+def test_how_it_goes_tells_who_is_stuck_and_what_is_wrong(cohort, tmp_path):
+    said = works("how-it-goes", NAME, "--page", tmp_path / "class", "--cohort", cohort.root)
+    assert "2 not fetched" not in said and "b2: not yet: " in said
+    assert "50 %" in said and "too few to say" in said
+    assert "Wrong 1 of 2 times: How wide" in said
+    text = (tmp_path / "class" / f"{NAME}.html").read_text(encoding="utf-8")
+    assert "How wide" in text and "50 %" in text
+    assert not re.search(r"\b(Okafor|Lim|b2|Reyes)\b", text.split("</style>")[1])
+
+
+def test_the_matrix_has_word_and_shape_and_the_evidence_behind_each_cell(cohort, tmp_path):
+    at = ("--cohort", cohort.root)
+    cohort.rules.write_text('numbers: {safe-order: "LO 2.1"}\n')
+    works("observe", "b2", "safe-order", "--not-yet", "--by", "rh", "--note", "<b>alone</b>", *at)
+    said = works("matrix", "--module", "order-of-work", *at)
+    assert re.search(r"LO 2.1 safe-order +◐ enough", said)
+    assert re.search(r"safe-order +○ not yet .*R. Holm", said)
+    page, table = tmp_path / "matrix.html", tmp_path / "matrix.csv"
+    works("matrix", "--page", page, "--csv", table, *at)
+    rows = {row["learner"]: row for row in csv.DictReader(io.StringIO(table.read_text()))}
+    assert rows["a1"]["plan-order"] == "met" and rows["c3"]["plan-order"] == "nothing yet"
+    assert rows["a1"]["LO 2.1 safe-order"] == "enough" and rows["b2"]["family name"] == "'=Lim"
+    text = page.read_text(encoding="utf-8")
+    assert '<a href="#b2--safe-order">○ not yet</a>' in text and 'id="b2--safe-order"' in text
+    assert "&lt;b&gt;alone&lt;/b&gt;" in text and "3 mm" in text
+    [link] = set(re.findall(r'href="(file:[^"]+b2[^"]+html)"', text))
+    assert Path(link.removeprefix("file://")).is_file()
+
+
+def test_an_independent_reader_opens_the_workbook_and_finds_no_formula(cohort):
+    from openpyxl import load_workbook
+
+    at = ("--cohort", cohort.root)
+    works("observe", "b2", "safe-order", "--met", "--by", "rh", "--note", "=HYPERLINK(1)", *at)
+    works("change-mark", "b2", NAME, "gap", "1", "--by", "rh", "--why", "@SUM(A1)", *at)
+    works("hand-over", "workbook", *at)
+    book = load_workbook(cohort.root / "exports" / "small.xlsx")
+    assert book.sheetnames == ["About", "Matrix", NAME, "Observations", "Changes"]
+    cells = [cell for sheet in book for row in sheet.iter_rows() for cell in row]
+    assert not [cell for cell in cells if cell.data_type == "f"]
+    assert not [c for c in cells if str(c.value).startswith(("=", "+", "-", "@"))]
+    rows = list(book[NAME].iter_rows(values_only=True))
+    told = dict(zip(rows[0], rows[1], strict=True))
+    assert (told["learner"], told["outcome"], told["mark"]) == ("a1", "plan-order", 5)
+    assert [c.value for c in book["Matrix"][2]][:2] == ["a1", "Ada Okafor"]
+    about = {row[0]: row[1] for row in book["About"].iter_rows(values_only=True)}
+    assert "people" not in about
+    works("verify", "--head", about["head of the trail"], *at)
+
+
+def test_an_independent_reader_opens_the_oneroster_gradebook(cohort):
+    import zipfile
+
+    import pandas
+
+    works("hand-over", "oneroster", "--class", "C-7", "--school", "S", "--session", "T1",
+          "--cohort", cohort.root)  # fmt: skip
+    with zipfile.ZipFile(cohort.root / "exports" / "small-oneroster.zip") as packed:
+        assert packed.testzip() is None
+        read = {
+            name: pandas.read_csv(packed.open(name), dtype=str, keep_default_na=False)
+            for name in packed.namelist()
+        }
+    assert sorted(read) == ["categories.csv", "lineItems.csv", "manifest.csv", "results.csv"]
+    manifest = read["manifest.csv"].set_index("propertyName")["value"]
+    assert list(read["manifest.csv"].columns) == ["propertyName", "value"]
+    assert manifest["manifest.version"] == "1.0" and manifest["oneroster.version"] == "1.2"
+    assert manifest["file.results"] == "bulk" and manifest["file.users"] == "absent"
+    assert ",".join(read["results.csv"].columns) == (
+        "sourcedId,status,dateLastModified,lineItemSourcedId,studentSourcedId,scoreStatus,score,"
+        "scoreDate,comment,textScore,classSourcedId,inProgress,incomplete,late,missing"
+    )
+    items, results = read["lineItems.csv"].set_index("sourcedId"), read["results.csv"]
+    assert set(results["lineItemSourcedId"]) <= set(items.index)
+    assert set(items["categorySourcedId"]) == set(read["categories.csv"]["sourcedId"])
+    assert results["sourcedId"].is_unique and items.index.is_unique
+    assert set(results["scoreStatus"]) <= {
+        "exempt", "fully graded", "not submitted", "partially graded", "submitted",
+    }  # fmt: skip
+    whole = items.loc[f"small-{NAME}"]
+    assert (whole["resultValueMin"], whole["resultValueMax"], whole["dueDate"]) == (
+        "0", "6", "2099-12-04",
+    )  # fmt: skip
+    assert re.fullmatch(r"\d{4}-\d\d-\d\d", whole["assignDate"])
+    mine = results.set_index(["studentSourcedId", "lineItemSourcedId"])
+    assert mine.loc[("a1", f"small-{NAME}"), "score"] == "6"
+    assert mine.loc[("c3", f"small-{NAME}"), "scoreStatus"] == "not submitted"
+    assert mine.loc[("c3", f"small-{NAME}"), "missing"] == "true"
+    assert mine.loc[("a1", "small-outcome-plan-order"), "textScore"] == "met"
+    assert set(items["classSourcedId"]) == {"C-7"} and set(items["schoolSourcedId"]) == {"S"}
+
+
+def test_an_independent_reader_finds_all_on_the_record_on_paper(cohort):
+    from pypdf import PdfReader
+
+    at = ("--cohort", cohort.root)
+    works("observe", "b2", "safe-order", "--met", "--by", "rh", "--note", "#strong[x]", *at)
+    works("decide", "b2", NAME, "plan-first", "--enough", "--by", "kt", "--why", "shown", *at)
+    works("appeal", "enter", "b2", NAME, "--why", "unclear question", *at)
+    works("hand-over", "records", "--learner", "b2", *at)
+    [pdf] = (cohort.root / "exports" / "records").glob("*.pdf")
+    reader = PdfReader(pdf)
+    text = " ".join(" ".join(p.extract_text() for p in reader.pages).split())
+    for words in (
+        "Record of Bo =Lim", "Outcomes", "Attempts", "Observed", "Signatures", "Moderator",
+        "#strong[x]", "R. Holm", "K. Tam", "unclear question", "shown", "Trail",
+    ):  # fmt: skip
+        assert words in text
+    assert "/StructTreeRoot" in reader.trailer["/Root"]
+    assert "invented" not in text
+    assert "nobody on the roster" in refused("hand-over", "records", "--learner", "zz", *at)
+
+
+def test_sealed_evidence_is_marked_again_to_the_same_and_shows_every_change(cohort, tmp_path):
+    place = tmp_path / "evidence"
+    said = works("hand-over", "evidence", place, "--cohort", cohort.root)
+    seal = re.search(r"Seal: (\w{64})", said)[1]
+    shutil.rmtree(cohort.root.parent)  # another machine: nothing but the folder and the course
+    found = works("verify", place, "--seal", seal)
+    assert "2 sheets earn the same mark" in found
+    reference = json.loads((place / "learners/b2" / NAME / "reference.json").read_text())
+    assert reference["plan-first"] == "clean"
+    answers = place / "learners/b2" / NAME / "submitted/jobsheet.json"
+    mark = place / "learners/b2" / NAME / "mark.json"
+    kept = {path: path.read_bytes() for path in (answers, mark, place / "evidence.json")}
+    answers.write_text(answers.read_text().replace("close", "clean"))
+    assert "submitted/jobsheet.json was changed" in works("verify", place, code=1)
+    answers.write_bytes(kept[answers])
+    (place / "more.txt").write_text("x")
+    assert "more.txt was put into it" in works("verify", place, code=1)
+    (place / "more.txt").unlink()
+    mark.unlink()
+    assert "mark.json is not there" in works("verify", place, code=1)
+    # Who changes a mark and the list of digests too is found by marking again, and by the seal.
+    forged = json.loads(kept[mark])
+    forged["sheet"]["tasks"][0]["points"] = 4.0
+    mark.write_text(json.dumps(forged))
+    import hashlib
+
+    about = json.loads(kept[place / "evidence.json"])
+    about["files"][f"learners/b2/{NAME}/mark.json"] = hashlib.sha256(mark.read_bytes()).hexdigest()
+    (place / "evidence.json").write_text(json.dumps(about))
+    assert "2.6 points, and 4 were given" in works("verify", place, code=1)
+    assert "not the one that was given" in works("verify", place, "--seal", seal, code=1)
+    assert "is no evidence folder" in refused("verify", tmp_path)
+
+
+def test_demo_exports_say_that_their_people_are_invented(cohort, monkeypatch):
+    from openpyxl import load_workbook
+    from pypdf import PdfReader
+
+    monkeypatch.setattr(folder, "DEMO_SALT", cohort.salt)
+    at = ("--cohort", cohort.root)
+    assert all("invented" in row["note"] for row in export(cohort).values())
+    works("hand-over", "workbook", *at)
+    about = load_workbook(cohort.root / "exports" / "small.xlsx")["About"]
+    assert any("invented" in str(c.value) for row in about.iter_rows() for c in row)
+    works("hand-over", "records", "--learner", "a1", *at)
+    [pdf] = (cohort.root / "exports" / "records").glob("*.pdf")
+    assert "invented" in PdfReader(pdf).pages[0].extract_text()
+    works("matrix", "--page", cohort.root / "exports" / "m.html", *at)
+    assert "invented" in (cohort.root / "exports" / "m.html").read_text(encoding="utf-8")
+    works("hand-over", "oneroster", *at)
+    import zipfile
+
+    with zipfile.ZipFile(cohort.root / "exports" / "small-oneroster.zip") as packed:
+        assert b"invented" in packed.read("lineItems.csv") and b"invented" in packed.read(
+            "manifest.csv"
+        )
+    works("hand-over", "evidence", cohort.root.parent / "evidence", *at)
+    assert "invented" in (cohort.root.parent / "evidence" / "evidence.json").read_text()
+
+
+def test_nbgraders_own_export_can_write_workbook_and_gradebook(cohort):
+    import subprocess
+    import sys
+
+    for name, file in (
+        ("WorkbookExport", "small.xlsx"),
+        ("OneRosterExport", "small-oneroster.zip"),
+    ):
+        done = subprocess.run(
+            [sys.executable, "-m", "nbgrader", "export",
+             f"--exporter=twoshaft_grader.records.hand_over.{name}"],
+            cwd=cohort.root, capture_output=True, text=True,
+        )  # fmt: skip
+        assert done.returncode == 0, done.stderr
+        assert (cohort.root / "exports" / file).stat().st_size > 500

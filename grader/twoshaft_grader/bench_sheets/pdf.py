@@ -39,7 +39,7 @@ def as_pdf(sheet: Sheet, paper: Paper = Paper.A4) -> bytes:
     }
     return typst.compile(
         _TEMPLATE.read_bytes(),
-        font_paths=_fonts(),
+        font_paths=fonts(),
         format="pdf",
         pdf_standards=["ua-1"],
         sys_inputs={"sheet": json.dumps(data)},
@@ -49,7 +49,8 @@ def as_pdf(sheet: Sheet, paper: Paper = Paper.A4) -> bytes:
 
 
 @lru_cache(maxsize=1)
-def _fonts() -> typst.Fonts:
+def fonts() -> typst.Fonts:
+    """The fonts of what is printed: the same on every machine."""
     # DejaVu comes with matplotlib, so that a sheet looks alike on every machine; the machine's
     # own fonts stand in for letters that it lacks.
     return typst.Fonts(font_paths=[str(Path(matplotlib.get_data_path()) / "fonts" / "ttf")])

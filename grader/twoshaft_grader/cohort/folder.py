@@ -52,6 +52,7 @@ _FOLDERS = (
     "exports", "log",
 )  # fmt: skip
 
+DEMO_SALT = "tarnbeck-demo"
 CONFIG_FILE = "nbgrader_config.py"
 CONFIG_DATABASE = "c.CourseDirectory.db_url = open_cohort(here).database.url\n"
 _CONFIG_VERSION = "# Version 2 of this file.\n"
@@ -130,6 +131,11 @@ class Cohort:
     def database(self) -> Database:
         """The gradebook's database."""
         return database_of(self.root, self.gradebook)
+
+    @property
+    def invented(self) -> bool:
+        """Whether it is the demo's, whose people are invented."""
+        return self.salt == DEMO_SALT
 
     @property
     def zone(self) -> tzinfo:

@@ -18,7 +18,9 @@ from twoshaft_grader.desk.app import (
     console,
     say,
 )
+from twoshaft_grader.desk.bar import Bar
 from twoshaft_grader.desk.call import command
+from twoshaft_grader.desk.errors import SOME_LEFT
 
 LearnerArgument = Annotated[str, typer.Argument(help="Learner's id.")]
 AssessorOption = Annotated[str, typer.Option("--by", help="Who: an id or name on the register.")]
@@ -277,14 +279,20 @@ def show_trail(
 
 
 @app.command("verify")
-def verify_trail(
+def verify(
+    evidence: Annotated[
+        Path | None, typer.Argument(help="A sealed evidence folder; without it, the trail.")
+    ] = None,
+    seal: Annotated[str, typer.Option(help="Of the folder, as it was told when sealed.")] = "",
     head: Annotated[
         list[str] | None,
         typer.Option(help="A head from an export or a paper, as 12:5f3a…; may be given again."),
     ] = None,
     cohort: CohortOption = None,
 ) -> int:
-    """See whether the trail is as it was written: no line changed, moved, taken away or cut off."""
+    """See whether the trail, or an evidence folder, is as it was; the latter is marked again."""
+    if evidence:
+        return _verify_evidence(evidence, seal)
     from twoshaft_grader.cohort.trail import check_trail, read_head
 
     place = cohort_at(cohort)
@@ -294,8 +302,24 @@ def verify_trail(
     for sentence in found.faults:
         say(f"Not as written: {sentence}")
     if found.faults:
-        return 1
+        return SOME_LEFT
     say(f"{len(found.acts)} acts, as they were written. Head: {found.head}")
+    return 0
+
+
+def _verify_evidence(folder: Path, seal: str) -> int:
+    from twoshaft_grader.records.evidence import verify_evidence
+
+    with Bar("marking the evidence again"):
+        found = verify_evidence(folder, seal=seal)
+    for sentence in found.told:
+        say(f"To know: {sentence}")
+    for sentence in found.faults:
+        say(f"Not as it was: {sentence}")
+    if found.faults:
+        return SOME_LEFT
+    say(f"{found.files} files are as they were sealed; {found.sheets} sheets earn the same mark.")
+    say(f"Seal: {found.seal}")
     return 0
 
 

@@ -15,7 +15,7 @@ import typer
 from twoshaft import DEFAULT_UNIT
 from twoshaft.errors import CohortError
 from twoshaft.stored.assignment import UNIT
-from twoshaft_grader.desk import assessor_commands, moderation_commands
+from twoshaft_grader.desk import assessor_commands, hand_over_commands, moderation_commands
 from twoshaft_grader.desk.app import (
     TRACE,
     AssignmentArgument,
@@ -49,7 +49,7 @@ if TYPE_CHECKING:  # the library behind a command is loaded when it is used: --h
 LOADED = 50_000
 """So many objects are made before it is looked for what can go; Python's own measure is 700."""
 
-__all__ = ["app", "assessor_commands", "main", "moderation_commands"]
+__all__ = ["app", "assessor_commands", "hand_over_commands", "main", "moderation_commands"]
 
 
 def main(arguments: list[str] | None = None) -> int:

@@ -21,7 +21,7 @@ from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.collect import collect
 from twoshaft_grader.cohort.content import find_content
 from twoshaft_grader.cohort.extensions import extend_due
-from twoshaft_grader.cohort.folder import Cohort, make_cohort, open_cohort
+from twoshaft_grader.cohort.folder import DEMO_SALT, Cohort, make_cohort, open_cohort
 from twoshaft_grader.cohort.give_back import give_back
 from twoshaft_grader.cohort.intake import take_in
 from twoshaft_grader.cohort.marking_run import NOT_HANDED_IN, Done, mark_assignment
@@ -73,7 +73,7 @@ def make_demo(folder: Path, *, content: str = "", say: Callable[[str], None] = p
         id="tarnbeck-autumn",
         name=COHORT,
         college=COLLEGE,
-        salt="tarnbeck-demo",
+        salt=DEMO_SALT,
         content=str(source.root) if content else "",
     )
     learners = [one.learner for one in APPRENTICES]

@@ -21,6 +21,9 @@ from twoshaft_grader.stored.trail import Act
 
 if TYPE_CHECKING:
     from twoshaft_grader.cohort.marking_run import Done
+    from twoshaft_grader.records.how_it_goes import HowItGoes
+    from twoshaft_grader.records.item_statistics import Estimate
+    from twoshaft_grader.records.matrix import Matrix
     from twoshaft_grader.records.moderation import Both
     from twoshaft_grader.stored.moderation import Moderation
 
@@ -200,3 +203,40 @@ def differences_table(title: str, found: Sequence[Both]) -> Table:
             _figure(one.first), _figure(second.points), _figure(one.maximum),
         )  # fmt: skip
     return table
+
+
+def matrix_table(matrix: Matrix, person: Learner) -> Table:
+    """Where one learner stands, one line for each outcome of which there is something."""
+    table = _table(f"{person.id} {person.name}")
+    for heading in ("outcome", "state", "attempts enough", "observed", "missing"):
+        table.add_column(heading, no_wrap=heading == "state")
+    for one in matrix.outcomes:
+        cell = matrix.cells[person.id, one.id]
+        if not cell.attempts and not cell.seen:
+            continue
+        enough = [f"{r.module}-{r.attempt}" for r in cell.attempts if r.enough == "yes"]
+        seen = [f"{o.day} {o.by}" for o in cell.seen if not o.taken_back]
+        table.add_row(
+            matrix.heading(one.id), cell.words, ", ".join(enough), ", ".join(seen), cell.missing
+        )
+    return table
+
+
+def tasks_table(title: str, found: HowItGoes) -> Table:
+    """Facility, discrimination and reliability of each task, and of the module."""
+    table = _table(title)
+    table.add_column("task")
+    for heading in ("part right", "discrimination", "reliability"):
+        table.add_column(heading, justify="right")
+    table.add_column("")
+    for one in found.tasks:
+        table.add_row(
+            one.title, f"{100 * one.item.facility:.0f} %", _estimate(one.item.discrimination),
+            _estimate(one.reliability), one.remark,
+        )  # fmt: skip
+    table.add_row("the module", "", "", _estimate(found.reliability), "")
+    return table
+
+
+def _estimate(one: Estimate | None) -> str:
+    return f"{one.value:.2f} ({one.low:.2f} to {one.high:.2f})" if one else "too few to say"

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import csv
-import io
 from collections.abc import Collection, Iterable
 from dataclasses import fields
 from pathlib import Path
@@ -16,6 +14,7 @@ from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.folder import Cohort, open_cohort
 from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.cohort.trail import act, keep_head
+from twoshaft_grader.records.cells import csv_of
 from twoshaft_grader.records.rows import Row, outcome_rows
 
 COLUMNS = tuple(field.name for field in fields(Row))
@@ -24,22 +23,7 @@ DEFAULT = Path("exports") / "outcomes.csv"
 
 def csv_text(rows: Iterable[Row]) -> str:
     """The rows as CSV: plain numbers, a heading line, nothing a spreadsheet would calculate."""
-    out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\n")
-    writer.writerow(COLUMNS)
-    for row in rows:
-        writer.writerow([_cell(getattr(row, column)) for column in COLUMNS])
-    return out.getvalue()
-
-
-def _cell(value: object) -> str:
-    if isinstance(value, float):
-        return f"{value + 0.0:.3f}".rstrip("0").rstrip(".")  # plus zero: no minus before it
-    if isinstance(value, str):
-        text = " ".join(value.split())
-        # A spreadsheet would take such a cell for a formula; the apostrophe makes it text.
-        return f"'{text}" if text[:1] in ("=", "+", "-", "@") else text
-    return str(value)
+    return csv_of(COLUMNS, ([getattr(row, column) for column in COLUMNS] for row in rows))
 
 
 def export_cohort(

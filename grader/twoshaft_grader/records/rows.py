@@ -56,6 +56,7 @@ from twoshaft_grader.stored.lines import Change
 
 NOT_HANDED_IN, NOT_MARKED = "not handed in", "handed in, not marked"
 OBSERVED_ONLY = "observed, not handed out"
+INVENTED = "the people are invented, for demonstration"
 
 
 @dataclass(frozen=True)
@@ -161,6 +162,8 @@ def outcome_rows(
                 )
                 sheet = with_passed(sheet, decided.fields)
                 standing = _Standing(sheet, sheet_parts(sheet), decided)
+                if cohort.invented:
+                    standing.note("", INVENTED)
                 if mark:
                     _tell_of_earlier(standing, log, mark)
                 given = scores[assigned.name].get(person.id, {})

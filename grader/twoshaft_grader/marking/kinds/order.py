@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Iterable
 from typing import Any
 
 from twoshaft.jobsheet.kinds import Order
@@ -134,6 +136,19 @@ def _what_is_out(task: order.OrderTask, slip: order.PlanSlip) -> str:
         parts.append(f"{len(slip.foreign)} of the entries belong to no step")
     text = "; ".join(parts) + "."
     return text[0].upper() + text[1:]
+
+
+_LOOK_FIRST = re.compile("look first at “([^”]+)”")
+
+
+def step_to_look_at(sentences: Iterable[str]) -> str:
+    """The step that an order's sentences say to look at first; empty where they say none.
+
+    >>> step_to_look_at(["2 steps are out of place; look first at “Fit the seal”."])
+    'Fit the seal'
+    """
+    found = (_LOOK_FIRST.search(one) for one in sentences)
+    return next((one[1] for one in found if one), "")
 
 
 def _bench_cost(task: order.OrderTask, value: tuple[str, ...]) -> str:

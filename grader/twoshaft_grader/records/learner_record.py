@@ -1,0 +1,193 @@
+"""A learner's record on paper (PDF): outcomes, evidence, attempts, observations, signatures."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Sequence
+from pathlib import Path
+
+from twoshaft import __version__
+from twoshaft.plots.style import INK, QUIET
+from twoshaft_grader.bench_sheets.paper import Paper
+from twoshaft_grader.cohort.appeals import appeals_of
+from twoshaft_grader.cohort.clock import now
+from twoshaft_grader.cohort.decisions import changes_of
+from twoshaft_grader.cohort.folder import Cohort
+from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.records.matrix import NOTHING, Matrix
+from twoshaft_grader.records.rows import INVENTED, NOT_HANDED_IN, Row
+from twoshaft_grader.stored.trail import Head
+
+_TEMPLATE = Path(__file__).parent / "templates" / "record.typ"
+_TO_SIGN_MM = 8
+
+
+def record_pdf(
+    cohort: Cohort,
+    matrix: Matrix,
+    rows: Iterable[Row],
+    person: Learner,
+    head: Head,
+    paper: Paper = Paper.A4,
+) -> bytes:
+    """A learner's record as PDF, tagged (PDF/UA-1); texts reach it as data, never as markup.
+
+    Parameters
+    ----------
+    rows : iterable of Row
+        As exported; only the learner's are taken.
+    head : Head
+        Of the trail, so that a cut-off end shows later.
+    """
+    import typst
+
+    from twoshaft_grader.bench_sheets.pdf import fonts
+
+    mine = [row for row in rows if row.learner == person.id]
+    data = {
+        "paper": paper.typst,
+        "ink": INK,
+        "quiet": QUIET,
+        "name": person.name,
+        "cohort": cohort.name,
+        "invented": INVENTED if cohort.invented else "",
+        "facts": [
+            ("Name", person.name), ("Id", person.id), ("Group", person.group),
+            ("Cohort", cohort.name), ("College", cohort.college),
+            ("Unit on the bench", mine[0].unit if mine else ""),
+            ("Made on", f"{now().astimezone(cohort.zone):%Y-%m-%d}"), ("By", ""),
+        ],
+        "parts": [
+            _outcomes(matrix, person),
+            _attempts(mine),
+            _observed(matrix, person),
+            _changed(cohort, person),
+            _signatures(),
+        ],
+        "made": f"Twoshaft {__version__}. At the bench the maker's manual, local codes and "
+        "licensed practice decide.",
+        "head": f"Trail {head}",
+    }  # fmt: skip
+    return typst.compile(
+        _TEMPLATE.read_bytes(),
+        font_paths=fonts(),
+        format="pdf",
+        pdf_standards=["ua-1"],
+        sys_inputs={"record": json.dumps(data)},
+        timestamp=0,
+    )
+
+
+def _part(
+    heading: str,
+    columns: Sequence[tuple[str, float]],
+    rows: Iterable[Sequence[str]],
+    say: str = "",
+    row_mm: float = 0,
+) -> dict[str, object]:
+    return {
+        "heading": heading,
+        "columns": [name for name, _ in columns],
+        "shares": [share for _, share in columns],
+        "rows": [list(row) for row in rows],
+        "say": say,
+        "row_mm": row_mm,
+    }
+
+
+def _outcomes(matrix: Matrix, person: Learner) -> dict[str, object]:
+    columns = (
+        ("Outcome", 1.5), ("What it is", 2.6), ("State", 0.9), ("Asks for", 1.0), ("Evidence", 2.6),
+    )  # fmt: skip
+    rows = []
+    for one in matrix.outcomes:
+        cell = matrix.cells[person.id, one.id]
+        if cell.state == NOTHING:
+            continue
+        said = [
+            f"{row.module}-{row.attempt}, {row.evidence}"
+            for row in cell.attempts
+            if row.enough == "yes"
+        ]
+        said += [
+            f"{'prior learning' if seen.prior else 'seen'} {seen.day} by {seen.by}"
+            for seen in cell.seen
+            if seen.met and not seen.taken_back
+        ]
+        evidence = "; ".join(said) or "none yet"
+        missing = f". Missing: {cell.missing}" if cell.missing else ""
+        rows.append(
+            (matrix.heading(one.id), one.statement, cell.words, one.evidence, evidence + missing)
+        )
+    say = (
+        "Met: enough in marked work, with the kind of evidence that the outcome asks for. Enough: "
+        "enough in marked work alone. Outcomes of which there is nothing yet are left out."
+    )
+    return _part("Outcomes", columns, rows, say)
+
+
+def _attempts(mine: list[Row]) -> dict[str, object]:
+    columns = (
+        ("Module, attempt", 2.0), ("Points", 1.1), ("Enough in", 1.1), ("As", 1.1),
+        ("Handed in", 1.4), ("Receipt", 1.2), ("Marked", 1.7),
+    )  # fmt: skip
+    rows = []
+    names = dict.fromkeys((row.module, row.attempt) for row in mine if row.attempt)
+    for module, attempt in names:
+        of = [row for row in mine if (row.module, row.attempt) == (module, attempt)]
+        first = of[0]
+        if first.state == NOT_HANDED_IN:
+            points, enough, handed = "", "", first.state
+        else:
+            points = f"{sum(r.mark for r in of):.4g} of {sum(r.maximum for r in of):.4g}"
+            enough = f"{sum(r.enough == 'yes' for r in of)} of {len(of)}"
+            late = f", {first.late_minutes} min late" if first.late_minutes else ""
+            handed = f"{first.handed_in[:16].replace('T', ' ')}{late}"
+        watched = f" ({first.supervised_by})" if first.supervised_by else ""
+        marked = f"{first.marked_at[:10]} {first.marked_by}".strip()
+        rows.append(
+            (f"{module}-{attempt}", points, enough, first.evidence + watched, handed,
+             first.receipt, marked)
+        )  # fmt: skip
+    return _part("Attempts", columns, rows)
+
+
+def _observed(matrix: Matrix, person: Learner) -> dict[str, object]:
+    columns = (
+        ("Outcome", 1.5), ("Was", 0.8), ("As", 1.1), ("Seen on", 1.0), ("By", 1.1), ("Bench", 1.0),
+        ("Note", 2.0), ("Learner", 1.0),
+    )  # fmt: skip
+    rows = []
+    for one in matrix.outcomes:
+        for seen in matrix.cells[person.id, one.id].seen:
+            gone = seen.taken_back
+            was = "met" if seen.met else "not yet"
+            note = f"Taken back by {gone.by}: {gone.why}" if gone else seen.note
+            confirmed = f"confirmed {seen.confirmed}" if seen.confirmed else ""
+            kind = "prior learning" if seen.prior else str(seen.kind)
+            bench = ", ".join(part for part in (seen.bench, seen.unit) if part)
+            rows.append((one.id, was, kind, seen.day, seen.by, bench, note, confirmed))
+    return _part("Observed", columns, rows)
+
+
+def _changed(cohort: Cohort, person: Learner) -> dict[str, object]:
+    columns = (("When", 1.0), ("Of", 2.0), ("From", 0.8), ("To", 0.8), ("By", 1.2), ("Why", 3.0))
+    rows = [
+        (line.at[:10], f"{line.assignment} {line.task} ({line.kind})", f"{line.before:g}",
+         f"{line.after:g}", line.by, line.why)
+        for line in changes_of(cohort)
+        if line.learner == person.id
+    ]  # fmt: skip
+    rows += [
+        (one.at[:10], f"appeal {one.number}: {one.assignment} {one.about}".strip(), "",
+         one.ruling or "open", one.ruled_by, one.reason or one.why)
+        for one in appeals_of(cohort)
+        if one.learner == person.id
+    ]  # fmt: skip
+    return _part("Changed by hand, and appeals", columns, rows)
+
+
+def _signatures() -> dict[str, object]:
+    columns = (("", 1.4), ("Name", 2.0), ("Signature", 2.6), ("Date", 1.0))
+    rows = [(who, "", "", "") for who in ("Learner", "Instructor", "Assessor", "Moderator")]
+    return _part("Signatures", columns, rows, row_mm=_TO_SIGN_MM)

@@ -107,7 +107,8 @@ class Kernel:
         message = {"header": header, "parent_header": {}, "metadata": {}, "content": content,
                    "channel": "shell"}  # fmt: skip
         self.line.send(json.dumps(message))
-        while True:
+        waiting = {"reply", "idle"}  # which come by two lines, in any order
+        while waiting:
             heard = json.loads(self.line.recv())
             if heard["parent_header"].get("msg_id") != name:
                 continue
@@ -117,8 +118,10 @@ class Kernel:
                 printed.append(heard["content"]["data"]["text/plain"])
             if heard["msg_type"] == "execute_reply":
                 assert heard["content"]["status"] == "ok", heard["content"]
+                waiting.discard("reply")
             if heard["msg_type"] == "status" and heard["content"]["execution_state"] == "idle":
-                return "".join(printed).strip()
+                waiting.discard("idle")
+        return "".join(printed).strip()
 
 
 @pytest.fixture(scope="module")

@@ -9,7 +9,6 @@ import contextlib
 import logging
 import os
 import shutil
-import sys
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -96,14 +95,14 @@ def fetch(counter: Counter, person: Person, assignment: str) -> Path:
     CohortError
         If it is not offered, or cannot be copied.
     """
-    from nbgrader.exchange.default import ExchangeFetchAssignment
+    from twoshaft.jobsheet.plain_exchange import fetch_assignment
 
     _known(counter, assignment)
     with _nbgrader(counter, person, assignment, f"{assignment} could not be fetched") as parts:
         if is_apart(counter.root / person.id):
             for folder in (assignment, f"{assignment}/feedback"):
                 make_for_staff_too(counter.root / person.id / folder)
-        ExchangeFetchAssignment(**parts, replace_missing_files=True).start()
+        fetch_assignment()(**parts, replace_missing_files=True).start()
     return counter.root / person.id / assignment
 
 
@@ -120,7 +119,7 @@ def hand_in(counter: Counter, person: Person, assignment: str) -> Receipt:
     CohortError
         If a notebook was renamed or is missing, there is no answer yet, or nothing can be copied.
     """
-    from nbgrader.exchange.default import ExchangeSubmit
+    from twoshaft.jobsheet.plain_exchange import submit as submitting
 
     released = _known(counter, assignment)
     folder = counter.root / person.id / assignment
@@ -129,7 +128,7 @@ def hand_in(counter: Counter, person: Person, assignment: str) -> Receipt:
     own_code = about is not None and bool(about.code_outcome)
     answers = 0 if own_code else _check_sheet(folder, person)
     with _nbgrader(counter, person, assignment, f"{assignment} could not be handed in") as parts:
-        submit = ExchangeSubmit(**parts)
+        submit = submitting()(**parts)
         submit.start()
         arrived = Path(submit.inbound_path) / submit.assignment_filename
     digest = sheet_digest(arrived / answers_in(released))
@@ -151,14 +150,14 @@ def fetch_feedback(counter: Counter, person: Person, assignment: str) -> tuple[P
     tuple of Path
         The pages, newest first.
     """
-    from nbgrader.exchange.default import ExchangeFetchFeedback
+    from twoshaft.jobsheet.plain_exchange import fetch_feedback_pages
 
     folder = counter.root / person.id / assignment
     waiting = counter.exchange / counter.course_id / "feedback"
     if waiting.is_dir() and (counter.root / person.id / CACHE).is_dir():
         what = f"the feedback on {assignment} could not be fetched"
         with _nbgrader(counter, person, assignment, what) as parts:
-            ExchangeFetchFeedback(**parts).start()
+            fetch_feedback_pages()(**parts).start()
     return feedback_pages(folder)
 
 
@@ -245,11 +244,6 @@ def _nbgrader(
     counter: Counter, person: Person, assignment: str, trouble: str
 ) -> Iterator[dict[str, Any]]:
     """nbgrader's objects for one learner; what it says goes into our sentence, not to a screen."""
-    if sys.platform == "win32":
-        raise CohortError(
-            f"{trouble}: nbgrader's exchange does not work on Windows",
-            mend=f"give the folder {assignment} to your instructor as it is",
-        )
     from nbgrader.auth import Authenticator
     from nbgrader.coursedir import CourseDirectory
     from nbgrader.exchange import ExchangeError

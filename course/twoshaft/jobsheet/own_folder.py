@@ -12,6 +12,7 @@ import os
 import stat
 from pathlib import Path
 
+from twoshaft import system
 from twoshaft.errors import SheetError
 from twoshaft.stored.person import PERSON, Person
 from twoshaft.stored.writing import NOT_FOR_OTHERS, write_file
@@ -54,7 +55,7 @@ def enter(own: Path, person: Person, word: str = "") -> None:
         raise SheetError(
             f"the folder of {person.name} cannot be made ({reason})", mend="ask your instructor"
         ) from None
-    if not stat.S_ISDIR(about.st_mode) or about.st_uid != os.geteuid():
+    if not stat.S_ISDIR(about.st_mode) or about.st_uid != system.account():
         raise SheetError(
             f"the folder of {person.name} belongs to another account of this machine",
             mend="work in the account in which you began, or ask your instructor",

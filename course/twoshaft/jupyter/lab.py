@@ -8,6 +8,7 @@ import sys
 from collections.abc import Iterable
 from pathlib import Path
 
+from twoshaft import system
 from twoshaft.jupyter.settings import Role, write_settings
 
 
@@ -47,7 +48,7 @@ def lab_command(
         command += [f"--ServerApp.port={port}", "--ServerApp.port_retries=0"]
     if not browser:
         command.append("--no-browser")
-    if hasattr(os, "geteuid") and os.geteuid() == 0:
+    if system.is_root():
         command.append("--allow-root")
     return command, os.environ | places
 

@@ -6,6 +6,7 @@ import hashlib
 import os
 from pathlib import Path
 
+from twoshaft import system
 from twoshaft.errors import CohortError
 from twoshaft.jupyter.lab import lab_command, run_lab
 from twoshaft.jupyter.released import digests_in
@@ -35,7 +36,7 @@ def open_course(shared: Path, *, port: int = 0, browser: bool = True) -> int:
         When this is the instructor's account.
     """
     workplace = shared / WORKPLACE
-    if workplace.stat().st_uid == os.geteuid():
+    if workplace.stat().st_uid == system.account():
         raise CohortError(
             "this is the instructor's account, whose work learners could reach from here",
             mend="let each learner open the course from an account of their own",

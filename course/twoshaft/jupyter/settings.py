@@ -8,6 +8,7 @@ from collections.abc import Iterable
 from pathlib import Path
 from typing import Any, Literal
 
+from twoshaft import system
 from twoshaft.jupyter.released import cell_digest
 from twoshaft.jupyter.startpage import START_CELL
 from twoshaft.stored.writing import write_file
@@ -155,7 +156,9 @@ def write_settings(
         shutil.rmtree(places["JUPYTERLAB_WORKSPACES_DIR"], ignore_errors=True)
     for place in (folder, *places.values()):
         place.mkdir(parents=True, exist_ok=True)
-        place.chmod(0o700)  # who reads the server's keys can do all that its owner can
+        system.make_closed(
+            place, 0o700
+        )  # who reads the server's keys can do all that its owner can
     # Inside a virtual environment its own configuration would otherwise win over this one.
     return {"JUPYTER_PREFER_ENV_PATH": "0"} | {name: str(place) for name, place in places.items()}
 
@@ -203,7 +206,7 @@ def _copy_extension(target: Path) -> None:
     shutil.rmtree(target, ignore_errors=True)
     shutil.copytree(source, target)
     for path in (target, *target.rglob("*")):
-        path.chmod(0o700 if path.is_dir() else 0o600)
+        system.make_closed(path, 0o700 if path.is_dir() else 0o600)
 
 
 def _write(path: Path, data: Any) -> None:

@@ -11,6 +11,8 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import Any
 
+from twoshaft import system
+
 NOT_FOR_OTHERS = 0o007
 """Setting (umask) for what a learner's own account makes: for it and for its group, the staff's."""
 FOR_ALL, FOR_ALL_FOLDER = 0o644, 0o755
@@ -123,12 +125,17 @@ def _write(
             if sync:
                 os.fsync(stream.fileno())
         if mode is not None:
-            os.chmod(temporary, mode, **at)
-        os.replace(temporary, path, **both)
+            _give(temporary, mode, at)
+        system.replace(temporary, path, **both)
     except BaseException:
         with contextlib.suppress(OSError):
             os.unlink(temporary, **at)
         raise
+
+
+def _give(path: Path, mode: int, at: dict[str, Any]) -> None:
+    if system.has_rights():
+        os.chmod(path, mode, **at)
 
 
 def _named(error: OSError, path: Path) -> OSError:

@@ -18,6 +18,7 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
 
+from twoshaft import system
 from twoshaft.errors import CohortError, SheetError
 from twoshaft.jobsheet.receipts import sheet_digest
 from twoshaft.stored.assignment import UNIT
@@ -116,8 +117,8 @@ def anonymous(cohort: Cohort, target: Path) -> Anonymous:
             made, count, left = _copy(cohort, aside)
         entries = read_cohort(aside / COHORT_FILE)
         write_cohort(aside / COHORT_FILE, replace(entries, shared=str(place)))
-        os.rename(made.shared, place)
-        os.rename(aside, target)
+        system.rename(made.shared, place)
+        system.rename(aside, target)
     finally:
         for one in asides:
             files.remove(one)

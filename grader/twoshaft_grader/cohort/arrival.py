@@ -16,7 +16,8 @@ from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.stored.handed_in import TIMESTAMP
 
 _LONGEST = 64
-_TIME = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}[ T][0-9]{2}:[0-9]{2}[ -~]*")
+# With letters for colons where a name of a folder may hold none.
+_TIME = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}[ T][0-9]{2}(?::[0-9]{2}|h[0-9]{2}m)[ -~]*")
 _FIRST = datetime(2000, 1, 1, tzinfo=UTC)
 _AHEAD = timedelta(minutes=5)
 """Clocks of a college's machines may differ by so much: our choice, no source."""

@@ -18,9 +18,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import IO
-from urllib.parse import quote
 
 import twoshaft
+from twoshaft import system
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.clock import now, stamp
@@ -106,7 +106,7 @@ def back_up(cohort: Cohort, target: Path) -> BackedUp:
                 made.writestr(MANIFEST.file, MANIFEST.text(manifest))
             stream.flush()
             os.fsync(stream.fileno())
-        os.replace(aside, target)
+        system.replace(aside, target)
     finally:
         files.remove(aside)
         files.remove(copy)
@@ -239,7 +239,7 @@ def _copy_file(book: Path, copy: Path) -> None:
             )
 
     try:
-        place = f"file:{quote(book.as_posix())}?mode=rw"  # what a cut left there is undone first
+        place = f"{book.as_uri()}?mode=rw"  # what a cut left there is undone first
         with (
             contextlib.closing(sqlite3.connect(place, uri=True)) as of,
             contextlib.closing(sqlite3.connect(copy)) as to,

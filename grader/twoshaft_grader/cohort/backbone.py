@@ -51,9 +51,11 @@ def desk_api(cohort: Cohort) -> NbGraderAPI:
     from nbgrader.apps.api import NbGraderAPI
     from nbgrader.coursedir import CourseDirectory
 
+    from twoshaft_grader.cohort.release import exchange_classes
+
     tools_on_path()
     config = _placed(cohort)
-    config.ExchangeFactory.release_assignment = "twoshaft_grader.cohort.release.WholeRelease"
+    config.ExchangeFactory.update(exchange_classes())
     config.BaseConverter.permissions = 600
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")
@@ -69,13 +71,13 @@ def release_pages(
     from nbgrader.coursedir import CourseDirectory
     from nbgrader.utils import capture_log
 
-    from twoshaft_grader.cohort.release import ReadableFeedback
+    from twoshaft_grader.cohort.release import feedback_release
 
     config = _placed(cohort)
     config.CourseDirectory.assignment_id = assignment
     config.CourseDirectory.student_id = learner
     config.CourseDirectory.student_id_exclude = ",".join(but)
-    release = ReadableFeedback(coursedir=CourseDirectory(config=config), config=config)
+    release = feedback_release()(coursedir=CourseDirectory(config=config), config=config)
     release.log.setLevel("INFO")
     told: dict[str, Any] = capture_log(release)
     return told

@@ -9,6 +9,7 @@ import shutil
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
+from twoshaft import system
 from twoshaft.errors import CohortError
 from twoshaft.stored.hostile import read_bytes
 from twoshaft.stored.writing import append_text, write_file
@@ -101,11 +102,11 @@ def move_into_place(new: Path, target: Path) -> None:
     if os.path.lexists(target):
         old = new.with_name(".old.part")
         remove(old)
-        os.rename(target, old)
-        os.rename(new, target)
+        system.rename(target, old)
+        system.rename(new, target)
         remove(old)
     else:
-        os.rename(new, target)
+        system.rename(new, target)
 
 
 def folder_digest(folder: Path) -> str:

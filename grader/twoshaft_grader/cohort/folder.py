@@ -35,7 +35,7 @@ from datetime import tzinfo
 from pathlib import Path
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
-from twoshaft import DEFAULT_UNIT
+from twoshaft import DEFAULT_UNIT, system
 from twoshaft.errors import CohortError, CourseError
 from twoshaft.outcomes.rules import RULES
 from twoshaft.stored.assignment import UNIT
@@ -61,6 +61,7 @@ _CONFIG = """\
 from pathlib import Path
 
 from twoshaft_grader.cohort.folder import open_cohort
+from twoshaft_grader.cohort.release import exchange_classes
 from twoshaft_grader.notebooks import RELEASE_PREPROCESSORS, SANITIZE_PREPROCESSORS
 
 here = Path(__file__).resolve().parent
@@ -74,8 +75,7 @@ c.Exchange.timezone = "UTC"
 c.NbGraderAPI.timezone = {timezone!r}
 # Several learners share one account on a workshop machine, so the owner of a file says nothing.
 c.ExchangeCollect.check_owner = False
-c.ExchangeFactory.release_assignment = "twoshaft_grader.cohort.release.WholeRelease"
-c.ExchangeFactory.release_feedback = "twoshaft_grader.cohort.release.ReadableFeedback"
+c.ExchangeFactory.update(exchange_classes())
 c.BaseConverter.permissions = 600
 c.ExecutePreprocessor.timeout = 120
 c.ExecutePreprocessor.startup_timeout = 120
@@ -303,7 +303,7 @@ def make_cohort(
     _check_timezone(timezone, where="--timezone")
     salt = salt or secrets.token_hex(8)
     root.mkdir(parents=True, exist_ok=True)
-    root.chmod(CLOSED)
+    system.make_closed(root, CLOSED)
     if own_unit is not None:
         unit = _keep_unit(root, own_unit)
     make_shared(place, cohort=id, salt=salt, own_accounts=shared is not None)

@@ -8,6 +8,8 @@ from pathlib import Path
 
 from nbgrader.exchange.default import ExchangeReleaseAssignment, ExchangeReleaseFeedback
 
+from twoshaft import system
+from twoshaft.jobsheet.plain_exchange import WithoutRights
 from twoshaft.stored.writing import FOR_ALL
 from twoshaft_grader.cohort import files
 
@@ -38,4 +40,36 @@ class ReadableFeedback(ExchangeReleaseFeedback):
         """Copy the pages to the exchange."""
         super().copy_files()
         for page in Path(self.dest_path).glob("*.html"):
-            page.chmod(FOR_ALL)
+            system.make_closed(page, FOR_ALL)
+
+
+class PlainRelease(WithoutRights, WholeRelease):
+    """The same where the stock exchange refuses."""
+
+
+class PlainFeedback(WithoutRights, ReadableFeedback):
+    """The same where the stock exchange refuses."""
+
+
+def feedback_release() -> type[ReadableFeedback]:
+    """The class that releases feedback here."""
+    return PlainFeedback if system.WINDOWS else ReadableFeedback
+
+
+def exchange_classes() -> dict[str, str]:
+    """What nbgrader's factory of exchanges is to make here: its setting, and the class's name."""
+    ours, learners = __name__, WithoutRights.__module__
+    if not system.WINDOWS:
+        return {
+            "release_assignment": f"{ours}.{WholeRelease.__name__}",
+            "release_feedback": f"{ours}.{ReadableFeedback.__name__}",
+        }
+    return {
+        "release_assignment": f"{ours}.{PlainRelease.__name__}",
+        "release_feedback": f"{ours}.{PlainFeedback.__name__}",
+        "fetch_assignment": f"{learners}.FetchAssignment",
+        "fetch_feedback": f"{learners}.FetchFeedback",
+        "submit": f"{learners}.Submit",
+        "list": f"{learners}.List",
+        "collect": f"{learners}.Collect",
+    }

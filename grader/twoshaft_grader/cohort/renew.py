@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from pathlib import Path
 
+from twoshaft import system
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.folder import (
     CONFIG_FILE,
@@ -61,7 +62,7 @@ def renew(cohort: Cohort, *, by: str = "") -> list[str]:
 
 def _close(root: Path) -> None:
     """Let nobody else into a folder that was open."""
-    root.chmod(CLOSED)
+    system.make_closed(root, CLOSED)
     for path in root.rglob("*"):
         if not path.is_symlink():
-            path.chmod(0o700 if path.is_dir() else 0o600)
+            system.make_closed(path, 0o700 if path.is_dir() else 0o600)

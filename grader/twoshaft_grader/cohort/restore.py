@@ -18,6 +18,7 @@ from collections.abc import Iterator
 from dataclasses import asdict, dataclass, replace
 from pathlib import Path, PurePosixPath
 
+from twoshaft import system
 from twoshaft.errors import CohortError
 from twoshaft.jupyter.startpage import START
 from twoshaft_grader.cohort import files
@@ -173,7 +174,7 @@ def _plain(name: str) -> bool:
         and all(part not in ("", ".", "..") and not part.endswith(".part") for part in parts)
         and name.isprintable()
         and "\\" not in name
-        and not (os.name == "nt" and set(':*?"<>|') & set(name))
+        and not (system.WINDOWS and set(':*?"<>|') & set(name))
     )
 
 
@@ -232,8 +233,8 @@ def _restore(
         other_config = manifest.files[config].sha256 != written
     other_source = _other_source(cohort)
     if not one_folder:
-        os.rename(shared_aside, place)
-    os.rename(aside, root)
+        system.rename(shared_aside, place)
+    system.rename(aside, root)
     return Restored(
         cohort=open_cohort(root),
         count=len(manifest.files),
@@ -267,7 +268,7 @@ class _Places:
         self._aside, self._shared, self._manifest = aside, shared, manifest
         self._accounts = accounts
         # Only root can give a folder to another account.
-        self._give = accounts and manifest.own_accounts and getattr(os, "geteuid", int)() == 0
+        self._give = accounts and manifest.own_accounts and system.is_root()
         self._own = own
         self.apart: set[str] = set()
 
@@ -296,7 +297,7 @@ class _Places:
             path.mkdir(parents=True, exist_ok=True)
             if top == SHARED and self._aside not in path.parents:
                 if len(parts) > (3 if parts[0] == "exchange" else 1):  # else as just made
-                    path.chmod(kept.mode & 0o755 | 0o700)
+                    system.make_closed(path, kept.mode & 0o755 | 0o700)
                 if self._give and parts[0] == WORK:
                     self._hand_over(path, kept.account)
             os.utime(path, (kept.written, kept.written))
@@ -319,7 +320,7 @@ def _put(zipped: zipfile.ZipFile, name: str, kept: KeptFile, path: Path) -> None
     if digest.hexdigest() != kept.sha256:
         raise zipfile.BadZipFile(f"{name[:80]} is not what it was")
     if name.startswith(f"{SHARED}/"):
-        path.chmod(kept.mode & 0o644 | 0o600)
+        system.make_closed(path, kept.mode & 0o644 | 0o600)
     os.utime(path, (kept.written, kept.written))
 
 

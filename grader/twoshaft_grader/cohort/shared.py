@@ -27,6 +27,7 @@ from pathlib import Path
 import psutil
 
 import twoshaft
+from twoshaft import system
 from twoshaft.errors import CohortError
 from twoshaft.stored.writing import FOR_ALL_FOLDER
 from twoshaft_grader.cohort import files
@@ -71,7 +72,7 @@ def make_shared(place: Path, *, cohort: str, salt: str, own_accounts: bool) -> N
         raise CohortError(f"{place} is not empty", mend="name a new folder with --shared")
     group = _check_accounts(place) if own_accounts else -1
     place.mkdir(parents=True, exist_ok=True)
-    place.chmod(FOR_ALL_FOLDER if own_accounts else CLOSED)
+    system.make_closed(place, FOR_ALL_FOLDER if own_accounts else CLOSED)
     _folders(place, cohort)
     if own_accounts:
         _folder(place / WORK, CLOSED)
@@ -94,7 +95,7 @@ def move_apart(root: Path, place: Path, *, cohort: str, salt: str) -> None:
         if old.exists() and new.exists():
             raise CohortError(f"{new} is there already", mend="move it out of the way")
     place.mkdir(exist_ok=True)
-    place.chmod(CLOSED)
+    system.make_closed(place, CLOSED)
     for name in ("workplace", "exchange"):
         if (root / name).exists():
             os.rename(root / name, place / name)
@@ -130,7 +131,7 @@ def write_opener(place: Path) -> None:
     Their accounts cannot keep the library compiled, so that is done here, for all to read.
     """
     library = Path(twoshaft.__file__).parent
-    if library.stat().st_uid == os.geteuid():  # else it is as whoever owns it has it
+    if library.stat().st_uid == system.account():  # else it is as whoever owns it has it
         compileall.compile_dir(library, quiet=2)
         for folder in library.rglob("__pycache__"):
             folder.chmod(FOR_ALL_FOLDER)
@@ -175,7 +176,7 @@ def _folders(place: Path, cohort: str) -> None:
 
 def _folder(path: Path, mode: int) -> None:
     path.mkdir(parents=True, exist_ok=True)
-    path.chmod(mode)
+    system.make_closed(path, mode)
 
 
 def _mark(cohort: str, salt: str) -> str:
@@ -184,7 +185,7 @@ def _mark(cohort: str, salt: str) -> str:
 
 def _check_accounts(place: Path) -> int:
     """See that other accounts can get to the place and the program; a group with nobody else."""
-    if os.name != "posix":
+    if not system.has_rights():
         raise CohortError(
             "accounts of their own need the rights of Linux or macOS",
             mend="leave --shared out, and let all work in one account",
@@ -215,7 +216,7 @@ def _own_group() -> int:
     import grp
     import pwd
 
-    me = pwd.getpwuid(os.geteuid()).pw_name
+    me = pwd.getpwuid(system.account()).pw_name
     first = {person.pw_name: person.pw_gid for person in pwd.getpwall()}
     for group in dict.fromkeys((os.getegid(), *os.getgroups())):
         others = {name for name, its in first.items() if its == group}

@@ -17,6 +17,7 @@ _MENDS = {
     errno.ENOSPC: ("the disk is full", f"make room, {_AGAIN}"),
     errno.EDQUOT: ("this account may use no more of the disk", f"make room, {_AGAIN}"),
     errno.EFBIG: ("the file may grow no more", f"make room, {_AGAIN}"),
+    errno.EBUSY: ("another program has it open", f"close it there, {_AGAIN}"),
     errno.EROFS: ("this place is read-only", f"let it be written to, {_AGAIN}"),
     errno.EACCES: ("this account may not read or write it", f"see whose it is, {_AGAIN}"),
     errno.EPERM: ("this account may not change it", f"see whose it is, {_AGAIN}"),

@@ -63,6 +63,7 @@ def kit_files(content: Content, cohort: Cohort | None = None) -> dict[str, bytes
         "README.md": (_HERE / "README.md").read_bytes(),
         "pyproject.toml": _project(root).encode(),
         ".ci/constraints.txt": _read(root / ".ci" / "constraints.txt"),
+        "start.cmd": (_HERE / "start.cmd").read_bytes(),
         "course/start/__main__.py": (_HERE / "start.py").read_bytes(),
         "course/start/environment.py": _read(root / "course" / "start" / "environment.py"),
     }

@@ -1,0 +1,69 @@
+"""What differs between systems: accounts and rights, which Unix has, and files in use, which
+Windows will not let be replaced.
+"""
+
+from __future__ import annotations
+
+import errno
+import os
+import sys
+import time
+from pathlib import Path
+from typing import Any
+
+WINDOWS = sys.platform == "win32"
+PATIENCE_S = 2.0
+"""How long a file in use is waited for; a virus scanner lets go in less: our choice."""
+_STEP_S = 0.05
+IN_USE = "another program has it open"
+
+
+def account() -> int:
+    """Number of the account that this program runs in; 0 where accounts have none."""
+    return os.geteuid() if hasattr(os, "geteuid") else 0
+
+
+def is_root() -> bool:
+    """Whether this account may do all on a system that has such a one."""
+    return hasattr(os, "geteuid") and os.geteuid() == 0
+
+
+def has_rights() -> bool:
+    """Whether the system has accounts and rights as Unix does."""
+    return not WINDOWS and os.name == "posix"
+
+
+def make_closed(path: Path, mode: int) -> None:
+    """Give a file or folder rights, where there are any; elsewhere the folder around it decides."""
+    if has_rights():
+        path.chmod(mode)
+
+
+def replace(source: str | Path, target: str | Path, **folders: Any) -> None:
+    """``os.replace`` that waits for a file in use.
+
+    Raises
+    ------
+    OSError
+        When it cannot be done; EBUSY where another program has one of the two open.
+    """
+    _patiently(os.replace, source, target, **folders)
+
+
+def rename(source: str | Path, target: str | Path) -> None:
+    """``os.rename`` that waits for a file in use; see :func:`replace`."""
+    _patiently(os.rename, source, target)
+
+
+def _patiently(do: Any, source: str | Path, target: str | Path, **folders: Any) -> None:
+    until = time.monotonic() + PATIENCE_S
+    while True:
+        try:
+            do(source, target, **folders)
+            return
+        except PermissionError:
+            if not WINDOWS:
+                raise
+            if time.monotonic() > until:
+                raise OSError(errno.EBUSY, IN_USE, str(target)) from None
+        time.sleep(_STEP_S)

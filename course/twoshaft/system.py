@@ -23,6 +23,16 @@ def account() -> int:
     return os.geteuid() if hasattr(os, "geteuid") else 0
 
 
+def account_name(number: int) -> str:
+    """Name of an account of this machine; empty where it has none."""
+    try:
+        import pwd
+
+        return pwd.getpwuid(number).pw_name
+    except (ImportError, KeyError):
+        return ""
+
+
 def is_root() -> bool:
     """Whether this account may do all on a system that has such a one."""
     return hasattr(os, "geteuid") and os.geteuid() == 0

@@ -77,3 +77,11 @@ def test_a_first_comer_gets_nothing_and_is_set_aside(cohort, monkeypatch, proof)
     assert (cohort.work / name).is_dir() and not (cohort.work / "a1").exists()
     SignIn(cohort.workplace).sign_in("a1", sign_in_words(cohort)["a1"])
     assert strange_folder(cohort, "a1") == ""
+
+
+def test_an_account_of_the_learners_own_name_is_theirs_without_a_word(cohort, monkeypatch):
+    accounts(cohort, monkeypatch, STRANGER)
+    (cohort.work / "a1").mkdir()
+    assert not is_theirs(cohort, "a1")
+    monkeypatch.setattr("twoshaft.system.account_name", lambda number: "a1")
+    assert is_theirs(cohort, "a1")

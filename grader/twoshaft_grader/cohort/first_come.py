@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import os
 
+from twoshaft import system
 from twoshaft.errors import CohortError
 from twoshaft.jobsheet.own_folder import PROOF, proof_of
 from twoshaft.stored.hostile import read_bytes
@@ -31,6 +32,8 @@ def is_theirs(cohort: Cohort, learner: str) -> bool:
     account = os.lstat(own).st_uid
     word = sign_in_words(cohort).get(learner)
     if word is None or account == os.stat(cohort.work).st_uid:
+        return True
+    if system.account_name(account) == learner:  # as on a hub, where nobody types a word
         return True
     try:
         return read_bytes(own / PROOF, 200).decode("ascii") == proof_of(word, learner, account)

@@ -85,6 +85,8 @@ def take_out(cohort: Cohort, id: str, *, by: str = "") -> TakenOut:
         told.after = redact(cohort.root, _as_word(id))
         _from_settings(cohort, id)
         list_people(cohort, others)
+        for path in cohort.root.rglob(".*.part"):  # what a cut left half written
+            _away(path, left)
         still = tuple(_mentions(cohort, who))
         if not left:
             if others:

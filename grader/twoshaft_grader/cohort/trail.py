@@ -125,7 +125,7 @@ def account() -> str:
     """The name of this account of the system."""
     try:
         return getpass.getuser()
-    except (OSError, KeyError):  # a machine that has no name for it
+    except (OSError, KeyError, ImportError):  # a machine that has no name for it
         return "unknown"
 
 

@@ -122,12 +122,13 @@ def work(call: Callable[[], None], asked: Callable[[float], bool]) -> bool:
             if asked(_LOOK_S if others.busy else 0.0):
                 raise _Asked
             if not others.busy:
-                return
+                break
+        # Each look sets the next: one that takes long is not looked into by another.
+        signal.setitimer(signal.ITIMER_REAL, _LOOK_S)
 
     before = signal.signal(signal.SIGALRM, look)
     try:
         try:
-            signal.setitimer(signal.ITIMER_REAL, _LOOK_S, _LOOK_S)
             look()
             call()
         finally:

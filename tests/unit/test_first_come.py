@@ -83,5 +83,5 @@ def test_an_account_of_the_learners_own_name_is_theirs_without_a_word(cohort, mo
     accounts(cohort, monkeypatch, STRANGER)
     (cohort.work / "a1").mkdir()
     assert not is_theirs(cohort, "a1")
-    monkeypatch.setattr("twoshaft.system.account_name", lambda number: "a1")
+    monkeypatch.setattr("twoshaft.system.account_name", lambda number: "A1")
     assert is_theirs(cohort, "a1")

@@ -6,6 +6,7 @@ import asyncio
 import os
 import signal
 import sys
+import time
 
 import psutil
 import pytest
@@ -159,6 +160,27 @@ def test_work_ahead_stops_at_once_for_whoever_asks(monkeypatch):
     assert len(looks) == 4 and not done
     assert signal.getsignal(signal.SIGALRM) is signal.SIG_DFL
     assert signal.getitimer(signal.ITIMER_REAL) == (0.0, 0.0)
+
+
+def test_a_look_that_takes_long_is_not_looked_into_by_another(monkeypatch):
+    monkeypatch.setattr(kernels, "_LOOK_S", 0.001)
+    monkeypatch.setattr(kernels.Others, "busy", False)
+    begun, ended = [], []
+
+    def asked(_):
+        begun.append(len(ended))
+        time.sleep(0.02)
+        ended.append(1)
+        return len(begun) == 4
+
+    assert not kernels.work(endless, asked)
+    assert begun == [0, 1, 2, 3]
+    time.sleep(0.02)  # and no alarm comes later
+
+
+def endless():
+    while True:
+        sum(range(100))
 
 
 def test_work_ahead_waits_while_others_are_busy(monkeypatch):

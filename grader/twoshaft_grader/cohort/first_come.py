@@ -2,7 +2,9 @@
 
 With accounts of their own, any account of the machine can make a folder under a learner's id before
 the learner comes. Signing in leaves a proof in it, made of the word and the number of the account;
-without it, nothing of the learner is written there, and staff are told.
+without it, nothing of the learner is written there, and staff are told. No word is asked for where
+the account is called as the learner, as on a JupyterHub: its name is given by who looks after the
+machine.
 """
 
 from __future__ import annotations
@@ -33,7 +35,8 @@ def is_theirs(cohort: Cohort, learner: str) -> bool:
     word = sign_in_words(cohort).get(learner)
     if word is None or account == os.stat(cohort.work).st_uid:
         return True
-    if system.account_name(account) == learner:  # as on a hub, where nobody types a word
+    # As on a hub, where nobody types a word and names are in small letters.
+    if system.account_name(account).casefold() == learner.casefold():
         return True
     try:
         return read_bytes(own / PROOF, 200).decode("ascii") == proof_of(word, learner, account)

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from typing import Any
 
 from twoshaft import __version__
-from twoshaft.errors import CourseError, UnitFileError
+from twoshaft.errors import CourseError
 from twoshaft.modules import COURSE
 from twoshaft.readings import (
     course_and_safety,
@@ -21,6 +21,7 @@ from twoshaft.readings import (
     threaded_joints,
     whole_build,
 )
+from twoshaft.readings.lacking import LACKING, lacking
 from twoshaft.readings.lots import Lot
 from twoshaft.records import from_json, to_json
 from twoshaft.stored.given import ISSUED, Issued
@@ -80,7 +81,7 @@ def draw(module: str, unit: Unit, *, salt: str, learner: str, attempt: int) -> A
         known = ", ".join(MODULES)
         raise CourseError(f"there is no module {module!r}", mend=f"use one of: {known}")
     package = MODULES[module]
-    lot = package.Lot.of(unit, module, salt, learner, attempt)
+    lot = _lot(package, unit, module, salt, learner, attempt)
     drawn = {name: _drawn(task, lot, module, name) for name, task in package.TASKS.items()}
     return package.Given(**drawn)
 
@@ -110,13 +111,17 @@ def _drawn(task: Callable[[Any], Any], lot: Lot, module: str, name: str) -> Any:
         return task(lot)
     except CourseError:
         raise
-    except (LookupError, ValueError, AttributeError, StopIteration) as error:
-        # A sound unit may still lack the one thing that a task is made of.
-        raise UnitFileError(
-            f"unit {lot.unit.identity.id!r} does not hold what the task {name!r} of the module "
-            f"{module!r} is made of ({type(error).__name__}: {error})",
-            mend=lot.MEND,
-        ) from error
+    except LACKING as error:
+        raise lacking(error, lot.unit, module, name, lot.MEND) from error
+
+
+def _lot(package: Any, unit: Unit, module: str, salt: str, learner: str, attempt: int) -> Any:
+    try:
+        return package.Lot.of(unit, module, salt, learner, attempt)
+    except CourseError:
+        raise
+    except LACKING as error:
+        raise lacking(error, unit, module, None, package.Lot.MEND) from error
 
 
 def issue_record(module: str, unit: Unit, *, salt: str, learner: str, attempt: int) -> dict:

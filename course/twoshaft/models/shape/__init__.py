@@ -20,6 +20,7 @@ from twoshaft.models.shape.state import (
     on_the_bench,
     step_shown,
 )
+from twoshaft.models.shape.witness import Witness, unnamed_blocks, witness, witnessed
 
 __all__ = [
     "BuildShown",
@@ -29,6 +30,7 @@ __all__ = [
     "Section",
     "StepShown",
     "ViewSection",
+    "Witness",
     "axis_heights",
     "axis_places",
     "build_shown",
@@ -43,5 +45,8 @@ __all__ = [
     "section_of",
     "shapes_of",
     "step_shown",
+    "unnamed_blocks",
+    "witness",
+    "witnessed",
     "working_radii",
 ]

@@ -3,7 +3,8 @@
 After Wilson and Latombe (1994), blocking by direction: a part's section, swept along its way,
 meets what is already in place. The section is that of closed rings, so nothing escapes sideways;
 teeth of meshing gears pass each other; bolts and pins have made their holes. Ways across the
-shafts and by hand leave the plane of the section and are not judged.
+shafts and by hand leave the plane of the section: of them only a ring is judged that goes over
+something from the side.
 """
 
 from __future__ import annotations
@@ -151,16 +152,28 @@ def in_the_way(
     still -= moving | set(beside)
     found: list[Meets] = []
     for one in bodies(unit):
-        way = one.drawn.solid.way or shown.way
-        if one.part not in moving or way not in ("rear", "front"):
+        if one.part not in moving:
             continue
-        way = shown.way if one.part in own else way
+        way = shown.way if one.part in own else one.drawn.solid.way or shown.way
         against = [
             other for other in bodies(unit) if other.part in still and _comparable(one, other)
         ]
         if against and way in ("rear", "front"):
             found += _meets(one, against, way, passes)
+        elif way == "outside":
+            found += _threads(one, against)
     return tuple(found)
+
+
+def _threads(one: Body, against: list[Body]) -> Iterator[Meets]:
+    """What passes through a closed ring that comes from the side."""
+    from shapely import Polygon, union_all
+
+    bore = union_all([Polygon(p.outline) for p in one.drawn.pieces if p.role is Role.BEHIND])
+    for other in against:
+        met = _common(bore, other.area) if one.row == other.row else None
+        if met is not None:
+            yield Meets(one.drawn, other.drawn, met)
 
 
 def _meets(one: Body, against: list[Body], way: str, passes_mm: float) -> Iterator[Meets]:

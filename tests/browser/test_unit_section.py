@@ -1,0 +1,89 @@
+"""The unit in section as a screen: names by pointer and keys, and zoom."""
+
+import nbformat
+import pytest
+from nbformat.v4 import new_code_cell, new_notebook
+
+from twoshaft_grader.notebooks.released_cells import cell_digest
+
+SETUP = """\
+from twoshaft.units import load_unit
+unit = load_unit("tarnbeck-b5")"""
+SECTION = """\
+from twoshaft.rigs import unit_section
+unit_section(unit)"""
+FRONT = ".jp-NotebookPanel:not(.lm-mod-hidden)"
+
+
+@pytest.fixture(scope="module")
+def lab(shared_lab):
+    shared_lab.release(cell_digest(source) for source in (SETUP, SECTION))
+    cells = [("setup", SETUP), ("rig", SECTION)]
+    made = new_notebook(
+        cells=[
+            new_code_cell(source, metadata={"tags": [tag], "jupyter": {"source_hidden": True}})
+            for tag, source in cells
+        ],
+        metadata={
+            "kernelspec": {"name": "python3", "display_name": "Python 3", "language": "python"},
+            "twoshaft": {"open": True},
+        },
+    )
+    nbformat.write(made, shared_lab.root / "unit-in-section.ipynb")
+    yield shared_lab
+    shared_lab.close_windows()
+
+
+def opened(lab, wait_until, page=None):
+    page = lab.open_notebook("unit-in-section.ipynb", page, ready=".twoshaft-rig")
+    wait_until(lambda: page.locator(f"{FRONT} .twoshaft-rig").count() == 1)
+    return page, page.locator(f"{FRONT} .twoshaft-rig")
+
+
+def test_every_part_is_named_by_keys_by_the_list_and_by_pointing(lab, wait_until, screenshot):
+    page, rigs = opened(lab, wait_until)
+    rig = rigs.first
+    frame, name = rig.locator(".ts-unit"), rig.locator(".ts-unit-name")
+    frame.scroll_into_view_if_needed()
+    frame.focus()
+    page.keyboard.press("Home")
+    said = [name.inner_text()]
+    parts = rig.locator("select option").count() - 1
+    assert parts == 68
+    for _ in range(parts - 1):
+        page.keyboard.press("ArrowRight")
+        said.append(name.inner_text())
+    assert len(set(said)) == parts
+    assert all("the joint face" in one for one in said)
+    page.keyboard.press("ArrowRight")
+    assert name.inner_text() == said[0]
+    assert rig.locator("svg .tsu-chosen").count() >= 1
+    rig.locator("select").select_option(label="Ring gear")
+    assert name.inner_text().startswith("Ring gear. The differential")
+    screenshot(page, "unit-section")
+    rig.locator('svg [data-solid="output-shaft"]').first.hover()
+    wait_until(lambda: "Output shaft" in rig.locator(".ts-unit-over").inner_text())
+    rig.locator('svg [data-solid="output-shaft"]').first.click()
+    assert name.inner_text().startswith("Output shaft with its gears.")
+    page.keyboard.press("ArrowDown")
+    assert not name.inner_text().startswith("Output shaft with its gears.")
+
+
+def test_zoom_keeps_the_chosen_part_in_view(lab, wait_until):
+    page, rigs = opened(lab, wait_until)
+    rig = rigs.first
+    frame = rig.locator(".ts-unit")
+    frame.scroll_into_view_if_needed()
+    rig.locator("select").select_option(label="Input-shaft nut")
+    frame.focus()
+    before = rig.locator("svg").bounding_box()["width"]
+    for _ in range(3):
+        page.keyboard.press("+")
+    assert rig.locator("svg").bounding_box()["width"] > 2.5 * before
+    part = rig.locator('svg [data-solid="input-nut"]').first.bounding_box()
+    edge = frame.bounding_box()
+    assert edge["x"] <= part["x"] + part["width"] / 2 <= edge["x"] + edge["width"]
+    assert edge["y"] <= part["y"] + part["height"] / 2 <= edge["y"] + edge["height"]
+    for _ in range(3):
+        page.keyboard.press("-")
+    assert rig.locator("svg").bounding_box()["width"] == pytest.approx(before, abs=1)

@@ -22,11 +22,12 @@ STEEL = Material(name="steel", expansion_per_k=11.5e-6, elastic_gpa=207, poisson
 
 @pytest.mark.parametrize(
     ("arrangement", "sign"),
-    # SAE 910799 and EP 0448239 A3 (abstracts): outer rings held by an aluminium case loosen when
-    # warm and tighten when cold; the other way round is geometry.
     [(Arrangement.OUTER_TOGETHER, -1), (Arrangement.INNER_TOGETHER, +1)],
 )
 def test_sign_along_the_shaft(arrangement, sign):
+    """Source: SAE 910799 and EP 0448239 A3 (abstracts): outer rings held by an aluminium case
+    loosen when warm and tighten when cold; the other way round is geometry.
+    """
     row = Rollers.of(angle=Q(15, "deg"), count=17, length=Q(12, "mm"))
     seats = Seats(arrangement, 0.15, 0.15, 0.0, ALUMINIUM, STEEL, 0.01)
     warm = setting_change(seats, row, row, Warm(60, 60, 60, 60))
@@ -37,7 +38,6 @@ def test_sign_along_the_shaft(arrangement, sign):
 
 @pytest.mark.parametrize(
     ("bore", "hot", "growth"),
-    # A maker's table of bore growth from 20 C (mm).
     [
         (25, 75, 0.0150),
         (25, 100, 0.0218),
@@ -50,8 +50,12 @@ def test_sign_along_the_shaft(arrangement, sign):
     ],
 )
 def test_ring_growth(bore, hot, growth):
-    # An inner ring that sits loosely grows freely, its raceway in the proportion of its bore; only
-    # the inner raceways of the two rows then change the setting, by growth / tan(contact angle).
+    """Source: Timken table of bore growth from 20 °C (Scribd 215986287).
+
+    An inner ring that sits loosely grows freely, its raceway in the proportion of its bore;
+    only the inner raceways of the two rows then change the setting, by growth / tan(contact
+    angle).
+    """
     row = Rollers.of(angle=Q(20, "deg"), count=17, length=Q(12, "mm"))
     seats = Seats(Arrangement.OUTER_TOGETHER, 0.1, 0.1, 0.0, STEEL, STEEL, 0.01)
     warm = Warm(case_k=0.0, shaft_k=0.0, outer_ring_k=0.0, inner_ring_k=float(hot - 20))
@@ -61,7 +65,9 @@ def test_ring_growth(bore, hot, growth):
 
 
 def test_radial_counts_by_the_angle():
-    # powertransmission.com (4 Mar 2015): 10 um across is 27.4 um along (angle of about 20.05 deg).
+    """Source: powertransmission.com, 4 March 2015: 10 µm across is 27.4 µm along (angle of
+    about 20.05°).
+    """
     row = Rollers.of(angle=Q(20.05, "deg"), count=17, length=Q(12, "mm"))
     seats = Seats(Arrangement.OUTER_TOGETHER, 0.1, 0.1, 0.0, STEEL, STEEL, 0.01)
     warm = Warm(case_k=0.0, shaft_k=0.0, outer_ring_k=30.0, inner_ring_k=0.0)
@@ -71,8 +77,10 @@ def test_radial_counts_by_the_angle():
 
 
 def test_ring_on_a_solid_shaft():
-    # Marks' Calculations for Machine Design p. 136, ex. 6: R 50, outside 80 mm, 10 um on the radius,
-    # 207 GPa: p = 12.6 MPa. The outside of a ring under p grows by 2 p D d^2 / (E (D^2 - d^2)).
+    """Source: Marks' Calculations for Machine Design, p. 136, example 6: R 50, outside 80 mm,
+    10 µm on the radius, 207 GPa: p = 12.6 MPa. The outside of a ring under p grows by 2 p D d²
+    / (E (D² - d²)).
+    """
     d, outside, pressure, elastic = 0.100, 0.160, 12.6e6, 207e9
     grows = 2 * pressure * outside * d**2 / (elastic * (outside**2 - d**2))
     steel = Material(name="steel", expansion_per_k=11.5e-6, elastic_gpa=207, poisson=0.3)
@@ -80,8 +88,11 @@ def test_ring_on_a_solid_shaft():
 
 
 def test_ring_in_a_steel_case():
-    # Lame for a ring pressed into a case of the same steel: p = I E (D^2-d^2)(Dc^2-D^2) /
-    # (2 D^3 (Dc^2-d^2)) (Shigley 3-57 with one material); the bore shrinks by 2 p d D^2/(E(D^2-d^2)).
+    """Source: Shigley, 9th ed., equation 3-57, for a ring and a case of one steel.
+
+    p = I E (D² - d²)(Dc² - D²) / (2 D³ (Dc² - d²)); the bore shrinks by 2 p d D² / (E (D² -
+    d²)).
+    """
     d, fit, case = 0.05, 0.06, 0.08
     p_e = (fit**2 - d**2) * (case**2 - fit**2) / (2 * fit**3 * (case**2 - d**2))
     shrinks = 2 * p_e * d * fit**2 / (fit**2 - d**2)

@@ -5,7 +5,7 @@ import math
 import numpy as np
 import pytest
 
-from twoshaft.models.bearing import Balls, Pair, Rollers, bearing_torque, load_zone
+from twoshaft.models.bearing import Balls, Rollers, bearing_torque, load_zone
 from twoshaft.models.bearing.life import axial_factor
 from twoshaft.units.quantities import Q
 
@@ -21,7 +21,9 @@ def balls():
 
 
 def test_catalogue_axial_displacement(rollers):
-    # NSK E1102m p. A134, formula recomputed for this sample: 5.383 um; twice the load, x 2^0.9.
+    """Source: NSK catalogue E1102m, p. A134: the formula, recomputed for this sample: 5.383 µm;
+    twice the load, x 2^0.9.
+    """
     one = rollers.axial_displacement_m(1000.0) * 1e6
     assert one == pytest.approx(5.383, rel=1e-3)
     two = rollers.axial_displacement_m(2000.0) * 1e6
@@ -29,14 +31,18 @@ def test_catalogue_axial_displacement(rollers):
 
 
 def test_palmgren_is_the_same(rollers):
-    # Palmgren's line contact dn = 7.7e-5 Q^0.9 / L^0.8 with Q = F / (Z sin a), d = dn / sin a.
+    """Source: Palmgren's line contact, dn = 7.7e-5 Q^0.9 / L^0.8 (from memory), with Q = F / (Z
+    sin a) and d = dn / sin a.
+    """
     sine = math.sin(math.radians(15))
     normal = 7.7e-5 * (1000 / (17 * sine)) ** 0.9 / 12**0.8
     assert rollers.axial_displacement_m(1000.0) * 1e3 == pytest.approx(normal / sine)
 
 
 def test_iso_16281_spring(rollers):
-    # ISO/TS 16281 as in package tribology 0.5.16: Q = 35948 L^(8/9) d^(10/9); 3 % from Palmgren.
+    """Source: ISO/TS 16281 as in the package tribology 0.5.16: Q = 35948 L^(8/9) d^(10/9); 3 %
+    from Palmgren.
+    """
     load_n = 1000 / (17 * math.sin(math.radians(15)))  # 227 N
     iso_mm = (load_n / (35948 * 12 ** (8 / 9))) ** 0.9
     ours_mm = rollers.element_spring * load_n**0.9 * 1e3
@@ -58,14 +64,16 @@ def radial_stiffness_n_m(row, load_n):
 
 
 def test_roller_radial_stiffness():
-    # ross-rotordynamics 2.3, test of its roller bearing: 8 rollers of 30 mm, 30 deg, 500 N.
+    """Source: ross-rotordynamics 2.3, test of its roller bearing: 8 rollers of 30 mm, 30°, 500
+    N.
+    """
     row = Rollers.of(angle=Q(30, "deg"), count=8, length=Q(30, "mm"))
     ours = radial_stiffness_n_m(row, 500.0)
     assert ours == pytest.approx(5.56779444e8, rel=0.03)
 
 
 def test_ball_radial_stiffness():
-    # The same package's ball bearing: 8 balls of 30 mm, 30 deg, 500 N.
+    """Source: ross-rotordynamics 2.3, test of its ball bearing: 8 balls of 30 mm, 30°, 500 N."""
     row = Balls.of(angle=Q(30, "deg"), count=8, diameter=Q(30, "mm"))
     ours = radial_stiffness_n_m(row, 500.0)
     assert ours == pytest.approx(1.00906269e8, rel=0.03)
@@ -75,7 +83,8 @@ def test_ball_radial_stiffness():
     ("quantity", "power"), [("count", 0.9), ("length", 0.8), ("load", 0.1), ("angle", 1.9)]
 )
 def test_roller_stiffness_powers(quantity, power):
-    # The same package's form K = 1e9 n^0.9 l^0.8 F^0.1 cos(a)^1.9.
+    """Source: ross-rotordynamics 2.3, its form K = 1e9 n^0.9 l^0.8 F^0.1 cos(a)^1.9."""
+
     def stiffness(count=16, length=15.0, load=500.0, angle=20.0):
         row = Rollers.of(angle=Q(angle, "deg"), count=count, length=Q(length, "mm"))
         return radial_stiffness_n_m(row, load)
@@ -91,41 +100,11 @@ def test_roller_stiffness_powers(quantity, power):
 
 
 @pytest.mark.parametrize(
-    ("kind", "ratio"),
-    # Theory of opposed springs: 2^(10/9) for lines (derived), 2^1.5 for points (from memory).
-    [("rollers", 2 ** (10 / 9)), ("balls", 2**1.5)],
-)
-def test_unloading_force(kind, ratio, request):
-    row = request.getfixturevalue(kind)
-    pair = Pair.of(row, row)
-    setting_m = pair.interference_m(800.0)
-    assert pair.loads_n(setting_m, 800 * ratio * (1 - 1e-9))[0] > 0
-    assert pair.loads_n(setting_m, 800 * ratio * (1 + 1e-9))[0] == 0
-
-
-def test_unloading_force_in_a_soft_case(rollers):
-    # With a very soft case the pair is a linear one: twice the preload (theory).
-    soft = Pair.of(rollers, rollers, Q(0.05, "N/um"))
-    setting_m = soft.interference_m(800.0)
-    assert soft.loads_n(setting_m, 1600 * (1 - 2e-3))[0] > 0
-    assert soft.loads_n(setting_m, 1600 * (1 + 2e-3))[0] == 0
-
-
-def test_stiffness_of_a_pair(rollers):
-    # Theory: 2 (10/9) F0 / d0 at no outer load; the slope of the balance, over a small push.
-    pair = Pair.of(rollers, rollers)
-    _, right_n = pair.loads_n(pair.interference_m(800.0), 0.8)
-    moved_m = rollers.axial_displacement_m(right_n) - rollers.axial_displacement_m(800.0)
-    wanted = 2 * (10 / 9) * 800 / rollers.axial_displacement_m(800.0)
-    assert 0.8 / moved_m == pytest.approx(wanted, rel=1e-3)
-
-
-@pytest.mark.parametrize(
     ("kind", "axial", "most"),
-    # NSK E728g sec. 5, table 1: half the row loaded.
     [("rollers", 1.260, 4.08), ("balls", 1.216, 4.37)],
 )
 def test_half_loaded_row(kind, axial, most, request):
+    """Source: NSK E728g, section 5, table 1: half the row loaded."""
     row = request.getfixturevalue(kind)
     zone = load_zone(row, Q(1000, "N"))
     force = np.interp(0.5, zone.share, zone.axial_n)
@@ -136,7 +115,7 @@ def test_half_loaded_row(kind, axial, most, request):
 
 
 def test_pure_axial_load_is_shared_evenly(rollers):
-    # NSK E728g sec. 5, equation 6: Q = Fa / (Z sin a).
+    """Source: NSK E728g, section 5, equation 6: Q = Fa / (Z sin a)."""
     zone = load_zone(rollers, Q(100, "N"))
     even = zone.axial_n[-1] / (rollers.count * math.sin(rollers.angle_rad))
     assert zone.most_loaded_n[-1] == pytest.approx(even, rel=6e-3)
@@ -144,14 +123,18 @@ def test_pure_axial_load_is_shared_evenly(rollers):
 
 @pytest.mark.parametrize("angle", [11.0, 14.0, 20.0])
 def test_load_zone_agrees_with_the_axial_factor(angle):
-    # ISO 281: under axial load P = Y Fa with Y = 0.4 cot a; the load zone gives it within 7 %.
+    """Source: ISO 281 (from memory), under axial load P = Y Fa with Y = 0.4 cot a; the load zone gives
+    it within 7 %.
+    """
     row = Rollers.of(angle=Q(angle, "deg"), count=17, length=Q(12, "mm"))
     zone = load_zone(row, Q(100, "N"))
     assert zone.equivalent_n[-1] / zone.axial_n[-1] == pytest.approx(axial_factor(row), rel=0.07)
 
 
 def test_catalogue_turning_torque(rollers):
-    # NSK E1102m pp. A134-A135: M = e mu F cos(b), mu = 0.20; proportional to the preload.
+    """Source: NSK catalogue E1102m, pp. A134-A135: M = e mu F cos(b), mu = 0.20; proportional
+    to the preload.
+    """
     torque = bearing_torque(rollers, Q(1000, "N")).m_as("N*mm")
     arm, half_angle = rollers.rib_arm_m * 1e3, rollers.half_angle_rad
     assert torque == pytest.approx(arm * 0.20 * 1000 * math.cos(half_angle), rel=1e-12)

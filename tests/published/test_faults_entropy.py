@@ -46,6 +46,10 @@ def race(make_unit):
 
 
 def test_entropy_of_the_horse_race(race):
+    """Source: Cover and Thomas, Elements of Information Theory, 2nd ed., example 1.1.2 (from
+    memory): eight horses win with 1/2, 1/4, 1/8, 1/16 and four times 1/64; the entropy is 2
+    bits.
+    """
     seen = {"start": "missing-s00"}
     found = faults.explain(race, seen)
     assert found.doubles == ()  # all leave out the same step: two at once say nothing new
@@ -54,24 +58,10 @@ def test_entropy_of_the_horse_race(race):
 
 
 def test_a_question_of_half_and_half_is_worth_one_bit(race):
-    """The same chapter: to ask whether the favourite won is worth H(1/2) = 1 bit; 3/8 is 0.954."""
+    """Source: Cover and Thomas, Elements of Information Theory, 2nd ed., chapter 2 (from
+    memory): to ask whether the favourite won is worth H(1/2) = 1 bit; 3/8 is 0.954.
+    """
     ranked = {one.check: one for one in faults.next_check(race, {"start": "missing-s00"})}
     assert ranked["first"].bits == pytest.approx(1.0)
     assert ranked["next"].bits == pytest.approx(0.954434, abs=1e-6)
     assert list(ranked) == ["next", "first"]  # twice the minutes for five per cent more
-
-
-def test_odds_of_two_at_once_are_the_product(make_unit):
-    """Independent faults: the odds of both are the product (Bayes's rule, from memory)."""
-    unit = make_unit(
-        6,
-        [(0, 4), (1, 5)],
-        faults={
-            "checks": [leak_check("one", "s04"), leak_check("two", "s05")],
-            "misbuilds": [left_out("a", 0.02, "s00"), left_out("b", 0.05, "s01"),
-                          left_out("both", 0.003, "s00", "s01")],
-        },
-    )  # fmt: skip
-    found = faults.explain(unit, {"one": "missing-s00", "two": "missing-s01"})
-    assert found.sets == (("both",), ("a", "b"))
-    assert found.chances == pytest.approx((0.003 / 0.004, 0.001 / 0.004))

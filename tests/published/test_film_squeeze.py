@@ -11,10 +11,8 @@ from twoshaft.models.film import (
     Kind,
     Land,
     Stroke,
-    bead_to_film,
     find_leaks,
     spread,
-    squeeze_time_strip,
 )
 from twoshaft.models.film.land import fill_polygon
 from twoshaft.units.quantities import Q
@@ -41,24 +39,6 @@ def closing_by_steps(resistance_m3):
         atol=1e-14,
     )
     return run.t_events[0][0]
-
-
-def test_strip():
-    # Long strip 100 x 10 mm (Reynolds; recomputed): 0.49500 s.
-    time = squeeze_time_strip(MU, Q(100, "mm"), Q(10, "mm"), CLAMP, START, END).m_as("s")
-    assert time == pytest.approx(0.49500, rel=1e-4)
-    assert time == pytest.approx(closing_by_steps(100 * 0.1 * 0.01**3), rel=1e-6)
-
-
-@pytest.mark.parametrize(
-    ("diameter", "width", "film"),
-    # pi d^2 / 4 over the width, recomputed (mm).
-    [(2, 12, 0.262), (3, 20, 0.353)],
-)
-def test_bead_to_film(diameter, width, film):
-    assert bead_to_film(Q(diameter, "mm"), Q(width, "mm")).m_as("mm") == pytest.approx(
-        film, abs=5e-4
-    )
 
 
 def frame(**changes):
@@ -92,35 +72,10 @@ def wide_face():
     )
 
 
-def test_volumes_as_laid():
-    # Solid geometry: a dab is a ball, a bead a cylinder, a roller stroke a plate with round ends.
-    bare = Film.bare(Land.of(wide_face()))
-    line = Q([(40.0, 75.0), (140.0, 75.0)], "mm")
-    dab = bare.lay(Stroke.bead(Q([(50.0, 37.0)], "mm"), diameter=Q(6, "mm")))
-    assert dab.laid_m3 * 1e9 == pytest.approx(math.pi / 6 * 6**3, rel=1e-9)
-    bead = bare.lay(Stroke.bead(line, diameter=Q(3, "mm")))
-    assert bead.volume_m3 * 1e9 == pytest.approx(math.pi / 4 * 3**2 * 100, rel=1e-9)
-    roller = bare.lay(Stroke.roller(line, width=Q(12, "mm"), thickness=Q(0.2, "mm")))
-    plate = (12 * 100 + math.pi / 4 * 12**2) * 0.2
-    assert roller.volume_m3 * 1e9 == pytest.approx(plate, rel=2e-3)
-
-
-def test_a_bead_spreads_to_its_film_width():
-    # A long bead of d 2 mm in a gap of 0.262 mm becomes 12 mm wide (volume, as above): the land.
-    land = Land.of(wide_face())
-    film = Film.bare(land).lay(
-        Stroke.bead(Q([(20.0, 75.0), (180.0, 75.0)], "mm"), diameter=Q(2, "mm"))
-    )
-    gap = np.full(land.kind.shape, 0.262e-3)
-    after = spread(land, film.thickness_m, gap).thickness_m
-    middle = np.argmin(np.abs(land.x_m - 0.1))
-    wet = (after[:, middle] > 0.5 * 0.262e-3).sum() * land.pitch_m
-    assert wet == pytest.approx(12e-3, abs=2 * land.pitch_m)
-
-
 def test_surplus_of_a_dab_makes_a_disc():
-    # Hele-Shaw flow from a point fills a disc: V = pi R^2 gap (exact for the divisible sandpile,
-    # Levine and Peres 2009).
+    """Source: Levine and Peres 2009: the divisible sandpile from a point fills a disc; so does
+    Hele-Shaw flow, V = pi R² gap.
+    """
     land = Land.of(
         frame(
             outline=[(0, 0), (100, 0), (100, 75), (0, 75)],
@@ -145,7 +100,9 @@ def test_surplus_of_a_dab_makes_a_disc():
 
 @pytest.mark.parametrize("density", [0.35, 0.5, 0.6, 0.7, 0.9])
 def test_leak_search_against_a_graph_library(density):
-    # networkx: a way exists iff the grid graph of what does not seal joins inside and outside.
+    """Source: networkx 3.6: a way exists iff the grid graph of what does not seal joins inside
+    and outside.
+    """
     land = Land.of(
         frame(
             holes=[
@@ -190,7 +147,7 @@ def test_leak_search_against_a_graph_library(density):
 
 
 def test_polygon_fill_against_shapely():
-    # shapely's contains on cell centres.
+    """Source: shapely 2.2, contains_xy on cell centres."""
     shapely = pytest.importorskip("shapely")
     polygon = np.array([(3.1, 2.2), (36.3, 5.1), (30.2, 28.4), (20.1, 14.3), (6.7, 27.2)])
     x, y = np.arange(41) * 1.0, np.arange(31) * 1.0

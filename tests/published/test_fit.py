@@ -21,6 +21,7 @@ ISO_286 = [
 
 @pytest.mark.parametrize("size, grades, positions", ISO_286)
 def test_grades_and_positions_iso_286(size, grades, positions):
+    """Source: ISO 286 as in pressfit 0.1.0 and isofits 1.0, two independent tables that agree."""
     got = [fit.tolerance_um(Q(size, "mm"), g) for g in (5, 6, 7, 8)]
     assert got == list(grades)
     for letter, below in zip("kmnprs", positions, strict=True):
@@ -48,12 +49,16 @@ def test_grades_and_positions_iso_286(size, grades, positions):
     ],
 )
 def test_limits_iso_286(size, code, upper, lower):
+    """Source: ISO 286 as printed or coded elsewhere, by the mark at each row: melib's
+    docstring, pressfit 0.1.0 and isofits 1.0, Shigley, 9th ed., p. 398.
+    """
     zone = fit.zone(Q(size, "mm"), code)
     assert (zone.upper_um, zone.lower_um) == (upper, lower)
 
 
 def test_fit_in_inches():
-    """Shigley p. 398: 2 in H7/s6: hole 2.0000 to 2.0010, shaft 2.0017 to 2.0023 in.
+    """Source: Shigley, 9th ed., p. 398: 2 in H7/s6: hole 2.0000 to 2.0010, shaft 2.0017 to
+    2.0023 in.
 
     The book takes 2 in from the range up to 50 mm and rounds to ten-thousandths.
     """
@@ -64,6 +69,7 @@ def test_fit_in_inches():
 
 
 def test_interference_of_50_h7_p6():
+    """Source: ISO 286 limits of 50 H7, p6 and k6 in pressfit 0.1.0 and isofits 1.0."""
     got = fit.fit(Q(50, "mm"), "H7/p6")
     assert (got.least_um, got.most_um, got.kind) == (1, 42, "interference")
     assert fit.fit(Q(50, "mm"), "H7/k6").kind == "transition"
@@ -73,20 +79,26 @@ BOOK_STEEL = fit.Material("steel of the book", 207e9, 0.292, 11.5e-6, 400e6)
 
 
 def test_lame_marks_calculations():
-    """Marks' Calculations, p. 136, example 6: solid shaft R 50, hub 80 mm, radial 10 µm: 12.6 MPa."""
+    """Source: Marks' Calculations for Machine Design, p. 136, example 6: solid shaft R 50, hub
+    80 mm, radial 10 µm: 12.6 MPa.
+    """
     pair = fit.Pair.of(Q(100, "mm"), Q(160, "mm"), hub=BOOK_STEEL, shaft=BOOK_STEEL)
     assert fit.pressure(Q(20, "um"), pair).m_as("MPa") == pytest.approx(12.6, rel=2e-3)
 
 
 def test_lame_marks_calculations_us():
-    """The same in US units: 2 in, 3 in, 0.0005 in, 30e6 psi: 2100 psi (0.56 rounded)."""
+    """Source: Marks' Calculations for Machine Design, p. 136, example 6 in US units: 2 in, 3
+    in, 0.0005 in, 30e6 psi: 2100 psi (0.56 rounded).
+    """
     steel = fit.Material("steel", 30e6 * 6894.757, 0.3, 11.5e-6, 400e6)
     pair = fit.Pair.of(Q(4, "inch"), Q(6, "inch"), hub=steel, shaft=steel)
     assert fit.pressure(Q(0.001, "inch"), pair).m_as("psi") == pytest.approx(2100, rel=1e-2)
 
 
 def test_lame_different_materials_by_compatibility():
-    """Shigley eq. 3-56: the radial moves of the two surfaces (worked apart) add up to delta/2."""
+    """Source: Shigley, 9th ed., equation 3-56: the radial moves of the two surfaces (worked
+    apart) add up to delta/2.
+    """
     pair = fit.Pair.of(Q(40, "mm"), Q(70, "mm"), Q(15, "mm"), fit.CAST_ALUMINIUM, fit.STEEL)
     p = fit.pressure(Q(50, "um"), pair).m_as("Pa")
     r, ro, ri = 0.020, 0.035, 0.0075
@@ -96,48 +108,11 @@ def test_lame_different_materials_by_compatibility():
     assert hub_out + shaft_in == pytest.approx(25e-6, rel=1e-12)
 
 
-@pytest.mark.parametrize("um, mpa", [(42, 65.2), (1, 1.55)])
-def test_50_h7_p6_on_a_hub_of_100(um, mpa):
-    """Derived: solid steel shaft, steel hub 100 mm, 207 GPa."""
-    pair = fit.Pair.of(Q(50, "mm"), Q(100, "mm"), hub=BOOK_STEEL, shaft=BOOK_STEEL)
-    assert fit.pressure(Q(um, "um"), pair).m_as("MPa") == pytest.approx(mpa, rel=2e-3)
-    if um == 42:
-        force = fit.press_force(Q(um, "um"), pair, Q(40, "mm"), 0.15)
-        assert force.m_as("kN") == pytest.approx(61.5, rel=2e-3)
-        torque = fit.torque_capacity(Q(um, "um"), pair, Q(40, "mm"), 0.15)
-        assert torque.m_as("N*m") == pytest.approx(61.5e3 * 0.025, rel=2e-3)
-
-
-def test_thin_ring_hoop_stress():
-    """Boiler formula (textbook): a thin ring on a solid shaft has hoop stress p d/(2 t)."""
-    pair = fit.Pair.of(Q(100, "mm"), Q(104, "mm"))
-    p = fit.pressure(Q(20, "um"), pair).m_as("Pa")
-    got = fit.stresses(Q(20, "um"), pair)
-    assert got.hub_hoop_pa == pytest.approx(p * 0.102 / (2 * 0.002), rel=2e-3)
-
-
-def test_hub_stress():
-    """Lamé, largest shear (textbook): hoop plus pressure at the bore is 2 p D²/(D² - d²)."""
-    pair = fit.Pair.of(Q(50, "mm"), Q(80, "mm"))
-    p = fit.pressure(Q(20, "um"), pair).m_as("Pa")
-    got = fit.stresses(Q(20, "um"), pair)
-    assert got.hub_equivalent_pa == pytest.approx(2 * p * 80**2 / (80**2 - 50**2), rel=1e-12)
-
-
-def test_solid_and_hollow_shaft_stress():
-    """Lamé: a bored shaft has twice the pressure over its wall's share at the bore."""
-    bored = fit.Pair.of(Q(40, "mm"), Q(70, "mm"), Q(20, "mm"))
-    p = fit.pressure(Q(20, "um"), bored).m_as("Pa")
-    assert fit.stresses(Q(20, "um"), bored).shaft_equivalent_pa == pytest.approx(
-        2 * p * 40**2 / (40**2 - 20**2), rel=1e-12
-    )
-
-
 @pytest.mark.parametrize(
     "bore, rows", [(25, (15.0, 21.8, 28.6, 35.5)), (100, (60.0, 87.3, 114.5, 141.8))]
 )
 def test_bearing_bore_growth(bore, rows):
-    """A bearing maker's table (Timken steel), from 20 °C to 75, 100, 125 and 150 °C [µm]."""
+    """Source: Timken table (Scribd 215986287), from 20 °C to 75, 100, 125 and 150 °C [µm]."""
     alpha = Q(fit.BEARING_STEEL.expansion_per_k, "1/K")
     for celsius, um in zip((75, 100, 125, 150), rows, strict=True):
         got = fit.growth(Q(bore, "mm"), alpha, Q(celsius - 20, "delta_degC"))
@@ -145,7 +120,9 @@ def test_bearing_bore_growth(bore, rows):
 
 
 def test_heating_of_a_120_mm_bearing():
-    """A bearing maker's mounting page: 120 mm, n6 up to 65 µm: room + 50 K, handled at + 70 to 80."""
+    """Source: hchbearing's page on mounting: 120 mm, n6 up to 65 µm: room + 50 K, handled at +
+    70 to 80.
+    """
     got = fit.warm_to_assemble(
         Q(65, "um"), Q(120, "mm"), Q(11.5e-6, "1/K"), Q(120, "degC"), handling=Q(25, "delta_degC")
     )
@@ -153,15 +130,8 @@ def test_heating_of_a_120_mm_bearing():
     assert 70 * 0.97 <= got.heat_to_c - 20 <= 80 and got.possible
 
 
-def test_sealed_bearing_may_not_get_that_hot():
-    """Trade practice (from memory): 120 °C for open bearings, 80 °C for sealed ones."""
-    args = (Q(65, "um"), Q(120, "mm"), Q(11.5e-6, "1/K"))
-    assert fit.warm_to_assemble(*args, Q(fit.BEARING_LIMIT_C, "degC")).possible
-    assert not fit.warm_to_assemble(*args, Q(fit.SEALED_LIMIT_C, "degC")).possible
-
-
 def test_cooled_shaft_formula():
-    """eng-calculations page: interference + play <= [(Ta - Ts) a_s + (Th - Ta) a_h] D."""
+    """Source: eng-calculations page: interference + play <= [(Ta - Ts) a_s + (Th - Ta) a_h] D."""
     d, a_s, a_h = 60.0, 11.5e-6, 21.5e-6
     got = fit.warm_to_assemble(
         Q(120, "um"),
@@ -176,39 +146,45 @@ def test_cooled_shaft_formula():
     assert ((20 - -40) * a_s + (got.free_c - 20) * a_h) * d * 1e3 == pytest.approx(120, rel=1e-9)
 
 
-# ISO 8752 (vogelsang and torqbolt tables): nominal, free diameter, double shear spring steel [kN].
+# Nominal, free diameter, double shear of spring steel [kN], hole H12 (of 4.5 worked out).
 ISO_8752 = [
-    (3, 3.3, 3.5, 6.32),
-    (3.5, 3.8, 4.0, 9.06),
-    (4, 4.4, 4.6, 11.24),
-    (4.5, 4.9, 5.1, 15.36),
-    (5, 5.4, 5.6, 17.54),
-    (6, 6.4, 6.7, 26.04),
-    (8, 8.5, 8.8, 42.76),
+    (3, 3.3, 3.5, 6.32, 3.1),
+    (3.5, 3.8, 4.0, 9.06, 3.62),
+    (4, 4.4, 4.6, 11.24, 4.12),
+    (4.5, 4.9, 5.1, 15.36, 4.62),
+    (5, 5.4, 5.6, 17.54, 5.12),
+    (6, 6.4, 6.7, 26.04, 6.12),
+    (8, 8.5, 8.8, 42.76, 8.15),
 ]
 
 
-@pytest.mark.parametrize("size, low, high, shear", ISO_8752)
-def test_spring_pins_iso_8752(size, low, high, shear):
+@pytest.mark.parametrize("size, low, high, shear, hole", ISO_8752)
+def test_spring_pins_iso_8752(size, low, high, shear, hole):
+    """Source: ISO 8752 as in the tables of vogelsang and torqbolt, which agree; holes in torqbolt's."""
     pin = fit.spring_pin(Q(size, "mm"))
     assert pin.free_mm == (low, high)
+    assert pin.hole_mm == (size, hole)
     assert pin.shear_load().m_as("kN") == shear and pin.shear_load(1).m_as("kN") == shear / 2
+    # The thinnest pin is still closed, by a twenty-fifth or more, in the widest hole.
+    assert pin.free_mm[0] / pin.hole_mm[1] >= 1.04
     # The sheet metal shears at a plausible stress over its ring (hole closed): 500 to 1200 MPa.
     ring = math.pi * (size - pin.wall_mm) * pin.wall_mm
     assert 500 < shear * 1e3 / 2 / ring < 1200
 
 
 def test_nested_pins_fit_in_each_other():
-    """torqbolt's pairs: the inner pin's nominal size is the outer's size less its two walls."""
+    """Source: torqbolt's pairs of ISO 8752 pins: the inner pin's nominal size is the outer's
+    less its two walls.
+    """
     for outer, inner in fit.NESTED:
         wall = fit.spring_pin(Q(outer, "mm")).wall_mm
         assert inner <= outer - 2 * wall + 0.1
 
 
 def test_taper_pin_iso_2339():
-    """ISO 2339: 1:50, nominal size at the small end; 6 x 40 has 6.8 mm; half angle 0.573 degrees."""
+    """Source: ISO 2339 (copy with IS 6688): 1:50, nominal size at the small end; 6 x 40 has 6.8
+    mm; half angle 0.573°.
+    """
     pin = fit.TaperPin(6e-3, 40e-3)
     assert pin.large.m_as("mm") == pytest.approx(6.8, abs=1e-12)
     assert pin.half_angle.m_as("degree") == pytest.approx(0.573, abs=5e-4)
-    # Common practice, no source: home means about 1 mm proud, that is 0.02 mm under the large end.
-    assert pin.stands_proud(Q(6.78, "mm")).m_as("mm") == pytest.approx(1.0, abs=1e-9)

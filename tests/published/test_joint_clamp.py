@@ -32,6 +32,10 @@ THREADS = [
 
 @pytest.mark.parametrize("name, d2, d3, minor, area", THREADS)
 def test_thread_geometry_iso_724(name, d2, d3, minor, area):
+    """Source: ISO 724 basic profile; stress areas of ISO 898-1, coarse rows as on four trade
+    pages (engineeringtoolbox.com and others), fine rows from memory, M24x1.5 and M28x1.5 worked
+    out.
+    """
     thread = joint.Thread.named(name)
     assert thread.d2_m * 1e3 == pytest.approx(d2, abs=6e-4)
     assert thread.d3_m * 1e3 == pytest.approx(d3, abs=6e-4)
@@ -54,7 +58,7 @@ def test_thread_geometry_iso_724(name, d2, d3, minor, area):
     ],
 )
 def test_root_diameter_behind_waist_shanks(name, waist):
-    """GE Bolt Mike manual, p. 31: a waist shank has 0.9 of the root diameter d3."""
+    """Source: GE Bolt Mike manual, p. 31: a waist shank has 0.9 of the root diameter d3."""
     assert joint.Thread.named(name).d3_m * 1e3 * 0.9 == pytest.approx(waist, abs=0.01)
 
 
@@ -78,6 +82,9 @@ BREAKING = [
 
 @pytest.mark.parametrize("stress, rows", [("proof_pa", PROOF), ("tensile_pa", BREAKING)])
 def test_proof_and_breaking_loads_iso_898(stress, rows):
+    """Source: EN ISO 898-1 as printed by Optimas (proof) and on two trade pages, usefastener
+    and slsbearings.
+    """
     for name, *loads in rows:
         thread = joint.Thread.named(name)
         for steel, load in zip(("8.8", "9.8", "10.9"), loads, strict=True):
@@ -89,7 +96,9 @@ def test_proof_and_breaking_loads_iso_898(stress, rows):
 
 
 def test_strength_classes_iso_898():
-    """me_toolbox bolt table, melib materials (Mott table 19-3) and pyflange agree on these."""
+    """Source: ISO 898-1 in me_toolbox's bolt table, melib's materials (Mott, table 19-3) and
+    pyflange: they agree.
+    """
     rows = {
         ("8.8", 12): (580, 640, 800),
         ("8.8", 16): (580, 640, 800),
@@ -138,7 +147,11 @@ def _cells():
 
 @pytest.mark.parametrize("name, steel, mu, force, torque", list(_cells()))
 def test_assembly_table_vdi_2230(name, steel, mu, force, torque):
-    """Preload within 0.5 % (and half the last printed digit), torque within 1.5 %."""
+    """Source: VDI 2230:2001, fine threads in the mastik catalogue, p. 685; coarse rows from
+    memory.
+
+    Preload within 0.5 % (and half the last printed digit), torque within 1.5 %.
+    """
     thread = joint.Thread.named(name)
     seat = joint.Seat.hexagon(thread)
     strong = joint.strength(steel, Q(thread.d_m, "m"))
@@ -150,20 +163,24 @@ def test_assembly_table_vdi_2230(name, steel, mu, force, torque):
 
 
 def test_largest_and_smallest_preload_of_a_tightening_factor():
-    """Bossard reference values: M12 8.8, mu 0.14: 41.9 kN and 41.9/1.8 = 23.3 kN."""
+    """Source: Bossard, how to use reference values: M12 8.8, mu 0.14: 41.9 kN and 41.9/1.8 =
+    23.3 kN.
+    """
     thread = joint.Thread.named("M12")
     most = joint.assembly_preload(thread, joint.strength("8.8", Q(12, "mm")), 0.14).m_as("kN")
     assert most == pytest.approx(41.9, rel=5e-3) and most / 1.8 == pytest.approx(23.3, rel=5e-3)
 
 
 def test_short_form_shigley_example_8_3():
-    """Shigley, 9th ed., p. 439: 3/4-16 UNF, 25 kip, K 0.2: 3750 lbf·in."""
+    """Source: Shigley, 9th ed., p. 439, example 8-3: 3/4-16 UNF, 25 kip, K 0.2: 3750 lbf·in."""
     got = joint.clamp_short(Q(3750, "lbf*inch"), 0.2, Q(0.75, "inch"))
     assert got.m_as("kip") == pytest.approx(25, rel=1e-9)
 
 
 def test_short_form_mott_example_19_1():
-    """Mott, example 19.1: 3/8-16, 4000 lbf, K 0.15: 225 lbf·in; 63 750 psi needs 0.0627 in²."""
+    """Source: Mott, example 19.1: 3/8-16, 4000 lbf, K 0.15: 225 lbf·in; 63 750 psi needs 0.0627
+    in².
+    """
     got = joint.clamp_short(Q(225, "lbf*inch"), 0.15, Q(0.375, "inch"))
     assert got.m_as("lbf") == pytest.approx(4000, rel=1e-9)
 
@@ -172,13 +189,15 @@ def test_short_form_mott_example_19_1():
     "k, torque", [(0.3, 72.7), (0.25, 60.6), (0.2, 48.5), (0.15, 36.3), (0.1, 24.2)]
 )
 def test_short_form_number_ten_screw(k, torque):
-    """Mechanical Fastening, Joining and Assembly, p. 85: 0.190 in, 1275 lbf."""
+    """Source: Mechanical Fastening, Joining and Assembly, p. 85: 0.190 in, 1275 lbf."""
     got = joint.clamp_short(Q(torque, "lbf*inch"), k, Q(0.190, "inch")).m_as("lbf")
     assert got == pytest.approx(1275, abs=0.1 / (k * 0.190))  # printed to 0.1 lbf·in
 
 
 def test_short_form_m12_at_seventy_percent_of_proof():
-    """aionlinecalculator page: As 84.3, 580 MPa, 70 %: 34.2 kN; 82 N·m; K 0.15: 45, 0.3: 23 kN."""
+    """Source: aionlinecalculator page: As 84.3, 580 MPa, 70 %: 34.2 kN; 82 N·m; K 0.15: 45,
+    0.3: 23 kN.
+    """
     thread, steel = joint.Thread.named("M12"), joint.strength("8.8", Q(12, "mm"))
     assert 0.7 * thread.stress_area_m2 * steel.proof_pa / 1e3 == pytest.approx(34.2, rel=5e-3)
     torque = Q(82, "N*m")
@@ -189,7 +208,9 @@ def test_short_form_m12_at_seventy_percent_of_proof():
 
 @pytest.mark.parametrize("name", ["M6", "M8", "M10", "M12"])
 def test_nut_factor_is_about_a_fifth_at_friction_0_15(name):
-    """Shigley p. 438: with f = fc = 0.15 K is about 0.20 for any size (collar 1.25 d)."""
+    """Source: Shigley, 9th ed., p. 438: with f = fc = 0.15 K is about 0.20 for any size (collar
+    1.25 d).
+    """
     thread = joint.Thread.named(name)
     # Shigley's collar: mean diameter 1.25 d.
     collar = joint.Seat(1.5 * thread.d_m, 1.0 * thread.d_m)
@@ -200,7 +221,9 @@ def test_nut_factor_is_about_a_fifth_at_friction_0_15(name):
     "name, k", [("M6", 0.1991), ("M8", 0.1979), ("M10", 0.1972), ("M12", 0.1967)]
 )
 def test_nut_factor_against_the_power_screw_form(name, k):
-    """Shigley eq. 8-26 with dm = (d + dr)/2; its tan(l + rho) is what the long form linearises."""
+    """Source: Shigley, 9th ed., equation 8-26 with dm = (d + dr)/2; its tan(l + rho) is what
+    the long form linearises.
+    """
     thread = joint.Thread.named(name)
     d, p, dm = thread.d_m, thread.pitch_m, (thread.d_m + thread.d3_m) / 2
     lead, flank = math.atan(p / (math.pi * dm)), 1 / math.cos(math.radians(30))
@@ -212,7 +235,9 @@ def test_nut_factor_against_the_power_screw_form(name, k):
 
 
 def test_useful_share_of_the_torque():
-    """monsterbolts page: about half the torque goes under the head, 40 % in the thread, 10 % clamps."""
+    """Source: monsterbolts page: about 50 % of the torque goes under the head, 40 % in the
+    thread, 10 % clamps.
+    """
     thread = joint.Thread.named("M10")
     shares = joint.torque_shares(thread, joint.Seat.hexagon(thread), 0.12, 0.12)
     assert 0.08 < shares.pitch < 0.15
@@ -222,7 +247,9 @@ def test_useful_share_of_the_torque():
 
 
 def test_locker_needs_the_torque_of_its_own_nut_factor():
-    """ "Torque-Tension Equation" sheet: K 0.17 dry, 0.14 with locker: torque times 0.14/0.17."""
+    """Source: "Torque-Tension Equation" sheet (Scribd): K 0.17 dry, 0.14 with locker: torque
+    times 0.14/0.17.
+    """
     thread = joint.Thread.named("M10")
     seat = joint.Seat.hexagon(thread)
 
@@ -241,7 +268,9 @@ def test_locker_needs_the_torque_of_its_own_nut_factor():
 
 
 def test_scatter_of_the_states_lies_in_the_published_bands():
-    """NASA NSTS 08307 (docsbay table): torque wrench 35 % dry, 25 % lubricated, as F(1 ± G)."""
+    """Source: NASA NSTS 08307 (docsbay table): torque wrench 35 % dry, 25 % lubricated, as F(1
+    ± G).
+    """
     thread = joint.Thread.named("M8")
     seat = joint.Seat.hexagon(thread)
     for name, most in (("dry", 0.35), ("oiled", 0.36)):

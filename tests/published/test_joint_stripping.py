@@ -19,7 +19,8 @@ def engagement_mm(load_n, thread, shear_mpa, limits):
 
 
 def test_bolt_10_9_in_soft_aluminium():
-    """Handbook example, doi 10.1201/9781482273786-99: 1200 MPa x 58 mm², tau 130 MPa: 21.6 mm.
+    """Source: Handbook example, doi 10.1201/9781482273786-99: 1200 MPa x 58 mm², tau 130 MPa:
+    21.6 mm.
 
     It uses 9.968 mm for the bolt's diameter and 9.206 mm for the hole's pitch diameter.
     """
@@ -29,7 +30,7 @@ def test_bolt_10_9_in_soft_aluminium():
 
 
 def test_bolt_8_8_in_6061():
-    """machinecalcs worked example: M10x1.5 at 830 MPa in 310 MPa aluminium, 0.6: 9.4 mm."""
+    """Source: machinecalcs worked example: M10x1.5 at 830 MPa in 310 MPa aluminium, 0.6: 9.4 mm."""
     m10 = joint.Thread.named("M10")
     limits = ThreadLimits(m10.d_m, m10.d2_m, m10.d2_m, m10.minor_m)
     assert engagement_mm(830 * 58.0, m10, 0.6 * 310, limits) == pytest.approx(9.4, rel=5e-3)
@@ -40,7 +41,9 @@ def test_bolt_8_8_in_6061():
     [("M6", 16.50, 12.61), ("M8", 21.99, 16.94), ("M10", 27.49, 21.27), ("M12", 32.99, 25.60)],
 )
 def test_shear_area_of_each_millimetre(name, exact, simple):
-    """Basic profile (derived); the simplified 0.75 pi E of screw_thread_lib stays below it."""
+    """Source: screw_thread_lib 0.0.6, its simplified 0.75 pi E, below the exact area of the
+    basic profile (which is worked out here from FED-STD-H28/2B's formula).
+    """
     t = joint.Thread.named(name)
     got = joint.shear_area_hole(Q(1, "mm"), Q(t.pitch_m, "m"), Q(t.d_m, "m"), Q(t.d2_m, "m"))
     assert got.m_as("mm**2") == pytest.approx(exact, rel=1e-3)
@@ -61,6 +64,7 @@ ASME_B1_13 = {
 
 @pytest.mark.parametrize("name", ASME_B1_13)
 def test_tolerances_6g_6h(name):
+    """Source: ASME B1.13-2005, appendix, as carried by screw_thread_lib 0.0.6."""
     got = joint.limits_6g6h(joint.Thread.named(name))
     values = (
         got.bolt_major_min_m,
@@ -72,7 +76,7 @@ def test_tolerances_6g_6h(name):
 
 
 def test_hole_pitch_diameter_of_m10():
-    """The handbook example above takes 9.206 mm for M10."""
+    """Source: Handbook example, doi 10.1201/9781482273786-99, takes 9.206 mm for M10."""
     got = joint.limits_6g6h(joint.Thread.named("M10")).hole_pitch_max_m
     assert got * 1e3 == pytest.approx(9.206, abs=1e-3)
 
@@ -81,10 +85,11 @@ def test_hole_pitch_diameter_of_m10():
     "ratio, c1", [(1.4, 0.75), (1.5, 0.84), (1.6, 0.91), (1.7, 0.96), (1.9, 1.0), (3, 1.0)]
 )
 def test_boss_factor(ratio, c1):
-    """C1 = -(s/D)² + 3.8 s/D - 2.61, VDI 2230 and Alexander 1977 (from memory); 1 for thick bosses.
+    """Source: VDI 2230 and Alexander 1977 (from memory): C1 = -(s/D)² + 3.8 s/D - 2.61; 1 for
+    thick bosses.
 
-    screw_thread_lib has 2.6, for ISO/TR 16224: 0.01 more. At 1.9, where the method's range ends,
-    only 2.61 gives the 1 that thick bosses have.
+    screw_thread_lib has 2.6, for ISO/TR 16224: 0.01 more. At 1.9, where the method's range
+    ends, only 2.61 gives the 1 that thick bosses have.
     """
     assert joint.boss_factor(ratio) == pytest.approx(c1, abs=1e-9)
     just_below = joint.boss_factor(1.9 - 1e-9)
@@ -96,12 +101,12 @@ def test_boss_factor(ratio, c1):
     [(0.4, 0.897, 1.0553), (0.7, 0.897, 0.9918), (1.5, 1.1043, 0.897), (2.0, 1.1668, 0.897)],
 )
 def test_bending_factors(ratio, c2, c3):
-    """ISO/TR 16224 polynomials, as in screw_thread_lib, worked by hand."""
+    """Source: ISO/TR 16224 polynomials as in screw_thread_lib 0.0.6, worked by hand."""
     assert joint.bending_factors(ratio) == pytest.approx((c2, c3), abs=6e-4)
 
 
 def test_two_diameters_in_aluminium_are_enough():
-    """Kohler KG80R manual, p. 51: at least two diameters of engagement in aluminium."""
+    """Source: Kohler KG80R manual, p. 51: at least two diameters of engagement in aluminium."""
     m8 = joint.Thread.named("M8")
     steel = joint.strength("8.8", Q(8, "mm"))
     limits = joint.limits_6g6h(m8)

@@ -1,9 +1,4 @@
-"""The lifting equation against published figures.
-
-Sources: NIOSH publication 94-110. The load constant (23 kg, 51 lb), the index and the frequency
-table are quoted in public texts and were seen there; the printed multiplier tables (two decimals)
-and the worked limit of 14.4 kg are from memory.
-"""
+"""The lifting equation against published figures."""
 
 import pytest
 
@@ -16,12 +11,18 @@ def cm(value):
 
 
 def test_the_easiest_lift_is_the_load_constant_of_51_lb():
+    """Source: NIOSH publication 94-110 (1994), the revised lifting equation: load constant 23
+    kg, 51 lb (quoted in public texts and seen there).
+    """
     easiest = lifting.Lift(cm(25), cm(75), cm(25), Q(0, "degree"), 0.2, "good")
     assert easiest.limit().m_as("kg") == pytest.approx(23.0)
     assert easiest.limit().m_as("lb") == pytest.approx(51, abs=0.5)  # printed as a whole pound
 
 
 def test_reach_40_height_75_travel_25_leave_14_4_kg():
+    """Source: NIOSH publication 94-110 (1994), the revised lifting equation; this limit from
+    memory.
+    """
     lift = lifting.Lift(cm(40), cm(75), cm(25), Q(0, "degree"), 0.2, "good")
     assert lift.limit().m_as("kg") == pytest.approx(14.4, abs=0.05)
 
@@ -30,6 +31,9 @@ def test_reach_40_height_75_travel_25_leave_14_4_kg():
     ("reach", "printed"), [(25, 1.00), (28, 0.89), (30, 0.83), (40, 0.63), (50, 0.50), (63, 0.40)]
 )
 def test_table_of_reach(reach, printed):
+    """Source: NIOSH publication 94-110 (1994), the revised lifting equation, table 1 (from
+    memory).
+    """
     assert lifting.reach_multiplier(cm(reach)) == pytest.approx(printed, abs=0.0051)
 
 
@@ -38,6 +42,9 @@ def test_table_of_reach(reach, printed):
     [(0, 0.78), (30, 0.87), (50, 0.93), (75, 1.00), (100, 0.93), (150, 0.78), (175, 0.70)],
 )
 def test_table_of_height(height, printed):
+    """Source: NIOSH publication 94-110 (1994), the revised lifting equation, table 2 (from
+    memory).
+    """
     assert lifting.height_multiplier(cm(height)) == pytest.approx(printed, abs=0.0051)
 
 
@@ -45,6 +52,9 @@ def test_table_of_height(height, printed):
     ("travel", "printed"), [(25, 1.00), (40, 0.93), (70, 0.88), (100, 0.87), (175, 0.85)]
 )
 def test_table_of_travel(travel, printed):
+    """Source: NIOSH publication 94-110 (1994), the revised lifting equation, table 3 (from
+    memory).
+    """
     assert lifting.travel_multiplier(cm(travel)) == pytest.approx(printed, abs=0.0051)
 
 
@@ -52,6 +62,9 @@ def test_table_of_travel(travel, printed):
     ("twist", "printed"), [(0, 1.00), (15, 0.95), (30, 0.90), (60, 0.81), (90, 0.71), (135, 0.57)]
 )
 def test_table_of_twist(twist, printed):
+    """Source: NIOSH publication 94-110 (1994), the revised lifting equation, table 4 (from
+    memory).
+    """
     assert lifting.twist_multiplier(Q(twist, "degree")) == pytest.approx(printed, abs=0.0051)
 
 
@@ -60,10 +73,16 @@ def test_table_of_twist(twist, printed):
     [(0.2, 1.0), (0.5, 0.97), (1, 0.94), (2, 0.91), (3, 0.88), (4, 0.84), (5, 0.80)],
 )
 def test_table_of_frequency_for_an_hour_at_most(rate, printed):
+    """Source: NIOSH publication 94-110 (1994), the revised lifting equation, table 5 (quoted in
+    public texts and seen there).
+    """
     assert lifting.frequency_multiplier(rate) == printed
 
 
 def test_risk_rises_above_1_and_is_high_above_3():
+    """Source: NIOSH publication 94-110 (1994), the revised lifting equation, on the lifting
+    index 1 and 3 (quoted in public texts and seen there).
+    """
     assert [lifting.risk(x) for x in (0.5, 1.0, 1.01, 3.0, 3.01)] == [
         "low",
         "low",

@@ -36,16 +36,21 @@ def fence(n):
 
 @pytest.mark.parametrize(("n", "expected"), list(enumerate([1, 1, 2, 48, 1680384])))
 def test_boolean_lattices(count, n, expected):
-    # OEIS A046873 (oeis.org/A046873); 48 and 1680384 also by brute force. One circulating web
-    # page prints 46 for n = 3; OEIS and brute force say 48.
+    """Source: OEIS A046873 (oeis.org/A046873); 48 and 1680384 also by brute force.
+
+    One circulating web page prints 46 for n = 3; OEIS and brute force say 48.
+    """
     result = count(*boolean(n))
     assert result.exact
     assert result.value == expected
 
 
 def test_boolean_lattice_of_five(count):
-    # OEIS A046873, a(5), from memory. The lattice has 7581 down-sets (Dedekind number, OEIS
-    # A000372, from memory), well within the budget.
+    """Source: OEIS A046873, a(5), from memory.
+
+    The lattice has 7581 down-sets (Dedekind number, OEIS A000372, from memory), well within the
+    budget.
+    """
     assert count(*boolean(5)).value == 14807804035657359360
 
 
@@ -54,32 +59,37 @@ def test_boolean_lattice_of_five(count):
     list(enumerate([1, 1, 1, 2, 5, 16, 61, 272, 1385, 7936, 50521, 353792, 2702765])),
 )
 def test_fences(count, n, expected):
-    # OEIS A000111, zig-zag numbers; also sympy.functions.andre.
+    """Source: OEIS A000111, zig-zag numbers; also sympy.functions.andre."""
     if n:
         assert count(*fence(n)).value == expected
 
 
 @pytest.mark.parametrize("n", range(1, 12))
 def test_two_by_n_grids_are_catalan(count, n):
-    # OEIS A000108: C(2n, n) / (n + 1).
+    """Source: OEIS A000108: C(2n, n) / (n + 1)."""
     assert count(*grid(2, n)).value == math.comb(2 * n, n) // (n + 1)
 
 
 @pytest.mark.parametrize(("rows", "columns", "expected"), [(3, 3, 42), (3, 4, 462), (4, 4, 24024)])
 def test_grids_are_standard_young_tableaux(count, rows, columns, expected):
-    # Hook-length formula for rectangular Young tableaux (Frame, Robinson, Thrall 1954, from
-    # memory); the values also by brute force.
+    """Source: Hook-length formula for rectangular Young tableaux (Frame, Robinson, Thrall 1954,
+    from memory); the values also by brute force.
+    """
     assert count(*grid(rows, columns)).value == expected
 
 
 def test_complete_binary_tree(count):
-    # Hook formula for forests, n! / product of hooks (Knuth 1973, from memory): 7!/(7*3*3) = 80.
+    """Source: Hook formula for forests, n! / product of hooks (Knuth 1973, from memory):
+    7!/(7*3*3) = 80.
+    """
     assert count(7, [(0, 1), (0, 2), (1, 3), (1, 4), (2, 5), (2, 6)]).value == 80
 
 
 @pytest.mark.parametrize("seed", range(12))
 def test_forests_by_the_hook_formula(count, seed):
-    # Hook formula for forests, as above; the forest's parents come from a fixed recurrence.
+    """Source: Hook formula for forests, n! / product of hooks (Knuth 1973, from memory); the
+    forest's parents come from a fixed recurrence.
+    """
     n = 9 + seed % 5
     parents = [None if i == 0 else (seed * 7 + i * i * 5) % (i + 1) for i in range(n)]
     pairs = [(p, i) for i, p in enumerate(parents) if p is not None and p != i]
@@ -90,26 +100,11 @@ def test_forests_by_the_hook_formula(count, seed):
     assert count(n, pairs).value == math.factorial(n) // math.prod(hooks)
 
 
-@pytest.mark.parametrize(("n", "expected"), [(2, 6), (3, 48), (4, 720), (5, 17280)])
-def test_crowns(count, n, expected):
-    # Crown S_n: a_i before b_j for i != j; values by brute force over all permutations.
-    pairs = [(i, n + j) for i in range(n) for j in range(n) if i != j]
-    assert count(2 * n, pairs).value == expected
-
-
-def test_two_chains(count):
-    # C(7, 3) interleavings of chains of three and four.
-    assert count(7, [(0, 1), (1, 2), (3, 4), (4, 5), (5, 6)]).value == 35
-
-
-def test_the_n_shaped_order(count):
-    # Five, by listing them.
-    assert count(4, [(0, 2), (1, 2), (1, 3)]).value == 5
-
-
 @pytest.mark.parametrize("shape", [boolean(4), grid(4, 4), fence(12)])
 def test_an_estimate_is_labelled_and_its_interval_holds_the_truth(count, shape):
-    # The truths are the published values above.
+    """Source: OEIS A046873 and A000111, and the hook-length formula (Frame, Robinson, Thrall
+    1954), as the values above; the estimate's interval holds them.
+    """
     exact = count(*shape)
     estimate = count(*shape, budget=10)
     assert exact.exact and not estimate.exact

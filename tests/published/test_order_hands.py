@@ -1,8 +1,4 @@
-"""The shortest time with many hands against networkx's longest path.
-
-Source: networkx (a general graph library), ``dag_longest_path_length``; the critical path method,
-Kelley and Walker 1959 (from memory): a step has no time to spare when it lies on a longest chain.
-"""
+"""The shortest time with many hands against networkx's longest path."""
 
 import networkx as nx
 import pytest
@@ -26,6 +22,9 @@ def longest(task, takes):
 
 @given(st.data())
 def test_the_shortest_time_is_the_longest_chain(make_unit, data):
+    """Source: networkx 3.6, dag_longest_path_length; the critical path method, Kelley and
+    Walker 1959 (from memory): a step has no time to spare when it lies on a longest chain.
+    """
     count = data.draw(st.integers(1, 9))
     pairs = [(i, j) for j in range(count) for i in range(j) if data.draw(st.booleans())]
     task = OrderTask.from_unit(make_unit(count, pairs))
@@ -40,6 +39,7 @@ def test_the_shortest_time_is_the_longest_chain(make_unit, data):
 
 
 def test_direct_needs_are_the_transitive_reduction():
+    """Source: networkx 3.6, transitive_reduction."""
     task = OrderTask.from_unit(load_unit("tarnbeck-b5"))
     reduced = nx.transitive_reduction(nx.DiGraph(task.pairs))
     direct = {(need, step) for step, needs in needs_directly(task).items() for need in needs}
@@ -47,6 +47,7 @@ def test_direct_needs_are_the_transitive_reduction():
 
 
 def test_on_the_shipped_unit():
+    """Source: networkx 3.6, dag_longest_path_length."""
     task = OrderTask.from_unit(load_unit("tarnbeck-b5"))
     takes = dict(zip(task.steps, task.minutes_do, strict=True))
     plan = with_many_hands(task)

@@ -26,6 +26,7 @@ def drawn(request, make_unit):
 
 
 def test_closure_is_that_of_networkx(drawn):
+    """Source: networkx 3.6, transitive_closure_dag."""
     _, task, graph = drawn
     closed = nx.transitive_closure_dag(graph)
     pairs = {(task.steps[i], task.steps[j]) for i, j in closed.edges}
@@ -33,11 +34,13 @@ def test_closure_is_that_of_networkx(drawn):
 
 
 def test_count_is_that_of_all_topological_sorts(drawn):
+    """Source: networkx 3.6, all_topological_sorts."""
     _, task, graph = drawn
     assert count_orders(task).value == sum(1 for _ in nx.all_topological_sorts(graph))
 
 
 def test_correct_orders_are_those_of_networkx(drawn):
+    """Source: networkx 3.6, all_topological_sorts."""
     _, task, graph = drawn
     correct = set(map(tuple, nx.all_topological_sorts(graph)))
     for order in itertools.islice(itertools.permutations(range(len(task.steps))), 0, 5000, 7):
@@ -46,6 +49,9 @@ def test_correct_orders_are_those_of_networkx(drawn):
 
 
 def test_slip_is_the_hopcroft_karp_matching_of_the_broken_pairs(drawn):
+    """Source: networkx 3.6, hopcroft_karp_matching; König's theorem 1931: as large as the
+    smallest cover.
+    """
     source, task, graph = drawn
     closed = nx.transitive_closure_dag(graph)
     for _ in range(20):
@@ -64,7 +70,9 @@ def test_slip_is_the_hopcroft_karp_matching_of_the_broken_pairs(drawn):
 
 
 def test_kept_steps_are_the_largest_antichain(drawn):
-    # Dilworth 1950: a smallest cover leaves a largest antichain of the broken pairs.
+    """Source: Dilworth 1950: a smallest cover leaves a largest antichain of the broken pairs;
+    antichains by networkx 3.6.
+    """
     source, task, graph = drawn
     closed = nx.transitive_closure_dag(graph)
     order = list(range(len(task.steps)))
@@ -77,7 +85,9 @@ def test_kept_steps_are_the_largest_antichain(drawn):
 
 
 def test_boolean_lattice_of_three(make_unit):
-    # B3 has 12 covers, width 3 and longest chains of 4 elements (by networkx, run here).
+    """Source: networkx 3.6, run here: the lattice B3 has 12 covers, width 3 and longest chains
+    of 4 elements.
+    """
     pairs = [(s, s | 1 << k) for s in range(8) for k in range(3) if not s >> k & 1]
     task = OrderTask.from_unit(make_unit(8, pairs))
     graph = nx.DiGraph(pairs)
@@ -88,6 +98,7 @@ def test_boolean_lattice_of_three(make_unit):
 
 
 def test_ready_steps_are_the_sources_of_what_is_left(drawn):
+    """Source: networkx 3.6, in_degree of the subgraph that is left."""
     _, task, graph = drawn
     order = next(nx.all_topological_sorts(graph))
     for cut in range(len(order) + 1):
@@ -98,7 +109,7 @@ def test_ready_steps_are_the_sources_of_what_is_left(drawn):
 
 @pytest.mark.parametrize("order", [[2, 3, 0, 1, 4], [4, 3, 2, 1, 0], [0, 1, 2, 3, 4]])
 def test_broken_pairs_of_a_chain_are_kendalls_discordant_pairs(make_unit, order):
-    # scipy.stats.kendalltau; [1 2 3 4 5] against [3 4 1 2 5] gives 0.2.
+    """Source: scipy 1.17, scipy.stats.kendalltau; [1 2 3 4 5] against [3 4 1 2 5] gives 0.2."""
     from scipy.stats import kendalltau  # a second to load, in every worker that collects
 
     task = OrderTask.from_unit(make_unit(5, list(itertools.pairwise(range(5)))))

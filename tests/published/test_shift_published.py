@@ -10,9 +10,11 @@ from twoshaft.units.quantities import Q
     ("ramp", "free", "with_friction"), [(45, 60.0, 76.4), (30, 34.6, 45.0), (60, 103.9, 140.3)]
 )
 def test_ball_on_a_ramp(ramp, free, with_friction):
-    # N tan(ramp), and N tan(ramp + rho) with friction 0.12, N = 60 N: form of the frictionless
-    # V notch as on general design pages for ball detents and in the documentation of two
-    # simulation libraries' detent blocks; the numbers are worked from it.
+    """Source: firgelli's page on ball detents and the detent blocks in the documentation of two
+    simulation libraries: N tan(ramp) without friction, N tan(ramp + rho) with it; the numbers,
+    for N = 60 N and friction 0.12, are worked from it.
+    """
+
     def start(mu):
         return detent_force(Q(60, "N"), Q(ramp, "degree"), mu).to_start.to("N").magnitude
 

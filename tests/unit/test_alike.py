@@ -80,3 +80,9 @@ def test_two_alone_and_nobody_are_no_pair():
     assert not pairs_alike([same, dict(same)], [frozenset(), frozenset()])
     assert pairs_alike([], []) == []
     assert pairs_alike([same], [frozenset()]) == []
+
+
+def test_one_chance_for_all_is_the_binomial():
+    # Shares 0.6, 0.2, 0.15, 0.05 of four options: two agree with 0.425; 16 of 20 and more.
+    one = 0.6**2 + 0.2**2 + 0.15**2 + 0.05**2
+    assert at_least(16, [one] * 20) == pytest.approx(7.18e-4, rel=1e-3)

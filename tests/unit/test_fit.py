@@ -118,6 +118,8 @@ def test_taper_pin_sinks_as_the_hole_is_reamed():
     pin = fit.TaperPin(6e-3, 40e-3)
     assert pin.stands_proud(Q(6.8, "mm")).magnitude == pytest.approx(0)
     assert pin.stands_proud(Q(6.84, "mm")).magnitude == pytest.approx(-2)
+    # Common practice, no source: home means about 1 mm proud, that is 0.02 mm under the large end.
+    assert pin.stands_proud(Q(6.78, "mm")).magnitude == pytest.approx(1.0, abs=1e-9)
     with pytest.raises(OutOfRangeError, match="hole"):
         pin.stands_proud(Q(5.9, "mm"))
     assert (
@@ -213,3 +215,51 @@ def test_every_fit_of_the_unit_can_be_computed(unit):
 def test_a_fit_that_is_not_there_is_named(unit):
     with pytest.raises(UnitFileError, match="wheel"):
         fit.Pressed.of(unit, "wheel")
+
+
+# The modulus of the worked examples: 207 GPa.
+BOOK_STEEL = fit.Material("steel of the book", 207e9, 0.292, 11.5e-6, 400e6)
+
+
+@pytest.mark.parametrize("um, mpa", [(42, 65.2), (1, 1.55)])
+def test_50_h7_p6_on_a_hub_of_100(um, mpa):
+    """Derived: solid steel shaft, steel hub 100 mm, 207 GPa."""
+    pair = fit.Pair.of(Q(50, "mm"), Q(100, "mm"), hub=BOOK_STEEL, shaft=BOOK_STEEL)
+    assert fit.pressure(Q(um, "um"), pair).m_as("MPa") == pytest.approx(mpa, rel=2e-3)
+    if um == 42:
+        force = fit.press_force(Q(um, "um"), pair, Q(40, "mm"), 0.15)
+        assert force.m_as("kN") == pytest.approx(61.5, rel=2e-3)
+        torque = fit.torque_capacity(Q(um, "um"), pair, Q(40, "mm"), 0.15)
+        assert torque.m_as("N*m") == pytest.approx(61.5e3 * 0.025, rel=2e-3)
+
+
+def test_thin_ring_hoop_stress():
+    """Boiler formula (textbook): a thin ring on a solid shaft has hoop stress p d/(2 t)."""
+    pair = fit.Pair.of(Q(100, "mm"), Q(104, "mm"))
+    p = fit.pressure(Q(20, "um"), pair).m_as("Pa")
+    got = fit.stresses(Q(20, "um"), pair)
+    assert got.hub_hoop_pa == pytest.approx(p * 0.102 / (2 * 0.002), rel=2e-3)
+
+
+def test_hub_stress():
+    """Lamé, largest shear (textbook): hoop plus pressure at the bore is 2 p D²/(D² - d²)."""
+    pair = fit.Pair.of(Q(50, "mm"), Q(80, "mm"))
+    p = fit.pressure(Q(20, "um"), pair).m_as("Pa")
+    got = fit.stresses(Q(20, "um"), pair)
+    assert got.hub_equivalent_pa == pytest.approx(2 * p * 80**2 / (80**2 - 50**2), rel=1e-12)
+
+
+def test_solid_and_hollow_shaft_stress():
+    """Lamé: a bored shaft has twice the pressure over its wall's share at the bore."""
+    bored = fit.Pair.of(Q(40, "mm"), Q(70, "mm"), Q(20, "mm"))
+    p = fit.pressure(Q(20, "um"), bored).m_as("Pa")
+    assert fit.stresses(Q(20, "um"), bored).shaft_equivalent_pa == pytest.approx(
+        2 * p * 40**2 / (40**2 - 20**2), rel=1e-12
+    )
+
+
+def test_sealed_bearing_may_not_get_that_hot():
+    """Trade practice (from memory): 120 °C for open bearings, 80 °C for sealed ones."""
+    args = (Q(65, "um"), Q(120, "mm"), Q(11.5e-6, "1/K"))
+    assert fit.warm_to_assemble(*args, Q(fit.BEARING_LIMIT_C, "degC")).possible
+    assert not fit.warm_to_assemble(*args, Q(fit.SEALED_LIMIT_C, "degC")).possible

@@ -211,3 +211,14 @@ def test_schema_refusals():
         ShimSet(id="s", name="Set", thicknesses_mm=(1.0, 0.9))
     with pytest.raises(ValueError, match="swap them"):
         Target(kind="preload", low_mm=0.2, high_mm=0.1)
+
+
+def test_shim_of_three_lengths():
+    # Invented lengths; rectangular limits recomputed with GTC: u 0.0075, U 0.015 mm.
+    case = Measured("case", 52.640, (rectangular("case", 0.012),))
+    stand = Measured("stand", 34.18, (rectangular("stand", 0.004),))
+    plate = Measured("plate", 17.25, (rectangular("plate", 0.003),))
+    budget = propagate(lambda a, b, c: a - b - c, [case, stand, plate])
+    assert budget.value == pytest.approx(1.210, abs=1e-9)
+    assert budget.u == pytest.approx(0.0075, abs=5e-5)
+    assert budget.expanded() == pytest.approx(0.015, abs=5e-4)

@@ -4,7 +4,7 @@ import math
 
 import pytest
 
-from twoshaft.models.bearing import Balls, Rollers
+from twoshaft.models.bearing import Balls, Pair, Rollers, life_against_setting
 from twoshaft.models.bearing.life import axial_factor, equivalent_n, life_h, limit_ratio
 from twoshaft.units.quantities import Q
 
@@ -105,3 +105,30 @@ def test_factors_meet_at_the_limit_ratio():
     axial = limit_ratio(row) * 4000
     both = [equivalent_n(row, 4000.0, axial * part) for part in (0.999999, 1.000001)]
     assert both == pytest.approx([4000, 4000], rel=1e-5)
+
+
+@pytest.mark.parametrize(
+    ("pushed_n", "left_n", "right_n"),
+    # 15 deg: e 0.402, Y 1.493, own thrusts 1005 and 2010 N; each P by hand from those.
+    [
+        (0.0, 0.4 * 3000 + 1.4928 * 2009.6, 6000.0),
+        (1500.0, 3000.0, 0.4 * 6000 + 1.4928 * (1004.8 + 1500)),
+        (-1500.0, 0.4 * 3000 + 1.4928 * (2009.6 + 1500), 6000.0),
+    ],
+)
+def test_opposed_thrusts_of_a_loose_pair(pushed_n, left_n, right_n):
+    """Source: bearing makers' catalogues on paired taper rollers (from memory): a radial load Fr makes a
+    thrust Fr / (2 Y); the row that the sum pushes carries the other's thrust and the outer load, the
+    other one its own.
+    """
+    row = Rollers.of(angle=Q(15, "deg"), count=16, length=Q(11, "mm"), rating=Q(40, "kN"))
+    curve = life_against_setting(
+        Pair.of(row, row),
+        Q([-0.2], "mm"),
+        (Q(3, "kN"), Q(6, "kN")),
+        Q(pushed_n, "N"),
+        Q(1000, "rpm"),
+    )
+    lives = [1e6 / 6e4 * (40e3 / load) ** (10 / 3) for load in (left_n, right_n)]
+    both = sum(one ** (-9 / 8) for one in lives) ** (-8 / 9)
+    assert curve.catalogue_h[0] == pytest.approx(both, rel=1e-3)

@@ -46,6 +46,22 @@ def test_grades_and_positions_iso_286(size, grades, positions):
         (30, "K7", 6, -15),  # isofits
         (40, "N7", -8, -33),
         (35, "JS7", 12.5, -12.5),
+        # ISO 286-2 from memory: holes with and without the step to the finer grade, to 3 mm and above.
+        (50, "K6", 3, -13),
+        (50, "K8", 12, -27),
+        (50, "M8", 5, -34),
+        (50, "N8", -3, -42),
+        (50, "N9", 0, -62),
+        (50, "P6", -21, -37),
+        (50, "P8", -26, -65),
+        (50, "R7", -25, -50),
+        (3, "K7", 0, -10),
+        (3, "M7", -2, -12),
+        (3, "N9", -4, -29),
+        (3, "P7", -6, -16),
+        (6, "P7", -8, -20),
+        (50, "k7", 27, 2),
+        (50, "k8", 39, 0),
     ],
 )
 def test_limits_iso_286(size, code, upper, lower):

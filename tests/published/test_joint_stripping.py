@@ -113,3 +113,16 @@ def test_two_diameters_in_aluminium_are_enough():
     deep = joint.strip_loads(m8, steel, Q(240, "MPa"), Q(16, "mm"), limits=limits)
     shallow = joint.strip_loads(m8, steel, Q(240, "MPa"), Q(8, "mm"), limits=limits)
     assert deep.first == "bolt breaks" and shallow.first == "hole thread strips"
+
+
+def test_strip_loads_of_a_worked_example():
+    """Source: machinecalcs worked example, in which M10x1.5 at 830 MPa x 58 mm² in 310 MPa at 0.6 needs
+    9.42 mm, with the factors of ISO/TR 16224 as in screw_thread_lib 0.0.6: C2 0.897 and, at the strength
+    ratio of 0.541, C3 1.0426; breaking load 46.4 kN of EN ISO 898-1.
+    """
+    m10, steel = joint.Thread.named("M10"), joint.strength("8.8", Q(10, "mm"))
+    strip = joint.strip_loads(m10, steel, Q(310, "MPa"), Q(9.42, "mm"))
+    assert strip.hole_strips_n == pytest.approx(830 * 58.0 * 1.0426, rel=5e-3)
+    bolt_mm2 = math.pi * 9.42 / 1.5 * 8.376 * (0.75 + (9.026 - 8.376) / math.sqrt(3))
+    assert strip.bolt_strips_n == pytest.approx(0.6 * 800 * bolt_mm2 * 0.897, rel=1e-3)
+    assert strip.bolt_breaks_n == pytest.approx(46400, rel=5e-3)

@@ -90,3 +90,14 @@ def test_risk_rises_above_1_and_is_high_above_3():
         "raised",
         "high",
     ]
+
+
+@pytest.mark.parametrize(
+    ("grip", "low", "high"), [("good", 1.00, 1.00), ("fair", 0.95, 1.00), ("poor", 0.90, 0.90)]
+)
+def test_table_of_grip(grip, low, high):
+    """Source: NIOSH publication 94-110 (1994), the revised lifting equation, table 7 (from memory): one
+    column below 75 cm, the other from 75 cm on.
+    """
+    at = [lifting.grip_multiplier(grip, cm(height)) for height in (0, 74.9, 75, 75.1, 175)]
+    assert at == [low, low, high, high, high]

@@ -5,6 +5,7 @@ import pytest
 
 from twoshaft.models.bearing import Balls, Pair, Rollers, life_against_setting
 from twoshaft.models.bearing.life import life_h
+from twoshaft.models.bearing.trial import try_shim
 from twoshaft.units.quantities import Q
 
 
@@ -70,3 +71,12 @@ def test_stiffness_of_a_pair(rollers):
     moved_m = rollers.axial_displacement_m(right_n) - rollers.axial_displacement_m(800.0)
     wanted = 2 * (10 / 9) * 800 / rollers.axial_displacement_m(800.0)
     assert 0.8 / moved_m == pytest.approx(wanted, rel=1e-3)
+
+
+def test_half_the_case_gives_way_on_each_side_of_a_trial(unit):
+    """In a case far softer than its bearings a push meets two springs, each twice the case: P / (2 c)."""
+    support = unit.bearings.support_by_id("differential")
+    soft = support.model_copy(update={"case_stiffness_n_per_um": 0.5})
+    trial = try_shim(soft, unit.bearings, Q(1.18, "mm"), push=Q(20, "N"))
+    assert trial.setting.m_as("mm") == pytest.approx(0.1)
+    assert trial.travel.m_as("um") == pytest.approx(20 / (2 * 0.5), rel=0.02)

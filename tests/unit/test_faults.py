@@ -381,3 +381,32 @@ def test_ids_stand_once():
     left = {"kind": "left-out", "operation": "a"}
     with pytest.raises(ValidationError, match="listed twice"):
         Faults.model_validate({"checks": [check, check], "misbuilds": [misbuild(left)]})
+
+
+def test_a_scale_is_in_doubt_by_half_its_step_and_by_a_whole_one_where_two_readings_are_taken(unit):
+    sound = faults.as_built(unit, [])
+    for name, steps in (("pull-output", 0.5), ("pull-neutral", 1.0)):
+        check = unit.faults.check_by_id(name)
+        assert running.pull(check, sound).doubt_n == pytest.approx(steps * check.resolution_n)
+
+
+@pytest.mark.parametrize(
+    ("shown_n", "verdict"),
+    [(19.0, "light"), (19.5, "inside"), (34.5, "inside"), (35.0, "heavy")],
+)
+def test_a_pull_speaks_only_beyond_its_doubt(shown_n, verdict):
+    """Limits 16 and 30 N, 4 N taken off, 0.5 N of doubt."""
+    assert running.Pull(shown_n, 4.0, 16.0, 30.0, 0.5).verdict == verdict
+
+
+@pytest.mark.parametrize(("part", "leaks"), [(0.6, True), (0.99, True), (1.01, False)])
+def test_a_plug_leaks_below_the_clamp_that_its_group_wants(unit, part, leaks):
+    """The clamp goes with the torque, so that part of the wanted one takes that part of the torque."""
+    wanted_n = unit.fasteners.group("oil-plugs").clamp_kn * 1e3
+    clamp_n, _ = tight.clamps_n(faults.as_built(unit, []), "oil-plugs")
+    share = part * wanted_n / clamp_n[0]
+    change = {"kind": "bolts", "group": "oil-plugs", "numbers": [1], "torque_share": share}
+    odd = with_faults(unit, misbuilds=[misbuild(change)])
+    built = faults.as_built(odd, odd.faults.misbuilds)
+    found = faults.run_check(unit.faults.check_by_id("watch-for-leaks"), built)
+    assert ("oil-oil-plugs" in found.key) == leaks

@@ -122,3 +122,13 @@ def test_another_wheel_changes_one_ratio(train):
     assert geartrain.ratio(other, "second") == geartrain.ratio(train, "second")
     with pytest.raises(OutOfRangeError, match="mesh-ninth"):
         geartrain.with_wheel(train, "mesh-ninth", "driven", 38)
+
+
+@pytest.mark.parametrize("share", [Fraction(0), Fraction(1, 4), Fraction(1, 2), Fraction(1)])
+def test_free_wheels_share_twice_the_turns_of_the_case(train, share):
+    found = geartrain.turned_by_hand(train, ["first"], left_share=share)
+    case, left, right = (
+        found[shaft] for shaft in ("differential-case", "left-output", "right-output")
+    )
+    assert case != 0
+    assert (left, right) == (2 * case * share, 2 * case * (1 - share))

@@ -161,6 +161,7 @@ def test_stripping_says_what_goes_first():
     assert strip.first == "hole thread strips" and strip.holds_n == strip.hole_strips_n
     thin = joint.strip_loads(M8, STEEL, Q(200, "MPa"), Q(8, "mm"), boss=Q(12, "mm"))
     assert thin.hole_strips_n == pytest.approx(0.84 * strip.hole_strips_n)
+    assert thin.bolt_strips_n == pytest.approx(0.84 * strip.bolt_strips_n)
 
 
 def test_a_boss_thinner_than_the_method_knows_is_refused():

@@ -13,6 +13,7 @@ from twoshaft.models.order import (
     rework,
     window,
 )
+from twoshaft.models.order.snapshot import snapshot
 from twoshaft.units.unit import Unit
 
 
@@ -273,3 +274,30 @@ def test_the_window_of_a_clock(clocked):
     own = window(clocked, "skin", minutes={"s05": 1, "s02": 2.5}, allowed=6)
     assert own.minutes_left == 2
     assert own.fits == ("s03", "s05")
+
+
+@pytest.mark.parametrize(("minutes", "late"), [(4.5, False), (4.49, True)])
+def test_a_clock_allows_its_very_last_minute(clocked, minutes, late):
+    """Four and a half minutes pass from the end of s00 to the end of s02."""
+    order = ["s00", "s01", "s03", "s02", "s04", "s05"]
+    clock = clocked.unit.clocks[0].model_copy(update={"minutes": minutes})
+    task = OrderTask.from_unit(clocked.unit.model_copy(update={"clocks": (clock,)}))
+    assert bool(replay(task, order).events) == late
+    assert bool(plan_slip(task, order).late) == late
+    assert snapshot(task, order).clocks[0].late == late
+
+
+def held(make_unit):
+    """s00 or s03 holds fast, s02 or s05 lets go; s01 and s04 need it held."""
+    reason = "it is worth nothing unless it is held"
+    hold = {"id": "held", "name": "Held fast", "given_by": ["s00", "s03"],
+            "ended_by": ["s02", "s05"], "needed_by": ["s01", "s04"], "reason": reason}  # fmt: skip
+    return OrderTask.from_unit(make_unit(6, holds=[hold], minutes=(3, 8, 2, 5, 16, 4)))
+
+
+def test_a_step_outside_its_hold_costs_the_shortest_hold(make_unit):
+    """Held again by s00 (3 min) and let go by s02 (2)."""
+    result = replay(held(make_unit), ["s00", "s01", "s02", "s04", "s03", "s05"])
+    (event,) = result.events
+    assert (event.at, event.minutes) == ("s04", 3 + 2)
+    assert result.minutes_extra == 3 + 2

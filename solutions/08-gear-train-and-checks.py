@@ -304,7 +304,7 @@ ref("lock-first", {one.id: FIRST[one.id] for one in lock.first.lines}, weight=3,
 # %% [markdown] tags=["task"]
 # ## 6. Play of a side gear
 #
-# The dial gauge stands on a side gear: pushed inwards it shows one reading, pulled outwards the other. A washer is in. *6 points.*
+# The dial gauge stands on a side gear: pushed inwards it shows one reading, pulled outwards the other. A washer is in. *4 points.*
 
 # %% tags=["rig"]
 play = given.play
@@ -331,7 +331,7 @@ play, where = given.play, f"{lesson}#play-of-the-side-gears"
 low, high = play.limits_mm
 section = train.differential.side_gear_play.model_copy(update={"play_mm": (low, high)})
 fitted, doubt = Q(play.fitted_mm, "mm"), Q(play.doubt_mm, "mm")
-read = ref("play-read", Q(play.outwards_mm - play.inwards_mm, "mm"), weight=1.5, outcome="side-gear-play", shows="before-closing",
+read = ref("play-read", Q(play.outwards_mm - play.inwards_mm, "mm"), weight=1.1, outcome="side-gear-play", shows="before-closing",
            lesson=where, tolerance={"absolute": Q(0.005, "mm")}, slips=[
                Slip(Q(play.outwards_mm, "mm"), 0, "This is one reading; play is the difference of both."),
                Slip(Q(play.inwards_mm, "mm"), 0, "This is one reading; play is the difference of both.")])
@@ -339,7 +339,7 @@ read = ref("play-read", Q(play.outwards_mm - play.inwards_mm, "mm"), weight=1.5,
 # %% tags=["reference"]
 mm = read.m_as("mm")
 verdict = "too-much" if mm > high else "too-little" if mm < low else "right"
-ref("play-verdict", verdict, weight=1.2, outcome="side-gear-play", shows="within-limits", lesson=where, slips=reasons(play.verdicts, verdict, {
+ref("play-verdict", verdict, weight=0.7, outcome="side-gear-play", shows="within-limits", lesson=where, slips=reasons(play.verdicts, verdict, {
     "right": "It can be felt to move freely, and that draws the eye. Hold it against both limits: left so, the gear knocks or binds.",
     "too-much": "The play does not lie above the upper limit; a thicker washer would take away what is needed.",
     "much-thinner": "A thinner washer leaves more play, not less.",
@@ -351,7 +351,7 @@ ref("play-verdict", verdict, weight=1.2, outcome="side-gear-play", shows="within
 thick = {f"{one:.2f}".replace(".", "-"): one for one in section.washers_mm}
 sure = geartrain.right_washers(section, read, fitted, doubt)
 after = {key: geartrain.play_with_washer(read, fitted, Q(one, "mm")).m_as("mm") for key, one in thick.items()}
-ref("play-washer", {key for key, one in thick.items() if one in sure}, weight=2.5, outcome="side-gear-play", shows="within-limits",
+ref("play-washer", {key for key, one in thick.items() if one in sure}, weight=1.2, outcome="side-gear-play", shows="within-limits",
     lesson=where, slips=[
         Slip(key, 0.2 if low <= then <= high else 0,
              "The play may come out right, but the doubt of your reading can carry it past a limit." if low <= then <= high
@@ -370,7 +370,7 @@ ref("play-when", {one.id: WHEN[one.id] for one in play.when.lines}, weight=1.5, 
     slips=line_reasons(bank.lists["when"], play.when.answers, WHEN,
                        {id: why[do] for id, do in WHEN.items()}, shown=play.when.lines))
 
-# %% tags=["mark"] task="play" points=6
+# %% tags=["mark"] task="play" points=4
 
 # %% [markdown] tags=["task"]
 # ## 7. Ring gaps under the feeler

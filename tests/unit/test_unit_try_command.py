@@ -44,10 +44,15 @@ def tried(path, content, capsys):
 
 
 @pytest.mark.slow
+def without_gear_train(data):
+    """Nor its shapes, which refer to it."""
+    del data["gear train"], data["shapes"]
+
+
 def test_a_module_that_the_unit_lacks_something_for_is_named_with_what_it_lacks(
     tmp_path, content, capsys
 ):
-    said = tried(unit_file(tmp_path, lambda data: data.pop("gear train")), content, capsys)
+    said = tried(unit_file(tmp_path, without_gear_train), content, capsys)
     assert "1 of 2 modules can be given" in said
     assert "Leave out gear-train-and-checks" in said and "pressed-and-driven" not in said
     exercise, lesson = said.splitlines()[-2:]

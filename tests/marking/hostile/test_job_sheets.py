@@ -21,7 +21,7 @@ from twoshaft_grader.cohort.marking_run import _work
 from twoshaft_grader.cohort.one_sheet import mark_one
 from twoshaft_grader.marking.feedback import Handed, feedback_page
 from twoshaft_grader.marking.gradebook import task_comment, task_html
-from twoshaft_grader.records.export import _cell
+from twoshaft_grader.records.cells import cell
 
 ALL, SIZE, FIRST = 4.0, 3.0, 1.0  # points: of both answers, of the figure, of the choice
 REFUSED = None  # the sheet cannot be read: it counts as blank, and says why
@@ -277,4 +277,4 @@ def assert_nothing_is_live(result):
         assert live not in page
     assert not re.search(r"[\x00-\x08\x1b\u202e]", page)
     for field in result.sheet.fields:
-        assert not _cell(field.answer).startswith(("=", "+", "-", "@"))
+        assert not cell(field.answer).startswith(("=", "+", "-", "@"))

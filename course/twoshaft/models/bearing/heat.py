@@ -81,7 +81,7 @@ class Change:
     --------
     >>> change = support_change(unit.bearings.support_by_id("differential"), unit.bearings)
     >>> change.sentence
-    'the pair loosens by 74 µm'
+    'the pair loosens by 73 µm'
     """
 
     case_um: float

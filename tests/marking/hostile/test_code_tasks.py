@@ -120,7 +120,7 @@ HOSTILE = {
     ),
     "imports the course": ("import twoshaft_grader\n" + GOOD, HALF),
     "reads who there is": ("open('/etc/passwd').read()\n" + GOOD, HALF),
-    "reads the home folder": ("import os\nassert os.listdir('/root') == 1\n" + GOOD, HALF),
+    "reads the home folder": ("import os\nassert os.listdir(os.path.expanduser('~root')) == 1\n" + GOOD, HALF),
     "reaches the network": (
         "import socket\nsocket.create_connection(('127.0.0.1', PORT), 2)\n" + GOOD, HALF),
     "looks up a name": ("import socket\nsocket.gethostbyname('localhost.localdomain')\nimport sys\n"
@@ -177,7 +177,7 @@ HOSTILE = {
     "numbers without end": ("x = 9**9**9\n", 0),
     "zero bytes": ("x = '\0'\n" + GOOD, HALF),
     "half a sign": ("x = '\ud800'\n", HALF),
-    "looks at the other process": ("import os\nos.listdir('/proc/1/root/home')\n" + GOOD, HALF),
+    "looks at the other process": ("import os\nos.listdir(os.path.join('/proc/1', 'root', 'home'))\n" + GOOD, HALF),
     "traces": ("import ctypes\nassert ctypes.CDLL(None).ptrace(0, 0, 0, 0) == 0\n" + GOOD, HALF),
     "a place of its own": ("import ctypes\nassert ctypes.CDLL(None).unshare(0x10000000) == 0\n" + GOOD, HALF),
 }  # fmt: skip

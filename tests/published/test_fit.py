@@ -204,3 +204,46 @@ def test_taper_pin_iso_2339():
     pin = fit.TaperPin(6e-3, 40e-3)
     assert pin.large.m_as("mm") == pytest.approx(6.8, abs=1e-12)
     assert pin.half_angle.m_as("degree") == pytest.approx(0.573, abs=5e-4)
+
+
+# By upper end of the main ranges 3, 6, 10, 18, 30, 50, 80, 120 mm [µm].
+WHOLE_GRADES = {
+    5: (4, 5, 6, 8, 9, 11, 13, 15),
+    6: (6, 8, 9, 11, 13, 16, 19, 22),
+    7: (10, 12, 15, 18, 21, 25, 30, 35),
+    8: (14, 18, 22, 27, 33, 39, 46, 54),
+    9: (25, 30, 36, 43, 52, 62, 74, 87),
+    10: (40, 48, 58, 70, 84, 100, 120, 140),
+    11: (60, 75, 90, 110, 130, 160, 190, 220),
+}
+# Fundamental deviation: the upper one of c to h, the lower one of k to u, at each size [µm].
+WHOLE_SIZES = (3, 6, 10, 18, 24, 30, 40, 50, 65, 80, 100, 120)
+WHOLE_POSITIONS = {
+    "c": (-60, -70, -80, -95, -110, -110, -120, -130, -140, -150, -170, -180),
+    "d": (-20, -30, -40, -50, -65, -65, -80, -80, -100, -100, -120, -120),
+    "e": (-14, -20, -25, -32, -40, -40, -50, -50, -60, -60, -72, -72),
+    "f": (-6, -10, -13, -16, -20, -20, -25, -25, -30, -30, -36, -36),
+    "g": (-2, -4, -5, -6, -7, -7, -9, -9, -10, -10, -12, -12),
+    "h": (0,) * 12,
+    "k": (0, 1, 1, 1, 2, 2, 2, 2, 2, 2, 3, 3),
+    "m": (2, 4, 6, 7, 8, 8, 9, 9, 11, 11, 13, 13),
+    "n": (4, 8, 10, 12, 15, 15, 17, 17, 20, 20, 23, 23),
+    "p": (6, 12, 15, 18, 22, 22, 26, 26, 32, 32, 37, 37),
+    "s": (14, 19, 23, 28, 35, 35, 43, 43, 53, 59, 71, 79),
+    "u": (18, 23, 28, 33, 41, 48, 60, 70, 87, 102, 124, 144),
+}
+
+
+@pytest.mark.parametrize("grade", WHOLE_GRADES)
+def test_whole_table_of_a_grade(grade):
+    """Source: pressfit 0.1.0, tables.py (ISO 286-1, typed in there and checked against a second source)."""
+    got = [fit.tolerance_um(Q(mm, "mm"), grade) for mm in (3, 6, 10, 18, 30, 50, 80, 120)]
+    assert got == list(WHOLE_GRADES[grade])
+
+
+@pytest.mark.parametrize("letter", WHOLE_POSITIONS)
+def test_whole_table_of_a_position(letter):
+    """Source: pressfit 0.1.0, tables.py (ISO 286-1, typed in there and checked against a second source)."""
+    zones = [fit.zone(Q(mm, "mm"), f"{letter}6") for mm in WHOLE_SIZES]
+    starts = [one.upper_um if letter < "k" else one.lower_um for one in zones]
+    assert starts == list(WHOLE_POSITIONS[letter])

@@ -237,6 +237,9 @@ def test_audit_of_a_sealant(unit):
     ):
         found = audit_faces(changed(unit, "faces", "sealants", 0, **new))
         assert any(says in finding.sentence for finding in found)
+    # The clock may use all the time that there is.
+    whole = changed(unit, "faces", "sealants", 0, skin_minutes=20.0, open_minutes=20.0)
+    assert not any("sealant-skins" in finding.sentence for finding in audit_faces(whole))
 
 
 def test_heat_sweeps(unit):

@@ -105,3 +105,14 @@ def test_a_bead_spreads_to_its_film_width():
     middle = np.argmin(np.abs(land.x_m - 0.1))
     wet = (after[:, middle] > 0.5 * 0.262e-3).sum() * land.pitch_m
     assert wet == pytest.approx(12e-3, abs=2 * land.pitch_m)
+
+
+@pytest.mark.parametrize("diameter", [4.0, 6.0, 7.3])
+def test_a_dab_is_as_thick_as_a_ball(diameter):
+    """2 sqrt(r² - s²) at the distance s from its middle, to all sides alike."""
+    land = Land.of(wide_face())
+    x, y = land.x_m[120] * 1e3, land.y_m[90] * 1e3
+    film = Film.bare(land).lay(Stroke.bead(Q([(x, y)], "mm"), diameter=Q(diameter, "mm")))
+    away_mm = np.hypot(land.x_m * 1e3 - x, land.y_m[:, None] * 1e3 - y)
+    ball_mm = 2 * np.sqrt(np.maximum((diameter / 2) ** 2 - away_mm**2, 0))
+    assert film.thickness_m * 1e3 == pytest.approx(ball_mm, rel=0.03, abs=1e-9)

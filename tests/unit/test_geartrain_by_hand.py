@@ -56,6 +56,10 @@ def test_pitch_circles_share_the_distance_as_the_teeth_do(train):
     for mesh in train.meshes:
         one, other = (r.m_as("mm") for r in geartrain.pitch_radii(train, mesh))
         assert one / other == pytest.approx(mesh.driving.teeth / mesh.driven.teeth)
+        shafts = {mesh.driving.shaft, mesh.driven.shaft}
+        for distance in train.distances:
+            if set(distance.between) == shafts:
+                assert one + other == pytest.approx(distance.mm)
 
 
 def test_wear_and_gap_are_each_other_the_other_way_round():

@@ -259,3 +259,12 @@ def test_case_bolts_stand_where_the_face_has_its_holes(unit):
     assert bolts.positions_m == pytest.approx(np.array([(h.x_mm, h.y_mm) for h in holes]) / 1e3)
     assert bolts.blind_hole().depth_m == pytest.approx(25e-3)
     assert joint.Fastening.of(unit, "idler-bolt").blind_hole() is None
+
+
+def test_bolts_with_places_of_their_own_stand_there(unit):
+    """The unit file gives them in millimetres."""
+    own = [group for group in unit.fasteners.groups if group.positions_mm and group.face is None]
+    assert own
+    for group in own:
+        bolts = joint.Fastening.of(unit, group.id)
+        assert bolts.positions_m * 1e3 == pytest.approx(np.array(group.positions_mm, dtype=float))

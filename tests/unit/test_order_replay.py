@@ -301,3 +301,15 @@ def test_a_step_outside_its_hold_costs_the_shortest_hold(make_unit):
     (event,) = result.events
     assert (event.at, event.minutes) == ("s04", 3 + 2)
     assert result.minutes_extra == 3 + 2
+
+
+def test_a_step_spoilt_by_a_hold_costs_the_shortest_hold_and_itself_undone_and_done(make_unit):
+    """s04 is done while held: let go by s02 (2 min), held again by s00 (3), and s04 anew (8 and 16)."""
+    hold = {"id": "held", "name": "Held fast", "given_by": ["s00", "s03"],
+            "ended_by": ["s02", "s05"], "needed_by": ["s01"], "reason": "it turns"}  # fmt: skip
+    never = {"id": "never", "kind": "harms", "not_during": "held", "later": "s04", "reason": "bent"}
+    unit = make_unit(6, holds=[hold], rules=[never], minutes=(3, 8, 2, 5, 16, 4))
+    result = replay(OrderTask.from_unit(unit), ["s00", "s01", "s04", "s02", "s03", "s05"])
+    (event,) = result.events
+    assert (event.state, event.at) == ("harmed", "s04")
+    assert event.minutes == result.minutes_extra == 3 + 2 + 8 + 16

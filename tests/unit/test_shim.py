@@ -222,3 +222,9 @@ def test_shim_of_three_lengths():
     assert budget.value == pytest.approx(1.210, abs=1e-9)
     assert budget.u == pytest.approx(0.0075, abs=5e-5)
     assert budget.expanded() == pytest.approx(0.015, abs=5e-4)
+
+
+def test_without_a_guard_what_lies_within_the_limits_is_safe():
+    window = Q(1.18, MM), Q(1.24, MM)
+    assert choose(Q([1.185, 1.30], MM), window).verdict == "safe"
+    assert choose(Q([1.185, 1.30], MM), window, guard=Q(0.01, MM)).verdict == "meets"

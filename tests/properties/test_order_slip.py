@@ -253,7 +253,7 @@ def together(sequence, steps):
 def fewest_moves(task, sequence):
     """The fewest steps and whole blocks to pull out and put back: every way is tried."""
     correct = list(correct_orders(task))
-    blocks = [frozenset(steps) for _, steps, _ in task.movable]
+    blocks = [frozenset(steps) for _, steps in task.movable]
     count = len(task.steps)
     ways = (
         (size, set(out), moved)

@@ -18,28 +18,6 @@ from twoshaft.models.film.land import fill_polygon
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.faces import Face
 
-MU, CLAMP = Q(100, "Pa*s"), Q(1000, "N")
-START, END = Q(1, "mm"), Q(0.1, "mm")
-
-
-def closing_by_steps(resistance_m3):
-    """Integrate dh/dt = -F h^3 / resistance from 1 mm to 0.1 mm [s]."""
-    from scipy.integrate import solve_ivp
-
-    def until(_, h):
-        return h[0] - 1e-4
-
-    until.terminal = True
-    run = solve_ivp(
-        lambda _, h: [-1000 * h[0] ** 3 / resistance_m3],
-        (0, 10),
-        [1e-3],
-        events=until,
-        rtol=1e-10,
-        atol=1e-14,
-    )
-    return run.t_events[0][0]
-
 
 def frame(**changes):
     """A frame 100 x 75 mm with a land of 12 mm, without holes; flat, 250 um of roughness."""
@@ -61,15 +39,6 @@ def frame(**changes):
         "film_width_mm": 10,
     }
     return Face.model_validate(data | changes)
-
-
-def wide_face():
-    """A face of 200 x 150 mm that is all land but for a small oil room in a corner."""
-    corner = [(190, 140), (195, 140), (195, 145)]
-    return frame(
-        outline=[(0, 0), (200, 0), (200, 150), (0, 150)],
-        cavities=[{"id": "oil", "name": "Oil", "kind": "oil", "outline": corner}],
-    )
 
 
 def test_surplus_of_a_dab_makes_a_disc():

@@ -7,25 +7,6 @@ from twoshaft.models import joint
 from twoshaft.models.joint.face import Face
 from twoshaft.units.quantities import Q
 
-RING = np.array([[1, 0.3, 0.1, 0.3], [0.3, 1, 0.3, 0.1], [0.1, 0.3, 1, 0.3], [0.3, 0.1, 0.3, 1]])
-
-
-def tightened(compliance, bolt_n_m, order, target_n, rounds):
-    """Forces [N] after each pull: each stops at the target unless its bolt has more already."""
-    count = len(compliance)
-    give, nut = np.full(count, 1 / bolt_n_m), np.zeros(count)
-    tight, at_rest = np.zeros(count, bool), np.zeros(count)
-    force, history = np.zeros(count), []
-    for j in list(order) * rounds:
-        tight[j] = True
-        if force[j] < target_n * joint.interaction.CLICK:
-            force = joint.interaction.solve_forces(
-                compliance, give, nut, at_rest, tight, j, target_n
-            )
-            nut[j] = force[j] / bolt_n_m + compliance[j] @ force
-        history.append(force)
-    return np.array(history)
-
 
 def test_beam_on_elastic_foundation():
     """Source: Hetényi, Beams on Elastic Foundation, 1946 (from memory): w = P b/(2 k) exp(-b

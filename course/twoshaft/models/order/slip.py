@@ -311,32 +311,25 @@ class _Search:
     def _candidates(self, size: int) -> list[list[tuple[Block, int, int]]]:
         """By block: what can be pulled out so that it stands together, and what that and moving
         it can save at most."""
-        self.chains = chains(broken_masks(self.order, self._bound))
+        self.chains = chains(broken_masks(self.order, self.task.after))
         chained = 0
         for chain in self.chains:
             chained |= chain
         far = 2 * size > len(self.order)
+        # What the chains do not account for: the choices, kept in the cheapest way.
+        slack = size - sum(chain.bit_count() - 1 for chain in self.chains)
         found = []
-        for block, steps, _ in self.task.movable:
+        for block, steps in self.task.movable:
             ways = []
             for pulled in self._gathered(block, steps, 0 if far else size - 2):
                 # A step saves one at most when pulled out, and nothing where it breaks nothing.
                 idle = (pulled & ~chained).bit_count()
                 saves = (block.mask & chained & ~pulled).bit_count() - 1 - idle
-                if saves > -self._slack(size):
+                if saves > -slack:
                     ways.append((block, pulled, saves))
             if ways:
                 found.append(sorted(ways, key=lambda way: (-way[2], way[1])))
         return found
-
-    @cached_property
-    def _bound(self) -> Sequence[int]:
-        """What comes after each step however the choices are kept."""
-        return self.task.after
-
-    def _slack(self, size: int) -> int:
-        """What the chains do not account for: the choices, kept in the cheapest way."""
-        return size - sum(chain.bit_count() - 1 for chain in self.chains)
 
     def _move(
         self,

@@ -231,17 +231,10 @@ class OrderTask:
         return {step: i for i, step in enumerate(self.steps)}
 
     @cached_property
-    def movable(self) -> tuple[tuple[Block, tuple[int, ...], tuple[int, ...]], ...]:
-        """Each block that moving as one may save: its step numbers, and what comes after each step
-        within it."""
-
-        def inside(mask: int) -> tuple[int, ...]:
-            return tuple(after & mask if mask >> i & 1 else 0 for i, after in enumerate(self.after))
-
+    def movable(self) -> tuple[tuple[Block, tuple[int, ...]], ...]:
+        """Each block that moving as one may save, with its step numbers."""
         return tuple(
-            (block, tuple(bits(block.mask)), inside(block.mask))
-            for block in self.blocks
-            if block.mask.bit_count() > 1
+            (block, tuple(bits(block.mask))) for block in self.blocks if block.mask.bit_count() > 1
         )
 
     @cached_property

@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 from hypothesis import settings
 
+from twoshaft.units.sections.faces import Face
 from twoshaft.units.unit import Unit
 
 ROOT = Path(__file__).resolve().parents[1]
@@ -30,6 +31,35 @@ def tables_version_once():
 
     if not already:
         api.get_alembic_version = cache(api.get_alembic_version)
+
+
+@pytest.fixture(scope="session")
+def frame():
+    """Return a builder of faces: a frame 100 x 75 mm with a land of 12 mm, flat and without holes,
+    100 um of roughness, but for what is given.
+    """
+
+    def build(**changes):
+        data = {
+            "id": "frame",
+            "name": "Frame",
+            "outline": [(0, 0), (100, 0), (100, 75), (0, 75)],
+            "cavities": [
+                {
+                    "id": "oil",
+                    "name": "Oil",
+                    "kind": "oil",
+                    "outline": [(12, 12), (88, 12), (88, 63), (12, 63)],
+                }
+            ],
+            "form": {"flatness_um": 0, "roughness_um": 100, "bed_n_per_mm3": 100, "flange_mm": 10},
+            "sealant": "any",
+            "film_mm": 0.1,
+            "film_width_mm": 10,
+        }
+        return Face.model_validate(data | changes)
+
+    return build
 
 
 @pytest.fixture(scope="session")

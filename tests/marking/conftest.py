@@ -71,6 +71,52 @@ WHY = [["reach", "It is out of reach later"], ["weight", "It is heavy"], ["oil",
        ["look", "It looks better"], ["rule", "It is always so"]]  # fmt: skip
 
 
+SMALL = """\
+# %% [markdown]
+# # Order of work
+
+# %% tags=["setup"]
+from twoshaft.jobsheet import open_sheet
+
+sheet = open_sheet("order-of-work")
+given, unit = sheet.given, sheet.unit
+
+# %% [markdown] tags=["task"]
+# Plan it.
+
+# %% tags=["form"]
+sheet.form(
+    "plan",
+    sheet.order("plan-order", "Order these", steps=given.sub_assembly.start),
+    sheet.choice("plan-first", "First", options=[["clean", "Clean it"], ["close", "Close it"]]),
+)
+
+# %% tags=["reference"]
+task = order.OrderTask.from_unit(unit, given.sub_assembly.operations)
+ref("plan-order", task, outcome="plan-order", weight=3)
+ref("plan-first", "clean", outcome="safe-order", must_pass=True)
+
+# %% tags=["mark"] task="plan" points=4
+
+# %% [markdown] tags=["task"]
+# Measure it.
+
+# %% tags=["form"]
+sheet.form("gap", sheet.number("gap-size", "How wide", unit="mm"))
+
+# %% tags=["reference"]
+ref("gap-size", Q(12.5, "mm"), outcome="plan-order")
+
+# %% tags=["mark"] task="gap" points=2
+"""
+
+
+@pytest.fixture(scope="session")
+def small_solution():
+    """Source text of a solution of two tasks, an order with a must-pass choice and a figure."""
+    return SMALL
+
+
 def _issued(learner, attempt=1):
     source = random.Random(f"{learner}-{attempt}")
     start = ["plug", "check", "screws", "case", "seal", "ring", "gear", "shaft", "bush"]

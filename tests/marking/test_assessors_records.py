@@ -97,10 +97,10 @@ def place_work(cohort, learner, answers):
 
 
 @pytest.fixture(scope="module")
-def marked(tmp_path_factory):
+def marked(small_solution, tmp_path_factory):
     base = tmp_path_factory.mktemp("assessors")
     (base / "content" / "solutions").mkdir(parents=True)
-    built = build_notebook(SOLUTION, Path(f"solutions/{NOTEBOOK}.py"))
+    built = build_notebook(small_solution, Path(f"solutions/{NOTEBOOK}.py"))
     (base / "content" / "solutions" / f"{NOTEBOOK}.ipynb").write_text(notebook_text(built))
     root = base / "live" / "group"
     works("cohort", "make", root, "--id", "small", "--content", base / "content",

@@ -160,10 +160,10 @@ def audit(cohort):
 
 
 @pytest.fixture(scope="module")
-def content(tmp_path_factory):
+def content(small_solution, tmp_path_factory):
     root = tmp_path_factory.mktemp("content")
     (root / "solutions").mkdir()
-    built = build_notebook(SOLUTION, Path(f"solutions/{NOTEBOOK}.py"))
+    built = build_notebook(small_solution, Path(f"solutions/{NOTEBOOK}.py"))
     (root / "solutions" / f"{NOTEBOOK}.ipynb").write_text(notebook_text(built))
     return root
 
@@ -491,12 +491,12 @@ def test_several_processes_give_the_same_marks(at, stages, monkeypatch):
     assert _sheets(cohort) == _sheets(open_cohort(stages.base / "returned" / "group"))
 
 
-def test_work_that_ends_its_process_holds_up_nobody(at, tmp_path):
+def test_work_that_ends_its_process_holds_up_nobody(at, small_solution, tmp_path):
     cohort = at("collected")
     assigned = read_assigned(cohort, NAME)
     good = marking_run._work(cohort, assigned, "a1")
     killer = build_notebook(
-        SOLUTION.replace("task = order", "import os\nos._exit(9)\ntask = order"),
+        small_solution.replace("task = order", "import os\nos._exit(9)\ntask = order"),
         Path(f"solutions/{NOTEBOOK}.py"),
     )
     (tmp_path / "killer.ipynb").write_text(notebook_text(killer))

@@ -16,32 +16,9 @@ from twoshaft.models.film import (
 )
 from twoshaft.models.film.land import fill_polygon
 from twoshaft.units.quantities import Q
-from twoshaft.units.sections.faces import Face
 
 
-def frame(**changes):
-    """A frame 100 x 75 mm with a land of 12 mm, without holes; flat, 250 um of roughness."""
-    data = {
-        "id": "frame",
-        "name": "Frame",
-        "outline": [(0, 0), (100, 0), (100, 75), (0, 75)],
-        "cavities": [
-            {
-                "id": "oil",
-                "name": "Oil",
-                "kind": "oil",
-                "outline": [(12, 12), (88, 12), (88, 63), (12, 63)],
-            }
-        ],
-        "form": {"flatness_um": 0, "roughness_um": 100, "bed_n_per_mm3": 100, "flange_mm": 10},
-        "sealant": "any",
-        "film_mm": 0.1,
-        "film_width_mm": 10,
-    }
-    return Face.model_validate(data | changes)
-
-
-def test_surplus_of_a_dab_makes_a_disc():
+def test_surplus_of_a_dab_makes_a_disc(frame):
     """Source: Levine and Peres 2009: the divisible sandpile from a point fills a disc; so does
     Hele-Shaw flow, V = pi R² gap.
     """
@@ -68,7 +45,7 @@ def test_surplus_of_a_dab_makes_a_disc():
 
 
 @pytest.mark.parametrize("density", [0.35, 0.5, 0.6, 0.7, 0.9])
-def test_leak_search_against_a_graph_library(density):
+def test_leak_search_against_a_graph_library(frame, density):
     """Source: networkx 3.6: a way exists iff the grid graph of what does not seal joins inside
     and outside.
     """

@@ -7,7 +7,6 @@ import pytest
 
 from twoshaft.models.film import Film, Land, Stroke, bead_to_film, spread, squeeze_time_strip
 from twoshaft.units.quantities import Q
-from twoshaft.units.sections.faces import Face
 
 MU, CLAMP = Q(100, "Pa*s"), Q(1000, "N")
 START, END = Q(1, "mm"), Q(0.1, "mm")
@@ -32,29 +31,8 @@ def closing_by_steps(resistance_m3):
     return run.t_events[0][0]
 
 
-def frame(**changes):
-    """A frame 100 x 75 mm with a land of 12 mm, without holes; flat, 250 um of roughness."""
-    data = {
-        "id": "frame",
-        "name": "Frame",
-        "outline": [(0, 0), (100, 0), (100, 75), (0, 75)],
-        "cavities": [
-            {
-                "id": "oil",
-                "name": "Oil",
-                "kind": "oil",
-                "outline": [(12, 12), (88, 12), (88, 63), (12, 63)],
-            }
-        ],
-        "form": {"flatness_um": 0, "roughness_um": 100, "bed_n_per_mm3": 100, "flange_mm": 10},
-        "sealant": "any",
-        "film_mm": 0.1,
-        "film_width_mm": 10,
-    }
-    return Face.model_validate(data | changes)
-
-
-def wide_face():
+@pytest.fixture
+def wide_face(frame):
     """A face of 200 x 150 mm that is all land but for a small oil room in a corner."""
     corner = [(190, 140), (195, 140), (195, 145)]
     return frame(
@@ -81,9 +59,9 @@ def test_bead_to_film(diameter, width, film):
     )
 
 
-def test_volumes_as_laid():
+def test_volumes_as_laid(wide_face):
     # Solid geometry: a dab is a ball, a bead a cylinder, a roller stroke a plate with round ends.
-    bare = Film.bare(Land.of(wide_face()))
+    bare = Film.bare(Land.of(wide_face))
     line = Q([(40.0, 75.0), (140.0, 75.0)], "mm")
     dab = bare.lay(Stroke.bead(Q([(50.0, 37.0)], "mm"), diameter=Q(6, "mm")))
     assert dab.laid_m3 * 1e9 == pytest.approx(math.pi / 6 * 6**3, rel=1e-9)
@@ -94,9 +72,9 @@ def test_volumes_as_laid():
     assert roller.volume_m3 * 1e9 == pytest.approx(plate, rel=2e-3)
 
 
-def test_a_bead_spreads_to_its_film_width():
+def test_a_bead_spreads_to_its_film_width(wide_face):
     # A long bead of d 2 mm in a gap of 0.262 mm becomes 12 mm wide (volume, as above): the land.
-    land = Land.of(wide_face())
+    land = Land.of(wide_face)
     film = Film.bare(land).lay(
         Stroke.bead(Q([(20.0, 75.0), (180.0, 75.0)], "mm"), diameter=Q(2, "mm"))
     )
@@ -108,9 +86,9 @@ def test_a_bead_spreads_to_its_film_width():
 
 
 @pytest.mark.parametrize("diameter", [4.0, 6.0, 7.3])
-def test_a_dab_is_as_thick_as_a_ball(diameter):
+def test_a_dab_is_as_thick_as_a_ball(wide_face, diameter):
     """2 sqrt(r² - s²) at the distance s from its middle, to all sides alike."""
-    land = Land.of(wide_face())
+    land = Land.of(wide_face)
     x, y = land.x_m[120] * 1e3, land.y_m[90] * 1e3
     film = Film.bare(land).lay(Stroke.bead(Q([(x, y)], "mm"), diameter=Q(diameter, "mm")))
     away_mm = np.hypot(land.x_m * 1e3 - x, land.y_m[:, None] * 1e3 - y)

@@ -10,21 +10,21 @@
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
 # %% tags=["setup"]
-from twoshaft.jobsheet import open_sheet
 from twoshaft.models import bearing, shim
 from twoshaft.plots.bearing import life_over_setting, preload_when_warm
 from twoshaft.plots.bearing_section import bearing_section, placed
 from twoshaft.plots.shim import shim_choice
 from twoshaft.plots.tables import given_table
+from twoshaft.practice import open_lesson
 from twoshaft.rigs import cord_bench, shim_bench
 from twoshaft.units.quantities import Q
 
-unit = open_sheet("shims-and-preload").unit
+lesson = open_lesson("shims-and-preload")
+unit = lesson.unit
 bearings, pairs = unit.bearings, unit.bearings.supports
 outwards = [pair for pair in pairs if pair.arrangement == "outer-rings-together"] or pairs
 main = max(outwards, key=lambda pair: (pair.target.kind == "preload", len(pair.drags)))
 other = next((pair for pair in pairs if pair.arrangement != main.arrangement), pairs[-1])
-chosen = shim.choose_for(main, bearings).total
 
 # %% [markdown]
 # ## Before you start
@@ -44,7 +44,7 @@ chosen = shim.choose_for(main, bearings).total
 # Both are one scale. End play lies on one side of nothing, preload on the other. A **shim** moves you along it.
 
 # %% tags=["rig"]
-bearing_section(main, bearings, shim_mm=chosen.m_as("mm"))
+bearing_section(main, bearings, shim_mm=shim.choose_for(main, bearings).total.m_as("mm"))
 
 # %% [markdown]
 # Here the case holds the two outer rings from outside. The shim, drawn to scale, is the thin filled strip at the right. A hundredth of a millimetre of it decides how long the bearings live.
@@ -52,8 +52,12 @@ bearing_section(main, bearings, shim_mm=chosen.m_as("mm"))
 # %% [markdown]
 # ## Which way does it work
 #
-# **Predict:** in the picture above the shim gets thicker. Does the pair get tighter or looser?
-#
+# Look at the picture above.
+
+# %% tags=["predict"]
+lesson.predict("thicker-shim")
+
+# %% [markdown] tags=["then"]
 # Never learn the answer by heart. Ask two questions, at the ring that the shim touches:
 #
 # 1. Which way does a thicker shim push that ring?
@@ -61,7 +65,7 @@ bearing_section(main, bearings, shim_mm=chosen.m_as("mm"))
 #
 # Onto: tighter. Away: looser.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 given_table(
     "What a thicker shim does",
     ["arrangement and place of the shim", "a thicker shim"],
@@ -71,23 +75,21 @@ given_table(
                   ("inner-rings-together", "between-outer-rings"), ("inner-rings-together", "between-inner-rings")]],
 )
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # The same words, *between the outer rings*, stand twice with opposite answers. The arrangement decides.
 #
 # Below, a nut presses the inner rings together. A thicker spacer between them holds them **away** from their balls or rollers: looser.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 bearing_section(other, bearings, shim_mm=shim.choose_for(other, bearings).total.m_as("mm"))
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Get the sign wrong, and every “correction” takes you further from the target instead of nearer. That is why the sign is a must-pass in the exercise.
 
 # %% [markdown]
 # ## From the stack to the shim
 #
 # Measure every length between the seats. Lengths that fill the case count one way, the case itself the other. What is left is the gap.
-#
-# **Predict** from the table: how thick is the shim that just takes up the gap?
 
 # %% tags=["rig"]
 stack = shim.Stack.from_support(main)
@@ -97,19 +99,22 @@ given_table(
     [(term.name, f"{term.length_mm:.2f}", "tighter" if term.sign > 0 else "looser") for term in stack.terms],
 )
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("gap-taken-up", right=f"{stack.shim_for(Q(0, 'mm')).m_as('mm'):.2f} mm")
+
+# %% tags=["then"]
 thin, thick = stack.window(*shim.target_interference(main))
 target = f"{main.target.low_mm:.2f} to {main.target.high_mm:.2f} mm of {main.target.kind.replace('-', ' ')}"
 given_table("From the gap to the shim", ["the shim", "mm"],
             [("takes up the gap: no play, no preload", f"{stack.shim_for(Q(0, 'mm')).m_as('mm'):.2f}"),
              (f"meets the target, {target}", f"{thin:.2f} to {thick:.2f}")])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Take what fills the case from the case. Then go on by the target: a thicker shim tightens here, so preload is **added**, and end play would be taken off.
 #
 # On the shelf the shims come in steps.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 shim_choice(main, bearings)
 
 # %% [markdown]
@@ -131,10 +136,11 @@ shim_choice(other, bearings)
 # ## What the measurement is worth
 #
 # No reading is exact. Three things blur it: the tool shows steps (its **resolution**), you do not repeat perfectly (**repeatability**), and the tool itself may be off (**calibration**).
-#
-# **Predict:** you add and subtract several readings, each good to about a hundredth. Is the shim that comes out of them as good as one reading, or are all their doubts added up?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("doubts-add")
+
+# %% tags=["then"]
 budget = shim.stack_budget(main)
 given_table(
     f"Doubt in the shim, largest first: {main.name}",
@@ -142,13 +148,13 @@ given_table(
     [(name, f"{1000 * u:.1f}") for name, u in list(budget.shares.items())[:6]],
 )
 
-# %% tags=["rig"]
+# %% tags=["then"]
 given_table("All of it together", ["combined, µm", "times about 2, µm", "meaning"],
             [(f"{1000 * budget.u:.1f}", f"{1000 * budget.expanded():.1f}",
               "95 times in 100 the true shim lies within this")])
 
-# %% [markdown]
-# In between. Doubts do not simply add: one reading is high, another low. Square each, add the squares, take the root; then double for 95 in 100.
+# %% [markdown] tags=["then"]
+# Doubts do not simply add: one reading is high, another low. Square each, add the squares, take the root; then double for 95 in 100.
 #
 # An error that two readings **share**, as of the one gauge that took both bearings, does not even out. It counts twice.
 #
@@ -158,16 +164,18 @@ given_table("All of it together", ["combined, µm", "times about 2, µm", "meani
 # ## The trial fit
 #
 # The other way to find a shim: fit a thin one, read the end play, add what is missing. End play read on a dial is called **end float**. Set the dial against the shaft's end, pull, read, push, read. The **difference** is the float; where the dial stands at zero does not matter.
-#
-# **Predict:** the rings have just been fitted. Will the first reading be too large or too small?
-#
+
+# %% tags=["predict"]
+lesson.predict("first-reading")
+
+# %% [markdown] tags=["then"]
 # The thinnest shim is in. Read, then turn the shaft and read again.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 shim_bench(unit, main.id, trial=bearings.shim_set_by_id(main.shim_set).thicknesses_mm[:1])
 
-# %% [markdown]
-# Too small. A taper roller leans on a **rib**, the shoulder at its thick end. Rollers that have not yet run home to it stand proud, and hide play that comes back later. Turn the shaft under hand load until the reading stays.
+# %% [markdown] tags=["then"]
+# A taper roller leans on a **rib**, the shoulder at its thick end. Rollers that have not yet run home to it stand proud, and hide play that comes back later. Turn the shaft under hand load until the reading stays.
 #
 # Now set the plunger to *just touching* and to *one turn*. A plunger that leaves the shaft cannot follow it: the total comes out short. Press it in by more than the float.
 #
@@ -176,19 +184,20 @@ shim_bench(unit, main.id, trial=bearings.shim_set_by_id(main.shim_set).thickness
 # %% [markdown]
 # ## Warm and cold
 #
-# The case is aluminium and grows about twice as much as the steel shaft.
-#
-# **Predict:** the case holds the outer rings from outside. When the unit is hot, is there more preload or less? Move the slider *Warm the unit* above, then compare.
+# The case is aluminium, the shaft is steel. Both get hot on the road.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("hot-unit")
+
+# %% tags=["then"]
 preload_when_warm(main, bearings, Q(0.08, "mm"))
 
-# %% [markdown]
-# Less: the case grows away from the rings. Three more things happen. The bore grows and lets go of the outer ring, which loosens. The inner ring gets hotter than the outer and swells towards its rollers, which tightens. The case wins along **and** across.
+# %% [markdown] tags=["then"]
+# Try it too with the slider *Warm the unit* above. Three more things happen. The bore grows and lets go of the outer ring, which loosens. The inner ring gets hotter than the outer and swells towards its rollers, which tightens. The case wins along **and** across.
 #
 # With the inner rings pressed together the case grows the other way, and the sum turns its sign:
 
-# %% tags=["rig"]
+# %% tags=["then"]
 change = {pair.name: bearing.support_change(pair, bearings) for pair in pairs}
 given_table(
     "What heat does, µm; above zero tightens",
@@ -197,7 +206,7 @@ given_table(
       c.rollers_um + c.ring_widths_um, c.total.m_as("um")))) for name, c in change.items()],
 )
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # So a cold figure belongs to **one** unit and **one** temperature. The maker's cold target already allows for heat: set to it at bench temperature and add nothing of your own. Never set a pair that is still warm from the oven.
 
 # %% [markdown]
@@ -206,23 +215,25 @@ given_table(
 # Preload is felt as turning torque. Wind a cord round a drum or gear, pull it with a spring scale, slowly and evenly, and read **while it turns**, not at the first jerk.
 #
 # torque = pull × radius
-#
-# **Predict:** same preload, a drum of twice the radius. What happens to the pull?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("twice-radius")
+
+# %% tags=["then"]
 cord_bench(unit, main.id, setting_mm=0.08)
 
-# %% [markdown]
-# It halves. A pull without its radius means nothing.
+# %% [markdown] tags=["then"]
+# A pull without its radius means nothing.
 #
 # Now tick *with the seals*, then *with the other shaft*. The scale rises and the preload has not changed. So always say **what is turned**: bearings alone, with seals, with the whole train. Take off what the rest needs before you judge the bearings. And turn first: rollers off their rib do not rub, and the cord reads too little.
 
 # %% [markdown]
 # ## Too much, too little
-#
-# **Predict:** which is worse for the bearings, 0.05 mm too loose or 0.05 mm too tight?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("loose-or-tight")
+
+# %% tags=["then"]
 import numpy as np
 
 loads = tuple(Q(load, "N") for load in main.radial_load_n)
@@ -230,8 +241,8 @@ curve = bearing.life_against_setting(bearing.Pair.from_support(main, bearings), 
                                      loads, Q(main.axial_load_n, "N"), Q(main.speed_rpm, "rpm"))
 life_over_setting(curve, f"{main.name} at its running setting")
 
-# %% [markdown]
-# Too tight. A little preload shares the load among more rollers and life rises; past the best point it falls off a cliff, because the bearings now work against each other. The scale is the setting **when it runs**: the cold preload is larger, since heat takes some away.
+# %% [markdown] tags=["then"]
+# A little preload shares the load among more rollers and life rises; past the best point it falls off a cliff, because the bearings now work against each other. The scale is the setting **when it runs**: the cold preload is larger, since heat takes some away.
 #
 # Life here is what nine of ten such pairs reach, called L10. The dash-dotted line is the short reckoning of bearing catalogues with their factors e and Y, for comparison.
 #

@@ -42,6 +42,7 @@ def load() -> None:
     import scipy.special  # noqa: F401
 
     import twoshaft.jobsheet.startpage
+    import twoshaft.practice
     import twoshaft.rigs  # noqa: F401
     from twoshaft import DEFAULT_UNIT
     from twoshaft.jobsheet import sheet  # noqa: F401

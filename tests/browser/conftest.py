@@ -393,9 +393,17 @@ class Learner:
         """Open the exercise in a new window; live: how many rigs and forms must be at work."""
         return self._open("exercises", ready, live, window)
 
-    def lesson(self, *, ready=".twoshaft", live=0, **window):
-        """Open the lesson in a new window; live: how many rigs and forms must be at work."""
-        return self._open("lessons", ready, live, window)
+    def lesson(self, *, ready=".twoshaft", live=0, shut=False, **window):
+        """Open the lesson in a new window; live: how many rigs and forms must be at work; shut:
+        leave what answers a prediction shut, as a learner finds it.
+        """
+        page = self._open("lessons", ".twoshaft", 0, window)
+        if not shut and (open_all := page.locator(f"{FRONT} .ts-teacher")).count():
+            open_all.focus()
+            page.keyboard.press("Enter")
+        page.wait_for_selector(f"{FRONT} {ready}")
+        wait_until(lambda: page.locator(f"{FRONT} .twoshaft-live").count() >= live)
+        return page
 
     def _open(self, folder, ready, live, window):
         path = f"{folder}/{self.name}.ipynb"

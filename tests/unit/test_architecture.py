@@ -42,7 +42,8 @@ MAY_IMPORT = {
     "readings": UNITS | LISTS | {"models", "safety", "records", "questions"},
     "plots": UNITS | STYLE | {"models", "glossary"},
     "jobsheet": UNITS | STYLE | LISTS | {"models", "readings", "records", "outcomes", "system"},
-    "kernels": UNITS | {"jobsheet", "plots", "readings", "rigs"},
+    "practice": UNITS | LISTS | {"models", "jobsheet", "system"},
+    "kernels": UNITS | {"jobsheet", "plots", "readings", "rigs", "practice"},
     "rigs": UNITS | STYLE | {"models", "readings", "safety", "plots", "jobsheet"},
 }
 

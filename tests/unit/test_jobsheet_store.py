@@ -144,7 +144,7 @@ def test_a_folder_without_write_access_is_one_sentence(path):
 
 
 def test_a_window_that_holds_the_sheet_for_ever_is_told(path, monkeypatch):
-    monkeypatch.setattr("twoshaft.jobsheet.store.LOCK_SECONDS", 0.1)
+    monkeypatch.setattr("twoshaft.jobsheet.locking.LOCK_SECONDS", 0.1)
     one, two = Store(path, ANA), Store(path, ANA)
     with one._locked(), pytest.raises(SheetError, match="close the other window"):
         two.save("gap", "1 mm")

@@ -26,6 +26,7 @@ import { renderUnitSection } from "./rigs/unit_section.js";
 import { renderWholeBuild } from "./rigs/whole_build.js";
 import { renderWrench } from "./rigs/wrench.js";
 import { renderForm } from "./screens/form.js";
+import { renderQuestion } from "./screens/question.js";
 import { renderStart } from "./screens/start.js";
 
 /** @type {Record<string, Render>} */
@@ -44,6 +45,7 @@ export const screens = {
   micrometer: renderMicrometer,
   own_checks: renderOwnChecks,
   press: renderPress,
+  question: renderQuestion,
   rules: renderRules,
   runout: renderRunOut,
   sealant: renderSealant,

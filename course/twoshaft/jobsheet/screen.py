@@ -11,7 +11,7 @@ from typing import Any, ClassVar
 
 import anywidget
 import traitlets
-from IPython.display import HTML, display
+from IPython.display import HTML, DisplayHandle, display
 
 from twoshaft.errors import CourseError
 
@@ -43,7 +43,7 @@ class Screen(anywidget.AnyWidget):
     _screen = traitlets.Unicode().tag(sync=True)
 
     def __init__(self, **traits: Any) -> None:
-        self._copy = None
+        self._copy: DisplayHandle | None = None
         self._troubled = False
         super().__init__(_screen=self.screen, **traits)
         self.on_msg(self._heard)
@@ -86,7 +86,17 @@ class Screen(anywidget.AnyWidget):
 
     def _ipython_display_(self) -> None:
         """Show the screen, and the plain copy that the page hides while the screen lives."""
-        bundle = self._repr_mimebundle_()
-        data, metadata = bundle if isinstance(bundle, tuple) else (bundle or {}, {})
+        data, metadata = self._bundle()
         display(data, metadata=metadata, raw=True)
         self._copy = display(HTML(self._marked_copy()), display_id=True)
+
+    def put_into(self, shown: DisplayHandle, copy: DisplayHandle) -> None:
+        """Show the same in the place of what two handles show now."""
+        data, metadata = self._bundle()
+        shown.update(data, metadata=metadata, raw=True)
+        copy.update(HTML(self._marked_copy()))
+        self._copy = copy
+
+    def _bundle(self) -> tuple[dict[str, Any], dict[str, Any]]:
+        bundle = self._repr_mimebundle_()
+        return bundle if isinstance(bundle, tuple) else (bundle or {}, {})

@@ -3,19 +3,15 @@
 from __future__ import annotations
 
 import contextlib
-import getpass
-import hashlib
 import os
-import tempfile
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
-from filelock import FileLock, Timeout
-
 from twoshaft.errors import SheetError
+from twoshaft.jobsheet.locking import locked
 from twoshaft.stored.job_sheet import (
     HISTORY,
     Answer,
@@ -25,8 +21,6 @@ from twoshaft.stored.job_sheet import (
     sheet_text,
 )
 from twoshaft.stored.writing import write_file
-
-LOCK_SECONDS = 10
 
 
 @dataclass(frozen=True)
@@ -216,31 +210,8 @@ class Store:
             ) from None
         self._stamp = _stamp(self.path)
 
-    @contextlib.contextmanager
-    def _locked(self) -> Iterator[None]:
-        # The lock lies outside the folder, so that it is never handed in.
-        if self.path is None:
-            yield
-            return
-        digest = hashlib.sha256(str(self.path.resolve()).encode()).hexdigest()[:24]
-        folder = Path(tempfile.gettempdir()) / f"twoshaft-{_user()}"
-        lock = FileLock(folder / f"{digest}.lock", timeout=LOCK_SECONDS)
-        try:
-            folder.mkdir(mode=0o700, exist_ok=True)
-            lock.acquire()
-        except Timeout:
-            raise SheetError(
-                "another window has held this job sheet for too long",
-                where=self.path.name,
-                mend="close the other window and try again",
-            ) from None
-        except OSError as error:
-            reason = (error.strerror or "no reason given").lower()
-            raise SheetError(f"the job sheet cannot be locked ({reason})") from None
-        try:
-            yield
-        finally:
-            lock.release()
+    def _locked(self) -> contextlib.AbstractContextManager[None]:
+        return contextlib.nullcontext() if self.path is None else locked(self.path, "job sheet")
 
 
 def _newer(found: dict[str, Answer], before: dict[str, Answer]) -> Iterator[str]:
@@ -248,13 +219,6 @@ def _newer(found: dict[str, Answer], before: dict[str, Answer]) -> Iterator[str]
     for name, answer in found.items():
         if answer.revision != before.get(name, Answer()).revision:
             yield name
-
-
-def _user() -> str:
-    try:
-        return hashlib.sha256(getpass.getuser().encode()).hexdigest()[:8]
-    except (OSError, KeyError):
-        return "user"
 
 
 def _stamp(path: Path | None) -> tuple[int, int, int] | None:

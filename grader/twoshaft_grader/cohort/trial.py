@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import subprocess
 import tempfile
 from collections.abc import Iterator
@@ -15,6 +16,7 @@ from nbclient.exceptions import CellTimeoutError, DeadKernelError
 from twoshaft import errors
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet.people import write_people
+from twoshaft.practice.lesson import OPEN_ALL
 from twoshaft.readings import issue_record
 from twoshaft.stored.assignment import UNIT
 from twoshaft.stored.workplace import WORKPLACE, Workplace
@@ -116,7 +118,7 @@ def _lesson(path: Path, folder: Path) -> str:
         resources={"metadata": {"path": str(folder)}},
     )
     try:
-        client.execute(stderr=subprocess.DEVNULL)
+        client.execute(stderr=subprocess.DEVNULL, env={**os.environ, OPEN_ALL: "1"})
     except (CellTimeoutError, DeadKernelError) as error:
         return f"{path.name}: {str(error).splitlines()[0].rstrip('.')}."
     for number, cell in enumerate(notebook.cells, 1):

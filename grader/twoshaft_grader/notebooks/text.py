@@ -4,6 +4,10 @@ The text is in jupytext's percent form. Short markers stand for the long metadat
 
 ``# %% tags=["setup"]``, ``tags=["rig"]``, ``tags=["form"]``
     Run on opening, shown without their code, locked.
+``# %% tags=["predict"]``
+    ``lesson.predict("name")``: a prediction of a lesson.
+``# %% tags=["then"]``, ``# %% [markdown] tags=["then"]``
+    What answers the prediction above, code or text: becomes a cell that shows it when it is given.
 ``# %% [markdown] tags=["task"]``
     The text of the task whose form comes next; nbgrader keeps its comments here.
 ``# %% tags=["mark"] task="main-case" points=4``
@@ -16,6 +20,7 @@ from __future__ import annotations
 
 import ast
 import hashlib
+import json
 import re
 from collections import Counter
 from pathlib import Path
@@ -54,6 +59,16 @@ def module_of(path: Path) -> str:
 
 def form_task(source: str) -> str | None:
     """Return the task id in a form cell's ``sheet.form("task", …)``, None when there is none."""
+    return _first_argument(source, "form")
+
+
+def predicted(source: str) -> str | None:
+    """Return the name in a cell's ``lesson.predict("name", …)``, None when there is none."""
+    return _first_argument(source, "predict")
+
+
+def _first_argument(source: str, method: str) -> str | None:
+    """The text that is the first argument of a method's call in a cell."""
     try:
         tree = ast.parse(source)
     except SyntaxError:
@@ -62,12 +77,48 @@ def form_task(source: str) -> str | None:
         if (
             isinstance(node, ast.Call)
             and isinstance(node.func, ast.Attribute)
-            and node.func.attr == "form"
+            and node.func.attr == method
             and node.args
             and isinstance(node.args[0], ast.Constant)
         ):
             return str(node.args[0].value)
     return None
+
+
+def _shut_answers(cells: list[NotebookNode], path: Path) -> None:
+    """Put what answers a prediction into cells that show it when the prediction was given."""
+    name = None
+    for index, cell in enumerate(cells):
+        tags = cell.metadata.get("tags", [])
+        if "predict" in tags:
+            name = predicted(cell.source)
+            cell.metadata["tags"] = [*tags, "rig"]
+        if "then" not in tags:
+            continue
+        if name is None:
+            raise CourseError(
+                "it answers a prediction, and none stands above",
+                where=f"{path}, cell {index + 1}",
+                mend="write lesson.predict(…) into a cell above",
+            )
+        source = cell.source
+        if cell.cell_type == "markdown":
+            source = f"lesson.then({json.dumps(name)}, {json.dumps(source, ensure_ascii=False)})"
+        else:
+            source = _shut(source, name)
+        cells[index] = nbformat.v4.new_code_cell(source)
+        cells[index].metadata["tags"] = [*tags, "rig"]
+
+
+def _shut(source: str, name: str) -> str:
+    """Code whose last expression is shown when a prediction was given."""
+    last = ast.parse(source).body[-1]
+    if not isinstance(last, ast.Expr):
+        return source  # it only works something out
+    lines = source.splitlines()
+    above, shown = lines[: last.lineno - 1], lines[last.lineno - 1 :]
+    shown[0] = f"lesson.then({json.dumps(name)}, {shown[0]}"
+    return "\n".join([*above, *shown]) + ")"
 
 
 def build_notebook(text: str, path: Path) -> NotebookNode:
@@ -93,6 +144,8 @@ def build_notebook(text: str, path: Path) -> NotebookNode:
 
     nb = jupytext.reads(text, fmt="py:percent")
     graded = "solutions" in Path(path).parts
+    if not graded:
+        _shut_answers(nb.cells, path)
     nb.metadata = NotebookNode(
         kernelspec=NotebookNode(KERNELSPEC),
         language_info=NotebookNode(name="python"),

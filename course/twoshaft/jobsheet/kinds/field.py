@@ -94,6 +94,10 @@ class Field(ABC):
             self.shortfall(stored)
         )
 
+    def agrees(self, value: Any, other: Any, near: float) -> bool:
+        """Whether two values say the same in practice, figures within a share of the other one."""
+        return bool(value == other)
+
     def words(self, stored: Any) -> str:
         """The stored answer as a person would say it, also where it cannot be read."""
         return "" if self.is_blank(stored) else str(stored)

@@ -67,6 +67,12 @@ class Number(Field):
         what = "Number and unit" if units else "A whole number" if self.whole else "A number"
         return {"units": units, "hint": f"{what}, as {example}"}
 
+    def agrees(self, value: Q, other: Q, near: float) -> bool:
+        """Whether two quantities are the same but for a share of the other one."""
+        wanted = named(self.unit, self.of).pint
+        one, two = (float(each.to(wanted).magnitude) for each in (value, other))
+        return abs(one - two) <= near * abs(two) + 1e-9
+
     def read_as(self, value: Any) -> str:
         """The quantity as people write it: number, space, unit."""
         return say_quantity(value) if hasattr(value, "magnitude") else f"{value:g}"

@@ -3,6 +3,6 @@ i),o()},a=(o,c)=>{if(o.type!=="screens")return;let u=URL.createObjectURL(new Blo
 d.finally(()=>URL.revokeObjectURL(u)).catch(()=>{}),s(()=>t(d))},i=(o,c)=>{["restarting","autorestarting","terminating",
 "dead"].includes(c)&&s(()=>r(new Error("the notebook's engine has stopped")))};e.on("msg:custom",a),n?.statusChanged?.connect(
 i),e.send({type:"screens"})})}async function l(e){globalThis.twoshaftScreens??=new Map;let t=globalThis.twoshaftScreens,
-r=t.get("46d0fcb90a126d4a");if(r){let s=await r.catch(()=>null);if(s)return s}let n=t.get("46d0fcb90a126d4a")??g(e);return t.
-set("46d0fcb90a126d4a",n),n.catch(()=>t.delete("46d0fcb90a126d4a")),n}var f={async render(e){let{screens:t}=await l(e.model);
+r=t.get("fc267dc00e9b869f");if(r){let s=await r.catch(()=>null);if(s)return s}let n=t.get("fc267dc00e9b869f")??g(e);return t.
+set("fc267dc00e9b869f",n),n.catch(()=>t.delete("fc267dc00e9b869f")),n}var f={async render(e){let{screens:t}=await l(e.model);
 return t[e.model.get("_screen")](e)}};export{f as default};

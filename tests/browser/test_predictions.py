@@ -1,0 +1,68 @@
+"""A prediction in a real browser: given by keys, what answers it opens then, and it is kept."""
+
+import json
+
+import pytest
+
+pytestmark = pytest.mark.browser
+
+MODULE = "05-shims-and-preload"
+FRONT = ".jp-NotebookPanel:not(.lm-mod-hidden)"
+QUESTION = f"{FRONT} .ts-question"
+TABLE = f'{FRONT} table.given:has-text("What a thicker shim does")'
+
+
+@pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
+def test_an_answer_opens_when_something_is_said(learner, wait_until, screenshot, dark):
+    kept = learner.lab.root / "lessons" / "practice.json"
+    kept.unlink(missing_ok=True)
+    learner.leave()
+    page = learner.lesson(shut=True, dark=dark)
+    question = page.locator(QUESTION, has_text="behind one of them")
+    question.scroll_into_view_if_needed()
+    assert page.locator(TABLE).count() == 0 and not kept.exists()
+    cells = page.locator(f"{FRONT} .jp-Cell").count()
+    button = question.get_by_role("button", name="Show the answer")
+    button.focus()
+    page.keyboard.press("Enter")
+    question.get_by_text("not answered yet").wait_for()
+    assert page.locator(TABLE).count() == 0
+    question.locator("input").first.focus()
+    for key in ("Space", "ArrowDown", "a", "b", "x"):
+        page.keyboard.press(key)
+    assert page.locator(TABLE).count() == 0, "an arrow key gives nothing"
+    screenshot(page, f"prediction-shut-{'dark' if dark else 'light'}")
+    button.focus()
+    page.keyboard.press("Enter")
+    page.wait_for_selector(TABLE)
+    assert "You said: looser. It is: tighter." in question.inner_text()
+    assert page.evaluate("document.activeElement.className").startswith("ts-told")
+    assert page.locator(f"{FRONT} .jp-Cell").count() == cells
+    screenshot(page, f"prediction-open-{'dark' if dark else 'light'}")
+    (tried,) = json.loads(kept.read_text())["tries"]["shims-and-preload/thicker-shim"]
+    assert tried["value"] == "looser" and tried["right"] is False
+    number = page.locator(QUESTION, has_text="just takes up the gap")
+    number.get_by_role("textbox").fill("0,9 mm")
+    number.get_by_role("textbox").press("Enter")
+    number.get_by_role("button", name="Show the answer").press("Enter")
+    number.get_by_text("You said: 0,9 mm. It is:").wait_for()
+    number.scroll_into_view_if_needed()
+    screenshot(page, f"prediction-number-{'dark' if dark else 'light'}")
+    rig = page.locator(QUESTION, has_text="nothing has been turned yet")
+    rig.scroll_into_view_if_needed()
+    rig.locator("input").first.press("Space")
+    rig.get_by_role("button", name="Show the answer").press("Enter")
+    page.wait_for_selector(f"{FRONT} .tsg-dial")
+    page.locator(f"{FRONT} .tsg-dial").scroll_into_view_if_needed()
+    screenshot(page, f"prediction-rig-{'dark' if dark else 'light'}")
+
+
+def test_what_was_said_stands_there_when_the_lesson_is_opened_again(learner, wait_until):
+    kept = learner.lab.root / "lessons" / "practice.json"
+    tried = {"value": "tighter", "right": True, "at": "2026-11-29T10:00:00Z"}
+    kept.write_text(json.dumps({"format": 1, "tries": {"shims-and-preload/thicker-shim": [tried]}}))
+    learner.leave()
+    page = learner.lesson(shut=True)
+    page.wait_for_selector(TABLE)
+    assert "You said: tighter. That is right." in page.locator(QUESTION).first.inner_text()
+    kept.unlink()

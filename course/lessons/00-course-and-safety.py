@@ -10,13 +10,14 @@
 # *Invented unit and invented workshop, for teaching. On a real job the maker's manual, local codes and licensed practice decide.*
 
 # %% tags=["setup"]
-from twoshaft.jobsheet import open_sheet
 from twoshaft.models import lifting
 from twoshaft.plots.tables import given_table
+from twoshaft.practice import open_lesson
 from twoshaft.rigs import hazard_picture, lifting_rig, order_bench, reading_table
 from twoshaft.safety import load_jobs, load_safety
 
-sheet = open_sheet("course-and-safety")
+lesson = open_lesson("course-and-safety")
+sheet = lesson.sheet
 safety, jobs = load_safety(), load_jobs()
 
 # %% [markdown]
@@ -35,11 +36,15 @@ safety, jobs = load_safety(), load_jobs()
 
 # %% [markdown]
 # ## Figures the way you write them
-#
-# **Predict:** which of these will be taken as they stand: `18,5 kN`, `13 ft lb`, `1 1/4 turn`, `1,234 mm`? Then type them, and a few of your own. Under each field stands how it was read.
 
-# %% tags=["form"]
-sheet.form(
+# %% tags=["predict"]
+lesson.predict("taken-as-typed")
+
+# %% [markdown] tags=["then"]
+# Now type them, and a few of your own. Under each field stands how it was read.
+
+# %% tags=["then"]
+lesson.form(
     "try-figures",
     sheet.number("try-clamp", "A clamp load; try 18,5 kN", "kN"),
     sheet.number("try-torque", "A torque; try 13 ft lb, then 13 mN", "N·m"),
@@ -47,12 +52,12 @@ sheet.form(
     sheet.number("try-length", "A length; try 0.049 in, then 1,234 mm", "mm"),
 )
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Point or comma, fraction or decimal, millimetres or inches: all are read. What could be meant in **two ways** is asked back and never guessed. `1,234 mm` is one millimetre and a bit to some, more than a metre to others.
 #
 # A figure without a unit is asked back too. On the bench that is how a torque ends up twelve times too small.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 reading_table("How a figure is read", [
     ("18,5 kN", "kN"), ("13 ft lb", "N·m"), ("1 1/4 turn", "°"), ("1/16 in", "mm"),
     ("1,234 mm", "mm"), ("13 mN", "N·m"), ("25 mil", "mm"), ("20 ft/lb", "N·m"), ("1.25", "mm"),
@@ -89,63 +94,73 @@ sheet.form(
 # - **A slip is charged once.** If a later figure follows from your earlier one, it counts as right.
 # - **Must-pass** items concern safety. One slip there, and the part is not met whatever the mark.
 # - **Guessing brings next to nothing.** What luck would earn is taken off.
-#
-# **Predict:** in the sheet below somebody mixed up two readings in the first field and then worked on without a mistake. How many of the 8 points?
 
 # %% tags=["rig"]
 given_table("A sheet as it was marked", ["field", "points", "what became of it"],
             [("depth", 2, "slip: two readings mixed up"), ("gap", 3, "follows from the depth"),
              ("shim", 3, "follows from the gap")])
 
-# %% [markdown]
-# Six of eight: only the slip costs. At the bench it would be the same: one wrong reading, one thing to put right. But a must-pass item is judged on the **true** figure, since a wrong shim does not care how you came by it.
+# %% tags=["predict"]
+lesson.predict("points-left")
+
+# %% [markdown] tags=["then"]
+# At the bench it is the same: one wrong reading, one thing to put right. But a must-pass item is judged on the **true** figure, since a wrong shim does not care how you came by it.
 
 # %% [markdown]
 # ## Look round first
 #
 # Bench safety begins with looking. Below is an invented workshop with twelve places. At some of them somebody can get hurt.
-#
-# **Predict** at a glance how many. Then go from place to place, read what can be seen, and judge it: *Stop here* or *Fine as it is*. You are told at once, and why.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("clear-first")
+
+# %% [markdown] tags=["then"]
+# Go from place to place, read what can be seen, and judge it: *Stop here* or *Fine as it is*. You are told at once, and why.
+
+# %% tags=["then"]
 hazard_picture()
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # How many did you let through? What is done follows one rule: whoever can get hurt **at this moment** is got clear first. What needs no repair you put right yourself. What is broken, or what nobody knows, goes **out of use** and is reported. *Another day* draws the workshop anew. Go on until you find all of them. What you look at every day is what you stop seeing.
 
 # %% [markdown]
 # ## The usual cautions, and why
-#
-# A caution without its why is forgotten in a week. **Predict** the why before you read across.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("cleaner-dry")
+
+# %% tags=["then"]
 by_hand = ("eyes", "striking", "pressing", "pinching", "threads")
 given_table("Eyes, hands and parts under force", ["caution", "why"],
             [(c.text, c.why) for c in safety.cautions if c.theme in by_hand])
 
-# %% tags=["rig"]
+# %% tags=["then"]
 given_table("Chemicals, heat and air", ["caution", "why"],
             [(c.text, c.why) for c in safety.cautions if c.theme in ("chemicals", "heat", "air")])
 
-# %% tags=["rig"]
+# %% tags=["then"]
 given_table("Lifting, and where figures come from", ["caution", "why"],
             [(c.text, c.why) for c in safety.cautions if c.theme in ("lifting", "figures")])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Eyes need the **kind** that fits: side shields for what flies, closed goggles for what splashes or is blown. Reading glasses and sunglasses are neither. And whoever stands near is protected as you are.
 #
-# Two of them surprise people. Brake cleaner is *not* safe because it has dried: its vapour is what burns. And a hand turning gears slowly is *not* safe because it is slow: the mesh has the finger before you feel it.
+# One more surprises people: a hand that turns gears slowly is *not* safe because it is slow. The teeth have the finger before you feel it.
 
 # %% [markdown]
 # ## What comes first
-#
-# In a dangerous job the order is half of the safety. **Predict:** a case is to be moved with the hoist. When do you send people out of the way? Put the steps in order; the bench says what is wrong, and why.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("hoist-clear")
+
+# %% [markdown] tags=["then"]
+# Put the steps in order; the bench says what is wrong, and why.
+
+# %% tags=["then"]
 order_bench(jobs, jobs.operations_of["hoist"])
 
-# %% [markdown]
-# Before the case leaves the floor, not before it travels: from the moment that it hangs, it can fall.
+# %% [markdown] tags=["then"]
+# From the moment that the case hangs, it can fall.
 
 # %% [markdown]
 # ## May I lift this?
@@ -155,18 +170,25 @@ order_bench(jobs, jobs.operations_of["hoist"])
 # The lifting equation begins with 23 kg, for a lift that could not be easier, and takes off a part for everything that makes it harder:
 #
 # **limit = 23 kg × reach × height × travel × twist × frequency × grip**, and **index = load ÷ limit**.
-#
-# **Predict:** 16 kg at arm's length, 50 cm, from near the floor. How much of the 23 kg is left?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("limit-left", right=f"{lifting.Lift.measured({'mass_kg': 16, 'reach_cm': 50, 'height_cm': 25, 'travel_cm': 60, 'twist_deg': 30}).limit().m_as('kg'):.1f} kg")
+
+# %% tags=["then"]
 lifting_rig(mass_kg=16, reach_cm=50, height_cm=25, travel_cm=60, twist_deg=30)
 
-# %% [markdown]
-# Now bring the index to 1 without changing the load. **Predict** which slider does most, then try each on its own. It depends on the lift: here it is the reach; with a load close to you but far to the side it is the twist. A lift table wins twice, since it raises the load and shortens the way.
+# %% [markdown] tags=["then"]
+# Now bring the index to 1 without changing the load.
+
+# %% tags=["predict"]
+lesson.predict("most-help")
+
+# %% [markdown] tags=["then"]
+# It depends on the lift: with a load close to you but far to the side it is the twist. A lift table wins twice, since it raises the load and shortens the way.
 #
 # At an index **up to 1** most healthy people can do the lift day by day. **Above 1** use the hoist or the lift table, or change the lift. **Above 3** leave it. Your own back may say less than the equation: then your back decides. A lift table or sling takes what it is **marked** for, so find out what the load weighs before you choose one.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 grips = {"good": "handles", "fair": "fingers bent right round an edge", "poor": "smooth, oiled or sharp"}
 given_table("How the six parts are worked out", ["part", "works out as", "best at"], [
     ("reach, H cm", "25 ÷ H", "25 cm or less"),

@@ -10,16 +10,23 @@
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
 # %% tags=["setup"]
-from twoshaft.jobsheet import open_sheet
 from twoshaft.models import gauges, joint, shim
 from twoshaft.plots.tables import given_table
+from twoshaft.practice import open_lesson
 from twoshaft.rigs import (
     cord_bench, depth_gauge, micrometer, reading_table, run_out_rig, wrench_bench,
 )
 from twoshaft.units.quantities import Q
 
-unit = open_sheet("measuring-and-tools").unit
+lesson = open_lesson("measuring-and-tools")
+unit = lesson.unit
 wrenches = unit.fasteners.wrenches
+
+# %% [markdown]
+# ## From earlier lessons
+
+# %% tags=["rig"]
+lesson.asked_again()
 
 # %% [markdown]
 # ## Before you start
@@ -40,14 +47,18 @@ wrenches = unit.fasteners.wrenches
 # 1. Last line open **above** the datum: whole millimetres.
 # 2. Is a line **below** it open too? Then add 0.50.
 # 3. Add the thimble line on the datum, in hundredths.
-#
-# **Predict:** what happens to your reading if you overlook step 2? Then close it on the part and read.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("half-turn")
+
+# %% [markdown] tags=["then"]
+# Close it on the part and read.
+
+# %% tags=["then"]
 micrometer(12.78, zero_mm=0.03)
 
-# %% [markdown]
-# The sleeve shows 12 and a line below it, the thimble 31: 12 + 0.50 + 0.31 = 12.81 mm. Overlooking the half turn makes it 12.31. A slip of half a millimetre always looks like a good reading. So take a rule first, and know about what to expect.
+# %% [markdown] tags=["then"]
+# The sleeve shows 12 and a line below it, the thimble 31: 12 + 0.50 + 0.31 = 12.81 mm. Without the half turn you would read 12.31. A mistake of half a millimetre always looks like a good reading. So take a rule first, and know about what to expect.
 #
 # Now choose *nothing* and close it. Then try it *by force*.
 
@@ -75,13 +86,14 @@ given_table(
 # ## The vernier, and where your eye is
 #
 # The depth gauge has no thimble. Its vernier has 20 spaces in 19 mm, so each is 0.05 mm short of a millimetre. The vernier line that meets a main line tells the twentieths; the figures on the vernier number its lines.
-#
-# **Predict:** the vernier's edge lies 0.3 mm above the main scale. You look from the left. Does the reading come out right?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("from-the-side")
+
+# %% tags=["then"]
 depth_gauge(23.35, zero_mm=0.10)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Looked at square on, the zero stands past 23 and vernier line 9 meets a main line: 23 + 9 × 0.05 = 23.45 mm. From the side the lines seem to shift by some three lines. That is **parallax**: look square, one eye, always.
 #
 # The foot lies flat on a clean face, and the rod just touches, clear of the rounding in a corner. Set the foot on the surface plate and push the rod down: 0.10 mm. So the depth is 23.45 − 0.10 = 23.35 mm.
@@ -90,10 +102,11 @@ depth_gauge(23.35, zero_mm=0.10)
 # ## Say it again
 #
 # One reading says nothing about how good it is. Take five, letting go and starting anew each time.
-#
-# **Predict:** five readings of one shaft are 24.98, 24.99, 24.98, 24.99 and 24.93. What is its size?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("five-readings")
+
+# %% tags=["then"]
 five = [24.98, 24.99, 24.98, 24.99, 24.93]
 out = gauges.stray(five)
 rest = [mm for k, mm in enumerate(five) if k != out]
@@ -103,7 +116,7 @@ given_table(
      (f"without {five[out]}", *(f"{x:.4f}" for x in gauges.spread(rest)))],
 )
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # One reading does not belong to the others. Do not just strike it, and do not just average it in. **Look for the cause** (grit, a burr, a tilted tool, a misread line), mend it, and take the set again. If you find no cause, it stays and you say so. If the cause is already known and is not the size (grit was on the anvil), leave the reading out and note why.
 #
 # The standard deviation tells how far single readings scatter. The mean of *n* scatters less, by √*n*: four readings halve it. An error of the tool itself does not average out: one that is known comes off each reading, one that nobody has looked for has to be found first.
@@ -112,10 +125,11 @@ given_table(
 # ## A tool for the tolerance
 #
 # Workshop rule: the tool should show a **tenth** of the tolerance (common practice, no source). Tolerance means the whole width, from lower to upper limit.
-#
-# **Predict:** which of these will do for a shaft between 24.97 and 25.02 mm?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("tool-for-shaft")
+
+# %% tags=["then"]
 tools = [("steel rule", 0.5), ("vernier caliper", 0.05), ("micrometer", 0.01),
          ("dial comparator on a gauge block", 0.002)]
 given_table(
@@ -124,8 +138,8 @@ given_table(
       "yes" if gauges.tells(Q(step, "mm"), Q(0.05, "mm")) else "no") for name, step in tools],
 )
 
-# %% [markdown]
-# Only the comparator: a fine dial, set to nought on a gauge block of known size. Yet the finest is not always best: it must also **reach** the place, and a tool finer than needed costs time. A feeler measures a gap, a depth gauge a step, a dial a **movement**. When nothing meets the rule, say so, and see what the doubt leaves of the tolerance.
+# %% [markdown] tags=["then"]
+# The comparator is a fine dial, set to nought on a gauge block of known size. Yet the finest is not always best: it must also **reach** the place, and a tool finer than needed costs time. A feeler measures a gap, a depth gauge a step, a dial a **movement**. When nothing meets the rule, say so, and see what the doubt leaves of the tolerance.
 
 # %% [markdown]
 # ## The dial indicator
@@ -133,18 +147,22 @@ given_table(
 # The dial shows movement, not size. Before you read: base clamped tight, plunger **square** to the movement, **pressed in** by more than the movement, zero set or noted, small pointer counted.
 #
 # The **total reading** is the largest less the smallest over one whole turn.
-#
-# **Predict:** below, the plunger only just touches and stands at a tilt. Will the total be too large or too small? Turn the shaft by hand and see; then set it right.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("plunger")
+
+# %% [markdown] tags=["then"]
+# Turn the shaft by hand and see; then set it right.
+
+# %% tags=["then"]
 run_out_rig(0.08, high_at_deg=40)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Just touching it reads **short**: the plunger lets go on the low side. Tilted it reads **too much**, since it has to go the long way: 30° adds about 15 %.
 #
 # Square and pressed in, the total is 0.16 mm. The surface then runs 0.08 mm out of centre: **half** the total.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 given_table(
     "What a tilt does to 0.16 mm", ["tilt, °", "dial shows, mm"],
     [(deg, f"{gauges.plunger_travel(Q(0.16, 'mm'), Q(deg, 'degree')).m:.3f}") for deg in (0, 5, 10, 20, 30, 45)],
@@ -154,13 +172,14 @@ given_table(
 # ## A spring scale on a cord
 #
 # torque = pull × radius, when the cord leaves the drum **along it**, square to the radius. Check the scale's zero in the position in which you use it. Pull slowly and evenly and read **while it turns**; the first jerk is the grip of standing oil, not the torque. A slant, haste, a cord that crosses itself or a hand on the drum spoils the pull.
-#
-# **Predict:** the drum has 40 mm radius and the scale shows 20 N. How many N·m?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("pull-to-torque")
+
+# %% tags=["then"]
 cord_bench(unit, unit.bearings.supports[0].id, setting_mm=0.06)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # 20 N × 0.040 m = 0.8 N·m. With the diameter instead of the radius you would claim twice as much. Never wrap the cord round your hand.
 
 # %% [markdown]
@@ -188,52 +207,55 @@ given_table(
 # An adapter shifts the bolt away from the square drive. What counts is the lever from bolt to hand, **along the wrench**.
 #
 # setting = torque × L / (L + E cos α), with L the wrench, E the adapter, α its angle off straight.
-#
-# **Predict:** at which angle does an adapter change nothing? Where must you set **more** than the torque?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("adapter-angle")
+
+# %% tags=["then"]
 wrench_bench(unit, wrenches[1].id, wanted_nm=40)
 
-# %% [markdown]
-# At 90° the lever is as long as without it: nothing changes. Beyond that the bolt lies nearer to your hand and you must set more. Straight on it is largest: forgetting it over-tightens.
+# %% [markdown] tags=["then"]
+# At 90° the lever is as long as without the adapter. Beyond that the bolt lies nearer to your hand and you must set more. Straight on it is largest: forgetting it over-tightens.
 #
 # Hold the middle of the grip: with an adapter, another place is another L.
 
 # %% [markdown]
 # ## Four units of torque
-#
-# **Predict:** a card says 20, the wrench is set to 20, and the bolt strips. How?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("card-says-20")
+
+# %% tags=["then"]
 units = {"N·m": "N*m", "lbf·ft": "force_pound*foot", "lbf·in": "force_pound*inch", "kgf·cm": "force_kilogram*cm"}
 given_table("The figure 20 in four units", ["written", "in N·m", "in lbf·ft"],
             [(f"20 {name}", *(f"{Q(20, pint).m_as(to):.2f}" for to in ("N*m", "force_pound*foot")))
              for name, pint in units.items()])
 
-# %% tags=["rig"]
+# %% tags=["then"]
 reading_table("How you may write it", [("13 ft lb", "N·m"), ("18,5 Nm", "N·m"), ("250 kgf cm", "N·m"), ("12 mN", "N·m")])
 
-# %% [markdown]
-# The card said lbf·in: 2.26 N·m. Write the unit behind every figure. A torque without a unit is no torque.
+# %% [markdown] tags=["then"]
+# 20 lbf·in are 2.26 N·m. Write the unit behind every figure. A torque without a unit is no torque.
 
 # %% [markdown]
 # ## What you may claim
 #
 # A reading has a **doubt**: step, spread and the tool's own error together. Square each, add, take the root, double it: 95 times in 100 the truth lies within that.
-#
-# **Predict:** limits 25.00 to 25.05 mm, you read 25.045 with a doubt of 0.010 mm. Inside?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("inside")
+
+# %% tags=["then"]
 sources = [shim.resolution("step 0.01 mm", 0.01), shim.normal("tool, from its certificate", 0.006)]
 mean, repeat = shim.repeated("five readings", [25.04, 25.05, 25.04, 25.05, 25.045])
 budget = shim.propagate(lambda mm: mm, [shim.Measured("size", mean, (*sources, repeat))], "mm")
 given_table("Doubt of this size, largest first", ["comes from", "adds, mm"],
             [*((name, f"{u:.4f}") for name, u in budget.shares.items()), ("all, doubled", f"{2 * budget.u:.4f}")])
 
-# %% [markdown]
-# You cannot say. Claim *inside* only if the reading lies further from both limits than its doubt, *outside* only if it is beyond a limit by more than the doubt. In between the honest word is **not proved**: measure better, or treat it as bad.
+# %% [markdown] tags=["then"]
+# Claim *inside* only if the reading lies further from both limits than its doubt, *outside* only if it is beyond a limit by more than the doubt. In between the honest word is **not proved**: measure better, or treat it as bad.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 given_table("Limits 25.00 to 25.05 mm, doubt 0.010 mm", ["reading, mm", "you may say"],
             [(f"{mm:.3f}", {"unsure": "not proved"}.get(v, v)) for mm in (24.985, 24.995, 25.025, 25.045, 25.065)
              for v in [gauges.verdict(*(Q(x, "mm") for x in (mm, 25.0, 25.05, 0.010)))]])

@@ -10,14 +10,21 @@
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
 # %% tags=["setup"]
-from twoshaft.jobsheet import open_sheet
 from twoshaft.models import order
 from twoshaft.plots.tables import given_table
+from twoshaft.practice import open_lesson
 from twoshaft.rigs import build_simulator, order_bench, rule_picture, unit_section
 
-unit = open_sheet("order-of-work").unit
+lesson = open_lesson("order-of-work")
+unit = lesson.unit
 whole = order.OrderTask.from_unit(unit)
 name = {operation.id: operation.name for operation in unit.operations}
+
+# %% [markdown]
+# ## From earlier lessons
+
+# %% tags=["rig"]
+lesson.asked_again()
 
 # %% [markdown]
 # ## Before you start
@@ -33,30 +40,39 @@ name = {operation.id: operation.name for operation in unit.operations}
 # ## The unit, cut open
 #
 # Below is the unit as a drafter draws it: cut through all its shafts, the shafts laid one below the other. What is cut is hatched; shafts, bolts, pins, balls and rollers are left whole. A thin line of dashes and dots is an axis, or the line where two gears meet.
-#
-# **Predict:** which part keeps most of the others from coming out? Find it, then read its name: point at it, tap it, or walk there with the arrow keys.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("keeps-the-rest")
+
+# %% [markdown] tags=["then"]
+# Find the parts: point at one, tap it, or walk there with the arrow keys, and read its name.
+
+# %% tags=["then"]
 unit_section(unit)
 
-# %% [markdown]
-# The answer is the case: nothing of the gear train comes out before it is off. A part in the middle of the picture is reached late when the unit is taken apart, and fitted early when it is built.
+# %% [markdown] tags=["then"]
+# A part in the middle of the picture is reached late when the unit is taken apart, and fitted early when it is built.
 
 # %% [markdown]
 # ## An order, not the order
 #
 # A build is not one fixed list. Some steps need others; some do not care. Two mechanics can work in different orders and both be right.
-#
-# **Predict:** below are the steps of one stage. Which step can only come last? Decide, then put the list in order. The bench says at once what is wrong, and why.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
 stage = unit.stages[0]
+first = order.OrderTask.from_unit(unit, unit.operations_of[stage.id])
+lesson.predict("only-last", choice={step: name[step] for step in first.steps}, right=order.model_order(first)[-1])
+
+# %% [markdown] tags=["then"]
+# Put the list in order. The bench says at once what is wrong, and why.
+
+# %% tags=["then"]
 order_bench(unit, unit.operations_of[stage.id])
 
-# %% [markdown]
-# Did the last step turn out to be the one you said? Try a second order that works too. There are many, as the next table counts.
+# %% [markdown] tags=["then"]
+# Try a second order that works too. There are many, as the next table counts.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 tasks = [(s, order.OrderTask.from_unit(unit, unit.operations_of[s.id])) for s in unit.stages]
 given_table(
     "How many orders work, stage by stage",
@@ -64,7 +80,7 @@ given_table(
     [(s.name, len(task.steps), str(order.count_orders(task))) for s, task in tasks],
 )
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # So nobody has to learn one list by heart. You have to know **why** one step comes before another. Then every workable order is open to you, also on a unit that you have never seen.
 
 # %% [markdown]
@@ -97,8 +113,11 @@ given_table("Blinds: three examples from this unit", ["comes first", "comes late
             [(name[r.earlier], name[r.later], r.reason)
              for r in unit.rules if r.kind == "blinds" and r.earlier][:3])
 
-# %% [markdown]
-# **Predict:** which of the four is the most expensive? A *cannot* stops you on the spot, so it costs little. A *buries* lets you work on, and everything that was fitted since stands in the way.
+# %% tags=["predict"]
+lesson.predict("most-expensive")
+
+# %% [markdown] tags=["then"]
+# A *cannot* stops you on the spot, so it costs little. A *buries* lets you work on, and everything that was fitted since stands in the way.
 
 # %% [markdown]
 # ## The rules as a picture
@@ -117,36 +136,41 @@ rule_picture(unit, focus=busiest)
 # ## What can be done next
 #
 # Step through a whole build. What is fitted is drawn, the step in hand is lit with the way it goes in, and what is not there yet is an outline. At every point the simulator shows what is ready, what is out of reach, which holds are on and what the clock says.
-#
-# **Predict** before each step: how many steps are ready now?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("ready-at-start", right=str(sum(not whole.before[whole.number[step]] for step in whole.steps)))
+
+# %% tags=["then"]
 build_simulator(unit)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # At the start many steps are ready, since the sub-assemblies do not wait for each other. Near the end the choice gets small. A good plan uses the wide part: do at the bench, early, whatever will be needed in a hurry.
 
 # %% [markdown]
 # ## Several pairs of hands
 #
 # Steps that do not wait for each other can be done at the same time. Then the **longest chain** of steps that wait for each other sets the time: add up the minutes along every chain and take the largest sum. A step of that chain must not start late. Any other step can wait a little.
-#
-# **Predict:** how much quicker is a stage of this unit with as many hands as it can use? The last column counts the steps of the longest chain: they set the time.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
 plans = [(s.name, order.with_many_hands(task)) for s, task in tasks]
+lesson.predict("many-hands", ask=f"One pair of hands needs {plans[0][1].alone:g} minutes for the first stage, “{plans[0][0]}”. How many minutes does it take with as many hands as it can use?", right=f"{plans[0][1].minutes:g} min")
+
+# %% [markdown] tags=["then"]
+# The last column counts the steps of the longest chain: they set the time.
+
+# %% tags=["then"]
 given_table(
     "One pair of hands, and as many as can be used", ["stage", "alone, min", "many hands, min", "steps that must not wait"],
     [(stage, f"{plan.alone:g}", f"{plan.minutes:g}", len(plan.no_spare)) for stage, plan in plans],
 )
 
-# %% tags=["rig"]
+# %% tags=["then"]
 from twoshaft.plots.hands import hands_chart
 
 parts = order.OrderTask.from_unit(unit, unit.operations_of[unit.stages[0].id])
 hands_chart(parts, order.with_many_hands(parts))
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # More hands than chains do not help: where everything waits for one step, the others stand and watch. Nor do they where there is one press, one oven or one torque wrench.
 
 # %% [markdown]
@@ -177,24 +201,25 @@ given_table("The holds of this unit", ["hold", "begins with", "needed for", "end
 #
 # - **The plan slip:** how few steps you would have to move in your list to make it work. This sets your mark.
 # - **The bench cost:** what it would have cost to find out at the bench. This is what the feedback tells you.
-#
-# In the list below one step was forgotten and put at the end. **Predict:** how many steps have to come off again?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
 order_done = order.model_order(whole)
 late_orders = [[s for s in order_done if s != step] + [step] for step in order_done]
 late = max(late_orders, key=lambda steps: order.replay(whole, steps).minutes_extra)
 price, slip = order.replay(whole, late), order.plan_slip(whole, late)
+lesson.predict("one-forgotten", right=str(slip.size))
+
+# %% tags=["then"]
 given_table("One forgotten step", ["forgotten", "steps to move in the plan", "extra minutes at the bench",
                                    "parts lost"],
             [(whole.label(late[-1]), slip.size, price.minutes_extra, len(price.parts_lost))])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # One line in the plan, and far more at the bench. That is why you plan on paper first.
 #
 # To mend a slip with the least rework, ask of every step that is fitted: does it stand in the way of the forgotten one? Only those come off. Everything else stays.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 build_simulator(unit, late)
 
 # %% [markdown]

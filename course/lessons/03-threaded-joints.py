@@ -10,17 +10,24 @@
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
 # %% tags=["setup"]
-from twoshaft.jobsheet import open_sheet
 from twoshaft.models import fit, joint
 from twoshaft.plots.joint import clamp_by_state
 from twoshaft.plots.tables import given_table
+from twoshaft.practice import open_lesson
 from twoshaft.rigs import face_tightening, thread_chooser
 from twoshaft.units.quantities import Q
 
-unit = open_sheet("threaded-joints").unit
+lesson = open_lesson("threaded-joints")
+unit = lesson.unit
 groups = [joint.Fastening.of(unit, group.id) for group in unit.fasteners.groups]
 tapped = [g for g in groups if g.metal is not None]
 soft = min((g.metal for g in tapped), key=lambda metal: metal.tensile_mpa)
+
+# %% [markdown]
+# ## From earlier lessons
+
+# %% tags=["rig"]
+lesson.asked_again()
 
 # %% [markdown]
 # ## Before you start
@@ -37,43 +44,45 @@ soft = min((g.metal for g in tapped), key=lambda metal: metal.tensile_mpa)
 # ## Clamp, not torque
 #
 # A joint is held by the **clamp load**: the bolt is stretched like a stiff spring and presses the parts together. The torque wrench does not measure that. It measures how hard it is to turn the bolt.
-#
-# **Predict:** of all the torque you put in, what share stretches the bolt?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("share-that-stretches")
+
+# %% tags=["then"]
 shares = [(g, joint.torque_shares(g.thread, g.seat, g.friction.thread[1], g.friction.head[1]))
           for g in groups[:6]]
 given_table("Where the torque goes", ["bolt", "stretches it", "rubs in the thread", "rubs under the head"],
             [(g.group.name, f"{s.pitch:.0%}", f"{s.thread:.0%}", f"{s.head:.0%}") for g, s in shares])
 
-# %% [markdown]
-# About nine tenths is lost to friction. So a small change in friction is a large change in clamp, and no wrench, however good, can see it.
+# %% [markdown] tags=["then"]
+# The rest is lost to friction. So a small change in friction is a large change in clamp, and no wrench, however good, can see it.
 #
 # Try it. Set another state of the thread and leave the torque alone. Then set **by feel** in place of a wrench.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 thread_chooser(unit, max(tapped, key=lambda g: (g.metal is soft, g.group.count)).group.id)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # The wide bar runs from the least to the most clamp that this torque can leave. The mark in it is the typical one. Two things make the bar wide: friction that nobody knows for one bolt, and the wrench's own tolerance. Which of the two is worse here?
 
 # %% [markdown]
 # ## Wet threads
 #
 # A torque is good for **one state** of the thread: the one that the manual means. As delivered, oiled, dry, with sealant or with locking compound: each needs its own torque for the same clamp.
-#
-# **Predict:** you oil a bolt that should go in as delivered and use the torque of the book. More clamp, or less?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("oiled-bolt")
+
+# %% tags=["then"]
 worst = max(tapped, key=lambda g: max(g.worst_use(state) for state in g.states))
 clamp_by_state(worst)
 
-# %% [markdown]
-# Less friction, more clamp: the oiled bolt is pulled further, towards yield, and a thread in aluminium towards stripping. The washed, dry bolt turns hard and clicks early: the wrench says done, the joint is loose.
+# %% [markdown] tags=["then"]
+# The oiled bolt is pulled further, towards yield, and a thread in aluminium towards stripping. The washed, dry bolt turns hard and clicks early: the wrench says done, the joint is loose.
 #
 # For the same clamp the torque has to follow the friction:
 
-# %% tags=["rig"]
+# %% tags=["then"]
 given_table(
     f"{worst.group.name}: {worst.torque.m_as('N*m'):g} N·m, stated for {worst.friction.name.lower()}",
     ["found", "typical clamp with the stated torque, kN", "torque for the right clamp, N·m"],
@@ -82,7 +91,7 @@ given_table(
      for key, state in worst.states.items()],
 )
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # The table is there to understand. At the bench you do not recalculate: you **bring the thread into the state that the manual means**. Clean it, dry it, then oil it or put compound on it if the manual says so, and only there.
 #
 # **Locking compound works once.** A bolt that comes out is cleaned to bare metal and gets fresh compound; the old, cured rest holds nothing and spoils the friction.
@@ -91,17 +100,18 @@ given_table(
 # ## Units of torque
 #
 # One job card says N·m, an older one lbf·ft, a small tool lbf·in or kgf·cm. The same number in the wrong unit ruins a bolt.
-#
-# **Predict:** a card says 20 lbf·ft and somebody sets 20 N·m. Too loose or too tight?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("ft-for-nm")
+
+# %% tags=["then"]
 names = {"N·m": "N*m", "lbf·ft": "force_pound*foot", "lbf·in": "force_pound*inch", "kgf·cm": "force_kilogram*cm"}
 jobs = sorted(groups, key=lambda g: g.torque.m_as("N*m"))[::4]
 given_table("The same torques in four units", list(names),
             [[f"{float(f'{g.torque.m_as(pint):.3g}'):g}" for pint in names.values()] for g in jobs])
 
-# %% [markdown]
-# Too loose: one lbf·ft is about 1.36 N·m, so the bolt gets only about three quarters of what it needs. The other way round it gets a third too much. With lbf·in for lbf·ft it is a factor of twelve.
+# %% [markdown] tags=["then"]
+# One lbf·ft is about 1.36 N·m, so the bolt gets only about three quarters of what it needs. The other way round it gets a third too much. With lbf·in for lbf·ft it is a factor of twelve.
 
 # %% [markdown]
 # ## Adapters
@@ -129,10 +139,11 @@ given_table(
 # ## Bolts in aluminium
 #
 # Aluminium threads are weaker than the bolt. With enough length of thread that meets, the bolt would break first. With too little, the hole's thread shears off, and the case is scrap or needs an insert.
-#
-# **Predict:** how does the load that strips the hole change when a bolt that is too short reaches only half as deep?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("half-as-deep")
+
+# %% tags=["then"]
 most = max((g for g in tapped if g.metal is soft), key=lambda g: g.group.count)
 lengths = [round(most.group.tapped.engagement_mm * share, 1) for share in (0.33, 0.5, 0.67, 1.0)]
 loads = [joint.strip_loads(most.thread, most.steel, Q(most.metal.tensile_mpa, "MPa"), Q(mm, "mm"),
@@ -142,7 +153,7 @@ given_table(f"{most.group.name}, {most.thread.name} in {most.metal.name.lower()}
             [(mm, f"{s.hole_strips_n / 1e3:.1f}", f"{s.bolt_breaks_n / 1e3:.1f}", s.first)
              for mm, s in zip(lengths, loads)])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # So a bolt goes back where it came from: lengths differ round a case. And:
 #
 # - **Start every bolt by hand**, two turns or more. If it goes stiff, back it out and look. A tool would cut straight across the thread and you would not feel it.
@@ -155,10 +166,11 @@ given_table(f"{most.group.name}, {most.thread.name} in {most.metal.name.lower()}
 # ## Oil in a blind hole
 #
 # A blind hole has a bottom. The bolt is a piston in it. If oil or wet sealant fills the room under the tip, the bolt meets it before its head is down, and from there every part of a turn squeezes a liquid that has nowhere to go.
-#
-# **Predict:** what does the torque wrench show then?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("oil-under-bolt")
+
+# %% tags=["then"]
 blind = next((g for g in tapped if g.blind_hole()), most)
 hole = blind.blind_hole() or joint.BlindHole(1.4 * blind.group.tapped.engagement_mm / 1e3,
                                              blind.group.tapped.engagement_mm / 1e3, 3 * blind.thread.d_m)
@@ -171,29 +183,32 @@ given_table(f"{blind.group.name}: room for {full:.2f} cm³ under the tip",
             [(oil, f"{k.turns_short:.1f}", f"{k.pressure_pa / 1e6:.0f}", f"{k.hoop_pa / 1e6:.0f}",
               "yes" if k.splits else "no") for oil, k in zip(oils, locks)])
 
-# %% [markdown]
-# The wrench clicks as if all were well. The joint has too little clamp or none, the boss is split, or both. A few drops decide. So: **blind holes are wiped out and dry, to the bottom, before the bolt goes in**. Sealant goes under the head, not into the hole, where the manual asks for it. Use a swab or a suction tube. Compressed air throws the oil into somebody's eyes.
+# %% [markdown] tags=["then"]
+# The joint then has too little clamp or none, the boss is split, or both. A few drops decide. So: **blind holes are wiped out and dry, to the bottom, before the bolt goes in**. Sealant goes under the head, not into the hole, where the manual asks for it. Use a swab or a suction tube. Compressed air throws the oil into somebody's eyes.
 
 # %% [markdown]
 # ## Tightening a face
 #
 # Bolts on one face are not alone. Pulling one presses the parts together under its neighbours, and they lose some of their clamp. How much depends on what lies between: bare metal gives little, a gasket a lot.
-#
-# **Predict:** you pull every bolt of the cover below once to the full torque, round the ring. Which bolt is loosest at the end?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
 flanged = [g for g in groups if g.group.flange is not None]
 once = {g.group.id: joint.tighten(g.face(), [joint.Round.of(joint.clockwise(g.group.count), g.bounds().typical)])
         for g in flanged}
 softest = max(flanged, key=lambda g: once[g.group.id].spread)
+clamp = list(once[softest.group.id].clamp_n)
+place = clamp.index(min(clamp)) * 3 // len(clamp)
+lesson.predict("loosest-bolt", right=("first", "middle", "last")[place])
+
+# %% tags=["then"]
 face_tightening(unit, softest.group.id)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Now a second and a third round. A wrench never loosens: it turns only the bolts that have lost clamp, and clicks at once on the others.
 #
 # Then tick that friction scatters. **Do more rounds cure that?** They do not: rounds even out what bolts take from each other, nothing else.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 rounds = {"once": 1, "twice": 2, "three times": 3}
 orders = {"round the ring": joint.clockwise, "crosswise": joint.crosswise}
 target = softest.bounds().typical
@@ -203,12 +218,13 @@ given_table(f"{softest.group.name}: the same torque, six ways (allowed spread {s
             ["order", "full torque", "loosest bolt, kN", "spread"],
             [(o, r, f"{t.clamp_n.min() / 1e3:.1f}", f"{t.spread:.0%}") for o, r, t in plans])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # So **the rounds even out the clamp**. Crosswise against round the ring changes little of it. What then is the pattern good for? Look at the faces while they come down.
-#
-# **Predict:** one corner is pulled to full torque first. What does the far side do?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("one-corner-first")
+
+# %% tags=["then"]
 wide = max(flanged, key=lambda g: g.group.count)
 count, full = wide.group.count, wide.bounds().typical
 steps = [1, count // 4, count // 2, 3 * count // 4]
@@ -219,19 +235,19 @@ given_table(f"{wide.group.name}: widest gape between the faces, mm",
             [(o, "full" if share == 1 else "a third", *(f"{gape:.2f}" for gape in gapes))
              for o, share, gapes in down])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Full torque on one bolt tips the part: the far side lifts. A first round at a third of the torque lifts it far less, and **crosswise it closes sooner** than round the ring. That keeps the part from bending, from jamming on its dowels and from squeezing wet sealant out on one side.
 #
 # The usual rule: all by hand, then from the middle outwards and crosswise, at a third, two thirds and full torque, and once more at full torque. From the middle outwards is said to drive the sealant to the edges; our model is a ring of bolts and shows nothing of that.
 #
 # How much rounds matter depends on the joint:
 
-# %% tags=["rig"]
+# %% tags=["then"]
 given_table("One round at full torque, round the ring",
             ["face", "what its bolts lose to each other: spread", "this joint bears"],
             [(g.group.name, f"{once[g.group.id].spread:.0%}", f"{g.group.spread:.0%}") for g in flanged])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # **Wet sealant** carries no clamp. While it still stands between the faces it holds them apart; as it runs out, every bolt slackens. Set a film in the face above, tighten all bolts, then let the film run out. That is why a last round follows after a few minutes, within the sealant's open time, and never after it has cured.
 
 # %% [markdown]
@@ -255,20 +271,23 @@ given_table(
 #
 # Then the nut is **locked**: its collar is staked into the slot of the shaft, or the tab of a plate is bent against it. That metal bends once. A nut that was staked, or a plate that was bent, is replaced.
 #
-# **Predict:** a collar is punched in only a quarter as deep as it should be. How much of its hold is left? (If your unit's nuts are not staked, there is no table here.)
+#
 
-# %% tags=["rig"]
+# %% tags=["predict"]
 staked = unit.fits.staked_nuts if unit.fits_if_any else ()
 holds = [(n, share, fit.stake_hold(Q(n.radius_mm, "mm"), Q(n.slot_mm, "mm"), Q(n.tab_mm, "mm"),
                                    Q(n.depth_mm * share, "mm"), Q(n.yield_mpa, "MPa"), n.tabs))
          for n in staked[:1] for share in (0.25, 0.5, 1.0)]
+lesson.predict("stake-a-quarter", right=f"{100 * holds[0][2].holds_nm / holds[-1][2].holds_nm:.0f}") if holds else None
+
+# %% tags=["then"]
 given_table("What a staked collar holds once the clamp is gone",
             ["nut", "punched in, mm", "holds, N·m", "gives way by"],
             [(n.name, f"{n.depth_mm * share:.2f}", f"{s.holds_nm:.0f}",
               "being crushed" if s.first == "crushes" else "being sheared off")
              for n, share, s in holds]) if holds else None
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # A shallow tab is crushed in its slot, and holds in step with its depth. A deep one can only be sheared off; deeper than that gains nothing and may crack it. Compare the hold with the torque in the table of nuts: staking keeps a nut from walking off, it does not replace the torque.
 
 # %% [markdown]

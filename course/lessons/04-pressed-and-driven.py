@@ -10,19 +10,26 @@
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
 # %% tags=["setup"]
-from twoshaft.jobsheet import open_sheet
 from twoshaft.models import fit
 from twoshaft.plots.driven_section import driven_section
 from twoshaft.plots.fit import force_when_cold, play_when_warm
 from twoshaft.plots.pin_section import spring_pin_section, taper_pin_section
 from twoshaft.plots.seal_section import seal_section
 from twoshaft.plots.tables import given_table
+from twoshaft.practice import open_lesson
 from twoshaft.rigs import press_rig, seal_seat
 from twoshaft.units.quantities import Q
 
-unit = open_sheet("pressed-and-driven").unit
+lesson = open_lesson("pressed-and-driven")
+unit = lesson.unit
 INNER, OUTER = frozenset({fit.Ring.INNER}), frozenset({fit.Ring.OUTER})
 warmed = next(fit.Pressed.of(unit, entry.id) for entry in unit.fits.presses if entry.warm == "hub")
+
+# %% [markdown]
+# ## From earlier lessons
+
+# %% tags=["rig"]
+lesson.asked_again()
 
 # %% [markdown]
 # ## Before you start
@@ -38,10 +45,11 @@ warmed = next(fit.Pressed.of(unit, entry.id) for entry in unit.fits.presses if e
 # ## Read a fit
 #
 # A fit names a hole and a shaft of one nominal size: **H7/p6**. Each stands for a **zone**: the sizes that are allowed. The letter says where the zone lies, the figure how wide it is. Capitals are holes. A µm is a thousandth of a millimetre.
-#
-# **Predict:** 50 H7/k6. Is the shaft always tight in the hole?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("always-tight")
+
+# %% tags=["then"]
 names = ("H7/g6", "H7/k6", "H7/p6")
 fits = [fit.fit(Q(50, "mm"), name) for name in names]
 given_table(
@@ -51,8 +59,8 @@ given_table(
       f"{f.least_um:+g}", f"{f.most_um:+g}", f.kind) for name, f in zip(names, fits, strict=True)],
 )
 
-# %% [markdown]
-# No: 50 H7/k6 may have 23 µm of play or 18 µm of grip. A **transition** fit must be measured before you choose a driver.
+# %% [markdown] tags=["then"]
+# 50 H7/k6 may have 23 µm of play or 18 µm of grip. A **transition** fit must be measured before you choose a driver.
 #
 # - Tightest pair: largest shaft in the smallest hole.
 # - Loosest pair: smallest shaft in the largest hole.
@@ -63,44 +71,46 @@ given_table(
 # The grip squeezes the seat with a pressure. Friction turns the pressure into the force you need:
 #
 # force = π × diameter × length × pressure × friction
-#
-# **Predict:** the pair is twice as tight. What happens to the force?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("twice-as-tight")
+
+# %% tags=["then"]
 force_when_cold(warmed)
 
-# %% [markdown]
-# It doubles. Dry or oiled makes nearly as much difference. So you never know **one** force, but a range. Work it out first: a gauge tells something only to whoever knows what to expect.
+# %% [markdown] tags=["then"]
+# Dry or oiled makes nearly as much difference. So you never know **one** force, but a range. Work it out first: a gauge tells something only to whoever knows what to expect.
 #
 # Much more than the range: tilt, burr, dirt, wrong part. Stop. Much less: worn or wrong part. Take it out.
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Push the part home, loosest and tightest, oiled and dry. Then let the driver bear on the other ring and look where the force goes.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 press_rig(unit)
 
 # %% [markdown]
 # ## Where the driver bears
-#
-# **Predict:** the outer ring is tight in the case. You push on the inner ring, because it is easier to reach. How does the force get to the case?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("wrong-ring")
+
+# %% tags=["then"]
 driven_section(INNER, OUTER, shaft=False)
 
-# %% [markdown]
-# Through the balls. Each leaves a dent in the raceways. Nobody sees it, and the bearing rumbles from the first drive.
+# %% [markdown] tags=["then"]
+# Each ball leaves a dent in the raceways. Nobody sees it, and the bearing rumbles from the first drive.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 driven_section(OUTER, OUTER, shaft=False)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # **Bear only on the ring that is being fitted.** If both seats grip at once, bear on both rings at once, with a flat plate or a stepped sleeve:
 
-# %% tags=["rig"]
+# %% tags=["then"]
 driven_section(fit.BOTH, fit.BOTH)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Start it square: chamfer first, seat clean and lightly oiled. It is home when the force jumps, the sound turns dull and **no feeler goes under it anywhere**. Support the shaft under its end, never a gear or the other bearing.
 #
 # **Which side up:** look it up before it is oiled. A taper ring's wide end opens towards its rollers; a chamfered bore leads on.
@@ -113,21 +123,22 @@ driven_section(fit.BOTH, fit.BOTH)
 # growth = diameter × growth of a metre for each degree × rise
 #
 # Add the rise to the temperature of the room, and about 25 degrees more for the way from oven to seat. A rise is given in K (kelvin): one K is a step of one °C.
-#
-# **Predict:** which is easier to free by heat, steel or aluminium?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("freed-by-heat")
+
+# %% tags=["then"]
 play_when_warm(warmed)
 
-# %% [markdown]
-# Aluminium: it grows about twice as much. Limits come before sums:
+# %% [markdown] tags=["then"]
+# Limits come before sums:
 #
 # - Rolling bearings about **120 °C** at most; sealed or greased ones about **80 °C**. The maker's figure wins.
 # - **Never a flame.** It heats one spot, softens hardened steel and cannot be read. Oven, plate or induction heater, with a thermometer.
 # - **Seals out first.** Rubber does not survive what the case does.
 # - Not enough at the limit? Cool the inner part as well. Do not go over.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 given_table(
     "A ball bearing with 30 µm of grip on 40 mm, room 20 °C",
     ["bearing", "just free at, °C", "warm to, °C", "limit, °C", "within the limit?"],
@@ -136,7 +147,7 @@ given_table(
      for w in [fit.warm_to_assemble(Q(30, "um"), Q(40, "mm"), Q(10.9e-6, "1/K"), Q(limit, "degC"))]],
 )
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # **Cold** shrinks the inner part by the same sum. A freezer (about −20 °C) is the first choice. Dry ice (−78 °C) gives more than twice as much, and brings dangers of its own:
 #
 # - **It suffocates.** It turns into carbon dioxide, which you cannot smell and which fills a room from the floor up: 1 kg makes half a cubic metre. Use it in the open or in a well-aired room, never in a store, a pit or a closed car.
@@ -147,19 +158,20 @@ given_table(
 
 # %% [markdown]
 # ## Seals
-#
-# **Predict:** oil is on the left. Which way does the lip look?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("lip-to-oil")
+
+# %% tags=["then"]
 seal_section("oil")
 
-# %% [markdown]
-# Towards what it keeps in: oil presses the lip on the shaft. Turned round, oil lifts it. Five things must be right: **lip, depth, square, grease, sleeve** over splines. Set them below until nothing is found wrong.
+# %% [markdown] tags=["then"]
+# The lip looks towards what it keeps in: oil presses the lip on the shaft. Turned round, oil lifts it. Five things must be right: **lip, depth, square, grease, sleeve** over splines. Set them below until nothing is found wrong.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 seal_seat(unit, unit.fits.seals[0].id)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Lay a **bridge**, a straight bar, across the face and read the depth at four places over it. Take the thickness of the bridge off each reading. The mean is the depth; deepest less shallowest is the lean.
 #
 # A seal is used **once**. Too deep, leaning, turned round or cut: new seal. Only not deep enough: drive it on, squarely, with a driver on its rim.
@@ -168,29 +180,30 @@ seal_seat(unit, unit.fits.seals[0].id)
 # ## Spring pins
 #
 # A slotted pin is squeezed by its hole and springs back. It must bear the force of the lever many times over.
-#
-# **Predict:** 200 N at the knob, lever 8 to 1. What does the pin get?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("force-on-pin")
+
+# %% tags=["then"]
 load = fit.fork_pin_force(Q(200, "N"), 8)
 given_table("1.6 kN on a pin", ["pin, mm", "double shear, kN", "times the force", "single shear, times the force"],
             [(f"{mm:g}", f"{fit.spring_pin(Q(mm, 'mm')).double_shear_kn:g}",
               f"{fit.pin_margin(fit.spring_pin(Q(mm, 'mm')), load):.1f}",
               f"{fit.pin_margin(fit.spring_pin(Q(mm, 'mm')), load, 1):.1f}") for mm in (3.0, 4.0, 5.0, 6.0)])
 
-# %% [markdown]
-# 1.6 kN. In **double shear** the pin would have to be cut at two planes:
+# %% [markdown] tags=["then"]
+# In **double shear** the pin would have to be cut at two planes:
 
-# %% tags=["rig"]
+# %% tags=["then"]
 spring_pin_section()
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # In **single shear** there is one plane, and the pin bears half. A second pin can nest in the first, slots opposite: the loads add.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 spring_pin_section(planes=1, nested=True)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # **Slot in the line of the force.** Both ends inside the hole, at the manual's depth. A new pin each time.
 
 # %% [markdown]
@@ -202,28 +215,29 @@ spring_pin_section(planes=1, nested=True)
 pin = fit.TaperPin(0.006, 0.030)
 taper_pin_section(pin, Q(6.55, "mm"), Q(26, "mm"))
 
-# %% [markdown]
-# **Predict:** you ream the hole 0.05 mm wider. How much deeper does the pin go?
+# %% tags=["predict"]
+lesson.predict("hole-wider")
 
-# %% tags=["rig"]
+# %% tags=["then"]
 given_table(f"Pin 6 × 30 mm; its large end is {pin.large.m_as('mm'):.2f} mm", ["hole at the wide end, mm", "stands proud by, mm"],
             [(f"{mm:.2f}", f"{pin.stands_proud(Q(mm, 'mm')).m_as('mm'):.1f}") for mm in (6.45, 6.50, 6.55, 6.60, 6.65)])
 
-# %% [markdown]
-# 2.5 mm. Ream by a hair, brush the chips out, try by hand. A pin that has sunk needs the next size, not a harder blow.
+# %% [markdown] tags=["then"]
+# Ream by a hair, brush the chips out, try by hand. A pin that has sunk needs the next size, not a harder blow.
 
 # %% [markdown]
 # ## Stakes and circlips
-#
-# A staked tab shears off or is crushed in its slot, whichever takes less. **Predict:** is deeper always better?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("deeper-stake")
+
+# %% tags=["then"]
 stakes = [(mm, fit.stake_hold(Q(10, "mm"), Q(4, "mm"), Q(3, "mm"), Q(mm, "mm"), Q(320, "MPa"))) for mm in (0.5, 1.0, 1.5, 2.0)]
 given_table("A tab of 3 mm in a slot of 4 mm", ["depth, mm", "holds, N·m", "gives way by"],
             [(f"{mm:g}", f"{s.holds_nm:.1f}", "being crushed" if s.first == "crushes" else "being sheared off") for mm, s in stakes])
 
-# %% [markdown]
-# No: once it would shear before it is crushed, more depth gains nothing. A cracked tab, or a nut that was undone, means a new nut.
+# %% [markdown] tags=["then"]
+# Once it would shear before it is crushed, more depth gains nothing. A cracked tab, or a nut that was undone, means a new nut.
 #
 # **Circlips** are stamped: one edge is rounded, one sharp. The **sharp edge faces away from the load**, so that it bears square on the wall of the groove; a rounded edge climbs out. Open it no further than needed, turn it in its groove to see that it lies in all round, and bin one that was overstretched.
 

@@ -27,6 +27,12 @@ main = max(outwards, key=lambda pair: (pair.target.kind == "preload", len(pair.d
 other = next((pair for pair in pairs if pair.arrangement != main.arrangement), pairs[-1])
 
 # %% [markdown]
+# ## From earlier lessons
+
+# %% tags=["rig"]
+lesson.asked_again()
+
+# %% [markdown]
 # ## Before you start
 #
 # - **Hot parts.** A ring from the oven looks like a cold one. Wear heat gloves, put it where nobody reaches past, and say aloud what is hot.

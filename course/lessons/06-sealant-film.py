@@ -12,17 +12,24 @@
 # %% tags=["setup"]
 import math
 
-from twoshaft.jobsheet import open_sheet
 from twoshaft.models import film
 from twoshaft.plots.tables import given_table
+from twoshaft.practice import open_lesson
 from twoshaft.rigs import sealant_rig
 from twoshaft.units.quantities import Q
 
-unit = open_sheet("sealant-film").unit
+lesson = open_lesson("sealant-film")
+unit = lesson.unit
 faces = sorted(unit.faces.faces, key=lambda face: len(face.holes))
 cover, case = faces[0], faces[-1]
 blind = next((hole for hole in cover.holes if hole.blind), cover.holes[0])
 stretches = [segment.id for segment in cover.segments]
+
+# %% [markdown]
+# ## From earlier lessons
+
+# %% tags=["rig"]
+lesson.asked_again()
 
 # %% [markdown]
 # ## Before you start
@@ -46,43 +53,48 @@ stretches = [segment.id for segment in cover.segments]
 # ## Clean, dry, flat
 #
 # Sealant holds on clean, dry metal only. The face below has one spot of oil, shown by slanted lines and the word *oil*; over it lies a good film.
-#
-# **Predict:** the film is whole. Does the face seal? Then press **Close the face**.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("oil-spot")
+
+# %% [markdown] tags=["then"]
+# Press **Close the face**.
+
+# %% tags=["then"]
 x, y = cover.segments[2].points[2]
 sealant_rig(
     unit, cover.id, start=[f"film 0.1 middle {stretch}" for stretch in stretches],
     spots=[{"what": "oil", "points": [[x - 8, y + 8], [x + 8, y - 8]], "width_mm": 9}],
 )
 
-# %% [markdown]
-# The gap is full and still the oil gets out: nothing holds on oil. Lift the face off, choose **wipe**, wipe that stretch and lay it again. Close it once more.
+# %% [markdown] tags=["then"]
+# Nothing holds on oil. Lift the face off, choose **wipe**, wipe that stretch and lay it again. Close it once more.
 #
 # The order is: scrape, wipe with solvent on a clean cloth, let it dry, look along a straightedge, **then** open the tube. Nobody touches the face after that.
 
 # %% [markdown]
-# ## A film, not a bead
+# ## How much sealant
 #
-# The next face is clean and bare, and the oil way beside it is safe up to a lump of 0.8 mm. Try three things, and close the face after each:
+# The next face is clean and bare, and the oil way beside it is safe up to a lump of 0.8 mm. You will try three things, and close the face after each:
 #
 # 1. a film of 0.03 mm on every stretch;
 # 2. a film of 0.1 mm on every stretch;
 # 3. a bead of 3 mm on every stretch.
 #
 # A film is laid with a **roller**, gloves on; a bead comes from the nozzle. A bare finger has no place in it: the sealant can make your skin allergic for good.
-#
-# **Predict** for each: does it seal, and what comes out inside? You can also draw with the mouse, or on a touch screen.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("three-films")
+
+# %% tags=["then"]
 sealant_rig(unit, cover.id)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # The thin film leaves the widest part of the gap open. The fat bead seals, and pushes so much inwards that the oil way is in danger. The film in between does both things right.
 #
 # More is not safer. Now move **faces out of flat by** and see when the good film stops being good.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 thicknesses, beads = (0.03, 0.06, 0.1, 0.15, 0.25), (0.8, 1.5, 2.0, 3.0)
 work = film.Work.of(unit, {"face": cover.id})
 tried = [(f"film {t:g} mm", work.everywhere(film.Hand.FILM, t)) for t in thicknesses]
@@ -103,7 +115,10 @@ given_table(
 #
 # The film must be at least as thick as the **largest** gap. What is over comes out: (*t* − gap) × width × length. About half of it goes inwards and lies along the edge as a half round of radius *r*, with π *r*² / 2 = volume per length.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("thickest-bead")
+
+# %% tags=["then"]
 width, gap, along = Q(12, "mm"), Q(0.06, "mm"), Q(100, "mm")
 films = [(d, film.bead_to_film(Q(d, "mm"), width)) for d in (1.0, 1.5, 2.0, 3.0)]
 over = [film.surplus(t, gap, width, along) for _, t in films]
@@ -114,10 +129,8 @@ given_table(
      for (d, t), v in zip(films, over)],
 )
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Twice the diameter is **four times** the film. That is why a bead that looks only a little fat makes such a lump.
-#
-# **Predict:** which of these beads would you use beside an oil way that is safe up to a lump of 0.8 mm? Check your answer in the last column.
 
 # %% [markdown]
 # ## Round every bolt hole
@@ -145,13 +158,17 @@ given_table(
 # **Blind holes** are another matter: what gets in cannot get out. A bolt turned into a blind hole that holds oil or sealant presses on it like a piston. The torque comes up, the joint is loose, and the case can split. Dry blind holes, and keep the bead off them.
 
 # %% [markdown]
-# ## A closed bead shuts air in
+# ## A ring round a hole
 #
 # Below, one bolt hole is blind and a bead runs right round it. The ring is closed before the face comes down.
-#
-# **Predict:** what happens to the air inside the ring? Close the face.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("air-in-the-ring")
+
+# %% [markdown] tags=["then"]
+# Close the face.
+
+# %% tags=["then"]
 at = (blind.x_mm, blind.y_mm)
 beside = [s.id for s in cover.segments if min(math.dist(at, s.points[0]), math.dist(at, s.points[-1])) < 1]
 sealant_rig(
@@ -160,21 +177,27 @@ sealant_rig(
     + [f"bead 2 round {blind.id}", *(f"bead 1 inside {s}" for s in beside)],
 )
 
-# %% [markdown]
-# Air that has no way out stays and keeps the sealant away. Never close a ring round a blind hole or between two beads: one even film or one bead, with a way for the air to the edge.
+# %% [markdown] tags=["then"]
+# Never close a ring round a blind hole or between two beads: one even film or one bead, with a way for the air to the edge.
 
 # %% [markdown]
 # ## The clock
 #
 # Moisture-curing sealant grows a skin in air. Skin does not stick to the other face and does not flow into the gap. Anaerobic sealant stays wet longer, as the sheet says.
 #
-# The face below was coated 25 minutes ago with the case sealant. **Predict**, then close it.
+# The face below was coated 25 minutes ago with the case sealant.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("after-25-minutes")
+
+# %% [markdown] tags=["then"]
+# Close the face below.
+
+# %% tags=["then"]
 sealant_rig(unit, case.id, minute=25,
             start=[f"film 0.1 middle {segment.id}" for segment in case.segments])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # A fresh coat over the skin does not help: the skin is still there. Wipe **everything** off both faces, clean them and begin again. So: everything else is done before the tube is opened. Bolts, dowels, tools and a second pair of hands lie ready.
 
 # %% [markdown]
@@ -184,10 +207,14 @@ sealant_rig(unit, case.id, minute=25,
 # - Do not slide it into place.
 # - Do not lift it again to look. Lifted means open: clean both faces, new film.
 # - All bolts by hand first, then in the pattern and rounds of the manual.
-#
-# **Predict:** a good film, and the face is set down a little beside its place, then slid home. Does it scrape the film off, so that it leaks? The rig above can do it too: choose how the face is set down.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("slid-home")
+
+# %% [markdown] tags=["then"]
+# The rig above can do it too: choose how the face is set down.
+
+# %% tags=["then"]
 laid = work.lay(work.everywhere(film.Hand.FILM, 0.15))
 ways = [("straight down", (0, 0)), ("slid 6 mm to the left", (-6, 0)), ("slid 6 mm to the right", (6, 0)),
         ("slid 12 mm to the right", (12, 0))]
@@ -200,8 +227,8 @@ given_table(
      for (words, _), one in zip(ways, slid) for seal in [work.close_film(one, 10.0).seal]],
 )
 
-# %% [markdown]
-# It is not scraped off. The paste sticks to both faces and goes along by half the way, so only what lies near an edge is dragged over it. The rest closes the gap again. **What sliding makes is lumps:** on the side to which it was slid they grow, and the oil way can get one that is too large, while the other side gets less. Which side that is nobody sees any more.
+# %% [markdown] tags=["then"]
+# The paste sticks to both faces and goes along by half the way, so only what lies near an edge is dragged over it. The rest closes the gap again. **What sliding makes is lumps:** on the side to which it was slid they grow, and the oil way can get one that is too large, while the other side gets less. Which side that is nobody sees any more.
 #
 # The model leaves out that oil or dirt is smeared along the face. So slid means: lift it off, clean both faces, new film.
 
@@ -209,10 +236,11 @@ given_table(
 # ## What comes out at the edge
 #
 # When the face is closed, what is too much comes out. You see the outside; **inside lies about as much**, and there nobody wipes it off. So the edge tells you what the film was like.
-#
-# **Predict** for a gap of 0.06 mm, in a face 12 mm wide, beside an oil way that is safe up to 0.8 mm: which of these films do you leave as it is?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("leave-as-it-is")
+
+# %% tags=["then"]
 edge = [(t, film.half_round(film.surplus(Q(t, "mm"), gap, width, along) / 2, along).m) for t in (0.04, 0.08, 0.12, 0.2, 0.3)]
 given_table(
     "What you see outside, and what that says",
@@ -221,7 +249,7 @@ given_table(
      for t, r in edge],
 )
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # - **Nothing comes out**, on a stretch or anywhere: nothing shows that the gap is full there. Lift it off, clean both faces, lay more.
 # - **A small half round all along**: right. Wipe the outside off.
 # - **A half round above what the oil way allows**: as much lies inside. Lift it off, clean both faces, lay less. Where there is an opening, look inside with a mirror.

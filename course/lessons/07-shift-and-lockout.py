@@ -10,14 +10,21 @@
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
 # %% tags=["setup"]
-from twoshaft.jobsheet import open_sheet
 from twoshaft.models import shift
 from twoshaft.plots.tables import given_table
+from twoshaft.practice import open_lesson
 from twoshaft.rigs import gate_rig
 from twoshaft.units.quantities import Q
 
-unit = open_sheet("shift-and-lockout").unit
+lesson = open_lesson("shift-and-lockout")
+unit = lesson.unit
 name = {body.id: body.name for body in (*unit.shift.passive, *unit.shift.interlocks)}
+
+# %% [markdown]
+# ## From earlier lessons
+
+# %% tags=["rig"]
+lesson.asked_again()
 
 # %% [markdown]
 # ## Before you start
@@ -36,14 +43,18 @@ name = {body.id: body.name for body in (*unit.shift.passive, *unit.shift.interlo
 # The selector shaft can do two things. It **slides**, and so picks a gate: one rail out of all. It **turns**, and so pushes that rail one way or the other: one gear of two.
 #
 # The picture shows it in section. Left: the finger between the jaws of the rails. Middle: the peg of the finger and the lockout plate, one layer behind. Right: the rails with the interlock pins between them.
-#
-# **Predict:** which gears can you reach from neutral? Then try to engage every one, with the arrow keys, by dragging, or with the moves in words.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("reached-from-neutral")
+
+# %% [markdown] tags=["then"]
+# Try to engage every gear, with the arrow keys, by dragging, or with the moves in words.
+
+# %% tags=["then"]
 gate_rig(unit, misbuilds=[])
 
-# %% [markdown]
-# Every gear goes in, and the rail that moved takes its fork and its sleeve with it. Reverse shares its gate with one other gear. Did you try to go from that gear straight into reverse? If not, try it now and read what stopped you.
+# %% [markdown] tags=["then"]
+# The rail that moved takes its fork and its sleeve with it. Reverse shares its gate with one other gear. Did you try to go from that gear straight into reverse? If not, try it now and read what stopped you.
 
 # %% [markdown]
 # ## Detents: what holds a gear in
@@ -53,10 +64,11 @@ gate_rig(unit, misbuilds=[])
 # **force along the rail = spring force × tan(flank angle + friction angle)**
 #
 # The friction angle is the angle whose tangent is the friction coefficient. The flank angle is measured from the rail's axis. The **rate** of a spring is the force that it gains for each millimetre it is pressed together.
-#
-# **Predict:** the same spring on a steeper flank. Does the rail need more force or less?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("steeper-flank")
+
+# %% tags=["then"]
 detent = unit.shift.detents[0]
 forces = [(ramp, shift.detent_force(Q(detent.spring_force_n, "N"), Q(ramp, "deg"), detent.friction,
            spring_rate=Q(detent.spring_rate_n_per_mm, "N/mm"), depth=Q(detent.notch_depth_mm, "mm")))
@@ -65,28 +77,29 @@ given_table(f"The same spring and ball on other flanks (this unit has {detent.ra
             ["flank, °", "to leave the notch, N", "at the crest, N", "way to the crest, mm"],
             [(ramp, f"{f.to_start.magnitude:.0f}", f"{f.at_crest.magnitude:.0f}", f"{f.travel.magnitude:.1f}") for ramp, f in forces])
 
-# %% [markdown]
-# More, and steeply so: a flank of 55° asks more than three times the force of one of 20°. On the way to the crest the spring is pressed together by the depth of the notch, so the force still grows; that is the push you feel just before the gear snaps in.
+# %% [markdown] tags=["then"]
+# A flank of 55° asks more than three times the force of one of 20°. On the way to the crest the spring is pressed together by the depth of the notch, so the force still grows; that is the push you feel just before the gear snaps in.
 #
 # A spring that is too weak lets the gear jump out on the road; one that is too strong makes people force the lever. The figure is the maker's.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 given_table("The detents of this unit",
             ["rail", "spring, N", "rate, N/mm", "flank, °", "notch depth, mm"],
             [(name[d.rail], d.spring_force_n, d.spring_rate_n_per_mm, d.ramp_deg, d.notch_depth_mm)
              for d in unit.shift.detents])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Where one rail has a stronger spring than the others, a swapped spring is easily felt in the hand, if you compare rail with rail before the cover goes on.
 
 # %% [markdown]
 # ## From the rail to the hand
 #
 # The finger pushes the rail at its tip, the outer lever turns the shaft: **torque = force along the rail × radius of the finger**, and **force of the hand = torque ÷ length of the lever**. The shaft turns by the way of the rail over the finger's radius, as an angle in radians; times 57.3 it is in degrees.
-#
-# **Predict:** a lever of twice the length. What does it do to the force of the hand, and what to its way?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("lever-twice")
+
+# %% tags=["then"]
 radius = Q(unit.shift.finger_radius_mm, "mm")
 torque = shift.shaft_torque(Q(60, "N"), radius)
 given_table(f"60 N along the rail, finger of {radius.magnitude:g} mm: {torque.magnitude:.2f} N·m on the shaft",
@@ -95,30 +108,31 @@ given_table(f"60 N along the rail, finger of {radius.magnitude:g} mm: {torque.ma
               f"{7 * mm / radius.magnitude:.0f}") for mm in (70, 100, 140)])
 
 # %% [markdown]
-# Half the force, twice the way: a lever gives nothing for nothing.
-
-# %% [markdown]
 # ## Interlock: one rail at a time
 #
 # Two gears of different ratio engaged at once would want the output shaft to turn at two speeds. It cannot: input and output lock solid. On the road the wheels lock with them, or something breaks. So it must be **impossible**, not just unlikely.
 #
 # A pin lies between two rails. It is a little longer than the gap between them, so it always stands in a notch of one rail. Move one rail out of neutral, and its round side pushes the pin into the notch of the other: that one is locked.
-#
-# **Predict:** with first engaged, which pin locks which rail? Watch the right-hand panel of the first picture on this page while you engage first, then the top gear.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("pins-lock")
+
+# %% [markdown] tags=["then"]
+# Watch the right-hand panel of the first picture on this page while you engage first, then the top gear.
+
+# %% tags=["then"]
 given_table("The pins of this unit", ["pin", "between"],
             [(pin.name, " and ".join(name[rail].lower() for rail in pin.rails))
              for pin in unit.shift.interlocks])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # A pin between two rails locks neighbours. A small pin through a rail passes the push on, so that rails further apart lock each other as well.
 #
 # A worn pin is too short. Then the locked rail can still move a little before the flank of its notch meets the pin:
 #
 # **play = notch depth + gap − pin length**, and **free movement = play ÷ tan(flank angle)**
 
-# %% tags=["rig"]
+# %% tags=["then"]
 pin = unit.shift.interlocks[0]
 play = {mm: shift.pin_play(Q(pin.notch_mm, "mm"), Q(pin.gap_mm, "mm"), Q(mm, "mm"))
         for mm in (11.4, 11.3, 11.1, 10.8, 10.5)}
@@ -127,7 +141,7 @@ given_table(f"{pin.name}: notch {pin.notch_mm} mm, gap {pin.gap_mm} mm, flank {p
             [(mm, f"{p.magnitude:.2f}", f"{shift.free_movement(p, Q(pin.ramp_deg, 'deg')).magnitude:.2f}")
              for mm, p in play.items()])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # A pin that is one millimetre too short gives the second rail most of a millimetre. That alone engages nothing, but it brings the sleeve towards its gear while another gear drives. Renew worn pins, all of them.
 
 # %% [markdown]
@@ -136,10 +150,14 @@ given_table(f"{pin.name}: notch {pin.notch_mm} mm, gap {pin.gap_mm} mm, flank {p
 # Reverse and its neighbour lie in one gate. Without a lockout, a hand that comes out of the neighbour gear on the road could push straight on into reverse.
 #
 # The lockout plate is held by a spring. Coming in from the side, in neutral, the peg pushes the plate out of its way. In the neighbour gear the peg stands clear, and the plate springs back behind it. On the way back the peg meets the plate's edge just before neutral: it goes no further. Leave the gate, come in again, and the way to reverse is open.
-#
-# **Predict:** in which of these does the lockout fail: spring hooked in the wrong way round, plate turned over, pin of the finger not home? Choose one after the other and try the direct shift.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("lockout-fails")
+
+# %% [markdown] tags=["then"]
+# Choose one after the other and try the direct shift.
+
+# %% tags=["then"]
 gate_rig(unit)
 
 # %% [markdown]
@@ -167,16 +185,18 @@ given_table("The proof on a mechanism that is put together rightly", ["no.", "mo
 # ## What each misbuild does
 #
 # Each row below is a mechanism with one thing put in wrongly, and what a full hand test of it finds. Nothing in this table was typed in: every line comes from working the mechanism.
-#
-# **Predict** before you read on: which row will show nothing at all?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
 found = {m: shift.symptoms(shift.prove_by_hand(shift.mechanism(shift.with_misbuilds(unit.shift, [m.id]))))
          for m in unit.shift.misbuilds}
+silent = [m.id for m, kinds in found.items() if kinds <= {"nothing"}]
+lesson.predict("shows-nothing", choices={m.id: m.name for m in found}, right=silent) if silent else None
+
+# %% tags=["then"]
 given_table("Misbuild and symptom", ["misbuild", "what the hand test finds"],
             [(m.name, "; ".join(shift.KINDS[kind] for kind in kinds)) for m, kinds in found.items()])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Several misbuilds share one symptom. The hand test says *that* the lockout fails, not *why*; for that you look: which side is the plate's step on, how is the spring hooked, does the pin stand flush?
 #
 # A plate without its spring lies wherever it was last pushed. Whether it stops you depends on how the lever came in. A lockout that works only sometimes is a fault.

@@ -10,19 +10,26 @@
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
 # %% tags=["setup"]
-from twoshaft.jobsheet import open_sheet
 from twoshaft.models import geartrain
 from twoshaft.plots.geartrain import count_by_gear, gap_by_wear, ratio_bars
 from twoshaft.plots.tables import given_table
+from twoshaft.practice import open_lesson
 from twoshaft.rigs import gear_rig, order_bench
 from twoshaft.units.quantities import Q
 
-unit = open_sheet("gear-train-and-checks").unit
+lesson = open_lesson("gear-train-and-checks")
+unit = lesson.unit
 train = unit.gear_train
 name = {gear.id: gear.name for gear in train.gears}
 first, second, third, *_, top = (gear.id for gear in train.gears if not gear.reverse)
 pinion = next(m.driving.shaft for m in train.meshes if m.id == train.final_drive)
 ONE = "one output, the other held"
+
+# %% [markdown]
+# ## From earlier lessons
+
+# %% tags=["rig"]
+lesson.asked_again()
 
 # %% [markdown]
 # ## Before you start
@@ -39,42 +46,47 @@ ONE = "one output, the other held"
 # ## Along the path
 #
 # Power goes in at the input shaft and passes from gear to gear until it reaches the ring gear. At every mesh, count teeth: **driven divided by driving** is how often the driving gear turns for one turn of the driven one. Multiply along the path. Every mesh also turns the direction round.
-#
-# **Predict:** second gear has two meshes up to the ring gear. Does the ring gear turn the same way as the input, or the other way?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("two-meshes")
+
+# %% tags=["then"]
 gear_rig(unit, engaged=[second])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # The blue gears drive. Turn the input shaft and watch the painted marks: touching gears always move opposite ways at the point where they touch. Two meshes turn the direction round twice, so the ring gear ends up turning the same way.
 #
 # Now engage **Reverse** in place of second. The idler is one mesh more, so the wheels turn the other way. Its own teeth drop out: it is driven once and drives once.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 given_table("Input turns for one turn", ["gear", "of the output shaft", "of the ring gear", "ring gear turns"],
             [(g.name, f"{float(abs(geartrain.ratio(train, g.id, to=pinion))):.3f}",
               f"{float(abs(geartrain.ratio(train, g.id))):.3f}",
               "the same way" if geartrain.ratio(train, g.id) > 0 else "the other way")
              for g in train.gears])
 
-# %% tags=["rig"]
+# %% tags=["then"]
 ratio_bars(train)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Longer bars mean a slower, stronger wheel. The one hatched bar turns the other way; on the bench the direction tells it from first at a glance.
 
 # %% [markdown]
 # ## Count turns in, turns out
 #
 # The differential carries two wheels. With **one wheel held**, the other turns **twice** for one turn of the ring gear. With both free, only the **average** of the two wheels tells what the ring gear did.
-#
-# **Predict:** in third gear, how many turns of the input for one turn of the left wheel, the right one held? Then put your hand on the left wheel below and turn it once.
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("turns-of-third", right=f"{float(abs(geartrain.ratio(train, third))) / 2:.2f}")
+
+# %% [markdown] tags=["then"]
+# Put your hand on the left wheel below and turn it once.
+
+# %% tags=["then"]
 gear_rig(unit, engaged=[third], held=train.differential.right)
 
-# %% [markdown]
-# Was your figure half of the one in the table? It has to be: the ring gear made only half a turn.
+# %% [markdown] tags=["then"]
+# It is half of the figure in the table, because the ring gear made only half a turn.
 #
 # Set **Hold still** to *Neither* and turn the input shaft. Now the wheels share the turns unevenly; whichever drags less goes further. Add both and halve: there is the ring gear again.
 
@@ -88,18 +100,18 @@ gear_rig(unit, engaged=[third], held=train.differential.right)
 # %% tags=["rig"]
 count_by_gear(train, 1, ONE)
 
-# %% [markdown]
-# **Predict:** somebody counts by eye, to half a turn only. Which pairs can they no longer tell apart after one turn of the wheel, and how many turns would be enough?
-
-# %% tags=["rig"]
+# %% tags=["predict"]
 pairs = geartrain.mistaken(train, 1, ONE, 0.5)
+lesson.predict("pairs-by-eye", right=str(len(pairs)))
+
+# %% tags=["then"]
 given_table("Taken for each other: one wheel turn, counted to half a turn", ["one", "other", "wheel turns that would tell"],
             [(name[a], name[b], geartrain.tells_apart(train, a, b, ONE, 0.5)) for a, b in pairs])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # So count more turns of the wheel rather than squint harder. A **wrong gear wheel** from another unit is harder to find: one tooth more or less changes the count by little.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 odd = [(g, next(m for m in train.meshes if m.id == g.engages[0])) for g in train.gears if not g.reverse]
 rows = [(g, m, geartrain.with_wheel(train, m.id, "driven", m.driven.teeth - 1)) for g, m in odd]
 given_table("A driven wheel with one tooth too few, one wheel held", ["gear", "teeth", "fitted", "wheel turns that tell"],
@@ -112,33 +124,35 @@ given_table("A driven wheel with one tooth too few, one wheel held", ["gear", "t
 # ## The differential by hand
 #
 # Both wheels hang on the same small bevel gears. What one wheel gains on the ring gear, the other loses.
-#
-# **Predict:** leave a gear in, hold nothing, and turn the left wheel by hand. The ring gear stays put. What does the right wheel do?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("other-wheel")
+
+# %% tags=["then"]
 given_table("The ring gear's turns are the average", ["ring gear", "left wheel", "right wheel"],
             [(case, left, geartrain.other_output(Q(case, "turn"), Q(left, "turn")).m)
              for case, left in [(0.0, 1.0), (1.0, 1.0), (1.0, 2.0), (1.0, 3.0)]])
 
-# %% [markdown]
-# With the ring gear still, the right wheel turns back as far as the left one turns on. In a bend the outer wheel gains what the inner one loses.
+# %% [markdown] tags=["then"]
+# In a bend the outer wheel gains what the inner one loses.
 
 # %% [markdown]
 # ## Two gears at once
 #
 # Shaft nuts need a very large torque, so the shafts must not turn. Two gears engaged at once hold them: the output shaft would have to obey two ratios, and cannot.
-#
-# **Predict:** with second and top gear in, what can still turn?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("still-turns")
+
+# %% tags=["then"]
 gear_rig(unit, engaged=[second, top])
 
-# %% [markdown]
-# Input shaft, output shaft and ring gear are locked. **The wheels are not:** they still turn against each other. A locked train does not make it safe to have a hand or a rag near a drive shaft.
+# %% [markdown] tags=["then"]
+# A locked train does not make it safe to have a hand or a rag near a drive shaft.
 #
 # Try two gears with one **sleeve** between them: it can be in one gear only. Choose two gears of different sleeves.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 ids = [gear.id for gear in train.gears]
 duos = [(a, b) for n, a in enumerate(ids) for b in ids[n + 1:]]
 given_table("Which pairs hold the shafts", ["pair", "can both be in?", "input shaft locked?"],
@@ -146,32 +160,33 @@ given_table("Which pairs hold the shafts", ["pair", "can both be in?", "input sh
               else ("yes", "yes" if train.input in geartrain.freedom(train, (a, b)).locked else "no")))
              for a, b in duos[:9]])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # What locks is the **difference** of the ratios. Two gears of the same ratio, such as 18 to 36 and 20 to 40, would turn together and hold nothing. Never trust a lock that you have not tried by hand first.
 
 # %% [markdown]
 # ## The synchroniser ring
 #
 # The ring brakes the gear to the speed of its shaft, like a cone clutch. As the cone wears, the ring moves closer to the gear. The **ring gap**, measured with a feeler gauge at three places while you press the ring home, shows how much is left.
-#
-# **Predict:** the cone is slim. Does a tenth of wear cost more than a tenth of gap, or less?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("wear-and-gap")
+
+# %% tags=["then"]
 gap_by_wear(train.synchronisers[-1])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # A little wear costs much gap, because a slim cone turns wear into way: **gap lost = wear divided by the sine of the half angle**. Below the least gap the ring soon meets the gear's face before it grips, and the change grates.
 #
 # What a ring can do depends on force, cone and **friction**: torque = force × friction × mean radius ÷ sine of the half angle. Oil of another kind changes the friction, and so does a ring that was fitted dry.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 ring = train.synchronisers[-1]
 cone = (Q(ring.mean_diameter_mm, "mm"), Q(ring.half_angle_deg, "degree"))
 given_table("Pushed with 600 N", ["friction", "cone torque, N·m"],
             [(f"{mu:.2f}", f"{geartrain.cone_torque(Q(600, 'N'), mu, *cone).m_as('N*m'):.1f}")
              for mu in ring.friction])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Half the torque means twice the time to reach the same speed, and the driver feels it as a slow change.
 #
 # **Which way round?** A hub has a flat and a long side, a sleeve may have its pointed teeth on one side only, and the **keys** sit in the slots of the ring, not on its lands. A hub turned round stands away from its gear, and the sleeve no longer reaches. The ring gap does not show it, because the hub does not enter that gap. A gap **wider** than new is no good sign either: dirt, a burr or the ring of another gear keeps the ring off its cone.
@@ -180,16 +195,18 @@ given_table("Pushed with 600 N", ["friction", "cone torque, N·m"],
 # ## Play of the side gears
 #
 # The side gears need a little axial play, set by their thrust washers. Read it with the dial gauge on each gear. A **thicker washer takes play away**, tenth for tenth.
-#
-# **Predict:** 0.28 mm of play with a washer of 0.90 mm. Which washer?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
 play = train.differential.side_gear_play
-given_table(f"Play wanted: {play.play_mm[0]:g} to {play.play_mm[1]:g} mm", ["washer, mm", "play then, mm"],
-            [(f"{thick:.2f}", f"{geartrain.play_with_washer(Q(0.28, 'mm'), Q(0.9, 'mm'), Q(thick, 'mm')).m_as('mm'):.2f}")
-             for thick in play.washers_mm])
+then = {thick: geartrain.play_with_washer(Q(0.28, "mm"), Q(0.9, "mm"), Q(thick, "mm")).m_as("mm") for thick in play.washers_mm}
+best = min(then, key=lambda thick: abs(then[thick] - sum(play.play_mm) / 2))
+lesson.predict("which-washer", right=f"{best:.2f} mm", ask=f"A side gear has 0.28 mm of play with a washer of 0.90 mm. Wanted are {play.play_mm[0]:g} to {play.play_mm[1]:g} mm. Washers come from {min(then):g} to {max(then):g} mm in steps of 0.05 mm. Which one do you take?")
 
-# %% [markdown]
+# %% tags=["then"]
+given_table(f"Play wanted: {play.play_mm[0]:g} to {play.play_mm[1]:g} mm", ["washer, mm", "play then, mm"],
+            [(f"{thick:.2f}", f"{after:.2f}") for thick, after in then.items()])
+
+# %% [markdown] tags=["then"]
 # Below zero the washer does not go in. The gauge itself is good to about a hundredth. So take the washer that brings the play well inside its limits, not the one that just scrapes in.
 
 # %% [markdown]
@@ -202,10 +219,11 @@ given_table("Road speed at 3000 r/min", ["gear", "km/h"],
             [(g.name, f"{geartrain.road_speed(train, g.id, Q(3000, 'rpm')).m_as('km/hour'):.1f}")
              for g in train.gears])
 
-# %% [markdown]
-# **Predict:** a pinion of another unit has two teeth more. Does the speedometer show too much or too little?
-#
-# More teeth on the driven pinion make it turn **slower**, so the speed shown is too low, and nobody notices until the road. At the bench, ten turns of the wheels and a count of the pinion find it in a minute.
+# %% tags=["predict"]
+lesson.predict("two-teeth-more")
+
+# %% [markdown] tags=["then"]
+# Nobody notices it until the road. At the bench, ten turns of the wheels and a count of the pinion find it in a minute.
 
 # %% [markdown]
 # ## The last checks, in order

@@ -10,16 +10,23 @@
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
 # %% tags=["setup"]
-from twoshaft.jobsheet import open_sheet
 from twoshaft.models import faults, geartrain
 from twoshaft.plots.faults import fault_board
 from twoshaft.plots.tables import given_table
+from twoshaft.practice import open_lesson
 from twoshaft.rigs import fault_board_rig
 
-unit = open_sheet("reading-faults").unit
+lesson = open_lesson("reading-faults")
+unit = lesson.unit
 table, section = faults.outcome_table(unit), unit.faults
 name = {one.id: one.name for one in (*section.misbuilds, *section.checks)}
 kinds = {check.kind: check.id for check in reversed(section.checks)}
+
+# %% [markdown]
+# ## From earlier lessons
+
+# %% tags=["rig"]
+lesson.asked_again()
 
 # %% [markdown]
 # ## Before you start
@@ -38,13 +45,14 @@ kinds = {check.kind: check.id for check in reversed(section.checks)}
 # The build goes forwards: somebody does something wrongly, and a check shows it. The picture has one row for each misbuild of this unit, one column for each final check. Each square comes from working the models of gate, bearings, bolts, film and gears with that misbuild in them.
 #
 # The names at the side are the short names of the unit's file.
-#
-# **Predict:** are there misbuilds that show in no check? Are there two rows that look the same?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("silent-and-alike")
+
+# %% tags=["then"]
 fault_board(unit)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Look for rows that are empty, and for rows that are equal, letter by letter. Keep them in mind: they decide how far any search can go.
 #
 # Then look along the columns. Most rows have a mark in one column only, but where a column is crowded, such as that of the leaks, one symptom has several causes.
@@ -53,18 +61,22 @@ fault_board(unit)
 # ## From symptom to misbuild
 #
 # Reading backwards means: which rows show **exactly** what was seen? What **passed** counts as much as what failed. A misbuild that would have failed a check that passed is out.
-#
-# **Predict:** the pull in neutral is too heavy. Which misbuilds explain it? And what does it change when you know that no end float was felt?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
 neutral = next(check for check in section.checks if check.kind == "cord" and check.and_support)
 seen = {neutral.id: next(o.key for o in table.outcomes[table.column(neutral.id)] if o.key.startswith("heavy"))}
+lesson.predict("heavy-pull", right=str(len(faults.explain(unit, seen).singles)))
+
+# %% [markdown] tags=["then"]
+# And what does it change when you know that no end float was felt?
+
+# %% tags=["then"]
 more = {**seen, **{kinds[kind]: faults.PASSES for kind in ("end-float", "click") if kind in kinds}}
 rows = [(text, " · ".join(name[one] for one in faults.explain(unit, what).singles))
         for text, what in (("pull in neutral too heavy", seen), ("the same; no float felt, all bolts click", more))]
 given_table("What explains it alone", ["seen", "misbuilds"], rows)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # Compare the two rows. Where they are the same, the two further checks told nothing: none of the misbuilds would have shown in the float or under the wrench. A check that cannot tell the suspects apart costs its minutes and gives nothing, however careful you make it.
 
 # %% [markdown]
@@ -86,10 +98,11 @@ fault_board_rig(unit)
 # A check is worth something only if it can come out in more than one way. It tells most when both ways are **equally likely**. The measure is the bit: one bit halves what is left.
 #
 # How likely each suspect is follows from how often it is met: **its share of the sum of all that are left**. The chance that a check fails is the sum of the shares of those that fail it.
-#
-# **Predict:** what does a check tell that fails in nine units out of ten?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("nine-of-ten")
+
+# %% tags=["then"]
 checks = [kinds[kind] for kind in ("lockout", "gears-held", "cord")]
 suspects = faults.suspects_for(unit, [*checks, kinds["click"]])
 left = faults.explain(unit, {}, among=suspects)
@@ -97,19 +110,19 @@ given_table("Four suspects; one of them is in the unit", ["misbuild", "often, in
             [(name[one[0]], section.misbuild_by_id(one[0]).often_per_1000, f"{100 * chance:.0f}")
              for one, chance in zip(left.sets, left.chances)])
 
-# %% tags=["rig"]
+# %% tags=["then"]
 given_table("What is told, by how likely a check is to fail", ["chance of failing", "told, bit", "bit a minute, if it takes 4 min"],
             [(f"{odds:.0%}", f"{faults.told(odds):.2f}", f"{faults.told(odds) / 4:.3f}") for odds in (0.5, 0.7, 0.8, 0.9, 0.95, 1.0)])
 
-# %% tags=["rig"]
+# %% tags=["then"]
 given_table("Checks on the four suspects", ["check", "minutes", "tells, bit", "bit a minute"],
             [(name[one.check], one.minutes, f"{one.bits:.2f}", f"{one.bits_per_minute:.3f}")
              for one in faults.next_check(unit, {}, among=suspects)])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # **At the bench:** when two are left, make the quickest check that shows something else with one than with the other. A check that shows the same with both is not made.
 #
-# A check that fails in nine of ten tells less than half a bit: you knew already. One that fails for certain tells nothing. The long check at the end of the list finds its suspect as surely as a short one does, but every minute of it tells less.
+# A check that fails in nine of ten tells less than half a bit. One that fails for certain tells nothing. The long check at the end of the list finds its suspect as surely as a short one does, but every minute of it tells less.
 #
 # All checks that are not in the list are worth **nothing now**: they show the same for all four suspects.
 
@@ -117,31 +130,33 @@ given_table("Checks on the four suspects", ["check", "minutes", "tells, bit", "b
 # ## What a plan costs
 #
 # A plan is an order of checks. You stop as soon as one suspect is left, so what you spend depends on which it is. On average: **for each suspect, its share × the minutes until it is found; then add up**.
-#
-# **Predict:** the shortest check first, or the one that most likely ends the search?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("which-first")
+
+# %% tags=["then"]
 plans = [checks, [checks[1], checks[0], checks[2]], faults.quickest_plan(unit, checks, suspects)]
 given_table("Three checks for the same four suspects", ["order", "average, min", *(one[0].replace("-", " ") for one in suspects)],
             [(", then ".join(plan).replace("-", " "), f"{faults.expected_minutes(unit, plan, suspects).m_as('min'):.1f}",
               *(f"{faults.minutes_spent(unit, plan, suspects, one).m_as('min'):g}" for one in suspects)) for plan in plans])
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # The right-hand columns are the minutes until each suspect is known: add up the checks, and stop where one suspect alone is left. The last suspect costs the same in every order: none of the three checks finds it, so it is known only when all are made. What decides is the chance of ending the search **for each minute**: the share of the suspect divided by the minutes of its check. The largest goes first, even where its check is not the shortest.
 
 # %% [markdown]
 # ## Two faults at once
 #
 # Two misbuilds in one unit are rare: with shares of 6 and 5 in 1000, and neither having to do with the other, both are met in 0.006 × 0.005, that is 30 units in a million. So look for **one** that explains everything first, and for two only when no single one does.
-#
-# **Predict:** a bolt turns before the click, and a ring gap is small. One or two?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("one-or-two")
+
+# %% tags=["then"]
 both = faults.suspects_for(unit, [kinds["click"], kinds["ring-gap"]])
 fault_board_rig(unit, {kinds[kind]: table.outcome(one, kinds[kind]).key for kind, one in zip(("click", "ring-gap"), both)})
 
-# %% [markdown]
-# Two: no row of the picture has both marks. Set the ring gap to “as it should be” and watch one misbuild come back. And a warning: when **one** is found and mended, make all checks again. A second one that fails the same check was hidden behind it.
+# %% [markdown] tags=["then"]
+# No row of the picture has both marks. Set the ring gap to “as it should be” and watch one misbuild come back. And a warning: when **one** is found and mended, make all checks again. A second one that fails the same check was hidden behind it.
 
 # %% [markdown]
 # ## What no check tells apart
@@ -167,10 +182,11 @@ given_table("Alike in every check", ["misbuilds", "show in", "to see which"],
 #
 # - **Turns.** The ratio is driven teeth over driving teeth, pair by pair, multiplied. With one wheel held and only the other counted, the input shaft turns **half** as often for the same count.
 # - **Pull.** Torque = pull × radius of the drum. What else turns is taken off first.
-#
-# **Predict:** one gear is counted in three ways. Which figure means another wheel, and which only another way of counting?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("another-gear")
+
+# %% tags=["then"]
 gear, ways = unit.gear_train.gears[2], ("both outputs, averaged", "one output, the other held")
 teeth = next(mesh.driven.teeth for mesh in unit.gear_train.meshes if mesh.id == gear.engages[0]) - 1
 given_table(f"{gear.name}, five turns: ratio {abs(float(geartrain.ratio(unit.gear_train, gear.id))):.3f}", ["counted", "input turns"],
@@ -178,14 +194,14 @@ given_table(f"{gear.name}, five turns: ratio {abs(float(geartrain.ratio(unit.gea
             + [("both, with a driven wheel of one tooth less",
                 abs(geartrain.count_turns(geartrain.with_wheel(unit.gear_train, gear.engages[0], "driven", teeth), gear.id, 5, ways[0]).seen))])
 
-# %% tags=["rig"]
+# %% tags=["then"]
 given_table("A pull that was not taken as it should be", ["what was done", "the bearings then seem to take", "because"],
             [(one.words, one.seems, one.why) for one in faults.FALSE_PULLS.values()])
 
-# %% [markdown]
-# A wrong wheel changes the count by a little, a wrong way of counting by half. And a false pull sends you to the wrong shim: the pair was right, and you set it wrong. Make the check again, **as the manual says**, before you believe it.
+# %% [markdown] tags=["then"]
+# A false pull sends you to the wrong shim: the pair was right, and you set it wrong. Make the check again, **as the manual says**, before you believe it.
 
-# %% tags=["rig"]
+# %% tags=["then"]
 wrong = [one for one in section.misbuilds for change in one.changes
          if change.kind == "setting" and change.support == neutral.support]
 pulls = [("as it should be", faults.pull(neutral, faults.as_built(unit, [])))]

@@ -10,18 +10,25 @@
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
 # %% tags=["setup"]
-from twoshaft.jobsheet import open_sheet
 from twoshaft.models import joint, order
 from twoshaft.models.wholebuild import Do, Job, asks_of, build_record, card, consequences, right_decisions, values_of
 from twoshaft.models.wholebuild.asks import ways_of
 from twoshaft.plots.tables import given_table
+from twoshaft.practice import open_lesson
 from twoshaft.rigs import whole_build
 from twoshaft.units.quantities import Q
 
-unit = open_sheet("whole-build").unit
+lesson = open_lesson("whole-build")
+unit = lesson.unit
 job = Job.of(unit, {"asked": [ask.id for ask in asks_of(Job.of(unit)) if ask.kind != "check"]})
 asks = {ask.id: ask for ask in asks_of(job)}
 right = right_decisions(job)
+
+# %% [markdown]
+# ## From earlier lessons
+
+# %% tags=["rig"]
+lesson.asked_again()
 
 # %% [markdown]
 # ## Before you start
@@ -39,17 +46,19 @@ right = right_decisions(job)
 # ## Plan
 #
 # A build has a few long chains of steps and many short ones that can wait. Before the first step, look for three things: what is **buried** by a later step, what runs against a **clock**, and what can be done **beforehand**.
-#
-# **Predict:** how many hours does this unit take, and which stage takes longest?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
 task = job.task
 names = {stage.id: stage.name for stage in unit.stages}
 rows = [(name, sum(task.stage(s) == id for s in task.steps), sum(task.minutes(s) for s in task.steps if task.stage(s) == id),
          sum(task.stage(ask.step) == id for ask in asks.values())) for id, name in names.items()]
+longest = max(rows, key=lambda row: row[2])[0]
+lesson.predict("longest-stage", choice=names, right=next(id for id, name in names.items() if name == longest))
+
+# %% tags=["then"]
 given_table("The build in stages", ["stage", "steps", "minutes", "decisions"], rows)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # The minutes are those of the steps alone; looking, fetching and writing come on top. Decisions are not spread evenly: a stage with few minutes can hold many of them. That is where to slow down.
 
 # %% [markdown]
@@ -71,17 +80,16 @@ given_table("What is closed off", ["by this step", "can no longer be reached"],
 # ## The clock
 #
 # Heat, locking compound and sealant set a clock. Work out **before** it starts: what must be done inside, what that takes, what is left. What does not have to be inside is done before.
-#
-# **Predict:** which clock of this unit leaves least?
 
-# %% tags=["rig"]
-rows = []
-for clock in task.clocks:
-    window = order.window(task, clock.id)
-    rows.append((clock.name, clock.minutes, window.minutes_used, window.minutes_left))
-given_table("Clocks of this unit", ["clock", "allows, min", "must be inside, min", "left, min"], rows)
+# %% tags=["predict"]
+windows = {clock.id: (clock, order.window(task, clock.id)) for clock in task.clocks}
+lesson.predict("least-left", choice={id: clock.name for id, (clock, _) in windows.items()}, right=min(windows, key=lambda id: windows[id][1].minutes_left))
 
-# %% [markdown]
+# %% tags=["then"]
+given_table("Clocks of this unit", ["clock", "allows, min", "must be inside, min", "left, min"],
+            [(clock.name, clock.minutes, w.minutes_used, w.minutes_left) for clock, w in windows.values()])
+
+# %% [markdown] tags=["then"]
 # The step that ends a clock counts as well: it must be **finished** in time. What is left is not there to be used up. It is for the bolt that falls.
 
 # %% [markdown]
@@ -92,17 +100,18 @@ given_table("Clocks of this unit", ["clock", "allows, min", "must be inside, min
 # Over an adapter the lever gets longer: with wrench length *L*, reach *E* and angle *α*,
 #
 # setting = torque × *L* / (*L* + *E* cos *α*).
-#
-# **Predict:** an adapter stands square to the wrench. What do you set?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("square-adapter")
+
+# %% tags=["then"]
 length, reach = Q(390, "mm"), Q(55, "mm")
 given_table("24 N·m wanted; wrench of 390 mm, adapter of 55 mm", ["angle", "set, N·m", "if 24 is set the fastener gets, N·m"],
             [(f"{a}°", f"{joint.setting_with_adapter(Q(24, 'N*m'), length, reach, Q(a, 'degree')).m_as('N*m'):.1f}",
               f"{joint.torque_at_bolt(Q(24, 'N*m'), length, reach, Q(a, 'degree')).m_as('N*m'):.1f}") for a in (0, 45, 90, 135)])
 
-# %% [markdown]
-# Square to the wrench the adapter changes nothing; straight on it adds most. A fastener that got too much is not turned back: it is taken out, looked at with its thread, and fitted anew.
+# %% [markdown] tags=["then"]
+# Straight on, the adapter adds most. A fastener that got too much is not turned back: it is taken out, looked at with its thread, and fitted anew.
 #
 # Part by part, there is also **use it again, or renew it**:
 #
@@ -114,10 +123,11 @@ given_table("24 N·m wanted; wrench of 390 mm, adapter of 55 mm", ["angle", "set
 # ## Measure
 #
 # Shims are worked out from lengths of **this** unit. Where the shim sits behind an outer ring and the outer rings lie together, a thicker one tightens. Begin with the shim that leaves neither play nor preload. Add the least and the most preload of the target: these are the thinnest and the thickest shim that meet it. Then take off the doubt of the stack at both ends, and only then look at the shelf.
-#
-# **Predict:** the shelf has a shim just inside the limit, and one in the middle. Does it matter?
 
-# %% tags=["rig"]
+# %% tags=["predict"]
+lesson.predict("just-inside")
+
+# %% tags=["then"]
 shims = [ask for ask in asks.values() if ask.kind == "shim"]
 rows = []
 for ask in shims:
@@ -128,7 +138,7 @@ for ask in shims:
         rows.append((ask.name, f"{found.total.m_as('mm'):.2f}", f"{found.cold.m_as('mm'):+.3f}", f"{found.warm.m_as('mm'):+.3f}", found.verdict))
 given_table("The same pair with other shims; preload plus, end play minus", ["pair", "shim, mm", "cold, mm", "warm, mm", "is it right?"], rows)
 
-# %% [markdown]
+# %% [markdown] tags=["then"]
 # “meets” is on target by less than the measurement is worth: another reading might turn it. “misses” is off. The warm setting is not what you set: the maker's target is cold, and already allows for heat.
 
 # %% [markdown]
@@ -151,8 +161,6 @@ whole_build(Job.of(unit, {"operations": part}))
 # ## The price of a wrong decision
 #
 # One wrong decision of each kind, in a build that is right otherwise; what it brings about comes from the models.
-#
-# **Predict:** which of them does no final check show?
 
 # %% tags=["rig"]
 done, wrong = values_of(job, right), {}
@@ -179,17 +187,20 @@ for ask in asks.values():
         if group.flange is not None and done[f"rounds-{group.id}"] != "1":
             wrong["rounds"] = {f"pattern-{group.id}": "clockwise", f"rounds-{group.id}": "1"}
 
-# %% tags=["rig"]
-rows = []
+# %% tags=["predict"]
+rows = {}
 for kind, change in wrong.items():
     step = next(ask.step for ask in asks.values() if {spec.name for spec in ask.fields} & set(change))
     made = [Do(d.step, {**d.choices, **change}) if d.step == step else d for d in right]
     told = consequences(job, made)
     shown = " · ".join(check.name for check, outcome in told.shown if not outcome.passes)
-    rows.append((f"{kind}: {told.faults[0].sentence if told.faults else 'within what the joint bears.'}", shown or "none"))
-given_table("One wrong decision, and what it brings about", ["decision, and what follows", "final check that shows it"], rows)
+    rows[kind] = (f"{kind}: {told.faults[0].sentence if told.faults else 'within what the joint bears.'}", shown or "none")
+lesson.predict("no-check-shows", choices={kind: kind for kind in rows}, right=[kind for kind, (_, shown) in rows.items() if shown == "none"])
 
-# %% [markdown]
+# %% tags=["then"]
+given_table("One wrong decision, and what it brings about", ["decision, and what follows", "final check that shows it"], rows.values())
+
+# %% [markdown] tags=["then"]
 # Two lessons. What costs most is not what is hardest: turning a part round costs a minute while it lies in the hand, and much more at the end. And what is tightened wrongly passes every final check; it comes back on the road. Those are made sure of **while they can be seen**.
 
 # %% [markdown]

@@ -13,7 +13,8 @@ from IPython.core.interactiveshell import InteractiveShell
 from IPython.utils.capture import capture_output
 from matplotlib import pyplot
 
-from twoshaft.practice import asked as questions
+from twoshaft.modules import COURSE
+from twoshaft.practice.asked import asked
 from twoshaft.practice.lesson import OPEN_ALL, Shut
 from twoshaft.practice.screen import Question
 from twoshaft_grader.notebooks.text import predicted
@@ -22,8 +23,7 @@ ROOT = Path(__file__).resolve().parents[2]
 LESSONS = sorted((ROOT / "course/lessons").glob("[0-9]*.ipynb"))
 TEXTS = sorted((ROOT / "course/twoshaft/practice/texts").glob("*.toml"))
 
-ASKING = [path for path in LESSONS if path.stem.partition("-")[2] in {one.stem for one in TEXTS}]
-each_lesson = pytest.mark.parametrize("path", ASKING, ids=lambda path: path.stem)
+each_lesson = pytest.mark.parametrize("path", LESSONS, ids=lambda path: path.stem)
 
 
 def cells_of(path):
@@ -40,20 +40,20 @@ def module_of(path):
 
 @each_lesson
 def test_after_a_prediction_all_of_its_section_is_shut(path):
-    asked, open_ = None, []
+    last, open_ = None, []
     for number, cell in enumerate(cells_of(path), 1):
         if cell.cell_type == "markdown":
             assert not re.search(r"\bpredict\b", cell.source, re.I), f"cell {number}: no form asks"
         if cell.cell_type == "markdown" and re.match(r"##? ", cell.source):
-            asked = None
+            last = None
         elif "predict" in tags(cell):
-            asked = predicted(cell.source)
-            open_.append(asked)
-        elif asked and "then" not in tags(cell):
-            pytest.fail(f"{path.name}, cell {number}: shown before “{asked}” is given")
+            last = predicted(cell.source)
+            open_.append(last)
+        elif last and "then" not in tags(cell):
+            pytest.fail(f"{path.name}, cell {number}: shown before “{last}” is given")
         elif "then" in tags(cell) and "lesson.then(" in cell.source:
-            assert f'lesson.then("{asked}"' in cell.source
-            open_ = [name for name in open_ if name != asked]
+            assert f'lesson.then("{last}"' in cell.source
+            open_ = [name for name in open_ if name != last]
     assert not open_, f"nothing answers {open_}"
 
 
@@ -95,7 +95,7 @@ def test_nothing_is_shown_before_it_is_given_and_then_no_more_than_that(path, sh
             assert {kind for kind, _ in texts} <= {"text/html", "text/plain"}
         else:
             shown.append(said(page.outputs))
-        if isinstance(thing, Question):
+        if isinstance(thing, Question) and "predict" in tags(cell):
             screens[predicted(cell.source)] = thing
     lesson = shell.user_ns["lesson"]
     assert shut and set(screens) == {name for name, _ in shut}
@@ -125,6 +125,10 @@ def test_every_question_can_be_asked_and_is_asked(path):
     for name, part in known.items():
         if "right" not in part:
             continue  # the lesson works it out; it is run above
-        question = questions.asked(module, name)
+        question = asked(module, name)
         assert question.agrees(question.right) and question.told.endswith(".")
         assert question.reply(question.right).endswith("That is right.")
+
+
+def test_every_module_asks():
+    assert {path.stem for path in TEXTS} == set(COURSE)

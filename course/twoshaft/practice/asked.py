@@ -70,6 +70,11 @@ def questions_of(module: str) -> Mapping[str, Mapping[str, Any]]:
     return _read(module)
 
 
+def standing_alone(module: str) -> tuple[str, ...]:
+    """Names of the questions of a module that can be asked without its lesson around them."""
+    return tuple(name for name, part in questions_of(module).items() if part.get("again"))
+
+
 def asked(module: str, name: str, **facts: Any) -> Asked:
     """A question of a module.
 

@@ -84,19 +84,23 @@ class Keep:
     def note(self, key: str, value: Any, right: bool) -> None:
         """Keep a try."""
         now = datetime.now(UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
-        lock = contextlib.nullcontext() if self._path is None else locked(self._path, "practice")
+        one = Try(value, right, now)
         try:
-            with lock:
+            with locked(self._path, "practice") if self._path else contextlib.nullcontext():
                 self._read()
-                tries = self._practice.tries
-                new = (*tries.get(key, ()), Try(value, right, now))[-KEPT_TRIES:]
-                self._practice = Practice({**tries, key: new})
+                self._add(key, one)
                 if self._path is not None:
                     PRACTICE.write(self._path, self._practice, sync=False)
             self.notice = ""
         except (CourseError, OSError) as error:
             said = error.sentence if isinstance(error, CourseError) else str(error.strerror)
             self.notice = f"What you said is not kept: {said}"
+            if one not in self.tries(key):
+                self._add(key, one)
+
+    def _add(self, key: str, one: Try) -> None:
+        tries = self._practice.tries
+        self._practice = Practice({**tries, key: (*tries.get(key, ()), one)[-KEPT_TRIES:]})
 
     def seen_by(self, learner: str, ticket: str) -> None:
         """Know who works here from what the browser's window kept on signing in; else nobody."""

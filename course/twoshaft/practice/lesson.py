@@ -7,6 +7,8 @@ It lies in cells of its own, ``lesson.then("name", thing)``, which stand empty u
 from __future__ import annotations
 
 import os
+from dataclasses import replace
+from datetime import UTC, datetime
 from functools import partial
 from pathlib import Path
 from typing import Any
@@ -14,15 +16,22 @@ from uuid import uuid4
 
 from IPython.display import HTML, DisplayHandle, Markdown, display
 
+from twoshaft.jobsheet.form import FormWidget
+from twoshaft.jobsheet.kinds import Field
 from twoshaft.jobsheet.screen import Screen
 from twoshaft.jobsheet.sheet import Sheet, open_sheet
-from twoshaft.practice.asked import Asked, asked
+from twoshaft.modules import COURSE
+from twoshaft.practice.again import RULE, choose
+from twoshaft.practice.asked import Asked, asked, standing_alone
 from twoshaft.practice.keep import Keep
 from twoshaft.practice.screen import OTHER, RIGHT, Question, Told
 from twoshaft.units import Unit
 
 OPEN_ALL = "TWOSHAFT_OPEN_ALL"
 """Names the environment variable that opens every answer, for tests and for printing a lesson."""
+
+AGAIN = 3
+"""Questions from earlier lessons at the beginning of one."""
 
 _SHUT = HTML('<span class="twoshaft-shut"></span>')
 
@@ -63,6 +72,8 @@ class Lesson:
         self._screens: dict[str, Question] = {}
         self._shut: dict[str, list[Shut]] = {}
         self._all = bool(os.environ.get(OPEN_ALL))
+        self._again: dict[str, Asked] = {}
+        self._again_screen: Question | None = None
         keep.on_change(self._renew)
 
     @property
@@ -110,9 +121,39 @@ class Lesson:
         self._shut.setdefault(name, []).append(shut)
         return shut
 
+    def asked_again(self) -> Question:
+        """Three questions from earlier lessons, as the learner needs them."""
+        screen = Question(self._keep, self._answer_again, give="Tell me")
+        screen.on_fresh = partial(self._ask_again, screen)
+        screen.fresh = "Three more"
+        self._again_screen = screen
+        self._ask_again(screen)
+        return screen
+
+    def _ask_again(self, screen: Question) -> None:
+        number = COURSE[self.module].number
+        earlier = [module for module in COURSE.values() if module.number < number]
+        keys = [f"{module.id}/{name}" for module in earlier for name in standing_alone(module.id)]
+        chosen = choose(keys, self._keep.known(), datetime.now(UTC), AGAIN)
+        self._again = {key.replace("/", "-"): asked(*key.split("/")) for key in chosen}
+        fields = [replace(one.field, name=name) for name, one in self._again.items()]
+        screen.ask(fields, lead=RULE)
+
+    def _answer_again(self, values: dict[str, Any]) -> dict[str, Told]:
+        for name, value in values.items():
+            question = self._again[name]
+            self._keep.note(question.key, value, question.agrees(value))
+        return {name: _told(self._again[name], value) for name, value in values.items()}
+
+    def form(self, task: str, *fields: Field) -> FormWidget:
+        """A form to try, of which nothing is marked."""
+        self.sheet.register(task, fields)
+        return FormWidget(self.sheet, task, fields)
+
     def is_given(self, name: str) -> bool:
         """Whether a prediction was given, or everything is open."""
-        return self._all or bool(self._keep.tries(self._asked[name].key))
+        question = self._asked.get(name)
+        return self._all or question is None or bool(self._keep.tries(question.key))
 
     def _give(self, name: str, values: dict[str, Any]) -> dict[str, Told]:
         question, value = self._asked[name], values[name]
@@ -139,6 +180,8 @@ class Lesson:
             self._open(name)
 
     def _renew(self) -> None:
+        if self._again_screen is not None:
+            self._ask_again(self._again_screen)
         for name in self._asked:
             self._show(name)
             self._open(name)

@@ -26,6 +26,9 @@ def main() -> int:
         "--no-open", action="store_true", help="do all but open JupyterLab (servers, CI)"
     )
     parser.add_argument(
+        "--no-demo", action="store_true", help="make the environment, and nothing else"
+    )
+    parser.add_argument(
         "--with",
         dest="extras",
         action="append",
@@ -36,6 +39,9 @@ def main() -> int:
     options = parser.parse_args()
     extras = ",".join(sorted(set(options.extras)))
     python = environment.make(f"[{extras}]" if extras else "")
+    if options.no_demo:
+        print(f"The environment is made. The command for all else: {environment.BIN / 'twoshaft'}")
+        return 0
     twoshaft = [str(python), "-m", "twoshaft_grader.desk"]
     cohort = options.cohort.expanduser().resolve()
     if not (cohort / "cohort.yaml").exists():

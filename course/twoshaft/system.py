@@ -43,6 +43,19 @@ def has_rights() -> bool:
     return not WINDOWS and os.name == "posix"
 
 
+def limit_memory(most: int) -> None:
+    """Let no program that this one becomes or starts have more memory of its own [bytes].
+
+    It may hold for nothing: a system may know the limit and not keep to it.
+    """
+    import resource
+
+    _, hard = resource.getrlimit(resource.RLIMIT_DATA)
+    if hard != resource.RLIM_INFINITY:
+        most = min(most, hard)
+    resource.setrlimit(resource.RLIMIT_DATA, (most, most))
+
+
 def make_closed(path: Path, mode: int) -> None:
     """Give a file or folder rights, where there are any; elsewhere the folder around it decides."""
     if has_rights():

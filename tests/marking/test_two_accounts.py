@@ -6,15 +6,18 @@ The accounts are made for the test and taken away after it, which only root may 
 import json
 import re
 import stat
+import subprocess
 import time
 import urllib.error
 import urllib.request
+import zipfile
 from pathlib import Path
 
 import pytest
 
 from twoshaft_grader.cohort.folder import open_cohort
 from twoshaft_grader.cohort.marks import read_mark
+from twoshaft_grader.cohort.restore import restore
 
 pytestmark = pytest.mark.slow
 MODULE = "measuring-and-tools"  # whose readings are drawn quickest
@@ -208,6 +211,12 @@ def closed_to(runtime, *others):
     return not any(other.can("-r", path) for other in others for path in keys)
 
 
+def open_to_a_group(path, home):
+    """Whether a group can write there, by its rights and those of the folders around it."""
+    around = (up for up in path.parents if home in up.parents)
+    return path.stat().st_mode & 0o022 and all(up.stat().st_mode & 0o077 for up in around)
+
+
 def test_a_learner_opens_the_course_by_one_command(ada_works, accounts):
     holm, ada, ben = accounts
     works(ben, ada_works, "b2", "get")
@@ -229,6 +238,9 @@ def test_a_learner_opens_the_course_by_one_command(ada_works, accounts):
         # What a notebook makes is for staff too, what the server does is for nobody else.
         assert umasks_of(ada) == {"twoshaft.jupyter.server": "0077", "twoshaft.kernels": "0007"}
         assert kernel["id"]
+        # A group of many people is some accounts' own: what is made in a home is not for it.
+        made = [path for path in ada.home.rglob("*") if not path.is_symlink()]
+        assert len(made) > 20 and not [path for path in made if open_to_a_group(path, ada.home)]
     finally:
         server.stop()
     code, said = holm.run(ada_works.shared / "open-course", "--no-browser")
@@ -250,3 +262,60 @@ def test_the_keys_of_the_staffs_server_are_closed(ada_works, accounts):
     finally:
         server.stop()
     test_nothing_of_the_cohort_folder_is_for_others(ada_works)
+
+
+RESTORE = ("cohort", "restore")
+
+
+def test_a_cohort_is_restored_to_whose_it_was(ada_works, accounts, place, tmp_path):
+    """By its instructor, learners' own folders lie apart; by root, each has theirs again."""
+    holm, ada, ben = accounts
+    kept = holm.home / "kept.zip"
+    holm.twoshaft(("cohort", "back-up", kept, "--cohort", ada_works.root))
+    sheet = (ada_works.place("a1", NAME) / "jobsheet.json").read_text()
+
+    alone, its = holm.home / "again", place / "srv" / "again"
+    said = holm.twoshaft((*RESTORE, kept, alone, "--shared", its))
+    assert "by the same command as root" in " ".join(said.split()) and "a1" in said
+    apart = alone / "own-folders/a1" / NAME / "jobsheet.json"
+    assert apart.read_text() == sheet and not ada.can("-r", apart)
+
+    root, shared = holm.home / "by-root", place / "srv" / "by-root"
+    env = {key: holm.env[key] for key in ("PATH", "LANG", "PYTHONPATH")}
+    done = subprocess.run(
+        [holm.env["PYTHON"], "-m", "twoshaft_grader.desk", *RESTORE, kept, root, "--shared", shared],
+        env=env | {"HOME": str(tmp_path)}, cwd="/", capture_output=True, text=True,
+    )  # fmt: skip
+    assert done.returncode == 0 and "own-folders" not in done.stdout, done.stdout + done.stderr
+    made = open_cohort(root)
+    own = made.work / "a1"
+    for path in (own, *own.rglob("*")):
+        assert path.stat().st_uid == ada.uid or path.name == "learner.json", path  # made anew
+    elsewhere = [*root.rglob("*"), *(one for one in shared.rglob("*") if own not in one.parents)]
+    others = {path for path in elsewhere if path.lstat().st_uid != holm.uid} - {own}
+    assert all(made.inbound in path.parents for path in others), others
+    test_nothing_of_the_cohort_folder_is_for_others(made)
+    test_a_learners_folder_is_theirs_and_staffs_alone(made, accounts)
+    assert (own / NAME / "jobsheet.json").read_text() == sheet
+    # and both go on: she with what she has answered, he with what she hands in
+    assert works(ada, made, "a1", "answer", "look", "hand_in") == "done"
+    at = ("--cohort", root)
+    assert "1 new" in holm.twoshaft(("collect", *at), ("mark", *at), ("give-back", *at))
+    assert works(ada, made, "a1", "look") == "done"
+    assert works(ben, made, "b2", "get", "answer") == "done"
+
+
+def test_an_account_that_only_has_the_number_gets_nothing(ada_works, accounts, place, tmp_path):
+    holm, ada, _ = accounts
+    first, kept = holm.home / "first.zip", holm.home / "other.zip"
+    holm.twoshaft(("cohort", "back-up", first, "--cohort", ada_works.root))
+    with zipfile.ZipFile(first) as old, zipfile.ZipFile(kept, "w") as new:
+        for name in old.namelist():
+            data = old.read(name)
+            if name == "manifest.json":
+                data = data.replace(f'"{ada.name}"'.encode(), b'"zoe"')
+            new.writestr(name, data)
+    root, shared = holm.home / "number", place / "srv" / "number"
+    made = restore(kept, root, shared=shared)
+    assert made.apart == ("a1",) and not (shared / "work/a1").exists()
+    assert (root / "own-folders/a1").stat().st_uid == holm.uid

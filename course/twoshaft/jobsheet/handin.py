@@ -15,6 +15,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
+from twoshaft import system
 from twoshaft.errors import CohortError, SheetError
 from twoshaft.jobsheet.own_folder import is_apart, make_for_staff_too
 from twoshaft.jobsheet.receipts import add_receipt, receipt_code, sheet_digest
@@ -24,6 +25,7 @@ from twoshaft.stored.job_sheet import read_sheet
 from twoshaft.stored.person import Person
 from twoshaft.stored.receipts import Receipt
 from twoshaft.stored.workplace import WORKPLACE
+from twoshaft.stored.writing import write_file
 
 # Kept per learner, since several share one account: what nbgrader needs to find feedback again.
 CACHE = ".handed-in"
@@ -131,6 +133,8 @@ def hand_in(counter: Counter, person: Person, assignment: str) -> Receipt:
         submit = submitting()(**parts)
         submit.start()
         arrived = Path(submit.inbound_path) / submit.assignment_filename
+        if is_apart(counter.root / person.id):
+            _open_to_staff(Path(submit.cache_path))
     digest = sheet_digest(arrived / answers_in(released))
     if not digest:
         raise CohortError(
@@ -140,6 +144,17 @@ def hand_in(counter: Counter, person: Person, assignment: str) -> Receipt:
     receipt = Receipt(assignment, receipt_code(digest), digest, now, answers)
     add_receipt(counter.root / person.id, receipt)
     return receipt
+
+
+def _open_to_staff(cache: Path) -> None:
+    """Give what nbgrader wrote into its copies the group of the folder around them, the staff's: a
+    folder that it has copied gives its group to nothing new, and only a file made elsewhere has it.
+    """
+    group = cache.stat().st_gid
+    for path in cache.glob("*/*"):
+        if path.is_file() and path.stat().st_gid != group:
+            write_file(made := cache / f"{path.name}.part", path.read_bytes(), mode=0o640)
+            system.replace(made, path)
 
 
 def fetch_feedback(counter: Counter, person: Person, assignment: str) -> tuple[Path, ...]:

@@ -41,7 +41,10 @@ def open_course(shared: Path, *, port: int = 0, browser: bool = True) -> int:
             "this is the instructor's account, whose work learners could reach from here",
             mend="let each learner open the course from an account of their own",
         )
-    os.umask(NOT_FOR_OTHERS)
+    os.umask(0o077)  # in many homes a learner's group is everybody's
+    for variable, usual in (("XDG_CACHE_HOME", ".cache"), ("XDG_CONFIG_HOME", ".config")):
+        # Kernels, which write for staff too, would make these on first drawing.
+        (_home(variable, usual) / "matplotlib").mkdir(parents=True, exist_ok=True)
     command, environment = lab_command(
         workplace,
         "apprentice",
@@ -51,6 +54,7 @@ def open_course(shared: Path, *, port: int = 0, browser: bool = True) -> int:
         port=port,
         browser=browser,
     )
+    os.umask(NOT_FOR_OTHERS)
     return run_lab(command, environment, workplace)
 
 
@@ -61,5 +65,9 @@ def released_in(exchange: Path) -> set[str]:
 
 
 def _settings(shared: Path) -> Path:
-    base = os.environ.get("XDG_STATE_HOME") or Path.home() / ".local" / "state"
-    return Path(base) / "twoshaft" / hashlib.sha256(str(shared).encode()).hexdigest()[:12]
+    base = _home("XDG_STATE_HOME", ".local/state")
+    return base / "twoshaft" / hashlib.sha256(str(shared).encode()).hexdigest()[:12]
+
+
+def _home(variable: str, usual: str) -> Path:
+    return Path(os.environ.get(variable) or Path.home() / usual)

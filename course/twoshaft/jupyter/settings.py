@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any, Literal
 
 from twoshaft import system
+from twoshaft.jupyter.out_of_memory import NAME as OUT_OF_MEMORY
 from twoshaft.jupyter.released import cell_digest
 from twoshaft.jupyter.startpage import START_CELL
 from twoshaft.stored.writing import write_file
@@ -151,6 +152,8 @@ def write_settings(
         "JUPYTERLAB_WORKSPACES_DIR": folder / "workspaces",
         "IPYTHONDIR": folder / "ipython",
     }
+    kernels = {"IPKernelApp": {"extensions": [OUT_OF_MEMORY]}}
+    _write(places["IPYTHONDIR"] / "profile_default" / "ipython_kernel_config.json", kernels)
     if learners:
         # The next learner on this machine does not find the last one's notebooks open.
         shutil.rmtree(places["JUPYTERLAB_WORKSPACES_DIR"], ignore_errors=True)

@@ -14,7 +14,7 @@ import sqlite3
 import stat
 import time
 import zipfile
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import IO
@@ -102,6 +102,7 @@ def back_up(cohort: Cohort, target: Path) -> BackedUp:
                     own_accounts=cohort.own_accounts,
                     files=archive.files,
                     folders=archive.folders,
+                    accounts=_names(archive.folders.values()),
                 )
                 made.writestr(MANIFEST.file, MANIFEST.text(manifest))
             stream.flush()
@@ -118,6 +119,11 @@ def back_ups_of(cohort: Cohort) -> list[Path]:
     """Back-ups of the cohort that still lie where they were put."""
     paths = dict.fromkeys(Path(line.file) for line in BACK_UPS.read(cohort.log("back-ups")))
     return [path for path in paths if path.is_file()]
+
+
+def _names(folders: Iterable[KeptFolder]) -> dict[str, str]:
+    numbers = sorted({folder.account for folder in folders})
+    return {str(number): system.account_name(number) for number in numbers}
 
 
 def _privately(path: str, flags: int) -> int:
@@ -184,12 +190,13 @@ def _try(archive: _Archive, path: Path, place: str, learners: bool) -> None:
 
 def _add(archive: _Archive, path: Path, place: str) -> None:
     flags = getattr(os, "O_NOFOLLOW", 0) | getattr(os, "O_NONBLOCK", 0)
-    with (
-        open(path, "rb", opener=lambda name, more: os.open(name, more | flags)) as stream,
-        archive.zip.open(_entry(place), "w", force_zip64=True) as into,
-    ):
+    with open(path, "rb", opener=lambda name, more: os.open(name, more | flags)) as stream:
         about = os.fstat(stream.fileno())
-        digest, size = _pour(stream, into, about.st_size)
+        if not stat.S_ISREG(about.st_mode):
+            archive.left.append(NotDone(place, "put in another's place meanwhile."))
+            return
+        with archive.zip.open(_entry(place), "w", force_zip64=True) as into:
+            digest, size = _pour(stream, into, about.st_size)
     archive.files[place] = KeptFile(
         size=size, sha256=digest, mode=stat.S_IMODE(about.st_mode), written=about.st_mtime
     )

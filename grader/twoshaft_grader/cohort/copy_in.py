@@ -102,6 +102,8 @@ def _copy(
         elif stat.S_ISREG(about.st_mode):
             opened = os.open(path, flags | getattr(os, "O_BINARY", 0), **at)
             with open(opened, "rb") as stream:
+                if not stat.S_ISREG(os.fstat(opened).st_mode):
+                    raise CohortError(f"{shown} was put in another's place meanwhile")
                 data = stream.read(about.st_size + 1)
             if len(data) > about.st_size:
                 raise CohortError(f"{shown} is still being written")

@@ -33,7 +33,7 @@ from twoshaft_grader.cohort.folder import (
     write_config,
 )
 from twoshaft_grader.cohort.roster import read_roster
-from twoshaft_grader.cohort.shared import OPENER, WORK, make_shared
+from twoshaft_grader.cohort.shared import CLOSED, OPENER, WORK, make_shared
 from twoshaft_grader.cohort.workplace import prepare_workplace
 from twoshaft_grader.stored.back_up import MANIFEST, KeptFile, Manifest
 from twoshaft_grader.stored.cohort import FILE as COHORT_FILE
@@ -208,8 +208,13 @@ def _restore(
         raise CohortError(
             "this back-up is of a cohort in one folder", mend="restore it without --shared first"
         )
+    owner = _owner(root) if accounts and system.is_root() else None
     if not one_folder:
-        make_shared(shared_aside, cohort=entries.id, salt=entries.salt, own_accounts=accounts)
+        make_shared(
+            shared_aside, cohort=entries.id, salt=entries.salt, own_accounts=accounts, owner=owner
+        )
+        open_to = stat.S_IMODE(shared_aside.stat().st_mode)
+        system.make_closed(shared_aside, CLOSED)  # until all has its owner
         entries = replace(entries, shared=str(place))
     # A back-up holds the gradebook as a file; the one on a server is the first cohort's.
     write_cohort(aside / COHORT_FILE, replace(entries, content="", gradebook=""))
@@ -232,7 +237,11 @@ def _restore(
         written = hashlib.sha256((aside / CONFIG_FILE).read_bytes()).hexdigest()
         other_config = manifest.files[config].sha256 != written
     other_source = _other_source(cohort)
+    if owner is not None:
+        _give_to(owner, aside, set())
+        _give_to(owner, shared_aside, put.given)
     if not one_folder:
+        system.make_closed(shared_aside, open_to)
         system.rename(shared_aside, place)
     system.rename(aside, root)
     return Restored(
@@ -267,10 +276,11 @@ class _Places:
     ) -> None:
         self._aside, self._shared, self._manifest = aside, shared, manifest
         self._accounts = accounts
-        # Only root can give a folder to another account.
+        # Only root can give a folder to another account; one of the same number may be another's.
         self._give = accounts and manifest.own_accounts and system.is_root()
         self._own = own
         self.apart: set[str] = set()
+        self.given: set[Path] = set()
 
     def of(self, name: str) -> Path:
         """The path for a file or folder of the back-up."""
@@ -282,7 +292,7 @@ class _Places:
             return self._shared.joinpath(*parts)
         if not self._accounts:
             return self._shared.joinpath("workplace", *parts[1:])
-        if self._give:
+        if self._give and self._known(f"{SHARED}/{WORK}/{parts[1]}"):
             return self._shared.joinpath(WORK, *parts[1:])
         self.apart.add(parts[1])
         return self._aside.joinpath(OWN_FOLDERS, *parts[1:])
@@ -298,15 +308,50 @@ class _Places:
             if top == SHARED and self._aside not in path.parents:
                 if len(parts) > (3 if parts[0] == "exchange" else 1):  # else as just made
                     system.make_closed(path, kept.mode & 0o755 | 0o700)
-                if self._give and parts[0] == WORK:
-                    self._hand_over(path, kept.account)
+                own = parts[0] == WORK
+                handed_in = parts[0] == "exchange" and parts[2:3] == ["inbound"] and parts[3:]
+                if self._give and (own or handed_in) and self._known(name):
+                    self._hand_over(path, kept.account, own)
             os.utime(path, (kept.written, kept.written))
 
-    def _hand_over(self, path: Path, account: int) -> None:
+    def _known(self, name: str) -> bool:
+        """Whether the account of a folder is the one here, by its number and its name."""
+        kept = self._manifest.folders.get(name)
+        if kept is None:
+            return False
+        called = self._manifest.accounts.get(str(kept.account))
+        return bool(called) and system.account_name(kept.account) == called
+
+    def _hand_over(self, path: Path, account: int, own: bool) -> None:
         group = (self._shared / WORK).stat().st_gid
         for one in (path, *(file for file in path.iterdir() if file.is_file())):
             os.chown(one, account, group)
-        path.chmod(0o2770)
+            self.given.add(one)
+        if own:
+            path.chmod(0o2770)
+
+
+def _owner(root: Path) -> int:
+    """Whose a cohort is that whoever looks after the machine makes: the folder's around it."""
+    try:
+        return root.parent.stat().st_uid
+    except FileNotFoundError:
+        raise CohortError(
+            f"there is no folder {root.parent}",
+            mend="make it first, in the account of the instructor",
+        ) from None
+
+
+def _give_to(owner: int, folder: Path, but: set[Path]) -> None:
+    """Give all that is in a closed folder, and at last the folder, to an account; groups of its
+    folders for learners stay.
+    """
+    import pwd
+
+    own = pwd.getpwuid(owner).pw_gid
+    for path in (*(one for one in folder.rglob("*") if one not in but), folder):
+        group = -1 if path.name == WORK and path.parent == folder else own
+        os.chown(path, owner, group, follow_symlinks=False)
 
 
 def _put(zipped: zipfile.ZipFile, name: str, kept: KeptFile, path: Path) -> None:

@@ -55,13 +55,17 @@ exec {python} -P -m twoshaft.jupyter "$(dirname "$0")" "$@"
 """
 
 
-def make_shared(place: Path, *, cohort: str, salt: str, own_accounts: bool) -> None:
+def make_shared(
+    place: Path, *, cohort: str, salt: str, own_accounts: bool, owner: int | None = None
+) -> None:
     """Make a cohort's shared place.
 
     Parameters
     ----------
     own_accounts : bool
         Whether each learner works in an account of their own.
+    owner : int, optional
+        Whose it is to be: the instructor's account, where that is not this one.
 
     Raises
     ------
@@ -70,7 +74,7 @@ def make_shared(place: Path, *, cohort: str, salt: str, own_accounts: bool) -> N
     """
     if place.exists() and (not place.is_dir() or any(place.iterdir())):
         raise CohortError(f"{place} is not empty", mend="name a new folder with --shared")
-    group = _check_accounts(place) if own_accounts else -1
+    group = _check_accounts(place, owner) if own_accounts else -1
     place.mkdir(parents=True, exist_ok=True)
     system.make_closed(place, FOR_ALL_FOLDER if own_accounts else CLOSED)
     _folders(place, cohort)
@@ -183,7 +187,7 @@ def _mark(cohort: str, salt: str) -> str:
     return hashlib.sha256(f"{cohort}\n{salt}".encode()).hexdigest()[:16]
 
 
-def _check_accounts(place: Path) -> int:
+def _check_accounts(place: Path, owner: int | None) -> int:
     """See that other accounts can get to the place and the program; a group with nobody else."""
     if not system.has_rights():
         raise CohortError(
@@ -204,21 +208,22 @@ def _check_accounts(place: Path) -> int:
                 f"other accounts cannot get to {wanted}, since {closed[-1]} is closed to them",
                 mend="put the course and the shared place where all can go, as below /srv",
             )
-    return _own_group()
+    return _own_group(owner)
 
 
 def _is(path: Path, right: int) -> bool:
     return bool(path.stat().st_mode & right)
 
 
-def _own_group() -> int:
-    """A group of this account in which nobody else is."""
+def _own_group(owner: int | None) -> int:
+    """A group of an account, or of this one, in which nobody else is."""
     import grp
     import pwd
 
-    me = pwd.getpwuid(system.account()).pw_name
+    me = pwd.getpwuid(system.account() if owner is None else owner).pw_name
     first = {person.pw_name: person.pw_gid for person in pwd.getpwall()}
-    for group in dict.fromkeys((os.getegid(), *os.getgroups())):
+    mine = (os.getegid(), *os.getgroups()) if owner is None else os.getgrouplist(me, first[me])
+    for group in dict.fromkeys(mine):
         others = {name for name, its in first.items() if its == group}
         if others | set(grp.getgrgid(group).gr_mem) <= {me}:
             return group

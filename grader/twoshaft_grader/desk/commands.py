@@ -177,8 +177,9 @@ def cohort_restore(
     say(f"Restored {made.count} files to {root} and {made.cohort.shared}.")
     if made.apart:
         say(
-            f"Their own folders are in {root / OWN_FOLDERS}, since only the machine's keeper can "
-            f"give them to accounts: {names(made.apart)}."
+            f"Their own folders are in {root / OWN_FOLDERS}, since only whoever looks after the "
+            "machine can give them to their accounts, by the same command as root, and only to "
+            f"accounts of the same name and number: {names(made.apart)}."
         )
     if made.other_config:
         say("nbgrader_config.py was another one, and is written anew: it would be run.")
@@ -834,11 +835,13 @@ def write_hub_settings(
 ) -> None:
     """Write the settings of a JupyterHub: a server for each learner, the desk for staff."""
     from twoshaft_grader.cohort.intake import roster_of
-    from twoshaft_grader.desk.hub import hub_settings
+    from twoshaft_grader.desk.hub import hub_settings, memory_is_limited
 
     place = cohort_at(cohort)
     hub_settings(place, roster_of(place), out, staff=staff or [], port=port)
     say(f"Wrote {out.resolve()}. Whoever looks after the server starts a hub with it, as root.")
+    if not memory_is_limited():
+        say("This machine does not keep to a limit of memory: one learner can use all of it.")
     if not staff:
         say("Nobody is named as staff: they come to the desk once they are, with --staff NAME.")
 

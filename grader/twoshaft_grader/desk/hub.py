@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import re
+import subprocess
 import sys
 from collections.abc import Collection
 from pathlib import Path
@@ -31,12 +32,17 @@ c = get_config()  # noqa: F821 - given by the configuration loader
 # Whoever gets in under a name of the roster works as that learner.
 c.JupyterHub.authenticator_class = "pam"
 c.Authenticator.allow_all = True  # a server gets only who is on the roster, below
-c.JupyterHub.bind_url = "http://127.0.0.1:8000"  # behind a web server that speaks https
+c.JupyterHub.bind_url = "http://127.0.0.1:8000"  # behind a web server that speaks https, or:
+# c.JupyterHub.bind_url = "https://hub.college.example:443"
+# c.JupyterHub.ssl_cert = "/etc/ssl/hub.college.example.pem"
+# c.JupyterHub.ssl_key = "/etc/ssl/private/hub.college.example.key"
 # Learners' pages apart from each other and from the desk, once there is such a name:
 # c.JupyterHub.subdomain_host = "https://hub.college.example"
 
 # A server for each learner, in the learner's own account: the course as open-course opens it.
-c.JupyterHub.spawner_class = "jupyterhub.spawner.LocalProcessSpawner"
+# No program of a learner, so no notebook, gets more memory than mem_limit.
+c.JupyterHub.spawner_class = "twoshaft.jupyter.hub_spawner.LearnersSpawner"
+c.Spawner.mem_limit = "1500M"
 c.Spawner.cmd = [{opener!r}, "--no-browser"]
 c.Spawner.default_url = "/lab/tree/{start}"
 c.Spawner.pre_spawn_hook = only_learners({shared!r})
@@ -75,6 +81,13 @@ c.JupyterHub.services = [
     }},
 ]
 """
+
+
+def memory_is_limited() -> bool:
+    """Whether this machine keeps to the limit of a learner's memory."""
+    tried = "from twoshaft import system; system.limit_memory(10**8); bytearray(2 * 10**8)"
+    done = subprocess.run([sys.executable, "-c", tried], capture_output=True, text=True)
+    return "MemoryError" in done.stderr
 
 
 def hub_settings(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from twoshaft_grader.stored.definition import Log, StaffFile
 
@@ -51,6 +51,8 @@ class Manifest:
         When, ISO 8601 in UTC.
     own_accounts : bool
         Whether each learner worked in an account of their own.
+    accounts : dict of str to str
+        What the accounts of the folders were called, by number.
     """
 
     cohort: str
@@ -60,6 +62,7 @@ class Manifest:
     own_accounts: bool
     files: dict[str, KeptFile]
     folders: dict[str, KeptFolder]
+    accounts: dict[str, str] = field(default_factory=dict)
 
 
 MANIFEST: StaffFile[Manifest] = StaffFile(

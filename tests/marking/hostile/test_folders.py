@@ -12,6 +12,8 @@ from types import SimpleNamespace
 
 import pytest
 
+from twoshaft.errors import CohortError
+from twoshaft_grader.cohort import copy_in
 from twoshaft_grader.cohort.marks import read_mark
 from twoshaft_grader.desk.commands import main
 
@@ -72,6 +74,11 @@ def _huge_file(folder, trial):
         stream.truncate(10**11)  # no bytes on the disk
 
 
+def _holes(path, size):
+    with open(path, "wb") as stream:
+        stream.truncate(size)
+
+
 def _many(folder, trial):
     for number in range(400):
         (folder / f"{number}.txt").touch()
@@ -121,6 +128,23 @@ IN_THE_EXCHANGE = {
     "a file of 100 GB": (_huge_file, NOT_TAKEN, "more than 20 MB"),
     "400 files": (_many, NOT_TAKEN, "more than 300 files"),
     "200 folders deep": (_deep, NOT_TAKEN, "deeper"),
+    # alike, but not the same
+    "another's sheet by a second name of the file": (
+        _instead("jobsheet.json", lambda p: os.link(
+            next(p.parent.parent.glob("a1+*")) / "jobsheet.json", p)), MARKED, ""),
+    "names that differ in capitals": (
+        lambda f, t: [(f / one).write_text("x") for one in ("JOBSHEET.JSON", "Jobsheet.json")],
+        MARKED, ""),
+    "names that look alike": (
+        lambda f, t: [(f / one).write_text("x") for one in ("caf\u00e9", "cafe\u0301")], MARKED, ""),
+    "a name for an account's setting": (_beside(b".bash_profile"), MARKED, ""),
+    "a notebook with 15 MB about itself": (
+        _beside(b"03-measuring-and-tools.ipynb",
+                b'{"cells": [], "metadata": {"x": "' + b"y" * 15_000_000 + b'"}}'), MARKED, ""),
+    "a sheet with holes": (
+        _instead("jobsheet.json", lambda p: _holes(p, 900_000)), UNREADABLE, "JSON"),
+    "a sheet with holes, too large": (
+        _instead("jobsheet.json", lambda p: _holes(p, 19_000_000)), UNREADABLE, "1000000"),
     # times
     "a time to come": (_time("2099-01-01 10:00:00.0 UTC"), NOT_TAKEN, "still to come"),
     "the year 999": (_time("0999-01-01 10:00:00.0 UTC"), NOT_TAKEN, "before any course"),
@@ -324,3 +348,23 @@ def test_altered_work_is_put_back_by_collecting_and_then_marked(round_):
     )
     run("mark", "--cohort", round_.cohort.root)
     assert read_mark(round_.cohort.mark_file(learner, round_.name)).sheet.points == 4
+
+
+def test_a_pipe_that_takes_a_files_place_after_the_look_is_not_read(tmp_path, monkeypatch):
+    (tmp_path / "in").mkdir()
+    (tmp_path / "in/jobsheet.json").write_text("{}")
+    plain, held = os.open, []
+
+    def swapped(path, flags, *rest, dir_fd=None, **more):
+        if path == "jobsheet.json" and not held:
+            os.unlink(path, dir_fd=dir_fd)
+            os.mkfifo(path, dir_fd=dir_fd)
+            held.append(plain(path, os.O_RDWR | os.O_NONBLOCK, dir_fd=dir_fd))  # it never ends
+        return plain(path, flags, *rest, dir_fd=dir_fd, **more)
+
+    monkeypatch.setattr(copy_in.os, "open", swapped)
+    with pytest.raises(CohortError, match="was put in another's place meanwhile"):
+        copy_in.copy_in(tmp_path / "in", tmp_path / "out")
+    monkeypatch.undo()
+    os.close(held[0])
+    assert list((tmp_path / "out").iterdir()) == []

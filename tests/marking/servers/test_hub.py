@@ -1,4 +1,6 @@
-"""A real JupyterHub with real accounts: an instructor and two learners, from getting to feedback."""
+"""A real JupyterHub with real accounts, over https: an instructor and two learners, from getting to
+feedback.
+"""
 
 import json
 import os
@@ -16,6 +18,7 @@ import requests
 import websocket
 
 from twoshaft.jobsheet.signin import SignIn
+from twoshaft.jupyter.out_of_memory import SENTENCE
 from twoshaft_grader.cohort.folder import open_cohort
 from twoshaft_grader.cohort.marks import read_mark
 from twoshaft_grader.desk.commands import main
@@ -31,7 +34,9 @@ PATIENCE_S = 120
 MORE = """
 c.JupyterHub.authenticator_class = "shared-password"
 c.SharedPasswordAuthenticator.user_password = {password!r}
-c.JupyterHub.bind_url = "http://127.0.0.1:{ports[0]}"
+c.JupyterHub.bind_url = "https://127.0.0.1:{ports[0]}"
+c.JupyterHub.ssl_cert = {certificate!r}
+c.JupyterHub.ssl_key = {key!r}
 c.JupyterHub.hub_port = {ports[1]}
 c.ConfigurableHTTPProxy.api_url = "http://127.0.0.1:{ports[2]}"
 c.ConfigurableHTTPProxy.command = {proxy!r}
@@ -54,6 +59,7 @@ class Visitor:
 
     def __init__(self, hub, name):
         self.hub, self.name, self.browser = hub, name, requests.Session()
+        self.browser.verify, self.browser.trust_env = hub.certificate, False
         self.browser.get(f"{hub.url}/hub/login")
         signed_in = self.browser.post(
             f"{hub.url}/hub/login?next=/hub/token",
@@ -71,7 +77,7 @@ class Visitor:
         """The status, and what was answered."""
         answer = requests.request(
             method, f"{self.hub.url}{path}", headers=self.key, json=data, timeout=PATIENCE_S,
-            allow_redirects=False,
+            allow_redirects=False, verify=self.hub.certificate,
         )  # fmt: skip
         try:
             return answer.status_code, answer.json()
@@ -84,22 +90,33 @@ class Visitor:
         assert status in (201, 202), said
         wait(lambda: self.ask(f"/user/{self.name}/api/status")[0] == 200)
 
-    def kernel(self, at, path):
-        """A notebook's kernel on a server, by the server's address and the notebook's path."""
-        status, about = self.ask(f"{at}/api/kernels", "POST", {"path": path})
-        assert status == 201, about
-        url = f"{self.hub.url}{at}/api/kernels/{about['id']}/channels".replace("http", "ws", 1)
-        return Kernel(websocket.create_connection(url, header=self.key, timeout=PATIENCE_S))
+    def kernel(self, at, path, id=""):
+        """A notebook's kernel on a server, by the server's address and the notebook's path; or one
+        that is there.
+        """
+        if not id:
+            status, about = self.ask(f"{at}/api/kernels", "POST", {"path": path})
+            assert status == 201, about
+            id = about["id"]
+        url = f"{self.hub.url}{at}/api/kernels/{id}/channels".replace("http", "ws", 1)
+        line = websocket.create_connection(
+            url, header=self.key, timeout=PATIENCE_S, sslopt={"ca_certs": self.hub.certificate}
+        )
+        return Kernel(line, id)
+
+    def kernel_of(self, kernel):
+        """What the server says of a kernel."""
+        return self.ask(f"{self.at}/api/kernels/{kernel.id}")[1]
 
 
 class Kernel:
     """Runs code as a notebook does."""
 
-    def __init__(self, line):
-        self.line = line
+    def __init__(self, line, id):
+        self.line, self.id = line, id
 
-    def run(self, code):
-        """What it printed; it must end well."""
+    def run(self, code, ends="ok"):
+        """What it printed; it must end so."""
         name, printed = uuid.uuid4().hex, []
         content = {"code": code, "silent": False, "store_history": False, "allow_stdin": False}
         header = {"msg_id": name, "msg_type": "execute_request", "username": "", "session": name,
@@ -117,7 +134,7 @@ class Kernel:
             if heard["msg_type"] == "display_data":
                 printed.append(heard["content"]["data"]["text/plain"])
             if heard["msg_type"] == "execute_reply":
-                assert heard["content"]["status"] == "ok", heard["content"]
+                assert heard["content"]["status"] == ends, heard["content"]
                 waiting.discard("reply")
             if heard["msg_type"] == "status" and heard["content"]["execution_state"] == "idle":
                 waiting.discard("idle")
@@ -159,6 +176,36 @@ def free_ports(count):
     return ports
 
 
+def self_signed(folder):
+    """A certificate for this machine's own address that signs itself, and its key: two files."""
+    import datetime
+    import ipaddress
+
+    from cryptography import x509
+    from cryptography.hazmat.primitives import hashes, serialization
+    from cryptography.hazmat.primitives.asymmetric import ec
+
+    key = ec.generate_private_key(ec.SECP256R1())
+    name = x509.Name([x509.NameAttribute(x509.NameOID.COMMON_NAME, "127.0.0.1")])
+    today = datetime.datetime.now(datetime.UTC)
+    certificate = (
+        x509.CertificateBuilder(name, name, key.public_key(), x509.random_serial_number())
+        .not_valid_before(today - datetime.timedelta(days=1))
+        .not_valid_after(today + datetime.timedelta(days=1))
+        .add_extension(
+            x509.SubjectAlternativeName([x509.IPAddress(ipaddress.ip_address("127.0.0.1"))]), False
+        )
+        .add_extension(x509.BasicConstraints(ca=True, path_length=0), True)
+        .sign(key, hashes.SHA256())
+    )
+    pem = serialization.Encoding.PEM
+    (folder / "hub.pem").write_bytes(certificate.public_bytes(pem))
+    private = serialization.PrivateFormat.PKCS8, serialization.NoEncryption()
+    (folder / "hub.key").write_bytes(key.private_bytes(pem, *private))
+    (folder / "hub.key").chmod(0o600)
+    return str(folder / "hub.pem"), str(folder / "hub.key")
+
+
 @pytest.fixture(scope="module")
 def hub(group, place, accounts):
     """A hub that runs with those settings, as root."""
@@ -170,11 +217,12 @@ def hub(group, place, accounts):
     node = Path(make._BIN) / "node"
     proxy = [str(node), str(make.MODULES / "configurable-http-proxy/bin/configurable-http-proxy")]
     ports, token = free_ports(3), uuid.uuid4().hex
+    certificate, key = self_signed(folder)
     config = folder / "jupyterhub_config.py"
-    config.write_text(
-        group.settings.read_text()
-        + MORE.format(password=PASSWORD, ports=ports, proxy=proxy, token=token)
+    more = MORE.format(
+        password=PASSWORD, ports=ports, proxy=proxy, token=token, certificate=certificate, key=key
     )
+    config.write_text(group.settings.read_text() + more)
     env = {
         "PATH": f"{node.parent}:/usr/bin:/bin", "HOME": str(folder), "LANG": "C.UTF-8",
         "PYTHONPATH": f"{place / 'program/course'}:{place / 'program/grader'}",
@@ -185,14 +233,15 @@ def hub(group, place, accounts):
             stdout=log, stderr=log, start_new_session=True,
         )  # fmt: skip
     running = SimpleNamespace(
-        url=f"http://127.0.0.1:{ports[0]}", api=f"http://127.0.0.1:{ports[1]}", token=token, env=env,
-        folder=folder,
+        url=f"https://127.0.0.1:{ports[0]}", api=f"http://127.0.0.1:{ports[1]}", token=token,
+        env=env, folder=folder, certificate=certificate,
     )  # fmt: skip
 
     def up():
         assert program.poll() is None, (folder / "log").read_text()[-3000:]
         try:
-            return requests.get(f"{running.url}/hub/api", timeout=5).status_code == 200
+            answer = requests.get(f"{running.url}/hub/api", timeout=5, verify=certificate)
+            return answer.status_code == 200
         except requests.ConnectionError:
             return False
 
@@ -285,7 +334,8 @@ def test_nobody_reaches_anothers_server_or_folder(group, learners, staff, accoun
     assert ben.ask(f"{ada.at}/api/contents")[0] == ada.ask(f"{ben.at}/api/contents")[0] == 403
     assert ada.ask("/services/group/api/contents")[0] == 403
     assert staff.ask(f"{ada.at}/api/contents")[0] == 403  # nobody of staff loads a learner's page
-    assert requests.get(f"{ada.hub.url}{ada.at}/api/contents").status_code == 403
+    unknown = requests.get(f"{ada.hub.url}{ada.at}/api/contents", verify=ada.hub.certificate)
+    assert unknown.status_code == 403
     sheet = group.cohort.place(one.name, NAME) / "jobsheet.json"
     assert sheet.stat().st_uid == one.uid and not other.can("-r", sheet)
     tried = f"try:\n    open({str(sheet)!r})\nexcept PermissionError:\n    print('closed')"
@@ -307,7 +357,11 @@ def test_the_learners_server_is_as_the_course_wants_it(learners):
     assert ada.ask(f"{ada.at}/api/terminals")[0] == 404
     _, top = ada.ask(f"{ada.at}/api/contents/")
     assert sorted(one["name"] for one in top["content"]) == ["lessons", "start-here.ipynb"]
-    answer = requests.get(f"{ada.hub.url}{ada.at}/lab/tree/start-here.ipynb", headers=ada.key)
+    answer = requests.get(
+        f"{ada.hub.url}{ada.at}/lab/tree/start-here.ipynb", headers=ada.key,
+        verify=ada.hub.certificate,
+    )  # fmt: skip
+    assert "http://" not in answer.text and "ws://" not in answer.text  # nothing but https
     assert "default-src 'self'" in answer.headers["Content-Security-Policy"]
     assert '"twoshaftRole": "apprentice"' in answer.text
     # No word is asked for, and none is taken.
@@ -324,10 +378,36 @@ def test_a_name_that_is_not_on_the_roster_gets_no_server(hub):
     assert page.status_code == 403 and "is not on the roster of this course" in page.text
 
 
+def test_a_notebook_that_eats_memory_ends_alone(learners, accounts):
+    ada, ben = learners
+    eats = ada.kernel(ada.at, "lessons/eats.ipynb")
+    others = {process.pid for process in accounts[1].processes()}
+    for _ in range(2):  # it starts again, and has its memory again
+        own = int(eats.run("import os; print(os.getpid())"))
+        eaten = "eaten = []\nwhile True:\n    eaten.append(b'x' * 10_000_000)"
+        assert eats.run(eaten, "error") == SENTENCE
+        psutil.wait_procs([psutil.Process(own)] if psutil.pid_exists(own) else [], PATIENCE_S)
+        assert not psutil.pid_exists(own)
+        others.discard(own)
+        eats = ada.kernel(ada.at, "", eats.id)
+        assert eats.run("print('eaten' in globals())") == "False"
+    assert others <= {process.pid for process in accounts[1].processes()}
+    assert ada.notebook.run("print(1)") == ben.notebook.run("print(1)") == "1"
+    whole = "import resource; print(resource.getrlimit(resource.RLIMIT_DATA))"
+    assert ada.notebook.run(whole) == "(1572864000, 1572864000)"
+
+
 def test_idle_servers_end_and_what_was_answered_stays(group, hub, learners, accounts):
     _, one, other = accounts
     for account in (one, other):
         memory = [process.memory_full_info().pss for process in account.processes()]
+        most = max(
+            int(line.split()[1])
+            for process in account.processes()
+            for line in Path(f"/proc/{process.pid}/status").read_text().splitlines()
+            if line.startswith("VmData")
+        )
+        print(f"most that counts against a program's limit: {most / 1000:.0f} MB")
         print(f"memory of a learner: {sum(memory) / 1e6:.0f} MB in {len(memory)} processes")
     for visitor in learners:
         visitor.notebook.line.close()

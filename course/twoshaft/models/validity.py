@@ -162,11 +162,11 @@ def _plain(quantity: str, value: Any, unit: str, source: str, allowed: str) -> A
             given = f"{value!r} without a unit" if unit else repr(value)
             raise OutOfRangeError(quantity, given, allowed, source)
         value = Q(value, "")
-    mismatch = value.dimensionality != wanted.dimensionality
-    kinds = {_kind(value.units), _kind(wanted)} - {"kelvin"}
-    mismatch |= len(kinds) > 1
-    if mismatch:
-        raise OutOfRangeError(quantity, _with_kind(value), allowed, source)
+    own = value.units
+    if own != wanted:
+        kinds = {_kind(own), _kind(wanted)} - {"kelvin"}
+        if own.dimensionality != wanted.dimensionality or len(kinds) > 1:
+            raise OutOfRangeError(quantity, _with_kind(value), allowed, source)
     try:
         number = value.to(wanted).magnitude
         array = np.asarray(number, dtype=float)

@@ -18,7 +18,7 @@ from typing import TYPE_CHECKING, Any
 import msgspec
 from pint.errors import DimensionalityError, OffsetUnitCalculusError
 
-from twoshaft.units.quantities import Q
+from twoshaft.units.quantities import Q, ureg
 
 if TYPE_CHECKING:
     from pint import Unit
@@ -80,9 +80,15 @@ def _figure(name: str, value: float) -> Iterator[Figure]:
         return
     if stem and last in UNITS:
         unit, written = UNITS[last]
-        yield Figure(stem, Q(float(value), unit), f"{value:g} {written}")
+        yield Figure(stem, Q(float(value), _unit(unit)), f"{value:g} {written}")
     elif isinstance(value, float):
-        yield Figure(name, Q(value, ""), f"{value:g}")
+        yield Figure(name, Q(value, _unit("")), f"{value:g}")
+
+
+@lru_cache(maxsize=64)
+def _unit(name: str) -> Unit:
+    """A unit by its name: read once, since many figures are in few units."""
+    return ureg.Unit(name)
 
 
 def likely_slip(
@@ -178,18 +184,25 @@ def _in_unit_of(right: Q, value: Q) -> float | None:
     """A figure in the unit of the right one; None where it is of another kind."""
     if value.units == right.units:
         return float(value.m)
-    if not _alike(value.units, right.units):
-        return None
-    try:
-        return float(value.to(right.units).m)
-    except (DimensionalityError, OffsetUnitCalculusError):
-        return None
+    line = _line(value.units, right.units)
+    return None if line is None else float(value.m) * line[0] + line[1]
 
 
 @lru_cache(maxsize=256)
-def _alike(one: Unit, other: Unit) -> bool:
-    """Whether two units are of one kind: asked once, since finding out by an error is slow."""
-    return one.is_compatible_with(other)
+def _line(one: Unit, other: Unit) -> tuple[float, float] | None:
+    """Factor, and what is added, that take a figure from one unit into another; None where they
+    are of different kinds. Asked once, since the units take far longer than the figure."""
+    try:
+        nothing, whole = (float(Q(size, one).to(other).m) for size in (0.0, 1.0))
+    except (DimensionalityError, OffsetUnitCalculusError):
+        return None
+    return whole - nothing, nothing
+
+
+@lru_cache(maxsize=64)
+def _plain(unit: Unit) -> bool:
+    """Whether it is a mere number."""
+    return unit.dimensionless
 
 
 def _twice(fits: _Fits, right: Q) -> Iterator[str]:
@@ -208,7 +221,7 @@ def _twice(fits: _Fits, right: Q) -> Iterator[str]:
 
 
 def _is_count(right: Q) -> bool:
-    return right.dimensionless and float(right.m).is_integer()
+    return _plain(right.units) and float(right.m).is_integer()
 
 
 def _in_writing(fits: _Fits, right: Q) -> Iterator[str]:
@@ -228,9 +241,9 @@ def _in_writing(fits: _Fits, right: Q) -> Iterator[str]:
 
 def _of_the_task(fits: _Fits, right: Q, figures: tuple[Figure, ...]) -> Iterator[str]:
     """By the figures of the task."""
-    in_unit = {one: _in_unit_of(right, one.value) for one in figures}
-    sizes = {one: size for one, size in in_unit.items() if size is not None}
-    for one, size in () if right.dimensionless else sizes.items():
+    in_unit = ((one, _in_unit_of(right, one.value)) for one in figures)
+    sizes = [(one, size) for one, size in in_unit if size is not None]
+    for one, size in () if _plain(right.units) else sizes:
         if fits(size):
             yield f"This is {one.words} as the task gives it; it still has to be worked with."
         if fits.moved(size):
@@ -240,25 +253,29 @@ def _of_the_task(fits: _Fits, right: Q, figures: tuple[Figure, ...]) -> Iterator
                 f"It fits if {one.words} of this task was added where it is taken off, or the "
                 "other way round."
             )
-    for one, other in _ends(sizes):
-        if fits.moved(sizes[one] - sizes[other]):
+    for (one, low), (other, high) in _ends(sizes):
+        if fits.moved(low - high):
             yield (
                 f"It fits if the wrong end of a limit was used: {one.words} and {other.words} "
                 "stand for each other."
             )
     for one in figures:
-        factor = float(one.value.m) if one.value.dimensionless else 0.0
+        factor = float(one.value.m) if _plain(one.value.units) else 0.0
         if factor and (fits(fits.wanted * factor) or fits(fits.wanted / factor)):
             yield f"It fits if the figure {one.words} of this task was left out, or used twice."
 
 
-def _ends(figures: Iterable[Figure]) -> Iterator[tuple[Figure, Figure]]:
-    by_name: dict[str, Figure] = {}
+Sized = tuple[Figure, float]
+"""A figure, and what it is in the unit of the right one."""
+
+
+def _ends(figures: Iterable[Sized]) -> Iterator[tuple[Sized, Sized]]:
+    by_name: dict[str, Sized] = {}
     for one in figures:
-        by_name.setdefault(one.name, one)
-    for one in by_name.values():
+        by_name.setdefault(one[0].name, one)
+    for name, one in by_name.items():
         for low, high in ENDS:
-            if low in one.name.split("_"):
-                other = by_name.get(one.name.replace(low, high))
+            if low in name.split("_"):
+                other = by_name.get(name.replace(low, high))
                 if other is not None:
                     yield one, other

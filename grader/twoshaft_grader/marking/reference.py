@@ -124,7 +124,7 @@ class _Pass:
     own: Mapping[str, Any]
     goes_on: bool = True  # whether the cell does anything with what a reference gives back
     seen: Callable[[str], Seen] = lambda name: Seen()
-    right: Mapping[str, Reference] = field(default_factory=dict)  # of the clean pass
+    fits: Mapping[str, bool] = field(default_factory=dict)  # held against the clean pass
     met: list[str] = field(default_factory=list)
     set_aside: set[str] = field(default_factory=set)
 
@@ -146,10 +146,9 @@ class _Pass:
         own = self.own.get(reference.name)
         if own is None:
             return judge.clean(reference.value)
-        # A figure may follow from an earlier slip, or be right, or a slip, as if there were none.
-        held = (reference, self.right.get(reference.name, reference))
-        seen = self.seen(reference.name)
-        if not any(judge.plausible(asked, one, own, seen) for one in held):
+        # A figure may be right, or a slip, as if there were none, or follow from an earlier slip.
+        fits = self.fits.get(reference.name, False)
+        if not fits and not judge.plausible(asked, reference, own, self.seen(reference.name)):
             self.set_aside.add(reference.name)
             return judge.clean(reference.value)
         return judge.carried(reference.value, own)
@@ -357,7 +356,8 @@ def run_both(
 
     for cell, made, met in zip(solution.cells, worked.made, worked.met, strict=True):
         mine = {name: values[name] for name in met if cell.names.passes_on and name in values}
-        aside = {name for name, own in mine.items() if not _plausible(clean, name, own, seen)}
+        fits = {name: _plausible(clean, name, own, seen) for name, own in mine.items()}
+        aside = {name for name, fit in fits.items() if not fit}
         has_to_run = (
             not differ.isdisjoint(cell.names.reads)
             or not own_object.isdisjoint(cell.names.sets)
@@ -371,7 +371,7 @@ def run_both(
             differ -= cell.names.sets
             continue
         known = dict(names)
-        attempt = _Pass(carried, values, cell.names.passes_on, seen, clean.references)
+        attempt = _Pass(carried, values, cell.names.passes_on, seen, fits)
         if _run(cell, names, attempt) is not None:
             # The working refuses the learner's figures: this cell's clean results stand in.
             names.clear()

@@ -13,6 +13,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Any
 
 import numpy as np
@@ -96,7 +97,7 @@ class _Row:
         """Normal approach of one element under 1 N [m]; grows as force to `power`."""
         raise NotImplementedError
 
-    @property
+    @cached_property
     def axial_spring(self) -> float:
         """Axial displacement of the row under 1 N [m]; grows as force to `power`."""
         sine = math.sin(self.angle_rad)

@@ -150,13 +150,28 @@ class Pair:
 
 def _invert(rising, wanted, bound):
     """Force at which a rising function of force reaches ``wanted``; bisection from 0 to bound."""
+    if np.ndim(bound) == 0:
+        return _invert_one(rising, float(wanted), float(bound))
     low, high = np.zeros_like(np.asarray(bound, dtype=float)), np.asarray(bound, dtype=float)
     for _ in range(_STEPS):
         middle = (low + high) / 2
         below = rising(middle) < wanted
         low, high = np.where(below, middle, low), np.where(below, high, middle)
-    middle = (low + high) / 2
-    return float(middle) if middle.ndim == 0 else middle
+    return (low + high) / 2
+
+
+def _invert_one(rising, wanted: float, bound: float) -> float:
+    """The same for one force: plain floats, and no step after the last that narrows it."""
+    low, high = 0.0, bound
+    for _ in range(_STEPS):
+        middle = (low + high) / 2
+        if middle in (low, high):
+            break
+        if rising(middle) < wanted:
+            low = middle
+        else:
+            high = middle
+    return (low + high) / 2
 
 
 @kept()

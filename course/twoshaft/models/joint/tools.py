@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.border import Above, Depends, Range, border
 from twoshaft.models.validity import in_range, positive
+from twoshaft.units.kept import kept
 from twoshaft.units.quantities import Q
 
 if TYPE_CHECKING:
@@ -128,15 +129,7 @@ class TorqueWrench:
     @classmethod
     def of(cls, wrench: Wrench) -> TorqueWrench:
         """A wrench of the unit file."""
-        return cls(
-            wrench.name,
-            wrench.low_nm,
-            wrench.high_nm,
-            wrench.step_nm,
-            wrench.length_mm / 1e3,
-            ToolKind(wrench.kind),
-            wrench.tool_class,
-        )
+        return _wrench_of(wrench)
 
     def __post_init__(self) -> None:
         low = positive("bottom of the scale", Q(self.low_nm, "N*m"), "N*m")
@@ -199,6 +192,19 @@ class TorqueWrench:
             Q((torque_nm - self.step_nm / 2) * (1 - self.tolerance), "N*m"),
             Q((torque_nm + self.step_nm / 2) * (1 + self.tolerance), "N*m"),
         )
+
+
+@kept()
+def _wrench_of(wrench: Wrench) -> TorqueWrench:
+    return TorqueWrench(
+        wrench.name,
+        wrench.low_nm,
+        wrench.high_nm,
+        wrench.step_nm,
+        wrench.length_mm / 1e3,
+        ToolKind(wrench.kind),
+        wrench.tool_class,
+    )
 
 
 _WRENCH = Range("length of the wrench", "m", 0.03, 3, "workshop wrenches")

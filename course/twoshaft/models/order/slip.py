@@ -342,11 +342,13 @@ class _Search:
         hope = sum(max(0, ways[0][2]) for ways in open_blocks)
         for k, ways in enumerate(open_blocks):
             for block, more, _ in ways:
+                if self.looks >= MOST_LOOKS:
+                    return
                 out, inside = pulled | more, moved_steps | block.mask
                 cost = len(chosen) + 1 + out.bit_count()
                 gone = out | inside
                 least = cost + sum(max(0, (c & ~gone).bit_count() - 1) for c in self.chains)
-                if least - (hope - max(0, ways[0][2])) >= self._limit or self.looks >= MOST_LOOKS:
+                if least - (hope - max(0, ways[0][2])) >= self._limit:
                     continue
                 self.looks += 1
                 blocks = (*chosen, block)
@@ -364,7 +366,8 @@ class _Search:
         """Work out what it costs to move these blocks with these steps pulled out."""
         whole = self.order
         self.order = [i for i in whole if not pulled >> i & 1]
-        cost = self._least(tuple(block.mask for block in blocks))
+        rest = self.found[0] - pulled.bit_count() - len(blocks)
+        cost = self._least(tuple(block.mask for block in blocks), rest)
         self.order = whole
         if cost is not None:
             cost = self._plus(cost, pulled, moved_steps, len(blocks))
@@ -400,15 +403,16 @@ class _Search:
             tuple(sorted((*cost[2], *(rank[i] for i in bits(pulled))))),
         )
 
-    def _least(self, blocks: tuple[int, ...]) -> Cost | None:
-        """Least cost over the ways to keep every choice; None when there is no way."""
+    def _least(self, blocks: tuple[int, ...], wanted: int | None = None) -> Cost | None:
+        """Least cost over the ways to keep every choice; None when there is no way, or where only
+        the size counts and is plainly not less than what is wanted."""
         task = self.task
         options = tuple(choice.options for choice in task.choices)
         ways = _ways(task.unit, task.before, task.after, options, blocks)
         if ways is None:
             return self._searched(blocks)
         if self.weights is None:
-            size = self._least_size(ways, blocks)
+            size = self._least_size(ways, blocks, wanted)
             return None if size is None else (size, 0, ())
         broken = [broken_masks(self.order, after) for after in ways]
         sizes = [smallest_cover_size(masks) for masks in broken]
@@ -417,12 +421,16 @@ class _Search:
         least = min(sizes)
         return min(self._cost(b) for b, size in zip(broken, sizes, strict=True) if size == least)
 
-    def _least_size(self, ways: tuple[tuple[int, ...], ...], blocks: tuple[int, ...]) -> int | None:
+    def _least_size(
+        self, ways: tuple[tuple[int, ...], ...], blocks: tuple[int, ...], wanted: int | None
+    ) -> int | None:
         """Size of the least cover over the ways. What no choice asks for is part of every way:
-        a way that costs no more than that is not beaten."""
+        a way that costs no more than that is not beaten, and where that is too much all are."""
         task, least = self.task, None
         common = _common(task.unit, task.before, task.after, blocks)
         floor = 0 if common is None else smallest_cover_size(broken_masks(self.order, common))
+        if wanted is not None and floor >= wanted:
+            return None
         for after in ways:
             size = smallest_cover_size(broken_masks(self.order, after))
             if least is None or size < least:

@@ -20,6 +20,7 @@ given, unit = sheet.given, sheet.unit
 from dataclasses import replace
 
 from twoshaft.models import order
+from twoshaft.models.shape import step_parts
 from twoshaft.records import labels
 from twoshaft.units.quantities import Q
 from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
@@ -118,33 +119,39 @@ ref("next-steps-ready", needed, outcome="next-steps", shows=("ready-steps", "wha
 # %% [markdown] tags=["task"]
 # ## 4. Find what gets buried
 #
-# In this part of a build one step comes too early and closes off another that is still to be done. Nobody would notice until much later. *4 points.*
+# In this part of a build one step comes too early and closes off another that is still to be done. Nobody would notice until much later. The picture shows the build at the moment when the turn of that other step comes, seen from a side of your own: front and rear, above and below may be changed over. A dashed outline is a place where nothing stands yet.
+#
+# Press a letter in the picture, or choose it from the list. *4 points.*
 
 # %% tags=["rig"]
 given_table("The order as planned", ["no.", "step"],
             [(n, step.text) for n, step in enumerate(given.buried.sequence, 1)])
 
 # %% tags=["form"]
+from twoshaft.plots.unit_scene import ScenePicture
+
 sheet.form(
     "buried",
-    sheet.each("buried-pair", "Which step is it?", options=given.buried.options, lines=[
+    sheet.point("buried-places", "Which step is it? Point at a part that it fits or works at",
+                picture=ScenePicture(unit, given.buried.scene), lines=[
         ["buried", "The step that can no longer be done when its turn comes"],
         ["burying", "The step that closes it off"],
     ]),
 )
 
 # %% tags=["reference"]
-part = order.OrderTask.from_unit(unit, given.buried.operations)
+part, scene = order.OrderTask.from_unit(unit, given.buried.operations), given.buried.scene
 (pair,) = order.buried_steps(part, [step.id for step in given.buried.sequence])
-others = set(labels(given.buried.options)) - set(pair)
-pair_lines = [("buried", ""), ("burying", "")]
-why = {"buried": {pair[1]: "This step closes something off; it is not the buried one.",
-                  **dict.fromkeys(others, "This step can still be done where it stands in the plan.")},
-       "burying": {pair[0]: "This step is the buried one; look for what lies over it.",
-                   **dict.fromkeys(others, "Nothing that is still to come lies behind this step.")}}
-ref("buried-pair", {"buried": pair[0], "burying": pair[1]}, outcome="find-buried", shows="too-early",
-    lesson="02-order-of-work#four-reasons",
-    slips=line_reasons(pair_lines, given.buried.options, {"buried": pair[0], "burying": pair[1]}, why))
+letters = {spot.text: spot.id for spot in scene.spots}
+at = [next(letters[one] for one in step_parts(unit, part.members[part.number[step]]) if one in letters)
+      for step in pair]
+right, others = {"buried": at[0], "burying": at[1]}, set(letters.values()) - set(at)
+why = {"buried": {at[1]: "This part closes something off; it is not the buried one.",
+                  **dict.fromkeys(others, "What is done here can still be done where it stands in the plan.")},
+       "burying": {at[0]: "This is the buried one; look for what lies over it.",
+                   **dict.fromkeys(others, "Nothing that is still to come lies behind this part.")}}
+ref("buried-places", right, outcome="find-buried", shows="too-early", lesson="02-order-of-work#four-reasons",
+    slips=line_reasons([(line, "") for line in right], [(one, "") for one in letters.values()], right, why))
 
 # %% tags=["mark"] task="buried" points=4
 

@@ -34,6 +34,22 @@ sheet.form(
         options=[["dry", "clean and dry"], ["oil", "oiled"], ["lock", "with locking compound"]],
     ),
 )"""
+PICTURES = """\
+from twoshaft.models.shape import lie_of
+from twoshaft.plots.unit_scene import ScenePicture
+from twoshaft.readings.keyed import Stream
+from twoshaft.readings.scenes import scene_of
+draw, unit, seal = Stream("s", "a", "m", 1), sheet.unit, lie_of(sheet.unit, "shafts", "input-seal")
+there = [part.id for part in unit.parts if part.id not in ("input-seal", "end-cover")]
+spots = ["input-seal", "output-front-ring", "diff-front-ring", "ring-gear", "output-shaft"]
+seen = {k: ScenePicture(unit, scene_of(unit, draw.child(k), "shafts", there, spots)) for k in "PQRS"}
+sheet.form(
+    "seen",
+    sheet.point("spot", "Point at both", picture=seen["P"], lines=[["a", "First"], ["b", "Second"]]),
+    sheet.picture("which", "Which one?", pictures=seen, lines=[["one", "Built so far"]]),
+    sheet.put("put", "Put it in", picture=seen["P"], at=seen["P"].places(),
+                lines=[["seal", "Ring in hand"]], pieces={"seal": seen["P"].pieces("input-seal", seal)}),
+)"""
 RIGS = {
     "bench": """\
 from twoshaft.rigs import order_bench
@@ -74,7 +90,9 @@ def notebook(path, *, form=FORM, rigs=()):
 
 @pytest.fixture(scope="module")
 def lab(shared_lab):
-    shared_lab.release(cell_digest(source) for source in (SETUP, FORM, EACH, *RIGS.values()))
+    shared_lab.release(
+        cell_digest(source) for source in (SETUP, FORM, EACH, PICTURES, *RIGS.values())
+    )
     return shared_lab
 
 
@@ -519,3 +537,46 @@ def test_each_line_is_answered_by_keys_and_kept(lab, folder, wait_until, screens
     box = again.get_by_label("Stud into the case; its hole is open to the inside of the gearbox")
     assert box.input_value() == "lock"
     screenshot(again, "each-line-dark")
+
+
+def test_places_in_a_picture_are_pointed_at_put_in_and_chosen(lab, folder, wait_until, screenshot):
+    notebook(folder / "seen.ipynb", form=PICTURES)
+    page = lab.open_notebook(f"{folder.name}/seen.ipynb", ready=".twoshaft-form")
+    form = page.locator(f"{FRONT} .twoshaft-form")
+    point = form.get_by_role("group", name="Point at both")
+    point.locator("[data-mark=C]").click()
+    wait_until(lambda: stored(folder, "spot") == ["a=C"])
+    # by keyboard: the picture is one stop, arrows walk, Enter points for the next line
+    point.locator("[data-mark][tabindex='0']").focus()
+    page.keyboard.press("ArrowRight")
+    there = page.evaluate("document.activeElement.dataset.mark")
+    page.keyboard.press("Enter")
+    wait_until(lambda: stored(folder, "spot") == ["a=C", f"b={there}"])
+    assert point.locator(f"[data-mark={there}]").get_attribute("aria-pressed") == "true"
+    screenshot(page, "pointed-at")
+    point.get_by_label("First", exact=True).select_option("A")  # and from the list
+    wait_until(lambda: stored(folder, "spot")[0] == "a=A")
+
+    choice = form.get_by_role("group", name="Which one?")
+    choice.get_by_label("Built so far").select_option("R")
+    wait_until(lambda: stored(folder, "which") == ["one=R"])
+    choice.locator(".ts-picture-card").nth(1).click()
+    wait_until(lambda: stored(folder, "which") == ["one=Q"])
+    choice.scroll_into_view_if_needed()
+    screenshot(page, "picture-chosen")
+
+    put = form.get_by_role("group", name="Put it in")
+    put.get_by_role("button", name="Turn it: Ring in hand").click()
+    put.locator("[data-mark=B]").click()
+    wait_until(lambda: stored(folder, "put") == ["seal=B-2"])
+    put.get_by_role("button", name="Turn it: Ring in hand").click()
+    wait_until(lambda: stored(folder, "put") == ["seal=B-1"])
+    put.scroll_into_view_if_needed()
+    screenshot(page, "put-in")
+    again = lab.open_notebook(
+        f"{folder.name}/seen.ipynb", lab.page(dark=True), ready=".twoshaft-form"
+    )
+    put = again.locator(f"{FRONT} .twoshaft-form").get_by_role("group", name="Put it in")
+    assert put.locator(".tss-placed path").count() > 0
+    put.scroll_into_view_if_needed()
+    screenshot(again, "put-in-dark")

@@ -23,6 +23,7 @@ from twoshaft.models.order import (
     with_many_hands,
     zero_mark_slip,
 )
+from twoshaft.models.shape import step_parts
 from twoshaft.readings import draw, issue_record
 from twoshaft.records import to_json
 from twoshaft.units.loader import load_unit, shipped_units
@@ -152,6 +153,15 @@ def test_one_step_is_buried_and_no_other_rule_broken(unit, drawn):
         assert slip.size == len(slip.broken) == 1
         ((buried, burying),) = buried_steps(task, sequence)
         assert 1 <= sequence.index(buried) - sequence.index(burying) <= 4
+        stands = {lie.part for lie in one.scene.lies}
+        letters = {spot.text for spot in one.scene.spots}
+        mine, other = (
+            set(step_parts(unit, task.members[task.number[step]])) & letters
+            for step in (buried, burying)
+        )
+        assert mine and other and mine != other and len(letters) >= 6
+        if unit.operation_by_id.get(burying) and unit.operation_by_id[burying].kind == "fit":
+            assert other <= stands  # what closes it off is there to be seen
 
 
 def test_repairs_take_two_or_three_steps_off(unit, drawn):

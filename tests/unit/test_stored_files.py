@@ -116,7 +116,7 @@ def test_a_mark_of_before_is_one_by_the_rules_of_then():
         (0.6, 0.0, ())
     }
     assert all(field.shows == () for field in mark.sheet.fields)
-    assert json.loads(MARK.text(mark))["format"] == 2
+    assert json.loads(MARK.text(mark))["format"] == 3
 
 
 @pytest.mark.parametrize(("path", "definition"), STAFF.items(), ids=name_of)

@@ -34,7 +34,7 @@ def _hatch_id(turn: float, gap: float) -> str:
     return f"tsu-h{turn:g}-{gap:g}".replace(".", "_")
 
 
-_CSS = (
+SECTION_CSS = (
     f".tsu-cut,.tsu-whole,.tsu-box{{stroke:{style.INK_NOW};stroke-width:{_THICK};"
     "stroke-linejoin:round}"
     f".tsu-whole,.tsu-box{{fill:{style.PAPER_NOW}}}"
@@ -110,7 +110,7 @@ def unit_picture(unit: Unit) -> UnitPicture:
     """
     section = section_of(unit)
     placed, width, height = _layout(section)
-    hatches = _hatching(section)
+    hatches = hatching(section)
     parts = []
     for one in placed:
         parts += _view(unit, one, hatches)
@@ -118,7 +118,9 @@ def unit_picture(unit: Unit) -> UnitPicture:
     if not section.own:
         foot = "A schematic by usual proportions: the unit file gives no shapes."
     parts.append(f'<text class="tsu-t" x="{_EDGE_PX:.0f}" y="{height - 9:.0f}">{foot}</text>')
-    return UnitPicture(width, height, placed, _patterns() + "".join(parts), _words(unit, section))
+    return UnitPicture(
+        width, height, placed, hatch_patterns() + "".join(parts), _words(unit, section)
+    )
 
 
 def unit_figure(unit: Unit, title: str, shown: BuildShown | None = None) -> str:
@@ -149,7 +151,7 @@ def unit_figure(unit: Unit, title: str, shown: BuildShown | None = None) -> str:
         f'<svg xmlns="http://www.w3.org/2000/svg" class="twoshaft-figure" role="img" '
         f'viewBox="0 0 {picture.width:.0f} {picture.height:.0f}" width="{picture.width:.0f}" '
         f'height="{picture.height:.0f}" aria-label="{escape(title)}">'
-        f"<title>{escape(title)}</title><desc>{escape(told)}</desc><style>{_CSS}</style>"
+        f"<title>{escape(title)}</title><desc>{escape(told)}</desc><style>{SECTION_CSS}</style>"
         f'{body}<g class="tsu-marks">{marks}</g></svg>'
     )
 
@@ -232,8 +234,9 @@ def _layout(section: Section) -> tuple[tuple[Placed, ...], float, float]:
 GAP_PX = 3.0 * style.GRID_PX
 
 
-def _hatching(section: Section) -> dict[str, str]:
-    """Hatch of each solid by id: neighbours differ."""
+@kept()
+def hatching(section: Section) -> dict[str, str]:
+    """Pattern of each solid that is cut, by the solid's id: neighbours differ."""
     from shapely import Polygon, STRtree, union_all
 
     hatches: dict[str, str] = {}
@@ -256,7 +259,8 @@ def _hatching(section: Section) -> dict[str, str]:
     return hatches
 
 
-def _patterns() -> str:
+def hatch_patterns() -> str:
+    """The hatches as patterns, for the figures that use :func:`hatching`."""
     made = []
     for ground, choice in (("tsu-metal", _SHELL_HATCHES), ("tsu-ground", _HATCHES)):
         for turn, gap in choice:

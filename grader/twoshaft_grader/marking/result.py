@@ -48,6 +48,8 @@ class FieldMark:
         Where to read.
     shows : tuple of str
         Criteria of the outcome that the field shows.
+    picture : str
+        The right place, or what is in the way, as SVG; empty where there is none.
     """
 
     name: str
@@ -67,6 +69,7 @@ class FieldMark:
     carried: bool
     lesson: str
     shows: tuple[str, ...] = ()
+    picture: str = ""
 
 
 @dataclass(frozen=True)

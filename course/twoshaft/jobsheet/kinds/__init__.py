@@ -20,6 +20,9 @@ from twoshaft.jobsheet.kinds.film import Film
 from twoshaft.jobsheet.kinds.number import Number
 from twoshaft.jobsheet.kinds.order import Order
 from twoshaft.jobsheet.kinds.path import HandPath
+from twoshaft.jobsheet.kinds.picture import PictureChoice
+from twoshaft.jobsheet.kinds.point import Point
+from twoshaft.jobsheet.kinds.put import Put
 
 __all__ = [
     "KINDS",
@@ -32,6 +35,9 @@ __all__ = [
     "HandPath",
     "Number",
     "Order",
+    "PictureChoice",
+    "Point",
+    "Put",
     "UnitAsker",
     "fields_by_name",
     "kind",

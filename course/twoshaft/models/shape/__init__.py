@@ -8,8 +8,10 @@ from __future__ import annotations
 from twoshaft.models.shape.axes import axis_heights, axis_places, centre_distance, working_radii
 from twoshaft.models.shape.blocking import in_the_way, overlaps
 from twoshaft.models.shape.draft import draft
+from twoshaft.models.shape.felt import form_felt, place_felt, way_felt
 from twoshaft.models.shape.forms import gear_radii
 from twoshaft.models.shape.pieces import Piece, Role
+from twoshaft.models.shape.scene import Lie, around, lie_of, lying, view_of, views_of_parts
 from twoshaft.models.shape.schematic import schematic, shapes_of
 from twoshaft.models.shape.section import Drawn, Section, ViewSection, section_of
 from twoshaft.models.shape.state import (
@@ -18,6 +20,7 @@ from twoshaft.models.shape.state import (
     build_shown,
     fitted_after,
     on_the_bench,
+    step_parts,
     step_shown,
 )
 from twoshaft.models.shape.witness import Witness, unnamed_blocks, witness, witnessed
@@ -25,27 +28,37 @@ from twoshaft.models.shape.witness import Witness, unnamed_blocks, witness, witn
 __all__ = [
     "BuildShown",
     "Drawn",
+    "Lie",
     "Piece",
     "Role",
     "Section",
     "StepShown",
     "ViewSection",
     "Witness",
+    "around",
     "axis_heights",
     "axis_places",
     "build_shown",
     "centre_distance",
     "draft",
     "fitted_after",
+    "form_felt",
     "gear_radii",
     "in_the_way",
+    "lie_of",
+    "lying",
     "on_the_bench",
     "overlaps",
+    "place_felt",
     "schematic",
     "section_of",
     "shapes_of",
+    "step_parts",
     "step_shown",
     "unnamed_blocks",
+    "view_of",
+    "views_of_parts",
+    "way_felt",
     "witness",
     "witnessed",
     "working_radii",

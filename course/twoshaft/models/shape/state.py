@@ -169,6 +169,23 @@ def step_shown(unit: Unit, operation: str) -> StepShown:
     return StepShown(operation, tuple(parts), way, on, leaves, with_what, unseen)
 
 
+def step_parts(unit: Unit, operations: Iterable[str]) -> tuple[str, ...]:
+    """The parts that some operations, done as one step, change in the picture.
+
+    Parameters
+    ----------
+    unit : Unit
+    operations : iterable of str
+
+    Examples
+    --------
+    >>> step_parts(unit, ["fit-magnet"])
+    ('magnet-pad', 'magnet')
+    """
+    shown = (step_shown(unit, operation) for operation in operations)
+    return tuple(dict.fromkeys(part for one in shown for part in one.parts))
+
+
 def build_shown(
     unit: Unit, done: Collection[str], step: str | Sequence[str] | None = None
 ) -> BuildShown:

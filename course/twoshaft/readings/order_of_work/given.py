@@ -5,6 +5,7 @@ An ``Option`` that is no answer of a question is a step of the build: its id and
 
 from __future__ import annotations
 
+from twoshaft.readings.scenes import Scene
 from twoshaft.records import Option, Record, Row
 
 
@@ -67,11 +68,20 @@ class NextSteps(Record, frozen=True):
 
 
 class Buried(Record, frozen=True):
-    """A planned order in which one step closes off another; ``options`` are its steps."""
+    """A planned order in which one step closes off another.
+
+    Attributes
+    ----------
+    operations : tuple of str
+    sequence : tuple of Option
+        The steps as planned.
+    scene : Scene
+        The build when the turn of the buried step comes; letters stand at parts of the steps.
+    """
 
     operations: tuple[str, ...]
     sequence: tuple[Option, ...]
-    options: tuple[Option, ...]
+    scene: Scene
 
 
 class Repair(Record, frozen=True):

@@ -2,14 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from twoshaft.models.order import OrderTask, Reason, rework
+from twoshaft.models.order.masks import bits
+from twoshaft.models.shape import fitted_after, step_parts, views_of_parts
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.order_of_work.given import Buried, Plan, Repair, Safe
 from twoshaft.readings.order_of_work.lot import BANK, Lot, steps_of, windows, with_one_slip
+from twoshaft.readings.scenes import Scene, scene_of
 from twoshaft.records import Option
 from twoshaft.units.sections.order import RuleKind
 
 BURIED_STEPS = 11
+BURIED_PLACES = 6
+"""Fewest places that can be pointed at."""
 BURIED_GAP = 4
 """Most places by which the buried step stands behind the step that buries it."""
 REPAIR_STEPS = 14
@@ -24,7 +31,7 @@ NEVER = "Never:"
 
 
 def draw_buried(lot: Lot) -> Buried:
-    """An order with one broken *buries* rule."""
+    """An order with one broken *buries* rule, both of whose steps show in one view."""
     rules = {rule.id for rule in lot.unit.rules}  # the end of a hold buries nothing
     bonds = [
         bond
@@ -43,13 +50,37 @@ def draw_buried(lot: Lot) -> Buried:
             sequence = with_one_slip(part, part.shown, stream, wanted)
             if sequence is None:
                 continue
-            if sequence.index(pair[0]) - sequence.index(pair[1]) <= BURIED_GAP:
-                return Buried(
-                    operations=part.steps,
-                    sequence=steps_of(part, sequence),
-                    options=steps_of(part, sequence),
-                )
+            if sequence.index(pair[0]) - sequence.index(pair[1]) > BURIED_GAP:
+                continue
+            scene = _buried_scene(lot, stream, sequence, pair)
+            if scene is not None:
+                return Buried(part.steps, steps_of(part, sequence), scene)
     raise lot.too_small("buried")
+
+
+def _buried_scene(
+    lot: Lot, stream: Stream, sequence: Sequence[str], pair: tuple[str, str]
+) -> Scene | None:
+    """The build as the buried step's turn comes, with letters at one part of each step; None where
+    too few of them show, or those of the pair are not two."""
+    task, unit, shown = lot.task, lot.unit, views_of_parts(lot.unit)
+    done = set(sequence[: sequence.index(pair[0])])
+    earlier = {task.steps[i] for step in done for i in bits(task.before[task.number[step]])}
+    done |= earlier - set(sequence)
+    parts = {step: step_parts(unit, task.members[task.number[step]]) for step in sequence}
+    operations = [id for step in task.steps if step in done
+                  for id in task.members[task.number[step]]]  # fmt: skip
+    fitted = [part.id for part in unit.parts if part.id in fitted_after(unit, operations)]
+    for view in dict.fromkeys(view for part in parts[pair[0]] for view in shown.get(part, ())):
+        chosen: dict[str, str] = {}
+        for step in (*pair, *sequence):
+            free = [part for part in parts[step]
+                    if view in shown.get(part, ()) and part not in chosen.values()]  # fmt: skip
+            if free and step not in chosen:
+                chosen[step] = free[0]
+        if set(pair) <= chosen.keys() and len(chosen) >= BURIED_PLACES:
+            return scene_of(unit, stream, view, fitted, chosen.values())
+    return None
 
 
 def draw_repair(lot: Lot) -> Repair:

@@ -1,6 +1,17 @@
 """What the marking knows of each kind of answer: one judge each, under the name of its kind."""
 
-from twoshaft_grader.marking.kinds import choice, choices, each, film, number, order, path
+from twoshaft_grader.marking.kinds import (
+    choice,
+    choices,
+    each,
+    film,
+    number,
+    order,
+    path,
+    picture,
+    point,
+    put,
+)
 from twoshaft_grader.marking.kinds.judge import (
     JUDGES,
     Judge,
@@ -34,4 +45,7 @@ __all__ = [
     "number",
     "order",
     "path",
+    "picture",
+    "point",
+    "put",
 ]

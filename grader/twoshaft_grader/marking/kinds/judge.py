@@ -16,6 +16,7 @@ from typing import Any, ClassVar, TypeVar
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet.kinds import Field
 from twoshaft.readings import Stream
+from twoshaft.units import Unit
 
 Spread = tuple[tuple[float, float], ...]
 """Shares that a random answer can earn, with their probabilities, lowest share first."""
@@ -171,6 +172,11 @@ class Judge(ABC):
     def likely(self, references: Sequence[Reference], own: Any, seen: Seen) -> str:
         """What was most likely done instead, of an answer that :meth:`judge` finds puzzling; held
         against what each pass wants, the likelier first. Empty where there is nothing to say."""
+        return ""
+
+    def drawn(self, asked: Any, reference: Reference, value: Any, unit: Unit) -> str:
+        """An answer that is not wholly right as a picture (SVG), with the right place in it; empty
+        where a picture says no more than words."""
         return ""
 
     def is_slip(self, reference: Reference, slip: Slip, value: Any) -> bool:

@@ -9,6 +9,7 @@ from typing import Any
 from twoshaft.jobsheet.kinds import Order
 from twoshaft.models import order
 from twoshaft.readings import Stream
+from twoshaft.units import Unit
 from twoshaft_grader.marking.kinds.judge import (
     Judge,
     Judgement,
@@ -18,6 +19,7 @@ from twoshaft_grader.marking.kinds.judge import (
     Spread,
     judges,
 )
+from twoshaft_grader.marking.order_picture import order_picture
 
 MAX_RULES_TOLD = 6
 """Broken rules named at most, and never more than one for three steps: enough to learn from, too
@@ -86,6 +88,10 @@ class OrderJudge(Judge):
             safe=safe,
             details=tuple(_broken(task, reason) for reason in told[1:]),
         )
+
+    def drawn(self, asked: Order, reference: Reference, value: tuple[str, ...], unit: Unit) -> str:
+        """The unit at the first step that something stands in the way of."""
+        return order_picture(unit, reference.value, value)
 
     def solve(self, asked: Order, value: Any) -> Any:
         """One correct order, with few steps moved where that is asked."""

@@ -143,12 +143,12 @@ sheet.form(
 part, scene = order.OrderTask.from_unit(unit, given.buried.operations), given.buried.scene
 (pair,) = order.buried_steps(part, [step.id for step in given.buried.sequence])
 letters = {spot.text: spot.id for spot in scene.spots}
-at = [next(letters[one] for one in step_parts(unit, part.members[part.number[step]]) if one in letters)
+at = [{letters[one] for one in step_parts(unit, part.members[part.number[step]]) if one in letters}
       for step in pair]
-right, others = {"buried": at[0], "burying": at[1]}, set(letters.values()) - set(at)
-why = {"buried": {at[1]: "This part closes something off; it is not the buried one.",
+right, others = {"buried": at[0], "burying": at[1]}, set(letters.values()) - at[0] - at[1]
+why = {"buried": {**dict.fromkeys(at[1], "This part closes something off; it is not the buried one."),
                   **dict.fromkeys(others, "What is done here can still be done where it stands in the plan.")},
-       "burying": {at[0]: "This is the buried one; look for what lies over it.",
+       "burying": {**dict.fromkeys(at[0], "This is the buried one; look for what lies over it."),
                    **dict.fromkeys(others, "Nothing that is still to come lies behind this part.")}}
 ref("buried-places", right, outcome="find-buried", shows="too-early", lesson="02-order-of-work#four-reasons",
     slips=line_reasons([(line, "") for line in right], [(one, "") for one in letters.values()], right, why))

@@ -15,7 +15,7 @@ test("after an answer comes the next open line, round the end, else the same one
 
 test("arrows walk from place to place as they lie in the picture", () => {
   const places = [
-    { key: "A", x: 10, y: 50 },
+    { key: "A", x: 10, y: 54 },
     { key: "B", x: 90, y: 10 },
     { key: "C", x: 50, y: 55 },
   ];

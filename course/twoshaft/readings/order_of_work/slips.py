@@ -71,11 +71,12 @@ def _buried_scene(
     operations = [id for step in task.steps if step in done
                   for id in task.members[task.number[step]]]  # fmt: skip
     fitted = [part.id for part in unit.parts if part.id in fitted_after(unit, operations)]
+    both = set(parts[pair[0]]) & set(parts[pair[1]])  # a part of both would be right for either
     for view in dict.fromkeys(view for part in parts[pair[0]] for view in shown.get(part, ())):
         chosen: dict[str, str] = {}
         for step in (*pair, *sequence):
-            free = [part for part in parts[step]
-                    if view in shown.get(part, ()) and part not in chosen.values()]  # fmt: skip
+            free = [part for part in parts[step] if view in shown.get(part, ())
+                    and part not in both and part not in chosen.values()]  # fmt: skip
             if free and step not in chosen:
                 chosen[step] = free[0]
         if set(pair) <= chosen.keys() and len(chosen) >= BURIED_PLACES:

@@ -201,6 +201,23 @@ given_table("How the six parts are worked out", ["part", "works out as", "best a
 ])
 
 # %% [markdown]
+# ## Work it out
+#
+# Each calculation comes three times: worked, with steps left out, and on your own. Then go on with fresh readings as often as you like. You are told at once what is right, and which mistake a wrong figure looks like. Nothing here is marked.
+
+# %% tags=["rig"]
+lesson.calculation("another-scale")
+
+# %% tags=["rig"]
+lesson.calculation("inches")
+
+# %% tags=["rig"]
+lesson.calculation("turns-to-degrees")
+
+# %% tags=["rig"]
+lesson.calculation("lift")
+
+# %% [markdown]
 # ## When it has happened anyway
 #
 # Stop the machine, then help. Shout for the first-aider. Rinse eyes and skin with plenty of water, and take the **safety data sheet** along to the doctor. Air or oil driven under the skin looks harmless and is an emergency: to hospital at once. Then write it down, so that it happens once only.

@@ -261,6 +261,32 @@ given_table("Limits 25.00 to 25.05 mm, doubt 0.010 mm", ["reading, mm", "you may
              for v in [gauges.verdict(*(Q(x, "mm") for x in (mm, 25.0, 25.05, 0.010)))]])
 
 # %% [markdown]
+# ## Work it out
+#
+# Each calculation comes three times: worked, with steps left out, and on your own. Then go on with fresh readings as often as you like. You are told at once what is right, and which mistake a wrong figure looks like. Nothing here is marked.
+
+# %% tags=["rig"]
+lesson.calculation("micrometer")
+
+# %% tags=["rig"]
+lesson.calculation("depth-gauge")
+
+# %% tags=["rig"]
+lesson.calculation("six-readings")
+
+# %% tags=["rig"]
+lesson.calculation("shaft-under-dial")
+
+# %% tags=["rig"]
+lesson.calculation("pull-on-cord")
+
+# %% tags=["rig"]
+lesson.calculation("wrench-with-adapter")
+
+# %% tags=["rig"]
+lesson.calculation("uncertainty")
+
+# %% [markdown]
 # ## How you are marked
 #
 # Your readings are your own, and a reading counts if it is right to a line of the tool. Where an answer builds on an earlier one, a slip is charged once. What could hurt somebody is **must-pass**. What you do with a zero, with a reading and with a dial, what you claim of a part, a shaft or a bolt, and which torque wrench you take and how it is kept decide their outcomes: one line wrong, and they are not met.

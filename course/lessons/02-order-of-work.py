@@ -242,6 +242,20 @@ given_table("Rules that guard safety", ["comes first", "comes later", "why"],
              for r in unit.rules if r.safety and r.earlier])
 
 # %% [markdown]
+# ## Work it out
+#
+# Each calculation comes three times: worked, with steps left out, and on your own. Then go on with fresh readings as often as you like. You are told at once what is right, and which mistake a wrong figure looks like. Nothing here is marked.
+
+# %% tags=["rig"]
+lesson.calculation("late-step")
+
+# %% tags=["rig"]
+lesson.calculation("clock")
+
+# %% tags=["rig"]
+lesson.calculation("several-hands")
+
+# %% [markdown]
 # ## How you are marked
 #
 # Every order that works gets full marks. If yours does not, the fewest steps that would have to be moved are counted, and shuffling by luck earns next to nothing. Leaving a step out is never cheaper than putting it in the wrong place. Where an answer builds on an earlier one, a slip is charged once.

@@ -291,6 +291,32 @@ given_table("What a staked collar holds once the clamp is gone",
 # A shallow tab is crushed in its slot, and holds in step with its depth. A deep one can only be sheared off; deeper than that gains nothing and may crack it. Compare the hold with the torque in the table of nuts: staking keeps a nut from walking off, it does not replace the torque.
 
 # %% [markdown]
+# ## Work it out
+#
+# Each calculation comes three times: worked, with steps left out, and on your own. Then go on with fresh readings as often as you like. You are told at once what is right, and which mistake a wrong figure looks like. Nothing here is marked.
+
+# %% tags=["rig"]
+lesson.calculation("old-card")
+
+# %% tags=["rig"]
+lesson.calculation("found-setting")
+
+# %% tags=["rig"]
+lesson.calculation("wrong-state")
+
+# %% tags=["rig"]
+lesson.calculation("bolt-in-aluminium")
+
+# %% tags=["rig"]
+lesson.calculation("blind-hole")
+
+# %% tags=["rig"]
+lesson.calculation("spread-of-a-face")
+
+# %% tags=["rig"]
+lesson.calculation("shaft-nut")
+
+# %% [markdown]
 # ## How you are marked
 #
 # Where a figure builds on an earlier one, a slip is charged once. A setting is right if it is the nearest mark of the wrench's scale, a reading if it is right to the last figure shown. Six things are **must-pass**, each asked in several cases of which every one must be right: the state of the thread, how a bolt starts in aluminium, a dry blind hole, which way a nut turns, how the shafts are held, and which parts are used again.

@@ -247,6 +247,32 @@ given_table("A tab of 3 mm in a slot of 4 mm", ["depth, mm", "holds, N·m", "giv
 # Measure **before** you oil, warm or cover anything. Lay out driver and shaft **before** the hot part comes. Check with the feeler **after** it has cooled: a ring creeps off its shoulder as it shrinks.
 
 # %% [markdown]
+# ## Work it out
+#
+# Each calculation comes three times: worked, with steps left out, and on your own. Then go on with fresh readings as often as you like. You are told at once what is right, and which mistake a wrong figure looks like. Nothing here is marked.
+
+# %% tags=["rig"]
+lesson.calculation("read-a-fit")
+
+# %% tags=["rig"]
+lesson.calculation("press-force")
+
+# %% tags=["rig"]
+lesson.calculation("warm-to")
+
+# %% tags=["rig"]
+lesson.calculation("play-when-warm")
+
+# %% tags=["rig"]
+lesson.calculation("seal-read")
+
+# %% tags=["rig"]
+lesson.calculation("spring-pin")
+
+# %% tags=["rig"]
+lesson.calculation("taper-pin")
+
+# %% [markdown]
 # ## How you are marked
 #
 # Where an answer builds on an earlier one, a slip is charged once. The right way to warm a part and the cautions at the bench are **must-pass**. Where to press on or stop, where a driver bears and how its force runs, which pin goes in and how it sits, and what is used again decides its outcome: one line wrong, and it is not met.

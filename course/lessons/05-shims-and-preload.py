@@ -263,6 +263,29 @@ life_over_setting(curve, f"{main.name} at its running setting")
 # 3. Write down shim, reading, pull, radius, what was turned, and the temperature. A figure without these cannot be checked by anybody.
 
 # %% [markdown]
+# ## Work it out
+#
+# Each calculation comes three times: worked, with steps left out, and on your own. Then go on with fresh readings as often as you like. You are told at once what is right, and which mistake a wrong figure looks like. Nothing here is marked.
+
+# %% tags=["rig"]
+lesson.calculation("stack")
+
+# %% tags=["rig"]
+lesson.calculation("shim-changed")
+
+# %% tags=["rig"]
+lesson.calculation("trial-fit")
+
+# %% tags=["rig"]
+lesson.calculation("stack-uncertainty")
+
+# %% tags=["rig"]
+lesson.calculation("cord")
+
+# %% tags=["rig"]
+lesson.calculation("cold-to-warm")
+
+# %% [markdown]
 # ## How you are marked
 #
 # Where an answer builds on an earlier one, a slip is charged once. A shim is right if it meets the target with the guard band; several may be. The direction of the shim, the check after a change, and the cautions are **must-pass**. What is done where no shim fits, what the cord says of a shim, and what heat does to a pair decide their outcomes: one line wrong, and they are not met.

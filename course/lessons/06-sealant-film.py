@@ -287,6 +287,20 @@ given_table(
 )
 
 # %% [markdown]
+# ## Work it out
+#
+# Each calculation comes three times: worked, with steps left out, and on your own. Then go on with fresh readings as often as you like. You are told at once what is right, and which mistake a wrong figure looks like. Nothing here is marked.
+
+# %% tags=["rig"]
+lesson.calculation("bead-to-film")
+
+# %% tags=["rig"]
+lesson.calculation("open-time")
+
+# %% tags=["rig"]
+lesson.calculation("curing")
+
+# %% [markdown]
 # ## How you are marked
 #
 # In the exercise you lay a film yourself. It is closed by the same model as here, only you do not see it: any film that seals, leaves the oil ways and blind holes free and is closed in time earns full marks. Getting a face ready, and what you do when something went wrong, are **must-pass**. Most other tasks hold one question that decides its outcome; the task says so.

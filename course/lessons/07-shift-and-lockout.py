@@ -248,6 +248,23 @@ given_table("A pin of 24 mm in a hub of 26 mm",
 # The limit here is 0.5 mm at each end. On a real unit the maker's manual says how deep.
 
 # %% [markdown]
+# ## Work it out
+#
+# Each calculation comes three times: worked, with steps left out, and on your own. Then go on with fresh readings as often as you like. You are told at once what is right, and which mistake a wrong figure looks like. Nothing here is marked.
+
+# %% tags=["rig"]
+lesson.calculation("detent")
+
+# %% tags=["rig"]
+lesson.calculation("rail-to-hand")
+
+# %% tags=["rig"]
+lesson.calculation("interlock-pin")
+
+# %% tags=["rig"]
+lesson.calculation("pin-other-end")
+
+# %% [markdown]
 # ## How you are marked
 #
 # A list of moves is tried on the mechanism itself: every list that proves what it should counts. Where an answer builds on an earlier one, a slip is charged once. The proof of the lockout, what four records of it say, and why and how two gears at once are kept impossible are **must-pass**. What is done with a spring, with the pins, and with springs and hands in the way decides its outcome: one line wrong, and it is not met.

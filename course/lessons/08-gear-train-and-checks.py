@@ -242,6 +242,32 @@ order_bench(unit, [step for step in late if any(step in pair and pair & checks f
 # Move the steps about and read the reasons. Where a step *makes a check worthless*, the check stands where it cannot show its fault. Such a check is worse than none, because you believe it.
 
 # %% [markdown]
+# ## Work it out
+#
+# Each calculation comes three times: worked, with steps left out, and on your own. Then go on with fresh readings as often as you like. You are told at once what is right, and which mistake a wrong figure looks like. Nothing here is marked.
+
+# %% tags=["rig"]
+lesson.calculation("along-the-path")
+
+# %% tags=["rig"]
+lesson.calculation("turns-to-count")
+
+# %% tags=["rig"]
+lesson.calculation("turns-that-tell")
+
+# %% tags=["rig"]
+lesson.calculation("side-gear-washer")
+
+# %% tags=["rig"]
+lesson.calculation("synchroniser-ring")
+
+# %% tags=["rig"]
+lesson.calculation("road-speed")
+
+# %% tags=["rig"]
+lesson.calculation("speed-drive")
+
+# %% [markdown]
 # ## How you are marked
 #
 # The exercise gives you gears, counts and readings of your own. Where an answer builds on an earlier one, a slip is charged once. Four questions are **must-pass**, each asked in several cases of which every one must be right: trying a lock before you pull, what to do with a ring, which way round its parts go in, and turning and lifting safely. They are not made up for by marks elsewhere.

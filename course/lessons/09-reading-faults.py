@@ -226,6 +226,20 @@ given_table("The pull in neutral", ["built", "scale, N", "the other shaft, N", "
 # 5. When no check can tell more, **strip where you can see it**. Mend, and make **all** checks again.
 
 # %% [markdown]
+# ## Work it out
+#
+# Each calculation comes three times: worked, with steps left out, and on your own. Then go on with fresh readings as often as you like. You are told at once what is right, and which mistake a wrong figure looks like. Nothing here is marked.
+
+# %% tags=["rig"]
+lesson.calculation("count-it-should-be")
+
+# %% tags=["rig"]
+lesson.calculation("pull-that-is-left")
+
+# %% tags=["rig"]
+lesson.calculation("search-minutes")
+
+# %% [markdown]
 # ## How you are marked
 #
 # Records, checks, letters and figures are your own. No mark depends on the minutes that you spend on your own unit. Where an answer builds on an earlier one, a slip is charged once. What is done with a unit that could hurt somebody is **must-pass**.

@@ -245,6 +245,23 @@ given_table(f"{record['unit']}: {record['done']} of {record['steps']} steps, {re
 whole_build(Job.of(unit))
 
 # %% [markdown]
+# ## Work it out
+#
+# Each calculation comes three times: worked, with steps left out, and on your own. Then go on with fresh readings as often as you like. You are told at once what is right, and which mistake a wrong figure looks like. Nothing here is marked.
+
+# %% tags=["rig"]
+lesson.calculation("shims-with-room")
+
+# %% tags=["rig"]
+lesson.calculation("clock")
+
+# %% tags=["rig"]
+lesson.calculation("count-it-should-be")
+
+# %% tags=["rig"]
+lesson.calculation("seen-late")
+
+# %% [markdown]
 # ## Sources
 #
 # - What each decision brings about is worked out by the models of modules 01 to 09; their lessons name the standards and handbooks behind them.

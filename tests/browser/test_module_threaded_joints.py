@@ -122,8 +122,16 @@ def test_tighten_by_keys_answer_reopen_and_be_marked(lab, wait_until, issued, sc
     assert shares["state-do"] == 1
 
 
+def opened(lab, page=None, *, ready):
+    """The lesson with all that is shut until something is said."""
+    page = lab.open_notebook("lesson.ipynb", page, ready=".ts-teacher")
+    page.locator(f"{FRONT} .ts-teacher").press("Enter")
+    page.wait_for_selector(f"{FRONT} {ready}")
+    return page
+
+
 def test_the_chooser_follows_the_slider_and_its_end_is_shown(lab, screenshot):
-    page = lab.open_notebook("lesson.ipynb", ready=".tsj-settings")
+    page = opened(lab, ready=".tsj-settings")
     rig = page.locator(f"{FRONT} .twoshaft-rig:has(.tsj-settings)")
     # Many moves at once: the last one is what stays on the screen.
     rig.get_by_label("Torque", exact=True).evaluate(
@@ -143,7 +151,7 @@ def test_the_chooser_follows_the_slider_and_its_end_is_shown(lab, screenshot):
 
 @pytest.mark.parametrize("dark", [False, True])
 def test_the_lesson_opens_without_a_fault(lab, screenshot, dark):
-    page = lab.open_notebook("lesson.ipynb", lab.page(dark=dark), ready=".tsj-drawing")
+    page = opened(lab, lab.page(dark=dark), ready=".tsj-drawing")
     page.locator(FACE).scroll_into_view_if_needed()
     screenshot(page, f"threaded-joints-lesson-{'dark' if dark else 'light'}")
     trouble = page.locator(f"{FRONT} .ts-alert:not(:empty), {FRONT} [data-mime-type*=stderr]")

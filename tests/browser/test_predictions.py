@@ -1,4 +1,4 @@
-"""A prediction in a real browser: given by keys, what answers it opens then, and it is kept."""
+"""A prediction, earlier questions and a calculation in a real browser, by keys alone, and kept."""
 
 import json
 
@@ -18,14 +18,14 @@ def test_an_answer_opens_when_something_is_said(learner, wait_until, screenshot,
     kept.unlink(missing_ok=True)
     learner.leave()
     page = learner.lesson(shut=True, dark=dark)
-    question = page.locator(QUESTION, has_text="behind one of them")
+    question = page.locator(QUESTION, has_text="The shim gets thicker. Does")
     question.scroll_into_view_if_needed()
     assert page.locator(TABLE).count() == 0 and not kept.exists()
     cells = page.locator(f"{FRONT} .jp-Cell").count()
     button = question.get_by_role("button", name="Show the answer")
     button.focus()
     page.keyboard.press("Enter")
-    question.get_by_text("not answered yet").wait_for()
+    question.get_by_text("Not answered yet").wait_for()
     assert page.locator(TABLE).count() == 0
     question.locator("input").first.focus()
     for key in ("Space", "ArrowDown", "a", "b", "x"):
@@ -41,7 +41,7 @@ def test_an_answer_opens_when_something_is_said(learner, wait_until, screenshot,
     screenshot(page, f"prediction-open-{'dark' if dark else 'light'}")
     (tried,) = json.loads(kept.read_text())["tries"]["shims-and-preload/thicker-shim"]
     assert tried["value"] == "looser" and tried["right"] is False
-    number = page.locator(QUESTION, has_text="just takes up the gap")
+    number = page.locator(QUESTION, has_text="without play and without preload")
     number.get_by_role("textbox").fill("0,9 mm")
     number.get_by_role("textbox").press("Enter")
     number.get_by_role("button", name="Show the answer").press("Enter")
@@ -64,5 +64,50 @@ def test_what_was_said_stands_there_when_the_lesson_is_opened_again(learner, wai
     learner.leave()
     page = learner.lesson(shut=True)
     page.wait_for_selector(TABLE)
-    assert "You said: tighter. That is right." in page.locator(QUESTION).first.inner_text()
+    assert (
+        "You said: tighter. That is right."
+        in page.locator(QUESTION, has_text="The shim gets thicker. Does").inner_text()
+    )
     kept.unlink()
+
+
+def test_a_calculation_is_worked_then_half_worked_then_done_alone(learner, wait_until, screenshot):
+    page = learner.lesson(shut=True)
+    drill = page.locator(QUESTION, has_text="From the stack to the shim: ")
+    drill.scroll_into_view_if_needed()
+    assert "worked" in drill.locator(".ts-title").inner_text()
+    screenshot(page, "calculation-worked")
+    cells = page.locator(f"{FRONT} .jp-Cell").count()
+    drill.get_by_role("button", name="Next: with steps left out").press("Enter")
+    drill.locator(".ts-title", has_text="steps left out").wait_for()
+    wait_until(lambda: page.evaluate("document.activeElement.tagName") == "INPUT")
+    for box in drill.get_by_role("textbox").all():
+        box.fill("1.234 mm")
+        box.press("Enter")
+    drill.get_by_role("button", name="Tell me").press("Enter")
+    drill.get_by_text("You said: 1.234 mm.").first.wait_for()
+    screenshot(page, "calculation-half")
+    drill.get_by_role("button", name="Next: on your own").press("Enter")
+    drill.locator(".ts-title", has_text="on your own").wait_for()
+    facts = drill.locator(".ts-facts")
+    before = facts.inner_text()
+    assert drill.get_by_role("textbox").count() == 3
+    for box in drill.get_by_role("textbox").all():
+        assert box.is_enabled() and not box.input_value()
+        box.fill("2 mm")
+        box.press("Enter")
+    drill.get_by_role("button", name="Tell me").press("Enter")
+    drill.get_by_role("button", name="Again, with fresh readings").press("Enter")
+    wait_until(lambda: facts.inner_text() != before)
+    assert page.locator(f"{FRONT} .jp-Cell").count() == cells
+
+
+def test_three_questions_of_earlier_lessons_are_told_at_once(learner, screenshot):
+    page = learner.lesson(shut=True)
+    again = page.locator(QUESTION, has_text="comes back after")
+    again.scroll_into_view_if_needed()
+    assert again.locator(".ts-field").count() == 3
+    screenshot(page, "asked-again")
+    again.get_by_role("button", name="Tell me").press("Enter")
+    again.get_by_text("Not answered yet").first.wait_for()
+    assert again.get_by_role("button", name="Three more").is_hidden()

@@ -1,4 +1,4 @@
-"""What lessons ask and tell at once: predictions. Nothing of it is marked."""
+"""What lessons ask and tell at once: predictions, earlier questions, calculations; all unmarked."""
 
 from twoshaft.practice.lesson import Lesson, open_lesson
 

@@ -23,8 +23,10 @@ from twoshaft.jobsheet.sheet import Sheet, open_sheet
 from twoshaft.modules import COURSE
 from twoshaft.practice.again import RULE, choose
 from twoshaft.practice.asked import Asked, asked, standing_alone
+from twoshaft.practice.drill import Drill
 from twoshaft.practice.keep import Keep
 from twoshaft.practice.screen import OTHER, RIGHT, Question, Told
+from twoshaft.practice.work import CALCULATIONS
 from twoshaft.units import Unit
 
 OPEN_ALL = "TWOSHAFT_OPEN_ALL"
@@ -144,6 +146,11 @@ class Lesson:
             question = self._again[name]
             self._keep.note(question.key, value, question.agrees(value))
         return {name: _told(self._again[name], value) for name, value in values.items()}
+
+    def calculation(self, name: str) -> Question:
+        """A calculation: worked, with steps left out, alone, and then as often as wanted."""
+        one = next(one for one in CALCULATIONS[self.module] if one.name == name)
+        return Drill(self._keep, self.module, one).screen
 
     def form(self, task: str, *fields: Field) -> FormWidget:
         """A form to try, of which nothing is marked."""

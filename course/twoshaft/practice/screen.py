@@ -53,6 +53,7 @@ class Question(Screen):
     screen = "question"
 
     place = traitlets.Unicode().tag(sync=True)
+    title = traitlets.Unicode().tag(sync=True)
     lead = traitlets.Unicode().tag(sync=True)
     facts: traitlets.List[Any] = traitlets.List().tag(sync=True)
     fields: traitlets.List[Any] = traitlets.List().tag(sync=True)
@@ -62,6 +63,7 @@ class Question(Screen):
     fresh = traitlets.Unicode().tag(sync=True)
     all = traitlets.Unicode().tag(sync=True)
     notice = traitlets.Unicode().tag(sync=True)
+    turn = traitlets.Int().tag(sync=True)
 
     def __init__(self, keep: Keep, judge: Judge, *, give: str, all: str = "") -> None:
         self._keep, self._judge = keep, judge
@@ -74,6 +76,7 @@ class Question(Screen):
         self,
         fields: Iterable[Field],
         *,
+        title: str = "",
         lead: str = "",
         facts: Sequence[tuple[str, str]] = (),
         values: dict[str, Any] | None = None,
@@ -82,11 +85,13 @@ class Question(Screen):
         """Ask these from now on; what was told of them already stands beside them."""
         self._fields = {field.name: field for field in fields}
         with self.hold_sync():
-            self.lead, self.facts = lead, [list(pair) for pair in facts]
+            self.title, self.lead = title, lead
+            self.facts = [list(pair) for pair in facts]
             self.values = dict(values or {})
             self.told = {name: _plain(one) for name, one in (told or {}).items()}
             self.notice = self._keep.notice
             self.fields = [describe(field) for field in self._fields.values()]
+            self.turn += 1  # the page draws it anew, even where nothing else has changed
         self.renew_copy()
 
     def hear(self, message: dict[str, Any]) -> None:
@@ -105,7 +110,11 @@ class Question(Screen):
     def _give(self, values: dict[str, Any]) -> None:
         short = {name: field.shortfall(values[name]) for name, field in self._fields.items()}
         if any(short.values()):
-            told = {name: Told(UNREAD, f"{text}.") for name, text in short.items() if text}
+            told = {
+                name: Told(UNREAD, f"{text[:1].upper()}{text[1:].rstrip('.')}.")
+                for name, text in short.items()
+                if text
+            }
         else:
             told = self._judge(values)
         with self.hold_sync():
@@ -120,8 +129,8 @@ class Question(Screen):
             for field in self._fields.values()
         )
         facts = "".join(f"<li>{html.escape(a)}: {html.escape(b)}</li>" for a, b in self.facts)
-        lead = f"<p>{html.escape(self.lead)}</p>" if self.lead else ""
-        return f"{lead}{f'<ul>{facts}</ul>' if facts else ''}<dl>{rows}</dl>"
+        words = (f"<p>{html.escape(text)}</p>" for text in (self.title, self.lead) if text)
+        return f"{''.join(words)}{f'<ul>{facts}</ul>' if facts else ''}<dl>{rows}</dl>"
 
     def _answer(self, field: Field) -> str:
         told = self.told.get(field.name)
@@ -129,6 +138,10 @@ class Question(Screen):
             return html.escape(f"{told['said']} {told['why']}".strip())
         value = self.values.get(field.name)
         return "not answered yet" if field.is_blank(value) else field.paper(value)
+
+
+def _sentence(text: str) -> str:
+    return f"{text[:1].upper()}{text[1:].rstrip('.')}."
 
 
 def _plain(told: Told) -> dict[str, str]:

@@ -28,6 +28,7 @@ function questionView(field) {
     (given) => {
       value = given;
       control.show({ value });
+      tell(undefined);
     },
     (changed, typed) => {
       if (changed) value = typed;
@@ -35,6 +36,12 @@ function questionView(field) {
   );
   const element = promptBox(field, ids, ids.status);
   element.append(control.element, told);
+  /** @param {Told | undefined} said */
+  function tell(said) {
+    told.className = said ? `ts-told ts-told-${said.how}` : "ts-told";
+    const parts = said ? [shape(SIGNS[said.how]), make("b", {}, said.said), ` ${said.why}`] : [];
+    told.replaceChildren(...parts);
+  }
   return {
     name: field.name,
     element,
@@ -51,10 +58,7 @@ function questionView(field) {
         value = stored;
         control.show({ value, saved: "given" });
       }
-      told.className = said ? `ts-told ts-told-${said.how}` : "ts-told";
-      told.replaceChildren(
-        ...(said ? there([shape(SIGNS[said.how]), make("b", {}, said.said), ` ${said.why}`]) : []),
-      );
+      tell(said);
     },
     /** @param {boolean} still */
     still(still) {
@@ -68,6 +72,7 @@ function questionView(field) {
 export function renderQuestion({ model, el }) {
   const screen = openScreen({ model, el }, { kind: "form" });
   el.classList.add("ts-question");
+  const title = make("p", { class: "ts-title", role: "heading", "aria-level": "3" });
   const lead = make("p", { class: "ts-lead" });
   const facts = make("dl", { class: "ts-facts" });
   const list = make("div", {});
@@ -82,7 +87,14 @@ export function renderQuestion({ model, el }) {
         class: "ts-button ts-teacher",
       })
     : null;
-  screen.show(screen.alert, lead, facts, list, make("p", { class: "ts-acts" }, give, fresh, all));
+  screen.show(
+    screen.alert,
+    title,
+    lead,
+    facts,
+    list,
+    make("p", { class: "ts-acts" }, give, fresh, all),
+  );
   /** @type {ReturnType<typeof questionView>[]} */
   let views = [];
 
@@ -106,16 +118,27 @@ export function renderQuestion({ model, el }) {
     first.tabIndex = -1;
     first.focus({ preventScroll: true });
   };
+  // Where the button was that brought it, there is now something to answer, or the next button.
+  const focusFirst = () => {
+    const first = findAll(list, "input, select, [tabindex]")[0] ?? (fresh.hidden ? give : fresh);
+    first.focus({ preventScroll: true });
+  };
   const ask = () => {
     views = /** @type {Field[]} */ (model.get("fields")).map(questionView);
     list.replaceChildren(...views.map(({ element }) => element));
+    title.textContent = model.get("title");
+    title.hidden = !title.textContent;
     lead.textContent = model.get("lead");
     lead.hidden = !lead.textContent;
     facts.replaceChildren(...factRows(model.get("facts")));
     facts.hidden = !facts.childElementCount;
     show();
   };
-  screen.follow("change:fields", ask);
+  screen.follow("change:turn", () => {
+    const held = el.contains(document.activeElement);
+    ask();
+    if (held) focusFirst();
+  });
   screen.follow("change:told change:values change:notice change:fresh", show);
   ask();
   const place = model.get("place");

@@ -71,8 +71,8 @@ re{overflow-x:auto}.twoshaft-notebook .jp-RenderedHTML figure{min-width:0;max-wi
 eredImage img,.jp-RenderedHTML figure>svg){max-width:none}}")),Ht(o);let s=JSON.parse(t.getOption("twoshaftReleased")||"\
 []"),r=Lt(n,s);o.restored.then(()=>{o.shell.collapseLeft?.(),o.shell.collapseRight?.()}),o.docRegistry.addWidgetExtension(
 "Notebook",{createNew:(i,c)=>{kt(i,c,r,e,o)}})}}}function At(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/\
-screens.js?v=b8a3e49f4df3ab51`);globalThis.twoshaftScreens.set("b8a3e49f4df3ab51",e),e.catch(n=>{globalThis.twoshaftScreens?.
-delete("b8a3e49f4df3ab51"),console.warn(`${b}: the screens could not be loaded`,n)})}function Ht(t){document.addEventListener(
+screens.js?v=52efa2a5e6fca1b0`);globalThis.twoshaftScreens.set("52efa2a5e6fca1b0",e),e.catch(n=>{globalThis.twoshaftScreens?.
+delete("52efa2a5e6fca1b0"),console.warn(`${b}: the screens could not be loaded`,n)})}function Ht(t){document.addEventListener(
 "click",e=>{let n=R(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute(
 "docmanager:open",{path:n.dataset.twoshaftOpen}))}),document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.
 shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}async function Lt(t,e){let n=new Set(e);try{let o=await fetch(

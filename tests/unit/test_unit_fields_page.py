@@ -43,8 +43,9 @@ def test_a_key_that_ends_in_a_unit_says_it():
     ("key", "values", "must"),
     [
         ("minutes to do", "minutes above 0 to 240", "must"),
-        ("case stiffness n per um", "N/µm from 10 to 5000", "must"),
-        ("bed n per mm3", "N/mm³ above 0 to 1e+06", "must"),
+        ("case stiffness n per um", "N/µm from 10 to 5000", "else 60"),
+        ("bed n per mm3", "N/mm³ above 0 to 1e+06", "else 300"),
+        ("outside mm", "mm above 0 to 1000", "must, or `standard`"),
         ("expansion um per m k", "µm/(m·K) from 0.1 to 100", "must"),
         ("single use", "true or false", ""),
         ("shim place", "`behind-outer-ring`, `behind-inner-ring`, `under-cover`, "

@@ -59,7 +59,27 @@ def open_sheet(module: str, folder: str | Path | None = None) -> Sheet:
             f"this folder holds “{place.assignment.name}”, and this notebook is “{module}”",
             mend="open the notebook from start-here",
         )
-    return Sheet(module, place)
+    sheet = Sheet(module, place)
+    _say_typical(sheet)
+    return sheet
+
+
+def _say_typical(sheet: Sheet) -> None:
+    """Say on the page that figures of its unit are typical ones, as long as some are."""
+    from IPython.core.getipython import get_ipython
+    from IPython.display import HTML, display
+
+    if get_ipython() is None:
+        return
+    entries = len(sheet.unit.typical())
+    if entries:
+        display(
+            HTML(
+                f'<p role="note"><b>Typical figures.</b> {entries} entries of this unit still hold '
+                "typical figures, which nobody has looked up yet. They are good for practice and "
+                "for no bench: the maker's manual decides.</p>"
+            )
+        )
 
 
 class Sheet(Asker):

@@ -45,7 +45,8 @@ def fields_page() -> str:
         "Made from the schema by the notebook build; correct the text there, beside each field "
         "under `course/twoshaft/units/`. Examples are from the shipped unit, which is "
         "**invented, for teaching**: none of its figures belongs on a bench. A list of one may be "
-        "written as a single word. *must* says that a field cannot be left out.\n"
+        "written as a single word. *must* says that a field cannot be left out, *else* what is "
+        "taken where it is.\n"
     ]
     for model in sections_of(Unit):
         title = "The file as a whole" if model is Unit else f"`{model.__name__}`"
@@ -69,10 +70,19 @@ def _row(
         f"`{key}`",
         " ".join(descriptions(model).get(name, "").split()),
         " ".join(filter(None, (values, allowed))),
-        "must" if field.is_required() else "",
+        _needed(model, name, field),
         "" if holds else examples.get((model, name), ""),
     )
     return f"| {' | '.join(cell.replace('|', '/') for cell in cells)} |"
+
+
+def _needed(model: type[BaseModel], name: str, field: FieldInfo) -> str:
+    if name in getattr(model, "MADE", ()):
+        return "else as usual"
+    if not field.is_required():
+        number = isinstance(field.default, int | float) and not isinstance(field.default, bool)
+        return f"else {field.default:g}" if number else ""
+    return "must, or `standard`" if name in getattr(model, "FILLED", ()) else "must"
 
 
 def _unit(key: str) -> str:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Any
 
+from pydantic import BaseModel
+
 from twoshaft.units.described import descriptions, sections_of
 from twoshaft.units.unit import Unit
 from twoshaft.units.variants import VERBS
@@ -24,6 +26,7 @@ def unit_json_schema() -> dict[str, Any]:
     definitions = whole.pop("$defs")
     for model in sections_of(Unit):
         entry = whole if model is Unit else definitions[model.__name__]
+        _need_less_with_standard(model, entry)
         for name, text in descriptions(model).items():
             key = model.model_fields[name].alias or name
             entry["properties"][key]["description"] = text
@@ -40,6 +43,17 @@ def unit_json_schema() -> dict[str, Any]:
         "else": {"$ref": "#/$defs/WholeUnit"},
         "$defs": definitions,
     }
+
+
+def _need_less_with_standard(model: type[BaseModel], entry: dict[str, Any]) -> None:
+    """What a named standard part fills in is needed only where none is named."""
+    filled: frozenset[str] = getattr(model, "FILLED", frozenset())
+    keys = {model.model_fields[name].alias or name for name in filled}
+    made = {model.model_fields[name].alias or name for name in getattr(model, "MADE", ())}
+    needed = [key for key in entry.get("required", ()) if key in keys - made]
+    if keys:
+        entry["required"] = [key for key in entry["required"] if key not in keys]
+        entry["anyOf"] = [{"required": ["standard"]}, {"required": needed}]
 
 
 def _accept_single_words(schema: Any) -> None:
@@ -92,7 +106,8 @@ def _change(schema: dict[str, Any], definitions: dict[str, Any]) -> dict[str, An
 def _verbs(item: dict[str, Any], entries: list[dict[str, Any]]) -> dict[str, Any]:
     after = {"type": "string", "description": "Id of the entry to stand after; else the end."}
     changed = _any_of(
-        {key: value for key, value in entry.items() if key != "required"} | {"required": ["id"]}
+        {key: value for key, value in entry.items() if key not in ("required", "anyOf")}
+        | {"required": ["id"]}
         for entry in entries
     )
     added = _any_of(

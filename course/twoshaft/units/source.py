@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
@@ -19,6 +20,9 @@ from ruamel.yaml.resolver import implicit_resolvers
 from twoshaft.errors import UnitFileError
 
 MOST_NODES = 100_000  # aliases inside aliases can grow without bound
+TYPICAL = "typical, change me"
+"""Ends the line of a figure that nobody has measured or looked up yet, as a comment."""
+_TYPICAL = re.compile(rf"#\s*{TYPICAL}\W*$", re.IGNORECASE)
 _TAG = "tag:yaml.org,2002:"
 
 
@@ -26,12 +30,14 @@ _TAG = "tag:yaml.org,2002:"
 class Node:
     """A value of a YAML file and where it stands.
 
-    ``value`` is a scalar, a ``dict`` of nodes or a ``list`` of nodes.
+    ``value`` is a scalar, a ``dict`` of nodes or a ``list`` of nodes. ``typical`` says that its
+    line ends in the words `TYPICAL`: a figure assumed for the start, not of this unit.
     """
 
     value: Any
     file: str
     line: int
+    typical: bool = False
 
     @property
     def where(self) -> str:
@@ -115,7 +121,7 @@ def parse_nodes(text: str, name: str) -> Node:
             raise UnitFileError(
                 "the file is empty", where=name, mend="start from a copy of a shipped unit file"
             )
-        node = _Reader(name).node(root)
+        node = _Reader(name, text).node(root)
     except MarkedYAMLError as trouble:
         mark = trouble.problem_mark or trouble.context_mark
         line = f", line {mark.line + 1}" if mark else ""
@@ -173,8 +179,10 @@ def _composed(text: str) -> Any:
 class _Reader:
     """Turns a composed YAML tree into nodes."""
 
-    def __init__(self, name: str) -> None:
+    def __init__(self, name: str, text: str = "") -> None:
         self.name = name
+        lines = enumerate(text.splitlines(), 1) if TYPICAL in text.lower() else ()
+        self.typical = {number for number, line in lines if _TYPICAL.search(line)}
         self.count = 0
         self.open: set[int] = set()
 
@@ -189,7 +197,7 @@ class _Reader:
             )
         self.open.add(id(yaml))
         try:
-            return Node(self._value(yaml), self.name, line)
+            return Node(self._value(yaml), self.name, line, line in self.typical)
         finally:
             self.open.discard(id(yaml))
 

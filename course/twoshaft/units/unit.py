@@ -31,6 +31,7 @@ from twoshaft.units.sections.order import (
 from twoshaft.units.sections.shapes import Shapes
 from twoshaft.units.sections.shift import Shift
 from twoshaft.units.source import Node
+from twoshaft.units.typical import Typical, typical_figures
 
 S = TypeVar("S", bound=Section)
 
@@ -124,6 +125,16 @@ class Unit(Section):
                 break
             node = following
         return node.where
+
+    def typical(self) -> tuple[Typical, ...]:
+        """Entries that still hold typical figures, in the order of the file.
+
+        Returns
+        -------
+        tuple of Typical
+            Empty where no line is marked, or where the unit was not read from a file.
+        """
+        return typical_figures(self._source) if self._source is not None else ()
 
     @property
     def fasteners(self) -> Fasteners:

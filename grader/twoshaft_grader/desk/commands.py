@@ -15,7 +15,12 @@ import typer
 from twoshaft import DEFAULT_UNIT
 from twoshaft.errors import CohortError
 from twoshaft.stored.assignment import UNIT
-from twoshaft_grader.desk import assessor_commands, hand_over_commands, moderation_commands
+from twoshaft_grader.desk import (
+    assessor_commands,
+    hand_over_commands,
+    moderation_commands,
+    unit_commands,
+)
 from twoshaft_grader.desk.app import (
     TRACE,
     AssignmentArgument,
@@ -49,7 +54,14 @@ if TYPE_CHECKING:  # the library behind a command is loaded when it is used: --h
 LOADED = 50_000
 """So many objects are made before it is looked for what can go; Python's own measure is 700."""
 
-__all__ = ["app", "assessor_commands", "hand_over_commands", "main", "moderation_commands"]
+__all__ = [
+    "app",
+    "assessor_commands",
+    "hand_over_commands",
+    "main",
+    "moderation_commands",
+    "unit_commands",
+]
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -739,6 +751,7 @@ def unit_check(
         return 2
     name = unit.identity.name
     say(f"{name}: {len(unit.operations)} operations, {len(unit.rules)} rules, nothing to mend.")
+    unit_commands.say_typical(unit)
     return 0
 
 

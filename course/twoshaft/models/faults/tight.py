@@ -80,7 +80,7 @@ def click(check, built: AsBuilt) -> list[Sign]:
     for group in check.groups:
         bolts = joint.Fastening.of(built.unit, group)
         name, small = bolts.group.name, bolts.group.name.lower()
-        right = AsBuilt(built.unit, built.shift, built.train)
+        right = AsBuilt(built.unit, built.shift_if_any, built.train_if_any)
         clamp, failed = clamps_n(built, group)
         sound, _ = clamps_n(right, group)
         # The wrench moves a piece that has clearly less clamp than the same torque would give.

@@ -6,12 +6,14 @@ axial interference of the pair: above zero it is preload, below zero end play.
 
 from __future__ import annotations
 
+import math
 from enum import StrEnum
-from typing import Annotated, Literal
+from typing import Annotated, Any, ClassVar, Literal
 
 from pydantic import Field, model_validator
 
 from twoshaft.units.sections.order import Id, Section, Text
+from twoshaft.units.standard_parts import bearing_sizes, filled_in
 
 Length = Annotated[float, Field(gt=0, le=1000)]
 Tolerance = Annotated[float, Field(ge=0, le=2)]
@@ -54,8 +56,56 @@ class TermKind(StrEnum):
     JOINT = "joint"
 
 
-class TaperBearing(Section):
+class _Bearing(Section):
+    """A bearing; ``standard`` names one whose sizes need not be typed.
+
+    Number and size of its rolling elements are in no catalogue. Left out they follow from the room
+    between the rings, by the proportions of usual bearings (common practice, no source).
+    """
+
+    FILLED: ClassVar[frozenset[str]] = frozenset()
+    MADE: ClassVar[frozenset[str]] = frozenset()
+    KIND: ClassVar[str]
+
+    standard: str | None = None
+    """A bearing of the tables by its number, as "30206", in quotes; fills in what is not given."""
+
+    @model_validator(mode="before")
+    @classmethod
+    def _from_the_tables(cls, entry: Any) -> Any:
+        if not isinstance(entry, dict):
+            return entry
+        if entry.get("standard") is not None:
+            name = str(entry["standard"])
+            entry = filled_in({**entry, "standard": name}, bearing_sizes(name, cls.KIND))
+        sizes = [entry.get(key, entry.get(key.replace(" ", "_"))) for key in _ROOM]
+        try:
+            bore, outside, stand = (float(size) for size in sizes)
+        except (TypeError, ValueError):
+            return entry  # said of the field itself
+        if not 0 < bore < outside < 10 * bore:
+            return entry
+        return filled_in(entry, cls._proportions(bore, outside, stand))
+
+    @classmethod
+    def _proportions(cls, bore_mm: float, outside_mm: float, stand_mm: float) -> dict[str, float]:
+        raise NotImplementedError
+
+
+_ROOM = ("bore mm", "outside mm", "stand mm")
+_ROUND_THE_PITCH = 0.88  # share of the pitch circle that the rolling elements take
+
+
+def _count(bore_mm: float, outside_mm: float, element_mm: float) -> int:
+    return int(_ROUND_THE_PITCH * math.pi * (bore_mm + outside_mm) / 2 / element_mm)
+
+
+class TaperBearing(_Bearing):
     """A single-row taper roller bearing; e and Y follow from the contact angle (ISO 281)."""
+
+    KIND = "taper"
+    MADE = frozenset({"rollers", "roller_length_mm", "roller_diameter_mm"})
+    FILLED = MADE | {"bore_mm", "outside_mm", "stand_mm", "contact_angle_deg", "dynamic_kn"}
 
     kind: Literal["taper"] = "taper"
     """taper, for a taper roller bearing."""
@@ -77,12 +127,22 @@ class TaperBearing(Section):
     """Working length of a roller [mm]."""
     roller_diameter_mm: Length
     """Mean diameter of a roller [mm]."""
-    roller_half_angle_deg: float = Field(ge=0.5, le=5)
-    """Half the taper of a roller [degrees]."""
-    rib_arm_mm: float = Field(gt=0, le=10)
-    """Arm of the friction at the rib, from the roller's large end [mm]."""
+    roller_half_angle_deg: float = Field(default=1.8, ge=0.5, le=5)
+    """Half the taper of a roller [degrees]; usually 1.3 to 2.5 (common practice, no source)."""
+    rib_arm_mm: float = Field(default=1.4, gt=0, le=10)
+    """Arm of the friction at the rib, from the roller's large end [mm]; usually 1 to 2 (common
+    practice, no source)."""
     dynamic_kn: float = Field(gt=0, le=2000)
     """Basic dynamic load rating, from the catalogue [kN] (ISO 281)."""
+
+    @classmethod
+    def _proportions(cls, bore_mm: float, outside_mm: float, stand_mm: float) -> dict[str, float]:
+        roller = round(0.43 * (outside_mm - bore_mm) / 2, 1)
+        return {
+            "roller diameter mm": roller,
+            "roller length mm": round(0.64 * stand_mm, 1),
+            "rollers": _count(bore_mm, outside_mm, roller),
+        }
 
     @model_validator(mode="after")
     def _fits_together(self) -> TaperBearing:
@@ -90,8 +150,12 @@ class TaperBearing(Section):
         return self
 
 
-class BallBearing(Section):
+class BallBearing(_Bearing):
     """A single-row ball bearing with its working contact angle."""
+
+    KIND = "ball"
+    MADE = frozenset({"balls", "ball_diameter_mm"})
+    FILLED = MADE | {"bore_mm", "outside_mm", "stand_mm", "dynamic_kn"}
 
     kind: Literal["ball"]
     """ball, for a ball bearing."""
@@ -105,14 +169,20 @@ class BallBearing(Section):
     """Outside diameter of the outer ring [mm]."""
     stand_mm: Length
     """Width over both rings, seated [mm]."""
-    contact_angle_deg: float = Field(ge=5, le=40)
-    """Contact angle under load [degrees]."""
+    contact_angle_deg: float = Field(default=15, ge=5, le=40)
+    """Contact angle under load [degrees]; of a deep-groove bearing usually 10 to 15 (common
+    practice, no source)."""
     balls: int = Field(ge=5, le=40)
     """Number of balls."""
     ball_diameter_mm: Length
     """Diameter of a ball [mm]."""
     dynamic_kn: float = Field(gt=0, le=2000)
     """Basic dynamic load rating, from the catalogue [kN] (ISO 281)."""
+
+    @classmethod
+    def _proportions(cls, bore_mm: float, outside_mm: float, stand_mm: float) -> dict[str, float]:
+        ball = round(0.6 * (outside_mm - bore_mm) / 2, 1)
+        return {"ball diameter mm": ball, "balls": _count(bore_mm, outside_mm, ball)}
 
     @model_validator(mode="after")
     def _fits_together(self) -> BallBearing:
@@ -262,8 +332,9 @@ class Support(Section):
     """Between the seats of the inner rings, without the shim; heat acts on it [mm]."""
     case_wall_mm: Length
     """Thickness of the case round the outer rings [mm]."""
-    case_stiffness_n_per_um: float = Field(ge=10, le=5000)
-    """Force that presses the case apart by a micrometre [N/µm]."""
+    case_stiffness_n_per_um: float = Field(default=60, ge=10, le=5000)
+    """Force that presses the case apart by a micrometre [N/µm]; of a light-alloy case usually 30
+    to 150 (common practice, no source)."""
     outer_fit_um: float = Field(ge=-100, le=200)
     """Interference of the outer rings in the case, below zero clearance [µm]."""
     inner_fit_um: float = Field(ge=-100, le=200)

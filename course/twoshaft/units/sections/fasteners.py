@@ -6,11 +6,12 @@ them (clamp, scatter, stripping) is computed by the joint model; nothing of it s
 
 from __future__ import annotations
 
-from typing import Annotated, Literal
+from typing import Annotated, Any, ClassVar, Literal
 
 from pydantic import Field, StringConstraints, model_validator
 
 from twoshaft.units.sections.order import Id, Ids, Section, Text
+from twoshaft.units.standard_parts import bolt_sizes, filled_in
 
 Mu = Annotated[float, Field(ge=0.03, le=0.6)]
 Mm = Annotated[float, Field(gt=0, le=2000)]
@@ -131,7 +132,12 @@ class Flange(Section):
 
 
 class FastenerGroup(Section):
-    """Like bolts, nuts or plugs that are tightened alike."""
+    """Like bolts, nuts or plugs that are tightened alike; ``standard`` names their head."""
+
+    FILLED: ClassVar[frozenset[str]] = frozenset({"head_mm", "hole_mm"})
+
+    standard: Literal["hex", "hex-flange", "socket"] | None = None
+    """A head of the tables: hex, hex-flange or socket; fills in head and hole by the thread."""
 
     id: Id
     """Its id: small letters, figures and hyphens; no other entry of its list has it."""
@@ -173,6 +179,15 @@ class FastenerGroup(Section):
     """The flange that they hold down."""
     spread: float = Field(default=0.1, gt=0, le=1)
     """Largest less smallest clamp over the one aimed at, that the joint bears."""
+
+    @model_validator(mode="before")
+    @classmethod
+    def _from_the_tables(cls, entry: Any) -> Any:
+        if isinstance(entry, dict) and isinstance(entry.get("standard"), str):
+            thread = entry.get("thread")
+            if isinstance(thread, str):
+                return filled_in(entry, bolt_sizes(entry["standard"], thread))
+        return entry
 
     @model_validator(mode="after")
     def _holds_together(self) -> FastenerGroup:

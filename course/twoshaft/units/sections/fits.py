@@ -7,11 +7,12 @@ degrees Celsius. A tolerance is a zone of ISO 286 (``H7``, ``p6``) or two deviat
 from __future__ import annotations
 
 from enum import StrEnum
-from typing import Annotated, Literal
+from typing import Annotated, Any, ClassVar, Literal
 
 from pydantic import Field, StringConstraints, model_validator
 
 from twoshaft.units.sections.order import Id, Ids, Section, Text
+from twoshaft.units.standard_parts import filled_in, seal_sizes
 
 Mm = Annotated[float, Field(gt=0, le=1000)]
 ZoneName = Annotated[str, StringConstraints(pattern=r"^[A-Za-z]{1,2}\d{1,2}$")]
@@ -155,7 +156,12 @@ class TaperPinPlace(Section):
 
 
 class Seal(Section):
-    """A shaft seal and how it must sit."""
+    """A shaft seal and how it must sit; ``standard`` names its size."""
+
+    FILLED: ClassVar[frozenset[str]] = frozenset({"outer_mm", "shaft_mm"})
+
+    standard: str | None = None
+    """Its size in the tables, shaft x outside x width, as 35x50x8; fills in what is not given."""
 
     id: Id
     """Its id: small letters, figures and hyphens; no other entry of its list has it."""
@@ -179,6 +185,13 @@ class Seal(Section):
     """Lip and cavity are greased."""
     sleeve: bool = False
     """The lip passes splines or a thread and needs a sleeve."""
+
+    @model_validator(mode="before")
+    @classmethod
+    def _from_the_tables(cls, entry: Any) -> Any:
+        if isinstance(entry, dict) and entry.get("standard") is not None:
+            return filled_in(entry, seal_sizes(str(entry["standard"])))
+        return entry
 
     @model_validator(mode="after")
     def _holds_together(self) -> Seal:

@@ -1,0 +1,104 @@
+"""The commands that begin a unit file, and say what still stands in it from the start."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from twoshaft.errors import CohortError
+from twoshaft_grader.desk.app import say, unit_app
+
+if TYPE_CHECKING:
+    from twoshaft.units import Unit
+
+
+@unit_app.command("new")
+def unit_new(
+    file: Annotated[Path, typer.Argument(help="The file to write.")],
+    name: Annotated[str | None, typer.Option(help="What the unit is called.")] = None,
+    college: Annotated[str | None, typer.Option(help="Where it stands.")] = None,
+    gears: Annotated[int | None, typer.Option(help="Forward gears, 3 to 8.")] = None,
+    rails: Annotated[int | None, typer.Option(help="Shift rails.")] = None,
+    bearings: Annotated[
+        str | None, typer.Option(help="Of the output shaft: taper or ball.")
+    ] = None,
+    faces: Annotated[int | None, typer.Option(help="Faces sealed by a film, 1 to 12.")] = None,
+    differential: Annotated[bool | None, typer.Option(help="Whether it has one.")] = None,
+) -> None:
+    """Begin a unit file from a few answers; what no option says is asked."""
+    from twoshaft.stored.writing import write_file
+    from twoshaft.units.new_unit import Wishes, least_rails, new_unit
+
+    if file.exists():
+        raise CohortError(f"{file} is there already", mend="give another name, or move it away")
+    asked = sys.stdin.isatty()
+
+    def answer(given, question: str, usual):
+        if given is not None:
+            return given
+        return typer.prompt(question, default=usual, type=type(usual)) if asked else usual
+
+    named = answer(name, "What is the unit called", file.stem.replace("-", " "))
+    forward = answer(gears, "How many forward gears has it", 5)
+    wishes = Wishes(
+        name=named,
+        college=answer(college, "Where does it stand", "Your college"),
+        gears=forward,
+        rails=answer(
+            rails, "How many shift rails, reverse counted in", least_rails(min(max(forward, 1), 8))
+        ),
+        bearings=answer(
+            bearings,
+            "Bearings of the output shaft: taper (with preload) or ball (with end play)",
+            "taper",
+        ),
+        faces=answer(faces, "How many faces are sealed by a film, case joint counted in", 2),
+        differential=differential
+        if differential is not None
+        else not asked or typer.confirm("Is there a differential in it", default=True),
+    )
+    write_file(file, new_unit(wishes))
+    say(f"Wrote {file}. It loads; each figure assumed is marked 'typical, change me'.")
+    say(f"Correct it in any editor, then: twoshaft unit check {file}")
+
+
+@unit_app.command("parts")
+def unit_parts(
+    words: Annotated[
+        list[str] | None, typer.Argument(help="Part of a name, or a table: bearings, bolts …")
+    ] = None,
+) -> None:
+    """List standard parts by their published sizes, for 'standard:' in a unit file."""
+    from twoshaft.models.fit.pins import SPRING_PINS
+    from twoshaft.units.standard_parts import TABLES, table
+
+    shown = 0
+    for which in TABLES:
+        for row in table(which):
+            if all(word == which or word in row["name"] for word in words or ()):
+                sizes = ", ".join(
+                    f"{key} {size}" for key, size in row.items() if size and key != "name"
+                )
+                say(f"{which[:-1]} {row['name']}: {sizes}")
+                shown += 1
+    for pin in SPRING_PINS.values():
+        if all(word in ("pins", f"{pin.nominal_mm:g}") for word in words or ()):
+            low, high = pin.hole_mm
+            say(f"pin {pin.nominal_mm:g}: spring pin, hole mm {low:g} to {high:g}, source ISO 8752")
+            shown += 1
+    if not shown:
+        say(f"No standard part is called so; the tables are {', '.join(TABLES)} and pins.")
+
+
+def say_typical(unit: Unit) -> None:
+    """Say which entries of a unit still hold typical figures."""
+    typical = unit.typical()
+    if not typical:
+        return
+    say(f"Still typical, not of your unit, in {len(typical)} entries; pages say so until then:")
+    for entry in typical:
+        say(f"  {entry.sentence}")
+    say("Put in your figure, or see that it is right, and take 'typical, change me' off the line.")

@@ -151,4 +151,5 @@ def test_a_schematic_has_places_too():
     scene = scene_of(bare, Stream("s", "a", "m", 1), view, parts, SPOTS)
     picture = ScenePicture(bare, scene)
     assert len(picture.spots) == len(SPOTS) and len(picture.svg) < 300_000
+    assert "funnel" in picture.svg  # a box has its name alone
     assert lies_row(lie_of(bare, view, "input-seal")).heavy == ""

@@ -27,7 +27,7 @@ from twoshaft.models.shape import (
     way_felt,
 )
 from twoshaft.plots import style
-from twoshaft.plots.unit_section import SECTION_CSS, hatch_patterns, hatching
+from twoshaft.plots.unit_section import SECTION_CSS, box_name, hatch_patterns, hatching
 from twoshaft.units.unit import Unit
 
 WIDE_PX, TALL_PX = 700.0, 560.0
@@ -279,7 +279,10 @@ class ScenePicture:
         for part, one, there in drawn:
             pieces = [p for p in one.pieces if p.role is not Role.BEHIND]
             look = "" if there else " tsu-absent"
-            inside = f"<g>{self._pieces(pieces, hatches.get(one.solid.id))}</g>"
+            inside = self._pieces(pieces, hatches.get(one.solid.id))
+            if one.solid.kind == "box":  # nothing of its form is known: its name is all there is
+                inside += box_name(one, self._frame.px, self._frame.scale)
+            inside = f"<g>{inside}</g>"
             made.append(self._group(part, look, inside))
         return made + self._axes()
 

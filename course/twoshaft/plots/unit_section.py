@@ -8,7 +8,7 @@ thin line at the root (ISO 6410-1); springs by their line (ISO 2162-1).
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from html import escape
 from itertools import groupby
@@ -323,7 +323,7 @@ def _solid(placed: Placed, one: Drawn, axes: dict[str, str], hatches: dict[str, 
         if piece.role is not Role.BEHIND
     )
     if one.solid.kind == "box":
-        drawn += _box_name(placed, one)
+        drawn += box_name(one, placed.px, PX_PER_MM)
     return (
         f'<g data-solid="{one.solid.id}"><title>{escape(one.name)}</title>'
         f"<desc>{escape(where)}</desc>{drawn}</g>"
@@ -342,12 +342,13 @@ def _path(placed: Placed, line: Iterable[tuple[float, float]], closed: bool) -> 
     return f"M{drawn}{'Z' if closed else ''}"
 
 
-def _box_name(placed: Placed, one: Drawn) -> str:
+def box_name(one: Drawn, px: Callable[[float, float], tuple[float, float]], scale: float) -> str:
+    """The name in a box, as SVG: places in pixels by ``px``, ``scale`` pixels for a millimetre."""
     from twoshaft.plots.drawing import fitted_lines
 
     z0, y0, z1, y1 = one.bounds
-    x, y = placed.px((z0 + z1) / 2, (y0 + y1) / 2)
-    lines = fitted_lines(one.name, int((z1 - z0) * PX_PER_MM / 6.2), 2)
+    x, y = px((z0 + z1) / 2, (y0 + y1) / 2)
+    lines = fitted_lines(one.name, int((z1 - z0) * scale / 6.2), 2)
     first = y - (len(lines) - 1) * 7 + 4
     return "".join(
         f'<text class="tsu-t" text-anchor="middle" x="{x:.1f}" y="{first + 14 * k:.1f}">'

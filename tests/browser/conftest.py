@@ -538,11 +538,13 @@ def handed_out(shared_lab, tables_version_once):
 def _starter(chromium, tmp_path):
     labs = []
 
-    def start(root: Path | None = None, *, role: str = "apprentice", released=()) -> Lab:
+    def start(
+        root: Path | None = None, *, role: str = "apprentice", released=(), desk: str = ""
+    ) -> Lab:
         root = Path(root) if root else tmp_path / "workplace"
         root.mkdir(parents=True, exist_ok=True)
         settings = tmp_path / f"settings-{len(labs)}"
-        env = {**os.environ, **write_settings(settings, role, released=released)}
+        env = {**os.environ, **write_settings(settings, role, released=released, desk=desk)}
         port, token, log = _free_port(), secrets.token_hex(16), settings / "server.log"
         command = [
             *(sys.executable, "-m", "twoshaft.jupyter.server", "--no-browser", "--ip=127.0.0.1"),

@@ -38,10 +38,13 @@ def test_apprentices_get_forms_and_no_staff_panels(tmp_path):
     assert found.read_bytes() == (EXTENSION / "package.json").read_bytes()
 
 
-def test_staff_get_everything_and_nothing_runs_for_them(tmp_path):
+def test_staff_get_everything_and_nothing_but_the_desk_runs_for_them(tmp_path):
     write_settings(tmp_path, "apprentice")
     page = page_config(write_settings(tmp_path, "staff"))
     assert page["twoshaftRole"] == "staff"
+    assert page["twoshaftReleased"] == [] and page["twoshaftDesk"] == ""
+    page = page_config(write_settings(tmp_path, "staff", released=["ab"], desk="desk.ipynb"))
+    assert page["twoshaftReleased"] == ["ab"] and page["twoshaftDesk"] == "desk.ipynb"
     assert not any(page["disabledExtensions"].values())
 
 

@@ -25,6 +25,7 @@ import { renderThread } from "./rigs/thread.js";
 import { renderUnitSection } from "./rigs/unit_section.js";
 import { renderWholeBuild } from "./rigs/whole_build.js";
 import { renderWrench } from "./rigs/wrench.js";
+import { renderDesk } from "./screens/desk.js";
 import { renderForm } from "./screens/form.js";
 import { renderQuestion } from "./screens/question.js";
 import { renderStart } from "./screens/start.js";
@@ -35,6 +36,7 @@ export const screens = {
   build: renderSimulator,
   cord: renderCord,
   depth: renderDepthGauge,
+  desk: renderDesk,
   face: renderFace,
   fault_board: renderFaultBoard,
   form: renderForm,

@@ -63,6 +63,16 @@ class Counter:
             return {}
         return {path.name: path for path in folders}
 
+    def offered_to(self, learner: str) -> dict[str, Path]:
+        """Released assignments that a learner is to have, by name."""
+        offered = self.offered()
+        about = {name: offered_assignment(path) for name, path in offered.items()}
+        return {
+            name: path
+            for name, path in offered.items()
+            if (one := about[name]) is None or one.is_for(learner)
+        }
+
 
 def find_counter(workplace: Path) -> Counter | None:
     """What ``workplace.json`` says; None if the workplace has no exchange.
@@ -100,6 +110,8 @@ def fetch(counter: Counter, person: Person, assignment: str) -> Path:
     from twoshaft.jobsheet.plain_exchange import fetch_assignment
 
     _known(counter, assignment)
+    if assignment not in counter.offered_to(person.id):
+        raise CohortError(f"{assignment} is not for you", mend="ask your instructor")
     with _nbgrader(counter, person, assignment, f"{assignment} could not be fetched") as parts:
         if is_apart(counter.root / person.id):
             for folder in (assignment, f"{assignment}/feedback"):

@@ -160,7 +160,7 @@ class SignIn:
         if self.me is None:
             return ()
         counter = handin.find_counter(self.workplace)
-        offered = counter.offered() if counter else {}
+        offered = counter.offered_to(self.me.id) if counter else {}
         own = self.workplace / self.me.id
         fetched = {path.parent.name for path in own.glob(f"*/{ASSIGNMENT.file}")}
         receipts = {receipt.assignment: receipt for receipt in read_receipts(own)}

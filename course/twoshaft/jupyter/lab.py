@@ -40,7 +40,8 @@ def lab_command(
     browser : bool
         Whether a browser window is opened.
     """
-    places = write_settings(settings, role, released=released)
+    desk = first_page if role == "staff" else ""
+    places = write_settings(settings, role, released=released, desk=desk)
     command = [sys.executable, "-m", "twoshaft.jupyter.server", f"--ServerApp.root_dir={root}"]
     if first_page:
         command.append(f"--LabApp.default_url=/lab/tree/{first_page}")

@@ -99,7 +99,7 @@ _DANGEROUS = (
 
 
 def write_settings(
-    folder: str | Path, role: Role, *, released: Iterable[str] = ()
+    folder: str | Path, role: Role, *, released: Iterable[str] = (), desk: str = ""
 ) -> dict[str, str]:
     """Write the settings of a JupyterLab server.
 
@@ -112,7 +112,10 @@ def write_settings(
         and single keys change no cell.
     released : iterable of str, optional
         Digests of cells (:func:`twoshaft.jupyter.released.cell_digest`) that may be run on
-        opening beside those that ship with the course: a cohort's own notebooks.
+        opening beside those that ship with the course: a cohort's own notebooks. For staff, those
+        of the desk.
+    desk : str, optional
+        For staff, the one notebook that shows its screen on opening, as a path under the root.
 
     Returns
     -------
@@ -123,13 +126,14 @@ def write_settings(
         raise ValueError(f"role is apprentice or staff, not {role!r}")
     folder, learners = Path(folder).absolute(), role == "apprentice"
     config = folder / "config"
-    cells = sorted({cell_digest(START_CELL), *released})
+    cells = sorted({*([cell_digest(START_CELL)] if learners else []), *released})
     hidden = {name: learners for name in _HIDDEN}
     _write(
         config / "labconfig" / "page_config.json",
         {
             "twoshaftRole": role,
             "twoshaftReleased": cells,
+            "twoshaftDesk": "" if learners else desk,
             "disabledExtensions": hidden,
             "buildCheck": role == "staff",
         },
@@ -176,7 +180,9 @@ def _overrides(role: Role) -> dict[str, Any]:
         "@jupyterlab/apputils-extension:themes": {"adaptive-theme": True},
     }
     if role == "staff":
-        return overrides
+        # The desk's cell stays attached, longer than the window as it is.
+        tracker = {"windowingMode": "none", "scrollPastEnd": False}
+        return overrides | {"@jupyterlab/notebook-extension:tracker": tracker}
     return overrides | {
         "@jupyterlab/shortcuts-extension:shortcuts": {
             "shortcuts": [

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import hashlib
 from dataclasses import dataclass
 from typing import Annotated, Any
 
@@ -25,6 +26,11 @@ def _count(value: Any) -> int:
     return value if type(value) is int and value > 0 else 0
 
 
+def mark_of(assignment: str, learner: str) -> str:
+    """What stands for a learner in the list of those who are to have an assignment."""
+    return hashlib.sha256(f"{assignment}\n{learner}".encode()).hexdigest()[:16]
+
+
 @dataclass(frozen=True, kw_only=True)
 class Assignment:
     """What the instructor set: a module, an attempt, a unit, a date.
@@ -43,6 +49,9 @@ class Assignment:
         How many answers the exercise asks for; 0 if nobody knows.
     bench_readings : bool
         Whether figures from the bench may take the place of drawn ones.
+    only : tuple of str
+        For whom it is, by :func:`mark_of`, so that nobody's name stands in a file that all can
+        read; empty: everybody.
     code_outcome : str
         Of an instructor's own notebook, which is marked by running code: the outcome that it is
         about; empty where answers are given in forms.
@@ -61,6 +70,11 @@ class Assignment:
     fields: Annotated[int, BeforeValidator(_count)] = 0
     bench_readings: Annotated[bool, BeforeValidator(lambda value: value is True)] = False
     code_outcome: Words = ""
+    only: tuple[str, ...] = ()
+
+    def is_for(self, learner: str) -> bool:
+        """Whether a learner is to have it."""
+        return not self.only or mark_of(self.name, learner) in self.only
 
     def __post_init__(self) -> None:
         if not self.name:
@@ -70,7 +84,7 @@ class Assignment:
 ASSIGNMENT: LearnersFile[Assignment] = LearnersFile(
     file="assignment.json",
     record=Assignment,
-    sparse=("bench_readings", "code_outcome"),
+    sparse=("bench_readings", "code_outcome", "only"),
     fault=lambda found: (
         "module or attempt is missing" if found[0]["loc"] else "it holds no table of names"
     ),

@@ -78,7 +78,9 @@ class Definition(Generic[T]):
 
     @cached_property
     def _defaults(self) -> dict[str, Any]:
-        return {member.name: member.default for member in fields(self.record)}
+        # As JSON has them, which knows no tuple.
+        found = {member.name: member.default for member in fields(self.record)}
+        return {key: [*one] if isinstance(one, tuple) else one for key, one in found.items()}
 
     def of(self, data: Any, where: str = "") -> T:
         """The record in a file's data.

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import datetime
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 import twoshaft
 from twoshaft.errors import CohortError
-from twoshaft.stored.assignment import UNIT, Assignment
+from twoshaft.stored.assignment import UNIT, Assignment, mark_of
 from twoshaft.stored.job_sheet import FILE as SHEET
 from twoshaft.stored.writing import FOR_ALL
 from twoshaft_grader.cohort import backbone, files
@@ -44,6 +45,16 @@ class Assigned:
     """How many answers it asks for; 0 where it was handed out before this was noted."""
     code_outcome: str = ""
     """Of a notebook of the instructor's own, marked by running code: the outcome it is about."""
+    only: tuple[str, ...] = ()
+    """For whom it is, as ``assignment.json`` has it; empty: everybody."""
+
+    def is_for(self, learner: str) -> bool:
+        """Whether a learner is to have it."""
+        return not self.only or mark_of(self.name, learner) in self.only
+
+    def among(self, learners: Iterable[Learner]) -> list[Learner]:
+        """Those who are to have it."""
+        return [one for one in learners if self.is_for(one.id)]
 
     @property
     def notebook_id(self) -> str:
@@ -73,9 +84,12 @@ def assign(
     learners: list[Learner],
     supervised_by: str = "",
     bench_readings: bool = False,
+    some: bool = False,
     by: str = "",
 ) -> Assigned:
     """Hand a module out to the cohort; a run that was cut short is finished by the same call.
+
+    With ``some`` it is for these learners alone; without, for whoever joins later too.
 
     With ``bench_readings`` learners may put figures from the real bench, and limits from the
     maker's manual, in the place of drawn ones.
@@ -90,9 +104,9 @@ def assign(
     """
     with act(cohort.root, "assign", f"{module}-{attempt}", by=by) as told:
         until = f"due {stamp(due)}" if due else "without a due date"
-        told.after = f"{until}, to {len(learners)}"
+        told.after = f"{until}, to {_to(learners) if some else len(learners)}"
         return _assign(
-            cohort, content, module, attempt, due, learners, supervised_by, bench_readings
+            cohort, content, module, attempt, due, learners, supervised_by, bench_readings, some
         )
 
 
@@ -105,6 +119,7 @@ def _assign(
     learners: list[Learner],
     supervised_by: str,
     bench_readings: bool,
+    some: bool,
 ) -> Assigned:
     # What reads an assignment only, as progress does, goes without models, readings and marking.
     from twoshaft.models.audit import sound_unit
@@ -162,6 +177,7 @@ def _assign(
             supervised_by=supervised_by,
             fields=asked,
             bench_readings=bench_readings,
+            only=_marks(name, learners) if some else (),
         )
         ASSIGNMENT.write(source / ASSIGNMENT.file, about)
         assigned = read_assigned(cohort, name)
@@ -220,11 +236,58 @@ def issue_to_all(cohort: Cohort, learners: list[Learner]) -> int:
     """Store readings for everybody who has none yet: people who joined late. Returns how many."""
     count = 0
     for assigned in assignments_of(cohort):
-        missing = [one for one in learners if not cohort.issued(one.id, assigned.name).exists()]
+        missing = [
+            one
+            for one in assigned.among(learners)
+            if not cohort.issued(one.id, assigned.name).exists()
+        ]
         if missing and not assigned.code_outcome:
             unit = assigned_unit(cohort, assigned)
             count += sum(issue(cohort, assigned, one, unit) for one in missing)
     return count
+
+
+def hand_out_to(
+    cohort: Cohort, assigned: Assigned, learners: list[Learner], *, by: str = ""
+) -> Assigned:
+    """Hand what some have out to more learners.
+
+    Raises
+    ------
+    CohortError
+        When everybody has it, or all of these.
+    """
+    more = [one for one in learners if not assigned.is_for(one.id)]
+    if not more:
+        whom = "these learners have" if assigned.only else "everybody has"
+        raise CohortError(f"{whom} {assigned.name} already", mend="choose others")
+    with act(cohort.root, "assign to more", assigned.name, by=by) as told:
+        told.after = _to(more)
+        if not assigned.code_outcome:
+            unit = assigned_unit(cohort, assigned)
+            for learner in more:
+                issue(cohort, assigned, learner, unit)
+        only = (*assigned.only, *_marks(assigned.name, more))
+        _retell(cohort, assigned.name, only=only)
+    return read_assigned(cohort, assigned.name)
+
+
+def _marks(name: str, learners: list[Learner]) -> tuple[str, ...]:
+    return tuple(sorted(mark_of(name, one.id) for one in learners))
+
+
+def _to(learners: list[Learner]) -> str:
+    return ", ".join(one.id for one in learners)
+
+
+def _retell(cohort: Cohort, name: str, **new: Any) -> None:
+    """Change what ``assignment.json`` says, wherever it lies."""
+    out = cohort.outbound(name)
+    for folder in (cohort.source(name), cohort.root / "release" / name, out):
+        about = ASSIGNMENT.read_if_any(path := folder / ASSIGNMENT.file)
+        if about:
+            mode = FOR_ALL if folder == out else None
+            ASSIGNMENT.write(path, replace(about, **new), mode=mode)
 
 
 def change_due(
@@ -245,12 +308,7 @@ def change_due(
 
 
 def _change_due(cohort: Cohort, name: str, due: datetime) -> None:
-    out = cohort.outbound(name)
-    for folder in (cohort.source(name), cohort.root / "release" / name, out):
-        about = ASSIGNMENT.read_if_any(path := folder / ASSIGNMENT.file)
-        if about:
-            mode = FOR_ALL if folder == out else None
-            ASSIGNMENT.write(path, replace(about, due=due.isoformat()), mode=mode)
+    _retell(cohort, name, due=due.isoformat())
     with backbone.gradebook(cohort) as book:
         book.update_or_create_assignment(name, duedate=gradebook_time(due))
 
@@ -299,6 +357,7 @@ def read_assigned(cohort: Cohort, name: str) -> Assigned:
         bench_readings=about.bench_readings,
         fields=about.fields,
         code_outcome=about.code_outcome,
+        only=about.only,
     )
 
 

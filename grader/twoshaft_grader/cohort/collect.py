@@ -30,6 +30,7 @@ from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.turn import turn
+from twoshaft_grader.cohort.withdrawn import withdrawn_of
 from twoshaft_grader.stored.collected import COLLECTED, Kept, Version
 from twoshaft_grader.stored.handed_in import TIMESTAMP
 
@@ -122,7 +123,7 @@ def _collect(run: _Run, roster: list[str]) -> Collected:
             if why := strange_folder(cohort, learner):
                 run.left.append(NotDone(learner, why))
     after = _handed_in(cohort, assigned.name)
-    strangers = (set(waiting) | after) - set(roster)
+    strangers = (set(waiting) | after) - set(roster) - {one.id for one in withdrawn_of(cohort)}
     return Collected(
         assigned.name,
         new=tuple(sorted(after - before)),

@@ -6,6 +6,7 @@ nbgrader keeps an extension with a submission, so it gets ours when the work is 
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from datetime import datetime, timedelta
 
 from filelock import FileLock
@@ -39,11 +40,7 @@ def extend_due(
     CohortError
         When nobody has this id, or the date is not later than everybody's.
     """
-    if learner not in {one.id for one in learners}:
-        raise CohortError(f'nobody on the roster has the id "{learner}"', mend="check the id")
-    if assigned.due is None or due <= assigned.due:
-        date = f"due {assigned.due:%Y-%m-%d %H:%M}" if assigned.due else "without a due date"
-        raise CohortError(f"{assigned.name} is {date} for everybody", mend="give a later date")
+    _check(assigned, learners, learner, due)
     with (
         act(cohort.root, "extend", f"{learner} {assigned.name}", by=by, why=why) as told,
         FileLock(cohort.log("extensions").with_suffix(".lock"), timeout=30),
@@ -57,12 +54,58 @@ def extend_due(
         tell_extensions(cohort, learner)
 
 
+def extend_all(
+    cohort: Cohort,
+    assigned: Assigned,
+    learners: list[Learner],
+    ids: Collection[str],
+    due: datetime,
+    *,
+    by: str = "",
+    why: str = "",
+) -> None:
+    """Give several learners a later due date, a line of the trail each; all or nobody.
+
+    Raises
+    ------
+    CohortError
+        As for one; nobody has a later date then.
+    """
+    for id in ids:
+        _check(assigned, learners, id, due)
+    for id in ids:
+        extend_due(cohort, assigned, learners, id, due, by=by, why=why)
+
+
+def forget_extensions(cohort: Cohort, assignment: str) -> None:
+    """Take away all later dates of an assignment that was taken back."""
+    with FileLock(cohort.log("extensions").with_suffix(".lock"), timeout=30):
+        known = _read(cohort)
+        if assignment not in known:
+            return
+        told = list(known.pop(assignment))
+        EXTENSIONS.write(cohort.root / EXTENSIONS.file, known)
+    for learner in told:
+        tell_extensions(cohort, learner)
+
+
 def tell_extensions(cohort: Cohort, learner: str) -> None:
-    """Write a learner's later dates into their own folder, if it is there and there are any."""
+    """Write a learner's later dates into their own folder, if it is there and there were any."""
     known = _read(cohort)
     mine = {name: dates[learner] for name, dates in known.items() if learner in dates}
-    if mine and is_theirs(cohort, learner):
+    there = (cohort.work / learner / OWN_EXTENSIONS.file).exists()
+    if (mine or there) and is_theirs(cohort, learner):
         write_inside(cohort.work, f"{learner}/{OWN_EXTENSIONS.file}", OWN_EXTENSIONS.text(mine))
+
+
+def _check(assigned: Assigned, learners: list[Learner], learner: str, due: datetime) -> None:
+    if learner not in {one.id for one in learners}:
+        raise CohortError(f'nobody on the roster has the id "{learner}"', mend="check the id")
+    if not assigned.is_for(learner):
+        raise CohortError(f"{learner} does not have {assigned.name}", mend="hand it out to them")
+    if assigned.due is None or due <= assigned.due:
+        date = f"due {assigned.due:%Y-%m-%d %H:%M}" if assigned.due else "without a due date"
+        raise CohortError(f"{assigned.name} is {date} for everybody", mend="give a later date")
 
 
 def due_for(cohort: Cohort, assigned: Assigned, learner: str) -> datetime | None:

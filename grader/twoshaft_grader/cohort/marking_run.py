@@ -52,6 +52,9 @@ TOGETHER = 50
 TOGETHER_S = 1.0
 """So many results are stored together, or those of so long: a cut loses no more than that."""
 Marking = Callable[[list[Work]], Iterator[Result]]
+# Forked where that is safe: what the sheets marked so far have loaded and worked out of the unit is
+# shared, in time and memory. Elsewhere every process begins anew.
+_WAY = "fork" if sys.platform == "linux" else "spawn"
 ALONE_S = 2.0  # mark in this process for so long before other processes are worth their start
 
 
@@ -238,10 +241,17 @@ def _marked(waiting: list[Work], workers: int) -> Iterator[Result]:
         yield mark_one(work)
 
 
-def _in_processes(waiting: list[Work], workers: int) -> Iterator[Result]:
+def marked_apart(waiting: list[Work]) -> Iterator[Result]:
+    """Mark in new processes alone: for a program with threads, which must not be forked and in
+    which no limit of time or memory holds for one sheet.
+    """
+    yield from _in_processes(waiting, os.cpu_count() or 1, way="spawn")
+
+
+def _in_processes(waiting: list[Work], workers: int, way: str = _WAY) -> Iterator[Result]:
     finished = set()
     try:
-        with _pool(min(workers, len(waiting))) as pool:
+        with _pool(min(workers, len(waiting)), way) as pool:
             for result in pool.map(mark_one, waiting):
                 finished.add(result.learner)
                 yield result
@@ -251,16 +261,13 @@ def _in_processes(waiting: list[Work], workers: int) -> Iterator[Result]:
             if work.learner in finished:
                 continue
             try:
-                with _pool(1) as pool:
+                with _pool(1, way) as pool:
                     yield pool.submit(mark_one, work).result()
             except BrokenProcessPool:
                 yield Result(work.learner, None, "Marking it makes the program end.")
 
 
-def _pool(workers: int) -> ProcessPoolExecutor:
-    # Forked where that is safe: what the sheets marked so far have loaded and worked out of the
-    # unit is shared, in time and memory. Elsewhere every process begins anew.
-    way = "fork" if sys.platform == "linux" else "spawn"
+def _pool(workers: int, way: str) -> ProcessPoolExecutor:
     gc.freeze()  # collecting garbage would write to, and so copy, what is shared
     return ProcessPoolExecutor(
         workers,

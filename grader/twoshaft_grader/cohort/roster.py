@@ -6,6 +6,7 @@ import csv
 import io
 import re
 import unicodedata
+from collections.abc import Collection
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -125,6 +126,45 @@ def roster_text(learners: list[Learner]) -> str:
     for learner in learners:
         writer.writerow([learner.id, learner.family_name, learner.given_name, learner.group])
     return out.getvalue()
+
+
+def chosen(learners: list[Learner], ids: Collection[str] = (), group: str = "") -> list[Learner]:
+    """The learners of these ids and of a group; everybody where neither is named.
+
+    Raises
+    ------
+    CohortError
+        When nobody has one of the ids, or is in the group.
+    """
+    known = {one.id for one in learners}
+    for id in ids:
+        if id not in known:
+            raise CohortError(f'nobody on the roster has the id "{id}"', mend="check the id")
+    if group and not any(one.group == group for one in learners):
+        groups = ", ".join(sorted({one.group for one in learners} - {""})) or "none"
+        raise CohortError(f'nobody is in group "{group}"', mend=f"there are: {groups}")
+    if not ids and not group:
+        return learners
+    return [one for one in learners if one.id in ids or (group and one.group == group)]
+
+
+def checked(learner: Learner) -> Learner:
+    """The learner, with single spaces, if somebody can be called so.
+
+    Raises
+    ------
+    CohortError
+        When not: which part, and what to do.
+    """
+    cells = dict(zip(COLUMNS, vars(learner).values(), strict=True))
+    cells = {
+        column: unicodedata.normalize("NFC", " ".join(cell.split()))
+        for column, cell in cells.items()
+    }
+    for column, cell in cells.items():
+        for what, mend in _faults(column, cell):
+            raise CohortError(what, mend=mend)
+    return Learner(*cells.values())
 
 
 def _refuse(path: Path, what: str, mend: str, place: str = "") -> RosterError:

@@ -27,11 +27,13 @@ from twoshaft_grader.cohort.database import FILE as GRADEBOOK
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.give_back import SECRET_FILE
 from twoshaft_grader.cohort.gradebook_move import KEPT
-from twoshaft_grader.cohort.intake import roster_of
+from twoshaft_grader.cohort.intake import roster_alone, roster_of, write_roster
 from twoshaft_grader.cohort.not_done import NotDone
-from twoshaft_grader.cohort.roster import Learner, roster_text
+from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.trail import TAKE_OUT, act, redact
 from twoshaft_grader.cohort.turn import turn
+from twoshaft_grader.cohort.withdrawn import FILE as WITHDRAWN
+from twoshaft_grader.cohort.withdrawn import withdrawn_of, write_withdrawn
 from twoshaft_grader.cohort.workplace import list_people
 from twoshaft_grader.stored.appeals import APPEALS
 from twoshaft_grader.stored.definition import Log
@@ -67,9 +69,9 @@ def take_out(cohort: Cohort, id: str, *, by: str = "") -> TakenOut:
         When nobody has this id, or another run is under way.
     """
     # The act does not say whom: what is left says nothing of them.
-    with act(cohort.root, TAKE_OUT, by=by) as told, turn(cohort):
-        people = roster_of(cohort)
-        who = next((one for one in people if one.id == id), None)
+    with act(cohort.root, TAKE_OUT, by=by) as told, turn(cohort), roster_alone(cohort):
+        people, withdrawn = roster_of(cohort), withdrawn_of(cohort)
+        who = next((one for one in [*people, *withdrawn] if one.id == id), None)
         if who is None:
             raise CohortError(f'nobody on the roster has the id "{id}"', mend="check the id")
         left: list[NotDone] = []
@@ -89,10 +91,8 @@ def take_out(cohort: Cohort, id: str, *, by: str = "") -> TakenOut:
             _away(path, left)
         still = tuple(_mentions(cohort, who))
         if not left:
-            if others:
-                files.write_whole(cohort.roster_file, roster_text(others))
-            else:
-                files.remove(cohort.roster_file)
+            write_withdrawn(cohort, [one for one in withdrawn if one.id != id])
+            write_roster(cohort, others)
         return TakenOut(tuple(left), still, tuple(back_ups_of(cohort)))
 
 
@@ -232,7 +232,7 @@ def _mentions(cohort: Cohort, who: Learner) -> Iterator[Path]:
     words = re.compile(
         rb"(?<!\w)(?:%s)(?!\w)" % b"|".join(re.escape(one.encode()) for one in names)
     )
-    apart = {cohort.roster_file, cohort.root / GRADEBOOK}
+    apart = {cohort.roster_file, cohort.root / WITHDRAWN, cohort.root / GRADEBOOK}
     for path in sorted({*cohort.root.rglob("*"), *cohort.shared.rglob("*")}):
         typed = path not in apart and path.suffix in _TYPED
         if typed and path.is_file() and not path.is_symlink():

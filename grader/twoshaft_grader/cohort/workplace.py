@@ -23,7 +23,7 @@ from twoshaft_grader.cohort.shared import write_opener
 from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.words import new_word
 
-SLIPS = "sign-in-slips.csv"
+SLIPS, SLIPS_PAGE = "sign-in-slips.csv", "sign-in-slips.pdf"
 
 
 def prepare_workplace(cohort: Cohort, learners: list[Learner]) -> None:
@@ -138,6 +138,7 @@ def _write_slips(cohort: Cohort, learners: list[Learner], words: dict[str, str])
         if learner.id in known:
             writer.writerow([learner.id, learner.name, known[learner.id]])
     write_file(cohort.root / SLIPS, out.getvalue(), mode=0o600)
+    files.remove(cohort.root / SLIPS_PAGE)  # what was printed before is of other words
 
 
 def copy_lessons(cohort: Cohort, content: Content) -> None:

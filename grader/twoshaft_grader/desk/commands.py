@@ -19,6 +19,8 @@ from twoshaft_grader.desk import (
     assessor_commands,
     hand_over_commands,
     moderation_commands,
+    module_commands,
+    roster_commands,
     unit_commands,
 )
 from twoshaft_grader.desk.app import (
@@ -34,10 +36,8 @@ from twoshaft_grader.desk.app import (
     console,
     gradebook_app,
     hub_app,
-    module_app,
     names,
     privately,
-    roster_app,
     say,
     status,
     tell_not_done,
@@ -60,6 +60,8 @@ __all__ = [
     "hand_over_commands",
     "main",
     "moderation_commands",
+    "module_commands",
+    "roster_commands",
     "unit_commands",
 ]
 
@@ -242,89 +244,6 @@ def gradebook_move(
     say(f"As it was until now, it is kept: {moved.kept}")
 
 
-@roster_app.command("take")
-def roster_take(
-    file: Annotated[Path, typer.Argument(help="CSV: id, family name, given name, group.")],
-    cohort: CohortOption = None,
-    encoding: Annotated[str, typer.Option(help="Of the file, if it is not UTF-8.")] = "",
-    by: ByOption = "",
-) -> None:
-    """Take learners in from a CSV file; later files add to it and correct names."""
-    from twoshaft_grader.cohort.intake import take_in
-    from twoshaft_grader.cohort.roster import read_roster
-
-    place = cohort_at(cohort)
-    learners = read_roster(file, encoding=encoding)
-    with Bar("taking in the roster"):
-        taken = take_in(place, learners, by=by)
-    same = len(learners) - len(taken.added) - len(taken.changed)
-    say(f"{len(taken.added)} added, {len(taken.changed)} corrected, {same} as before.")
-    if taken.kept:
-        say(f"Not in this file, and still on the roster: {names(taken.kept)}.")
-    if taken.issued:
-        say(f"{taken.issued} sets of readings issued for what is handed out already.")
-    if taken.added:
-        say(f"Sign-in words to hand over, one to each: {place.root / 'sign-in-slips.csv'}")
-
-
-@roster_app.command("take-out")
-def roster_take_out(
-    learner: Annotated[str, typer.Argument(help="Learner's id.")],
-    yes: Annotated[bool, typer.Option("--yes", help="Ask nothing.")] = False,
-    cohort: CohortOption = None,
-    by: ByOption = "",
-) -> int:
-    """Take a learner out for good: work, readings, marks, feedback, and what logs say of them."""
-    from twoshaft_grader.cohort.take_out import take_out
-
-    place = cohort_at(cohort)
-    if not yes:
-        typer.confirm(f"All that {place.root} holds of {learner} goes for good. Go on?", abort=True)
-    with Bar(f"taking out {learner}"):
-        out = take_out(place, learner, by=by)
-    tell_not_done("Could not be taken away; the same command goes on", out.left)
-    if not out.left:
-        say(f"{learner} is taken out.")
-    if out.still:
-        say("The id or a part of the name stands still, as in a note about somebody else, in:")
-        for path in out.still:
-            say(f"  {path}")
-    if out.back_ups:
-        say("Back-ups hold everything as it was; do with them as your college says:")
-        for path in out.back_ups:
-            say(f"  {path}")
-    return status(*out.left)
-
-
-@roster_app.command("word")
-def roster_word(
-    learner: Annotated[str, typer.Argument(help="Learner's id.")],
-    cohort: CohortOption = None,
-    by: ByOption = "",
-) -> None:
-    """Give a learner another sign-in word."""
-    from twoshaft_grader.cohort.intake import roster_of
-    from twoshaft_grader.cohort.workplace import renew_word
-
-    place = cohort_at(cohort)
-    word = renew_word(place, roster_of(place), learner, by=by)
-    say(f"The sign-in word of {learner} is now {word}.")
-
-
-@roster_app.command("free")
-def roster_free(
-    learner: Annotated[str, typer.Argument(help="Learner's id.")],
-    cohort: CohortOption = None,
-    by: ByOption = "",
-) -> None:
-    """Set aside the folder that an account made under a learner's id without the sign-in word."""
-    from twoshaft_grader.cohort.first_come import set_aside
-
-    place = cohort_at(cohort)
-    name = set_aside(place, learner, by=by)
-    say(f"{learner} can sign in now; the other folder is {place.work / name}.")
-
-
 @cohort_app.command("renew")
 def cohort_renew(cohort: CohortOption = None, by: ByOption = "") -> None:
     """Bring a cohort of an earlier version up to date; it can be said again at any time."""
@@ -336,142 +255,6 @@ def cohort_renew(cohort: CohortOption = None, by: ByOption = "") -> None:
         say(what)
 
 
-@roster_app.command("list")
-def roster_list(cohort: CohortOption = None) -> None:
-    """List the learners."""
-    from twoshaft_grader.cohort.intake import roster_of
-
-    for learner in roster_of(cohort_at(cohort)):
-        say(f"{learner.id}: {learner.name}{f', {learner.group}' if learner.group else ''}")
-
-
-@module_app.command("assign")
-def module_assign(
-    module: Annotated[str, typer.Argument(help="As order-of-work; see module list.")],
-    due: Annotated[str, typer.Option(help="As 2026-12-04 or 2026-12-04T16:00.")] = "",
-    attempt: Annotated[int, typer.Option(help="2 and more are resits, with fresh readings.")] = 1,
-    supervised_by: Annotated[str, typer.Option(help="Who watches the work, if anybody.")] = "",
-    bench_readings: Annotated[
-        bool,
-        typer.Option(
-            "--bench-readings",
-            help="Apprentices may use readings from the real bench instead of the drawn ones.",
-        ),
-    ] = False,
-    cohort: CohortOption = None,
-    content: Annotated[str, typer.Option(help="Folder with the solutions.")] = "",
-    by: ByOption = "",
-) -> None:
-    """Hand a module out to the cohort."""
-    from twoshaft_grader.cohort.assign import assign
-    from twoshaft_grader.cohort.content import find_content
-    from twoshaft_grader.cohort.due import read_due
-    from twoshaft_grader.cohort.intake import roster_of
-
-    place = cohort_at(cohort)
-    moment = read_due(due, place.zone) if due else None
-    source = find_content(content) if content else find_content(place.content, base=place.root)
-    with Bar(f"handing out {module}"):
-        assigned = assign(
-            place,
-            source,
-            module,
-            attempt=attempt,
-            due=moment,
-            learners=roster_of(place),
-            supervised_by=supervised_by,
-            bench_readings=bench_readings,
-            by=by,
-        )
-    until = f", due {moment:%Y-%m-%d %H:%M}" if moment else ", with no due date"
-    say(f"{assigned.name} is handed out{until}.")
-
-
-@module_app.command("add-notebook")
-def module_add_notebook(
-    file: Annotated[Path, typer.Argument(help="A notebook with nbgrader's cells, of your own.")],
-    outcome: Annotated[str, typer.Option(help="What it shows, as read-scales.")],
-    due: Annotated[str, typer.Option(help="As 2026-12-04 or 2026-12-04T16:00.")] = "",
-    name: Annotated[str, typer.Option(help="What it is called; made from the file's name.")] = "",
-    attempt: Annotated[int, typer.Option(help="2 and more are resits.")] = 1,
-    supervised_by: Annotated[str, typer.Option(help="Who watches the work, if anybody.")] = "",
-    cohort: CohortOption = None,
-    by: ByOption = "",
-) -> None:
-    """Hand out a notebook of your own that is marked by running code, in a sandbox."""
-    from twoshaft_grader.code_tasks.hand_out import add_notebook
-    from twoshaft_grader.code_tasks.sandbox import check_sandbox
-    from twoshaft_grader.cohort.due import read_due
-    from twoshaft_grader.cohort.intake import roster_of
-
-    place = cohort_at(cohort)
-    check_sandbox()
-    moment = read_due(due, place.zone) if due else None
-    with Bar(f"handing out {file.name}"):
-        assigned = add_notebook(
-            place,
-            file,
-            outcome=outcome,
-            due=moment,
-            learners=roster_of(place),
-            name=name,
-            attempt=attempt,
-            supervised_by=supervised_by,
-            by=by,
-        )
-    say(f"{assigned.name} is handed out. It is marked by running code, and says so.")
-
-
-@module_app.command("due")
-def module_due(
-    assignment: Annotated[str, typer.Argument(help="As order-of-work-1.")],
-    due: Annotated[str, typer.Argument(help="As 2026-12-04 or 2026-12-04T16:00.")],
-    learner: Annotated[str, typer.Option(help="Only for this learner's id.")] = "",
-    cohort: CohortOption = None,
-    by: ByOption = "",
-    why: Annotated[str, typer.Option(help="The reason, for the trail.")] = "",
-) -> None:
-    """Change the due date of what is handed out, for everybody or for one learner."""
-    from twoshaft_grader.cohort.assign import change_due, read_assigned
-    from twoshaft_grader.cohort.due import read_due
-    from twoshaft_grader.cohort.extensions import extend_due
-    from twoshaft_grader.cohort.intake import roster_of
-
-    place = cohort_at(cohort)
-    moment = read_due(due, place.zone)
-    if learner:
-        assigned = read_assigned(place, assignment)
-        extend_due(place, assigned, roster_of(place), learner, moment, by=by, why=why)
-    else:
-        change_due(place, assignment, moment, by=by, why=why)
-    whom = f" for {learner}" if learner else ""
-    say(f"{assignment} is now due {moment:%Y-%m-%d %H:%M}{whom}.")
-
-
-@module_app.command("list")
-def module_list(
-    cohort: CohortOption = None,
-    content: Annotated[str, typer.Option(help="Folder with the solutions.")] = "",
-) -> None:
-    """List the modules, and what is handed out."""
-    from twoshaft_grader.cohort.assign import assignments_of
-    from twoshaft_grader.cohort.content import find_content
-
-    place = cohort_at(cohort)
-    out = assignments_of(place)
-    source = find_content(content) if content else find_content(place.content, base=place.root)
-    for module in source.modules:
-        given = [
-            f"{a.name} (due {a.due.astimezone(place.zone):%Y-%m-%d %H:%M})" if a.due else a.name
-            for a in out
-            if a.module == module
-        ]
-        say(f"{module}: {names(given) or 'not handed out'}")
-    for own in out:
-        if own.code_outcome:
-            say(f"{own.module}: {own.name}, your own, marked by running code")
-
-
 @app.command("collect")
 def collect_work(
     assignment: AssignmentArgument = None,
@@ -480,9 +263,14 @@ def collect_work(
         list[str] | None,
         typer.Option(help="Take the last hand-in of this learner's id, though it is asked about."),
     ] = None,
+    place_from: Annotated[
+        Path | None,
+        typer.Option("--from", help="A folder, a zip or a memory stick that holds hand-ins."),
+    ] = None,
     by: ByOption = "",
 ) -> int:
     """Take in what was handed in; later work replaces earlier."""
+    from twoshaft_grader.cohort.bring_in import bring_in
     from twoshaft_grader.cohort.collect import collect
     from twoshaft_grader.cohort.intake import roster_of
 
@@ -492,10 +280,15 @@ def collect_work(
     unknown = sorted(set(take or ()) - {learner.id for learner in learners})
     if unknown:
         raise CohortError(f'nobody on the roster has the id "{unknown[0]}"', mend="check the id")
+    if place_from:
+        with Bar(f"looking through {place_from}"):
+            brought = bring_in(place, place_from, learners, by=by)
+        say(f"{place_from}: {len(brought.taken)} new, {len(brought.known)} known already.")
+        tell_not_done("Could not be taken from there", brought.left)
     found = []
     with Bar("collecting", len(wanted)) as bar:
         for assigned in wanted:
-            found.append(collect(place, assigned, learners, take=take or (), by=by))
+            found.append(collect(place, assigned, assigned.among(learners), take=take or (), by=by))
             bar.step()
     for result in found:
         say(f"{result.assignment}: {len(result.new)} new, {len(result.newer)} newer.")
@@ -511,7 +304,8 @@ def collect_work(
             say(f"  {one.learner}: {one.why}")
         tell_not_done("Kept, and not taken unless you say --take ID", result.asked)
         tell_not_done("Could not be collected", result.left)
-    return status(*(one for result in found for one in (*result.asked, *result.left)))
+    outside = brought.left if place_from else ()
+    return status(*outside, *(one for r in found for one in (*r.asked, *r.left)))
 
 
 @app.command("mark")
@@ -543,18 +337,19 @@ def mark_work(
     every: list[NotDone] = []
     with _marking(scheduler) as marked:
         for assigned in assignments_named(place, assignment):
-            with Bar(f"marking {assigned.name}", len(learners)) as bar:
+            given = assigned.among(learners)
+            with Bar(f"marking {assigned.name}", len(given)) as bar:
                 done = mark_assignment(
                     place,
                     assigned,
-                    learners,
+                    given,
                     again=again,
                     workers=workers,
                     marked=marked,
                     step=bar.step,
                     by=by,
                 )
-            console().print(marks_table(assigned.name, learners, done))
+            console().print(marks_table(assigned.name, given, done))
             counts = [
                 f"{sum(d.state == state for d in done)} {word}"
                 for state, word in (
@@ -620,9 +415,10 @@ def give_back_work(
     learners = roster_of(place)
     left: list[NotDone] = []
     for assigned in assignments_named(place, assignment):
-        with Bar(f"giving back {assigned.name}", len(learners)) as bar:
-            given = give_back(place, assigned, learners, step=bar.step, by=by)
-        say(f"{assigned.name}: feedback returned to {len(given.returned)} of {len(learners)}.")
+        mine = assigned.among(learners)
+        with Bar(f"giving back {assigned.name}", len(mine)) as bar:
+            given = give_back(place, assigned, mine, step=bar.step, by=by)
+        say(f"{assigned.name}: feedback returned to {len(given.returned)} of {len(mine)}.")
         if given.mark_first:
             say(f"  Newer work, mark it first: {names(given.mark_first)}.")
         if given.returned:

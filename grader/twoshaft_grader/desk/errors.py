@@ -13,14 +13,15 @@ from twoshaft_grader.desk.shown import shown
 
 SOME_LEFT, FAILED, STOPPED = 1, 2, 130
 _AGAIN = "then run the same command again, which goes on where this one ended"
+_REPORT = "run the same command with --trace and send what it prints to the course's authors"
 _MENDS = {
-    errno.ENOSPC: ("the disk is full", f"make room, {_AGAIN}"),
-    errno.EDQUOT: ("this account may use no more of the disk", f"make room, {_AGAIN}"),
-    errno.EFBIG: ("the file may grow no more", f"make room, {_AGAIN}"),
-    errno.EBUSY: ("another program has it open", f"close it there, {_AGAIN}"),
-    errno.EROFS: ("this place is read-only", f"let it be written to, {_AGAIN}"),
-    errno.EACCES: ("this account may not read or write it", f"see whose it is, {_AGAIN}"),
-    errno.EPERM: ("this account may not change it", f"see whose it is, {_AGAIN}"),
+    errno.ENOSPC: ("the disk is full", "make room"),
+    errno.EDQUOT: ("this account may use no more of the disk", "make room"),
+    errno.EFBIG: ("the file may grow no more", "make room"),
+    errno.EBUSY: ("another program has it open", "close it there"),
+    errno.EROFS: ("this place is read-only", "let it be written to"),
+    errno.EACCES: ("this account may not read or write it", "see whose it is"),
+    errno.EPERM: ("this account may not change it", "see whose it is"),
 }
 _STOPPED = "Stopped; the same command goes on where this one ended."
 
@@ -44,7 +45,7 @@ def run_quietly(call: Callable[[], object], *, trace: bool) -> int:
     except Exception as error:
         if trace:
             traceback.print_exc()
-        print(shown(_sentence(error)), file=sys.stderr)
+        print(shown(sentence_of(error)), file=sys.stderr)
         return STOPPED if type(error).__name__ == "Abort" else FAILED
     except KeyboardInterrupt:
         code = STOPPED
@@ -53,7 +54,16 @@ def run_quietly(call: Callable[[], object], *, trace: bool) -> int:
     return code if isinstance(code, int) else 0
 
 
-def _sentence(error: Exception) -> str:
+def sentence_of(error: Exception, *, again: str = _AGAIN, report: str = _REPORT) -> str:
+    """What to tell a person about an error.
+
+    Parameters
+    ----------
+    again : str
+        How what was stopped by the machine is done again.
+    report : str
+        What to do about an error that nobody expected.
+    """
     if isinstance(error, UnitFileError) and error.findings:
         return "\n".join(finding.sentence for finding in error.findings)
     if isinstance(error, CourseError):
@@ -69,11 +79,9 @@ def _sentence(error: Exception) -> str:
     if isinstance(error, OSError):
         place = f"{_known_place(str(error.filename))}: " if error.filename else ""
         what, mend = _MENDS.get(error.errno or 0, ("", ""))
+        mend = f"{mend}, {again}" if mend else ""
         return CourseError(f"{place}{what or error.strerror or error}", mend=mend).sentence
-    return (
-        f"The program did not expect this ({type(error).__name__}: {error}); "
-        "run the same command with --trace and send what it prints to the course's authors."
-    )
+    return f"The program did not expect this ({type(error).__name__}: {error}); {report}."
 
 
 def _known_place(name: str) -> str:

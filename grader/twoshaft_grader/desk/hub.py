@@ -15,6 +15,7 @@ from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.shared import OPENER
+from twoshaft_grader.desk_pages.notebook import DESK
 
 # What Debian's useradd lets a name be (its NAME_REGEX); a hub turns capitals into small letters.
 _ACCOUNT = re.compile(r"[a-z_][a-z0-9_-]{0,31}")
@@ -71,7 +72,7 @@ c.JupyterHub.services = [
         "command": {desk!r},
         "user": {account!r},
         "cwd": {root!r},
-        "environment": {{"HOME": {home!r}, "JUPYTERHUB_DEFAULT_URL": "/lab"}},
+        "environment": {{"HOME": {home!r}, "JUPYTERHUB_DEFAULT_URL": "/lab/tree/{first}"}},
         "oauth_no_confirm": True,
     }},
     # Servers that nobody has used for an hour end; what is answered is saved.
@@ -143,6 +144,7 @@ def hub_settings(
         opener=str(cohort.shared / OPENER),
         shared=str(cohort.shared),
         start=START,
+        first=DESK,
         staff=sorted(staff),
         port=port,
         desk=desk,

@@ -5,10 +5,12 @@ from __future__ import annotations
 from twoshaft.errors import CohortError
 from twoshaft.jupyter.lab import lab_command, run_lab
 from twoshaft.jupyter.open_course import released_in
+from twoshaft.jupyter.released import cell_digest
 from twoshaft.jupyter.settings import Role
 from twoshaft.jupyter.startpage import START
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.shared import OPENER
+from twoshaft_grader.desk_pages.notebook import DESK, DESK_CELL, write_desk
 
 
 def jupyter_command(
@@ -34,12 +36,16 @@ def jupyter_command(
             "apprentices of this cohort have accounts of their own, and this is the instructor's",
             mend=f"let them run {cohort.shared / OPENER}; what staff see opens with --as staff",
         )
+    learners = role == "apprentice"
+    if not learners:
+        write_desk(cohort.root)
     return lab_command(
-        cohort.workplace if role == "apprentice" else cohort.root,
+        cohort.workplace if learners else cohort.root,
         role,
         cohort.root / "settings" / role,
-        first_page=START if role == "apprentice" else "",
-        released=released_in(cohort.exchange),
+        first_page=START if learners else DESK,
+        # What learners hand in must not be run on a member of staff's machine.
+        released=released_in(cohort.exchange) if learners else {cell_digest(DESK_CELL)},
         port=port,
         browser=browser,
     )

@@ -14,6 +14,7 @@ from twoshaft.outcomes import Observation, State
 from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.cohort.observations import Listed
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.desk.figures import estimate, figure
 from twoshaft_grader.desk.shown import shown
 from twoshaft_grader.records.progress import Standing
 from twoshaft_grader.stored.appeals import Appeal
@@ -22,7 +23,6 @@ from twoshaft_grader.stored.trail import Act
 if TYPE_CHECKING:
     from twoshaft_grader.cohort.marking_run import Done
     from twoshaft_grader.records.how_it_goes import HowItGoes
-    from twoshaft_grader.records.item_statistics import Estimate
     from twoshaft_grader.records.matrix import Matrix
     from twoshaft_grader.records.moderation import Both
     from twoshaft_grader.stored.moderation import Moderation
@@ -42,8 +42,8 @@ def marks_table(title: str, learners: list[Learner], done: list[Done]) -> Table:
             learner.id,
             learner.name,
             one.state,
-            _figure(one.points),
-            _figure(one.maximum),
+            figure(one.points),
+            figure(one.maximum),
             enough,
         )
     return table
@@ -66,8 +66,8 @@ def progress_table(title: str, standings: list[Standing]) -> Table:
             one.stage,
             f"{one.answered}/{one.asked}" if one.answered or one.unread else "",
             str(one.unread or ""),
-            _figure(one.points),
-            _figure(one.maximum),
+            figure(one.points),
+            figure(one.maximum),
             "late" if one.late else "",
             "yes" if one.given_back else "",
             _observed(one),
@@ -173,10 +173,6 @@ def _table(title: str) -> Table:
     return _Plain(title=Text(shown(title)), title_justify="left", box=SIMPLE, pad_edge=False)
 
 
-def _figure(value: float | None) -> str:
-    return "" if value is None else f"{value:.2f}".rstrip("0").rstrip(".")
-
-
 def sample_table(title: str, drawn: Moderation) -> Table:
     """What is marked a second time; no mark is shown."""
     done = {(one.learner, one.assignment, one.task): one.by for one in drawn.marks}
@@ -200,7 +196,7 @@ def differences_table(title: str, found: Sequence[Both]) -> Table:
         second = one.second
         table.add_row(
             second.learner, second.assignment, second.task, second.by, second.note,
-            _figure(one.first), _figure(second.points), _figure(one.maximum),
+            figure(one.first), figure(second.points), figure(one.maximum),
         )  # fmt: skip
     return table
 
@@ -231,12 +227,8 @@ def tasks_table(title: str, found: HowItGoes) -> Table:
     table.add_column("")
     for one in found.tasks:
         table.add_row(
-            one.title, f"{100 * one.item.facility:.0f} %", _estimate(one.item.discrimination),
-            _estimate(one.reliability), one.remark,
+            one.title, f"{100 * one.item.facility:.0f} %", estimate(one.item.discrimination),
+            estimate(one.reliability), one.remark,
         )  # fmt: skip
-    table.add_row("the module", "", "", _estimate(found.reliability), "")
+    table.add_row("the module", "", "", estimate(found.reliability), "")
     return table
-
-
-def _estimate(one: Estimate | None) -> str:
-    return f"{one.value:.2f} ({one.low:.2f} to {one.high:.2f})" if one else "too few to say"

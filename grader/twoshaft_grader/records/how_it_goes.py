@@ -117,7 +117,7 @@ def how_it_goes(cohort: Cohort, assigned: Assigned) -> HowItGoes:
     stuck: list[tuple[str, str]] = []
     standings = progress(cohort, [assigned])
     by_id = {one.learner.id: one for one in standings}
-    for person in roster_of(cohort):
+    for person in assigned.among(roster_of(cohort)):
         with going_on(person.id, left):
             mark = read_mark(cohort.mark_file(person.id, assigned.name))
             sheet = mark.sheet if mark and mark.state == MARKED else None

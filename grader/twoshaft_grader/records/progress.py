@@ -85,7 +85,7 @@ def progress(cohort: Cohort, assignments: list[Assigned] | None = None) -> list[
 
             asked = len(blank_sheet(cohort, assigned, people[0].id).fields)
         waiting = {one.learner for one in arrivals(cohort, assigned.name)}
-        for person in people:
+        for person in assigned.among(people):
             left: list[NotDone] = []
             with going_on(person.id, left):
                 standings.append(_standing(cohort, assigned, person, asked, person.id in waiting))

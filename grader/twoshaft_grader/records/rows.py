@@ -152,6 +152,8 @@ def outcome_rows(
             mine: list[Row] = []
             for assigned in wanted:
                 mark = read_mark(cohort.mark_file(person.id, assigned.name))
+                if mark is None and not assigned.is_for(person.id):
+                    continue
                 sheet = mark.sheet if mark else None
                 if sheet is None:  # what can be earned is the same for everybody
                     if assigned.name not in blank:

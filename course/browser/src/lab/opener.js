@@ -3,7 +3,8 @@
 // A notebook that says {"twoshaft": {"open": true}} in its metadata has its cells tagged setup,
 // form or rig run once the kernel is ready. Only cells whose text is a released one are run, and
 // only where the server's page configuration says that an apprentice works here: a notebook from
-// elsewhere runs nothing, and nothing runs on a member of staff's machine.
+// elsewhere runs nothing. For staff one notebook is opened so, the desk, by its place and its text:
+// nothing else runs on their machine.
 
 /** @typedef {(name: string) => Promise<any>} Need gives one of JupyterLab's packages */
 
@@ -55,12 +56,14 @@ function plugin(PageConfig, NotebookActions) {
     /** @param {any} app */
     activate: (app) => {
       loadScreens(files);
-      if (PageConfig.getOption("twoshaftRole") !== "apprentice") return;
+      const learners = PageConfig.getOption("twoshaftRole") === "apprentice";
+      const desk = PageConfig.getOption("twoshaftDesk");
+      if (!learners && !desk) return;
       document.head.append(make("style", {}, LAB_STYLES));
-      followLinks(app);
+      if (learners) followLinks(app);
       /** @type {string[]} */
       const known = JSON.parse(PageConfig.getOption("twoshaftReleased") || "[]");
-      const released = releasedCells(files, known);
+      const released = learners ? releasedCells(files, known) : Promise.resolve(new Set(known));
       app.restored.then(() => {
         app.shell.collapseLeft?.();
         app.shell.collapseRight?.();
@@ -71,6 +74,8 @@ function plugin(PageConfig, NotebookActions) {
          * @param {any} context
          */
         createNew: (panel, context) => {
+          if (!learners && context.path !== desk) return;
+          panel.toggleClass("twoshaft-desk-notebook", !learners);
           follow(panel, context, released, NotebookActions, app);
         },
       });

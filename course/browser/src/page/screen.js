@@ -87,7 +87,7 @@ function dress() {
  *
  * @param {View} view
  * @param {object} options
- * @param {"form" | "rig" | "start"} options.kind
+ * @param {"form" | "rig" | "start" | "desk"} options.kind
  * @param {() => void} [options.lost] what to do when the kernel has gone; else controls are stopped
  * @param {(interrupted: boolean) => void} [options.line] called when the line is interrupted, or back
  */

@@ -3,6 +3,7 @@
 /** @import { Render } from "../types.js" */
 
 import { ticketBox } from "../logic/ticket.js";
+import { address } from "../page/address.js";
 import { findAll, freshId, make, there } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
 
@@ -34,23 +35,6 @@ const WORDS = {
   "changed since": "Changed after handing in",
   feedback: "Marked",
 };
-
-/**
- * An address of this JupyterLab.
- *
- * @param {string} kind
- * @param {string} path
- */
-function address(kind, path) {
-  const config = document.getElementById("jupyter-config-data");
-  let base = "/";
-  try {
-    base = JSON.parse(config?.textContent ?? "").baseUrl || "/";
-  } catch {
-    /* another front end */
-  }
-  return `${base}${kind}/${path.split("/").map(encodeURIComponent).join("/")}`;
-}
 
 /**
  * @param {string} path

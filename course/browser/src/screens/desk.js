@@ -1,0 +1,460 @@
+// The desk of staff: a row of pages, the page that is open, and the line that says what was done.
+// Its pages come from the kernel as data (twoshaft_grader.desk_pages.parts); none is known here.
+
+/** @import { Render } from "../types.js" */
+
+import { sorted, textOf } from "../logic/rows.js";
+import { address } from "../page/address.js";
+import { button, choiceBox, findAll, freshId, make, shape, there } from "../page/dom.js";
+import { openScreen } from "../page/screen.js";
+import { sendFile } from "../parts/file_pieces.js";
+
+/**
+ * @typedef {{ text: string, shape: string, act: string, of: string, label: string }} Cell
+ * @typedef {{ key: string, cells: (Cell | string)[] }} Row
+ * @typedef {{
+ *   name: string, label: string, of: string, value: string, options: [string, string][],
+ *   hint: string,
+ * }} Field
+ * @typedef {{ id: string, label: string, first: boolean, sure: string }} Act
+ * @typedef {{ kind: "say", text: string, how: string }} Say
+ * @typedef {{ kind: "link", text: string, path: string }} Link
+ * @typedef {{
+ *   kind: "table", id: string, title: string, columns: string[], rows: Row[], numbers: number[],
+ *   pick: boolean, empty: string,
+ * }} Table
+ * @typedef {{ kind: "form", title: string, fields: Field[], acts: Act[], hint: string }} Form
+ * @typedef {Say | Link | Table | Form} Part
+ */
+
+const BUSY_MS = 400; // what is done sooner shows no bar
+
+/** @type {Render} */
+export function renderDesk({ model, el }) {
+  const screen = openScreen({ model, el }, { kind: "desk" });
+  const said = make("p", { class: "ts-said", role: "status" });
+  const body = make("div", { class: "ts-desk-body" });
+  const bar = make("div", { class: "ts-busy" });
+  const nav = make("nav", { "aria-label": "Pages of the desk", class: "ts-desk-pages" });
+  const about = model.get("cohort");
+  const who = make("input", {
+    id: freshId("by"),
+    class: "ts-box",
+    autocomplete: "off",
+    maxlength: "80",
+    onchange: () => model.send({ type: "by", name: who.value }),
+  });
+  who.value = model.get("by");
+  screen.show(
+    make(
+      "header",
+      { class: "ts-desk-top" },
+      make("b", {}, there([about.name, about.college]).join(", ")),
+      make(
+        "span",
+        { class: "ts-pair" },
+        make("label", { for: who.id }, "At the desk (your name, for the trail)"),
+        who,
+      ),
+    ),
+    about.invented ? make("p", { class: "ts-hint" }, about.invented) : null,
+    nav,
+    bar,
+    screen.alert,
+    said,
+    body,
+  );
+
+  // What was typed, ticked and put in order stays when the page is drawn anew.
+  /** @type {Map<string, string | boolean>} */
+  let typed = new Map();
+  /** @type {Map<string, Set<string>>} */
+  let ticked = new Map();
+  /** @type {Map<string, { column: number, down: boolean }>} */
+  const orders = new Map();
+  /** @type {Map<string, HTMLInputElement>} */
+  let fileBoxes = new Map();
+  let sending = false;
+
+  const isBusy = () => sending || Object.keys(model.get("busy")).length > 0;
+
+  /**
+   * @param {string} type
+   * @param {Record<string, unknown>} [more]
+   */
+  const ask = (type, more = {}) => {
+    if (isBusy() || screen.isLost()) return;
+    if (type !== "look") {
+      said.textContent = "";
+      screen.alert.textContent = "";
+    }
+    model.send({ type, ...more });
+  };
+
+  /**
+   * @param {string} act
+   * @param {string} [of]
+   */
+  async function press(act, of = "") {
+    if (isBusy() || screen.isLost()) return;
+    sending = true;
+    try {
+      for (const [field, box] of fileBoxes) {
+        const [file] = box.files ?? [];
+        if (file) await sendFile(model, field, file);
+      }
+    } finally {
+      sending = false;
+    }
+    const marks = [...ticked].map(([id, keys]) => [id, [...keys]]);
+    ask("do", {
+      act,
+      of,
+      typed: Object.fromEntries(typed),
+      ticked: Object.fromEntries(marks),
+    });
+  }
+
+  /** @param {Field} field */
+  function control(field) {
+    const { name, of } = field;
+    const id = freshId("field");
+    const hint = field.hint
+      ? make("span", { class: "ts-hint", id: `${id}-hint` }, field.hint)
+      : null;
+    const common = { id, "data-key": `field:${name}`, "aria-describedby": hint?.id };
+    const label = make("label", { for: id }, field.label);
+    if (!typed.has(name) && of !== "file")
+      typed.set(name, of === "tick" ? field.value === "yes" : field.value);
+    if (of === "file") {
+      const kept = fileBoxes.get(name);
+      const box = kept ?? make("input", { type: "file", class: "ts-file" });
+      for (const [key, value] of Object.entries(common)) if (value) box.setAttribute(key, value);
+      fileBoxes.set(name, box);
+      return make("div", { class: "ts-desk-field" }, label, box, hint);
+    }
+    if (of === "tick") {
+      const box = make("input", { type: "checkbox", ...common });
+      box.checked = typed.get(name) === true;
+      box.addEventListener("change", () => typed.set(name, box.checked));
+      const line = make("label", { class: "ts-option", for: id }, box, field.label);
+      return make("div", { class: "ts-desk-field" }, line, hint);
+    }
+    const box =
+      of === "choice"
+        ? choiceBox(common, field.options)
+        : of === "long"
+          ? make("textarea", { class: "ts-box", rows: "3", maxlength: "2000", ...common })
+          : make("input", { class: "ts-box", autocomplete: "off", maxlength: "400", ...common });
+    box.value = String(typed.get(name) ?? "");
+    if (of === "choice" && !field.options.some(([value]) => value === typed.get(name))) {
+      box.value = field.options[0]?.[0] ?? ""; // what was chosen is no longer offered
+      typed.set(name, box.value);
+    }
+    box.addEventListener("input", () => typed.set(name, box.value));
+    return make("div", { class: "ts-desk-field" }, label, box, hint);
+  }
+
+  /** @param {Form} form */
+  function formView(form) {
+    const title = freshId("form");
+    const acts = make("div", { class: "ts-doing" });
+    const shown = () => {
+      acts.replaceChildren(
+        ...form.acts.map((act) =>
+          button(act.label, () => (act.sure ? confirm(act) : press(act.id)), {
+            class: act.first ? "ts-button ts-first" : "ts-button",
+            "data-key": `act:${act.id}`,
+          }),
+        ),
+      );
+    };
+    /** @param {Act} act */
+    const confirm = (act) => {
+      const asked = freshId("sure");
+      const box = make(
+        "div",
+        { class: "ts-question", role: "group", tabindex: -1, "aria-labelledby": asked },
+        make("p", { id: asked }, act.sure),
+        make(
+          "div",
+          { class: "ts-doing" },
+          button(`Yes: ${act.label}`, () => press(act.id), { "data-key": `act:${act.id}` }),
+          button("No, leave it", () => {
+            shown();
+            findAll(acts, `[data-key="act:${act.id}"]`)[0]?.focus();
+          }),
+        ),
+      );
+      acts.replaceChildren(box);
+      box.focus();
+    };
+    shown();
+    return make(
+      "form",
+      {
+        class: "ts-desk-form",
+        "aria-labelledby": form.title ? title : null,
+        onsubmit: (event) => event.preventDefault(),
+      },
+      form.title ? make("h3", { id: title }, form.title) : null,
+      form.hint ? make("p", { class: "ts-hint" }, form.hint) : null,
+      form.fields.length
+        ? make("div", { class: "ts-desk-fields" }, ...form.fields.map(control))
+        : null,
+      form.acts.length ? acts : null,
+    );
+  }
+
+  /**
+   * @param {Cell | string} cell
+   * @param {string} key
+   */
+  function cellView(cell, key) {
+    if (typeof cell === "string") return cell;
+    const text = cell.act
+      ? button(cell.text, () => press(cell.act, cell.of), {
+          class: "ts-cell",
+          "aria-label": cell.label || null,
+          "data-key": key,
+        })
+      : cell.text;
+    return make("span", {}, cell.shape ? shape(cell.shape) : null, text);
+  }
+
+  /** @param {Table} table */
+  function tableView(table) {
+    const caption = freshId("table");
+    const heading = make("h3", { id: caption }, table.title);
+    if (!table.rows.length) {
+      return make("section", {}, heading, make("p", {}, table.empty));
+    }
+    const marks = ticked.get(table.id) ?? new Set();
+    const there = new Set(table.rows.map(({ key }) => key));
+    for (const key of marks) if (!there.has(key)) marks.delete(key);
+    ticked.set(table.id, marks);
+    const head = make("tr", {});
+    const lines = make("tbody", {});
+    /** @type {HTMLInputElement | null} */
+    const all = table.pick
+      ? make("input", { type: "checkbox", "aria-label": "all", "data-key": `all:${table.id}` })
+      : null;
+    const count = () => {
+      if (all) {
+        all.checked = marks.size === table.rows.length;
+        all.indeterminate = marks.size > 0 && !all.checked;
+      }
+    };
+    const fill = () => {
+      const order = orders.get(table.id);
+      const rows = order ? sorted(table.rows, order.column, order.down) : table.rows;
+      lines.replaceChildren(...rows.map(line));
+      head.replaceChildren(
+        ...(all ? [make("th", { class: "ts-tick" }, all)] : []),
+        ...table.columns.map(columnHead),
+      );
+      count();
+    };
+    /**
+     * @param {string} name
+     * @param {number} index
+     */
+    const columnHead = (name, index) => {
+      const order = orders.get(table.id);
+      const mine = order?.column === index;
+      const sort = mine ? (order.down ? "descending" : "ascending") : null;
+      const turn = () => {
+        orders.set(table.id, { column: index, down: mine && !order.down });
+        fill();
+        findAll(head, `[data-key="${key}"]`)[0]?.focus();
+      };
+      const key = `sort:${table.id}:${index}`;
+      return make(
+        "th",
+        {
+          scope: "col",
+          "aria-sort": sort,
+          class: table.numbers.includes(index) ? "ts-figure" : null,
+        },
+        button(name, turn, { class: "ts-sort", "data-key": key }),
+        mine ? shape(order.down ? "▼" : "▲") : null,
+      );
+    };
+    /** @param {Row} row */
+    const line = (row) => {
+      const box = table.pick
+        ? make("input", {
+            type: "checkbox",
+            "aria-label": row.cells.slice(0, 3).map(textOf).join(" "),
+            "data-key": `row:${table.id}:${row.key}`,
+          })
+        : null;
+      if (box) {
+        box.checked = marks.has(row.key);
+        box.addEventListener("change", () => {
+          if (box.checked) marks.add(row.key);
+          else marks.delete(row.key);
+          count();
+        });
+      }
+      return make(
+        "tr",
+        {},
+        box ? make("td", { class: "ts-tick" }, box) : null,
+        ...row.cells.map((cell, index) =>
+          make(
+            index ? "td" : "th",
+            {
+              scope: index ? null : "row",
+              class: table.numbers.includes(index) ? "ts-figure" : null,
+            },
+            cellView(cell, `cell:${table.id}:${row.key}:${index}`),
+          ),
+        ),
+      );
+    };
+    all?.addEventListener("change", () => {
+      marks.clear();
+      if (all.checked) for (const { key } of table.rows) marks.add(key);
+      for (const box of /** @type {HTMLInputElement[]} */ (findAll(lines, "td.ts-tick input"))) {
+        box.checked = all.checked;
+      }
+    });
+    fill();
+    return make(
+      "section",
+      {},
+      make(
+        "div",
+        { class: "ts-desk-caption" },
+        heading,
+        button("Save as CSV", () => model.send({ type: "export", table: table.id }), {
+          "aria-label": `Save as CSV: ${table.title}`,
+          "data-key": `export:${table.id}`,
+        }),
+      ),
+      make(
+        "div",
+        { class: "ts-desk-scroll", role: "region", tabindex: 0, "aria-labelledby": caption },
+        make(
+          "table",
+          { class: "ts-table", "aria-labelledby": caption },
+          make("thead", {}, head),
+          lines,
+        ),
+      ),
+    );
+  }
+
+  /** @param {Part} part */
+  function partView(part) {
+    if (part.kind === "table") return tableView(part);
+    if (part.kind === "form") return formView(part);
+    if (part.kind === "link") {
+      const about = { class: "ts-link", href: address("files", part.path), target: "_blank" };
+      return make("p", {}, make("a", { ...about, "data-key": `link:${part.path}` }, part.text));
+    }
+    if (part.how === "head") return make("h3", {}, part.text);
+    return make("p", { class: part.how === "hint" ? "ts-hint" : null }, part.text);
+  }
+
+  function drawPages() {
+    const open = model.get("page");
+    nav.replaceChildren(
+      ...model.get("pages").map((/** @type {[string, string]} */ [id, title]) =>
+        button(title, () => ask("page", { name: id }), {
+          class: "ts-button",
+          "aria-current": id === open ? "page" : null,
+          "data-key": `page:${id}`,
+        }),
+      ),
+    );
+  }
+
+  let cleared = model.get("cleared");
+  let page = model.get("page");
+  const keyed = () => findAll(el, "[data-key]");
+  function draw() {
+    const key = keyed().find((node) => node === document.activeElement)?.dataset.key;
+    const from = body.contains(document.activeElement);
+    const scrolled = findAll(body, ".ts-desk-scroll").map((node) => node.scrollTop);
+    if (model.get("page") !== page || model.get("cleared") !== cleared) {
+      typed = new Map();
+      ticked = new Map();
+      fileBoxes = new Map();
+      ({ page, cleared } = { page: model.get("page"), cleared: model.get("cleared") });
+    }
+    said.textContent = model.get("said");
+    screen.alert.textContent = model.get("trouble");
+    drawPages();
+    const titles = new Map(model.get("pages"));
+    const title = make("h2", { tabindex: -1 }, titles.get(page));
+    body.replaceChildren(title, ...model.get("parts").map(partView));
+    findAll(body, ".ts-desk-scroll").forEach((node, index) => {
+      node.scrollTop = scrolled[index] ?? 0;
+    });
+    if (!key && !from) return;
+    const again = keyed().find((node) => node.dataset.key === key);
+    (again ?? title).focus({ preventScroll: Boolean(again) });
+  }
+
+  /** @type {number | undefined} */
+  let soon;
+  function drawBusy() {
+    const busy = model.get("busy");
+    body.setAttribute("aria-busy", String(isBusy()));
+    clearTimeout(soon);
+    if (!Object.keys(busy).length) {
+      bar.replaceChildren();
+      return;
+    }
+    const { doing, done, of } = busy;
+    const text = of ? `${doing}: ${done} of ${of}` : `${doing} …`;
+    const show = () => {
+      bar.replaceChildren(
+        make(
+          "progress",
+          of ? { max: of, value: done, "aria-label": doing } : { "aria-label": doing },
+        ),
+        make("span", { role: "status" }, text),
+      );
+    };
+    if (bar.childElementCount) show();
+    else soon = window.setTimeout(show, BUSY_MS);
+  }
+
+  screen.follow("change:turn", () => setTimeout(draw, 0));
+  screen.follow("change:busy", drawBusy);
+  screen.follow("change:by", () => {
+    who.value = model.get("by");
+  });
+  screen.follow("msg:custom", (message) => {
+    if (message.type !== "save") return;
+    const url = URL.createObjectURL(new Blob([`\ufeff${message.text}`], { type: "text/csv" }));
+    const link = make("a", { href: url, download: message.name });
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(url), 1000);
+  });
+  draw();
+  drawBusy();
+  let visible = true;
+  const eye = new IntersectionObserver(([entry]) => {
+    visible = entry.isIntersecting;
+  });
+  eye.observe(el);
+  let waited = 0;
+  const clock = setInterval(() => {
+    const every = model.get("every");
+    waited += 1;
+    if (every && waited >= every && visible && !document.hidden) {
+      waited = 0;
+      ask("look");
+    }
+  }, 1000);
+  return () => {
+    clearInterval(clock);
+    clearTimeout(soon);
+    eye.disconnect();
+    screen.close();
+  };
+}

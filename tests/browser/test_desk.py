@@ -1,0 +1,217 @@
+"""The desk of staff in a real JupyterLab: each page's main path, by keyboard."""
+
+import csv
+import json
+import shutil
+
+import pytest
+from tests.browser.conftest import FRONT, SIZE, Lab, _starter, twoshaft
+
+from twoshaft.jobsheet import Answer, SheetData
+from twoshaft.jupyter.released import cell_digest
+from twoshaft.outcomes import load_outcomes
+from twoshaft_grader.cohort.assessors import enter_assessor
+from twoshaft_grader.cohort.assign import assign, assignments_of
+from twoshaft_grader.cohort.content import find_content
+from twoshaft_grader.cohort.folder import open_cohort
+from twoshaft_grader.cohort.intake import roster_of, take_in
+from twoshaft_grader.cohort.observations import observations_of
+from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.desk_pages.notebook import DESK, DESK_CELL, write_desk
+
+pytestmark = pytest.mark.browser
+ROSTER = "id,family name,given name,group\na1,Lindqvist,Ada,A\nb2,Okoro,Ben,B\nc3,Moss,Cy,B\n"
+NAMED = """() => {
+  const node = document.activeElement;
+  const label = node.labels?.[0]?.textContent ?? "";
+  return node.getAttribute("aria-label") || label || node.textContent || "";
+}"""
+
+
+@pytest.fixture(scope="module")
+def group(tmp_path_factory):
+    """A new cohort."""
+    root = tmp_path_factory.mktemp("desk") / "group"
+    twoshaft("cohort", "make", root, "--name", "Evening group", "--college", "An invented college")
+    return open_cohort(root)
+
+
+@pytest.fixture(scope="module")
+def lab(chromium, tmp_path_factory, group):
+    """JupyterLab as staff have it."""
+    write_desk(group.root)
+    starter = _starter(chromium, tmp_path_factory.mktemp("lab"))
+    start = next(starter)
+    yield start(group.root, role="staff", released=[cell_digest(DESK_CELL)], desk=DESK)
+    next(starter, None)
+
+
+class AtTheDesk:
+    """Hands on the keyboard at the desk."""
+
+    def __init__(self, lab: Lab, **window):
+        self.page = lab.page(**window)
+        self.page.goto(lab.address(DESK))
+        self.page.wait_for_selector(f"{FRONT} .twoshaft-desk h2")
+
+    def to(self, name):
+        """Press Tab until what is called so has the focus."""
+        for _ in range(150):
+            if self.page.evaluate(NAMED).strip() == name:
+                return self
+            self.page.keyboard.press("Tab")
+        raise AssertionError(f"no Tab leads to {name}")
+
+    def press(self, name, says=""):
+        """Press a button, and wait for what is said then."""
+        self.to(name).page.keyboard.press("Enter")
+        if says:
+            self.said(says)
+
+    def tick(self, name):
+        """Tick a box."""
+        self.to(name).page.keyboard.press("Space")
+
+    def type(self, name, text):
+        """Type into a box."""
+        self.to(name).page.keyboard.type(text)
+
+    def choose(self, name, option):
+        """Choose from a list by its first letters."""
+        self.type(name, option)
+
+    def said(self, text):
+        """Wait for the line that says what was done."""
+        self.page.locator(f"{FRONT} .ts-said").get_by_text(text).wait_for()
+
+    def turn_to(self, title):
+        """Open another page."""
+        self.page.locator(f"{FRONT} .ts-desk-pages").get_by_role("button", name=title).focus()
+        self.page.keyboard.press("Enter")
+        self.page.locator(f"{FRONT} h2").get_by_text(title, exact=True).wait_for()
+
+
+def test_a_group_is_taken_in_moved_withdrawn_and_brought_back(lab, group, screenshot, tmp_path):
+    desk = AtTheDesk(lab)
+    page = desk.page
+    assert page.locator(f"{FRONT} .jp-Cell-inputWrapper .cm-editor:visible").count() == 0
+    roster = tmp_path / "roster.csv"
+    roster.write_text(ROSTER)
+    page.locator(f"{FRONT} input[type=file]").set_input_files(roster)
+    desk.press("Show what would change", "Nothing is written yet")
+    screenshot(page, "desk-roster-before")
+    assert roster_of(group) == []
+    desk.press("Take it in", "3 added, 0 corrected, 0 as before.")
+    desk.tick("b2 Okoro Ben")
+    desk.type("Move to group", "A")
+    desk.press("Move", "b2: now in group A.")
+    desk.tick("c3 Moss Cy")
+    page.locator(f"{FRONT}").get_by_label("Reason to withdraw").focus()
+    page.keyboard.type("moved away")
+    desk.press("Withdraw")
+    screenshot(page, "desk-group-sure")
+    desk.press("Yes: Withdraw", "Withdrawn: c3.")
+    assert [one.id for one in roster_of(group)] == ["a1", "b2"]
+    desk.tick("c3 Moss Cy")
+    desk.press("Bring the ticked back", "Back in the group")
+    assert [one.group for one in roster_of(group)] == ["A", "A", "B"]
+    # A single key changes no cell, and a table is saved as a file.
+    page.keyboard.press("x")
+    with page.expect_download() as saved:
+        desk.press("Save as CSV: Learners")
+    with open(saved.value.path(), newline="", encoding="utf-8-sig") as file:
+        assert [row["id"] for row in csv.DictReader(file)] == ["a1", "b2", "c3"]
+    screenshot(page, "desk-group")
+    dark = AtTheDesk(lab, dark=True)
+    screenshot(dark.page, "desk-group-dark")
+
+
+def test_a_module_is_handed_out_to_a_group_with_what_stands_in_the_way_said_before(
+    lab, group, screenshot
+):
+    if not group.roster_file.exists():
+        learners = [Learner("a1", "Lindqvist", "Ada", "A"), Learner("c3", "Moss", "Cy", "B")]
+        take_in(group, learners)
+    desk = AtTheDesk(lab)
+    desk.turn_to("Hand out")
+    desk.choose("Module", "Order of")
+    desk.type("Due", "2020-01-01")
+    desk.choose("To", "group A")
+    desk.press("See what stands in the way", "Nothing is handed out yet.")
+    page = desk.page
+    page.locator(f"{FRONT} .ts-desk-body").get_by_text("has passed").wait_for()
+    screenshot(page, "desk-hand-out-before")
+    assert assignments_of(group) == []
+    desk.press("Hand out all the same", "order-of-work-1 is handed out to")
+    (out,) = assignments_of(group)
+    assert out.is_for("a1") and not out.is_for("c3")
+    screenshot(page, "desk-hand-out")
+    desk.choose("Assignment", "order")
+    page.locator(FRONT).get_by_label("Reason").last.focus()
+    page.keyboard.type("too early")
+    desk.press("Take back")
+    desk.press("Yes: Take back", "order-of-work-1 is taken back.")
+    assert assignments_of(group) == []
+
+
+def test_what_is_handed_in_is_taken_in_marked_and_given_back(lab, group, screenshot):
+    if not group.roster_file.exists():
+        take_in(group, [Learner("a1", "Lindqvist", "Ada", "A")])
+    content = find_content(group.content, base=group.root)
+    assigned = assign(
+        group, content, "measuring-and-tools", attempt=1, due=None, learners=roster_of(group)
+    )
+    folder = group.inbound / f"a1+{assigned.name}+2026-01-02 10:00:00.0 UTC+x"
+    shutil.copytree(group.outbound(assigned.name), folder)
+    answers = {"mic-zero": Answer("+0.01 mm", 1)}
+    sheet = SheetData(learner="a1", module=assigned.module, attempt=1, answers=answers)
+    (folder / "jobsheet.json").write_text(json.dumps(sheet.as_json()))
+    desk = AtTheDesk(lab)
+    desk.turn_to("Take in, mark, give back")
+    desk.page.locator(f"{FRONT} .ts-desk-body").get_by_text("handed in").wait_for()
+    desk.press("Take in, mark and give back", "Feedback given back: 1.")
+    desk.page.locator(f"{FRONT} .ts-desk-body").get_by_text("marked, not yet").wait_for()
+    assert any(group.feedback("a1", assigned.name).glob("*.html"))
+    screenshot(desk.page, "desk-take-in")
+
+
+def test_the_records_by_keyboard_light_dark_narrow_and_in_forced_colours(lab, group, screenshot):
+    if not group.roster_file.exists():
+        take_in(group, [Learner("a1", "Lindqvist", "Ada", "A")])
+    enter_assessor(group, "rh", "R. Holm")
+    desk = AtTheDesk(lab)
+    page, body = desk.page, desk.page.locator(f"{FRONT} .ts-desk-body")
+    desk.turn_to("Matrix")
+    desk.choose("Outcomes of", "Order of")
+    desk.press("Show these")
+    cell = "Ada Lindqvist, safe-order: "
+    body.get_by_role("button", name=cell).wait_for()
+    screenshot(page, "desk-matrix")
+    body.get_by_role("button", name=cell).focus()
+    page.keyboard.press("Enter")
+    body.get_by_role("heading", name="Ada Lindqvist (a1): safe-order").wait_for()
+    screenshot(page, "desk-evidence")
+    desk.press("Back to the matrix")
+    body.get_by_role("button", name=cell).wait_for()
+    desk.turn_to("Observe at the bench")
+    desk.choose("Learner", "Ada")
+    desk.choose("Outcome", load_outcomes()["safe-order"].statement)
+    desk.press("Open the form")
+    criteria = load_outcomes()["safe-order"].criteria
+    for text in criteria.values():
+        desk.choose(text, "seen")
+    desk.choose("Assessor", "R. Holm")
+    screenshot(page, "desk-observe")
+    desk.press("Record it", "safe-order of a1: met, seen by R. Holm.")
+    (seen,) = observations_of(group, "a1")
+    assert seen.met and len(seen.criteria) == len(criteria)
+    for title in ("How it goes", "Change and appeal", "Moderation", "Hand over", "Trail"):
+        desk.turn_to(title)
+        screenshot(page, f"desk-{title.lower().replace(' ', '-')}")
+    # As wide as 1280 px are at 400 %: everything stays in the window, tables scroll by themselves.
+    page.set_viewport_size({"width": 360, "height": 720})
+    assert body.evaluate("node => node.scrollWidth <= node.clientWidth + 1")
+    screenshot(page, "desk-narrow")
+    page.set_viewport_size(SIZE)
+    page.emulate_media(forced_colors="active", color_scheme="dark")
+    screenshot(page, "desk-forced")

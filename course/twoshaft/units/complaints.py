@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from difflib import get_close_matches
 from typing import Any
@@ -11,6 +12,7 @@ from pydantic import BaseModel, ValidationError
 from twoshaft.units.findings import Finding
 from twoshaft.units.source import Node
 
+_DECIMAL_COMMA = re.compile(r"[+-]?\d+,\d+")
 ID_HINT = "use lower-case words joined by hyphens, such as fit-oil-guide"
 
 
@@ -70,6 +72,9 @@ def _words(error: Any, place: Sequence[str | int], model: type[BaseModel]) -> tu
             return f"'{key}' is {shown}", f"choose {context['expected']}"
         case "bool_parsing" | "bool_type":
             return f"'{key}' is {shown}", "write true or false"
+        case "float_parsing" | "int_parsing" if _DECIMAL_COMMA.fullmatch(str(given).strip()):
+            point = str(given).strip().replace(",", ".")
+            return f"'{key}' is {shown}, with a decimal comma", f"write {point}"
         case "float_parsing" | "float_type" | "int_parsing" | "int_type" | "finite_number":
             return f"'{key}' is {shown}, which is not a number", "write a number, as 2.5"
         case "int_from_float":

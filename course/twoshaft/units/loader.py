@@ -13,6 +13,7 @@ from twoshaft.units.complaints import findings_of
 from twoshaft.units.findings import error_of
 from twoshaft.units.source import Node, read_nodes
 from twoshaft.units.unit import Unit
+from twoshaft.units.unseen import unseen_characters
 from twoshaft.units.variants import apply_variant
 
 SHIPPED = Path(__file__).parent / "files"
@@ -54,7 +55,20 @@ def _shipped(path: Path, name: str) -> Unit:
 
 
 def _loaded(path: Path, name: str) -> Unit:
-    root = _read_with_base(path, name, chain=())
+    return unit_of(_read_with_base(path, name, chain=()))
+
+
+def unit_of(root: Node) -> Unit:
+    """The unit that a tree of values describes, checked.
+
+    Raises
+    ------
+    UnitFileError
+        With one sentence for each thing that is wrong, at the place that its node names.
+    """
+    unseen = list(unseen_characters(root))
+    if unseen:
+        raise error_of(unseen)
     try:
         unit = Unit.model_validate(root.plain())
     except ValidationError as trouble:

@@ -93,6 +93,46 @@ def unit_parts(
         say(f"No standard part is called so; the tables are {', '.join(TABLES)} and pins.")
 
 
+@unit_app.command("sheet")
+def unit_sheet(
+    place: Annotated[Path, typer.Argument(help="A .xlsx file, or a folder for CSV files.")],
+    unit: Annotated[
+        str, typer.Option(help="The unit to write out; left out, the headings alone.")
+    ] = "",
+) -> None:
+    """Write parts, operations and reasons as a spreadsheet, for colleagues to correct."""
+    from twoshaft.units import load_unit
+    from twoshaft_grader.records.unit_spreadsheet import write_sheets
+
+    if place.exists():
+        raise CohortError(f"{place} is there already", mend="give another name, or move it away")
+    write_sheets(place, load_unit(unit) if unit else None)
+    say(f"Wrote {place}. Several ids in a cell have semicolons between them.")
+
+
+@unit_app.command("take")
+def unit_take(
+    place: Annotated[Path, typer.Argument(help="The .xlsx file, or the folder of CSV files.")],
+    into: Annotated[Path, typer.Option(help="The unit file that takes its entries in.")],
+) -> int:
+    """Take parts, operations and reasons from a spreadsheet into a unit file."""
+    from twoshaft.errors import UnitFileError
+    from twoshaft.stored.writing import write_file
+    from twoshaft_grader.records.unit_spreadsheet import read_sheets, taken_in
+
+    try:
+        text = taken_in(into, read_sheets(place))
+    except UnitFileError as error:
+        for finding in error.findings or (error,):
+            print(finding.sentence, file=sys.stderr)
+        return 2
+    kept = into.with_name(f"{into.name}.before")
+    write_file(kept, into.read_bytes())
+    write_file(into, text)
+    say(f"Took {place} into {into}; as it was before, it is kept as {kept}.")
+    return 0
+
+
 def say_typical(unit: Unit) -> None:
     """Say which entries of a unit still hold typical figures."""
     typical = unit.typical()

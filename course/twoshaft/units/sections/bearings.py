@@ -12,6 +12,7 @@ from typing import Annotated, Any, ClassVar, Literal
 
 from pydantic import Field, model_validator
 
+from twoshaft.units.nearest import meant
 from twoshaft.units.sections.order import Id, Section, Text
 from twoshaft.units.standard_parts import bearing_sizes, filled_in
 
@@ -387,10 +388,14 @@ class Bearings(Section):
         for support in self.supports:
             for side in (support.left, support.right):
                 if side not in types:
-                    raise ValueError(f"support {support.id} names an unknown bearing {side}")
+                    raise ValueError(
+                        f"support {support.id} names an unknown bearing {side}; "
+                        f"{meant(side, types)}"
+                    )
             if support.shim_set not in sets:
                 raise ValueError(
-                    f"support {support.id} names an unknown shim set {support.shim_set}"
+                    f"support {support.id} names an unknown shim set {support.shim_set}; "
+                    f"{meant(support.shim_set, sets)}"
                 )
             terms = [term.id for term in support.stack]
             twice = {term for term in terms if terms.count(term) > 1}

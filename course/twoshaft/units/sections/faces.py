@@ -11,6 +11,7 @@ from typing import Annotated
 
 from pydantic import Field, model_validator
 
+from twoshaft.units.nearest import meant
 from twoshaft.units.sections.order import Id, Section, Text
 
 Point = tuple[float, float]
@@ -236,7 +237,10 @@ class Faces(Section):
         known = {sealant.id for sealant in self.sealants}
         for face in self.faces:
             if face.sealant not in known:
-                raise ValueError(f"face {face.id} names an unknown sealant {face.sealant}")
+                raise ValueError(
+                    f"face {face.id} names an unknown sealant {face.sealant}; "
+                    f"{meant(face.sealant, known)}"
+                )
         return self
 
     def face_by_id(self, face: str) -> Face:

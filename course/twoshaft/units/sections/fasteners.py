@@ -10,6 +10,7 @@ from typing import Annotated, Any, ClassVar, Literal
 
 from pydantic import Field, StringConstraints, model_validator
 
+from twoshaft.units.nearest import meant
 from twoshaft.units.sections.order import Id, Ids, Section, Text
 from twoshaft.units.standard_parts import bolt_sizes, filled_in
 
@@ -250,7 +251,10 @@ class Fasteners(Section):
             named += [("metals", group.tapped.metal)] if group.tapped else []
             for kind, one in named:
                 if one not in known[kind]:
-                    raise ValueError(f"group '{group.id}' names '{one}', which is not in {kind}")
+                    raise ValueError(
+                        f"group '{group.id}' names '{one}', which is not in {kind}; "
+                        f"{meant(one, known[kind])}"
+                    )
         return self
 
     def group(self, identifier: str) -> FastenerGroup:

@@ -11,6 +11,7 @@ from typing import Annotated, Any, ClassVar, Literal
 
 from pydantic import Field, StringConstraints, model_validator
 
+from twoshaft.units.nearest import meant
 from twoshaft.units.sections.order import Id, Ids, Section, Text
 from twoshaft.units.standard_parts import filled_in, seal_sizes
 
@@ -260,7 +261,10 @@ class Fits(Section):
         for press in self.presses:
             for named in (press.hub_metal, press.shaft_metal):
                 if named not in metals:
-                    raise ValueError(f"'{press.id}' names '{named}', which is not in metals")
+                    raise ValueError(
+                        f"'{press.id}' names '{named}', which is not in metals; "
+                        f"{meant(named, metals)}"
+                    )
         return self
 
     def entry(self, kind: str, identifier: str) -> Section:

@@ -9,7 +9,8 @@ from __future__ import annotations
 from pydantic import Field, model_validator
 
 from twoshaft.errors import UnitFileError
-from twoshaft.units.sections.order import Id, Section, Text
+from twoshaft.units.nearest import meant
+from twoshaft.units.sections.order import Id, Ids, Section, Text
 
 
 class Gear(Section):
@@ -66,7 +67,7 @@ class GearEngaged(Section):
     """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
     """The gear, in words, as third gear."""
-    engages: tuple[Id, ...] = Field(min_length=1)
+    engages: Ids = Field(min_length=1)
     """The loose meshes that are engaged for it."""
     reverse: bool = False
     """It turns the output the other way."""
@@ -112,7 +113,7 @@ class Synchroniser(Section):
     """Its id: small letters, figures and hyphens; no other entry of its list has it."""
     name: Text
     """The synchroniser, in words."""
-    gears: tuple[Id, ...] = Field(min_length=1, max_length=2)
+    gears: Ids = Field(min_length=1, max_length=2)
     """The gears that it serves, one or two."""
     mean_diameter_mm: float = Field(gt=10, le=300)
     """Mean diameter of the cone [mm]."""
@@ -142,7 +143,7 @@ class GearTrain(Section):
 
     input: Id
     """The input shaft."""
-    shafts: tuple[Id, ...] = Field(min_length=3)
+    shafts: Ids = Field(min_length=3)
     """Every shaft, the case of the differential among them."""
     meshes: tuple[Mesh, ...] = Field(min_length=2)
     """Every pair of gears in mesh."""
@@ -184,19 +185,28 @@ class GearTrain(Section):
         for mesh in self.meshes:
             for side in (mesh.driving, mesh.driven):
                 if side.shaft not in shafts:
-                    raise ValueError(f"mesh {mesh.id} sits on {side.shaft}, which is no shaft")
+                    raise ValueError(
+                        f"mesh {mesh.id} sits on {side.shaft}, which is no shaft; "
+                        f"{meant(side.shaft, shafts)}"
+                    )
         for shaft in (self.input, *vars(self.differential).values()):
             if isinstance(shaft, str) and shaft not in shafts:
-                raise ValueError(f"{shaft} is no shaft")
+                raise ValueError(f"{shaft} is no shaft; {meant(shaft, shafts)}")
         final = meshes.get(self.final_drive)
         if final is None or self.differential.case not in (final.driving.shaft, final.driven.shaft):
             raise ValueError("final_drive must name a mesh with the differential's case")
         for gear in self.gears:
             for mesh_id in gear.engages:
                 if mesh_id not in meshes or meshes[mesh_id].loose is None:
-                    raise ValueError(f"gear {gear.id} engages {mesh_id}, which is no loose mesh")
+                    raise ValueError(
+                        f"gear {gear.id} engages {mesh_id}, which is no loose mesh; "
+                        f"{meant(mesh_id, [m.id for m in self.meshes if m.loose])}"
+                    )
         known = {gear.id for gear in self.gears}
         for synchroniser in self.synchronisers:
             if not set(synchroniser.gears) <= known:
-                raise ValueError(f"synchroniser {synchroniser.id} serves a gear that is not there")
+                raise ValueError(
+                    f"synchroniser {synchroniser.id} serves a gear that is not there; "
+                    f"{meant(next(g for g in synchroniser.gears if g not in known), known)}"
+                )
         return self

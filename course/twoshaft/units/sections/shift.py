@@ -11,6 +11,7 @@ from enum import StrEnum
 
 from pydantic import Field, model_validator
 
+from twoshaft.units.nearest import meant
 from twoshaft.units.sections.order import Id, Section, Text
 
 Point = tuple[float, float]
@@ -261,7 +262,10 @@ class Shift(Section):
             if rail.body not in passive or passive[rail.body].axis is not Axis.TURN:
                 raise ValueError(f"rail {rail.body} is no passive body that moves with turn")
             if rail.gate not in gates:
-                raise ValueError(f"rail {rail.body} names the gate {rail.gate}, which is not there")
+                raise ValueError(
+                    f"rail {rail.body} names the gate {rail.gate}, which is not there; "
+                    f"{meant(rail.gate, gates)}"
+                )
             gears |= {rail.low, rail.high}
         for block in self.must_block:
             for gear in (block.earlier, block.later):
@@ -274,7 +278,8 @@ class Shift(Section):
             for change in misbuild.changes:
                 if change.body not in every:
                     raise ValueError(
-                        f"misbuild {misbuild.id} names {change.body}, which is no body"
+                        f"misbuild {misbuild.id} names {change.body}, which is no body; "
+                        f"{meant(change.body, every)}"
                     )
                 if change.drive is not None and change.body not in passive:
                     raise ValueError(f"misbuild {misbuild.id}: {change.body} has no drive")
@@ -284,7 +289,10 @@ class Shift(Section):
                     raise ValueError(f"misbuild {misbuild.id}: {change.body} is no interlock pin")
         for detent in self.detents:
             if detent.rail not in passive:
-                raise ValueError(f"a detent names the rail {detent.rail}, which is not there")
+                raise ValueError(
+                    f"a detent names the rail {detent.rail}, which is not there; "
+                    f"{meant(detent.rail, passive)}"
+                )
         return self
 
 

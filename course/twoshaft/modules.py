@@ -50,6 +50,7 @@ _TITLES = {
     "gear-train-and-checks": "Gear train, differential and function checks",
     "reading-faults": "Reading faults backwards",
     "whole-build": "The whole build",
+    "strip-mark-clean": "Strip, mark, clean",
 }
 
 COURSE = {id: Module(number, id, title) for number, (id, title) in enumerate(_TITLES.items())}

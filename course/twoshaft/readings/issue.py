@@ -18,6 +18,7 @@ from twoshaft.readings import (
     sealant_film,
     shift_and_lockout,
     shims_and_preload,
+    strip_mark_clean,
     threaded_joints,
     whole_build,
 )
@@ -41,6 +42,7 @@ _PACKAGES = {
         gear_train_and_checks,
         reading_faults,
         whole_build,
+        strip_mark_clean,
     )
 }
 MODULES = {id: _PACKAGES[id] for id in COURSE}

@@ -18,6 +18,7 @@ from twoshaft.rigs.runout import RunOut, run_out_rig
 from twoshaft.rigs.sealant import SealantRig, sealant_rig
 from twoshaft.rigs.seat import SealSeat, seal_seat
 from twoshaft.rigs.shims import ShimBench, shim_bench
+from twoshaft.rigs.strip import StripSimulator, strip_simulator
 from twoshaft.rigs.thread import ThreadChooser, thread_chooser
 from twoshaft.rigs.unit_section import UnitSection, unit_section
 from twoshaft.rigs.whole_build import WholeBuild, whole_build
@@ -43,6 +44,7 @@ __all__ = [
     "SealSeat",
     "SealantRig",
     "ShimBench",
+    "StripSimulator",
     "ThreadChooser",
     "UnitSection",
     "WholeBuild",
@@ -67,6 +69,7 @@ __all__ = [
     "seal_seat",
     "sealant_rig",
     "shim_bench",
+    "strip_simulator",
     "thread_chooser",
     "unit_section",
     "whole_build",

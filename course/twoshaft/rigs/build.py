@@ -29,6 +29,8 @@ class BuildSimulator(Screen):
         The steps and what binds them.
     sequence : sequence of str
         Step ids in the order to be tried.
+    drawn : Unit, optional
+        The unit of the picture, where the task's own is not that.
     """
 
     screen = "build"
@@ -36,9 +38,10 @@ class BuildSimulator(Screen):
     picture = traitlets.Dict().tag(sync=True)
     view = traitlets.Dict().tag(sync=True)
 
-    def __init__(self, task: OrderTask, sequence: Iterable[str]) -> None:
+    def __init__(self, task: OrderTask, sequence: Iterable[str], drawn: Unit | None = None) -> None:
         self.task, self.sequence, self.position = task, list(sequence), 0
-        super().__init__(picture=picture_of(task.unit), view=self._look())
+        self.drawn = drawn or task.unit
+        super().__init__(picture=picture_of(self.drawn), view=self._look())
 
     def hear(self, message: dict[str, Any]) -> None:
         """Go to a place in the order, or take another step next."""
@@ -72,7 +75,7 @@ class BuildSimulator(Screen):
             "count": len(self.sequence),
             "next": task.label(coming[0]) if coming else "",
             "happened": self._happened(bench, tried),
-            "build": build_state(task.unit, self._shown(bench)),
+            "build": build_state(self.drawn, self._shown(bench)),
             "finding": self._finding(bench),
             "facts": self._facts(bench),
             "ready": task.labelled(bench.ready),
@@ -84,7 +87,7 @@ class BuildSimulator(Screen):
         members = dict(zip(self.task.steps, self.task.members, strict=True))
         done = [id for step in bench.done for id in members[step]]
         coming = self.sequence[self.position : self.position + 1]
-        return build_shown(self.task.unit, done, [id for step in coming for id in members[step]])
+        return build_shown(self.drawn, done, [id for step in coming for id in members[step]])
 
     def _happened(self, bench: Snapshot, tried: list[str]) -> str:
         if not tried:
@@ -146,7 +149,7 @@ class BuildSimulator(Screen):
 
     def _figure(self) -> str:
         bench = snapshot(self.task, self.sequence[: self.position])
-        return unit_figure(self.task.unit, self.finding, self._shown(bench))
+        return unit_figure(self.drawn, self.finding, self._shown(bench))
 
     def plain_copy(self) -> str:
         """The bench as HTML."""

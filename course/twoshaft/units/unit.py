@@ -30,12 +30,16 @@ from twoshaft.units.sections.order import (
 )
 from twoshaft.units.sections.shapes import Shapes
 from twoshaft.units.sections.shift import Shift
+from twoshaft.units.sections.strip import Strip
 from twoshaft.units.source import Node
 from twoshaft.units.typical import Typical, typical_figures
 
 S = TypeVar("S", bound=Section)
 
-PHYSICS = ("fasteners", "fits", "bearings", "faces", "gear_train", "shift", "faults", "shapes")
+PHYSICS = (
+    *("fasteners", "fits", "bearings", "faces", "gear_train", "shift", "faults", "shapes"),
+    "strip",
+)
 """Sections that a unit may lack, by their names here."""
 
 
@@ -92,6 +96,8 @@ class Unit(Section):
     """Checks of the finished unit, and ways to build it wrongly. May be left out."""
     shapes_if_any: Shapes | None = _section("shapes")
     """Where every part lies and what form it has. May be left out: a schematic is drawn then."""
+    strip_if_any: Strip | None = _section("strip")
+    """Taking apart: names, what is read before it is lost, the oil. May be left out."""
 
     _source: Node | None = PrivateAttr(default=None)
 
@@ -175,6 +181,11 @@ class Unit(Section):
     def shapes(self) -> Shapes:
         """The section; UnitFileError where the file has none."""
         return self._needed("shapes", self.shapes_if_any)
+
+    @property
+    def strip(self) -> Strip:
+        """The section; UnitFileError where the file has none."""
+        return self._needed("strip", self.strip_if_any)
 
     def _needed(self, section: str, there: S | None) -> S:
         if there is None:

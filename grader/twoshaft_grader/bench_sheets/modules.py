@@ -13,6 +13,7 @@ from twoshaft_grader.bench_sheets import (
     joints,
     selector,
     settings,
+    stripping,
     train,
     work_order,
     workshop,
@@ -177,6 +178,15 @@ def _whole_build(unit: Unit) -> tuple[Block, ...]:
     )
 
 
+def _strip_mark_clean(unit: Unit) -> tuple[Block, ...]:
+    return (
+        stripping.order(unit),
+        *stripping.before_lost(unit),
+        *stripping.found(),
+        *work_order.renewed(unit),
+    )
+
+
 _EYES = ("eyes-struck", "eyes-springs")
 _CHEMICALS = ("cleaner-cold", "by-data-sheet", "spills-up")
 _HEAT = ("hot-parts", "no-fuel-near-heat")
@@ -206,6 +216,10 @@ RECIPES = {
     ),
     "reading-faults": Recipe((*_LIFTING, *_CHEMICALS), _reading_faults),
     "whole-build": Recipe(EVERY, _whole_build),
+    "strip-mark-clean": Recipe(
+        (*_EYES, *_CHEMICALS, *_LIFTING, *_AIR, "hot-parts", "soft-hammer", "press-guarded"),
+        _strip_mark_clean,
+    ),
 }
 """Recipes by module id, in the course's order."""
 

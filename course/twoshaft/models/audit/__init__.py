@@ -17,6 +17,7 @@ from twoshaft.models.faults.audit import audit_faults
 from twoshaft.models.geartrain.audit import audit_gear_train
 from twoshaft.models.shape.audit import audit_shapes
 from twoshaft.models.shift.audit import audit_shift
+from twoshaft.models.strip.audit import audit_strip
 from twoshaft.units import load_unit
 from twoshaft.units.findings import Finding, error_of
 from twoshaft.units.unit import Unit
@@ -30,6 +31,7 @@ __all__ = [
     "audit_gear_train",
     "audit_shapes",
     "audit_shift",
+    "audit_strip",
     "audit_unit",
     "audit_ways",
     "sound_unit",
@@ -43,6 +45,7 @@ _AUDITS = (
     audit_shift,
     audit_gear_train,
     audit_shapes,
+    audit_strip,
 )
 
 

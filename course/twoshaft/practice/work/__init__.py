@@ -13,6 +13,7 @@ from twoshaft.practice.work import (
     sealant_film,
     shift_and_lockout,
     shims_and_preload,
+    strip_mark_clean,
     threaded_joints,
     whole_build,
 )
@@ -29,4 +30,5 @@ CALCULATIONS: Mapping[str, tuple[Calculation, ...]] = {
     "gear-train-and-checks": gear_train_and_checks.CALCULATIONS,
     "reading-faults": reading_faults.CALCULATIONS,
     "whole-build": whole_build.CALCULATIONS,
+    "strip-mark-clean": strip_mark_clean.CALCULATIONS,
 }

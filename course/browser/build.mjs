@@ -63,7 +63,10 @@ const extension = await script(
   { entryPoints: [join(SRC, "lab", "extension.js")] },
   {
     format: "iife",
-    define: { SCREENS_ID, LAB_STYLES: JSON.stringify(await styles("notebook.css")) },
+    define: {
+      SCREENS_ID,
+      LAB_STYLES: JSON.stringify(`${properties.trim()}\n${await styles("notebook.css")}`),
+    },
   },
 );
 const { version } = JSON.parse(readFileSync(join(import.meta.dirname, "package.json"), "utf8"));

@@ -225,10 +225,13 @@ lesson.calculation("lift")
 # Now open the exercise from **start-here**.
 
 # %% [markdown]
-# ## Sources
+# <details>
+# <summary>Where the rules and figures come from</summary>
 #
-# - Lifting equation: NIOSH publication 94-110. Load constant, index and frequency table as quoted in publications; the four formulas and the grip table from memory.
-# - Eye protection: 29 CFR 1910.133(a); which kind for what: appendix B of its subpart I, from memory. Guards at the point of operation: 29 CFR 1910.212. Labels and data sheets: 29 CFR 1910.1200. That a data sheet has sixteen sections: GHS, from memory.
-# - Hard hammers on hard parts: hammer makers' safety rules. Compressed air: 29 CFR 1910.242(b), from memory.
-# - All other cautions: common practice, no source. First aid: from memory; your college's own rules win.
+# - Lifting equation: NIOSH publication 94-110. Load constant, index and frequency table as quoted in publications; the four formulas and the grip table as remembered, not looked up again.
+# - Eye protection: 29 CFR 1910.133(a); which kind for what: appendix B of its subpart I, as remembered, not looked up again. Guards at the point of operation: 29 CFR 1910.212. Labels and data sheets: 29 CFR 1910.1200. That a data sheet has sixteen sections: GHS, as remembered, not looked up again.
+# - Hard hammers on hard parts: hammer makers' safety rules. Compressed air: 29 CFR 1910.242(b), as remembered, not looked up again.
+# - All other cautions: common practice, no source. First aid: as remembered, not looked up again; your college's own rules win.
 # - Workshop, unit, jobs and figures are invented for teaching.
+#
+# </details>

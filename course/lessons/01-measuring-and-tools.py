@@ -119,12 +119,12 @@ given_table(
 # %% [markdown] tags=["then"]
 # One reading does not belong to the others. Do not just strike it, and do not just average it in. **Look for the cause** (grit, a burr, a tilted tool, a misread line), mend it, and take the set again. If you find no cause, it stays and you say so. If the cause is already known and is not the size (grit was on the anvil), leave the reading out and note why.
 #
-# The standard deviation tells how far single readings scatter. The mean of *n* scatters less, by √*n*: four readings halve it. An error of the tool itself does not average out: one that is known comes off each reading, one that nobody has looked for has to be found first.
+# The standard deviation tells how far single readings scatter. The mean of four readings scatters half as much as one reading. An error of the tool itself does not average out: one that is known comes off each reading, one that nobody has looked for has to be found first.
 
 # %% [markdown]
 # ## A tool for the tolerance
 #
-# Workshop rule: the tool should show a **tenth** of the tolerance (common practice, no source). Tolerance means the whole width, from lower to upper limit.
+# Workshop rule: the tool should show a **tenth** of the tolerance. Tolerance means the whole width, from lower to upper limit.
 
 # %% tags=["predict"]
 lesson.predict("tool-for-shaft")
@@ -176,11 +176,13 @@ given_table(
 # %% tags=["predict"]
 lesson.predict("pull-to-torque")
 
+# %% [markdown] tags=["then"]
+# With the diameter instead of the radius you would claim twice as much. Never wrap the cord round your hand.
+#
+# Now pull here. The rings have just been fitted, so the scale stands near nothing: turn the shaft until it stays. Then work out the torque and compare.
+
 # %% tags=["then"]
 cord_bench(unit, unit.bearings.supports[0].id, setting_mm=0.06)
-
-# %% [markdown] tags=["then"]
-# 20 N × 0.040 m = 0.8 N·m. With the diameter instead of the radius you would claim twice as much. Never wrap the cord round your hand.
 
 # %% [markdown]
 # ## The torque wrench
@@ -294,9 +296,12 @@ lesson.calculation("uncertainty")
 # Now open the exercise from **start-here**.
 
 # %% [markdown]
-# ## Sources
+# <details>
+# <summary>Where the rules and figures come from</summary>
 #
 # - Tolerance and range of torque tools: ISO 6789, as a maker's manual quotes it; lever rule from wrench manuals.
 # - Doubt of a measurement: JCGM 100:2008 (GUM). Inside, outside, not proved: ISO 14253-1.
-# - A reading that does not belong: Grubbs 1969 (from memory). Tilt and parallax: plain geometry.
-# - The rule of ten, ratchet, steady pull, backing off: common practice, no source.
+# - A reading that does not belong: Grubbs 1969 (as remembered, not looked up again). Tilt and parallax: plain geometry.
+# - The rule of the tenth, ratchet, steady pull, backing off: common practice, no source.
+#
+# </details>

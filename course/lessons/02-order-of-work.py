@@ -263,9 +263,12 @@ lesson.calculation("several-hands")
 # Now open the exercise from **start-here**.
 
 # %% [markdown]
-# ## Sources
+# <details>
+# <summary>Where the rules and figures come from</summary>
 #
-# - The number of orders that work is the number of linear extensions of a partial order (Brightwell and Winkler 1991, from memory).
-# - The longest chain as the shortest time: the critical path method (Kelley and Walker 1959, from memory).
-# - The fewest steps to move is a smallest vertex cover of the pairs that stand the wrong way round (König 1931, Dilworth 1950, from memory).
+# - How many orders work is counted as mathematics counts the orders that keep a set of rules (linear extensions: Brightwell and Winkler 1991, as remembered).
+# - The longest chain as the shortest time: the critical path method (Kelley and Walker 1959, as remembered).
+# - The fewest steps to move: enough that each pair that stands the wrong way round holds one of them (smallest vertex cover: König 1931, Dilworth 1950, as remembered).
 # - Order rules, minutes and parts are invented for this unit; that such rules exist is common practice, no source.
+#
+# </details>

@@ -324,12 +324,15 @@ lesson.calculation("shaft-nut")
 # Now open the exercise from **start-here**.
 
 # %% [markdown]
-# ## Sources
+# <details>
+# <summary>Where the rules and figures come from</summary>
 #
-# - Torque and clamp, friction classes, assembly at a share of yield: VDI 2230 (from memory). Threads: ISO 68-1, ISO 724, ISO 261, ISO 965-1. Strength classes: ISO 898-1.
+# - Torque and clamp, friction classes, assembly at a share of yield: VDI 2230 (as remembered, not looked up again). Threads: ISO 68-1, ISO 724, ISO 261, ISO 965-1. Strength classes: ISO 898-1.
 # - Stripping: Alexander's method as in ISO/TR 16224. Torque tools: ISO 6789. Units: exact definitions as in NIST SP 811.
-# - Bolted face: a ring of beams on a springy joint, our own model; bolts that slacken their neighbours: elastic interaction, Bickford (from memory).
-# - Oil in a blind hole: stiffness of oil and Lamé's thick tube, our own model; oil's stiffness from memory.
+# - Bolted face: a ring of beams on a springy joint, our own model; bolts that slacken their neighbours: elastic interaction, Bickford (as remembered, not looked up again).
+# - Oil in a blind hole: stiffness of oil and Lamé's thick tube, our own model; oil's stiffness as remembered, not looked up again.
 # - Staking: shear and crushing of the tab, our own model. Tapered heads and sealing washers: common practice, no source.
 # - By feel within 35 %; hand start, dry holes, order of tightening, new washers and nuts: common practice, no source.
 # - Friction, torques and sizes are invented for this unit.
+#
+# </details>

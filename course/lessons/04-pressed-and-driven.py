@@ -280,10 +280,13 @@ lesson.calculation("taper-pin")
 # Now open the exercise from **start-here**.
 
 # %% [markdown]
-# ## Sources
+# <details>
+# <summary>Where the rules and figures come from</summary>
 #
 # - Limits and fits: ISO 286-1 and -2. Pressure and force: Lamé, as in Shigley's Mechanical Engineering Design (eq. 3-56, 3-57).
-# - Margin of 20 to 30 K: a bearing maker's mounting page. Limits of 120 and 80 °C: from memory.
+# - Margin of 20 to 30 K: a bearing maker's mounting page. Limits of 120 and 80 °C: as remembered, not looked up again.
 # - Dry ice, its temperature, its gas and its dangers: code of practice of the European industrial gases association, IGC Doc 150, section 5.2, and a gas maker's page on handling it.
 # - Spring pins: ISO 8752; taper pins: ISO 2339. That the loads of nested pins add, and the slot in the line of the force: common practice, no source.
 # - Seals, circlips, drivers, stakes: common practice, no source.
+#
+# </details>

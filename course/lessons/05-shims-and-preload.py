@@ -293,10 +293,13 @@ lesson.calculation("cold-to-warm")
 # Now open the exercise from **start-here**.
 
 # %% [markdown]
-# ## Sources
+# <details>
+# <summary>Where the rules and figures come from</summary>
 #
 # - Doubt of a measurement: JCGM 100:2008 (GUM); guard band: ISO 14253-1 and JCGM 106:2012.
-# - Springs and torque of taper rollers: NSK catalogue E1102m, pp. A134–A135; ball bearing torque from memory.
+# - Springs and torque of taper rollers: NSK catalogue E1102m, pp. A134–A135; ball bearing torque as remembered, not looked up again.
 # - Life: ISO 281; load zone: NSK catalogue E728g, section 5.
 # - That an aluminium case takes preload away when hot: SAE 910799 and EP 0448239 A3 (abstracts).
 # - Turning the rollers home, the slow even pull, the signs of too much and too little: common practice, no source.
+#
+# </details>

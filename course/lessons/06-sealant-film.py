@@ -308,12 +308,15 @@ lesson.calculation("curing")
 # Now open the exercise from **start-here**.
 
 # %% [markdown]
-# ## Sources
+# <details>
+# <summary>Where the rules and figures come from</summary>
 #
 # - A bead keeps its volume; half of what is left over goes to each side: geometry, and the model of this course.
 # - Anaerobic up to about 0.25 mm between rigid faces, moisture-curing above and on flexible covers: published selection charts of several suppliers; 0.38 mm is given elsewhere.
 # - Moisture-curing sealant is tack-free within 15 to 30 minutes at 23 to 25 °C and 50 % humidity: published data sheets.
-# - Vapour of moisture-curing sealant: a published by-product list. Anaerobic sealant as a sensitiser: from memory.
+# - Vapour of moisture-curing sealant: a published by-product list. Anaerobic sealant as a sensitiser: as remembered, not looked up again.
 # - Bead on the oil side of the bolts, blind holes dry, down once without sliding: common practice, no source.
 # - A face that is slid: the paste between two plates moves at half the speed of the moved one (Couette flow, any textbook of fluid mechanics).
 # - How paste spreads, where it leaks and all figures of the unit: this course's own model and an invented unit.
+#
+# </details>

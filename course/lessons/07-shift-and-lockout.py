@@ -270,11 +270,14 @@ lesson.calculation("pin-other-end")
 # A list of moves is tried on the mechanism itself: every list that proves what it should counts. Where an answer builds on an earlier one, a slip is charged once. The proof of the lockout, what four records of it say, and why and how two gears at once are kept impossible are **must-pass**. What is done with a spring, with the pins, and with springs and hands in the way decides its outcome: one line wrong, and it is not met.
 
 # %% [markdown]
-# ## Where this comes from
+# Next: open the exercise from **start-here**.
+#
+# <details>
+# <summary>Where the rules and figures come from</summary>
 #
 # - Force of a ball in a V notch: the wedge with friction, N·tan(angle + friction angle); general design pages on ball detents.
-# - Rail, gate, jaw and plate: geometry of an invented unit; contact by the Minkowski difference of the shapes (Lozano-Pérez 1983, from memory).
+# - Rail, gate, jaw and plate: geometry of an invented unit; contact by the Minkowski difference of the shapes (Lozano-Pérez 1983, as remembered).
 # - Interlock pins and their notches, order of the hand test, counting the pins: common practice, no source.
 # - Spring pins: slotted spring pins ISO 8752; how deep they lie: common practice, no source.
 #
-# Next: open the exercise from **start-here**.
+# </details>

@@ -275,10 +275,13 @@ lesson.calculation("speed-drive")
 # Now open the exercise from **start-here**.
 
 # %% [markdown]
-# ## Sources
+# <details>
+# <summary>Where the rules and figures come from</summary>
 #
-# - Ratios, direction and what is locked: kinematics of gear trains as in any textbook of machine theory; the differential after Willis (from memory).
-# - Pitch circles and working centre distance: ISO 21771 (from memory).
+# - Ratios, direction and what is locked: kinematics of gear trains as in any textbook of machine theory; the differential after Willis (as remembered, not looked up again).
+# - Pitch circles and working centre distance: ISO 21771 (as remembered, not looked up again).
 # - Cone torque: cone clutch with uniform wear, Shigley, Mechanical Engineering Design, 9th ed., eq. 16-45.
 # - Ring gap at three places, side-gear play by washers, counting turns to name a gear, order of the last checks: common practice, no source.
 # - Tooth counts, gaps, limits and minutes are invented for this unit.
+#
+# </details>

@@ -245,11 +245,14 @@ lesson.calculation("search-minutes")
 # Records, checks, letters and figures are your own. No mark depends on the minutes that you spend on your own unit. Where an answer builds on an earlier one, a slip is charged once. What is done with a unit that could hurt somebody is **must-pass**.
 
 # %% [markdown]
-# ## Where this comes from
+# Next: open the exercise from **start-here**.
 #
-# - What a check tells: entropy of its outcomes in bits (Shannon 1948, from memory). Chance of each suspect: shares of how often each is met (Bayes, from memory).
-# - Largest chance for each minute first: a known rule for searching one of several places (from memory).
+# <details>
+# <summary>Where the rules and figures come from</summary>
+#
+# - What a check tells: entropy of its outcomes in bits (Shannon 1948, as remembered). Chance of each suspect: shares of how often each is met (Bayes, as remembered).
+# - Largest chance for each minute first: a known rule for searching one of several places (as remembered, not looked up again).
 # - What each misbuild shows: computed by the models of the other modules on an invented unit.
 # - How often a misbuild is met, minutes of checks, false readings, what takes a unit out of use: common practice, no source.
 #
-# Next: open the exercise from **start-here**.
+# </details>

@@ -262,13 +262,16 @@ lesson.calculation("count-it-should-be")
 lesson.calculation("seen-late")
 
 # %% [markdown]
-# ## Sources
+# Next: the exercise of this module. Then the real bench, with somebody beside you.
+#
+# <details>
+# <summary>Where the rules and figures come from</summary>
 #
 # - What each decision brings about is worked out by the models of modules 01 to 09; their lessons name the standards and handbooks behind them.
 # - Setting over an adapter: the lever rule, as in module 01.
-# - Pairing a decision's interval with the doubt of its measurement (guard band): after ISO 14253-1, from memory.
+# - Pairing a decision's interval with the doubt of its measurement (guard band): after ISO 14253-1, as remembered, not looked up again.
 # - What is used again and what is renewed: common practice, no source; a real part's own manual decides.
 # - What belongs in a record, who signs, and what is done with a finding: common practice, no source.
 # - Minutes, marks and figures: the invented unit.
 #
-# Next: the exercise of this module. Then the real bench, with somebody beside you.
+# </details>

@@ -107,6 +107,9 @@ terms["measuring"]
 terms["planning"]
 
 # %% [markdown]
-# ## Sources
+# <details>
+# <summary>Where the rules and figures come from</summary>
 #
-# The meanings are from memory, as the words are commonly used in the trade. Drawings and figures show this course's invented unit.
+# The meanings are those that the words commonly have in the trade, as remembered, not looked up again. Drawings and figures show this course's invented unit.
+#
+# </details>

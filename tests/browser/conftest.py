@@ -176,7 +176,7 @@ class Lab:
             f"{self.url}/lab/tree/{urllib.parse.quote(self.within + path)}?token={self.token}&reset"
         )
 
-    def open_notebook(self, path: str, page=None, *, ready: str | None = ".twoshaft"):
+    def open_notebook(self, path: str, page=None, *, ready: str | None = ".twoshaft:not(nav)"):
         """Open a notebook, wait for its kernel and its forms; no button is pressed.
 
         path: under the root; page: a window, the shared one if None, in which everything else is
@@ -389,15 +389,15 @@ class Learner:
             self.solution.module, self.unit, salt="practice", learner="practice", attempt=0
         )
 
-    def exercise(self, *, ready=".twoshaft", live=0, **window):
+    def exercise(self, *, ready=".twoshaft:not(nav)", live=0, **window):
         """Open the exercise in a new window; live: how many rigs and forms must be at work."""
         return self._open("exercises", ready, live, window)
 
-    def lesson(self, *, ready=".twoshaft", live=0, shut=False, **window):
+    def lesson(self, *, ready=".twoshaft:not(nav)", live=0, shut=False, **window):
         """Open the lesson in a new window; live: how many rigs and forms must be at work; shut:
         leave what answers a prediction shut, as a learner finds it.
         """
-        page = self._open("lessons", ".twoshaft", 0, window)
+        page = self._open("lessons", ".twoshaft:not(nav)", 0, window)
         if not shut and (open_all := page.locator(f"{FRONT} .ts-teacher")).count():
             open_all.focus()
             page.keyboard.press("Enter")
@@ -497,7 +497,7 @@ class HandedOut:
         page.get_by_role("link", name="Open").wait_for()
         return page
 
-    def open(self, page=None, *, ready=".twoshaft"):
+    def open(self, page=None, *, ready=".twoshaft:not(nav)"):
         """Open the assignment's notebook."""
         (notebook,) = self.mine.glob("*.ipynb")
         return self.lab.open_notebook(

@@ -85,6 +85,7 @@ def test_the_page_says_mark_result_next_step_and_why(mark):
 
 def test_what_was_typed_is_escaped_and_nothing_is_loaded(mark):
     page = feedback_page(mark, Handed(learner="<b>Ann</b>", receipt="<i>"))
+    page = page.replace("<script>\n// Read from the workplace", "")  # the page's own
     for raw in ("<script", "<b>Ann", "<i>", "http:", "https:", "src=", "url(", "@import", "<link"):
         assert raw not in page
     assert "&lt;script&gt;" in page
@@ -138,6 +139,16 @@ def test_outcomes_follow_what_staff_gave(mark):
     assert "○ not yet" in feedback_page(mark, outcomes=outcome())
     said = text_of(feedback_page(mark, outcomes=outcome(), staff={"gap": StaffMark(7.0)}))
     assert "7 of 8 ✓ met" in said
+
+
+def test_places_to_read_lead_into_the_lesson_where_the_page_is_read(mark):
+    place = FIELD.lesson.partition("#")
+    address = f"lessons/{place[0]}.ipynb#{place[2]}"
+    page = feedback_page(mark)
+    assert f'<a data-open="{address}">lesson {place[0]}, ' in page
+    assert page.count('<a data-open="start-here.ipynb">Start page</a>') == 2
+    assert page.count(f'<a data-open="lessons/{place[0]}.ipynb">Lesson</a>') == 2
+    assert page.index("<nav") < page.index("<h1")
 
 
 def test_a_task_left_out_takes_one_line(mark):

@@ -129,7 +129,7 @@ def feedback_page(
         staff=staff,
         decided=decided,
         blank={
-            task.id: list(dict.fromkeys(where_to_read(f) for f in task.fields if f.lesson))
+            task.id: list({f.lesson: f for f in task.fields if f.lesson}.values())
             for task in mark.tasks
             if all(field.verdict == Verdict.UNANSWERED for field in task.fields)
         },
@@ -139,6 +139,8 @@ def feedback_page(
         folded=FOLDED,
         style=css_variables(),
         where_to_read=where_to_read,
+        address=address_of,
+        lesson=next((address_of(f, "") for t in mark.tasks for f in t.fields if f.lesson), ""),
         off=sum(task.earned - was[task.id] for task in mark.tasks),
     )
 
@@ -166,6 +168,13 @@ def where_to_read(field: FieldMark) -> str:
     notebook, _, heading = field.lesson.partition("#")
     title = heading.replace("-", " ")
     return f"lesson {notebook}, “{title}”" if heading else f"lesson {notebook}"
+
+
+def address_of(field: FieldMark, place: str | None = None) -> str:
+    """Return where that place is, under the workplace: a path with its heading behind a ``#``."""
+    notebook, _, heading = field.lesson.partition("#")
+    heading = heading if place is None else place
+    return f"lessons/{notebook}.ipynb" + (f"#{heading}" if heading else "")
 
 
 def what_next(mark: SheetMark, still: Iterable[str] = ()) -> str:

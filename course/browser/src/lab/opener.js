@@ -8,12 +8,18 @@
 
 /** @typedef {(name: string) => Promise<any>} Need gives one of JupyterLab's packages */
 
+import { placeOf } from "../logic/places.js";
 import { closest, make } from "../page/dom.js";
+import { addBar, addSkipLink } from "./bar.js";
 import { failed, isQuiet, isSetup, openable, tagsOf, workIn } from "./cells.js";
 import { keepKernel } from "./kernel.js";
+import { layOut } from "./layout.js";
+import { giveWay, narrowShell } from "./narrow.js";
 
 export const NAME = "twoshaft-opener";
 const IF_MISSING = "if-missing";
+const OPENING = "twoshaft-opening"; // while it is there, the place of each form says so
+const SHOWING = ["form", "rig"];
 const TRIES = 3;
 const PAUSE_MS = 300;
 
@@ -23,12 +29,15 @@ const PAUSE_MS = 300;
  * @param {Need} need
  */
 export async function plugins(need) {
-  const [{ PageConfig }, { NotebookActions }, { IConnectionLost }] = await Promise.all([
-    need("@jupyterlab/coreutils"),
-    need("@jupyterlab/notebook"),
-    need("@jupyterlab/application"),
-  ]);
-  const opener = plugin(PageConfig, NotebookActions);
+  const [{ PageConfig, URLExt }, { NotebookActions }, { IConnectionLost }, { Widget }] =
+    await Promise.all([
+      need("@jupyterlab/coreutils"),
+      need("@jupyterlab/notebook"),
+      need("@jupyterlab/application"),
+      need("@lumino/widgets"),
+    ]);
+  const tree = URLExt.join(PageConfig.getBaseUrl(), "lab/tree");
+  const opener = plugin(PageConfig, NotebookActions, { Widget, tree });
   if (PageConfig.getOption("twoshaftRole") !== "apprentice") return [opener];
   // The screens say it, once: no box in the way of the work.
   const quiet = {
@@ -46,8 +55,9 @@ export async function plugins(need) {
  *
  * @param {any} PageConfig
  * @param {any} NotebookActions
+ * @param {{ Widget: any, tree: string }} page
  */
-function plugin(PageConfig, NotebookActions) {
+function plugin(PageConfig, NotebookActions, page) {
   const files = `${PageConfig.getOption("fullLabextensionsUrl")}/${NAME}/static`;
   return {
     id: `${NAME}:plugin`,
@@ -67,6 +77,8 @@ function plugin(PageConfig, NotebookActions) {
       app.restored.then(() => {
         app.shell.collapseLeft?.();
         app.shell.collapseRight?.();
+        addSkipLink();
+        narrowShell(app.shell);
       });
       app.docRegistry.addWidgetExtension("Notebook", {
         /**
@@ -77,6 +89,7 @@ function plugin(PageConfig, NotebookActions) {
           if (!learners && context.path !== desk) return;
           panel.toggleClass("twoshaft-desk-notebook", !learners);
           follow(panel, context, released, NotebookActions, app);
+          dressCourse(panel, context, { ...page, contents: app.serviceManager.contents });
         },
       });
     },
@@ -206,7 +219,26 @@ function calm(panel) {
   for (const cell of panel.content.widgets) {
     cell.toggleClass("twoshaft-quiet", isQuiet(cell.model));
     cell.toggleClass("twoshaft-if-missing", tagsOf(cell.model).includes(IF_MISSING));
+    cell.toggleClass(
+      "twoshaft-shows",
+      tagsOf(cell.model).some((tag) => SHOWING.includes(tag)),
+    );
   }
+}
+
+/**
+ * Gives a course notebook its bar and its layout.
+ *
+ * @param {any} panel
+ * @param {any} context
+ * @param {{ Widget: any, tree: string, contents: any }} lab
+ */
+async function dressCourse(panel, context, lab) {
+  await context.ready;
+  if (panel.isDisposed || !isCourse(panel)) return;
+  if (placeOf(context.path).kind !== "start") layOut(panel);
+  giveWay(panel);
+  await addBar(panel, context, lab);
 }
 
 /**
@@ -265,6 +297,7 @@ async function follow(panel, context, released, NotebookActions, app) {
   let opening = 0;
   const open = async () => {
     opening += 1;
+    panel.addClass(OPENING);
     try {
       await session.ready;
       await idle(session);
@@ -277,6 +310,7 @@ async function follow(panel, context, released, NotebookActions, app) {
       await run(panel, cells, NotebookActions);
     } finally {
       opening -= 1;
+      panel.toggleClass(OPENING, opening > 0);
       bringBack();
     }
   };

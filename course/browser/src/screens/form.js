@@ -179,6 +179,8 @@ export function renderForm({ model, el }) {
     ...views.map((view) => view.element),
   );
 
+  el.dataset.task = model.get("task_id");
+
   /** @param {Message} message */
   function send(message) {
     screen.send(message);
@@ -205,6 +207,8 @@ export function renderForm({ model, el }) {
       how,
     ];
     total.textContent = parts.filter(Boolean).join(", ");
+    const detail = { task: model.get("task_id"), answered, asked: views.length, unread };
+    el.dispatchEvent(new CustomEvent("twoshaft-progress", { bubbles: true, detail }));
   }
   function showAll() {
     header.textContent = model.get("header");

@@ -2,6 +2,7 @@
 
 /** @import { Render } from "../types.js" */
 
+import { MINE } from "../logic/places.js";
 import { ticketBox } from "../logic/ticket.js";
 import { address } from "../page/address.js";
 import { findAll, freshId, make, there } from "../page/dom.js";
@@ -75,6 +76,21 @@ function gapList(gaps) {
       ),
     ),
   );
+}
+
+/**
+ * Notes where the learner's exercises are, the latest attempt of each, for the links of a lesson.
+ *
+ * @param {Entry[]} entries
+ */
+function noteExercises(entries) {
+  /** @param {Entry} entry */
+  const attempt = ({ name }) => Number(name.split("-").at(-1));
+  const paths = [...entries]
+    .sort((one, other) => attempt(one) - attempt(other))
+    .flatMap(({ notebooks }) => notebooks.map((path) => [path.split("/").pop() ?? "", path]));
+  localStorage.setItem(MINE, JSON.stringify(Object.fromEntries(paths)));
+  window.dispatchEvent(new Event("storage")); // this window's own bars hear nothing of it else
 }
 
 /** @type {Render} */
@@ -424,6 +440,7 @@ export function renderStart({ model, el }) {
     if (me.id) tickets.keep(me);
     else if (knew || (ticket && !resuming)) tickets.drop();
     knew = Boolean(me.id);
+    noteExercises(me.id ? model.get("entries") : []);
   }
 
   let waiting = 0;

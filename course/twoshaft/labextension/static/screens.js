@@ -1,7 +1,7 @@
-var Zs="http://www.w3.org/2000/svg";function e(t,s={},...n){let r=document.createElement(t);for(let[o,a]of Object.entries(
+var Qs="http://www.w3.org/2000/svg";function e(t,s={},...n){let r=document.createElement(t);for(let[o,a]of Object.entries(
 s))typeof a=="function"?r.addEventListener(o.slice(2),a):a===!0?r.setAttribute(o,""):a!==!1&&a!=null&&r.setAttribute(o,String(
-a));return r.append(...It(n)),r}function j(t,s={},...n){let r=document.createElementNS(Zs,t);return Et(r,s),r.append(...n),
-r}function Et(t,s){for(let[n,r]of Object.entries(s))r!=null&&t.setAttribute(n,String(r))}function W(t,s,n={}){return e("\
+a));return r.append(...It(n)),r}function j(t,s={},...n){let r=document.createElementNS(Qs,t);return At(r,s),r.append(...n),
+r}function At(t,s){for(let[n,r]of Object.entries(s))r!=null&&t.setAttribute(n,String(r))}function W(t,s,n={}){return e("\
 button",{type:"button",class:"ts-button",onclick:s,...n},t)}function St(t,s){return e("select",{class:"ts-box",...t},...pt(
 s))}function Lt(t){return t.flatMap(([s,n])=>[e("dt",{},s),e("dd",{},n)])}function Ct(t){return e("span",{class:"ts-shap\
 e","aria-hidden":"true"},t)}function It(t){return t.filter(s=>s!=null&&s!==!1)}var Te=0;function Z(t){return Te+=1,`twos\
@@ -33,72 +33,72 @@ function ge(t,s,n){return s==="film"?t.width:s==="bead"?n:s==="wipe"?2*t.width:1
 ,",".").replace(/\s*mm$/i,""),n=s.match(/^(\d+(?:\.\d+)?)\s*(?:µm|μm|um)$/i);return n?Number(n[1])/1e3:/^\d*\.?\d+$|^\d+\.$/.
 test(s)?Number(s):Number.NaN}function De(t){let s=0;for(let n=1;n<t.length;n+=1)s+=Math.hypot(t[n][0]-t[n-1][0],t[n][1]-
 t[n-1][1]);return s}function Be(t,[s,n]){return t.stretches.map(({id:o,lines:a})=>({id:o,away:Math.min(...a.middle.map(([
-l,i])=>Math.hypot(l-s,i-n)))})).reduce((o,a)=>a.away<o.away?a:o).id}var Qs=.4;function Pe(t,s){let n=Qs,r=Jt(t,n);for(;r.
+l,i])=>Math.hypot(l-s,i-n)))})).reduce((o,a)=>a.away<o.away?a:o).id}var tn=.4;function Pe(t,s){let n=tn,r=Jt(t,n);for(;r.
 length>s;)n*=1.5,r=Jt(t,n);return r.map(([o,a])=>[Math.round(o*10)/10,Math.round(a*10)/10])}function Jt(t,s){if(t.length<
-3)return t;let[n,r]=[t[0],t[t.length-1]],o=0,a=0;for(let l=1;l<t.length-1;l+=1){let i=tn(n,r,t[l]);i>o&&([o,a]=[i,l])}return o<=
-s?[n,r]:[...Jt(t.slice(0,a+1),s).slice(0,-1),...Jt(t.slice(a),s)]}function tn(t,s,n){let[r,o]=[s[0]-t[0],s[1]-t[1]],a=Math.
-hypot(r,o)||1;return Math.abs(r*(n[1]-t[1])-o*(n[0]-t[0]))/a}var Zt=14,en=3,sn=.5,nn=["middle","inside","outside"],Qt="round ";function on(t,s){let n=t.outline.map(([H])=>H),r=t.outline.
+3)return t;let[n,r]=[t[0],t[t.length-1]],o=0,a=0;for(let l=1;l<t.length-1;l+=1){let i=en(n,r,t[l]);i>o&&([o,a]=[i,l])}return o<=
+s?[n,r]:[...Jt(t.slice(0,a+1),s).slice(0,-1),...Jt(t.slice(a),s)]}function en(t,s,n){let[r,o]=[s[0]-t[0],s[1]-t[1]],a=Math.
+hypot(r,o)||1;return Math.abs(r*(n[1]-t[1])-o*(n[0]-t[0]))/a}var Zt=14,sn=3,nn=.5,on=["middle","inside","outside"],Qt="round ";function rn(t,s){let n=t.outline.map(([H])=>H),r=t.outline.
 map(([,H])=>H),[o,a]=[Math.min(...n)-Zt,Math.max(...n)+Zt],[l,i]=[Math.min(...r)-Zt,Math.max(...r)+Zt],c=a-o,d=i-l,u=([H,
-q])=>`${(H-o).toFixed(1)} ${(i-q).toFixed(1)}`,p=(H,q)=>`M${H.map(u).join("L")}${q?"Z":""}`,h=Z("face"),b=c/100,m=2*b,k=(H,q)=>j(
-"pattern",{id:`${h}-${H}`,width:m,height:m,patternUnits:"userSpaceOnUse"},j("path",{d:q,class:"tsp-hatch","stroke-width":b/
-4})),$=j("defs",{},k("oil",`M0 ${m}L${m} 0`),k("dirt",`M0 ${m}L${m} 0M0 0L${m} ${m}`)),T=t.cavities.map(([,H])=>p(H,!0)).
-join(""),B=t.islands.map(H=>p(H,!0)).join(""),S=p(t.outline,!0)+T,L=j("g"),C=j("g"),v=j("g"),f=j("g"),w=j("path",{class:"\
-tsp-live",d:""}),x=j("path",{class:"tsp-chosen",d:""}),y=j("path",{class:"tsp-land",d:S,"fill-rule":"evenodd"}),M=j("pat\
-h",{class:"tsp-edge",d:S+B,"stroke-width":b/2.5}),O=([H,q],z,et="middle")=>{let J={x:H-o,y:i-q,"font-size":2.1*b,"text-a\
-nchor":et};return j("text",{class:"tsp-text",...J},z)},U=[(o+a)/2,(l+i)/2],E=(H,q)=>{let z=Gt(H,U)||1;return[H[0]+q*(U[0]-
+q])=>`${(H-o).toFixed(1)} ${(i-q).toFixed(1)}`,p=(H,q)=>`M${H.map(u).join("L")}${q?"Z":""}`,h=Z("face"),b=c/100,w=2*b,v=(H,q)=>j(
+"pattern",{id:`${h}-${H}`,width:w,height:w,patternUnits:"userSpaceOnUse"},j("path",{d:q,class:"tsp-hatch","stroke-width":b/
+4})),$=j("defs",{},v("oil",`M0 ${w}L${w} 0`),v("dirt",`M0 ${w}L${w} 0M0 0L${w} ${w}`)),T=t.cavities.map(([,H])=>p(H,!0)).
+join(""),B=t.islands.map(H=>p(H,!0)).join(""),S=p(t.outline,!0)+T,L=j("g"),C=j("g"),k=j("g"),f=j("g"),m=j("path",{class:"\
+tsp-live",d:""}),x=j("path",{class:"tsp-chosen",d:""}),y=j("path",{class:"tsp-land",d:S,"fill-rule":"evenodd"}),E=j("pat\
+h",{class:"tsp-edge",d:S+B,"stroke-width":b/2.5}),A=([H,q],z,et="middle")=>{let J={x:H-o,y:i-q,"font-size":2.1*b,"text-a\
+nchor":et};return j("text",{class:"tsp-text",...J},z)},U=[(o+a)/2,(l+i)/2],O=(H,q)=>{let z=Gt(H,U)||1;return[H[0]+q*(U[0]-
 H[0])/z,H[1]+q*(U[1]-H[1])/z]};for(let{x:H,y:q,d:z,leads:et,name:J}of t.holes){let ot={cx:H-o,cy:i-q,"stroke-width":b/4},
-V=et==="blind"?"tsp-hole tsp-blind":"tsp-hole";v.append(j("circle",{...ot,r:z/2,class:V})),et==="to the outside"&&v.append(
-j("circle",{...ot,r:z/3,class:"tsp-hole"}));let[it,mt]=E([H,q],-(z/2+4.4*b));v.append(O([it,mt-.8*b],J.replace("bolt ","")))}
-for(let H of t.guides){let[q,z]=[H.x-o,i-H.y],et=`M${q-b} ${z}h${m}M${q} ${z-b}v${m}`;v.append(j("path",{class:"tsp-guid\
-e",d:et,"stroke-width":b/2}));let J={"stroke-width":b/5,"stroke-dasharray":`${b} ${b}`};v.append(j("circle",{cx:q,cy:z,r:H.
-reach,class:"tsp-reach",...J}));let ot=E([H.x,H.y],H.reach+m),V=(ot[0]-H.x)/(H.reach+m);v.append(O(ot,H.name,V>.5?"start":
+V=et==="blind"?"tsp-hole tsp-blind":"tsp-hole";k.append(j("circle",{...ot,r:z/2,class:V})),et==="to the outside"&&k.append(
+j("circle",{...ot,r:z/3,class:"tsp-hole"}));let[it,mt]=O([H,q],-(z/2+4.4*b));k.append(A([it,mt-.8*b],J.replace("bolt ","")))}
+for(let H of t.guides){let[q,z]=[H.x-o,i-H.y],et=`M${q-b} ${z}h${w}M${q} ${z-b}v${w}`;k.append(j("path",{class:"tsp-guid\
+e",d:et,"stroke-width":b/2}));let J={"stroke-width":b/5,"stroke-dasharray":`${b} ${b}`};k.append(j("circle",{cx:q,cy:z,r:H.
+reach,class:"tsp-reach",...J}));let ot=O([H.x,H.y],H.reach+w),V=(ot[0]-H.x)/(H.reach+w);k.append(A(ot,H.name,V>.5?"start":
 V<-.5?"end":"middle"))}for(let{word:H,points:q,width:z}of t.spots){let[et]=H.split(" "),[J,ot]=[q[0],q[q.length-1]],V=Gt(
 J,ot)||1,[it,mt]=[-(ot[1]-J[1])/V*z/2,(ot[0]-J[0])/V*z/2],I=[[J[0]+it,J[1]+mt],[ot[0]+it,ot[1]+mt],[ot[0]-it,ot[1]-mt],[
-J[0]-it,J[1]-mt]],G=`url(#${h}-${et})`;L.append(j("path",{d:p(I,!0),fill:G,class:"tsp-spot","stroke-width":b/4}));let ct=O(
-E([(J[0]+ot[0])/2,(J[1]+ot[1])/2],9*b),et);ct.classList.add("tsp-spot-word"),v.append(ct)}let A=[100,50,20,10].find(H=>H<
-c/4)??10,N=`M${b} ${d-b}v${-b}v${b/2}h${A}v${-b/2}v${b}`,g={x:A+m,y:d-b,"font-size":2.1*b};f.append(j("path",{class:"tsp\
--edge",d:N,"stroke-width":b/4}),j("text",{class:"tsp-text",...g},`${A} mm`));let P=`0 0 ${c.toFixed(1)} ${d.toFixed(1)}`,
-_=j("svg",{viewBox:P,class:"tsp-face",role:"img","aria-label":s},$,y,L,C,M,v,x,w,f),K=`max-width: ${(25*c/d).toFixed(1)}\
-rem`;return{frame:e("div",{class:"ts-pad-face",style:K},_),svg:_,over:f,live:w,chosen:x,land:y,path:p,unit:b,box:{left:o,
+J[0]-it,J[1]-mt]],G=`url(#${h}-${et})`;L.append(j("path",{d:p(I,!0),fill:G,class:"tsp-spot","stroke-width":b/4}));let ct=A(
+O([(J[0]+ot[0])/2,(J[1]+ot[1])/2],9*b),et);ct.classList.add("tsp-spot-word"),k.append(ct)}let M=[100,50,20,10].find(H=>H<
+c/4)??10,N=`M${b} ${d-b}v${-b}v${b/2}h${M}v${-b/2}v${b}`,g={x:M+w,y:d-b,"font-size":2.1*b};f.append(j("path",{class:"tsp\
+-edge",d:N,"stroke-width":b/4}),j("text",{class:"tsp-text",...g},`${M} mm`));let P=`0 0 ${c.toFixed(1)} ${d.toFixed(1)}`,
+_=j("svg",{viewBox:P,class:"tsp-face",role:"img","aria-label":s},$,y,L,C,E,k,x,m,f),K=`max-width: ${(25*c/d).toFixed(1)}\
+rem`;return{frame:e("div",{class:"ts-pad-face",style:K},_),svg:_,over:f,live:m,chosen:x,land:y,path:p,unit:b,box:{left:o,
 right:a,low:l,high:i,width:c,height:d},place({clientX:H,clientY:q}){let z=_.getBoundingClientRect(),et=Math.min(z.width/
 c,z.height/d);return[o+(H-z.left-(z.width-et*c)/2)/et,i-(q-z.top-(z.height-et*d)/2)/et]},strokes(H){C.replaceChildren(...H.
 map(F))}};function F(H){let q=pe(H),z=fe(t,q),et=ge(t,q.hand,Math.max(q.size,b/2)),J=z.length>1?p(z,q.side==="round"):z.
 length?`${p(z)}h0.01`:"",ot=j("path",{d:J,class:`tsp-stroke tsp-${q.hand}`,"stroke-width":et});if(q.hand!=="film")return ot;
 let V=Math.min(8,Math.max(.6,40*q.size)),it={"stroke-width":b/3,"stroke-dasharray":`${V} ${V}`};return j("g",{},ot,j("pa\
-th",{d:J,class:"tsp-grain",...it}))}}function te({face:t,label:s,onLay:n,onRemove:r,onClear:o}){let a=on(t,s),l=e("p",{class:"\
+th",{d:J,class:"tsp-grain",...it}))}}function te({face:t,label:s,onLay:n,onRemove:r,onClear:o}){let a=rn(t,s),l=e("p",{class:"\
 ts-hidden","aria-live":"polite"}),i=e("p",{class:"ts-read ts-pad-trouble",role:"status"}),c=(N,g)=>e("span",{class:"ts-p\
 air"},e("label",{for:g.id},N),g),d=St({id:Z("hand")},Object.entries(t.hands)),u=e("input",{class:"ts-box ts-size",id:Z("\
 size"),type:"text",inputmode:"decimal",autocomplete:"off",maxlength:"12"}),p=e("label",{for:u.id},"thickness"),h=St({id:Z(
 "place")},t.stretches.map(({id:N,name:g})=>[N,g]));h.append(e("optgroup",{label:"Round a hole"},...t.holes.map(({id:N,name:g})=>e(
-"option",{value:`${Qt}${N}`},`round ${g}`))));let b=St({id:Z("side")},nn.map(N=>[N,t.sides[N]])),m=W("Lay it here",()=>f(
-[v(h.value)])),k=W("Lay it on every stretch",()=>f(t.stretches.map(({id:N})=>v(N)))),$=W("Take back the last pass",()=>{
+"option",{value:`${Qt}${N}`},`round ${g}`))));let b=St({id:Z("side")},on.map(N=>[N,t.sides[N]])),w=W("Lay it here",()=>f(
+[k(h.value)])),v=W("Lay it on every stretch",()=>f(t.stretches.map(({id:N})=>k(N)))),$=W("Take back the last pass",()=>{
 S&&r(S-1,!0)}),T=W("Clear the face",o),B={film:"",bead:""},S=0,L=!1;function C(){if(d.value==="wipe")return"";let[N,g]=t.
 sizes[d.value],P=Ie(u.value);if(P>=N&&P<=g)return u.removeAttribute("aria-invalid"),` ${Number(P.toFixed(3))}`;let _=d.value===
 "film"?"the thickness of the film":"the diameter of the bead";return i.textContent=u.value.trim()?`Read “${u.value}”: \
-give ${_} from ${N} to ${g} mm.`:`First give ${_} in mm.`,u.setAttribute("aria-invalid","true"),u.focus(),null}function v(N){
+give ${_} from ${N} to ${g} mm.`:`First give ${_} in mm.`,u.setAttribute("aria-invalid","true"),u.focus(),null}function k(N){
 let g=C();if(g===null)return null;let P=N.startsWith(Qt)?N:`${b.value} ${N}`;return`${d.value}${g} ${P}`}function f(N){let g=N.
 filter(P=>P!==null);if(!(L||g.length<N.length)){if(S+g.length>t.most){i.textContent=`There is room for ${t.most} passes;\
  take some back first.`;return}i.textContent="",l.textContent=g.length===1?`Laid: ${he(t,g[0])}`:`Laid on ${g.length} st\
-retches`,n(g)}}function w(){let N=d.value==="wipe";p.textContent=d.value==="bead"?"diameter":"thickness",u.disabled=L||N,
-u.value=N?"":B[d.value],u.placeholder=N?"":"mm",m.textContent=N?"Wipe here":"Lay it here",k.textContent=N?"Wipe every st\
+retches`,n(g)}}function m(){let N=d.value==="wipe";p.textContent=d.value==="bead"?"diameter":"thickness",u.disabled=L||N,
+u.value=N?"":B[d.value],u.placeholder=N?"":"mm",w.textContent=N?"Wipe here":"Lay it here",v.textContent=N?"Wipe every st\
 retch":"Lay it on every stretch",i.textContent="",x()}function x(){let N=h.value.startsWith(Qt);b.disabled=L||N;let g=fe(
 t,N?{side:"round",place:h.value.slice(Qt.length)}:{side:b.value,place:h.value});a.chosen.setAttribute("d",g.length?a.path(
-g,N):""),a.chosen.setAttribute("stroke-width",String(a.unit/2))}d.addEventListener("change",w),u.addEventListener("input",
+g,N):""),a.chosen.setAttribute("stroke-width",String(a.unit/2))}d.addEventListener("change",m),u.addEventListener("input",
 ()=>{B[d.value]=u.value}),h.addEventListener("change",x),b.addEventListener("change",x),u.addEventListener("keydown",N=>{
-N.key==="Enter"&&(N.preventDefault(),m.click())});let y=null;a.svg.addEventListener("pointerdown",N=>{if(L||N.button>0)return;
+N.key==="Enter"&&(N.preventDefault(),w.click())});let y=null;a.svg.addEventListener("pointerdown",N=>{if(L||N.button>0)return;
 y=[a.place(N)],a.svg.setPointerCapture(N.pointerId);let g=Math.max(1,Number(B.bead.replace(",","."))||1);a.live.setAttribute(
 "stroke-width",String(ge(t,d.value,g)))}),a.svg.addEventListener("pointermove",N=>{if(!y)return;let g=a.place(N);Gt(g,y[y.
-length-1])<sn||(y.push(g),a.live.setAttribute("d",a.path(y)))});let M=N=>{if(!y)return;let g=y;if(y=null,a.live.setAttribute(
-"d",""),N.type==="pointercancel")return;if(De(g)<en){h.value=Be(t,g[0]),x();return}let P=C();if(P===null)return;let _=Pe(
-g,t.points).map(K=>K.join(","));f([`${d.value}${P} at ${_.join(" ")}`])};a.svg.addEventListener("pointerup",M),a.svg.addEventListener(
-"pointercancel",M);let O=e("ol",{class:"ts-passes","aria-label":"Passes, in the order they were done"}),U=e("p",{class:"\
-ts-hint"},"Nothing is laid yet."),E=e("div",{class:"ts-pad-tools"},e("div",{class:"ts-tools"},c("tool",d),e("span",{class:"\
-ts-pair"},p,u)),e("div",{class:"ts-tools"},c("where",h),c("runs",b)),e("div",{class:"ts-tools"},m,k,$,T),i,l),A=()=>X(O,
-"button");return w(),{drawing:a,tools:E,list:O,empty:U,frame:a.frame,element:e("div",{class:"ts-pad"},a.frame,E,e("div",
-{class:"ts-pad-list"},U,O)),show(N,g=[]){S=N.length,a.strokes(N),U.hidden=S>0;let P=A().findIndex(_=>_.matches(":focus"));
-O.replaceChildren(...N.map((_,K)=>e("li",{},e("span",{},`${he(t,_)}${g[K]?`, ${g[K]}`:""} `),W("take out",()=>r(K,!1),{class:"\
-ts-button ts-remove",disabled:L,"aria-label":`Take out pass ${K+1}`})))),P>=0&&(A()[Math.min(P,S-1)]??m).focus()},setDisabled(N){
-L=N;for(let g of[d,h,m,k,$,T,...A()])g.disabled=N;u.disabled=N||d.value==="wipe",x()}}}ht("film",{prompt:"words",make(t,s,n){let r=[],o=l=>{r=l,a.show(r),n(r)},a=te({face:t.face,label:`${t.prompt}: ${t.face.
+length-1])<nn||(y.push(g),a.live.setAttribute("d",a.path(y)))});let E=N=>{if(!y)return;let g=y;if(y=null,a.live.setAttribute(
+"d",""),N.type==="pointercancel")return;if(De(g)<sn){h.value=Be(t,g[0]),x();return}let P=C();if(P===null)return;let _=Pe(
+g,t.points).map(K=>K.join(","));f([`${d.value}${P} at ${_.join(" ")}`])};a.svg.addEventListener("pointerup",E),a.svg.addEventListener(
+"pointercancel",E);let A=e("ol",{class:"ts-passes","aria-label":"Passes, in the order they were done"}),U=e("p",{class:"\
+ts-hint"},"Nothing is laid yet."),O=e("div",{class:"ts-pad-tools"},e("div",{class:"ts-tools"},c("tool",d),e("span",{class:"\
+ts-pair"},p,u)),e("div",{class:"ts-tools"},c("where",h),c("runs",b)),e("div",{class:"ts-tools"},w,v,$,T),i,l),M=()=>X(A,
+"button");return m(),{drawing:a,tools:O,list:A,empty:U,frame:a.frame,element:e("div",{class:"ts-pad"},a.frame,O,e("div",
+{class:"ts-pad-list"},U,A)),show(N,g=[]){S=N.length,a.strokes(N),U.hidden=S>0;let P=M().findIndex(_=>_.matches(":focus"));
+A.replaceChildren(...N.map((_,K)=>e("li",{},e("span",{},`${he(t,_)}${g[K]?`, ${g[K]}`:""} `),W("take out",()=>r(K,!1),{class:"\
+ts-button ts-remove",disabled:L,"aria-label":`Take out pass ${K+1}`})))),P>=0&&(M()[Math.min(P,S-1)]??w).focus()},setDisabled(N){
+L=N;for(let g of[d,h,w,v,$,T,...M()])g.disabled=N;u.disabled=N||d.value==="wipe",x()}}}ht("film",{prompt:"words",make(t,s,n){let r=[],o=l=>{r=l,a.show(r),n(r)},a=te({face:t.face,label:`${t.prompt}: ${t.face.
 name}, seen from the side that is coated`,onLay:l=>o([...r,...l]),onRemove:l=>o(r.filter((i,c)=>c!==l)),onClear:()=>o([])});
 return{element:a.element,show(l){r=[l.value??[]].flat().filter(i=>typeof i=="string"),a.show(r)},setDisabled:a.setDisabled,
 refused(){}}}});function je(t,s){let[n,r,o]=t.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u)??[t,t,""];return`${(/\d/.test(o)?n:r).
@@ -146,125 +146,125 @@ this.current),this.order.indexOf(s)].sort((r,o)=>r-o);n[0]>=0&&(this.block=new S
 let r=s.run?s.run.stage:this.stages.get(s.key),o=s.run?s.run.keys[0]:s.key,a=this.runs().find(l=>l.keys.includes(o));return!r||
 !a||a.keys.length<2?null:(n?this.closed.add(r):this.closed.delete(r),n&&(this.current=He(a)),r)}sought(s){let n=this.rows(),
 r=n.findIndex(l=>l.id===this.current),o=s.length>1?r:r+1,a=l=>(l.run?String(l.run.stage):this.label(l.key)).toLowerCase();
-return[...n.slice(o),...n.slice(0,o)].find(l=>a(l).startsWith(s))}};var rn=12,an=700,cn=5,Ke=32,ln=8;function se({label:t,steps:s,order:n,onChange:r}){let o=new ee(s,n),{staged:a}=o,l=!1,i={},
+return[...n.slice(o),...n.slice(0,o)].find(l=>a(l).startsWith(s))}};var an=12,cn=700,ln=5,Ke=32,dn=8;function se({label:t,steps:s,order:n,onChange:r}){let o=new ee(s,n),{staged:a}=o,l=!1,i={},
 c=!1,d=new Map,u=e("div",{"aria-live":"assertive",class:"ts-hidden"}),p=e("ul",{role:a?"tree":"listbox","aria-label":t,"\
 aria-multiselectable":"true",class:"ts-steps"}),h=W("Up",()=>_(-1),{"aria-label":"Move the chosen step up"}),b=W("Down",
-()=>_(1),{"aria-label":"Move the chosen step down"}),m=W("Undo",()=>o.undo()&&F("Undone")),k=W("Redo",()=>o.redo()&&F("D\
+()=>_(1),{"aria-label":"Move the chosen step down"}),w=W("Undo",()=>o.undo()&&F("Undone")),v=W("Redo",()=>o.redo()&&F("D\
 one again")),$=W("Choose several",()=>J(!l),{"aria-pressed":"false"}),T=W("Gather stages",()=>P(o.gathered(),"Steps of o\
 ne stage now stand together")),B=e("input",{type:"text",inputmode:"numeric",size:"3",class:"ts-box","aria-label":"Move t\
 he chosen step to position",onkeydown:D=>{D.key==="Enter"&&K()}}),S=e("select",{class:"ts-box ts-before","aria-label":"M\
-ove the chosen step before"}),L=e("span",{class:"ts-chosen"}),C=W("Move",K,{"aria-label":"Move to this position"}),v=W("\
+ove the chosen step before"}),L=e("span",{class:"ts-chosen"}),C=W("Move",K,{"aria-label":"Move to this position"}),k=W("\
 Move",Q,{"aria-label":"Move before this step"}),f=e("div",{class:"ts-tools",role:"group","aria-label":"Move the chosen s\
-tep"},h,b,m,k,$,a?T:null),w=e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"To position ",B,C),e("span",{class:"t\
-s-pair"},"or before ",S,v)),x="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space pi\
+tep"},h,b,w,v,$,a?T:null),m=e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"To position ",B,C),e("span",{class:"t\
+s-pair"},"or before ",S,k)),x="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space pi\
 cks it up, arrows carry it, Space puts it down, Escape puts it back. Enter takes a step into a block or out of it; a blo\
 ck moves as one. Letters go to the next step that starts with them."+(a?" Left closes a stage, Right opens it.":""),y=e(
-"details",{class:"ts-keys"},e("summary",{},"Keys, and long moves"),e("p",{},x),w),M=e("div",{class:"ts-order"},e("p",{class:"\
-ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),f,L,p,y,u);function O(D){u.
-textContent=D}function U(D=""){O(`${o.unitName()}${D}, ${o.where()}`)}function E(D){let R=d.get(D.id);if(R)return R;let tt=e(
-"li",{role:a?"treeitem":"option",class:"ts-step"});return tt.dataset.row=D.id,d.set(D.id,tt),tt}function A(D=!1){let R=o.
+"details",{class:"ts-keys"},e("summary",{},"Keys, and long moves"),e("p",{},x),m),E=e("div",{class:"ts-order"},e("p",{class:"\
+ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),f,L,p,y,u);function A(D){u.
+textContent=D}function U(D=""){A(`${o.unitName()}${D}, ${o.where()}`)}function O(D){let R=d.get(D.id);if(R)return R;let tt=e(
+"li",{role:a?"treeitem":"option",class:"ts-step"});return tt.dataset.row=D.id,d.set(D.id,tt),tt}function M(D=!1){let R=o.
 settle(),tt=new Set(R.map(st=>st.id));for(let[st,yt]of d)tt.has(st)||(yt.remove(),d.delete(st));let ut=o.unit(),$t=new Set(
-ut),lt=p.firstElementChild;for(let st of R){let yt=E(st);yt===lt?lt=lt.nextElementSibling:p.insertBefore(yt,lt),N(yt,st,
-$t)}B.value=String(o.order.indexOf(ut[0])+1);let kt=[...o.order.entries()].filter(([,st])=>!$t.has(st));S.replaceChildren(
-...kt.map(([st,yt])=>e("option",{value:yt},`${st+1}  ${o.label(yt)}`))),L.textContent=`Chosen: ${o.unitName()}, ${o.where()}`,
-h.disabled=c||o.isFirst,b.disabled=c||o.isLast,m.disabled=c||o.past.length===0,k.disabled=c||o.future.length===0;for(let st of[
-$,T,B,S,C,v])st.disabled=c;if(p.setAttribute("aria-disabled",String(c)),p.classList.toggle("ts-long",o.order.length>rn),
+ut),lt=p.firstElementChild;for(let st of R){let yt=O(st);yt===lt?lt=lt.nextElementSibling:p.insertBefore(yt,lt),N(yt,st,
+$t)}B.value=String(o.order.indexOf(ut[0])+1);let vt=[...o.order.entries()].filter(([,st])=>!$t.has(st));S.replaceChildren(
+...vt.map(([st,yt])=>e("option",{value:yt},`${st+1}  ${o.label(yt)}`))),L.textContent=`Chosen: ${o.unitName()}, ${o.where()}`,
+h.disabled=c||o.isFirst,b.disabled=c||o.isLast,w.disabled=c||o.past.length===0,v.disabled=c||o.future.length===0;for(let st of[
+$,T,B,S,C,k])st.disabled=c;if(p.setAttribute("aria-disabled",String(c)),p.classList.toggle("ts-long",o.order.length>an),
 D){let st=d.get(o.current);st?.focus({preventScroll:!0}),st?.scrollIntoView({block:"nearest"})}}function N(D,R,tt){let ut=R.
-id===o.current,$t=R.run?!1:o.block.has(R.key),lt=o.held!==null&&(R.run?ut:tt.has(R.key)),kt=o.order.indexOf(R.run?R.run.
-keys[0]:R.key),st=R.run?R.run.keys.map(At=>i[At]?.length??0):i[R.key],yt=R.run?o.closed.has(String(R.run.stage)):!1,Le=JSON.
-stringify([kt,R.level,ut,$t,lt,st,R.run&&[R.run.keys.length,yt]]);if(D.dataset.looks===Le)return;D.dataset.looks=Le,D.tabIndex=
+id===o.current,$t=R.run?!1:o.block.has(R.key),lt=o.held!==null&&(R.run?ut:tt.has(R.key)),vt=o.order.indexOf(R.run?R.run.
+keys[0]:R.key),st=R.run?R.run.keys.map(Et=>i[Et]?.length??0):i[R.key],yt=R.run?o.closed.has(String(R.run.stage)):!1,Le=JSON.
+stringify([vt,R.level,ut,$t,lt,st,R.run&&[R.run.keys.length,yt]]);if(D.dataset.looks===Le)return;D.dataset.looks=Le,D.tabIndex=
 ut?0:-1,D.setAttribute("aria-selected",String($t)),D.classList.toggle("ts-current",ut),D.classList.toggle("ts-inblock",$t),
 D.classList.toggle("ts-held",lt),D.classList.toggle("ts-level2",R.level===2),a&&D.setAttribute("aria-level",String(R.level));
-let Ce=lt?" picked up":$t?" in block":"",Me=Ce?e("span",{class:"ts-state"},Ce):"",Ae=At=>e("span",{class:"ts-number","ar\
-ia-hidden":"true"},At);if(R.run){let{keys:At,stage:Xs}=R.run;D.setAttribute("aria-expanded",String(!yt));let Oe=yt?At.filter(
-Js=>i[Js]?.length).length:0;D.replaceChildren(Ae(`${kt+1}–${kt+At.length}`),e("span",{class:"ts-fold","aria-hidden":"t\
-rue"},yt?"▸":"▾"),e("span",{class:"ts-what"},e("b",{},Xs),` ${At.length} steps`,Oe?` – ${Oe} with a remark`:"",Me));
-return}let Ee=(i[R.key]??[]).map(At=>e("span",{class:`ts-note ts-note-${At.kind}`},Ct(At.shape??""),e("b",{},At.word),` ${At.
-text}`)),Vs=a&&R.level===1;D.classList.toggle("ts-troubled",Ee.length>0),D.replaceChildren(Ae(String(kt+1)),e("span",{class:"\
-ts-grip","aria-hidden":"true"},"⠿"),e("span",{class:"ts-what"},o.label(R.key),Vs?e("span",{class:"ts-stage"},` ${o.stages.
-get(R.key)??""}`):"",Me,...Ee))}let g=()=>r([...o.order]);function P(D,R){if(!o.take(D)){O(`${o.unitName()} stays at ${o.
-where()}`);return}A(!0),R?O(R):U(),o.held===null&&g()}function _(D){c||P(o.shifted(D))}function K(){if(c)return;let D=Number.
-parseInt(B.value,10),R=o.order.length;D>=1&&D<=R?P(o.atPosition(D)):(O(`Type a position from 1 to ${R}`),L.textContent=`\
-Type a position from 1 to ${R}.`)}function Q(){!c&&S.value&&P(o.beside(S.value,"before"))}function F(D){A(),O(`${D}. ${o.
-unitName()}, ${o.where()}`),g()}function H(){o.pickUp(),A(!0),U(" picked up")}function q(){o.putDown()&&g(),A(!0),U(" pu\
-t down")}function z(){o.putDown()&&g(),A()}function et(){o.putBack(),A(!0),U(" put back")}function J(D){l=D,$.setAttribute(
-"aria-pressed",String(D)),D||(o.block=new Set),A(),O(D?"Choose the steps of a block":"Block let go")}function ot(D){o.toggleBlock(
-D);let R=o.block.has(D)?"in the block":"out of the block";O(`${o.label(D)} ${R}, ${o.block.size} in it`)}function V(D,R){
-let tt=o.fold(D,R);tt&&(A(!0),O(`${tt} ${R?"closed":"open"}`))}p.addEventListener("keydown",D=>{if(bt(D))return;let R=o.
-rows(),tt=R.findIndex(yt=>yt.id===o.current),ut=yt=>{o.current=R[Math.max(0,Math.min(R.length-1,yt))].id,A(!0)},$t=R[tt],
-{key:lt}=D,kt=lt==="ArrowUp"?-1:lt==="ArrowDown"?1:null,st=o.held!==null;if(kt&&(D.shiftKey||st))_(kt);else if(kt)ut(tt+
-kt);else if(st&&lt==="Escape")et();else if(lt===" ")c||(st?q:H)();else if(st&&lt==="Enter")q();else if(lt==="Enter"&&!$t.
-run)c||(ot($t.key),A(!0));else if(lt==="Home"&&!st)ut(0);else if(lt==="End"&&!st)ut(R.length-1);else if(a&&lt==="ArrowLe\
+let Ce=lt?" picked up":$t?" in block":"",Me=Ce?e("span",{class:"ts-state"},Ce):"",Ee=Et=>e("span",{class:"ts-number","ar\
+ia-hidden":"true"},Et);if(R.run){let{keys:Et,stage:Js}=R.run;D.setAttribute("aria-expanded",String(!yt));let Oe=yt?Et.filter(
+Zs=>i[Zs]?.length).length:0;D.replaceChildren(Ee(`${vt+1}–${vt+Et.length}`),e("span",{class:"ts-fold","aria-hidden":"t\
+rue"},yt?"▸":"▾"),e("span",{class:"ts-what"},e("b",{},Js),` ${Et.length} steps`,Oe?` – ${Oe} with a remark`:"",Me));
+return}let Ae=(i[R.key]??[]).map(Et=>e("span",{class:`ts-note ts-note-${Et.kind}`},Ct(Et.shape??""),e("b",{},Et.word),` ${Et.
+text}`)),Xs=a&&R.level===1;D.classList.toggle("ts-troubled",Ae.length>0),D.replaceChildren(Ee(String(vt+1)),e("span",{class:"\
+ts-grip","aria-hidden":"true"},"⠿"),e("span",{class:"ts-what"},o.label(R.key),Xs?e("span",{class:"ts-stage"},` ${o.stages.
+get(R.key)??""}`):"",Me,...Ae))}let g=()=>r([...o.order]);function P(D,R){if(!o.take(D)){A(`${o.unitName()} stays at ${o.
+where()}`);return}M(!0),R?A(R):U(),o.held===null&&g()}function _(D){c||P(o.shifted(D))}function K(){if(c)return;let D=Number.
+parseInt(B.value,10),R=o.order.length;D>=1&&D<=R?P(o.atPosition(D)):(A(`Type a position from 1 to ${R}`),L.textContent=`\
+Type a position from 1 to ${R}.`)}function Q(){!c&&S.value&&P(o.beside(S.value,"before"))}function F(D){M(),A(`${D}. ${o.
+unitName()}, ${o.where()}`),g()}function H(){o.pickUp(),M(!0),U(" picked up")}function q(){o.putDown()&&g(),M(!0),U(" pu\
+t down")}function z(){o.putDown()&&g(),M()}function et(){o.putBack(),M(!0),U(" put back")}function J(D){l=D,$.setAttribute(
+"aria-pressed",String(D)),D||(o.block=new Set),M(),A(D?"Choose the steps of a block":"Block let go")}function ot(D){o.toggleBlock(
+D);let R=o.block.has(D)?"in the block":"out of the block";A(`${o.label(D)} ${R}, ${o.block.size} in it`)}function V(D,R){
+let tt=o.fold(D,R);tt&&(M(!0),A(`${tt} ${R?"closed":"open"}`))}p.addEventListener("keydown",D=>{if(bt(D))return;let R=o.
+rows(),tt=R.findIndex(yt=>yt.id===o.current),ut=yt=>{o.current=R[Math.max(0,Math.min(R.length-1,yt))].id,M(!0)},$t=R[tt],
+{key:lt}=D,vt=lt==="ArrowUp"?-1:lt==="ArrowDown"?1:null,st=o.held!==null;if(vt&&(D.shiftKey||st))_(vt);else if(vt)ut(tt+
+vt);else if(st&&lt==="Escape")et();else if(lt===" ")c||(st?q:H)();else if(st&&lt==="Enter")q();else if(lt==="Enter"&&!$t.
+run)c||(ot($t.key),M(!0));else if(lt==="Home"&&!st)ut(0);else if(lt==="End"&&!st)ut(R.length-1);else if(a&&lt==="ArrowLe\
 ft")V($t,!0);else if(a&&lt==="ArrowRight")V($t,!1);else if(lt.length===1&&!st)I(lt);else return;D.preventDefault()});let it="",
-mt;function I(D){it+=D.toLowerCase(),clearTimeout(mt),mt=window.setTimeout(()=>{it=""},an);let R=o.sought(it);R&&(o.current=
-R.id,A(!0))}p.addEventListener("focusout",({relatedTarget:D})=>{o.held!==null&&D instanceof Node&&!p.contains(D)&&z()});
+mt;function I(D){it+=D.toLowerCase(),clearTimeout(mt),mt=window.setTimeout(()=>{it=""},cn);let R=o.sought(it);R&&(o.current=
+R.id,M(!0))}p.addEventListener("focusout",({relatedTarget:D})=>{o.held!==null&&D instanceof Node&&!p.contains(D)&&z()});
 let G=null;p.addEventListener("pointerdown",D=>{let R=o.row(xt(D,".ts-step")?.dataset.row??"");if(!R||D.button!==0)return;
 if(R.run&&xt(D,".ts-fold")){V(R,!o.closed.has(String(R.run.stage))),D.preventDefault();return}let tt=xt(D,".ts-grip, .ts\
 -number"),ut=D.ctrlKey||D.metaKey;o.held!==null&&z(),!R.run&&!c&&(D.shiftKey?o.blockTo(R.key):(ut||l)&&!tt&&ot(R.key)),o.
-current=R.id,A(!0),D.preventDefault(),!(c||D.shiftKey||ut)&&(D.pointerType!=="mouse"&&!tt||(G={x:D.clientX,y:D.clientY,id:D.
+current=R.id,M(!0),D.preventDefault(),!(c||D.shiftKey||ut)&&(D.pointerType!=="mouse"&&!tt||(G={x:D.clientX,y:D.clientY,id:D.
 pointerId,carried:null},p.setPointerCapture(D.pointerId)))}),p.addEventListener("pointermove",D=>{if(!G||D.pointerId!==G.
-id)return;let{clientX:R,clientY:tt}=D;if(!G.carried){if(Math.hypot(R-G.x,tt-G.y)<cn)return;G.carried=ct()}Object.assign(
+id)return;let{clientX:R,clientY:tt}=D;if(!G.carried){if(Math.hypot(R-G.x,tt-G.y)<ln)return;G.carried=ct()}Object.assign(
 G.carried,{x:R,y:tt}),dt(G.carried)});function ct(){let D=e("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},o.unit().
 length>1?o.unitName():o.label(o.unit()[0]));document.body.append(D);let R=e("div",{class:"ts-line","aria-hidden":"true"});
 p.append(R),p.classList.add("ts-dragging");for(let tt of o.unit())d.get(tt)?.classList.add("ts-lifted");return{ghost:D,line:R,
 timer:requestAnimationFrame(wt),x:0,y:0,drop:null}}function dt(D){D.ghost.style.transform=`translate(${D.x+12}px, ${D.y+
-8}px)`;let tt=o.rows().map(kt=>{let st=E(kt).getBoundingClientRect();return{row:kt,box:st,offset:D.y-(st.top+st.height/2)}}).
-reduce((kt,st)=>Math.abs(st.offset)<Math.abs(kt.offset)?st:kt),ut=tt.offset>0;D.drop=o.dropAt(tt.row,ut);let lt=(ut?tt.box.
+8}px)`;let tt=o.rows().map(vt=>{let st=O(vt).getBoundingClientRect();return{row:vt,box:st,offset:D.y-(st.top+st.height/2)}}).
+reduce((vt,st)=>Math.abs(st.offset)<Math.abs(vt.offset)?st:vt),ut=tt.offset>0;D.drop=o.dropAt(tt.row,ut);let lt=(ut?tt.box.
 bottom:tt.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;D.line.style.top=`${lt}px`}function wt(){let D=G?.carried;
 if(D){for(let R of[p,Ne(p)]){let ut=R===document.scrollingElement?{top:0,bottom:innerHeight}:R.getBoundingClientRect(),$t=D.
-y<ut.top+Ke?-1:D.y>ut.bottom-Ke?1:0;if(!$t)continue;let lt=R.scrollTop;if(R.scrollTop+=$t*ln,R.scrollTop!==lt){dt(D);break}}
-D.timer=requestAnimationFrame(wt)}}function vt(D){let R=G?.carried;if(G=null,!R)return;cancelAnimationFrame(R.timer),R.ghost.
+y<ut.top+Ke?-1:D.y>ut.bottom-Ke?1:0;if(!$t)continue;let lt=R.scrollTop;if(R.scrollTop+=$t*dn,R.scrollTop!==lt){dt(D);break}}
+D.timer=requestAnimationFrame(wt)}}function kt(D){let R=G?.carried;if(G=null,!R)return;cancelAnimationFrame(R.timer),R.ghost.
 remove(),R.line.remove(),p.classList.remove("ts-dragging");for(let ut of d.values())ut.classList.remove("ts-lifted");let{
-drop:tt}=R;if(!D||!tt||o.unit().includes(tt.target)){A(!0),O(`${o.unitName()} stays at ${o.where()}`);return}P(o.beside(
-tt.target,tt.side))}return p.addEventListener("pointerup",()=>vt(!0)),p.addEventListener("pointercancel",()=>vt(!1)),M.addEventListener(
-"keydown",D=>{!G?.carried||D.key!=="Escape"||(vt(!1),D.stopPropagation())}),A(),{element:M,tools:f,order:()=>[...o.order],
-change:(D,R)=>{c||P(D,R)},setOrder(D,R=!1){o.held!==null||G?.carried||_t(D,o.order)||(o.set(D,R),A())},setNotes(D){i=D??
-{},A()},setDisabled(D){c=D,A()}}}ht("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,s,n){let r=t.
+drop:tt}=R;if(!D||!tt||o.unit().includes(tt.target)){M(!0),A(`${o.unitName()} stays at ${o.where()}`);return}P(o.beside(
+tt.target,tt.side))}return p.addEventListener("pointerup",()=>kt(!0)),p.addEventListener("pointercancel",()=>kt(!1)),E.addEventListener(
+"keydown",D=>{!G?.carried||D.key!=="Escape"||(kt(!1),D.stopPropagation())}),M(),{element:E,tools:f,order:()=>[...o.order],
+change:(D,R)=>{c||P(D,R)},setOrder(D,R=!1){o.held!==null||G?.carried||_t(D,o.order)||(o.set(D,R),M())},setNotes(D){i=D??
+{},M()},setDisabled(D){c=D,M()}}}ht("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,s,n){let r=t.
 steps.map(([a])=>a),o=se({label:t.prompt,steps:t.steps,order:r,onChange:n});return{element:o.element,show:a=>o.setOrder(
 _e(a.value,r)),setDisabled:o.setDisabled,refused(){}}}});function qe(t,s,n){let r=[0,0],o=[n(...r)],a=new Map;for(let[l,i]of t.entries()){let[c,d]=s[i]??[null,null];c!==null&&r[1]!==
 0&&o.push(n(r[0],0)),r=[c??r[0],d??(c===null?r[1]:0)];let u=n(...r);o.push(u);let p=a.get(u.join(" "))??{at:u,numbers:[]};
 p.numbers.push(l+1),a.set(u.join(" "),p)}return{points:o,stops:[...a.values()]}}function Fe(t,s,n){let r=s>=0&&s<t.length-
 1?s+1:t.length;return{moves:[...t.slice(0,r),n,...t.slice(r)],place:r}}function Ue(t,s){return t.filter((n,r)=>r!==s)}function We(t,s,n){
-let r=s+n;if(r<0||r>=t.length)return null;let o=[...t];return[o[s],o[r]]=[o[r],o[s]],o}var we=9,ze=.7*we,me=44;function dn(t){let s=Math.min(...t.gates),n=Math.max(...t.gates),[r,o]=t.turn_mm,a=(n-s)*we+2*me,
-l=(o-r)*ze+2*me,i=(m,k)=>[me+(m-s)*we,l/2-(k-(r+o)/2)*ze],c=t.gates.map(m=>`M${i(m,r).join(" ")}L${i(m,o).join(" ")}`),d=`\
-M${i(s,0).join(" ")}L${i(n,0).join(" ")}`,u=t.gears.map(([m,k,$])=>{let[T,B]=i(k,$),S={x:T,y:B+($>0?-20:30)};return j("t\
-ext",{...S,class:"tsp-gear","text-anchor":"middle"},m)}),p=j("polyline",{class:"tsp-line",points:""}),h=j("g");return{element:j(
+let r=s+n;if(r<0||r>=t.length)return null;let o=[...t];return[o[s],o[r]]=[o[r],o[s]],o}var we=9,ze=.7*we,me=44;function un(t){let s=Math.min(...t.gates),n=Math.max(...t.gates),[r,o]=t.turn_mm,a=(n-s)*we+2*me,
+l=(o-r)*ze+2*me,i=(w,v)=>[me+(w-s)*we,l/2-(v-(r+o)/2)*ze],c=t.gates.map(w=>`M${i(w,r).join(" ")}L${i(w,o).join(" ")}`),d=`\
+M${i(s,0).join(" ")}L${i(n,0).join(" ")}`,u=t.gears.map(([w,v,$])=>{let[T,B]=i(v,$),S={x:T,y:B+($>0?-20:30)};return j("t\
+ext",{...S,class:"tsp-gear","text-anchor":"middle"},w)}),p=j("polyline",{class:"tsp-line",points:""}),h=j("g");return{element:j(
 "svg",{viewBox:`0 0 ${a} ${l}`,width:a,height:l,class:"ts-gateplan","aria-hidden":"true"},j("path",{d:[...c,d].join(""),
-class:"tsp-slot"}),...u,p,h),show(m){let{points:k,stops:$}=qe(m,t.aims,i),[[T,B]]=k;p.setAttribute("points",k.map(S=>S.join(
+class:"tsp-slot"}),...u,p,h),show(w){let{points:v,stops:$}=qe(w,t.aims,i),[[T,B]]=v;p.setAttribute("points",v.map(S=>S.join(
 ",")).join(" ")),h.replaceChildren(j("circle",{cx:T,cy:B,r:4,class:"tsp-start"}),...$.map(({at:[S,L],numbers:C})=>j("g",
 {},j("circle",{cx:S,cy:L,r:3.5,class:"tsp-stop"}),j("text",{x:S+7,y:L-5,class:"tsp-number"},C.join(", ")))))}}}function Ge({
-label:t,moves:s,plan:n,most:r,onChange:o}){let a=new Map(s),l=M=>a.get(M)??M,i=[],c=-1,d=!1,u=n?dn(n):null,p=e("ol",{class:"\
+label:t,moves:s,plan:n,most:r,onChange:o}){let a=new Map(s),l=E=>a.get(E)??E,i=[],c=-1,d=!1,u=n?un(n):null,p=e("ol",{class:"\
 ts-pathlist","aria-label":t}),h=e("p",{class:"ts-hint"},"No moves yet. The lever stands in neutral, in the middle gate."),
-b=e("p",{class:"ts-hidden",role:"status"}),m=s.map(([M,O])=>W(O,()=>L(M))),k=W("Take back the last move",()=>{i.length&&
+b=e("p",{class:"ts-hidden",role:"status"}),w=s.map(([E,A])=>W(A,()=>L(E))),v=W("Take back the last move",()=>{i.length&&
 C(i.length-1)}),$=W("Take back all",()=>{i.length&&S([],"No moves left")}),T=e("span",{class:"ts-hint"}),B=e("div",{class:"\
-ts-path"},e("div",{class:"ts-tools ts-moves",role:"group","aria-label":"Add a move"},...m),e("div",{class:"ts-path-both"},
-e("div",{class:"ts-path-words"},h,p,e("div",{class:"ts-tools"},k,$,T)),u&&e("div",{class:"ts-path-picture"},u.element)),
+ts-path"},e("div",{class:"ts-tools ts-moves",role:"group","aria-label":"Add a move"},...w),e("div",{class:"ts-path-both"},
+e("div",{class:"ts-path-words"},h,p,e("div",{class:"ts-tools"},v,$,T)),u&&e("div",{class:"ts-path-picture"},u.element)),
 u&&e("p",{class:"ts-hint"},"The line shows where each move aims. Whether the lever gets there is what the test finds out\
-."),b);function S(M,O){d||(i=M,y(),b.textContent=O,o([...i]))}function L(M){if(i.length>=r){b.textContent=`${r} moves ar\
-e the most here`;return}let{moves:O,place:U}=Fe(i,c,M);c=U,S(O,`Move ${U+1}: ${l(M)}`)}function C(M){let O=l(i[M]);c=Math.
-min(c,i.length-2),S(Ue(i,M),`Taken back: ${O}`)}function v(M,O){let U=We(i,M,O);U&&(c=M+O,S(U,`${l(U[c])}, move ${c+1} o\
-f ${i.length}`),w(c))}function f(M){return p.children[M]?.querySelector(".ts-path-move")}function w(M){let O=f(M);return O instanceof
-HTMLElement&&O.focus(),!!O}function x(M,O){let U=e("span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${O+1}: ${l(
-M)}`},l(M)),E=e("button",{type:"button",class:"ts-path-off","aria-label":`Take back move ${O+1}`,onclick:()=>C(O)},"×"),
-A=e("li",{},U,E);return A.classList.toggle("ts-current",O===c),U.addEventListener("focus",()=>{c=O;for(let N of p.children)
-N.classList.toggle("ts-current",N===A)}),U.addEventListener("keydown",N=>{if(bt(N))return;let g=N.key==="ArrowUp"?-1:N.key===
-"ArrowDown"?1:null;if(g&&N.shiftKey)v(O,g);else if(g)w(O+g);else if(N.key==="Delete"||N.key==="Backspace")C(O),w(Math.min(
-O,i.length-1))||m[0].focus();else return;N.preventDefault()}),E.disabled=d,A}function y(){p.replaceChildren(...i.map(x)),
-h.hidden=i.length>0,T.textContent=`${i.length} of at most ${r} moves`;for(let M of m)M.disabled=d||i.length>=r;k.disabled=
-$.disabled=d||i.length===0,u?.show(i)}return y(),{element:B,setMoves(M){_t(M,i)||(i=[...M],c=-1,y())},setDisabled(M){d=M,
+."),b);function S(E,A){d||(i=E,y(),b.textContent=A,o([...i]))}function L(E){if(i.length>=r){b.textContent=`${r} moves ar\
+e the most here`;return}let{moves:A,place:U}=Fe(i,c,E);c=U,S(A,`Move ${U+1}: ${l(E)}`)}function C(E){let A=l(i[E]);c=Math.
+min(c,i.length-2),S(Ue(i,E),`Taken back: ${A}`)}function k(E,A){let U=We(i,E,A);U&&(c=E+A,S(U,`${l(U[c])}, move ${c+1} o\
+f ${i.length}`),m(c))}function f(E){return p.children[E]?.querySelector(".ts-path-move")}function m(E){let A=f(E);return A instanceof
+HTMLElement&&A.focus(),!!A}function x(E,A){let U=e("span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${A+1}: ${l(
+E)}`},l(E)),O=e("button",{type:"button",class:"ts-path-off","aria-label":`Take back move ${A+1}`,onclick:()=>C(A)},"×"),
+M=e("li",{},U,O);return M.classList.toggle("ts-current",A===c),U.addEventListener("focus",()=>{c=A;for(let N of p.children)
+N.classList.toggle("ts-current",N===M)}),U.addEventListener("keydown",N=>{if(bt(N))return;let g=N.key==="ArrowUp"?-1:N.key===
+"ArrowDown"?1:null;if(g&&N.shiftKey)k(A,g);else if(g)m(A+g);else if(N.key==="Delete"||N.key==="Backspace")C(A),m(Math.min(
+A,i.length-1))||w[0].focus();else return;N.preventDefault()}),O.disabled=d,M}function y(){p.replaceChildren(...i.map(x)),
+h.hidden=i.length>0,T.textContent=`${i.length} of at most ${r} moves`;for(let E of w)E.disabled=d||i.length>=r;v.disabled=
+$.disabled=d||i.length===0,u?.show(i)}return y(),{element:B,setMoves(E){_t(E,i)||(i=[...E],c=-1,y())},setDisabled(E){d=E,
 y()}}}ht("path",{prompt:"words",make(t,s,n){let r=Ge({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
 element:r.element,show:o=>r.setMoves([o.value??[]].flat()),setDisabled:r.setDisabled,refused(){}}}});function Ye(t,s,n){let r=t.indexOf(n);return[...t.slice(r+1),...t.slice(0,r)].find(a=>!s.get(a))??n}function Ve(t,s,n){let r=t.
 find(({key:c})=>c===s);if(!r)return;if(n==="Home")return t[0].key;if(n==="End")return t[t.length-1].key;let o={ArrowRight:1,
 ArrowLeft:-1}[n];if(o!==void 0){let c=[...t].sort((u,p)=>u.x-p.x||u.y-p.y),d=c.findIndex(({key:u})=>u===s)+o;return c[(d+
 c.length)%c.length].key}let a={ArrowDown:1,ArrowUp:-1}[n];if(a===void 0)return;let l=c=>Math.abs(c.y-r.y)+2*Math.abs(c.x-
-r.x),[i]=t.filter(({key:c,y:d})=>c!==s&&(d-r.y)*a>2).sort((c,d)=>l(c)-l(d));return(i??r).key}function Kt(t,s,n,r){let o=t.lines,a=t.options,l=o.map(([p])=>p),i=l[0],c=o.map(([p,h],b)=>{let m=e("span",{class:"ts-ea\
-ch-line",id:`${s.control}-${b}`},h),k=St({"aria-labelledby":m.id,"aria-describedby":s.status},[["","choose"],...a]),$=e(
+r.x),[i]=t.filter(({key:c,y:d})=>c!==s&&(d-r.y)*a>2).sort((c,d)=>l(c)-l(d));return(i??r).key}function Kt(t,s,n,r){let o=t.lines,a=t.options,l=o.map(([p])=>p),i=l[0],c=o.map(([p,h],b)=>{let w=e("span",{class:"ts-ea\
+ch-line",id:`${s.control}-${b}`},h),v=St({"aria-labelledby":w.id,"aria-describedby":s.status},[["","choose"],...a]),$=e(
 "input",{type:"radio",name:`${s.control}-active`,"aria-label":`Point in the picture for: ${h}`,checked:b===0}),T=e("li",
-{},l.length>1?$:null,m,k);return $.addEventListener("change",()=>{i=p}),k.addEventListener("change",()=>{i=p,u()}),{key:p,
-box:k,mark:$,row:T}}),d=()=>new Map(c.map(({key:p,box:h})=>[p,h.value]));function u(){let p=d();r(p),n(Vt([...p]))}return{
+{},l.length>1?$:null,w,v);return $.addEventListener("change",()=>{i=p}),v.addEventListener("change",()=>{i=p,u()}),{key:p,
+box:v,mark:$,row:T}}),d=()=>new Map(c.map(({key:p,box:h})=>[p,h.value]));function u(){let p=d();r(p),n(Vt([...p]))}return{
 element:e("ol",{class:"ts-each ts-pointed"},...c.map(({row:p})=>p)),active:()=>i,answers:d,press(p){let h=c.find(({key:b})=>b===
-i);if(!(!h||h.box.disabled)){h.box.value=p,u(),i=Ye(l,d(),i);for(let{key:b,mark:m}of c)m.checked=b===i}},put(p,h){let b=c.
-find(({key:m})=>m===p);!b||b.box.disabled||(b.box.value=h,u())},show(p){let h=Xt(p.value);for(let{key:b,box:m}of c)m.value=
+i);if(!(!h||h.box.disabled)){h.box.value=p,u(),i=Ye(l,d(),i);for(let{key:b,mark:w}of c)w.checked=b===i}},put(p,h){let b=c.
+find(({key:w})=>w===p);!b||b.box.disabled||(b.box.value=h,u())},show(p){let h=Xt(p.value);for(let{key:b,box:w}of c)w.value=
 h.get(b)??"";r(d())},setDisabled(p){for(let{box:h,mark:b}of c)h.disabled=p,b.disabled=p}}}function ne(t,s,n){let r=e("di\
 v",{class:"ts-scene",role:"group","aria-label":"Picture. Arrow keys walk from place to place, Enter points at one."});r.
 innerHTML=t;let o=r.querySelector("svg");o.setAttribute("role","group");let a=new Map(X(o,"[data-mark]").map(d=>[String(
@@ -273,8 +273,8 @@ d.dataset.mark),d])),l=new Map(s);for(let[d,u]of a)u.setAttribute("role","button
 pot]")?.dataset.spot;r.addEventListener("click",d=>{let u=i(d);u&&n(u)});for(let[d,u]of[["pointerover",!0],["focusin",!0],
 ["pointerout",!1],["focusout",!1]])r.addEventListener(d,p=>{let h=i(p);h&&c(h,u)});function c(d,u){for(let p of X(o,`[da\
 ta-spot="${d}"]`))p.classList.toggle("tss-near",u)}return r.addEventListener("keydown",d=>{let u=xt(d,"[data-mark]")?.dataset.
-mark;if(u){if(d.key==="Enter"||d.key===" ")n(u);else{let p=[...a].map(([b,m])=>{let k=m.querySelector(".tss-dot");return{
-key:b,x:k.cx.baseVal.value,y:k.cy.baseVal.value}}),h=Ve(p,u,d.key);if(h===void 0)return;a.get(u)?.setAttribute("tabindex",
+mark;if(u){if(d.key==="Enter"||d.key===" ")n(u);else{let p=[...a].map(([b,w])=>{let v=w.querySelector(".tss-dot");return{
+key:b,x:v.cx.baseVal.value,y:v.cy.baseVal.value}}),h=Ve(p,u,d.key);if(h===void 0)return;a.get(u)?.setAttribute("tabindex",
 "-1"),a.get(h)?.setAttribute("tabindex","0"),a.get(h)?.focus()}d.preventDefault()}}),{element:r,drawing:o,choose(d){let u=new Set(
 d);for(let[p,h]of a)h.classList.toggle("tss-chosen",u.has(p)),h.setAttribute("aria-pressed",String(u.has(p)));for(let p of X(
 o,"[data-spot]"))p.classList.toggle("tss-on",u.has(String(p.dataset.spot)))}}}ht("picture",{prompt:"legend",make(t,s,n){let r=t.options,o=Kt(t,s,n,i=>{let c=new Set(i.values());for(let{letter:d,card:u}of a)
@@ -285,22 +285,22 @@ l),show:o.show,setDisabled:o.setDisabled,refused(){}}}});ht("point",{prompt:"leg
 2)]),l=ne(t.svg,a,r.press);return{element:e("div",{},r.element,l.element),show:r.show,setDisabled:r.setDisabled,refused(){}}}});ht("put",{prompt:"legend",make(t,s,n){let r=t.lines,o=new Map(r.map(([u])=>[u,"1"])),a=Kt(t,s,n,u=>{for(let[p,h]of u)h&&
 o.set(p,h.split("-")[1]);l.choose([...u.values()].map(p=>p.split("-")[0])),c(u)}),l=ne(t.svg,t.places,u=>{a.press(`${u}-${o.
 get(a.active())}`)}),i=j("g",{class:"tss-placed"});l.drawing.append(i);function c(u){i.replaceChildren();for(let[p,h]of u){
-let[b,m]=h.split("-"),k=t.at[b];if(!k)continue;let $=j("g",{transform:`translate(${k[0]} ${k[1]})`});$.innerHTML=t.pieces[p][Number(
-m)-1][1],i.append($)}for(let{part:p,show:h}of d)h(o.get(p)??"1")}let d=r.map(([u,p])=>{let h=e("div",{class:"ts-tray-par\
-t"}),b=e("span",{class:"ts-hint",role:"status"}),m=nt("Turn it",()=>{let T=o.get(u)==="1"?"2":"1";o.set(u,T),k(T);let B=a.
-answers().get(u);B&&a.put(u,`${B.split("-")[0]}-${T}`)},`Turn it: ${p}`);function k(T){let[B,S]=t.pieces[u][Number(T)-1],
+let[b,w]=h.split("-"),v=t.at[b];if(!v)continue;let $=j("g",{transform:`translate(${v[0]} ${v[1]})`});$.innerHTML=t.pieces[p][Number(
+w)-1][1],i.append($)}for(let{part:p,show:h}of d)h(o.get(p)??"1")}let d=r.map(([u,p])=>{let h=e("div",{class:"ts-tray-par\
+t"}),b=e("span",{class:"ts-hint",role:"status"}),w=nt("Turn it",()=>{let T=o.get(u)==="1"?"2":"1";o.set(u,T),v(T);let B=a.
+answers().get(u);B&&a.put(u,`${B.split("-")[0]}-${T}`)},`Turn it: ${p}`);function v(T){let[B,S]=t.pieces[u][Number(T)-1],
 L=Number(/data-half="([\d.]+)"/.exec(S)?.[1]??90);h.innerHTML=`<svg viewBox="${-L} ${-L} ${2*L} ${2*L}" width="120" heig\
 ht="120" aria-hidden="true">${S}</svg>`,b.textContent=`Way ${T}: ${B}`}let $=e("div",{class:"ts-tray"},h,e("div",{},p,b,
-m));return{part:u,row:$,show:k,turn:m}});return{element:e("div",{},e("div",{class:"ts-trays"},...d.map(({row:u})=>u)),a.
-element,l.element),show:a.show,setDisabled(u){a.setDisabled(u);for(let{turn:p}of d)p.disabled=u},refused(){}}}});var un="No line to the course just now. Go on with the questions: what you enter is kept in this browser and sent when t\
-he line is back. Simulators stand still until then.",pn="The line to the course is back.",fn=1500,hn=5e3,ve=new Set,Bt=null,
+w));return{part:u,row:$,show:v,turn:w}});return{element:e("div",{},e("div",{class:"ts-trays"},...d.map(({row:u})=>u)),a.
+element,l.element),show:a.show,setDisabled(u){a.setDisabled(u);for(let{turn:p}of d)p.disabled=u},refused(){}}}});var pn="No line to the course just now. Go on with the questions: what you enter is kept in this browser and sent when t\
+he line is back. Simulators stand still until then.",fn="The line to the course is back.",hn=1500,gn=5e3,ke=new Set,Bt=null,
 be;function Xe(t){Bt??=e("p",{class:"twoshaft ts-line-bar",role:"status"}),Bt.isConnected||document.body.append(Bt),Bt.textContent=
-t}function gn(){Bt?.remove(),Bt=null}function Je(){clearTimeout(be),ve.size?be=window.setTimeout(()=>Xe(un),Bt?0:fn):Bt&&
-(Xe(pn),be=window.setTimeout(gn,hn))}var Ze=t=>({down(){ve.add(t),Je()},up(){ve.delete(t),Je()}});var mn=1e3,wn="input, button, select, textarea, summary, a, [tabindex]";function bn(t){let s=o=>{if(o.stopPropagation(),
+t}function mn(){Bt?.remove(),Bt=null}function Je(){clearTimeout(be),ke.size?be=window.setTimeout(()=>Xe(pn),Bt?0:hn):Bt&&
+(Xe(fn),be=window.setTimeout(mn,gn))}var Ze=t=>({down(){ke.add(t),Je()},up(){ke.delete(t),Je()}});var wn=1e3,bn="input, button, select, textarea, summary, a, [tabindex]";function kn(t){let s=o=>{if(o.stopPropagation(),
 !(o.ctrlKey||o.metaKey)||o.key.toLowerCase()!=="s"||(o.preventDefault(),o.type!=="keydown"||o.repeat))return;let{key:a,code:l,
 keyCode:i,ctrlKey:c,metaKey:d}=o,u={key:a,code:l,keyCode:i,ctrlKey:c,metaKey:d,bubbles:!0,cancelable:!0};t.parentElement?.
 dispatchEvent(new KeyboardEvent("keydown",u))};t.addEventListener("keydown",s),t.addEventListener("keyup",s),t.addEventListener(
-"keypress",s);let n=()=>{for(let o of t.querySelectorAll(wn))o.hasAttribute("data-lm-suppress-shortcuts")||o.setAttribute(
+"keypress",s);let n=()=>{for(let o of t.querySelectorAll(bn))o.hasAttribute("data-lm-suppress-shortcuts")||o.setAttribute(
 "data-lm-suppress-shortcuts","true")};n();let r=new MutationObserver(n);return r.observe(t,{childList:!0,subtree:!0}),()=>r.
 disconnect()}function vn(t,s,n){let r=t.widget_manager?.kernel,o=(l,i)=>{["restarting","autorestarting","terminating","d\
 ead"].includes(i)&&s()},a=(l,i)=>{i==="disconnected"?s():n(i==="connecting")};return t.on("comm_live_update",s),r?.statusChanged?.
@@ -454,224 +454,225 @@ s-grid)}.twoshaft .ts-top{display:flex;flex-wrap:wrap;justify-content:space-betw
 r-bottom:1px solid var(--ts-line);padding-bottom:calc(var(--ts-grid) / 2)}.twoshaft .ts-who{font-size:var(--ts-small);co\
 lor:var(--ts-quiet)}.twoshaft .ts-field{border:0;min-width:0;margin:calc(2 * var(--ts-grid)) 0 0}.twoshaft .ts-prompt{di\
 splay:block;padding:0;font-weight:600;margin-bottom:var(--ts-grid)}.twoshaft .ts-line-of{display:flex;flex-wrap:wrap;ali\
-gn-items:center;gap:var(--ts-grid)}.twoshaft .ts-line-of+.ts-read{min-height:1.5em}.twoshaft .ts-read.ts-error,.twoshaft\
- .ts-status-unread{color:var(--ts-ink);font-size:var(--ts-text)}.twoshaft .ts-error .ts-shape,.twoshaft .ts-status-unrea\
-d .ts-shape,.twoshaft .ts-status-bad .ts-shape{color:var(--ts-bad)}.twoshaft .ts-status-saved .ts-shape{color:var(--ts-g\
-ood)}.twoshaft .ts-status-bad{color:var(--ts-ink);font-weight:600}.twoshaft .ts-order+.ts-read{display:none}.twoshaft .t\
-s-bench{margin-top:var(--ts-grid)}.twoshaft .ts-bench summary{cursor:pointer;min-height:24px;font-size:var(--ts-small);c\
-olor:var(--ts-quiet)}.twoshaft .ts-bench[open]{border:1px solid var(--ts-line);padding:var(--ts-grid)}.twoshaft .ts-benc\
-h-rows{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,20em),1fr));gap:var(--ts-grid) calc(2 * var(-\
--ts-grid));margin:var(--ts-grid) 0}.twoshaft .ts-bench-row{min-width:0}.twoshaft .ts-bench-row select{max-width:100%;min\
--width:0}.twoshaft .ts-bench-row label{display:block;max-width:var(--ts-width)}.twoshaft .ts-bench-row .ts-read{min-heig\
-ht:0}.twoshaft.ts-question{border-left:4px solid var(--ts-accent);padding-left:calc(2 * var(--ts-grid))}.twoshaft .ts-ac\
-ts{display:flex;flex-wrap:wrap;gap:var(--ts-grid);margin-top:var(--ts-grid)}.twoshaft .ts-told:not(:empty){margin-top:va\
-r(--ts-grid)}.twoshaft .ts-told-unread{border:2px solid var(--ts-ink);padding:var(--ts-grid)}.twoshaft .ts-teacher{borde\
-r-style:dashed;font-size:var(--ts-small)}.twoshaft.ts-question .ts-title{font-weight:600}.twoshaft-start>div{max-width:1\
-040px}.twoshaft-start h2{font-size:var(--ts-head);font-weight:600;margin:0;line-height:1.5}.twoshaft-start section,.twos\
-haft-start .ts-sign-in{margin:calc(2 * var(--ts-grid)) 0 calc(3 * var(--ts-grid))}.twoshaft-start .ts-sign-in{display:gr\
-id;gap:calc(1.5 * var(--ts-grid));justify-items:start}.twoshaft-start .ts-pair{display:grid;gap:calc(var(--ts-grid) / 2)\
-}.twoshaft-start .ts-pair label{font-weight:600}.twoshaft-start .ts-pair .ts-box{width:22em;max-width:100%}.twoshaft-sta\
-rt .ts-first{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft-start .ts-button{font-size:var(--ts-text)}.\
-twoshaft-start .ts-said:not(:empty){border-left:3px solid var(--ts-accent);padding:var(--ts-grid);background:var(--ts-fa\
-int)}.twoshaft-start .ts-me{display:flex;flex-wrap:wrap;align-items:center;justify-content:space-between;gap:var(--ts-gr\
-id);margin-bottom:var(--ts-grid)}.twoshaft-start .ts-table{border-collapse:collapse;width:100%;margin:0 0 calc(2 * var(-\
--ts-grid));font-size:var(--ts-text);table-layout:fixed}.twoshaft-start .ts-table :is(th,td){text-align:left;vertical-ali\
-gn:top;white-space:normal;padding:var(--ts-grid);border:0;border-bottom:1px solid var(--ts-line);background:none;max-wid\
-th:none}.twoshaft-start .ts-table thead th{font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-start .ts-table th:\
-nth-child(1){width:26%}.twoshaft-start .ts-table th:nth-child(2){width:16%}.twoshaft-start .ts-table th:nth-child(4){wid\
-th:24%}.twoshaft-start .ts-small-line{display:block;font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-start .ts-\
-doing{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft-start a.ts-link:is(:link,:visited,:hov\
-er,:focus,:active){color:var(--ts-accent);text-decoration:underline;display:inline-flex;align-items:center;min-height:va\
-r(--ts-target);cursor:pointer}.twoshaft-start .ts-lessons{padding-left:calc(2 * var(--ts-grid))}.twoshaft-start .ts-less\
-ons .ts-link{min-height:24px}.twoshaft-start .ts-module th{padding-top:calc(3 * var(--ts-grid));font-size:var(--ts-text)\
-}.twoshaft-start .ts-table .ts-module th{width:auto}.twoshaft-start .ts-assigned{margin-left:var(--ts-grid);font-weight:\
-400;color:var(--ts-quiet)}.twoshaft-start .ts-next{margin:0}.twoshaft-start summary{min-height:var(--ts-target);align-co\
-ntent:center;cursor:pointer}@media(max-width:560px){.twoshaft-start .ts-table thead{position:absolute;clip-path:inset(50\
-%)}.twoshaft-start .ts-table :is(tr,th,td):nth-child(n){display:block;width:auto}.twoshaft-start .ts-table tr{border-bot\
-tom:1px solid var(--ts-line);padding:var(--ts-grid) 0}.twoshaft-start .ts-table tbody :is(th,td){border:0;padding:4px 0}\
-}.twoshaft-start .ts-gaps{padding-left:calc(2 * var(--ts-grid));font-size:var(--ts-small)}.twoshaft-start .ts-gaps span{\
-display:block}.twoshaft-start .ts-question{border:2px solid var(--ts-ink);padding:calc(1.5 * var(--ts-grid))}.twoshaft-d\
-esk{max-width:1240px}.twoshaft-desk .ts-desk-top{display:flex;flex-wrap:wrap;align-items:center;justify-content:space-be\
-tween;gap:var(--ts-grid)}.twoshaft-desk .ts-desk-pages{display:flex;flex-wrap:wrap;gap:var(--ts-grid);margin:var(--ts-gr\
-id) 0;padding-bottom:var(--ts-grid);border-bottom:1px solid var(--ts-line)}.twoshaft-desk .ts-button[aria-current=page]{\
-border-width:3px;font-weight:700}.twoshaft-desk :is(h2,h3){font-size:var(--ts-head);font-weight:600;margin:0;line-height\
-:1.5}.twoshaft-desk h3,.twoshaft-desk .ts-button{font-size:var(--ts-text)}.twoshaft-desk .ts-first{background:var(--ts-a\
-ccent);color:var(--ts-on-accent)}.twoshaft-desk .ts-said:not(:empty){border-left:3px solid var(--ts-accent);padding:var(\
---ts-grid);background:var(--ts-faint)}.twoshaft-desk :is(.ts-said,.ts-alert){white-space:pre-line;max-width:none}.twosha\
-ft-desk .ts-busy{display:flex;align-items:center;gap:var(--ts-grid)}.twoshaft-desk .ts-desk-body[aria-busy=true]{cursor:\
-progress}.twoshaft-desk .ts-desk-body>*{margin-top:calc(2 * var(--ts-grid))}.twoshaft-desk .ts-desk-caption{display:flex\
-;flex-wrap:wrap;align-items:center;justify-content:space-between;gap:var(--ts-grid);margin-bottom:calc(var(--ts-grid) / \
-2)}.twoshaft-desk .ts-desk-scroll{max-height:360px;overflow:auto;border:1px solid var(--ts-line)}.twoshaft-desk .ts-tabl\
-e{border-collapse:collapse;margin:0;min-width:100%;font-size:var(--ts-text)}.twoshaft-desk .ts-table :is(th,td){text-ali\
-gn:left;vertical-align:top;white-space:normal;padding:calc(var(--ts-grid) / 2) var(--ts-grid);border:0;border-bottom:1px\
- solid var(--ts-line);background:none;max-width:28em;font-weight:400;overflow-wrap:break-word}.twoshaft-desk .ts-table t\
-body th{position:sticky;left:0;background:var(--ts-paper)}.twoshaft-desk .ts-table thead th{position:sticky;top:0;z-inde\
-x:1;background:var(--ts-paper);box-shadow:inset 0 -1px var(--ts-line);white-space:nowrap}.twoshaft-desk .ts-table .ts-fi\
-gure{text-align:right;font-variant-numeric:tabular-nums}.twoshaft-desk .ts-table .ts-tick{width:24px}.twoshaft-desk inpu\
-t[type=checkbox]{width:18px;height:18px;accent-color:var(--ts-accent)}.twoshaft-desk :is(.ts-sort,.ts-cell){min-height:2\
-4px;min-width:24px;padding:0;border:0;background:none;color:var(--ts-accent);font:inherit;text-align:inherit;cursor:poin\
-ter}.twoshaft-desk .ts-sort{font-weight:600}.twoshaft-desk .ts-cell{text-decoration:underline}.twoshaft-desk .ts-desk-fo\
-rm{display:grid;gap:var(--ts-grid);justify-items:start;padding-top:var(--ts-grid);border-top:1px solid var(--ts-line)}.t\
-woshaft-desk .ts-desk-form>*{min-width:0;max-width:100%}.twoshaft-desk .ts-desk-fields{display:flex;flex-wrap:wrap;align\
--items:flex-start;gap:var(--ts-grid) calc(2 * var(--ts-grid))}.twoshaft-desk .ts-desk-field{display:grid;gap:calc(var(--\
-ts-grid) / 2);max-width:100%}.twoshaft-desk .ts-desk-field>label:not(.ts-option){font-weight:600}.twoshaft-desk .ts-desk\
--field .ts-box{width:18em;max-width:100%}.twoshaft-desk textarea.ts-box{width:30em;padding:var(--ts-grid)}.twoshaft-desk\
- .ts-doing{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft-desk .ts-question{border:2px soli\
-d var(--ts-ink);padding:calc(1.5 * var(--ts-grid))}.twoshaft-desk a.ts-link:is(:link,:visited,:hover,:focus,:active){col\
-or:var(--ts-accent);text-decoration:underline}.twoshaft-desk :is(textarea,a,h2,.ts-desk-scroll):focus-visible{outline:3p\
-x solid var(--ts-accent);outline-offset:2px}@media(forced-colors:active){.twoshaft-desk .ts-button[aria-current=page]{bo\
-rder-color:Highlight}.twoshaft-desk .ts-said:not(:empty){border:1px solid CanvasText}}.twoshaft .tsj-bench{display:flex;\
-flex-wrap:wrap;gap:calc(3 * var(--ts-grid));align-items:flex-start;margin-top:var(--ts-grid)}.twoshaft .tsj-bench svg{di\
-splay:block;max-width:100%;height:auto}.twoshaft .tsj-bolt{cursor:pointer}.twoshaft .tsj-bolt:focus{outline:none}.twosha\
-ft .tsj-bolt:focus-visible circle{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsj-bolt.tsj-started circle{stroke-w\
-idth:3}.twoshaft .tsj-bolt.tsj-tight circle{fill:var(--ts-ink)}.twoshaft .tsj-bolt.tsj-tight text{fill:var(--ts-paper)}.\
-twoshaft .tsj-slide{display:inline-flex;align-items:center;gap:var(--ts-grid)}.twoshaft .tsj-slide input{width:180px;max\
--width:40vw;accent-color:var(--ts-accent);min-height:var(--ts-target)}.twoshaft .tsj-figure{min-width:8ch;font-variant-n\
-umeric:tabular-nums;font-weight:600}.twoshaft .tsj-happened{min-height:3em;margin-top:var(--ts-grid)}.twoshaft .tsj-chec\
-k{display:inline-flex;align-items:center;gap:var(--ts-grid);min-height:var(--ts-target)}.twoshaft .tsj-check input{width\
-:18px;height:18px;accent-color:var(--ts-accent)}.twoshaft .tsj-settings{display:grid;grid-template-columns:max-content m\
-inmax(0,1fr);gap:4px calc(2 * var(--ts-grid));align-items:center;max-width:calc(var(--ts-width) + 12ch);margin:var(--ts-\
-grid) 0}.twoshaft .tsj-settings>label{font-weight:600}.twoshaft .tsj-band svg{display:block;max-width:100%;height:auto}.\
-twoshaft .tsj-settings select{max-width:100%}.twoshaft .tsj-slide{max-width:100%;flex-wrap:wrap}@media(max-width:700px){\
-.twoshaft .tsj-settings{grid-template-columns:minmax(0,1fr)}}.twoshaft table.tsk-board{border-collapse:collapse;font:var\
-(--ts-text) var(--ts-font);color:var(--ts-ink)}.twoshaft table.tsk-board caption{text-align:left;font-weight:600;padding\
-:4px 0}.twoshaft table.tsk-board th,.twoshaft table.tsk-board td{text-align:left;vertical-align:middle;padding:4px 12px \
-4px 0;border-bottom:1px solid var(--ts-line);background:none;font-weight:400}.twoshaft table.tsk-board thead th{font-wei\
-ght:600}.twoshaft table.tsk-board tbody th{min-width:18ch;max-width:34ch;white-space:normal}.twoshaft table.tsk-board .t\
-sk-number{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}.twoshaft table.tsk-board select{max-wid\
-th:44ch}.twoshaft table.tsk-board .tsk-best td,.twoshaft table.tsk-board .tsk-best th{font-weight:600;border-bottom:2px \
-solid var(--ts-accent)}.twoshaft table.tsk-board .tsk-failed{font-weight:600}.twoshaft .tsk-shown{min-width:24ch}.twosha\
-ft .tsk-spent,.twoshaft .tsk-more{margin:var(--ts-grid) 0}@media(max-width:700px){.twoshaft table.tsk-board,.twoshaft ta\
-ble.tsk-board tbody,.twoshaft table.tsk-board tr,.twoshaft table.tsk-board caption{display:block}.twoshaft table.tsk-boa\
-rd thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}.twoshaft table.tsk-board tr{border\
--bottom:1px solid var(--ts-line);padding:var(--ts-grid) 0}.twoshaft table.tsk-board tbody th,.twoshaft table.tsk-board t\
-body td,.twoshaft table.tsk-board tbody .tsk-number{display:block;border:0;max-width:none;min-width:0;padding:2px 0;text\
--align:left;white-space:normal}.twoshaft table.tsk-board tbody .tsk-best th,.twoshaft table.tsk-board tbody .tsk-best td\
-{border:0}.twoshaft table.tsk-board tbody .tsk-best{border-bottom:2px solid var(--ts-accent)}.twoshaft table.tsk-board t\
-body th{font-weight:600}.twoshaft table.tsk-board td[data-label]:before{content:attr(data-label) ": ";color:var(--ts-qui\
-et)}.twoshaft table.tsk-board td:empty{display:none!important}.twoshaft table.tsk-board select{max-width:100%}}.twoshaft\
- .ts-gate{cursor:default;touch-action:pan-y;padding:4px}.twoshaft .ts-gate .tsg-panel{cursor:grab;touch-action:none}.two\
-shaft .ts-pulling,.twoshaft .ts-pulling .tsg-panel{cursor:grabbing}.twoshaft .ts-gate .tsg-hand{fill:var(--ts-accent)}.t\
-woshaft .ts-gate svg{user-select:none}.twoshaft .ts-moves .ts-button{text-align:left;padding-block:4px}.twoshaft .ts-hap\
-pened.ts-stopped,.twoshaft .ts-log .ts-stopped{font-weight:600}.twoshaft .ts-log{max-height:14rem;overflow-y:auto;paddin\
-g-left:calc(4 * var(--ts-grid));max-width:calc(var(--ts-width) + 12ch)}.twoshaft .ts-gate+.ts-happened{min-height:1.5em}\
-.twoshaft .ts-proof{max-width:calc(var(--ts-width) + 12ch);font-weight:600}.twoshaft-rig .ts-how{width:34em;max-width:10\
-0%}.twoshaft .ts-gate:focus-visible{outline-offset:-3px}.twoshaft .tsw-train svg{user-select:none}.twoshaft .tsw-counts{\
-display:flex;flex-wrap:wrap;gap:calc(2 * var(--ts-grid));margin:var(--ts-grid) 0}.twoshaft .tsw-count{box-sizing:border-\
-box;display:grid;grid-template-columns:104px 1fr;column-gap:var(--ts-grid);align-items:center;width:268px;padding:4px;bo\
-rder:1px solid var(--ts-line);border-radius:2px;text-align:left;font-size:var(--ts-small)}.twoshaft .tsw-count.tsw-hand{\
-border:2px solid var(--ts-accent);padding:3px}.twoshaft .tsw-count.tsw-held{border-style:dashed}.twoshaft .tsw-name{font\
--weight:600}.twoshaft .tsw-count>.tsw-dial{grid-column:1;grid-row:1 / span 3}.twoshaft .tsw-count>div{grid-column:2}.two\
-shaft .tsw-dial{width:104px;height:104px;touch-action:none;cursor:grab;user-select:none}.twoshaft .tsw-dial:active{curso\
-r:grabbing}.twoshaft .tsw-plate{fill:var(--ts-faint);stroke:var(--ts-ink);stroke-width:1}.twoshaft .tsw-end{fill:var(--t\
-s-paper);stroke:var(--ts-ink);stroke-width:2}.twoshaft .tsw-painted{stroke:var(--ts-accent);stroke-width:4}.twoshaft .ts\
-w-dot{fill:var(--ts-accent)}.twoshaft .tsw-tick{stroke:var(--ts-ink);stroke-width:1.5}.twoshaft .tsw-pointer{fill:var(--\
-ts-ink)}.twoshaft .tsw-number{font:15px var(--ts-font);fill:var(--ts-ink);text-anchor:middle}.twoshaft .tsw-strokes{min-\
-height:1.5em;font-family:monospace;font-size:var(--ts-text);letter-spacing:1px;overflow-wrap:anywhere;max-height:4.5em;o\
-verflow-y:auto}.twoshaft .tsw-figure{min-height:1.5em;font-variant-numeric:tabular-nums}.twoshaft .tsw-figure:empty{min-\
-height:0}.twoshaft .tsw-happened{min-height:1.5em}.twoshaft .tsh-picture{overflow-x:auto;margin:var(--ts-grid) 0}.twosha\
-ft .tsh-picture svg{display:block;width:100%;min-width:720px;max-width:1100px;height:auto}.twoshaft .tsh-place{cursor:po\
-inter}.twoshaft .tsh-place:focus{outline:none}.twoshaft .tsh-place:hover .tsh-hit{stroke:var(--ts-line);stroke-width:1}.\
-twoshaft .tsh-chosen .tsh-hit,.twoshaft .tsh-chosen:hover .tsh-hit{stroke:var(--ts-accent);stroke-width:2}.twoshaft .tsh\
--place:focus-visible .tsh-hit{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsh-chosen .tsf-t{font-weight:600}.twosh\
-aft .tsh-box{border-left:3px solid var(--ts-accent);padding-left:calc(1.5 * var(--ts-grid));min-height:5.5em}.twoshaft .\
-tsh-head,.twoshaft .tsh-verdict{font-weight:600}.twoshaft .tsh-verdict{margin-top:var(--ts-grid)!important}.twoshaft .ts\
-h-told .ts-facts{margin-bottom:0}.twoshaft .tsl-sliders{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(26\
-em,100%),1fr));gap:0 calc(3 * var(--ts-grid));margin:var(--ts-grid) 0;max-width:960px}.twoshaft .tsl-row{display:grid;gr\
-id-template-columns:12em minmax(6em,1fr) 4em;align-items:center;gap:var(--ts-grid);min-height:var(--ts-target)}.twoshaft\
- .tsl-row input{width:100%;accent-color:var(--ts-accent);margin:0;min-height:24px}.twoshaft .tsl-row .ts-box{justify-sel\
-f:start}.twoshaft .tsl-figure{font-variant-numeric:tabular-nums;text-align:right}.twoshaft .tsl-drawing{overflow-x:auto}\
-.twoshaft .tsl-drawing svg{display:block;width:100%;min-width:600px;max-width:820px;height:auto}.twoshaft .tsl-sum{font-\
-variant-numeric:tabular-nums;margin:var(--ts-grid) 0}@media(max-width:480px){.twoshaft .tsl-sliders{grid-template-column\
-s:minmax(0,1fr)}.twoshaft .tsl-row{display:flex;flex-wrap:wrap;min-width:0}.twoshaft .tsl-row input{max-width:100%}}.two\
-shaft .tsp-section{overflow-x:auto}.twoshaft .tsp-gauge{width:220px;height:200px;flex:none}.twoshaft .tsp-section svg{di\
-splay:block;max-width:100%;height:auto;min-width:320px}.twoshaft .ts-pair[hidden]{display:none}.twoshaft .ts-cells{posit\
-ion:absolute;pointer-events:none}.twoshaft .tsp-land.tsp-clear{fill:none}.twoshaft .tsp-lump{fill:none;stroke:var(--ts-b\
-ead);stroke-linecap:round}.twoshaft .tsp-way{fill:none;stroke:var(--ts-bad);stroke-linecap:round;stroke-linejoin:round}.\
-twoshaft .tsp-out{fill:var(--ts-ink);stroke:var(--ts-paper);stroke-width:.5px}.twoshaft .tsp-clear~g>.tsp-spot,.twoshaft\
- .tsp-clean .tsp-spot-word,.twoshaft .tsp-shut .tsp-chosen{display:none}.twoshaft .ts-legend{display:flex;flex-wrap:wrap\
-;gap:4px calc(2 * var(--ts-grid));font-size:var(--ts-small);min-height:1.6em}.twoshaft .ts-key{display:inline-flex;align\
--items:center;gap:4px}.twoshaft .ts-swatch{width:25px;height:15px;border:1px solid var(--ts-line)}.twoshaft .ts-range{ac\
-cent-color:var(--ts-accent);min-height:24px}.twoshaft .ts-clock{min-width:6em;font-weight:600}.twoshaft .ts-unit{overflo\
-w:auto;max-height:620px;border:1px solid var(--ts-line);margin:var(--ts-grid) 0;touch-action:pan-x pan-y pinch-zoom}.two\
-shaft .ts-unit svg{display:block;max-width:none;max-height:none}.twoshaft .ts-unit [data-part]{cursor:pointer}.twoshaft \
-.ts-unit .tsu-chosen path:not(.tsu-behind,.tsu-pitch,.tsu-line){stroke:var(--ts-accent);stroke-width:3.2px;stroke-dashar\
-ray:none}.twoshaft .ts-unit [data-part]:hover path:not(.tsu-behind,.tsu-pitch,.tsu-line){stroke:var(--ts-accent)}.twosha\
-ft .ts-unit:focus-visible{outline:3px solid var(--ts-accent);outline-offset:-3px}.twoshaft .ts-unit-name{min-height:1.5e\
-m}.twoshaft .ts-unit-over{font-weight:600}.twoshaft .ts-unit-words p{max-width:var(--ts-width)}.twoshaft .ts-prompt[hidd\
-en],.twoshaft .ts-sentences[hidden]{display:none}.twoshaft .ts-told{min-height:2em;max-height:9em;overflow-y:auto}.twosh\
-aft .ts-build{display:grid;grid-template-columns:minmax(16rem,2fr) minmax(0,3fr);gap:calc(2 * var(--ts-grid));align-item\
-s:start}.twoshaft .ts-buildlist{display:grid;gap:4px;max-height:22rem;overflow-y:auto;padding:4px}.twoshaft .ts-buildste\
-p{text-align:left;padding-block:2px;min-height:28px}.twoshaft .ts-buildstep-done{color:var(--ts-quiet);border-color:var(\
---ts-line)}.twoshaft .ts-buildstep-waits{border-style:dotted}.twoshaft .ts-buildstep-ready{font-weight:600}.twoshaft .ts\
--buildstep[aria-current]{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft .ts-stage-choice{max-width:100%\
-}.twoshaft .ts-hand{border:1px solid var(--ts-line);padding:var(--ts-grid);max-height:24rem;overflow-y:auto}.twoshaft .t\
-s-hand .ts-field{border:0;margin:var(--ts-grid) 0;min-width:0}.twoshaft .ts-hand-name{font-weight:600}.twoshaft .ts-do{t\
-ext-align:left;padding-block:4px}.twoshaft .ts-caution{border-left:4px solid var(--ts-warn);padding-left:var(--ts-grid);\
-font-size:var(--ts-small)}.twoshaft .ts-record table{border-collapse:collapse;margin:var(--ts-grid) 0;font:inherit}.twos\
-haft .ts-record caption{text-align:left;font-weight:600}.twoshaft .ts-record :is(th,td){text-align:left;vertical-align:t\
-op;padding:3px 16px 3px 0;border-bottom:1px solid var(--ts-line);background:none;white-space:normal}.twoshaft .ts-record\
- .ts-blank{min-width:12em;height:2em}@media(max-width:52rem){.twoshaft .ts-build{grid-template-columns:minmax(0,1fr)}.tw\
-oshaft .ts-buildlist,.twoshaft .ts-hand{max-height:none}}`,ts="twoshaft-styles";function kn(){let t=document.getElementById(
+gn-items:center;gap:var(--ts-grid)}.twoshaft .ts-line-of+.ts-read,.twoshaft .ts-line-of+.ts-read+.ts-status{display:inli\
+ne}.twoshaft .ts-line-of+.ts-read:not(:empty){margin-right:calc(2 * var(--ts-grid))}.twoshaft .ts-read.ts-error,.twoshaf\
+t .ts-status-unread{color:var(--ts-ink);font-size:var(--ts-text)}.twoshaft .ts-error .ts-shape,.twoshaft .ts-status-unre\
+ad .ts-shape,.twoshaft .ts-status-bad .ts-shape{color:var(--ts-bad)}.twoshaft .ts-status-saved .ts-shape{color:var(--ts-\
+good)}.twoshaft .ts-status-bad{color:var(--ts-ink);font-weight:600}.twoshaft .ts-order+.ts-read{display:none}.twoshaft .\
+ts-bench{margin-top:var(--ts-grid)}.twoshaft .ts-bench summary{cursor:pointer;min-height:24px;font-size:var(--ts-small);\
+color:var(--ts-quiet)}.twoshaft .ts-bench[open]{border:1px solid var(--ts-line);padding:var(--ts-grid)}.twoshaft .ts-ben\
+ch-rows{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,20em),1fr));gap:var(--ts-grid) calc(2 * var(\
+--ts-grid));margin:var(--ts-grid) 0}.twoshaft .ts-bench-row{min-width:0}.twoshaft .ts-bench-row select{max-width:100%;mi\
+n-width:0}.twoshaft .ts-bench-row label{display:block;max-width:var(--ts-width)}.twoshaft .ts-bench-row .ts-read{min-hei\
+ght:0}.twoshaft.ts-question{border-left:4px solid var(--ts-accent);padding-left:calc(2 * var(--ts-grid))}.twoshaft .ts-a\
+cts{display:flex;flex-wrap:wrap;gap:var(--ts-grid);margin-top:var(--ts-grid)}.twoshaft .ts-told:not(:empty){margin-top:v\
+ar(--ts-grid)}.twoshaft .ts-told-unread{border:2px solid var(--ts-ink);padding:var(--ts-grid)}.twoshaft .ts-teacher{bord\
+er-style:dashed;font-size:var(--ts-small)}.twoshaft.ts-question .ts-title{font-weight:600}.twoshaft-start>div{max-width:\
+1040px}.twoshaft-start h2{font-size:var(--ts-head);font-weight:600;margin:0;line-height:1.5}.twoshaft-start section,.two\
+shaft-start .ts-sign-in{margin:calc(2 * var(--ts-grid)) 0 calc(3 * var(--ts-grid))}.twoshaft-start .ts-sign-in{display:g\
+rid;gap:calc(1.5 * var(--ts-grid));justify-items:start}.twoshaft-start .ts-pair{display:grid;gap:calc(var(--ts-grid) / 2\
+)}.twoshaft-start .ts-pair label{font-weight:600}.twoshaft-start .ts-pair .ts-box{width:22em;max-width:100%}.twoshaft-st\
+art .ts-first{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft-start .ts-button{font-size:var(--ts-text)}\
+.twoshaft-start .ts-said:not(:empty){border-left:3px solid var(--ts-accent);padding:var(--ts-grid);background:var(--ts-f\
+aint)}.twoshaft-start .ts-me{display:flex;flex-wrap:wrap;align-items:center;justify-content:space-between;gap:var(--ts-g\
+rid);margin-bottom:var(--ts-grid)}.twoshaft-start .ts-table{border-collapse:collapse;width:100%;margin:0 0 calc(2 * var(\
+--ts-grid));font-size:var(--ts-text);table-layout:fixed}.twoshaft-start .ts-table :is(th,td){text-align:left;vertical-al\
+ign:top;white-space:normal;padding:var(--ts-grid);border:0;border-bottom:1px solid var(--ts-line);background:none;max-wi\
+dth:none}.twoshaft-start .ts-table thead th{font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-start .ts-table th\
+:nth-child(1){width:26%}.twoshaft-start .ts-table th:nth-child(2){width:16%}.twoshaft-start .ts-table th:nth-child(4){wi\
+dth:24%}.twoshaft-start .ts-small-line{display:block;font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-start .ts\
+-doing{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft-start a.ts-link:is(:link,:visited,:ho\
+ver,:focus,:active){color:var(--ts-accent);text-decoration:underline;display:inline-flex;align-items:center;min-height:v\
+ar(--ts-target);cursor:pointer}.twoshaft-start .ts-lessons{padding-left:calc(2 * var(--ts-grid))}.twoshaft-start .ts-les\
+sons .ts-link{min-height:24px}.twoshaft-start .ts-module th{padding-top:calc(3 * var(--ts-grid));font-size:var(--ts-text\
+)}.twoshaft-start .ts-table .ts-module th{width:auto}.twoshaft-start .ts-assigned{margin-left:var(--ts-grid);font-weight\
+:400;color:var(--ts-quiet)}.twoshaft-start .ts-next{margin:0}.twoshaft-start summary{min-height:var(--ts-target);align-c\
+ontent:center;cursor:pointer}@media(max-width:560px){.twoshaft-start .ts-table thead{position:absolute;clip-path:inset(5\
+0%)}.twoshaft-start .ts-table :is(tr,th,td):nth-child(n){display:block;width:auto}.twoshaft-start .ts-table tr{border-bo\
+ttom:1px solid var(--ts-line);padding:var(--ts-grid) 0}.twoshaft-start .ts-table tbody :is(th,td){border:0;padding:4px 0\
+}}.twoshaft-start .ts-gaps{padding-left:calc(2 * var(--ts-grid));font-size:var(--ts-small)}.twoshaft-start .ts-gaps span\
+{display:block}.twoshaft-start .ts-question{border:2px solid var(--ts-ink);padding:calc(1.5 * var(--ts-grid))}.twoshaft-\
+desk{max-width:1240px}.twoshaft-desk .ts-desk-top{display:flex;flex-wrap:wrap;align-items:center;justify-content:space-b\
+etween;gap:var(--ts-grid)}.twoshaft-desk .ts-desk-pages{display:flex;flex-wrap:wrap;gap:var(--ts-grid);margin:var(--ts-g\
+rid) 0;padding-bottom:var(--ts-grid);border-bottom:1px solid var(--ts-line)}.twoshaft-desk .ts-button[aria-current=page]\
+{border-width:3px;font-weight:700}.twoshaft-desk :is(h2,h3){font-size:var(--ts-head);font-weight:600;margin:0;line-heigh\
+t:1.5}.twoshaft-desk h3,.twoshaft-desk .ts-button{font-size:var(--ts-text)}.twoshaft-desk .ts-first{background:var(--ts-\
+accent);color:var(--ts-on-accent)}.twoshaft-desk .ts-said:not(:empty){border-left:3px solid var(--ts-accent);padding:var\
+(--ts-grid);background:var(--ts-faint)}.twoshaft-desk :is(.ts-said,.ts-alert){white-space:pre-line;max-width:none}.twosh\
+aft-desk .ts-busy{display:flex;align-items:center;gap:var(--ts-grid)}.twoshaft-desk .ts-desk-body[aria-busy=true]{cursor\
+:progress}.twoshaft-desk .ts-desk-body>*{margin-top:calc(2 * var(--ts-grid))}.twoshaft-desk .ts-desk-caption{display:fle\
+x;flex-wrap:wrap;align-items:center;justify-content:space-between;gap:var(--ts-grid);margin-bottom:calc(var(--ts-grid) /\
+ 2)}.twoshaft-desk .ts-desk-scroll{max-height:360px;overflow:auto;border:1px solid var(--ts-line)}.twoshaft-desk .ts-tab\
+le{border-collapse:collapse;margin:0;min-width:100%;font-size:var(--ts-text)}.twoshaft-desk .ts-table :is(th,td){text-al\
+ign:left;vertical-align:top;white-space:normal;padding:calc(var(--ts-grid) / 2) var(--ts-grid);border:0;border-bottom:1p\
+x solid var(--ts-line);background:none;max-width:28em;font-weight:400;overflow-wrap:break-word}.twoshaft-desk .ts-table \
+tbody th{position:sticky;left:0;background:var(--ts-paper)}.twoshaft-desk .ts-table thead th{position:sticky;top:0;z-ind\
+ex:1;background:var(--ts-paper);box-shadow:inset 0 -1px var(--ts-line);white-space:nowrap}.twoshaft-desk .ts-table .ts-f\
+igure{text-align:right;font-variant-numeric:tabular-nums}.twoshaft-desk .ts-table .ts-tick{width:24px}.twoshaft-desk inp\
+ut[type=checkbox]{width:18px;height:18px;accent-color:var(--ts-accent)}.twoshaft-desk :is(.ts-sort,.ts-cell){min-height:\
+24px;min-width:24px;padding:0;border:0;background:none;color:var(--ts-accent);font:inherit;text-align:inherit;cursor:poi\
+nter}.twoshaft-desk .ts-sort{font-weight:600}.twoshaft-desk .ts-cell{text-decoration:underline}.twoshaft-desk .ts-desk-f\
+orm{display:grid;gap:var(--ts-grid);justify-items:start;padding-top:var(--ts-grid);border-top:1px solid var(--ts-line)}.\
+twoshaft-desk .ts-desk-form>*{min-width:0;max-width:100%}.twoshaft-desk .ts-desk-fields{display:flex;flex-wrap:wrap;alig\
+n-items:flex-start;gap:var(--ts-grid) calc(2 * var(--ts-grid))}.twoshaft-desk .ts-desk-field{display:grid;gap:calc(var(-\
+-ts-grid) / 2);max-width:100%}.twoshaft-desk .ts-desk-field>label:not(.ts-option){font-weight:600}.twoshaft-desk .ts-des\
+k-field .ts-box{width:18em;max-width:100%}.twoshaft-desk textarea.ts-box{width:30em;padding:var(--ts-grid)}.twoshaft-des\
+k .ts-doing{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft-desk .ts-question{border:2px sol\
+id var(--ts-ink);padding:calc(1.5 * var(--ts-grid))}.twoshaft-desk a.ts-link:is(:link,:visited,:hover,:focus,:active){co\
+lor:var(--ts-accent);text-decoration:underline}.twoshaft-desk :is(textarea,a,h2,.ts-desk-scroll):focus-visible{outline:3\
+px solid var(--ts-accent);outline-offset:2px}@media(forced-colors:active){.twoshaft-desk .ts-button[aria-current=page]{b\
+order-color:Highlight}.twoshaft-desk .ts-said:not(:empty){border:1px solid CanvasText}}.twoshaft .tsj-bench{display:flex\
+;flex-wrap:wrap;gap:calc(3 * var(--ts-grid));align-items:flex-start;margin-top:var(--ts-grid)}.twoshaft .tsj-bench svg{d\
+isplay:block;max-width:100%;height:auto}.twoshaft .tsj-bolt{cursor:pointer}.twoshaft .tsj-bolt:focus{outline:none}.twosh\
+aft .tsj-bolt:focus-visible circle{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsj-bolt.tsj-started circle{stroke-\
+width:3}.twoshaft .tsj-bolt.tsj-tight circle{fill:var(--ts-ink)}.twoshaft .tsj-bolt.tsj-tight text{fill:var(--ts-paper)}\
+.twoshaft .tsj-slide{display:inline-flex;align-items:center;gap:var(--ts-grid)}.twoshaft .tsj-slide input{width:180px;ma\
+x-width:40vw;accent-color:var(--ts-accent);min-height:var(--ts-target)}.twoshaft .tsj-figure{min-width:8ch;font-variant-\
+numeric:tabular-nums;font-weight:600}.twoshaft .tsj-happened{min-height:3em;margin-top:var(--ts-grid)}.twoshaft .tsj-che\
+ck{display:inline-flex;align-items:center;gap:var(--ts-grid);min-height:var(--ts-target)}.twoshaft .tsj-check input{widt\
+h:18px;height:18px;accent-color:var(--ts-accent)}.twoshaft .tsj-settings{display:grid;grid-template-columns:max-content \
+minmax(0,1fr);gap:4px calc(2 * var(--ts-grid));align-items:center;max-width:calc(var(--ts-width) + 12ch);margin:var(--ts\
+-grid) 0}.twoshaft .tsj-settings>label{font-weight:600}.twoshaft .tsj-band svg{display:block;max-width:100%;height:auto}\
+.twoshaft .tsj-settings select{max-width:100%}.twoshaft .tsj-slide{max-width:100%;flex-wrap:wrap}@media(max-width:700px)\
+{.twoshaft .tsj-settings{grid-template-columns:minmax(0,1fr)}}.twoshaft table.tsk-board{border-collapse:collapse;font:va\
+r(--ts-text) var(--ts-font);color:var(--ts-ink)}.twoshaft table.tsk-board caption{text-align:left;font-weight:600;paddin\
+g:4px 0}.twoshaft table.tsk-board th,.twoshaft table.tsk-board td{text-align:left;vertical-align:middle;padding:4px 12px\
+ 4px 0;border-bottom:1px solid var(--ts-line);background:none;font-weight:400}.twoshaft table.tsk-board thead th{font-we\
+ight:600}.twoshaft table.tsk-board tbody th{min-width:18ch;max-width:34ch;white-space:normal}.twoshaft table.tsk-board .\
+tsk-number{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}.twoshaft table.tsk-board select{max-wi\
+dth:44ch}.twoshaft table.tsk-board .tsk-best td,.twoshaft table.tsk-board .tsk-best th{font-weight:600;border-bottom:2px\
+ solid var(--ts-accent)}.twoshaft table.tsk-board .tsk-failed{font-weight:600}.twoshaft .tsk-shown{min-width:24ch}.twosh\
+aft .tsk-spent,.twoshaft .tsk-more{margin:var(--ts-grid) 0}@media(max-width:700px){.twoshaft table.tsk-board,.twoshaft t\
+able.tsk-board tbody,.twoshaft table.tsk-board tr,.twoshaft table.tsk-board caption{display:block}.twoshaft table.tsk-bo\
+ard thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}.twoshaft table.tsk-board tr{borde\
+r-bottom:1px solid var(--ts-line);padding:var(--ts-grid) 0}.twoshaft table.tsk-board tbody th,.twoshaft table.tsk-board \
+tbody td,.twoshaft table.tsk-board tbody .tsk-number{display:block;border:0;max-width:none;min-width:0;padding:2px 0;tex\
+t-align:left;white-space:normal}.twoshaft table.tsk-board tbody .tsk-best th,.twoshaft table.tsk-board tbody .tsk-best t\
+d{border:0}.twoshaft table.tsk-board tbody .tsk-best{border-bottom:2px solid var(--ts-accent)}.twoshaft table.tsk-board \
+tbody th{font-weight:600}.twoshaft table.tsk-board td[data-label]:before{content:attr(data-label) ": ";color:var(--ts-qu\
+iet)}.twoshaft table.tsk-board td:empty{display:none!important}.twoshaft table.tsk-board select{max-width:100%}}.twoshaf\
+t .ts-gate{cursor:default;touch-action:pan-y;padding:4px}.twoshaft .ts-gate .tsg-panel{cursor:grab;touch-action:none}.tw\
+oshaft .ts-pulling,.twoshaft .ts-pulling .tsg-panel{cursor:grabbing}.twoshaft .ts-gate .tsg-hand{fill:var(--ts-accent)}.\
+twoshaft .ts-gate svg{user-select:none}.twoshaft .ts-moves .ts-button{text-align:left;padding-block:4px}.twoshaft .ts-ha\
+ppened.ts-stopped,.twoshaft .ts-log .ts-stopped{font-weight:600}.twoshaft .ts-log{max-height:14rem;overflow-y:auto;paddi\
+ng-left:calc(4 * var(--ts-grid));max-width:calc(var(--ts-width) + 12ch)}.twoshaft .ts-gate+.ts-happened{min-height:1.5em\
+}.twoshaft .ts-proof{max-width:calc(var(--ts-width) + 12ch);font-weight:600}.twoshaft-rig .ts-how{width:34em;max-width:1\
+00%}.twoshaft .ts-gate:focus-visible{outline-offset:-3px}.twoshaft .tsw-train svg{user-select:none}.twoshaft .tsw-counts\
+{display:flex;flex-wrap:wrap;gap:calc(2 * var(--ts-grid));margin:var(--ts-grid) 0}.twoshaft .tsw-count{box-sizing:border\
+-box;display:grid;grid-template-columns:104px 1fr;column-gap:var(--ts-grid);align-items:center;width:268px;padding:4px;b\
+order:1px solid var(--ts-line);border-radius:2px;text-align:left;font-size:var(--ts-small)}.twoshaft .tsw-count.tsw-hand\
+{border:2px solid var(--ts-accent);padding:3px}.twoshaft .tsw-count.tsw-held{border-style:dashed}.twoshaft .tsw-name{fon\
+t-weight:600}.twoshaft .tsw-count>.tsw-dial{grid-column:1;grid-row:1 / span 3}.twoshaft .tsw-count>div{grid-column:2}.tw\
+oshaft .tsw-dial{width:104px;height:104px;touch-action:none;cursor:grab;user-select:none}.twoshaft .tsw-dial:active{curs\
+or:grabbing}.twoshaft .tsw-plate{fill:var(--ts-faint);stroke:var(--ts-ink);stroke-width:1}.twoshaft .tsw-end{fill:var(--\
+ts-paper);stroke:var(--ts-ink);stroke-width:2}.twoshaft .tsw-painted{stroke:var(--ts-accent);stroke-width:4}.twoshaft .t\
+sw-dot{fill:var(--ts-accent)}.twoshaft .tsw-tick{stroke:var(--ts-ink);stroke-width:1.5}.twoshaft .tsw-pointer{fill:var(-\
+-ts-ink)}.twoshaft .tsw-number{font:15px var(--ts-font);fill:var(--ts-ink);text-anchor:middle}.twoshaft .tsw-strokes{min\
+-height:1.5em;font-family:monospace;font-size:var(--ts-text);letter-spacing:1px;overflow-wrap:anywhere;max-height:4.5em;\
+overflow-y:auto}.twoshaft .tsw-figure{min-height:1.5em;font-variant-numeric:tabular-nums}.twoshaft .tsw-figure:empty{min\
+-height:0}.twoshaft .tsw-happened{min-height:1.5em}.twoshaft .tsh-picture{overflow-x:auto;margin:var(--ts-grid) 0}.twosh\
+aft .tsh-picture svg{display:block;width:100%;min-width:720px;max-width:1100px;height:auto}.twoshaft .tsh-place{cursor:p\
+ointer}.twoshaft .tsh-place:focus{outline:none}.twoshaft .tsh-place:hover .tsh-hit{stroke:var(--ts-line);stroke-width:1}\
+.twoshaft .tsh-chosen .tsh-hit,.twoshaft .tsh-chosen:hover .tsh-hit{stroke:var(--ts-accent);stroke-width:2}.twoshaft .ts\
+h-place:focus-visible .tsh-hit{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsh-chosen .tsf-t{font-weight:600}.twos\
+haft .tsh-box{border-left:3px solid var(--ts-accent);padding-left:calc(1.5 * var(--ts-grid));min-height:5.5em}.twoshaft \
+.tsh-head,.twoshaft .tsh-verdict{font-weight:600}.twoshaft .tsh-verdict{margin-top:var(--ts-grid)!important}.twoshaft .t\
+sh-told .ts-facts{margin-bottom:0}.twoshaft .tsl-sliders{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(2\
+6em,100%),1fr));gap:0 calc(3 * var(--ts-grid));margin:var(--ts-grid) 0;max-width:960px}.twoshaft .tsl-row{display:grid;g\
+rid-template-columns:12em minmax(6em,1fr) 4em;align-items:center;gap:var(--ts-grid);min-height:var(--ts-target)}.twoshaf\
+t .tsl-row input{width:100%;accent-color:var(--ts-accent);margin:0;min-height:24px}.twoshaft .tsl-row .ts-box{justify-se\
+lf:start}.twoshaft .tsl-figure{font-variant-numeric:tabular-nums;text-align:right}.twoshaft .tsl-drawing{overflow-x:auto\
+}.twoshaft .tsl-drawing svg{display:block;width:100%;min-width:600px;max-width:820px;height:auto}.twoshaft .tsl-sum{font\
+-variant-numeric:tabular-nums;margin:var(--ts-grid) 0}@media(max-width:480px){.twoshaft .tsl-sliders{grid-template-colum\
+ns:minmax(0,1fr)}.twoshaft .tsl-row{display:flex;flex-wrap:wrap;min-width:0}.twoshaft .tsl-row input{max-width:100%}}.tw\
+oshaft .tsp-section{overflow-x:auto}.twoshaft .tsp-gauge{width:220px;height:200px;flex:none}.twoshaft .tsp-section svg{d\
+isplay:block;max-width:100%;height:auto;min-width:320px}.twoshaft .ts-pair[hidden]{display:none}.twoshaft .ts-cells{posi\
+tion:absolute;pointer-events:none}.twoshaft .tsp-land.tsp-clear{fill:none}.twoshaft .tsp-lump{fill:none;stroke:var(--ts-\
+bead);stroke-linecap:round}.twoshaft .tsp-way{fill:none;stroke:var(--ts-bad);stroke-linecap:round;stroke-linejoin:round}\
+.twoshaft .tsp-out{fill:var(--ts-ink);stroke:var(--ts-paper);stroke-width:.5px}.twoshaft .tsp-clear~g>.tsp-spot,.twoshaf\
+t .tsp-clean .tsp-spot-word,.twoshaft .tsp-shut .tsp-chosen{display:none}.twoshaft .ts-legend{display:flex;flex-wrap:wra\
+p;gap:4px calc(2 * var(--ts-grid));font-size:var(--ts-small);min-height:1.6em}.twoshaft .ts-key{display:inline-flex;alig\
+n-items:center;gap:4px}.twoshaft .ts-swatch{width:25px;height:15px;border:1px solid var(--ts-line)}.twoshaft .ts-range{a\
+ccent-color:var(--ts-accent);min-height:24px}.twoshaft .ts-clock{min-width:6em;font-weight:600}.twoshaft .ts-unit{overfl\
+ow:auto;max-height:620px;border:1px solid var(--ts-line);margin:var(--ts-grid) 0;touch-action:pan-x pan-y pinch-zoom}.tw\
+oshaft .ts-unit svg{display:block;max-width:none;max-height:none}.twoshaft .ts-unit [data-part]{cursor:pointer}.twoshaft\
+ .ts-unit .tsu-chosen path:not(.tsu-behind,.tsu-pitch,.tsu-line){stroke:var(--ts-accent);stroke-width:3.2px;stroke-dasha\
+rray:none}.twoshaft .ts-unit [data-part]:hover path:not(.tsu-behind,.tsu-pitch,.tsu-line){stroke:var(--ts-accent)}.twosh\
+aft .ts-unit:focus-visible{outline:3px solid var(--ts-accent);outline-offset:-3px}.twoshaft .ts-unit-name{min-height:1.5\
+em}.twoshaft .ts-unit-over{font-weight:600}.twoshaft .ts-unit-words p{max-width:var(--ts-width)}.twoshaft .ts-prompt[hid\
+den],.twoshaft .ts-sentences[hidden]{display:none}.twoshaft .ts-told{min-height:2em;max-height:9em;overflow-y:auto}.twos\
+haft .ts-build{display:grid;grid-template-columns:minmax(16rem,2fr) minmax(0,3fr);gap:calc(2 * var(--ts-grid));align-ite\
+ms:start}.twoshaft .ts-buildlist{display:grid;gap:4px;max-height:22rem;overflow-y:auto;padding:4px}.twoshaft .ts-buildst\
+ep{text-align:left;padding-block:2px;min-height:28px}.twoshaft .ts-buildstep-done{color:var(--ts-quiet);border-color:var\
+(--ts-line)}.twoshaft .ts-buildstep-waits{border-style:dotted}.twoshaft .ts-buildstep-ready{font-weight:600}.twoshaft .t\
+s-buildstep[aria-current]{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft .ts-stage-choice{max-width:100\
+%}.twoshaft .ts-hand{border:1px solid var(--ts-line);padding:var(--ts-grid);max-height:24rem;overflow-y:auto}.twoshaft .\
+ts-hand .ts-field{border:0;margin:var(--ts-grid) 0;min-width:0}.twoshaft .ts-hand-name{font-weight:600}.twoshaft .ts-do{\
+text-align:left;padding-block:4px}.twoshaft .ts-caution{border-left:4px solid var(--ts-warn);padding-left:var(--ts-grid)\
+;font-size:var(--ts-small)}.twoshaft .ts-record table{border-collapse:collapse;margin:var(--ts-grid) 0;font:inherit}.two\
+shaft .ts-record caption{text-align:left;font-weight:600}.twoshaft .ts-record :is(th,td){text-align:left;vertical-align:\
+top;padding:3px 16px 3px 0;border-bottom:1px solid var(--ts-line);background:none;white-space:normal}.twoshaft .ts-recor\
+d .ts-blank{min-width:12em;height:2em}@media(max-width:52rem){.twoshaft .ts-build{grid-template-columns:minmax(0,1fr)}.t\
+woshaft .ts-buildlist,.twoshaft .ts-hand{max-height:none}}`,ts="twoshaft-styles";function yn(){let t=document.getElementById(
 ts);t?.textContent!==Qe&&(t?.remove(),document.head.append(e("style",{id:ts},Qe)))}function Y({model:t,el:s},{kind:n,lost:r=()=>zt(
-s),line:o=()=>{}}){kn(),s.classList.add("twoshaft","twoshaft-live",`twoshaft-${n}`);let a=e("p",{class:"ts-alert",role:"\
+s),line:o=()=>{}}){yn(),s.classList.add("twoshaft","twoshaft-live",`twoshaft-${n}`);let a=e("p",{class:"ts-alert",role:"\
 alert"}),l=Ze(s),i=()=>s.classList.contains("ts-lost"),c=[],u=vn(t,()=>{i()||(s.classList.add("ts-lost"),l.down(),r())},
-m=>{i()||(m?l.down():l.up(),o(m))}),p=bn(s),h,b=(m,k)=>{t.on(m,k),c.push([m,k])};return b("msg:custom",m=>{m.type==="tro\
-uble"&&!i()&&(a.textContent=m.reason)}),{alert:a,follow:b,isLost:i,send(m){i()||(t.send(m),clearTimeout(h),h=window.setTimeout(
-()=>t.send({type:"rest"}),mn))},show:(...m)=>s.replaceChildren(...It(m)),close(){l.up(),clearTimeout(h),p(),u();for(let[
-m,k]of c)t.off(m,k)}}}function es({model:t,el:s}){let n=Y({model:t,el:s},{kind:"rig",lost:()=>c.setDisabled(!0)}),r=e("p",{class:"ts-finding",
+w=>{i()||(w?l.down():l.up(),o(w))}),p=kn(s),h,b=(w,v)=>{t.on(w,v),c.push([w,v])};return b("msg:custom",w=>{w.type==="tro\
+uble"&&!i()&&(a.textContent=w.reason)}),{alert:a,follow:b,isLost:i,send(w){i()||(t.send(w),clearTimeout(h),h=window.setTimeout(
+()=>t.send({type:"rest"}),wn))},show:(...w)=>s.replaceChildren(...It(w)),close(){l.up(),clearTimeout(h),p(),u();for(let[
+w,v]of c)t.off(w,v)}}}function es({model:t,el:s}){let n=Y({model:t,el:s},{kind:"rig",lost:()=>c.setDisabled(!0)}),r=e("p",{class:"ts-finding",
 role:"status"}),o=e("p",{class:"ts-cost"}),a=t.get("start"),l=null,i=p=>{l=Z("order"),n.send({type:"order",order:p,turn:l})},
 c=se({label:"Order of work, practice",steps:t.get("steps"),order:t.get("judged").order,onChange:i}),d=e("button",{type:"\
 button",class:"ts-button",onclick:()=>c.change([...a],"The first order stands again")},"Start again");c.tools.append(d),
 n.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),n.alert,r,o,c.element);function u(){let p=t.
 get("judged");l!==null&&p.turn!==l||(l=null,r.textContent=p.finding,o.textContent=p.cost,c.setOrder(p.order),c.setNotes(
-p.notes))}return n.follow("change:judged",u),u(),n.close}var yn=["lit","bench","absent"],ss=[1,1.5,2,3,4.5];function oe({svg:t,parts:s,words:n}){let r=e("div",{class:"ts-unit",tabindex:"\
+p.notes))}return n.follow("change:judged",u),u(),n.close}var xn=["lit","bench","absent"],ss=[1,1.5,2,3,4.5];function oe({svg:t,parts:s,words:n}){let r=e("div",{class:"ts-unit",tabindex:"\
 0",role:"application","aria-label":"The unit in section. Left and right arrows walk from part to part, up and down to th\
 e part above or below, plus and minus zoom."});r.innerHTML=t;let o=r.querySelector("svg"),a=o.querySelector(".tsu-marks");
-o.setAttribute("aria-hidden","true"),o.removeAttribute("role");let l=new Map(s.map(([w])=>[w,[]]));for(let w of X(o,"[da\
-ta-part]"))l.get(String(w.dataset.part))?.push(w);let i=new Map(s.map(([w],x)=>[w,x])),c=e("p",{class:"ts-hint ts-unit-n\
-ame",role:"status"}),d=St({"aria-label":"Part",class:"ts-box ts-before"},[["","no part chosen"],...s.map(([w,x])=>[w,x])]),
-u=-1,p=0,h={},b=w=>{let x=h[w];return x==="absent"?" Not there yet.":x==="bench"?" On the bench.":x==="lit"?" In hand.":
-""},m=w=>`${s[w][1]}. ${s[w][2]}${b(s[w][0])}`;function k(w){for(let y of X(o,".tsu-chosen"))y.classList.remove("tsu-cho\
-sen");u=w;let x=w<0?"":s[w][0];d.value=x,c.textContent=w<0?C:m(w);for(let y of l.get(x)??[])y.classList.add("tsu-chosen");
-w>=0&&T(x)}function $(w){let x=(l.get(w)??[]).map(E=>E.getBBox()),y=Math.min(...x.map(E=>E.x)),M=Math.max(...x.map(E=>E.
-x+E.width)),O=Math.min(...x.map(E=>E.y)),U=Math.max(...x.map(E=>E.y+E.height));return{x:(y+M)/2,y:(O+U)/2}}function T(w){
-let x=$(w),y=o.getBoundingClientRect().width/o.viewBox.baseVal.width,[M,O]=[x.x*y,x.y*y],{scrollLeft:U,scrollTop:E,clientWidth:A,
-clientHeight:N}=r;(M<U+40||M>U+A-40)&&(r.scrollLeft=M-A/2),(O<E+40||O>E+N-40)&&(r.scrollTop=O-N/2)}function B(w){p=Math.
-max(0,Math.min(ss.length-1,p+w)),o.style.width=`${100*ss[p]}%`,o.style.height="auto",u>=0&&T(s[u][0])}function S(w){let x=$(
-s[u][0]),[y]=s.map(([M],O)=>({k:O,at:$(M)})).filter(({k:M,at:O})=>M!==u&&(O.y-x.y)*w>4).sort((M,O)=>ns(M.at,x)-ns(O.at,x));
-y&&k(y.k)}r.addEventListener("keydown",w=>{if(bt(w))return;let x=s.length-1;if(w.key==="ArrowRight")k(u>=x?0:u+1);else if(w.
-key==="ArrowLeft")k(u<=0?x:u-1);else if(w.key==="ArrowUp"||w.key==="ArrowDown")u<0?k(0):S(w.key==="ArrowUp"?-1:1);else if(w.
-key==="Home")k(0);else if(w.key==="End")k(x);else if(w.key==="+"||w.key==="=")B(1);else if(w.key==="-")B(-1);else if(w.key===
-"Escape")k(-1);else return;w.preventDefault()}),r.addEventListener("click",w=>{let x=xt(w,"[data-part]")?.dataset.part;k(
-x===void 0?-1:i.get(x)??-1)}),r.addEventListener("pointerover",w=>{let x=xt(w,"[data-part]")?.dataset.part;if(x===void 0||
-w.pointerType!=="mouse")return;let y=xt(w,"[data-solid]")?.querySelector("title")?.textContent,M=s[i.get(x)??0][1];L.textContent=
-y&&y!==M?`${y} (${M})`:M}),r.addEventListener("pointerleave",()=>{L.textContent=""}),d.addEventListener("change",()=>k(i.
+o.setAttribute("aria-hidden","true"),o.removeAttribute("role");let l=new Map(s.map(([m])=>[m,[]]));for(let m of X(o,"[da\
+ta-part]"))l.get(String(m.dataset.part))?.push(m);let i=new Map(s.map(([m],x)=>[m,x])),c=e("p",{class:"ts-hint ts-unit-n\
+ame",role:"status"}),d=St({"aria-label":"Part",class:"ts-box ts-before"},[["","no part chosen"],...s.map(([m,x])=>[m,x])]),
+u=-1,p=0,h={},b=m=>{let x=h[m];return x==="absent"?" Not there yet.":x==="bench"?" On the bench.":x==="lit"?" In hand.":
+""},w=m=>`${s[m][1]}. ${s[m][2]}${b(s[m][0])}`;function v(m){for(let y of X(o,".tsu-chosen"))y.classList.remove("tsu-cho\
+sen");u=m;let x=m<0?"":s[m][0];d.value=x,c.textContent=m<0?C:w(m);for(let y of l.get(x)??[])y.classList.add("tsu-chosen");
+m>=0&&T(x)}function $(m){let x=(l.get(m)??[]).map(O=>O.getBBox()),y=Math.min(...x.map(O=>O.x)),E=Math.max(...x.map(O=>O.
+x+O.width)),A=Math.min(...x.map(O=>O.y)),U=Math.max(...x.map(O=>O.y+O.height));return{x:(y+E)/2,y:(A+U)/2}}function T(m){
+let x=$(m),y=o.getBoundingClientRect().width/o.viewBox.baseVal.width,[E,A]=[x.x*y,x.y*y],{scrollLeft:U,scrollTop:O,clientWidth:M,
+clientHeight:N}=r;(E<U+40||E>U+M-40)&&(r.scrollLeft=E-M/2),(A<O+40||A>O+N-40)&&(r.scrollTop=A-N/2)}function B(m){p=Math.
+max(0,Math.min(ss.length-1,p+m)),o.style.width=`${100*ss[p]}%`,o.style.height="auto",u>=0&&T(s[u][0])}function S(m){let x=$(
+s[u][0]),[y]=s.map(([E],A)=>({k:A,at:$(E)})).filter(({k:E,at:A})=>E!==u&&(A.y-x.y)*m>4).sort((E,A)=>ns(E.at,x)-ns(A.at,x));
+y&&v(y.k)}r.addEventListener("keydown",m=>{if(bt(m))return;let x=s.length-1;if(m.key==="ArrowRight")v(u>=x?0:u+1);else if(m.
+key==="ArrowLeft")v(u<=0?x:u-1);else if(m.key==="ArrowUp"||m.key==="ArrowDown")u<0?v(0):S(m.key==="ArrowUp"?-1:1);else if(m.
+key==="Home")v(0);else if(m.key==="End")v(x);else if(m.key==="+"||m.key==="=")B(1);else if(m.key==="-")B(-1);else if(m.key===
+"Escape")v(-1);else return;m.preventDefault()}),r.addEventListener("click",m=>{let x=xt(m,"[data-part]")?.dataset.part;v(
+x===void 0?-1:i.get(x)??-1)}),r.addEventListener("pointerover",m=>{let x=xt(m,"[data-part]")?.dataset.part;if(x===void 0||
+m.pointerType!=="mouse")return;let y=xt(m,"[data-solid]")?.querySelector("title")?.textContent,E=s[i.get(x)??0][1];L.textContent=
+y&&y!==E?`${y} (${E})`:E}),r.addEventListener("pointerleave",()=>{L.textContent=""}),d.addEventListener("change",()=>v(i.
 get(d.value)??-1));let L=e("span",{class:"ts-unit-over","aria-hidden":"true"}),C="Point at a part, tap it, or choose it \
-here to read its name.";c.textContent=C;let v=e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"Part ",d),nt("−",
+here to read its name.";c.textContent=C;let k=e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"Part ",d),nt("−",
 ()=>B(-1),"Smaller"),nt("+",()=>B(1),"Larger"),L),f=e("details",{class:"ts-unit-words"},e("summary",{},"What is where, i\
-n words"),e("p",{},n));return B(0),{nodes:[v,c,r,f],show(w){h=w.looks;for(let[x,y]of l)for(let M of y)for(let O of yn)M.
-classList.toggle(`tsu-${O}`,h[x]===O);a.innerHTML=w.marks,u>=0&&(c.textContent=m(u))}}}function ns(t,s){return Math.abs(
+n words"),e("p",{},n));return B(0),{nodes:[k,c,r,f],show(m){h=m.looks;for(let[x,y]of l)for(let E of y)for(let A of xn)E.
+classList.toggle(`tsu-${A}`,h[x]===A);a.innerHTML=m.marks,u>=0&&(c.textContent=w(u))}}}function ns(t,s){return Math.abs(
 t.y-s.y)+2*Math.abs(t.x-s.x)}function os(t,s){t.setAttribute("aria-disabled",String(s)),t.classList.toggle("ts-off",s)}function rs({model:t,el:s}){let n=e(
 "p",{class:"ts-finding"}),r=e("p",{class:"ts-happened",role:"status"}),o=e("p",{class:"ts-hint"}),a=oe(t.get("picture")),
 l=e("p",{class:"ts-hint",role:"status"}),i=e("dl",{class:"ts-facts"}),c=e("div",{class:"ts-ready"}),d=e("select",{class:"\
 ts-box ts-before","aria-label":"A step that is not ready"}),u=e("input",{type:"text",inputmode:"numeric",size:"3",class:"\
 ts-box","aria-label":"Go to place",onkeydown:f=>{f.key==="Enter"&&S()}}),p=e("span"),h=f=>C.send({type:"move",by:f}),b=f=>C.
-send({type:"go",position:f}),m=nt("Back",()=>h(-1),"One step back"),k=nt("Next",()=>h(1),"Next step"),$=nt("Start",()=>b(
+send({type:"go",position:f}),w=nt("Back",()=>h(-1),"One step back"),v=nt("Next",()=>h(1),"Next step"),$=nt("Start",()=>b(
 0),"Start with an empty bench"),T=nt("End",()=>b(t.get("view").count),"End of the order"),B=nt("Try it",()=>C.send({type:"\
 take",step:d.value}),"Try it: the step chosen here"),S=()=>{let f=Number.parseInt(u.value,10);f>=0&&b(f)},L=e("div",{class:"\
-ts-tools",role:"group","aria-label":"Step through the order; left and right arrows step too"},$,m,k,T,e("span",{class:"t\
+ts-tools",role:"group","aria-label":"Step through the order; left and right arrows step too"},$,w,v,T,e("span",{class:"t\
 s-pair"},"place ",u,p,nt("Go",S,"Go to this place")));L.addEventListener("keydown",f=>{if(!(f.target===u||bt(f))){if(f.key===
 "ArrowLeft")h(-1);else if(f.key==="ArrowRight")h(1);else if(f.key==="Home")b(0);else if(f.key==="End")b(t.get("view").count);else
 return;f.preventDefault()}});let C=Y({model:t,el:s},{kind:"rig"});C.show(e("p",{class:"ts-who"},"Practice. Nothing here \
 is marked or saved."),C.alert,n,L,r,o,l,...a.nodes,i,e("p",{class:"ts-prompt"},"Do another step next"),c,e("div",{class:"\
-ts-tools"},e("span",{class:"ts-pair"},"or one that is not ready: ",d,B)));function v(){let f=t.get("view");n.textContent=
+ts-tools"},e("span",{class:"ts-pair"},"or one that is not ready: ",d,B)));function k(){let f=t.get("view");n.textContent=
 f.finding,r.textContent=f.happened,o.textContent=f.next?`Next in this order: ${f.next}`:"This is the end of the order.",
-l.textContent=f.build.words,a.show(f.build),i.replaceChildren(...Lt(f.facts));let w=c.contains(document.activeElement);c.
-replaceChildren(...f.ready.map(([M,O])=>nt(O,()=>C.send({type:"take",step:M})))),f.ready.length||c.append(e("p",{class:"\
-ts-hint"},"No step is ready.")),w&&(c.querySelector("button")??k).focus(),d.replaceChildren(...pt(f.waiting)),d.disabled=
+l.textContent=f.build.words,a.show(f.build),i.replaceChildren(...Lt(f.facts));let m=c.contains(document.activeElement);c.
+replaceChildren(...f.ready.map(([E,A])=>nt(A,()=>C.send({type:"take",step:E})))),f.ready.length||c.append(e("p",{class:"\
+ts-hint"},"No step is ready.")),m&&(c.querySelector("button")??v).focus(),d.replaceChildren(...pt(f.waiting)),d.disabled=
 B.disabled=!f.waiting.length,u.value=String(f.position),p.textContent=` of ${f.count} `;let x=f.position===0,y=f.position===
-f.count;for(let M of[m,$])os(M,x);for(let M of[k,T])os(M,y)}return C.follow("change:view",v),v(),C.close}function qt(t){let s=null,n=null,r=a=>{if(s!==null){n=a;return}s=Z("turn"),t(a,s)},o=()=>{s=null;let a=n;n=null,a!==null&&
+f.count;for(let E of[w,$])os(E,x);for(let E of[v,T])os(E,y)}return C.follow("change:view",k),k(),C.close}function qt(t){let s=null,n=null,r=a=>{if(s!==null){n=a;return}s=Z("turn"),t(a,s)},o=()=>{s=null;let a=n;n=null,a!==null&&
 r(a)};return{ask:r,free:o,answered(a){a===s&&o()},get waiting(){return s!==null}}}var rt=(t,s,n,r,o)=>j("line",{x1:t,y1:s,x2:n,y2:r,class:o}),at=(t,s,n,r="middle")=>j("text",{x:t,y:s,"text-anchor":r,class:"\
 tsg-text"},n);function Ft(){let t=j("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(j("circle",{cx:100,
 cy:100,r:96,class:"tsg-face"}));for(let r=0;r<100;r+=1){let o=r/100*2*Math.PI,a=r%10===0?78:r%5===0?82:86;t.append(rt(100+
@@ -700,37 +701,37 @@ i.value))}),i.setAttribute("aria-valuetext",a(o)),{box:i,row:e("label",{class:"t
 String(d),c.textContent=a(d)}}}function ft(t,s,n,r){let o=e("select",{class:"ts-box","aria-label":t,onchange:()=>r(o.value)},
 ...s.map(([a,l])=>e("option",{value:a,selected:a===n},l)));return{box:o,row:e("span",{class:"ts-pair"},`${t} `,o)}}function cs({model:t,el:s}){let n=t.get("about"),r=t.get("shown").state,o=null,a=e("div",{class:"tsg-wide",tabindex:"0",
 role:"group","aria-label":"Spring scale"}),l=e("p",{class:"ts-hint"}),i=e("p",{class:"ts-finding",role:"status"}),c=e("u\
-l",{class:"ts-sentences"}),d=qt((v,f)=>S.send({type:"set",state:v,turn:f})),u=v=>{r={...r,...v},d.ask(r)},p=j("circle",{
-cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),h=rt(0,0,0,0,"tsg-mark tsg-long"),b=at(0,0,""),m=96,
-k=m/(n.readingsOnly?r.radius:n.radii[1]),$=j("svg",{viewBox:`0 0 ${2*m+120} ${2*m+30}`,width:2*m+120,height:2*m+30,class:"\
-tsg-drum",role:"img"}),T=m+4;p.setAttribute("transform",`translate(${T} ${T})`),$.append(p,h,rt(4,T,2*m+4,T,"tsg-centre"),
-rt(T,4,T,2*m+4,"tsg-centre"),j("circle",{cx:T,cy:T,r:10,class:"tsg-face"}),b);let B=[e("div",{class:"ts-tools"},W("Turn \
-the shaft ten times",()=>u({turns:r.turns+10})))];if(!n.readingsOnly){let v=n.kinds,f=v.map(([w,x])=>e("label",{class:"t\
-s-option"},e("input",{type:"checkbox",checked:r.kinds.includes(w),onchange:y=>u({kinds:v.map(([M])=>M).filter(M=>M===w?y.
-target.checked:r.kinds.includes(M))})}),`with ${x}`));B[0].append(W("Fit the rings anew",()=>u({turns:0}))),f.length&&B.
+l",{class:"ts-sentences"}),d=qt((k,f)=>S.send({type:"set",state:k,turn:f})),u=k=>{r={...r,...k},d.ask(r)},p=j("circle",{
+cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),h=rt(0,0,0,0,"tsg-mark tsg-long"),b=at(0,0,""),w=96,
+v=w/(n.readingsOnly?r.radius:n.radii[1]),$=j("svg",{viewBox:`0 0 ${2*w+120} ${2*w+30}`,width:2*w+120,height:2*w+30,class:"\
+tsg-drum",role:"img"}),T=w+4;p.setAttribute("transform",`translate(${T} ${T})`),$.append(p,h,rt(4,T,2*w+4,T,"tsg-centre"),
+rt(T,4,T,2*w+4,"tsg-centre"),j("circle",{cx:T,cy:T,r:10,class:"tsg-face"}),b);let B=[e("div",{class:"ts-tools"},W("Turn \
+the shaft ten times",()=>u({turns:r.turns+10})))];if(!n.readingsOnly){let k=n.kinds,f=k.map(([m,x])=>e("label",{class:"t\
+s-option"},e("input",{type:"checkbox",checked:r.kinds.includes(m),onchange:y=>u({kinds:k.map(([E])=>E).filter(E=>E===m?y.
+target.checked:r.kinds.includes(E))})}),`with ${x}`));B[0].append(W("Fit the rings anew",()=>u({turns:0}))),f.length&&B.
 push(e("fieldset",{class:"tsg-ticks"},e("legend",{class:"ts-hint"},"What turns with the bearings"),...f)),B.push(gt("Set\
-ting",{min:-.05,max:n.highest,step:.005,value:r.setting,onInput:w=>u({setting:w}),words:w=>w<0?`${(-w).toFixed(3)} mm of\
- end play`:`${w.toFixed(3)} mm of preload`}).row,gt("Radius of the drum",{min:n.radii[0],max:n.radii[1],step:1,value:r.radius,
-onInput:w=>u({radius:w}),words:w=>`${w} mm`}).row)}let S=Y({model:t,el:s},{kind:"rig"});S.show(e("p",{class:"ts-who"},n.
+ting",{min:-.05,max:n.highest,step:.005,value:r.setting,onInput:m=>u({setting:m}),words:m=>m<0?`${(-m).toFixed(3)} mm of\
+ end play`:`${m.toFixed(3)} mm of preload`}).row,gt("Radius of the drum",{min:n.radii[0],max:n.radii[1],step:1,value:r.radius,
+onInput:m=>u({radius:m}),words:m=>`${m} mm`}).row)}let S=Y({model:t,el:s},{kind:"rig"});S.show(e("p",{class:"ts-who"},n.
 readingsOnly?"Take your reading here; write it in the form below.":"Practice. Nothing here is marked or saved."),S.alert,
-e("div",{class:"tsg-beside"},$,e("div",{class:"tsg-side"},a,l)),...B,i,c);function L(){let v=t.get("shown");d.waiting||(r=
-v.state);let f=k*v.state.radius;Et(p,{r:f}),Et(h,{x1:T,y1:T-f,x2:2*m+120,y2:T-f}),Et(b,{x:T,y:2*m+22}),b.textContent=`dr\
-um, radius ${v.state.radius} mm`,$.setAttribute("aria-label",`A drum of ${v.state.radius} mm radius on the shaft; the co\
-rd leaves it at its edge towards the scale.`),o?.top!==v.scale.top&&(o=as(v.scale),a.replaceChildren(o.node),l.textContent=
-`Spring scale to ${v.scale.top} N, one mark ${v.scale.mark} N.`),o?.set(v.pull,v.pullWords),i.textContent=v.finding,c.replaceChildren(
-...Dt(v.words)),d.answered(v.turn)}let C=()=>d.free();return S.follow("change:shown",L),S.follow("msg:custom",C),L(),S.close}function Ot({model:t,el:s},n){let r=t.get("about"),o=t.get("shown").state,a=qt((p,h)=>l.send({type:"set",state:p,turn:h})),
+e("div",{class:"tsg-beside"},$,e("div",{class:"tsg-side"},a,l)),...B,i,c);function L(){let k=t.get("shown");d.waiting||(r=
+k.state);let f=v*k.state.radius;At(p,{r:f}),At(h,{x1:T,y1:T-f,x2:2*w+120,y2:T-f}),At(b,{x:T,y:2*w+22}),b.textContent=`dr\
+um, radius ${k.state.radius} mm`,$.setAttribute("aria-label",`A drum of ${k.state.radius} mm radius on the shaft; the co\
+rd leaves it at its edge towards the scale.`),o?.top!==k.scale.top&&(o=as(k.scale),a.replaceChildren(o.node),l.textContent=
+`Spring scale to ${k.scale.top} N, one mark ${k.scale.mark} N.`),o?.set(k.pull,k.pullWords),i.textContent=k.finding,c.replaceChildren(
+...Dt(k.words)),d.answered(k.turn)}let C=()=>d.free();return S.follow("change:shown",L),S.follow("msg:custom",C),L(),S.close}function Ot({model:t,el:s},n){let r=t.get("about"),o=t.get("shown").state,a=qt((p,h)=>l.send({type:"set",state:p,turn:h})),
 l=Y({model:t,el:s},{kind:"rig"}),i=e("p",{class:"ts-finding",role:"status"}),c=n(r,p=>{o={...o,...p},a.ask(o)},o),d=r.readingsOnly?
 "Take your readings here; write them in the form below.":"Practice. Nothing here is marked or saved.";l.show(e("p",{class:"\
 ts-who"},d),l.alert,e("div",{class:"tsg-wide"},c.picture),...c.controls,i);function u(){let p=t.get("shown");a.waiting||
 (o=p.state),c.set(p,o),i.textContent=p.finding,a.answered(p.turn)}return l.follow("change:shown",u),l.follow("msg:custom",
-a.free),u(),l.close}var Mt=(...t)=>e("div",{class:"ts-tools"},...t);var xn={x:44,y:84,perMm:34};function $n(t){let s=j("svg",{viewBox:"0 0 760 190",class:"tsi-vernier",role:"img"}),{x:n,y:r,
-perMm:o}=xn,a=j("g",{}),l=j("g",{});s.append(j("rect",{x:1,y:22,width:758,height:r-22,class:"tsi-paper"}),j("rect",{x:n-
+a.free),u(),l.close}var Mt=(...t)=>e("div",{class:"ts-tools"},...t);var $n={x:44,y:84,perMm:34};function Sn(t){let s=j("svg",{viewBox:"0 0 760 190",class:"tsi-vernier",role:"img"}),{x:n,y:r,
+perMm:o}=$n,a=j("g",{}),l=j("g",{});s.append(j("rect",{x:1,y:22,width:758,height:r-22,class:"tsi-paper"}),j("rect",{x:n-
 30,y:r,width:t.lines*t.space*o+60,height:64,class:"tsi-body"}),a,l,at(12,14,"main scale, mm","start"),at(12,176,`vernier\
 , ${t.lines} spaces in ${Math.round(t.lines*t.space)} mm`,"start"));for(let i=0;i<=t.lines;i+=1){let c=n+i*t.space*o;l.append(
 rt(c,r,c,r+(i%2?20:30),"tsi-fine")),i%2===0&&l.append(at(c,r+48,String(i)))}return{node:s,set(i){a.replaceChildren();for(let c=Math.
 max(0,Math.ceil(i.mm-1));c<=t.top+25;c+=1){let d=n+(c-i.mm)*o;d<4||d>756||(a.append(rt(d,r,d,r-(c%10===0?34:c%5===0?28:20),
 "tsi-fine")),c%5===0&&a.append(at(d,r-40,String(c))))}s.setAttribute("aria-label",`${t.name}. ${i.words}`)}}}function ls(t){
-return Ot(t,(s,n,r)=>{let o=$n(s),a=gt("Rod",{min:0,max:s.top,step:.05,value:r.rod,words:()=>"push down to the right",onInput:c=>n(
+return Ot(t,(s,n,r)=>{let o=Sn(s),a=gt("Rod",{min:0,max:s.top,step:.05,value:r.rod,words:()=>"push down to the right",onInput:c=>n(
 {rod:c})}),l=ft("Foot",s.places,r.place,c=>n({place:c,rod:0})),i=ft("Look",s.eyes,r.eye,c=>n({eye:c}));return{picture:o.
 node,controls:[Mt(l.row,i.row),Mt(W("Push the rod down until it rests",()=>n({rod:s.top})),W("Lift the rod",()=>n({rod:0}))),
 a.row],set(c,d){o.set(c),l.box.value=d.place,i.box.value=d.eye,a.box.value=d.rod}}})}function ds({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding"}),o=e("p",{class:"tsj-happened",role:"status"}),
@@ -738,146 +739,146 @@ a=e("div",{class:"tsj-drawing"});a.innerHTML=n.drawing;let l=e("div",{class:"tsj
 e"),d=e("input",{id:c,type:"range",min:10,max:100,step:5,oninput:()=>h()});d.value="100";let u=e("output",{class:"tsj-fi\
 gure",for:c}),p=()=>d.value==="100"?n.torque:Number((Math.round(n.torque*Number(d.value)/100/n.step)*n.step).toFixed(3));
 function h(){u.textContent=`${p()} N·m`,d.setAttribute("aria-valuetext",`${p()} newton metres, ${d.value} percent of th\
-e torque`)}let b=f=>S.send({type:"pull",bolt:f,torque:p()}),m=W("Take back",()=>S.send({type:"undo"})),k=W("Wait until t\
+e torque`)}let b=f=>S.send({type:"pull",bolt:f,torque:p()}),w=W("Take back",()=>S.send({type:"undo"})),v=W("Wait until t\
 he film has run out",()=>S.send({type:"wait"})),$=e("select",{class:"ts-box","aria-label":"Wet sealant between the faces",
 onchange:()=>S.send({type:"set",film:Number($.value)})},...n.films.map(f=>e("option",{value:f},f?`${f} µm thick`:"none"))),
-T=e("input",{type:"checkbox",onchange:()=>S.send({type:"set",scattered:T.checked})});a.addEventListener("click",f=>{let w=xt(
-f,"[data-bolt]");w&&(B(w),b(Number(w.dataset.bolt)))});let B=f=>{for(let w of i)w.setAttribute("tabindex",w===f?"0":"-1");
-f.focus({preventScroll:!0})};a.addEventListener("keydown",f=>{let w=xt(f,"[data-bolt]");if(!w||f.ctrlKey||f.metaKey||f.altKey)
-return;let x=Number(w.dataset.bolt),y={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[f.key];if(y)B(i[(x+y+i.length)%
+T=e("input",{type:"checkbox",onchange:()=>S.send({type:"set",scattered:T.checked})});a.addEventListener("click",f=>{let m=xt(
+f,"[data-bolt]");m&&(B(m),b(Number(m.dataset.bolt)))});let B=f=>{for(let m of i)m.setAttribute("tabindex",m===f?"0":"-1");
+f.focus({preventScroll:!0})};a.addEventListener("keydown",f=>{let m=xt(f,"[data-bolt]");if(!m||f.ctrlKey||f.metaKey||f.altKey)
+return;let x=Number(m.dataset.bolt),y={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[f.key];if(y)B(i[(x+y+i.length)%
 i.length]);else if(f.key==="Home")B(i[0]);else if(f.key==="End")B(i[i.length-1]);else if(f.key==="Enter"||f.key===" ")f.
 repeat||b(x);else return;f.preventDefault()});let S=Y({model:t,el:s},{kind:"rig"}),L=e("div",{class:"ts-tools",role:"gro\
-up","aria-label":"Bolts"},W("Start all by hand",()=>S.send({type:"start"})),...n.rounds.map(([f,w])=>W(`One round ${w}`,
-()=>S.send({type:"round",pattern:f,torque:p()}))),m,W("Start again",()=>S.send({type:"again"}))),C=e("div",{class:"ts-to\
+up","aria-label":"Bolts"},W("Start all by hand",()=>S.send({type:"start"})),...n.rounds.map(([f,m])=>W(`One round ${m}`,
+()=>S.send({type:"round",pattern:f,torque:p()}))),w,W("Start again",()=>S.send({type:"again"}))),C=e("div",{class:"ts-to\
 ols",role:"group","aria-label":"Wrench"},e("span",{class:"tsj-slide"},e("label",{for:c},"Wrench set to"),d,u));n.films.length&&
-C.append(e("label",{class:"ts-pair"},"Wet sealant",$),k,e("label",{class:"tsj-check"},T,"friction scatters from bolt to \
+C.append(e("label",{class:"ts-pair"},"Wet sealant",$),v,e("label",{class:"tsj-check"},T,"friction scatters from bolt to \
 bolt")),S.show(e("p",{class:"ts-who"},n.readingsOnly?"A bench to take readings from. What you do here is not saved; your\
  answers below are.":"Practice. Nothing here is marked or saved."),S.alert,r,C,L,o,e("div",{class:"tsj-bench"},a,l),e("p",
 {class:"ts-keys"},"Choose a bolt: the first time it is started by hand, then the wrench pulls it. Keys: arrows go from b\
-olt to bolt, Enter pulls."));function v(){let f=t.get("view");r.textContent=f.finding,o.textContent=f.happened,l.innerHTML=
-f.bars;for(let[w,x]of i.entries()){let y=f.tight[w]?`${f.clamps[w]} kN`:f.started[w]?"started by hand":"not started";x.setAttribute(
-"aria-label",`Bolt ${w+1} of ${n.count}, ${y}`),x.classList.toggle("tsj-tight",f.tight[w]),x.classList.toggle("tsj-start\
-ed",f.started[w])}m.disabled=!f.pulls,k.disabled=!f.standing,$.value=String(f.film),T.checked=f.scattered}return S.follow(
-"change:view",v),h(),v(),S.close}var us="tsk-number";function Nt(t,s,...n){return e("td",{class:s?us:null,"data-label":t||null,role:"cell"},...n)}function re(t,s,n){
+olt to bolt, Enter pulls."));function k(){let f=t.get("view");r.textContent=f.finding,o.textContent=f.happened,l.innerHTML=
+f.bars;for(let[m,x]of i.entries()){let y=f.tight[m]?`${f.clamps[m]} kN`:f.started[m]?"started by hand":"not started";x.setAttribute(
+"aria-label",`Bolt ${m+1} of ${n.count}, ${y}`),x.classList.toggle("tsj-tight",f.tight[m]),x.classList.toggle("tsj-start\
+ed",f.started[m])}w.disabled=!f.pulls,v.disabled=!f.standing,$.value=String(f.film),T.checked=f.scattered}return S.follow(
+"change:view",k),h(),k(),S.close}var us="tsk-number";function Nt(t,s,...n){return e("td",{class:s?us:null,"data-label":t||null,role:"cell"},...n)}function re(t,s,n){
 let r=s.map(([l,i])=>e("th",{scope:"col",role:"columnheader",class:i?us:null},l)),o=e("thead",{role:"rowgroup"},e("tr",{
 role:"row"},...r)),a=e("table",{class:"tsk-board",role:"table"},e("caption",{},t),o,n);return e("div",{class:"ts-scroll"},
 a)}function ps({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding",role:"status"}),o=e("p",{class:"tsk-spent"}),
 a=e("ul",{class:"ts-sentences tsk-left"}),l=e("p",{class:"tsk-more"}),i=e("tbody",{role:"rowgroup"}),c=new Map;for(let[h,
-b,m,k]of n.checks){let $=e("select",{class:"ts-box","aria-label":`What it showed: ${b}`,onchange:()=>u.send({type:"obser\
-ve",check:h,shown:$.value})},e("option",{value:""},"Not made"),...pt(k)),T=Nt("would tell, bit",!0),B=Nt("bit a minute",
-!0),S=e("tr",{role:"row"},e("th",{scope:"row",role:"rowheader"},b),Nt("min",!0,`${m}`),Nt("it showed",!1,$),T,B);c.set(h,
+b,w,v]of n.checks){let $=e("select",{class:"ts-box","aria-label":`What it showed: ${b}`,onchange:()=>u.send({type:"obser\
+ve",check:h,shown:$.value})},e("option",{value:""},"Not made"),...pt(v)),T=Nt("would tell, bit",!0),B=Nt("bit a minute",
+!0),S=e("tr",{role:"row"},e("th",{scope:"row",role:"rowheader"},b),Nt("min",!0,`${w}`),Nt("it showed",!1,$),T,B);c.set(h,
 {box:$,tells:T,rate:B,row:S}),i.append(S)}let d=e("button",{class:"ts-button",type:"button",onclick:()=>u.send({type:"cl\
 ear"})},"Take all observations back"),u=Y({model:t,el:s},{kind:"rig"});u.show(e("p",{class:"ts-who"},"Practice. Nothing \
 here is marked or saved."),u.alert,r,a,l,re("Checks: what each showed, and what it can still tell",[["Check"],["min",!0],
 ["It showed"],["would tell, bit",!0],["bit a minute",!0]],i),o,d);function p(){let h=t.get("view");r.textContent=h.finding,
-o.textContent=h.spent,l.textContent=h.more,a.replaceChildren(...Dt(h.left.map(([k,$])=>`${k} (${$})`)));let b=h.ranked,m=new Map(
-b.map(([k,$,T],B)=>[k,{bits:$,rate:T,rank:B}]));for(let[k,{box:$,tells:T,rate:B,row:S}]of c){let L=h.observed[k],C=m.get(
-k);$.value=L??"",T.textContent=C?C.bits:L!==void 0?"made":"nothing",B.textContent=C?C.rate+(C.rank===0?" ◀ best next":
+o.textContent=h.spent,l.textContent=h.more,a.replaceChildren(...Dt(h.left.map(([v,$])=>`${v} (${$})`)));let b=h.ranked,w=new Map(
+b.map(([v,$,T],B)=>[v,{bits:$,rate:T,rank:B}]));for(let[v,{box:$,tells:T,rate:B,row:S}]of c){let L=h.observed[v],C=w.get(
+v);$.value=L??"",T.textContent=C?C.bits:L!==void 0?"made":"nothing",B.textContent=C?C.rate+(C.rank===0?" ◀ best next":
 ""):"–",S.classList.toggle("tsk-best",C?.rank===0)}}return u.follow("change:view",p),p(),u.close}function fs({model:t,el:s}){let n=e("p",{class:"ts-finding",role:"status"}),r=e("p",{class:"ts-happened",role:"status"}),
 o=e("div",{class:"ts-scroll ts-fit ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"\
 The lever. Arrow keys left and right slide the selector shaft, up and down turn it."}),a=e("select",{class:"ts-box ts-ho\
-w","aria-label":"How it is put together"},...pt(t.get("builds"))),l=nt("Start again",()=>k({type:"reset"})),i=e("div",{class:"\
-ts-tools ts-moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([f,w])=>nt(w,()=>k({type:"move",
+w","aria-label":"How it is put together"},...pt(t.get("builds"))),l=nt("Start again",()=>v({type:"reset"})),i=e("div",{class:"\
+ts-tools ts-moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([f,m])=>nt(m,()=>v({type:"move",
 code:f})))),c=e("ol",{class:"ts-log","aria-label":"What was tried and what happened"}),d=e("p",{class:"ts-hint"},"Nothin\
 g tried yet. Use the moves above; each is written down here."),u=e("p",{class:"ts-proof",role:"status"}),p=nt("What does\
- a full hand test find?",()=>{p.disabled=!0,u.textContent="testing",k({type:"prove"})}),h=Y({model:t,el:s},{kind:"rig"});
+ a full hand test find?",()=>{p.disabled=!0,u.textContent="testing",v({type:"prove"})}),h=Y({model:t,el:s},{kind:"rig"});
 h.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),h.alert,e("div",{class:"ts-tools"},e("span",
 {class:"ts-pair"},"Put together: ",a),l),n,o,r,e("p",{class:"ts-hint"},"Drag the blue finger, or click the picture and u\
 se the arrow keys: left and right slide, up and down turn. Or use the moves in words:"),i,e("p",{class:"ts-prompt"},"Tri\
-ed by hand"),d,c,e("div",{class:"ts-tools"},p),u);let b=0,m="";function k(f){b+=1,h.send({...f,turn:b})}function $(){let f=t.
-get("view");if(m!==t.get("figure")){m=t.get("figure"),o.innerHTML=m;let w=Tt(o,"svg");w.removeAttribute("role"),w.setAttribute(
-"aria-hidden","true")}for(let w of X(o,"[data-body]")){let[x,y]=f.moved[String(w.dataset.rides??w.dataset.body)]??[0,0];
-w.setAttribute("transform",`translate(${x.toFixed(2)} ${y.toFixed(2)})`)}for(let w of X(o,"[data-gear]"))w.classList.toggle(
-"tsg-in",f.gears.includes(w.dataset.gear));o.dataset.turn=String(f.turn),n.textContent=`${f.gears.length>1?"■ ":f.gears.
+ed by hand"),d,c,e("div",{class:"ts-tools"},p),u);let b=0,w="";function v(f){b+=1,h.send({...f,turn:b})}function $(){let f=t.
+get("view");if(w!==t.get("figure")){w=t.get("figure"),o.innerHTML=w;let m=Tt(o,"svg");m.removeAttribute("role"),m.setAttribute(
+"aria-hidden","true")}for(let m of X(o,"[data-body]")){let[x,y]=f.moved[String(m.dataset.rides??m.dataset.body)]??[0,0];
+m.setAttribute("transform",`translate(${x.toFixed(2)} ${y.toFixed(2)})`)}for(let m of X(o,"[data-gear]"))m.classList.toggle(
+"tsg-in",f.gears.includes(m.dataset.gear));o.dataset.turn=String(f.turn),n.textContent=`${f.gears.length>1?"■ ":f.gears.
 length?"● ":"○ "}${f.title}.`,r.textContent=f.happened,r.classList.toggle("ts-stopped",/topped by/.test(f.happened)),
-(c.childElementCount!==f.log.length||c.lastElementChild?.textContent!==f.log.at(-1))&&(c.replaceChildren(...f.log.map(w=>e(
-"li",{class:/topped by/.test(w)?"ts-stopped":""},w))),c.scrollTop=c.scrollHeight),d.hidden=f.log.length>0,a.value=f.build,
-u.textContent=f.proof,p.disabled=!1,S=!1,v()}o.addEventListener("keydown",f=>{if(bt(f))return;let w={ArrowLeft:[-1,0],ArrowRight:[
-1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[f.key];w&&(f.preventDefault(),k({type:"nudge",travel:w[0],turned:w[1]}))}),a.addEventListener(
-"change",()=>k({type:"build",build:a.value}));let T=null,B=null,S=!1;function L(f){let w=Tt(o,"svg"),x=w.getBoundingClientRect(),
-y=w.viewBox.baseVal.width/x.width;return[(f.clientX-x.left)*y,(f.clientY-x.top)*y]}o.addEventListener("pointerdown",f=>{
-let w=xt(f,".tsg-panel");if(!w||f.button!==0)return;let x=t.get("view").hand,[y,M]=L(f),O=Number(w.dataset.scale);T={x:y-
-x[0]*O,y:M+x[1]*O,scale:O},o.setPointerCapture(f.pointerId),o.focus({preventScroll:!0}),o.classList.add("ts-pulling"),f.
-preventDefault()}),o.addEventListener("pointermove",f=>{if(!T)return;let[w,x]=L(f);B={travel_mm:(w-T.x)/T.scale,turn_mm:(T.
-y-x)/T.scale},v()});let C=()=>{T=null,o.classList.remove("ts-pulling")};o.addEventListener("pointerup",C),o.addEventListener(
-"pointercancel",C);function v(){if(S||!B)return;S=!0;let f=B;B=null,k({type:"pull",...f})}return h.follow("msg:custom",f=>{
+(c.childElementCount!==f.log.length||c.lastElementChild?.textContent!==f.log.at(-1))&&(c.replaceChildren(...f.log.map(m=>e(
+"li",{class:/topped by/.test(m)?"ts-stopped":""},m))),c.scrollTop=c.scrollHeight),d.hidden=f.log.length>0,a.value=f.build,
+u.textContent=f.proof,p.disabled=!1,S=!1,k()}o.addEventListener("keydown",f=>{if(bt(f))return;let m={ArrowLeft:[-1,0],ArrowRight:[
+1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[f.key];m&&(f.preventDefault(),v({type:"nudge",travel:m[0],turned:m[1]}))}),a.addEventListener(
+"change",()=>v({type:"build",build:a.value}));let T=null,B=null,S=!1;function L(f){let m=Tt(o,"svg"),x=m.getBoundingClientRect(),
+y=m.viewBox.baseVal.width/x.width;return[(f.clientX-x.left)*y,(f.clientY-x.top)*y]}o.addEventListener("pointerdown",f=>{
+let m=xt(f,".tsg-panel");if(!m||f.button!==0)return;let x=t.get("view").hand,[y,E]=L(f),A=Number(m.dataset.scale);T={x:y-
+x[0]*A,y:E+x[1]*A,scale:A},o.setPointerCapture(f.pointerId),o.focus({preventScroll:!0}),o.classList.add("ts-pulling"),f.
+preventDefault()}),o.addEventListener("pointermove",f=>{if(!T)return;let[m,x]=L(f);B={travel_mm:(m-T.x)/T.scale,turn_mm:(T.
+y-x)/T.scale},k()});let C=()=>{T=null,o.classList.remove("ts-pulling")};o.addEventListener("pointerup",C),o.addEventListener(
+"pointercancel",C);function k(){if(S||!B)return;S=!0;let f=B;B=null,v({type:"pull",...f})}return h.follow("msg:custom",f=>{
 f.type==="trouble"&&(S=!1)}),h.follow("change:view",$),$(),h.close}function hs({model:t,el:s}){let n=t.get("plan"),r=t.get("view"),o=e("p",{class:"ts-finding",role:"status"}),a=e("p",{class:"\
 ts-happened tsw-happened",role:"status"}),l=e("div",{class:"ts-scroll ts-fit tsw-train"}),i=r.dials[0].shaft,d=n.gears.map(
-([x,y])=>e("button",{type:"button",class:"ts-button","data-gear":x,"aria-pressed":"false",onclick:()=>v({type:"gear",gear:x})},
-y)),u=e("select",{class:"ts-box","aria-label":"Wheel held still",onchange:x=>v({type:"hold",shaft:x.target.value})},...pt(
-n.holds)),p=e("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:x=>{i=x.target.value,w()}},...pt(r.dials.
-map(x=>[x.shaft,x.name]))),h=x=>v({type:"turn",shaft:i,turns:x}),b=`1/${n.marks}`,m=e("div",{class:"ts-tools",role:"grou\
+([x,y])=>e("button",{type:"button",class:"ts-button","data-gear":x,"aria-pressed":"false",onclick:()=>k({type:"gear",gear:x})},
+y)),u=e("select",{class:"ts-box","aria-label":"Wheel held still",onchange:x=>k({type:"hold",shaft:x.target.value})},...pt(
+n.holds)),p=e("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:x=>{i=x.target.value,m()}},...pt(r.dials.
+map(x=>[x.shaft,x.name]))),h=x=>k({type:"turn",shaft:i,turns:x}),b=`1/${n.marks}`,w=e("div",{class:"ts-tools",role:"grou\
 p","aria-label":"Turn the shaft"},nt("↺ 1 turn",()=>h(-1),"One turn anticlockwise"),nt(`↺ ${b}`,()=>h(-n.step),`${b}\
  turn anticlockwise`),nt("↺ a touch",()=>h(-n.fine),"A touch anticlockwise"),nt("a touch ↻",()=>h(n.fine),"A touch c\
 lockwise"),nt(`${b} ↻`,()=>h(n.step),`${b} turn clockwise`),nt("1 turn ↻",()=>h(1),"One turn clockwise"),nt("Marks t\
-o zero",()=>v({type:"reset"}))),k=new Map;for(let x of r.dials){let y=j("g",{},j("circle",{class:"tsw-end",r:34}),j("lin\
-e",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),j("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),M=[];for(let g=0;g<n.marks;g+=
-1)M.push(j("line",{class:"tsw-tick",y1:-40,y2:g?-47:-52,transform:`rotate(${g*360/n.marks})`})),g&&M.push(j("text",{class:"\
-tsw-number",x:57*Math.sin(g*2*Math.PI/n.marks),y:-57*Math.cos(g*2*Math.PI/n.marks)+4},String(g)));let O=j("svg",{viewBox:"\
--70 -70 140 140",class:"tsw-dial","data-shaft":x.shaft,"aria-hidden":"true"},j("circle",{class:"tsw-plate",r:40}),...M,j(
+o zero",()=>k({type:"reset"}))),v=new Map;for(let x of r.dials){let y=j("g",{},j("circle",{class:"tsw-end",r:34}),j("lin\
+e",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),j("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),E=[];for(let g=0;g<n.marks;g+=
+1)E.push(j("line",{class:"tsw-tick",y1:-40,y2:g?-47:-52,transform:`rotate(${g*360/n.marks})`})),g&&E.push(j("text",{class:"\
+tsw-number",x:57*Math.sin(g*2*Math.PI/n.marks),y:-57*Math.cos(g*2*Math.PI/n.marks)+4},String(g)));let A=j("svg",{viewBox:"\
+-70 -70 140 140",class:"tsw-dial","data-shaft":x.shaft,"aria-hidden":"true"},j("circle",{class:"tsw-plate",r:40}),...E,j(
 "path",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),y),U=e("div",{class:"tsw-count",tabindex:"0",role:"application","\
-aria-roledescription":"shaft","data-shaft":x.shaft},e("div",{class:"tsw-name"}),O,e("div",{class:"tsw-strokes","aria-hid\
-den":"true"}),e("div",{class:"tsw-figure"}));k.set(x.shaft,{box:U,svg:O,shaftEnd:y}),U.addEventListener("focus",()=>{i!==
-x.shaft&&(i=x.shaft,w())}),U.addEventListener("keydown",g=>{if(bt(g))return;let P={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,
+aria-roledescription":"shaft","data-shaft":x.shaft},e("div",{class:"tsw-name"}),A,e("div",{class:"tsw-strokes","aria-hid\
+den":"true"}),e("div",{class:"tsw-figure"}));v.set(x.shaft,{box:U,svg:A,shaftEnd:y}),U.addEventListener("focus",()=>{i!==
+x.shaft&&(i=x.shaft,m())}),U.addEventListener("keydown",g=>{if(bt(g))return;let P={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,
 ArrowUp:-1,PageDown:1,PageUp:-1}[g.key];P&&(g.preventDefault(),i=x.shaft,h(P*(g.key.startsWith("Page")?1:g.shiftKey?n.fine:
-n.step)))});let E=null,A=g=>{let P=O.getBoundingClientRect();return Math.atan2(g.clientX-P.left-P.width/2,P.top+P.height/
-2-g.clientY)/(2*Math.PI)};O.addEventListener("pointerdown",g=>{g.button===0&&(E=A(g),O.setPointerCapture(g.pointerId),U.
-focus({preventScroll:!0}),g.preventDefault())}),O.addEventListener("pointermove",g=>{if(E===null)return;let P=A(g),_=P-E;
-_-=Math.round(_),E=P,$+=_,B()});let N=()=>{E=null};O.addEventListener("pointerup",N),O.addEventListener("pointercancel",
+n.step)))});let O=null,M=g=>{let P=A.getBoundingClientRect();return Math.atan2(g.clientX-P.left-P.width/2,P.top+P.height/
+2-g.clientY)/(2*Math.PI)};A.addEventListener("pointerdown",g=>{g.button===0&&(O=M(g),A.setPointerCapture(g.pointerId),U.
+focus({preventScroll:!0}),g.preventDefault())}),A.addEventListener("pointermove",g=>{if(O===null)return;let P=M(g),_=P-O;
+_-=Math.round(_),O=P,$+=_,B()});let N=()=>{O=null};A.addEventListener("pointerup",N),A.addEventListener("pointercancel",
 N)}let $=0,T=!1;function B(){if(T||Math.abs($)<.002)return;T=!0;let x=$;$=0,h(x)}let S=Y({model:t,el:s},{kind:"rig"});S.
 show(...n.closed?[]:[e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved.")],S.alert,o,...n.closed?[]:[e("\
 div",{class:"ts-tools",role:"group","aria-label":"Gears engaged"},e("span",{},"Engage: "),...d),l],e("div",{class:"ts-to\
 ols"},e("span",{class:"ts-pair"},"Hold still: ",u),e("span",{class:"ts-pair"},"Turn by hand: ",p)),e("div",{class:"tsw-c\
-ounts"},...[...k.values()].map(x=>x.box)),m,a,e("p",{class:"ts-hint"},`All three are seen from the clutch side. Drag a d\
+ounts"},...[...v.values()].map(x=>x.box)),w,a,e("p",{class:"ts-hint"},`All three are seen from the clutch side. Drag a d\
 ial round, or go to it and use the arrow keys (${b} turn), Shift with an arrow key (a touch) or Page Up and Page Down (o\
-ne turn). Each stroke is a whole turn.`));let L=0,C=null;function v(x){L+=1,S.send({...x,turn:L})}let f=x=>{let y=[];for(let M=x;M>
-0;M-=5)y.push(M>=5?"||||/":"|".repeat(M));return y.join(" ")};function w(){let x=t.get("view");C!==t.get("figure")&&(C=String(
-t.get("figure")),l.innerHTML=C);for(let y of X(l,"[data-wheel]")){let[M,O]=x.wheels[String(y.dataset.wheel)]??[0,!0];y.setAttribute(
-"transform",`translate(0 ${(M*Number(y.dataset.reach)).toFixed(1)})`),y.classList.toggle("tsw-behind",!O)}for(let y of d)
+ne turn). Each stroke is a whole turn.`));let L=0,C=null;function k(x){L+=1,S.send({...x,turn:L})}let f=x=>{let y=[];for(let E=x;E>
+0;E-=5)y.push(E>=5?"||||/":"|".repeat(E));return y.join(" ")};function m(){let x=t.get("view");C!==t.get("figure")&&(C=String(
+t.get("figure")),l.innerHTML=C);for(let y of X(l,"[data-wheel]")){let[E,A]=x.wheels[String(y.dataset.wheel)]??[0,!0];y.setAttribute(
+"transform",`translate(0 ${(E*Number(y.dataset.reach)).toFixed(1)})`),y.classList.toggle("tsw-behind",!A)}for(let y of d)
 y.setAttribute("aria-pressed",String(x.engaged.includes(y.dataset.gear)));u.value=x.held,p.value=i;for(let y of x.dials){
-let{box:M,shaftEnd:O}=k.get(y.shaft),U=y.way>0?"↻":y.way<0?"↺":"";O.setAttribute("transform",`rotate(${y.angle})`);let[
-E,,A,N]=M.children;E.textContent=`${y.name}${y.held?", held":y.shaft===i?", your hand":""}`,A.textContent=y.strokes||U?`${U}\
- ${f(y.strokes)}`:"no stroke",N.textContent=y.figure,M.classList.toggle("tsw-hand",y.shaft===i),M.classList.toggle("tsw-\
-held",y.held),M.setAttribute("aria-label",`${y.name}${y.held?", held":""}. ${y.words}`)}o.textContent=x.finding,a.textContent=
-x.happened,s.dataset.turn=String(x.turn),T=!1,B()}return S.follow("change:view",w),w(),S.close}function gs({model:t,el:s}){let n=e("p",{class:"ts-finding",role:"status"}),r=e("div",{class:"tsh-picture"}),o=e("p",{class:"\
+let{box:E,shaftEnd:A}=v.get(y.shaft),U=y.way>0?"↻":y.way<0?"↺":"";A.setAttribute("transform",`rotate(${y.angle})`);let[
+O,,M,N]=E.children;O.textContent=`${y.name}${y.held?", held":y.shaft===i?", your hand":""}`,M.textContent=y.strokes||U?`${U}\
+ ${f(y.strokes)}`:"no stroke",N.textContent=y.figure,E.classList.toggle("tsw-hand",y.shaft===i),E.classList.toggle("tsw-\
+held",y.held),E.setAttribute("aria-label",`${y.name}${y.held?", held":""}. ${y.words}`)}o.textContent=x.finding,a.textContent=
+x.happened,s.dataset.turn=String(x.turn),T=!1,B()}return S.follow("change:view",m),m(),S.close}function gs({model:t,el:s}){let n=e("p",{class:"ts-finding",role:"status"}),r=e("div",{class:"tsh-picture"}),o=e("p",{class:"\
 tsh-head"}),a=e("p",{class:"tsh-seen"}),l=e("div",{class:"tsh-told"}),i=e("div",{class:"tsh-box",role:"status"},o,a,l),c=[],
-d=[],u=null,p=t.get("plan").lookingOnly,h=(v,f)=>e("button",{type:"button",class:"ts-button","data-verdict":v,"aria-pres\
-sed":"false",onclick:()=>$.send({type:"judge",place:u,verdict:v})},f),b=p?[]:[h("stop","Stop here"),h("well","Fine as it\
- is")],m=e("button",{type:"button",class:"ts-button",onclick:()=>$.send({type:"next"})},"Another day"),k=e("div",{class:"\
-ts-tools",role:"group","aria-label":"Your judgement of the place"},...b);t.get("plan").more&&k.append(m);let $=Y({model:t,
+d=[],u=null,p=t.get("plan").lookingOnly,h=(k,f)=>e("button",{type:"button",class:"ts-button","data-verdict":k,"aria-pres\
+sed":"false",onclick:()=>$.send({type:"judge",place:u,verdict:k})},f),b=p?[]:[h("stop","Stop here"),h("well","Fine as it\
+ is")],w=e("button",{type:"button",class:"ts-button",onclick:()=>$.send({type:"next"})},"Another day"),v=e("div",{class:"\
+ts-tools",role:"group","aria-label":"Your judgement of the place"},...b);t.get("plan").more&&v.append(w);let $=Y({model:t,
 el:s},{kind:"rig"});$.show(e("p",{class:"ts-who"},p?"A picture to look at. Nothing is saved here; your answers are below\
 .":"Practice. Nothing here is marked or saved."),$.alert,n,e("p",{class:"ts-keys"},p?"Choose a place to read what can be\
  seen there. Keys: arrows go from place to place.":"Choose a place, read what can be seen there, and judge it. Keys: arr\
-ows go from place to place; Tab goes on to the buttons."),r,i),p||i.after(k);function T(v,f){let w=v!==u;u=v;for(let[x,y]of d.
-entries()){let M=c[x][0]===v;y.setAttribute("tabindex",M?"0":"-1"),y.setAttribute("aria-pressed",String(M)),y.classList.
-toggle("tsh-chosen",M),M&&f&&(y.focus({preventScroll:!0}),B(y))}w&&$.send({type:"choose",place:v})}function B(v){let f=Tt(
-v,".tsh-hit").getBoundingClientRect(),w=r.getBoundingClientRect();(f.left<w.left||f.right>w.right)&&(r.scrollLeft+=f.left-
-w.left-(w.width-f.width)/2),(f.bottom<0||f.bottom>innerHeight||f.top<0)&&v.scrollIntoView({block:"nearest"})}function S(){
-let v=t.get("plan");c=v.places,r.innerHTML=v.drawing,Tt(r,"svg").setAttribute("role","group"),d=c.map(([f])=>Tt(r,`[data\
--place="${f}"]`)),d.forEach((f,w)=>{f.setAttribute("role","button"),f.setAttribute("aria-label",`${w+1} ${c[w][1]}`),f.addEventListener(
-"click",()=>T(c[w][0],!0))}),u=String(t.get("view").chosen),T(u,!1)}r.addEventListener("keydown",v=>{if(bt(v))return;let f=c.
-findIndex(([y])=>y===u),w=Math.min(6,c.length),x=f;if(v.key==="ArrowRight")x=f+1;else if(v.key==="ArrowLeft")x=f-1;else if(v.
-key==="ArrowDown")x=f+w;else if(v.key==="ArrowUp")x=f-w;else if(v.key==="Home")x=0;else if(v.key==="End")x=c.length-1;else if(v.
-key!=="Enter"&&v.key!==" ")return;v.preventDefault(),x>=0&&x<c.length&&T(c[x][0],!0)});function L(){let v=t.get("view");
-n.textContent=v.finding;let f=c.findIndex(([y])=>y===v.chosen);o.textContent=`${f+1}  ${c[f][1]}`,a.textContent=v.seen;let{
-verdict:w,...x}=v.told;if(l.replaceChildren(),w){let y=v.judged[v.chosen],M=y==="stop"==(w==="Stop here."),O=y==="stop"?
-"Stop here":"Fine as it is";l.append(e("p",{class:"tsh-verdict"},M?`✓ Yes: ${w}`:`✗ You said “${O}”. The course sa\
-ys: ${w}`),e("dl",{class:"ts-facts"},...Object.entries(x).flatMap(([U,E])=>[e("dt",{},U),e("dd",{},E)])))}for(let y of b)
-y.setAttribute("aria-pressed",String(v.judged[v.chosen]===y.dataset.verdict));for(let[y,M]of d.entries()){let O=v.judged[c[y][0]];
-M.setAttribute("aria-label",`${y+1} ${c[y][1]}${O?`, judged: ${O==="stop"?"stop here":"fine as it is"}`:""}`);let U=M.querySelector(
-".tsh-tag");if(!O){U?.remove();continue}U||(U=j("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),M.
-append(U)),U.textContent=O==="stop"?"■ stop":"○ well"}s.dataset.turn=v.chosen}let C=()=>{S(),L()};return $.follow("c\
+ows go from place to place; Tab goes on to the buttons."),r,i),p||i.after(v);function T(k,f){let m=k!==u;u=k;for(let[x,y]of d.
+entries()){let E=c[x][0]===k;y.setAttribute("tabindex",E?"0":"-1"),y.setAttribute("aria-pressed",String(E)),y.classList.
+toggle("tsh-chosen",E),E&&f&&(y.focus({preventScroll:!0}),B(y))}m&&$.send({type:"choose",place:k})}function B(k){let f=Tt(
+k,".tsh-hit").getBoundingClientRect(),m=r.getBoundingClientRect();(f.left<m.left||f.right>m.right)&&(r.scrollLeft+=f.left-
+m.left-(m.width-f.width)/2),(f.bottom<0||f.bottom>innerHeight||f.top<0)&&k.scrollIntoView({block:"nearest"})}function S(){
+let k=t.get("plan");c=k.places,r.innerHTML=k.drawing,Tt(r,"svg").setAttribute("role","group"),d=c.map(([f])=>Tt(r,`[data\
+-place="${f}"]`)),d.forEach((f,m)=>{f.setAttribute("role","button"),f.setAttribute("aria-label",`${m+1} ${c[m][1]}`),f.addEventListener(
+"click",()=>T(c[m][0],!0))}),u=String(t.get("view").chosen),T(u,!1)}r.addEventListener("keydown",k=>{if(bt(k))return;let f=c.
+findIndex(([y])=>y===u),m=Math.min(6,c.length),x=f;if(k.key==="ArrowRight")x=f+1;else if(k.key==="ArrowLeft")x=f-1;else if(k.
+key==="ArrowDown")x=f+m;else if(k.key==="ArrowUp")x=f-m;else if(k.key==="Home")x=0;else if(k.key==="End")x=c.length-1;else if(k.
+key!=="Enter"&&k.key!==" ")return;k.preventDefault(),x>=0&&x<c.length&&T(c[x][0],!0)});function L(){let k=t.get("view");
+n.textContent=k.finding;let f=c.findIndex(([y])=>y===k.chosen);o.textContent=`${f+1}  ${c[f][1]}`,a.textContent=k.seen;let{
+verdict:m,...x}=k.told;if(l.replaceChildren(),m){let y=k.judged[k.chosen],E=y==="stop"==(m==="Stop here."),A=y==="stop"?
+"Stop here":"Fine as it is";l.append(e("p",{class:"tsh-verdict"},E?`✓ Yes: ${m}`:`✗ You said “${A}”. The course sa\
+ys: ${m}`),e("dl",{class:"ts-facts"},...Object.entries(x).flatMap(([U,O])=>[e("dt",{},U),e("dd",{},O)])))}for(let y of b)
+y.setAttribute("aria-pressed",String(k.judged[k.chosen]===y.dataset.verdict));for(let[y,E]of d.entries()){let A=k.judged[c[y][0]];
+E.setAttribute("aria-label",`${y+1} ${c[y][1]}${A?`, judged: ${A==="stop"?"stop here":"fine as it is"}`:""}`);let U=E.querySelector(
+".tsh-tag");if(!A){U?.remove();continue}U||(U=j("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),E.
+append(U)),U.textContent=A==="stop"?"■ stop":"○ well"}s.dataset.turn=k.chosen}let C=()=>{S(),L()};return $.follow("c\
 hange:plan",C),$.follow("change:view",L),C(),$.close}function ms({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding",role:"status"}),o=e("p",{class:"tsl-sum"}),a=e(
-"div",{class:"tsl-drawing"}),l=new Map,c=n.sliders.map(([h,b,m,k,$,T])=>{let B=Z(h.replace("_","-")),S=e("output",{class:"\
-tsl-figure",for:B}),L=e("input",{id:B,type:"range",min:k,max:$,step:T,oninput:()=>{C(),u.send({type:"set",name:h,value:Number(
-L.value)})}}),C=()=>{S.textContent=`${L.value} ${m}`,L.setAttribute("aria-valuetext",`${L.value} ${m==="°"?"degrees":m}`)};
+"div",{class:"tsl-drawing"}),l=new Map,c=n.sliders.map(([h,b,w,v,$,T])=>{let B=Z(h.replace("_","-")),S=e("output",{class:"\
+tsl-figure",for:B}),L=e("input",{id:B,type:"range",min:v,max:$,step:T,oninput:()=>{C(),u.send({type:"set",name:h,value:Number(
+L.value)})}}),C=()=>{S.textContent=`${L.value} ${w}`,L.setAttribute("aria-valuetext",`${L.value} ${w==="°"?"degrees":w}`)};
 return l.set(h,{slider:L,say:C}),e("div",{class:"tsl-row"},e("label",{for:B},b),L,S)}),d=e("select",{class:"ts-box","ari\
 a-label":"Grip",onchange:()=>u.send({type:"set",name:"grip",value:d.value})},...pt(n.grips)),u=Y({model:t,el:s},{kind:"r\
 ig"});u.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),u.alert,r,e("div",{class:"tsl-sliders",
 role:"group","aria-label":"The lift"},...c,e("div",{class:"tsl-row"},e("span",{},"Grip"),d)),a,o,e("p",{class:"ts-keys"},
 "Dashed: where the load goes. The figure is drawn for the eye; only the distances count."));function p(){let h=t.get("vi\
-ew");r.textContent=h.finding,o.textContent=h.sum,a.innerHTML=h.drawing;for(let[b,{slider:m,say:k}]of l)document.activeElement!==
-m&&(m.value=h.sizes[b]),k();d.value=h.sizes.grip}return u.follow("change:view",p),p(),u.close}var ae={x:90,y:120,perMm:20,radius:82,bevel:30};function Sn(t){let s=j("svg",{viewBox:"0 0 760 240",class:"tsi-micromete\
+ew");r.textContent=h.finding,o.textContent=h.sum,a.innerHTML=h.drawing;for(let[b,{slider:w,say:v}]of l)document.activeElement!==
+w&&(w.value=h.sizes[b]),v();d.value=h.sizes.grip}return u.follow("change:view",p),p(),u.close}var ae={x:90,y:120,perMm:20,radius:82,bevel:30};function Ln(t){let s=j("svg",{viewBox:"0 0 760 240",class:"tsi-micromete\
 r",role:"img"}),{x:n,y:r,perMm:o,radius:a}=ae;s.append(j("rect",{x:n-60,y:r-56,width:o*t.top+90,height:112,class:"tsi-pa\
 per"}),rt(n-20,r,n+o*t.top+20,r,"tsi-bold"));for(let p=0;p*t.pitch<=t.top;p+=1){let h=n+p*t.pitch*o;if(p%2){s.append(rt(
 h,r,h,r+18,"tsi-fine"));continue}let b=p/2;s.append(rt(h,r,h,r-(b%5?18:27),b%5?"tsi-fine":"tsi-bold")),b%5===0&&s.append(
@@ -885,10 +886,10 @@ at(h,r-33,String(b)))}let l=j("g",{});s.append(l,at(12,234,"Sleeve: lines above 
 . Thimble: 50 lines a turn.","start"));let i=j("path",{d:`M0 ${r-a+14}L${ae.bevel} ${r-a}L${ae.bevel} ${r+a}L0 ${r+a-14}\
 Z`,class:"tsi-body"}),c=j("rect",{x:ae.bevel,y:r-a,width:760,height:2*a,class:"tsi-body"}),d=j("rect",{x:0,y:r-a,width:760,
 height:2*a,fill:"var(--ts-paper)"}),u=j("g",{});return l.append(d,i,c,u),{node:s,set(p){l.setAttribute("transform",`tran\
-slate(${n+p.mm*o} 0)`),u.replaceChildren();for(let h=0;h<t.lines;h+=1){let b=h-p.line;b-=t.lines*Math.round(b/t.lines);let m=b/
-t.lines*2*Math.PI;if(Math.abs(m)>1.15)continue;let k=r-(a-8)*Math.sin(m),$=h%5===0;u.append(rt(0,k,$?26:16,k,$?"tsi-bold":
-"tsi-fine")),$&&u.append(at(36,k+5,String(h),"start"))}s.setAttribute("aria-label",`${t.name}. ${p.words}`)}}}function ws(t){
-return Ot(t,(s,n,r)=>{let o=Sn(s),a=gt("Thimble",{min:0,max:s.top,step:.01,value:r.open,words:()=>"turn in to the left, \
+slate(${n+p.mm*o} 0)`),u.replaceChildren();for(let h=0;h<t.lines;h+=1){let b=h-p.line;b-=t.lines*Math.round(b/t.lines);let w=b/
+t.lines*2*Math.PI;if(Math.abs(w)>1.15)continue;let v=r-(a-8)*Math.sin(w),$=h%5===0;u.append(rt(0,v,$?26:16,v,$?"tsi-bold":
+"tsi-fine")),$&&u.append(at(36,v+5,String(h),"start"))}s.setAttribute("aria-label",`${t.name}. ${p.words}`)}}}function ws(t){
+return Ot(t,(s,n,r)=>{let o=Ln(s),a=gt("Thimble",{min:0,max:s.top,step:.01,value:r.open,words:()=>"turn in to the left, \
 out to the right",onInput:c=>n({open:c})}),l=ft("Between the faces",s.between,r.between,c=>n({between:c,open:s.top})),i=s.
 hands.length?ft("Close it",s.hands,r.hand,c=>n({hand:c})):null;return{picture:o.node,controls:[Mt(l.row,i?.row),Mt(W("Cl\
 ose until it rests",()=>n({open:-1})),W("Open",()=>n({open:s.top}))),a.row],set(c,d){o.set(c),a.box.value=String(Math.max(
@@ -900,99 +901,99 @@ sk-shown"),a.set(c,{button:p,shown:h}),o.append(e("tr",{role:"row"},e("th",{scop
 ved; make them again after reopening."),l.alert,r,re("Checks of your unit",[["Check"],["min",!0],["Do"],["It shows"]],o));
 function i(){let c=t.get("view");r.textContent=c.finding;for(let[d,{button:u,shown:p}]of a){let h=c.shown[d];u.setAttribute(
 "aria-disabled",h?"true":"false"),u.classList.toggle("ts-off",!!h),u.textContent=h?"Made":"Make",p.textContent=h?`${h[0]?
-"✓":"✗"} ${h[1]}`:"",p.classList.toggle("tsk-failed",!!h&&!h[0])}}return l.follow("change:view",i),i(),l.close}function Ln(){let t=j("svg",{viewBox:"0 0 220 200",class:"tsp-gauge",role:"img"}),s=j("g"),n=j("path",{d:"M-2.5 14L0 -78\
+"✓":"✗"} ${h[1]}`:"",p.classList.toggle("tsk-failed",!!h&&!h[0])}}return l.follow("change:view",i),i(),l.close}function Cn(){let t=j("svg",{viewBox:"0 0 220 200",class:"tsp-gauge",role:"img"}),s=j("g"),n=j("path",{d:"M-2.5 14L0 -78\
 L2.5 14Z",class:"tsg-pointer"});t.append(j("circle",{cx:110,cy:104,r:92,class:"tsg-face"}),s,n,j("circle",{cx:110,cy:104,
 r:6,class:"tsg-hub"}));let r=l=>(-135+270*l)*Math.PI/180,o="";function a([l,i,c]){s.replaceChildren();for(let d=0;d*i<=l+
 1e-9;d+=1){let u=r(d*i/l),p=d%c===0,h=b=>[110+b*Math.sin(u),104-b*Math.cos(u)];if(s.append(rt(...h(p?72:79),...h(88),p?"\
-tsg-mark tsg-long":"tsg-mark")),p&&d%(2*c)===0){let[b,m]=h(58);s.append(at(b,m+4.5,String(Number((d*i).toFixed(2)))))}}s.
+tsg-mark tsg-long":"tsg-mark")),p&&d%(2*c)===0){let[b,w]=h(58);s.append(at(b,w+4.5,String(Number((d*i).toFixed(2)))))}}s.
 append(at(110,170,"kN"))}return{node:t,set(l,i,c){String(l)!==o&&(o=String(l),a(l));let d=Math.min(i/l[0],1.03);n.setAttribute(
-"transform",`translate(110 104) rotate(${-135+270*d})`),t.setAttribute("aria-label",c)}}}function vs(t){return Ot(t,(s,n,r)=>{
-let o=Ln(),a=e("div",{class:"tsp-section"}),l="",i=e("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
+"transform",`translate(110 104) rotate(${-135+270*d})`),t.setAttribute("aria-label",c)}}}function ks(t){return Ot(t,(s,n,r)=>{
+let o=Cn(),a=e("div",{class:"tsp-section"}),l="",i=e("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
 ection and gauge"},a,e("div",{class:"tsg-gauge"},o.node)),c=gt("Push",{min:0,max:100,step:1,value:r.travel,onInput:h=>n(
 {travel:h}),words:h=>h>=100?"at the shoulder":`${h} % of the way`}),d=[c.row],u=null;if(!s.readingsOnly){let h=ft("Part",
 s.places,r.place,$=>n({place:$,travel:0}));u=ft("Driver bears on",s.drivers,r.driver,$=>n({driver:$,travel:0}));let b=ft(
-"Seat",s.seats,r.seat,$=>n({seat:$})),m=gt("Pair",{min:0,max:100,step:1,value:r.grip,onInput:$=>n({grip:$}),words:$=>$===
-0?"loosest of the fit":$===100?"tightest of the fit":`${$} % from loosest to tightest`}),k=gt("Warm the outer part",{min:s.
+"Seat",s.seats,r.seat,$=>n({seat:$})),w=gt("Pair",{min:0,max:100,step:1,value:r.grip,onInput:$=>n({grip:$}),words:$=>$===
+0?"loosest of the fit":$===100?"tightest of the fit":`${$} % from loosest to tightest`}),v=gt("Warm the outer part",{min:s.
 room,max:s.hottest,step:1,value:r.warmth,onInput:$=>n({warmth:$}),words:$=>`${$} °C`});d.unshift(Mt(h.row,u.row,b.row),
-m.row,k.row)}let p=e("dl",{class:"ts-facts"});return s.readingsOnly||d.push(p),{picture:i,controls:d,set(h,b){h.section!==
+w.row,v.row)}let p=e("dl",{class:"ts-facts"});return s.readingsOnly||d.push(p),{picture:i,controls:d,set(h,b){h.section!==
 l&&(l=h.section,a.innerHTML=l),a.querySelector(".tsd-moving")?.setAttribute("transform",`translate(${-s.travelPx*b.travel/
 100} 0)`),o.set(h.gauge,h.force,h.words),Number(c.box.value)!==b.travel&&document.activeElement!==c.box&&c.set(b.travel),
-u&&(u.row.hidden=!h.drives),h.facts&&p.replaceChildren(...Lt(h.facts))}}})}function ks({model:t,el:s}){let n=t.get("steps"),r=t.get("reach"),o=new Map(n.map(([C],v)=>[C,v])),a=e("div",{class:"ts-\
+u&&(u.row.hidden=!h.drives),h.facts&&p.replaceChildren(...Lt(h.facts))}}})}function vs({model:t,el:s}){let n=t.get("steps"),r=t.get("reach"),o=new Map(n.map(([C],k)=>[C,k])),a=e("div",{class:"ts-\
 scroll"}),l=e("div",{class:"ts-scroll",tabindex:"0",role:"region","aria-label":"The rules around the chosen step"}),i=e(
 "p",{class:"ts-finding",role:"status"}),c=e("ul",{class:"ts-sentences"}),d=e("select",{class:"ts-box ts-before","aria-la\
-bel":"Chosen step"},...pt(n.map(([C,v],f)=>[C,`${f+1}  ${v}`]))),u=e("button",{type:"button",class:"ts-button","aria-pre\
+bel":"Chosen step"},...pt(n.map(([C,k],f)=>[C,`${f+1}  ${k}`]))),u=e("button",{type:"button",class:"ts-button","aria-pre\
 ssed":"false"},"Fit the width"),p=Y({model:t,el:s},{kind:"rig",lost(){d.disabled=!0}});p.show(p.alert,e("p",{class:"ts-f\
 inding"},t.get("finding")),e("p",{class:"ts-hint"},"Choose a step: click it, or use the arrow keys in the picture. Left \
 and right follow the rules, up and down stay beside."),e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"Step ",d),
 u),a,e("p",{class:"ts-hint"},"Thick outline: comes before the chosen step. Double outline: comes after it. Pale: either \
 side."),i,l,c),a.innerHTML=t.get("figure");let h=Tt(a,"svg");h.setAttribute("role","group");let b=X(h,".tsf-step").sort(
-(C,v)=>Number(C.dataset.step)-Number(v.dataset.step)),m=X(h,".tsf-rule").map(C=>({node:C,ends:String(C.dataset.rule).split(
-"-").map(Number)}));b.forEach((C,v)=>{C.setAttribute("role","button"),C.setAttribute("aria-label",`${v+1} ${n[v][1]}, ${r[v].
-before.length} before it, ${r[v].after.length} after it`),C.addEventListener("click",()=>T(v,!0))});let k=Number(o.get(t.
-get("near").step));function $(C){let v=new Set(r[k].before),f=new Set(r[k].after);b.forEach((M,O)=>{M.setAttribute("tabi\
-ndex",O===k?"0":"-1"),M.setAttribute("aria-pressed",String(O===k)),M.classList.toggle("ts-chosen-step",O===k),M.classList.
-toggle("ts-before-it",v.has(O)),M.classList.toggle("ts-after-it",f.has(O)),M.classList.toggle("ts-either",O!==k&&!v.has(
-O)&&!f.has(O))});let w=M=>M===k||v.has(M)||f.has(M);for(let{node:M,ends:O}of m){let U=v.has(O[0])&&(O[1]===k||v.has(O[1]))||
-f.has(O[1])&&(O[0]===k||f.has(O[0]));M.classList.toggle("ts-either",!(U&&O.every(w)))}d.value=n[k][0],C&&b[k].focus({preventScroll:!0});
-let x=b[k].getBoundingClientRect(),y=a.getBoundingClientRect();(x.left<y.left+16||x.right>y.right-16)&&(a.scrollLeft+=x.
-left-y.left-y.width/2)}function T(C,v){k=C,$(v),p.send({type:"choose",step:n[C][0]})}let B=C=>{let f=Tt(b[C],"rect").getBBox();
-return{x:f.x,y:f.y}};function S(C){let v=B(k),f=y=>y.sort((M,O)=>Math.abs(B(M).y-v.y)-Math.abs(B(O).y-v.y))[0];if(C==="A\
-rrowRight")return f(m.filter(({ends:y})=>y[0]===k).map(({ends:y})=>y[1]));if(C==="ArrowLeft")return f(m.filter(({ends:y})=>y[1]===
-k).map(({ends:y})=>y[0]));let w=b.map((y,M)=>M).filter(y=>Math.abs(B(y).x-v.x)<2&&y!==k),x=C==="ArrowUp"?-1:1;return f(w.
-filter(y=>(B(y).y-v.y)*x>0))}h.addEventListener("keydown",C=>{if(!bt(C))if(["ArrowUp","ArrowDown","ArrowLeft","ArrowRigh\
-t"].includes(C.key)){let v=S(C.key);v!==void 0&&T(v,!0),C.preventDefault()}else(C.key==="Enter"||C.key===" ")&&C.preventDefault()}),
+(C,k)=>Number(C.dataset.step)-Number(k.dataset.step)),w=X(h,".tsf-rule").map(C=>({node:C,ends:String(C.dataset.rule).split(
+"-").map(Number)}));b.forEach((C,k)=>{C.setAttribute("role","button"),C.setAttribute("aria-label",`${k+1} ${n[k][1]}, ${r[k].
+before.length} before it, ${r[k].after.length} after it`),C.addEventListener("click",()=>T(k,!0))});let v=Number(o.get(t.
+get("near").step));function $(C){let k=new Set(r[v].before),f=new Set(r[v].after);b.forEach((E,A)=>{E.setAttribute("tabi\
+ndex",A===v?"0":"-1"),E.setAttribute("aria-pressed",String(A===v)),E.classList.toggle("ts-chosen-step",A===v),E.classList.
+toggle("ts-before-it",k.has(A)),E.classList.toggle("ts-after-it",f.has(A)),E.classList.toggle("ts-either",A!==v&&!k.has(
+A)&&!f.has(A))});let m=E=>E===v||k.has(E)||f.has(E);for(let{node:E,ends:A}of w){let U=k.has(A[0])&&(A[1]===v||k.has(A[1]))||
+f.has(A[1])&&(A[0]===v||f.has(A[0]));E.classList.toggle("ts-either",!(U&&A.every(m)))}d.value=n[v][0],C&&b[v].focus({preventScroll:!0});
+let x=b[v].getBoundingClientRect(),y=a.getBoundingClientRect();(x.left<y.left+16||x.right>y.right-16)&&(a.scrollLeft+=x.
+left-y.left-y.width/2)}function T(C,k){v=C,$(k),p.send({type:"choose",step:n[C][0]})}let B=C=>{let f=Tt(b[C],"rect").getBBox();
+return{x:f.x,y:f.y}};function S(C){let k=B(v),f=y=>y.sort((E,A)=>Math.abs(B(E).y-k.y)-Math.abs(B(A).y-k.y))[0];if(C==="A\
+rrowRight")return f(w.filter(({ends:y})=>y[0]===v).map(({ends:y})=>y[1]));if(C==="ArrowLeft")return f(w.filter(({ends:y})=>y[1]===
+v).map(({ends:y})=>y[0]));let m=b.map((y,E)=>E).filter(y=>Math.abs(B(y).x-k.x)<2&&y!==v),x=C==="ArrowUp"?-1:1;return f(m.
+filter(y=>(B(y).y-k.y)*x>0))}h.addEventListener("keydown",C=>{if(!bt(C))if(["ArrowUp","ArrowDown","ArrowLeft","ArrowRigh\
+t"].includes(C.key)){let k=S(C.key);k!==void 0&&T(k,!0),C.preventDefault()}else(C.key==="Enter"||C.key===" ")&&C.preventDefault()}),
 d.addEventListener("change",()=>T(Number(o.get(d.value)),!1)),u.addEventListener("click",()=>{let C=a.classList.toggle("\
 ts-fit");u.setAttribute("aria-pressed",String(C)),$(!1)});function L(){let C=t.get("near");i.textContent=C.words,l.innerHTML=
-C.figure,c.replaceChildren(...Dt(C.sentences))}return p.follow("change:near",L),L(),requestAnimationFrame(()=>$(!1)),p.close}function Cn(){let t=j("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),s=j("g",{}),n=j("g",{});return s.append(
+C.figure,c.replaceChildren(...Dt(C.sentences))}return p.follow("change:near",L),L(),requestAnimationFrame(()=>$(!1)),p.close}function Mn(){let t=j("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),s=j("g",{}),n=j("g",{});return s.append(
 j("circle",{cx:150,cy:164,r:76,class:"tsi-body"}),rt(150,164,150,98,"tsi-bold"),j("circle",{cx:150,cy:98,r:5,class:"tsg-\
 hub"})),n.append(rt(150,86,150,40,"tsi-plunger"),j("circle",{cx:150,cy:26,r:20,class:"tsi-paper"})),t.append(s,rt(50,164,
 250,164,"tsg-centre"),rt(150,250,150,80,"tsg-centre"),n,at(8,252,"not to scale","start")),{node:t,set(r,o,a){s.setAttribute(
 "transform",`rotate(${r} 150 164)`),n.setAttribute("transform",`rotate(${o} 150 88)`),t.setAttribute("aria-label",a)}}}function ys(t){
-return Ot(t,(s,n,r)=>{let o=Ft(),a=Cn(),l=gt("Turn the shaft by hand",{min:0,max:360,step:5,value:r.angle,words:d=>`turn\
+return Ot(t,(s,n,r)=>{let o=Ft(),a=Mn(),l=gt("Turn the shaft by hand",{min:0,max:360,step:5,value:r.angle,words:d=>`turn\
 ed by ${d}°`,onInput:d=>n({angle:d})}),i=ft("Plunger",s.pressed,r.pressed,d=>n({pressed:d})),c=ft("Stand",s.tilts,r.tilt,
 d=>n({tilt:d}));return{picture:e("div",{class:"tsg-beside"},a.node,e("div",{class:"tsg-gauge"},o.node,e("div",{},"One ma\
 rk 0.01 mm, one turn 1 mm"))),controls:[Mt(i.row,c.row),l.row],set(d,u){o.set(d.mm,d.words),a.set(d.state.angle,Number(d.
 state.tilt),`Shaft end on, turned by ${d.state.angle}°; the plunger stands ${d.state.tilt}° off square. Not to scale.`),
-l.set(u.angle)}}})}var $s=(t,s)=>(t+s)%7<2,Ss=(t,s)=>(t+s)%8<2||(t-s+8e4)%8<2,ce=()=>!1,ie=t=>(s,n)=>n%t===0,Mn={"":ce,dots:(t,s)=>t%6<2&&s%
+l.set(u.angle)}}})}var $s=(t,s)=>(t+s)%7<2,Ss=(t,s)=>(t+s)%8<2||(t-s+8e4)%8<2,ce=()=>!1,ie=t=>(s,n)=>n%t===0,En={"":ce,dots:(t,s)=>t%6<2&&s%
 6<2,rising:$s,cross:Ss,flat:(t,s)=>s%6<2,rings:(t,s)=>{let n=Math.hypot(t%12-6,s%12-6);return n>2.5&&n<4.5},plus:(t,s)=>t%
 10===5&&s%10>2&&s%10<8||s%10===5&&t%10>2&&t%10<8,"lines-1":ce,"lines-2":ie(14),"lines-3":ie(8),"lines-4":ie(5),"lines-5":ie(
 3)};function An(t){let s=n=>Number.parseInt(t.slice(n,n+2),16);return[s(1),s(3),s(5)]}var xs=([t,s,n],r)=>(r<<24|n<<16|s<<
-8|t)>>>0;function Ls(t,[s,n],r,o,a){let l=n*4,i=new Uint32Array(l*s*4),c=new Map(r.map(([p,,h,b])=>{let m=h?xs(An(h),200):
-0;return[p,{ground:m,hatch:Mn[b]??ce}]})),d={ground:0,hatch:ce},u=xs(o,190);for(let p=0;p<s;p+=1){let h=(s-1-p)*4;for(let b=0;b<
-n;b+=1){let m=t[p*n+b];if(!m)continue;let{ground:k,hatch:$}=c.get(m&15)??d,T=a&&(m&16)!==0,B=a&&(m&32)!==0;for(let S=h;S<
-h+4;S+=1)for(let L=b*4;L<(b+1)*4;L+=1){let C=$(L,S)||T&&$s(L,S)||B&&Ss(L,S);i[S*l+L]=C?u:k}}}return i}var On=600;function Ms(t,s,n,r,o,a){let[l,i]=n;t.width=i*4,t.height=l*4;let c=new Uint8ClampedArray(Ls(s,n,r,o,a).buffer),
-d=new ImageData(c,t.width,t.height);t.getContext("2d")?.putImageData(d,0,0)}function Tn(t,s){let n=e("canvas",{class:"ts\
+8|t)>>>0;function Ls(t,[s,n],r,o,a){let l=n*4,i=new Uint32Array(l*s*4),c=new Map(r.map(([p,,h,b])=>{let w=h?xs(An(h),200):
+0;return[p,{ground:w,hatch:En[b]??ce}]})),d={ground:0,hatch:ce},u=xs(o,190);for(let p=0;p<s;p+=1){let h=(s-1-p)*4;for(let b=0;b<
+n;b+=1){let w=t[p*n+b];if(!w)continue;let{ground:v,hatch:$}=c.get(w&15)??d,T=a&&(w&16)!==0,B=a&&(w&32)!==0;for(let S=h;S<
+h+4;S+=1)for(let L=b*4;L<(b+1)*4;L+=1){let C=$(L,S)||T&&$s(L,S)||B&&Ss(L,S);i[S*l+L]=C?u:v}}}return i}var Tn=600;function Ms(t,s,n,r,o,a){let[l,i]=n;t.width=i*4,t.height=l*4;let c=new Uint8ClampedArray(Ls(s,n,r,o,a).buffer),
+d=new ImageData(c,t.width,t.height);t.getContext("2d")?.putImageData(d,0,0)}function Nn(t,s){let n=e("canvas",{class:"ts\
 -swatch","aria-hidden":"true"});return Ms(n,new Uint8Array(15).fill(t[0]),[3,5],[t],s,!1),e("span",{class:"ts-key"},n,t[1])}
-function As({model:t,el:s}){let n=t.get("face"),r=t.get("looks"),o=e("p",{class:"ts-finding",role:"status"}),a=e("span",
+function Es({model:t,el:s}){let n=t.get("face"),r=t.get("looks"),o=e("p",{class:"ts-finding",role:"status"}),a=e("span",
 {class:"ts-clock"}),l=e("dl",{class:"ts-facts"}),i=e("p",{class:"ts-legend"}),c=e("canvas",{class:"ts-cells","aria-hidde\
-n":"true"}),d=Y({model:t,el:s},{kind:"rig",lost(){h.setDisabled(!0),zt(s)}}),u=null,p=A=>{u=Z("turn"),d.send({...A,turn:u})},
-h=te({face:n,label:`${n.name}, seen from the side that is coated; the finding and the list say what it shows`,onLay(A){h.
-drawing.strokes(A),p({type:"lay",entries:A})},onRemove:A=>p({type:"remove",at:A}),onClear:()=>p({type:"clear"})}),b=W("C\
-lose the face",()=>p({type:"shut",closed:!t.get("view").closed})),m=e("input",{type:"range",id:Z("flat"),min:"20",max:"1\
-60",step:"10",class:"ts-range"}),k=e("output",{for:m.id}),$=St({id:Z("slide"),onchange:()=>p({type:"slide",by:$.value})},
-t.get("view").slides),T=null;m.addEventListener("input",()=>{k.textContent=`${m.value} µm`;let A={type:"flat",um:Number(
-m.value)};u===null?p(A):T=A});let{box:B,unit:S}=h.drawing;h.drawing.land.classList.add("tsp-clear"),h.drawing.frame.prepend(
-c);let L=(...A)=>e("span",{class:"ts-pair"},...A);d.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or sav\
+n":"true"}),d=Y({model:t,el:s},{kind:"rig",lost(){h.setDisabled(!0),zt(s)}}),u=null,p=M=>{u=Z("turn"),d.send({...M,turn:u})},
+h=te({face:n,label:`${n.name}, seen from the side that is coated; the finding and the list say what it shows`,onLay(M){h.
+drawing.strokes(M),p({type:"lay",entries:M})},onRemove:M=>p({type:"remove",at:M}),onClear:()=>p({type:"clear"})}),b=W("C\
+lose the face",()=>p({type:"shut",closed:!t.get("view").closed})),w=e("input",{type:"range",id:Z("flat"),min:"20",max:"1\
+60",step:"10",class:"ts-range"}),v=e("output",{for:w.id}),$=St({id:Z("slide"),onchange:()=>p({type:"slide",by:$.value})},
+t.get("view").slides),T=null;w.addEventListener("input",()=>{v.textContent=`${w.value} µm`;let M={type:"flat",um:Number(
+w.value)};u===null?p(M):T=M});let{box:B,unit:S}=h.drawing;h.drawing.land.classList.add("tsp-clear"),h.drawing.frame.prepend(
+c);let L=(...M)=>e("span",{class:"ts-pair"},...M);d.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or sav\
 ed."),d.alert,o,h.drawing.frame,i,e("div",{class:"ts-tools"},b,L(e("label",{for:$.id},"the other face is"),$),L(a,W("1 m\
-inute passes",()=>p({type:"time",by:1})),W("5 minutes pass",()=>p({type:"time",by:5}))),L(e("label",{for:m.id},"faces ou\
-t of flat by"),m,k)),h.tools,l,e("details",{class:"ts-keys"},e("summary",{},"Passes laid"),h.empty,h.list));function C(){
-let A=getComputedStyle(s).color.match(/\d+(\.\d+)?/g);return A?A.slice(0,3).map(Number):[0,0,0]}let v="",f="";function w(){
-let A=t.get("view"),N=r[A.closed?"closed":"film"],g=t.get("grid"),P=g instanceof DataView?new Uint8Array(g.buffer,g.byteOffset,
-g.byteLength):new Uint8Array(g);Ms(c,P,A.shape,N,C(),!A.closed);let[_,K]=A.shape,[Q,F]=[A.corner[0]-A.pitch/2,A.corner[1]-
-A.pitch/2],H=(J,ot)=>`${(100*J/ot).toFixed(3)}%`;c.style.left=H(Q-B.left,B.width),c.style.width=H(K*A.pitch,B.width),c.style.
-top=H(B.high-F-_*A.pitch,B.height),c.style.height=H(_*A.pitch,B.height);let q=new Set(P.map(J=>A.closed?J:J&15)),z=N.filter(
-([J])=>q.has(J)),et=`${z.map(([,J])=>J)} ${C()}`;et!==v&&(v=et,i.replaceChildren(...z.map(J=>Tn(J,C()))))}let x=j("g");h.
-drawing.over.append(x);let y=([A,N])=>[A-B.left,B.high-N];function M([A,N]){let g=N.map(P=>{let[_,K]=y(P);return`M${_.toFixed(
-1)} ${K.toFixed(1)}h0.01`});return j("path",{d:g.join(""),class:"tsp-lump","stroke-width":2*A})}function O(A){let[N,g]=y(
-A[A.length-1]),P=`M${N-1.3*S} ${g-S}h${2.6*S}l${-1.3*S} ${2.2*S}Z`;return[j("path",{d:h.drawing.path(A),class:"tsp-way",
-"stroke-width":S}),j("path",{d:P,class:"tsp-out"})]}function U(){let A=t.get("view");if(u!==null&&A.turn!==u)return;u=null;
-let N=JSON.stringify([A.entries,A.notes]);if(N!==f&&h.show(A.entries,A.notes),f=N,h.drawing.strokes([]),w(),x.replaceChildren(
-...A.lumps.map(M),...A.leaks.flatMap(O)),h.drawing.svg.classList.toggle("tsp-shut",A.closed),h.drawing.svg.classList.toggle(
-"tsp-clean",A.closed||A.clean),o.textContent=A.finding,$.value=A.slide,a.textContent=`minute ${A.minute}`,b.textContent=
-A.closed?"Lift the face off again":"Close the face",T===null&&(m.value=String(A.flat),k.textContent=`${A.flat} µm`),l.replaceChildren(
-...Lt(A.facts)),T===null)return;let g=T;T=null,p(g)}d.follow("change:view",U),d.follow("msg:custom",A=>{A.type==="troubl\
-e"&&(u=null,h.drawing.strokes([]))});let E=new MutationObserver(()=>setTimeout(w,On));return E.observe(document.body,{attributes:!0,
-attributeFilter:["data-jp-theme-light"]}),U(),()=>{d.close(),E.disconnect()}}function Es(t){return Ot(t,(s,n,r)=>{let o=Ft(),a=e("div",{class:"tsp-section"}),l="",i=e("div",{class:"tsg-beside",tabindex:"\
+inute passes",()=>p({type:"time",by:1})),W("5 minutes pass",()=>p({type:"time",by:5}))),L(e("label",{for:w.id},"faces ou\
+t of flat by"),w,v)),h.tools,l,e("details",{class:"ts-keys"},e("summary",{},"Passes laid"),h.empty,h.list));function C(){
+let M=getComputedStyle(s).color.match(/\d+(\.\d+)?/g);return M?M.slice(0,3).map(Number):[0,0,0]}let k="",f="";function m(){
+let M=t.get("view"),N=r[M.closed?"closed":"film"],g=t.get("grid"),P=g instanceof DataView?new Uint8Array(g.buffer,g.byteOffset,
+g.byteLength):new Uint8Array(g);Ms(c,P,M.shape,N,C(),!M.closed);let[_,K]=M.shape,[Q,F]=[M.corner[0]-M.pitch/2,M.corner[1]-
+M.pitch/2],H=(J,ot)=>`${(100*J/ot).toFixed(3)}%`;c.style.left=H(Q-B.left,B.width),c.style.width=H(K*M.pitch,B.width),c.style.
+top=H(B.high-F-_*M.pitch,B.height),c.style.height=H(_*M.pitch,B.height);let q=new Set(P.map(J=>M.closed?J:J&15)),z=N.filter(
+([J])=>q.has(J)),et=`${z.map(([,J])=>J)} ${C()}`;et!==k&&(k=et,i.replaceChildren(...z.map(J=>Nn(J,C()))))}let x=j("g");h.
+drawing.over.append(x);let y=([M,N])=>[M-B.left,B.high-N];function E([M,N]){let g=N.map(P=>{let[_,K]=y(P);return`M${_.toFixed(
+1)} ${K.toFixed(1)}h0.01`});return j("path",{d:g.join(""),class:"tsp-lump","stroke-width":2*M})}function A(M){let[N,g]=y(
+M[M.length-1]),P=`M${N-1.3*S} ${g-S}h${2.6*S}l${-1.3*S} ${2.2*S}Z`;return[j("path",{d:h.drawing.path(M),class:"tsp-way",
+"stroke-width":S}),j("path",{d:P,class:"tsp-out"})]}function U(){let M=t.get("view");if(u!==null&&M.turn!==u)return;u=null;
+let N=JSON.stringify([M.entries,M.notes]);if(N!==f&&h.show(M.entries,M.notes),f=N,h.drawing.strokes([]),m(),x.replaceChildren(
+...M.lumps.map(E),...M.leaks.flatMap(A)),h.drawing.svg.classList.toggle("tsp-shut",M.closed),h.drawing.svg.classList.toggle(
+"tsp-clean",M.closed||M.clean),o.textContent=M.finding,$.value=M.slide,a.textContent=`minute ${M.minute}`,b.textContent=
+M.closed?"Lift the face off again":"Close the face",T===null&&(w.value=String(M.flat),v.textContent=`${M.flat} µm`),l.replaceChildren(
+...Lt(M.facts)),T===null)return;let g=T;T=null,p(g)}d.follow("change:view",U),d.follow("msg:custom",M=>{M.type==="troubl\
+e"&&(u=null,h.drawing.strokes([]))});let O=new MutationObserver(()=>setTimeout(m,Tn));return O.observe(document.body,{attributes:!0,
+attributeFilter:["data-jp-theme-light"]}),U(),()=>{d.close(),O.disconnect()}}function As(t){return Ot(t,(s,n,r)=>{let o=Ft(),a=e("div",{class:"tsp-section"}),l="",i=e("div",{class:"tsg-beside",tabindex:"\
 0",role:"group","aria-label":"Section and depth gauge"},a,e("div",{class:"tsg-gauge"},o.node,e("div",{},`Depth gauge on \
 a bridge of ${s.bridge} mm, one mark 0.01 mm`))),c=s.places.map(([u,p])=>[u,e("button",{type:"button",class:"ts-button",
 onclick:()=>n({place:u})},p)]),d=[e("p",{class:"ts-hint"},s.rule),Mt(e("span",{},"Set the gauge down at"),...c.map(([,u])=>u))];
@@ -1002,81 +1003,81 @@ u=>n({grease:u})).row,s.sleeves.length?ft("It went",s.sleeves,r.sleeve,u=>n({sle
 depth:u})}).row,gt("Lean",{min:0,max:s.mostLean,step:.02,value:r.lean,words:u=>u?`${u.toFixed(2)} mm across`:"square",onInput:u=>n(
 {lean:u})}).row)),{picture:i,controls:d,set(u,p){u.section!==l&&(l=u.section,a.innerHTML=l),a.querySelector(".tsl-moving")?.
 setAttribute("transform",u.placed),o.set(u.dial,u.words);for(let[h,b]of c)b.setAttribute("aria-pressed",String(h===p.place))}}})}function Os({model:t,el:s}){let n=t.get("about"),r=t.get("shown").state,o=Ft(),a=n.readingsOnly?null:is(n),l=e("p",{class:"\
-ts-finding",role:"status"}),i=e("div",{}),c=qt((v,f)=>T.send({type:"set",state:v,turn:f})),d=v=>{r={...r,...v},c.ask(r)},
-u=(v,f)=>{let w=[...r.shims];w[v]=f,d({shims:w.filter(Boolean),turns:0})},p=(v,f,w)=>W(v,f,{"aria-pressed":w}),h=W("Turn\
- the shaft ten times",()=>d({turns:r.turns+10})),b=p("Pull the shaft away",()=>d({side:"away"}),"true"),m=p("Push it to \
-the dial",()=>d({side:"towards"}),"false"),k=ft("Plunger",n.plungers,r.plunger,v=>d({plunger:v})),$=[e("div",{class:"ts-\
-tools"},n.rolls?h:null,k.row,b,m)];if(!n.readingsOnly){let v=ft("Shim",n.shelf,r.shims[0],w=>u(0,w)),f=n.second?ft("and",
-[["","no second shim"],...n.shelf],r.shims[1]??"",w=>u(1,w)):null;$.unshift(e("div",{class:"ts-tools"},v.row,f?.row)),$.
-push(gt("Warm the unit",{min:0,max:100,step:1,value:r.warmth,onInput:w=>d({warmth:w}),words:w=>w?`case ${Math.round(n.caseRise*
-w/100)} K warmer`:"cold, as at the bench"}).row)}let T=Y({model:t,el:s},{kind:"rig"}),B=e("div",{class:"tsg-wide",tabindex:"\
+ts-finding",role:"status"}),i=e("div",{}),c=qt((k,f)=>T.send({type:"set",state:k,turn:f})),d=k=>{r={...r,...k},c.ask(r)},
+u=(k,f)=>{let m=[...r.shims];m[k]=f,d({shims:m.filter(Boolean),turns:0})},p=(k,f,m)=>W(k,f,{"aria-pressed":m}),h=W("Turn\
+ the shaft ten times",()=>d({turns:r.turns+10})),b=p("Pull the shaft away",()=>d({side:"away"}),"true"),w=p("Push it to \
+the dial",()=>d({side:"towards"}),"false"),v=ft("Plunger",n.plungers,r.plunger,k=>d({plunger:k})),$=[e("div",{class:"ts-\
+tools"},n.rolls?h:null,v.row,b,w)];if(!n.readingsOnly){let k=ft("Shim",n.shelf,r.shims[0],m=>u(0,m)),f=n.second?ft("and",
+[["","no second shim"],...n.shelf],r.shims[1]??"",m=>u(1,m)):null;$.unshift(e("div",{class:"ts-tools"},k.row,f?.row)),$.
+push(gt("Warm the unit",{min:0,max:100,step:1,value:r.warmth,onInput:m=>d({warmth:m}),words:m=>m?`case ${Math.round(n.caseRise*
+m/100)} K warmer`:"cold, as at the bench"}).row)}let T=Y({model:t,el:s},{kind:"rig"}),B=e("div",{class:"tsg-wide",tabindex:"\
 0",role:"group","aria-label":"Half section"});B.innerHTML=n.section;let S=[e("p",{class:"ts-who"},n.readingsOnly?"Take y\
 our readings here; write them in the form below.":"Practice. Nothing here is marked or saved."),T.alert,e("div",{class:"\
 tsg-beside"},B,e("div",{class:"tsg-gauge"},o.node,e("div",{},"Dial at the shaft's right end, one mark 0.01 mm"))),...$,l,
 a&&e("div",{},e("p",{class:"ts-hint"},"Setting of the pair. Triangle: cold. Ring: now."),e("div",{class:"tsg-wide",tabindex:"\
-0",role:"group","aria-label":"Axis of settings"},a.node)),i];T.show(...S.filter(Boolean));function L(){let v=t.get("show\
-n");c.waiting||(r=v.state),o.set(v.dial,v.dialWords),b.setAttribute("aria-pressed",String(v.state.side==="away")),m.setAttribute(
-"aria-pressed",String(v.state.side==="towards")),l.textContent=v.finding,a&&(a.set(v.cold,v.warm,v.words.join(" ")),i.replaceChildren(
-...v.words.map(f=>e("p",{},f)))),c.answered(v.turn)}let C=()=>c.free();return T.follow("change:shown",L),T.follow("msg:c\
+0",role:"group","aria-label":"Axis of settings"},a.node)),i];T.show(...S.filter(Boolean));function L(){let k=t.get("show\
+n");c.waiting||(r=k.state),o.set(k.dial,k.dialWords),b.setAttribute("aria-pressed",String(k.state.side==="away")),w.setAttribute(
+"aria-pressed",String(k.state.side==="towards")),l.textContent=k.finding,a&&(a.set(k.cold,k.warm,k.words.join(" ")),i.replaceChildren(
+...k.words.map(f=>e("p",{},f)))),c.answered(k.turn)}let C=()=>c.free();return T.follow("change:shown",L),T.follow("msg:c\
 ustom",C),L(),T.close}function Ts({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding",role:"status"}),o=e("div",{class:"tsj-band"}),
-a=e("div",{class:"tsj-section"}),l=e("dl",{class:"ts-facts"}),i=null,c=null,d=(f,w)=>{c={...c,[f]:w},i===null&&u()};function u(){
-i=Z("choice"),L.send({type:"choose",chosen:c,turn:i}),c=null}let p=e("div",{class:"tsj-settings"}),h=(f,w,x)=>{let y=Z("\
-set");return w.id=y,p.append(e("label",{for:y},f),e("span",{class:"tsj-slide"},w,x)),w},b=(f,w,x)=>h(w,e("select",{class:"\
-ts-box",onchange:y=>d(f,y.target.value)},...pt(x.map(y=>typeof y=="string"?[y,y]:y)))),m=(f,w,x)=>h(w,e("input",{type:"r\
-ange",oninput:y=>d(f,Number(y.target.value))}),x),k={group:b("group","Bolt of the unit",n.groups),thread:b("thread","Thr\
+a=e("div",{class:"tsj-section"}),l=e("dl",{class:"ts-facts"}),i=null,c=null,d=(f,m)=>{c={...c,[f]:m},i===null&&u()};function u(){
+i=Z("choice"),L.send({type:"choose",chosen:c,turn:i}),c=null}let p=e("div",{class:"tsj-settings"}),h=(f,m,x)=>{let y=Z("\
+set");return m.id=y,p.append(e("label",{for:y},f),e("span",{class:"tsj-slide"},m,x)),m},b=(f,m,x)=>h(m,e("select",{class:"\
+ts-box",onchange:y=>d(f,y.target.value)},...pt(x.map(y=>typeof y=="string"?[y,y]:y)))),w=(f,m,x)=>h(m,e("input",{type:"r\
+ange",oninput:y=>d(f,Number(y.target.value))}),x),v={group:b("group","Bolt of the unit",n.groups),thread:b("thread","Thr\
 ead",n.threads),strength:b("strength","Strength class",n.classes),state:b("state","State of the thread",n.states),tool:b(
-"tool","Tool",n.tools)},$=e("output",{class:"tsj-figure"}),T=m("torque_nm","Torque",$),B=e("output",{class:"tsj-figure"}),
-S=m("engagement_mm","Thread that meets",B),L=Y({model:t,el:s},{kind:"rig"});L.show(e("p",{class:"ts-who"},"Practice. Not\
-hing here is marked or saved."),L.alert,r,o,e("div",{class:"tsj-bench"},p,a),l);let C=(f,w,x,y,M,O)=>{Et(f,{min:w,max:x,
-step:y}),i===null&&(f.value=String(M)),f.setAttribute("aria-valuetext",O)};function v(){let f=t.get("view");if(i!==null&&
-f.turn!==i)return;i=null,c!==null&&u();let{chosen:w}=f;r.textContent=f.finding,o.innerHTML=f.band,a.innerHTML=f.section,
-l.replaceChildren(...Lt(f.facts));for(let[x,y]of Object.entries(k))y.value=w[x];C(T,1,f.topTorque,.5,w.torque_nm,f.torqueText),
-$.textContent=f.torqueText,C(S,f.lowEngagement,f.topEngagement,.5,w.engagement_mm,f.engagementText),B.textContent=f.engagementText}
-return L.follow("change:view",v),v(),L.close}function Ns({model:t,el:s}){let n=oe(t.get("picture")),r=Y({model:t,el:s},{kind:"rig"});return r.show(r.alert,e("p",{class:"\
+"tool","Tool",n.tools)},$=e("output",{class:"tsj-figure"}),T=w("torque_nm","Torque",$),B=e("output",{class:"tsj-figure"}),
+S=w("engagement_mm","Thread that meets",B),L=Y({model:t,el:s},{kind:"rig"});L.show(e("p",{class:"ts-who"},"Practice. Not\
+hing here is marked or saved."),L.alert,r,o,e("div",{class:"tsj-bench"},p,a),l);let C=(f,m,x,y,E,A)=>{At(f,{min:m,max:x,
+step:y}),i===null&&(f.value=String(E)),f.setAttribute("aria-valuetext",A)};function k(){let f=t.get("view");if(i!==null&&
+f.turn!==i)return;i=null,c!==null&&u();let{chosen:m}=f;r.textContent=f.finding,o.innerHTML=f.band,a.innerHTML=f.section,
+l.replaceChildren(...Lt(f.facts));for(let[x,y]of Object.entries(v))y.value=m[x];C(T,1,f.topTorque,.5,m.torque_nm,f.torqueText),
+$.textContent=f.torqueText,C(S,f.lowEngagement,f.topEngagement,.5,m.engagement_mm,f.engagementText),B.textContent=f.engagementText}
+return L.follow("change:view",k),k(),L.close}function Ns({model:t,el:s}){let n=oe(t.get("picture")),r=Y({model:t,el:s},{kind:"rig"});return r.show(r.alert,e("p",{class:"\
 ts-finding"},t.get("finding")),...n.nodes),r.close}function Ut(t,s){return(t.find(([n])=>n===s)??t[0])[2]}function ye(t,s){return t.find(([,,n])=>s!==void 0&&n.includes(s))?.[0]}
-var ke=(t,s)=>[...t.slice(s+1),...t.slice(0,s+1)];function Is(t,{stages:s,stage:n,step:r,labels:o,isOpen:a}){let l=Ut(s,
+var ve=(t,s)=>[...t.slice(s+1),...t.slice(0,s+1)];function Is(t,{stages:s,stage:n,step:r,labels:o,isOpen:a}){let l=Ut(s,
 n),i=l.indexOf(String(r));if(t==="ArrowLeft"||t==="ArrowRight"){let d=s.map(([h])=>h),u=t==="ArrowLeft"?-1:1,p=Ut(s,d[(d.
 indexOf(n)+u+d.length)%d.length]);return p.find(a)??p[0]}if(t==="ArrowDown")return l[Math.min(i+1,l.length-1)];if(t==="A\
 rrowUp")return l[Math.max(i-1,0)];if(t==="Home")return l[0];if(t==="End")return l.at(-1);if(t.length!==1||t===" ")return;
-let c=t.toLowerCase();return ke(l,i).find(d=>o[d].toLowerCase().startsWith(c))}function Ds({stages:t,stage:s,step:n,isOpen:r}){
-let o=Ut(t,s),a=t.flatMap(([,,i])=>i),l=a.indexOf(String(o.at(-1)));return ke(o,o.indexOf(String(n))).find(r)??ke(a,l).find(
+let c=t.toLowerCase();return ve(l,i).find(d=>o[d].toLowerCase().startsWith(c))}function Ds({stages:t,stage:s,step:n,isOpen:r}){
+let o=Ut(t,s),a=t.flatMap(([,,i])=>i),l=a.indexOf(String(o.at(-1)));return ve(o,o.indexOf(String(n))).find(r)??ve(a,l).find(
 r)}function Bs({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding"}),o=e("div",{class:"ts-happened ts-told",role:"\
 status",tabindex:"-1","aria-label":"What happened"}),a=e("select",{class:"ts-box ts-stage-choice","aria-label":"Stage",onchange:()=>Q()},
-...pt(n.stages.map(([I,G])=>[I,G]))),l=nt(n.marked?"Next open step":"Next ready step",()=>A("next"));l.classList.add("ts\
+...pt(n.stages.map(([I,G])=>[I,G]))),l=nt(n.marked?"Next open step":"Next ready step",()=>M("next"));l.classList.add("ts\
 -next");let i=e("div",{class:"ts-buildlist",role:"toolbar","aria-orientation":"vertical","aria-label":"Steps of this sta\
 ge",onkeydown:I=>g(I)}),c=e("p",{class:"ts-hint"},"Keys: up and down walk through the steps, left and right change the s\
 tage, Enter takes a step in hand; Enter again does it."),d=e("div",{class:"ts-hand",role:"group","aria-label":"Step in h\
 and",onkeydown:I=>{I.key!=="Enter"||!I.target.matches("input[type=radio], .ts-number-box")||(I.preventDefault(),t.get("h\
 and").stands?_():ot())}}),u=e("div",{class:"ts-scroll ts-fit"}),p=e("dl",{class:"ts-facts"}),h=e("ul",{class:"ts-sentenc\
-es"}),b=e("p",{class:"ts-prompt"},"Wrong so far"),m=e("select",{class:"ts-box ts-before","aria-label":"A step that stand\
-s"}),k=nt("Take out again",()=>{m.value&&f({type:"out",step:m.value},"hand")}),$=nt("Put the tools down",()=>f({type:"ov\
+es"}),b=e("p",{class:"ts-prompt"},"Wrong so far"),w=e("select",{class:"ts-box ts-before","aria-label":"A step that stand\
+s"}),v=nt("Take out again",()=>{w.value&&f({type:"out",step:w.value},"hand")}),$=nt("Put the tools down",()=>f({type:"ov\
 er"},"told"));$.classList.add("ts-over");let T=e("div",{}),B=e("p",{class:"ts-status"}),S=e("details",{ontoggle:()=>{S.open!==
 !!t.get("view").record&&f({type:"record",open:S.open})}},e("summary",{},"Build record"),T),L=Y({model:t,el:s},{kind:"rig"});
 L.show(e("p",{class:"ts-who"},n.who),L.alert,r,B,o,e("div",{class:"ts-build"},e("div",{class:"ts-build-left"},e("div",{class:"\
-ts-tools"},a,l),i,c),d),e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},m,k),$),u,p,b,h,S);let C=0,v=null;function f(I,G=null){
-C+=1,v=G&&{turn:C,focus:G},s.setAttribute("aria-busy","true"),L.send({...I,turn:C})}let w="",x=null,y="next",M=I=>!t.get(
-"view").done.includes(I),O=()=>X(i,"[data-step]"),U=I=>O().find(G=>G.dataset.step===I)?.focus(),E=()=>({stages:n.stages,
-stage:a.value,step:x,isOpen:M});function A(I,G){y=I,f(I==="list"?{type:"take",step:G}:{type:"next"},"hand")}function N(I){
-a.value=ye(n.stages,I)??a.value,x=I,Q(),U(I)}function g(I){if(bt(I))return;let G=Is(I.key,{...E(),labels:n.labels});G&&(I.
-preventDefault(),N(G))}function P(){let I=Ds(E());I?y==="next"?l.focus():N(I):$.focus()}function _(){let I=t.get("view").
-done.length>=Object.keys(n.labels).length;y==="next"&&!I?A("next"):P()}function K(I){let{done:G,ready:ct}=t.get("view");
+ts-tools"},a,l),i,c),d),e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},w,v),$),u,p,b,h,S);let C=0,k=null;function f(I,G=null){
+C+=1,k=G&&{turn:C,focus:G},s.setAttribute("aria-busy","true"),L.send({...I,turn:C})}let m="",x=null,y="next",E=I=>!t.get(
+"view").done.includes(I),A=()=>X(i,"[data-step]"),U=I=>A().find(G=>G.dataset.step===I)?.focus(),O=()=>({stages:n.stages,
+stage:a.value,step:x,isOpen:E});function M(I,G){y=I,f(I==="list"?{type:"take",step:G}:{type:"next"},"hand")}function N(I){
+a.value=ye(n.stages,I)??a.value,x=I,Q(),U(I)}function g(I){if(bt(I))return;let G=Is(I.key,{...O(),labels:n.labels});G&&(I.
+preventDefault(),N(G))}function P(){let I=Ds(O());I?y==="next"?l.focus():N(I):$.focus()}function _(){let I=t.get("view").
+done.length>=Object.keys(n.labels).length;y==="next"&&!I?M("next"):P()}function K(I){let{done:G,ready:ct}=t.get("view");
 return G.includes(I)?{sign:"✓",word:"done"}:ct.includes(I)?{sign:"▸",word:"ready"}:{sign:"○",word:n.marked?"open":
-"waits"}}function Q(){let I=Ut(n.stages,a.value);(x===null||!I.includes(x))&&(x=I.find(M)??I[0]);let G=t.get("hand").step,
-ct=JSON.stringify([a.value,I.map(K),G]);if(ct===w){for(let wt of O())wt.tabIndex=wt.dataset.step===x?0:-1;return}w=ct;let dt=O().
+"waits"}}function Q(){let I=Ut(n.stages,a.value);(x===null||!I.includes(x))&&(x=I.find(E)??I[0]);let G=t.get("hand").step,
+ct=JSON.stringify([a.value,I.map(K),G]);if(ct===m){for(let wt of A())wt.tabIndex=wt.dataset.step===x?0:-1;return}m=ct;let dt=A().
 find(wt=>wt===document.activeElement)?.dataset.step;i.replaceChildren(...I.map(wt=>F(wt,G))),dt&&U(dt)}function F(I,G){let{
 sign:ct,word:dt}=K(I);return e("button",{type:"button",class:`ts-button ts-buildstep ts-buildstep-${dt}`,"data-step":I,tabindex:I===
-x?"0":"-1","aria-current":I===G?"step":!1,"aria-label":`${n.labels[I]}: ${dt}`,onclick:()=>{x=I,A("list",I)}},Ct(ct),n.labels[I])}
+x?"0":"-1","aria-current":I===G?"step":!1,"aria-label":`${n.labels[I]}: ${dt}`,onclick:()=>{x=I,M("list",I)}},Ct(ct),n.labels[I])}
 let H="",q=new Map;function z(I){let G=Rt(I),ct=e("p",{class:"ts-read",id:G.read,role:"status"}),dt=0,wt=R=>{f({type:"se\
-t",name:I.name,value:R}),dt=C},vt=Pt(I).make(I,G,wt,()=>{}),D=Ht(I,G,null);return D.append(vt.element,ct),D.dataset.field=
-I.name,{element:D,flush:()=>vt.flush?.(),show(R={},tt){if(tt<dt)return;vt.show(R);let ut=R.read?`read as ${R.read}`:"";ct.
+t",name:I.name,value:R}),dt=C},kt=Pt(I).make(I,G,wt,()=>{}),D=Ht(I,G,null);return D.append(kt.element,ct),D.dataset.field=
+I.name,{element:D,flush:()=>kt.flush?.(),show(R={},tt){if(tt<dt)return;kt.show(R);let ut=R.read?`read as ${R.read}`:"";ct.
 textContent=R.error?`▲ Look again: ${R.error}`:ut}}}let et=I=>e("dl",{class:"ts-facts"},...Lt(I));function J(){let I=t.
 get("hand"),G=JSON.stringify(I);if(G===H)return;if(H=G,d.dataset.stands=String(!!I.stands),q=new Map((I.fields??[]).map(
-vt=>[vt.name,z(vt)])),!I.step){d.replaceChildren(e("p",{class:"ts-hint"},"No step in hand. Choose one from the list, or \
+kt=>[kt.name,z(kt)])),!I.step){d.replaceChildren(e("p",{class:"ts-hint"},"No step in hand. Choose one from the list, or \
 press the button above it."));return}let ct=nt(`Do it: ${I.label}`,ot);ct.classList.add("ts-do");let dt=I.stands?[nt("Go\
  on",_),nt("Take it out again",()=>f({type:"out",step:I.step},"hand"))]:[ct];d.replaceChildren(e("p",{class:"ts-prompt t\
-s-hand-name",tabindex:"-1"},I.label),...I.plain.map(vt=>e("p",{class:"ts-hint"},vt)),...I.cautions.map(vt=>e("p",{class:"\
-ts-caution"},e("b",{},"Take care: "),vt)),...I.read.length?[e("p",{class:"ts-prompt"},"Read at the bench"),et(I.read)]:[],
-...I.card.length?[et(I.card)]:[],...[...q.values()].map(vt=>vt.element),e("div",{class:"ts-tools"},...dt));let wt=ye(n.stages,
+s-hand-name",tabindex:"-1"},I.label),...I.plain.map(kt=>e("p",{class:"ts-hint"},kt)),...I.cautions.map(kt=>e("p",{class:"\
+ts-caution"},e("b",{},"Take care: "),kt)),...I.read.length?[e("p",{class:"ts-prompt"},"Read at the bench"),et(I.read)]:[],
+...I.card.length?[et(I.card)]:[],...[...q.values()].map(kt=>kt.element),e("div",{class:"ts-tools"},...dt));let wt=ye(n.stages,
 I.step);wt&&([a.value,x]=[wt,I.step])}function ot(){for(let I of q.values())I.flush();f({type:"do"},"after")}function V(){
 let I=t.get("view").asked_back,G=X(d,"[data-field]").find(wt=>wt.dataset.field===I),ct=G&&X(G,"input:not(:disabled), sel\
 ect, button"),dt=X(d,".ts-field input:not(:disabled), .ts-field select, .ts-field button, .ts-do, .ts-tools button");return ct?.[0]??
@@ -1084,33 +1085,33 @@ dt[0]}function it(){let I=t.get("view"),G=I.told;r.textContent=I.finding,B.textC
 G.join("")&&o.replaceChildren(...G.map(dt=>e("p",{},dt))),J(),Q();for(let[dt,wt]of q)wt.show(I.states[dt],I.turn);if(u.dataset.
 shown!==I.figure&&(u.innerHTML=I.figure,u.dataset.shown=I.figure),p.replaceChildren(...Lt(I.facts)),h.replaceChildren(...Dt(
 I.faults.map(([,dt])=>dt))),b.hidden=h.hidden=!I.faults.length,mt(I.done),T.innerHTML=I.record,S.open=!!I.record,s.setAttribute(
-"aria-busy",String(I.turn<C)),!v||I.turn<v.turn)return;let{focus:ct}=v;v=null,ct==="told"?o.focus():ct==="after"&&!t.get(
-"hand").step?P():(V()??l).focus()}function mt(I){if(m.disabled=k.disabled=!I.length,m.dataset.done===I.join(" "))return;
-m.dataset.done=I.join(" ");let G=[...I].reverse();m.replaceChildren(...pt(G.map(ct=>[ct,n.labels[ct]])))}return L.follow(
-"change:view",it),it(),L.close}function Nn(t){let s=j("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),n=440/t.length,[r,o]=[210,128],a=rt(
+"aria-busy",String(I.turn<C)),!k||I.turn<k.turn)return;let{focus:ct}=k;k=null,ct==="told"?o.focus():ct==="after"&&!t.get(
+"hand").step?P():(V()??l).focus()}function mt(I){if(w.disabled=v.disabled=!I.length,w.dataset.done===I.join(" "))return;
+w.dataset.done=I.join(" ");let G=[...I].reverse();w.replaceChildren(...pt(G.map(ct=>[ct,n.labels[ct]])))}return L.follow(
+"change:view",it),it(),L.close}function In(t){let s=j("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),n=440/t.length,[r,o]=[210,128],a=rt(
 r,o,r,o,"tsi-adapter"),l=j("circle",{cx:0,cy:0,r:13,class:"tsi-paper"}),i=rt(r,o+74,r,o+74,"tsi-arm"),c=at(r,o+94,"");return s.
 append(rt(r,o,r+440,o,"tsi-lever"),a,l,j("circle",{cx:r,cy:o,r:7,class:"tsg-hub"}),at(r+440,o-20,"hand, middle of the gr\
 ip","end"),at(r+20,o-20,"square drive","start"),rt(r+440,o+10,r+440,o+84,"tsg-centre"),i,c,at(8,242,"lengths to scale","\
 start")),{node:s,set(d){let u=d.state.angle/180*Math.PI,p=r-d.state.reach*n*Math.cos(u),h=o-d.state.reach*n*Math.sin(u);
-Et(a,{x2:p,y2:h}),Et(l,{cx:p,cy:h}),Et(i,{x1:p,x2:r+440}),Et(c,{x:(p+r+440)/2}),c.textContent="the lever from bolt to ha\
-nd, along the wrench",s.setAttribute("aria-label",`${t.name}. ${d.words}`)}}}function Ps(t){return Ot(t,(s,n,r)=>{let o=Nn(
+At(a,{x2:p,y2:h}),At(l,{cx:p,cy:h}),At(i,{x1:p,x2:r+440}),At(c,{x:(p+r+440)/2}),c.textContent="the lever from bolt to ha\
+nd, along the wrench",s.setAttribute("aria-label",`${t.name}. ${d.words}`)}}}function Ps(t){return Ot(t,(s,n,r)=>{let o=In(
 s),a=(i,c,d,u,p,h)=>gt(i,{min:d,max:u,step:p,value:r[c],words:b=>`${b} ${h}`,onInput:b=>n({[c]:b})}),l={setting:a("Setti\
 ng","setting",s.low,s.high,s.step,"N·m"),reach:a("Reach of the adapter","reach",0,Math.floor(s.reach),5,"mm"),angle:a("\
 Angle of the adapter","angle",0,180,5,"° off straight")};return{picture:o.node,controls:Object.values(l).map(i=>i.row),
 set(i,c){o.set(i);for(let[d,u]of Object.entries(l))u.set(c[d])}}})}var xe=t=>typeof t=="string"?t:t.text;function js(t,s,n){let r=new Intl.Collator(void 0,{numeric:!0,sensitivity:"base"}),
 o=a=>xe(a.cells[s]??"").trim();return[...t].sort((a,l)=>{let[i,c]=[o(a),o(l)];if(!i||!c)return+!i-+!c;let[d,u]=[Number.parseFloat(
 i),Number.parseFloat(c)],p=Number.isNaN(d)||Number.isNaN(u)||d===u?r.compare(i,c):d-u;return n?-p:p})}function Wt(t,s){let n=document.getElementById("jupyter-config-data"),r="/";try{r=JSON.parse(n?.textContent??"").baseUrl||
-"/"}catch{}return`${r}${t}/${s.split("/").map(encodeURIComponent).join("/")}`}function In(t){let s="";for(let n=0;n<t.length;n+=32768)s+=String.fromCharCode(...t.subarray(n,n+32768));return btoa(s)}
+"/"}catch{}return`${r}${t}/${s.split("/").map(encodeURIComponent).join("/")}`}function Dn(t){let s="";for(let n=0;n<t.length;n+=32768)s+=String.fromCharCode(...t.subarray(n,n+32768));return btoa(s)}
 async function Rs(t,s,n){let r=0;do{let o=new Uint8Array(await n.slice(r,r+524288).arrayBuffer()),a=r===0;r+=524288;let l=r>=
-n.size;t.send({type:"file",field:s,name:n.name,data:In(o),first:a,last:l})}while(r<n.size)}var Dn=400;function Hs({model:t,el:s}){let n=Y({model:t,el:s},{kind:"desk"}),r=e("p",{class:"ts-said",role:"status"}),o=e(
+n.size;t.send({type:"file",field:s,name:n.name,data:Dn(o),first:a,last:l})}while(r<n.size)}var Bn=400;function Hs({model:t,el:s}){let n=Y({model:t,el:s},{kind:"desk"}),r=e("p",{class:"ts-said",role:"status"}),o=e(
 "div",{class:"ts-desk-body"}),a=e("div",{class:"ts-busy"}),l=e("nav",{"aria-label":"Pages of the desk",class:"ts-desk-pa\
 ges"}),i=t.get("cohort"),c=e("input",{id:Z("by"),class:"ts-box",autocomplete:"off",maxlength:"80",onchange:()=>t.send({type:"\
 by",name:c.value})});c.value=t.get("by"),n.show(e("header",{class:"ts-desk-top"},e("b",{},It([i.name,i.college]).join(",\
  ")),e("span",{class:"ts-pair"},e("label",{for:c.id},"At the desk (your name, for the trail)"),c)),i.invented?e("p",{class:"\
-ts-hint"},i.invented):null,l,a,n.alert,r,o);let d=new Map,u=new Map,p=new Map,h=new Map,b=!1,m=()=>b||Object.keys(t.get(
-"busy")).length>0,k=(g,P={})=>{m()||n.isLost()||(g!=="look"&&(r.textContent="",n.alert.textContent=""),t.send({type:g,...P}))};
-async function $(g,P=""){if(m()||n.isLost())return;b=!0;try{for(let[K,Q]of h){let[F]=Q.files??[];F&&await Rs(t,K,F)}}finally{
-b=!1}let _=[...u].map(([K,Q])=>[K,[...Q]]);k("do",{act:g,of:P,typed:Object.fromEntries(d),ticked:Object.fromEntries(_)})}
+ts-hint"},i.invented):null,l,a,n.alert,r,o);let d=new Map,u=new Map,p=new Map,h=new Map,b=!1,w=()=>b||Object.keys(t.get(
+"busy")).length>0,v=(g,P={})=>{w()||n.isLost()||(g!=="look"&&(r.textContent="",n.alert.textContent=""),t.send({type:g,...P}))};
+async function $(g,P=""){if(w()||n.isLost())return;b=!0;try{for(let[K,Q]of h){let[F]=Q.files??[];F&&await Rs(t,K,F)}}finally{
+b=!1}let _=[...u].map(([K,Q])=>[K,[...Q]]);v("do",{act:g,of:P,typed:Object.fromEntries(d),ticked:Object.fromEntries(_)})}
 function T(g){let{name:P,of:_}=g,K=Z("field"),Q=g.hint?e("span",{class:"ts-hint",id:`${K}-hint`},g.hint):null,F={id:K,"d\
 ata-key":`field:${P}`,"aria-describedby":Q?.id},H=e("label",{for:K},g.label);if(!d.has(P)&&_!=="file"&&d.set(P,_==="tick"?
 g.value==="yes":g.value),_==="file"){let et=h.get(P)??e("input",{type:"file",class:"ts-file"});for(let[J,ot]of Object.entries(
@@ -1146,28 +1147,28 @@ bel":`Save as CSV: ${g.title}`,"data-key":`export:${g.id}`})),e("div",{class:"ts
 aria-labelledby":P},e("table",{class:"ts-table","aria-labelledby":P},e("thead",{},F),H)))}function C(g){if(g.kind==="tab\
 le")return L(g);if(g.kind==="form")return B(g);if(g.kind==="link"){let P={class:"ts-link",href:Wt("files",g.path),target:"\
 _blank"};return e("p",{},e("a",{...P,"data-key":`link:${g.path}`},g.text))}return g.how==="head"?e("h3",{},g.text):e("p",
-{class:g.how==="hint"?"ts-hint":null},g.text)}function v(){let g=t.get("page");l.replaceChildren(...t.get("pages").map(([
-P,_])=>W(_,()=>k("page",{name:P}),{class:"ts-button","aria-current":P===g?"page":null,"data-key":`page:${P}`})))}let f=t.
-get("cleared"),w=t.get("page"),x=()=>X(s,"[data-key]");function y(){let g=x().find(H=>H===document.activeElement)?.dataset.
-key,P=o.contains(document.activeElement),_=X(o,".ts-desk-scroll").map(H=>H.scrollTop);(t.get("page")!==w||t.get("cleared")!==
-f)&&(d=new Map,u=new Map,h=new Map,{page:w,cleared:f}={page:t.get("page"),cleared:t.get("cleared")}),r.textContent=t.get(
-"said"),n.alert.textContent=t.get("trouble"),v();let K=new Map(t.get("pages")),Q=e("h2",{tabindex:-1},K.get(w));if(o.replaceChildren(
+{class:g.how==="hint"?"ts-hint":null},g.text)}function k(){let g=t.get("page");l.replaceChildren(...t.get("pages").map(([
+P,_])=>W(_,()=>v("page",{name:P}),{class:"ts-button","aria-current":P===g?"page":null,"data-key":`page:${P}`})))}let f=t.
+get("cleared"),m=t.get("page"),x=()=>X(s,"[data-key]");function y(){let g=x().find(H=>H===document.activeElement)?.dataset.
+key,P=o.contains(document.activeElement),_=X(o,".ts-desk-scroll").map(H=>H.scrollTop);(t.get("page")!==m||t.get("cleared")!==
+f)&&(d=new Map,u=new Map,h=new Map,{page:m,cleared:f}={page:t.get("page"),cleared:t.get("cleared")}),r.textContent=t.get(
+"said"),n.alert.textContent=t.get("trouble"),k();let K=new Map(t.get("pages")),Q=e("h2",{tabindex:-1},K.get(m));if(o.replaceChildren(
 Q,...t.get("parts").map(C)),X(o,".ts-desk-scroll").forEach((H,q)=>{H.scrollTop=_[q]??0}),!g&&!P)return;let F=x().find(H=>H.
-dataset.key===g);(F??Q).focus({preventScroll:!!F})}let M;function O(){let g=t.get("busy");if(o.setAttribute("aria-busy",
-String(m())),clearTimeout(M),!Object.keys(g).length){a.replaceChildren();return}let{doing:P,done:_,of:K}=g,Q=K?`${P}: ${_}\
+dataset.key===g);(F??Q).focus({preventScroll:!!F})}let E;function A(){let g=t.get("busy");if(o.setAttribute("aria-busy",
+String(w())),clearTimeout(E),!Object.keys(g).length){a.replaceChildren();return}let{doing:P,done:_,of:K}=g,Q=K?`${P}: ${_}\
  of ${K}`:`${P} …`,F=()=>{a.replaceChildren(e("progress",K?{max:K,value:_,"aria-label":P}:{"aria-label":P}),e("span",{
-role:"status"},Q))};a.childElementCount?F():M=window.setTimeout(F,Dn)}n.follow("change:turn",()=>setTimeout(y,0)),n.follow(
-"change:busy",O),n.follow("change:by",()=>{c.value=t.get("by")}),n.follow("msg:custom",g=>{if(g.type!=="save")return;let P=URL.
+role:"status"},Q))};a.childElementCount?F():E=window.setTimeout(F,Bn)}n.follow("change:turn",()=>setTimeout(y,0)),n.follow(
+"change:busy",A),n.follow("change:by",()=>{c.value=t.get("by")}),n.follow("msg:custom",g=>{if(g.type!=="save")return;let P=URL.
 createObjectURL(new Blob([`\uFEFF${g.text}`],{type:"text/csv"}));e("a",{href:P,download:g.name}).click(),setTimeout(()=>URL.
-revokeObjectURL(P),1e3)}),y(),O();let U=!0,E=new IntersectionObserver(([g])=>{U=g.isIntersecting});E.observe(s);let A=0,
-N=setInterval(()=>{let g=t.get("every");A+=1,g&&A>=g&&U&&!document.hidden&&(A=0,k("look"))},1e3);return()=>{clearInterval(
-N),clearTimeout(M),E.disconnect(),n.close()}}function $e(t,s=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let r=l=>String(l).padStart(2,"0"),o=`${r(
+revokeObjectURL(P),1e3)}),y(),A();let U=!0,O=new IntersectionObserver(([g])=>{U=g.isIntersecting});O.observe(s);let M=0,
+N=setInterval(()=>{let g=t.get("every");M+=1,g&&M>=g&&U&&!document.hidden&&(M=0,v("look"))},1e3);return()=>{clearInterval(
+N),clearTimeout(E),O.disconnect(),n.close()}}function $e(t,s=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let r=l=>String(l).padStart(2,"0"),o=`${r(
 n.getHours())}:${r(n.getMinutes())}`,a=`${n.getFullYear()}-${r(n.getMonth()+1)}-${r(n.getDate())}`;return s.toDateString()===
-n.toDateString()?o:`${a} ${o}`}var Bn="twoshaft-unsent:";function _s(t,s){let n=Bn+s,r=()=>{if(!t||!s)return{};try{let a=JSON.parse(t.getItem(n)??"{}");
+n.toDateString()?o:`${a} ${o}`}var Pn="twoshaft-unsent:";function _s(t,s){let n=Pn+s,r=()=>{if(!t||!s)return{};try{let a=JSON.parse(t.getItem(n)??"{}");
 return a&&typeof a=="object"?a:{}}catch{return{}}},o=a=>{if(!(!t||!s))try{Object.keys(a).length?t.setItem(n,JSON.stringify(
 a)):t.removeItem(n)}catch{}};return{get:a=>Object.hasOwn(r(),a)?r()[a]:void 0,put:(a,l,i,c=new Date)=>o({...r(),[a]:{value:l,
 base:i,at:c.toISOString()}}),drop(a){let{[a]:l,...i}=r();l&&o(i)}}}function Ks(t,s){return JSON.stringify(t.value)===JSON.
-stringify(s.value??null)?!1:(s.revision??0)===t.base?!0:!(Date.parse(s.saved??"")>Date.parse(t.at))}var jt=null,Pn="input, button, select, textarea, summary, a, [tabindex]",qs=t=>[...t.querySelectorAll(Pn)];function Fs(t,s){
+stringify(s.value??null)?!1:(s.revision??0)===t.base?!0:!(Date.parse(s.saved??"")>Date.parse(t.at))}var jt=null,jn="input, button, select, textarea, summary, a, [tabindex]",qs=t=>[...t.querySelectorAll(jn)];function Fs(t,s){
 let n=({target:a})=>{a instanceof HTMLElement&&(t.contains(a)?jt={form:s,at:qs(t).indexOf(a),from:null}:jt?.form===s&&t.
 isConnected&&(jt=null))},r=({target:a})=>{jt?.form===s&&a instanceof HTMLInputElement&&(jt.from=a.selectionStart)};return document.
 addEventListener("focusin",n),document.addEventListener("pointerdown",n),t.addEventListener("input",r),requestAnimationFrame(
@@ -1175,129 +1176,133 @@ addEventListener("focusin",n),document.addEventListener("pointerdown",n),t.addEv
 l!==null&&i instanceof HTMLInputElement&&i.setSelectionRange(l,l)}),()=>{document.removeEventListener("focusin",n),document.
 removeEventListener("pointerdown",n)}}function Us(t,s,n){let r=()=>t.get("bench")??{},o=e("details",{class:"ts-bench"}),a=r().rows;if(!a)return{element:null,show(){},
 hear(){},lost(){}};let l=e("span",{}),i=e("p",{class:"ts-status",role:"status"}),c=W("Use these figures",()=>h("yes")),d=W(
-"Go back to the drawn figures",()=>h("no")),u=!1,p=a.map(m=>{let k=Z("bench"),$=m.options.length?e("select",{class:"ts-b\
-ox",id:k,"aria-describedby":`${k}-read`},e("option",{value:""},"choose"),...pt(m.options)):e("input",{type:"text",class:"\
-ts-box ts-number-box",id:k,autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${k}-hint ${k}-read`}),
-T=e("span",{class:"ts-hint",id:`${k}-hint`},m.hint),B=e("p",{class:"ts-read",id:`${k}-read`}),S=m.text,L=()=>{$.value.trim()!==
-S.trim()&&(S=$.value,s({type:"bench",name:m.name,value:$.value}))};return $.addEventListener(m.options.length?"change":"\
-blur",L),$.addEventListener("keydown",C=>{C.key==="Enter"&&(C.preventDefault(),L())}),{name:m.name,flush:L,input:$,element:e(
-"div",{class:"ts-bench-row"},e("label",{for:k},m.prompt),e("div",{class:"ts-line-of"},$,T),B),show(C){if(!C)return;(document.
+"Go back to the drawn figures",()=>h("no")),u=!1,p=a.map(w=>{let v=Z("bench"),$=w.options.length?e("select",{class:"ts-b\
+ox",id:v,"aria-describedby":`${v}-read`},e("option",{value:""},"choose"),...pt(w.options)):e("input",{type:"text",class:"\
+ts-box ts-number-box",id:v,autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${v}-hint ${v}-read`}),
+T=e("span",{class:"ts-hint",id:`${v}-hint`},w.hint),B=e("p",{class:"ts-read",id:`${v}-read`}),S=w.text,L=()=>{$.value.trim()!==
+S.trim()&&(S=$.value,s({type:"bench",name:w.name,value:$.value}))};return $.addEventListener(w.options.length?"change":"\
+blur",L),$.addEventListener("keydown",C=>{C.key==="Enter"&&(C.preventDefault(),L())}),{name:w.name,flush:L,input:$,element:e(
+"div",{class:"ts-bench-row"},e("label",{for:v},w.prompt),e("div",{class:"ts-line-of"},$,T),B),show(C){if(!C)return;(document.
 activeElement!==$||$.value===S)&&($.value=C.text,S=C.text),$.setAttribute("aria-invalid",String(!!C.error)),B.classList.
-toggle("ts-error",!!C.error);let v=C.error?[Ct("▲")," "]:[],f=C.read&&!C.options.length&&`read as ${C.read}`,w=C.error||
-[f,C.origin].filter(Boolean).join(", ");B.replaceChildren(...v,w)}}}),h=m=>{for(let k of p)k.flush();u=!0,s({type:"bench",
-name:"in-use",value:m})};o.append(e("summary",{},l),e("p",{},"Give what you read on the real unit, and the limits from t\
+toggle("ts-error",!!C.error);let k=C.error?[Ct("▲")," "]:[],f=C.read&&!C.options.length&&`read as ${C.read}`,m=C.error||
+[f,C.origin].filter(Boolean).join(", ");B.replaceChildren(...k,m)}}}),h=w=>{for(let v of p)v.flush();u=!0,s({type:"bench",
+name:"in-use",value:w})};o.append(e("summary",{},l),e("p",{},"Give what you read on the real unit, and the limits from t\
 he maker's manual. They take the place of the drawn figures in this task, all of them or none. Your answers are marked o\
-n them by the same rules."),e("div",{class:"ts-bench-rows"},...p.map(m=>m.element)),i,e("div",{class:"ts-tools"},c,d));function b(){
-let m=r(),k=new Map(m.rows?.map(S=>[S.name,S]));for(let S of p)S.show(k.get(S.name));l.textContent=m.used?"✓ This task s\
-tands on figures from the bench":"Use readings from the bench",d.hidden=!m.wanted,c.hidden=m.used&&!m.stale;let $=m.wanted&&
-!m.used?"▲ ":m.used?"● ":"○ ",T=m.used?"in use":m.wanted?`not used; the drawn figures stand. ${m.refused}`:"not us\
-ed; the drawn figures stand",B=m.stale?` The tables and choices of this task are still the ones from before. ${m.used?"P\
-ress the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${$}${T}${B}`,m.wanted&&
-!m.used&&(o.open=!0)}return{element:o,show:b,hear(m){m.type!=="bench-saved"||m.name!=="in-use"||!u||(u=!1,r().stale&&n())},
-lost(){for(let m of[c,d,...p.map(k=>k.input)])m.disabled=!0}}}var jn=5e3,Rn=2e3,Hn={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},Se="kept in this browser until it can be\
- saved";function _n(t,s,n,r){let o=Pt(t),a=Rt(t),l=e("p",{class:"ts-read",id:a.read}),i=e("p",{class:"ts-status",id:a.status,
+n them by the same rules."),e("div",{class:"ts-bench-rows"},...p.map(w=>w.element)),i,e("div",{class:"ts-tools"},c,d));function b(){
+let w=r(),v=new Map(w.rows?.map(S=>[S.name,S]));for(let S of p)S.show(v.get(S.name));l.textContent=w.used?"✓ This task s\
+tands on figures from the bench":"Use readings from the bench",d.hidden=!w.wanted,c.hidden=w.used&&!w.stale;let $=w.wanted&&
+!w.used?"▲ ":w.used?"● ":"○ ",T=w.used?"in use":w.wanted?`not used; the drawn figures stand. ${w.refused}`:"not us\
+ed; the drawn figures stand",B=w.stale?` The tables and choices of this task are still the ones from before. ${w.used?"P\
+ress the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${$}${T}${B}`,w.wanted&&
+!w.used&&(o.open=!0)}return{element:o,show:b,hear(w){w.type!=="bench-saved"||w.name!=="in-use"||!u||(u=!1,r().stale&&n())},
+lost(){for(let w of[c,d,...p.map(v=>v.input)])w.disabled=!0}}}var Rn=5e3,Hn=2e3,_n={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},Se="kept in this browser until it can be\
+ saved";function Kn(t,s,n,r){let o=Pt(t),a=Rt(t),l=e("p",{class:"ts-read",id:a.read}),i=e("p",{class:"ts-status",id:a.status,
 role:"status"}),c=0,d=null,u={},p=()=>{clearTimeout(d??void 0),d=null},h=S=>{n.put(t.name,S,u.revision??0),b(S)},b=S=>{c+=
-1,$("wait",r()?Se:"saving"),p(),d=window.setTimeout(()=>$("wait",Se),jn),s({type:"save",name:t.name,value:S,turn:c})},m=o.
+1,$("wait",r()?Se:"saving"),p(),d=window.setTimeout(()=>$("wait",Se),Rn),s({type:"save",name:t.name,value:S,turn:c})},w=o.
 make(t,a,h,(S,L)=>{S?(n.put(t.name,L,u.revision??0),$("wait","not saved yet: press Enter or leave the box")):d===null&&(n.
-drop(t.name),T(u))}),k=Ht(t,a,a.status);o.status==="above"?k.append(i,m.element,l):k.append(m.element,l,i);function $(S,L){
-i.className=`ts-status ts-status-${S}`,i.dataset.text!==L&&(i.dataset.text=L,i.replaceChildren(Ct(Hn[S]),` ${L}`))}function T(S,L=!1){
-if(u=S??{},m.show(u),l.replaceChildren(u.read?`read as ${u.read}`:""),!L)if(u.error){let{error:C,saved:v="",note:f}=u;$(
-"unread",`Look again: ${C} Kept as typed, ${$e(v)}${f?`; ${f}`:""}.`)}else u.saved&&!u.blank?$("saved",`saved ${$e(u.saved)}${u.
+drop(t.name),T(u))}),v=Ht(t,a,a.status);o.status==="above"?v.append(i,w.element,l):v.append(w.element,l,i);function $(S,L){
+i.className=`ts-status ts-status-${S}`,i.dataset.text!==L&&(i.dataset.text=L,i.replaceChildren(Ct(_n[S]),` ${L}`))}function T(S,L=!1){
+if(u=S??{},w.show(u),l.replaceChildren(u.read?`read as ${u.read}`:""),!L)if(u.error){let{error:C,saved:k="",note:f}=u;$(
+"unread",`Look again: ${C} Kept as typed, ${$e(k)}${f?`; ${f}`:""}.`)}else u.saved&&!u.blank?$("saved",`saved ${$e(u.saved)}${u.
 note?`; ${u.note}`:""}`):$("none",o.blank??"not answered yet")}let B=()=>i.classList.contains("ts-status-bad");return{name:t.
-name,element:k,show(S){d===null&&T(S,B())},saved(S){S.turn===c&&(m.pending?.()||n.drop(t.name),p(),T(S.state))},refused(S){
-S.turn===c&&(p(),m.refused(),$("bad",`not saved: ${S.reason}`))},off(){clearTimeout(d??void 0),(d!==null||m.pending?.())&&
-$("wait",Se)},catchUp(){let S=n.get(t.name);S&&(Ks(S,u)?(m.show({...u,value:S.value,error:""}),b(S.value)):n.drop(t.name))},
-flush:()=>m.flush?.(),summary:()=>({answered:!!u.saved&&!u.blank&&!u.error&&!u.short,unread:!!u.error,trouble:B(),waiting:d!==
+name,element:v,show(S){d===null&&T(S,B())},saved(S){S.turn===c&&(w.pending?.()||n.drop(t.name),p(),T(S.state))},refused(S){
+S.turn===c&&(p(),w.refused(),$("bad",`not saved: ${S.reason}`))},off(){clearTimeout(d??void 0),(d!==null||w.pending?.())&&
+$("wait",Se)},catchUp(){let S=n.get(t.name);S&&(Ks(S,u)?(w.show({...u,value:S.value,error:""}),b(S.value)):n.drop(t.name))},
+flush:()=>w.flush?.(),summary:()=>({answered:!!u.saved&&!u.blank&&!u.error&&!u.short,unread:!!u.error,trouble:B(),waiting:d!==
 null})}}function Ws({model:t,el:s}){let n=t.get("fields"),r=t.get("sheet"),o=_s(window.localStorage,r),a=!1,l=()=>a||p.isLost(),
-i=n.map(L=>_n(L,b,o,l)),c=new Map(i.map(L=>[L.name,L])),d=e("p",{class:"ts-who"}),u=e("p",{class:"ts-total"}),p=Y({model:t,
-el:s},{kind:"form",lost(){for(let L of i)L.off();h.lost(),m()},line(L){a=L;for(let C of i)L?C.off():C.catchUp();m()}}),h=Us(
+i=n.map(L=>Kn(L,b,o,l)),c=new Map(i.map(L=>[L.name,L])),d=e("p",{class:"ts-who"}),u=e("p",{class:"ts-total"}),p=Y({model:t,
+el:s},{kind:"form",lost(){for(let L of i)L.off();h.lost(),w()},line(L){a=L;for(let C of i)L?C.off():C.catchUp();w()}}),h=Us(
 t,p.send,()=>{s.dispatchEvent(new CustomEvent("twoshaft-redraw",{bubbles:!0}))});p.show(e("div",{class:"ts-top"},d,u),p.
-alert,h.element,...i.map(L=>L.element));function b(L){p.send(L),m()}function m(){let L=i.map(M=>M.summary()),C=L.filter(
-M=>M.answered).length,v=L.filter(M=>M.trouble).length,f=L.some(M=>M.waiting),w=L.filter(M=>M.unread).length,x=v?`${v} no\
-t saved`:f?l()?"the rest kept in this browser":"saving":C&&!w?"all saved":"",y=[`${C} of ${i.length} answered`,w?`${w} c\
-annot be read`:"",x];u.textContent=y.filter(Boolean).join(", ")}function k(){d.textContent=t.get("header");let L=t.get("\
-states");for(let C of i)C.show(L[C.name]);m()}let $=0,T=()=>{if(document.visibilityState==="hidden")for(let L of i)L.flush();
-document.visibilityState!=="visible"||Date.now()-$<Rn||($=Date.now(),p.send({type:"look"}))},B=r?new BroadcastChannel(`t\
-woshaft-saved:${r}`):null;B?.addEventListener("message",({data:L})=>{L===t.get("task_id")&&p.send({type:"look"})}),document.
-addEventListener("visibilitychange",T),s.addEventListener("focusin",L=>{L.relatedTarget instanceof Node&&s.contains(L.relatedTarget)||
-T()}),p.follow("change:states change:header",k),p.follow("msg:custom",L=>{L.type==="saved"&&(c.get(L.name)?.saved(L),B?.
-postMessage(t.get("task_id"))),L.type==="refused"&&c.get(L.name)?.refused(L),m()}),p.follow("msg:custom",h.hear),p.follow(
-"change:bench",h.show),k();for(let L of i)L.catchUp();m(),h.show(),p.alert.textContent=t.get("notice");let S=Fs(s,`${r}/${t.
-get("task_id")}`);return()=>{S(),B?.close(),p.close(),document.removeEventListener("visibilitychange",T)}}function le(t,s,n){let r=`twoshaft-signed-in:${n}`,o=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:l},i=Date.now()){
+alert,h.element,...i.map(L=>L.element)),s.dataset.task=t.get("task_id");function b(L){p.send(L),w()}function w(){let L=i.
+map(A=>A.summary()),C=L.filter(A=>A.answered).length,k=L.filter(A=>A.trouble).length,f=L.some(A=>A.waiting),m=L.filter(A=>A.
+unread).length,x=k?`${k} not saved`:f?l()?"the rest kept in this browser":"saving":C&&!m?"all saved":"",y=[`${C} of ${i.
+length} answered`,m?`${m} cannot be read`:"",x];u.textContent=y.filter(Boolean).join(", ");let E={task:t.get("task_id"),
+answered:C,asked:i.length,unread:m};s.dispatchEvent(new CustomEvent("twoshaft-progress",{bubbles:!0,detail:E}))}function v(){
+d.textContent=t.get("header");let L=t.get("states");for(let C of i)C.show(L[C.name]);w()}let $=0,T=()=>{if(document.visibilityState===
+"hidden")for(let L of i)L.flush();document.visibilityState!=="visible"||Date.now()-$<Hn||($=Date.now(),p.send({type:"loo\
+k"}))},B=r?new BroadcastChannel(`twoshaft-saved:${r}`):null;B?.addEventListener("message",({data:L})=>{L===t.get("task_i\
+d")&&p.send({type:"look"})}),document.addEventListener("visibilitychange",T),s.addEventListener("focusin",L=>{L.relatedTarget instanceof
+Node&&s.contains(L.relatedTarget)||T()}),p.follow("change:states change:header",v),p.follow("msg:custom",L=>{L.type==="s\
+aved"&&(c.get(L.name)?.saved(L),B?.postMessage(t.get("task_id"))),L.type==="refused"&&c.get(L.name)?.refused(L),w()}),p.
+follow("msg:custom",h.hear),p.follow("change:bench",h.show),v();for(let L of i)L.catchUp();w(),h.show(),p.alert.textContent=
+t.get("notice");let S=Fs(s,`${r}/${t.get("task_id")}`);return()=>{S(),B?.close(),p.close(),document.removeEventListener(
+"visibilitychange",T)}}function le(t,s,n){let r=`twoshaft-signed-in:${n}`,o=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:l},i=Date.now()){
 t.setItem(r,JSON.stringify({id:a,ticket:l,at:i}))},drop(a=Date.now()){t.removeItem(r),s.setItem(o,String(a))},get(){try{
 let a=JSON.parse(t.getItem(r)??"null");return!a||!(a.at>Number(s.getItem(o)??0))?null:{id:String(a.id),ticket:String(a.ticket)}}catch{
-return null}}}}var Kn={right:"●",other:"◆",unread:"▲"};function qn(t){let s=Rt(t),n=e("p",{class:"ts-told",id:s.status,role:"stat\
+return null}}}}var qn={right:"●",other:"◆",unread:"▲"};function Fn(t){let s=Rt(t),n=e("p",{class:"ts-told",id:s.status,role:"stat\
 us"}),r=null,o=Pt(t).make(t,s,i=>{r=i,o.show({value:r}),l(void 0)},(i,c)=>{i&&(r=c)}),a=Ht(t,s,s.status);a.append(o.element,
-n);function l(i){n.className=i?`ts-told ts-told-${i.how}`:"ts-told";let c=i?[Ct(Kn[i.how]),e("b",{},i.said),` ${i.why}`]:
+n);function l(i){n.className=i?`ts-told ts-told-${i.how}`:"ts-told";let c=i?[Ct(qn[i.how]),e("b",{},i.said),` ${i.why}`]:
 [];n.replaceChildren(...c)}return{name:t.name,element:a,value(){return o.flush?.(),r},show(i,c){i!==void 0&&(r=i,o.show(
 {value:r,saved:"given"})),l(c)},still(i){o.setDisabled(i),a.classList.toggle("ts-given",i)}}}function zs({model:t,el:s}){
 let n=Y({model:t,el:s},{kind:"form"});s.classList.add("ts-question");let r=e("p",{class:"ts-title",role:"heading","aria-\
-level":"3"}),o=e("p",{class:"ts-lead"}),a=e("dl",{class:"ts-facts"}),l=e("div",{}),i=W(t.get("give"),()=>{let k=Object.fromEntries(
-u.map($=>[$.name,$.value()]));n.send({type:"give",values:k})});i.classList.add("ts-first");let c=W("",()=>n.send({type:"\
+level":"3"}),o=e("p",{class:"ts-lead"}),a=e("dl",{class:"ts-facts"}),l=e("div",{}),i=W(t.get("give"),()=>{let v=Object.fromEntries(
+u.map($=>[$.name,$.value()]));n.send({type:"give",values:v})});i.classList.add("ts-first");let c=W("",()=>n.send({type:"\
 fresh"})),d=t.get("all")?W(t.get("all"),()=>n.send({type:"all"}),{class:"ts-button ts-teacher"}):null;n.show(n.alert,r,o,
-a,l,e("p",{class:"ts-acts"},i,c,d));let u=[],p=()=>{let k=t.get("values"),$=t.get("told");for(let L of u)L.show(k[L.name],
+a,l,e("p",{class:"ts-acts"},i,c,d));let u=[],p=()=>{let v=t.get("values"),$=t.get("told");for(let L of u)L.show(v[L.name],
 $[L.name]),L.still($[L.name]!==void 0&&$[L.name].how!=="unread");let T=u.some(({name:L})=>!$[L]||$[L].how==="unread"),B=document.
 activeElement===i;if(i.hidden=!T,c.textContent=t.get("fresh"),c.hidden=T||!t.get("fresh"),n.alert.textContent=t.get("not\
 ice"),!B||T)return;let S=X(s,".ts-told")[0];S.tabIndex=-1,S.focus({preventScroll:!0})},h=()=>{(X(l,"input, select, [tabi\
-ndex]")[0]??(c.hidden?i:c)).focus({preventScroll:!0})},b=()=>{u=t.get("fields").map(qn),l.replaceChildren(...u.map(({element:k})=>k)),
+ndex]")[0]??(c.hidden?i:c)).focus({preventScroll:!0})},b=()=>{u=t.get("fields").map(Fn),l.replaceChildren(...u.map(({element:v})=>v)),
 r.textContent=t.get("title"),r.hidden=!r.textContent,o.textContent=t.get("lead"),o.hidden=!o.textContent,a.replaceChildren(
-...Lt(t.get("facts"))),a.hidden=!a.childElementCount,p()};n.follow("change:turn",()=>{let k=s.contains(document.activeElement);
-b(),k&&h()}),n.follow("change:told change:values change:notice change:fresh",p),b();let m=t.get("place");if(m){let k=le(
-sessionStorage,localStorage,m).get();t.send({type:"who",id:k?.id??"",ticket:k?.ticket??""})}return()=>n.close()}var Fn={"to get":"○",open:"◐","handed in":"●","changed since":"◑",feedback:"✓"},Un={"to get":"To get",open:"Op\
+...Lt(t.get("facts"))),a.hidden=!a.childElementCount,p()};n.follow("change:turn",()=>{let v=s.contains(document.activeElement);
+b(),v&&h()}),n.follow("change:told change:values change:notice change:fresh",p),b();let w=t.get("place");if(w){let v=le(
+sessionStorage,localStorage,w).get();t.send({type:"who",id:v?.id??"",ticket:v?.ticket??""})}return()=>n.close()}var Gs="twoshaft-mine";var Un={"to get":"○",open:"◐","handed in":"●","changed since":"◑",feedback:"✓"},Wn={"to get":"To get",open:"Op\
 en","handed in":"Handed in","changed since":"Changed after handing in",feedback:"Marked"},de=(t,s,n)=>e("a",{href:Wt("la\
-b/tree",t),target:"_blank","data-twoshaft-open":t,"data-key":n,class:"ts-link"},s);function Gs(t){return e("ul",{class:"\
+b/tree",t),target:"_blank","data-twoshaft-open":t,"data-key":n,class:"ts-link"},s);function Ys(t){return e("ul",{class:"\
 ts-gaps"},...t.map(({task:s,missing:n,asked:r,unread:o})=>e("li",{},`${s}: `,n===r?"nothing answered":n?`${n} of ${r} mi\
-ssing`:"",...o.map(([a,l])=>e("span",{},e("b",{},"cannot be read: "),`“${a}” ${l}`)))))}function Ys({model:t,el:s}){
+ssing`:"",...o.map(([a,l])=>e("span",{},e("b",{},"cannot be read: "),`“${a}” ${l}`)))))}function zn(t){let s=({name:r})=>Number(
+r.split("-").at(-1)),n=[...t].sort((r,o)=>s(r)-s(o)).flatMap(({notebooks:r})=>r.map(o=>[o.split("/").pop()??"",o]));localStorage.
+setItem(Gs,JSON.stringify(Object.fromEntries(n))),window.dispatchEvent(new Event("storage"))}function Vs({model:t,el:s}){
 let n="",r=le(sessionStorage,localStorage,t.get("place")),o=Y({model:t,el:s},{kind:"start",lost:()=>{}}),a=e("div",{}),l=e(
-"p",{class:"ts-said",role:"status"});o.show(o.alert,l,a);let i=(E,A={})=>{a.getAttribute("aria-busy")==="true"||o.isLost()||
-(A.quietly||(a.setAttribute("aria-busy","true"),l.textContent="One moment.",o.alert.textContent=""),t.send({type:E,...A}))},
-c=(E,A,N,g)=>e("button",{type:"button",class:g?"ts-button ts-first":"ts-button","data-key":A,onclick:N},E);function d(){
-let E=Z("who"),A=Z("word"),N=e("select",{id:E,class:"ts-box","data-key":"who",required:!0},e("option",{value:""},"Choose\
+"p",{class:"ts-said",role:"status"});o.show(o.alert,l,a);let i=(O,M={})=>{a.getAttribute("aria-busy")==="true"||o.isLost()||
+(M.quietly||(a.setAttribute("aria-busy","true"),l.textContent="One moment.",o.alert.textContent=""),t.send({type:O,...M}))},
+c=(O,M,N,g)=>e("button",{type:"button",class:g?"ts-button ts-first":"ts-button","data-key":M,onclick:N},O);function d(){
+let O=Z("who"),M=Z("word"),N=e("select",{id:O,class:"ts-box","data-key":"who",required:!0},e("option",{value:""},"Choose\
  your name"),...t.get("people").map(([P,_])=>e("option",{value:P,selected:P===n},_)));N.addEventListener("change",()=>{n=
-N.value});let g=e("input",{id:A,type:"text",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",maxlength:"\
+N.value});let g=e("input",{id:M,type:"text",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",maxlength:"\
 80","data-key":"word"});return e("form",{class:"ts-sign-in",onsubmit:P=>{P.preventDefault(),i("sign-in",{name:N.value,word:g.
-value})}},e("h2",{},"Who is working?"),e("div",{class:"ts-pair"},e("label",{for:E},"Your name"),N),e("div",{class:"ts-pa\
-ir"},e("label",{for:A},"Sign-in word from your slip"),g),e("button",{type:"submit",class:"ts-button ts-first","data-key":"\
-sign-in"},"Sign in"),e("p",{class:"ts-hint"},t.get("kept")))}function u(E,A){let N=F=>`${F}:${E.name}`,g=e("div",{class:"\
-ts-doing"});for(let F of E.feedback.slice(0,1))g.append(e("a",{href:Wt("files",F),target:"_blank",class:"ts-link","data-\
-key":N("feedback")},"Read feedback"));for(let F of E.notebooks){let H=E.notebooks.length===1?"Open":`Open ${F.split("/").
-pop()}`;g.append(de(F,H,N(`open ${F}`)))}E.can_get&&g.append(c(E.notebooks.length?"Get again":"Get",N("get"),()=>i("get",
-{name:E.name}),!E.notebooks.length)),E.can_hand_in&&g.append(c(E.receipt?"Hand in again":"Hand in",N("hand in"),()=>i("h\
-and-in",{name:E.name})));for(let F of g.children)F.setAttribute("aria-label",`${F.textContent}: ${E.title}`);let P=t.get(
-"asking")===E.name,_=E.receipt||E.unread>0,K=e("tr",{},e("th",{scope:"row"},E.title),e("td",{},E.due||"no date",E.overdue?
-e("span",{class:"ts-small-line"},"date passed"):null),e("td",{},e("span",{class:"ts-shape","aria-hidden":"true"},Fn[E.state]||
-""),e("b",{},Un[E.state]||E.state),e("span",{class:"ts-small-line"},E.detail),A?e("span",{class:"ts-small-line"},`Mark: ${A}`):
-null),e("td",{},g));if(P)return[K,e("tr",{},e("td",{colspan:4},h(E)))];if(!_||!E.gaps.length)return[K];let Q=e("td",{colspan:4},
-e("b",{},p(E)),Gs(E.gaps));return[K,e("tr",{},Q)]}let p=({left:E,unread:A})=>It([E?`${E} ${E===1?"answer is":"answers ar\
-e"} missing`:null,A?`${A} cannot be read`:null]).join(", ");function h(E){let A=Z("question"),N=e("div",{class:"ts-doing"});
-for(let g of E.notebooks)N.append(de(g,"Go on with it",`go on:${E.name}`));return N.append(c("Hand in as it is",`hand in\
- anyway:${E.name}`,()=>i("hand-in",{name:E.name,anyway:!0}))),e("div",{class:"ts-question",role:"group",tabindex:-1,"ari\
-a-labelledby":A,"data-key":"question"},e("p",{id:A},e("b",{},`${E.title}: not handed in yet. ${p(E)}.`)," An answer that\
- is missing or cannot be read earns nothing."),Gs(E.gaps),N)}let b=new Set,m={met:"✓",enough:"◐","not yet":"○"};function k(E,A){
-let N=E.entries.map(K=>A.find(Q=>Q.name===K)).filter(K=>K!==void 0),g=E.lesson?de(E.lesson,`Lesson ${E.title}`,`lesson:${E.
-lesson}`):e("span",{class:"ts-small-line"},"no lesson here"),P=e("details",{open:b.has(E.module)},e("summary",{"data-key":`\
-outcomes:${E.module}`},`Outcomes: ${E.count||"none"}`),e("ul",{},...E.outcomes.map(([K,Q,F,H])=>e("li",{},e("span",{class:"\
-ts-shape","aria-hidden":"true"},m[K]||""),e("b",{},`${K}${F&&K==="enough"?`, ${F}`:""}: `),Q,F&&K==="not yet"?`. Still m\
-issing: ${F}`:"",H?` (${H})`:""))));P.addEventListener("toggle",()=>{P.open?b.add(E.module):b.delete(E.module)});let _=N.
-flatMap(K=>u(K,E.marks[K.name]));return e("tbody",{},e("tr",{class:"ts-module"},e("th",{scope:"rowgroup",colspan:4},E.title,
+value})}},e("h2",{},"Who is working?"),e("div",{class:"ts-pair"},e("label",{for:O},"Your name"),N),e("div",{class:"ts-pa\
+ir"},e("label",{for:M},"Sign-in word from your slip"),g),e("button",{type:"submit",class:"ts-button ts-first","data-key":"\
+sign-in"},"Sign in"),e("p",{class:"ts-hint"},t.get("kept")))}function u(O,M){let N=F=>`${F}:${O.name}`,g=e("div",{class:"\
+ts-doing"});for(let F of O.feedback.slice(0,1))g.append(e("a",{href:Wt("files",F),target:"_blank",class:"ts-link","data-\
+key":N("feedback")},"Read feedback"));for(let F of O.notebooks){let H=O.notebooks.length===1?"Open":`Open ${F.split("/").
+pop()}`;g.append(de(F,H,N(`open ${F}`)))}O.can_get&&g.append(c(O.notebooks.length?"Get again":"Get",N("get"),()=>i("get",
+{name:O.name}),!O.notebooks.length)),O.can_hand_in&&g.append(c(O.receipt?"Hand in again":"Hand in",N("hand in"),()=>i("h\
+and-in",{name:O.name})));for(let F of g.children)F.setAttribute("aria-label",`${F.textContent}: ${O.title}`);let P=t.get(
+"asking")===O.name,_=O.receipt||O.unread>0,K=e("tr",{},e("th",{scope:"row"},O.title),e("td",{},O.due||"no date",O.overdue?
+e("span",{class:"ts-small-line"},"date passed"):null),e("td",{},e("span",{class:"ts-shape","aria-hidden":"true"},Un[O.state]||
+""),e("b",{},Wn[O.state]||O.state),e("span",{class:"ts-small-line"},O.detail),M?e("span",{class:"ts-small-line"},`Mark: ${M}`):
+null),e("td",{},g));if(P)return[K,e("tr",{},e("td",{colspan:4},h(O)))];if(!_||!O.gaps.length)return[K];let Q=e("td",{colspan:4},
+e("b",{},p(O)),Ys(O.gaps));return[K,e("tr",{},Q)]}let p=({left:O,unread:M})=>It([O?`${O} ${O===1?"answer is":"answers ar\
+e"} missing`:null,M?`${M} cannot be read`:null]).join(", ");function h(O){let M=Z("question"),N=e("div",{class:"ts-doing"});
+for(let g of O.notebooks)N.append(de(g,"Go on with it",`go on:${O.name}`));return N.append(c("Hand in as it is",`hand in\
+ anyway:${O.name}`,()=>i("hand-in",{name:O.name,anyway:!0}))),e("div",{class:"ts-question",role:"group",tabindex:-1,"ari\
+a-labelledby":M,"data-key":"question"},e("p",{id:M},e("b",{},`${O.title}: not handed in yet. ${p(O)}.`)," An answer that\
+ is missing or cannot be read earns nothing."),Ys(O.gaps),N)}let b=new Set,w={met:"✓",enough:"◐","not yet":"○"};function v(O,M){
+let N=O.entries.map(K=>M.find(Q=>Q.name===K)).filter(K=>K!==void 0),g=O.lesson?de(O.lesson,`Lesson ${O.title}`,`lesson:${O.
+lesson}`):e("span",{class:"ts-small-line"},"no lesson here"),P=e("details",{open:b.has(O.module)},e("summary",{"data-key":`\
+outcomes:${O.module}`},`Outcomes: ${O.count||"none"}`),e("ul",{},...O.outcomes.map(([K,Q,F,H])=>e("li",{},e("span",{class:"\
+ts-shape","aria-hidden":"true"},w[K]||""),e("b",{},`${K}${F&&K==="enough"?`, ${F}`:""}: `),Q,F&&K==="not yet"?`. Still m\
+issing: ${F}`:"",H?` (${H})`:""))));P.addEventListener("toggle",()=>{P.open?b.add(O.module):b.delete(O.module)});let _=N.
+flatMap(K=>u(K,O.marks[K.name]));return e("tbody",{},e("tr",{class:"ts-module"},e("th",{scope:"rowgroup",colspan:4},O.title,
 e("span",{class:"ts-assigned"},N.length?"assigned":"not assigned"))),..._,e("tr",{},e("td",{colspan:4},g,e("p",{class:"t\
-s-next"},e("b",{},"Next: "),E.next),P)))}function $(){let E=t.get("me"),A=t.get("entries"),N=e("table",{class:"ts-table"},
+s-next"},e("b",{},"Next: "),O.next),P)))}function $(){let O=t.get("me"),M=t.get("entries"),N=e("table",{class:"ts-table"},
 e("thead",{},e("tr",{},...["Assignment","Due","State","What you can do"].map(g=>e("th",{scope:"col"},g)))),...t.get("mod\
-ules").map(g=>k(g,A)));return e("section",{},e("div",{class:"ts-me"},e("h2",{},`Working as ${E.name} (${E.id})`),E.ticket?
+ules").map(g=>v(g,M)));return e("section",{},e("div",{class:"ts-me"},e("h2",{},`Working as ${O.name} (${O.id})`),O.ticket?
 c("Not you? Sign out","sign-out",()=>{i("sign-out"),document.dispatchEvent(new CustomEvent("twoshaft-signed-out"))}):null),
-A.length?null:e("p",{},"Nothing is assigned yet."),N,c("Look again","look",()=>i("look")))}function T(){let E=!!t.get("m\
-e").id,A=t.get("modules").map(P=>P.lesson),g=t.get("lessons").filter(([P])=>!E||!A.includes(P));return g.length?e("secti\
-on",{},e("h2",{},E?"To look things up":"Lessons"),e("ul",{class:"ts-lessons"},...g.map(([P,_])=>e("li",{},de(P,_,`lesson\
-:${P}`))))):null}let B=!1,S=t.get("me").id?null:r.get(),L=S!==null;function C(){let E=t.get("me");E.id?r.keep(E):(B||S&&
-!L)&&r.drop(),B=!!E.id}let v=0,f="",w=()=>X(a,"[data-key]"),x=()=>a.querySelector("input[data-key=word]");function y(){let A=w().
-find(z=>z===document.activeElement)?.dataset.key;a.removeAttribute("aria-busy");let N=!!t.get("me").id;l.textContent=t.get(
-"said"),o.alert.textContent=t.get("trouble");let g=x()?.value,P=L?e("p",{},"One moment."):d();a.replaceChildren(...It([N?
-$():P,T()]));let _=x();_&&g&&(_.value=g);let K=f;if(f=t.get("asking"),f&&f!==K&&w().find(z=>z.dataset.key==="question")?.
-focus(),!A||f&&f!==K)return;let Q=w().find(z=>z.dataset.key===A),F=A.split(":")[1],H=A.startsWith("hand in anyway")?`han\
-d in:${F}`:`:${F}`,q=w().find(z=>F&&z.dataset.key?.endsWith(H));(Q??q??X(a,"a, button, select")[0])?.focus()}let M=()=>{
-clearTimeout(v),v=setTimeout(()=>{L=!1,C(),y()},0)};t.on("change",M),C(),y(),S&&t.send({type:"resume",name:S.id,ticket:S.
-ticket});let O=()=>{!document.hidden&&t.get("me").id&&i("look",{quietly:!0})},U=new IntersectionObserver(([E])=>{E.isIntersecting&&
-O()});return U.observe(s),document.addEventListener("visibilitychange",O),()=>{clearTimeout(v),t.off("change",M),U.disconnect(),
-document.removeEventListener("visibilitychange",O),o.close()}}var Wn={bench:es,build:rs,cord:cs,depth:ls,desk:Hs,face:ds,fault_board:ps,form:Ws,gate:fs,gears:hs,hazards:gs,lifting:ms,
-micrometer:ws,own_checks:bs,press:vs,question:zs,rules:ks,runout:ys,sealant:As,seat:Es,shims:Os,start:Ys,thread:Ts,unit_section:Ns,
-whole_build:Bs,wrench:Ps};export{Wn as screens};
+M.length?null:e("p",{},"Nothing is assigned yet."),N,c("Look again","look",()=>i("look")))}function T(){let O=!!t.get("m\
+e").id,M=t.get("modules").map(P=>P.lesson),g=t.get("lessons").filter(([P])=>!O||!M.includes(P));return g.length?e("secti\
+on",{},e("h2",{},O?"To look things up":"Lessons"),e("ul",{class:"ts-lessons"},...g.map(([P,_])=>e("li",{},de(P,_,`lesson\
+:${P}`))))):null}let B=!1,S=t.get("me").id?null:r.get(),L=S!==null;function C(){let O=t.get("me");O.id?r.keep(O):(B||S&&
+!L)&&r.drop(),B=!!O.id,zn(O.id?t.get("entries"):[])}let k=0,f="",m=()=>X(a,"[data-key]"),x=()=>a.querySelector("input[da\
+ta-key=word]");function y(){let M=m().find(z=>z===document.activeElement)?.dataset.key;a.removeAttribute("aria-busy");let N=!!t.
+get("me").id;l.textContent=t.get("said"),o.alert.textContent=t.get("trouble");let g=x()?.value,P=L?e("p",{},"One moment."):
+d();a.replaceChildren(...It([N?$():P,T()]));let _=x();_&&g&&(_.value=g);let K=f;if(f=t.get("asking"),f&&f!==K&&m().find(
+z=>z.dataset.key==="question")?.focus(),!M||f&&f!==K)return;let Q=m().find(z=>z.dataset.key===M),F=M.split(":")[1],H=M.startsWith(
+"hand in anyway")?`hand in:${F}`:`:${F}`,q=m().find(z=>F&&z.dataset.key?.endsWith(H));(Q??q??X(a,"a, button, select")[0])?.
+focus()}let E=()=>{clearTimeout(k),k=setTimeout(()=>{L=!1,C(),y()},0)};t.on("change",E),C(),y(),S&&t.send({type:"resume",
+name:S.id,ticket:S.ticket});let A=()=>{!document.hidden&&t.get("me").id&&i("look",{quietly:!0})},U=new IntersectionObserver(
+([O])=>{O.isIntersecting&&A()});return U.observe(s),document.addEventListener("visibilitychange",A),()=>{clearTimeout(k),
+t.off("change",E),U.disconnect(),document.removeEventListener("visibilitychange",A),o.close()}}var Gn={bench:es,build:rs,cord:cs,depth:ls,desk:Hs,face:ds,fault_board:ps,form:Ws,gate:fs,gears:hs,hazards:gs,lifting:ms,
+micrometer:ws,own_checks:bs,press:ks,question:zs,rules:vs,runout:ys,sealant:Es,seat:As,shims:Os,start:Vs,thread:Ts,unit_section:Ns,
+whole_build:Bs,wrench:Ps};export{Gn as screens};

@@ -1,0 +1,122 @@
+"""Ways between start page, lesson, exercise and feedback; the row of tasks; the width of the page."""
+
+import pytest
+
+pytestmark = pytest.mark.browser
+
+FRONT = ".jp-NotebookPanel:not(.lm-mod-hidden)"
+MODULE = "05-shims-and-preload"
+LEFT = f'{FRONT} .jp-Cell[data-twoshaft-side="left"]'
+BESIDE = """([heading, label]) => {
+  const cells = [...document.querySelectorAll('.jp-NotebookPanel:not(.lm-mod-hidden) .jp-Cell')];
+  const at = cells.findIndex((cell) => cell.querySelector('h2')?.textContent.includes(heading));
+  const given = cells[at].getBoundingClientRect();
+  const asked = [...cells.slice(at)].find((cell) => cell.querySelector('.twoshaft-form'));
+  const { left, top } = asked.getBoundingClientRect();
+  return { beside: left >= given.right - 1, above: given.bottom <= top + 1, top: given.top };
+}"""
+OUT = """() => [...document.querySelectorAll('.jp-WindowedPanel-outer, .twoshaft-bar')]
+  .filter((one) => one.checkVisibility() && one.scrollWidth > one.clientWidth + 1).length"""
+STATES = "links => links.map((link) => link.getAttribute('aria-label').split(': ')[1])"
+
+
+@pytest.fixture(scope="module")
+def order(handed_out):
+    """A learner at the first assignment, signed in."""
+    out = handed_out("order-of-work")
+    out.get()
+    return out
+
+
+def test_the_row_of_tasks_says_what_is_done_and_leads_there(learner, wait_until, screenshot):
+    page = learner.exercise(live=10)
+    tasks = page.locator(f"{FRONT} .ts-tasks a")
+    wait_until(lambda: set(tasks.evaluate_all(STATES)) == {"not begun"})
+    assert tasks.count() == 10
+    page.get_by_label("Setting with your shim, preload plus, end play minus").fill("0.05 mm")
+    page.keyboard.press("Tab")
+    wait_until(lambda: tasks.evaluate_all(STATES)[2] == "1 of 5 answered")
+    tasks.nth(2).click()
+    wait_until(lambda: tasks.nth(2).get_attribute("aria-current") == "step")
+    assert page.evaluate("document.activeElement.textContent").startswith("3. ")
+    page.get_by_role("link", name="Next: task 1").click()
+    wait_until(lambda: tasks.nth(0).get_attribute("aria-current") == "step")
+    screenshot(page, "tasks-in-a-row")
+
+
+def test_what_is_given_stays_beside_what_is_asked(learner, wait_until, screenshot):
+    page = learner.exercise(live=10)
+    where = ["3. What follows", ""]
+    page.locator(f"{FRONT} .ts-tasks a").nth(2).click()
+    wait_until(lambda: page.evaluate(BESIDE, where)["beside"])
+    page.locator(f"{FRONT} .ts-tasks a").nth(3).click()
+    for width in (820, 390, 320):
+        page.set_viewport_size({"width": width, "height": 720})
+        wait_until(lambda: page.evaluate(BESIDE, where)["above"])
+        assert page.evaluate(OUT) == 0
+        screenshot(page, f"given-and-asked-{width}")
+    assert not page.locator(f"{FRONT} .jp-NotebookPanel-toolbar").is_visible()
+
+
+def test_what_is_given_stays_in_sight_while_its_form_passes(learner, wait_until):
+    page = learner.exercise(live=10)
+    cells = page.locator(LEFT)
+    first = cells.filter(has=page.locator("h2", has_text="10. ")).or_(cells.first).first
+    top = first.evaluate("(cell) => cell.getBoundingClientRect().top")
+    first.evaluate("(cell) => cell.scrollIntoView({ block: 'start' })")
+    assert first.evaluate("(cell) => cell.getBoundingClientRect().top") <= top
+    overlaps = """() => {
+      const seen = [...document.querySelectorAll('.jp-Cell[data-twoshaft-side="left"]')]
+        .filter((one) => one.checkVisibility())
+        .map((one) => one.getBoundingClientRect()).filter(({ height }) => height > 1);
+      return seen.some((one, n) => n && one.top < seen[n - 1].bottom - 2);
+    }"""
+    outer = page.locator(f"{FRONT} .jp-WindowedPanel-outer")
+    for _ in range(30):
+        outer.evaluate("(one) => one.scrollBy(0, 250)")
+        wait_until(lambda: not page.evaluate(overlaps))
+
+
+def test_ways_lead_from_page_to_page_by_the_keyboard(order, wait_until):
+    page = order.open()
+    ways = page.get_by_role("navigation", name="Course")
+    page.locator(f"{FRONT} .twoshaft-bar a").first.wait_for()
+    # One step back from the first cell, and by the first link of the page.
+    page.locator(f"{FRONT} .jp-Cell").first.focus()
+    page.keyboard.press("Shift+Tab")
+    wait_until(lambda: page.evaluate("Boolean(document.activeElement.closest('.twoshaft-bar'))"))
+    page.get_by_role("link", name="To the start page, lesson and tasks").focus()
+    page.keyboard.press("Enter")
+    assert page.evaluate("document.activeElement.textContent") == "Start page"
+    page.keyboard.press("Tab")
+    page.keyboard.press("Enter")
+    page.locator(f"{FRONT} h1", has_text="Order of work").wait_for()
+    assert ways.filter(visible=True).locator("b").inner_text() == "Lesson 02"
+    back = page.locator(f"{FRONT} .twoshaft-ways").get_by_role("link", name="Exercise 02")
+    back.click()
+    page.locator(f"{FRONT} h1", has_text="exercise").wait_for()
+
+
+def test_feedback_leads_into_the_lesson(order, wait_until, screenshot):
+    page = order.open()
+    page.get_by_label("How many minutes are left over?").fill("10 min")
+    page.keyboard.press("Tab")
+    wait_until(lambda: order.stored("clock-left") == "10 min")
+    order.hand_in()
+    order.given_back()
+    (feedback,) = order.mine.glob("feedback/**/*.html")
+    lab, at = order.lab, feedback.relative_to(order.lab.root).as_posix()
+    page = lab.page()
+    page.goto(f"{lab.url}/files/{lab.within}{at}?token={lab.token}")
+    page.get_by_role("link", name="Start page").first.wait_for()
+    read = page.locator("main a[data-open*='#']").first
+    title = read.inner_text().split("“")[1].rstrip("”").lower()
+    screenshot(page, "feedback-with-ways")
+    read.click()
+    page.locator(f"{FRONT} .twoshaft").first.wait_for()
+
+    def heading():
+        text = page.evaluate("document.activeElement.textContent")
+        return text.lower().replace("’", "").startswith(title[:12])
+
+    wait_until(heading)

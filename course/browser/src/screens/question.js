@@ -5,7 +5,7 @@
 
 import { idsOf, kindOf, promptBox } from "../kinds.js";
 import { ticketBox } from "../logic/ticket.js";
-import { button, factRows, findAll, make, shape, there } from "../page/dom.js";
+import { button, factRows, findAll, make, shape } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
 
 const SIGNS = { right: "●", other: "◆", unread: "▲" };

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from typing import Any
 
 from twoshaft.errors import UnitFileError
 from twoshaft.models.strip.backwards import STAYS, bounds, strip_task
@@ -45,7 +46,11 @@ def audit_strip(unit: Unit) -> tuple[Finding, ...]:
 def _names(unit: Unit) -> Iterator[Finding]:
     section = unit.strip
     groups = {one.id for one in unit.together}
-    tables = {"steps": section.steps, "readings": section.readings, "rules": section.rules}
+    tables: dict[str, Sequence[Any]] = {
+        "steps": section.steps,
+        "readings": section.readings,
+        "rules": section.rules,
+    }
     for table, entries in tables.items():
         ids = [one.id for one in entries]
         for id in sorted({id for id in ids if ids.count(id) > 1}):

@@ -105,7 +105,7 @@ bearing_section(main, unit.bearings, shim_mm=sorted(given.stack.totals.values())
 # %% tags=["rig"]
 stack = given.stack
 given_table(
-    f"{stack.name}: measured; target {stack.low_mm:g} to {stack.high_mm:g} mm of preload"
+    f"{stack.name}: measured; target {stack.low_mm:g} to {stack.high_mm:g} mm of {main.target.kind.replace('-', ' ')}"
     f"{stack.source}; doubt of the stack {stack.doubt_mm:.3f} mm either way",
     ["length", "what it is", "tool", "reading, mm"], stack.rows,
 )
@@ -145,7 +145,8 @@ gap = ref("stack-gap", built.shim_for(Q(0.0, "mm")), weight=2, outcome="work-out
 # %% tags=["reference"]
 way = -1 if direction == turned_round else 1
 exact = built.shim_for(Q(0.0, "mm"))
-target = [Q(stack.low_mm, "mm"), Q(stack.high_mm, "mm")]
+plus = 1 if support.target.kind == "preload" else -1
+target = [Q(plus * stack.low_mm, "mm"), Q(plus * stack.high_mm, "mm")]
 ends = [gap + way * (built.shim_for(limit) - exact) for limit in target]
 other = [2 * gap - end for end in ends]
 wrong = "This is the limit on the other side of the gap: the direction is turned round."
@@ -317,8 +318,9 @@ ref("shelf-may", {one.id: MAY[one.id] for one in shelf.may.lines}, weight=4, out
 
 # %% tags=["rig"]
 trial = given.trial
+kind = unit.bearings.support_by_id(trial.support).target.kind.replace("-", " ")
 given_table(f"{trial.name}: trial fit",
-            ["trial shim, mm", "target, mm of preload", "a thicker shim"],
+            ["trial shim, mm", f"target, mm of {kind}", "a thicker shim"],
             [(f"{trial.trial_mm:.2f}", f"{trial.low_mm:g} to {trial.high_mm:g}", trial.thicker)])
 
 # %% tags=["rig"]

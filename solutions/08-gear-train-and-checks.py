@@ -31,7 +31,7 @@ from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
 bank, train = bank_of("gear-train-and-checks"), unit.gear_train
 rings = {one.id: one for one in train.synchronisers}
 ONE, BOTH = "one output, the other held", "both outputs, averaged"
-pinion = next(m.driving.shaft for m in train.meshes if m.id == train.final_drive)
+pinion, HELD = train.driven_from, geartrain.ways_of_counting(train)[0]
 lesson, near = "08-gear-train-and-checks", {"relative": 0.006}
 
 # %% [markdown] tags=["task"]
@@ -47,13 +47,15 @@ given_table(f"The wheels along the path{path.source}", ["mesh", "driving, teeth"
 # %% tags=["form"]
 path = given.path
 gear, reverse = path.gear.name.lower(), path.reverse.name.lower()
+last = "ring gear" if unit.gear_train.differential else "output shaft"
+total = [sheet.number("path-total", f"Ratio of {gear} with the final drive, input shaft to ring gear", "")]
 sheet.form(
     "path",
     sheet.number("path-ratio", f"Ratio of {gear}, input shaft to output shaft", ""),
-    sheet.number("path-total", f"Ratio of {gear} with the final drive, input shaft to ring gear", ""),
+    *(total if unit.gear_train.final_drive else []),
     sheet.number("path-back", f"Ratio of {reverse}, input shaft to output shaft (without a sign)", ""),
-    sheet.each("path-way", "Which way does the ring gear turn, and the last wheel of other rows?",
-               lines=[("gear", f"{gear}: the ring gear turns"), ("reverse", f"{reverse}: the ring gear turns"),
+    sheet.each("path-way", f"Which way does the {last} turn, and the last wheel of other rows?",
+               lines=[("gear", f"{gear}: the {last} turns"), ("reverse", f"{reverse}: the {last} turns"),
                       *((row.id, row.text) for row in path.chains)], options=path.ways),
 )
 
@@ -66,11 +68,12 @@ total = geartrain.ratio(counted, gear)
 final = float(abs(total)) / own
 own = ref("path-ratio", Q(own, ""), weight=1.5, outcome="gear-ratios", shows="along-the-path", tolerance=near, lesson=where, slips=[
     Slip(Q(1 / own, ""), 0.4, "This is upside down: driven teeth go on top, driving teeth below."),
-    Slip(Q(own * final, ""), 0.4, "The final drive is in it already; this field stops at the output shaft.")])
-ref("path-total", own * final, weight=0.7, outcome="gear-ratios", shows="along-the-path", tolerance=near, lesson=where, slips=[
-    Slip(own + final, 0, "Ratios along a path multiply; they do not add."),
-    Slip(own / final, 0.3, "You divided where the path multiplies: the ring gear is the slower one."),
-    Slip(Q(final, ""), 0, "This is the final drive alone; the gear's own ratio goes with it.")])
+    *([Slip(Q(own * final, ""), 0.4, "The final drive is in it already; this field stops at the output shaft.")] if train.final_drive else [])])
+if train.final_drive:
+    ref("path-total", own * final, weight=0.7, outcome="gear-ratios", shows="along-the-path", tolerance=near, lesson=where, slips=[
+        Slip(own + final, 0, "Ratios along a path multiply; they do not add."),
+        Slip(own / final, 0.3, "You divided where the path multiplies: the ring gear is the slower one."),
+        Slip(Q(final, ""), 0, "This is the final drive alone; the gear's own ratio goes with it.")])
 
 # %% tags=["reference"]
 ways = {True: "same", False: "other"}
@@ -137,22 +140,22 @@ ref("count-free", Q(float(free), "turn"), weight=2, outcome="count-turns", shows
 # %% [markdown] tags=["task"]
 # ## 3. Which gear is in?
 #
-# The lid is on and one gear is engaged. Hold a wheel, turn the other one, and count the strokes and marks of the input shaft. Each stroke is a whole turn; read the rest at the pointer to the nearest mark. Then name the gear. *5 points.*
+# The lid is on and one gear is engaged. Hold a wheel and turn the other one (without a differential: turn the output shaft), and count the strokes and marks of the input shaft. Each stroke is a whole turn; read the rest at the pointer to the nearest mark. Then name the gear. *5 points.*
 
 # %% tags=["rig"]
 closed_gears(unit, given.which.inside)
 
 # %% tags=["rig"]
-final = next(mesh for mesh in unit.gear_train.meshes if mesh.id == unit.gear_train.final_drive)
+finals = [mesh for mesh in unit.gear_train.meshes if mesh.id == unit.gear_train.final_drive]
 given_table("Teeth of this unit", ["gear", "driving shaft to driven shaft"],
-            [*given.which.wheels, ("Final drive", f"{final.driving.teeth} drives {final.driven.teeth}")])
+            [*given.which.wheels, *(("Final drive", f"{final.driving.teeth} drives {final.driven.teeth}") for final in finals)])
 
 # %% tags=["form"]
 which = given.which
+turned = "the left wheel, the right wheel held" if unit.gear_train.differential else "the output shaft"
 sheet.form(
     "which",
-    sheet.number("which-count", "Turns of the input shaft for two turns of the left wheel, the right wheel held "
-                 "(without a sign)", "turn"),
+    sheet.number("which-count", f"Turns of the input shaft for two turns of {turned} (without a sign)", "turn"),
     sheet.choice("which-way", "Which way does the input shaft turn?", options=which.ways),
     sheet.choice("which-gear", "Which gear is in?", options=which.gears),
 )
@@ -161,11 +164,12 @@ sheet.form(
 which, where = given.which, f"{lesson}#what-a-count-can-tell"
 total = Fraction(*which.inside)
 inside = next(gear.id for gear in train.gears if geartrain.ratio(train, gear.id) == total)
-counted = geartrain.count_turns(train, inside, 2, ONE)
+counted = geartrain.count_turns(train, inside, 2, HELD)
 seen = ref("which-count", Q(float(abs(counted.exact)), "turn"), weight=2.2, outcome="name-gear", shows="whole-turns", lesson=where,
            tolerance={"absolute": Q(0.52 * train.least_count_turns, "turn")}, slips=[
-               Slip(Q(float(2 * abs(counted.exact)), "turn"), 0.3,
-                    "This is for two turns of the ring gear; with one wheel held, it makes only half of the other's turns."),
+               *([Slip(Q(float(2 * abs(counted.exact)), "turn"), 0.3,
+                       "This is for two turns of the ring gear; with one wheel held, it makes only half of the other's turns.")]
+                 if train.differential else []),
                Slip(Q(float(abs(counted.exact) / 2), "turn"), 0.3, "This is for one turn of the wheel; asked are two.")])
 way = ref("which-way", ways[counted.same_way], weight=0.5, outcome="name-gear", shows="gear-named", lesson=where, slips=[
     Slip("either", 0, "Teeth in mesh leave no choice. Turn one way only and watch both marks."),
@@ -173,13 +177,13 @@ way = ref("which-way", ways[counted.same_way], weight=0.5, outcome="name-gear", 
 
 # %% tags=["reference"]
 signed = seen.m_as("turn") * (-1 if way == "other" else 1)
-likely = geartrain.nearest_gear(train, signed, 2, ONE)
-near_it = abs(float(geartrain.count_turns(train, likely, 2, ONE).exact) - signed) < 2 * train.least_count_turns
+likely = geartrain.nearest_gear(train, signed, 2, HELD)
+near_it = abs(float(geartrain.count_turns(train, likely, 2, HELD).exact) - signed) < 2 * train.least_count_turns
 found = likely if near_it else inside  # a count that fits no gear leads nowhere
 ref("which-gear", found, weight=1.8, outcome="name-gear", shows="gear-named", lesson=where, slips=[
     Slip(gear.id, 0, "The size is near, but this gear turns the other way round."
-         if geartrain.count_turns(train, gear.id, 1, ONE).same_way != (signed > 0)
-         else "Work out what this gear would count with one wheel held, and compare.")
+         if geartrain.count_turns(train, gear.id, 1, HELD).same_way != (signed > 0)
+         else "Work out what this gear would count in this way, and compare.")
     for gear in train.gears if gear.id not in (found, inside)])
 
 # %% tags=["mark"] task="which" points=5
@@ -193,7 +197,7 @@ ref("which-gear", found, weight=1.8, outcome="name-gear", shows="gear-named", le
 apart = given.apart
 given_table(f"Counted: {apart.turns} turn{'s' if apart.turns > 1 else ''}, {apart.counted}; "
             f"read to {apart.step_words}",
-            ["gear", "input turns for one turn of the ring gear"], apart.totals)
+            ["gear", f"input turns for one turn of the {'ring gear' if unit.gear_train.differential else 'output shaft'}"], apart.totals)
 
 # %% tags=["form"]
 apart = given.apart
@@ -243,11 +247,12 @@ given_table("Wheels of five other units: two gears of each, driving to driven te
 # %% tags=["form"]
 lock = given.lock
 a, b = (gear.name.lower() for gear in lock.engaged)
+other = [sheet.number("lock-other", f"Engaged are {a} and {b}. The left wheel is turned {lock.left_turns:g} turns forward "
+                      "by hand. How far does the right wheel turn? Backward is minus.", "turn")]
 sheet.form(
     "lock",
     sheet.choices("lock-pairs", "Which of these pairs can you engage at once to hold the shafts?", options=lock.pairs),
-    sheet.number("lock-other", f"Engaged are {a} and {b}. The left wheel is turned {lock.left_turns:g} turns forward "
-                 "by hand. How far does the right wheel turn? Backward is minus.", "turn"),
+    *(other if unit.gear_train.differential else []),
     sheet.choice("lock-equal", "In which unit would the two gears hold nothing?",
                  options=[[card.letter.lower(), f"Unit {card.letter}: {card.words}"] for card in lock.cards.sets]),
     sheet.each("lock-first", "The socket is on the nut. What comes next?",
@@ -265,13 +270,14 @@ ref("lock-pairs", holds, weight=0.7, outcome="lock-train", shows="two-sleeves", 
 # %% tags=["reference"]
 engaged, bevel = [gear.id for gear in lock.engaged], train.differential
 left = Q(lock.left_turns, "turn")
-case = geartrain.turned_by_hand(train, engaged, by=bevel.left)[bevel.case]
-right = geartrain.other_output(Q(float(case), "turn"), left)
-ref("lock-other", right, weight=1.5, outcome="lock-train", shows="still-turn", lesson=f"{lesson}#the-differential-by-hand",
-    tolerance={"absolute": Q(0.01, "turn")}, slips=[
-        Slip(Q(0, "turn"), 0, "Only the ring gear is held; the wheels turn against each other."),
-        Slip(-right, 0.4, "The size is right. With the ring gear held, what one wheel gains the other loses."),
-        Slip(2 * right, 0.2, "Doubled it would be with one wheel held; here the ring gear is held.")])
+if bevel:
+    case = geartrain.turned_by_hand(train, engaged, by=bevel.left)[bevel.case]
+    right = geartrain.other_output(Q(float(case), "turn"), left)
+    ref("lock-other", right, weight=1.5, outcome="lock-train", shows="still-turn", lesson=f"{lesson}#the-differential-by-hand",
+        tolerance={"absolute": Q(0.01, "turn")}, slips=[
+            Slip(Q(0, "turn"), 0, "Only the ring gear is held; the wheels turn against each other."),
+            Slip(-right, 0.4, "The size is right. With the ring gear held, what one wheel gains the other loses."),
+            Slip(2 * right, 0.2, "Doubled it would be with one wheel held; here the ring gear is held.")])
 
 # %% tags=["reference"]
 two = lock.cards.gears

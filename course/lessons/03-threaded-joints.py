@@ -273,21 +273,21 @@ given_table(
 #
 #
 
-# %% tags=["predict"]
+# %% tags=["predict"] needs="staked-nut"
 staked = unit.fits.staked_nuts if unit.fits_if_any else ()
 holds = [(n, share, fit.stake_hold(Q(n.radius_mm, "mm"), Q(n.slot_mm, "mm"), Q(n.tab_mm, "mm"),
                                    Q(n.depth_mm * share, "mm"), Q(n.yield_mpa, "MPa"), n.tabs))
          for n in staked[:1] for share in (0.25, 0.5, 1.0)]
 lesson.predict("stake-a-quarter", right=f"{100 * holds[0][2].holds_nm / holds[-1][2].holds_nm:.0f}") if holds else None
 
-# %% tags=["then"]
+# %% tags=["then"] needs="staked-nut"
 given_table("What a staked collar holds once the clamp is gone",
             ["nut", "punched in, mm", "holds, N·m", "gives way by"],
             [(n.name, f"{n.depth_mm * share:.2f}", f"{s.holds_nm:.0f}",
               "being crushed" if s.first == "crushes" else "being sheared off")
              for n, share, s in holds]) if holds else None
 
-# %% [markdown] tags=["then"]
+# %% [markdown] tags=["then"] needs="staked-nut"
 # A shallow tab is crushed in its slot, and holds in step with its depth. A deep one can only be sheared off; deeper than that gains nothing and may crack it. Compare the hold with the torque in the table of nuts: staking keeps a nut from walking off, it does not replace the torque.
 
 # %% [markdown]

@@ -23,7 +23,7 @@ from twoshaft.units.quantities import Q
 lesson = open_lesson("pressed-and-driven")
 unit = lesson.unit
 INNER, OUTER = frozenset({fit.Ring.INNER}), frozenset({fit.Ring.OUTER})
-warmed = next(fit.Pressed.of(unit, entry.id) for entry in unit.fits.presses if entry.warm == "hub")
+warmed = fit.Pressed.of(unit, min(unit.fits.presses, key=lambda entry: entry.warm != "hub").id)
 
 # %% [markdown]
 # ## From earlier lessons
@@ -127,7 +127,7 @@ driven_section(fit.BOTH, fit.BOTH)
 # %% tags=["predict"]
 lesson.predict("freed-by-heat")
 
-# %% tags=["then"]
+# %% tags=["then"] needs="warmed-press"
 play_when_warm(warmed)
 
 # %% [markdown] tags=["then"]
@@ -156,7 +156,7 @@ given_table(
 #
 # Use it only if somebody at your bench has been shown how; local rules decide.
 
-# %% [markdown]
+# %% [markdown] needs="seal"
 # ## Seals
 
 # %% tags=["predict"]
@@ -176,7 +176,7 @@ seal_seat(unit, unit.fits.seals[0].id)
 #
 # A seal is used **once**. Too deep, leaning, turned round or cut: new seal. Only not deep enough: drive it on, squarely, with a driver on its rim.
 
-# %% [markdown]
+# %% [markdown] needs="spring-pin"
 # ## Spring pins
 #
 # A slotted pin is squeezed by its hole and springs back. It must bear the force of the lever many times over.

@@ -19,6 +19,7 @@ from twoshaft.units.quantities import Q
 lesson = open_lesson("shift-and-lockout")
 unit = lesson.unit
 name = {body.id: body.name for body in (*unit.shift.passive, *unit.shift.interlocks)}
+label = {move.code: move.label for move in shift.hand_moves(unit.shift)}
 
 # %% [markdown]
 # ## From earlier lessons
@@ -160,7 +161,7 @@ lesson.predict("lockout-fails")
 # %% tags=["then"]
 gate_rig(unit)
 
-# %% [markdown]
+# %% [markdown] needs="lockout"
 # ## The proof by hand
 #
 # It goes together, it shifts, every gear is there, and the lockout may still not work. Only the hand test tells. The proof has **two halves**:
@@ -173,7 +174,6 @@ gate_rig(unit)
 # %% tags=["rig"]
 block = unit.shift.must_block[0]
 proof = shift.lockout_test(shift.mechanism(unit.shift), block.earlier, block.later).model
-label = {move.code: move.label for move in shift.hand_moves(unit.shift)}
 made = shift.follow(shift.mechanism(unit.shift), proof)
 given_table("The proof on a mechanism that is put together rightly", ["no.", "move", "what happens"],
             [(n, label[one.code], shift.say_felt(one.felt[0])) for n, one in enumerate(made, 1)])

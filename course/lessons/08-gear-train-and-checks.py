@@ -22,8 +22,8 @@ unit = lesson.unit
 train = unit.gear_train
 name = {gear.id: gear.name for gear in train.gears}
 first, second, third, *_, top = (gear.id for gear in train.gears if not gear.reverse)
-pinion = next(m.driving.shaft for m in train.meshes if m.id == train.final_drive)
-ONE = "one output, the other held"
+pinion = train.driven_from
+ONE = geartrain.ways_of_counting(train)[0]
 
 # %% [markdown]
 # ## From earlier lessons
@@ -71,7 +71,7 @@ ratio_bars(train)
 # %% [markdown] tags=["then"]
 # Longer bars mean a slower, stronger wheel. The one hatched bar turns the other way; on the bench the direction tells it from first at a glance.
 
-# %% [markdown]
+# %% [markdown] needs="differential"
 # ## Count turns in, turns out
 #
 # The differential carries two wheels. With **one wheel held**, the other turns **twice** for one turn of the ring gear. With both free, only the **average** of the two wheels tells what the ring gear did.
@@ -120,7 +120,7 @@ given_table("A driven wheel with one tooth too few, one wheel held", ["gear", "t
                 geartrain.count_turns(wrong, g.id, 1, ONE).exact, train.least_count_turns))
              for g, m, wrong in rows])
 
-# %% [markdown]
+# %% [markdown] needs="differential"
 # ## The differential by hand
 #
 # Both wheels hang on the same small bevel gears. What one wheel gains on the ring gear, the other loses.
@@ -163,7 +163,7 @@ given_table("Which pairs hold the shafts", ["pair", "can both be in?", "input sh
 # %% [markdown] tags=["then"]
 # What locks is the **difference** of the ratios. Two gears of the same ratio, such as 18 to 36 and 20 to 40, would turn together and hold nothing. Never trust a lock that you have not tried by hand first.
 
-# %% [markdown]
+# %% [markdown] needs="synchroniser"
 # ## The synchroniser ring
 #
 # The ring brakes the gear to the speed of its shaft, like a cone clutch. As the cone wears, the ring moves closer to the gear. The **ring gap**, measured with a feeler gauge at three places while you press the ring home, shows how much is left.
@@ -191,7 +191,7 @@ given_table("Pushed with 600 N", ["friction", "cone torque, N·m"],
 #
 # **Which way round?** A hub has a flat and a long side, a sleeve may have its pointed teeth on one side only, and the **keys** sit in the slots of the ring, not on its lands. A hub turned round stands away from its gear, and the sleeve no longer reaches. The ring gap does not show it, because the hub does not enter that gap. A gap **wider** than new is no good sign either: dirt, a burr or the ring of another gear keeps the ring off its cone.
 
-# %% [markdown]
+# %% [markdown] needs="side-gear-play"
 # ## Play of the side gears
 #
 # The side gears need a little axial play, set by their thrust washers. Read it with the dial gauge on each gear. A **thicker washer takes play away**, tenth for tenth.
@@ -209,7 +209,7 @@ given_table(f"Play wanted: {play.play_mm[0]:g} to {play.play_mm[1]:g} mm", ["was
 # %% [markdown] tags=["then"]
 # Below zero the washer does not go in. The gauge itself is good to about a hundredth. So take the washer that brings the play well inside its limits, not the one that just scrapes in.
 
-# %% [markdown]
+# %% [markdown] needs="speed-drive"
 # ## Road speed and speed drive
 #
 # One turn of the wheel carries the vehicle one circumference, 2π times the rolling radius. With the ratio you get the road speed of each gear; with the teeth of the speed drive, the turns that the speed sensor or cable gets.

@@ -213,9 +213,10 @@ given_table("One wrong decision, and what it brings about", ["decision, and what
 # %% tags=["rig"]
 from twoshaft.models import geartrain
 
-given_table("Turns of the input shaft", ["gear", "for one of the ring gear", "for four of one wheel, the other held"],
+counted = geartrain.ways_of_counting(unit.gear_train)[0]
+given_table("Turns of the input shaft", ["gear", "for one of the ring gear", f"for four turns of {counted}"],
             [(gear.name, f"{abs(float(geartrain.ratio(unit.gear_train, gear.id))):.3f}",
-              f"{abs(geartrain.count_turns(unit.gear_train, gear.id, 4, 'one output, the other held').seen):g}") for gear in unit.gear_train.gears])
+              f"{abs(geartrain.count_turns(unit.gear_train, gear.id, 4, counted).seen):g}") for gear in unit.gear_train.gears])
 
 # %% [markdown]
 # When a check shows something else: do not make it again until it passes. Write down what was seen, open what has to be opened, find the cause, and make **all** later checks anew.

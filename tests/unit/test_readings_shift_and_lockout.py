@@ -190,12 +190,10 @@ def test_scenes_are_dealt_evenly_and_filled_with_figures_of_ones_own(drawn, name
     assert min(counts.values()) > 0.5 * statistics.mean(counts.values())
 
 
-def test_a_unit_without_a_lockout_is_told(unit):
-    for plain in (
-        unit.with_sections(shift=None),
-        unit.with_sections(shift=unit.shift.model_copy(update={"must_block": ()})),
-    ):
-        with pytest.raises(
-            UnitFileError, match=r"no section 'shift'|no shift mechanism with a lockout"
-        ):
-            given_to(plain, "a")
+def test_a_unit_without_a_shift_is_told_and_one_without_a_lockout_gets_less(unit):
+    with pytest.raises(UnitFileError, match=r"no section 'shift'"):
+        given_to(unit.with_sections(shift=None), "a")
+    plain = unit.with_sections(shift=unit.shift.model_copy(update={"must_block": ()}))
+    given = given_to(plain, "a")
+    assert given.lockout is None and given.explain is not None
+    assert not any(label.startswith("from ") for label, _ in given.explain.record.words)

@@ -63,6 +63,7 @@ class BenchSet:
         return {
             task: cls.of(task, bench_figures(module, task, unit, drawn), entries)
             for task in bench_tasks(module)
+            if getattr(drawn, task) is not None
         }
 
     @property

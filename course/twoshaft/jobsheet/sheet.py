@@ -156,7 +156,12 @@ class Sheet(Asker):
         from twoshaft.readings import draw
 
         given = draw(
-            self.module, self.unit, salt=self.salt, learner=self.learner, attempt=self.attempt
+            self.module,
+            self.unit,
+            salt=self.salt,
+            learner=self.learner,
+            attempt=self.attempt,
+            left_out=self.place.assignment.left_out if self.place.assignment else None,
         )
         self._store.describe(
             given_digest=given_digest(given),

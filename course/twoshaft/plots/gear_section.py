@@ -89,11 +89,9 @@ def gear_layout(train: GearTrain) -> Layout:
         mesh.id: [r.m_as("mm") * PX_PER_MM for r in pitch_radii(train, mesh)]
         for mesh in train.meshes
     }
-    bevel = train.differential
+    last, pinion = train.turned_last, train.driven_from
     y: dict[str, float] = {train.input: 0.0}
-    final = _mesh(train, train.final_drive)
-    pinion = next(g.shaft for g in (final.driving, final.driven) if g.shaft != bevel.case)
-    down = {frozenset((train.input, pinion)), frozenset((pinion, bevel.case))}
+    down = {frozenset((train.input, pinion)), frozenset((pinion, last))}
     for _ in train.shafts:
         for mesh in train.meshes:
             ends = (mesh.driving.shaft, mesh.driven.shaft)
@@ -101,9 +99,9 @@ def gear_layout(train: GearTrain) -> Layout:
                 if known in y and other not in y:
                     way = 1 if frozenset(ends) in down else -1
                     y[other] = y[known] + way * sum(radii[mesh.id])
-    y[bevel.left] = y[bevel.right] = y[bevel.case]
-    main = {train.input, pinion, bevel.case}
-    groups: dict[object, None] = {train.final_drive: None}
+    y |= dict.fromkeys(train.outputs, y[last])
+    main = {train.input, pinion, last}
+    groups: dict[object, None] = {train.final_drive: None} if train.final_drive else {}
     for mesh in sorted(train.meshes, key=lambda m: {m.driving.shaft, m.driven.shaft} <= main):
         groups.setdefault(_group(mesh, main))
     place = {key: LEFT_PX + COLUMN_PX * (k + 0.5) for k, key in enumerate(groups)}
@@ -194,22 +192,21 @@ def _carries(train: GearTrain, mesh: Mesh, works: Collection[str]) -> bool:
     """Whether a mesh of two fixed gears passes the drive on: the final drive, or after an idler."""
     if mesh.id == train.final_drive:
         return bool(works)
-    final = _mesh(train, train.final_drive)
-    main = {train.input, final.driving.shaft, final.driven.shaft}
+    main = {train.input, train.driven_from, train.turned_last}
     beside = {mesh.driving.shaft, mesh.driven.shaft} - main
     return any(beside & {m.driving.shaft, m.driven.shaft} for m in train.meshes if m.id in works)
 
 
 def _ends(train: GearTrain, at: Layout, shaft: str) -> tuple[float, float]:
     """Where a shaft begins and stops along the drawing [px]."""
-    bevel = train.differential
-    middle = at.columns[train.final_drive]
-    if shaft == bevel.left:
-        return LEFT_PX - 40, middle - FACE_PX / 2 - 4
-    if shaft == bevel.right:
-        return middle + FACE_PX / 2 + 34, middle + FACE_PX / 2 + 34 + 1.4 * COLUMN_PX
-    if shaft == bevel.case:
-        return middle - FACE_PX / 2 - 4, middle + FACE_PX / 2 + 34
+    if bevel := train.differential:
+        middle = at.columns[train.final_drive or ""]
+        if shaft == bevel.left:
+            return LEFT_PX - 40, middle - FACE_PX / 2 - 4
+        if shaft == bevel.right:
+            return middle + FACE_PX / 2 + 34, middle + FACE_PX / 2 + 34 + 1.4 * COLUMN_PX
+        if shaft == bevel.case:
+            return middle - FACE_PX / 2 - 4, middle + FACE_PX / 2 + 34
     xs = [at.columns[m.id] for m in train.meshes if shaft in (m.driving.shaft, m.driven.shaft)]
     first = LEFT_PX - 40 if shaft == train.input else min(xs) - COLUMN_PX / 2 + 6
     return first, max(xs) + COLUMN_PX / 2 + (4 if len(set(xs)) > 1 else -6)
@@ -218,7 +215,7 @@ def _ends(train: GearTrain, at: Layout, shaft: str) -> tuple[float, float]:
 def _shaft(train: GearTrain, at: Layout, shaft: str, locked: bool) -> list[str]:
     left, right = _ends(train, at, shaft)
     y = at.shafts[shaft]
-    tall = 36 if shaft == train.differential.case else SHAFT_PX
+    tall = 36 if train.differential and shaft == train.differential.case else SHAFT_PX
     kind = "tsw-shaft tsw-stopped" if locked else "tsw-shaft"
     return [
         f'<line class="tsw-axis" x1="{left - 12:.1f}" x2="{right + 12:.1f}" y1="{y:.1f}" '
@@ -273,7 +270,8 @@ def _heads(
     heads = {}
     for gear in train.gears:
         heads[at.columns[gear.engages[0]]] = (short(gear.name), gear.id in engaged)
-    heads[at.columns[train.final_drive]] = ("Final drive", False)
+    if train.final_drive:
+        heads[at.columns[train.final_drive]] = ("Final drive", False)
     return [
         f'<text class="tsf-t{" tsw-strong" if strong else ""}" text-anchor="middle" '
         f'x="{x:.1f}" y="{HEAD_PX - 18}">{"● " if strong else ""}{escape(words)}</text>'
@@ -288,9 +286,9 @@ def _name(train: GearTrain, at: Layout, shaft: str, held: bool, locked: bool) ->
     state = ", held" if held else ", locked" if locked else ""
     words = escape(body_name(train, shaft) + state)
     strong = " tsw-strong" if state else ""
-    if shaft == bevel.right:
+    if bevel and shaft == bevel.right:
         return f'<text class="tsf-t{strong}" x="{right + 18:.0f}" y="{y + 5:.0f}">{words}</text>'
-    if shaft == bevel.case:
+    if bevel and shaft == bevel.case:
         x = right + 8
         return f'<text class="tsf-t{strong}" x="{x:.0f}" y="{y + 36:.0f}">{words}</text>'
     x = min(left, LEFT_PX - 40) - 16
@@ -312,7 +310,9 @@ def short(name: str) -> str:
 def body_name(train: GearTrain, shaft: str) -> str:
     """What people call a shaft: outputs are wheels, the case carries the ring gear."""
     bevel = train.differential
-    usual = {bevel.left: "Left wheel", bevel.right: "Right wheel", bevel.case: "Ring gear"}
+    usual = {}
+    if bevel:
+        usual = {bevel.left: "Left wheel", bevel.right: "Right wheel", bevel.case: "Ring gear"}
     words = shaft.replace("-", " ")
     return usual.get(shaft, words[:1].upper() + words[1:])
 

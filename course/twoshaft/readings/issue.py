@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection, Iterator
 from typing import Any
 
 from twoshaft import __version__
@@ -26,6 +26,7 @@ from twoshaft.readings.lacking import LACKING, lacking
 from twoshaft.readings.lots import Lot
 from twoshaft.records import from_json, to_json
 from twoshaft.stored.given import ISSUED, Issued
+from twoshaft.units.carried import Needed, first_lack
 from twoshaft.units.unit import Unit
 
 _PACKAGES = {
@@ -46,11 +47,34 @@ _PACKAGES = {
     )
 }
 MODULES = {id: _PACKAGES[id] for id in COURSE}
-"""The readings package of each module, in the course's order: its ``Lot``, its ``TASKS`` and its
-``Given``, the record of what they give."""
+"""The readings package of each module, in the course's order: its ``Lot``, its ``TASKS``, its
+``Given``, the record of what they give, and in ``NEEDS`` what a task needs of the unit."""
 
 
-def draw(module: str, unit: Unit, *, salt: str, learner: str, attempt: int) -> Any:
+def not_carried(module: str, unit: Unit) -> dict[str, Needed]:
+    """Tasks that a unit does not carry, and what it lacks for each.
+
+    Parameters
+    ----------
+    module : str
+        Module id.
+    unit : Unit
+        The unit on the bench.
+    """
+    needs = getattr(_package(module), "NEEDS", {})
+    lacks = {task: first_lack(unit, needed) for task, needed in needs.items()}
+    return {task: lack for task, lack in lacks.items() if lack}
+
+
+def draw(
+    module: str,
+    unit: Unit,
+    *,
+    salt: str,
+    learner: str,
+    attempt: int,
+    left_out: Collection[str] | None = None,
+) -> Any:
     """Draw what a learner is given.
 
     Parameters
@@ -65,12 +89,14 @@ def draw(module: str, unit: Unit, *, salt: str, learner: str, attempt: int) -> A
         Learner id.
     attempt : int
         Number of the attempt; 0 is a practice copy.
+    left_out : collection of str, optional
+        Tasks that nobody is given; those that the unit does not carry, if not said.
 
     Returns
     -------
     Record
-        The module's ``Given``, with a member for each task. Units stand in the names of figures.
-        It holds no answers: the models find those from it.
+        The module's ``Given``, with a member for each task that is not left out. Units stand in
+        the names of figures. It holds no answers: the models find those from it.
 
     Raises
     ------
@@ -79,13 +105,56 @@ def draw(module: str, unit: Unit, *, salt: str, learner: str, attempt: int) -> A
     UnitFileError
         When the unit lacks a section, or holds too little for one of the tasks.
     """
+    package = _package(module)
+    if left_out is None:
+        left_out = not_carried(module, unit)
+    lot = _lot(package, unit, module, salt, learner, attempt)
+    drawn = {
+        name: _drawn(task, lot, module, name)
+        for name, task in package.TASKS.items()
+        if name not in left_out
+    }
+    return package.Given(**drawn)
+
+
+def cannot_be_drawn(
+    module: str,
+    unit: Unit,
+    *,
+    salt: str,
+    learner: str,
+    attempt: int,
+    left_out: Collection[str] = (),
+) -> Iterator[tuple[str, CourseError]]:
+    """Tasks that cannot be drawn for a learner, each with the reason.
+
+    Parameters
+    ----------
+    module, unit, salt, learner, attempt
+        As in :func:`draw`.
+    left_out : collection of str
+        Tasks that are left out anyway.
+
+    Raises
+    ------
+    UnitFileError
+        When the unit lacks what the whole module needs.
+    """
+    package = _package(module)
+    lot = _lot(package, unit, module, salt, learner, attempt)
+    for name, task in package.TASKS.items():
+        if name not in left_out:
+            try:
+                _drawn(task, lot, module, name)
+            except CourseError as error:
+                yield name, error
+
+
+def _package(module: str) -> Any:
     if module not in MODULES:
         known = ", ".join(MODULES)
         raise CourseError(f"there is no module {module!r}", mend=f"use one of: {known}")
-    package = MODULES[module]
-    lot = _lot(package, unit, module, salt, learner, attempt)
-    drawn = {name: _drawn(task, lot, module, name) for name, task in package.TASKS.items()}
-    return package.Given(**drawn)
+    return MODULES[module]
 
 
 def given_in(module: str, stored: Any) -> Any:
@@ -126,12 +195,20 @@ def _lot(package: Any, unit: Unit, module: str, salt: str, learner: str, attempt
         raise lacking(error, unit, module, None, package.Lot.MEND) from error
 
 
-def issue_record(module: str, unit: Unit, *, salt: str, learner: str, attempt: int) -> dict:
+def issue_record(
+    module: str,
+    unit: Unit,
+    *,
+    salt: str,
+    learner: str,
+    attempt: int,
+    left_out: Collection[str] | None = None,
+) -> dict:
     """What was issued to a learner, with the versions it was drawn under.
 
     Parameters
     ----------
-    module, unit, salt, learner, attempt
+    module, unit, salt, learner, attempt, left_out
         As in :func:`draw`.
 
     Returns
@@ -139,7 +216,7 @@ def issue_record(module: str, unit: Unit, *, salt: str, learner: str, attempt: i
     dict
         Plain data to be kept; marking uses it whatever the course's version has become.
     """
-    given = draw(module, unit, salt=salt, learner=learner, attempt=attempt)
+    given = draw(module, unit, salt=salt, learner=learner, attempt=attempt, left_out=left_out)
     return record_of(given, module, unit, learner=learner, attempt=attempt)
 
 

@@ -30,7 +30,8 @@ def bench_figures(module: str, task: str, unit: Unit, given: Any) -> tuple[Figur
         What was drawn.
     """
     declared = bench_tasks(module).get(task)
-    return declared.figures(unit, getattr(given, task)) if declared else ()
+    drawn = getattr(given, task) if declared else None
+    return declared.figures(unit, drawn) if declared and drawn else ()
 
 
 def put_in(

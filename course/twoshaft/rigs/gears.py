@@ -59,15 +59,16 @@ class GearRig(Screen):
         self.held = held
         self._turn: Any = 0
         self._ways: dict[tuple, dict[str, Fraction]] = {}
-        bevel = train.differential
-        self.counted = (train.input, bevel.left, bevel.right)
+        self.counted = (train.input, *train.outputs)
         self._to_zero()
         super().__init__(
             figure=self._figure(),
             plan={
                 "closed": closed,
                 "gears": [] if closed else [[g.id, short(g.name)] for g in train.gears],
-                "holds": [["", "Neither"], *([s, body_name(train, s)] for s in self.counted[1:])],
+                "holds": [["", "Neither"], *([s, body_name(train, s)] for s in train.outputs)]
+                if train.differential
+                else [["", "Nothing"]],
                 "marks": round(1 / train.least_count_turns),
                 "step": train.least_count_turns,
                 "fine": train.least_count_turns / FINE,
@@ -84,7 +85,7 @@ class GearRig(Screen):
             happened = self._turn_by(str(message.get("shaft")), float(message.get("turns", 0)))
         elif kind == "gear" and not self.closed:
             happened = self._engage(str(message.get("gear")))
-        elif kind == "hold" and message.get("shaft") in ("", *self.counted[1:]):
+        elif kind == "hold" and message.get("shaft") in dict(self.plan["holds"]):
             self.held = message["shaft"]
             what = f"{body_name(self.train, self.held)} is held." if self.held else "Both are free."
             happened = what
@@ -165,7 +166,8 @@ class GearRig(Screen):
         """What is in and what can turn, as a sentence; with the lid on, only what is held."""
         if self.closed:
             held = f"the {body_name(self.train, self.held).lower()} is held"
-            return f"The lid is on; {held if self.held else 'both wheels are free'}."
+            free = "both wheels are free" if self.train.differential else "the output shaft is free"
+            return f"The lid is on; {held if self.held else free}."
         return state_sentence(self.train, self.engaged, self.held)
 
     def _figure(self) -> str:
@@ -228,13 +230,16 @@ def state_sentence(train: GearTrain, engaged: Iterable[str], held: str = "") -> 
     names = [short(g.name) for g in train.gears if g.id in engaged]
     found = freedom(train, engaged, (held,) if held else ())
     if not engaged:
-        return "Neutral: the input shaft turns on its own, and the wheels turn without it."
+        ends = "the wheels turn" if train.differential else "the output shaft turns"
+        return f"Neutral: the input shaft turns on its own, and {ends} without it."
     in_words = " and ".join(names if len(names) == 1 else [names[0], *map(str.lower, names[1:])])
     if train.input in found.locked:
+        if train.differential is None:
+            return f"{in_words} are in at once: input shaft and output shaft are locked."
         still = [body_name(train, s).lower() for s in train.shafts if s in found.free]
         loose = (
             f"{' and '.join(still)} still turn, against each other"
-            if {train.differential.left, train.differential.right} <= found.free
+            if set(train.outputs) <= found.free
             else "nothing turns"
         )
         return f"{in_words} are in at once: input shaft and ring gear are locked; {loose}."
@@ -243,10 +248,12 @@ def state_sentence(train: GearTrain, engaged: Iterable[str], held: str = "") -> 
     said = (
         f"{in_words} {'is' if len(engaged) == 1 else 'have one ratio and turn together'}"
         f"{' in' if len(engaged) == 1 else ''}: {float(abs(total)):.2f} turns of the input shaft "
-        f"for one turn of the ring gear, {way}"
+        f"for one turn of the {'ring gear' if train.differential else 'output shaft'}, {way}"
     )
+    if train.differential is None:
+        return f"{said}."
     if held:
-        free = next(s for s in (train.differential.left, train.differential.right) if s != held)
+        free = next(s for s in train.outputs if s != held)
         return f"{said}; {body_name(train, free).lower()} turns twice as far as the ring gear."
     return f"{said}; the two wheels share its turns."
 

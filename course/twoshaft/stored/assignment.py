@@ -55,6 +55,8 @@ class Assignment:
     code_outcome : str
         Of an instructor's own notebook, which is marked by running code: the outcome that it is
         about; empty where answers are given in forms.
+    left_out : tuple of str
+        Tasks that nobody is given, since the unit has nothing for them.
     """
 
     name: Annotated[Words, Field(alias="assignment")] = ""
@@ -70,6 +72,7 @@ class Assignment:
     fields: Annotated[int, BeforeValidator(_count)] = 0
     bench_readings: Annotated[bool, BeforeValidator(lambda value: value is True)] = False
     code_outcome: Words = ""
+    left_out: tuple[Words, ...] = ()
     only: tuple[str, ...] = ()
 
     def is_for(self, learner: str) -> bool:
@@ -84,7 +87,7 @@ class Assignment:
 ASSIGNMENT: LearnersFile[Assignment] = LearnersFile(
     file="assignment.json",
     record=Assignment,
-    sparse=("bench_readings", "code_outcome", "only"),
+    sparse=("bench_readings", "code_outcome", "left_out", "only"),
     fault=lambda found: (
         "module or attempt is missing" if found[0]["loc"] else "it holds no table of names"
     ),

@@ -43,6 +43,10 @@ class Assigned:
     bench_readings: bool = False
     fields: int = 0
     """How many answers it asks for; 0 where it was handed out before this was noted."""
+    left_out: tuple[str, ...] = ()
+    """Tasks that nobody is given, since the unit has nothing for them."""
+    lacking: tuple[str, ...] = ()
+    """What staff are told of that, once, when it is handed out; one sentence each."""
     code_outcome: str = ""
     """Of a notebook of the instructor's own, marked by running code: the outcome it is about."""
     only: tuple[str, ...] = ()
@@ -124,12 +128,10 @@ def _assign(
     # What reads an assignment only, as progress does, goes without models, readings and marking.
     from twoshaft.models.audit import sound_unit
     from twoshaft.models.order import OrderTask, chance_r0
-    from twoshaft.readings import issue_record
     from twoshaft.units import load_unit
+    from twoshaft_grader.cohort.fit import fit, lacking_lines
     from twoshaft_grader.cohort.order_levels import order_levels
-    from twoshaft_grader.cohort.trial import answers_asked
     from twoshaft_grader.cohort.workplace import copy_lessons
-    from twoshaft_grader.marking.reference import load_solution, run_clean
 
     solution = content.solution(module)
     name = f"{module}-{attempt}"
@@ -146,19 +148,18 @@ def _assign(
             f'for another due date use "twoshaft module due {name} DATE"',
         )
     unit = sound_unit(cohort.unit_source) if unit_is_own(cohort) else cohort_unit(cohort)
-    # Tried with one learner's readings: a unit that lacks something shows it before anything is
-    # written.
+    # Everybody's readings are drawn first: a unit that lacks something shows it before anything
+    # is written.
     with order_levels(cohort):
-        one = learners[0].id
-        first = issue_record(module, unit, salt=cohort.salt, learner=one, attempt=attempt)
-        asked = answers_asked(load_solution(solution), first, unit)
-        for reference in run_clean(load_solution(solution), first, unit).references.values():
+        ids = [learner.id for learner in learners]
+        fits = fit(solution, module, unit, ids, salt=cohort.salt, attempt=attempt, work_out=1)
+        for reference in fits.worked[0].references.values():
             if isinstance(reference.value, OrderTask):
                 chance_r0(reference.value)  # kept for the marking
         copy_lessons(cohort, content)
         source = cohort.source(name)
         source.mkdir(parents=True, exist_ok=True)
-        files.write_whole(source / solution.name, solution.read_bytes())
+        files.write_whole(source / solution.name, fits.text.encode())
         if unit_is_own(cohort):
             files.write_whole(source / UNIT, Path(cohort.unit_source).read_bytes())
             load_unit(source / UNIT)  # it must stand without the files beside the original
@@ -175,21 +176,23 @@ def _assign(
             course_version=twoshaft.__version__,
             due=due.isoformat() if due else "",
             supervised_by=supervised_by,
-            fields=asked,
+            fields=fits.fields,
             bench_readings=bench_readings,
+            left_out=fits.left_out,
             only=_marks(name, learners) if some else (),
         )
         ASSIGNMENT.write(source / ASSIGNMENT.file, about)
         assigned = read_assigned(cohort, name)
-        for learner in learners:
+        for learner, record in zip(learners, fits.records, strict=True):
             # Nobody has it yet: what an earlier try left may be of another unit.
-            issue(cohort, assigned, learner, unit, renew=True)
+            path = cohort.issued(learner.id, name)
+            write_issued(path, record, bench_readings=bench_readings)
     api = backbone.desk_api(cohort)
     backbone.run(cohort, f"making the apprentices' copy of {name}", api.generate_assignment, name)
     with backbone.gradebook(cohort) as book:
         book.update_or_create_assignment(name, duedate=gradebook_time(due) if due else None)
     backbone.run(cohort, f"handing out {name}", api.release_assignment, name)
-    return assigned
+    return replace(assigned, lacking=lacking_lines(fits))
 
 
 def is_out(cohort: Cohort, name: str) -> bool:
@@ -210,14 +213,10 @@ def unit_is_own(cohort: Cohort) -> bool:
     return Path(cohort.unit_source).is_file()
 
 
-def issue(
-    cohort: Cohort, assigned: Assigned, learner: Learner, unit: Unit, *, renew: bool = False
-) -> bool:
-    """Store the readings of one learner; what is stored already stays, if it is not to be renewed.
-    True if it was stored now.
-    """
+def issue(cohort: Cohort, assigned: Assigned, learner: Learner, unit: Unit) -> bool:
+    """Store the readings of one learner; what is stored already stays. True if stored now."""
     path = cohort.issued(learner.id, assigned.name)
-    if assigned.code_outcome or (path.exists() and not renew):
+    if assigned.code_outcome or path.exists():
         return False
     from twoshaft.readings import issue_record
 
@@ -227,6 +226,7 @@ def issue(
         salt=cohort.salt,
         learner=learner.id,
         attempt=assigned.attempt,
+        left_out=assigned.left_out,
     )
     write_issued(path, record, bench_readings=assigned.bench_readings)
     return True
@@ -356,6 +356,7 @@ def read_assigned(cohort: Cohort, name: str) -> Assigned:
         supervised_by=about.supervised_by,
         bench_readings=about.bench_readings,
         fields=about.fields,
+        left_out=about.left_out,
         code_outcome=about.code_outcome,
         only=about.only,
     )

@@ -35,7 +35,7 @@ def in_the_way(
 ) -> list[Obstacle]:
     """What stands in the way of handing a module out; nothing is written.
 
-    The module is tried on the cohort's unit with one learner's readings, as handing out does.
+    The module is tried on the cohort's unit with these learners' readings, as handing out does.
 
     Raises
     ------
@@ -49,7 +49,8 @@ def in_the_way(
     if is_out(cohort, f"{module}-{attempt}"):
         found.append(Obstacle(f"{module}-{attempt} is handed out already.", stops=True))
     try:
-        _try_on_unit(cohort, solution, module, attempt)
+        lacking = _lacking_on_unit(cohort, solution, module, attempt, learners)
+        found += [Obstacle(f"{line[0].upper()}{line[1:]}") for line in lacking]
     except CourseError as error:
         found.append(Obstacle(f"The unit cannot carry it: {error.sentence}", stops=True))
     if due and due <= now():
@@ -67,15 +68,18 @@ def in_the_way(
     return found
 
 
-def _try_on_unit(cohort: Cohort, solution: Path, module: str, attempt: int) -> None:
+def _lacking_on_unit(
+    cohort: Cohort, solution: Path, module: str, attempt: int, learners: list[Learner]
+) -> tuple[str, ...]:
     from twoshaft.models.audit import sound_unit
-    from twoshaft.readings import issue_record
-    from twoshaft_grader.cohort.trial import answers_asked
-    from twoshaft_grader.marking.reference import load_solution
+    from twoshaft_grader.cohort.fit import fit, lacking_lines
 
     unit = sound_unit(cohort.unit_source) if unit_is_own(cohort) else cohort_unit(cohort)
-    tried = issue_record(module, unit, salt=cohort.salt, learner="trial", attempt=max(attempt, 1))
-    answers_asked(load_solution(solution), tried, unit)
+    ids = [one.id for one in learners] or ["trial"]
+    tried = max(attempt, 1)
+    return lacking_lines(
+        fit(solution, module, unit, ids, salt=cohort.salt, attempt=tried, work_out=1)
+    )
 
 
 def _before_a_resit(

@@ -22,9 +22,9 @@ from twoshaft import system
 from twoshaft.errors import CohortError
 from twoshaft.jupyter.startpage import START
 from twoshaft_grader.cohort import files
-from twoshaft_grader.cohort.assign import read_assigned
+from twoshaft_grader.cohort.assign import Assigned, read_assigned
 from twoshaft_grader.cohort.back_up import COHORT, SHARED
-from twoshaft_grader.cohort.content import find_content
+from twoshaft_grader.cohort.content import Content, find_content
 from twoshaft_grader.cohort.folder import (
     CONFIG_FILE,
     Cohort,
@@ -369,6 +369,14 @@ def _put(zipped: zipfile.ZipFile, name: str, kept: KeptFile, path: Path) -> None
     os.utime(path, (kept.written, kept.written))
 
 
+def _is_ours(notebook: Path, content: Content, assigned: Assigned) -> bool:
+    """Whether a solution is this course's own, shrunk to the unit if it was."""
+    from twoshaft_grader.notebooks.shrink import same_but_left_out
+
+    own = content.solution(assigned.module).read_text(encoding="utf-8")
+    return same_but_left_out(notebook.read_text(encoding="utf-8"), own, assigned.left_out)
+
+
 def _other_source(cohort: Cohort) -> tuple[str, ...]:
     """Assignments whose solution, which is run in marking, is not one of this course's."""
     try:
@@ -379,11 +387,7 @@ def _other_source(cohort: Cohort) -> tuple[str, ...]:
     for folder in sorted((cohort.root / "source").glob("*")):
         try:
             assigned = read_assigned(cohort, folder.name)
-            same = (
-                content
-                and (folder / assigned.notebook).read_bytes()
-                == content.solution(assigned.module).read_bytes()
-            )
+            same = content and _is_ours(folder / assigned.notebook, content, assigned)
         except CohortError:
             same = False
         if not same:

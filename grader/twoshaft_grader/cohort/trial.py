@@ -17,16 +17,18 @@ from twoshaft import errors
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet.people import write_people
 from twoshaft.practice.lesson import OPEN_ALL
-from twoshaft.readings import issue_record
 from twoshaft.stored.assignment import UNIT
 from twoshaft.stored.workplace import WORKPLACE, Workplace
 from twoshaft.units import Unit, load_unit
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.content import Content
-from twoshaft_grader.marking.reference import Solution, load_solution, run_clean
+from twoshaft_grader.cohort.fit import Fit, fit
+from twoshaft_grader.marking.reference import load_solution
+from twoshaft_grader.notebooks.shrink import for_unit
 
-LEARNERS = 3
-"""How many made-up learners an exercise is tried with: readings differ."""
+LEARNERS = 24
+"""How many made-up learners an exercise is tried with: as many as a cohort may have, so that every
+support, group and face has its turn."""
 
 CELL_S = 300
 
@@ -38,11 +40,17 @@ class Trial:
     module : str
     exercise, lesson : str
         Why it cannot be used with this unit, as one sentence; empty when it can.
+    fits : Fit or None
+        How it fits the unit, where it can be given.
+    tasks : int
+        How many tasks the module has.
     """
 
     module: str
     exercise: str
     lesson: str
+    fits: Fit | None
+    tasks: int
 
 
 def try_modules(unit: Unit, source: str | Path, content: Content) -> Iterator[Trial]:
@@ -64,22 +72,14 @@ def try_modules(unit: Unit, source: str | Path, content: Content) -> Iterator[Tr
         lessons = _workplace(Path(folder), source, unit)
         for module, path in content.modules.items():
             lesson = next((one for one in content.lessons if one.name == path.name), None)
+            fits, why = _exercise(path, module, unit)
             yield Trial(
                 module,
-                _exercise(load_solution(path), unit),
-                _lesson(lesson, lessons) if lesson else "",
+                why,
+                _lesson(lesson, lessons, unit) if lesson and fits else "",
+                fits,
+                len(load_solution(path).points),
             )
-
-
-def answers_asked(solution: Solution, issued: dict, unit: Unit) -> int:
-    """How many answers an exercise asks for; everybody is asked for as many.
-
-    Raises
-    ------
-    CourseError
-        When the reference does not run on this unit.
-    """
-    return len(run_clean(solution, issued, unit).fields)
 
 
 def _workplace(root: Path, source: str | Path, unit: Unit) -> Path:
@@ -95,21 +95,18 @@ def _workplace(root: Path, source: str | Path, unit: Unit) -> Path:
     return root / "lessons"
 
 
-def _exercise(solution: Solution, unit: Unit) -> str:
-    for number in range(LEARNERS):
-        try:
-            issued = issue_record(
-                solution.module, unit, salt="trial", learner=f"trial-{number}", attempt=1
-            )
-            answers_asked(solution, issued, unit)
-        except CourseError as error:
-            return error.sentence
-    return ""
+def _exercise(path: Path, module: str, unit: Unit) -> tuple[Fit | None, str]:
+    """How an exercise fits the unit, or why it does not."""
+    learners = [f"trial-{number}" for number in range(LEARNERS)]
+    try:
+        return fit(path, module, unit, learners, salt="trial", attempt=1), ""
+    except CourseError as error:
+        return None, error.sentence
 
 
-def _lesson(path: Path, folder: Path) -> str:
+def _lesson(path: Path, folder: Path, unit: Unit) -> str:
     """Run a lesson as it would run in the folder; the first thing that stops it."""
-    notebook = nbformat.read(path, as_version=4)
+    notebook = nbformat.reads(for_unit(path.read_text(encoding="utf-8"), unit), as_version=4)
     client = NotebookClient(
         notebook,
         timeout=CELL_S,

@@ -142,10 +142,15 @@ def _write_slips(cohort: Cohort, learners: list[Learner], words: dict[str, str])
 
 
 def copy_lessons(cohort: Cohort, content: Content) -> None:
-    """Bring the lessons in the workplace up to date."""
+    """Bring the lessons in the workplace up to date, without what the unit has nothing for."""
+    from twoshaft.units import load_unit
+    from twoshaft_grader.notebooks.shrink import for_unit
+
+    unit = load_unit(cohort.unit_source)
     for lesson in content.lessons:
         place = f"lessons/{lesson.name}"
-        write_inside(cohort.workplace, place, lesson.read_bytes(), sync=False)
+        text = for_unit(lesson.read_text(encoding="utf-8"), unit)
+        write_inside(cohort.workplace, place, text.encode(), sync=False)
 
 
 def _lessons_if_any(cohort: Cohort) -> None:

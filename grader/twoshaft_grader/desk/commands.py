@@ -559,6 +559,7 @@ def unit_try(
     """Try every lesson and exercise on a unit; which modules can be given with it."""
     from twoshaft.models.audit import sound_unit
     from twoshaft_grader.cohort.content import find_content
+    from twoshaft_grader.cohort.fit import lacking_lines
     from twoshaft_grader.cohort.trial import try_modules
 
     place = find_content(content)
@@ -571,6 +572,12 @@ def unit_try(
             bar.step()
     good = [trial.module for trial in trials if not trial.exercise and not trial.lesson]
     say(f"{unit.identity.name}: {len(good)} of {len(trials)} modules can be given.")
+    for trial in trials:
+        if trial.module in good and trial.fits:
+            given = len(trial.fits.solution.points)
+            say(f"{trial.module}: {given} of {trial.tasks} tasks.")
+            for line in lacking_lines(trial.fits):
+                say(f"  {line}")
     for trial in trials:
         if trial.module not in good:
             say(f"Leave out {trial.module}, or mend the file:")

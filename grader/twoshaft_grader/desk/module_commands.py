@@ -71,6 +71,8 @@ def module_assign(
         )
     until = f", due {moment:%Y-%m-%d %H:%M}" if moment else ", with no due date"
     say(f"{assigned.name} is handed out{until}.")
+    for line in assigned.lacking:
+        say(f"  {line}")
 
 
 @module_app.command("give")

@@ -243,6 +243,11 @@ def load_solution(path: Path) -> Solution:
         raise CourseError(
             "the solution notebook is not there", where=str(path), mend="run the notebook build"
         ) from error
+    return solution_of(path, data)
+
+
+def solution_of(path: Path, data: bytes) -> Solution:
+    """Compile a solution notebook that has been read, or shrunk to a unit; as `load_solution`."""
     return _compiled(str(path), hashlib.sha256(data).hexdigest(), data)
 
 

@@ -14,6 +14,9 @@ The text is in jupytext's percent form. Short markers stand for the long metadat
     nbgrader's grade cell of a task; its code is written here, not in the source.
 ``tags=["reference"]``
     In solutions only, code or text: never released.
+``needs="spring-pin"``
+    In lessons only: what the unit must have for the paragraph under this heading, or for this cell
+    (``units/carried.py``); it is left out where the unit has none.
 """
 
 from __future__ import annotations
@@ -30,6 +33,7 @@ from nbformat import NotebookNode
 
 from twoshaft import __version__
 from twoshaft.errors import CourseError
+from twoshaft.units.carried import NEEDED
 
 OPENED_TAGS = ("setup", "rig", "form")
 """Tags of the cells that are run when a notebook is opened."""
@@ -107,7 +111,7 @@ def _shut_answers(cells: list[NotebookNode], path: Path) -> None:
         else:
             source = _shut(source, name)
         cells[index] = nbformat.v4.new_code_cell(source)
-        cells[index].metadata["tags"] = [*tags, "rig"]
+        cells[index].metadata.update({**cell.metadata, "tags": [*tags, "rig"]})
 
 
 def _shut(source: str, name: str) -> str:
@@ -180,8 +184,15 @@ def _expand(cell: NotebookNode, later: list, graded: bool, where: str) -> str | 
     meta = cell.metadata
     tags = list(meta.get("tags", []))
     task, points = meta.pop("task", None), meta.pop("points", None)
-    for key in [key for key in meta if key != "tags"]:
+    kept = ("tags",) if graded else ("tags", "needs")
+    for key in [key for key in meta if key not in kept]:
         del meta[key]  # jupytext's own keys (spacing, markdown form)
+    if meta.get("needs", "") not in ("", *NEEDED):
+        raise CourseError(
+            f"nothing of a unit is called {meta['needs']!r}",
+            where=where,
+            mend=f"use one of: {', '.join(NEEDED)}",
+        )
     hidden = [tag for tag in tags if tag in OPENED_TAGS]
     if hidden or "mark" in tags:
         meta["jupyter"] = {"source_hidden": True}

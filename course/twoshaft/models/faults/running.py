@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import lru_cache
 
+from twoshaft.errors import UnitFileError
 from twoshaft.models.bearing import Pair, cord_pull
 from twoshaft.models.bearing.drag import Part, Turned, turned
 from twoshaft.models.faults.built import AsBuilt
@@ -186,8 +187,12 @@ def final_drive(train: GearTrain) -> float:
     >>> round(final_drive(unit.gear_train), 3)
     4.056
     """
-    mesh = next(m for m in train.meshes if m.id == train.final_drive)
+    mesh = train.final_mesh
+    if mesh is None:
+        raise UnitFileError(
+            "the gear train has no final drive", mend="give the check its 'speed ratio'"
+        )
     sides = (mesh.driving, mesh.driven)
-    case = next(gear for gear in sides if gear.shaft == train.differential.case)
+    case = next(gear for gear in sides if gear.shaft == train.turned_last)
     other = next(gear for gear in sides if gear is not case)
     return case.teeth / other.teeth

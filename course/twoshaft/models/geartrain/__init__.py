@@ -34,6 +34,7 @@ from twoshaft.models.geartrain.turning import (
     mistaken,
     nearest_gear,
     tells_apart,
+    ways_of_counting,
     with_wheel,
 )
 
@@ -63,6 +64,7 @@ __all__ = [
     "tells_apart",
     "turned_by_hand",
     "turns",
+    "ways_of_counting",
     "wear_from_gap",
     "with_wheel",
 ]

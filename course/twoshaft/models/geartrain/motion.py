@@ -163,16 +163,16 @@ def turned_by_hand(
     Fraction(2, 1)
     """
     engaged, still = list(engaged), list(held)
-    bevel = train.differential
+    bevel, last = train.differential, train.turned_last
     found = turns(train, engaged, still, by)
-    outputs = (bevel.left, bevel.right)
-    for shaft in (bevel.case, *(s for s in train.shafts if s not in outputs), *outputs):
-        driven = found[bevel.case]
+    outputs = train.outputs if bevel else ()
+    for shaft in (last, *(s for s in train.shafts if s not in outputs), *outputs):
+        driven = found[last]
         if found[shaft] is None and not (shaft in outputs and driven):
             still.append(shaft)
             found = turns(train, engaged, still, by)
     known = {shaft: turn for shaft, turn in found.items() if turn is not None}
-    if bevel.left not in known:
+    if bevel and bevel.left not in known:
         left = 2 * known[bevel.case] * left_share
         known |= {bevel.left: left, bevel.right: 2 * known[bevel.case] - left}
     return {shaft: known[shaft] for shaft in found}
@@ -234,7 +234,8 @@ def ratio(train: GearTrain, gear: str, *, to: str | None = None) -> Fraction:
     gear : str
         Gear id.
     to : str, optional
-        A shaft; left out, the differential's case, so that the final drive is included.
+        A shaft; left out, the differential's case, so that the final drive is included, or the
+        output shaft where there is none.
 
     Returns
     -------
@@ -255,7 +256,7 @@ def ratio(train: GearTrain, gear: str, *, to: str | None = None) -> Fraction:
     >>> ratio(train, "first") == Fraction(47, 13) * Fraction(73, 18)
     True
     """
-    shaft = train.differential.case if to is None else to
+    shaft = train.turned_last if to is None else to
     _known("shaft", [shaft], train.shafts)
     turned = turns(train, (gear,))[shaft]
     if not turned:
@@ -304,8 +305,8 @@ def _solved(
         add(**{driving: mesh.driving.teeth, driven: mesh.driven.teeth})
         if mesh.loose is not None and mesh.id in on_now:
             add(**{own: 1, mesh.loose: -1})
-    bevel = train.differential
-    add(**{bevel.left: 1, bevel.right: 1, bevel.case: -2})
+    if bevel := train.differential:
+        add(**{bevel.left: 1, bevel.right: 1, bevel.case: -2})
     for shaft in held:
         add(**{shaft: 1})
     return bodies, _kernel(rows, len(bodies))

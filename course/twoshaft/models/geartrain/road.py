@@ -98,14 +98,14 @@ def _radius_m(train: GearTrain, given_m: float | None) -> float:
 
 
 def _per_case_turn(train: GearTrain, shaft: str) -> Fraction:
-    """Turns of a shaft for one turn of the differential's case, whatever gear is engaged."""
-    bevel = train.differential
-    if shaft == bevel.case:
+    """Turns of a shaft for one of the last shaft of the gears, whatever gear is engaged."""
+    last = train.turned_last
+    if shaft == last:
         return Fraction(1)
     found = {
         turn / case
         for done in (turns(train, (gear.id,)) for gear in train.gears)
-        if (turn := done[shaft]) is not None and (case := done[bevel.case])
+        if (turn := done[shaft]) is not None and (case := done[last])
     }
     if len(found) != 1:
         raise OutOfRangeError(

@@ -6,14 +6,16 @@ import math
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import combinations
-from typing import Literal
+from typing import Final, Literal, get_args
 
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.border import Above, border
 from twoshaft.models.geartrain.motion import ratio, turns
 from twoshaft.units.sections.geartrain import GearTrain
 
-Counted = Literal["one output, the other held", "both outputs, averaged"]
+OUTPUT_SHAFT: Final = "the output shaft"
+Counted = Literal["one output, the other held", "both outputs, averaged", "the output shaft"]
+"""How turns are counted: the last one where there is no differential, the others where there is."""
 
 
 @dataclass(frozen=True)
@@ -44,6 +46,19 @@ class Count:
 _STEP = Above("least count")
 
 
+def ways_of_counting(train: GearTrain) -> tuple[Counted, ...]:
+    """How turns can be counted on a unit: with a differential, with one output held or both free.
+
+    Examples
+    --------
+    >>> ways_of_counting(unit.gear_train)
+    ('one output, the other held', 'both outputs, averaged')
+    """
+    if train.differential is None:
+        return (OUTPUT_SHAFT,)
+    return ("one output, the other held", "both outputs, averaged")
+
+
 @border(output_turns=Above("output turns"), least_count=_STEP)
 def count_turns(
     train: GearTrain,
@@ -64,7 +79,7 @@ def count_turns(
         Gear engaged.
     output_turns : float
         Turns of the output that is counted, or the average of both [turns].
-    counted : {"one output, the other held", "both outputs, averaged"}
+    counted : {"one output, the other held", "both outputs, averaged", "the output shaft"}
     least_count : float, optional
         Smallest part of a turn that is read [turns]; the unit's own when left out.
 
@@ -86,14 +101,14 @@ def count_turns(
     """
     step = train.least_count_turns if least_count is None else least_count
     if counted == "one output, the other held":
-        bevel = train.differential
+        bevel = train.needed_differential()
         driven = turns(train, (gear,), held=(bevel.right,))[bevel.left]
         per_input = Fraction(0) if driven is None else driven
-    elif counted == "both outputs, averaged":
+    elif counted in ("both outputs, averaged", OUTPUT_SHAFT):
         per_input = 1 / ratio(train, gear)
     else:
         raise OutOfRangeError(
-            "way of counting", str(counted), " or ".join(Counted.__args__), "course"
+            "way of counting", str(counted), " or ".join(get_args(Counted)), "course"
         )
     exact = Fraction(output_turns).limit_denominator(10**6) / per_input
     seen = math.copysign(math.floor(abs(float(exact)) / step + 0.5) * step, exact)

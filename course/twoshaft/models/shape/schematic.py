@@ -60,10 +60,7 @@ def schematic(unit: Unit) -> Shapes:
 
 def _from_top(train: GearTrain) -> list[str]:
     """Shafts that carry gears: those beside, input, the one that drives the case, the case."""
-    final = next(mesh for mesh in train.meshes if mesh.id == train.final_drive)
-    case = train.differential.case
-    pinion = next(g.shaft for g in (final.driving, final.driven) if g.shaft != case)
-    main = list(dict.fromkeys((train.input, pinion, case)))
+    main = list(dict.fromkeys((train.input, train.driven_from, train.turned_last)))
     carrying = [side.shaft for mesh in train.meshes for side in (mesh.driving, mesh.driven)]
     return [*dict.fromkeys(s for s in carrying if s not in main), *main]
 

@@ -185,8 +185,8 @@ def _expected(job: Job, check: FinalCheck) -> list[Line]:
             trains = [meshes[one] for one in gear.engages]
             teeth = ", ".join(f"{m.driving.teeth} drives {m.driven.teeth}" for m in trains)
             lines.append(Line(gear.name, f"teeth: {teeth}"))
-        final = meshes[unit.gear_train.final_drive]
-        lines.append(Line("Final drive", f"{final.driving.teeth} drives {final.driven.teeth}"))
+        if final := unit.gear_train.final_mesh:
+            lines.append(Line("Final drive", f"{final.driving.teeth} drives {final.driven.teeth}"))
         return lines
     if check.kind == "cord":
         sound = pull(check, built_so(job, standing(job, {})))

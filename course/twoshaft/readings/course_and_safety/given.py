@@ -171,15 +171,15 @@ class Lift(Record, frozen=True):
         return {name: getattr(self, name) for name in names}
 
 
-class Given(Record, frozen=True):
+class Given(Record, frozen=True, kw_only=True):
     """All that a learner is given in this module."""
 
-    course: Course
-    forms: Forms
-    figures: Figures
-    picture: Picture
-    acts: Scenes
-    first: First
-    eyes: Scenes
-    why: Scenes
-    lift: Lift
+    course: Course | None = None
+    forms: Forms | None = None
+    figures: Figures | None = None
+    picture: Picture | None = None
+    acts: Scenes | None = None
+    first: First | None = None
+    eyes: Scenes | None = None
+    why: Scenes | None = None
+    lift: Lift | None = None

@@ -16,7 +16,7 @@ from twoshaft.readings.gear_train_and_checks.given import Given
 from twoshaft.readings.gear_train_and_checks.lot import Lot
 from twoshaft.readings.gear_train_and_checks.own_figures import BENCH
 
-__all__ = ["BENCH", "MODULE", "TASKS", "Given", "Lot"]
+__all__ = ["BENCH", "MODULE", "NEEDS", "TASKS", "Given", "Lot"]
 
 MODULE = "gear-train-and-checks"
 
@@ -32,4 +32,13 @@ TASKS = {
     "speed": road.draw,
     "final": final.draw,
     "hands": hands.draw,
+}
+
+NEEDS = {
+    "path": ("reverse",),
+    "count": ("differential",),
+    "play": ("side-gear-play",),
+    "gap": ("synchroniser",),
+    "cone": ("synchroniser",),
+    "speed": ("speed-drive",),
 }

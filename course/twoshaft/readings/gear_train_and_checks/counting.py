@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from fractions import Fraction
 from itertools import combinations, product
-from typing import get_args
 
 from twoshaft.models.geartrain import count_turns, fewest_turns, mistaken, ratio
-from twoshaft.models.geartrain.turning import Counted
+from twoshaft.models.geartrain.turning import ways_of_counting
 from twoshaft.readings.gear_train_and_checks.given import (
     Apart,
     AskedPair,
@@ -55,7 +54,7 @@ def draw_apart(lot: Lot) -> Apart:
     stream = lot.stream.child("apart")
     exact = {
         counted: [count_turns(lot.train, gear.id, 1, counted).exact for gear in lot.train.gears]
-        for counted in get_args(Counted)
+        for counted in ways_of_counting(lot.train)
     }
     cases = [
         (turns, step, counted)

@@ -402,17 +402,17 @@ class Final(Record, frozen=True):
     pair: Bond
 
 
-class Given(Record, frozen=True):
+class Given(Record, frozen=True, kw_only=True):
     """All that a learner is given in this module."""
 
-    path: Path
-    count: Count
-    which: Which
-    apart: Apart
-    lock: Lock
-    play: Play
-    gap: Gap
-    cone: Cone
-    speed: Speed
-    final: Final
-    hands: Scenes
+    path: Path | None = None
+    count: Count | None = None
+    which: Which | None = None
+    apart: Apart | None = None
+    lock: Lock | None = None
+    play: Play | None = None
+    gap: Gap | None = None
+    cone: Cone | None = None
+    speed: Speed | None = None
+    final: Final | None = None
+    hands: Scenes | None = None

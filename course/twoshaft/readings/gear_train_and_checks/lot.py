@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from twoshaft.errors import UnitFileError
 from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import SLEEVES
@@ -20,21 +19,6 @@ class Lot(CommonLot):
     NEEDS = ("gear_train",)
     LACKS = "has too small a gear train for the task"
     MEND = "give it more gears and synchronisers, or leave this module out"
-
-    def check(self) -> None:
-        """Ask for the parts of the gear train that tasks are made of."""
-        parts = {
-            "synchronisers": self.train.synchronisers,
-            "a speed drive": self.train.speed_drive,
-            "a reverse gear": [gear for gear in self.train.gears if gear.reverse],
-            "the play of its side gears": self.train.differential.side_gear_play,
-        }
-        for words, there in parts.items():
-            if not there:
-                raise UnitFileError(
-                    f"the gear train of unit {self.unit.identity.id!r} lacks {words}",
-                    mend="add it to the section 'gear train', or leave this module out",
-                )
 
     @property
     def train(self) -> GearTrain:

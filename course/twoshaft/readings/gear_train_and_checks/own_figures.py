@@ -40,7 +40,13 @@ def as_counted(train: GearTrain, task: Path | Count) -> GearTrain:
     task : Path or Count
     """
     gears = {gear.id: gear for gear in train.gears}
-    rows = list(zip([*gears[task.gear.id].engages, train.final_drive], task.wheels, strict=True))
+    rows = list(
+        zip(
+            [*gears[task.gear.id].engages, *filter(None, [train.final_drive])],
+            task.wheels,
+            strict=True,
+        )
+    )
     if isinstance(task, Path):
         back = reverse_meshes(train, gears[task.reverse.id].engages)
         rows += zip([mesh.id for mesh in back], task.back, strict=True)

@@ -15,7 +15,6 @@ def draw_path(lot: Lot) -> Path:
     stream = lot.stream.child("path")
     gear = lot.in_turn("gears", lot.forward)[0]
     reverse = next(gear for gear in lot.train.gears if gear.reverse)
-    final = lot.mesh(lot.train.final_drive)
     back = reverse_meshes(lot.train, reverse.engages)
     if len(back) != 2:
         raise lot.too_small("path")
@@ -24,7 +23,7 @@ def draw_path(lot: Lot) -> Path:
         reverse=Named(reverse.id, reverse.name),
         wheels=(
             *(_row(f"{gear.name}, mesh", lot.mesh(mesh)) for mesh in gear.engages),
-            _row("Final drive", final),
+            *final_row(lot.train),
         ),
         back=(
             _row("Input shaft to idler", back[0]),
@@ -44,7 +43,7 @@ def draw_count(lot: Lot) -> Count:
         gear=Named(gear.id, gear.name),
         wheels=(
             *(_row(f"{gear.name}, mesh", lot.mesh(mesh)) for mesh in gear.engages),
-            _row("Final drive", lot.mesh(lot.train.final_drive)),
+            *final_row(lot.train),
         ),
         held_turns=2 + stream.integer(4),
         left_turns=left,
@@ -63,6 +62,11 @@ def _chains(stream: Stream) -> tuple[Chain, ...]:
 
 def _row(words: str, mesh: Mesh) -> MeshTeeth:
     return MeshTeeth(words, mesh.driving.teeth, mesh.driven.teeth)
+
+
+def final_row(train: GearTrain) -> tuple[MeshTeeth, ...]:
+    """The final drive as a row of the table; none where the unit has none."""
+    return (_row("Final drive", train.final_mesh),) if train.final_mesh else ()
 
 
 def reverse_meshes(train: GearTrain, engages: tuple[str, ...]) -> list[Mesh]:

@@ -241,15 +241,15 @@ class Care(Record, frozen=True):
     kept: Scenes
 
 
-class Given(Record, frozen=True):
+class Given(Record, frozen=True, kw_only=True):
     """All that a learner is given in this module."""
 
-    micrometer: Micrometer
-    depth: Depth
-    repeats: Repeats
-    choose: Choose
-    dial: Dial
-    pull: Pull
-    wrench: Wrench
-    claims: Claims
-    care: Care
+    micrometer: Micrometer | None = None
+    depth: Depth | None = None
+    repeats: Repeats | None = None
+    choose: Choose | None = None
+    dial: Dial | None = None
+    pull: Pull | None = None
+    wrench: Wrench | None = None
+    claims: Claims | None = None
+    care: Care | None = None

@@ -208,16 +208,16 @@ class Safe(Record, frozen=True):
     options: tuple[Option, ...]
 
 
-class Given(Record, frozen=True):
+class Given(Record, frozen=True, kw_only=True):
     """All that a learner is given in this module."""
 
-    sub_assembly: SubAssembly
-    whole_unit: WholeUnit
-    next_steps: NextSteps
-    buried: Buried
-    repair: Repair
-    clock: Clock
-    new_parts: NewParts
-    why: Why
-    several_hands: SeveralHands
-    safe: Safe
+    sub_assembly: SubAssembly | None = None
+    whole_unit: WholeUnit | None = None
+    next_steps: NextSteps | None = None
+    buried: Buried | None = None
+    repair: Repair | None = None
+    clock: Clock | None = None
+    new_parts: NewParts | None = None
+    why: Why | None = None
+    several_hands: SeveralHands | None = None
+    safe: Safe | None = None

@@ -17,7 +17,7 @@ from twoshaft.readings.pressed_and_driven.given import Given
 from twoshaft.readings.pressed_and_driven.lot import Lot
 from twoshaft.readings.pressed_and_driven.own_figures import BENCH
 
-__all__ = ["BENCH", "MODULE", "TASKS", "Given", "Lot"]
+__all__ = ["BENCH", "MODULE", "NEEDS", "TASKS", "Given", "Lot"]
 
 MODULE = "pressed-and-driven"
 
@@ -33,3 +33,5 @@ TASKS = {
     "order": order.draw,
     "bench": bench.draw,
 }
+
+NEEDS = {"press": ("press",), "seal": ("seal",), "spring": ("spring-pin",)}

@@ -397,16 +397,16 @@ class Bench(Record, frozen=True):
     safety: tuple[Option, ...]
 
 
-class Given(Record, frozen=True):
+class Given(Record, frozen=True, kw_only=True):
     """All that a learner is given in this module."""
 
-    limits: Limits
-    press: Press
-    heat: Heat
-    driver: Driver
-    seal: Seal
-    spring: Spring
-    taper: Taper
-    locks: Locks
-    order: Order
-    bench: Bench
+    limits: Limits | None = None
+    press: Press | None = None
+    heat: Heat | None = None
+    driver: Driver | None = None
+    seal: Seal | None = None
+    spring: Spring | None = None
+    taper: Taper | None = None
+    locks: Locks | None = None
+    order: Order | None = None
+    bench: Bench | None = None

@@ -14,21 +14,11 @@ BANK = bank_of("pressed-and-driven")
 
 
 class Lot(CommonLot):
-    """One learner's draw; the unit must have parts that are pressed, sealed and pinned."""
+    """One learner's draw; the unit must have a section fits."""
 
     NEEDS = ("fits",)
     LACKS = "has no fits that suit the task"
     MEND = "look at its presses, seals and pins, or leave this module out"
-
-    def check(self) -> None:
-        """Ask for a fit that is pressed, a seal and a spring pin."""
-        for task, entries in (
-            ("press", self.pressed),
-            ("seal", self.fits.seals),
-            ("spring", self.fits.spring_pins),
-        ):
-            if not entries:
-                raise self.too_small(task)
 
     @property
     def fits(self) -> Fits:

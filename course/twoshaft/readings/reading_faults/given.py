@@ -326,16 +326,16 @@ class Own(Record, frozen=True):
     says: tuple[Option, ...]
 
 
-class Given(Record, frozen=True):
+class Given(Record, frozen=True, kw_only=True):
     """All that a learner is given in this module."""
 
-    stop: Stop
-    driver: Driver
-    explain: Explain
-    search: Search
-    two: Two
-    alike: Alike
-    count: Count
-    cord: Cord
-    own: Own
-    blind: Blind
+    stop: Stop | None = None
+    driver: Driver | None = None
+    explain: Explain | None = None
+    search: Search | None = None
+    two: Two | None = None
+    alike: Alike | None = None
+    count: Count | None = None
+    cord: Cord | None = None
+    own: Own | None = None
+    blind: Blind | None = None

@@ -7,7 +7,7 @@ from twoshaft.readings.sealant_film.given import Given
 from twoshaft.readings.sealant_film.lot import Lot
 from twoshaft.readings.sealant_film.own_figures import BENCH
 
-__all__ = ["BENCH", "MODULE", "TASKS", "Given", "Lot"]
+__all__ = ["BENCH", "MODULE", "NEEDS", "TASKS", "Given", "Lot"]
 
 MODULE = "sealant-film"
 
@@ -22,3 +22,5 @@ TASKS = {
     "edge": amounts.draw_edge,
     "after": questions.draw_after,
 }
+
+NEEDS = {"joints": ("second-sealant",)}

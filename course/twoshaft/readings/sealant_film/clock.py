@@ -7,7 +7,6 @@ from twoshaft.readings.sealant_film.given import Clock, Planned, Step
 from twoshaft.readings.sealant_film.lot import Lot, step
 from twoshaft.readings.sealant_film.questions import BANK
 from twoshaft.records import changed
-from twoshaft.units.sections.faces import SealantKind
 
 BEFORE = (("Cut the nozzle of the tube", 0.5, 2), ("Put on fresh gloves", 0.5, 1.5),
           ("Wipe the face a last time and let it dry", 2, 5))  # fmt: skip
@@ -20,7 +19,7 @@ CLEAR_MINUTES = 1.5
 def draw_clock(lot: Lot) -> Clock:
     """How the work went, clearly within the film's time or clearly not."""
     stream = lot.stream.child("clock")
-    kind = lot.in_turn("clock", list(SealantKind))[0]
+    kind = lot.in_turn("clock", lot.kinds)[0]
     sealant = lot.sealant(kind)
     late = stream.choice((False, True))
     limit = sealant.open_minutes if sealant.skin_minutes is None else sealant.skin_minutes

@@ -370,15 +370,15 @@ class After(BenchRecord, frozen=True):
         return self.cure_hours * self.cold_factor
 
 
-class Given(Record, frozen=True):
+class Given(Record, frozen=True, kw_only=True):
     """All that a learner is given in this module."""
 
-    prepare: Prepare
-    joints: Joints
-    bead: Bead
-    clock: Clock
-    lay: Lay
-    holes: Holes
-    fault: Fault
-    edge: Scenes
-    after: After
+    prepare: Prepare | None = None
+    joints: Joints | None = None
+    bead: Bead | None = None
+    clock: Clock | None = None
+    lay: Lay | None = None
+    holes: Holes | None = None
+    fault: Fault | None = None
+    edge: Scenes | None = None
+    after: After | None = None

@@ -25,6 +25,12 @@ class Lot(CommonLot):
             raise self.too_small("a face with six stretches, six holes and an oil way")
         return self.in_turn(name, faces)[0]
 
+    @property
+    def kinds(self) -> list[SealantKind]:
+        """Kinds of sealant that the unit has."""
+        there = {sealant.kind for sealant in self.unit.faces.sealants}
+        return [kind for kind in SealantKind if kind in there]
+
     def sealant(self, kind: SealantKind) -> Sealant:
         """The unit's sealant of a kind."""
         for sealant in self.unit.faces.sealants:

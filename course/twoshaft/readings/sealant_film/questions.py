@@ -6,7 +6,6 @@ from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.sealant_film.given import After, Curing, Prepare
 from twoshaft.readings.sealant_film.lot import Lot, step
-from twoshaft.units.sections.faces import SealantKind
 
 BANK = bank_of("sealant-film")
 SCENES = 4
@@ -52,7 +51,7 @@ def _figures(stream: Stream) -> dict[str, object]:
 def draw_after(lot: Lot) -> After:
     """What happened to some faces; a face that waits for its oil, and others."""
     stream = lot.stream.child("after")
-    sealant = lot.sealant(lot.in_turn("cure", list(SealantKind))[0])
+    sealant = lot.sealant(lot.in_turn("cure", lot.kinds)[0])
     cold = stream.choice(COLD)
     own = lot.in_turn("waiting", _possible(sealant.cure_hours * cold))[0]
     kinds = [*(kind for kind in WAITING if kind != own), stream.choice(WAITING)]

@@ -15,7 +15,7 @@ from twoshaft.readings.shift_and_lockout import (
 from twoshaft.readings.shift_and_lockout.given import Given
 from twoshaft.readings.shift_and_lockout.lot import Lot
 
-__all__ = ["MODULE", "TASKS", "Given", "Lot"]
+__all__ = ["MODULE", "NEEDS", "TASKS", "Given", "Lot"]
 
 MODULE = "shift-and-lockout"
 
@@ -34,3 +34,5 @@ TASKS = {
     "pin": finger_pin.draw,
     "safe": safety.draw,
 }
+
+NEEDS = {"lockout": ("lockout",), "interlock": ("interlock",), "detent": ("detent",)}

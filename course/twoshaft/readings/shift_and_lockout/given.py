@@ -250,19 +250,19 @@ class Pin(Record, frozen=True):
     verdicts: tuple[Option, ...]
 
 
-class Given(Record, frozen=True):
+class Given(Record, frozen=True, kw_only=True):
     """All that a learner is given in this module."""
 
-    gate: Gate
-    detent: Detent
-    lever: Lever
-    interlock: Interlock
-    lockout: Lockout
-    reveal: Reveal
-    symptoms: Symptoms
-    one_test: OneTest
-    explain: Explain
-    unseen: Scenes
-    order: Order
-    pin: Pin
-    safe: Scenes
+    gate: Gate | None = None
+    detent: Detent | None = None
+    lever: Lever | None = None
+    interlock: Interlock | None = None
+    lockout: Lockout | None = None
+    reveal: Reveal | None = None
+    symptoms: Symptoms | None = None
+    one_test: OneTest | None = None
+    explain: Explain | None = None
+    unseen: Scenes | None = None
+    order: Order | None = None
+    pin: Pin | None = None
+    safe: Scenes | None = None

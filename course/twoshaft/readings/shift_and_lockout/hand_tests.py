@@ -13,7 +13,6 @@ from twoshaft.models.shift import (
     say_felt,
     write_record,
 )
-from twoshaft.models.shift.handtest import lockout_moves
 from twoshaft.models.shift.handwork import HIGH, LET_GO, LOW, NEUTRAL, Done, say_gears
 from twoshaft.models.shift.symptoms import NOTHING
 from twoshaft.readings.keyed import Stream
@@ -82,7 +81,7 @@ def _outcome(made: Sequence[Done]) -> str:
 def draw_lockout(lot: Lot) -> Lockout:
     """The direct shift to be proven, and records of such proofs to be read."""
     stream, block = lot.stream.child("lockout"), lot.shift.must_block[0]
-    moves = lockout_moves(lot.own, block.earlier, block.later)
+    moves = lot.proof
     direct = moves[:3]
     by_reading: dict[str, list[tuple[Done, ...]]] = {}
     cases: list[tuple[list[str], Sequence[str]]] = [([], moves), ([], direct)]
@@ -107,9 +106,7 @@ def draw_lockout(lot: Lot) -> Lockout:
 
 def draw_reveal(lot: Lot) -> Reveal:
     """A misbuild to be shown by hand, by another test than the direct shift."""
-    block = lot.shift.must_block[0]
-    proof = lockout_moves(lot.own, block.earlier, block.later)
-    direct = _as_felt(lot.made([], proof[:3]))
+    direct = _as_felt(lot.made([], lot.proof[:3]))
     # The direct shift is asked for already; here another test is wanted.
     pool = [
         id
@@ -127,7 +124,7 @@ def standard_tests(lot: Lot) -> dict[str, tuple[str, list[Part]]]:
 
     Each gate is left before its other gear is tried, so that the lockout lets it in.
     """
-    shift, block = lot.own, lot.shift.must_block[0]
+    shift = lot.own
     label = labels(lot.moves)
     between = [code for code in label if code.startswith("at:") and "+" in code]
     through = [
@@ -136,8 +133,7 @@ def standard_tests(lot: Lot) -> dict[str, tuple[str, list[Part]]]:
         for rail in sorted(shift.rails, key=lambda rail: rail.gate)
         if (gear := rail.high if turn == HIGH else rail.low)
     ]
-    direct = lockout_moves(shift, block.earlier, block.later)
-    return {
+    tests: dict[str, tuple[str, list[Part]]] = {
         "gears": (
             "every gear, one after the other",
             [(f"{_big(g)}: in, and back", [gate, turn, NEUTRAL]) for g, gate, turn in through],
@@ -159,11 +155,13 @@ def standard_tests(lot: Lot) -> dict[str, tuple[str, list[Part]]]:
                 for code in between
             ],
         ),
-        "direct": (
-            f"from {block.earlier} straight towards {block.later}",
-            [(label[code], [code]) for code in direct[:3]],
-        ),
     }
+    for block in lot.shift.must_block[:1]:
+        tests["direct"] = (
+            f"from {block.earlier} straight towards {block.later}",
+            [(label[code], [code]) for code in lot.proof[:3]],
+        )
+    return tests
 
 
 def _big(name: str) -> str:
@@ -195,8 +193,7 @@ def draw_one_test(lot: Lot) -> OneTest:
 def draw_explain(lot: Lot) -> Explain:
     """The record of a full hand test of a unit in which one thing is wrong."""
     stream, tests = lot.stream.child("explain"), standard_tests(lot)
-    block, label = lot.shift.must_block[0], labels(lot.moves)
-    proof = lockout_moves(lot.own, block.earlier, block.later)
+    label, proof = labels(lot.moves), lot.proof
     told = [m for m in lot.misbuild_ids if lot.kinds(m) != {NOTHING}]
     for wrong in lot.in_turn("explain", told):
         # Whoever sees the direct shift go through stops there.

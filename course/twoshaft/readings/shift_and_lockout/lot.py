@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import cached_property
 
-from twoshaft.errors import UnitFileError
 from twoshaft.models.shift import (
     Mechanism,
     fitted,
@@ -15,6 +14,7 @@ from twoshaft.models.shift import (
     proof_with,
     symptoms,
 )
+from twoshaft.models.shift.handtest import lockout_moves
 from twoshaft.models.shift.handwork import Done
 from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
@@ -37,14 +37,6 @@ class Lot(CommonLot):
     LACKS = "has too plain a shift mechanism for the task"
     MEND = "give it more misbuilds or detents, or leave this module out"
 
-    def check(self) -> None:
-        """Ask for a lockout."""
-        if not self.shift.must_block:
-            raise UnitFileError(
-                f"unit {self.unit.identity.id!r} has no shift mechanism with a lockout",
-                mend="give it a section shift with must block, or leave this module out",
-            )
-
     @property
     def shift(self) -> Shift:
         """The unit's mechanism."""
@@ -63,6 +55,12 @@ class Lot(CommonLot):
     def fitted(self, *misbuilds: str) -> Mechanism:
         """The learner's mechanism with some misbuilds in it."""
         return fitted(self.shift, misbuilds, self.mirror)
+
+    @property
+    def proof(self) -> tuple[str, ...]:
+        """Moves that prove the lockout; none where the unit has none."""
+        blocks = self.shift.must_block[:1]
+        return tuple(m for one in blocks for m in lockout_moves(self.own, one.earlier, one.later))
 
     @property
     def moves(self) -> tuple[Option, ...]:

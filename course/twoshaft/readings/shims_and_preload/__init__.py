@@ -17,7 +17,7 @@ from twoshaft.readings.shims_and_preload.given import Given
 from twoshaft.readings.shims_and_preload.lot import Lot
 from twoshaft.readings.shims_and_preload.own_figures import BENCH
 
-__all__ = ["BENCH", "MODULE", "TASKS", "Given", "Lot"]
+__all__ = ["BENCH", "MODULE", "NEEDS", "TASKS", "Given", "Lot"]
 
 MODULE = "shims-and-preload"
 
@@ -32,3 +32,5 @@ TASKS = {
     "life": life.draw,
     "bench": bench.draw,
 }
+
+NEEDS = {"follow": ("preload",), "cord": ("preload",), "life": ("preload",)}

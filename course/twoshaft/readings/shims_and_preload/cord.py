@@ -9,9 +9,13 @@ from twoshaft.readings.lots import TRIES
 from twoshaft.readings.shims_and_preload.given import Cord, Other, Part
 from twoshaft.readings.shims_and_preload.lot import BANK, Lot, sign_of
 from twoshaft.units.quantities import Q
+from twoshaft.units.sections.bearings import Support
 
 STATES = ("inside", "too-little", "too-much")
 OTHERS = 3
+SETTINGS_MM = (0.02, 0.16)
+"""Settings as targets of this kind mostly have them; a support with others takes its own."""
+BELOW, ABOVE = 0.3, 1.6
 CLEAR = 0.12
 """How far a preload keeps from the limits, as a part of them: more than the scale's reading and
 the arithmetic can be off."""
@@ -25,8 +29,8 @@ def draw(lot: Lot) -> Cord:
     limits = [float(pair.preload(limit).m_as("N")) for limit in target_interference(support)]
     kinds = sorted({drag.kind for drag in support.drags})
     rows = [elements(lot.bearings.type_by_id(side)) for side in (support.left, support.right)]
-    for _ in range(TRIES):
-        setting = round(stream.uniform(0.02, 0.16), 4)
+    for k in range(2 * TRIES):
+        setting = round(stream.uniform(*(SETTINGS_MM if k < TRIES else _settings(support))), 4)
         preload = pair.preload(Q(setting, "mm")).m_as("N")
         if _state(preload, limits) != state:
             continue
@@ -52,6 +56,11 @@ def draw(lot: Lot) -> Cord:
         others=_others(stream.child("others"), limits),
         verdicts=BANK.lists["verdicts"],
     )
+
+
+def _settings(support: Support) -> tuple[float, float]:
+    """Settings [mm] from well below a support's own target to well above it."""
+    return BELOW * support.target.low_mm, ABOVE * support.target.high_mm
 
 
 def _others(stream: Stream, limits: list[float]) -> tuple[Other, ...]:

@@ -355,15 +355,15 @@ class Bench(Record, frozen=True):
     safety: tuple[Option, ...]
 
 
-class Given(Record, frozen=True):
+class Given(Record, frozen=True, kw_only=True):
     """All that a learner is given in this module."""
 
-    signs: Signs
-    stack: Stack
-    shelf: Shelf
-    trial: Trial
-    doubt: Doubt
-    cord: Cord
-    warm: Warm
-    life: Life
-    bench: Bench
+    signs: Signs | None = None
+    stack: Stack | None = None
+    shelf: Shelf | None = None
+    trial: Trial | None = None
+    doubt: Doubt | None = None
+    cord: Cord | None = None
+    warm: Warm | None = None
+    life: Life | None = None
+    bench: Bench | None = None

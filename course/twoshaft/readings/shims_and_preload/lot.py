@@ -18,16 +18,11 @@ EDGE_MM = 0.0005
 
 
 class Lot(CommonLot):
-    """One learner's draw; the unit must have opposed taper rollers."""
+    """One learner's draw; the unit must have a pair of bearings that is set."""
 
     NEEDS = ("bearings",)
     LACKS = "has no bearings that suit the task"
     MEND = "look at its supports, targets and shim sets, or leave this module out"
-
-    def check(self) -> None:
-        """Ask for taper rollers set with preload."""
-        if not self.preloaded:
-            raise self.too_small("stack")
 
     @property
     def bearings(self) -> Bearings:
@@ -46,14 +41,19 @@ class Lot(CommonLot):
         ]
 
     @property
+    def asked(self) -> list[Support]:
+        """Supports that are asked about: with preload, or where there are none, with end play."""
+        return self.preloaded or list(self.bearings.supports)
+
+    @property
     def main(self) -> Support:
         """The support of the stack, the shim and the cord; another one at a resit."""
-        return self.in_turn("main", self.preloaded)[0]
+        return self.in_turn("main", self.asked)[0]
 
     @property
     def second(self) -> Support:
         """The support of the trial fit: not the main one, where the unit has two."""
-        return self.in_turn("main", self.preloaded)[-1]
+        return self.in_turn("main", self.asked)[-1]
 
     @property
     def against(self) -> Support:

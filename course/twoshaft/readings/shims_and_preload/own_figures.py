@@ -31,7 +31,7 @@ def _stack_figures(unit: Unit, given: Stack) -> tuple[Figure, ...]:
     return (
         *lengths,
         *(
-            Figure(f"{end}-target", f"{word} preload of the target", "mm", *TABLE_MM,
+            Figure(f"{end}-target", f"{word} {_kind(unit, given)} of the target", "mm", *TABLE_MM,
                    "manual limit", drawn=drawn)
             for end, word, drawn in (
                 ("low", "Least", given.low_mm), ("high", "Most", given.high_mm)
@@ -40,12 +40,18 @@ def _stack_figures(unit: Unit, given: Stack) -> tuple[Figure, ...]:
     )  # fmt: skip
 
 
+def _kind(unit: Unit, given: Stack) -> str:
+    """What the target is an amount of."""
+    return unit.bearings.support_by_id(given.support).target.kind.replace("-", " ")
+
+
 def _renew_stack(unit: Unit, given: Stack, own: Mapping[str, Any]) -> Stack:
     support = unit.bearings.support_by_id(given.support)
     lengths = {term: own[term] for term in given.lengths}
     low, high = own["low-target"], own["high-target"]
-    _rises(low, high, "preload")
-    window = window_of(support, lengths, Q(low, "mm"), Q(high, "mm"))
+    _rises(low, high, _kind(unit, given))
+    limits = (low, high) if support.target.kind == "preload" else (-high, -low)
+    window = window_of(support, lengths, *(Q(limit, "mm") for limit in limits))
     shims = [
         shim
         for shim in shims_near(unit.bearings, support, lengths, window)

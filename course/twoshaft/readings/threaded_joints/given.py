@@ -291,16 +291,16 @@ class Asked(Record, frozen=True):
     steps: Scenes
 
 
-class Given(Record, frozen=True):
+class Given(Record, frozen=True, kw_only=True):
     """All that a learner is given in this module."""
 
-    card: Card
-    found: Found
-    state: WrongState
-    alloy: Alloy
-    blind: Blind
-    face: Face
-    pattern: Pattern
-    nut: Nut
-    stake: Stake
-    asked: Asked
+    card: Card | None = None
+    found: Found | None = None
+    state: WrongState | None = None
+    alloy: Alloy | None = None
+    blind: Blind | None = None
+    face: Face | None = None
+    pattern: Pattern | None = None
+    nut: Nut | None = None
+    stake: Stake | None = None
+    asked: Asked | None = None

@@ -6,7 +6,7 @@ from twoshaft.readings.whole_build import bench, clock, figures, late, notes, pa
 from twoshaft.readings.whole_build.given import Given
 from twoshaft.readings.whole_build.lot import Lot
 
-__all__ = ["MODULE", "TASKS", "Given", "Lot"]
+__all__ = ["MODULE", "NEEDS", "TASKS", "Given", "Lot"]
 
 MODULE = "whole-build"
 
@@ -21,3 +21,5 @@ TASKS = {
     "felt": notes.draw_felt,
     "others": notes.draw_others,
 }
+
+NEEDS = {"turns": ("differential",)}

@@ -25,7 +25,7 @@ from twoshaft.units.sections.bearings import Support
 from twoshaft.units.sections.faults import Misbuild
 from twoshaft.units.unit import Unit
 
-WAYS = 8
+WAYS, LEAST_WAYS = 8, 3
 JOINTS = 3
 THREADS = 6
 NEXT, FRONT = 6, 12
@@ -123,9 +123,10 @@ def _ways(lot: Lot):
     telling = [a for a in every if any(w.misbuild for w in by_id[a.about].wrong_ways)]
     telling = lot.in_turn("telling ways", telling)[: WAYS // 2]
     others = [ask for ask in every if ask not in telling]
-    if len(others) + len(telling) < WAYS:
+    if len(every) < LEAST_WAYS:
         raise lot.too_small("ways")
-    return [*telling, *lot.next_ones("ways", others, WAYS - len(telling))]
+    more = min(WAYS - len(telling), len(others))
+    return [*telling, *(lot.next_ones("ways", others, more) if more else ())]
 
 
 def _joints(lot: Lot):

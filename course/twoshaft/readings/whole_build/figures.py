@@ -14,7 +14,9 @@ def draw_turns(lot: Lot) -> Turns:
         raise lot.too_small("turns")
     gear = lot.in_turn("turns", single)[0]
     meshes = {mesh.id: mesh for mesh in train.meshes}
-    mesh, final = meshes[gear.engages[0]], meshes[train.final_drive]
+    mesh, final = meshes[gear.engages[0]], train.final_mesh
+    if final is None:
+        raise lot.too_small("turns")
     return Turns(
         gear=Named(gear.id, gear.name),
         wheels=(

@@ -245,15 +245,15 @@ class Others(Record, frozen=True):
     made: Scenes
 
 
-class Given(Record, frozen=True):
+class Given(Record, frozen=True, kw_only=True):
     """All that a learner is given in this module."""
 
-    bench: Bench
-    plan: Plan
-    parts: Scenes
-    clock: Clock
-    turns: Turns
-    late: Late
-    notes: Notes
-    felt: Felt
-    others: Others
+    bench: Bench | None = None
+    plan: Plan | None = None
+    parts: Scenes | None = None
+    clock: Clock | None = None
+    turns: Turns | None = None
+    late: Late | None = None
+    notes: Notes | None = None
+    felt: Felt | None = None
+    others: Others | None = None

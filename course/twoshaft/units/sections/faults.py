@@ -232,8 +232,9 @@ class TurnsCheck(_Check):
     """turns."""
     output_turns: float = Field(gt=0, le=100)
     """Turns of the output that are made."""
-    counted: Literal["one output, the other held", "both outputs, averaged"]
-    """How they are counted: one output held, or both averaged."""
+    counted: Literal["one output, the other held", "both outputs, averaged", "the output shaft"]
+    """How they are counted: one output held, both averaged, or the output shaft of a unit without a
+    differential."""
 
 
 class CordCheck(_Check):

@@ -139,20 +139,22 @@ class SpeedDrive(Section):
 
 
 class GearTrain(Section):
-    """Shafts, meshes, gears, final drive, differential, synchronisers."""
+    """Shafts, meshes, gears, synchronisers; final drive and differential where there are any."""
 
     input: Id
     """The input shaft."""
-    shafts: Ids = Field(min_length=3)
+    output: Id | None = None
+    """The shaft that leaves a unit without a differential; left out where there is one."""
+    shafts: Ids = Field(min_length=2)
     """Every shaft, the case of the differential among them."""
     meshes: tuple[Mesh, ...] = Field(min_length=2)
     """Every pair of gears in mesh."""
-    final_drive: Id
-    """The mesh that drives the case of the differential."""
+    final_drive: Id | None = None
+    """The mesh that drives the case of the differential; left out without a differential."""
     gears: tuple[GearEngaged, ...] = Field(min_length=1)
     """Every gear that can be selected."""
-    differential: Differential
-    """The differential."""
+    differential: Differential | None = None
+    """The differential; left out where the output shaft leaves the unit as it is."""
     distances: tuple[ShaftDistance, ...] = ()
     """Centre distances, where they are known."""
     synchronisers: tuple[Synchroniser, ...] = ()
@@ -164,6 +166,40 @@ class GearTrain(Section):
     least_count_turns: float = Field(default=0.125, gt=0, le=1)
     """Smallest part of a turn that is counted by eye."""
 
+    @property
+    def turned_last(self) -> str:
+        """The shaft whose turns a gear's ratio is about: the differential's case, or the output."""
+        last = self.differential.case if self.differential else self.output
+        assert last is not None  # the section is not valid without one of them
+        return last
+
+    @property
+    def outputs(self) -> tuple[str, ...]:
+        """The shafts that leave the unit: both sides of the differential, or the output shaft."""
+        bevel = self.differential
+        return (bevel.left, bevel.right) if bevel else (self.turned_last,)
+
+    @property
+    def final_mesh(self) -> Mesh | None:
+        """The final drive, None where there is none."""
+        return next((mesh for mesh in self.meshes if mesh.id == self.final_drive), None)
+
+    @property
+    def driven_from(self) -> str:
+        """The shaft that the input drives: with the final drive's pinion, or the output."""
+        final, last = self.final_mesh, self.turned_last
+        if final is None:
+            return last
+        return next(gear.shaft for gear in (final.driving, final.driven) if gear.shaft != last)
+
+    def needed_differential(self) -> Differential:
+        """The differential; UnitFileError where there is none."""
+        if self.differential is None:
+            raise UnitFileError(
+                "the gear train has no differential", mend="add 'differential' to it"
+            )
+        return self.differential
+
     def needed_speed_drive(self) -> SpeedDrive:
         """The speed drive; UnitFileError where there is none."""
         if self.speed_drive is None:
@@ -172,7 +208,7 @@ class GearTrain(Section):
 
     def needed_side_gear_play(self) -> SideGearPlay:
         """The play of the side gears; UnitFileError where none is given."""
-        play = self.differential.side_gear_play
+        play = self.needed_differential().side_gear_play
         if play is None:
             raise UnitFileError(
                 "the differential has no side-gear play", mend="add 'side gear play' to it"
@@ -189,11 +225,17 @@ class GearTrain(Section):
                         f"mesh {mesh.id} sits on {side.shaft}, which is no shaft; "
                         f"{meant(side.shaft, shafts)}"
                     )
-        for shaft in (self.input, *vars(self.differential).values()):
+        bevel = self.differential
+        if (bevel is None) == (self.output is None):
+            raise ValueError("give either a differential or, where there is none, the output shaft")
+        if bevel is None and self.final_drive is not None:
+            raise ValueError("a final drive drives the case of a differential, and there is none")
+        sides = () if bevel is None else (bevel.case, bevel.left, bevel.right)
+        for shaft in (self.input, *(sides or (self.output,))):
             if isinstance(shaft, str) and shaft not in shafts:
                 raise ValueError(f"{shaft} is no shaft; {meant(shaft, shafts)}")
-        final = meshes.get(self.final_drive)
-        if final is None or self.differential.case not in (final.driving.shaft, final.driven.shaft):
+        final = self.final_mesh
+        if bevel and (final is None or bevel.case not in (final.driving.shaft, final.driven.shaft)):
             raise ValueError("final_drive must name a mesh with the differential's case")
         for gear in self.gears:
             for mesh_id in gear.engages:

@@ -15,7 +15,7 @@ ERRORS = re.compile(
 @pytest.mark.parametrize(
     ("section", "entry", "left", "module", "says"),
     [
-        ("gear_train", "differential", None, "gear-train-and-checks", "that the module"),
+        ("gear_train", "gears", (), "gear-train-and-checks", "the task 'count'"),
         ("bearings", "types", (), "shims-and-preload", "'shims-and-preload' is made of"),
         ("fits", "metals", (), "pressed-and-driven", "section 'fits': nothing there is called"),
         ("shift", "rails", (), "whole-build", "the task 'bench'"),

@@ -190,7 +190,7 @@ given_table("The proof on a mechanism that is put together rightly", ["no.", "mo
 found = {m: shift.symptoms(shift.prove_by_hand(shift.mechanism(shift.with_misbuilds(unit.shift, [m.id]))))
          for m in unit.shift.misbuilds}
 silent = [m.id for m, kinds in found.items() if kinds <= {"nothing"}]
-lesson.predict("shows-nothing", choices={m.id: m.name for m in found}, right=silent) if silent else None
+lesson.predict("shows-nothing", choices={m.id: m.name for m in found}, right=silent) if silent else lesson.pass_over("shows-nothing")
 
 # %% tags=["then"]
 given_table("Misbuild and symptom", ["misbuild", "what the hand test finds"],

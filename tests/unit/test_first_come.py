@@ -23,7 +23,7 @@ STRANGER = 54321
 
 @pytest.fixture
 def cohort(tmp_path, monkeypatch):
-    monkeypatch.setattr(places, "_check_accounts", lambda place: os.getegid())
+    monkeypatch.setattr(places, "_check_accounts", lambda place, owner: os.getegid())
     monkeypatch.setattr(places.compileall, "compile_dir", lambda *words, **more: True)
     made = make_cohort(tmp_path / "group", shared=tmp_path / "srv", timezone="UTC")
     prepare_workplace(made, [Learner("a1", "Lindqvist", "Ada")])

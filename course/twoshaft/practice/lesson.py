@@ -71,6 +71,7 @@ class Lesson:
     def __init__(self, module: str, sheet: Sheet, keep: Keep) -> None:
         self.module, self.sheet, self._keep = module, sheet, keep
         self._asked: dict[str, Asked] = {}
+        self._passed: set[str] = set()
         self._screens: dict[str, Question] = {}
         self._shut: dict[str, list[Shut]] = {}
         self._all = bool(os.environ.get(OPEN_ALL))
@@ -108,6 +109,11 @@ class Lesson:
         self._show(name)
         return screen
 
+    def pass_over(self, name: str) -> None:
+        """Ask nothing, and show nothing of what stands in ``then`` under this name: the unit on the
+        bench has nothing for it."""
+        self._passed.add(name)
+
     def then(self, name: str, thing: Any) -> Shut | None:
         """Show something once a prediction was given; a text is Markdown.
 
@@ -116,7 +122,7 @@ class Lesson:
         KeyError
             When nothing of that name was predicted above.
         """
-        if thing is None:
+        if thing is None or name in self._passed:
             return None
         self._asked[name]
         shut = Shut(Markdown(thing) if isinstance(thing, str) else thing, self.is_given(name))

@@ -46,7 +46,8 @@ def _preloaded(unit: Unit) -> bool:
         return False
     kinds = {bearing.id: bearing.kind for bearing in unit.bearings.types}
     return any(
-        support.target.kind == "preload" and kinds.get(support.left) == kinds.get(support.right) == "taper"
+        support.target.kind == "preload"
+        and kinds.get(support.left) == kinds.get(support.right) == "taper"
         for support in unit.bearings.supports
     )
 

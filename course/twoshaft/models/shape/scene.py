@@ -84,6 +84,11 @@ def lie_of(unit: Unit, view: str, part: str) -> Lie:
     ------
     UnitFileError
         When the view does not show it.
+
+    Examples
+    --------
+    >>> lie_of(unit, "shafts", "magnet").part
+    'magnet'
     """
     own = [one for one in view_of(unit, view).drawn if one.solid.part == part]
     if not own:

@@ -180,7 +180,7 @@ def step_parts(unit: Unit, operations: Iterable[str]) -> tuple[str, ...]:
     Examples
     --------
     >>> step_parts(unit, ["fit-magnet"])
-    ('magnet-pad', 'magnet')
+    ('magnet', 'magnet-pad')
     """
     shown = (step_shown(unit, operation) for operation in operations)
     return tuple(dict.fromkeys(part for one in shown for part in one.parts))

@@ -19,6 +19,16 @@ OUT = """() => [...document.querySelectorAll('.jp-WindowedPanel-outer, .twoshaft
   .filter((one) => one.checkVisibility() && one.scrollWidth > one.clientWidth + 1).length"""
 STATES = "links => links.map((link) => link.getAttribute('aria-label').split(': ')[1])"
 
+STILL = """async (css) => {
+  const places = new Set();
+  const form = [...document.querySelectorAll(css)].at(-1);
+  for (let frame = 0; frame < 40; frame += 1) {
+    await new Promise(requestAnimationFrame);
+    if (frame >= 10) places.add(form.getBoundingClientRect().top);
+  }
+  return places.size;
+}"""
+
 
 @pytest.fixture(scope="module")
 def order(handed_out):
@@ -42,6 +52,15 @@ def test_the_row_of_tasks_says_what_is_done_and_leads_there(learner, wait_until,
     page.get_by_role("link", name="Next: task 1").click()
     wait_until(lambda: tasks.nth(0).get_attribute("aria-current") == "step")
     screenshot(page, "tasks-in-a-row")
+
+
+def test_a_page_lies_still_wherever_it_is_scrolled_to(learner, wait_until):
+    page = learner.exercise(live=10)
+    tasks = page.locator(f"{FRONT} .ts-tasks a")
+    for task in (3, 6, 9):
+        tasks.nth(task).click()
+        wait_until(lambda task=task: tasks.nth(task).get_attribute("aria-current") == "step")
+        assert page.evaluate(STILL, f"{FRONT} .twoshaft-form") == 1
 
 
 def test_what_is_given_stays_beside_what_is_asked(learner, wait_until, screenshot):

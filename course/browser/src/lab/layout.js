@@ -51,7 +51,7 @@ export function layOut(panel) {
       for (const node of [...side.left, side.right]) {
         node.classList.toggle("twoshaft-broad", broad);
       }
-      side.heights = side.left.map((node) => node.offsetHeight);
+      side.heights = side.left.map((node) => node.getBoundingClientRect().height);
       side.whole = side.heights.reduce((sum, one) => sum + one, 0);
       side.from = Math.min(0, height - side.whole);
       side.stage = "";

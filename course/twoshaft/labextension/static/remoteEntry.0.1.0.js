@@ -100,19 +100,20 @@ r),e.statusChanged.connect(r),e.sessionChanged.connect(r),e.kernelChanged.connec
 "hidden":"text":e.includes("form")?"form":e.includes("rig")?"given":B(t)?"hidden":"own"}var oe=t=>t.type!=="code"&&/^#{1,2} /m.
 test(t.sharedModel.getSource());function kt(t){let e=t.content.node,n=e.querySelector(".jp-WindowedPanel-outer")??e,o=[],
 s=()=>{let w=n.clientHeight;for(let h of o){let p=h.left.some(l=>l.querySelector(ee));for(let l of[...h.left,h.right])l.
-classList.toggle("twoshaft-broad",p);h.heights=h.left.map(l=>l.offsetHeight),h.whole=h.heights.reduce((l,f)=>l+f,0),h.from=
-Math.min(0,w-h.whole),h.stage=""}r()},r=()=>{let w=n.getBoundingClientRect().top,h=o.map(p=>{let{top:l,height:f}=p.right.
-getBoundingClientRect(),g=Math.max(0,f-p.whole),b=p.from-(l-w);return{stage:b<=0||!g?"before":b<g?"within":`past ${g}`,spare:g}});
-o.forEach((p,l)=>{let{stage:f,spare:g}=h[l];if(f===p.stage)return;p.stage=f;let b=0;p.left.forEach((m,C)=>{let S=b+(f.startsWith(
-"past")?g:0);m.style.position=f==="within"?"sticky":"relative",m.style.top=f==="within"?`${p.from+b}px`:"auto",m.style.marginTop=
-`${S}px`,m.style.marginBottom=`${p.whole-b-p.heights[C]}px`,b+=p.heights[C]})})},c=()=>{for(let w of o){w.stage="";for(let{
-style:h}of w.left)for(let p of["position","top","margin-top","margin-bottom"])h.removeProperty(p)}},i=()=>e.classList.contains(
-"twoshaft-wide"),a=()=>{e.classList.toggle("twoshaft-wide",e.clientWidth>=te),i()?s():c()};n.addEventListener("scroll",()=>i()&&
-r(),{passive:!0});let d=0,x=new ResizeObserver(()=>{cancelAnimationFrame(d),d=requestAnimationFrame(a)}),u=()=>{let{widgets:w}=t.
-content,h=z(w.map(({model:l})=>({part:ne(l),begins:oe(l)})));c(),x.disconnect(),x.observe(e);let p=new Map;o=[],w.forEach(
-({node:l},f)=>{let{row:g,side:b}=h[f];if(l.style.gridRow=String(g),l.dataset.twoshaftSide=b,b==="both")return;x.observe(
-l);let m=p.get(g)??[];p.set(g,m),b==="left"?m.push(l):o.push({left:m,right:l,heights:[],whole:0,from:0,stage:""})}),a()};
-u(),t.content.model.cells.changed.connect(()=>setTimeout(()=>!t.isDisposed&&u(),0)),t.disposed.connect(()=>x.disconnect())}var O=window.matchMedia("(max-width: 600px), (max-height: 400px)"),At=window.matchMedia("(max-width: 1100px)");function Lt(t){
+classList.toggle("twoshaft-broad",p);h.heights=h.left.map(l=>l.getBoundingClientRect().height),h.whole=h.heights.reduce(
+(l,f)=>l+f,0),h.from=Math.min(0,w-h.whole),h.stage=""}r()},r=()=>{let w=n.getBoundingClientRect().top,h=o.map(p=>{let{top:l,
+height:f}=p.right.getBoundingClientRect(),g=Math.max(0,f-p.whole),b=p.from-(l-w);return{stage:b<=0||!g?"before":b<g?"wit\
+hin":`past ${g}`,spare:g}});o.forEach((p,l)=>{let{stage:f,spare:g}=h[l];if(f===p.stage)return;p.stage=f;let b=0;p.left.forEach(
+(m,C)=>{let S=b+(f.startsWith("past")?g:0);m.style.position=f==="within"?"sticky":"relative",m.style.top=f==="within"?`${p.
+from+b}px`:"auto",m.style.marginTop=`${S}px`,m.style.marginBottom=`${p.whole-b-p.heights[C]}px`,b+=p.heights[C]})})},c=()=>{
+for(let w of o){w.stage="";for(let{style:h}of w.left)for(let p of["position","top","margin-top","margin-bottom"])h.removeProperty(
+p)}},i=()=>e.classList.contains("twoshaft-wide"),a=()=>{e.classList.toggle("twoshaft-wide",e.clientWidth>=te),i()?s():c()};
+n.addEventListener("scroll",()=>i()&&r(),{passive:!0});let d=0,x=new ResizeObserver(()=>{cancelAnimationFrame(d),d=requestAnimationFrame(
+a)}),u=()=>{let{widgets:w}=t.content,h=z(w.map(({model:l})=>({part:ne(l),begins:oe(l)})));c(),x.disconnect(),x.observe(e);
+let p=new Map;o=[],w.forEach(({node:l},f)=>{let{row:g,side:b}=h[f];if(l.style.gridRow=String(g),l.dataset.twoshaftSide=b,
+b==="both")return;x.observe(l);let m=p.get(g)??[];p.set(g,m),b==="left"?m.push(l):o.push({left:m,right:l,heights:[],whole:0,
+from:0,stage:""})}),a()};u(),t.content.model.cells.changed.connect(()=>setTimeout(()=>!t.isDisposed&&u(),0)),t.disposed.
+connect(()=>x.disconnect())}var O=window.matchMedia("(max-width: 600px), (max-height: 400px)"),At=window.matchMedia("(max-width: 1100px)");function Lt(t){
 let e=()=>{for(let n of["left","right"])t.isSideTabBarVisible?.(n)===O.matches&&t.toggleSideTabBarVisibility(n)};O.addEventListener(
 "change",e),e()}function Ct(t){let e=()=>{t.toolbar.setHidden(O.matches),t.fit()};for(let n of[O,At])n.addEventListener(
 "change",e);t.disposed.connect(()=>{for(let n of[O,At])n.removeEventListener("change",e)}),e()}var k="twoshaft-opener",se="if-missing",Ht="twoshaft-opening",re=["form","rig"],ce=3,$t=300;async function _t(t){let[{PageConfig:e,
@@ -178,43 +179,44 @@ ex:none;max-width:none;overflow:visible}}@media(max-width:1100px)and (min-height
 twoshaft-ways ul{flex-wrap:wrap}.twoshaft-notebook .twoshaft-wide .jp-WindowedPanel-viewport{display:grid;grid-template-\
 columns:repeat(12,minmax(0,1fr))}.twoshaft-wide .jp-Cell[data-twoshaft-side=both]{grid-column:1 / -1}.twoshaft-wide .jp-\
 Cell[data-twoshaft-side=left]{grid-column:1 / span 6;align-self:start}.twoshaft-wide .jp-Cell[data-twoshaft-side=right]{\
-grid-column:7 / span 6}.twoshaft-wide .jp-Cell[data-twoshaft-side=left].twoshaft-broad{grid-column:1 / span 8}.twoshaft-\
-wide .jp-Cell[data-twoshaft-side=right].twoshaft-broad{grid-column:9 / span 4}.twoshaft-wide .jp-Cell[data-twoshaft-side\
-=left] .twoshaft table{font-size:var(--ts-small)}@media(max-width:700px){.twoshaft-notebook .jp-RenderedImage,.twoshaft-\
-notebook .jp-RenderedHTML figure{overflow-x:auto}.twoshaft-notebook .jp-RenderedHTML figure{min-width:0;max-width:100%}.\
-twoshaft-notebook :is(.jp-RenderedImage img,.jp-RenderedHTML figure>svg){max-width:none}}.twoshaft-desk-notebook .jp-Not\
-ebookPanel-toolbar{display:none}`)),r&&fe(s);let i=JSON.parse(t.getOption("twoshaftReleased")||"[]"),a=r?le(o,i):Promise.
-resolve(new Set(i));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),rt(),Lt(s.shell)}),s.docRegistry.
-addWidgetExtension("Notebook",{createNew:(d,x)=>{!r&&x.path!==c||(d.toggleClass("twoshaft-desk-notebook",!r),xe(d,x,a,e,
-s),ue(d,x,{...n,contents:s.serviceManager.contents}))}})}}}function ae(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}\
-/screens.js?v=4c491638960cde52`);globalThis.twoshaftScreens.set("4c491638960cde52",e),e.catch(n=>{globalThis.twoshaftScreens?.
-delete("4c491638960cde52"),console.warn(`${k}: the screens could not be loaded`,n)})}function fe(t){document.addEventListener(
-"click",e=>{let n=tt(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute(
-"docmanager:open",{path:n.dataset.twoshaftOpen}))}),document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.
-shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}async function le(t,e){let n=new Set(e);try{let o=await fetch(
-`${t}/released-cells.json`);if(o.ok)for(let s of(await o.json()).cells)n.add(s)}catch(o){console.warn(`${k}: the list of\
- released cells could not be read`,o)}return n}function Ut(t){return new Promise((e,n)=>{let o=()=>{t.isDisposed?s(()=>n(
-new Error("closed"))):t.session?.kernel?.status==="idle"&&s(e)},s=r=>{t.statusChanged.disconnect(o),t.disposed.disconnect(
-o),r()};t.statusChanged.connect(o),t.disposed.connect(o),o()})}async function Bt(t,e,n){let o=t.sessionContext;for(let s=0;s<
-ce;s+=1){await Ut(o);let r=T(t,e).filter(({model:i})=>i.executionCount===null);if(!r.length)return;let c=r.filter(({model:i})=>yt(
-i));for(let i of[c,r.filter(a=>!c.includes(a))])if(i.length&&(await n.runCells(t.content,i,o),i.some(G)))return;await new Promise(
-i=>setTimeout(i,$t))}}var de=({model:t})=>t.executionCount===null&&t.executionState!=="running"&&!t.outputs.length,q=t=>!!t.
-content.model?.getMetadata("twoshaft")?.open;function Tt(t){if(t.isDisposed||!t.content.model)return;let e=q(t);if(t.toggleClass(
-"twoshaft-notebook",e),!!e)for(let n of t.content.widgets)n.toggleClass("twoshaft-quiet",B(n.model)),n.toggleClass("twos\
-haft-if-missing",L(n.model).includes(se)),n.toggleClass("twoshaft-shows",L(n.model).some(o=>re.includes(o)))}async function ue(t,e,n){
-await e.ready,!(t.isDisposed||!q(t))&&(H(e.path).kind!=="start"&&kt(t),Ct(t),await st(t,e,n))}function he(t,e){let n=v(t),
-o=(c,i)=>{i==="completed"&&(n=v(t))},s=()=>{t.isDisposed||!e.model.dirty||v(t)!==n||(e.model.dirty=!1)},r=(c,{name:i,newValue:a})=>{
-i==="dirty"&&a&&setTimeout(s,0)};e.saveState.connect(o),e.model.stateChanged.connect(r),s()}var Ot=new WeakMap;async function xe(t,e,n,o,s){
-if(await e.ready,t.isDisposed||(Tt(t),t.content.model.cells.changed.connect(()=>setTimeout(()=>Tt(t),0)),!q(t)))return;he(
-t,e);let r=t.sessionContext,c=Ot.get(e)??new Set;Ot.set(e,c);let i=()=>r.session?.kernel?.id,a=0,d=async()=>{a+=1,t.addClass(
-Ht);try{await r.ready,await Ut(r);let f=i();if(t.isDisposed||c.has(f))return;c.add(f);let g=await n;for(let{model:b}of T(
-t,g))b.executionCount=null;await Bt(t,g,o)}finally{a-=1,t.toggleClass(Ht,a>0),u()}},x,u=()=>{clearTimeout(x),x=window.setTimeout(
-async()=>{if(a||t.isDisposed||r.session?.kernel?.status!=="idle")return;let f=T(t,await n);for(let b of f)b.outputHidden&&
-(b.outputHidden=!1),h(b);let{model:g}=t.content;if(!(!c.has(i())||g?.isDisposed)&&!(!f.some(de)||f.some(G))){a+=1;try{await Bt(
-t,await n,o)}finally{a-=1}}},$t)},w=new WeakSet,h=({model:f})=>{w.has(f)||(w.add(f),f.outputs.changed.connect(u))};t.content.
-model.cells.changed.connect(u),s.commands.commandExecuted.connect(u),t.node.addEventListener("twoshaft-redraw",async()=>{
-let f=T(t,await n);t.isDisposed||await o.runCells(t.content,f,r)});let p=()=>d().catch(f=>{t.isDisposed||console.warn(`${k}\
-: the forms could not be shown`,f)}).finally(()=>Et(t,r,s.serviceManager.sessions)),l=(f,g)=>{g!=="restarting"&&g!=="aut\
-orestarting"||(c.delete(i()),p())};r.statusChanged.connect(l),r.kernelChanged.connect((f,{newValue:g})=>{g&&p()}),p()}var Dt;async function pe(t){let e=Object.values(Dt[t]||{});if(!e.length)throw new Error(`${t} is not there`);return(await(e.
+grid-column:7 / span 6;align-self:start}.twoshaft-wide .jp-Cell[data-twoshaft-side=left].twoshaft-broad{grid-column:1 / \
+span 8}.twoshaft-wide .jp-Cell[data-twoshaft-side=right].twoshaft-broad{grid-column:9 / span 4}.twoshaft-wide .jp-Cell[d\
+ata-twoshaft-side=left] .twoshaft table{font-size:var(--ts-small)}@media(max-width:700px){.twoshaft-notebook .jp-Rendere\
+dImage,.twoshaft-notebook .jp-RenderedHTML figure{overflow-x:auto}.twoshaft-notebook .jp-RenderedHTML figure{min-width:0\
+;max-width:100%}.twoshaft-notebook :is(.jp-RenderedImage img,.jp-RenderedHTML figure>svg){max-width:none}}.twoshaft-desk\
+-notebook .jp-NotebookPanel-toolbar{display:none}`)),r&&fe(s);let i=JSON.parse(t.getOption("twoshaftReleased")||"[]"),a=r?
+le(o,i):Promise.resolve(new Set(i));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),rt(),Lt(s.shell)}),
+s.docRegistry.addWidgetExtension("Notebook",{createNew:(d,x)=>{!r&&x.path!==c||(d.toggleClass("twoshaft-desk-notebook",!r),
+xe(d,x,a,e,s),ue(d,x,{...n,contents:s.serviceManager.contents}))}})}}}function ae(t){globalThis.twoshaftScreens??=new Map;
+let e=import(`${t}/screens.js?v=4c491638960cde52`);globalThis.twoshaftScreens.set("4c491638960cde52",e),e.catch(n=>{globalThis.
+twoshaftScreens?.delete("4c491638960cde52"),console.warn(`${k}: the screens could not be loaded`,n)})}function fe(t){document.
+addEventListener("click",e=>{let n=tt(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),
+t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),document.addEventListener("twoshaft-signed-out",()=>{
+for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}async function le(t,e){let n=new Set(e);
+try{let o=await fetch(`${t}/released-cells.json`);if(o.ok)for(let s of(await o.json()).cells)n.add(s)}catch(o){console.warn(
+`${k}: the list of released cells could not be read`,o)}return n}function Ut(t){return new Promise((e,n)=>{let o=()=>{t.
+isDisposed?s(()=>n(new Error("closed"))):t.session?.kernel?.status==="idle"&&s(e)},s=r=>{t.statusChanged.disconnect(o),t.
+disposed.disconnect(o),r()};t.statusChanged.connect(o),t.disposed.connect(o),o()})}async function Bt(t,e,n){let o=t.sessionContext;
+for(let s=0;s<ce;s+=1){await Ut(o);let r=T(t,e).filter(({model:i})=>i.executionCount===null);if(!r.length)return;let c=r.
+filter(({model:i})=>yt(i));for(let i of[c,r.filter(a=>!c.includes(a))])if(i.length&&(await n.runCells(t.content,i,o),i.some(
+G)))return;await new Promise(i=>setTimeout(i,$t))}}var de=({model:t})=>t.executionCount===null&&t.executionState!=="runn\
+ing"&&!t.outputs.length,q=t=>!!t.content.model?.getMetadata("twoshaft")?.open;function Tt(t){if(t.isDisposed||!t.content.
+model)return;let e=q(t);if(t.toggleClass("twoshaft-notebook",e),!!e)for(let n of t.content.widgets)n.toggleClass("twosha\
+ft-quiet",B(n.model)),n.toggleClass("twoshaft-if-missing",L(n.model).includes(se)),n.toggleClass("twoshaft-shows",L(n.model).
+some(o=>re.includes(o)))}async function ue(t,e,n){await e.ready,!(t.isDisposed||!q(t))&&(H(e.path).kind!=="start"&&kt(t),
+Ct(t),await st(t,e,n))}function he(t,e){let n=v(t),o=(c,i)=>{i==="completed"&&(n=v(t))},s=()=>{t.isDisposed||!e.model.dirty||
+v(t)!==n||(e.model.dirty=!1)},r=(c,{name:i,newValue:a})=>{i==="dirty"&&a&&setTimeout(s,0)};e.saveState.connect(o),e.model.
+stateChanged.connect(r),s()}var Ot=new WeakMap;async function xe(t,e,n,o,s){if(await e.ready,t.isDisposed||(Tt(t),t.content.
+model.cells.changed.connect(()=>setTimeout(()=>Tt(t),0)),!q(t)))return;he(t,e);let r=t.sessionContext,c=Ot.get(e)??new Set;
+Ot.set(e,c);let i=()=>r.session?.kernel?.id,a=0,d=async()=>{a+=1,t.addClass(Ht);try{await r.ready,await Ut(r);let f=i();
+if(t.isDisposed||c.has(f))return;c.add(f);let g=await n;for(let{model:b}of T(t,g))b.executionCount=null;await Bt(t,g,o)}finally{
+a-=1,t.toggleClass(Ht,a>0),u()}},x,u=()=>{clearTimeout(x),x=window.setTimeout(async()=>{if(a||t.isDisposed||r.session?.kernel?.
+status!=="idle")return;let f=T(t,await n);for(let b of f)b.outputHidden&&(b.outputHidden=!1),h(b);let{model:g}=t.content;
+if(!(!c.has(i())||g?.isDisposed)&&!(!f.some(de)||f.some(G))){a+=1;try{await Bt(t,await n,o)}finally{a-=1}}},$t)},w=new WeakSet,
+h=({model:f})=>{w.has(f)||(w.add(f),f.outputs.changed.connect(u))};t.content.model.cells.changed.connect(u),s.commands.commandExecuted.
+connect(u),t.node.addEventListener("twoshaft-redraw",async()=>{let f=T(t,await n);t.isDisposed||await o.runCells(t.content,
+f,r)});let p=()=>d().catch(f=>{t.isDisposed||console.warn(`${k}: the forms could not be shown`,f)}).finally(()=>Et(t,r,s.
+serviceManager.sessions)),l=(f,g)=>{g!=="restarting"&&g!=="autorestarting"||(c.delete(i()),p())};r.statusChanged.connect(
+l),r.kernelChanged.connect((f,{newValue:g})=>{g&&p()}),p()}var Dt;async function pe(t){let e=Object.values(Dt[t]||{});if(!e.length)throw new Error(`${t} is not there`);return(await(e.
 find(o=>o.loaded)||e[0]).get())()}window._JUPYTERLAB??={};window._JUPYTERLAB[k]={init:t=>{Dt=t},get:async t=>{if(t!=="./\
 extension")throw new Error(`${k} has no ${t}`);let e=await _t(pe);return()=>({__esModule:!0,default:e})}};})();

@@ -197,7 +197,17 @@ def test_a_unit_without_what_a_task_needs_is_refused(unit):
     for train, words in (
         (None, "no section 'gear train'"),
         (unit.gear_train.model_copy(update={"synchronisers": ()}), "synchronisers"),
-        (unit.gear_train.model_copy(update={"speed_drive": None}), "speed drive"),
     ):
         with pytest.raises(UnitFileError, match=words):
             given_to(unit.with_sections(gear_train=train), "ann")
+
+
+def test_a_unit_without_a_speed_drive_is_given_all_but_its_task(unit):
+    train = unit.gear_train.model_copy(update={"speed_drive": None})
+    given = given_to(unit.with_sections(gear_train=train), "ann")
+    assert given.speed is None
+    assert all(
+        getattr(given, task) is not None
+        for task in TASKS
+        if hasattr(given, task) and task != "speed"
+    )

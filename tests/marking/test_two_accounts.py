@@ -291,9 +291,16 @@ def test_a_cohort_is_restored_to_whose_it_was(ada_works, accounts, place, tmp_pa
     own = made.work / "a1"
     for path in (own, *own.rglob("*")):
         assert path.stat().st_uid == ada.uid or path.name == "learner.json", path  # made anew
-    elsewhere = [*root.rglob("*"), *(one for one in shared.rglob("*") if own not in one.parents)]
-    others = {path for path in elsewhere if path.lstat().st_uid != holm.uid} - {own}
-    assert all(made.inbound in path.parents for path in others), others
+    theirs = {own: ada.uid, made.work / "b2": ben.uid}  # his, if he has signed in by then
+    others = {
+        path: uid
+        for path in (*root.rglob("*"), *shared.rglob("*"))
+        if (uid := path.lstat().st_uid) != holm.uid
+        and not any(uid == theirs.get(one) for one in (path, *path.parents))
+        and not (path.name == "learner.json" and path.parent in theirs)  # made anew
+        and made.inbound not in path.parents
+    }
+    assert not others
     test_nothing_of_the_cohort_folder_is_for_others(made)
     test_a_learners_folder_is_theirs_and_staffs_alone(made, accounts)
     assert (own / NAME / "jobsheet.json").read_text() == sheet

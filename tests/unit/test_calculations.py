@@ -138,7 +138,7 @@ def test_it_comes_worked_then_with_steps_left_out_then_alone_and_again(drill, tm
     screen.hear({"type": "fresh"})
     assert drill.stage == OWN and screen.facts != before and screen.turn == turn + 1
     assert before != worked and not screen.told and not screen.values
-    tries = Keep(tmp_path).tries("pressed-and-driven/work/spring-pin")
+    tries = Keep(tmp_path).tries("pressed-and-driven/calculation/spring-pin")
     assert [(one.value, one.right) for one in tries] == [(HALF, True), (OWN, False)]
 
 

@@ -105,26 +105,16 @@ class ScenePicture:
     unit : Unit
     given : Scene
         What stands there, and from which side it is seen.
-    about : iterable of str, optional
-        Parts round which the picture is cut out; by default those that can be pointed at.
+        The picture is cut out round what can be pointed at.
     """
 
-    def __init__(self, unit: Unit, given: SceneGiven, about: Iterable[str] = ()) -> None:
+    def __init__(self, unit: Unit, given: SceneGiven) -> None:
         self._unit, self._given = unit, given
-        self._about = tuple(about)
 
     @cached_property
     def spots(self) -> tuple[tuple[str, str], ...]:
         """Each letter with what a hand would feel there, and where in the picture it lies."""
         return tuple((spot.id, self._felt(spot.text)) for spot in self._given.spots)
-
-    @cached_property
-    def words(self) -> str:
-        """What stands there, from left to right, by form and place alone."""
-        shown = sorted(self._there.items(), key=lambda pair: self._left(pair[1]))
-        z0, y0, z1, y1 = self._frame.window
-        seen = [part for part, own in shown if _meets(around(own), (z0, y0, z1, y1))]
-        return "; ".join(self._felt(part) for part in seen)
 
     @cached_property
     def svg(self) -> str:
@@ -220,8 +210,7 @@ class ScenePicture:
 
     @cached_property
     def _frame(self) -> _Frame:
-        about = self._about or tuple(spot.text for spot in self._given.spots)
-        some = [one for part in about for one in self._outlined(part)]
+        some = [one for spot in self._given.spots for one in self._outlined(spot.text)]
         whole = view_of(self._unit, self._given.view).bounds
         z0, y0, z1, y1 = around(some) if some else whole
         y0, y1 = _span(y0, y1, _LEAST_MM[1], whole[1], whole[3])
@@ -248,11 +237,6 @@ class ScenePicture:
             return f"an empty place for {form_felt(self._unit, own)}, {where}"
         way = way_felt(self._unit, own, lie.heavy, home.heavy, left)
         return ", ".join(filter(None, (form_felt(self._unit, own), way, where)))
-
-    def _left(self, own: Sequence[Drawn]) -> tuple[int, float]:
-        z0, _, z1, _ = around(own)
-        row = min(self._rows[one.solid.axis] for one in own)
-        return row, -z1 if self._given.mirrored else z0
 
     def _order(self) -> list[tuple[str, Drawn, bool]]:
         """What is drawn, from back to front: the part, its solid, and whether it stands there."""

@@ -37,7 +37,7 @@ class Drill:
     def __init__(
         self, keep: Keep, module: str, calculation: Calculation, random: Random | None = None
     ) -> None:
-        self._keep, self._key = keep, f"{module}/work/{calculation.name}"
+        self._keep, self._key = keep, f"{module}/calculation/{calculation.name}"
         self._calculation, self._random = calculation, random or SystemRandom()
         self.screen = Question(keep, self._judge, give="Tell me")
         self.screen.on_fresh = self._go_on

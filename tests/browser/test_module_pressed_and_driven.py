@@ -16,6 +16,11 @@ def dial_mm(seat):
     return float(turn.removeprefix("rotate(").split()[0]) / 360
 
 
+def dial_label(seat):
+    """What the gauge says of itself: the place it stands at and its reading."""
+    return seat.locator("svg.tsg-dial").get_attribute("aria-label")
+
+
 def type_into(page, label, text):
     page.get_by_label(label).focus()
     page.keyboard.type(text)
@@ -32,9 +37,10 @@ def test_gauges_are_read_by_keys_and_the_answers_saved_reopened_and_marked(
         button = seat.get_by_role("button", name=place, exact=True)
         button.focus()
         page.keyboard.press("Enter")
-        wait_until(lambda button=button: button.get_attribute("aria-pressed") == "true")
+        wait_until(lambda place=place: f"At {place}." in dial_label(seat))
+        assert button.get_attribute("aria-pressed") == "true"
         depths.append(dial_mm(seat) - 5)
-    assert "Long pointer" in seat.locator("svg.tsg-dial").get_attribute("aria-label")
+    assert "Long pointer" in dial_label(seat)
     press = page.locator(f"{FRONT} .twoshaft-rig").filter(has=page.get_by_label("Push"))
     press.get_by_label("Push").focus()
     page.keyboard.press("End")

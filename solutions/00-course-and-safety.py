@@ -27,7 +27,7 @@ from twoshaft.readings.course_and_safety.safety import FOLLOWS, SLIP
 from twoshaft.readings.course_and_safety.scene import hazards_seen
 from twoshaft.safety import load_jobs, load_safety
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
+from twoshaft_grader.marking import Slip, line_reasons, missed, reasons, ref
 
 safety, bank = load_safety(), bank_of("course-and-safety")
 lesson = "00-course-and-safety"
@@ -111,6 +111,22 @@ clear = {
 }
 
 # %% tags=["reference"]
+double = {
+    "three-after-comma": "it is the decimal comma to one, and parts off the thousands to another.",
+    "milli-or-metre": "mN are millinewtons, a force; or newtons and metres were meant.",
+    "capitals": "NM are nautical miles too; newton metres are written N·m.",
+    "mil": "a mil is a thousandth of an inch to one and a millimetre to another.",
+    "bare": "no unit stands beside it, and it may be millimetres or inches.",
+    "nano": "nm are nanometres, a length; newton metres are written N·m.",
+    "dash": "one dash is feet to one and minutes of an angle to another.",
+    "per-pound": "feet for each pound are no torque; foot-pounds have no stroke between.",
+    "two-points": "nobody knows which of two points is the decimal point.",
+    "energy": "joules are work; a torque is another kind, and is written N·m.",
+    "mass": "kilograms say how heavy it is; a force is written in newtons.",
+    "micro-what": "u alone says millionths, and not of what.",
+}
+
+# %% tags=["reference"]
 written = given.forms.written
 unclear = {id for id, one in written.items() if not has_one_meaning(one.text, one.unit)}
 ref(
@@ -119,6 +135,8 @@ ref(
     slips=reasons(given.forms.options, unclear, {
         id: f"“{one.text}” looks odd, but it has one meaning only: {clear[one.way]}"
         for id, one in written.items() if id not in unclear
+    }) + missed(given.forms.options, unclear, {
+        id: f"“{one.text}” belongs here: {double[one.way]}" for id, one in written.items() if id in unclear
     }),
 )
 
@@ -226,7 +244,8 @@ ref(
     shows="every-hazard",
     lesson=f"{lesson}#look-round-first",
     slips=[Slip(place.id, 0, f"{place.name}: {place.because}")
-           for place in safety.places if place.id not in found],
+           for place in safety.places if place.id not in found] + missed(given.picture.options, found, {
+        place.id: f"{place.name}: {found[place.id].what} {found[place.id].why}" for place in safety.places if place.id in found}),
 )
 
 # %% tags=["mark"] task="picture" points=7

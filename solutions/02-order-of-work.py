@@ -23,7 +23,7 @@ from twoshaft.models import order
 from twoshaft.models.shape import step_parts
 from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
+from twoshaft_grader.marking import Slip, line_reasons, missed, reasons, ref
 
 whole = order.OrderTask.from_unit(unit)
 
@@ -369,7 +369,9 @@ ref("hands-least", Q(plan.minutes, "min"), outcome="share-the-work", shows="shor
 can_wait = tuple(step for step in shared if step not in plan.no_spare)
 ref("hands-waits", set(plan.no_spare), outcome="share-the-work", shows="not-late", weight=3, lesson=where,
     slips=reasons(given.several_hands.options, plan.no_spare, {
-        can_wait: "This step can wait a while, and nothing else is held up by it."}))
+        can_wait: "This step can wait a while, and nothing else is held up by it."})
+    + missed(given.several_hands.options, plan.no_spare,
+             "“{name}” belongs here: what waits for it fills the time to the end, so each minute it starts late is lost."))
 
 # %% tags=["mark"] task="hands" points=7
 

@@ -25,7 +25,7 @@ from twoshaft.models import fit, joint, order
 from twoshaft.questions import bank_of
 from twoshaft.readings.threaded_joints import face_like
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
+from twoshaft_grader.marking import Slip, line_reasons, missed, reasons, ref
 
 asked, bank = given.asked, bank_of("threaded-joints")
 
@@ -533,7 +533,8 @@ first_steps = {step for step, _ in pattern.before.options if mine >> whole.numbe
 ref("pattern-before", first_steps, outcome="tighten-face", weight=2, shows="in-place",
     lesson="03-threaded-joints#tightening-a-face",
     slips=[Slip(step, 0, f"Not needed before it, but after it: {text}.")
-           for step, text in pattern.before.options if step not in first_steps])
+           for step, text in pattern.before.options if step not in first_steps]
+    + missed(pattern.before.options, first_steps, "Needed before it: {name}. Done after it, it has to come apart again or cannot be done."))
 
 # %% tags=["mark"] task="pattern" points=3
 

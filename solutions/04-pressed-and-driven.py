@@ -26,7 +26,7 @@ from twoshaft.readings.pressed_and_driven.driver import tight_in
 from twoshaft.readings.pressed_and_driven.jobs import load_fitting_jobs
 from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
+from twoshaft_grader.marking import Slip, line_reasons, missed, reasons, ref
 
 where, bank = "04-pressed-and-driven", bank_of("pressed-and-driven")
 HALF_UM, MICRON = Q(0.5, "um"), Q(0.0006, "mm")
@@ -351,6 +351,16 @@ leans = ref("seal-lean", lean, outcome="seat-seal", shows="depth-and-lean", weig
             slips=[Slip(lean / 2, 0.3, "That is from the middle to one side; the lean counts right across.")])
 
 # %% tags=["reference"]
+IS_SO = {
+    "lip": "The drawing shows the lip turned away from the oil: it lets the oil out past it.",
+    "deep": "The mean of the four depths is more than the rule allows: the lip runs off its track.",
+    "proud": "The mean of the four depths is less than the rule asks for: the lip runs beside its track.",
+    "square": "Deepest less shallowest is more than the lean that is allowed: the lip presses on one side and leaks at the other.",
+    "grease": "The table says that it went on dry: the lip burns in its first turns.",
+    "sleeve": "The table says that it went over bare splines: they cut the lip.",
+}
+
+# %% tags=["reference"]
 rule = fit.seal_of(unit, seal.seal)
 stands = fit.SealFitted(
     seal.lip, tuple(d.m_as("m") for d in fit.seal_readings(depth, abs(leans))), seal.greased,
@@ -364,7 +374,7 @@ ref("seal-wrong", ticked, outcome="seat-seal", shows=("lip", "depth-and-lean"), 
     "square": "Hold deepest less shallowest against the lean that is allowed.", "grease": "The table says that the lip was greased.",
     "sleeve": "Look at the table: a smooth shaft needs no sleeve, and over splines one was used.",
     "spring": "The spring belongs on the side of the oil; it presses the lip on the shaft.",
-    "sealant": "A rubber-covered edge seals by itself; sealant can reach the lip."}))
+    "sealant": "A rubber-covered edge seals by itself; sealant can reach the lip."}) + missed(seal.faults, ticked, IS_SO))
 
 # %% tags=["reference"]
 DO = {"good-smooth": "leave", "good-sleeve": "leave", "good-near": "leave", "good-edge": "leave",

@@ -25,7 +25,7 @@ from twoshaft.models.bearing.drag import Part
 from twoshaft.questions import bank_of
 from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
+from twoshaft_grader.marking import Slip, line_reasons, missed, reasons, ref
 
 bearings, bank = unit.bearings, bank_of("shims-and-preload")
 NEAR = Q(0.004, "mm")
@@ -436,7 +436,9 @@ sets = [{key for key, mm in inside.items() if mm > limit} for limit in limits]
 safe_ones = next(some for some in sets if 0 < len(some) < len(inside))
 ref("doubt-safe", safe_ones, weight=2, outcome="weigh-doubt", shows="largest-first", lesson=f"{where}#choosing-from-the-set",
     slips=[Slip(key, 0, "It lies inside the edge by less than the doubt, so it may be outside after all.")
-           for key in inside if key not in safe_ones])
+           for key in inside if key not in safe_ones]
+    + missed(given.doubt.shims, safe_ones,
+             "“{name}” is safe: it lies further inside the edge than the doubt, so it meets the target all the same."))
 
 # %% tags=["mark"] task="doubt" points=9
 

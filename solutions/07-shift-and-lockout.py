@@ -22,7 +22,7 @@ given, unit = sheet.given, sheet.unit
 from twoshaft.models import order, shift
 from twoshaft.questions import bank_of
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, line_reasons, ref
+from twoshaft_grader.marking import Slip, line_reasons, missed, ref
 
 bank, mirror = bank_of("shift-and-lockout"), given.gate.mirror
 sound = shift.fitted(unit.shift, (), mirror)
@@ -373,7 +373,9 @@ ref("one-test-left", left, outcome="misbuild-symptoms", shows="left-possible",
     lesson=f"{where}#which-test-shows-which-misbuild",
     slips=[Slip(id, 0, "It feels safer to suspect more. But what was done would have shown one that you ticked, "
                        f"and you would look for it in vain: “{name}”.")
-           for id, name in given.one_test.options if id not in left])
+           for id, name in given.one_test.options if id not in left]
+    + missed(given.one_test.options, left,
+             "With “{name}” everything that was done ends as it did here, so it may still be in the unit."))
 
 # %% tags=["mark"] task="one-test" points=5
 
@@ -401,7 +403,8 @@ ref("explain-all", fits, outcome="misbuild-symptoms", shows="left-possible",
     lesson=f"{where}#what-each-misbuild-does",
     slips=[Slip(id, 0, "A misbuild that fits most lines is tempting. With one that you ticked, some line would read "
                        f"otherwise, and you would find that part sound: “{name}”.")
-           for id, name in given.explain.options if id not in fits])
+           for id, name in given.explain.options if id not in fits]
+    + missed(given.explain.options, fits, "“{name}” belongs here: with it, every line of the record reads as it does."))
 
 # %% tags=["mark"] task="explain" points=5
 

@@ -26,7 +26,7 @@ from twoshaft.questions import bank_of
 from twoshaft.readings.gear_train_and_checks.own_figures import as_counted
 from twoshaft.records import labels
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, line_reasons, reasons, ref
+from twoshaft_grader.marking import Slip, line_reasons, missed, reasons, ref
 
 bank, train = bank_of("gear-train-and-checks"), unit.gear_train
 rings = {one.id: one for one in train.synchronisers}
@@ -265,7 +265,8 @@ holds = {key for key, pair in lock.keys.items() if not geartrain.one_sleeve(trai
          and train.input in geartrain.freedom(train, pair).locked}
 ref("lock-pairs", holds, weight=0.7, outcome="lock-train", shows="two-sleeves", lesson=where, slips=[
     Slip(key, 0, "One sleeve serves both gears of a pair that you ticked; it can be in one only.")
-    for key in lock.keys if key not in holds])
+    for key in lock.keys if key not in holds]
+    + missed(lock.pairs, holds, "“{name}” hold the shafts: each has a sleeve of its own, and two ratios at once let nothing turn."))
 
 # %% tags=["reference"]
 engaged, bevel = [gear.id for gear in lock.engaged], train.differential

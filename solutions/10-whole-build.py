@@ -35,7 +35,7 @@ from twoshaft.questions import bank_of
 from twoshaft.readings.whole_build.late import shown_by
 from twoshaft.records import labels, to_json
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, line_reasons, ref
+from twoshaft_grader.marking import Slip, line_reasons, missed, ref
 
 job = Job.of(unit, to_json(given.bench))
 asks, bank = asks_of(job), bank_of("whole-build")
@@ -331,7 +331,8 @@ left = ref("clock-left", Q(c.minutes, "min") - used, outcome="close-on-time", sh
            slips=[Slip(Q(c.minutes, "min"), 0, "That is all that the clock allows; take off what must be done inside.")])
 may = {s for s in labels(c.options) if s in window.optional and c.takes[s] <= left.m_as("min")}
 ref("clock-inside", may or {min(labels(c.options), key=c.takes.get)}, outcome="close-on-time", shows="clock", weight=2, lesson=at_lesson,
-    slips=[Slip(s, 0, f"One that you ticked takes longer than your clock leaves: “{name}”.") for s, name in c.options if s not in may])
+    slips=[Slip(s, 0, f"One that you ticked takes longer than your clock leaves: “{name}”.") for s, name in c.options if s not in may]
+    + missed(c.options, may or {min(labels(c.options), key=c.takes.get)}, "“{name}” need not wait: your clock leaves the minutes for it."))
 for ask in (one for one in asks if one.kind == "film"):
     my_films[ask.id] = ref(ask.id, job.work(ask.about), outcome="close-on-time", shows="film", weight=5, lesson=at_lesson)
 
@@ -458,7 +459,8 @@ ask = next(one for one in asks_of(every) if one.id == late.ask)
 wrong = next(one for one in unit.operation_by_id[ask.about].wrong_ways if one.id == late.way)
 found, at_lesson = judge_way(every, ask, wrong, late.done), f"{where}#the-price-of-a-wrong-decision"
 off = ref("late-off", set(found.off), outcome="fit-right-way", shows="turn-round", weight=1.5, lesson=at_lesson,
-          slips=[Slip(s, 0, f"One that you ticked can stay where it is: “{name}”.") for s, name in late.options if s not in found.off])
+          slips=[Slip(s, 0, f"One that you ticked can stay where it is: “{name}”.") for s, name in late.options if s not in found.off]
+          + missed(late.options, found.off, "“{name}” has to come off: it holds the part, or stands in its way out."))
 minutes = {row.id: (row.undo_min, row.do_min) for row in late.rows}
 again = sum(sum(minutes[s]) for s in off)
 itself = sum(minutes[ask.step])

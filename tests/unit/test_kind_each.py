@@ -65,10 +65,9 @@ def test_all_right_is_full_and_a_line_may_have_two_right_answers():
 
 def test_a_wrong_or_open_line_fails_and_is_told_why():
     one = judged(cover="dry")
-    assert not one.safe and one.sentences == (
-        "3 of the 4 lines are right.", "Cover bolt: It gallops.",
-    )  # fmt: skip
-    assert not judged(nut="").safe and judged(nut="").sentences == ("3 of the 4 lines are right.",)
+    count = "3 of the 4 lines are right. Luck gets as far, so points begin when all 4 are."
+    assert not one.safe and one.sentences == (count, "Cover bolt: It gallops.")
+    assert not judged(nut="").safe and judged(nut="").sentences == (count,)
     two = judged(cover="lock", drain="oil")
     assert two.sentences[1] == "Drain plug: Its washer seals; oil changes its clamp."
     assert two.details == ("Cover bolt: It has to come out again.",)

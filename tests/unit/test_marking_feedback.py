@@ -133,6 +133,14 @@ def test_an_outcome_that_needs_more_is_not_called_met(mark):
         assert ("ask your instructor when" in said) == ("◐ enough" in says)
 
 
+def test_an_outcome_that_only_wants_points_says_how_many(mark):
+    short = replace(mark.outcomes[0], must_pass_failed=(), needed=0.6)
+    said = text_of(feedback_page(replace(mark, outcomes=(short,)), outcomes=outcome()))
+    assert "○ not yet Not enough yet: 4.8 points are needed" in said
+    unsafe = text_of(feedback_page(mark, outcomes=outcome()))
+    assert "points are needed" not in unsafe
+
+
 def test_outcomes_follow_what_staff_gave(mark):
     passed = replace(mark.tasks[0], fields=(replace(FIELD, passed=True),))
     mark = replace(mark, tasks=(passed,))

@@ -3,7 +3,7 @@
 import pytest
 
 from twoshaft.jobsheet import Choice, Choices
-from twoshaft_grader.marking.kinds import Reference, Slip, judge
+from twoshaft_grader.marking.kinds import Reference, Slip, judge, judge_of
 
 ALL = ["a", "b", "c", "d"]
 OPTIONS = [[key, f"Option {key}"] for key in ALL]
@@ -30,6 +30,25 @@ def judged(ticked, slips=(), right=("a", "b")):
 )
 def test_more_than_is_needed_passes_only_where_it_is_listed_as_safe(ticked, slips, safe):
     assert judged(ticked, slips).safe is safe
+
+
+def test_a_tick_too_many_and_one_left_out_each_have_their_reason():
+    why = (HARMFUL, Slip("a", 0.0, "It leaks without."), Slip("b", 0.0, "It binds without."))
+    both = judged("bd", why)
+    assert both.sentences == (
+        "You ticked 1 of the 2 that belong here and 1 that does not.",
+        HARMFUL.sentence, "It leaks without.",
+    )  # fmt: skip
+    assert judged("a", why).sentences[1:] == ("It binds without.",)
+    assert judged("ab", why).sentences == ()
+
+
+def test_the_build_asks_why_an_option_belongs_that_can_be_left_out():
+    asked = Choices("f", "Which?", OPTIONS)
+    reasons = [HARMFUL, CAREFUL, Slip("a", 0.0, "It leaks without.")]
+    what = Reference("f", {"a", "b"}, "o", 1.0, None, True, tuple(reasons), "")
+    (finding,) = judge_of(asked).unexplained(asked, what)
+    assert finding == "nothing says why these options of f belong: b."
 
 
 @pytest.mark.parametrize("safe", [True, False])

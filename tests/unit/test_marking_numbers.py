@@ -55,6 +55,15 @@ def test_slips_with_a_torque(typed, slip):
 
 @pytest.mark.parametrize(
     ("typed", "slip"),
+    [("250 N·m", "slip of ten"), ("254 N·m", "wrong unit"), ("251 N·m", "slip of ten")],
+)
+def test_of_two_slips_within_a_wide_tolerance_the_nearer_is_named(typed, slip):
+    # 25 N·m = 254.9 kgf·cm: within 4 % both explain the figure
+    assert judged("N·m", Q(25.0, "N*m"), typed, tolerance=0.04).slip == slip
+
+
+@pytest.mark.parametrize(
+    ("typed", "slip"),
     [("1.25 in", "wrong unit"), ("12.5 mm", "slip of ten"), ("0.0492 mm", "wrong unit")],
 )
 def test_slips_with_a_length(typed, slip):

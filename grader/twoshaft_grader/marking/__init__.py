@@ -2,7 +2,7 @@
 
 In a solution notebook::
 
-    from twoshaft_grader.marking import Slip, line_reasons, reasons, ref, settled
+    from twoshaft_grader.marking import Slip, line_reasons, missed, reasons, ref, settled
 
 Everything else is for the marking run.
 """
@@ -14,7 +14,7 @@ from twoshaft_grader.marking.result import FieldMark, OutcomeMark, SheetMark, Ta
 if TYPE_CHECKING:
     from twoshaft_grader.marking.reference import Slip, load_solution, ref, run_clean, solve
     from twoshaft_grader.marking.task import mark_folder, mark_sheet, mark_task
-    from twoshaft_grader.marking.wrong_options import line_reasons, reasons, settled
+    from twoshaft_grader.marking.wrong_options import line_reasons, missed, reasons, settled
 
 __all__ = [
     "FieldMark",
@@ -28,6 +28,7 @@ __all__ = [
     "mark_folder",
     "mark_sheet",
     "mark_task",
+    "missed",
     "reasons",
     "ref",
     "run_clean",

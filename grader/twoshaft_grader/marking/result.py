@@ -177,6 +177,12 @@ class OutcomeMark:
     needed: float = 0.6
     needed_each: float = 0.0
 
+    @property
+    def short_of_points(self) -> bool:
+        """Whether nothing but points is wanting."""
+        sound = not self.must_pass_failed and all(one.enough for one in self.criteria)
+        return sound and not self.met
+
 
 @dataclass(frozen=True)
 class SheetMark:

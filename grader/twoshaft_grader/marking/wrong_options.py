@@ -49,6 +49,33 @@ def reasons(
     return [Slip(id, 0, text) for id, text in sentences.items() if id in seen - right]
 
 
+def missed(
+    options: Iterable[tuple[str, str]], right: str | Iterable[str], why: str | Mapping[str, str]
+) -> list[Slip]:
+    """A sentence for each option that belongs, told when it was not ticked.
+
+    Parameters
+    ----------
+    options : pairs of id and text
+        Those that this learner sees.
+    right : str or iterable of str
+        Ids of those that belong.
+    why : str or mapping of str to str
+        Why it belongs: one sentence for all, with the option's text for ``{name}``, or one by id.
+
+    Examples
+    --------
+    >>> [slip.sentence for slip in missed([("a", "Seal"), ("b", "Nut")], "a", "“{name}” leaks.")]
+    ['“Seal” leaks.']
+    """
+    belong = key_set(right)
+    return [
+        Slip(id, 0, why.format(name=name) if isinstance(why, str) else why[id])
+        for id, name in options
+        if id in belong
+    ]
+
+
 def settled(
     versions: Mapping[str, Question], asked: Any, right: Mapping[str, R], why: Why
 ) -> tuple[R, list[Slip]]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from math import comb
 from typing import Any
 
@@ -44,21 +44,28 @@ class ChoicesJudge(KeysJudge):
         told = [f"You ticked {hits} of the {len(right)} that belong here"]
         if extras:
             told.append(f" and {extras} that {'does' if extras == 1 else 'do'} not")
-        named = [
-            slip.sentence
-            for slip in reference.slips
-            if isinstance(slip.value, str) and slip.value in value
-        ]
+        why = {slip.value: slip.sentence for slip in reference.slips if isinstance(slip.value, str)}
+        ticked = [why[id] for id in why if id in value and id not in right]
+        missed = [why[id] for id in why if id in right and id not in value]
         # All that is needed is ticked, and each tick too many is only more careful than needed.
         careful = {
             slip.value for slip in reference.slips if slip.safe and isinstance(slip.value, str)
         }
         safe = right <= set(value) <= right | careful
-        return Judgement(share, ("".join(told) + ".", *named[:1]), safe=safe)
+        named = (*ticked[:1], *missed[:1])
+        return Judgement(share, ("".join(told) + ".", *named), safe=safe)
 
     def told(self, asked: Choices, reference: Reference, id: str) -> bool:
-        """Whether a sentence goes with the tick."""
+        """Whether a sentence goes with the tick, or with leaving it out."""
         return any(slip.value == id and slip.sentence for slip in reference.slips)
+
+    def unexplained(self, asked: Choices, reference: Reference) -> Iterable[str]:
+        """As of other keys; and options that belong without a sentence for who left them out."""
+        yield from super().unexplained(asked, reference)
+        if bare := sorted(
+            id for id in right_keys(reference) if not self.told(asked, reference, id)
+        ):
+            yield f"nothing says why these options of {asked.name} belong: {', '.join(bare)}."
 
     def is_slip(self, reference: Reference, slip: Slip, value: Any) -> bool:
         """A whole set of ticks; a single key is told beside the count."""

@@ -71,6 +71,37 @@ def share_of(wrong: int, nothing_at: int) -> float:
     return max(0.0, 1 - wrong / nothing_at)
 
 
+def counted(right: int, lines: int, luck: int) -> str:
+    """How many lines are right, and why they earn nothing where luck gets as far.
+
+    Examples
+    --------
+    >>> counted(1, 2, 0)
+    '1 of the 2 lines is right.'
+    >>> counted(3, 4, 3)
+    '3 of the 4 lines are right. Luck gets as far, so points begin when all 4 are.'
+    """
+    told = f"{right} of the {lines} lines {'is' if right == 1 else 'are'} right."
+    if not 0 < right <= luck:
+        return told
+    begin = f"all {lines}" if luck + 1 == lines else str(luck + 1)
+    return f"{told} Luck gets as far, so points begin when {begin} are."
+
+
+def led(line: str, sentence: str) -> str:
+    """A sentence after the line that it is about.
+
+    Examples
+    --------
+    >>> led("the pin stands out.", "It can work loose.")
+    'The pin stands out: It can work loose.'
+    >>> led("What of it?", "It is sound.")
+    'What of it? It is sound.'
+    """
+    said = line[:1].upper() + line[1:].removesuffix(".")
+    return f"{said}{'' if said.endswith(('?', '!')) else ':'} {sentence}"
+
+
 @judges("each")
 class EachJudge(Judge):
     """Each line is right or wrong; a line without an answer is wrong."""
@@ -97,15 +128,16 @@ class EachJudge(Judge):
         wrong = [line for line in texts if value.get(line) not in key_set(reference.value[line])]
         if not wrong:
             return Judgement(1.0)
-        share = share_of(len(wrong), earns_nothing_at(self.hits(asked, reference)))
+        nothing_at = earns_nothing_at(self.hits(asked, reference))
+        share = share_of(len(wrong), nothing_at)
         told = [
-            f"{texts[line]}: {self.sentence(reference, line, value[line])}"
+            led(texts[line], self.sentence(reference, line, value[line]))
             for line in wrong
             if line in value
         ]
         careful = {slip.value for slip in reference.slips if slip.safe}
         safe = all((line, value.get(line)) in careful for line in wrong)
-        count = f"{len(texts) - len(wrong)} of the {len(texts)} lines are right."
+        count = counted(len(texts) - len(wrong), len(texts), len(texts) - nothing_at)
         return Judgement(share, (count, *told[:1]), safe=safe, details=tuple(told[1:]))
 
     def sentence(self, reference: Reference, line: str, option: str) -> str:

@@ -128,14 +128,16 @@ class NumberJudge(Judge):
         figure = float(value.magnitude)
         size = abs(float(right.magnitude)) or 1.0
         near = max(allowed(right, reference.tolerance) / size, 0.005)
+        own = float(right.to(typed.pint).magnitude)
         for measure in sorted(same, key=lambda m: m.name != wanted.name):
             if measure == typed:
                 continue
             there = float(right.to(measure.pint).magnitude)
-            tens = math.log10(abs(there / float(right.to(typed.pint).magnitude))) if there else 0
+            tens = math.log10(abs(there / own)) if there else 0
             if typed == wanted and abs(tens - round(tens)) < EXACT:
                 continue  # the same unit asked for, a prefix off: a slip of ten
-            if there and abs(figure - there) <= near * abs(there):
+            off = abs(figure - there)
+            if there and off <= near * abs(there) and off <= _off_by_tens(figure, own):
                 return Judgement(
                     0.0,
                     (
@@ -146,8 +148,7 @@ class NumberJudge(Judge):
                     safe=False,
                     slip="wrong unit",
                 )
-        there = float(right.to(typed.pint).magnitude)
-        if there and abs(figure + there) <= near * abs(there):
+        if own and abs(figure + own) <= near * abs(own):
             return Judgement(
                 0.0,
                 (
@@ -159,7 +160,7 @@ class NumberJudge(Judge):
             )
         for places in SLIPS_OF_TEN:
             for factor in (10.0**places, 10.0**-places):
-                if there and abs(figure - factor * there) <= near * abs(factor * there):
+                if own and abs(figure - factor * own) <= near * abs(factor * own):
                     way = "too large" if factor > 1 else "too small"
                     return Judgement(
                         0.0,
@@ -171,6 +172,12 @@ class NumberJudge(Judge):
                         slip="slip of ten",
                     )
         return Judgement(0.0, (NOT_IT,), safe=False, puzzling=True)
+
+
+def _off_by_tens(figure: float, right: float) -> float:
+    """How far a figure lies from the nearest slip of ten of the right one."""
+    factors = [10.0**places for n in SLIPS_OF_TEN for places in (n, -n)]
+    return min(abs(figure - factor * right) for factor in factors)
 
 
 def within(value: Q, right: Any, tolerance: Any) -> bool:

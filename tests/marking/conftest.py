@@ -20,6 +20,7 @@ the unit is Tarnbeck B5. A file may override ``issued`` to choose its learner.
 """
 
 import copy
+import hashlib
 import json
 import logging
 import os
@@ -470,7 +471,8 @@ class SmallCohort:
         shutil.copyfile(released, folder / released.name)
         (folder / "jobsheet.json").write_text(self.sheet(learner, answers))
         (folder / "timestamp.txt").write_text(when)
-        (folder / "submission_secret.txt").write_text("0a" * 64)
+        secret = hashlib.sha512(folder.name.encode()).hexdigest()  # each has their own
+        (folder / "submission_secret.txt").write_text(secret)
         return folder
 
 

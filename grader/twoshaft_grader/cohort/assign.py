@@ -20,6 +20,7 @@ from twoshaft_grader.cohort.due import gradebook_time
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.trail import act
+from twoshaft_grader.cohort.turn import roster_alone
 from twoshaft_grader.stored.assignment import ASSIGNMENT
 from twoshaft_grader.stored.issued import write_issued
 
@@ -106,7 +107,7 @@ def assign(
         When there is something to mend in the college's own unit file, or the module needs more
         of the unit than the file says. Nothing is handed out then.
     """
-    with act(cohort.root, "assign", f"{module}-{attempt}", by=by) as told:
+    with act(cohort.root, "assign", f"{module}-{attempt}", by=by) as told, roster_alone(cohort):
         until = f"due {stamp(due)}" if due else "without a due date"
         told.after = f"{until}, to {_to(learners) if some else len(learners)}"
         return _assign(
@@ -257,11 +258,12 @@ def hand_out_to(
     CohortError
         When everybody has it, or all of these.
     """
-    more = [one for one in learners if not assigned.is_for(one.id)]
-    if not more:
-        whom = "these learners have" if assigned.only else "everybody has"
-        raise CohortError(f"{whom} {assigned.name} already", mend="choose others")
-    with act(cohort.root, "assign to more", assigned.name, by=by) as told:
+    with act(cohort.root, "assign to more", assigned.name, by=by) as told, roster_alone(cohort):
+        assigned = read_assigned(cohort, assigned.name)  # as whoever was first has left it
+        more = [one for one in learners if not assigned.is_for(one.id)]
+        if not more:
+            whom = "these learners have" if assigned.only else "everybody has"
+            raise CohortError(f"{whom} {assigned.name} already", mend="choose others")
         told.after = _to(more)
         if not assigned.code_outcome:
             unit = assigned_unit(cohort, assigned)
@@ -281,9 +283,11 @@ def _to(learners: list[Learner]) -> str:
 
 
 def _retell(cohort: Cohort, name: str, **new: Any) -> None:
-    """Change what ``assignment.json`` says, wherever it lies."""
+    """Change what ``assignment.json`` says, wherever it lies; last where we read it, so that a run
+    cut short is taken for not done.
+    """
     out = cohort.outbound(name)
-    for folder in (cohort.source(name), cohort.root / "release" / name, out):
+    for folder in (out, cohort.root / "release" / name, cohort.source(name)):
         about = ASSIGNMENT.read_if_any(path := folder / ASSIGNMENT.file)
         if about:
             mode = FOR_ALL if folder == out else None
@@ -300,8 +304,11 @@ def change_due(
     CohortError
         When there is no such assignment.
     """
-    before = read_assigned(cohort, name).due
-    with act(cohort.root, "change the due date", name, by=by, why=why) as told:
+    with (
+        act(cohort.root, "change the due date", name, by=by, why=why) as told,
+        roster_alone(cohort),
+    ):
+        before = read_assigned(cohort, name).due
         told.before, told.after = stamp(before) if before else "", stamp(due)
         _change_due(cohort, name, due)
     return read_assigned(cohort, name)

@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 import contextlib
+import errno
+import re
 import warnings
 from collections.abc import Callable, Iterable, Iterator
+from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from twoshaft.errors import CohortError
@@ -102,8 +105,8 @@ def gradebook(cohort: Cohort) -> Iterator[Gradebook]:
         When another program has it, the disk is full, it cannot be written or read, or its server
         does not answer.
     """
-    from nbgrader.api import Gradebook
-    from sqlalchemy.exc import DatabaseError, SAWarning
+    from nbgrader.api import Gradebook, InvalidEntry
+    from sqlalchemy.exc import DatabaseError, OperationalError, SAWarning
 
     tools_on_path()
     # nbgrader's models are older than the database library: its notes are no use to anybody here.
@@ -117,6 +120,27 @@ def gradebook(cohort: Cohort) -> Iterator[Gradebook]:
             yield book
     except DatabaseError as error:
         raise in_words(error, database) from error
+    except InvalidEntry as error:  # nbgrader says so of whatever keeps an entry from being stored
+        if isinstance(why := error.__context__, OperationalError):
+            raise in_words(why, database) from error
+        raise
+
+
+# As Python writes an OSError; with two names, the second is the one that was to be written.
+_OF_THE_MACHINE = re.compile(r"\[Errno (\d+)\] ([^:\n]+)(?:: '([^'\n]+)')?(?: -> '([^'\n]+)')?")
+_FULL = "database or disk is full"
+
+
+def _raise_what_the_machine_said(said: str, place: Path) -> None:
+    found = [one for one in _OF_THE_MACHINE.findall(said) if int(one[0]) in _STOPS]
+    if found:
+        number, what, one, other = found[-1]
+        raise OSError(int(number), what, other or one or str(place))
+    if _FULL in said:
+        raise OSError(errno.ENOSPC, _FULL, str(place))
+
+
+_STOPS = {errno.ENOSPC, errno.EDQUOT, errno.EFBIG, errno.EROFS, errno.EACCES, errno.EPERM}
 
 
 def run(cohort: Cohort, doing: str, call: Callable[..., dict], *args: object, **kw: object) -> None:
@@ -131,6 +155,8 @@ def run(cohort: Cohort, doing: str, call: Callable[..., dict], *args: object, **
     ------
     CohortError
         With nbgrader's last line of error, and where its whole log is.
+    OSError
+        Where the machine stopped it, as a full disk does.
     """
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")
@@ -145,6 +171,7 @@ def run(cohort: Cohort, doing: str, call: Callable[..., dict], *args: object, **
     )
     NBGRADER.append(log, told)
     if not result["success"]:
+        _raise_what_the_machine_said(f"{told.log}\n{told.error}", cohort.root)
         lines = [line for line in str(result.get("error", "")).splitlines() if line.strip()]
         if is_in_use(str(result.get("error", ""))):
             raise in_use(cohort.database)

@@ -9,8 +9,6 @@ from __future__ import annotations
 from collections.abc import Collection
 from datetime import datetime, timedelta
 
-from filelock import FileLock
-
 from twoshaft.errors import CohortError
 from twoshaft.stored.extensions import OWN_EXTENSIONS
 from twoshaft.stored.writing import write_inside
@@ -20,6 +18,7 @@ from twoshaft_grader.cohort.first_come import is_theirs
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.trail import act
+from twoshaft_grader.cohort.turn import dates_alone
 from twoshaft_grader.stored.extensions import EXTENSIONS
 
 
@@ -43,7 +42,7 @@ def extend_due(
     _check(assigned, learners, learner, due)
     with (
         act(cohort.root, "extend", f"{learner} {assigned.name}", by=by, why=why) as told,
-        FileLock(cohort.log("extensions").with_suffix(".lock"), timeout=30),
+        dates_alone(cohort),
     ):
         if before := due_for(cohort, assigned, learner):
             told.before = stamp(before)
@@ -79,7 +78,7 @@ def extend_all(
 
 def forget_extensions(cohort: Cohort, assignment: str) -> None:
     """Take away all later dates of an assignment that was taken back."""
-    with FileLock(cohort.log("extensions").with_suffix(".lock"), timeout=30):
+    with dates_alone(cohort):
         known = _read(cohort)
         if assignment not in known:
             return

@@ -2,18 +2,14 @@
 
 from __future__ import annotations
 
-import contextlib
-from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from filelock import FileLock, Timeout
-
-from twoshaft.errors import CohortError
 from twoshaft_grader.cohort import backbone, files
 from twoshaft_grader.cohort.assign import issue_to_all
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner, read_roster, roster_text
 from twoshaft_grader.cohort.trail import act
+from twoshaft_grader.cohort.turn import roster_alone
 from twoshaft_grader.cohort.withdrawn import withdrawn_of, write_withdrawn
 
 
@@ -59,27 +55,6 @@ def roster_of(cohort: Cohort) -> list[Learner]:
         When the cohort's own roster file was damaged.
     """
     return read_roster(cohort.roster_file) if cohort.roster_file.exists() else []
-
-
-@contextlib.contextmanager
-def roster_alone(cohort: Cohort) -> Iterator[None]:
-    """Change the roster while nobody else does.
-
-    Raises
-    ------
-    CohortError
-        When somebody else has been changing it for half a minute.
-    """
-    try:
-        with FileLock(cohort.log("roster").with_suffix(".lock"), timeout=_PATIENCE_S):
-            yield
-    except Timeout:
-        raise CohortError(
-            "somebody else is changing the roster", mend="wait until they have ended"
-        ) from None
-
-
-_PATIENCE_S = 30
 
 
 def take_in(cohort: Cohort, learners: list[Learner], *, by: str = "") -> TakenIn:

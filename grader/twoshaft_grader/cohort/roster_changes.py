@@ -7,9 +7,10 @@ from dataclasses import replace
 
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort.folder import Cohort
-from twoshaft_grader.cohort.intake import enter, roster_alone, roster_of, write_roster
+from twoshaft_grader.cohort.intake import enter, roster_of, write_roster
 from twoshaft_grader.cohort.roster import Learner, checked
 from twoshaft_grader.cohort.trail import act
+from twoshaft_grader.cohort.turn import roster_alone
 from twoshaft_grader.cohort.withdrawn import withdrawn_of, write_withdrawn
 from twoshaft_grader.cohort.workplace import list_people
 

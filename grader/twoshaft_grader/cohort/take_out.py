@@ -27,11 +27,11 @@ from twoshaft_grader.cohort.database import FILE as GRADEBOOK
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.give_back import SECRET_FILE
 from twoshaft_grader.cohort.gradebook_move import KEPT
-from twoshaft_grader.cohort.intake import roster_alone, roster_of, write_roster
+from twoshaft_grader.cohort.intake import roster_of, write_roster
 from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.trail import TAKE_OUT, act, redact
-from twoshaft_grader.cohort.turn import turn
+from twoshaft_grader.cohort.turn import roster_alone, turn
 from twoshaft_grader.cohort.withdrawn import FILE as WITHDRAWN
 from twoshaft_grader.cohort.withdrawn import withdrawn_of, write_withdrawn
 from twoshaft_grader.cohort.workplace import list_people

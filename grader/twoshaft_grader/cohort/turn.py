@@ -1,4 +1,4 @@
-"""One command at a time changes a cohort's work and marks."""
+"""One command at a time changes a cohort's work and marks, its roster, or what is handed out."""
 
 from __future__ import annotations
 
@@ -11,6 +11,7 @@ from twoshaft.errors import CohortError
 from twoshaft_grader.cohort.folder import Cohort
 
 LOCK = "marking.lock"
+_PATIENCE_S = 30
 
 
 @contextlib.contextmanager
@@ -28,6 +29,47 @@ def turn(cohort: Cohort) -> Iterator[None]:
     except Timeout:
         raise CohortError(
             "another run is under way in this cohort", mend="wait until it has ended"
+        ) from None
+    try:
+        yield
+    finally:
+        lock.release()
+
+
+@contextlib.contextmanager
+def roster_alone(cohort: Cohort) -> Iterator[None]:
+    """Change the roster, or what is handed out to those on it, while nobody else does.
+
+    Raises
+    ------
+    CohortError
+        When somebody else has been changing it for half a minute.
+    """
+    with _patiently(cohort, "roster", "the roster, or what is handed out"):
+        yield
+
+
+@contextlib.contextmanager
+def dates_alone(cohort: Cohort) -> Iterator[None]:
+    """Change learners' own due dates while nobody else does.
+
+    Raises
+    ------
+    CohortError
+        When somebody else has been changing them for half a minute.
+    """
+    with _patiently(cohort, "extensions", "due dates"):
+        yield
+
+
+@contextlib.contextmanager
+def _patiently(cohort: Cohort, log: str, what: str) -> Iterator[None]:
+    lock = FileLock(cohort.log(log).with_suffix(".lock"))
+    try:
+        lock.acquire(timeout=_PATIENCE_S)
+    except Timeout:
+        raise CohortError(
+            f"somebody else is changing {what}", mend="wait until they have ended"
         ) from None
     try:
         yield

@@ -15,7 +15,7 @@ from twoshaft_grader.cohort.extensions import forget_extensions
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.trail import act
-from twoshaft_grader.cohort.turn import turn
+from twoshaft_grader.cohort.turn import roster_alone, turn
 
 if TYPE_CHECKING:
     from nbgrader.api import Gradebook
@@ -50,26 +50,36 @@ def take_assignment_back(
         When somebody has begun it: who; or another run is under way.
     """
     name = assigned.name
-    with act(cohort.root, "take an assignment back", name, by=by, why=why), turn(cohort):
+    with (
+        act(cohort.root, "take an assignment back", name, by=by, why=why),
+        turn(cohort),
+        roster_alone(cohort),
+    ):
         out = cohort.outbound(name)
-        aside = out.with_name(f".{name}.part")
-        files.remove(aside)
-        with contextlib.suppress(FileNotFoundError):
+        aside, goes = out.with_name(f".{name}.part"), out.with_name(f".{name}.goes.part")
+        if out.exists():  # else a run that was cut short has put it aside
+            files.remove(aside)
+            files.remove(goes)
             system.rename(out, aside)  # from here on nobody gets it
-        if begun := who_has_begun(cohort, assigned, learners):
-            with contextlib.suppress(FileNotFoundError):
+        if aside.exists():
+            if begun := who_has_begun(cohort, assigned, learners):
                 system.rename(aside, out)
-            raise CohortError(
-                f"{name} stays, since somebody has begun it: {', '.join(begun)}",
-                mend="give a later date, or hand out a further attempt",
-            )
+                raise CohortError(
+                    f"{name} stays, since somebody has begun it: {', '.join(begun)}",
+                    mend="give a later date, or hand out a further attempt",
+                )
+            system.rename(aside, goes)  # from here on it goes, whoever begins
         left = [one.id for one in learners if not _copy_goes(cohort, one.id, name)]
         forget_extensions(cohort, name)
         with backbone.gradebook(cohort) as book:
             _from_gradebook(book, name)
-        for place in (aside, cohort.root / "release" / name, cohort.root / "issued" / name):
+        for place in (goes, cohort.root / "release" / name, cohort.root / "issued" / name):
             files.remove(place)
-        files.remove(cohort.source(name))  # last: a run cut short is finished by the same call
+        # Last, and at once: until then a run cut short is finished by the same call.
+        last = cohort.root / ".taken-back.part"
+        files.remove(last)
+        system.rename(cohort.source(name), last)
+        files.remove(last)
     return left
 
 

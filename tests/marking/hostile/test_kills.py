@@ -1,14 +1,19 @@
-"""A command that is killed at any moment is finished by the same command: nothing is lost, doubled
-or left over. A few kills each in the everyday run; ``TWOSHAFT_KILLS=50`` asks for fifty each.
+"""A command that is killed at any moment, or stopped by a disk that fills up, is finished by the same
+command: nothing is lost, doubled or left over. A few tries each in the everyday run;
+``TWOSHAFT_KILLS=50`` asks for fifty each, half of them at a moment, half before a step with a file.
 """
 
+import io
+import json
 import os
 import random
 import re
 import shutil
 import signal
+import sys
 import time
 from contextlib import redirect_stderr, redirect_stdout
+from dataclasses import dataclass
 
 import pytest
 
@@ -37,6 +42,11 @@ def command(name, root, trial):
         "observe": ["observe", "a1", trial.outcome, "--by", "R. Holm", "--met"],
         "roster": ["roster", "take", str(root.with_name("more.csv"))],
         "extend": ["module", "due", trial.name, "2099-02-01", "--learner", "a1"],
+        "give": ["module", "give", f"{module}-2", "--to", "c3"],
+        "take-back": ["module", "take-back", f"{module}-2"],
+        "move": ["roster", "move", "a1", "b2", "--group", "B"],
+        "withdraw": ["roster", "withdraw", "b2"],
+        "bring-back": ["roster", "bring-back", "b2"],
     }[name]
     return [*words, "--cohort", str(root / "desk")]
 
@@ -44,7 +54,11 @@ def command(name, root, trial):
 STAGE = {
     "assign": "handed in", "collect": "handed in", "mark": "collected", "give-back": "marked",
     "export": "marked", "observe": "marked", "roster": "marked", "extend": "marked",
+    "give": "further", "take-back": "further", "move": "marked", "withdraw": "marked",
+    "bring-back": "withdrawn",
 }  # fmt: skip
+# What is done already, these refuse: a kill at the very end left nothing to do.
+REFUSED_WHEN_DONE = {"assign", "give", "take-back", "withdraw", "bring-back"}
 
 
 def quietly(arguments):
@@ -52,13 +66,38 @@ def quietly(arguments):
         return main(arguments)
 
 
-def forked(arguments):
-    """Run a command in a copy of this process: all that it needs is loaded, it begins at once."""
+FILE_STEPS = {"os.rename", "os.remove", "os.mkdir", "os.rmdir", "os.link", "os.symlink", "os.chmod"}
+
+
+class Steps:
+    """Counts what this process does with files, and kills it before a given step."""
+
+    def __init__(self, last=0):
+        self.count, self.last = 0, last
+        sys.addaudithook(self.hear)
+
+    def hear(self, event, about):
+        written = os.O_WRONLY | os.O_RDWR | os.O_CREAT
+        if event in FILE_STEPS or (event == "open" and (about[2] or 0) & written):
+            self.count += 1
+            if self.count == self.last:
+                os.kill(os.getpid(), signal.SIGKILL)
+
+
+def forked(arguments, *, last=0, counted=None):
+    """Run a command in a copy of this process: all that it needs is loaded, it begins at once.
+
+    last: the step with a file before which it is killed; counted: a file that is told how many such
+    steps there were.
+    """
     child = os.fork()
     if child == 0:
         code = 99
         try:
+            steps = Steps(last) if last or counted else None
             code = quietly(arguments)
+            if counted:
+                counted.write_text(str(steps.count))
         finally:
             os._exit(code)
     return child
@@ -73,13 +112,18 @@ def stages(handed_out, tmp_path_factory):
             trial.hand_in(learner, hours_ago=hours, tail=f"x{hours:g}")
             trial.cohort.place(learner, trial.name).mkdir(parents=True, exist_ok=True)
     (base / "more.csv").write_text("id,family name,given name\nd4,Ek,Di\n")
-    date = ["module", "due", trial.name, "2099-01-01", "--cohort", str(base / "live" / "desk")]
-    assert quietly(date) == 0
-    for stage, run in (("handed in", ""), ("collected", "collect"), ("marked", "mark")):
+    at = ["--cohort", str(base / "live" / "desk")]
+    assert quietly(["module", "due", trial.name, "2099-01-01", *at]) == 0
+    module = trial.name.rpartition("-")[0]
+    further = ["module", "assign", module, "--attempt", "2", "--to", "a1", "--to", "b2", *at]
+    for stage, run in (
+        ("handed in", ()), ("collected", ["collect", *at]), ("marked", ["mark", *at]),
+        ("further", further), ("withdrawn", ["roster", "withdraw", "b2", *at]),
+    ):  # fmt: skip
         if run:
-            assert quietly(command(run, base / "live", trial)) == 0
+            assert quietly(run) == 0
         shutil.copytree(base / "live", base / stage, symlinks=True)
-    trial.stages = base
+    trial.stages, trial.whole = base, {}
     return trial
 
 
@@ -92,7 +136,8 @@ def state(root):
     for path in sorted(root.rglob("*")):
         name = path.relative_to(root).as_posix()
         left_out = any(one in name for one in _LEFT_OUT)
-        if path.is_file() and not left_out and path.suffix not in (".lock", ".part"):
+        left_out |= path.suffix == ".lock" or any(one.endswith(".part") for one in path.parts)
+        if path.is_file() and not left_out:
             text = path.read_bytes().replace(os.fsencode(root), b"ROOT")
             found[_TIME.sub(b"", os.fsencode(name))] = _TIME.sub(b"", _ID.sub(b"", text))
     with backbone.gradebook(cohort) as book:
@@ -107,7 +152,9 @@ def state(root):
         )
     found["audit"] = sorted(line.learner for line in MARK_LINES.read(cohort.log("marks")))
     acts = [line.act for line in read_trail(cohort.root)]
-    found["done"] = sorted({one.did for one in acts})  # done, or cut short and told
+    waiting = [json.loads(path.read_text()) for path in cohort.root.glob("log/under-way/*.json")]
+    # done, or cut short and told, now or by the next act
+    found["done"] = sorted({one.did for one in acts} | {one["did"] for one in waiting})
     checked = check_trail(cohort.root)
     assert not checked.faults and checked.acts == tuple(acts)
     return found
@@ -120,36 +167,88 @@ def started(stages, name, root):
     return command(name, root, stages)
 
 
+@dataclass(frozen=True)
+class Whole:
+    """What a command leaves that nothing stops, how long it takes [s], its steps with files."""
+
+    state: dict
+    takes: float
+    steps: int
+
+
+def whole(stages, name, tmp_path):
+    if name not in stages.whole:
+        root, counted = tmp_path / "whole", tmp_path / "steps"
+        arguments = started(stages, name, root)
+        begun = time.monotonic()
+        child = forked(arguments, counted=counted)
+        assert os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]) == 0
+        takes = time.monotonic() - begun
+        stages.whole[name] = Whole(state(root), takes, int(counted.read_text()))
+    return stages.whole[name]
+
+
+def finishes(stages, name, arguments, root, wanted, what):
+    code = quietly(arguments)
+    assert code == 0 or (name in REFUSED_WHEN_DONE and code == 2), what
+    assert state(root) == wanted, what
+
+
 @pytest.mark.parametrize("name", STAGE)
 def test_what_was_killed_is_finished_by_the_same_command(stages, tmp_path, name):
-    whole = tmp_path / "whole"
-    arguments = started(stages, name, whole)
-    begun = time.monotonic()
-    assert os.waitstatus_to_exitcode(os.waitpid(forked(arguments), 0)[1]) == 0
-    takes = time.monotonic() - begun
-    wanted, seed, killed = state(whole), f"{name}-{KILLS}", 0
+    wanted, seed, killed = whole(stages, name, tmp_path), f"{name}-{KILLS}", 0
     draw = random.Random(seed)
+    before = draw.sample(range(1, wanted.steps + 1), min(KILLS // 2, wanted.steps))
     for number in range(KILLS):
         root = tmp_path / f"{number}"
         arguments = started(stages, name, root)
-        child = forked(arguments)
-        time.sleep(draw.uniform(0.02, 1.0) * takes)
-        os.kill(child, signal.SIGKILL)
+        last = before[number] if number < len(before) else 0
+        child = forked(arguments, last=last)
+        if not last:
+            time.sleep(draw.uniform(0.02, 1.0) * wanted.takes)
+            os.kill(child, signal.SIGKILL)
         killed += os.WIFSIGNALED(os.waitpid(child, 0)[1])
-        code = quietly(arguments)
-        # Only an assignment that is out already is refused: then nothing was left to do.
-        assert code == 0 or (name == "assign" and code == 2)
-        assert state(root) == wanted, f"kill {number} of {name}, seed {seed}"
+        when = f"before step {last} of {wanted.steps}" if last else "at a moment"
+        what = f"kill {number} of {name} {when}, seed {seed}"
+        finishes(stages, name, arguments, root, wanted.state, what)
         shutil.rmtree(root)
-    assert killed or KILLS < 5
+    assert killed >= len(before)
 
 
-@pytest.mark.parametrize("name", ["collect", "mark", "give-back", "export", "extend"])
+@pytest.mark.parametrize("name", STAGE)
+def test_what_a_full_disk_stopped_is_finished_when_there_is_room(
+    stages, small_disk, tmp_path, name
+):
+    wanted, draw, stopped = whole(stages, name, tmp_path), random.Random(f"{name}-{KILLS}"), 0
+    for number in range(KILLS):
+        root, filler = small_disk / f"{number}", small_disk / "filler"
+        arguments = started(stages, name, root)
+        spare = 4096 * int(2 ** draw.uniform(0, 8) - 1)  # nothing to 1 MB, mostly little
+        disk = os.statvfs(small_disk)
+        filler.write_bytes(bytes(max(0, disk.f_bavail * disk.f_frsize - spare)))
+        out, err = io.StringIO(), io.StringIO()
+        with redirect_stdout(out), redirect_stderr(err):
+            code = main(arguments)
+        said, what = err.getvalue(), f"{name} with {spare} bytes left: {out.getvalue()}"
+        if code == 2:
+            assert said.count("\n") == 1 and str(small_disk) in said, f"{what}{said}"
+            assert "make room" in said and ".part" not in said, f"{what}{said}"
+        else:  # some could not be done, and are told
+            assert code == 0 or (code == 1 and "disk" in out.getvalue()), f"{what}{said}"
+        stopped += code != 0
+        filler.unlink()
+        finishes(stages, name, arguments, root, wanted.state, what)
+        shutil.rmtree(root)
+        if name == "roster":
+            root.with_name("more.csv").unlink()
+    assert stopped or KILLS < 5
+
+
+@pytest.mark.parametrize("name", STAGE)
 def test_a_command_beside_another_is_refused_or_does_no_harm(stages, tmp_path, name):
-    whole, both = tmp_path / "whole", tmp_path / "both"
-    assert quietly(started(stages, name, whole)) == 0
+    wanted, both = whole(stages, name, tmp_path), tmp_path / "both"
     arguments = started(stages, name, both)
     children = [forked(arguments) for _ in range(3)]
     codes = {os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]) for child in children}
     assert 0 in codes and codes <= {0, 2}
-    assert state(both) == state(whole)
+    assert state(both) == wanted.state

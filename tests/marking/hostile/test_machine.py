@@ -7,7 +7,6 @@ import io
 import os
 import shutil
 import sqlite3
-import subprocess
 from contextlib import redirect_stderr, redirect_stdout
 
 import pytest
@@ -78,18 +77,6 @@ def test_a_disk_that_takes_no_more_is_one_sentence(trial, command):
     assert code == 2 and said.count("\n") == 1 and str(trial.base) in said
     assert "make room, then run the same command again" in said and ".part" not in said
     finishes(trial)
-
-
-@pytest.fixture
-def small_disk(tmp_path):
-    """A disk of its own, of 8 MB."""
-    place = tmp_path / "disk"
-    place.mkdir()
-    mount = ["mount", "-t", "tmpfs", "-o", "size=8m,mode=700", "tmpfs", str(place)]
-    if os.geteuid() != 0 or subprocess.run(mount, capture_output=True).returncode:
-        pytest.skip("only root can make a small disk, and not everywhere")
-    yield place
-    subprocess.run(["umount", str(place)], check=True)
 
 
 def test_a_disk_that_is_really_full_loses_nothing(handed_in, small_disk):

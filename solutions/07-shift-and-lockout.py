@@ -26,6 +26,7 @@ from twoshaft_grader.marking import Slip, line_reasons, missed, ref
 
 bank, mirror = bank_of("shift-and-lockout"), given.gate.mirror
 sound = shift.fitted(unit.shift, (), mirror)
+opened = {shift.say_opening(unit.shift, block.earlier, block.later) for block in unit.shift.must_block[:1]}
 where = "07-shift-and-lockout"
 
 # %% [markdown] tags=["task"]
@@ -79,7 +80,7 @@ says = {letter.lower(): shift.lockout_reading(sound.shift, shift.read_record(rec
         for letter, record in zip("ABCD", given.lockout.records)}
 told = {
     "proven": "Lines that read well tempt you to sign. The lockout is proven only if the straight push stops and the "
-              "later gear goes in after the lever has left the gate. With less, it is first tried on the road.",
+              f"later gear goes in {' '.join(opened)}. With less, it is first tried on the road.",
     "fails": "Look at the push that comes straight after the earlier gear: the later gear is not in at its end. "
              "Reported like this, somebody opens the unit and looks for the wrong fault.",
     "half": "It is tempting not to read to the end. The last lines do show how the later gear behaves; "

@@ -341,7 +341,7 @@ for ask in (one for one in asks if one.kind == "film"):
 # %% [markdown] tags=["task"]
 # ## 7. Prove it
 #
-# Write down the hand test that proves the lockout: what has to be tried, and what has to be shown so that the stop counts. Then say what you make of each check of **your** unit, as it showed itself at the bench: something may have come wrong with the parts. Last, proofs that others have made of their lockouts: a lockout holds when the direct shift is stopped every time, and the stop lets go by way of neutral. **You must get all of these right to pass.** *16 points.*
+# Write down the hand test that proves the lockout: what has to be tried, and what has to be shown so that the stop counts. Then say what you make of each check of **your** unit, as it showed itself at the bench: something may have come wrong with the parts. Last, proofs that others have made of lockouts that open by way of neutral: such a one holds when the direct shift is stopped every time, and the stop lets go by way of neutral. **You must get all of these right to pass.** *16 points.*
 
 # %% tags=["form"]
 sheet.form("proof", *sheet.ask_all(sheet_fields(job, "proof", "check")),

@@ -41,9 +41,9 @@ lesson.asked_again()
 # %% [markdown]
 # ## What the hand moves
 #
-# The selector shaft can do two things. It **slides**, and so picks a gate: one rail out of all. It **turns**, and so pushes that rail one way or the other: one gear of two.
+# The selector shaft can do two things. It **slides**, and so picks a gate: one rail out of all. It **turns**, and so pushes that rail one way or the other: one gear of two. On some units the hand also **lifts** a collar, or pushes firmly past a plunger.
 #
-# The picture shows it in section. Left: the finger between the jaws of the rails. Middle: the peg of the finger and the lockout plate, one layer behind. Right: the rails with the interlock pins between them.
+# The picture shows it in section. Left: the finger between the jaws of the rails. Middle: what locks out a shift, one layer behind. Right: the rails with the interlock pins between them.
 
 # %% tags=["predict"]
 lesson.predict("reached-from-neutral")
@@ -55,7 +55,7 @@ lesson.predict("reached-from-neutral")
 gate_rig(unit, misbuilds=[])
 
 # %% [markdown] tags=["then"]
-# The rail that moved takes its fork and its sleeve with it. Reverse shares its gate with one other gear. Did you try to go from that gear straight into reverse? If not, try it now and read what stopped you.
+# The rail that moved takes its fork and its sleeve with it. Did you try to go straight into reverse from the gear beside it, in its gate or in the next? If not, try it now and read what stopped you.
 
 # %% [markdown]
 # ## Detents: what holds a gear in
@@ -148,9 +148,19 @@ given_table(f"{pin.name}: notch {pin.notch_mm} mm, gap {pin.gap_mm} mm, flank {p
 # %% [markdown]
 # ## Lockout: not straight into reverse
 #
-# Reverse and its neighbour lie in one gate. Without a lockout, a hand that comes out of the neighbour gear on the road could push straight on into reverse.
+# Reverse lies beside a forward gear, in its gate or in the next one. Without a lockout, a hand that comes out of that gear on the road could push straight on into reverse. Lockouts are built in several ways; some units have two at once.
 #
-# The lockout plate is held by a spring. Coming in from the side, in neutral, the peg pushes the plate out of its way. In the neighbour gear the peg stands clear, and the plate springs back behind it. On the way back the peg meets the plate's edge just before neutral: it goes no further. Leave the gate, come in again, and the way to reverse is open.
+# **A plate with a memory.** It is held by a spring. Coming in from the side, in neutral, the peg pushes the plate out of its way. In the neighbour gear the peg stands clear, and the plate springs back behind it. On the way back the peg meets the plate's edge just before neutral: it goes no further. Leave the gate, come in again, and the way to reverse is open.
+
+# %% [markdown]
+# **A plunger, or a strong detent.** It stands before the gate of reverse. The push of a shift stops at it; a firm push overcomes its spring.
+#
+# **A collar that is lifted.** Its ear meets a stop on the way to reverse. Lifted, it passes over the stop.
+
+# %% tags=["rig"]
+rows = [(f"{b.earlier} to {b.later}", "; ".join(shift.name_of(unit.shift, one) for one in shift.what_stops(unit.shift, b).devices),
+         f"{b.later} goes in {shift.say_opening(unit.shift, b.earlier, b.later)}") for b in unit.shift.must_block]
+given_table("Lockouts of this unit", ["direct shift", "stopped by", "what lets it in"], rows or [("none", "", "")])
 
 # %% tags=["predict"]
 lesson.predict("lockout-fails")
@@ -167,7 +177,7 @@ gate_rig(unit)
 # It goes together, it shifts, every gear is there, and the lockout may still not work. Only the hand test tells. The proof has **two halves**:
 #
 # 1. From the neighbour gear, push straight towards reverse, without leaving the gate. It must **stop**.
-# 2. Leave the gate, come back in, and push towards reverse. It must **go in**.
+# 2. Do what lets it in on this unit (leave the gate and come back in, lift the collar, push firmly), and push towards reverse. It must **go in**.
 #
 # The second half is not politeness. If reverse cannot be had at all, the first half "passes" for the wrong reason.
 
@@ -179,7 +189,7 @@ given_table("The proof on a mechanism that is put together rightly", ["no.", "mo
             [(n, label[one.code], shift.say_felt(one.felt[0])) for n, one in enumerate(made, 1)])
 
 # %% [markdown]
-# In row 3 the lever stops, and no gear is in: the neighbour came out, reverse did not go in. In row 6 the same push goes through.
+# Where the lever stops, the neighbour came out and reverse did not go in. In the last row the same push goes through.
 
 # %% [markdown]
 # ## What each misbuild does

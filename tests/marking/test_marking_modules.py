@@ -15,10 +15,10 @@ import pytest
 from nbgrader.converters import Autograde
 
 from twoshaft.jobsheet import Answer, SheetData
-from twoshaft.readings import draw, given_in
+from twoshaft.readings import draw, given_in, whole_units
 from twoshaft.readings.issue import record_of
 from twoshaft.records import to_json
-from twoshaft.units import load_unit, shipped_units
+from twoshaft.units import load_unit
 from twoshaft_grader.marking import mark_folder, mark_sheet, run_clean, solve
 from twoshaft_grader.marking.kinds import judge_of
 
@@ -31,7 +31,7 @@ def solution(request, built_solution):
     return built_solution(request.param.stem)
 
 
-@pytest.fixture(scope="module", params=shipped_units())
+@pytest.fixture(scope="module", params=whole_units())
 def unit(request):
     return load_unit(request.param)
 

@@ -1,6 +1,7 @@
 """Whatever is in a unit file: it loads, or UnitFileError says why in whole sentences."""
 
 import json
+import re
 from itertools import permutations
 
 import pytest
@@ -11,6 +12,7 @@ from twoshaft.errors import UnitFileError
 from twoshaft.units import load_unit
 from twoshaft.units.conflicts import conflicts
 from twoshaft.units.loader import SHIPPED
+from twoshaft.units.new_unit import Wishes, new_unit
 from twoshaft.units.precedence import certain_bonds, choices, step_of
 from twoshaft.units.source import parse_nodes
 from twoshaft.units.unit import Unit
@@ -127,6 +129,67 @@ VARIANT_TEXT = (SHIPPED / "tarnbeck-b5-early.yaml").read_text(encoding="utf-8")
 )
 def test_damage_anywhere_in_a_shipped_file(tmp_path, start, length, put):
     load(tmp_path, VARIANT_TEXT[:start] + put + VARIANT_TEXT[start + length :])
+
+
+def mutated(text, data):
+    """A file after a few slips: lines lost, doubled, moved or swapped; values of any kind."""
+    lines = text.splitlines()
+    for _ in range(data.draw(st.integers(1, 4))):
+        place = data.draw(st.integers(0, len(lines) - 1))
+        match data.draw(st.integers(0, 5)):
+            case 0:
+                del lines[place]
+            case 1:
+                lines.insert(place, lines[place])
+            case 2:
+                other = data.draw(st.integers(0, len(lines) - 1))
+                lines[place], lines[other] = lines[other], lines[place]
+            case 3:
+                lines[place] = data.draw(st.sampled_from(["#", " ", "  - "])) + lines[place]
+            case 4:
+                put = data.draw(st.text(max_size=6) | st.sampled_from(SLIPS))
+                at = data.draw(st.integers(0, len(lines[place])))
+                lines[place] = lines[place][:at] + put + lines[place][at:]
+            case _:
+                value = json.dumps(data.draw(anything))
+                lines[place] = re.sub(
+                    r": [^{\\[,}]+", lambda _, new=value: f": {new}", lines[place], count=1
+                )
+        lines = lines or [""]
+    return "\n".join(lines)
+
+
+SLIPS = (
+    "0",
+    "-1",
+    "1e999",
+    "nan",
+    "null",
+    "~",
+    "[",
+    "}",
+    "\u202e",
+    "\u0000",
+    "<b>",
+    "*a",
+    "&a ",
+    "2,5",
+)
+BEGUN = new_unit(Wishes("Brook", gears=3, faces=1))
+
+
+@pytest.mark.slow
+@settings(RELAXED, max_examples=40)
+@given(st.data())
+def test_a_mutated_file_is_told_in_sentences(tmp_path, data):
+    load(tmp_path, mutated(BEGUN, data))
+
+
+@pytest.mark.long
+@settings(RELAXED, max_examples=10_000)
+@given(st.data())
+def test_ten_thousand_mutated_files_are_told_in_sentences(tmp_path, data):
+    load(tmp_path, mutated(BEGUN, data))
 
 
 def small_unit(count, pairs, any_of, group):

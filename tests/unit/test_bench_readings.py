@@ -11,12 +11,12 @@ from twoshaft.jobsheet.bench_readings import BenchSet, given_with, panel_state
 from twoshaft.jobsheet.form import FormWidget
 from twoshaft.jobsheet.store import Store
 from twoshaft.models.geartrain import ratio
-from twoshaft.readings import MODULES, draw
+from twoshaft.readings import MODULES, draw, whole_units
 from twoshaft.readings.gear_train_and_checks.own_figures import as_counted
 from twoshaft.readings.own_bench import bench_figures, bench_tasks, put_in
 from twoshaft.records import to_json
 from twoshaft.stored.job_sheet import Answer, SheetData, parse_sheet
-from twoshaft.units import load_unit, shipped_units
+from twoshaft.units import load_unit
 
 MODULE = "shims-and-preload"
 
@@ -42,7 +42,7 @@ def entries(drawn, task="stack", **changed):
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("name", shipped_units())
+@pytest.mark.parametrize("name", whole_units())
 @pytest.mark.parametrize("module", [module for module in MODULES if bench_tasks(module)])
 def test_every_declared_figure_stands_where_it_says(name, module):
     unit = load_unit(name)

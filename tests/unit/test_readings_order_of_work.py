@@ -24,9 +24,9 @@ from twoshaft.models.order import (
     zero_mark_slip,
 )
 from twoshaft.models.shape import step_parts
-from twoshaft.readings import draw, issue_record
+from twoshaft.readings import draw, issue_record, whole_units
 from twoshaft.records import to_json
-from twoshaft.units.loader import load_unit, shipped_units
+from twoshaft.units.loader import load_unit
 
 LEARNERS = [f"a{i:03d}" for i in range(60)]
 TASKS = [
@@ -270,7 +270,7 @@ def test_a_practice_copy_can_be_drawn(unit):
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("shipped", shipped_units())
+@pytest.mark.parametrize("shipped", whole_units())
 def test_every_shipped_unit_holds_enough_for_every_task(shipped):
     unit = load_unit(shipped)
     for learner in LEARNERS[:5]:

@@ -7,11 +7,11 @@ import pytest
 from twoshaft.errors import UnitFileError
 from twoshaft.models import fit
 from twoshaft.models.order import OrderTask, chance_r0
-from twoshaft.readings import draw
+from twoshaft.readings import draw, whole_units
 from twoshaft.readings.pressed_and_driven.driver import tight_in
 from twoshaft.readings.pressed_and_driven.jobs import load_fitting_jobs
 from twoshaft.records import to_json
-from twoshaft.units import load_unit, shipped_units
+from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 
 LEARNERS = [f"a{i:03d}" for i in range(200)]
@@ -52,7 +52,7 @@ def test_a_resit_changes_the_task_not_only_the_numbers(unit):
         assert ids[0] != ids[1]
 
 
-@pytest.mark.parametrize("shipped", shipped_units())
+@pytest.mark.parametrize("shipped", whole_units())
 def test_every_unit_that_ships_gives_every_task(shipped):
     assert list(to_json(given_to(load_unit(shipped), "ann"))) == TASKS
 

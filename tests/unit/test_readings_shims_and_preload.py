@@ -7,10 +7,10 @@ import pytest
 from twoshaft.errors import UnitFileError
 from twoshaft.models.bearing import Pair
 from twoshaft.models.shim import Stack, shim_sign, target_interference
-from twoshaft.readings import draw, given_in
+from twoshaft.readings import draw, given_in, whole_units
 from twoshaft.readings.shims_and_preload.lot import sign_of, verdicts
 from twoshaft.records import to_json
-from twoshaft.units import load_unit, shipped_units
+from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 
 LEARNERS = [f"a{i:03d}" for i in range(200)]
@@ -54,7 +54,7 @@ def test_a_resit_changes_the_task_not_only_the_numbers(unit):
             assert not ids[0] & ids[1]
 
 
-@pytest.mark.parametrize("shipped", shipped_units())
+@pytest.mark.parametrize("shipped", whole_units())
 def test_every_unit_that_ships_gives_every_task(shipped):
     assert list(to_json(given_to(load_unit(shipped), "ann"))) == TASKS
 

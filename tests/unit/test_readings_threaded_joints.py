@@ -8,12 +8,12 @@ import pytest
 
 from twoshaft.errors import UnitFileError
 from twoshaft.models import joint
-from twoshaft.readings import draw, given_in
+from twoshaft.readings import draw, given_in, whole_units
 from twoshaft.readings.threaded_joints import face_like
 from twoshaft.readings.threaded_joints.given import Asked
 from twoshaft.readings.threaded_joints.questions import BANK
 from twoshaft.records import Scenes, to_json
-from twoshaft.units import load_unit, shipped_units
+from twoshaft.units import load_unit
 from twoshaft.units.quantities import Q
 
 LEARNERS = [f"a{i:03d}" for i in range(200)]
@@ -44,7 +44,7 @@ def test_every_learner_has_other_figures(drawn, task):
     assert len(different) > 0.85 * len(LEARNERS)
 
 
-@pytest.mark.parametrize("name", shipped_units())
+@pytest.mark.parametrize("name", whole_units())
 def test_every_shipped_unit_has_enough(name):
     given_to(load_unit(name), "a001")
 

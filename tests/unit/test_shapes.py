@@ -12,10 +12,11 @@ from twoshaft.models.order import OrderTask, model_order
 from twoshaft.models.shape import build_shown, draft, in_the_way, section_of, shapes_of
 from twoshaft.models.shape.pieces import Role
 from twoshaft.plots.unit_section import part_look, step_marks, unit_figure
-from twoshaft.units import load_unit, shipped_units
+from twoshaft.readings import whole_units
+from twoshaft.units import load_unit
 from twoshaft.units.sections.shapes import MOST_SOLIDS, Shapes
 
-UNITS = shipped_units()
+UNITS = whole_units()
 LARGEST = 300_000  # bytes of a picture, by the issue that asks for it
 
 

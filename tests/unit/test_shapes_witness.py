@@ -4,7 +4,8 @@ import pytest
 
 from twoshaft.models.audit import audit_shapes
 from twoshaft.models.shape import unnamed_blocks, witnessed
-from twoshaft.units import load_unit, shipped_units
+from twoshaft.readings import whole_units
+from twoshaft.units import load_unit
 from twoshaft.units.sections.order import Rule
 
 LEAST_SHARE = 0.6  # of the shipped rules of kind cannot and buries, by the issue that asks for it
@@ -13,7 +14,7 @@ LEAST_SHARE = 0.6  # of the shipped rules of kind cannot and buries, by the issu
 OPEN = {("fit-oil-funnel", "ring-gear"), ("fit-output-front-ring", "ring-gear")}
 
 
-@pytest.fixture(scope="module", params=shipped_units())
+@pytest.fixture(scope="module", params=whole_units())
 def unit(request):
     return load_unit(request.param)
 

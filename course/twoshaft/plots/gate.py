@@ -37,6 +37,7 @@ CLASSES = (
     f"paint-order:stroke;stroke:{style.PAPER_NOW};stroke-width:5px}}"
     f".tsg-halo{{paint-order:stroke;stroke:{style.PAPER_NOW};stroke-width:5px}}"
     ".tsg-in{text-decoration:underline;font-weight:800}"
+    ".tsg-up{opacity:.55}.tsg-up polygon{stroke-dasharray:7 4}"
 )
 
 
@@ -89,7 +90,8 @@ def figure_title(machine: Mechanism, state: State) -> str:
     """Where the hand is and what is in, as the title of the figure."""
     travel, turn = machine.travel_mm[state[0]], machine.turn_mm[state[1]]
     gears = say_gears(machine.engaged(state))
-    return f"{gears[:1].upper()}{gears[1:]}; slide {travel:g} mm, turn {turn:g} mm"
+    up = f"; {machine.shift.lift_name} lifted" if machine.up(state) else ""
+    return f"{gears[:1].upper()}{gears[1:]}; slide {travel:g} mm, turn {turn:g} mm{up}"
 
 
 def transforms(machine: Mechanism, state: State) -> dict[str, list[float]]:
@@ -161,7 +163,7 @@ def _panel(shift, layer, origin, width, height, moved) -> str:
     down, up = height
     x0, y0 = origin * PX_PER_MM + 2, up * PX_PER_MM + HEAD_PX - 14
     left = x0 + (_extent(shift, layer, Axis.TRAVEL)[0]) * PX_PER_MM
-    parts = [_frame(left, width, height, TITLES.get(layer, f"Section: {layer}"))]
+    parts = [_frame(left, width, height, _title(shift, layer))]
     for gate in shift.gates:
         x = x0 + gate.at_mm * PX_PER_MM
         parts.append(
@@ -175,7 +177,8 @@ def _panel(shift, layer, origin, width, height, moved) -> str:
     for body in shift.bodies:
         if body.layer == layer:
             kind = "tsg-body" if body.follows is Follows.FIXED else "tsg-hand"
-            parts.append(_group(body.id, body.name, body.pieces, (x0, y0), kind, moved))
+            group = _group(body.id, body.name, body.pieces, (x0, y0), kind, moved)
+            parts.append(group.replace("<g ", "<g data-lifts ", 1) if body.lifts else group)
     rails = {rail.body: rail for rail in shift.rails}
     at = {gate.id: gate.at_mm for gate in shift.gates}
     for body in passive:
@@ -196,6 +199,13 @@ def _panel(shift, layer, origin, width, height, moved) -> str:
     return f'<g class="tsg-panel" data-layer="{layer}" {corner}>{"".join(parts)}</g>'
 
 
+def _title(shift: Shift, layer: str) -> str:
+    """What a panel shows: its usual name, or what stops the hand in it."""
+    still = (b for b in _moving(shift) if isinstance(b, Passive) or b.follows is Follows.FIXED)
+    stop = next((body.name for body in still if body.layer == layer), layer)
+    return TITLES.get(layer, stop)
+
+
 def _drives(bodies) -> list[str]:
     """What moves the bodies of a layer that no notch holds, in words."""
     ways = {
@@ -211,6 +221,8 @@ def _drives(bodies) -> list[str]:
             said.append(f"No spring on the {name}")
         elif way := ways.get((body.axis, body.drive)):
             said.append(f"Spring pushes {way}")
+        if body.gives_at_n:
+            said.append(f"Gives way at {body.gives_at_n:g} N")
     return said
 
 

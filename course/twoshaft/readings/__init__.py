@@ -7,6 +7,7 @@ from twoshaft.readings.issue import (
     given_in,
     issue_record,
     not_carried,
+    whole_units,
 )
 from twoshaft.readings.keyed import Stream
 
@@ -18,4 +19,5 @@ __all__ = [
     "given_in",
     "issue_record",
     "not_carried",
+    "whole_units",
 ]

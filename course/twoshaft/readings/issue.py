@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterator
+from functools import cache
 from typing import Any
 
 from twoshaft import __version__
@@ -27,6 +28,7 @@ from twoshaft.readings.lots import Lot
 from twoshaft.records import from_json, to_json
 from twoshaft.stored.given import ISSUED, Issued
 from twoshaft.units.carried import Needed, first_lack
+from twoshaft.units.loader import load_unit, shipped_units
 from twoshaft.units.unit import Unit
 
 _PACKAGES = {
@@ -64,6 +66,16 @@ def not_carried(module: str, unit: Unit) -> dict[str, Needed]:
     needs = getattr(_package(module), "NEEDS", {})
     lacks = {task: first_lack(unit, needed) for task, needed in needs.items()}
     return {task: lack for task, lack in lacks.items() if lack}
+
+
+@cache
+def whole_units() -> tuple[str, ...]:
+    """Ids of the shipped units that carry every task: on these every solution is proven whole."""
+    return tuple(
+        id
+        for id in shipped_units()
+        if not any(not_carried(module, load_unit(id)) for module in MODULES)
+    )
 
 
 def draw(

@@ -146,6 +146,7 @@ class GateRig(Screen):
             "title": figure_title(self.machine, self.state),
             "moved": transforms(self.machine, self.state),
             "gears": sorted(gears),
+            "lifted": self.machine.up(self.state),
             "finding": _capital(say_gears(gears)) + ".",
             "happened": happened,
             "log": list(self.tried),

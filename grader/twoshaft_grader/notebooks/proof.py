@@ -18,8 +18,8 @@ from twoshaft import DEFAULT_UNIT
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.outcomes import Evidence, Outcome, load_outcomes
-from twoshaft.readings import MODULES, issue_record
-from twoshaft.units import Unit, load_unit, shipped_units
+from twoshaft.readings import MODULES, issue_record, whole_units
+from twoshaft.units import Unit, load_unit
 from twoshaft_grader.marking.chance import field_spread
 from twoshaft_grader.marking.kinds import judge, judge_of
 from twoshaft_grader.marking.reference import (
@@ -41,7 +41,7 @@ HIGHEST_LINE = 0.2
 
 
 def prove_all(root: Path, paths: Iterable[Path]) -> list[str]:
-    """Prove every built solution notebook on the units that ship.
+    """Prove every built solution notebook on the shipped units that lack nothing.
 
     Parameters
     ----------
@@ -72,7 +72,7 @@ def _prove_one(place: tuple[Path, Path]) -> list[str]:
         return [f"{path}: no readings are drawn for the module {solution.module}."]
     outcomes = load_outcomes(module=solution.module)
     findings: list[str] = []
-    for unit in map(load_unit, shipped_units()):
+    for unit in map(load_unit, whole_units()):
         records = [
             issue_record(solution.module, unit, salt="proof", learner=name, attempt=1)
             for name in LEARNERS

@@ -95,6 +95,9 @@ export function renderGate({ model, el }) {
     for (const node of findAll(picture, "[data-gear]")) {
       node.classList.toggle("tsg-in", view.gears.includes(node.dataset.gear));
     }
+    for (const node of findAll(picture, "[data-lifts]")) {
+      node.classList.toggle("tsg-up", view.lifted);
+    }
     picture.dataset.turn = String(view.turn);
     finding.textContent = `${view.gears.length > 1 ? "■ " : view.gears.length ? "● " : "○ "}${view.title}.`;
     happened.textContent = view.happened;

@@ -188,8 +188,8 @@ dImage,.twoshaft-notebook .jp-RenderedHTML figure{overflow-x:auto}.twoshaft-note
 le(o,i):Promise.resolve(new Set(i));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),rt(),Lt(s.shell)}),
 s.docRegistry.addWidgetExtension("Notebook",{createNew:(d,x)=>{!r&&x.path!==c||(d.toggleClass("twoshaft-desk-notebook",!r),
 xe(d,x,a,e,s),ue(d,x,{...n,contents:s.serviceManager.contents}))}})}}}function ae(t){globalThis.twoshaftScreens??=new Map;
-let e=import(`${t}/screens.js?v=4c491638960cde52`);globalThis.twoshaftScreens.set("4c491638960cde52",e),e.catch(n=>{globalThis.
-twoshaftScreens?.delete("4c491638960cde52"),console.warn(`${k}: the screens could not be loaded`,n)})}function fe(t){document.
+let e=import(`${t}/screens.js?v=eb7de7e58bb749e7`);globalThis.twoshaftScreens.set("eb7de7e58bb749e7",e),e.catch(n=>{globalThis.
+twoshaftScreens?.delete("eb7de7e58bb749e7"),console.warn(`${k}: the screens could not be loaded`,n)})}function fe(t){document.
 addEventListener("click",e=>{let n=tt(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),
 t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),document.addEventListener("twoshaft-signed-out",()=>{
 for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}async function le(t,e){let n=new Set(e);

@@ -42,7 +42,7 @@ map(([,H])=>H),[o,a]=[Math.min(...n)-Zt,Math.max(...n)+Zt],[l,i]=[Math.min(...r)
 q])=>`${(H-o).toFixed(1)} ${(i-q).toFixed(1)}`,p=(H,q)=>`M${H.map(u).join("L")}${q?"Z":""}`,h=Z("face"),b=c/100,w=2*b,v=(H,q)=>j(
 "pattern",{id:`${h}-${H}`,width:w,height:w,patternUnits:"userSpaceOnUse"},j("path",{d:q,class:"tsp-hatch","stroke-width":b/
 4})),$=j("defs",{},v("oil",`M0 ${w}L${w} 0`),v("dirt",`M0 ${w}L${w} 0M0 0L${w} ${w}`)),T=t.cavities.map(([,H])=>p(H,!0)).
-join(""),B=t.islands.map(H=>p(H,!0)).join(""),S=p(t.outline,!0)+T,L=j("g"),C=j("g"),k=j("g"),f=j("g"),m=j("path",{class:"\
+join(""),B=t.islands.map(H=>p(H,!0)).join(""),S=p(t.outline,!0)+T,L=j("g"),C=j("g"),k=j("g"),f=j("g"),g=j("path",{class:"\
 tsp-live",d:""}),x=j("path",{class:"tsp-chosen",d:""}),y=j("path",{class:"tsp-land",d:S,"fill-rule":"evenodd"}),E=j("pat\
 h",{class:"tsp-edge",d:S+B,"stroke-width":b/2.5}),A=([H,q],z,et="middle")=>{let J={x:H-o,y:i-q,"font-size":2.1*b,"text-a\
 nchor":et};return j("text",{class:"tsp-text",...J},z)},U=[(o+a)/2,(l+i)/2],O=(H,q)=>{let z=Gt(H,U)||1;return[H[0]+q*(U[0]-
@@ -56,49 +56,49 @@ V<-.5?"end":"middle"))}for(let{word:H,points:q,width:z}of t.spots){let[et]=H.spl
 J,ot)||1,[it,mt]=[-(ot[1]-J[1])/V*z/2,(ot[0]-J[0])/V*z/2],I=[[J[0]+it,J[1]+mt],[ot[0]+it,ot[1]+mt],[ot[0]-it,ot[1]-mt],[
 J[0]-it,J[1]-mt]],G=`url(#${h}-${et})`;L.append(j("path",{d:p(I,!0),fill:G,class:"tsp-spot","stroke-width":b/4}));let ct=A(
 O([(J[0]+ot[0])/2,(J[1]+ot[1])/2],9*b),et);ct.classList.add("tsp-spot-word"),k.append(ct)}let M=[100,50,20,10].find(H=>H<
-c/4)??10,N=`M${b} ${d-b}v${-b}v${b/2}h${M}v${-b/2}v${b}`,g={x:M+w,y:d-b,"font-size":2.1*b};f.append(j("path",{class:"tsp\
--edge",d:N,"stroke-width":b/4}),j("text",{class:"tsp-text",...g},`${M} mm`));let P=`0 0 ${c.toFixed(1)} ${d.toFixed(1)}`,
-_=j("svg",{viewBox:P,class:"tsp-face",role:"img","aria-label":s},$,y,L,C,E,k,x,m,f),K=`max-width: ${(25*c/d).toFixed(1)}\
-rem`;return{frame:e("div",{class:"ts-pad-face",style:K},_),svg:_,over:f,live:m,chosen:x,land:y,path:p,unit:b,box:{left:o,
+c/4)??10,N=`M${b} ${d-b}v${-b}v${b/2}h${M}v${-b/2}v${b}`,m={x:M+w,y:d-b,"font-size":2.1*b};f.append(j("path",{class:"tsp\
+-edge",d:N,"stroke-width":b/4}),j("text",{class:"tsp-text",...m},`${M} mm`));let P=`0 0 ${c.toFixed(1)} ${d.toFixed(1)}`,
+_=j("svg",{viewBox:P,class:"tsp-face",role:"img","aria-label":s},$,y,L,C,E,k,x,g,f),K=`max-width: ${(25*c/d).toFixed(1)}\
+rem`;return{frame:e("div",{class:"ts-pad-face",style:K},_),svg:_,over:f,live:g,chosen:x,land:y,path:p,unit:b,box:{left:o,
 right:a,low:l,high:i,width:c,height:d},place({clientX:H,clientY:q}){let z=_.getBoundingClientRect(),et=Math.min(z.width/
 c,z.height/d);return[o+(H-z.left-(z.width-et*c)/2)/et,i-(q-z.top-(z.height-et*d)/2)/et]},strokes(H){C.replaceChildren(...H.
 map(F))}};function F(H){let q=pe(H),z=fe(t,q),et=ge(t,q.hand,Math.max(q.size,b/2)),J=z.length>1?p(z,q.side==="round"):z.
 length?`${p(z)}h0.01`:"",ot=j("path",{d:J,class:`tsp-stroke tsp-${q.hand}`,"stroke-width":et});if(q.hand!=="film")return ot;
 let V=Math.min(8,Math.max(.6,40*q.size)),it={"stroke-width":b/3,"stroke-dasharray":`${V} ${V}`};return j("g",{},ot,j("pa\
 th",{d:J,class:"tsp-grain",...it}))}}function te({face:t,label:s,onLay:n,onRemove:r,onClear:o}){let a=rn(t,s),l=e("p",{class:"\
-ts-hidden","aria-live":"polite"}),i=e("p",{class:"ts-read ts-pad-trouble",role:"status"}),c=(N,g)=>e("span",{class:"ts-p\
-air"},e("label",{for:g.id},N),g),d=St({id:Z("hand")},Object.entries(t.hands)),u=e("input",{class:"ts-box ts-size",id:Z("\
+ts-hidden","aria-live":"polite"}),i=e("p",{class:"ts-read ts-pad-trouble",role:"status"}),c=(N,m)=>e("span",{class:"ts-p\
+air"},e("label",{for:m.id},N),m),d=St({id:Z("hand")},Object.entries(t.hands)),u=e("input",{class:"ts-box ts-size",id:Z("\
 size"),type:"text",inputmode:"decimal",autocomplete:"off",maxlength:"12"}),p=e("label",{for:u.id},"thickness"),h=St({id:Z(
-"place")},t.stretches.map(({id:N,name:g})=>[N,g]));h.append(e("optgroup",{label:"Round a hole"},...t.holes.map(({id:N,name:g})=>e(
-"option",{value:`${Qt}${N}`},`round ${g}`))));let b=St({id:Z("side")},on.map(N=>[N,t.sides[N]])),w=W("Lay it here",()=>f(
+"place")},t.stretches.map(({id:N,name:m})=>[N,m]));h.append(e("optgroup",{label:"Round a hole"},...t.holes.map(({id:N,name:m})=>e(
+"option",{value:`${Qt}${N}`},`round ${m}`))));let b=St({id:Z("side")},on.map(N=>[N,t.sides[N]])),w=W("Lay it here",()=>f(
 [k(h.value)])),v=W("Lay it on every stretch",()=>f(t.stretches.map(({id:N})=>k(N)))),$=W("Take back the last pass",()=>{
-S&&r(S-1,!0)}),T=W("Clear the face",o),B={film:"",bead:""},S=0,L=!1;function C(){if(d.value==="wipe")return"";let[N,g]=t.
-sizes[d.value],P=Ie(u.value);if(P>=N&&P<=g)return u.removeAttribute("aria-invalid"),` ${Number(P.toFixed(3))}`;let _=d.value===
+S&&r(S-1,!0)}),T=W("Clear the face",o),B={film:"",bead:""},S=0,L=!1;function C(){if(d.value==="wipe")return"";let[N,m]=t.
+sizes[d.value],P=Ie(u.value);if(P>=N&&P<=m)return u.removeAttribute("aria-invalid"),` ${Number(P.toFixed(3))}`;let _=d.value===
 "film"?"the thickness of the film":"the diameter of the bead";return i.textContent=u.value.trim()?`Read “${u.value}”: \
-give ${_} from ${N} to ${g} mm.`:`First give ${_} in mm.`,u.setAttribute("aria-invalid","true"),u.focus(),null}function k(N){
-let g=C();if(g===null)return null;let P=N.startsWith(Qt)?N:`${b.value} ${N}`;return`${d.value}${g} ${P}`}function f(N){let g=N.
-filter(P=>P!==null);if(!(L||g.length<N.length)){if(S+g.length>t.most){i.textContent=`There is room for ${t.most} passes;\
- take some back first.`;return}i.textContent="",l.textContent=g.length===1?`Laid: ${he(t,g[0])}`:`Laid on ${g.length} st\
-retches`,n(g)}}function m(){let N=d.value==="wipe";p.textContent=d.value==="bead"?"diameter":"thickness",u.disabled=L||N,
+give ${_} from ${N} to ${m} mm.`:`First give ${_} in mm.`,u.setAttribute("aria-invalid","true"),u.focus(),null}function k(N){
+let m=C();if(m===null)return null;let P=N.startsWith(Qt)?N:`${b.value} ${N}`;return`${d.value}${m} ${P}`}function f(N){let m=N.
+filter(P=>P!==null);if(!(L||m.length<N.length)){if(S+m.length>t.most){i.textContent=`There is room for ${t.most} passes;\
+ take some back first.`;return}i.textContent="",l.textContent=m.length===1?`Laid: ${he(t,m[0])}`:`Laid on ${m.length} st\
+retches`,n(m)}}function g(){let N=d.value==="wipe";p.textContent=d.value==="bead"?"diameter":"thickness",u.disabled=L||N,
 u.value=N?"":B[d.value],u.placeholder=N?"":"mm",w.textContent=N?"Wipe here":"Lay it here",v.textContent=N?"Wipe every st\
-retch":"Lay it on every stretch",i.textContent="",x()}function x(){let N=h.value.startsWith(Qt);b.disabled=L||N;let g=fe(
-t,N?{side:"round",place:h.value.slice(Qt.length)}:{side:b.value,place:h.value});a.chosen.setAttribute("d",g.length?a.path(
-g,N):""),a.chosen.setAttribute("stroke-width",String(a.unit/2))}d.addEventListener("change",m),u.addEventListener("input",
+retch":"Lay it on every stretch",i.textContent="",x()}function x(){let N=h.value.startsWith(Qt);b.disabled=L||N;let m=fe(
+t,N?{side:"round",place:h.value.slice(Qt.length)}:{side:b.value,place:h.value});a.chosen.setAttribute("d",m.length?a.path(
+m,N):""),a.chosen.setAttribute("stroke-width",String(a.unit/2))}d.addEventListener("change",g),u.addEventListener("input",
 ()=>{B[d.value]=u.value}),h.addEventListener("change",x),b.addEventListener("change",x),u.addEventListener("keydown",N=>{
 N.key==="Enter"&&(N.preventDefault(),w.click())});let y=null;a.svg.addEventListener("pointerdown",N=>{if(L||N.button>0)return;
-y=[a.place(N)],a.svg.setPointerCapture(N.pointerId);let g=Math.max(1,Number(B.bead.replace(",","."))||1);a.live.setAttribute(
-"stroke-width",String(ge(t,d.value,g)))}),a.svg.addEventListener("pointermove",N=>{if(!y)return;let g=a.place(N);Gt(g,y[y.
-length-1])<nn||(y.push(g),a.live.setAttribute("d",a.path(y)))});let E=N=>{if(!y)return;let g=y;if(y=null,a.live.setAttribute(
-"d",""),N.type==="pointercancel")return;if(De(g)<sn){h.value=Be(t,g[0]),x();return}let P=C();if(P===null)return;let _=Pe(
-g,t.points).map(K=>K.join(","));f([`${d.value}${P} at ${_.join(" ")}`])};a.svg.addEventListener("pointerup",E),a.svg.addEventListener(
+y=[a.place(N)],a.svg.setPointerCapture(N.pointerId);let m=Math.max(1,Number(B.bead.replace(",","."))||1);a.live.setAttribute(
+"stroke-width",String(ge(t,d.value,m)))}),a.svg.addEventListener("pointermove",N=>{if(!y)return;let m=a.place(N);Gt(m,y[y.
+length-1])<nn||(y.push(m),a.live.setAttribute("d",a.path(y)))});let E=N=>{if(!y)return;let m=y;if(y=null,a.live.setAttribute(
+"d",""),N.type==="pointercancel")return;if(De(m)<sn){h.value=Be(t,m[0]),x();return}let P=C();if(P===null)return;let _=Pe(
+m,t.points).map(K=>K.join(","));f([`${d.value}${P} at ${_.join(" ")}`])};a.svg.addEventListener("pointerup",E),a.svg.addEventListener(
 "pointercancel",E);let A=e("ol",{class:"ts-passes","aria-label":"Passes, in the order they were done"}),U=e("p",{class:"\
 ts-hint"},"Nothing is laid yet."),O=e("div",{class:"ts-pad-tools"},e("div",{class:"ts-tools"},c("tool",d),e("span",{class:"\
 ts-pair"},p,u)),e("div",{class:"ts-tools"},c("where",h),c("runs",b)),e("div",{class:"ts-tools"},w,v,$,T),i,l),M=()=>X(A,
-"button");return m(),{drawing:a,tools:O,list:A,empty:U,frame:a.frame,element:e("div",{class:"ts-pad"},a.frame,O,e("div",
-{class:"ts-pad-list"},U,A)),show(N,g=[]){S=N.length,a.strokes(N),U.hidden=S>0;let P=M().findIndex(_=>_.matches(":focus"));
-A.replaceChildren(...N.map((_,K)=>e("li",{},e("span",{},`${he(t,_)}${g[K]?`, ${g[K]}`:""} `),W("take out",()=>r(K,!1),{class:"\
+"button");return g(),{drawing:a,tools:O,list:A,empty:U,frame:a.frame,element:e("div",{class:"ts-pad"},a.frame,O,e("div",
+{class:"ts-pad-list"},U,A)),show(N,m=[]){S=N.length,a.strokes(N),U.hidden=S>0;let P=M().findIndex(_=>_.matches(":focus"));
+A.replaceChildren(...N.map((_,K)=>e("li",{},e("span",{},`${he(t,_)}${m[K]?`, ${m[K]}`:""} `),W("take out",()=>r(K,!1),{class:"\
 ts-button ts-remove",disabled:L,"aria-label":`Take out pass ${K+1}`})))),P>=0&&(M()[Math.min(P,S-1)]??w).focus()},setDisabled(N){
-L=N;for(let g of[d,h,w,v,$,T,...M()])g.disabled=N;u.disabled=N||d.value==="wipe",x()}}}ht("film",{prompt:"words",make(t,s,n){let r=[],o=l=>{r=l,a.show(r),n(r)},a=te({face:t.face,label:`${t.prompt}: ${t.face.
+L=N;for(let m of[d,h,w,v,$,T,...M()])m.disabled=N;u.disabled=N||d.value==="wipe",x()}}}ht("film",{prompt:"words",make(t,s,n){let r=[],o=l=>{r=l,a.show(r),n(r)},a=te({face:t.face,label:`${t.prompt}: ${t.face.
 name}, seen from the side that is coated`,onLay:l=>o([...r,...l]),onRemove:l=>o(r.filter((i,c)=>c!==l)),onClear:()=>o([])});
 return{element:a.element,show(l){r=[l.value??[]].flat().filter(i=>typeof i=="string"),a.show(r)},setDisabled:a.setDisabled,
 refused(){}}}});function je(t,s){let[n,r,o]=t.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u)??[t,t,""];return`${(/\d/.test(o)?n:r).
@@ -155,11 +155,11 @@ ne stage now stand together")),B=e("input",{type:"text",inputmode:"numeric",size
 he chosen step to position",onkeydown:D=>{D.key==="Enter"&&K()}}),S=e("select",{class:"ts-box ts-before","aria-label":"M\
 ove the chosen step before"}),L=e("span",{class:"ts-chosen"}),C=W("Move",K,{"aria-label":"Move to this position"}),k=W("\
 Move",Q,{"aria-label":"Move before this step"}),f=e("div",{class:"ts-tools",role:"group","aria-label":"Move the chosen s\
-tep"},h,b,w,v,$,a?T:null),m=e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"To position ",B,C),e("span",{class:"t\
+tep"},h,b,w,v,$,a?T:null),g=e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"To position ",B,C),e("span",{class:"t\
 s-pair"},"or before ",S,k)),x="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space pi\
 cks it up, arrows carry it, Space puts it down, Escape puts it back. Enter takes a step into a block or out of it; a blo\
 ck moves as one. Letters go to the next step that starts with them."+(a?" Left closes a stage, Right opens it.":""),y=e(
-"details",{class:"ts-keys"},e("summary",{},"Keys, and long moves"),e("p",{},x),m),E=e("div",{class:"ts-order"},e("p",{class:"\
+"details",{class:"ts-keys"},e("summary",{},"Keys, and long moves"),e("p",{},x),g),E=e("div",{class:"ts-order"},e("p",{class:"\
 ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),f,L,p,y,u);function A(D){u.
 textContent=D}function U(D=""){A(`${o.unitName()}${D}, ${o.where()}`)}function O(D){let R=d.get(D.id);if(R)return R;let tt=e(
 "li",{role:a?"treeitem":"option",class:"ts-step"});return tt.dataset.row=D.id,d.set(D.id,tt),tt}function M(D=!1){let R=o.
@@ -182,12 +182,12 @@ rue"},yt?"▸":"▾"),e("span",{class:"ts-what"},e("b",{},Js),` ${Et.length} ste
 return}let Ae=(i[R.key]??[]).map(Et=>e("span",{class:`ts-note ts-note-${Et.kind}`},Ct(Et.shape??""),e("b",{},Et.word),` ${Et.
 text}`)),Xs=a&&R.level===1;D.classList.toggle("ts-troubled",Ae.length>0),D.replaceChildren(Ee(String(vt+1)),e("span",{class:"\
 ts-grip","aria-hidden":"true"},"⠿"),e("span",{class:"ts-what"},o.label(R.key),Xs?e("span",{class:"ts-stage"},` ${o.stages.
-get(R.key)??""}`):"",Me,...Ae))}let g=()=>r([...o.order]);function P(D,R){if(!o.take(D)){A(`${o.unitName()} stays at ${o.
-where()}`);return}M(!0),R?A(R):U(),o.held===null&&g()}function _(D){c||P(o.shifted(D))}function K(){if(c)return;let D=Number.
+get(R.key)??""}`):"",Me,...Ae))}let m=()=>r([...o.order]);function P(D,R){if(!o.take(D)){A(`${o.unitName()} stays at ${o.
+where()}`);return}M(!0),R?A(R):U(),o.held===null&&m()}function _(D){c||P(o.shifted(D))}function K(){if(c)return;let D=Number.
 parseInt(B.value,10),R=o.order.length;D>=1&&D<=R?P(o.atPosition(D)):(A(`Type a position from 1 to ${R}`),L.textContent=`\
 Type a position from 1 to ${R}.`)}function Q(){!c&&S.value&&P(o.beside(S.value,"before"))}function F(D){M(),A(`${D}. ${o.
-unitName()}, ${o.where()}`),g()}function H(){o.pickUp(),M(!0),U(" picked up")}function q(){o.putDown()&&g(),M(!0),U(" pu\
-t down")}function z(){o.putDown()&&g(),M()}function et(){o.putBack(),M(!0),U(" put back")}function J(D){l=D,$.setAttribute(
+unitName()}, ${o.where()}`),m()}function H(){o.pickUp(),M(!0),U(" picked up")}function q(){o.putDown()&&m(),M(!0),U(" pu\
+t down")}function z(){o.putDown()&&m(),M()}function et(){o.putBack(),M(!0),U(" put back")}function J(D){l=D,$.setAttribute(
 "aria-pressed",String(D)),D||(o.block=new Set),M(),A(D?"Choose the steps of a block":"Block let go")}function ot(D){o.toggleBlock(
 D);let R=o.block.has(D)?"in the block":"out of the block";A(`${o.label(D)} ${R}, ${o.block.size} in it`)}function V(D,R){
 let tt=o.fold(D,R);tt&&(M(!0),A(`${tt} ${R?"closed":"open"}`))}p.addEventListener("keydown",D=>{if(bt(D))return;let R=o.
@@ -243,12 +243,12 @@ u&&e("p",{class:"ts-hint"},"The line shows where each move aims. Whether the lev
 ."),b);function S(E,A){d||(i=E,y(),b.textContent=A,o([...i]))}function L(E){if(i.length>=r){b.textContent=`${r} moves ar\
 e the most here`;return}let{moves:A,place:U}=Fe(i,c,E);c=U,S(A,`Move ${U+1}: ${l(E)}`)}function C(E){let A=l(i[E]);c=Math.
 min(c,i.length-2),S(Ue(i,E),`Taken back: ${A}`)}function k(E,A){let U=We(i,E,A);U&&(c=E+A,S(U,`${l(U[c])}, move ${c+1} o\
-f ${i.length}`),m(c))}function f(E){return p.children[E]?.querySelector(".ts-path-move")}function m(E){let A=f(E);return A instanceof
+f ${i.length}`),g(c))}function f(E){return p.children[E]?.querySelector(".ts-path-move")}function g(E){let A=f(E);return A instanceof
 HTMLElement&&A.focus(),!!A}function x(E,A){let U=e("span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${A+1}: ${l(
 E)}`},l(E)),O=e("button",{type:"button",class:"ts-path-off","aria-label":`Take back move ${A+1}`,onclick:()=>C(A)},"×"),
 M=e("li",{},U,O);return M.classList.toggle("ts-current",A===c),U.addEventListener("focus",()=>{c=A;for(let N of p.children)
-N.classList.toggle("ts-current",N===M)}),U.addEventListener("keydown",N=>{if(bt(N))return;let g=N.key==="ArrowUp"?-1:N.key===
-"ArrowDown"?1:null;if(g&&N.shiftKey)k(A,g);else if(g)m(A+g);else if(N.key==="Delete"||N.key==="Backspace")C(A),m(Math.min(
+N.classList.toggle("ts-current",N===M)}),U.addEventListener("keydown",N=>{if(bt(N))return;let m=N.key==="ArrowUp"?-1:N.key===
+"ArrowDown"?1:null;if(m&&N.shiftKey)k(A,m);else if(m)g(A+m);else if(N.key==="Delete"||N.key==="Backspace")C(A),g(Math.min(
 A,i.length-1))||w[0].focus();else return;N.preventDefault()}),O.disabled=d,M}function y(){p.replaceChildren(...i.map(x)),
 h.hidden=i.length>0,T.textContent=`${i.length} of at most ${r} moves`;for(let E of w)E.disabled=d||i.length>=r;v.disabled=
 $.disabled=d||i.length===0,u?.show(i)}return y(),{element:B,setMoves(E){_t(E,i)||(i=[...E],c=-1,y())},setDisabled(E){d=E,
@@ -629,30 +629,30 @@ get("judged");l!==null&&p.turn!==l||(l=null,r.textContent=p.finding,o.textConten
 p.notes))}return n.follow("change:judged",u),u(),n.close}var xn=["lit","bench","absent"],ss=[1,1.5,2,3,4.5];function oe({svg:t,parts:s,words:n}){let r=e("div",{class:"ts-unit",tabindex:"\
 0",role:"application","aria-label":"The unit in section. Left and right arrows walk from part to part, up and down to th\
 e part above or below, plus and minus zoom."});r.innerHTML=t;let o=r.querySelector("svg"),a=o.querySelector(".tsu-marks");
-o.setAttribute("aria-hidden","true"),o.removeAttribute("role");let l=new Map(s.map(([m])=>[m,[]]));for(let m of X(o,"[da\
-ta-part]"))l.get(String(m.dataset.part))?.push(m);let i=new Map(s.map(([m],x)=>[m,x])),c=e("p",{class:"ts-hint ts-unit-n\
-ame",role:"status"}),d=St({"aria-label":"Part",class:"ts-box ts-before"},[["","no part chosen"],...s.map(([m,x])=>[m,x])]),
-u=-1,p=0,h={},b=m=>{let x=h[m];return x==="absent"?" Not there yet.":x==="bench"?" On the bench.":x==="lit"?" In hand.":
-""},w=m=>`${s[m][1]}. ${s[m][2]}${b(s[m][0])}`;function v(m){for(let y of X(o,".tsu-chosen"))y.classList.remove("tsu-cho\
-sen");u=m;let x=m<0?"":s[m][0];d.value=x,c.textContent=m<0?C:w(m);for(let y of l.get(x)??[])y.classList.add("tsu-chosen");
-m>=0&&T(x)}function $(m){let x=(l.get(m)??[]).map(O=>O.getBBox()),y=Math.min(...x.map(O=>O.x)),E=Math.max(...x.map(O=>O.
-x+O.width)),A=Math.min(...x.map(O=>O.y)),U=Math.max(...x.map(O=>O.y+O.height));return{x:(y+E)/2,y:(A+U)/2}}function T(m){
-let x=$(m),y=o.getBoundingClientRect().width/o.viewBox.baseVal.width,[E,A]=[x.x*y,x.y*y],{scrollLeft:U,scrollTop:O,clientWidth:M,
-clientHeight:N}=r;(E<U+40||E>U+M-40)&&(r.scrollLeft=E-M/2),(A<O+40||A>O+N-40)&&(r.scrollTop=A-N/2)}function B(m){p=Math.
-max(0,Math.min(ss.length-1,p+m)),o.style.width=`${100*ss[p]}%`,o.style.height="auto",u>=0&&T(s[u][0])}function S(m){let x=$(
-s[u][0]),[y]=s.map(([E],A)=>({k:A,at:$(E)})).filter(({k:E,at:A})=>E!==u&&(A.y-x.y)*m>4).sort((E,A)=>ns(E.at,x)-ns(A.at,x));
-y&&v(y.k)}r.addEventListener("keydown",m=>{if(bt(m))return;let x=s.length-1;if(m.key==="ArrowRight")v(u>=x?0:u+1);else if(m.
-key==="ArrowLeft")v(u<=0?x:u-1);else if(m.key==="ArrowUp"||m.key==="ArrowDown")u<0?v(0):S(m.key==="ArrowUp"?-1:1);else if(m.
-key==="Home")v(0);else if(m.key==="End")v(x);else if(m.key==="+"||m.key==="=")B(1);else if(m.key==="-")B(-1);else if(m.key===
-"Escape")v(-1);else return;m.preventDefault()}),r.addEventListener("click",m=>{let x=xt(m,"[data-part]")?.dataset.part;v(
-x===void 0?-1:i.get(x)??-1)}),r.addEventListener("pointerover",m=>{let x=xt(m,"[data-part]")?.dataset.part;if(x===void 0||
-m.pointerType!=="mouse")return;let y=xt(m,"[data-solid]")?.querySelector("title")?.textContent,E=s[i.get(x)??0][1];L.textContent=
+o.setAttribute("aria-hidden","true"),o.removeAttribute("role");let l=new Map(s.map(([g])=>[g,[]]));for(let g of X(o,"[da\
+ta-part]"))l.get(String(g.dataset.part))?.push(g);let i=new Map(s.map(([g],x)=>[g,x])),c=e("p",{class:"ts-hint ts-unit-n\
+ame",role:"status"}),d=St({"aria-label":"Part",class:"ts-box ts-before"},[["","no part chosen"],...s.map(([g,x])=>[g,x])]),
+u=-1,p=0,h={},b=g=>{let x=h[g];return x==="absent"?" Not there yet.":x==="bench"?" On the bench.":x==="lit"?" In hand.":
+""},w=g=>`${s[g][1]}. ${s[g][2]}${b(s[g][0])}`;function v(g){for(let y of X(o,".tsu-chosen"))y.classList.remove("tsu-cho\
+sen");u=g;let x=g<0?"":s[g][0];d.value=x,c.textContent=g<0?C:w(g);for(let y of l.get(x)??[])y.classList.add("tsu-chosen");
+g>=0&&T(x)}function $(g){let x=(l.get(g)??[]).map(O=>O.getBBox()),y=Math.min(...x.map(O=>O.x)),E=Math.max(...x.map(O=>O.
+x+O.width)),A=Math.min(...x.map(O=>O.y)),U=Math.max(...x.map(O=>O.y+O.height));return{x:(y+E)/2,y:(A+U)/2}}function T(g){
+let x=$(g),y=o.getBoundingClientRect().width/o.viewBox.baseVal.width,[E,A]=[x.x*y,x.y*y],{scrollLeft:U,scrollTop:O,clientWidth:M,
+clientHeight:N}=r;(E<U+40||E>U+M-40)&&(r.scrollLeft=E-M/2),(A<O+40||A>O+N-40)&&(r.scrollTop=A-N/2)}function B(g){p=Math.
+max(0,Math.min(ss.length-1,p+g)),o.style.width=`${100*ss[p]}%`,o.style.height="auto",u>=0&&T(s[u][0])}function S(g){let x=$(
+s[u][0]),[y]=s.map(([E],A)=>({k:A,at:$(E)})).filter(({k:E,at:A})=>E!==u&&(A.y-x.y)*g>4).sort((E,A)=>ns(E.at,x)-ns(A.at,x));
+y&&v(y.k)}r.addEventListener("keydown",g=>{if(bt(g))return;let x=s.length-1;if(g.key==="ArrowRight")v(u>=x?0:u+1);else if(g.
+key==="ArrowLeft")v(u<=0?x:u-1);else if(g.key==="ArrowUp"||g.key==="ArrowDown")u<0?v(0):S(g.key==="ArrowUp"?-1:1);else if(g.
+key==="Home")v(0);else if(g.key==="End")v(x);else if(g.key==="+"||g.key==="=")B(1);else if(g.key==="-")B(-1);else if(g.key===
+"Escape")v(-1);else return;g.preventDefault()}),r.addEventListener("click",g=>{let x=xt(g,"[data-part]")?.dataset.part;v(
+x===void 0?-1:i.get(x)??-1)}),r.addEventListener("pointerover",g=>{let x=xt(g,"[data-part]")?.dataset.part;if(x===void 0||
+g.pointerType!=="mouse")return;let y=xt(g,"[data-solid]")?.querySelector("title")?.textContent,E=s[i.get(x)??0][1];L.textContent=
 y&&y!==E?`${y} (${E})`:E}),r.addEventListener("pointerleave",()=>{L.textContent=""}),d.addEventListener("change",()=>v(i.
 get(d.value)??-1));let L=e("span",{class:"ts-unit-over","aria-hidden":"true"}),C="Point at a part, tap it, or choose it \
 here to read its name.";c.textContent=C;let k=e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"Part ",d),nt("−",
 ()=>B(-1),"Smaller"),nt("+",()=>B(1),"Larger"),L),f=e("details",{class:"ts-unit-words"},e("summary",{},"What is where, i\
-n words"),e("p",{},n));return B(0),{nodes:[k,c,r,f],show(m){h=m.looks;for(let[x,y]of l)for(let E of y)for(let A of xn)E.
-classList.toggle(`tsu-${A}`,h[x]===A);a.innerHTML=m.marks,u>=0&&(c.textContent=w(u))}}}function ns(t,s){return Math.abs(
+n words"),e("p",{},n));return B(0),{nodes:[k,c,r,f],show(g){h=g.looks;for(let[x,y]of l)for(let E of y)for(let A of xn)E.
+classList.toggle(`tsu-${A}`,h[x]===A);a.innerHTML=g.marks,u>=0&&(c.textContent=w(u))}}}function ns(t,s){return Math.abs(
 t.y-s.y)+2*Math.abs(t.x-s.x)}function os(t,s){t.setAttribute("aria-disabled",String(s)),t.classList.toggle("ts-off",s)}function rs({model:t,el:s}){let n=e(
 "p",{class:"ts-finding"}),r=e("p",{class:"ts-happened",role:"status"}),o=e("p",{class:"ts-hint"}),a=oe(t.get("picture")),
 l=e("p",{class:"ts-hint",role:"status"}),i=e("dl",{class:"ts-facts"}),c=e("div",{class:"ts-ready"}),d=e("select",{class:"\
@@ -668,9 +668,9 @@ return;f.preventDefault()}});let C=Y({model:t,el:s},{kind:"rig"});C.show(e("p",{
 is marked or saved."),C.alert,n,L,r,o,l,...a.nodes,i,e("p",{class:"ts-prompt"},"Do another step next"),c,e("div",{class:"\
 ts-tools"},e("span",{class:"ts-pair"},"or one that is not ready: ",d,B)));function k(){let f=t.get("view");n.textContent=
 f.finding,r.textContent=f.happened,o.textContent=f.next?`Next in this order: ${f.next}`:"This is the end of the order.",
-l.textContent=f.build.words,a.show(f.build),i.replaceChildren(...Lt(f.facts));let m=c.contains(document.activeElement);c.
+l.textContent=f.build.words,a.show(f.build),i.replaceChildren(...Lt(f.facts));let g=c.contains(document.activeElement);c.
 replaceChildren(...f.ready.map(([E,A])=>nt(A,()=>C.send({type:"take",step:E})))),f.ready.length||c.append(e("p",{class:"\
-ts-hint"},"No step is ready.")),m&&(c.querySelector("button")??v).focus(),d.replaceChildren(...pt(f.waiting)),d.disabled=
+ts-hint"},"No step is ready.")),g&&(c.querySelector("button")??v).focus(),d.replaceChildren(...pt(f.waiting)),d.disabled=
 B.disabled=!f.waiting.length,u.value=String(f.position),p.textContent=` of ${f.count} `;let x=f.position===0,y=f.position===
 f.count;for(let E of[w,$])os(E,x);for(let E of[v,T])os(E,y)}return C.follow("change:view",k),k(),C.close}function qt(t){let s=null,n=null,r=a=>{if(s!==null){n=a;return}s=Z("turn"),t(a,s)},o=()=>{s=null;let a=n;n=null,a!==null&&
 r(a)};return{ask:r,free:o,answered(a){a===s&&o()},get waiting(){return s!==null}}}var rt=(t,s,n,r,o)=>j("line",{x1:t,y1:s,x2:n,y2:r,class:o}),at=(t,s,n,r="middle")=>j("text",{x:t,y:s,"text-anchor":r,class:"\
@@ -706,13 +706,13 @@ cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),h=rt(0,0,0
 v=w/(n.readingsOnly?r.radius:n.radii[1]),$=j("svg",{viewBox:`0 0 ${2*w+120} ${2*w+30}`,width:2*w+120,height:2*w+30,class:"\
 tsg-drum",role:"img"}),T=w+4;p.setAttribute("transform",`translate(${T} ${T})`),$.append(p,h,rt(4,T,2*w+4,T,"tsg-centre"),
 rt(T,4,T,2*w+4,"tsg-centre"),j("circle",{cx:T,cy:T,r:10,class:"tsg-face"}),b);let B=[e("div",{class:"ts-tools"},W("Turn \
-the shaft ten times",()=>u({turns:r.turns+10})))];if(!n.readingsOnly){let k=n.kinds,f=k.map(([m,x])=>e("label",{class:"t\
-s-option"},e("input",{type:"checkbox",checked:r.kinds.includes(m),onchange:y=>u({kinds:k.map(([E])=>E).filter(E=>E===m?y.
+the shaft ten times",()=>u({turns:r.turns+10})))];if(!n.readingsOnly){let k=n.kinds,f=k.map(([g,x])=>e("label",{class:"t\
+s-option"},e("input",{type:"checkbox",checked:r.kinds.includes(g),onchange:y=>u({kinds:k.map(([E])=>E).filter(E=>E===g?y.
 target.checked:r.kinds.includes(E))})}),`with ${x}`));B[0].append(W("Fit the rings anew",()=>u({turns:0}))),f.length&&B.
 push(e("fieldset",{class:"tsg-ticks"},e("legend",{class:"ts-hint"},"What turns with the bearings"),...f)),B.push(gt("Set\
-ting",{min:-.05,max:n.highest,step:.005,value:r.setting,onInput:m=>u({setting:m}),words:m=>m<0?`${(-m).toFixed(3)} mm of\
- end play`:`${m.toFixed(3)} mm of preload`}).row,gt("Radius of the drum",{min:n.radii[0],max:n.radii[1],step:1,value:r.radius,
-onInput:m=>u({radius:m}),words:m=>`${m} mm`}).row)}let S=Y({model:t,el:s},{kind:"rig"});S.show(e("p",{class:"ts-who"},n.
+ting",{min:-.05,max:n.highest,step:.005,value:r.setting,onInput:g=>u({setting:g}),words:g=>g<0?`${(-g).toFixed(3)} mm of\
+ end play`:`${g.toFixed(3)} mm of preload`}).row,gt("Radius of the drum",{min:n.radii[0],max:n.radii[1],step:1,value:r.radius,
+onInput:g=>u({radius:g}),words:g=>`${g} mm`}).row)}let S=Y({model:t,el:s},{kind:"rig"});S.show(e("p",{class:"ts-who"},n.
 readingsOnly?"Take your reading here; write it in the form below.":"Practice. Nothing here is marked or saved."),S.alert,
 e("div",{class:"tsg-beside"},$,e("div",{class:"tsg-side"},a,l)),...B,i,c);function L(){let k=t.get("shown");d.waiting||(r=
 k.state);let f=v*k.state.radius;At(p,{r:f}),At(h,{x1:T,y1:T-f,x2:2*w+120,y2:T-f}),At(b,{x:T,y:2*w+22}),b.textContent=`dr\
@@ -742,13 +742,13 @@ function h(){u.textContent=`${p()} N·m`,d.setAttribute("aria-valuetext",`${p()}
 e torque`)}let b=f=>S.send({type:"pull",bolt:f,torque:p()}),w=W("Take back",()=>S.send({type:"undo"})),v=W("Wait until t\
 he film has run out",()=>S.send({type:"wait"})),$=e("select",{class:"ts-box","aria-label":"Wet sealant between the faces",
 onchange:()=>S.send({type:"set",film:Number($.value)})},...n.films.map(f=>e("option",{value:f},f?`${f} µm thick`:"none"))),
-T=e("input",{type:"checkbox",onchange:()=>S.send({type:"set",scattered:T.checked})});a.addEventListener("click",f=>{let m=xt(
-f,"[data-bolt]");m&&(B(m),b(Number(m.dataset.bolt)))});let B=f=>{for(let m of i)m.setAttribute("tabindex",m===f?"0":"-1");
-f.focus({preventScroll:!0})};a.addEventListener("keydown",f=>{let m=xt(f,"[data-bolt]");if(!m||f.ctrlKey||f.metaKey||f.altKey)
-return;let x=Number(m.dataset.bolt),y={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[f.key];if(y)B(i[(x+y+i.length)%
+T=e("input",{type:"checkbox",onchange:()=>S.send({type:"set",scattered:T.checked})});a.addEventListener("click",f=>{let g=xt(
+f,"[data-bolt]");g&&(B(g),b(Number(g.dataset.bolt)))});let B=f=>{for(let g of i)g.setAttribute("tabindex",g===f?"0":"-1");
+f.focus({preventScroll:!0})};a.addEventListener("keydown",f=>{let g=xt(f,"[data-bolt]");if(!g||f.ctrlKey||f.metaKey||f.altKey)
+return;let x=Number(g.dataset.bolt),y={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[f.key];if(y)B(i[(x+y+i.length)%
 i.length]);else if(f.key==="Home")B(i[0]);else if(f.key==="End")B(i[i.length-1]);else if(f.key==="Enter"||f.key===" ")f.
 repeat||b(x);else return;f.preventDefault()});let S=Y({model:t,el:s},{kind:"rig"}),L=e("div",{class:"ts-tools",role:"gro\
-up","aria-label":"Bolts"},W("Start all by hand",()=>S.send({type:"start"})),...n.rounds.map(([f,m])=>W(`One round ${m}`,
+up","aria-label":"Bolts"},W("Start all by hand",()=>S.send({type:"start"})),...n.rounds.map(([f,g])=>W(`One round ${g}`,
 ()=>S.send({type:"round",pattern:f,torque:p()}))),w,W("Start again",()=>S.send({type:"again"}))),C=e("div",{class:"ts-to\
 ols",role:"group","aria-label":"Wrench"},e("span",{class:"tsj-slide"},e("label",{for:c},"Wrench set to"),d,u));n.films.length&&
 C.append(e("label",{class:"ts-pair"},"Wet sealant",$),v,e("label",{class:"tsj-check"},T,"friction scatters from bolt to \
@@ -756,9 +756,9 @@ bolt")),S.show(e("p",{class:"ts-who"},n.readingsOnly?"A bench to take readings f
  answers below are.":"Practice. Nothing here is marked or saved."),S.alert,r,C,L,o,e("div",{class:"tsj-bench"},a,l),e("p",
 {class:"ts-keys"},"Choose a bolt: the first time it is started by hand, then the wrench pulls it. Keys: arrows go from b\
 olt to bolt, Enter pulls."));function k(){let f=t.get("view");r.textContent=f.finding,o.textContent=f.happened,l.innerHTML=
-f.bars;for(let[m,x]of i.entries()){let y=f.tight[m]?`${f.clamps[m]} kN`:f.started[m]?"started by hand":"not started";x.setAttribute(
-"aria-label",`Bolt ${m+1} of ${n.count}, ${y}`),x.classList.toggle("tsj-tight",f.tight[m]),x.classList.toggle("tsj-start\
-ed",f.started[m])}w.disabled=!f.pulls,v.disabled=!f.standing,$.value=String(f.film),T.checked=f.scattered}return S.follow(
+f.bars;for(let[g,x]of i.entries()){let y=f.tight[g]?`${f.clamps[g]} kN`:f.started[g]?"started by hand":"not started";x.setAttribute(
+"aria-label",`Bolt ${g+1} of ${n.count}, ${y}`),x.classList.toggle("tsj-tight",f.tight[g]),x.classList.toggle("tsj-start\
+ed",f.started[g])}w.disabled=!f.pulls,v.disabled=!f.standing,$.value=String(f.film),T.checked=f.scattered}return S.follow(
 "change:view",k),h(),k(),S.close}var us="tsk-number";function Nt(t,s,...n){return e("td",{class:s?us:null,"data-label":t||null,role:"cell"},...n)}function re(t,s,n){
 let r=s.map(([l,i])=>e("th",{scope:"col",role:"columnheader",class:i?us:null},l)),o=e("thead",{role:"rowgroup"},e("tr",{
 role:"row"},...r)),a=e("table",{class:"tsk-board",role:"table"},e("caption",{},t),o,n);return e("div",{class:"ts-scroll"},
@@ -778,7 +778,7 @@ v);$.value=L??"",T.textContent=C?C.bits:L!==void 0?"made":"nothing",B.textConten
 o=e("div",{class:"ts-scroll ts-fit ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"\
 The lever. Arrow keys left and right slide the selector shaft, up and down turn it."}),a=e("select",{class:"ts-box ts-ho\
 w","aria-label":"How it is put together"},...pt(t.get("builds"))),l=nt("Start again",()=>v({type:"reset"})),i=e("div",{class:"\
-ts-tools ts-moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([f,m])=>nt(m,()=>v({type:"move",
+ts-tools ts-moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([f,g])=>nt(g,()=>v({type:"move",
 code:f})))),c=e("ol",{class:"ts-log","aria-label":"What was tried and what happened"}),d=e("p",{class:"ts-hint"},"Nothin\
 g tried yet. Use the moves above; each is written down here."),u=e("p",{class:"ts-proof",role:"status"}),p=nt("What does\
  a full hand test find?",()=>{p.disabled=!0,u.textContent="testing",v({type:"prove"})}),h=Y({model:t,el:s},{kind:"rig"});
@@ -786,44 +786,45 @@ h.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),h.al
 {class:"ts-pair"},"Put together: ",a),l),n,o,r,e("p",{class:"ts-hint"},"Drag the blue finger, or click the picture and u\
 se the arrow keys: left and right slide, up and down turn. Or use the moves in words:"),i,e("p",{class:"ts-prompt"},"Tri\
 ed by hand"),d,c,e("div",{class:"ts-tools"},p),u);let b=0,w="";function v(f){b+=1,h.send({...f,turn:b})}function $(){let f=t.
-get("view");if(w!==t.get("figure")){w=t.get("figure"),o.innerHTML=w;let m=Tt(o,"svg");m.removeAttribute("role"),m.setAttribute(
-"aria-hidden","true")}for(let m of X(o,"[data-body]")){let[x,y]=f.moved[String(m.dataset.rides??m.dataset.body)]??[0,0];
-m.setAttribute("transform",`translate(${x.toFixed(2)} ${y.toFixed(2)})`)}for(let m of X(o,"[data-gear]"))m.classList.toggle(
-"tsg-in",f.gears.includes(m.dataset.gear));o.dataset.turn=String(f.turn),n.textContent=`${f.gears.length>1?"■ ":f.gears.
-length?"● ":"○ "}${f.title}.`,r.textContent=f.happened,r.classList.toggle("ts-stopped",/topped by/.test(f.happened)),
-(c.childElementCount!==f.log.length||c.lastElementChild?.textContent!==f.log.at(-1))&&(c.replaceChildren(...f.log.map(m=>e(
-"li",{class:/topped by/.test(m)?"ts-stopped":""},m))),c.scrollTop=c.scrollHeight),d.hidden=f.log.length>0,a.value=f.build,
-u.textContent=f.proof,p.disabled=!1,S=!1,k()}o.addEventListener("keydown",f=>{if(bt(f))return;let m={ArrowLeft:[-1,0],ArrowRight:[
-1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[f.key];m&&(f.preventDefault(),v({type:"nudge",travel:m[0],turned:m[1]}))}),a.addEventListener(
-"change",()=>v({type:"build",build:a.value}));let T=null,B=null,S=!1;function L(f){let m=Tt(o,"svg"),x=m.getBoundingClientRect(),
-y=m.viewBox.baseVal.width/x.width;return[(f.clientX-x.left)*y,(f.clientY-x.top)*y]}o.addEventListener("pointerdown",f=>{
-let m=xt(f,".tsg-panel");if(!m||f.button!==0)return;let x=t.get("view").hand,[y,E]=L(f),A=Number(m.dataset.scale);T={x:y-
-x[0]*A,y:E+x[1]*A,scale:A},o.setPointerCapture(f.pointerId),o.focus({preventScroll:!0}),o.classList.add("ts-pulling"),f.
-preventDefault()}),o.addEventListener("pointermove",f=>{if(!T)return;let[m,x]=L(f);B={travel_mm:(m-T.x)/T.scale,turn_mm:(T.
-y-x)/T.scale},k()});let C=()=>{T=null,o.classList.remove("ts-pulling")};o.addEventListener("pointerup",C),o.addEventListener(
-"pointercancel",C);function k(){if(S||!B)return;S=!0;let f=B;B=null,v({type:"pull",...f})}return h.follow("msg:custom",f=>{
-f.type==="trouble"&&(S=!1)}),h.follow("change:view",$),$(),h.close}function hs({model:t,el:s}){let n=t.get("plan"),r=t.get("view"),o=e("p",{class:"ts-finding",role:"status"}),a=e("p",{class:"\
+get("view");if(w!==t.get("figure")){w=t.get("figure"),o.innerHTML=w;let g=Tt(o,"svg");g.removeAttribute("role"),g.setAttribute(
+"aria-hidden","true")}for(let g of X(o,"[data-body]")){let[x,y]=f.moved[String(g.dataset.rides??g.dataset.body)]??[0,0];
+g.setAttribute("transform",`translate(${x.toFixed(2)} ${y.toFixed(2)})`)}for(let g of X(o,"[data-gear]"))g.classList.toggle(
+"tsg-in",f.gears.includes(g.dataset.gear));for(let g of X(o,"[data-lifts]"))g.classList.toggle("tsg-up",f.lifted);o.dataset.
+turn=String(f.turn),n.textContent=`${f.gears.length>1?"■ ":f.gears.length?"● ":"○ "}${f.title}.`,r.textContent=f.happened,
+r.classList.toggle("ts-stopped",/topped by/.test(f.happened)),(c.childElementCount!==f.log.length||c.lastElementChild?.textContent!==
+f.log.at(-1))&&(c.replaceChildren(...f.log.map(g=>e("li",{class:/topped by/.test(g)?"ts-stopped":""},g))),c.scrollTop=c.
+scrollHeight),d.hidden=f.log.length>0,a.value=f.build,u.textContent=f.proof,p.disabled=!1,S=!1,k()}o.addEventListener("k\
+eydown",f=>{if(bt(f))return;let g={ArrowLeft:[-1,0],ArrowRight:[1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[f.key];g&&(f.preventDefault(),
+v({type:"nudge",travel:g[0],turned:g[1]}))}),a.addEventListener("change",()=>v({type:"build",build:a.value}));let T=null,
+B=null,S=!1;function L(f){let g=Tt(o,"svg"),x=g.getBoundingClientRect(),y=g.viewBox.baseVal.width/x.width;return[(f.clientX-
+x.left)*y,(f.clientY-x.top)*y]}o.addEventListener("pointerdown",f=>{let g=xt(f,".tsg-panel");if(!g||f.button!==0)return;
+let x=t.get("view").hand,[y,E]=L(f),A=Number(g.dataset.scale);T={x:y-x[0]*A,y:E+x[1]*A,scale:A},o.setPointerCapture(f.pointerId),
+o.focus({preventScroll:!0}),o.classList.add("ts-pulling"),f.preventDefault()}),o.addEventListener("pointermove",f=>{if(!T)
+return;let[g,x]=L(f);B={travel_mm:(g-T.x)/T.scale,turn_mm:(T.y-x)/T.scale},k()});let C=()=>{T=null,o.classList.remove("t\
+s-pulling")};o.addEventListener("pointerup",C),o.addEventListener("pointercancel",C);function k(){if(S||!B)return;S=!0;let f=B;
+B=null,v({type:"pull",...f})}return h.follow("msg:custom",f=>{f.type==="trouble"&&(S=!1)}),h.follow("change:view",$),$(),
+h.close}function hs({model:t,el:s}){let n=t.get("plan"),r=t.get("view"),o=e("p",{class:"ts-finding",role:"status"}),a=e("p",{class:"\
 ts-happened tsw-happened",role:"status"}),l=e("div",{class:"ts-scroll ts-fit tsw-train"}),i=r.dials[0].shaft,d=n.gears.map(
 ([x,y])=>e("button",{type:"button",class:"ts-button","data-gear":x,"aria-pressed":"false",onclick:()=>k({type:"gear",gear:x})},
 y)),u=e("select",{class:"ts-box","aria-label":"Wheel held still",onchange:x=>k({type:"hold",shaft:x.target.value})},...pt(
-n.holds)),p=e("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:x=>{i=x.target.value,m()}},...pt(r.dials.
+n.holds)),p=e("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:x=>{i=x.target.value,g()}},...pt(r.dials.
 map(x=>[x.shaft,x.name]))),h=x=>k({type:"turn",shaft:i,turns:x}),b=`1/${n.marks}`,w=e("div",{class:"ts-tools",role:"grou\
 p","aria-label":"Turn the shaft"},nt("↺ 1 turn",()=>h(-1),"One turn anticlockwise"),nt(`↺ ${b}`,()=>h(-n.step),`${b}\
  turn anticlockwise`),nt("↺ a touch",()=>h(-n.fine),"A touch anticlockwise"),nt("a touch ↻",()=>h(n.fine),"A touch c\
 lockwise"),nt(`${b} ↻`,()=>h(n.step),`${b} turn clockwise`),nt("1 turn ↻",()=>h(1),"One turn clockwise"),nt("Marks t\
 o zero",()=>k({type:"reset"}))),v=new Map;for(let x of r.dials){let y=j("g",{},j("circle",{class:"tsw-end",r:34}),j("lin\
-e",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),j("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),E=[];for(let g=0;g<n.marks;g+=
-1)E.push(j("line",{class:"tsw-tick",y1:-40,y2:g?-47:-52,transform:`rotate(${g*360/n.marks})`})),g&&E.push(j("text",{class:"\
-tsw-number",x:57*Math.sin(g*2*Math.PI/n.marks),y:-57*Math.cos(g*2*Math.PI/n.marks)+4},String(g)));let A=j("svg",{viewBox:"\
+e",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),j("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),E=[];for(let m=0;m<n.marks;m+=
+1)E.push(j("line",{class:"tsw-tick",y1:-40,y2:m?-47:-52,transform:`rotate(${m*360/n.marks})`})),m&&E.push(j("text",{class:"\
+tsw-number",x:57*Math.sin(m*2*Math.PI/n.marks),y:-57*Math.cos(m*2*Math.PI/n.marks)+4},String(m)));let A=j("svg",{viewBox:"\
 -70 -70 140 140",class:"tsw-dial","data-shaft":x.shaft,"aria-hidden":"true"},j("circle",{class:"tsw-plate",r:40}),...E,j(
 "path",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),y),U=e("div",{class:"tsw-count",tabindex:"0",role:"application","\
 aria-roledescription":"shaft","data-shaft":x.shaft},e("div",{class:"tsw-name"}),A,e("div",{class:"tsw-strokes","aria-hid\
 den":"true"}),e("div",{class:"tsw-figure"}));v.set(x.shaft,{box:U,svg:A,shaftEnd:y}),U.addEventListener("focus",()=>{i!==
-x.shaft&&(i=x.shaft,m())}),U.addEventListener("keydown",g=>{if(bt(g))return;let P={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,
-ArrowUp:-1,PageDown:1,PageUp:-1}[g.key];P&&(g.preventDefault(),i=x.shaft,h(P*(g.key.startsWith("Page")?1:g.shiftKey?n.fine:
-n.step)))});let O=null,M=g=>{let P=A.getBoundingClientRect();return Math.atan2(g.clientX-P.left-P.width/2,P.top+P.height/
-2-g.clientY)/(2*Math.PI)};A.addEventListener("pointerdown",g=>{g.button===0&&(O=M(g),A.setPointerCapture(g.pointerId),U.
-focus({preventScroll:!0}),g.preventDefault())}),A.addEventListener("pointermove",g=>{if(O===null)return;let P=M(g),_=P-O;
+x.shaft&&(i=x.shaft,g())}),U.addEventListener("keydown",m=>{if(bt(m))return;let P={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,
+ArrowUp:-1,PageDown:1,PageUp:-1}[m.key];P&&(m.preventDefault(),i=x.shaft,h(P*(m.key.startsWith("Page")?1:m.shiftKey?n.fine:
+n.step)))});let O=null,M=m=>{let P=A.getBoundingClientRect();return Math.atan2(m.clientX-P.left-P.width/2,P.top+P.height/
+2-m.clientY)/(2*Math.PI)};A.addEventListener("pointerdown",m=>{m.button===0&&(O=M(m),A.setPointerCapture(m.pointerId),U.
+focus({preventScroll:!0}),m.preventDefault())}),A.addEventListener("pointermove",m=>{if(O===null)return;let P=M(m),_=P-O;
 _-=Math.round(_),O=P,$+=_,B()});let N=()=>{O=null};A.addEventListener("pointerup",N),A.addEventListener("pointercancel",
 N)}let $=0,T=!1;function B(){if(T||Math.abs($)<.002)return;T=!0;let x=$;$=0,h(x)}let S=Y({model:t,el:s},{kind:"rig"});S.
 show(...n.closed?[]:[e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved.")],S.alert,o,...n.closed?[]:[e("\
@@ -832,7 +833,7 @@ ols"},e("span",{class:"ts-pair"},"Hold still: ",u),e("span",{class:"ts-pair"},"T
 ounts"},...[...v.values()].map(x=>x.box)),w,a,e("p",{class:"ts-hint"},`All three are seen from the clutch side. Drag a d\
 ial round, or go to it and use the arrow keys (${b} turn), Shift with an arrow key (a touch) or Page Up and Page Down (o\
 ne turn). Each stroke is a whole turn.`));let L=0,C=null;function k(x){L+=1,S.send({...x,turn:L})}let f=x=>{let y=[];for(let E=x;E>
-0;E-=5)y.push(E>=5?"||||/":"|".repeat(E));return y.join(" ")};function m(){let x=t.get("view");C!==t.get("figure")&&(C=String(
+0;E-=5)y.push(E>=5?"||||/":"|".repeat(E));return y.join(" ")};function g(){let x=t.get("view");C!==t.get("figure")&&(C=String(
 t.get("figure")),l.innerHTML=C);for(let y of X(l,"[data-wheel]")){let[E,A]=x.wheels[String(y.dataset.wheel)]??[0,!0];y.setAttribute(
 "transform",`translate(0 ${(E*Number(y.dataset.reach)).toFixed(1)})`),y.classList.toggle("tsw-behind",!A)}for(let y of d)
 y.setAttribute("aria-pressed",String(x.engaged.includes(y.dataset.gear)));u.value=x.held,p.value=i;for(let y of x.dials){
@@ -840,7 +841,7 @@ let{box:E,shaftEnd:A}=v.get(y.shaft),U=y.way>0?"↻":y.way<0?"↺":"";A.setAttri
 O,,M,N]=E.children;O.textContent=`${y.name}${y.held?", held":y.shaft===i?", your hand":""}`,M.textContent=y.strokes||U?`${U}\
  ${f(y.strokes)}`:"no stroke",N.textContent=y.figure,E.classList.toggle("tsw-hand",y.shaft===i),E.classList.toggle("tsw-\
 held",y.held),E.setAttribute("aria-label",`${y.name}${y.held?", held":""}. ${y.words}`)}o.textContent=x.finding,a.textContent=
-x.happened,s.dataset.turn=String(x.turn),T=!1,B()}return S.follow("change:view",m),m(),S.close}function gs({model:t,el:s}){let n=e("p",{class:"ts-finding",role:"status"}),r=e("div",{class:"tsh-picture"}),o=e("p",{class:"\
+x.happened,s.dataset.turn=String(x.turn),T=!1,B()}return S.follow("change:view",g),g(),S.close}function gs({model:t,el:s}){let n=e("p",{class:"ts-finding",role:"status"}),r=e("div",{class:"tsh-picture"}),o=e("p",{class:"\
 tsh-head"}),a=e("p",{class:"tsh-seen"}),l=e("div",{class:"tsh-told"}),i=e("div",{class:"tsh-box",role:"status"},o,a,l),c=[],
 d=[],u=null,p=t.get("plan").lookingOnly,h=(k,f)=>e("button",{type:"button",class:"ts-button","data-verdict":k,"aria-pres\
 sed":"false",onclick:()=>$.send({type:"judge",place:u,verdict:k})},f),b=p?[]:[h("stop","Stop here"),h("well","Fine as it\
@@ -849,21 +850,21 @@ ts-tools",role:"group","aria-label":"Your judgement of the place"},...b);t.get("
 el:s},{kind:"rig"});$.show(e("p",{class:"ts-who"},p?"A picture to look at. Nothing is saved here; your answers are below\
 .":"Practice. Nothing here is marked or saved."),$.alert,n,e("p",{class:"ts-keys"},p?"Choose a place to read what can be\
  seen there. Keys: arrows go from place to place.":"Choose a place, read what can be seen there, and judge it. Keys: arr\
-ows go from place to place; Tab goes on to the buttons."),r,i),p||i.after(v);function T(k,f){let m=k!==u;u=k;for(let[x,y]of d.
+ows go from place to place; Tab goes on to the buttons."),r,i),p||i.after(v);function T(k,f){let g=k!==u;u=k;for(let[x,y]of d.
 entries()){let E=c[x][0]===k;y.setAttribute("tabindex",E?"0":"-1"),y.setAttribute("aria-pressed",String(E)),y.classList.
-toggle("tsh-chosen",E),E&&f&&(y.focus({preventScroll:!0}),B(y))}m&&$.send({type:"choose",place:k})}function B(k){let f=Tt(
-k,".tsh-hit").getBoundingClientRect(),m=r.getBoundingClientRect();(f.left<m.left||f.right>m.right)&&(r.scrollLeft+=f.left-
-m.left-(m.width-f.width)/2),(f.bottom<0||f.bottom>innerHeight||f.top<0)&&k.scrollIntoView({block:"nearest"})}function S(){
+toggle("tsh-chosen",E),E&&f&&(y.focus({preventScroll:!0}),B(y))}g&&$.send({type:"choose",place:k})}function B(k){let f=Tt(
+k,".tsh-hit").getBoundingClientRect(),g=r.getBoundingClientRect();(f.left<g.left||f.right>g.right)&&(r.scrollLeft+=f.left-
+g.left-(g.width-f.width)/2),(f.bottom<0||f.bottom>innerHeight||f.top<0)&&k.scrollIntoView({block:"nearest"})}function S(){
 let k=t.get("plan");c=k.places,r.innerHTML=k.drawing,Tt(r,"svg").setAttribute("role","group"),d=c.map(([f])=>Tt(r,`[data\
--place="${f}"]`)),d.forEach((f,m)=>{f.setAttribute("role","button"),f.setAttribute("aria-label",`${m+1} ${c[m][1]}`),f.addEventListener(
-"click",()=>T(c[m][0],!0))}),u=String(t.get("view").chosen),T(u,!1)}r.addEventListener("keydown",k=>{if(bt(k))return;let f=c.
-findIndex(([y])=>y===u),m=Math.min(6,c.length),x=f;if(k.key==="ArrowRight")x=f+1;else if(k.key==="ArrowLeft")x=f-1;else if(k.
-key==="ArrowDown")x=f+m;else if(k.key==="ArrowUp")x=f-m;else if(k.key==="Home")x=0;else if(k.key==="End")x=c.length-1;else if(k.
+-place="${f}"]`)),d.forEach((f,g)=>{f.setAttribute("role","button"),f.setAttribute("aria-label",`${g+1} ${c[g][1]}`),f.addEventListener(
+"click",()=>T(c[g][0],!0))}),u=String(t.get("view").chosen),T(u,!1)}r.addEventListener("keydown",k=>{if(bt(k))return;let f=c.
+findIndex(([y])=>y===u),g=Math.min(6,c.length),x=f;if(k.key==="ArrowRight")x=f+1;else if(k.key==="ArrowLeft")x=f-1;else if(k.
+key==="ArrowDown")x=f+g;else if(k.key==="ArrowUp")x=f-g;else if(k.key==="Home")x=0;else if(k.key==="End")x=c.length-1;else if(k.
 key!=="Enter"&&k.key!==" ")return;k.preventDefault(),x>=0&&x<c.length&&T(c[x][0],!0)});function L(){let k=t.get("view");
 n.textContent=k.finding;let f=c.findIndex(([y])=>y===k.chosen);o.textContent=`${f+1}  ${c[f][1]}`,a.textContent=k.seen;let{
-verdict:m,...x}=k.told;if(l.replaceChildren(),m){let y=k.judged[k.chosen],E=y==="stop"==(m==="Stop here."),A=y==="stop"?
-"Stop here":"Fine as it is";l.append(e("p",{class:"tsh-verdict"},E?`✓ Yes: ${m}`:`✗ You said “${A}”. The course sa\
-ys: ${m}`),e("dl",{class:"ts-facts"},...Object.entries(x).flatMap(([U,O])=>[e("dt",{},U),e("dd",{},O)])))}for(let y of b)
+verdict:g,...x}=k.told;if(l.replaceChildren(),g){let y=k.judged[k.chosen],E=y==="stop"==(g==="Stop here."),A=y==="stop"?
+"Stop here":"Fine as it is";l.append(e("p",{class:"tsh-verdict"},E?`✓ Yes: ${g}`:`✗ You said “${A}”. The course sa\
+ys: ${g}`),e("dl",{class:"ts-facts"},...Object.entries(x).flatMap(([U,O])=>[e("dt",{},U),e("dd",{},O)])))}for(let y of b)
 y.setAttribute("aria-pressed",String(k.judged[k.chosen]===y.dataset.verdict));for(let[y,E]of d.entries()){let A=k.judged[c[y][0]];
 E.setAttribute("aria-label",`${y+1} ${c[y][1]}${A?`, judged: ${A==="stop"?"stop here":"fine as it is"}`:""}`);let U=E.querySelector(
 ".tsh-tag");if(!A){U?.remove();continue}U||(U=j("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),E.
@@ -933,13 +934,13 @@ before.length} before it, ${r[k].after.length} after it`),C.addEventListener("cl
 get("near").step));function $(C){let k=new Set(r[v].before),f=new Set(r[v].after);b.forEach((E,A)=>{E.setAttribute("tabi\
 ndex",A===v?"0":"-1"),E.setAttribute("aria-pressed",String(A===v)),E.classList.toggle("ts-chosen-step",A===v),E.classList.
 toggle("ts-before-it",k.has(A)),E.classList.toggle("ts-after-it",f.has(A)),E.classList.toggle("ts-either",A!==v&&!k.has(
-A)&&!f.has(A))});let m=E=>E===v||k.has(E)||f.has(E);for(let{node:E,ends:A}of w){let U=k.has(A[0])&&(A[1]===v||k.has(A[1]))||
-f.has(A[1])&&(A[0]===v||f.has(A[0]));E.classList.toggle("ts-either",!(U&&A.every(m)))}d.value=n[v][0],C&&b[v].focus({preventScroll:!0});
+A)&&!f.has(A))});let g=E=>E===v||k.has(E)||f.has(E);for(let{node:E,ends:A}of w){let U=k.has(A[0])&&(A[1]===v||k.has(A[1]))||
+f.has(A[1])&&(A[0]===v||f.has(A[0]));E.classList.toggle("ts-either",!(U&&A.every(g)))}d.value=n[v][0],C&&b[v].focus({preventScroll:!0});
 let x=b[v].getBoundingClientRect(),y=a.getBoundingClientRect();(x.left<y.left+16||x.right>y.right-16)&&(a.scrollLeft+=x.
 left-y.left-y.width/2)}function T(C,k){v=C,$(k),p.send({type:"choose",step:n[C][0]})}let B=C=>{let f=Tt(b[C],"rect").getBBox();
 return{x:f.x,y:f.y}};function S(C){let k=B(v),f=y=>y.sort((E,A)=>Math.abs(B(E).y-k.y)-Math.abs(B(A).y-k.y))[0];if(C==="A\
 rrowRight")return f(w.filter(({ends:y})=>y[0]===v).map(({ends:y})=>y[1]));if(C==="ArrowLeft")return f(w.filter(({ends:y})=>y[1]===
-v).map(({ends:y})=>y[0]));let m=b.map((y,E)=>E).filter(y=>Math.abs(B(y).x-k.x)<2&&y!==v),x=C==="ArrowUp"?-1:1;return f(m.
+v).map(({ends:y})=>y[0]));let g=b.map((y,E)=>E).filter(y=>Math.abs(B(y).x-k.x)<2&&y!==v),x=C==="ArrowUp"?-1:1;return f(g.
 filter(y=>(B(y).y-k.y)*x>0))}h.addEventListener("keydown",C=>{if(!bt(C))if(["ArrowUp","ArrowDown","ArrowLeft","ArrowRigh\
 t"].includes(C.key)){let k=S(C.key);k!==void 0&&T(k,!0),C.preventDefault()}else(C.key==="Enter"||C.key===" ")&&C.preventDefault()}),
 d.addEventListener("change",()=>T(Number(o.get(d.value)),!1)),u.addEventListener("click",()=>{let C=a.classList.toggle("\
@@ -977,22 +978,22 @@ c);let L=(...M)=>e("span",{class:"ts-pair"},...M);d.show(e("p",{class:"ts-who"},
 ed."),d.alert,o,h.drawing.frame,i,e("div",{class:"ts-tools"},b,L(e("label",{for:$.id},"the other face is"),$),L(a,W("1 m\
 inute passes",()=>p({type:"time",by:1})),W("5 minutes pass",()=>p({type:"time",by:5}))),L(e("label",{for:w.id},"faces ou\
 t of flat by"),w,v)),h.tools,l,e("details",{class:"ts-keys"},e("summary",{},"Passes laid"),h.empty,h.list));function C(){
-let M=getComputedStyle(s).color.match(/\d+(\.\d+)?/g);return M?M.slice(0,3).map(Number):[0,0,0]}let k="",f="";function m(){
-let M=t.get("view"),N=r[M.closed?"closed":"film"],g=t.get("grid"),P=g instanceof DataView?new Uint8Array(g.buffer,g.byteOffset,
-g.byteLength):new Uint8Array(g);Ms(c,P,M.shape,N,C(),!M.closed);let[_,K]=M.shape,[Q,F]=[M.corner[0]-M.pitch/2,M.corner[1]-
+let M=getComputedStyle(s).color.match(/\d+(\.\d+)?/g);return M?M.slice(0,3).map(Number):[0,0,0]}let k="",f="";function g(){
+let M=t.get("view"),N=r[M.closed?"closed":"film"],m=t.get("grid"),P=m instanceof DataView?new Uint8Array(m.buffer,m.byteOffset,
+m.byteLength):new Uint8Array(m);Ms(c,P,M.shape,N,C(),!M.closed);let[_,K]=M.shape,[Q,F]=[M.corner[0]-M.pitch/2,M.corner[1]-
 M.pitch/2],H=(J,ot)=>`${(100*J/ot).toFixed(3)}%`;c.style.left=H(Q-B.left,B.width),c.style.width=H(K*M.pitch,B.width),c.style.
 top=H(B.high-F-_*M.pitch,B.height),c.style.height=H(_*M.pitch,B.height);let q=new Set(P.map(J=>M.closed?J:J&15)),z=N.filter(
 ([J])=>q.has(J)),et=`${z.map(([,J])=>J)} ${C()}`;et!==k&&(k=et,i.replaceChildren(...z.map(J=>Nn(J,C()))))}let x=j("g");h.
-drawing.over.append(x);let y=([M,N])=>[M-B.left,B.high-N];function E([M,N]){let g=N.map(P=>{let[_,K]=y(P);return`M${_.toFixed(
-1)} ${K.toFixed(1)}h0.01`});return j("path",{d:g.join(""),class:"tsp-lump","stroke-width":2*M})}function A(M){let[N,g]=y(
-M[M.length-1]),P=`M${N-1.3*S} ${g-S}h${2.6*S}l${-1.3*S} ${2.2*S}Z`;return[j("path",{d:h.drawing.path(M),class:"tsp-way",
+drawing.over.append(x);let y=([M,N])=>[M-B.left,B.high-N];function E([M,N]){let m=N.map(P=>{let[_,K]=y(P);return`M${_.toFixed(
+1)} ${K.toFixed(1)}h0.01`});return j("path",{d:m.join(""),class:"tsp-lump","stroke-width":2*M})}function A(M){let[N,m]=y(
+M[M.length-1]),P=`M${N-1.3*S} ${m-S}h${2.6*S}l${-1.3*S} ${2.2*S}Z`;return[j("path",{d:h.drawing.path(M),class:"tsp-way",
 "stroke-width":S}),j("path",{d:P,class:"tsp-out"})]}function U(){let M=t.get("view");if(u!==null&&M.turn!==u)return;u=null;
-let N=JSON.stringify([M.entries,M.notes]);if(N!==f&&h.show(M.entries,M.notes),f=N,h.drawing.strokes([]),m(),x.replaceChildren(
+let N=JSON.stringify([M.entries,M.notes]);if(N!==f&&h.show(M.entries,M.notes),f=N,h.drawing.strokes([]),g(),x.replaceChildren(
 ...M.lumps.map(E),...M.leaks.flatMap(A)),h.drawing.svg.classList.toggle("tsp-shut",M.closed),h.drawing.svg.classList.toggle(
 "tsp-clean",M.closed||M.clean),o.textContent=M.finding,$.value=M.slide,a.textContent=`minute ${M.minute}`,b.textContent=
 M.closed?"Lift the face off again":"Close the face",T===null&&(w.value=String(M.flat),v.textContent=`${M.flat} µm`),l.replaceChildren(
-...Lt(M.facts)),T===null)return;let g=T;T=null,p(g)}d.follow("change:view",U),d.follow("msg:custom",M=>{M.type==="troubl\
-e"&&(u=null,h.drawing.strokes([]))});let O=new MutationObserver(()=>setTimeout(m,Tn));return O.observe(document.body,{attributes:!0,
+...Lt(M.facts)),T===null)return;let m=T;T=null,p(m)}d.follow("change:view",U),d.follow("msg:custom",M=>{M.type==="troubl\
+e"&&(u=null,h.drawing.strokes([]))});let O=new MutationObserver(()=>setTimeout(g,Tn));return O.observe(document.body,{attributes:!0,
 attributeFilter:["data-jp-theme-light"]}),U(),()=>{d.close(),O.disconnect()}}function As(t){return Ot(t,(s,n,r)=>{let o=Ft(),a=e("div",{class:"tsp-section"}),l="",i=e("div",{class:"tsg-beside",tabindex:"\
 0",role:"group","aria-label":"Section and depth gauge"},a,e("div",{class:"tsg-gauge"},o.node,e("div",{},`Depth gauge on \
 a bridge of ${s.bridge} mm, one mark 0.01 mm`))),c=s.places.map(([u,p])=>[u,e("button",{type:"button",class:"ts-button",
@@ -1004,13 +1005,13 @@ depth:u})}).row,gt("Lean",{min:0,max:s.mostLean,step:.02,value:r.lean,words:u=>u
 {lean:u})}).row)),{picture:i,controls:d,set(u,p){u.section!==l&&(l=u.section,a.innerHTML=l),a.querySelector(".tsl-moving")?.
 setAttribute("transform",u.placed),o.set(u.dial,u.words);for(let[h,b]of c)b.setAttribute("aria-pressed",String(h===p.place))}}})}function Os({model:t,el:s}){let n=t.get("about"),r=t.get("shown").state,o=Ft(),a=n.readingsOnly?null:is(n),l=e("p",{class:"\
 ts-finding",role:"status"}),i=e("div",{}),c=qt((k,f)=>T.send({type:"set",state:k,turn:f})),d=k=>{r={...r,...k},c.ask(r)},
-u=(k,f)=>{let m=[...r.shims];m[k]=f,d({shims:m.filter(Boolean),turns:0})},p=(k,f,m)=>W(k,f,{"aria-pressed":m}),h=W("Turn\
+u=(k,f)=>{let g=[...r.shims];g[k]=f,d({shims:g.filter(Boolean),turns:0})},p=(k,f,g)=>W(k,f,{"aria-pressed":g}),h=W("Turn\
  the shaft ten times",()=>d({turns:r.turns+10})),b=p("Pull the shaft away",()=>d({side:"away"}),"true"),w=p("Push it to \
 the dial",()=>d({side:"towards"}),"false"),v=ft("Plunger",n.plungers,r.plunger,k=>d({plunger:k})),$=[e("div",{class:"ts-\
-tools"},n.rolls?h:null,v.row,b,w)];if(!n.readingsOnly){let k=ft("Shim",n.shelf,r.shims[0],m=>u(0,m)),f=n.second?ft("and",
-[["","no second shim"],...n.shelf],r.shims[1]??"",m=>u(1,m)):null;$.unshift(e("div",{class:"ts-tools"},k.row,f?.row)),$.
-push(gt("Warm the unit",{min:0,max:100,step:1,value:r.warmth,onInput:m=>d({warmth:m}),words:m=>m?`case ${Math.round(n.caseRise*
-m/100)} K warmer`:"cold, as at the bench"}).row)}let T=Y({model:t,el:s},{kind:"rig"}),B=e("div",{class:"tsg-wide",tabindex:"\
+tools"},n.rolls?h:null,v.row,b,w)];if(!n.readingsOnly){let k=ft("Shim",n.shelf,r.shims[0],g=>u(0,g)),f=n.second?ft("and",
+[["","no second shim"],...n.shelf],r.shims[1]??"",g=>u(1,g)):null;$.unshift(e("div",{class:"ts-tools"},k.row,f?.row)),$.
+push(gt("Warm the unit",{min:0,max:100,step:1,value:r.warmth,onInput:g=>d({warmth:g}),words:g=>g?`case ${Math.round(n.caseRise*
+g/100)} K warmer`:"cold, as at the bench"}).row)}let T=Y({model:t,el:s},{kind:"rig"}),B=e("div",{class:"tsg-wide",tabindex:"\
 0",role:"group","aria-label":"Half section"});B.innerHTML=n.section;let S=[e("p",{class:"ts-who"},n.readingsOnly?"Take y\
 our readings here; write them in the form below.":"Practice. Nothing here is marked or saved."),T.alert,e("div",{class:"\
 tsg-beside"},B,e("div",{class:"tsg-gauge"},o.node,e("div",{},"Dial at the shaft's right end, one mark 0.01 mm"))),...$,l,
@@ -1020,19 +1021,19 @@ n");c.waiting||(r=k.state),o.set(k.dial,k.dialWords),b.setAttribute("aria-presse
 "aria-pressed",String(k.state.side==="towards")),l.textContent=k.finding,a&&(a.set(k.cold,k.warm,k.words.join(" ")),i.replaceChildren(
 ...k.words.map(f=>e("p",{},f)))),c.answered(k.turn)}let C=()=>c.free();return T.follow("change:shown",L),T.follow("msg:c\
 ustom",C),L(),T.close}function Ts({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding",role:"status"}),o=e("div",{class:"tsj-band"}),
-a=e("div",{class:"tsj-section"}),l=e("dl",{class:"ts-facts"}),i=null,c=null,d=(f,m)=>{c={...c,[f]:m},i===null&&u()};function u(){
-i=Z("choice"),L.send({type:"choose",chosen:c,turn:i}),c=null}let p=e("div",{class:"tsj-settings"}),h=(f,m,x)=>{let y=Z("\
-set");return m.id=y,p.append(e("label",{for:y},f),e("span",{class:"tsj-slide"},m,x)),m},b=(f,m,x)=>h(m,e("select",{class:"\
-ts-box",onchange:y=>d(f,y.target.value)},...pt(x.map(y=>typeof y=="string"?[y,y]:y)))),w=(f,m,x)=>h(m,e("input",{type:"r\
+a=e("div",{class:"tsj-section"}),l=e("dl",{class:"ts-facts"}),i=null,c=null,d=(f,g)=>{c={...c,[f]:g},i===null&&u()};function u(){
+i=Z("choice"),L.send({type:"choose",chosen:c,turn:i}),c=null}let p=e("div",{class:"tsj-settings"}),h=(f,g,x)=>{let y=Z("\
+set");return g.id=y,p.append(e("label",{for:y},f),e("span",{class:"tsj-slide"},g,x)),g},b=(f,g,x)=>h(g,e("select",{class:"\
+ts-box",onchange:y=>d(f,y.target.value)},...pt(x.map(y=>typeof y=="string"?[y,y]:y)))),w=(f,g,x)=>h(g,e("input",{type:"r\
 ange",oninput:y=>d(f,Number(y.target.value))}),x),v={group:b("group","Bolt of the unit",n.groups),thread:b("thread","Thr\
 ead",n.threads),strength:b("strength","Strength class",n.classes),state:b("state","State of the thread",n.states),tool:b(
 "tool","Tool",n.tools)},$=e("output",{class:"tsj-figure"}),T=w("torque_nm","Torque",$),B=e("output",{class:"tsj-figure"}),
 S=w("engagement_mm","Thread that meets",B),L=Y({model:t,el:s},{kind:"rig"});L.show(e("p",{class:"ts-who"},"Practice. Not\
-hing here is marked or saved."),L.alert,r,o,e("div",{class:"tsj-bench"},p,a),l);let C=(f,m,x,y,E,A)=>{At(f,{min:m,max:x,
+hing here is marked or saved."),L.alert,r,o,e("div",{class:"tsj-bench"},p,a),l);let C=(f,g,x,y,E,A)=>{At(f,{min:g,max:x,
 step:y}),i===null&&(f.value=String(E)),f.setAttribute("aria-valuetext",A)};function k(){let f=t.get("view");if(i!==null&&
-f.turn!==i)return;i=null,c!==null&&u();let{chosen:m}=f;r.textContent=f.finding,o.innerHTML=f.band,a.innerHTML=f.section,
-l.replaceChildren(...Lt(f.facts));for(let[x,y]of Object.entries(v))y.value=m[x];C(T,1,f.topTorque,.5,m.torque_nm,f.torqueText),
-$.textContent=f.torqueText,C(S,f.lowEngagement,f.topEngagement,.5,m.engagement_mm,f.engagementText),B.textContent=f.engagementText}
+f.turn!==i)return;i=null,c!==null&&u();let{chosen:g}=f;r.textContent=f.finding,o.innerHTML=f.band,a.innerHTML=f.section,
+l.replaceChildren(...Lt(f.facts));for(let[x,y]of Object.entries(v))y.value=g[x];C(T,1,f.topTorque,.5,g.torque_nm,f.torqueText),
+$.textContent=f.torqueText,C(S,f.lowEngagement,f.topEngagement,.5,g.engagement_mm,f.engagementText),B.textContent=f.engagementText}
 return L.follow("change:view",k),k(),L.close}function Ns({model:t,el:s}){let n=oe(t.get("picture")),r=Y({model:t,el:s},{kind:"rig"});return r.show(r.alert,e("p",{class:"\
 ts-finding"},t.get("finding")),...n.nodes),r.close}function Ut(t,s){return(t.find(([n])=>n===s)??t[0])[2]}function ye(t,s){return t.find(([,,n])=>s!==void 0&&n.includes(s))?.[0]}
 var ve=(t,s)=>[...t.slice(s+1),...t.slice(0,s+1)];function Is(t,{stages:s,stage:n,step:r,labels:o,isOpen:a}){let l=Ut(s,
@@ -1045,7 +1046,7 @@ r)}function Bs({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding"})
 status",tabindex:"-1","aria-label":"What happened"}),a=e("select",{class:"ts-box ts-stage-choice","aria-label":"Stage",onchange:()=>Q()},
 ...pt(n.stages.map(([I,G])=>[I,G]))),l=nt(n.marked?"Next open step":"Next ready step",()=>M("next"));l.classList.add("ts\
 -next");let i=e("div",{class:"ts-buildlist",role:"toolbar","aria-orientation":"vertical","aria-label":"Steps of this sta\
-ge",onkeydown:I=>g(I)}),c=e("p",{class:"ts-hint"},"Keys: up and down walk through the steps, left and right change the s\
+ge",onkeydown:I=>m(I)}),c=e("p",{class:"ts-hint"},"Keys: up and down walk through the steps, left and right change the s\
 tage, Enter takes a step in hand; Enter again does it."),d=e("div",{class:"ts-hand",role:"group","aria-label":"Step in h\
 and",onkeydown:I=>{I.key!=="Enter"||!I.target.matches("input[type=radio], .ts-number-box")||(I.preventDefault(),t.get("h\
 and").stands?_():ot())}}),u=e("div",{class:"ts-scroll ts-fit"}),p=e("dl",{class:"ts-facts"}),h=e("ul",{class:"ts-sentenc\
@@ -1055,15 +1056,15 @@ er"},"told"));$.classList.add("ts-over");let T=e("div",{}),B=e("p",{class:"ts-st
 !!t.get("view").record&&f({type:"record",open:S.open})}},e("summary",{},"Build record"),T),L=Y({model:t,el:s},{kind:"rig"});
 L.show(e("p",{class:"ts-who"},n.who),L.alert,r,B,o,e("div",{class:"ts-build"},e("div",{class:"ts-build-left"},e("div",{class:"\
 ts-tools"},a,l),i,c),d),e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},w,v),$),u,p,b,h,S);let C=0,k=null;function f(I,G=null){
-C+=1,k=G&&{turn:C,focus:G},s.setAttribute("aria-busy","true"),L.send({...I,turn:C})}let m="",x=null,y="next",E=I=>!t.get(
+C+=1,k=G&&{turn:C,focus:G},s.setAttribute("aria-busy","true"),L.send({...I,turn:C})}let g="",x=null,y="next",E=I=>!t.get(
 "view").done.includes(I),A=()=>X(i,"[data-step]"),U=I=>A().find(G=>G.dataset.step===I)?.focus(),O=()=>({stages:n.stages,
 stage:a.value,step:x,isOpen:E});function M(I,G){y=I,f(I==="list"?{type:"take",step:G}:{type:"next"},"hand")}function N(I){
-a.value=ye(n.stages,I)??a.value,x=I,Q(),U(I)}function g(I){if(bt(I))return;let G=Is(I.key,{...O(),labels:n.labels});G&&(I.
+a.value=ye(n.stages,I)??a.value,x=I,Q(),U(I)}function m(I){if(bt(I))return;let G=Is(I.key,{...O(),labels:n.labels});G&&(I.
 preventDefault(),N(G))}function P(){let I=Ds(O());I?y==="next"?l.focus():N(I):$.focus()}function _(){let I=t.get("view").
 done.length>=Object.keys(n.labels).length;y==="next"&&!I?M("next"):P()}function K(I){let{done:G,ready:ct}=t.get("view");
 return G.includes(I)?{sign:"✓",word:"done"}:ct.includes(I)?{sign:"▸",word:"ready"}:{sign:"○",word:n.marked?"open":
 "waits"}}function Q(){let I=Ut(n.stages,a.value);(x===null||!I.includes(x))&&(x=I.find(E)??I[0]);let G=t.get("hand").step,
-ct=JSON.stringify([a.value,I.map(K),G]);if(ct===m){for(let wt of A())wt.tabIndex=wt.dataset.step===x?0:-1;return}m=ct;let dt=A().
+ct=JSON.stringify([a.value,I.map(K),G]);if(ct===g){for(let wt of A())wt.tabIndex=wt.dataset.step===x?0:-1;return}g=ct;let dt=A().
 find(wt=>wt===document.activeElement)?.dataset.step;i.replaceChildren(...I.map(wt=>F(wt,G))),dt&&U(dt)}function F(I,G){let{
 sign:ct,word:dt}=K(I);return e("button",{type:"button",class:`ts-button ts-buildstep ts-buildstep-${dt}`,"data-step":I,tabindex:I===
 x?"0":"-1","aria-current":I===G?"step":!1,"aria-label":`${n.labels[I]}: ${dt}`,onclick:()=>{x=I,M("list",I)}},Ct(ct),n.labels[I])}
@@ -1109,59 +1110,59 @@ ges"}),i=t.get("cohort"),c=e("input",{id:Z("by"),class:"ts-box",autocomplete:"of
 by",name:c.value})});c.value=t.get("by"),n.show(e("header",{class:"ts-desk-top"},e("b",{},It([i.name,i.college]).join(",\
  ")),e("span",{class:"ts-pair"},e("label",{for:c.id},"At the desk (your name, for the trail)"),c)),i.invented?e("p",{class:"\
 ts-hint"},i.invented):null,l,a,n.alert,r,o);let d=new Map,u=new Map,p=new Map,h=new Map,b=!1,w=()=>b||Object.keys(t.get(
-"busy")).length>0,v=(g,P={})=>{w()||n.isLost()||(g!=="look"&&(r.textContent="",n.alert.textContent=""),t.send({type:g,...P}))};
-async function $(g,P=""){if(w()||n.isLost())return;b=!0;try{for(let[K,Q]of h){let[F]=Q.files??[];F&&await Rs(t,K,F)}}finally{
-b=!1}let _=[...u].map(([K,Q])=>[K,[...Q]]);v("do",{act:g,of:P,typed:Object.fromEntries(d),ticked:Object.fromEntries(_)})}
-function T(g){let{name:P,of:_}=g,K=Z("field"),Q=g.hint?e("span",{class:"ts-hint",id:`${K}-hint`},g.hint):null,F={id:K,"d\
-ata-key":`field:${P}`,"aria-describedby":Q?.id},H=e("label",{for:K},g.label);if(!d.has(P)&&_!=="file"&&d.set(P,_==="tick"?
-g.value==="yes":g.value),_==="file"){let et=h.get(P)??e("input",{type:"file",class:"ts-file"});for(let[J,ot]of Object.entries(
+"busy")).length>0,v=(m,P={})=>{w()||n.isLost()||(m!=="look"&&(r.textContent="",n.alert.textContent=""),t.send({type:m,...P}))};
+async function $(m,P=""){if(w()||n.isLost())return;b=!0;try{for(let[K,Q]of h){let[F]=Q.files??[];F&&await Rs(t,K,F)}}finally{
+b=!1}let _=[...u].map(([K,Q])=>[K,[...Q]]);v("do",{act:m,of:P,typed:Object.fromEntries(d),ticked:Object.fromEntries(_)})}
+function T(m){let{name:P,of:_}=m,K=Z("field"),Q=m.hint?e("span",{class:"ts-hint",id:`${K}-hint`},m.hint):null,F={id:K,"d\
+ata-key":`field:${P}`,"aria-describedby":Q?.id},H=e("label",{for:K},m.label);if(!d.has(P)&&_!=="file"&&d.set(P,_==="tick"?
+m.value==="yes":m.value),_==="file"){let et=h.get(P)??e("input",{type:"file",class:"ts-file"});for(let[J,ot]of Object.entries(
 F))ot&&et.setAttribute(J,ot);return h.set(P,et),e("div",{class:"ts-desk-field"},H,et,Q)}if(_==="tick"){let z=e("input",{
 type:"checkbox",...F});z.checked=d.get(P)===!0,z.addEventListener("change",()=>d.set(P,z.checked));let et=e("label",{class:"\
-ts-option",for:K},z,g.label);return e("div",{class:"ts-desk-field"},et,Q)}let q=_==="choice"?St(F,g.options):_==="long"?
+ts-option",for:K},z,m.label);return e("div",{class:"ts-desk-field"},et,Q)}let q=_==="choice"?St(F,m.options):_==="long"?
 e("textarea",{class:"ts-box",rows:"3",maxlength:"2000",...F}):e("input",{class:"ts-box",autocomplete:"off",maxlength:"40\
-0",...F});return q.value=String(d.get(P)??""),_==="choice"&&!g.options.some(([z])=>z===d.get(P))&&(q.value=g.options[0]?.[0]??
-"",d.set(P,q.value)),q.addEventListener("input",()=>d.set(P,q.value)),e("div",{class:"ts-desk-field"},H,q,Q)}function B(g){
-let P=Z("form"),_=e("div",{class:"ts-doing"}),K=()=>{_.replaceChildren(...g.acts.map(F=>W(F.label,()=>F.sure?Q(F):$(F.id),
+0",...F});return q.value=String(d.get(P)??""),_==="choice"&&!m.options.some(([z])=>z===d.get(P))&&(q.value=m.options[0]?.[0]??
+"",d.set(P,q.value)),q.addEventListener("input",()=>d.set(P,q.value)),e("div",{class:"ts-desk-field"},H,q,Q)}function B(m){
+let P=Z("form"),_=e("div",{class:"ts-doing"}),K=()=>{_.replaceChildren(...m.acts.map(F=>W(F.label,()=>F.sure?Q(F):$(F.id),
 {class:F.first?"ts-button ts-first":"ts-button","data-key":`act:${F.id}`})))},Q=F=>{let H=Z("sure"),q=e("div",{class:"ts\
 -question",role:"group",tabindex:-1,"aria-labelledby":H},e("p",{id:H},F.sure),e("div",{class:"ts-doing"},W(`Yes: ${F.label}`,
 ()=>$(F.id),{"data-key":`act:${F.id}`}),W("No, leave it",()=>{K(),X(_,`[data-key="act:${F.id}"]`)[0]?.focus()})));_.replaceChildren(
-q),q.focus()};return K(),e("form",{class:"ts-desk-form","aria-labelledby":g.title?P:null,onsubmit:F=>F.preventDefault()},
-g.title?e("h3",{id:P},g.title):null,g.hint?e("p",{class:"ts-hint"},g.hint):null,g.fields.length?e("div",{class:"ts-desk-\
-fields"},...g.fields.map(T)):null,g.acts.length?_:null)}function S(g,P){if(typeof g=="string")return g;let _=g.act?W(g.text,
-()=>$(g.act,g.of),{class:"ts-cell","aria-label":g.label||null,"data-key":P}):g.text;return e("span",{},g.shape?Ct(g.shape):
-null,_)}function L(g){let P=Z("table"),_=e("h3",{id:P},g.title);if(!g.rows.length)return e("section",{},_,e("p",{},g.empty));
-let K=u.get(g.id)??new Set,Q=new Set(g.rows.map(({key:V})=>V));for(let V of K)Q.has(V)||K.delete(V);u.set(g.id,K);let F=e(
-"tr",{}),H=e("tbody",{}),q=g.pick?e("input",{type:"checkbox","aria-label":"all","data-key":`all:${g.id}`}):null,z=()=>{q&&
-(q.checked=K.size===g.rows.length,q.indeterminate=K.size>0&&!q.checked)},et=()=>{let V=p.get(g.id),it=V?js(g.rows,V.column,
-V.down):g.rows;H.replaceChildren(...it.map(ot)),F.replaceChildren(...q?[e("th",{class:"ts-tick"},q)]:[],...g.columns.map(
-J)),z()},J=(V,it)=>{let mt=p.get(g.id),I=mt?.column===it,G=I?mt.down?"descending":"ascending":null,ct=()=>{p.set(g.id,{column:it,
-down:I&&!mt.down}),et(),X(F,`[data-key="${dt}"]`)[0]?.focus()},dt=`sort:${g.id}:${it}`;return e("th",{scope:"col","aria-\
-sort":G,class:g.numbers.includes(it)?"ts-figure":null},W(V,ct,{class:"ts-sort","data-key":dt}),I?Ct(mt.down?"▼":"▲"):
-null)},ot=V=>{let it=g.pick?e("input",{type:"checkbox","aria-label":V.cells.slice(0,3).map(xe).join(" "),"data-key":`row\
-:${g.id}:${V.key}`}):null;return it&&(it.checked=K.has(V.key),it.addEventListener("change",()=>{it.checked?K.add(V.key):
+q),q.focus()};return K(),e("form",{class:"ts-desk-form","aria-labelledby":m.title?P:null,onsubmit:F=>F.preventDefault()},
+m.title?e("h3",{id:P},m.title):null,m.hint?e("p",{class:"ts-hint"},m.hint):null,m.fields.length?e("div",{class:"ts-desk-\
+fields"},...m.fields.map(T)):null,m.acts.length?_:null)}function S(m,P){if(typeof m=="string")return m;let _=m.act?W(m.text,
+()=>$(m.act,m.of),{class:"ts-cell","aria-label":m.label||null,"data-key":P}):m.text;return e("span",{},m.shape?Ct(m.shape):
+null,_)}function L(m){let P=Z("table"),_=e("h3",{id:P},m.title);if(!m.rows.length)return e("section",{},_,e("p",{},m.empty));
+let K=u.get(m.id)??new Set,Q=new Set(m.rows.map(({key:V})=>V));for(let V of K)Q.has(V)||K.delete(V);u.set(m.id,K);let F=e(
+"tr",{}),H=e("tbody",{}),q=m.pick?e("input",{type:"checkbox","aria-label":"all","data-key":`all:${m.id}`}):null,z=()=>{q&&
+(q.checked=K.size===m.rows.length,q.indeterminate=K.size>0&&!q.checked)},et=()=>{let V=p.get(m.id),it=V?js(m.rows,V.column,
+V.down):m.rows;H.replaceChildren(...it.map(ot)),F.replaceChildren(...q?[e("th",{class:"ts-tick"},q)]:[],...m.columns.map(
+J)),z()},J=(V,it)=>{let mt=p.get(m.id),I=mt?.column===it,G=I?mt.down?"descending":"ascending":null,ct=()=>{p.set(m.id,{column:it,
+down:I&&!mt.down}),et(),X(F,`[data-key="${dt}"]`)[0]?.focus()},dt=`sort:${m.id}:${it}`;return e("th",{scope:"col","aria-\
+sort":G,class:m.numbers.includes(it)?"ts-figure":null},W(V,ct,{class:"ts-sort","data-key":dt}),I?Ct(mt.down?"▼":"▲"):
+null)},ot=V=>{let it=m.pick?e("input",{type:"checkbox","aria-label":V.cells.slice(0,3).map(xe).join(" "),"data-key":`row\
+:${m.id}:${V.key}`}):null;return it&&(it.checked=K.has(V.key),it.addEventListener("change",()=>{it.checked?K.add(V.key):
 K.delete(V.key),z()})),e("tr",{},it?e("td",{class:"ts-tick"},it):null,...V.cells.map((mt,I)=>e(I?"td":"th",{scope:I?null:
-"row",class:g.numbers.includes(I)?"ts-figure":null},S(mt,`cell:${g.id}:${V.key}:${I}`))))};return q?.addEventListener("c\
-hange",()=>{if(K.clear(),q.checked)for(let{key:V}of g.rows)K.add(V);for(let V of X(H,"td.ts-tick input"))V.checked=q.checked}),
-et(),e("section",{},e("div",{class:"ts-desk-caption"},_,W("Save as CSV",()=>t.send({type:"export",table:g.id}),{"aria-la\
-bel":`Save as CSV: ${g.title}`,"data-key":`export:${g.id}`})),e("div",{class:"ts-desk-scroll",role:"region",tabindex:0,"\
-aria-labelledby":P},e("table",{class:"ts-table","aria-labelledby":P},e("thead",{},F),H)))}function C(g){if(g.kind==="tab\
-le")return L(g);if(g.kind==="form")return B(g);if(g.kind==="link"){let P={class:"ts-link",href:Wt("files",g.path),target:"\
-_blank"};return e("p",{},e("a",{...P,"data-key":`link:${g.path}`},g.text))}return g.how==="head"?e("h3",{},g.text):e("p",
-{class:g.how==="hint"?"ts-hint":null},g.text)}function k(){let g=t.get("page");l.replaceChildren(...t.get("pages").map(([
-P,_])=>W(_,()=>v("page",{name:P}),{class:"ts-button","aria-current":P===g?"page":null,"data-key":`page:${P}`})))}let f=t.
-get("cleared"),m=t.get("page"),x=()=>X(s,"[data-key]");function y(){let g=x().find(H=>H===document.activeElement)?.dataset.
-key,P=o.contains(document.activeElement),_=X(o,".ts-desk-scroll").map(H=>H.scrollTop);(t.get("page")!==m||t.get("cleared")!==
-f)&&(d=new Map,u=new Map,h=new Map,{page:m,cleared:f}={page:t.get("page"),cleared:t.get("cleared")}),r.textContent=t.get(
-"said"),n.alert.textContent=t.get("trouble"),k();let K=new Map(t.get("pages")),Q=e("h2",{tabindex:-1},K.get(m));if(o.replaceChildren(
-Q,...t.get("parts").map(C)),X(o,".ts-desk-scroll").forEach((H,q)=>{H.scrollTop=_[q]??0}),!g&&!P)return;let F=x().find(H=>H.
-dataset.key===g);(F??Q).focus({preventScroll:!!F})}let E;function A(){let g=t.get("busy");if(o.setAttribute("aria-busy",
-String(w())),clearTimeout(E),!Object.keys(g).length){a.replaceChildren();return}let{doing:P,done:_,of:K}=g,Q=K?`${P}: ${_}\
+"row",class:m.numbers.includes(I)?"ts-figure":null},S(mt,`cell:${m.id}:${V.key}:${I}`))))};return q?.addEventListener("c\
+hange",()=>{if(K.clear(),q.checked)for(let{key:V}of m.rows)K.add(V);for(let V of X(H,"td.ts-tick input"))V.checked=q.checked}),
+et(),e("section",{},e("div",{class:"ts-desk-caption"},_,W("Save as CSV",()=>t.send({type:"export",table:m.id}),{"aria-la\
+bel":`Save as CSV: ${m.title}`,"data-key":`export:${m.id}`})),e("div",{class:"ts-desk-scroll",role:"region",tabindex:0,"\
+aria-labelledby":P},e("table",{class:"ts-table","aria-labelledby":P},e("thead",{},F),H)))}function C(m){if(m.kind==="tab\
+le")return L(m);if(m.kind==="form")return B(m);if(m.kind==="link"){let P={class:"ts-link",href:Wt("files",m.path),target:"\
+_blank"};return e("p",{},e("a",{...P,"data-key":`link:${m.path}`},m.text))}return m.how==="head"?e("h3",{},m.text):e("p",
+{class:m.how==="hint"?"ts-hint":null},m.text)}function k(){let m=t.get("page");l.replaceChildren(...t.get("pages").map(([
+P,_])=>W(_,()=>v("page",{name:P}),{class:"ts-button","aria-current":P===m?"page":null,"data-key":`page:${P}`})))}let f=t.
+get("cleared"),g=t.get("page"),x=()=>X(s,"[data-key]");function y(){let m=x().find(H=>H===document.activeElement)?.dataset.
+key,P=o.contains(document.activeElement),_=X(o,".ts-desk-scroll").map(H=>H.scrollTop);(t.get("page")!==g||t.get("cleared")!==
+f)&&(d=new Map,u=new Map,h=new Map,{page:g,cleared:f}={page:t.get("page"),cleared:t.get("cleared")}),r.textContent=t.get(
+"said"),n.alert.textContent=t.get("trouble"),k();let K=new Map(t.get("pages")),Q=e("h2",{tabindex:-1},K.get(g));if(o.replaceChildren(
+Q,...t.get("parts").map(C)),X(o,".ts-desk-scroll").forEach((H,q)=>{H.scrollTop=_[q]??0}),!m&&!P)return;let F=x().find(H=>H.
+dataset.key===m);(F??Q).focus({preventScroll:!!F})}let E;function A(){let m=t.get("busy");if(o.setAttribute("aria-busy",
+String(w())),clearTimeout(E),!Object.keys(m).length){a.replaceChildren();return}let{doing:P,done:_,of:K}=m,Q=K?`${P}: ${_}\
  of ${K}`:`${P} …`,F=()=>{a.replaceChildren(e("progress",K?{max:K,value:_,"aria-label":P}:{"aria-label":P}),e("span",{
 role:"status"},Q))};a.childElementCount?F():E=window.setTimeout(F,Bn)}n.follow("change:turn",()=>setTimeout(y,0)),n.follow(
-"change:busy",A),n.follow("change:by",()=>{c.value=t.get("by")}),n.follow("msg:custom",g=>{if(g.type!=="save")return;let P=URL.
-createObjectURL(new Blob([`\uFEFF${g.text}`],{type:"text/csv"}));e("a",{href:P,download:g.name}).click(),setTimeout(()=>URL.
-revokeObjectURL(P),1e3)}),y(),A();let U=!0,O=new IntersectionObserver(([g])=>{U=g.isIntersecting});O.observe(s);let M=0,
-N=setInterval(()=>{let g=t.get("every");M+=1,g&&M>=g&&U&&!document.hidden&&(M=0,v("look"))},1e3);return()=>{clearInterval(
+"change:busy",A),n.follow("change:by",()=>{c.value=t.get("by")}),n.follow("msg:custom",m=>{if(m.type!=="save")return;let P=URL.
+createObjectURL(new Blob([`\uFEFF${m.text}`],{type:"text/csv"}));e("a",{href:P,download:m.name}).click(),setTimeout(()=>URL.
+revokeObjectURL(P),1e3)}),y(),A();let U=!0,O=new IntersectionObserver(([m])=>{U=m.isIntersecting});O.observe(s);let M=0,
+N=setInterval(()=>{let m=t.get("every");M+=1,m&&M>=m&&U&&!document.hidden&&(M=0,v("look"))},1e3);return()=>{clearInterval(
 N),clearTimeout(E),O.disconnect(),n.close()}}function $e(t,s=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let r=l=>String(l).padStart(2,"0"),o=`${r(
 n.getHours())}:${r(n.getMinutes())}`,a=`${n.getFullYear()}-${r(n.getMonth()+1)}-${r(n.getDate())}`;return s.toDateString()===
 n.toDateString()?o:`${a} ${o}`}var Pn="twoshaft-unsent:";function _s(t,s){let n=Pn+s,r=()=>{if(!t||!s)return{};try{let a=JSON.parse(t.getItem(n)??"{}");
@@ -1184,8 +1185,8 @@ S.trim()&&(S=$.value,s({type:"bench",name:w.name,value:$.value}))};return $.addE
 blur",L),$.addEventListener("keydown",C=>{C.key==="Enter"&&(C.preventDefault(),L())}),{name:w.name,flush:L,input:$,element:e(
 "div",{class:"ts-bench-row"},e("label",{for:v},w.prompt),e("div",{class:"ts-line-of"},$,T),B),show(C){if(!C)return;(document.
 activeElement!==$||$.value===S)&&($.value=C.text,S=C.text),$.setAttribute("aria-invalid",String(!!C.error)),B.classList.
-toggle("ts-error",!!C.error);let k=C.error?[Ct("▲")," "]:[],f=C.read&&!C.options.length&&`read as ${C.read}`,m=C.error||
-[f,C.origin].filter(Boolean).join(", ");B.replaceChildren(...k,m)}}}),h=w=>{for(let v of p)v.flush();u=!0,s({type:"bench",
+toggle("ts-error",!!C.error);let k=C.error?[Ct("▲")," "]:[],f=C.read&&!C.options.length&&`read as ${C.read}`,g=C.error||
+[f,C.origin].filter(Boolean).join(", ");B.replaceChildren(...k,g)}}}),h=w=>{for(let v of p)v.flush();u=!0,s({type:"bench",
 name:"in-use",value:w})};o.append(e("summary",{},l),e("p",{},"Give what you read on the real unit, and the limits from t\
 he maker's manual. They take the place of the drawn figures in this task, all of them or none. Your answers are marked o\
 n them by the same rules."),e("div",{class:"ts-bench-rows"},...p.map(w=>w.element)),i,e("div",{class:"ts-tools"},c,d));function b(){
@@ -1214,10 +1215,10 @@ i=n.map(L=>Kn(L,b,o,l)),c=new Map(i.map(L=>[L.name,L])),d=e("p",{class:"ts-who"}
 el:s},{kind:"form",lost(){for(let L of i)L.off();h.lost(),w()},line(L){a=L;for(let C of i)L?C.off():C.catchUp();w()}}),h=Us(
 t,p.send,()=>{s.dispatchEvent(new CustomEvent("twoshaft-redraw",{bubbles:!0}))});p.show(e("div",{class:"ts-top"},d,u),p.
 alert,h.element,...i.map(L=>L.element)),s.dataset.task=t.get("task_id");function b(L){p.send(L),w()}function w(){let L=i.
-map(A=>A.summary()),C=L.filter(A=>A.answered).length,k=L.filter(A=>A.trouble).length,f=L.some(A=>A.waiting),m=L.filter(A=>A.
-unread).length,x=k?`${k} not saved`:f?l()?"the rest kept in this browser":"saving":C&&!m?"all saved":"",y=[`${C} of ${i.
-length} answered`,m?`${m} cannot be read`:"",x];u.textContent=y.filter(Boolean).join(", ");let E={task:t.get("task_id"),
-answered:C,asked:i.length,unread:m};s.dispatchEvent(new CustomEvent("twoshaft-progress",{bubbles:!0,detail:E}))}function v(){
+map(A=>A.summary()),C=L.filter(A=>A.answered).length,k=L.filter(A=>A.trouble).length,f=L.some(A=>A.waiting),g=L.filter(A=>A.
+unread).length,x=k?`${k} not saved`:f?l()?"the rest kept in this browser":"saving":C&&!g?"all saved":"",y=[`${C} of ${i.
+length} answered`,g?`${g} cannot be read`:"",x];u.textContent=y.filter(Boolean).join(", ");let E={task:t.get("task_id"),
+answered:C,asked:i.length,unread:g};s.dispatchEvent(new CustomEvent("twoshaft-progress",{bubbles:!0,detail:E}))}function v(){
 d.textContent=t.get("header");let L=t.get("states");for(let C of i)C.show(L[C.name]);w()}let $=0,T=()=>{if(document.visibilityState===
 "hidden")for(let L of i)L.flush();document.visibilityState!=="visible"||Date.now()-$<Hn||($=Date.now(),p.send({type:"loo\
 k"}))},B=r?new BroadcastChannel(`twoshaft-saved:${r}`):null;B?.addEventListener("message",({data:L})=>{L===t.get("task_i\
@@ -1256,50 +1257,50 @@ setItem(Gs,JSON.stringify(Object.fromEntries(n))),window.dispatchEvent(new Event
 let n="",r=le(sessionStorage,localStorage,t.get("place")),o=Y({model:t,el:s},{kind:"start",lost:()=>{}}),a=e("div",{}),l=e(
 "p",{class:"ts-said",role:"status"});o.show(o.alert,l,a);let i=(O,M={})=>{a.getAttribute("aria-busy")==="true"||o.isLost()||
 (M.quietly||(a.setAttribute("aria-busy","true"),l.textContent="One moment.",o.alert.textContent=""),t.send({type:O,...M}))},
-c=(O,M,N,g)=>e("button",{type:"button",class:g?"ts-button ts-first":"ts-button","data-key":M,onclick:N},O);function d(){
+c=(O,M,N,m)=>e("button",{type:"button",class:m?"ts-button ts-first":"ts-button","data-key":M,onclick:N},O);function d(){
 let O=Z("who"),M=Z("word"),N=e("select",{id:O,class:"ts-box","data-key":"who",required:!0},e("option",{value:""},"Choose\
  your name"),...t.get("people").map(([P,_])=>e("option",{value:P,selected:P===n},_)));N.addEventListener("change",()=>{n=
-N.value});let g=e("input",{id:M,type:"text",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",maxlength:"\
-80","data-key":"word"});return e("form",{class:"ts-sign-in",onsubmit:P=>{P.preventDefault(),i("sign-in",{name:N.value,word:g.
+N.value});let m=e("input",{id:M,type:"text",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",maxlength:"\
+80","data-key":"word"});return e("form",{class:"ts-sign-in",onsubmit:P=>{P.preventDefault(),i("sign-in",{name:N.value,word:m.
 value})}},e("h2",{},"Who is working?"),e("div",{class:"ts-pair"},e("label",{for:O},"Your name"),N),e("div",{class:"ts-pa\
-ir"},e("label",{for:M},"Sign-in word from your slip"),g),e("button",{type:"submit",class:"ts-button ts-first","data-key":"\
-sign-in"},"Sign in"),e("p",{class:"ts-hint"},t.get("kept")))}function u(O,M){let N=F=>`${F}:${O.name}`,g=e("div",{class:"\
-ts-doing"});for(let F of O.feedback.slice(0,1))g.append(e("a",{href:Wt("files",F),target:"_blank",class:"ts-link","data-\
+ir"},e("label",{for:M},"Sign-in word from your slip"),m),e("button",{type:"submit",class:"ts-button ts-first","data-key":"\
+sign-in"},"Sign in"),e("p",{class:"ts-hint"},t.get("kept")))}function u(O,M){let N=F=>`${F}:${O.name}`,m=e("div",{class:"\
+ts-doing"});for(let F of O.feedback.slice(0,1))m.append(e("a",{href:Wt("files",F),target:"_blank",class:"ts-link","data-\
 key":N("feedback")},"Read feedback"));for(let F of O.notebooks){let H=O.notebooks.length===1?"Open":`Open ${F.split("/").
-pop()}`;g.append(de(F,H,N(`open ${F}`)))}O.can_get&&g.append(c(O.notebooks.length?"Get again":"Get",N("get"),()=>i("get",
-{name:O.name}),!O.notebooks.length)),O.can_hand_in&&g.append(c(O.receipt?"Hand in again":"Hand in",N("hand in"),()=>i("h\
-and-in",{name:O.name})));for(let F of g.children)F.setAttribute("aria-label",`${F.textContent}: ${O.title}`);let P=t.get(
+pop()}`;m.append(de(F,H,N(`open ${F}`)))}O.can_get&&m.append(c(O.notebooks.length?"Get again":"Get",N("get"),()=>i("get",
+{name:O.name}),!O.notebooks.length)),O.can_hand_in&&m.append(c(O.receipt?"Hand in again":"Hand in",N("hand in"),()=>i("h\
+and-in",{name:O.name})));for(let F of m.children)F.setAttribute("aria-label",`${F.textContent}: ${O.title}`);let P=t.get(
 "asking")===O.name,_=O.receipt||O.unread>0,K=e("tr",{},e("th",{scope:"row"},O.title),e("td",{},O.due||"no date",O.overdue?
 e("span",{class:"ts-small-line"},"date passed"):null),e("td",{},e("span",{class:"ts-shape","aria-hidden":"true"},Un[O.state]||
 ""),e("b",{},Wn[O.state]||O.state),e("span",{class:"ts-small-line"},O.detail),M?e("span",{class:"ts-small-line"},`Mark: ${M}`):
-null),e("td",{},g));if(P)return[K,e("tr",{},e("td",{colspan:4},h(O)))];if(!_||!O.gaps.length)return[K];let Q=e("td",{colspan:4},
+null),e("td",{},m));if(P)return[K,e("tr",{},e("td",{colspan:4},h(O)))];if(!_||!O.gaps.length)return[K];let Q=e("td",{colspan:4},
 e("b",{},p(O)),Ys(O.gaps));return[K,e("tr",{},Q)]}let p=({left:O,unread:M})=>It([O?`${O} ${O===1?"answer is":"answers ar\
 e"} missing`:null,M?`${M} cannot be read`:null]).join(", ");function h(O){let M=Z("question"),N=e("div",{class:"ts-doing"});
-for(let g of O.notebooks)N.append(de(g,"Go on with it",`go on:${O.name}`));return N.append(c("Hand in as it is",`hand in\
+for(let m of O.notebooks)N.append(de(m,"Go on with it",`go on:${O.name}`));return N.append(c("Hand in as it is",`hand in\
  anyway:${O.name}`,()=>i("hand-in",{name:O.name,anyway:!0}))),e("div",{class:"ts-question",role:"group",tabindex:-1,"ari\
 a-labelledby":M,"data-key":"question"},e("p",{id:M},e("b",{},`${O.title}: not handed in yet. ${p(O)}.`)," An answer that\
  is missing or cannot be read earns nothing."),Ys(O.gaps),N)}let b=new Set,w={met:"✓",enough:"◐","not yet":"○"};function v(O,M){
-let N=O.entries.map(K=>M.find(Q=>Q.name===K)).filter(K=>K!==void 0),g=O.lesson?de(O.lesson,`Lesson ${O.title}`,`lesson:${O.
+let N=O.entries.map(K=>M.find(Q=>Q.name===K)).filter(K=>K!==void 0),m=O.lesson?de(O.lesson,`Lesson ${O.title}`,`lesson:${O.
 lesson}`):e("span",{class:"ts-small-line"},"no lesson here"),P=e("details",{open:b.has(O.module)},e("summary",{"data-key":`\
 outcomes:${O.module}`},`Outcomes: ${O.count||"none"}`),e("ul",{},...O.outcomes.map(([K,Q,F,H])=>e("li",{},e("span",{class:"\
 ts-shape","aria-hidden":"true"},w[K]||""),e("b",{},`${K}${F&&K==="enough"?`, ${F}`:""}: `),Q,F&&K==="not yet"?`. Still m\
 issing: ${F}`:"",H?` (${H})`:""))));P.addEventListener("toggle",()=>{P.open?b.add(O.module):b.delete(O.module)});let _=N.
 flatMap(K=>u(K,O.marks[K.name]));return e("tbody",{},e("tr",{class:"ts-module"},e("th",{scope:"rowgroup",colspan:4},O.title,
-e("span",{class:"ts-assigned"},N.length?"assigned":"not assigned"))),..._,e("tr",{},e("td",{colspan:4},g,e("p",{class:"t\
+e("span",{class:"ts-assigned"},N.length?"assigned":"not assigned"))),..._,e("tr",{},e("td",{colspan:4},m,e("p",{class:"t\
 s-next"},e("b",{},"Next: "),O.next),P)))}function $(){let O=t.get("me"),M=t.get("entries"),N=e("table",{class:"ts-table"},
-e("thead",{},e("tr",{},...["Assignment","Due","State","What you can do"].map(g=>e("th",{scope:"col"},g)))),...t.get("mod\
-ules").map(g=>v(g,M)));return e("section",{},e("div",{class:"ts-me"},e("h2",{},`Working as ${O.name} (${O.id})`),O.ticket?
+e("thead",{},e("tr",{},...["Assignment","Due","State","What you can do"].map(m=>e("th",{scope:"col"},m)))),...t.get("mod\
+ules").map(m=>v(m,M)));return e("section",{},e("div",{class:"ts-me"},e("h2",{},`Working as ${O.name} (${O.id})`),O.ticket?
 c("Not you? Sign out","sign-out",()=>{i("sign-out"),document.dispatchEvent(new CustomEvent("twoshaft-signed-out"))}):null),
 M.length?null:e("p",{},"Nothing is assigned yet."),N,c("Look again","look",()=>i("look")))}function T(){let O=!!t.get("m\
-e").id,M=t.get("modules").map(P=>P.lesson),g=t.get("lessons").filter(([P])=>!O||!M.includes(P));return g.length?e("secti\
-on",{},e("h2",{},O?"To look things up":"Lessons"),e("ul",{class:"ts-lessons"},...g.map(([P,_])=>e("li",{},de(P,_,`lesson\
+e").id,M=t.get("modules").map(P=>P.lesson),m=t.get("lessons").filter(([P])=>!O||!M.includes(P));return m.length?e("secti\
+on",{},e("h2",{},O?"To look things up":"Lessons"),e("ul",{class:"ts-lessons"},...m.map(([P,_])=>e("li",{},de(P,_,`lesson\
 :${P}`))))):null}let B=!1,S=t.get("me").id?null:r.get(),L=S!==null;function C(){let O=t.get("me");O.id?r.keep(O):(B||S&&
-!L)&&r.drop(),B=!!O.id,zn(O.id?t.get("entries"):[])}let k=0,f="",m=()=>X(a,"[data-key]"),x=()=>a.querySelector("input[da\
-ta-key=word]");function y(){let M=m().find(z=>z===document.activeElement)?.dataset.key;a.removeAttribute("aria-busy");let N=!!t.
-get("me").id;l.textContent=t.get("said"),o.alert.textContent=t.get("trouble");let g=x()?.value,P=L?e("p",{},"One moment."):
-d();a.replaceChildren(...It([N?$():P,T()]));let _=x();_&&g&&(_.value=g);let K=f;if(f=t.get("asking"),f&&f!==K&&m().find(
-z=>z.dataset.key==="question")?.focus(),!M||f&&f!==K)return;let Q=m().find(z=>z.dataset.key===M),F=M.split(":")[1],H=M.startsWith(
-"hand in anyway")?`hand in:${F}`:`:${F}`,q=m().find(z=>F&&z.dataset.key?.endsWith(H));(Q??q??X(a,"a, button, select")[0])?.
+!L)&&r.drop(),B=!!O.id,zn(O.id?t.get("entries"):[])}let k=0,f="",g=()=>X(a,"[data-key]"),x=()=>a.querySelector("input[da\
+ta-key=word]");function y(){let M=g().find(z=>z===document.activeElement)?.dataset.key;a.removeAttribute("aria-busy");let N=!!t.
+get("me").id;l.textContent=t.get("said"),o.alert.textContent=t.get("trouble");let m=x()?.value,P=L?e("p",{},"One moment."):
+d();a.replaceChildren(...It([N?$():P,T()]));let _=x();_&&m&&(_.value=m);let K=f;if(f=t.get("asking"),f&&f!==K&&g().find(
+z=>z.dataset.key==="question")?.focus(),!M||f&&f!==K)return;let Q=g().find(z=>z.dataset.key===M),F=M.split(":")[1],H=M.startsWith(
+"hand in anyway")?`hand in:${F}`:`:${F}`,q=g().find(z=>F&&z.dataset.key?.endsWith(H));(Q??q??X(a,"a, button, select")[0])?.
 focus()}let E=()=>{clearTimeout(k),k=setTimeout(()=>{L=!1,C(),y()},0)};t.on("change",E),C(),y(),S&&t.send({type:"resume",
 name:S.id,ticket:S.ticket});let A=()=>{!document.hidden&&t.get("me").id&&i("look",{quietly:!0})},U=new IntersectionObserver(
 ([O])=>{O.isIntersecting&&A()});return U.observe(s),document.addEventListener("visibilitychange",A),()=>{clearTimeout(k),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from twoshaft.models.shift.lockout import what_stops
 from twoshaft.models.shift.mechanism import mechanism
 from twoshaft.models.shift.misbuild import with_misbuilds
 from twoshaft.models.shift.proof import prove_by_hand
@@ -31,7 +32,7 @@ def audit_shift(unit: Unit) -> tuple[Finding, ...]:
         return ()
     found = []
 
-    def say(what: str, mend: str, *place: str) -> None:
+    def say(what: str, mend: str, *place: str | int) -> None:
         found.append(Finding(unit.where("shift", *place), what, mend))
 
     if not mechanism(shift).starts():
@@ -44,10 +45,16 @@ def audit_shift(unit: Unit) -> tuple[Finding, ...]:
         say(f"nothing holds {gear} once it is engaged", "give its rail a notch there", "rails")
     for gears in proof.at_once:
         say(f"{' and '.join(gears)} can be engaged at once", "add an interlock", "interlocks")
-    for lock in proof.locks:
+    for number, (block, lock) in enumerate(zip(shift.must_block, proof.locks, strict=True)):
         if lock.verdict != "holds":
             say(f"the lockout does not lock: {lock.earlier} goes straight into {lock.later}",
-                "check the plate, its spring and the peg", "must_block")  # fmt: skip
+                "check the bodies that should stop it, and their springs",
+                "must_block", number)  # fmt: skip
+        elif not what_stops(shift, block).devices:
+            say(f"no body brings it about that {lock.earlier} does not go into {lock.later}: "
+                "rails and finger alone do not go that way either",
+                "give the body that stops it, or name the gates of the way under 'through', "
+                "or drop the entry", "must_block", number)  # fmt: skip
     if unit.gear_train_if_any is not None:
         known = {gear.id for gear in unit.gear_train.gears}
         for gear in [g for rail in shift.rails for g in (rail.low, rail.high) if g]:

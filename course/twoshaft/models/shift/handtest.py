@@ -2,22 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from typing import Literal
 
+from twoshaft.models.shift.direct import block_of, gate_of, gates_of, span_mm
 from twoshaft.models.shift.handwork import (
+    FIRM,
+    LIFT,
+    LOWER,
+    NEUTRAL,
     Done,
     follow,
     hand_moves,
-    in_gate,
     make_move,
-    rail_of,
     turn_towards,
 )
-from twoshaft.models.shift.mechanism import Mechanism, State
+from twoshaft.models.shift.mechanism import Mechanism, State, mechanism
 from twoshaft.units.kept import kept
-from twoshaft.units.sections.shift import Shift
+from twoshaft.units.sections.shift import MustBlock, Shift
 
 TRIED, LEFT, SHOWN = "tried", "left", "shown"
 WEIGHTS = {TRIED: 0.5, LEFT: 0.3, SHOWN: 0.2}
@@ -34,7 +37,7 @@ class HandTest:
     faulty : tuple of Mechanism
         Mechanisms with a misbuild each, which the test must tell from the sound one.
     direct : (str, str) or None
-        A direct shift that must be tried, and then shown to be possible by leaving the gate.
+        A direct shift that must be tried, and then shown to be possible by what lets it in.
     model : tuple of str
         Moves that do it all, the fewest.
 
@@ -59,7 +62,8 @@ class Trial:
     ----------
     done : dict of str to bool
         By what had to be done: "tried" (the direct shift), "left" (the later gear had after
-        leaving the gate), "shown" (every misbuild told from the sound mechanism).
+        what lets it in, as leaving the gate), "shown" (every misbuild told from the sound
+        mechanism).
     share : float
         Part of what had to be done, 0 to 1.
     shows : tuple of float
@@ -104,8 +108,35 @@ def lockout_test(
     return HandTest(sound, tuple(faulty), (earlier, later), model)
 
 
+Opening = Literal["leave", "lift", "firm", "lift-firm", "leave-lift"]
+OPENED: dict[Opening, str] = {
+    "leave": "once the lever has left the gate and come back",
+    "lift": "with {lift} lifted",
+    "firm": "with a firm push",
+    "lift-firm": "with {lift} lifted and a firm push",
+    "leave-lift": "once the lever has left the gate and come back with {lift} lifted",
+}
+"""How the later gear is had after all, in words."""
+
+
+def direct_moves(shift: Shift, earlier: str, later: str) -> tuple[str, ...]:
+    """The direct shift: three moves within a gate, five and more across gates.
+
+    Examples
+    --------
+    >>> direct_moves(unit.shift, "fifth", "reverse")
+    ('at:gate-fifth-reverse', 'turn:high', 'turn:low')
+    >>> direct_moves(unit.shift, "second", "third")[2:]
+    ('neutral', 'at:gate-third-fourth', 'turn:high')
+    """
+    gates = gates_of(shift, block_of(shift, earlier, later))
+    there, on = turn_towards(shift, earlier), turn_towards(shift, later)
+    over = [f"at:{gate.id}" for gate in gates[1:]]
+    return (f"at:{gates[0].id}", there, *([NEUTRAL, *over] if over else []), on)
+
+
 def lockout_moves(shift: Shift, earlier: str, later: str) -> tuple[str, ...]:
-    """The proof of a lockout: the direct shift in three moves, then round by the next gate.
+    """The proof of a lockout: the direct shift, then what lets the later gear in.
 
     Examples
     --------
@@ -114,10 +145,147 @@ def lockout_moves(shift: Shift, earlier: str, later: str) -> tuple[str, ...]:
     >>> lockout_moves(unit.shift, "fifth", "reverse")[3:]
     ('at:gate-third-fourth', 'at:gate-fifth-reverse', 'turn:low')
     """
-    gate = rail_of(shift, earlier).gate
-    out, back = _nearest_gate(shift, gate), f"at:{gate}"
-    there, on = turn_towards(shift, earlier), turn_towards(shift, later)
-    return (back, there, on, f"at:{out}", back, on)
+    direct = direct_moves(shift, earlier, later)
+    return (*direct, *_opened(shift, earlier, later)[1])
+
+
+def opening(shift: Shift, earlier: str, later: str) -> Opening:
+    """How the later gear is had after the direct shift was stopped.
+
+    Examples
+    --------
+    >>> opening(unit.shift, "fifth", "reverse")
+    'leave'
+    """
+    return _opened(shift, earlier, later)[0]
+
+
+def say_opening(shift: Shift, earlier: str, later: str) -> str:
+    """How the later gear is had, in words.
+
+    Examples
+    --------
+    >>> say_opening(unit.shift, "fifth", "reverse")
+    'once the lever has left the gate and come back'
+    """
+    return OPENED[opening(shift, earlier, later)].format(lift=shift.lift_name)
+
+
+@kept()
+def _opened(shift: Shift, earlier: str, later: str) -> tuple[Opening, tuple[str, ...]]:
+    """The first way that lets the later gear in on the mechanism itself, and its moves."""
+    block = block_of(shift, earlier, later)
+    known = {move.code for move in hand_moves(shift)}
+    ways = [way for way in _ways_on(shift, block) if known.issuperset(way[1])]
+    direct = direct_moves(shift, earlier, later)
+    for how, moves in ways[:-1]:  # with one way there is nothing to try
+        if later in _gears(follow(mechanism(shift), (*direct, *moves))[-1]):
+            return how, moves
+    return ways[-1]
+
+
+def _ways_on(shift: Shift, block: MustBlock) -> Iterator[tuple[Opening, tuple[str, ...]]]:
+    """What may let the later gear in, the shortest first."""
+    gates = gates_of(shift, block)
+    across, on = len(gates) > 1, turn_towards(shift, block.later)
+    to = (f"at:{gates[-1].id}",) if across else ()
+    back = (NEUTRAL,) if across else ()
+    if not block.lifted:
+        yield "lift", (NEUTRAL, LIFT, *to, on)
+    firmly = (*(f"{FIRM}{code}" for code in to), on if across else f"{FIRM}{on}")
+    if not block.firm:
+        yield "firm", (*back, *firmly)
+    if not (block.lifted or block.firm):
+        yield "lift-firm", (NEUTRAL, LIFT, *firmly)
+    low, high = span_mm(shift, block)
+    out = [gate for gate in shift.gates if not low <= gate.at_mm <= high]
+    last = gates[-1]
+    round_by = [min(out, key=lambda gate: abs(gate.at_mm - last.at_mm))] if out else []
+    round_to = (*(f"at:{gate.id}" for gate in round_by), f"at:{last.id}", on)
+    yield "leave", (*back, *round_to)
+    yield "leave-lift", (NEUTRAL, LIFT, *round_to)
+
+
+class _Try:
+    """Where a record of moves stands in a proof: reads on move by move.
+
+    Attributes
+    ----------
+    in_it : bool
+        The earlier gear was had, and the way of the direct shift was not left since.
+    aimed : bool
+        The lever was pushed towards the gate of the later gear since.
+    opened : bool
+        What lets the later gear in was done since.
+    """
+
+    def __init__(self, shift: Shift, earlier: str, later: str) -> None:
+        self.block = block_of(shift, earlier, later)
+        self.low, self.high = span_mm(shift, self.block)
+        gates = gates_of(shift, self.block)
+        self.across, self.gate = len(gates) > 1, gates[-1]
+        self.on = turn_towards(shift, later)
+        self.in_it = self.aimed = self.opened = self.up = False
+
+    def outside(self, one: Done) -> bool:
+        """Whether the hand has left the way of the direct shift."""
+        return not self.low - 1e-9 <= one.place_mm[0] <= self.high + 1e-9
+
+    def at_gate(self, one: Done) -> bool:
+        """Whether the hand is in the gate of the later gear."""
+        return abs(one.place_mm[0] - self.gate.at_mm) <= self.gate.half_width_mm + 1e-9
+
+    def is_direct(self, one: Done) -> bool:
+        """Whether this move, made next, tries the direct shift."""
+        aimed = self.aimed or not self.across
+        return self.in_it and aimed and not self.helped(one) and one.code == self.on
+
+    def helped(self, one: Done) -> bool:
+        """Whether a move is made with something lifted or with a firm push that opens."""
+        return (self.up and not self.block.lifted) or (
+            one.code.startswith(FIRM) and not self.block.firm
+        )
+
+    def pushes_on(self, one: Done) -> bool:
+        """Whether a move pushes towards the later gear."""
+        return one.code.removeprefix(FIRM) == self.on
+
+    def read(self, one: Done) -> None:
+        """Read a move."""
+        if one.code in (LIFT, LOWER) and not one.felt[0].stopped:
+            self.up = one.code == LIFT
+        if self.outside(one) or self.helped(one):
+            self.opened = True
+        elif self.block.earlier in _gears(one):
+            self.opened = False
+        if _gears(one) == {self.block.earlier}:
+            self.in_it, self.aimed = True, False
+        elif self.outside(one):
+            self.in_it = False
+        if one.code == f"at:{self.gate.id}":
+            self.aimed = True
+
+
+@kept()
+def way_in(shift: Shift, gear: str) -> tuple[str, ...]:
+    """The fewest moves of the hand from rest into a gear: lifted or pushed firmly where it must be.
+
+    Examples
+    --------
+    >>> way_in(unit.shift, "reverse")
+    ('at:gate-fifth-reverse', 'turn:low')
+    """
+    to, on = f"at:{gate_of(shift, gear).id}", turn_towards(shift, gear)
+    ways = [
+        (to, on), (f"{FIRM}{to}", on), (to, f"{FIRM}{on}"), (LIFT, to, on),
+        (to, LIFT, on), (LIFT, f"{FIRM}{to}", on), (LIFT, to, f"{FIRM}{on}"),
+    ]  # fmt: skip
+    known = {move.code for move in hand_moves(shift)}
+    ways = [way for way in ways if known.issuperset(way)]
+    for way in ways if len(ways) > 1 else ():
+        if gear in _gears(follow(mechanism(shift), way)[-1]):
+            return way
+    return ways[0]
 
 
 Reading = Literal["proven", "fails", "half", "no-gear", "not tried"]
@@ -138,7 +306,8 @@ def lockout_reading(shift: Shift, work: Sequence[Done], earlier: str, later: str
     Returns
     -------
     {"proven", "fails", "half", "no-gear", "not tried"}
-        *half*: stopped, but the later gear was not tried after leaving the gate; *no-gear*: it
+        *half*: stopped, but what lets the later gear in (leaving the gate, lifting, a firm push)
+        was not tried; *no-gear*: it
         was tried and cannot be had, so that the stop shows nothing.
 
     Examples
@@ -155,13 +324,13 @@ def lockout_reading(shift: Shift, work: Sequence[Done], earlier: str, later: str
         return "not tried"
     if any(later in felt.gears for felt in work[at].felt):
         return "fails"
-    if had_by_leaving(shift, work, at, earlier, later):
+    if had_after_all(shift, work, at, earlier, later):
         return "proven"
-    rest, left = work[at + 1 :], False
-    for one in rest:
-        left |= not in_gate(shift, earlier, one.place_mm[0])
-        back = in_gate(shift, earlier, one.place_mm[0])
-        if left and back and one.code == turn_towards(shift, later):
+    tried, opened = _Try(shift, earlier, later), False
+    for one in work[at + 1 :]:
+        tried.read(one)
+        opened |= tried.opened
+        if opened and tried.at_gate(one) and tried.pushes_on(one):
             return "no-gear"
     return "half"
 
@@ -237,7 +406,7 @@ def try_out(test: HandTest, moves: Sequence[str]) -> Trial:
     if test.direct is not None:
         at = direct_tried(test.sound.shift, work, *test.direct)
         done[TRIED] = at is not None
-        done[LEFT] = at is not None and had_by_leaving(test.sound.shift, work, at, *test.direct)
+        done[LEFT] = at is not None and had_after_all(test.sound.shift, work, at, *test.direct)
     if test.faulty:
         done[SHOWN] = all(shown == 1 for shown in shows)
     total = sum(WEIGHTS[what] for what in done)
@@ -257,37 +426,31 @@ def direct_tried(shift: Shift, work: Sequence[Done], earlier: str, later: str) -
     >>> direct_tried(unit.shift, work, "fifth", "reverse")
     2
     """
-    in_it = False
+    tried = _Try(shift, earlier, later)
     for number, one in enumerate(work):
-        gears = _gears(one)
-        if in_it and one.code == turn_towards(shift, later):
+        if tried.is_direct(one):
             return number
-        if gears == {earlier}:
-            in_it = True
-        elif not in_gate(shift, earlier, one.place_mm[0]):
-            in_it = False
+        tried.read(one)
     return None
 
 
-def had_by_leaving(
-    shift: Shift, work: Sequence[Done], tried: int, earlier: str, later: str
-) -> bool:
-    """Whether the later gear is engaged after the gate was left, without the earlier again.
+def had_after_all(shift: Shift, work: Sequence[Done], tried: int, earlier: str, later: str) -> bool:
+    """Whether the later gear is engaged after what opens was done, without the earlier again.
+
+    What opens is leaving the way of the direct shift, lifting, or a firm push; not what the unit
+    file says must be stopped as well.
 
     Examples
     --------
     >>> from twoshaft.models.shift import fitted
     >>> work = follow(fitted(unit.shift), lockout_moves(unit.shift, "fifth", "reverse"))
-    >>> had_by_leaving(unit.shift, work, 2, "fifth", "reverse")
+    >>> had_after_all(unit.shift, work, 2, "fifth", "reverse")
     True
     """
-    left = False
+    state = _Try(shift, earlier, later)
     for one in work[tried + 1 :]:
-        if not in_gate(shift, earlier, one.place_mm[0]):
-            left = True
-        elif earlier in _gears(one):
-            left = False
-        elif left and _gears(one) == {later}:
+        state.read(one)
+        if state.opened and not state.outside(one) and _gears(one) == {later}:
             return True
     return False
 
@@ -315,11 +478,6 @@ def tells(sound: Sequence[Done], faulty: Sequence[Done]) -> float:
 
 def _gears(one: Done) -> set[str]:
     return set().union(*(felt.gears for felt in one.felt))
-
-
-def _nearest_gate(shift: Shift, gate: str) -> str:
-    at = {g.id: g.at_mm for g in shift.gates}
-    return min((g for g in at if g != gate), key=lambda g: abs(at[g] - at[gate]))
 
 
 def explains(machine: Mechanism, work: Sequence[Done]) -> bool:

@@ -16,13 +16,17 @@ from typing import Any
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
+from twoshaft.models.shift.direct import gate_of, rail_of
 from twoshaft.models.shift.mechanism import MOVES, Mechanism, State, mechanism
 from twoshaft.models.shift.misbuild import with_misbuilds
 from twoshaft.models.shift.proof import held
 from twoshaft.units.kept import kept
-from twoshaft.units.sections.shift import Axis, Body, Drive, Interlock, Passive, Rail, Shift
+from twoshaft.units.sections.shift import Axis, Body, Drive, Interlock, Passive, Shift
 
 HIGH, LOW, NEUTRAL, LET_GO = "turn:high", "turn:low", "neutral", "let-go"
+LIFT, LOWER = "lift", "lower"
+FIRM = "firm:"
+"""What the code of a slide or turn begins with that is made with a firm push."""
 SLACK_MM = 2.0
 """How far the hand gives way in turn while it slides from gate to gate."""
 FEEL_MM = 1.0
@@ -129,9 +133,23 @@ def hand_moves(shift: Shift) -> tuple[Move, ...]:
     for a, b in pairwise(gates):
         label = f"Slide half-way from {_of_gate(shift, a.id)} to {_of_gate(shift, b.id)}"
         moves.append(Move(f"at:{a.id}+{b.id}", label, (a.at_mm + b.at_mm) / 2, None))
+    turns = []
     for code, end in ((HIGH, shift.turn_mm[1]), (LOW, shift.turn_mm[0])):
-        gears = _gears_at(shift, code)
-        moves.append(Move(code, f"Turn towards {' – '.join(gears)}", None, end))
+        towards = " – ".join(_gears_at(shift, code)) or "the side without gears"
+        turns.append(Move(code, f"Turn towards {towards}", None, end))
+    moves += turns
+    if any(shift.hand_n < body.gives_at_n for body in shift.passive):
+        moves += [
+            Move(f"{FIRM}at:{g.id}", f"Push firmly to the {_small(g.name)}", g.at_mm, None)
+            for g in gates
+        ]
+        moves += [
+            Move(FIRM + one.code, f"{one.label}, pushing firmly", None, one.turn_mm)
+            for one in turns
+        ]
+    if shift.lift_mm:
+        moves.append(Move(LIFT, f"Lift {shift.lift_name}"))
+        moves.append(Move(LOWER, f"Let {shift.lift_name} down"))
     moves.append(Move(NEUTRAL, "Turn back to neutral", None, shift.start_mm[1]))
     moves.append(Move(LET_GO, "Let go of the lever and shake the shaft"))
     return tuple(moves)
@@ -217,22 +235,9 @@ def turn_towards(shift: Shift, gear: str) -> str:
     return HIGH if rail_of(shift, gear).high == gear else LOW
 
 
-def rail_of(shift: Shift, gear: str) -> Rail:
-    """The rail that a gear is on.
-
-    Examples
-    --------
-    >>> rail_of(unit.shift, "third").body
-    'rail-third-fourth'
-    """
-    for rail in shift.rails:
-        if gear in (rail.low, rail.high):
-            return rail
-    gears = ", ".join(g for r in shift.rails for g in (r.high, r.low) if g)
-    raise OutOfRangeError("gear", gear, gears, "the unit file")
-
-
-def step(machine: Mechanism, state: State, move: tuple[int, int]) -> State | None:
+def step(
+    machine: Mechanism, state: State, move: tuple[int, int], *, firm: bool = False
+) -> State | None:
     """One step of the hand; None where it is stopped.
 
     Examples
@@ -243,10 +248,13 @@ def step(machine: Mechanism, state: State, move: tuple[int, int]) -> State | Non
     ((26, 18), (26, 19))
     """
     target = (state[0] + move[0], state[1] + move[1])
-    return next((s for s in machine.next_states(state) if s[:2] == target), None)
+    after = machine.next_states(state, firm=firm, lifting=False)
+    return next((s for s in after if s[:2] == target), None)
 
 
-def blocked_by(machine: Mechanism, state: State, move: tuple[int, int]) -> tuple[str, ...]:
+def blocked_by(
+    machine: Mechanism, state: State, move: tuple[int, int], *, firm: bool = False
+) -> tuple[str, ...]:
     """Ids of what stops a step of the hand: bodies in the way, pins that hold a rail.
 
     Empty when nothing stops it, or only the end of the hand's own way does.
@@ -259,12 +267,14 @@ def blocked_by(machine: Mechanism, state: State, move: tuple[int, int]) -> tuple
     >>> blocked_by(machine, stopped, (-1, 0))
     ('rail-first-second',)
     """
-    if step(machine, state, move) is not None:
+    if step(machine, state, move, firm=firm) is not None:
         return ()
     i, j = state[0] + move[0], state[1] + move[1]
     if not (0 <= i < len(machine.travel_mm) and 0 <= j < len(machine.turn_mm)):
         return ()
-    after = list(machine.pushed(state))[MOVES.index(move)]
+    if walls := machine.walls(i, j, int(machine.up(state))):
+        return walls
+    after = list(machine.pushed(state, firm=firm))[MOVES.index(move)]
     bodies = [b.id for b, to in zip(machine.shift.passive, after, strict=True) if to == -1]
     if bodies:
         return tuple(bodies)
@@ -275,7 +285,9 @@ def blocked_by(machine: Mechanism, state: State, move: tuple[int, int]) -> tuple
     )
 
 
-def pull(machine: Mechanism, state: State, to_mm: tuple[float, float]) -> tuple[State, bool]:
+def pull(
+    machine: Mechanism, state: State, to_mm: tuple[float, float], *, firm: bool = False
+) -> tuple[State, bool]:
     """Pull the hand straight towards a place; where it is stopped it slides along.
 
     Parameters
@@ -284,6 +296,8 @@ def pull(machine: Mechanism, state: State, to_mm: tuple[float, float]) -> tuple[
     state : State
     to_mm : (float, float)
         Travel and turn wanted [mm].
+    firm : bool
+        Whether it pushes firmly.
 
     Returns
     -------
@@ -305,7 +319,7 @@ def pull(machine: Mechanism, state: State, to_mm: tuple[float, float]) -> tuple[
         wanted = [(int(np.sign(di)), 0)] if di else []
         if dj:
             wanted.insert(0 if abs(dj) >= abs(di) else 1, (0, int(np.sign(dj))))
-        after = next((s for move in wanted if (s := step(machine, state, move))), None)
+        after = next((s for move in wanted if (s := step(machine, state, move, firm=firm))), None)
         if after is None:
             return state, not wanted
         state = after
@@ -384,11 +398,20 @@ def make_move(
         after[end] = None
         felt[Felt(stopped, gears, stays)] = None
         if stopped and not blocked:
-            blocked = blocked_by(machine, end, _way(machine, end, move))
+            blocked = _stopped_by(machine, end, move)
     ends = tuple(after)[:MOST_BRANCHES]
     last = ends[-1]
     place = (float(machine.travel_mm[last[0]]), float(machine.turn_mm[last[1]]))
     return ends, Done(code, tuple(felt), place, blocked)
+
+
+def _stopped_by(machine: Mechanism, state: State, move: Move) -> tuple[str, ...]:
+    """Ids of what stops a move at its end."""
+    if move.code in (LIFT, LOWER):
+        i, j = state[:2]
+        return () if not machine.lifts else machine.walls(i, j, 2)
+    firm = move.code.startswith(FIRM)
+    return blocked_by(machine, state, _way(machine, state, move), firm=firm)
 
 
 def _small(name: str) -> str:
@@ -414,23 +437,29 @@ def _made(machine: Mechanism, state: State, move: Move) -> tuple[State, bool]:
     """Where one move ends, and whether it was stopped."""
     if move.code == LET_GO:
         return state, False
+    if move.code in (LIFT, LOWER):
+        wanted_up = move.code == LIFT
+        end = state if machine.up(state) == wanted_up else machine.lifted(state) or state
+        return end, machine.up(end) != wanted_up
+    firm = move.code.startswith(FIRM)
     if move.travel_mm is not None:
-        return _slid(machine, state, move.travel_mm)
+        return _slid(machine, state, move.travel_mm, firm)
     turn_mm = move.turn_mm or 0.0
     if move.code == NEUTRAL:
-        end = _turned(machine, state, turn_mm, lambda s: not machine.engaged(s))
+        end = _turned(machine, state, turn_mm, lambda s: not machine.engaged(s), firm)
         return end, bool(machine.engaged(end))
-    wanted = frozenset(_gears_at(machine.shift, move.code))
-    end = _turned(machine, state, turn_mm, lambda s: bool(wanted & machine.engaged(s)))
+    wanted = frozenset(_gears_at(machine.shift, move.code.removeprefix(FIRM)))
+    end = _turned(machine, state, turn_mm, lambda s: bool(wanted & machine.engaged(s)), firm)
     return end, not (wanted & machine.engaged(end))
 
 
-def _slid(machine: Mechanism, state: State, travel_mm: float) -> tuple[State, bool]:
+def _slid(machine: Mechanism, state: State, travel_mm: float, firm: bool) -> tuple[State, bool]:
     """Slide as far as it goes; where it is stopped, give way a little in turn."""
     goal = _cell(machine, (travel_mm, 0.0))[0]
     middle = _cell(machine, machine.shift.start_mm)[1]
     slack = round(SLACK_MM / machine.step_mm)
-    end, there = pull(machine, state, (travel_mm, float(machine.turn_mm[state[1]])))
+    to_mm = (travel_mm, float(machine.turn_mm[state[1]]))
+    end, there = pull(machine, state, to_mm, firm=firm)
     gears = machine.engaged(state)
     if not there:
         low, high = sorted((goal, state[0]))
@@ -442,6 +471,7 @@ def _slid(machine: Mechanism, state: State, travel_mm: float) -> tuple[State, bo
                 and abs(s[1] - state[1]) <= slack
                 and machine.engaged(s) == gears
             ),
+            firm=firm,
         )
         end = min(seen, key=lambda s: (abs(s[0] - goal), abs(s[1] - middle)))
     if not gears and abs(end[1] - middle) <= slack:
@@ -450,17 +480,17 @@ def _slid(machine: Mechanism, state: State, travel_mm: float) -> tuple[State, bo
     return end, end[0] != goal
 
 
-def _turned(machine: Mechanism, state: State, turn_mm: float, got: Callable) -> State:
+def _turned(machine: Mechanism, state: State, turn_mm: float, got: Callable, firm: bool) -> State:
     """Turn as far as it goes; where the straight way is stopped, feel around in the gate."""
     goal = (float(machine.travel_mm[state[0]]), turn_mm)
-    straight, there = pull(machine, state, goal)
+    straight, there = pull(machine, state, goal, firm=firm)
     if there or got(straight):
         return straight
-    near = _near(machine, state)
-    seen = _search(machine, state, lambda s: near[0] <= machine.travel_mm[s[0]] <= near[1], got)
+    low, high = _near(machine, state)
+    seen = _search(machine, state, lambda s: low <= machine.travel_mm[s[0]] <= high, got, firm=firm)
     target = _cell(machine, goal)[1]
     best = min(seen, key=lambda s: (not got(s), abs(s[1] - target)))
-    return pull(machine, best, (float(machine.travel_mm[best[0]]), turn_mm))[0]
+    return pull(machine, best, (float(machine.travel_mm[best[0]]), turn_mm), firm=firm)[0]
 
 
 def _near(machine: Mechanism, state: State) -> tuple[float, float]:
@@ -472,13 +502,20 @@ def _near(machine: Mechanism, state: State) -> tuple[float, float]:
     return at - FEEL_MM, at + FEEL_MM
 
 
-def _search(machine, state: State, allowed: Callable, until: Callable | None = None) -> list[State]:
+def _search(
+    machine: Mechanism,
+    state: State,
+    allowed: Callable,
+    until: Callable | None = None,
+    *,
+    firm: bool,
+) -> list[State]:
     """States that can be reached through allowed ones, nearest first; stops once one will do."""
     seen = {state: None}
     queue = deque([state])
     while queue:
         at = queue.popleft()
-        for after in machine.next_states(at):
+        for after in machine.next_states(at, firm=firm, lifting=False):
             if after not in seen and allowed(after):
                 seen[after] = None
                 if until is not None and until(after):
@@ -540,7 +577,7 @@ def in_gate(shift: Shift, gear: str, travel_mm: float) -> bool:
     >>> in_gate(unit.shift, "third", 0.5), in_gate(unit.shift, "third", 10.0)
     (True, False)
     """
-    gate = next(g for g in shift.gates if g.id == rail_of(shift, gear).gate)
+    gate = gate_of(shift, gear)
     return abs(travel_mm - gate.at_mm) <= gate.half_width_mm + 1e-9
 
 
@@ -556,7 +593,7 @@ def passive_places(machine: Mechanism, state: State) -> dict[str, float]:
     return {
         body.id: float(places[index])
         for body, places, index in zip(
-            machine.shift.passive, machine.places_mm, state[2:], strict=True
+            machine.shift.passive, machine.places_mm, state[2:], strict=False
         )
     }
 

@@ -11,11 +11,13 @@ from functools import cached_property
 import numpy as np
 
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.shift.bodies import overlaps
+from twoshaft.models.shift.bodies import TOUCH_MM, overlaps
 from twoshaft.units.kept import kept
 from twoshaft.units.sections.shift import Axis, Body, Drive, Follows, Passive, Rail, Shift
 
 MOVES = ((1, 0), (-1, 0), (0, 1), (0, -1))  # travel, turn
+UP, DOWN = (0, 0, 1), (0, 0, -1)
+"""The third way of the hand: what it lifts is down or up; on the way nothing may be above it."""
 TABLES = 16
 """For so many surroundings of each passive body its tables are kept."""
 PUSH_RATIO = 2
@@ -26,7 +28,7 @@ ratio of 2 (a wedge of 63 degrees). From memory of wedge mechanics, no source.
 """
 
 State = tuple[int, ...]
-"""Travel index, turn index, then the index of every passive body."""
+"""Travel index, turn index, the index of every passive body; where there is a lift, 1 when up."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -43,8 +45,13 @@ class Mechanism:
         Grid of the hand.
     places_mm : tuple of ndarray
         Grid of every passive body.
-    free : tuple of ndarray of bool, shape (travel, turn, places)
-        Where every passive body overlaps nothing that the hand carries.
+    free : tuple of ndarray of bool, shape (lift, travel, turn, places)
+        Where every passive body overlaps nothing that the hand carries; lift has one level, or
+        three: down, up, and on the way.
+    light : tuple of array
+        Where each step of a hand that does not push firmly leaves every passive body.
+    following : tuple of array
+        The same for a firm hand.
 
     Examples
     --------
@@ -61,6 +68,7 @@ class Mechanism:
     turn_mm: np.ndarray
     places_mm: tuple[np.ndarray, ...]
     free: tuple[np.ndarray, ...]
+    light: tuple[array[int], ...] = field(repr=False)
     following: tuple[array[int], ...] = field(repr=False)
     interlocks: tuple[tuple[int, int, list], ...] = field(repr=False)
 
@@ -80,6 +88,20 @@ class Mechanism:
         ids = [body.id for body in self.shift.passive]
         return [(rail, ids.index(rail.body)) for rail in self.shift.rails]
 
+    @cached_property
+    def lifts(self) -> bool:
+        """Whether the hand can lift something."""
+        return self.shift.lift_mm > 0
+
+    @cached_property
+    def firm(self) -> bool:
+        """Whether something gives way to a firm push alone."""
+        return self.light is not self.following
+
+    def up(self, state: State) -> bool:
+        """Whether something is lifted."""
+        return self.lifts and state[-1] == 1
+
     def starts(self) -> tuple[State, ...]:
         """States to begin from: the hand at its start, bodies at rest.
 
@@ -90,32 +112,69 @@ class Mechanism:
         j = int(np.argmin(abs(self.turn_mm - self.shift.start_mm[1])))
         found: list[tuple[int, ...]] = [()]
         for body, places, free in zip(self.shift.passive, self.places_mm, self.free, strict=True):
-            at_rest = np.flatnonzero(free[i, j])
+            at_rest = np.flatnonzero(free[0, i, j])
             if not at_rest.size:
                 return ()
             rest = _rest(body, places, at_rest)
             found = [(*done, int(k)) for done in found for k in rest]
-        return tuple((i, j, *rest) for rest in found)
+        end = (0,) if self.lifts else ()
+        return tuple((i, j, *rest, *end) for rest in found)
 
-    def next_states(self, state: State) -> list[State]:
-        """Every state that one step of the hand can lead to."""
+    def next_states(self, state: State, *, firm: bool = True, lifting: bool = True) -> list[State]:
+        """Every state that one step of the hand can lead to.
+
+        Parameters
+        ----------
+        state : State
+        firm : bool
+            Whether the hand may push firmly.
+        lifting : bool
+            Whether it may lift and let down.
+        """
         i, j = state[0], state[1]
+        end = state[2 + len(self.places_mm) :]
         found = []
-        for (di, dj), places in zip(MOVES, self.pushed(state), strict=True):
+        for (di, dj), places in zip(MOVES, self.pushed(state, firm=firm), strict=True):
             if -1 in places:
                 continue
             for p, q, fits in self.interlocks:
                 if not fits[places[p]][places[q]]:
                     break
             else:
-                found.append((i + di, j + dj, *places))
+                found.append((i + di, j + dj, *places, *end))
+        if lifting and end and (other := self.lifted(state)):
+            found.append(other)
         return found
 
-    def pushed(self, state: State) -> Iterator[tuple[int, ...]]:
+    def lifted(self, state: State) -> State | None:
+        """The state with what is lifted let down, or lifted; None where something is in the way."""
+        to = 1 - state[-1]
+        i, j = state[0], state[1]
+        stopped = any(
+            not (free[2, i, j, place] and free[to, i, j, place])
+            for free, place in zip(self.free, state[2:], strict=False)
+        )
+        return None if stopped else (*state[:-1], to)
+
+    def walls(self, i: int, j: int, level: int) -> tuple[str, ...]:
+        """Ids of fixed bodies that the hand would run into at a place; level 2 is on the way up."""
+        lift = ((0.0, 0.0), (self.shift.lift_mm,) * 2, (0.0, self.shift.lift_mm))[level]
+        at = np.array(self.travel_mm[i]), np.array(self.turn_mm[j])
+        return tuple(
+            still.id
+            for still in self.shift.bodies
+            if still.follows is Follows.FIXED
+            and _run_into(still, self.shift.bodies, *at, lift).any()
+        )
+
+    def pushed(self, state: State, *, firm: bool = True) -> Iterator[tuple[int, ...]]:
         """Where each step of :data:`MOVES` leaves the passive bodies, -1 where one is stopped."""
         cell = state[0] * len(self.turn_mm) + state[1]
+        if self.lifts:
+            cell += state[-1] * len(self.travel_mm) * len(self.turn_mm)
         by_body = []
-        for table, places, place in zip(self.following, self.places_mm, state[2:], strict=True):
+        tables = self.following if firm else self.light
+        for table, places, place in zip(tables, self.places_mm, state[2:], strict=False):
             at = (cell * len(places) + place) * len(MOVES)
             by_body.append(table[at : at + len(MOVES)])
         return zip(*by_body, strict=True)
@@ -150,15 +209,20 @@ def mechanism(shift: Shift, step_mm: float = 0.5) -> Mechanism:
 def _on_grid(shift: Shift, step_mm: float) -> Mechanism:
     travel, turn = shift.travel_mm, shift.turn_mm
     fixed = any(body.follows is Follows.FIXED for body in shift.bodies)
-    tables = []
-    for body in shift.passive:
+    tables, firm = [], {}
+    for n, body in enumerate(shift.passive):
         near = tuple(other for other in shift.bodies if other.layer == body.layer)
         still = shift.bodies if fixed else ()
-        tables.append(_tables(body, near, still, travel, turn, step_mm))
-    places, free, following = zip(*tables, strict=True)
+        pushes = 0 if body.gives_at_n > shift.hand_n else PUSH_RATIO
+        at = (body, near, still, travel, turn, shift.lift_mm, step_mm)
+        tables.append(_tables(*at, pushes))
+        if shift.hand_n < body.gives_at_n <= shift.firm_n:
+            firm[n] = _tables(*at, PUSH_RATIO)[2]
+    places, free, light = zip(*tables, strict=True)
+    following = tuple(firm.get(n, table) for n, table in enumerate(light)) if firm else light
     return Mechanism(
-        shift, step_mm, _grid(travel, step_mm), _grid(turn, step_mm), places, free, following,
-        _interlocks(shift, places),
+        shift, step_mm, _grid(travel, step_mm), _grid(turn, step_mm), places, free, light,
+        following, _interlocks(shift, places),
     )  # fmt: skip
 
 
@@ -169,7 +233,9 @@ def _tables(
     bodies: tuple[Body, ...],
     travel_mm: tuple[float, float],
     turn_mm: tuple[float, float],
+    lift_mm: float,
     step_mm: float,
+    pushes: int,
 ) -> tuple[np.ndarray, np.ndarray, array[int]]:
     """Where a passive body can be, where it is free, and where each step of the hand leaves it.
 
@@ -184,14 +250,38 @@ def _tables(
         Every body, where some are fixed and stop the hand; else none.
     travel_mm, turn_mm : (float, float)
         From where to where the hand goes.
+    lift_mm : float
+        How far it lifts.
     step_mm : float
+    pushes : int
+        Most that a contact moves the body for each step of the hand.
     """
     travel, turn, place = (_grid(mm, step_mm) for mm in (travel_mm, turn_mm, body.range_mm))
-    free = _free(near, body, travel, turn, place)
-    free &= ~_stopped(bodies, travel, turn)[:, :, None]
-    moved = np.stack([_following(body, place, free, move) for move in MOVES], axis=-1)
+    levels, following = [], []
+    for lift in ((0.0, 0.0), (lift_mm, lift_mm), (0.0, lift_mm)) if lift_mm else ((0.0, 0.0),):
+        free = _free(near, body, travel, turn, place, lift)
+        free &= ~_stopped(bodies, travel, turn, lift)[:, :, None]
+        levels.append(free)
+        if lift[0] == lift[1]:
+            moved = np.stack([_following(body, place, free, m, pushes) for m in MOVES], axis=-1)
+            following.append(moved.astype(np.int16).tobytes())
     # Flat: nested lists cost more to make than the tables to work out.
-    return place, free, array("h", moved.astype(np.int16).tobytes())
+    return place, np.stack(levels), array("h", b"".join(following))
+
+
+def _heights_meet(one: Body, other: Body | Passive, lift: tuple[float, float]) -> bool:
+    """Whether two bodies stand at one height, while what is lifted is so far up."""
+    (low, high), (bottom, top) = _height(one, lift), _height(other, lift)
+    return low < top - TOUCH_MM and bottom < high - TOUCH_MM
+
+
+def _height(body: Body | Passive, lift: tuple[float, float]) -> tuple[float, float]:
+    """From where to where a body stands, or sweeps on its way up."""
+    if body.height_mm is None:
+        return -math.inf, math.inf
+    low, high = body.height_mm
+    up = isinstance(body, Body) and body.lifts
+    return (low + lift[0], high + lift[1]) if up else (low, high)
 
 
 def _grid(limits: tuple[float, float], step_mm: float) -> np.ndarray:
@@ -206,24 +296,32 @@ def _place_of(follows: Follows, travel: np.ndarray, turn: np.ndarray):
     return x, y
 
 
-def _free(near: tuple[Body, ...], body: Passive, travel, turn, place) -> np.ndarray:
+def _free(near: tuple[Body, ...], body: Passive, travel, turn, place, lift) -> np.ndarray:
     x, y, q = travel[:, None, None], turn[None, :, None], place[None, None, :]
     own_x, own_y = (q, 0.0) if body.axis is Axis.TRAVEL else (0.0, q)
     hit = np.zeros((len(travel), len(turn), len(place)), dtype=bool)
     for other in near:
+        if not _heights_meet(other, body, lift):
+            continue
         at_x, at_y = _place_of(other.follows, x, y)
         hit |= overlaps(body.pieces, other.pieces, at_x - own_x, at_y - own_y)
     return ~hit
 
 
-def _stopped(bodies: tuple[Body, ...], travel, turn) -> np.ndarray:
+def _stopped(bodies: tuple[Body, ...], travel, turn, lift) -> np.ndarray:
     """Where something that the hand carries runs into something fixed."""
-    x, y = travel[:, None], turn[None, :]
     hit = np.zeros((len(travel), len(turn)), dtype=bool)
     for still in (b for b in bodies if b.follows is Follows.FIXED):
-        for other in (b for b in bodies if b.follows is not Follows.FIXED):
-            if still.layer == other.layer:
-                hit |= overlaps(still.pieces, other.pieces, *_place_of(other.follows, x, y))
+        hit |= _run_into(still, bodies, travel[:, None], turn[None, :], lift)
+    return hit
+
+
+def _run_into(still: Body, bodies: tuple[Body, ...], x, y, lift) -> np.ndarray:
+    """Where something that the hand carries runs into one fixed body."""
+    hit = np.zeros(np.broadcast(x, y).shape, dtype=bool)
+    for other in (b for b in bodies if b.follows is not Follows.FIXED):
+        if still.layer == other.layer and _heights_meet(still, other, lift):
+            hit |= overlaps(still.pieces, other.pieces, *_place_of(other.follows, x, y))
     return hit
 
 
@@ -242,7 +340,7 @@ def _interlocks(shift: Shift, places) -> tuple[tuple[int, int, list], ...]:
     return tuple(result)
 
 
-def _following(body: Passive, place, free, move) -> np.ndarray:
+def _following(body: Passive, place, free, move, pushes: int) -> np.ndarray:
     """Where a step of the hand leaves the body: by hand cell and place, -1 where it is stopped."""
     there = np.zeros_like(free)
     (di, dj), (n, m) = move, free.shape[:2]
@@ -252,7 +350,7 @@ def _following(body: Passive, place, free, move) -> np.ndarray:
     count = free.shape[2]
     number = np.arange(count)
     moved = np.where(there, number, -1)
-    for push in range(1, PUSH_RATIO + 1):
+    for push in range(1, pushes + 1):
         for sign in (1, -1):
             target = number + sign * push
             valid = (target >= 0) & (target < count)

@@ -78,6 +78,8 @@ def _changed_part(part: Part, change: Change) -> Part:
 def _update(body, change: Change) -> dict:
     if change.drive is not None:
         return {"drive": change.drive}
+    if change.gives_at_n is not None:
+        return {"gives_at_n": change.gives_at_n}
     if change.length_mm is not None:
         return {"length_mm": change.length_mm}
     if change.pieces is not None:

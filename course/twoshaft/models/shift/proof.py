@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import partial
 from typing import Literal
 
 import numpy as np
 
+from twoshaft.models.shift.direct import gate_of, span_mm
 from twoshaft.models.shift.mechanism import Mechanism, State, mechanism
 from twoshaft.models.shift.misbuild import with_misbuilds
 from twoshaft.models.shift.search import Reach, reach
 from twoshaft.units.kept import kept
-from twoshaft.units.sections.shift import Drive, Shift
+from twoshaft.units.sections.shift import Drive, MustBlock, Shift
 
 Verdict = Literal["holds", "fails", "unreliable", "not tried"]
 
@@ -144,7 +146,7 @@ def proof_with(shift: Shift, misbuild: str) -> HandProof:
 def _prove(shift: Shift, step_mm: float) -> HandProof:
     machine = mechanism(shift, step_mm)
     found = reach(machine)
-    gears = [g for rail in machine.shift.rails for g in (rail.low, rail.high) if g]
+    gears = [gear for rail in machine.shift.rails for gear in rail.gears]
     ways = {
         gear: found.path(found.first[frozenset([gear])])
         for gear in gears
@@ -157,9 +159,7 @@ def _prove(shift: Shift, step_mm: float) -> HandProof:
             gear for gear in ways if not held(machine, found.first[frozenset([gear])], gear)
         ),
         at_once=_fewest(s for s in found.first if len(s) > 1),
-        locks=tuple(
-            _lock(machine, found, block.earlier, block.later) for block in machine.shift.must_block
-        ),
+        locks=tuple(_lock(machine, found, block) for block in machine.shift.must_block),
     )
 
 
@@ -194,22 +194,46 @@ def held(machine: Mechanism, state: State, gear: str) -> bool:
     )
 
 
-def _lock(machine: Mechanism, found: Reach, earlier: str, later: str) -> Lock:
-    starts = found.with_gear(earlier)
-    rail = next(r for r in machine.shift.rails if earlier in (r.low, r.high))
-    gate = next(g for g in machine.shift.gates if g.id == rail.gate)
-    within = (gate.at_mm - gate.half_width_mm, gate.at_mm + gate.half_width_mm)
-    starts = [s for s in starts if within[0] <= machine.travel_mm[s[0]] <= within[1]]
+def lock_with(machine: Mechanism, block: MustBlock) -> Lock:
+    """Try one direct shift; whether the unit says that it must be stopped or not.
+
+    Parameters
+    ----------
+    machine : Mechanism
+    block : MustBlock
+
+    Examples
+    --------
+    >>> from twoshaft.units.sections.shift import MustBlock
+    >>> lock_with(mechanism(unit.shift), MustBlock(earlier="first", later="second")).verdict
+    'fails'
+    """
+    return _lock(machine, reach(machine), block)
+
+
+def _lock(machine: Mechanism, found: Reach, block: MustBlock) -> Lock:
+    earlier, later = block.earlier, block.later
+    gears = {gear for rail in machine.shift.rails for gear in rail.gears}
+    if earlier not in gears or later not in gears:  # a misbuild has left a rail out
+        return Lock(earlier, later, "not tried", None)
+    gate, within = gate_of(machine.shift, earlier), span_mm(machine.shift, block)
+    starts = [
+        state
+        for state in found.with_gear(earlier)
+        if abs(machine.travel_mm[state[0]] - gate.at_mm) <= gate.half_width_mm
+        and (block.lifted or not machine.up(state))
+    ]
     if not starts:
         return Lock(earlier, later, "not tried", None)
-    group = reach(machine, starts, within_mm=within, until=later)
+    search = partial(
+        reach, machine, within_mm=within, until=later, firm=block.firm, lifting=block.lifted
+    )
+    group = search(starts)
     direct = _engaged(group, later)
     if direct is None:
         return Lock(earlier, later, "holds", None)
     rests = {state[2:]: state for state in starts}.values()  # one hand place for every rest
-    stopped = any(
-        _engaged(reach(machine, [s], within_mm=within, until=later), later) is None for s in rests
-    )
+    stopped = any(_engaged(search([s]), later) is None for s in rests)
     return Lock(earlier, later, "unreliable" if stopped else "fails", group.path(direct))
 
 

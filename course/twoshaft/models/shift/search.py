@@ -70,6 +70,8 @@ def reach(
     *,
     within_mm: tuple[float, float] | None = None,
     until: str | None = None,
+    firm: bool = True,
+    lifting: bool = True,
 ) -> Reach:
     """Find all that the hand can reach.
 
@@ -82,6 +84,8 @@ def reach(
         Travel that the hand may not leave [mm]: a gate.
     until : str, optional
         Stop as soon as this gear is engaged.
+    firm, lifting : bool
+        Whether the hand may push firmly, and lift.
 
     Returns
     -------
@@ -111,7 +115,7 @@ def reach(
             first[gears] = state
             if until is not None and until in gears:
                 break
-        for after in machine.next_states(state):
+        for after in machine.next_states(state, firm=firm, lifting=lifting):
             if after not in came_from and allowed[after[0]]:
                 came_from[after] = state
                 queue.append(after)

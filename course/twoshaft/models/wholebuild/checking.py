@@ -9,7 +9,15 @@ from twoshaft.models.faults import AsBuilt, Outcome, Sign, as_built, run_check
 from twoshaft.models.faults.built import exclude
 from twoshaft.models.fit import SealFault, SealFitted, Side, seal_faults, seal_of
 from twoshaft.models.order import new_parts, rework
-from twoshaft.models.shift import Mechanism, follow, lockout_reading, mechanism, prove_by_hand
+from twoshaft.models.shift import (
+    Mechanism,
+    follow,
+    lockout_reading,
+    mechanism,
+    opening,
+    prove_by_hand,
+    say_opening,
+)
 from twoshaft.models.shift.handwork import Done
 from twoshaft.models.wholebuild.asks import (
     GO_ON,
@@ -338,6 +346,8 @@ class ProofResult:
     truth : str
         What a full hand test finds of this lockout: ``holds``, ``fails``, ``unreliable`` or
         ``not tried``.
+    opened : str
+        What lets the later gear in, in words.
 
     Examples
     --------
@@ -353,6 +363,7 @@ class ProofResult:
     work: tuple[Done, ...]
     reading: str
     truth: str
+    opened: str
 
     @property
     def faults(self) -> tuple[Fault, ...]:
@@ -360,7 +371,7 @@ class ProofResult:
         step, id, found = self.ask.step, self.ask.id, []
         says = {
             "not tried": "the direct shift was not tried, so nothing is proven",
-            "half": "it was stopped, but the later gear was not had after leaving the gate; a stop "
+            "half": f"it was stopped, but the later gear was not had {self.opened}; a stop "
             "that never lets go proves nothing",
             "no-gear": "the later gear cannot be had at all, so the stop shows nothing",
         }
@@ -410,7 +421,13 @@ def judge_proof(job: Job, ask: Ask, now: Standing) -> ProofResult | None:
     locks = prove_by_hand(machine).locks
     truth = next(k.verdict for k in locks if (k.earlier, k.later) == (block.earlier, block.later))
     reading = lockout_reading(job.unit.shift, work, block.earlier, block.later)
-    return ProofResult(ask, tuple(moves), work, reading, truth)
+    leaves = opening(job.unit.shift, block.earlier, block.later) == "leave"
+    opened = (
+        "after leaving the gate"
+        if leaves
+        else say_opening(job.unit.shift, block.earlier, block.later)
+    )
+    return ProofResult(ask, tuple(moves), work, reading, truth, opened)
 
 
 @dataclass(frozen=True)

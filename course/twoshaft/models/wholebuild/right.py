@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from twoshaft.models import joint, shim
-from twoshaft.models.shift.handtest import lockout_moves
+from twoshaft.models.shift import lockout_moves
 from twoshaft.models.wholebuild.asks import (
     LEFT,
     MOST_ROUNDS,

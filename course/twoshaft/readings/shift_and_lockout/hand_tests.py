@@ -11,9 +11,20 @@ from twoshaft.models.shift import (
     lockout_reading,
     read_record,
     say_felt,
+    way_in,
     write_record,
 )
-from twoshaft.models.shift.handwork import HIGH, LET_GO, LOW, NEUTRAL, Done, say_gears
+from twoshaft.models.shift.handwork import (
+    FIRM,
+    HIGH,
+    LET_GO,
+    LIFT,
+    LOW,
+    LOWER,
+    NEUTRAL,
+    Done,
+    say_gears,
+)
 from twoshaft.models.shift.symptoms import NOTHING
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.shift_and_lockout.given import (
@@ -67,7 +78,7 @@ def _outcome(made: Sequence[Done]) -> str:
     said = []
     for one in made:
         felt = one.felt[0]
-        if one.code in (HIGH, LOW):
+        if one.code.removeprefix(FIRM) in (HIGH, LOW):
             said.append("stopped" if felt.stopped else say_gears(felt.gears))
         elif one.code == LET_GO and felt.gears:
             said.append("it stays" if felt.held else "nothing holds it")
@@ -82,7 +93,7 @@ def draw_lockout(lot: Lot) -> Lockout:
     """The direct shift to be proven, and records of such proofs to be read."""
     stream, block = lot.stream.child("lockout"), lot.shift.must_block[0]
     moves = lot.proof
-    direct = moves[:3]
+    direct = lot.direct
     by_reading: dict[str, list[tuple[Done, ...]]] = {}
     cases: list[tuple[list[str], Sequence[str]]] = [([], moves), ([], direct)]
     cases += [([m], moves) for m in lot.misbuild_ids]
@@ -90,7 +101,7 @@ def draw_lockout(lot: Lot) -> Lockout:
         made = lot.made(wrong, done)
         reading = lockout_reading(lot.own, made, block.earlier, block.later)
         if reading == "fails":  # whoever sees it go through stops there
-            made = made[:3]
+            made = made[: len(direct)]
         by_reading.setdefault(reading, []).append(made)
     readings = [one.id for one in BANK.lists["lockout_says"] if one.id in by_reading]
     # All readings but one, and one of them twice: no answer does for every record.
@@ -106,7 +117,7 @@ def draw_lockout(lot: Lot) -> Lockout:
 
 def draw_reveal(lot: Lot) -> Reveal:
     """A misbuild to be shown by hand, by another test than the direct shift."""
-    direct = _as_felt(lot.made([], lot.proof[:3]))
+    direct = _as_felt(lot.made([], lot.direct))
     # The direct shift is asked for already; here another test is wanted.
     pool = [
         id
@@ -128,7 +139,7 @@ def standard_tests(lot: Lot) -> dict[str, tuple[str, list[Part]]]:
     label = labels(lot.moves)
     between = [code for code in label if code.startswith("at:") and "+" in code]
     through = [
-        (gear, f"at:{rail.gate}", turn)
+        (gear, way := way_in(shift, gear), [LOWER] if LIFT in way else [])
         for turn in (HIGH, LOW)
         for rail in sorted(shift.rails, key=lambda rail: rail.gate)
         if (gear := rail.high if turn == HIGH else rail.low)
@@ -136,13 +147,13 @@ def standard_tests(lot: Lot) -> dict[str, tuple[str, list[Part]]]:
     tests: dict[str, tuple[str, list[Part]]] = {
         "gears": (
             "every gear, one after the other",
-            [(f"{_big(g)}: in, and back", [gate, turn, NEUTRAL]) for g, gate, turn in through],
+            [(f"{_big(g)}: in, and back", [*way, NEUTRAL, *back]) for g, way, back in through],
         ),
         "let-go": (
             "let go in every gear",
             [
-                (f"{_big(g)}: in, let go and shake, and back", [gate, turn, LET_GO, NEUTRAL])
-                for g, gate, turn in through
+                (f"{_big(g)}: in, let go and shake, and back", [*way, LET_GO, NEUTRAL, *back])
+                for g, way, back in through
             ],
         ),
         "between": (
@@ -159,7 +170,7 @@ def standard_tests(lot: Lot) -> dict[str, tuple[str, list[Part]]]:
     for block in lot.shift.must_block[:1]:
         tests["direct"] = (
             f"from {block.earlier} straight towards {block.later}",
-            [(label[code], [code]) for code in lot.proof[:3]],
+            [(label[code], [code]) for code in lot.direct],
         )
     return tests
 
@@ -197,7 +208,7 @@ def draw_explain(lot: Lot) -> Explain:
     told = [m for m in lot.misbuild_ids if lot.kinds(m) != {NOTHING}]
     for wrong in lot.in_turn("explain", told):
         # Whoever sees the direct shift go through stops there.
-        last = proof[:3] if lot.kinds(wrong) & {"direct-passes", "direct-sometimes"} else proof
+        last = lot.direct if lot.kinds(wrong) & {"direct-passes", "direct-sometimes"} else proof
         parts = [*tests["let-go"][1], *tests["between"][1], *((label[c], [c]) for c in last)]
         made = lot.made([wrong], _moves(parts))
         offered = _options(lot, stream, made, wrong)

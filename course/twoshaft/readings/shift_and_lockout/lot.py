@@ -7,14 +7,15 @@ from functools import cached_property
 
 from twoshaft.models.shift import (
     Mechanism,
+    direct_moves,
     fitted,
     follow,
     hand_moves,
+    lockout_moves,
     mirrored,
     proof_with,
     symptoms,
 )
-from twoshaft.models.shift.handtest import lockout_moves
 from twoshaft.models.shift.handwork import Done
 from twoshaft.questions import bank_of
 from twoshaft.readings.keyed import Stream
@@ -61,6 +62,12 @@ class Lot(CommonLot):
         """Moves that prove the lockout; none where the unit has none."""
         blocks = self.shift.must_block[:1]
         return tuple(m for one in blocks for m in lockout_moves(self.own, one.earlier, one.later))
+
+    @property
+    def direct(self) -> tuple[str, ...]:
+        """The moves of the proof that make the direct shift; none where there is no lockout."""
+        blocks = self.shift.must_block[:1]
+        return tuple(m for one in blocks for m in direct_moves(self.own, one.earlier, one.later))
 
     @property
     def moves(self) -> tuple[Option, ...]:

@@ -2,7 +2,9 @@
 
 The mechanism is drawn in one plane: ``travel`` is the slide of the selector shaft [mm], ``turn``
 its rotation measured at the finger's tip [mm]. Bodies in the same layer touch each other; bodies
-in different layers pass. No table of allowed moves stands anywhere: the moves are computed.
+in different layers pass. Where the hand can lift something (the collar of the lever), bodies may
+have a height, and bodies one above the other pass as well. No table of allowed moves stands
+anywhere: the moves are computed.
 """
 
 from __future__ import annotations
@@ -12,7 +14,7 @@ from enum import StrEnum
 from pydantic import Field, model_validator
 
 from twoshaft.units.nearest import meant
-from twoshaft.units.sections.order import Id, Section, Text
+from twoshaft.units.sections.order import Id, Ids, Section, Text
 
 Point = tuple[float, float]
 
@@ -59,10 +61,19 @@ class Body(Section):
     """What it moves with: hand, travel, turn or fixed."""
     pieces: tuple[tuple[Point, ...], ...] = Field(min_length=1)
     """Convex pieces, each its corners as pairs travel, turn [mm]."""
+    height_mm: tuple[float, float] | None = None
+    """From where to where it stands along the lift [mm]; left out: at every height."""
+    lifts: bool = False
+    """It goes up with what the hand lifts."""
 
     @model_validator(mode="after")
-    def _pieces_have_area(self) -> Body:
+    def _hangs_together(self) -> Body:
         _check_pieces(self.id, self.pieces)
+        _check_height(self.id, self.height_mm)
+        if self.lifts and (self.follows is Follows.FIXED or self.height_mm is None):
+            raise ValueError(
+                f"{self.id} is lifted, so it must move with the hand and have a height"
+            )
         return self
 
 
@@ -91,10 +102,15 @@ class Passive(Section):
     """Its places of rest [mm]."""
     snap_mm: float = Field(default=0.0, ge=0)
     """How near to a notch the ball pulls it home [mm]."""
+    height_mm: tuple[float, float] | None = None
+    """From where to where it stands along the lift [mm]; left out: at every height."""
+    gives_at_n: float = Field(default=0.0, ge=0, le=2000)
+    """Push along its axis below which it stands still: a plunger, a strong detent [N]."""
 
     @model_validator(mode="after")
     def _hangs_together(self) -> Passive:
         _check_pieces(self.id, self.pieces)
+        _check_height(self.id, self.height_mm)
         low, high = self.range_mm
         if not low < high:
             raise ValueError(f"the range of {self.id} is reversed")
@@ -118,6 +134,17 @@ class Rail(Section):
     """The gear at the high end of its travel."""
     engaged_mm: float = Field(gt=0)
     """Travel from which on the gear is engaged [mm]."""
+
+    @model_validator(mode="after")
+    def _engages(self) -> Rail:
+        if self.low is None and self.high is None:
+            raise ValueError(f"rail {self.body} engages no gear; give it 'low' or 'high'")
+        return self
+
+    @property
+    def gears(self) -> tuple[str, ...]:
+        """Its gears, one or two."""
+        return tuple(gear for gear in (self.low, self.high) if gear is not None)
 
 
 class Gate(Section):
@@ -157,12 +184,22 @@ class Interlock(Section):
 
 
 class MustBlock(Section):
-    """A direct shift that the lockout must stop; direct means without leaving the gate."""
+    """A direct shift that a lockout must stop.
+
+    Direct means: the hand leaves neither the gates of the two gears nor what lies between them,
+    lifts nothing, and pushes as in any shift.
+    """
 
     earlier: Id
     """The gear that is left."""
     later: Id
     """The gear that must not go in directly."""
+    through: Ids = ()
+    """Further gates that the hand may go through on this way."""
+    lifted: bool = False
+    """It must be stopped with the collar lifted, too."""
+    firm: bool = False
+    """It must be stopped against a firm push, too."""
 
 
 class Change(Section):
@@ -182,11 +219,17 @@ class Change(Section):
     """Its shape is this instead [mm]."""
     length_mm: float | None = Field(default=None, gt=0, le=120)
     """The pin is this long instead [mm]."""
+    gives_at_n: float | None = Field(default=None, ge=0, le=2000)
+    """It gives way to this push instead [N]."""
 
     @model_validator(mode="after")
     def _one(self) -> Change:
-        kinds = ("remove", "mirror", "shift_mm", "drive", "pieces", "length_mm")
-        given = [kind for kind in kinds if getattr(self, kind) not in (None, False)]
+        kinds = ("remove", "mirror", "shift_mm", "drive", "pieces", "length_mm", "gives_at_n")
+        given = [
+            kind
+            for kind in kinds
+            if getattr(self, kind) is not None and getattr(self, kind) is not False
+        ]
         if len(given) != 1:
             raise ValueError(f"give exactly one of {', '.join(kinds)}")
         if self.pieces is not None:
@@ -235,6 +278,14 @@ class Shift(Section):
     """Radius of the finger's tip [mm]."""
     start_mm: Point = (0.0, 0.0)
     """Where the hand starts, travel and turn [mm]."""
+    lift_mm: float = Field(default=0.0, ge=0, le=100)
+    """How far the hand can lift the collar or the lever; 0 where it cannot [mm]."""
+    lift_name: Text = "the collar of the lever"
+    """What the hand lifts, in words."""
+    hand_n: float = Field(default=60.0, gt=0, le=500)
+    """Push of a shift at the finger's tip, usually 40 to 100 (common practice, no source) [N]."""
+    firm_n: float = Field(default=250.0, gt=0, le=2000)
+    """Firm push at the finger's tip, usually 150 to 350 (common practice, no source) [N]."""
     bodies: tuple[Body, ...] = Field(min_length=1)
     """Bodies that move with the hand or stand still."""
     passive: tuple[Passive, ...] = Field(min_length=1)
@@ -254,6 +305,15 @@ class Shift(Section):
 
     @model_validator(mode="after")
     def _names_are_known(self) -> Shift:
+        if self.firm_n < self.hand_n:
+            raise ValueError("the firm push is weaker than that of a shift")
+        lifted = [body.id for body in self.bodies if body.lifts]
+        if bool(lifted) != bool(self.lift_mm):
+            raise ValueError(
+                f"{lifted[0]} is lifted; say how far under 'lift mm'"
+                if lifted
+                else "there is a lift; say of a body that it 'lifts'"
+            )
         passive = {body.id: body for body in self.passive}
         pins = {pin.id: pin for pin in self.interlocks}
         every = set(passive) | {body.id for body in self.bodies} | set(pins)
@@ -271,6 +331,11 @@ class Shift(Section):
             for gear in (block.earlier, block.later):
                 if gear not in gears:
                     raise ValueError(f"must_block names {gear}, which no rail engages")
+            for gate in block.through:
+                if gate not in gates:
+                    raise ValueError(
+                        f"must_block goes through {gate}, which is no gate; {meant(gate, gates)}"
+                    )
         for pin in self.interlocks:
             if not set(pin.rails) <= {rail.body for rail in self.rails}:
                 raise ValueError(f"interlock {pin.id} lies between rails that are not there")
@@ -281,7 +346,8 @@ class Shift(Section):
                         f"misbuild {misbuild.id} names {change.body}, which is no body; "
                         f"{meant(change.body, every)}"
                     )
-                if change.drive is not None and change.body not in passive:
+                pushed = change.drive is not None or change.gives_at_n is not None
+                if pushed and change.body not in passive:
                     raise ValueError(f"misbuild {misbuild.id}: {change.body} has no drive")
                 if change.body in pins and not (change.remove or change.length_mm):
                     raise ValueError(f"misbuild {misbuild.id}: a pin is removed or its length set")
@@ -294,6 +360,11 @@ class Shift(Section):
                     f"{meant(detent.rail, passive)}"
                 )
         return self
+
+
+def _check_height(name: str, height_mm: Point | None) -> None:
+    if height_mm is not None and not height_mm[0] < height_mm[1]:
+        raise ValueError(f"the height of {name} is reversed")
 
 
 def _check_pieces(name: str, pieces: tuple[tuple[Point, ...], ...]) -> None:

@@ -7,6 +7,7 @@ from typing import Any
 from twoshaft.jobsheet.kinds import HandPath
 from twoshaft.models import shift
 from twoshaft.models.shift import HandTest
+from twoshaft.units.sections.shift import Shift
 from twoshaft_grader.marking.kinds.judge import Judge, Judgement, Reference, Slip, Spread, judges
 
 GUESSED: Spread = ((0.0, 0.82), (1.0, 0.18))
@@ -46,15 +47,15 @@ class PathJudge(Judge):
         test = reference.value
         trial = shift.try_out(test, value)
         told = []
-        if trial.done.get(shift.TRIED) is False:
+        if test.direct is not None and trial.done.get(shift.TRIED) is False:
             told.append(
                 f"Your moves never push from {test.direct[0]} straight towards {test.direct[1]} "
-                "within the gate."
+                f"{_within(test.sound.shift, *test.direct)}."
             )
         elif trial.done.get(shift.LEFT) is False:
             told.append(
-                f"You try the direct shift, but not whether {test.direct[1]} goes in once the "
-                "lever has left the gate and come back."
+                f"You try the direct shift, but not whether {test.direct[1]} goes in "
+                f"{shift.say_opening(test.sound.shift, *test.direct)}."
             )
         if trial.done.get(shift.SHOWN) is False:
             told.append(
@@ -79,3 +80,9 @@ class PathJudge(Judge):
     def guess(self, asked: HandPath, reference: Reference, source: Any) -> Any:
         """Any moves, as many as there may be."""
         return [source.choice(asked.moves)[0] for _ in range(asked.most)]
+
+
+def _within(section: Shift, earlier: str, later: str) -> str:
+    """Where the direct shift keeps."""
+    gates = shift.gates_of(section, shift.block_of(section, earlier, later))
+    return "within the gate" if len(gates) == 1 else "without going another way round"

@@ -85,7 +85,7 @@ sheet.form(
 # %% [markdown]
 # ## Handing in
 #
-# On *start-here* press **Hand in**. You get a **receipt**: a short code for exactly what you handed in, and when. Write it down; it settles every doubt. Until the due date you can hand in again, and the last one counts.
+# On *start-here* press **Hand in**. You get a **receipt**: a short code for exactly what you handed in, and when. Write it down; it settles every doubt. Until the due date you can hand in again, and the last one counts. Once you have feedback it is for your instructor to say: another attempt comes with fresh readings.
 
 # %% [markdown]
 # ## How a mark comes about

@@ -628,7 +628,7 @@ def test_a_hand_change_outlives_new_work_and_asks_for_a_look(at):
     cohort = at("returned")
     _change_in_formgrader(cohort, "b2", "gap", 1.0)
     works_and_hands_in(cohort, "b2", full_answers(cohort, "b2"))
-    works("collect", "--cohort", cohort.root)
+    works("collect", "--take", "b2", "--cohort", cohort.root)
     assert "newer work" in export(cohort)["b2", "plan-order"]["note"]
     assert "mark it first: b2" in works("give-back", "--cohort", cohort.root)
     marks("--cohort", cohort.root)
@@ -743,7 +743,7 @@ def test_a_damaged_file_after_a_good_one_takes_no_mark_away(at):
     [*_, arrived] = sorted(cohort.inbound.glob("a1+*"))
     (arrived / "jobsheet.json").chmod(0o644)
     (arrived / "jobsheet.json").write_text("{")
-    works("collect", "--cohort", cohort.root)
+    works("collect", "--take", "a1", "--cohort", cohort.root)
     for _ in range(2):
         assert "2 cannot be read" in marks("--cohort", cohort.root)
     row = export(cohort)["a1", "plan-order"]

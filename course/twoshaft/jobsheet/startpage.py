@@ -16,6 +16,11 @@ from twoshaft.jobsheet.screen import Screen
 from twoshaft.jobsheet.signin import SignIn, local_time
 
 UP_TO_DATE = "The list is up to date."
+AGAIN = "You can go on and hand in again; the last one counts."
+AFTER = (
+    "You have feedback on this already, so your instructor decides whether it counts. To show that "
+    "you can do it now, ask for another attempt: it comes with fresh readings."
+)
 ONE_ACCOUNT = (
     "The word keeps your answers in your own folder. It is not a password: all of you work in one "
     "account of this machine, in which anybody could open and change anybody's work."
@@ -96,7 +101,7 @@ class StartPage(Screen):
                 said = (
                     f"Handed in {local_time(receipt.handed_in)} with {answers}"
                     f"{f'; {lacks}' if lacks else ''}. "
-                    f"Receipt {receipt.code}. You can go on and hand in again; the last one counts."
+                    f"Receipt {receipt.code}. {AFTER if self._told(name) else AGAIN}"
                 )
             elif doing == "look":
                 self._sign_in.look_for_feedback()
@@ -111,6 +116,10 @@ class StartPage(Screen):
     def _lacking(self, name: str) -> str:
         """What an assignment lacks, in words; empty if nothing, or nobody knows it."""
         return next((lacking(one) for one in self._sign_in.entries() if one.name == name), "")
+
+    def _told(self, name: str) -> bool:
+        """Whether there is feedback on an assignment."""
+        return any(one.name == name and one.feedback for one in self._sign_in.entries())
 
     def _show(self, *, said: str = "", trouble: str = "", asking: str = "") -> None:
         try:

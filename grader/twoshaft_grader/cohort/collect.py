@@ -28,6 +28,7 @@ from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.newly_come import tell_newly_come
 from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.cohort.standing import returned_to
 from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.cohort.withdrawn import withdrawn_of
@@ -288,6 +289,12 @@ def _question(cohort: Cohort, record: Kept, counts: Version | None, version: Ver
         )
     if counts is None:
         return ""
+    if told := returned_to(cohort, record.learner, record.assignment):
+        # Not by the times that they bear: whoever hands in can write those.
+        return (
+            f"{when} was taken in after feedback had been given back "
+            f"({told.given_back[:16].replace('T', ' ')} UTC); a further attempt has fresh readings."
+        )
     if version.answers is not None and version.answers < FAR_LESS * (counts.answers or 0):
         return f"{when} holds {version.answers} answers, the one before {counts.answers}."
     return ""

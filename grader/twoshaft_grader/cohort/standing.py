@@ -8,6 +8,7 @@ given back yet is told to nobody; ``standing.json`` in the learner's folder foll
 from __future__ import annotations
 
 from collections.abc import Mapping
+from pathlib import Path
 
 from twoshaft.outcomes import (
     Attempt,
@@ -54,7 +55,22 @@ def keep_returned(
             if decisions_on(mark, outcome.id, decided)
         },
     )
-    RETURNED.write(cohort.root / FOLDER / assigned.name / f"{learner}.json", told)
+    RETURNED.write(_place(cohort, assigned.name, learner), told)
+
+
+def returned_to(cohort: Cohort, learner: str, assignment: str) -> Returned | None:
+    """What was given back to a learner on an assignment; None where nothing was.
+
+    Raises
+    ------
+    CohortError
+        When the file is damaged.
+    """
+    return RETURNED.read_if_any(_place(cohort, assignment, learner))
+
+
+def _place(cohort: Cohort, assignment: str, learner: str) -> Path:
+    return cohort.root / FOLDER / assignment / f"{learner}.json"
 
 
 def write_standing(

@@ -1,5 +1,5 @@
-"""A later hand-in that holds far less, or comes from another account, is kept and asked about; it
-counts when somebody says so, and every hand-in stays.
+"""A later hand-in that holds far less, comes from another account or was made after feedback is
+kept and asked about; it counts when somebody says so, and every hand-in stays.
 """
 
 import io
@@ -52,6 +52,13 @@ def of_another_account(trial):
     os.chown(folder, 54321, 54321)
 
 
+def mended_after_feedback(trial):
+    """Handed in an hour ago by the time that it bears, after feedback of just now."""
+    for words in ("mark", "give-back"):
+        assert run(words, "--cohort", trial.cohort.root)[0] == 0
+    trial.hand_in("a1", hours_ago=1, answers={"gap-size": "99 mm", "gap-first": "close"})
+
+
 QUESTIONS = {
     "far less": (
         lambda trial: trial.hand_in("a1", hours_ago=1, answers={}),
@@ -60,6 +67,9 @@ QUESTIONS = {
     "another account": (
         of_another_account, f"comes from account 54321 of this system, earlier work from "
         f"{os.geteuid() if os.name == 'posix' else 0}.", 0,
+    ),
+    "mended after feedback": (
+        mended_after_feedback, "was taken in after feedback had been given back", 0,
     ),
 }  # fmt: skip
 

@@ -157,14 +157,13 @@ for ask in (one for one in asks if one.kind == "shim"):
 my_shims, off = {}, Q(0.0015, "mm")
 for ask in (one for one in asks if one.kind == "shim"):
     shelf, (low, high, *far) = unit.bearings.shim_set_by_id(job.support(ask.about).shim_set), windows[ask.about]
-    sizes = [Q(mm, "mm") for mm in shelf.thicknesses_mm]
-    sums = {round(t.m_as("mm"), 4) for t in [*sizes, *(a + b for a in sizes for b in sizes if shelf.at_most == 2)]}
     doubt = Q(round(shim.stack_budget(job.support(ask.about), job.measured(ask.about)).expanded(), 3), "mm")
     best = shim.choose(Q(list(shelf.thicknesses_mm), "mm"), (low, high), doubt, shelf.at_most).total
-    totals, least, most = [Q(t, "mm") for t in sums], low + doubt, high - doubt
-    safe = [t for t in totals if least <= t <= most and abs(t - best) > off]
-    edge = [t for t in totals if low <= t <= high and not least <= t <= most]
-    wrong = [t for t in totals if min(far) <= t <= max(far) and not low <= t <= high]
+    pairs = [a + b for a in shelf.thicknesses_mm for b in shelf.thicknesses_mm if shelf.at_most == 2]
+    totals = Q(list({round(mm, 4) for mm in [*shelf.thicknesses_mm, *pairs]}), "mm")
+    meets, sure = (low <= totals) & (totals <= high), (low + doubt <= totals) & (totals <= high - doubt)
+    safe, edge = totals[sure & (abs(totals - best) > off)], totals[meets & ~sure]
+    wrong = totals[(min(far) <= totals) & (totals <= max(far)) & ~meets]
     my_shims[ask.id] = ref(ask.id, best, outcome="set-by-shim", shows="from-shelf", weight=3, tolerance=off, lesson=f"{where}#measure", slips=[
         *(Slip(t, 1, "This one is as safe as ours.") for t in safe),
         *(Slip(t, 0.3, "It meets the target on paper, but by less than the doubt of the stack.") for t in edge),

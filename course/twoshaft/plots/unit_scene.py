@@ -238,6 +238,7 @@ class ScenePicture:
         way = way_felt(self._unit, own, lie.heavy, home.heavy, left)
         return ", ".join(filter(None, (form_felt(self._unit, own), way, where)))
 
+    @cached_property
     def _order(self) -> list[tuple[str, Drawn, bool]]:
         """What is drawn, from back to front: the part, its solid, and whether it stands there."""
         layer = {
@@ -252,7 +253,7 @@ class ScenePicture:
 
     def _bodies(self) -> list[str]:
         hatches = hatching(section_of(self._unit))
-        made, drawn = [], self._order()
+        made, drawn = [], self._order
         behind = [
             (part, replace(one, pieces=tuple(p for p in one.pieces if p.role is Role.BEHIND)))
             for part, one, there in drawn
@@ -276,7 +277,7 @@ class ScenePicture:
         for axis, height in view_of(self._unit, self._given.view).axes:
             along = [
                 one.bounds
-                for _, one, _ in self._order()
+                for _, one, _ in self._order
                 if one.solid.axis == axis and one.solid.kind not in ("shell", "box")
             ]
             if along:
@@ -322,11 +323,12 @@ class ScenePicture:
         """A place in the part that nothing covers, in pixels of the window."""
         from shapely import box, union_all
 
-        drawn, own = self._order(), []
+        drawn, own = self._order, []
         for k, (one, solid, _) in enumerate(drawn):
             if one == part:
-                over = [_area(other) for of, other, _ in drawn[k + 1 :] if of != part]
-                own.append(_area(solid).difference(union_all(over)) if over else _area(solid))
+                over = [other.area for of, other, _ in drawn[k + 1 :]
+                        if of != part and _meets(other.bounds, solid.bounds)]  # fmt: skip
+                own.append(solid.area.difference(union_all(over)) if over else solid.area)
         seen = union_all(own).intersection(box(*self._frame.window))
         pieces = list(getattr(seen, "geoms", [seen]))
         best = max(pieces, key=lambda one: one.area)
@@ -350,14 +352,6 @@ def draw_piece(piece: Piece, hatch: str | None, px: Any) -> str:
 
 def _lie(one: Any) -> Lie:
     return Lie(one.part, one.heavy, (one.front_mm, one.rear_mm), one.reach_mm)
-
-
-def _area(one: Drawn) -> Any:
-    from shapely import Polygon, union_all
-
-    areas = [Polygon(p.outline, p.holes).buffer(0) for p in one.pieces
-             if p.closed and p.role is not Role.BEHIND]  # fmt: skip
-    return union_all(areas)
 
 
 def _meets(one: Sequence[float], other: Sequence[float]) -> bool:

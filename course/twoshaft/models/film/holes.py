@@ -45,18 +45,20 @@ def leaking_holes(land: Land, sides: Mapping[str, Side], width_mm: float) -> tup
     sealed = np.zeros(land.kind.shape, dtype=bool)
     for line in bead_lines_mm(land.face, sides):
         sealed |= land.distance_m(line / 1e3, half_m) <= half_m
-    region, _ = ndimage.label(land.is_face & ~sealed, structure=_EIGHT)
+    region, count = ndimage.label(land.is_face & ~sealed, structure=_EIGHT)
 
     def reached(start: np.ndarray) -> np.ndarray:
         """Cells that a fluid from some cells gets to, and those beside them."""
-        touched = np.unique(region[grown(start)])
-        wet = start | np.isin(region, touched[touched > 0])
-        return grown(wet)
+        wet = np.zeros(count + 1, dtype=bool)
+        wet[region[grown(start)]] = True
+        wet[0] = False
+        return grown(start | wet[region])
 
-    oil, out = reached(land.kind == Kind.OIL), reached(land.kind == Kind.OUTSIDE)
-    leaking = []
-    for number, hole in enumerate(land.face.holes):
-        cells = land.hole == number
-        if (oil & cells).any() and (hole.open or (out & cells).any()):
-            leaking.append(hole.id)
-    return tuple(leaking)
+    from_oil, from_out = (
+        set(np.unique(land.hole[reached(land.kind == kind)])) for kind in (Kind.OIL, Kind.OUTSIDE)
+    )
+    return tuple(
+        hole.id
+        for number, hole in enumerate(land.face.holes)
+        if number in from_oil and (hole.open or number in from_out)
+    )

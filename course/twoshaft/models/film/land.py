@@ -91,14 +91,12 @@ class Land:
         for count in cells:
             in_range("cells of the grid", count, 20, 2000, "", "size of the grid")
         cavities = tuple((cavity.kind, cavity.outline) for cavity in face.cavities)
-        pitch, x, y, kind = _without_holes(face.outline, cavities, face.islands, tuple(cells))
-        kind = kind.copy()
-        hole = np.full(kind.shape, -1, dtype=np.int16)
-        for number, entry in enumerate(face.holes):
-            square = (x - entry.x_mm / 1e3) ** 2 + (y[:, None] - entry.y_mm / 1e3) ** 2
-            area = (square <= (entry.diameter_mm / 2e3) ** 2) & (kind != Kind.OUTSIDE)
-            hole[area] = number
-            kind[area] = Kind.OPEN if entry.open else Kind.CLOSED
+        outlines = face.outline, cavities, face.islands, tuple(cells)
+        pitch, x, y, kind = _without_holes(*outlines)
+        circles = tuple((entry.x_mm, entry.y_mm, entry.diameter_mm) for entry in face.holes)
+        hole = _in_holes(outlines, circles)
+        sorts = np.array([Kind.OPEN if entry.open else Kind.CLOSED for entry in face.holes] + [0])
+        kind = np.where(hole >= 0, sorts[hole], kind).astype(np.uint8)
         return cls(face, pitch, x, y, kind, hole)
 
     @cached_property
@@ -175,25 +173,16 @@ class Land:
     def distance_m(self, line_m: np.ndarray, reach_m: float) -> np.ndarray:
         """Distance of cells to a line of points [m], shape (ny, nx); infinite beyond the reach."""
         distance = np.full(self.kind.shape, np.inf)
-        ends = pairwise(line_m) if len(line_m) > 1 else [(line_m[0],) * 2]
-        for start, end in ends:
-            rows, columns = self.window(np.minimum(start, end), np.maximum(start, end), reach_m)
-            x, y = self.x_m[columns] - start[0], self.y_m[rows, None] - start[1]
-            along = end - start
-            length2 = float(along @ along)
-            part = np.clip((x * along[0] + y * along[1]) / length2, 0, 1) if length2 else 0.0
-            near = np.hypot(x - part * along[0], y - part * along[1])
-            np.minimum(distance[rows, columns], near, out=distance[rows, columns])
+        line = np.ascontiguousarray(line_m, dtype=float)
+        rows, columns, near = _near(
+            self.pitch_m, self.x_m.tobytes(), self.y_m.tobytes(), line.tobytes(), reach_m
+        )
+        distance[rows, columns] = near
         return distance
 
     def window(self, low_m, high_m, reach_m: float) -> tuple[slice, slice]:
         """Rows and columns of the cells within a reach [m] of a box."""
-        slices = []
-        for axis, centres in ((1, self.y_m), (0, self.x_m)):
-            first = math.floor((low_m[axis] - reach_m - centres[0]) / self.pitch_m)
-            last = math.ceil((high_m[axis] + reach_m - centres[0]) / self.pitch_m)
-            slices.append(slice(max(first, 0), max(min(last + 1, centres.size), 0)))
-        return slices[0], slices[1]
+        return _window(self.pitch_m, self.x_m, self.y_m, low_m, high_m, reach_m)
 
     def points_mm(self, cells: np.ndarray) -> np.ndarray:
         """Coordinates [mm] of cells given as rows and columns, shape (k, 2) both."""
@@ -207,6 +196,44 @@ class Land:
         rows, columns = self.window(centre, centre, reach)
         square = (self.x_m[columns] - centre[0]) ** 2 + (self.y_m[rows, None] - centre[1]) ** 2
         return rows, columns, 2 / (math.pi * reach**2) * np.maximum(1 - square / reach**2, 0.0)
+
+
+def _window(
+    pitch_m: float, x_m: np.ndarray, y_m: np.ndarray, low_m, high_m, reach_m: float
+) -> tuple[slice, slice]:
+    slices = []
+    for axis, centres in ((1, y_m), (0, x_m)):
+        first = math.floor((low_m[axis] - reach_m - centres[0]) / pitch_m)
+        last = math.ceil((high_m[axis] + reach_m - centres[0]) / pitch_m)
+        slices.append(slice(max(first, 0), max(min(last + 1, centres.size), 0)))
+    return slices[0], slices[1]
+
+
+# The same stretches are asked for by every learner; some ten kilobytes each.
+@lru_cache(maxsize=256)
+def _near(
+    pitch_m: float, x: bytes, y: bytes, line: bytes, reach_m: float
+) -> tuple[slice, slice, np.ndarray]:
+    """Window round a line, and the distance of its cells to the line [m], as `distance_m`."""
+    x_m, y_m, line_m = np.frombuffer(x), np.frombuffer(y), np.frombuffer(line).reshape(-1, 2)
+    all_rows, all_columns = _window(
+        pitch_m, x_m, y_m, line_m.min(axis=0), line_m.max(axis=0), reach_m
+    )
+    distance = np.full((y_m.size, x_m.size), np.inf)
+    ends = pairwise(line_m) if len(line_m) > 1 else [(line_m[0],) * 2]
+    for start, end in ends:
+        rows, columns = _window(
+            pitch_m, x_m, y_m, np.minimum(start, end), np.maximum(start, end), reach_m
+        )
+        x_from, y_from = x_m[columns] - start[0], y_m[rows, None] - start[1]
+        along = end - start
+        length2 = float(along @ along)
+        part = np.clip((x_from * along[0] + y_from * along[1]) / length2, 0, 1) if length2 else 0.0
+        away = np.hypot(x_from - part * along[0], y_from - part * along[1])
+        np.minimum(distance[rows, columns], away, out=distance[rows, columns])
+    near = distance[all_rows, all_columns].copy()
+    near.flags.writeable = False
+    return all_rows, all_columns, near
 
 
 # Learners have faces of their own; what differs is form and holes, never the outlines.
@@ -239,6 +266,18 @@ def _without_holes(
     for array in (x, y, kind):
         array.flags.writeable = False
     return float(pitch), x, y, kind
+
+
+@lru_cache(maxsize=16)
+def _in_holes(outlines: tuple, circles: tuple[tuple[float, float, float], ...]) -> np.ndarray:
+    """Index of the hole each cell lies in, -1 elsewhere, by each hole's place and diameter [mm]."""
+    _, x, y, kind = _without_holes(*outlines)
+    hole = np.full(kind.shape, -1, dtype=np.int16)
+    for number, (x_mm, y_mm, diameter_mm) in enumerate(circles):
+        square = (x - x_mm / 1e3) ** 2 + (y[:, None] - y_mm / 1e3) ** 2
+        hole[(square <= (diameter_mm / 2e3) ** 2) & (kind != Kind.OUTSIDE)] = number
+    hole.flags.writeable = False
+    return hole
 
 
 def grown(cells: np.ndarray) -> np.ndarray:

@@ -3,14 +3,19 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
+from typing import TYPE_CHECKING
 
 from twoshaft.models.shape.axes import axis_heights
 from twoshaft.models.shape.forms import solid_pieces
-from twoshaft.models.shape.pieces import Piece
+from twoshaft.models.shape.pieces import Piece, Role
 from twoshaft.models.shape.schematic import shapes_of
 from twoshaft.units.kept import kept
 from twoshaft.units.sections.shapes import AnySolid
 from twoshaft.units.unit import Unit
+
+if TYPE_CHECKING:
+    from shapely.geometry.base import BaseGeometry
 
 
 def _layer(solid: AnySolid) -> float:
@@ -43,11 +48,22 @@ class Drawn:
     name: str
     pieces: tuple[Piece, ...]
 
-    @property
+    @cached_property
     def bounds(self) -> tuple[float, float, float, float]:
         """Least z, least height, most z, most height [mm]."""
         zs, ys = zip(*(point for piece in self.pieces for point in piece.outline), strict=True)
         return min(zs), min(ys), max(zs), max(ys)
+
+    @cached_property
+    def area(self) -> BaseGeometry:
+        """What its closed pieces cover [mm²], those that are seen behind a cut left out."""
+        from shapely import Polygon, union_all  # takes long to load
+
+        return union_all([
+            Polygon(piece.outline, piece.holes).buffer(0)
+            for piece in self.pieces
+            if piece.closed and piece.role is not Role.BEHIND
+        ])  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -65,7 +81,7 @@ class ViewSection:
     axes: tuple[tuple[str, float], ...]
     drawn: tuple[Drawn, ...]
 
-    @property
+    @cached_property
     def bounds(self) -> tuple[float, float, float, float]:
         """Least z, least height, most z, most height [mm]."""
         corners = [one.bounds for one in self.drawn]

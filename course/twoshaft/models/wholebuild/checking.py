@@ -76,8 +76,15 @@ class Standing:
     ways: Mapping[str, WrongWay]
 
 
-def standing(job: Job, doings: Mapping[str, Do]) -> Standing:
+def standing(job: Job, doings: Mapping[str, Do], *, films: bool = True) -> Standing:
     """Judge every decision of the steps that stand.
+
+    Parameters
+    ----------
+    job : Job
+    doings : mapping of str to Do
+    films : bool
+        Close the faces too, which takes longest; without, no face counts as coated.
 
     Raises
     ------
@@ -93,7 +100,7 @@ def standing(job: Job, doings: Mapping[str, Do]) -> Standing:
     'meets'
     """
     values = {step: filled(job, doing) for step, doing in doings.items()}
-    shims, joints, ways, films = {}, {}, {}, {}
+    shims, joints, ways, coated = {}, {}, {}, {}
     asks = [ask for ask in every_ask(job) if ask.step in doings]
     for ask in asks:
         mine = values[ask.step]
@@ -104,9 +111,11 @@ def standing(job: Job, doings: Mapping[str, Do]) -> Standing:
         elif ask.kind == "joint" and (joint := judge_joint(job, ask, mine)):
             joints[ask.about] = joint
     for ask in asks:
-        if ask.kind == "film" and (film := _film(job, ask, values, list(doings), joints)):
-            films[ask.about] = film
-    return Standing(doings, values, shims, joints, films, ways)
+        if films and ask.kind == "film":
+            film = _film(job, ask, values, list(doings), joints)
+            if film:
+                coated[ask.about] = film
+    return Standing(doings, values, shims, joints, coated, ways)
 
 
 def _film(job: Job, ask: Ask, values, steps: Sequence[str], joints) -> FilmResult | None:
@@ -224,9 +233,11 @@ def outcomes_at(job: Job, decisions: Iterable[Decision], step: str) -> tuple[Out
     >>> [one.sentence for one in outcomes_at(job, right_decisions(job), "check-gears")]
     ['Reverse cannot be engaged.', 'As it should be.', 'Reverse cannot be counted.']
     """
-    now = standing(job, walk(job, decisions).doings)
+    checks = checks_at(job, step)
+    films = any(check.kind == "leaks" for check in checks)
+    now = standing(job, walk(job, decisions).doings, films=films)
     built = built_so(job, now)
-    return tuple(outcome_of(check, built, now) for check in checks_at(job, step))
+    return tuple(outcome_of(check, built, now) for check in checks)
 
 
 @dataclass(frozen=True)

@@ -126,13 +126,20 @@ def filled(job: Job, doing: Do) -> dict[str, Any]:
     >>> filled(Job.of(unit, {"asked": []}), Do("fit-diff-shim"))
     {'way-fit-diff-shim': 'way-1', 'shim-differential': <Quantity(1.15, 'millimeter')>}
     """
-    asked = {ask.id for ask in asks_of(job)}
-    given: dict[str, Any] = {}
-    for ask in every_ask(job):
-        if ask.step == doing.step and ask.id not in asked and ask.kind != "check":
-            given |= right_choice(job, ask)
+    given = dict(_not_asked(job, doing.step))
     given |= {name: value for name, value in doing.choices.items() if value is not None}
     for group in job.threads:
         if done := given.get(f"state-{group}"):
             given[f"state-{group}"] = state_after(job, group, done)
+    return given
+
+
+@kept()
+def _not_asked(job: Job, step: str) -> dict[str, Any]:
+    """What the job does not leave to the builder at a step, done rightly."""
+    asked = {ask.id for ask in asks_of(job)}
+    given: dict[str, Any] = {}
+    for ask in every_ask(job):
+        if ask.step == step and ask.id not in asked and ask.kind != "check":
+            given |= right_choice(job, ask)
     return given

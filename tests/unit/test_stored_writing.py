@@ -21,6 +21,12 @@ MAY = {
     "grader/twoshaft_grader/cohort/far_child.py: fdopen": "answers into a pipe",
     "grader/twoshaft_grader/cohort/first_come.py: rename": "lets a whole folder have its name",
     "grader/twoshaft_grader/cohort/shared.py: rename": "lets whole folders have their places",
+    "grader/twoshaft_grader/cohort/files.py: rename": "lets a whole folder have the place of another",
+    "grader/twoshaft_grader/cohort/anonymous.py: rename": "lets whole folders have their places",
+    "grader/twoshaft_grader/cohort/unassign.py: rename": "takes a folder back, at once for all",
+    "grader/twoshaft_grader/cohort/restore.py: rename": "lets whole folders have their places",
+    "grader/twoshaft_grader/cohort/back_up.py: replace": "gives that file its name",
+    "course/twoshaft/jobsheet/handin.py: replace": "lets a copy with the staff's group take the place of its original",
     "grader/twoshaft_grader/cohort/back_up.py: open": "streams into a file aside that gets its name when whole",
     "grader/twoshaft_grader/cohort/back_up.py: ZipFile": "packs into that file",
     "grader/twoshaft_grader/cohort/bring_in.py: ZipFile": "reads a zip of hand-ins",
@@ -61,7 +67,7 @@ def writes(tree: ast.AST):
             modes = [str(one.value) for one in given if isinstance(one, ast.Constant)]
             if owner == "os" or any(set(mode) & set("wax+") for mode in modes):
                 yield name
-        elif name in {"replace", "rename"} and owner != "os":
+        elif name in {"replace", "rename"} and owner not in {"os", "system"}:
             # Path.replace takes one place; str.replace two texts, dataclasses' and datetime's names.
             if owner and len(call.args) == 1 and not call.keywords:
                 yield name
@@ -80,6 +86,7 @@ def writes(tree: ast.AST):
         ("open(path)", []),
         ("os.open(path, 0)", ["open"]),
         ("os.replace(a, b)", ["replace"]),
+        ("system.rename(a, b)", ["rename"]),
         ("path.replace(other)", ["replace"]),
         ("text.replace('a', 'b')", []),
         ("moment.replace(tzinfo=UTC)", []),

@@ -10,6 +10,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
+from twoshaft import system
 from twoshaft.errors import SheetError
 from twoshaft.jobsheet.locking import locked
 from twoshaft.stored.job_sheet import (
@@ -181,7 +182,7 @@ class Store:
             number += 1
             aside = aside.with_name(f"{path.stem}.damaged-{when}-{number}{path.suffix}")
         try:
-            os.rename(path, aside)
+            system.rename(path, aside)
         except OSError:
             raise error from None
         self._stamp = None

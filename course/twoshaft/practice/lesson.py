@@ -23,10 +23,10 @@ from twoshaft.jobsheet.sheet import Sheet, open_sheet
 from twoshaft.modules import COURSE
 from twoshaft.practice.again import RULE, choose
 from twoshaft.practice.asked import Asked, asked, standing_alone
+from twoshaft.practice.calculations import CALCULATIONS
 from twoshaft.practice.drill import Drill
 from twoshaft.practice.keep import Keep
 from twoshaft.practice.screen import OTHER, RIGHT, Question, Told
-from twoshaft.practice.work import CALCULATIONS
 from twoshaft.units import Unit
 
 OPEN_ALL = "TWOSHAFT_OPEN_ALL"

@@ -69,5 +69,5 @@ def set_aside(cohort: Cohort, learner: str, *, by: str = "") -> str:
         )
     name = f".{learner}-set-aside-{stamp(now()).replace(':', '')}"
     with act(cohort.root, "set a stranger's folder aside", learner, by=by):
-        os.rename(cohort.work / learner, cohort.work / name)
+        system.rename(cohort.work / learner, cohort.work / name)
     return name

@@ -102,7 +102,7 @@ def move_apart(root: Path, place: Path, *, cohort: str, salt: str) -> None:
     system.make_closed(place, CLOSED)
     for name in ("workplace", "exchange"):
         if (root / name).exists():
-            os.rename(root / name, place / name)
+            system.rename(root / name, place / name)
     _folders(place, cohort)
     SHARED.write(place / SHARED.file, Shared(cohort=cohort, mark=_mark(cohort, salt)))
 

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import os
 import shutil
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import datetime, time, timedelta
 from pathlib import Path
 
+from twoshaft import system
 from twoshaft.errors import CohortError
 from twoshaft.jobsheet import handin
 from twoshaft.jobsheet.receipts import read_receipts
@@ -99,7 +99,7 @@ def make_demo(folder: Path, *, content: str = "", say: Callable[[str], None] = p
         place = folder.with_name(part.name)
         if place.exists():
             place.rmdir()
-        os.rename(part, place)
+        system.rename(part, place)
     building.rmdir()
     cohort = open_cohort(folder)
     words = sign_in_words(cohort)

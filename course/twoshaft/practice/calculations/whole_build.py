@@ -1,8 +1,8 @@
 """Calculations of the whole build: shims with room for the uncertainty, a part seen late."""
 
 from twoshaft.practice.calculation import Calculation, Given, Step
-from twoshaft.practice.work.order_of_work import CLOCK
-from twoshaft.practice.work.reading_faults import FALSE_COUNT
+from twoshaft.practice.calculations.order_of_work import CLOCK
+from twoshaft.practice.calculations.reading_faults import FALSE_COUNT
 
 SHIMS = Calculation(
     "shims-with-room",

@@ -373,7 +373,7 @@ def test_from_signing_in_to_a_receipt(start_lab, wait_until, workplace, wait_for
     wait_for_text(page, "not handed in yet. 1 answer is missing")
     screenshot(page, "start-asks-once")
     assert not (workplace / "a01" / "receipts.json").exists()
-    page.get_by_role("button", name="Hand in as it is").click()
+    page.get_by_role("button", name="It is my own work: hand in as it is").click()
     wait_for_text(page, "You can go on and hand in again")
     screenshot(page, "start-handed-in")
     receipts = json.loads((workplace / "a01" / "receipts.json").read_text())["receipts"]

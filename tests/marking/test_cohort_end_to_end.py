@@ -35,7 +35,7 @@ from twoshaft_grader.marking import load_solution, solve
 from twoshaft_grader.marking.task import mark_folder
 from twoshaft_grader.notebooks.text import build_notebook, notebook_text
 from twoshaft_grader.records.progress import Stage, progress
-from twoshaft_grader.stored.assignment import ASSIGNMENT
+from twoshaft_grader.stored.sittings import SITTINGS, Sitting, Sittings
 
 NAME = "order-of-work-1"
 NOTEBOOK = "02-order-of-work"
@@ -293,8 +293,13 @@ def test_an_outcome_that_was_observed_is_met_with_who_saw_it_and_as_what(at):
 
 def test_a_supervised_attempt_is_met_and_the_export_says_by_whom(at):
     cohort = at("returned")
-    path = cohort.source(NAME) / "assignment.json"
-    ASSIGNMENT.write(path, replace(ASSIGNMENT.read(path), supervised_by="R. Holm"))
+    mark = read_mark(cohort.mark_file("a1", NAME))
+    sitting = Sitting(
+        number=1, assignment=NAME, room="2", learners=("a1",), opened_at=mark.marked_at,
+        opened_by="R. Holm", closed_at=mark.marked_at, closed_by="R. Holm",
+        handed_in={"a1": mark.sheet_sha256},
+    )  # fmt: skip
+    SITTINGS.write(cohort.root / SITTINGS.file, Sittings((sitting,)))
     works("give-back", "--cohort", cohort.root)
     rows = export(cohort)
     row = rows["a1", "safe-order"]
@@ -494,7 +499,7 @@ def test_several_processes_give_the_same_marks(at, stages, monkeypatch):
 def test_work_that_ends_its_process_holds_up_nobody(at, small_solution, tmp_path):
     cohort = at("collected")
     assigned = read_assigned(cohort, NAME)
-    good = marking_run._work(cohort, assigned, "a1")
+    good = marking_run.work_of(cohort, assigned, "a1")
     killer = build_notebook(
         small_solution.replace("task = order", "import os\nos._exit(9)\ntask = order"),
         Path(f"solutions/{NOTEBOOK}.py"),

@@ -132,6 +132,7 @@ def test_from_getting_to_handing_in_twice(workplace, ana, capfd):
     names = {path.name for path in handed_in.iterdir()}
     assert names == {
         NOTEBOOK, "jobsheet.json", "assignment.json", "timestamp.txt", "submission_secret.txt",
+        "own-work.json",
     }  # fmt: skip
     assert first.sha256 == sheet_digest(handed_in / "jobsheet.json")
     assert first.code == receipt_code(first.sha256) and first.answers == 1
@@ -290,11 +291,13 @@ def test_the_start_page_says_what_is_wrong_and_goes_on(workplace):
     assert page.trouble.startswith("There is no assignment “nothing-1”")
     page.hear({"type": "get", "name": "order-of-work-1"})
     assert page.entries[0]["state"] == "open" and "Working as Ana" in page.plain_copy()
-    page.hear({"type": "hand-in", "name": "order-of-work-1"})
+    page.hear({"type": "hand-in", "name": "order-of-work-1", "own": True})
     assert page.trouble.startswith("Nothing to hand in yet")
     answer(workplace)
-    page.hear({"type": "hand-in", "name": "order-of-work-1"})
-    assert "with 1 answer. Receipt " in page.said
+    page.hear({"type": "hand-in", "name": "order-of-work-1"})  # asked first: is it their own
+    assert page.asking == "order-of-work-1" and page.entries[0]["receipt"] is None
+    page.hear({"type": "hand-in", "name": "order-of-work-1", "own": True})
+    assert "with 1 answer. Receipt " in page.said and page.asking == ""
     said = page.said
     page.hear({"type": "look", "quietly": True})
     assert page.said == said

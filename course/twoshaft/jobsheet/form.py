@@ -31,6 +31,8 @@ class Kept(Protocol):
     @property
     def browser_key(self) -> str: ...
     @property
+    def look(self) -> dict[str, str]: ...
+    @property
     def data(self) -> SheetData: ...
     def header(self) -> str: ...
     def refresh(self) -> tuple[str, ...]: ...
@@ -181,6 +183,7 @@ class FormWidget(Screen):
     states = traitlets.Dict().tag(sync=True)
     notice = traitlets.Unicode().tag(sync=True)
     bench = traitlets.Dict().tag(sync=True)
+    look = traitlets.Dict().tag(sync=True)
 
     def __init__(self, sheet: Kept, task_id: str, fields: Iterable[Field]) -> None:
         self._sheet = sheet
@@ -193,6 +196,7 @@ class FormWidget(Screen):
             states=sheet_states(sheet, self._fields.values()),
             notice=sheet.notice,
             bench=sheet.bench_panel(task_id),
+            look=sheet.look,
         )
         sheet.on_answer(self._answered_elsewhere)
 

@@ -22,6 +22,7 @@ from twoshaft.jobsheet.receipts import add_receipt, receipt_code, sheet_digest
 from twoshaft.stored.assignment import ASSIGNMENT, Assignment
 from twoshaft.stored.job_sheet import FILE as SHEET
 from twoshaft.stored.job_sheet import read_sheet
+from twoshaft.stored.own_work import OWN_WORK, STATEMENT, OwnWork
 from twoshaft.stored.person import Person
 from twoshaft.stored.receipts import Receipt
 from twoshaft.stored.workplace import WORKPLACE
@@ -120,8 +121,15 @@ def fetch(counter: Counter, person: Person, assignment: str) -> Path:
     return counter.root / person.id / assignment
 
 
-def hand_in(counter: Counter, person: Person, assignment: str) -> Receipt:
+def hand_in(
+    counter: Counter, person: Person, assignment: str, *, own_work: bool = False
+) -> Receipt:
     """Hand an assignment in. It can be handed in again; the last one counts.
+
+    Parameters
+    ----------
+    own_work : bool
+        Whether the learner states that the work is their own; the statement goes with it.
 
     Returns
     -------
@@ -141,6 +149,7 @@ def hand_in(counter: Counter, person: Person, assignment: str) -> Receipt:
     about = offered_assignment(released)
     own_code = about is not None and bool(about.code_outcome)
     answers = 0 if own_code else _check_sheet(folder, person)
+    _state_own_work(folder, person, assignment, answers_in(released), own_work)
     with _nbgrader(counter, person, assignment, f"{assignment} could not be handed in") as parts:
         submit = submitting()(**parts)
         submit.start()
@@ -156,6 +165,27 @@ def hand_in(counter: Counter, person: Person, assignment: str) -> Receipt:
     receipt = Receipt(assignment, receipt_code(digest), digest, now, answers)
     add_receipt(counter.root / person.id, receipt)
     return receipt
+
+
+def _state_own_work(
+    folder: Path, person: Person, assignment: str, answers: str, own_work: bool
+) -> None:
+    """Put the statement beside the answers, or take an earlier one away."""
+    place = folder / OWN_WORK.file
+    if not own_work:
+        place.unlink(missing_ok=True)
+        return
+    now = datetime.now(UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
+    about = OwnWork(
+        learner=person.id, assignment=assignment, statement=STATEMENT, stated=now,
+        sheet=sheet_digest(folder / answers),
+    )  # fmt: skip
+    try:
+        OWN_WORK.write(place, about)
+    except OSError as error:
+        raise CohortError(
+            f"the statement could not be written ({error.strerror})", mend="ask your instructor"
+        ) from None
 
 
 def _open_to_staff(cache: Path) -> None:

@@ -22,6 +22,7 @@ from twoshaft.jobsheet.store import Saved, Store
 from twoshaft.jobsheet.workplace import Place, find_place
 from twoshaft.readings.own_bench import bench_tasks
 from twoshaft.records import to_json
+from twoshaft.stored.adjustments import own_adjustment
 from twoshaft.stored.asked import ASKED, Asked
 from twoshaft.stored.job_sheet import FILE as SHEET
 from twoshaft.stored.job_sheet import Answer, SheetData, read_sheet
@@ -209,6 +210,13 @@ class Sheet(Asker):
         whose = (self._store.path.resolve(), self.salt, self.learner, self.attempt)
         digest = hashlib.sha256("\n".join(map(str, whose)).encode()).hexdigest()
         return f"{self.learner}/{self.module}-{self.attempt}/{digest[:16]}"
+
+    @property
+    def look(self) -> dict[str, str]:
+        """How pages are to look for whoever works here; nothing where nobody is known."""
+        if self.place.learner is None:
+            return {}
+        return own_adjustment(self.place.folder.absolute().parent).look
 
     @property
     def data(self) -> SheetData:

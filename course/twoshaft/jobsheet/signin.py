@@ -7,7 +7,7 @@ import hashlib
 import hmac
 import os
 from dataclasses import dataclass
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from twoshaft.errors import CohortError, SheetError
@@ -16,6 +16,7 @@ from twoshaft.jobsheet.gaps import Gaps, TaskGap, find_gaps
 from twoshaft.jobsheet.own_folder import enter, is_apart
 from twoshaft.jobsheet.people import Listed, read_people, word_fits
 from twoshaft.jobsheet.receipts import read_receipts, sheet_digest
+from twoshaft.stored.adjustments import own_adjustment
 from twoshaft.stored.assignment import ASSIGNMENT, Assignment
 from twoshaft.stored.extensions import OWN_EXTENSIONS
 from twoshaft.stored.job_sheet import FILE as SHEET
@@ -177,9 +178,13 @@ class SignIn:
         return f"{title_of(assignment)} is here. Open it and answer; it is saved as you go."
 
     def hand_in(self, assignment: str) -> Receipt:
-        """Hand an assignment in. Returns the receipt."""
+        """Hand an assignment in, which the learner states to be their own. Returns the receipt."""
         counter, me = self._working()
-        return handin.hand_in(counter, me, assignment)
+        return handin.hand_in(counter, me, assignment, own_work=True)
+
+    def look(self) -> dict[str, str]:
+        """How the learner's pages are to look; nothing where nothing is arranged."""
+        return own_adjustment(self.workplace / self.me.id).look if self.me else {}
 
     def look_for_feedback(self) -> None:
         """Fetch feedback that waits in the exchange for what was handed in."""
@@ -224,7 +229,8 @@ class SignIn:
         self, name: str, released: Path | None, folder: Path, receipt: Receipt | None
     ) -> Entry:
         about = _about(folder) or (handin.offered_assignment(released) if released else None)
-        due, overdue = _due(about, _extension(folder.parent, name))
+        more = own_adjustment(folder.parent).more_days
+        due, overdue = _due(about, _extension(folder.parent, name), more)
         here = folder.is_dir()
         lost = handin.missing_notebooks(released, folder) if released else ()
         pages = handin.feedback_pages(folder) if here else ()
@@ -308,12 +314,14 @@ def _extension(own: Path, assignment: str) -> str:
         return ""
 
 
-def _due(about: Assignment | None, later: str = "") -> tuple[str, bool]:
+def _due(about: Assignment | None, later: str = "", more_days: int = 0) -> tuple[str, bool]:
     if about is None or not about.due:
         return "", False
     try:
-        moment = datetime.fromisoformat(later or about.due).astimezone()
-    except ValueError:
+        moment = datetime.fromisoformat(about.due).astimezone() + timedelta(days=more_days)
+        if later:
+            moment = max(moment, datetime.fromisoformat(later).astimezone())
+    except (ValueError, OverflowError):
         return about.due, False
     return moment.strftime("%Y-%m-%d %H:%M"), moment < datetime.now(UTC)
 

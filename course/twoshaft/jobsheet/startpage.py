@@ -14,6 +14,7 @@ from twoshaft.errors import CourseError
 from twoshaft.jobsheet.overview import contents, lacking
 from twoshaft.jobsheet.screen import Screen
 from twoshaft.jobsheet.signin import SignIn, local_time
+from twoshaft.stored.own_work import STATEMENT
 
 UP_TO_DATE = "The list is up to date."
 AGAIN = "You can go on and hand in again; the last one counts."
@@ -67,6 +68,8 @@ class StartPage(Screen):
     trouble = traitlets.Unicode().tag(sync=True)
     asking = traitlets.Unicode().tag(sync=True)
     kept = traitlets.Unicode().tag(sync=True)
+    look = traitlets.Dict().tag(sync=True)
+    statement = traitlets.Unicode(STATEMENT).tag(sync=True)
     turn = traitlets.Int().tag(sync=True)
 
     def __init__(self, sign_in: SignIn) -> None:
@@ -92,7 +95,7 @@ class StartPage(Screen):
                 said = "Signed out. Choose your name."
             elif doing == "get":
                 said = self._sign_in.get(name)
-            elif doing == "hand-in" and not message.get("anyway") and self._lacking(name):
+            elif doing == "hand-in" and message.get("own") is not True:
                 asking = name
             elif doing == "hand-in":
                 receipt = self._sign_in.hand_in(name)
@@ -107,7 +110,7 @@ class StartPage(Screen):
                 self._sign_in.look_for_feedback()
                 quietly = bool(message.get("quietly"))
                 said = self.said if quietly else UP_TO_DATE
-                asking = self.asking if quietly and self._lacking(self.asking) else ""
+                asking = self.asking if quietly else ""
         except CourseError as error:
             self._show(trouble=_as_text(error))
             return
@@ -139,6 +142,7 @@ class StartPage(Screen):
             self.me = {"id": person.id, "name": person.name, "ticket": ticket} if person else {}
             self.lessons = [list(lesson) for lesson in self._sign_in.lessons()]
             self.said, self.trouble, self.asking, self.kept = said, trouble, asking, kept
+            self.look = self._sign_in.look()
             self.turn += 1  # the page waits for it, even where nothing else has changed
         self.renew_copy()
 

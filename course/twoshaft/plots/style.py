@@ -24,6 +24,11 @@ SMALL_PX, TEXT_PX, HEAD_PX = 13, 15, 18
 TARGET_PX = 32
 TEXT_WIDTH_CH = 70
 THIN_PX, THICK_PX = 1, 2
+LARGE_PX = {"small": 18, "text": 21, "head": 26}
+"""Large print: 16 points for text and more, as UKAAF's Clear and Large Print has it (from memory).
+"""
+GROUNDS = {"cream": "#fff6dc", "blue": "#e3f1fb", "rose": "#fdeaea"}
+"""Grounds that a learner's pages can have; ours, pale, so that ink keeps a contrast over 14:1."""
 FONT = 'system-ui, -apple-system, "Segoe UI", "Noto Sans", "DejaVu Sans", sans-serif'
 
 INK_NOW = f"var(--jp-content-font-color1, {INK})"
@@ -70,5 +75,29 @@ def css_variables() -> str:
     return (
         f".twoshaft {{\n{lines}\n}}\n"
         f'[data-jp-theme-light="false"] .twoshaft {{\n'
-        f"  --ts-accent: {ACCENT_ON_DARK};\n  --ts-on-accent: {INK};\n}}\n"
+        f"  --ts-accent: {ACCENT_ON_DARK};\n  --ts-on-accent: {INK};\n}}\n" + _adjusted()
     )
+
+
+def _adjusted() -> str:
+    """What is arranged for a learner, said on the page's root: large print, another ground."""
+    sizes = " ".join(f"--ts-{name}: {px}px;" for name, px in LARGE_PX.items())
+    text, head = LARGE_PX["text"], LARGE_PX["head"]
+    found = (
+        f'html[data-ts-print="large"] .twoshaft {{ {sizes} }}\n'
+        f'html[data-ts-print="large"] {{ --jp-content-font-size1: {text}px; '
+        f"--jp-content-font-size2: {head}px; --jp-content-font-size3: {head}px; "
+        f"--jp-content-font-size4: {head + 4}px; --jp-content-font-size5: {head + 8}px; "
+        f"--jp-ui-font-size1: {LARGE_PX['small']}px; --jp-code-font-size: {text}px; }}\n"
+    )
+    for name, colour in GROUNDS.items():
+        found += (
+            f'html[data-ts-colour="{name}"] {{ --jp-layout-color0: {colour}; '
+            f"--jp-layout-color1: {colour}; --jp-layout-color2: {colour}; "
+            f"--jp-cell-editor-background: {colour}; --jp-content-font-color0: {INK}; "
+            f"--jp-content-font-color1: {INK}; --jp-ui-font-color0: {INK}; "
+            f"--jp-ui-font-color1: {INK}; --jp-ui-font-color2: {QUIET}; }}\n"
+            f'html[data-ts-colour="{name}"] .twoshaft {{ --ts-accent: {ACCENT}; '
+            f"--ts-on-accent: {PAPER}; }}\n"
+        )
+    return found

@@ -44,7 +44,7 @@ class Assignment:
     due : str
         ISO 8601; empty if there is no date.
     supervised_by : str
-        Who watches the work, if anybody.
+        Of what was handed out before attempts were opened and closed; says nothing any more.
     fields : int
         How many answers the exercise asks for; 0 if nobody knows.
     bench_readings : bool

@@ -31,7 +31,6 @@ def add_notebook(
     learners: list[Learner],
     name: str = "",
     attempt: int = 1,
-    supervised_by: str = "",
     by: str = "",
 ) -> Assigned:
     """Hand out a notebook with nbgrader's cells; a run that was cut short is finished by the same
@@ -84,7 +83,6 @@ def add_notebook(
             unit_version=str(identity.version),
             course_version=twoshaft.__version__,
             due=due.isoformat() if due else "",
-            supervised_by=supervised_by,
             code_outcome=outcome,
         )
         ASSIGNMENT.write(source / ASSIGNMENT.file, about)

@@ -26,6 +26,7 @@ from twoshaft.stored.given import ISSUED
 from twoshaft.stored.job_sheet import FILE as SHEET
 from twoshaft.stored.job_sheet import Answer, SheetData, read_sheet, sheet_text
 from twoshaft_grader.cohort import backbone, files
+from twoshaft_grader.cohort.adjustments import adjustments_of
 from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
 from twoshaft_grader.cohort.back_up import keep_gradebook
@@ -39,9 +40,11 @@ from twoshaft_grader.cohort.observations import FOLDER as OBSERVED
 from twoshaft_grader.cohort.observations import observations_of
 from twoshaft_grader.cohort.roster import Learner, roster_text
 from twoshaft_grader.cohort.standing import FOLDER as GIVEN_BACK
+from twoshaft_grader.cohort.supervised import sittings_of, watched_by
 from twoshaft_grader.cohort.trail import forget
 from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.marking.result import BenchUse, FieldMark, SheetMark, Verdict
+from twoshaft_grader.stored.adjustments import ADJUSTMENTS, Adjustment
 from twoshaft_grader.stored.assignment import ASSIGNMENT
 from twoshaft_grader.stored.cohort import FILE as COHORT_FILE
 from twoshaft_grader.stored.cohort import read_cohort, write_cohort
@@ -51,6 +54,7 @@ from twoshaft_grader.stored.issued import read_issued
 from twoshaft_grader.stored.lines import CHANGES, Change
 from twoshaft_grader.stored.observations import OBSERVATIONS, Observations
 from twoshaft_grader.stored.returned import RETURNED
+from twoshaft_grader.stored.sittings import SITTINGS, Sittings
 
 ID, NAME = "study", "Cohort for study"
 STAFF, SUPERVISOR = "staff", "a supervisor"
@@ -145,6 +149,8 @@ def _copy(cohort: Cohort, aside: Path) -> tuple[Cohort, int, list[NotDone]]:
         with going_on(learner.id, left):
             _observed(cohort, made, learner.id, veil)
     _extensions(cohort, made, veil)
+    _adjustments(cohort, made, veil)
+    _sittings(cohort, made, veil)
     _changes(cohort, made, veil)
     _gradebook(cohort, made, veil)
     forget(made.root)  # it says who made the copy, and when
@@ -289,6 +295,39 @@ def _submitted(
     if moment := hand_in_time(cohort, mark.learner, mark.assignment):
         files.write_whole(target / TIMESTAMP, f"{moment - veil.by:%Y-%m-%d %H:%M:%S.%f} UTC")
     return True
+
+
+def _adjustments(cohort: Cohort, made: Cohort, veil: _Veil) -> None:
+    """More time alone, since dates follow from it; the rest and the reasons say who it is."""
+    kept = {
+        veil.id(id): Adjustment(more_days=one.more_days, by=STAFF, at=veil.time(one.at), why="")
+        for id, one in adjustments_of(cohort).items()
+        if id in veil.people and one.more_days
+    }
+    if kept:
+        ADJUSTMENTS.write(made.root / ADJUSTMENTS.file, kept)
+
+
+def _sittings(cohort: Cohort, made: Cohort, veil: _Veil) -> None:
+    """Supervised attempts, each of the answers as they stand in the copy."""
+    kept = []
+    for one in sittings_of(cohort):
+        here = [id for id in one.learners if id in veil.people]
+        sheets = {}
+        for id in here:
+            was = read_mark(cohort.mark_file(id, one.assignment))
+            now = read_mark(made.mark_file(veil.id(id), one.assignment))
+            if now and watched_by([one], one.assignment, id, was):
+                sheets[veil.id(id)] = now.sheet_sha256
+        kept.append(
+            replace(
+                one, room="", note="", learners=tuple(map(veil.id, here)), waiting={},
+                handed_in=sheets, opened_at=veil.time(one.opened_at), opened_by=SUPERVISOR,
+                closed_at=veil.time(one.closed_at), closed_by=SUPERVISOR if one.closed_by else "",
+            )
+        )  # fmt: skip
+    if kept:
+        SITTINGS.write(made.root / SITTINGS.file, Sittings(tuple(kept)))
 
 
 def _observed(cohort: Cohort, made: Cohort, learner: str, veil: _Veil) -> None:

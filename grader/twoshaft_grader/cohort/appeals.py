@@ -46,7 +46,7 @@ def enter_appeal(
         When nothing is marked, the mark has no such part, or the reason is missing.
     """
     if not why.strip():
-        raise CohortError("the learner's reason is missing", mend="give it with --why")
+        raise CohortError("the learner's reason is missing", mend="say why")
     mark = read_mark(cohort.mark_file(learner, assigned.name))
     if mark is None or mark.sheet is None:
         raise CohortError(f"{learner} has no mark in {assigned.name}", mend="mark it first")
@@ -84,7 +84,7 @@ def rule_on(cohort: Cohort, number: int, *, upheld: bool, by: str, why: str) -> 
     """
     by = assessor_named(cohort, by, needed=True)
     if not why.strip():
-        raise CohortError("the reason is missing", mend="give it with --why")
+        raise CohortError("the reason is missing", mend="say why")
     with _alone(cohort):
         known = appeals_of(cohort)
         one = next((one for one in known if one.number == number), None)

@@ -19,7 +19,7 @@ _LONGEST = 64
 # With letters for colons where a name of a folder may hold none.
 _TIME = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}[ T][0-9]{2}(?::[0-9]{2}|h[0-9]{2}m)[ -~]*")
 _FIRST = datetime(2000, 1, 1, tzinfo=UTC)
-_AHEAD = timedelta(minutes=5)
+AHEAD = timedelta(minutes=5)
 """Clocks of a college's machines may differ by so much: our choice, no source."""
 
 
@@ -59,7 +59,7 @@ def moment_of(text: str) -> tuple[datetime | None, str]:
         moment = moment.astimezone(UTC) if moment.tzinfo else moment.replace(tzinfo=UTC)
     except (ValueError, OverflowError):
         return None, "its time cannot be read"
-    if moment > now() + _AHEAD:
+    if moment > now() + AHEAD:
         return None, f"its time, {moment:%Y-%m-%d %H:%M} UTC, is still to come"
     if moment < _FIRST:
         return None, f"its time, {text[:16]}, is before any course of this kind"

@@ -93,7 +93,7 @@ def assessor_named(cohort: Cohort, by: str, *, needed: bool = False) -> str:
     """
     by = " ".join(by.split())
     if not by:
-        raise CohortError("nobody is named who saw or decided it", mend="give the name with --by")
+        raise CohortError("nobody is named who saw or decided it", mend="name an assessor")
     known = assessors_of(cohort)
     if not known and not needed:
         return by
@@ -105,7 +105,7 @@ def assessor_named(cohort: Cohort, by: str, *, needed: bool = False) -> str:
 
 def _who(known: tuple[Assessor, ...]) -> str:
     on = ", ".join(f"{one.id} ({one.name})" for one in known if not one.until)
-    return f"on it: {on}" if on else 'put somebody on it: "twoshaft assessor add ID NAME"'
+    return f"on it: {on}" if on else "put somebody on it first"
 
 
 def _alone(cohort: Cohort) -> FileLock:

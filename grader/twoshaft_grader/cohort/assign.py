@@ -40,7 +40,6 @@ class Assigned:
     course_version: str
     due: datetime | None
     notebook: str
-    supervised_by: str = ""
     bench_readings: bool = False
     fields: int = 0
     """How many answers it asks for; 0 where it was handed out before this was noted."""
@@ -87,7 +86,6 @@ def assign(
     attempt: int,
     due: datetime | None,
     learners: list[Learner],
-    supervised_by: str = "",
     bench_readings: bool = False,
     some: bool = False,
     by: str = "",
@@ -110,9 +108,7 @@ def assign(
     with act(cohort.root, "assign", f"{module}-{attempt}", by=by) as told, roster_alone(cohort):
         until = f"due {stamp(due)}" if due else "without a due date"
         told.after = f"{until}, to {_to(learners) if some else len(learners)}"
-        return _assign(
-            cohort, content, module, attempt, due, learners, supervised_by, bench_readings, some
-        )
+        return _assign(cohort, content, module, attempt, due, learners, bench_readings, some)
 
 
 def _assign(
@@ -122,7 +118,6 @@ def _assign(
     attempt: int,
     due: datetime | None,
     learners: list[Learner],
-    supervised_by: str,
     bench_readings: bool,
     some: bool,
 ) -> Assigned:
@@ -137,16 +132,14 @@ def _assign(
     solution = content.solution(module)
     name = f"{module}-{attempt}"
     if attempt < 1:
-        raise CohortError("attempts count from 1", where="--attempt", mend="write 1 or more")
+        raise CohortError("attempts count from 1", mend="write 1 or more")
     if not learners:
-        raise CohortError(
-            "nobody is on the roster yet", mend='take one in first: "twoshaft roster take FILE"'
-        )
+        raise CohortError("nobody is on the roster yet", mend="take a roster in first")
     if is_out(cohort, name):
         raise CohortError(
             f"{name} is handed out already",
-            mend=f"for a resit with fresh readings give --attempt {attempt + 1}; "
-            f'for another due date use "twoshaft module due {name} DATE"',
+            mend=f"for a resit with fresh readings hand attempt {attempt + 1} out; "
+            "for another due date change the date",
         )
     unit = sound_unit(cohort.unit_source) if unit_is_own(cohort) else cohort_unit(cohort)
     # Everybody's readings are drawn first: a unit that lacks something shows it before anything
@@ -176,7 +169,6 @@ def _assign(
             unit_version=str(unit.identity.version),
             course_version=twoshaft.__version__,
             due=due.isoformat() if due else "",
-            supervised_by=supervised_by,
             fields=fits.fields,
             bench_readings=bench_readings,
             left_out=fits.left_out,
@@ -360,7 +352,6 @@ def read_assigned(cohort: Cohort, name: str) -> Assigned:
         course_version=about.course_version,
         due=due,
         notebook=notebooks[0].name,
-        supervised_by=about.supervised_by,
         bench_readings=about.bench_readings,
         fields=about.fields,
         left_out=about.left_out,

@@ -42,7 +42,7 @@ def decide(
     """
     by = assessor_named(cohort, by, needed=True)
     if not why.strip():
-        raise CohortError("the reason is missing", mend="give it with --why")
+        raise CohortError("the reason is missing", mend="say why")
     mark = read_mark(cohort.mark_file(learner, assigned.name))
     if mark is None or mark.sheet is None:
         raise CohortError(f"{learner} has no mark in {assigned.name}", mend="mark it first")

@@ -12,6 +12,7 @@ from datetime import datetime, timedelta
 from twoshaft.errors import CohortError
 from twoshaft.stored.extensions import OWN_EXTENSIONS
 from twoshaft.stored.writing import write_inside
+from twoshaft_grader.cohort.adjustments import adjustments_of
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.clock import stamp
 from twoshaft_grader.cohort.first_come import is_theirs
@@ -108,11 +109,15 @@ def _check(assigned: Assigned, learners: list[Learner], learner: str, due: datet
 
 
 def due_for(cohort: Cohort, assigned: Assigned, learner: str) -> datetime | None:
-    """When a learner's work is due; None if there is no date."""
+    """When a learner's work is due, with the time that is arranged for them; None if there is no
+    date.
+    """
+    if assigned.due is None:
+        return None
+    arranged = adjustments_of(cohort).get(learner)
+    due = assigned.due + timedelta(days=arranged.more_days if arranged else 0)
     own = _read(cohort).get(assigned.name, {}).get(learner)
-    if own is None or assigned.due is None:
-        return assigned.due
-    return max(assigned.due, datetime.fromisoformat(own))
+    return max(due, datetime.fromisoformat(own)) if own else due
 
 
 def extension_of(cohort: Cohort, assigned: Assigned, learner: str) -> timedelta | None:

@@ -12,6 +12,7 @@ from twoshaft.outcomes import Outcome, load_outcomes
 from twoshaft.stored.hostile import read_bytes
 from twoshaft.stored.writing import write_inside
 from twoshaft_grader.cohort import backbone, files
+from twoshaft_grader.cohort.adjustments import adjustments_of
 from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.copy_in import LONGEST_NAME
@@ -22,9 +23,11 @@ from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.marks import UNREADABLE, StoredMark, read_mark
 from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.observations import by_outcome, observations_of
+from twoshaft_grader.cohort.own_work import own_work_of
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.scores import TaskScore, task_scores
 from twoshaft_grader.cohort.standing import keep_returned, write_standing
+from twoshaft_grader.cohort.supervised import sittings_of, watched_by
 from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.marking.feedback import Handed, StaffMark, feedback_page
@@ -87,6 +90,7 @@ def _give_back(
     left: list[NotDone] = []
     with backbone.gradebook(cohort) as book:
         given, outcomes = task_scores(book, assigned), load_outcomes()
+        sittings = sittings_of(cohort)
         for learner in learners:
             with going_on(learner.id, left):
                 mark = read_mark(cohort.mark_file(learner.id, assigned.name))
@@ -97,13 +101,17 @@ def _give_back(
                     else:
                         scores = given.get(learner.id, {})
                         decided = decisions_of(cohort, assigned.name, learner.id, mark.submission)
+                        watched = watched_by(sittings, assigned.name, learner.id, mark)
                         page = _page(
-                            cohort, assigned, learner, mark, mark.sheet, scores, decided, outcomes
-                        )
+                            cohort, assigned, learner, mark, mark.sheet, scores, decided, outcomes,
+                            watched,
+                        )  # fmt: skip
                         if not _put(cohort, assigned, learner, page):
                             no_way_back.append(learner.id)
                         told = _as_given(mark.sheet, scores, decided)
-                        keep_returned(cohort, assigned, learner.id, told, decided)
+                        keep_returned(
+                            cohort, assigned, learner.id, told, decided, supervised_by=watched
+                        )
                         write_standing(cohort, learner.id, outcomes)
                         returned.append(learner.id)
             step()
@@ -121,9 +129,11 @@ def _page(
     scores: Mapping[str, TaskScore],
     decided: Decisions,
     outcomes: Mapping[str, Outcome],
+    watched: str,
 ) -> str:
     moment = hand_in_time(cohort, learner.id, assigned.name)
     due = due_for(cohort, assigned, learner.id)
+    arranged = adjustments_of(cohort).get(learner.id)
     handed = Handed(
         learner=learner.name,
         college=cohort.college,
@@ -132,8 +142,11 @@ def _page(
         due=f"{due.astimezone(cohort.zone):%Y-%m-%d %H:%M}" if due else "",
         late=bool(moment and due and moment > due),
         receipt=mark.receipt,
-        supervised_by=assigned.supervised_by,
+        supervised_by=watched,
         observed=by_outcome(observations_of(cohort, learner.id)),
+        changed=tuple(one.sentence for one in mark.changed),
+        look=arranged.look if arranged else {},
+        own_work=own_work_of(cohort, assigned, learner.id),
     )
     staff = {
         task: StaffMark(score.score if score.by_hand else None, score.comment)

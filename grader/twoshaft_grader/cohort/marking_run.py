@@ -18,6 +18,7 @@ from concurrent.futures import ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
 from dataclasses import dataclass, replace
 from multiprocessing import get_context
+from pathlib import Path
 
 import twoshaft
 from twoshaft.jobsheet.receipts import sheet_digest
@@ -41,13 +42,15 @@ from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.trail import account, act
 from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.marking.gradebook import Recorder
-from twoshaft_grader.marking.result import SheetMark
+from twoshaft_grader.marking.result import SheetMark, differences
 from twoshaft_grader.marking.scores import entered_learners
 from twoshaft_grader.stored.lines import MARK_LINES, MarkLine
+from twoshaft_grader.stored.mark import Earlier
 
 AS_BEFORE = "as before"
 NOT_HANDED_IN = "not handed in"
 NOT_DONE = "could not be marked"
+MARKED_AGAIN = "marked again"
 TOGETHER = 50
 TOGETHER_S = 1.0
 """So many results are stored together, or those of so long: a cut loses no more than that."""
@@ -130,24 +133,34 @@ def mark_assignment(
     """
 
     def here(waiting: list[Work]) -> Iterator[Result]:
-        return _marked(waiting, workers or os.cpu_count() or 1)
+        return mark_here(waiting, workers)
 
     did = "mark again" if again else "mark"
     with act(cohort.root, did, assigned.name, by=by) as told, turn(cohort), order_levels(cohort):
-        done = _mark_assignment(cohort, assigned, list(learners), again, marked or here, step)
+        done = mark_alone(
+            cohort, assigned, list(learners), again=again, marked=marked or here, step=step, by=by,
+            why=MARKED_AGAIN,
+        )  # fmt: skip
         counts = Counter(one.state for one in done)
         told.after = ", ".join(f"{count} {state}" for state, count in counts.items())
     return done
 
 
-def _mark_assignment(
+def mark_alone(
     cohort: Cohort,
     assigned: Assigned,
     learners: list[Learner],
+    *,
     again: bool,
     marked: Marking,
     step: Callable[[], None],
+    by: str,
+    why: str,
 ) -> list[Done]:
+    """Mark, within a turn, an act and the order levels of the caller; see :func:`mark_assignment`.
+
+    ``by`` and ``why`` are kept with a mark of the same work that changes.
+    """
     load_rules(cohort.rules)  # a slip in it is told once, before anybody is marked
     _mend_audit(cohort, assigned, learners)
     done: dict[str, Done] = {}
@@ -170,7 +183,7 @@ def _mark_assignment(
                     done[learner.id] = Done.of(learner.id, AS_BEFORE, stored)
                     step()
                     continue
-                waiting.append(_work(cohort, assigned, learner.id))
+                waiting.append(work_of(cohort, assigned, learner.id))
             for trouble in left:
                 done[learner.id] = Done(learner.id, NOT_DONE, reason=trouble.why)
                 step()
@@ -179,7 +192,9 @@ def _mark_assignment(
                 check_sandbox()  # told once, before anybody is marked
             recorder = Recorder(book, cohort.root, assigned.name)
             for results in _batches(marked(waiting)):
-                for one in _store(cohort, assigned, recorder, results, digests):
+                for one in _store(
+                    cohort, assigned, recorder, results, digests, (by or account(), why)
+                ):
                     done[one.learner] = one
                     step()
     return [done[learner.id] for learner in learners]
@@ -187,17 +202,18 @@ def _mark_assignment(
 
 def blank_sheet(cohort: Cohort, assigned: Assigned, learner: str) -> SheetMark:
     """The mark of a sheet with nothing on it: what could have been earned."""
-    return blank_mark(_work(cohort, assigned, learner))
+    return blank_mark(work_of(cohort, assigned, learner))
 
 
-def _work(cohort: Cohort, assigned: Assigned, learner: str) -> Work:
+def work_of(cohort: Cohort, assigned: Assigned, learner: str, notebook: Path | None = None) -> Work:
+    """What marking a learner needs; with another notebook in the place of the solution in use."""
     source = cohort.source(assigned.name)
     own = source / "unit.yaml"
     return Work(
         learner,
         str(cohort.submitted(learner, assigned.name)),
         str(cohort.issued(learner, assigned.name)),
-        str(source / assigned.notebook),
+        str(notebook or source / assigned.notebook),
         str(own) if own.is_file() else assigned.unit,
         own.is_file(),
         str(cohort.rules),
@@ -229,8 +245,9 @@ def _stands(stored: StoredMark | None, digest: str, entered: Collection[str]) ->
     )
 
 
-def _marked(waiting: list[Work], workers: int) -> Iterator[Result]:
+def mark_here(waiting: list[Work], workers: int = 0) -> Iterator[Result]:
     """Mark here at first; where much is left, in several processes."""
+    workers = workers or os.cpu_count() or 1
     start = time.monotonic()
     for index, work in enumerate(waiting):
         spent = time.monotonic() - start
@@ -295,13 +312,14 @@ def _store(
     recorder: Recorder,
     results: list[Result],
     digests: dict[str, str],
+    word: tuple[str, str],
 ) -> list[Done]:
     """Put results into the gradebook at once, then store each mark; the log comes last."""
     marks, unchanged = [], []
     left: list[NotDone] = []
     for result in results:
         with going_on(result.learner, left):
-            mark, before = _mark_of(cohort, assigned, result, digests[result.learner])
+            mark, before = _mark_of(cohort, assigned, result, digests[result.learner], word)
             # The same trouble as last time; another mark within the same second counts.
             if before is not None and (before.id, before.sheet) == (mark.id, mark.sheet):
                 unchanged.append(before)
@@ -328,9 +346,9 @@ def _store(
 
 
 def _mark_of(
-    cohort: Cohort, assigned: Assigned, result: Result, digest: str
+    cohort: Cohort, assigned: Assigned, result: Result, digest: str, word: tuple[str, str]
 ) -> tuple[StoredMark, StoredMark | None]:
-    """The mark to store for a result, and the one that is stored."""
+    """The mark to store for a result, and the one that is stored; ``word`` is by whom and why."""
     before = read_mark(cohort.mark_file(result.learner, assigned.name))
     if result.trouble and before is not None and (before.state == MARKED or before.earlier):
         # Nobody loses a mark by handing in a damaged file after a good one.
@@ -352,8 +370,28 @@ def _mark_of(
             cohort.submitted(result.learner, assigned.name) / assigned.answers_in
         ),
         sheet=result.sheet,
+        before=_before(before, result.sheet, digest, word),
     )
     return mark, before
+
+
+def _before(
+    stored: StoredMark | None, sheet: SheetMark | None, digest: str, word: tuple[str, str]
+) -> tuple[Earlier, ...]:
+    """The marks that the same work had before, and now has no more."""
+    if stored is None:
+        return ()
+    if sheet is None or stored.sheet is None or stored.submission != digest:
+        return stored.before
+    words = differences(stored.sheet, sheet)
+    if not words:
+        return stored.before
+    by, why = word
+    gone = Earlier(
+        submission=stored.submission, marked_at=stored.marked_at, marked_by=stored.marked_by,
+        until=stamp(now()), by=by, why=why, words=words, sheet=stored.sheet,
+    )  # fmt: skip
+    return (*stored.before, gone)
 
 
 def _audit(cohort: Cohort, marks: Iterable[StoredMark]) -> None:

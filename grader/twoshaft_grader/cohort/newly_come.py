@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from twoshaft.stored.standing import STANDING
+from twoshaft_grader.cohort.adjustments import tell_adjustments
 from twoshaft_grader.cohort.extensions import tell_extensions
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.standing import write_standing
 
 
 def tell_newly_come(cohort: Cohort, learner: str) -> None:
-    """Write a learner's standing and later dates into a folder that has no standing yet.
+    """Write standing, later dates and adjustments into a learner's folder without a standing.
 
     Raises
     ------
@@ -19,4 +20,5 @@ def tell_newly_come(cohort: Cohort, learner: str) -> None:
     own = cohort.work / learner
     if cohort.own_accounts and own.is_dir() and not (own / STANDING.file).exists():
         tell_extensions(cohort, learner)
+        tell_adjustments(cohort, learner)
         write_standing(cohort, learner)

@@ -88,10 +88,10 @@ def observe(
     met = _is_met(met, seen_of)
     note = note.strip()
     if not met and not note:
-        raise CohortError("a “not yet” says what is missing", mend="give it with --note")
+        raise CohortError("a “not yet” says what is missing", mend="write it as the note")
     if prior and not note:
         raise CohortError(
-            "prior learning says by what it is shown", mend="name the evidence with --note"
+            "prior learning says by what it is shown", mend="name the evidence in the note"
         )
     moment = now()
     today = moment.astimezone(cohort.zone).date()
@@ -131,7 +131,7 @@ def take_back(
     _check_learner(learners, learner)
     by = assessor_named(cohort, by)
     if not why.strip():
-        raise CohortError("the reason is missing", mend="give it with --why")
+        raise CohortError("the reason is missing", mend="say why")
     with _alone(cohort):
         before = every_observation_of(cohort, learner)
         if not 1 <= number <= len(before):
@@ -183,13 +183,14 @@ def _is_met(met: bool | None, seen_of: tuple[tuple[str, Seen], ...]) -> bool:
     if met is None:
         if not seen_of:
             raise CohortError(
-                "nothing says whether it is met", mend="give --met, --not-yet or every --criterion"
+                "nothing says whether it is met",
+                mend="say met or not yet, or fill every criterion in",
             )
         return not not_seen
     if met and not_seen:
         raise CohortError(
             f"“met” needs every criterion seen, and of these it was not: {_list(not_seen)}",
-            mend="give --not-yet, or correct the criterion",
+            mend="say not yet, or correct the criterion",
         )
     return met
 

@@ -187,7 +187,9 @@ def _decode(path: Path, encoding: str) -> str:
         text = data.decode(encoding or "utf-8-sig")
     except LookupError:
         raise _refuse(
-            path, f'no encoding is called "{encoding}"', "write --encoding cp1252 or leave it out"
+            path,
+            f'no encoding is called "{encoding}"',
+            "name one as cp1252, or none for UTF-8",
         ) from None
     except UnicodeDecodeError as error:
         line = data.count(b"\n", 0, error.start) + 1
@@ -197,7 +199,7 @@ def _decode(path: Path, encoding: str) -> str:
         raise _refuse(
             path,
             f'not UTF-8; read as Windows Western European it says "{shown}"',
-            'save it as "CSV UTF-8", or add --encoding cp1252 if that name is right',
+            'save it as "CSV UTF-8", or say that its letters are cp1252, if that is so',
             f", line {line}",
         ) from None
     if "\0" in text:

@@ -34,7 +34,13 @@ FOLDER = "returned"
 
 
 def keep_returned(
-    cohort: Cohort, assigned: Assigned, learner: str, mark: SheetMark, decided: Decisions = NONE
+    cohort: Cohort,
+    assigned: Assigned,
+    learner: str,
+    mark: SheetMark,
+    decided: Decisions = NONE,
+    *,
+    supervised_by: str = "",
 ) -> None:
     """Keep what a feedback page that is given back says of marks and outcomes."""
     failed = any(outcome.must_pass_failed for outcome in mark.outcomes)
@@ -46,7 +52,7 @@ def keep_returned(
         points=mark.points,
         maximum=mark.maximum,
         must_pass=("not held" if failed else "held") if asked else "",
-        supervised_by=assigned.supervised_by,
+        supervised_by=supervised_by,
         given_back=stamp(now()),
         outcomes={outcome.id: outcome.met for outcome in mark.outcomes},
         decided={

@@ -22,6 +22,7 @@ from nbgrader.utils import notebook_hash
 from twoshaft.errors import CohortError, CourseError
 from twoshaft.stored.hostile import read_bytes
 from twoshaft_grader.cohort import backbone, files
+from twoshaft_grader.cohort.adjustments import forget_adjustments
 from twoshaft_grader.cohort.back_up import back_ups_of
 from twoshaft_grader.cohort.database import FILE as GRADEBOOK
 from twoshaft_grader.cohort.folder import Cohort
@@ -40,6 +41,7 @@ from twoshaft_grader.stored.definition import Log
 from twoshaft_grader.stored.extensions import EXTENSIONS
 from twoshaft_grader.stored.lines import CHANGES, MARK_LINES, NBGRADER
 from twoshaft_grader.stored.moderation import MODERATION
+from twoshaft_grader.stored.sittings import SITTINGS, Sitting, Sittings
 
 T = TypeVar("T")
 _TYPED = (".csv", ".html", ".json", ".jsonl", ".txt", ".yaml")
@@ -80,6 +82,7 @@ def take_out(cohort: Cohort, id: str, *, by: str = "") -> TakenOut:
         for path in (*_pages_in_exchange(cohort, id), *_places(cohort, id)):
             _away(path, left)
         _from_extensions(cohort, id)
+        forget_adjustments(cohort, id)
         _from_gradebook(cohort, id)
         _from_exports(cohort, id)
         _from_logs(cohort, id)
@@ -202,7 +205,7 @@ def _rewrite(cohort: Cohort, name: str, log: Log[T], change: Callable[[T], T | N
 
 
 def _from_records(cohort: Cohort, id: str) -> None:
-    """Appeals and second marks."""
+    """Appeals, second marks and supervised attempts."""
     place = cohort.root / APPEALS.file
     if (known := APPEALS.read_if_any(place)) and any(a.learner == id for a in known.appeals):
         others = tuple(one for one in known.appeals if one.learner != id)
@@ -216,6 +219,18 @@ def _from_records(cohort: Cohort, id: str) -> None:
         )
         if less != drawn:
             MODERATION.write(place, less)
+    place = cohort.root / SITTINGS.file
+    if (sat := SITTINGS.read_if_any(place)) and any(id in one.learners for one in sat.sittings):
+        SITTINGS.write(place, Sittings(tuple(_sitting_without(id, one) for one in sat.sittings)))
+
+
+def _sitting_without(id: str, sitting: Sitting) -> Sitting:
+    return replace(
+        sitting,
+        learners=tuple(one for one in sitting.learners if one != id),
+        waiting={one: names for one, names in sitting.waiting.items() if one != id},
+        handed_in={one: digest for one, digest in sitting.handed_in.items() if one != id},
+    )
 
 
 def _from_settings(cohort: Cohort, id: str) -> None:

@@ -17,10 +17,13 @@ from twoshaft.errors import CohortError
 from twoshaft.stored.assignment import UNIT
 from twoshaft_grader.desk import (
     assessor_commands,
+    attempt_commands,
+    correction_commands,
     hand_over_commands,
     moderation_commands,
     module_commands,
     roster_commands,
+    rule_commands,
     unit_commands,
 )
 from twoshaft_grader.desk.app import (
@@ -57,11 +60,14 @@ LOADED = 50_000
 __all__ = [
     "app",
     "assessor_commands",
+    "attempt_commands",
+    "correction_commands",
     "hand_over_commands",
     "main",
     "moderation_commands",
     "module_commands",
     "roster_commands",
+    "rule_commands",
     "unit_commands",
 ]
 

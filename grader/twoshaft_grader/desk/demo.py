@@ -13,6 +13,7 @@ from twoshaft.errors import CohortError
 from twoshaft.jobsheet import handin
 from twoshaft.jobsheet.receipts import read_receipts
 from twoshaft.stored.job_sheet import FILE as SHEET
+from twoshaft.stored.own_work import OWN_WORK
 from twoshaft.stored.person import Person
 from twoshaft.stored.receipts import RECEIPTS, Receipts
 from twoshaft_grader.cohort import files
@@ -160,7 +161,7 @@ def _work(cohort: Cohort, assigned: Assigned, one: Apprentice) -> None:
     files.write_whole(place / SHEET, sheet_text(answers, issued, cohort, moment))
     if one.way == Way.BEGUN:
         return
-    handin.hand_in(counter, person, assigned.name)
+    handin.hand_in(counter, person, assigned.name, own_work=True)
     arrived = _move_clock(cohort, learner.id, assigned.name, moment)
     if one.way == Way.DAMAGED:
         text = (arrived / SHEET).read_bytes()
@@ -178,6 +179,8 @@ def _move_clock(cohort: Cohort, learner: str, assignment: str, moment: datetime)
     for place in (cohort.inbound, cached):
         [path] = place.glob(f"{learner}+{assignment}+*")
         files.write_whole(path / TIMESTAMP, when)
+        if stated := OWN_WORK.read(path / OWN_WORK.file):
+            OWN_WORK.write(path / OWN_WORK.file, replace(stated, stated=stamp(moment)))
         parts = path.name.split("+")
         parts[2] = when
         moved.append(path.rename(path.with_name("+".join(parts))))

@@ -17,7 +17,6 @@ def module_assign(
     module: Annotated[str, typer.Argument(help="As order-of-work; see module list.")],
     due: Annotated[str, typer.Option(help="As 2026-12-04 or 2026-12-04T16:00.")] = "",
     attempt: Annotated[int, typer.Option(help="2 and more are resits, with fresh readings.")] = 1,
-    supervised_by: Annotated[str, typer.Option(help="Who watches the work, if anybody.")] = "",
     bench_readings: Annotated[
         bool,
         typer.Option(
@@ -64,7 +63,6 @@ def module_assign(
             attempt=attempt,
             due=moment,
             learners=learners,
-            supervised_by=supervised_by,
             bench_readings=bench_readings,
             some=bool(to or group),
             by=by,
@@ -139,7 +137,6 @@ def module_add_notebook(
     due: Annotated[str, typer.Option(help="As 2026-12-04 or 2026-12-04T16:00.")] = "",
     name: Annotated[str, typer.Option(help="What it is called; made from the file's name.")] = "",
     attempt: Annotated[int, typer.Option(help="2 and more are resits.")] = 1,
-    supervised_by: Annotated[str, typer.Option(help="Who watches the work, if anybody.")] = "",
     cohort: CohortOption = None,
     by: ByOption = "",
 ) -> None:
@@ -161,7 +158,6 @@ def module_add_notebook(
             learners=roster_of(place),
             name=name,
             attempt=attempt,
-            supervised_by=supervised_by,
             by=by,
         )
     say(f"{assigned.name} is handed out. It is marked by running code, and says so.")

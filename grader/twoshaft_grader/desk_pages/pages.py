@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from twoshaft_grader.desk_pages.adjustments import Adjustments
 from twoshaft_grader.desk_pages.change import ChangeAndAppeal
+from twoshaft_grader.desk_pages.corrected_unit import CorrectedUnit
 from twoshaft_grader.desk_pages.group import Group
 from twoshaft_grader.desk_pages.hand_out import HandOut
 from twoshaft_grader.desk_pages.hand_over import HandOver
@@ -11,18 +13,26 @@ from twoshaft_grader.desk_pages.matrix import MatrixPage
 from twoshaft_grader.desk_pages.moderation import ModerationPage
 from twoshaft_grader.desk_pages.observe import Observe
 from twoshaft_grader.desk_pages.page import Page
+from twoshaft_grader.desk_pages.remark import Remark
+from twoshaft_grader.desk_pages.rules import RulesPage
+from twoshaft_grader.desk_pages.supervised import Supervised
 from twoshaft_grader.desk_pages.take_in import TakeIn
 from twoshaft_grader.desk_pages.trail import Trail
 
 PAGES: tuple[type[Page], ...] = (
     Group,
+    Adjustments,
     HandOut,
+    Supervised,
     TakeIn,
     HowItGoesPage,
     MatrixPage,
     Observe,
     ChangeAndAppeal,
+    Remark,
     ModerationPage,
+    CorrectedUnit,
+    RulesPage,
     HandOver,
     Trail,
 )

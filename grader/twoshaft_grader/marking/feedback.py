@@ -54,6 +54,12 @@ class Handed:
         Who watched the work; empty for open-book work.
     observed : mapping of str to tuple of Observation
         What was seen of the learner, by outcome.
+    changed : tuple of str
+        How the mark of this work was changed by marking again, a sentence each.
+    look : mapping of str to str
+        How the page is to look for this learner: print and colour.
+    own_work : str
+        When the learner stated that the work is their own; empty where they did not.
     """
 
     learner: str = ""
@@ -65,6 +71,9 @@ class Handed:
     receipt: str = ""
     supervised_by: str = ""
     observed: Mapping[str, tuple[Observation, ...]] = field(default_factory=dict)
+    changed: tuple[str, ...] = ()
+    look: Mapping[str, str] = field(default_factory=dict)
+    own_work: str = ""
 
 
 @dataclass(frozen=True)

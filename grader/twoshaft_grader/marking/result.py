@@ -250,3 +250,29 @@ class SheetMark:
     def bench_of(self, task: str) -> BenchUse | None:
         """The figures from the bench that a task was marked on, if any."""
         return next((use for use in self.bench if task in use.tasks), None)
+
+
+def differences(before: SheetMark, after: SheetMark) -> str:
+    """What differs between two marks of the same work, in words; empty where nothing does."""
+    said = []
+    if abs(before.points - after.points) > 0.005:
+        said.append(f"from {before.points:g} to {after.points:g} points")
+    old = {one.id: one for one in before.tasks}
+    for task in after.tasks:
+        was = old.get(task.id)
+        if was is not None and abs(was.points - task.points) > 0.005:
+            said.append(f"{task.title}: {was.points:g} to {task.points:g}")
+    passed = {one.name: one.passed for one in before.fields if one.must_pass}
+    for field in after.fields:
+        if field.must_pass and passed.get(field.name, field.passed) != field.passed:
+            said.append(f"must-pass “{field.prompt}”: {_enough(not field.passed)} to "
+                        f"{_enough(field.passed)}")  # fmt: skip
+    met = {one.id: one.met for one in before.outcomes}
+    for outcome in after.outcomes:
+        if met.get(outcome.id, outcome.met) != outcome.met:
+            said.append(f"{outcome.id}: {_enough(not outcome.met)} to {_enough(outcome.met)}")
+    return "; ".join(said)
+
+
+def _enough(holds: bool) -> str:
+    return "enough" if holds else "not yet"

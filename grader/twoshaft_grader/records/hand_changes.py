@@ -41,7 +41,7 @@ def change_mark(
     """
     by = assessor_named(cohort, by)
     if not why.strip():
-        raise CohortError("the reason is missing", mend="give it with --why")
+        raise CohortError("the reason is missing", mend="say why")
     about = f"{learner} {assigned.name} {task}"
     with (
         act(cohort.root, "change a mark", about, by=by, why=why) as told,

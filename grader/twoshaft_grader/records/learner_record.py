@@ -55,6 +55,7 @@ def record_pdf(
             ("Name", person.name), ("Id", person.id), ("Group", person.group),
             ("Cohort", cohort.name), ("College", cohort.college),
             ("Unit on the bench", mine[0].unit if mine else ""),
+            ("Adjustments", mine[0].adjustments if mine else ""),
             ("Made on", f"{now().astimezone(cohort.zone):%Y-%m-%d}"), ("By", ""),
         ],
         "parts": [
@@ -144,6 +145,8 @@ def _attempts(mine: list[Row]) -> dict[str, object]:
             late = f", {first.late_minutes} min late" if first.late_minutes else ""
             handed = f"{first.handed_in[:16].replace('T', ' ')}{late}"
         watched = f" ({first.supervised_by})" if first.supervised_by else ""
+        if first.own_work_stated:
+            handed += "; stated to be their own work"
         marked = f"{first.marked_at[:10]} {first.marked_by}".strip()
         rows.append(
             (f"{module}-{attempt}", points, enough, first.evidence + watched, handed,

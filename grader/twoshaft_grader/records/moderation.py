@@ -128,14 +128,14 @@ def draw_sample(
     if not 0 < share <= 1:
         raise CohortError(f"a share of {share:g} will not do", mend="give 0.1 for a tenth")
     if not seed.strip():
-        raise CohortError("a sample is drawn with a seed", mend="give any text with --seed")
+        raise CohortError("a sample is drawn with a seed", mend="give any text as the seed")
     with _alone(cohort):
         before = MODERATION.read_if_any(cohort.root / MODERATION.file)
         if before and before.marks and not again:
             raise CohortError(
                 f"a sample is drawn already, and {len(before.marks)} of its tasks have a second "
                 "mark",
-                mend="go on with it, or give them up with --again",
+                mend="go on with it, or draw anew and give them up",
             )
         tasks = _marked_tasks(cohort)
         if not tasks:
@@ -217,7 +217,7 @@ def the_sample(cohort: Cohort) -> Moderation:
     """
     found = MODERATION.read_if_any(cohort.root / MODERATION.file)
     if found is None:
-        raise CohortError("no sample is drawn yet", mend='draw one: "twoshaft moderate draw"')
+        raise CohortError("no sample is drawn yet", mend="draw one")
     return found
 
 
@@ -261,7 +261,7 @@ def enter_second_mark(
         if key not in {(one.learner, one.assignment, one.task) for one in drawn.sample}:
             raise CohortError(
                 f"{task} of {learner} in {assignment} is not in the sample",
-                mend='"twoshaft moderate list" shows what is',
+                mend="look at the list of what is",
             )
         for one in drawn.marks:
             if (one.learner, one.assignment, one.task) == key:

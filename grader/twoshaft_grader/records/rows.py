@@ -23,6 +23,7 @@ from twoshaft.outcomes import (
     stand,
 )
 from twoshaft_grader.cohort import files
+from twoshaft_grader.cohort.adjustments import adjustments_of, in_words
 from twoshaft_grader.cohort.arrival import hand_in_time
 from twoshaft_grader.cohort.assign import Assigned, assignments_of
 from twoshaft_grader.cohort.clock import stamp
@@ -35,8 +36,10 @@ from twoshaft_grader.cohort.marking_run import blank_sheet
 from twoshaft_grader.cohort.marks import StoredMark, read_mark
 from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.observations import by_outcome, observations_of
+from twoshaft_grader.cohort.own_work import own_work_of
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.scores import TaskScore, task_scores
+from twoshaft_grader.cohort.supervised import sittings_of, watched_by
 from twoshaft_grader.marking.outcomes import (
     Decision,
     Decisions,
@@ -100,6 +103,8 @@ class Row:
     changed_by: str
     bench_readings: str
     note: str
+    own_work_stated: str
+    adjustments: str
 
 
 @dataclass
@@ -140,7 +145,7 @@ def outcome_rows(
     wanted = [a for a in assignments_of(cohort) if not assignments or a.name in assignments]
     people = [p for p in roster_of(cohort) if not learners or p.id in learners]
     changes = change_log(cohort)
-    log = changes_of(cohort)
+    log, sittings = changes_of(cohort), sittings_of(cohort)
     scores = {a.name: task_scores(book, a) for a in wanted}
     outcomes, rules = load_outcomes(), load_rules(cohort.rules)
     blank: dict[str, SheetMark] = {}
@@ -170,7 +175,10 @@ def outcome_rows(
                     _tell_of_earlier(standing, log, mark)
                 given = scores[assigned.name].get(person.id, {})
                 _apply_changes(standing, assigned, person, mark, given, changes)
-                mine += _rows(cohort, person, assigned, mark, standing, outcomes, seen, rules)
+                watched = watched_by(sittings, assigned.name, person.id, mark)
+                mine += _rows(
+                    cohort, person, assigned, mark, standing, outcomes, seen, rules, watched
+                )
             if not assignments:
                 told = {row.outcome for row in mine}
                 mine += [
@@ -256,6 +264,7 @@ def _rows(
     outcomes: dict[str, Outcome],
     seen: dict[str, tuple[Observation, ...]],
     rules: Rules,
+    watched: str,
 ) -> list[Row]:
     folder = cohort.submitted(person.id, assigned.name)
     if mark is None:
@@ -265,6 +274,8 @@ def _rows(
         for note in [mark.reason, *(mark.sheet.notes if mark.sheet else ())]:
             if note:
                 standing.note("", note.rstrip("."))
+        for one in mark.changed:
+            standing.note("", one.sentence.rstrip("."))
         if mark.earlier:
             standing.note("", "the mark is of the work handed in before")
         if not folder.is_dir():
@@ -272,8 +283,10 @@ def _rows(
         elif note := _other_work(cohort, person.id, assigned.name, mark):
             standing.note("", note)
     sheet = mark.sheet if mark else None
-    evidence = evidence_of(assigned.supervised_by)
+    evidence = evidence_of(watched)
     due = due_for(cohort, assigned, person.id)
+    arranged = adjustments_of(cohort).get(person.id)
+    adjusted = in_words(arranged) if arranged else ""
     handed_in, late = _times(cohort, person.id, due, assigned, mark)
     rows = []
     for outcome in dict.fromkeys(part.outcome for part in standing.parts):
@@ -288,6 +301,7 @@ def _rows(
         required = bool(must) or bool(known and known.must_pass)
         changed = [standing.authors[t] for t in tasks if t in standing.authors]
         changed += [one.by for _, one in by_hand]
+        changed += [one.by for one in mark.changed] if mark else []
         attempt = Attempt(mark is not None and judged.met, evidence)
         told = stand(
             needed, [attempt], seen.get(outcome, ()), bench_alone=rules.of(outcome).bench_alone
@@ -312,7 +326,7 @@ def _rows(
                 must_pass_right=_yes(safe if must else judged.met) if required else "",
                 enough=_yes(judged.met),
                 evidence=evidence,
-                supervised_by=assigned.supervised_by,
+                supervised_by=watched,
                 evidence_needed=needed,
                 **_observed(seen.get(outcome, ())),
                 met=_yes(told.state == State.MET),
@@ -329,6 +343,8 @@ def _rows(
                 changed_by="; ".join(dict.fromkeys(changed)),
                 bench_readings="; ".join(t for t in tasks if sheet and sheet.bench_of(t)),
                 note="; ".join(dict.fromkeys(said)),
+                own_work_stated=own_work_of(cohort, assigned, person.id) if mark else "",
+                adjustments=adjusted,
             )
         )
     return rows

@@ -14,6 +14,38 @@ from twoshaft_grader.stored.definition import StaffFile
 MARKED, UNREADABLE = "marked", "cannot be read"
 
 
+@dataclass(frozen=True, kw_only=True)
+class Earlier:
+    """A mark that the same work had, before the solution or the rules were corrected.
+
+    Attributes
+    ----------
+    submission, marked_at, marked_by : str
+        As in the mark.
+    until : str
+        When another took its place, ISO 8601.
+    by, why : str
+        Who marked again, and why.
+    words : str
+        What changed.
+    sheet : SheetMark
+    """
+
+    submission: str
+    marked_at: str
+    marked_by: str
+    until: str
+    by: str
+    why: str
+    words: str
+    sheet: SheetMark
+
+    @property
+    def sentence(self) -> str:
+        """What became of it."""
+        return f"Marked again by {self.by} on {self.until[:10]}: {self.words}. {self.why}"
+
+
 @dataclass(frozen=True)
 class StoredMark:
     """A mark and what it was made from.
@@ -35,6 +67,8 @@ class StoredMark:
         The mark itself; None if the work cannot be marked at all.
     earlier : bool
         Whether the mark is of earlier work, since what came later cannot be read.
+    before : tuple of Earlier
+        Marks that were given and hold no more, oldest first.
     """
 
     learner: str
@@ -48,6 +82,12 @@ class StoredMark:
     sheet_sha256: str = ""
     earlier: bool = False
     sheet: SheetMark | None = None
+    before: tuple[Earlier, ...] = ()
+
+    @property
+    def changed(self) -> tuple[Earlier, ...]:
+        """Marks that this very work had before."""
+        return tuple(one for one in self.before if one.submission == self.submission)
 
     @property
     def receipt(self) -> str:
@@ -78,6 +118,7 @@ class MarkFile(StaffFile[StoredMark]):
 
 MARK = MarkFile(
     record=StoredMark,
+    sparse=("before",),
     fault="this is no mark",
     mend="take the file away and mark again",
     format=3,

@@ -17,7 +17,7 @@ from dataclasses import replace
 import pytest
 
 from twoshaft_grader.cohort.assign import read_assigned
-from twoshaft_grader.cohort.marking_run import _work
+from twoshaft_grader.cohort.marking_run import work_of
 from twoshaft_grader.cohort.one_sheet import mark_one
 from twoshaft_grader.marking.feedback import Handed, feedback_page
 from twoshaft_grader.marking.gradebook import task_comment, task_html
@@ -209,7 +209,7 @@ def one(handed_out, tmp_path_factory):
     base = tmp_path_factory.mktemp("sheets")
     trial = handed_out(base / "cohort", ["a1", "b2"])
     assigned = read_assigned(trial.cohort, trial.name)
-    work = _work(trial.cohort, assigned, "a1")
+    work = work_of(trial.cohort, assigned, "a1")
     folder = base / "sheet"
     folder.mkdir()
     work = replace(work, folder=str(folder))

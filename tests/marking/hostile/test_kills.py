@@ -14,10 +14,13 @@ import sys
 import time
 from contextlib import redirect_stderr, redirect_stdout
 from dataclasses import dataclass
+from pathlib import Path
 
 import pytest
 
+import twoshaft.units
 from twoshaft_grader.cohort import backbone
+from twoshaft_grader.cohort.assessors import enter_assessor
 from twoshaft_grader.cohort.folder import open_cohort
 from twoshaft_grader.cohort.trail import check_trail, read_trail
 from twoshaft_grader.desk.commands import main
@@ -47,6 +50,18 @@ def command(name, root, trial):
         "move": ["roster", "move", "a1", "b2", "--group", "B"],
         "withdraw": ["roster", "withdraw", "b2"],
         "bring-back": ["roster", "bring-back", "b2"],
+        "correct": ["unit", "correct", str(root.with_name("corrected.yaml")), "--why", "longer"],
+        "re-mark": [
+            "re-mark",
+            trial.name,
+            "--write",
+            "--by",
+            "rh",
+            "--why",
+            "the gap is 13 mm",
+            "--content",
+            str(root.with_name("corrected")),
+        ],
     }[name]
     return [*words, "--cohort", str(root / "desk")]
 
@@ -56,6 +71,7 @@ STAGE = {
     "export": "marked", "observe": "marked", "roster": "marked", "extend": "marked",
     "give": "further", "take-back": "further", "move": "marked", "withdraw": "marked",
     "bring-back": "withdrawn",
+    "correct": "marked", "re-mark": "marked",
 }  # fmt: skip
 # What is done already, these refuse: a kill at the very end left nothing to do.
 REFUSED_WHEN_DONE = {"assign", "give", "take-back", "withdraw", "bring-back"}
@@ -112,6 +128,13 @@ def stages(handed_out, tmp_path_factory):
             trial.hand_in(learner, hours_ago=hours, tail=f"x{hours:g}")
             trial.cohort.place(learner, trial.name).mkdir(parents=True, exist_ok=True)
     (base / "more.csv").write_text("id,family name,given name\nd4,Ek,Di\n")
+    enter_assessor(trial.cohort, "rh", "R. Holm")
+    text = (Path(twoshaft.units.__file__).parent / "files" / "tarnbeck-b5.yaml").read_text()
+    longer = text.replace('version: "1.0"', 'version: "1.1"').replace("to do: 6", "to do: 8", 1)
+    (base / "corrected.yaml").write_text(longer)
+    shutil.copytree(trial.cohort.content, base / "corrected")
+    (solution,) = (base / "corrected" / "solutions").glob("*.ipynb")
+    solution.write_text(solution.read_text().replace("Q(12.5", "Q(13.0"))
     at = ["--cohort", str(base / "live" / "desk")]
     assert quietly(["module", "due", trial.name, "2099-01-01", *at]) == 0
     module = trial.name.rpartition("-")[0]
@@ -162,8 +185,16 @@ def state(root):
 
 def started(stages, name, root):
     shutil.copytree(stages.stages / STAGE[name], root, symlinks=True)
-    if name == "roster":
-        shutil.copyfile(stages.stages / "more.csv", root.with_name("more.csv"))
+    for more in {
+        "roster": ["more.csv"],
+        "correct": ["corrected.yaml"],
+        "re-mark": ["corrected"],
+    }.get(name, []):
+        place = stages.stages / more
+        if place.is_file():
+            shutil.copyfile(place, root.with_name(more))
+        else:
+            shutil.copytree(place, root.with_name(more), dirs_exist_ok=True)
     return command(name, root, stages)
 
 

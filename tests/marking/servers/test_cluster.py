@@ -18,7 +18,7 @@ from twoshaft_grader.cohort import cluster, far_marking, far_parcel, files
 from twoshaft_grader.cohort.assign import read_assigned
 from twoshaft_grader.cohort.cluster import Cluster
 from twoshaft_grader.cohort.intake import roster_of
-from twoshaft_grader.cohort.marking_run import mark_assignment
+from twoshaft_grader.cohort.marking_run import mark_assignment, work_of
 from twoshaft_grader.cohort.marks import read_mark
 from twoshaft_grader.desk.commands import main
 
@@ -144,10 +144,9 @@ def test_the_marks_are_those_of_the_command_alone(trial, machines, marked_here):
 
 def test_damaged_sheets_are_told_as_ever(trial, machines):
     assigned = read_assigned(trial.cohort, trial.name)
-    from twoshaft_grader.cohort.marking_run import _work
     from twoshaft_grader.cohort.one_sheet import mark_one
 
-    works = {learner: _work(trial.cohort, assigned, learner) for learner in LEARNERS[:5]}
+    works = {learner: work_of(trial.cohort, assigned, learner) for learner in LEARNERS[:5]}
     for learner, change in {
         "a0": lambda sheet: sheet.write_text("{"),
         "a1": lambda sheet: sheet.symlink_to("/etc/hostname"),
@@ -262,10 +261,8 @@ def other_code(theirs):
 
 
 def works(trial):
-    from twoshaft_grader.cohort.marking_run import _work
-
     assigned = read_assigned(trial.cohort, trial.name)
-    return [_work(trial.cohort, assigned, learner) for learner in LEARNERS[:3]]
+    return [work_of(trial.cohort, assigned, learner) for learner in LEARNERS[:3]]
 
 
 def test_a_scheduler_that_goes_midway_is_one_sentence_and_what_is_marked_stays(

@@ -8,6 +8,7 @@ import { clock } from "../logic/clock.js";
 import { outbox, stillToSend } from "../logic/outbox.js";
 import { make, shape } from "../page/dom.js";
 import { focusStays } from "../page/focus.js";
+import { wear } from "../page/look.js";
 import { openScreen } from "../page/screen.js";
 import { benchPanel } from "../parts/bench_readings.js";
 
@@ -153,6 +154,7 @@ export function renderForm({ model, el }) {
   const byName = new Map(views.map((view) => [view.name, view]));
   const header = make("p", { class: "ts-who" });
   const total = make("p", { class: "ts-total" });
+  wear(model.get("look"));
   const screen = openScreen(
     { model, el },
     {

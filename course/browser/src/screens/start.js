@@ -6,6 +6,7 @@ import { MINE } from "../logic/places.js";
 import { ticketBox } from "../logic/ticket.js";
 import { address } from "../page/address.js";
 import { findAll, freshId, make, there } from "../page/dom.js";
+import { takeOff, wear } from "../page/look.js";
 import { openScreen } from "../page/screen.js";
 
 /**
@@ -265,7 +266,7 @@ export function renderStart({ model, el }) {
     ]).join(", ");
 
   /**
-   * Asked once before something unfinished is handed in.
+   * Asked before something is handed in: whether it is finished, and the learner's own.
    *
    * @param {Entry} entry
    */
@@ -275,9 +276,13 @@ export function renderStart({ model, el }) {
     for (const path of entry.notebooks) {
       doing.append(notebookLink(path, "Go on with it", `go on:${entry.name}`));
     }
+    const lacks = lacking(entry);
     doing.append(
-      button("Hand in as it is", `hand in anyway:${entry.name}`, () =>
-        ask("hand-in", { name: entry.name, anyway: true }),
+      button(
+        lacks ? "It is my own work: hand in as it is" : "It is my own work: hand in",
+        `hand in anyway:${entry.name}`,
+        () => ask("hand-in", { name: entry.name, own: true }),
+        !lacks,
       ),
     );
     return make(
@@ -292,10 +297,11 @@ export function renderStart({ model, el }) {
       make(
         "p",
         { id: title },
-        make("b", {}, `${entry.title}: not handed in yet. ${lacking(entry)}.`),
-        " An answer that is missing or cannot be read earns nothing.",
+        make("b", {}, `${entry.title}: not handed in yet.${lacks ? ` ${lacks}.` : ""}`),
+        lacks ? " An answer that is missing or cannot be read earns nothing." : null,
       ),
-      gapList(entry.gaps),
+      lacks ? gapList(entry.gaps) : null,
+      make("p", {}, "By handing in you state: ", make("b", {}, model.get("statement"))),
       doing,
     );
   }
@@ -437,6 +443,8 @@ export function renderStart({ model, el }) {
   let resuming = ticket !== null;
   function noteWho() {
     const me = model.get("me");
+    if (me.id) wear(model.get("look"));
+    else takeOff();
     if (me.id) tickets.keep(me);
     else if (knew || (ticket && !resuming)) tickets.drop();
     knew = Boolean(me.id);

@@ -1,0 +1,206 @@
+"""A whole term by command: learners, modules, resits, an appeal, a moderation, observations, a
+supervised attempt, an adjustment, a corrected unit and solution, every export.
+
+The everyday run is short; ``-m long`` runs all modules with 24 learners.
+"""
+
+import csv
+import json
+import zipfile
+from datetime import timedelta
+from pathlib import Path
+
+import openpyxl
+import pytest
+from pypdf import PdfReader
+
+import twoshaft.units
+from twoshaft.jobsheet import handin
+from twoshaft.outcomes import load_outcomes
+from twoshaft.stored.job_sheet import FILE as SHEET
+from twoshaft.stored.person import Person
+from twoshaft_grader.cohort import files
+from twoshaft_grader.cohort.assign import assigned_unit, assignments_of, read_assigned
+from twoshaft_grader.cohort.clock import now
+from twoshaft_grader.cohort.content import find_content
+from twoshaft_grader.cohort.folder import open_cohort
+from twoshaft_grader.cohort.intake import roster_of
+from twoshaft_grader.cohort.marks import MARKED, read_mark
+from twoshaft_grader.cohort.trail import check_trail, read_trail
+from twoshaft_grader.desk.commands import main
+from twoshaft_grader.desk.demo_answers import demo_answers, sheet_text
+from twoshaft_grader.desk.demo_people import Way
+from twoshaft_grader.marking import load_solution
+from twoshaft_grader.records.moderation import the_sample
+from twoshaft_grader.stored.issued import read_issued
+
+WAYS = (Way.RIGHT, Way.NEARLY, Way.SLIPS, Way.NEARLY, Way.UNFINISHED, Way.RIGHT)
+UNIT = (Path(twoshaft.units.__file__).parent / "files" / "tarnbeck-b5.yaml").read_text()
+SHORT = (5, ("measuring-and-tools",))
+WHOLE = (24, tuple(find_content().modules))
+
+
+class Term:
+    """A cohort and hands at its command line."""
+
+    def __init__(self, root, count, modules):
+        self.root, self.modules = root, modules
+        self.ids = [f"tm{number:02}" for number in range(1, count + 1)]
+        lines = [f"{id},Family {id},Given,{'AB'[n % 2]}" for n, id in enumerate(self.ids)]
+        text = "\n".join(["id,family name,given name,group", *lines])
+        (root.parent / "roster.csv").write_text(text + "\n")
+
+    def works(self, *words, code=0):
+        assert main([str(word) for word in (*words, "--cohort", self.root)]) == code, words
+
+    @property
+    def cohort(self):
+        return open_cohort(self.root)
+
+    def hand_in(self, id, name, way):
+        """Fetch, answer and hand in as a learner does, stating that it is their own work."""
+        cohort, assigned = self.cohort, read_assigned(self.cohort, name)
+        counter, person = handin.find_counter(cohort.workplace), Person(id, f"Family {id}", "Given")
+        place = handin.fetch(counter, person, name)
+        issued = read_issued(cohort.issued(id, name))
+        solution = load_solution(cohort.source(name) / assigned.notebook)
+        answers = demo_answers(way, solution, issued, assigned_unit(cohort, assigned))
+        files.write_whole(place / SHEET, sheet_text(answers, issued, cohort, now()))
+        handin.hand_in(counter, person, name, own_work=True)
+
+    def mark(self, id, name):
+        return read_mark(self.cohort.mark_file(id, name))
+
+    def round(self):
+        for command in ("collect", "mark", "give-back"):
+            self.works(command)
+
+
+def first_half(term):
+    """To the first marks of every module: a supervised attempt among them, and more time for one."""
+    works, due = term.works, f"{now() + timedelta(days=7):%Y-%m-%d}"
+    assert main(["cohort", "make", str(term.root), "--college", "An invented college"]) == 0
+    works("roster", "take", term.root.parent / "roster.csv")
+    works("assessor", "add", "rh", "R. Holm")
+    works("assessor", "add", "kt", "K. Tam")
+    works("adjust", term.ids[1], "--more-days", "7", "--large-print", "--by", "rh", "--why", "w")
+    for number, module in enumerate(term.modules):
+        works("module", "assign", module, "--due", due)
+        name = f"{module}-1"
+        if number == 0:
+            works("supervised", "open", name, "--room", "2", "--by", "rh", "--group", "A")
+        for place, id in enumerate(term.ids):
+            term.hand_in(id, name, WAYS[(place + number) % len(WAYS)])
+        if number == 0:
+            works("supervised", "close", "1", "--by", "rh")
+    term.round()
+    for name in (one.name for one in assignments_of(term.cohort)):
+        marks = [term.mark(id, name) for id in term.ids]
+        assert all(mark.state == MARKED and mark.sheet.points > 0 for mark in marks)
+
+
+def second_half(term):
+    """Resits, observations, an appeal that is upheld, a moderation."""
+    works, module = term.works, term.modules[0]
+    name, ids = f"{module}-1", term.ids
+    for id in (again := (ids[2], ids[4])):
+        works("module", "needs", module)
+        words = ("--attempt", "2") if id == again[0] else ()
+        doing = ("assign", module, *words) if words else ("give", f"{module}-2")
+        works("module", *doing, "--to", id)
+        term.hand_in(id, f"{module}-2", Way.RIGHT)
+    term.round()
+    issued = [json.loads(term.cohort.issued(again[0], f"{module}-{n}").read_text()) for n in (1, 2)]
+    assert issued[0]["given"] != issued[1]["given"]  # fresh readings
+    outcome = next(one for one in load_outcomes().values() if module in one.modules)
+    for id in ids[:3]:
+        works("observe", id, outcome.id, "--by", "rh", "--met", "--bench", "3", "--confirmed")
+    sheet = term.mark(ids[2], name).sheet
+    works("appeal", "enter", ids[2], name, "--about", sheet.outcomes[0].id, "--why", "seen again")
+    works("appeal", "rule", "1", "--upheld", "--by", "kt", "--why", "the drawing was blurred")
+    works("decide", ids[2], name, sheet.outcomes[0].id, "--enough", "--by", "kt", "--why", "upheld")
+    works("moderate", "draw", "--seed", "autumn", "--by", "kt")
+    for one in the_sample(term.cohort).sample[:4]:
+        task = term.mark(one.learner, one.assignment).sheet.task(one.task)
+        second = ("moderate", "enter", one.learner, one.assignment, one.task, f"{task.points:g}")
+        works(*second, "--by", "kt")
+    works("moderate", "agree")
+    works("give-back")
+
+
+def corrections(term):
+    """Another figure in the unit: what is out keeps its own; the same solution: no other mark."""
+    place = term.root.parent / "corrected.yaml"
+    longer = UNIT.replace('version: "1.0"', 'version: "1.1"').replace("to do: 6", "to do: 8", 1)
+    place.write_text(longer)
+    before = {
+        path.relative_to(term.root): path.read_bytes()
+        for path in sorted((term.root / "issued").rglob("*.json"))
+    }
+    term.works("unit", "correct", place, "--why", "stoning takes longer")
+    for path, text in before.items():
+        assert (term.root / path).read_bytes() == text
+    term.works("re-mark", f"{term.modules[0]}-1")
+    assert "1.1" in (term.cohort.workplace / "unit.yaml").read_text()
+
+
+def exports(term):
+    """Every export, each opened by a reader of somebody else's."""
+    root, works, count = term.root, term.works, len(term.ids)
+    works("export")
+    with open(root / "exports" / "outcomes.csv", newline="", encoding="utf-8-sig") as file:
+        rows = list(csv.DictReader(file))
+    assert {row["learner"] for row in rows} == set(term.ids)
+    assert all(row["own_work_stated"] for row in rows if row["state"] == "marked")
+    name = f"{term.modules[0]}-1"
+    watched = {row["learner"] for row in rows if row["supervised_by"] == "R. Holm"}
+    assert watched == {id for n, id in enumerate(term.ids) if n % 2 == 0}
+    arranged = {row["learner"] for row in rows if row["adjustments"]}
+    assert arranged == {term.ids[1]}
+    works("hand-over", "workbook")
+    (xlsx,) = (root / "exports").glob("*.xlsx")
+    book = openpyxl.load_workbook(xlsx, read_only=True)
+    assert len(book.sheetnames) >= len(term.modules) + 1
+    works("hand-over", "oneroster")
+    (packed,) = (root / "exports").glob("*.zip")
+    with zipfile.ZipFile(packed) as archive:
+        assert archive.testzip() is None
+        results = archive.read("results.csv").decode().splitlines()
+    assert len(list(csv.DictReader(results))) >= count
+    works("hand-over", "records")
+    papers = sorted((root / "exports").rglob("*.pdf"))
+    assert len(papers) == count
+    text = "".join(page.extract_text() for page in PdfReader(papers[1]).pages)
+    assert term.ids[1] in text and "large print" in text and "own work" in " ".join(text.split())
+    works("matrix", "--page", root.parent / "matrix.html")
+    works("how-it-goes", name, "--page", root.parent / "class")
+    (page,) = (root.parent / "class").glob("*.html")
+    assert "<table" in page.read_text() and "<table" in (root.parent / "matrix.html").read_text()
+    evidence = root.parent / "evidence"
+    works("hand-over", "evidence", evidence)
+    assert main(["verify", str(evidence)]) == 0
+    works("verify")
+    checked = check_trail(root)
+    assert not checked.faults and len(checked.acts) == len(read_trail(root))
+    did = {one.did for one in checked.acts}
+    assert did >= {
+        "assign", "mark", "give back", "observe", "enter an appeal", "rule on an appeal",
+        "open a supervised attempt", "close a supervised attempt", "adjust",
+        "take a corrected unit",
+    }  # fmt: skip
+
+
+def play(term):
+    for part in (first_half, second_half, corrections, exports):
+        part(term)
+
+
+@pytest.mark.slow
+def test_a_short_term_by_command(tmp_path):
+    play(Term(tmp_path / "term", *SHORT))
+
+
+@pytest.mark.long
+def test_a_whole_term_by_command(tmp_path):
+    play(term := Term(tmp_path / "term", *WHOLE))
+    assert len(roster_of(term.cohort)) == 24 and len(assignments_of(term.cohort)) == 12

@@ -104,8 +104,9 @@ lesson.predict("nine-of-ten")
 
 # %% tags=["then"]
 usual = ("lockout", "gears-held", "cord", "two-at-once", "turns", "ring-gap")
-checks = [kinds[kind] for kind in usual if kind in kinds][:3]
-suspects = faults.suspects_for(unit, [*checks, kinds["click"]])
+known = [kinds[kind] for kind in ("click", *usual) if kind in kinds]
+last, *checks = faults.checks_apart(unit, known, 4)
+suspects = faults.suspects_for(unit, [*checks, last])
 left = faults.explain(unit, {}, among=suspects)
 given_table("Four suspects; one of them is in the unit", ["misbuild", "often, in 1000", "share now, %"],
             [(name[one[0]], section.misbuild_by_id(one[0]).often_per_1000, f"{100 * chance:.0f}")

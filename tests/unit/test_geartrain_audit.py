@@ -1,4 +1,10 @@
+import math
+
+import pytest
+
 from twoshaft.models.geartrain.audit import audit_gear_train
+from twoshaft.models.geartrain.centres import centre_distances, centre_fit
+from twoshaft.units.quantities import Q
 
 
 def changed(unit, **meshes):
@@ -53,3 +59,31 @@ def test_one_sleeve_for_loose_wheels_on_two_shafts_is_found(unit):
     wrong = unit.with_sections(gear_train=train.model_copy(update={"meshes": meshes}))
     (finding,) = audit_gear_train(wrong)
     assert "one sleeve cannot serve third and fourth" in finding.what
+
+
+def without_distances(unit, **meshes):
+    train = changed(unit, **meshes).gear_train
+    return unit.with_sections(gear_train=train.model_copy(update={"distances": ()}))
+
+
+def test_teeth_on_the_same_two_shafts_must_go_with_one_distance(unit):
+    """The distance is in nobody's file; two pairs of gears tell that there can be none."""
+    assert audit_gear_train(without_distances(unit)) == ()
+    finding, *_ = audit_gear_train(without_distances(unit, **{"mesh-third": 49}))
+    assert "mesh-third lie on the same two shafts" in finding.what
+    assert "tarnbeck-b5.yaml, line" in finding.where
+
+
+def test_a_module_that_is_not_known_is_not_held_against_anything(unit):
+    train = changed(unit, **{"mesh-third": 49}).gear_train
+    meshes = tuple(m.model_copy(update={"module_mm": None}) for m in train.meshes)
+    blank = unit.with_sections(gear_train=train.model_copy(update={"meshes": meshes}))
+    assert audit_gear_train(blank) == ()
+
+
+@pytest.mark.parametrize("helix", [0.0, 24.0])
+def test_distances_are_the_other_way_round_than_the_shift(helix):
+    angle = math.radians(helix)
+    for apart in centre_distances((21, 43), 2.1, angle, (-0.5, 0.9)):
+        fitted = centre_fit((21, 43), Q(2.1, "mm"), Q(apart, "mm"), Q(helix, "degree"))
+        assert min(abs(fitted.shift_sum - wanted) for wanted in (-0.5, 0.9)) < 1e-6

@@ -143,6 +143,19 @@ def test_a_cohorts_unit_comes_along_and_its_secrets_do_not(tmp_path):
     assert json.loads(files["work/workplace.json"])["unit"] == "tarnbeck-b5-early"
 
 
+@pytest.mark.slow
+def test_what_the_cohorts_unit_has_nothing_for_is_not_in_its_kit(tmp_path):
+    small = make_cohort(tmp_path / "small", unit="tarnbeck-c4", timezone="UTC")
+    files = kit_files(Content(ROOT), small)
+    pressed = files["work/exercises/04-pressed-and-driven.ipynb"].decode()
+    said = "This task is left out: the unit on the bench has no spring pin."
+    assert said in pressed and '"grade_id": "spring"' not in pressed and "ref(" not in pressed
+    assert "Left out: the unit on the bench has no" in files[
+        "work/lessons/08-gear-train-and-checks.ipynb"
+    ].decode("utf-8")
+    assert len([name for name in files if name.startswith("work/exercises/")]) == 12
+
+
 def test_an_exercise_that_holds_its_working_is_not_packed(tmp_path):
     for folder in ("solutions", "course/lessons", "exercises", "course/start", ".ci"):
         (tmp_path / folder).mkdir(parents=True)

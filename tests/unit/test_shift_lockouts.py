@@ -88,6 +88,12 @@ def test_a_plunger_gives_way_to_a_firm_push_alone(four):
     assert proof(section, "plunger-stuck").cannot == ("reverse",)
 
 
+def test_the_hand_can_push_firmly_whatever_was_left_out(four):
+    for misbuild in ("plunger-missing", "plunger-soft"):
+        work = felt(four.shift, ["firm:at:gate-reverse", "turn:low"], misbuild)
+        assert work[-1].felt[0].gears == {"reverse"}
+
+
 def test_a_block_that_must_hold_a_firm_push_too_is_not_brought_about_by_a_plunger(four):
     held = changed(
         four.shift, must_block=(MustBlock(earlier="fourth", later="reverse", firm=True),)
@@ -133,7 +139,11 @@ def test_the_shipped_two_have_no_findings(six, four):
     ("update", "what"),
     [
         ({"lift_mm": 0.0}, "say how far"),
-        ({"hand_n": 400.0}, "weaker"),
+        ({"firm_n": 30.0}, "weaker"),
+        (
+            {"passive": (load_unit("tarnbeck-c4").shift.passive[-1],)},
+            "say under 'firm n' what overcomes it",
+        ),
         (
             {"must_block": (MustBlock(earlier="first", later="reverse", through=("no",)),)},
             "no gate",

@@ -102,7 +102,8 @@ def draw(
     attempt : int
         Number of the attempt; 0 is a practice copy.
     left_out : collection of str, optional
-        Tasks that nobody is given; those that the unit does not carry, if not said.
+        Tasks that nobody is given; those that the unit does not carry, if not said, and in a
+        practice copy those that cannot be drawn.
 
     Returns
     -------
@@ -118,14 +119,18 @@ def draw(
         When the unit lacks a section, or holds too little for one of the tasks.
     """
     package = _package(module)
+    practice = left_out is None and attempt == 0
     if left_out is None:
         left_out = not_carried(module, unit)
     lot = _lot(package, unit, module, salt, learner, attempt)
-    drawn = {
-        name: _drawn(task, lot, module, name)
-        for name, task in package.TASKS.items()
-        if name not in left_out
-    }
+    drawn = {}
+    for name, task in package.TASKS.items():
+        if name not in left_out:
+            try:
+                drawn[name] = _drawn(task, lot, module, name)
+            except CourseError:
+                if not practice:
+                    raise
     return package.Given(**drawn)
 
 

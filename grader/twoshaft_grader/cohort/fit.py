@@ -17,7 +17,7 @@ from twoshaft.outcomes import Evidence, load_outcomes
 from twoshaft.readings import cannot_be_drawn, issue_record, not_carried
 from twoshaft.units.unit import Unit
 from twoshaft_grader.marking.reference import Answered, Solution, run_clean, solution_of
-from twoshaft_grader.notebooks.shrink import falling, shrunk
+from twoshaft_grader.notebooks.shrink import falling, missing_heart, shrunk
 
 LEAST = 0.5
 """Part of a module's points that must be left; with less, its heart is missing. Our choice."""
@@ -113,6 +113,12 @@ def fit(
             failing = _failing(module, unit, learners, salt, attempt, why)
             told |= dict.fromkeys(failing, TOO_LITTLE)
             why |= failing
+    if (lost_heart := missing_heart(text, why)) is not None:
+        what, _, mend = lost_heart.partition("; ")
+        raise UnitFileError(
+            f"the heart of the module {module!r} is missing on unit {unit.identity.id!r}: {what}",
+            mend=mend or "leave this module out",
+        )
     text = shrunk(text, told)
     solution = solution_of(path, text.encode())
     falls = falling(nbformat.reads(path.read_text(encoding="utf-8"), as_version=4), why)

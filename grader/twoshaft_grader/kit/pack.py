@@ -10,12 +10,17 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import twoshaft
-from twoshaft.errors import CohortError
+from twoshaft.errors import CohortError, CourseError
+from twoshaft.readings import cannot_be_drawn, not_carried
 from twoshaft.stored.assignment import UNIT
 from twoshaft.stored.workplace import WORKPLACE, Workplace
 from twoshaft.stored.writing import write_file
+from twoshaft.units import Unit, load_unit
 from twoshaft_grader.cohort.content import Content
+from twoshaft_grader.cohort.fit import TOO_LITTLE
 from twoshaft_grader.cohort.folder import Cohort
+from twoshaft_grader.notebooks.release import release
+from twoshaft_grader.notebooks.shrink import for_unit, missing_heart, shrunk
 
 TOP = "twoshaft-kit"
 _HERE = Path(__file__).parent / "files"
@@ -74,11 +79,14 @@ def kit_files(content: Content, cohort: Cohort | None = None) -> dict[str, bytes
         raise CohortError(
             "there are no lessons or exercises", where=str(root), mend="build the notebooks first"
         )
-    for path in content.lessons:
-        files[f"work/lessons/{path.name}"] = path.read_bytes()
     for path in exercises:
         _check_exercise(path)
-        files[f"work/exercises/{path.name}"] = path.read_bytes()
+    unit = load_unit(cohort.unit_source) if cohort else None
+    for path in content.lessons:
+        text = path.read_text(encoding="utf-8")
+        files[f"work/lessons/{path.name}"] = (for_unit(text, unit) if unit else text).encode()
+    for name, text in _practice(content, exercises, unit).items():
+        files[f"work/exercises/{name}.ipynb"] = text.encode()
     own = Path(cohort.unit_source) if cohort else None
     own = own if own and own.is_file() else None
     about = Workplace(unit=cohort.unit if cohort and not own else "")
@@ -111,6 +119,32 @@ def write_kit(out: Path, content: Content, cohort: Cohort | None = None) -> int:
             f"the kit cannot be written ({reason})", where=str(out), mend="name another place"
         ) from None
     return len(files)
+
+
+def _practice(content: Content, exercises: list[Path], unit: Unit | None) -> dict[str, str]:
+    """The exercises by name: without tasks, or whole modules, that the unit has nothing for."""
+    texts = {path.stem: path.read_text(encoding="utf-8") for path in exercises}
+    if unit is None:
+        return texts
+    smaller: dict[str, str] = {}
+    for module, path in content.modules.items():
+        if path.stem not in texts:
+            continue
+        whole = path.read_text(encoding="utf-8")
+        try:
+            told = {task: lack.sentence for task, lack in not_carried(module, unit).items()}
+            undrawn = cannot_be_drawn(
+                module, unit, salt="practice", learner="practice", attempt=0, left_out=set(told)
+            )
+            told |= {task: TOO_LITTLE for task, _ in undrawn}
+        except CourseError:
+            del texts[path.stem]
+            continue
+        if missing_heart(whole, told) is not None:
+            del texts[path.stem]
+        elif told:
+            smaller[path.stem] = shrunk(whole, told)
+    return texts | (release(smaller) if smaller else {})
 
 
 def _project(root: Path) -> str:

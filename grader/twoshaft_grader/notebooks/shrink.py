@@ -127,6 +127,24 @@ def falling(nb: NotebookNode, left_out: Mapping[str, str]) -> dict[str, str]:
     return falls
 
 
+def missing_heart(text: str, left_out: Mapping[str, str]) -> str | None:
+    """Why a notebook cannot be shrunk: what it reads outside its tasks is not there; else None.
+
+    Parameters
+    ----------
+    text : str
+        Of the built notebook.
+    left_out : mapping of str to str
+        As for :func:`shrunk`.
+    """
+    for part in _parts(nbformat.reads(text, as_version=4)):
+        if not isinstance(part, _Task) and part.cell_type == "code":
+            for name in sorted(_given(part.source)):
+                if (why := left_out.get(name.removeprefix("given."))) is not None:
+                    return why
+    return None
+
+
 def for_unit(text: str, unit: Unit) -> str:
     """A lesson without the paragraphs that the unit has nothing for.
 

@@ -20,6 +20,7 @@ from twoshaft.models.faults.false_pull import FALSE_PULLS, FalsePull
 from twoshaft.models.faults.outcome import PASSES, Outcome, Sign
 from twoshaft.models.faults.running import Pull, pull
 from twoshaft.models.faults.search import (
+    checks_apart,
     expected_minutes,
     met_together,
     minutes_spent,
@@ -42,6 +43,7 @@ __all__ = [
     "Sign",
     "Table",
     "as_built",
+    "checks_apart",
     "expected_minutes",
     "explain",
     "indistinguishable",

@@ -156,6 +156,33 @@ def suspects_for(unit: Unit, checks: Sequence[str]) -> tuple[Misbuilds, ...]:
     return tuple(found)
 
 
+def checks_apart(unit: Unit, checks: Sequence[str], most: int) -> tuple[str, ...]:
+    """The first of some checks such that each has a misbuild that fails it and passes the others.
+
+    Parameters
+    ----------
+    unit : Unit
+    checks : sequence of str
+    most : int
+        How many are wanted.
+
+    Examples
+    --------
+    >>> checks_apart(unit, ["try-gears", "feel-detents", "try-two-gears"], 2)
+    ('try-gears', 'feel-detents')
+    """
+    found: tuple[str, ...] = ()
+    for check in checks:
+        try:
+            suspects_for(unit, [*found, check])
+        except OutOfRangeError:
+            continue
+        found = (*found, check)
+        if len(found) == most:
+            break
+    return found
+
+
 def met_together(unit: Unit, misbuilds: Iterable[str]) -> float:
     """How often some misbuilds are met in one unit, 0 to 1, each independent of the others.
 

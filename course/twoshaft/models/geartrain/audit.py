@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Iterator
+
 from twoshaft.errors import OutOfRangeError
-from twoshaft.models.geartrain.centres import centre_fit
+from twoshaft.models.geartrain.centres import centre_distances, centre_fit
 from twoshaft.models.geartrain.motion import freedom, ratio
 from twoshaft.units.findings import Finding
 from twoshaft.units.quantities import Q
+from twoshaft.units.sections.geartrain import GearTrain, Mesh
 from twoshaft.units.unit import Unit
 
 SHIFT_SUM = (-0.6, 1.2)
@@ -40,6 +44,8 @@ def audit_gear_train(unit: Unit) -> tuple[Finding, ...]:
 
     for mesh in train.meshes:
         shafts = {mesh.driving.shaft, mesh.driven.shaft}
+        if mesh.module_mm is None:
+            continue
         for distance in (d for d in train.distances if set(d.between) == shafts):
             teeth = (mesh.driving.teeth, mesh.driven.teeth)
             try:
@@ -57,6 +63,10 @@ def audit_gear_train(unit: Unit) -> tuple[Finding, ...]:
                     continue
             say("meshes", mesh.id, f"gears of {teeth[0]} and {teeth[1]} teeth do not fit shafts "
                 f"{distance.mm:g} mm apart", "change teeth, module or helix angle")  # fmt: skip
+    for one, other in _apart(train):
+        say("meshes", other.id, f"{one.id} and {other.id} lie on the same two shafts, and no "
+            "distance of the shafts fits the teeth of both", "change teeth, module or helix angle "
+            "of one of them")  # fmt: skip
     forward = None
     for gear in train.gears:
         try:
@@ -92,3 +102,21 @@ def audit_gear_train(unit: Unit) -> tuple[Finding, ...]:
                 f"{' and '.join(synchroniser.gears)}: their loose wheels turn on different shafts",
                 "give each a synchroniser, or put the loose wheels on one shaft")  # fmt: skip
     return tuple(found)
+
+
+def _apart(train: GearTrain) -> Iterator[tuple[Mesh, Mesh]]:
+    """Pairs of meshes on the same two shafts that no distance fits, where none is given."""
+    listed = {frozenset(distance.between) for distance in train.distances}
+    seen: dict[frozenset[str], list[tuple[Mesh, tuple[float, float]]]] = {}
+    for mesh in train.meshes:
+        shafts = frozenset((mesh.driving.shaft, mesh.driven.shaft))
+        if mesh.module_mm is None or shafts in listed:
+            continue
+        teeth = (mesh.driving.teeth, mesh.driven.teeth)
+        helix_rad = math.radians(mesh.helix_deg)
+        low, high = centre_distances(teeth, mesh.module_mm, helix_rad, SHIFT_SUM)
+        for one, (least, most) in seen.setdefault(shafts, []):
+            if least > high or low > most:
+                yield one, mesh
+                break
+        seen[shafts].append((mesh, (low, high)))

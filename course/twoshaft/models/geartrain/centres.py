@@ -97,6 +97,40 @@ def centre_fit(
     return CentreFit(Q(reference_mm, "mm"), shift, Q(math.degrees(working), "degree"))
 
 
+def centre_distances(
+    teeth: tuple[float, float], module_mm: float, helix_rad: float, shift_sums: tuple[float, float]
+) -> tuple[float, float]:
+    """Centre distances that a pair can run at with such sums of profile shifts [mm].
+
+    Parameters
+    ----------
+    teeth : tuple of int
+        Teeth of the two gears.
+    module_mm, helix_rad : float
+        Normal module and helix angle.
+    shift_sums : (float, float)
+        Least and most.
+
+    Examples
+    --------
+    >>> low, high = centre_distances((20, 40), 2.0, 0.0, (0.0, 0.258))
+    >>> f"{low:.1f}, {high:.1f}"  # the other way round than the example of CentreFit
+    '60.0, 60.5'
+    """
+    transverse = _transverse_rad(helix_rad)
+    base_mm = _reference_mm(teeth, module_mm, helix_rad) * math.cos(transverse)
+
+    def apart_mm(shift_sum: float) -> float:
+        wanted = _inv(transverse) + 2 * math.tan(PRESSURE_ANGLE_RAD) * shift_sum / sum(teeth)
+        low, high = 0.0, math.pi / 3
+        for _ in range(60):  # halved: the involute grows with the angle
+            middle = (low + high) / 2
+            low, high = (middle, high) if _inv(middle) < wanted else (low, middle)
+        return base_mm / math.cos(high)
+
+    return apart_mm(shift_sums[0]), apart_mm(shift_sums[1])
+
+
 def pitch_radii(train: GearTrain, mesh: Mesh) -> tuple[Q, Q]:
     """Radii of the circles on which the two gears of a mesh roll on each other.
 
@@ -127,7 +161,7 @@ def pitch_radii(train: GearTrain, mesh: Mesh) -> tuple[Q, Q]:
     shafts = {mesh.driving.shaft, mesh.driven.shaft}
     apart_mm = next((d.mm for d in train.distances if set(d.between) == shafts), None)
     if apart_mm is None:
-        apart_mm = mesh.module_mm * sum(teeth) / (2 * math.cos(math.radians(mesh.helix_deg)))
+        apart_mm = mesh.drawn_module_mm * sum(teeth) / (2 * math.cos(math.radians(mesh.helix_deg)))
     driving, driven = (Q(apart_mm * z / sum(teeth), "mm") for z in teeth)
     return driving, driven
 

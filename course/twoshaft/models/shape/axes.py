@@ -20,7 +20,7 @@ def reference_radii(mesh: Mesh) -> tuple[float, float]:
     >>> [round(r, 2) for r in reference_radii(unit.gear_train.meshes[0])]
     [16.01, 57.88]
     """
-    module = mesh.module_mm / math.cos(math.radians(mesh.helix_deg))
+    module = mesh.drawn_module_mm / math.cos(math.radians(mesh.helix_deg))
     return module * mesh.driving.teeth / 2, module * mesh.driven.teeth / 2
 
 

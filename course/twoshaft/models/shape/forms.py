@@ -89,7 +89,7 @@ def gear_radii(unit: Unit, gear: GearSolid) -> tuple[float, float, float]:
             mend="correct the id, or add the mesh",
         )
     pitch = working_radii(train, mesh)[gear.side == "driven"]
-    return pitch - DEDENDUM * mesh.module_mm, pitch, pitch + ADDENDUM * mesh.module_mm
+    return pitch - DEDENDUM * mesh.drawn_module_mm, pitch, pitch + ADDENDUM * mesh.drawn_module_mm
 
 
 def _turned(unit: Unit, solid: Turned, heights: Mapping[str, float]) -> list[Piece]:

@@ -82,12 +82,12 @@ def _shafts(given: dict[str, Any], unit: Unit, train: GearTrain, order: list[str
     reach: dict[str, list[float]] = {}
     at, gears = _END_MM, list[dict[str, Any]]()
     for mesh in meshes:
-        wide = gear_width(mesh.module_mm)
+        wide = gear_width(mesh.drawn_module_mm)
         for side, gear in (("driving", mesh.driving), ("driven", mesh.driven)):
             reach.setdefault(gear.shaft, []).extend((at, at + wide))
             part = {"part": gear.shaft} if gear.shaft in parts else {}
             name = f"Gear of {mesh.id.replace('-', ' ')}, {gear.teeth} teeth"
-            least = min(working_radii(train, mesh)) - 2 * mesh.module_mm
+            least = min(working_radii(train, mesh)) - 2 * mesh.drawn_module_mm
             gears.append(
                 {"id": f"{mesh.id}-{side}", **part, "name": name, "kind": "gear",
                  "axis": gear.shaft, "mesh": mesh.id, "side": side,

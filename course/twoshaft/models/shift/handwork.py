@@ -138,7 +138,7 @@ def hand_moves(shift: Shift) -> tuple[Move, ...]:
         towards = " – ".join(_gears_at(shift, code)) or "the side without gears"
         turns.append(Move(code, f"Turn towards {towards}", None, end))
     moves += turns
-    if any(shift.hand_n < body.gives_at_n for body in shift.passive):
+    if shift.firm_n is not None:
         moves += [
             Move(f"{FIRM}at:{g.id}", f"Push firmly to the {_small(g.name)}", g.at_mm, None)
             for g in gates

@@ -216,7 +216,7 @@ def _on_grid(shift: Shift, step_mm: float) -> Mechanism:
         pushes = 0 if body.gives_at_n > shift.hand_n else PUSH_RATIO
         at = (body, near, still, travel, turn, shift.lift_mm, step_mm)
         tables.append(_tables(*at, pushes))
-        if shift.hand_n < body.gives_at_n <= shift.firm_n:
+        if shift.hand_n < body.gives_at_n <= (shift.firm_n or 0):
             firm[n] = _tables(*at, PUSH_RATIO)[2]
     places, free, light = zip(*tables, strict=True)
     following = tuple(firm.get(n, table) for n, table in enumerate(light)) if firm else light

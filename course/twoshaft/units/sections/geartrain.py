@@ -12,6 +12,9 @@ from twoshaft.errors import UnitFileError
 from twoshaft.units.nearest import meant
 from twoshaft.units.sections.order import Id, Ids, Section, Text
 
+TYPICAL_MODULE_MM = 2.0
+"""Usual in gearboxes of cars, 1.5 to 3 mm (common practice, no source)."""
+
 
 class Gear(Section):
     """One gear of a mesh: the shaft it sits on and its teeth."""
@@ -37,10 +40,15 @@ class Mesh(Section):
     """The gear that it drives."""
     loose: Id | None = None
     """The shaft whose gear turns freely until it is engaged; left out where both are fixed."""
-    module_mm: float = Field(gt=0.5, le=10)
-    """Normal module [mm]."""
+    module_mm: float | None = Field(default=None, gt=0.5, le=10)
+    """Normal module; left out where it is not known: the gear is then drawn by a usual one [mm]."""
     helix_deg: float = Field(default=0.0, ge=0, le=45)
     """Helix angle; 0 for straight teeth [degrees]."""
+
+    @property
+    def drawn_module_mm(self) -> float:
+        """Module that the gear is drawn by: its own, else a usual one [mm]."""
+        return TYPICAL_MODULE_MM if self.module_mm is None else self.module_mm
 
     @model_validator(mode="after")
     def _loose_is_a_side(self) -> Mesh:

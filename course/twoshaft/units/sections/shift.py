@@ -284,8 +284,9 @@ class Shift(Section):
     """What the hand lifts, in words."""
     hand_n: float = Field(default=60.0, gt=0, le=500)
     """Push of a shift at the finger's tip, usually 40 to 100 (common practice, no source) [N]."""
-    firm_n: float = Field(default=250.0, gt=0, le=2000)
-    """Firm push at the finger's tip, usually 150 to 350 (common practice, no source) [N]."""
+    firm_n: float | None = Field(default=None, gt=0, le=2000)
+    """Firm push at the finger's tip, where something gives way to that alone; usually 150 to 350
+    (common practice, no source) [N]."""
     bodies: tuple[Body, ...] = Field(min_length=1)
     """Bodies that move with the hand or stand still."""
     passive: tuple[Passive, ...] = Field(min_length=1)
@@ -305,8 +306,11 @@ class Shift(Section):
 
     @model_validator(mode="after")
     def _names_are_known(self) -> Shift:
-        if self.firm_n < self.hand_n:
+        if self.firm_n is not None and self.firm_n < self.hand_n:
             raise ValueError("the firm push is weaker than that of a shift")
+        firm = [body.id for body in self.passive if body.gives_at_n > self.hand_n]
+        if firm and self.firm_n is None:
+            raise ValueError(f"{firm[0]} stops a shift; say under 'firm n' what overcomes it")
         lifted = [body.id for body in self.bodies if body.lifts]
         if bool(lifted) != bool(self.lift_mm):
             raise ValueError(

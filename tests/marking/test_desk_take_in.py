@@ -1,5 +1,6 @@
 """The desk's page *Take in, mark, give back* on a small cohort, with folders and zips from outside."""
 
+import random
 import shutil
 import stat
 import struct
@@ -123,6 +124,9 @@ def entry(name, data=b"{}", mode=0):
         ([entry("C:jobsheet.json")], "no name of a plain file"),
         ([entry("a/jobsheet.json", b"/etc/passwd", stat.S_IFLNK | 0o777)], "is a link"),
         ([entry("a/b.txt")], "no hand-in is in it"),
+        ([entry("a.json"), entry("a.json/jobsheet.json")], "beside the others"),
+        ([entry("a/" + "\u00e9" * 140 + ".json")], "beside the others"),
+        ([entry("n" * 249 + "/jobsheet.json")], "no name of a plain file"),
     ],
 )
 def test_a_hostile_zip_is_refused_in_a_sentence_and_leaves_nothing(
@@ -152,6 +156,26 @@ def test_a_zip_that_would_fill_the_disk_is_never_unpacked(page, tmp_path):
     place.write_bytes(data)
     with pytest.raises(CohortError, match="cannot be read as a zip"):
         do(page, "bring-in", zip=place)
+
+
+@pytest.mark.parametrize("way", [zipfile.ZIP_DEFLATED, zipfile.ZIP_BZIP2, zipfile.ZIP_LZMA])
+def test_a_zip_with_any_bytes_changed_is_read_or_told_in_a_sentence(tmp_path, way):
+    place, draw = tmp_path / "work.zip", random.Random(f"changed-{way}")
+    with zipfile.ZipFile(place, "w", way) as out:
+        for learner in ("a1", "b2"):
+            out.writestr(f"{learner}/jobsheet.json", draw.randbytes(300).hex())
+    whole, told = place.read_bytes(), set()
+    for _ in range(300):
+        data = bytearray(whole[: draw.choice((len(whole), len(whole), draw.randrange(len(whole))))])
+        for _ in range(min(len(data), draw.choice((1, 1, 2, 5)))):
+            data[draw.randrange(len(data))] = draw.randrange(256)
+        place.write_bytes(data)
+        try:
+            with bringing._opened(place):
+                told.add("")
+        except CohortError as error:
+            told.add(error.what[:27])
+    assert {"", "it cannot be read as a zip "} <= told
 
 
 def test_what_is_no_place_of_hand_ins_is_told(page, trial, tmp_path, monkeypatch):

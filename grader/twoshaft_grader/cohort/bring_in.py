@@ -8,6 +8,7 @@ taking in: what a stick says of times, anybody can have written.
 
 from __future__ import annotations
 
+import errno
 import os
 import secrets
 import stat
@@ -18,6 +19,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
+from twoshaft import system
 from twoshaft.errors import CohortError
 from twoshaft.stored.job_sheet import FILE as SHEET
 from twoshaft.stored.job_sheet import read_sheet
@@ -30,6 +32,7 @@ from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.trail import act
+from twoshaft_grader.cohort.zips import opened_zip
 from twoshaft_grader.stored.handed_in import TIMESTAMP
 
 LARGEST, MOST, DEEPEST, LONGEST = 1_000_000_000, 50_000, 12, 240
@@ -126,7 +129,8 @@ class _Found:
         )
 
     def _put(self, folder: Path, learner: str, assigned: Assigned) -> None:
-        when = f"{now():%Y-%m-%d %H:%M:%S.%f} UTC"
+        form = "%Y-%m-%d %Hh%Mm%S.%fs UTC" if system.WINDOWS else "%Y-%m-%d %H:%M:%S.%f UTC"
+        when = now().strftime(form)  # a name of a folder, which takes no colon there
         target = self.cohort.inbound / f"{learner}+{assigned.name}+{when}+{secrets.token_hex(4)}"
         aside = target.with_name(f".{learner}.{secrets.token_hex(4)}.part")
         try:
@@ -166,6 +170,10 @@ def _sheets_below(root: Path) -> Iterator[Path]:
         ]
 
 
+# A file and a folder of one name, and a name that is too long for the disk.
+_NO_PLACE = {errno.EEXIST, errno.ENOTDIR, errno.EISDIR, errno.ENAMETOOLONG}
+
+
 @contextmanager
 def _opened(place: Path) -> Iterator[Path]:
     """The folder; a zip unpacked aside for as long as it is looked at."""
@@ -176,9 +184,9 @@ def _opened(place: Path) -> Iterator[Path]:
         raise CohortError("it is not there", where=str(place), mend="check its name")
     with tempfile.TemporaryDirectory(prefix="twoshaft-zip-") as aside:
         try:
-            with zipfile.ZipFile(place) as zipped:
+            with opened_zip(place) as zipped:
                 _unpack(zipped, Path(aside), str(place))
-        except (zipfile.BadZipFile, RuntimeError, NotImplementedError, EOFError) as error:
+        except zipfile.BadZipFile as error:
             raise CohortError(
                 f"it cannot be read as a zip ({str(error)[:80]})", where=str(place),
                 mend="pack it anew, without a password",
@@ -219,4 +227,11 @@ def _unpack(zipped: zipfile.ZipFile, target: Path, where: str) -> None:
                 if left < 0:
                     raise zipfile.BadZipFile(f"{name[:60]} holds more than it says")
                 data += chunk
-        files.write_whole(target / name, bytes(data), sync=False)
+        try:
+            files.write_whole(target / name, bytes(data), sync=False)
+        except OSError as error:
+            if error.errno not in _NO_PLACE:
+                raise
+            raise zipfile.BadZipFile(
+                f"no file can be called {name[:30]} beside the others"
+            ) from None

@@ -13,7 +13,6 @@ import re
 import shutil
 import stat
 import zipfile
-import zlib
 from collections.abc import Iterator
 from dataclasses import asdict, dataclass, replace
 from pathlib import Path, PurePosixPath
@@ -35,6 +34,7 @@ from twoshaft_grader.cohort.folder import (
 from twoshaft_grader.cohort.roster import read_roster
 from twoshaft_grader.cohort.shared import CLOSED, OPENER, WORK, make_shared
 from twoshaft_grader.cohort.workplace import prepare_workplace
+from twoshaft_grader.cohort.zips import opened_zip
 from twoshaft_grader.stored.back_up import MANIFEST, KeptFile, Manifest
 from twoshaft_grader.stored.cohort import FILE as COHORT_FILE
 from twoshaft_grader.stored.cohort import HERE, CohortEntries, read_cohort, write_cohort
@@ -100,13 +100,11 @@ def restore(archive: Path, root: Path, *, shared: Path | None = None) -> Restore
         )
     asides = [one.with_name(f".{one.name}.part") for one in (root, place)]
     try:
-        with open(archive, "rb") as stream, zipfile.ZipFile(stream) as zipped:
+        with opened_zip(archive) as zipped:
             manifest = _checked(zipped, archive, root.parent)
             return _restore(zipped, manifest, root, place, *asides, accounts=shared is not None)
     except zipfile.BadZipFile as error:
         raise _damaged(archive, str(error).lower()) from None
-    except (EOFError, NotImplementedError, zlib.error) as error:
-        raise _damaged(archive, str(error) or "it ends too early") from None
     except FileNotFoundError:
         raise CohortError(f"there is no file {archive}", mend="check its name") from None
     finally:

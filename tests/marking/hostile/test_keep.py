@@ -333,7 +333,19 @@ RUBBISH = {
     "a list that is rubbish": lambda kept: _zipped({"manifest.json": b"["}),
     "a list of nested lists": lambda kept: _zipped({"manifest.json": b"[" * 10**5}),
     "a byte turned over": lambda kept: kept[:5000] + bytes([kept[5000] ^ 1]) + kept[5001:],
+    "packed in a way that it is not": lambda kept: _said_to_be(kept, zipfile.ZIP_BZIP2),
+    "packed in another way that it is not": lambda kept: _said_to_be(kept, zipfile.ZIP_LZMA),
+    "a place before its beginning": lambda kept: kept[:-6] + b"\xff\xff\xff\x7f" + kept[-2:],
 }
+
+
+def _said_to_be(kept, way):
+    """An archive of which every entry says that it is packed in this way."""
+    data = bytearray(kept)
+    for mark, at in ((b"PK\x03\x04", 8), (b"PK\x01\x02", 10)):
+        for found in re.finditer(re.escape(mark), kept):
+            data[found.start() + at : found.start() + at + 2] = way.to_bytes(2, "little")
+    return bytes(data)
 
 
 def _zipped(files):

@@ -448,6 +448,12 @@ def test_settings_that_cannot_work_are_refused_in_one_sentence(tmp_path, capsys,
     (alone / "roster.csv").write_text((tmp_path / "roster.csv").read_text())
     assert "ada would be learner and staff" in says("hub", "settings", "--staff", "ada", *at)
     assert not (tmp_path / "config.py").exists()
+    for limited in (True, False):  # what is written is the same: it is the machine that keeps it
+        monkeypatch.setattr("twoshaft_grader.desk.hub.memory_is_limited", lambda it=limited: it)
+        assert main([str(word) for word in ("hub", "settings", "--staff", "holm", *at)]) == 0
+        said = capsys.readouterr().out
+        assert ("does not keep to a limit of memory" in said) != limited
+        assert "mem_limit" in (tmp_path / "config.py").read_text()
 
     monkeypatch.setenv("JUPYTERHUB_USER", "zoe")
     desk = SignIn(alone.with_name("alone-shared") / "workplace")

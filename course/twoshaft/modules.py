@@ -51,6 +51,7 @@ _TITLES = {
     "reading-faults": "Reading faults backwards",
     "whole-build": "The whole build",
     "strip-mark-clean": "Strip, mark, clean",
+    "inspect-and-decide": "Inspect and decide",
 }
 
 COURSE = {id: Module(number, id, title) for number, (id, title) in enumerate(_TITLES.items())}

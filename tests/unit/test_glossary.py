@@ -34,6 +34,7 @@ NEEDED = {
     "gear-train-and-checks": ["ring gap", "least count", "keys", "sleeve", "idler", "differential"],
     "reading-faults": ["misbuild", "symptom"],
     "whole-build": ["misbuild", "lockout"],
+    "inspect-and-decide": ["guard band", "creep", "pitch line", "scuffing", "brinelling"],
     "strip-mark-clean": ["backlash", "end float", "window", "hold", "must-pass"],
 }
 

@@ -21,6 +21,7 @@ import { renderRunOut } from "./rigs/runout.js";
 import { renderSealant } from "./rigs/sealant.js";
 import { renderSeat } from "./rigs/seat.js";
 import { renderShims } from "./rigs/shims.js";
+import { renderSketch } from "./rigs/sketch.js";
 import { renderThread } from "./rigs/thread.js";
 import { renderUnitSection } from "./rigs/unit_section.js";
 import { renderWholeBuild } from "./rigs/whole_build.js";
@@ -53,6 +54,7 @@ export const screens = {
   sealant: renderSealant,
   seat: renderSeat,
   shims: renderShims,
+  sketch: renderSketch,
   start: renderStart,
   thread: renderThread,
   unit_section: renderUnitSection,

@@ -12,6 +12,7 @@ from twoshaft.modules import COURSE
 from twoshaft.readings import (
     course_and_safety,
     gear_train_and_checks,
+    inspect_and_decide,
     measuring_and_tools,
     order_of_work,
     pressed_and_driven,
@@ -46,6 +47,7 @@ _PACKAGES = {
         reading_faults,
         whole_build,
         strip_mark_clean,
+        inspect_and_decide,
     )
 }
 MODULES = {id: _PACKAGES[id] for id in COURSE}

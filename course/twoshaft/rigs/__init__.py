@@ -9,6 +9,7 @@ from twoshaft.rigs.fault_board import FaultBoard, fault_board_rig
 from twoshaft.rigs.gate import GateRig, gate_rig
 from twoshaft.rigs.gears import GearRig, closed_gears, gear_rig
 from twoshaft.rigs.hazards import HazardPicture, hazard_picture
+from twoshaft.rigs.inspect import GuardRig, Lamp, guard_rig, lamp
 from twoshaft.rigs.lifting import LiftingRig, lifting_rig
 from twoshaft.rigs.micrometer import Micrometer, micrometer
 from twoshaft.rigs.own_checks import OwnChecks, own_checks
@@ -33,7 +34,9 @@ __all__ = [
     "FaultBoard",
     "GateRig",
     "GearRig",
+    "GuardRig",
     "HazardPicture",
+    "Lamp",
     "LiftingRig",
     "Micrometer",
     "OrderBench",
@@ -57,7 +60,9 @@ __all__ = [
     "fault_board_rig",
     "gate_rig",
     "gear_rig",
+    "guard_rig",
     "hazard_picture",
+    "lamp",
     "lifting_rig",
     "micrometer",
     "order_bench",

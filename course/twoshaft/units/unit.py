@@ -16,6 +16,7 @@ from twoshaft.units.sections.faults import Faults
 from twoshaft.units.sections.fits import Fits
 from twoshaft.units.sections.geartrain import GearTrain
 from twoshaft.units.sections.identity import Identity
+from twoshaft.units.sections.inspect import Inspect
 from twoshaft.units.sections.order import (
     Clock,
     Consumable,
@@ -38,7 +39,7 @@ S = TypeVar("S", bound=Section)
 
 PHYSICS = (
     *("fasteners", "fits", "bearings", "faces", "gear_train", "shift", "faults", "shapes"),
-    "strip",
+    *("strip", "inspect"),
 )
 """Sections that a unit may lack, by their names here."""
 
@@ -98,6 +99,8 @@ class Unit(Section):
     """Where every part lies and what form it has. May be left out: a schematic is drawn then."""
     strip_if_any: Strip | None = _section("strip")
     """Taking apart: names, what is read before it is lost, the oil. May be left out."""
+    inspect_if_any: Inspect | None = _section("inspect")
+    """Wear limits, circlips, seats and the cost of a wrong decision. May be left out."""
 
     _source: Node | None = PrivateAttr(default=None)
 
@@ -186,6 +189,11 @@ class Unit(Section):
     def strip(self) -> Strip:
         """The section; UnitFileError where the file has none."""
         return self._needed("strip", self.strip_if_any)
+
+    @property
+    def inspect(self) -> Inspect:
+        """The section; UnitFileError where the file has none."""
+        return self._needed("inspect", self.inspect_if_any)
 
     def _needed(self, section: str, there: S | None) -> S:
         if there is None:

@@ -10,6 +10,7 @@ from twoshaft_grader.bench_sheets import (
     checks,
     film,
     fitted,
+    inspecting,
     joints,
     selector,
     settings,
@@ -187,6 +188,10 @@ def _strip_mark_clean(unit: Unit) -> tuple[Block, ...]:
     )
 
 
+def _inspect_and_decide(unit: Unit) -> tuple[Block, ...]:
+    return (inspecting.sizes(unit), *inspecting.decided(), inspecting.thread())
+
+
 _EYES = ("eyes-struck", "eyes-springs")
 _CHEMICALS = ("cleaner-cold", "by-data-sheet", "spills-up")
 _HEAT = ("hot-parts", "no-fuel-near-heat")
@@ -220,6 +225,7 @@ RECIPES = {
         (*_EYES, *_CHEMICALS, *_LIFTING, *_AIR, "hot-parts", "soft-hammer", "press-guarded"),
         _strip_mark_clean,
     ),
+    "inspect-and-decide": Recipe((*_EYES, *_CHEMICALS, *_AIR, "soft-hammer"), _inspect_and_decide),
 }
 """Recipes by module id, in the course's order."""
 

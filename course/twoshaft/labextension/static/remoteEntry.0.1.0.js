@@ -203,8 +203,8 @@ dImage,.twoshaft-notebook .jp-RenderedHTML figure{overflow-x:auto}.twoshaft-note
 le(o,i):Promise.resolve(new Set(i));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),rt(),Lt(s.shell)}),
 s.docRegistry.addWidgetExtension("Notebook",{createNew:(d,x)=>{!r&&x.path!==c||(d.toggleClass("twoshaft-desk-notebook",!r),
 xe(d,x,a,e,s),ue(d,x,{...n,contents:s.serviceManager.contents}))}})}}}function ae(t){globalThis.twoshaftScreens??=new Map;
-let e=import(`${t}/screens.js?v=3a22bbcca8894120`);globalThis.twoshaftScreens.set("3a22bbcca8894120",e),e.catch(n=>{globalThis.
-twoshaftScreens?.delete("3a22bbcca8894120"),console.warn(`${k}: the screens could not be loaded`,n)})}function fe(t){document.
+let e=import(`${t}/screens.js?v=262c2b9d37680957`);globalThis.twoshaftScreens.set("262c2b9d37680957",e),e.catch(n=>{globalThis.
+twoshaftScreens?.delete("262c2b9d37680957"),console.warn(`${k}: the screens could not be loaded`,n)})}function fe(t){document.
 addEventListener("click",e=>{let n=tt(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),
 t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),document.addEventListener("twoshaft-signed-out",()=>{
 for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}async function le(t,e){let n=new Set(e);

@@ -1,9 +1,9 @@
-var en="http://www.w3.org/2000/svg";function e(t,s={},...n){let r=document.createElement(t);for(let[o,a]of Object.entries(
+var sn="http://www.w3.org/2000/svg";function e(t,s={},...n){let r=document.createElement(t);for(let[o,a]of Object.entries(
 s))typeof a=="function"?r.addEventListener(o.slice(2),a):a===!0?r.setAttribute(o,""):a!==!1&&a!=null&&r.setAttribute(o,String(
-a));return r.append(...It(n)),r}function j(t,s={},...n){let r=document.createElementNS(en,t);return At(r,s),r.append(...n),
-r}function At(t,s){for(let[n,r]of Object.entries(s))r!=null&&t.setAttribute(n,String(r))}function W(t,s,n={}){return e("\
-button",{type:"button",class:"ts-button",onclick:s,...n},t)}function St(t,s){return e("select",{class:"ts-box",...t},...pt(
-s))}function Lt(t){return t.flatMap(([s,n])=>[e("dt",{},s),e("dd",{},n)])}function Ct(t){return e("span",{class:"ts-shap\
+a));return r.append(...It(n)),r}function j(t,s={},...n){let r=document.createElementNS(sn,t);return Ot(r,s),r.append(...n),
+r}function Ot(t,s){for(let[n,r]of Object.entries(s))r!=null&&t.setAttribute(n,String(r))}function W(t,s,n={}){return e("\
+button",{type:"button",class:"ts-button",onclick:s,...n},t)}function St(t,s){return e("select",{class:"ts-box",...t},...ht(
+s))}function Mt(t){return t.flatMap(([s,n])=>[e("dt",{},s),e("dd",{},n)])}function Et(t){return e("span",{class:"ts-shap\
 e","aria-hidden":"true"},t)}function It(t){return t.filter(s=>s!=null&&s!==!1)}var Ne=0;function Z(t){return Ne+=1,`twos\
 haft-${t}-${Ne}-${Math.random().toString(36).slice(2,7)}`}function Tt(t,s){let n=t.querySelector(s);if(!n)throw new Error(
 `nothing matches ${s}`);return n}function X(t,s){return[...t.querySelectorAll(s)]}function xt(t,s){let{target:n}=t;return n instanceof
@@ -11,7 +11,7 @@ Element?n.closest(s):null}function bt(t){return t.ctrlKey||t.metaKey||t.altKey}f
 select");for(let n of s)n.disabled=!0}function Ie(t){for(let s=t.parentElement;s;s=s.parentElement){let n=getComputedStyle(
 s).overflowY;if((n==="auto"||n==="scroll")&&s.scrollHeight>s.clientHeight)return s}return document.scrollingElement??document.
 documentElement}function Yt(t,s){return Math.hypot(t[0]-s[0],t[1]-s[1])}function nt(t,s,n=t){return W(t,s,{"aria-label":n})}
-function pt(t){return[...t].map(([s,n])=>e("option",{value:s},n))}function Dt(t){return t.map(s=>e("li",{},s))}var pe=new Map;function ht(t,s){if(pe.has(t))throw new Error(`the answer kind ${t} is registered twice`);pe.set(t,s)}function Pt(t){
+function ht(t){return[...t].map(([s,n])=>e("option",{value:s},n))}function Dt(t){return t.map(s=>e("li",{},s))}var pe=new Map;function gt(t,s){if(pe.has(t))throw new Error(`the answer kind ${t} is registered twice`);pe.set(t,s)}function Pt(t){
 let s=pe.get(t.kind);if(!s)throw new Error(`the answer kind ${t.kind} has no browser side`);return s}function Rt(t){let s=Z(
 t.kind);return{control:`${s}-control`,hint:`${s}-hint`,read:`${s}-read`,status:`${s}-status`}}function Ht(t,s,n){let{prompt:r}=Pt(
 t),o={class:"ts-prompt"};if(r==="legend")return e("fieldset",{class:"ts-field","aria-describedby":n},e("legend",o,t.prompt));
@@ -19,8 +19,8 @@ let a=r==="label"?e("label",{...o,for:s.control},t.prompt):e("p",o,t.prompt);ret
 value:l,...c});return{key:l,input:d,row:e("label",{class:"ts-option"},d,e("span",{},i))}});for(let{input:l}of a)l.addEventListener(
 "change",()=>{r(a.filter(i=>i.input.checked).map(({key:i})=>i))});return{element:e("div",{class:"ts-options"},...a.map(({
 row:l})=>l)),show(l){let i=l.value==null?[]:[l.value].flat();for(let{key:c,input:d}of a)d.checked=i.includes(c)},setDisabled(l){
-for(let{input:i}of a)i.disabled=l},refused(){}}}ht("choice",{prompt:"legend",make:(t,s,n)=>Vt(t,s,"radio",r=>n(r[0]))});ht("choices",{prompt:"legend",make:(t,s,n)=>Vt(t,s,"checkbox",n)});function Xt(t){return t.filter(([,s])=>s).map(([s,n])=>`${s}=${n}`)}function Jt(t){let s=Array.isArray(t)?t.filter(n=>typeof n==
-"string"):[];return new Map(s.filter(n=>n.includes("=")).map(n=>[n.slice(0,n.indexOf("=")),n.slice(n.indexOf("=")+1)]))}ht("each",{prompt:"legend",make(t,s,n){let r=t.lines,o=t.options,a=r.map(([l,i],c)=>{let d=e("span",{class:"ts-each-line",
+for(let{input:i}of a)i.disabled=l},refused(){}}}gt("choice",{prompt:"legend",make:(t,s,n)=>Vt(t,s,"radio",r=>n(r[0]))});gt("choices",{prompt:"legend",make:(t,s,n)=>Vt(t,s,"checkbox",n)});function Xt(t){return t.filter(([,s])=>s).map(([s,n])=>`${s}=${n}`)}function Jt(t){let s=Array.isArray(t)?t.filter(n=>typeof n==
+"string"):[];return new Map(s.filter(n=>n.includes("=")).map(n=>[n.slice(0,n.indexOf("=")),n.slice(n.indexOf("=")+1)]))}gt("each",{prompt:"legend",make(t,s,n){let r=t.lines,o=t.options,a=r.map(([l,i],c)=>{let d=e("span",{class:"ts-each-line",
 id:`${s.control}-${c}`},i),u=St({"aria-labelledby":d.id,"aria-describedby":s.status},[["","choose"],...o]);return{key:l,
 box:u,row:e("li",{},d,u)}});for(let{box:l}of a)l.addEventListener("change",()=>{n(Xt(a.map(({key:i,box:c})=>[i,c.value])))});
 return{element:e("ol",{class:"ts-each"},...a.map(({row:l})=>l)),show(l){let i=Jt(l.value);for(let{key:c,box:d}of a)d.value=
@@ -33,44 +33,44 @@ function me(t,s,n){return s==="film"?t.width:s==="bead"?n:s==="wipe"?2*t.width:1
 ,",".").replace(/\s*mm$/i,""),n=s.match(/^(\d+(?:\.\d+)?)\s*(?:µm|μm|um)$/i);return n?Number(n[1])/1e3:/^\d*\.?\d+$|^\d+\.$/.
 test(s)?Number(s):Number.NaN}function Be(t){let s=0;for(let n=1;n<t.length;n+=1)s+=Math.hypot(t[n][0]-t[n-1][0],t[n][1]-
 t[n-1][1]);return s}function Pe(t,[s,n]){return t.stretches.map(({id:o,lines:a})=>({id:o,away:Math.min(...a.middle.map(([
-l,i])=>Math.hypot(l-s,i-n)))})).reduce((o,a)=>a.away<o.away?a:o).id}var sn=.4;function je(t,s){let n=sn,r=Zt(t,n);for(;r.
+l,i])=>Math.hypot(l-s,i-n)))})).reduce((o,a)=>a.away<o.away?a:o).id}var nn=.4;function je(t,s){let n=nn,r=Zt(t,n);for(;r.
 length>s;)n*=1.5,r=Zt(t,n);return r.map(([o,a])=>[Math.round(o*10)/10,Math.round(a*10)/10])}function Zt(t,s){if(t.length<
-3)return t;let[n,r]=[t[0],t[t.length-1]],o=0,a=0;for(let l=1;l<t.length-1;l+=1){let i=nn(n,r,t[l]);i>o&&([o,a]=[i,l])}return o<=
-s?[n,r]:[...Zt(t.slice(0,a+1),s).slice(0,-1),...Zt(t.slice(a),s)]}function nn(t,s,n){let[r,o]=[s[0]-t[0],s[1]-t[1]],a=Math.
-hypot(r,o)||1;return Math.abs(r*(n[1]-t[1])-o*(n[0]-t[0]))/a}var Qt=14,on=3,rn=.5,an=["middle","inside","outside"],te="round ";function cn(t,s){let n=t.outline.map(([H])=>H),r=t.outline.
+3)return t;let[n,r]=[t[0],t[t.length-1]],o=0,a=0;for(let l=1;l<t.length-1;l+=1){let i=on(n,r,t[l]);i>o&&([o,a]=[i,l])}return o<=
+s?[n,r]:[...Zt(t.slice(0,a+1),s).slice(0,-1),...Zt(t.slice(a),s)]}function on(t,s,n){let[r,o]=[s[0]-t[0],s[1]-t[1]],a=Math.
+hypot(r,o)||1;return Math.abs(r*(n[1]-t[1])-o*(n[0]-t[0]))/a}var Qt=14,rn=3,an=.5,cn=["middle","inside","outside"],te="round ";function ln(t,s){let n=t.outline.map(([H])=>H),r=t.outline.
 map(([,H])=>H),[o,a]=[Math.min(...n)-Qt,Math.max(...n)+Qt],[l,i]=[Math.min(...r)-Qt,Math.max(...r)+Qt],c=a-o,d=i-l,u=([H,
-q])=>`${(H-o).toFixed(1)} ${(i-q).toFixed(1)}`,p=(H,q)=>`M${H.map(u).join("L")}${q?"Z":""}`,h=Z("face"),b=c/100,w=2*b,v=(H,q)=>j(
-"pattern",{id:`${h}-${H}`,width:w,height:w,patternUnits:"userSpaceOnUse"},j("path",{d:q,class:"tsp-hatch","stroke-width":b/
+F])=>`${(H-o).toFixed(1)} ${(i-F).toFixed(1)}`,p=(H,F)=>`M${H.map(u).join("L")}${F?"Z":""}`,h=Z("face"),b=c/100,w=2*b,v=(H,F)=>j(
+"pattern",{id:`${h}-${H}`,width:w,height:w,patternUnits:"userSpaceOnUse"},j("path",{d:F,class:"tsp-hatch","stroke-width":b/
 4})),$=j("defs",{},v("oil",`M0 ${w}L${w} 0`),v("dirt",`M0 ${w}L${w} 0M0 0L${w} ${w}`)),T=t.cavities.map(([,H])=>p(H,!0)).
 join(""),B=t.islands.map(H=>p(H,!0)).join(""),S=p(t.outline,!0)+T,L=j("g"),C=j("g"),k=j("g"),f=j("g"),m=j("path",{class:"\
-tsp-live",d:""}),x=j("path",{class:"tsp-chosen",d:""}),y=j("path",{class:"tsp-land",d:S,"fill-rule":"evenodd"}),M=j("pat\
-h",{class:"tsp-edge",d:S+B,"stroke-width":b/2.5}),A=([H,q],z,et="middle")=>{let J={x:H-o,y:i-q,"font-size":2.1*b,"text-a\
-nchor":et};return j("text",{class:"tsp-text",...J},z)},U=[(o+a)/2,(l+i)/2],O=(H,q)=>{let z=Yt(H,U)||1;return[H[0]+q*(U[0]-
-H[0])/z,H[1]+q*(U[1]-H[1])/z]};for(let{x:H,y:q,d:z,leads:et,name:J}of t.holes){let ot={cx:H-o,cy:i-q,"stroke-width":b/4},
+tsp-live",d:""}),x=j("path",{class:"tsp-chosen",d:""}),y=j("path",{class:"tsp-land",d:S,"fill-rule":"evenodd"}),E=j("pat\
+h",{class:"tsp-edge",d:S+B,"stroke-width":b/2.5}),A=([H,F],z,et="middle")=>{let J={x:H-o,y:i-F,"font-size":2.1*b,"text-a\
+nchor":et};return j("text",{class:"tsp-text",...J},z)},U=[(o+a)/2,(l+i)/2],O=(H,F)=>{let z=Yt(H,U)||1;return[H[0]+F*(U[0]-
+H[0])/z,H[1]+F*(U[1]-H[1])/z]};for(let{x:H,y:F,d:z,leads:et,name:J}of t.holes){let ot={cx:H-o,cy:i-F,"stroke-width":b/4},
 V=et==="blind"?"tsp-hole tsp-blind":"tsp-hole";k.append(j("circle",{...ot,r:z/2,class:V})),et==="to the outside"&&k.append(
-j("circle",{...ot,r:z/3,class:"tsp-hole"}));let[it,mt]=O([H,q],-(z/2+4.4*b));k.append(A([it,mt-.8*b],J.replace("bolt ","")))}
-for(let H of t.guides){let[q,z]=[H.x-o,i-H.y],et=`M${q-b} ${z}h${w}M${q} ${z-b}v${w}`;k.append(j("path",{class:"tsp-guid\
-e",d:et,"stroke-width":b/2}));let J={"stroke-width":b/5,"stroke-dasharray":`${b} ${b}`};k.append(j("circle",{cx:q,cy:z,r:H.
+j("circle",{...ot,r:z/3,class:"tsp-hole"}));let[it,mt]=O([H,F],-(z/2+4.4*b));k.append(A([it,mt-.8*b],J.replace("bolt ","")))}
+for(let H of t.guides){let[F,z]=[H.x-o,i-H.y],et=`M${F-b} ${z}h${w}M${F} ${z-b}v${w}`;k.append(j("path",{class:"tsp-guid\
+e",d:et,"stroke-width":b/2}));let J={"stroke-width":b/5,"stroke-dasharray":`${b} ${b}`};k.append(j("circle",{cx:F,cy:z,r:H.
 reach,class:"tsp-reach",...J}));let ot=O([H.x,H.y],H.reach+w),V=(ot[0]-H.x)/(H.reach+w);k.append(A(ot,H.name,V>.5?"start":
-V<-.5?"end":"middle"))}for(let{word:H,points:q,width:z}of t.spots){let[et]=H.split(" "),[J,ot]=[q[0],q[q.length-1]],V=Yt(
+V<-.5?"end":"middle"))}for(let{word:H,points:F,width:z}of t.spots){let[et]=H.split(" "),[J,ot]=[F[0],F[F.length-1]],V=Yt(
 J,ot)||1,[it,mt]=[-(ot[1]-J[1])/V*z/2,(ot[0]-J[0])/V*z/2],I=[[J[0]+it,J[1]+mt],[ot[0]+it,ot[1]+mt],[ot[0]-it,ot[1]-mt],[
 J[0]-it,J[1]-mt]],G=`url(#${h}-${et})`;L.append(j("path",{d:p(I,!0),fill:G,class:"tsp-spot","stroke-width":b/4}));let ct=A(
-O([(J[0]+ot[0])/2,(J[1]+ot[1])/2],9*b),et);ct.classList.add("tsp-spot-word"),k.append(ct)}let E=[100,50,20,10].find(H=>H<
-c/4)??10,N=`M${b} ${d-b}v${-b}v${b/2}h${E}v${-b/2}v${b}`,g={x:E+w,y:d-b,"font-size":2.1*b};f.append(j("path",{class:"tsp\
--edge",d:N,"stroke-width":b/4}),j("text",{class:"tsp-text",...g},`${E} mm`));let P=`0 0 ${c.toFixed(1)} ${d.toFixed(1)}`,
-_=j("svg",{viewBox:P,class:"tsp-face",role:"img","aria-label":s},$,y,L,C,M,k,x,m,f),K=`max-width: ${(25*c/d).toFixed(1)}\
+O([(J[0]+ot[0])/2,(J[1]+ot[1])/2],9*b),et);ct.classList.add("tsp-spot-word"),k.append(ct)}let M=[100,50,20,10].find(H=>H<
+c/4)??10,N=`M${b} ${d-b}v${-b}v${b/2}h${M}v${-b/2}v${b}`,g={x:M+w,y:d-b,"font-size":2.1*b};f.append(j("path",{class:"tsp\
+-edge",d:N,"stroke-width":b/4}),j("text",{class:"tsp-text",...g},`${M} mm`));let P=`0 0 ${c.toFixed(1)} ${d.toFixed(1)}`,
+_=j("svg",{viewBox:P,class:"tsp-face",role:"img","aria-label":s},$,y,L,C,E,k,x,m,f),K=`max-width: ${(25*c/d).toFixed(1)}\
 rem`;return{frame:e("div",{class:"ts-pad-face",style:K},_),svg:_,over:f,live:m,chosen:x,land:y,path:p,unit:b,box:{left:o,
-right:a,low:l,high:i,width:c,height:d},place({clientX:H,clientY:q}){let z=_.getBoundingClientRect(),et=Math.min(z.width/
-c,z.height/d);return[o+(H-z.left-(z.width-et*c)/2)/et,i-(q-z.top-(z.height-et*d)/2)/et]},strokes(H){C.replaceChildren(...H.
-map(F))}};function F(H){let q=fe(H),z=he(t,q),et=me(t,q.hand,Math.max(q.size,b/2)),J=z.length>1?p(z,q.side==="round"):z.
-length?`${p(z)}h0.01`:"",ot=j("path",{d:J,class:`tsp-stroke tsp-${q.hand}`,"stroke-width":et});if(q.hand!=="film")return ot;
-let V=Math.min(8,Math.max(.6,40*q.size)),it={"stroke-width":b/3,"stroke-dasharray":`${V} ${V}`};return j("g",{},ot,j("pa\
-th",{d:J,class:"tsp-grain",...it}))}}function ee({face:t,label:s,onLay:n,onRemove:r,onClear:o}){let a=cn(t,s),l=e("p",{class:"\
+right:a,low:l,high:i,width:c,height:d},place({clientX:H,clientY:F}){let z=_.getBoundingClientRect(),et=Math.min(z.width/
+c,z.height/d);return[o+(H-z.left-(z.width-et*c)/2)/et,i-(F-z.top-(z.height-et*d)/2)/et]},strokes(H){C.replaceChildren(...H.
+map(q))}};function q(H){let F=fe(H),z=he(t,F),et=me(t,F.hand,Math.max(F.size,b/2)),J=z.length>1?p(z,F.side==="round"):z.
+length?`${p(z)}h0.01`:"",ot=j("path",{d:J,class:`tsp-stroke tsp-${F.hand}`,"stroke-width":et});if(F.hand!=="film")return ot;
+let V=Math.min(8,Math.max(.6,40*F.size)),it={"stroke-width":b/3,"stroke-dasharray":`${V} ${V}`};return j("g",{},ot,j("pa\
+th",{d:J,class:"tsp-grain",...it}))}}function ee({face:t,label:s,onLay:n,onRemove:r,onClear:o}){let a=ln(t,s),l=e("p",{class:"\
 ts-hidden","aria-live":"polite"}),i=e("p",{class:"ts-read ts-pad-trouble",role:"status"}),c=(N,g)=>e("span",{class:"ts-p\
 air"},e("label",{for:g.id},N),g),d=St({id:Z("hand")},Object.entries(t.hands)),u=e("input",{class:"ts-box ts-size",id:Z("\
 size"),type:"text",inputmode:"decimal",autocomplete:"off",maxlength:"12"}),p=e("label",{for:u.id},"thickness"),h=St({id:Z(
 "place")},t.stretches.map(({id:N,name:g})=>[N,g]));h.append(e("optgroup",{label:"Round a hole"},...t.holes.map(({id:N,name:g})=>e(
-"option",{value:`${te}${N}`},`round ${g}`))));let b=St({id:Z("side")},an.map(N=>[N,t.sides[N]])),w=W("Lay it here",()=>f(
+"option",{value:`${te}${N}`},`round ${g}`))));let b=St({id:Z("side")},cn.map(N=>[N,t.sides[N]])),w=W("Lay it here",()=>f(
 [k(h.value)])),v=W("Lay it on every stretch",()=>f(t.stretches.map(({id:N})=>k(N)))),$=W("Take back the last pass",()=>{
 S&&r(S-1,!0)}),T=W("Clear the face",o),B={film:"",bead:""},S=0,L=!1;function C(){if(d.value==="wipe")return"";let[N,g]=t.
 sizes[d.value],P=De(u.value);if(P>=N&&P<=g)return u.removeAttribute("aria-invalid"),` ${Number(P.toFixed(3))}`;let _=d.value===
@@ -88,17 +88,17 @@ g,N):""),a.chosen.setAttribute("stroke-width",String(a.unit/2))}d.addEventListen
 N.key==="Enter"&&(N.preventDefault(),w.click())});let y=null;a.svg.addEventListener("pointerdown",N=>{if(L||N.button>0)return;
 y=[a.place(N)],a.svg.setPointerCapture(N.pointerId);let g=Math.max(1,Number(B.bead.replace(",","."))||1);a.live.setAttribute(
 "stroke-width",String(me(t,d.value,g)))}),a.svg.addEventListener("pointermove",N=>{if(!y)return;let g=a.place(N);Yt(g,y[y.
-length-1])<rn||(y.push(g),a.live.setAttribute("d",a.path(y)))});let M=N=>{if(!y)return;let g=y;if(y=null,a.live.setAttribute(
-"d",""),N.type==="pointercancel")return;if(Be(g)<on){h.value=Pe(t,g[0]),x();return}let P=C();if(P===null)return;let _=je(
-g,t.points).map(K=>K.join(","));f([`${d.value}${P} at ${_.join(" ")}`])};a.svg.addEventListener("pointerup",M),a.svg.addEventListener(
-"pointercancel",M);let A=e("ol",{class:"ts-passes","aria-label":"Passes, in the order they were done"}),U=e("p",{class:"\
+length-1])<an||(y.push(g),a.live.setAttribute("d",a.path(y)))});let E=N=>{if(!y)return;let g=y;if(y=null,a.live.setAttribute(
+"d",""),N.type==="pointercancel")return;if(Be(g)<rn){h.value=Pe(t,g[0]),x();return}let P=C();if(P===null)return;let _=je(
+g,t.points).map(K=>K.join(","));f([`${d.value}${P} at ${_.join(" ")}`])};a.svg.addEventListener("pointerup",E),a.svg.addEventListener(
+"pointercancel",E);let A=e("ol",{class:"ts-passes","aria-label":"Passes, in the order they were done"}),U=e("p",{class:"\
 ts-hint"},"Nothing is laid yet."),O=e("div",{class:"ts-pad-tools"},e("div",{class:"ts-tools"},c("tool",d),e("span",{class:"\
-ts-pair"},p,u)),e("div",{class:"ts-tools"},c("where",h),c("runs",b)),e("div",{class:"ts-tools"},w,v,$,T),i,l),E=()=>X(A,
+ts-pair"},p,u)),e("div",{class:"ts-tools"},c("where",h),c("runs",b)),e("div",{class:"ts-tools"},w,v,$,T),i,l),M=()=>X(A,
 "button");return m(),{drawing:a,tools:O,list:A,empty:U,frame:a.frame,element:e("div",{class:"ts-pad"},a.frame,O,e("div",
-{class:"ts-pad-list"},U,A)),show(N,g=[]){S=N.length,a.strokes(N),U.hidden=S>0;let P=E().findIndex(_=>_.matches(":focus"));
+{class:"ts-pad-list"},U,A)),show(N,g=[]){S=N.length,a.strokes(N),U.hidden=S>0;let P=M().findIndex(_=>_.matches(":focus"));
 A.replaceChildren(...N.map((_,K)=>e("li",{},e("span",{},`${ge(t,_)}${g[K]?`, ${g[K]}`:""} `),W("take out",()=>r(K,!1),{class:"\
-ts-button ts-remove",disabled:L,"aria-label":`Take out pass ${K+1}`})))),P>=0&&(E()[Math.min(P,S-1)]??w).focus()},setDisabled(N){
-L=N;for(let g of[d,h,w,v,$,T,...E()])g.disabled=N;u.disabled=N||d.value==="wipe",x()}}}ht("film",{prompt:"words",make(t,s,n){let r=[],o=l=>{r=l,a.show(r),n(r)},a=ee({face:t.face,label:`${t.prompt}: ${t.face.
+ts-button ts-remove",disabled:L,"aria-label":`Take out pass ${K+1}`})))),P>=0&&(M()[Math.min(P,S-1)]??w).focus()},setDisabled(N){
+L=N;for(let g of[d,h,w,v,$,T,...M()])g.disabled=N;u.disabled=N||d.value==="wipe",x()}}}gt("film",{prompt:"words",make(t,s,n){let r=[],o=l=>{r=l,a.show(r),n(r)},a=ee({face:t.face,label:`${t.prompt}: ${t.face.
 name}, seen from the side that is coated`,onLay:l=>o([...r,...l]),onRemove:l=>o(r.filter((i,c)=>c!==l)),onClear:()=>o([])});
 return{element:a.element,show(l){r=[l.value??[]].flat().filter(i=>typeof i=="string"),a.show(r)},setDisabled:a.setDisabled,
 refused(){}}}});function Re(t,s){let[n,r,o]=t.match(/^((?:[eE][+-]?\d|[^\p{L}°º"″%])*)(.*)$/u)??[t,t,""];return`${(/\d/.test(o)?n:r).
@@ -107,7 +107,7 @@ control,inputmode:"text",autocomplete:"off",spellcheck:"false",maxlength:"80","a
 status}`}),a="",l=()=>a===null||o.value.trim()!==a.trim(),i=()=>{l()&&(a=o.value,s(o.value))};return o.addEventListener(
 "blur",i),o.addEventListener("keydown",c=>{let d=(c.ctrlKey||c.metaKey)&&c.key.toLowerCase()==="s";c.key!=="Enter"&&!d||
 (c.preventDefault(),i())}),o.addEventListener("input",()=>n(l(),o.value)),{box:o,flush:i,pending:l,refused(){a=null},show(c){
-o.setAttribute("aria-invalid",String(!!c.error)),!(document.activeElement===o&&o.value!==a)&&(a=r(c.value),o.value=a)}}}ht("number",{prompt:"label",make(t,s,n,r){let o=t.units,{box:a,flush:l,pending:i,refused:c,show:d}=He(s,{send:n,typing:r}),
+o.setAttribute("aria-invalid",String(!!c.error)),!(document.activeElement===o&&o.value!==a)&&(a=r(c.value),o.value=a)}}}gt("number",{prompt:"label",make(t,s,n,r){let o=t.units,{box:a,flush:l,pending:i,refused:c,show:d}=He(s,{send:n,typing:r}),
 u=e("span",{class:"ts-hint",id:s.hint},t.hint),p=St({"aria-label":"Choose the unit"},[["","unit"],...o.map(h=>[h,h])]);return p.
 addEventListener("change",()=>{p.value&&(a.value=Re(a.value,p.value),/\d/.test(a.value)?l():a.focus())}),a.addEventListener(
 "input",()=>{p.value=""}),{element:e("div",{class:"ts-line-of"},a,o.length?p:null,u),show:d,setDisabled(h){a.disabled=p.
@@ -146,10 +146,10 @@ this.current),this.order.indexOf(s)].sort((r,o)=>r-o);n[0]>=0&&(this.block=new S
 let r=s.run?s.run.stage:this.stages.get(s.key),o=s.run?s.run.keys[0]:s.key,a=this.runs().find(l=>l.keys.includes(o));return!r||
 !a||a.keys.length<2?null:(n?this.closed.add(r):this.closed.delete(r),n&&(this.current=_e(a)),r)}sought(s){let n=this.rows(),
 r=n.findIndex(l=>l.id===this.current),o=s.length>1?r:r+1,a=l=>(l.run?String(l.run.stage):this.label(l.key)).toLowerCase();
-return[...n.slice(o),...n.slice(0,o)].find(l=>a(l).startsWith(s))}};var ln=12,dn=700,un=5,qe=32,pn=8;function ne({label:t,steps:s,order:n,onChange:r}){let o=new se(s,n),{staged:a}=o,l=!1,i={},
+return[...n.slice(o),...n.slice(0,o)].find(l=>a(l).startsWith(s))}};var dn=12,un=700,pn=5,Fe=32,fn=8;function ne({label:t,steps:s,order:n,onChange:r}){let o=new se(s,n),{staged:a}=o,l=!1,i={},
 c=!1,d=new Map,u=e("div",{"aria-live":"assertive",class:"ts-hidden"}),p=e("ul",{role:a?"tree":"listbox","aria-label":t,"\
 aria-multiselectable":"true",class:"ts-steps"}),h=W("Up",()=>_(-1),{"aria-label":"Move the chosen step up"}),b=W("Down",
-()=>_(1),{"aria-label":"Move the chosen step down"}),w=W("Undo",()=>o.undo()&&F("Undone")),v=W("Redo",()=>o.redo()&&F("D\
+()=>_(1),{"aria-label":"Move the chosen step down"}),w=W("Undo",()=>o.undo()&&q("Undone")),v=W("Redo",()=>o.redo()&&q("D\
 one again")),$=W("Choose several",()=>J(!l),{"aria-pressed":"false"}),T=W("Gather stages",()=>P(o.gathered(),"Steps of o\
 ne stage now stand together")),B=e("input",{type:"text",inputmode:"numeric",size:"3",class:"ts-box","aria-label":"Move t\
 he chosen step to position",onkeydown:D=>{D.key==="Enter"&&K()}}),S=e("select",{class:"ts-box ts-before","aria-label":"M\
@@ -159,51 +159,51 @@ tep"},h,b,w,v,$,a?T:null),m=e("div",{class:"ts-tools"},e("span",{class:"ts-pair"
 s-pair"},"or before ",S,k)),x="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space pi\
 cks it up, arrows carry it, Space puts it down, Escape puts it back. Enter takes a step into a block or out of it; a blo\
 ck moves as one. Letters go to the next step that starts with them."+(a?" Left closes a stage, Right opens it.":""),y=e(
-"details",{class:"ts-keys"},e("summary",{},"Keys, and long moves"),e("p",{},x),m),M=e("div",{class:"ts-order"},e("p",{class:"\
+"details",{class:"ts-keys"},e("summary",{},"Keys, and long moves"),e("p",{},x),m),E=e("div",{class:"ts-order"},e("p",{class:"\
 ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),f,L,p,y,u);function A(D){u.
 textContent=D}function U(D=""){A(`${o.unitName()}${D}, ${o.where()}`)}function O(D){let R=d.get(D.id);if(R)return R;let tt=e(
-"li",{role:a?"treeitem":"option",class:"ts-step"});return tt.dataset.row=D.id,d.set(D.id,tt),tt}function E(D=!1){let R=o.
+"li",{role:a?"treeitem":"option",class:"ts-step"});return tt.dataset.row=D.id,d.set(D.id,tt),tt}function M(D=!1){let R=o.
 settle(),tt=new Set(R.map(st=>st.id));for(let[st,yt]of d)tt.has(st)||(yt.remove(),d.delete(st));let ut=o.unit(),$t=new Set(
 ut),lt=p.firstElementChild;for(let st of R){let yt=O(st);yt===lt?lt=lt.nextElementSibling:p.insertBefore(yt,lt),N(yt,st,
 $t)}B.value=String(o.order.indexOf(ut[0])+1);let vt=[...o.order.entries()].filter(([,st])=>!$t.has(st));S.replaceChildren(
 ...vt.map(([st,yt])=>e("option",{value:yt},`${st+1}  ${o.label(yt)}`))),L.textContent=`Chosen: ${o.unitName()}, ${o.where()}`,
 h.disabled=c||o.isFirst,b.disabled=c||o.isLast,w.disabled=c||o.past.length===0,v.disabled=c||o.future.length===0;for(let st of[
-$,T,B,S,C,k])st.disabled=c;if(p.setAttribute("aria-disabled",String(c)),p.classList.toggle("ts-long",o.order.length>ln),
+$,T,B,S,C,k])st.disabled=c;if(p.setAttribute("aria-disabled",String(c)),p.classList.toggle("ts-long",o.order.length>dn),
 D){let st=d.get(o.current);st?.focus({preventScroll:!0}),st?.scrollIntoView({block:"nearest"})}}function N(D,R,tt){let ut=R.
 id===o.current,$t=R.run?!1:o.block.has(R.key),lt=o.held!==null&&(R.run?ut:tt.has(R.key)),vt=o.order.indexOf(R.run?R.run.
-keys[0]:R.key),st=R.run?R.run.keys.map(Mt=>i[Mt]?.length??0):i[R.key],yt=R.run?o.closed.has(String(R.run.stage)):!1,Ce=JSON.
+keys[0]:R.key),st=R.run?R.run.keys.map(At=>i[At]?.length??0):i[R.key],yt=R.run?o.closed.has(String(R.run.stage)):!1,Ce=JSON.
 stringify([vt,R.level,ut,$t,lt,st,R.run&&[R.run.keys.length,yt]]);if(D.dataset.looks===Ce)return;D.dataset.looks=Ce,D.tabIndex=
 ut?0:-1,D.setAttribute("aria-selected",String($t)),D.classList.toggle("ts-current",ut),D.classList.toggle("ts-inblock",$t),
 D.classList.toggle("ts-held",lt),D.classList.toggle("ts-level2",R.level===2),a&&D.setAttribute("aria-level",String(R.level));
-let Ee=lt?" picked up":$t?" in block":"",Me=Ee?e("span",{class:"ts-state"},Ee):"",Ae=Mt=>e("span",{class:"ts-number","ar\
-ia-hidden":"true"},Mt);if(R.run){let{keys:Mt,stage:Qs}=R.run;D.setAttribute("aria-expanded",String(!yt));let Te=yt?Mt.filter(
-tn=>i[tn]?.length).length:0;D.replaceChildren(Ae(`${vt+1}–${vt+Mt.length}`),e("span",{class:"ts-fold","aria-hidden":"t\
-rue"},yt?"▸":"▾"),e("span",{class:"ts-what"},e("b",{},Qs),` ${Mt.length} steps`,Te?` – ${Te} with a remark`:"",Me));
-return}let Oe=(i[R.key]??[]).map(Mt=>e("span",{class:`ts-note ts-note-${Mt.kind}`},Ct(Mt.shape??""),e("b",{},Mt.word),` ${Mt.
-text}`)),Zs=a&&R.level===1;D.classList.toggle("ts-troubled",Oe.length>0),D.replaceChildren(Ae(String(vt+1)),e("span",{class:"\
-ts-grip","aria-hidden":"true"},"⠿"),e("span",{class:"ts-what"},o.label(R.key),Zs?e("span",{class:"ts-stage"},` ${o.stages.
-get(R.key)??""}`):"",Me,...Oe))}let g=()=>r([...o.order]);function P(D,R){if(!o.take(D)){A(`${o.unitName()} stays at ${o.
-where()}`);return}E(!0),R?A(R):U(),o.held===null&&g()}function _(D){c||P(o.shifted(D))}function K(){if(c)return;let D=Number.
+let Me=lt?" picked up":$t?" in block":"",Ee=Me?e("span",{class:"ts-state"},Me):"",Ae=At=>e("span",{class:"ts-number","ar\
+ia-hidden":"true"},At);if(R.run){let{keys:At,stage:tn}=R.run;D.setAttribute("aria-expanded",String(!yt));let Te=yt?At.filter(
+en=>i[en]?.length).length:0;D.replaceChildren(Ae(`${vt+1}–${vt+At.length}`),e("span",{class:"ts-fold","aria-hidden":"t\
+rue"},yt?"▸":"▾"),e("span",{class:"ts-what"},e("b",{},tn),` ${At.length} steps`,Te?` – ${Te} with a remark`:"",Ee));
+return}let Oe=(i[R.key]??[]).map(At=>e("span",{class:`ts-note ts-note-${At.kind}`},Et(At.shape??""),e("b",{},At.word),` ${At.
+text}`)),Qs=a&&R.level===1;D.classList.toggle("ts-troubled",Oe.length>0),D.replaceChildren(Ae(String(vt+1)),e("span",{class:"\
+ts-grip","aria-hidden":"true"},"⠿"),e("span",{class:"ts-what"},o.label(R.key),Qs?e("span",{class:"ts-stage"},` ${o.stages.
+get(R.key)??""}`):"",Ee,...Oe))}let g=()=>r([...o.order]);function P(D,R){if(!o.take(D)){A(`${o.unitName()} stays at ${o.
+where()}`);return}M(!0),R?A(R):U(),o.held===null&&g()}function _(D){c||P(o.shifted(D))}function K(){if(c)return;let D=Number.
 parseInt(B.value,10),R=o.order.length;D>=1&&D<=R?P(o.atPosition(D)):(A(`Type a position from 1 to ${R}`),L.textContent=`\
-Type a position from 1 to ${R}.`)}function Q(){!c&&S.value&&P(o.beside(S.value,"before"))}function F(D){E(),A(`${D}. ${o.
-unitName()}, ${o.where()}`),g()}function H(){o.pickUp(),E(!0),U(" picked up")}function q(){o.putDown()&&g(),E(!0),U(" pu\
-t down")}function z(){o.putDown()&&g(),E()}function et(){o.putBack(),E(!0),U(" put back")}function J(D){l=D,$.setAttribute(
-"aria-pressed",String(D)),D||(o.block=new Set),E(),A(D?"Choose the steps of a block":"Block let go")}function ot(D){o.toggleBlock(
+Type a position from 1 to ${R}.`)}function Q(){!c&&S.value&&P(o.beside(S.value,"before"))}function q(D){M(),A(`${D}. ${o.
+unitName()}, ${o.where()}`),g()}function H(){o.pickUp(),M(!0),U(" picked up")}function F(){o.putDown()&&g(),M(!0),U(" pu\
+t down")}function z(){o.putDown()&&g(),M()}function et(){o.putBack(),M(!0),U(" put back")}function J(D){l=D,$.setAttribute(
+"aria-pressed",String(D)),D||(o.block=new Set),M(),A(D?"Choose the steps of a block":"Block let go")}function ot(D){o.toggleBlock(
 D);let R=o.block.has(D)?"in the block":"out of the block";A(`${o.label(D)} ${R}, ${o.block.size} in it`)}function V(D,R){
-let tt=o.fold(D,R);tt&&(E(!0),A(`${tt} ${R?"closed":"open"}`))}p.addEventListener("keydown",D=>{if(bt(D))return;let R=o.
-rows(),tt=R.findIndex(yt=>yt.id===o.current),ut=yt=>{o.current=R[Math.max(0,Math.min(R.length-1,yt))].id,E(!0)},$t=R[tt],
+let tt=o.fold(D,R);tt&&(M(!0),A(`${tt} ${R?"closed":"open"}`))}p.addEventListener("keydown",D=>{if(bt(D))return;let R=o.
+rows(),tt=R.findIndex(yt=>yt.id===o.current),ut=yt=>{o.current=R[Math.max(0,Math.min(R.length-1,yt))].id,M(!0)},$t=R[tt],
 {key:lt}=D,vt=lt==="ArrowUp"?-1:lt==="ArrowDown"?1:null,st=o.held!==null;if(vt&&(D.shiftKey||st))_(vt);else if(vt)ut(tt+
-vt);else if(st&&lt==="Escape")et();else if(lt===" ")c||(st?q:H)();else if(st&&lt==="Enter")q();else if(lt==="Enter"&&!$t.
-run)c||(ot($t.key),E(!0));else if(lt==="Home"&&!st)ut(0);else if(lt==="End"&&!st)ut(R.length-1);else if(a&&lt==="ArrowLe\
+vt);else if(st&&lt==="Escape")et();else if(lt===" ")c||(st?F:H)();else if(st&&lt==="Enter")F();else if(lt==="Enter"&&!$t.
+run)c||(ot($t.key),M(!0));else if(lt==="Home"&&!st)ut(0);else if(lt==="End"&&!st)ut(R.length-1);else if(a&&lt==="ArrowLe\
 ft")V($t,!0);else if(a&&lt==="ArrowRight")V($t,!1);else if(lt.length===1&&!st)I(lt);else return;D.preventDefault()});let it="",
-mt;function I(D){it+=D.toLowerCase(),clearTimeout(mt),mt=window.setTimeout(()=>{it=""},dn);let R=o.sought(it);R&&(o.current=
-R.id,E(!0))}p.addEventListener("focusout",({relatedTarget:D})=>{o.held!==null&&D instanceof Node&&!p.contains(D)&&z()});
+mt;function I(D){it+=D.toLowerCase(),clearTimeout(mt),mt=window.setTimeout(()=>{it=""},un);let R=o.sought(it);R&&(o.current=
+R.id,M(!0))}p.addEventListener("focusout",({relatedTarget:D})=>{o.held!==null&&D instanceof Node&&!p.contains(D)&&z()});
 let G=null;p.addEventListener("pointerdown",D=>{let R=o.row(xt(D,".ts-step")?.dataset.row??"");if(!R||D.button!==0)return;
 if(R.run&&xt(D,".ts-fold")){V(R,!o.closed.has(String(R.run.stage))),D.preventDefault();return}let tt=xt(D,".ts-grip, .ts\
 -number"),ut=D.ctrlKey||D.metaKey;o.held!==null&&z(),!R.run&&!c&&(D.shiftKey?o.blockTo(R.key):(ut||l)&&!tt&&ot(R.key)),o.
-current=R.id,E(!0),D.preventDefault(),!(c||D.shiftKey||ut)&&(D.pointerType!=="mouse"&&!tt||(G={x:D.clientX,y:D.clientY,id:D.
+current=R.id,M(!0),D.preventDefault(),!(c||D.shiftKey||ut)&&(D.pointerType!=="mouse"&&!tt||(G={x:D.clientX,y:D.clientY,id:D.
 pointerId,carried:null},p.setPointerCapture(D.pointerId)))}),p.addEventListener("pointermove",D=>{if(!G||D.pointerId!==G.
-id)return;let{clientX:R,clientY:tt}=D;if(!G.carried){if(Math.hypot(R-G.x,tt-G.y)<un)return;G.carried=ct()}Object.assign(
+id)return;let{clientX:R,clientY:tt}=D;if(!G.carried){if(Math.hypot(R-G.x,tt-G.y)<pn)return;G.carried=ct()}Object.assign(
 G.carried,{x:R,y:tt}),dt(G.carried)});function ct(){let D=e("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},o.unit().
 length>1?o.unitName():o.label(o.unit()[0]));document.body.append(D);let R=e("div",{class:"ts-line","aria-hidden":"true"});
 p.append(R),p.classList.add("ts-dragging");for(let tt of o.unit())d.get(tt)?.classList.add("ts-lifted");return{ghost:D,line:R,
@@ -212,47 +212,47 @@ timer:requestAnimationFrame(wt),x:0,y:0,drop:null}}function dt(D){D.ghost.style.
 reduce((vt,st)=>Math.abs(st.offset)<Math.abs(vt.offset)?st:vt),ut=tt.offset>0;D.drop=o.dropAt(tt.row,ut);let lt=(ut?tt.box.
 bottom:tt.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;D.line.style.top=`${lt}px`}function wt(){let D=G?.carried;
 if(D){for(let R of[p,Ie(p)]){let ut=R===document.scrollingElement?{top:0,bottom:innerHeight}:R.getBoundingClientRect(),$t=D.
-y<ut.top+qe?-1:D.y>ut.bottom-qe?1:0;if(!$t)continue;let lt=R.scrollTop;if(R.scrollTop+=$t*pn,R.scrollTop!==lt){dt(D);break}}
+y<ut.top+Fe?-1:D.y>ut.bottom-Fe?1:0;if(!$t)continue;let lt=R.scrollTop;if(R.scrollTop+=$t*fn,R.scrollTop!==lt){dt(D);break}}
 D.timer=requestAnimationFrame(wt)}}function kt(D){let R=G?.carried;if(G=null,!R)return;cancelAnimationFrame(R.timer),R.ghost.
 remove(),R.line.remove(),p.classList.remove("ts-dragging");for(let ut of d.values())ut.classList.remove("ts-lifted");let{
-drop:tt}=R;if(!D||!tt||o.unit().includes(tt.target)){E(!0),A(`${o.unitName()} stays at ${o.where()}`);return}P(o.beside(
-tt.target,tt.side))}return p.addEventListener("pointerup",()=>kt(!0)),p.addEventListener("pointercancel",()=>kt(!1)),M.addEventListener(
-"keydown",D=>{!G?.carried||D.key!=="Escape"||(kt(!1),D.stopPropagation())}),E(),{element:M,tools:f,order:()=>[...o.order],
-change:(D,R)=>{c||P(D,R)},setOrder(D,R=!1){o.held!==null||G?.carried||_t(D,o.order)||(o.set(D,R),E())},setNotes(D){i=D??
-{},E()},setDisabled(D){c=D,E()}}}ht("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,s,n){let r=t.
+drop:tt}=R;if(!D||!tt||o.unit().includes(tt.target)){M(!0),A(`${o.unitName()} stays at ${o.where()}`);return}P(o.beside(
+tt.target,tt.side))}return p.addEventListener("pointerup",()=>kt(!0)),p.addEventListener("pointercancel",()=>kt(!1)),E.addEventListener(
+"keydown",D=>{!G?.carried||D.key!=="Escape"||(kt(!1),D.stopPropagation())}),M(),{element:E,tools:f,order:()=>[...o.order],
+change:(D,R)=>{c||P(D,R)},setOrder(D,R=!1){o.held!==null||G?.carried||_t(D,o.order)||(o.set(D,R),M())},setNotes(D){i=D??
+{},M()},setDisabled(D){c=D,M()}}}gt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,s,n){let r=t.
 steps.map(([a])=>a),o=ne({label:t.prompt,steps:t.steps,order:r,onChange:n});return{element:o.element,show:a=>o.setOrder(
-Ke(a.value,r)),setDisabled:o.setDisabled,refused(){}}}});function Fe(t,s,n){let r=[0,0],o=[n(...r)],a=new Map;for(let[l,i]of t.entries()){let[c,d]=s[i]??[null,null];c!==null&&r[1]!==
+Ke(a.value,r)),setDisabled:o.setDisabled,refused(){}}}});function qe(t,s,n){let r=[0,0],o=[n(...r)],a=new Map;for(let[l,i]of t.entries()){let[c,d]=s[i]??[null,null];c!==null&&r[1]!==
 0&&o.push(n(r[0],0)),r=[c??r[0],d??(c===null?r[1]:0)];let u=n(...r);o.push(u);let p=a.get(u.join(" "))??{at:u,numbers:[]};
 p.numbers.push(l+1),a.set(u.join(" "),p)}return{points:o,stops:[...a.values()]}}function Ue(t,s,n){let r=s>=0&&s<t.length-
 1?s+1:t.length;return{moves:[...t.slice(0,r),n,...t.slice(r)],place:r}}function We(t,s){return t.filter((n,r)=>r!==s)}function ze(t,s,n){
-let r=s+n;if(r<0||r>=t.length)return null;let o=[...t];return[o[s],o[r]]=[o[r],o[s]],o}var be=9,Ge=.7*be,we=44;function fn(t){let s=Math.min(...t.gates),n=Math.max(...t.gates),[r,o]=t.turn_mm,a=(n-s)*be+2*we,
+let r=s+n;if(r<0||r>=t.length)return null;let o=[...t];return[o[s],o[r]]=[o[r],o[s]],o}var be=9,Ge=.7*be,we=44;function hn(t){let s=Math.min(...t.gates),n=Math.max(...t.gates),[r,o]=t.turn_mm,a=(n-s)*be+2*we,
 l=(o-r)*Ge+2*we,i=(w,v)=>[we+(w-s)*be,l/2-(v-(r+o)/2)*Ge],c=t.gates.map(w=>`M${i(w,r).join(" ")}L${i(w,o).join(" ")}`),d=`\
 M${i(s,0).join(" ")}L${i(n,0).join(" ")}`,u=t.gears.map(([w,v,$])=>{let[T,B]=i(v,$),S={x:T,y:B+($>0?-20:30)};return j("t\
 ext",{...S,class:"tsp-gear","text-anchor":"middle"},w)}),p=j("polyline",{class:"tsp-line",points:""}),h=j("g");return{element:j(
 "svg",{viewBox:`0 0 ${a} ${l}`,width:a,height:l,class:"ts-gateplan","aria-hidden":"true"},j("path",{d:[...c,d].join(""),
-class:"tsp-slot"}),...u,p,h),show(w){let{points:v,stops:$}=Fe(w,t.aims,i),[[T,B]]=v;p.setAttribute("points",v.map(S=>S.join(
+class:"tsp-slot"}),...u,p,h),show(w){let{points:v,stops:$}=qe(w,t.aims,i),[[T,B]]=v;p.setAttribute("points",v.map(S=>S.join(
 ",")).join(" ")),h.replaceChildren(j("circle",{cx:T,cy:B,r:4,class:"tsp-start"}),...$.map(({at:[S,L],numbers:C})=>j("g",
 {},j("circle",{cx:S,cy:L,r:3.5,class:"tsp-stop"}),j("text",{x:S+7,y:L-5,class:"tsp-number"},C.join(", ")))))}}}function Ye({
-label:t,moves:s,plan:n,most:r,onChange:o}){let a=new Map(s),l=M=>a.get(M)??M,i=[],c=-1,d=!1,u=n?fn(n):null,p=e("ol",{class:"\
+label:t,moves:s,plan:n,most:r,onChange:o}){let a=new Map(s),l=E=>a.get(E)??E,i=[],c=-1,d=!1,u=n?hn(n):null,p=e("ol",{class:"\
 ts-pathlist","aria-label":t}),h=e("p",{class:"ts-hint"},"No moves yet. The lever stands in neutral, in the middle gate."),
-b=e("p",{class:"ts-hidden",role:"status"}),w=s.map(([M,A])=>W(A,()=>L(M))),v=W("Take back the last move",()=>{i.length&&
+b=e("p",{class:"ts-hidden",role:"status"}),w=s.map(([E,A])=>W(A,()=>L(E))),v=W("Take back the last move",()=>{i.length&&
 C(i.length-1)}),$=W("Take back all",()=>{i.length&&S([],"No moves left")}),T=e("span",{class:"ts-hint"}),B=e("div",{class:"\
 ts-path"},e("div",{class:"ts-tools ts-moves",role:"group","aria-label":"Add a move"},...w),e("div",{class:"ts-path-both"},
 e("div",{class:"ts-path-words"},h,p,e("div",{class:"ts-tools"},v,$,T)),u&&e("div",{class:"ts-path-picture"},u.element)),
 u&&e("p",{class:"ts-hint"},"The line shows where each move aims. Whether the lever gets there is what the test finds out\
-."),b);function S(M,A){d||(i=M,y(),b.textContent=A,o([...i]))}function L(M){if(i.length>=r){b.textContent=`${r} moves ar\
-e the most here`;return}let{moves:A,place:U}=Ue(i,c,M);c=U,S(A,`Move ${U+1}: ${l(M)}`)}function C(M){let A=l(i[M]);c=Math.
-min(c,i.length-2),S(We(i,M),`Taken back: ${A}`)}function k(M,A){let U=ze(i,M,A);U&&(c=M+A,S(U,`${l(U[c])}, move ${c+1} o\
-f ${i.length}`),m(c))}function f(M){return p.children[M]?.querySelector(".ts-path-move")}function m(M){let A=f(M);return A instanceof
-HTMLElement&&A.focus(),!!A}function x(M,A){let U=e("span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${A+1}: ${l(
-M)}`},l(M)),O=e("button",{type:"button",class:"ts-path-off","aria-label":`Take back move ${A+1}`,onclick:()=>C(A)},"×"),
-E=e("li",{},U,O);return E.classList.toggle("ts-current",A===c),U.addEventListener("focus",()=>{c=A;for(let N of p.children)
-N.classList.toggle("ts-current",N===E)}),U.addEventListener("keydown",N=>{if(bt(N))return;let g=N.key==="ArrowUp"?-1:N.key===
+."),b);function S(E,A){d||(i=E,y(),b.textContent=A,o([...i]))}function L(E){if(i.length>=r){b.textContent=`${r} moves ar\
+e the most here`;return}let{moves:A,place:U}=Ue(i,c,E);c=U,S(A,`Move ${U+1}: ${l(E)}`)}function C(E){let A=l(i[E]);c=Math.
+min(c,i.length-2),S(We(i,E),`Taken back: ${A}`)}function k(E,A){let U=ze(i,E,A);U&&(c=E+A,S(U,`${l(U[c])}, move ${c+1} o\
+f ${i.length}`),m(c))}function f(E){return p.children[E]?.querySelector(".ts-path-move")}function m(E){let A=f(E);return A instanceof
+HTMLElement&&A.focus(),!!A}function x(E,A){let U=e("span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${A+1}: ${l(
+E)}`},l(E)),O=e("button",{type:"button",class:"ts-path-off","aria-label":`Take back move ${A+1}`,onclick:()=>C(A)},"×"),
+M=e("li",{},U,O);return M.classList.toggle("ts-current",A===c),U.addEventListener("focus",()=>{c=A;for(let N of p.children)
+N.classList.toggle("ts-current",N===M)}),U.addEventListener("keydown",N=>{if(bt(N))return;let g=N.key==="ArrowUp"?-1:N.key===
 "ArrowDown"?1:null;if(g&&N.shiftKey)k(A,g);else if(g)m(A+g);else if(N.key==="Delete"||N.key==="Backspace")C(A),m(Math.min(
-A,i.length-1))||w[0].focus();else return;N.preventDefault()}),O.disabled=d,E}function y(){p.replaceChildren(...i.map(x)),
-h.hidden=i.length>0,T.textContent=`${i.length} of at most ${r} moves`;for(let M of w)M.disabled=d||i.length>=r;v.disabled=
-$.disabled=d||i.length===0,u?.show(i)}return y(),{element:B,setMoves(M){_t(M,i)||(i=[...M],c=-1,y())},setDisabled(M){d=M,
-y()}}}ht("path",{prompt:"words",make(t,s,n){let r=Ye({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
+A,i.length-1))||w[0].focus();else return;N.preventDefault()}),O.disabled=d,M}function y(){p.replaceChildren(...i.map(x)),
+h.hidden=i.length>0,T.textContent=`${i.length} of at most ${r} moves`;for(let E of w)E.disabled=d||i.length>=r;v.disabled=
+$.disabled=d||i.length===0,u?.show(i)}return y(),{element:B,setMoves(E){_t(E,i)||(i=[...E],c=-1,y())},setDisabled(E){d=E,
+y()}}}gt("path",{prompt:"words",make(t,s,n){let r=Ye({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
 element:r.element,show:o=>r.setMoves([o.value??[]].flat()),setDisabled:r.setDisabled,refused(){}}}});function Ve(t,s,n){let r=t.indexOf(n);return[...t.slice(r+1),...t.slice(0,r)].find(a=>!s.get(a))??n}function Xe(t,s,n){let r=t.
 find(({key:c})=>c===s);if(!r)return;if(n==="Home")return t[0].key;if(n==="End")return t[t.length-1].key;let o={ArrowRight:1,
 ArrowLeft:-1}[n];if(o!==void 0){let c=[...t].sort((u,p)=>u.x-p.x||u.y-p.y),d=c.findIndex(({key:u})=>u===s)+o;return c[(d+
@@ -277,12 +277,12 @@ mark;if(u){if(d.key==="Enter"||d.key===" ")n(u);else{let p=[...a].map(([b,w])=>{
 key:b,x:v.cx.baseVal.value,y:v.cy.baseVal.value}}),h=Xe(p,u,d.key);if(h===void 0)return;a.get(u)?.setAttribute("tabindex",
 "-1"),a.get(h)?.setAttribute("tabindex","0"),a.get(h)?.focus()}d.preventDefault()}}),{element:r,drawing:o,choose(d){let u=new Set(
 d);for(let[p,h]of a)h.classList.toggle("tss-chosen",u.has(p)),h.setAttribute("aria-pressed",String(u.has(p)));for(let p of X(
-o,"[data-spot]"))p.classList.toggle("tss-on",u.has(String(p.dataset.spot)))}}}ht("picture",{prompt:"legend",make(t,s,n){let r=t.options,o=Kt(t,s,n,i=>{let c=new Set(i.values());for(let{letter:d,card:u}of a)
+o,"[data-spot]"))p.classList.toggle("tss-on",u.has(String(p.dataset.spot)))}}}gt("picture",{prompt:"legend",make(t,s,n){let r=t.options,o=Kt(t,s,n,i=>{let c=new Set(i.values());for(let{letter:d,card:u}of a)
 u.classList.toggle("ts-on",c.has(d))}),a=r.map(([i,c])=>{let d=e("div",{class:"ts-picture-card",onclick:()=>o.press(i)});
 return d.innerHTML=t.svgs[i],d.querySelector("svg")?.setAttribute("aria-label",c),d.prepend(e("span",{class:"ts-picture-\
 letter"},i)),{letter:i,card:d}}),l=e("div",{class:"ts-pictures"},...a.map(({card:i})=>i));return{element:e("div",{},o.element,
-l),show:o.show,setDisabled:o.setDisabled,refused(){}}}});ht("point",{prompt:"legend",make(t,s,n){let r=Kt(t,s,n,i=>l.choose(i.values())),a=t.options.map(([i,c])=>[i,c.slice(i.length+
-2)]),l=oe(t.svg,a,r.press);return{element:e("div",{},r.element,l.element),show:r.show,setDisabled:r.setDisabled,refused(){}}}});ht("put",{prompt:"legend",make(t,s,n){let r=t.lines,o=new Map(r.map(([u])=>[u,"1"])),a=Kt(t,s,n,u=>{for(let[p,h]of u)h&&
+l),show:o.show,setDisabled:o.setDisabled,refused(){}}}});gt("point",{prompt:"legend",make(t,s,n){let r=Kt(t,s,n,i=>l.choose(i.values())),a=t.options.map(([i,c])=>[i,c.slice(i.length+
+2)]),l=oe(t.svg,a,r.press);return{element:e("div",{},r.element,l.element),show:r.show,setDisabled:r.setDisabled,refused(){}}}});gt("put",{prompt:"legend",make(t,s,n){let r=t.lines,o=new Map(r.map(([u])=>[u,"1"])),a=Kt(t,s,n,u=>{for(let[p,h]of u)h&&
 o.set(p,h.split("-")[1]);l.choose([...u.values()].map(p=>p.split("-")[0])),c(u)}),l=oe(t.svg,t.places,u=>{a.press(`${u}-${o.
 get(a.active())}`)}),i=j("g",{class:"tss-placed"});l.drawing.append(i);function c(u){i.replaceChildren();for(let[p,h]of u){
 let[b,w]=h.split("-"),v=t.at[b];if(!v)continue;let $=j("g",{transform:`translate(${v[0]} ${v[1]})`});$.innerHTML=t.pieces[p][Number(
@@ -292,17 +292,17 @@ answers().get(u);B&&a.put(u,`${B.split("-")[0]}-${T}`)},`Turn it: ${p}`);functio
 L=Number(/data-half="([\d.]+)"/.exec(S)?.[1]??90);h.innerHTML=`<svg viewBox="${-L} ${-L} ${2*L} ${2*L}" width="120" heig\
 ht="120" aria-hidden="true">${S}</svg>`,b.textContent=`Way ${T}: ${B}`}let $=e("div",{class:"ts-tray"},h,e("div",{},p,b,
 w));return{part:u,row:$,show:v,turn:w}});return{element:e("div",{},e("div",{class:"ts-trays"},...d.map(({row:u})=>u)),a.
-element,l.element),show:a.show,setDisabled(u){a.setDisabled(u);for(let{turn:p}of d)p.disabled=u},refused(){}}}});var hn="No line to the course just now. Go on with the questions: what you enter is kept in this browser and sent when t\
-he line is back. Simulators stand still until then.",gn="The line to the course is back.",mn=1500,wn=5e3,ve=new Set,Bt=null,
+element,l.element),show:a.show,setDisabled(u){a.setDisabled(u);for(let{turn:p}of d)p.disabled=u},refused(){}}}});var gn="No line to the course just now. Go on with the questions: what you enter is kept in this browser and sent when t\
+he line is back. Simulators stand still until then.",mn="The line to the course is back.",wn=1500,bn=5e3,ve=new Set,Bt=null,
 ke;function Je(t){Bt??=e("p",{class:"twoshaft ts-line-bar",role:"status"}),Bt.isConnected||document.body.append(Bt),Bt.textContent=
-t}function bn(){Bt?.remove(),Bt=null}function Ze(){clearTimeout(ke),ve.size?ke=window.setTimeout(()=>Je(hn),Bt?0:mn):Bt&&
-(Je(gn),ke=window.setTimeout(bn,wn))}var Qe=t=>({down(){ve.add(t),Ze()},up(){ve.delete(t),Ze()}});var kn=1e3,vn="input, button, select, textarea, summary, a, [tabindex]";function yn(t){let s=o=>{if(o.stopPropagation(),
+t}function kn(){Bt?.remove(),Bt=null}function Ze(){clearTimeout(ke),ve.size?ke=window.setTimeout(()=>Je(gn),Bt?0:wn):Bt&&
+(Je(mn),ke=window.setTimeout(kn,bn))}var Qe=t=>({down(){ve.add(t),Ze()},up(){ve.delete(t),Ze()}});var vn=1e3,yn="input, button, select, textarea, summary, a, [tabindex]";function xn(t){let s=o=>{if(o.stopPropagation(),
 !(o.ctrlKey||o.metaKey)||o.key.toLowerCase()!=="s"||(o.preventDefault(),o.type!=="keydown"||o.repeat))return;let{key:a,code:l,
 keyCode:i,ctrlKey:c,metaKey:d}=o,u={key:a,code:l,keyCode:i,ctrlKey:c,metaKey:d,bubbles:!0,cancelable:!0};t.parentElement?.
 dispatchEvent(new KeyboardEvent("keydown",u))};t.addEventListener("keydown",s),t.addEventListener("keyup",s),t.addEventListener(
-"keypress",s);let n=()=>{for(let o of t.querySelectorAll(vn))o.hasAttribute("data-lm-suppress-shortcuts")||o.setAttribute(
+"keypress",s);let n=()=>{for(let o of t.querySelectorAll(yn))o.hasAttribute("data-lm-suppress-shortcuts")||o.setAttribute(
 "data-lm-suppress-shortcuts","true")};n();let r=new MutationObserver(n);return r.observe(t,{childList:!0,subtree:!0}),()=>r.
-disconnect()}function xn(t,s,n){let r=t.widget_manager?.kernel,o=(l,i)=>{["restarting","autorestarting","terminating","d\
+disconnect()}function $n(t,s,n){let r=t.widget_manager?.kernel,o=(l,i)=>{["restarting","autorestarting","terminating","d\
 ead"].includes(i)&&s()},a=(l,i)=>{i==="disconnected"?s():n(i==="connecting")};return t.on("comm_live_update",s),r?.statusChanged?.
 connect(o),r?.connectionStatusChanged?.connect(a),r?.disposed?.connect(s),()=>{t.off("comm_live_update",s),r?.statusChanged?.
 disconnect(o),r?.connectionStatusChanged?.disconnect(a),r?.disposed?.disconnect(s)}}var ts=`.twoshaft {
@@ -628,20 +628,20 @@ ame{font-weight:600}.twoshaft .ts-do{text-align:left;padding-block:4px}.twoshaft
 in:var(--ts-grid) 0;font:inherit}.twoshaft .ts-record caption{text-align:left;font-weight:600}.twoshaft .ts-record :is(t\
 h,td){text-align:left;vertical-align:top;padding:3px 16px 3px 0;border-bottom:1px solid var(--ts-line);background:none;w\
 hite-space:normal}.twoshaft .ts-record .ts-blank{min-width:12em;height:2em}@media(max-width:52rem){.twoshaft .ts-build{g\
-rid-template-columns:minmax(0,1fr)}.twoshaft .ts-buildlist,.twoshaft .ts-hand{max-height:none}}`,es="twoshaft-styles";function $n(){
+rid-template-columns:minmax(0,1fr)}.twoshaft .ts-buildlist,.twoshaft .ts-hand{max-height:none}}`,es="twoshaft-styles";function Sn(){
 let t=document.getElementById(es);t?.textContent!==ts&&(t?.remove(),document.head.append(e("style",{id:es},ts)))}function Y({
-model:t,el:s},{kind:n,lost:r=()=>Gt(s),line:o=()=>{}}){$n(),s.classList.add("twoshaft","twoshaft-live",`twoshaft-${n}`);
-let a=e("p",{class:"ts-alert",role:"alert"}),l=Qe(s),i=()=>s.classList.contains("ts-lost"),c=[],u=xn(t,()=>{i()||(s.classList.
-add("ts-lost"),l.down(),r())},w=>{i()||(w?l.down():l.up(),o(w))}),p=yn(s),h,b=(w,v)=>{t.on(w,v),c.push([w,v])};return b(
+model:t,el:s},{kind:n,lost:r=()=>Gt(s),line:o=()=>{}}){Sn(),s.classList.add("twoshaft","twoshaft-live",`twoshaft-${n}`);
+let a=e("p",{class:"ts-alert",role:"alert"}),l=Qe(s),i=()=>s.classList.contains("ts-lost"),c=[],u=$n(t,()=>{i()||(s.classList.
+add("ts-lost"),l.down(),r())},w=>{i()||(w?l.down():l.up(),o(w))}),p=xn(s),h,b=(w,v)=>{t.on(w,v),c.push([w,v])};return b(
 "msg:custom",w=>{w.type==="trouble"&&!i()&&(a.textContent=w.reason)}),{alert:a,follow:b,isLost:i,send(w){i()||(t.send(w),
-clearTimeout(h),h=window.setTimeout(()=>t.send({type:"rest"}),kn))},show:(...w)=>s.replaceChildren(...It(w)),close(){l.up(),
+clearTimeout(h),h=window.setTimeout(()=>t.send({type:"rest"}),vn))},show:(...w)=>s.replaceChildren(...It(w)),close(){l.up(),
 clearTimeout(h),p(),u();for(let[w,v]of c)t.off(w,v)}}}function ss({model:t,el:s}){let n=Y({model:t,el:s},{kind:"rig",lost:()=>c.setDisabled(!0)}),r=e("p",{class:"ts-finding",
 role:"status"}),o=e("p",{class:"ts-cost"}),a=t.get("start"),l=null,i=p=>{l=Z("order"),n.send({type:"order",order:p,turn:l})},
 c=ne({label:"Order of work, practice",steps:t.get("steps"),order:t.get("judged").order,onChange:i}),d=e("button",{type:"\
 button",class:"ts-button",onclick:()=>c.change([...a],"The first order stands again")},"Start again");c.tools.append(d),
 n.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),n.alert,r,o,c.element);function u(){let p=t.
 get("judged");l!==null&&p.turn!==l||(l=null,r.textContent=p.finding,o.textContent=p.cost,c.setOrder(p.order),c.setNotes(
-p.notes))}return n.follow("change:judged",u),u(),n.close}var Sn=["lit","bench","absent"],ns=[1,1.5,2,3,4.5];function re({svg:t,parts:s,words:n}){let r=e("div",{class:"ts-unit",tabindex:"\
+p.notes))}return n.follow("change:judged",u),u(),n.close}var Ln=["lit","bench","absent"],ns=[1,1.5,2,3,4.5];function re({svg:t,parts:s,words:n}){let r=e("div",{class:"ts-unit",tabindex:"\
 0",role:"application","aria-label":"The unit in section. Left and right arrows walk from part to part, up and down to th\
 e part above or below, plus and minus zoom."});r.innerHTML=t;let o=r.querySelector("svg"),a=o.querySelector(".tsu-marks");
 o.setAttribute("aria-hidden","true"),o.removeAttribute("role");let l=new Map(s.map(([m])=>[m,[]]));for(let m of X(o,"[da\
@@ -650,23 +650,23 @@ ame",role:"status"}),d=St({"aria-label":"Part",class:"ts-box ts-before"},[["","n
 u=-1,p=0,h={},b=m=>{let x=h[m];return x==="absent"?" Not there yet.":x==="bench"?" On the bench.":x==="lit"?" In hand.":
 ""},w=m=>`${s[m][1]}. ${s[m][2]}${b(s[m][0])}`;function v(m){for(let y of X(o,".tsu-chosen"))y.classList.remove("tsu-cho\
 sen");u=m;let x=m<0?"":s[m][0];d.value=x,c.textContent=m<0?C:w(m);for(let y of l.get(x)??[])y.classList.add("tsu-chosen");
-m>=0&&T(x)}function $(m){let x=(l.get(m)??[]).map(O=>O.getBBox()),y=Math.min(...x.map(O=>O.x)),M=Math.max(...x.map(O=>O.
-x+O.width)),A=Math.min(...x.map(O=>O.y)),U=Math.max(...x.map(O=>O.y+O.height));return{x:(y+M)/2,y:(A+U)/2}}function T(m){
-let x=$(m),y=o.getBoundingClientRect().width/o.viewBox.baseVal.width,[M,A]=[x.x*y,x.y*y],{scrollLeft:U,scrollTop:O,clientWidth:E,
-clientHeight:N}=r;(M<U+40||M>U+E-40)&&(r.scrollLeft=M-E/2),(A<O+40||A>O+N-40)&&(r.scrollTop=A-N/2)}function B(m){p=Math.
+m>=0&&T(x)}function $(m){let x=(l.get(m)??[]).map(O=>O.getBBox()),y=Math.min(...x.map(O=>O.x)),E=Math.max(...x.map(O=>O.
+x+O.width)),A=Math.min(...x.map(O=>O.y)),U=Math.max(...x.map(O=>O.y+O.height));return{x:(y+E)/2,y:(A+U)/2}}function T(m){
+let x=$(m),y=o.getBoundingClientRect().width/o.viewBox.baseVal.width,[E,A]=[x.x*y,x.y*y],{scrollLeft:U,scrollTop:O,clientWidth:M,
+clientHeight:N}=r;(E<U+40||E>U+M-40)&&(r.scrollLeft=E-M/2),(A<O+40||A>O+N-40)&&(r.scrollTop=A-N/2)}function B(m){p=Math.
 max(0,Math.min(ns.length-1,p+m)),o.style.width=`${100*ns[p]}%`,o.style.height="auto",u>=0&&T(s[u][0])}function S(m){let x=$(
-s[u][0]),[y]=s.map(([M],A)=>({k:A,at:$(M)})).filter(({k:M,at:A})=>M!==u&&(A.y-x.y)*m>4).sort((M,A)=>os(M.at,x)-os(A.at,x));
+s[u][0]),[y]=s.map(([E],A)=>({k:A,at:$(E)})).filter(({k:E,at:A})=>E!==u&&(A.y-x.y)*m>4).sort((E,A)=>os(E.at,x)-os(A.at,x));
 y&&v(y.k)}r.addEventListener("keydown",m=>{if(bt(m))return;let x=s.length-1;if(m.key==="ArrowRight")v(u>=x?0:u+1);else if(m.
 key==="ArrowLeft")v(u<=0?x:u-1);else if(m.key==="ArrowUp"||m.key==="ArrowDown")u<0?v(0):S(m.key==="ArrowUp"?-1:1);else if(m.
 key==="Home")v(0);else if(m.key==="End")v(x);else if(m.key==="+"||m.key==="=")B(1);else if(m.key==="-")B(-1);else if(m.key===
 "Escape")v(-1);else return;m.preventDefault()}),r.addEventListener("click",m=>{let x=xt(m,"[data-part]")?.dataset.part;v(
 x===void 0?-1:i.get(x)??-1)}),r.addEventListener("pointerover",m=>{let x=xt(m,"[data-part]")?.dataset.part;if(x===void 0||
-m.pointerType!=="mouse")return;let y=xt(m,"[data-solid]")?.querySelector("title")?.textContent,M=s[i.get(x)??0][1];L.textContent=
-y&&y!==M?`${y} (${M})`:M}),r.addEventListener("pointerleave",()=>{L.textContent=""}),d.addEventListener("change",()=>v(i.
+m.pointerType!=="mouse")return;let y=xt(m,"[data-solid]")?.querySelector("title")?.textContent,E=s[i.get(x)??0][1];L.textContent=
+y&&y!==E?`${y} (${E})`:E}),r.addEventListener("pointerleave",()=>{L.textContent=""}),d.addEventListener("change",()=>v(i.
 get(d.value)??-1));let L=e("span",{class:"ts-unit-over","aria-hidden":"true"}),C="Point at a part, tap it, or choose it \
 here to read its name.";c.textContent=C;let k=e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"Part ",d),nt("−",
 ()=>B(-1),"Smaller"),nt("+",()=>B(1),"Larger"),L),f=e("details",{class:"ts-unit-words"},e("summary",{},"What is where, i\
-n words"),e("p",{},n));return B(0),{nodes:[k,c,r,f],show(m){h=m.looks;for(let[x,y]of l)for(let M of y)for(let A of Sn)M.
+n words"),e("p",{},n));return B(0),{nodes:[k,c,r,f],show(m){h=m.looks;for(let[x,y]of l)for(let E of y)for(let A of Ln)E.
 classList.toggle(`tsu-${A}`,h[x]===A);a.innerHTML=m.marks,u>=0&&(c.textContent=w(u))}}}function os(t,s){return Math.abs(
 t.y-s.y)+2*Math.abs(t.x-s.x)}function rs(t,s){t.setAttribute("aria-disabled",String(s)),t.classList.toggle("ts-off",s)}function as({model:t,el:s}){let n=e(
 "p",{class:"ts-finding"}),r=e("p",{class:"ts-happened",role:"status"}),o=e("p",{class:"ts-hint"}),a=re(t.get("picture")),
@@ -683,13 +683,13 @@ return;f.preventDefault()}});let C=Y({model:t,el:s},{kind:"rig"});C.show(e("p",{
 is marked or saved."),C.alert,n,L,r,o,l,...a.nodes,i,e("p",{class:"ts-prompt"},"Do another step next"),c,e("div",{class:"\
 ts-tools"},e("span",{class:"ts-pair"},"or one that is not ready: ",d,B)));function k(){let f=t.get("view");n.textContent=
 f.finding,r.textContent=f.happened,o.textContent=f.next?`Next in this order: ${f.next}`:"This is the end of the order.",
-l.textContent=f.build.words,a.show(f.build),i.replaceChildren(...Lt(f.facts));let m=c.contains(document.activeElement);c.
-replaceChildren(...f.ready.map(([M,A])=>nt(A,()=>C.send({type:"take",step:M})))),f.ready.length||c.append(e("p",{class:"\
-ts-hint"},"No step is ready.")),m&&(c.querySelector("button")??v).focus(),d.replaceChildren(...pt(f.waiting)),d.disabled=
+l.textContent=f.build.words,a.show(f.build),i.replaceChildren(...Mt(f.facts));let m=c.contains(document.activeElement);c.
+replaceChildren(...f.ready.map(([E,A])=>nt(A,()=>C.send({type:"take",step:E})))),f.ready.length||c.append(e("p",{class:"\
+ts-hint"},"No step is ready.")),m&&(c.querySelector("button")??v).focus(),d.replaceChildren(...ht(f.waiting)),d.disabled=
 B.disabled=!f.waiting.length,u.value=String(f.position),p.textContent=` of ${f.count} `;let x=f.position===0,y=f.position===
-f.count;for(let M of[w,$])rs(M,x);for(let M of[v,T])rs(M,y)}return C.follow("change:view",k),k(),C.close}function qt(t){let s=null,n=null,r=a=>{if(s!==null){n=a;return}s=Z("turn"),t(a,s)},o=()=>{s=null;let a=n;n=null,a!==null&&
+f.count;for(let E of[w,$])rs(E,x);for(let E of[v,T])rs(E,y)}return C.follow("change:view",k),k(),C.close}function Ft(t){let s=null,n=null,r=a=>{if(s!==null){n=a;return}s=Z("turn"),t(a,s)},o=()=>{s=null;let a=n;n=null,a!==null&&
 r(a)};return{ask:r,free:o,answered(a){a===s&&o()},get waiting(){return s!==null}}}var rt=(t,s,n,r,o)=>j("line",{x1:t,y1:s,x2:n,y2:r,class:o}),at=(t,s,n,r="middle")=>j("text",{x:t,y:s,"text-anchor":r,class:"\
-tsg-text"},n);function Ft(){let t=j("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(j("circle",{cx:100,
+tsg-text"},n);function qt(){let t=j("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(j("circle",{cx:100,
 cy:100,r:96,class:"tsg-face"}));for(let r=0;r<100;r+=1){let o=r/100*2*Math.PI,a=r%10===0?78:r%5===0?82:86;t.append(rt(100+
 a*Math.sin(o),100-a*Math.cos(o),100+92*Math.sin(o),100-92*Math.cos(o),r%10===0?"tsg-mark tsg-long":"tsg-mark")),r%10===0&&
 t.append(at(100+66*Math.sin(o),104.5-66*Math.cos(o),String(r)))}t.append(j("circle",{cx:100,cy:134,r:20,class:"tsg-face"}));
@@ -709,46 +709,46 @@ ark tsg-long"),at(20,20,"end play","start"),at(700,20,"preload","end"),at(360,20
 i,-i])r.append(rt(o(c),42,o(c),50,"tsg-mark"));r.append(at(o(-n),70,`${n.toFixed(2)} mm`,"start"),at(o(n),70,`${n.toFixed(
 2)} mm`,"end"));let a=j("path",{d:"M-7 28L7 28L0 45Z",class:"tsg-cold"}),l=j("circle",{cx:0,cy:46,r:6,class:"tsg-warm"});
 return r.append(a,l),{node:r,set(i,c,d){a.setAttribute("transform",`translate(${o(i)} 0)`),l.setAttribute("transform",`t\
-ranslate(${o(c)} 0)`),r.setAttribute("aria-label",d)}}}function gt(t,{min:s,max:n,step:r,value:o,words:a,onInput:l}){let i=e(
+ranslate(${o(c)} 0)`),r.setAttribute("aria-label",d)}}}function ft(t,{min:s,max:n,step:r,value:o,words:a,onInput:l}){let i=e(
 "input",{type:"range",class:"ts-slider",min:s,max:n,step:r,value:o,"aria-label":t}),c=e("output",{class:"ts-slid"},a(o));
 return i.addEventListener("input",()=>{let d=a(Number(i.value));c.textContent=d,i.setAttribute("aria-valuetext",d),l(Number(
 i.value))}),i.setAttribute("aria-valuetext",a(o)),{box:i,row:e("label",{class:"ts-slide"},e("span",{},t),i,c),set(d){i.value=
-String(d),c.textContent=a(d)}}}function ft(t,s,n,r){let o=e("select",{class:"ts-box","aria-label":t,onchange:()=>r(o.value)},
+String(d),c.textContent=a(d)}}}function pt(t,s,n,r){let o=e("select",{class:"ts-box","aria-label":t,onchange:()=>r(o.value)},
 ...s.map(([a,l])=>e("option",{value:a,selected:a===n},l)));return{box:o,row:e("span",{class:"ts-pair"},`${t} `,o)}}function ls({model:t,el:s}){let n=t.get("about"),r=t.get("shown").state,o=null,a=e("div",{class:"tsg-wide",tabindex:"0",
 role:"group","aria-label":"Spring scale"}),l=e("p",{class:"ts-hint"}),i=e("p",{class:"ts-finding",role:"status"}),c=e("u\
-l",{class:"ts-sentences"}),d=qt((k,f)=>S.send({type:"set",state:k,turn:f})),u=k=>{r={...r,...k},d.ask(r)},p=j("circle",{
+l",{class:"ts-sentences"}),d=Ft((k,f)=>S.send({type:"set",state:k,turn:f})),u=k=>{r={...r,...k},d.ask(r)},p=j("circle",{
 cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),h=rt(0,0,0,0,"tsg-mark tsg-long"),b=at(0,0,""),w=96,
 v=w/(n.readingsOnly?r.radius:n.radii[1]),$=j("svg",{viewBox:`0 0 ${2*w+120} ${2*w+30}`,width:2*w+120,height:2*w+30,class:"\
 tsg-drum",role:"img"}),T=w+4;p.setAttribute("transform",`translate(${T} ${T})`),$.append(p,h,rt(4,T,2*w+4,T,"tsg-centre"),
 rt(T,4,T,2*w+4,"tsg-centre"),j("circle",{cx:T,cy:T,r:10,class:"tsg-face"}),b);let B=[e("div",{class:"ts-tools"},W("Turn \
 the shaft ten times",()=>u({turns:r.turns+10})))];if(!n.readingsOnly){let k=n.kinds,f=k.map(([m,x])=>e("label",{class:"t\
-s-option"},e("input",{type:"checkbox",checked:r.kinds.includes(m),onchange:y=>u({kinds:k.map(([M])=>M).filter(M=>M===m?y.
-target.checked:r.kinds.includes(M))})}),`with ${x}`));B[0].append(W("Fit the rings anew",()=>u({turns:0}))),f.length&&B.
-push(e("fieldset",{class:"tsg-ticks"},e("legend",{class:"ts-hint"},"What turns with the bearings"),...f)),B.push(gt("Set\
+s-option"},e("input",{type:"checkbox",checked:r.kinds.includes(m),onchange:y=>u({kinds:k.map(([E])=>E).filter(E=>E===m?y.
+target.checked:r.kinds.includes(E))})}),`with ${x}`));B[0].append(W("Fit the rings anew",()=>u({turns:0}))),f.length&&B.
+push(e("fieldset",{class:"tsg-ticks"},e("legend",{class:"ts-hint"},"What turns with the bearings"),...f)),B.push(ft("Set\
 ting",{min:-.05,max:n.highest,step:.005,value:r.setting,onInput:m=>u({setting:m}),words:m=>m<0?`${(-m).toFixed(3)} mm of\
- end play`:`${m.toFixed(3)} mm of preload`}).row,gt("Radius of the drum",{min:n.radii[0],max:n.radii[1],step:1,value:r.radius,
+ end play`:`${m.toFixed(3)} mm of preload`}).row,ft("Radius of the drum",{min:n.radii[0],max:n.radii[1],step:1,value:r.radius,
 onInput:m=>u({radius:m}),words:m=>`${m} mm`}).row)}let S=Y({model:t,el:s},{kind:"rig"});S.show(e("p",{class:"ts-who"},n.
 readingsOnly?"Take your reading here; write it in the form below.":"Practice. Nothing here is marked or saved."),S.alert,
 e("div",{class:"tsg-beside"},$,e("div",{class:"tsg-side"},a,l)),...B,i,c);function L(){let k=t.get("shown");d.waiting||(r=
-k.state);let f=v*k.state.radius;At(p,{r:f}),At(h,{x1:T,y1:T-f,x2:2*w+120,y2:T-f}),At(b,{x:T,y:2*w+22}),b.textContent=`dr\
+k.state);let f=v*k.state.radius;Ot(p,{r:f}),Ot(h,{x1:T,y1:T-f,x2:2*w+120,y2:T-f}),Ot(b,{x:T,y:2*w+22}),b.textContent=`dr\
 um, radius ${k.state.radius} mm`,$.setAttribute("aria-label",`A drum of ${k.state.radius} mm radius on the shaft; the co\
 rd leaves it at its edge towards the scale.`),o?.top!==k.scale.top&&(o=is(k.scale),a.replaceChildren(o.node),l.textContent=
 `Spring scale to ${k.scale.top} N, one mark ${k.scale.mark} N.`),o?.set(k.pull,k.pullWords),i.textContent=k.finding,c.replaceChildren(
-...Dt(k.words)),d.answered(k.turn)}let C=()=>d.free();return S.follow("change:shown",L),S.follow("msg:custom",C),L(),S.close}function Ot({model:t,el:s},n){let r=t.get("about"),o=t.get("shown").state,a=qt((p,h)=>l.send({type:"set",state:p,turn:h})),
+...Dt(k.words)),d.answered(k.turn)}let C=()=>d.free();return S.follow("change:shown",L),S.follow("msg:custom",C),L(),S.close}function Ct({model:t,el:s},n){let r=t.get("about"),o=t.get("shown").state,a=Ft((p,h)=>l.send({type:"set",state:p,turn:h})),
 l=Y({model:t,el:s},{kind:"rig"}),i=e("p",{class:"ts-finding",role:"status"}),c=n(r,p=>{o={...o,...p},a.ask(o)},o),d=r.readingsOnly?
 "Take your readings here; write them in the form below.":"Practice. Nothing here is marked or saved.";l.show(e("p",{class:"\
 ts-who"},d),l.alert,e("div",{class:"tsg-wide"},c.picture),...c.controls,i);function u(){let p=t.get("shown");a.waiting||
 (o=p.state),c.set(p,o),i.textContent=p.finding,a.answered(p.turn)}return l.follow("change:shown",u),l.follow("msg:custom",
-a.free),u(),l.close}var Et=(...t)=>e("div",{class:"ts-tools"},...t);var Ln={x:44,y:84,perMm:34};function Cn(t){let s=j("svg",{viewBox:"0 0 760 190",class:"tsi-vernier",role:"img"}),{x:n,y:r,
-perMm:o}=Ln,a=j("g",{}),l=j("g",{});s.append(j("rect",{x:1,y:22,width:758,height:r-22,class:"tsi-paper"}),j("rect",{x:n-
+a.free),u(),l.close}var Lt=(...t)=>e("div",{class:"ts-tools"},...t);var Cn={x:44,y:84,perMm:34};function Mn(t){let s=j("svg",{viewBox:"0 0 760 190",class:"tsi-vernier",role:"img"}),{x:n,y:r,
+perMm:o}=Cn,a=j("g",{}),l=j("g",{});s.append(j("rect",{x:1,y:22,width:758,height:r-22,class:"tsi-paper"}),j("rect",{x:n-
 30,y:r,width:t.lines*t.space*o+60,height:64,class:"tsi-body"}),a,l,at(12,14,"main scale, mm","start"),at(12,176,`vernier\
 , ${t.lines} spaces in ${Math.round(t.lines*t.space)} mm`,"start"));for(let i=0;i<=t.lines;i+=1){let c=n+i*t.space*o;l.append(
 rt(c,r,c,r+(i%2?20:30),"tsi-fine")),i%2===0&&l.append(at(c,r+48,String(i)))}return{node:s,set(i){a.replaceChildren();for(let c=Math.
 max(0,Math.ceil(i.mm-1));c<=t.top+25;c+=1){let d=n+(c-i.mm)*o;d<4||d>756||(a.append(rt(d,r,d,r-(c%10===0?34:c%5===0?28:20),
 "tsi-fine")),c%5===0&&a.append(at(d,r-40,String(c))))}s.setAttribute("aria-label",`${t.name}. ${i.words}`)}}}function ds(t){
-return Ot(t,(s,n,r)=>{let o=Cn(s),a=gt("Rod",{min:0,max:s.top,step:.05,value:r.rod,words:()=>"push down to the right",onInput:c=>n(
-{rod:c})}),l=ft("Foot",s.places,r.place,c=>n({place:c,rod:0})),i=ft("Look",s.eyes,r.eye,c=>n({eye:c}));return{picture:o.
-node,controls:[Et(l.row,i.row),Et(W("Push the rod down until it rests",()=>n({rod:s.top})),W("Lift the rod",()=>n({rod:0}))),
+return Ct(t,(s,n,r)=>{let o=Mn(s),a=ft("Rod",{min:0,max:s.top,step:.05,value:r.rod,words:()=>"push down to the right",onInput:c=>n(
+{rod:c})}),l=pt("Foot",s.places,r.place,c=>n({place:c,rod:0})),i=pt("Look",s.eyes,r.eye,c=>n({eye:c}));return{picture:o.
+node,controls:[Lt(l.row,i.row),Lt(W("Push the rod down until it rests",()=>n({rod:s.top})),W("Lift the rod",()=>n({rod:0}))),
 a.row],set(c,d){o.set(c),l.box.value=d.place,i.box.value=d.eye,a.box.value=d.rod}}})}function us({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding"}),o=e("p",{class:"tsj-happened",role:"status"}),
 a=e("div",{class:"tsj-drawing"});a.innerHTML=n.drawing;let l=e("div",{class:"tsj-bars"}),i=X(a,"[data-bolt]"),c=Z("torqu\
 e"),d=e("input",{id:c,type:"range",min:10,max:100,step:5,oninput:()=>h()});d.value="100";let u=e("output",{class:"tsj-fi\
@@ -780,7 +780,7 @@ role:"row"},...r)),a=e("table",{class:"tsk-board",role:"table"},e("caption",{},t
 a)}function fs({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding",role:"status"}),o=e("p",{class:"tsk-spent"}),
 a=e("ul",{class:"ts-sentences tsk-left"}),l=e("p",{class:"tsk-more"}),i=e("tbody",{role:"rowgroup"}),c=new Map;for(let[h,
 b,w,v]of n.checks){let $=e("select",{class:"ts-box","aria-label":`What it showed: ${b}`,onchange:()=>u.send({type:"obser\
-ve",check:h,shown:$.value})},e("option",{value:""},"Not made"),...pt(v)),T=Nt("would tell, bit",!0),B=Nt("bit a minute",
+ve",check:h,shown:$.value})},e("option",{value:""},"Not made"),...ht(v)),T=Nt("would tell, bit",!0),B=Nt("bit a minute",
 !0),S=e("tr",{role:"row"},e("th",{scope:"row",role:"rowheader"},b),Nt("min",!0,`${w}`),Nt("it showed",!1,$),T,B);c.set(h,
 {box:$,tells:T,rate:B,row:S}),i.append(S)}let d=e("button",{class:"ts-button",type:"button",onclick:()=>u.send({type:"cl\
 ear"})},"Take all observations back"),u=Y({model:t,el:s},{kind:"rig"});u.show(e("p",{class:"ts-who"},"Practice. Nothing \
@@ -792,7 +792,7 @@ v);$.value=L??"",T.textContent=C?C.bits:L!==void 0?"made":"nothing",B.textConten
 ""):"–",S.classList.toggle("tsk-best",C?.rank===0)}}return u.follow("change:view",p),p(),u.close}function hs({model:t,el:s}){let n=e("p",{class:"ts-finding",role:"status"}),r=e("p",{class:"ts-happened",role:"status"}),
 o=e("div",{class:"ts-scroll ts-fit ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"\
 The lever. Arrow keys left and right slide the selector shaft, up and down turn it."}),a=e("select",{class:"ts-box ts-ho\
-w","aria-label":"How it is put together"},...pt(t.get("builds"))),l=nt("Start again",()=>v({type:"reset"})),i=e("div",{class:"\
+w","aria-label":"How it is put together"},...ht(t.get("builds"))),l=nt("Start again",()=>v({type:"reset"})),i=e("div",{class:"\
 ts-tools ts-moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([f,m])=>nt(m,()=>v({type:"move",
 code:f})))),c=e("ol",{class:"ts-log","aria-label":"What was tried and what happened"}),d=e("p",{class:"ts-hint"},"Nothin\
 g tried yet. Use the moves above; each is written down here."),u=e("p",{class:"ts-proof",role:"status"}),p=nt("What does\
@@ -813,7 +813,7 @@ eydown",f=>{if(bt(f))return;let m={ArrowLeft:[-1,0],ArrowRight:[1,0],ArrowUp:[0,
 v({type:"nudge",travel:m[0],turned:m[1]}))}),a.addEventListener("change",()=>v({type:"build",build:a.value}));let T=null,
 B=null,S=!1;function L(f){let m=Tt(o,"svg"),x=m.getBoundingClientRect(),y=m.viewBox.baseVal.width/x.width;return[(f.clientX-
 x.left)*y,(f.clientY-x.top)*y]}o.addEventListener("pointerdown",f=>{let m=xt(f,".tsg-panel");if(!m||f.button!==0)return;
-let x=t.get("view").hand,[y,M]=L(f),A=Number(m.dataset.scale);T={x:y-x[0]*A,y:M+x[1]*A,scale:A},o.setPointerCapture(f.pointerId),
+let x=t.get("view").hand,[y,E]=L(f),A=Number(m.dataset.scale);T={x:y-x[0]*A,y:E+x[1]*A,scale:A},o.setPointerCapture(f.pointerId),
 o.focus({preventScroll:!0}),o.classList.add("ts-pulling"),f.preventDefault()}),o.addEventListener("pointermove",f=>{if(!T)
 return;let[m,x]=L(f);B={travel_mm:(m-T.x)/T.scale,turn_mm:(T.y-x)/T.scale},k()});let C=()=>{T=null,o.classList.remove("t\
 s-pulling")};o.addEventListener("pointerup",C),o.addEventListener("pointercancel",C);function k(){if(S||!B)return;S=!0;let f=B;
@@ -821,25 +821,25 @@ B=null,v({type:"pull",...f})}return h.follow("msg:custom",f=>{f.type==="trouble"
 h.close}function gs({model:t,el:s}){let n=t.get("plan"),r=t.get("view"),o=e("p",{class:"ts-finding",role:"status"}),a=e("p",{class:"\
 ts-happened tsw-happened",role:"status"}),l=e("div",{class:"ts-scroll ts-fit tsw-train"}),i=r.dials[0].shaft,d=n.gears.map(
 ([x,y])=>e("button",{type:"button",class:"ts-button","data-gear":x,"aria-pressed":"false",onclick:()=>k({type:"gear",gear:x})},
-y)),u=e("select",{class:"ts-box","aria-label":"Wheel held still",onchange:x=>k({type:"hold",shaft:x.target.value})},...pt(
-n.holds)),p=e("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:x=>{i=x.target.value,m()}},...pt(r.dials.
+y)),u=e("select",{class:"ts-box","aria-label":"Wheel held still",onchange:x=>k({type:"hold",shaft:x.target.value})},...ht(
+n.holds)),p=e("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:x=>{i=x.target.value,m()}},...ht(r.dials.
 map(x=>[x.shaft,x.name]))),h=x=>k({type:"turn",shaft:i,turns:x}),b=`1/${n.marks}`,w=e("div",{class:"ts-tools",role:"grou\
 p","aria-label":"Turn the shaft"},nt("↺ 1 turn",()=>h(-1),"One turn anticlockwise"),nt(`↺ ${b}`,()=>h(-n.step),`${b}\
  turn anticlockwise`),nt("↺ a touch",()=>h(-n.fine),"A touch anticlockwise"),nt("a touch ↻",()=>h(n.fine),"A touch c\
 lockwise"),nt(`${b} ↻`,()=>h(n.step),`${b} turn clockwise`),nt("1 turn ↻",()=>h(1),"One turn clockwise"),nt("Marks t\
 o zero",()=>k({type:"reset"}))),v=new Map;for(let x of r.dials){let y=j("g",{},j("circle",{class:"tsw-end",r:34}),j("lin\
-e",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),j("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),M=[];for(let g=0;g<n.marks;g+=
-1)M.push(j("line",{class:"tsw-tick",y1:-40,y2:g?-47:-52,transform:`rotate(${g*360/n.marks})`})),g&&M.push(j("text",{class:"\
+e",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),j("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),E=[];for(let g=0;g<n.marks;g+=
+1)E.push(j("line",{class:"tsw-tick",y1:-40,y2:g?-47:-52,transform:`rotate(${g*360/n.marks})`})),g&&E.push(j("text",{class:"\
 tsw-number",x:57*Math.sin(g*2*Math.PI/n.marks),y:-57*Math.cos(g*2*Math.PI/n.marks)+4},String(g)));let A=j("svg",{viewBox:"\
--70 -70 140 140",class:"tsw-dial","data-shaft":x.shaft,"aria-hidden":"true"},j("circle",{class:"tsw-plate",r:40}),...M,j(
+-70 -70 140 140",class:"tsw-dial","data-shaft":x.shaft,"aria-hidden":"true"},j("circle",{class:"tsw-plate",r:40}),...E,j(
 "path",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),y),U=e("div",{class:"tsw-count",tabindex:"0",role:"application","\
 aria-roledescription":"shaft","data-shaft":x.shaft},e("div",{class:"tsw-name"}),A,e("div",{class:"tsw-strokes","aria-hid\
 den":"true"}),e("div",{class:"tsw-figure"}));v.set(x.shaft,{box:U,svg:A,shaftEnd:y}),U.addEventListener("focus",()=>{i!==
 x.shaft&&(i=x.shaft,m())}),U.addEventListener("keydown",g=>{if(bt(g))return;let P={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,
 ArrowUp:-1,PageDown:1,PageUp:-1}[g.key];P&&(g.preventDefault(),i=x.shaft,h(P*(g.key.startsWith("Page")?1:g.shiftKey?n.fine:
-n.step)))});let O=null,E=g=>{let P=A.getBoundingClientRect();return Math.atan2(g.clientX-P.left-P.width/2,P.top+P.height/
-2-g.clientY)/(2*Math.PI)};A.addEventListener("pointerdown",g=>{g.button===0&&(O=E(g),A.setPointerCapture(g.pointerId),U.
-focus({preventScroll:!0}),g.preventDefault())}),A.addEventListener("pointermove",g=>{if(O===null)return;let P=E(g),_=P-O;
+n.step)))});let O=null,M=g=>{let P=A.getBoundingClientRect();return Math.atan2(g.clientX-P.left-P.width/2,P.top+P.height/
+2-g.clientY)/(2*Math.PI)};A.addEventListener("pointerdown",g=>{g.button===0&&(O=M(g),A.setPointerCapture(g.pointerId),U.
+focus({preventScroll:!0}),g.preventDefault())}),A.addEventListener("pointermove",g=>{if(O===null)return;let P=M(g),_=P-O;
 _-=Math.round(_),O=P,$+=_,B()});let N=()=>{O=null};A.addEventListener("pointerup",N),A.addEventListener("pointercancel",
 N)}let $=0,T=!1;function B(){if(T||Math.abs($)<.002)return;T=!0;let x=$;$=0,h(x)}let S=Y({model:t,el:s},{kind:"rig"});S.
 show(...n.closed?[]:[e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved.")],S.alert,o,...n.closed?[]:[e("\
@@ -847,15 +847,15 @@ div",{class:"ts-tools",role:"group","aria-label":"Gears engaged"},e("span",{},"E
 ols"},e("span",{class:"ts-pair"},"Hold still: ",u),e("span",{class:"ts-pair"},"Turn by hand: ",p)),e("div",{class:"tsw-c\
 ounts"},...[...v.values()].map(x=>x.box)),w,a,e("p",{class:"ts-hint"},`All three are seen from the clutch side. Drag a d\
 ial round, or go to it and use the arrow keys (${b} turn), Shift with an arrow key (a touch) or Page Up and Page Down (o\
-ne turn). Each stroke is a whole turn.`));let L=0,C=null;function k(x){L+=1,S.send({...x,turn:L})}let f=x=>{let y=[];for(let M=x;M>
-0;M-=5)y.push(M>=5?"||||/":"|".repeat(M));return y.join(" ")};function m(){let x=t.get("view");C!==t.get("figure")&&(C=String(
-t.get("figure")),l.innerHTML=C);for(let y of X(l,"[data-wheel]")){let[M,A]=x.wheels[String(y.dataset.wheel)]??[0,!0];y.setAttribute(
-"transform",`translate(0 ${(M*Number(y.dataset.reach)).toFixed(1)})`),y.classList.toggle("tsw-behind",!A)}for(let y of d)
+ne turn). Each stroke is a whole turn.`));let L=0,C=null;function k(x){L+=1,S.send({...x,turn:L})}let f=x=>{let y=[];for(let E=x;E>
+0;E-=5)y.push(E>=5?"||||/":"|".repeat(E));return y.join(" ")};function m(){let x=t.get("view");C!==t.get("figure")&&(C=String(
+t.get("figure")),l.innerHTML=C);for(let y of X(l,"[data-wheel]")){let[E,A]=x.wheels[String(y.dataset.wheel)]??[0,!0];y.setAttribute(
+"transform",`translate(0 ${(E*Number(y.dataset.reach)).toFixed(1)})`),y.classList.toggle("tsw-behind",!A)}for(let y of d)
 y.setAttribute("aria-pressed",String(x.engaged.includes(y.dataset.gear)));u.value=x.held,p.value=i;for(let y of x.dials){
-let{box:M,shaftEnd:A}=v.get(y.shaft),U=y.way>0?"↻":y.way<0?"↺":"";A.setAttribute("transform",`rotate(${y.angle})`);let[
-O,,E,N]=M.children;O.textContent=`${y.name}${y.held?", held":y.shaft===i?", your hand":""}`,E.textContent=y.strokes||U?`${U}\
- ${f(y.strokes)}`:"no stroke",N.textContent=y.figure,M.classList.toggle("tsw-hand",y.shaft===i),M.classList.toggle("tsw-\
-held",y.held),M.setAttribute("aria-label",`${y.name}${y.held?", held":""}. ${y.words}`)}o.textContent=x.finding,a.textContent=
+let{box:E,shaftEnd:A}=v.get(y.shaft),U=y.way>0?"↻":y.way<0?"↺":"";A.setAttribute("transform",`rotate(${y.angle})`);let[
+O,,M,N]=E.children;O.textContent=`${y.name}${y.held?", held":y.shaft===i?", your hand":""}`,M.textContent=y.strokes||U?`${U}\
+ ${f(y.strokes)}`:"no stroke",N.textContent=y.figure,E.classList.toggle("tsw-hand",y.shaft===i),E.classList.toggle("tsw-\
+held",y.held),E.setAttribute("aria-label",`${y.name}${y.held?", held":""}. ${y.words}`)}o.textContent=x.finding,a.textContent=
 x.happened,s.dataset.turn=String(x.turn),T=!1,B()}return S.follow("change:view",m),m(),S.close}function ms({model:t,el:s}){let n=e("p",{class:"ts-finding",role:"status"}),r=e("div",{class:"tsh-picture"}),o=e("p",{class:"\
 tsh-head"}),a=e("p",{class:"tsh-seen"}),l=e("div",{class:"tsh-told"}),i=e("div",{class:"tsh-box",role:"status"},o,a,l),c=[],
 d=[],u=null,p=t.get("plan").lookingOnly,h=(k,f)=>e("button",{type:"button",class:"ts-button","data-verdict":k,"aria-pres\
@@ -866,8 +866,8 @@ el:s},{kind:"rig"});$.show(e("p",{class:"ts-who"},p?"A picture to look at. Nothi
 .":"Practice. Nothing here is marked or saved."),$.alert,n,e("p",{class:"ts-keys"},p?"Choose a place to read what can be\
  seen there. Keys: arrows go from place to place.":"Choose a place, read what can be seen there, and judge it. Keys: arr\
 ows go from place to place; Tab goes on to the buttons."),r,i),p||i.after(v);function T(k,f){let m=k!==u;u=k;for(let[x,y]of d.
-entries()){let M=c[x][0]===k;y.setAttribute("tabindex",M?"0":"-1"),y.setAttribute("aria-pressed",String(M)),y.classList.
-toggle("tsh-chosen",M),M&&f&&(y.focus({preventScroll:!0}),B(y))}m&&$.send({type:"choose",place:k})}function B(k){let f=Tt(
+entries()){let E=c[x][0]===k;y.setAttribute("tabindex",E?"0":"-1"),y.setAttribute("aria-pressed",String(E)),y.classList.
+toggle("tsh-chosen",E),E&&f&&(y.focus({preventScroll:!0}),B(y))}m&&$.send({type:"choose",place:k})}function B(k){let f=Tt(
 k,".tsh-hit").getBoundingClientRect(),m=r.getBoundingClientRect();(f.left<m.left||f.right>m.right)&&(r.scrollLeft+=f.left-
 m.left-(m.width-f.width)/2),(f.bottom<0||f.bottom>innerHeight||f.top<0)&&k.scrollIntoView({block:"nearest"})}function S(){
 let k=t.get("plan");c=k.places,r.innerHTML=k.drawing,Tt(r,"svg").setAttribute("role","group"),d=c.map(([f])=>Tt(r,`[data\
@@ -877,19 +877,19 @@ findIndex(([y])=>y===u),m=Math.min(6,c.length),x=f;if(k.key==="ArrowRight")x=f+1
 key==="ArrowDown")x=f+m;else if(k.key==="ArrowUp")x=f-m;else if(k.key==="Home")x=0;else if(k.key==="End")x=c.length-1;else if(k.
 key!=="Enter"&&k.key!==" ")return;k.preventDefault(),x>=0&&x<c.length&&T(c[x][0],!0)});function L(){let k=t.get("view");
 n.textContent=k.finding;let f=c.findIndex(([y])=>y===k.chosen);o.textContent=`${f+1}  ${c[f][1]}`,a.textContent=k.seen;let{
-verdict:m,...x}=k.told;if(l.replaceChildren(),m){let y=k.judged[k.chosen],M=y==="stop"==(m==="Stop here."),A=y==="stop"?
-"Stop here":"Fine as it is";l.append(e("p",{class:"tsh-verdict"},M?`✓ Yes: ${m}`:`✗ You said “${A}”. The course sa\
+verdict:m,...x}=k.told;if(l.replaceChildren(),m){let y=k.judged[k.chosen],E=y==="stop"==(m==="Stop here."),A=y==="stop"?
+"Stop here":"Fine as it is";l.append(e("p",{class:"tsh-verdict"},E?`✓ Yes: ${m}`:`✗ You said “${A}”. The course sa\
 ys: ${m}`),e("dl",{class:"ts-facts"},...Object.entries(x).flatMap(([U,O])=>[e("dt",{},U),e("dd",{},O)])))}for(let y of b)
-y.setAttribute("aria-pressed",String(k.judged[k.chosen]===y.dataset.verdict));for(let[y,M]of d.entries()){let A=k.judged[c[y][0]];
-M.setAttribute("aria-label",`${y+1} ${c[y][1]}${A?`, judged: ${A==="stop"?"stop here":"fine as it is"}`:""}`);let U=M.querySelector(
-".tsh-tag");if(!A){U?.remove();continue}U||(U=j("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),M.
+y.setAttribute("aria-pressed",String(k.judged[k.chosen]===y.dataset.verdict));for(let[y,E]of d.entries()){let A=k.judged[c[y][0]];
+E.setAttribute("aria-label",`${y+1} ${c[y][1]}${A?`, judged: ${A==="stop"?"stop here":"fine as it is"}`:""}`);let U=E.querySelector(
+".tsh-tag");if(!A){U?.remove();continue}U||(U=j("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),E.
 append(U)),U.textContent=A==="stop"?"■ stop":"○ well"}s.dataset.turn=k.chosen}let C=()=>{S(),L()};return $.follow("c\
 hange:plan",C),$.follow("change:view",L),C(),$.close}function ws({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding",role:"status"}),o=e("p",{class:"tsl-sum"}),a=e(
 "div",{class:"tsl-drawing"}),l=new Map,c=n.sliders.map(([h,b,w,v,$,T])=>{let B=Z(h.replace("_","-")),S=e("output",{class:"\
 tsl-figure",for:B}),L=e("input",{id:B,type:"range",min:v,max:$,step:T,oninput:()=>{C(),u.send({type:"set",name:h,value:Number(
 L.value)})}}),C=()=>{S.textContent=`${L.value} ${w}`,L.setAttribute("aria-valuetext",`${L.value} ${w==="°"?"degrees":w}`)};
 return l.set(h,{slider:L,say:C}),e("div",{class:"tsl-row"},e("label",{for:B},b),L,S)}),d=e("select",{class:"ts-box","ari\
-a-label":"Grip",onchange:()=>u.send({type:"set",name:"grip",value:d.value})},...pt(n.grips)),u=Y({model:t,el:s},{kind:"r\
+a-label":"Grip",onchange:()=>u.send({type:"set",name:"grip",value:d.value})},...ht(n.grips)),u=Y({model:t,el:s},{kind:"r\
 ig"});u.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),u.alert,r,e("div",{class:"tsl-sliders",
 role:"group","aria-label":"The lift"},...c,e("div",{class:"tsl-row"},e("span",{},"Grip"),d)),a,o,e("p",{class:"ts-keys"},
 "Dashed: where the load goes. The figure is drawn for the eye; only the distances count."));function p(){let h=t.get("vi\
@@ -905,9 +905,9 @@ height:2*a,fill:"var(--ts-paper)"}),u=j("g",{});return l.append(d,i,c,u),{node:s
 slate(${n+p.mm*o} 0)`),u.replaceChildren();for(let h=0;h<t.lines;h+=1){let b=h-p.line;b-=t.lines*Math.round(b/t.lines);let w=b/
 t.lines*2*Math.PI;if(Math.abs(w)>1.15)continue;let v=r-(a-8)*Math.sin(w),$=h%5===0;u.append(rt(0,v,$?26:16,v,$?"tsi-bold":
 "tsi-fine")),$&&u.append(at(36,v+5,String(h),"start"))}s.setAttribute("aria-label",`${t.name}. ${p.words}`)}}}function bs(t){
-return Ot(t,(s,n,r)=>{let o=En(s),a=gt("Thimble",{min:0,max:s.top,step:.01,value:r.open,words:()=>"turn in to the left, \
-out to the right",onInput:c=>n({open:c})}),l=ft("Between the faces",s.between,r.between,c=>n({between:c,open:s.top})),i=s.
-hands.length?ft("Close it",s.hands,r.hand,c=>n({hand:c})):null;return{picture:o.node,controls:[Et(l.row,i?.row),Et(W("Cl\
+return Ct(t,(s,n,r)=>{let o=En(s),a=ft("Thimble",{min:0,max:s.top,step:.01,value:r.open,words:()=>"turn in to the left, \
+out to the right",onInput:c=>n({open:c})}),l=pt("Between the faces",s.between,r.between,c=>n({between:c,open:s.top})),i=s.
+hands.length?pt("Close it",s.hands,r.hand,c=>n({hand:c})):null;return{picture:o.node,controls:[Lt(l.row,i?.row),Lt(W("Cl\
 ose until it rests",()=>n({open:-1})),W("Open",()=>n({open:s.top}))),a.row],set(c,d){o.set(c),a.box.value=String(Math.max(
 0,c.mm)),l.box.value=d.between}}})}function ks({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding",role:"status"}),o=e("tbody",{role:"rowgroup"}),
 a=new Map;for(let[c,d,u]of n.checks){let p=e("button",{class:"ts-button",type:"button","aria-label":`Make: ${d}`,onclick:()=>{
@@ -917,27 +917,27 @@ sk-shown"),a.set(c,{button:p,shown:h}),o.append(e("tr",{role:"row"},e("th",{scop
 ved; make them again after reopening."),l.alert,r,ae("Checks of your unit",[["Check"],["min",!0],["Do"],["It shows"]],o));
 function i(){let c=t.get("view");r.textContent=c.finding;for(let[d,{button:u,shown:p}]of a){let h=c.shown[d];u.setAttribute(
 "aria-disabled",h?"true":"false"),u.classList.toggle("ts-off",!!h),u.textContent=h?"Made":"Make",p.textContent=h?`${h[0]?
-"✓":"✗"} ${h[1]}`:"",p.classList.toggle("tsk-failed",!!h&&!h[0])}}return l.follow("change:view",i),i(),l.close}function Mn(){let t=j("svg",{viewBox:"0 0 220 200",class:"tsp-gauge",role:"img"}),s=j("g"),n=j("path",{d:"M-2.5 14L0 -78\
+"✓":"✗"} ${h[1]}`:"",p.classList.toggle("tsk-failed",!!h&&!h[0])}}return l.follow("change:view",i),i(),l.close}function An(){let t=j("svg",{viewBox:"0 0 220 200",class:"tsp-gauge",role:"img"}),s=j("g"),n=j("path",{d:"M-2.5 14L0 -78\
 L2.5 14Z",class:"tsg-pointer"});t.append(j("circle",{cx:110,cy:104,r:92,class:"tsg-face"}),s,n,j("circle",{cx:110,cy:104,
 r:6,class:"tsg-hub"}));let r=l=>(-135+270*l)*Math.PI/180,o="";function a([l,i,c]){s.replaceChildren();for(let d=0;d*i<=l+
 1e-9;d+=1){let u=r(d*i/l),p=d%c===0,h=b=>[110+b*Math.sin(u),104-b*Math.cos(u)];if(s.append(rt(...h(p?72:79),...h(88),p?"\
 tsg-mark tsg-long":"tsg-mark")),p&&d%(2*c)===0){let[b,w]=h(58);s.append(at(b,w+4.5,String(Number((d*i).toFixed(2)))))}}s.
 append(at(110,170,"kN"))}return{node:t,set(l,i,c){String(l)!==o&&(o=String(l),a(l));let d=Math.min(i/l[0],1.03);n.setAttribute(
-"transform",`translate(110 104) rotate(${-135+270*d})`),t.setAttribute("aria-label",c)}}}function vs(t){return Ot(t,(s,n,r)=>{
-let o=Mn(),a=e("div",{class:"tsp-section"}),l="",i=e("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
-ection and gauge"},a,e("div",{class:"tsg-gauge"},o.node)),c=gt("Push",{min:0,max:100,step:1,value:r.travel,onInput:h=>n(
-{travel:h}),words:h=>h>=100?"at the shoulder":`${h} % of the way`}),d=[c.row],u=null;if(!s.readingsOnly){let h=ft("Part",
-s.places,r.place,$=>n({place:$,travel:0}));u=ft("Driver bears on",s.drivers,r.driver,$=>n({driver:$,travel:0}));let b=ft(
-"Seat",s.seats,r.seat,$=>n({seat:$})),w=gt("Pair",{min:0,max:100,step:1,value:r.grip,onInput:$=>n({grip:$}),words:$=>$===
-0?"loosest of the fit":$===100?"tightest of the fit":`${$} % from loosest to tightest`}),v=gt("Warm the outer part",{min:s.
-room,max:s.hottest,step:1,value:r.warmth,onInput:$=>n({warmth:$}),words:$=>`${$} °C`});d.unshift(Et(h.row,u.row,b.row),
+"transform",`translate(110 104) rotate(${-135+270*d})`),t.setAttribute("aria-label",c)}}}function vs(t){return Ct(t,(s,n,r)=>{
+let o=An(),a=e("div",{class:"tsp-section"}),l="",i=e("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
+ection and gauge"},a,e("div",{class:"tsg-gauge"},o.node)),c=ft("Push",{min:0,max:100,step:1,value:r.travel,onInput:h=>n(
+{travel:h}),words:h=>h>=100?"at the shoulder":`${h} % of the way`}),d=[c.row],u=null;if(!s.readingsOnly){let h=pt("Part",
+s.places,r.place,$=>n({place:$,travel:0}));u=pt("Driver bears on",s.drivers,r.driver,$=>n({driver:$,travel:0}));let b=pt(
+"Seat",s.seats,r.seat,$=>n({seat:$})),w=ft("Pair",{min:0,max:100,step:1,value:r.grip,onInput:$=>n({grip:$}),words:$=>$===
+0?"loosest of the fit":$===100?"tightest of the fit":`${$} % from loosest to tightest`}),v=ft("Warm the outer part",{min:s.
+room,max:s.hottest,step:1,value:r.warmth,onInput:$=>n({warmth:$}),words:$=>`${$} °C`});d.unshift(Lt(h.row,u.row,b.row),
 w.row,v.row)}let p=e("dl",{class:"ts-facts"});return s.readingsOnly||d.push(p),{picture:i,controls:d,set(h,b){h.section!==
 l&&(l=h.section,a.innerHTML=l),a.querySelector(".tsd-moving")?.setAttribute("transform",`translate(${-s.travelPx*b.travel/
 100} 0)`),o.set(h.gauge,h.force,h.words),Number(c.box.value)!==b.travel&&document.activeElement!==c.box&&c.set(b.travel),
-u&&(u.row.hidden=!h.drives),h.facts&&p.replaceChildren(...Lt(h.facts))}}})}function ys({model:t,el:s}){let n=t.get("steps"),r=t.get("reach"),o=new Map(n.map(([C],k)=>[C,k])),a=e("div",{class:"ts-\
+u&&(u.row.hidden=!h.drives),h.facts&&p.replaceChildren(...Mt(h.facts))}}})}function ys({model:t,el:s}){let n=t.get("steps"),r=t.get("reach"),o=new Map(n.map(([C],k)=>[C,k])),a=e("div",{class:"ts-\
 scroll"}),l=e("div",{class:"ts-scroll",tabindex:"0",role:"region","aria-label":"The rules around the chosen step"}),i=e(
 "p",{class:"ts-finding",role:"status"}),c=e("ul",{class:"ts-sentences"}),d=e("select",{class:"ts-box ts-before","aria-la\
-bel":"Chosen step"},...pt(n.map(([C,k],f)=>[C,`${f+1}  ${k}`]))),u=e("button",{type:"button",class:"ts-button","aria-pre\
+bel":"Chosen step"},...ht(n.map(([C,k],f)=>[C,`${f+1}  ${k}`]))),u=e("button",{type:"button",class:"ts-button","aria-pre\
 ssed":"false"},"Fit the width"),p=Y({model:t,el:s},{kind:"rig",lost(){d.disabled=!0}});p.show(p.alert,e("p",{class:"ts-f\
 inding"},t.get("finding")),e("p",{class:"ts-hint"},"Choose a step: click it, or use the arrow keys in the picture. Left \
 and right follow the rules, up and down stay beside."),e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"Step ",d),
@@ -946,86 +946,86 @@ side."),i,l,c),a.innerHTML=t.get("figure");let h=Tt(a,"svg");h.setAttribute("rol
 (C,k)=>Number(C.dataset.step)-Number(k.dataset.step)),w=X(h,".tsf-rule").map(C=>({node:C,ends:String(C.dataset.rule).split(
 "-").map(Number)}));b.forEach((C,k)=>{C.setAttribute("role","button"),C.setAttribute("aria-label",`${k+1} ${n[k][1]}, ${r[k].
 before.length} before it, ${r[k].after.length} after it`),C.addEventListener("click",()=>T(k,!0))});let v=Number(o.get(t.
-get("near").step));function $(C){let k=new Set(r[v].before),f=new Set(r[v].after);b.forEach((M,A)=>{M.setAttribute("tabi\
-ndex",A===v?"0":"-1"),M.setAttribute("aria-pressed",String(A===v)),M.classList.toggle("ts-chosen-step",A===v),M.classList.
-toggle("ts-before-it",k.has(A)),M.classList.toggle("ts-after-it",f.has(A)),M.classList.toggle("ts-either",A!==v&&!k.has(
-A)&&!f.has(A))});let m=M=>M===v||k.has(M)||f.has(M);for(let{node:M,ends:A}of w){let U=k.has(A[0])&&(A[1]===v||k.has(A[1]))||
-f.has(A[1])&&(A[0]===v||f.has(A[0]));M.classList.toggle("ts-either",!(U&&A.every(m)))}d.value=n[v][0],C&&b[v].focus({preventScroll:!0});
+get("near").step));function $(C){let k=new Set(r[v].before),f=new Set(r[v].after);b.forEach((E,A)=>{E.setAttribute("tabi\
+ndex",A===v?"0":"-1"),E.setAttribute("aria-pressed",String(A===v)),E.classList.toggle("ts-chosen-step",A===v),E.classList.
+toggle("ts-before-it",k.has(A)),E.classList.toggle("ts-after-it",f.has(A)),E.classList.toggle("ts-either",A!==v&&!k.has(
+A)&&!f.has(A))});let m=E=>E===v||k.has(E)||f.has(E);for(let{node:E,ends:A}of w){let U=k.has(A[0])&&(A[1]===v||k.has(A[1]))||
+f.has(A[1])&&(A[0]===v||f.has(A[0]));E.classList.toggle("ts-either",!(U&&A.every(m)))}d.value=n[v][0],C&&b[v].focus({preventScroll:!0});
 let x=b[v].getBoundingClientRect(),y=a.getBoundingClientRect();(x.left<y.left+16||x.right>y.right-16)&&(a.scrollLeft+=x.
 left-y.left-y.width/2)}function T(C,k){v=C,$(k),p.send({type:"choose",step:n[C][0]})}let B=C=>{let f=Tt(b[C],"rect").getBBox();
-return{x:f.x,y:f.y}};function S(C){let k=B(v),f=y=>y.sort((M,A)=>Math.abs(B(M).y-k.y)-Math.abs(B(A).y-k.y))[0];if(C==="A\
+return{x:f.x,y:f.y}};function S(C){let k=B(v),f=y=>y.sort((E,A)=>Math.abs(B(E).y-k.y)-Math.abs(B(A).y-k.y))[0];if(C==="A\
 rrowRight")return f(w.filter(({ends:y})=>y[0]===v).map(({ends:y})=>y[1]));if(C==="ArrowLeft")return f(w.filter(({ends:y})=>y[1]===
-v).map(({ends:y})=>y[0]));let m=b.map((y,M)=>M).filter(y=>Math.abs(B(y).x-k.x)<2&&y!==v),x=C==="ArrowUp"?-1:1;return f(m.
+v).map(({ends:y})=>y[0]));let m=b.map((y,E)=>E).filter(y=>Math.abs(B(y).x-k.x)<2&&y!==v),x=C==="ArrowUp"?-1:1;return f(m.
 filter(y=>(B(y).y-k.y)*x>0))}h.addEventListener("keydown",C=>{if(!bt(C))if(["ArrowUp","ArrowDown","ArrowLeft","ArrowRigh\
 t"].includes(C.key)){let k=S(C.key);k!==void 0&&T(k,!0),C.preventDefault()}else(C.key==="Enter"||C.key===" ")&&C.preventDefault()}),
 d.addEventListener("change",()=>T(Number(o.get(d.value)),!1)),u.addEventListener("click",()=>{let C=a.classList.toggle("\
 ts-fit");u.setAttribute("aria-pressed",String(C)),$(!1)});function L(){let C=t.get("near");i.textContent=C.words,l.innerHTML=
-C.figure,c.replaceChildren(...Dt(C.sentences))}return p.follow("change:near",L),L(),requestAnimationFrame(()=>$(!1)),p.close}function An(){let t=j("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),s=j("g",{}),n=j("g",{});return s.append(
+C.figure,c.replaceChildren(...Dt(C.sentences))}return p.follow("change:near",L),L(),requestAnimationFrame(()=>$(!1)),p.close}function On(){let t=j("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),s=j("g",{}),n=j("g",{});return s.append(
 j("circle",{cx:150,cy:164,r:76,class:"tsi-body"}),rt(150,164,150,98,"tsi-bold"),j("circle",{cx:150,cy:98,r:5,class:"tsg-\
 hub"})),n.append(rt(150,86,150,40,"tsi-plunger"),j("circle",{cx:150,cy:26,r:20,class:"tsi-paper"})),t.append(s,rt(50,164,
 250,164,"tsg-centre"),rt(150,250,150,80,"tsg-centre"),n,at(8,252,"not to scale","start")),{node:t,set(r,o,a){s.setAttribute(
 "transform",`rotate(${r} 150 164)`),n.setAttribute("transform",`rotate(${o} 150 88)`),t.setAttribute("aria-label",a)}}}function xs(t){
-return Ot(t,(s,n,r)=>{let o=Ft(),a=An(),l=gt("Turn the shaft by hand",{min:0,max:360,step:5,value:r.angle,words:d=>`turn\
-ed by ${d}°`,onInput:d=>n({angle:d})}),i=ft("Plunger",s.pressed,r.pressed,d=>n({pressed:d})),c=ft("Stand",s.tilts,r.tilt,
+return Ct(t,(s,n,r)=>{let o=qt(),a=On(),l=ft("Turn the shaft by hand",{min:0,max:360,step:5,value:r.angle,words:d=>`turn\
+ed by ${d}°`,onInput:d=>n({angle:d})}),i=pt("Plunger",s.pressed,r.pressed,d=>n({pressed:d})),c=pt("Stand",s.tilts,r.tilt,
 d=>n({tilt:d}));return{picture:e("div",{class:"tsg-beside"},a.node,e("div",{class:"tsg-gauge"},o.node,e("div",{},"One ma\
-rk 0.01 mm, one turn 1 mm"))),controls:[Et(i.row,c.row),l.row],set(d,u){o.set(d.mm,d.words),a.set(d.state.angle,Number(d.
+rk 0.01 mm, one turn 1 mm"))),controls:[Lt(i.row,c.row),l.row],set(d,u){o.set(d.mm,d.words),a.set(d.state.angle,Number(d.
 state.tilt),`Shaft end on, turned by ${d.state.angle}°; the plunger stands ${d.state.tilt}° off square. Not to scale.`),
-l.set(u.angle)}}})}var Ss=(t,s)=>(t+s)%7<2,Ls=(t,s)=>(t+s)%8<2||(t-s+8e4)%8<2,le=()=>!1,ce=t=>(s,n)=>n%t===0,On={"":le,dots:(t,s)=>t%6<2&&s%
+l.set(u.angle)}}})}var Ss=(t,s)=>(t+s)%7<2,Ls=(t,s)=>(t+s)%8<2||(t-s+8e4)%8<2,le=()=>!1,ce=t=>(s,n)=>n%t===0,Tn={"":le,dots:(t,s)=>t%6<2&&s%
 6<2,rising:Ss,cross:Ls,flat:(t,s)=>s%6<2,rings:(t,s)=>{let n=Math.hypot(t%12-6,s%12-6);return n>2.5&&n<4.5},plus:(t,s)=>t%
 10===5&&s%10>2&&s%10<8||s%10===5&&t%10>2&&t%10<8,"lines-1":le,"lines-2":ce(14),"lines-3":ce(8),"lines-4":ce(5),"lines-5":ce(
-3)};function Tn(t){let s=n=>Number.parseInt(t.slice(n,n+2),16);return[s(1),s(3),s(5)]}var $s=([t,s,n],r)=>(r<<24|n<<16|s<<
-8|t)>>>0;function Cs(t,[s,n],r,o,a){let l=n*4,i=new Uint32Array(l*s*4),c=new Map(r.map(([p,,h,b])=>{let w=h?$s(Tn(h),200):
-0;return[p,{ground:w,hatch:On[b]??le}]})),d={ground:0,hatch:le},u=$s(o,190);for(let p=0;p<s;p+=1){let h=(s-1-p)*4;for(let b=0;b<
+3)};function Nn(t){let s=n=>Number.parseInt(t.slice(n,n+2),16);return[s(1),s(3),s(5)]}var $s=([t,s,n],r)=>(r<<24|n<<16|s<<
+8|t)>>>0;function Cs(t,[s,n],r,o,a){let l=n*4,i=new Uint32Array(l*s*4),c=new Map(r.map(([p,,h,b])=>{let w=h?$s(Nn(h),200):
+0;return[p,{ground:w,hatch:Tn[b]??le}]})),d={ground:0,hatch:le},u=$s(o,190);for(let p=0;p<s;p+=1){let h=(s-1-p)*4;for(let b=0;b<
 n;b+=1){let w=t[p*n+b];if(!w)continue;let{ground:v,hatch:$}=c.get(w&15)??d,T=a&&(w&16)!==0,B=a&&(w&32)!==0;for(let S=h;S<
-h+4;S+=1)for(let L=b*4;L<(b+1)*4;L+=1){let C=$(L,S)||T&&Ss(L,S)||B&&Ls(L,S);i[S*l+L]=C?u:v}}}return i}var In=600;function Ms(t,s,n,r,o,a){let[l,i]=n;t.width=i*4,t.height=l*4;let c=new Uint8ClampedArray(Cs(s,n,r,o,a).buffer),
-d=new ImageData(c,t.width,t.height);t.getContext("2d")?.putImageData(d,0,0)}function Dn(t,s){let n=e("canvas",{class:"ts\
--swatch","aria-hidden":"true"});return Ms(n,new Uint8Array(15).fill(t[0]),[3,5],[t],s,!1),e("span",{class:"ts-key"},n,t[1])}
+h+4;S+=1)for(let L=b*4;L<(b+1)*4;L+=1){let C=$(L,S)||T&&Ss(L,S)||B&&Ls(L,S);i[S*l+L]=C?u:v}}}return i}var Dn=600;function Es(t,s,n,r,o,a){let[l,i]=n;t.width=i*4,t.height=l*4;let c=new Uint8ClampedArray(Cs(s,n,r,o,a).buffer),
+d=new ImageData(c,t.width,t.height);t.getContext("2d")?.putImageData(d,0,0)}function Bn(t,s){let n=e("canvas",{class:"ts\
+-swatch","aria-hidden":"true"});return Es(n,new Uint8Array(15).fill(t[0]),[3,5],[t],s,!1),e("span",{class:"ts-key"},n,t[1])}
 function As({model:t,el:s}){let n=t.get("face"),r=t.get("looks"),o=e("p",{class:"ts-finding",role:"status"}),a=e("span",
 {class:"ts-clock"}),l=e("dl",{class:"ts-facts"}),i=e("p",{class:"ts-legend"}),c=e("canvas",{class:"ts-cells","aria-hidde\
-n":"true"}),d=Y({model:t,el:s},{kind:"rig",lost(){h.setDisabled(!0),Gt(s)}}),u=null,p=E=>{u=Z("turn"),d.send({...E,turn:u})},
-h=ee({face:n,label:`${n.name}, seen from the side that is coated; the finding and the list say what it shows`,onLay(E){h.
-drawing.strokes(E),p({type:"lay",entries:E})},onRemove:E=>p({type:"remove",at:E}),onClear:()=>p({type:"clear"})}),b=W("C\
+n":"true"}),d=Y({model:t,el:s},{kind:"rig",lost(){h.setDisabled(!0),Gt(s)}}),u=null,p=M=>{u=Z("turn"),d.send({...M,turn:u})},
+h=ee({face:n,label:`${n.name}, seen from the side that is coated; the finding and the list say what it shows`,onLay(M){h.
+drawing.strokes(M),p({type:"lay",entries:M})},onRemove:M=>p({type:"remove",at:M}),onClear:()=>p({type:"clear"})}),b=W("C\
 lose the face",()=>p({type:"shut",closed:!t.get("view").closed})),w=e("input",{type:"range",id:Z("flat"),min:"20",max:"1\
 60",step:"10",class:"ts-range"}),v=e("output",{for:w.id}),$=St({id:Z("slide"),onchange:()=>p({type:"slide",by:$.value})},
-t.get("view").slides),T=null;w.addEventListener("input",()=>{v.textContent=`${w.value} µm`;let E={type:"flat",um:Number(
-w.value)};u===null?p(E):T=E});let{box:B,unit:S}=h.drawing;h.drawing.land.classList.add("tsp-clear"),h.drawing.frame.prepend(
-c);let L=(...E)=>e("span",{class:"ts-pair"},...E);d.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or sav\
+t.get("view").slides),T=null;w.addEventListener("input",()=>{v.textContent=`${w.value} µm`;let M={type:"flat",um:Number(
+w.value)};u===null?p(M):T=M});let{box:B,unit:S}=h.drawing;h.drawing.land.classList.add("tsp-clear"),h.drawing.frame.prepend(
+c);let L=(...M)=>e("span",{class:"ts-pair"},...M);d.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or sav\
 ed."),d.alert,o,h.drawing.frame,i,e("div",{class:"ts-tools"},b,L(e("label",{for:$.id},"the other face is"),$),L(a,W("1 m\
 inute passes",()=>p({type:"time",by:1})),W("5 minutes pass",()=>p({type:"time",by:5}))),L(e("label",{for:w.id},"faces ou\
 t of flat by"),w,v)),h.tools,l,e("details",{class:"ts-keys"},e("summary",{},"Passes laid"),h.empty,h.list));function C(){
-let E=getComputedStyle(s).color.match(/\d+(\.\d+)?/g);return E?E.slice(0,3).map(Number):[0,0,0]}let k="",f="";function m(){
-let E=t.get("view"),N=r[E.closed?"closed":"film"],g=t.get("grid"),P=g instanceof DataView?new Uint8Array(g.buffer,g.byteOffset,
-g.byteLength):new Uint8Array(g);Ms(c,P,E.shape,N,C(),!E.closed);let[_,K]=E.shape,[Q,F]=[E.corner[0]-E.pitch/2,E.corner[1]-
-E.pitch/2],H=(J,ot)=>`${(100*J/ot).toFixed(3)}%`;c.style.left=H(Q-B.left,B.width),c.style.width=H(K*E.pitch,B.width),c.style.
-top=H(B.high-F-_*E.pitch,B.height),c.style.height=H(_*E.pitch,B.height);let q=new Set(P.map(J=>E.closed?J:J&15)),z=N.filter(
-([J])=>q.has(J)),et=`${z.map(([,J])=>J)} ${C()}`;et!==k&&(k=et,i.replaceChildren(...z.map(J=>Dn(J,C()))))}let x=j("g");h.
-drawing.over.append(x);let y=([E,N])=>[E-B.left,B.high-N];function M([E,N]){let g=N.map(P=>{let[_,K]=y(P);return`M${_.toFixed(
-1)} ${K.toFixed(1)}h0.01`});return j("path",{d:g.join(""),class:"tsp-lump","stroke-width":2*E})}function A(E){let[N,g]=y(
-E[E.length-1]),P=`M${N-1.3*S} ${g-S}h${2.6*S}l${-1.3*S} ${2.2*S}Z`;return[j("path",{d:h.drawing.path(E),class:"tsp-way",
-"stroke-width":S}),j("path",{d:P,class:"tsp-out"})]}function U(){let E=t.get("view");if(u!==null&&E.turn!==u)return;u=null;
-let N=JSON.stringify([E.entries,E.notes]);if(N!==f&&h.show(E.entries,E.notes),f=N,h.drawing.strokes([]),m(),x.replaceChildren(
-...E.lumps.map(M),...E.leaks.flatMap(A)),h.drawing.svg.classList.toggle("tsp-shut",E.closed),h.drawing.svg.classList.toggle(
-"tsp-clean",E.closed||E.clean),o.textContent=E.finding,$.value=E.slide,a.textContent=`minute ${E.minute}`,b.textContent=
-E.closed?"Lift the face off again":"Close the face",T===null&&(w.value=String(E.flat),v.textContent=`${E.flat} µm`),l.replaceChildren(
-...Lt(E.facts)),T===null)return;let g=T;T=null,p(g)}d.follow("change:view",U),d.follow("msg:custom",E=>{E.type==="troubl\
-e"&&(u=null,h.drawing.strokes([]))});let O=new MutationObserver(()=>setTimeout(m,In));return O.observe(document.body,{attributes:!0,
-attributeFilter:["data-jp-theme-light"]}),U(),()=>{d.close(),O.disconnect()}}function Os(t){return Ot(t,(s,n,r)=>{let o=Ft(),a=e("div",{class:"tsp-section"}),l="",i=e("div",{class:"tsg-beside",tabindex:"\
+let M=getComputedStyle(s).color.match(/\d+(\.\d+)?/g);return M?M.slice(0,3).map(Number):[0,0,0]}let k="",f="";function m(){
+let M=t.get("view"),N=r[M.closed?"closed":"film"],g=t.get("grid"),P=g instanceof DataView?new Uint8Array(g.buffer,g.byteOffset,
+g.byteLength):new Uint8Array(g);Es(c,P,M.shape,N,C(),!M.closed);let[_,K]=M.shape,[Q,q]=[M.corner[0]-M.pitch/2,M.corner[1]-
+M.pitch/2],H=(J,ot)=>`${(100*J/ot).toFixed(3)}%`;c.style.left=H(Q-B.left,B.width),c.style.width=H(K*M.pitch,B.width),c.style.
+top=H(B.high-q-_*M.pitch,B.height),c.style.height=H(_*M.pitch,B.height);let F=new Set(P.map(J=>M.closed?J:J&15)),z=N.filter(
+([J])=>F.has(J)),et=`${z.map(([,J])=>J)} ${C()}`;et!==k&&(k=et,i.replaceChildren(...z.map(J=>Bn(J,C()))))}let x=j("g");h.
+drawing.over.append(x);let y=([M,N])=>[M-B.left,B.high-N];function E([M,N]){let g=N.map(P=>{let[_,K]=y(P);return`M${_.toFixed(
+1)} ${K.toFixed(1)}h0.01`});return j("path",{d:g.join(""),class:"tsp-lump","stroke-width":2*M})}function A(M){let[N,g]=y(
+M[M.length-1]),P=`M${N-1.3*S} ${g-S}h${2.6*S}l${-1.3*S} ${2.2*S}Z`;return[j("path",{d:h.drawing.path(M),class:"tsp-way",
+"stroke-width":S}),j("path",{d:P,class:"tsp-out"})]}function U(){let M=t.get("view");if(u!==null&&M.turn!==u)return;u=null;
+let N=JSON.stringify([M.entries,M.notes]);if(N!==f&&h.show(M.entries,M.notes),f=N,h.drawing.strokes([]),m(),x.replaceChildren(
+...M.lumps.map(E),...M.leaks.flatMap(A)),h.drawing.svg.classList.toggle("tsp-shut",M.closed),h.drawing.svg.classList.toggle(
+"tsp-clean",M.closed||M.clean),o.textContent=M.finding,$.value=M.slide,a.textContent=`minute ${M.minute}`,b.textContent=
+M.closed?"Lift the face off again":"Close the face",T===null&&(w.value=String(M.flat),v.textContent=`${M.flat} µm`),l.replaceChildren(
+...Mt(M.facts)),T===null)return;let g=T;T=null,p(g)}d.follow("change:view",U),d.follow("msg:custom",M=>{M.type==="troubl\
+e"&&(u=null,h.drawing.strokes([]))});let O=new MutationObserver(()=>setTimeout(m,Dn));return O.observe(document.body,{attributes:!0,
+attributeFilter:["data-jp-theme-light"]}),U(),()=>{d.close(),O.disconnect()}}function Os(t){return Ct(t,(s,n,r)=>{let o=qt(),a=e("div",{class:"tsp-section"}),l="",i=e("div",{class:"tsg-beside",tabindex:"\
 0",role:"group","aria-label":"Section and depth gauge"},a,e("div",{class:"tsg-gauge"},o.node,e("div",{},`Depth gauge on \
 a bridge of ${s.bridge} mm, one mark 0.01 mm`))),c=s.places.map(([u,p])=>[u,e("button",{type:"button",class:"ts-button",
-onclick:()=>n({place:u})},p)]),d=[e("p",{class:"ts-hint"},s.rule),Et(e("span",{},"Set the gauge down at"),...c.map(([,u])=>u))];
-return s.readingsOnly||(d.push(Et(ft("Lip looks towards",s.sides,r.lip,u=>n({lip:u})).row,ft("Lip is",s.greases,r.grease,
-u=>n({grease:u})).row,s.sleeves.length?ft("It went",s.sleeves,r.sleeve,u=>n({sleeve:u})).row:"")),d.push(gt("Drive it to\
+onclick:()=>n({place:u})},p)]),d=[e("p",{class:"ts-hint"},s.rule),Lt(e("span",{},"Set the gauge down at"),...c.map(([,u])=>u))];
+return s.readingsOnly||(d.push(Lt(pt("Lip looks towards",s.sides,r.lip,u=>n({lip:u})).row,pt("Lip is",s.greases,r.grease,
+u=>n({grease:u})).row,s.sleeves.length?pt("It went",s.sleeves,r.sleeve,u=>n({sleeve:u})).row:"")),d.push(ft("Drive it to\
  a depth",{min:s.least,max:s.most,step:.05,value:r.depth,words:u=>`${u.toFixed(2)} mm${u<0?", proud":""}`,onInput:u=>n({
-depth:u})}).row,gt("Lean",{min:0,max:s.mostLean,step:.02,value:r.lean,words:u=>u?`${u.toFixed(2)} mm across`:"square",onInput:u=>n(
+depth:u})}).row,ft("Lean",{min:0,max:s.mostLean,step:.02,value:r.lean,words:u=>u?`${u.toFixed(2)} mm across`:"square",onInput:u=>n(
 {lean:u})}).row)),{picture:i,controls:d,set(u,p){u.section!==l&&(l=u.section,a.innerHTML=l),a.querySelector(".tsl-moving")?.
-setAttribute("transform",u.placed),o.set(u.dial,u.words);for(let[h,b]of c)b.setAttribute("aria-pressed",String(h===p.place))}}})}function Ts({model:t,el:s}){let n=t.get("about"),r=t.get("shown").state,o=Ft(),a=n.readingsOnly?null:cs(n),l=e("p",{class:"\
-ts-finding",role:"status"}),i=e("div",{}),c=qt((k,f)=>T.send({type:"set",state:k,turn:f})),d=k=>{r={...r,...k},c.ask(r)},
+setAttribute("transform",u.placed),o.set(u.dial,u.words);for(let[h,b]of c)b.setAttribute("aria-pressed",String(h===p.place))}}})}function Ts({model:t,el:s}){let n=t.get("about"),r=t.get("shown").state,o=qt(),a=n.readingsOnly?null:cs(n),l=e("p",{class:"\
+ts-finding",role:"status"}),i=e("div",{}),c=Ft((k,f)=>T.send({type:"set",state:k,turn:f})),d=k=>{r={...r,...k},c.ask(r)},
 u=(k,f)=>{let m=[...r.shims];m[k]=f,d({shims:m.filter(Boolean),turns:0})},p=(k,f,m)=>W(k,f,{"aria-pressed":m}),h=W("Turn\
  the shaft ten times",()=>d({turns:r.turns+10})),b=p("Pull the shaft away",()=>d({side:"away"}),"true"),w=p("Push it to \
-the dial",()=>d({side:"towards"}),"false"),v=ft("Plunger",n.plungers,r.plunger,k=>d({plunger:k})),$=[e("div",{class:"ts-\
-tools"},n.rolls?h:null,v.row,b,w)];if(!n.readingsOnly){let k=ft("Shim",n.shelf,r.shims[0],m=>u(0,m)),f=n.second?ft("and",
+the dial",()=>d({side:"towards"}),"false"),v=pt("Plunger",n.plungers,r.plunger,k=>d({plunger:k})),$=[e("div",{class:"ts-\
+tools"},n.rolls?h:null,v.row,b,w)];if(!n.readingsOnly){let k=pt("Shim",n.shelf,r.shims[0],m=>u(0,m)),f=n.second?pt("and",
 [["","no second shim"],...n.shelf],r.shims[1]??"",m=>u(1,m)):null;$.unshift(e("div",{class:"ts-tools"},k.row,f?.row)),$.
-push(gt("Warm the unit",{min:0,max:100,step:1,value:r.warmth,onInput:m=>d({warmth:m}),words:m=>m?`case ${Math.round(n.caseRise*
+push(ft("Warm the unit",{min:0,max:100,step:1,value:r.warmth,onInput:m=>d({warmth:m}),words:m=>m?`case ${Math.round(n.caseRise*
 m/100)} K warmer`:"cold, as at the bench"}).row)}let T=Y({model:t,el:s},{kind:"rig"}),B=e("div",{class:"tsg-wide",tabindex:"\
 0",role:"group","aria-label":"Half section"});B.innerHTML=n.section;let S=[e("p",{class:"ts-who"},n.readingsOnly?"Take y\
 our readings here; write them in the form below.":"Practice. Nothing here is marked or saved."),T.alert,e("div",{class:"\
@@ -1035,31 +1035,34 @@ a&&e("div",{},e("p",{class:"ts-hint"},"Setting of the pair. Triangle: cold. Ring
 n");c.waiting||(r=k.state),o.set(k.dial,k.dialWords),b.setAttribute("aria-pressed",String(k.state.side==="away")),w.setAttribute(
 "aria-pressed",String(k.state.side==="towards")),l.textContent=k.finding,a&&(a.set(k.cold,k.warm,k.words.join(" ")),i.replaceChildren(
 ...k.words.map(f=>e("p",{},f)))),c.answered(k.turn)}let C=()=>c.free();return T.follow("change:shown",L),T.follow("msg:c\
-ustom",C),L(),T.close}function Ns({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding",role:"status"}),o=e("div",{class:"tsj-band"}),
+ustom",C),L(),T.close}function Ns(t){return Ct(t,(s,n,r)=>{let o=e("div",{tabindex:"0",role:"group","aria-label":s.name}),a="",l=s.pickers.map(
+({key:c,label:d,options:u})=>pt(d,u,r[c],p=>n({[c]:p})).row),i=s.sliders.map(({key:c,label:d,min:u,max:p,step:h,unit:b,places:w})=>ft(
+d,{min:u,max:p,step:h,value:r[c],words:v=>`${v.toFixed(w)} ${b}`,onInput:v=>n({[c]:v})}).row);return{picture:o,controls:l.
+length?[Lt(...l),...i]:i,set(c){c.drawing!==a&&(a=c.drawing,o.innerHTML=a)}}})}function Is({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding",role:"status"}),o=e("div",{class:"tsj-band"}),
 a=e("div",{class:"tsj-section"}),l=e("dl",{class:"ts-facts"}),i=null,c=null,d=(f,m)=>{c={...c,[f]:m},i===null&&u()};function u(){
 i=Z("choice"),L.send({type:"choose",chosen:c,turn:i}),c=null}let p=e("div",{class:"tsj-settings"}),h=(f,m,x)=>{let y=Z("\
 set");return m.id=y,p.append(e("label",{for:y},f),e("span",{class:"tsj-slide"},m,x)),m},b=(f,m,x)=>h(m,e("select",{class:"\
-ts-box",onchange:y=>d(f,y.target.value)},...pt(x.map(y=>typeof y=="string"?[y,y]:y)))),w=(f,m,x)=>h(m,e("input",{type:"r\
+ts-box",onchange:y=>d(f,y.target.value)},...ht(x.map(y=>typeof y=="string"?[y,y]:y)))),w=(f,m,x)=>h(m,e("input",{type:"r\
 ange",oninput:y=>d(f,Number(y.target.value))}),x),v={group:b("group","Bolt of the unit",n.groups),thread:b("thread","Thr\
 ead",n.threads),strength:b("strength","Strength class",n.classes),state:b("state","State of the thread",n.states),tool:b(
 "tool","Tool",n.tools)},$=e("output",{class:"tsj-figure"}),T=w("torque_nm","Torque",$),B=e("output",{class:"tsj-figure"}),
 S=w("engagement_mm","Thread that meets",B),L=Y({model:t,el:s},{kind:"rig"});L.show(e("p",{class:"ts-who"},"Practice. Not\
-hing here is marked or saved."),L.alert,r,o,e("div",{class:"tsj-bench"},p,a),l);let C=(f,m,x,y,M,A)=>{At(f,{min:m,max:x,
-step:y}),i===null&&(f.value=String(M)),f.setAttribute("aria-valuetext",A)};function k(){let f=t.get("view");if(i!==null&&
+hing here is marked or saved."),L.alert,r,o,e("div",{class:"tsj-bench"},p,a),l);let C=(f,m,x,y,E,A)=>{Ot(f,{min:m,max:x,
+step:y}),i===null&&(f.value=String(E)),f.setAttribute("aria-valuetext",A)};function k(){let f=t.get("view");if(i!==null&&
 f.turn!==i)return;i=null,c!==null&&u();let{chosen:m}=f;r.textContent=f.finding,o.innerHTML=f.band,a.innerHTML=f.section,
-l.replaceChildren(...Lt(f.facts));for(let[x,y]of Object.entries(v))y.value=m[x];C(T,1,f.topTorque,.5,m.torque_nm,f.torqueText),
+l.replaceChildren(...Mt(f.facts));for(let[x,y]of Object.entries(v))y.value=m[x];C(T,1,f.topTorque,.5,m.torque_nm,f.torqueText),
 $.textContent=f.torqueText,C(S,f.lowEngagement,f.topEngagement,.5,m.engagement_mm,f.engagementText),B.textContent=f.engagementText}
-return L.follow("change:view",k),k(),L.close}function Is({model:t,el:s}){let n=re(t.get("picture")),r=Y({model:t,el:s},{kind:"rig"});return r.show(r.alert,e("p",{class:"\
+return L.follow("change:view",k),k(),L.close}function Ds({model:t,el:s}){let n=re(t.get("picture")),r=Y({model:t,el:s},{kind:"rig"});return r.show(r.alert,e("p",{class:"\
 ts-finding"},t.get("finding")),...n.nodes),r.close}function Ut(t,s){return(t.find(([n])=>n===s)??t[0])[2]}function xe(t,s){return t.find(([,,n])=>s!==void 0&&n.includes(s))?.[0]}
-var ye=(t,s)=>[...t.slice(s+1),...t.slice(0,s+1)];function Ds(t,{stages:s,stage:n,step:r,labels:o,isOpen:a}){let l=Ut(s,
+var ye=(t,s)=>[...t.slice(s+1),...t.slice(0,s+1)];function Bs(t,{stages:s,stage:n,step:r,labels:o,isOpen:a}){let l=Ut(s,
 n),i=l.indexOf(String(r));if(t==="ArrowLeft"||t==="ArrowRight"){let d=s.map(([h])=>h),u=t==="ArrowLeft"?-1:1,p=Ut(s,d[(d.
 indexOf(n)+u+d.length)%d.length]);return p.find(a)??p[0]}if(t==="ArrowDown")return l[Math.min(i+1,l.length-1)];if(t==="A\
 rrowUp")return l[Math.max(i-1,0)];if(t==="Home")return l[0];if(t==="End")return l.at(-1);if(t.length!==1||t===" ")return;
-let c=t.toLowerCase();return ye(l,i).find(d=>o[d].toLowerCase().startsWith(c))}function Bs({stages:t,stage:s,step:n,isOpen:r}){
+let c=t.toLowerCase();return ye(l,i).find(d=>o[d].toLowerCase().startsWith(c))}function Ps({stages:t,stage:s,step:n,isOpen:r}){
 let o=Ut(t,s),a=t.flatMap(([,,i])=>i),l=a.indexOf(String(o.at(-1)));return ye(o,o.indexOf(String(n))).find(r)??ye(a,l).find(
-r)}function Ps({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding"}),o=e("div",{class:"ts-happened ts-told",role:"\
+r)}function js({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding"}),o=e("div",{class:"ts-happened ts-told",role:"\
 status",tabindex:"-1","aria-label":"What happened"}),a=e("select",{class:"ts-box ts-stage-choice","aria-label":"Stage",onchange:()=>Q()},
-...pt(n.stages.map(([I,G])=>[I,G]))),l=nt(n.marked?"Next open step":"Next ready step",()=>E("next"));l.classList.add("ts\
+...ht(n.stages.map(([I,G])=>[I,G]))),l=nt(n.marked?"Next open step":"Next ready step",()=>M("next"));l.classList.add("ts\
 -next");let i=e("div",{class:"ts-buildlist",role:"toolbar","aria-orientation":"vertical","aria-label":"Steps of this sta\
 ge",onkeydown:I=>g(I)}),c=e("p",{class:"ts-hint"},"Keys: up and down walk through the steps, left and right change the s\
 tage, Enter takes a step in hand; Enter again does it."),d=e("div",{class:"ts-hand",role:"group","aria-label":"Step in h\
@@ -1071,96 +1074,96 @@ er"},"told"));$.classList.add("ts-over");let T=e("div",{}),B=e("p",{class:"ts-st
 !!t.get("view").record&&f({type:"record",open:S.open})}},e("summary",{},"Build record"),T),L=Y({model:t,el:s},{kind:"rig"});
 L.show(e("p",{class:"ts-who"},n.who),L.alert,r,B,o,e("div",{class:"ts-build"},e("div",{class:"ts-build-left"},e("div",{class:"\
 ts-tools"},a,l),i,c),d),e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},w,v),$),u,p,b,h,S);let C=0,k=null;function f(I,G=null){
-C+=1,k=G&&{turn:C,focus:G},s.setAttribute("aria-busy","true"),L.send({...I,turn:C})}let m="",x=null,y="next",M=I=>!t.get(
+C+=1,k=G&&{turn:C,focus:G},s.setAttribute("aria-busy","true"),L.send({...I,turn:C})}let m="",x=null,y="next",E=I=>!t.get(
 "view").done.includes(I),A=()=>X(i,"[data-step]"),U=I=>A().find(G=>G.dataset.step===I)?.focus(),O=()=>({stages:n.stages,
-stage:a.value,step:x,isOpen:M});function E(I,G){y=I,f(I==="list"?{type:"take",step:G}:{type:"next"},"hand")}function N(I){
-a.value=xe(n.stages,I)??a.value,x=I,Q(),U(I)}function g(I){if(bt(I))return;let G=Ds(I.key,{...O(),labels:n.labels});G&&(I.
-preventDefault(),N(G))}function P(){let I=Bs(O());I?y==="next"?l.focus():N(I):$.focus()}function _(){let I=t.get("view").
-done.length>=Object.keys(n.labels).length;y==="next"&&!I?E("next"):P()}function K(I){let{done:G,ready:ct}=t.get("view");
+stage:a.value,step:x,isOpen:E});function M(I,G){y=I,f(I==="list"?{type:"take",step:G}:{type:"next"},"hand")}function N(I){
+a.value=xe(n.stages,I)??a.value,x=I,Q(),U(I)}function g(I){if(bt(I))return;let G=Bs(I.key,{...O(),labels:n.labels});G&&(I.
+preventDefault(),N(G))}function P(){let I=Ps(O());I?y==="next"?l.focus():N(I):$.focus()}function _(){let I=t.get("view").
+done.length>=Object.keys(n.labels).length;y==="next"&&!I?M("next"):P()}function K(I){let{done:G,ready:ct}=t.get("view");
 return G.includes(I)?{sign:"✓",word:"done"}:ct.includes(I)?{sign:"▸",word:"ready"}:{sign:"○",word:n.marked?"open":
-"waits"}}function Q(){let I=Ut(n.stages,a.value);(x===null||!I.includes(x))&&(x=I.find(M)??I[0]);let G=t.get("hand").step,
+"waits"}}function Q(){let I=Ut(n.stages,a.value);(x===null||!I.includes(x))&&(x=I.find(E)??I[0]);let G=t.get("hand").step,
 ct=JSON.stringify([a.value,I.map(K),G]);if(ct===m){for(let wt of A())wt.tabIndex=wt.dataset.step===x?0:-1;return}m=ct;let dt=A().
-find(wt=>wt===document.activeElement)?.dataset.step;i.replaceChildren(...I.map(wt=>F(wt,G))),dt&&U(dt)}function F(I,G){let{
+find(wt=>wt===document.activeElement)?.dataset.step;i.replaceChildren(...I.map(wt=>q(wt,G))),dt&&U(dt)}function q(I,G){let{
 sign:ct,word:dt}=K(I);return e("button",{type:"button",class:`ts-button ts-buildstep ts-buildstep-${dt}`,"data-step":I,tabindex:I===
-x?"0":"-1","aria-current":I===G?"step":!1,"aria-label":`${n.labels[I]}: ${dt}`,onclick:()=>{x=I,E("list",I)}},Ct(ct),n.labels[I])}
-let H="",q=new Map;function z(I){let G=Rt(I),ct=e("p",{class:"ts-read",id:G.read,role:"status"}),dt=0,wt=R=>{f({type:"se\
+x?"0":"-1","aria-current":I===G?"step":!1,"aria-label":`${n.labels[I]}: ${dt}`,onclick:()=>{x=I,M("list",I)}},Et(ct),n.labels[I])}
+let H="",F=new Map;function z(I){let G=Rt(I),ct=e("p",{class:"ts-read",id:G.read,role:"status"}),dt=0,wt=R=>{f({type:"se\
 t",name:I.name,value:R}),dt=C},kt=Pt(I).make(I,G,wt,()=>{}),D=Ht(I,G,null);return D.append(kt.element,ct),D.dataset.field=
 I.name,{element:D,flush:()=>kt.flush?.(),show(R={},tt){if(tt<dt)return;kt.show(R);let ut=R.read?`read as ${R.read}`:"";ct.
-textContent=R.error?`▲ Look again: ${R.error}`:ut}}}let et=I=>e("dl",{class:"ts-facts"},...Lt(I));function J(){let I=t.
-get("hand"),G=JSON.stringify(I);if(G===H)return;if(H=G,d.dataset.stands=String(!!I.stands),q=new Map((I.fields??[]).map(
+textContent=R.error?`▲ Look again: ${R.error}`:ut}}}let et=I=>e("dl",{class:"ts-facts"},...Mt(I));function J(){let I=t.
+get("hand"),G=JSON.stringify(I);if(G===H)return;if(H=G,d.dataset.stands=String(!!I.stands),F=new Map((I.fields??[]).map(
 kt=>[kt.name,z(kt)])),!I.step){d.replaceChildren(e("p",{class:"ts-hint"},"No step in hand. Choose one from the list, or \
 press the button above it."));return}let ct=nt(`Do it: ${I.label}`,ot);ct.classList.add("ts-do");let dt=I.stands?[nt("Go\
  on",_),nt("Take it out again",()=>f({type:"out",step:I.step},"hand"))]:[ct];d.replaceChildren(e("p",{class:"ts-prompt t\
 s-hand-name",tabindex:"-1"},I.label),...I.plain.map(kt=>e("p",{class:"ts-hint"},kt)),...I.cautions.map(kt=>e("p",{class:"\
 ts-caution"},e("b",{},"Take care: "),kt)),...I.read.length?[e("p",{class:"ts-prompt"},"Read at the bench"),et(I.read)]:[],
-...I.card.length?[et(I.card)]:[],...[...q.values()].map(kt=>kt.element),e("div",{class:"ts-tools"},...dt));let wt=xe(n.stages,
-I.step);wt&&([a.value,x]=[wt,I.step])}function ot(){for(let I of q.values())I.flush();f({type:"do"},"after")}function V(){
+...I.card.length?[et(I.card)]:[],...[...F.values()].map(kt=>kt.element),e("div",{class:"ts-tools"},...dt));let wt=xe(n.stages,
+I.step);wt&&([a.value,x]=[wt,I.step])}function ot(){for(let I of F.values())I.flush();f({type:"do"},"after")}function V(){
 let I=t.get("view").asked_back,G=X(d,"[data-field]").find(wt=>wt.dataset.field===I),ct=G&&X(G,"input:not(:disabled), sel\
 ect, button"),dt=X(d,".ts-field input:not(:disabled), .ts-field select, .ts-field button, .ts-do, .ts-tools button");return ct?.[0]??
 dt[0]}function it(){let I=t.get("view"),G=I.told;r.textContent=I.finding,B.textContent=I.status,B.hidden=!I.status,o.textContent!==
-G.join("")&&o.replaceChildren(...G.map(dt=>e("p",{},dt))),J(),Q();for(let[dt,wt]of q)wt.show(I.states[dt],I.turn);if(u.dataset.
-shown!==I.figure&&(u.innerHTML=I.figure,u.dataset.shown=I.figure),p.replaceChildren(...Lt(I.facts)),h.replaceChildren(...Dt(
+G.join("")&&o.replaceChildren(...G.map(dt=>e("p",{},dt))),J(),Q();for(let[dt,wt]of F)wt.show(I.states[dt],I.turn);if(u.dataset.
+shown!==I.figure&&(u.innerHTML=I.figure,u.dataset.shown=I.figure),p.replaceChildren(...Mt(I.facts)),h.replaceChildren(...Dt(
 I.faults.map(([,dt])=>dt))),b.hidden=h.hidden=!I.faults.length,mt(I.done),T.innerHTML=I.record,S.open=!!I.record,s.setAttribute(
 "aria-busy",String(I.turn<C)),!k||I.turn<k.turn)return;let{focus:ct}=k;k=null,ct==="told"?o.focus():ct==="after"&&!t.get(
 "hand").step?P():(V()??l).focus()}function mt(I){if(w.disabled=v.disabled=!I.length,w.dataset.done===I.join(" "))return;
-w.dataset.done=I.join(" ");let G=[...I].reverse();w.replaceChildren(...pt(G.map(ct=>[ct,n.labels[ct]])))}return L.follow(
-"change:view",it),it(),L.close}function Bn(t){let s=j("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),n=440/t.length,[r,o]=[210,128],a=rt(
+w.dataset.done=I.join(" ");let G=[...I].reverse();w.replaceChildren(...ht(G.map(ct=>[ct,n.labels[ct]])))}return L.follow(
+"change:view",it),it(),L.close}function Pn(t){let s=j("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),n=440/t.length,[r,o]=[210,128],a=rt(
 r,o,r,o,"tsi-adapter"),l=j("circle",{cx:0,cy:0,r:13,class:"tsi-paper"}),i=rt(r,o+74,r,o+74,"tsi-arm"),c=at(r,o+94,"");return s.
 append(rt(r,o,r+440,o,"tsi-lever"),a,l,j("circle",{cx:r,cy:o,r:7,class:"tsg-hub"}),at(r+440,o-20,"hand, middle of the gr\
 ip","end"),at(r+20,o-20,"square drive","start"),rt(r+440,o+10,r+440,o+84,"tsg-centre"),i,c,at(8,242,"lengths to scale","\
 start")),{node:s,set(d){let u=d.state.angle/180*Math.PI,p=r-d.state.reach*n*Math.cos(u),h=o-d.state.reach*n*Math.sin(u);
-At(a,{x2:p,y2:h}),At(l,{cx:p,cy:h}),At(i,{x1:p,x2:r+440}),At(c,{x:(p+r+440)/2}),c.textContent="the lever from bolt to ha\
-nd, along the wrench",s.setAttribute("aria-label",`${t.name}. ${d.words}`)}}}function js(t){return Ot(t,(s,n,r)=>{let o=Bn(
-s),a=(i,c,d,u,p,h)=>gt(i,{min:d,max:u,step:p,value:r[c],words:b=>`${b} ${h}`,onInput:b=>n({[c]:b})}),l={setting:a("Setti\
+Ot(a,{x2:p,y2:h}),Ot(l,{cx:p,cy:h}),Ot(i,{x1:p,x2:r+440}),Ot(c,{x:(p+r+440)/2}),c.textContent="the lever from bolt to ha\
+nd, along the wrench",s.setAttribute("aria-label",`${t.name}. ${d.words}`)}}}function Rs(t){return Ct(t,(s,n,r)=>{let o=Pn(
+s),a=(i,c,d,u,p,h)=>ft(i,{min:d,max:u,step:p,value:r[c],words:b=>`${b} ${h}`,onInput:b=>n({[c]:b})}),l={setting:a("Setti\
 ng","setting",s.low,s.high,s.step,"N·m"),reach:a("Reach of the adapter","reach",0,Math.floor(s.reach),5,"mm"),angle:a("\
 Angle of the adapter","angle",0,180,5,"° off straight")};return{picture:o.node,controls:Object.values(l).map(i=>i.row),
-set(i,c){o.set(i);for(let[d,u]of Object.entries(l))u.set(c[d])}}})}var $e=t=>typeof t=="string"?t:t.text;function Rs(t,s,n){let r=new Intl.Collator(void 0,{numeric:!0,sensitivity:"base"}),
+set(i,c){o.set(i);for(let[d,u]of Object.entries(l))u.set(c[d])}}})}var $e=t=>typeof t=="string"?t:t.text;function Hs(t,s,n){let r=new Intl.Collator(void 0,{numeric:!0,sensitivity:"base"}),
 o=a=>$e(a.cells[s]??"").trim();return[...t].sort((a,l)=>{let[i,c]=[o(a),o(l)];if(!i||!c)return+!i-+!c;let[d,u]=[Number.parseFloat(
 i),Number.parseFloat(c)],p=Number.isNaN(d)||Number.isNaN(u)||d===u?r.compare(i,c):d-u;return n?-p:p})}function Wt(t,s){let n=document.getElementById("jupyter-config-data"),r="/";try{r=JSON.parse(n?.textContent??"").baseUrl||
-"/"}catch{}return`${r}${t}/${s.split("/").map(encodeURIComponent).join("/")}`}function Pn(t){let s="";for(let n=0;n<t.length;n+=32768)s+=String.fromCharCode(...t.subarray(n,n+32768));return btoa(s)}
-async function Hs(t,s,n){let r=0;do{let o=new Uint8Array(await n.slice(r,r+524288).arrayBuffer()),a=r===0;r+=524288;let l=r>=
-n.size;t.send({type:"file",field:s,name:n.name,data:Pn(o),first:a,last:l})}while(r<n.size)}var jn=400;function _s({model:t,el:s}){let n=Y({model:t,el:s},{kind:"desk"}),r=e("p",{class:"ts-said",role:"status"}),o=e(
+"/"}catch{}return`${r}${t}/${s.split("/").map(encodeURIComponent).join("/")}`}function jn(t){let s="";for(let n=0;n<t.length;n+=32768)s+=String.fromCharCode(...t.subarray(n,n+32768));return btoa(s)}
+async function _s(t,s,n){let r=0;do{let o=new Uint8Array(await n.slice(r,r+524288).arrayBuffer()),a=r===0;r+=524288;let l=r>=
+n.size;t.send({type:"file",field:s,name:n.name,data:jn(o),first:a,last:l})}while(r<n.size)}var Rn=400;function Ks({model:t,el:s}){let n=Y({model:t,el:s},{kind:"desk"}),r=e("p",{class:"ts-said",role:"status"}),o=e(
 "div",{class:"ts-desk-body"}),a=e("div",{class:"ts-busy"}),l=e("nav",{"aria-label":"Pages of the desk",class:"ts-desk-pa\
 ges"}),i=t.get("cohort"),c=e("input",{id:Z("by"),class:"ts-box",autocomplete:"off",maxlength:"80",onchange:()=>t.send({type:"\
 by",name:c.value})});c.value=t.get("by"),n.show(e("header",{class:"ts-desk-top"},e("b",{},It([i.name,i.college]).join(",\
  ")),e("span",{class:"ts-pair"},e("label",{for:c.id},"At the desk (your name, for the trail)"),c)),i.invented?e("p",{class:"\
 ts-hint"},i.invented):null,l,a,n.alert,r,o);let d=new Map,u=new Map,p=new Map,h=new Map,b=!1,w=()=>b||Object.keys(t.get(
 "busy")).length>0,v=(g,P={})=>{w()||n.isLost()||(g!=="look"&&(r.textContent="",n.alert.textContent=""),t.send({type:g,...P}))};
-async function $(g,P=""){if(w()||n.isLost())return;b=!0;try{for(let[K,Q]of h){let[F]=Q.files??[];F&&await Hs(t,K,F)}}finally{
+async function $(g,P=""){if(w()||n.isLost())return;b=!0;try{for(let[K,Q]of h){let[q]=Q.files??[];q&&await _s(t,K,q)}}finally{
 b=!1}let _=[...u].map(([K,Q])=>[K,[...Q]]);v("do",{act:g,of:P,typed:Object.fromEntries(d),ticked:Object.fromEntries(_)})}
-function T(g){let{name:P,of:_}=g,K=Z("field"),Q=g.hint?e("span",{class:"ts-hint",id:`${K}-hint`},g.hint):null,F={id:K,"d\
+function T(g){let{name:P,of:_}=g,K=Z("field"),Q=g.hint?e("span",{class:"ts-hint",id:`${K}-hint`},g.hint):null,q={id:K,"d\
 ata-key":`field:${P}`,"aria-describedby":Q?.id},H=e("label",{for:K},g.label);if(!d.has(P)&&_!=="file"&&d.set(P,_==="tick"?
 g.value==="yes":g.value),_==="file"){let et=h.get(P)??e("input",{type:"file",class:"ts-file"});for(let[J,ot]of Object.entries(
-F))ot&&et.setAttribute(J,ot);return h.set(P,et),e("div",{class:"ts-desk-field"},H,et,Q)}if(_==="tick"){let z=e("input",{
-type:"checkbox",...F});z.checked=d.get(P)===!0,z.addEventListener("change",()=>d.set(P,z.checked));let et=e("label",{class:"\
-ts-option",for:K},z,g.label);return e("div",{class:"ts-desk-field"},et,Q)}let q=_==="choice"?St(F,g.options):_==="long"?
-e("textarea",{class:"ts-box",rows:"3",maxlength:"2000",...F}):e("input",{class:"ts-box",autocomplete:"off",maxlength:"40\
-0",...F});return q.value=String(d.get(P)??""),_==="choice"&&!g.options.some(([z])=>z===d.get(P))&&(q.value=g.options[0]?.[0]??
-"",d.set(P,q.value)),q.addEventListener("input",()=>d.set(P,q.value)),e("div",{class:"ts-desk-field"},H,q,Q)}function B(g){
-let P=Z("form"),_=e("div",{class:"ts-doing"}),K=()=>{_.replaceChildren(...g.acts.map(F=>W(F.label,()=>F.sure?Q(F):$(F.id),
-{class:F.first?"ts-button ts-first":"ts-button","data-key":`act:${F.id}`})))},Q=F=>{let H=Z("sure"),q=e("div",{class:"ts\
--question",role:"group",tabindex:-1,"aria-labelledby":H},e("p",{id:H},F.sure),e("div",{class:"ts-doing"},W(`Yes: ${F.label}`,
-()=>$(F.id),{"data-key":`act:${F.id}`}),W("No, leave it",()=>{K(),X(_,`[data-key="act:${F.id}"]`)[0]?.focus()})));_.replaceChildren(
-q),q.focus()};return K(),e("form",{class:"ts-desk-form","aria-labelledby":g.title?P:null,onsubmit:F=>F.preventDefault()},
+q))ot&&et.setAttribute(J,ot);return h.set(P,et),e("div",{class:"ts-desk-field"},H,et,Q)}if(_==="tick"){let z=e("input",{
+type:"checkbox",...q});z.checked=d.get(P)===!0,z.addEventListener("change",()=>d.set(P,z.checked));let et=e("label",{class:"\
+ts-option",for:K},z,g.label);return e("div",{class:"ts-desk-field"},et,Q)}let F=_==="choice"?St(q,g.options):_==="long"?
+e("textarea",{class:"ts-box",rows:"3",maxlength:"2000",...q}):e("input",{class:"ts-box",autocomplete:"off",maxlength:"40\
+0",...q});return F.value=String(d.get(P)??""),_==="choice"&&!g.options.some(([z])=>z===d.get(P))&&(F.value=g.options[0]?.[0]??
+"",d.set(P,F.value)),F.addEventListener("input",()=>d.set(P,F.value)),e("div",{class:"ts-desk-field"},H,F,Q)}function B(g){
+let P=Z("form"),_=e("div",{class:"ts-doing"}),K=()=>{_.replaceChildren(...g.acts.map(q=>W(q.label,()=>q.sure?Q(q):$(q.id),
+{class:q.first?"ts-button ts-first":"ts-button","data-key":`act:${q.id}`})))},Q=q=>{let H=Z("sure"),F=e("div",{class:"ts\
+-question",role:"group",tabindex:-1,"aria-labelledby":H},e("p",{id:H},q.sure),e("div",{class:"ts-doing"},W(`Yes: ${q.label}`,
+()=>$(q.id),{"data-key":`act:${q.id}`}),W("No, leave it",()=>{K(),X(_,`[data-key="act:${q.id}"]`)[0]?.focus()})));_.replaceChildren(
+F),F.focus()};return K(),e("form",{class:"ts-desk-form","aria-labelledby":g.title?P:null,onsubmit:q=>q.preventDefault()},
 g.title?e("h3",{id:P},g.title):null,g.hint?e("p",{class:"ts-hint"},g.hint):null,g.fields.length?e("div",{class:"ts-desk-\
 fields"},...g.fields.map(T)):null,g.acts.length?_:null)}function S(g,P){if(typeof g=="string")return g;let _=g.act?W(g.text,
-()=>$(g.act,g.of),{class:"ts-cell","aria-label":g.label||null,"data-key":P}):g.text;return e("span",{},g.shape?Ct(g.shape):
+()=>$(g.act,g.of),{class:"ts-cell","aria-label":g.label||null,"data-key":P}):g.text;return e("span",{},g.shape?Et(g.shape):
 null,_)}function L(g){let P=Z("table"),_=e("h3",{id:P},g.title);if(!g.rows.length)return e("section",{},_,e("p",{},g.empty));
-let K=u.get(g.id)??new Set,Q=new Set(g.rows.map(({key:V})=>V));for(let V of K)Q.has(V)||K.delete(V);u.set(g.id,K);let F=e(
-"tr",{}),H=e("tbody",{}),q=g.pick?e("input",{type:"checkbox","aria-label":"all","data-key":`all:${g.id}`}):null,z=()=>{q&&
-(q.checked=K.size===g.rows.length,q.indeterminate=K.size>0&&!q.checked)},et=()=>{let V=p.get(g.id),it=V?Rs(g.rows,V.column,
-V.down):g.rows;H.replaceChildren(...it.map(ot)),F.replaceChildren(...q?[e("th",{class:"ts-tick"},q)]:[],...g.columns.map(
+let K=u.get(g.id)??new Set,Q=new Set(g.rows.map(({key:V})=>V));for(let V of K)Q.has(V)||K.delete(V);u.set(g.id,K);let q=e(
+"tr",{}),H=e("tbody",{}),F=g.pick?e("input",{type:"checkbox","aria-label":"all","data-key":`all:${g.id}`}):null,z=()=>{F&&
+(F.checked=K.size===g.rows.length,F.indeterminate=K.size>0&&!F.checked)},et=()=>{let V=p.get(g.id),it=V?Hs(g.rows,V.column,
+V.down):g.rows;H.replaceChildren(...it.map(ot)),q.replaceChildren(...F?[e("th",{class:"ts-tick"},F)]:[],...g.columns.map(
 J)),z()},J=(V,it)=>{let mt=p.get(g.id),I=mt?.column===it,G=I?mt.down?"descending":"ascending":null,ct=()=>{p.set(g.id,{column:it,
-down:I&&!mt.down}),et(),X(F,`[data-key="${dt}"]`)[0]?.focus()},dt=`sort:${g.id}:${it}`;return e("th",{scope:"col","aria-\
-sort":G,class:g.numbers.includes(it)?"ts-figure":null},W(V,ct,{class:"ts-sort","data-key":dt}),I?Ct(mt.down?"▼":"▲"):
+down:I&&!mt.down}),et(),X(q,`[data-key="${dt}"]`)[0]?.focus()},dt=`sort:${g.id}:${it}`;return e("th",{scope:"col","aria-\
+sort":G,class:g.numbers.includes(it)?"ts-figure":null},W(V,ct,{class:"ts-sort","data-key":dt}),I?Et(mt.down?"▼":"▲"):
 null)},ot=V=>{let it=g.pick?e("input",{type:"checkbox","aria-label":V.cells.slice(0,3).map($e).join(" "),"data-key":`row\
 :${g.id}:${V.key}`}):null;return it&&(it.checked=K.has(V.key),it.addEventListener("change",()=>{it.checked?K.add(V.key):
 K.delete(V.key),z()})),e("tr",{},it?e("td",{class:"ts-tick"},it):null,...V.cells.map((mt,I)=>e(I?"td":"th",{scope:I?null:
-"row",class:g.numbers.includes(I)?"ts-figure":null},S(mt,`cell:${g.id}:${V.key}:${I}`))))};return q?.addEventListener("c\
-hange",()=>{if(K.clear(),q.checked)for(let{key:V}of g.rows)K.add(V);for(let V of X(H,"td.ts-tick input"))V.checked=q.checked}),
+"row",class:g.numbers.includes(I)?"ts-figure":null},S(mt,`cell:${g.id}:${V.key}:${I}`))))};return F?.addEventListener("c\
+hange",()=>{if(K.clear(),F.checked)for(let{key:V}of g.rows)K.add(V);for(let V of X(H,"td.ts-tick input"))V.checked=F.checked}),
 et(),e("section",{},e("div",{class:"ts-desk-caption"},_,W("Save as CSV",()=>t.send({type:"export",table:g.id}),{"aria-la\
 bel":`Save as CSV: ${g.title}`,"data-key":`export:${g.id}`})),e("div",{class:"ts-desk-scroll",role:"region",tabindex:0,"\
-aria-labelledby":P},e("table",{class:"ts-table","aria-labelledby":P},e("thead",{},F),H)))}function C(g){if(g.kind==="tab\
+aria-labelledby":P},e("table",{class:"ts-table","aria-labelledby":P},e("thead",{},q),H)))}function C(g){if(g.kind==="tab\
 le")return L(g);if(g.kind==="form")return B(g);if(g.kind==="link"){let P={class:"ts-link",href:Wt("files",g.path),target:"\
 _blank"};return e("p",{},e("a",{...P,"data-key":`link:${g.path}`},g.text))}return g.how==="head"?e("h3",{},g.text):e("p",
 {class:g.how==="hint"?"ts-hint":null},g.text)}function k(){let g=t.get("page");l.replaceChildren(...t.get("pages").map(([
@@ -1169,39 +1172,39 @@ get("cleared"),m=t.get("page"),x=()=>X(s,"[data-key]");function y(){let g=x().fi
 key,P=o.contains(document.activeElement),_=X(o,".ts-desk-scroll").map(H=>H.scrollTop);(t.get("page")!==m||t.get("cleared")!==
 f)&&(d=new Map,u=new Map,h=new Map,{page:m,cleared:f}={page:t.get("page"),cleared:t.get("cleared")}),r.textContent=t.get(
 "said"),n.alert.textContent=t.get("trouble"),k();let K=new Map(t.get("pages")),Q=e("h2",{tabindex:-1},K.get(m));if(o.replaceChildren(
-Q,...t.get("parts").map(C)),X(o,".ts-desk-scroll").forEach((H,q)=>{H.scrollTop=_[q]??0}),!g&&!P)return;let F=x().find(H=>H.
-dataset.key===g);(F??Q).focus({preventScroll:!!F})}let M;function A(){let g=t.get("busy");if(o.setAttribute("aria-busy",
-String(w())),clearTimeout(M),!Object.keys(g).length){a.replaceChildren();return}let{doing:P,done:_,of:K}=g,Q=K?`${P}: ${_}\
- of ${K}`:`${P} …`,F=()=>{a.replaceChildren(e("progress",K?{max:K,value:_,"aria-label":P}:{"aria-label":P}),e("span",{
-role:"status"},Q))};a.childElementCount?F():M=window.setTimeout(F,jn)}n.follow("change:turn",()=>setTimeout(y,0)),n.follow(
+Q,...t.get("parts").map(C)),X(o,".ts-desk-scroll").forEach((H,F)=>{H.scrollTop=_[F]??0}),!g&&!P)return;let q=x().find(H=>H.
+dataset.key===g);(q??Q).focus({preventScroll:!!q})}let E;function A(){let g=t.get("busy");if(o.setAttribute("aria-busy",
+String(w())),clearTimeout(E),!Object.keys(g).length){a.replaceChildren();return}let{doing:P,done:_,of:K}=g,Q=K?`${P}: ${_}\
+ of ${K}`:`${P} …`,q=()=>{a.replaceChildren(e("progress",K?{max:K,value:_,"aria-label":P}:{"aria-label":P}),e("span",{
+role:"status"},Q))};a.childElementCount?q():E=window.setTimeout(q,Rn)}n.follow("change:turn",()=>setTimeout(y,0)),n.follow(
 "change:busy",A),n.follow("change:by",()=>{c.value=t.get("by")}),n.follow("msg:custom",g=>{if(g.type!=="save")return;let P=URL.
 createObjectURL(new Blob([`\uFEFF${g.text}`],{type:"text/csv"}));e("a",{href:P,download:g.name}).click(),setTimeout(()=>URL.
-revokeObjectURL(P),1e3)}),y(),A();let U=!0,O=new IntersectionObserver(([g])=>{U=g.isIntersecting});O.observe(s);let E=0,
-N=setInterval(()=>{let g=t.get("every");E+=1,g&&E>=g&&U&&!document.hidden&&(E=0,v("look"))},1e3);return()=>{clearInterval(
-N),clearTimeout(M),O.disconnect(),n.close()}}function Se(t,s=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let r=l=>String(l).padStart(2,"0"),o=`${r(
+revokeObjectURL(P),1e3)}),y(),A();let U=!0,O=new IntersectionObserver(([g])=>{U=g.isIntersecting});O.observe(s);let M=0,
+N=setInterval(()=>{let g=t.get("every");M+=1,g&&M>=g&&U&&!document.hidden&&(M=0,v("look"))},1e3);return()=>{clearInterval(
+N),clearTimeout(E),O.disconnect(),n.close()}}function Se(t,s=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let r=l=>String(l).padStart(2,"0"),o=`${r(
 n.getHours())}:${r(n.getMinutes())}`,a=`${n.getFullYear()}-${r(n.getMonth()+1)}-${r(n.getDate())}`;return s.toDateString()===
-n.toDateString()?o:`${a} ${o}`}var Rn="twoshaft-unsent:";function Ks(t,s){let n=Rn+s,r=()=>{if(!t||!s)return{};try{let a=JSON.parse(t.getItem(n)??"{}");
+n.toDateString()?o:`${a} ${o}`}var Hn="twoshaft-unsent:";function Fs(t,s){let n=Hn+s,r=()=>{if(!t||!s)return{};try{let a=JSON.parse(t.getItem(n)??"{}");
 return a&&typeof a=="object"?a:{}}catch{return{}}},o=a=>{if(!(!t||!s))try{Object.keys(a).length?t.setItem(n,JSON.stringify(
 a)):t.removeItem(n)}catch{}};return{get:a=>Object.hasOwn(r(),a)?r()[a]:void 0,put:(a,l,i,c=new Date)=>o({...r(),[a]:{value:l,
 base:i,at:c.toISOString()}}),drop(a){let{[a]:l,...i}=r();l&&o(i)}}}function qs(t,s){return JSON.stringify(t.value)===JSON.
-stringify(s.value??null)?!1:(s.revision??0)===t.base?!0:!(Date.parse(s.saved??"")>Date.parse(t.at))}var jt=null,Hn="input, button, select, textarea, summary, a, [tabindex]",Fs=t=>[...t.querySelectorAll(Hn)];function Us(t,s){
-let n=({target:a})=>{a instanceof HTMLElement&&(t.contains(a)?jt={form:s,at:Fs(t).indexOf(a),from:null}:jt?.form===s&&t.
+stringify(s.value??null)?!1:(s.revision??0)===t.base?!0:!(Date.parse(s.saved??"")>Date.parse(t.at))}var jt=null,_n="input, button, select, textarea, summary, a, [tabindex]",Us=t=>[...t.querySelectorAll(_n)];function Ws(t,s){
+let n=({target:a})=>{a instanceof HTMLElement&&(t.contains(a)?jt={form:s,at:Us(t).indexOf(a),from:null}:jt?.form===s&&t.
 isConnected&&(jt=null))},r=({target:a})=>{jt?.form===s&&a instanceof HTMLInputElement&&(jt.from=a.selectionStart)};return document.
 addEventListener("focusin",n),document.addEventListener("pointerdown",n),t.addEventListener("input",r),requestAnimationFrame(
-()=>{if(jt?.form!==s||document.activeElement?.closest(".twoshaft"))return;let{at:a,from:l}=jt,i=Fs(t)[a];i?.focus({preventScroll:!0}),
+()=>{if(jt?.form!==s||document.activeElement?.closest(".twoshaft"))return;let{at:a,from:l}=jt,i=Us(t)[a];i?.focus({preventScroll:!0}),
 l!==null&&i instanceof HTMLInputElement&&i.setSelectionRange(l,l)}),()=>{document.removeEventListener("focusin",n),document.
-removeEventListener("pointerdown",n)}}var _n=["print","colour"];function zt(t){for(let s of _n){let n=t?.[s];n!==void 0&&(n?document.documentElement.setAttribute(
-`data-ts-${s}`,n):document.documentElement.removeAttribute(`data-ts-${s}`))}}function Ws(){zt({print:"",colour:""})}function zs(t,s,n){let r=()=>t.get("bench")??{},o=e("details",{class:"ts-bench"}),a=r().rows;if(!a)return{element:null,show(){},
+removeEventListener("pointerdown",n)}}var Kn=["print","colour"];function zt(t){for(let s of Kn){let n=t?.[s];n!==void 0&&(n?document.documentElement.setAttribute(
+`data-ts-${s}`,n):document.documentElement.removeAttribute(`data-ts-${s}`))}}function zs(){zt({print:"",colour:""})}function Gs(t,s,n){let r=()=>t.get("bench")??{},o=e("details",{class:"ts-bench"}),a=r().rows;if(!a)return{element:null,show(){},
 hear(){},lost(){}};let l=e("span",{}),i=e("p",{class:"ts-status",role:"status"}),c=W("Use these figures",()=>h("yes")),d=W(
 "Go back to the drawn figures",()=>h("no")),u=!1,p=a.map(w=>{let v=Z("bench"),$=w.options.length?e("select",{class:"ts-b\
-ox",id:v,"aria-describedby":`${v}-read`},e("option",{value:""},"choose"),...pt(w.options)):e("input",{type:"text",class:"\
+ox",id:v,"aria-describedby":`${v}-read`},e("option",{value:""},"choose"),...ht(w.options)):e("input",{type:"text",class:"\
 ts-box ts-number-box",id:v,autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${v}-hint ${v}-read`}),
 T=e("span",{class:"ts-hint",id:`${v}-hint`},w.hint),B=e("p",{class:"ts-read",id:`${v}-read`}),S=w.text,L=()=>{$.value.trim()!==
 S.trim()&&(S=$.value,s({type:"bench",name:w.name,value:$.value}))};return $.addEventListener(w.options.length?"change":"\
 blur",L),$.addEventListener("keydown",C=>{C.key==="Enter"&&(C.preventDefault(),L())}),{name:w.name,flush:L,input:$,element:e(
 "div",{class:"ts-bench-row"},e("label",{for:v},w.prompt),e("div",{class:"ts-line-of"},$,T),B),show(C){if(!C)return;(document.
 activeElement!==$||$.value===S)&&($.value=C.text,S=C.text),$.setAttribute("aria-invalid",String(!!C.error)),B.classList.
-toggle("ts-error",!!C.error);let k=C.error?[Ct("▲")," "]:[],f=C.read&&!C.options.length&&`read as ${C.read}`,m=C.error||
+toggle("ts-error",!!C.error);let k=C.error?[Et("▲")," "]:[],f=C.read&&!C.options.length&&`read as ${C.read}`,m=C.error||
 [f,C.origin].filter(Boolean).join(", ");B.replaceChildren(...k,m)}}}),h=w=>{for(let v of p)v.flush();u=!0,s({type:"bench",
 name:"in-use",value:w})};o.append(e("summary",{},l),e("p",{},"Give what you read on the real unit, and the limits from t\
 he maker's manual. They take the place of the drawn figures in this task, all of them or none. Your answers are marked o\
@@ -1212,13 +1215,13 @@ tands on figures from the bench":"Use readings from the bench",d.hidden=!w.wante
 ed; the drawn figures stand",B=w.stale?` The tables and choices of this task are still the ones from before. ${w.used?"P\
 ress the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${$}${T}${B}`,w.wanted&&
 !w.used&&(o.open=!0)}return{element:o,show:b,hear(w){w.type!=="bench-saved"||w.name!=="in-use"||!u||(u=!1,r().stale&&n())},
-lost(){for(let w of[c,d,...p.map(v=>v.input)])w.disabled=!0}}}var Kn=5e3,qn=2e3,Fn={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},Le="kept in this browser until it can be\
- saved";function Un(t,s,n,r){let o=Pt(t),a=Rt(t),l=e("p",{class:"ts-read",id:a.read}),i=e("p",{class:"ts-status",id:a.status,
+lost(){for(let w of[c,d,...p.map(v=>v.input)])w.disabled=!0}}}var Fn=5e3,qn=2e3,Un={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},Le="kept in this browser until it can be\
+ saved";function Wn(t,s,n,r){let o=Pt(t),a=Rt(t),l=e("p",{class:"ts-read",id:a.read}),i=e("p",{class:"ts-status",id:a.status,
 role:"status"}),c=0,d=null,u={},p=()=>{clearTimeout(d??void 0),d=null},h=S=>{n.put(t.name,S,u.revision??0),b(S)},b=S=>{c+=
-1,$("wait",r()?Le:"saving"),p(),d=window.setTimeout(()=>$("wait",Le),Kn),s({type:"save",name:t.name,value:S,turn:c})},w=o.
+1,$("wait",r()?Le:"saving"),p(),d=window.setTimeout(()=>$("wait",Le),Fn),s({type:"save",name:t.name,value:S,turn:c})},w=o.
 make(t,a,h,(S,L)=>{S?(n.put(t.name,L,u.revision??0),$("wait","not saved yet: press Enter or leave the box")):d===null&&(n.
 drop(t.name),T(u))}),v=Ht(t,a,a.status);o.status==="above"?v.append(i,w.element,l):v.append(w.element,l,i);function $(S,L){
-i.className=`ts-status ts-status-${S}`,i.dataset.text!==L&&(i.dataset.text=L,i.replaceChildren(Ct(Fn[S]),` ${L}`))}function T(S,L=!1){
+i.className=`ts-status ts-status-${S}`,i.dataset.text!==L&&(i.dataset.text=L,i.replaceChildren(Et(Un[S]),` ${L}`))}function T(S,L=!1){
 if(u=S??{},w.show(u),l.replaceChildren(u.read?`read as ${u.read}`:""),!L)if(u.error){let{error:C,saved:k="",note:f}=u;$(
 "unread",`Look again: ${C} Kept as typed, ${Se(k)}${f?`; ${f}`:""}.`)}else u.saved&&!u.blank?$("saved",`saved ${Se(u.saved)}${u.
 note?`; ${u.note}`:""}`):$("none",o.blank??"not answered yet")}let B=()=>i.classList.contains("ts-status-bad");return{name:t.
@@ -1226,31 +1229,31 @@ name,element:v,show(S){d===null&&T(S,B())},saved(S){S.turn===c&&(w.pending?.()||
 S.turn===c&&(p(),w.refused(),$("bad",`not saved: ${S.reason}`))},off(){clearTimeout(d??void 0),(d!==null||w.pending?.())&&
 $("wait",Le)},catchUp(){let S=n.get(t.name);S&&(qs(S,u)?(w.show({...u,value:S.value,error:""}),b(S.value)):n.drop(t.name))},
 flush:()=>w.flush?.(),summary:()=>({answered:!!u.saved&&!u.blank&&!u.error&&!u.short,unread:!!u.error,trouble:B(),waiting:d!==
-null})}}function Gs({model:t,el:s}){let n=t.get("fields"),r=t.get("sheet"),o=Ks(window.localStorage,r),a=!1,l=()=>a||p.isLost(),
-i=n.map(L=>Un(L,b,o,l)),c=new Map(i.map(L=>[L.name,L])),d=e("p",{class:"ts-who"}),u=e("p",{class:"ts-total"});zt(t.get("\
+null})}}function Ys({model:t,el:s}){let n=t.get("fields"),r=t.get("sheet"),o=Fs(window.localStorage,r),a=!1,l=()=>a||p.isLost(),
+i=n.map(L=>Wn(L,b,o,l)),c=new Map(i.map(L=>[L.name,L])),d=e("p",{class:"ts-who"}),u=e("p",{class:"ts-total"});zt(t.get("\
 look"));let p=Y({model:t,el:s},{kind:"form",lost(){for(let L of i)L.off();h.lost(),w()},line(L){a=L;for(let C of i)L?C.off():
-C.catchUp();w()}}),h=zs(t,p.send,()=>{s.dispatchEvent(new CustomEvent("twoshaft-redraw",{bubbles:!0}))});p.show(e("div",
+C.catchUp();w()}}),h=Gs(t,p.send,()=>{s.dispatchEvent(new CustomEvent("twoshaft-redraw",{bubbles:!0}))});p.show(e("div",
 {class:"ts-top"},d,u),p.alert,h.element,...i.map(L=>L.element)),s.dataset.task=t.get("task_id");function b(L){p.send(L),
 w()}function w(){let L=i.map(A=>A.summary()),C=L.filter(A=>A.answered).length,k=L.filter(A=>A.trouble).length,f=L.some(A=>A.
 waiting),m=L.filter(A=>A.unread).length,x=k?`${k} not saved`:f?l()?"the rest kept in this browser":"saving":C&&!m?"all s\
-aved":"",y=[`${C} of ${i.length} answered`,m?`${m} cannot be read`:"",x];u.textContent=y.filter(Boolean).join(", ");let M={
+aved":"",y=[`${C} of ${i.length} answered`,m?`${m} cannot be read`:"",x];u.textContent=y.filter(Boolean).join(", ");let E={
 task:t.get("task_id"),answered:C,asked:i.length,unread:m};s.dispatchEvent(new CustomEvent("twoshaft-progress",{bubbles:!0,
-detail:M}))}function v(){d.textContent=t.get("header");let L=t.get("states");for(let C of i)C.show(L[C.name]);w()}let $=0,
+detail:E}))}function v(){d.textContent=t.get("header");let L=t.get("states");for(let C of i)C.show(L[C.name]);w()}let $=0,
 T=()=>{if(document.visibilityState==="hidden")for(let L of i)L.flush();document.visibilityState!=="visible"||Date.now()-
 $<qn||($=Date.now(),p.send({type:"look"}))},B=r?new BroadcastChannel(`twoshaft-saved:${r}`):null;B?.addEventListener("me\
 ssage",({data:L})=>{L===t.get("task_id")&&p.send({type:"look"})}),document.addEventListener("visibilitychange",T),s.addEventListener(
 "focusin",L=>{L.relatedTarget instanceof Node&&s.contains(L.relatedTarget)||T()}),p.follow("change:states change:header",
 v),p.follow("msg:custom",L=>{L.type==="saved"&&(c.get(L.name)?.saved(L),B?.postMessage(t.get("task_id"))),L.type==="refu\
 sed"&&c.get(L.name)?.refused(L),w()}),p.follow("msg:custom",h.hear),p.follow("change:bench",h.show),v();for(let L of i)L.
-catchUp();w(),h.show(),p.alert.textContent=t.get("notice");let S=Us(s,`${r}/${t.get("task_id")}`);return()=>{S(),B?.close(),
+catchUp();w(),h.show(),p.alert.textContent=t.get("notice");let S=Ws(s,`${r}/${t.get("task_id")}`);return()=>{S(),B?.close(),
 p.close(),document.removeEventListener("visibilitychange",T)}}function de(t,s,n){let r=`twoshaft-signed-in:${n}`,o=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:l},i=Date.now()){
 t.setItem(r,JSON.stringify({id:a,ticket:l,at:i}))},drop(a=Date.now()){t.removeItem(r),s.setItem(o,String(a))},get(){try{
 let a=JSON.parse(t.getItem(r)??"null");return!a||!(a.at>Number(s.getItem(o)??0))?null:{id:String(a.id),ticket:String(a.ticket)}}catch{
-return null}}}}var Wn={right:"●",other:"◆",unread:"▲"};function zn(t){let s=Rt(t),n=e("p",{class:"ts-told",id:s.status,role:"stat\
+return null}}}}var zn={right:"●",other:"◆",unread:"▲"};function Gn(t){let s=Rt(t),n=e("p",{class:"ts-told",id:s.status,role:"stat\
 us"}),r=null,o=Pt(t).make(t,s,i=>{r=i,o.show({value:r}),l(void 0)},(i,c)=>{i&&(r=c)}),a=Ht(t,s,s.status);a.append(o.element,
-n);function l(i){n.className=i?`ts-told ts-told-${i.how}`:"ts-told";let c=i?[Ct(Wn[i.how]),e("b",{},i.said),` ${i.why}`]:
+n);function l(i){n.className=i?`ts-told ts-told-${i.how}`:"ts-told";let c=i?[Et(zn[i.how]),e("b",{},i.said),` ${i.why}`]:
 [];n.replaceChildren(...c)}return{name:t.name,element:a,value(){return o.flush?.(),r},show(i,c){i!==void 0&&(r=i,o.show(
-{value:r,saved:"given"})),l(c)},still(i){o.setDisabled(i),a.classList.toggle("ts-given",i)}}}function Ys({model:t,el:s}){
+{value:r,saved:"given"})),l(c)},still(i){o.setDisabled(i),a.classList.toggle("ts-given",i)}}}function Vs({model:t,el:s}){
 let n=Y({model:t,el:s},{kind:"form"});s.classList.add("ts-question");let r=e("p",{class:"ts-title",role:"heading","aria-\
 level":"3"}),o=e("p",{class:"ts-lead"}),a=e("dl",{class:"ts-facts"}),l=e("div",{}),i=W(t.get("give"),()=>{let v=Object.fromEntries(
 u.map($=>[$.name,$.value()]));n.send({type:"give",values:v})});i.classList.add("ts-first");let c=W("",()=>n.send({type:"\
@@ -1259,69 +1262,69 @@ a,l,e("p",{class:"ts-acts"},i,c,d));let u=[],p=()=>{let v=t.get("values"),$=t.ge
 $[L.name]),L.still($[L.name]!==void 0&&$[L.name].how!=="unread");let T=u.some(({name:L})=>!$[L]||$[L].how==="unread"),B=document.
 activeElement===i;if(i.hidden=!T,c.textContent=t.get("fresh"),c.hidden=T||!t.get("fresh"),n.alert.textContent=t.get("not\
 ice"),!B||T)return;let S=X(s,".ts-told")[0];S.tabIndex=-1,S.focus({preventScroll:!0})},h=()=>{(X(l,"input, select, [tabi\
-ndex]")[0]??(c.hidden?i:c)).focus({preventScroll:!0})},b=()=>{u=t.get("fields").map(zn),l.replaceChildren(...u.map(({element:v})=>v)),
+ndex]")[0]??(c.hidden?i:c)).focus({preventScroll:!0})},b=()=>{u=t.get("fields").map(Gn),l.replaceChildren(...u.map(({element:v})=>v)),
 r.textContent=t.get("title"),r.hidden=!r.textContent,o.textContent=t.get("lead"),o.hidden=!o.textContent,a.replaceChildren(
-...Lt(t.get("facts"))),a.hidden=!a.childElementCount,p()};n.follow("change:turn",()=>{let v=s.contains(document.activeElement);
+...Mt(t.get("facts"))),a.hidden=!a.childElementCount,p()};n.follow("change:turn",()=>{let v=s.contains(document.activeElement);
 b(),v&&h()}),n.follow("change:told change:values change:notice change:fresh",p),b();let w=t.get("place");if(w){let v=de(
-sessionStorage,localStorage,w).get();t.send({type:"who",id:v?.id??"",ticket:v?.ticket??""})}return()=>n.close()}var Vs="twoshaft-mine";var Gn={"to get":"○",open:"◐","handed in":"●","changed since":"◑",feedback:"✓"},Yn={"to get":"To get",open:"Op\
+sessionStorage,localStorage,w).get();t.send({type:"who",id:v?.id??"",ticket:v?.ticket??""})}return()=>n.close()}var Xs="twoshaft-mine";var Yn={"to get":"○",open:"◐","handed in":"●","changed since":"◑",feedback:"✓"},Vn={"to get":"To get",open:"Op\
 en","handed in":"Handed in","changed since":"Changed after handing in",feedback:"Marked"},ue=(t,s,n)=>e("a",{href:Wt("la\
-b/tree",t),target:"_blank","data-twoshaft-open":t,"data-key":n,class:"ts-link"},s);function Xs(t){return e("ul",{class:"\
+b/tree",t),target:"_blank","data-twoshaft-open":t,"data-key":n,class:"ts-link"},s);function Js(t){return e("ul",{class:"\
 ts-gaps"},...t.map(({task:s,missing:n,asked:r,unread:o})=>e("li",{},`${s}: `,n===r?"nothing answered":n?`${n} of ${r} mi\
-ssing`:"",...o.map(([a,l])=>e("span",{},e("b",{},"cannot be read: "),`“${a}” ${l}`)))))}function Vn(t){let s=({name:r})=>Number(
+ssing`:"",...o.map(([a,l])=>e("span",{},e("b",{},"cannot be read: "),`“${a}” ${l}`)))))}function Xn(t){let s=({name:r})=>Number(
 r.split("-").at(-1)),n=[...t].sort((r,o)=>s(r)-s(o)).flatMap(({notebooks:r})=>r.map(o=>[o.split("/").pop()??"",o]));localStorage.
-setItem(Vs,JSON.stringify(Object.fromEntries(n))),window.dispatchEvent(new Event("storage"))}function Js({model:t,el:s}){
+setItem(Xs,JSON.stringify(Object.fromEntries(n))),window.dispatchEvent(new Event("storage"))}function Zs({model:t,el:s}){
 let n="",r=de(sessionStorage,localStorage,t.get("place")),o=Y({model:t,el:s},{kind:"start",lost:()=>{}}),a=e("div",{}),l=e(
-"p",{class:"ts-said",role:"status"});o.show(o.alert,l,a);let i=(O,E={})=>{a.getAttribute("aria-busy")==="true"||o.isLost()||
-(E.quietly||(a.setAttribute("aria-busy","true"),l.textContent="One moment.",o.alert.textContent=""),t.send({type:O,...E}))},
-c=(O,E,N,g)=>e("button",{type:"button",class:g?"ts-button ts-first":"ts-button","data-key":E,onclick:N},O);function d(){
-let O=Z("who"),E=Z("word"),N=e("select",{id:O,class:"ts-box","data-key":"who",required:!0},e("option",{value:""},"Choose\
+"p",{class:"ts-said",role:"status"});o.show(o.alert,l,a);let i=(O,M={})=>{a.getAttribute("aria-busy")==="true"||o.isLost()||
+(M.quietly||(a.setAttribute("aria-busy","true"),l.textContent="One moment.",o.alert.textContent=""),t.send({type:O,...M}))},
+c=(O,M,N,g)=>e("button",{type:"button",class:g?"ts-button ts-first":"ts-button","data-key":M,onclick:N},O);function d(){
+let O=Z("who"),M=Z("word"),N=e("select",{id:O,class:"ts-box","data-key":"who",required:!0},e("option",{value:""},"Choose\
  your name"),...t.get("people").map(([P,_])=>e("option",{value:P,selected:P===n},_)));N.addEventListener("change",()=>{n=
-N.value});let g=e("input",{id:E,type:"text",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",maxlength:"\
+N.value});let g=e("input",{id:M,type:"text",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",maxlength:"\
 80","data-key":"word"});return e("form",{class:"ts-sign-in",onsubmit:P=>{P.preventDefault(),i("sign-in",{name:N.value,word:g.
 value})}},e("h2",{},"Who is working?"),e("div",{class:"ts-pair"},e("label",{for:O},"Your name"),N),e("div",{class:"ts-pa\
-ir"},e("label",{for:E},"Sign-in word from your slip"),g),e("button",{type:"submit",class:"ts-button ts-first","data-key":"\
-sign-in"},"Sign in"),e("p",{class:"ts-hint"},t.get("kept")))}function u(O,E){let N=F=>`${F}:${O.name}`,g=e("div",{class:"\
-ts-doing"});for(let F of O.feedback.slice(0,1))g.append(e("a",{href:Wt("files",F),target:"_blank",class:"ts-link","data-\
-key":N("feedback")},"Read feedback"));for(let F of O.notebooks){let H=O.notebooks.length===1?"Open":`Open ${F.split("/").
-pop()}`;g.append(ue(F,H,N(`open ${F}`)))}O.can_get&&g.append(c(O.notebooks.length?"Get again":"Get",N("get"),()=>i("get",
+ir"},e("label",{for:M},"Sign-in word from your slip"),g),e("button",{type:"submit",class:"ts-button ts-first","data-key":"\
+sign-in"},"Sign in"),e("p",{class:"ts-hint"},t.get("kept")))}function u(O,M){let N=q=>`${q}:${O.name}`,g=e("div",{class:"\
+ts-doing"});for(let q of O.feedback.slice(0,1))g.append(e("a",{href:Wt("files",q),target:"_blank",class:"ts-link","data-\
+key":N("feedback")},"Read feedback"));for(let q of O.notebooks){let H=O.notebooks.length===1?"Open":`Open ${q.split("/").
+pop()}`;g.append(ue(q,H,N(`open ${q}`)))}O.can_get&&g.append(c(O.notebooks.length?"Get again":"Get",N("get"),()=>i("get",
 {name:O.name}),!O.notebooks.length)),O.can_hand_in&&g.append(c(O.receipt?"Hand in again":"Hand in",N("hand in"),()=>i("h\
-and-in",{name:O.name})));for(let F of g.children)F.setAttribute("aria-label",`${F.textContent}: ${O.title}`);let P=t.get(
+and-in",{name:O.name})));for(let q of g.children)q.setAttribute("aria-label",`${q.textContent}: ${O.title}`);let P=t.get(
 "asking")===O.name,_=O.receipt||O.unread>0,K=e("tr",{},e("th",{scope:"row"},O.title),e("td",{},O.due||"no date",O.overdue?
-e("span",{class:"ts-small-line"},"date passed"):null),e("td",{},e("span",{class:"ts-shape","aria-hidden":"true"},Gn[O.state]||
-""),e("b",{},Yn[O.state]||O.state),e("span",{class:"ts-small-line"},O.detail),E?e("span",{class:"ts-small-line"},`Mark: ${E}`):
+e("span",{class:"ts-small-line"},"date passed"):null),e("td",{},e("span",{class:"ts-shape","aria-hidden":"true"},Yn[O.state]||
+""),e("b",{},Vn[O.state]||O.state),e("span",{class:"ts-small-line"},O.detail),M?e("span",{class:"ts-small-line"},`Mark: ${M}`):
 null),e("td",{},g));if(P)return[K,e("tr",{},e("td",{colspan:4},h(O)))];if(!_||!O.gaps.length)return[K];let Q=e("td",{colspan:4},
-e("b",{},p(O)),Xs(O.gaps));return[K,e("tr",{},Q)]}let p=({left:O,unread:E})=>It([O?`${O} ${O===1?"answer is":"answers ar\
-e"} missing`:null,E?`${E} cannot be read`:null]).join(", ");function h(O){let E=Z("question"),N=e("div",{class:"ts-doing"});
+e("b",{},p(O)),Js(O.gaps));return[K,e("tr",{},Q)]}let p=({left:O,unread:M})=>It([O?`${O} ${O===1?"answer is":"answers ar\
+e"} missing`:null,M?`${M} cannot be read`:null]).join(", ");function h(O){let M=Z("question"),N=e("div",{class:"ts-doing"});
 for(let P of O.notebooks)N.append(ue(P,"Go on with it",`go on:${O.name}`));let g=p(O);return N.append(c(g?"It is my own \
 work: hand in as it is":"It is my own work: hand in",`hand in anyway:${O.name}`,()=>i("hand-in",{name:O.name,own:!0}),!g)),
-e("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":E,"data-key":"question"},e("p",{id:E},e("b",{},`${O.
-title}: not handed in yet.${g?` ${g}.`:""}`),g?" An answer that is missing or cannot be read earns nothing.":null),g?Xs(
+e("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":M,"data-key":"question"},e("p",{id:M},e("b",{},`${O.
+title}: not handed in yet.${g?` ${g}.`:""}`),g?" An answer that is missing or cannot be read earns nothing.":null),g?Js(
 O.gaps):null,e("p",{},"By handing in you state: ",e("b",{},t.get("statement"))),N)}let b=new Set,w={met:"✓",enough:"◐",
-"not yet":"○"};function v(O,E){let N=O.entries.map(K=>E.find(Q=>Q.name===K)).filter(K=>K!==void 0),g=O.lesson?ue(O.lesson,
+"not yet":"○"};function v(O,M){let N=O.entries.map(K=>M.find(Q=>Q.name===K)).filter(K=>K!==void 0),g=O.lesson?ue(O.lesson,
 `Lesson ${O.title}`,`lesson:${O.lesson}`):e("span",{class:"ts-small-line"},"no lesson here"),P=e("details",{open:b.has(O.
 module)},e("summary",{"data-key":`outcomes:${O.module}`},`Outcomes: ${O.count||"none"}`),e("ul",{},...O.outcomes.map(([K,
-Q,F,H])=>e("li",{},e("span",{class:"ts-shape","aria-hidden":"true"},w[K]||""),e("b",{},`${K}${F&&K==="enough"?`, ${F}`:""}\
-: `),Q,F&&K==="not yet"?`. Still missing: ${F}`:"",H?` (${H})`:""))));P.addEventListener("toggle",()=>{P.open?b.add(O.module):
+Q,q,H])=>e("li",{},e("span",{class:"ts-shape","aria-hidden":"true"},w[K]||""),e("b",{},`${K}${q&&K==="enough"?`, ${q}`:""}\
+: `),Q,q&&K==="not yet"?`. Still missing: ${q}`:"",H?` (${H})`:""))));P.addEventListener("toggle",()=>{P.open?b.add(O.module):
 b.delete(O.module)});let _=N.flatMap(K=>u(K,O.marks[K.name]));return e("tbody",{},e("tr",{class:"ts-module"},e("th",{scope:"\
 rowgroup",colspan:4},O.title,e("span",{class:"ts-assigned"},N.length?"assigned":"not assigned"))),..._,e("tr",{},e("td",
-{colspan:4},g,e("p",{class:"ts-next"},e("b",{},"Next: "),O.next),P)))}function $(){let O=t.get("me"),E=t.get("entries"),
+{colspan:4},g,e("p",{class:"ts-next"},e("b",{},"Next: "),O.next),P)))}function $(){let O=t.get("me"),M=t.get("entries"),
 N=e("table",{class:"ts-table"},e("thead",{},e("tr",{},...["Assignment","Due","State","What you can do"].map(g=>e("th",{scope:"\
-col"},g)))),...t.get("modules").map(g=>v(g,E)));return e("section",{},e("div",{class:"ts-me"},e("h2",{},`Working as ${O.
+col"},g)))),...t.get("modules").map(g=>v(g,M)));return e("section",{},e("div",{class:"ts-me"},e("h2",{},`Working as ${O.
 name} (${O.id})`),O.ticket?c("Not you? Sign out","sign-out",()=>{i("sign-out"),document.dispatchEvent(new CustomEvent("t\
-woshaft-signed-out"))}):null),E.length?null:e("p",{},"Nothing is assigned yet."),N,c("Look again","look",()=>i("look")))}
-function T(){let O=!!t.get("me").id,E=t.get("modules").map(P=>P.lesson),g=t.get("lessons").filter(([P])=>!O||!E.includes(
+woshaft-signed-out"))}):null),M.length?null:e("p",{},"Nothing is assigned yet."),N,c("Look again","look",()=>i("look")))}
+function T(){let O=!!t.get("me").id,M=t.get("modules").map(P=>P.lesson),g=t.get("lessons").filter(([P])=>!O||!M.includes(
 P));return g.length?e("section",{},e("h2",{},O?"To look things up":"Lessons"),e("ul",{class:"ts-lessons"},...g.map(([P,_])=>e(
 "li",{},ue(P,_,`lesson:${P}`))))):null}let B=!1,S=t.get("me").id?null:r.get(),L=S!==null;function C(){let O=t.get("me");
-O.id?zt(t.get("look")):Ws(),O.id?r.keep(O):(B||S&&!L)&&r.drop(),B=!!O.id,Vn(O.id?t.get("entries"):[])}let k=0,f="",m=()=>X(
-a,"[data-key]"),x=()=>a.querySelector("input[data-key=word]");function y(){let E=m().find(z=>z===document.activeElement)?.
+O.id?zt(t.get("look")):zs(),O.id?r.keep(O):(B||S&&!L)&&r.drop(),B=!!O.id,Xn(O.id?t.get("entries"):[])}let k=0,f="",m=()=>X(
+a,"[data-key]"),x=()=>a.querySelector("input[data-key=word]");function y(){let M=m().find(z=>z===document.activeElement)?.
 dataset.key;a.removeAttribute("aria-busy");let N=!!t.get("me").id;l.textContent=t.get("said"),o.alert.textContent=t.get(
 "trouble");let g=x()?.value,P=L?e("p",{},"One moment."):d();a.replaceChildren(...It([N?$():P,T()]));let _=x();_&&g&&(_.value=
-g);let K=f;if(f=t.get("asking"),f&&f!==K&&m().find(z=>z.dataset.key==="question")?.focus(),!E||f&&f!==K)return;let Q=m().
-find(z=>z.dataset.key===E),F=E.split(":")[1],H=E.startsWith("hand in anyway")?`hand in:${F}`:`:${F}`,q=m().find(z=>F&&z.
-dataset.key?.endsWith(H));(Q??q??X(a,"a, button, select")[0])?.focus()}let M=()=>{clearTimeout(k),k=setTimeout(()=>{L=!1,
-C(),y()},0)};t.on("change",M),C(),y(),S&&t.send({type:"resume",name:S.id,ticket:S.ticket});let A=()=>{!document.hidden&&
+g);let K=f;if(f=t.get("asking"),f&&f!==K&&m().find(z=>z.dataset.key==="question")?.focus(),!M||f&&f!==K)return;let Q=m().
+find(z=>z.dataset.key===M),q=M.split(":")[1],H=M.startsWith("hand in anyway")?`hand in:${q}`:`:${q}`,F=m().find(z=>q&&z.
+dataset.key?.endsWith(H));(Q??F??X(a,"a, button, select")[0])?.focus()}let E=()=>{clearTimeout(k),k=setTimeout(()=>{L=!1,
+C(),y()},0)};t.on("change",E),C(),y(),S&&t.send({type:"resume",name:S.id,ticket:S.ticket});let A=()=>{!document.hidden&&
 t.get("me").id&&i("look",{quietly:!0})},U=new IntersectionObserver(([O])=>{O.isIntersecting&&A()});return U.observe(s),document.
-addEventListener("visibilitychange",A),()=>{clearTimeout(k),t.off("change",M),U.disconnect(),document.removeEventListener(
-"visibilitychange",A),o.close()}}var Xn={bench:ss,build:as,cord:ls,depth:ds,desk:_s,face:us,fault_board:fs,form:Gs,gate:hs,gears:gs,hazards:ms,lifting:ws,
-micrometer:bs,own_checks:ks,press:vs,question:Ys,rules:ys,runout:xs,sealant:As,seat:Os,shims:Ts,start:Js,thread:Ns,unit_section:Is,
-whole_build:Ps,wrench:js};export{Xn as screens};
+addEventListener("visibilitychange",A),()=>{clearTimeout(k),t.off("change",E),U.disconnect(),document.removeEventListener(
+"visibilitychange",A),o.close()}}var Jn={bench:ss,build:as,cord:ls,depth:ds,desk:Ks,face:us,fault_board:fs,form:Ys,gate:hs,gears:gs,hazards:ms,lifting:ws,
+micrometer:bs,own_checks:ks,press:vs,question:Vs,rules:ys,runout:xs,sealant:As,seat:Os,shims:Ts,sketch:Ns,start:Zs,thread:Is,
+unit_section:Ds,whole_build:js,wrench:Rs};export{Jn as screens};

@@ -15,6 +15,7 @@ from twoshaft.models.audit.fits import audit_fits
 from twoshaft.models.audit.ways import audit_ways
 from twoshaft.models.faults.audit import audit_faults
 from twoshaft.models.geartrain.audit import audit_gear_train
+from twoshaft.models.inspect.audit import audit_inspect
 from twoshaft.models.shape.audit import audit_shapes
 from twoshaft.models.shift.audit import audit_shift
 from twoshaft.models.strip.audit import audit_strip
@@ -29,6 +30,7 @@ __all__ = [
     "audit_faults",
     "audit_fits",
     "audit_gear_train",
+    "audit_inspect",
     "audit_shapes",
     "audit_shift",
     "audit_strip",
@@ -46,6 +48,7 @@ _AUDITS = (
     audit_gear_train,
     audit_shapes,
     audit_strip,
+    audit_inspect,
 )
 
 

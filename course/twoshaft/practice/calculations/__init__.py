@@ -7,6 +7,7 @@ from twoshaft.practice.calculation import Calculation
 from twoshaft.practice.calculations import (
     course_and_safety,
     gear_train_and_checks,
+    inspect_and_decide,
     measuring_and_tools,
     order_of_work,
     pressed_and_driven,
@@ -34,6 +35,7 @@ _FILES = {
         reading_faults,
         whole_build,
         strip_mark_clean,
+        inspect_and_decide,
     )
 }
 CALCULATIONS: Mapping[str, tuple[Calculation, ...]] = {id: _FILES[id].CALCULATIONS for id in COURSE}

@@ -1,0 +1,39 @@
+// A drawing that comes from the kernel, with lists and sliders that change it.
+
+/** @import { Render } from "../types.js" */
+
+import { make } from "../page/dom.js";
+import { picker, slider } from "../parts/gauges.js";
+import { openInstrument, toolRow } from "../parts/instrument.js";
+
+/** @type {Render} */
+export function renderSketch(widget) {
+  return openInstrument(widget, (about, change, state) => {
+    const picture = make("div", { tabindex: "0", role: "group", "aria-label": about.name });
+    let drawn = "";
+    const pickers = about.pickers.map(
+      (/** @type {any} */ { key, label, options }) =>
+        picker(label, options, state[key], (chosen) => change({ [key]: chosen })).row,
+    );
+    const sliders = about.sliders.map(
+      (/** @type {any} */ { key, label, min, max, step, unit, places }) =>
+        slider(label, {
+          min,
+          max,
+          step,
+          value: state[key],
+          words: (value) => `${value.toFixed(places)} ${unit}`,
+          onInput: (value) => change({ [key]: value }),
+        }).row,
+    );
+    return {
+      picture,
+      controls: pickers.length ? [toolRow(...pickers), ...sliders] : sliders,
+      set(shown) {
+        if (shown.drawing === drawn) return;
+        drawn = shown.drawing;
+        picture.innerHTML = drawn;
+      },
+    };
+  });
+}

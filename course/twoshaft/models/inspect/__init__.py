@@ -1,0 +1,63 @@
+"""Inspect and decide: wear worked out, a reading held against its limit, damage told apart.
+
+* :func:`guard_band`, :func:`verdict`, :func:`chance_beyond` and :func:`shares_wrong` decide by
+  ISO 14253-1 and JCGM 106; :func:`break_even` and :func:`ways_cost` weigh what errors cost.
+* :func:`groove_depth`, :func:`needle_play` and :func:`float_with` work out what was measured.
+* :func:`race_damage` and :func:`flank_damage` tell damage apart by its marks, which
+  :func:`marks_of` lays; :func:`felt` says what a hand and a lens find.
+* :func:`load_repairs` gives the repair of a thread as an order of work.
+"""
+
+from twoshaft.models.inspect.audit import audit_inspect
+from twoshaft.models.inspect.damage import (
+    FLANK,
+    NAMES,
+    RACE,
+    Mark,
+    Shape,
+    felt,
+    flank_damage,
+    marks_of,
+    race_damage,
+)
+from twoshaft.models.inspect.decide import (
+    AGAIN,
+    BAD,
+    GOOD,
+    break_even,
+    chance_beyond,
+    guard_band,
+    mean_uncertainty,
+    shares_wrong,
+    verdict,
+    ways_cost,
+)
+from twoshaft.models.inspect.repairs import load_repairs
+from twoshaft.models.inspect.wear import float_with, groove_depth, needle_play
+
+__all__ = [
+    "AGAIN",
+    "BAD",
+    "FLANK",
+    "GOOD",
+    "NAMES",
+    "RACE",
+    "Mark",
+    "Shape",
+    "audit_inspect",
+    "break_even",
+    "chance_beyond",
+    "felt",
+    "flank_damage",
+    "float_with",
+    "groove_depth",
+    "guard_band",
+    "load_repairs",
+    "marks_of",
+    "mean_uncertainty",
+    "needle_play",
+    "race_damage",
+    "shares_wrong",
+    "verdict",
+    "ways_cost",
+]

@@ -30,6 +30,7 @@ from twoshaft_grader.cohort.marking_run import (
 )
 from twoshaft_grader.cohort.marks import MARKED, read_mark
 from twoshaft_grader.cohort.not_done import NotDone
+from twoshaft_grader.cohort.one_sheet import Result
 from twoshaft_grader.cohort.order_levels import order_levels
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.trail import act
@@ -162,15 +163,24 @@ def remark(
     ):
         fits = _corrected(cohort, assigned, content)
         was = _sheets(cohort, assigned, people)
+        # All is worked out before anything is written.
+        with _notebook(fits, assigned) as notebook:
+            works = [work_of(cohort, assigned, id, notebook) for id in was]
+            found = {}
+            for one in marked(works):
+                found[one.learner] = one
+                step()
         if _is_another(cohort, assigned, fits):
             file = cohort.source(assigned.name) / assigned.notebook
             digest = load_solution(file).digest
             kept = cohort.root / BEFORE / f"{assigned.name}-{digest[:12]}.ipynb"
             files.write_whole(kept, file.read_bytes())
             files.write_whole(file, fits.text.encode())
+        # A run that was cut short has done some already.
+        waiting = [one for one in people if one.id in was and _is_new(was[one.id], found[one.id])]
         done = mark_alone(
-            cohort, assigned, [one for one in people if one.id in was], again=True, marked=marked,
-            step=step, by=by, why=why,
+            cohort, assigned, waiting, again=True, by=by, why=why, step=lambda: None,
+            marked=lambda works: (found[work.learner] for work in works),
         )  # fmt: skip
         now = _sheets(cohort, assigned, people)
         moved = [id for id in was if differences(was[id], now[id])]
@@ -184,9 +194,24 @@ def remark(
     return Remarked(tuple(moved), tuple(left))
 
 
+def _is_new(was: SheetMark, found: Result) -> bool:
+    sheet = found.sheet
+    return (
+        sheet is None
+        or was.solution_digest != sheet.solution_digest
+        or bool(differences(was, sheet))
+    )
+
+
 def _sheets(cohort: Cohort, assigned: Assigned, people: list[Learner]) -> dict[str, SheetMark]:
+    """Marks of the work that is there now; what could not be read keeps its state."""
     marks = {one.id: read_mark(cohort.mark_file(one.id, assigned.name)) for one in people}
-    return {id: one.sheet for id, one in marks.items() if one and one.sheet}
+    there = {id for id in marks if cohort.submitted(id, assigned.name).is_dir()}
+    return {
+        id: one.sheet
+        for id, one in marks.items()
+        if id in there and one and one.sheet and one.state == MARKED
+    }
 
 
 def _corrected(cohort: Cohort, assigned: Assigned, content: Content) -> Fit:

@@ -25,7 +25,13 @@ LEAST_ALIKE, REGULAR = 4, 0.6
 
 
 class Shape(StrEnum):
-    """What a mark looks like."""
+    """What a mark looks like.
+
+    Examples
+    --------
+    >>> Shape("dent").name
+    'DENT'
+    """
 
     CRATER = "crater"
     SMEAR = "smear"
@@ -41,7 +47,14 @@ class Shape(StrEnum):
 
 
 class MarkLike(Protocol):
-    """A mark as it is given or stored."""
+    """A mark as it is given or stored.
+
+    Examples
+    --------
+    >>> mark: MarkLike = Mark("dent", 30, 12, 1.5, 1.5)
+    >>> mark.shape
+    'dent'
+    """
 
     @property
     def shape(self) -> str:
@@ -66,7 +79,13 @@ class MarkLike(Protocol):
 
 @dataclass(frozen=True)
 class Mark:
-    """A mark by its shape, its middle and its reach [mm]."""
+    """A mark by its shape, its middle and its reach [mm].
+
+    Examples
+    --------
+    >>> race_damage([Mark("crater", 30, 12, 3, 2)])
+    'fatigue'
+    """
 
     shape: str
     x_mm: float

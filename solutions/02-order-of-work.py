@@ -88,7 +88,7 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 3. What can be done next?
 #
-# A build has come as far as the list shows. Say of each step whether it can be done right now, without anything else in between, or which of these steps it has to wait for. *3 points.*
+# A build has come as far as the list shows. Say of each step whether it can be done right now, without anything else in between, or which of these steps it has to wait for. A step that is done already is waited for no more. **Every line must be right for the outcome.** *3 points.*
 
 # %% tags=["rig"]
 given_table("Done so far", ["no.", "step"],
@@ -110,7 +110,7 @@ for step in labels(given.next_steps.options):
     rule = order.consequences(whole, [*done, step])[-1].reasons[0] if step not in now else None
     why[step] = ("All that it needs is done; it waits for nothing more." if rule is None else
                  f"Something that it needs is still to be done. {rule.text}")
-ref("next-steps-ready", needed, outcome="next-steps", shows=("ready-steps", "what-it-waits-for"),
+ref("next-steps-ready", needed, outcome="next-steps", shows=("ready-steps", "what-it-waits-for"), must_pass=True,
     lesson="02-order-of-work#what-can-be-done-next",
     slips=line_reasons(given.next_steps.options, given.next_steps.answers, needed, why))
 

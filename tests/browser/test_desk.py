@@ -3,24 +3,37 @@
 import csv
 import json
 import shutil
+from pathlib import Path
 
 import pytest
 from tests.browser.conftest import FRONT, Lab, _starter, twoshaft
 
+from twoshaft import units
 from twoshaft.jobsheet import Answer, SheetData
 from twoshaft.jupyter.released import cell_digest
-from twoshaft.outcomes import load_outcomes
-from twoshaft_grader.cohort.assessors import enter_assessor
+from twoshaft.outcomes import load_outcomes, load_rules
+from twoshaft_grader.cohort.assessors import assessors_of, enter_assessor
 from twoshaft_grader.cohort.assign import assign, assignments_of
 from twoshaft_grader.cohort.content import find_content
 from twoshaft_grader.cohort.folder import open_cohort
 from twoshaft_grader.cohort.intake import roster_of, take_in
 from twoshaft_grader.cohort.observations import observations_of
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.cohort.supervised import sittings_of
 from twoshaft_grader.desk_pages.notebook import DESK, DESK_CELL, write_desk
+from twoshaft_grader.desk_pages.pages import PAGES
 
 pytestmark = pytest.mark.browser
 ROSTER = "id,family name,given name,group\na1,Lindqvist,Ada,A\nb2,Okoro,Ben,B\nc3,Moss,Cy,B\n"
+# What of the desk reaches out of it to the right; tables scroll in a box of their own.
+OUT_OF_SIGHT = """() => {
+  const desk = document.querySelector(".jp-MainAreaWidget:not(.lm-mod-hidden) .twoshaft-desk");
+  const edge = desk.getBoundingClientRect().right + 1;
+  return [...desk.querySelectorAll("*")]
+    .filter((node) => !node.closest(".ts-desk-scroll") || node.matches(".ts-desk-scroll"))
+    .filter((node) => node.getBoundingClientRect().right > edge)
+    .map((node) => node.tagName + " " + node.className + " " + node.textContent.slice(0, 40));
+}"""
 NAMED = """() => {
   const node = document.activeElement;
   const label = node.labels?.[0]?.textContent ?? "";
@@ -89,6 +102,7 @@ class AtTheDesk:
         self.page.locator(f"{FRONT} .ts-desk-pages").get_by_role("button", name=title).focus()
         self.page.keyboard.press("Enter")
         self.page.locator(f"{FRONT} h2").get_by_text(title, exact=True).wait_for()
+        self.page.locator(f'{FRONT} .ts-desk-body[aria-busy="false"]').wait_for()
 
 
 def test_a_group_is_taken_in_moved_withdrawn_and_brought_back(lab, group, screenshot, tmp_path):
@@ -178,7 +192,8 @@ def test_what_is_handed_in_is_taken_in_marked_and_given_back(lab, group, screens
 def test_evidence_is_looked_at_and_an_observation_recorded(lab, group, screenshot):
     if not group.roster_file.exists():
         take_in(group, [Learner("a1", "Lindqvist", "Ada", "A")])
-    enter_assessor(group, "rh", "R. Holm")
+    if not assessors_of(group):
+        enter_assessor(group, "rh", "R. Holm")
     desk = AtTheDesk(lab)
     page, body = desk.page, desk.page.locator(f"{FRONT} .ts-desk-body")
     desk.turn_to("Matrix")
@@ -208,3 +223,70 @@ def test_evidence_is_looked_at_and_an_observation_recorded(lab, group, screensho
     for title in ("How it goes", "Change and appeal", "Moderation", "Hand over", "Trail"):
         desk.turn_to(title)
         screenshot(page, f"desk-{title.lower().replace(' ', '-')}")
+
+
+def test_what_is_arranged_watched_corrected_and_ruled_is_done_by_keyboard(
+    lab, group, screenshot, tmp_path
+):
+    if not group.roster_file.exists():
+        take_in(group, [Learner("a1", "Lindqvist", "Ada", "A")])
+    if not assessors_of(group):
+        enter_assessor(group, "rh", "R. Holm")
+    content = find_content(group.content, base=group.root)
+    if "measuring-and-tools-1" not in {one.name for one in assignments_of(group)}:
+        module = "measuring-and-tools"
+        assign(group, content, module, attempt=1, due=None, learners=roster_of(group))
+    desk = AtTheDesk(lab)
+    page, body = desk.page, desk.page.locator(f"{FRONT} .ts-desk-body")
+    mine = next(one for one in roster_of(group) if one.id == "a1")
+    ada = f"a1 {mine.name} {mine.group}".strip()
+    desk.turn_to("Adjustments")
+    desk.tick(ada)
+    desk.tick("Large print")
+    desk.choose("Assessor", "R. Holm")
+    desk.type("Reason", "asked for it")
+    desk.press("Arrange it", "Arranged for a1: large print.")
+    screenshot(page, "desk-adjustments")
+    desk.turn_to("Supervised attempt")
+    desk.tick(ada)
+    desk.type("Room", "2")
+    desk.choose("Assessor", "R. Holm")
+    desk.press("Open it for the ticked learners", "Supervised attempt 1 is open in 2 for a1.")
+    screenshot(page, "desk-supervised")
+    desk.choose("Assessor", "R. Holm")
+    desk.press("Close it", "Supervised attempt 1 is closed. Handed in: nobody.")
+    assert sittings_of(group)[0].closed_by == "R. Holm"
+    desk.turn_to("Corrected unit")
+    text = (Path(units.__file__).parent / "files" / "tarnbeck-b5.yaml").read_text()
+    file = tmp_path / "corrected.yaml"
+    longer = text.replace('version: "1.0"', 'version: "1.1"')
+    file.write_text(longer.replace("minutes to do: 6", "minutes to do: 8", 1))
+    page.locator(f"{FRONT} input[type=file]").set_input_files(file)
+    desk.press("Show what would change", "Nothing is written yet")
+    body.get_by_text("8 min").first.wait_for()
+    screenshot(page, "desk-corrected-unit")
+    desk.type("What was wrong in the unit", "stoning takes longer")
+    desk.press("Take the corrected unit", "is taken: lessons")
+    desk.turn_to("Re-mark")
+    desk.choose("Assignment", "measuring")
+    desk.press("Show whose marks would change", "Nothing is written yet")
+    screenshot(page, "desk-re-mark")
+    desk.press("Leave all marks as they are", "All marks stay as they were.")
+    desk.turn_to("Rules")
+    desk.type("Who says so", "our rules, page 4")
+    desk.choose("Assessor", "R. Holm")
+    desk.press("Set the rule", "The rule for everywhere is set.")
+    screenshot(page, "desk-rules")
+    assert load_rules(group.rules).everywhere.source == "our rules, page 4"
+
+
+@pytest.mark.parametrize("width", [1280, 820, 360])
+def test_no_page_is_wider_than_its_window(lab, group, screenshot, width):
+    if not group.roster_file.exists():
+        take_in(group, [Learner("a1", "Lindqvist", "Ada", "A")])
+    desk = AtTheDesk(lab, width=width, dark=width == 820)
+    for page in PAGES:
+        desk.turn_to(page.title)
+        out = desk.page.evaluate(OUT_OF_SIGHT)
+        assert out == [], f"{page.title} at {width}"
+        screenshot(desk.page, f"desk-{page.id}-{width}")

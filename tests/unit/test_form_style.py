@@ -10,7 +10,9 @@ import pytest
 
 import twoshaft.jobsheet.form
 import twoshaft.jobsheet.startpage
+import twoshaft.practice.screen
 import twoshaft.rigs  # noqa: F401
+import twoshaft_grader.desk_pages.screen  # noqa: F401
 from twoshaft.jobsheet.screen import Screen
 from twoshaft.plots import style
 

@@ -18,7 +18,7 @@ ERRORS = re.compile(
         ("gear_train", "gears", (), "gear-train-and-checks", "the task 'count'"),
         ("bearings", "types", (), "shims-and-preload", "'shims-and-preload' is made of"),
         ("fits", "metals", (), "pressed-and-driven", "section 'fits': nothing there is called"),
-        ("shift", "rails", (), "whole-build", "the task 'bench'"),
+        ("shift", "rails", (), "whole-build", "the task 'late'"),
         ("shift", "gates", (), "reading-faults", "the task 'stop'"),
         ("shift", "turn_mm", (), "shift-and-lockout", "in its section 'shift'"),
         ("fasteners", "states", (), "threaded-joints", "in its section 'fasteners'"),

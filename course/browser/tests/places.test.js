@@ -18,6 +18,7 @@ test("a path says what a notebook is, and where its workplace begins", () => {
   assert.equal(placeOf("class/mo01/order-of-work-1/02-order-of-work.ipynb").base, "class/");
   assert.equal(placeOf("class/exercises/02-order-of-work.ipynb").base, "class/");
   assert.equal(placeOf("class/start-here.ipynb").kind, "start");
+  assert.equal(placeOf("desk.ipynb").kind, "desk");
 });
 
 test("from a lesson leads a way to one's own exercise, else to the practice copy", () => {
@@ -39,6 +40,7 @@ test("no way leads to what is not there", () => {
   const nothing = { start: false, lessons: [], practice: [] };
   assert.deepEqual(waysFrom("x/mo01/own-1/own.ipynb", nothing, {}), [["Exercise", ""]]);
   assert.deepEqual(waysFrom("start-here.ipynb", THERE, {}), []);
+  assert.deepEqual(waysFrom("desk.ipynb", THERE, {}), []);
 });
 
 test("a heading is found by the words of an address", () => {

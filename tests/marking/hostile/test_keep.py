@@ -160,8 +160,14 @@ def test_what_was_backed_up_is_restored_whole_and_goes_on(trial, tmp_path):
     assert tree(trial.cohort.workplace).keys() <= tree(made.workplace).keys()  # lessons come along
     sheet = made.place("qx1", trial.name) / "jobsheet.json"
     assert sheet.read_text() == trial.sheet("qx1")
-    for command, says in (("collect", "1 newer"), ("mark", "1 marked"), ("give-back", "3 of 3")):
-        code, said = run(command, "--cohort", again)
+    # it came after feedback
+    steps = (
+        (("collect", "--take", "qx2"), "1 newer"),
+        (("mark",), "1 marked"),
+        (("give-back",), "3 of 3"),
+    )
+    for words, says in steps:
+        code, said = run(*words, "--cohort", again)
         assert code == 0 and says in said, said
     assert {
         run("cohort", "restore", kept, again)[0],
@@ -172,7 +178,7 @@ def test_what_was_backed_up_is_restored_whole_and_goes_on(trial, tmp_path):
 
 def test_a_back_up_while_marking_runs_is_whole(trial, tmp_path):
     at = ("--cohort", trial.cohort.root)
-    assert run("collect", *at)[0] == 0
+    assert run("collect", "--take", "qx2", *at)[0] == 0
     for number in range(2):
         child = forked("mark", "--again", "--workers", "1", *at)
         time.sleep(0.05 * number)
@@ -413,8 +419,8 @@ def test_nothing_is_left_of_who_was_taken_out(trial, tmp_path):
     assert rows(cohort) == rows_before
     pages = list((cohort.exchange / cohort.id / "feedback").iterdir())
     assert len(pages) == 2
-    for command in ("collect", "mark", "give-back", "progress"):
-        code, text = run(command, *at)
+    for words in (("collect", "--take", "qx2"), ("mark",), ("give-back",), ("progress",)):
+        code, text = run(*words, *at)
         assert code == 0 and "qx1" not in text, text
     code, said = run("roster", "take-out", "qx1", "--yes", *at)
     assert code == 2 and "nobody on the roster" in said

@@ -149,7 +149,7 @@ def test_a_round_from_the_roster_to_the_export(handed_out, tmp_path, without_uni
         ("module", "due", trial.name, "2099-02-01", "--group", "A"),
         ("module", "assign", module, "--attempt", "2", "--to", "a1"),
         ("module", "give", second, "--to", "b2"), ("module", "take-back", second),
-        ("collect", "--from", stick), ("mark", "--workers", "1", "--again"), ("give-back",),
+        ("collect", "--from", stick, "--take", "a1"), ("mark", "--workers", "1", "--again"), ("give-back",),
         ("assessor", "add", "rh", "R. Holm"),
         ("observe", "a1", trial.outcome, "--by", "rh", "--met"),
         ("change-mark", "a1", trial.name, "gap", "2", "--by", "rh", "--why", "seen"),

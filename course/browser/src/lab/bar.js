@@ -197,7 +197,7 @@ function taskRow(panel) {
  */
 export async function addBar(panel, context, { Widget, contents, tree }) {
   const { kind, base, file } = placeOf(context.path);
-  if (kind === "start") return;
+  if (kind === "start" || kind === "desk") return;
   const row = kind === "exercise" ? taskRow(panel) : null;
   const bar = make("nav", { class: "twoshaft twoshaft-bar", "aria-label": "Course" });
   bar.classList.toggle("ts-with-tasks", row !== null);

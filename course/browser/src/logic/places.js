@@ -1,6 +1,7 @@
 // Where a course notebook stands in its workplace, and where its cells stand on the page.
 
 export const START = "start-here.ipynb";
+export const DESK = "desk.ipynb";
 export const MINE = "twoshaft-mine"; // what the start page notes of the learner's own exercises
 
 /**
@@ -13,8 +14,12 @@ export function placeOf(path) {
   const parts = path.split("/");
   const file = parts.pop() ?? "";
   const folder = parts.at(-1) ?? "";
-  const kind = file === START ? "start" : folder === "lessons" ? "lesson" : "exercise";
-  const up = kind === "start" ? 0 : ["lessons", "exercises"].includes(folder) ? 1 : 2;
+  const pages = new Map([
+    [START, "start"],
+    [DESK, "desk"],
+  ]);
+  const kind = pages.get(file) ?? (folder === "lessons" ? "lesson" : "exercise");
+  const up = pages.has(file) ? 0 : ["lessons", "exercises"].includes(folder) ? 1 : 2;
   const base = parts.slice(0, Math.max(0, parts.length - up)).join("/");
   return { kind, file, base: base && `${base}/` };
 }
@@ -36,7 +41,7 @@ export const numberOf = (file) => /^(\d\d)-/.exec(file)?.[1] ?? "";
  */
 export function waysFrom(path, there, mine) {
   const { kind, file, base } = placeOf(path);
-  if (kind === "start") return [];
+  if (kind === "start" || kind === "desk") return [];
   /** @type {[string, string][]} */
   const ways = [];
   if (there.start) ways.push(["Start page", base + START]);

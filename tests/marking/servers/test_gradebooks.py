@@ -143,7 +143,7 @@ def test_from_collecting_to_the_export(trial, where):
     changed = ("a1", trial.name, "gap", 1.5, "--by", "R. Holm", "--why", "watched")
     works("change-mark", trial, *changed)
     trial.hand_in("b2", hours_ago=1)
-    works("collect", trial)
+    works("collect", trial, "--take", "b2")
     assert "1 marked" in works("mark", trial)
     works("mark", trial, "--again")
     assert (score(trial, "a1"), score(trial, "b2")) == (1.5, 4.0)

@@ -817,7 +817,10 @@ def test_lateness_and_a_later_date_for_one(at):
         ("mark order-of-work-9 --cohort {root}", ["order-of-work-9", "choose one of these"]),
         ("module assign shims --cohort {root}", ["shims", "order-of-work"]),
         ("module assign order-of-work --due soon --cohort {root}", ["soon", "2026-12-04"]),
-        ("module assign order-of-work --cohort {root}", ["handed out already", "hand attempt 2 out"]),
+        (
+            "module assign order-of-work --cohort {root}",
+            ["handed out already", "hand attempt 2 out"],
+        ),
         ("module assign order-of-work --attempt 0 --cohort {root}", ["from 1"]),
         ("module assign order-of-work --content {none} --cohort {root}", ["no folder solutions"]),
         ("roster take {none} --cohort {root}", ["not there"]),

@@ -307,7 +307,9 @@ def test_a_cohort_is_restored_to_whose_it_was(ada_works, accounts, place, tmp_pa
     # and both go on: she with what she has answered, he with what she hands in
     assert works(ada, made, "a1", "answer", "look", "hand_in") == "done"
     at = ("--cohort", root)
-    assert "1 new" in holm.twoshaft(("collect", *at), ("mark", *at), ("give-back", *at))
+    assert "1 new" in holm.twoshaft(
+        ("collect", "--take", "a1", *at), ("mark", *at), ("give-back", *at)
+    )
     assert works(ada, made, "a1", "look") == "done"
     assert works(ben, made, "b2", "get", "answer") == "done"
 

@@ -49,7 +49,10 @@ def _look(stream: Stream, letter: str, kind: str) -> Look:
     marks = marks_of(kind, size, at, 1 + stream.integer(100_000))
     return Look(
         letter,
-        tuple(Mark(one.shape, one.x_mm, one.y_mm, one.long_mm, one.wide_mm) for one in marks),
+        tuple(
+            Mark(one.shape, *map(float, (one.x_mm, one.y_mm, one.long_mm, one.wide_mm)))
+            for one in marks
+        ),
     )
 
 

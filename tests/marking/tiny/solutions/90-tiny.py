@@ -12,7 +12,7 @@ import math
 
 from twoshaft.models import order
 from twoshaft.units.quantities import Q
-from twoshaft_grader.marking import Slip, ref
+from twoshaft_grader.marking import Slip, missed, ref
 
 # %% [markdown] tags=["task"]
 # ## Gap and shim
@@ -94,6 +94,7 @@ ref(
         Slip("gear", 0, "A gear is looked over and used again."),
         Slip("shaft", 0, "A shaft is measured and used again."),
         Slip("case", 0, "A case half is cleaned and used again."),
+        *missed(given["new"]["parts"], ["seal", "ring", "washer"], "{name} is used once."),
     ],
 )
 

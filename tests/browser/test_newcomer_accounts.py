@@ -58,6 +58,7 @@ def newcomers():
         if os.environ.get("CI") == "true":
             pytest.fail("only root can make accounts: in CI this must run", pytrace=False)
         pytest.skip("only root can make accounts")
+    before = os.umask(0o022)  # as of whoever signs in; a command of ours that ran here closes it
     base = Path(tempfile.mkdtemp(prefix="twoshaft-newcomers-"))
     base.chmod(0o755)
     tail = secrets.token_hex(3)
@@ -82,6 +83,7 @@ def newcomers():
             psutil.wait_procs(left, timeout=PATIENCE_S)
             subprocess.run(["userdel", "--remove", name], capture_output=True)
         shutil.rmtree(base)
+        os.umask(before)
 
 
 def source(place, owner):

@@ -16,7 +16,7 @@ from twoshaft.units.kept import kept
 
 OPTIONS, READY = 6, 2
 """How many steps are shown, and how many of them are ready."""
-DONE = 2
+DONE = 5
 """How many of the answers name a step that is done already: others may have to wait for it."""
 FEWEST_DONE = 4
 TRIED = 150

@@ -171,7 +171,9 @@ def test_two_accounts_by_the_readme_from_nothing_to_feedback(newcomers, chromium
     page.get_by_role("button", name="Hand in").click()
     page.get_by_role("button", name="Hand in as it is").click()
     page.get_by_text("receipt").first.wait_for()
-    sheet = newcomers.base / "twoshaft/evening-group/work/tb01/order-of-work-1/jobsheet.json"
+    sheet = (
+        newcomers.base / "twoshaft/evening-group" / "work" / "tb01/order-of-work-1/jobsheet.json"
+    )
     assert sheet.owner() == ada and sheet.stat().st_mode & 0o007 == 0
 
     desk = next(block for block in blocks("Start") if any(" export " in line for line in block))

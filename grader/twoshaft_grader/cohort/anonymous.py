@@ -39,7 +39,7 @@ from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.observations import FOLDER as OBSERVED
 from twoshaft_grader.cohort.observations import observations_of
 from twoshaft_grader.cohort.roster import Learner, roster_text
-from twoshaft_grader.cohort.standing import FOLDER as GIVEN_BACK
+from twoshaft_grader.cohort.standing import returned_file
 from twoshaft_grader.cohort.supervised import sittings_of, watched_by
 from twoshaft_grader.cohort.trail import forget
 from twoshaft_grader.cohort.turn import turn
@@ -205,8 +205,7 @@ def _work_of(cohort: Cohort, made: Cohort, assigned: Assigned, learner: str, vei
     if issued.exists():
         record = ISSUED.of(read_issued(issued), str(issued))
         files.write_whole(made.issued(id, name), ISSUED.text(replace(record, learner=id)))
-    returned = cohort.root / GIVEN_BACK / name / f"{learner}.json"
-    if (told := RETURNED.read_if_any(returned)) is not None:
+    if (told := RETURNED.read_if_any(returned_file(cohort, name, learner))) is not None:
         told = replace(
             told,
             learner=id,
@@ -214,7 +213,7 @@ def _work_of(cohort: Cohort, made: Cohort, assigned: Assigned, learner: str, vei
             supervised_by=SUPERVISOR if told.supervised_by else "",
             decided={},
         )
-        RETURNED.write(made.root / GIVEN_BACK / name / f"{id}.json", told)
+        RETURNED.write(returned_file(made, name, id), told)
     mark = read_mark(cohort.mark_file(learner, name))
     if mark is None or mark.sheet is None:
         return

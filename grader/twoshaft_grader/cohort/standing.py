@@ -61,7 +61,7 @@ def keep_returned(
             if decisions_on(mark, outcome.id, decided)
         },
     )
-    RETURNED.write(_place(cohort, assigned.name, learner), told)
+    RETURNED.write(returned_file(cohort, assigned.name, learner), told)
 
 
 def returned_to(cohort: Cohort, learner: str, assignment: str) -> Returned | None:
@@ -72,10 +72,11 @@ def returned_to(cohort: Cohort, learner: str, assignment: str) -> Returned | Non
     CohortError
         When the file is damaged.
     """
-    return RETURNED.read_if_any(_place(cohort, assignment, learner))
+    return RETURNED.read_if_any(returned_file(cohort, assignment, learner))
 
 
-def _place(cohort: Cohort, assignment: str, learner: str) -> Path:
+def returned_file(cohort: Cohort, assignment: str, learner: str) -> Path:
+    """Where what was given back to a learner on an assignment is kept."""
     return cohort.root / FOLDER / assignment / f"{learner}.json"
 
 

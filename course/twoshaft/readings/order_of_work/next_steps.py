@@ -32,12 +32,12 @@ def draw(lot: Lot) -> NextSteps:
         done = _half_done(task, stream)
         if done is None:
             break
-        ready, near = _roles(task, done)
+        mask = sum(1 << task.number[step] for step in done)
+        ready, near = _roles(task, done, mask)
         if len(ready) < READY or len(near) < wrong:
             continue
         late = _evened(near, often_near, often_ready, stream)[:wrong]
         options = _evened(ready, often_ready, often_near, stream)[:READY] + late
-        mask = sum(1 << task.number[step] for step in done)
         first = dict.fromkeys(_missing(task, step, mask, stream) for step in late)
         there = _lately_done(task, options, mask)[:DONE]
         drawn = NextSteps(
@@ -75,10 +75,9 @@ def _half_done(task: OrderTask, stream: Stream) -> list[str] | None:
     return list(order[: low + stream.integer(high - low + 1)])
 
 
-def _roles(task: OrderTask, done: Sequence[str]) -> tuple[list[str], list[str]]:
+def _roles(task: OrderTask, done: Sequence[str], mask: int) -> tuple[list[str], list[str]]:
     """Steps that are ready, and near misses: few steps are missing before them."""
     ready = list(ready_steps(task, done))
-    mask = sum(1 << task.number[step] for step in done)
     waiting = sorted(
         ((task.before[i] & ~mask).bit_count(), i)
         for i, step in enumerate(task.steps)
@@ -97,7 +96,8 @@ def _how_often(unit: Unit) -> tuple[Counter[str], Counter[str]]:
     for _ in range(TRIED):
         done = _half_done(task, stream)
         if done is not None:
-            for seen, steps in zip((ready, near), _roles(task, done), strict=True):
+            mask = sum(1 << task.number[step] for step in done)
+            for seen, steps in zip((ready, near), _roles(task, done, mask), strict=True):
                 seen.update(steps)
     return ready, near
 

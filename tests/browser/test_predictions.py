@@ -35,8 +35,8 @@ def test_an_answer_opens_when_something_is_said(learner, wait_until, screenshot,
     button.focus()
     page.keyboard.press("Enter")
     page.wait_for_selector(TABLE)
-    assert "You said: looser. It is: tighter." in question.inner_text()
-    assert page.evaluate("document.activeElement.className").startswith("ts-told")
+    question.get_by_text("You said: looser. It is: tighter.").wait_for()
+    wait_until(lambda: "ts-told" in page.evaluate("document.activeElement.className"))
     assert page.locator(f"{FRONT} .jp-Cell").count() == cells
     screenshot(page, f"prediction-open-{'dark' if dark else 'light'}")
     (tried,) = json.loads(kept.read_text())["tries"]["shims-and-preload/thicker-shim"]
@@ -64,10 +64,8 @@ def test_what_was_said_stands_there_when_the_lesson_is_opened_again(learner, wai
     learner.leave()
     page = learner.lesson(shut=True)
     page.wait_for_selector(TABLE)
-    assert (
-        "You said: tighter. That is right."
-        in page.locator(QUESTION, has_text="The shim gets thicker. Does").inner_text()
-    )
+    question = page.locator(QUESTION, has_text="The shim gets thicker. Does")
+    question.get_by_text("You said: tighter. That is right.").wait_for()
     kept.unlink()
 
 

@@ -109,8 +109,8 @@ def test_ways_lead_from_page_to_page_by_the_keyboard(order, wait_until):
     assert page.evaluate("document.activeElement.textContent") == "Start page"
     page.keyboard.press("Tab")
     page.keyboard.press("Enter")
-    page.locator(f"{FRONT} h1", has_text="Order of work").wait_for()
-    assert ways.filter(visible=True).locator("b").inner_text() == "Lesson 02"
+    ways.filter(visible=True).locator("b", has_text="Lesson 02").wait_for()
+    page.locator(f"{FRONT} h1", has_text="Order of work").first.wait_for()
     back = page.locator(f"{FRONT} .twoshaft-ways").get_by_role("link", name="Exercise 02")
     back.click()
     page.locator(f"{FRONT} h1", has_text="exercise").wait_for()

@@ -92,6 +92,7 @@ def whole_film(land, thickness=0.15):
     )
 
 
+@pytest.mark.slow
 @settings(deadline=None, max_examples=60)
 @given(STROKES)
 def test_volume_is_conserved(strokes):

@@ -106,6 +106,7 @@ def test_names_of_the_bolts_do_not_matter(face, shift):
     assert np.roll(two.clamp_n, shift) == pytest.approx(one.clamp_n, rel=1e-6, abs=1e-3)
 
 
+@pytest.mark.slow
 @settings(max_examples=25, deadline=None)
 @given(faces(), st.floats(2e-6, 1e-4), st.floats(2e3, 30e3))
 def test_a_standing_film_hides_and_a_gone_one_costs(face, film, target):

@@ -2,6 +2,7 @@
 
 import random
 
+import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
@@ -100,6 +101,7 @@ def all_correct(task):
     return found
 
 
+@pytest.mark.slow
 @CALM
 @given(st.data())
 def test_counting_and_listing_agree(make_unit, data):
@@ -111,6 +113,7 @@ def test_counting_and_listing_agree(make_unit, data):
         assert plan_slip(task, order).size == 0
 
 
+@pytest.mark.slow
 @CALM
 @given(st.data(), st.integers(0, 10))
 def test_every_order_drawn_is_correct(make_unit, data, seed):

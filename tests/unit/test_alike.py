@@ -62,6 +62,7 @@ def test_a_copied_sheet_is_the_first_of_all():
     assert first.chance * 276 < 1e-3
 
 
+@pytest.mark.slow
 def test_people_who_work_apart_are_hardly_ever_told():
     told = 0
     for seed in range(60):

@@ -48,6 +48,7 @@ def test_the_wheel_holds_both_packages_and_the_opener(archives):
     assert not [n for n in wheel if n.startswith(("course/", "grader/", "tests/"))]
 
 
+@pytest.mark.slow
 def test_the_sdist_holds_what_a_build_needs(archives):
     _, sdist = archives
     for wanted in ("pyproject.toml", "README.md", "course/twoshaft/__init__.py"):

@@ -48,6 +48,7 @@ def test_every_section_is_audited(unit):
         assert audit_unit(odd) == audit(odd), section
 
 
+@pytest.mark.slow
 def test_faults_are_audited_once_the_rest_is_sound(unit):
     left = {"kind": "left-out", "operation": "polish"}
     data = unit.faults.model_dump()

@@ -209,6 +209,7 @@ def test_audit_of_bearings(unit, new, says):
     assert all(finding.sentence.endswith(".") for finding in found)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("place", "new", "says"),
     [

@@ -218,11 +218,13 @@ def own(unit, module, task, **changed):
     return getattr(put_in(module, task, unit, given, values), task)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(("module", "task"), OWN)
 def test_what_could_be_read_at_a_bench_is_taken(unit, module, task):
     assert own(unit, module, task)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("module", "task", "changed", "said"),
     [

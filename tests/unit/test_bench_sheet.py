@@ -247,6 +247,7 @@ def test_the_build_record_has_every_step_its_holds_and_its_clocks():
         assert names == sorted(names)
 
 
+@pytest.mark.slow
 def test_umlauts_long_words_and_markup_print_as_text():
     unit = _shipped(UNITS[0])
     name = "Größe, à côté; #set text(1pt) <b>*_$ " + "Getriebeölablassschraube" * 6
@@ -269,6 +270,7 @@ def test_rows_are_high_enough_to_write_in(paper):
     assert heights["Instructor"] - heights["Assessor"] >= eight_mm
 
 
+@pytest.mark.slow
 def test_the_pdf_is_tagged_titled_and_the_same_again():
     sheet = bench_sheet("sealant-film", _shipped(UNITS[0]))
     data = as_pdf(sheet)

@@ -32,6 +32,7 @@ def test_a_lesson_has_the_unit_of_its_workplace(lessons):
     assert open_sheet("order-of-work", lessons).unit.identity.id == "tarnbeck-b5-early"
 
 
+@pytest.mark.slow
 def test_a_file_of_the_cohorts_own_comes_first(lessons):
     own = EARLY.read_text().replace("id: tarnbeck-b5-early", "id: evening-unit")
     (lessons.parent / "unit.yaml").write_text(own)

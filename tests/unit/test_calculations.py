@@ -35,6 +35,7 @@ def test_every_module_has_its_own_and_no_name_comes_twice():
         assert names and len(set(names)) == len(names)
 
 
+@pytest.mark.slow
 @each_one
 def test_what_is_shown_is_what_is_right(module, one):
     for seed in SEEDS:

@@ -43,6 +43,7 @@ def test_what_learners_use_lies_beside_it_and_both_are_closed_to_others(cohort, 
         assert mode(cohort.exchange) == 0o1777
 
 
+@pytest.mark.slow
 def test_an_own_unit_file_is_kept_inside(tmp_path, monkeypatch):
     unit = tmp_path / "my-unit.yaml"
     shutil.copyfile(SHIPPED / "tarnbeck-b5.yaml", unit)

@@ -61,6 +61,7 @@ def table(desk, id):
     ]
 
 
+@pytest.mark.slow
 def test_a_roster_is_shown_before_it_is_taken_in(desk):
     choose(desk, ROSTER)
     assert do(desk, "read").startswith("Nothing is written yet")

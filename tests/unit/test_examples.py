@@ -36,6 +36,7 @@ def examples_run(name):
     return {one.name for one in found if one.examples}
 
 
+@pytest.mark.slow
 def test_every_public_function_and_class_of_the_models_shows_an_example():
     without = set()
     for module, path in modules():

@@ -260,6 +260,7 @@ def test_what_nothing_explains_has_no_next_check(unit):
     assert faults.next_check(unit, seen) == ()
 
 
+@pytest.mark.slow
 def test_a_search_ends_at_the_misbuild(unit):
     table = faults.outcome_table(unit)
     search = faults.Diagnosis(unit)
@@ -271,6 +272,7 @@ def test_a_search_ends_at_the_misbuild(unit):
     assert found.chances[0] > 0.9
 
 
+@pytest.mark.slow
 def test_the_best_check_tells_most_a_minute(unit):
     ranked = faults.next_check(unit, {})
     rates = [one.bits_per_minute for one in ranked]

@@ -200,6 +200,7 @@ def test_a_gap_too_wide_for_the_sealant(paste):
     assert seal.sealed_share == 0
 
 
+@pytest.mark.slow
 def test_a_closed_bead_shuts_air_in(paste):
     ring = [(4, 40), (12, 40), (12, 80), (4, 80), (4, 40)]
     seal = close(Film.bare(land((400, 300))).lay(bead(ring, 1.5)), paste, 1)
@@ -255,6 +256,7 @@ def test_paste_in_a_blind_hole(paste):
         seal.in_hole("z")
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("skip", [0, 1])
 def test_a_finer_grid_says_the_same(skip):
     unit = load_unit("tarnbeck-b5")

@@ -85,6 +85,7 @@ def test_a_bead_spreads_to_its_film_width(wide_face):
     assert wet == pytest.approx(12e-3, abs=2 * land.pitch_m)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("diameter", [4.0, 6.0, 7.3])
 def test_a_dab_is_as_thick_as_a_ball(wide_face, diameter):
     """2 sqrt(r² - s²) at the distance s from its middle, to all sides alike."""

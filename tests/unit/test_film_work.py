@@ -109,6 +109,7 @@ def test_too_slow_a_film_is_skinned_and_a_bead_is_chosen(unit):
     assert {done.hand for done in work.good_passes()} == {Hand.BEAD}
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("size", [0.03, 0.1, 0.4])
 def test_a_finer_grid_finds_the_same(unit, work, size):
     fine = Work(work.face, work.sealant, cells=(400, 300))

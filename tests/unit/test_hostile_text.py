@@ -44,6 +44,7 @@ def _cost(text):
     return best
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", TEXTS)
 def test_ten_times_the_text_takes_about_ten_times_as_long(name):
     small, large = TEXTS[name](30_000), TEXTS[name](300_000)

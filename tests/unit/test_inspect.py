@@ -47,6 +47,7 @@ def test_a_guard_band_leaves_the_chance_that_it_is_made_for():
         inspect.guard_band(mm(0.02), 0.7)
 
 
+@pytest.mark.slow
 def test_shares_that_are_wrong_come_out_of_a_draw():
     rng = random.Random(3)
     bad = good = 0
@@ -84,6 +85,7 @@ def test_wear_worked_out():
     assert inspect.float_with(mm(0.3), mm(2), mm(1.9)).m == pytest.approx(0.4)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("kind", inspect.RACE + inspect.FLANK)
 def test_damage_is_told_by_its_marks_wherever_it_lies(kind):
     tell = inspect.race_damage if kind in inspect.RACE else inspect.flank_damage

@@ -24,6 +24,7 @@ def test_a_unit_without_the_sections_is_clean(unit):
     assert audit_fasteners(bare) == () and audit_fits(bare) == ()
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "identifier, change, words",
     [

@@ -89,6 +89,7 @@ def test_no_copy_takes_it_along(unit, shown):
         assert shown(copied) == mine and shown(copied) is not mine
 
 
+@pytest.mark.slow
 def test_a_changed_copy_has_a_hash_and_names_of_its_own(unit, anew):
     assert hash(unit) == hash(anew())
     assert len(unit.part_by_id) == len(unit.parts)
@@ -97,6 +98,7 @@ def test_a_changed_copy_has_a_hash_and_names_of_its_own(unit, anew):
     assert len(changed.part_by_id) == len(unit.parts) - 1
 
 
+@pytest.mark.slow
 def test_a_unit_that_is_let_go_is_freed_with_what_was_kept_of_it(anew, shown):
     unit = anew()
     task = OrderTask.from_unit(unit)

@@ -53,6 +53,7 @@ def texts(kit):
     return {path: path.read_text("utf-8", "replace") for path in kit.rglob("*") if path.is_file()}
 
 
+@pytest.mark.slow
 def test_it_holds_what_is_needed_and_nothing_of_the_staffs(kit):
     names = {path.relative_to(kit).as_posix() for path in kit.rglob("*") if path.is_file()}
     assert {
@@ -101,6 +102,7 @@ def test_a_lesson_and_an_exercise_run_from_the_kit_alone(kit):
         assert done.stdout.splitlines()[-1] == "tarnbeck-b5"
 
 
+@pytest.mark.slow
 def test_the_start_makes_the_environment_of_the_kit(kit):
     """All but installing: the same commands on a stand-in for the environment."""
     code = (
@@ -131,6 +133,7 @@ def test_its_project_can_be_built_and_asks_for_no_staff_package(kit, tmp_path):
     assert "Requires-Dist: anywidget" in needs and "typst" not in needs
 
 
+@pytest.mark.slow
 def test_a_cohorts_unit_comes_along_and_its_secrets_do_not(tmp_path):
     unit = tmp_path / "mine.yaml"
     shipped = (SHIPPED / "tarnbeck-b5.yaml").read_text(encoding="utf-8")
@@ -171,6 +174,7 @@ def test_an_exercise_that_holds_its_working_is_not_packed(tmp_path):
         kit_files(Content(tmp_path))
 
 
+@pytest.mark.slow
 def test_a_place_that_cannot_be_written_is_one_sentence(tmp_path, capsys):
     assert main(["kit", "--out", str(tmp_path / "nowhere" / "kit.zip")]) == 2
     said = capsys.readouterr().err

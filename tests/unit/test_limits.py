@@ -41,6 +41,7 @@ def test_waiting_is_not_computing():
         time.sleep(0.2)
 
 
+@pytest.mark.slow
 def test_too_much_memory_is_stopped_and_given_back():
     before = as_before()
     with pytest.raises(MemoryError), limits(30, 100 * MB):

@@ -128,6 +128,7 @@ def test_counting_from_the_line(tasks, line):
         assert -1e-9 <= after <= before + 1e-9
 
 
+@pytest.mark.slow
 @given(tasks, st.floats(0, 0.5), st.data())
 def test_a_better_answer_never_lowers_the_sum_and_a_full_sheet_keeps_all(tasks, line, data):
     earned, answered = [e for e, _ in tasks], [a for _, a in tasks]

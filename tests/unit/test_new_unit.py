@@ -22,6 +22,7 @@ def begun(folder, wishes):
     return path
 
 
+@pytest.mark.slow
 def test_a_start_has_nothing_to_mend(tmp_path):
     unit = sound_unit(begun(tmp_path, Wishes("Brook 5")))
     assert len(unit.gear_train.gears) == 6 and len(unit.shift.rails) == 3
@@ -74,6 +75,7 @@ def test_what_nobody_builds_is_refused_in_a_sentence(asked):
     assert told.value.mend
 
 
+@pytest.mark.slow
 def test_every_figure_of_a_start_is_marked(tmp_path):
     """Take the marks away line by line: only lines of words may stand without one."""
     path = begun(tmp_path, Wishes("Brook 5"))
@@ -93,6 +95,7 @@ def _entries(section):
             yield entry.id
 
 
+@pytest.mark.slow
 def test_a_figure_put_in_is_typical_no_more_and_a_variant_replaces_it(tmp_path):
     path = begun(tmp_path, Wishes("Brook 5"))
     line = next(row for row in path.read_text().splitlines() if "id: fit-magnet," in row)
@@ -129,6 +132,7 @@ def test_no_typical_figure_reaches_a_bench_sheet(tmp_path):
     assert sheets(path) == before
 
 
+@pytest.mark.slow
 def test_the_command_asks_nothing_without_a_terminal(tmp_path, capsys):
     path = tmp_path / "river-6.yaml"
     assert main(["unit", "new", str(path), "--gears", "6", "--bearings", "ball"]) == 0
@@ -149,6 +153,7 @@ def test_a_standard_part_fills_in_what_is_not_given():
         BallBearing.model_validate({**named, "kind": "ball", "standard": "62O6"})
 
 
+@pytest.mark.slow
 def test_a_standard_part_that_is_not_there_is_told_with_its_line(tmp_path):
     path = begun(tmp_path, Wishes("Brook 5"))
     path.write_text(path.read_text().replace("38x58x8", "38x59x8"))

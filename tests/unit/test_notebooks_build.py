@@ -79,6 +79,7 @@ def test_compare_names_what_is_out_of_step(built, tmp_path):
     ]
 
 
+@pytest.mark.slow
 def test_the_command_says_what_is_wrong_and_ends_with_one(tmp_path, capsys):
     (tmp_path / "course/lessons").mkdir(parents=True)
     source = tmp_path / "course/lessons/00-start.py"

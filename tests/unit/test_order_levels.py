@@ -35,6 +35,7 @@ def task():
     return order.OrderTask.from_unit(unit, [operation.id for operation in unit.operations[:12]])
 
 
+@pytest.mark.slow
 def test_a_level_is_worked_out_once_for_all_runs(worked, task, tmp_path):
     cohort = SimpleNamespace(order_levels=tmp_path / "kept" / "order-levels.json")
     with order_levels(cohort):
@@ -46,6 +47,7 @@ def test_a_level_is_worked_out_once_for_all_runs(worked, task, tmp_path):
     assert worked.orders == []
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("content", ["", "{", '{"x": "y"}', "[1]"])
 def test_a_damaged_file_is_made_again(worked, task, tmp_path, content):
     path = tmp_path / "order-levels.json"
@@ -56,6 +58,7 @@ def test_a_damaged_file_is_made_again(worked, task, tmp_path, content):
     assert list(json.loads(path.read_text()).values()) == [level]
 
 
+@pytest.mark.slow
 def test_what_other_code_worked_out_is_not_used(worked, task, monkeypatch):
     order.chance_r0(task)
     kept = order.chance_levels()

@@ -42,6 +42,7 @@ def test_the_board_says_what_explains_what_was_seen(unit):
     assert picture.png()[:4] == b"\x89PNG"
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("seen", "words"),
     [

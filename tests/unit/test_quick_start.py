@@ -16,6 +16,7 @@ def loaded(statement):
     return done.stdout.strip()
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "statement",
     [
@@ -28,6 +29,7 @@ def test_what_only_reads_loads_nothing_heavy(statement):
     assert loaded(statement) == ""
 
 
+@pytest.mark.slow
 def test_no_grammar_of_web_addresses_is_compiled():
     code = "import twoshaft, nbformat, jsonschema, sys; print(sys.modules['rfc3987_syntax'])"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)

@@ -202,6 +202,7 @@ def test_a_unit_without_what_a_task_needs_is_refused(unit):
             given_to(unit.with_sections(gear_train=train), "ann")
 
 
+@pytest.mark.slow
 def test_a_unit_without_a_speed_drive_is_given_all_but_its_task(unit):
     train = unit.gear_train.model_copy(update={"speed_drive": None})
     given = given_to(unit.with_sections(gear_train=train), "ann")

@@ -268,6 +268,7 @@ def test_record_of_what_was_issued(unit):
     assert json.loads(json.dumps(record)) == record
 
 
+@pytest.mark.slow
 def test_a_practice_copy_can_be_drawn(unit):
     given = draw("order-of-work", unit, salt="practice", learner="practice", attempt=0)
     assert list(to_json(given)) == TASKS

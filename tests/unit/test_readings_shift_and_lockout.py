@@ -190,6 +190,7 @@ def test_scenes_are_dealt_evenly_and_filled_with_figures_of_ones_own(drawn, name
     assert min(counts.values()) > 0.5 * statistics.mean(counts.values())
 
 
+@pytest.mark.slow
 def test_a_unit_without_a_shift_is_told_and_one_without_a_lockout_gets_less(unit):
     with pytest.raises(UnitFileError, match=r"no section 'shift'"):
         given_to(unit.with_sections(shift=None), "a")

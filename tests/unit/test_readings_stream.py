@@ -58,6 +58,7 @@ def test_a_child_does_not_depend_on_what_was_drawn_before():
     assert one.child("x").integer(10**9) != other.child("y").integer(10**9)
 
 
+@pytest.mark.slow
 def test_distributions():
     # Chi-square and Kolmogorov-Smirnov (scipy); fixed key, p below 0.001 would fail.
     from scipy.stats import chisquare, kstest  # a second to load, in every worker that collects

@@ -39,6 +39,7 @@ def test_learners_differ(drawn):
         assert len(kinds) >= 55, task
 
 
+@pytest.mark.slow
 def test_a_resit_changes_the_task_not_only_the_numbers(unit):
     one, two = given_to(unit, "a001", 1), given_to(unit, "a001", 2)
     assert set(one.apart.operations) != set(two.apart.operations)

@@ -160,6 +160,7 @@ def test_steps_are_shown_stage_by_stage_but_not_in_order(unit, drawn):
         assert order.mark(task.starting_from(start), start) == 0
 
 
+@pytest.mark.slow
 def test_a_unit_closed_on_a_gasket_asks_for_no_film():
     early = load_unit("tarnbeck-b5-early")
     given = given_to(early, "a")

@@ -51,6 +51,7 @@ def whole(root):
     assert (root / renew.BEFORE).read_text().endswith("# ours\n")
 
 
+@pytest.mark.slow
 def test_it_is_told_and_renewed_once(old):
     assert old.shared == old.root
     assert "is of an earlier version" in run("roster", "list", "--cohort", old.root)[2]
@@ -61,6 +62,7 @@ def test_it_is_told_and_renewed_once(old):
     assert (code, said, err) == (0, "There was nothing to renew.\n", "")
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("cut", range(4))
 def test_what_was_cut_short_is_finished_by_the_same_command(old, monkeypatch, cut):
     with monkeypatch.context() as patch:

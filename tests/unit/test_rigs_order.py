@@ -183,6 +183,7 @@ def test_every_thing_that_can_be_lost_has_a_name():
     assert len(part_names(OrderTask.from_unit(unit), lost).split(", ")) >= len(lost) > 3
 
 
+@pytest.mark.slow
 def test_a_shuffled_shipped_unit_can_be_judged_and_stepped_through():
     import random
 

@@ -39,6 +39,7 @@ def sheet(tmp_path):
     return open_sheet("order-of-work", tmp_path)
 
 
+@pytest.mark.slow
 def test_a_right_build_ends_with_nothing_wrong(job, right, play):
     rig = whole_build(job)
     play(rig, right)

@@ -165,6 +165,7 @@ def test_a_part_that_the_section_forgets_gets_a_box(late):
     assert box.kind == "box"
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("bare", [False, True])
 def test_the_draft_read_again_is_the_same_section(late, bare):
     unit = late.with_sections(shapes=None) if bare else late
@@ -175,6 +176,7 @@ def test_the_draft_read_again_is_the_same_section(late, bare):
 # what is wrong
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("changes", "said"),
     [
@@ -229,6 +231,7 @@ def test_half_a_solid_is_refused(late, solid, said):
         Shapes.model_validate(given)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("count", "said"), [(MOST_SOLIDS, str(MOST_SOLIDS)), (10_000, "too many values")]
 )

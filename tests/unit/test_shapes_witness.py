@@ -23,11 +23,13 @@ def rule_of(unit, earlier, later):
     return next(one for one in unit.rules if one.earlier == earlier and one.later == later)
 
 
+@pytest.mark.slow
 def test_most_rules_are_borne_out(unit):
     found = witnessed(unit)
     assert sum(one is not None for one in found.values()) >= LEAST_SHARE * len(found)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("earlier", "later", "kind", "by"),
     [
@@ -50,6 +52,7 @@ def test_what_bears_a_rule_out(earlier, later, kind, by):
     assert by is None or found.by == by
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("earlier", "later"),
     [
@@ -68,6 +71,7 @@ def test_what_geometry_blocks_is_named_by_a_rule(unit):
     assert set(unnamed_blocks(unit)) == OPEN
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("earlier", "later"),
     [

@@ -58,6 +58,7 @@ def test_the_lockout_remembers_where_the_hand_was(shift):
     assert frozenset(["reverse"]) in fresh.first
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("misbuild", "verdict"),
     [
@@ -79,6 +80,7 @@ def test_each_misbuild_has_its_symptom(shift, misbuild, verdict):
     assert (lock.way_mm is None) == (verdict == "holds")
 
 
+@pytest.mark.slow
 def test_two_gears_at_once_without_the_interlock(shift):
     at_once = proof_with(shift, "interlock-pins-missing").at_once
     assert ("first", "third") in at_once
@@ -203,6 +205,7 @@ def test_mechanisms_share_the_tables_of_bodies_that_no_misbuild_changes(shift):
     assert both.following[changed] is worn.following[changed]
 
 
+@pytest.mark.slow
 def test_what_is_worked_out_of_a_mechanism_goes_with_its_unit(tmp_path):
     own = tmp_path / "own.yaml"  # a shipped one is read once a process
     own.write_bytes((SHIPPED / "tarnbeck-b5.yaml").read_bytes())

@@ -36,6 +36,7 @@ def felt(section, moves, *misbuilds):
     return shift.follow(shift.fitted(section, misbuilds), moves)
 
 
+@pytest.mark.slow
 def test_two_lockouts_of_different_kinds_each_do_their_part(six):
     section = six.shift
     assert proof(section).sound
@@ -113,6 +114,7 @@ def test_a_strong_detent_on_a_rail_is_overcome(four):
     assert shift.way_in(section, "reverse") == ("at:gate-reverse", "firm:turn:low")
 
 
+@pytest.mark.slow
 def test_must_block_without_a_body_is_refused_with_its_place(four):
     bare = changed(
         four.shift,
@@ -131,6 +133,7 @@ def test_must_block_without_a_body_is_refused_with_its_place(four):
     assert "tarnbeck-c4.yaml, line" in place
 
 
+@pytest.mark.slow
 def test_the_shipped_two_have_no_findings(six, four):
     assert audit_unit(six) == () and audit_unit(four) == ()
 

@@ -99,6 +99,7 @@ def test_the_search_finds_what_writes(line, seen):
     assert list(writes(ast.parse(line))) == seen
 
 
+@pytest.mark.slow
 def test_nothing_else_writes_a_file():
     found = set()
     for path in (*ROOT.glob("course/**/*.py"), *ROOT.glob("grader/**/*.py")):

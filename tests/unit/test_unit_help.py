@@ -35,6 +35,7 @@ def test_wherever_the_schema_takes_a_word_for_a_list_the_loader_does():
     assert seen > 15
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("before", "after", "said"),
     [

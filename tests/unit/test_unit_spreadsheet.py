@@ -81,6 +81,7 @@ ids = st.from_regex(r"[a-z0-9]{1,6}(-[a-z0-9]{1,6}){0,2}", fullmatch=True)
 minutes = st.one_of(st.integers(1, 240), st.floats(0.1, 240).map(lambda n: round(n, 3)))
 
 
+@pytest.mark.slow
 @settings(
     deadline=None, max_examples=30, suppress_health_check=[HealthCheck.function_scoped_fixture]
 )
@@ -178,6 +179,7 @@ def test_what_a_colleague_types_is_understood(small, tmp_path):
     assert unit.rules[0].id == "fit-seal-then-fit-shaft" and unit.rules[0].safety
 
 
+@pytest.mark.slow
 def test_commands_write_a_template_and_take_it_in(small, tmp_path, capsys):
     book = tmp_path / "work.xlsx"
     assert main(["unit", "sheet", str(book), "--unit", str(small)]) == 0

@@ -50,6 +50,7 @@ def without_gear_train(data):
     del data["gear train"], data["shapes"]
 
 
+@pytest.mark.slow
 def test_a_module_that_the_unit_lacks_something_for_is_named_with_what_it_lacks(
     tmp_path, content, capsys
 ):
@@ -59,6 +60,7 @@ def test_a_module_that_the_unit_lacks_something_for_is_named_with_what_it_lacks(
     assert "unit 'my-b5' has no section 'gear train'" in said.splitlines()[-1]
 
 
+@pytest.mark.slow
 def test_a_lesson_that_cannot_be_shown_is_named_with_its_cell(tmp_path, content, capsys):
     path = content / "course/lessons/04-pressed-and-driven.ipynb"
     lesson = nbformat.read(path, as_version=4)
@@ -71,6 +73,7 @@ def test_a_lesson_that_cannot_be_shown_is_named_with_its_cell(tmp_path, content,
     assert "unit 'my-b5' has no section 'gear train'" in line
 
 
+@pytest.mark.slow
 def test_a_file_with_something_to_mend_is_not_tried(tmp_path, content, capsys):
     path = unit_file(tmp_path, lambda data: data["fasteners"]["groups"][0].update(wrench="none"))
     assert main(["unit", "try", str(path), "--content", str(content)]) == 2

@@ -357,6 +357,7 @@ def test_damaged_files(tmp_path, content, what):
     assert what in str(caught.value)
 
 
+@pytest.mark.slow
 def test_alias_bomb_is_refused(tmp_path):
     levels = ["a0: &a0 [x, x]"]
     levels += [f"a{k}: &a{k} [{', '.join([f'*a{k - 1}'] * 9)}]" for k in range(1, 9)]

@@ -151,6 +151,7 @@ def test_schema_is_valid_and_can_be_written(schema):
     schema.check_schema(json.loads(json.dumps(schema.schema)))
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", shipped_units())
 def test_schema_accepts_the_shipped_files(schema, name):
     schema.validate(YAML(typ="safe").load(SHIPPED / f"{name}.yaml"))
@@ -164,6 +165,7 @@ def least():
     return {"identity": data["identity"]} | {name: data[name][:2] for name in lists}
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("section", "entry"),
     [

@@ -49,6 +49,7 @@ def kinds(job, decisions):
     return {fault.kind for fault in consequences(job, decisions).faults}
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", ["tarnbeck-b5", "tarnbeck-b5-early"])
 def test_a_right_build_has_no_fault_and_passes_every_check(name):
     job = Job.of(load_unit(name))

@@ -16,6 +16,9 @@ PATIENCE_S = 2.0
 """How long a file in use is waited for; a virus scanner lets go in less: our choice."""
 _STEP_S = 0.05
 IN_USE = "another program has it open"
+_LISTS = ("system.posix_acl_default", "system.posix_acl_access")
+# There is none, or the disk knows of none.
+_NO_LIST = {errno.ENODATA, errno.EOPNOTSUPP, errno.EINVAL}
 
 
 def account() -> int:
@@ -57,9 +60,21 @@ def limit_memory(most: int) -> None:
 
 
 def make_closed(path: Path, mode: int) -> None:
-    """Give a file or folder rights, where there are any; elsewhere the folder around it decides."""
-    if has_rights():
-        path.chmod(mode)
+    """Give a file or folder rights, where there are any; elsewhere the folder around it decides.
+
+    On Linux lists of further accounts (ACL) go: a folder hands its own on to all that is made in
+    it, whatever rights that asks for.
+    """
+    if not has_rights():
+        return
+    if hasattr(os, "removexattr"):
+        for name in _LISTS:
+            try:
+                os.removexattr(path, name)
+            except OSError as error:
+                if error.errno not in _NO_LIST:
+                    raise
+    path.chmod(mode)
 
 
 def replace(source: str | Path, target: str | Path, **folders: Any) -> None:

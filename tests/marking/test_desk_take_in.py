@@ -92,6 +92,24 @@ def test_a_stick_is_taken_in_once_and_what_cannot_be_is_told(page, trial, stick)
     assert states(page)["a1"] == "marked, enough"  # the notebook came from what was handed out
 
 
+def test_a_hubs_folder_of_learners_work_is_taken_and_a_closed_one_is_told(page, trial, monkeypatch):
+    real = bringing.os.scandir
+    for learner in LEARNERS:
+        own = trial.cohort.place(learner, trial.name)
+        own.mkdir(parents=True)
+        (own / "jobsheet.json").write_text(trial.sheet(learner))
+
+    def closed(folder):
+        if str(folder).endswith("/c3"):
+            raise PermissionError(13, "Permission denied", str(folder))
+        return real(folder)
+
+    monkeypatch.setattr(bringing.os, "scandir", closed)
+    said = do(page, "bring-in", folder=str(trial.cohort.work))
+    assert said == "2 hand-ins found, 0 known already. Taken in: 2 new, 0 newer."
+    assert [line[::2] for line in table(page, "not-done")] == [["c3", "permission denied."]]
+
+
 def test_a_zip_is_taken_as_its_folder_is(page, stick, tmp_path):
     said = do(page, "bring-in", zip=packed(stick, tmp_path / "work.zip"))
     assert said.startswith("2 hand-ins found")

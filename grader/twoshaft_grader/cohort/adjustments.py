@@ -8,8 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 
-from filelock import FileLock
-
 from twoshaft.errors import CohortError
 from twoshaft.stored.adjustments import COLOURS, OWN_ADJUSTMENT, OwnAdjustment
 from twoshaft.stored.writing import write_inside
@@ -19,6 +17,7 @@ from twoshaft_grader.cohort.first_come import is_theirs
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.trail import act
+from twoshaft_grader.cohort.turn import alone
 from twoshaft_grader.stored.adjustments import ADJUSTMENTS, Adjustment
 
 MOST_DAYS = 60
@@ -69,7 +68,7 @@ def adjust(
             f'there is no colour "{wanted.colour}"', mend=f"choose {', '.join(COLOURS)}"
         )
     with (
-        FileLock(cohort.log("adjustments").with_suffix(".lock"), timeout=30),
+        alone(cohort, "adjustments", "what is arranged for learners"),
         act(cohort.root, "adjust", id, by=by, why=why) as told,
     ):
         known = dict(adjustments_of(cohort))
@@ -110,7 +109,7 @@ def tell_adjustments(cohort: Cohort, learner: str) -> None:
 
 def forget_adjustments(cohort: Cohort, learner: str) -> None:
     """Take away what was arranged for a learner who is taken out."""
-    with FileLock(cohort.log("adjustments").with_suffix(".lock"), timeout=30):
+    with alone(cohort, "adjustments", "what is arranged for learners"):
         known = dict(adjustments_of(cohort))
         if known.pop(learner, None) is not None:
             ADJUSTMENTS.write(cohort.root / ADJUSTMENTS.file, known)

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from filelock import FileLock
-
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort.assessors import assessor_named
 from twoshaft_grader.cohort.assign import Assigned
@@ -13,6 +11,7 @@ from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.marks import read_mark
 from twoshaft_grader.cohort.trail import account, act
+from twoshaft_grader.cohort.turn import alone
 from twoshaft_grader.stored.appeals import APPEALS, Appeal, Appeals
 
 
@@ -61,7 +60,10 @@ def enter_appeal(
             f'the mark has no part "{about}"', mend=f"choose one of these: {', '.join(parts)}"
         )
     what = " ".join(part for part in (learner, assigned.name, about) if part)
-    with _alone(cohort), act(cohort.root, "enter an appeal", what, by=by, why=why) as told:
+    with (
+        alone(cohort, "appeals", "appeals"),
+        act(cohort.root, "enter an appeal", what, by=by, why=why) as told,
+    ):
         known = appeals_of(cohort)
         entered = Appeal(
             number=max((one.number for one in known), default=0) + 1, learner=learner,
@@ -85,7 +87,7 @@ def rule_on(cohort: Cohort, number: int, *, upheld: bool, by: str, why: str) -> 
     by = assessor_named(cohort, by, needed=True)
     if not why.strip():
         raise CohortError("the reason is missing", mend="say why")
-    with _alone(cohort):
+    with alone(cohort, "appeals", "appeals"):
         known = appeals_of(cohort)
         one = next((one for one in known if one.number == number), None)
         if one is None:
@@ -109,7 +111,3 @@ def rule_on(cohort: Cohort, number: int, *, upheld: bool, by: str, why: str) -> 
             APPEALS.write(cohort.root / APPEALS.file, Appeals(kept))
             told.after = ruled.ruling
     return ruled
-
-
-def _alone(cohort: Cohort) -> FileLock:
-    return FileLock(cohort.log("appeals").with_suffix(".lock"), timeout=30)

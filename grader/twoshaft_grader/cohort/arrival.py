@@ -7,12 +7,15 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
+from pathlib import Path
 
 from dateutil.parser import parse
 
+from twoshaft.errors import CohortError
 from twoshaft.stored.hostile import read_bytes
-from twoshaft_grader.cohort.clock import now
+from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.folder import Cohort
+from twoshaft_grader.stored.collected import COLLECTED
 from twoshaft_grader.stored.handed_in import TIMESTAMP
 
 _LONGEST = 64
@@ -51,13 +54,8 @@ def _arrivals(names: list[str], assignment: str) -> Iterator[Arrival]:
 
 def moment_of(text: str) -> tuple[datetime | None, str]:
     """The moment that a text as nbgrader writes it names, or None and why not."""
-    text = text.strip()
-    if len(text) > _LONGEST or not _TIME.fullmatch(text):
-        return None, "its time cannot be read"
-    try:
-        moment = parse(text)
-        moment = moment.astimezone(UTC) if moment.tzinfo else moment.replace(tzinfo=UTC)
-    except (ValueError, OverflowError):
+    moment = moment_said(text)
+    if moment is None:
         return None, "its time cannot be read"
     if moment > now() + AHEAD:
         return None, f"its time, {moment:%Y-%m-%d %H:%M} UTC, is still to come"
@@ -66,10 +64,42 @@ def moment_of(text: str) -> tuple[datetime | None, str]:
     return moment, ""
 
 
+def moment_said(text: str) -> datetime | None:
+    """The moment that a text names, whether it can be or not; None if it names none."""
+    text = text.strip()
+    if len(text) > _LONGEST or not _TIME.fullmatch(text):
+        return None
+    try:
+        moment = parse(text)
+        return moment.astimezone(UTC) if moment.tzinfo else moment.replace(tzinfo=UTC)
+    except (ValueError, OverflowError):
+        return None
+
+
 def hand_in_time(cohort: Cohort, learner: str, assignment: str) -> datetime | None:
     """When collected work was handed in; None where it was placed by hand."""
     path = cohort.submitted(learner, assignment) / TIMESTAMP
     try:
-        return moment_of(read_bytes(path, _LONGEST).decode("ascii"))[0]
+        text = read_bytes(path, _LONGEST).decode("ascii")
     except (OSError, ValueError):
         return None
+    moment, _ = moment_of(text)
+    return moment or _collected_then(cohort, learner, assignment, text)
+
+
+def _collected_then(cohort: Cohort, learner: str, assignment: str, text: str) -> datetime | None:
+    """The moment, if work was collected with it: then it had come, and a clock was put back."""
+    moment = moment_said(text)
+    if moment is None:
+        return None
+    try:
+        taken = COLLECTED.read_if_any(collected_list(cohort, learner, assignment))
+    except CohortError:  # told where it is collected
+        return None
+    counts = taken.counts if taken else None
+    return moment if counts and counts.arrived == stamp(moment) else None
+
+
+def collected_list(cohort: Cohort, learner: str, assignment: str) -> Path:
+    """The list of all hand-ins of a learner that were taken in."""
+    return cohort.collected(learner, assignment).with_name(f"{learner}.json")

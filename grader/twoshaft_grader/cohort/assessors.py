@@ -5,12 +5,11 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from filelock import FileLock
-
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.trail import act
+from twoshaft_grader.cohort.turn import alone
 from twoshaft_grader.stored.assessors import ASSESSORS, Assessor, Register
 
 _ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
@@ -43,7 +42,10 @@ def enter_assessor(cohort: Cohort, id: str, name: str, *, role: str = "", by: st
         )
     if not name:
         raise CohortError("the assessor's name is missing", mend="give it after the id")
-    with _alone(cohort), act(cohort.root, "enter an assessor", id, by=by) as told:
+    with (
+        alone(cohort, "assessors", "the register of assessors"),
+        act(cohort.root, "enter an assessor", id, by=by) as told,
+    ):
         known = assessors_of(cohort)
         for one in known:
             if not one.until and {one.id, one.name.casefold()} & {id, name.casefold()}:
@@ -65,7 +67,10 @@ def withdraw_assessor(cohort: Cohort, id: str, *, by: str = "", why: str = "") -
     CohortError
         When nobody on the register has this id.
     """
-    with _alone(cohort), act(cohort.root, "take off an assessor", id, by=by, why=why) as told:
+    with (
+        alone(cohort, "assessors", "the register of assessors"),
+        act(cohort.root, "take off an assessor", id, by=by, why=why) as told,
+    ):
         known = assessors_of(cohort)
         found = [one for one in known if one.id == id and not one.until]
         if not found:
@@ -106,7 +111,3 @@ def assessor_named(cohort: Cohort, by: str, *, needed: bool = False) -> str:
 def _who(known: tuple[Assessor, ...]) -> str:
     on = ", ".join(f"{one.id} ({one.name})" for one in known if not one.until)
     return f"on it: {on}" if on else "put somebody on it first"
-
-
-def _alone(cohort: Cohort) -> FileLock:
-    return FileLock(cohort.log("assessors").with_suffix(".lock"), timeout=30)

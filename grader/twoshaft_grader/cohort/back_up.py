@@ -8,6 +8,7 @@ command after restoring, as after a cut.
 from __future__ import annotations
 
 import contextlib
+import errno
 import hashlib
 import os
 import sqlite3
@@ -45,6 +46,9 @@ MADE_AGAIN = ("kept", "settings")
 """Folders of the cohort that are made anew where they are missing; keys of a server are in one."""
 _FIRST = ("marks", "submitted", "collected")
 _CHUNK = 2**20
+_NO_ROOM = {errno.ENOSPC, errno.EDQUOT, errno.EFBIG}
+# What SQLite says where the disk of the copy takes no more (its manual, "Result and Error Codes").
+_COPY_IS_FULL = {sqlite3.SQLITE_FULL, sqlite3.SQLITE_IOERR_WRITE}
 LONGEST_WAIT_S = 20.0
 """For a gradebook that is in use: our choice."""
 
@@ -88,7 +92,7 @@ def back_up(cohort: Cohort, target: Path) -> BackedUp:
     files.remove(aside)
     copy = target.with_name(f".{target.name}.gradebook.part")
     try:
-        with open(aside, "xb", opener=_privately) as stream:
+        with _named(target), open(aside, "xb", opener=_privately) as stream:
             with zipfile.ZipFile(stream, "w", zipfile.ZIP_DEFLATED, allowZip64=True) as made:
                 archive = _Archive(made)
                 _take(archive, cohort)
@@ -107,12 +111,24 @@ def back_up(cohort: Cohort, target: Path) -> BackedUp:
                 made.writestr(MANIFEST.file, MANIFEST.text(manifest))
             stream.flush()
             os.fsync(stream.fileno())
+        # A line of one that is not there says nothing; one that is there must have its line.
+        BACK_UPS.append(cohort.log("back-ups"), BackUpLine(at=stamp(now()), file=str(target)))
         system.replace(aside, target)
     finally:
         files.remove(aside)
         files.remove(copy)
-    BACK_UPS.append(cohort.log("back-ups"), BackUpLine(at=stamp(now()), file=str(target)))
     return BackedUp(target, len(archive.files), tuple(archive.left))
+
+
+@contextlib.contextmanager
+def _named(target: Path) -> Iterator[None]:
+    """Name the back-up where its disk takes no more: the system names nothing then."""
+    try:
+        yield
+    except OSError as error:
+        if error.errno in _NO_ROOM:
+            raise OSError(error.errno, error.strerror, str(target)) from None
+        raise
 
 
 def back_ups_of(cohort: Cohort) -> list[Path]:
@@ -226,6 +242,8 @@ def keep_gradebook(cohort: Cohort, copy: Path) -> None:
     ------
     CohortError
         When another program does not let it go, it is damaged, or its server does not answer.
+    OSError
+        When the disk of the copy is full.
     """
     files.remove(copy)
     os.close(os.open(copy, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600))
@@ -253,6 +271,8 @@ def _copy_file(book: Path, copy: Path) -> None:
         ):
             of.backup(to, progress=not_for_ever)
     except sqlite3.DatabaseError as error:
+        if getattr(error, "sqlite_errorcode", None) in _COPY_IS_FULL:
+            raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC), str(copy)) from None
         raise CohortError(
             f"the gradebook cannot be read ({error})", where=str(book), mend="mend it first"
         ) from None

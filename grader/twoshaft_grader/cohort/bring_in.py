@@ -1,5 +1,5 @@
-"""Take hand-ins from a folder, a zip or a memory stick: into the exchange, from where they are
-collected as any other.
+"""Take hand-ins from a folder, a zip, a memory stick or the learners' folders of a hub: into the
+exchange, from where they are collected as any other.
 
 What is looked for is a job sheet; whose it is and of what, it says itself, and nothing in it or
 beside it is trusted further than a hand-in through the exchange. The time of handing in is that of
@@ -39,6 +39,8 @@ LARGEST, MOST, DEEPEST, LONGEST = 1_000_000_000, 50_000, 12, 240
 """Bytes and names that are looked at, folders within folders, letters of a name in a zip: our
 choice, no source."""
 _CHUNK = 1 << 20
+_OF_THE_SYSTEM = {"lost+found", "System Volume Information"}
+"""Folders that a system closes on a stick; no hand-in is in them."""
 
 
 @dataclass(frozen=True)
@@ -70,7 +72,7 @@ def bring_in(cohort: Cohort, place: Path, learners: list[Learner], *, by: str = 
     place = place.expanduser()
     with act(cohort.root, "take in from a folder", str(place), by=by) as told, _opened(place) as at:
         found = _Found(cohort, learners)
-        for folder in _sheets_below(at):
+        for folder in _sheets_below(at, found.left):
             shown = folder.relative_to(at).as_posix()
             with going_on(shown if shown != "." else place.name, found.left):
                 found.take(folder)
@@ -144,16 +146,20 @@ class _Found:
             files.remove(aside)
 
 
-def _sheets_below(root: Path) -> Iterator[Path]:
-    """Folders with a job sheet, without following a link."""
+def _sheets_below(root: Path, left: list[NotDone]) -> Iterator[Path]:
+    """Folders with a job sheet, without following a link; those that are closed to us are told."""
     waiting, seen = [(root, 0)], 0
     while waiting:
         folder, deep = waiting.pop()
         try:
             with os.scandir(folder) as entries:
                 inside = sorted(entries, key=lambda one: one.name)
-        except OSError:
-            continue  # a folder of the system on a stick
+        except OSError as error:
+            if folder.name not in _OF_THE_SYSTEM:
+                shown = folder.relative_to(root).as_posix()
+                where = shown if shown != "." else root.name
+                left.append(NotDone(where, f"{(error.strerror or 'cannot be read').lower()}."))
+            continue
         seen += len(inside)
         if seen > MOST or deep > DEEPEST:
             raise CohortError(

@@ -19,7 +19,13 @@ from twoshaft.errors import CohortError, SheetError
 from twoshaft.stored.job_sheet import FILE as SHEET
 from twoshaft.stored.job_sheet import read_sheet
 from twoshaft_grader.cohort import files
-from twoshaft_grader.cohort.arrival import Arrival, arrivals, hand_in_time, moment_of
+from twoshaft_grader.cohort.arrival import (
+    Arrival,
+    arrivals,
+    collected_list,
+    hand_in_time,
+    moment_of,
+)
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.copy_in import copy_in
@@ -147,12 +153,8 @@ def kept(cohort: Cohort, learner: str, assignment: str) -> Kept:
     CohortError
         When the list is damaged.
     """
-    found = COLLECTED.read_if_any(_list(cohort, learner, assignment))
+    found = COLLECTED.read_if_any(collected_list(cohort, learner, assignment))
     return found or Kept(learner=learner, assignment=assignment)
-
-
-def _list(cohort: Cohort, learner: str, assignment: str) -> Path:
-    return cohort.collected(learner, assignment).with_name(f"{learner}.json")
 
 
 def check_collected(cohort: Cohort, learner: str, assignment: str, digest: str) -> None:
@@ -178,39 +180,44 @@ def _of_one(run: _Run, learner: str, waiting: list[Arrival]) -> None:
     # The copies that a stopped run left are made again.
     files.remove(cohort.collected(learner, name) / _ASIDE)
     known = {version.arrived_as for version in record.versions}
+    batch = 1 + max((version.batch for version in record.versions), default=0)
+    turned_away = dict(record.refused)
     fresh: list[tuple[datetime, Arrival]] = []
     for arrival in waiting:
+        if arrival.name in known:
+            continue
         moment, why = moment_of(arrival.when)
         if moment is None:
             run.left.append(NotDone(learner, f"the hand-in is not taken: {why}."))
-        elif arrival.name not in known:
+            turned_away.setdefault(_mark_of(arrival.name), batch)
+        else:
             fresh.append((moment, arrival))
     refused: list[tuple[str, NotDone]] = []
     for moment, arrival in sorted(fresh, key=lambda one: (one[0], one[1].name)):
         left: list[NotDone] = []
         with going_on(learner, left):
-            version = _keep(run, moment, arrival)
+            version = _keep(run, moment, arrival, batch)
             record = replace(
                 record, versions=tuple(sorted((*record.versions, version), key=lambda v: v.key))
             )
         refused += [(_key(moment, arrival), one) for one in left]
+    changed = bool(fresh) or turned_away != record.refused
+    record = replace(record, refused=turned_away)
     taken = _which_counts(run, record)
     # One that was refused before a good one came is done with.
     run.left += [one for key, one in refused if key > taken]
-    if not record.versions:
-        return
-    if fresh or taken != record.taken:
+    if changed or taken != record.taken:
         if record.taken and taken != record.taken:
             run.newer.append(learner)
         record = replace(record, taken=taken)
-        COLLECTED.write(_list(cohort, learner, name), record)
+        COLLECTED.write(collected_list(cohort, learner, name), record)
     _put_in_place(run, record)
 
 
 _ASIDE = ".part"
 
 
-def _keep(run: _Run, moment: datetime, arrival: Arrival) -> Version:
+def _keep(run: _Run, moment: datetime, arrival: Arrival, batch: int) -> Version:
     """Copy a hand-in aside and rename it when it is whole."""
     folder = run.cohort.collected(arrival.learner, run.assigned.name)
     source = run.cohort.inbound / arrival.name
@@ -243,12 +250,16 @@ def _keep(run: _Run, moment: datetime, arrival: Arrival) -> Version:
         digest=files.folder_digest(folder / key),
         answers=_answers(folder / key),
         account=about.st_uid,
+        batch=batch,
     )
 
 
 def _key(moment: datetime, arrival: Arrival) -> str:
-    mark = hashlib.sha256(os.fsencode(arrival.name)).hexdigest()[:8]
-    return f"{moment:%Y%m%dT%H%M%S%f}-{mark}"
+    return f"{moment:%Y%m%dT%H%M%S%f}-{_mark_of(arrival.name)[:8]}"
+
+
+def _mark_of(name: str) -> str:
+    return hashlib.sha256(os.fsencode(name)).hexdigest()[:16]
 
 
 def _answers(folder: Path) -> int | None:
@@ -266,8 +277,9 @@ def _which_counts(run: _Run, record: Kept) -> str:
     """The key of the hand-in that counts; what is asked about is told."""
     counts = record.counts
     asked = None
-    for version in record.versions:
-        if counts is None or version.key > counts.key:
+    # What was taken in later is later work, whatever its time says: a clock may have been put back.
+    for version in sorted(record.versions, key=_order):
+        if counts is None or _order(version) > _order(counts):
             why = _question(run.cohort, record, counts, version)
             if not why or record.learner in run.take:
                 counts, asked = version, None
@@ -278,9 +290,13 @@ def _which_counts(run: _Run, record: Kept) -> str:
     return counts.key if counts else ""
 
 
+def _order(version: Version) -> tuple[int, str]:
+    return version.batch, version.key
+
+
 def _question(cohort: Cohort, record: Kept, counts: Version | None, version: Version) -> str:
     """Why a hand-in is asked about; empty where it is taken."""
-    when = f"the hand-in of {version.arrived[:16].replace('T', ' ')} UTC"
+    when = f"the hand-in of {_shown(version.arrived)}"
     known = {counts.account} if counts else _accounts(cohort, record.learner)
     if known and version.account not in known:
         return (
@@ -289,15 +305,29 @@ def _question(cohort: Cohort, record: Kept, counts: Version | None, version: Ver
         )
     if counts is None:
         return ""
+    if version.key < counts.key:
+        return (
+            f"{when} came in after that of {_shown(counts.arrived)} had been taken in, and says an "
+            "earlier time: a clock was put back, or it was held up."
+        )
+    if counts.batch >= record.refused.get(_mark_of(version.arrived_as), counts.batch + 1):
+        return (
+            f"{when} was there already when that time was still to come, and other work has been "
+            "taken in since: a clock was put back."
+        )
     if told := returned_to(cohort, record.learner, record.assignment):
         # Not by the times that they bear: whoever hands in can write those.
         return (
             f"{when} was taken in after feedback had been given back "
-            f"({told.given_back[:16].replace('T', ' ')} UTC); a further attempt has fresh readings."
+            f"({_shown(told.given_back)}); a further attempt has fresh readings."
         )
     if version.answers is not None and version.answers < FAR_LESS * (counts.answers or 0):
         return f"{when} holds {version.answers} answers, the one before {counts.answers}."
     return ""
+
+
+def _shown(stamped: str) -> str:
+    return f"{stamped[:16].replace('T', ' ')} UTC"
 
 
 def _accounts(cohort: Cohort, learner: str) -> set[int]:

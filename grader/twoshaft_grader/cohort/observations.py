@@ -10,8 +10,6 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import date
 
-from filelock import FileLock
-
 from twoshaft.errors import CohortError
 from twoshaft.outcomes import Evidence, Observation, Outcome, Seen, State, TakenBack, load_outcomes
 from twoshaft_grader.cohort.assessors import assessor_named
@@ -19,10 +17,10 @@ from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.trail import act
+from twoshaft_grader.cohort.turn import alone
 from twoshaft_grader.stored.observations import OBSERVATIONS, Observations
 
 FOLDER = "observations"
-_LOCK = ".lock"
 
 
 @dataclass(frozen=True)
@@ -100,7 +98,10 @@ def observe(
         unit.strip(), seen_of, prior, today.isoformat() if confirmed else "",
     )  # fmt: skip
     about = f"{learner} {outcome}"
-    with _alone(cohort), act(cohort.root, "observe", about, by=by, why=note) as told:
+    with (
+        alone(cohort, FOLDER, "observations"),
+        act(cohort.root, "observe", about, by=by, why=note) as told,
+    ):
         before = every_observation_of(cohort, learner)
         last = next((o for o in reversed(before) if o.outcome == outcome), None)
         told.before = _word(last) if last else ""
@@ -132,7 +133,7 @@ def take_back(
     by = assessor_named(cohort, by)
     if not why.strip():
         raise CohortError("the reason is missing", mend="say why")
-    with _alone(cohort):
+    with alone(cohort, FOLDER, "observations"):
         before = every_observation_of(cohort, learner)
         if not 1 <= number <= len(before):
             raise CohortError(
@@ -214,12 +215,6 @@ def _day(text: str, today: date) -> str:
 def _word(seen: Observation) -> str:
     word = State.MET if seen.met else State.NOT_YET
     return f"{word} (taken back)" if seen.taken_back else str(word)
-
-
-def _alone(cohort: Cohort) -> FileLock:
-    folder = cohort.root / FOLDER
-    folder.mkdir(exist_ok=True)
-    return FileLock(folder / _LOCK, timeout=30)
 
 
 def every_observation_of(cohort: Cohort, learner: str) -> tuple[Observation, ...]:

@@ -11,7 +11,6 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from filelock import FileLock
 from ruamel.yaml import YAML, YAMLError
 
 from twoshaft.errors import CohortError
@@ -21,6 +20,7 @@ from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.assessors import assessor_named
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.trail import act
+from twoshaft_grader.cohort.turn import alone
 
 EVERYWHERE = "everywhere"
 
@@ -178,7 +178,7 @@ def _change(
     """Change the file, keeping what people wrote beside it, if it is still one that can be read."""
     by = assessor_named(cohort, by, needed=True)
     with (
-        FileLock(cohort.log("rules").with_suffix(".lock"), timeout=30),
+        alone(cohort, "rules", "the rules"),
         act(cohort.root, "change a rule", about, by=by, before=before, why=why) as told,
     ):
         yaml = YAML()

@@ -8,7 +8,7 @@ from twoshaft.errors import SheetError
 from twoshaft.jobsheet.receipts import sheet_digest
 from twoshaft.stored.hostile import read_bytes
 from twoshaft.stored.own_work import OWN_WORK
-from twoshaft_grader.cohort.arrival import moment_of
+from twoshaft_grader.cohort.arrival import AHEAD, hand_in_time, moment_of, moment_said
 from twoshaft_grader.cohort.assign import Assigned
 from twoshaft_grader.cohort.folder import Cohort
 
@@ -29,5 +29,9 @@ def own_work_of(cohort: Cohort, assigned: Assigned, learner: str) -> str:
     if about is None or (about.learner, about.assignment) != (learner, assigned.name):
         return ""
     digest = sheet_digest(folder / assigned.answers_in)
-    moment, _ = moment_of(about.stated.replace("T", " ").replace("Z", " UTC"))
-    return about.stated if digest and digest == about.sheet and moment else ""
+    said = about.stated.replace("T", " ").replace("Z", " UTC")
+    moment, handed_in = moment_said(said), hand_in_time(cohort, learner, assigned.name)
+    # What was stated by the time of handing in was, though a clock has been put back since.
+    known = moment and handed_in and moment <= handed_in + AHEAD
+    can_be = bool(known or moment_of(said)[0])
+    return about.stated if digest and digest == about.sheet and can_be else ""

@@ -199,7 +199,8 @@ def _restore(
 ) -> Restored:
     for one in (aside, shared_aside):
         files.remove(one)
-    aside.mkdir(parents=True, mode=0o700)
+    aside.mkdir(parents=True, mode=CLOSED)
+    system.make_closed(aside, CLOSED)
     entries = _entries(zipped, manifest, aside)
     one_folder = entries.shared == HERE  # a cohort of the first format
     if one_folder and accounts:

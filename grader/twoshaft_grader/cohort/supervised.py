@@ -11,8 +11,6 @@ from collections.abc import Collection
 from dataclasses import dataclass, replace
 from datetime import datetime
 
-from filelock import FileLock
-
 from twoshaft.errors import CohortError
 from twoshaft.jobsheet.receipts import sheet_digest
 from twoshaft_grader.cohort.arrival import AHEAD, arrivals, moment_of
@@ -24,6 +22,7 @@ from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marks import StoredMark
 from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.cohort.trail import act
+from twoshaft_grader.cohort.turn import alone
 from twoshaft_grader.stored.sittings import SITTINGS, Sitting, Sittings
 
 
@@ -78,7 +77,7 @@ def open_sitting(
         if not assigned.is_for(id):
             raise CohortError(f"{id} does not have {assigned.name}", mend="hand it out to them")
     with (
-        _alone(cohort),
+        alone(cohort, "sittings", "supervised attempts"),
         act(cohort.root, "open a supervised attempt", assigned.name, by=by) as told,
     ):
         before = sittings_of(cohort)
@@ -90,7 +89,7 @@ def open_sitting(
                     mend="close it first",
                 )
         waiting: dict[str, tuple[str, ...]] = {id: () for id in learners}
-        for arrival in arrivals(cohort, assigned.name):
+        for arrival in sorted(arrivals(cohort, assigned.name), key=lambda one: one.name):
             if arrival.learner in waiting:
                 waiting[arrival.learner] += (arrival.name,)
         opened = Sitting(
@@ -112,7 +111,7 @@ def close_sitting(cohort: Cohort, number: int, *, by: str, note: str = "") -> Cl
         When there is none with this number, it is closed, or the assessor is not registered.
     """
     by = assessor_named(cohort, by, needed=True)
-    with _alone(cohort):
+    with alone(cohort, "sittings", "supervised attempts"):
         before = sittings_of(cohort)
         one = next((one for one in before if one.number == number), None)
         if one is None:
@@ -169,7 +168,3 @@ def watched_by(
         if one.assignment == assignment and one.handed_in.get(learner) == mark.sheet_sha256:
             return one.opened_by
     return ""
-
-
-def _alone(cohort: Cohort) -> FileLock:
-    return FileLock(cohort.log("sittings").with_suffix(".lock"), timeout=30)

@@ -16,7 +16,6 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TypeVar
 
-from filelock import FileLock
 from nbgrader.utils import notebook_hash
 
 from twoshaft.errors import CohortError, CourseError
@@ -32,7 +31,7 @@ from twoshaft_grader.cohort.intake import roster_of, write_roster
 from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.trail import TAKE_OUT, act, redact
-from twoshaft_grader.cohort.turn import roster_alone, turn
+from twoshaft_grader.cohort.turn import dates_alone, roster_alone, turn
 from twoshaft_grader.cohort.withdrawn import FILE as WITHDRAWN
 from twoshaft_grader.cohort.withdrawn import withdrawn_of, write_withdrawn
 from twoshaft_grader.cohort.workplace import list_people
@@ -144,7 +143,7 @@ def _pages_in_exchange(cohort: Cohort, id: str) -> Iterator[Path]:
 
 
 def _from_extensions(cohort: Cohort, id: str) -> None:
-    with FileLock(cohort.log("extensions").with_suffix(".lock"), timeout=30):
+    with dates_alone(cohort):
         known = EXTENSIONS.read_if_any(cohort.root / EXTENSIONS.file) or {}
         if any(id in dates for dates in known.values()):
             kept = {name: {k: v for k, v in d.items() if k != id} for name, d in known.items()}

@@ -1,4 +1,4 @@
-"""One command at a time changes a cohort's work and marks, its roster, or what is handed out."""
+"""One command at a time changes a cohort's work and marks, its roster, or another record."""
 
 from __future__ import annotations
 
@@ -45,7 +45,7 @@ def roster_alone(cohort: Cohort) -> Iterator[None]:
     CohortError
         When somebody else has been changing it for half a minute.
     """
-    with _patiently(cohort, "roster", "the roster, or what is handed out"):
+    with alone(cohort, "roster", "the roster, or what is handed out"):
         yield
 
 
@@ -58,13 +58,27 @@ def dates_alone(cohort: Cohort) -> Iterator[None]:
     CohortError
         When somebody else has been changing them for half a minute.
     """
-    with _patiently(cohort, "extensions", "due dates"):
+    with alone(cohort, "extensions", "due dates"):
         yield
 
 
 @contextlib.contextmanager
-def _patiently(cohort: Cohort, log: str, what: str) -> Iterator[None]:
-    lock = FileLock(cohort.log(log).with_suffix(".lock"))
+def alone(cohort: Cohort, name: str, what: str) -> Iterator[None]:
+    """Change a record of the cohort while nobody else does.
+
+    Parameters
+    ----------
+    name : str
+        Of the record, which its lock is called after.
+    what : str
+        What is changed, for the sentence.
+
+    Raises
+    ------
+    CohortError
+        When somebody else has been changing it for half a minute.
+    """
+    lock = FileLock(cohort.log(name).with_suffix(".lock"))
     try:
         lock.acquire(timeout=_PATIENCE_S)
     except Timeout:

@@ -271,7 +271,11 @@ def collect_work(
     ] = None,
     place_from: Annotated[
         Path | None,
-        typer.Option("--from", help="A folder, a zip or a memory stick that holds hand-ins."),
+        typer.Option(
+            "--from",
+            help="A folder, a zip or a memory stick that holds hand-ins, or a hub's folder of "
+            "learners' work.",
+        ),
     ] = None,
     by: ByOption = "",
 ) -> int:

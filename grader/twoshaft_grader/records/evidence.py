@@ -17,6 +17,7 @@ from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 
 import twoshaft
+from twoshaft import system
 from twoshaft.errors import CohortError
 from twoshaft.stored.assignment import UNIT
 from twoshaft.units import load_unit
@@ -29,6 +30,7 @@ from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marks import MARKED, StoredMark, read_mark
 from twoshaft_grader.cohort.not_done import NotDone, going_on
 from twoshaft_grader.cohort.one_sheet import Work, mark_one
+from twoshaft_grader.cohort.shared import CLOSED
 from twoshaft_grader.cohort.trail import act, head_of, keep_head
 from twoshaft_grader.records.rows import INVENTED
 from twoshaft_grader.stored.assignment import ASSIGNMENT
@@ -111,6 +113,8 @@ def write_evidence(
     sheets: list[tuple[str, str]] = []
     with act(cohort.root, "seal evidence", to.name, by=by) as told:
         try:
+            aside.mkdir(parents=True)
+            system.make_closed(aside, CLOSED)
             for assigned in assignments_of(cohort):
                 if assignments and assigned.name not in assignments:
                     continue

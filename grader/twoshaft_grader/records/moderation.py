@@ -12,8 +12,6 @@ from collections.abc import Collection, Iterable
 from dataclasses import dataclass, replace
 from itertools import groupby
 
-from filelock import FileLock
-
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort import backbone
 from twoshaft_grader.cohort.assessors import assessor_named
@@ -24,6 +22,7 @@ from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marks import StoredMark, read_mark
 from twoshaft_grader.cohort.scores import TaskScore, task_scores
 from twoshaft_grader.cohort.trail import act
+from twoshaft_grader.cohort.turn import alone
 from twoshaft_grader.marking.result import SheetMark, TaskMark
 from twoshaft_grader.records.hand_changes import NO_NAME, change_log
 from twoshaft_grader.records.two_marks import BANDS, Band, Kappa, band, counts, kappa
@@ -129,7 +128,7 @@ def draw_sample(
         raise CohortError(f"a share of {share:g} will not do", mend="give 0.1 for a tenth")
     if not seed.strip():
         raise CohortError("a sample is drawn with a seed", mend="give any text as the seed")
-    with _alone(cohort):
+    with alone(cohort, "moderation", "the sample, or second marks"):
         before = MODERATION.read_if_any(cohort.root / MODERATION.file)
         if before and before.marks and not again:
             raise CohortError(
@@ -255,7 +254,7 @@ def enter_second_mark(
         or the points are outside the task's.
     """
     by = assessor_named(cohort, by)
-    with _alone(cohort):
+    with alone(cohort, "moderation", "the sample, or second marks"):
         drawn = the_sample(cohort)
         key = (learner, assignment, task)
         if key not in {(one.learner, one.assignment, one.task) for one in drawn.sample}:
@@ -341,7 +340,3 @@ def _mark_of(cohort: Cohort, assignment: str, learner: str) -> StoredMark:
 
 def _task_of(sheet: SheetMark | None, id: str) -> TaskMark | None:
     return next((task for task in sheet.tasks if task.id == id), None) if sheet else None
-
-
-def _alone(cohort: Cohort) -> FileLock:
-    return FileLock(cohort.log("moderation").with_suffix(".lock"), timeout=30)

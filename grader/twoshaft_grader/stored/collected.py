@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from twoshaft_grader.stored.definition import StaffFile
 
@@ -14,7 +14,7 @@ class Version:
     Parameters
     ----------
     key : str
-        Name of the folder that it is kept in; in the order of arrival.
+        Name of the folder that it is kept in; in the order of the times that they bear.
     arrived_as : str
         Name of its folder in the exchange.
     arrived : str
@@ -25,6 +25,9 @@ class Version:
         How many answers the job sheet holds; None if it cannot be read.
     account : int
         Number of the system's account that owns the exchange's folder.
+    batch : int
+        Which collection took it in, from 1; 0 in lists of before. Unlike its time, no clock that
+        was put back changes it.
     """
 
     key: str
@@ -33,16 +36,22 @@ class Version:
     digest: str
     answers: int | None
     account: int
+    batch: int = 0
 
 
 @dataclass(frozen=True, kw_only=True)
 class Kept:
-    """All of a learner's hand-ins, oldest first; ``taken`` is the key of the one that counts."""
+    """All of a learner's hand-ins, oldest first; ``taken`` is the key of the one that counts.
+
+    ``refused`` are those that were refused for their time, by a digest of their name: before which
+    batch.
+    """
 
     learner: str
     assignment: str
     taken: str = ""
     versions: tuple[Version, ...] = ()
+    refused: dict[str, int] = field(default_factory=dict)
 
     @property
     def counts(self) -> Version | None:

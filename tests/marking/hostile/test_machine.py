@@ -95,6 +95,24 @@ def test_a_disk_that_is_really_full_loses_nothing(handed_in, small_disk):
     finishes(trial)
 
 
+def test_a_back_up_for_which_there_is_no_room_names_its_place(handed_in, small_disk):
+    target, filler, sentences = small_disk / "kept.zip", small_disk / "filler", set()
+    words = ("cohort", "back-up", target, "--cohort", handed_in.cohort.root)
+    for spare in range(0, 8_000_000, 20_480):  # it ends in every file in turn, and in the gradebook
+        disk = os.statvfs(small_disk)
+        filler.write_bytes(bytes(max(0, disk.f_bavail * disk.f_frsize - spare)))
+        code, said = run(*words)
+        filler.unlink()
+        if code == 0:
+            break
+        sentences.add(said)
+        assert code == 2 and [*small_disk.iterdir()] == []
+    assert spare > 40_000 and target.is_file()
+    assert len(sentences) == 1
+    (said,) = sentences
+    assert said.startswith(f"{target}: the disk is full; make room, then run the same command")
+
+
 @pytest.mark.parametrize("command", ["collect", "mark", "give-back", "export"])
 def test_a_place_that_is_read_only_is_one_sentence(trial, command, monkeypatch):
     root = trial.cohort.root

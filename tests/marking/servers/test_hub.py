@@ -328,6 +328,20 @@ def test_from_getting_to_feedback_by_the_hubs_names(group, learners, staff, acco
     assert ada.ask(f"{ada.at}/api/contents/{page}")[0] == 200
 
 
+def test_what_nobody_handed_in_is_taken_from_the_learners_folders(group, learners, staff, accounts):
+    ada, _ = learners
+    holm, one, _ = accounts
+    ada.notebook.run(ANSWER.replace("0.01", "0.02"))
+    desk = staff.kernel(staff.at, "")
+    taking = "from twoshaft_grader.desk.commands import main\nprint(main(['collect', {}]))"
+    said = desk.run(taking.format(f"'--from', {str(group.cohort.work)!r}"))
+    assert "1 new, 1 known already" in said and said.endswith("1"), said
+    # It came by the hands of staff, and from no account of hers.
+    assert f"comes from account {holm.uid} of this system" in " ".join(said.split()), said
+    said = desk.run(taking.format(f"'--take', {one.name!r}"))
+    assert "1 newer" in said and said.endswith("0"), said
+
+
 def test_nobody_reaches_anothers_server_or_folder(group, learners, staff, accounts):
     ada, ben = learners
     _, one, other = accounts

@@ -52,14 +52,10 @@ def draw(lot: Lot) -> NextSteps:
                 ),
             ),
         )
-        # As many answers for everybody, and one of them right for each step: equally hard.
-        named = sum(1 << task.number[step] for step in first)
-        waits = (task.before[task.number[step]] & ~mask & named for step in late)
-        as_many = len(first) == wrong and len(there) == DONE
-        if as_many and all(one.bit_count() == 1 for one in waits):
+        # As many answers for everybody: equally hard.
+        if len(first) == wrong and len(there) == DONE:
             return drawn
-        if as_many or second_best is None:
-            second_best = drawn
+        second_best = second_best or drawn
     if second_best is None:
         raise lot.too_small("next_steps")
     return second_best

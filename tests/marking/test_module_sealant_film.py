@@ -265,7 +265,7 @@ def test_leak_and_lump_taken_for_each_other(marked, clean):
 def test_bare_skin_on_the_sealant_is_right_nowhere(module):
     """Wherever a hand without a glove lays or touches, gloves come before anything else."""
     for number in range(12):
-        clean = module.clean(f"skin-{number}")
+        clean = module.clean(f"learner-{number}")
         asked, right = clean.fields["prepare-danger"], clean.references["prepare-danger"].value
         for line, text in asked.lines:
             if "bare finger" in text or "gloves lie in the store" in text or "glove tore" in text:
@@ -298,7 +298,7 @@ def test_films_laid_at_random_earn_under_five_per_cent(module, unit):
     source = random.Random(6)
     shares = []
     for number in range(12):
-        work = Work.of(unit, module.issue(f"random-{number}")["given"]["lay"])
+        work = Work.of(unit, module.issue(f"learner-{number}")["given"]["lay"])
         for _ in range(8):
             hand = source.choice([Hand.FILM, Hand.BEAD])
             most = {Hand.FILM: 0.8, Hand.BEAD: 4.0}[hand]

@@ -6,7 +6,6 @@ or of any library. They are not a secret: nothing depends on the salt staying un
 
 from __future__ import annotations
 
-import hashlib
 import hmac
 import json
 from collections.abc import Sequence
@@ -39,22 +38,27 @@ class Stream:
 
     def __init__(self, salt: str, learner: str, module: str, attempt: int) -> None:
         self._key = salt.encode()
-        self._path = [learner, module, attempt]
-        self._counter = 0
-        self._left = b""
+        self._on([learner, module, attempt])
 
     def child(self, name: str) -> Stream:
         """A stream of its own under a name; drawing from it leaves this one where it is."""
         child = Stream.__new__(Stream)
-        child._key, child._path = self._key, [*self._path, name]
-        child._counter, child._left = 0, b""
+        child._key = self._key
+        child._on([*self._path, name])
         return child
+
+    def _on(self, path: list[str | int]) -> None:
+        """Begin at the start of a path."""
+        self._path = path
+        self._begins = json.dumps(path)[:-1]
+        self._counter = 0
+        self._left = b""
 
     def _bytes(self, count: int) -> bytes:
         while len(self._left) < count:
             # JSON keeps the members of the path apart whatever they contain.
-            message = json.dumps([*self._path, self._counter]).encode()
-            self._left += hmac.new(self._key, message, hashlib.sha256).digest()
+            message = f"{self._begins}, {self._counter}]".encode()
+            self._left += hmac.digest(self._key, message, "sha256")
             self._counter += 1
         taken, self._left = self._left[:count], self._left[count:]
         return taken
@@ -63,6 +67,8 @@ class Stream:
         """A whole number from 0 to n - 1, each alike likely; n may be of any size."""
         if n < 1:
             raise ValueError(f"n is {n}; give a whole number of at least 1")
+        if n == 1:
+            return 0  # takes nothing of the stream
         width = (n - 1).bit_length()
         size = (width + 7) // 8
         while True:

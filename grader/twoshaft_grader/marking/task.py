@@ -220,10 +220,11 @@ def _mark_field(
         followed = judge(asked, carried.references[name], read[name])
     is_carried = followed.share > plain.share
     best = followed if is_carried else plain
+    fell_back = name in carried.fell_back and best.share < 1
     sentences = best.sentences
     if is_carried and best.share >= 1:
         sentences = ("It follows from your earlier figures, and that is what it is marked on.",)
-    elif name in carried.fell_back and best.share < 1:
+    elif fell_back:
         sentences = (*sentences, "Your earlier figures cannot be worked on with.")[:2]
     drawn = ""
     if explain and best.share < 1:
@@ -240,7 +241,7 @@ def _mark_field(
         passed=plain.safe if reference.must_pass else True,
         carried=is_carried,
     )
-    return marked, best.puzzling and sentences == best.sentences
+    return marked, best.puzzling and not fell_back
 
 
 def _explained(

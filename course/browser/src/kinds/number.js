@@ -1,9 +1,9 @@
 // A number with its unit, typed as people write it.
 
 import { registerKind } from "../kinds.js";
-import { withUnit } from "../logic/numbers.js";
-import { choiceBox, make } from "../page/dom.js";
+import { make } from "../page/dom.js";
 import { typedBox } from "../parts/typed_box.js";
+import { unitChooser } from "../parts/unit_chooser.js";
 
 registerKind("number", {
   prompt: "label",
@@ -12,24 +12,13 @@ registerKind("number", {
     const units = field.units;
     const { box, flush, pending, refused, show } = typedBox(ids, { send: commit, typing });
     const hint = make("span", { class: "ts-hint", id: ids.hint }, field.hint);
-    const unit = choiceBox({ "aria-label": "Choose the unit" }, [
-      ["", "unit"],
-      ...units.map((name) => /** @type {const} */ ([name, name])),
-    ]);
-    unit.addEventListener("change", () => {
-      if (!unit.value) return;
-      box.value = withUnit(box.value, unit.value);
-      if (/\d/.test(box.value)) flush();
-      else box.focus();
-    });
-    box.addEventListener("input", () => {
-      unit.value = "";
-    });
+    const chooser = units.length ? unitChooser(box, units, flush) : null;
     return {
-      element: make("div", { class: "ts-line-of" }, box, units.length ? unit : null, hint),
+      element: make("div", { class: "ts-line-of" }, box, chooser, hint),
       show,
       setDisabled(value) {
-        box.disabled = unit.disabled = value;
+        box.disabled = value;
+        if (chooser) chooser.disabled = value;
       },
       refused,
       flush,

@@ -12,8 +12,13 @@ import { make } from "../page/dom.js";
  * @param {(changed: boolean, typed: string) => void} how.typing hears whether something is typed and
  *   not sent yet, and what
  * @param {(value: unknown) => string} [how.said] what stands in the box for a stored value
+ * @param {(state: import("../types.js").Answer) => boolean} [how.wrong] whether what could not be
+ *   read stands in this box: of several boxes of one answer, each knows its own
  */
-export function typedBox(ids, { send, typing, said = (value) => String(value ?? "") }) {
+export function typedBox(
+  ids,
+  { send, typing, said = (value) => String(value ?? ""), wrong = (state) => Boolean(state.error) },
+) {
   const box = make("input", {
     type: "text",
     class: "ts-box ts-number-box",
@@ -49,7 +54,7 @@ export function typedBox(ids, { send, typing, said = (value) => String(value ?? 
     },
     /** @param {import("../types.js").Answer} state */
     show(state) {
-      box.setAttribute("aria-invalid", String(Boolean(state.error)));
+      box.setAttribute("aria-invalid", String(wrong(state)));
       if (document.activeElement === box && box.value !== sent) return; // still being typed
       sent = said(state.value);
       box.value = sent;

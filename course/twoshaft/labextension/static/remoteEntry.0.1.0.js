@@ -204,8 +204,8 @@ dImage,.twoshaft-notebook .jp-RenderedHTML figure{overflow-x:auto}.twoshaft-note
 de(o,c):Promise.resolve(new Set(c));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),rt(),Lt(s.shell)}),
 s.docRegistry.addWidgetExtension("Notebook",{createNew:(d,x)=>{!r&&x.path!==i||(d.toggleClass("twoshaft-desk-notebook",!r),
 pe(d,x,a,e,s),he(d,x,{...n,contents:s.serviceManager.contents}))}})}}}function fe(t){globalThis.twoshaftScreens??=new Map;
-let e=import(`${t}/screens.js?v=262c2b9d37680957`);globalThis.twoshaftScreens.set("262c2b9d37680957",e),e.catch(n=>{globalThis.
-twoshaftScreens?.delete("262c2b9d37680957"),console.warn(`${k}: the screens could not be loaded`,n)})}function le(t){document.
+let e=import(`${t}/screens.js?v=c61e778ecfe7adb4`);globalThis.twoshaftScreens.set("c61e778ecfe7adb4",e),e.catch(n=>{globalThis.
+twoshaftScreens?.delete("c61e778ecfe7adb4"),console.warn(`${k}: the screens could not be loaded`,n)})}function le(t){document.
 addEventListener("click",e=>{let n=tt(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),
 t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),document.addEventListener("twoshaft-signed-out",()=>{
 for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}async function de(t,e){let n=new Set(e);

@@ -55,6 +55,7 @@ class Downsets:
                 group |= bit
                 bit <<= 1
             self.groups.append((group, seconds))
+        self.chosen = sum(1 << i for i, killed in self.kills.items() if killed)
         self.start = sum(group for group, _ in self.groups)
         self.done_mask = (1 << count) - 1
 
@@ -90,6 +91,20 @@ class Downsets:
             if not seconds & ~state:
                 state |= group  # settled: how it was kept no longer matters
         return state
+
+    def possible(self, state: int, ready: int) -> int:
+        """Ready steps that leave a way to keep every choice; only steps of a choice can break one.
+
+        Examples
+        --------
+        >>> states = whole(OrderTask.from_unit(unit, ["wash-housing", "fit-magnet"]))
+        >>> bin(states.possible(states.start, 0b1))
+        '0b1'
+        """
+        for i in bits(ready & self.chosen):
+            if self.step(state, i) is None:
+                ready ^= 1 << i
+        return ready
 
     def after(self, state: int, i: int) -> int:
         """State after doing ``i``, which is known to be possible."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from twoshaft.errors import UnitFileError
 from twoshaft.models.order.downsets import whole
 from twoshaft.models.order.masks import bits, with_pairs
@@ -73,23 +75,23 @@ def _greedy(task: OrderTask, before, after, *, mindful: bool) -> list[int]:
     done, count = 0, len(task.steps)
     order: list[int] = []
     while len(order) < count:
-        ready = [i for i in range(count) if not done >> i & 1 and not before[i] & ~done]
-        pick = (_mindful(task, before, after, done, ready) if mindful else ready)[0]
+        ready = sum(1 << i for i in range(count) if not (done >> i & 1 or before[i] & ~done))
+        pick = next(bits(_mindful(task, before, after, done, ready) if mindful else ready))
         done |= 1 << pick
         order.append(pick)
     return order
 
 
-def _mindful(task: OrderTask, before, after, done: int, ready: list[int]) -> list[int]:
+def _mindful(task: OrderTask, before, after, done: int, ready: int) -> int:
     """Ready steps that keep the clocks in mind: what a running clock needs, or no early start."""
-    running = [c.ends for c in task.clocks if done >> c.starts & 1 and not done >> c.ends & 1]
-    needed = [i for i in ready if any(i == end or after[i] >> end & 1 for end in running)]
-    if needed:
-        return needed
-    early = {
-        c.starts for c in task.clocks if before[c.ends] & ~done & ~(after[c.starts] | 1 << c.starts)
-    }
-    return [i for i in ready if i not in early] or ready
+    needed = early = 0
+    for clock in task.clocks:
+        start, end = 1 << clock.starts, 1 << clock.ends
+        if done & start and not done & end:
+            needed |= before[clock.ends] | end
+        if before[clock.ends] & ~done & ~(after[clock.starts] | start):
+            early |= start
+    return ready & needed or ready & ~early or ready
 
 
 def sensible_order(task: OrderTask, rng, tries: int = 40) -> tuple[str, ...]:
@@ -118,22 +120,34 @@ def sensible_order(task: OrderTask, rng, tries: int = 40) -> tuple[str, ...]:
     >>> plan_slip(task, drawn).size
     0
     """
-    states, stages = whole(task), [task.stage(step) for step in task.steps]
+    states, beside = whole(task), _of_a_stage(task)
     for _ in range(tries):
         state, ready = states.start, states.first_ready()
         order: list[int] = []
         while ready:
-            ways = [i for i in bits(ready) if states.step(state, i) is not None]
+            ways = states.possible(state, ready)
             if not ways:
                 break
             done = state & states.done_mask
             ways = _mindful(task, task.before, task.after, done, ways)
             if order:
-                ways = [i for i in ways if stages[i] == stages[order[-1]]] or ways
-            i = ways[rng.integer(len(ways))]
+                ways = ways & beside[order[-1]] or ways
+            for _ in range(rng.integer(ways.bit_count())):
+                ways &= ways - 1  # the lowest is left out
+            i = (ways & -ways).bit_length() - 1
             ready = states.ready_after(done, ready, i)
             state = states.after(state, i)
             order.append(i)
         if len(order) == len(task.steps) and not late_clocks(task, order):
             return tuple(task.steps[i] for i in order)
     return model_order(task)
+
+
+@lru_cache(maxsize=64)
+def _of_a_stage(task: OrderTask) -> list[int]:
+    """By step: the steps of its stage, itself among them."""
+    stages = [task.stage(step) for step in task.steps]
+    masks = {
+        stage: sum(1 << i for i, one in enumerate(stages) if one == stage) for stage in set(stages)
+    }
+    return [masks[stage] for stage in stages]

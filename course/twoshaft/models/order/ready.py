@@ -34,13 +34,16 @@ def ready_steps(task: OrderTask, done: Iterable[str]) -> tuple[str, ...]:
     ('wash-housing',)
     """
     order = sort_out(task, done).first
-    return tuple(step for i, step in enumerate(task.steps) if _is_ready(task, order, i))
-
-
-def _is_ready(task: OrderTask, order: Sequence[int], i: int) -> bool:
     mask = sum(1 << j for j in order)
-    if mask >> i & 1 or task.before[i] & ~mask:
-        return False
+    return tuple(
+        step
+        for i, step in enumerate(task.steps)
+        if not (mask >> i & 1 or task.before[i] & ~mask) and _chosen(task, order, i)
+    )
+
+
+def _chosen(task: OrderTask, order: Sequence[int], i: int) -> bool:
+    """Whether a step that comes next keeps every choice that is its own."""
     mine = [choice for choice in task.choices if choice.step == i]
     return not mine or all(c.kept(places(len(task.steps), [*order, i])) for c in mine)
 

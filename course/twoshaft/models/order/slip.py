@@ -347,7 +347,10 @@ class _Search:
                 out, inside = pulled | more, moved_steps | block.mask
                 cost = len(chosen) + 1 + out.bit_count()
                 gone = out | inside
-                least = cost + sum(max(0, (c & ~gone).bit_count() - 1) for c in self.chains)
+                least = cost  # and what the rest of every chain asks for; looked at most often here
+                for chain in self.chains:
+                    if rest := chain & ~gone:
+                        least += rest.bit_count() - 1
                 if least - (hope - max(0, ways[0][2])) >= self._limit:
                     continue
                 self.looks += 1
@@ -431,6 +434,8 @@ class _Search:
         floor = 0 if common is None else smallest_cover_size(broken_masks(self.order, common))
         if wanted is not None and floor >= wanted:
             return None
+        if common is not None and not task.choices:
+            return floor  # there is one way, and nothing else that it could ask for
         for after in ways:
             size = smallest_cover_size(broken_masks(self.order, after))
             if least is None or size < least:

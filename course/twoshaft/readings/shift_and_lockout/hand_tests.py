@@ -36,8 +36,9 @@ from twoshaft.readings.shift_and_lockout.given import (
     Reveal,
     Written,
 )
-from twoshaft.readings.shift_and_lockout.lot import BANK, Lot, options
+from twoshaft.readings.shift_and_lockout.lot import BANK, Bench, Lot, options
 from twoshaft.records import labels
+from twoshaft.units.kept import kept
 
 Part = tuple[str, list[str]]
 """Moves that are written down together: title and codes."""
@@ -49,7 +50,7 @@ LEAST_WRONG = 3
 
 def draw_gate(lot: Lot) -> Gate:
     """Which way round the gate is."""
-    return Gate(mirror=lot.mirror, moves=lot.moves, plan=gate_plan(lot.own))
+    return Gate(mirror=lot.mirror, moves=lot.bench.moves, plan=gate_plan(lot.bench.own))
 
 
 def record(lot: Lot, made: Sequence[Done], parts: Sequence[Part] = ()) -> HandRecord:
@@ -63,7 +64,7 @@ def record(lot: Lot, made: Sequence[Done], parts: Sequence[Part] = ()) -> HandRe
         How the moves are written down together; each on its own line by default.
     """
     if not parts:
-        label = labels(lot.moves)
+        label = labels(lot.bench.moves)
         words = [Written(label[one.code], say_felt(one.felt[0])) for one in made]
         return HandRecord(write_record(made), tuple(words))
     words, at = [], 0
@@ -89,20 +90,26 @@ def _outcome(made: Sequence[Done]) -> str:
     return "stopped both ways" if said == ["stopped", "stopped"] else "; ".join(said)
 
 
+@kept()
+def _proofs(bench: Bench) -> dict[str, list[tuple[Done, ...]]]:
+    """Records of the lockout's proof, sound and with each misbuild, by what they say."""
+    moves, direct, block = bench.proof, bench.direct, bench.shift.must_block[0]
+    found: dict[str, list[tuple[Done, ...]]] = {}
+    cases: list[tuple[list[str], Sequence[str]]] = [([], moves), ([], direct)]
+    cases += [([m], moves) for m in bench.misbuild_ids]
+    for wrong, done in cases:
+        made = bench.made(wrong, done)
+        reading = lockout_reading(bench.own, made, block.earlier, block.later)
+        if reading == "fails":  # whoever sees it go through stops there
+            made = made[: len(direct)]
+        found.setdefault(reading, []).append(made)
+    return found
+
+
 def draw_lockout(lot: Lot) -> Lockout:
     """The direct shift to be proven, and records of such proofs to be read."""
     stream, block = lot.stream.child("lockout"), lot.shift.must_block[0]
-    moves = lot.proof
-    direct = lot.direct
-    by_reading: dict[str, list[tuple[Done, ...]]] = {}
-    cases: list[tuple[list[str], Sequence[str]]] = [([], moves), ([], direct)]
-    cases += [([m], moves) for m in lot.misbuild_ids]
-    for wrong, done in cases:
-        made = lot.made(wrong, done)
-        reading = lockout_reading(lot.own, made, block.earlier, block.later)
-        if reading == "fails":  # whoever sees it go through stops there
-            made = made[: len(direct)]
-        by_reading.setdefault(reading, []).append(made)
+    by_reading = _proofs(lot.bench)
     readings = [one.id for one in BANK.lists["lockout_says"] if one.id in by_reading]
     # All readings but one, and one of them twice: no answer does for every record.
     shown = lot.in_turn("lockout reading", readings)[:READ]
@@ -117,12 +124,13 @@ def draw_lockout(lot: Lot) -> Lockout:
 
 def draw_reveal(lot: Lot) -> Reveal:
     """A misbuild to be shown by hand, by another test than the direct shift."""
-    direct = _as_felt(lot.made([], lot.direct))
+    bench = lot.bench
+    direct = _as_felt(bench.made([], bench.direct))
     # The direct shift is asked for already; here another test is wanted.
     pool = [
         id
-        for id in lot.misbuild_ids
-        if lot.kinds(id) != {NOTHING} and explains(lot.fitted(id), direct)
+        for id in bench.misbuild_ids
+        if bench.kinds(id) != {NOTHING} and explains(bench.fitted(id), direct)
     ]
     if not pool:
         raise lot.too_small("reveal")
@@ -130,13 +138,14 @@ def draw_reveal(lot: Lot) -> Reveal:
     return Reveal(misbuild=chosen)
 
 
-def standard_tests(lot: Lot) -> dict[str, tuple[str, list[Part]]]:
+@kept()
+def standard_tests(bench: Bench) -> dict[str, tuple[str, list[Part]]]:
     """The tests of a full hand test: name, and parts.
 
     Each gate is left before its other gear is tried, so that the lockout lets it in.
     """
-    shift = lot.own
-    label = labels(lot.moves)
+    shift = bench.own
+    label = labels(bench.moves)
     between = [code for code in label if code.startswith("at:") and "+" in code]
     through = [
         (gear, way := way_in(shift, gear), [LOWER] if LIFT in way else [])
@@ -167,10 +176,10 @@ def standard_tests(lot: Lot) -> dict[str, tuple[str, list[Part]]]:
             ],
         ),
     }
-    for block in lot.shift.must_block[:1]:
+    for block in bench.shift.must_block[:1]:
         tests["direct"] = (
             f"from {block.earlier} straight towards {block.later}",
-            [(label[code], [code]) for code in lot.direct],
+            [(label[code], [code]) for code in bench.direct],
         )
     return tests
 
@@ -183,16 +192,22 @@ def _moves(parts: Sequence[Part]) -> list[str]:
     return [code for _, moves in parts for code in moves]
 
 
-def draw_one_test(lot: Lot) -> OneTest:
-    """A part of the hand test that passed, and what may still be wrong."""
-    stream, tests = lot.stream.child("one_test"), standard_tests(lot)
-    some = {}
+@kept()
+def _telling_tests(bench: Bench) -> dict[str, tuple[tuple[Done, ...], list[Part]]]:
+    """Parts of the hand test after which some misbuilds can still be there and some cannot."""
+    tests, some = standard_tests(bench), {}
     for names in (names for n in (1, 2, 3) for names in combinations(tests, n)):
         parts = [part for name in names for part in tests[name][1]]
-        made = lot.made([], _moves(parts))
-        right, wrong = _fitting(lot, made)
+        made = bench.made([], _moves(parts))
+        right, wrong = _fitting(bench, made)
         if right and len(wrong) >= LEAST_WRONG:
             some["; ".join(tests[name][0] for name in names)] = made, parts
+    return some
+
+
+def draw_one_test(lot: Lot) -> OneTest:
+    """A part of the hand test that passed, and what may still be wrong."""
+    stream, some = lot.stream.child("one_test"), _telling_tests(lot.bench)
     if not some:
         raise lot.too_small("one_test")
     name = lot.in_turn("one_test", list(some))[0]
@@ -203,30 +218,31 @@ def draw_one_test(lot: Lot) -> OneTest:
 
 def draw_explain(lot: Lot) -> Explain:
     """The record of a full hand test of a unit in which one thing is wrong."""
-    stream, tests = lot.stream.child("explain"), standard_tests(lot)
-    label, proof = labels(lot.moves), lot.proof
-    told = [m for m in lot.misbuild_ids if lot.kinds(m) != {NOTHING}]
+    stream, bench = lot.stream.child("explain"), lot.bench
+    label, proof, tests = labels(bench.moves), bench.proof, standard_tests(bench)
+    told = [m for m in bench.misbuild_ids if bench.kinds(m) != {NOTHING}]
     for wrong in lot.in_turn("explain", told):
         # Whoever sees the direct shift go through stops there.
-        last = lot.direct if lot.kinds(wrong) & {"direct-passes", "direct-sometimes"} else proof
+        straight = bench.kinds(wrong) & {"direct-passes", "direct-sometimes"}
+        last = bench.direct if straight else proof
         parts = [*tests["let-go"][1], *tests["between"][1], *((label[c], [c]) for c in last)]
-        made = lot.made([wrong], _moves(parts))
+        made = bench.made([wrong], _moves(parts))
         offered = _options(lot, stream, made, wrong)
         if offered:
             return Explain(record=record(lot, made, parts), options=lot.offered(offered))
     raise lot.too_small("explain")
 
 
-def _fitting(lot: Lot, made: Sequence[Done]) -> tuple[list[str], list[str]]:
+def _fitting(bench: Bench, made: Sequence[Done]) -> tuple[list[str], list[str]]:
     """Misbuilds that can behave as was made, and those that cannot."""
     work = _as_felt(made)
-    right = [id for id in lot.misbuild_ids if explains(lot.fitted(id), work)]
-    return right, [id for id in lot.misbuild_ids if id not in right]
+    right = [id for id in bench.misbuild_ids if explains(bench.fitted(id), work)]
+    return right, [id for id in bench.misbuild_ids if id not in right]
 
 
 def _options(lot: Lot, stream: Stream, made: Sequence[Done], first: str | None = None) -> list[str]:
     """Misbuilds to choose from: some that fit what was felt, some that do not."""
-    right, wrong = (stream.shuffled(ids) for ids in _fitting(lot, made))
+    right, wrong = (stream.shuffled(ids) for ids in _fitting(lot.bench, made))
     if first is not None:
         right = [first, *(id for id in right if id != first)]
     right = right[:MOST_RIGHT]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from functools import cached_property
 
 from twoshaft.models.shift import (
@@ -23,7 +24,9 @@ from twoshaft.readings.lots import SLEEVES
 from twoshaft.readings.lots import Lot as CommonLot
 from twoshaft.readings.shift_and_lockout.given import Named
 from twoshaft.records import Option, Scenes
+from twoshaft.units.kept import kept
 from twoshaft.units.sections.shift import Shift
+from twoshaft.units.unit import Unit
 
 BANK = bank_of("shift-and-lockout")
 
@@ -31,30 +34,28 @@ SCENES = 4
 MIRRORS = ((), ("travel",), ("turn",), ("travel", "turn"))
 
 
-class Lot(CommonLot):
-    """One learner's draw."""
+@dataclass(frozen=True)
+class Bench:
+    """A unit's mechanism, one way round: the same for everybody who has it so.
 
-    NEEDS = ("shift",)
-    LACKS = "has too plain a shift mechanism for the task"
-    MEND = "give it more misbuilds or detents, or leave this module out"
+    Attributes
+    ----------
+    shift : Shift
+        The unit's mechanism as its file has it.
+    mirror : tuple of str
+        What is turned round.
+    """
 
-    @property
-    def shift(self) -> Shift:
-        """The unit's mechanism."""
-        return self.unit.shift
-
-    @cached_property
-    def mirror(self) -> tuple[str, ...]:
-        """Which way round this learner's gate is."""
-        return self.in_turn("mirror", MIRRORS)[0]
+    shift: Shift
+    mirror: tuple[str, ...]
 
     @cached_property
     def own(self) -> Shift:
-        """The mechanism as it should be, with this learner's gate."""
+        """The mechanism as it should be, this way round."""
         return mirrored(self.shift, *self.mirror)
 
     def fitted(self, *misbuilds: str) -> Mechanism:
-        """The learner's mechanism with some misbuilds in it."""
+        """The mechanism with some misbuilds in it."""
         return fitted(self.shift, misbuilds, self.mirror)
 
     @property
@@ -79,6 +80,43 @@ class Lot(CommonLot):
         """Ids of the unit's misbuilds, in its order."""
         return [misbuild.id for misbuild in self.shift.misbuilds]
 
+    def kinds(self, misbuild: str) -> frozenset[str]:
+        """Kinds of symptom that a misbuild shows."""
+        return symptoms(proof_with(self.shift, misbuild))
+
+    def made(self, misbuilds: Sequence[str], moves: Sequence[str]) -> tuple[Done, ...]:
+        """Moves made on the mechanism with some misbuilds in it."""
+        return follow(self.fitted(*misbuilds), moves)
+
+
+@kept()
+def bench_of(unit: Unit, mirror: tuple[str, ...]) -> Bench:
+    """A unit's mechanism one way round; what is worked out of it is kept with it."""
+    return Bench(unit.shift, mirror)
+
+
+class Lot(CommonLot):
+    """One learner's draw."""
+
+    NEEDS = ("shift",)
+    LACKS = "has too plain a shift mechanism for the task"
+    MEND = "give it more misbuilds or detents, or leave this module out"
+
+    @property
+    def shift(self) -> Shift:
+        """The unit's mechanism."""
+        return self.unit.shift
+
+    @cached_property
+    def mirror(self) -> tuple[str, ...]:
+        """Which way round this learner's gate is."""
+        return self.in_turn("mirror", MIRRORS)[0]
+
+    @property
+    def bench(self) -> Bench:
+        """The mechanism with this learner's gate."""
+        return bench_of(self.unit, self.mirror)
+
     def named(self, ids: Sequence[str]) -> tuple[Named, ...]:
         """Misbuilds with their names."""
         names = {misbuild.id: misbuild.name for misbuild in self.shift.misbuilds}
@@ -88,18 +126,10 @@ class Lot(CommonLot):
         """Misbuilds as options."""
         return tuple(Option(*one) for one in self.named(ids))
 
-    def kinds(self, misbuild: str) -> frozenset[str]:
-        """Kinds of symptom that a misbuild shows."""
-        return symptoms(proof_with(self.shift, misbuild))
-
     def asked(self, name: str, count: int = SCENES) -> Scenes:
         """So many scenes of a list of the bank, with the answers that each of them offers."""
         stream = self.stream.child(name)
         return self.scenes_asked(name, BANK, count, lambda: _figures(stream))
-
-    def made(self, misbuilds: Sequence[str], moves: Sequence[str]) -> tuple[Done, ...]:
-        """Moves made on the learner's mechanism with some misbuilds in it."""
-        return follow(self.fitted(*misbuilds), moves)
 
 
 def _figures(stream: Stream) -> dict[str, object]:

@@ -15,9 +15,9 @@ def draw_symptoms(lot: Lot) -> Symptoms:
     stream = lot.stream.child("symptoms")
     chosen: list[str] = []
     seen = set()
-    for id in lot.in_turn("symptoms", lot.misbuild_ids):
-        if lot.kinds(id) not in seen and len(chosen) < ASKED:
-            seen.add(lot.kinds(id))
+    for id in lot.in_turn("symptoms", lot.bench.misbuild_ids):
+        if lot.bench.kinds(id) not in seen and len(chosen) < ASKED:
+            seen.add(lot.bench.kinds(id))
             chosen.append(id)
     if len(chosen) < ASKED:
         raise lot.too_small("symptoms")

@@ -108,7 +108,8 @@ ref("flanks-came", tooth_came, weight=1.5, outcome="name-gear-damage", shows="fl
 # %% tags=["reference"]
 (pitted,) = (one for one in flanks.pictures if kind[one.letter] == "macropitting")
 longest = max(pitted.marks, key=lambda one: one.long_mm)
-ref("flanks-pit", Q(longest.long_mm, "mm"), weight=0.6, outcome="name-gear-damage", shows="flank-names", tolerance={"absolute": Q(0.3, "mm")}, lesson=where, slips=[
+ref("flanks-pit", Q(longest.long_mm, "mm"), weight=0.6,
+    outcome="name-gear-damage", shows="flank-names", tolerance={"absolute": Q(0.3, "mm")}, lesson=where, slips=[
         Slip(Q(longest.x_mm + longest.long_mm / 2, "mm"), 0, "This is where the hole ends on the scale; take off where it begins.")])
 
 # %% tags=["mark"] task="flanks" points=10
@@ -130,13 +131,15 @@ given_table("Of this unit", ["what", "mm"],
 dogs = given.dogs
 sheet.form("dogs",
     sheet.number("dogs-flat", f"The widest flat of gear {dogs.gears[0].letter}", "mm"),
-    sheet.each("dogs-do", "What becomes of each gear?", lines=[(one.letter, f"Gear {one.letter}") for one in dogs.gears], options=dogs.answers))
+    sheet.each("dogs-do", "What becomes of each gear?",
+               lines=[(one.letter, f"Gear {one.letter}") for one in dogs.gears], options=dogs.answers))
 
 # %% tags=["reference"]
 dogs, limit, where = given.dogs, section.dogs, f"{lesson}#dog-teeth"
 first = dogs.gears[0]
 widest = max(range(len(first.flats_mm)), key=first.flats_mm.__getitem__)
-ref("dogs-flat", Q(first.flats_mm[widest], "mm"), weight=1, outcome="judge-dog-teeth", shows="dogs-decide", tolerance={"absolute": Q(0.11, "mm")}, lesson=where, slips=[
+ref("dogs-flat", Q(first.flats_mm[widest], "mm"), weight=1,
+    outcome="judge-dog-teeth", shows="dogs-decide", tolerance={"absolute": Q(0.11, "mm")}, lesson=where, slips=[
         Slip(Q(first.flats_mm[widest] + first.begins_mm[widest], "mm"), 0, "This is where the flat ends on its scale; take off where it begins.")])
 
 # %% tags=["reference"]
@@ -174,7 +177,8 @@ sheet.form(
     sheet.number("guard-u", "Standard uncertainty of the mean", "mm"),
     sheet.number("guard-band", "Guard band", "mm"),
     sheet.number("guard-edge", "Size from which on the part is proven good", "mm"),
-    sheet.each("guard-do", "Other parts. What does each mean prove, and what do you do?", lines=[(one.id, one.text) for one in guard.others], options=guard.answers),
+    sheet.each("guard-do", "Other parts. What does each mean prove, and what do you do?",
+               lines=[(one.id, one.text) for one in guard.others], options=guard.answers),
 )
 
 # %% tags=["reference"]
@@ -184,10 +188,12 @@ ref("guard-mean", Q(sum(guard.readings_mm) / count, "mm"), weight=0.7, outcome="
     shows="band-worked", tolerance={"absolute": Q(max(guard.tool_mm / 4, 0.0006), "mm")}, lesson=where, slips=[
         Slip(Q(sum(guard.readings_mm), "mm"), 0.3, "This is the sum; divide it by the number of readings.")])
 tool, bound = Q(guard.tool_mm, "mm"), Q(guard.limit_mm, "mm")
-unsure = ref("guard-u", inspect.mean_uncertainty(tool, count), weight=1, outcome="decide-by-guard", shows="band-worked", tolerance=tight, lesson=where, slips=[
+unsure = ref("guard-u", inspect.mean_uncertainty(tool, count), weight=1,
+    outcome="decide-by-guard", shows="band-worked", tolerance=tight, lesson=where, slips=[
         Slip(tool, 0.2, "This is one reading; the mean of four is surer."),
         Slip(tool / count, 0.3, "Divide by the square root of how many readings there are.")])
-band = ref("guard-band", inspect.guard_band(unsure), weight=1, outcome="decide-by-guard", shows="band-worked", tolerance=tight, lesson=where, slips=[
+band = ref("guard-band", inspect.guard_band(unsure), weight=1,
+    outcome="decide-by-guard", shows="band-worked", tolerance=tight, lesson=where, slips=[
         Slip(2 * unsure, 0.4, "Two standard uncertainties guard both sides; here one side is enough, with 1.65.")])
 
 # %% tags=["reference"]
@@ -218,9 +224,12 @@ ref("guard-do", proven, weight=3, outcome="decide-by-guard", shows="proven", mus
 
 # %% tags=["rig"]
 cost = given.cost
-given_table(
-    "Your part", ["what", "value"], [("mean of the readings, mm", f"{cost.mean_mm:.4f}"), ("smallest size allowed, mm", f"{cost.limit_mm:.2f}"), ("standard uncertainty of the mean, mm", f"{cost.u_mm:.3f}"), ("renewing the part, hours", f"{cost.renew_h:g}"), ("stripping the unit again, hours", f"{cost.again_h:g}")]
-)
+given_table("Your part", ["what", "value"],
+            [("mean of the readings, mm", f"{cost.mean_mm:.4f}"),
+             ("smallest size allowed, mm", f"{cost.limit_mm:.2f}"),
+             ("standard uncertainty of the mean, mm", f"{cost.u_mm:.3f}"),
+             ("renewing the part, hours", f"{cost.renew_h:g}"),
+             ("stripping the unit again, hours", f"{cost.again_h:g}")])
 
 # %% tags=["rig"]
 given_table("Chance that a part is bad", ["reading inside its limit by so many standard uncertainties", "chance, %"],
@@ -240,7 +249,8 @@ sheet.form(
     sheet.number("cost-bad", "Chance that your part is bad", "%"),
     sheet.number("cost-use", "What using it again costs on average", "h"),
     sheet.number("cost-even", "Chance of a bad part above which renewing is cheaper than using it", "%"),
-    sheet.each("cost-do", "Other parts. Which way is the cheapest on average?", lines=[(one.id, one.text) for one in cost.cases], options=cost.answers),
+    sheet.each("cost-do", "Other parts. Which way is the cheapest on average?",
+               lines=[(one.id, one.text) for one in cost.cases], options=cost.answers),
 )
 
 # %% tags=["reference"]
@@ -251,7 +261,8 @@ times = ref("cost-inside", (cost.mean_mm - cost.limit_mm) / cost.u_mm, weight=0.
 bad = ref("cost-bad", Q(100 * inspect.chance_beyond(bound + times * u, bound, u, least=True), "percent"), weight=0.8,
           outcome="weigh-errors", shows="cost-worked", tolerance={"relative": 0.04}, lesson=where, slips=[
               Slip(Q(100 * (1 - inspect.chance_beyond(mean, bound, u, least=True)), "percent"), 0.2, "This is the chance that the part is good.")])
-ref("cost-use", Q(cost.again_h, "hour") * bad.m_as(""), weight=1, outcome="weigh-errors", shows="cost-worked", tolerance={"relative": 0.04}, lesson=where, slips=[
+ref("cost-use", Q(cost.again_h, "hour") * bad.m_as(""), weight=1,
+    outcome="weigh-errors", shows="cost-worked", tolerance={"relative": 0.04}, lesson=where, slips=[
         Slip(Q(cost.renew_h, "hour") * bad.m_as(""), 0.2, "A bad part that is used costs a second strip-down, not only the part.")])
 renew, again = Q(cost.renew_h, "hour"), Q(cost.again_h, "hour")
 ref("cost-even", Q(100 * inspect.break_even(renew, again), "percent"), weight=1, outcome="weigh-errors", shows="cost-worked",
@@ -298,12 +309,15 @@ sheet.form(
 clip, where = given.clip, f"{lesson}#end-float-and-circlip"
 middle, fitted = Q(sum(clip.allowed_mm) / 2, "mm"), Q(clip.fitted_mm, "mm")
 play = Q(clip.float_mm, "mm")
-ideal = ref("clip-ideal", fitted + play - middle, weight=1, outcome="set-gear-float", shows="clip-worked", tolerance=fine, lesson=where, slips=[
+ideal = ref("clip-ideal", fitted + play - middle, weight=1,
+    outcome="set-gear-float", shows="clip-worked", tolerance=fine, lesson=where, slips=[
     Slip(fitted - play + middle, 0.2, "This one gives more float the more there is: a thicker circlip takes float away."),
     Slip(fitted + play, 0.3, "This one takes all float away; the gear then runs hot on its face.")])
-taken = ref("clip-taken", Q(min(clip.set_mm, key=lambda one: abs(one - ideal.m_as("mm"))), "mm"), weight=1, outcome="set-gear-float",
+taken = ref("clip-taken", Q(min(clip.set_mm, key=lambda one: abs(one - ideal.m_as("mm"))), "mm"), weight=1,
+    outcome="set-gear-float",
     shows="clip-worked", tolerance=fine, lesson=where, slips=[])
-ref("clip-then", inspect.float_with(play, fitted, taken), weight=1, outcome="set-gear-float", shows="clip-worked", tolerance=fine, lesson=where, slips=[
+ref("clip-then", inspect.float_with(play, fitted, taken), weight=1,
+    outcome="set-gear-float", shows="clip-worked", tolerance=fine, lesson=where, slips=[
         Slip(play + taken - fitted, 0.2, "A thicker circlip takes float away, a thinner one gives it.")])
 
 # %% tags=["reference"]
@@ -332,22 +346,31 @@ seats = given.seats
 given_table(
     f"Your ring: {seats.what}; and a gear on needles",
     ["what", "mm"],
-    [("bore, three directions", ", ".join(f"{one:.3f}" for one in seats.bores_mm)), ("ring", f"{seats.ring_mm:.3f}"), ("bore of the gear", f"{seats.gear_bore_mm:.3f}"), ("shaft under the needles", f"{seats.shaft_mm:.3f}"), ("a needle", f"{seats.needle_mm:.3f}")],
+    [("bore, three directions", ", ".join(f"{one:.3f}" for one in seats.bores_mm)),
+     ("ring", f"{seats.ring_mm:.3f}"),
+     ("bore of the gear", f"{seats.gear_bore_mm:.3f}"),
+     ("shaft under the needles", f"{seats.shaft_mm:.3f}"),
+     ("a needle", f"{seats.needle_mm:.3f}")],
 )
 
 # %% tags=["form"]
 seats = given.seats
 sheet.form(
-    "seats", sheet.number("seats-loose", "Mean bore less the ring", "mm"), sheet.number("seats-needles", "Play of the gear on its needles, on the diameter", "mm"), sheet.each("seats-do", "Other rings that had crept a little. What is done?",
+    "seats",
+    sheet.number("seats-loose", "Mean bore less the ring", "mm"),
+    sheet.number("seats-needles", "Play of the gear on its needles, on the diameter", "mm"),
+    sheet.each("seats-do", "Other rings that had crept a little. What is done?",
                lines=[(one.id, one.text) for one in seats.others], options=seats.answers)
 )
 
 # %% tags=["reference"]
 seats, where, close = given.seats, f"{lesson}#where-rings-sat", {"absolute": Q(0.0011, "mm")}
-ref("seats-loose", Q(sum(seats.bores_mm) / 3 - seats.ring_mm, "mm"), weight=1, outcome="judge-seats", shows="seat-worked", tolerance=close, lesson=where, slips=[
+ref("seats-loose", Q(sum(seats.bores_mm) / 3 - seats.ring_mm, "mm"), weight=1,
+    outcome="judge-seats", shows="seat-worked", tolerance=close, lesson=where, slips=[
         Slip(Q(max(seats.bores_mm) - seats.ring_mm, "mm"), 0.4, "This is the largest of the three directions, not their mean.")])
 gear_bore, shaft, needle = (Q(one, "mm") for one in (seats.gear_bore_mm, seats.shaft_mm, seats.needle_mm))
-ref("seats-needles", inspect.needle_play(gear_bore, shaft, needle), weight=1, outcome="judge-seats", shows="seat-worked", tolerance=close, lesson=where, slips=[
+ref("seats-needles", inspect.needle_play(gear_bore, shaft, needle), weight=1,
+    outcome="judge-seats", shows="seat-worked", tolerance=close, lesson=where, slips=[
         Slip(gear_bore - shaft - needle, 0.2, "A needle stands on either side of the shaft: take it off twice.")])
 
 # %% tags=["reference"]
@@ -384,7 +407,8 @@ given_table(
 seal = given.seal
 sheet.form("seal",
     sheet.number("seal-depth", "Depth of the groove in your shaft", "mm"),
-    sheet.each("seal-do", "Other shafts. What is done with each?", lines=[(one.id, one.text) for one in seal.others], options=seal.answers))
+    sheet.each("seal-do", "Other shafts. What is done with each?",
+               lines=[(one.id, one.text) for one in seal.others], options=seal.answers))
 
 # %% tags=["reference"]
 seal, where = given.seal, f"{lesson}#the-shaft-at-the-seal"
@@ -413,7 +437,8 @@ ref("seal-do", seal_do, weight=2, outcome="judge-seats", shows="seal-decide", mu
 sheet.form("thread", sheet.order("thread-order", "Put these steps in an order that works", steps=given.thread.start))
 
 # %% tags=["reference"]
-ref("thread-order", OrderTask.from_unit(inspect.load_repairs(), given.thread.operations), outcome="repair-thread", shows="thread-steps", lesson=f"{lesson}#repair-a-thread")
+ref("thread-order", OrderTask.from_unit(inspect.load_repairs(), given.thread.operations),
+    outcome="repair-thread", shows="thread-steps", lesson=f"{lesson}#repair-a-thread")
 
 # %% tags=["mark"] task="thread" points=6
 
@@ -457,7 +482,8 @@ ACTS = {
     "still": "Air throws chips and rollers at faces; a dry bearing cuts its track as it spins.",
     "clear": "The drill takes along what it catches: a loose case, a glove, a cuff, and the hand in it.",
 }
-ref("safe-do", {one.id: SAFE[one.id] for one in given.safe.lines}, outcome="inspect-safely", must_pass=True, shows="drill-spring-air", lesson=f"{lesson}#before-you-start",
+ref("safe-do", {one.id: SAFE[one.id] for one in given.safe.lines},
+    outcome="inspect-safely", must_pass=True, shows="drill-spring-air", lesson=f"{lesson}#before-you-start",
     slips=line_reasons(bank.lists["safe"], given.safe.answers, SAFE, {id: ACTS[to] for id, to in SAFE.items()}, shown=given.safe.lines))
 
 # %% tags=["mark"] task="safe" points=8

@@ -13,12 +13,12 @@
 from twoshaft.models import lifting
 from twoshaft.plots.tables import given_table
 from twoshaft.practice import open_lesson
-from twoshaft.rigs import hazard_picture, lifting_rig, order_bench, reading_table
+from twoshaft.rigs import college_sources, hazard_picture, lifting_rig, order_bench, reading_table
 from twoshaft.safety import load_jobs, load_safety
 
 lesson = open_lesson("course-and-safety")
 sheet = lesson.sheet
-safety, jobs = load_safety(), load_jobs()
+safety, jobs, sources = load_safety(), load_jobs(), college_sources()
 
 # %% [markdown]
 # ## Your work is yours
@@ -118,7 +118,7 @@ lesson.predict("clear-first")
 # Go from place to place, read what can be seen, and judge it: *Stop here* or *Fine as it is*. You are told at once, and why.
 
 # %% tags=["then"]
-hazard_picture()
+hazard_picture(own_sources=sources)
 
 # %% [markdown] tags=["then"]
 # How many did you let through? What is done follows one rule: whoever can get hurt **at this moment** is got clear first. What needs no repair you put right yourself. What is broken, or what nobody knows, goes **out of use** and is reported. *Another day* draws the workshop anew. Go on until you find all of them. What you look at every day is what you stop seeing.
@@ -145,7 +145,18 @@ given_table("Lifting, and where figures come from", ["caution", "why"],
 # %% [markdown] tags=["then"]
 # Eyes need the **kind** that fits: side shields for what flies, closed goggles for what splashes or is blown. Reading glasses and sunglasses are neither. And whoever stands near is protected as you are.
 #
+# An oil gallery is brushed or rinsed clear. Only where that does not do is it blown: with the air turned down to 2 bar, a guarded nozzle, closed goggles, and nobody at the other end.
+#
 # One more surprises people: a hand that turns gears slowly is *not* safe because it is slow. The teeth have the finger before you feel it.
+
+# %% [markdown]
+# ## Whose rules these are
+#
+# Every caution has a source, where it can be read up. The regulations among the sources are **of one country**, the United States. Other countries have other rules. **Your college's own rules decide**, and the law of the country where you work. Ask your instructor which rules those are.
+
+# %% tags=["rig"]
+given_table("Where each caution can be read up", ["caution", "source"],
+            [(c.text, ". ".join(f"{who}: {said}" for who, said in sources.told(c).items())) for c in safety.cautions])
 
 # %% [markdown]
 # ## What comes first
@@ -230,8 +241,9 @@ lesson.calculation("lift")
 #
 # - Lifting equation: NIOSH publication 94-110. Load constant, index and frequency table as quoted in publications; the four formulas and the grip table as remembered, not looked up again.
 # - Eye protection: 29 CFR 1910.133(a); which kind for what: appendix B of its subpart I, as remembered, not looked up again. Guards at the point of operation: 29 CFR 1910.212. Labels and data sheets: 29 CFR 1910.1200. That a data sheet has sixteen sections: GHS, as remembered, not looked up again.
-# - Hard hammers on hard parts: hammer makers' safety rules. Compressed air: 29 CFR 1910.242(b), as remembered, not looked up again.
+# - Hard hammers on hard parts: hammer makers' safety rules. Compressed air: 29 CFR 1910.242(b), as remembered, not looked up again. Air at 2 bar with a guarded nozzle: common practice, no source.
 # - All other cautions: common practice, no source. First aid: as remembered, not looked up again; your college's own rules win.
+# - 29 CFR and NIOSH are of one country, the United States. Your college's own rules decide.
 # - Workshop, unit, jobs and figures are invented for teaching.
 #
 # </details>

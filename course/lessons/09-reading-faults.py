@@ -91,6 +91,8 @@ fault_board_rig(unit)
 
 # %% [markdown]
 # After the failed lockout several misbuilds are left, and no further check splits them. After the oil there are more still: whoever notes only “it leaks” has paid for the check and thrown half of it away. The board looks for one misbuild first and for pairs only when none does, and it orders the checks by what a **minute** of each tells, not by habit.
+#
+# If a bolt of a sealed joint turns before the click, **stop**. The sealant has cured, and it tears when the bolt turns further. Open the joint and close it anew.
 
 # %% [markdown]
 # ## What a check is worth

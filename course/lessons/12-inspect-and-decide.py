@@ -78,7 +78,7 @@ lamp("flank")
 #
 # **Pits** have a size. Read where the largest begins and ends on the scale, and take the difference.
 
-# %% [markdown]
+# %% [markdown] needs="dog-teeth"
 # ## Dog teeth
 #
 # The chamfers of the dog teeth steer the sleeve in. Where they are worn, a flat is left at the point.
@@ -143,7 +143,7 @@ given_table(f"Renewing {costs.renew_hours:g} h, stripping again {costs.again_hou
 # %% [markdown] tags=["then"]
 # Using costs on average: chance × strip-down. Renewing costs its hours in every case. Measuring first costs its own hours, and the renewal only if the part is bad. Take the smallest. Where somebody could be hurt, no average counts: renew.
 
-# %% [markdown]
+# %% [markdown] needs="selective-circlip"
 # ## End float and circlip
 #
 # A selective circlip sets the end float of a gear on its shaft.
@@ -180,7 +180,7 @@ bores = [(38.03, 32.0, 3.0), (38.05, 31.98, 3.0), (37.04, 32.0, 2.5)]
 given_table("Play = bore of the gear − shaft − two needles", ["bore", "shaft", "needle", "play, mm"],
             [(f"{b:.2f}", f"{s:.2f}", f"{n:.1f}", f"{inspect.needle_play(Q(b, 'mm'), Q(s, 'mm'), Q(n, 'mm')).m:.2f}") for b, s, n in bores])
 
-# %% [markdown]
+# %% [markdown] needs="seal-track"
 # ## The shaft at the seal
 
 # %% tags=["predict"]

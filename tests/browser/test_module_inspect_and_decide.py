@@ -34,3 +34,32 @@ def test_pictures_are_chosen_saved_reopened_and_marked(learner, wait_until, scre
     fields = learner.marked()
     assert fields["races-which"].share == 1
     assert fields["dogs-do"].share == 0 and not fields["dogs-do"].passed
+
+
+@pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
+def test_under_the_lamp_damage_is_seen_by_keys(learner, wait_until, screenshot, dark):
+    look = "dark" if dark else "light"
+    page = learner.lesson(live=3, dark=dark)
+    lamps = page.locator(".jp-NotebookPanel:not(.lm-mod-hidden) .twoshaft", has=page.locator("svg"))
+    for part, damage, said in (
+        ("race", "False brinelling", "Parts under the lamp"),
+        ("flank", "Scuffing", "Parts under the lamp"),
+    ):
+        rig = (
+            lamps.filter(has=page.get_by_role("group", name=said))
+            .filter(has=page.locator("option", has_text=damage))
+            .first
+        )
+        choice = rig.locator("select").first
+        choice.focus()
+        page.keyboard.type(damage[:7])
+        wait_until(lambda rig=rig, damage=damage: damage in rig.inner_text())
+        rig.scroll_into_view_if_needed()
+        screenshot(page, f"inspect-{part}-{look}")
+    guard = lamps.filter(has=page.get_by_role("group", name="A reading beside its limit")).first
+    slider = guard.locator("input[type=range]").first
+    slider.focus()
+    page.keyboard.press("Home")
+    wait_until(lambda: "proven bad" in guard.inner_text())
+    guard.scroll_into_view_if_needed()
+    screenshot(page, f"inspect-guard-{look}")

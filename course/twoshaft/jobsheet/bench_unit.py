@@ -1,4 +1,4 @@
-"""Which unit stands on the bench of a notebook."""
+"""Which workplace a notebook stands in, and which unit is on its bench."""
 
 from __future__ import annotations
 
@@ -6,7 +6,23 @@ from pathlib import Path
 
 from twoshaft import DEFAULT_UNIT
 from twoshaft.stored.assignment import UNIT, Assignment
-from twoshaft.stored.workplace import WORKPLACE
+from twoshaft.stored.workplace import WORKPLACE, Workplace
+
+
+def workplace_around(folder: Path) -> tuple[Path, Workplace] | None:
+    """The workplace that a folder stands in, and what it says of itself; None outside of one.
+
+    Raises
+    ------
+    SheetError
+        If ``workplace.json`` is there but cannot be read.
+    """
+    folder = Path(folder).absolute()
+    for root in (folder, *folder.parents):
+        about = WORKPLACE.read(root / WORKPLACE.file)
+        if about is not None:
+            return root, about
+    return None
 
 
 def unit_source(folder: Path, assignment: Assignment | None = None) -> str | Path:
@@ -35,9 +51,7 @@ def unit_source(folder: Path, assignment: Assignment | None = None) -> str | Pat
         return folder / UNIT
     if assignment:
         return assignment.unit
-    for root in (folder, *folder.parents):
-        about = WORKPLACE.read(root / WORKPLACE.file)
-        if about is not None:
-            own = root / UNIT
-            return own if own.exists() else about.unit or DEFAULT_UNIT
-    return DEFAULT_UNIT
+    if (found := workplace_around(folder)) is None:
+        return DEFAULT_UNIT
+    root, about = found
+    return root / UNIT if (root / UNIT).exists() else about.unit or DEFAULT_UNIT

@@ -331,12 +331,14 @@ def _gone(x: float, y: float, a: float, b: float, inside: str) -> str:
 
 
 def _beach(x: float, y: float, a: float, b: float) -> str:
-    root = y + b / 2
-    lines = "".join(
-        f"M{x - a * k / 2:.1f} {root - 4:.1f}A{a * k / 2:.1f} {b * k:.1f} 0 0 1 "
-        f"{x + a * k / 2:.1f} {root - 4:.1f}"
-        for k in (0.12, 0.22, 0.32, 0.42, 0.52)
-    )
+    root, lines = y + b / 2, ""
+    for k in (0.06, 0.14, 0.24, 0.36, 0.5):
+        # Each line begins and ends on the edge of the break, whose curve this is.
+        part = math.sqrt(k)
+        half, low = a * part * (2 / 3 - part / 6), root - b * k
+        lines += (
+            f"M{x - half:.1f} {low:.1f}Q{x:.1f} {low - 0.9 * b * k:.1f} {x + half:.1f} {low:.1f}"
+        )
     return _gone(x, y, a, b, _path(lines, "tsd-line"))
 
 

@@ -29,6 +29,8 @@ _SECTIONS = {
     "shift": "shift",
     "geartrain": "gear train",
     "faults": "faults",
+    "strip": "strip",
+    "inspect": "inspect",
 }
 """The section of a unit file that a folder of models works on."""
 

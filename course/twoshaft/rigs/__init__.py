@@ -2,6 +2,7 @@
 
 from twoshaft.rigs.bench import OrderBench, order_bench
 from twoshaft.rigs.build import BuildSimulator, build_simulator
+from twoshaft.rigs.college import college_sources
 from twoshaft.rigs.cord import CordBench, cord_bench
 from twoshaft.rigs.depth import DepthGauge, depth_gauge
 from twoshaft.rigs.face import FaceTightening, face_tightening
@@ -54,6 +55,7 @@ __all__ = [
     "WrenchBench",
     "build_simulator",
     "closed_gears",
+    "college_sources",
     "cord_bench",
     "depth_gauge",
     "face_tightening",

@@ -16,7 +16,7 @@ from twoshaft.models.shape import BuildShown, build_shown
 from twoshaft.plots.drawing import html_list
 from twoshaft.plots.unit_section import unit_figure
 from twoshaft.rigs.unit_section import build_state, picture_of
-from twoshaft.rigs.words import STATE_OF, WORDS, minutes, named, part_names, why
+from twoshaft.rigs.words import STATE_OF, WORDS, hours, minutes, named, part_names, wait_line, why
 from twoshaft.units.unit import Unit
 
 
@@ -109,7 +109,10 @@ class BuildSimulator(Screen):
     def _finding(self, bench: Snapshot) -> str:
         total = len(self.task.steps)
         if len(bench.done) == total and not bench.broken and not any(c.late for c in bench.clocks):
-            return f"The unit is built in {minutes(bench.minutes)}, and nothing had to wait."
+            built = f"The unit is built in {minutes(bench.minutes)}"
+            if stood := sum(wait.stood or 0 for wait in bench.waits):
+                return f"{built} of work, and {hours(stood)} of waiting come on top."
+            return f"{built}, and nothing had to wait."
         told = f"{len(bench.done)} of {total} steps are done in {minutes(bench.minutes)}; "
         told += f"{len(bench.ready)} can be done next"
         if bench.lost_reach:
@@ -126,6 +129,7 @@ class BuildSimulator(Screen):
         facts += [["Clock", clock_line(c)] for c in bench.clocks if c.late or not c.over]
         if kept:
             facts.append(["Clock", f"Kept in time: {'; '.join(kept)}."])
+        facts += [["Wait", wait_line(task, wait)] for wait in bench.waits]
         facts += [["Holds", f"{hold}."] for hold in bench.holds]
         if bench.hidden:
             hidden = named(task, (step for step, _ in bench.hidden), most=4)

@@ -14,7 +14,7 @@ from twoshaft.plots.drawing import html_list
 from twoshaft.readings.course_and_safety.scene import hazards_seen, scene_of
 from twoshaft.readings.keyed import Stream
 from twoshaft.rigs.hazard_drawing import workshop_drawing
-from twoshaft.safety import Safety, load_safety
+from twoshaft.safety import OwnSources, Safety, load_safety
 
 VERDICTS = ("stop", "well")
 
@@ -30,6 +30,8 @@ class HazardPicture(Screen):
         Number of the view at each place. Left out, scenes are drawn, one after another.
     looking_only : bool
         True where the work is marked: what is seen is said, nothing is judged or explained.
+    own_sources : OwnSources, optional
+        Where the college says that cautions can be read up.
     """
 
     screen = "hazards"
@@ -42,8 +44,10 @@ class HazardPicture(Screen):
         safety: Safety,
         views: Mapping[str, int] | None = None,
         looking_only: bool = False,
+        own_sources: OwnSources | None = None,
     ) -> None:
         self.safety, self.looking_only = safety, looking_only
+        self.own_sources = own_sources or OwnSources()
         self.scene = 0
         self.drawn = views is None
         self.views = self._scene() if views is None else dict(views)
@@ -97,7 +101,7 @@ class HazardPicture(Screen):
             "Why": hazard.why,
             "Do this": hazard.act,
             "The caution": caution.text,
-            "Source": caution.source,
+            **self.own_sources.told(caution, hazard),
         }
 
     @property
@@ -139,7 +143,10 @@ class HazardPicture(Screen):
 
 
 def hazard_picture(
-    views: Mapping[str, int] | None = None, *, looking_only: bool = False
+    views: Mapping[str, int] | None = None,
+    *,
+    looking_only: bool = False,
+    own_sources: OwnSources | None = None,
 ) -> HazardPicture:
     """The invented workshop, to find hazards in.
 
@@ -149,10 +156,12 @@ def hazard_picture(
         Number of the view at each place, as issued to a learner; scenes for practice by default.
     looking_only : bool
         True in marked work.
+    own_sources : OwnSources, optional
+        Where the college says that cautions can be read up.
 
     Returns
     -------
     HazardPicture
         Something a notebook displays.
     """
-    return HazardPicture(load_safety(), views, looking_only)
+    return HazardPicture(load_safety(), views, looking_only, own_sources)

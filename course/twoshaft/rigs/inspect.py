@@ -93,7 +93,7 @@ class GuardRig(Instrument):
                 "sliders": [
                     _slider("reading", "Reading", (4.9, 5.1), 0.005, "mm", 3),
                     _slider("u", "Standard uncertainty", UNSURE_MM, 0.005, "mm", 3),
-                    _slider("again", "Stripping the unit again", AGAIN_H, 1, "h", 0),
+                    _slider("again", "Stripping again", AGAIN_H, 1, "h", 0),
                 ],
             },
             {"reading": 5.02, "u": 0.02, "again": 14.0},
@@ -116,9 +116,9 @@ class GuardRig(Instrument):
         return {
             "drawing": picture.svg,
             "words": picture.words,
-            "finding": f"The part is {said}; it is bad by {100 * bad:.1f} %. On average using it "
-            f"costs {ways['use']:.1f} h, renewing {ways['renew']:.1f} h, measuring surely first "
-            f"{ways['again']:.1f} h: {best}.",
+            "finding": f"The part is {said}; the chance that it is bad is {100 * bad:.1f} %. On "
+            f"average using it costs {ways['use']:.1f} h, renewing {ways['renew']:.1f} h, "
+            f"measuring surely first {ways['again']:.1f} h: {best}.",
         }
 
     def plain_copy(self) -> str:

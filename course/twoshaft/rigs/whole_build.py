@@ -40,7 +40,7 @@ from twoshaft.models.wholebuild import (
 )
 from twoshaft.plots.drawing import html_list
 from twoshaft.plots.whole_build import bench_figure, record_html
-from twoshaft.rigs.words import counted, minutes
+from twoshaft.rigs.words import counted, minutes, wait_line
 
 if TYPE_CHECKING:
     from twoshaft.jobsheet.sheet import Sheet
@@ -450,6 +450,7 @@ class WholeBuild(Screen):
             for c in now.clocks
             if not c.over
         ]
+        facts += [["Wait", wait_line(self.job.task, wait)] for wait in now.waits]
         facts += [["Out of reach", f"“{label(a)}”, under “{label(b)}”."] for a, b in now.lost_reach]
         if now.hidden:
             covered = counted(len(now.hidden), "step is", "steps are")

@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Iterable
 
 from twoshaft.models.order import Consequence, Event, OrderTask, Reason, Replay
+from twoshaft.models.order.snapshot import Waiting
 
 SHAPES = {"blocked": "■", "buried": "▼", "harmed": "◆", "blinded": "◇", "buries": "▽"}
 WORDS = {
@@ -91,6 +92,27 @@ def minutes(value: float) -> str:
     return f"{value:g} minute{'' if value == 1 else 's'}"
 
 
+def hours(value: float) -> str:
+    """A long time in hours and minutes.
+
+    >>> hours(1440.0), hours(1346.0), hours(95.0)
+    ('24 h', '22 h 26 min', '1 h 35 min')
+    """
+    whole, rest = divmod(round(value), 60)
+    said = f"{whole} h {rest} min" if rest else f"{whole} h"
+    return said if whole else f"{rest} min"
+
+
+def wait_line(task: OrderTask, wait: Waiting) -> str:
+    """A wait that runs, or that the bench stood still for, in a sentence."""
+    step = f"“{task.label(wait.until)}”"
+    if wait.stood is None:
+        return f"{wait.name}: {hours(wait.run)} of {hours(wait.least)} have run before {step}."
+    if wait.stood:
+        return f"{wait.name}: {hours(wait.stood)} of waiting before {step}."
+    return f"{wait.name}: {hours(wait.least)} had run before {step}."
+
+
 def counted(number: int, one: str, more: str = "") -> str:
     """A number of things as people say it.
 
@@ -110,6 +132,8 @@ def part_names(task: OrderTask, lost: Iterable[str]) -> str:
 def cost(task: OrderTask, built: Replay) -> str:
     """What an order costs at the bench, in a sentence or two."""
     planned = f"{minutes(built.minutes_planned)} planned"
+    if stood := sum(one.minutes for one in built.waited):
+        planned += f" and {hours(stood)} of waiting"
     if not built.events:
         return f"At the bench it takes the {planned}."
     told = [f"At the bench it costs {minutes(built.minutes_extra)} on top of the {planned}"]

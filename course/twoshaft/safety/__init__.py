@@ -2,5 +2,16 @@
 
 from twoshaft.safety.hazards import Caution, Hazard, Place, Safety, load_safety
 from twoshaft.safety.jobs import load_jobs
+from twoshaft.safety.own_sources import OWN_SOURCES, OwnSources, load_own_sources
 
-__all__ = ["Caution", "Hazard", "Place", "Safety", "load_jobs", "load_safety"]
+__all__ = [
+    "OWN_SOURCES",
+    "Caution",
+    "Hazard",
+    "OwnSources",
+    "Place",
+    "Safety",
+    "load_jobs",
+    "load_own_sources",
+    "load_safety",
+]

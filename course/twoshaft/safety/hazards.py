@@ -26,6 +26,8 @@ class Caution(Section):
     why: Text
     source: Text
     """A regulation or standard, ``common practice, no source``, or ``… (from memory)``."""
+    country: str = ""
+    """Whose regulation it is, where it is one country's; "the" included."""
 
 
 class Hazard(Section):

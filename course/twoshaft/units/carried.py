@@ -40,6 +40,10 @@ def _shift(unit: Unit, entries: str) -> object:
     return unit.shift_if_any and getattr(unit.shift, entries)
 
 
+def _inspected(unit: Unit, entry: str) -> object:
+    return unit.has("inspect") and getattr(unit.inspect, entry)
+
+
 def _preloaded(unit: Unit) -> bool:
     """Whether a pair of taper rollers is set with preload."""
     if not unit.bearings_if_any:
@@ -137,6 +141,26 @@ NEEDED: dict[str, Needed] = {
         "speed drive",
         "'speed drive' in its section gear train",
         lambda unit: unit.gear_train_if_any and unit.gear_train.speed_drive,
+    ),
+    "dog-teeth": Needed(
+        "limit for its dog teeth",
+        "'dogs' in its section inspect",
+        lambda unit: _inspected(unit, "dogs"),
+    ),
+    "selective-circlip": Needed(
+        "circlip that sets an end float",
+        "an entry of 'circlips' in its section inspect",
+        lambda unit: _inspected(unit, "circlips"),
+    ),
+    "ring-seat": Needed(
+        "limit for the seat of a bearing ring",
+        "an entry of 'seats' in its section inspect",
+        lambda unit: _inspected(unit, "seats"),
+    ),
+    "seal-track": Needed(
+        "limit for the shaft at a seal",
+        "'seal' in its section inspect",
+        lambda unit: _inspected(unit, "seal"),
     ),
 }
 """By name."""

@@ -15,7 +15,10 @@ from twoshaft.units.sections.order import OperationKind, RuleKind
 from twoshaft.units.unit import Unit
 
 MOST_CHOICES = 12
-LISTS = ("parts", "tools", "consumables", "stages", "operations", "rules", "holds", "clocks")
+LISTS = (
+    *("parts", "tools", "consumables", "stages", "operations"),
+    *("rules", "holds", "clocks", "waits"),
+)
 LOSABLE = "parts or consumables"
 REFERENCES = {
     "operations": {
@@ -33,6 +36,7 @@ REFERENCES = {
     },
     "holds": {"given_by": "operations", "ended_by": "operations", "needed_by": "operations"},
     "clocks": {"starts": "operations", "ends": "operations", "loses": LOSABLE},
+    "waits": {"starts": "operations", "ends": "operations"},
     "together": {"operations": "operations"},
 }
 GOES_IN = (OperationKind.FIT, OperationKind.TRIAL)
@@ -62,7 +66,7 @@ def check_unit(unit: Unit) -> tuple[Finding, ...]:
         ),
         (too_many_choices,),
         (impossible_orders,),
-        (clocks,),
+        (clocks, waits),
     ):
         findings = [finding for check in group for finding in check(unit)]
         if findings:
@@ -273,7 +277,7 @@ def group_overlaps(unit: Unit) -> Iterator[Finding]:
 
 
 def sides_within_groups(unit: Unit) -> Iterator[Finding]:
-    """Rules, holds and clocks with both ends in the same group."""
+    """Rules, holds, clocks and waits with both ends in the same group."""
     from twoshaft.units.precedence import certain_bonds
 
     said: set[tuple[str, str]] = set()
@@ -325,7 +329,7 @@ def clocks(unit: Unit) -> Iterator[Finding]:
     minutes: dict[str, float] = defaultdict(float)
     for operation in unit.operations:
         minutes[steps[operation.id]] += operation.minutes_do
-    bonds = [bond for bond in certain_bonds(unit) if bond.section != "clocks"]
+    bonds = [bond for bond in certain_bonds(unit) if bond.section not in ("clocks", "waits")]
     graph: nx.DiGraph[Any] = nx.DiGraph((bond.earlier, bond.later) for bond in bonds)
     graph.add_nodes_from(steps.values())
     for clock in unit.clocks:
@@ -348,3 +352,40 @@ def clocks(unit: Unit) -> Iterator[Finding]:
                 f"done within less than {least:g} (between the two must come {names})",
                 "allow more time, shorten the operations, or start the clock later",
             )
+
+
+def waits(unit: Unit) -> Iterator[Finding]:
+    """Waits whose end no rule puts behind their start, or that a clock leaves no time for."""
+    import networkx as nx
+
+    from twoshaft.units.precedence import certain_bonds, step_of
+
+    if not unit.waits:
+        return
+    steps = step_of(unit)
+    bonds = [bond for bond in certain_bonds(unit) if bond.section not in ("clocks", "waits")]
+    graph: nx.DiGraph[Any] = nx.DiGraph((bond.earlier, bond.later) for bond in bonds)
+    graph.add_nodes_from(steps.values())
+
+    def not_after(start: str, end: str) -> bool:
+        return start == end or nx.has_path(graph, start, end)
+
+    for wait in unit.waits:
+        start, end = steps[wait.starts], steps[wait.ends]
+        if not nx.has_path(graph, start, end):
+            yield Finding(
+                unit.where("waits", wait.id),
+                f"the wait '{wait.id}' begins with '{start}', but no rule says that '{end}' "
+                "comes after it",
+                "add the rule with its reason",
+            )
+            continue
+        for clock in unit.clocks:
+            around = not_after(steps[clock.starts], start) and not_after(end, steps[clock.ends])
+            if around and clock.minutes < wait.minutes:
+                yield Finding(
+                    unit.where("waits", wait.id, "minutes"),
+                    f"the wait '{wait.id}' takes {wait.minutes:g} minutes, but the clock "
+                    f"'{clock.id}' around it allows {clock.minutes:g}",
+                    "shorten the wait, or end the clock before it",
+                )

@@ -17,7 +17,7 @@ from twoshaft.units.unit import Unit
 class Bond:
     """Step ``earlier`` comes before step ``later``, because of ``reason``.
 
-    ``section`` and ``entry`` name the rule, hold or clock in the unit file.
+    ``section`` and ``entry`` name the rule, hold, clock or wait in the unit file.
     """
 
     earlier: str
@@ -46,7 +46,7 @@ def step_of(unit: Unit) -> dict[str, str]:
 
 
 def certain_bonds(unit: Unit) -> tuple[Bond, ...]:
-    """Every pair that one rule, hold or clock alone makes certain."""
+    """Every pair that one rule, hold, clock or wait alone makes certain."""
     steps = step_of(unit)
     return tuple(
         Bond(steps[earlier], steps[later], section, entry, reason)
@@ -70,6 +70,8 @@ def _certain(unit: Unit) -> Iterator[tuple[str, str, str, str, str]]:
                     yield needing, ender, "holds", hold.id, hold.reason
     for clock in unit.clocks:
         yield clock.starts, clock.ends, "clocks", clock.id, clock.reason
+    for wait in unit.waits:
+        yield wait.starts, wait.ends, "waits", wait.id, wait.reason
 
 
 def choices(unit: Unit) -> tuple[Choice, ...]:

@@ -28,6 +28,7 @@ from twoshaft.units.sections.order import (
     Stage,
     Together,
     Tool,
+    Wait,
 )
 from twoshaft.units.sections.shapes import Shapes
 from twoshaft.units.sections.shift import Shift
@@ -78,6 +79,8 @@ class Unit(Section):
     """Conditions that some steps give, others end, and others need."""
     clocks: tuple[Clock, ...] = ()
     """Times that run from one step to another."""
+    waits: tuple[Wait, ...] = ()
+    """Times that must have run before a step may begin."""
     together: tuple[Together, ...] = ()
     """Steps that go in as one."""
 

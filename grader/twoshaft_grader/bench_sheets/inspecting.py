@@ -17,7 +17,7 @@ def sizes(unit: Unit) -> Table:
             *(one.name for one in section.limits),
             *(f"End float of {one.name}" for one in section.circlips),
             *(f"Bore and ring: {one.name}" for one in section.seats),
-            "Depth of the groove where the seal ran",
+            *(["Depth of the groove where the seal ran"] if section.seal else []),
         ]
     return readings(
         "Sizes against their limits",

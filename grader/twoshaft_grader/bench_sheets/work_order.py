@@ -80,6 +80,8 @@ def _notes(unit: Unit, operation: Operation) -> tuple[str, ...]:
     for clock in unit.clocks:
         notes += [f"Clock starts: {_small(clock.name)}."] if clock.starts == operation.id else []
         notes += [f"Clock stops: {_small(clock.name)}."] if clock.ends == operation.id else []
+    for wait in unit.waits:
+        notes += [f"Wait before it: {_small(wait.name)}."] if wait.ends == operation.id else []
     return tuple(notes)
 
 

@@ -5,6 +5,7 @@
     cohort.yaml             who they are, which unit, the salt of their readings
     nbgrader_config.py      lets every nbgrader command work in this folder
     rules.yaml              what is enough for an outcome, where the college has its own rules
+    safety-sources.yaml     where cautions can be read up, where the college has its own sources
     roster.csv              learners
     sign-in-slips.csv       sign-in words, for the instructor alone
     source/ release/        assignments, as nbgrader names them
@@ -38,6 +39,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from twoshaft import DEFAULT_UNIT, system
 from twoshaft.errors import CohortError, CourseError
 from twoshaft.outcomes.rules import RULES
+from twoshaft.safety import OWN_SOURCES
 from twoshaft.stored.assignment import UNIT
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.database import Database, database_of
@@ -200,6 +202,11 @@ class Cohort:
     def rules(self) -> Path:
         """The college's own rules of what is enough; most cohorts have none."""
         return self.root / RULES
+
+    @property
+    def safety_sources(self) -> Path:
+        """Where the college says that cautions can be read up; most cohorts have none."""
+        return self.root / OWN_SOURCES
 
     @property
     def order_levels(self) -> Path:

@@ -19,6 +19,7 @@ from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.content import Content, find_content
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.cohort.safety_sources import bring_sources
 from twoshaft_grader.cohort.shared import write_opener
 from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.words import new_word
@@ -142,10 +143,17 @@ def _write_slips(cohort: Cohort, learners: list[Learner], words: dict[str, str])
 
 
 def copy_lessons(cohort: Cohort, content: Content) -> None:
-    """Bring the lessons in the workplace up to date, without what the unit has nothing for."""
+    """Bring the lessons in the workplace up to date, without what the unit has nothing for.
+
+    Raises
+    ------
+    UnitFileError
+        When there is something to mend in the college's own safety sources.
+    """
     from twoshaft.units import load_unit
     from twoshaft_grader.notebooks.shrink import for_unit
 
+    bring_sources(cohort)
     unit = load_unit(cohort.unit_source)
     for lesson in content.lessons:
         place = f"lessons/{lesson.name}"

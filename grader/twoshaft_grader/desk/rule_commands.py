@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from typing import Annotated
 
 import typer
@@ -92,3 +93,31 @@ def rules_number(
 
     set_number(cohort_at(cohort), outcome, number, by=by)
     say(f"{outcome} is now {number or 'without a number'}.")
+
+
+@rules_app.command("safety")
+def rules_safety(cohort: CohortOption = None) -> int:
+    """Check the college's own safety sources, show them in the lessons, and list all there are."""
+    from twoshaft.errors import UnitFileError
+    from twoshaft.safety import load_safety
+    from twoshaft_grader.cohort.safety_sources import bring_sources
+
+    place, safety = cohort_at(cohort), load_safety()
+    try:
+        own = bring_sources(place)
+    except UnitFileError as error:
+        for finding in error.findings or (error,):
+            print(finding.sentence, file=sys.stderr)
+        return 2
+    for caution in safety.cautions:
+        said = "; ".join(f"{who}: {source}" for who, source in own.told(caution).items())
+        say(f"{caution.id}: {caution.text} {said}")
+        for hazard in safety.hazard_by_id.values():
+            if hazard.caution == caution.id:
+                also = f" At your college: {own.of[hazard.id]}" if hazard.id in own.of else ""
+                say(f"  {hazard.id}: {hazard.what}{also}")
+    if own.of:
+        say(f"{len(own.of)} of these are the college's own; the lessons show them.")
+    else:
+        say(f"None is the college's own: write {place.safety_sources}, as README.md shows.")
+    return 0

@@ -12,6 +12,7 @@ from pathlib import Path
 import twoshaft
 from twoshaft.errors import CohortError, CourseError
 from twoshaft.readings import cannot_be_drawn, not_carried
+from twoshaft.safety import OWN_SOURCES, load_own_sources
 from twoshaft.stored.assignment import UNIT
 from twoshaft.stored.workplace import WORKPLACE, Workplace
 from twoshaft.stored.writing import write_file
@@ -62,6 +63,8 @@ def kit_files(content: Content, cohort: Cohort | None = None) -> dict[str, bytes
     ------
     CohortError
         When something is missing, or an exercise holds what only the instructor may see.
+    UnitFileError
+        When there is something to mend in the college's own safety sources.
     """
     root, library = content.root, Path(twoshaft.__file__).parent
     files = {
@@ -93,6 +96,9 @@ def kit_files(content: Content, cohort: Cohort | None = None) -> dict[str, bytes
     files[f"work/{WORKPLACE.file}"] = WORKPLACE.text(about).encode()
     if own:
         files[f"work/{UNIT}"] = own.read_bytes()
+    if cohort and cohort.safety_sources.is_file():
+        load_own_sources(cohort.safety_sources)
+        files[f"work/{OWN_SOURCES}"] = cohort.safety_sources.read_bytes()
     return files
 
 

@@ -16,9 +16,10 @@ def audit_faces(unit: Unit) -> tuple[Finding, ...]:
     Returns
     -------
     tuple of Finding
-        Operations that the unit lacks; holes off the face or open to its edge; guides on the face
-        or outside; gaps wider than the sealant bridges; a film as the unit file wants it that
-        leaves a way through or puts too much near a guide.
+        Operations that the unit lacks; clocks longer and waits shorter than the sealant's own;
+        holes off the face or open to its edge; guides on the face or outside; gaps wider than the
+        sealant bridges; a film as the unit file wants it that leaves a way through or puts too
+        much near a guide.
 
     Examples
     --------
@@ -57,6 +58,16 @@ def audit_faces(unit: Unit) -> tuple[Finding, ...]:
                     f"the clock {clock.id} allows {clock.minutes:g} minutes, {sealant.name} "
                     f"is good for {limit:g}",
                     "shorten the clock or choose another sealant",
+                )
+        closed = {clock.ends for clock in unit.clocks if clock.starts == face.lay_operation}
+        for wait in unit.waits:
+            cures = wait.starts in closed | {face.lay_operation, face.close_operation}
+            if cures and wait.minutes < 60 * sealant.cure_hours:
+                say(
+                    ("sealant",),
+                    f"the wait {wait.id} is {wait.minutes:g} minutes, {sealant.name} cures in "
+                    f"{sealant.cure_hours:g} hours",
+                    "lengthen the wait or choose another sealant",
                 )
         land = films.Land.of(face)
         for number, hole in enumerate(face.holes):

@@ -89,7 +89,7 @@ def click(check, built: AsBuilt) -> list[Sign]:
             words = f"{name.lower()}: number {n + 1} turns before the click"
             found.append(Sign(f"turns-{group}-{n + 1}", words))
         if failed.any():
-            found.append(Sign(f"no-click-{group}", f"{small}: turned on and on without a click"))
+            found.append(Sign(f"no-click-{group}", f"{small}: turns easily and does not click"))
     return found
 
 

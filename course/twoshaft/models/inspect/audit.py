@@ -33,7 +33,7 @@ def audit_inspect(unit: Unit) -> tuple[Finding, ...]:
                     "keep one of them")
             for id in sorted({id for id in ids if ids.count(id) > 1})
         ]  # fmt: skip
-    if section.seal.sleeve_most_mm <= section.seal.groove_most_mm:
+    if section.seal and section.seal.sleeve_most_mm <= section.seal.groove_most_mm:
         what = "the repair sleeve bridges no deeper groove than a new lip seals over"
         found.append(Finding(unit.where("inspect"), what, "correct 'sleeve most' of 'seal'"))
     return tuple(found)

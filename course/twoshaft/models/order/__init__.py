@@ -28,7 +28,8 @@ from twoshaft.models.order.replay import Event, Replay, replay
 from twoshaft.models.order.rework import Rework, new_parts, rework
 from twoshaft.models.order.slip import PlanSlip, plan_slip, quick_slip
 from twoshaft.models.order.spot import broken_safety, buried_steps, reasons_between
-from twoshaft.models.order.task import Block, Bond, Choice, OrderTask, Reason, TaskClock
+from twoshaft.models.order.task import Block, Bond, Choice, OrderTask, Reason, TaskClock, TaskWait
+from twoshaft.models.order.times import Times, Waited, times
 from twoshaft.models.order.window import Window, window
 
 __all__ = [
@@ -45,6 +46,9 @@ __all__ = [
     "Replay",
     "Rework",
     "TaskClock",
+    "TaskWait",
+    "Times",
+    "Waited",
     "Window",
     "broken_safety",
     "buried_steps",
@@ -70,6 +74,7 @@ __all__ = [
     "share",
     "starting_order",
     "take_chance_levels",
+    "times",
     "window",
     "with_many_hands",
     "zero_mark_slip",

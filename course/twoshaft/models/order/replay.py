@@ -19,6 +19,7 @@ from dataclasses import dataclass, field
 from twoshaft.models.order.masks import bits
 from twoshaft.models.order.slip import places, plan_slip, sort_out
 from twoshaft.models.order.task import Choice, OrderTask, Reason
+from twoshaft.models.order.times import Waited, wait_before
 from twoshaft.units.sections.order import RuleKind
 
 
@@ -80,6 +81,8 @@ class Replay:
         Parts that do not survive, each once.
     stopped_at : str or None
         The first step that could not be done.
+    waited : tuple of Waited
+        What had to run before a step could begin, and was not filled with other work.
 
     Examples
     --------
@@ -94,6 +97,7 @@ class Replay:
     minutes_extra: float
     parts_lost: tuple[str, ...]
     stopped_at: str | None
+    waited: tuple[Waited, ...] = ()
 
     @property
     def minutes(self) -> float:
@@ -151,6 +155,7 @@ def replay(task: OrderTask, sequence: Iterable[str]) -> Replay:
         minutes_extra=sum(event.minutes for event in bench.events),
         parts_lost=tuple(lost),
         stopped_at=next((e.at for e in bench.events if e.state == "blocked"), None),
+        waited=tuple(bench.waited),
     )
 
 
@@ -195,6 +200,7 @@ class _Bench:
     events: list[Event] = field(default_factory=list)
     charged_holds: set[tuple] = field(default_factory=set)
     aside: list[int] = field(default_factory=list)
+    waited: list[Waited] = field(default_factory=list)
 
     def turn(self, i: int) -> None:
         """The turn of a step comes."""
@@ -319,6 +325,9 @@ class _Bench:
                 )
 
     def put_in(self, i: int) -> None:
+        stood = wait_before(self.task, i, self.now, self.finished)
+        self.waited += stood
+        self.now += sum(one.minutes for one in stood)
         self.now += self.task.minutes_do[i]
         self.finished[i] = self.now
         self.done |= 1 << i

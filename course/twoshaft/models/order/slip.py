@@ -16,6 +16,7 @@ from operator import or_
 from twoshaft.models.order.cover import broken_masks, chains, lightest_cover, smallest_cover_size
 from twoshaft.models.order.masks import bits, with_pairs
 from twoshaft.models.order.task import Block, OrderTask, Reason
+from twoshaft.models.order.times import times
 from twoshaft.units.kept import kept
 from twoshaft.units.unit import Unit
 
@@ -127,10 +128,7 @@ def late_clocks(task: OrderTask, order: Sequence[int]) -> tuple[Reason, ...]:
     >>> late_clocks(task, range(len(task.steps)))
     ()
     """
-    finished, now = {}, 0.0
-    for i in order if task.clocks else ():
-        now += task.minutes_do[i]
-        finished[i] = now
+    finished = times(task, order).finished if task.clocks else {}
     return tuple(
         clock.reason
         for clock in task.clocks

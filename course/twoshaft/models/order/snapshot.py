@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from twoshaft.models.order.ready import ready_steps
 from twoshaft.models.order.slip import places, sort_out
 from twoshaft.models.order.task import OrderTask, Reason
+from twoshaft.models.order.times import times
 from twoshaft.units.sections.order import RuleKind
 
 
@@ -55,7 +56,7 @@ class Running:
     >>> place = task.steps.index("spread-sealant")
     >>> clock = snapshot(task, task.steps[: place + 1]).clocks[-1]
     >>> clock.id, clock.used, clock.allowed, clock.over
-    ('sealant-skins', 0, 20.0, False)
+    ('sealant-skins', 0.0, 20.0, False)
     """
 
     id: str
@@ -68,6 +69,38 @@ class Running:
     def late(self) -> bool:
         """Whether more minutes went by than are allowed."""
         return self.used > self.allowed + 1e-9
+
+
+@dataclass(frozen=True)
+class Waiting:
+    """A wait after some steps: a clock of "at least".
+
+    Attributes
+    ----------
+    id, name : str
+        The wait.
+    until : str
+        The step that may not begin before.
+    run, least : float
+        Minutes that have run, and minutes that must have run [min].
+    stood : float
+        So long the bench stood still for it, once its step is done; None before [min].
+
+    Examples
+    --------
+    >>> task = OrderTask.from_unit(unit)
+    >>> place = task.steps.index("tighten-case-bolts")
+    >>> wait = snapshot(task, task.steps[: place + 1]).waits[0]
+    >>> wait.until, wait.run, wait.least, wait.stood
+    ('fill-oil', 0.0, 1440.0, None)
+    """
+
+    id: str
+    name: str
+    until: str
+    run: float
+    least: float
+    stood: float | None
 
 
 @dataclass(frozen=True)
@@ -90,6 +123,8 @@ class Snapshot:
         Names of the holds that are on.
     clocks : tuple of Running
         Clocks that were started.
+    waits : tuple of Waiting
+        Waits that were started.
     minutes : float
         Minutes of work so far [min].
     broken : tuple of Reason
@@ -112,6 +147,7 @@ class Snapshot:
     lost_reach: tuple[tuple[str, str], ...]
     holds: tuple[str, ...]
     clocks: tuple[Running, ...]
+    waits: tuple[Waiting, ...]
     minutes: float
     broken: tuple[Reason, ...]
     parts_lost: tuple[str, ...]
@@ -177,6 +213,7 @@ def snapshot(task: OrderTask, sequence: Iterable[str]) -> Snapshot:
         lost_reach=_named(task, covered, ~mask),
         holds=tuple(_holds(task, done)),
         clocks=clocks,
+        waits=tuple(_waits(task, order)),
         minutes=sum(task.minutes_do[i] for i in order),
         broken=tuple(broken),
         parts_lost=tuple(dict.fromkeys(lost)),
@@ -200,12 +237,27 @@ def _holds(task: OrderTask, done: tuple[str, ...]) -> Iterable[str]:
 
 
 def _clocks(task: OrderTask, order: list[int]) -> Iterable[Running]:
-    place = places(len(task.steps), order)
+    place, finished = places(len(task.steps), order), times(task, order).finished
     for clock in task.clocks:
         if clock.starts not in order:
             continue
         over = clock.ends in order and place[clock.ends] > place[clock.starts]
-        until = order.index(clock.ends) if over else len(order) - 1
-        between = order[order.index(clock.starts) + 1 : until + 1]
-        used = sum(task.minutes_do[i] for i in between)
+        until = clock.ends if over else order[-1]
+        used = finished[until] - finished[clock.starts]
         yield Running(clock.id, clock.name, used, clock.minutes, over)
+
+
+def _waits(task: OrderTask, order: list[int]) -> Iterable[Waiting]:
+    told = times(task, order)
+    now = told.finished[order[-1]] if order else 0.0
+    stood = {one.wait.id: one.minutes for one in told.waited}
+    for wait in task.waits:
+        if wait.starts not in told.finished:
+            continue
+        begun = told.finished[wait.starts]
+        over = wait.ends in told.finished and told.finished[wait.ends] > begun
+        end = told.finished[wait.ends] - task.minutes_do[wait.ends] if over else now
+        yield Waiting(
+            wait.id, wait.name, task.steps[wait.ends], end - begun, wait.minutes,
+            stood.get(wait.id, 0.0) if over else None,
+        )  # fmt: skip

@@ -136,6 +136,24 @@ class TaskClock:
 
 
 @dataclass(frozen=True)
+class TaskWait:
+    """A wait of the unit in step numbers: a clock of "at least".
+
+    Examples
+    --------
+    >>> [(wait.id, wait.minutes) for wait in OrderTask.from_unit(unit).waits]
+    [('sealant-cures', 1440.0)]
+    """
+
+    id: str
+    name: str
+    starts: int
+    ends: int
+    minutes: float
+    text: str
+
+
+@dataclass(frozen=True)
 class Block:
     """A named group of steps that can be moved as one.
 
@@ -171,6 +189,8 @@ class OrderTask:
         The rules that can be kept in several ways.
     clocks : tuple of TaskClock
         Clocks whose two ends are in the task.
+    waits : tuple of TaskWait
+        Waits whose two ends are in the task.
     blocks : tuple of Block
         Named groups that count once when misplaced as one.
     start : tuple of str or None
@@ -191,6 +211,7 @@ class OrderTask:
     bonds: tuple[Bond, ...]
     choices: tuple[Choice, ...] = ()
     clocks: tuple[TaskClock, ...] = ()
+    waits: tuple[TaskWait, ...] = ()
     blocks: tuple[Block, ...] = ()
     start: tuple[str, ...] | None = None
 
@@ -453,6 +474,13 @@ def _restricted(unit: Unit, chosen: Sequence[int]) -> OrderTask:
         for clock in unit.clocks
         if at(clock.starts) in new and at(clock.ends) in new and at(clock.starts) != at(clock.ends)
     )  # fmt: skip
+    waits = tuple(
+        TaskWait(
+            wait.id, wait.name, new[at(wait.starts)], new[at(wait.ends)], wait.minutes, wait.reason
+        )
+        for wait in unit.waits
+        if at(wait.starts) in new and at(wait.ends) in new
+    )
     after_kept = tuple(renumber(after[old]) for old in chosen)
     before_kept = tuple(renumber(before[old]) for old in chosen)
     stage_of = {operation.id: operation.stage for operation in unit.operations}
@@ -484,6 +512,7 @@ def _restricted(unit: Unit, chosen: Sequence[int]) -> OrderTask:
             for c in choices
         ),
         clocks=clocks,
+        waits=waits,
         blocks=tuple(blocks),
     )
 

@@ -90,6 +90,7 @@ def strip_unit(unit: Unit, *, readings: bool = True) -> Unit:
             "rules": tuple(rules),
             "holds": tuple(holds),
             "clocks": (),
+            "waits": (),
             "together": tuple(
                 _group(one, names) for one in unit.together if off.issuperset(one.operations)
             ),

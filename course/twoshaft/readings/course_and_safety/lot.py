@@ -45,7 +45,8 @@ def _figures(stream: Stream) -> dict[str, object]:
         "minutes": between(11, 49),
         "digit": between(1, 9),
         "figure": between(110, 990, 11),
-        "bar": between(3, 8),
+        "bar": (bar := between(3, 8)),
+        "low": f"{1 + bar / 10:.1f}",  # turned down, to blow an oil gallery clear
         "kg": kg,
         "more": kg + between(6, 56, 10),
         "less": kg - between(4, 12),

@@ -6,7 +6,7 @@ from twoshaft.readings.inspect_and_decide import deciding, looks, measured, repa
 from twoshaft.readings.inspect_and_decide.given import Given
 from twoshaft.readings.inspect_and_decide.lot import Lot
 
-__all__ = ["MODULE", "TASKS", "Given", "Lot"]
+__all__ = ["MODULE", "NEEDS", "TASKS", "Given", "Lot"]
 
 MODULE = "inspect-and-decide"
 
@@ -24,3 +24,11 @@ TASKS = {
     "safe": repair.draw_safe,
 }
 """Each task's draw, in the order of the exercise."""
+
+NEEDS = {
+    "dogs": ("dog-teeth",),
+    "clip": ("selective-circlip",),
+    "seats": ("ring-seat",),
+    "seal": ("seal-track",),
+}
+"""What the unit has to have for a task."""

@@ -61,7 +61,8 @@ def draw_dogs(lot: Lot) -> DogTeeth:
     stream = lot.stream.child("dogs")
     ways = ["use", stream.choice(["blunt", "broken"]), "again"]
     ways.append(stream.choice(["use", "blunt", "broken", "again"]))
-    limit, unsure = lot.section.dogs.flat_most_mm, lot.section.dogs.unsure_mm
+    dogs = lot.section.needed_dogs()
+    limit, unsure = dogs.flat_most_mm, dogs.unsure_mm
     gears = []
     for letter, way in zip(LETTERS, stream.shuffled(ways), strict=False):
         widest = {

@@ -98,7 +98,7 @@ def _sat(stream: Stream, id: str, way: str) -> Sat:
 
 def draw_seal(lot: Lot) -> Seal:
     """The shaft where its seal runs, and others of the same diameter."""
-    stream, track = lot.stream.child("seal"), lot.section.seal
+    stream, track = lot.stream.child("seal"), lot.section.needed_seal()
     ways = ("lip", "sleeve", "shaft")
     mixed = stream.shuffled([*ways, stream.choice(ways)])
     return Seal(
@@ -112,13 +112,14 @@ def draw_seal(lot: Lot) -> Seal:
 
 
 def _track(lot: Lot, stream: Stream, id: str, way: str) -> Track:
-    beside = round(lot.section.seal.diameter_mm - stream.integer(4) / 100, 2)
+    beside = round(lot.section.needed_seal().diameter_mm - stream.integer(4) / 100, 2)
     return Track(id, beside, _groove(lot, stream, way, beside))
 
 
 def _groove(lot: Lot, stream: Stream, way: str, beside: float) -> float:
     """A diameter in the groove; each depth would be judged otherwise if it were not halved."""
-    lip, sleeve = lot.section.seal.groove_most_mm, lot.section.seal.sleeve_most_mm
+    seal = lot.section.needed_seal()
+    lip, sleeve = seal.groove_most_mm, seal.sleeve_most_mm
     depth = {
         "lip": lip * stream.uniform(0.6, 0.8),
         "sleeve": lip + (sleeve - lip) * stream.uniform(0.2, 0.85),

@@ -7,6 +7,7 @@ from typing import Annotated
 
 from pydantic import Field, StringConstraints, model_validator
 
+from twoshaft.errors import UnitFileError
 from twoshaft.units.sections.order import Id, Section, Text
 
 Name = Annotated[Text, StringConstraints(max_length=60)]
@@ -114,13 +115,25 @@ class Inspect(Section):
 
     limits: tuple[WearLimit, ...] = Field(min_length=3)
     """Wear limits."""
-    circlips: tuple[SelectiveCirclip, ...] = Field(min_length=1)
+    circlips: tuple[SelectiveCirclip, ...] = ()
     """Selective circlips with the end floats that they set."""
-    seats: tuple[RingSeat, ...] = Field(min_length=1)
+    seats: tuple[RingSeat, ...] = ()
     """Seats of bearing rings in the case."""
-    seal: SealTrack
+    seal: SealTrack | None = None
     """The shaft where a seal runs."""
-    dogs: DogTeeth
+    dogs: DogTeeth | None = None
     """Dog teeth of the gears."""
     costs: WrongCosts
     """The cost of being wrong, both ways."""
+
+    def needed_seal(self) -> SealTrack:
+        """The seal's track; UnitFileError where there is none."""
+        if self.seal is None:
+            raise UnitFileError("the section inspect has no 'seal'", mend="add 'seal' to it")
+        return self.seal
+
+    def needed_dogs(self) -> DogTeeth:
+        """The dog teeth; UnitFileError where there are none."""
+        if self.dogs is None:
+            raise UnitFileError("the section inspect has no 'dogs'", mend="add 'dogs' to it")
+        return self.dogs

@@ -303,6 +303,26 @@ class Clock(Section):
     """Going over the time could hurt someone or let the unit fail on the road."""
 
 
+class Wait(Section):
+    """Once ``starts`` is done, ``ends`` may not begin before ``minutes`` have run.
+
+    A clock of "at least": other work may fill the time; what it does not fill is waited.
+    """
+
+    id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
+    name: Text
+    """What has to run, in words."""
+    starts: Id
+    """The operation after which it runs."""
+    ends: Id
+    """The operation that may not begin before."""
+    minutes: float = Field(gt=0, le=20160, allow_inf_nan=False)
+    """Least time from the end of the one to the beginning of the other [minutes]."""
+    reason: Text
+    """One plain sentence that says why."""
+
+
 class Together(Section):
     """Operations that go in as one; marked once, shown as one step."""
 

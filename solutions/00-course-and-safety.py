@@ -35,7 +35,9 @@ lesson = "00-course-and-safety"
 # %% [markdown] tags=["task"]
 # ## 1. How your work is kept and marked
 #
-# Say what is still to be done in each of four cases. Then work out the points of the sheet in the table, in which every field hangs on the one before it. *5 points.*
+# Say what is still to be done in each of four cases.
+#
+# Then work out the points of the sheet in the table, in which every field hangs on the one before it. *5 points.*
 
 # %% tags=["rig"]
 given_table("A sheet as it was marked", ["field", "points", "what became of it"],
@@ -86,7 +88,9 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 2. Which figures can be meant in two ways?
 #
-# Somebody writes these figures on a card, for the kind that is named. Tick every one that can be meant in two ways, or is of another kind. Judge the writing: a field that knows what is asked may take more than paper can. *3 points.*
+# Somebody writes these figures on a card, for the kind that is named. Tick every one that can be meant in two ways, or is of another kind.
+#
+# Judge the writing: a field that knows what is asked may take more than paper can. *3 points.*
 
 # %% tags=["form"]
 sheet.form(
@@ -253,7 +257,9 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 5. What do you do?
 #
-# Other days in the same workshop. The workshop's rule: whoever can get hurt at this moment is got clear first. What needs no repair you put right yourself. What is broken, or what nobody knows, goes out of use and is reported. **To pass, leave nothing as it is that can hurt somebody, and choose what the rule asks for.** More care where nothing is wrong costs marks, but does not fail you. *10 points.*
+# Other days in the same workshop. The workshop's rule: whoever can get hurt at this moment is got clear first. What needs no repair you put right yourself.
+#
+# What is broken, or what nobody knows, goes out of use and is reported. **To pass, leave nothing as it is that can hurt somebody, and choose what the rule asks for.** More care where nothing is wrong costs marks, but does not fail you. *10 points.*
 
 # %% tags=["form"]
 sheet.form(
@@ -304,7 +310,9 @@ ref("acts-do", {one.id: ACT[one.id] for one in given.acts.lines}, outcome="act-s
 # %% [markdown] tags=["task"]
 # ## 6. What comes first?
 #
-# These are steps of one dangerous job, out of order; some others are left out. Put them in an order in which nobody can get hurt. Several orders are right. **No step may stand before one that safety asks for first.** *7 points.*
+# These are steps of one dangerous job, out of order; some others are left out. Put them in an order in which nobody can get hurt. Several orders are right.
+#
+# **No step may stand before one that safety asks for first.** *7 points.*
 
 # %% tags=["form"]
 sheet.form(
@@ -328,7 +336,9 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 7. Eye protection
 #
-# The workshop's rule: glasses with side shields stand against what is struck or springs, closed goggles against what splashes or is blown. Sunglasses and reading glasses that are open at the sides are no eye protection. Whoever stands near is protected as whoever works.
+# The workshop's rule: glasses with side shields stand against what is struck or springs, closed goggles against what splashes or is blown.
+#
+# Sunglasses and reading glasses that are open at the sides are no eye protection. Whoever stands near is protected as whoever works.
 #
 # **To pass, leave no eye without the protection that it needs.** *8 points.*
 

@@ -3,7 +3,9 @@
 #
 # <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# Nine tasks about reading, repeating, choosing and claiming. Take about an hour and a quarter; have paper and a calculator. Every answer is saved as you give it; you can stop and come back.
+# Nine tasks about reading, repeating, choosing and claiming. Take about an hour and a quarter; have paper and a calculator.
+#
+# Every answer is saved as you give it; you can stop and come back.
 #
 # A reading counts if it is right to one line of the tool. Where an answer builds on an earlier one, a slip is charged once.
 #
@@ -33,7 +35,9 @@ LINE, TWENTIETH = Q(0.01, "mm"), Q(0.05, "mm")
 # %% [markdown] tags=["task"]
 # ## 1. A micrometer
 #
-# Close the micrometer on itself and write what it shows, below zero where it stops short of 0. Then close it on the part, read it, and work out the size. The last question is about other micrometers, closed on themselves. **It must be right to pass, in every line.** *8 points.*
+# Close the micrometer on itself and write what it shows, below zero where it stops short of 0.
+#
+# Then close it on the part, read it, and work out the size. The last question is about other micrometers, closed on themselves. **It must be right to pass, in every line.** *8 points.*
 
 # %% tags=["rig"]
 given_table("On the bench", ["part", "tool"], [(given.micrometer.part, "micrometer, 0 to 25 mm")])
@@ -94,7 +98,9 @@ ref("mic-do", {one.id: ZEROS[one.id] for one in mic.zeros.lines}, weight=3, outc
 # %% [markdown] tags=["task"]
 # ## 2. A depth gauge
 #
-# Read the depth gauge on the surface plate, then over the depth. Mind where you look from. The last question is about other depths. **It must be right to pass, in every line.** *7 points.*
+# Read the depth gauge on the surface plate, then over the depth. Mind where you look from. The last question is about other depths.
+#
+# **It must be right to pass, in every line.** *7 points.*
 
 # %% tags=["rig"]
 given_table("On the bench", ["depth", "tool"], [(given.depth.name, "depth gauge, vernier of 0.05 mm")])
@@ -152,7 +158,9 @@ ref("depth-look", {one.id: LOOKS[one.id] for one in deep.looks.lines}, weight=2.
 # %% [markdown] tags=["task"]
 # ## 3. Six readings
 #
-# Six readings of one size. Say which does not belong to the others. Then work out mean and standard deviation (n − 1) of the readings that belong together, to four places. The other questions are about other sets. *8 points.*
+# Six readings of one size. Say which does not belong to the others.
+#
+# Then work out mean and standard deviation (n − 1) of the readings that belong together, to four places. The other questions are about other sets. *8 points.*
 
 # %% tags=["rig"]
 given_table(f"Six readings of one size{given.repeats.source}", ["reading", "mm"],
@@ -224,7 +232,9 @@ ref("rep-means", {one.id: ERRORS[one.id] for one in given.repeats.errors.lines},
 # %% [markdown] tags=["task"]
 # ## 4. Which tool?
 #
-# Four sizes with their limits. For each take the **plainest** tool that can reach the place and meets the rule of ten, or say that none of these does. *8 points.*
+# Four sizes with their limits. For each take the **plainest** tool that can reach the place and meets the rule of ten, or say that none of these does.
+#
+# *8 points.*
 
 # %% tags=["rig"]
 given_table("The jobs", ["job", "what", "lower limit, mm", "upper limit, mm"],
@@ -267,10 +277,12 @@ ref("choose-tool", right, outcome="choose-tool", shows=("tells-a-tenth", "none-w
 # %% [markdown] tags=["task"]
 # ## 5. A shaft under the dial
 #
-# First say what you do with dials that others have set up. Then set your own dial up, turn the shaft by hand once round, and give the total reading and how far the surface runs out of centre. The last question is about other shafts too. **The first and the last must be right to pass, in every line.** *10 points.*
+# First say what you do with dials that others have set up.
+#
+# Then set your own dial up, turn the shaft by hand once round, and give the total reading and how far the surface runs out of centre. The last question is about other shafts too. **The first and the last must be right to pass, in every line.** *10 points.*
 
 # %% tags=["rig"]
-given_table("The limit", ["total reading, at most, mm", "doubt of your total, mm either way"],
+given_table("The limit", ["total reading, at most, mm", "uncertainty of your total, mm either way"],
             [(f"{given.dial.limit_mm:.2f}", f"{given.dial.doubt_mm:.3f}")])
 
 # %% tags=["rig"]
@@ -285,7 +297,7 @@ sheet.form(
     sheet.number("dial-off", "How far does the surface run out of centre?", "mm"),
     sheet.each("dial-verdict", "What may you say of each shaft? Figures in mm.",
                lines=[("own", "the shaft under your dial"),
-                      *((f"shaft-{n}", f"total {one.total_mm:g}, limit {one.limit_mm:g}, doubt {one.doubt_mm:g} either way")
+                      *((f"shaft-{n}", f"total {one.total_mm:g}, limit {one.limit_mm:g}, uncertainty {one.doubt_mm:g} either way")
                         for n, one in enumerate(given.dial.others, 1))], options=given.dial.verdicts),
 )
 
@@ -330,9 +342,9 @@ ref("dial-off", gauges.eccentricity(total), outcome="use-dial", shows="total-rea
 shafts = {"own": (total, dial.limit_mm, dial.doubt_mm)}
 shafts |= {f"shaft-{n}": (Q(one.total_mm, "mm"), one.limit_mm, one.doubt_mm) for n, one in enumerate(dial.others, 1)}
 fits = {id: gauges.verdict(mm, Q(-1, "mm"), Q(limit, "mm"), Q(either, "mm")) for id, (mm, limit, either) in shafts.items()}
-SAYS = {"inside": "The total with its doubt on top is still below the limit: called unproved, a good shaft is scrapped.",
-        "outside": "The total less its doubt is still above the limit: it shakes itself loose, however often you measure.",
-        "unsure": "The total lies nearer to the limit than its doubt: either way you claim what the dial cannot show."}
+SAYS = {"inside": "The total with its uncertainty on top is still below the limit: called unproved, a good shaft is scrapped.",
+        "outside": "The total less its uncertainty is still above the limit: it shakes itself loose, however often you measure.",
+        "unsure": "The total lies nearer to the limit than its uncertainty: either way you claim what the dial cannot show."}
 ref("dial-verdict", fits, weight=3, must_pass=True, outcome="claim-within-doubt", shows="clears-the-limit", lesson=f"{where}#what-you-may-claim",
     slips=line_reasons([(id, "") for id in fits], dial.verdicts, fits, {id: SAYS[one] for id, one in fits.items()}))
 
@@ -341,7 +353,9 @@ ref("dial-verdict", fits, weight=3, must_pass=True, outcome="claim-within-doubt"
 # %% [markdown] tags=["task"]
 # ## 6. A pull on a cord
 #
-# Somebody wrote down what a spring scale showed on a cord round a drum. Work out the pull that counts, and the torque. Last, say what other pulls show. *6 points.*
+# Somebody wrote down what a spring scale showed on a cord round a drum. Work out the pull that counts, and the torque. Last, say what other pulls show.
+#
+# *6 points.*
 
 # %% tags=["rig"]
 pull = given.pull
@@ -399,7 +413,9 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 7. A torque wrench with an adapter
 #
-# An old card gives a torque, and the bolt can only be reached with an adapter at an angle. Work out what to set. Then say what the bolt may get at least and at most from a wrench in good order, and what that means for the window. Two questions are about other bolts too.
+# An old card gives a torque, and the bolt can only be reached with an adapter at an angle. Work out what to set.
+#
+# Then say what the bolt may get at least and at most from a wrench in good order, and what that means for the window. Two questions are about other bolts too.
 #
 # The wrenches may be off by 4 % of the setting, and the mark may be missed by half a step. **Which wrench, and where each bolt ends up, must be right to pass, in every line.** *12 points.*
 
@@ -495,11 +511,13 @@ ref("wrench-claim", ends, weight=3.5, must_pass=True, outcome="claim-within-doub
 # %% [markdown] tags=["task"]
 # ## 8. What may you claim?
 #
-# Work out the doubt of a mean size: turn each source into what it counts, square them, add, take the root, double it. Then say for four parts what you may claim. **It must be right to pass, in every line.** *8 points.*
+# Work out the uncertainty of a mean size: turn each source into what it counts, square them, add, take the root, double it.
+#
+# Then say for four parts what you may claim. **It must be right to pass, in every line.** *8 points.*
 
 # %% tags=["rig"]
 said = given.claims
-given_table("What the doubt comes from", ["source", "size, mm", "counts as"], [
+given_table("What the uncertainty comes from", ["source", "size, mm", "counts as"], [
     ("step of the tool", f"{said.step_mm:.2f}", "step divided by √12"),
     ("tool, from its certificate (doubled)", f"{said.certificate_mm:.3f}", "half of it"),
     (f"scatter: standard deviation of the {said.count} readings", f"{said.sd_mm:.3f}",
@@ -513,7 +531,7 @@ given_table(f"Limits {given.claims.low_mm:.2f} to {given.claims.high_mm:.2f} mm"
 # %% tags=["form"]
 sheet.form(
     "claims",
-    sheet.number("claims-doubt", "Doubt of the mean, doubled", "mm"),
+    sheet.number("claims-doubt", "Uncertainty of the mean, doubled", "mm"),
     sheet.each("claims-says", "What may you say of each part?",
                lines=[(f"part-{n}", f"Part {n}, {mm:.3f} mm") for n, mm in enumerate(given.claims.means_mm, 1)],
                options=given.claims.says),
@@ -528,8 +546,8 @@ doubt = ref(
     "claims-doubt", Q(2 * budget.u, "mm"), weight=2, outcome="claim-within-doubt", shows="by-squares", tolerance=0.05,
     lesson=f"{where}#what-you-may-claim",
     slips=[Slip(Q(budget.u, "mm"), 0.5, "This is not yet doubled."),
-           Slip(Q(2 * sum(s.u for s in sources), "mm"), 0.25, "Doubts do not simply add: square, add, take the root."),
-           Slip(Q(sum(s.u for s in sources), "mm"), 0, "Doubts do not simply add: square, add, take the root.")],
+           Slip(Q(2 * sum(s.u for s in sources), "mm"), 0.25, "Uncertainties do not simply add: square, add, take the root."),
+           Slip(Q(sum(s.u for s in sources), "mm"), 0, "Uncertainties do not simply add: square, add, take the root.")],
 )
 
 # %% tags=["reference"]
@@ -540,9 +558,9 @@ for n, mm in enumerate(said.means_mm, 1):
     side, other = ("low", "high") if mm - said.low_mm < said.high_mm - mm else ("high", "low")
     parts[f"part-{n}"] = {"inside": "inside", "outside": side, "unsure": f"unsure-{side}"}[found]
     nearer[f"part-{n}"] = {
-        "inside": "It is not further inside than the doubt: sold as good, it may be a bad one.",
-        side: "It is not beyond the limit by more than the doubt: scrapped, it may be a good one.",
-        f"unsure-{side}": "It is further from the limit than the doubt: you can say more.",
+        "inside": "It is not further inside than the uncertainty: sold as good, it may be a bad one.",
+        side: "It is not beyond the limit by more than the uncertainty: scrapped, it may be a good one.",
+        f"unsure-{side}": "It is further from the limit than the uncertainty: you can say more.",
         **dict.fromkeys((other, f"unsure-{other}"), "Look at which of the two limits is the nearer one."),
     }
 ref("claims-says", parts, weight=6, outcome="claim-within-doubt", shows="clears-the-limit", must_pass=True,

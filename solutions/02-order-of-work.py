@@ -3,7 +3,9 @@
 #
 # <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# Ten tasks about the order in which a two-shaft transaxle goes back together. Take about an hour. Every answer is saved as you give it; you can stop and come back.
+# Ten tasks about the order in which a two-shaft transaxle goes back together. Take about an hour.
+#
+# Every answer is saved as you give it; you can stop and come back.
 #
 # Many orders are right. You are marked on whether yours works, not on whether it is ours.
 #
@@ -56,9 +58,11 @@ ref(
 # %% tags=["mark"] task="sub-assembly" points=8
 
 # %% [markdown] tags=["task"]
-# ## 2. Mend the order of the whole unit
+# ## 2. Correct the order of the whole unit
 #
-# Somebody planned the whole build. Most of the plan works; a few steps stand in the wrong place, and one of them is a matter of safety. Move as few steps as you can until the plan works. Others work to this plan already: a plan in which more steps were moved than the question says earns nothing.
+# Somebody planned the whole build. Most of the plan works; a few steps stand in the wrong place, and one of them is a matter of safety.
+#
+# Move as few steps as you can until the plan works. Others work to this plan already: a plan in which more steps were moved than the question says earns nothing.
 #
 # The list is long. Go through it stage by stage and ask of each step what it needs. *10 points.*
 
@@ -88,7 +92,9 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 3. What can be done next?
 #
-# A build has come as far as the list shows. Say of each step whether it can be done right now, without anything else in between, or which of these steps it has to wait for. A step that is done already is waited for no more. **Every line must be right for the outcome.** *3 points.*
+# A build has come as far as the list shows.
+#
+# Say of each step whether it can be done right now, without anything else in between, or which of these steps it has to wait for. A step that is done already is waited for no more. **Every line must be right for the outcome.** *3 points.*
 
 # %% tags=["rig"]
 given_table("Done so far", ["no.", "step"],
@@ -119,7 +125,9 @@ ref("next-steps-ready", needed, outcome="next-steps", shows=("ready-steps", "wha
 # %% [markdown] tags=["task"]
 # ## 4. Find what gets buried
 #
-# In this part of a build one step comes too early and closes off another that is still to be done. Nobody would notice until much later. The picture shows the build at the moment when the turn of that other step comes, seen from a side of your own: front and rear, above and below may be changed over. A dashed outline is a place where nothing stands yet.
+# In this part of a build one step comes too early and closes off another that is still to be done. Nobody would notice until much later.
+#
+# The picture shows the build at the moment when the turn of that other step comes, seen from a side of your own: front and rear, above and below may be changed over. A dashed outline is a place where nothing stands yet.
 #
 # Press a letter in the picture, or choose it from the list. *4 points.*
 
@@ -156,9 +164,11 @@ ref("buried-places", right, outcome="find-buried", shows="too-early", lesson="02
 # %% tags=["mark"] task="buried" points=4
 
 # %% [markdown] tags=["task"]
-# ## 5. Mend a slip with the least rework
+# ## 5. Correct a wrong step with the least rework
 #
-# The build has come as far as the list shows when somebody sees that one step was left out. Say of each step of the list below whether it has to come off before that step can be done. Nothing more may come off. Then work out how many minutes that costs: taking those steps apart and doing them again. The forgotten step itself is not counted, since it has to be done anyway. *8 points.*
+# The build has come as far as the list shows when somebody sees that one step was left out.
+#
+# Say of each step of the list below whether it has to come off before that step can be done. Nothing more may come off. Then work out how many minutes that costs: taking those steps apart and doing them again. The forgotten step itself is not counted, since it has to be done anyway. *8 points.*
 
 # %% tags=["rig"]
 given_table(
@@ -211,7 +221,9 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 6. Keep within the time
 #
-# Once the first step of the table is done, a clock runs, and the last step must be finished before it ends. First work out how many minutes are left over when only what must lie between is done. Then say of each step whether you may do it between the first and the last and still be in time: those that must lie between may, and those that may lie between and are short enough on their own. *6 points.*
+# Once the first step of the table is done, a clock runs, and the last step must be finished before it ends.
+#
+# First work out how many minutes are left over when only what must lie between is done. Then say of each step whether you may do it between the first and the last and still be in time: those that must lie between may, and those that may lie between and are short enough on their own. *6 points.*
 
 # %% tags=["rig"]
 clock = given.clock
@@ -264,7 +276,9 @@ ref("clock-inside", may, outcome="keep-the-clock", weight=2, shows=("beforehand"
 # %% [markdown] tags=["task"]
 # ## 7. Which parts must be new?
 #
-# A finished unit was stripped as far as the list shows and is to be built up again. Say of each part what is done with it. **Every part must be right to pass.** *6 points.*
+# A finished unit was stripped as far as the list shows and is to be built up again. Say of each part what is done with it.
+#
+# **Every part must be right to pass.** *6 points.*
 
 # %% tags=["rig"]
 given_table("Taken apart, in this order", ["no.", "step that was undone"],
@@ -337,7 +351,9 @@ ref("why-kinds", kinds, weight=4, outcome="why-before", shows="kind-of-reason", 
 # %% [markdown] tags=["task"]
 # ## 9. Several pairs of hands
 #
-# Some of you share this part of the build. Each step is done by one pair of hands without a break, and two steps can be done at the same time when neither waits for the other. Work out the times, and tick the steps that must start the moment they can. *7 points.*
+# Some of you share this part of the build.
+#
+# Each step is done by one pair of hands without a break, and two steps can be done at the same time when neither waits for the other. Work out the times, and tick the steps that must start the moment they can. *7 points.*
 
 # %% tags=["rig"]
 given_table("The steps to share", ["step", "what is done", "takes, min", "waits for"],
@@ -378,7 +394,9 @@ ref("hands-waits", set(plan.no_spare), outcome="share-the-work", shows="not-late
 # %% [markdown] tags=["task"]
 # ## 10. Which order must never be used?
 #
-# Four plans for the same steps. A plan may work, or have one slip. A slip may cost time or parts, or it could hurt somebody or let the unit fail on the road: such a plan must never be used. Say of each plan what it leads to. **To pass, let no such plan through, name its danger, and call no other plan dangerous.** *8 points.*
+# Four plans for the same steps. A plan may work, or have one slip.
+#
+# A slip may cost time or parts, or it could hurt somebody or let the unit fail on the road: such a plan must never be used. Say of each plan what it leads to. **To pass, let no such plan through, name its danger, and call no other plan dangerous.** *8 points.*
 
 # %% tags=["rig"]
 plans = given.safe.orders

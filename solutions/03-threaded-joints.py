@@ -32,7 +32,9 @@ asked, bank = given.asked, bank_of("threaded-joints")
 # %% [markdown] tags=["task"]
 # ## 1. From an old card to the clamp
 #
-# An old job card gives a torque, and the bolt can only be reached with an adapter. Turn the torque into N·m, choose the wrench, work out what to set on it, and the clamp that the bolt should get.
+# An old job card gives a torque, and the bolt can only be reached with an adapter.
+#
+# Turn the torque into N·m, choose the wrench, work out what to set on it, and the clamp that the bolt should get.
 #
 # Done means: the setting is the mark of the wrench's scale nearest to what you work out, or your figure itself. *6 points.*
 
@@ -178,7 +180,7 @@ low, high = found.window_nm
 inside = low <= torque.m_as("N*m") <= high
 todo = "renew" if use.m_as("percent") >= 90 else "leave" if inside else "again"
 why = {
-    "compound": "Compound keeps it from turning, and that feels safe; it does not mend the clamp, and the joint works loose or the bolt breaks.",
+    "compound": "Compound keeps it from turning, and that feels safe; it does not restore the clamp, and the joint works loose or the bolt breaks.",
     "later": "Things seem to settle, but what is wrong now is not put right by driving: it gets looser, or breaks.",
     "by-feel": "By feel a hand is off by a third; that is why the wrench exists.",
     "leave": "It clicked, and that draws the eye. Hold the torque that the bolt got against the window: left so, it is too loose or stretched.",
@@ -195,7 +197,9 @@ ref("found-do", todo, outcome="clamp-from-torque", shows="what-to-do", weight=1.
 # %% [markdown] tags=["task"]
 # ## 3. The wrong state
 #
-# A bolt was about to be tightened when somebody looked at its thread. Then come other threads as they were found, each with the state that its torque is stated for. **The last question must be right to pass, in every line.** *8 points.*
+# A bolt was about to be tightened when somebody looked at its thread.
+#
+# Then come other threads as they were found, each with the state that its torque is stated for. **The last question must be right to pass, in every line.** *8 points.*
 
 # %% tags=["rig"]
 state = given.state
@@ -363,7 +367,9 @@ ref("alloy-hand", {one.id: STARTED[one.id] for one in asked.hand_start.lines}, o
 # %% [markdown] tags=["task"]
 # ## 5. A blind hole that is not empty
 #
-# A blind hole was measured with a depth gauge, and what stands in it was drawn off and measured too. The bolt is to go in. The last two questions are about other holes. **The last one must be right to pass, in every line.** *7 points.*
+# A blind hole was measured with a depth gauge, and what stands in it was drawn off and measured too. The bolt is to go in.
+#
+# The last two questions are about other holes. **The last one must be right to pass, in every line.** *7 points.*
 
 # %% tags=["rig"]
 blind = given.blind
@@ -429,7 +435,9 @@ ref("blind-do", {one.id: EMPTIED[one.id] for one in asked.blind_do.lines}, outco
 # %% [markdown] tags=["task"]
 # ## 6. Tighten a cover and read it
 #
-# Tighten the cover below: start all bolts by hand, then pull each once to the full torque **in the order of the table**. Read the clamps. The spread is the largest less the smallest clamp, divided by the clamp aimed at.
+# Tighten the cover below: start all bolts by hand, then pull each once to the full torque **in the order of the table**. Read the clamps.
+#
+# The spread is the largest less the smallest clamp, divided by the clamp aimed at.
 #
 # Then go on in the same order, round by round, until the spread is what the joint bears. If you lose count, start again. *7 points.*
 
@@ -498,7 +506,9 @@ ref("face-why", {one.id: EVENED[one.id] for one in asked.rounds.lines}, outcome=
 # %% [markdown] tags=["task"]
 # ## 7. Go on crosswise
 #
-# On the face below the filled bolts have been pulled in this round. Crosswise means: always as far round the ring as can be from all that have been pulled. Say which bolt comes next, and what had to be done before any of them was tightened. *3 points.*
+# On the face below the filled bolts have been pulled in this round. Crosswise means: always as far round the ring as can be from all that have been pulled.
+#
+# Say which bolt comes next, and what had to be done before any of them was tightened. *3 points.*
 
 # %% tags=["rig"]
 face_picture(unit, given.pattern.group, given.pattern.pulled)
@@ -616,7 +626,9 @@ ref("nut-again", {one.id: RENEWED[one.id] for one in asked.again.lines}, outcome
 # %% [markdown] tags=["task"]
 # ## 9. The stake
 #
-# A shaft nut has been tightened and staked. The tab gives way by being sheared off or by being crushed, whichever takes less torque. The workshop's rule: the stake holds at least as many times the drag as the table says, and a cracked tab is a spent nut. *3 points.*
+# A shaft nut has been tightened and staked. The tab gives way by being sheared off or by being crushed, whichever takes less torque.
+#
+# The workshop's rule: the stake holds at least as many times the drag as the table says, and a cracked tab is a spent nut. *3 points.*
 
 # %% tags=["rig"]
 stake = given.stake
@@ -666,7 +678,9 @@ ref("stake-do", todo, outcome="shaft-nuts", shows="stake", weight=1.6, lesson=wh
 # %% [markdown] tags=["task"]
 # ## 10. Steps of finished jobs
 #
-# These steps stand in reports of finished jobs. Say of each whether it was done as it should be. The manual asks for clean threads in the state that the torque is stated for; shaft nuts are oiled. *6 points.*
+# These steps stand in reports of finished jobs. Say of each whether it was done as it should be.
+#
+# The manual asks for clean threads in the state that the torque is stated for; shaft nuts are oiled. *6 points.*
 
 # %% tags=["form"]
 sheet.form(

@@ -3,7 +3,9 @@
 #
 # <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# Ten tasks about parts that are pressed, warmed, driven and locked. Take about 80 minutes; have paper and a calculator. Every answer is saved as you give it; you can stop and come back.
+# Ten tasks about parts that are pressed, warmed, driven and locked. Take about 80 minutes; have paper and a calculator.
+#
+# Every answer is saved as you give it; you can stop and come back.
 #
 # Interference counts above zero, play below. Where an answer builds on an earlier one, a slip is charged once.
 #
@@ -34,7 +36,9 @@ HALF_UM, MICRON = Q(0.5, "um"), Q(0.0006, "mm")
 # %% [markdown] tags=["task"]
 # ## 1. Read a fit
 #
-# The drawing names a fit; the table has the zones of ISO 286 for this size, in micrometres from the nominal size. The last question is about other fits too. *10 points.*
+# The drawing names a fit; the table has the zones of ISO 286 for this size, in micrometres from the nominal size. The last question is about other fits too.
+#
+# *10 points.*
 
 # %% tags=["rig"]
 given_table(f"Fit: {given.limits.size_mm:g} {given.limits.codes}; zones for this size"
@@ -161,7 +165,9 @@ ref("press-do", acts, outcome="judge-force", shows="stop-and-look", weight=4, mu
 # %% [markdown] tags=["task"]
 # ## 3. How warm, and how
 #
-# The outer part of a tight pair is to be warmed. Growth = diameter in metres × growth of a metre for each degree × rise. Add the rise that just frees it to the temperature of the room, and then the margin for handling. A rise is given in K (kelvin): one K is a step of one °C.
+# The outer part of a tight pair is to be warmed. Growth = diameter in metres × growth of a metre for each degree × rise.
+#
+# Add the rise that just frees it to the temperature of the room, and then the margin for handling. A rise is given in K (kelvin): one K is a step of one °C.
 #
 # The last two questions are about other parts too. **They must be right to pass, in every line.** *13 points.*
 
@@ -249,7 +255,9 @@ ref("heat-how", {id: HOW[id] for id in labels(heat.how)}, outcome="warm-safely",
 # %% [markdown] tags=["task"]
 # ## 4. Where the driver bears
 #
-# Four bearings are to be fitted cold. A seat that may grip counts as one that grips. Then look at the drawing, at other set-ups, and at rings on their way. **The first two questions must be right to pass, in every line.** *10 points.*
+# Four bearings are to be fitted cold. A seat that may grip counts as one that grips.
+#
+# Then look at the drawing, at other set-ups, and at rings on their way. **The first two questions must be right to pass, in every line.** *10 points.*
 
 # %% tags=["rig"]
 given_table("Interference, µm; below zero is play", ["no.", "what is done", "inner ring on shaft", "outer ring in case"],
@@ -318,7 +326,9 @@ ref("driver-home", {one.id: NEXT[one.id] for one in given.driver.home.lines}, ou
 # %% [markdown] tags=["task"]
 # ## 5. A seal that somebody fitted
 #
-# Read the gauge at all four places and take the bridge off. Give the mean depth of the four (proud as a minus) and the lean: deepest less shallowest. Then tick **all** that is wrong. A seal that was driven in is used once: it can be driven further, not turned or straightened. The last question is about other seals. **It must be right to pass, in every line.** *9 points.*
+# Read the gauge at all four places and take the bridge off. Give the mean depth of the four (proud as a minus) and the lean: deepest less shallowest.
+#
+# Then tick **all** that is wrong. A seal that was driven in is used once: it can be driven further, not turned or straightened. The last question is about other seals. **It must be right to pass, in every line.** *9 points.*
 
 # %% tags=["rig"]
 seal = given.seal
@@ -398,7 +408,9 @@ ref("seal-do", {one.id: DO[one.id] for one in seal.others.lines}, outcome="seat-
 # %% [markdown] tags=["task"]
 # ## 6. A spring pin
 #
-# Force at the pin = hand × lever. The table gives loads in **double** shear; one plane bears half. Two nested pins add up. The pin must bear the force as many times as the table says. A pin that is taken out is not used again. **The last two questions must be right to pass, in every line.** *8 points.*
+# Force at the pin = hand × lever. The table gives loads in **double** shear; one plane bears half. Two nested pins add up.
+#
+# The pin must bear the force as many times as the table says. A pin that is taken out is not used again. **The last two questions must be right to pass, in every line.** *8 points.*
 
 # %% tags=["rig"]
 spring = given.spring
@@ -463,7 +475,9 @@ ref("spring-fitted", {one.id: SITS[one.id] for one in spring.fitted.lines}, outc
 # %% [markdown] tags=["task"]
 # ## 7. A taper pin
 #
-# Taper 1 in 50: the diameter grows by 0.02 mm for each millimetre of length. The last two questions are about other pins too. **They must be right to pass, in every line.** *10 points.*
+# Taper 1 in 50: the diameter grows by 0.02 mm for each millimetre of length. The last two questions are about other pins too.
+#
+# **They must be right to pass, in every line.** *10 points.*
 
 # %% tags=["rig"]
 taper = given.taper
@@ -530,7 +544,9 @@ ref("taper-end", struck, outcome="choose-pin", shows="taper", weight=2.5, must_p
 # %% [markdown] tags=["task"]
 # ## 8. What holds it in place
 #
-# A nut was staked. The tab gives way by shear or by crushing, whichever takes less. The workshop's rule: it must hold at least as many times the drag as the table says; a cracked tab, or a nut that was turned back, means a new nut. A circlip that was not bent or opened too far is used again. **The last two questions must be right to pass, in every line.** *9 points.*
+# A nut was staked. The tab gives way by shear or by crushing, whichever takes less.
+#
+# The workshop's rule: it must hold at least as many times the drag as the table says; a cracked tab, or a nut that was turned back, means a new nut. A circlip that was not bent or opened too far is used again. **The last two questions must be right to pass, in every line.** *9 points.*
 
 # %% tags=["rig"]
 locks = given.locks

@@ -3,7 +3,9 @@
 #
 # <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# Ten tasks about setting a pair of bearings. Take about 75 minutes; have paper and a calculator. Every answer is saved as you give it; you can stop and come back.
+# Ten tasks about setting a pair of bearings. Take about 75 minutes; have paper and a calculator.
+#
+# Every answer is saved as you give it; you can stop and come back.
 #
 # Preload counts above zero, end play below. Where an answer builds on an earlier one, a slip is charged once.
 #
@@ -95,9 +97,11 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 2. From the stack to the shim
 #
-# The table shows what was measured on a unit, and the drawing how it is arranged. Work out the shim that leaves neither play nor preload, then the thinnest and the thickest shim that meet the target.
+# The table shows what was measured on a unit, and the drawing how it is arranged.
 #
-# Then choose from the shims that are there. Your choice must meet the target even if the stack is off by its doubt, either way. Two answers may be right. Last, say what each of four changes of shim does to this unit. **You must get all four right to pass.** *12 points.*
+# Work out the shim that leaves neither play nor preload, then the thinnest and the thickest shim that meet the target.
+#
+# Then choose from the shims that are there. Your choice must meet the target even if the stack is off by its uncertainty, either way. Two answers may be right. Last, say what each of four changes of shim does to this unit. **You must get all four right to pass.** *12 points.*
 
 # %% tags=["rig"]
 bearing_section(main, unit.bearings, shim_mm=sorted(given.stack.totals.values())[3])
@@ -106,7 +110,7 @@ bearing_section(main, unit.bearings, shim_mm=sorted(given.stack.totals.values())
 stack = given.stack
 given_table(
     f"{stack.name}: measured; target {stack.low_mm:g} to {stack.high_mm:g} mm of {main.target.kind.replace('-', ' ')}"
-    f"{stack.source}; doubt of the stack {stack.doubt_mm:.3f} mm either way",
+    f"{stack.source}; uncertainty of the stack {stack.doubt_mm:.3f} mm either way",
     ["length", "what it is", "tool", "reading, mm"], stack.rows,
 )
 
@@ -166,7 +170,7 @@ gamble = [key for key, total in totals.items() if key not in safe and low - slac
 far = [key for key in totals if key not in safe and key not in gamble]
 picked = ref(
     "stack-shim", safe, weight=3, outcome="choose-shim", shows="guard-band", lesson=f"{where}#choosing-from-the-set",
-    slips=[*[Slip(key, 0.3, "It meets the target on paper, but by less than the doubt of the stack.")
+    slips=[*[Slip(key, 0.3, "It meets the target on paper, but by less than the uncertainty of the stack.")
              for key in gamble],
            *[Slip(key, 0, "It does not lie between your thinnest and your thickest shim.") for key in far]],
 )
@@ -176,7 +180,9 @@ picked = ref(
 # %% [markdown] tags=["task"]
 # ## 3. What follows from it
 #
-# Go on with the shim that you fitted in task 2. What setting does it give? Read the preload from the table; between two rows, go halfway. Work out the torque that turns the shaft with the parts named, and the pull on the cord. Last, what does the setting become when the unit is warm? *6 points.*
+# Go on with the shim that you fitted in task 2. What setting does it give? Read the preload from the table; between two rows, go halfway.
+#
+# Work out the torque that turns the shaft with the parts named, and the pull on the cord. Last, what does the setting become when the unit is warm? *6 points.*
 
 # %% tags=["rig"]
 given_table(f"{given.stack.name}: preload of the pair", ["setting, mm of preload", "preload, N"],
@@ -238,7 +244,9 @@ ref("follow-warm", setting + heat, outcome="warm-setting", shows="sign", toleran
 # %% [markdown] tags=["task"]
 # ## 4. A shelf that is half empty
 #
-# Another support, with another arrangement: look at the drawing before you begin. Only a few shims are left, and **one** may be fitted. Which one, or what else? Then some ideas that came up when no shim fitted: what do you do with each? **Each idea must be right to pass.** *10 points.*
+# Another support, with another arrangement: look at the drawing before you begin. Only a few shims are left, and **one** may be fitted. Which one, or what else?
+#
+# Then some ideas that came up when no shim fitted: what do you do with each? **Each idea must be right to pass.** *10 points.*
 
 # %% tags=["rig"]
 other_one = unit.bearings.support_by_id(given.shelf.support)
@@ -248,7 +256,7 @@ bearing_section(other_one, unit.bearings, shim_mm=min(given.shelf.totals.values(
 shelf = given.shelf
 given_table(
     f"{shelf.name}: measured; target {shelf.low_mm:g} to {shelf.high_mm:g} mm of "
-    f"{shelf.kind}; doubt of the stack {shelf.doubt_mm:.3f} mm either way",
+    f"{shelf.kind}; uncertainty of the stack {shelf.doubt_mm:.3f} mm either way",
     ["length", "what it is", "tool", "reading, mm"], shelf.rows,
 )
 
@@ -287,11 +295,11 @@ paper = {key for key, mm in left.items() if least <= mm <= most} - sure
 best = sure or ({"again"} if paper else {"none"})
 ref(
     "shelf-shim", best, weight=4, outcome="choose-shim", shows="guard-band", lesson=f"{where}#choosing-from-the-set",
-    slips=[*[Slip(key, 0.25, "It meets the target on paper only, by less than the doubt of the stack.")
+    slips=[*[Slip(key, 0.25, "It meets the target on paper only, by less than the uncertainty of the stack.")
              for key in paper],
            *[Slip(key, 0, "It misses the target; work out both ends before you look at the shelf.")
              for key in set(left) - sure - paper],
-           *[Slip(key, 0, "Go through the shelf again with your two ends and the doubt.")
+           *[Slip(key, 0, "Go through the shelf again with your two ends and the uncertainty.")
              for key in {"again", "none"} - best]],
 )
 
@@ -301,7 +309,7 @@ MAY = {"order": "fit", "pair": "fit", "second": "fit", "burr": "measure", "paint
 ASKED = "The size is the one that was worked out, and it comes as the maker means it: nothing is made up for."
 CHANGED = "The seat is not what it was when it was measured, so the old sum is for another seat."
 idea = {"order": ASKED, "pair": ASKED, "second": ASKED, "burr": CHANGED, "paint": CHANGED,
-        "finer": "On paper only is a gamble; a finer reading makes the doubt smaller, and may settle it.",
+        "finer": "On paper only is a gamble; a finer reading makes the uncertainty smaller, and may settle it.",
         "file": "A rubbed shim is no longer flat or parallel, and its edge sheds grit.",
         "foil": "Foil creeps and tears; the setting is gone in a week.",
         "film": "Sealant is squeezed out and dissolves; it carries no bearing."}
@@ -314,7 +322,9 @@ ref("shelf-may", {one.id: MAY[one.id] for one in shelf.may.lines}, weight=4, out
 # %% [markdown] tags=["task"]
 # ## 5. A trial fit
 #
-# A thin trial shim is in. First some readings of other units: does each count? Then take the reading at the bench below, and work out the shim for the **middle** of the target. *9 points.*
+# A thin trial shim is in. First some readings of other units: does each count?
+#
+# Then take the reading at the bench below, and work out the shim for the **middle** of the target. *9 points.*
 
 # %% tags=["rig"]
 trial = given.trial
@@ -384,24 +394,26 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 6. What is the measurement worth?
 #
-# A shim was worked out from several readings. The table gives the standard doubt of each, in micrometres; none is shared. Combine them, then double the result: that is the doubt to keep for 95 in 100.
+# A shim was worked out from several readings. The table gives the standard uncertainty of each, in micrometres; none is shared.
+#
+# Combine them, then double the result: that is the uncertainty to keep for 95 in 100.
 #
 # Five shims lie inside the target, each at its own distance from the nearer edge. *9 points.*
 
 # %% tags=["rig"]
-given_table("Standard doubts", ["comes from", "doubt, µm"],
+given_table("Standard uncertainties", ["comes from", "uncertainty, µm"],
             [(one.name, one.doubt_um) for one in given.doubt.sources])
 
 # %% tags=["form"]
 sheet.form(
     "doubt",
     sheet.number("doubt-combined", "All of them combined", "µm"),
-    sheet.number("doubt-expanded", "Doubt to keep for 95 in 100 (twice the combined)", "mm"),
+    sheet.number("doubt-expanded", "Uncertainty to keep for 95 in 100 (twice the combined)", "mm"),
     sheet.choice("doubt-first", "Which one do you improve first?",
                  options=[*[[one.id, one.name] for one in given.doubt.sources],
                           ["any", "it makes no difference which"]]),
     sheet.number("doubt-halved", "If that one is halved: all combined", "µm"),
-    sheet.choices("doubt-safe", "Which shims are safe with the doubt as it was?",
+    sheet.choices("doubt-safe", "Which shims are safe with the uncertainty as it was?",
                   options=given.doubt.shims),
 )
 
@@ -410,7 +422,7 @@ sizes = {one.id: one.doubt_um for one in given.doubt.sources}
 combined = ref(
     "doubt-combined", Q(shim.Budget(0.0, sizes, {}).u, "um"), weight=2, outcome="weigh-doubt", shows="by-squares", tolerance=0.015,
     lesson=f"{where}#what-the-measurement-is-worth",
-    slips=[Slip(Q(sum(sizes.values()), "um"), 0.2, "Doubts do not simply add: square, add, take the root."),
+    slips=[Slip(Q(sum(sizes.values()), "um"), 0.2, "Uncertainties do not simply add: square, add, take the root."),
            Slip(Q(max(sizes.values()), "um"), 0.2, "The largest alone is too little; the others count too.")],
 )
 expanded = ref("doubt-expanded", (2 * combined).to("mm"), outcome="weigh-doubt", shows="by-squares", tolerance=0.02,
@@ -435,17 +447,19 @@ sets = [{key for key, mm in inside.items() if mm > limit} for limit in limits]
 # A doubt with which all, or none, would be safe leaves no decision to be judged.
 safe_ones = next(some for some in sets if 0 < len(some) < len(inside))
 ref("doubt-safe", safe_ones, weight=2, outcome="weigh-doubt", shows="largest-first", lesson=f"{where}#choosing-from-the-set",
-    slips=[Slip(key, 0, "It lies inside the edge by less than the doubt, so it may be outside after all.")
+    slips=[Slip(key, 0, "It lies inside the edge by less than the uncertainty, so it may be outside after all.")
            for key in inside if key not in safe_ones]
     + missed(given.doubt.shims, safe_ones,
-             "“{name}” is safe: it lies further inside the edge than the doubt, so it meets the target all the same."))
+             "“{name}” is safe: it lies further inside the edge than the uncertainty, so it meets the target all the same."))
 
 # %% tags=["mark"] task="doubt" points=9
 
 # %% [markdown] tags=["task"]
 # ## 7. Judge it by the cord
 #
-# The unit is built up as far as the table says, and the cord is on. Take the pull below. How much torque is that, how much of it do the bearings take, and what preload is behind it? A part on another shaft counts by its speed. Then say what is to be done. **The last question must be right to pass, in every line.** *10 points.*
+# The unit is built up as far as the table says, and the cord is on. Take the pull below.
+#
+# How much torque is that, how much of it do the bearings take, and what preload is behind it? A part on another shaft counts by its speed. Then say what is to be done. **The last question must be right to pass, in every line.** *10 points.*
 
 # %% tags=["rig"]
 cord = given.cord
@@ -527,7 +541,9 @@ ref("cord-verdict", verdict, weight=3, must_pass=True, outcome="judge-by-cord", 
 # %% [markdown] tags=["task"]
 # ## 8. From cold to warm
 #
-# A support warms up as the table says. By how much does each of the two lengths grow? With what happens across the shaft, what does the setting become? Then four other pairs, on which case and shaft grow: a metre of steel grows by 12 µm for 1 K, one of aluminium by 23 µm. Last, what is to be done with each of four readings. **The four pairs must be right to pass.** *10 points.*
+# A support warms up as the table says. By how much does each of the two lengths grow? With what happens across the shaft, what does the setting become?
+#
+# Then four other pairs, on which case and shaft grow: a metre of steel grows by 12 µm for 1 K, one of aluminium by 23 µm. Last, what is to be done with each of four readings. **The four pairs must be right to pass.** *10 points.*
 
 # %% tags=["rig"]
 warm = given.warm
@@ -608,7 +624,9 @@ ref("warm-when", {id: WHEN[id] for id in labels(warm.temperatures)}, weight=3, o
 # %% [markdown] tags=["task"]
 # ## 9. Too much and too little
 #
-# The table gives the life of a pair over its running setting. How many times shorter is it at the second setting than at the first? Then some units that came back: what does each point to? *5 points.*
+# The table gives the life of a pair over its running setting. How many times shorter is it at the second setting than at the first?
+#
+# Then some units that came back: what does each point to? *5 points.*
 
 # %% tags=["rig"]
 given_table(f"{given.life.name}: life of the pair", ["running setting, mm", "life, h"],

@@ -103,7 +103,9 @@ ref("prepare-danger", {one.id: DANGER[one.id] for one in given.prepare.danger.li
 # %% [markdown] tags=["task"]
 # ## 2. Choose the sealant
 #
-# Four joints, and two sealants on the shelf. For each joint choose the sealant together with the reason. The minutes count from the first sealant to the closed joint. **Each joint must be right for the outcome.** *6 points.*
+# Four joints, and two sealants on the shelf. For each joint choose the sealant together with the reason. The minutes count from the first sealant to the closed joint.
+#
+# **Each joint must be right for the outcome.** *6 points.*
 
 # %% tags=["rig"]
 given_table("On the shelf", ["sealant", "bridges up to, mm", "may lie open, min"],
@@ -146,7 +148,9 @@ ref("joints-which", best, outcome="choose-sealant", shows=("gap-and-time", "no-s
 # %% [markdown] tags=["task"]
 # ## 3. From bead to film
 #
-# A bead is laid beside an oil way and pressed to the width of the face. Work out the film that it makes before any of it is pushed out, what is left over on the length given when the gap is full, and the lump inside: take half of what is left over as a half round along the edge, π *r*² / 2 = volume per length.
+# A bead is laid beside an oil gallery and pressed to the width of the face.
+#
+# Work out the film that it makes before any of it is pushed out, what is left over on the length given when the gap is full, and the lump inside: take half of what is left over as a half round along the edge, π *r*² / 2 = volume per length.
 #
 # Then decide about this bead, and about three others that were tried on a spare piece as wide as the face. **Each bead must be right for the outcome.** *11 points.*
 
@@ -203,7 +207,7 @@ ref("bead-verdict", does, outcome="size-film", shows=("largest-gap", "surplus"),
     lesson=lesson + "a-film-not-a-bead", slips=line_reasons([(id, "") for id in does], bead.does, does, {}, anywhere={
         "thin": "Pressed flat a bead looks like nothing, but this film is thicker than the largest gap: more only makes lumps.",
         "fits": "It looks ample on the face, but one limit is not kept: a film thinner than the gap leaks, a lump above "
-                "what is safe goes into the oil way.",
+                "what is safe goes into the oil gallery.",
         "fat": "More comes out than one would like, but the lump inside is below what is safe: a smaller bead is no gain.",
     }))
 
@@ -212,7 +216,9 @@ ref("bead-verdict", does, outcome="size-film", shows=("largest-gap", "surplus"),
 # %% [markdown] tags=["task"]
 # ## 4. Against the clock
 #
-# This is how the work went, in this order. The clock runs from the first touch of sealant until all bolts are run down by hand; then the face counts as closed. Work out how old the first of the film is by then, how many minutes lie between that and the limit. Then decide about this film and three others. **Each film must be right for the outcome.** *8 points.*
+# This is how the work went, in this order.
+#
+# The clock runs from the first touch of sealant until all bolts are run down by hand; then the face counts as closed. Work out how old the first of the film is by then, how many minutes lie between that and the limit. Then decide about this film and three others. **Each film must be right for the outcome.** *8 points.*
 
 # %% tags=["rig"]
 clock = given.clock
@@ -268,7 +274,7 @@ ref("clock-do", ripe, outcome="sealant-clock", shows="renewed", weight=4, must_p
 #
 # Lay the sealant on this face. Choose tool, size, place and side, and press the button; or draw on the picture. Wiping a stretch takes off what lies on it.
 #
-# The work goes at the pace of the table, one pass after the other, and the clock starts with the first sealant. Your film is closed by the computer when it is marked. Done means: it **seals**, it is closed **in time**, **no lump** larger than the table allows comes near an oil way, and **no blind hole** (drawn filled) takes too much. **You must get this right to pass.**
+# The work goes at the pace of the table, one pass after the other, and the clock starts with the first sealant. Your film is closed by the computer when it is marked. Done means: it **seals**, it is closed **in time**, **no lump** larger than the table allows comes near an oil gallery, and **no blind hole** (drawn filled) takes too much. **You must get this right to pass.**
 #
 # Work out first what the clock says: how old the first sealant is when the face is closed, if all stretches are done once by roller, and if they are done once with a bead. *14 points.*
 
@@ -277,7 +283,7 @@ lay = given.lay
 given_table(f"This face, today{lay.source}", ["what", "value"], [
     ("largest gap of the bolted face", f"{lay.gap_mm:g} mm"),
     ("width of a film by roller", f"{unit.faces.face_by_id(lay.face).film_width_mm:g} mm"),
-    ("largest lump near an oil way (radius)", f"{min(lay.lumps_mm.values()):g} mm"),
+    ("largest lump near an oil gallery (radius)", f"{min(lay.lumps_mm.values()):g} mm"),
     ("a blind hole takes at most", f"{lay.blind_mm3:g} mm³"),
     ("the film may lie open for", f"{lay.minutes:g} min"),
     ("a film by roller takes", f"{lay.pace.film:g} min for 100 mm"),
@@ -311,7 +317,9 @@ ref("lay-film", work, outcome="lay-film", shows=("no-leak", "no-lump"), weight=8
 # %% [markdown] tags=["task"]
 # ## 6. Round the bolts
 #
-# A thin bead was laid once round the face. The table says on which side it passes some of the bolt holes, and where each hole leads. Say of each whether oil gets out through it. Then decide about four holes with beads beside them; the case is not yet down. **Each of the four must be right for the outcome.** *7 points.*
+# A thin bead was laid once round the face. The table says on which side it passes some of the bolt holes, and where each hole leads.
+#
+# Say of each whether oil gets out through it. Then decide about four holes with beads beside them; the case is not yet down. **Each of the four must be right for the outcome.** *7 points.*
 
 # %% tags=["rig"]
 sides = {"inside": "on the oil side", "outside": "on the outer side", "middle": "straight across", "round": "all round"}
@@ -371,7 +379,9 @@ ref("holes-blind", {one.id: BLIND[one.id] for one in holes.blind.lines}, outcome
 # %% [markdown] tags=["task"]
 # ## 7. Judge somebody's film
 #
-# Somebody laid this film, stretch by stretch, and the face was then closed. Two things are wrong: on one stretch the oil gets out, and on one stretch more comes out inside than is safe for the oil way nearby. Table and picture show where. Say of four stretches how they are; both are among them. **Each must be right for the outcome.** *6 points.*
+# Somebody laid this film, stretch by stretch, and the face was then closed.
+#
+# Two things are wrong: on one stretch the oil gets out, and on one stretch more comes out inside than is safe for the oil gallery nearby. Table and picture show where. Say of four stretches how they are; both are among them. **Each must be right for the outcome.** *6 points.*
 
 # %% tags=["rig"]
 fault = given.fault
@@ -404,11 +414,11 @@ is_ = {id: reason if id == leaking else "fat" if id in lumpy else "fine" for id,
 # %% tags=["reference"]
 why = {
     "fine": "At a glance it looks like the others. Hold its film against its gap, its minute against the clock, what lies under it, "
-            "and its picture against the oil ways: one of them is not right.",
+            "and its picture against the oil galleries: one of them is not right.",
     "thin": "Too little is the first thing to think of, but here the film is thicker than the gap.",
     "soiled": "Oil and dirt are common, but table and picture show none on this stretch.",
     "old": "A late closing is easy to suspect, but this stretch was closed within the time of its sheet.",
-    "fat": "It may be thick, but no oil way lies near it, or what comes out there is below what is safe.",
+    "fat": "It may be thick, but no oil gallery lies near it, or what comes out there is below what is safe.",
 }
 ref("fault-stretches", is_, outcome="judge-film", shows="stretch-by-stretch", must_pass=True,
     lesson=lesson + "a-film-not-a-bead", slips=line_reasons(fault.asked, fault.says, is_, {}, anywhere=why))
@@ -418,7 +428,9 @@ ref("fault-stretches", is_, outcome="judge-film", shows="stretch-by-stretch", mu
 # %% [markdown] tags=["task"]
 # ## 8. What comes out at the edge
 #
-# Four faces were closed a few minutes ago. Outside you see what came out; inside lies about as much. Decide what is to be done with each film. **Each must be right for the outcome.** *6 points.*
+# Four faces were closed a few minutes ago. Outside you see what came out; inside lies about as much. Decide what is to be done with each film.
+#
+# **Each must be right for the outcome.** *6 points.*
 
 # %% tags=["form"]
 sheet.form(
@@ -444,7 +456,7 @@ why |= {
     "unfilled": "It came out at the bolts, where the gap is narrow; in the wide places the film is thinner than the gap, and leaks.",
     "nothing": "A clean edge looks like good work, but with nothing come out nobody knows that the gap is full.",
     "roll-fat": fat, "seen-fat": fat, "mirror-fat": fat,
-    "held": "Only one place is thick, but it is the one by the oil way, and as much lies inside: more than is safe.",
+    "held": "Only one place is thick, but it is the one by the oil gallery, and as much lies inside: more than is safe.",
 }
 ref("edge-do", {one.id: EDGE[one.id] for one in given.edge.lines}, outcome="size-film", shows="squeezed-out",
     must_pass=True, lesson=lesson + "what-comes-out-at-the-edge",
@@ -455,7 +467,9 @@ ref("edge-do", {one.id: EDGE[one.id] for one in given.edge.lines}, outcome="size
 # %% [markdown] tags=["task"]
 # ## 9. Closed, and then?
 #
-# First decide what to do about what happened. Then work out how many hours a face still has to wait for its oil, and say when the oil may go into this case and into three others. **You must get every line of both decisions right to pass.** *9 points.*
+# First decide what to do about what happened.
+#
+# Then work out how many hours a face still has to wait for its oil, and say when the oil may go into this case and into three others. **You must get every line of both decisions right to pass.** *9 points.*
 
 # %% tags=["rig"]
 after = given.after
@@ -481,7 +495,7 @@ MISHAP = {"fetched": "go", "covered": "go", "lamp": "go", "slid": "renew", "lift
           "lump": "find", "washer": "find", "scrap": "find", "roll": "outside", "smear": "outside", "drip": "outside"}
 lost = "It seems to be lost, and harmless. In the case the oil carries it to a gallery or a gear, long before the first oil change."
 why = {
-    "fetched": "A wait makes one doubt the film, but it is clean, and within its time: a new one costs time for nothing.",
+    "fetched": "After a wait you no longer trust the film, but it is clean, and within its time: a new one costs time for nothing.",
     "covered": "Dust is bad for an open film; this one is covered and its bolts are home, so no dust reaches it.",
     "lamp": "A look seems like a mishap too, but nobody lifted anything: the film was never opened.",
     "slid": "It looks as if sliding spread the film; it dragged part of it over the edges and left lumps inside.",

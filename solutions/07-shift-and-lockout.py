@@ -3,7 +3,9 @@
 #
 # <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# Twelve tasks about the selector of a two-shaft transaxle and the hand test that proves it. Take about an hour. Every answer is saved as you give it; you can stop and come back.
+# Twelve tasks about the selector of a two-shaft transaxle and the hand test that proves it. Take about an hour.
+#
+# Every answer is saved as you give it; you can stop and come back.
 #
 # Tasks 1, 2 and 5 are **must-pass**. In tasks 3, 10, 11 and 12 one question decides: each says so.
 #
@@ -32,7 +34,9 @@ where = "07-shift-and-lockout"
 # %% [markdown] tags=["task"]
 # ## 1. Prove the lockout by hand
 #
-# Write down the hand test that proves the lockout: what has to be tried, and what has to be shown so that the stop counts. Ten moves at most; the fewest will do.
+# Write down the hand test that proves the lockout: what has to be tried, and what has to be shown so that the stop counts.
+#
+# Ten moves at most; the fewest will do.
 #
 # Choose moves with the buttons. With the keyboard: Tab to a button and press Enter; in the list, Shift with an arrow key moves a move, Delete takes it out. **You must get this one right to pass.** *6 points.*
 
@@ -60,7 +64,9 @@ ref("lockout-way", shift.lockout_test(sound, *direct, faulty=faulty),
 # %% [markdown] tags=["task"]
 # ## 2. Read records of the proof
 #
-# Four people wrote down what they did and felt, each on another unit with a gate like yours. What does each record say about the lockout? **Every record must be right to pass.** *6 points.*
+# Four people wrote down what they did and felt, each on another unit with a gate like yours. What does each record say about the lockout?
+#
+# **Every record must be right to pass.** *6 points.*
 
 # %% tags=["rig"]
 records = [(letter, record.words) for letter, record in zip("ABCD", given.lockout.records)]
@@ -99,7 +105,9 @@ ref("lockout-reading", says, outcome="prove-lockout", shows="both-halves", must_
 # %% [markdown] tags=["task"]
 # ## 3. The force of a detent
 #
-# You measured a detent spring and looked up the rest. Work out the spring's force with the ball home, the force along the rail that leaves the notch, and the force at the crest, where the spring is pressed together by the depth of the notch on top. Then decide by the maker's limits, which are for leaving the notch, about this spring and about those of three other rails, each pulled three times. **Every spring must be right for the outcome.** *14 points.*
+# You measured a detent spring and looked up the rest.
+#
+# Work out the spring's force with the ball home, the force along the rail that leaves the notch, and the force at the crest, where the spring is pressed together by the depth of the notch on top. Then decide by the maker's limits, which are for leaving the notch, about this spring and about those of three other rails, each pulled three times. **Every spring must be right for the outcome.** *14 points.*
 
 # %% tags=["rig"]
 d = given.detent
@@ -205,7 +213,9 @@ ref("lever-angle", shift.turn_angle(way, radius), outcome="detent-force", shows=
 # %% [markdown] tags=["task"]
 # ## 5. One rail at a time
 #
-# First say what a vehicle does in four situations. Then read the cases: a gear is in, and one pin of the interlock was left out. Last judge a pin that was measured, and rails of other units that were pushed while a gear was in. **Each of the three must be right to pass, in every line.** *16 points.*
+# First say what a vehicle does in four situations. Then read the cases: a gear is in, and one pin of the interlock was left out.
+#
+# Last judge a pin that was measured, and rails of other units that were pushed while a gear was in. **Each of the three must be right to pass, in every line.** *16 points.*
 
 # %% tags=["rig"]
 lock = given.interlock
@@ -412,7 +422,9 @@ ref("explain-all", fits, outcome="misbuild-symptoms", shows="left-possible",
 # %% [markdown] tags=["task"]
 # ## 10. What the hand does not find
 #
-# The finger is too narrow to push two rails at once, so no hand test shows that a pin between them was left out. Four units are on their way. What comes next for each? **Every unit must be right for the outcome.** *6 points.*
+# The finger is too narrow to push two rails at once, so no hand test shows that a pin between them was left out. Four units are on their way.
+#
+# What comes next for each? **Every unit must be right for the outcome.** *6 points.*
 
 # %% tags=["form"]
 sheet.form(
@@ -444,7 +456,9 @@ ref("unseen-do", {one.id: SURE[one.id] for one in given.unseen.lines}, outcome="
 # %% [markdown] tags=["task"]
 # ## 11. Build it, and is the pin home?
 #
-# Put the steps of the selector into an order that works. Then judge the pin of the finger, measured after it was driven in, and three pins of other units. **Every pin must be right for the outcome.** *10 points.*
+# Put the steps of the selector into an order that works. Then judge the pin of the finger, measured after it was driven in, and three pins of other units.
+#
+# **Every pin must be right for the outcome.** *10 points.*
 
 # %% tags=["rig"]
 pin = given.pin

@@ -3,7 +3,9 @@
 #
 # <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# Eleven tasks about ratios, counted turns, locked shafts, synchroniser rings, the differential, the speed drive and the last checks. Take about an hour and a quarter. Every answer is saved as you give it; you can stop and come back.
+# Eleven tasks about ratios, counted turns, locked shafts, synchroniser rings, the differential, the speed drive and the last checks. Take about an hour and a quarter.
+#
+# Every answer is saved as you give it; you can stop and come back.
 #
 # Write numbers the way you are used to, with their unit where there is one.
 #
@@ -37,7 +39,9 @@ lesson, near = "08-gear-train-and-checks", {"relative": 0.006}
 # %% [markdown] tags=["task"]
 # ## 1. Along the path
 #
-# Work out the ratios of your forward gear from its teeth, then look at reverse. Give ratios as plain numbers with three figures: turns of the driving side for one turn of the driven side. *7 points.*
+# Work out the ratios of your forward gear from its teeth, then look at reverse.
+#
+# Give ratios as plain numbers with three figures: turns of the driving side for one turn of the driven side. *7 points.*
 
 # %% tags=["rig"]
 path = given.path
@@ -97,7 +101,9 @@ ref("path-back", Q(float(abs(geartrain.ratio(counted, reverse, to=pinion))), "")
 # %% [markdown] tags=["task"]
 # ## 2. Turns to count
 #
-# You are going to count another gear. First with the right wheel held: how far must the input shaft turn? Then with both wheels free, when they have turned unevenly. *6 points.*
+# You are going to count another gear. First with the right wheel held: how far must the input shaft turn? Then with both wheels free, when they have turned unevenly.
+#
+# *6 points.*
 
 # %% tags=["rig"]
 count = given.count
@@ -140,7 +146,9 @@ ref("count-free", Q(float(free), "turn"), weight=2, outcome="count-turns", shows
 # %% [markdown] tags=["task"]
 # ## 3. Which gear is in?
 #
-# The lid is on and one gear is engaged. Hold a wheel and turn the other one (without a differential: turn the output shaft), and count the strokes and marks of the input shaft. Each stroke is a whole turn; read the rest at the pointer to the nearest mark. Then name the gear. *5 points.*
+# The lid is on and one gear is engaged.
+#
+# Hold a wheel and turn the other one (without a differential: turn the output shaft), and count the strokes and marks of the input shaft. Each stroke is a whole turn; read the rest at the pointer to the nearest mark. Then name the gear. *5 points.*
 
 # %% tags=["rig"]
 closed_gears(unit, given.which.inside)
@@ -191,7 +199,9 @@ ref("which-gear", found, weight=1.8, outcome="name-gear", shows="gear-named", le
 # %% [markdown] tags=["task"]
 # ## 4. What the count cannot tell
 #
-# Somebody counts with a coarse eye. A reading may be off by half a least count either way, so two gears are safely told apart only when their counts differ by two least counts, or turn opposite ways. So a gear fits a reading when its count lies within one least count of it, and turns the same way. *8 points.*
+# Somebody counts with a coarse eye.
+#
+# A reading may be off by half a least count either way, so two gears are safely told apart only when their counts differ by two least counts, or turn opposite ways. So a gear fits a reading when its count lies within one least count of it, and turns the same way. *8 points.*
 
 # %% tags=["rig"]
 apart = given.apart
@@ -311,7 +321,7 @@ ref("lock-first", {one.id: FIRST[one.id] for one in lock.first.lines}, weight=3,
 # %% [markdown] tags=["task"]
 # ## 6. Play of a side gear
 #
-# The dial gauge stands on a side gear: pushed inwards it shows one reading, pulled outwards the other. A washer is in. *4 points.*
+# The dial indicator stands on a side gear: pushed inwards it shows one reading, pulled outwards the other. A washer is in. *4 points.*
 
 # %% tags=["rig"]
 play = given.play
@@ -319,7 +329,7 @@ low, high = play.limits_mm
 given_table(f"{play.side.capitalize()} side gear{play.source}", ["what", "mm"],
             [("dial, gear pushed inwards", f"{play.inwards_mm:.2f}"), ("dial, gear pulled outwards", f"{play.outwards_mm:.2f}"),
              ("washer fitted", f"{play.fitted_mm:.2f}"), ("play allowed, from", f"{low:.2f}"),
-             ("play allowed, to", f"{high:.2f}"), ("doubt of the play read, either way", f"{play.doubt_mm:.2f}")])
+             ("play allowed, to", f"{high:.2f}"), ("uncertainty of the play read, either way", f"{play.doubt_mm:.2f}")])
 
 # %% tags=["form"]
 play = given.play
@@ -327,7 +337,7 @@ sheet.form(
     "play",
     sheet.number("play-read", "How much play is there?", "mm"),
     sheet.choice("play-verdict", "What does that mean?", options=play.verdicts),
-    sheet.choice("play-washer", "Which washer brings the play surely within its limits, doubt and all?",
+    sheet.choice("play-washer", "Which washer brings the play surely within its limits, uncertainty and all?",
                  options=play.washers),
     sheet.each("play-when", "Other differentials: what do you do about this play?",
                lines=play.when.lines, options=play.when.answers),
@@ -361,7 +371,7 @@ after = {key: geartrain.play_with_washer(read, fitted, Q(one, "mm")).m_as("mm") 
 ref("play-washer", {key for key, one in thick.items() if one in sure}, weight=1.2, outcome="side-gear-play", shows="within-limits",
     lesson=where, slips=[
         Slip(key, 0.2 if low <= then <= high else 0,
-             "The play may come out right, but the doubt of your reading can carry it past a limit." if low <= then <= high
+             "The play may come out right, but the uncertainty of your reading can carry it past a limit." if low <= then <= high
              else "There would still be too much play; a thicker washer takes play away." if then > high
              else "There would be too little play, or the washer would not go in at all.")
         for key, then in after.items() if thick[key] not in sure])
@@ -382,7 +392,9 @@ ref("play-when", {one.id: WHEN[one.id] for one in play.when.lines}, weight=1.5, 
 # %% [markdown] tags=["task"]
 # ## 7. Ring gaps under the feeler
 #
-# You press each ring home on its cone and try blades at three places. The table shows the thickest blade that goes in. The last question is about other rings too. **It must be right to pass, in every line.** *9 points.*
+# You press each ring home on its cone and try blades at three places. The table shows the thickest blade that goes in.
+#
+# The last question is about other rings too. **It must be right to pass, in every line.** *9 points.*
 
 # %% tags=["rig"]
 gap = given.gap
@@ -436,7 +448,9 @@ ref("gap-decide", decided, weight=4, outcome="judge-ring", must_pass=True, lesso
 # %% [markdown] tags=["task"]
 # ## 8. What a ring can do
 #
-# The fork presses the ring on its cone. Then the unit gets oil of another kind. The last question is about parts on their way in. **It must be right to pass, in every line.** *9 points.*
+# The fork presses the ring on its cone. Then the unit gets oil of another kind. The last question is about parts on their way in.
+#
+# **It must be right to pass, in every line.** *9 points.*
 
 # %% tags=["rig"]
 cone = given.cone
@@ -563,7 +577,9 @@ ref("speed-shown", shown, outcome="speed-drive", shows="how-far-off", lesson=whe
 # %% [markdown] tags=["task"]
 # ## 10. The last checks in order
 #
-# Put the last checks, and the steps beside them, in an order that works: each check early enough to mend what it finds, and late enough to mean something. Then say why one of your pairs stands as it does. *8 points.*
+# Put the last checks, and the steps beside them, in an order that works: each check early enough to correct what it finds, and late enough to mean something.
+#
+# Then say why one of your pairs stands as it does. *8 points.*
 
 # %% tags=["form"]
 last = given.final

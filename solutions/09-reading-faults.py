@@ -3,7 +3,9 @@
 #
 # <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# Ten tasks about working back from what a check shows to what was built wrongly. Take about an hour. Every answer is saved as you give it; you can stop and come back.
+# Ten tasks about working back from what a check shows to what was built wrongly. Take about an hour.
+#
+# Every answer is saved as you give it; you can stop and come back.
 #
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
@@ -29,7 +31,9 @@ where = "09-reading-faults"
 # %% [markdown] tags=["task"]
 # ## 1. What is done with this unit?
 #
-# Finished units, due to be fitted today, each with one of its checks. Say what you do, case by case; then what some faults would do on the road. **You must get every line of both questions right to pass.** *10 points.*
+# Finished units, due to be fitted today, each with one of its checks. Say what you do, case by case; then what some faults would do on the road.
+#
+# **You must get every line of both questions right to pass.** *10 points.*
 
 # %% tags=["form"]
 sheet.form(
@@ -89,7 +93,9 @@ ref("stop-road", {id: ROAD[id] for id in labels(given.stop.found)}, outcome="sto
 # %% [markdown] tags=["task"]
 # ## 2. What the driver says
 #
-# Units that came back. First: the driver has just told you this, and nothing has been checked yet. Which check comes first? It should be able to show what he felt, in the fewest minutes. Then: other drivers, and what a check has found. What do you open? *14 points.*
+# Units that came back. First: the driver has just told you this, and nothing has been checked yet. Which check comes first?
+#
+# It should be able to show what he felt, in the fewest minutes. Then: other drivers, and what a check has found. What do you open? *14 points.*
 
 # %% tags=["form"]
 first, opened = given.driver.first, given.driver.opened
@@ -157,7 +163,9 @@ ref("driver-open", {one.id: OPENED[one.id] for one in opened.lines}, outcome="ex
 # %% [markdown] tags=["task"]
 # ## 3. What explains it?
 #
-# The record of some checks of a unit in which **one** thing is wrong. Which of six misbuilds can it be? It must explain all that was seen, what failed and what passed. *6 points.*
+# The record of some checks of a unit in which **one** thing is wrong. Which of six misbuilds can it be?
+#
+# It must explain all that was seen, what failed and what passed. *6 points.*
 
 # %% tags=["rig"]
 given_table("As written down", ["check", "what it shows"], [(row.name, row.words) for row in given.explain.record])
@@ -187,7 +195,9 @@ ref("explain-all", can, outcome="explain-symptom", weight=6, lesson=f"{where}#fr
 # %% [markdown] tags=["task"]
 # ## 4. Which check next, and what does it cost?
 #
-# **Exactly one** of four misbuilds is in the unit. Look up in the lesson's picture what the checks show with each. A check tells two suspects apart when it shows something else with one than with the other. *22 points.*
+# **Exactly one** of four misbuilds is in the unit. Look up in the lesson's picture what the checks show with each.
+#
+# A check tells two suspects apart when it shows something else with one than with the other. *22 points.*
 
 # %% tags=["rig"]
 given_table("One of these is in the unit", ["letter", "misbuild"], [(one.letter, one.name) for one in given.search.suspects])
@@ -260,7 +270,9 @@ for n, route in enumerate(s.routes, 1):
 # %% [markdown] tags=["task"]
 # ## 5. One or two?
 #
-# The records of four units, **all** final checks made; only those that failed are shown. How many things are wrong in each? Then a unit in which two of six suspects are: which check does each of them explain? *10 points.*
+# The records of four units, **all** final checks made; only those that failed are shown. How many things are wrong in each?
+#
+# Then a unit in which two of six suspects are: which check does each of them explain? *10 points.*
 
 # %% tags=["rig"]
 given_table("Four units; every other check passed", ["unit", "failed", "what it shows"],
@@ -353,7 +365,9 @@ ref("alike-sure", sure, outcome="know-limits", weight=4, lesson=at_lesson, shows
 # %% [markdown] tags=["task"]
 # ## 7. A fault, or a false count?
 #
-# Another unit, with the teeth of the table. Work out what the input shaft should turn. Then four colleagues each say: “I counted both wheels and took the average.” What do you make of each count? *11 points.*
+# Another unit, with the teeth of the table. Work out what the input shaft should turn.
+#
+# Then four colleagues each say: “I counted both wheels and took the average.” What do you make of each count? *11 points.*
 
 # %% tags=["rig"]
 c = given.count
@@ -404,7 +418,9 @@ ref("count-says", says, outcome="doubt-reading", weight=5, lesson=at_lesson, sho
 # %% [markdown] tags=["task"]
 # ## 8. A fault, or a false pull?
 #
-# Closed units are pulled round in neutral on a cord. What the other shaft takes of the pull was read before, worked out for this drum. The limits are for the pair alone. A pull that lies nearer to a limit than its uncertainty is read again. Last: pulls that were taken in one way or another. *14 points.*
+# Closed units are pulled round in neutral on a cord. What the other shaft takes of the pull was read before, worked out for this drum.
+#
+# The limits are for the pair alone. A pull that lies nearer to a limit than its uncertainty is read again. Last: pulls that were taken in one way or another. *14 points.*
 
 # %% tags=["rig"]
 k = given.cord
@@ -474,7 +490,9 @@ ref("cord-false", {one.id: TAKEN[one.id] for one in k.taken.lines}, outcome="dou
 # %% [markdown] tags=["task"]
 # ## 9. Your unit on the bench
 #
-# A unit of your own, in which one or two things are wrong. Make the checks that you want; the clock counts their minutes, but no mark depends on it. Then say what is in there. *7 points.*
+# A unit of your own, in which one or two things are wrong. Make the checks that you want; the clock counts their minutes, but no mark depends on it.
+#
+# Then say what is in there. *7 points.*
 
 # %% tags=["rig"]
 own_checks(given.own)
@@ -509,7 +527,9 @@ ref("own-says", right, outcome="explain-symptom", weight=7, lesson=at_lesson, sh
 # %% [markdown] tags=["task"]
 # ## 10. Done in the wrong order
 #
-# Some steps of a build, and pairs of them in the order in which they were done. Is a check worth nothing for it? Say what has to be made again. *6 points.*
+# Some steps of a build, and pairs of them in the order in which they were done. Is a check worth nothing for it?
+#
+# Say what has to be made again. *6 points.*
 
 # %% tags=["rig"]
 given_table("Steps", ["letter", "step"], [(one.letter, one.name) for one in given.blind.steps])

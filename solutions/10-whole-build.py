@@ -3,9 +3,11 @@
 #
 # <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# One unit of your own, from the first ring to the last signature, in ten tasks. Take about two hours; have paper and a calculator. Every answer is saved as you give it; you can stop and come back.
+# One unit of your own, from the first ring to the last signature, in ten tasks. Take about two hours; have paper and a calculator.
 #
-# Build at the bench first. It gives readings and keeps what you decide; it does not say what is right. The forms below it hold the same decisions: read them as your build record, and mend there what you see to be wrong.
+# Every answer is saved as you give it; you can stop and come back.
+#
+# Build at the bench first. It gives readings and keeps what you decide; it does not say what is right. The forms below it hold the same decisions: read them as your build record, and correct there what you see to be wrong.
 #
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
@@ -56,7 +58,9 @@ whole_build(job, sheet)
 # %% [markdown] tags=["task"]
 # ## 1. The order of the build
 #
-# All steps of the unit. Within each stage they stand out of order, and some steps may have to go to another stage. If you built at the bench, your own order stands here. Put right what does not work.
+# All steps of the unit. Within each stage they stand out of order, and some steps may have to go to another stage.
+#
+# If you built at the bench, your own order stands here. Put right what does not work.
 #
 # Then a build that somebody else has begun: what stands, and which steps can be done next.
 #
@@ -93,7 +97,9 @@ ref("begun-next", turn, outcome="build-in-order", shows="needs-first", must_pass
 # %% [markdown] tags=["task"]
 # ## 2. Which way round?
 #
-# Parts that go in both ways, and are right in one. Each lies before you as its line says: told by what can be seen of it, not by its mark. Say whether it goes in so. **Every line must be right to pass.** *16 points.*
+# Parts that go in both ways, and are right in one.
+#
+# Each lies before you as its line says: told by what can be seen of it, not by its mark. Say whether it goes in so. **Every line must be right to pass.** *16 points.*
 
 # %% tags=["form"]
 sheet.form("ways", *sheet.ask_all(sheet_fields(job, "way")))
@@ -113,7 +119,9 @@ my_ways = {"ways": ref("ways", right, outcome="fit-right-way", shows="mark-first
 # %% [markdown] tags=["task"]
 # ## 3. The shims of your unit
 #
-# The lengths are those of your own unit, as on the bench. For each pair work out the shim that leaves neither play nor preload, then the thinnest and the thickest that meet the target. Then choose what goes in: from the shelf, and so that the target is met even if the stack is off by its doubt. For two shims give the thickness of both together. *24 points.*
+# The lengths are those of your own unit, as on the bench.
+#
+# For each pair work out the shim that leaves neither play nor preload, then the thinnest and the thickest that meet the target. Then choose what goes in: from the shelf, and so that the target is met even if the stack is off by its uncertainty. For two shims give the thickness of both together. *24 points.*
 
 # %% tags=["rig"]
 from twoshaft.models.shim import stack_budget
@@ -125,7 +133,7 @@ given_table("Measured on your unit", ["length", "reading, mm"],
 # %% tags=["rig"]
 given_table("What is wanted, and what is there", ["what", "value"],
             [*((f"{ask.name}: {line.what[:1].lower()}{line.what[1:]}", line.value) for ask in asks if ask.kind == "shim" for line in card(job, ask)),
-             *((f"{ask.name}: doubt of the stack, either way", f"{stack_budget(job.support(ask.about), job.measured(ask.about)).expanded():.3f} mm")
+             *((f"{ask.name}: uncertainty of the stack, either way", f"{stack_budget(job.support(ask.about), job.measured(ask.about)).expanded():.3f} mm")
                for ask in asks if ask.kind == "shim")])
 
 # %% tags=["form"]
@@ -166,7 +174,7 @@ for ask in (one for one in asks if one.kind == "shim"):
     wrong = totals[(min(far) <= totals) & (totals <= max(far)) & ~meets]
     my_shims[ask.id] = ref(ask.id, best, outcome="set-by-shim", shows="from-shelf", weight=3, tolerance=off, lesson=f"{where}#measure", slips=[
         *(Slip(t, 1, "This one is as safe as ours.") for t in safe),
-        *(Slip(t, 0.3, "It meets the target on paper, but by less than the doubt of the stack.") for t in edge),
+        *(Slip(t, 0.3, "It meets the target on paper, but by less than the uncertainty of the stack.") for t in edge),
         *(Slip(t, 0, "It lies on the other side of the gap: the direction is turned round.") for t in wrong)])
 
 # %% tags=["mark"] task="shims" points=24
@@ -174,7 +182,9 @@ for ask in (one for one in asks if one.kind == "shim"):
 # %% [markdown] tags=["task"]
 # ## 4. Tighten
 #
-# First the threads: do with each group what has to be done so that the torque of its card holds, and nothing more. Then wrench and setting for three groups; where an adapter is needed, the setting on the wrench is not the torque of the card. Last, flanges that others have pulled. **Every line of the threads and of the flanges must be right to pass.** *20 points.*
+# First the threads: do with each group what has to be done so that the torque of its card holds, and nothing more.
+#
+# Then wrench and setting for three groups; where an adapter is needed, the setting on the wrench is not the torque of the card. Last, flanges that others have pulled. **Every line of the threads and of the flanges must be right to pass.** *20 points.*
 
 # %% tags=["rig"]
 given_table("Job cards", ["what", "value"],
@@ -255,7 +265,9 @@ ref("flange-says", {id: moved[id] for id in labels(given.others.flange.lines)}, 
 # %% [markdown] tags=["task"]
 # ## 5. Use it again, or renew it
 #
-# Parts of this build lie before you, each as its line says. Decide by what was found and read, and by what the card says; where that is not enough, clean or measure first. Figures are invented. **Every line must be right to pass.** *14 points.*
+# Parts of this build lie before you, each as its line says.
+#
+# Decide by what was found and read, and by what the card says; where that is not enough, clean or measure first. Figures are invented. **Every line must be right to pass.** *14 points.*
 
 # %% tags=["form"]
 sheet.form("parts", sheet.each("parts-again", "What do you do about each of these parts?", lines=given.parts.lines, options=given.parts.answers))
@@ -292,9 +304,11 @@ ref("parts-again", {id: does[id] for id in labels(given.parts.lines)}, outcome="
 # %% [markdown] tags=["task"]
 # ## 6. Against the clock
 #
-# A clock of your unit with the minutes of your steps: it runs from the end of the one step to the end of the other. Work out what must be done inside and what is left, then tick what may be done besides. Each of these steps is asked for alone.
+# A clock of your unit with the minutes of your steps: it runs from the end of the one step to the end of the other.
 #
-# If your unit is closed on sealant, its film is asked for as well: it must seal, in time, with no lump near an oil way. *14 points.*
+# Work out what must be done inside and what is left, then tick what may be done besides. Each of these steps is asked for alone.
+#
+# If your unit is closed on sealant, its film is asked for as well: it must seal, in time, with no lump near an oil gallery. *14 points.*
 
 # %% tags=["rig"]
 c = given.clock
@@ -340,7 +354,9 @@ for ask in (one for one in asks if one.kind == "film"):
 # %% [markdown] tags=["task"]
 # ## 7. Prove it
 #
-# Write down the hand test that proves the lockout: what has to be tried, and what has to be shown so that the stop counts. Then say what you make of each check of **your** unit, as it showed itself at the bench: something may have come wrong with the parts. Last, proofs that others have made of lockouts that open by way of neutral: such a one holds when the direct shift is stopped every time, and the stop lets go by way of neutral. **You must get all of these right to pass.** *16 points.*
+# Write down the hand test that proves the lockout: what has to be tried, and what has to be shown so that the stop counts.
+#
+# Then say what you make of each check of **your** unit, as it showed itself at the bench: something may have come wrong with the parts. Last, proofs that others have made of lockouts that open by way of neutral: such a one holds when the direct shift is stopped every time, and the stop lets go by way of neutral. **You must get all of these right to pass.** *16 points.*
 
 # %% tags=["form"]
 sheet.form("proof", *sheet.ask_all(sheet_fields(job, "proof", "check")),
@@ -396,7 +412,9 @@ ref("proof-says", {id: says[id] for id in labels(given.felt.scenes)}, outcome="p
 # %% [markdown] tags=["task"]
 # ## 8. What should be counted?
 #
-# Before a count is worth anything you must know what it should give. One wheel is turned, the other held. Last, checks that others have made: what failed once has failed, and what was not made as asked says nothing. **Every line about them must be right to pass.** *10 points.*
+# Before a count is worth anything you must know what it should give. One wheel is turned, the other held.
+#
+# Last, checks that others have made: what failed once has failed, and what was not made as asked says nothing. **Every line about them must be right to pass.** *10 points.*
 
 # %% tags=["rig"]
 t = given.turns
@@ -438,7 +456,9 @@ ref("checks-say", {id: saying[id] for id in labels(given.others.made.lines)}, ou
 # %% [markdown] tags=["task"]
 # ## 9. The wrong way round, seen late
 #
-# On another unit the first step of the table was done wrongly, and the steps under it followed. Tick what has to come off before the part can be turned round, and nothing more. Then work out the minutes: all of that undone and done again, and the wrong step itself undone and done again. Last, other parts that went in wrongly, each with two final checks that were made since: does one of them show it? *6 points.*
+# On another unit the first step of the table was done wrongly, and the steps under it followed.
+#
+# Tick what has to come off before the part can be turned round, and nothing more. Then work out the minutes: all of that undone and done again, and the wrong step itself undone and done again. Last, other parts that went in wrongly, each with two final checks that were made since: does one of them show it? *6 points.*
 
 # %% tags=["rig"]
 given_table(f"Done wrongly: {given.late.words}", ["step", "to undo, min", "to do, min"], [(row.name, row.undo_min, row.do_min) for row in given.late.rows])
@@ -481,7 +501,9 @@ ref("late-shows", right, outcome="fit-right-way", shows="not-shown", weight=2.5,
 # %% [markdown] tags=["task"]
 # ## 10. Written down and signed
 #
-# First lines of build records, each with what was done: a line says what was done and read, tidy or not. Then say who signs for each check: the one who made it, once it is made. Last, decide in each case. Something that may be wrong inside takes the unit out of use; work that nobody can vouch for is done again; what was seen to be right is signed. **You must get every check and every case right to pass.** *16 points.*
+# First lines of build records, each with what was done: a line says what was done and read, tidy or not.
+#
+# Then say who signs for each check: the one who made it, once it is made. Last, decide in each case. Something that may be wrong inside takes the unit out of use; work that nobody can vouch for is done again; what was seen to be right is signed. **You must get every check and every case right to pass.** *16 points.*
 
 # %% tags=["form"]
 sheet.form(

@@ -3,7 +3,9 @@
 #
 # <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# Ten tasks about taking a unit apart: the order, what is read before it is lost, the oil, marks, cleaning, and what is thrown away. Take about an hour. Every answer is saved as you give it; you can stop and come back.
+# Ten tasks about taking a unit apart: the order, what is read before it is lost, the oil, marks, cleaning, and what is thrown away. Take about an hour.
+#
+# Every answer is saved as you give it; you can stop and come back.
 #
 # Write numbers the way you are used to, with their unit where there is one.
 #
@@ -60,7 +62,9 @@ ref("strip-next", next_off, weight=1, outcome="strip-in-order", shows="off-next"
 # %% [markdown] tags=["task"]
 # ## 2. Read it before it is lost
 #
-# The table shows how far a unit is apart. Say of each reading whether it can be taken. Then say what has to be read before the next step. **Every line of the first question must be right to pass.** *9 points.*
+# The table shows how far a unit is apart. Say of each reading whether it can be taken. Then say what has to be read before the next step.
+#
+# **Every line of the first question must be right to pass.** *9 points.*
 
 # %% tags=["rig"]
 given_table("How far the unit is apart", ["step", "state"], [(step.name, step.words) for step in given.lost.state])
@@ -102,7 +106,9 @@ ref("lost-first", first, weight=1, outcome="read-before-lost", shows="first-read
 # %% [markdown] tags=["task"]
 # ## 3. What was read, worked out
 #
-# You read an end float and a backlash before the parts came off. The dial for the backlash stood on an arm. A thicker shim takes end float away here. *14 points.*
+# You read an end float and a backlash before the parts came off. The dial for the backlash stood on an arm. A thicker shim takes end float away here.
+#
+# *14 points.*
 
 # %% tags=["rig"]
 worked = given.worked
@@ -164,7 +170,9 @@ ref("worked-says", says, weight=2, outcome="work-out-readings", shows="against-l
 # %% [markdown] tags=["task"]
 # ## 4. How much oil was in?
 #
-# The oil was drained into a measuring jug while it was warm. Work out what it comes to cold, and what was missing. Then judge other units, all measured cold. *10 points.*
+# The oil was drained into a measuring jug while it was warm. Work out what it comes to cold, and what was missing. Then judge other units, all measured cold.
+#
+# *10 points.*
 
 # %% tags=["rig"]
 drained, oil = given.oil, unit.strip.oil
@@ -214,7 +222,9 @@ ref("oil-says", says, weight=2, outcome="read-drained-oil", shows="how-much", le
 # %% [markdown] tags=["task"]
 # ## 5. Where the chips are
 #
-# The time in which chips of one size sink through the whole depth of the oil is given. With less than a tenth of its time at rest, nearly all of a size still float; with the whole time, none. *8 points.*
+# The time in which chips of one size sink through the whole depth of the oil is given.
+#
+# With less than a tenth of its time at rest, nearly all of a size still float; with the whole time, none. *8 points.*
 
 # %% tags=["rig"]
 chips = given.chips

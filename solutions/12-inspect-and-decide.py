@@ -3,7 +3,9 @@
 #
 # <div class="twoshaft-if-missing">If no forms appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# Eleven tasks about worn parts: damage in pictures, readings against limits, and what becomes of each part. Take about an hour. Every answer is saved as you give it; you can stop and come back.
+# Eleven tasks about worn parts: damage in pictures, readings against limits, and what becomes of each part. Take about an hour.
+#
+# Every answer is saved as you give it; you can stop and come back.
 #
 # Write numbers the way you are used to, with their unit where there is one.
 #
@@ -53,7 +55,9 @@ FLANKS = {
 # %% [markdown] tags=["task"]
 # ## 1. Tracks of bearings
 #
-# Each picture shows part of a bearing's track, unrolled; the balls ran from left to right, and the scale is in millimetres. The names are those of ISO 15243. *8 points.*
+# Each picture shows part of a bearing's track, unrolled; the balls ran from left to right, and the scale is in millimetres. The names are those of ISO 15243.
+#
+# *8 points.*
 
 # %% tags=["form"]
 from twoshaft.plots.damage import race_picture
@@ -117,7 +121,9 @@ ref("flanks-pit", Q(longest.long_mm, "mm"), weight=0.6,
 # %% [markdown] tags=["task"]
 # ## 3. Dog teeth
 #
-# Four gears, four dog teeth of each, seen from the side. Where a point is worn, a flat is left; a scale stands over it, five marks to a millimetre. A gear is used again when its widest flat keeps off the limit by what the reading is unsure by, and no corner is broken off. **Every line of the second question must be right to pass.** *9 points.*
+# Four gears, four dog teeth of each, seen from the side. Where a point is worn, a flat is left; a scale stands over it, five marks to a millimetre.
+#
+# A gear is used again when its widest flat keeps off the limit by what the reading is unsure by, and no corner is broken off. **Every line of the second question must be right to pass.** *9 points.*
 
 # %% tags=["rig"]
 lettered((one.letter, dog_picture(one.flats_mm, one.chips_mm, one.begins_mm)) for one in given.dogs.gears)
@@ -160,7 +166,9 @@ ref("dogs-do", do, weight=2, outcome="judge-dog-teeth", shows="dogs-decide", mus
 # %% [markdown] tags=["task"]
 # ## 4. What a reading proves
 #
-# You read one size four times. Work out how far its mean must keep off the limit, with a guard band of 1.65 standard uncertainties of the mean. Then judge means of other parts in the same way. **Every line of the last question must be right to pass.** *12 points.*
+# You read one size four times. Work out how far its mean must keep off the limit, with a guard band of 1.65 standard uncertainties of the mean.
+#
+# Then judge means of other parts in the same way. **Every line of the last question must be right to pass.** *12 points.*
 
 # %% tags=["rig"]
 guard = given.guard
@@ -220,7 +228,9 @@ ref("guard-do", proven, weight=3, outcome="decide-by-guard", shows="proven", mus
 # %% [markdown] tags=["task"]
 # ## 5. What it costs to be wrong
 #
-# A reading lies near its limit, which is the smallest size allowed. The second table gives the chance that the part is bad, by how many standard uncertainties the reading lies inside. Then decide cases. A sure measurement costs its hours, and the part is renewed only if it is bad. *11 points.*
+# A reading lies near its limit, which is the smallest size allowed.
+#
+# The second table gives the chance that the part is bad, by how many standard uncertainties the reading lies inside. Then decide cases. A sure measurement costs its hours, and the part is renewed only if it is bad. *11 points.*
 
 # %% tags=["rig"]
 cost = given.cost
@@ -284,7 +294,9 @@ ref("cost-do", cheapest, weight=2.5, outcome="weigh-errors", shows="cheapest", l
 # %% [markdown] tags=["task"]
 # ## 6. End float and circlip
 #
-# The circlip sets the end float of a gear. Take the thickness that brings the float nearest to the middle of what is allowed. **Every line of the last question must be right to pass.** *11 points.*
+# The circlip sets the end float of a gear. Take the thickness that brings the float nearest to the middle of what is allowed.
+#
+# **Every line of the last question must be right to pass.** *11 points.*
 
 # %% tags=["rig"]
 clip = given.clip
@@ -339,7 +351,9 @@ ref("clip-do", goes_in, weight=3, outcome="set-gear-float", shows="clip-decide",
 # %% [markdown] tags=["task"]
 # ## 7. Where rings and needles sat
 #
-# A ring that crept has worn its seat or itself. Work out how loose your own ring is, and the play of a gear on its needles. Then say of other rings what is done. **Every line of the last question must be right to pass.** *10 points.*
+# A ring that crept has worn its seat or itself. Work out how loose your own ring is, and the play of a gear on its needles.
+#
+# Then say of other rings what is done. **Every line of the last question must be right to pass.** *10 points.*
 
 # %% tags=["rig"]
 seats = given.seats

@@ -3,7 +3,13 @@
 #
 # <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# **After this lesson you can** sign in, answer in the units you are used to, and hand in; read how a mark comes about; look round a workshop and say what to stop; say why each of the usual cautions is there; and work out whether a load may be lifted by hand.
+# **After this lesson you can**
+#
+# - sign in, answer in the units you are used to, and hand in
+# - read how a mark comes about
+# - look round a workshop and say what to stop
+# - say why each of the usual cautions is there
+# - work out whether a load may be lifted by hand
 #
 # **Time:** 30 to 40 minutes. **What passing proves:** that you know the usual cautions and can judge a workshop and a lift. When you work at a bench is for your instructor to say. Some items are must-pass: no marks elsewhere make up for them.
 #
@@ -53,9 +59,9 @@ lesson.form(
 )
 
 # %% [markdown] tags=["then"]
-# Point or comma, fraction or decimal, millimetres or inches: all are read. What could be meant in **two ways** is asked back and never guessed. `1,234 mm` is one millimetre and a bit to some, more than a metre to others.
+# Point or comma, fraction or decimal, millimetres or inches: all are read. What could be meant in **two ways** is never guessed: the form asks which one you mean. `1,234 mm` is one millimetre and a bit to some, more than a metre to others.
 #
-# A figure without a unit is asked back too. On the bench that is how a torque ends up twelve times too small.
+# The form asks for a missing unit, too. On the bench that is how a torque ends up twelve times too small.
 
 # %% tags=["then"]
 reading_table("How a figure is read", [
@@ -85,7 +91,7 @@ sheet.form(
 # %% [markdown]
 # ## Handing in
 #
-# On *start-here* press **Hand in**. You get a **receipt**: a short code for exactly what you handed in, and when. Write it down; it settles every doubt. Until the due date you can hand in again, and the last one counts. Once you have feedback it is for your instructor to say: another attempt comes with fresh readings.
+# On *start-here* press **Hand in**. You get a **receipt**: a short code for exactly what you handed in, and when. Write it down; it settles every question. Until the due date you can hand in again, and the last one counts. Once you have feedback it is for your instructor to say: another attempt comes with fresh readings.
 
 # %% [markdown]
 # ## How a mark comes about

@@ -3,7 +3,14 @@
 #
 # <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# **After this lesson you can** read a micrometer, a vernier and a dial indicator with their zero checked, say what repeat readings are worth, choose the tool for a tolerance, pull a cord and a torque wrench rightly, set the wrench with an adapter and in any unit, and say what your reading allows you to claim.
+# **After this lesson you can**
+#
+# - read a micrometer, a vernier and a dial indicator with their zero checked
+# - say what repeat readings are worth
+# - choose the tool for a tolerance
+# - pull a cord and a torque wrench correctly
+# - set the wrench with an adapter and in any unit
+# - say what your reading allows you to claim
 #
 # **Time:** 35 to 40 minutes. **What passing proves:** that your figures can be trusted by whoever builds on them.
 #
@@ -117,7 +124,7 @@ given_table(
 )
 
 # %% [markdown] tags=["then"]
-# One reading does not belong to the others. Do not just strike it, and do not just average it in. **Look for the cause** (grit, a burr, a tilted tool, a misread line), mend it, and take the set again. If you find no cause, it stays and you say so. If the cause is already known and is not the size (grit was on the anvil), leave the reading out and note why.
+# One reading does not belong to the others. Do not just strike it, and do not just average it in. **Look for the cause** (grit, a burr, a tilted tool, a misread line), correct it, and take the set again. If you find no cause, it stays and you say so. If the cause is already known and is not the size (grit was on the anvil), leave the reading out and note why.
 #
 # The standard deviation tells how far single readings scatter. The mean of four readings scatters half as much as one reading. An error of the tool itself does not average out: one that is known comes off each reading, one that nobody has looked for has to be found first.
 
@@ -139,7 +146,7 @@ given_table(
 )
 
 # %% [markdown] tags=["then"]
-# The comparator is a fine dial, set to nought on a gauge block of known size. Yet the finest is not always best: it must also **reach** the place, and a tool finer than needed costs time. A feeler measures a gap, a depth gauge a step, a dial a **movement**. When nothing meets the rule, say so, and see what the doubt leaves of the tolerance.
+# The comparator is a fine dial, set to nought on a gauge block of known size. Yet the finest is not always best: it must also **reach** the place, and a tool finer than needed costs time. A feeler measures a gap, a depth gauge a step, a dial a **movement**. When nothing meets the rule, say so, and see what the uncertainty leaves of the tolerance.
 
 # %% [markdown]
 # ## The dial indicator
@@ -242,7 +249,7 @@ reading_table("How you may write it", [("13 ft lb", "N·m"), ("18,5 Nm", "N·m")
 # %% [markdown]
 # ## What you may claim
 #
-# A reading has a **doubt**: step, spread and the tool's own error together. Square each, add, take the root, double it: 95 times in 100 the truth lies within that.
+# A reading has an **uncertainty**: step, spread and the tool's own error together. Square each, add, take the root, double it: 95 times in 100 the truth lies within that.
 
 # %% tags=["predict"]
 lesson.predict("inside")
@@ -251,14 +258,14 @@ lesson.predict("inside")
 sources = [shim.resolution("step 0.01 mm", 0.01), shim.normal("tool, from its certificate", 0.006)]
 mean, repeat = shim.repeated("five readings", [25.04, 25.05, 25.04, 25.05, 25.045])
 budget = shim.propagate(lambda mm: mm, [shim.Measured("size", mean, (*sources, repeat))], "mm")
-given_table("Doubt of this size, largest first", ["comes from", "adds, mm"],
+given_table("Uncertainty of this size, largest first", ["comes from", "adds, mm"],
             [*((name, f"{u:.4f}") for name, u in budget.shares.items()), ("all, doubled", f"{2 * budget.u:.4f}")])
 
 # %% [markdown] tags=["then"]
-# Claim *inside* only if the reading lies further from both limits than its doubt, *outside* only if it is beyond a limit by more than the doubt. In between the honest word is **not proved**: measure better, or treat it as bad.
+# Claim *inside* only if the reading lies further from both limits than its uncertainty, *outside* only if it is beyond a limit by more than the uncertainty. In between the honest word is **not proved**: measure better, or treat it as bad.
 
 # %% tags=["then"]
-given_table("Limits 25.00 to 25.05 mm, doubt 0.010 mm", ["reading, mm", "you may say"],
+given_table("Limits 25.00 to 25.05 mm, uncertainty 0.010 mm", ["reading, mm", "you may say"],
             [(f"{mm:.3f}", {"unsure": "not proved"}.get(v, v)) for mm in (24.985, 24.995, 25.025, 25.045, 25.065)
              for v in [gauges.verdict(*(Q(x, "mm") for x in (mm, 25.0, 25.05, 0.010)))]])
 
@@ -300,7 +307,7 @@ lesson.calculation("uncertainty")
 # <summary>Where the rules and figures come from</summary>
 #
 # - Tolerance and range of torque tools: ISO 6789, as a maker's manual quotes it; lever rule from wrench manuals.
-# - Doubt of a measurement: JCGM 100:2008 (GUM). Inside, outside, not proved: ISO 14253-1.
+# - Uncertainty of a measurement: JCGM 100:2008 (GUM). Inside, outside, not proved: ISO 14253-1.
 # - A reading that does not belong: Grubbs 1969 (as remembered, not looked up again). Tilt and parallax: plain geometry.
 # - The rule of the tenth, ratchet, steady pull, backing off: common practice, no source.
 #

@@ -3,7 +3,14 @@
 #
 # <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# **After this lesson you can** plan a workable order for a sub-assembly and for the whole unit, say why one step comes before another, tell what can be done next, mend a slip with the least rework, keep within the time that sealant and heat allow, and name the parts that must be new.
+# **After this lesson you can**
+#
+# - plan a workable order for a sub-assembly and for the whole unit
+# - say why one step comes before another
+# - tell what can be done next
+# - correct a wrong step with the least rework
+# - keep within the time that sealant and heat allow
+# - name the parts that must be new
 #
 # **Time:** 30 to 40 minutes. **What passing proves:** that you can plan the build before you touch a bench unit.
 #
@@ -217,7 +224,7 @@ given_table("One forgotten step", ["forgotten", "steps to move in the plan", "ex
 # %% [markdown] tags=["then"]
 # One line in the plan, and far more at the bench. That is why you plan on paper first.
 #
-# To mend a slip with the least rework, ask of every step that is fitted: does it stand in the way of the forgotten one? Only those come off. Everything else stays.
+# To correct a wrong step with the least rework, ask of every step that is fitted: does it stand in the way of the forgotten one? Only those come off. Everything else stays.
 
 # %% tags=["then"]
 build_simulator(unit, late)

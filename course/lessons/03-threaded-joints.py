@@ -3,7 +3,15 @@
 #
 # <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# **After this lesson you can** say what clamp a torque leaves and how sure that is, set a wrench with an adapter and in any unit, keep threads in the state that the torque is meant for, protect threads in aluminium, keep blind holes dry, tighten a face in rounds, and tighten and lock a shaft nut.
+# **After this lesson you can**
+#
+# - say what clamp a torque leaves and how sure that is
+# - set a wrench with an adapter and in any unit
+# - keep threads in the state that the torque is meant for
+# - protect threads in aluminium
+# - keep blind holes dry
+# - tighten a face in rounds
+# - tighten and lock a shaft nut
 #
 # **Time:** 35 to 40 minutes. **What passing proves:** that you can be trusted with a torque wrench on a bench unit.
 #
@@ -270,7 +278,6 @@ given_table(
 # The pull at the grip is the torque divided by the length of the wrench. It is more than one arm should give: a long wrench, both hands, feet apart, the unit bolted down.
 #
 # Then the nut is **locked**: its collar is staked into the slot of the shaft, or the tab of a plate is bent against it. That metal bends once. A nut that was staked, or a plate that was bent, is replaced.
-#
 #
 
 # %% tags=["predict"] needs="staked-nut"

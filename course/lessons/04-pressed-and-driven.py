@@ -3,7 +3,13 @@
 #
 # <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# **After this lesson you can** read a fit, say what force or heat it needs, bear on the right ring, judge a seal by its depth and lean, choose spring and taper pins, and turn a circlip the right way.
+# **After this lesson you can**
+#
+# - read a fit, and say what force or heat it needs
+# - bear on the right ring
+# - judge a seal by its depth and lean
+# - choose spring and taper pins
+# - turn a circlip the right way
 #
 # **Time:** 30 to 40 minutes. **What passing proves:** that you can plan a fitting job on paper and say when to stop.
 #

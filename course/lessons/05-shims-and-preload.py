@@ -3,7 +3,13 @@
 #
 # <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# **After this lesson you can** say which way a thicker shim works, work out a shim from measured lengths, choose from a stepped set with room for the doubt of your measurement, prove it by dial indicator and cord, and say what the setting becomes when the unit is hot.
+# **After this lesson you can**
+#
+# - say which way a thicker shim works
+# - work out a shim from measured lengths
+# - choose from a stepped set with room for the uncertainty of your measurement
+# - prove it by dial indicator and cord
+# - say what the setting becomes when the unit is hot
 #
 # **Time:** 30 to 40 minutes. **What passing proves:** that you can set a pair of bearings on paper and say how you would prove it at the bench.
 #
@@ -126,7 +132,7 @@ shim_choice(main, bearings)
 # %% [markdown]
 # ## Choosing from the set
 #
-# The dashed lines are the target **less the doubt of your measurement** at both ends. That is the guard band. A shim inside the dashed lines meets the target even if your readings were off. Often more than one does: each is right.
+# The dashed lines are the target **less the uncertainty of your measurement** at both ends. That is the guard band. A shim inside the dashed lines meets the target even if your readings were off. Often more than one does: each is right.
 #
 # - A shim between dashed line and target edge is a gamble. Measure again, better.
 # - Two thin shims may do what one cannot, where the maker allows two. Each face must be clean and flat.
@@ -149,7 +155,7 @@ lesson.predict("doubts-add")
 # %% tags=["then"]
 budget = shim.stack_budget(main)
 given_table(
-    f"Doubt in the shim, largest first: {main.name}",
+    f"Uncertainty in the shim, largest first: {main.name}",
     ["comes from", "adds, µm"],
     [(name, f"{1000 * u:.1f}") for name, u in list(budget.shares.items())[:6]],
 )
@@ -160,7 +166,7 @@ given_table("All of it together", ["combined, µm", "times about 2, µm", "meani
               "95 times in 100 the true shim lies within this")])
 
 # %% [markdown] tags=["then"]
-# Doubts do not simply add: one reading is high, another low. Square each, add the squares, take the root; then double for 95 in 100.
+# Uncertainties do not simply add: one reading is high, another low. Square each, add the squares, take the root; then double for 95 in 100.
 #
 # An error that two readings **share**, as of the one gauge that took both bearings, does not even out. It counts twice.
 #
@@ -201,7 +207,7 @@ preload_when_warm(main, bearings, Q(0.08, "mm"))
 # %% [markdown] tags=["then"]
 # Try it too with the slider *Warm the unit* above. Three more things happen. The bore grows and lets go of the outer ring, which loosens. The inner ring gets hotter than the outer and swells towards its rollers, which tightens. The case wins along **and** across.
 #
-# With the inner rings pressed together the case grows the other way, and the sum turns its sign:
+# With the inner rings pressed together the case grows the other way, and the result changes its sign:
 
 # %% tags=["then"]
 change = {pair.name: bearing.support_change(pair, bearings) for pair in pairs}
@@ -296,7 +302,7 @@ lesson.calculation("cold-to-warm")
 # <details>
 # <summary>Where the rules and figures come from</summary>
 #
-# - Doubt of a measurement: JCGM 100:2008 (GUM); guard band: ISO 14253-1 and JCGM 106:2012.
+# - Uncertainty of a measurement: JCGM 100:2008 (GUM); guard band: ISO 14253-1 and JCGM 106:2012.
 # - Springs and torque of taper rollers: NSK catalogue E1102m, pp. A134–A135; ball bearing torque as remembered, not looked up again.
 # - Life: ISO 281; load zone: NSK catalogue E728g, section 5.
 # - That an aluminium case takes preload away when hot: SAE 910799 and EP 0448239 A3 (abstracts).

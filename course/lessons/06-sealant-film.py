@@ -3,9 +3,15 @@
 #
 # <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# **After this lesson you can** get a face ready for sealant, choose the sealant for a joint, work out how thick a film or bead has to be, lay it round the bolts, close the face in time, and say where a bad film leaks and what it puts into the oil.
+# **After this lesson you can**
 #
-# **Time:** 30 to 40 minutes. **What passing proves:** that you can lay a film that seals and leaves the oil ways free, before you open a tube at the bench.
+# - get a face ready for sealant
+# - choose the sealant for a joint
+# - work out how thick a film or bead has to be
+# - lay it round the bolts, and close the face in time
+# - say where a bad film leaks and what it puts into the oil
+#
+# **Time:** 30 to 40 minutes. **What passing proves:** that you can lay a film that seals and leaves the oil galleries free, before you open a tube at the bench.
 #
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
@@ -47,7 +53,7 @@ lesson.asked_again()
 #
 # Two machined faces touch only in places. Between them is a gap: their roughness, and what they are out of flat. A film has one task: to fill that gap so that **no path is left** from the oil to the outside.
 #
-# What is too much comes out at both edges. Outside you can wipe it off. Inside nobody can, and a lump that comes loose sits in an oil way.
+# What is too much comes out at both edges. Outside you can wipe it off. Inside nobody can, and a lump that comes loose sits in an oil gallery.
 
 # %% [markdown]
 # ## Clean, dry, flat
@@ -75,7 +81,7 @@ sealant_rig(
 # %% [markdown]
 # ## How much sealant
 #
-# The next face is clean and bare, and the oil way beside it is safe up to a lump of 0.8 mm. You will try three things, and close the face after each:
+# The next face is clean and bare, and the oil gallery beside it is safe up to a lump of 0.8 mm. You will try three things, and close the face after each:
 #
 # 1. a film of 0.03 mm on every stretch;
 # 2. a film of 0.1 mm on every stretch;
@@ -90,7 +96,7 @@ lesson.predict("three-films")
 sealant_rig(unit, cover.id)
 
 # %% [markdown] tags=["then"]
-# The thin film leaves the widest part of the gap open. The fat bead seals, and pushes so much inwards that the oil way is in danger. The film in between does both things right.
+# The thin film leaves the widest part of the gap open. The fat bead seals, and pushes so much inwards that the oil gallery is in danger. The film in between does both things right.
 #
 # More is not safer. Now move **faces out of flat by** and see when the good film stops being good.
 
@@ -101,7 +107,7 @@ tried = [(f"film {t:g} mm", work.everywhere(film.Hand.FILM, t)) for t in thickne
 tried += [(f"bead {d:g} mm", work.everywhere(film.Hand.BEAD, d)) for d in beads]
 given_table(
     f"Gap up to {max(work.gap_mm.values()):.2f} mm: what each film does",
-    ["laid", "seals", "came out inside, mm³", "largest lump at the oil way, mm"],
+    ["laid", "seals", "came out inside, mm³", "largest lump at the oil gallery, mm"],
     [(name, "yes" if c.seal.tight else "no", round(c.seal.overflow(film.Kind.OIL).m_as("mm**3")),
       f"{c.seal.guides[0].lump_mm:.1f}") for name, laid in tried for c in [work.close(laid)]],
 )
@@ -220,15 +226,15 @@ ways = [("straight down", (0, 0)), ("slid 6 mm to the left", (-6, 0)), ("slid 6 
         ("slid 12 mm to the right", (12, 0))]
 slid = (film.slide(laid, Q([float(mm) for mm in way], "mm")) for _, way in ways)
 given_table(
-    f"A film of 0.15 mm; the oil way is safe up to a lump of {cover.guides[0].largest_lump_mm:g} mm",
-    ["the face was", "film dragged over the edges", "seals", "largest lump at the oil way, mm"],
+    f"A film of 0.15 mm; the oil gallery is safe up to a lump of {cover.guides[0].largest_lump_mm:g} mm",
+    ["the face was", "film dragged over the edges", "seals", "largest lump at the oil gallery, mm"],
     [(words, f"{0 if one.beside_m is None else one.beside_m.sum() * one.land.cell_m2 / laid.volume_m3:.0%}",
       "yes" if seal.tight else "no", f"{seal.guides[0].lump_mm:.2f}")
      for (words, _), one in zip(ways, slid) for seal in [work.close_film(one, 10.0).seal]],
 )
 
 # %% [markdown] tags=["then"]
-# The paste sticks to both faces and goes along by half the way, so only what lies near an edge is dragged over it. The rest closes the gap again. **What sliding makes is lumps:** on the side to which it was slid they grow, and the oil way can get one that is too large, while the other side gets less. Which side that is nobody sees any more.
+# The paste sticks to both faces and goes along by half the way, so only what lies near an edge is dragged over it. The rest closes the gap again. **What sliding makes is lumps:** on the side to which it was slid they grow, and the oil gallery can get one that is too large, while the other side gets less. Which side that is nobody sees any more.
 #
 # The model leaves out that oil or dirt is smeared along the face. So slid means: lift it off, clean both faces, new film.
 
@@ -252,7 +258,7 @@ given_table(
 # %% [markdown] tags=["then"]
 # - **Nothing comes out**, on a stretch or anywhere: nothing shows that the gap is full there. Lift it off, clean both faces, lay more.
 # - **A small half round all along**: right. Wipe the outside off.
-# - **A half round above what the oil way allows**: as much lies inside. Lift it off, clean both faces, lay less. Where there is an opening, look inside with a mirror.
+# - **A half round above what the oil gallery allows**: as much lies inside. Lift it off, clean both faces, lay less. Where there is an opening, look inside with a mirror.
 #
 # Paste takes seconds to minutes to flow, longer in the cold, and while it flows the bolts lose clamp. That is one reason why the last round of tightening is repeated.
 
@@ -271,7 +277,7 @@ given_table(
 # %% [markdown]
 # - **Anaerobic** cures where air is kept out, between rigid metal faces. What lies outside the joint stays wet and wipes off. Not for wide gaps, not for pressed-steel covers that flex.
 # - **Moisture-curing** bridges more and follows a cover that flexes, but skins soon.
-# - If the gap is too wide for both, no tube mends it: the face is trued or the part renewed.
+# - If the gap is too wide for both, no tube repairs it: the face is trued or the part renewed.
 
 # %% [markdown]
 # ## Oil only when it has cured
@@ -303,7 +309,7 @@ lesson.calculation("curing")
 # %% [markdown]
 # ## How you are marked
 #
-# In the exercise you lay a film yourself. It is closed by the same model as here, only you do not see it: any film that seals, leaves the oil ways and blind holes free and is closed in time earns full marks. Getting a face ready, and what you do when something went wrong, are **must-pass**. Most other tasks hold one question that decides its outcome; the task says so.
+# In the exercise you lay a film yourself. It is closed by the same model as here, only you do not see it: any film that seals, leaves the oil galleries and blind holes free and is closed in time earns full marks. Getting a face ready, and what you do when something went wrong, are **must-pass**. Most other tasks hold one question that decides its outcome; the task says so.
 #
 # Now open the exercise from **start-here**.
 

@@ -3,7 +3,14 @@
 #
 # <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# **After this lesson you can** work out what force a detent asks of the hand, say what the interlock locks and when, prove by hand that the lockout works, tell what each misbuild does, choose the test that shows it, and name the misbuild that no hand test shows.
+# **After this lesson you can**
+#
+# - work out what force a detent asks of the hand
+# - say what the interlock locks and when
+# - prove by hand that the lockout works
+# - tell what each misbuild does
+# - choose the test that shows it
+# - name the misbuild that no hand test shows
 #
 # **Time:** 30 to 40 minutes. **What passing proves:** that you can plan and read the hand test of a selector before a unit leaves your bench.
 #
@@ -179,13 +186,13 @@ gate_rig(unit)
 # 1. From the neighbour gear, push straight towards reverse, without leaving the gate. It must **stop**.
 # 2. Do what lets it in on this unit (leave the gate and come back in, lift the collar, push firmly), and push towards reverse. It must **go in**.
 #
-# The second half is not politeness. If reverse cannot be had at all, the first half "passes" for the wrong reason.
+# You must do the second half as well. If reverse cannot be had at all, the first half "passes" for the wrong reason.
 
 # %% tags=["rig"]
 block = unit.shift.must_block[0]
 proof = shift.lockout_test(shift.mechanism(unit.shift), block.earlier, block.later).model
 made = shift.follow(shift.mechanism(unit.shift), proof)
-given_table("The proof on a mechanism that is put together rightly", ["no.", "move", "what happens"],
+given_table("The proof on a mechanism that is assembled correctly", ["no.", "move", "what happens"],
             [(n, label[one.code], shift.say_felt(one.felt[0])) for n, one in enumerate(made, 1)])
 
 # %% [markdown]

@@ -3,7 +3,16 @@
 #
 # <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# **After this lesson you can** work out a ratio along its path and say which way round it turns, count turns in against turns out, tell by counting which gear is in, say what two gears at once lock and what they leave free, judge a synchroniser ring by its gap, set the play of the side gears, check the speed drive, and put the last checks in order.
+# **After this lesson you can**
+#
+# - work out a ratio along its path, and say which way round it turns
+# - count turns in against turns out
+# - tell by counting which gear is in
+# - say what two gears at once lock and what they leave free
+# - judge a synchroniser ring by its gap
+# - set the play of the side gears
+# - check the speed drive
+# - put the last checks in order
 #
 # **Time:** 35 to 40 minutes. **What passing proves:** that you can show that a unit does what it should before it leaves the bench.
 #
@@ -189,12 +198,12 @@ given_table("Pushed with 600 N", ["friction", "cone torque, N·m"],
 # %% [markdown] tags=["then"]
 # Half the torque means twice the time to reach the same speed, and the driver feels it as a slow change.
 #
-# **Which way round?** A hub has a flat and a long side, a sleeve may have its pointed teeth on one side only, and the **keys** sit in the slots of the ring, not on its lands. A hub turned round stands away from its gear, and the sleeve no longer reaches. The ring gap does not show it, because the hub does not enter that gap. A gap **wider** than new is no good sign either: dirt, a burr or the ring of another gear keeps the ring off its cone.
+# **Which way round?** A hub has a flat and a long side, a sleeve may have the chamfer of its teeth on one side only, and the **keys** sit in the slots of the ring, not on its lands. A hub turned round stands away from its gear, and the sleeve no longer reaches. The ring gap does not show it, because the hub does not enter that gap. A gap **wider** than new is no good sign either: dirt, a burr or the ring of another gear keeps the ring off its cone.
 
 # %% [markdown] needs="side-gear-play"
 # ## Play of the side gears
 #
-# The side gears need a little axial play, set by their thrust washers. Read it with the dial gauge on each gear. A **thicker washer takes play away**, tenth for tenth.
+# The side gears need a little axial play, set by their thrust washers. Read it with the dial indicator on each gear. A **thicker washer takes play away**, tenth for tenth.
 
 # %% tags=["predict"]
 play = train.differential.side_gear_play
@@ -228,7 +237,7 @@ lesson.predict("two-teeth-more")
 # %% [markdown]
 # ## The last checks, in order
 #
-# Every check has its place: early enough that a fault can still be mended cheaply, late enough that what it checks is really there. The unit turns freely before the seals rub; gears and lockout are proven before the oil goes in; leaks are looked for with oil in. Where a unit has switches, each is tried with a test lamp once the gears are proven: the reverse switch closes in reverse and in no other gear.
+# Every check has its place: early enough that a fault can still be repaired cheaply, late enough that what it checks is really there. The unit turns freely before the seals rub; gears and lockout are proven before the oil goes in; leaks are looked for with oil in. Where a unit has switches, each is tried with a test lamp once the gears are proven: the reverse switch closes in reverse and in no other gear.
 #
 # Put them in order. The bench says at once what is wrong, and why.
 

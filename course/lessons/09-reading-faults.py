@@ -3,7 +3,15 @@
 #
 # <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# **After this lesson you can** work back from what a check shows to every misbuild that explains it, go from the driver's words to a check and from its finding to a part, choose the check that tells suspects apart in the fewest minutes, say what a search leaves and costs, recognise two faults at once, say what no check can tell apart, and doubt a check before you doubt the unit.
+# **After this lesson you can**
+#
+# - work back from what a check shows to every misbuild that explains it
+# - go from the driver's words to a check, and from its finding to a part
+# - choose the check that tells suspects apart in the fewest minutes
+# - say what a search leaves and costs
+# - recognise two faults at once
+# - say what no check can tell apart
+# - question a check before you question the unit
 #
 # **Time:** 30 to 40 minutes. **What passing proves:** that you search for a fault with a plan, and that no unit leaves your bench on a guess.
 #
@@ -160,7 +168,7 @@ both = faults.suspects_for(unit, [kinds["click"], kinds["ring-gap"]])
 fault_board_rig(unit, {kinds[kind]: table.outcome(one, kinds[kind]).key for kind, one in zip(("click", "ring-gap"), both)})
 
 # %% [markdown] tags=["then"]
-# No row of the picture has both marks. Set the ring gap to “as it should be” and watch one misbuild come back. And a warning: when **one** is found and mended, make all checks again. A second one that fails the same check was hidden behind it.
+# No row of the picture has both marks. Set the ring gap to “as it should be” and watch one misbuild come back. And a warning: when **one** is found and repaired, make all checks again. A second one that fails the same check was hidden behind it.
 
 # %% [markdown]
 # ## What no check tells apart
@@ -226,8 +234,8 @@ given_table("The pull in neutral", ["built", "scale, N", "the other shaft, N", "
 # 1. **Write down** what was seen, and what passed, before anything is taken apart.
 # 2. **Could it hurt somebody?** Tag it.
 # 3. **List** every misbuild that explains all of it; one at a time first, then two.
-# 4. **Choose** the check that tells most for its minutes. Doubt a reading before you believe it.
-# 5. When no check can tell more, **strip where you can see it**. Mend, and make **all** checks again.
+# 4. **Choose** the check that tells most for its minutes. Question a reading before you believe it.
+# 5. When no check can tell more, **strip where you can see it**. Repair, and make **all** checks again.
 
 # %% [markdown]
 # ## Work it out

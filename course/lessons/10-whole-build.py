@@ -3,7 +3,12 @@
 #
 # <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# **After this lesson you can** take a unit from the first ring to the last signature: plan it, get ready for each step, decide, measure, prove, and write it down so that somebody else can trust it.
+# **After this lesson you can**
+#
+# - plan the build of a whole unit, from the first ring to the last signature
+# - get ready for each step
+# - decide, measure and prove
+# - write it down so that somebody else can trust it
 #
 # **Time:** 30 to 40 minutes. **What passing proves:** that you can build a whole unit on a simulated bench, know what each of your decisions brings about, and stand by your record. It does not prove that your hands can do it: that is shown at the real bench, under supervision.
 #
@@ -122,7 +127,7 @@ given_table("24 N·m wanted; wrench of 390 mm, adapter of 55 mm", ["angle", "set
 # %% [markdown]
 # ## Measure
 #
-# Shims are worked out from lengths of **this** unit. Where the shim sits behind an outer ring and the outer rings lie together, a thicker one tightens. Begin with the shim that leaves neither play nor preload. Add the least and the most preload of the target: these are the thinnest and the thickest shim that meet it. Then take off the doubt of the stack at both ends, and only then look at the shelf.
+# Shims are worked out from lengths of **this** unit. Where the shim sits behind an outer ring and the outer rings lie together, a thicker one tightens. Begin with the shim that leaves neither play nor preload. Add the least and the most preload of the target: these are the thinnest and the thickest shim that meet it. Then take off the uncertainty of the stack at both ends, and only then look at the shelf.
 
 # %% tags=["predict"]
 lesson.predict("just-inside")
@@ -146,7 +151,7 @@ given_table("The same pair with other shims; preload plus, end play minus", ["pa
 #
 # Here is a part of the build, the shift mechanism, on the simulated bench. In this lesson each decision is answered at once. In the exercise the bench gives readings only.
 #
-# **Try:** build it rightly. Then take the lockout out, put its plate in another way, and prove it again.
+# **Try:** build it correctly. Then take the lockout out, put its plate in another way, and prove it again.
 
 # %% tags=["rig"]
 proven = {ask.step for ask in asks.values() if ask.kind == "proof"}
@@ -233,7 +238,7 @@ given_table(f"{record['unit']}: {record['done']} of {record['steps']} steps, {re
             ["what", "written down"], [(f"{word}: {line[0]}", line[1]) for key, word in heads.items() for line in record[key][:3]])
 
 # %% [markdown]
-# What belongs in it: every measured length with its tool; every shim; setting, wrench and adapter; what went in new; each move of the proof and what was felt; what was found, taken out again and mended. What does not: a figure that nobody read, a tick before its check, a clean copy.
+# What belongs in it: every measured length with its tool; every shim; setting, wrench and adapter; what went in new; each move of the proof and what was felt; what was found, taken out again and corrected. What does not: a figure that nobody read, a tick before its check, a clean copy.
 #
 # Whoever made a check signs for it, after it, with the date: not whoever watched, wrote down the figures or built the unit. What nobody made, or what was changed since, nobody signs. A finding that can hurt somebody takes the unit out of use: tag it, write it down, find the cause.
 
@@ -270,7 +275,7 @@ lesson.calculation("seen-late")
 #
 # - What each decision brings about is worked out by the models of modules 01 to 09; their lessons name the standards and handbooks behind them.
 # - Setting over an adapter: the lever rule, as in module 01.
-# - Pairing a decision's interval with the doubt of its measurement (guard band): after ISO 14253-1, as remembered, not looked up again.
+# - Pairing a decision's interval with the uncertainty of its measurement (guard band): after ISO 14253-1, as remembered, not looked up again.
 # - What is used again and what is renewed: common practice, no source; a real part's own manual decides.
 # - What belongs in a record, who signs, and what is done with a finding: common practice, no source.
 # - Minutes, marks and figures: the invented unit.

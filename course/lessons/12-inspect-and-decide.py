@@ -168,7 +168,7 @@ given_table(f"End float found 0.35 mm with a circlip of {one.thickness_mm[0]:.2f
 lesson.predict("ring-or-bore")
 
 # %% [markdown] tags=["then"]
-# Measure both. If the ring is too small, a new bearing mends it. If the bore is too large, a new bearing creeps again.
+# Measure both. If the ring is too small, a new bearing repairs it. If the bore is too large, a new bearing creeps again.
 #
 # A gear on **needles** has a needle on either side of the shaft.
 

@@ -3,7 +3,9 @@
 #
 # <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# The terms of the trade as this course uses them, each in one sentence. A maker's manual may use other words for the same thing: then the manual's words count at the bench.
+# The terms of the trade as this course uses them, each in one sentence.
+#
+# A maker's manual may use other words for the same thing: then the manual's words count at the bench.
 #
 # [The unit](#The-unit-and-its-gear-train) · [Shift](#Shift-and-synchroniser) · [Threads](#Threaded-joints) · [Pressed parts](#Pressed-and-driven-parts) · [Bearings](#Bearings-and-settings) · [Sealant](#Sealant) · [Measuring](#Measuring-and-tools) · [Planning](#Planning,-checking-and-marks)
 

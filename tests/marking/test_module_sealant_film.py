@@ -259,7 +259,7 @@ def test_leak_and_lump_taken_for_each_other(marked, clean):
     fields, _ = marked(fault_stretches=stored(says))
     assert fields["fault-stretches"].share == 0 and not fields["fault-stretches"].passed
     said = told(fields["fault-stretches"]) + " ".join(fields["fault-stretches"].details)
-    assert "no oil way lies near" in said
+    assert "no oil gallery lies near" in said
 
 
 def test_bare_skin_on_the_sealant_is_right_nowhere(module):

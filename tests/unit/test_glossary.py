@@ -24,7 +24,7 @@ GROUPS = load_glossary()
 TERMS = [term for group in GROUPS for term in group.terms]
 NEEDED = {
     "course-and-safety": ["must-pass", "receipt", "safety data sheet"],
-    "measuring-and-tools": ["zero error", "parallax", "total reading", "doubt", "micrometer"],
+    "measuring-and-tools": ["zero error", "parallax", "total reading", "uncertainty", "micrometer"],
     "order-of-work": ["plan slip", "bench cost", "longest chain", "hold", "buries", "blinds"],
     "threaded-joints": ["clamp load", "sealing washer", "tapered-head screw", "locking compound"],
     "pressed-and-driven": ["transition", "circlips", "lip", "spring pin", "taper pin"],

@@ -42,7 +42,7 @@ def test_a_place_is_seen_first_and_explained_only_when_judged(safety, scene):
     assert "Let through: Press" in rig.view["finding"]
     send(rig, type="judge", place="press", verdict="stop")
     send(rig, type="judge", place="vice", verdict="well")
-    assert rig.view["finding"] == "2 of 12 places judged, 2 of them rightly."
+    assert rig.view["finding"] == "2 of 12 places judged, 2 of them correctly."
     assert rig.view["told"] == {
         "verdict": "Fine as it is.",
         "Why": safety.place_by_id["vice"].because,
@@ -132,4 +132,4 @@ def test_a_size_out_of_range_is_told_and_changes_nothing():
 def test_the_table_of_figures_is_what_the_reader_says():
     table = reading_table("t", [("18,5 kN", "kN"), ("1,234 mm", "mm")])
     assert table.rows[0] == ("18,5 kN", "read", "18.5 kN")
-    assert table.rows[1][1] == "asked back" and "1.234 or 1234" in table.rows[1][2]
+    assert table.rows[1][1] == "which one?" and "1.234 or 1234" in table.rows[1][2]

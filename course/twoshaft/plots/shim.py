@@ -49,7 +49,7 @@ def shim_choice(
             color=style.OKABE_ITO["green"],
             ls=(0, (5, 3)),
             lw=style.THIN_PX,
-            label=f"target less the doubt of {doubt_mm:.3f} mm" if sign > 0 else None,
+            label=f"target less the uncertainty of {doubt_mm:.3f} mm" if sign > 0 else None,
         )
     axes.axhline(0, color=style.INK, lw=style.THIN_PX)
     axes.plot(x, stack.interference(Q(np.maximum(x, 0), "mm")).m_as("mm"), color=style.INK, lw=1)
@@ -81,8 +81,8 @@ def _finding(choice: Choice, setting_mm: float) -> str:
     shims = " and ".join(f"{t:.3f} mm" for t in choice.shims_mm)
     what = "preload" if setting_mm >= 0 else "end play"
     verdict = {
-        "safe": "inside the target with room for the doubt",
-        "meets": "inside the target, but not by more than the doubt",
+        "safe": "inside the target with room for the uncertainty",
+        "meets": "inside the target, but not by more than the uncertainty",
         "misses": "outside the target",
     }[choice.verdict]
     verb = "gives" if len(choice.shims_mm) == 1 else "together give"

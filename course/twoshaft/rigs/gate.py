@@ -61,7 +61,7 @@ class GateRig(Screen):
         super().__init__(
             figure=mechanism_figure(self.machine, self.state),
             moves=[[move.code, move.label] for move in hand_moves(shift)],
-            builds=[[SOUND, "Put together rightly"], *([m, names[m]] for m in misbuilds)],
+            builds=[[SOUND, "Assembled correctly"], *([m, names[m]] for m in misbuilds)],
             view=self._look("Work the lever: nothing has been tried yet."),
         )
 

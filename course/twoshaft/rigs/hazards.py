@@ -114,7 +114,7 @@ class HazardPicture(Screen):
             return f"{count} places. At some of them somebody can get hurt: which?"
         dangers = hazards_seen(self.safety, self.views)
         right = sum((place in dangers) == (said == "stop") for place, said in self.judged.items())
-        text = f"{len(self.judged)} of {count} places judged, {right} of them rightly."
+        text = f"{len(self.judged)} of {count} places judged, {right} of them correctly."
         missed = [p for p in dangers if self.judged.get(p) == "well"]
         if missed:
             text += f" Let through: {self.safety.place_by_id[missed[0]].name}" + (

@@ -27,5 +27,5 @@ def reading_table(title: str, written: Iterable[tuple[str, str]]) -> GivenTable:
         try:
             rows.append((text, "read", say_quantity(read_quantity(text, unit))))
         except AnswerError as error:
-            rows.append((text, "asked back", error.sentence))
+            rows.append((text, "which one?", error.sentence))
     return given_table(title, ["typed", "taken?", "what the form says"], rows)

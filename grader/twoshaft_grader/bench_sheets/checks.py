@@ -96,7 +96,7 @@ def search(unit: Unit) -> tuple[Block, ...]:
                     "What no check could tell apart",
                     "What had to come off, and what was renewed",
                     "What was done so that it does not come back",
-                    "Checks made again after mending, and what they showed",
+                    "Checks made again after the repair, and what they showed",
                     "Told to the owner or the instructor",
                 )
             ),

@@ -31,7 +31,7 @@ def product() -> Table:
             "Made for this oil, this gap and this metal",
             "Open time in this workshop's warmth",
             "Film or bead, and how thick",
-            "Largest lump that the oil ways bear",
+            "Largest lump that the oil galleries bear",
             "Time until oil may be filled",
         ],
         "Page of the data sheet or the manual; one enters, one checks.",

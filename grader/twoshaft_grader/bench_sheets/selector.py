@@ -100,7 +100,7 @@ def small_parts(unit: Unit) -> tuple[Block, ...]:
                 ("Movement", 2.2),
                 ("What it did", 2.2),
                 ("What could be built wrongly", 2.6),
-                ("Found and mended", 2.2),
+                ("Found and repaired", 2.2),
             ],
             4,
         ),

@@ -60,7 +60,7 @@ def one_support(support: Support) -> tuple[Block, ...]:
                     f"{target[:1].upper()}{target[1:]} aimed at",
                     "Shim that would be right",
                     "A thicker shim gives: more preload, or more end play",
-                    "Doubt of the measurement",
+                    "Uncertainty of the measurement",
                 )
             ),
         ),

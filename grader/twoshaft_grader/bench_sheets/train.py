@@ -117,7 +117,7 @@ def side_gears() -> tuple[Block, ...]:
         readings(
             "Play of the side gears, read",
             [
-                (f"{side} side gear, {way}", "Dial gauge")
+                (f"{side} side gear, {way}", "Dial indicator")
                 for side in ("Left", "Right")
                 for way in ("pushed inwards", "pulled outwards")
             ],

@@ -159,8 +159,8 @@ def dial_and_cord() -> tuple[Block, ...]:
         readings(
             "Total readings",
             [
-                ("A shaft between centres or in its bearings: total reading", "Dial gauge"),
-                ("The same, further along", "Dial gauge"),
+                ("A shaft between centres or in its bearings: total reading", "Dial indicator"),
+                ("The same, further along", "Dial indicator"),
                 ("Pull on the cord while it turns", "Spring scale and cord"),
             ],
         ),

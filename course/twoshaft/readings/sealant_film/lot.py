@@ -22,7 +22,7 @@ class Lot(CommonLot):
             if len(face.segments) >= 6 and len(face.holes) >= 6 and face.guides
         ]
         if not faces:
-            raise self.too_small("a face with six stretches, six holes and an oil way")
+            raise self.too_small("a face with six stretches, six holes and an oil gallery")
         return self.in_turn(name, faces)[0]
 
     @property

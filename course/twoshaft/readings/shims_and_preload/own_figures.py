@@ -60,7 +60,7 @@ def _renew_stack(unit: Unit, given: Stack, own: Mapping[str, Any]) -> Stack:
     judged = verdicts([total for _, total in shims], window) or []
     if not judged.count("safe"):
         raise CourseError(
-            "no shim of this unit's set meets that target with these lengths and their doubt",
+            "no shim of this unit's set meets that target with these lengths and their uncertainty",
             mend="measure again, or go on with the drawn figures",
         )
     if judged.count("safe") == len(judged):

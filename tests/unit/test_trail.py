@@ -154,6 +154,24 @@ def test_what_is_killed_between_act_and_line_is_written_by_the_next(root, moment
     assert not list((root / "log" / "under-way").iterdir())
 
 
+@pytest.mark.skipif(os.name == "nt", reason="no such signal")
+def test_taking_out_that_is_killed_at_its_very_end_has_said_what_is_redacted(root):
+    with act(root, "observe", "a2 safe-order"):
+        pass
+    child = os.fork()
+    if child == 0:
+        with act(root, trail.TAKE_OUT) as told:
+            told.after = redact(root, re.compile(r"\ba2\b"))
+            told.keep()
+            os.kill(os.getpid(), signal.SIGKILL)
+        os._exit(0)
+    assert os.WIFSIGNALED(os.waitpid(child, 0)[1])
+    assert not check_trail(root).faults  # nor once the next act has written it down
+    with act(root, "collect", "c1"):
+        pass
+    assert not check_trail(root).faults and acts(root)[-2].ended == CUT_SHORT
+
+
 def test_an_act_that_is_under_way_is_left_alone(root):
     with act(root, "mark", "long"):
         with act(root, "observe", "short"):

@@ -92,6 +92,7 @@ def take_out(cohort: Cohort, id: str, *, by: str = "") -> TakenOut:
         for path in cohort.root.rglob(".*.part"):  # what a cut left half written
             _away(path, left)
         still = tuple(_mentions(cohort, who))
+        told.keep()  # from here on a kill leaves nothing to do again, and so nobody to say it
         if not left:
             write_withdrawn(cohort, [one for one in withdrawn if one.id != id])
             write_roster(cohort, others)

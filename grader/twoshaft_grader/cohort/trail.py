@@ -16,7 +16,7 @@ import hashlib
 import json
 import re
 import secrets
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -35,11 +35,15 @@ _PATIENCE_S = 30
 
 @dataclass
 class Told:
-    """What is to be said of an act that is under way; it may be filled in as it goes."""
+    """What is to be said of an act that is under way; it may be filled in as it goes.
+
+    ``keep()`` writes down what it says so far: a kill after that leaves a line that says it.
+    """
 
     what: str = ""
     before: str = ""
     after: str = ""
+    keep: Callable[[], None] = lambda: None
 
 
 @dataclass(frozen=True)
@@ -101,6 +105,7 @@ def act(
     lock = FileLock(file.with_suffix(".lock"))
     with lock:
         UNDER_WAY.write(file, so_far())
+        told.keep = lambda: UNDER_WAY.write(file, so_far())
         try:
             yield told
         except CourseError:
@@ -224,8 +229,10 @@ def check_trail(root: Path, *heads: Head) -> Checked:
         elif known.get(head.number) != head.digest:
             faults.append(f"act {head.number} is not the one that {where} knows.")
     blank = sum(line.act.did == REDACTED for line in lines)
+    cut = [one for path, one in _begun(root) if _is_dead(path)]
     if blank:
-        said = [line.act.after for line in lines if line.act.did == TAKE_OUT and line.act.after]
+        acts = (*(line.act for line in lines), *cut)
+        said = [one.after for one in acts if one.did == TAKE_OUT and one.after]
         if said[-1:] == [_redacted(blank)]:
             told.append(f"{_redacted(blank)}, with learners who were taken out.")
         else:
@@ -234,10 +241,9 @@ def check_trail(root: Path, *heads: Head) -> Checked:
         faults.append(f"{HEAD_FILE} is not there, so a cut-off end would not show.")
     torn = _torn(root, lines)
     told += [f"line {place} of the trail was torn by a cut." for place in torn]
-    for path, one in _begun(root):
-        if _is_dead(path):
-            told.append(f"{one.did} {one.what} by {one.by}, begun {one.at}, was cut short; "
-                        "the next act writes it down.")  # fmt: skip
+    for one in cut:
+        told.append(f"{one.did} {one.what} by {one.by}, begun {one.at}, was cut short; "
+                    "the next act writes it down.")  # fmt: skip
     return Checked(tuple(line.act for line in lines), _end(lines, kept[0][1]), tuple(faults),
                    tuple(told))  # fmt: skip
 

@@ -92,6 +92,8 @@ sheet.form(
 # ## Handing in
 #
 # On *start-here* press **Hand in**. You get a **receipt**: a short code for exactly what you handed in, and when. Write it down; it settles every question. Until the due date you can hand in again, and the last one counts. Once you have feedback it is for your instructor to say: another attempt comes with fresh readings.
+#
+# A **supervised attempt** is one that an assessor opens for you in a room. Save nothing on its sheet before that: nobody watched it, so what it belongs to does not count as supervised.
 
 # %% [markdown]
 # ## How a mark comes about

@@ -12,10 +12,15 @@ from twoshaft.jobsheet.signin import SignIn
 from twoshaft_grader.cohort import shared as places
 from twoshaft_grader.cohort.first_come import is_theirs, set_aside, strange_folder
 from twoshaft_grader.cohort.folder import make_cohort
+from twoshaft_grader.cohort.intake import take_in
 from twoshaft_grader.cohort.observations import observe
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.standing import write_standing
+from twoshaft_grader.cohort.trail import read_trail
 from twoshaft_grader.cohort.workplace import prepare_workplace, sign_in_words
+from twoshaft_grader.desk_pages.group import Group
+from twoshaft_grader.desk_pages.page import Desk, Work
+from twoshaft_grader.desk_pages.parts import Values
 
 pytestmark = pytest.mark.skipif(os.name == "nt", reason="accounts of Unix")
 STRANGER = 54321
@@ -77,6 +82,20 @@ def test_a_first_comer_gets_nothing_and_is_set_aside(cohort, monkeypatch, proof)
     assert (cohort.work / name).is_dir() and not (cohort.work / "a1").exists()
     SignIn(cohort.workplace).sign_in("a1", sign_in_words(cohort)["a1"])
     assert strange_folder(cohort, "a1") == ""
+
+
+def test_the_page_group_shows_it_and_sets_it_aside(cohort, monkeypatch):
+    take_in(cohort, [Learner("a1", "Lindqvist", "Ada")])
+    page = Group(Desk(cohort.root, "at the desk"))
+    titles = [getattr(part, "title", "") for part in page.show()]
+    assert "Folders that somebody else made" not in titles
+    accounts(cohort, monkeypatch, STRANGER)
+    (cohort.work / "a1").mkdir(exist_ok=True)
+    (table,) = [one for one in page.show() if getattr(one, "id", "") == "strange"]
+    assert table.texts()[0][0] == "a1" and "page Group" in table.texts()[0][1]
+    said = page.do("free", Values({}, {"strange": ["a1"]}), Work())
+    assert said.startswith("Set aside: a1 in .a1-set-aside-") and strange_folder(cohort, "a1") == ""
+    assert read_trail(cohort.root)[-1].act.by == "at the desk"
 
 
 def test_an_account_of_the_learners_own_name_is_theirs_without_a_word(cohort, monkeypatch):

@@ -95,6 +95,7 @@ def _adjusted() -> str:
             f'html[data-ts-colour="{name}"] {{ --jp-layout-color0: {colour}; '
             f"--jp-layout-color1: {colour}; --jp-layout-color2: {colour}; "
             f"--jp-cell-editor-background: {colour}; --jp-content-font-color0: {INK}; "
+            "--jp-rendermime-table-row-background: rgb(0 0 0 / 4%); "
             f"--jp-content-font-color1: {INK}; --jp-ui-font-color0: {INK}; "
             f"--jp-ui-font-color1: {INK}; --jp-ui-font-color2: {QUIET}; }}\n"
             f'html[data-ts-colour="{name}"] .twoshaft {{ --ts-accent: {ACCENT}; '

@@ -19,6 +19,8 @@ _CSS = """
   padding: 4px 16px 4px 0; border-bottom: 1px solid var(--ts-line); background: none; }
 .twoshaft table.given th { white-space: nowrap; }
 .twoshaft table.given .number { text-align: right; font-variant-numeric: tabular-nums; }
+html[data-ts-print="large"] .twoshaft table.given th { white-space: normal; }
+html[data-ts-print="large"] .twoshaft table.given :is(th, td) { padding-right: 8px; }
 @container (max-width: 480px) {
   .twoshaft table.given th { white-space: normal; }
   .twoshaft table.given th, .twoshaft table.given td { padding-right: 8px; }

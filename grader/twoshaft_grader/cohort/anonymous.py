@@ -316,12 +316,14 @@ def _sittings(cohort: Cohort, made: Cohort, veil: _Veil) -> None:
         for id in here:
             was = read_mark(cohort.mark_file(id, one.assignment))
             now = read_mark(made.mark_file(veil.id(id), one.assignment))
-            if now and watched_by([one], one.assignment, id, was):
+            if now and watched_by([one], one.assignment, id, was).by:
                 sheets[veil.id(id)] = now.sheet_sha256
+        before = {veil.id(id): one.before[id] for id in here if id in one.before}
         kept.append(
             replace(
                 one, room="", note="", learners=tuple(map(veil.id, here)), waiting={},
-                handed_in=sheets, opened_at=veil.time(one.opened_at), opened_by=SUPERVISOR,
+                saved={}, handed_in=sheets, before=before, opened_at=veil.time(one.opened_at),
+                opened_by=SUPERVISOR,
                 closed_at=veil.time(one.closed_at), closed_by=SUPERVISOR if one.closed_by else "",
             )
         )  # fmt: skip

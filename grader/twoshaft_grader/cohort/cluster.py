@@ -43,7 +43,7 @@ class Cluster:
     def __init__(self, address: str) -> None:
         if find_spec("distributed") is None:
             raise CohortError(
-                "marking with --scheduler needs the package distributed, which is not installed",
+                "marking on a cluster needs the package distributed, which is not installed",
                 mend="install it in the environment of the course, as README.md says",
             )
         import dask.config

@@ -74,5 +74,5 @@ def find_content(named: str = "", *, base: Path | None = None) -> Content:
             return Content(root)
     raise CohortError(
         "the installed program brings no solutions",
-        mend="name the course's source folder with --content",
+        mend="put solutions beside it, or name the course's source folder",
     )

@@ -51,7 +51,7 @@ def strange_folder(cohort: Cohort, learner: str) -> str:
         return ""
     return (
         f"account {os.lstat(own).st_uid} of this system made the folder, without the sign-in word: "
-        f'"twoshaft roster free {learner}" sets it aside, or let them sign in again.'
+        "set it aside on page Group or with roster free, or let them sign in again."
     )
 
 

@@ -385,7 +385,7 @@ def open_cohort(root: Path) -> Cohort:
     if not path.is_file():
         raise CohortError(
             f"{root} is no cohort folder (it has no {COHORT_FILE})",
-            mend='name one with --cohort, or make one with "twoshaft cohort make FOLDER"',
+            mend="name the folder of a cohort, or put the file back from a copy",
         )
     entries = read_cohort(path)
     _check_timezone(entries.timezone, where=f"{path}, timezone")

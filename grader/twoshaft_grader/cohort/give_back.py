@@ -27,7 +27,7 @@ from twoshaft_grader.cohort.own_work import own_work_of
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.scores import TaskScore, task_scores
 from twoshaft_grader.cohort.standing import keep_returned, write_standing
-from twoshaft_grader.cohort.supervised import sittings_of, watched_by
+from twoshaft_grader.cohort.supervised import Watched, sittings_of, watched_by
 from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.turn import turn
 from twoshaft_grader.marking.feedback import Handed, StaffMark, feedback_page
@@ -109,9 +109,7 @@ def _give_back(
                         if not _put(cohort, assigned, learner, page):
                             no_way_back.append(learner.id)
                         told = _as_given(mark.sheet, scores, decided)
-                        keep_returned(
-                            cohort, assigned, learner.id, told, decided, supervised_by=watched
-                        )
+                        keep_returned(cohort, assigned, learner.id, told, decided, watched=watched)
                         write_standing(cohort, learner.id, outcomes)
                         returned.append(learner.id)
             step()
@@ -129,7 +127,7 @@ def _page(
     scores: Mapping[str, TaskScore],
     decided: Decisions,
     outcomes: Mapping[str, Outcome],
-    watched: str,
+    watched: Watched,
 ) -> str:
     moment = hand_in_time(cohort, learner.id, assigned.name)
     due = due_for(cohort, assigned, learner.id)
@@ -142,7 +140,8 @@ def _page(
         due=f"{due.astimezone(cohort.zone):%Y-%m-%d %H:%M}" if due else "",
         late=bool(moment and due and moment > due),
         receipt=mark.receipt,
-        supervised_by=watched,
+        supervised_by=watched.by,
+        saved_before=watched.before,
         observed=by_outcome(observations_of(cohort, learner.id)),
         changed=tuple(one.sentence for one in mark.changed),
         look=arranged.look if arranged else {},

@@ -25,7 +25,7 @@ class WholeRelease(ExchangeReleaseAssignment):
         aside = target.with_name(f".{target.name}.part")
         shutil.rmtree(aside, ignore_errors=True)  # what a run that was cut short left
         if os.path.lexists(target) and not self.force:
-            self.fail(f"Destination already exists, add --force to overwrite: {target.name}")
+            self.fail(f"{target.name} is handed out already")
         self.dest_path = str(aside)
         super().copy_files()
         files.move_into_place(aside, target)

@@ -26,6 +26,7 @@ from twoshaft_grader.cohort.clock import now, stamp
 from twoshaft_grader.cohort.first_come import is_theirs
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.observations import by_outcome, observations_of
+from twoshaft_grader.cohort.supervised import NOT_WATCHED, Watched
 from twoshaft_grader.marking.outcomes import NONE, Decisions, decisions_on
 from twoshaft_grader.marking.result import SheetMark
 from twoshaft_grader.stored.returned import RETURNED, Returned
@@ -40,7 +41,7 @@ def keep_returned(
     mark: SheetMark,
     decided: Decisions = NONE,
     *,
-    supervised_by: str = "",
+    watched: Watched = NOT_WATCHED,
 ) -> None:
     """Keep what a feedback page that is given back says of marks and outcomes."""
     failed = any(outcome.must_pass_failed for outcome in mark.outcomes)
@@ -52,7 +53,8 @@ def keep_returned(
         points=mark.points,
         maximum=mark.maximum,
         must_pass=("not held" if failed else "held") if asked else "",
-        supervised_by=supervised_by,
+        supervised_by=watched.by,
+        unwatched=tuple(id for id, answers in watched.before.items() if answers),
         given_back=stamp(now()),
         outcomes={outcome.id: outcome.met for outcome in mark.outcomes},
         decided={
@@ -105,7 +107,7 @@ def write_standing(
     for id, outcome in known.items():
         attempts = counting(
             (
-                (one.module, one.attempt, Attempt(one.outcomes[id], evidence_of(one.supervised_by)))
+                (one.module, one.attempt, _attempt(one, id))
                 for one in returned.values()
                 if id in one.outcomes
             ),
@@ -125,11 +127,21 @@ def write_standing(
                 ),
             )
     marks: dict[str, MarkTold | None] = {
-        name: MarkTold(one.points, one.maximum, one.must_pass, one.supervised_by, one.given_back)
+        name: MarkTold(one.points, one.maximum, one.must_pass, _watched(one), one.given_back)
         for name, one in returned.items()
     }
     text = STANDING.text(OwnStanding(learner, marks, outcomes))
     write_inside(cohort.work, f"{learner}/{STANDING.file}", text)
+
+
+def _attempt(one: Returned, outcome: str) -> Attempt:
+    watched = "" if outcome in one.unwatched else one.supervised_by
+    return Attempt(one.outcomes[outcome], evidence_of(watched))
+
+
+def _watched(one: Returned) -> str:
+    """Who watched it; nobody where no outcome counts as supervised."""
+    return "" if set(one.outcomes) <= set(one.unwatched) else one.supervised_by
 
 
 def _decided(returned: Mapping[str, Returned], outcome: str) -> list[str]:

@@ -229,7 +229,9 @@ def _sitting_without(id: str, sitting: Sitting) -> Sitting:
         sitting,
         learners=tuple(one for one in sitting.learners if one != id),
         waiting={one: names for one, names in sitting.waiting.items() if one != id},
+        saved={one: saved for one, saved in sitting.saved.items() if one != id},
         handed_in={one: digest for one, digest in sitting.handed_in.items() if one != id},
+        before={one: names for one, names in sitting.before.items() if one != id},
     )
 
 

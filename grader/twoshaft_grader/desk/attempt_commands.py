@@ -35,12 +35,14 @@ def supervised_open(
     """Open a supervised attempt for the learners who are in a room."""
     from twoshaft_grader.cohort.assign import read_assigned
     from twoshaft_grader.cohort.intake import roster_of
-    from twoshaft_grader.cohort.supervised import open_sitting
+    from twoshaft_grader.cohort.supervised import BEFORE, counted, open_sitting
 
     place = cohort_at(cohort)
     ids = [one.id for one in chosen(roster_of(place), to or (), group)] if to or group else []
     one = open_sitting(place, read_assigned(place, assignment), ids, room=room, by=by)
     say(f"Supervised attempt {one.number} at {assignment} is open for {names(one.learners)}.")
+    if one.saved:
+        say(f"Saved already: {counted(one.saved)}. {BEFORE}")
 
 
 @supervised_app.command("close")
@@ -51,18 +53,20 @@ def supervised_close(
     cohort: CohortOption = None,
 ) -> None:
     """Close a supervised attempt; what was handed in since it was opened counts as supervised."""
-    from twoshaft_grader.cohort.supervised import close_sitting
+    from twoshaft_grader.cohort.supervised import BEFORE, close_sitting, counted
 
     done = close_sitting(cohort_at(cohort), number, by=by, note=note)
     one = done.sitting
     say(f"Supervised attempt {number} is closed. Handed in: {names(list(one.handed_in))}.")
+    if one.before:
+        say(f"Saved before it was opened: {counted(one.before)}. {BEFORE}")
     tell_not_done("Of whom nothing counts as supervised", done.left)
 
 
 @supervised_app.command("list")
 def supervised_list(cohort: CohortOption = None) -> None:
     """List supervised attempts."""
-    from twoshaft_grader.cohort.supervised import sittings_of
+    from twoshaft_grader.cohort.supervised import counted, sittings_of
 
     found = sittings_of(cohort_at(cohort))
     for one in found:
@@ -71,6 +75,7 @@ def supervised_list(cohort: CohortOption = None) -> None:
             f"{one.number}: {one.assignment}, {one.room}, opened {one.opened_at} by "
             f"{one.opened_by}, {state}; {names(one.learners)}; handed in: "
             f"{names(list(one.handed_in)) or 'nobody'}"
+            + (f"; saved before: {counted(one.before)}" if one.before else "")
         )
     if not found:
         say("There is no supervised attempt.")

@@ -44,12 +44,15 @@ def demo_answers(
 
 
 def sheet_text(
-    answers: Mapping[str, Any], issued: Mapping[str, Any], cohort: Cohort, last: datetime
+    answers: Mapping[str, Any],
+    issued: Mapping[str, Any],
+    cohort: Cohort,
+    last: datetime,
+    each: timedelta = timedelta(minutes=4),
 ) -> str:
     """A job sheet with these answers, saved one after the other until ``last``."""
     saved = {
-        name: stamp(last - timedelta(minutes=4 * (len(answers) - number)))
-        for number, name in enumerate(answers, 1)
+        name: stamp(last - each * (len(answers) - number)) for number, name in enumerate(answers, 1)
     }
     sheet = SheetData(
         learner=issued["learner"],

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from twoshaft_grader.cohort.first_come import set_aside, strange_folder
 from twoshaft_grader.cohort.intake import Change, roster_of, take_in, would_change
 from twoshaft_grader.cohort.roster import Learner, read_roster
 from twoshaft_grader.cohort.roster_changes import bring_back, move, rename, withdraw
@@ -90,6 +91,12 @@ class Group(Page):
                 Table("withdrawn", "Withdrawn", heading, rows, pick=True),
                 Form("", (), (Act("bring-back", "Bring the ticked back"),)),
             ]
+        if strange := [one for one in people if strange_folder(self.desk.cohort, one.id)]:
+            rows = tuple(Row(o.id, (o.id, strange_folder(self.desk.cohort, o.id))) for o in strange)
+            parts += [
+                Table("strange", "Folders that somebody else made", ("id", "why"), rows, pick=True),
+                Form("", (), (Act("free", "Set the ticked folders aside"),)),
+            ]
         parts.append(
             Form(
                 "Take in a roster",
@@ -149,6 +156,9 @@ class Group(Page):
             work.begin("bringing back")
             bring_back(cohort, ids, by=by)
             return f"Back in the group, each with a new sign-in word: {', '.join(ids)}."
+        if act == "free":
+            told = [f"{one} in {set_aside(cohort, one, by=by)}" for one in values.some("strange")]
+            return f"Set aside: {', '.join(told)}. They can sign in now."
         if act == "rename":
             who = values.need("who", "the learner")
             family, given = values.text("family"), values.text("given")

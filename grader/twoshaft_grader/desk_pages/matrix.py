@@ -92,7 +92,7 @@ class MatrixPage(Page):
                 (
                     f"{one.module}-{one.attempt}", one.state, figure(one.mark),
                     figure(one.maximum), one.must_pass_right, one.enough, one.evidence,
-                    one.note,
+                    str(one.saved_before or ""), one.note,
                 ),
             )
             for one in cell.attempts
@@ -129,7 +129,10 @@ class MatrixPage(Page):
             Say(f"{cell.words}.{missing}"),
             Table(
                 "attempts", "Attempts",
-                ("attempt", "state", "mark", "of", "must-pass right", "enough", "evidence", "note"),
+                (
+                    "attempt", "state", "mark", "of", "must-pass right", "enough", "evidence",
+                    "answers saved before", "note",
+                ),
                 attempts, numbers=(2, 3), empty="None.",
             ),
             Table(

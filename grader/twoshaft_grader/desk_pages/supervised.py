@@ -9,7 +9,13 @@ from twoshaft_grader.cohort.assign import assignments_of, read_assigned
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.not_done import NotDone
 from twoshaft_grader.cohort.roster import Learner
-from twoshaft_grader.cohort.supervised import close_sitting, open_sitting, sittings_of
+from twoshaft_grader.cohort.supervised import (
+    BEFORE,
+    close_sitting,
+    counted,
+    open_sitting,
+    sittings_of,
+)
 from twoshaft_grader.desk_pages.page import Desk, Page, Work
 from twoshaft_grader.desk_pages.parts import Act, Cell, Field, Form, Part, Row, Say, Table, Values
 from twoshaft_grader.stored.sittings import Sitting
@@ -33,7 +39,10 @@ class Supervised(Page):
         sittings = sittings_of(cohort)
         still = [one for one in sittings if not one.closed_at]
         parts: list[Part] = [
-            Say("Only what is handed in between opening and closing counts as supervised."),
+            Say(
+                "Only what is handed in between opening and closing counts as supervised, and of "
+                "it no outcome with an answer that was saved before."
+            ),
             self._table(sittings),
         ]
         if still:
@@ -63,12 +72,19 @@ class Supervised(Page):
             done = close_sitting(cohort, number, by=by, note=note)
             self._left = done.left
             handed = ", ".join(done.sitting.handed_in) or "nobody"
-            return f"Supervised attempt {number} is closed. Handed in: {handed}."
+            said = f"Supervised attempt {number} is closed. Handed in: {handed}."
+            before = done.sitting.before
+            return (
+                f"{said} Saved before it was opened: {counted(before)}. {BEFORE}"
+                if before
+                else said
+            )
         name, room = values.need("name", "the assignment"), values.need("room", "the room")
         by, ids = values.need("open-by", "the assessor"), values.some("present")
         one = open_sitting(cohort, read_assigned(cohort, name), ids, room=room, by=by)
         self._left = ()
-        return f"Supervised attempt {one.number} is open in {room} for {', '.join(ids)}."
+        said = f"Supervised attempt {one.number} is open in {room} for {', '.join(ids)}."
+        return f"{said} Saved already: {counted(one.saved)}. {BEFORE}" if one.saved else said
 
     def _opening(
         self, people: list[Learner], out: tuple[str, ...], first: bool
@@ -104,13 +120,14 @@ class Supervised(Page):
                     Cell("closed", "●") if one.closed_at else Cell("open", "○"),
                     f"{when(one.opened_at)} by {one.opened_by}",
                     f"{when(one.closed_at)} by {one.closed_by}" if one.closed_at else "",
-                    ", ".join(one.learners), ", ".join(one.handed_in), one.note,
+                    ", ".join(one.learners), ", ".join(one.handed_in), counted(one.before),
+                    one.note,
                 ),
             )
             for one in reversed(sittings)
         )  # fmt: skip
         heading = (
             "no.", "assignment", "room", "state", "opened", "closed", "learners", "handed in",
-            "note",
+            "saved before", "note",
         )  # fmt: skip
         return Table("sittings", "Supervised attempts", heading, rows, numbers=(0,), empty="None.")

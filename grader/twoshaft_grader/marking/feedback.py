@@ -52,6 +52,8 @@ class Handed:
         The receipt that the learner was shown.
     supervised_by : str
         Who watched the work; empty for open-book work.
+    saved_before : mapping of str to int
+        By outcome, how many answers were saved before the supervised attempt was opened.
     observed : mapping of str to tuple of Observation
         What was seen of the learner, by outcome.
     changed : tuple of str
@@ -70,6 +72,7 @@ class Handed:
     late: bool = False
     receipt: str = ""
     supervised_by: str = ""
+    saved_before: Mapping[str, int] = field(default_factory=dict)
     observed: Mapping[str, tuple[Observation, ...]] = field(default_factory=dict)
     changed: tuple[str, ...] = ()
     look: Mapping[str, str] = field(default_factory=dict)
@@ -158,7 +161,8 @@ def _still_needed(outcome: Outcome | None, handed: Handed) -> str:
     """What an outcome needs beyond this sheet, empty if nothing."""
     if outcome is None:
         return ""
-    attempt = Attempt(True, evidence_of(handed.supervised_by))
+    watched = "" if handed.saved_before.get(outcome.id) else handed.supervised_by
+    attempt = Attempt(True, evidence_of(watched))
     return stand(outcome.evidence, [attempt], handed.observed.get(outcome.id, ())).missing
 
 

@@ -55,8 +55,8 @@ def record_pdf(
             ("Name", person.name), ("Id", person.id), ("Group", person.group),
             ("Cohort", cohort.name), ("College", cohort.college),
             ("Unit on the bench", mine[0].unit if mine else ""),
-            ("Adjustments", mine[0].adjustments if mine else ""),
-            ("Made on", f"{now().astimezone(cohort.zone):%Y-%m-%d}"), ("By", ""),
+            ("Adjustments", (mine[0].adjustments if mine else "") or "none"),
+            ("Made on", f"{now().astimezone(cohort.zone):%Y-%m-%d}"),
         ],
         "parts": [
             _outcomes(matrix, person),
@@ -129,8 +129,8 @@ def _outcomes(matrix: Matrix, person: Learner) -> dict[str, object]:
 
 def _attempts(mine: list[Row]) -> dict[str, object]:
     columns = (
-        ("Module, attempt", 2.0), ("Points", 1.1), ("Enough in", 1.1), ("As", 1.1),
-        ("Handed in", 1.4), ("Receipt", 1.2), ("Marked", 1.7),
+        ("Module, attempt", 1.8), ("Points", 1.1), ("Enough in", 0.9), ("As", 1.2),
+        ("Handed in", 1.8), ("Receipt", 1.65), ("Marked", 1.55),
     )  # fmt: skip
     rows = []
     names = dict.fromkeys((row.module, row.attempt) for row in mine if row.attempt)
@@ -144,21 +144,33 @@ def _attempts(mine: list[Row]) -> dict[str, object]:
             enough = f"{sum(r.enough == 'yes' for r in of)} of {len(of)}"
             late = f", {first.late_minutes} min late" if first.late_minutes else ""
             handed = f"{first.handed_in[:16].replace('T', ' ')}{late}"
-        watched = f" ({first.supervised_by})" if first.supervised_by else ""
         if first.own_work_stated:
             handed += "; stated to be their own work"
         marked = f"{first.marked_at[:10]} {first.marked_by}".strip()
         rows.append(
-            (f"{module}-{attempt}", points, enough, first.evidence + watched, handed,
+            (f"{module}-{attempt}", points, enough, _kind(of), handed,
              first.receipt, marked)
         )  # fmt: skip
     return _part("Attempts", columns, rows)
 
 
+def _kind(of: list[Row]) -> str:
+    """As what evidence the outcomes of an attempt count."""
+    watched = [row for row in of if row.supervised_by]
+    before = sum(int(row.saved_before or 0) for row in of)
+    told = f"{before} answer{'s' if before > 1 else ''} saved before the supervised attempt"
+    if not watched:
+        return f"{of[0].evidence}; {told}" if before else of[0].evidence
+    by = f"{watched[0].evidence} ({watched[0].supervised_by})"
+    if len(watched) == len(of):
+        return by
+    return f"{len(watched)} of {len(of)} outcomes {by}; {told}"
+
+
 def _observed(matrix: Matrix, person: Learner) -> dict[str, object]:
     columns = (
-        ("Outcome", 1.5), ("Was", 0.8), ("As", 1.1), ("Seen on", 1.0), ("By", 1.1), ("Bench", 1.0),
-        ("Note", 2.0), ("Learner", 1.0),
+        ("Outcome", 1.4), ("Was", 0.8), ("As", 1.1), ("Seen on", 1.15), ("By", 1.1),
+        ("Bench", 0.9), ("Note", 2.0), ("Learner", 1.2),
     )  # fmt: skip
     rows = []
     for one in matrix.outcomes:

@@ -39,7 +39,7 @@ from twoshaft_grader.cohort.observations import by_outcome, observations_of
 from twoshaft_grader.cohort.own_work import own_work_of
 from twoshaft_grader.cohort.roster import Learner
 from twoshaft_grader.cohort.scores import TaskScore, task_scores
-from twoshaft_grader.cohort.supervised import sittings_of, watched_by
+from twoshaft_grader.cohort.supervised import Watched, sittings_of, watched_by
 from twoshaft_grader.marking.outcomes import (
     Decision,
     Decisions,
@@ -105,6 +105,7 @@ class Row:
     note: str
     own_work_stated: str
     adjustments: str
+    saved_before: int | str
 
 
 @dataclass
@@ -264,7 +265,7 @@ def _rows(
     outcomes: dict[str, Outcome],
     seen: dict[str, tuple[Observation, ...]],
     rules: Rules,
-    watched: str,
+    watched: Watched,
 ) -> list[Row]:
     folder = cohort.submitted(person.id, assigned.name)
     if mark is None:
@@ -283,7 +284,6 @@ def _rows(
         elif note := _other_work(cohort, person.id, assigned.name, mark):
             standing.note("", note)
     sheet = mark.sheet if mark else None
-    evidence = evidence_of(watched)
     due = due_for(cohort, assigned, person.id)
     arranged = adjustments_of(cohort).get(person.id)
     adjusted = in_words(arranged) if arranged else ""
@@ -302,6 +302,7 @@ def _rows(
         changed = [standing.authors[t] for t in tasks if t in standing.authors]
         changed += [one.by for _, one in by_hand]
         changed += [one.by for one in mark.changed] if mark else []
+        evidence = evidence_of(watched.of(outcome))
         attempt = Attempt(mark is not None and judged.met, evidence)
         told = stand(
             needed, [attempt], seen.get(outcome, ()), bench_alone=rules.of(outcome).bench_alone
@@ -326,7 +327,7 @@ def _rows(
                 must_pass_right=_yes(safe if must else judged.met) if required else "",
                 enough=_yes(judged.met),
                 evidence=evidence,
-                supervised_by=watched,
+                supervised_by=watched.of(outcome),
                 evidence_needed=needed,
                 **_observed(seen.get(outcome, ())),
                 met=_yes(told.state == State.MET),
@@ -345,6 +346,7 @@ def _rows(
                 note="; ".join(dict.fromkeys(said)),
                 own_work_stated=own_work_of(cohort, assigned, person.id) if mark else "",
                 adjustments=adjusted,
+                saved_before=watched.before.get(outcome, 0) if watched.by else "",
             )
         )
     return rows

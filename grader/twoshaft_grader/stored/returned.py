@@ -17,6 +17,8 @@ class Returned:
         ``held``, ``not held``, or empty where nothing is a must-pass item.
     supervised_by : str
         Who watched the work, if anybody.
+    unwatched : tuple of str
+        Ids of outcomes with an answer that was saved before the supervised attempt was opened.
     given_back : str
         When, ISO 8601 in UTC.
     outcomes : dict
@@ -35,12 +37,13 @@ class Returned:
     given_back: str
     outcomes: dict[str, bool]
     decided: dict[str, str] = field(default_factory=dict)
+    unwatched: tuple[str, ...] = ()
 
 
 RETURNED: StaffFile[Returned] = StaffFile(
     record=Returned,
     fault="what was given back cannot be read",
     mend="give the feedback back again",
-    format=2,
-    older={1: None},  # nothing was decided by hand
+    format=3,
+    older={1: None, 2: None},  # 1: nothing was decided by hand; 2: all or nothing was supervised
 )

@@ -22,8 +22,13 @@ class Sitting:
         Times are ISO 8601 in UTC; empty while it is open.
     waiting : dict
         By id, the names of the hand-ins that were there already when it was opened.
+    saved : dict
+        By id, the answers that stood on their sheet when it was opened, with their revisions.
     handed_in : dict
         By id, the SHA-256 of the answers that were handed in between: what counts as supervised.
+    before : dict
+        By id, the answers among those handed in that were saved before it was opened: the
+        outcomes they belong to do not count as supervised.
     note : str
         What happened that an assessor should know.
     """
@@ -35,9 +40,11 @@ class Sitting:
     opened_at: str
     opened_by: str
     waiting: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    saved: dict[str, dict[str, int]] = field(default_factory=dict)
     closed_at: str = ""
     closed_by: str = ""
     handed_in: dict[str, str] = field(default_factory=dict)
+    before: dict[str, tuple[str, ...]] = field(default_factory=dict)
     note: str = ""
 
 
@@ -49,5 +56,9 @@ class Sittings:
 
 
 SITTINGS: StaffFile[Sittings] = StaffFile(
-    file="sittings.json", record=Sittings, fault="this holds no supervised attempts"
+    file="sittings.json",
+    record=Sittings,
+    fault="this holds no supervised attempts",
+    format=2,
+    older={1: None},  # what was saved before it was opened was not told apart
 )

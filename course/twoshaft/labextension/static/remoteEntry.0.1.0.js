@@ -153,16 +153,19 @@ html[data-ts-print="large"] .twoshaft { --ts-small: 18px; --ts-text: 21px; --ts-
 html[data-ts-print="large"] { --jp-content-font-size1: 21px; --jp-content-font-size2: 26px; --jp-content-font-size3: 26p\
 x; --jp-content-font-size4: 30px; --jp-content-font-size5: 34px; --jp-ui-font-size1: 18px; --jp-code-font-size: 21px; }
 html[data-ts-colour="cream"] { --jp-layout-color0: #fff6dc; --jp-layout-color1: #fff6dc; --jp-layout-color2: #fff6dc; --\
-jp-cell-editor-background: #fff6dc; --jp-content-font-color0: #1b1b1b; --jp-content-font-color1: #1b1b1b; --jp-ui-font-c\
-olor0: #1b1b1b; --jp-ui-font-color1: #1b1b1b; --jp-ui-font-color2: #595959; }
+jp-cell-editor-background: #fff6dc; --jp-content-font-color0: #1b1b1b; --jp-rendermime-table-row-background: rgb(0 0 0 /\
+ 4%); --jp-content-font-color1: #1b1b1b; --jp-ui-font-color0: #1b1b1b; --jp-ui-font-color1: #1b1b1b; --jp-ui-font-color2\
+: #595959; }
 html[data-ts-colour="cream"] .twoshaft { --ts-accent: #0b5c8a; --ts-on-accent: #fcfcfa; }
 html[data-ts-colour="blue"] { --jp-layout-color0: #e3f1fb; --jp-layout-color1: #e3f1fb; --jp-layout-color2: #e3f1fb; --j\
-p-cell-editor-background: #e3f1fb; --jp-content-font-color0: #1b1b1b; --jp-content-font-color1: #1b1b1b; --jp-ui-font-co\
-lor0: #1b1b1b; --jp-ui-font-color1: #1b1b1b; --jp-ui-font-color2: #595959; }
+p-cell-editor-background: #e3f1fb; --jp-content-font-color0: #1b1b1b; --jp-rendermime-table-row-background: rgb(0 0 0 / \
+4%); --jp-content-font-color1: #1b1b1b; --jp-ui-font-color0: #1b1b1b; --jp-ui-font-color1: #1b1b1b; --jp-ui-font-color2:\
+ #595959; }
 html[data-ts-colour="blue"] .twoshaft { --ts-accent: #0b5c8a; --ts-on-accent: #fcfcfa; }
 html[data-ts-colour="rose"] { --jp-layout-color0: #fdeaea; --jp-layout-color1: #fdeaea; --jp-layout-color2: #fdeaea; --j\
-p-cell-editor-background: #fdeaea; --jp-content-font-color0: #1b1b1b; --jp-content-font-color1: #1b1b1b; --jp-ui-font-co\
-lor0: #1b1b1b; --jp-ui-font-color1: #1b1b1b; --jp-ui-font-color2: #595959; }
+p-cell-editor-background: #fdeaea; --jp-content-font-color0: #1b1b1b; --jp-rendermime-table-row-background: rgb(0 0 0 / \
+4%); --jp-content-font-color1: #1b1b1b; --jp-ui-font-color0: #1b1b1b; --jp-ui-font-color1: #1b1b1b; --jp-ui-font-color2:\
+ #595959; }
 html[data-ts-colour="rose"] .twoshaft { --ts-accent: #0b5c8a; --ts-on-accent: #fcfcfa; }
 .twoshaft-notebook{--jp-cell-prompt-width: 52px}.twoshaft-notebook .twoshaft-if-missing,.twoshaft-notebook .twoshaft-qui\
 et .jp-InputCollapser,.twoshaft-notebook .twoshaft-quiet .jp-OutputCollapser,.twoshaft-notebook .twoshaft-quiet .jp-Cell\
@@ -204,8 +207,8 @@ dImage,.twoshaft-notebook .jp-RenderedHTML figure{overflow-x:auto}.twoshaft-note
 de(o,c):Promise.resolve(new Set(c));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),rt(),Lt(s.shell)}),
 s.docRegistry.addWidgetExtension("Notebook",{createNew:(d,x)=>{!r&&x.path!==i||(d.toggleClass("twoshaft-desk-notebook",!r),
 pe(d,x,a,e,s),he(d,x,{...n,contents:s.serviceManager.contents}))}})}}}function fe(t){globalThis.twoshaftScreens??=new Map;
-let e=import(`${t}/screens.js?v=c61e778ecfe7adb4`);globalThis.twoshaftScreens.set("c61e778ecfe7adb4",e),e.catch(n=>{globalThis.
-twoshaftScreens?.delete("c61e778ecfe7adb4"),console.warn(`${k}: the screens could not be loaded`,n)})}function le(t){document.
+let e=import(`${t}/screens.js?v=9ed41325d28b3a85`);globalThis.twoshaftScreens.set("9ed41325d28b3a85",e),e.catch(n=>{globalThis.
+twoshaftScreens?.delete("9ed41325d28b3a85"),console.warn(`${k}: the screens could not be loaded`,n)})}function le(t){document.
 addEventListener("click",e=>{let n=tt(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),
 t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),document.addEventListener("twoshaft-signed-out",()=>{
 for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}async function de(t,e){let n=new Set(e);

@@ -123,6 +123,12 @@ def test_an_observation_is_recorded_by_criterion_and_taken_back(desk, trial):
     do(page, "print", outcome="safe-order")
     (pdf,) = links(page)
     assert len(PdfReader(trial.cohort.root / pdf).pages) >= 1
+    said = do(page, "sheet", sheet_of="threaded-joints", paper="letter")
+    assert said.startswith("The sheet is made")
+    (sheet,) = [one for one in links(page) if one != pdf]
+    assert PdfReader(trial.cohort.root / sheet).pages[0].mediabox.width == 612  # [pt]
+    with pytest.raises(CohortError, match="the module is missing"):
+        do(page, "sheet")
 
 
 def test_a_mark_is_changed_decided_and_appealed_against_with_a_reason(desk, trial):

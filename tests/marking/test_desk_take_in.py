@@ -11,9 +11,13 @@ import pytest
 from twoshaft.errors import CohortError
 from twoshaft_grader.cohort import bring_in as bringing
 from twoshaft_grader.cohort.collect import kept
+from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.desk_pages import take_in as taking
 from twoshaft_grader.desk_pages.page import Desk, Work
 from twoshaft_grader.desk_pages.parts import Cell, Values
 from twoshaft_grader.desk_pages.take_in import TakeIn
+from twoshaft_grader.records.agreement import Pair
+from twoshaft_grader.records.alike import Alike
 
 LEARNERS = ("a1", "b2", "c3")
 
@@ -211,3 +215,15 @@ def test_what_is_no_place_of_hand_ins_is_told(page, trial, tmp_path, monkeypatch
     monkeypatch.setattr(bringing, "MOST", 2)
     with pytest.raises(CohortError, match="more than 2 files"):
         do(page, "bring-in", folder=str(trial.base))
+
+
+def test_sheets_that_agree_more_than_chance_allows_are_shown(page, trial, monkeypatch):
+    one, other = (Learner(id, "L", "A") for id in ("a1", "b2"))
+    found = Alike(one, other, Pair(0, 1, 5, 4, 1.2, 1e-9), 2e6)
+    monkeypatch.setattr(taking, "alike", lambda *_: ([found], []))
+    trial.hand_in("a1")
+    said = do(page, "all")
+    assert "1 pair of sheets to ask about, below." in said
+    assert table(page, "alike") == [[trial.name, found.sentence]]
+    do(page, "collect")
+    assert table(page, "alike") == []

@@ -92,7 +92,7 @@ def load_own_sources(path: str | Path | None, safety: Safety | None = None) -> O
         Finding(
             node.where,
             f"there is no caution or hazard '{id}'",
-            "take an id that 'twoshaft rules safety' lists",
+            "take an id of the course's list of cautions (rules safety)",
         )
         for id, node in root.value["sources"].value.items()
         if id not in known

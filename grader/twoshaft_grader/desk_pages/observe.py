@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from twoshaft.errors import CohortError
+from twoshaft.modules import COURSE
 from twoshaft.outcomes import Evidence, load_outcomes
 from twoshaft.units import load_unit
 from twoshaft_grader.bench_sheets.observation import write_form
 from twoshaft_grader.bench_sheets.paper import Paper
+from twoshaft_grader.bench_sheets.write import write_sheets
 from twoshaft_grader.cohort.assessors import assessors_of, enter_assessor
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.observations import Listed, list_observations, observe, take_back
@@ -28,6 +30,7 @@ from twoshaft_grader.desk_pages.parts import (
 )
 
 _SEEN = (("", "choose"), ("seen", "seen"), ("not-yet", "not yet"), ("not-tried", "not tried"))
+_PAPERS = ((str(Paper.A4), "A4"), (str(Paper.LETTER), "US Letter"))
 _KINDS = (
     (str(Evidence.AT_THE_BENCH), "at the bench"),
     (str(Evidence.SUPERVISED), "supervised work"),
@@ -42,7 +45,7 @@ class Observe(Page):
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
         self._of: tuple[str, str] = ("", "")
-        self._form = ""
+        self._form = self._sheet = ""
 
     def show(self) -> Sequence[Part]:
         """Whom and what to observe, and what was; or the form of one outcome."""
@@ -71,6 +74,18 @@ class Observe(Page):
                 (Act("open", "Open the form", first=True), Act("print", "Print the form")),
             ),
             *((Link("Open the printed form (PDF)", self._form),) if self._form else ()),
+            Form(
+                "Print the sheet of a module, to take to the real unit",
+                (
+                    Field(
+                        "sheet-of", "Module", "choice",
+                        options=(("", "Choose"), *((id, one.title) for id, one in COURSE.items())),
+                    ),
+                    Field("paper", "Paper", "choice", options=_PAPERS),
+                ),
+                (Act("sheet", "Print the sheet"),),
+            ),
+            *((Link("Open the printed sheet (PDF)", self._sheet),) if self._sheet else ()),
             _list(listed),
             Form(
                 "Take the ticked back",
@@ -123,6 +138,8 @@ class Observe(Page):
                 by=self.desk.by,
             )
             return f"{one.name} ({one.id}) is on the register of assessors."
+        if act == "sheet":
+            return self._print_sheet(values, work)
         work.begin("making the form")
         place = cohort.root / "bench-sheets"
         pdf = write_form(
@@ -131,6 +148,21 @@ class Observe(Page):
         )  # fmt: skip
         self._form = pdf.relative_to(cohort.root).as_posix()
         return "The form is made; open and print it below."
+
+    def _print_sheet(self, values: Values, work: Work) -> str:
+        cohort, module = self.desk.cohort, values.need("sheet-of", "the module")
+        work.begin("making the sheet")
+        written = write_sheets(
+            (module,), load_unit(cohort.unit_source), cohort.root / "bench-sheets",
+            paper=Paper(values.text("paper") or Paper.A4), cohort=cohort.name,
+            college=cohort.college,
+        )  # fmt: skip
+        ((pdf, _),) = written
+        self._sheet = pdf.relative_to(cohort.root).as_posix()
+        return (
+            "The sheet is made; open and print it below. No figure stands on it: torques and "
+            "clearances come from the maker's manual."
+        )
 
     def _record(self, values: Values) -> str:
         cohort = self.desk.cohort

@@ -50,6 +50,7 @@ class TakeIn(Page):
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
         self._trouble: list[Row] = []
+        self._alike: list[Row] = []
 
     def show(self) -> Sequence[Part]:
         """Everybody's state, what can be done, and what could not be."""
@@ -96,13 +97,19 @@ class TakeIn(Page):
                 tuple(self._trouble),
             )  # fmt: skip
             parts.insert(1, table)
+        if self._alike:
+            table = Table(
+                "alike", "Agree more than chance allows: ask both", ("assignment", "what agrees"),
+                tuple(self._alike),
+            )  # fmt: skip
+            parts.insert(1, table)
         return parts
 
     def do(self, act: str, values: Values, work: Work) -> str:
         """Do what a button says."""
         cohort, by = self.desk.cohort, self.desk.by
         people = roster_of(cohort)
-        self._trouble = []
+        self._trouble, self._alike = [], []
         if act == "take":
             name, _, learner = values.of.partition(" ")
             assigned = read_assigned(cohort, name)
@@ -178,7 +185,6 @@ class TakeIn(Page):
         again: bool,
     ) -> str:
         done: list[Done] = []
-        pairs = 0
         for assigned in wanted:
             mine = assigned.among(people)
             work.begin(f"marking {assigned.name}", len(mine))
@@ -190,11 +196,16 @@ class TakeIn(Page):
                 if one.state in (UNREADABLE, NOT_DONE):
                     self._not_done(one.learner, assigned.name, f"{one.state}: {one.reason}")
             if any(one.state == MARKED for one in found):
-                pairs += len(alike(cohort, assigned, mine)[0])
+                self._alike += [
+                    Row(f"{assigned.name} {number}", (assigned.name, one.sentence))
+                    for number, one in enumerate(alike(cohort, assigned, mine)[0])
+                ]
             done += found
         marked, before = (sum(d.state == state for d in done) for state in (MARKED, AS_BEFORE))
         told = f"Marked: {marked}, as before: {before}."
-        return f"{told} {pairs} pairs of sheets agree more than chance allows." if pairs else told
+        pairs = len(self._alike)
+        some = f"{pairs} {'pair' if pairs == 1 else 'pairs'} of sheets"
+        return f"{told} {some} to ask about, below." if pairs else told
 
     def _give_back(
         self, cohort: Cohort, wanted: list[Assigned], people: list[Learner], work: Work

@@ -14,6 +14,7 @@ from __future__ import annotations
 
 import argparse
 import compileall
+import json
 import os
 import shutil
 import subprocess
@@ -68,24 +69,36 @@ class Cost:
         )
 
 
+WATCH = """
+import json, resource, subprocess, sys
+with open(sys.argv[1], "wb") as said:
+    code = subprocess.call(sys.argv[2:], stdout=said, stderr=subprocess.STDOUT)
+used = resource.getrusage(resource.RUSAGE_CHILDREN)
+print(json.dumps([code, used.ru_utime + used.ru_stime, used.ru_maxrss]))
+"""
+"""Runs a command from a small process: what a process held at most is never told below what the
+one that started it held."""
+
+
 def run(command: Sequence[str], sheets: int, folder: Path) -> Cost:
     """Run a command to its end; RuntimeError with what it said when it fails."""
     environment = dict(os.environ, PATH=f"{TOOLS}{os.pathsep}{os.environ['PATH']}")
     # On a user's machine what was imported once is compiled.
     environment.pop("PYTHONDONTWRITEBYTECODE", None)
-    with tempfile.TemporaryFile() as said:
+    with tempfile.NamedTemporaryFile() as said:
         start = time.perf_counter()
-        child = subprocess.Popen(
-            command, cwd=folder, env=environment, stdout=said, stderr=subprocess.STDOUT
-        )
-        _, status, used = os.wait4(child.pid, 0)
+        watched = subprocess.run(
+            [sys.executable, "-S", "-c", WATCH, said.name, *command],
+            cwd=folder, env=environment, stdout=subprocess.PIPE, check=True,
+        )  # fmt: skip
         wall = time.perf_counter() - start
-        child.returncode = os.waitstatus_to_exitcode(status)
-        if child.returncode:
-            said.seek(0)
-            raise RuntimeError(f"{' '.join(command)}\n{said.read().decode(errors='replace')}")
+        code, cpu, memory = json.loads(watched.stdout)
+        if code:
+            raise RuntimeError(
+                f"{' '.join(command)}\n{Path(said.name).read_text('utf-8', 'replace')}"
+            )
     unit = 1 if sys.platform == "darwin" else 1024
-    return Cost(sheets, used.ru_utime + used.ru_stime, wall, used.ru_maxrss * unit)
+    return Cost(sheets, cpu, wall, memory * unit)
 
 
 def twoshaft(cohort: Cohort, sheets: int, *words: str) -> Cost:

@@ -421,8 +421,10 @@ def _audit(cohort: Cohort, marks: Iterable[StoredMark]) -> None:
 def _mend_audit(cohort: Cohort, assigned: Assigned, learners: list[Learner]) -> None:
     """Add the line that a cut between storing a mark and logging it has left out."""
     logged = {line.id for line in MARK_LINES.read(cohort.log("marks"))}
-    stored = []
+    missing = []
     for learner in learners:
         with going_on(learner.id, []):  # told where the learner's turn comes
-            stored.append(read_mark(cohort.mark_file(learner.id, assigned.name)))
-    _audit(cohort, [mark for mark in stored if mark is not None and mark.id not in logged])
+            mark = read_mark(cohort.mark_file(learner.id, assigned.name))
+            if mark is not None and mark.id not in logged:
+                missing.append(mark)
+    _audit(cohort, missing)

@@ -16,6 +16,8 @@ import numpy as np
 FAR = 2.0
 """Pairs nearer than so many standard deviations to what chance gives are not worked out; none of
 them can be told (one of twenty pairs and more lies farther out by chance alone)."""
+ROWS = 64
+"""So many people are compared with everybody at a time."""
 
 
 @dataclass(frozen=True)
@@ -80,45 +82,68 @@ def pairs_alike(
     right : sequence of frozenset of str
         Of each person, the questions that are right.
     """
-    names = sorted({name for one in answers for name in one})
-    asked, same, expected, variance = np.zeros((4, len(answers), len(answers)))
-    for name in names:
-        tells, equal, chance = _matches(answers, right, name)
-        asked += tells
-        same += equal
-        expected += chance
-        variance += chance * (1 - chance)
-    far = np.triu((same - expected) > FAR * np.sqrt(variance), 1)
-    chances = np.array([_matches(answers, right, name)[2][far] for name in names])
-    found = [
-        Pair(
-            int(one),
-            int(other),
-            int(asked[one, other]),
-            int(same[one, other]),
-            float(expected[one, other]),
-            at_least(int(same[one, other]), of_pair),
-        )
-        for one, other, of_pair in zip(*np.nonzero(far), chances.T, strict=True)
-    ]
+    questions = [_Question.of(answers, right, name) for name in sorted(set().union(*answers))]
+    found = []
+    for first in range(0, len(answers), ROWS):  # all at once would take the square of their number
+        rows = slice(first, first + ROWS)
+        asked, same, expected, variance = np.zeros((4, len(answers[rows]), len(answers)))
+        for question in questions:
+            tells, equal, chance = question.matches(rows)
+            asked += tells
+            same += equal
+            expected += chance
+            variance += chance * (1 - chance)
+        far = np.triu((same - expected) > FAR * np.sqrt(variance), first + 1)
+        chances = np.array([question.matches(rows)[2][far] for question in questions])
+        found += [
+            Pair(
+                first + int(row),
+                int(other),
+                int(asked[row, other]),
+                int(same[row, other]),
+                float(expected[row, other]),
+                at_least(int(same[row, other]), of_pair),
+            )
+            for row, other, of_pair in zip(*np.nonzero(far), chances.T, strict=True)
+        ]
     return sorted(found, key=lambda pair: pair.chance)
 
 
-def _matches(
-    answers: Sequence[Mapping[str, str]], right: Sequence[frozenset[str]], name: str
-) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """For every two people: whether a question tells something, is the same, would be by chance."""
-    numbers: dict[str, int] = {}
-    code = np.array(
-        [numbers.setdefault(a[name], len(numbers)) if name in a else -1 for a in answers]
-    )
-    knows = np.array([name in one for one in right])
-    tells = (code >= 0)[:, None] & (code >= 0) & ~(knows[:, None] & knows)
-    equal = code[:, None] == code
-    often = np.bincount(code[code >= 0], minlength=1)
-    own = np.where(code >= 0, often[code], 0)
-    # The squares of how often each answer was given, without the answers of these two.
-    squares = (often**2).sum() - (2 * own[:, None] - 1) - (2 * own - 1) + 2 * equal
-    others = max(int((code >= 0).sum()) - 2, 1)
-    chance = np.where(tells, np.clip(squares / others**2, 1 / (others + 1), 1), 0.0)
-    return tells, tells & equal, chance
+@dataclass(frozen=True)
+class _Question:
+    """Of each person which answer was given, by number, -1 for none; how many gave the same one;
+    who has it right."""
+
+    code: np.ndarray
+    own: np.ndarray
+    knows: np.ndarray
+    squares: int
+    others: int
+
+    @classmethod
+    def of(
+        cls, answers: Sequence[Mapping[str, str]], right: Sequence[frozenset[str]], name: str
+    ) -> _Question:
+        numbers: dict[str, int] = {}
+        code = np.array(
+            [numbers.setdefault(a[name], len(numbers)) if name in a else -1 for a in answers]
+        )
+        often = np.bincount(code[code >= 0], minlength=1)
+        return cls(
+            code,
+            np.where(code >= 0, often[code], 0),
+            np.array([name in one for one in right]),
+            int((often**2).sum()),
+            max(int((code >= 0).sum()) - 2, 1),
+        )
+
+    def matches(self, rows: slice) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+        """Of some people against everybody: whether the question tells something, whether the
+        answers are the same, and the chance that they would be."""
+        code, knows, own = (one[rows, None] for one in (self.code, self.knows, self.own))
+        tells = (code >= 0) & (self.code >= 0) & ~(knows & self.knows)
+        equal = code == self.code
+        # The squares of how often each answer was given, without the answers of these two.
+        squares = self.squares - (2 * own - 1) - (2 * self.own - 1) + 2 * equal
+        chance = np.clip(squares / self.others**2, 1 / (self.others + 1), 1)
+        return tells, tells & equal, np.where(tells, chance, 0.0)

@@ -69,20 +69,21 @@ def alike(
     list of NotDone
         Whose mark cannot be read.
     """
-    sheets: list[tuple[Learner, SheetMark]] = []
+    people: list[Learner] = []
+    answers: list[dict[str, str]] = []
+    right: list[frozenset[str]] = []
     left: list[NotDone] = []
     for learner in learners:
         with going_on(learner.id, left):
             mark = read_mark(cohort.mark_file(learner.id, assigned.name))
-            if mark and mark.sheet:
-                sheets.append((learner, mark.sheet))
-    found = pairs_alike(
-        [_answers(sheet) for _, sheet in sheets],
-        [frozenset(f.name for f in sheet.fields if f.verdict in _RIGHT) for _, sheet in sheets],
-    )
-    pairs = max(len(sheets) * (len(sheets) - 1) // 2, 1)
+            if mark and mark.sheet:  # a mark is large, and there are many: what is compared is kept
+                people.append(learner)
+                answers.append(_answers(mark.sheet))
+                right.append(frozenset(f.name for f in mark.sheet.fields if f.verdict in _RIGHT))
+    found = pairs_alike(answers, right)
+    pairs = max(len(people) * (len(people) - 1) // 2, 1)
     told = [
-        Alike(sheets[pair.one][0], sheets[pair.other][0], pair, 1 / max(pair.chance * pairs, 1e-12))
+        Alike(people[pair.one], people[pair.other], pair, 1 / max(pair.chance * pairs, 1e-12))
         for pair in found
         if pair.chance * pairs <= SELDOM
     ]

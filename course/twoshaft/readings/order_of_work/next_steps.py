@@ -19,6 +19,8 @@ OPTIONS, READY = 6, 2
 DONE = 5
 """How many of the answers name a step that is done already: others may have to wait for it."""
 FEWEST_DONE = 4
+MOST_RIGHT = 3 * (OPTIONS - READY)
+"""So many answers are right for the waiting steps together, at most: more, and luck earns more."""
 TRIED = 150
 """Builds half done that show how often a step is ready, and how often nearly."""
 
@@ -52,8 +54,10 @@ def draw(lot: Lot) -> NextSteps:
                 ),
             ),
         )
-        # As many answers for everybody: equally hard.
-        if len(first) == wrong and len(there) == DONE:
+        # As many answers for everybody, and not too many of them right: equally hard.
+        named = sum(1 << task.number[step] for step in first)
+        right = sum((task.before[task.number[step]] & ~mask & named).bit_count() for step in late)
+        if len(first) == wrong and len(there) == DONE and right <= MOST_RIGHT:
             return drawn
         second_best = second_best or drawn
     if second_best is None:

@@ -813,7 +813,7 @@ def test_lateness_and_a_later_date_for_one(at):
     ("command", "words"),
     [
         ("collect", ["no cohort folder"]),
-        ("collect --cohort {none}", ["is no cohort folder", "cohort make"]),
+        ("collect --cohort {none}", ["is no cohort folder", "name the folder of a cohort"]),
         ("mark order-of-work-9 --cohort {root}", ["order-of-work-9", "choose one of these"]),
         ("module assign shims --cohort {root}", ["shims", "order-of-work"]),
         ("module assign order-of-work --due soon --cohort {root}", ["soon", "2026-12-04"]),

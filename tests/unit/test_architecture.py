@@ -32,7 +32,7 @@ MAY_IMPORT = {
     "stored": {"modules", "system"},
     "units": set(),
     "outcomes": UNITS,
-    "safety": UNITS,
+    "safety": UNITS | {"stored"},
     "glossary": UNITS,
     "plots.style": set(),
     "jupyter": {"stored", "kernels", "system"},

@@ -8,7 +8,8 @@ import pytest
 from twoshaft.errors import UnitFileError
 from twoshaft.readings.course_and_safety.scene import scene_of
 from twoshaft.rigs import college_sources, hazard_picture
-from twoshaft.safety import OWN_SOURCES, OwnSources, load_own_sources, load_safety
+from twoshaft.safety import OwnSources, load_own_sources, load_safety
+from twoshaft.stored.safety_sources import OWN_SOURCES
 from twoshaft_grader.cohort.content import find_content
 from twoshaft_grader.cohort.folder import make_cohort
 from twoshaft_grader.cohort.safety_sources import bring_sources

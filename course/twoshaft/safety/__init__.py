@@ -2,7 +2,8 @@
 
 from twoshaft.safety.hazards import Caution, Hazard, Place, Safety, load_safety
 from twoshaft.safety.jobs import load_jobs
-from twoshaft.safety.own_sources import OWN_SOURCES, OwnSources, load_own_sources
+from twoshaft.safety.own_sources import OwnSources, load_own_sources
+from twoshaft.stored.safety_sources import OWN_SOURCES
 
 __all__ = [
     "OWN_SOURCES",

@@ -15,8 +15,6 @@ from twoshaft.units.findings import Finding, error_of
 from twoshaft.units.sections.order import Id, Section, Text
 from twoshaft.units.source import read_nodes
 
-OWN_SOURCES = "safety-sources.yaml"
-"""Name of the file, in the cohort folder and in the workplace."""
 OURS, THEIRS = "Source", "At your college"
 
 

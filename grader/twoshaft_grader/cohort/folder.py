@@ -39,8 +39,8 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from twoshaft import DEFAULT_UNIT, system
 from twoshaft.errors import CohortError, CourseError
 from twoshaft.outcomes.rules import RULES
-from twoshaft.safety import OWN_SOURCES
 from twoshaft.stored.assignment import UNIT
+from twoshaft.stored.safety_sources import OWN_SOURCES
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.database import Database, database_of
 from twoshaft_grader.cohort.shared import CLOSED, WORK, find_shared, make_shared

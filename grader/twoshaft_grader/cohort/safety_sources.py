@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
-from twoshaft.safety import OWN_SOURCES, OwnSources, load_own_sources
+from typing import TYPE_CHECKING
+
+from twoshaft.stored.safety_sources import OWN_SOURCES
 from twoshaft.stored.writing import FOR_ALL
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.folder import Cohort
+
+if TYPE_CHECKING:
+    from twoshaft.safety import OwnSources
 
 
 def bring_sources(cohort: Cohort) -> OwnSources:
@@ -17,6 +22,8 @@ def bring_sources(cohort: Cohort) -> OwnSources:
         With one sentence (file, line, what, mend) for each thing that is wrong; what the lessons
         showed before stays.
     """
+    from twoshaft.safety import load_own_sources
+
     own = load_own_sources(cohort.safety_sources)
     place = cohort.workplace / OWN_SOURCES
     if cohort.safety_sources.is_file():

@@ -12,8 +12,9 @@ from pathlib import Path
 import twoshaft
 from twoshaft.errors import CohortError, CourseError
 from twoshaft.readings import cannot_be_drawn, not_carried
-from twoshaft.safety import OWN_SOURCES, load_own_sources
+from twoshaft.safety import load_own_sources
 from twoshaft.stored.assignment import UNIT
+from twoshaft.stored.safety_sources import OWN_SOURCES
 from twoshaft.stored.workplace import WORKPLACE, Workplace
 from twoshaft.stored.writing import write_file
 from twoshaft.units import Unit, load_unit

@@ -23,7 +23,7 @@ class Waited:
     --------
     >>> task = OrderTask.from_unit(unit)
     >>> [(one.wait.id, one.minutes) for one in times(task, range(len(task.steps))).waited]
-    [('sealant-cures', 1346.0)]
+    [('sealant-cures', 1330.0)]
     """
 
     wait: TaskWait

@@ -116,7 +116,7 @@ class GuardRig(Instrument):
         return {
             "drawing": picture.svg,
             "words": picture.words,
-            "finding": f"The part is {said}; the chance that it is bad is {100 * bad:.1f} %. On "
+            "finding": f"The part is {said}; the chance that it is bad is {_per_cent(bad)}. On "
             f"average using it costs {ways['use']:.1f} h, renewing {ways['renew']:.1f} h, "
             f"measuring surely first {ways['again']:.1f} h: {best}.",
         }
@@ -124,6 +124,13 @@ class GuardRig(Instrument):
     def plain_copy(self) -> str:
         """The picture and its words as HTML."""
         return f"{self.shown['drawing']}{super().plain_copy()}"
+
+
+def _per_cent(chance: float) -> str:
+    """A chance in words: nothing is ever quite sure."""
+    if chance < 0.001:
+        return "less than 0.1 %"
+    return "more than 99.9 %" if chance > 0.999 else f"{100 * chance:.1f} %"
 
 
 def lamp(part: str) -> Lamp:

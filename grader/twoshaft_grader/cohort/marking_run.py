@@ -162,7 +162,7 @@ def mark_alone(
     ``by`` and ``why`` are kept with a mark of the same work that changes.
     """
     load_rules(cohort.rules)  # a slip in it is told once, before anybody is marked
-    _mend_audit(cohort, assigned, learners)
+    mend_audit(cohort, assigned, learners)
     done: dict[str, Done] = {}
     waiting: list[Work] = []
     digests: dict[str, str] = {}
@@ -418,7 +418,7 @@ def _audit(cohort: Cohort, marks: Iterable[StoredMark]) -> None:
     )
 
 
-def _mend_audit(cohort: Cohort, assigned: Assigned, learners: list[Learner]) -> None:
+def mend_audit(cohort: Cohort, assigned: Assigned, learners: list[Learner]) -> None:
     """Add the line that a cut between storing a mark and logging it has left out."""
     logged = {line.id for line in MARK_LINES.read(cohort.log("marks"))}
     missing = []

@@ -26,6 +26,7 @@ from twoshaft_grader.cohort.marking_run import (
     Marking,
     mark_alone,
     mark_here,
+    mend_audit,
     work_of,
 )
 from twoshaft_grader.cohort.marks import MARKED, read_mark
@@ -176,7 +177,8 @@ def remark(
             kept = cohort.root / BEFORE / f"{assigned.name}-{digest[:12]}.ipynb"
             files.write_whole(kept, file.read_bytes())
             files.write_whole(file, fits.text.encode())
-        # A run that was cut short has done some already.
+        # A run that was cut short has done some already, and may not have logged all of it.
+        mend_audit(cohort, assigned, people)
         waiting = [one for one in people if one.id in was and _is_new(was[one.id], found[one.id])]
         done = mark_alone(
             cohort, assigned, waiting, again=True, by=by, why=why, step=lambda: None,

@@ -4,6 +4,7 @@ import csv
 import json
 import re
 import shutil
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
@@ -12,8 +13,10 @@ import twoshaft.units
 from twoshaft.errors import CohortError, UnitFileError
 from twoshaft.jobsheet.bench_unit import unit_source
 from twoshaft.units import load_unit
+from twoshaft_grader.cohort import marking_run
 from twoshaft_grader.cohort.assessors import enter_assessor
 from twoshaft_grader.cohort.assign import assign, assigned_unit, issue_to_all, read_assigned
+from twoshaft_grader.cohort.clock import now
 from twoshaft_grader.cohort.collect import collect
 from twoshaft_grader.cohort.content import Content, find_content
 from twoshaft_grader.cohort.folder import open_cohort
@@ -29,6 +32,7 @@ from twoshaft_grader.desk_pages.corrected_unit import CorrectedUnit
 from twoshaft_grader.desk_pages.page import Desk, Work
 from twoshaft_grader.desk_pages.parts import Values
 from twoshaft_grader.desk_pages.remark import Remark
+from twoshaft_grader.stored.lines import MARK_LINES
 
 B5 = (Path(twoshaft.units.__file__).parent / "files" / "tarnbeck-b5.yaml").read_text()
 CORRECTED = re.sub(
@@ -241,6 +245,24 @@ def test_the_command_shows_and_writes_the_same(marked, capsys):
     assert "b2: from" in capsys.readouterr().out and marks(marked) == before
     assert run(marked, "re-mark", marked.name, "--write", "--by", "rh", "--why", "13 mm") == 0
     assert marks(marked) == {"a1": before["b2"], "b2": before["a1"]}
+
+
+def test_marking_again_that_was_cut_before_it_was_logged_is_logged_by_the_same_command(
+    marked, monkeypatch
+):
+    later = now() + timedelta(minutes=5)  # marks of one second have one id
+    monkeypatch.setattr(marking_run, "now", lambda: later)
+    correct(marked)
+    write = ("re-mark", marked.name, "--write", "--by", "rh", "--why", "13 mm")
+    assert run(marked, *write) == 0
+    log = marked.cohort.log("marks")
+    whole = [line.id for line in MARK_LINES.read(log)]
+    lines = log.read_bytes().splitlines(keepends=True)
+    log.write_bytes(b"".join(lines[:-2]))
+    assert run(marked, *write) == 0
+    told = list(MARK_LINES.read(log))
+    assert sorted(line.id for line in told) == sorted(whole)
+    assert sorted(line.learner for line in told[-2:]) == ["a1", "b2"]
 
 
 def test_a_solution_that_asks_something_else_is_refused(marked):

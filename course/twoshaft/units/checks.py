@@ -6,13 +6,16 @@ Names are checked first; what is said about the order relies on them.
 from __future__ import annotations
 
 from collections import Counter, defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from difflib import get_close_matches
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from twoshaft.units.findings import Finding
 from twoshaft.units.sections.order import OperationKind, RuleKind
 from twoshaft.units.unit import Unit
+
+if TYPE_CHECKING:
+    import networkx as nx
 
 MOST_CHOICES = 12
 LISTS = (
@@ -317,11 +320,23 @@ def impossible_orders(unit: Unit) -> Iterator[Finding]:
     yield from conflicts(unit)
 
 
+def _order_by_rules(unit: Unit, steps: Mapping[str, str]) -> nx.DiGraph[Any]:
+    """Which step comes before which, by what is no clock and no wait itself."""
+    import networkx as nx
+
+    from twoshaft.units.precedence import certain_bonds
+
+    bonds = [bond for bond in certain_bonds(unit) if bond.section not in ("clocks", "waits")]
+    graph: nx.DiGraph[Any] = nx.DiGraph((bond.earlier, bond.later) for bond in bonds)
+    graph.add_nodes_from(steps.values())
+    return graph
+
+
 def clocks(unit: Unit) -> Iterator[Finding]:
     """Clocks that run out in every correct order."""
     import networkx as nx
 
-    from twoshaft.units.precedence import certain_bonds, step_of
+    from twoshaft.units.precedence import step_of
 
     if not unit.clocks:
         return
@@ -329,9 +344,7 @@ def clocks(unit: Unit) -> Iterator[Finding]:
     minutes: dict[str, float] = defaultdict(float)
     for operation in unit.operations:
         minutes[steps[operation.id]] += operation.minutes_do
-    bonds = [bond for bond in certain_bonds(unit) if bond.section not in ("clocks", "waits")]
-    graph: nx.DiGraph[Any] = nx.DiGraph((bond.earlier, bond.later) for bond in bonds)
-    graph.add_nodes_from(steps.values())
+    graph = _order_by_rules(unit, steps)
     for clock in unit.clocks:
         start, end = steps[clock.starts], steps[clock.ends]
         if not nx.has_path(graph, start, end):
@@ -358,14 +371,12 @@ def waits(unit: Unit) -> Iterator[Finding]:
     """Waits whose end no rule puts behind their start, or that a clock leaves no time for."""
     import networkx as nx
 
-    from twoshaft.units.precedence import certain_bonds, step_of
+    from twoshaft.units.precedence import step_of
 
     if not unit.waits:
         return
     steps = step_of(unit)
-    bonds = [bond for bond in certain_bonds(unit) if bond.section not in ("clocks", "waits")]
-    graph: nx.DiGraph[Any] = nx.DiGraph((bond.earlier, bond.later) for bond in bonds)
-    graph.add_nodes_from(steps.values())
+    graph = _order_by_rules(unit, steps)
 
     def not_after(start: str, end: str) -> bool:
         return start == end or nx.has_path(graph, start, end)

@@ -137,8 +137,10 @@ def mark_assignment(
 
     did = "mark again" if again else "mark"
     with act(cohort.root, did, assigned.name, by=by) as told, turn(cohort), order_levels(cohort):
+        people = list(learners)
+        mend_audit(cohort, assigned, people)
         done = mark_alone(
-            cohort, assigned, list(learners), again=again, marked=marked or here, step=step, by=by,
+            cohort, assigned, people, again=again, marked=marked or here, step=step, by=by,
             why=MARKED_AGAIN,
         )  # fmt: skip
         counts = Counter(one.state for one in done)
@@ -162,7 +164,6 @@ def mark_alone(
     ``by`` and ``why`` are kept with a mark of the same work that changes.
     """
     load_rules(cohort.rules)  # a slip in it is told once, before anybody is marked
-    mend_audit(cohort, assigned, learners)
     done: dict[str, Done] = {}
     waiting: list[Work] = []
     digests: dict[str, str] = {}

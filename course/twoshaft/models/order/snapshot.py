@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from twoshaft.models.order.ready import ready_steps
 from twoshaft.models.order.slip import places, sort_out
 from twoshaft.models.order.task import OrderTask, Reason
-from twoshaft.models.order.times import times
+from twoshaft.models.order.times import Times, times
 from twoshaft.units.sections.order import RuleKind
 
 
@@ -201,7 +201,8 @@ def snapshot(task: OrderTask, sequence: Iterable[str]) -> Snapshot:
         for b in bonds
         if b.reason.kind is RuleKind.BURIES and mask >> b.later & 1
     }
-    clocks = tuple(_clocks(task, order))
+    told = times(task, order)
+    clocks = tuple(_clocks(task, order, told))
     late = {clock.id for clock in clocks if clock.late}
     lost = [part for reason in broken for part in reason.loses]
     lost += [part for clock in task.clocks if clock.id in late for part in clock.loses]
@@ -213,7 +214,7 @@ def snapshot(task: OrderTask, sequence: Iterable[str]) -> Snapshot:
         lost_reach=_named(task, covered, ~mask),
         holds=tuple(_holds(task, done)),
         clocks=clocks,
-        waits=tuple(_waits(task, order)),
+        waits=tuple(_waits(task, order, told)),
         minutes=sum(task.minutes_do[i] for i in order),
         broken=tuple(broken),
         parts_lost=tuple(dict.fromkeys(lost)),
@@ -236,8 +237,8 @@ def _holds(task: OrderTask, done: tuple[str, ...]) -> Iterable[str]:
             yield hold.name
 
 
-def _clocks(task: OrderTask, order: list[int]) -> Iterable[Running]:
-    place, finished = places(len(task.steps), order), times(task, order).finished
+def _clocks(task: OrderTask, order: list[int], told: Times) -> Iterable[Running]:
+    place, finished = places(len(task.steps), order), told.finished
     for clock in task.clocks:
         if clock.starts not in order:
             continue
@@ -247,8 +248,7 @@ def _clocks(task: OrderTask, order: list[int]) -> Iterable[Running]:
         yield Running(clock.id, clock.name, used, clock.minutes, over)
 
 
-def _waits(task: OrderTask, order: list[int]) -> Iterable[Waiting]:
-    told = times(task, order)
+def _waits(task: OrderTask, order: list[int], told: Times) -> Iterable[Waiting]:
     now = told.finished[order[-1]] if order else 0.0
     stood = {one.wait.id: one.minutes for one in told.waited}
     for wait in task.waits:

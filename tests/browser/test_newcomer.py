@@ -4,6 +4,7 @@ import csv
 import json
 
 import pytest
+from tests.browser.barriers import found_on
 
 from twoshaft.models import order
 from twoshaft.units import load_unit
@@ -33,7 +34,9 @@ def put_right_by_keys(form, wanted):
 
 def test_from_sign_in_to_export(handed_out, wait_until, screenshot):
     own = handed_out("order-of-work")
-    page = own.open(own.get(), ready=".twoshaft-form")
+    page = own.get()
+    assert found_on(page) == []
+    page = own.open(page, ready=".twoshaft-form")
     form = page.locator(FORM).first
     form.get_by_text("working as Ada Lindqvist (mo01)").wait_for()
     issued = own.issued
@@ -55,6 +58,7 @@ def test_from_sign_in_to_export(handed_out, wait_until, screenshot):
     asked = json.loads((own.mine / "assignment.json").read_text())["fields"]
     page.get_by_role("table").get_by_text(f"1 of {asked} answered").wait_for()
     screenshot(page, "newcomer-handed-in")
+    assert found_on(page) == []
 
     feedback = own.given_back()
     own.desk("export")
@@ -68,3 +72,6 @@ def test_from_sign_in_to_export(handed_out, wait_until, screenshot):
     page = own.start_page(page)
     page.get_by_role("link", name="Feedback").wait_for()
     screenshot(page, "newcomer-feedback")
+    assert found_on(page) == []
+    page.set_content(feedback)
+    assert found_on(page) == []

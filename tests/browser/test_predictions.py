@@ -12,6 +12,22 @@ QUESTION = f"{FRONT} .ts-question"
 TABLE = f'{FRONT} table.given:has-text("What a thicker shim does")'
 
 
+def test_a_question_stands_beside_its_text_where_there_is_room(learner, wait_until):
+    page = learner.lesson(shut=True)
+    asked = page.locator(QUESTION, has_text="The shim gets thicker. Does")
+    text = page.locator(f"{FRONT} .jp-Cell", has_text="Look at the picture above")
+
+    def beside():
+        words, question = text.bounding_box(), asked.bounding_box()
+        return words["x"] + words["width"] <= question["x"] and question["y"] < (
+            words["y"] + words["height"] + 1
+        )
+
+    wait_until(beside)
+    page.set_viewport_size({"width": 820, "height": 720})
+    wait_until(lambda: asked.bounding_box()["y"] > text.bounding_box()["y"] and not beside())
+
+
 @pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
 def test_an_answer_opens_when_something_is_said(learner, wait_until, screenshot, dark):
     kept = learner.lab.root / "lessons" / "practice.json"

@@ -1,5 +1,9 @@
 """Pictures of shims and bearings: finding, axes and words."""
 
+import re
+from base64 import b64decode
+from html import unescape
+
 import numpy as np
 import pytest
 
@@ -9,6 +13,7 @@ from twoshaft.plots.shim import shim_choice
 from twoshaft.units.quantities import Q
 
 PNG = b"\x89PNG"
+SHOWN = r'<img alt="([^"]*)" width="(\d+)" src="data:image/png;base64,([^"]+)">'
 
 
 def pictures(unit):
@@ -36,9 +41,11 @@ def test_pictures(unit):
         assert len(picture.alt) > len(title) + 20
         for text in (axes.get_xlabel(), axes.get_ylabel()):
             assert "[" in text
-        data, extra = picture._repr_mimebundle_()
-        assert data["image/png"].startswith(PNG)
-        assert extra["image/png"]["alt"] == data["text/plain"] == picture.alt
+        alt, width, data = re.fullmatch(SHOWN, picture._repr_html_()).groups()
+        assert unescape(alt) == repr(picture) == picture.alt
+        png = b64decode(data)
+        assert png.startswith(PNG)
+        assert int.from_bytes(png[16:20], "big") == 2 * int(width)  # twice as fine as shown
 
 
 def test_words_of_the_warm_pair(unit):

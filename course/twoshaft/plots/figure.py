@@ -6,7 +6,9 @@ pyplot's global state.
 
 from __future__ import annotations
 
+from base64 import b64encode
 from dataclasses import dataclass
+from html import escape
 from io import BytesIO
 from textwrap import fill
 
@@ -39,8 +41,14 @@ class Picture:
             self.figure.savefig(out, format="png", dpi=dpi, facecolor=style.PAPER)
         return out.getvalue()
 
-    def _repr_mimebundle_(self, include=None, exclude=None):
-        return {"image/png": self.png(), "text/plain": self.alt}, {"image/png": {"alt": self.alt}}
+    def _repr_html_(self) -> str:
+        # JupyterLab shows a bare PNG without its alternative; a finer one stays sharp.
+        data = b64encode(self.png(2 * _DPI)).decode()
+        width = round(self.figure.bbox.width / self.figure.dpi * _DPI)
+        return f'<img alt="{escape(self.alt)}" width="{width}" src="data:image/png;base64,{data}">'
+
+    def __repr__(self) -> str:
+        return self.alt
 
 
 def new_axes(title: str, x: str, y: str, *, inches: tuple[float, float] = _INCHES) -> Axes:

@@ -105,5 +105,7 @@ def _is_number(text: str) -> bool:
 
 
 def _cell(tag: str, text: str, number: bool, more: str = "") -> str:
+    if not text:  # an empty head would be read out as nothing
+        tag, more = "td", ""
     kind = ' class="number"' if number else ""
     return f"<{tag}{kind}{more}>{html.escape(text)}</{tag}>"

@@ -12,11 +12,9 @@ registerKind("each", {
     /** @type {[string, string][]} */
     const options = field.options;
     const rows = lines.map(([key, text], at) => {
-      const words = make("span", { class: "ts-each-line", id: `${ids.control}-${at}` }, text);
-      const box = choiceBox({ "aria-labelledby": words.id, "aria-describedby": ids.status }, [
-        ["", "choose"],
-        ...options,
-      ]);
+      const id = `${ids.control}-${at}`;
+      const words = make("label", { class: "ts-each-line", for: id }, text);
+      const box = choiceBox({ id, "aria-describedby": ids.status }, [["", "choose"], ...options]);
       return { key, box, row: make("li", {}, words, box) };
     });
     for (const { box } of rows) {

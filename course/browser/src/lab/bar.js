@@ -268,5 +268,6 @@ export function addSkipLink() {
     },
     "To the start page, lesson and tasks",
   );
-  document.body.prepend(link); // not among JupyterLab's own, which takes clicks on all of them
+  // not among JupyterLab's own, which takes clicks on all of them
+  document.body.prepend(make("nav", { "aria-label": "First" }, link));
 }

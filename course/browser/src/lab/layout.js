@@ -24,7 +24,7 @@ const BROAD = ":is(.tsh-picture, .ts-scroll)"; // drawings that half a window wo
 function partOf(model) {
   const tags = tagsOf(model);
   if (model.type !== "code") return tags.includes("if-missing") ? "hidden" : "text";
-  if (tags.includes("form")) return "form";
+  if (tags.includes("form") || tags.includes("predict")) return "form";
   if (tags.includes("rig")) return "given";
   return isQuiet(model) ? "hidden" : "own";
 }

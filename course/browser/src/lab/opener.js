@@ -15,6 +15,7 @@ import { failed, isQuiet, isSetup, openable, tagsOf, workIn } from "./cells.js";
 import { keepKernel } from "./kernel.js";
 import { layOut } from "./layout.js";
 import { giveWay, narrowShell } from "./narrow.js";
+import { keepInReach } from "./reach.js";
 
 export const NAME = "twoshaft-opener";
 const IF_MISSING = "if-missing";
@@ -237,6 +238,7 @@ async function dressCourse(panel, context, lab) {
   await context.ready;
   if (panel.isDisposed || !isCourse(panel)) return;
   if (placeOf(context.path).kind !== "start") layOut(panel);
+  keepInReach(panel);
   giveWay(panel);
   await addBar(panel, context, lab);
 }

@@ -22,11 +22,9 @@ export function pointedRows(field, ids, commit, changed) {
   const keys = lines.map(([key]) => key);
   let active = keys[0];
   const rows = lines.map(([key, text], at) => {
-    const words = make("span", { class: "ts-each-line", id: `${ids.control}-${at}` }, text);
-    const box = choiceBox({ "aria-labelledby": words.id, "aria-describedby": ids.status }, [
-      ["", "choose"],
-      ...options,
-    ]);
+    const id = `${ids.control}-${at}`;
+    const words = make("label", { class: "ts-each-line", for: id }, text);
+    const box = choiceBox({ id, "aria-describedby": ids.status }, [["", "choose"], ...options]);
     const mark = make("input", {
       type: "radio",
       name: `${ids.control}-active`,

@@ -75,7 +75,7 @@ export function renderQuestion({ model, el }) {
   const title = make("p", { class: "ts-title", role: "heading", "aria-level": "3" });
   const lead = make("p", { class: "ts-lead" });
   const facts = make("dl", { class: "ts-facts" });
-  const list = make("div", {});
+  const list = make("div", { class: "ts-asked" });
   const give = button(model.get("give"), () => {
     const values = Object.fromEntries(views.map((view) => [view.name, view.value()]));
     screen.send({ type: "give", values });

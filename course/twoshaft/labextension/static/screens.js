@@ -20,11 +20,11 @@ value:d,...c});return{key:d,input:l,row:e("label",{class:"ts-option"},l,e("span"
 "change",()=>{r(a.filter(i=>i.input.checked).map(({key:i})=>i))});return{element:e("div",{class:"ts-options"},...a.map(({
 row:d})=>d)),show(d){let i=d.value==null?[]:[d.value].flat();for(let{key:c,input:l}of a)l.checked=i.includes(c)},setDisabled(d){
 for(let{input:i}of a)i.disabled=d},refused(){}}}gt("choice",{prompt:"legend",make:(t,s,n)=>Vt(t,s,"radio",r=>n(r[0]))});gt("choices",{prompt:"legend",make:(t,s,n)=>Vt(t,s,"checkbox",n)});function Xt(t){return t.filter(([,s])=>s).map(([s,n])=>`${s}=${n}`)}function Jt(t){let s=Array.isArray(t)?t.filter(n=>typeof n==
-"string"):[];return new Map(s.filter(n=>n.includes("=")).map(n=>[n.slice(0,n.indexOf("=")),n.slice(n.indexOf("=")+1)]))}gt("each",{prompt:"legend",make(t,s,n){let r=t.lines,o=t.options,a=r.map(([d,i],c)=>{let l=e("span",{class:"ts-each-line",
-id:`${s.control}-${c}`},i),u=St({"aria-labelledby":l.id,"aria-describedby":s.status},[["","choose"],...o]);return{key:d,
-box:u,row:e("li",{},l,u)}});for(let{box:d}of a)d.addEventListener("change",()=>{n(Xt(a.map(({key:i,box:c})=>[i,c.value])))});
-return{element:e("ol",{class:"ts-each"},...a.map(({row:d})=>d)),show(d){let i=Jt(d.value);for(let{key:c,box:l}of a)l.value=
-i.get(c)??""},setDisabled(d){for(let{box:i}of a)i.disabled=d},refused(){}}}});function fe(t){let[s="",...n]=t.split(" "),r=s==="wipe"?0:Number(n.shift()),[o="",...a]=n;if(o!=="at")return{hand:s,size:r,
+"string"):[];return new Map(s.filter(n=>n.includes("=")).map(n=>[n.slice(0,n.indexOf("=")),n.slice(n.indexOf("=")+1)]))}gt("each",{prompt:"legend",make(t,s,n){let r=t.lines,o=t.options,a=r.map(([d,i],c)=>{let l=`${s.control}-${c}`,u=e("labe\
+l",{class:"ts-each-line",for:l},i),p=St({id:l,"aria-describedby":s.status},[["","choose"],...o]);return{key:d,box:p,row:e(
+"li",{},u,p)}});for(let{box:d}of a)d.addEventListener("change",()=>{n(Xt(a.map(({key:i,box:c})=>[i,c.value])))});return{
+element:e("ol",{class:"ts-each"},...a.map(({row:d})=>d)),show(d){let i=Jt(d.value);for(let{key:c,box:l}of a)l.value=i.get(
+c)??""},setDisabled(d){for(let{box:i}of a)i.disabled=d},refused(){}}}});function fe(t){let[s="",...n]=t.split(" "),r=s==="wipe"?0:Number(n.shift()),[o="",...a]=n;if(o!=="at")return{hand:s,size:r,
 side:o,place:a[0],points:null};let d=a.map(i=>{let[c,l]=i.split(",").map(Number);return[c,l]});return{hand:s,size:r,side:o,
 place:"",points:d}}function he(t,{side:s,place:n,points:r}){return r||(s==="round"?t.holes.find(o=>o.id===n)?.ring??[]:t.
 stretches.find(o=>o.id===n)?.lines[s]??[])}function ge(t,s){let{hand:n,size:r,side:o,place:a}=fe(s),d=[...t.stretches,...t.
@@ -42,9 +42,9 @@ map(([,H])=>H),[o,a]=[Math.min(...n)-Qt,Math.max(...n)+Qt],[d,i]=[Math.min(...r)
 F])=>`${(H-o).toFixed(1)} ${(i-F).toFixed(1)}`,p=(H,F)=>`M${H.map(u).join("L")}${F?"Z":""}`,h=Z("face"),b=c/100,w=2*b,v=(H,F)=>j(
 "pattern",{id:`${h}-${H}`,width:w,height:w,patternUnits:"userSpaceOnUse"},j("path",{d:F,class:"tsp-hatch","stroke-width":b/
 4})),$=j("defs",{},v("oil",`M0 ${w}L${w} 0`),v("dirt",`M0 ${w}L${w} 0M0 0L${w} ${w}`)),T=t.cavities.map(([,H])=>p(H,!0)).
-join(""),B=t.islands.map(H=>p(H,!0)).join(""),S=p(t.outline,!0)+T,L=j("g"),C=j("g"),k=j("g"),f=j("g"),m=j("path",{class:"\
+join(""),D=t.islands.map(H=>p(H,!0)).join(""),S=p(t.outline,!0)+T,L=j("g"),C=j("g"),k=j("g"),f=j("g"),m=j("path",{class:"\
 tsp-live",d:""}),x=j("path",{class:"tsp-chosen",d:""}),y=j("path",{class:"tsp-land",d:S,"fill-rule":"evenodd"}),E=j("pat\
-h",{class:"tsp-edge",d:S+B,"stroke-width":b/2.5}),A=([H,F],z,et="middle")=>{let J={x:H-o,y:i-F,"font-size":2.1*b,"text-a\
+h",{class:"tsp-edge",d:S+D,"stroke-width":b/2.5}),A=([H,F],z,et="middle")=>{let J={x:H-o,y:i-F,"font-size":2.1*b,"text-a\
 nchor":et};return j("text",{class:"tsp-text",...J},z)},U=[(o+a)/2,(d+i)/2],O=(H,F)=>{let z=Yt(H,U)||1;return[H[0]+F*(U[0]-
 H[0])/z,H[1]+F*(U[1]-H[1])/z]};for(let{x:H,y:F,d:z,leads:et,name:J}of t.holes){let ot={cx:H-o,cy:i-F,"stroke-width":b/4},
 V=et==="blind"?"tsp-hole tsp-blind":"tsp-hole";k.append(j("circle",{...ot,r:z/2,class:V})),et==="to the outside"&&k.append(
@@ -72,7 +72,7 @@ size"),type:"text",inputmode:"decimal",autocomplete:"off",maxlength:"12"}),p=e("
 "place")},t.stretches.map(({id:N,name:g})=>[N,g]));h.append(e("optgroup",{label:"Round a hole"},...t.holes.map(({id:N,name:g})=>e(
 "option",{value:`${te}${N}`},`round ${g}`))));let b=St({id:Z("side")},ln.map(N=>[N,t.sides[N]])),w=W("Lay it here",()=>f(
 [k(h.value)])),v=W("Lay it on every stretch",()=>f(t.stretches.map(({id:N})=>k(N)))),$=W("Take back the last pass",()=>{
-S&&r(S-1,!0)}),T=W("Clear the face",o),B={film:"",bead:""},S=0,L=!1;function C(){if(l.value==="wipe")return"";let[N,g]=t.
+S&&r(S-1,!0)}),T=W("Clear the face",o),D={film:"",bead:""},S=0,L=!1;function C(){if(l.value==="wipe")return"";let[N,g]=t.
 sizes[l.value],P=De(u.value);if(P>=N&&P<=g)return u.removeAttribute("aria-invalid"),` ${Number(P.toFixed(3))}`;let _=l.value===
 "film"?"the thickness of the film":"the diameter of the bead";return i.textContent=u.value.trim()?`Read “${u.value}”: \
 give ${_} from ${N} to ${g} mm.`:`First give ${_} in mm.`,u.setAttribute("aria-invalid","true"),u.focus(),null}function k(N){
@@ -80,13 +80,13 @@ let g=C();if(g===null)return null;let P=N.startsWith(te)?N:`${b.value} ${N}`;ret
 filter(P=>P!==null);if(!(L||g.length<N.length)){if(S+g.length>t.most){i.textContent=`There is room for ${t.most} passes;\
  take some back first.`;return}i.textContent="",d.textContent=g.length===1?`Laid: ${ge(t,g[0])}`:`Laid on ${g.length} st\
 retches`,n(g)}}function m(){let N=l.value==="wipe";p.textContent=l.value==="bead"?"diameter":"thickness",u.disabled=L||N,
-u.value=N?"":B[l.value],u.placeholder=N?"":"mm",w.textContent=N?"Wipe here":"Lay it here",v.textContent=N?"Wipe every st\
+u.value=N?"":D[l.value],u.placeholder=N?"":"mm",w.textContent=N?"Wipe here":"Lay it here",v.textContent=N?"Wipe every st\
 retch":"Lay it on every stretch",i.textContent="",x()}function x(){let N=h.value.startsWith(te);b.disabled=L||N;let g=he(
 t,N?{side:"round",place:h.value.slice(te.length)}:{side:b.value,place:h.value});a.chosen.setAttribute("d",g.length?a.path(
 g,N):""),a.chosen.setAttribute("stroke-width",String(a.unit/2))}l.addEventListener("change",m),u.addEventListener("input",
-()=>{B[l.value]=u.value}),h.addEventListener("change",x),b.addEventListener("change",x),u.addEventListener("keydown",N=>{
+()=>{D[l.value]=u.value}),h.addEventListener("change",x),b.addEventListener("change",x),u.addEventListener("keydown",N=>{
 N.key==="Enter"&&(N.preventDefault(),w.click())});let y=null;a.svg.addEventListener("pointerdown",N=>{if(L||N.button>0)return;
-y=[a.place(N)],a.svg.setPointerCapture(N.pointerId);let g=Math.max(1,Number(B.bead.replace(",","."))||1);a.live.setAttribute(
+y=[a.place(N)],a.svg.setPointerCapture(N.pointerId);let g=Math.max(1,Number(D.bead.replace(",","."))||1);a.live.setAttribute(
 "stroke-width",String(me(t,l.value,g)))}),a.svg.addEventListener("pointermove",N=>{if(!y)return;let g=a.place(N);Yt(g,y[y.
 length-1])<cn||(y.push(g),a.live.setAttribute("d",a.path(y)))});let E=N=>{if(!y)return;let g=y;if(y=null,a.live.setAttribute(
 "d",""),N.type==="pointercancel")return;if(Be(g)<an){h.value=Pe(t,g[0]),x();return}let P=C();if(P===null)return;let _=je(
@@ -152,75 +152,75 @@ c=!1,l=new Map,u=e("div",{"aria-live":"assertive",class:"ts-hidden"}),p=e("ul",{
 aria-multiselectable":"true",class:"ts-steps"}),h=W("Up",()=>_(-1),{"aria-label":"Move the chosen step up"}),b=W("Down",
 ()=>_(1),{"aria-label":"Move the chosen step down"}),w=W("Undo",()=>o.undo()&&q("Undone")),v=W("Redo",()=>o.redo()&&q("D\
 one again")),$=W("Choose several",()=>J(!d),{"aria-pressed":"false"}),T=W("Gather stages",()=>P(o.gathered(),"Steps of o\
-ne stage now stand together")),B=e("input",{type:"text",inputmode:"numeric",size:"3",class:"ts-box","aria-label":"Move t\
-he chosen step to position",onkeydown:D=>{D.key==="Enter"&&K()}}),S=e("select",{class:"ts-box ts-before","aria-label":"M\
+ne stage now stand together")),D=e("input",{type:"text",inputmode:"numeric",size:"3",class:"ts-box","aria-label":"Move t\
+he chosen step to position",onkeydown:B=>{B.key==="Enter"&&K()}}),S=e("select",{class:"ts-box ts-before","aria-label":"M\
 ove the chosen step before"}),L=e("span",{class:"ts-chosen"}),C=W("Move",K,{"aria-label":"Move to this position"}),k=W("\
 Move",Q,{"aria-label":"Move before this step"}),f=e("div",{class:"ts-tools",role:"group","aria-label":"Move the chosen s\
-tep"},h,b,w,v,$,a?T:null),m=e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"To position ",B,C),e("span",{class:"t\
+tep"},h,b,w,v,$,a?T:null),m=e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"To position ",D,C),e("span",{class:"t\
 s-pair"},"or before ",S,k)),x="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space pi\
 cks it up, arrows carry it, Space puts it down, Escape puts it back. Enter takes a step into a block or out of it; a blo\
 ck moves as one. Letters go to the next step that starts with them."+(a?" Left closes a stage, Right opens it.":""),y=e(
 "details",{class:"ts-keys"},e("summary",{},"Keys, and long moves"),e("p",{},x),m),E=e("div",{class:"ts-order"},e("p",{class:"\
-ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),f,L,p,y,u);function A(D){u.
-textContent=D}function U(D=""){A(`${o.unitName()}${D}, ${o.where()}`)}function O(D){let R=l.get(D.id);if(R)return R;let tt=e(
-"li",{role:a?"treeitem":"option",class:"ts-step"});return tt.dataset.row=D.id,l.set(D.id,tt),tt}function M(D=!1){let R=o.
+ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),f,L,p,y,u);function A(B){u.
+textContent=B}function U(B=""){A(`${o.unitName()}${B}, ${o.where()}`)}function O(B){let R=l.get(B.id);if(R)return R;let tt=e(
+"li",{role:a?"treeitem":"option",class:"ts-step"});return tt.dataset.row=B.id,l.set(B.id,tt),tt}function M(B=!1){let R=o.
 settle(),tt=new Set(R.map(st=>st.id));for(let[st,yt]of l)tt.has(st)||(yt.remove(),l.delete(st));let ut=o.unit(),$t=new Set(
 ut),lt=p.firstElementChild;for(let st of R){let yt=O(st);yt===lt?lt=lt.nextElementSibling:p.insertBefore(yt,lt),N(yt,st,
-$t)}B.value=String(o.order.indexOf(ut[0])+1);let vt=[...o.order.entries()].filter(([,st])=>!$t.has(st));S.replaceChildren(
+$t)}D.value=String(o.order.indexOf(ut[0])+1);let vt=[...o.order.entries()].filter(([,st])=>!$t.has(st));S.replaceChildren(
 ...vt.map(([st,yt])=>e("option",{value:yt},`${st+1}  ${o.label(yt)}`))),L.textContent=`Chosen: ${o.unitName()}, ${o.where()}`,
 h.disabled=c||o.isFirst,b.disabled=c||o.isLast,w.disabled=c||o.past.length===0,v.disabled=c||o.future.length===0;for(let st of[
-$,T,B,S,C,k])st.disabled=c;if(p.setAttribute("aria-disabled",String(c)),p.classList.toggle("ts-long",o.order.length>un),
-D){let st=l.get(o.current);st?.focus({preventScroll:!0}),st?.scrollIntoView({block:"nearest"})}}function N(D,R,tt){let ut=R.
+$,T,D,S,C,k])st.disabled=c;if(p.setAttribute("aria-disabled",String(c)),p.classList.toggle("ts-long",o.order.length>un),
+B){let st=l.get(o.current);st?.focus({preventScroll:!0}),st?.scrollIntoView({block:"nearest"})}}function N(B,R,tt){let ut=R.
 id===o.current,$t=R.run?!1:o.block.has(R.key),lt=o.held!==null&&(R.run?ut:tt.has(R.key)),vt=o.order.indexOf(R.run?R.run.
 keys[0]:R.key),st=R.run?R.run.keys.map(At=>i[At]?.length??0):i[R.key],yt=R.run?o.closed.has(String(R.run.stage)):!1,Ce=JSON.
-stringify([vt,R.level,ut,$t,lt,st,R.run&&[R.run.keys.length,yt]]);if(D.dataset.looks===Ce)return;D.dataset.looks=Ce,D.tabIndex=
-ut?0:-1,D.setAttribute("aria-selected",String($t)),D.classList.toggle("ts-current",ut),D.classList.toggle("ts-inblock",$t),
-D.classList.toggle("ts-held",lt),D.classList.toggle("ts-level2",R.level===2),a&&D.setAttribute("aria-level",String(R.level));
+stringify([vt,R.level,ut,$t,lt,st,R.run&&[R.run.keys.length,yt]]);if(B.dataset.looks===Ce)return;B.dataset.looks=Ce,B.tabIndex=
+ut?0:-1,B.setAttribute("aria-selected",String($t)),B.classList.toggle("ts-current",ut),B.classList.toggle("ts-inblock",$t),
+B.classList.toggle("ts-held",lt),B.classList.toggle("ts-level2",R.level===2),a&&B.setAttribute("aria-level",String(R.level));
 let Me=lt?" picked up":$t?" in block":"",Ee=Me?e("span",{class:"ts-state"},Me):"",Ae=At=>e("span",{class:"ts-number","ar\
-ia-hidden":"true"},At);if(R.run){let{keys:At,stage:en}=R.run;D.setAttribute("aria-expanded",String(!yt));let Te=yt?At.filter(
-sn=>i[sn]?.length).length:0;D.replaceChildren(Ae(`${vt+1}–${vt+At.length}`),e("span",{class:"ts-fold","aria-hidden":"t\
+ia-hidden":"true"},At);if(R.run){let{keys:At,stage:en}=R.run;B.setAttribute("aria-expanded",String(!yt));let Te=yt?At.filter(
+sn=>i[sn]?.length).length:0;B.replaceChildren(Ae(`${vt+1}–${vt+At.length}`),e("span",{class:"ts-fold","aria-hidden":"t\
 rue"},yt?"▸":"▾"),e("span",{class:"ts-what"},e("b",{},en),` ${At.length} steps`,Te?` – ${Te} with a remark`:"",Ee));
 return}let Oe=(i[R.key]??[]).map(At=>e("span",{class:`ts-note ts-note-${At.kind}`},Et(At.shape??""),e("b",{},At.word),` ${At.
-text}`)),tn=a&&R.level===1;D.classList.toggle("ts-troubled",Oe.length>0),D.replaceChildren(Ae(String(vt+1)),e("span",{class:"\
+text}`)),tn=a&&R.level===1;B.classList.toggle("ts-troubled",Oe.length>0),B.replaceChildren(Ae(String(vt+1)),e("span",{class:"\
 ts-grip","aria-hidden":"true"},"⠿"),e("span",{class:"ts-what"},o.label(R.key),tn?e("span",{class:"ts-stage"},` ${o.stages.
-get(R.key)??""}`):"",Ee,...Oe))}let g=()=>r([...o.order]);function P(D,R){if(!o.take(D)){A(`${o.unitName()} stays at ${o.
-where()}`);return}M(!0),R?A(R):U(),o.held===null&&g()}function _(D){c||P(o.shifted(D))}function K(){if(c)return;let D=Number.
-parseInt(B.value,10),R=o.order.length;D>=1&&D<=R?P(o.atPosition(D)):(A(`Type a position from 1 to ${R}`),L.textContent=`\
-Type a position from 1 to ${R}.`)}function Q(){!c&&S.value&&P(o.beside(S.value,"before"))}function q(D){M(),A(`${D}. ${o.
+get(R.key)??""}`):"",Ee,...Oe))}let g=()=>r([...o.order]);function P(B,R){if(!o.take(B)){A(`${o.unitName()} stays at ${o.
+where()}`);return}M(!0),R?A(R):U(),o.held===null&&g()}function _(B){c||P(o.shifted(B))}function K(){if(c)return;let B=Number.
+parseInt(D.value,10),R=o.order.length;B>=1&&B<=R?P(o.atPosition(B)):(A(`Type a position from 1 to ${R}`),L.textContent=`\
+Type a position from 1 to ${R}.`)}function Q(){!c&&S.value&&P(o.beside(S.value,"before"))}function q(B){M(),A(`${B}. ${o.
 unitName()}, ${o.where()}`),g()}function H(){o.pickUp(),M(!0),U(" picked up")}function F(){o.putDown()&&g(),M(!0),U(" pu\
-t down")}function z(){o.putDown()&&g(),M()}function et(){o.putBack(),M(!0),U(" put back")}function J(D){d=D,$.setAttribute(
-"aria-pressed",String(D)),D||(o.block=new Set),M(),A(D?"Choose the steps of a block":"Block let go")}function ot(D){o.toggleBlock(
-D);let R=o.block.has(D)?"in the block":"out of the block";A(`${o.label(D)} ${R}, ${o.block.size} in it`)}function V(D,R){
-let tt=o.fold(D,R);tt&&(M(!0),A(`${tt} ${R?"closed":"open"}`))}p.addEventListener("keydown",D=>{if(bt(D))return;let R=o.
+t down")}function z(){o.putDown()&&g(),M()}function et(){o.putBack(),M(!0),U(" put back")}function J(B){d=B,$.setAttribute(
+"aria-pressed",String(B)),B||(o.block=new Set),M(),A(B?"Choose the steps of a block":"Block let go")}function ot(B){o.toggleBlock(
+B);let R=o.block.has(B)?"in the block":"out of the block";A(`${o.label(B)} ${R}, ${o.block.size} in it`)}function V(B,R){
+let tt=o.fold(B,R);tt&&(M(!0),A(`${tt} ${R?"closed":"open"}`))}p.addEventListener("keydown",B=>{if(bt(B))return;let R=o.
 rows(),tt=R.findIndex(yt=>yt.id===o.current),ut=yt=>{o.current=R[Math.max(0,Math.min(R.length-1,yt))].id,M(!0)},$t=R[tt],
-{key:lt}=D,vt=lt==="ArrowUp"?-1:lt==="ArrowDown"?1:null,st=o.held!==null;if(vt&&(D.shiftKey||st))_(vt);else if(vt)ut(tt+
+{key:lt}=B,vt=lt==="ArrowUp"?-1:lt==="ArrowDown"?1:null,st=o.held!==null;if(vt&&(B.shiftKey||st))_(vt);else if(vt)ut(tt+
 vt);else if(st&&lt==="Escape")et();else if(lt===" ")c||(st?F:H)();else if(st&&lt==="Enter")F();else if(lt==="Enter"&&!$t.
 run)c||(ot($t.key),M(!0));else if(lt==="Home"&&!st)ut(0);else if(lt==="End"&&!st)ut(R.length-1);else if(a&&lt==="ArrowLe\
-ft")V($t,!0);else if(a&&lt==="ArrowRight")V($t,!1);else if(lt.length===1&&!st)I(lt);else return;D.preventDefault()});let it="",
-mt;function I(D){it+=D.toLowerCase(),clearTimeout(mt),mt=window.setTimeout(()=>{it=""},pn);let R=o.sought(it);R&&(o.current=
-R.id,M(!0))}p.addEventListener("focusout",({relatedTarget:D})=>{o.held!==null&&D instanceof Node&&!p.contains(D)&&z()});
-let G=null;p.addEventListener("pointerdown",D=>{let R=o.row(xt(D,".ts-step")?.dataset.row??"");if(!R||D.button!==0)return;
-if(R.run&&xt(D,".ts-fold")){V(R,!o.closed.has(String(R.run.stage))),D.preventDefault();return}let tt=xt(D,".ts-grip, .ts\
--number"),ut=D.ctrlKey||D.metaKey;o.held!==null&&z(),!R.run&&!c&&(D.shiftKey?o.blockTo(R.key):(ut||d)&&!tt&&ot(R.key)),o.
-current=R.id,M(!0),D.preventDefault(),!(c||D.shiftKey||ut)&&(D.pointerType!=="mouse"&&!tt||(G={x:D.clientX,y:D.clientY,id:D.
-pointerId,carried:null},p.setPointerCapture(D.pointerId)))}),p.addEventListener("pointermove",D=>{if(!G||D.pointerId!==G.
-id)return;let{clientX:R,clientY:tt}=D;if(!G.carried){if(Math.hypot(R-G.x,tt-G.y)<fn)return;G.carried=ct()}Object.assign(
-G.carried,{x:R,y:tt}),dt(G.carried)});function ct(){let D=e("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},o.unit().
-length>1?o.unitName():o.label(o.unit()[0]));document.body.append(D);let R=e("div",{class:"ts-line","aria-hidden":"true"});
-p.append(R),p.classList.add("ts-dragging");for(let tt of o.unit())l.get(tt)?.classList.add("ts-lifted");return{ghost:D,line:R,
-timer:requestAnimationFrame(wt),x:0,y:0,drop:null}}function dt(D){D.ghost.style.transform=`translate(${D.x+12}px, ${D.y+
-8}px)`;let tt=o.rows().map(vt=>{let st=O(vt).getBoundingClientRect();return{row:vt,box:st,offset:D.y-(st.top+st.height/2)}}).
-reduce((vt,st)=>Math.abs(st.offset)<Math.abs(vt.offset)?st:vt),ut=tt.offset>0;D.drop=o.dropAt(tt.row,ut);let lt=(ut?tt.box.
-bottom:tt.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;D.line.style.top=`${lt}px`}function wt(){let D=G?.carried;
-if(D){for(let R of[p,Ie(p)]){let ut=R===document.scrollingElement?{top:0,bottom:innerHeight}:R.getBoundingClientRect(),$t=D.
-y<ut.top+qe?-1:D.y>ut.bottom-qe?1:0;if(!$t)continue;let lt=R.scrollTop;if(R.scrollTop+=$t*hn,R.scrollTop!==lt){dt(D);break}}
-D.timer=requestAnimationFrame(wt)}}function kt(D){let R=G?.carried;if(G=null,!R)return;cancelAnimationFrame(R.timer),R.ghost.
+ft")V($t,!0);else if(a&&lt==="ArrowRight")V($t,!1);else if(lt.length===1&&!st)I(lt);else return;B.preventDefault()});let it="",
+mt;function I(B){it+=B.toLowerCase(),clearTimeout(mt),mt=window.setTimeout(()=>{it=""},pn);let R=o.sought(it);R&&(o.current=
+R.id,M(!0))}p.addEventListener("focusout",({relatedTarget:B})=>{o.held!==null&&B instanceof Node&&!p.contains(B)&&z()});
+let G=null;p.addEventListener("pointerdown",B=>{let R=o.row(xt(B,".ts-step")?.dataset.row??"");if(!R||B.button!==0)return;
+if(R.run&&xt(B,".ts-fold")){V(R,!o.closed.has(String(R.run.stage))),B.preventDefault();return}let tt=xt(B,".ts-grip, .ts\
+-number"),ut=B.ctrlKey||B.metaKey;o.held!==null&&z(),!R.run&&!c&&(B.shiftKey?o.blockTo(R.key):(ut||d)&&!tt&&ot(R.key)),o.
+current=R.id,M(!0),B.preventDefault(),!(c||B.shiftKey||ut)&&(B.pointerType!=="mouse"&&!tt||(G={x:B.clientX,y:B.clientY,id:B.
+pointerId,carried:null},p.setPointerCapture(B.pointerId)))}),p.addEventListener("pointermove",B=>{if(!G||B.pointerId!==G.
+id)return;let{clientX:R,clientY:tt}=B;if(!G.carried){if(Math.hypot(R-G.x,tt-G.y)<fn)return;G.carried=ct()}Object.assign(
+G.carried,{x:R,y:tt}),dt(G.carried)});function ct(){let B=e("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},o.unit().
+length>1?o.unitName():o.label(o.unit()[0]));document.body.append(B);let R=e("div",{class:"ts-line","aria-hidden":"true"});
+p.append(R),p.classList.add("ts-dragging");for(let tt of o.unit())l.get(tt)?.classList.add("ts-lifted");return{ghost:B,line:R,
+timer:requestAnimationFrame(wt),x:0,y:0,drop:null}}function dt(B){B.ghost.style.transform=`translate(${B.x+12}px, ${B.y+
+8}px)`;let tt=o.rows().map(vt=>{let st=O(vt).getBoundingClientRect();return{row:vt,box:st,offset:B.y-(st.top+st.height/2)}}).
+reduce((vt,st)=>Math.abs(st.offset)<Math.abs(vt.offset)?st:vt),ut=tt.offset>0;B.drop=o.dropAt(tt.row,ut);let lt=(ut?tt.box.
+bottom:tt.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;B.line.style.top=`${lt}px`}function wt(){let B=G?.carried;
+if(B){for(let R of[p,Ie(p)]){let ut=R===document.scrollingElement?{top:0,bottom:innerHeight}:R.getBoundingClientRect(),$t=B.
+y<ut.top+qe?-1:B.y>ut.bottom-qe?1:0;if(!$t)continue;let lt=R.scrollTop;if(R.scrollTop+=$t*hn,R.scrollTop!==lt){dt(B);break}}
+B.timer=requestAnimationFrame(wt)}}function kt(B){let R=G?.carried;if(G=null,!R)return;cancelAnimationFrame(R.timer),R.ghost.
 remove(),R.line.remove(),p.classList.remove("ts-dragging");for(let ut of l.values())ut.classList.remove("ts-lifted");let{
-drop:tt}=R;if(!D||!tt||o.unit().includes(tt.target)){M(!0),A(`${o.unitName()} stays at ${o.where()}`);return}P(o.beside(
+drop:tt}=R;if(!B||!tt||o.unit().includes(tt.target)){M(!0),A(`${o.unitName()} stays at ${o.where()}`);return}P(o.beside(
 tt.target,tt.side))}return p.addEventListener("pointerup",()=>kt(!0)),p.addEventListener("pointercancel",()=>kt(!1)),E.addEventListener(
-"keydown",D=>{!G?.carried||D.key!=="Escape"||(kt(!1),D.stopPropagation())}),M(),{element:E,tools:f,order:()=>[...o.order],
-change:(D,R)=>{c||P(D,R)},setOrder(D,R=!1){o.held!==null||G?.carried||_t(D,o.order)||(o.set(D,R),M())},setNotes(D){i=D??
-{},M()},setDisabled(D){c=D,M()}}}gt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,s,n){let r=t.
+"keydown",B=>{!G?.carried||B.key!=="Escape"||(kt(!1),B.stopPropagation())}),M(),{element:E,tools:f,order:()=>[...o.order],
+change:(B,R)=>{c||P(B,R)},setOrder(B,R=!1){o.held!==null||G?.carried||_t(B,o.order)||(o.set(B,R),M())},setNotes(B){i=B??
+{},M()},setDisabled(B){c=B,M()}}}gt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,s,n){let r=t.
 steps.map(([a])=>a),o=ne({label:t.prompt,steps:t.steps,order:r,onChange:n});return{element:o.element,show:a=>o.setOrder(
 Fe(a.value,r)),setDisabled:o.setDisabled,refused(){}}}});function Ue(t,s,n){let r=[0,0],o=[n(...r)],a=new Map;for(let[d,i]of t.entries()){let[c,l]=s[i]??[null,null];c!==null&&r[1]!==
 0&&o.push(n(r[0],0)),r=[c??r[0],l??(c===null?r[1]:0)];let u=n(...r);o.push(u);let p=a.get(u.join(" "))??{at:u,numbers:[]};
@@ -228,16 +228,16 @@ p.numbers.push(d+1),a.set(u.join(" "),p)}return{points:o,stops:[...a.values()]}}
 1?s+1:t.length;return{moves:[...t.slice(0,r),n,...t.slice(r)],place:r}}function ze(t,s){return t.filter((n,r)=>r!==s)}function Ge(t,s,n){
 let r=s+n;if(r<0||r>=t.length)return null;let o=[...t];return[o[s],o[r]]=[o[r],o[s]],o}var be=9,Ye=.7*be,we=44;function gn(t){let s=Math.min(...t.gates),n=Math.max(...t.gates),[r,o]=t.turn_mm,a=(n-s)*be+2*we,
 d=(o-r)*Ye+2*we,i=(w,v)=>[we+(w-s)*be,d/2-(v-(r+o)/2)*Ye],c=t.gates.map(w=>`M${i(w,r).join(" ")}L${i(w,o).join(" ")}`),l=`\
-M${i(s,0).join(" ")}L${i(n,0).join(" ")}`,u=t.gears.map(([w,v,$])=>{let[T,B]=i(v,$),S={x:T,y:B+($>0?-20:30)};return j("t\
+M${i(s,0).join(" ")}L${i(n,0).join(" ")}`,u=t.gears.map(([w,v,$])=>{let[T,D]=i(v,$),S={x:T,y:D+($>0?-20:30)};return j("t\
 ext",{...S,class:"tsp-gear","text-anchor":"middle"},w)}),p=j("polyline",{class:"tsp-line",points:""}),h=j("g");return{element:j(
 "svg",{viewBox:`0 0 ${a} ${d}`,width:a,height:d,class:"ts-gateplan","aria-hidden":"true"},j("path",{d:[...c,l].join(""),
-class:"tsp-slot"}),...u,p,h),show(w){let{points:v,stops:$}=Ue(w,t.aims,i),[[T,B]]=v;p.setAttribute("points",v.map(S=>S.join(
-",")).join(" ")),h.replaceChildren(j("circle",{cx:T,cy:B,r:4,class:"tsp-start"}),...$.map(({at:[S,L],numbers:C})=>j("g",
+class:"tsp-slot"}),...u,p,h),show(w){let{points:v,stops:$}=Ue(w,t.aims,i),[[T,D]]=v;p.setAttribute("points",v.map(S=>S.join(
+",")).join(" ")),h.replaceChildren(j("circle",{cx:T,cy:D,r:4,class:"tsp-start"}),...$.map(({at:[S,L],numbers:C})=>j("g",
 {},j("circle",{cx:S,cy:L,r:3.5,class:"tsp-stop"}),j("text",{x:S+7,y:L-5,class:"tsp-number"},C.join(", ")))))}}}function Ve({
 label:t,moves:s,plan:n,most:r,onChange:o}){let a=new Map(s),d=E=>a.get(E)??E,i=[],c=-1,l=!1,u=n?gn(n):null,p=e("ol",{class:"\
 ts-pathlist","aria-label":t}),h=e("p",{class:"ts-hint"},"No moves yet. The lever stands in neutral, in the middle gate."),
 b=e("p",{class:"ts-hidden",role:"status"}),w=s.map(([E,A])=>W(A,()=>L(E))),v=W("Take back the last move",()=>{i.length&&
-C(i.length-1)}),$=W("Take back all",()=>{i.length&&S([],"No moves left")}),T=e("span",{class:"ts-hint"}),B=e("div",{class:"\
+C(i.length-1)}),$=W("Take back all",()=>{i.length&&S([],"No moves left")}),T=e("span",{class:"ts-hint"}),D=e("div",{class:"\
 ts-path"},e("div",{class:"ts-tools ts-moves",role:"group","aria-label":"Add a move"},...w),e("div",{class:"ts-path-both"},
 e("div",{class:"ts-path-words"},h,p,e("div",{class:"ts-tools"},v,$,T)),u&&e("div",{class:"ts-path-picture"},u.element)),
 u&&e("p",{class:"ts-hint"},"The line shows where each move aims. Whether the lever gets there is what the test finds out\
@@ -252,33 +252,33 @@ N.classList.toggle("ts-current",N===M)}),U.addEventListener("keydown",N=>{if(bt(
 "ArrowDown"?1:null;if(g&&N.shiftKey)k(A,g);else if(g)m(A+g);else if(N.key==="Delete"||N.key==="Backspace")C(A),m(Math.min(
 A,i.length-1))||w[0].focus();else return;N.preventDefault()}),O.disabled=l,M}function y(){p.replaceChildren(...i.map(x)),
 h.hidden=i.length>0,T.textContent=`${i.length} of at most ${r} moves`;for(let E of w)E.disabled=l||i.length>=r;v.disabled=
-$.disabled=l||i.length===0,u?.show(i)}return y(),{element:B,setMoves(E){_t(E,i)||(i=[...E],c=-1,y())},setDisabled(E){l=E,
+$.disabled=l||i.length===0,u?.show(i)}return y(),{element:D,setMoves(E){_t(E,i)||(i=[...E],c=-1,y())},setDisabled(E){l=E,
 y()}}}gt("path",{prompt:"words",make(t,s,n){let r=Ve({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
 element:r.element,show:o=>r.setMoves([o.value??[]].flat()),setDisabled:r.setDisabled,refused(){}}}});function Xe(t,s,n){let r=t.indexOf(n);return[...t.slice(r+1),...t.slice(0,r)].find(a=>!s.get(a))??n}function Je(t,s,n){let r=t.
 find(({key:c})=>c===s);if(!r)return;if(n==="Home")return t[0].key;if(n==="End")return t[t.length-1].key;let o={ArrowRight:1,
 ArrowLeft:-1}[n];if(o!==void 0){let c=[...t].sort((u,p)=>u.x-p.x||u.y-p.y),l=c.findIndex(({key:u})=>u===s)+o;return c[(l+
 c.length)%c.length].key}let a={ArrowDown:1,ArrowUp:-1}[n];if(a===void 0)return;let d=c=>Math.abs(c.y-r.y)+2*Math.abs(c.x-
-r.x),[i]=t.filter(({key:c,y:l})=>c!==s&&(l-r.y)*a>2).sort((c,l)=>d(c)-d(l));return(i??r).key}function Kt(t,s,n,r){let o=t.lines,a=t.options,d=o.map(([p])=>p),i=d[0],c=o.map(([p,h],b)=>{let w=e("span",{class:"ts-ea\
-ch-line",id:`${s.control}-${b}`},h),v=St({"aria-labelledby":w.id,"aria-describedby":s.status},[["","choose"],...a]),$=e(
-"input",{type:"radio",name:`${s.control}-active`,"aria-label":`Point in the picture for: ${h}`,checked:b===0}),T=e("li",
-{},d.length>1?$:null,w,v);return $.addEventListener("change",()=>{i=p}),v.addEventListener("change",()=>{i=p,u()}),{key:p,
-box:v,mark:$,row:T}}),l=()=>new Map(c.map(({key:p,box:h})=>[p,h.value]));function u(){let p=l();r(p),n(Xt([...p]))}return{
-element:e("ol",{class:"ts-each ts-pointed"},...c.map(({row:p})=>p)),active:()=>i,answers:l,press(p){let h=c.find(({key:b})=>b===
-i);if(!(!h||h.box.disabled)){h.box.value=p,u(),i=Xe(d,l(),i);for(let{key:b,mark:w}of c)w.checked=b===i}},put(p,h){let b=c.
-find(({key:w})=>w===p);!b||b.box.disabled||(b.box.value=h,u())},show(p){let h=Jt(p.value);for(let{key:b,box:w}of c)w.value=
-h.get(b)??"";r(l())},setDisabled(p){for(let{box:h,mark:b}of c)h.disabled=p,b.disabled=p}}}function oe(t,s,n){let r=e("di\
-v",{class:"ts-scene",role:"group","aria-label":"Picture. Arrow keys walk from place to place, Enter points at one."});r.
-innerHTML=t;let o=r.querySelector("svg");o.setAttribute("role","group");let a=new Map(X(o,"[data-mark]").map(l=>[String(
-l.dataset.mark),l])),d=new Map(s);for(let[l,u]of a)u.setAttribute("role","button"),u.setAttribute("tabindex",l===s[0][0]?
-"0":"-1"),u.setAttribute("aria-label",`${l}: ${d.get(l)??""}`);let i=l=>xt(l,"[data-mark]")?.dataset.mark??xt(l,"[data-s\
-pot]")?.dataset.spot;r.addEventListener("click",l=>{let u=i(l);u&&n(u)});for(let[l,u]of[["pointerover",!0],["focusin",!0],
-["pointerout",!1],["focusout",!1]])r.addEventListener(l,p=>{let h=i(p);h&&c(h,u)});function c(l,u){for(let p of X(o,`[da\
-ta-spot="${l}"]`))p.classList.toggle("tss-near",u)}return r.addEventListener("keydown",l=>{let u=xt(l,"[data-mark]")?.dataset.
-mark;if(u){if(l.key==="Enter"||l.key===" ")n(u);else{let p=[...a].map(([b,w])=>{let v=w.querySelector(".tss-dot");return{
-key:b,x:v.cx.baseVal.value,y:v.cy.baseVal.value}}),h=Je(p,u,l.key);if(h===void 0)return;a.get(u)?.setAttribute("tabindex",
-"-1"),a.get(h)?.setAttribute("tabindex","0"),a.get(h)?.focus()}l.preventDefault()}}),{element:r,drawing:o,choose(l){let u=new Set(
-l);for(let[p,h]of a)h.classList.toggle("tss-chosen",u.has(p)),h.setAttribute("aria-pressed",String(u.has(p)));for(let p of X(
-o,"[data-spot]"))p.classList.toggle("tss-on",u.has(String(p.dataset.spot)))}}}gt("picture",{prompt:"legend",make(t,s,n){let r=t.options,o=Kt(t,s,n,i=>{let c=new Set(i.values());for(let{letter:l,card:u}of a)
+r.x),[i]=t.filter(({key:c,y:l})=>c!==s&&(l-r.y)*a>2).sort((c,l)=>d(c)-d(l));return(i??r).key}function Kt(t,s,n,r){let o=t.lines,a=t.options,d=o.map(([p])=>p),i=d[0],c=o.map(([p,h],b)=>{let w=`${s.control}-${b}`,v=e(
+"label",{class:"ts-each-line",for:w},h),$=St({id:w,"aria-describedby":s.status},[["","choose"],...a]),T=e("input",{type:"\
+radio",name:`${s.control}-active`,"aria-label":`Point in the picture for: ${h}`,checked:b===0}),D=e("li",{},d.length>1?T:
+null,v,$);return T.addEventListener("change",()=>{i=p}),$.addEventListener("change",()=>{i=p,u()}),{key:p,box:$,mark:T,row:D}}),
+l=()=>new Map(c.map(({key:p,box:h})=>[p,h.value]));function u(){let p=l();r(p),n(Xt([...p]))}return{element:e("ol",{class:"\
+ts-each ts-pointed"},...c.map(({row:p})=>p)),active:()=>i,answers:l,press(p){let h=c.find(({key:b})=>b===i);if(!(!h||h.box.
+disabled)){h.box.value=p,u(),i=Xe(d,l(),i);for(let{key:b,mark:w}of c)w.checked=b===i}},put(p,h){let b=c.find(({key:w})=>w===
+p);!b||b.box.disabled||(b.box.value=h,u())},show(p){let h=Jt(p.value);for(let{key:b,box:w}of c)w.value=h.get(b)??"";r(l())},
+setDisabled(p){for(let{box:h,mark:b}of c)h.disabled=p,b.disabled=p}}}function oe(t,s,n){let r=e("div",{class:"ts-scene",
+role:"group","aria-label":"Picture. Arrow keys walk from place to place, Enter points at one."});r.innerHTML=t;let o=r.querySelector(
+"svg");o.setAttribute("role","group");let a=new Map(X(o,"[data-mark]").map(l=>[String(l.dataset.mark),l])),d=new Map(s);
+for(let[l,u]of a)u.setAttribute("role","button"),u.setAttribute("tabindex",l===s[0][0]?"0":"-1"),u.setAttribute("aria-la\
+bel",`${l}: ${d.get(l)??""}`);let i=l=>xt(l,"[data-mark]")?.dataset.mark??xt(l,"[data-spot]")?.dataset.spot;r.addEventListener(
+"click",l=>{let u=i(l);u&&n(u)});for(let[l,u]of[["pointerover",!0],["focusin",!0],["pointerout",!1],["focusout",!1]])r.addEventListener(
+l,p=>{let h=i(p);h&&c(h,u)});function c(l,u){for(let p of X(o,`[data-spot="${l}"]`))p.classList.toggle("tss-near",u)}return r.
+addEventListener("keydown",l=>{let u=xt(l,"[data-mark]")?.dataset.mark;if(u){if(l.key==="Enter"||l.key===" ")n(u);else{let p=[
+...a].map(([b,w])=>{let v=w.querySelector(".tss-dot");return{key:b,x:v.cx.baseVal.value,y:v.cy.baseVal.value}}),h=Je(p,u,
+l.key);if(h===void 0)return;a.get(u)?.setAttribute("tabindex","-1"),a.get(h)?.setAttribute("tabindex","0"),a.get(h)?.focus()}
+l.preventDefault()}}),{element:r,drawing:o,choose(l){let u=new Set(l);for(let[p,h]of a)h.classList.toggle("tss-chosen",u.
+has(p)),h.setAttribute("aria-pressed",String(u.has(p)));for(let p of X(o,"[data-spot]"))p.classList.toggle("tss-on",u.has(
+String(p.dataset.spot)))}}}gt("picture",{prompt:"legend",make(t,s,n){let r=t.options,o=Kt(t,s,n,i=>{let c=new Set(i.values());for(let{letter:l,card:u}of a)
 u.classList.toggle("ts-on",c.has(l))}),a=r.map(([i,c])=>{let l=e("div",{class:"ts-picture-card",onclick:()=>o.press(i)});
 return l.innerHTML=t.svgs[i],l.querySelector("svg")?.setAttribute("aria-label",c),l.prepend(e("span",{class:"ts-picture-\
 letter"},i)),{letter:i,card:l}}),d=e("div",{class:"ts-pictures"},...a.map(({card:i})=>i));return{element:e("div",{},o.element,
@@ -288,10 +288,10 @@ o.set(p,h.split("-")[1]);d.choose([...u.values()].map(p=>p.split("-")[0])),c(u)}
 get(a.active())}`)}),i=j("g",{class:"tss-placed"});d.drawing.append(i);function c(u){i.replaceChildren();for(let[p,h]of u){
 let[b,w]=h.split("-"),v=t.at[b];if(!v)continue;let $=j("g",{transform:`translate(${v[0]} ${v[1]})`});$.innerHTML=t.pieces[p][Number(
 w)-1][1],i.append($)}for(let{part:p,show:h}of l)h(o.get(p)??"1")}let l=r.map(([u,p])=>{let h=e("div",{class:"ts-tray-par\
-t"}),b=e("span",{class:"ts-hint",role:"status"}),w=nt("Turn it",()=>{let T=o.get(u)==="1"?"2":"1";o.set(u,T),v(T);let B=a.
-answers().get(u);B&&a.put(u,`${B.split("-")[0]}-${T}`)},`Turn it: ${p}`);function v(T){let[B,S]=t.pieces[u][Number(T)-1],
+t"}),b=e("span",{class:"ts-hint",role:"status"}),w=nt("Turn it",()=>{let T=o.get(u)==="1"?"2":"1";o.set(u,T),v(T);let D=a.
+answers().get(u);D&&a.put(u,`${D.split("-")[0]}-${T}`)},`Turn it: ${p}`);function v(T){let[D,S]=t.pieces[u][Number(T)-1],
 L=Number(/data-half="([\d.]+)"/.exec(S)?.[1]??90);h.innerHTML=`<svg viewBox="${-L} ${-L} ${2*L} ${2*L}" width="120" heig\
-ht="120" aria-hidden="true">${S}</svg>`,b.textContent=`Way ${T}: ${B}`}let $=e("div",{class:"ts-tray"},h,e("div",{},p,b,
+ht="120" aria-hidden="true">${S}</svg>`,b.textContent=`Way ${T}: ${D}`}let $=e("div",{class:"ts-tray"},h,e("div",{},p,b,
 w));return{part:u,row:$,show:v,turn:w}});return{element:e("div",{},e("div",{class:"ts-trays"},...l.map(({row:u})=>u)),a.
 element,d.element),show:a.show,setDisabled(u){a.setDisabled(u);for(let{turn:p}of l)p.disabled=u},refused(){}}}});var mn="No line to the course just now. Go on with the questions: what you enter is kept in this browser and sent when t\
 he line is back. Simulators stand still until then.",wn="The line to the course is back.",bn=1500,kn=5e3,ve=new Set,Bt=null,
@@ -486,164 +486,166 @@ n-width:0}.twoshaft .ts-bench-row label{display:block;max-width:var(--ts-width)}
 ght:0}.twoshaft.ts-question{border-left:4px solid var(--ts-accent);padding-left:calc(2 * var(--ts-grid))}.twoshaft .ts-a\
 cts{display:flex;flex-wrap:wrap;gap:var(--ts-grid);margin-top:var(--ts-grid)}.twoshaft .ts-told:not(:empty){margin-top:v\
 ar(--ts-grid)}.twoshaft .ts-told-unread{border:2px solid var(--ts-ink);padding:var(--ts-grid)}.twoshaft .ts-teacher{bord\
-er-style:dashed;font-size:var(--ts-small)}.twoshaft.ts-question .ts-title{font-weight:600}.twoshaft-start>div{max-width:\
-1040px}.twoshaft-start h2{font-size:var(--ts-head);font-weight:600;margin:0;line-height:1.5}.twoshaft-start section,.two\
-shaft-start .ts-sign-in{margin:calc(2 * var(--ts-grid)) 0 calc(3 * var(--ts-grid))}.twoshaft-start .ts-sign-in{display:g\
-rid;gap:calc(1.5 * var(--ts-grid));justify-items:start}.twoshaft-start .ts-pair{display:grid;gap:calc(var(--ts-grid) / 2\
-)}.twoshaft-start .ts-pair label{font-weight:600}.twoshaft-start .ts-pair .ts-box{width:22em;max-width:100%}.twoshaft-st\
-art .ts-first{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft-start .ts-button{font-size:var(--ts-text)}\
-.twoshaft-start .ts-said:not(:empty){border-left:3px solid var(--ts-accent);padding:var(--ts-grid);background:var(--ts-f\
-aint)}.twoshaft-start .ts-me{display:flex;flex-wrap:wrap;align-items:center;justify-content:space-between;gap:var(--ts-g\
-rid);margin-bottom:var(--ts-grid)}.twoshaft-start .ts-table{border-collapse:collapse;width:100%;margin:0 0 calc(2 * var(\
---ts-grid));font-size:var(--ts-text);table-layout:fixed}.twoshaft-start .ts-table :is(th,td){text-align:left;vertical-al\
-ign:top;white-space:normal;padding:var(--ts-grid);border:0;border-bottom:1px solid var(--ts-line);background:none;max-wi\
-dth:none}.twoshaft-start .ts-table thead th{font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-start .ts-table th\
-:nth-child(1){width:26%}.twoshaft-start .ts-table th:nth-child(2){width:16%}.twoshaft-start .ts-table th:nth-child(4){wi\
-dth:24%}.twoshaft-start .ts-small-line{display:block;font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-start .ts\
--doing{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft-start a.ts-link:is(:link,:visited,:ho\
-ver,:focus,:active){color:var(--ts-accent);text-decoration:underline;display:inline-flex;align-items:center;min-height:v\
-ar(--ts-target);cursor:pointer}.twoshaft-start .ts-lessons{padding-left:calc(2 * var(--ts-grid))}.twoshaft-start .ts-les\
-sons .ts-link{min-height:24px}.twoshaft-start .ts-module th{padding-top:calc(3 * var(--ts-grid));font-size:var(--ts-text\
-)}.twoshaft-start .ts-table .ts-module th{width:auto}.twoshaft-start .ts-assigned{margin-left:var(--ts-grid);font-weight\
-:400;color:var(--ts-quiet)}.twoshaft-start .ts-next{margin:0}.twoshaft-start summary{min-height:var(--ts-target);align-c\
-ontent:center;cursor:pointer}@media(max-width:560px){.twoshaft-start .ts-table thead{position:absolute;clip-path:inset(5\
-0%)}.twoshaft-start .ts-table :is(tr,th,td):nth-child(n){display:block;width:auto}.twoshaft-start .ts-table tr{border-bo\
-ttom:1px solid var(--ts-line);padding:var(--ts-grid) 0}.twoshaft-start .ts-table tbody :is(th,td){border:0;padding:4px 0\
-}}.twoshaft-start .ts-gaps{padding-left:calc(2 * var(--ts-grid));font-size:var(--ts-small)}.twoshaft-start .ts-gaps span\
-{display:block}.twoshaft-start .ts-question{border:2px solid var(--ts-ink);padding:calc(1.5 * var(--ts-grid))}.twoshaft-\
-desk{max-width:1240px}.twoshaft-desk .ts-desk-top{display:flex;flex-wrap:wrap;align-items:center;justify-content:space-b\
-etween;gap:var(--ts-grid)}.twoshaft-desk .ts-desk-pages{display:flex;flex-wrap:wrap;gap:var(--ts-grid);margin:var(--ts-g\
-rid) 0;padding-bottom:var(--ts-grid);border-bottom:1px solid var(--ts-line)}.twoshaft-desk .ts-button[aria-current=page]\
-{border-width:3px;font-weight:700}.twoshaft-desk :is(h2,h3){font-size:var(--ts-head);font-weight:600;margin:0;line-heigh\
-t:1.5}.twoshaft-desk h3,.twoshaft-desk .ts-button{font-size:var(--ts-text)}.twoshaft-desk .ts-first{background:var(--ts-\
-accent);color:var(--ts-on-accent)}.twoshaft-desk .ts-said:not(:empty){border-left:3px solid var(--ts-accent);padding:var\
-(--ts-grid);background:var(--ts-faint)}.twoshaft-desk :is(.ts-said,.ts-alert){white-space:pre-line;max-width:none}.twosh\
-aft-desk .ts-busy{display:flex;align-items:center;gap:var(--ts-grid)}.twoshaft-desk .ts-desk-body[aria-busy=true]{cursor\
-:progress}.twoshaft-desk .ts-desk-body>*{margin-top:calc(2 * var(--ts-grid))}.twoshaft-desk .ts-desk-caption{display:fle\
-x;flex-wrap:wrap;align-items:center;justify-content:space-between;gap:var(--ts-grid);margin-bottom:calc(var(--ts-grid) /\
- 2)}.twoshaft-desk .ts-desk-scroll{max-height:360px;overflow:auto;border:1px solid var(--ts-line)}.twoshaft-desk .ts-tab\
-le{border-collapse:collapse;margin:0;min-width:100%;font-size:var(--ts-text)}.twoshaft-desk .ts-table :is(th,td){text-al\
-ign:left;vertical-align:top;white-space:normal;padding:calc(var(--ts-grid) / 2) var(--ts-grid);border:0;border-bottom:1p\
-x solid var(--ts-line);background:none;max-width:28em;font-weight:400;overflow-wrap:break-word}.twoshaft-desk .ts-table \
-tbody th{position:sticky;left:0;background:var(--ts-paper)}.twoshaft-desk .ts-table thead th{position:sticky;top:0;z-ind\
-ex:1;background:var(--ts-paper);box-shadow:inset 0 -1px var(--ts-line);white-space:nowrap}.twoshaft-desk .ts-table .ts-f\
-igure{text-align:right;font-variant-numeric:tabular-nums}.twoshaft-desk .ts-table .ts-tick{width:24px}.twoshaft-desk inp\
-ut[type=checkbox]{width:18px;height:18px;accent-color:var(--ts-accent)}.twoshaft-desk :is(.ts-sort,.ts-cell){min-height:\
-24px;min-width:24px;padding:0;border:0;background:none;color:var(--ts-accent);font:inherit;text-align:inherit;cursor:poi\
-nter}.twoshaft-desk .ts-sort{font-weight:600}.twoshaft-desk .ts-cell{text-decoration:underline}.twoshaft-desk .ts-desk-f\
-orm{display:grid;gap:var(--ts-grid);justify-items:start;padding-top:var(--ts-grid);border-top:1px solid var(--ts-line)}.\
-twoshaft-desk .ts-desk-form>*{min-width:0;max-width:100%}.twoshaft-desk .ts-desk-fields{display:flex;flex-wrap:wrap;alig\
-n-items:flex-start;gap:var(--ts-grid) calc(2 * var(--ts-grid))}.twoshaft-desk .ts-desk-field{display:grid;grid-template-\
-columns:minmax(0,auto);gap:calc(var(--ts-grid) / 2);max-width:100%}.twoshaft-desk .ts-desk-field>label:not(.ts-option){f\
-ont-weight:600}.twoshaft-desk .ts-desk-field .ts-box{width:18em;max-width:100%}.twoshaft-desk textarea.ts-box{width:30em\
-;padding:var(--ts-grid)}.twoshaft-desk .ts-doing{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twos\
-haft-desk .ts-question{border:2px solid var(--ts-ink);padding:calc(1.5 * var(--ts-grid))}.twoshaft-desk a.ts-link:is(:li\
-nk,:visited,:hover,:focus,:active){color:var(--ts-accent);text-decoration:underline}.twoshaft-desk :is(textarea,a,h2,.ts\
--desk-scroll):focus-visible{outline:3px solid var(--ts-accent);outline-offset:2px}@media(forced-colors:active){.twoshaft\
--desk .ts-button[aria-current=page]{border-color:Highlight}.twoshaft-desk .ts-first{border-width:2px;font-weight:700}.tw\
-oshaft-desk .ts-said:not(:empty){border:1px solid CanvasText}}.twoshaft .tsj-bench{display:flex;flex-wrap:wrap;gap:calc(\
-3 * var(--ts-grid));align-items:flex-start;margin-top:var(--ts-grid)}.twoshaft .tsj-bench svg{display:block;max-width:10\
-0%;height:auto}.twoshaft .tsj-bolt{cursor:pointer}.twoshaft .tsj-bolt:focus{outline:none}.twoshaft .tsj-bolt:focus-visib\
-le circle{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsj-bolt.tsj-started circle{stroke-width:3}.twoshaft .tsj-bo\
-lt.tsj-tight circle{fill:var(--ts-ink)}.twoshaft .tsj-bolt.tsj-tight text{fill:var(--ts-paper)}.twoshaft .tsj-slide{disp\
-lay:inline-flex;align-items:center;gap:var(--ts-grid)}.twoshaft .tsj-slide input{width:180px;max-width:40vw;accent-color\
-:var(--ts-accent);min-height:var(--ts-target)}.twoshaft .tsj-figure{min-width:8ch;font-variant-numeric:tabular-nums;font\
--weight:600}.twoshaft .tsj-happened{min-height:3em;margin-top:var(--ts-grid)}.twoshaft .tsj-check{display:inline-flex;al\
-ign-items:center;gap:var(--ts-grid);min-height:var(--ts-target)}.twoshaft .tsj-check input{width:18px;height:18px;accent\
--color:var(--ts-accent)}.twoshaft .tsj-settings{display:grid;grid-template-columns:max-content minmax(0,1fr);gap:4px cal\
-c(2 * var(--ts-grid));align-items:center;max-width:calc(var(--ts-width) + 12ch);margin:var(--ts-grid) 0}.twoshaft .tsj-s\
-ettings>label{font-weight:600}.twoshaft .tsj-band svg{display:block;max-width:100%;height:auto}.twoshaft .tsj-settings s\
-elect{max-width:100%}.twoshaft .tsj-slide{max-width:100%;flex-wrap:wrap}@media(max-width:700px){.twoshaft .tsj-settings{\
-grid-template-columns:minmax(0,1fr)}}.twoshaft table.tsk-board{border-collapse:collapse;font:var(--ts-text) var(--ts-fon\
-t);color:var(--ts-ink)}.twoshaft table.tsk-board caption{text-align:left;font-weight:600;padding:4px 0}.twoshaft table.t\
-sk-board th,.twoshaft table.tsk-board td{text-align:left;vertical-align:middle;padding:4px 12px 4px 0;border-bottom:1px \
-solid var(--ts-line);background:none;font-weight:400}.twoshaft table.tsk-board thead th{font-weight:600}.twoshaft table.\
-tsk-board tbody th{min-width:18ch;max-width:34ch;white-space:normal}.twoshaft table.tsk-board .tsk-number{text-align:rig\
-ht;font-variant-numeric:tabular-nums;white-space:nowrap}.twoshaft table.tsk-board select{max-width:44ch}.twoshaft table.\
-tsk-board .tsk-best td,.twoshaft table.tsk-board .tsk-best th{font-weight:600;border-bottom:2px solid var(--ts-accent)}.\
-twoshaft table.tsk-board .tsk-failed{font-weight:600}.twoshaft .tsk-shown{min-width:24ch}.twoshaft .tsk-spent,.twoshaft \
-.tsk-more{margin:var(--ts-grid) 0}@media(max-width:700px){.twoshaft table.tsk-board,.twoshaft table.tsk-board tbody,.two\
-shaft table.tsk-board tr,.twoshaft table.tsk-board caption{display:block}.twoshaft table.tsk-board thead{position:absolu\
-te;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}.twoshaft table.tsk-board tr{border-bottom:1px solid var(--\
-ts-line);padding:var(--ts-grid) 0}.twoshaft table.tsk-board tbody th,.twoshaft table.tsk-board tbody td,.twoshaft table.\
-tsk-board tbody .tsk-number{display:block;border:0;max-width:none;min-width:0;padding:2px 0;text-align:left;white-space:\
-normal}.twoshaft table.tsk-board tbody .tsk-best th,.twoshaft table.tsk-board tbody .tsk-best td{border:0}.twoshaft tabl\
-e.tsk-board tbody .tsk-best{border-bottom:2px solid var(--ts-accent)}.twoshaft table.tsk-board tbody th{font-weight:600}\
-.twoshaft table.tsk-board td[data-label]:before{content:attr(data-label) ": ";color:var(--ts-quiet)}.twoshaft table.tsk-\
-board td:empty{display:none!important}.twoshaft table.tsk-board select{max-width:100%}}.twoshaft .ts-gate{cursor:default\
-;touch-action:pan-y;padding:4px}.twoshaft .ts-gate .tsg-panel{cursor:grab;touch-action:none}.twoshaft .ts-pulling,.twosh\
-aft .ts-pulling .tsg-panel{cursor:grabbing}.twoshaft .ts-gate .tsg-hand{fill:var(--ts-accent)}.twoshaft .ts-gate svg{use\
-r-select:none}.twoshaft .ts-moves .ts-button{text-align:left;padding-block:4px}.twoshaft .ts-happened.ts-stopped,.twosha\
-ft .ts-log .ts-stopped{font-weight:600}.twoshaft .ts-log{max-height:14rem;overflow-y:auto;padding-left:calc(4 * var(--ts\
--grid));max-width:calc(var(--ts-width) + 12ch)}.twoshaft .ts-gate+.ts-happened{min-height:1.5em}.twoshaft .ts-proof{max-\
-width:calc(var(--ts-width) + 12ch);font-weight:600}.twoshaft-rig .ts-how{width:34em;max-width:100%}.twoshaft .ts-gate:fo\
-cus-visible{outline-offset:-3px}.twoshaft .tsw-train svg{user-select:none}.twoshaft .tsw-counts{display:flex;flex-wrap:w\
-rap;gap:calc(2 * var(--ts-grid));margin:var(--ts-grid) 0}.twoshaft .tsw-count{box-sizing:border-box;display:grid;grid-te\
-mplate-columns:104px 1fr;column-gap:var(--ts-grid);align-items:center;width:268px;padding:4px;border:1px solid var(--ts-\
-line);border-radius:2px;text-align:left;font-size:var(--ts-small)}.twoshaft .tsw-count.tsw-hand{border:2px solid var(--t\
-s-accent);padding:3px}.twoshaft .tsw-count.tsw-held{border-style:dashed}.twoshaft .tsw-name{font-weight:600}.twoshaft .t\
-sw-count>.tsw-dial{grid-column:1;grid-row:1 / span 3}.twoshaft .tsw-count>div{grid-column:2}.twoshaft .tsw-dial{width:10\
-4px;height:104px;touch-action:none;cursor:grab;user-select:none}.twoshaft .tsw-dial:active{cursor:grabbing}.twoshaft .ts\
-w-plate{fill:var(--ts-faint);stroke:var(--ts-ink);stroke-width:1}.twoshaft .tsw-end{fill:var(--ts-paper);stroke:var(--ts\
--ink);stroke-width:2}.twoshaft .tsw-painted{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsw-dot{fill:var(--ts-acce\
-nt)}.twoshaft .tsw-tick{stroke:var(--ts-ink);stroke-width:1.5}.twoshaft .tsw-pointer{fill:var(--ts-ink)}.twoshaft .tsw-n\
-umber{font:15px var(--ts-font);fill:var(--ts-ink);text-anchor:middle}.twoshaft .tsw-strokes{min-height:1.5em;font-family\
-:monospace;font-size:var(--ts-text);letter-spacing:1px;overflow-wrap:anywhere;max-height:4.5em;overflow-y:auto}.twoshaft\
- .tsw-figure{min-height:1.5em;font-variant-numeric:tabular-nums}.twoshaft .tsw-figure:empty{min-height:0}.twoshaft .tsw-\
-happened{min-height:1.5em}.twoshaft .tsh-picture{overflow-x:auto;margin:var(--ts-grid) 0}.twoshaft .tsh-picture svg{disp\
-lay:block;width:100%;min-width:720px;max-width:1100px;height:auto}.twoshaft .tsh-place{cursor:pointer}.twoshaft .tsh-pla\
-ce:focus{outline:none}.twoshaft .tsh-place:hover .tsh-hit{stroke:var(--ts-line);stroke-width:1}.twoshaft .tsh-chosen .ts\
-h-hit,.twoshaft .tsh-chosen:hover .tsh-hit{stroke:var(--ts-accent);stroke-width:2}.twoshaft .tsh-place:focus-visible .ts\
-h-hit{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsh-chosen .tsf-t{font-weight:600}.twoshaft .tsh-box{border-left\
-:3px solid var(--ts-accent);padding-left:calc(1.5 * var(--ts-grid));min-height:5.5em}.twoshaft .tsh-head,.twoshaft .tsh-\
-verdict{font-weight:600}.twoshaft .tsh-verdict{margin-top:var(--ts-grid)!important}.twoshaft .tsh-told .ts-facts{margin-\
-bottom:0}.twoshaft .tsl-sliders{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(26em,100%),1fr));gap:0 cal\
-c(3 * var(--ts-grid));margin:var(--ts-grid) 0;max-width:960px}.twoshaft .tsl-row{display:grid;grid-template-columns:12em\
- minmax(6em,1fr) 4em;align-items:center;gap:var(--ts-grid);min-height:var(--ts-target)}.twoshaft .tsl-row input{width:10\
-0%;accent-color:var(--ts-accent);margin:0;min-height:24px}.twoshaft .tsl-row .ts-box{justify-self:start}.twoshaft .tsl-f\
-igure{font-variant-numeric:tabular-nums;text-align:right}.twoshaft .tsl-drawing{overflow-x:auto}.twoshaft .tsl-drawing s\
-vg{display:block;width:100%;min-width:600px;max-width:820px;height:auto}.twoshaft .tsl-sum{font-variant-numeric:tabular-\
-nums;margin:var(--ts-grid) 0}@media(max-width:480px){.twoshaft .tsl-sliders{grid-template-columns:minmax(0,1fr)}.twoshaf\
-t .tsl-row{display:flex;flex-wrap:wrap;min-width:0}.twoshaft .tsl-row input{max-width:100%}}.twoshaft .tsp-section{overf\
-low-x:auto}.twoshaft .tsp-gauge{width:220px;height:200px;flex:none}.twoshaft .tsp-section svg{display:block;max-width:10\
-0%;height:auto;min-width:320px}.twoshaft .ts-pair[hidden]{display:none}.twoshaft .ts-cells{position:absolute;pointer-eve\
-nts:none}.twoshaft .tsp-land.tsp-clear{fill:none}.twoshaft .tsp-lump{fill:none;stroke:var(--ts-bead);stroke-linecap:roun\
-d}.twoshaft .tsp-way{fill:none;stroke:var(--ts-bad);stroke-linecap:round;stroke-linejoin:round}.twoshaft .tsp-out{fill:v\
-ar(--ts-ink);stroke:var(--ts-paper);stroke-width:.5px}.twoshaft .tsp-clear~g>.tsp-spot,.twoshaft .tsp-clean .tsp-spot-wo\
-rd,.twoshaft .tsp-shut .tsp-chosen{display:none}.twoshaft .ts-legend{display:flex;flex-wrap:wrap;gap:4px calc(2 * var(--\
-ts-grid));font-size:var(--ts-small);min-height:1.6em}.twoshaft .ts-key{display:inline-flex;align-items:center;gap:4px}.t\
-woshaft .ts-swatch{width:25px;height:15px;border:1px solid var(--ts-line)}.twoshaft .ts-range{accent-color:var(--ts-acce\
-nt);min-height:24px}.twoshaft .ts-clock{min-width:6em;font-weight:600}.twoshaft .ts-unit{overflow:auto;max-height:620px;\
-border:1px solid var(--ts-line);margin:var(--ts-grid) 0;touch-action:pan-x pan-y pinch-zoom}.twoshaft .ts-unit svg{displ\
-ay:block;max-width:none;max-height:none}.twoshaft .ts-unit [data-part]{cursor:pointer}.twoshaft .ts-unit .tsu-chosen pat\
-h:not(.tsu-behind,.tsu-pitch,.tsu-line){stroke:var(--ts-accent);stroke-width:3.2px;stroke-dasharray:none}.twoshaft .ts-u\
-nit [data-part]:hover path:not(.tsu-behind,.tsu-pitch,.tsu-line){stroke:var(--ts-accent)}.twoshaft .ts-unit:focus-visibl\
-e{outline:3px solid var(--ts-accent);outline-offset:-3px}.twoshaft .ts-unit-name{min-height:1.5em}.twoshaft .ts-unit-ove\
-r{font-weight:600}.twoshaft .ts-unit-words p{max-width:var(--ts-width)}.twoshaft .ts-prompt[hidden],.twoshaft .ts-senten\
-ces[hidden]{display:none}.twoshaft .ts-told{min-height:2em;max-height:9em;overflow-y:auto}.twoshaft .ts-build{display:gr\
-id;grid-template-columns:minmax(16rem,2fr) minmax(0,3fr);gap:calc(2 * var(--ts-grid));align-items:start}.twoshaft .ts-bu\
-ildlist{display:grid;gap:4px;max-height:22rem;overflow-y:auto;padding:4px}.twoshaft .ts-buildstep{text-align:left;paddin\
-g-block:2px;min-height:28px}.twoshaft .ts-buildstep-done{color:var(--ts-quiet);border-color:var(--ts-line)}.twoshaft .ts\
--buildstep-waits{border-style:dotted}.twoshaft .ts-buildstep-ready{font-weight:600}.twoshaft .ts-buildstep[aria-current]\
-{background:var(--ts-accent);color:var(--ts-on-accent)}.twoshaft .ts-stage-choice{max-width:100%}.twoshaft .ts-hand{bord\
-er:1px solid var(--ts-line);padding:var(--ts-grid);max-height:24rem;overflow-y:auto}.twoshaft .ts-hand .ts-field{border:\
-0;margin:var(--ts-grid) 0;min-width:0}.twoshaft .ts-hand-name{font-weight:600}.twoshaft .ts-do{text-align:left;padding-b\
-lock:4px}.twoshaft .ts-caution{border-left:4px solid var(--ts-warn);padding-left:var(--ts-grid);font-size:var(--ts-small\
-)}.twoshaft .ts-record table{border-collapse:collapse;margin:var(--ts-grid) 0;font:inherit}.twoshaft .ts-record caption{\
-text-align:left;font-weight:600}.twoshaft .ts-record :is(th,td){text-align:left;vertical-align:top;padding:3px 16px 3px \
-0;border-bottom:1px solid var(--ts-line);background:none;white-space:normal}.twoshaft .ts-record .ts-blank{min-width:12e\
-m;height:2em}@media(max-width:52rem){.twoshaft .ts-build{grid-template-columns:minmax(0,1fr)}.twoshaft .ts-buildlist,.tw\
-oshaft .ts-hand{max-height:none}}@media(forced-colors:active){.twoshaft .ts-button[aria-pressed=true],.twoshaft .ts-buil\
-dstep[aria-current],.twoshaft .ts-held{forced-color-adjust:none;background:Highlight;border-color:Highlight;color:Highli\
-ghtText}.twoshaft :is(.ts-step,.ts-pathlist li):not(.ts-current,.ts-inblock){border-left-color:Canvas}.twoshaft :is(.ts-\
-step,.ts-pathlist li).ts-current{border-left-color:Highlight}.twoshaft-bar .ts-tasks a:not([aria-current]){border-bottom\
--color:Canvas}}`,ss="twoshaft-styles";function Ln(){let t=document.getElementById(ss);t?.textContent!==es&&(t?.remove(),
-document.head.append(e("style",{id:ss},es)))}function Y({model:t,el:s},{kind:n,lost:r=()=>Gt(s),line:o=()=>{}}){Ln(),s.classList.
-add("twoshaft","twoshaft-live",`twoshaft-${n}`);let a=e("p",{class:"ts-alert",role:"alert"}),d=ts(s),i=()=>s.classList.contains(
-"ts-lost"),c=[],u=Sn(t,()=>{i()||(s.classList.add("ts-lost"),d.down(),r())},w=>{i()||(w?d.down():d.up(),o(w))}),p=$n(s),
-h,b=(w,v)=>{t.on(w,v),c.push([w,v])};return b("msg:custom",w=>{w.type==="trouble"&&!i()&&(a.textContent=w.reason)}),{alert:a,
-follow:b,isLost:i,send(w){i()||(t.send(w),clearTimeout(h),h=window.setTimeout(()=>t.send({type:"rest"}),yn))},show:(...w)=>s.
-replaceChildren(...It(w)),close(){d.up(),clearTimeout(h),p(),u();for(let[w,v]of c)t.off(w,v)}}}function ns({model:t,el:s}){let n=Y({model:t,el:s},{kind:"rig",lost:()=>c.setDisabled(!0)}),r=e("p",{class:"ts-finding",
+er-style:dashed;font-size:var(--ts-small)}.twoshaft.ts-question .ts-title{font-weight:600}.twoshaft.ts-question:has(.ts-\
+asked>:nth-child(2)){max-width:none}.twoshaft .ts-asked{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(10\
+0%,340px),1fr));gap:0 calc(4 * var(--ts-grid));align-items:start}.twoshaft-start>div{max-width:1040px}.twoshaft-start h2\
+{font-size:var(--ts-head);font-weight:600;margin:0;line-height:1.5}.twoshaft-start section,.twoshaft-start .ts-sign-in{m\
+argin:calc(2 * var(--ts-grid)) 0 calc(3 * var(--ts-grid))}.twoshaft-start .ts-sign-in{display:grid;gap:calc(1.5 * var(--\
+ts-grid));justify-items:start}.twoshaft-start .ts-pair{display:grid;gap:calc(var(--ts-grid) / 2)}.twoshaft-start .ts-pai\
+r label{font-weight:600}.twoshaft-start .ts-pair .ts-box{width:22em;max-width:100%}.twoshaft-start .ts-first{background:\
+var(--ts-accent);color:var(--ts-on-accent)}.twoshaft-start .ts-button{font-size:var(--ts-text)}.twoshaft-start .ts-said:\
+not(:empty){border-left:3px solid var(--ts-accent);padding:var(--ts-grid);background:var(--ts-faint)}.twoshaft-start .ts\
+-me{display:flex;flex-wrap:wrap;align-items:center;justify-content:space-between;gap:var(--ts-grid);margin-bottom:var(--\
+ts-grid)}.twoshaft-start .ts-table{border-collapse:collapse;width:100%;margin:0 0 calc(2 * var(--ts-grid));font-size:var\
+(--ts-text);table-layout:fixed}.twoshaft-start .ts-table :is(th,td){text-align:left;vertical-align:top;white-space:norma\
+l;padding:var(--ts-grid);border:0;border-bottom:1px solid var(--ts-line);background:none;max-width:none}.twoshaft-start \
+.ts-table thead th{font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-start .ts-table th:nth-child(1){width:26%}.\
+twoshaft-start .ts-table th:nth-child(2){width:16%}.twoshaft-start .ts-table th:nth-child(4){width:24%}.twoshaft-start .\
+ts-small-line{display:block;font-size:var(--ts-small);color:var(--ts-quiet)}.twoshaft-start .ts-doing{display:flex;flex-\
+wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft-start a.ts-link:is(:link,:visited,:hover,:focus,:active){color\
+:var(--ts-accent);text-decoration:underline;display:inline-flex;align-items:center;min-height:var(--ts-target);cursor:po\
+inter}.twoshaft-start .ts-lessons{padding-left:calc(2 * var(--ts-grid))}.twoshaft-start .ts-lessons .ts-link{min-height:\
+24px}.twoshaft-start .ts-module th{padding-top:calc(3 * var(--ts-grid));font-size:var(--ts-text)}.twoshaft-start .ts-tab\
+le .ts-module th{width:auto}.twoshaft-start .ts-assigned{margin-left:var(--ts-grid);font-weight:400;color:var(--ts-quiet\
+)}.twoshaft-start .ts-next{margin:0}.twoshaft-start summary{min-height:var(--ts-target);align-content:center;cursor:poin\
+ter}@media(max-width:560px){.twoshaft-start .ts-table thead{position:absolute;clip-path:inset(50%)}.twoshaft-start .ts-t\
+able :is(tr,th,td):nth-child(n){display:block;width:auto}.twoshaft-start .ts-table tr{border-bottom:1px solid var(--ts-l\
+ine);padding:var(--ts-grid) 0}.twoshaft-start .ts-table tbody :is(th,td){border:0;padding:4px 0}}.twoshaft-start .ts-gap\
+s{padding-left:calc(2 * var(--ts-grid));font-size:var(--ts-small)}.twoshaft-start .ts-gaps span{display:block}.twoshaft-\
+start .ts-question{border:2px solid var(--ts-ink);padding:calc(1.5 * var(--ts-grid))}.twoshaft-desk{max-width:1240px}.tw\
+oshaft-desk .ts-desk-top{display:flex;flex-wrap:wrap;align-items:center;justify-content:space-between;gap:var(--ts-grid)\
+}.twoshaft-desk .ts-desk-pages{display:flex;flex-wrap:wrap;gap:var(--ts-grid);margin:var(--ts-grid) 0;padding-bottom:var\
+(--ts-grid);border-bottom:1px solid var(--ts-line)}.twoshaft-desk .ts-button[aria-current=page]{border-width:3px;font-we\
+ight:700}.twoshaft-desk :is(h2,h3){font-size:var(--ts-head);font-weight:600;margin:0;line-height:1.5}.twoshaft-desk h3,.\
+twoshaft-desk .ts-button{font-size:var(--ts-text)}.twoshaft-desk .ts-first{background:var(--ts-accent);color:var(--ts-on\
+-accent)}.twoshaft-desk .ts-said:not(:empty){border-left:3px solid var(--ts-accent);padding:var(--ts-grid);background:va\
+r(--ts-faint)}.twoshaft-desk :is(.ts-said,.ts-alert){white-space:pre-line;max-width:none}.twoshaft-desk .ts-busy{display\
+:flex;align-items:center;gap:var(--ts-grid)}.twoshaft-desk .ts-desk-body[aria-busy=true]{cursor:progress}.twoshaft-desk \
+.ts-desk-body>*{margin-top:calc(2 * var(--ts-grid))}.twoshaft-desk .ts-desk-caption{display:flex;flex-wrap:wrap;align-it\
+ems:center;justify-content:space-between;gap:var(--ts-grid);margin-bottom:calc(var(--ts-grid) / 2)}.twoshaft-desk .ts-de\
+sk-scroll{max-height:360px;overflow:auto;border:1px solid var(--ts-line)}.twoshaft-desk .ts-table{border-collapse:collap\
+se;margin:0;min-width:100%;font-size:var(--ts-text)}.twoshaft-desk .ts-table :is(th,td){text-align:left;vertical-align:t\
+op;white-space:normal;padding:calc(var(--ts-grid) / 2) var(--ts-grid);border:0;border-bottom:1px solid var(--ts-line);ba\
+ckground:none;max-width:28em;font-weight:400;overflow-wrap:break-word}.twoshaft-desk .ts-table tbody th{position:sticky;\
+left:0;background:var(--ts-paper)}.twoshaft-desk .ts-table thead th{position:sticky;top:0;z-index:1;background:var(--ts-\
+paper);box-shadow:inset 0 -1px var(--ts-line);white-space:nowrap}.twoshaft-desk .ts-table .ts-figure{text-align:right;fo\
+nt-variant-numeric:tabular-nums}.twoshaft-desk .ts-table .ts-tick{width:24px}.twoshaft-desk input[type=checkbox]{width:1\
+8px;height:18px;accent-color:var(--ts-accent)}.twoshaft-desk :is(.ts-sort,.ts-cell){min-height:24px;min-width:24px;paddi\
+ng:0;border:0;background:none;color:var(--ts-accent);font:inherit;text-align:inherit;cursor:pointer}.twoshaft-desk .ts-s\
+ort{font-weight:600}.twoshaft-desk .ts-cell{text-decoration:underline}.twoshaft-desk .ts-desk-form{display:grid;gap:var(\
+--ts-grid);justify-items:start;padding-top:var(--ts-grid);border-top:1px solid var(--ts-line)}.twoshaft-desk .ts-desk-fo\
+rm>*{min-width:0;max-width:100%}.twoshaft-desk .ts-desk-fields{display:flex;flex-wrap:wrap;align-items:flex-start;gap:va\
+r(--ts-grid) calc(2 * var(--ts-grid))}.twoshaft-desk .ts-desk-field{display:grid;grid-template-columns:minmax(0,auto);ga\
+p:calc(var(--ts-grid) / 2);max-width:100%}.twoshaft-desk .ts-desk-field>label:not(.ts-option){font-weight:600}.twoshaft-\
+desk .ts-desk-field .ts-box{width:18em;max-width:100%}.twoshaft-desk textarea.ts-box{width:30em;padding:var(--ts-grid)}.\
+twoshaft-desk .ts-doing{display:flex;flex-wrap:wrap;align-items:center;gap:var(--ts-grid)}.twoshaft-desk .ts-question{bo\
+rder:2px solid var(--ts-ink);padding:calc(1.5 * var(--ts-grid))}.twoshaft-desk a.ts-link:is(:link,:visited,:hover,:focus\
+,:active){color:var(--ts-accent);text-decoration:underline}.twoshaft-desk :is(textarea,a,h2,.ts-desk-scroll):focus-visib\
+le{outline:3px solid var(--ts-accent);outline-offset:2px}@media(forced-colors:active){.twoshaft-desk .ts-button[aria-cur\
+rent=page]{border-color:Highlight}.twoshaft-desk .ts-first{border-width:2px;font-weight:700}.twoshaft-desk .ts-said:not(\
+:empty){border:1px solid CanvasText}}.twoshaft .tsj-bench{display:flex;flex-wrap:wrap;gap:calc(3 * var(--ts-grid));align\
+-items:flex-start;margin-top:var(--ts-grid)}.twoshaft .tsj-bench svg{display:block;max-width:100%;height:auto}.twoshaft \
+.tsj-bolt{cursor:pointer}.twoshaft .tsj-bolt:focus{outline:none}.twoshaft .tsj-bolt:focus-visible circle{stroke:var(--ts\
+-accent);stroke-width:4}.twoshaft .tsj-bolt.tsj-started circle{stroke-width:3}.twoshaft .tsj-bolt.tsj-tight circle{fill:\
+var(--ts-ink)}.twoshaft .tsj-bolt.tsj-tight text{fill:var(--ts-paper)}.twoshaft .tsj-slide{display:inline-flex;align-ite\
+ms:center;gap:var(--ts-grid)}.twoshaft .tsj-slide input{width:180px;max-width:40vw;accent-color:var(--ts-accent);min-hei\
+ght:var(--ts-target)}.twoshaft .tsj-figure{min-width:8ch;font-variant-numeric:tabular-nums;font-weight:600}.twoshaft .ts\
+j-happened{min-height:3em;margin-top:var(--ts-grid)}.twoshaft .tsj-check{display:inline-flex;align-items:center;gap:var(\
+--ts-grid);min-height:var(--ts-target)}.twoshaft .tsj-check input{width:18px;height:18px;accent-color:var(--ts-accent)}.\
+twoshaft .tsj-settings{display:grid;grid-template-columns:max-content minmax(0,1fr);gap:4px calc(2 * var(--ts-grid));ali\
+gn-items:center;max-width:calc(var(--ts-width) + 12ch);margin:var(--ts-grid) 0}.twoshaft .tsj-settings>label{font-weight\
+:600}.twoshaft .tsj-band svg{display:block;max-width:100%;height:auto}.twoshaft .tsj-settings select{max-width:100%}.two\
+shaft .tsj-slide{max-width:100%;flex-wrap:wrap}@media(max-width:700px){.twoshaft .tsj-settings{grid-template-columns:min\
+max(0,1fr)}}.twoshaft table.tsk-board{border-collapse:collapse;font:var(--ts-text) var(--ts-font);color:var(--ts-ink)}.t\
+woshaft table.tsk-board caption{text-align:left;font-weight:600;padding:4px 0}.twoshaft table.tsk-board th,.twoshaft tab\
+le.tsk-board td{text-align:left;vertical-align:middle;padding:4px 12px 4px 0;border-bottom:1px solid var(--ts-line);back\
+ground:none;font-weight:400}.twoshaft table.tsk-board thead th{font-weight:600}.twoshaft table.tsk-board tbody th{min-wi\
+dth:18ch;max-width:34ch;white-space:normal}.twoshaft table.tsk-board .tsk-number{text-align:right;font-variant-numeric:t\
+abular-nums;white-space:nowrap}.twoshaft table.tsk-board select{max-width:44ch}.twoshaft table.tsk-board .tsk-best td,.t\
+woshaft table.tsk-board .tsk-best th{font-weight:600;border-bottom:2px solid var(--ts-accent)}.twoshaft table.tsk-board \
+.tsk-failed{font-weight:600}.twoshaft .tsk-shown{min-width:24ch}.twoshaft .tsk-spent,.twoshaft .tsk-more{margin:var(--ts\
+-grid) 0}@media(max-width:700px){.twoshaft table.tsk-board,.twoshaft table.tsk-board tbody,.twoshaft table.tsk-board tr,\
+.twoshaft table.tsk-board caption{display:block}.twoshaft table.tsk-board thead{position:absolute;width:1px;height:1px;o\
+verflow:hidden;clip-path:inset(50%)}.twoshaft table.tsk-board tr{border-bottom:1px solid var(--ts-line);padding:var(--ts\
+-grid) 0}.twoshaft table.tsk-board tbody th,.twoshaft table.tsk-board tbody td,.twoshaft table.tsk-board tbody .tsk-numb\
+er{display:block;border:0;max-width:none;min-width:0;padding:2px 0;text-align:left;white-space:normal}.twoshaft table.ts\
+k-board tbody .tsk-best th,.twoshaft table.tsk-board tbody .tsk-best td{border:0}.twoshaft table.tsk-board tbody .tsk-be\
+st{border-bottom:2px solid var(--ts-accent)}.twoshaft table.tsk-board tbody th{font-weight:600}.twoshaft table.tsk-board\
+ td[data-label]:before{content:attr(data-label) ": ";color:var(--ts-quiet)}.twoshaft table.tsk-board td:empty{display:no\
+ne!important}.twoshaft table.tsk-board select{max-width:100%}}.twoshaft .ts-gate{cursor:default;touch-action:pan-y;paddi\
+ng:4px}.twoshaft .ts-gate .tsg-panel{cursor:grab;touch-action:none}.twoshaft .ts-pulling,.twoshaft .ts-pulling .tsg-pane\
+l{cursor:grabbing}.twoshaft .ts-gate .tsg-hand{fill:var(--ts-accent)}.twoshaft .ts-gate svg{user-select:none}.twoshaft .\
+ts-moves .ts-button{text-align:left;padding-block:4px}.twoshaft .ts-happened.ts-stopped,.twoshaft .ts-log .ts-stopped{fo\
+nt-weight:600}.twoshaft .ts-log{max-height:14rem;overflow-y:auto;padding-left:calc(4 * var(--ts-grid));max-width:calc(va\
+r(--ts-width) + 12ch)}.twoshaft .ts-gate+.ts-happened{min-height:1.5em}.twoshaft .ts-proof{max-width:calc(var(--ts-width\
+) + 12ch);font-weight:600}.twoshaft-rig .ts-how{width:34em;max-width:100%}.twoshaft .ts-gate:focus-visible{outline-offse\
+t:-3px}.twoshaft .tsw-train svg{user-select:none}.twoshaft .tsw-counts{display:flex;flex-wrap:wrap;gap:calc(2 * var(--ts\
+-grid));margin:var(--ts-grid) 0}.twoshaft .tsw-count{box-sizing:border-box;display:grid;grid-template-columns:104px 1fr;\
+column-gap:var(--ts-grid);align-items:center;width:268px;padding:4px;border:1px solid var(--ts-line);border-radius:2px;t\
+ext-align:left;font-size:var(--ts-small)}.twoshaft .tsw-count.tsw-hand{border:2px solid var(--ts-accent);padding:3px}.tw\
+oshaft .tsw-count.tsw-held{border-style:dashed}.twoshaft .tsw-name{font-weight:600}.twoshaft .tsw-count>.tsw-dial{grid-c\
+olumn:1;grid-row:1 / span 3}.twoshaft .tsw-count>div{grid-column:2}.twoshaft .tsw-dial{width:104px;height:104px;touch-ac\
+tion:none;cursor:grab;user-select:none}.twoshaft .tsw-dial:active{cursor:grabbing}.twoshaft .tsw-plate{fill:var(--ts-fai\
+nt);stroke:var(--ts-ink);stroke-width:1}.twoshaft .tsw-end{fill:var(--ts-paper);stroke:var(--ts-ink);stroke-width:2}.two\
+shaft .tsw-painted{stroke:var(--ts-accent);stroke-width:4}.twoshaft .tsw-dot{fill:var(--ts-accent)}.twoshaft .tsw-tick{s\
+troke:var(--ts-ink);stroke-width:1.5}.twoshaft .tsw-pointer{fill:var(--ts-ink)}.twoshaft .tsw-number{font:15px var(--ts-\
+font);fill:var(--ts-ink);text-anchor:middle}.twoshaft .tsw-strokes{min-height:1.5em;font-family:monospace;font-size:var(\
+--ts-text);letter-spacing:1px;overflow-wrap:anywhere;max-height:4.5em;overflow-y:auto}.twoshaft .tsw-figure{min-height:1\
+.5em;font-variant-numeric:tabular-nums}.twoshaft .tsw-figure:empty{min-height:0}.twoshaft .tsw-happened{min-height:1.5em\
+}.twoshaft .tsh-picture{overflow-x:auto;margin:var(--ts-grid) 0}.twoshaft .tsh-picture svg{display:block;width:100%;min-\
+width:720px;max-width:1100px;height:auto}.twoshaft .tsh-place{cursor:pointer}.twoshaft .tsh-place:focus{outline:none}.tw\
+oshaft .tsh-place:hover .tsh-hit{stroke:var(--ts-line);stroke-width:1}.twoshaft .tsh-chosen .tsh-hit,.twoshaft .tsh-chos\
+en:hover .tsh-hit{stroke:var(--ts-accent);stroke-width:2}.twoshaft .tsh-place:focus-visible .tsh-hit{stroke:var(--ts-acc\
+ent);stroke-width:4}.twoshaft .tsh-chosen .tsf-t{font-weight:600}.twoshaft .tsh-box{border-left:3px solid var(--ts-accen\
+t);padding-left:calc(1.5 * var(--ts-grid));min-height:5.5em}.twoshaft .tsh-head,.twoshaft .tsh-verdict{font-weight:600}.\
+twoshaft .tsh-verdict{margin-top:var(--ts-grid)!important}.twoshaft .tsh-told .ts-facts{margin-bottom:0}.twoshaft .tsl-s\
+liders{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(26em,100%),1fr));gap:0 calc(3 * var(--ts-grid));mar\
+gin:var(--ts-grid) 0;max-width:960px}.twoshaft .tsl-row{display:grid;grid-template-columns:12em minmax(6em,1fr) 4em;alig\
+n-items:center;gap:var(--ts-grid);min-height:var(--ts-target)}.twoshaft .tsl-row input{width:100%;accent-color:var(--ts-\
+accent);margin:0;min-height:24px}.twoshaft .tsl-row .ts-box{justify-self:start}.twoshaft .tsl-figure{font-variant-numeri\
+c:tabular-nums;text-align:right}.twoshaft .tsl-drawing{overflow-x:auto}.twoshaft .tsl-drawing svg{display:block;width:10\
+0%;min-width:600px;max-width:820px;height:auto}.twoshaft .tsl-sum{font-variant-numeric:tabular-nums;margin:var(--ts-grid\
+) 0}@media(max-width:480px){.twoshaft .tsl-sliders{grid-template-columns:minmax(0,1fr)}.twoshaft .tsl-row{display:flex;f\
+lex-wrap:wrap;min-width:0}.twoshaft .tsl-row input{max-width:100%}}.twoshaft .tsp-section{overflow-x:auto}.twoshaft .tsp\
+-gauge{width:220px;height:200px;flex:none}.twoshaft .tsp-section svg{display:block;max-width:100%;height:auto;min-width:\
+320px}.twoshaft .ts-pair[hidden]{display:none}.twoshaft .ts-cells{position:absolute;pointer-events:none}.twoshaft .tsp-l\
+and.tsp-clear{fill:none}.twoshaft .tsp-lump{fill:none;stroke:var(--ts-bead);stroke-linecap:round}.twoshaft .tsp-way{fill\
+:none;stroke:var(--ts-bad);stroke-linecap:round;stroke-linejoin:round}.twoshaft .tsp-out{fill:var(--ts-ink);stroke:var(-\
+-ts-paper);stroke-width:.5px}.twoshaft .tsp-clear~g>.tsp-spot,.twoshaft .tsp-clean .tsp-spot-word,.twoshaft .tsp-shut .t\
+sp-chosen{display:none}.twoshaft .ts-legend{display:flex;flex-wrap:wrap;gap:4px calc(2 * var(--ts-grid));font-size:var(-\
+-ts-small);min-height:1.6em}.twoshaft .ts-key{display:inline-flex;align-items:center;gap:4px}.twoshaft .ts-swatch{width:\
+25px;height:15px;border:1px solid var(--ts-line)}.twoshaft .ts-range{accent-color:var(--ts-accent);min-height:24px}.twos\
+haft .ts-clock{min-width:6em;font-weight:600}.twoshaft .ts-unit{overflow:auto;max-height:620px;border:1px solid var(--ts\
+-line);margin:var(--ts-grid) 0;touch-action:pan-x pan-y pinch-zoom}.twoshaft .ts-unit svg{display:block;max-width:none;m\
+ax-height:none}.twoshaft .ts-unit [data-part]{cursor:pointer}.twoshaft .ts-unit .tsu-chosen path:not(.tsu-behind,.tsu-pi\
+tch,.tsu-line){stroke:var(--ts-accent);stroke-width:3.2px;stroke-dasharray:none}.twoshaft .ts-unit [data-part]:hover pat\
+h:not(.tsu-behind,.tsu-pitch,.tsu-line){stroke:var(--ts-accent)}.twoshaft .ts-unit:focus-visible{outline:3px solid var(-\
+-ts-accent);outline-offset:-3px}.twoshaft .ts-unit-name{min-height:1.5em}.twoshaft .ts-unit-over{font-weight:600}.twosha\
+ft .ts-unit-words p{max-width:var(--ts-width)}.twoshaft .ts-prompt[hidden],.twoshaft .ts-sentences[hidden]{display:none}\
+.twoshaft .ts-told{min-height:2em;max-height:9em;overflow-y:auto}.twoshaft .ts-build{display:grid;grid-template-columns:\
+minmax(16rem,2fr) minmax(0,3fr);gap:calc(2 * var(--ts-grid));align-items:start}.twoshaft .ts-buildlist{display:grid;gap:\
+4px;max-height:22rem;overflow-y:auto;padding:4px}.twoshaft .ts-buildstep{text-align:left;padding-block:2px;min-height:28\
+px}.twoshaft .ts-buildstep-done{color:var(--ts-quiet);border-color:var(--ts-line)}.twoshaft .ts-buildstep-waits{border-s\
+tyle:dotted}.twoshaft .ts-buildstep-ready{font-weight:600}.twoshaft .ts-buildstep[aria-current]{background:var(--ts-acce\
+nt);color:var(--ts-on-accent)}.twoshaft .ts-stage-choice{max-width:100%}.twoshaft .ts-hand{border:1px solid var(--ts-lin\
+e);padding:var(--ts-grid);max-height:24rem;overflow-y:auto}.twoshaft .ts-hand .ts-field{border:0;margin:var(--ts-grid) 0\
+;min-width:0}.twoshaft .ts-hand-name{font-weight:600}.twoshaft .ts-do{text-align:left;padding-block:4px}.twoshaft .ts-ca\
+ution{border-left:4px solid var(--ts-warn);padding-left:var(--ts-grid);font-size:var(--ts-small)}.twoshaft .ts-record ta\
+ble{border-collapse:collapse;margin:var(--ts-grid) 0;font:inherit}.twoshaft .ts-record caption{text-align:left;font-weig\
+ht:600}.twoshaft .ts-record :is(th,td){text-align:left;vertical-align:top;padding:3px 16px 3px 0;border-bottom:1px solid\
+ var(--ts-line);background:none;white-space:normal}.twoshaft .ts-record .ts-blank{min-width:12em;height:2em}@media(max-w\
+idth:52rem){.twoshaft .ts-build{grid-template-columns:minmax(0,1fr)}.twoshaft .ts-buildlist,.twoshaft .ts-hand{max-heigh\
+t:none}}@media(forced-colors:active){.twoshaft .ts-button[aria-pressed=true],.twoshaft .ts-buildstep[aria-current],.twos\
+haft .ts-held{forced-color-adjust:none;background:Highlight;border-color:Highlight;color:HighlightText}.twoshaft :is(.ts\
+-step,.ts-pathlist li):not(.ts-current,.ts-inblock){border-left-color:Canvas}.twoshaft :is(.ts-step,.ts-pathlist li).ts-\
+current{border-left-color:Highlight}.twoshaft-bar .ts-tasks a:not([aria-current]){border-bottom-color:Canvas}}`,ss="twos\
+haft-styles";function Ln(){let t=document.getElementById(ss);t?.textContent!==es&&(t?.remove(),document.head.append(e("s\
+tyle",{id:ss},es)))}function Y({model:t,el:s},{kind:n,lost:r=()=>Gt(s),line:o=()=>{}}){Ln(),s.classList.add("twoshaft","\
+twoshaft-live",`twoshaft-${n}`);let a=e("p",{class:"ts-alert",role:"alert"}),d=ts(s),i=()=>s.classList.contains("ts-lost"),
+c=[],u=Sn(t,()=>{i()||(s.classList.add("ts-lost"),d.down(),r())},w=>{i()||(w?d.down():d.up(),o(w))}),p=$n(s),h,b=(w,v)=>{
+t.on(w,v),c.push([w,v])};return b("msg:custom",w=>{w.type==="trouble"&&!i()&&(a.textContent=w.reason)}),{alert:a,follow:b,
+isLost:i,send(w){i()||(t.send(w),clearTimeout(h),h=window.setTimeout(()=>t.send({type:"rest"}),yn))},show:(...w)=>s.replaceChildren(
+...It(w)),close(){d.up(),clearTimeout(h),p(),u();for(let[w,v]of c)t.off(w,v)}}}function ns({model:t,el:s}){let n=Y({model:t,el:s},{kind:"rig",lost:()=>c.setDisabled(!0)}),r=e("p",{class:"ts-finding",
 role:"status"}),o=e("p",{class:"ts-cost"}),a=t.get("start"),d=null,i=p=>{d=Z("order"),n.send({type:"order",order:p,turn:d})},
 c=ne({label:"Order of work, practice",steps:t.get("steps"),order:t.get("judged").order,onChange:i}),l=e("button",{type:"\
 button",class:"ts-button",onclick:()=>c.change([...a],"The first order stands again")},"Start again");c.tools.append(l),
@@ -661,20 +663,20 @@ sen");u=m;let x=m<0?"":s[m][0];l.value=x,c.textContent=m<0?C:w(m);for(let y of d
 m>=0&&T(x)}function $(m){let x=(d.get(m)??[]).map(O=>O.getBBox()),y=Math.min(...x.map(O=>O.x)),E=Math.max(...x.map(O=>O.
 x+O.width)),A=Math.min(...x.map(O=>O.y)),U=Math.max(...x.map(O=>O.y+O.height));return{x:(y+E)/2,y:(A+U)/2}}function T(m){
 let x=$(m),y=o.getBoundingClientRect().width/o.viewBox.baseVal.width,[E,A]=[x.x*y,x.y*y],{scrollLeft:U,scrollTop:O,clientWidth:M,
-clientHeight:N}=r;(E<U+40||E>U+M-40)&&(r.scrollLeft=E-M/2),(A<O+40||A>O+N-40)&&(r.scrollTop=A-N/2)}function B(m){p=Math.
+clientHeight:N}=r;(E<U+40||E>U+M-40)&&(r.scrollLeft=E-M/2),(A<O+40||A>O+N-40)&&(r.scrollTop=A-N/2)}function D(m){p=Math.
 max(0,Math.min(os.length-1,p+m)),o.style.width=`${100*os[p]}%`,o.style.height="auto",u>=0&&T(s[u][0])}function S(m){let x=$(
 s[u][0]),[y]=s.map(([E],A)=>({k:A,at:$(E)})).filter(({k:E,at:A})=>E!==u&&(A.y-x.y)*m>4).sort((E,A)=>rs(E.at,x)-rs(A.at,x));
 y&&v(y.k)}r.addEventListener("keydown",m=>{if(bt(m))return;let x=s.length-1;if(m.key==="ArrowRight")v(u>=x?0:u+1);else if(m.
 key==="ArrowLeft")v(u<=0?x:u-1);else if(m.key==="ArrowUp"||m.key==="ArrowDown")u<0?v(0):S(m.key==="ArrowUp"?-1:1);else if(m.
-key==="Home")v(0);else if(m.key==="End")v(x);else if(m.key==="+"||m.key==="=")B(1);else if(m.key==="-")B(-1);else if(m.key===
+key==="Home")v(0);else if(m.key==="End")v(x);else if(m.key==="+"||m.key==="=")D(1);else if(m.key==="-")D(-1);else if(m.key===
 "Escape")v(-1);else return;m.preventDefault()}),r.addEventListener("click",m=>{let x=xt(m,"[data-part]")?.dataset.part;v(
 x===void 0?-1:i.get(x)??-1)}),r.addEventListener("pointerover",m=>{let x=xt(m,"[data-part]")?.dataset.part;if(x===void 0||
 m.pointerType!=="mouse")return;let y=xt(m,"[data-solid]")?.querySelector("title")?.textContent,E=s[i.get(x)??0][1];L.textContent=
 y&&y!==E?`${y} (${E})`:E}),r.addEventListener("pointerleave",()=>{L.textContent=""}),l.addEventListener("change",()=>v(i.
 get(l.value)??-1));let L=e("span",{class:"ts-unit-over","aria-hidden":"true"}),C="Point at a part, tap it, or choose it \
 here to read its name.";c.textContent=C;let k=e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"Part ",l),nt("−",
-()=>B(-1),"Smaller"),nt("+",()=>B(1),"Larger"),L),f=e("details",{class:"ts-unit-words"},e("summary",{},"What is where, i\
-n words"),e("p",{},n));return B(0),{nodes:[k,c,r,f],show(m){h=m.looks;for(let[x,y]of d)for(let E of y)for(let A of Cn)E.
+()=>D(-1),"Smaller"),nt("+",()=>D(1),"Larger"),L),f=e("details",{class:"ts-unit-words"},e("summary",{},"What is where, i\
+n words"),e("p",{},n));return D(0),{nodes:[k,c,r,f],show(m){h=m.looks;for(let[x,y]of d)for(let E of y)for(let A of Cn)E.
 classList.toggle(`tsu-${A}`,h[x]===A);a.innerHTML=m.marks,u>=0&&(c.textContent=w(u))}}}function rs(t,s){return Math.abs(
 t.y-s.y)+2*Math.abs(t.x-s.x)}function as(t,s){t.setAttribute("aria-disabled",String(s)),t.classList.toggle("ts-off",s)}function is({model:t,el:s}){let n=e(
 "p",{class:"ts-finding"}),r=e("p",{class:"ts-happened",role:"status"}),o=e("p",{class:"ts-hint"}),a=re(t.get("picture")),
@@ -682,19 +684,19 @@ d=e("p",{class:"ts-hint",role:"status"}),i=e("dl",{class:"ts-facts"}),c=e("div",
 ts-box ts-before","aria-label":"A step that is not ready"}),u=e("input",{type:"text",inputmode:"numeric",size:"3",class:"\
 ts-box","aria-label":"Go to place",onkeydown:f=>{f.key==="Enter"&&S()}}),p=e("span"),h=f=>C.send({type:"move",by:f}),b=f=>C.
 send({type:"go",position:f}),w=nt("Back",()=>h(-1),"One step back"),v=nt("Next",()=>h(1),"Next step"),$=nt("Start",()=>b(
-0),"Start with an empty bench"),T=nt("End",()=>b(t.get("view").count),"End of the order"),B=nt("Try it",()=>C.send({type:"\
+0),"Start with an empty bench"),T=nt("End",()=>b(t.get("view").count),"End of the order"),D=nt("Try it",()=>C.send({type:"\
 take",step:l.value}),"Try it: the step chosen here"),S=()=>{let f=Number.parseInt(u.value,10);f>=0&&b(f)},L=e("div",{class:"\
 ts-tools",role:"group","aria-label":"Step through the order; left and right arrows step too"},$,w,v,T,e("span",{class:"t\
 s-pair"},"place ",u,p,nt("Go",S,"Go to this place")));L.addEventListener("keydown",f=>{if(!(f.target===u||bt(f))){if(f.key===
 "ArrowLeft")h(-1);else if(f.key==="ArrowRight")h(1);else if(f.key==="Home")b(0);else if(f.key==="End")b(t.get("view").count);else
 return;f.preventDefault()}});let C=Y({model:t,el:s},{kind:"rig"});C.show(e("p",{class:"ts-who"},"Practice. Nothing here \
 is marked or saved."),C.alert,n,L,r,o,d,...a.nodes,i,e("p",{class:"ts-prompt"},"Do another step next"),c,e("div",{class:"\
-ts-tools"},e("span",{class:"ts-pair"},"or one that is not ready: ",l,B)));function k(){let f=t.get("view");n.textContent=
+ts-tools"},e("span",{class:"ts-pair"},"or one that is not ready: ",l,D)));function k(){let f=t.get("view");n.textContent=
 f.finding,r.textContent=f.happened,o.textContent=f.next?`Next in this order: ${f.next}`:"This is the end of the order.",
 d.textContent=f.build.words,a.show(f.build),i.replaceChildren(...Mt(f.facts));let m=c.contains(document.activeElement);c.
 replaceChildren(...f.ready.map(([E,A])=>nt(A,()=>C.send({type:"take",step:E})))),f.ready.length||c.append(e("p",{class:"\
 ts-hint"},"No step is ready.")),m&&(c.querySelector("button")??v).focus(),l.replaceChildren(...ht(f.waiting)),l.disabled=
-B.disabled=!f.waiting.length,u.value=String(f.position),p.textContent=` of ${f.count} `;let x=f.position===0,y=f.position===
+D.disabled=!f.waiting.length,u.value=String(f.position),p.textContent=` of ${f.count} `;let x=f.position===0,y=f.position===
 f.count;for(let E of[w,$])as(E,x);for(let E of[v,T])as(E,y)}return C.follow("change:view",k),k(),C.close}function Ft(t){let s=null,n=null,r=a=>{if(s!==null){n=a;return}s=Z("turn"),t(a,s)},o=()=>{s=null;let a=n;n=null,a!==null&&
 r(a)};return{ask:r,free:o,answered(a){a===s&&o()},get waiting(){return s!==null}}}var rt=(t,s,n,r,o)=>j("line",{x1:t,y1:s,x2:n,y2:r,class:o}),at=(t,s,n,r="middle")=>j("text",{x:t,y:s,"text-anchor":r,class:"\
 tsg-text"},n);function qt(){let t=j("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(j("circle",{cx:100,
@@ -728,16 +730,16 @@ l",{class:"ts-sentences"}),l=Ft((k,f)=>S.send({type:"set",state:k,turn:f})),u=k=
 cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),h=rt(0,0,0,0,"tsg-mark tsg-long"),b=at(0,0,""),w=96,
 v=w/(n.readingsOnly?r.radius:n.radii[1]),$=j("svg",{viewBox:`0 0 ${2*w+120} ${2*w+30}`,width:2*w+120,height:2*w+30,class:"\
 tsg-drum",role:"img"}),T=w+4;p.setAttribute("transform",`translate(${T} ${T})`),$.append(p,h,rt(4,T,2*w+4,T,"tsg-centre"),
-rt(T,4,T,2*w+4,"tsg-centre"),j("circle",{cx:T,cy:T,r:10,class:"tsg-face"}),b);let B=[e("div",{class:"ts-tools"},W("Turn \
+rt(T,4,T,2*w+4,"tsg-centre"),j("circle",{cx:T,cy:T,r:10,class:"tsg-face"}),b);let D=[e("div",{class:"ts-tools"},W("Turn \
 the shaft ten times",()=>u({turns:r.turns+10})))];if(!n.readingsOnly){let k=n.kinds,f=k.map(([m,x])=>e("label",{class:"t\
 s-option"},e("input",{type:"checkbox",checked:r.kinds.includes(m),onchange:y=>u({kinds:k.map(([E])=>E).filter(E=>E===m?y.
-target.checked:r.kinds.includes(E))})}),`with ${x}`));B[0].append(W("Fit the rings anew",()=>u({turns:0}))),f.length&&B.
-push(e("fieldset",{class:"tsg-ticks"},e("legend",{class:"ts-hint"},"What turns with the bearings"),...f)),B.push(ft("Set\
+target.checked:r.kinds.includes(E))})}),`with ${x}`));D[0].append(W("Fit the rings anew",()=>u({turns:0}))),f.length&&D.
+push(e("fieldset",{class:"tsg-ticks"},e("legend",{class:"ts-hint"},"What turns with the bearings"),...f)),D.push(ft("Set\
 ting",{min:-.05,max:n.highest,step:.005,value:r.setting,onInput:m=>u({setting:m}),words:m=>m<0?`${(-m).toFixed(3)} mm of\
  end play`:`${m.toFixed(3)} mm of preload`}).row,ft("Radius of the drum",{min:n.radii[0],max:n.radii[1],step:1,value:r.radius,
 onInput:m=>u({radius:m}),words:m=>`${m} mm`}).row)}let S=Y({model:t,el:s},{kind:"rig"});S.show(e("p",{class:"ts-who"},n.
 readingsOnly?"Take your reading here; write it in the form below.":"Practice. Nothing here is marked or saved."),S.alert,
-e("div",{class:"tsg-beside"},$,e("div",{class:"tsg-side"},a,d)),...B,i,c);function L(){let k=t.get("shown");l.waiting||(r=
+e("div",{class:"tsg-beside"},$,e("div",{class:"tsg-side"},a,d)),...D,i,c);function L(){let k=t.get("shown");l.waiting||(r=
 k.state);let f=v*k.state.radius;Ot(p,{r:f}),Ot(h,{x1:T,y1:T-f,x2:2*w+120,y2:T-f}),Ot(b,{x:T,y:2*w+22}),b.textContent=`dr\
 um, radius ${k.state.radius} mm`,$.setAttribute("aria-label",`A drum of ${k.state.radius} mm radius on the shaft; the co\
 rd leaves it at its edge towards the scale.`),o?.top!==k.scale.top&&(o=cs(k.scale),a.replaceChildren(o.node),d.textContent=
@@ -766,10 +768,10 @@ e torque`)}let b=f=>S.send({type:"pull",bolt:f,torque:p()}),w=W("Take back",()=>
 he film has run out",()=>S.send({type:"wait"})),$=e("select",{class:"ts-box","aria-label":"Wet sealant between the faces",
 onchange:()=>S.send({type:"set",film:Number($.value)})},...n.films.map(f=>e("option",{value:f},f?`${f} µm thick`:"none"))),
 T=e("input",{type:"checkbox",onchange:()=>S.send({type:"set",scattered:T.checked})});a.addEventListener("click",f=>{let m=xt(
-f,"[data-bolt]");m&&(B(m),b(Number(m.dataset.bolt)))});let B=f=>{for(let m of i)m.setAttribute("tabindex",m===f?"0":"-1");
+f,"[data-bolt]");m&&(D(m),b(Number(m.dataset.bolt)))});let D=f=>{for(let m of i)m.setAttribute("tabindex",m===f?"0":"-1");
 f.focus({preventScroll:!0})};a.addEventListener("keydown",f=>{let m=xt(f,"[data-bolt]");if(!m||f.ctrlKey||f.metaKey||f.altKey)
-return;let x=Number(m.dataset.bolt),y={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[f.key];if(y)B(i[(x+y+i.length)%
-i.length]);else if(f.key==="Home")B(i[0]);else if(f.key==="End")B(i[i.length-1]);else if(f.key==="Enter"||f.key===" ")f.
+return;let x=Number(m.dataset.bolt),y={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[f.key];if(y)D(i[(x+y+i.length)%
+i.length]);else if(f.key==="Home")D(i[0]);else if(f.key==="End")D(i[i.length-1]);else if(f.key==="Enter"||f.key===" ")f.
 repeat||b(x);else return;f.preventDefault()});let S=Y({model:t,el:s},{kind:"rig"}),L=e("div",{class:"ts-tools",role:"gro\
 up","aria-label":"Bolts"},W("Start all by hand",()=>S.send({type:"start"})),...n.rounds.map(([f,m])=>W(`One round ${m}`,
 ()=>S.send({type:"round",pattern:f,torque:p()}))),w,W("Start again",()=>S.send({type:"again"}))),C=e("div",{class:"ts-to\
@@ -788,15 +790,15 @@ role:"row"},...r)),a=e("table",{class:"tsk-board",role:"table"},e("caption",{},t
 a)}function hs({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding",role:"status"}),o=e("p",{class:"tsk-spent"}),
 a=e("ul",{class:"ts-sentences tsk-left"}),d=e("p",{class:"tsk-more"}),i=e("tbody",{role:"rowgroup"}),c=new Map;for(let[h,
 b,w,v]of n.checks){let $=e("select",{class:"ts-box","aria-label":`What it showed: ${b}`,onchange:()=>u.send({type:"obser\
-ve",check:h,shown:$.value})},e("option",{value:""},"Not made"),...ht(v)),T=Nt("would tell, bit",!0),B=Nt("bit a minute",
-!0),S=e("tr",{role:"row"},e("th",{scope:"row",role:"rowheader"},b),Nt("min",!0,`${w}`),Nt("it showed",!1,$),T,B);c.set(h,
-{box:$,tells:T,rate:B,row:S}),i.append(S)}let l=e("button",{class:"ts-button",type:"button",onclick:()=>u.send({type:"cl\
+ve",check:h,shown:$.value})},e("option",{value:""},"Not made"),...ht(v)),T=Nt("would tell, bit",!0),D=Nt("bit a minute",
+!0),S=e("tr",{role:"row"},e("th",{scope:"row",role:"rowheader"},b),Nt("min",!0,`${w}`),Nt("it showed",!1,$),T,D);c.set(h,
+{box:$,tells:T,rate:D,row:S}),i.append(S)}let l=e("button",{class:"ts-button",type:"button",onclick:()=>u.send({type:"cl\
 ear"})},"Take all observations back"),u=Y({model:t,el:s},{kind:"rig"});u.show(e("p",{class:"ts-who"},"Practice. Nothing \
 here is marked or saved."),u.alert,r,a,d,ae("Checks: what each showed, and what it can still tell",[["Check"],["min",!0],
 ["It showed"],["would tell, bit",!0],["bit a minute",!0]],i),o,l);function p(){let h=t.get("view");r.textContent=h.finding,
 o.textContent=h.spent,d.textContent=h.more,a.replaceChildren(...Dt(h.left.map(([v,$])=>`${v} (${$})`)));let b=h.ranked,w=new Map(
-b.map(([v,$,T],B)=>[v,{bits:$,rate:T,rank:B}]));for(let[v,{box:$,tells:T,rate:B,row:S}]of c){let L=h.observed[v],C=w.get(
-v);$.value=L??"",T.textContent=C?C.bits:L!==void 0?"made":"nothing",B.textContent=C?C.rate+(C.rank===0?" ◀ best next":
+b.map(([v,$,T],D)=>[v,{bits:$,rate:T,rank:D}]));for(let[v,{box:$,tells:T,rate:D,row:S}]of c){let L=h.observed[v],C=w.get(
+v);$.value=L??"",T.textContent=C?C.bits:L!==void 0?"made":"nothing",D.textContent=C?C.rate+(C.rank===0?" ◀ best next":
 ""):"–",S.classList.toggle("tsk-best",C?.rank===0)}}return u.follow("change:view",p),p(),u.close}function gs({model:t,el:s}){let n=e("p",{class:"ts-finding",role:"status"}),r=e("p",{class:"ts-happened",role:"status"}),
 o=e("div",{class:"ts-scroll ts-fit ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"\
 The lever. Arrow keys left and right slide the selector shaft, up and down turn it."}),a=e("select",{class:"ts-box ts-ho\
@@ -819,13 +821,13 @@ f.log.at(-1))&&(c.replaceChildren(...f.log.map(m=>e("li",{class:/topped by/.test
 scrollHeight),l.hidden=f.log.length>0,a.value=f.build,u.textContent=f.proof,p.disabled=!1,S=!1,k()}o.addEventListener("k\
 eydown",f=>{if(bt(f))return;let m={ArrowLeft:[-1,0],ArrowRight:[1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[f.key];m&&(f.preventDefault(),
 v({type:"nudge",travel:m[0],turned:m[1]}))}),a.addEventListener("change",()=>v({type:"build",build:a.value}));let T=null,
-B=null,S=!1;function L(f){let m=Tt(o,"svg"),x=m.getBoundingClientRect(),y=m.viewBox.baseVal.width/x.width;return[(f.clientX-
+D=null,S=!1;function L(f){let m=Tt(o,"svg"),x=m.getBoundingClientRect(),y=m.viewBox.baseVal.width/x.width;return[(f.clientX-
 x.left)*y,(f.clientY-x.top)*y]}o.addEventListener("pointerdown",f=>{let m=xt(f,".tsg-panel");if(!m||f.button!==0)return;
 let x=t.get("view").hand,[y,E]=L(f),A=Number(m.dataset.scale);T={x:y-x[0]*A,y:E+x[1]*A,scale:A},o.setPointerCapture(f.pointerId),
 o.focus({preventScroll:!0}),o.classList.add("ts-pulling"),f.preventDefault()}),o.addEventListener("pointermove",f=>{if(!T)
-return;let[m,x]=L(f);B={travel_mm:(m-T.x)/T.scale,turn_mm:(T.y-x)/T.scale},k()});let C=()=>{T=null,o.classList.remove("t\
-s-pulling")};o.addEventListener("pointerup",C),o.addEventListener("pointercancel",C);function k(){if(S||!B)return;S=!0;let f=B;
-B=null,v({type:"pull",...f})}return h.follow("msg:custom",f=>{f.type==="trouble"&&(S=!1)}),h.follow("change:view",$),$(),
+return;let[m,x]=L(f);D={travel_mm:(m-T.x)/T.scale,turn_mm:(T.y-x)/T.scale},k()});let C=()=>{T=null,o.classList.remove("t\
+s-pulling")};o.addEventListener("pointerup",C),o.addEventListener("pointercancel",C);function k(){if(S||!D)return;S=!0;let f=D;
+D=null,v({type:"pull",...f})}return h.follow("msg:custom",f=>{f.type==="trouble"&&(S=!1)}),h.follow("change:view",$),$(),
 h.close}function ms({model:t,el:s}){let n=t.get("plan"),r=t.get("view"),o=e("p",{class:"ts-finding",role:"status"}),a=e("p",{class:"\
 ts-happened tsw-happened",role:"status"}),d=e("div",{class:"ts-scroll ts-fit tsw-train"}),i=r.dials[0].shaft,l=n.gears.map(
 ([x,y])=>e("button",{type:"button",class:"ts-button","data-gear":x,"aria-pressed":"false",onclick:()=>k({type:"gear",gear:x})},
@@ -848,8 +850,8 @@ ArrowUp:-1,PageDown:1,PageUp:-1}[g.key];P&&(g.preventDefault(),i=x.shaft,h(P*(g.
 n.step)))});let O=null,M=g=>{let P=A.getBoundingClientRect();return Math.atan2(g.clientX-P.left-P.width/2,P.top+P.height/
 2-g.clientY)/(2*Math.PI)};A.addEventListener("pointerdown",g=>{g.button===0&&(O=M(g),A.setPointerCapture(g.pointerId),U.
 focus({preventScroll:!0}),g.preventDefault())}),A.addEventListener("pointermove",g=>{if(O===null)return;let P=M(g),_=P-O;
-_-=Math.round(_),O=P,$+=_,B()});let N=()=>{O=null};A.addEventListener("pointerup",N),A.addEventListener("pointercancel",
-N)}let $=0,T=!1;function B(){if(T||Math.abs($)<.002)return;T=!0;let x=$;$=0,h(x)}let S=Y({model:t,el:s},{kind:"rig"});S.
+_-=Math.round(_),O=P,$+=_,D()});let N=()=>{O=null};A.addEventListener("pointerup",N),A.addEventListener("pointercancel",
+N)}let $=0,T=!1;function D(){if(T||Math.abs($)<.002)return;T=!0;let x=$;$=0,h(x)}let S=Y({model:t,el:s},{kind:"rig"});S.
 show(...n.closed?[]:[e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved.")],S.alert,o,...n.closed?[]:[e("\
 div",{class:"ts-tools",role:"group","aria-label":"Gears engaged"},e("span",{},"Engage: "),...l),d],e("div",{class:"ts-to\
 ols"},e("span",{class:"ts-pair"},"Hold still: ",u),e("span",{class:"ts-pair"},"Turn by hand: ",p)),e("div",{class:"tsw-c\
@@ -864,7 +866,7 @@ let{box:E,shaftEnd:A}=v.get(y.shaft),U=y.way>0?"↻":y.way<0?"↺":"";A.setAttri
 O,,M,N]=E.children;O.textContent=`${y.name}${y.held?", held":y.shaft===i?", your hand":""}`,M.textContent=y.strokes||U?`${U}\
  ${f(y.strokes)}`:"no stroke",N.textContent=y.figure,E.classList.toggle("tsw-hand",y.shaft===i),E.classList.toggle("tsw-\
 held",y.held),E.setAttribute("aria-label",`${y.name}${y.held?", held":""}. ${y.words}`)}o.textContent=x.finding,a.textContent=
-x.happened,s.dataset.turn=String(x.turn),T=!1,B()}return S.follow("change:view",m),m(),S.close}function ws({model:t,el:s}){let n=e("p",{class:"ts-finding",role:"status"}),r=e("div",{class:"tsh-picture"}),o=e("p",{class:"\
+x.happened,s.dataset.turn=String(x.turn),T=!1,D()}return S.follow("change:view",m),m(),S.close}function ws({model:t,el:s}){let n=e("p",{class:"ts-finding",role:"status"}),r=e("div",{class:"tsh-picture"}),o=e("p",{class:"\
 tsh-head"}),a=e("p",{class:"tsh-seen"}),d=e("div",{class:"tsh-told"}),i=e("div",{class:"tsh-box",role:"status"},o,a,d),c=[],
 l=[],u=null,p=t.get("plan").lookingOnly,h=(k,f)=>e("button",{type:"button",class:"ts-button","data-verdict":k,"aria-pres\
 sed":"false",onclick:()=>$.send({type:"judge",place:u,verdict:k})},f),b=p?[]:[h("stop","Stop here"),h("well","Fine as it\
@@ -875,7 +877,7 @@ el:s},{kind:"rig"});$.show(e("p",{class:"ts-who"},p?"A picture to look at. Nothi
  seen there. Keys: arrows go from place to place.":"Choose a place, read what can be seen there, and judge it. Keys: arr\
 ows go from place to place; Tab goes on to the buttons."),r,i),p||i.after(v);function T(k,f){let m=k!==u;u=k;for(let[x,y]of l.
 entries()){let E=c[x][0]===k;y.setAttribute("tabindex",E?"0":"-1"),y.setAttribute("aria-pressed",String(E)),y.classList.
-toggle("tsh-chosen",E),E&&f&&(y.focus({preventScroll:!0}),B(y))}m&&$.send({type:"choose",place:k})}function B(k){let f=Tt(
+toggle("tsh-chosen",E),E&&f&&(y.focus({preventScroll:!0}),D(y))}m&&$.send({type:"choose",place:k})}function D(k){let f=Tt(
 k,".tsh-hit").getBoundingClientRect(),m=r.getBoundingClientRect();(f.left<m.left||f.right>m.right)&&(r.scrollLeft+=f.left-
 m.left-(m.width-f.width)/2),(f.bottom<0||f.bottom>innerHeight||f.top<0)&&k.scrollIntoView({block:"nearest"})}function S(){
 let k=t.get("plan");c=k.places,r.innerHTML=k.drawing,Tt(r,"svg").setAttribute("role","group"),l=c.map(([f])=>Tt(r,`[data\
@@ -893,10 +895,10 @@ E.setAttribute("aria-label",`${y+1} ${c[y][1]}${A?`, judged: ${A==="stop"?"stop 
 ".tsh-tag");if(!A){U?.remove();continue}U||(U=j("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),E.
 append(U)),U.textContent=A==="stop"?"■ stop":"○ well"}s.dataset.turn=k.chosen}let C=()=>{S(),L()};return $.follow("c\
 hange:plan",C),$.follow("change:view",L),C(),$.close}function bs({model:t,el:s}){let n=t.get("plan"),r=e("p",{class:"ts-finding",role:"status"}),o=e("p",{class:"tsl-sum"}),a=e(
-"div",{class:"tsl-drawing"}),d=new Map,c=n.sliders.map(([h,b,w,v,$,T])=>{let B=Z(h.replace("_","-")),S=e("output",{class:"\
-tsl-figure",for:B}),L=e("input",{id:B,type:"range",min:v,max:$,step:T,oninput:()=>{C(),u.send({type:"set",name:h,value:Number(
+"div",{class:"tsl-drawing"}),d=new Map,c=n.sliders.map(([h,b,w,v,$,T])=>{let D=Z(h.replace("_","-")),S=e("output",{class:"\
+tsl-figure",for:D}),L=e("input",{id:D,type:"range",min:v,max:$,step:T,oninput:()=>{C(),u.send({type:"set",name:h,value:Number(
 L.value)})}}),C=()=>{S.textContent=`${L.value} ${w}`,L.setAttribute("aria-valuetext",`${L.value} ${w==="°"?"degrees":w}`)};
-return d.set(h,{slider:L,say:C}),e("div",{class:"tsl-row"},e("label",{for:B},b),L,S)}),l=e("select",{class:"ts-box","ari\
+return d.set(h,{slider:L,say:C}),e("div",{class:"tsl-row"},e("label",{for:D},b),L,S)}),l=e("select",{class:"ts-box","ari\
 a-label":"Grip",onchange:()=>u.send({type:"set",name:"grip",value:l.value})},...ht(n.grips)),u=Y({model:t,el:s},{kind:"r\
 ig"});u.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),u.alert,r,e("div",{class:"tsl-sliders",
 role:"group","aria-label":"The lift"},...c,e("div",{class:"tsl-row"},e("span",{},"Grip"),l)),a,o,e("p",{class:"ts-keys"},
@@ -960,11 +962,11 @@ toggle("ts-before-it",k.has(A)),E.classList.toggle("ts-after-it",f.has(A)),E.cla
 A)&&!f.has(A))});let m=E=>E===v||k.has(E)||f.has(E);for(let{node:E,ends:A}of w){let U=k.has(A[0])&&(A[1]===v||k.has(A[1]))||
 f.has(A[1])&&(A[0]===v||f.has(A[0]));E.classList.toggle("ts-either",!(U&&A.every(m)))}l.value=n[v][0],C&&b[v].focus({preventScroll:!0});
 let x=b[v].getBoundingClientRect(),y=a.getBoundingClientRect();(x.left<y.left+16||x.right>y.right-16)&&(a.scrollLeft+=x.
-left-y.left-y.width/2)}function T(C,k){v=C,$(k),p.send({type:"choose",step:n[C][0]})}let B=C=>{let f=Tt(b[C],"rect").getBBox();
-return{x:f.x,y:f.y}};function S(C){let k=B(v),f=y=>y.sort((E,A)=>Math.abs(B(E).y-k.y)-Math.abs(B(A).y-k.y))[0];if(C==="A\
+left-y.left-y.width/2)}function T(C,k){v=C,$(k),p.send({type:"choose",step:n[C][0]})}let D=C=>{let f=Tt(b[C],"rect").getBBox();
+return{x:f.x,y:f.y}};function S(C){let k=D(v),f=y=>y.sort((E,A)=>Math.abs(D(E).y-k.y)-Math.abs(D(A).y-k.y))[0];if(C==="A\
 rrowRight")return f(w.filter(({ends:y})=>y[0]===v).map(({ends:y})=>y[1]));if(C==="ArrowLeft")return f(w.filter(({ends:y})=>y[1]===
-v).map(({ends:y})=>y[0]));let m=b.map((y,E)=>E).filter(y=>Math.abs(B(y).x-k.x)<2&&y!==v),x=C==="ArrowUp"?-1:1;return f(m.
-filter(y=>(B(y).y-k.y)*x>0))}h.addEventListener("keydown",C=>{if(!bt(C))if(["ArrowUp","ArrowDown","ArrowLeft","ArrowRigh\
+v).map(({ends:y})=>y[0]));let m=b.map((y,E)=>E).filter(y=>Math.abs(D(y).x-k.x)<2&&y!==v),x=C==="ArrowUp"?-1:1;return f(m.
+filter(y=>(D(y).y-k.y)*x>0))}h.addEventListener("keydown",C=>{if(!bt(C))if(["ArrowUp","ArrowDown","ArrowLeft","ArrowRigh\
 t"].includes(C.key)){let k=S(C.key);k!==void 0&&T(k,!0),C.preventDefault()}else(C.key==="Enter"||C.key===" ")&&C.preventDefault()}),
 l.addEventListener("change",()=>T(Number(o.get(l.value)),!1)),u.addEventListener("click",()=>{let C=a.classList.toggle("\
 ts-fit");u.setAttribute("aria-pressed",String(C)),$(!1)});function L(){let C=t.get("near");i.textContent=C.words,d.innerHTML=
@@ -984,8 +986,8 @@ d.set(u.angle)}}})}var Ls=(t,s)=>(t+s)%7<2,Cs=(t,s)=>(t+s)%8<2||(t-s+8e4)%8<2,le
 3)};function In(t){let s=n=>Number.parseInt(t.slice(n,n+2),16);return[s(1),s(3),s(5)]}var Ss=([t,s,n],r)=>(r<<24|n<<16|s<<
 8|t)>>>0;function Ms(t,[s,n],r,o,a){let d=n*4,i=new Uint32Array(d*s*4),c=new Map(r.map(([p,,h,b])=>{let w=h?Ss(In(h),200):
 0;return[p,{ground:w,hatch:Nn[b]??le}]})),l={ground:0,hatch:le},u=Ss(o,190);for(let p=0;p<s;p+=1){let h=(s-1-p)*4;for(let b=0;b<
-n;b+=1){let w=t[p*n+b];if(!w)continue;let{ground:v,hatch:$}=c.get(w&15)??l,T=a&&(w&16)!==0,B=a&&(w&32)!==0;for(let S=h;S<
-h+4;S+=1)for(let L=b*4;L<(b+1)*4;L+=1){let C=$(L,S)||T&&Ls(L,S)||B&&Cs(L,S);i[S*d+L]=C?u:v}}}return i}var Bn=600;function As(t,s,n,r,o,a){let[d,i]=n;t.width=i*4,t.height=d*4;let c=new Uint8ClampedArray(Ms(s,n,r,o,a).buffer),
+n;b+=1){let w=t[p*n+b];if(!w)continue;let{ground:v,hatch:$}=c.get(w&15)??l,T=a&&(w&16)!==0,D=a&&(w&32)!==0;for(let S=h;S<
+h+4;S+=1)for(let L=b*4;L<(b+1)*4;L+=1){let C=$(L,S)||T&&Ls(L,S)||D&&Cs(L,S);i[S*d+L]=C?u:v}}}return i}var Bn=600;function As(t,s,n,r,o,a){let[d,i]=n;t.width=i*4,t.height=d*4;let c=new Uint8ClampedArray(Ms(s,n,r,o,a).buffer),
 l=new ImageData(c,t.width,t.height);t.getContext("2d")?.putImageData(l,0,0)}function Pn(t,s){let n=e("canvas",{class:"ts\
 -swatch","aria-hidden":"true"});return As(n,new Uint8Array(15).fill(t[0]),[3,5],[t],s,!1),e("span",{class:"ts-key"},n,t[1])}
 function Os({model:t,el:s}){let n=t.get("face"),r=t.get("looks"),o=e("p",{class:"ts-finding",role:"status"}),a=e("span",
@@ -996,7 +998,7 @@ drawing.strokes(M),p({type:"lay",entries:M})},onRemove:M=>p({type:"remove",at:M}
 lose the face",()=>p({type:"shut",closed:!t.get("view").closed})),w=e("input",{type:"range",id:Z("flat"),min:"20",max:"1\
 60",step:"10",class:"ts-range"}),v=e("output",{for:w.id}),$=St({id:Z("slide"),onchange:()=>p({type:"slide",by:$.value})},
 t.get("view").slides),T=null;w.addEventListener("input",()=>{v.textContent=`${w.value} µm`;let M={type:"flat",um:Number(
-w.value)};u===null?p(M):T=M});let{box:B,unit:S}=h.drawing;h.drawing.land.classList.add("tsp-clear"),h.drawing.frame.prepend(
+w.value)};u===null?p(M):T=M});let{box:D,unit:S}=h.drawing;h.drawing.land.classList.add("tsp-clear"),h.drawing.frame.prepend(
 c);let L=(...M)=>e("span",{class:"ts-pair"},...M);l.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or sav\
 ed."),l.alert,o,h.drawing.frame,i,e("div",{class:"ts-tools"},b,L(e("label",{for:$.id},"the other face is"),$),L(a,W("1 m\
 inute passes",()=>p({type:"time",by:1})),W("5 minutes pass",()=>p({type:"time",by:5}))),L(e("label",{for:w.id},"faces ou\
@@ -1004,10 +1006,10 @@ t of flat by"),w,v)),h.tools,d,e("details",{class:"ts-keys"},e("summary",{},"Pas
 let M=getComputedStyle(s).color.match(/\d+(\.\d+)?/g);return M?M.slice(0,3).map(Number):[0,0,0]}let k="",f="";function m(){
 let M=t.get("view"),N=r[M.closed?"closed":"film"],g=t.get("grid"),P=g instanceof DataView?new Uint8Array(g.buffer,g.byteOffset,
 g.byteLength):new Uint8Array(g);As(c,P,M.shape,N,C(),!M.closed);let[_,K]=M.shape,[Q,q]=[M.corner[0]-M.pitch/2,M.corner[1]-
-M.pitch/2],H=(J,ot)=>`${(100*J/ot).toFixed(3)}%`;c.style.left=H(Q-B.left,B.width),c.style.width=H(K*M.pitch,B.width),c.style.
-top=H(B.high-q-_*M.pitch,B.height),c.style.height=H(_*M.pitch,B.height);let F=new Set(P.map(J=>M.closed?J:J&15)),z=N.filter(
+M.pitch/2],H=(J,ot)=>`${(100*J/ot).toFixed(3)}%`;c.style.left=H(Q-D.left,D.width),c.style.width=H(K*M.pitch,D.width),c.style.
+top=H(D.high-q-_*M.pitch,D.height),c.style.height=H(_*M.pitch,D.height);let F=new Set(P.map(J=>M.closed?J:J&15)),z=N.filter(
 ([J])=>F.has(J)),et=`${z.map(([,J])=>J)} ${C()}`;et!==k&&(k=et,i.replaceChildren(...z.map(J=>Pn(J,C()))))}let x=j("g");h.
-drawing.over.append(x);let y=([M,N])=>[M-B.left,B.high-N];function E([M,N]){let g=N.map(P=>{let[_,K]=y(P);return`M${_.toFixed(
+drawing.over.append(x);let y=([M,N])=>[M-D.left,D.high-N];function E([M,N]){let g=N.map(P=>{let[_,K]=y(P);return`M${_.toFixed(
 1)} ${K.toFixed(1)}h0.01`});return j("path",{d:g.join(""),class:"tsp-lump","stroke-width":2*M})}function A(M){let[N,g]=y(
 M[M.length-1]),P=`M${N-1.3*S} ${g-S}h${2.6*S}l${-1.3*S} ${2.2*S}Z`;return[j("path",{d:h.drawing.path(M),class:"tsp-way",
 "stroke-width":S}),j("path",{d:P,class:"tsp-out"})]}function U(){let M=t.get("view");if(u!==null&&M.turn!==u)return;u=null;
@@ -1034,10 +1036,10 @@ the dial",()=>l({side:"towards"}),"false"),v=pt("Plunger",n.plungers,r.plunger,k
 tools"},n.rolls?h:null,v.row,b,w)];if(!n.readingsOnly){let k=pt("Shim",n.shelf,r.shims[0],m=>u(0,m)),f=n.second?pt("and",
 [["","no second shim"],...n.shelf],r.shims[1]??"",m=>u(1,m)):null;$.unshift(e("div",{class:"ts-tools"},k.row,f?.row)),$.
 push(ft("Warm the unit",{min:0,max:100,step:1,value:r.warmth,onInput:m=>l({warmth:m}),words:m=>m?`case ${Math.round(n.caseRise*
-m/100)} K warmer`:"cold, as at the bench"}).row)}let T=Y({model:t,el:s},{kind:"rig"}),B=e("div",{class:"tsg-wide",tabindex:"\
-0",role:"group","aria-label":"Half section"});B.innerHTML=n.section;let S=[e("p",{class:"ts-who"},n.readingsOnly?"Take y\
+m/100)} K warmer`:"cold, as at the bench"}).row)}let T=Y({model:t,el:s},{kind:"rig"}),D=e("div",{class:"tsg-wide",tabindex:"\
+0",role:"group","aria-label":"Half section"});D.innerHTML=n.section;let S=[e("p",{class:"ts-who"},n.readingsOnly?"Take y\
 our readings here; write them in the form below.":"Practice. Nothing here is marked or saved."),T.alert,e("div",{class:"\
-tsg-beside"},B,e("div",{class:"tsg-gauge"},o.node,e("div",{},"Dial at the shaft's right end, one mark 0.01 mm"))),...$,d,
+tsg-beside"},D,e("div",{class:"tsg-gauge"},o.node,e("div",{},"Dial at the shaft's right end, one mark 0.01 mm"))),...$,d,
 a&&e("div",{},e("p",{class:"ts-hint"},"Setting of the pair. Triangle: cold. Ring: now."),e("div",{class:"tsg-wide",tabindex:"\
 0",role:"group","aria-label":"Axis of settings"},a.node)),i];T.show(...S.filter(Boolean));function L(){let k=t.get("show\
 n");c.waiting||(r=k.state),o.set(k.dial,k.dialWords),b.setAttribute("aria-pressed",String(k.state.side==="away")),w.setAttribute(
@@ -1053,13 +1055,13 @@ set");return m.id=y,p.append(e("label",{for:y},f),e("span",{class:"tsj-slide"},m
 ts-box",onchange:y=>l(f,y.target.value)},...ht(x.map(y=>typeof y=="string"?[y,y]:y)))),w=(f,m,x)=>h(m,e("input",{type:"r\
 ange",oninput:y=>l(f,Number(y.target.value))}),x),v={group:b("group","Bolt of the unit",n.groups),thread:b("thread","Thr\
 ead",n.threads),strength:b("strength","Strength class",n.classes),state:b("state","State of the thread",n.states),tool:b(
-"tool","Tool",n.tools)},$=e("output",{class:"tsj-figure"}),T=w("torque_nm","Torque",$),B=e("output",{class:"tsj-figure"}),
-S=w("engagement_mm","Thread that meets",B),L=Y({model:t,el:s},{kind:"rig"});L.show(e("p",{class:"ts-who"},"Practice. Not\
+"tool","Tool",n.tools)},$=e("output",{class:"tsj-figure"}),T=w("torque_nm","Torque",$),D=e("output",{class:"tsj-figure"}),
+S=w("engagement_mm","Thread that meets",D),L=Y({model:t,el:s},{kind:"rig"});L.show(e("p",{class:"ts-who"},"Practice. Not\
 hing here is marked or saved."),L.alert,r,o,e("div",{class:"tsj-bench"},p,a),d);let C=(f,m,x,y,E,A)=>{Ot(f,{min:m,max:x,
 step:y}),i===null&&(f.value=String(E)),f.setAttribute("aria-valuetext",A)};function k(){let f=t.get("view");if(i!==null&&
 f.turn!==i)return;i=null,c!==null&&u();let{chosen:m}=f;r.textContent=f.finding,o.innerHTML=f.band,a.innerHTML=f.section,
 d.replaceChildren(...Mt(f.facts));for(let[x,y]of Object.entries(v))y.value=m[x];C(T,1,f.topTorque,.5,m.torque_nm,f.torqueText),
-$.textContent=f.torqueText,C(S,f.lowEngagement,f.topEngagement,.5,m.engagement_mm,f.engagementText),B.textContent=f.engagementText}
+$.textContent=f.torqueText,C(S,f.lowEngagement,f.topEngagement,.5,m.engagement_mm,f.engagementText),D.textContent=f.engagementText}
 return L.follow("change:view",k),k(),L.close}function Bs({model:t,el:s}){let n=re(t.get("picture")),r=Y({model:t,el:s},{kind:"rig"});return r.show(r.alert,e("p",{class:"\
 ts-finding"},t.get("finding")),...n.nodes),r.close}function Ut(t,s){return(t.find(([n])=>n===s)??t[0])[2]}function xe(t,s){return t.find(([,,n])=>s!==void 0&&n.includes(s))?.[0]}
 var ye=(t,s)=>[...t.slice(s+1),...t.slice(0,s+1)];function Ps(t,{stages:s,stage:n,step:r,labels:o,isOpen:a}){let d=Ut(s,
@@ -1078,9 +1080,9 @@ and",onkeydown:I=>{I.key!=="Enter"||!I.target.matches("input[type=radio], .ts-nu
 and").stands?_():ot())}}),u=e("div",{class:"ts-scroll ts-fit"}),p=e("dl",{class:"ts-facts"}),h=e("ul",{class:"ts-sentenc\
 es"}),b=e("p",{class:"ts-prompt"},"Wrong so far"),w=e("select",{class:"ts-box ts-before","aria-label":"A step that stand\
 s"}),v=nt("Take out again",()=>{w.value&&f({type:"out",step:w.value},"hand")}),$=nt("Put the tools down",()=>f({type:"ov\
-er"},"told"));$.classList.add("ts-over");let T=e("div",{}),B=e("p",{class:"ts-status"}),S=e("details",{ontoggle:()=>{S.open!==
+er"},"told"));$.classList.add("ts-over");let T=e("div",{}),D=e("p",{class:"ts-status"}),S=e("details",{ontoggle:()=>{S.open!==
 !!t.get("view").record&&f({type:"record",open:S.open})}},e("summary",{},"Build record"),T),L=Y({model:t,el:s},{kind:"rig"});
-L.show(e("p",{class:"ts-who"},n.who),L.alert,r,B,o,e("div",{class:"ts-build"},e("div",{class:"ts-build-left"},e("div",{class:"\
+L.show(e("p",{class:"ts-who"},n.who),L.alert,r,D,o,e("div",{class:"ts-build"},e("div",{class:"ts-build-left"},e("div",{class:"\
 ts-tools"},a,d),i,c),l),e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},w,v),$),u,p,b,h,S);let C=0,k=null;function f(I,G=null){
 C+=1,k=G&&{turn:C,focus:G},s.setAttribute("aria-busy","true"),L.send({...I,turn:C})}let m="",x=null,y="next",E=I=>!t.get(
 "view").done.includes(I),A=()=>X(i,"[data-step]"),U=I=>A().find(G=>G.dataset.step===I)?.focus(),O=()=>({stages:n.stages,
@@ -1095,8 +1097,8 @@ find(wt=>wt===document.activeElement)?.dataset.step;i.replaceChildren(...I.map(w
 sign:ct,word:dt}=K(I);return e("button",{type:"button",class:`ts-button ts-buildstep ts-buildstep-${dt}`,"data-step":I,tabindex:I===
 x?"0":"-1","aria-current":I===G?"step":!1,"aria-label":`${n.labels[I]}: ${dt}`,onclick:()=>{x=I,M("list",I)}},Et(ct),n.labels[I])}
 let H="",F=new Map;function z(I){let G=Rt(I),ct=e("p",{class:"ts-read",id:G.read,role:"status"}),dt=0,wt=R=>{f({type:"se\
-t",name:I.name,value:R}),dt=C},kt=Pt(I).make(I,G,wt,()=>{}),D=Ht(I,G,null);return D.append(kt.element,ct),D.dataset.field=
-I.name,{element:D,flush:()=>kt.flush?.(),show(R={},tt){if(tt<dt)return;kt.show(R);let ut=R.read?`read as ${R.read}`:"";ct.
+t",name:I.name,value:R}),dt=C},kt=Pt(I).make(I,G,wt,()=>{}),B=Ht(I,G,null);return B.append(kt.element,ct),B.dataset.field=
+I.name,{element:B,flush:()=>kt.flush?.(),show(R={},tt){if(tt<dt)return;kt.show(R);let ut=R.read?`read as ${R.read}`:"";ct.
 textContent=R.error?`▲ Look again: ${R.error}`:ut}}}let et=I=>e("dl",{class:"ts-facts"},...Mt(I));function J(){let I=t.
 get("hand"),G=JSON.stringify(I);if(G===H)return;if(H=G,l.dataset.stands=String(!!I.stands),F=new Map((I.fields??[]).map(
 kt=>[kt.name,z(kt)])),!I.step){l.replaceChildren(e("p",{class:"ts-hint"},"No step in hand. Choose one from the list, or \
@@ -1108,7 +1110,7 @@ ts-caution"},e("b",{},"Take care: "),kt)),...I.read.length?[e("p",{class:"ts-pro
 I.step);wt&&([a.value,x]=[wt,I.step])}function ot(){for(let I of F.values())I.flush();f({type:"do"},"after")}function V(){
 let I=t.get("view").asked_back,G=X(l,"[data-field]").find(wt=>wt.dataset.field===I),ct=G&&X(G,"input:not(:disabled), sel\
 ect, button"),dt=X(l,".ts-field input:not(:disabled), .ts-field select, .ts-field button, .ts-do, .ts-tools button");return ct?.[0]??
-dt[0]}function it(){let I=t.get("view"),G=I.told;r.textContent=I.finding,B.textContent=I.status,B.hidden=!I.status,o.textContent!==
+dt[0]}function it(){let I=t.get("view"),G=I.told;r.textContent=I.finding,D.textContent=I.status,D.hidden=!I.status,o.textContent!==
 G.join("")&&o.replaceChildren(...G.map(dt=>e("p",{},dt))),J(),Q();for(let[dt,wt]of F)wt.show(I.states[dt],I.turn);if(u.dataset.
 shown!==I.figure&&(u.innerHTML=I.figure,u.dataset.shown=I.figure),p.replaceChildren(...Mt(I.facts)),h.replaceChildren(...Dt(
 I.faults.map(([,dt])=>dt))),b.hidden=h.hidden=!I.faults.length,mt(I.done),T.innerHTML=I.record,S.open=!!I.record,s.setAttribute(
@@ -1147,7 +1149,7 @@ type:"checkbox",...q});z.checked=l.get(P)===!0,z.addEventListener("change",()=>l
 ts-option",for:K},z,g.label);return e("div",{class:"ts-desk-field"},et,Q)}let F=_==="choice"?St(q,g.options):_==="long"?
 e("textarea",{class:"ts-box",rows:"3",maxlength:"2000",...q}):e("input",{class:"ts-box",autocomplete:"off",maxlength:"40\
 0",...q});return F.value=String(l.get(P)??""),_==="choice"&&!g.options.some(([z])=>z===l.get(P))&&(F.value=g.options[0]?.[0]??
-"",l.set(P,F.value)),F.addEventListener("input",()=>l.set(P,F.value)),e("div",{class:"ts-desk-field"},H,F,Q)}function B(g){
+"",l.set(P,F.value)),F.addEventListener("input",()=>l.set(P,F.value)),e("div",{class:"ts-desk-field"},H,F,Q)}function D(g){
 let P=Z("form"),_=e("div",{class:"ts-doing"}),K=()=>{_.replaceChildren(...g.acts.map(q=>W(q.label,()=>q.sure?Q(q):$(q.id),
 {class:q.first?"ts-button ts-first":"ts-button","data-key":`act:${q.id}`})))},Q=q=>{let H=Z("sure"),F=e("div",{class:"ts\
 -question",role:"group",tabindex:-1,"aria-labelledby":H},e("p",{id:H},q.sure),e("div",{class:"ts-doing"},W(`Yes: ${q.label}`,
@@ -1172,7 +1174,7 @@ hange",()=>{if(K.clear(),F.checked)for(let{key:V}of g.rows)K.add(V);for(let V of
 et(),e("section",{},e("div",{class:"ts-desk-caption"},_,W("Save as CSV",()=>t.send({type:"export",table:g.id}),{"aria-la\
 bel":`Save as CSV: ${g.title}`,"data-key":`export:${g.id}`})),e("div",{class:"ts-desk-scroll",role:"region",tabindex:0,"\
 aria-labelledby":P},e("table",{class:"ts-table","aria-labelledby":P},e("thead",{},q),H)))}function C(g){if(g.kind==="tab\
-le")return L(g);if(g.kind==="form")return B(g);if(g.kind==="link"){let P={class:"ts-link",href:Wt("files",g.path),target:"\
+le")return L(g);if(g.kind==="form")return D(g);if(g.kind==="link"){let P={class:"ts-link",href:Wt("files",g.path),target:"\
 _blank"};return e("p",{},e("a",{...P,"data-key":`link:${g.path}`},g.text))}return g.how==="head"?e("h3",{},g.text):e("p",
 {class:g.how==="hint"?"ts-hint":null},g.text)}function k(){let g=t.get("page");d.replaceChildren(...t.get("pages").map(([
 P,_])=>W(_,()=>v("page",{name:P}),{class:"ts-button","aria-current":P===g?"page":null,"data-key":`page:${P}`})))}let f=t.
@@ -1207,21 +1209,21 @@ hear(){},lost(){}};let d=e("span",{}),i=e("p",{class:"ts-status",role:"status"})
 "Go back to the drawn figures",()=>h("no")),u=!1,p=a.map(w=>{let v=Z("bench"),$=w.options.length?e("select",{class:"ts-b\
 ox",id:v,"aria-describedby":`${v}-read`},e("option",{value:""},"choose"),...ht(w.options)):e("input",{type:"text",class:"\
 ts-box ts-number-box",id:v,autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${v}-hint ${v}-read`}),
-T=e("span",{class:"ts-hint",id:`${v}-hint`},w.hint),B=e("p",{class:"ts-read",id:`${v}-read`}),S=w.text,L=()=>{$.value.trim()!==
+T=e("span",{class:"ts-hint",id:`${v}-hint`},w.hint),D=e("p",{class:"ts-read",id:`${v}-read`}),S=w.text,L=()=>{$.value.trim()!==
 S.trim()&&(S=$.value,s({type:"bench",name:w.name,value:$.value}))};return $.addEventListener(w.options.length?"change":"\
 blur",L),$.addEventListener("keydown",C=>{C.key==="Enter"&&(C.preventDefault(),L())}),{name:w.name,flush:L,input:$,element:e(
-"div",{class:"ts-bench-row"},e("label",{for:v},w.prompt),e("div",{class:"ts-line-of"},$,T),B),show(C){if(!C)return;(document.
-activeElement!==$||$.value===S)&&($.value=C.text,S=C.text),$.setAttribute("aria-invalid",String(!!C.error)),B.classList.
+"div",{class:"ts-bench-row"},e("label",{for:v},w.prompt),e("div",{class:"ts-line-of"},$,T),D),show(C){if(!C)return;(document.
+activeElement!==$||$.value===S)&&($.value=C.text,S=C.text),$.setAttribute("aria-invalid",String(!!C.error)),D.classList.
 toggle("ts-error",!!C.error);let k=C.error?[Et("▲")," "]:[],f=C.read&&!C.options.length&&`read as ${C.read}`,m=C.error||
-[f,C.origin].filter(Boolean).join(", ");B.replaceChildren(...k,m)}}}),h=w=>{for(let v of p)v.flush();u=!0,s({type:"bench",
+[f,C.origin].filter(Boolean).join(", ");D.replaceChildren(...k,m)}}}),h=w=>{for(let v of p)v.flush();u=!0,s({type:"bench",
 name:"in-use",value:w})};o.append(e("summary",{},d),e("p",{},"Give what you read on the real unit, and the limits from t\
 he maker's manual. They take the place of the drawn figures in this task, all of them or none. Your answers are marked o\
 n them by the same rules."),e("div",{class:"ts-bench-rows"},...p.map(w=>w.element)),i,e("div",{class:"ts-tools"},c,l));function b(){
 let w=r(),v=new Map(w.rows?.map(S=>[S.name,S]));for(let S of p)S.show(v.get(S.name));d.textContent=w.used?"✓ This task s\
 tands on figures from the bench":"Use readings from the bench",l.hidden=!w.wanted,c.hidden=w.used&&!w.stale;let $=w.wanted&&
 !w.used?"▲ ":w.used?"● ":"○ ",T=w.used?"in use":w.wanted?`not used; the drawn figures stand. ${w.refused}`:"not us\
-ed; the drawn figures stand",B=w.stale?` The tables and choices of this task are still the ones from before. ${w.used?"P\
-ress the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${$}${T}${B}`,w.wanted&&
+ed; the drawn figures stand",D=w.stale?` The tables and choices of this task are still the ones from before. ${w.used?"P\
+ress the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${$}${T}${D}`,w.wanted&&
 !w.used&&(o.open=!0)}return{element:o,show:b,hear(w){w.type!=="bench-saved"||w.name!=="in-use"||!u||(u=!1,r().stale&&n())},
 lost(){for(let w of[c,l,...p.map(v=>v.input)])w.disabled=!0}}}var qn=5e3,Un=2e3,Wn={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},Le="kept in this browser until it can be\
  saved";function zn(t,s,n,r){let o=Pt(t),a=Rt(t),d=e("p",{class:"ts-read",id:a.read}),i=e("p",{class:"ts-status",id:a.status,
@@ -1232,11 +1234,11 @@ drop(t.name),T(u))}),v=Ht(t,a,a.status);o.status==="above"?v.append(i,w.element,
 i.className=`ts-status ts-status-${S}`,i.dataset.text!==L&&(i.dataset.text=L,i.replaceChildren(Et(Wn[S]),` ${L}`))}function T(S,L=!1){
 if(u=S??{},w.show(u),d.replaceChildren(u.read?`read as ${u.read}`:""),!L)if(u.error){let{error:C,saved:k="",note:f}=u;$(
 "unread",`Look again: ${C} Kept as typed, ${Se(k)}${f?`; ${f}`:""}.`)}else u.saved&&!u.blank?$("saved",`saved ${Se(u.saved)}${u.
-note?`; ${u.note}`:""}`):$("none",o.blank??"not answered yet")}let B=()=>i.classList.contains("ts-status-bad");return{name:t.
-name,element:v,show(S){l===null&&T(S,B())},saved(S){S.turn===c&&(w.pending?.()||n.drop(t.name),p(),T(S.state))},refused(S){
+note?`; ${u.note}`:""}`):$("none",o.blank??"not answered yet")}let D=()=>i.classList.contains("ts-status-bad");return{name:t.
+name,element:v,show(S){l===null&&T(S,D())},saved(S){S.turn===c&&(w.pending?.()||n.drop(t.name),p(),T(S.state))},refused(S){
 S.turn===c&&(p(),w.refused(),$("bad",`not saved: ${S.reason}`))},off(){clearTimeout(l??void 0),(l!==null||w.pending?.())&&
 $("wait",Le)},catchUp(){let S=n.get(t.name);S&&(Us(S,u)?(w.show({...u,value:S.value,error:""}),b(S.value)):n.drop(t.name))},
-flush:()=>w.flush?.(),summary:()=>({answered:!!u.saved&&!u.blank&&!u.error&&!u.short,unread:!!u.error,trouble:B(),waiting:l!==
+flush:()=>w.flush?.(),summary:()=>({answered:!!u.saved&&!u.blank&&!u.error&&!u.short,unread:!!u.error,trouble:D(),waiting:l!==
 null})}}function Vs({model:t,el:s}){let n=t.get("fields"),r=t.get("sheet"),o=qs(window.localStorage,r),a=!1,d=()=>a||p.isLost(),
 i=n.map(L=>zn(L,b,o,d)),c=new Map(i.map(L=>[L.name,L])),l=e("p",{class:"ts-who"}),u=e("p",{class:"ts-total"});zt(t.get("\
 look"));let p=Y({model:t,el:s},{kind:"form",lost(){for(let L of i)L.off();h.lost(),w()},line(L){a=L;for(let C of i)L?C.off():
@@ -1248,12 +1250,12 @@ aved":"",y=[`${C} of ${i.length} answered`,m?`${m} cannot be read`:"",x];u.textC
 task:t.get("task_id"),answered:C,asked:i.length,unread:m};s.dispatchEvent(new CustomEvent("twoshaft-progress",{bubbles:!0,
 detail:E}))}function v(){l.textContent=t.get("header");let L=t.get("states");for(let C of i)C.show(L[C.name]);w()}let $=0,
 T=()=>{if(document.visibilityState==="hidden")for(let L of i)L.flush();document.visibilityState!=="visible"||Date.now()-
-$<Un||($=Date.now(),p.send({type:"look"}))},B=r?new BroadcastChannel(`twoshaft-saved:${r}`):null;B?.addEventListener("me\
+$<Un||($=Date.now(),p.send({type:"look"}))},D=r?new BroadcastChannel(`twoshaft-saved:${r}`):null;D?.addEventListener("me\
 ssage",({data:L})=>{L===t.get("task_id")&&p.send({type:"look"})}),document.addEventListener("visibilitychange",T),s.addEventListener(
 "focusin",L=>{L.relatedTarget instanceof Node&&s.contains(L.relatedTarget)||T()}),p.follow("change:states change:header",
-v),p.follow("msg:custom",L=>{L.type==="saved"&&(c.get(L.name)?.saved(L),B?.postMessage(t.get("task_id"))),L.type==="refu\
+v),p.follow("msg:custom",L=>{L.type==="saved"&&(c.get(L.name)?.saved(L),D?.postMessage(t.get("task_id"))),L.type==="refu\
 sed"&&c.get(L.name)?.refused(L),w()}),p.follow("msg:custom",h.hear),p.follow("change:bench",h.show),v();for(let L of i)L.
-catchUp();w(),h.show(),p.alert.textContent=t.get("notice");let S=zs(s,`${r}/${t.get("task_id")}`);return()=>{S(),B?.close(),
+catchUp();w(),h.show(),p.alert.textContent=t.get("notice");let S=zs(s,`${r}/${t.get("task_id")}`);return()=>{S(),D?.close(),
 p.close(),document.removeEventListener("visibilitychange",T)}}function de(t,s,n){let r=`twoshaft-signed-in:${n}`,o=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:d},i=Date.now()){
 t.setItem(r,JSON.stringify({id:a,ticket:d,at:i}))},drop(a=Date.now()){t.removeItem(r),s.setItem(o,String(a))},get(){try{
 let a=JSON.parse(t.getItem(r)??"null");return!a||!(a.at>Number(s.getItem(o)??0))?null:{id:String(a.id),ticket:String(a.ticket)}}catch{
@@ -1263,18 +1265,19 @@ n);function d(i){n.className=i?`ts-told ts-told-${i.how}`:"ts-told";let c=i?[Et(
 [];n.replaceChildren(...c)}return{name:t.name,element:a,value(){return o.flush?.(),r},show(i,c){i!==void 0&&(r=i,o.show(
 {value:r,saved:"given"})),d(c)},still(i){o.setDisabled(i),a.classList.toggle("ts-given",i)}}}function Xs({model:t,el:s}){
 let n=Y({model:t,el:s},{kind:"form"});s.classList.add("ts-question");let r=e("p",{class:"ts-title",role:"heading","aria-\
-level":"3"}),o=e("p",{class:"ts-lead"}),a=e("dl",{class:"ts-facts"}),d=e("div",{}),i=W(t.get("give"),()=>{let v=Object.fromEntries(
-u.map($=>[$.name,$.value()]));n.send({type:"give",values:v})});i.classList.add("ts-first");let c=W("",()=>n.send({type:"\
-fresh"})),l=t.get("all")?W(t.get("all"),()=>n.send({type:"all"}),{class:"ts-button ts-teacher"}):null;n.show(n.alert,r,o,
-a,d,e("p",{class:"ts-acts"},i,c,l));let u=[],p=()=>{let v=t.get("values"),$=t.get("told");for(let L of u)L.show(v[L.name],
-$[L.name]),L.still($[L.name]!==void 0&&$[L.name].how!=="unread");let T=u.some(({name:L})=>!$[L]||$[L].how==="unread"),B=document.
-activeElement===i;if(i.hidden=!T,c.textContent=t.get("fresh"),c.hidden=T||!t.get("fresh"),n.alert.textContent=t.get("not\
-ice"),!B||T)return;let S=X(s,".ts-told")[0];S.tabIndex=-1,S.focus({preventScroll:!0})},h=()=>{(X(d,"input, select, [tabi\
-ndex]")[0]??(c.hidden?i:c)).focus({preventScroll:!0})},b=()=>{u=t.get("fields").map(Yn),d.replaceChildren(...u.map(({element:v})=>v)),
-r.textContent=t.get("title"),r.hidden=!r.textContent,o.textContent=t.get("lead"),o.hidden=!o.textContent,a.replaceChildren(
-...Mt(t.get("facts"))),a.hidden=!a.childElementCount,p()};n.follow("change:turn",()=>{let v=s.contains(document.activeElement);
-b(),v&&h()}),n.follow("change:told change:values change:notice change:fresh",p),b();let w=t.get("place");if(w){let v=de(
-sessionStorage,localStorage,w).get();t.send({type:"who",id:v?.id??"",ticket:v?.ticket??""})}return()=>n.close()}var Js="twoshaft-mine";var Vn={"to get":"○",open:"◐","handed in":"●","changed since":"◑",feedback:"✓"},Xn={"to get":"To get",open:"Op\
+level":"3"}),o=e("p",{class:"ts-lead"}),a=e("dl",{class:"ts-facts"}),d=e("div",{class:"ts-asked"}),i=W(t.get("give"),()=>{
+let v=Object.fromEntries(u.map($=>[$.name,$.value()]));n.send({type:"give",values:v})});i.classList.add("ts-first");let c=W(
+"",()=>n.send({type:"fresh"})),l=t.get("all")?W(t.get("all"),()=>n.send({type:"all"}),{class:"ts-button ts-teacher"}):null;
+n.show(n.alert,r,o,a,d,e("p",{class:"ts-acts"},i,c,l));let u=[],p=()=>{let v=t.get("values"),$=t.get("told");for(let L of u)
+L.show(v[L.name],$[L.name]),L.still($[L.name]!==void 0&&$[L.name].how!=="unread");let T=u.some(({name:L})=>!$[L]||$[L].how===
+"unread"),D=document.activeElement===i;if(i.hidden=!T,c.textContent=t.get("fresh"),c.hidden=T||!t.get("fresh"),n.alert.textContent=
+t.get("notice"),!D||T)return;let S=X(s,".ts-told")[0];S.tabIndex=-1,S.focus({preventScroll:!0})},h=()=>{(X(d,"input, sel\
+ect, [tabindex]")[0]??(c.hidden?i:c)).focus({preventScroll:!0})},b=()=>{u=t.get("fields").map(Yn),d.replaceChildren(...u.
+map(({element:v})=>v)),r.textContent=t.get("title"),r.hidden=!r.textContent,o.textContent=t.get("lead"),o.hidden=!o.textContent,
+a.replaceChildren(...Mt(t.get("facts"))),a.hidden=!a.childElementCount,p()};n.follow("change:turn",()=>{let v=s.contains(
+document.activeElement);b(),v&&h()}),n.follow("change:told change:values change:notice change:fresh",p),b();let w=t.get(
+"place");if(w){let v=de(sessionStorage,localStorage,w).get();t.send({type:"who",id:v?.id??"",ticket:v?.ticket??""})}return()=>n.
+close()}var Js="twoshaft-mine";var Vn={"to get":"○",open:"◐","handed in":"●","changed since":"◑",feedback:"✓"},Xn={"to get":"To get",open:"Op\
 en","handed in":"Handed in","changed since":"Changed after handing in",feedback:"Marked"},ue=(t,s,n)=>e("a",{href:Wt("la\
 b/tree",t),target:"_blank","data-twoshaft-open":t,"data-key":n,class:"ts-link"},s);function Zs(t){return e("ul",{class:"\
 ts-gaps"},...t.map(({task:s,missing:n,asked:r,unread:o})=>e("li",{},`${s}: `,n===r?"nothing answered":n?`${n} of ${r} mi\
@@ -1322,8 +1325,8 @@ name} (${O.id})`),O.ticket?c("Not you? Sign out","sign-out",()=>{i("sign-out"),d
 woshaft-signed-out"))}):null),M.length?null:e("p",{},"Nothing is assigned yet."),N,c("Look again","look",()=>i("look")))}
 function T(){let O=!!t.get("me").id,M=t.get("modules").map(P=>P.lesson),g=t.get("lessons").filter(([P])=>!O||!M.includes(
 P));return g.length?e("section",{},e("h2",{},O?"To look things up":"Lessons"),e("ul",{class:"ts-lessons"},...g.map(([P,_])=>e(
-"li",{},ue(P,_,`lesson:${P}`))))):null}let B=!1,S=t.get("me").id?null:r.get(),L=S!==null;function C(){let O=t.get("me");
-O.id?zt(t.get("look")):Gs(),O.id?r.keep(O):(B||S&&!L)&&r.drop(),B=!!O.id,Jn(O.id?t.get("entries"):[])}let k=0,f="",m=()=>X(
+"li",{},ue(P,_,`lesson:${P}`))))):null}let D=!1,S=t.get("me").id?null:r.get(),L=S!==null;function C(){let O=t.get("me");
+O.id?zt(t.get("look")):Gs(),O.id?r.keep(O):(D||S&&!L)&&r.drop(),D=!!O.id,Jn(O.id?t.get("entries"):[])}let k=0,f="",m=()=>X(
 a,"[data-key]"),x=()=>a.querySelector("input[data-key=word]");function y(){let M=m().find(z=>z===document.activeElement)?.
 dataset.key;a.removeAttribute("aria-busy");let N=!!t.get("me").id;d.textContent=t.get("said"),o.alert.textContent=t.get(
 "trouble");let g=x()?.value,P=L?e("p",{},"One moment."):l();a.replaceChildren(...It([N?$():P,T()]));let _=x();_&&g&&(_.value=

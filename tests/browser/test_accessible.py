@@ -1,0 +1,58 @@
+"""Every page by an accessibility engine (axe-core), and on a screen as narrow as 320 pixels."""
+
+from __future__ import annotations
+
+import shutil
+
+import pytest
+from tests.browser.barriers import found_on
+from tests.browser.conftest import FRONT, ROOT, wait_until
+
+from twoshaft.readings import MODULES
+from twoshaft.units import load_unit
+from twoshaft_grader.bench_sheets import bench_sheet
+from twoshaft_grader.bench_sheets.page import as_page
+
+pytestmark = pytest.mark.browser
+
+# What is shown on a page and is wider than the page, which would have to be scrolled sideways.
+TOO_WIDE = """() => [...document.querySelectorAll(".jp-WindowedPanel-outer, .twoshaft-bar")]
+  .filter((one) => one.checkVisibility() && one.scrollWidth > one.clientWidth + 1)
+  .map((one) => one.className)"""
+
+
+NOTEBOOKS = [
+    path
+    for folder in ("course/lessons", "exercises")
+    for path in sorted((ROOT / folder).glob("*.ipynb"))
+]
+
+
+def test_every_module_is_here():
+    for folder in ("course/lessons", "exercises"):
+        names = {path.stem.split("-", 1)[-1] for path in NOTEBOOKS if path.parent == ROOT / folder}
+        assert names >= set(MODULES)
+
+
+@pytest.mark.parametrize("path", NOTEBOOKS, ids=lambda path: f"{path.parent.name}/{path.stem}")
+def test_a_notebook(shared_lab, path):
+    folder = shared_lab.root / path.parent.name
+    folder.mkdir(exist_ok=True)
+    shutil.copyfile(path, folder / path.name)
+    page = shared_lab.open_notebook(f"{folder.name}/{path.name}")
+    if (all_open := page.locator(f"{FRONT} .ts-teacher")).count():
+        all_open.click()
+    wait_until(lambda: not page.locator(f"{FRONT} .twoshaft-opening").count())
+    assert found_on(page) == []
+    page.set_viewport_size({"width": 320, "height": 640})
+    wait_until(lambda: page.evaluate(TOO_WIDE) == [], 20)
+    shared_lab.close_windows()
+
+
+def test_bench_sheets(chromium):
+    unit = load_unit("tarnbeck-b5")
+    page = chromium.new_page()
+    for module in MODULES:
+        page.set_content(as_page(bench_sheet(module, unit)))
+        assert found_on(page) == [], module
+    page.close()

@@ -367,42 +367,46 @@ ref("alike-sure", sure, outcome="know-limits", weight=4, lesson=at_lesson, shows
 #
 # Another unit, with the teeth of the table. Work out what the input shaft should turn.
 #
-# Then four colleagues each say: “I counted both wheels and took the average.” What do you make of each count? *11 points.*
+# Then four colleagues each say that they counted in the way of the table. What do you make of each count? *11 points.*
 
 # %% tags=["rig"]
 c = given.count
+how = "both wheels, and the average taken" if unit.gear_train.differential else "the output shaft"
 given_table(f"Counted in {c.gear.name.lower()}", ["what", "value"],
             [*((f"{row.words}: teeth that drive, teeth driven", f"{row.driving}, {row.driven}") for row in c.wheels),
-             ("smallest part of a turn that is read", f"{c.step:g}")])
+             ("what is counted", how), ("smallest part of a turn that is read", f"{c.step:g}")])
 
 # %% tags=["form"]
+c, bevel = given.count, unit.gear_train.differential
+last, turned = ("ring gear", "the wheels") if bevel else ("output shaft", "the output shaft")
 sheet.form(
     "count",
-    sheet.number("count-ratio", "How many turns of the input shaft make one turn of the ring gear?", ""),
-    sheet.number("count-turns", f"The wheels turn {given.count.turns:g} times, on average. How many are counted at the input shaft?", "turn"),
+    sheet.number("count-ratio", f"How many turns of the input shaft make one turn of the {last}?", ""),
+    sheet.number("count-turns", f"{turned.capitalize()} turn{'' if bevel else 's'} {c.turns:g} times{', on average' if bevel else ''}. How many are counted at the input shaft?", "turn"),
     sheet.each("count-says", "What do you make of each count?",
-               lines=[(one.id, one.text) for one in given.count.counts], options=given.count.says),
+               lines=[(one.id, one.text(turned)) for one in c.counts], options=c.says),
 )
 
 # %% tags=["reference"]
 c, at_lesson, train = given.count, f"{where}#when-the-check-is-wrong", unit.gear_train
-meshes = [*next(gear for gear in train.gears if gear.id == c.gear.id).engages, train.final_drive]
+meshes = [*next(gear for gear in train.gears if gear.id == c.gear.id).engages, *filter(None, [train.final_drive])]
 for mesh, row in zip(meshes, c.wheels, strict=True):
     for side in ("driving", "driven"):
         train = geartrain.with_wheel(train, mesh, side, getattr(row, side))
 total = abs(float(geartrain.ratio(train, c.gear.id)))
-gear, final = (row.driven / row.driving for row in c.wheels)
+gear, *final = (row.driven / row.driving for row in c.wheels)
 ratio = ref("count-ratio", total, outcome="doubt-reading", weight=3, tolerance=0.006, lesson=at_lesson, shows="should-read",
             slips=[Slip(1 / total, 0.25, "The other way round: divide the driven teeth by those that drive."),
-                   Slip(gear, 0.25, "The final drive belongs to it as well."),
-                   Slip(gear + final, 0, "One pair after the other: multiply, do not add.")])
+                   *(Slip(gear, 0.25, "The final drive belongs to it as well.") for _ in final),
+                   *(Slip(gear + one, 0, "One pair after the other: multiply, do not add.") for one in final)])
 ref("count-turns", Q(ratio * c.turns, "turn"), outcome="doubt-reading", weight=3, shows="should-read",
     tolerance={"absolute": Q(c.step, "turn")}, lesson=at_lesson,
-    slips=[Slip(Q(ratio * c.turns / 2, "turn"), 0.25, "That is for one wheel with the other held."),
-           Slip(Q(c.turns / ratio, "turn"), 0, "The input shaft turns faster than the wheels here, not slower.")])
+    slips=[*([Slip(Q(ratio * c.turns / 2, "turn"), 0.25, "That is for one wheel with the other held.")] if train.differential else []),
+           Slip(Q(c.turns / ratio, "turn"), 0, "That divides by the ratio: multiply what is counted by it.")])
 
 # %% tags=["reference"]
-ways, says = {"right": "both outputs, averaged", "held": "one output, the other held"}, {}
+ways = {"right": "both outputs, averaged", "held": "one output, the other held"} if train.differential else {"right": "the output shaft"}
+says = {}
 for one in c.counts:
     near = [way for way, words in ways.items()
             if abs(abs(geartrain.count_turns(train, c.gear.id, one.turns, words).seen) - one.seen) < 2 * c.step]

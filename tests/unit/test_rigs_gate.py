@@ -7,6 +7,7 @@ import pytest
 from twoshaft.errors import UnitFileError
 from twoshaft.plots.gate import mechanism_figure, transforms
 from twoshaft.rigs import gate_rig
+from twoshaft.units import load_unit
 
 FIFTH = "at:gate-fifth-reverse"
 
@@ -118,6 +119,17 @@ def test_plain_copy_tells_finding_log_and_build(rig):
     assert "Fifth is in." in copy and "Assembled correctly" in copy and "<svg" in copy
     assert "Slide to the gate of fifth and reverse" in copy
     assert "<script" not in copy
+
+
+def test_a_lifted_collar_is_seen_and_told():
+    rig = gate_rig(load_unit("tarnbeck-k6"))
+    assert rig.plain_copy().count("tsg-up") == rig.figure.count("tsg-up")  # in its styles alone
+    rig.hear({"type": "move", "code": "lift"})
+    assert rig.view["lifted"] and "the collar under the knob lifted" in rig.view["title"]
+    copy = rig.plain_copy()
+    assert 'class="tsg-said tsg-up"><text' in copy and "lifted: it passes above" in copy
+    rig.hear({"type": "move", "code": "lower"})
+    assert "tsg-said tsg-up" not in rig.plain_copy() and not rig.view["lifted"]
 
 
 def test_unknown_misbuilds_are_told(unit):

@@ -12,6 +12,8 @@ from twoshaft.modules import COURSE
 from twoshaft.outcomes import Outcome, State, load_outcomes, stand
 from twoshaft.stored.standing import MarkTold, OwnStanding
 
+NOT_ASKED = "not asked"
+
 
 @dataclass(frozen=True)
 class Line:
@@ -28,7 +30,8 @@ class Line:
     marks : dict
         By assignment: a sentence on the mark that was given back.
     outcomes : tuple of tuple
-        (state, statement, what is still missing, who saw it) of each outcome.
+        (state, statement, what is still missing, who saw it) of each outcome; of one that is not
+        asked, why not.
     count : str
         The outcomes' states, counted, in words.
     next : str
@@ -65,9 +68,14 @@ def contents(sign_in: SignIn, entries: tuple[Entry, ...]) -> tuple[Line, ...]:
 def _line(module: str, lesson: str, entries: list[Entry], standing: OwnStanding) -> Line:
     number = f"{COURSE[module].number:02} " if module in COURSE else ""
     entries = sorted(entries, key=lambda entry: int(entry.name.rpartition("-")[2]), reverse=True)
-    outcomes = tuple(_outcome(one, standing) for one in _outcomes().get(module, ()))
+    lost = set(entries[0].no_evidence) if entries else set()
+    outcomes = tuple(
+        _not_asked(one) if one.id in lost and one.id not in standing.outcomes
+        else _outcome(one, standing)
+        for one in _outcomes().get(module, ())
+    )  # fmt: skip
     states = [state for state, *_ in outcomes]
-    counted = [f"{states.count(state)} {state}" for state in State if state in states]
+    counted = [f"{states.count(state)} {state}" for state in (*State, NOT_ASKED) if state in states]
     return Line(
         module,
         number + title_of(module),
@@ -87,6 +95,11 @@ def _outcomes() -> dict[str, list[Outcome]]:
         for module in outcome.modules:
             found.setdefault(module, []).append(outcome)
     return found
+
+
+def _not_asked(outcome: Outcome) -> tuple[str, str, str, str]:
+    """An outcome for which the unit on the bench has nothing."""
+    return NOT_ASKED, outcome.statement, "", "the unit on the bench has nothing that shows it"
 
 
 def _outcome(outcome: Outcome, standing: OwnStanding) -> tuple[str, str, str, str]:

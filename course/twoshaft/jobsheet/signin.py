@@ -59,6 +59,8 @@ class Entry:
         What can be done now.
     receipt : Receipt or None
         Of the last hand-in.
+    no_evidence : tuple of str
+        Outcomes that none of its tasks shows, since the unit has nothing for them.
     """
 
     name: str
@@ -75,6 +77,7 @@ class Entry:
     can_get: bool = False
     can_hand_in: bool = False
     receipt: Receipt | None = None
+    no_evidence: tuple[str, ...] = ()
 
 
 class SignIn:
@@ -258,6 +261,7 @@ class SignIn:
             can_get=released is not None and (not here or bool(lost)),
             can_hand_in=released is not None and (folder / answers).exists() and not lost,
             receipt=receipt,
+            no_evidence=about.no_evidence if about else (),
         )
 
     def _paths(self, paths: list[Path] | tuple[Path, ...]) -> tuple[str, ...]:

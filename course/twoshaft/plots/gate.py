@@ -38,6 +38,7 @@ CLASSES = (
     f".tsg-halo{{paint-order:stroke;stroke:{style.PAPER_NOW};stroke-width:5px}}"
     ".tsg-in{text-decoration:underline;font-weight:800}"
     ".tsg-up{opacity:.55}.tsg-up polygon{stroke-dasharray:7 4}"
+    ".tsg-said{visibility:hidden}.tsg-said.tsg-up{visibility:visible;opacity:1}"
 )
 
 
@@ -69,7 +70,7 @@ def mechanism_figure(machine: Mechanism, state: State) -> str:
     drawing.add(f"<style>{CLASSES}</style>", _hatch())
     moved = transforms(machine, state)
     for layer, origin, width in panels:
-        drawing.add(_panel(shift, layer, origin, width, (down, up), moved))
+        drawing.add(_panel(shift, layer, origin, width, (down, up), moved, machine.up(state)))
     if shift.interlocks:
         drawing.add(_interlock_panel(shift, lock_at, lock_wide, (down, up), moved))
     scale = f'<text class="tsf-t" x="2" y="{drawing.height - 8:.0f}">To scale, 5 mm:</text>'
@@ -158,8 +159,9 @@ def _hatch() -> str:
     )
 
 
-def _panel(shift, layer, origin, width, height, moved) -> str:
+def _panel(shift, layer, origin, width, height, moved, lifted) -> str:
     """One layer; ``origin`` is where travel 0 lies [mm from the left]."""
+    state = " tsg-up" if lifted else ""
     down, up = height
     x0, y0 = origin * PX_PER_MM + 2, up * PX_PER_MM + HEAD_PX - 14
     left = x0 + (_extent(shift, layer, Axis.TRAVEL)[0]) * PX_PER_MM
@@ -178,7 +180,15 @@ def _panel(shift, layer, origin, width, height, moved) -> str:
         if body.layer == layer:
             kind = "tsg-body" if body.follows is Follows.FIXED else "tsg-hand"
             group = _group(body.id, body.name, body.pieces, (x0, y0), kind, moved)
-            parts.append(group.replace("<g ", "<g data-lifts ", 1) if body.lifts else group)
+            parts.append(
+                group.replace("<g ", f'<g data-lifts class="{state}" ', 1) if body.lifts else group
+            )
+    if any(body.lifts for body in shift.bodies if body.layer == layer):
+        parts.append(
+            f'<g data-lifts class="tsg-said{state}"><text class="tsf-t tsg-halo" '
+            f'x="{left + 6:.1f}" y="{y0 - up * PX_PER_MM + 15:.1f}">'
+            "lifted: it passes above</text></g>"
+        )
     rails = {rail.body: rail for rail in shift.rails}
     at = {gate.id: gate.at_mm for gate in shift.gates}
     for body in passive:

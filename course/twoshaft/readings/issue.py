@@ -7,7 +7,7 @@ from functools import cache
 from typing import Any
 
 from twoshaft import __version__
-from twoshaft.errors import CourseError
+from twoshaft.errors import CourseError, UnitFileError
 from twoshaft.modules import COURSE
 from twoshaft.readings import (
     course_and_safety,
@@ -26,6 +26,7 @@ from twoshaft.readings import (
 )
 from twoshaft.readings.lacking import LACKING, lacking
 from twoshaft.readings.lots import Lot
+from twoshaft.readings.wanted import wanted
 from twoshaft.records import from_json, to_json
 from twoshaft.stored.given import ISSUED, Issued
 from twoshaft.units.carried import Needed, first_lack
@@ -197,12 +198,17 @@ def given_in(module: str, stored: Any) -> Any:
 
 
 def _drawn(task: Callable[[Any], Any], lot: Lot, module: str, name: str) -> Any:
+    takes = wanted(module, name) or lot.MEND
     try:
         return task(lot)
+    except UnitFileError as error:
+        if error.mend != lot.MEND:
+            raise
+        raise UnitFileError(error.what, where=error.where, mend=takes) from error
     except CourseError:
         raise
     except LACKING as error:
-        raise lacking(error, lot.unit, module, name, lot.MEND) from error
+        raise lacking(error, lot.unit, module, name, takes) from error
 
 
 def _lot(package: Any, unit: Unit, module: str, salt: str, learner: str, attempt: int) -> Any:

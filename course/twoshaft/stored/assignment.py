@@ -57,6 +57,8 @@ class Assignment:
         about; empty where answers are given in forms.
     left_out : tuple of str
         Tasks that nobody is given, since the unit has nothing for them.
+    no_evidence : tuple of str
+        Outcomes of the module that no task is evidence for any more.
     """
 
     name: Annotated[Words, Field(alias="assignment")] = ""
@@ -73,6 +75,7 @@ class Assignment:
     bench_readings: Annotated[bool, BeforeValidator(lambda value: value is True)] = False
     code_outcome: Words = ""
     left_out: tuple[Words, ...] = ()
+    no_evidence: tuple[Words, ...] = ()
     only: tuple[str, ...] = ()
 
     def is_for(self, learner: str) -> bool:
@@ -87,7 +90,7 @@ class Assignment:
 ASSIGNMENT: LearnersFile[Assignment] = LearnersFile(
     file="assignment.json",
     record=Assignment,
-    sparse=("bench_readings", "code_outcome", "left_out", "only"),
+    sparse=("bench_readings", "code_outcome", "left_out", "no_evidence", "only"),
     fault=lambda found: (
         "module or attempt is missing" if found[0]["loc"] else "it holds no table of names"
     ),

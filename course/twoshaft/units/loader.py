@@ -18,6 +18,7 @@ from twoshaft.units.variants import apply_variant
 
 SHIPPED = Path(__file__).parent / "files"
 LONGEST_CHAIN = 8  # variants of variants of ...
+_SHARED: dict[Path, Unit] = {}
 
 
 def shipped_units() -> tuple[str, ...]:
@@ -46,7 +47,14 @@ def load_unit(path_or_id: str | Path) -> Unit:
         holds them one by one.
     """
     path, name = _locate(path_or_id)
+    if path in _SHARED:
+        return _SHARED[path]
     return _shipped(path, name) if path.parent == SHIPPED else _loaded(path, name)
+
+
+def share_unit(path: Path, unit: Unit) -> None:
+    """Let whoever loads this file, in this process, have a unit that was loaded from it already."""
+    _SHARED[path] = unit
 
 
 @cache

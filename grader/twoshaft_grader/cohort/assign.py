@@ -45,6 +45,8 @@ class Assigned:
     """How many answers it asks for; 0 where it was handed out before this was noted."""
     left_out: tuple[str, ...] = ()
     """Tasks that nobody is given, since the unit has nothing for them."""
+    no_evidence: tuple[str, ...] = ()
+    """Outcomes of the module that no task is evidence for any more."""
     lacking: tuple[str, ...] = ()
     """What staff are told of that, once, when it is handed out; one sentence each."""
     code_outcome: str = ""
@@ -172,6 +174,7 @@ def _assign(
             fields=fits.fields,
             bench_readings=bench_readings,
             left_out=fits.left_out,
+            no_evidence=fits.no_evidence,
             only=_marks(name, learners) if some else (),
         )
         ASSIGNMENT.write(source / ASSIGNMENT.file, about)
@@ -355,6 +358,7 @@ def read_assigned(cohort: Cohort, name: str) -> Assigned:
         bench_readings=about.bench_readings,
         fields=about.fields,
         left_out=about.left_out,
+        no_evidence=about.no_evidence,
         code_outcome=about.code_outcome,
         only=about.only,
     )

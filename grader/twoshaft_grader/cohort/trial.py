@@ -2,35 +2,28 @@
 
 from __future__ import annotations
 
-import os
-import subprocess
 import tempfile
 from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
 import nbformat
-from nbclient import NotebookClient
-from nbclient.exceptions import CellTimeoutError, DeadKernelError
 
-from twoshaft import errors
 from twoshaft.errors import CourseError
 from twoshaft.jobsheet.people import write_people
-from twoshaft.practice.lesson import OPEN_ALL
 from twoshaft.stored.assignment import UNIT
 from twoshaft.stored.workplace import WORKPLACE, Workplace
 from twoshaft.units import Unit, load_unit
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.content import Content
 from twoshaft_grader.cohort.fit import Fit, fit
+from twoshaft_grader.cohort.lesson_run import first_error
 from twoshaft_grader.marking.reference import load_solution
 from twoshaft_grader.notebooks.shrink import for_unit
 
 LEARNERS = 24
 """How many made-up learners an exercise is tried with: as many as a cohort may have, so that every
 support, group and face has its turn."""
-
-CELL_S = 300
 
 
 @dataclass(frozen=True)
@@ -107,21 +100,4 @@ def _exercise(path: Path, module: str, unit: Unit) -> tuple[Fit | None, str]:
 def _lesson(path: Path, folder: Path, unit: Unit) -> str:
     """Run a lesson as it would run in the folder; the first thing that stops it."""
     notebook = nbformat.reads(for_unit(path.read_text(encoding="utf-8"), unit), as_version=4)
-    client = NotebookClient(
-        notebook,
-        timeout=CELL_S,
-        kernel_name="python3",
-        allow_errors=True,
-        resources={"metadata": {"path": str(folder)}},
-    )
-    try:
-        client.execute(stderr=subprocess.DEVNULL, env={**os.environ, OPEN_ALL: "1"})
-    except (CellTimeoutError, DeadKernelError) as error:
-        return f"{path.name}: {str(error).splitlines()[0].rstrip('.')}."
-    for number, cell in enumerate(notebook.cells, 1):
-        for output in cell.get("outputs", ()):
-            if output.output_type == "error":
-                known = hasattr(errors, output.ename)  # one of ours is a sentence already
-                said = output.evalue if known else f"{output.ename}: {output.evalue}"
-                return f"{path.name}, cell {number}: {said.rstrip('.')}."
-    return ""
+    return first_error(notebook, path.name, folder, unit)

@@ -56,6 +56,12 @@ class MatrixPage(Page):
             ),
             _table(matrix),
         ]
+        if matrix.not_asked:
+            names = "; ".join(one.statement.rstrip(".") for one in matrix.not_asked)
+            parts.insert(
+                1,
+                Say(f"Not asked, since the unit on the bench has nothing that shows it: {names}."),
+            )
         if (cohort.root / _PAGE).exists():
             parts.insert(1, Link("Open the page with all evidence", _PAGE))
         if left:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from twoshaft.outcomes import (
@@ -18,6 +18,7 @@ from twoshaft.outcomes import (
     stand,
 )
 from twoshaft_grader.cohort import backbone
+from twoshaft_grader.cohort.assign import assignments_of
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.intake import roster_of
 from twoshaft_grader.cohort.marks import read_mark
@@ -28,7 +29,8 @@ from twoshaft_grader.records.cells import csv_of
 from twoshaft_grader.records.rows import NOT_HANDED_IN, NOT_MARKED, OBSERVED_ONLY, Row, outcome_rows
 
 NOTHING = "nothing yet"
-SHAPES = {State.MET: "✓", State.ENOUGH: "◐", State.NOT_YET: "○", NOTHING: "·"}
+NOT_ASKED = "not asked"
+SHAPES = {State.MET: "✓", State.ENOUGH: "◐", State.NOT_YET: "○", NOTHING: "·", NOT_ASKED: "–"}
 """A shape for each state, beside its word."""
 
 
@@ -50,7 +52,7 @@ class Cell:
     Attributes
     ----------
     state : str
-        A :class:`State`, or :data:`NOTHING`.
+        A :class:`State`, :data:`NOTHING`, or :data:`NOT_ASKED`.
     missing : str
         What is still missing, in words.
     attempts : tuple of Row
@@ -86,6 +88,8 @@ class Matrix:
         By learner's and outcome's id.
     feedback : dict of (str, str) to str
         Feedback pages by learner and assignment, relative to the cohort folder.
+    not_asked : tuple of Outcome
+        Those that no task which was handed out is evidence for, since the unit has nothing for it.
     """
 
     outcomes: tuple[Outcome, ...]
@@ -93,6 +97,7 @@ class Matrix:
     learners: tuple[Learner, ...]
     cells: dict[tuple[str, str], Cell]
     feedback: dict[tuple[str, str], str]
+    not_asked: tuple[Outcome, ...] = ()
 
     def heading(self, outcome: str) -> str:
         """What heads an outcome's column: the college's number, where it has one, and our id."""
@@ -119,6 +124,7 @@ def matrix_of(cohort: Cohort, *, modules: Collection[str] = ()) -> tuple[Matrix,
         if not modules or set(modules) & set(one.modules)
     }
     rules = load_rules(cohort.rules)
+    not_asked = tuple(outcomes[id] for id in _not_asked(cohort) if id in outcomes)
     with backbone.gradebook(cohort) as book:
         rows, left = outcome_rows(cohort, book)
     damaged = {one.learner for one in left}
@@ -138,11 +144,26 @@ def matrix_of(cohort: Cohort, *, modules: Collection[str] = ()) -> tuple[Matrix,
                     outcome, own, seen.get(id, ()), tuple(answers.get(id, ())),
                     bench_alone=rules.of(id).bench_alone, latest=rules.latest,
                 )  # fmt: skip
+                if outcome in not_asked and cells[person.id, id].state == NOTHING:
+                    cells[person.id, id] = replace(cells[person.id, id], state=NOT_ASKED)
             for page in sorted((cohort.root / "feedback" / person.id).glob("*/*.html")):
                 pages[person.id, page.parent.name] = page.relative_to(cohort.root).as_posix()
     known = {person for person, _ in cells}
     people = tuple(one for one in people if one.id in known)
-    return Matrix(tuple(outcomes.values()), dict(rules.numbers), people, cells, pages), left
+    every = tuple(outcomes.values())
+    return Matrix(every, dict(rules.numbers), people, cells, pages, not_asked), left
+
+
+def _not_asked(cohort: Cohort) -> list[str]:
+    """Outcomes of what was handed out that none of it is evidence for."""
+    out = [one for one in assignments_of(cohort) if not one.code_outcome]
+    lost = dict.fromkeys(id for one in out for id in one.no_evidence)
+    modules = {id: one.modules for id, one in load_outcomes().items()}
+    return [
+        id
+        for id in lost
+        if all(id in one.no_evidence for one in out if one.module in modules.get(id, ()))
+    ]
 
 
 def _cell(

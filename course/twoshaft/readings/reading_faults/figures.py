@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+import math
 from typing import Literal
 
 from twoshaft.models.faults import AsBuilt, pull
-from twoshaft.models.geartrain import count_turns, with_wheel
-from twoshaft.models.geartrain.turning import Counted as Way
+from twoshaft.models.geartrain import count_turns, ratio, ways_of_counting, with_wheel
 from twoshaft.readings.keyed import Stream
 from twoshaft.readings.lots import TRIES
 from twoshaft.readings.reading_faults.given import Cord, Count, Counted, MeshTeeth, Named, Read
@@ -18,6 +18,8 @@ COUNTS = 4
 TURNS = (4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 10.0, 12.0)
 CLEAR_TURNS = 4
 """Steps of the least count that two readings of a count lie apart at least."""
+CLEAR_RATIO = 1.05
+"""A train that is nearly direct would have the ratio and its inverse look alike."""
 STATES = ("light", "inside", "heavy", "again")
 CLEAR_N = 1.0
 """What a pull keeps at least from an edge at which another answer begins."""
@@ -25,8 +27,6 @@ PULLS = 4
 TAKEN = 4
 
 SIDES: tuple[Literal["driving", "driven"], ...] = ("driving", "driven")
-BOTH: Way = "both outputs, averaged"
-HELD: Way = "one output, the other held"
 
 
 def draw_count(lot: Lot) -> Count:
@@ -38,34 +38,37 @@ def draw_count(lot: Lot) -> Count:
         raise lot.too_small("count")
     gear = lot.in_turn("count", gears)[0]
     mesh = next(m for m in train.meshes if m.id == gear.engages[0])
-    final = next(m for m in train.meshes if m.id == train.final_drive)
+    pairs = [(mesh, gear.name)]
+    pairs += [(m, "final drive") for m in train.meshes if m.id == train.final_drive]
+    known = [case for case in CASES if case != "held" or train.differential]
     for _ in range(TRIES):
         own, wheels = train, []
-        for one, words in ((mesh, gear.name), (final, "final drive")):
+        for one, words in pairs:
             teeth = [getattr(one, side).teeth - 2 + stream.integer(5) for side in SIDES]
             for side, many in zip(SIDES, teeth, strict=True):
                 own = with_wheel(own, one.id, side, many)
             wheels.append(MeshTeeth(words, *teeth))
-        cases = [*CASES, stream.choice(CASES)][:COUNTS]
+        cases = [*known, stream.choice(known), *known][:COUNTS]
         turns = stream.shuffled(TURNS)[: COUNTS + 1]
         counts = [
             _counted(stream, own, gear.id, mesh.id, case, told)
             for case, told in zip(stream.shuffled(cases), turns[1:], strict=True)
         ]
-        if all(counts):
+        total = abs(float(ratio(own, gear.id)))
+        if all(counts) and max(total, 1 / total) > CLEAR_RATIO:
             break
     else:
         raise lot.too_small("count")
     return Count(
         gear=Named(gear.id, gear.name),
-        wheels=(wheels[0], wheels[1]),
+        wheels=tuple(wheels),
         turns=turns[0],
         step=step,
         counts=tuple(
             Counted(f"count-{n}", told, seen)
             for n, (told, seen) in enumerate(zip(turns[1:], counts, strict=True), 1)
         ),
-        says=BANK.lists["count_says"],
+        says=tuple(one for one in BANK.lists["count_says"] if one.id in known),
     )
 
 
@@ -73,15 +76,19 @@ def _counted(
     stream: Stream, train: GearTrain, gear: str, mesh: str, case: str, turns: float
 ) -> float:
     """Turns of the input shaft that somebody counts; 0 where two cases would look alike."""
-    right, half = (abs(count_turns(train, gear, turns, way).seen) for way in (BOTH, HELD))
-    seen = {"right": right, "held": half}.get(case)
+    both, *held = ways_of_counting(train)[::-1]
+    right, *half = (abs(count_turns(train, gear, turns, way).seen) for way in (both, *held))
+    seen = {"right": right, "held": half[0] if half else None}.get(case)
     if seen is None:
         side = stream.choice(SIDES)
         one = next(m for m in train.meshes if m.id == mesh)
         teeth = getattr(one, side).teeth + stream.choice((-3, -2, 2, 3))
-        seen = abs(count_turns(with_wheel(train, mesh, side, teeth), gear, turns, BOTH).seen)
-    apart = [abs(right - half), *(abs(seen - one) for one in (right, half) if case == "wheel")]
-    return seen if min(apart) >= CLEAR_TURNS * train.least_count_turns else 0.0
+        seen = abs(count_turns(with_wheel(train, mesh, side, teeth), gear, turns, both).seen)
+    apart = [
+        *(abs(right - one) for one in half),
+        *(abs(seen - one) for one in (right, *half) if case == "wheel"),
+    ]
+    return seen if min(apart, default=math.inf) >= CLEAR_TURNS * train.least_count_turns else 0.0
 
 
 def draw_cord(lot: Lot) -> Cord:

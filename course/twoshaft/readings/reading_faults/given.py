@@ -207,16 +207,15 @@ class MeshTeeth(Row, frozen=True):
 
 
 class Counted(Row, frozen=True):
-    """A count: its id, turns of the wheels as told, turns of the input shaft."""
+    """A count: its id, turns of the outputs as told, turns of the input shaft."""
 
     id: str
     turns: float
     seen: float
 
-    @property
-    def text(self) -> str:
-        """As it is asked."""
-        return f"{self.turns:g} turns of the wheels, {self.seen:g} of the input shaft"
+    def text(self, outputs: str) -> str:
+        """As it is asked of a unit whose outputs are called so."""
+        return f"{self.turns:g} turns of {outputs}, {self.seen:g} of the input shaft"
 
 
 class Count(Record, frozen=True):
@@ -225,10 +224,10 @@ class Count(Record, frozen=True):
     Attributes
     ----------
     gear : Named
-    wheels : pair of MeshTeeth
-        The mesh of the gear, and the final drive.
+    wheels : tuple of MeshTeeth
+        The mesh of the gear, and the final drive where there is one.
     turns : float
-        Of the wheels, on average.
+        Of the wheels, on average; of the output shaft where there is no differential.
     step : float
         Least part of a turn that is read.
     counts : tuple of Counted
@@ -236,7 +235,7 @@ class Count(Record, frozen=True):
     """
 
     gear: Named
-    wheels: tuple[MeshTeeth, MeshTeeth]
+    wheels: tuple[MeshTeeth, ...]
     turns: float
     step: float
     counts: tuple[Counted, ...]

@@ -36,6 +36,9 @@ def main() -> int:
         default=[],
         help="install what a college's server needs as well; may be given again",
     )
+    parser.add_argument(
+        "--desk", action="store_true", help="open the instructor's desk, not what apprentices see"
+    )
     options = parser.parse_args()
     extras = ",".join(sorted(set(options.extras)))
     python = environment.make(f"[{extras}]" if extras else "")
@@ -50,12 +53,13 @@ def main() -> int:
             return made
     else:
         print(f"The demo cohort in {cohort} is there already and stays as it is.")
+    opening = ["open", *(["--as", "staff"] if options.desk else []), "--cohort", str(cohort)]
     if options.no_open:
-        command = f"{environment.BIN / 'twoshaft'} open --cohort {cohort}"
+        command = f"{environment.BIN / 'twoshaft'} {' '.join(opening)}"
         print(f"All is made. To open the course: {command}")
         return 0
     try:
-        return subprocess.run([*twoshaft, "open", "--cohort", str(cohort)]).returncode
+        return subprocess.run([*twoshaft, *opening]).returncode
     except KeyboardInterrupt:
         return 0
 

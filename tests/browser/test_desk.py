@@ -2,7 +2,9 @@
 
 import csv
 import json
+import os
 import shutil
+import signal
 from pathlib import Path
 
 import pytest
@@ -278,6 +280,89 @@ def test_what_is_arranged_watched_corrected_and_ruled_is_done_by_keyboard(
     desk.press("Set the rule", "The rule for everywhere is set.")
     screenshot(page, "desk-rules")
     assert load_rules(group.rules).everywhere.source == "our rules, page 4"
+
+
+# Whether what is said stands in the window, right under what has the focus.
+SAID_IN_SIGHT = """() => {
+  const desk = document.querySelector(".jp-MainAreaWidget:not(.lm-mod-hidden) .twoshaft-desk");
+  const here = desk.querySelector(".ts-desk-here");
+  const line = here ?? [...desk.querySelectorAll(".ts-alert, .ts-said")].find((n) => n.textContent);
+  const box = line.getBoundingClientRect();
+  const pressed = document.activeElement.getBoundingClientRect();
+  return {
+    seen: box.height > 10 && box.top >= 0 && box.bottom <= innerHeight,
+    under: here ? box.top - pressed.bottom : 0,
+    live: [...desk.querySelectorAll('[role="status"], [role="alert"]')].map((n) => n.textContent),
+    hidden: here?.getAttribute("aria-hidden") ?? "",
+    text: line.textContent,
+  };
+}"""
+
+
+def test_what_is_said_stands_where_the_button_was_pressed_on_a_long_page(lab, group, screenshot):
+    learners = [Learner(f"l{n:02}", f"Family{n}", f"Given{n}", "L") for n in range(24)]
+    take_in(group, learners)
+    desk = AtTheDesk(lab)
+    page = desk.page
+    for title, button, says in (
+        ("Group", "Correct the name", "The learner is missing"),
+        ("Group", "Make slips to print", "The slips are made"),
+        ("Adjustments", "Arrange it", "No learner is ticked"),
+        ("Observe at the bench", "Put on the register", "The id is missing"),
+        ("Rules", "Set the number", "The assessor is missing"),
+        ("Hand over", "Seal it", "folder is missing"),
+        ("Cohorts", "Make the cohort", "The name is missing"),
+        ("Your unit", "Find it", "found"),
+    ):
+        desk.turn_to(title)
+        desk.to(button)
+        page.keyboard.press("Enter")
+        page.locator(f"{FRONT} .ts-desk-here").get_by_text(says).wait_for()
+        found = page.evaluate(SAID_IN_SIGHT)
+        assert found["seen"] and 0 <= found["under"] < 120, (title, found)
+        assert any(says in text for text in found["live"]) and found["hidden"] == "true"
+        assert page.evaluate(NAMED).strip() == button  # the focus stays
+    screenshot(page, "desk-said-under-the-button")
+    dark = AtTheDesk(lab, dark=True)
+    dark.turn_to("Rules")
+    dark.press("Set the rule")
+    dark.page.locator(f"{FRONT} .ts-desk-here").get_by_text("missing").wait_for()
+    screenshot(dark.page, "desk-said-under-the-button-dark")
+
+
+def test_a_unit_file_and_a_cohort_are_made_and_its_desk_opened_by_keyboard(lab, group, screenshot):
+    desk = AtTheDesk(lab)
+    page, body = desk.page, desk.page.locator(f"{FRONT} .ts-desk-body")
+    desk.turn_to("Your unit")
+    desk.type("What the unit is called", "Bench six")
+    desk.press("Begin the file", "bench-six.yaml is begun")
+    desk.choose("Unit", "bench-six.yaml")
+    desk.press("See what is to mend", "nothing to mend")
+    screenshot(page, "desk-your-unit")
+    with page.context.expect_page() as opened:
+        desk.press("Open bench-six.yaml in the editor")
+    opened.value.locator(".jp-FileEditor .cm-content").get_by_text("Bench six").first.wait_for()
+    opened.value.close()
+    desk.turn_to("Cohorts")
+    desk.type("Name", "Day group")
+    desk.choose("Unit on the bench", "bench-six.yaml")
+    desk.press("Make the cohort", "Day group is made in")
+    made = open_cohort(group.root.parent / "day-group")
+    assert made.name == "Day group" and Path(made.unit_source).name == "unit.yaml"
+    desk.press("Open the desk of Day group", "The desk of Day group is ready")
+    screenshot(page, "desk-cohorts")
+    servers = made.root / "settings" / "staff" / "runtime"
+    (about,) = servers.glob("jpserver-*.json")
+    try:
+        with page.context.expect_page() as opened:
+            desk.press("Go to the desk of Day group")
+        other = opened.value
+        other.locator(".twoshaft-desk .ts-desk-top").get_by_text("Day group").wait_for()
+        assert other.locator(".twoshaft-desk h2").text_content() == "Group"
+        screenshot(other, "desk-of-another-cohort")
+        assert body.count()
+    finally:
+        os.kill(json.loads(about.read_text())["pid"], signal.SIGTERM)
 
 
 @pytest.mark.parametrize("width", [1280, 820, 360])

@@ -341,7 +341,8 @@ def test_the_observation_form_has_every_criterion_and_room_to_sign(cohort):
 def test_how_it_goes_tells_who_is_stuck_and_what_is_wrong(cohort, tmp_path):
     said = works("how-it-goes", NAME, "--page", tmp_path / "class", "--cohort", cohort.root)
     assert "2 not fetched" not in said and "b2: not yet: " in said
-    assert "50 %" in said and "too few to say" in said
+    assert "50 %" in said and "too few marked" in said
+    assert "2 sheets are marked, and it takes 4 at least" in " ".join(said.split())
     assert "Wrong 1 of 2 times: How wide" in said
     text = (tmp_path / "class" / f"{NAME}.html").read_text(encoding="utf-8")
     assert "How wide" in text and "50 %" in text

@@ -5,13 +5,20 @@ The everyday run is short; ``-m long`` runs all modules with 24 learners.
 """
 
 import csv
+import hashlib
 import json
+import os
+import shutil
+import subprocess
+import sys
 import zipfile
 from datetime import timedelta
 from pathlib import Path
 
 import openpyxl
+import pandas
 import pytest
+from bs4 import BeautifulSoup
 from pypdf import PdfReader
 
 import twoshaft.units
@@ -36,6 +43,39 @@ from twoshaft_grader.stored.issued import read_issued
 
 WAYS = (Way.RIGHT, Way.NEARLY, Way.SLIPS, Way.NEARLY, Way.UNFINISHED, Way.RIGHT)
 UNIT = (Path(twoshaft.units.__file__).parent / "files" / "tarnbeck-b5.yaml").read_text()
+# As two programs that read this standard have them, in their order.
+ONEROSTER_RESULTS = [
+    "sourcedId",
+    "status",
+    "dateLastModified",
+    "lineItemSourcedId",
+    "studentSourcedId",
+    "scoreStatus",
+    "score",
+    "scoreDate",
+    "comment",
+    "textScore",
+    "classSourcedId",
+    "inProgress",
+    "incomplete",
+    "late",
+    "missing",
+]
+ONEROSTER_LINE_ITEMS = [
+    "sourcedId",
+    "status",
+    "dateLastModified",
+    "title",
+    "description",
+    "assignDate",
+    "dueDate",
+    "classSourcedId",
+    "categorySourcedId",
+    "academicSessionSourcedId",
+    "resultValueMin",
+    "resultValueMax",
+    "schoolSourcedId",
+]
 SHORT = (5, ("measuring-and-tools",))
 WHOLE = (24, tuple(find_content().modules))
 
@@ -176,9 +216,11 @@ def exports(term):
     works("how-it-goes", name, "--page", root.parent / "class")
     (page,) = (root.parent / "class").glob("*.html")
     assert "<table" in page.read_text() and "<table" in (root.parent / "matrix.html").read_text()
+    opened_elsewhere(term, rows)
     evidence = root.parent / "evidence"
     works("hand-over", "evidence", evidence)
     assert main(["verify", str(evidence)]) == 0
+    sealed_for_others(evidence)
     works("verify")
     checked = check_trail(root)
     assert not checked.faults and len(checked.acts) == len(read_trail(root))
@@ -188,6 +230,83 @@ def exports(term):
         "open a supervised attempt", "close a supervised attempt", "adjust",
         "take a corrected unit",
     }  # fmt: skip
+
+
+def opened_elsewhere(term, rows):
+    """Workbook, gradebook, matrix and class page say the same to readers that are not ours."""
+    root, met = term.root, {}
+    page = BeautifulSoup((root.parent / "matrix.html").read_text(), "html.parser")
+    assert page.html["lang"] == "en" and page.title.string.strip()
+    heads, *lines = page.find("table").find_all("tr")
+    outcomes = [cell.get_text(" ", strip=True) for cell in heads.find_all(["th", "td"])]
+    for line in lines:
+        cells = [cell.get_text(" ", strip=True) for cell in line.find_all(["th", "td"])]
+        assert len(cells) == len(outcomes)
+        id = next(id for id in term.ids if id in " ".join(cells[:2]))
+        met[id] = sum("met" in cell.split() for cell in cells)
+    assert len(lines) == len(term.ids)
+    targets = {one.get("id") for one in page.find_all(id=True)}
+    inside = [a["href"][1:] for a in page.find_all("a", href=True) if a["href"].startswith("#")]
+    assert inside and set(inside) <= targets  # the evidence behind a cell is there
+    (klass,) = (root.parent / "class").glob("*.html")
+    shown = BeautifulSoup(klass.read_text(), "html.parser")
+    assert shown.h1.get_text(strip=True) and not shown.find_all("script")
+    assert not any(id in shown.get_text() for id in term.ids)  # nobody's name stands on it
+    (xlsx,) = (root / "exports").glob("*.xlsx")
+    sheets = pandas.read_excel(xlsx, sheet_name=None, dtype=str, keep_default_na=False)
+    assert not any(
+        cell.data_type == "f"
+        for sheet in openpyxl.load_workbook(xlsx)
+        for line in sheet.iter_rows()
+        for cell in line
+    )
+    matrix = next(sheet for name, sheet in sheets.items() if "matrix" in name.lower())
+    assert len(matrix) == len(term.ids)
+    for _, line in matrix.iterrows():
+        id = next(value for value in line if value in met)
+        assert sum("met" in str(value).split() for value in line) == met[id]
+    (packed,) = (root / "exports").glob("*.zip")
+    with zipfile.ZipFile(packed) as archive:
+        of = {name: pandas.read_csv(archive.open(name), dtype=str) for name in archive.namelist()}
+    assert list(of["results.csv"]) == ONEROSTER_RESULTS
+    assert list(of["lineItems.csv"]) == ONEROSTER_LINE_ITEMS
+    results, items = of["results.csv"], of["lineItems.csv"]
+    assert set(results["lineItemSourcedId"]) <= set(items["sourcedId"])
+    assert results["sourcedId"].is_unique and items["sourcedId"].is_unique
+    marked = {(r["learner"], r["module"], r["attempt"]) for r in rows if r["state"] == "marked"}
+    graded = results[results["scoreStatus"] == "fully graded"]
+    assert len(marked) <= len(graded) and set(graded["studentSourcedId"]) <= set(term.ids)
+    pages = PdfReader(root / "exports" / "records" / f"{term.ids[0]}.pdf").pages
+    text = " ".join(" ".join(page.extract_text() for page in pages).split())
+    for words in ("Outcomes", "Attempts", "Observed", "Signatures", "Moderator"):
+        assert words in text
+    if "whole-build" in term.modules:
+        for words in ("Build record, whole-build-1", "Steps in turn", "Built by", "Checked by"):
+            assert words in text
+
+
+def sealed_for_others(evidence):
+    """The folder stands by a checker that is not ours, and marks the same at another path."""
+    seal = json.loads((evidence / "evidence.json").read_text())
+    sums = dict(reversed(line.split("  ", 1)) for line in (evidence / "SHA256SUMS").open())
+    sums = {name.strip(): digest for name, digest in sums.items()}
+    assert sums == {name: digest for name, digest in seal["files"].items() if name != "SHA256SUMS"}
+    there = {str(one.relative_to(evidence)) for one in evidence.rglob("*") if one.is_file()}
+    assert there == {*sums, "SHA256SUMS", "evidence.json"}
+    for name, digest in sums.items():
+        assert hashlib.sha256((evidence / name).read_bytes()).hexdigest() == digest
+    if tool := shutil.which("sha256sum"):
+        done = subprocess.run([tool, "--strict", "--quiet", "-c", "SHA256SUMS"], cwd=evidence)
+        assert done.returncode == 0
+    away = evidence.parent / "a place with spaces" / "elsewhere"
+    shutil.copytree(evidence, away)
+    home = away.parent / "home"
+    home.mkdir()
+    command = [sys.executable, "-m", "twoshaft_grader.desk", "verify", str(away)]
+    done = subprocess.run(
+        command, cwd=home, env=os.environ | {"HOME": str(home), "TZ": "Asia/Tokyo"}
+    )
+    assert done.returncode == 0
 
 
 def play(term):

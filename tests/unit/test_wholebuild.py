@@ -240,3 +240,20 @@ def test_wrong_ways_need_an_orientation_and_known_names(unit):
         update={"operations": tuple(broken if o is entry else o for o in unit.operations)}
     )
     assert "not-there" in audit_ways(one)[0].what
+
+
+def test_a_record_is_written_of_a_build_that_cannot_be_measured(unit):
+    from twoshaft.models.wholebuild import Do, Job, build_record, right_decisions
+
+    job = Job.of(unit, {"asked": ["shim-differential"]})
+    ten_times = [
+        Do(one.step, {**one.choices, "shim-differential": 10 * one.choices["shim-differential"]})
+        if "shim-differential" in one.choices
+        else one
+        for one in right_decisions(job)
+    ]
+    record = build_record(job, ten_times)
+    assert record["shims"] == [["Differential", "11.5 mm"]]
+    told = [value for _, value in record["readings"] if value.startswith("nothing could be read")]
+    assert told and all("11.5 mm" in value for value in told)
+    assert record["done"] == build_record(job, right_decisions(job))["done"]

@@ -90,6 +90,19 @@ def _adjusted() -> str:
         f"--jp-content-font-size4: {head + 4}px; --jp-content-font-size5: {head + 8}px; "
         f"--jp-ui-font-size1: {LARGE_PX['small']}px; --jp-code-font-size: {text}px; }}\n"
     )
+    # Pictures grow as a whole, so that no label runs into another; what is then wider than the page
+    # is moved sideways in a box of its own.
+    sizes = f"--ts-small: {SMALL_PX}px; --ts-text: {TEXT_PX}px; --ts-head: {HEAD_PX}px;"
+    found += (
+        f'html[data-ts-print="large"] :is(.twoshaft, .jp-RenderedHTML, figure) svg:not(svg *) '
+        f"{{ zoom: {text / TEXT_PX:g}; {sizes} }}\n"
+        'html[data-ts-print="large"] figure > svg.twoshaft-figure '
+        "{ max-width: none; max-height: none; }\n"
+        'html[data-ts-print="large"] .jp-RenderedImage img '
+        f"{{ zoom: {text / TEXT_PX:g}; max-width: none; }}\n"
+        'html[data-ts-print="large"] :is(.jp-RenderedImage, figure) '
+        "{ overflow-x: auto; min-width: 0; max-width: 100%; }\n"
+    )
     for name, colour in GROUNDS.items():
         found += (
             f'html[data-ts-colour="{name}"] {{ --jp-layout-color0: {colour}; '

@@ -302,12 +302,12 @@ def make_cohort(
     if place == root or root in place.parents or place in root.parents:
         raise CohortError(
             f"{place} and the cohort folder lie one within the other",
-            mend="name a place apart with --shared",
+            mend="name a shared place apart from it",
         )
     database_of(root, gradebook)
     own_unit = Path(unit).read_bytes() if Path(unit).is_file() else None
     timezone = timezone or machine_timezone()
-    _check_timezone(timezone, where="--timezone")
+    _check_timezone(timezone, where="the time zone")
     salt = salt or secrets.token_hex(8)
     root.mkdir(parents=True, exist_ok=True)
     system.make_closed(root, CLOSED)
@@ -337,7 +337,7 @@ def check_id(id: str) -> None:
     if not _COHORT_ID.fullmatch(id) or len(id) > 40:
         raise CohortError(
             f'the cohort id "{id}" will not do',
-            mend="give --id in lower-case letters, digits and single hyphens, 40 at most",
+            mend="give an id in lower-case letters, digits and single hyphens, 40 at most",
         )
 
 

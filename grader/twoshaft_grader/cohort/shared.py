@@ -73,7 +73,7 @@ def make_shared(
         When the place is in use or, with accounts of their own, they could not get to it.
     """
     if place.exists() and (not place.is_dir() or any(place.iterdir())):
-        raise CohortError(f"{place} is not empty", mend="name a new folder with --shared")
+        raise CohortError(f"{place} is not empty", mend="name a new folder for the shared place")
     group = _check_accounts(place, owner) if own_accounts else -1
     place.mkdir(parents=True, exist_ok=True)
     system.make_closed(place, FOR_ALL_FOLDER if own_accounts else CLOSED)
@@ -192,7 +192,7 @@ def _check_accounts(place: Path, owner: int | None) -> int:
     if not system.has_rights():
         raise CohortError(
             "accounts of their own need the rights of Linux or macOS",
-            mend="leave --shared out, and let all work in one account",
+            mend="name no shared place, and let all work in one account",
         )
     if not place.parent.is_dir():
         raise CohortError(

@@ -120,42 +120,31 @@ def cohort_make(
     by: ByOption = "",
 ) -> None:
     """Make the folder that holds a cohort's work and marks, and the one that learners reach."""
-    from twoshaft.models.audit import sound_unit
-    from twoshaft.units import load_unit
-    from twoshaft_grader.cohort.content import find_content
-    from twoshaft_grader.cohort.folder import make_cohort
-    from twoshaft_grader.cohort.shared import OPENER, close_keys
+    from twoshaft_grader.cohort.founding import found
+    from twoshaft_grader.cohort.shared import OPENER
 
     privately()
-    if Path(unit).is_file():
-        with Bar("checking the unit"):
-            sound_unit(unit)
-    elif "." not in unit:  # a file may still be put into the folder; an id is known now or never
-        load_unit(unit)
-    source = find_content(content, base=folder).root if shared else None
-    if gradebook:
-        from twoshaft_grader.cohort.database import database_of
-        from twoshaft_grader.cohort.gradebook_move import see_that_empty
-
-        see_that_empty(database_of(folder, gradebook))
-    cohort = make_cohort(
-        folder,
-        id=id,
-        name=name,
-        college=college,
-        unit=unit,
-        timezone=timezone,
-        content=content,
-        shared=shared,
-        gradebook=gradebook,
-        by=by,
-    )
+    with Bar("making the cohort"):
+        made = found(
+            folder,
+            id=id,
+            name=name,
+            college=college,
+            unit=unit,
+            timezone=timezone,
+            content=content,
+            shared=shared,
+            gradebook=gradebook,
+            by=by,
+        )
+    cohort = made.cohort
     say(f"Made the cohort {cohort.id} in {cohort.root}, which opens to your account alone.")
     if cohort.unit == UNIT:
         say(f"Its unit is kept in it: {cohort.root / UNIT}")
-    if source:
-        if closed := close_keys(source):
-            say(f"Closed to other accounts, since answers are in it: {names(closed)} of {source}")
+    if made.content:
+        if made.closed:
+            closed = f"{names(made.closed)} of {made.content}"
+            say(f"Closed to other accounts, since answers are in it: {closed}")
         say(f"Learners open the course from accounts of their own: {cohort.shared / OPENER}")
     else:
         say(f"What learners use is in {cohort.shared}: all of them work in your account.")
@@ -569,8 +558,8 @@ def unit_try(
     """Try every lesson and exercise on a unit; which modules can be given with it."""
     from twoshaft.models.audit import sound_unit
     from twoshaft_grader.cohort.content import find_content
-    from twoshaft_grader.cohort.fit import lacking_lines
     from twoshaft_grader.cohort.trial import try_modules
+    from twoshaft_grader.records.unit_files import told_of
 
     place = find_content(content)
     with Bar("checking the unit"):
@@ -578,22 +567,19 @@ def unit_try(
     trials = []
     with Bar("trying the modules", total=len(place.modules)) as bar:
         for trial in try_modules(unit, file, place):
-            trials.append(trial)
+            trials.append(told_of(trial))
             bar.step()
-    good = [trial.module for trial in trials if not trial.exercise and not trial.lesson]
+    good = [one for one in trials if one.given]
     say(f"{unit.identity.name}: {len(good)} of {len(trials)} modules can be given.")
-    for trial in trials:
-        if trial.module in good and trial.fits:
-            given = len(trial.fits.solution.points)
-            say(f"{trial.module}: {given} of {trial.tasks} tasks.")
-            for line in lacking_lines(trial.fits):
+    for one in good:
+        say(f"{one.module}: {one.tasks} tasks.")
+        for line in one.why:
+            say(f"  {line}")
+    for one in trials:
+        if not one.given:
+            say(f"Leave out {one.module}, or mend the file:")
+            for line in one.why:
                 say(f"  {line}")
-    for trial in trials:
-        if trial.module not in good:
-            say(f"Leave out {trial.module}, or mend the file:")
-            for words, why in (("exercise", trial.exercise), ("lesson", trial.lesson)):
-                if why:
-                    say(f"  {words}: {why}")
 
 
 @unit_app.command("draw")

@@ -67,6 +67,7 @@ def tell_how_it_goes(
     """Tell who is stuck, what is hard and often wrong, and how far marks can be relied on."""
     from twoshaft_grader.cohort import files
     from twoshaft_grader.cohort.not_done import NotDone
+    from twoshaft_grader.desk.figures import reliability_words
     from twoshaft_grader.desk.tables import tasks_table
     from twoshaft_grader.records.how_it_goes import class_page, how_it_goes
 
@@ -80,6 +81,7 @@ def tell_how_it_goes(
             say(f"  {learner}: {why}")
         if found.tasks:
             console().print(tasks_table(f"Tasks, of {found.marked} marked sheets", found))
+            say(reliability_words(found))
         for step, count in found.misplaced:
             say(f"  Out of place {count} times: “{step}”")
         for one in found.wrong:

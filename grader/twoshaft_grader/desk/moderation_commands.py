@@ -10,7 +10,7 @@ from twoshaft_grader.desk.app import CohortOption, app, cohort_at, console, say
 from twoshaft_grader.desk.assessor_commands import AssessorOption, LearnerArgument
 
 if TYPE_CHECKING:
-    from twoshaft_grader.records.two_marks import Kappa
+    pass
 
 moderate_app = typer.Typer(
     no_args_is_help=True, help="Second marks, and how far they agree.", rich_markup_mode=None
@@ -88,6 +88,7 @@ def moderate_agree(
     cohort: CohortOption = None,
 ) -> None:
     """Tell how far first and second marks agree, and list the differences."""
+    from twoshaft_grader.desk.figures import kappa_words
     from twoshaft_grader.desk.tables import differences_table
     from twoshaft_grader.records.moderation import agreement
 
@@ -102,12 +103,6 @@ def moderate_agree(
         ("weighted, linear", found.linear),
         ("weighted, quadratic", found.quadratic),
     ):
-        say(f"  {words}: {_told(one)}")
+        say(f"  {words}: {kappa_words(one, count)}")
     if found.differences:
         console().print(differences_table("To decide", found.differences))
-
-
-def _told(one: Kappa | None) -> str:
-    if one is None:
-        return "nothing to say: both gave one band throughout, or nothing is marked twice"
-    return f"{one.value:.2f} (95 %: {one.low:.2f} to {one.high:.2f})"

@@ -227,8 +227,7 @@ def tasks_table(title: str, found: HowItGoes) -> Table:
     table.add_column("")
     for one in found.tasks:
         table.add_row(
-            one.title, f"{100 * one.item.facility:.0f} %", estimate(one.item.discrimination),
-            estimate(one.reliability), one.remark,
+            one.title, f"{100 * one.item.facility:.0f} %", estimate(one.item.discrimination, found),
+            estimate(one.reliability, found), one.remark,
         )  # fmt: skip
-    table.add_row("the module", "", "", estimate(found.reliability), "")
     return table

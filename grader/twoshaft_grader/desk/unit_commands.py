@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from twoshaft.errors import CohortError
 from twoshaft_grader.desk.app import say, unit_app
 
 if TYPE_CHECKING:
@@ -29,11 +28,10 @@ def unit_new(
     differential: Annotated[bool | None, typer.Option(help="Whether it has one.")] = None,
 ) -> None:
     """Begin a unit file from a few answers; what no option says is asked."""
-    from twoshaft.stored.writing import write_file
-    from twoshaft.units.new_unit import Wishes, least_rails, new_unit
+    from twoshaft.units.new_unit import Wishes, least_rails
+    from twoshaft_grader.records.unit_files import begin_unit, not_there
 
-    if file.exists():
-        raise CohortError(f"{file} is there already", mend="give another name, or move it away")
+    not_there(file)
     asked = sys.stdin.isatty()
 
     def answer(given, question: str, usual):
@@ -60,7 +58,7 @@ def unit_new(
         if differential is not None
         else not asked or typer.confirm("Is there a differential in it", default=True),
     )
-    write_file(file, new_unit(wishes))
+    begin_unit(file, wishes)
     say(f"Wrote {file}. It loads; each figure assumed is marked 'typical, change me'.")
     say(f"Correct it in any editor, then: twoshaft unit check {file}")
 
@@ -72,23 +70,12 @@ def unit_parts(
     ] = None,
 ) -> None:
     """List standard parts by their published sizes, for 'standard:' in a unit file."""
-    from twoshaft.models.fit.pins import SPRING_PINS
-    from twoshaft.units.standard_parts import TABLES, table
+    from twoshaft.units.standard_parts import TABLES
+    from twoshaft_grader.records.unit_files import standard_parts
 
-    shown = 0
-    for which in TABLES:
-        for row in table(which):
-            if all(word == which or word in row["name"] for word in words or ()):
-                sizes = ", ".join(
-                    f"{key} {size}" for key, size in row.items() if size and key != "name"
-                )
-                say(f"{which[:-1]} {row['name']}: {sizes}")
-                shown += 1
-    for pin in SPRING_PINS.values():
-        if all(word in ("pins", f"{pin.nominal_mm:g}") for word in words or ()):
-            low, high = pin.hole_mm
-            say(f"pin {pin.nominal_mm:g}: spring pin, hole mm {low:g} to {high:g}, source ISO 8752")
-            shown += 1
+    shown = standard_parts(words or ())
+    for one in shown:
+        say(f"{one.kind} {one.name}: {one.sizes}")
     if not shown:
         say(f"No standard part is called so; the tables are {', '.join(TABLES)} and pins.")
 
@@ -102,10 +89,10 @@ def unit_sheet(
 ) -> None:
     """Write parts, operations and reasons as a spreadsheet, for colleagues to correct."""
     from twoshaft.units import load_unit
+    from twoshaft_grader.records.unit_files import not_there
     from twoshaft_grader.records.unit_spreadsheet import write_sheets
 
-    if place.exists():
-        raise CohortError(f"{place} is there already", mend="give another name, or move it away")
+    not_there(place)
     write_sheets(place, load_unit(unit) if unit else None)
     say(f"Wrote {place}. Several ids in a cell have semicolons between them.")
 
@@ -117,18 +104,14 @@ def unit_take(
 ) -> int:
     """Take parts, operations and reasons from a spreadsheet into a unit file."""
     from twoshaft.errors import UnitFileError
-    from twoshaft.stored.writing import write_file
-    from twoshaft_grader.records.unit_spreadsheet import read_sheets, taken_in
+    from twoshaft_grader.records.unit_files import take_sheets
 
     try:
-        text = taken_in(into, read_sheets(place))
+        kept = take_sheets(place, into)
     except UnitFileError as error:
         for finding in error.findings or (error,):
             print(finding.sentence, file=sys.stderr)
         return 2
-    kept = into.with_name(f"{into.name}.before")
-    write_file(kept, into.read_bytes())
-    write_file(into, text)
     say(f"Took {place} into {into}; as it was before, it is kept as {kept}.")
     return 0
 

@@ -145,6 +145,9 @@ class HandOut(Page):
                 (Act("needs", "See who needs one"),),
             ),
         ]  # fmt: skip
+        module, needing = self._needing
+        if module:
+            parts += _further(module, needing, out)
         if part_way := tuple((one.name, one.name) for one in out if one.only):
             parts.append(
                 Form(
@@ -156,9 +159,6 @@ class HandOut(Page):
                     (Act("give", "Hand out to them too"),),
                 )
             )
-        module, needing = self._needing
-        if module:
-            parts += _further(module, needing, out)
         return parts
 
     def do(self, act: str, values: Values, work: Work) -> str:

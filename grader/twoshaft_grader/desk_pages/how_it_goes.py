@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.assign import assignments_of, read_assigned
 from twoshaft_grader.cohort.intake import roster_of
-from twoshaft_grader.desk.figures import estimate
+from twoshaft_grader.desk.figures import estimate, reliability_words
 from twoshaft_grader.desk_pages.page import Desk, Page, Work
 from twoshaft_grader.desk_pages.parts import Act, Field, Form, Link, Part, Row, Say, Table, Values
 from twoshaft_grader.records.how_it_goes import HowItGoes, class_page, how_it_goes
@@ -77,8 +77,9 @@ def _tables(found: HowItGoes, names: dict[str, str]) -> list[Part]:
         Row(
             one.id,
             (
-                one.title, f"{100 * one.item.facility:.0f} %", estimate(one.item.discrimination),
-                estimate(one.reliability), one.remark,
+                one.title, f"{100 * one.item.facility:.0f} %",
+                estimate(one.item.discrimination, found), estimate(one.reliability, found),
+                one.remark,
             ),
         )
         for one in found.tasks
@@ -106,7 +107,7 @@ def _tables(found: HowItGoes, names: dict[str, str]) -> list[Part]:
     ]  # fmt: skip
     if tasks:
         parts += [
-            Say(f"Reliability of the whole: {estimate(found.reliability)}, with its interval."),
+            Say(reliability_words(found)),
             Table(
                 "often-wrong", "Most often wrong",
                 ("question", "task", "wrong", "of", "mistake most often recognised", "times"),

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from twoshaft.errors import CohortError
-from twoshaft_grader.desk.figures import figure
+from twoshaft_grader.desk.figures import figure, kappa_words
 from twoshaft_grader.desk_pages.page import Desk, Page, Work
 from twoshaft_grader.desk_pages.parts import Act, Cell, Field, Form, Part, Row, Say, Table, Values
 from twoshaft_grader.records.moderation import (
@@ -20,7 +20,7 @@ from twoshaft_grader.records.moderation import (
 from twoshaft_grader.stored.moderation import Moderation, Picked
 
 if TYPE_CHECKING:
-    from twoshaft_grader.records.two_marks import Kappa
+    pass
 
 
 class ModerationPage(Page):
@@ -158,16 +158,10 @@ def _agreement(found: Agreement) -> list[Part]:
         Table(
             "agreement", "Agreement, in bands: nothing, less than enough, enough (60 %), all",
             ("measure", "value, with its 95 % interval"),
-            tuple(Row(words, (words, _told(one))) for words, one in kappas),
+            tuple(Row(words, (words, kappa_words(one, count))) for words, one in kappas),
         ),
         Table(
             "differences", "Differences, to decide", heading, differences, numbers=(4, 5, 6),
             empty="None.",
         ),
     ]  # fmt: skip
-
-
-def _told(one: Kappa | None) -> str:
-    if one is None:
-        return "nothing to say: one band throughout, or nothing is marked twice"
-    return f"{one.value:.2f} ({one.low:.2f} to {one.high:.2f})"

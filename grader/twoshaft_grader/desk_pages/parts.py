@@ -21,11 +21,20 @@ class Say:
 
 @dataclass(frozen=True)
 class Link:
-    """A way to a file under the cohort folder, which opens in a window of its own."""
+    """A way that opens in a window of its own.
+
+    Attributes
+    ----------
+    text, path : str
+    how : str
+        files: a file under the cohort folder, shown; edit: the same in the editor; "": ``path`` is
+        an address, of another desk.
+    """
 
     kind: ClassVar[str] = "link"
     text: str
     path: str
+    how: str = "files"
 
 
 @dataclass(frozen=True)
@@ -196,6 +205,10 @@ class Values:
         if found := self.picked(table):
             return found
         raise CohortError(f"no {what} is ticked", mend="tick one or more in the table")
+
+    def has_file(self, name: str) -> bool:
+        """Whether a file was chosen."""
+        return name in self._files
 
     def file(self, name: str) -> Path:
         """The file that was chosen."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import html
 import os
+import re
 import threading
 from collections.abc import Callable
 from pathlib import Path
@@ -17,13 +18,16 @@ from twoshaft_grader.cohort.trail import account
 from twoshaft_grader.desk.errors import sentence_of
 from twoshaft_grader.desk_pages.chosen_files import ChosenFiles
 from twoshaft_grader.desk_pages.page import Desk, Page, Work
-from twoshaft_grader.desk_pages.pages import PAGES
+from twoshaft_grader.desk_pages.pages import OPENS, PAGES
 from twoshaft_grader.desk_pages.parts import Table, Values, as_data
 from twoshaft_grader.records.cells import csv_of
 from twoshaft_grader.records.rows import INVENTED
 
 BUSY = "Something is under way; wait until it has ended."
 AGAIN = "then do the same again, which goes on where this ended"
+_WORD = re.compile(r"[a-z]+[ ,:]")
+LOOK_S = 20
+"""So long a look that the page takes by itself is waited for."""
 REPORT = "tell the course's authors what you did"
 
 
@@ -65,6 +69,7 @@ class DeskScreen(Screen):
         self._files = ChosenFiles()
         self._thread: threading.Thread | None = None
         self._hands = threading.Lock()
+        self._looking = False
         about = self._desk.cohort
         super().__init__(
             cohort={
@@ -73,7 +78,7 @@ class DeskScreen(Screen):
                 "invented": f"{INVENTED[:1].upper()}{INVENTED[1:]}." if about.invented else "",
             },
             pages=[[one.id, one.title] for one in self._pages.values()],
-            page=next(iter(self._pages)),
+            page=OPENS.id,
             by=self._desk.by,
         )
         self._start(lambda _: "", "looking")
@@ -121,10 +126,13 @@ class DeskScreen(Screen):
         self, call: Callable[[Work], str], doing: str, *, clear: bool = False, quietly: bool = False
     ) -> None:
         """Call something in a thread, then show the page as it is after it."""
-        if not self._hands.acquire(blocking=False):
+        # A look that the page takes by itself stands in nobody's way: what is pressed waits for it.
+        wait_s = LOOK_S if self._looking and not quietly else 0
+        if not self._hands.acquire(blocking=wait_s > 0, timeout=wait_s or -1):
             if not quietly:
                 self.tell_trouble(BUSY)
             return
+        self._looking = quietly
         if doing:
             self._tell(doing, 0, 0)
         self._thread = threading.Thread(
@@ -177,7 +185,8 @@ class DeskScreen(Screen):
 
 def _told(error: Exception) -> str:
     text = sentence_of(error, again=AGAIN, report=REPORT)
-    return f"{text[:1].upper()}{text[1:]}"
+    # An id or a file's name keeps its letters.
+    return f"{text[:1].upper()}{text[1:]}" if _WORD.match(text) else text
 
 
 def _table_of(value: Any) -> dict[str, Any]:

@@ -47,10 +47,13 @@ learners/ID/ASSIGNMENT/submitted     the work as it was handed in
                       /feedback      the page that was given back
 assignments/ASSIGNMENT               the solution, and the unit where it is the college's own
 cohort                               the rules of what is enough, the trail, observations, changes
-evidence.json                        versions, and a digest (SHA-256) of every file
+SHA256SUMS                           a digest (SHA-256) of every file, as "sha256sum -c" reads it
+evidence.json                        versions, and the digests once more
 
+The seal is the digest of evidence.json: "sha256sum evidence.json" tells it.
 "twoshaft verify FOLDER" compares every digest and marks the work again.
 """
+SUMS = "SHA256SUMS"
 _RESTS_ON = ("numpy", "scipy", "networkx", "pint", "msgspec", "nbgrader")
 _OF_COHORT = (
     "rules.yaml", "unit.yaml", "roster.csv", "assessors.json", "appeals.json", "moderation.json",
@@ -128,6 +131,8 @@ def write_evidence(
                 raise CohortError("nothing like this is marked", mend="mark it first")
             _of_cohort(cohort, aside, {learner for learner, _ in sheets})
             files.write_whole(aside / "README.txt", _README)
+            sums = "".join(f"{digest}  {name}\n" for name, digest in _digests(aside))
+            files.write_whole(aside / SUMS, sums)
             about = Evidence(
                 cohort=cohort.id, name=cohort.name, college=cohort.college, made=stamp(now()),
                 people=INVENTED if cohort.invented else "", versions=_versions(),

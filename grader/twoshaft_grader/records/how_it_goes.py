@@ -18,6 +18,7 @@ from twoshaft_grader.marking.kinds.order import step_to_look_at
 from twoshaft_grader.marking.result import FieldMark, SheetMark, Verdict
 from twoshaft_grader.records.item_statistics import (
     EASY,
+    FEWEST,
     HARD,
     WEAK,
     Estimate,
@@ -90,6 +91,8 @@ class HowItGoes:
         Steps most often misplaced, and how often.
     left : tuple of NotDone
         Of whom nothing can be told.
+    fewest : int
+        Of fewer marked sheets nothing is estimated.
     """
 
     name: str
@@ -102,6 +105,12 @@ class HowItGoes:
     wrong: tuple[WrongField, ...]
     misplaced: tuple[tuple[str, int], ...]
     left: tuple[NotDone, ...]
+    fewest: int = FEWEST
+
+    @property
+    def too_few(self) -> bool:
+        """Whether so few are marked that no estimate would say anything."""
+        return self.marked < self.fewest
 
 
 def how_it_goes(cohort: Cohort, assigned: Assigned) -> HowItGoes:

@@ -7,13 +7,17 @@ from collections.abc import Iterable, Sequence
 from pathlib import Path
 
 from twoshaft import __version__
+from twoshaft.errors import CourseError
 from twoshaft.plots.style import INK, QUIET
+from twoshaft.plots.whole_build import HEADINGS
 from twoshaft_grader.bench_sheets.paper import Paper
 from twoshaft_grader.cohort.appeals import appeals_of
+from twoshaft_grader.cohort.assign import read_assigned
 from twoshaft_grader.cohort.clock import now
 from twoshaft_grader.cohort.decisions import changes_of
 from twoshaft_grader.cohort.folder import Cohort
 from twoshaft_grader.cohort.roster import Learner
+from twoshaft_grader.records.build_record import MODULE, build_record_of
 from twoshaft_grader.records.matrix import NOTHING, Matrix
 from twoshaft_grader.records.rows import INVENTED, NOT_HANDED_IN, Row
 from twoshaft_grader.stored.trail import Head
@@ -63,6 +67,7 @@ def record_pdf(
             _attempts(mine),
             _observed(matrix, person),
             _changed(cohort, person),
+            *_build(cohort, mine, person),
             _signatures(),
         ],
         "made": f"Twoshaft {__version__}. At the bench the maker's manual, local codes and "
@@ -200,6 +205,35 @@ def _changed(cohort: Cohort, person: Learner) -> dict[str, object]:
         if one.learner == person.id
     ]  # fmt: skip
     return _part("Changed by hand, and appeals", columns, rows)
+
+
+def _build(cohort: Cohort, mine: list[Row], person: Learner) -> list[dict[str, object]]:
+    """The build record of the latest whole build that is marked: a part for each of its tables."""
+    attempts = [
+        row.attempt for row in mine if row.module == MODULE and row.attempt and row.marked_at
+    ]
+    if not attempts:
+        return []
+    name = f"{MODULE}-{max(attempts)}"
+    heading = f"Build record, {name}"
+    try:
+        found = build_record_of(cohort, read_assigned(cohort, name), person.id)
+    except CourseError as error:
+        return [_part(heading, (), (), f"It cannot be read: {error.sentence}")]
+    say = (
+        f"{found['unit']}, {found['college']}. {found['done']} of {found['steps']} steps stand, "
+        f"{found['minutes']:g} minutes at the bench, as the learner wrote it down. "
+        f"{found['invented']}"
+    )
+    lists = (("consumables", "Used up"), ("new_parts", "New parts"), ("order", "Steps in turn"))
+    told = [(title, "; ".join(found[key])) for key, title in lists if found[key]]
+    parts = [_part(heading, (("Of the build", 1.0), ("what", 4.6)), told, say.strip())]
+    for key, title, what, value in HEADINGS:
+        if found[key]:
+            parts.append(_part(title, ((what, 2.0), (value, 3.6)), found[key]))
+    columns = (("Build", 1.4), ("Name", 2.0), ("Signature", 2.6), ("Date", 1.0))
+    signed = [(who, "", "", "") for who, _ in found["signatures"]]
+    return [*parts, _part("Build signed", columns, signed, row_mm=_TO_SIGN_MM)]
 
 
 def _signatures() -> dict[str, object]:

@@ -4,6 +4,7 @@ import { spotsOf } from "../logic/places.js";
 import { isQuiet, tagsOf } from "./cells.js";
 
 const WIDE_PX = 1000;
+const LARGE_PX = 1800; // in large print two columns are too narrow for a smaller window
 const BROAD = ":is(.tsh-picture, .ts-scroll)"; // drawings that half a window would cut off
 
 /**
@@ -95,7 +96,8 @@ export function layOut(panel) {
   };
   const isWide = () => root.classList.contains("twoshaft-wide");
   const fit = () => {
-    root.classList.toggle("twoshaft-wide", root.clientWidth >= WIDE_PX);
+    const large = document.documentElement.getAttribute("data-ts-print") === "large";
+    root.classList.toggle("twoshaft-wide", root.clientWidth >= (large ? LARGE_PX : WIDE_PX));
     if (isWide()) stack();
     else clear();
   };

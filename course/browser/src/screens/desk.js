@@ -18,7 +18,7 @@ import { sendFile } from "../parts/file_pieces.js";
  * }} Field
  * @typedef {{ id: string, label: string, first: boolean, sure: string }} Act
  * @typedef {{ kind: "say", text: string, how: string }} Say
- * @typedef {{ kind: "link", text: string, path: string }} Link
+ * @typedef {{ kind: "link", text: string, path: string, how: string }} Link
  * @typedef {{
  *   kind: "table", id: string, title: string, columns: string[], rows: Row[], numbers: number[],
  *   pick: boolean, empty: string,
@@ -34,6 +34,9 @@ export function renderDesk({ model, el }) {
   const screen = openScreen({ model, el }, { kind: "desk" });
   const said = make("p", { class: "ts-said", role: "status" });
   const body = make("div", { class: "ts-desk-body" });
+  // What is said stands a second time under the button that was pressed, where the eyes are: read
+  // aloud it is by the lines at the top alone.
+  const here = make("div", { class: "ts-desk-here", "aria-hidden": "true" });
   const bar = make("div", { class: "ts-busy" });
   const nav = make("nav", { "aria-label": "Pages of the desk", class: "ts-desk-pages" });
   const about = model.get("cohort");
@@ -75,6 +78,8 @@ export function renderDesk({ model, el }) {
   /** @type {Map<string, HTMLInputElement>} */
   let fileBoxes = new Map();
   let sending = false;
+  let pressed = ""; // the key of the control that was pressed last
+  let waits = false; // whether what came of it is still to be shown
 
   const isBusy = () => sending || Object.keys(model.get("busy")).length > 0;
 
@@ -87,16 +92,55 @@ export function renderDesk({ model, el }) {
     if (type !== "look") {
       said.textContent = "";
       screen.alert.textContent = "";
+      sayHere();
     }
     model.send({ type, ...more });
   };
 
+  const keyed = () => findAll(el, "[data-key]");
+
+  /** Where the pressed control stands now; nothing where it has gone. */
+  function place() {
+    const node = keyed().find((one) => one.dataset.key === pressed);
+    return node && body.contains(node) ? node.closest("form, section") : null;
+  }
+
+  /** Puts the bar, and what is said, where something was pressed; else both stand at the top. */
+  function sayHere() {
+    const near = place();
+    if (near) near.append(bar, here);
+    else {
+      nav.after(bar);
+      here.remove();
+    }
+    const [text, trouble] = [said.textContent, screen.alert.textContent];
+    here.replaceChildren(
+      ...there([
+        text && make("p", { class: "ts-told" }, text),
+        trouble && make("p", { class: "ts-trouble" }, trouble),
+      ]),
+    );
+    for (const line of [said, screen.alert]) line.classList.toggle("ts-hidden", Boolean(near));
+    return near;
+  }
+
+  /** Brings what is said into sight. */
+  function lookThere() {
+    const near = sayHere();
+    const top = [screen.alert, said].find((line) => line.textContent);
+    const what = near ? (here.childElementCount ? here : null) : top;
+    what?.scrollIntoView({ block: "nearest" });
+  }
+
   /**
    * @param {string} act
+   * @param {string} key the control that is pressed
    * @param {string} [of]
    */
-  async function press(act, of = "") {
+  async function press(act, key, of = "") {
     if (isBusy() || screen.isLost()) return;
+    pressed = key;
+    waits = true;
     sending = true;
     try {
       for (const [field, box] of fileBoxes) {
@@ -162,7 +206,7 @@ export function renderDesk({ model, el }) {
     const shown = () => {
       acts.replaceChildren(
         ...form.acts.map((act) =>
-          button(act.label, () => (act.sure ? confirm(act) : press(act.id)), {
+          button(act.label, () => (act.sure ? confirm(act) : press(act.id, `act:${act.id}`)), {
             class: act.first ? "ts-button ts-first" : "ts-button",
             "data-key": `act:${act.id}`,
           }),
@@ -179,7 +223,9 @@ export function renderDesk({ model, el }) {
         make(
           "div",
           { class: "ts-doing" },
-          button(`Yes: ${act.label}`, () => press(act.id), { "data-key": `act:${act.id}` }),
+          button(`Yes: ${act.label}`, () => press(act.id, `act:${act.id}`), {
+            "data-key": `act:${act.id}`,
+          }),
           button("No, leave it", () => {
             shown();
             findAll(acts, `[data-key="act:${act.id}"]`)[0]?.focus();
@@ -213,7 +259,7 @@ export function renderDesk({ model, el }) {
   function cellView(cell, key) {
     if (typeof cell === "string") return cell;
     const text = cell.act
-      ? button(cell.text, () => press(cell.act, cell.of), {
+      ? button(cell.text, () => press(cell.act, key, cell.of), {
           class: "ts-cell",
           "aria-label": cell.label || null,
           "data-key": key,
@@ -351,18 +397,27 @@ export function renderDesk({ model, el }) {
     if (part.kind === "table") return tableView(part);
     if (part.kind === "form") return formView(part);
     if (part.kind === "link") {
-      const about = { class: "ts-link", href: address("files", part.path), target: "_blank" };
+      const kind = part.how === "edit" ? "lab/tree" : part.how;
+      const href = kind ? address(kind, part.path) : part.path;
+      const about = { class: "ts-link", href, target: "_blank" };
       return make("p", {}, make("a", { ...about, "data-key": `link:${part.path}` }, part.text));
     }
     if (part.how === "head") return make("h3", {}, part.text);
     return make("p", { class: part.how === "hint" ? "ts-hint" : null }, part.text);
   }
 
+  /** @param {string} id */
+  function turnTo(id) {
+    if (isBusy() || screen.isLost()) return;
+    pressed = "";
+    ask("page", { name: id });
+  }
+
   function drawPages() {
     const open = model.get("page");
     nav.replaceChildren(
       ...model.get("pages").map((/** @type {[string, string]} */ [id, title]) =>
-        button(title, () => ask("page", { name: id }), {
+        button(title, () => turnTo(id), {
           class: "ts-button",
           "aria-current": id === open ? "page" : null,
           "data-key": `page:${id}`,
@@ -373,7 +428,6 @@ export function renderDesk({ model, el }) {
 
   let cleared = model.get("cleared");
   let page = model.get("page");
-  const keyed = () => findAll(el, "[data-key]");
   function draw() {
     const key = keyed().find((node) => node === document.activeElement)?.dataset.key;
     const from = body.contains(document.activeElement);
@@ -393,9 +447,15 @@ export function renderDesk({ model, el }) {
     findAll(body, ".ts-desk-scroll").forEach((node, index) => {
       node.scrollTop = scrolled[index] ?? 0;
     });
-    if (!key && !from) return;
-    const again = keyed().find((node) => node.dataset.key === key);
-    (again ?? title).focus({ preventScroll: Boolean(again) });
+    sayHere();
+    if (key || from) {
+      const again = keyed().find((node) => node.dataset.key === key);
+      (again ?? title).focus({ preventScroll: Boolean(again) });
+    }
+    if (waits && !Object.keys(model.get("busy")).length) {
+      waits = false;
+      lookThere();
+    }
   }
 
   /** @type {number | undefined} */
@@ -429,6 +489,7 @@ export function renderDesk({ model, el }) {
     who.value = model.get("by");
   });
   screen.follow("msg:custom", (message) => {
+    if (message.type === "trouble") lookThere();
     if (message.type !== "save") return;
     const url = URL.createObjectURL(new Blob([`\ufeff${message.text}`], { type: "text/csv" }));
     const link = make("a", { href: url, download: message.name });

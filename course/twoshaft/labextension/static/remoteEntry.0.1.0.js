@@ -1,12 +1,12 @@
-"use strict";(()=>{var J="start-here.ipynb",It="desk.ipynb",Y="twoshaft-mine";function H(t){let e=t.split("/"),n=e.pop()??"",o=e.at(-1)??"",
+"use strict";(()=>{var J="start-here.ipynb",It="desk.ipynb",X="twoshaft-mine";function H(t){let e=t.split("/"),n=e.pop()??"",o=e.at(-1)??"",
 s=new Map([[J,"start"],[It,"desk"]]),r=s.get(n)??(o==="lessons"?"lesson":"exercise"),i=s.has(n)?0:["lessons","exercises"].
 includes(o)?1:2,c=e.slice(0,Math.max(0,e.length-i)).join("/");return{kind:r,file:n,base:c&&`${c}/`}}var R=t=>/^(\d\d)-/.
-exec(t)?.[1]??"";function z(t,e,n){let{kind:o,file:s,base:r}=H(t);if(o==="start"||o==="desk")return[];let i=[];e.start&&
+exec(t)?.[1]??"";function Y(t,e,n){let{kind:o,file:s,base:r}=H(t);if(o==="start"||o==="desk")return[];let i=[];e.start&&
 i.push(["Start page",r+J]);let c=R(s),a=c&&` ${c}`,d=n[s]??(e.practice.includes(s)?`exercises/${s}`:void 0);return o==="\
 lesson"?(i.push([c?`Lesson ${c}`:"Glossary",""]),d&&i.push([`Exercise${a}`,r+d])):(e.lessons.includes(s)&&i.push([`Lesso\
 n${a}`,`${r}lessons/${s}`]),i.push([`Exercise${a}`,""])),e.lessons.includes("glossary.ipynb")&&s!=="glossary.ipynb"&&i.push(
-["Glossary",`${r}lessons/glossary.ipynb`]),i}var Q=t=>t.toLowerCase().replace(/[^\p{L}\p{N}]+/gu,"-").replace(/^-|-$/g,"");
-function X(t){let e=[],n=!1;t.forEach(({part:r,begins:i},c)=>{let a=r==="text"||r==="given";(!e.length||i||r==="own"||n&&
+["Glossary",`${r}lessons/glossary.ipynb`]),i}var z=t=>t.toLowerCase().replace(/[^\p{L}\p{N}]+/gu,"-").replace(/^-|-$/g,"");
+function Q(t){let e=[],n=!1;t.forEach(({part:r,begins:i},c)=>{let a=r==="text"||r==="given";(!e.length||i||r==="own"||n&&
 a)&&(e.push([]),n=!1),e[e.length-1].push(c),(r==="form"||r==="own")&&(n=!0)});let o=[],s=0;for(let r of e){let i=r.map(d=>t[d].
 part),c=i.filter(d=>d==="form").length===1&&i.some(d=>d==="text"||d==="given");c&&(s+=1);let a=s;for(let d of r){let{part:x}=t[d];
 c&&x!=="hidden"?o[d]={row:a,side:x==="form"?"right":"left"}:(s+=1,o[d]={row:s,side:"both"})}}return o}function V(t){let e=t.
@@ -18,48 +18,48 @@ s.slice(2),r):r===!0?o.setAttribute(s,""):r!==!1&&r!=null&&o.setAttribute(s,Stri
 e):null}var Wt=120;async function I(t,e){try{let{content:n}=await t.get(e,{content:!0});return n.map(({name:o})=>o)}catch{return[]}}
 var nt=new Map;function Ft(t,e){let n=e.replace(/\/$/,""),o=nt.get(n)??I(t,n).then(async s=>({start:s.includes("start-he\
 re.ipynb"),lessons:s.includes("lessons")?await I(t,`${e}lessons`):[],practice:s.includes("exercises")?await I(t,`${e}exe\
-rcises`):[]}));return nt.set(n,o),o}function jt(){try{return JSON.parse(localStorage.getItem(Y)??"{}")}catch{return{}}}var Gt=(t,e)=>`${e}\
+rcises`):[]}));return nt.set(n,o),o}function jt(){try{return JSON.parse(localStorage.getItem(X)??"{}")}catch{return{}}}var Gt=(t,e)=>`${e}\
 /${t.split("/").map(encodeURIComponent).join("/")}`;function ot(t,e){return m("ul",{class:"ts-ways"},...t.map(([n,o])=>m(
 "li",{},o?m("a",{href:Gt(o,e),"data-twoshaft-open":o},n):m("b",{"aria-current":"page"},n))))}function Pt(t){let{node:e,widgets:n}=t.
 content,o=e.querySelector(".jp-WindowedPanel-outer")??e,s=m("a",{href:"#",class:"ts-next-task"}),r=new Map,i=l=>{let f=l.
-node.querySelector("h2");f&&(f.tabIndex=-1,f.focus({preventScroll:!0})),l.node.scrollIntoView({block:"start"})},c=(l,f,g)=>({
-cell:l,number:f,title:g,forms:new Set,link:m("a",{href:"#",onclick:b=>{b.preventDefault(),i(l)}})}),a=[];for(let l of n){
-let{type:f,sharedModel:g}=l.model,[,b,y]=/^## (\d+)\. (.*)/m.exec(g.getSource())??[];f!=="code"&&b&&a.push(c(l,b,y))}let d=m(
+node.querySelector("h2");f&&(f.tabIndex=-1,f.focus({preventScroll:!0})),l.node.scrollIntoView({block:"start"})},c=(l,f,w)=>({
+cell:l,number:f,title:w,forms:new Set,link:m("a",{href:"#",onclick:b=>{b.preventDefault(),i(l)}})}),a=[];for(let l of n){
+let{type:f,sharedModel:w}=l.model,[,b,y]=/^## (\d+)\. (.*)/m.exec(w.getSource())??[];f!=="code"&&b&&a.push(c(l,b,y))}let d=m(
 "ol",{class:"ts-tasks","aria-label":"Tasks"},...a.map(({link:l})=>m("li",{},l))),x=m("div",{class:"ts-task-row"},d,s),u=({
-forms:l})=>V([...l].map(f=>r.get(f))),w=()=>a.find(l=>u(l)[1]!=="done");s.addEventListener("click",l=>{l.preventDefault();
-let f=w();f&&i(f.cell)});let h=()=>{let l=o.getBoundingClientRect().top+Wt,f=a.filter(({cell:S})=>S.node.getBoundingClientRect().
+forms:l})=>V([...l].map(f=>r.get(f))),g=()=>a.find(l=>u(l)[1]!=="done");s.addEventListener("click",l=>{l.preventDefault();
+let f=g();f&&i(f.cell)});let h=()=>{let l=o.getBoundingClientRect().top+Wt,f=a.filter(({cell:S})=>S.node.getBoundingClientRect().
 top<l),b=o.scrollTop+o.clientHeight>=o.scrollHeight-1&&f.length?a.at(-1):f.at(-1);for(let S of a){let[K,Rt]=u(S);S===b?S.
 link.setAttribute("aria-current","step"):S.link.removeAttribute("aria-current");let M=`Task ${S.number}, ${S.title}: ${Rt}`;
 S.link.title!==M&&(S.link.title=M,S.link.setAttribute("aria-label",M),S.link.replaceChildren(S.number,K?Z(K):""))}b&&x.scrollWidth>
-x.clientWidth&&(x.scrollLeft=b.link.offsetLeft-x.clientWidth/2);let y=w(),C=y?`Next: task ${y.number}`:"All tasks are an\
-swered";s.textContent!==C&&(s.textContent=C)};e.addEventListener("twoshaft-progress",({target:l,detail:f})=>{let g=l,b=a.
-filter(({cell:y})=>y.node.compareDocumentPosition(g)&Node.DOCUMENT_POSITION_FOLLOWING);r.set(f.task,f),b.at(-1)?.forms.add(
+x.clientWidth&&(x.scrollLeft=b.link.offsetLeft-x.clientWidth/2);let y=g(),C=y?`Next: task ${y.number}`:"All tasks are an\
+swered";s.textContent!==C&&(s.textContent=C)};e.addEventListener("twoshaft-progress",({target:l,detail:f})=>{let w=l,b=a.
+filter(({cell:y})=>y.node.compareDocumentPosition(w)&Node.DOCUMENT_POSITION_FOLLOWING);r.set(f.task,f),b.at(-1)?.forms.add(
 f.task),h()});let p=0;return o.addEventListener("scroll",()=>{cancelAnimationFrame(p),p=requestAnimationFrame(h)},{passive:!0}),
 h(),a.length?x:null}async function rt(t,e,{Widget:n,contents:o,tree:s}){let{kind:r,base:i,file:c}=H(e.path);if(r==="star\
 t"||r==="desk")return;let a=r==="exercise"?Pt(t):null,d=m("nav",{class:"twoshaft twoshaft-bar","aria-label":"Course"});d.
 classList.toggle("ts-with-tasks",a!==null);let x=new n({node:d});t.layout.insertWidget(0,x),t.content.node.before(d);let u=m(
 "nav",{class:"twoshaft twoshaft-ways","aria-label":"Ways on"});t.content.node.querySelector(".jp-WindowedPanel-outer")?.
-append(u);let w=async()=>{let h=z(e.path,await Ft(o,i),jt());d.replaceChildren(ot(h,s),...a?[a]:[]),u.replaceChildren(ot(
-h,s))};await w(),r==="lesson"&&(window.addEventListener("storage",w),t.disposed.connect(()=>window.removeEventListener("\
-storage",w)),(R(c)||c==="glossary.ipynb")&&qt(t,()=>Kt(t)))}function qt(t,e){let n=t.content.widgets.filter(({model:o})=>o.
+append(u);let g=async()=>{let h=Y(e.path,await Ft(o,i),jt());d.replaceChildren(ot(h,s),...a?[a]:[]),u.replaceChildren(ot(
+h,s))};await g(),r==="lesson"&&(window.addEventListener("storage",g),t.disposed.connect(()=>window.removeEventListener("\
+storage",g)),(R(c)||c==="glossary.ipynb")&&qt(t,()=>Kt(t)))}function qt(t,e){let n=t.content.widgets.filter(({model:o})=>o.
 type!=="code");Promise.all(n.map(o=>o.ready)).then(()=>requestAnimationFrame(()=>{t.isDisposed||e()}))}var st=decodeURIComponent(
 location.hash.slice(1));function Kt(t){if(st){for(let e of t.content.node.querySelectorAll(".jp-RenderedMarkdown :is(h1,\
- h2, h3)"))if(Q(e.textContent??"")===st){e.tabIndex=-1,e.focus({preventScroll:!0}),e.scrollIntoView({block:"start"});return}}}
+ h2, h3)"))if(z(e.textContent??"")===st){e.tabIndex=-1,e.focus({preventScroll:!0}),e.scrollIntoView({block:"start"});return}}}
 function ct(){let t=m("a",{href:"#",class:"twoshaft-skip",onclick:e=>{e.preventDefault(),[...document.querySelectorAll("\
 .twoshaft-bar")].find(s=>s.checkVisibility())?.querySelector("a")?.focus()}},"To the start page, lesson and tasks");document.
-body.prepend(m("nav",{"aria-label":"First"},t))}var Jt=t=>t/2**32|0,Yt=t=>t>>>0;function it(t,e,n,o){let s=Jt(n),r=Yt(n);t.setUint32(e,o?r:s,o),t.setUint32(e+4,o?s:r,o)}function at(t){return t instanceof Uint8Array||ArrayBuffer.isView(t)&&t.constructor.name==="Uint8Array"&&"BYTES_PER_ELEM\
-ENT"in t&&t.BYTES_PER_ELEMENT===1}var N=t=>t?`"${t}" `:"";function zt(t,e=""){if(typeof t!="number")throw new TypeError(
+body.prepend(m("nav",{"aria-label":"First"},t))}var Jt=t=>t/2**32|0,Xt=t=>t>>>0;function it(t,e,n,o){let s=Jt(n),r=Xt(n);t.setUint32(e,o?r:s,o),t.setUint32(e+4,o?s:r,o)}function at(t){return t instanceof Uint8Array||ArrayBuffer.isView(t)&&t.constructor.name==="Uint8Array"&&"BYTES_PER_ELEM\
+ENT"in t&&t.BYTES_PER_ELEMENT===1}var N=t=>t?`"${t}" `:"";function Yt(t,e=""){if(typeof t!="number")throw new TypeError(
 N(e)+"expected number, got "+typeof t);if(!Number.isSafeInteger(t)||t<0)throw new RangeError(N(e)+"expected integer >= 0\
-, got "+t);return t}function $(t,e,n=""){if(at(t)&&(e===void 0||t.length===e))return t;e!==void 0&&zt(e,"length");let o=at(t),s=e!==void 0?`\
+, got "+t);return t}function $(t,e,n=""){if(at(t)&&(e===void 0||t.length===e))return t;e!==void 0&&Yt(e,"length");let o=at(t),s=e!==void 0?`\
  of length ${e}`:"",r=o?`length=${t.length}`:`type=${typeof t}`,i=N(n)+"expected Uint8Array"+s+", got "+r;throw o?new RangeError(
-i):new TypeError(i)}var Qt=(t,e)=>{if(t===null||typeof t!="object"||Array.isArray(t))throw new TypeError((e==="object"?"":`"${e}" `)+"expect\
-ed object, got type="+typeof t)},ft=(t,e)=>{Qt(t,e);let n=Object.getPrototypeOf(t);if(n!==Object.prototype&&n!==null)throw new TypeError(
+i):new TypeError(i)}var zt=(t,e)=>{if(t===null||typeof t!="object"||Array.isArray(t))throw new TypeError((e==="object"?"":`"${e}" `)+"expect\
+ed object, got type="+typeof t)},ft=(t,e)=>{zt(t,e);let n=Object.getPrototypeOf(t);if(n!==Object.prototype&&n!==null)throw new TypeError(
 `"${e}" expected plain object`);if(Object.hasOwn(t,"__proto__"))throw new TypeError(`"${e}.__proto__" is not allowed`)};
 function W(t,e=!0){if(t.destroyed)throw new Error("hash was destroyed");if(e&&t.finished)throw new Error("digest() was a\
 lready called")}function lt(t,e){$(t,void 0,"output");let n=e.outputLen;if(!(t.length>=n))throw new RangeError('"output"\
  expected length >= '+n)}function _(...t){for(let e=0;e<t.length;e++)t[e].fill(0)}function U(t){return new DataView(t.buffer,t.byteOffset,t.byteLength)}
-function E(t,e){return t<<32-e|t>>>e}var Xt=typeof Uint8Array.from([]).toHex=="function"&&typeof Uint8Array.fromHex=="function",Vt=Array.from({length:256},(t,e)=>e.
-toString(16).padStart(2,"0"));function dt(t){if($(t),Xt)return t.toHex();let e="";for(let n=0;n<t.length;n++)e+=Vt[t[n]];
+function E(t,e){return t<<32-e|t>>>e}var Qt=typeof Uint8Array.from([]).toHex=="function"&&typeof Uint8Array.fromHex=="function",Vt=Array.from({length:256},(t,e)=>e.
+toString(16).padStart(2,"0"));function dt(t){if($(t),Qt)return t.toHex();let e="";for(let n=0;n<t.length;n++)e+=Vt[t[n]];
 return e}function ut(t){if(typeof t!="string")throw new TypeError("string expected");let e=new TextEncoder().encode(t);try{return new Uint8Array(
 e)}finally{_(e)}}function Zt(t,e,n="opts"){return ft(t,"defaults"),e!==void 0&&ft(e,n),Object.assign(Object.create(null),t,e)}function ht(t,e={}){
 if(typeof t!="function")throw new TypeError('"hashCons" expected function, got type='+typeof t);e=Zt({},e,"info");let n=(s,r)=>t(
@@ -85,8 +85,8 @@ super(64,e,8,!1),this.A=n[0]|0,this.B=n[1]|0,this.C=n[2]|0,this.D=n[3]|0,this.E=
 H=n[7]|0}get(){let{A:e,B:n,C:o,D:s,E:r,F:i,G:c,H:a}=this;return[e,n,o,s,r,i,c,a]}set(e,n,o,s,r,i,c,a){this.A=e|0,this.B=
 n|0,this.C=o|0,this.D=s|0,this.E=r|0,this.F=i|0,this.G=c|0,this.H=a|0}_cloneInto(e){return(e||=new this.constructor).set(
 ...this.get()),this._cloneIntoMeta(e)}process(e,n){for(let u=0;u<16;u++,n+=4)A[u]=e.getUint32(n,!1);for(let u=16;u<64;u++){
-let w=A[u-15],h=A[u-2],p=E(w,7)^E(w,18)^w>>>3,l=E(h,17)^E(h,19)^h>>>10;A[u]=l+A[u-7]+p+A[u-16]|0}let{A:o,B:s,C:r,D:i,E:c,
-F:a,G:d,H:x}=this;for(let u=0;u<64;u++){let w=E(c,6)^E(c,11)^E(c,25),h=x+w+pt(c,a,d)+te[u]+A[u]|0,l=(E(o,2)^E(o,13)^E(o,
+let g=A[u-15],h=A[u-2],p=E(g,7)^E(g,18)^g>>>3,l=E(h,17)^E(h,19)^h>>>10;A[u]=l+A[u-7]+p+A[u-16]|0}let{A:o,B:s,C:r,D:i,E:c,
+F:a,G:d,H:x}=this;for(let u=0;u<64;u++){let g=E(c,6)^E(c,11)^E(c,25),h=x+g+pt(c,a,d)+te[u]+A[u]|0,l=(E(o,2)^E(o,13)^E(o,
 22))+bt(o,s,r)|0;x=d,d=a,a=c,c=i+h|0,i=r,r=s,s=o,o=h+l|0}o=o+this.A|0,s=s+this.B|0,r=r+this.C|0,i=i+this.D|0,c=c+this.E|
 0,a=a+this.F|0,d=d+this.G|0,x=x+this.H|0,this.set(o,s,r,i,c,a,d,x)}roundClean(){_(A)}destroy(){this.destroyed=!0,this.set(
 0,0,0,0,0,0,0,0),_(this.buffer)}},j=class extends F{constructor(){super(32,gt)}};var wt=ht(()=>new j,xt(1));var mt="setup",yt=[mt,"form","rig"],ee=[...yt,"mark"];function ne(t){return dt(wt(ut(t.replace(/\r\n?/g,`
@@ -98,38 +98,38 @@ var Et=new WeakSet;function kt(t,e,n){if(Et.has(t)||t.isDisposed)return;Et.add(t
 isDisposed&&(await new Promise(i=>setTimeout(i,1e3)),!(t.isDisposed||P(e)));)try{await n.refreshRunning();let i=e.session?.
 kernel;if(P(e))break;!i||["dead","terminating"].includes(i.status)?await e.startKernel():i.connectionStatus==="disconnec\
 ted"&&await i.reconnect()}catch{}o=!1}},r=()=>{!t.isDisposed&&!P(e)&&!e.isRestarting&&s()};e.connectionStatusChanged.connect(
-r),e.statusChanged.connect(r),e.sessionChanged.connect(r),e.kernelChanged.connect(r),r()}var oe=1e3,se=":is(.tsh-picture, .ts-scroll)";function re(t){let e=L(t);return t.type!=="code"?e.includes("if-missing")?
-"hidden":"text":e.includes("form")||e.includes("predict")?"form":e.includes("rig")?"given":T(t)?"hidden":"own"}var ce=t=>t.
+r),e.statusChanged.connect(r),e.sessionChanged.connect(r),e.kernelChanged.connect(r),r()}var oe=1e3,se=1800,re=":is(.tsh-picture, .ts-scroll)";function ce(t){let e=L(t);return t.type!=="code"?e.includes("if-mi\
+ssing")?"hidden":"text":e.includes("form")||e.includes("predict")?"form":e.includes("rig")?"given":T(t)?"hidden":"own"}var ie=t=>t.
 type!=="code"&&/^#{1,2} /m.test(t.sharedModel.getSource());function At(t){let e=t.content.node,n=e.querySelector(".jp-Wi\
-ndowedPanel-outer")??e,o=[],s=()=>{let w=n.clientHeight;for(let h of o){let p=h.left.some(l=>l.querySelector(se));for(let l of[
+ndowedPanel-outer")??e,o=[],s=()=>{let g=n.clientHeight;for(let h of o){let p=h.left.some(l=>l.querySelector(re));for(let l of[
 ...h.left,h.right])l.classList.toggle("twoshaft-broad",p);h.heights=h.left.map(l=>l.getBoundingClientRect().height),h.whole=
-h.heights.reduce((l,f)=>l+f,0),h.from=Math.min(0,w-h.whole),h.stage=""}r()},r=()=>{let w=n.getBoundingClientRect().top,h=o.
-map(p=>{let{top:l,height:f}=p.right.getBoundingClientRect(),g=Math.max(0,f-p.whole),b=p.from-(l-w);return{stage:b<=0||!g?
-"before":b<g?"within":`past ${g}`,spare:g}});o.forEach((p,l)=>{let{stage:f,spare:g}=h[l];if(f===p.stage)return;p.stage=f;
-let b=0;p.left.forEach((y,C)=>{let S=b+(f.startsWith("past")?g:0);y.style.position=f==="within"?"sticky":"relative",y.style.
+h.heights.reduce((l,f)=>l+f,0),h.from=Math.min(0,g-h.whole),h.stage=""}r()},r=()=>{let g=n.getBoundingClientRect().top,h=o.
+map(p=>{let{top:l,height:f}=p.right.getBoundingClientRect(),w=Math.max(0,f-p.whole),b=p.from-(l-g);return{stage:b<=0||!w?
+"before":b<w?"within":`past ${w}`,spare:w}});o.forEach((p,l)=>{let{stage:f,spare:w}=h[l];if(f===p.stage)return;p.stage=f;
+let b=0;p.left.forEach((y,C)=>{let S=b+(f.startsWith("past")?w:0);y.style.position=f==="within"?"sticky":"relative",y.style.
 top=f==="within"?`${p.from+b}px`:"auto",y.style.marginTop=`${S}px`,y.style.marginBottom=`${p.whole-b-p.heights[C]}px`,b+=
-p.heights[C]})})},i=()=>{for(let w of o){w.stage="";for(let{style:h}of w.left)for(let p of["position","top","margin-top",
-"margin-bottom"])h.removeProperty(p)}},c=()=>e.classList.contains("twoshaft-wide"),a=()=>{e.classList.toggle("twoshaft-w\
-ide",e.clientWidth>=oe),c()?s():i()};n.addEventListener("scroll",()=>c()&&r(),{passive:!0});let d=0,x=new ResizeObserver(
-()=>{cancelAnimationFrame(d),d=requestAnimationFrame(a)}),u=()=>{let{widgets:w}=t.content,h=X(w.map(({model:l})=>({part:re(
-l),begins:ce(l)})));i(),x.disconnect(),x.observe(e);let p=new Map;o=[],w.forEach(({node:l},f)=>{let{row:g,side:b}=h[f];if(l.
-style.gridRow=String(g),l.dataset.twoshaftSide=b,b==="both")return;x.observe(l);let y=p.get(g)??[];p.set(g,y),b==="left"?
-y.push(l):o.push({left:y,right:l,heights:[],whole:0,from:0,stage:""})}),a()};u(),t.content.model.cells.changed.connect(()=>setTimeout(
-()=>!t.isDisposed&&u(),0)),t.disposed.connect(()=>x.disconnect())}var O=window.matchMedia("(max-width: 600px), (max-height: 400px)"),Lt=window.matchMedia("(max-width: 1100px)");function Ct(t){
+p.heights[C]})})},i=()=>{for(let g of o){g.stage="";for(let{style:h}of g.left)for(let p of["position","top","margin-top",
+"margin-bottom"])h.removeProperty(p)}},c=()=>e.classList.contains("twoshaft-wide"),a=()=>{let g=document.documentElement.
+getAttribute("data-ts-print")==="large";e.classList.toggle("twoshaft-wide",e.clientWidth>=(g?se:oe)),c()?s():i()};n.addEventListener(
+"scroll",()=>c()&&r(),{passive:!0});let d=0,x=new ResizeObserver(()=>{cancelAnimationFrame(d),d=requestAnimationFrame(a)}),
+u=()=>{let{widgets:g}=t.content,h=Q(g.map(({model:l})=>({part:ce(l),begins:ie(l)})));i(),x.disconnect(),x.observe(e);let p=new Map;
+o=[],g.forEach(({node:l},f)=>{let{row:w,side:b}=h[f];if(l.style.gridRow=String(w),l.dataset.twoshaftSide=b,b==="both")return;
+x.observe(l);let y=p.get(w)??[];p.set(w,y),b==="left"?y.push(l):o.push({left:y,right:l,heights:[],whole:0,from:0,stage:""})}),
+a()};u(),t.content.model.cells.changed.connect(()=>setTimeout(()=>!t.isDisposed&&u(),0)),t.disposed.connect(()=>x.disconnect())}var O=window.matchMedia("(max-width: 600px), (max-height: 400px)"),Lt=window.matchMedia("(max-width: 1100px)");function Ct(t){
 let e=()=>{for(let n of["left","right"])t.isSideTabBarVisible?.(n)===O.matches&&t.toggleSideTabBarVisibility(n)};O.addEventListener(
 "change",e),e()}function Ht(t){let e=()=>{t.toolbar.setHidden(O.matches),t.fit()};for(let n of[O,Lt])n.addEventListener(
-"change",e);t.disposed.connect(()=>{for(let n of[O,Lt])n.removeEventListener("change",e)}),e()}var ie=".twoshaft :is(.given-frame, .tsg-wide)",ae=300;function fe(t){let e=t.scrollWidth>t.clientWidth;if(e!==t.hasAttribute(
+"change",e);t.disposed.connect(()=>{for(let n of[O,Lt])n.removeEventListener("change",e)}),e()}var ae=".twoshaft :is(.given-frame, .tsg-wide)",fe=300;function le(t){let e=t.scrollWidth>t.clientWidth;if(e!==t.hasAttribute(
 "tabindex")){if(!e){for(let n of["tabindex","role","aria-label"])t.removeAttribute(n);return}t.tabIndex=0,t.setAttribute(
 "role","group"),t.setAttribute("aria-label",t.querySelector("caption")?.textContent??"Picture")}}function Tt(t){let e=t.
-content.node,n=0,o=()=>{clearTimeout(n),n=setTimeout(()=>tt(e,ie).forEach(fe),ae)},s=new MutationObserver(o);s.observe(e,
+content.node,n=0,o=()=>{clearTimeout(n),n=setTimeout(()=>tt(e,ae).forEach(le),fe)},s=new MutationObserver(o);s.observe(e,
 {childList:!0,subtree:!0});let r=new ResizeObserver(o);r.observe(e),t.disposed.connect(()=>{clearTimeout(n),s.disconnect(),
-r.disconnect()})}var k="twoshaft-opener",le="if-missing",Bt="twoshaft-opening",de=["form","rig"],ue=3,Ut=300;async function vt(t){let[{PageConfig:e,
+r.disconnect()})}var k="twoshaft-opener",de="if-missing",Bt="twoshaft-opening",ue=["form","rig"],he=3,Ut=300;async function vt(t){let[{PageConfig:e,
 URLExt:n},{NotebookActions:o},{IConnectionLost:s},{Widget:r}]=await Promise.all([t("@jupyterlab/coreutils"),t("@jupyterl\
-ab/notebook"),t("@jupyterlab/application"),t("@lumino/widgets")]),i=n.join(e.getBaseUrl(),"lab/tree"),c=he(e,o,{Widget:r,
+ab/notebook"),t("@jupyterlab/application"),t("@lumino/widgets")]),i=n.join(e.getBaseUrl(),"lab/tree"),c=xe(e,o,{Widget:r,
 tree:i});if(e.getOption("twoshaftRole")!=="apprentice")return[c];let a={id:`${k}:line`,description:"Leaves it to the cou\
-rse's screens to say that the server cannot be reached.",autoStart:!0,provides:s,activate:()=>async()=>{}};return[c,a]}function he(t,e,n){
+rse's screens to say that the server cannot be reached.",autoStart:!0,provides:s,activate:()=>async()=>{}};return[c,a]}function xe(t,e,n){
 let o=`${t.getOption("fullLabextensionsUrl")}/${k}/static`;return{id:`${k}:plugin`,description:"Shows the forms and rigs\
- of a course notebook as soon as it is opened.",autoStart:!0,activate:s=>{xe(o);let r=t.getOption("twoshaftRole")==="app\
+ of a course notebook as soon as it is opened.",autoStart:!0,activate:s=>{pe(o);let r=t.getOption("twoshaftRole")==="app\
 rentice",i=t.getOption("twoshaftDesk");if(!r&&!i)return;document.head.append(m("style",{},`.twoshaft {
   --ts-ink: var(--jp-content-font-color1, #1b1b1b);
   --ts-paper: var(--jp-layout-color1, #fcfcfa);
@@ -158,6 +158,11 @@ rentice",i=t.getOption("twoshaftDesk");if(!r&&!i)return;document.head.append(m("
 html[data-ts-print="large"] .twoshaft { --ts-small: 18px; --ts-text: 21px; --ts-head: 26px; }
 html[data-ts-print="large"] { --jp-content-font-size1: 21px; --jp-content-font-size2: 26px; --jp-content-font-size3: 26p\
 x; --jp-content-font-size4: 30px; --jp-content-font-size5: 34px; --jp-ui-font-size1: 18px; --jp-code-font-size: 21px; }
+html[data-ts-print="large"] :is(.twoshaft, .jp-RenderedHTML, figure) svg:not(svg *) { zoom: 1.4; --ts-small: 13px; --ts-\
+text: 15px; --ts-head: 18px; }
+html[data-ts-print="large"] figure > svg.twoshaft-figure { max-width: none; max-height: none; }
+html[data-ts-print="large"] .jp-RenderedImage img { zoom: 1.4; max-width: none; }
+html[data-ts-print="large"] :is(.jp-RenderedImage, figure) { overflow-x: auto; min-width: 0; max-width: 100%; }
 html[data-ts-colour="cream"] { --jp-layout-color0: #fff6dc; --jp-layout-color1: #fff6dc; --jp-layout-color2: #fff6dc; --\
 jp-cell-editor-background: #fff6dc; --jp-content-font-color0: #1b1b1b; --jp-rendermime-table-row-background: rgb(0 0 0 /\
  4%); --jp-content-font-color1: #1b1b1b; --jp-ui-font-color0: #1b1b1b; --jp-ui-font-color1: #1b1b1b; --jp-ui-font-color2\
@@ -210,39 +215,39 @@ woshaft-side=right].twoshaft-broad{grid-column:9 / span 4}.twoshaft-wide .jp-Cel
 le{font-size:var(--ts-small)}@media(max-width:700px){.twoshaft-notebook .jp-RenderedImage,.twoshaft-notebook .jp-Rendere\
 dHTML figure{overflow-x:auto}.twoshaft-notebook .jp-RenderedHTML figure{min-width:0;max-width:100%}.twoshaft-notebook :i\
 s(.jp-RenderedImage img,.jp-RenderedHTML figure>svg){max-width:none}}.twoshaft-desk-notebook .jp-NotebookPanel-toolbar{d\
-isplay:none}`)),r&&pe(s);let c=JSON.parse(t.getOption("twoshaftReleased")||"[]"),a=r?be(o,c):Promise.resolve(new Set(c));
+isplay:none}`)),r&&be(s);let c=JSON.parse(t.getOption("twoshaftReleased")||"[]"),a=r?ge(o,c):Promise.resolve(new Set(c));
 s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),ct(),Ct(s.shell)}),s.docRegistry.addWidgetExtension(
-"Notebook",{createNew:(d,x)=>{!r&&x.path!==i||(d.toggleClass("twoshaft-desk-notebook",!r),ye(d,x,a,e,s),we(d,x,{...n,contents:s.
-serviceManager.contents}))}})}}}function xe(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=faae\
-7033df6a08b6`);globalThis.twoshaftScreens.set("faae7033df6a08b6",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("faae\
-7033df6a08b6"),console.warn(`${k}: the screens could not be loaded`,n)})}function pe(t){document.addEventListener("click",
+"Notebook",{createNew:(d,x)=>{!r&&x.path!==i||(d.toggleClass("twoshaft-desk-notebook",!r),Se(d,x,a,e,s),me(d,x,{...n,contents:s.
+serviceManager.contents}))}})}}}function pe(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=e9a6\
+9431c1353520`);globalThis.twoshaftScreens.set("e9a69431c1353520",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("e9a6\
+9431c1353520"),console.warn(`${k}: the screens could not be loaded`,n)})}function be(t){document.addEventListener("click",
 e=>{let n=et(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("do\
 cmanager:open",{path:n.dataset.twoshaftOpen}))}),document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.
-shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}async function be(t,e){let n=new Set(e);try{let o=await fetch(
+shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}async function ge(t,e){let n=new Set(e);try{let o=await fetch(
 `${t}/released-cells.json`);if(o.ok)for(let s of(await o.json()).cells)n.add(s)}catch(o){console.warn(`${k}: the list of\
  released cells could not be read`,o)}return n}function Dt(t){return new Promise((e,n)=>{let o=()=>{t.isDisposed?s(()=>n(
 new Error("closed"))):t.session?.kernel?.status==="idle"&&s(e)},s=r=>{t.statusChanged.disconnect(o),t.disposed.disconnect(
 o),r()};t.statusChanged.connect(o),t.disposed.connect(o),o()})}async function Ot(t,e,n){let o=t.sessionContext;for(let s=0;s<
-ue;s+=1){await Dt(o);let r=B(t,e).filter(({model:c})=>c.executionCount===null);if(!r.length)return;let i=r.filter(({model:c})=>St(
+he;s+=1){await Dt(o);let r=B(t,e).filter(({model:c})=>c.executionCount===null);if(!r.length)return;let i=r.filter(({model:c})=>St(
 c));for(let c of[i,r.filter(a=>!i.includes(a))])if(c.length&&(await n.runCells(t.content,c,o),c.some(G)))return;await new Promise(
-c=>setTimeout(c,Ut))}}var ge=({model:t})=>t.executionCount===null&&t.executionState!=="running"&&!t.outputs.length,q=t=>!!t.
+c=>setTimeout(c,Ut))}}var we=({model:t})=>t.executionCount===null&&t.executionState!=="running"&&!t.outputs.length,q=t=>!!t.
 content.model?.getMetadata("twoshaft")?.open;function $t(t){if(t.isDisposed||!t.content.model)return;let e=q(t);if(t.toggleClass(
 "twoshaft-notebook",e),!!e)for(let n of t.content.widgets)n.toggleClass("twoshaft-quiet",T(n.model)),n.toggleClass("twos\
-haft-if-missing",L(n.model).includes(le)),n.toggleClass("twoshaft-shows",L(n.model).some(o=>de.includes(o)))}async function we(t,e,n){
-await e.ready,!(t.isDisposed||!q(t))&&(H(e.path).kind!=="start"&&At(t),Tt(t),Ht(t),await rt(t,e,n))}function me(t,e){let n=D(
+haft-if-missing",L(n.model).includes(de)),n.toggleClass("twoshaft-shows",L(n.model).some(o=>ue.includes(o)))}async function me(t,e,n){
+await e.ready,!(t.isDisposed||!q(t))&&(H(e.path).kind!=="start"&&At(t),Tt(t),Ht(t),await rt(t,e,n))}function ye(t,e){let n=D(
 t),o=(i,c)=>{c==="completed"&&(n=D(t))},s=()=>{t.isDisposed||!e.model.dirty||D(t)!==n||(e.model.dirty=!1)},r=(i,{name:c,
 newValue:a})=>{c==="dirty"&&a&&setTimeout(s,0)};e.saveState.connect(o),e.model.stateChanged.connect(r),s()}var _t=new WeakMap;
-async function ye(t,e,n,o,s){if(await e.ready,t.isDisposed||($t(t),t.content.model.cells.changed.connect(()=>setTimeout(
-()=>$t(t),0)),!q(t)))return;me(t,e);let r=t.sessionContext,i=_t.get(e)??new Set;_t.set(e,i);let c=()=>r.session?.kernel?.
+async function Se(t,e,n,o,s){if(await e.ready,t.isDisposed||($t(t),t.content.model.cells.changed.connect(()=>setTimeout(
+()=>$t(t),0)),!q(t)))return;ye(t,e);let r=t.sessionContext,i=_t.get(e)??new Set;_t.set(e,i);let c=()=>r.session?.kernel?.
 id,a=0,d=async()=>{a+=1,t.addClass(Bt);try{await r.ready,await Dt(r);let f=c();if(t.isDisposed||i.has(f))return;i.add(f);
-let g=await n;for(let{model:b}of B(t,g))b.executionCount=null;await Ot(t,g,o)}finally{a-=1,t.toggleClass(Bt,a>0),u()}},x,
+let w=await n;for(let{model:b}of B(t,w))b.executionCount=null;await Ot(t,w,o)}finally{a-=1,t.toggleClass(Bt,a>0),u()}},x,
 u=()=>{clearTimeout(x),x=window.setTimeout(async()=>{if(a||t.isDisposed||r.session?.kernel?.status!=="idle")return;let f=B(
-t,await n);for(let b of f)b.outputHidden&&(b.outputHidden=!1),h(b);let{model:g}=t.content;if(!(!i.has(c())||g?.isDisposed)&&
-!(!f.some(ge)||f.some(G))){a+=1;try{await Ot(t,await n,o)}finally{a-=1}}},Ut)},w=new WeakSet,h=({model:f})=>{w.has(f)||(w.
+t,await n);for(let b of f)b.outputHidden&&(b.outputHidden=!1),h(b);let{model:w}=t.content;if(!(!i.has(c())||w?.isDisposed)&&
+!(!f.some(we)||f.some(G))){a+=1;try{await Ot(t,await n,o)}finally{a-=1}}},Ut)},g=new WeakSet,h=({model:f})=>{g.has(f)||(g.
 add(f),f.outputs.changed.connect(u))};t.content.model.cells.changed.connect(u),s.commands.commandExecuted.connect(u),t.node.
 addEventListener("twoshaft-redraw",async()=>{let f=B(t,await n);t.isDisposed||await o.runCells(t.content,f,r)});let p=()=>d().
 catch(f=>{t.isDisposed||console.warn(`${k}: the forms could not be shown`,f)}).finally(()=>kt(t,r,s.serviceManager.sessions)),
-l=(f,g)=>{g!=="restarting"&&g!=="autorestarting"||(i.delete(c()),p())};r.statusChanged.connect(l),r.kernelChanged.connect(
-(f,{newValue:g})=>{g&&p()}),p()}var Mt;async function Se(t){let e=Object.values(Mt[t]||{});if(!e.length)throw new Error(`${t} is not there`);return(await(e.
+l=(f,w)=>{w!=="restarting"&&w!=="autorestarting"||(i.delete(c()),p())};r.statusChanged.connect(l),r.kernelChanged.connect(
+(f,{newValue:w})=>{w&&p()}),p()}var Mt;async function Ee(t){let e=Object.values(Mt[t]||{});if(!e.length)throw new Error(`${t} is not there`);return(await(e.
 find(o=>o.loaded)||e[0]).get())()}window._JUPYTERLAB??={};window._JUPYTERLAB[k]={init:t=>{Mt=t},get:async t=>{if(t!=="./\
-extension")throw new Error(`${k} has no ${t}`);let e=await vt(Se);return()=>({__esModule:!0,default:e})}};})();
+extension")throw new Error(`${k} has no ${t}`);let e=await vt(Ee);return()=>({__esModule:!0,default:e})}};})();

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from typing import Any
 
+from twoshaft.errors import OutOfRangeError
 from twoshaft.models.film import Pass
 from twoshaft.models.shift import hand_moves
 from twoshaft.models.wholebuild.asks import PATTERNS, Ask, FieldSpec, asks_of
@@ -50,7 +51,7 @@ def build_record(job: Job, decisions: Iterable[Decision]) -> dict[str, Any]:
     done = list(walked.doings)
     for k, step in enumerate(done):
         prefix = [walked.doings[one] for one in done[: k + 1]]
-        rows["readings"] += [[line.what, line.value] for line in readings(job, prefix, step)]
+        rows["readings"] += _read(job, prefix, step)
         for ask in (one for one in asks_of(job) if one.step == step):
             words = choice_words(job, ask, walked.doings[step].choices)
             rows[into[ask.kind]].append([ask.name, words])
@@ -76,6 +77,14 @@ def build_record(job: Job, decisions: Iterable[Decision]) -> dict[str, Any]:
         ],
         "signatures": [[who, ""] for who in SIGNED],
     }
+
+
+def _read(job: Job, made: Sequence[Decision], step: str) -> list[list[str]]:
+    """What was read at a step; a build that cannot be has no reading, and a record all the same."""
+    try:
+        return [[line.what, line.value] for line in readings(job, made, step)]
+    except OutOfRangeError as error:
+        return [[job.task.label(step), f"nothing could be read: {error.sentence}"]]
 
 
 def choice_words(job: Job, ask: Ask, choices) -> str:

@@ -1,0 +1,120 @@
+"""Unit files that staff work on: begun, changed by a spreadsheet, tried; and standard parts."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from twoshaft.errors import CohortError
+from twoshaft.models.fit.pins import SPRING_PINS
+from twoshaft.stored.writing import write_file
+from twoshaft.units.new_unit import Wishes, new_unit
+from twoshaft.units.standard_parts import TABLES, table
+from twoshaft_grader.cohort.fit import lacking_lines
+from twoshaft_grader.records.unit_spreadsheet import read_sheets, taken_in
+
+if TYPE_CHECKING:
+    from twoshaft_grader.cohort.trial import Trial
+
+
+@dataclass(frozen=True)
+class StandardPart:
+    """A standard part: which kind, what ``standard:`` calls it, and its sizes in words."""
+
+    kind: str
+    name: str
+    sizes: str
+
+
+def begin_unit(file: Path, wishes: Wishes) -> None:
+    """Begin a unit file from a few answers.
+
+    Raises
+    ------
+    CohortError
+        When there is a file of this name.
+    """
+    not_there(file)
+    write_file(file, new_unit(wishes))
+
+
+def not_there(file: Path) -> None:
+    """See that nothing is written over.
+
+    Raises
+    ------
+    CohortError
+        When there is a file of this name.
+    """
+    if file.exists():
+        raise CohortError(f"{file} is there already", mend="give another name, or move it away")
+
+
+def take_sheets(place: Path, into: Path) -> Path:
+    """Take parts, operations and reasons from a spreadsheet into a unit file.
+
+    Returns
+    -------
+    Path
+        Where the file is kept as it was before.
+
+    Raises
+    ------
+    UnitFileError
+        With everything that would be wrong, by row and column; nothing was written.
+    """
+    text = taken_in(into, read_sheets(place))
+    kept = into.with_name(f"{into.name}.before")
+    write_file(kept, into.read_bytes())
+    write_file(into, text)
+    return kept
+
+
+def standard_parts(words: Sequence[str] = ()) -> list[StandardPart]:
+    """Standard parts by their published sizes.
+
+    Parameters
+    ----------
+    words : sequence of str
+        Each is part of a name, or a table: bearings, bolts, seals, circlips, pins.
+
+    Examples
+    --------
+    >>> standard_parts(["pins"])[0].kind
+    'pin'
+    """
+    found = []
+    for which in TABLES:
+        for row in table(which):
+            if all(word == which or word in row["name"] for word in words):
+                sizes = ", ".join(
+                    f"{key} {size}" for key, size in row.items() if size and key != "name"
+                )
+                found.append(StandardPart(which[:-1], row["name"], sizes))
+    for pin in SPRING_PINS.values():
+        if all(word in ("pins", f"{pin.nominal_mm:g}") for word in words):
+            low, high = pin.hole_mm
+            sizes = f"spring pin, hole mm {low:g} to {high:g}, source ISO 8752"
+            found.append(StandardPart("pin", f"{pin.nominal_mm:g}", sizes))
+    return found
+
+
+@dataclass(frozen=True)
+class Tried:
+    """What a module came to on a unit: given with so many of its tasks, or why it cannot be."""
+
+    module: str
+    given: bool
+    tasks: str
+    why: tuple[str, ...]
+
+
+def told_of(trial: Trial) -> Tried:
+    """A trial in words."""
+    if trial.fits and not trial.exercise and not trial.lesson:
+        tasks = f"{len(trial.fits.solution.points)} of {trial.tasks}"
+        return Tried(trial.module, True, tasks, lacking_lines(trial.fits))
+    told = (("exercise", trial.exercise), ("lesson", trial.lesson))
+    return Tried(trial.module, False, "", tuple(f"{what}: {why}" for what, why in told if why))

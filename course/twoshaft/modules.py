@@ -52,6 +52,7 @@ _TITLES = {
     "whole-build": "The whole build",
     "strip-mark-clean": "Strip, mark, clean",
     "inspect-and-decide": "Inspect and decide",
+    "close-out": "Close out",
 }
 
 COURSE = {id: Module(number, id, title) for number, (id, title) in enumerate(_TITLES.items())}

@@ -35,6 +35,7 @@ NEEDED = {
     "reading-faults": ["misbuild", "symptom"],
     "whole-build": ["misbuild", "lockout"],
     "inspect-and-decide": ["guard band", "creep", "pitch line", "scuffing", "brinelling"],
+    "close-out": ["breather", "viscosity", "grade", "guard band", "hypoid"],
     "strip-mark-clean": ["backlash", "end float", "window", "hold", "must-pass"],
 }
 

@@ -154,3 +154,12 @@ def test_every_scene_comes_up_and_four_are_shown(drawn):
 def test_a_unit_without_the_section_is_told(unit):
     with pytest.raises(UnitFileError, match="no section 'inspect'"):
         given_to(unit.with_sections(inspect=None), "ann")
+
+
+def test_tasks_that_a_unit_has_nothing_for_are_not_drawn(unit):
+    bare = unit.inspect.model_copy(update={"dogs": None, "circlips": (), "seats": (), "seal": None})
+    given = given_to(unit.with_sections(inspect=bare), "ann")
+    left_out = {"dogs", "clip", "seats", "seal"}
+    assert all((getattr(given, task) is None) == (task in left_out) for task in TASKS)
+    stored = to_json(given)
+    assert given_in("inspect-and-decide", stored) == given and not left_out & set(stored)

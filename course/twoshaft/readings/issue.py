@@ -10,6 +10,7 @@ from twoshaft import __version__
 from twoshaft.errors import CourseError, UnitFileError
 from twoshaft.modules import COURSE
 from twoshaft.readings import (
+    close_out,
     course_and_safety,
     gear_train_and_checks,
     inspect_and_decide,
@@ -49,6 +50,7 @@ _PACKAGES = {
         whole_build,
         strip_mark_clean,
         inspect_and_decide,
+        close_out,
     )
 }
 MODULES = {id: _PACKAGES[id] for id in COURSE}

@@ -31,6 +31,7 @@ _SECTIONS = {
     "faults": "faults",
     "strip": "strip",
     "inspect": "inspect",
+    "closeout": "close out",
 }
 """The section of a unit file that a folder of models works on."""
 

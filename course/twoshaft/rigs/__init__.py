@@ -2,6 +2,16 @@
 
 from twoshaft.rigs.bench import OrderBench, order_bench
 from twoshaft.rigs.build import BuildSimulator, build_simulator
+from twoshaft.rigs.closeout import (
+    BreatherRig,
+    LeakRig,
+    OilChart,
+    RoadRig,
+    breather_rig,
+    leak_rig,
+    oil_chart_rig,
+    road_rig,
+)
 from twoshaft.rigs.college import college_sources
 from twoshaft.rigs.cord import CordBench, cord_bench
 from twoshaft.rigs.depth import DepthGauge, depth_gauge
@@ -28,6 +38,7 @@ from twoshaft.rigs.wrench import WrenchBench, wrench_bench
 from twoshaft.rigs.written import reading_table
 
 __all__ = [
+    "BreatherRig",
     "BuildSimulator",
     "CordBench",
     "DepthGauge",
@@ -38,11 +49,14 @@ __all__ = [
     "GuardRig",
     "HazardPicture",
     "Lamp",
+    "LeakRig",
     "LiftingRig",
     "Micrometer",
+    "OilChart",
     "OrderBench",
     "OwnChecks",
     "PressRig",
+    "RoadRig",
     "RulePicture",
     "RunOut",
     "SealSeat",
@@ -53,6 +67,7 @@ __all__ = [
     "UnitSection",
     "WholeBuild",
     "WrenchBench",
+    "breather_rig",
     "build_simulator",
     "closed_gears",
     "college_sources",
@@ -65,12 +80,15 @@ __all__ = [
     "guard_rig",
     "hazard_picture",
     "lamp",
+    "leak_rig",
     "lifting_rig",
     "micrometer",
+    "oil_chart_rig",
     "order_bench",
     "own_checks",
     "press_rig",
     "reading_table",
+    "road_rig",
     "rule_picture",
     "run_out_rig",
     "seal_seat",

@@ -44,6 +44,10 @@ def _inspected(unit: Unit, entry: str) -> object:
     return unit.has("inspect") and getattr(unit.inspect, entry)
 
 
+def _closed_out(unit: Unit, entry: str) -> object:
+    return unit.has("close_out") and getattr(unit.close_out, entry)
+
+
 def _preloaded(unit: Unit) -> bool:
     """Whether a pair of taper rollers is set with preload."""
     if not unit.bearings_if_any:
@@ -161,6 +165,16 @@ NEEDED: dict[str, Needed] = {
         "limit for the shaft at a seal",
         "'seal' in its section inspect",
         lambda unit: _inspected(unit, "seal"),
+    ),
+    "leak-test": Needed(
+        "leak test with air",
+        "'leak test' in its section close out",
+        lambda unit: _closed_out(unit, "leak_test"),
+    ),
+    "ring-work": Needed(
+        "figures for the work of a synchroniser ring",
+        "'ring' in its section close out",
+        lambda unit: _closed_out(unit, "ring"),
     ),
 }
 """By name."""

@@ -19,13 +19,14 @@ MOST = 60  # characters of an example
 UNITS = {
     "mm": "mm", "um": "µm", "nm": "N·m", "kn": "kN", "n": "N", "deg": "degrees", "c": "°C",
     "k": "K", "mpa": "MPa", "gpa": "GPa", "rpm": "1/min", "minutes": "minutes", "hours": "hours",
-    "turns": "turns", "litre": "litres",
+    "turns": "turns", "litre": "litres", "mbar": "mbar",
 }  # fmt: skip
 """The unit that the last word of a key stands for."""
 LONGER = {
     "per k": "1/K", "um per m k": "µm/(m·K)", "n per mm": "N/mm", "n per um": "N/µm",
     "n per mm3": "N/mm³", "pa s": "Pa·s", "stress pa": "Pa", "minutes to do": "minutes",
     "minutes to undo": "minutes", "kg per litre": "kg/l", "mm2 per s": "mm²/s",
+    "ml per min": "ml/min", "litre per mm": "l/mm", "kg m2": "kg·m²",
 }  # fmt: skip
 """The same, where it takes several words."""
 

@@ -10,6 +10,7 @@ from pydantic import AliasChoices, ConfigDict, Field, PrivateAttr
 
 from twoshaft.errors import UnitFileError
 from twoshaft.units.sections.bearings import Bearings
+from twoshaft.units.sections.closeout import CloseOut
 from twoshaft.units.sections.faces import Faces
 from twoshaft.units.sections.fasteners import Fasteners
 from twoshaft.units.sections.faults import Faults
@@ -40,7 +41,7 @@ S = TypeVar("S", bound=Section)
 
 PHYSICS = (
     *("fasteners", "fits", "bearings", "faces", "gear_train", "shift", "faults", "shapes"),
-    *("strip", "inspect"),
+    *("strip", "inspect", "close_out"),
 )
 """Sections that a unit may lack, by their names here."""
 
@@ -104,6 +105,8 @@ class Unit(Section):
     """Taking apart: names, what is read before it is lost, the oil. May be left out."""
     inspect_if_any: Inspect | None = _section("inspect")
     """Wear limits, circlips, seats and the cost of a wrong decision. May be left out."""
+    close_out_if_any: CloseOut | None = _section("close_out")
+    """The oil that goes in, its level, breather and leak test. May be left out."""
 
     _source: Node | None = PrivateAttr(default=None)
 
@@ -197,6 +200,11 @@ class Unit(Section):
     def inspect(self) -> Inspect:
         """The section; UnitFileError where the file has none."""
         return self._needed("inspect", self.inspect_if_any)
+
+    @property
+    def close_out(self) -> CloseOut:
+        """The section; UnitFileError where the file has none."""
+        return self._needed("close_out", self.close_out_if_any)
 
     def _needed(self, section: str, there: S | None) -> S:
         if there is None:

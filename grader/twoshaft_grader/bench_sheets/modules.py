@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from twoshaft.units import Unit
 from twoshaft_grader.bench_sheets import (
     checks,
+    closing,
     film,
     fitted,
     inspecting,
@@ -192,6 +193,10 @@ def _inspect_and_decide(unit: Unit) -> tuple[Block, ...]:
     return (inspecting.sizes(unit), *inspecting.decided(), inspecting.thread())
 
 
+def _close_out(unit: Unit) -> tuple[Block, ...]:
+    return (*closing.oil(), *closing.leak_test(unit), *closing.handed_over(), closing.road())
+
+
 _EYES = ("eyes-struck", "eyes-springs")
 _CHEMICALS = ("cleaner-cold", "by-data-sheet", "spills-up")
 _HEAT = ("hot-parts", "no-fuel-near-heat")
@@ -226,6 +231,7 @@ RECIPES = {
         _strip_mark_clean,
     ),
     "inspect-and-decide": Recipe((*_EYES, *_CHEMICALS, *_AIR, "soft-hammer"), _inspect_and_decide),
+    "close-out": Recipe((*_CHEMICALS, *_LIFTING, "hot-parts", "no-air-at-skin"), _close_out),
 }
 """Recipes by module id, in the course's order."""
 

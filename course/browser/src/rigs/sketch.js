@@ -26,9 +26,11 @@ export function renderSketch(widget) {
           onInput: (value) => change({ [key]: value }),
         }).row,
     );
+    // Two lists stand side by side; more of them are questions, and read one below the other.
+    const rows = pickers.length > 2 ? pickers : pickers.length ? [toolRow(...pickers)] : [];
     return {
       picture,
-      controls: pickers.length ? [toolRow(...pickers), ...sliders] : sliders,
+      controls: [...rows, ...sliders],
       set(shown) {
         if (shown.drawing === drawn) return;
         drawn = shown.drawing;

@@ -218,9 +218,9 @@ s(.jp-RenderedImage img,.jp-RenderedHTML figure>svg){max-width:none}}.twoshaft-d
 isplay:none}`)),r&&be(s);let c=JSON.parse(t.getOption("twoshaftReleased")||"[]"),a=r?ge(o,c):Promise.resolve(new Set(c));
 s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),ct(),Ct(s.shell)}),s.docRegistry.addWidgetExtension(
 "Notebook",{createNew:(d,x)=>{!r&&x.path!==i||(d.toggleClass("twoshaft-desk-notebook",!r),Se(d,x,a,e,s),me(d,x,{...n,contents:s.
-serviceManager.contents}))}})}}}function pe(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=e9a6\
-9431c1353520`);globalThis.twoshaftScreens.set("e9a69431c1353520",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("e9a6\
-9431c1353520"),console.warn(`${k}: the screens could not be loaded`,n)})}function be(t){document.addEventListener("click",
+serviceManager.contents}))}})}}}function pe(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=68d8\
+d56e9f447d17`);globalThis.twoshaftScreens.set("68d8d56e9f447d17",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("68d8\
+d56e9f447d17"),console.warn(`${k}: the screens could not be loaded`,n)})}function be(t){document.addEventListener("click",
 e=>{let n=et(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("do\
 cmanager:open",{path:n.dataset.twoshaftOpen}))}),document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.
 shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}async function ge(t,e){let n=new Set(e);try{let o=await fetch(

@@ -13,6 +13,7 @@ from twoshaft.models.audit.faces import audit_faces
 from twoshaft.models.audit.fasteners import audit_fasteners
 from twoshaft.models.audit.fits import audit_fits
 from twoshaft.models.audit.ways import audit_ways
+from twoshaft.models.closeout.audit import audit_close_out
 from twoshaft.models.faults.audit import audit_faults
 from twoshaft.models.geartrain.audit import audit_gear_train
 from twoshaft.models.inspect.audit import audit_inspect
@@ -49,6 +50,7 @@ _AUDITS = (
     audit_shapes,
     audit_strip,
     audit_inspect,
+    audit_close_out,
 )
 
 

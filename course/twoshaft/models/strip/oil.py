@@ -6,10 +6,9 @@ Stokes (1851) found. A real chip is flat and sinks slower, so times are the leas
 
 from __future__ import annotations
 
-import math
-
-from twoshaft.models.border import Above, Range, border
+from twoshaft.models.border import Above, border
 from twoshaft.models.validity import in_range
+from twoshaft.models.viscosity import WARM, walther
 from twoshaft.units.sections.strip import StripOil
 
 GRAVITY = 9.80665
@@ -18,10 +17,9 @@ STEEL_KG_PER_LITRE = 7.85
 MOST_REYNOLDS = 1.0
 """Above, a sphere sinks more than a tenth slower than Stokes says (Clift, Grace and Weber 1978,
 from memory)."""
-_WARM = Range("temperature", "degC", -30, 150, "the chart of ASTM D341 for oils of gears")
 
 
-@border("mm**2/s", temperature=_WARM)
+@border("mm**2/s", temperature=WARM)
 def viscosity(oil: StripOil, temperature_degC: float) -> float:
     """Kinematic viscosity of the oil.
 
@@ -42,11 +40,7 @@ def viscosity(oil: StripOil, temperature_degC: float) -> float:
     >>> f"{viscosity(unit.strip.oil, Q(40, 'degC')):.0f}"
     '75 millimeter ** 2 / second'
     """
-    cold, hot = (math.log10(math.log10(one + 0.7)) for one in oil.viscosity_mm2_per_s)
-    t40, t100 = math.log10(313.15), math.log10(373.15)
-    slope = (cold - hot) / (t100 - t40)
-    thick = cold - slope * (math.log10(temperature_degC + 273.15) - t40)
-    return 10 ** (10**thick) - 0.7
+    return walther.plain(*oil.viscosity_mm2_per_s, temperature_degC)
 
 
 def _density(oil: StripOil, celsius: float) -> float:
@@ -54,7 +48,7 @@ def _density(oil: StripOil, celsius: float) -> float:
     return oil.density_kg_per_litre / (1 + oil.expansion_per_k * (celsius - oil.reference_c))
 
 
-@border("minute", size=Above("size of the chip", "um"), temperature=_WARM,
+@border("minute", size=Above("size of the chip", "um"), temperature=WARM,
         depth=Above("depth", "mm"))  # fmt: skip
 def settling_time(
     oil: StripOil, size_um: float, temperature_degC: float, depth_mm: float | None = None,
@@ -100,7 +94,7 @@ def settling_time(
     return (depth_mm if depth_mm is not None else oil.depth_mm) / speed / 60
 
 
-@border(size=Above("size of the chip", "um"), temperature=_WARM,
+@border(size=Above("size of the chip", "um"), temperature=WARM,
         rested=Above("time at rest", "minute", zero=True))  # fmt: skip
 def still_floating(
     oil: StripOil, size_um: float, temperature_degC: float, rested_minute: float
@@ -130,7 +124,7 @@ def still_floating(
     return max(0.0, 1 - rested_minute / whole)
 
 
-@border("l", litres=Above("drained oil", "l", zero=True), temperature=_WARM)
+@border("l", litres=Above("drained oil", "l", zero=True), temperature=WARM)
 def litres_at(oil: StripOil, litres_l: float, temperature_degC: float) -> float:
     """What oil read in a measuring jug comes to at the reference temperature.
 
@@ -155,7 +149,7 @@ def litres_at(oil: StripOil, litres_l: float, temperature_degC: float) -> float:
     return litres_l / (1 + oil.expansion_per_k * (temperature_degC - oil.reference_c))
 
 
-@border("l", litres=Above("drained oil", "l", zero=True), temperature=_WARM)
+@border("l", litres=Above("drained oil", "l", zero=True), temperature=WARM)
 def litres_missing(oil: StripOil, litres_l: float, temperature_degC: float) -> float:
     """How much a unit was short of its filling when it was drained; minus where it held too much.
 

@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from twoshaft.modules import COURSE
 from twoshaft.practice.calculation import Calculation
 from twoshaft.practice.calculations import (
+    close_out,
     course_and_safety,
     gear_train_and_checks,
     inspect_and_decide,
@@ -36,6 +37,7 @@ _FILES = {
         whole_build,
         strip_mark_clean,
         inspect_and_decide,
+        close_out,
     )
 }
 CALCULATIONS: Mapping[str, tuple[Calculation, ...]] = {id: _FILES[id].CALCULATIONS for id in COURSE}

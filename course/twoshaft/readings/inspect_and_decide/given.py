@@ -256,17 +256,17 @@ class Thread(Record, frozen=True):
     start: tuple[Option, ...]
 
 
-class Given(Record, frozen=True):
-    """All that the module's tasks give."""
+class Given(Record, frozen=True, kw_only=True):
+    """All that the module's tasks give; None what the unit has nothing for."""
 
-    races: Looks
-    flanks: Looks
-    dogs: DogTeeth
-    guard: Guard
-    cost: Cost
-    clip: Clip
-    seats: Seats
-    seal: Seal
-    thread: Thread
-    parts: Scenes
-    safe: Scenes
+    races: Looks | None = None
+    flanks: Looks | None = None
+    dogs: DogTeeth | None = None
+    guard: Guard | None = None
+    cost: Cost | None = None
+    clip: Clip | None = None
+    seats: Seats | None = None
+    seal: Seal | None = None
+    thread: Thread | None = None
+    parts: Scenes | None = None
+    safe: Scenes | None = None

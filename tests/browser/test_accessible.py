@@ -20,6 +20,14 @@ TOO_WIDE = """() => [...document.querySelectorAll(".jp-WindowedPanel-outer, .two
   .filter((one) => one.checkVisibility() && one.scrollWidth > one.clientWidth + 1)
   .map((one) => one.className)"""
 
+# Words in drawings that are smaller than 12 pixels as shown.
+SMALL = """() => [...document.querySelectorAll(".jp-Notebook svg text")]
+  .filter((node) => node.checkVisibility() && node.textContent.trim())
+  .map((node) => [parseFloat(getComputedStyle(node).fontSize)
+    * Math.hypot(node.getScreenCTM().a, node.getScreenCTM().b), node.textContent.trim(),
+    node.closest("[class]").getAttribute("class"), node.ownerSVGElement.getAttribute("class")])
+  .filter(([pixels]) => pixels < 11.95)"""
+
 
 NOTEBOOKS = [
     path
@@ -44,6 +52,7 @@ def test_a_notebook(shared_lab, path):
         all_open.click()
     wait_until(lambda: not page.locator(f"{FRONT} .twoshaft-opening").count())
     assert found_on(page) == []
+    wait_until(lambda: page.evaluate(SMALL) == [], 20)
     page.set_viewport_size({"width": 320, "height": 640})
     wait_until(lambda: page.evaluate(TOO_WIDE) == [], 20)
     shared_lab.close_windows()

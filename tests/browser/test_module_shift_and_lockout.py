@@ -43,6 +43,20 @@ def test_the_lever_by_keys(learner, screenshot):
     screenshot(page, "07-gate-by-keys")
 
 
+def test_the_lever_by_pressing_places_in_its_gate(learner, screenshot):
+    page = learner.lesson(ready=".ts-gate svg")
+    rig = gate(page)
+    rig.locator('.tsl-spot[data-travel="10"][data-turn="9"]').click()
+    rig.get_by_text("● Fifth is in").wait_for()
+    assert rig.locator(".ts-log li").count() == 2, "along the neutral line, then into the slot"
+    rig.locator('.tsl-spot[data-travel="10"][data-turn="-9"]').click()
+    rig.locator(".ts-log .ts-stopped").get_by_text("stopped by the lockout plate").wait_for()
+    rig.locator('.tsl-spot[data-travel="0"][data-turn="0"]').click()
+    rig.get_by_text("○ No gear is in").wait_for()
+    rig.evaluate("(node) => node.scrollIntoView({ block: 'start' })")
+    screenshot(page, "07-gate-by-pressing")
+
+
 def test_the_lever_by_mouse_and_a_misbuild(learner, screenshot):
     page = learner.lesson(ready=".ts-gate svg")
     rig = gate(page, 1)

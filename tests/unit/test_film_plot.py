@@ -13,7 +13,7 @@ from twoshaft.plots.shim import shim_choice
 from twoshaft.units.quantities import Q
 
 PNG = b"\x89PNG"
-SHOWN = r'<img alt="([^"]*)" width="(\d+)" src="data:image/png;base64,([^"]+)">'
+SHOWN = r'<figure[^>]*><img alt="([^"]*)" width="(\d+)" src="data:image/png;base64,([^"]+)">.*'
 
 
 def pictures(unit):

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { added, aimLine, swapped, without } from "../src/logic/moves.js";
+import { added, aimLine, movesTo, swapped, without } from "../src/logic/moves.js";
 
 const AIMS = { left: [-10, null], right: [10, null], up: [null, 5], down: [null, -5] };
 const at = (travel, turn) => [travel, turn];
@@ -39,4 +39,13 @@ test("a move is taken back, or changes place with its neighbour", () => {
   assert.deepEqual(swapped(["a", "b"], 0, 1), ["b", "a"]);
   assert.equal(swapped(["a", "b"], 0, -1), null);
   assert.equal(swapped(["a", "b"], 1, 1), null);
+});
+
+test("the hand goes out of gear, along the neutral line and into the slot", () => {
+  const aims = { ...AIMS, neutral: [null, 0], "firm:left": [-10, null] };
+  assert.deepEqual(movesTo(aims, [0, 0], [10, 5]), ["right", "up"]);
+  assert.deepEqual(movesTo(aims, [10, 4.8], [-10, -5]), ["neutral", "left", "down"]);
+  assert.deepEqual(movesTo(aims, [-10, 0.1], [-10, 5]), ["up"]);
+  assert.deepEqual(movesTo(aims, [-10, 5], [-10, 0]), ["neutral"]);
+  assert.deepEqual(movesTo(aims, [-10, 5], [10, 0]), ["neutral", "right"]);
 });

@@ -40,7 +40,7 @@ _CSS = (
     f".tsd-fine{{stroke:{_MID};fill:none;stroke-width:.8}}"
     f".tsd-lit{{stroke:{style.PAPER_NOW};fill:none;stroke-width:1.6}}"
     f".tsd-pitch{{stroke:{style.INK_NOW};stroke-width:1;stroke-dasharray:14 3 3 3}}"
-    f".tsd-text{{font:{style.SMALL_PX}px {style.FONT};fill:{style.INK_NOW}}}"
+    f".tsd-text{{font:{style.grown(style.SMALL_PX)} {style.FONT};fill:{style.INK_NOW}}}"
     f".tsd-ruler{{stroke:{style.INK_NOW};stroke-width:1}}"
 )
 TOOTH_WIDE_MM, POINT_MM, TEETH = 5.0, 2.6, 4

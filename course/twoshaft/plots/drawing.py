@@ -38,8 +38,8 @@ SHORT = {
 
 
 STYLE = (
-    f".tsf-t{{font:{style.SMALL_PX}px {style.FONT};fill:{style.INK_NOW}}}"
-    f".tsf-h{{font:600 {style.TEXT_PX}px {style.FONT};fill:{style.INK_NOW}}}"
+    f".tsf-t{{font:{style.grown(style.SMALL_PX)} {style.FONT};fill:{style.INK_NOW}}}"
+    f".tsf-h{{font:600 {style.grown(style.TEXT_PX)} {style.FONT};fill:{style.INK_NOW}}}"
     f".tsf-b{{fill:{style.PAPER_NOW};stroke:{style.INK_NOW};stroke-width:{style.THIN_PX}}}"
     f".tsf-f{{fill:{style.PAPER_NOW};stroke:{style.INK_NOW};stroke-width:{2 * style.THICK_PX}}}"
     f".tsf-l{{fill:{style.PAPER_NOW};stroke:none}}"

@@ -45,7 +45,8 @@ class Picture:
         # JupyterLab shows a bare PNG without its alternative; a finer one stays sharp.
         data = b64encode(self.png(2 * _DPI)).decode()
         width = round(self.figure.bbox.width / self.figure.dpi * _DPI)
-        return f'<img alt="{escape(self.alt)}" width="{width}" src="data:image/png;base64,{data}">'
+        shown = f'alt="{escape(self.alt)}" width="{width}" src="data:image/png;base64,{data}"'
+        return f'<figure style="margin: 0"><img {shown}></figure>'
 
     def __repr__(self) -> str:
         return self.alt

@@ -75,11 +75,11 @@ def mechanism_figure(machine: Mechanism, state: State) -> str:
         drawing.add(_interlock_panel(shift, lock_at, lock_wide, (down, up), moved))
     scale = f'<text class="tsf-t" x="2" y="{drawing.height - 8:.0f}">To scale, 5 mm:</text>'
     bar = (
-        f'<path class="tsg-frame" style="stroke-width:2" d="M110 {drawing.height - 12:.0f}h'
+        f'<path class="tsg-frame" style="stroke-width:2" d="M122 {drawing.height - 12:.0f}h'
         f'{5 * PX_PER_MM:.1f}"/>'
     )
     note = (
-        f'<text class="tsf-t" x="{110 + 5 * PX_PER_MM + 12:.0f}" y="{drawing.height - 8:.0f}">'
+        f'<text class="tsf-t" x="{122 + 5 * PX_PER_MM + 12:.0f}" y="{drawing.height - 8:.0f}">'
         "across is the slide of the selector shaft, up and down its turn at the finger&#39;s tip"
         "</text>"
     )

@@ -42,6 +42,13 @@ BEHIND_NOW = f"color-mix(in srgb, {INK_NOW} 3%, {PAPER_NOW})"
 ABSENT_NOW = f"color-mix(in srgb, {INK_NOW} 45%, {PAPER_NOW})"
 
 
+def grown(px: float) -> str:
+    """The size of letters in a drawing, as CSS: one that is shown smaller says by how much
+    (``lab/legible.js``), so that its words stay as large as they were.
+    """
+    return f"calc({px}px * var(--ts-grown, 1))"
+
+
 def css_variables() -> str:
     """The style as CSS custom properties of the class ``twoshaft``.
 
@@ -69,6 +76,7 @@ def css_variables() -> str:
         "head": f"{HEAD_PX}px",
         "target": f"{TARGET_PX}px",
         "width": f"{TEXT_WIDTH_CH}ch",
+        "grown": "1",
         "font": FONT,
     }
     lines = "\n".join(f"  --ts-{name}: {value};" for name, value in properties.items())
@@ -98,9 +106,9 @@ def _adjusted() -> str:
         f"{{ zoom: {text / TEXT_PX:g}; {sizes} }}\n"
         'html[data-ts-print="large"] figure > svg.twoshaft-figure '
         "{ max-width: none; max-height: none; }\n"
-        'html[data-ts-print="large"] .jp-RenderedImage img '
+        'html[data-ts-print="large"] figure > img '
         f"{{ zoom: {text / TEXT_PX:g}; max-width: none; }}\n"
-        'html[data-ts-print="large"] :is(.jp-RenderedImage, figure) '
+        'html[data-ts-print="large"] figure '
         "{ overflow-x: auto; min-width: 0; max-width: 100%; }\n"
     )
     for name, colour in GROUNDS.items():

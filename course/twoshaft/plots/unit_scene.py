@@ -41,7 +41,7 @@ _CSS = (
     SECTION_CSS + f".tss-lead{{stroke:{style.INK_NOW};stroke-width:{style.THIN_PX};fill:none}}"
     f".tss-dot{{fill:{style.INK_NOW};stroke:{style.PAPER_NOW};stroke-width:1}}"
     f".tss-ring{{fill:{style.PAPER_NOW};stroke:{style.INK_NOW};stroke-width:1.5}}"
-    f".tss-letter{{font:600 {style.TEXT_PX}px {style.FONT};fill:{style.INK_NOW};"
+    f".tss-letter{{font:600 {style.grown(style.TEXT_PX)} {style.FONT};fill:{style.INK_NOW};"
     "text-anchor:middle;dominant-baseline:central}"
     f".tss-frame{{fill:none;stroke:{style.ABSENT_NOW}}}"
     f".tss-right .tss-ring{{stroke:{style.ACTION_NOW};stroke-width:3}}"

@@ -13,6 +13,7 @@ from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.shift import mechanism, prove_by_hand, with_misbuilds
 from twoshaft.models.shift.handwork import (
     blocked_by,
+    gate_plan,
     hand_moves,
     make_move,
     passive_places,
@@ -48,6 +49,7 @@ class GateRig(Screen):
 
     figure = traitlets.Unicode().tag(sync=True)
     moves: traitlets.List[Any] = traitlets.List().tag(sync=True)
+    plan = traitlets.Dict().tag(sync=True)
     builds: traitlets.List[Any] = traitlets.List().tag(sync=True)
     view = traitlets.Dict().tag(sync=True)
 
@@ -61,6 +63,7 @@ class GateRig(Screen):
         super().__init__(
             figure=mechanism_figure(self.machine, self.state),
             moves=[[move.code, move.label] for move in hand_moves(shift)],
+            plan=gate_plan(shift),
             builds=[[SOUND, "Assembled correctly"], *([m, names[m]] for m in misbuilds)],
             view=self._look("Work the lever: nothing has been tried yet."),
         )

@@ -14,8 +14,10 @@ import { addBar, addSkipLink } from "./bar.js";
 import { failed, isQuiet, isSetup, openable, tagsOf, workIn } from "./cells.js";
 import { keepKernel } from "./kernel.js";
 import { layOut } from "./layout.js";
+import { keepLegible } from "./legible.js";
 import { giveWay, narrowShell } from "./narrow.js";
 import { keepInReach } from "./reach.js";
+import { atRest } from "./rest.js";
 
 export const NAME = "twoshaft-opener";
 const IF_MISSING = "if-missing";
@@ -238,7 +240,10 @@ async function dressCourse(panel, context, lab) {
   await context.ready;
   if (panel.isDisposed || !isCourse(panel)) return;
   if (placeOf(context.path).kind !== "start") layOut(panel);
-  keepInReach(panel);
+  atRest(panel, (root) => {
+    keepInReach(root);
+    keepLegible(root);
+  });
   giveWay(panel);
   await addBar(panel, context, lab);
 }

@@ -2,8 +2,7 @@
 
 import { findAll } from "../page/dom.js";
 
-const WIDE = ".twoshaft :is(.given-frame, .tsg-wide)";
-const PAUSE_MS = 300; // what is drawn anew all the time is looked at once it rests
+const WIDE = ":is(.twoshaft :is(.given-frame, .tsg-wide), .jp-RenderedHTML figure)";
 
 /** @param {HTMLElement} node */
 function fit(node) {
@@ -18,25 +17,5 @@ function fit(node) {
   node.setAttribute("aria-label", node.querySelector("caption")?.textContent ?? "Picture");
 }
 
-/**
- * Keeps what scrolls in a notebook within reach while its cells and its width change.
- *
- * @param {any} panel
- */
-export function keepInReach(panel) {
-  const root = panel.content.node;
-  let asked = 0;
-  const ask = () => {
-    clearTimeout(asked);
-    asked = setTimeout(() => findAll(root, WIDE).forEach(fit), PAUSE_MS);
-  };
-  const changes = new MutationObserver(ask);
-  changes.observe(root, { childList: true, subtree: true });
-  const sizes = new ResizeObserver(ask);
-  sizes.observe(root);
-  panel.disposed.connect(() => {
-    clearTimeout(asked);
-    changes.disconnect();
-    sizes.disconnect();
-  });
-}
+/** @param {HTMLElement} root */
+export const keepInReach = (root) => findAll(root, WIDE).forEach(fit);

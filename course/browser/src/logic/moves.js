@@ -71,3 +71,30 @@ export function swapped(moves, place, step) {
   [next[place], next[to]] = [next[to], next[place]];
   return next;
 }
+
+const NEAR_MM = 0.6; // the hand stands in a gate, or in neutral, if it is not further off
+
+/**
+ * The moves that bring the hand to a place of the gate as a hand goes there: out of gear, along the
+ * neutral line, into the slot.
+ *
+ * @param {Aims} aims
+ * @param {readonly number[]} hand where it stands: travel and turn [mm]
+ * @param {readonly number[]} to where it shall go [mm]
+ * @returns {string[]}
+ */
+export function movesTo(aims, [x, y], [travel, turn]) {
+  const plain = Object.entries(aims).filter(([code]) => !code.startsWith("firm:"));
+  /** @type {(way: number | null, side: number | null) => string[]} */
+  const aimed = (way, side) =>
+    plain
+      .filter(([, aim]) => aim[0] === way && aim[1] === side)
+      .map(([code]) => code)
+      .slice(0, 1);
+  const away = Math.abs(x - travel) > NEAR_MM;
+  return [
+    ...(away && Math.abs(y) > NEAR_MM ? aimed(null, 0) : []),
+    ...(away ? aimed(travel, null) : []),
+    ...(turn || !away ? aimed(null, turn) : []),
+  ];
+}

@@ -1,56 +1,19 @@
 // A movement of the hand: a list of moves in words, and the same as a line in a picture of the gate.
 // The picture shows where each move aims, not where it would end: that is what the hand finds out.
 
-/** @import { Point } from "../types.js" */
-/** @import { Aims } from "../logic/moves.js" */
+/** @import { Plan } from "./gate_plan.js" */
 
 import { added, aimLine, swapped, without } from "../logic/moves.js";
 import { same } from "../logic/ordering.js";
 import { button, draw, make, withOrder } from "../page/dom.js";
-
-const SCALE = 9; // pixels to a mm of travel
-const TURN_SCALE = 0.7 * SCALE;
-const MARGIN_PX = 44;
-
-/**
- * The gate as it is drawn: places of the gates and ends of the turn in mm, gears with their place.
- *
- * @typedef {{
- *   gates: number[], turn_mm: [number, number], gears: [string, number, number][], aims: Aims,
- * }} Plan
- */
+import { gatePlan } from "./gate_plan.js";
 
 /** @param {Plan} plan */
 function gatePicture(plan) {
-  const left = Math.min(...plan.gates);
-  const right = Math.max(...plan.gates);
-  const [low, high] = plan.turn_mm;
-  const width = (right - left) * SCALE + 2 * MARGIN_PX;
-  const height = (high - low) * TURN_SCALE + 2 * MARGIN_PX;
-  /** @type {(travel: number, turn: number) => Point} */
-  const at = (travel, turn) => [
-    MARGIN_PX + (travel - left) * SCALE,
-    height / 2 - (turn - (low + high) / 2) * TURN_SCALE,
-  ];
-  const slots = plan.gates.map((gate) => `M${at(gate, low).join(" ")}L${at(gate, high).join(" ")}`);
-  const neutral = `M${at(left, 0).join(" ")}L${at(right, 0).join(" ")}`;
-  const names = plan.gears.map(([gear, travel, turn]) => {
-    const [x, y] = at(travel, turn);
-    const place = { x, y: y + (turn > 0 ? -20 : 30) };
-    return draw("text", { ...place, class: "tsp-gear", "text-anchor": "middle" }, gear);
-  });
+  const { element, at } = gatePlan(plan);
   const line = draw("polyline", { class: "tsp-line", points: "" });
   const marks = draw("g");
-  const element = draw(
-    "svg",
-    {
-      ...{ viewBox: `0 0 ${width} ${height}`, width, height },
-      class: "ts-gateplan",
-      "aria-hidden": "true",
-    },
-    draw("path", { d: [...slots, neutral].join(""), class: "tsp-slot" }),
-    ...[...names, line, marks],
-  );
+  element.append(line, marks);
   return {
     element,
     /** @param {readonly string[]} codes */

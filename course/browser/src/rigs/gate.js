@@ -4,13 +4,19 @@
 
 import { closest, find, findAll, make, namedButton, optionsOf, withOrder } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
+import { lever } from "../parts/lever.js";
 
 /** @type {Render} */
 export function renderGate({ model, el }) {
   const finding = make("p", { class: "ts-finding", role: "status" });
   const happened = make("p", { class: "ts-happened", role: "status" });
+  const drawn = make("div", { class: "ts-scroll ts-fit" });
+  const stick = lever(model.get("plan"), {
+    move: (code) => send({ type: "move", code }),
+    hand: () => model.get("view").hand,
+  });
   const picture = make("div", {
-    class: "ts-scroll ts-fit ts-gate",
+    class: "ts-gate",
     tabindex: "0",
     role: "application",
     "aria-roledescription": "lever",
@@ -36,7 +42,7 @@ export function renderGate({ model, el }) {
   const empty = make(
     "p",
     { class: "ts-hint" },
-    "Nothing tried yet. Use the moves above; each is written down here.",
+    "Nothing tried yet. Each move is written down here.",
   );
   const proof = make("p", { class: "ts-proof", role: "status" });
   const prove = namedButton("What does a full hand test find?", () => {
@@ -45,6 +51,10 @@ export function renderGate({ model, el }) {
     send({ type: "prove" });
   });
   const screen = openScreen({ model, el }, { kind: "rig" });
+  picture.append(
+    make("div", {}, make("p", { class: "ts-prompt" }, "The lever"), stick.element),
+    drawn,
+  );
   screen.show(
     make("p", { class: "ts-who" }, "Practice. Nothing here is marked or saved."),
     screen.alert,
@@ -53,21 +63,27 @@ export function renderGate({ model, el }) {
       { class: "ts-tools" },
       make("span", { class: "ts-pair" }, "Put together: ", choose),
       reset,
+      prove,
     ),
     finding,
     picture,
     happened,
-    make(
-      "p",
-      { class: "ts-hint" },
-      "Drag the blue finger, or click the picture and use the arrow keys: left and right slide, up and down turn. Or use the moves in words:",
-    ),
-    moves,
-    make("p", { class: "ts-prompt" }, "Tried by hand"),
-    empty,
-    log,
-    make("div", { class: "ts-tools" }, prove),
     proof,
+    make(
+      "div",
+      { class: "ts-gate-work" },
+      make(
+        "div",
+        {},
+        make(
+          "p",
+          { class: "ts-hint" },
+          "Press a place in the gate, or pull the lever. Keys: left and right slide, up and down turn. Or in words:",
+        ),
+        moves,
+      ),
+      make("div", {}, make("p", { class: "ts-prompt" }, "Tried by hand"), empty, log),
+    ),
   );
 
   let turn = 0;
@@ -83,21 +99,22 @@ export function renderGate({ model, el }) {
     const view = model.get("view");
     if (shown !== model.get("figure")) {
       shown = model.get("figure");
-      picture.innerHTML = shown;
-      const svg = find(picture, "svg");
+      drawn.innerHTML = shown;
+      const svg = find(drawn, "svg");
       svg.removeAttribute("role");
       svg.setAttribute("aria-hidden", "true");
     }
-    for (const node of findAll(picture, "[data-body]")) {
+    for (const node of findAll(drawn, "[data-body]")) {
       const [x, y] = view.moved[String(node.dataset.rides ?? node.dataset.body)] ?? [0, 0];
       node.setAttribute("transform", `translate(${x.toFixed(2)} ${y.toFixed(2)})`);
     }
-    for (const node of findAll(picture, "[data-gear]")) {
+    for (const node of findAll(drawn, "[data-gear]")) {
       node.classList.toggle("tsg-in", view.gears.includes(node.dataset.gear));
     }
-    for (const node of findAll(picture, "[data-lifts]")) {
+    for (const node of findAll(drawn, "[data-lifts]")) {
       node.classList.toggle("tsg-up", view.lifted);
     }
+    stick.show(view.hand, view.gears);
     picture.dataset.turn = String(view.turn);
     finding.textContent = `${view.gears.length > 1 ? "■ " : view.gears.length ? "● " : "○ "}${view.title}.`;
     happened.textContent = view.happened;
@@ -134,26 +151,30 @@ export function renderGate({ model, el }) {
   choose.addEventListener("change", () => send({ type: "build", build: choose.value }));
 
   // ---- dragging: one pull on its way at a time, the newest wins -----------------------------
-  /** @type {{ x: number, y: number, scale: number } | null} */
+  /** @typedef {{ svg: SVGSVGElement, x: number, y: number, scale: readonly number[] }} Grip */
+  /** @type {Grip | null} */
   let grip = null;
   /** @type {{ travel_mm: number, turn_mm: number } | null} */
   let wanted = null;
   let busy = false;
-  /** @param {PointerEvent} event */
-  function place(event) {
-    /** @type {SVGSVGElement} */
-    const svg = find(picture, "svg");
+  /**
+   * @param {PointerEvent} event
+   * @param {SVGSVGElement} svg
+   */
+  function place(event, svg) {
     const box = svg.getBoundingClientRect();
     const zoom = svg.viewBox.baseVal.width / box.width;
     return [(event.clientX - box.left) * zoom, (event.clientY - box.top) * zoom];
   }
   picture.addEventListener("pointerdown", (event) => {
-    const panel = closest(event, ".tsg-panel");
+    const panel = closest(event, ".tsg-panel, .tsl-knob");
     if (!panel || event.button !== 0) return;
+    const svg = /** @type {SVGSVGElement} */ (/** @type {any} */ (panel).ownerSVGElement);
     const hand = model.get("view").hand;
-    const [x, y] = place(event);
-    const scale = Number(panel.dataset.scale);
-    grip = { x: x - hand[0] * scale, y: y + hand[1] * scale, scale };
+    const [x, y] = place(event, svg);
+    const one = Number(panel.dataset.scale);
+    const scale = one ? [one, one] : stick.scale;
+    grip = { svg, x: x - hand[0] * scale[0], y: y + hand[1] * scale[1], scale };
     picture.setPointerCapture(event.pointerId);
     picture.focus({ preventScroll: true });
     picture.classList.add("ts-pulling");
@@ -161,8 +182,9 @@ export function renderGate({ model, el }) {
   });
   picture.addEventListener("pointermove", (event) => {
     if (!grip) return;
-    const [x, y] = place(event);
-    wanted = { travel_mm: (x - grip.x) / grip.scale, turn_mm: (grip.y - y) / grip.scale };
+    const [x, y] = place(event, grip.svg);
+    const { scale } = grip;
+    wanted = { travel_mm: (x - grip.x) / scale[0], turn_mm: (grip.y - y) / scale[1] };
     pullOn();
   });
   const letGo = () => {

@@ -1,0 +1,21 @@
+// Words in a drawing that is shown smaller than drawn stay as large as they were.
+
+import { findAll } from "../page/dom.js";
+
+const DRAWINGS = ".twoshaft svg[viewBox]";
+const MOST = 1.5; // letters that grow further would run into each other: the picture is too small
+
+/** @param {HTMLElement} root */
+export function keepLegible(root) {
+  const drawings = findAll(root, DRAWINGS).filter((one) => one.querySelector("text"));
+  const scales = drawings.map((one) => {
+    const matrix = /** @type {any} */ (one).getScreenCTM();
+    return matrix ? Math.hypot(matrix.a, matrix.b) : 1;
+  });
+  drawings.forEach((one, at) => {
+    const grown = Math.min(MOST, Math.max(1, 1 / (scales[at] || 1))).toFixed(3);
+    if (one.style.getPropertyValue("--ts-grown") !== grown) {
+      one.style.setProperty("--ts-grown", grown);
+    }
+  });
+}

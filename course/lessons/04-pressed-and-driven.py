@@ -278,6 +278,9 @@ lesson.calculation("spring-pin")
 # %% tags=["rig"]
 lesson.calculation("taper-pin")
 
+# %% tags=["rig"]
+lesson.calculation("stake")
+
 # %% [markdown]
 # ## How you are marked
 #

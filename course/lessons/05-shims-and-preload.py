@@ -291,6 +291,9 @@ lesson.calculation("cord")
 # %% tags=["rig"]
 lesson.calculation("cold-to-warm")
 
+# %% tags=["rig"]
+lesson.calculation("life-compared")
+
 # %% [markdown]
 # ## How you are marked
 #

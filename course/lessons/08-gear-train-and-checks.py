@@ -276,6 +276,9 @@ lesson.calculation("road-speed")
 # %% tags=["rig"]
 lesson.calculation("speed-drive")
 
+# %% tags=["rig"]
+lesson.calculation("other-wheel")
+
 # %% [markdown]
 # ## How you are marked
 #

@@ -73,12 +73,36 @@ SPEED_DRIVE = Calculation(
         Given("turns", "turns of the differential", 10, 30, 1),
         Given("driving", "gear on the differential", 20, 30, 1, "teeth"),
         Given("driven", "pinion of the sensor", 12, 19, 1, "teeth"),
+        Given("less", "fewer turns that were counted", 1, 4, 0.5),
+        Given("road", "road speed", 40, 100, 5, "km/h"),
     ),
     (
         Step("pinion", "Turns of the pinion", "", "{turns} × {driving} ÷ {driven}",
              lambda s: s["turns"] * s["driving"] / s["driven"],
              {"You divided driven by driving; a smaller pinion turns faster.":
               lambda s: s["turns"] * s["driven"] / s["driving"]}),
+        Step("shows", "What the speedometer shows, going by the count", "km/h",
+             "{road} × ({pinion} − {less}) ÷ {pinion}",
+             lambda s: s["road"] * (s["pinion"] - s["less"]) / s["pinion"],
+             {"This is off the other way: a pinion that turns less shows less.":
+              lambda s: s["road"] * s["pinion"] / (s["pinion"] - s["less"]),
+              "This is the true speed.": lambda s: s["road"]}),
+    ),
+)  # fmt: skip
+
+OTHER = Calculation(
+    "other-wheel",
+    "The other wheel",
+    "The ring gear makes the mean of what both wheels make. Backward is minus.",
+    (
+        Given("case", "turns of the ring gear", -1.5, 1.5, 0.25, "turns"),
+        Given("left", "turns of the left wheel", 2, 5, 0.25, "turns"),
+    ),
+    (
+        Step("right", "Turns of the right wheel", "turns", "2 × {case} − {left}",
+             lambda s: 2 * s["case"] - s["left"],
+             {"Both wheels together make twice what the ring gear makes.":
+              lambda s: s["case"] - s["left"]}, off=0.01),
     ),
 )  # fmt: skip
 
@@ -112,6 +136,7 @@ RING = Calculation(
         Given("half", "half angle of the cone", 6, 8, 0.5, "°"),
         Given("force", "force on the ring", 300, 600, 50, "N"),
         Given("friction", "friction", 0.08, 0.12, 0.01),
+        Given("other", "friction with another oil", 0.05, 0.07, 0.005),
         Given("across", "mean diameter", 50, 70, 2, "mm"),
     ),
     (
@@ -129,6 +154,12 @@ RING = Calculation(
               lambda s: s["force"] * s["friction"] * s["across"] / 1e3
               / math.sin(math.radians(s["half"])),
               "The sine is missing.": lambda s: s["force"] * s["friction"] * s["across"] / 2e3}),
+        Step("times", "With the other oil the same change of speed takes so many times as long", "",
+             "{friction} ÷ {other}", lambda s: s["friction"] / s["other"],
+             {"Less torque takes longer, not shorter; turn it over.":
+              lambda s: s["other"] / s["friction"],
+              "This is how much longer; asked is how many times as long.":
+              lambda s: s["friction"] / s["other"] - 1}),
     ),
 )  # fmt: skip
 
@@ -152,4 +183,4 @@ ROAD = Calculation(
     ),
 )  # fmt: skip
 
-CALCULATIONS = (PATH, COUNT, APART, WASHER, RING, ROAD, SPEED_DRIVE)
+CALCULATIONS = (PATH, COUNT, APART, WASHER, RING, ROAD, SPEED_DRIVE, OTHER)

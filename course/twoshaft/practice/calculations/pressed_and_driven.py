@@ -161,4 +161,28 @@ TAPER = Calculation(
     ),
 )  # fmt: skip
 
-CALCULATIONS = (FIT, PRESS, HEAT, PLAY, SEAL, PIN, TAPER)
+STAKE = Calculation(
+    "stake",
+    "What a stake holds",
+    "A tab shears off, or it is crushed: whichever takes less ends it.",
+    (
+        Given("shear", "torque that shears the tab", 30, 60, 1, "N·m"),
+        Given("crush", "torque that crushes it, for each mm of depth", 14, 40, 1, "N·m"),
+        Given("depth", "depth of the tab in its slot", 0.8, 2.0, 0.1, "mm"),
+        Given("drag", "drag that tries to turn the nut", 4, 12, 1, "N·m"),
+    ),
+    (
+        Step("deep", "Torque that crushes this tab", "N·m", "{crush} × {depth}",
+             lambda s: s["crush"] * s["depth"]),
+        Step("holds", "Torque that the stake holds", "N·m", "the smaller of {shear} and {deep}",
+             lambda s: fit.Stake(s["shear"], s["deep"]).holds.m_as("N*m"),
+             {"It gives way at the smaller of the two.": lambda s: max(s["shear"], s["deep"]),
+              "The two do not add: the first to give way ends it.":
+              lambda s: s["shear"] + s["deep"]}),
+        Step("times", "So many times the drag", "", "{holds} ÷ {drag}",
+             lambda s: s["holds"] / s["drag"],
+             {"You divided the drag by it.": lambda s: s["drag"] / s["holds"]}),
+    ),
+)  # fmt: skip
+
+CALCULATIONS = (FIT, PRESS, HEAT, PLAY, SEAL, PIN, TAPER, STAKE)

@@ -112,6 +112,7 @@ CORD = Calculation(
         Given("pull", "pull while it turns", 20, 45, 1, "N"),
         Given("radius", "radius of the drum", 30, 60, 5, "mm"),
         Given("seals", "the seals alone", 0.10, 0.30, 0.05, "N·m"),
+        Given("thousand", "torque of the bearings with 1000 N of preload", 0.6, 1.2, 0.05, "N·m"),
     ),
     (
         Step("torque", "The torque", "N·m", "{pull} × {radius} ÷ 1000",
@@ -121,6 +122,9 @@ CORD = Calculation(
              lambda s: s["torque"] - s["seals"],
              {"You added the seals; they come off.": lambda s: s["torque"] + s["seals"],
               "The seals were left in.": lambda s: s["torque"]}),
+        Step("preload", "Preload behind it", "N", "{bearings} ÷ {thousand} × 1000",
+             lambda s: s["bearings"] / s["thousand"] * 1000,
+             {"You divided the other way.": lambda s: s["thousand"] / s["bearings"] * 1000}),
     ),
 )  # fmt: skip
 
@@ -152,4 +156,23 @@ WARM = Calculation(
     ),
 )  # fmt: skip
 
-CALCULATIONS = (STACK, CHANGED, TRIAL, WORTH, CORD, WARM)
+LIFE = Calculation(
+    "life-compared",
+    "Life at two settings",
+    "A table gives the life of a pair of bearings at each setting.",
+    (
+        Given("first", "life at the first setting", 9000, 16000, 100, "h"),
+        Given("second", "life at the second setting", 3000, 8000, 100, "h"),
+    ),
+    (
+        Step("times", "So many times as long", "", "{first} ÷ {second}",
+             lambda s: s["first"] / s["second"],
+             {"Turned round: divide the first by the second.":
+              lambda s: s["second"] / s["first"]}),
+        Step("lost", "Share of its life that the second setting costs", "%",
+             "(1 − 1 ÷ {times}) × 100", lambda s: (1 - 1 / s["times"]) * 100,
+             {"This is what is left, not what is lost.": lambda s: 100 / s["times"]}, off=0.6),
+    ),
+)  # fmt: skip
+
+CALCULATIONS = (STACK, CHANGED, TRIAL, WORTH, CORD, WARM, LIFE)

@@ -30,11 +30,15 @@ CARD = Calculation(
 FOUND = Calculation(
     "found-setting",
     "A setting that was found",
-    "Somebody set the wrench without thinking of the adapter. What did the bolt get?",
+    "Somebody set the wrench without thinking of the adapter. What did the bolt get? Clamp is "
+    "about torque ÷ (nut factor × diameter).",
     (
         Given("setting", "setting found", 15, 60, 1, "N·m"),
         Given("wrench", "wrench, from drive to grip", 280, 420, 10, "mm"),
         Given("adapter", "adapter, straight on", 40, 90, 5, "mm"),
+        Given("factor", "nut factor of the thread", 0.14, 0.20, 0.01),
+        Given("across", "diameter of the thread", 8, 10, 2, "mm"),
+        Given("yields", "clamp at which the bolt yields", 28, 48, 1, "kN"),
     ),
     (
         Step("torque", "Torque at the bolt", "N·m",
@@ -47,6 +51,14 @@ FOUND = Calculation(
              lambda s: (s["torque"] / s["setting"] - 1) * 100,
              {"That is the whole torque in per cent; the part above 100 was asked.":
               lambda s: s["torque"] / s["setting"] * 100}, off=0.3),
+        Step("clamp", "Clamp that this leaves", "kN", "{torque} ÷ ({factor} × {across})",
+             lambda s: joint.clamp_short.plain(s["torque"], s["factor"], s["across"] / 1e3) / 1e3,
+             {"You multiplied by the nut factor.":
+              lambda s: s["torque"] * s["factor"] / s["across"]}),
+        Step("use", "Share of the clamp at which it yields", "%", "{clamp} ÷ {yields} × 100",
+             lambda s: s["clamp"] / s["yields"] * 100,
+             {"This is the yield over the clamp.":
+              lambda s: s["yields"] / s["clamp"] * 100}, off=0.6),
     ),
 )  # fmt: skip
 

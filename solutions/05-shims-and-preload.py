@@ -212,7 +212,7 @@ sheet.form(
 
 # %% tags=["reference"]
 middle = (low + high) / 2
-total = min((totals[key] for key in picked), key=lambda mm: abs(mm - middle))
+total = min((mm for key, mm in totals.items() if key in picked), key=lambda mm: abs(mm - middle))
 setting = ref(
     "follow-setting", way * (built.interference(total) - built.interference(gap)), outcome="work-out-shim", shows="from-gap-on",
     tolerance=EXACT, lesson=f"{where}#from-the-stack-to-the-shim",

@@ -527,3 +527,63 @@ def test_nbgraders_own_export_can_write_workbook_and_gradebook(cohort):
         )  # fmt: skip
         assert done.returncode == 0, done.stderr
         assert (cohort.root / "exports" / file).stat().st_size > 500
+
+
+def test_a_colleges_own_number_stands_in_matrix_export_feedback_and_contents(cohort):
+    from twoshaft.jobsheet.overview import _outcome
+    from twoshaft.jobsheet.standing import read_standing
+    from twoshaft.outcomes import load_outcomes
+
+    at = ("--cohort", cohort.root)
+    outcome = load_outcomes()["safe-order"]
+    assert export(cohort)["b2", "safe-order"]["college_number"] == ""
+    works("rules", "number", "safe-order", "LO 2.1", "--by", "rh", *at)
+    rows = export(cohort)
+    assert rows["b2", "safe-order"]["college_number"] == "LO 2.1"
+    assert rows["b2", "plan-order"]["college_number"] == ""
+    for learner in ("a1", "b2"):
+        told = read_standing(cohort.workplace / learner, learner)
+        assert _outcome(outcome, told)[1] == f"LO 2.1 {outcome.statement}"
+        other = load_outcomes()["plan-order"]
+        assert _outcome(other, told)[1] == other.statement
+    works("give-back", *at)
+    assert f"<td>LO 2.1 {outcome.statement}</td>" in page(cohort, "b2")
+    works("matrix", "--page", cohort.root / "m.html", *at)
+    assert "LO 2.1 safe-order" in (cohort.root / "m.html").read_text(encoding="utf-8")
+    works("rules", "number", "safe-order", "", "--by", "rh", *at)
+    works("give-back", *at)
+    assert "LO 2.1" not in page(cohort, "b2")
+    text = (cohort.workplace / "b2" / "standing.json").read_text()
+    assert "numbers" not in json.loads(text)
+
+
+def test_a_college_says_which_evidence_an_outcome_asks_for_and_all_pages_follow(cohort):
+    from twoshaft.jobsheet.overview import _outcome
+    from twoshaft.jobsheet.standing import read_standing
+    from twoshaft.outcomes import load_outcomes
+
+    at = ("--cohort", cohort.root)
+    plan, other = load_outcomes()["plan-order"], load_outcomes()["read-scales"]
+    assert export(cohort)["a1", "plan-order"]["met"] == "yes"
+    evidence = ("rules", "evidence", "plan-order")
+    works(*evidence, "supervised", "--why", "page 7", "--by", "rh", *at)
+    row = export(cohort)["a1", "plan-order"]
+    assert (row["evidence_needed"], row["enough"], row["met"]) == ("supervised", "yes", "no")
+    assert standing(cohort, "a1")["plan-order"]["state"] == "enough"
+    told = (
+        read_standing(cohort.workplace / "c3", "c3") if (cohort.workplace / "c3").is_dir() else None
+    )
+    if told:
+        assert "supervision" in _outcome(plan, told)[2]
+    works("give-back", *at)
+    assert "to be shown under supervision" in page(cohort, "a1")
+    works("matrix", "--page", cohort.root / "m.html", *at)
+    assert "evidence that is supervised" in (cohort.root / "m.html").read_text(encoding="utf-8")
+    last = read_trail(cohort.root)
+    (act,) = [line.act for line in last if "evidence for plan-order" in line.act.what]
+    assert (act.before, act.after, act.why) == ("open-book", "supervised", "page 7")
+    assert "no kind of evidence" in refused(*evidence, "by-post", "--why", "x", "--by", "rh", *at)
+    works(*evidence, "", "--why", "as it was", "--by", "rh", *at)
+    assert export(cohort)["a1", "plan-order"]["met"] == "yes"
+    assert "evidence" not in (cohort.root / "rules.yaml").read_text()
+    assert other.evidence == load_outcomes()["read-scales"].evidence

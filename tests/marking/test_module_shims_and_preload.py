@@ -317,3 +317,38 @@ def test_a_direction_turned_round_in_case_a_is_charged_once(marked, clean, issue
     )
     assert fields["signs-cases"].share == 0.5 and "Follow the ring" in told(fields["signs-cases"])
     assert fields["signs-after"].share == 1 and fields["signs-after"].carried
+
+
+REFERENCES = """
+import sys
+from pathlib import Path
+from twoshaft.readings import issue_record
+from twoshaft.units import load_unit
+from twoshaft_grader.marking import load_solution, run_clean
+
+unit = load_unit("tarnbeck-b5")
+solution = load_solution(Path(sys.argv[1]))
+for number in range(12):
+    who = {"learner": f"l{number}", "attempt": 1, "salt": "same"}
+    issued = issue_record("shims-and-preload", unit, **who)
+    print(repr(run_clean(solution, issued, unit).references["follow-setting"].value))
+"""
+
+
+@pytest.mark.slow
+def test_what_follows_is_the_same_in_every_process():
+    import os
+    import subprocess
+    import sys
+    from pathlib import Path
+
+    solution = Path(__file__).resolve().parents[2] / "solutions" / f"{MODULE}.ipynb"
+    command = [sys.executable, "-c", REFERENCES, str(solution)]
+    told = {
+        subprocess.run(
+            command, env=os.environ | {"PYTHONHASHSEED": str(seed)}, capture_output=True, text=True
+        ).stdout
+        for seed in range(4)
+    }
+    (same,) = told
+    assert len(same.splitlines()) == 12

@@ -198,7 +198,7 @@ def test_a_cohort_folder_of_before_opens(tmp_path):
     heading = (BEFORE / "exports" / "outcomes.csv").read_text().splitlines()[0]
     now = {"must_pass_met": "must_pass_right", "sufficient": "enough"}  # other words, same columns
     before = [now.get(name, name) for name in heading.split(",")]
-    new = ["own_work_stated", "adjustments", "saved_before"]  # at the end
+    new = ["own_work_stated", "adjustments", "saved_before", "college_number"]  # at the end
     assert [*before, *new] == list(COLUMNS)
 
 

@@ -9,7 +9,7 @@ from pathlib import Path
 from twoshaft.jobsheet.signin import Entry, SignIn, title_of
 from twoshaft.jobsheet.standing import read_standing
 from twoshaft.modules import COURSE
-from twoshaft.outcomes import Outcome, State, load_outcomes, stand
+from twoshaft.outcomes import Evidence, Outcome, State, load_outcomes, stand
 from twoshaft.stored.standing import MarkTold, OwnStanding
 
 NOT_ASKED = "not asked"
@@ -104,12 +104,14 @@ def _not_asked(outcome: Outcome) -> tuple[str, str, str, str]:
 
 def _outcome(outcome: Outcome, standing: OwnStanding) -> tuple[str, str, str, str]:
     told = standing.outcomes.get(outcome.id)
+    named = outcome.named(dict(standing.numbers).get(outcome.id, ""))
     if told is None or told.state not in list(State):
-        start = stand(outcome.evidence)
-        return start.state, outcome.statement, start.missing, ""
+        asks = dict(standing.asks).get(outcome.id, "")
+        start = stand(Evidence(asks) if asks in list(Evidence) else outcome.evidence)
+        return start.state, named, start.missing, ""
     seen = f"seen {told.seen}" if told.seen else ""
     note = f"{seen}: {told.note}" if seen and told.note else seen
-    return told.state, outcome.statement, told.missing, note
+    return told.state, named, told.missing, note
 
 
 def _mark(mark: MarkTold | None) -> str:

@@ -43,6 +43,10 @@ class Outcome(Section):
     must_pass: bool = False
     """Whether it must be met whatever the mark."""
 
+    def named(self, number: str) -> str:
+        """Its statement, with the college's own number before it, where it has one."""
+        return f"{number} {self.statement}".strip()
+
 
 class _File(Section):
     outcomes: Annotated[tuple[Outcome, ...], Field(min_length=1)]

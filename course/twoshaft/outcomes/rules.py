@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
@@ -11,7 +11,7 @@ from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator, Field, ValidationError
 
-from twoshaft.outcomes.outcomes import load_outcomes
+from twoshaft.outcomes.outcomes import Evidence, Outcome, load_outcomes
 from twoshaft.units.complaints import findings_of
 from twoshaft.units.findings import Finding, error_of
 from twoshaft.units.sections.order import Id, Section, Text
@@ -51,6 +51,7 @@ class Enough(Section):
 class _File(Section):
     attempts: Literal["best", "latest"] | None = None
     numbers: dict[Id, Text] = Field(default_factory=dict)
+    evidence: dict[Id, Evidence] = Field(default_factory=dict)
     everywhere: Enough | None = None
     outcomes: dict[Id, Enough] = Field(default_factory=dict)
 
@@ -69,12 +70,23 @@ class Rules:
         Whether only a module's latest attempt counts; else the best does.
     numbers : tuple of (str, str)
         The college's own number or name of an outcome, by our id.
+    evidence : tuple of (str, Evidence)
+        The kind of evidence that an outcome asks for, by id, where the college says another.
     """
 
     everywhere: Enough
     outcomes: tuple[tuple[str, Enough], ...] = ()
     latest: bool = False
     numbers: tuple[tuple[str, str], ...] = ()
+    evidence: tuple[tuple[str, Evidence], ...] = ()
+
+    def asked(self, outcomes: Mapping[str, Outcome]) -> dict[str, Outcome]:
+        """Outcomes by id, each asking for the kind of evidence that the college wants of it."""
+        other = dict(self.evidence)
+        return {
+            id: one.model_copy(update={"evidence": other[id]}) if id in other else one
+            for id, one in outcomes.items()
+        }
 
     def number(self, outcome: str) -> str:
         """The college's own number of an outcome; empty where it has none."""
@@ -124,6 +136,7 @@ def _with_own(own: Path, content: bytes) -> Rules:
         tuple(outcomes.items()),
         shipped.latest if read.attempts is None else read.attempts == "latest",
         tuple((dict(shipped.numbers) | read.numbers).items()),
+        tuple((dict(shipped.evidence) | read.evidence).items()),
     )
 
 
@@ -136,6 +149,7 @@ def _shipped() -> Rules:
         tuple(read.outcomes.items()),
         read.attempts == "latest",
         tuple(read.numbers.items()),
+        tuple(read.evidence.items()),
     )
 
 
@@ -153,7 +167,7 @@ def _read(path: Path, name: str) -> _File:
 def _strangers(root: Node, known: Collection[str]) -> list[Finding]:
     return [
         Finding(node.where, f"there is no outcome '{id}'", "take its id from the list of outcomes")
-        for part in ("outcomes", "numbers")
+        for part in ("outcomes", "numbers", "evidence")
         if part in root.value
         for id, node in root.value[part].value.items()
         if id not in known

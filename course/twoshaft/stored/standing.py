@@ -41,7 +41,11 @@ class OutcomeTold:
 
 @dataclass(frozen=True)
 class OwnStanding:
-    """Marks by assignment and outcomes by id, of one learner; None for one that is damaged."""
+    """Marks by assignment and outcomes by id, of one learner; None for one that is damaged.
+
+    ``numbers`` are the college's own numbers of outcomes, by id; ``asks`` the kind of evidence,
+    where the college wants another.
+    """
 
     learner: Words
     marks: dict[str, Annotated[MarkTold | None, WrapValidator(_or_none)]] = field(
@@ -50,8 +54,13 @@ class OwnStanding:
     outcomes: dict[str, Annotated[OutcomeTold | None, WrapValidator(_or_none)]] = field(
         default_factory=dict
     )
+    numbers: tuple[tuple[str, Words], ...] = ()
+    asks: tuple[tuple[str, Words], ...] = ()
 
 
 STANDING: LearnersFile[OwnStanding] = LearnersFile(
-    file="standing.json", record=OwnStanding, fault="your marks and outcomes cannot be read from it"
+    file="standing.json",
+    record=OwnStanding,
+    sparse=("numbers", "asks"),
+    fault="your marks and outcomes cannot be read from it",
 )

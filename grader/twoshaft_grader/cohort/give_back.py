@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from twoshaft.errors import CohortError
-from twoshaft.outcomes import Outcome, load_outcomes
+from twoshaft.outcomes import Outcome, load_outcomes, load_rules
 from twoshaft.stored.hostile import read_bytes
 from twoshaft.stored.writing import write_inside
 from twoshaft_grader.cohort import backbone, files
@@ -89,7 +89,10 @@ def _give_back(
     no_way_back: list[str] = []
     left: list[NotDone] = []
     with backbone.gradebook(cohort) as book:
-        given, outcomes = task_scores(book, assigned), load_outcomes()
+        given, outcomes = (
+            task_scores(book, assigned),
+            load_rules(cohort.rules).asked(load_outcomes()),
+        )
         sittings = sittings_of(cohort)
         for learner in learners:
             with going_on(learner.id, left):
@@ -146,6 +149,7 @@ def _page(
         changed=tuple(one.sentence for one in mark.changed),
         look=arranged.look if arranged else {},
         own_work=own_work_of(cohort, assigned, learner.id),
+        numbers=dict(load_rules(cohort.rules).numbers),
     )
     staff = {
         task: StaffMark(score.score if score.by_hand else None, score.comment)

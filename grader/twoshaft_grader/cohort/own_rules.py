@@ -14,11 +14,13 @@ from typing import Any
 from ruamel.yaml import YAML, YAMLError
 
 from twoshaft.errors import CohortError
-from twoshaft.outcomes import load_outcomes
+from twoshaft.outcomes import Evidence, load_outcomes
 from twoshaft.outcomes.rules import RULES, Enough, Rules, load_rules
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.assessors import assessor_named
 from twoshaft_grader.cohort.folder import Cohort
+from twoshaft_grader.cohort.intake import roster_of
+from twoshaft_grader.cohort.standing import write_standing
 from twoshaft_grader.cohort.trail import act
 from twoshaft_grader.cohort.turn import alone
 
@@ -135,6 +137,8 @@ def set_attempts(cohort: Cohort, which: str, *, by: str, why: str) -> None:
 def set_number(cohort: Cohort, outcome: str, number: str, *, by: str) -> None:
     """Give an outcome the college's own number; an empty one takes it away.
 
+    What learners see of their outcomes says it from then on; feedback, when it is given back next.
+
     Raises
     ------
     CohortError
@@ -153,6 +157,41 @@ def set_number(cohort: Cohort, outcome: str, number: str, *, by: str) -> None:
 
     about = f"the number of {outcome}"
     _change(cohort, about, change, by=by, why="", before=before, after=number or "none")
+    _tell(cohort)
+
+
+def set_evidence(cohort: Cohort, outcome: str, kind: str, *, by: str, why: str) -> None:
+    """Say which kind of evidence an outcome asks for; an empty one: as the course has it.
+
+    Raises
+    ------
+    CohortError
+        When there is no such kind, or as for :func:`set_rule`.
+    """
+    if kind and kind not in list(Evidence):
+        kinds = ", ".join(Evidence)
+        raise CohortError(f'"{kind}" is no kind of evidence', mend=f"write one of {kinds}")
+    ours = load_outcomes()
+    before = rules_of(cohort).asked(ours)[_outcome(outcome)].evidence
+
+    def change(data: dict[str, Any]) -> None:
+        asked = data.setdefault("evidence", {})
+        asked.pop(outcome, None)
+        if kind and kind != ours[outcome].evidence:
+            asked[outcome] = kind
+        if not asked:
+            del data["evidence"]
+
+    about = f"the evidence for {outcome}"
+    after = kind or str(ours[outcome].evidence)
+    _change(cohort, about, change, by=by, why=why, before=str(before), after=after)
+    _tell(cohort)
+
+
+def _tell(cohort: Cohort) -> None:
+    """Let what learners see of their outcomes follow."""
+    for person in roster_of(cohort):
+        write_standing(cohort, person.id)
 
 
 def _outcome(id: str) -> str:

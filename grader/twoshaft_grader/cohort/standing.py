@@ -104,6 +104,7 @@ def write_standing(
     outcomes: dict[str, OutcomeTold | None] = {}
     known = load_outcomes() if known is None else known
     rules = load_rules(cohort.rules)
+    known = rules.asked(known)
     for id, outcome in known.items():
         attempts = counting(
             (
@@ -130,7 +131,9 @@ def write_standing(
         name: MarkTold(one.points, one.maximum, one.must_pass, _watched(one), one.given_back)
         for name, one in returned.items()
     }
-    text = STANDING.text(OwnStanding(learner, marks, outcomes))
+    asks = tuple((id, str(kind)) for id, kind in rules.evidence)
+    own = OwnStanding(learner, marks, outcomes, rules.numbers, asks)
+    text = STANDING.text(own)
     write_inside(cohort.work, f"{learner}/{STANDING.file}", text)
 
 

@@ -81,6 +81,23 @@ def rules_attempts(
     say(f"Of the attempts at a module the {which} counts now.")
 
 
+@rules_app.command("evidence")
+def rules_evidence(
+    outcome: AboutArgument,
+    kind: Annotated[
+        str, typer.Argument(help="open-book, supervised or at-the-bench; empty: as the course.")
+    ],
+    why: Annotated[str, typer.Option(help="Who says so.")],
+    by: AssessorOption,
+    cohort: CohortOption = None,
+) -> None:
+    """Say which kind of evidence an outcome asks for."""
+    from twoshaft_grader.cohort.own_rules import set_evidence
+
+    set_evidence(cohort_at(cohort), outcome, kind, by=by, why=why)
+    say(f"{outcome} asks for evidence {kind or 'as the course has it'} now.")
+
+
 @rules_app.command("number")
 def rules_number(
     outcome: Annotated[str, typer.Argument(help="As safe-order.")],

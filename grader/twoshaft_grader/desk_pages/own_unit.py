@@ -22,7 +22,7 @@ from twoshaft_grader.records.unit_files import (
     begin_unit,
     standard_parts,
     take_sheets,
-    told_of,
+    tried_apart,
 )
 from twoshaft_grader.records.unit_spreadsheet import write_sheets
 
@@ -234,16 +234,14 @@ class OwnUnit(Page):
         return f"{told} Typical still: {len(self._typical)} entries." if self._typical else told
 
     def _try(self, source: str, about: str, work: Work) -> str:
-        from twoshaft_grader.cohort.trial import try_modules
-
         self._look_over(source, about, work)
         if self._mend:
             return f"{about} is tried when nothing in it is to mend."
         cohort, tried = self.desk.cohort, []
         content = find_content(cohort.content, base=cohort.root)
         work.begin("trying the modules", len(content.modules))
-        for one in try_modules(sound_unit(source), source, content):
-            tried.append(told_of(one))
+        for one in tried_apart(source, content.root):
+            tried.append(one)
             work.step()
         self._tried = tuple(tried)
         good = sum(one.given for one in tried)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from twoshaft.outcomes import load_outcomes
+from twoshaft.outcomes import Evidence, load_outcomes
 from twoshaft_grader.cohort.own_rules import (
     EVERYWHERE,
     Rule,
@@ -12,6 +12,7 @@ from twoshaft_grader.cohort.own_rules import (
     rule_in_words,
     rules_of,
     set_attempts,
+    set_evidence,
     set_number,
     set_rule,
 )
@@ -26,7 +27,8 @@ class RulesPage(Page):
 
     def show(self) -> Sequence[Part]:
         """Every outcome's rule, and the forms to change them."""
-        rules, outcomes = rules_of(self.desk.cohort), load_outcomes()
+        rules = rules_of(self.desk.cohort)
+        outcomes = rules.asked(load_outcomes())
         rows = tuple(
             Row(
                 one.id,
@@ -79,6 +81,19 @@ class RulesPage(Page):
                 (Act("number", "Set the number"),),
             ),
             Form(
+                "Which evidence an outcome asks for",
+                (
+                    Field("asking", "Outcome", "choice", options=which),
+                    Field(
+                        "kind", "Evidence", "choice",
+                        options=(("", "as the course has it"), *((one, one) for one in Evidence)),
+                    ),
+                    self.assessor("kind-by"),
+                    Field("kind-why", "Who says so"),
+                ),
+                (Act("evidence", "Set the evidence"),),
+            ),
+            Form(
                 "Which attempt counts",
                 (
                     Field(
@@ -100,6 +115,12 @@ class RulesPage(Page):
             by = values.need("number-by", "the assessor")
             set_number(cohort, outcome, values.text("number"), by=by)
             return f"{outcome} is now {values.text('number') or 'without a number'}."
+        if act == "evidence":
+            outcome, kind = values.need("asking", "the outcome"), values.text("kind")
+            by = values.need("kind-by", "the assessor")
+            why = values.need("kind-why", "who says so")
+            set_evidence(cohort, outcome, kind, by=by, why=why)
+            return f"{outcome} asks for evidence {kind or 'as the course has it'} now."
         if act == "attempts":
             by = values.need("attempts-by", "the assessor")
             why = values.need("attempts-why", "who says so")

@@ -62,6 +62,8 @@ class Handed:
         How the page is to look for this learner: print and colour.
     own_work : str
         When the learner stated that the work is their own; empty where they did not.
+    numbers : mapping of str to str
+        The college's own numbers of outcomes, by id.
     """
 
     learner: str = ""
@@ -77,6 +79,7 @@ class Handed:
     changed: tuple[str, ...] = ()
     look: Mapping[str, str] = field(default_factory=dict)
     own_work: str = ""
+    numbers: Mapping[str, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)

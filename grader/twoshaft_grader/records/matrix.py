@@ -118,12 +118,12 @@ def matrix_of(cohort: Cohort, *, modules: Collection[str] = ()) -> tuple[Matrix,
     CourseError
         When a stored file of the whole cohort is damaged.
     """
+    rules = load_rules(cohort.rules)
     outcomes = {
         id: one
-        for id, one in load_outcomes().items()
+        for id, one in rules.asked(load_outcomes()).items()
         if not modules or set(modules) & set(one.modules)
     }
-    rules = load_rules(cohort.rules)
     not_asked = tuple(outcomes[id] for id in _not_asked(cohort) if id in outcomes)
     with backbone.gradebook(cohort) as book:
         rows, left = outcome_rows(cohort, book)

@@ -106,6 +106,7 @@ class Row:
     own_work_stated: str
     adjustments: str
     saved_before: int | str
+    college_number: str
 
 
 @dataclass
@@ -148,7 +149,8 @@ def outcome_rows(
     changes = change_log(cohort)
     log, sittings = changes_of(cohort), sittings_of(cohort)
     scores = {a.name: task_scores(book, a) for a in wanted}
-    outcomes, rules = load_outcomes(), load_rules(cohort.rules)
+    rules = load_rules(cohort.rules)
+    outcomes = rules.asked(load_outcomes())
     blank: dict[str, SheetMark] = {}
     rows: list[Row] = []
     left: list[NotDone] = []
@@ -347,6 +349,7 @@ def _rows(
                 own_work_stated=own_work_of(cohort, assigned, person.id) if mark else "",
                 adjustments=adjusted,
                 saved_before=watched.before.get(outcome, 0) if watched.by else "",
+                college_number=rules.number(outcome),
             )
         )
     return rows
@@ -415,6 +418,7 @@ def _observed_row(
             "maximum": 0.0,
             "enough": _yes(False),
             "evidence_needed": outcome.evidence,
+            "college_number": rules.number(outcome.id),
             "met": _yes(
                 stand(
                     outcome.evidence, (), seen, bench_alone=rules.of(outcome.id).bench_alone

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import multiprocessing
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from multiprocessing.connection import Connection
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -118,3 +120,49 @@ def told_of(trial: Trial) -> Tried:
         return Tried(trial.module, True, tasks, lacking_lines(trial.fits))
     told = (("exercise", trial.exercise), ("lesson", trial.lesson))
     return Tried(trial.module, False, "", tuple(f"{what}: {why}" for what, why in told if why))
+
+
+def tried_apart(source: str, content: Path) -> Iterator[Tried]:
+    """Try every module on a unit in a process of its own, one after the other.
+
+    For a program with threads, which must not be forked: lessons run in copies of a process.
+
+    Parameters
+    ----------
+    source : str
+        Id of a shipped unit, or path of a unit file.
+    content : Path
+        The folder that holds ``solutions/``.
+
+    Raises
+    ------
+    CohortError
+        When the process ends before all are tried.
+    """
+    here, there = multiprocessing.Pipe(duplex=False)
+    child = multiprocessing.get_context("spawn").Process(
+        target=_try, args=(there, source, str(content))
+    )
+    child.start()
+    there.close()
+    try:
+        while (one := here.recv()) is not None:
+            yield one
+    except EOFError:
+        raise CohortError(
+            "trying the modules ended before it was done", mend="look the unit over and try again"
+        ) from None
+    finally:
+        child.terminate()
+        child.join()
+        here.close()
+
+
+def _try(told: Connection, source: str, content: str) -> None:
+    from twoshaft.models.audit import sound_unit
+    from twoshaft_grader.cohort.content import find_content
+    from twoshaft_grader.cohort.trial import try_modules
+
+    for one in try_modules(sound_unit(source), source, find_content(content)):
+        told.send(told_of(one))
+    told.send(None)

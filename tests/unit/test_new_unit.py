@@ -9,7 +9,12 @@ from twoshaft.models.audit import sound_unit
 from twoshaft.readings import MODULES
 from twoshaft.units import load_unit
 from twoshaft.units.new_unit import Wishes, least_rails, new_unit
-from twoshaft.units.sections.bearings import BallBearing, TaperBearing
+from twoshaft.units.sections.bearings import (
+    BallBearing,
+    NeedleBearing,
+    RollerBearing,
+    TaperBearing,
+)
 from twoshaft.units.source import TYPICAL
 from twoshaft.units.standard_parts import TABLES, table
 from twoshaft_grader.bench_sheets.build import bench_sheet
@@ -163,6 +168,14 @@ def test_a_standard_part_that_is_not_there_is_told_with_its_line(tmp_path):
     assert "line " in told.value.findings[0].where
 
 
+KINDS = {
+    "taper": TaperBearing,
+    "ball": BallBearing,
+    "roller": RollerBearing,
+    "needle": NeedleBearing,
+}
+
+
 def test_tables_hold_what_the_standards_say():
     for which in TABLES:
         rows = table(which)
@@ -171,9 +184,11 @@ def test_tables_hold_what_the_standards_say():
     for row in table("bearings"):
         assert float(row["bore mm"]) < float(row["outside mm"])
         # ISO 15 and ISO 355: the last two figures of a number are a fifth of its bore, from 20 mm
-        if "/" not in row["name"] and float(row["bore mm"]) >= 20 and row["bore mm"] != "22":
+        if row["kind"] == "needle":  # ISO 3245: bore and width are in its number
+            assert row["name"] == f"HK{row['bore mm']}{row['stand mm']}"
+        elif "/" not in row["name"] and float(row["bore mm"]) >= 20 and row["bore mm"] != "22":
             assert int(row["name"][-2:]) * 5 == float(row["bore mm"])
-        kind = {"taper": TaperBearing, "ball": BallBearing}[row["kind"]]
+        kind = KINDS[row["kind"]]
         entry = {"id": "one", "name": "Bearing", "kind": row["kind"], "standard": row["name"]}
         assert kind.model_validate(entry).outside_mm == float(row["outside mm"])
     for row in table("circlips"):

@@ -93,6 +93,34 @@ def test_any_section_of_a_later_time_is_merged_alike():
     }
 
 
+def test_a_change_reaches_into_the_lists_of_an_entry():
+    base = parse_nodes(
+        "pairs: [{id: front, target: {kind: play, low: 1, high: 2}, stack: [{id: a, x: 1}, {id: b,"
+        " x: 2}], steps: [1, 2]}]",
+        "base",
+    )
+    change = parse_nodes(
+        "variant of: base\n"
+        "pairs: {change: [{id: front, target: {kind: gap, low: 0}, stack: {remove: [a], change: [{id: b,"
+        " x: 5}], add: [{id: c, x: 6}]}, steps: [3]}]}",
+        "mine",
+    )
+    assert apply_variant(base, change).plain()["pairs"] == [
+        {
+            "id": "front",
+            "target": {"kind": "gap", "low": 0},
+            "stack": [{"id": "b", "x": 5}, {"id": "c", "x": 6}],
+            "steps": [3],
+        }
+    ]
+    twice = parse_nodes(
+        "variant of: base\npairs: {change: [{id: front, stack: {change: [{id: d, x: 1}]}}]}", "mine"
+    )
+    with pytest.raises(UnitFileError, match="no 'd' in 'stack' of the base to change") as told:
+        apply_variant(base, twice)
+    assert "mine, line 2" in str(told.value)
+
+
 @pytest.mark.parametrize(
     ("text", "line", "what", "mend"),
     [

@@ -30,9 +30,10 @@ def test_every_entry_is_of_a_task_and_a_section():
 
 
 def test_who_lacks_something_is_told_what_the_task_takes():
+    bare = load_unit("tarnbeck-c4").model_copy(update={"clocks": ()})
     with pytest.raises(UnitFileError) as told:
-        draw("order-of-work", load_unit("tarnbeck-c4"), salt="s", learner="a", attempt=1)
+        draw("order-of-work", bare, salt="s", learner="a", attempt=1)
     assert "too small for the task" in told.value.sentence
-    assert told.value.sentence.endswith("in the section 'rules'.")
+    assert told.value.sentence.endswith("in the section 'clocks'.")
     assert wanted("order-of-work", "clock").startswith("it takes a clock with steps")
     assert wanted("order-of-work", "no task") == ""

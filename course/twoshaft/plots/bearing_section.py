@@ -150,7 +150,7 @@ def bearing_section(
     place = ShimPlace(place or support.shim_place)
     if (arrangement, place) == (Arrangement.INNER_TOGETHER, ShimPlace.UNDER_COVER):
         raise CourseError("no cover backs a ring where the inner rings are pressed together")
-    left, right = (bearings.type_by_id(side) for side in (support.left, support.right))
+    left, right = (bearings.set_by_id(side) for side in (support.left, support.right))
     sheet = _Sheet()
     if arrangement is Arrangement.OUTER_TOGETHER:
         ends = _outer_together(sheet, support, left, right, place, shim_mm)

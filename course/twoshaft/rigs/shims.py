@@ -65,7 +65,7 @@ class ShimBench(Screen):
         self._last: tuple[tuple[str, ...], Trial] | None = None
         sizes = self.shelf.thicknesses_mm
         shims = tuple(trial or (sizes[len(sizes) // 2],))
-        rows = (unit.bearings.type_by_id(s) for s in (self.support.left, self.support.right))
+        rows = (unit.bearings.set_by_id(s) for s in (self.support.left, self.support.right))
         self.rolls = any(isinstance(row, TaperBearing) for row in rows)
         section = bearing_section(self.support, self.bearings, shim_mm=sum(shims))
         low, high = (limit.m_as("mm") for limit in target_interference(self.support))

@@ -14,7 +14,7 @@ from twoshaft.units.described import descriptions, held_in, sections_of
 from twoshaft.units.loader import load_unit
 from twoshaft.units.unit import Unit
 
-EXAMPLES = "tarnbeck-b5"
+EXAMPLES = ("tarnbeck-b5", "tarnbeck-k6", "tarnbeck-c4")
 MOST = 60  # characters of an example
 UNITS = {
     "mm": "mm", "um": "µm", "nm": "N·m", "kn": "kN", "n": "N", "deg": "degrees", "c": "°C",
@@ -40,13 +40,15 @@ def fields_page() -> str:
         A table for the file as a whole and for every kind of entry, in the order in which a
         reader of the file meets them.
     """
-    examples = _examples(load_unit(EXAMPLES))
+    examples: dict[tuple[type, str], str] = {}
+    for id in reversed(EXAMPLES):  # the first that says it
+        examples |= _examples(load_unit(id))
     parts = [
         "# Every field of a unit file\n\n"
         "Made from the schema by the notebook build; correct the text there, beside each field "
-        "under `course/twoshaft/units/`. Examples are from the shipped unit, which is "
-        "**invented, for teaching**: none of its figures belongs on a bench. A list of one may be "
-        "written as a single word. *must* says that a field cannot be left out, *else* what is "
+        "under `course/twoshaft/units/`. Examples are from the shipped units, which are "
+        "**invented, for teaching**: none of their figures belongs on a bench. A list of one may "
+        "be written as a single word. *must* says that a field cannot be left out, *else* what is "
         "taken where it is.\n"
     ]
     for model in sections_of(Unit):

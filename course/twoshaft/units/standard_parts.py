@@ -48,7 +48,8 @@ def bearing_sizes(name: str, kind: str) -> dict[str, float]:
         If the table has none of this name and kind; the message says what to do.
     """
     row = _row("bearings", name, [one for one in table("bearings") if one["kind"] == kind])
-    sizes = {key: float(row[key]) for key in ("bore mm", "outside mm", "stand mm", "dynamic kn")}
+    keys = ("bore mm", "outside mm", "stand mm", "dynamic kn")
+    sizes = {key: float(row[key]) for key in keys if row[key]}
     if row["e"]:  # ISO 281: e = 1.5 tan(contact angle)
         sizes["contact angle deg"] = round(math.degrees(math.atan(float(row["e"]) / 1.5)), 2)
     return sizes

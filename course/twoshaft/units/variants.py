@@ -10,13 +10,14 @@ only what differs::
       remove: [fit-breather]
       replace:                  # the whole entry with this id
         - {id: fit-magnet, ...}
-      change:                   # only the keys given
+      change:                   # only the keys given; a list in it takes the verbs as well
         - {id: fit-oil-guide, minutes to do: 4}
       add:                      # at the end, or right after another entry
         - {id: fit-filter, after: fit-oil-guide, ...}
 
 The same works in every section, whatever it holds: a list of entries with ids takes the four
-verbs, a set of keys is merged key by key, anything else is replaced. ``section: null`` leaves
+verbs, a set of keys is merged key by key, anything else is replaced. A set of keys inside an entry
+that is changed is given whole. ``section: null`` leaves
 a section out.
 """
 
@@ -139,8 +140,22 @@ def _apply_verb(result: list[Node], verb: str, identifier: str, item: Node, name
     elif verb == "replace":
         result[index] = item
     else:
-        # a change points at the variant for its own keys and at the base for the others
-        result[index] = replace(result[index], value={**result[index].value, **item.value})
+        result[index] = _changed(result[index], item)
+
+
+def _changed(base: Node, item: Node) -> Node:
+    """An entry with only some keys changed; lists of entries in it are changed by id.
+
+    It points at the variant for what is changed and at the base for the rest.
+    """
+    merged = dict(base.value)
+    for key, node in item.value.items():
+        old = merged.get(key)
+        if old is not None and _is_list_of_entries(old) and _holds_verbs(node):
+            merged[key] = replace(old, value=_edit(old.value, node, key))
+        else:
+            merged[key] = node
+    return replace(base, value=merged)
 
 
 def _taken_in(ids: list[str | None], item: Node, name: str) -> tuple[int, Node]:

@@ -21,8 +21,8 @@ from twoshaft.units.unit import Unit
 CELL_S = 300
 
 
-def first_error(notebook: NotebookNode, name: str, folder: Path, unit: Unit) -> str:
-    """What stops a lesson first, as one sentence; empty where nothing does.
+class LessonRun:
+    """A lesson that runs beside this process.
 
     Parameters
     ----------
@@ -34,25 +34,34 @@ def first_error(notebook: NotebookNode, name: str, folder: Path, unit: Unit) -> 
     unit : Unit
         The unit of that workplace, loaded already.
     """
-    if not hasattr(os, "fork"):
-        return _in_kernel(notebook, name, folder)
-    # A copy of this process has the course loaded, and keeps what was worked out of the unit.
-    here, there = multiprocessing.Pipe(duplex=False)
-    child = multiprocessing.get_context("fork").Process(
-        target=_run, args=(there, notebook, name, folder, unit)
-    )
-    child.start()
-    there.close()
-    try:
-        if not here.poll(CELL_S):
-            return f"{name}: it runs for more than {CELL_S} seconds."
-        return str(here.recv())
-    except EOFError:
-        return f"{name}: its process ended before the lesson did."
-    finally:
-        child.kill()
-        child.join()
-        here.close()
+
+    def __init__(self, notebook: NotebookNode, name: str, folder: Path, unit: Unit) -> None:
+        self._name = name
+        if not hasattr(os, "fork"):
+            self._found = _in_kernel(notebook, name, folder)
+            return
+        # A copy of this process has the course loaded, and keeps what was worked out of the unit.
+        self._here, there = multiprocessing.Pipe(duplex=False)
+        self._child = multiprocessing.get_context("fork").Process(
+            target=_run, args=(there, notebook, name, folder, unit), daemon=True
+        )
+        self._child.start()
+        there.close()
+
+    def first_error(self) -> str:
+        """What stops the lesson first, as one sentence; empty where nothing does. Waits for it."""
+        if not hasattr(self, "_here"):
+            return self._found
+        try:
+            if not self._here.poll(CELL_S):
+                return f"{self._name}: it runs for more than {CELL_S} seconds."
+            return str(self._here.recv())
+        except EOFError:
+            return f"{self._name}: its process ended before the lesson did."
+        finally:
+            self._child.kill()
+            self._child.join()
+            self._here.close()
 
 
 def _run(told: Connection, notebook: NotebookNode, name: str, folder: Path, unit: Unit) -> None:

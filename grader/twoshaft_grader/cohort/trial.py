@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import tempfile
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 import nbformat
@@ -17,7 +17,7 @@ from twoshaft.units import Unit, load_unit
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.content import Content
 from twoshaft_grader.cohort.fit import Fit, fit
-from twoshaft_grader.cohort.lesson_run import first_error
+from twoshaft_grader.cohort.lesson_run import LessonRun
 from twoshaft_grader.marking.reference import load_solution
 from twoshaft_grader.notebooks.shrink import for_unit
 
@@ -63,16 +63,16 @@ def try_modules(unit: Unit, source: str | Path, content: Content) -> Iterator[Tr
     """
     with tempfile.TemporaryDirectory() as folder:
         lessons = _workplace(Path(folder), source, unit)
+        before: tuple[Trial, LessonRun | None] | None = None
         for module, path in content.modules.items():
             lesson = next((one for one in content.lessons if one.name == path.name), None)
             fits, why = _exercise(path, module, unit)
-            yield Trial(
-                module,
-                why,
-                _lesson(lesson, lessons, unit) if lesson and fits else "",
-                fits,
-                len(load_solution(path).points),
-            )
+            if before:  # its lesson ran while this exercise was worked out
+                yield _whole(*before)
+            run = _lesson(lesson, lessons, unit) if lesson and fits else None
+            before = Trial(module, why, "", fits, len(load_solution(path).points)), run
+        if before:
+            yield _whole(*before)
 
 
 def _workplace(root: Path, source: str | Path, unit: Unit) -> Path:
@@ -97,7 +97,11 @@ def _exercise(path: Path, module: str, unit: Unit) -> tuple[Fit | None, str]:
         return None, error.sentence
 
 
-def _lesson(path: Path, folder: Path, unit: Unit) -> str:
-    """Run a lesson as it would run in the folder; the first thing that stops it."""
+def _whole(trial: Trial, run: LessonRun | None) -> Trial:
+    return replace(trial, lesson=run.first_error()) if run else trial
+
+
+def _lesson(path: Path, folder: Path, unit: Unit) -> LessonRun:
+    """Run a lesson as it would run in the folder."""
     notebook = nbformat.reads(for_unit(path.read_text(encoding="utf-8"), unit), as_version=4)
-    return first_error(notebook, path.name, folder, unit)
+    return LessonRun(notebook, path.name, folder, unit)

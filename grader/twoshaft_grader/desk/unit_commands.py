@@ -63,6 +63,31 @@ def unit_new(
     say(f"Correct it in any editor, then: twoshaft unit check {file}")
 
 
+@unit_app.command("show")
+def unit_show(
+    file: Annotated[str, typer.Argument(help="A unit file, or the id of a shipped unit.")],
+    page: Annotated[
+        Path | None, typer.Option(help="The page to write; beside the file if not said.")
+    ] = None,
+    content: Annotated[str, typer.Option(help="Folder with the solutions.")] = "",
+) -> None:
+    """Draw a unit as a page to leaf through: section, order, and the course it would carry."""
+    from twoshaft.models.audit import sound_unit
+    from twoshaft.stored.writing import write_file
+    from twoshaft_grader.cohort.content import find_content
+    from twoshaft_grader.desk.bar import Bar
+    from twoshaft_grader.records.unit_page import unit_page
+
+    with Bar("checking the unit"):
+        unit = sound_unit(file)
+    own = Path(file)
+    place = page or (own.with_suffix(".html") if own.is_file() else Path(f"{file}.html"))
+    with Bar("drawing it, and the modules that it carries"):
+        text = unit_page(unit, find_content(content))
+    write_file(place, text)
+    say(f"Wrote {place}. Open it in a browser and leaf through it with the arrow keys.")
+
+
 @unit_app.command("parts")
 def unit_parts(
     words: Annotated[

@@ -178,8 +178,8 @@ def setting_change(
     Examples
     --------
     >>> support = unit.bearings.support_by_id("differential")
-    >>> left = elements(unit.bearings.type_by_id(support.left))
-    >>> right = elements(unit.bearings.type_by_id(support.right))
+    >>> left = elements(unit.bearings.set_by_id(support.left))
+    >>> right = elements(unit.bearings.set_by_id(support.right))
     >>> even = Warm(case_k=60, shaft_k=60, outer_ring_k=60, inner_ring_k=60)
     >>> setting_change(Seats.from_support(support), left, right, even).sentence
     'the pair loosens by 102 µm'
@@ -225,8 +225,8 @@ def support_change(
         shim = Q(max(0.0, closing_shim_mm(support, bearings)), "mm")
     return setting_change(
         Seats.from_support(support, shim),
-        elements(bearings.type_by_id(support.left)),
-        elements(bearings.type_by_id(support.right)),
+        elements(bearings.set_by_id(support.left)),
+        elements(bearings.set_by_id(support.right)),
         warm,
     )
 
@@ -240,7 +240,7 @@ def closing_shim_mm(support: Support, bearings: Bearings) -> float:
     >>> f"{closing_shim_mm(support, unit.bearings):.2f} mm"
     '1.10 mm'
     """
-    stands = sum(bearings.type_by_id(side).stand_mm for side in (support.left, support.right))
+    stands = sum(bearings.set_by_id(side).stand_mm for side in (support.left, support.right))
     room = support.case_span_mm - support.shaft_span_mm
     left_open = -outer_closes(support.arrangement) * room - stands
     return shim_sign(support.arrangement, support.shim_place) * left_open

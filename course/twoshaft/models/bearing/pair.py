@@ -177,7 +177,7 @@ def _invert_one(rising, wanted: float, bound: float) -> float:
 @kept()
 def _pair_of(support: Support, bearings: Bearings) -> Pair:
     return Pair.of(
-        elements(bearings.type_by_id(support.left)),
-        elements(bearings.type_by_id(support.right)),
+        elements(bearings.set_by_id(support.left)),
+        elements(bearings.set_by_id(support.right)),
         Q(support.case_stiffness_n_per_um, "N/um"),
     )

@@ -129,7 +129,8 @@ def _form(unit: Unit, one: Drawn) -> str:
             return f"a bearing with {solid.elements}"
         if _is_taper(unit, solid):
             return "a ring with a sloping track" if solid.ring == "outer" else "a taper bearing"
-        return "a bearing with balls"
+        kind = unit.bearings.type_by_id(solid.type).kind
+        return f"a bearing with {'balls' if kind == 'ball' else kind + 's'}"
     if solid.kind == "turned":
         if solid.uncut and not solid.inside_mm:
             return "a stepped shaft"

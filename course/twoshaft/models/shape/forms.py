@@ -22,7 +22,7 @@ from twoshaft.models.shape.pieces import (
 )
 from twoshaft.models.shape.shells import shell_pieces
 from twoshaft.models.shape.typical import head_height, head_width
-from twoshaft.units.sections.bearings import TaperBearing
+from twoshaft.units.sections.bearings import BallBearing, TaperBearing
 from twoshaft.units.sections.shapes import (
     AnySolid,
     BearingSolid,
@@ -145,6 +145,8 @@ def _bearing(unit: Unit, solid: BearingSolid, heights: Mapping[str, float]) -> l
     if isinstance(known, TaperBearing):
         return taper_pieces(known, at, axis, solid.large_end, solid.ring)
     sizes = known.bore_mm, known.outside_mm, known.stand_mm
+    if not isinstance(known, BallBearing):
+        return roller_pieces(*sizes, at, axis, needles=known.kind == "needle")
     return ball_pieces(*sizes, known.ball_diameter_mm, at, axis)
 
 

@@ -89,6 +89,13 @@ class Mechanism:
         return [(rail, ids.index(rail.body)) for rail in self.shift.rails]
 
     @cached_property
+    def _grid(self) -> tuple[int, int, tuple[int, ...]]:
+        """Cells of one level of the lift (0 without one), cells across, entries a cell by body."""
+        wide = len(self.turn_mm)
+        level = len(self.travel_mm) * wide if self.lifts else 0
+        return level, wide, tuple(len(places) * len(MOVES) for places in self.places_mm)
+
+    @cached_property
     def lifts(self) -> bool:
         """Whether the hand can lift something."""
         return self.shift.lift_mm > 0
@@ -169,14 +176,13 @@ class Mechanism:
 
     def pushed(self, state: State, *, firm: bool = True) -> Iterator[tuple[int, ...]]:
         """Where each step of :data:`MOVES` leaves the passive bodies, -1 where one is stopped."""
-        cell = state[0] * len(self.turn_mm) + state[1]
-        if self.lifts:
-            cell += state[-1] * len(self.travel_mm) * len(self.turn_mm)
-        by_body = []
+        level, wide, strides = self._grid
+        cell = state[0] * wide + state[1] + (state[-1] * level if level else 0)
         tables = self.following if firm else self.light
-        for table, places, place in zip(tables, self.places_mm, state[2:], strict=False):
-            at = (cell * len(places) + place) * len(MOVES)
-            by_body.append(table[at : at + len(MOVES)])
+        by_body = []
+        for table, stride, place in zip(tables, strides, state[2:], strict=False):
+            at = cell * stride + place * 4
+            by_body.append(table[at : at + 4])
         return zip(*by_body, strict=True)
 
 

@@ -11,22 +11,28 @@ from twoshaft.readings.order_of_work.lot import BANK, Lot, steps_of
 from twoshaft.records import Option
 
 OPTIONS = 6
+LEFT = (1, 6)
+"""Minutes that the clock leaves for more than what must be done while it runs."""
 RIGHT = (2, 3)
 """How many of the options can be done while the clock runs."""
 
 
 def draw(lot: Lot) -> Clock:
-    """A clock with the minutes this learner's steps take."""
+    """A clock with the minutes this learner's steps take.
+
+    A unit whose clocks leave more time than a choice can be made of gets one that runs out sooner.
+    """
     task, stream = lot.task, lot.stream.child("clock")
-    for clock in lot.in_turn("clock", task.clocks):
-        for _ in range(60):
-            given = _try(lot, clock, stream)
-            if given is not None:
-                return given
+    for sooner in (False, True):
+        for clock in lot.in_turn("clock", task.clocks):
+            for _ in range(60):
+                given = _try(lot, clock, stream, sooner)
+                if given is not None:
+                    return given
     raise lot.too_small("clock")
 
 
-def _try(lot: Lot, clock: TaskClock, stream: Stream) -> Clock | None:
+def _try(lot: Lot, clock: TaskClock, stream: Stream, sooner: bool) -> Clock | None:
     task = lot.task
     start, end = task.steps[clock.starts], task.steps[clock.ends]
     takes = {
@@ -35,8 +41,12 @@ def _try(lot: Lot, clock: TaskClock, stream: Stream) -> Clock | None:
     }
     allowed = float(max(1, round(clock.minutes) + stream.integer(3) - 1))
     found = window(task, clock.id, minutes=takes, allowed=allowed)
+    if sooner and found.minutes_left > LEFT[1]:
+        left = LEFT[0] + stream.integer(LEFT[1])
+        allowed = float(round(allowed - found.minutes_left + left))
+        found = window(task, clock.id, minutes=takes, allowed=allowed)
     # Equality is no trap for readers of a clock: half a minute either way decides.
-    if not 1 <= found.minutes_left <= 6:
+    if not LEFT[0] <= found.minutes_left <= LEFT[1]:
         return None
     if any(takes[step] == found.minutes_left for step in found.optional):
         return None

@@ -19,6 +19,8 @@ BURIED_PLACES = 6
 """Fewest places that can be pointed at."""
 BURIED_GAP = 4
 """Most places by which the buried step stands behind the step that buries it."""
+MORE_TRIES = 40
+"""How often a pair is tried again on a unit on which a few tries gave nothing."""
 REPAIR_STEPS = 14
 REPAIR_OPTIONS = 8
 REPAIR_OFF = (2, 3)
@@ -40,13 +42,18 @@ def draw_buried(lot: Lot) -> Buried:
     ]
     stream = lot.stream.child("buried")
     steps = lot.task.steps
-    for bond in lot.in_turn("buried", bonds):
+    mine = lot.in_turn("buried", bonds)
+    for bond, tries in [(one, many) for many in (6, MORE_TRIES) for one in mine]:
         pair = steps[bond.earlier], steps[bond.later]
+        if tries == MORE_TRIES and not all(
+            step_parts(lot.unit, lot.task.members[lot.task.number[step]]) for step in pair
+        ):
+            continue  # a step without a part never shows in a view
 
         def wanted(reason: Reason, pair=pair) -> bool:
             return reason.kind is RuleKind.BURIES and (*reason.earlier, reason.later) == pair
 
-        for part in windows(lot, stream, BURIED_STEPS, pair):
+        for part in windows(lot, stream, BURIED_STEPS, pair, tries):
             sequence = with_one_slip(part, part.shown, stream, wanted)
             if sequence is None:
                 continue

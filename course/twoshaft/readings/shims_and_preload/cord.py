@@ -28,7 +28,7 @@ def draw(lot: Lot) -> Cord:
     pair = Pair.from_support(support, lot.bearings)
     limits = [float(pair.preload(limit).m_as("N")) for limit in target_interference(support)]
     kinds = sorted({drag.kind for drag in support.drags})
-    rows = [elements(lot.bearings.type_by_id(side)) for side in (support.left, support.right)]
+    rows = [elements(lot.bearings.set_by_id(side)) for side in (support.left, support.right)]
     for k in range(2 * TRIES):
         setting = round(stream.uniform(*(SETTINGS_MM if k < TRIES else _settings(support))), 4)
         preload = pair.preload(Q(setting, "mm")).m_as("N")

@@ -32,7 +32,7 @@ class Lot(CommonLot):
     @property
     def preloaded(self) -> list[Support]:
         """Supports of taper rollers that are set with preload."""
-        kinds = self.bearings.type_by_id
+        kinds = self.bearings.set_by_id
         return [
             support
             for support in self.bearings.supports

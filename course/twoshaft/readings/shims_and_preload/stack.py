@@ -47,7 +47,7 @@ def draw(lot: Lot) -> given.Stack:
     else:
         raise lot.too_small("stack")
     drags = [drag for drag in support.drags if drag.kind in ("seal", "mesh")]
-    rows = [elements(lot.bearings.type_by_id(side)) for side in (support.left, support.right)]
+    rows = [elements(lot.bearings.set_by_id(side)) for side in (support.left, support.right)]
     torque_nm = sum(bearing_torque(row, Q(1000.0, "N")).m_as("N*m") for row in rows)
     return given.Stack(
         support=support.id,

@@ -10,12 +10,16 @@ from twoshaft.records import Option
 
 OPTIONS = 6
 RIGHT = (2, 3)
+LEFT = (1, 8)
+"""Minutes that the clock leaves for more than what must be done while it runs."""
 
 
 def draw(lot: Lot) -> Clock:
     """A clock, what must be done inside, and steps of which some fit in besides."""
     stream, task = lot.stream.child("clock"), lot.task
-    for clock in lot.in_turn("clock", task.clocks):
+    clocks = lot.in_turn("clock", task.clocks)
+    # A clock that leaves more time than a choice can be made of is given so that it ends sooner.
+    for clock, sooner in [(one, later) for later in (False, True) for one in clocks]:
         for _ in range(TRIES // 10):
             takes = {
                 step: max(0.5, round(2 * task.minutes(step)) / 2 + (stream.integer(5) - 2) / 2)
@@ -23,8 +27,12 @@ def draw(lot: Lot) -> Clock:
             }
             allowed = float(max(2, round(clock.minutes) + stream.integer(5) - 2))
             found = window(task, clock.id, minutes=takes, allowed=allowed)
+            if sooner and found.minutes_left > LEFT[1]:
+                over = found.minutes_left - LEFT[0] - stream.integer(LEFT[1])
+                allowed = float(round(allowed - over))
+                found = window(task, clock.id, minutes=takes, allowed=allowed)
             left = found.minutes_left
-            if not 1 <= left <= 8:
+            if not LEFT[0] <= left <= LEFT[1]:
                 continue
             fits = [s for s in found.fits if left - takes[s] >= 0.5]
             long = [s for s in found.optional if takes[s] - left >= 0.5]

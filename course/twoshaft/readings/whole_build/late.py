@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import chain, cycle, islice
+
 from twoshaft.models.faults import as_built, run_check
 from twoshaft.models.order import rework, sensible_order
 from twoshaft.questions import bank_of
@@ -25,8 +27,8 @@ def draw(lot: Lot) -> Late:
     # Every fourth belongs to an attempt, so that a resit brings another even when some do not suit.
     mine = lot.learner_stream.child("late").shuffled(lot.asks("way"))
     asks = mine[lot.attempt % HANDS :: HANDS]
-    for n in range(TRIES):
-        ask = asks[n % len(asks)]
+    # Where none of those suits, any of the unit does.
+    for ask in chain(islice(cycle(asks), TRIES), islice(cycle(mine), TRIES)):
         order = list(sensible_order(task, stream))
         at = order.index(ask.step)
         end = at + 1 + SINCE[0] + stream.integer(SINCE[1] - SINCE[0] + 1)

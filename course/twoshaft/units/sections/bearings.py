@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from enum import StrEnum
-from typing import Annotated, Any, ClassVar, Literal
+from typing import Annotated, Any, ClassVar, Literal, Self
 
 from pydantic import Field, model_validator
 
@@ -191,6 +191,51 @@ class BallBearing(_Bearing):
         return self
 
 
+class _FreeBearing(_Bearing):
+    """A bearing that lets its shaft move along: it carries no thrust, and sets nothing."""
+
+    FILLED = frozenset({"bore_mm", "outside_mm", "stand_mm", "dynamic_kn"})
+
+    id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
+    name: Text
+    """What it is called, with its size."""
+    bore_mm: Length
+    """Bore of the inner ring; without one, the diameter that the needles run on [mm]."""
+    outside_mm: Length
+    """Outside diameter of the outer ring [mm]."""
+    stand_mm: Length
+    """Its width [mm]."""
+    dynamic_kn: float | None = Field(default=None, gt=0, le=2000)
+    """Basic dynamic load rating, from the catalogue [kN] (ISO 281)."""
+
+    @classmethod
+    def _proportions(cls, bore_mm: float, outside_mm: float, stand_mm: float) -> dict[str, float]:
+        return {}
+
+    @model_validator(mode="after")
+    def _fits_together(self) -> Self:
+        if self.outside_mm <= self.bore_mm:
+            raise ValueError(f"{self.id}: the outside is not larger than the bore; swap them")
+        return self
+
+
+class RollerBearing(_FreeBearing):
+    """A cylindrical roller bearing, whose rings move along each other."""
+
+    KIND = "roller"
+    kind: Literal["roller"]
+    """roller, for a cylindrical roller bearing."""
+
+
+class NeedleBearing(_FreeBearing):
+    """A needle bearing, with an inner ring or on the shaft itself."""
+
+    KIND = "needle"
+    kind: Literal["needle"]
+    """needle, for a needle bearing."""
+
+
 def _ring_space(bearing: TaperBearing | BallBearing, element_mm: float, count: int) -> None:
     room = (bearing.outside_mm - bearing.bore_mm) / 2
     if room <= 0:
@@ -367,15 +412,18 @@ class Support(Section):
     """The operation that fits it for good, with its shim."""
 
 
+Bearing = TaperBearing | BallBearing | RollerBearing | NeedleBearing
+
+
 class Bearings(Section):
     """All bearings of the unit, their pairs and the shims on the shelf."""
 
-    types: tuple[Annotated[TaperBearing | BallBearing, Field(discriminator="kind")], ...]
-    """Every bearing, by id."""
-    shim_sets: tuple[ShimSet, ...]
+    types: tuple[Annotated[Bearing, Field(discriminator="kind")], ...]
+    """Every bearing, by id; of ball, taper, roller and needle."""
+    shim_sets: tuple[ShimSet, ...] = ()
     """The shims on the shelf."""
-    supports: tuple[Support, ...] = Field(min_length=1)
-    """Every shaft on a pair of bearings that is set."""
+    supports: tuple[Support, ...] = ()
+    """Every shaft on a pair of bearings that is set; none where no pair is."""
 
     @model_validator(mode="after")
     def _known(self) -> Bearings:
@@ -392,6 +440,11 @@ class Bearings(Section):
                         f"support {support.id} names an unknown bearing {side}; "
                         f"{meant(side, types)}"
                     )
+                if isinstance(types[side], _FreeBearing):
+                    raise ValueError(
+                        f"support {support.id}: {side} is a {types[side].kind} bearing, which "
+                        "carries no thrust; name the ball or taper bearing that holds the shaft"
+                    )
             if support.shim_set not in sets:
                 raise ValueError(
                     f"support {support.id} names an unknown shim set {support.shim_set}; "
@@ -403,9 +456,16 @@ class Bearings(Section):
                 raise ValueError(f"support {support.id} lists {min(twice)} twice; rename one")
         return self
 
-    def type_by_id(self, bearing: str) -> TaperBearing | BallBearing:
+    def type_by_id(self, bearing: str) -> Bearing:
         """The bearing with this id."""
         return next(entry for entry in self.types if entry.id == bearing)
+
+    def set_by_id(self, bearing: str) -> TaperBearing | BallBearing:
+        """The bearing with this id, one of a pair that is set."""
+        found = self.type_by_id(bearing)
+        if isinstance(found, _FreeBearing):
+            raise TypeError(f"{bearing} carries no thrust")
+        return found
 
     def support_by_id(self, support: str) -> Support:
         """The support with this id."""

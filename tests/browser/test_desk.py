@@ -8,6 +8,7 @@ import signal
 from pathlib import Path
 
 import pytest
+from tests.browser.barriers import found_on
 from tests.browser.conftest import FRONT, Lab, _starter, twoshaft
 
 from twoshaft import units
@@ -170,7 +171,7 @@ def test_a_module_is_handed_out_to_a_group_with_what_stands_in_the_way_said_befo
     assert assignments_of(group) == []
 
 
-def test_what_is_handed_in_is_taken_in_marked_and_given_back(lab, group, screenshot):
+def test_what_is_handed_in_is_taken_in_marked_and_given_back(lab, group, screenshot, tmp_path):
     if not group.roster_file.exists():
         take_in(group, [Learner("a1", "Lindqvist", "Ada", "A")])
     content = find_content(group.content, base=group.root)
@@ -189,6 +190,15 @@ def test_what_is_handed_in_is_taken_in_marked_and_given_back(lab, group, screens
     desk.page.locator(f"{FRONT} .ts-desk-body").get_by_text("marked, not yet").wait_for()
     assert any(group.feedback("a1", assigned.name).glob("*.html"))
     screenshot(desk.page, "desk-take-in")
+    # What is made for assessors and for class can be read by everybody, too.
+    at = ("--cohort", group.root)
+    twoshaft("matrix", "--page", tmp_path / "matrix.html", *at)
+    twoshaft("how-it-goes", "--page", tmp_path, *at)
+    pages = list(tmp_path.glob("*.html"))
+    assert len(pages) > 1
+    for made in pages:
+        desk.page.goto(made.as_uri())
+        assert found_on(desk.page) == [], made.name
 
 
 def test_evidence_is_looked_at_and_an_observation_recorded(lab, group, screenshot):
@@ -374,4 +384,6 @@ def test_no_page_is_wider_than_its_window(lab, group, screenshot, width):
         desk.turn_to(page.title)
         out = desk.page.evaluate(OUT_OF_SIGHT)
         assert out == [], f"{page.title} at {width}"
+        if width == 1280:
+            assert found_on(desk.page) == [], page.title
         screenshot(desk.page, f"desk-{page.id}-{width}")

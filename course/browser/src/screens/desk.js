@@ -50,7 +50,7 @@ export function renderDesk({ model, el }) {
   who.value = model.get("by");
   screen.show(
     make(
-      "header",
+      "div",
       { class: "ts-desk-top" },
       make("b", {}, there([about.name, about.college]).join(", ")),
       make(
@@ -314,6 +314,7 @@ export function renderDesk({ model, el }) {
         fill();
         findAll(head, `[data-key="${key}"]`)[0]?.focus();
       };
+      if (!name) return make("td"); // of the buttons in each row
       const key = `sort:${table.id}:${index}`;
       return make(
         "th",
@@ -347,16 +348,17 @@ export function renderDesk({ model, el }) {
         "tr",
         {},
         box ? make("td", { class: "ts-tick" }, box) : null,
-        ...row.cells.map((cell, index) =>
-          make(
-            index ? "td" : "th",
+        ...row.cells.map((cell, index) => {
+          const heads = !index && Boolean(textOf(cell));
+          return make(
+            heads ? "th" : "td",
             {
-              scope: index ? null : "row",
+              scope: heads ? "row" : null,
               class: table.numbers.includes(index) ? "ts-figure" : null,
             },
             cellView(cell, `cell:${table.id}:${row.key}:${index}`),
-          ),
-        ),
+          );
+        }),
       );
     };
     all?.addEventListener("change", () => {

@@ -11,8 +11,8 @@ Element?n.closest(s):null}function yt(t){return t.ctrlKey||t.metaKey||t.altKey}f
 select");for(let n of s)n.disabled=!0}function Be(t){for(let s=t.parentElement;s;s=s.parentElement){let n=getComputedStyle(
 s).overflowY;if((n==="auto"||n==="scroll")&&s.scrollHeight>s.clientHeight)return s}return document.scrollingElement??document.
 documentElement}function Vt(t,s){return Math.hypot(t[0]-s[0],t[1]-s[1])}function rt(t,s,n=t){return G(t,s,{"aria-label":n})}
-function mt(t){return[...t].map(([s,n])=>e("option",{value:s},n))}function Dt(t){return t.map(s=>e("li",{},s))}var ge=new Map;function wt(t,s){if(ge.has(t))throw new Error(`the answer kind ${t} is registered twice`);ge.set(t,s)}function Pt(t){
-let s=ge.get(t.kind);if(!s)throw new Error(`the answer kind ${t.kind} has no browser side`);return s}function Rt(t){let s=et(
+function mt(t){return[...t].map(([s,n])=>e("option",{value:s},n))}function Dt(t){return t.map(s=>e("li",{},s))}var me=new Map;function wt(t,s){if(me.has(t))throw new Error(`the answer kind ${t} is registered twice`);me.set(t,s)}function Pt(t){
+let s=me.get(t.kind);if(!s)throw new Error(`the answer kind ${t.kind} has no browser side`);return s}function Rt(t){let s=et(
 t.kind);return{control:`${s}-control`,hint:`${s}-hint`,read:`${s}-read`,status:`${s}-status`}}function Ht(t,s,n){let{prompt:o}=Pt(
 t),r={class:"ts-prompt"};if(o==="legend")return e("fieldset",{class:"ts-field","aria-describedby":n},e("legend",r,t.prompt));
 let a=o==="label"?e("label",{...r,for:s.control},t.prompt):e("p",r,t.prompt);return e("div",{class:"ts-field"},a)}function Xt(t,s,n,o){let a=t.options.map(([c,i])=>{let l={"aria-describedby":s.status},d=e("input",{type:n,name:s.control,
@@ -24,12 +24,12 @@ for(let{input:i}of a)i.disabled=c},refused(){}}}wt("choice",{prompt:"legend",mak
 l",{class:"ts-each-line",for:d},i),p=St({id:d,"aria-describedby":s.status},[["","choose"],...r]);return{key:c,box:p,row:e(
 "li",{},u,p)}});for(let{box:c}of a)c.addEventListener("change",()=>{n(Jt(a.map(({key:i,box:l})=>[i,l.value])))});return{
 element:e("ol",{class:"ts-each"},...a.map(({row:c})=>c)),show(c){let i=Zt(c.value);for(let{key:l,box:d}of a)d.value=i.get(
-l)??""},setDisabled(c){for(let{box:i}of a)i.disabled=c},refused(){}}}});function me(t){let[s="",...n]=t.split(" "),o=s==="wipe"?0:Number(n.shift()),[r="",...a]=n;if(r!=="at")return{hand:s,size:o,
+l)??""},setDisabled(c){for(let{box:i}of a)i.disabled=c},refused(){}}}});function we(t){let[s="",...n]=t.split(" "),o=s==="wipe"?0:Number(n.shift()),[r="",...a]=n;if(r!=="at")return{hand:s,size:o,
 side:r,place:a[0],points:null};let c=a.map(i=>{let[l,d]=i.split(",").map(Number);return[l,d]});return{hand:s,size:o,side:r,
-place:"",points:c}}function we(t,{side:s,place:n,points:o}){return o||(s==="round"?t.holes.find(r=>r.id===n)?.ring??[]:t.
-stretches.find(r=>r.id===n)?.lines[s]??[])}function be(t,s){let{hand:n,size:o,side:r,place:a}=me(s),c=[...t.stretches,...t.
+place:"",points:c}}function be(t,{side:s,place:n,points:o}){return o||(s==="round"?t.holes.find(r=>r.id===n)?.ring??[]:t.
+stretches.find(r=>r.id===n)?.lines[s]??[])}function ke(t,s){let{hand:n,size:o,side:r,place:a}=we(s),c=[...t.stretches,...t.
 holes].find(l=>l.id===a),i=n==="wipe"?"":` ${o} mm`;return`${t.hands[n]??n}${i}${c?`, ${c.name}`:""}, ${t.sides[r]??""}`}
-function ke(t,s,n){return s==="film"?t.width:s==="bead"?n:s==="wipe"?2*t.width:1}function Pe(t){let s=t.trim().replace("\
+function ve(t,s,n){return s==="film"?t.width:s==="bead"?n:s==="wipe"?2*t.width:1}function Pe(t){let s=t.trim().replace("\
 ,",".").replace(/\s*mm$/i,""),n=s.match(/^(\d+(?:\.\d+)?)\s*(?:µm|μm|um)$/i);return n?Number(n[1])/1e3:/^\d*\.?\d+$|^\d+\.$/.
 test(s)?Number(s):Number.NaN}function je(t){let s=0;for(let n=1;n<t.length;n+=1)s+=Math.hypot(t[n][0]-t[n-1][0],t[n][1]-
 t[n-1][1]);return s}function Re(t,[s,n]){return t.stretches.map(({id:r,lines:a})=>({id:r,away:Math.min(...a.middle.map(([
@@ -61,8 +61,8 @@ P("text",{class:"tsp-text",...T},`${A} mm`));let _=`0 0 ${l.toFixed(1)} ${d.toFi
 -face",role:"img","aria-label":s},y,k,L,C,E,v,m,b,h),Q=`max-width: ${(25*l/d).toFixed(1)}rem`;return{frame:e("div",{class:"\
 ts-pad-face",style:Q},V),svg:V,over:h,live:b,chosen:m,land:k,path:p,unit:w,box:{left:r,right:a,low:c,high:i,width:l,height:d},
 place({clientX:F,clientY:x}){let H=V.getBoundingClientRect(),z=Math.min(H.width/l,H.height/d);return[r+(F-H.left-(H.width-
-z*l)/2)/z,i-(x-H.top-(H.height-z*d)/2)/z]},strokes(F){C.replaceChildren(...F.map(nt))}};function nt(F){let x=me(F),H=we(
-t,x),z=ke(t,x.hand,Math.max(x.size,w/2)),K=H.length>1?p(H,x.side==="round"):H.length?`${p(H)}h0.01`:"",Y=P("path",{d:K,class:`\
+z*l)/2)/z,i-(x-H.top-(H.height-z*d)/2)/z]},strokes(F){C.replaceChildren(...F.map(nt))}};function nt(F){let x=we(F),H=be(
+t,x),z=ve(t,x.hand,Math.max(x.size,w/2)),K=H.length>1?p(H,x.side==="round"):H.length?`${p(H)}h0.01`:"",Y=P("path",{d:K,class:`\
 tsp-stroke tsp-${x.hand}`,"stroke-width":z});if(x.hand!=="film")return Y;let U=Math.min(8,Math.max(.6,40*x.size)),ot={"s\
 troke-width":w/3,"stroke-dasharray":`${U} ${U}`};return P("g",{},Y,P("path",{d:K,class:"tsp-grain",...ot}))}}function se({
 face:t,label:s,onLay:n,onRemove:o,onClear:r}){let a=hn(t,s),c=e("p",{class:"ts-hidden","aria-live":"polite"}),i=e("p",{class:"\
@@ -78,15 +78,15 @@ ter of the bead";return i.textContent=u.value.trim()?`Read “${u.value}”: giv
 e ${V} in mm.`,u.setAttribute("aria-invalid","true"),u.focus(),null}function v(N){let T=C();if(T===null)return null;let _=N.
 startsWith(ee)?N:`${w.value} ${N}`;return`${d.value}${T} ${_}`}function h(N){let T=N.filter(_=>_!==null);if(!(L||T.length<
 N.length)){if(S+T.length>t.most){i.textContent=`There is room for ${t.most} passes; take some back first.`;return}i.textContent=
-"",c.textContent=T.length===1?`Laid: ${be(t,T[0])}`:`Laid on ${T.length} stretches`,n(T)}}function b(){let N=d.value==="\
+"",c.textContent=T.length===1?`Laid: ${ke(t,T[0])}`:`Laid on ${T.length} stretches`,n(T)}}function b(){let N=d.value==="\
 wipe";p.textContent=d.value==="bead"?"diameter":"thickness",u.disabled=L||N,u.value=N?"":j[d.value],u.placeholder=N?"":"\
 mm",g.textContent=N?"Wipe here":"Lay it here",$.textContent=N?"Wipe every stretch":"Lay it on every stretch",i.textContent=
-"",m()}function m(){let N=f.value.startsWith(ee);w.disabled=L||N;let T=we(t,N?{side:"round",place:f.value.slice(ee.length)}:
+"",m()}function m(){let N=f.value.startsWith(ee);w.disabled=L||N;let T=be(t,N?{side:"round",place:f.value.slice(ee.length)}:
 {side:w.value,place:f.value});a.chosen.setAttribute("d",T.length?a.path(T,N):""),a.chosen.setAttribute("stroke-width",String(
 a.unit/2))}d.addEventListener("change",b),u.addEventListener("input",()=>{j[d.value]=u.value}),f.addEventListener("chang\
 e",m),w.addEventListener("change",m),u.addEventListener("keydown",N=>{N.key==="Enter"&&(N.preventDefault(),g.click())});
 let k=null;a.svg.addEventListener("pointerdown",N=>{if(L||N.button>0)return;k=[a.place(N)],a.svg.setPointerCapture(N.pointerId);
-let T=Math.max(1,Number(j.bead.replace(",","."))||1);a.live.setAttribute("stroke-width",String(ke(t,d.value,T)))}),a.svg.
+let T=Math.max(1,Number(j.bead.replace(",","."))||1);a.live.setAttribute("stroke-width",String(ve(t,d.value,T)))}),a.svg.
 addEventListener("pointermove",N=>{if(!k)return;let T=a.place(N);Vt(T,k[k.length-1])<pn||(k.push(T),a.live.setAttribute(
 "d",a.path(k)))});let E=N=>{if(!k)return;let T=k;if(k=null,a.live.setAttribute("d",""),N.type==="pointercancel")return;if(je(
 T)<un){f.value=Re(t,T[0]),m();return}let _=C();if(_===null)return;let V=He(T,t.points).map(Q=>Q.join(","));h([`${d.value}${_}\
@@ -96,7 +96,7 @@ iv",{class:"ts-pad-tools"},e("div",{class:"ts-tools"},l("tool",d),e("span",{clas
 ols"},l("where",f),l("runs",w)),e("div",{class:"ts-tools"},g,$,y,I),i,c),A=()=>Z(M,"button");return b(),{drawing:a,tools:O,
 list:M,empty:q,frame:a.frame,element:e("div",{class:"ts-pad"},a.frame,O,e("div",{class:"ts-pad-list"},q,M)),show(N,T=[]){
 S=N.length,a.strokes(N),q.hidden=S>0;let _=A().findIndex(V=>V.matches(":focus"));M.replaceChildren(...N.map((V,Q)=>e("li",
-{},e("span",{},`${be(t,V)}${T[Q]?`, ${T[Q]}`:""} `),G("take out",()=>o(Q,!1),{class:"ts-button ts-remove",disabled:L,"ar\
+{},e("span",{},`${ke(t,V)}${T[Q]?`, ${T[Q]}`:""} `),G("take out",()=>o(Q,!1),{class:"ts-button ts-remove",disabled:L,"ar\
 ia-label":`Take out pass ${Q+1}`})))),_>=0&&(A()[Math.min(_,S-1)]??g).focus()},setDisabled(N){L=N;for(let T of[d,f,g,$,y,
 I,...A()])T.disabled=N;u.disabled=N||d.value==="wipe",m()}}}wt("film",{prompt:"words",make(t,s,n){let o=[],r=c=>{o=c,a.show(o),n(o)},a=se({face:t.face,label:`${t.prompt}: ${t.face.
 name}, seen from the side that is coated`,onLay:c=>r([...o,...c]),onRemove:c=>r(o.filter((i,l)=>l!==c)),onClear:()=>r([])});
@@ -208,13 +208,13 @@ id)return;let{clientX:R,clientY:tt}=D;if(!W.carried){if(Math.hypot(R-W.x,tt-W.y)
 W.carried,{x:R,y:tt}),ut(W.carried)});function dt(){let D=e("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},r.unit().
 length>1?r.unitName():r.label(r.unit()[0]));document.body.append(D);let R=e("div",{class:"ts-line","aria-hidden":"true"});
 p.append(R),p.classList.add("ts-dragging");for(let tt of r.unit())d.get(tt)?.classList.add("ts-lifted");return{ghost:D,line:R,
-timer:requestAnimationFrame(J),x:0,y:0,drop:null}}function ut(D){D.ghost.style.transform=`translate(${D.x+12}px, ${D.y+8}\
+timer:requestAnimationFrame(X),x:0,y:0,drop:null}}function ut(D){D.ghost.style.transform=`translate(${D.x+12}px, ${D.y+8}\
 px)`;let tt=r.rows().map(xt=>{let st=O(xt).getBoundingClientRect();return{row:xt,box:st,offset:D.y-(st.top+st.height/2)}}).
 reduce((xt,st)=>Math.abs(st.offset)<Math.abs(xt.offset)?st:xt),pt=tt.offset>0;D.drop=r.dropAt(tt.row,pt);let ft=(pt?tt.box.
-bottom:tt.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;D.line.style.top=`${ft}px`}function J(){let D=W?.carried;
+bottom:tt.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;D.line.style.top=`${ft}px`}function X(){let D=W?.carried;
 if(D){for(let R of[p,Be(p)]){let pt=R===document.scrollingElement?{top:0,bottom:innerHeight}:R.getBoundingClientRect(),kt=D.
 y<pt.top+We?-1:D.y>pt.bottom-We?1:0;if(!kt)continue;let ft=R.scrollTop;if(R.scrollTop+=kt*bn,R.scrollTop!==ft){ut(D);break}}
-D.timer=requestAnimationFrame(J)}}function it(D){let R=W?.carried;if(W=null,!R)return;cancelAnimationFrame(R.timer),R.ghost.
+D.timer=requestAnimationFrame(X)}}function it(D){let R=W?.carried;if(W=null,!R)return;cancelAnimationFrame(R.timer),R.ghost.
 remove(),R.line.remove(),p.classList.remove("ts-dragging");for(let pt of d.values())pt.classList.remove("ts-lifted");let{
 drop:tt}=R;if(!D||!tt||r.unit().includes(tt.target)){A(!0),M(`${r.unitName()} stays at ${r.where()}`);return}_(r.beside(
 tt.target,tt.side))}return p.addEventListener("pointerup",()=>it(!0)),p.addEventListener("pointercancel",()=>it(!1)),E.addEventListener(
@@ -228,8 +228,8 @@ p.numbers.push(c+1),a.set(u.join(" "),p)}return{points:r,stops:[...a.values()]}}
 1?s+1:t.length;return{moves:[...t.slice(0,o),n,...t.slice(o)],place:o}}function Ve(t,s){return t.filter((n,o)=>o!==s)}function Xe(t,s,n){
 let o=s+n;if(o<0||o>=t.length)return null;let r=[...t];return[r[s],r[o]]=[r[o],r[s]],r}var ze=.6;function Je(t,[s,n],[o,
 r]){let a=Object.entries(t).filter(([l])=>!l.startsWith("firm:")),c=(l,d)=>a.filter(([,u])=>u[0]===l&&u[1]===d).map(([u])=>u).
-slice(0,1),i=Math.abs(s-o)>ze;return[...i&&Math.abs(n)>ze?c(null,0):[],...i?c(o,null):[],...r||!i?c(null,r):[]]}var Ut=9,re=.7*Ut,ve=44;function ae(t){let s=Math.min(...t.gates),n=Math.max(...t.gates),[o,r]=t.turn_mm,a=(n-s)*Ut+2*ve,
-c=(r-o)*re+2*ve,i=(f,w)=>[ve+(f-s)*Ut,c/2-(w-(o+r)/2)*re],l=t.gates.map(f=>`M${i(f,o).join(" ")}L${i(f,r).join(" ")}`),d=`\
+slice(0,1),i=Math.abs(s-o)>ze;return[...i&&Math.abs(n)>ze?c(null,0):[],...i?c(o,null):[],...r||!i?c(null,r):[]]}var Ut=9,re=.7*Ut,ye=44;function ae(t){let s=Math.min(...t.gates),n=Math.max(...t.gates),[o,r]=t.turn_mm,a=(n-s)*Ut+2*ye,
+c=(r-o)*re+2*ye,i=(f,w)=>[ye+(f-s)*Ut,c/2-(w-(o+r)/2)*re],l=t.gates.map(f=>`M${i(f,o).join(" ")}L${i(f,r).join(" ")}`),d=`\
 M${i(s,0).join(" ")}L${i(n,0).join(" ")}`,u=t.gears.map(([f,w,g])=>{let[$,y]=i(w,g),I={x:$,y:y+(g>0?-20:30),"data-gear":f};
 return P("text",{...I,class:"tsp-gear","text-anchor":"middle"},f)});return{element:P("svg",{viewBox:`0 0 ${a} ${c}`,width:a,
 height:c,class:"ts-gateplan","aria-hidden":"true"},P("path",{d:[...l,d].join(""),class:"tsp-slot"}),...u),at:i}}function kn(t){let{element:s,at:n}=ae(t),o=P("polyline",{class:"tsp-line",points:""}),r=P("g");return s.append(o,r),{element:s,
@@ -295,10 +295,10 @@ L=Number(/data-half="([\d.]+)"/.exec(S)?.[1]??90);f.innerHTML=`<svg viewBox="${-
 ht="120" aria-hidden="true">${S}</svg>`,w.textContent=`Way ${I}: ${j}`}let y=e("div",{class:"ts-tray"},f,e("div",{},p,w,
 g));return{part:u,row:y,show:$,turn:g}});return{element:e("div",{},e("div",{class:"ts-trays"},...d.map(({row:u})=>u)),a.
 element,c.element),show:a.show,setDisabled(u){a.setDisabled(u);for(let{turn:p}of d)p.disabled=u},refused(){}}}});var vn="No line to the course just now. Go on with the questions: what you enter is kept in this browser and sent when t\
-he line is back. Simulators stand still until then.",yn="The line to the course is back.",xn=1500,$n=5e3,xe=new Set,Bt=null,
-ye;function es(t){Bt??=e("p",{class:"twoshaft ts-line-bar",role:"status"}),Bt.isConnected||document.body.append(Bt),Bt.textContent=
-t}function Sn(){Bt?.remove(),Bt=null}function ss(){clearTimeout(ye),xe.size?ye=window.setTimeout(()=>es(vn),Bt?0:xn):Bt&&
-(es(yn),ye=window.setTimeout(Sn,$n))}var ns=t=>({down(){xe.add(t),ss()},up(){xe.delete(t),ss()}});var Ln=1e3,Cn="input, button, select, textarea, summary, a, [tabindex]";function En(t){let s=r=>{if(r.stopPropagation(),
+he line is back. Simulators stand still until then.",yn="The line to the course is back.",xn=1500,$n=5e3,$e=new Set,Bt=null,
+xe;function es(t){Bt??=e("p",{class:"twoshaft ts-line-bar",role:"status"}),Bt.isConnected||document.body.append(Bt),Bt.textContent=
+t}function Sn(){Bt?.remove(),Bt=null}function ss(){clearTimeout(xe),$e.size?xe=window.setTimeout(()=>es(vn),Bt?0:xn):Bt&&
+(es(yn),xe=window.setTimeout(Sn,$n))}var ns=t=>({down(){$e.add(t),ss()},up(){$e.delete(t),ss()}});var Ln=1e3,Cn="input, button, select, textarea, summary, a, [tabindex]";function En(t){let s=r=>{if(r.stopPropagation(),
 !(r.ctrlKey||r.metaKey)||r.key.toLowerCase()!=="s"||(r.preventDefault(),r.type!=="keydown"||r.repeat))return;let{key:a,code:c,
 keyCode:i,ctrlKey:l,metaKey:d}=r,u={key:a,code:c,keyCode:i,ctrlKey:l,metaKey:d,bubbles:!0,cancelable:!0};t.parentElement?.
 dispatchEvent(new KeyboardEvent("keydown",u))};t.addEventListener("keydown",s),t.addEventListener("keyup",s),t.addEventListener(
@@ -656,12 +656,12 @@ ep[aria-current],.twoshaft .ts-held{forced-color-adjust:none;background:Highligh
 Text}.twoshaft :is(.ts-step,.ts-pathlist li):not(.ts-current,.ts-inblock){border-left-color:Canvas}.twoshaft :is(.ts-ste\
 p,.ts-pathlist li).ts-current{border-left-color:Highlight}.twoshaft-bar .ts-tasks a:not([aria-current]){border-bottom-co\
 lor:Canvas}}`,rs="twoshaft-styles";function An(){let t=document.getElementById(rs);t?.textContent!==os&&(t?.remove(),document.
-head.append(e("style",{id:rs},os)))}function X({model:t,el:s},{kind:n,lost:o=()=>Yt(s),line:r=()=>{}}){An(),s.classList.
+head.append(e("style",{id:rs},os)))}function J({model:t,el:s},{kind:n,lost:o=()=>Yt(s),line:r=()=>{}}){An(),s.classList.
 add("twoshaft","twoshaft-live",`twoshaft-${n}`);let a=e("p",{class:"ts-alert",role:"alert"}),c=ns(s),i=()=>s.classList.contains(
 "ts-lost"),l=[],u=Mn(t,()=>{i()||(s.classList.add("ts-lost"),c.down(),o())},g=>{i()||(g?c.down():c.up(),r(g))}),p=En(s),
 f,w=(g,$)=>{t.on(g,$),l.push([g,$])};return w("msg:custom",g=>{g.type==="trouble"&&!i()&&(a.textContent=g.reason)}),{alert:a,
 follow:w,isLost:i,send(g){i()||(t.send(g),clearTimeout(f),f=window.setTimeout(()=>t.send({type:"rest"}),Ln))},show:(...g)=>s.
-replaceChildren(...Tt(g)),close(){c.up(),clearTimeout(f),p(),u();for(let[g,$]of l)t.off(g,$)}}}function as({model:t,el:s}){let n=X({model:t,el:s},{kind:"rig",lost:()=>l.setDisabled(!0)}),o=e("p",{class:"ts-finding",
+replaceChildren(...Tt(g)),close(){c.up(),clearTimeout(f),p(),u();for(let[g,$]of l)t.off(g,$)}}}function as({model:t,el:s}){let n=J({model:t,el:s},{kind:"rig",lost:()=>l.setDisabled(!0)}),o=e("p",{class:"ts-finding",
 role:"status"}),r=e("p",{class:"ts-cost"}),a=t.get("start"),c=null,i=p=>{c=et("order"),n.send({type:"order",order:p,turn:c})},
 l=oe({label:"Order of work, practice",steps:t.get("steps"),order:t.get("judged").order,onChange:i}),d=e("button",{type:"\
 button",class:"ts-button",onclick:()=>l.change([...a],"The first order stands again")},"Start again");l.tools.append(d),
@@ -705,7 +705,7 @@ take",step:d.value}),"Try it: the step chosen here"),S=()=>{let h=Number.parseIn
 ts-tools",role:"group","aria-label":"Step through the order; left and right arrows step too"},y,g,$,I,e("span",{class:"t\
 s-pair"},"place ",u,p,rt("Go",S,"Go to this place")));L.addEventListener("keydown",h=>{if(!(h.target===u||yt(h))){if(h.key===
 "ArrowLeft")f(-1);else if(h.key==="ArrowRight")f(1);else if(h.key==="Home")w(0);else if(h.key==="End")w(t.get("view").count);else
-return;h.preventDefault()}});let C=X({model:t,el:s},{kind:"rig"});C.show(e("p",{class:"ts-who"},"Practice. Nothing here \
+return;h.preventDefault()}});let C=J({model:t,el:s},{kind:"rig"});C.show(e("p",{class:"ts-who"},"Practice. Nothing here \
 is marked or saved."),C.alert,n,L,o,r,c,...a.nodes,i,e("p",{class:"ts-prompt"},"Do another step next"),l,e("div",{class:"\
 ts-tools"},e("span",{class:"ts-pair"},"or one that is not ready: ",d,j)));function v(){let h=t.get("view");n.textContent=
 h.finding,o.textContent=h.happened,r.textContent=h.next?`Next in this order: ${h.next}`:"This is the end of the order.",
@@ -753,7 +753,7 @@ target.checked:o.kinds.includes(E))})}),`with ${m}`));j[0].append(G("Fit the rin
 push(e("fieldset",{class:"tsg-ticks"},e("legend",{class:"ts-hint"},"What turns with the bearings"),...h)),j.push(gt("Set\
 ting",{min:-.05,max:n.highest,step:.005,value:o.setting,onInput:b=>u({setting:b}),words:b=>b<0?`${(-b).toFixed(3)} mm of\
  end play`:`${b.toFixed(3)} mm of preload`}).row,gt("Radius of the drum",{min:n.radii[0],max:n.radii[1],step:1,value:o.radius,
-onInput:b=>u({radius:b}),words:b=>`${b} mm`}).row)}let S=X({model:t,el:s},{kind:"rig"});S.show(e("p",{class:"ts-who"},n.
+onInput:b=>u({radius:b}),words:b=>`${b} mm`}).row)}let S=J({model:t,el:s},{kind:"rig"});S.show(e("p",{class:"ts-who"},n.
 readingsOnly?"Take your reading here; write it in the form below.":"Practice. Nothing here is marked or saved."),S.alert,
 e("div",{class:"tsg-beside"},y,e("div",{class:"tsg-side"},a,c)),...j,i,l);function L(){let v=t.get("shown");d.waiting||(o=
 v.state);let h=$*v.state.radius;Ot(p,{r:h}),Ot(f,{x1:I,y1:I-h,x2:2*g+120,y2:I-h}),Ot(w,{x:I,y:2*g+22}),w.textContent=`dr\
@@ -761,7 +761,7 @@ um, radius ${v.state.radius} mm`,y.setAttribute("aria-label",`A drum of ${v.stat
 rd leaves it at its edge towards the scale.`),r?.top!==v.scale.top&&(r=us(v.scale),a.replaceChildren(r.node),c.textContent=
 `Spring scale to ${v.scale.top} N, one mark ${v.scale.mark} N.`),r?.set(v.pull,v.pullWords),i.textContent=v.finding,l.replaceChildren(
 ...Dt(v.words)),d.answered(v.turn)}let C=()=>d.free();return S.follow("change:shown",L),S.follow("msg:custom",C),L(),S.close}function Ct({model:t,el:s},n){let o=t.get("about"),r=t.get("shown").state,a=Ft((p,f)=>c.send({type:"set",state:p,turn:f})),
-c=X({model:t,el:s},{kind:"rig"}),i=e("p",{class:"ts-finding",role:"status"}),l=n(o,p=>{r={...r,...p},a.ask(r)},r),d=o.readingsOnly?
+c=J({model:t,el:s},{kind:"rig"}),i=e("p",{class:"ts-finding",role:"status"}),l=n(o,p=>{r={...r,...p},a.ask(r)},r),d=o.readingsOnly?
 "Take your readings here; write them in the form below.":"Practice. Nothing here is marked or saved.";c.show(e("p",{class:"\
 ts-who"},d),c.alert,e("div",{class:"tsg-wide"},l.picture),...l.controls,i);function u(){let p=t.get("shown");a.waiting||
 (r=p.state),l.set(p,r),i.textContent=p.finding,a.answered(p.turn)}return c.follow("change:shown",u),c.follow("msg:custom",
@@ -788,7 +788,7 @@ h,"[data-bolt]");b&&(j(b),w(Number(b.dataset.bolt)))});let j=h=>{for(let b of i)
 h.focus({preventScroll:!0})};a.addEventListener("keydown",h=>{let b=vt(h,"[data-bolt]");if(!b||h.ctrlKey||h.metaKey||h.altKey)
 return;let m=Number(b.dataset.bolt),k={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[h.key];if(k)j(i[(m+k+i.length)%
 i.length]);else if(h.key==="Home")j(i[0]);else if(h.key==="End")j(i[i.length-1]);else if(h.key==="Enter"||h.key===" ")h.
-repeat||w(m);else return;h.preventDefault()});let S=X({model:t,el:s},{kind:"rig"}),L=e("div",{class:"ts-tools",role:"gro\
+repeat||w(m);else return;h.preventDefault()});let S=J({model:t,el:s},{kind:"rig"}),L=e("div",{class:"ts-tools",role:"gro\
 up","aria-label":"Bolts"},G("Start all by hand",()=>S.send({type:"start"})),...n.rounds.map(([h,b])=>G(`One round ${b}`,
 ()=>S.send({type:"round",pattern:h,torque:p()}))),g,G("Start again",()=>S.send({type:"again"}))),C=e("div",{class:"ts-to\
 ols",role:"group","aria-label":"Wrench"},e("span",{class:"tsj-slide"},e("label",{for:l},"Wrench set to"),d,u));n.films.length&&
@@ -809,7 +809,7 @@ w,g,$]of n.checks){let y=e("select",{class:"ts-box","aria-label":`What it showed
 ve",check:f,shown:y.value})},e("option",{value:""},"Not made"),...mt($)),I=It("would tell, bit",!0),j=It("bit a minute",
 !0),S=e("tr",{role:"row"},e("th",{scope:"row",role:"rowheader"},w),It("min",!0,`${g}`),It("it showed",!1,y),I,j);l.set(f,
 {box:y,tells:I,rate:j,row:S}),i.append(S)}let d=e("button",{class:"ts-button",type:"button",onclick:()=>u.send({type:"cl\
-ear"})},"Take all observations back"),u=X({model:t,el:s},{kind:"rig"});u.show(e("p",{class:"ts-who"},"Practice. Nothing \
+ear"})},"Take all observations back"),u=J({model:t,el:s},{kind:"rig"});u.show(e("p",{class:"ts-who"},"Practice. Nothing \
 here is marked or saved."),u.alert,o,a,c,le("Checks: what each showed, and what it can still tell",[["Check"],["min",!0],
 ["It showed"],["would tell, bit",!0],["bit a minute",!0]],i),r,d);function p(){let f=t.get("view");o.textContent=f.finding,
 r.textContent=f.spent,c.textContent=f.more,a.replaceChildren(...Dt(f.left.map(([$,y])=>`${$} (${y})`)));let w=f.ranked,g=new Map(
@@ -829,7 +829,7 @@ How it is put together"},...mt(t.get("builds"))),l=rt("Start again",()=>I({type:
 -moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([m,k])=>rt(k,()=>I({type:"move",code:m})))),
 u=e("ol",{class:"ts-log","aria-label":"What was tried and what happened"}),p=e("p",{class:"ts-hint"},"Nothing tried yet.\
  Each move is written down here."),f=e("p",{class:"ts-proof",role:"status"}),w=rt("What does a full hand test find?",()=>{
-w.disabled=!0,f.textContent="testing",I({type:"prove"})}),g=X({model:t,el:s},{kind:"rig"});c.append(e("div",{},e("p",{class:"\
+w.disabled=!0,f.textContent="testing",I({type:"prove"})}),g=J({model:t,el:s},{kind:"rig"});c.append(e("div",{},e("p",{class:"\
 ts-prompt"},"The lever"),a.element),r),g.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),g.alert,
 e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"Put together: ",i),l,w),n,c,o,f,e("div",{class:"ts-gate-work"},e(
 "div",{},e("p",{class:"ts-hint"},"Press a place in the gate, or pull the lever. Keys: left and right slide, up and down \
@@ -875,7 +875,7 @@ n.step)))});let O=null,A=T=>{let _=M.getBoundingClientRect();return Math.atan2(T
 2-T.clientY)/(2*Math.PI)};M.addEventListener("pointerdown",T=>{T.button===0&&(O=A(T),M.setPointerCapture(T.pointerId),q.
 focus({preventScroll:!0}),T.preventDefault())}),M.addEventListener("pointermove",T=>{if(O===null)return;let _=A(T),V=_-O;
 V-=Math.round(V),O=_,y+=V,j()});let N=()=>{O=null};M.addEventListener("pointerup",N),M.addEventListener("pointercancel",
-N)}let y=0,I=!1;function j(){if(I||Math.abs(y)<.002)return;I=!0;let m=y;y=0,f(m)}let S=X({model:t,el:s},{kind:"rig"});S.
+N)}let y=0,I=!1;function j(){if(I||Math.abs(y)<.002)return;I=!0;let m=y;y=0,f(m)}let S=J({model:t,el:s},{kind:"rig"});S.
 show(...n.closed?[]:[e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved.")],S.alert,r,...n.closed?[]:[e("\
 div",{class:"ts-tools",role:"group","aria-label":"Gears engaged"},e("span",{},"Engage: "),...d),c],e("div",{class:"ts-to\
 ols"},e("span",{class:"ts-pair"},"Hold still: ",u),e("span",{class:"ts-pair"},"Turn by hand: ",p)),e("div",{class:"tsw-c\
@@ -895,7 +895,7 @@ tsh-head"}),a=e("p",{class:"tsh-seen"}),c=e("div",{class:"tsh-told"}),i=e("div",
 d=[],u=null,p=t.get("plan").lookingOnly,f=(v,h)=>e("button",{type:"button",class:"ts-button","data-verdict":v,"aria-pres\
 sed":"false",onclick:()=>y.send({type:"judge",place:u,verdict:v})},h),w=p?[]:[f("stop","Stop here"),f("well","Fine as it\
  is")],g=e("button",{type:"button",class:"ts-button",onclick:()=>y.send({type:"next"})},"Another day"),$=e("div",{class:"\
-ts-tools",role:"group","aria-label":"Your judgement of the place"},...w);t.get("plan").more&&$.append(g);let y=X({model:t,
+ts-tools",role:"group","aria-label":"Your judgement of the place"},...w);t.get("plan").more&&$.append(g);let y=J({model:t,
 el:s},{kind:"rig"});y.show(e("p",{class:"ts-who"},p?"A picture to look at. Nothing is saved here; your answers are below\
 .":"Practice. Nothing here is marked or saved."),y.alert,n,e("p",{class:"ts-keys"},p?"Choose a place to read what can be\
  seen there. Keys: arrows go from place to place.":"Choose a place, read what can be seen there, and judge it. Keys: arr\
@@ -923,7 +923,7 @@ hange:plan",C),y.follow("change:view",L),C(),y.close}function xs({model:t,el:s})
 tsl-figure",for:j}),L=e("input",{id:j,type:"range",min:$,max:y,step:I,oninput:()=>{C(),u.send({type:"set",name:f,value:Number(
 L.value)})}}),C=()=>{S.textContent=`${L.value} ${g}`,L.setAttribute("aria-valuetext",`${L.value} ${g==="°"?"degrees":g}`)};
 return c.set(f,{slider:L,say:C}),e("div",{class:"tsl-row"},e("label",{for:j},w),L,S)}),d=e("select",{class:"ts-box","ari\
-a-label":"Grip",onchange:()=>u.send({type:"set",name:"grip",value:d.value})},...mt(n.grips)),u=X({model:t,el:s},{kind:"r\
+a-label":"Grip",onchange:()=>u.send({type:"set",name:"grip",value:d.value})},...mt(n.grips)),u=J({model:t,el:s},{kind:"r\
 ig"});u.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),u.alert,o,e("div",{class:"tsl-sliders",
 role:"group","aria-label":"The lift"},...l,e("div",{class:"tsl-row"},e("span",{},"Grip"),d)),a,r,e("p",{class:"ts-keys"},
 "Dashed: where the load goes. The figure is drawn for the eye; only the distances count."));function p(){let f=t.get("vi\
@@ -947,7 +947,7 @@ ose until it rests",()=>n({open:-1})),G("Open",()=>n({open:s.top}))),a.row],set(
 a=new Map;for(let[l,d,u]of n.checks){let p=e("button",{class:"ts-button",type:"button","aria-label":`Make: ${d}`,onclick:()=>{
 p.getAttribute("aria-disabled")!=="true"&&c.send({type:"make",check:l})}},"Make"),f=It("it shows",!1);f.classList.add("t\
 sk-shown"),a.set(l,{button:p,shown:f}),r.append(e("tr",{role:"row"},e("th",{scope:"row",role:"rowheader"},d),It("min",!0,
-`${u}`),It("",!1,p),f))}let c=X({model:t,el:s},{kind:"rig"});c.show(e("p",{class:"ts-who"},"Your unit. Checks are not sa\
+`${u}`),It("",!1,p),f))}let c=J({model:t,el:s},{kind:"rig"});c.show(e("p",{class:"ts-who"},"Your unit. Checks are not sa\
 ved; make them again after reopening."),c.alert,o,le("Checks of your unit",[["Check"],["min",!0],["Do"],["It shows"]],r));
 function i(){let l=t.get("view");o.textContent=l.finding;for(let[d,{button:u,shown:p}]of a){let f=l.shown[d];u.setAttribute(
 "aria-disabled",f?"true":"false"),u.classList.toggle("ts-off",!!f),u.textContent=f?"Made":"Make",p.textContent=f?`${f[0]?
@@ -972,7 +972,7 @@ u&&(u.row.hidden=!f.drives),f.facts&&p.replaceChildren(...Et(f.facts))}}})}funct
 scroll"}),c=e("div",{class:"ts-scroll",tabindex:"0",role:"region","aria-label":"The rules around the chosen step"}),i=e(
 "p",{class:"ts-finding",role:"status"}),l=e("ul",{class:"ts-sentences"}),d=e("select",{class:"ts-box ts-before","aria-la\
 bel":"Chosen step"},...mt(n.map(([C,v],h)=>[C,`${h+1}  ${v}`]))),u=e("button",{type:"button",class:"ts-button","aria-pre\
-ssed":"false"},"Fit the width"),p=X({model:t,el:s},{kind:"rig",lost(){d.disabled=!0}});p.show(p.alert,e("p",{class:"ts-f\
+ssed":"false"},"Fit the width"),p=J({model:t,el:s},{kind:"rig",lost(){d.disabled=!0}});p.show(p.alert,e("p",{class:"ts-f\
 inding"},t.get("finding")),e("p",{class:"ts-hint"},"Choose a step: click it, or use the arrow keys in the picture. Left \
 and right follow the rules, up and down stay beside."),e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"Step ",d),
 u),a,e("p",{class:"ts-hint"},"Thick outline: comes before the chosen step. Double outline: comes after it. Pale: either \
@@ -1016,7 +1016,7 @@ d=new ImageData(l,t.width,t.height);t.getContext("2d")?.putImageData(d,0,0)}func
 -swatch","aria-hidden":"true"});return Is(n,new Uint8Array(15).fill(t[0]),[3,5],[t],s,!1),e("span",{class:"ts-key"},n,t[1])}
 function Ds({model:t,el:s}){let n=t.get("face"),o=t.get("looks"),r=e("p",{class:"ts-finding",role:"status"}),a=e("span",
 {class:"ts-clock"}),c=e("dl",{class:"ts-facts"}),i=e("p",{class:"ts-legend"}),l=e("canvas",{class:"ts-cells","aria-hidde\
-n":"true"}),d=X({model:t,el:s},{kind:"rig",lost(){f.setDisabled(!0),Yt(s)}}),u=null,p=A=>{u=et("turn"),d.send({...A,turn:u})},
+n":"true"}),d=J({model:t,el:s},{kind:"rig",lost(){f.setDisabled(!0),Yt(s)}}),u=null,p=A=>{u=et("turn"),d.send({...A,turn:u})},
 f=se({face:n,label:`${n.name}, seen from the side that is coated; the finding and the list say what it shows`,onLay(A){f.
 drawing.strokes(A),p({type:"lay",entries:A})},onRemove:A=>p({type:"remove",at:A}),onClear:()=>p({type:"clear"})}),w=G("C\
 lose the face",()=>p({type:"shut",closed:!t.get("view").closed})),g=e("input",{type:"range",id:et("flat"),min:"20",max:"\
@@ -1060,7 +1060,7 @@ the dial",()=>d({side:"towards"}),"false"),$=ht("Plunger",n.plungers,o.plunger,v
 tools"},n.rolls?f:null,$.row,w,g)];if(!n.readingsOnly){let v=ht("Shim",n.shelf,o.shims[0],b=>u(0,b)),h=n.second?ht("and",
 [["","no second shim"],...n.shelf],o.shims[1]??"",b=>u(1,b)):null;y.unshift(e("div",{class:"ts-tools"},v.row,h?.row)),y.
 push(gt("Warm the unit",{min:0,max:100,step:1,value:o.warmth,onInput:b=>d({warmth:b}),words:b=>b?`case ${Math.round(n.caseRise*
-b/100)} K warmer`:"cold, as at the bench"}).row)}let I=X({model:t,el:s},{kind:"rig"}),j=e("div",{class:"tsg-wide",tabindex:"\
+b/100)} K warmer`:"cold, as at the bench"}).row)}let I=J({model:t,el:s},{kind:"rig"}),j=e("div",{class:"tsg-wide",tabindex:"\
 0",role:"group","aria-label":"Half section"});j.innerHTML=n.section;let S=[e("p",{class:"ts-who"},n.readingsOnly?"Take y\
 our readings here; write them in the form below.":"Practice. Nothing here is marked or saved."),I.alert,e("div",{class:"\
 tsg-beside"},j,e("div",{class:"tsg-gauge"},r.node,e("div",{},"Dial at the shaft's right end, one mark 0.01 mm"))),...y,c,
@@ -1080,20 +1080,20 @@ ts-box",onchange:k=>d(h,k.target.value)},...mt(m.map(k=>typeof k=="string"?[k,k]
 ange",oninput:k=>d(h,Number(k.target.value))}),m),$={group:w("group","Bolt of the unit",n.groups),thread:w("thread","Thr\
 ead",n.threads),strength:w("strength","Strength class",n.classes),state:w("state","State of the thread",n.states),tool:w(
 "tool","Tool",n.tools)},y=e("output",{class:"tsj-figure"}),I=g("torque_nm","Torque",y),j=e("output",{class:"tsj-figure"}),
-S=g("engagement_mm","Thread that meets",j),L=X({model:t,el:s},{kind:"rig"});L.show(e("p",{class:"ts-who"},"Practice. Not\
+S=g("engagement_mm","Thread that meets",j),L=J({model:t,el:s},{kind:"rig"});L.show(e("p",{class:"ts-who"},"Practice. Not\
 hing here is marked or saved."),L.alert,o,r,e("div",{class:"tsj-bench"},p,a),c);let C=(h,b,m,k,E,M)=>{Ot(h,{min:b,max:m,
 step:k}),i===null&&(h.value=String(E)),h.setAttribute("aria-valuetext",M)};function v(){let h=t.get("view");if(i!==null&&
 h.turn!==i)return;i=null,l!==null&&u();let{chosen:b}=h;o.textContent=h.finding,r.innerHTML=h.band,a.innerHTML=h.section,
 c.replaceChildren(...Et(h.facts));for(let[m,k]of Object.entries($))k.value=b[m];C(I,1,h.topTorque,.5,b.torque_nm,h.torqueText),
 y.textContent=h.torqueText,C(S,h.lowEngagement,h.topEngagement,.5,b.engagement_mm,h.engagementText),j.textContent=h.engagementText}
-return L.follow("change:view",v),v(),L.close}function Hs({model:t,el:s}){let n=ce(t.get("picture")),o=X({model:t,el:s},{kind:"rig"});return o.show(o.alert,e("p",{class:"\
-ts-finding"},t.get("finding")),...n.nodes),o.close}function Wt(t,s){return(t.find(([n])=>n===s)??t[0])[2]}function Se(t,s){return t.find(([,,n])=>s!==void 0&&n.includes(s))?.[0]}
-var $e=(t,s)=>[...t.slice(s+1),...t.slice(0,s+1)];function _s(t,{stages:s,stage:n,step:o,labels:r,isOpen:a}){let c=Wt(s,
+return L.follow("change:view",v),v(),L.close}function Hs({model:t,el:s}){let n=ce(t.get("picture")),o=J({model:t,el:s},{kind:"rig"});return o.show(o.alert,e("p",{class:"\
+ts-finding"},t.get("finding")),...n.nodes),o.close}function Wt(t,s){return(t.find(([n])=>n===s)??t[0])[2]}function Le(t,s){return t.find(([,,n])=>s!==void 0&&n.includes(s))?.[0]}
+var Se=(t,s)=>[...t.slice(s+1),...t.slice(0,s+1)];function _s(t,{stages:s,stage:n,step:o,labels:r,isOpen:a}){let c=Wt(s,
 n),i=c.indexOf(String(o));if(t==="ArrowLeft"||t==="ArrowRight"){let d=s.map(([f])=>f),u=t==="ArrowLeft"?-1:1,p=Wt(s,d[(d.
 indexOf(n)+u+d.length)%d.length]);return p.find(a)??p[0]}if(t==="ArrowDown")return c[Math.min(i+1,c.length-1)];if(t==="A\
 rrowUp")return c[Math.max(i-1,0)];if(t==="Home")return c[0];if(t==="End")return c.at(-1);if(t.length!==1||t===" ")return;
-let l=t.toLowerCase();return $e(c,i).find(d=>r[d].toLowerCase().startsWith(l))}function Ks({stages:t,stage:s,step:n,isOpen:o}){
-let r=Wt(t,s),a=t.flatMap(([,,i])=>i),c=a.indexOf(String(r.at(-1)));return $e(r,r.indexOf(String(n))).find(o)??$e(a,c).find(
+let l=t.toLowerCase();return Se(c,i).find(d=>r[d].toLowerCase().startsWith(l))}function Ks({stages:t,stage:s,step:n,isOpen:o}){
+let r=Wt(t,s),a=t.flatMap(([,,i])=>i),c=a.indexOf(String(r.at(-1)));return Se(r,r.indexOf(String(n))).find(o)??Se(a,c).find(
 o)}function Fs({model:t,el:s}){let n=t.get("plan"),o=e("p",{class:"ts-finding"}),r=e("div",{class:"ts-happened ts-told",role:"\
 status",tabindex:"-1","aria-label":"What happened"}),a=e("select",{class:"ts-box ts-stage-choice","aria-label":"Stage",onchange:()=>bt()},
 ...mt(n.stages.map(([B,W])=>[B,W]))),c=rt(n.marked?"Next open step":"Next ready step",()=>A("next"));c.classList.add("ts\
@@ -1105,23 +1105,23 @@ and").stands?V():Y())}}),u=e("div",{class:"ts-scroll ts-fit"}),p=e("dl",{class:"
 s"}),w=e("p",{class:"ts-prompt"},"Wrong so far"),g=e("select",{class:"ts-box ts-before","aria-label":"A step that stands"}),
 $=rt("Take out again",()=>{g.value&&h({type:"out",step:g.value},"hand")}),y=rt("Put the tools down",()=>h({type:"over"},
 "told"));y.classList.add("ts-over");let I=e("div",{}),j=e("p",{class:"ts-status"}),S=e("details",{ontoggle:()=>{S.open!==
-!!t.get("view").record&&h({type:"record",open:S.open})}},e("summary",{},"Build record"),I),L=X({model:t,el:s},{kind:"rig"});
+!!t.get("view").record&&h({type:"record",open:S.open})}},e("summary",{},"Build record"),I),L=J({model:t,el:s},{kind:"rig"});
 L.show(e("p",{class:"ts-who"},n.who),L.alert,o,j,r,e("div",{class:"ts-build"},e("div",{class:"ts-build-left"},e("div",{class:"\
 ts-tools"},a,c),i,l),d),e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},g,$),y),u,p,w,f,S);let C=0,v=null;function h(B,W=null){
 C+=1,v=W&&{turn:C,focus:W},s.setAttribute("aria-busy","true"),L.send({...B,turn:C})}let b="",m=null,k="next",E=B=>!t.get(
 "view").done.includes(B),M=()=>Z(i,"[data-step]"),q=B=>M().find(W=>W.dataset.step===B)?.focus(),O=()=>({stages:n.stages,
 stage:a.value,step:m,isOpen:E});function A(B,W){k=B,h(B==="list"?{type:"take",step:W}:{type:"next"},"hand")}function N(B){
-a.value=Se(n.stages,B)??a.value,m=B,bt(),q(B)}function T(B){if(yt(B))return;let W=_s(B.key,{...O(),labels:n.labels});W&&
+a.value=Le(n.stages,B)??a.value,m=B,bt(),q(B)}function T(B){if(yt(B))return;let W=_s(B.key,{...O(),labels:n.labels});W&&
 (B.preventDefault(),N(W))}function _(){let B=Ks(O());B?k==="next"?c.focus():N(B):y.focus()}function V(){let B=t.get("vie\
 w").done.length>=Object.keys(n.labels).length;k==="next"&&!B?A("next"):_()}function Q(B){let{done:W,ready:dt}=t.get("vie\
 w");return W.includes(B)?{sign:"✓",word:"done"}:dt.includes(B)?{sign:"▸",word:"ready"}:{sign:"○",word:n.marked?"op\
 en":"waits"}}function bt(){let B=Wt(n.stages,a.value);(m===null||!B.includes(m))&&(m=B.find(E)??B[0]);let W=t.get("hand").
-step,dt=JSON.stringify([a.value,B.map(Q),W]);if(dt===b){for(let J of M())J.tabIndex=J.dataset.step===m?0:-1;return}b=dt;
-let ut=M().find(J=>J===document.activeElement)?.dataset.step;i.replaceChildren(...B.map(J=>nt(J,W))),ut&&q(ut)}function nt(B,W){
+step,dt=JSON.stringify([a.value,B.map(Q),W]);if(dt===b){for(let X of M())X.tabIndex=X.dataset.step===m?0:-1;return}b=dt;
+let ut=M().find(X=>X===document.activeElement)?.dataset.step;i.replaceChildren(...B.map(X=>nt(X,W))),ut&&q(ut)}function nt(B,W){
 let{sign:dt,word:ut}=Q(B);return e("button",{type:"button",class:`ts-button ts-buildstep ts-buildstep-${ut}`,"data-step":B,
 tabindex:B===m?"0":"-1","aria-current":B===W?"step":!1,"aria-label":`${n.labels[B]}: ${ut}`,onclick:()=>{m=B,A("list",B)}},
 Mt(dt),n.labels[B])}let F="",x=new Map;function H(B){let W=Rt(B),dt=e("p",{class:"ts-read",id:W.read,role:"status"}),ut=0,
-J=R=>{h({type:"set",name:B.name,value:R}),ut=C},it=Pt(B).make(B,W,J,()=>{}),D=Ht(B,W,null);return D.append(it.element,dt),
+X=R=>{h({type:"set",name:B.name,value:R}),ut=C},it=Pt(B).make(B,W,X,()=>{}),D=Ht(B,W,null);return D.append(it.element,dt),
 D.dataset.field=B.name,{element:D,flush:()=>it.flush?.(),show(R={},tt){if(tt<ut)return;it.show(R);let pt=R.read?`read as\
  ${R.read}`:"";dt.textContent=R.error?`▲ Look again: ${R.error}`:pt}}}let z=B=>e("dl",{class:"ts-facts"},...Et(B));function K(){
 let B=t.get("hand"),W=JSON.stringify(B);if(W===F)return;if(F=W,d.dataset.stands=String(!!B.stands),x=new Map((B.fields??
@@ -1130,12 +1130,12 @@ ist, or press the button above it."));return}let dt=rt(`Do it: ${B.label}`,Y);dt
 [rt("Go on",V),rt("Take it out again",()=>h({type:"out",step:B.step},"hand"))]:[dt];d.replaceChildren(e("p",{class:"ts-p\
 rompt ts-hand-name",tabindex:"-1"},B.label),...B.plain.map(it=>e("p",{class:"ts-hint"},it)),...B.cautions.map(it=>e("p",
 {class:"ts-caution"},e("b",{},"Take care: "),it)),...B.read.length?[e("p",{class:"ts-prompt"},"Read at the bench"),z(B.read)]:
-[],...B.card.length?[z(B.card)]:[],...[...x.values()].map(it=>it.element),e("div",{class:"ts-tools"},...ut));let J=Se(n.
-stages,B.step);J&&([a.value,m]=[J,B.step])}function Y(){for(let B of x.values())B.flush();h({type:"do"},"after")}function U(){
-let B=t.get("view").asked_back,W=Z(d,"[data-field]").find(J=>J.dataset.field===B),dt=W&&Z(W,"input:not(:disabled), selec\
+[],...B.card.length?[z(B.card)]:[],...[...x.values()].map(it=>it.element),e("div",{class:"ts-tools"},...ut));let X=Le(n.
+stages,B.step);X&&([a.value,m]=[X,B.step])}function Y(){for(let B of x.values())B.flush();h({type:"do"},"after")}function U(){
+let B=t.get("view").asked_back,W=Z(d,"[data-field]").find(X=>X.dataset.field===B),dt=W&&Z(W,"input:not(:disabled), selec\
 t, button"),ut=Z(d,".ts-field input:not(:disabled), .ts-field select, .ts-field button, .ts-do, .ts-tools button");return dt?.[0]??
 ut[0]}function ot(){let B=t.get("view"),W=B.told;o.textContent=B.finding,j.textContent=B.status,j.hidden=!B.status,r.textContent!==
-W.join("")&&r.replaceChildren(...W.map(ut=>e("p",{},ut))),K(),bt();for(let[ut,J]of x)J.show(B.states[ut],B.turn);if(u.dataset.
+W.join("")&&r.replaceChildren(...W.map(ut=>e("p",{},ut))),K(),bt();for(let[ut,X]of x)X.show(B.states[ut],B.turn);if(u.dataset.
 shown!==B.figure&&(u.innerHTML=B.figure,u.dataset.shown=B.figure),p.replaceChildren(...Et(B.facts)),f.replaceChildren(...Dt(
 B.faults.map(([,ut])=>ut))),w.hidden=f.hidden=!B.faults.length,at(B.done),I.innerHTML=B.record,S.open=!!B.record,s.setAttribute(
 "aria-busy",String(B.turn<C)),!v||B.turn<v.turn)return;let{focus:dt}=v;v=null,dt==="told"?r.focus():dt==="after"&&!t.get(
@@ -1151,23 +1151,23 @@ nd, along the wrench",s.setAttribute("aria-label",`${t.name}. ${d.words}`)}}}fun
 s),a=(i,l,d,u,p,f)=>gt(i,{min:d,max:u,step:p,value:o[l],words:w=>`${w} ${f}`,onInput:w=>n({[l]:w})}),c={setting:a("Setti\
 ng","setting",s.low,s.high,s.step,"N·m"),reach:a("Reach of the adapter","reach",0,Math.floor(s.reach),5,"mm"),angle:a("\
 Angle of the adapter","angle",0,180,5,"° off straight")};return{picture:r.node,controls:Object.values(c).map(i=>i.row),
-set(i,l){r.set(i);for(let[d,u]of Object.entries(c))u.set(l[d])}}})}var Le=t=>typeof t=="string"?t:t.text;function Us(t,s,n){let o=new Intl.Collator(void 0,{numeric:!0,sensitivity:"base"}),
-r=a=>Le(a.cells[s]??"").trim();return[...t].sort((a,c)=>{let[i,l]=[r(a),r(c)];if(!i||!l)return+!i-+!l;let[d,u]=[Number.parseFloat(
+set(i,l){r.set(i);for(let[d,u]of Object.entries(c))u.set(l[d])}}})}var fe=t=>typeof t=="string"?t:t.text;function Us(t,s,n){let o=new Intl.Collator(void 0,{numeric:!0,sensitivity:"base"}),
+r=a=>fe(a.cells[s]??"").trim();return[...t].sort((a,c)=>{let[i,l]=[r(a),r(c)];if(!i||!l)return+!i-+!l;let[d,u]=[Number.parseFloat(
 i),Number.parseFloat(l)],p=Number.isNaN(d)||Number.isNaN(u)||d===u?o.compare(i,l):d-u;return n?-p:p})}function zt(t,s){let n=document.getElementById("jupyter-config-data"),o="/";try{o=JSON.parse(n?.textContent??"").baseUrl||
 "/"}catch{}return`${o}${t}/${s.split("/").map(encodeURIComponent).join("/")}`}function Fn(t){let s="";for(let n=0;n<t.length;n+=32768)s+=String.fromCharCode(...t.subarray(n,n+32768));return btoa(s)}
 async function Ws(t,s,n){let o=0;do{let r=new Uint8Array(await n.slice(o,o+524288).arrayBuffer()),a=o===0;o+=524288;let c=o>=
-n.size;t.send({type:"file",field:s,name:n.name,data:Fn(r),first:a,last:c})}while(o<n.size)}var qn=400;function zs({model:t,el:s}){let n=X({model:t,el:s},{kind:"desk"}),o=e("p",{class:"ts-said",role:"status"}),r=e(
+n.size;t.send({type:"file",field:s,name:n.name,data:Fn(r),first:a,last:c})}while(o<n.size)}var qn=400;function zs({model:t,el:s}){let n=J({model:t,el:s},{kind:"desk"}),o=e("p",{class:"ts-said",role:"status"}),r=e(
 "div",{class:"ts-desk-body"}),a=e("div",{class:"ts-desk-here","aria-hidden":"true"}),c=e("div",{class:"ts-busy"}),i=e("n\
 av",{"aria-label":"Pages of the desk",class:"ts-desk-pages"}),l=t.get("cohort"),d=e("input",{id:et("by"),class:"ts-box",
-autocomplete:"off",maxlength:"80",onchange:()=>t.send({type:"by",name:d.value})});d.value=t.get("by"),n.show(e("header",
-{class:"ts-desk-top"},e("b",{},Tt([l.name,l.college]).join(", ")),e("span",{class:"ts-pair"},e("label",{for:d.id},"At th\
-e desk (your name, for the trail)"),d)),l.invented?e("p",{class:"ts-hint"},l.invented):null,i,c,n.alert,o,r);let u=new Map,
-p=new Map,f=new Map,w=new Map,g=!1,$="",y=!1,I=()=>g||Object.keys(t.get("busy")).length>0,j=(x,H={})=>{I()||n.isLost()||
-(x!=="look"&&(o.textContent="",n.alert.textContent="",C()),t.send({type:x,...H}))},S=()=>Z(s,"[data-key]");function L(){
-let x=S().find(H=>H.dataset.key===$);return x&&r.contains(x)?x.closest("form, section"):null}function C(){let x=L();x?x.
-append(c,a):(i.after(c),a.remove());let[H,z]=[o.textContent,n.alert.textContent];a.replaceChildren(...Tt([H&&e("p",{class:"\
-ts-told"},H),z&&e("p",{class:"ts-trouble"},z)]));for(let K of[o,n.alert])K.classList.toggle("ts-hidden",!!x);return x}function v(){
-let x=C(),H=[n.alert,o].find(K=>K.textContent);(x?a.childElementCount?a:null:H)?.scrollIntoView({block:"nearest"})}async function h(x,H,z=""){
+autocomplete:"off",maxlength:"80",onchange:()=>t.send({type:"by",name:d.value})});d.value=t.get("by"),n.show(e("div",{class:"\
+ts-desk-top"},e("b",{},Tt([l.name,l.college]).join(", ")),e("span",{class:"ts-pair"},e("label",{for:d.id},"At the desk (\
+your name, for the trail)"),d)),l.invented?e("p",{class:"ts-hint"},l.invented):null,i,c,n.alert,o,r);let u=new Map,p=new Map,
+f=new Map,w=new Map,g=!1,$="",y=!1,I=()=>g||Object.keys(t.get("busy")).length>0,j=(x,H={})=>{I()||n.isLost()||(x!=="look"&&
+(o.textContent="",n.alert.textContent="",C()),t.send({type:x,...H}))},S=()=>Z(s,"[data-key]");function L(){let x=S().find(
+H=>H.dataset.key===$);return x&&r.contains(x)?x.closest("form, section"):null}function C(){let x=L();x?x.append(c,a):(i.
+after(c),a.remove());let[H,z]=[o.textContent,n.alert.textContent];a.replaceChildren(...Tt([H&&e("p",{class:"ts-told"},H),
+z&&e("p",{class:"ts-trouble"},z)]));for(let K of[o,n.alert])K.classList.toggle("ts-hidden",!!x);return x}function v(){let x=C(),
+H=[n.alert,o].find(K=>K.textContent);(x?a.childElementCount?a:null:H)?.scrollIntoView({block:"nearest"})}async function h(x,H,z=""){
 if(I()||n.isLost())return;$=H,y=!0,g=!0;try{for(let[Y,U]of w){let[ot]=U.files??[];ot&&await Ws(t,Y,ot)}}finally{g=!1}let K=[
 ...p].map(([Y,U])=>[Y,[...U]]);j("do",{act:x,of:z,typed:Object.fromEntries(u),ticked:Object.fromEntries(K)})}function b(x){
 let{name:H,of:z}=x,K=et("field"),Y=x.hint?e("span",{class:"ts-hint",id:`${K}-hint`},x.hint):null,U={id:K,"data-key":`fie\
@@ -1188,41 +1188,41 @@ title?H:null,onsubmit:U=>U.preventDefault()},x.title?e("h3",{id:H},x.title):null
 null,x.fields.length?e("div",{class:"ts-desk-fields"},...x.fields.map(b)):null,x.acts.length?z:null)}function k(x,H){if(typeof x==
 "string")return x;let z=x.act?G(x.text,()=>h(x.act,H,x.of),{class:"ts-cell","aria-label":x.label||null,"data-key":H}):x.
 text;return e("span",{},x.shape?Mt(x.shape):null,z)}function E(x){let H=et("table"),z=e("h3",{id:H},x.title);if(!x.rows.
-length)return e("section",{},z,e("p",{},x.empty));let K=p.get(x.id)??new Set,Y=new Set(x.rows.map(({key:J})=>J));for(let J of K)
-Y.has(J)||K.delete(J);p.set(x.id,K);let U=e("tr",{}),ot=e("tbody",{}),at=x.pick?e("input",{type:"checkbox","aria-label":"\
+length)return e("section",{},z,e("p",{},x.empty));let K=p.get(x.id)??new Set,Y=new Set(x.rows.map(({key:X})=>X));for(let X of K)
+Y.has(X)||K.delete(X);p.set(x.id,K);let U=e("tr",{}),ot=e("tbody",{}),at=x.pick?e("input",{type:"checkbox","aria-label":"\
 all","data-key":`all:${x.id}`}):null,B=()=>{at&&(at.checked=K.size===x.rows.length,at.indeterminate=K.size>0&&!at.checked)},
-W=()=>{let J=f.get(x.id),it=J?Us(x.rows,J.column,J.down):x.rows;ot.replaceChildren(...it.map(ut)),U.replaceChildren(...at?
-[e("th",{class:"ts-tick"},at)]:[],...x.columns.map(dt)),B()},dt=(J,it)=>{let D=f.get(x.id),R=D?.column===it,tt=R?D.down?
-"descending":"ascending":null,pt=()=>{f.set(x.id,{column:it,down:R&&!D.down}),W(),Z(U,`[data-key="${kt}"]`)[0]?.focus()},
-kt=`sort:${x.id}:${it}`;return e("th",{scope:"col","aria-sort":tt,class:x.numbers.includes(it)?"ts-figure":null},G(J,pt,
-{class:"ts-sort","data-key":kt}),R?Mt(D.down?"▼":"▲"):null)},ut=J=>{let it=x.pick?e("input",{type:"checkbox","aria-l\
-abel":J.cells.slice(0,3).map(Le).join(" "),"data-key":`row:${x.id}:${J.key}`}):null;return it&&(it.checked=K.has(J.key),
-it.addEventListener("change",()=>{it.checked?K.add(J.key):K.delete(J.key),B()})),e("tr",{},it?e("td",{class:"ts-tick"},it):
-null,...J.cells.map((D,R)=>e(R?"td":"th",{scope:R?null:"row",class:x.numbers.includes(R)?"ts-figure":null},k(D,`cell:${x.
-id}:${J.key}:${R}`))))};return at?.addEventListener("change",()=>{if(K.clear(),at.checked)for(let{key:J}of x.rows)K.add(
-J);for(let J of Z(ot,"td.ts-tick input"))J.checked=at.checked}),W(),e("section",{},e("div",{class:"ts-desk-caption"},z,G(
-"Save as CSV",()=>t.send({type:"export",table:x.id}),{"aria-label":`Save as CSV: ${x.title}`,"data-key":`export:${x.id}`})),
-e("div",{class:"ts-desk-scroll",role:"region",tabindex:0,"aria-labelledby":H},e("table",{class:"ts-table","aria-labelled\
-by":H},e("thead",{},U),ot)))}function M(x){if(x.kind==="table")return E(x);if(x.kind==="form")return m(x);if(x.kind==="l\
-ink"){let H=x.how==="edit"?"lab/tree":x.how,K={class:"ts-link",href:H?zt(H,x.path):x.path,target:"_blank"};return e("p",
-{},e("a",{...K,"data-key":`link:${x.path}`},x.text))}return x.how==="head"?e("h3",{},x.text):e("p",{class:x.how==="hint"?
-"ts-hint":null},x.text)}function q(x){I()||n.isLost()||($="",j("page",{name:x}))}function O(){let x=t.get("page");i.replaceChildren(
-...t.get("pages").map(([H,z])=>G(z,()=>q(H),{class:"ts-button","aria-current":H===x?"page":null,"data-key":`page:${H}`})))}
-let A=t.get("cleared"),N=t.get("page");function T(){let x=S().find(U=>U===document.activeElement)?.dataset.key,H=r.contains(
-document.activeElement),z=Z(r,".ts-desk-scroll").map(U=>U.scrollTop);(t.get("page")!==N||t.get("cleared")!==A)&&(u=new Map,
-p=new Map,w=new Map,{page:N,cleared:A}={page:t.get("page"),cleared:t.get("cleared")}),o.textContent=t.get("said"),n.alert.
-textContent=t.get("trouble"),O();let K=new Map(t.get("pages")),Y=e("h2",{tabindex:-1},K.get(N));if(r.replaceChildren(Y,...t.
-get("parts").map(M)),Z(r,".ts-desk-scroll").forEach((U,ot)=>{U.scrollTop=z[ot]??0}),C(),x||H){let U=S().find(ot=>ot.dataset.
-key===x);(U??Y).focus({preventScroll:!!U})}y&&!Object.keys(t.get("busy")).length&&(y=!1,v())}let _;function V(){let x=t.
-get("busy");if(r.setAttribute("aria-busy",String(I())),clearTimeout(_),!Object.keys(x).length){c.replaceChildren();return}
-let{doing:H,done:z,of:K}=x,Y=K?`${H}: ${z} of ${K}`:`${H} …`,U=()=>{c.replaceChildren(e("progress",K?{max:K,value:z,"a\
-ria-label":H}:{"aria-label":H}),e("span",{role:"status"},Y))};c.childElementCount?U():_=window.setTimeout(U,qn)}n.follow(
-"change:turn",()=>setTimeout(T,0)),n.follow("change:busy",V),n.follow("change:by",()=>{d.value=t.get("by")}),n.follow("m\
-sg:custom",x=>{if(x.type==="trouble"&&v(),x.type!=="save")return;let H=URL.createObjectURL(new Blob([`\uFEFF${x.text}`],
-{type:"text/csv"}));e("a",{href:H,download:x.name}).click(),setTimeout(()=>URL.revokeObjectURL(H),1e3)}),T(),V();let Q=!0,
-bt=new IntersectionObserver(([x])=>{Q=x.isIntersecting});bt.observe(s);let nt=0,F=setInterval(()=>{let x=t.get("every");
-nt+=1,x&&nt>=x&&Q&&!document.hidden&&(nt=0,j("look"))},1e3);return()=>{clearInterval(F),clearTimeout(_),bt.disconnect(),
-n.close()}}function Ce(t,s=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let o=c=>String(c).padStart(2,"0"),r=`${o(
+W=()=>{let X=f.get(x.id),it=X?Us(x.rows,X.column,X.down):x.rows;ot.replaceChildren(...it.map(ut)),U.replaceChildren(...at?
+[e("th",{class:"ts-tick"},at)]:[],...x.columns.map(dt)),B()},dt=(X,it)=>{let D=f.get(x.id),R=D?.column===it,tt=R?D.down?
+"descending":"ascending":null,pt=()=>{f.set(x.id,{column:it,down:R&&!D.down}),W(),Z(U,`[data-key="${kt}"]`)[0]?.focus()};
+if(!X)return e("td");let kt=`sort:${x.id}:${it}`;return e("th",{scope:"col","aria-sort":tt,class:x.numbers.includes(it)?
+"ts-figure":null},G(X,pt,{class:"ts-sort","data-key":kt}),R?Mt(D.down?"▼":"▲"):null)},ut=X=>{let it=x.pick?e("input",
+{type:"checkbox","aria-label":X.cells.slice(0,3).map(fe).join(" "),"data-key":`row:${x.id}:${X.key}`}):null;return it&&(it.
+checked=K.has(X.key),it.addEventListener("change",()=>{it.checked?K.add(X.key):K.delete(X.key),B()})),e("tr",{},it?e("td",
+{class:"ts-tick"},it):null,...X.cells.map((D,R)=>{let tt=!R&&!!fe(D);return e(tt?"th":"td",{scope:tt?"row":null,class:x.
+numbers.includes(R)?"ts-figure":null},k(D,`cell:${x.id}:${X.key}:${R}`))}))};return at?.addEventListener("change",()=>{if(K.
+clear(),at.checked)for(let{key:X}of x.rows)K.add(X);for(let X of Z(ot,"td.ts-tick input"))X.checked=at.checked}),W(),e("\
+section",{},e("div",{class:"ts-desk-caption"},z,G("Save as CSV",()=>t.send({type:"export",table:x.id}),{"aria-label":`Sa\
+ve as CSV: ${x.title}`,"data-key":`export:${x.id}`})),e("div",{class:"ts-desk-scroll",role:"region",tabindex:0,"aria-lab\
+elledby":H},e("table",{class:"ts-table","aria-labelledby":H},e("thead",{},U),ot)))}function M(x){if(x.kind==="table")return E(
+x);if(x.kind==="form")return m(x);if(x.kind==="link"){let H=x.how==="edit"?"lab/tree":x.how,K={class:"ts-link",href:H?zt(
+H,x.path):x.path,target:"_blank"};return e("p",{},e("a",{...K,"data-key":`link:${x.path}`},x.text))}return x.how==="head"?
+e("h3",{},x.text):e("p",{class:x.how==="hint"?"ts-hint":null},x.text)}function q(x){I()||n.isLost()||($="",j("page",{name:x}))}
+function O(){let x=t.get("page");i.replaceChildren(...t.get("pages").map(([H,z])=>G(z,()=>q(H),{class:"ts-button","aria-\
+current":H===x?"page":null,"data-key":`page:${H}`})))}let A=t.get("cleared"),N=t.get("page");function T(){let x=S().find(
+U=>U===document.activeElement)?.dataset.key,H=r.contains(document.activeElement),z=Z(r,".ts-desk-scroll").map(U=>U.scrollTop);
+(t.get("page")!==N||t.get("cleared")!==A)&&(u=new Map,p=new Map,w=new Map,{page:N,cleared:A}={page:t.get("page"),cleared:t.
+get("cleared")}),o.textContent=t.get("said"),n.alert.textContent=t.get("trouble"),O();let K=new Map(t.get("pages")),Y=e(
+"h2",{tabindex:-1},K.get(N));if(r.replaceChildren(Y,...t.get("parts").map(M)),Z(r,".ts-desk-scroll").forEach((U,ot)=>{U.
+scrollTop=z[ot]??0}),C(),x||H){let U=S().find(ot=>ot.dataset.key===x);(U??Y).focus({preventScroll:!!U})}y&&!Object.keys(
+t.get("busy")).length&&(y=!1,v())}let _;function V(){let x=t.get("busy");if(r.setAttribute("aria-busy",String(I())),clearTimeout(
+_),!Object.keys(x).length){c.replaceChildren();return}let{doing:H,done:z,of:K}=x,Y=K?`${H}: ${z} of ${K}`:`${H} …`,U=()=>{
+c.replaceChildren(e("progress",K?{max:K,value:z,"aria-label":H}:{"aria-label":H}),e("span",{role:"status"},Y))};c.childElementCount?
+U():_=window.setTimeout(U,qn)}n.follow("change:turn",()=>setTimeout(T,0)),n.follow("change:busy",V),n.follow("change:by",
+()=>{d.value=t.get("by")}),n.follow("msg:custom",x=>{if(x.type==="trouble"&&v(),x.type!=="save")return;let H=URL.createObjectURL(
+new Blob([`\uFEFF${x.text}`],{type:"text/csv"}));e("a",{href:H,download:x.name}).click(),setTimeout(()=>URL.revokeObjectURL(
+H),1e3)}),T(),V();let Q=!0,bt=new IntersectionObserver(([x])=>{Q=x.isIntersecting});bt.observe(s);let nt=0,F=setInterval(
+()=>{let x=t.get("every");nt+=1,x&&nt>=x&&Q&&!document.hidden&&(nt=0,j("look"))},1e3);return()=>{clearInterval(F),clearTimeout(
+_),bt.disconnect(),n.close()}}function Ce(t,s=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let o=c=>String(c).padStart(2,"0"),r=`${o(
 n.getHours())}:${o(n.getMinutes())}`,a=`${n.getFullYear()}-${o(n.getMonth()+1)}-${o(n.getDate())}`;return s.toDateString()===
 n.toDateString()?r:`${a} ${r}`}var Un="twoshaft-unsent:";function Gs(t,s){let n=Un+s,o=()=>{if(!t||!s)return{};try{let a=JSON.parse(t.getItem(n)??"{}");
 return a&&typeof a=="object"?a:{}}catch{return{}}},r=a=>{if(!(!t||!s))try{Object.keys(a).length?t.setItem(n,JSON.stringify(
@@ -1272,7 +1272,7 @@ y("wait",Ee)},catchUp(){let S=n.get(t.name);S&&(Ys(S,u)?(g.show({...u,value:S.va
 flush:()=>g.flush?.(),summary:()=>({answered:!!u.saved&&!u.blank&&!u.error&&!u.short,unread:!!u.error,trouble:j(),waiting:d!==
 null})}}function Qs({model:t,el:s}){let n=t.get("fields"),o=t.get("sheet"),r=Gs(window.localStorage,o),a=!1,c=()=>a||p.isLost(),
 i=n.map(L=>Xn(L,w,r,c)),l=new Map(i.map(L=>[L.name,L])),d=e("p",{class:"ts-who"}),u=e("p",{class:"ts-total"});Gt(t.get("\
-look"));let p=X({model:t,el:s},{kind:"form",lost(){for(let L of i)L.off();f.lost(),g()},line(L){a=L;for(let C of i)L?C.off():
+look"));let p=J({model:t,el:s},{kind:"form",lost(){for(let L of i)L.off();f.lost(),g()},line(L){a=L;for(let C of i)L?C.off():
 C.catchUp();g()}}),f=Zs(t,p.send,()=>{s.dispatchEvent(new CustomEvent("twoshaft-redraw",{bubbles:!0}))});p.show(e("div",
 {class:"ts-top"},d,u),p.alert,f.element,...i.map(L=>L.element)),s.dataset.task=t.get("task_id");function w(L){p.send(L),
 g()}function g(){let L=i.map(M=>M.summary()),C=L.filter(M=>M.answered).length,v=L.filter(M=>M.trouble).length,h=L.some(M=>M.
@@ -1287,7 +1287,7 @@ ssage",({data:L})=>{L===t.get("task_id")&&p.send({type:"look"})}),document.addEv
 $),p.follow("msg:custom",L=>{L.type==="saved"&&(l.get(L.name)?.saved(L),j?.postMessage(t.get("task_id"))),L.type==="refu\
 sed"&&l.get(L.name)?.refused(L),g()}),p.follow("msg:custom",f.hear),p.follow("change:bench",f.show),$();for(let L of i)L.
 catchUp();g(),f.show(),p.alert.textContent=t.get("notice");let S=Xs(s,`${o}/${t.get("task_id")}`);return()=>{S(),j?.close(),
-p.close(),document.removeEventListener("visibilitychange",I)}}function fe(t,s,n){let o=`twoshaft-signed-in:${n}`,r=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:c},i=Date.now()){
+p.close(),document.removeEventListener("visibilitychange",I)}}function he(t,s,n){let o=`twoshaft-signed-in:${n}`,r=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:c},i=Date.now()){
 t.setItem(o,JSON.stringify({id:a,ticket:c,at:i}))},drop(a=Date.now()){t.removeItem(o),s.setItem(r,String(a))},get(){try{
 let a=JSON.parse(t.getItem(o)??"null");return!a||!(a.at>Number(s.getItem(r)??0))?null:{id:String(a.id),ticket:String(a.ticket)}}catch{
 return null}}}}var Jn={right:"●",other:"◆",unread:"▲"};function Zn(t){let s=Rt(t),n=e("p",{class:"ts-told",id:s.status,role:"stat\
@@ -1295,7 +1295,7 @@ us"}),o=null,r=Pt(t).make(t,s,i=>{o=i,r.show({value:o}),c(void 0)},(i,l)=>{i&&(o
 n);function c(i){n.className=i?`ts-told ts-told-${i.how}`:"ts-told";let l=i?[Mt(Jn[i.how]),e("b",{},i.said),` ${i.why}`]:
 [];n.replaceChildren(...l)}return{name:t.name,element:a,value(){return r.flush?.(),o},show(i,l){i!==void 0&&(o=i,r.show(
 {value:o,saved:"given"})),c(l)},still(i){r.setDisabled(i),a.classList.toggle("ts-given",i)}}}function tn({model:t,el:s}){
-let n=X({model:t,el:s},{kind:"form"});s.classList.add("ts-question");let o=e("p",{class:"ts-title",role:"heading","aria-\
+let n=J({model:t,el:s},{kind:"form"});s.classList.add("ts-question");let o=e("p",{class:"ts-title",role:"heading","aria-\
 level":"3"}),r=e("p",{class:"ts-lead"}),a=e("dl",{class:"ts-facts"}),c=e("div",{class:"ts-asked"}),i=G(t.get("give"),()=>{
 let $=Object.fromEntries(u.map(y=>[y.name,y.value()]));n.send({type:"give",values:$})});i.classList.add("ts-first");let l=G(
 "",()=>n.send({type:"fresh"})),d=t.get("all")?G(t.get("all"),()=>n.send({type:"all"}),{class:"ts-button ts-teacher"}):null;
@@ -1307,15 +1307,15 @@ ect, [tabindex]")[0]??(l.hidden?i:l)).focus({preventScroll:!0})},w=()=>{u=t.get(
 map(({element:$})=>$)),o.textContent=t.get("title"),o.hidden=!o.textContent,r.textContent=t.get("lead"),r.hidden=!r.textContent,
 a.replaceChildren(...Et(t.get("facts"))),a.hidden=!a.childElementCount,p()};n.follow("change:turn",()=>{let $=s.contains(
 document.activeElement);w(),$&&f()}),n.follow("change:told change:values change:notice change:fresh",p),w();let g=t.get(
-"place");if(g){let $=fe(sessionStorage,localStorage,g).get();t.send({type:"who",id:$?.id??"",ticket:$?.ticket??""})}return()=>n.
+"place");if(g){let $=he(sessionStorage,localStorage,g).get();t.send({type:"who",id:$?.id??"",ticket:$?.ticket??""})}return()=>n.
 close()}var en="twoshaft-mine";var Qn={"to get":"○",open:"◐","handed in":"●","changed since":"◑",feedback:"✓"},to={"to get":"To get",open:"Op\
-en","handed in":"Handed in","changed since":"Changed after handing in",feedback:"Marked"},he=(t,s,n)=>e("a",{href:zt("la\
+en","handed in":"Handed in","changed since":"Changed after handing in",feedback:"Marked"},ge=(t,s,n)=>e("a",{href:zt("la\
 b/tree",t),target:"_blank","data-twoshaft-open":t,"data-key":n,class:"ts-link"},s);function sn(t){return e("ul",{class:"\
 ts-gaps"},...t.map(({task:s,missing:n,asked:o,unread:r})=>e("li",{},`${s}: `,n===o?"nothing answered":n?`${n} of ${o} mi\
 ssing`:"",...r.map(([a,c])=>e("span",{},e("b",{},"cannot be read: "),`“${a}” ${c}`)))))}function eo(t){let s=({name:o})=>Number(
 o.split("-").at(-1)),n=[...t].sort((o,r)=>s(o)-s(r)).flatMap(({notebooks:o})=>o.map(r=>[r.split("/").pop()??"",r]));localStorage.
 setItem(en,JSON.stringify(Object.fromEntries(n))),window.dispatchEvent(new Event("storage"))}function nn({model:t,el:s}){
-let n="",o=fe(sessionStorage,localStorage,t.get("place")),r=X({model:t,el:s},{kind:"start",lost:()=>{}}),a=e("div",{}),c=e(
+let n="",o=he(sessionStorage,localStorage,t.get("place")),r=J({model:t,el:s},{kind:"start",lost:()=>{}}),a=e("div",{}),c=e(
 "p",{class:"ts-said",role:"status"});r.show(r.alert,c,a);let i=(O,A={})=>{a.getAttribute("aria-busy")==="true"||r.isLost()||
 (A.quietly||(a.setAttribute("aria-busy","true"),c.textContent="One moment.",r.alert.textContent=""),t.send({type:O,...A}))},
 l=(O,A,N,T)=>e("button",{type:"button",class:T?"ts-button ts-first":"ts-button","data-key":A,onclick:N},O);function d(){
@@ -1328,7 +1328,7 @@ value,word:T.value})}},e("h2",{},"Who is working?"),e("div",{class:"ts-pair"},e(
 t","data-key":"sign-in"},"Sign in"),e("p",{class:"ts-hint"},t.get("kept")))}function u(O,A){let N=nt=>`${nt}:${O.name}`,
 T=e("div",{class:"ts-doing"});for(let nt of O.feedback.slice(0,1))T.append(e("a",{href:zt("files",nt),target:"_blank",class:"\
 ts-link","data-key":N("feedback")},"Read feedback"));for(let nt of O.notebooks){let F=O.notebooks.length===1?"Open":`Ope\
-n ${nt.split("/").pop()}`;T.append(he(nt,F,N(`open ${nt}`)))}O.can_get&&T.append(l(O.notebooks.length?"Get again":"Get",
+n ${nt.split("/").pop()}`;T.append(ge(nt,F,N(`open ${nt}`)))}O.can_get&&T.append(l(O.notebooks.length?"Get again":"Get",
 N("get"),()=>i("get",{name:O.name}),!O.notebooks.length)),O.can_hand_in&&T.append(l(O.receipt?"Hand in again":"Hand in",
 N("hand in"),()=>i("hand-in",{name:O.name})));for(let nt of T.children)nt.setAttribute("aria-label",`${nt.textContent}: ${O.
 title}`);let _=t.get("asking")===O.name,V=O.receipt||O.unread>0,Q=e("tr",{},e("th",{scope:"row"},O.title),e("td",{},O.due||
@@ -1337,13 +1337,13 @@ den":"true"},Qn[O.state]||""),e("b",{},to[O.state]||O.state),e("span",{class:"ts
 ts-small-line"},`Mark: ${A}`):null),e("td",{},T));if(_)return[Q,e("tr",{},e("td",{colspan:4},f(O)))];if(!V||!O.gaps.length)
 return[Q];let bt=e("td",{colspan:4},e("b",{},p(O)),sn(O.gaps));return[Q,e("tr",{},bt)]}let p=({left:O,unread:A})=>Tt([O?
 `${O} ${O===1?"answer is":"answers are"} missing`:null,A?`${A} cannot be read`:null]).join(", ");function f(O){let A=et(
-"question"),N=e("div",{class:"ts-doing"});for(let _ of O.notebooks)N.append(he(_,"Go on with it",`go on:${O.name}`));let T=p(
+"question"),N=e("div",{class:"ts-doing"});for(let _ of O.notebooks)N.append(ge(_,"Go on with it",`go on:${O.name}`));let T=p(
 O);return N.append(l(T?"It is my own work: hand in as it is":"It is my own work: hand in",`hand in anyway:${O.name}`,()=>i(
 "hand-in",{name:O.name,own:!0}),!T)),e("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":A,"data-key":"\
 question"},e("p",{id:A},e("b",{},`${O.title}: not handed in yet.${T?` ${T}.`:""}`),T?" An answer that is missing or cann\
 ot be read earns nothing.":null),T?sn(O.gaps):null,e("p",{},"By handing in you state: ",e("b",{},t.get("statement"))),N)}
 let w=new Set,g={met:"✓",enough:"◐","not yet":"○"};function $(O,A){let N=O.entries.map(Q=>A.find(bt=>bt.name===Q)).
-filter(Q=>Q!==void 0),T=O.lesson?he(O.lesson,`Lesson ${O.title}`,`lesson:${O.lesson}`):e("span",{class:"ts-small-line"},
+filter(Q=>Q!==void 0),T=O.lesson?ge(O.lesson,`Lesson ${O.title}`,`lesson:${O.lesson}`):e("span",{class:"ts-small-line"},
 "no lesson here"),_=e("details",{open:w.has(O.module)},e("summary",{"data-key":`outcomes:${O.module}`},`Outcomes: ${O.count||
 "none"}`),e("ul",{},...O.outcomes.map(([Q,bt,nt,F])=>e("li",{},e("span",{class:"ts-shape","aria-hidden":"true"},g[Q]||""),
 e("b",{},`${Q}${nt&&Q==="enough"?`, ${nt}`:""}: `),bt,nt&&Q==="not yet"?`. Still missing: ${nt}`:"",F?` (${F})`:""))));_.
@@ -1356,7 +1356,7 @@ function y(){let O=t.get("me"),A=t.get("entries"),N=e("table",{class:"ts-table"}
 "sign-out"),document.dispatchEvent(new CustomEvent("twoshaft-signed-out"))}):null),A.length?null:e("p",{},"Nothing is as\
 signed yet."),N,l("Look again","look",()=>i("look")))}function I(){let O=!!t.get("me").id,A=t.get("modules").map(_=>_.lesson),
 T=t.get("lessons").filter(([_])=>!O||!A.includes(_));return T.length?e("section",{},e("h2",{},O?"To look things up":"Les\
-sons"),e("ul",{class:"ts-lessons"},...T.map(([_,V])=>e("li",{},he(_,V,`lesson:${_}`))))):null}let j=!1,S=t.get("me").id?
+sons"),e("ul",{class:"ts-lessons"},...T.map(([_,V])=>e("li",{},ge(_,V,`lesson:${_}`))))):null}let j=!1,S=t.get("me").id?
 null:o.get(),L=S!==null;function C(){let O=t.get("me");O.id?Gt(t.get("look")):Js(),O.id?o.keep(O):(j||S&&!L)&&o.drop(),j=
 !!O.id,eo(O.id?t.get("entries"):[])}let v=0,h="",b=()=>Z(a,"[data-key]"),m=()=>a.querySelector("input[data-key=word]");function k(){
 let A=b().find(H=>H===document.activeElement)?.dataset.key;a.removeAttribute("aria-busy");let N=!!t.get("me").id;c.textContent=

@@ -328,8 +328,8 @@ from twoshaft_grader.marking import load_solution, run_clean
 
 unit = load_unit("tarnbeck-b5")
 solution = load_solution(Path(sys.argv[1]))
-for number in range(12):
-    who = {"learner": f"l{number}", "attempt": 1, "salt": "same"}
+for number in range(1, 4):  # for the first, two safe shims lie as near the middle
+    who = {"learner": f"tm{number:02}", "attempt": 1, "salt": "1e89bbd6f96600ad"}
     issued = issue_record("shims-and-preload", unit, **who)
     print(repr(run_clean(solution, issued, unit).references["follow-setting"].value))
 """
@@ -351,4 +351,4 @@ def test_what_follows_is_the_same_in_every_process():
         for seed in range(4)
     }
     (same,) = told
-    assert len(same.splitlines()) == 12
+    assert len(same.splitlines()) == 3

@@ -304,7 +304,7 @@ def test_unknown_checks_and_outcomes_are_refused(unit):
         ({"kind": "wheel", "mesh": "mesh-sixth", "side": "driven", "teeth": 20}, "no mesh"),
         (
             {"kind": "hub", "synchroniser": "hub-fifth", "away_from": "first", "away_mm": 1},
-            "hub-fifth first is no gear",
+            "no synchroniser engages a gear as hub-fifth first",
         ),
         ({"kind": "left-out", "operation": "polish"}, "polish is no operation"),
     ],

@@ -80,6 +80,7 @@ SLIPS = {
     "unknown key": ("earlier: wash,", "earier: wash,", "wash-first", "'earier' is not a known key", "did you mean 'earlier'"),
     "id with capitals": ("id: press,", "id: Press,", "Press,", "'Press', which is not an id", "lower-case words"),
     "not a number": ("minutes to do: 5", "minutes to do: five", "five", "'five', which is not a number", "write a number"),
+    "a list for a number": ("minutes to do: 5", "minutes to do: [5, 6]", "[5, 6]", "'minutes to do' is a list, which is not a number", "write a number"),
     "negative minutes": ("minutes to do: 5", "minutes to do: -5", "-5", "'minutes to do' is -5", "a number above 0"),
     "endless minutes": ("minutes to do: 5", "minutes to do: .inf", ".inf", "not a number", "write a number"),
     "unknown kind": ("kind: buries", "kind: hides", "hides", "'kind' is 'hides'", "'buries'"),
@@ -382,3 +383,17 @@ def test_findings_are_kept_one_by_one(tmp_path):
     (finding,) = caught.value.findings
     assert re.search(r"line \d+$", finding.where)
     assert finding.sentence == str(caught.value)
+
+
+@pytest.mark.parametrize(
+    ("kind", "said"),
+    [("kind: needel, ", "'kind' is 'needel'; choose 'taper', 'ball'"), ("", "'kind' is missing")],
+)
+def test_a_bearing_of_no_known_kind(tmp_path, kind, said):
+    file = tmp_path / "unit.yaml"
+    file.write_text(
+        f"{GOOD}bearings:\n  types:\n    - {{id: needles, name: Needles, {kind}bore mm: 20}}\n"
+    )
+    with pytest.raises(UnitFileError) as told:
+        load_unit(file)
+    assert said in str(told.value) and "expected tags" not in str(told.value)

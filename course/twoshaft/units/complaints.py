@@ -41,10 +41,22 @@ def _subject(place: Sequence[str | int], nodes: list[Node]) -> str:
     return ""
 
 
+def _shown(given: object) -> str:
+    """What was written, as a sentence shows it."""
+    match given:
+        case str() | int() | float():
+            return f"{given!r}"
+        case list() | tuple():
+            return "a list"
+        case None:
+            return "left empty"
+    return "a group of keys"
+
+
 def _words(error: Any, place: Sequence[str | int], model: type[BaseModel]) -> tuple[str, str]:
     key = next((str(step) for step in reversed(place) if isinstance(step, str)), "the file")
     given = error["input"]
-    shown = f"{given!r}" if isinstance(given, str | int | float | bool) else "what stands there"
+    shown = _shown(given)
     if len(shown) > 60:
         shown = f"{shown[:56]}...'"
     context = error.get("ctx", {})
@@ -70,6 +82,12 @@ def _words(error: Any, place: Sequence[str | int], model: type[BaseModel]) -> tu
             return f"'{key}' is too long", f"keep it to {context['max_length']} letters"
         case "enum" | "literal_error":
             return f"'{key}' is {shown}", f"choose {context['expected']}"
+        case "union_tag_invalid":
+            told = str(context["discriminator"]).strip("'")
+            return f"'{told}' is {str(context['tag'])!r}", f"choose {context['expected_tags']}"
+        case "union_tag_not_found":
+            told = str(context["discriminator"]).strip("'")
+            return f"'{told}' is missing", f"add a line '{told}: ...'"
         case "bool_parsing" | "bool_type":
             return f"'{key}' is {shown}", "write true or false"
         case "float_parsing" | "int_parsing" if _DECIMAL_COMMA.fullmatch(str(given).strip()):

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import multiprocessing
-from collections.abc import Iterator, Sequence
+import re
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from multiprocessing.connection import Connection
 from pathlib import Path
@@ -74,23 +75,38 @@ def take_sheets(place: Path, into: Path) -> Path:
     return kept
 
 
+def _is_meant(word: str, row: Mapping[str, str]) -> bool:
+    """Whether a row is asked for by a part of its name, by its kind, or by its first sizes."""
+    if word in row["name"] or word == row.get("kind"):
+        return True
+    asked = re.sub(r"^[Mm](?=\d)", "", word).lower().split("x")
+    sizes = [size for key, size in row.items() if key.endswith(" mm") and size]
+    try:
+        return [float(one) for one in asked] == [float(one) for one in sizes[: len(asked)]]
+    except ValueError:
+        return False
+
+
 def standard_parts(words: Sequence[str] = ()) -> list[StandardPart]:
     """Standard parts by their published sizes.
 
     Parameters
     ----------
     words : sequence of str
-        Each is part of a name, or a table: bearings, bolts, seals, circlips, pins.
+        Each is part of a name, a kind, sizes in mm (``35x62``, ``M8``), or a table: bearings,
+        bolts, seals, circlips, pins.
 
     Examples
     --------
     >>> standard_parts(["pins"])[0].kind
     'pin'
+    >>> [one.name for one in standard_parts(["taper", "30x62"])]
+    ['30206', '32206', '33206']
     """
     found = []
     for which in TABLES:
         for row in table(which):
-            if all(word == which or word in row["name"] for word in words):
+            if all(word == which or _is_meant(word, row) for word in words):
                 sizes = ", ".join(
                     f"{key} {size}" for key, size in row.items() if size and key != "name"
                 )

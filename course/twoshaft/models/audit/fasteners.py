@@ -83,9 +83,9 @@ def _audit_clamp(fastening, say) -> None:
     if use > joint.MOST_USE:
         say(
             "torque_nm",
-            f"with the lowest friction and the most torque {use:.0%} of yield is used, "
+            f"with the lowest friction and the most torque {use:.1%} of yield is used, "
             f"over {100 * joint.MOST_USE:g} %",
-            "lower the torque or choose a stronger class",
+            "lower or narrow the torque, or give a stronger class, a finer thread, its friction",
         )
     strip = fastening.strip()
     if strip is not None and strip.first != "bolt breaks" and strip.holds.m_as("kN") < most:

@@ -89,8 +89,10 @@ def _names(entry, known: dict[str, set[str]], say: Say) -> None:
     for thing in getattr(entry, "changes", (entry,)):
         for what, name in _named(thing):
             if name not in known[what]:
-                there = "the unit has no" if name == "here" else f"{name} is no"
-                say(f"{there} {what}", "correct the name, or leave the entry out")
+                there = f"the unit has no {what}" if name == "here" else f"{name} is no {what}"
+                if what == "gear" and name != "here":
+                    there = f"no synchroniser engages a gear as {name}: synchroniser, then gear"
+                say(there, "correct the name, or leave the entry out")
 
 
 def _named(thing) -> list[tuple[str, str]]:

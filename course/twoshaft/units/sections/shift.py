@@ -177,7 +177,7 @@ class Interlock(Section):
     """Depth of the notch in each rail [mm]."""
     ramp_deg: float = Field(gt=10, lt=85)
     """Slope of the notch's flanks [degrees]."""
-    gap_mm: float = Field(ge=0, le=100)
+    gap_mm: float = Field(ge=0, le=300)
     """Housing between the rails [mm]."""
     length_mm: float = Field(gt=0, le=120)
     """Length of the pin [mm]."""

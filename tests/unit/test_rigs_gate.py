@@ -76,7 +76,7 @@ def test_the_figure_is_to_scale(rig):
     group = re.search(r'data-body="finger".*?points="([^"]+)"', rig.figure, re.S).group(1)
     xs = [float(point.split(",")[0]) for point in group.split()]
     assert max(xs) - min(xs) == pytest.approx(6 * scale, abs=0.2)
-    bar = re.search(r"h([\d.]+)\"/>", rig.figure.split("To scale, 5 mm")[1]).group(1)
+    bar = re.search(r"h([\d.]+)\"/>", rig.figure.split('class="tsg-frame" style')[1]).group(1)
     assert float(bar) == pytest.approx(5 * scale)
 
 

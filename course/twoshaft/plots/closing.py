@@ -65,7 +65,8 @@ def oil_chart(
     Sketch
         Its words tell where each line crosses, by the marks beside it.
     """
-    words = f"Viscosity of {len(oils)} oils over temperature, on the scale of ASTM D341."
+    many = "one oil" if len(oils) == 1 else f"{len(oils)} oils"
+    words = f"Viscosity of {many} over temperature, on the scale of ASTM D341."
     tell = " ".join(_crossings(*one) for one in oils)
     drawing = Drawing(WIDTH_PX, tall, words, tell)
     drawing.add(f"<style>{_CSS}</style>")

@@ -40,6 +40,9 @@ _CSS = (
 )
 
 
+_LONG = 240  # letters; a longer description is folded away under its picture
+
+
 @dataclass(frozen=True)
 class Sketch:
     """A drawing as SVG, with the words that say what it shows."""
@@ -48,11 +51,13 @@ class Sketch:
     words: str
 
     def _repr_html_(self) -> str:
+        words = escape(self.words)
+        if len(self.words) > _LONG:
+            words = f"<details><summary>What the picture shows, in words</summary>{words}</details>"
         return (
             f'<style>{css_variables()}</style><div class="twoshaft"><figure '
             f'style="margin:0 24px 8px 0">{self.svg}<figcaption '
-            f'style="max-width:var(--ts-width)">{escape(self.words)}'
-            "</figcaption></figure></div>"
+            f'style="max-width:var(--ts-width)">{words}</figcaption></figure></div>'
         )
 
 

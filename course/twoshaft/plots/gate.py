@@ -73,17 +73,16 @@ def mechanism_figure(machine: Mechanism, state: State) -> str:
         drawing.add(_panel(shift, layer, origin, width, (down, up), moved, machine.up(state)))
     if shift.interlocks:
         drawing.add(_interlock_panel(shift, lock_at, lock_wide, (down, up), moved))
-    scale = f'<text class="tsf-t" x="2" y="{drawing.height - 8:.0f}">To scale, 5 mm:</text>'
     bar = (
-        f'<path class="tsg-frame" style="stroke-width:2" d="M122 {drawing.height - 12:.0f}h'
+        f'<path class="tsg-frame" style="stroke-width:2" d="M2 {drawing.height - 12:.0f}h'
         f'{5 * PX_PER_MM:.1f}"/>'
     )
     note = (
-        f'<text class="tsf-t" x="{122 + 5 * PX_PER_MM + 12:.0f}" y="{drawing.height - 8:.0f}">'
-        "across is the slide of the selector shaft, up and down its turn at the finger&#39;s tip"
-        "</text>"
+        f'<text class="tsf-t" x="{5 * PX_PER_MM + 12:.0f}" y="{drawing.height - 8:.0f}">'
+        "5 mm, to scale: across is the slide of the selector shaft, up and down its turn at the "
+        "finger&#39;s tip</text>"
     )
-    drawing.add(scale, bar, note)
+    drawing.add(bar, note)
     return drawing.text()
 
 

@@ -27,7 +27,8 @@ from twoshaft.units.quantities import Q
 lesson = open_lesson("sealant-film")
 unit = lesson.unit
 faces = sorted(unit.faces.faces, key=lambda face: len(face.holes))
-cover, case = faces[0], faces[-1]
+# The small one with an oil gallery and stretches to coat, where a face has them.
+cover, case = min(faces, key=lambda face: not (face.guides and face.segments and face.holes)), faces[-1]
 blind = next((hole for hole in cover.holes if hole.blind), cover.holes[0])
 stretches = [segment.id for segment in cover.segments]
 

@@ -76,7 +76,7 @@ gate_rig(unit, misbuilds=[])
 # %% tags=["predict"]
 lesson.predict("steeper-flank")
 
-# %% tags=["then"]
+# %% tags=["then"] needs="detent"
 detent = unit.shift.detents[0]
 forces = [(ramp, shift.detent_force(Q(detent.spring_force_n, "N"), Q(ramp, "deg"), detent.friction,
            spring_rate=Q(detent.spring_rate_n_per_mm, "N/mm"), depth=Q(detent.notch_depth_mm, "mm")))
@@ -85,12 +85,12 @@ given_table(f"The same spring and ball on other flanks (this unit has {detent.ra
             ["flank, °", "to leave the notch, N", "at the crest, N", "way to the crest, mm"],
             [(ramp, f"{f.to_start.magnitude:.0f}", f"{f.at_crest.magnitude:.0f}", f"{f.travel.magnitude:.1f}") for ramp, f in forces])
 
-# %% [markdown] tags=["then"]
+# %% [markdown] tags=["then"] needs="detent"
 # A flank of 55° asks more than three times the force of one of 20°. On the way to the crest the spring is pressed together by the depth of the notch, so the force still grows; that is the push you feel just before the gear snaps in.
 #
 # A spring that is too weak lets the gear jump out on the road; one that is too strong makes people force the lever. The figure is the maker's.
 
-# %% tags=["then"]
+# %% tags=["then"] needs="detent"
 given_table("The detents of this unit",
             ["rail", "spring, N", "rate, N/mm", "flank, °", "notch depth, mm"],
             [(name[d.rail], d.spring_force_n, d.spring_rate_n_per_mm, d.ramp_deg, d.notch_depth_mm)
@@ -128,7 +128,7 @@ lesson.predict("pins-lock")
 # %% [markdown] tags=["then"]
 # Watch the right-hand panel of the first picture on this page while you engage first, then the top gear.
 
-# %% tags=["then"]
+# %% tags=["then"] needs="interlock"
 given_table("The pins of this unit", ["pin", "between"],
             [(pin.name, " and ".join(name[rail].lower() for rail in pin.rails))
              for pin in unit.shift.interlocks])
@@ -140,7 +140,7 @@ given_table("The pins of this unit", ["pin", "between"],
 #
 # **play = notch depth + gap − pin length**, and **free movement = play ÷ tan(flank angle)**
 
-# %% tags=["then"]
+# %% tags=["then"] needs="interlock"
 pin = unit.shift.interlocks[0]
 play = {mm: shift.pin_play(Q(pin.notch_mm, "mm"), Q(pin.gap_mm, "mm"), Q(mm, "mm"))
         for mm in (11.4, 11.3, 11.1, 10.8, 10.5)}

@@ -9,7 +9,10 @@ import pytest
 from ruamel.yaml import YAML
 
 import twoshaft.units
+from twoshaft.errors import UnitFileError
+from twoshaft_grader.cohort import trial
 from twoshaft_grader.desk.commands import main
+from twoshaft_grader.notebooks.shrink import for_unit
 
 ROOT = Path(__file__).resolve().parents[2]
 SHIPPED = Path(twoshaft.units.__file__).parent / "files" / "tarnbeck-b5.yaml"
@@ -39,8 +42,8 @@ def unit_file(tmp_path, change):
     return path
 
 
-def tried(path, content, capsys):
-    assert main(["unit", "try", str(path), "--content", str(content)]) == 0
+def tried(path, content, capsys, *more, code=0):
+    assert main(["unit", "try", str(path), "--content", str(content), *more]) == code
     return capsys.readouterr().out
 
 
@@ -57,7 +60,7 @@ def test_a_module_that_the_unit_lacks_something_for_is_named_with_what_it_lacks(
     said = tried(unit_file(tmp_path, without_gear_train), content, capsys)
     assert "1 of 2 modules can be given" in said
     assert "Leave out gear-train-and-checks" in said and "pressed-and-driven: 10 of 10" in said
-    assert "unit 'my-b5' has no section 'gear train'" in said.splitlines()[-1]
+    assert "unit 'my-b5' has no section 'gear train'" in said.splitlines()[-2]
 
 
 @pytest.mark.slow
@@ -79,3 +82,51 @@ def test_a_file_with_something_to_mend_is_not_tried(tmp_path, content, capsys):
     assert main(["unit", "try", str(path), "--content", str(content)]) == 2
     said = capsys.readouterr()
     assert "none" in said.err and "my.yaml, line " in said.err and not said.out
+
+
+def test_what_nobody_expected_stops_one_module_alone(tmp_path, content, capsys, monkeypatch):
+    shutil.copy(ROOT / "solutions/09-reading-faults.ipynb", content / "solutions")
+    shown = []
+
+    def broken(path, module, *args, **options):
+        shown.append(capsys.readouterr().out)
+        if module == "pressed-and-driven":
+            raise TypeError("no such thing")
+        raise UnitFileError("nothing here", mend="add it")
+
+    monkeypatch.setattr(trial, "fit", broken)
+    said = tried(SHIPPED, content, capsys, code=1)
+    told = "the program did not expect this (TypeError: no such thing)."
+    # What is done is told before the last one is.
+    assert shown[2].splitlines() == [
+        "Leave out pressed-and-driven, and report this:", f"  exercise: {told}"
+    ]  # fmt: skip
+    assert "Leave out gear-train-and-checks, or mend the file:\n  exercise: nothing here" in said
+    assert "Leave out reading-faults" in said
+    assert said.splitlines()[-1].endswith("0 of 3 modules can be given.")
+
+
+def test_only_the_modules_that_are_named_are_tried(content, capsys, monkeypatch):
+    asked = []
+
+    def lacking(path, module, *args, **options):
+        asked.append(module)
+        raise UnitFileError("nothing here", mend="add it")
+
+    monkeypatch.setattr(trial, "fit", lacking)
+    one = ("--module", "gear-train-and-checks")
+    assert "0 of 1 modules" in tried(SHIPPED, content, capsys, *one)
+    assert asked == ["gear-train-and-checks"]
+    tried(SHIPPED, content, capsys, *one, "--module", "pressed-and-driven")
+    assert asked[1:] == ["pressed-and-driven", "gear-train-and-checks"]
+    tried(SHIPPED, content, capsys, "--module", "none", code=2)
+
+
+@pytest.mark.parametrize(
+    ("entry", "read"), [("interlocks", "interlocks[0]"), ("detents", "detents[0]")]
+)
+def test_the_lesson_of_the_shift_goes_without_pins_and_without_detents(unit, entry, read):
+    text = (ROOT / "course/lessons/07-shift-and-lockout.ipynb").read_text(encoding="utf-8")
+    bare = unit.with_sections(shift=unit.shift.model_copy(update={entry: ()}))
+    assert read in text and for_unit(text, unit) == text
+    assert read not in for_unit(text, bare) and "*Left out: " in for_unit(text, bare)

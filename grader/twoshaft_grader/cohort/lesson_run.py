@@ -5,6 +5,7 @@ from __future__ import annotations
 import multiprocessing
 import os
 import subprocess
+from dataclasses import dataclass
 from multiprocessing.connection import Connection
 from pathlib import Path
 
@@ -19,6 +20,25 @@ from twoshaft.units.loader import share_unit
 from twoshaft.units.unit import Unit
 
 CELL_S = 300
+
+
+@dataclass(frozen=True)
+class Stopped:
+    """What stops a lesson first.
+
+    Attributes
+    ----------
+    sentence : str
+        Empty where nothing does.
+    unexpected : bool
+        Whether the course has no sentence of its own for it.
+    """
+
+    sentence: str
+    unexpected: bool
+
+
+WELL = Stopped("", unexpected=False)
 
 
 class LessonRun:
@@ -48,16 +68,17 @@ class LessonRun:
         self._child.start()
         there.close()
 
-    def first_error(self) -> str:
-        """What stops the lesson first, as one sentence; empty where nothing does. Waits for it."""
+    def stopped(self) -> Stopped:
+        """What stops the lesson first. Waits for it."""
         if not hasattr(self, "_here"):
             return self._found
         try:
             if not self._here.poll(CELL_S):
-                return f"{self._name}: it runs for more than {CELL_S} seconds."
-            return str(self._here.recv())
+                return Stopped(f"{self._name}: it runs for more than {CELL_S} seconds.", True)
+            told: Stopped = self._here.recv()
+            return told
         except EOFError:
-            return f"{self._name}: its process ended before the lesson did."
+            return Stopped(f"{self._name}: its process ended before the lesson did.", True)
         finally:
             self._child.kill()
             self._child.join()
@@ -82,10 +103,10 @@ def _run(told: Connection, notebook: NotebookNode, name: str, folder: Path, unit
                 said = error.args[0] if error.args else ""
                 told.send(_sentence(name, number, type(error).__name__, str(said)))
                 return
-    told.send("")
+    told.send(WELL)
 
 
-def _in_kernel(notebook: NotebookNode, name: str, folder: Path) -> str:
+def _in_kernel(notebook: NotebookNode, name: str, folder: Path) -> Stopped:
     client = NotebookClient(
         notebook,
         timeout=CELL_S,
@@ -96,14 +117,15 @@ def _in_kernel(notebook: NotebookNode, name: str, folder: Path) -> str:
     try:
         client.execute(stderr=subprocess.DEVNULL, env={**os.environ, OPEN_ALL: "1"})
     except (CellTimeoutError, DeadKernelError) as error:
-        return f"{name}: {str(error).splitlines()[0].rstrip('.')}."
+        return Stopped(f"{name}: {str(error).splitlines()[0].rstrip('.')}.", unexpected=True)
     for number, cell in enumerate(notebook.cells, 1):
         for output in cell.get("outputs", ()):
             if output.output_type == "error":
                 return _sentence(name, number, output.ename, output.evalue)
-    return ""
+    return WELL
 
 
-def _sentence(name: str, number: int, kind: str, said: str) -> str:
+def _sentence(name: str, number: int, kind: str, said: str) -> Stopped:
     known = hasattr(errors, kind)  # one of ours is a sentence already
-    return f"{name}, cell {number}: {(said if known else f'{kind}: {said}').rstrip('.')}."
+    what = (said if known else f"{kind}: {said}").rstrip(".")
+    return Stopped(f"{name}, cell {number}: {what}.", unexpected=not known)

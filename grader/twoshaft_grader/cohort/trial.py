@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -17,7 +17,7 @@ from twoshaft.units import Unit, load_unit
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.content import Content
 from twoshaft_grader.cohort.fit import Fit, fit
-from twoshaft_grader.cohort.lesson_run import LessonRun
+from twoshaft_grader.cohort.lesson_run import WELL, LessonRun, Stopped
 from twoshaft_grader.marking.reference import load_solution
 from twoshaft_grader.notebooks.shrink import for_unit
 
@@ -37,6 +37,8 @@ class Trial:
         How it fits the unit, where it can be given.
     tasks : int
         How many tasks the module has.
+    unexpected : bool
+        Whether something stopped it that is no fault of the unit file.
     """
 
     module: str
@@ -44,10 +46,13 @@ class Trial:
     lesson: str
     fits: Fit | None
     tasks: int
+    unexpected: bool
 
 
-def try_modules(unit: Unit, source: str | Path, content: Content) -> Iterator[Trial]:
-    """Try every module on a unit, one after the other.
+def try_modules(
+    unit: Unit, source: str | Path, content: Content, only: Collection[str] = ()
+) -> Iterator[Trial]:
+    """Try modules on a unit, one after the other; past what stops one of them.
 
     Parameters
     ----------
@@ -55,22 +60,28 @@ def try_modules(unit: Unit, source: str | Path, content: Content) -> Iterator[Tr
     source : str or Path
         What it was loaded from: id of a shipped unit, or a unit file.
     content : Content
+    only : collection of str
+        Ids of the modules to try; all of them if empty.
 
     Raises
     ------
     UnitFileError
         When its file does not stand without the files beside it.
+    CohortError
+        When there is no such module.
     """
+    chosen = {one: content.solution(one) for one in only}
     with tempfile.TemporaryDirectory() as folder:
         lessons = _workplace(Path(folder), source, unit)
-        before: tuple[Trial, LessonRun | None] | None = None
+        before: tuple[Trial, LessonRun | Stopped] | None = None
         for module, path in content.modules.items():
+            if chosen and module not in chosen:
+                continue
             lesson = next((one for one in content.lessons if one.name == path.name), None)
-            fits, why = _exercise(path, module, unit)
+            trial = _exercise(path, module, unit)
             if before:  # its lesson ran while this exercise was worked out
                 yield _whole(*before)
-            run = _lesson(lesson, lessons, unit) if lesson and fits else None
-            before = Trial(module, why, "", fits, len(load_solution(path).points)), run
+            before = trial, _lesson(lesson, lessons, unit) if lesson and trial.fits else WELL
         if before:
             yield _whole(*before)
 
@@ -88,20 +99,35 @@ def _workplace(root: Path, source: str | Path, unit: Unit) -> Path:
     return root / "lessons"
 
 
-def _exercise(path: Path, module: str, unit: Unit) -> tuple[Fit | None, str]:
+def _exercise(path: Path, module: str, unit: Unit) -> Trial:
     """How an exercise fits the unit, or why it does not."""
     learners = [f"trial-{number}" for number in range(LEARNERS)]
+    fits, tasks, why, unexpected = None, 0, "", False
     try:
-        return fit(path, module, unit, learners, salt="trial", attempt=1), ""
+        tasks = len(load_solution(path).points)
+        fits = fit(path, module, unit, learners, salt="trial", attempt=1)
     except CourseError as error:
-        return None, error.sentence
+        why = error.sentence
+    except Exception as error:  # whatever it is, the other modules are tried
+        why, unexpected = _not_expected(error), True
+    return Trial(module, why, "", fits, tasks, unexpected)
 
 
-def _whole(trial: Trial, run: LessonRun | None) -> Trial:
-    return replace(trial, lesson=run.first_error()) if run else trial
+def _whole(trial: Trial, run: LessonRun | Stopped) -> Trial:
+    stopped = run if isinstance(run, Stopped) else run.stopped()
+    unexpected = trial.unexpected or stopped.unexpected
+    return replace(trial, lesson=stopped.sentence, unexpected=unexpected)
 
 
-def _lesson(path: Path, folder: Path, unit: Unit) -> LessonRun:
-    """Run a lesson as it would run in the folder."""
-    notebook = nbformat.reads(for_unit(path.read_text(encoding="utf-8"), unit), as_version=4)
-    return LessonRun(notebook, path.name, folder, unit)
+def _lesson(path: Path, folder: Path, unit: Unit) -> LessonRun | Stopped:
+    """Run a lesson as it would run in the folder; what stopped it where it cannot even begin."""
+    try:
+        notebook = nbformat.reads(for_unit(path.read_text(encoding="utf-8"), unit), as_version=4)
+        return LessonRun(notebook, path.name, folder, unit)
+    except Exception as error:
+        return Stopped(f"{path.name}: {_not_expected(error)}", unexpected=True)
+
+
+def _not_expected(error: Exception) -> str:
+    said = " ".join(str(error).split()).rstrip(".")
+    return f"the program did not expect this ({type(error).__name__}: {said})."

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 import threading
 from types import TracebackType
 
@@ -32,6 +33,7 @@ class Bar:
             console=console,
             transient=True,
             disable=not console.is_terminal,
+            redirect_stdout=sys.stdout.isatty(),  # else lines for a file would go to the terminal
         )
         self._task = self._progress.add_task(doing, total=total)
         self._timer = threading.Timer(AFTER_S, self._progress.start)

@@ -48,7 +48,7 @@ from twoshaft_grader.desk.app import (
 )
 from twoshaft_grader.desk.bar import Bar
 from twoshaft_grader.desk.call import command
-from twoshaft_grader.desk.errors import run_quietly
+from twoshaft_grader.desk.errors import SOME_LEFT, run_quietly
 
 if TYPE_CHECKING:  # the library behind a command is loaded when it is used: --help stays quick
     from twoshaft_grader.cohort.marking_run import Marking
@@ -553,8 +553,11 @@ def unit_check(
 @unit_app.command("try")
 def unit_try(
     file: Annotated[str, typer.Argument(help="A unit file, or the id of a shipped unit.")],
+    module: Annotated[
+        list[str] | None, typer.Option("--module", help="Try only this one; may be repeated.")
+    ] = None,
     content: Annotated[str, typer.Option(help="Folder with the solutions.")] = "",
-) -> None:
+) -> int:
     """Try every lesson and exercise on a unit; which modules can be given with it."""
     from twoshaft.models.audit import sound_unit
     from twoshaft_grader.cohort.content import find_content
@@ -565,21 +568,14 @@ def unit_try(
     with Bar("checking the unit"):
         unit = sound_unit(file)
     trials = []
-    with Bar("trying the modules", total=len(place.modules)) as bar:
-        for trial in try_modules(unit, file, place):
+    with Bar("trying the modules", total=len(set(module or place.modules))) as bar:
+        for trial in try_modules(unit, file, place, module or ()):
             trials.append(told_of(trial))
+            unit_commands.say_tried(trials[-1])
             bar.step()
-    good = [one for one in trials if one.given]
-    say(f"{unit.identity.name}: {len(good)} of {len(trials)} modules can be given.")
-    for one in good:
-        say(f"{one.module}: {one.tasks} tasks.")
-        for line in one.why:
-            say(f"  {line}")
-    for one in trials:
-        if not one.given:
-            say(f"Leave out {one.module}, or mend the file:")
-            for line in one.why:
-                say(f"  {line}")
+    good = sum(one.given for one in trials)
+    say(f"{unit.identity.name}: {good} of {len(trials)} modules can be given.")
+    return SOME_LEFT if any(one.unexpected for one in trials) else 0
 
 
 @unit_app.command("draw")

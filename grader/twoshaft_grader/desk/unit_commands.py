@@ -12,6 +12,7 @@ from twoshaft_grader.desk.app import say, unit_app
 
 if TYPE_CHECKING:
     from twoshaft.units import Unit
+    from twoshaft_grader.records.unit_files import Tried
 
 
 @unit_app.command("new")
@@ -150,3 +151,11 @@ def say_typical(unit: Unit) -> None:
     for entry in typical:
         say(f"  {entry.sentence}")
     say("Put in your figure, or see that it is right, and take 'typical, change me' off the line.")
+
+
+def say_tried(one: Tried) -> None:
+    """Say what a module came to on a unit."""
+    mend = "and report this" if one.unexpected else "or mend the file"
+    say(f"{one.module}: {one.tasks} tasks." if one.given else f"Leave out {one.module}, {mend}:")
+    for line in one.why:
+        say(f"  {line}")

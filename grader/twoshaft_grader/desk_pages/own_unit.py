@@ -91,8 +91,8 @@ class OwnUnit(Page):
                     Act("draw", "Draw how its parts lie"),
                     Act("sheet", "Write parts, operations and reasons as a spreadsheet"),
                 ),
-                hint="Trying takes a minute or two. What is drawn or written out lies beside the "
-                "file, for files of your own.",
+                hint="Trying takes two to five minutes. What is drawn or written out lies beside "
+                "the file, for files of your own.",
             ),
             Form(
                 "Bring a unit file",

@@ -121,12 +121,16 @@ def standard_parts(words: Sequence[str] = ()) -> list[StandardPart]:
 
 @dataclass(frozen=True)
 class Tried:
-    """What a module came to on a unit: given with so many of its tasks, or why it cannot be."""
+    """What a module came to on a unit: given with so many of its tasks, or why it cannot be.
+
+    ``unexpected`` says that no unit file is at fault.
+    """
 
     module: str
     given: bool
     tasks: str
     why: tuple[str, ...]
+    unexpected: bool = False
 
 
 def told_of(trial: Trial) -> Tried:
@@ -135,7 +139,13 @@ def told_of(trial: Trial) -> Tried:
         tasks = f"{len(trial.fits.solution.points)} of {trial.tasks}"
         return Tried(trial.module, True, tasks, lacking_lines(trial.fits))
     told = (("exercise", trial.exercise), ("lesson", trial.lesson))
-    return Tried(trial.module, False, "", tuple(f"{what}: {why}" for what, why in told if why))
+    return Tried(
+        trial.module,
+        False,
+        "",
+        tuple(f"{what}: {why}" for what, why in told if why),
+        trial.unexpected,
+    )
 
 
 def tried_apart(source: str, content: Path) -> Iterator[Tried]:

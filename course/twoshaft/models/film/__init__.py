@@ -11,6 +11,7 @@ from twoshaft.models.film.land import Kind, Land
 from twoshaft.models.film.laying import Film, Stroke, good_strokes
 from twoshaft.models.film.leaks import Leak, find_leaks
 from twoshaft.models.film.passes import (
+    BESIDE_HOLE_MM,
     Hand,
     Pass,
     Side,
@@ -26,6 +27,7 @@ from twoshaft.models.film.surplus import half_round, half_round_radius, surplus
 from twoshaft.models.film.work import Closed, Pace, Spot, Work
 
 __all__ = [
+    "BESIDE_HOLE_MM",
     "Bar",
     "Closed",
     "Film",

@@ -19,7 +19,7 @@ from twoshaft.units.quantities import Q
 from twoshaft.units.sections.faces import CavityKind, Face, Hole, Segment
 
 # A bead keeps this far from a hole's edge, and swings out over this length (common practice).
-CLEAR_MM, SWING_MM, STEP_MM = 2.5, 14.0, 2.0
+BESIDE_HOLE_MM, SWING_MM, STEP_MM = 2.5, 14.0, 2.0
 
 
 class Hand(StrEnum):
@@ -199,7 +199,7 @@ def _one(entries, id: str, what: str, face: Face):
 
 def _ring(hole: Hole) -> np.ndarray:
     angle = np.linspace(0, 2 * np.pi, 25)
-    radius = hole.diameter_mm / 2 + CLEAR_MM
+    radius = hole.diameter_mm / 2 + BESIDE_HOLE_MM
     return np.column_stack([hole.x_mm + radius * np.cos(angle), hole.y_mm + radius * np.sin(angle)])
 
 
@@ -241,7 +241,7 @@ def _beside_holes(
     for (x, y, diameter), side in zip(holes, sides, strict=True):
         away = np.hypot(line[:, 0] - x, line[:, 1] - y)
         near = np.clip(1 - away / SWING_MM, 0, 1)
-        swing = (diameter / 2 + CLEAR_MM) * near**2 * (3 - 2 * near)
+        swing = (diameter / 2 + BESIDE_HOLE_MM) * near**2 * (3 - 2 * near)
         swing *= _SIGNS.get(side, 0)
         out = np.where(np.abs(swing) > np.abs(out), swing, out)
     return line + out[:, None] * inwards

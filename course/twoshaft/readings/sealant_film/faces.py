@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import math
+from collections import Counter
 from collections.abc import Sequence
 
 import numpy as np
 
+from twoshaft.errors import UnitFileError
 from twoshaft.models.film import (
     Closed,
     Hand,
@@ -33,13 +35,12 @@ from twoshaft.readings.sealant_film.given import (
 )
 from twoshaft.readings.sealant_film.lot import Lot, step
 from twoshaft.readings.sealant_film.questions import BANK
+from twoshaft.readings.sealant_film.worth import not_worth_laying
 from twoshaft.records import Option, extended
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections import faces
 
 TRIES = 80
-CLEAR_MINUTES = 1.5
-FAT_BEAD_MM = 3.0
 PRESSED_MM = 4.0
 ASKED_HOLES, LEAKING = 8, 3
 FAULTS = {
@@ -54,12 +55,19 @@ def draw_lay(lot: Lot) -> Lay:
     """A face to coat, by roller or with a bead as time allows."""
     stream, face = lot.stream.child("lay"), lot.face("lay")
     by_roller = stream.choice((True, False))
+    found: Counter[str] = Counter()
     for _ in range(TRIES):
         job = _lay_job(lot, face, stream, by_roller)
         work = Work.of(lot.unit, job.job)
-        if _worth_laying(work, by_roller):
+        why_not = not_worth_laying(work, by_roller)
+        if not why_not:
             return extended(Lay, job, gap_mm=largest_gap_mm(work))
-    raise lot.too_small(f"a film that suits the face {face.id}")
+        found[why_not] += 1
+    raise UnitFileError(
+        f"unit {lot.unit.identity.id!r} has no film that suits the face {face.id!r}: "
+        + found.most_common(1)[0][0],
+        mend="see to that in its section 'faces', or leave this task out",
+    )
 
 
 def largest_gap_mm(work: Work) -> float:
@@ -88,27 +96,6 @@ def _lay_job(lot: Lot, face: faces.Face, stream: Stream, by_roller: bool) -> Tim
         ),
         blind_mm3=step(stream, 20, 30, 5),
     )
-
-
-def _worth_laying(work: Work, by_roller: bool) -> bool:
-    """Whether time decides as wished, and two sizes work while wiping and size still matter."""
-    film = work.everywhere(Hand.FILM, 0.1)
-    bead = work.everywhere(Hand.BEAD, 1.0, Side.INSIDE)
-    spare = work.limit_minutes - work.minutes_taken(film)
-    if (spare > 0) != by_roller or abs(spare) < CLEAR_MINUTES:
-        return False
-    if work.limit_minutes - work.minutes_taken(bead) < CLEAR_MINUTES:
-        return False
-    least = math.ceil(112 * max(work.gap_mm.values())) / 100
-    sizes = {Hand.FILM: (least, 1.2 * least), Hand.BEAD: (0.9, 1.0)}
-    hand = Hand.FILM if by_roller else Hand.BEAD
-    side = Side.MIDDLE if by_roller else Side.INSIDE
-    for size in sizes[hand]:
-        if not work.close([*work.wiping, *work.everywhere(hand, size, side)]).good:
-            return False
-    unwiped = work.close(work.everywhere(hand, sizes[hand][0], side))
-    fat = work.close([*work.wiping, *work.everywhere(Hand.BEAD, FAT_BEAD_MM)])
-    return bool(unwiped.leaks) and bool(fat.endangered)
 
 
 def draw_holes(lot: Lot) -> Holes:

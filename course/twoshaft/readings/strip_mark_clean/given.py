@@ -207,16 +207,16 @@ class Found(Record, frozen=True):
     film: Scenes
 
 
-class Given(Record, frozen=True):
+class Given(Record, frozen=True, kw_only=True):
     """All that the module's tasks give."""
 
-    apart: Apart
-    lost: Lost
-    worked: Worked
-    oil: OilGiven
-    chips: Chips
-    found: Found
-    marks: Scenes
-    clean: Scenes
-    discard: Scenes
-    safe: Scenes
+    apart: Apart | None = None
+    lost: Lost | None = None
+    worked: Worked | None = None
+    oil: OilGiven | None = None
+    chips: Chips | None = None
+    found: Found | None = None
+    marks: Scenes | None = None
+    clean: Scenes | None = None
+    discard: Scenes | None = None
+    safe: Scenes | None = None

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 import numpy as np
 
+from twoshaft.errors import UnitFileError
 from twoshaft.models.joint import Face, Fastening, Round, clockwise, crosswise, tighten
 from twoshaft.models.order import OrderTask, model_order
 from twoshaft.readings.keyed import Stream
@@ -40,6 +41,8 @@ def draw_face(lot: Lot) -> given.Face:
     """
     stream = lot.stream.child("face")
     pool = [f for f in lot.fastenings if f.group.flange and f.group.count <= MOST_BOLTS]
+    if pool and not any(_first_spread(f) > UNEVEN for f in pool):
+        raise _too_even(lot, pool)
     pool = [f for f in pool if _first_spread(f) > UNEVEN]
     for fastening in lot.in_turn("face", pool):
         for _ in range(20):
@@ -47,6 +50,19 @@ def draw_face(lot: Lot) -> given.Face:
             if drawn is not None:
                 return drawn
     raise lot.too_small("face")
+
+
+def _too_even(lot: Lot, pool: Sequence[Fastening]) -> UnitFileError:
+    """The complaint that on no face a bolt takes enough from its neighbours."""
+    best = max(pool, key=_first_spread)
+    joint = round(best.face().joint_stiffness_n_m3 / 1e9, 3)
+    return UnitFileError(
+        f"unit {lot.unit.identity.id!r} {lot.LACKS} 'face': after one round the clamps of "
+        f"{best.group.id!r} differ by {100 * _first_spread(best):.1f} %, of other groups with a "
+        f"'flange' by less, and the task takes more than {100 * UNEVEN:.0f} %",
+        mend=f"see in its section 'fasteners' whether 'joint n per mm3' of {best.group.id!r}, now "
+        f"{joint:g}, is lower on your unit, or leave this task out",
+    )
 
 
 @kept()

@@ -1,7 +1,7 @@
 """Run every test: ``python3 tests``; ``python3 tests --quick`` takes less than a minute.
 
 Makes the environment, then runs the parts that ``parts`` lists: those of one core side by side,
-then those of two. Some need Debian's chromium and postgresql: what is missing is
+then those of two cores in turn. Some need Debian's chromium and postgresql: what is missing is
 installed if this user may, otherwise those tests are skipped and say so.
 """
 
@@ -117,16 +117,14 @@ def run(part: Part, python: str, *, live: bool) -> Done:
 
 
 def run_all(wanted: Iterable[Part], python: str) -> list[Done]:
-    """Run parts of one core side by side; then, unless one failed, the others: what waits for pages
-    leaves the cores to what reckons. Of these the first shows what it says as it comes.
-    """
+    """Run parts of one core side by side, then the others in turn, until something fails."""
     wanted = list(wanted)
     one_core = [part for part in wanted if part.cores == 1]
-    others = [part for part in wanted if part.cores > 1]
     with ThreadPoolExecutor(CORES) as pool:
         done = list(pool.map(lambda part: run(part, python, live=False), one_core))
-        if all(one.code == 0 for one in done):
-            done += pool.map(lambda part: run(part, python, live=part is others[0]), others)
+    for part in wanted:
+        if part.cores > 1 and all(one.code == 0 for one in done):
+            done.append(run(part, python, live=True))
     return done
 
 

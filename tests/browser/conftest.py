@@ -71,6 +71,7 @@ FLAGS = [
 IDLE = '.jp-NotebookPanel:not(.lm-mod-hidden) .jp-Notebook-ExecutionIndicator[data-status="idle"]'
 PATIENCE = 120  # how long anything is waited for [s]; only a test that fails waits so long
 PATIENCE_MS = 1000 * PATIENCE
+OPENING = f"{FRONT}.twoshaft-opening"  # while forms or rigs are still to come
 NARROW_PX = 600  # in a narrower window the toolbar folds the kernel's state away
 SIZE = {"width": 1280, "height": 720}
 CLOSE = "() => { for (const tab of [...jupyterapp.shell.widgets('main')]) tab.close(); }"
@@ -268,6 +269,15 @@ def emptied(page) -> bool:
     return True
 
 
+def open_everything(page):
+    """Open what predictions keep shut, by the teacher's button, once the page has come to it."""
+    button, opening = page.locator(f"{FRONT} .ts-teacher"), page.locator(OPENING)
+    wait_until(lambda: button.count() or not opening.count())
+    if button.count():
+        button.focus()
+        page.keyboard.press("Enter")
+
+
 def wait_for_text(page, text: str, timeout: float = PATIENCE_MS):
     """Wait until a text can be seen in the notebook in front; returns its locator."""
     found = page.locator(FRONT).get_by_text(text).first
@@ -398,9 +408,8 @@ class Learner:
         leave what answers a prediction shut, as a learner finds it.
         """
         page = self._open("lessons", ".twoshaft:not(nav)", 0, window)
-        if not shut and (open_all := page.locator(f"{FRONT} .ts-teacher")).count():
-            open_all.focus()
-            page.keyboard.press("Enter")
+        if not shut:
+            open_everything(page)
         page.wait_for_selector(f"{FRONT} {ready}")
         wait_until(lambda: page.locator(f"{FRONT} .twoshaft-live").count() >= live)
         return page

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import shutil
+import time
 
 import pytest
 from tests.browser.barriers import found_on
-from tests.browser.conftest import FRONT, ROOT, wait_until
+from tests.browser.conftest import OPENING, ROOT, open_everything, wait_until
 
 from twoshaft.readings import MODULES
 from twoshaft.units import load_unit
@@ -29,6 +30,14 @@ SMALL = """() => [...document.querySelectorAll(".jp-Notebook svg text")]
   .filter(([pixels]) => pixels < 11.95)"""
 
 
+def left_over(page, looked_for: str, seconds: float = 20) -> list:
+    """What is still found once the page has come to rest."""
+    end = time.monotonic() + seconds
+    while (found := page.evaluate(looked_for)) and time.monotonic() < end:
+        time.sleep(0.1)
+    return found
+
+
 NOTEBOOKS = [
     path
     for folder in ("course/lessons", "exercises")
@@ -48,13 +57,12 @@ def test_a_notebook(shared_lab, path):
     folder.mkdir(exist_ok=True)
     shutil.copyfile(path, folder / path.name)
     page = shared_lab.open_notebook(f"{folder.name}/{path.name}")
-    if (all_open := page.locator(f"{FRONT} .ts-teacher")).count():
-        all_open.click()
-    wait_until(lambda: not page.locator(f"{FRONT} .twoshaft-opening").count())
+    open_everything(page)
+    wait_until(lambda: not page.locator(OPENING).count())
     assert found_on(page) == []
-    wait_until(lambda: page.evaluate(SMALL) == [], 20)
+    assert left_over(page, SMALL) == []
     page.set_viewport_size({"width": 320, "height": 640})
-    wait_until(lambda: page.evaluate(TOO_WIDE) == [], 20)
+    assert left_over(page, TOO_WIDE) == []
     shared_lab.close_windows()
 
 

@@ -5,7 +5,7 @@ import { isQuiet, tagsOf } from "./cells.js";
 
 const WIDE_PX = 1000;
 const LARGE_PX = 1800; // in large print two columns are too narrow for a smaller window
-const BROAD = ":is(.tsh-picture, .ts-scroll)"; // drawings that half a window would cut off
+const BROAD = ":is(.tsh-picture, .ts-scroll, .ts-unit)"; // drawings that half a window would cut off
 
 /**
  * What is given and what is asked of one row.

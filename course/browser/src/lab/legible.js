@@ -3,7 +3,7 @@
 import { findAll } from "../page/dom.js";
 
 const DRAWINGS = ".twoshaft svg[viewBox]";
-const MOST = 1.5; // letters that grow further would run into each other: the picture is too small
+const MOST = 1.7; // letters that grow further would run into each other: the picture is too small
 
 /** @param {HTMLElement} root */
 export function keepLegible(root) {

@@ -79,6 +79,7 @@ export function renderDesk({ model, el }) {
   let fileBoxes = new Map();
   let sending = false;
   let pressed = ""; // the key of the control that was pressed last
+  let wanted = ""; // the page to turn to when what is done is done
   let waits = false; // whether what came of it is still to be shown
 
   const isBusy = () => sending || Object.keys(model.get("busy")).length > 0;
@@ -410,7 +411,9 @@ export function renderDesk({ model, el }) {
 
   /** @param {string} id */
   function turnTo(id) {
-    if (isBusy() || screen.isLost()) return;
+    if (screen.isLost()) return;
+    wanted = isBusy() ? id : ""; // a page that is asked for meanwhile is opened afterwards
+    if (wanted) return;
     pressed = "";
     ask("page", { name: id });
   }
@@ -468,6 +471,7 @@ export function renderDesk({ model, el }) {
     clearTimeout(soon);
     if (!Object.keys(busy).length) {
       bar.replaceChildren();
+      if (wanted) setTimeout(() => wanted && turnTo(wanted), 0);
       return;
     }
     const { doing, done, of } = busy;

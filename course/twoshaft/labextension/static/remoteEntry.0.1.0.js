@@ -98,24 +98,24 @@ var Et=new WeakSet;function kt(t,e,n){if(Et.has(t)||t.isDisposed)return;Et.add(t
 isDisposed&&(await new Promise(c=>setTimeout(c,1e3)),!(t.isDisposed||q(e)));)try{await n.refreshRunning();let c=e.session?.
 kernel;if(q(e))break;!c||["dead","terminating"].includes(c.status)?await e.startKernel():c.connectionStatus==="disconnec\
 ted"&&await c.reconnect()}catch{}o=!1}},r=()=>{!t.isDisposed&&!q(e)&&!e.isRestarting&&s()};e.connectionStatusChanged.connect(
-r),e.statusChanged.connect(r),e.sessionChanged.connect(r),e.kernelChanged.connect(r),r()}var re=1e3,ce=1800,ie=":is(.tsh-picture, .ts-scroll)";function ae(t){let e=L(t);return t.type!=="code"?e.includes("if-mi\
-ssing")?"hidden":"text":e.includes("form")||e.includes("predict")?"form":e.includes("rig")?"given":H(t)?"hidden":"own"}var fe=t=>t.
-type!=="code"&&/^#{1,2} /m.test(t.sharedModel.getSource());function At(t){let e=t.content.node,n=e.querySelector(".jp-Wi\
-ndowedPanel-outer")??e,o=[],s=()=>{let g=n.clientHeight;for(let h of o){let p=h.left.some(l=>l.querySelector(ie));for(let l of[
-...h.left,h.right])l.classList.toggle("twoshaft-broad",p);h.heights=h.left.map(l=>l.getBoundingClientRect().height),h.whole=
-h.heights.reduce((l,f)=>l+f,0),h.from=Math.min(0,g-h.whole),h.stage=""}r()},r=()=>{let g=n.getBoundingClientRect().top,h=o.
-map(p=>{let{top:l,height:f}=p.right.getBoundingClientRect(),w=Math.max(0,f-p.whole),b=p.from-(l-g);return{stage:b<=0||!w?
-"before":b<w?"within":`past ${w}`,spare:w}});o.forEach((p,l)=>{let{stage:f,spare:w}=h[l];if(f===p.stage)return;p.stage=f;
-let b=0;p.left.forEach((y,C)=>{let S=b+(f.startsWith("past")?w:0);y.style.position=f==="within"?"sticky":"relative",y.style.
-top=f==="within"?`${p.from+b}px`:"auto",y.style.marginTop=`${S}px`,y.style.marginBottom=`${p.whole-b-p.heights[C]}px`,b+=
-p.heights[C]})})},c=()=>{for(let g of o){g.stage="";for(let{style:h}of g.left)for(let p of["position","top","margin-top",
-"margin-bottom"])h.removeProperty(p)}},i=()=>e.classList.contains("twoshaft-wide"),a=()=>{let g=document.documentElement.
+r),e.statusChanged.connect(r),e.sessionChanged.connect(r),e.kernelChanged.connect(r),r()}var re=1e3,ce=1800,ie=":is(.tsh-picture, .ts-scroll, .ts-unit)";function ae(t){let e=L(t);return t.type!=="code"?e.includes(
+"if-missing")?"hidden":"text":e.includes("form")||e.includes("predict")?"form":e.includes("rig")?"given":H(t)?"hidden":"\
+own"}var fe=t=>t.type!=="code"&&/^#{1,2} /m.test(t.sharedModel.getSource());function At(t){let e=t.content.node,n=e.querySelector(
+".jp-WindowedPanel-outer")??e,o=[],s=()=>{let g=n.clientHeight;for(let h of o){let p=h.left.some(l=>l.querySelector(ie));
+for(let l of[...h.left,h.right])l.classList.toggle("twoshaft-broad",p);h.heights=h.left.map(l=>l.getBoundingClientRect().
+height),h.whole=h.heights.reduce((l,f)=>l+f,0),h.from=Math.min(0,g-h.whole),h.stage=""}r()},r=()=>{let g=n.getBoundingClientRect().
+top,h=o.map(p=>{let{top:l,height:f}=p.right.getBoundingClientRect(),w=Math.max(0,f-p.whole),b=p.from-(l-g);return{stage:b<=
+0||!w?"before":b<w?"within":`past ${w}`,spare:w}});o.forEach((p,l)=>{let{stage:f,spare:w}=h[l];if(f===p.stage)return;p.stage=
+f;let b=0;p.left.forEach((y,C)=>{let S=b+(f.startsWith("past")?w:0);y.style.position=f==="within"?"sticky":"relative",y.
+style.top=f==="within"?`${p.from+b}px`:"auto",y.style.marginTop=`${S}px`,y.style.marginBottom=`${p.whole-b-p.heights[C]}\
+px`,b+=p.heights[C]})})},c=()=>{for(let g of o){g.stage="";for(let{style:h}of g.left)for(let p of["position","top","marg\
+in-top","margin-bottom"])h.removeProperty(p)}},i=()=>e.classList.contains("twoshaft-wide"),a=()=>{let g=document.documentElement.
 getAttribute("data-ts-print")==="large";e.classList.toggle("twoshaft-wide",e.clientWidth>=(g?ce:re)),i()?s():c()};n.addEventListener(
 "scroll",()=>i()&&r(),{passive:!0});let d=0,x=new ResizeObserver(()=>{cancelAnimationFrame(d),d=requestAnimationFrame(a)}),
 u=()=>{let{widgets:g}=t.content,h=V(g.map(({model:l})=>({part:ae(l),begins:fe(l)})));c(),x.disconnect(),x.observe(e);let p=new Map;
 o=[],g.forEach(({node:l},f)=>{let{row:w,side:b}=h[f];if(l.style.gridRow=String(w),l.dataset.twoshaftSide=b,b==="both")return;
 x.observe(l);let y=p.get(w)??[];p.set(w,y),b==="left"?y.push(l):o.push({left:y,right:l,heights:[],whole:0,from:0,stage:""})}),
-a()};u(),t.content.model.cells.changed.connect(()=>setTimeout(()=>!t.isDisposed&&u(),0)),t.disposed.connect(()=>x.disconnect())}var le=".twoshaft svg[viewBox]",de=1.5;function Lt(t){let e=$(t,le).filter(o=>o.querySelector("text")),n=e.map(o=>{let s=o.
+a()};u(),t.content.model.cells.changed.connect(()=>setTimeout(()=>!t.isDisposed&&u(),0)),t.disposed.connect(()=>x.disconnect())}var le=".twoshaft svg[viewBox]",de=1.7;function Lt(t){let e=$(t,le).filter(o=>o.querySelector("text")),n=e.map(o=>{let s=o.
 getScreenCTM();return s?Math.hypot(s.a,s.b):1});e.forEach((o,s)=>{let r=Math.min(de,Math.max(1,1/(n[s]||1))).toFixed(3);
 o.style.getPropertyValue("--ts-grown")!==r&&o.style.setProperty("--ts-grown",r)})}var O=window.matchMedia("(max-width: 600px), (max-height: 400px)"),Ct=window.matchMedia("(max-width: 1100px)");function Tt(t){
 let e=()=>{for(let n of["left","right"])t.isSideTabBarVisible?.(n)===O.matches&&t.toggleSideTabBarVisibility(n)};O.addEventListener(
@@ -221,8 +221,8 @@ otebookPanel-toolbar{display:none}`)),r&&me(s);let i=JSON.parse(t.getOption("two
 resolve(new Set(i));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),ct(),Tt(s.shell)}),s.docRegistry.
 addWidgetExtension("Notebook",{createNew:(d,x)=>{!r&&x.path!==c||(d.toggleClass("twoshaft-desk-notebook",!r),Ae(d,x,a,e,
 s),Ee(d,x,{...n,contents:s.serviceManager.contents}))}})}}}function we(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}\
-/screens.js?v=b7315beb01cadb31`);globalThis.twoshaftScreens.set("b7315beb01cadb31",e),e.catch(n=>{globalThis.twoshaftScreens?.
-delete("b7315beb01cadb31"),console.warn(`${k}: the screens could not be loaded`,n)})}function me(t){document.addEventListener(
+/screens.js?v=eab74c81aee173b3`);globalThis.twoshaftScreens.set("eab74c81aee173b3",e),e.catch(n=>{globalThis.twoshaftScreens?.
+delete("eab74c81aee173b3"),console.warn(`${k}: the screens could not be loaded`,n)})}function me(t){document.addEventListener(
 "click",e=>{let n=et(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute(
 "docmanager:open",{path:n.dataset.twoshaftOpen}))}),document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.
 shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}async function ye(t,e){let n=new Set(e);try{let o=await fetch(

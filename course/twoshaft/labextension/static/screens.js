@@ -6,8 +6,8 @@ button",{type:"button",class:"ts-button",onclick:s,...n},t)}function St(t,s){ret
 s))}function Et(t){return t.flatMap(([s,n])=>[e("dt",{},s),e("dd",{},n)])}function Mt(t){return e("span",{class:"ts-shap\
 e","aria-hidden":"true"},t)}function Tt(t){return t.filter(s=>s!=null&&s!==!1)}var De=0;function et(t){return De+=1,`two\
 shaft-${t}-${De}-${Math.random().toString(36).slice(2,7)}`}function Nt(t,s){let n=t.querySelector(s);if(!n)throw new Error(
-`nothing matches ${s}`);return n}function Z(t,s){return[...t.querySelectorAll(s)]}function vt(t,s){let{target:n}=t;return n instanceof
-Element?n.closest(s):null}function yt(t){return t.ctrlKey||t.metaKey||t.altKey}function Yt(t){let s=Z(t,"button, input, \
+`nothing matches ${s}`);return n}function Q(t,s){return[...t.querySelectorAll(s)]}function kt(t,s){let{target:n}=t;return n instanceof
+Element?n.closest(s):null}function yt(t){return t.ctrlKey||t.metaKey||t.altKey}function Yt(t){let s=Q(t,"button, input, \
 select");for(let n of s)n.disabled=!0}function Be(t){for(let s=t.parentElement;s;s=s.parentElement){let n=getComputedStyle(
 s).overflowY;if((n==="auto"||n==="scroll")&&s.scrollHeight>s.clientHeight)return s}return document.scrollingElement??document.
 documentElement}function Vt(t,s){return Math.hypot(t[0]-s[0],t[1]-s[1])}function rt(t,s,n=t){return G(t,s,{"aria-label":n})}
@@ -39,66 +39,66 @@ length>s;)n*=1.5,o=Qt(t,n);return o.map(([r,a])=>[Math.round(r*10)/10,Math.round
 s?[n,o]:[...Qt(t.slice(0,a+1),s).slice(0,-1),...Qt(t.slice(a),s)]}function dn(t,s,n){let[o,r]=[s[0]-t[0],s[1]-t[1]],a=Math.
 hypot(o,r)||1;return Math.abs(o*(n[1]-t[1])-r*(n[0]-t[0]))/a}var te=14,un=3,pn=.5,fn=["middle","inside","outside"],ee="round ";function hn(t,s){let n=t.outline.map(([F])=>F),o=t.outline.
 map(([,F])=>F),[r,a]=[Math.min(...n)-te,Math.max(...n)+te],[c,i]=[Math.min(...o)-te,Math.max(...o)+te],l=a-r,d=i-c,u=([F,
-x])=>`${(F-r).toFixed(1)} ${(i-x).toFixed(1)}`,p=(F,x)=>`M${F.map(u).join("L")}${x?"Z":""}`,f=et("face"),w=l/100,g=2*w,$=(F,x)=>P(
-"pattern",{id:`${f}-${F}`,width:g,height:g,patternUnits:"userSpaceOnUse"},P("path",{d:x,class:"tsp-hatch","stroke-width":w/
-4})),y=P("defs",{},$("oil",`M0 ${g}L${g} 0`),$("dirt",`M0 ${g}L${g} 0M0 0L${g} ${g}`)),I=t.cavities.map(([,F])=>p(F,!0)).
-join(""),j=t.islands.map(F=>p(F,!0)).join(""),S=p(t.outline,!0)+I,L=P("g"),C=P("g"),v=P("g"),h=P("g"),b=P("path",{class:"\
-tsp-live",d:""}),m=P("path",{class:"tsp-chosen",d:""}),k=P("path",{class:"tsp-land",d:S,"fill-rule":"evenodd"}),E=P("pat\
-h",{class:"tsp-edge",d:S+j,"stroke-width":w/2.5}),M=([F,x],H,z="middle")=>{let K={x:F-r,y:i-x,"font-size":2.3*w,"text-an\
-chor":z};return P("text",{class:"tsp-text",...K},H)},q=[(r+a)/2,(c+i)/2],O=(F,x)=>{let H=Vt(F,q)||1;return[F[0]+x*(q[0]-
-F[0])/H,F[1]+x*(q[1]-F[1])/H]};for(let{x:F,y:x,d:H,leads:z,name:K}of t.holes){let Y={cx:F-r,cy:i-x,"stroke-width":w/4},U=z===
-"blind"?"tsp-hole tsp-blind":"tsp-hole";v.append(P("circle",{...Y,r:H/2,class:U})),z==="to the outside"&&v.append(P("cir\
-cle",{...Y,r:H/3,class:"tsp-hole"}));let[ot,at]=O([F,x],-(H/2+4.4*w));v.append(M([ot,at-.8*w],K.replace("bolt ","")))}for(let F of t.
-guides){let[x,H]=[F.x-r,i-F.y],z=`M${x-w} ${H}h${g}M${x} ${H-w}v${g}`;v.append(P("path",{class:"tsp-guide",d:z,"stroke-w\
-idth":w/2}));let K={"stroke-width":w/5,"stroke-dasharray":`${w} ${w}`};v.append(P("circle",{cx:x,cy:H,r:F.reach,class:"t\
-sp-reach",...K}));let Y=O([F.x,F.y],F.reach+g),U=(Y[0]-F.x)/(F.reach+g);v.append(M(Y,F.name,U>.5?"start":U<-.5?"end":"mi\
-ddle"))}for(let{word:F,points:x,width:H}of t.spots){let[z]=F.split(" "),[K,Y]=[x[0],x[x.length-1]],U=Vt(K,Y)||1,[ot,at]=[
--(Y[1]-K[1])/U*H/2,(Y[0]-K[0])/U*H/2],B=[[K[0]+ot,K[1]+at],[Y[0]+ot,Y[1]+at],[Y[0]-ot,Y[1]-at],[K[0]-ot,K[1]-at]],W=`url\
-(#${f}-${z})`;L.append(P("path",{d:p(B,!0),fill:W,class:"tsp-spot","stroke-width":w/4}));let dt=M(O([(K[0]+Y[0])/2,(K[1]+
-Y[1])/2],9*w),z);dt.classList.add("tsp-spot-word"),v.append(dt)}let A=[100,50,20,10].find(F=>F<l/4)??10,N=`M${w} ${d-w}v${-w}\
-v${w/2}h${A}v${-w/2}v${w}`,T={x:A+g,y:d-w,"font-size":2.3*w};h.append(P("path",{class:"tsp-edge",d:N,"stroke-width":w/4}),
-P("text",{class:"tsp-text",...T},`${A} mm`));let _=`0 0 ${l.toFixed(1)} ${d.toFixed(1)}`,V=P("svg",{viewBox:_,class:"tsp\
--face",role:"img","aria-label":s},y,k,L,C,E,v,m,b,h),Q=`max-width: ${(25*l/d).toFixed(1)}rem`;return{frame:e("div",{class:"\
-ts-pad-face",style:Q},V),svg:V,over:h,live:b,chosen:m,land:k,path:p,unit:w,box:{left:r,right:a,low:c,high:i,width:l,height:d},
-place({clientX:F,clientY:x}){let H=V.getBoundingClientRect(),z=Math.min(H.width/l,H.height/d);return[r+(F-H.left-(H.width-
-z*l)/2)/z,i-(x-H.top-(H.height-z*d)/2)/z]},strokes(F){C.replaceChildren(...F.map(nt))}};function nt(F){let x=we(F),H=be(
-t,x),z=ve(t,x.hand,Math.max(x.size,w/2)),K=H.length>1?p(H,x.side==="round"):H.length?`${p(H)}h0.01`:"",Y=P("path",{d:K,class:`\
-tsp-stroke tsp-${x.hand}`,"stroke-width":z});if(x.hand!=="film")return Y;let U=Math.min(8,Math.max(.6,40*x.size)),ot={"s\
-troke-width":w/3,"stroke-dasharray":`${U} ${U}`};return P("g",{},Y,P("path",{d:K,class:"tsp-grain",...ot}))}}function se({
+Y])=>`${(F-r).toFixed(1)} ${(i-Y).toFixed(1)}`,p=(F,Y)=>`M${F.map(u).join("L")}${Y?"Z":""}`,f=et("face"),w=l/100,g=2*w,$=(F,Y)=>P(
+"pattern",{id:`${f}-${F}`,width:g,height:g,patternUnits:"userSpaceOnUse"},P("path",{d:Y,class:"tsp-hatch","stroke-width":w/
+4})),y=P("defs",{},$("oil",`M0 ${g}L${g} 0`),$("dirt",`M0 ${g}L${g} 0M0 0L${g} ${g}`)),B=t.cavities.map(([,F])=>p(F,!0)).
+join(""),j=t.islands.map(F=>p(F,!0)).join(""),L=p(t.outline,!0)+B,S=P("g"),C=P("g"),v=P("g"),h=P("g"),b=P("path",{class:"\
+tsp-live",d:""}),m=P("path",{class:"tsp-chosen",d:""}),k=P("path",{class:"tsp-land",d:L,"fill-rule":"evenodd"}),E=P("pat\
+h",{class:"tsp-edge",d:L+j,"stroke-width":w/2.5}),M=([F,Y],x,H="middle")=>{let K={x:F-r,y:i-Y,"font-size":2.3*w,"text-an\
+chor":H};return P("text",{class:"tsp-text",...K},x)},W=[(r+a)/2,(c+i)/2],O=(F,Y)=>{let x=Vt(F,W)||1;return[F[0]+Y*(W[0]-
+F[0])/x,F[1]+Y*(W[1]-F[1])/x]};for(let{x:F,y:Y,d:x,leads:H,name:K}of t.holes){let U={cx:F-r,cy:i-Y,"stroke-width":w/4},st=H===
+"blind"?"tsp-hole tsp-blind":"tsp-hole";v.append(P("circle",{...U,r:x/2,class:st})),H==="to the outside"&&v.append(P("ci\
+rcle",{...U,r:x/3,class:"tsp-hole"}));let[z,dt]=O([F,Y],-(x/2+4.4*w));v.append(M([z,dt-.8*w],K.replace("bolt ","")))}for(let F of t.
+guides){let[Y,x]=[F.x-r,i-F.y],H=`M${Y-w} ${x}h${g}M${Y} ${x-w}v${g}`;v.append(P("path",{class:"tsp-guide",d:H,"stroke-w\
+idth":w/2}));let K={"stroke-width":w/5,"stroke-dasharray":`${w} ${w}`};v.append(P("circle",{cx:Y,cy:x,r:F.reach,class:"t\
+sp-reach",...K}));let U=O([F.x,F.y],F.reach+g),st=(U[0]-F.x)/(F.reach+g);v.append(M(U,F.name,st>.5?"start":st<-.5?"end":
+"middle"))}for(let{word:F,points:Y,width:x}of t.spots){let[H]=F.split(" "),[K,U]=[Y[0],Y[Y.length-1]],st=Vt(K,U)||1,[z,dt]=[
+-(U[1]-K[1])/st*x/2,(U[0]-K[0])/st*x/2],T=[[K[0]+z,K[1]+dt],[U[0]+z,U[1]+dt],[U[0]-z,U[1]-dt],[K[0]-z,K[1]-dt]],q=`url(#${f}\
+-${H})`;S.append(P("path",{d:p(T,!0),fill:q,class:"tsp-spot","stroke-width":w/4}));let nt=M(O([(K[0]+U[0])/2,(K[1]+U[1])/
+2],9*w),H);nt.classList.add("tsp-spot-word"),v.append(nt)}let A=[100,50,20,10].find(F=>F<l/4)??10,D=`M${w} ${d-w}v${-w}v${w/
+2}h${A}v${-w/2}v${w}`,I={x:A+g,y:d-w,"font-size":2.3*w};h.append(P("path",{class:"tsp-edge",d:D,"stroke-width":w/4}),P("\
+text",{class:"tsp-text",...I},`${A} mm`));let _=`0 0 ${l.toFixed(1)} ${d.toFixed(1)}`,V=P("svg",{viewBox:_,class:"tsp-fa\
+ce",role:"img","aria-label":s},y,k,S,C,E,v,m,b,h),tt=`max-width: ${(25*l/d).toFixed(1)}rem`;return{frame:e("div",{class:"\
+ts-pad-face",style:tt},V),svg:V,over:h,live:b,chosen:m,land:k,path:p,unit:w,box:{left:r,right:a,low:c,high:i,width:l,height:d},
+place({clientX:F,clientY:Y}){let x=V.getBoundingClientRect(),H=Math.min(x.width/l,x.height/d);return[r+(F-x.left-(x.width-
+H*l)/2)/H,i-(Y-x.top-(x.height-H*d)/2)/H]},strokes(F){C.replaceChildren(...F.map(at))}};function at(F){let Y=we(F),x=be(
+t,Y),H=ve(t,Y.hand,Math.max(Y.size,w/2)),K=x.length>1?p(x,Y.side==="round"):x.length?`${p(x)}h0.01`:"",U=P("path",{d:K,class:`\
+tsp-stroke tsp-${Y.hand}`,"stroke-width":H});if(Y.hand!=="film")return U;let st=Math.min(8,Math.max(.6,40*Y.size)),z={"s\
+troke-width":w/3,"stroke-dasharray":`${st} ${st}`};return P("g",{},U,P("path",{d:K,class:"tsp-grain",...z}))}}function se({
 face:t,label:s,onLay:n,onRemove:o,onClear:r}){let a=hn(t,s),c=e("p",{class:"ts-hidden","aria-live":"polite"}),i=e("p",{class:"\
-ts-read ts-pad-trouble",role:"status"}),l=(N,T)=>e("span",{class:"ts-pair"},e("label",{for:T.id},N),T),d=St({id:et("hand")},
+ts-read ts-pad-trouble",role:"status"}),l=(D,I)=>e("span",{class:"ts-pair"},e("label",{for:I.id},D),I),d=St({id:et("hand")},
 Object.entries(t.hands)),u=e("input",{class:"ts-box ts-size",id:et("size"),type:"text",inputmode:"decimal",autocomplete:"\
-off",maxlength:"12"}),p=e("label",{for:u.id},"thickness"),f=St({id:et("place")},t.stretches.map(({id:N,name:T})=>[N,T]));
-f.append(e("optgroup",{label:"Round a hole"},...t.holes.map(({id:N,name:T})=>e("option",{value:`${ee}${N}`},`round ${T}`))));
-let w=St({id:et("side")},fn.map(N=>[N,t.sides[N]])),g=G("Lay it here",()=>h([v(f.value)])),$=G("Lay it on every stretch",
-()=>h(t.stretches.map(({id:N})=>v(N)))),y=G("Take back the last pass",()=>{S&&o(S-1,!0)}),I=G("Clear the face",r),j={film:"",
-bead:""},S=0,L=!1;function C(){if(d.value==="wipe")return"";let[N,T]=t.sizes[d.value],_=Pe(u.value);if(_>=N&&_<=T)return u.
+off",maxlength:"12"}),p=e("label",{for:u.id},"thickness"),f=St({id:et("place")},t.stretches.map(({id:D,name:I})=>[D,I]));
+f.append(e("optgroup",{label:"Round a hole"},...t.holes.map(({id:D,name:I})=>e("option",{value:`${ee}${D}`},`round ${I}`))));
+let w=St({id:et("side")},fn.map(D=>[D,t.sides[D]])),g=G("Lay it here",()=>h([v(f.value)])),$=G("Lay it on every stretch",
+()=>h(t.stretches.map(({id:D})=>v(D)))),y=G("Take back the last pass",()=>{L&&o(L-1,!0)}),B=G("Clear the face",r),j={film:"",
+bead:""},L=0,S=!1;function C(){if(d.value==="wipe")return"";let[D,I]=t.sizes[d.value],_=Pe(u.value);if(_>=D&&_<=I)return u.
 removeAttribute("aria-invalid"),` ${Number(_.toFixed(3))}`;let V=d.value==="film"?"the thickness of the film":"the diame\
-ter of the bead";return i.textContent=u.value.trim()?`Read “${u.value}”: give ${V} from ${N} to ${T} mm.`:`First giv\
-e ${V} in mm.`,u.setAttribute("aria-invalid","true"),u.focus(),null}function v(N){let T=C();if(T===null)return null;let _=N.
-startsWith(ee)?N:`${w.value} ${N}`;return`${d.value}${T} ${_}`}function h(N){let T=N.filter(_=>_!==null);if(!(L||T.length<
-N.length)){if(S+T.length>t.most){i.textContent=`There is room for ${t.most} passes; take some back first.`;return}i.textContent=
-"",c.textContent=T.length===1?`Laid: ${ke(t,T[0])}`:`Laid on ${T.length} stretches`,n(T)}}function b(){let N=d.value==="\
-wipe";p.textContent=d.value==="bead"?"diameter":"thickness",u.disabled=L||N,u.value=N?"":j[d.value],u.placeholder=N?"":"\
-mm",g.textContent=N?"Wipe here":"Lay it here",$.textContent=N?"Wipe every stretch":"Lay it on every stretch",i.textContent=
-"",m()}function m(){let N=f.value.startsWith(ee);w.disabled=L||N;let T=be(t,N?{side:"round",place:f.value.slice(ee.length)}:
-{side:w.value,place:f.value});a.chosen.setAttribute("d",T.length?a.path(T,N):""),a.chosen.setAttribute("stroke-width",String(
+ter of the bead";return i.textContent=u.value.trim()?`Read “${u.value}”: give ${V} from ${D} to ${I} mm.`:`First giv\
+e ${V} in mm.`,u.setAttribute("aria-invalid","true"),u.focus(),null}function v(D){let I=C();if(I===null)return null;let _=D.
+startsWith(ee)?D:`${w.value} ${D}`;return`${d.value}${I} ${_}`}function h(D){let I=D.filter(_=>_!==null);if(!(S||I.length<
+D.length)){if(L+I.length>t.most){i.textContent=`There is room for ${t.most} passes; take some back first.`;return}i.textContent=
+"",c.textContent=I.length===1?`Laid: ${ke(t,I[0])}`:`Laid on ${I.length} stretches`,n(I)}}function b(){let D=d.value==="\
+wipe";p.textContent=d.value==="bead"?"diameter":"thickness",u.disabled=S||D,u.value=D?"":j[d.value],u.placeholder=D?"":"\
+mm",g.textContent=D?"Wipe here":"Lay it here",$.textContent=D?"Wipe every stretch":"Lay it on every stretch",i.textContent=
+"",m()}function m(){let D=f.value.startsWith(ee);w.disabled=S||D;let I=be(t,D?{side:"round",place:f.value.slice(ee.length)}:
+{side:w.value,place:f.value});a.chosen.setAttribute("d",I.length?a.path(I,D):""),a.chosen.setAttribute("stroke-width",String(
 a.unit/2))}d.addEventListener("change",b),u.addEventListener("input",()=>{j[d.value]=u.value}),f.addEventListener("chang\
-e",m),w.addEventListener("change",m),u.addEventListener("keydown",N=>{N.key==="Enter"&&(N.preventDefault(),g.click())});
-let k=null;a.svg.addEventListener("pointerdown",N=>{if(L||N.button>0)return;k=[a.place(N)],a.svg.setPointerCapture(N.pointerId);
-let T=Math.max(1,Number(j.bead.replace(",","."))||1);a.live.setAttribute("stroke-width",String(ve(t,d.value,T)))}),a.svg.
-addEventListener("pointermove",N=>{if(!k)return;let T=a.place(N);Vt(T,k[k.length-1])<pn||(k.push(T),a.live.setAttribute(
-"d",a.path(k)))});let E=N=>{if(!k)return;let T=k;if(k=null,a.live.setAttribute("d",""),N.type==="pointercancel")return;if(je(
-T)<un){f.value=Re(t,T[0]),m();return}let _=C();if(_===null)return;let V=He(T,t.points).map(Q=>Q.join(","));h([`${d.value}${_}\
+e",m),w.addEventListener("change",m),u.addEventListener("keydown",D=>{D.key==="Enter"&&(D.preventDefault(),g.click())});
+let k=null;a.svg.addEventListener("pointerdown",D=>{if(S||D.button>0)return;k=[a.place(D)],a.svg.setPointerCapture(D.pointerId);
+let I=Math.max(1,Number(j.bead.replace(",","."))||1);a.live.setAttribute("stroke-width",String(ve(t,d.value,I)))}),a.svg.
+addEventListener("pointermove",D=>{if(!k)return;let I=a.place(D);Vt(I,k[k.length-1])<pn||(k.push(I),a.live.setAttribute(
+"d",a.path(k)))});let E=D=>{if(!k)return;let I=k;if(k=null,a.live.setAttribute("d",""),D.type==="pointercancel")return;if(je(
+I)<un){f.value=Re(t,I[0]),m();return}let _=C();if(_===null)return;let V=He(I,t.points).map(tt=>tt.join(","));h([`${d.value}${_}\
  at ${V.join(" ")}`])};a.svg.addEventListener("pointerup",E),a.svg.addEventListener("pointercancel",E);let M=e("ol",{class:"\
-ts-passes","aria-label":"Passes, in the order they were done"}),q=e("p",{class:"ts-hint"},"Nothing is laid yet."),O=e("d\
+ts-passes","aria-label":"Passes, in the order they were done"}),W=e("p",{class:"ts-hint"},"Nothing is laid yet."),O=e("d\
 iv",{class:"ts-pad-tools"},e("div",{class:"ts-tools"},l("tool",d),e("span",{class:"ts-pair"},p,u)),e("div",{class:"ts-to\
-ols"},l("where",f),l("runs",w)),e("div",{class:"ts-tools"},g,$,y,I),i,c),A=()=>Z(M,"button");return b(),{drawing:a,tools:O,
-list:M,empty:q,frame:a.frame,element:e("div",{class:"ts-pad"},a.frame,O,e("div",{class:"ts-pad-list"},q,M)),show(N,T=[]){
-S=N.length,a.strokes(N),q.hidden=S>0;let _=A().findIndex(V=>V.matches(":focus"));M.replaceChildren(...N.map((V,Q)=>e("li",
-{},e("span",{},`${ke(t,V)}${T[Q]?`, ${T[Q]}`:""} `),G("take out",()=>o(Q,!1),{class:"ts-button ts-remove",disabled:L,"ar\
-ia-label":`Take out pass ${Q+1}`})))),_>=0&&(A()[Math.min(_,S-1)]??g).focus()},setDisabled(N){L=N;for(let T of[d,f,g,$,y,
-I,...A()])T.disabled=N;u.disabled=N||d.value==="wipe",m()}}}wt("film",{prompt:"words",make(t,s,n){let o=[],r=c=>{o=c,a.show(o),n(o)},a=se({face:t.face,label:`${t.prompt}: ${t.face.
+ols"},l("where",f),l("runs",w)),e("div",{class:"ts-tools"},g,$,y,B),i,c),A=()=>Q(M,"button");return b(),{drawing:a,tools:O,
+list:M,empty:W,frame:a.frame,element:e("div",{class:"ts-pad"},a.frame,O,e("div",{class:"ts-pad-list"},W,M)),show(D,I=[]){
+L=D.length,a.strokes(D),W.hidden=L>0;let _=A().findIndex(V=>V.matches(":focus"));M.replaceChildren(...D.map((V,tt)=>e("l\
+i",{},e("span",{},`${ke(t,V)}${I[tt]?`, ${I[tt]}`:""} `),G("take out",()=>o(tt,!1),{class:"ts-button ts-remove",disabled:S,
+"aria-label":`Take out pass ${tt+1}`})))),_>=0&&(A()[Math.min(_,L-1)]??g).focus()},setDisabled(D){S=D;for(let I of[d,f,g,
+$,y,B,...A()])I.disabled=D;u.disabled=D||d.value==="wipe",m()}}}wt("film",{prompt:"words",make(t,s,n){let o=[],r=c=>{o=c,a.show(o),n(o)},a=se({face:t.face,label:`${t.prompt}: ${t.face.
 name}, seen from the side that is coated`,onLay:c=>r([...o,...c]),onRemove:c=>r(o.filter((i,l)=>l!==c)),onClear:()=>r([])});
 return{element:a.element,show(c){o=[c.value??[]].flat().filter(i=>typeof i=="string"),a.show(o)},setDisabled:a.setDisabled,
 refused(){}}}});function _e(t,{send:s,typing:n,said:o=a=>String(a??""),wrong:r=a=>!!a.error}){let a=e("input",{type:"text",class:"ts-box\
@@ -150,77 +150,76 @@ o=n.findIndex(c=>c.id===this.current),r=s.length>1?o:o+1,a=c=>(c.run?String(c.ru
 return[...n.slice(r),...n.slice(0,r)].find(c=>a(c).startsWith(s))}};var gn=12,mn=700,wn=5,We=32,bn=8;function oe({label:t,steps:s,order:n,onChange:o}){let r=new ne(s,n),{staged:a}=r,c=!1,i={},
 l=!1,d=new Map,u=e("div",{"aria-live":"assertive",class:"ts-hidden"}),p=e("ul",{role:a?"tree":"listbox","aria-label":t,"\
 aria-multiselectable":"true",class:"ts-steps"}),f=G("Up",()=>V(-1),{"aria-label":"Move the chosen step up"}),w=G("Down",
-()=>V(1),{"aria-label":"Move the chosen step down"}),g=G("Undo",()=>r.undo()&&nt("Undone")),$=G("Redo",()=>r.redo()&&nt(
-"Done again")),y=G("Choose several",()=>K(!c),{"aria-pressed":"false"}),I=G("Gather stages",()=>_(r.gathered(),"Steps of\
+()=>V(1),{"aria-label":"Move the chosen step down"}),g=G("Undo",()=>r.undo()&&at("Undone")),$=G("Redo",()=>r.redo()&&at(
+"Done again")),y=G("Choose several",()=>K(!c),{"aria-pressed":"false"}),B=G("Gather stages",()=>_(r.gathered(),"Steps of\
  one stage now stand together")),j=e("input",{type:"text",inputmode:"numeric",size:"3",class:"ts-box","aria-label":"Move\
- the chosen step to position",onkeydown:D=>{D.key==="Enter"&&Q()}}),S=e("select",{class:"ts-box ts-before","aria-label":"\
-Move the chosen step before"}),L=e("span",{class:"ts-chosen"}),C=G("Move",Q,{"aria-label":"Move to this position"}),v=G(
+ the chosen step to position",onkeydown:N=>{N.key==="Enter"&&tt()}}),L=e("select",{class:"ts-box ts-before","aria-label":"\
+Move the chosen step before"}),S=e("span",{class:"ts-chosen"}),C=G("Move",tt,{"aria-label":"Move to this position"}),v=G(
 "Move",bt,{"aria-label":"Move before this step"}),h=e("div",{class:"ts-tools",role:"group","aria-label":"Move the chosen\
- step"},f,w,g,$,y,a?I:null),b=e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"To position ",j,C),e("span",{class:"\
-ts-pair"},"or before ",S,v)),m="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space p\
+ step"},f,w,g,$,y,a?B:null),b=e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"To position ",j,C),e("span",{class:"\
+ts-pair"},"or before ",L,v)),m="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space p\
 icks it up, arrows carry it, Space puts it down, Escape puts it back. Enter takes a step into a block or out of it; a bl\
 ock moves as one. Letters go to the next step that starts with them."+(a?" Left closes a stage, Right opens it.":""),k=e(
 "details",{class:"ts-keys"},e("summary",{},"Keys, and long moves"),e("p",{},m),b),E=e("div",{class:"ts-order"},e("p",{class:"\
-ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),h,L,p,k,u);function M(D){u.
-textContent=D}function q(D=""){M(`${r.unitName()}${D}, ${r.where()}`)}function O(D){let R=d.get(D.id);if(R)return R;let tt=e(
-"li",{role:a?"treeitem":"option",class:"ts-step"});return tt.dataset.row=D.id,d.set(D.id,tt),tt}function A(D=!1){let R=r.
-settle(),tt=new Set(R.map(st=>st.id));for(let[st,$t]of d)tt.has(st)||($t.remove(),d.delete(st));let pt=r.unit(),kt=new Set(
-pt),ft=p.firstElementChild;for(let st of R){let $t=O(st);$t===ft?ft=ft.nextElementSibling:p.insertBefore($t,ft),N($t,st,
-kt)}j.value=String(r.order.indexOf(pt[0])+1);let xt=[...r.order.entries()].filter(([,st])=>!kt.has(st));S.replaceChildren(
-...xt.map(([st,$t])=>e("option",{value:$t},`${st+1}  ${r.label($t)}`))),L.textContent=`Chosen: ${r.unitName()}, ${r.where()}`,
-f.disabled=l||r.isFirst,w.disabled=l||r.isLast,g.disabled=l||r.past.length===0,$.disabled=l||r.future.length===0;for(let st of[
-y,I,j,S,C,v])st.disabled=l;if(p.setAttribute("aria-disabled",String(l)),p.classList.toggle("ts-long",r.order.length>gn),
-D){let st=d.get(r.current);st?.focus({preventScroll:!0}),st?.scrollIntoView({block:"nearest"})}}function N(D,R,tt){let pt=R.
-id===r.current,kt=R.run?!1:r.block.has(R.key),ft=r.held!==null&&(R.run?pt:tt.has(R.key)),xt=r.order.indexOf(R.run?R.run.
-keys[0]:R.key),st=R.run?R.run.keys.map(At=>i[At]?.length??0):i[R.key],$t=R.run?r.closed.has(String(R.run.stage)):!1,Me=JSON.
-stringify([xt,R.level,pt,kt,ft,st,R.run&&[R.run.keys.length,$t]]);if(D.dataset.looks===Me)return;D.dataset.looks=Me,D.tabIndex=
-pt?0:-1,D.setAttribute("aria-selected",String(kt)),D.classList.toggle("ts-current",pt),D.classList.toggle("ts-inblock",kt),
-D.classList.toggle("ts-held",ft),D.classList.toggle("ts-level2",R.level===2),a&&D.setAttribute("aria-level",String(R.level));
-let Ae=ft?" picked up":kt?" in block":"",Oe=Ae?e("span",{class:"ts-state"},Ae):"",Te=At=>e("span",{class:"ts-number","ar\
-ia-hidden":"true"},At);if(R.run){let{keys:At,stage:rn}=R.run;D.setAttribute("aria-expanded",String(!$t));let Ie=$t?At.filter(
-an=>i[an]?.length).length:0;D.replaceChildren(Te(`${xt+1}–${xt+At.length}`),e("span",{class:"ts-fold","aria-hidden":"t\
-rue"},$t?"▸":"▾"),e("span",{class:"ts-what"},e("b",{},rn),` ${At.length} steps`,Ie?` – ${Ie} with a remark`:"",Oe));
-return}let Ne=(i[R.key]??[]).map(At=>e("span",{class:`ts-note ts-note-${At.kind}`},Mt(At.shape??""),e("b",{},At.word),` ${At.
-text}`)),on=a&&R.level===1;D.classList.toggle("ts-troubled",Ne.length>0),D.replaceChildren(Te(String(xt+1)),e("span",{class:"\
-ts-grip","aria-hidden":"true"},"⠿"),e("span",{class:"ts-what"},r.label(R.key),on?e("span",{class:"ts-stage"},` ${r.stages.
-get(R.key)??""}`):"",Oe,...Ne))}let T=()=>o([...r.order]);function _(D,R){if(!r.take(D)){M(`${r.unitName()} stays at ${r.
-where()}`);return}A(!0),R?M(R):q(),r.held===null&&T()}function V(D){l||_(r.shifted(D))}function Q(){if(l)return;let D=Number.
-parseInt(j.value,10),R=r.order.length;D>=1&&D<=R?_(r.atPosition(D)):(M(`Type a position from 1 to ${R}`),L.textContent=`\
-Type a position from 1 to ${R}.`)}function bt(){!l&&S.value&&_(r.beside(S.value,"before"))}function nt(D){A(),M(`${D}. ${r.
-unitName()}, ${r.where()}`),T()}function F(){r.pickUp(),A(!0),q(" picked up")}function x(){r.putDown()&&T(),A(!0),q(" pu\
-t down")}function H(){r.putDown()&&T(),A()}function z(){r.putBack(),A(!0),q(" put back")}function K(D){c=D,y.setAttribute(
-"aria-pressed",String(D)),D||(r.block=new Set),A(),M(D?"Choose the steps of a block":"Block let go")}function Y(D){r.toggleBlock(
-D);let R=r.block.has(D)?"in the block":"out of the block";M(`${r.label(D)} ${R}, ${r.block.size} in it`)}function U(D,R){
-let tt=r.fold(D,R);tt&&(A(!0),M(`${tt} ${R?"closed":"open"}`))}p.addEventListener("keydown",D=>{if(yt(D))return;let R=r.
-rows(),tt=R.findIndex($t=>$t.id===r.current),pt=$t=>{r.current=R[Math.max(0,Math.min(R.length-1,$t))].id,A(!0)},kt=R[tt],
-{key:ft}=D,xt=ft==="ArrowUp"?-1:ft==="ArrowDown"?1:null,st=r.held!==null;if(xt&&(D.shiftKey||st))V(xt);else if(xt)pt(tt+
-xt);else if(st&&ft==="Escape")z();else if(ft===" ")l||(st?x:F)();else if(st&&ft==="Enter")x();else if(ft==="Enter"&&!kt.
-run)l||(Y(kt.key),A(!0));else if(ft==="Home"&&!st)pt(0);else if(ft==="End"&&!st)pt(R.length-1);else if(a&&ft==="ArrowLef\
-t")U(kt,!0);else if(a&&ft==="ArrowRight")U(kt,!1);else if(ft.length===1&&!st)B(ft);else return;D.preventDefault()});let ot="",
-at;function B(D){ot+=D.toLowerCase(),clearTimeout(at),at=window.setTimeout(()=>{ot=""},mn);let R=r.sought(ot);R&&(r.current=
-R.id,A(!0))}p.addEventListener("focusout",({relatedTarget:D})=>{r.held!==null&&D instanceof Node&&!p.contains(D)&&H()});
-let W=null;p.addEventListener("pointerdown",D=>{let R=r.row(vt(D,".ts-step")?.dataset.row??"");if(!R||D.button!==0)return;
-if(R.run&&vt(D,".ts-fold")){U(R,!r.closed.has(String(R.run.stage))),D.preventDefault();return}let tt=vt(D,".ts-grip, .ts\
--number"),pt=D.ctrlKey||D.metaKey;r.held!==null&&H(),!R.run&&!l&&(D.shiftKey?r.blockTo(R.key):(pt||c)&&!tt&&Y(R.key)),r.
-current=R.id,A(!0),D.preventDefault(),!(l||D.shiftKey||pt)&&(D.pointerType!=="mouse"&&!tt||(W={x:D.clientX,y:D.clientY,id:D.
-pointerId,carried:null},p.setPointerCapture(D.pointerId)))}),p.addEventListener("pointermove",D=>{if(!W||D.pointerId!==W.
-id)return;let{clientX:R,clientY:tt}=D;if(!W.carried){if(Math.hypot(R-W.x,tt-W.y)<wn)return;W.carried=dt()}Object.assign(
-W.carried,{x:R,y:tt}),ut(W.carried)});function dt(){let D=e("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},r.unit().
-length>1?r.unitName():r.label(r.unit()[0]));document.body.append(D);let R=e("div",{class:"ts-line","aria-hidden":"true"});
-p.append(R),p.classList.add("ts-dragging");for(let tt of r.unit())d.get(tt)?.classList.add("ts-lifted");return{ghost:D,line:R,
-timer:requestAnimationFrame(X),x:0,y:0,drop:null}}function ut(D){D.ghost.style.transform=`translate(${D.x+12}px, ${D.y+8}\
-px)`;let tt=r.rows().map(xt=>{let st=O(xt).getBoundingClientRect();return{row:xt,box:st,offset:D.y-(st.top+st.height/2)}}).
-reduce((xt,st)=>Math.abs(st.offset)<Math.abs(xt.offset)?st:xt),pt=tt.offset>0;D.drop=r.dropAt(tt.row,pt);let ft=(pt?tt.box.
-bottom:tt.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;D.line.style.top=`${ft}px`}function X(){let D=W?.carried;
-if(D){for(let R of[p,Be(p)]){let pt=R===document.scrollingElement?{top:0,bottom:innerHeight}:R.getBoundingClientRect(),kt=D.
-y<pt.top+We?-1:D.y>pt.bottom-We?1:0;if(!kt)continue;let ft=R.scrollTop;if(R.scrollTop+=kt*bn,R.scrollTop!==ft){ut(D);break}}
-D.timer=requestAnimationFrame(X)}}function it(D){let R=W?.carried;if(W=null,!R)return;cancelAnimationFrame(R.timer),R.ghost.
-remove(),R.line.remove(),p.classList.remove("ts-dragging");for(let pt of d.values())pt.classList.remove("ts-lifted");let{
-drop:tt}=R;if(!D||!tt||r.unit().includes(tt.target)){A(!0),M(`${r.unitName()} stays at ${r.where()}`);return}_(r.beside(
-tt.target,tt.side))}return p.addEventListener("pointerup",()=>it(!0)),p.addEventListener("pointercancel",()=>it(!1)),E.addEventListener(
-"keydown",D=>{!W?.carried||D.key!=="Escape"||(it(!1),D.stopPropagation())}),A(),{element:E,tools:h,order:()=>[...r.order],
-change:(D,R)=>{l||_(D,R)},setOrder(D,R=!1){r.held!==null||W?.carried||_t(D,r.order)||(r.set(D,R),A())},setNotes(D){i=D??
-{},A()},setDisabled(D){l=D,A()}}}wt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,s,n){let o=t.
+ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),h,S,p,k,u);function M(N){u.
+textContent=N}function W(N=""){M(`${r.unitName()}${N}, ${r.where()}`)}function O(N){let R=d.get(N.id);if(R)return R;let X=e(
+"li",{role:a?"treeitem":"option",class:"ts-step"});return X.dataset.row=N.id,d.set(N.id,X),X}function A(N=!1){let R=r.settle(),
+X=new Set(R.map(ot=>ot.id));for(let[ot,$t]of d)X.has(ot)||($t.remove(),d.delete(ot));let lt=r.unit(),vt=new Set(lt),ut=p.
+firstElementChild;for(let ot of R){let $t=O(ot);$t===ut?ut=ut.nextElementSibling:p.insertBefore($t,ut),D($t,ot,vt)}j.value=
+String(r.order.indexOf(lt[0])+1);let xt=[...r.order.entries()].filter(([,ot])=>!vt.has(ot));L.replaceChildren(...xt.map(
+([ot,$t])=>e("option",{value:$t},`${ot+1}  ${r.label($t)}`))),S.textContent=`Chosen: ${r.unitName()}, ${r.where()}`,f.disabled=
+l||r.isFirst,w.disabled=l||r.isLast,g.disabled=l||r.past.length===0,$.disabled=l||r.future.length===0;for(let ot of[y,B,
+j,L,C,v])ot.disabled=l;if(p.setAttribute("aria-disabled",String(l)),p.classList.toggle("ts-long",r.order.length>gn),N){let ot=d.
+get(r.current);ot?.focus({preventScroll:!0}),ot?.scrollIntoView({block:"nearest"})}}function D(N,R,X){let lt=R.id===r.current,
+vt=R.run?!1:r.block.has(R.key),ut=r.held!==null&&(R.run?lt:X.has(R.key)),xt=r.order.indexOf(R.run?R.run.keys[0]:R.key),ot=R.
+run?R.run.keys.map(At=>i[At]?.length??0):i[R.key],$t=R.run?r.closed.has(String(R.run.stage)):!1,Me=JSON.stringify([xt,R.
+level,lt,vt,ut,ot,R.run&&[R.run.keys.length,$t]]);if(N.dataset.looks===Me)return;N.dataset.looks=Me,N.tabIndex=lt?0:-1,N.
+setAttribute("aria-selected",String(vt)),N.classList.toggle("ts-current",lt),N.classList.toggle("ts-inblock",vt),N.classList.
+toggle("ts-held",ut),N.classList.toggle("ts-level2",R.level===2),a&&N.setAttribute("aria-level",String(R.level));let Ae=ut?
+" picked up":vt?" in block":"",Oe=Ae?e("span",{class:"ts-state"},Ae):"",Te=At=>e("span",{class:"ts-number","aria-hidden":"\
+true"},At);if(R.run){let{keys:At,stage:rn}=R.run;N.setAttribute("aria-expanded",String(!$t));let Ie=$t?At.filter(an=>i[an]?.
+length).length:0;N.replaceChildren(Te(`${xt+1}–${xt+At.length}`),e("span",{class:"ts-fold","aria-hidden":"true"},$t?"▸":
+"▾"),e("span",{class:"ts-what"},e("b",{},rn),` ${At.length} steps`,Ie?` – ${Ie} with a remark`:"",Oe));return}let Ne=(i[R.
+key]??[]).map(At=>e("span",{class:`ts-note ts-note-${At.kind}`},Mt(At.shape??""),e("b",{},At.word),` ${At.text}`)),on=a&&
+R.level===1;N.classList.toggle("ts-troubled",Ne.length>0),N.replaceChildren(Te(String(xt+1)),e("span",{class:"ts-grip","\
+aria-hidden":"true"},"⠿"),e("span",{class:"ts-what"},r.label(R.key),on?e("span",{class:"ts-stage"},` ${r.stages.get(R.
+key)??""}`):"",Oe,...Ne))}let I=()=>o([...r.order]);function _(N,R){if(!r.take(N)){M(`${r.unitName()} stays at ${r.where()}`);
+return}A(!0),R?M(R):W(),r.held===null&&I()}function V(N){l||_(r.shifted(N))}function tt(){if(l)return;let N=Number.parseInt(
+j.value,10),R=r.order.length;N>=1&&N<=R?_(r.atPosition(N)):(M(`Type a position from 1 to ${R}`),S.textContent=`Type a po\
+sition from 1 to ${R}.`)}function bt(){!l&&L.value&&_(r.beside(L.value,"before"))}function at(N){A(),M(`${N}. ${r.unitName()}\
+, ${r.where()}`),I()}function F(){r.pickUp(),A(!0),W(" picked up")}function Y(){r.putDown()&&I(),A(!0),W(" put down")}function x(){
+r.putDown()&&I(),A()}function H(){r.putBack(),A(!0),W(" put back")}function K(N){c=N,y.setAttribute("aria-pressed",String(
+N)),N||(r.block=new Set),A(),M(N?"Choose the steps of a block":"Block let go")}function U(N){r.toggleBlock(N);let R=r.block.
+has(N)?"in the block":"out of the block";M(`${r.label(N)} ${R}, ${r.block.size} in it`)}function st(N,R){let X=r.fold(N,
+R);X&&(A(!0),M(`${X} ${R?"closed":"open"}`))}p.addEventListener("keydown",N=>{if(yt(N))return;let R=r.rows(),X=R.findIndex(
+$t=>$t.id===r.current),lt=$t=>{r.current=R[Math.max(0,Math.min(R.length-1,$t))].id,A(!0)},vt=R[X],{key:ut}=N,xt=ut==="Ar\
+rowUp"?-1:ut==="ArrowDown"?1:null,ot=r.held!==null;if(xt&&(N.shiftKey||ot))V(xt);else if(xt)lt(X+xt);else if(ot&&ut==="E\
+scape")H();else if(ut===" ")l||(ot?Y:F)();else if(ot&&ut==="Enter")Y();else if(ut==="Enter"&&!vt.run)l||(U(vt.key),A(!0));else if(ut===
+"Home"&&!ot)lt(0);else if(ut==="End"&&!ot)lt(R.length-1);else if(a&&ut==="ArrowLeft")st(vt,!0);else if(a&&ut==="ArrowRig\
+ht")st(vt,!1);else if(ut.length===1&&!ot)T(ut);else return;N.preventDefault()});let z="",dt;function T(N){z+=N.toLowerCase(),
+clearTimeout(dt),dt=window.setTimeout(()=>{z=""},mn);let R=r.sought(z);R&&(r.current=R.id,A(!0))}p.addEventListener("foc\
+usout",({relatedTarget:N})=>{r.held!==null&&N instanceof Node&&!p.contains(N)&&x()});let q=null;p.addEventListener("poin\
+terdown",N=>{let R=r.row(kt(N,".ts-step")?.dataset.row??"");if(!R||N.button!==0)return;if(R.run&&kt(N,".ts-fold")){st(R,
+!r.closed.has(String(R.run.stage))),N.preventDefault();return}let X=kt(N,".ts-grip, .ts-number"),lt=N.ctrlKey||N.metaKey;
+r.held!==null&&x(),!R.run&&!l&&(N.shiftKey?r.blockTo(R.key):(lt||c)&&!X&&U(R.key)),r.current=R.id,A(!0),N.preventDefault(),
+!(l||N.shiftKey||lt)&&(N.pointerType!=="mouse"&&!X||(q={x:N.clientX,y:N.clientY,id:N.pointerId,carried:null},p.setPointerCapture(
+N.pointerId)))}),p.addEventListener("pointermove",N=>{if(!q||N.pointerId!==q.id)return;let{clientX:R,clientY:X}=N;if(!q.
+carried){if(Math.hypot(R-q.x,X-q.y)<wn)return;q.carried=nt()}Object.assign(q.carried,{x:R,y:X}),pt(q.carried)});function nt(){
+let N=e("div",{class:"twoshaft ts-ghost","aria-hidden":"true"},r.unit().length>1?r.unitName():r.label(r.unit()[0]));document.
+body.append(N);let R=e("div",{class:"ts-line","aria-hidden":"true"});p.append(R),p.classList.add("ts-dragging");for(let X of r.
+unit())d.get(X)?.classList.add("ts-lifted");return{ghost:N,line:R,timer:requestAnimationFrame(ft),x:0,y:0,drop:null}}function pt(N){
+N.ghost.style.transform=`translate(${N.x+12}px, ${N.y+8}px)`;let X=r.rows().map(xt=>{let ot=O(xt).getBoundingClientRect();
+return{row:xt,box:ot,offset:N.y-(ot.top+ot.height/2)}}).reduce((xt,ot)=>Math.abs(ot.offset)<Math.abs(xt.offset)?ot:xt),lt=X.
+offset>0;N.drop=r.dropAt(X.row,lt);let ut=(lt?X.box.bottom:X.box.top)-p.getBoundingClientRect().top+p.scrollTop-1;N.line.
+style.top=`${ut}px`}function ft(){let N=q?.carried;if(N){for(let R of[p,Be(p)]){let lt=R===document.scrollingElement?{top:0,
+bottom:innerHeight}:R.getBoundingClientRect(),vt=N.y<lt.top+We?-1:N.y>lt.bottom-We?1:0;if(!vt)continue;let ut=R.scrollTop;
+if(R.scrollTop+=vt*bn,R.scrollTop!==ut){pt(N);break}}N.timer=requestAnimationFrame(ft)}}function Z(N){let R=q?.carried;if(q=
+null,!R)return;cancelAnimationFrame(R.timer),R.ghost.remove(),R.line.remove(),p.classList.remove("ts-dragging");for(let lt of d.
+values())lt.classList.remove("ts-lifted");let{drop:X}=R;if(!N||!X||r.unit().includes(X.target)){A(!0),M(`${r.unitName()}\
+ stays at ${r.where()}`);return}_(r.beside(X.target,X.side))}return p.addEventListener("pointerup",()=>Z(!0)),p.addEventListener(
+"pointercancel",()=>Z(!1)),E.addEventListener("keydown",N=>{!q?.carried||N.key!=="Escape"||(Z(!1),N.stopPropagation())}),
+A(),{element:E,tools:h,order:()=>[...r.order],change:(N,R)=>{l||_(N,R)},setOrder(N,R=!1){r.held!==null||q?.carried||_t(N,
+r.order)||(r.set(N,R),A())},setNotes(N){i=N??{},A()},setDisabled(N){l=N,A()}}}wt("order",{prompt:"words",status:"above",blank:"not answered yet; the steps stand as they were given",make(t,s,n){let o=t.
 steps.map(([a])=>a),r=oe({label:t.prompt,steps:t.steps,order:o,onChange:n});return{element:r.element,show:a=>r.setOrder(
 Ue(a.value,o)),setDisabled:r.setDisabled,refused(){}}}});function Ge(t,s,n){let o=[0,0],r=[n(...o)],a=new Map;for(let[c,i]of t.entries()){let[l,d]=s[i]??[null,null];l!==null&&o[1]!==
 0&&r.push(n(o[0],0)),o=[l??o[0],d??(l===null?o[1]:0)];let u=n(...o);r.push(u);let p=a.get(u.join(" "))??{at:u,numbers:[]};
@@ -230,29 +229,29 @@ let o=s+n;if(o<0||o>=t.length)return null;let r=[...t];return[r[s],r[o]]=[r[o],r
 r]){let a=Object.entries(t).filter(([l])=>!l.startsWith("firm:")),c=(l,d)=>a.filter(([,u])=>u[0]===l&&u[1]===d).map(([u])=>u).
 slice(0,1),i=Math.abs(s-o)>ze;return[...i&&Math.abs(n)>ze?c(null,0):[],...i?c(o,null):[],...r||!i?c(null,r):[]]}var Ut=9,re=.7*Ut,ye=44;function ae(t){let s=Math.min(...t.gates),n=Math.max(...t.gates),[o,r]=t.turn_mm,a=(n-s)*Ut+2*ye,
 c=(r-o)*re+2*ye,i=(f,w)=>[ye+(f-s)*Ut,c/2-(w-(o+r)/2)*re],l=t.gates.map(f=>`M${i(f,o).join(" ")}L${i(f,r).join(" ")}`),d=`\
-M${i(s,0).join(" ")}L${i(n,0).join(" ")}`,u=t.gears.map(([f,w,g])=>{let[$,y]=i(w,g),I={x:$,y:y+(g>0?-20:30),"data-gear":f};
-return P("text",{...I,class:"tsp-gear","text-anchor":"middle"},f)});return{element:P("svg",{viewBox:`0 0 ${a} ${c}`,width:a,
+M${i(s,0).join(" ")}L${i(n,0).join(" ")}`,u=t.gears.map(([f,w,g])=>{let[$,y]=i(w,g),B={x:$,y:y+(g>0?-20:30),"data-gear":f};
+return P("text",{...B,class:"tsp-gear","text-anchor":"middle"},f)});return{element:P("svg",{viewBox:`0 0 ${a} ${c}`,width:a,
 height:c,class:"ts-gateplan","aria-hidden":"true"},P("path",{d:[...l,d].join(""),class:"tsp-slot"}),...u),at:i}}function kn(t){let{element:s,at:n}=ae(t),o=P("polyline",{class:"tsp-line",points:""}),r=P("g");return s.append(o,r),{element:s,
 show(a){let{points:c,stops:i}=Ge(a,t.aims,n),[[l,d]]=c;o.setAttribute("points",c.map(u=>u.join(",")).join(" ")),r.replaceChildren(
 P("circle",{cx:l,cy:d,r:4,class:"tsp-start"}),...i.map(({at:[u,p],numbers:f})=>P("g",{},P("circle",{cx:u,cy:p,r:3.5,class:"\
 tsp-stop"}),P("text",{x:u+7,y:p-5,class:"tsp-number"},f.join(", ")))))}}}function Ze({label:t,moves:s,plan:n,most:o,onChange:r}){
 let a=new Map(s),c=E=>a.get(E)??E,i=[],l=-1,d=!1,u=n?kn(n):null,p=e("ol",{class:"ts-pathlist","aria-label":t}),f=e("p",{
 class:"ts-hint"},"No moves yet. The lever stands in neutral, in the middle gate."),w=e("p",{class:"ts-hidden",role:"stat\
-us"}),g=s.map(([E,M])=>G(M,()=>L(E))),$=G("Take back the last move",()=>{i.length&&C(i.length-1)}),y=G("Take back all",()=>{
-i.length&&S([],"No moves left")}),I=e("span",{class:"ts-hint"}),j=e("div",{class:"ts-path"},e("div",{class:"ts-tools ts-\
+us"}),g=s.map(([E,M])=>G(M,()=>S(E))),$=G("Take back the last move",()=>{i.length&&C(i.length-1)}),y=G("Take back all",()=>{
+i.length&&L([],"No moves left")}),B=e("span",{class:"ts-hint"}),j=e("div",{class:"ts-path"},e("div",{class:"ts-tools ts-\
 moves",role:"group","aria-label":"Add a move"},...g),e("div",{class:"ts-path-both"},e("div",{class:"ts-path-words"},f,p,
-e("div",{class:"ts-tools"},$,y,I)),u&&e("div",{class:"ts-path-picture"},u.element)),u&&e("p",{class:"ts-hint"},"The line\
- shows where each move aims. Whether the lever gets there is what the test finds out."),w);function S(E,M){d||(i=E,k(),w.
-textContent=M,r([...i]))}function L(E){if(i.length>=o){w.textContent=`${o} moves are the most here`;return}let{moves:M,place:q}=Ye(
-i,l,E);l=q,S(M,`Move ${q+1}: ${c(E)}`)}function C(E){let M=c(i[E]);l=Math.min(l,i.length-2),S(Ve(i,E),`Taken back: ${M}`)}
-function v(E,M){let q=Xe(i,E,M);q&&(l=E+M,S(q,`${c(q[l])}, move ${l+1} of ${i.length}`),b(l))}function h(E){return p.children[E]?.
-querySelector(".ts-path-move")}function b(E){let M=h(E);return M instanceof HTMLElement&&M.focus(),!!M}function m(E,M){let q=e(
+e("div",{class:"ts-tools"},$,y,B)),u&&e("div",{class:"ts-path-picture"},u.element)),u&&e("p",{class:"ts-hint"},"The line\
+ shows where each move aims. Whether the lever gets there is what the test finds out."),w);function L(E,M){d||(i=E,k(),w.
+textContent=M,r([...i]))}function S(E){if(i.length>=o){w.textContent=`${o} moves are the most here`;return}let{moves:M,place:W}=Ye(
+i,l,E);l=W,L(M,`Move ${W+1}: ${c(E)}`)}function C(E){let M=c(i[E]);l=Math.min(l,i.length-2),L(Ve(i,E),`Taken back: ${M}`)}
+function v(E,M){let W=Xe(i,E,M);W&&(l=E+M,L(W,`${c(W[l])}, move ${l+1} of ${i.length}`),b(l))}function h(E){return p.children[E]?.
+querySelector(".ts-path-move")}function b(E){let M=h(E);return M instanceof HTMLElement&&M.focus(),!!M}function m(E,M){let W=e(
 "span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${M+1}: ${c(E)}`},c(E)),O=e("button",{type:"button",class:"\
-ts-path-off","aria-label":`Take back move ${M+1}`,onclick:()=>C(M)},"×"),A=e("li",{},q,O);return A.classList.toggle("ts\
--current",M===l),q.addEventListener("focus",()=>{l=M;for(let N of p.children)N.classList.toggle("ts-current",N===A)}),q.
-addEventListener("keydown",N=>{if(yt(N))return;let T=N.key==="ArrowUp"?-1:N.key==="ArrowDown"?1:null;if(T&&N.shiftKey)v(
-M,T);else if(T)b(M+T);else if(N.key==="Delete"||N.key==="Backspace")C(M),b(Math.min(M,i.length-1))||g[0].focus();else return;
-N.preventDefault()}),O.disabled=d,A}function k(){p.replaceChildren(...i.map(m)),f.hidden=i.length>0,I.textContent=`${i.length}\
+ts-path-off","aria-label":`Take back move ${M+1}`,onclick:()=>C(M)},"×"),A=e("li",{},W,O);return A.classList.toggle("ts\
+-current",M===l),W.addEventListener("focus",()=>{l=M;for(let D of p.children)D.classList.toggle("ts-current",D===A)}),W.
+addEventListener("keydown",D=>{if(yt(D))return;let I=D.key==="ArrowUp"?-1:D.key==="ArrowDown"?1:null;if(I&&D.shiftKey)v(
+M,I);else if(I)b(M+I);else if(D.key==="Delete"||D.key==="Backspace")C(M),b(Math.min(M,i.length-1))||g[0].focus();else return;
+D.preventDefault()}),O.disabled=d,A}function k(){p.replaceChildren(...i.map(m)),f.hidden=i.length>0,B.textContent=`${i.length}\
  of at most ${o} moves`;for(let E of g)E.disabled=d||i.length>=o;$.disabled=y.disabled=d||i.length===0,u?.show(i)}return k(),
 {element:j,setMoves(E){_t(E,i)||(i=[...E],l=-1,k())},setDisabled(E){d=E,k()}}}wt("path",{prompt:"words",make(t,s,n){let o=Ze({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
 element:o.element,show:r=>o.setMoves([r.value??[]].flat()),setDisabled:o.setDisabled,refused(){}}}});function Qe(t,s,n){let o=t.indexOf(n);return[...t.slice(o+1),...t.slice(0,o)].find(a=>!s.get(a))??n}function ts(t,s,n){let o=t.
@@ -260,25 +259,25 @@ find(({key:l})=>l===s);if(!o)return;if(n==="Home")return t[0].key;if(n==="End")r
 ArrowLeft:-1}[n];if(r!==void 0){let l=[...t].sort((u,p)=>u.x-p.x||u.y-p.y),d=l.findIndex(({key:u})=>u===s)+r;return l[(d+
 l.length)%l.length].key}let a={ArrowDown:1,ArrowUp:-1}[n];if(a===void 0)return;let c=l=>Math.abs(l.y-o.y)+2*Math.abs(l.x-
 o.x),[i]=t.filter(({key:l,y:d})=>l!==s&&(d-o.y)*a>2).sort((l,d)=>c(l)-c(d));return(i??o).key}function Kt(t,s,n,o){let r=t.lines,a=t.options,c=r.map(([p])=>p),i=c[0],l=r.map(([p,f],w)=>{let g=`${s.control}-${w}`,$=e(
-"label",{class:"ts-each-line",for:g},f),y=St({id:g,"aria-describedby":s.status},[["","choose"],...a]),I=e("input",{type:"\
-radio",name:`${s.control}-active`,"aria-label":`Point in the picture for: ${f}`,checked:w===0}),j=e("li",{},c.length>1?I:
-null,$,y);return I.addEventListener("change",()=>{i=p}),y.addEventListener("change",()=>{i=p,u()}),{key:p,box:y,mark:I,row:j}}),
+"label",{class:"ts-each-line",for:g},f),y=St({id:g,"aria-describedby":s.status},[["","choose"],...a]),B=e("input",{type:"\
+radio",name:`${s.control}-active`,"aria-label":`Point in the picture for: ${f}`,checked:w===0}),j=e("li",{},c.length>1?B:
+null,$,y);return B.addEventListener("change",()=>{i=p}),y.addEventListener("change",()=>{i=p,u()}),{key:p,box:y,mark:B,row:j}}),
 d=()=>new Map(l.map(({key:p,box:f})=>[p,f.value]));function u(){let p=d();o(p),n(Jt([...p]))}return{element:e("ol",{class:"\
 ts-each ts-pointed"},...l.map(({row:p})=>p)),active:()=>i,answers:d,press(p){let f=l.find(({key:w})=>w===i);if(!(!f||f.box.
 disabled)){f.box.value=p,u(),i=Qe(c,d(),i);for(let{key:w,mark:g}of l)g.checked=w===i}},put(p,f){let w=l.find(({key:g})=>g===
 p);!w||w.box.disabled||(w.box.value=f,u())},show(p){let f=Zt(p.value);for(let{key:w,box:g}of l)g.value=f.get(w)??"";o(d())},
 setDisabled(p){for(let{box:f,mark:w}of l)f.disabled=p,w.disabled=p}}}function ie(t,s,n){let o=e("div",{class:"ts-scene",
 role:"group","aria-label":"Picture. Arrow keys walk from place to place, Enter points at one."});o.innerHTML=t;let r=o.querySelector(
-"svg");r.setAttribute("role","group");let a=new Map(Z(r,"[data-mark]").map(d=>[String(d.dataset.mark),d])),c=new Map(s);
+"svg");r.setAttribute("role","group");let a=new Map(Q(r,"[data-mark]").map(d=>[String(d.dataset.mark),d])),c=new Map(s);
 for(let[d,u]of a)u.setAttribute("role","button"),u.setAttribute("tabindex",d===s[0][0]?"0":"-1"),u.setAttribute("aria-la\
-bel",`${d}: ${c.get(d)??""}`);let i=d=>vt(d,"[data-mark]")?.dataset.mark??vt(d,"[data-spot]")?.dataset.spot;o.addEventListener(
+bel",`${d}: ${c.get(d)??""}`);let i=d=>kt(d,"[data-mark]")?.dataset.mark??kt(d,"[data-spot]")?.dataset.spot;o.addEventListener(
 "click",d=>{let u=i(d);u&&n(u)});for(let[d,u]of[["pointerover",!0],["focusin",!0],["pointerout",!1],["focusout",!1]])o.addEventListener(
-d,p=>{let f=i(p);f&&l(f,u)});function l(d,u){for(let p of Z(r,`[data-spot="${d}"]`))p.classList.toggle("tss-near",u)}return o.
-addEventListener("keydown",d=>{let u=vt(d,"[data-mark]")?.dataset.mark;if(u){if(d.key==="Enter"||d.key===" ")n(u);else{let p=[
+d,p=>{let f=i(p);f&&l(f,u)});function l(d,u){for(let p of Q(r,`[data-spot="${d}"]`))p.classList.toggle("tss-near",u)}return o.
+addEventListener("keydown",d=>{let u=kt(d,"[data-mark]")?.dataset.mark;if(u){if(d.key==="Enter"||d.key===" ")n(u);else{let p=[
 ...a].map(([w,g])=>{let $=g.querySelector(".tss-dot");return{key:w,x:$.cx.baseVal.value,y:$.cy.baseVal.value}}),f=ts(p,u,
 d.key);if(f===void 0)return;a.get(u)?.setAttribute("tabindex","-1"),a.get(f)?.setAttribute("tabindex","0"),a.get(f)?.focus()}
 d.preventDefault()}}),{element:o,drawing:r,choose(d){let u=new Set(d);for(let[p,f]of a)f.classList.toggle("tss-chosen",u.
-has(p)),f.setAttribute("aria-pressed",String(u.has(p)));for(let p of Z(r,"[data-spot]"))p.classList.toggle("tss-on",u.has(
+has(p)),f.setAttribute("aria-pressed",String(u.has(p)));for(let p of Q(r,"[data-spot]"))p.classList.toggle("tss-on",u.has(
 String(p.dataset.spot)))}}}wt("picture",{prompt:"legend",make(t,s,n){let o=t.options,r=Kt(t,s,n,i=>{let l=new Set(i.values());for(let{letter:d,card:u}of a)
 u.classList.toggle("ts-on",l.has(d))}),a=o.map(([i,l])=>{let d=e("div",{class:"ts-picture-card",onclick:()=>r.press(i)});
 return d.innerHTML=t.svgs[i],d.querySelector("svg")?.setAttribute("aria-label",l),d.prepend(e("span",{class:"ts-picture-\
@@ -289,10 +288,10 @@ r.set(p,f.split("-")[1]);c.choose([...u.values()].map(p=>p.split("-")[0])),l(u)}
 get(a.active())}`)}),i=P("g",{class:"tss-placed"});c.drawing.append(i);function l(u){i.replaceChildren();for(let[p,f]of u){
 let[w,g]=f.split("-"),$=t.at[w];if(!$)continue;let y=P("g",{transform:`translate(${$[0]} ${$[1]})`});y.innerHTML=t.pieces[p][Number(
 g)-1][1],i.append(y)}for(let{part:p,show:f}of d)f(r.get(p)??"1")}let d=o.map(([u,p])=>{let f=e("div",{class:"ts-tray-par\
-t"}),w=e("span",{class:"ts-hint",role:"status"}),g=rt("Turn it",()=>{let I=r.get(u)==="1"?"2":"1";r.set(u,I),$(I);let j=a.
-answers().get(u);j&&a.put(u,`${j.split("-")[0]}-${I}`)},`Turn it: ${p}`);function $(I){let[j,S]=t.pieces[u][Number(I)-1],
-L=Number(/data-half="([\d.]+)"/.exec(S)?.[1]??90);f.innerHTML=`<svg viewBox="${-L} ${-L} ${2*L} ${2*L}" width="120" heig\
-ht="120" aria-hidden="true">${S}</svg>`,w.textContent=`Way ${I}: ${j}`}let y=e("div",{class:"ts-tray"},f,e("div",{},p,w,
+t"}),w=e("span",{class:"ts-hint",role:"status"}),g=rt("Turn it",()=>{let B=r.get(u)==="1"?"2":"1";r.set(u,B),$(B);let j=a.
+answers().get(u);j&&a.put(u,`${j.split("-")[0]}-${B}`)},`Turn it: ${p}`);function $(B){let[j,L]=t.pieces[u][Number(B)-1],
+S=Number(/data-half="([\d.]+)"/.exec(L)?.[1]??90);f.innerHTML=`<svg viewBox="${-S} ${-S} ${2*S} ${2*S}" width="120" heig\
+ht="120" aria-hidden="true">${L}</svg>`,w.textContent=`Way ${B}: ${j}`}let y=e("div",{class:"ts-tray"},f,e("div",{},p,w,
 g));return{part:u,row:y,show:$,turn:g}});return{element:e("div",{},e("div",{class:"ts-trays"},...d.map(({row:u})=>u)),a.
 element,c.element),show:a.show,setDisabled(u){a.setDisabled(u);for(let{turn:p}of d)p.disabled=u},refused(){}}}});var vn="No line to the course just now. Go on with the questions: what you enter is kept in this browser and sent when t\
 he line is back. Simulators stand still until then.",yn="The line to the course is back.",xn=1500,$n=5e3,$e=new Set,Bt=null,
@@ -670,69 +669,69 @@ get("judged");c!==null&&p.turn!==c||(c=null,o.textContent=p.finding,r.textConten
 p.notes))}return n.follow("change:judged",u),u(),n.close}var On=["lit","bench","absent"],is=[1,1.5,2,3,4.5];function ce({svg:t,parts:s,words:n}){let o=e("div",{class:"ts-unit",tabindex:"\
 0",role:"application","aria-label":"The unit in section. Left and right arrows walk from part to part, up and down to th\
 e part above or below, plus and minus zoom."});o.innerHTML=t;let r=o.querySelector("svg"),a=r.querySelector(".tsu-marks");
-r.setAttribute("aria-hidden","true"),r.removeAttribute("role");let c=new Map(s.map(([b])=>[b,[]]));for(let b of Z(r,"[da\
+r.setAttribute("aria-hidden","true"),r.removeAttribute("role");let c=new Map(s.map(([b])=>[b,[]]));for(let b of Q(r,"[da\
 ta-part]"))c.get(String(b.dataset.part))?.push(b);let i=new Map(s.map(([b],m)=>[b,m])),l=e("p",{class:"ts-hint ts-unit-n\
 ame",role:"status"}),d=St({"aria-label":"Part",class:"ts-box ts-before"},[["","no part chosen"],...s.map(([b,m])=>[b,m])]),
 u=-1,p=0,f={},w=b=>{let m=f[b];return m==="absent"?" Not there yet.":m==="bench"?" On the bench.":m==="lit"?" In hand.":
-""},g=b=>`${s[b][1]}. ${s[b][2]}${w(s[b][0])}`;function $(b){for(let k of Z(r,".tsu-chosen"))k.classList.remove("tsu-cho\
+""},g=b=>`${s[b][1]}. ${s[b][2]}${w(s[b][0])}`;function $(b){for(let k of Q(r,".tsu-chosen"))k.classList.remove("tsu-cho\
 sen");u=b;let m=b<0?"":s[b][0];d.value=m,l.textContent=b<0?C:g(b);for(let k of c.get(m)??[])k.classList.add("tsu-chosen");
-b>=0&&I(m)}function y(b){let m=(c.get(b)??[]).map(O=>O.getBBox()),k=Math.min(...m.map(O=>O.x)),E=Math.max(...m.map(O=>O.
-x+O.width)),M=Math.min(...m.map(O=>O.y)),q=Math.max(...m.map(O=>O.y+O.height));return{x:(k+E)/2,y:(M+q)/2}}function I(b){
-let m=y(b),k=r.getBoundingClientRect().width/r.viewBox.baseVal.width,[E,M]=[m.x*k,m.y*k],{scrollLeft:q,scrollTop:O,clientWidth:A,
-clientHeight:N}=o;(E<q+40||E>q+A-40)&&(o.scrollLeft=E-A/2),(M<O+40||M>O+N-40)&&(o.scrollTop=M-N/2)}function j(b){p=Math.
-max(0,Math.min(is.length-1,p+b)),r.style.width=`${100*is[p]}%`,r.style.height="auto",u>=0&&I(s[u][0])}function S(b){let m=y(
+b>=0&&B(m)}function y(b){let m=(c.get(b)??[]).map(O=>O.getBBox()),k=Math.min(...m.map(O=>O.x)),E=Math.max(...m.map(O=>O.
+x+O.width)),M=Math.min(...m.map(O=>O.y)),W=Math.max(...m.map(O=>O.y+O.height));return{x:(k+E)/2,y:(M+W)/2}}function B(b){
+let m=y(b),k=r.getBoundingClientRect().width/r.viewBox.baseVal.width,[E,M]=[m.x*k,m.y*k],{scrollLeft:W,scrollTop:O,clientWidth:A,
+clientHeight:D}=o;(E<W+40||E>W+A-40)&&(o.scrollLeft=E-A/2),(M<O+40||M>O+D-40)&&(o.scrollTop=M-D/2)}function j(b){p=Math.
+max(0,Math.min(is.length-1,p+b)),r.style.width=`${100*is[p]}%`,r.style.height="auto",u>=0&&B(s[u][0])}function L(b){let m=y(
 s[u][0]),[k]=s.map(([E],M)=>({k:M,at:y(E)})).filter(({k:E,at:M})=>E!==u&&(M.y-m.y)*b>4).sort((E,M)=>cs(E.at,m)-cs(M.at,m));
 k&&$(k.k)}o.addEventListener("keydown",b=>{if(yt(b))return;let m=s.length-1;if(b.key==="ArrowRight")$(u>=m?0:u+1);else if(b.
-key==="ArrowLeft")$(u<=0?m:u-1);else if(b.key==="ArrowUp"||b.key==="ArrowDown")u<0?$(0):S(b.key==="ArrowUp"?-1:1);else if(b.
+key==="ArrowLeft")$(u<=0?m:u-1);else if(b.key==="ArrowUp"||b.key==="ArrowDown")u<0?$(0):L(b.key==="ArrowUp"?-1:1);else if(b.
 key==="Home")$(0);else if(b.key==="End")$(m);else if(b.key==="+"||b.key==="=")j(1);else if(b.key==="-")j(-1);else if(b.key===
-"Escape")$(-1);else return;b.preventDefault()}),o.addEventListener("click",b=>{let m=vt(b,"[data-part]")?.dataset.part;$(
-m===void 0?-1:i.get(m)??-1)}),o.addEventListener("pointerover",b=>{let m=vt(b,"[data-part]")?.dataset.part;if(m===void 0||
-b.pointerType!=="mouse")return;let k=vt(b,"[data-solid]")?.querySelector("title")?.textContent,E=s[i.get(m)??0][1];L.textContent=
-k&&k!==E?`${k} (${E})`:E}),o.addEventListener("pointerleave",()=>{L.textContent=""}),d.addEventListener("change",()=>$(i.
-get(d.value)??-1));let L=e("span",{class:"ts-unit-over","aria-hidden":"true"}),C="Point at a part, tap it, or choose it \
+"Escape")$(-1);else return;b.preventDefault()}),o.addEventListener("click",b=>{let m=kt(b,"[data-part]")?.dataset.part;$(
+m===void 0?-1:i.get(m)??-1)}),o.addEventListener("pointerover",b=>{let m=kt(b,"[data-part]")?.dataset.part;if(m===void 0||
+b.pointerType!=="mouse")return;let k=kt(b,"[data-solid]")?.querySelector("title")?.textContent,E=s[i.get(m)??0][1];S.textContent=
+k&&k!==E?`${k} (${E})`:E}),o.addEventListener("pointerleave",()=>{S.textContent=""}),d.addEventListener("change",()=>$(i.
+get(d.value)??-1));let S=e("span",{class:"ts-unit-over","aria-hidden":"true"}),C="Point at a part, tap it, or choose it \
 here to read its name.";l.textContent=C;let v=e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"Part ",d),rt("−",
-()=>j(-1),"Smaller"),rt("+",()=>j(1),"Larger"),L),h=e("details",{class:"ts-unit-words"},e("summary",{},"What is where, i\
+()=>j(-1),"Smaller"),rt("+",()=>j(1),"Larger"),S),h=e("details",{class:"ts-unit-words"},e("summary",{},"What is where, i\
 n words"),e("p",{},n));return j(0),{nodes:[v,l,o,h],show(b){f=b.looks;for(let[m,k]of c)for(let E of k)for(let M of On)E.
 classList.toggle(`tsu-${M}`,f[m]===M);a.innerHTML=b.marks,u>=0&&(l.textContent=g(u))}}}function cs(t,s){return Math.abs(
 t.y-s.y)+2*Math.abs(t.x-s.x)}function ls(t,s){t.setAttribute("aria-disabled",String(s)),t.classList.toggle("ts-off",s)}function ds({model:t,el:s}){let n=e(
 "p",{class:"ts-finding"}),o=e("p",{class:"ts-happened",role:"status"}),r=e("p",{class:"ts-hint"}),a=ce(t.get("picture")),
 c=e("p",{class:"ts-hint",role:"status"}),i=e("dl",{class:"ts-facts"}),l=e("div",{class:"ts-ready"}),d=e("select",{class:"\
 ts-box ts-before","aria-label":"A step that is not ready"}),u=e("input",{type:"text",inputmode:"numeric",size:"3",class:"\
-ts-box","aria-label":"Go to place",onkeydown:h=>{h.key==="Enter"&&S()}}),p=e("span"),f=h=>C.send({type:"move",by:h}),w=h=>C.
+ts-box","aria-label":"Go to place",onkeydown:h=>{h.key==="Enter"&&L()}}),p=e("span"),f=h=>C.send({type:"move",by:h}),w=h=>C.
 send({type:"go",position:h}),g=rt("Back",()=>f(-1),"One step back"),$=rt("Next",()=>f(1),"Next step"),y=rt("Start",()=>w(
-0),"Start with an empty bench"),I=rt("End",()=>w(t.get("view").count),"End of the order"),j=rt("Try it",()=>C.send({type:"\
-take",step:d.value}),"Try it: the step chosen here"),S=()=>{let h=Number.parseInt(u.value,10);h>=0&&w(h)},L=e("div",{class:"\
-ts-tools",role:"group","aria-label":"Step through the order; left and right arrows step too"},y,g,$,I,e("span",{class:"t\
-s-pair"},"place ",u,p,rt("Go",S,"Go to this place")));L.addEventListener("keydown",h=>{if(!(h.target===u||yt(h))){if(h.key===
+0),"Start with an empty bench"),B=rt("End",()=>w(t.get("view").count),"End of the order"),j=rt("Try it",()=>C.send({type:"\
+take",step:d.value}),"Try it: the step chosen here"),L=()=>{let h=Number.parseInt(u.value,10);h>=0&&w(h)},S=e("div",{class:"\
+ts-tools",role:"group","aria-label":"Step through the order; left and right arrows step too"},y,g,$,B,e("span",{class:"t\
+s-pair"},"place ",u,p,rt("Go",L,"Go to this place")));S.addEventListener("keydown",h=>{if(!(h.target===u||yt(h))){if(h.key===
 "ArrowLeft")f(-1);else if(h.key==="ArrowRight")f(1);else if(h.key==="Home")w(0);else if(h.key==="End")w(t.get("view").count);else
 return;h.preventDefault()}});let C=J({model:t,el:s},{kind:"rig"});C.show(e("p",{class:"ts-who"},"Practice. Nothing here \
-is marked or saved."),C.alert,n,L,o,r,c,...a.nodes,i,e("p",{class:"ts-prompt"},"Do another step next"),l,e("div",{class:"\
+is marked or saved."),C.alert,n,S,o,r,c,...a.nodes,i,e("p",{class:"ts-prompt"},"Do another step next"),l,e("div",{class:"\
 ts-tools"},e("span",{class:"ts-pair"},"or one that is not ready: ",d,j)));function v(){let h=t.get("view");n.textContent=
 h.finding,o.textContent=h.happened,r.textContent=h.next?`Next in this order: ${h.next}`:"This is the end of the order.",
 c.textContent=h.build.words,a.show(h.build),i.replaceChildren(...Et(h.facts));let b=l.contains(document.activeElement);l.
 replaceChildren(...h.ready.map(([E,M])=>rt(M,()=>C.send({type:"take",step:E})))),h.ready.length||l.append(e("p",{class:"\
 ts-hint"},"No step is ready.")),b&&(l.querySelector("button")??$).focus(),d.replaceChildren(...mt(h.waiting)),d.disabled=
 j.disabled=!h.waiting.length,u.value=String(h.position),p.textContent=` of ${h.count} `;let m=h.position===0,k=h.position===
-h.count;for(let E of[g,y])ls(E,m);for(let E of[$,I])ls(E,k)}return C.follow("change:view",v),v(),C.close}function Ft(t){let s=null,n=null,o=a=>{if(s!==null){n=a;return}s=et("turn"),t(a,s)},r=()=>{s=null;let a=n;n=null,a!==null&&
-o(a)};return{ask:o,free:r,answered(a){a===s&&r()},get waiting(){return s!==null}}}var ct=(t,s,n,o,r)=>P("line",{x1:t,y1:s,x2:n,y2:o,class:r}),lt=(t,s,n,o="middle")=>P("text",{x:t,y:s,"text-anchor":o,class:"\
+h.count;for(let E of[g,y])ls(E,m);for(let E of[$,B])ls(E,k)}return C.follow("change:view",v),v(),C.close}function Ft(t){let s=null,n=null,o=a=>{if(s!==null){n=a;return}s=et("turn"),t(a,s)},r=()=>{s=null;let a=n;n=null,a!==null&&
+o(a)};return{ask:o,free:r,answered(a){a===s&&r()},get waiting(){return s!==null}}}var it=(t,s,n,o,r)=>P("line",{x1:t,y1:s,x2:n,y2:o,class:r}),ct=(t,s,n,o="middle")=>P("text",{x:t,y:s,"text-anchor":o,class:"\
 tsg-text"},n);function qt(){let t=P("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(P("circle",{cx:100,
-cy:100,r:96,class:"tsg-face"}));for(let o=0;o<100;o+=1){let r=o/100*2*Math.PI,a=o%10===0?78:o%5===0?82:86;t.append(ct(100+
+cy:100,r:96,class:"tsg-face"}));for(let o=0;o<100;o+=1){let r=o/100*2*Math.PI,a=o%10===0?78:o%5===0?82:86;t.append(it(100+
 a*Math.sin(r),100-a*Math.cos(r),100+92*Math.sin(r),100-92*Math.cos(r),o%10===0?"tsg-mark tsg-long":"tsg-mark")),o%10===0&&
-t.append(lt(100+66*Math.sin(r),104.5-66*Math.cos(r),String(o)))}t.append(P("circle",{cx:100,cy:134,r:20,class:"tsg-face"}));
-for(let o=0;o<10;o+=1){let r=o/10*2*Math.PI;t.append(ct(100+15*Math.sin(r),134-15*Math.cos(r),100+19*Math.sin(r),134-19*
-Math.cos(r),"tsg-mark"))}let s=ct(100,134,100,119,"tsg-small"),n=P("path",{d:"M98 112L98.8 16L101.2 16L102 112Z",class:"\
+t.append(ct(100+66*Math.sin(r),104.5-66*Math.cos(r),String(o)))}t.append(P("circle",{cx:100,cy:134,r:20,class:"tsg-face"}));
+for(let o=0;o<10;o+=1){let r=o/10*2*Math.PI;t.append(it(100+15*Math.sin(r),134-15*Math.cos(r),100+19*Math.sin(r),134-19*
+Math.cos(r),"tsg-mark"))}let s=it(100,134,100,119,"tsg-small"),n=P("path",{d:"M98 112L98.8 16L101.2 16L102 112Z",class:"\
 tsg-pointer"});return t.append(s,n,P("circle",{cx:100,cy:100,r:5,class:"tsg-hub"})),{node:t,set(o,r){n.setAttribute("tra\
 nsform",`rotate(${o*360} 100 100)`),s.setAttribute("transform",`rotate(${o*36} 100 134)`),t.setAttribute("aria-label",`D\
 ial indicator, one mark is 0.01 mm. ${r}`)}}}function us({top:t,mark:s,perFigure:n}){let o=P("svg",{viewBox:"0 0 600 92",
 class:"tsg-scale",role:"img"}),r=c=>30+c/t*540;o.append(P("rect",{x:14,y:22,width:572,height:44,rx:6,class:"tsg-face"}));
-for(let c=0;c*s<=t+1e-9;c+=1){let i=c%n===0;o.append(ct(r(c*s),22,r(c*s),i?40:33,i?"tsg-mark tsg-long":"tsg-mark")),i&&o.
-append(lt(r(c*s),84,String(Math.round(c*s))))}let a=P("path",{d:"M0 24L-4 64L4 64Z",class:"tsg-pointer"});return o.append(
-a,lt(586,14,"newtons","end")),{node:o,top:t,set(c,i){a.setAttribute("transform",`translate(${r(Math.min(c,t))} 0)`),o.setAttribute(
+for(let c=0;c*s<=t+1e-9;c+=1){let i=c%n===0;o.append(it(r(c*s),22,r(c*s),i?40:33,i?"tsg-mark tsg-long":"tsg-mark")),i&&o.
+append(ct(r(c*s),84,String(Math.round(c*s))))}let a=P("path",{d:"M0 24L-4 64L4 64Z",class:"tsg-pointer"});return o.append(
+a,ct(586,14,"newtons","end")),{node:o,top:t,set(c,i){a.setAttribute("transform",`translate(${r(Math.min(c,t))} 0)`),o.setAttribute(
 "aria-label",`Spring scale, one mark is ${s} N. ${i}`)}}}function ps({low:t,high:s,reach:n}){let o=P("svg",{viewBox:"0 0\
  720 92",class:"tsg-axis",role:"img"}),r=i=>360+Math.max(-n,Math.min(n,i))/n*340;o.append(P("rect",{x:r(t),y:34,width:r(
-s)-r(t),height:24,class:"tsg-target"}),lt((r(t)+r(s))/2,84,"target"),ct(20,46,700,46,"tsg-mark"),ct(360,26,360,66,"tsg-m\
-ark tsg-long"),lt(20,20,"end play","start"),lt(700,20,"preload","end"),lt(360,20,"0"));for(let i=.05;i<=n+1e-9;i+=.05)for(let l of[
-i,-i])o.append(ct(r(l),42,r(l),50,"tsg-mark"));o.append(lt(r(-n),70,`${n.toFixed(2)} mm`,"start"),lt(r(n),70,`${n.toFixed(
+s)-r(t),height:24,class:"tsg-target"}),ct((r(t)+r(s))/2,84,"target"),it(20,46,700,46,"tsg-mark"),it(360,26,360,66,"tsg-m\
+ark tsg-long"),ct(20,20,"end play","start"),ct(700,20,"preload","end"),ct(360,20,"0"));for(let i=.05;i<=n+1e-9;i+=.05)for(let l of[
+i,-i])o.append(it(r(l),42,r(l),50,"tsg-mark"));o.append(ct(r(-n),70,`${n.toFixed(2)} mm`,"start"),ct(r(n),70,`${n.toFixed(
 2)} mm`,"end"));let a=P("path",{d:"M-7 28L7 28L0 45Z",class:"tsg-cold"}),c=P("circle",{cx:0,cy:46,r:6,class:"tsg-warm"});
 return o.append(a,c),{node:o,set(i,l,d){a.setAttribute("transform",`translate(${r(i)} 0)`),c.setAttribute("transform",`t\
 ranslate(${r(l)} 0)`),o.setAttribute("aria-label",d)}}}function gt(t,{min:s,max:n,step:o,value:r,words:a,onInput:c}){let i=e(
@@ -742,116 +741,116 @@ i.value))}),i.setAttribute("aria-valuetext",a(r)),{box:i,row:e("label",{class:"t
 String(d),l.textContent=a(d)}}}function ht(t,s,n,o){let r=e("select",{class:"ts-box","aria-label":t,onchange:()=>o(r.value)},
 ...s.map(([a,c])=>e("option",{value:a,selected:a===n},c)));return{box:r,row:e("span",{class:"ts-pair"},`${t} `,r)}}function fs({model:t,el:s}){let n=t.get("about"),o=t.get("shown").state,r=null,a=e("div",{class:"tsg-wide",tabindex:"0",
 role:"group","aria-label":"Spring scale"}),c=e("p",{class:"ts-hint"}),i=e("p",{class:"ts-finding",role:"status"}),l=e("u\
-l",{class:"ts-sentences"}),d=Ft((v,h)=>S.send({type:"set",state:v,turn:h})),u=v=>{o={...o,...v},d.ask(o)},p=P("circle",{
-cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),f=ct(0,0,0,0,"tsg-mark tsg-long"),w=lt(0,0,""),g=96,
+l",{class:"ts-sentences"}),d=Ft((v,h)=>L.send({type:"set",state:v,turn:h})),u=v=>{o={...o,...v},d.ask(o)},p=P("circle",{
+cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),f=it(0,0,0,0,"tsg-mark tsg-long"),w=ct(0,0,""),g=96,
 $=g/(n.readingsOnly?o.radius:n.radii[1]),y=P("svg",{viewBox:`0 0 ${2*g+120} ${2*g+30}`,width:2*g+120,height:2*g+30,class:"\
-tsg-drum",role:"img"}),I=g+4;p.setAttribute("transform",`translate(${I} ${I})`),y.append(p,f,ct(4,I,2*g+4,I,"tsg-centre"),
-ct(I,4,I,2*g+4,"tsg-centre"),P("circle",{cx:I,cy:I,r:10,class:"tsg-face"}),w);let j=[e("div",{class:"ts-tools"},G("Turn \
+tsg-drum",role:"img"}),B=g+4;p.setAttribute("transform",`translate(${B} ${B})`),y.append(p,f,it(4,B,2*g+4,B,"tsg-centre"),
+it(B,4,B,2*g+4,"tsg-centre"),P("circle",{cx:B,cy:B,r:10,class:"tsg-face"}),w);let j=[e("div",{class:"ts-tools"},G("Turn \
 the shaft ten times",()=>u({turns:o.turns+10})))];if(!n.readingsOnly){let v=n.kinds,h=v.map(([b,m])=>e("label",{class:"t\
 s-option"},e("input",{type:"checkbox",checked:o.kinds.includes(b),onchange:k=>u({kinds:v.map(([E])=>E).filter(E=>E===b?k.
 target.checked:o.kinds.includes(E))})}),`with ${m}`));j[0].append(G("Fit the rings anew",()=>u({turns:0}))),h.length&&j.
 push(e("fieldset",{class:"tsg-ticks"},e("legend",{class:"ts-hint"},"What turns with the bearings"),...h)),j.push(gt("Set\
 ting",{min:-.05,max:n.highest,step:.005,value:o.setting,onInput:b=>u({setting:b}),words:b=>b<0?`${(-b).toFixed(3)} mm of\
  end play`:`${b.toFixed(3)} mm of preload`}).row,gt("Radius of the drum",{min:n.radii[0],max:n.radii[1],step:1,value:o.radius,
-onInput:b=>u({radius:b}),words:b=>`${b} mm`}).row)}let S=J({model:t,el:s},{kind:"rig"});S.show(e("p",{class:"ts-who"},n.
-readingsOnly?"Take your reading here; write it in the form below.":"Practice. Nothing here is marked or saved."),S.alert,
-e("div",{class:"tsg-beside"},y,e("div",{class:"tsg-side"},a,c)),...j,i,l);function L(){let v=t.get("shown");d.waiting||(o=
-v.state);let h=$*v.state.radius;Ot(p,{r:h}),Ot(f,{x1:I,y1:I-h,x2:2*g+120,y2:I-h}),Ot(w,{x:I,y:2*g+22}),w.textContent=`dr\
+onInput:b=>u({radius:b}),words:b=>`${b} mm`}).row)}let L=J({model:t,el:s},{kind:"rig"});L.show(e("p",{class:"ts-who"},n.
+readingsOnly?"Take your reading here; write it in the form below.":"Practice. Nothing here is marked or saved."),L.alert,
+e("div",{class:"tsg-beside"},y,e("div",{class:"tsg-side"},a,c)),...j,i,l);function S(){let v=t.get("shown");d.waiting||(o=
+v.state);let h=$*v.state.radius;Ot(p,{r:h}),Ot(f,{x1:B,y1:B-h,x2:2*g+120,y2:B-h}),Ot(w,{x:B,y:2*g+22}),w.textContent=`dr\
 um, radius ${v.state.radius} mm`,y.setAttribute("aria-label",`A drum of ${v.state.radius} mm radius on the shaft; the co\
 rd leaves it at its edge towards the scale.`),r?.top!==v.scale.top&&(r=us(v.scale),a.replaceChildren(r.node),c.textContent=
 `Spring scale to ${v.scale.top} N, one mark ${v.scale.mark} N.`),r?.set(v.pull,v.pullWords),i.textContent=v.finding,l.replaceChildren(
-...Dt(v.words)),d.answered(v.turn)}let C=()=>d.free();return S.follow("change:shown",L),S.follow("msg:custom",C),L(),S.close}function Ct({model:t,el:s},n){let o=t.get("about"),r=t.get("shown").state,a=Ft((p,f)=>c.send({type:"set",state:p,turn:f})),
+...Dt(v.words)),d.answered(v.turn)}let C=()=>d.free();return L.follow("change:shown",S),L.follow("msg:custom",C),S(),L.close}function Ct({model:t,el:s},n){let o=t.get("about"),r=t.get("shown").state,a=Ft((p,f)=>c.send({type:"set",state:p,turn:f})),
 c=J({model:t,el:s},{kind:"rig"}),i=e("p",{class:"ts-finding",role:"status"}),l=n(o,p=>{r={...r,...p},a.ask(r)},r),d=o.readingsOnly?
 "Take your readings here; write them in the form below.":"Practice. Nothing here is marked or saved.";c.show(e("p",{class:"\
 ts-who"},d),c.alert,e("div",{class:"tsg-wide"},l.picture),...l.controls,i);function u(){let p=t.get("shown");a.waiting||
 (r=p.state),l.set(p,r),i.textContent=p.finding,a.answered(p.turn)}return c.follow("change:shown",u),c.follow("msg:custom",
 a.free),u(),c.close}var Lt=(...t)=>e("div",{class:"ts-tools"},...t);var Tn={x:44,y:84,perMm:34};function Nn(t){let s=P("svg",{viewBox:"0 0 760 190",class:"tsi-vernier",role:"img"}),{x:n,y:o,
 perMm:r}=Tn,a=P("g",{}),c=P("g",{});s.append(P("rect",{x:1,y:22,width:758,height:o-22,class:"tsi-paper"}),P("rect",{x:n-
-30,y:o,width:t.lines*t.space*r+60,height:64,class:"tsi-body"}),a,c,lt(12,14,"main scale, mm","start"),lt(12,176,`vernier\
+30,y:o,width:t.lines*t.space*r+60,height:64,class:"tsi-body"}),a,c,ct(12,14,"main scale, mm","start"),ct(12,176,`vernier\
 , ${t.lines} spaces in ${Math.round(t.lines*t.space)} mm`,"start"));for(let i=0;i<=t.lines;i+=1){let l=n+i*t.space*r;c.append(
-ct(l,o,l,o+(i%2?20:30),"tsi-fine")),i%2===0&&c.append(lt(l,o+48,String(i)))}return{node:s,set(i){a.replaceChildren();for(let l=Math.
-max(0,Math.ceil(i.mm-1));l<=t.top+25;l+=1){let d=n+(l-i.mm)*r;d<4||d>756||(a.append(ct(d,o,d,o-(l%10===0?34:l%5===0?28:20),
-"tsi-fine")),l%5===0&&a.append(lt(d,o-40,String(l))))}s.setAttribute("aria-label",`${t.name}. ${i.words}`)}}}function hs(t){
+it(l,o,l,o+(i%2?20:30),"tsi-fine")),i%2===0&&c.append(ct(l,o+48,String(i)))}return{node:s,set(i){a.replaceChildren();for(let l=Math.
+max(0,Math.ceil(i.mm-1));l<=t.top+25;l+=1){let d=n+(l-i.mm)*r;d<4||d>756||(a.append(it(d,o,d,o-(l%10===0?34:l%5===0?28:20),
+"tsi-fine")),l%5===0&&a.append(ct(d,o-40,String(l))))}s.setAttribute("aria-label",`${t.name}. ${i.words}`)}}}function hs(t){
 return Ct(t,(s,n,o)=>{let r=Nn(s),a=gt("Rod",{min:0,max:s.top,step:.05,value:o.rod,words:()=>"push down to the right",onInput:l=>n(
 {rod:l})}),c=ht("Foot",s.places,o.place,l=>n({place:l,rod:0})),i=ht("Look",s.eyes,o.eye,l=>n({eye:l}));return{picture:r.
 node,controls:[Lt(c.row,i.row),Lt(G("Push the rod down until it rests",()=>n({rod:s.top})),G("Lift the rod",()=>n({rod:0}))),
 a.row],set(l,d){r.set(l),c.box.value=d.place,i.box.value=d.eye,a.box.value=d.rod}}})}function gs({model:t,el:s}){let n=t.get("plan"),o=e("p",{class:"ts-finding"}),r=e("p",{class:"tsj-happened",role:"status"}),
-a=e("div",{class:"tsj-drawing"});a.innerHTML=n.drawing;let c=e("div",{class:"tsj-bars"}),i=Z(a,"[data-bolt]"),l=et("torq\
+a=e("div",{class:"tsj-drawing"});a.innerHTML=n.drawing;let c=e("div",{class:"tsj-bars"}),i=Q(a,"[data-bolt]"),l=et("torq\
 ue"),d=e("input",{id:l,type:"range",min:10,max:100,step:5,oninput:()=>f()});d.value="100";let u=e("output",{class:"tsj-f\
 igure",for:l}),p=()=>d.value==="100"?n.torque:Number((Math.round(n.torque*Number(d.value)/100/n.step)*n.step).toFixed(3));
 function f(){u.textContent=`${p()} N·m`,d.setAttribute("aria-valuetext",`${p()} newton metres, ${d.value} percent of th\
-e torque`)}let w=h=>S.send({type:"pull",bolt:h,torque:p()}),g=G("Take back",()=>S.send({type:"undo"})),$=G("Wait until t\
-he film has run out",()=>S.send({type:"wait"})),y=e("select",{class:"ts-box","aria-label":"Wet sealant between the faces",
-onchange:()=>S.send({type:"set",film:Number(y.value)})},...n.films.map(h=>e("option",{value:h},h?`${h} µm thick`:"none"))),
-I=e("input",{type:"checkbox",onchange:()=>S.send({type:"set",scattered:I.checked})});a.addEventListener("click",h=>{let b=vt(
+e torque`)}let w=h=>L.send({type:"pull",bolt:h,torque:p()}),g=G("Take back",()=>L.send({type:"undo"})),$=G("Wait until t\
+he film has run out",()=>L.send({type:"wait"})),y=e("select",{class:"ts-box","aria-label":"Wet sealant between the faces",
+onchange:()=>L.send({type:"set",film:Number(y.value)})},...n.films.map(h=>e("option",{value:h},h?`${h} µm thick`:"none"))),
+B=e("input",{type:"checkbox",onchange:()=>L.send({type:"set",scattered:B.checked})});a.addEventListener("click",h=>{let b=kt(
 h,"[data-bolt]");b&&(j(b),w(Number(b.dataset.bolt)))});let j=h=>{for(let b of i)b.setAttribute("tabindex",b===h?"0":"-1");
-h.focus({preventScroll:!0})};a.addEventListener("keydown",h=>{let b=vt(h,"[data-bolt]");if(!b||h.ctrlKey||h.metaKey||h.altKey)
+h.focus({preventScroll:!0})};a.addEventListener("keydown",h=>{let b=kt(h,"[data-bolt]");if(!b||h.ctrlKey||h.metaKey||h.altKey)
 return;let m=Number(b.dataset.bolt),k={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[h.key];if(k)j(i[(m+k+i.length)%
 i.length]);else if(h.key==="Home")j(i[0]);else if(h.key==="End")j(i[i.length-1]);else if(h.key==="Enter"||h.key===" ")h.
-repeat||w(m);else return;h.preventDefault()});let S=J({model:t,el:s},{kind:"rig"}),L=e("div",{class:"ts-tools",role:"gro\
-up","aria-label":"Bolts"},G("Start all by hand",()=>S.send({type:"start"})),...n.rounds.map(([h,b])=>G(`One round ${b}`,
-()=>S.send({type:"round",pattern:h,torque:p()}))),g,G("Start again",()=>S.send({type:"again"}))),C=e("div",{class:"ts-to\
+repeat||w(m);else return;h.preventDefault()});let L=J({model:t,el:s},{kind:"rig"}),S=e("div",{class:"ts-tools",role:"gro\
+up","aria-label":"Bolts"},G("Start all by hand",()=>L.send({type:"start"})),...n.rounds.map(([h,b])=>G(`One round ${b}`,
+()=>L.send({type:"round",pattern:h,torque:p()}))),g,G("Start again",()=>L.send({type:"again"}))),C=e("div",{class:"ts-to\
 ols",role:"group","aria-label":"Wrench"},e("span",{class:"tsj-slide"},e("label",{for:l},"Wrench set to"),d,u));n.films.length&&
-C.append(e("label",{class:"ts-pair"},"Wet sealant",y),$,e("label",{class:"tsj-check"},I,"friction scatters from bolt to \
-bolt")),S.show(e("p",{class:"ts-who"},n.readingsOnly?"A bench to take readings from. What you do here is not saved; your\
- answers below are.":"Practice. Nothing here is marked or saved."),S.alert,o,C,L,r,e("div",{class:"tsj-bench"},a,c),e("p",
+C.append(e("label",{class:"ts-pair"},"Wet sealant",y),$,e("label",{class:"tsj-check"},B,"friction scatters from bolt to \
+bolt")),L.show(e("p",{class:"ts-who"},n.readingsOnly?"A bench to take readings from. What you do here is not saved; your\
+ answers below are.":"Practice. Nothing here is marked or saved."),L.alert,o,C,S,r,e("div",{class:"tsj-bench"},a,c),e("p",
 {class:"ts-keys"},"Choose a bolt: the first time it is started by hand, then the wrench pulls it. Keys: arrows go from b\
 olt to bolt, Enter pulls."));function v(){let h=t.get("view");o.textContent=h.finding,r.textContent=h.happened,c.innerHTML=
 h.bars;for(let[b,m]of i.entries()){let k=h.tight[b]?`${h.clamps[b]} kN`:h.started[b]?"started by hand":"not started";m.setAttribute(
 "aria-label",`Bolt ${b+1} of ${n.count}, ${k}`),m.classList.toggle("tsj-tight",h.tight[b]),m.classList.toggle("tsj-start\
-ed",h.started[b])}g.disabled=!h.pulls,$.disabled=!h.standing,y.value=String(h.film),I.checked=h.scattered}return S.follow(
-"change:view",v),f(),v(),S.close}var ms="tsk-number";function It(t,s,...n){return e("td",{class:s?ms:null,"data-label":t||null,role:"cell"},...n)}function le(t,s,n){
+ed",h.started[b])}g.disabled=!h.pulls,$.disabled=!h.standing,y.value=String(h.film),B.checked=h.scattered}return L.follow(
+"change:view",v),f(),v(),L.close}var ms="tsk-number";function It(t,s,...n){return e("td",{class:s?ms:null,"data-label":t||null,role:"cell"},...n)}function le(t,s,n){
 let o=s.map(([c,i])=>e("th",{scope:"col",role:"columnheader",class:i?ms:null},c)),r=e("thead",{role:"rowgroup"},e("tr",{
 role:"row"},...o)),a=e("table",{class:"tsk-board",role:"table"},e("caption",{},t),r,n);return e("div",{class:"ts-scroll"},
 a)}function ws({model:t,el:s}){let n=t.get("plan"),o=e("p",{class:"ts-finding",role:"status"}),r=e("p",{class:"tsk-spent"}),
 a=e("ul",{class:"ts-sentences tsk-left"}),c=e("p",{class:"tsk-more"}),i=e("tbody",{role:"rowgroup"}),l=new Map;for(let[f,
 w,g,$]of n.checks){let y=e("select",{class:"ts-box","aria-label":`What it showed: ${w}`,onchange:()=>u.send({type:"obser\
-ve",check:f,shown:y.value})},e("option",{value:""},"Not made"),...mt($)),I=It("would tell, bit",!0),j=It("bit a minute",
-!0),S=e("tr",{role:"row"},e("th",{scope:"row",role:"rowheader"},w),It("min",!0,`${g}`),It("it showed",!1,y),I,j);l.set(f,
-{box:y,tells:I,rate:j,row:S}),i.append(S)}let d=e("button",{class:"ts-button",type:"button",onclick:()=>u.send({type:"cl\
+ve",check:f,shown:y.value})},e("option",{value:""},"Not made"),...mt($)),B=It("would tell, bit",!0),j=It("bit a minute",
+!0),L=e("tr",{role:"row"},e("th",{scope:"row",role:"rowheader"},w),It("min",!0,`${g}`),It("it showed",!1,y),B,j);l.set(f,
+{box:y,tells:B,rate:j,row:L}),i.append(L)}let d=e("button",{class:"ts-button",type:"button",onclick:()=>u.send({type:"cl\
 ear"})},"Take all observations back"),u=J({model:t,el:s},{kind:"rig"});u.show(e("p",{class:"ts-who"},"Practice. Nothing \
 here is marked or saved."),u.alert,o,a,c,le("Checks: what each showed, and what it can still tell",[["Check"],["min",!0],
 ["It showed"],["would tell, bit",!0],["bit a minute",!0]],i),r,d);function p(){let f=t.get("view");o.textContent=f.finding,
 r.textContent=f.spent,c.textContent=f.more,a.replaceChildren(...Dt(f.left.map(([$,y])=>`${$} (${y})`)));let w=f.ranked,g=new Map(
-w.map(([$,y,I],j)=>[$,{bits:y,rate:I,rank:j}]));for(let[$,{box:y,tells:I,rate:j,row:S}]of l){let L=f.observed[$],C=g.get(
-$);y.value=L??"",I.textContent=C?C.bits:L!==void 0?"made":"nothing",j.textContent=C?C.rate+(C.rank===0?" ◀ best next":
-""):"–",S.classList.toggle("tsk-best",C?.rank===0)}}return u.follow("change:view",p),p(),u.close}function bs(t,{move:s,hand:n}){let{element:o,at:r}=ae(t),a=Object.entries(t.aims).filter(([l])=>l.startsWith("at:")),c=(l,d)=>{
+w.map(([$,y,B],j)=>[$,{bits:y,rate:B,rank:j}]));for(let[$,{box:y,tells:B,rate:j,row:L}]of l){let S=f.observed[$],C=g.get(
+$);y.value=S??"",B.textContent=C?C.bits:S!==void 0?"made":"nothing",j.textContent=C?C.rate+(C.rank===0?" ◀ best next":
+""):"–",L.classList.toggle("tsk-best",C?.rank===0)}}return u.follow("change:view",p),p(),u.close}function bs(t,{move:s,hand:n}){let{element:o,at:r}=ae(t),a=Object.entries(t.aims).filter(([l])=>l.startsWith("at:")),c=(l,d)=>{
 let[u,p]=r(l,d);return P("circle",{cx:u,cy:p,r:16,class:"tsl-spot",...{"data-travel":l,"data-turn":d}})},i=P("g",{class:"\
 tsl-knob"},P("circle",{r:12}));return o.append(...a.map(([,[l]])=>c(Number(l),0)),...t.gears.map(([,l,d])=>c(l,d)),i),o.
-classList.add("ts-lever"),o.addEventListener("click",l=>{let d=vt(l,".tsl-spot");if(!d)return;let u=[Number(d.dataset.travel),
+classList.add("ts-lever"),o.addEventListener("click",l=>{let d=kt(l,".tsl-spot");if(!d)return;let u=[Number(d.dataset.travel),
 Number(d.dataset.turn)];for(let p of Je(t.aims,n(),u))s(p)}),{element:o,scale:[Ut,re],show([l,d],u){let[p,f]=r(l,d);i.setAttribute(
-"transform",`translate(${p.toFixed(1)} ${f.toFixed(1)})`);for(let w of Z(o,"[data-gear]"))w.classList.toggle("tsl-in",u.
+"transform",`translate(${p.toFixed(1)} ${f.toFixed(1)})`);for(let w of Q(o,"[data-gear]"))w.classList.toggle("tsl-in",u.
 includes(String(w.dataset.gear)))}}}function ks({model:t,el:s}){let n=e("p",{class:"ts-finding",role:"status"}),o=e("p",{class:"ts-happened",role:"status"}),
-r=e("div",{class:"ts-scroll ts-fit"}),a=bs(t.get("plan"),{move:m=>I({type:"move",code:m}),hand:()=>t.get("view").hand}),
+r=e("div",{class:"ts-scroll ts-fit"}),a=bs(t.get("plan"),{move:m=>B({type:"move",code:m}),hand:()=>t.get("view").hand}),
 c=e("div",{class:"ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"The lever. Arrow\
  keys left and right slide the selector shaft, up and down turn it."}),i=e("select",{class:"ts-box ts-how","aria-label":"\
-How it is put together"},...mt(t.get("builds"))),l=rt("Start again",()=>I({type:"reset"})),d=e("div",{class:"ts-tools ts\
--moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([m,k])=>rt(k,()=>I({type:"move",code:m})))),
+How it is put together"},...mt(t.get("builds"))),l=rt("Start again",()=>B({type:"reset"})),d=e("div",{class:"ts-tools ts\
+-moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([m,k])=>rt(k,()=>B({type:"move",code:m})))),
 u=e("ol",{class:"ts-log","aria-label":"What was tried and what happened"}),p=e("p",{class:"ts-hint"},"Nothing tried yet.\
  Each move is written down here."),f=e("p",{class:"ts-proof",role:"status"}),w=rt("What does a full hand test find?",()=>{
-w.disabled=!0,f.textContent="testing",I({type:"prove"})}),g=J({model:t,el:s},{kind:"rig"});c.append(e("div",{},e("p",{class:"\
+w.disabled=!0,f.textContent="testing",B({type:"prove"})}),g=J({model:t,el:s},{kind:"rig"});c.append(e("div",{},e("p",{class:"\
 ts-prompt"},"The lever"),a.element),r),g.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),g.alert,
 e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"Put together: ",i),l,w),n,c,o,f,e("div",{class:"ts-gate-work"},e(
 "div",{},e("p",{class:"ts-hint"},"Press a place in the gate, or pull the lever. Keys: left and right slide, up and down \
-turn. Or in words:"),d),e("div",{},e("p",{class:"ts-prompt"},"Tried by hand"),p,u)));let $=0,y="";function I(m){$+=1,g.send(
+turn. Or in words:"),d),e("div",{},e("p",{class:"ts-prompt"},"Tried by hand"),p,u)));let $=0,y="";function B(m){$+=1,g.send(
 {...m,turn:$})}function j(){let m=t.get("view");if(y!==t.get("figure")){y=t.get("figure"),r.innerHTML=y;let k=Nt(r,"svg");
-k.removeAttribute("role"),k.setAttribute("aria-hidden","true")}for(let k of Z(r,"[data-body]")){let[E,M]=m.moved[String(
-k.dataset.rides??k.dataset.body)]??[0,0];k.setAttribute("transform",`translate(${E.toFixed(2)} ${M.toFixed(2)})`)}for(let k of Z(
-r,"[data-gear]"))k.classList.toggle("tsg-in",m.gears.includes(k.dataset.gear));for(let k of Z(r,"[data-lifts]"))k.classList.
+k.removeAttribute("role"),k.setAttribute("aria-hidden","true")}for(let k of Q(r,"[data-body]")){let[E,M]=m.moved[String(
+k.dataset.rides??k.dataset.body)]??[0,0];k.setAttribute("transform",`translate(${E.toFixed(2)} ${M.toFixed(2)})`)}for(let k of Q(
+r,"[data-gear]"))k.classList.toggle("tsg-in",m.gears.includes(k.dataset.gear));for(let k of Q(r,"[data-lifts]"))k.classList.
 toggle("tsg-up",m.lifted);a.show(m.hand,m.gears),c.dataset.turn=String(m.turn),n.textContent=`${m.gears.length>1?"■ ":
 m.gears.length?"● ":"○ "}${m.title}.`,o.textContent=m.happened,o.classList.toggle("ts-stopped",/topped by/.test(m.happened)),
 (u.childElementCount!==m.log.length||u.lastElementChild?.textContent!==m.log.at(-1))&&(u.replaceChildren(...m.log.map(k=>e(
 "li",{class:/topped by/.test(k)?"ts-stopped":""},k))),u.scrollTop=u.scrollHeight),p.hidden=m.log.length>0,i.value=m.build,
 f.textContent=m.proof,w.disabled=!1,C=!1,b()}c.addEventListener("keydown",m=>{if(yt(m))return;let k={ArrowLeft:[-1,0],ArrowRight:[
-1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[m.key];k&&(m.preventDefault(),I({type:"nudge",travel:k[0],turned:k[1]}))}),i.addEventListener(
-"change",()=>I({type:"build",build:i.value}));let S=null,L=null,C=!1;function v(m,k){let E=k.getBoundingClientRect(),M=k.
-viewBox.baseVal.width/E.width;return[(m.clientX-E.left)*M,(m.clientY-E.top)*M]}c.addEventListener("pointerdown",m=>{let k=vt(
-m,".tsg-panel, .tsl-knob");if(!k||m.button!==0)return;let E=k.ownerSVGElement,M=t.get("view").hand,[q,O]=v(m,E),A=Number(
-k.dataset.scale),N=A?[A,A]:a.scale;S={svg:E,x:q-M[0]*N[0],y:O+M[1]*N[1],scale:N},c.setPointerCapture(m.pointerId),c.focus(
-{preventScroll:!0}),c.classList.add("ts-pulling"),m.preventDefault()}),c.addEventListener("pointermove",m=>{if(!S)return;
-let[k,E]=v(m,S.svg),{scale:M}=S;L={travel_mm:(k-S.x)/M[0],turn_mm:(S.y-E)/M[1]},b()});let h=()=>{S=null,c.classList.remove(
-"ts-pulling")};c.addEventListener("pointerup",h),c.addEventListener("pointercancel",h);function b(){if(C||!L)return;C=!0;
-let m=L;L=null,I({type:"pull",...m})}return g.follow("msg:custom",m=>{m.type==="trouble"&&(C=!1)}),g.follow("change:view",
+1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[m.key];k&&(m.preventDefault(),B({type:"nudge",travel:k[0],turned:k[1]}))}),i.addEventListener(
+"change",()=>B({type:"build",build:i.value}));let L=null,S=null,C=!1;function v(m,k){let E=k.getBoundingClientRect(),M=k.
+viewBox.baseVal.width/E.width;return[(m.clientX-E.left)*M,(m.clientY-E.top)*M]}c.addEventListener("pointerdown",m=>{let k=kt(
+m,".tsg-panel, .tsl-knob");if(!k||m.button!==0)return;let E=k.ownerSVGElement,M=t.get("view").hand,[W,O]=v(m,E),A=Number(
+k.dataset.scale),D=A?[A,A]:a.scale;L={svg:E,x:W-M[0]*D[0],y:O+M[1]*D[1],scale:D},c.setPointerCapture(m.pointerId),c.focus(
+{preventScroll:!0}),c.classList.add("ts-pulling"),m.preventDefault()}),c.addEventListener("pointermove",m=>{if(!L)return;
+let[k,E]=v(m,L.svg),{scale:M}=L;S={travel_mm:(k-L.x)/M[0],turn_mm:(L.y-E)/M[1]},b()});let h=()=>{L=null,c.classList.remove(
+"ts-pulling")};c.addEventListener("pointerup",h),c.addEventListener("pointercancel",h);function b(){if(C||!S)return;C=!0;
+let m=S;S=null,B({type:"pull",...m})}return g.follow("msg:custom",m=>{m.type==="trouble"&&(C=!1)}),g.follow("change:view",
 j),j(),g.close}function vs({model:t,el:s}){let n=t.get("plan"),o=t.get("view"),r=e("p",{class:"ts-finding",role:"status"}),a=e("p",{class:"\
 ts-happened tsw-happened",role:"status"}),c=e("div",{class:"ts-scroll ts-fit tsw-train"}),i=o.dials[0].shaft,d=n.gears.map(
 ([m,k])=>e("button",{type:"button",class:"ts-button","data-gear":m,"aria-pressed":"false",onclick:()=>v({type:"gear",gear:m})},
@@ -862,35 +861,35 @@ p","aria-label":"Turn the shaft"},rt("↺ 1 turn",()=>f(-1),"One turn anticlockw
  turn anticlockwise`),rt("↺ a touch",()=>f(-n.fine),"A touch anticlockwise"),rt("a touch ↻",()=>f(n.fine),"A touch c\
 lockwise"),rt(`${w} ↻`,()=>f(n.step),`${w} turn clockwise`),rt("1 turn ↻",()=>f(1),"One turn clockwise"),rt("Marks t\
 o zero",()=>v({type:"reset"}))),$=new Map;for(let m of o.dials){let k=P("g",{},P("circle",{class:"tsw-end",r:34}),P("lin\
-e",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),P("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),E=[];for(let T=0;T<n.marks;T+=
-1)E.push(P("line",{class:"tsw-tick",y1:-40,y2:T?-47:-52,transform:`rotate(${T*360/n.marks})`})),T&&E.push(P("text",{class:"\
-tsw-number",x:57*Math.sin(T*2*Math.PI/n.marks),y:-57*Math.cos(T*2*Math.PI/n.marks)+4},String(T)));let M=P("svg",{viewBox:"\
+e",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),P("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),E=[];for(let I=0;I<n.marks;I+=
+1)E.push(P("line",{class:"tsw-tick",y1:-40,y2:I?-47:-52,transform:`rotate(${I*360/n.marks})`})),I&&E.push(P("text",{class:"\
+tsw-number",x:57*Math.sin(I*2*Math.PI/n.marks),y:-57*Math.cos(I*2*Math.PI/n.marks)+4},String(I)));let M=P("svg",{viewBox:"\
 -70 -70 140 140",class:"tsw-dial","data-shaft":m.shaft,"aria-hidden":"true"},P("circle",{class:"tsw-plate",r:40}),...E,P(
-"path",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),k),q=e("div",{class:"tsw-count",tabindex:"0",role:"application","\
+"path",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),k),W=e("div",{class:"tsw-count",tabindex:"0",role:"application","\
 aria-roledescription":"shaft","data-shaft":m.shaft},e("div",{class:"tsw-name"}),M,e("div",{class:"tsw-strokes","aria-hid\
-den":"true"}),e("div",{class:"tsw-figure"}));$.set(m.shaft,{box:q,svg:M,shaftEnd:k}),q.addEventListener("focus",()=>{i!==
-m.shaft&&(i=m.shaft,b())}),q.addEventListener("keydown",T=>{if(yt(T))return;let _={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,
-ArrowUp:-1,PageDown:1,PageUp:-1}[T.key];_&&(T.preventDefault(),i=m.shaft,f(_*(T.key.startsWith("Page")?1:T.shiftKey?n.fine:
-n.step)))});let O=null,A=T=>{let _=M.getBoundingClientRect();return Math.atan2(T.clientX-_.left-_.width/2,_.top+_.height/
-2-T.clientY)/(2*Math.PI)};M.addEventListener("pointerdown",T=>{T.button===0&&(O=A(T),M.setPointerCapture(T.pointerId),q.
-focus({preventScroll:!0}),T.preventDefault())}),M.addEventListener("pointermove",T=>{if(O===null)return;let _=A(T),V=_-O;
-V-=Math.round(V),O=_,y+=V,j()});let N=()=>{O=null};M.addEventListener("pointerup",N),M.addEventListener("pointercancel",
-N)}let y=0,I=!1;function j(){if(I||Math.abs(y)<.002)return;I=!0;let m=y;y=0,f(m)}let S=J({model:t,el:s},{kind:"rig"});S.
-show(...n.closed?[]:[e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved.")],S.alert,r,...n.closed?[]:[e("\
+den":"true"}),e("div",{class:"tsw-figure"}));$.set(m.shaft,{box:W,svg:M,shaftEnd:k}),W.addEventListener("focus",()=>{i!==
+m.shaft&&(i=m.shaft,b())}),W.addEventListener("keydown",I=>{if(yt(I))return;let _={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,
+ArrowUp:-1,PageDown:1,PageUp:-1}[I.key];_&&(I.preventDefault(),i=m.shaft,f(_*(I.key.startsWith("Page")?1:I.shiftKey?n.fine:
+n.step)))});let O=null,A=I=>{let _=M.getBoundingClientRect();return Math.atan2(I.clientX-_.left-_.width/2,_.top+_.height/
+2-I.clientY)/(2*Math.PI)};M.addEventListener("pointerdown",I=>{I.button===0&&(O=A(I),M.setPointerCapture(I.pointerId),W.
+focus({preventScroll:!0}),I.preventDefault())}),M.addEventListener("pointermove",I=>{if(O===null)return;let _=A(I),V=_-O;
+V-=Math.round(V),O=_,y+=V,j()});let D=()=>{O=null};M.addEventListener("pointerup",D),M.addEventListener("pointercancel",
+D)}let y=0,B=!1;function j(){if(B||Math.abs(y)<.002)return;B=!0;let m=y;y=0,f(m)}let L=J({model:t,el:s},{kind:"rig"});L.
+show(...n.closed?[]:[e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved.")],L.alert,r,...n.closed?[]:[e("\
 div",{class:"ts-tools",role:"group","aria-label":"Gears engaged"},e("span",{},"Engage: "),...d),c],e("div",{class:"ts-to\
 ols"},e("span",{class:"ts-pair"},"Hold still: ",u),e("span",{class:"ts-pair"},"Turn by hand: ",p)),e("div",{class:"tsw-c\
 ounts"},...[...$.values()].map(m=>m.box)),g,a,e("p",{class:"ts-hint"},`All three are seen from the clutch side. Drag a d\
 ial round, or go to it and use the arrow keys (${w} turn), Shift with an arrow key (a touch) or Page Up and Page Down (o\
-ne turn). Each stroke is a whole turn.`));let L=0,C=null;function v(m){L+=1,S.send({...m,turn:L})}let h=m=>{let k=[];for(let E=m;E>
+ne turn). Each stroke is a whole turn.`));let S=0,C=null;function v(m){S+=1,L.send({...m,turn:S})}let h=m=>{let k=[];for(let E=m;E>
 0;E-=5)k.push(E>=5?"||||/":"|".repeat(E));return k.join(" ")};function b(){let m=t.get("view");C!==t.get("figure")&&(C=String(
-t.get("figure")),c.innerHTML=C);for(let k of Z(c,"[data-wheel]")){let[E,M]=m.wheels[String(k.dataset.wheel)]??[0,!0];k.setAttribute(
+t.get("figure")),c.innerHTML=C);for(let k of Q(c,"[data-wheel]")){let[E,M]=m.wheels[String(k.dataset.wheel)]??[0,!0];k.setAttribute(
 "transform",`translate(0 ${(E*Number(k.dataset.reach)).toFixed(1)})`),k.classList.toggle("tsw-behind",!M)}for(let k of d)
 k.setAttribute("aria-pressed",String(m.engaged.includes(k.dataset.gear)));u.value=m.held,p.value=i;for(let k of m.dials){
-let{box:E,shaftEnd:M}=$.get(k.shaft),q=k.way>0?"↻":k.way<0?"↺":"";M.setAttribute("transform",`rotate(${k.angle})`);let[
-O,,A,N]=E.children;O.textContent=`${k.name}${k.held?", held":k.shaft===i?", your hand":""}`,A.textContent=k.strokes||q?`${q}\
- ${h(k.strokes)}`:"no stroke",N.textContent=k.figure,E.classList.toggle("tsw-hand",k.shaft===i),E.classList.toggle("tsw-\
+let{box:E,shaftEnd:M}=$.get(k.shaft),W=k.way>0?"↻":k.way<0?"↺":"";M.setAttribute("transform",`rotate(${k.angle})`);let[
+O,,A,D]=E.children;O.textContent=`${k.name}${k.held?", held":k.shaft===i?", your hand":""}`,A.textContent=k.strokes||W?`${W}\
+ ${h(k.strokes)}`:"no stroke",D.textContent=k.figure,E.classList.toggle("tsw-hand",k.shaft===i),E.classList.toggle("tsw-\
 held",k.held),E.setAttribute("aria-label",`${k.name}${k.held?", held":""}. ${k.words}`)}r.textContent=m.finding,a.textContent=
-m.happened,s.dataset.turn=String(m.turn),I=!1,j()}return S.follow("change:view",b),b(),S.close}function ys({model:t,el:s}){let n=e("p",{class:"ts-finding",role:"status"}),o=e("div",{class:"tsh-picture"}),r=e("p",{class:"\
+m.happened,s.dataset.turn=String(m.turn),B=!1,j()}return L.follow("change:view",b),b(),L.close}function ys({model:t,el:s}){let n=e("p",{class:"ts-finding",role:"status"}),o=e("div",{class:"tsh-picture"}),r=e("p",{class:"\
 tsh-head"}),a=e("p",{class:"tsh-seen"}),c=e("div",{class:"tsh-told"}),i=e("div",{class:"tsh-box",role:"status"},r,a,c),l=[],
 d=[],u=null,p=t.get("plan").lookingOnly,f=(v,h)=>e("button",{type:"button",class:"ts-button","data-verdict":v,"aria-pres\
 sed":"false",onclick:()=>y.send({type:"judge",place:u,verdict:v})},h),w=p?[]:[f("stop","Stop here"),f("well","Fine as it\
@@ -899,30 +898,30 @@ ts-tools",role:"group","aria-label":"Your judgement of the place"},...w);t.get("
 el:s},{kind:"rig"});y.show(e("p",{class:"ts-who"},p?"A picture to look at. Nothing is saved here; your answers are below\
 .":"Practice. Nothing here is marked or saved."),y.alert,n,e("p",{class:"ts-keys"},p?"Choose a place to read what can be\
  seen there. Keys: arrows go from place to place.":"Choose a place, read what can be seen there, and judge it. Keys: arr\
-ows go from place to place; Tab goes on to the buttons."),o,i),p||i.after($);function I(v,h){let b=v!==u;u=v;for(let[m,k]of d.
+ows go from place to place; Tab goes on to the buttons."),o,i),p||i.after($);function B(v,h){let b=v!==u;u=v;for(let[m,k]of d.
 entries()){let E=l[m][0]===v;k.setAttribute("tabindex",E?"0":"-1"),k.setAttribute("aria-pressed",String(E)),k.classList.
 toggle("tsh-chosen",E),E&&h&&(k.focus({preventScroll:!0}),j(k))}b&&y.send({type:"choose",place:v})}function j(v){let h=Nt(
 v,".tsh-hit").getBoundingClientRect(),b=o.getBoundingClientRect();(h.left<b.left||h.right>b.right)&&(o.scrollLeft+=h.left-
-b.left-(b.width-h.width)/2),(h.bottom<0||h.bottom>innerHeight||h.top<0)&&v.scrollIntoView({block:"nearest"})}function S(){
+b.left-(b.width-h.width)/2),(h.bottom<0||h.bottom>innerHeight||h.top<0)&&v.scrollIntoView({block:"nearest"})}function L(){
 let v=t.get("plan");l=v.places,o.innerHTML=v.drawing,Nt(o,"svg").setAttribute("role","group"),d=l.map(([h])=>Nt(o,`[data\
 -place="${h}"]`)),d.forEach((h,b)=>{h.setAttribute("role","button"),h.setAttribute("aria-label",`${b+1} ${l[b][1]}`),h.addEventListener(
-"click",()=>I(l[b][0],!0))}),u=String(t.get("view").chosen),I(u,!1)}o.addEventListener("keydown",v=>{if(yt(v))return;let h=l.
+"click",()=>B(l[b][0],!0))}),u=String(t.get("view").chosen),B(u,!1)}o.addEventListener("keydown",v=>{if(yt(v))return;let h=l.
 findIndex(([k])=>k===u),b=Math.min(6,l.length),m=h;if(v.key==="ArrowRight")m=h+1;else if(v.key==="ArrowLeft")m=h-1;else if(v.
 key==="ArrowDown")m=h+b;else if(v.key==="ArrowUp")m=h-b;else if(v.key==="Home")m=0;else if(v.key==="End")m=l.length-1;else if(v.
-key!=="Enter"&&v.key!==" ")return;v.preventDefault(),m>=0&&m<l.length&&I(l[m][0],!0)});function L(){let v=t.get("view");
+key!=="Enter"&&v.key!==" ")return;v.preventDefault(),m>=0&&m<l.length&&B(l[m][0],!0)});function S(){let v=t.get("view");
 n.textContent=v.finding;let h=l.findIndex(([k])=>k===v.chosen);r.textContent=`${h+1}  ${l[h][1]}`,a.textContent=v.seen;let{
 verdict:b,...m}=v.told;if(c.replaceChildren(),b){let k=v.judged[v.chosen],E=k==="stop"==(b==="Stop here."),M=k==="stop"?
 "Stop here":"Fine as it is";c.append(e("p",{class:"tsh-verdict"},E?`✓ Yes: ${b}`:`✗ You said “${M}”. The course sa\
-ys: ${b}`),e("dl",{class:"ts-facts"},...Object.entries(m).flatMap(([q,O])=>[e("dt",{},q),e("dd",{},O)])))}for(let k of w)
+ys: ${b}`),e("dl",{class:"ts-facts"},...Object.entries(m).flatMap(([W,O])=>[e("dt",{},W),e("dd",{},O)])))}for(let k of w)
 k.setAttribute("aria-pressed",String(v.judged[v.chosen]===k.dataset.verdict));for(let[k,E]of d.entries()){let M=v.judged[l[k][0]];
-E.setAttribute("aria-label",`${k+1} ${l[k][1]}${M?`, judged: ${M==="stop"?"stop here":"fine as it is"}`:""}`);let q=E.querySelector(
-".tsh-tag");if(!M){q?.remove();continue}q||(q=P("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),E.
-append(q)),q.textContent=M==="stop"?"■ stop":"○ well"}s.dataset.turn=v.chosen}let C=()=>{S(),L()};return y.follow("c\
-hange:plan",C),y.follow("change:view",L),C(),y.close}function xs({model:t,el:s}){let n=t.get("plan"),o=e("p",{class:"ts-finding",role:"status"}),r=e("p",{class:"tsl-sum"}),a=e(
-"div",{class:"tsl-drawing"}),c=new Map,l=n.sliders.map(([f,w,g,$,y,I])=>{let j=et(f.replace("_","-")),S=e("output",{class:"\
-tsl-figure",for:j}),L=e("input",{id:j,type:"range",min:$,max:y,step:I,oninput:()=>{C(),u.send({type:"set",name:f,value:Number(
-L.value)})}}),C=()=>{S.textContent=`${L.value} ${g}`,L.setAttribute("aria-valuetext",`${L.value} ${g==="°"?"degrees":g}`)};
-return c.set(f,{slider:L,say:C}),e("div",{class:"tsl-row"},e("label",{for:j},w),L,S)}),d=e("select",{class:"ts-box","ari\
+E.setAttribute("aria-label",`${k+1} ${l[k][1]}${M?`, judged: ${M==="stop"?"stop here":"fine as it is"}`:""}`);let W=E.querySelector(
+".tsh-tag");if(!M){W?.remove();continue}W||(W=P("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),E.
+append(W)),W.textContent=M==="stop"?"■ stop":"○ well"}s.dataset.turn=v.chosen}let C=()=>{L(),S()};return y.follow("c\
+hange:plan",C),y.follow("change:view",S),C(),y.close}function xs({model:t,el:s}){let n=t.get("plan"),o=e("p",{class:"ts-finding",role:"status"}),r=e("p",{class:"tsl-sum"}),a=e(
+"div",{class:"tsl-drawing"}),c=new Map,l=n.sliders.map(([f,w,g,$,y,B])=>{let j=et(f.replace("_","-")),L=e("output",{class:"\
+tsl-figure",for:j}),S=e("input",{id:j,type:"range",min:$,max:y,step:B,oninput:()=>{C(),u.send({type:"set",name:f,value:Number(
+S.value)})}}),C=()=>{L.textContent=`${S.value} ${g}`,S.setAttribute("aria-valuetext",`${S.value} ${g==="°"?"degrees":g}`)};
+return c.set(f,{slider:S,say:C}),e("div",{class:"tsl-row"},e("label",{for:j},w),S,L)}),d=e("select",{class:"ts-box","ari\
 a-label":"Grip",onchange:()=>u.send({type:"set",name:"grip",value:d.value})},...mt(n.grips)),u=J({model:t,el:s},{kind:"r\
 ig"});u.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or saved."),u.alert,o,e("div",{class:"tsl-sliders",
 role:"group","aria-label":"The lift"},...l,e("div",{class:"tsl-row"},e("span",{},"Grip"),d)),a,r,e("p",{class:"ts-keys"},
@@ -930,15 +929,15 @@ role:"group","aria-label":"The lift"},...l,e("div",{class:"tsl-row"},e("span",{}
 ew");o.textContent=f.finding,r.textContent=f.sum,a.innerHTML=f.drawing;for(let[w,{slider:g,say:$}]of c)document.activeElement!==
 g&&(g.value=f.sizes[w]),$();d.value=f.sizes.grip}return u.follow("change:view",p),p(),u.close}var de={x:90,y:120,perMm:20,radius:82,bevel:30};function In(t){let s=P("svg",{viewBox:"0 0 760 240",class:"tsi-micromete\
 r",role:"img"}),{x:n,y:o,perMm:r,radius:a}=de;s.append(P("rect",{x:n-60,y:o-56,width:r*t.top+90,height:112,class:"tsi-pa\
-per"}),ct(n-20,o,n+r*t.top+20,o,"tsi-bold"));for(let p=0;p*t.pitch<=t.top;p+=1){let f=n+p*t.pitch*r;if(p%2){s.append(ct(
-f,o,f,o+18,"tsi-fine"));continue}let w=p/2;s.append(ct(f,o,f,o-(w%5?18:27),w%5?"tsi-fine":"tsi-bold")),w%5===0&&s.append(
-lt(f,o-33,String(w)))}let c=P("g",{});s.append(c,lt(12,234,"Sleeve: lines above the datum 1 mm apart, those below midway\
+per"}),it(n-20,o,n+r*t.top+20,o,"tsi-bold"));for(let p=0;p*t.pitch<=t.top;p+=1){let f=n+p*t.pitch*r;if(p%2){s.append(it(
+f,o,f,o+18,"tsi-fine"));continue}let w=p/2;s.append(it(f,o,f,o-(w%5?18:27),w%5?"tsi-fine":"tsi-bold")),w%5===0&&s.append(
+ct(f,o-33,String(w)))}let c=P("g",{});s.append(c,ct(12,234,"Sleeve: lines above the datum 1 mm apart, those below midway\
 . Thimble: 50 lines a turn.","start"));let i=P("path",{d:`M0 ${o-a+14}L${de.bevel} ${o-a}L${de.bevel} ${o+a}L0 ${o+a-14}\
 Z`,class:"tsi-body"}),l=P("rect",{x:de.bevel,y:o-a,width:760,height:2*a,class:"tsi-body"}),d=P("rect",{x:0,y:o-a,width:760,
 height:2*a,fill:"var(--ts-paper)"}),u=P("g",{});return c.append(d,i,l,u),{node:s,set(p){c.setAttribute("transform",`tran\
 slate(${n+p.mm*r} 0)`),u.replaceChildren();for(let f=0;f<t.lines;f+=1){let w=f-p.line;w-=t.lines*Math.round(w/t.lines);let g=w/
-t.lines*2*Math.PI;if(Math.abs(g)>1.15)continue;let $=o-(a-8)*Math.sin(g),y=f%5===0;u.append(ct(0,$,y?26:16,$,y?"tsi-bold":
-"tsi-fine")),y&&u.append(lt(36,$+5,String(f),"start"))}s.setAttribute("aria-label",`${t.name}. ${p.words}`)}}}function $s(t){
+t.lines*2*Math.PI;if(Math.abs(g)>1.15)continue;let $=o-(a-8)*Math.sin(g),y=f%5===0;u.append(it(0,$,y?26:16,$,y?"tsi-bold":
+"tsi-fine")),y&&u.append(ct(36,$+5,String(f),"start"))}s.setAttribute("aria-label",`${t.name}. ${p.words}`)}}}function $s(t){
 return Ct(t,(s,n,o)=>{let r=In(s),a=gt("Thimble",{min:0,max:s.top,step:.01,value:o.open,words:()=>"turn in to the left, \
 out to the right",onInput:l=>n({open:l})}),c=ht("Between the faces",s.between,o.between,l=>n({between:l,open:s.top})),i=s.
 hands.length?ht("Close it",s.hands,o.hand,l=>n({hand:l})):null;return{picture:r.node,controls:[Lt(c.row,i?.row),Lt(G("Cl\
@@ -954,9 +953,9 @@ function i(){let l=t.get("view");o.textContent=l.finding;for(let[d,{button:u,sho
 "✓":"✗"} ${f[1]}`:"",p.classList.toggle("tsk-failed",!!f&&!f[0])}}return c.follow("change:view",i),i(),c.close}function Dn(){let t=P("svg",{viewBox:"0 0 220 200",class:"tsp-gauge",role:"img"}),s=P("g"),n=P("path",{d:"M-2.5 14L0 -78\
 L2.5 14Z",class:"tsg-pointer"});t.append(P("circle",{cx:110,cy:104,r:92,class:"tsg-face"}),s,n,P("circle",{cx:110,cy:104,
 r:6,class:"tsg-hub"}));let o=c=>(-135+270*c)*Math.PI/180,r="";function a([c,i,l]){s.replaceChildren();for(let d=0;d*i<=c+
-1e-9;d+=1){let u=o(d*i/c),p=d%l===0,f=w=>[110+w*Math.sin(u),104-w*Math.cos(u)];if(s.append(ct(...f(p?72:79),...f(88),p?"\
-tsg-mark tsg-long":"tsg-mark")),p&&d%(2*l)===0){let[w,g]=f(58);s.append(lt(w,g+4.5,String(Number((d*i).toFixed(2)))))}}s.
-append(lt(110,170,"kN"))}return{node:t,set(c,i,l){String(c)!==r&&(r=String(c),a(c));let d=Math.min(i/c[0],1.03);n.setAttribute(
+1e-9;d+=1){let u=o(d*i/c),p=d%l===0,f=w=>[110+w*Math.sin(u),104-w*Math.cos(u)];if(s.append(it(...f(p?72:79),...f(88),p?"\
+tsg-mark tsg-long":"tsg-mark")),p&&d%(2*l)===0){let[w,g]=f(58);s.append(ct(w,g+4.5,String(Number((d*i).toFixed(2)))))}}s.
+append(ct(110,170,"kN"))}return{node:t,set(c,i,l){String(c)!==r&&(r=String(c),a(c));let d=Math.min(i/c[0],1.03);n.setAttribute(
 "transform",`translate(110 104) rotate(${-135+270*d})`),t.setAttribute("aria-label",l)}}}function Ls(t){return Ct(t,(s,n,o)=>{
 let r=Dn(),a=e("div",{class:"tsp-section"}),c="",i=e("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
 ection and gauge"},a,e("div",{class:"tsg-gauge"},r.node)),l=gt("Push",{min:0,max:100,step:1,value:o.travel,onInput:f=>n(
@@ -976,28 +975,28 @@ ssed":"false"},"Fit the width"),p=J({model:t,el:s},{kind:"rig",lost(){d.disabled
 inding"},t.get("finding")),e("p",{class:"ts-hint"},"Choose a step: click it, or use the arrow keys in the picture. Left \
 and right follow the rules, up and down stay beside."),e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},"Step ",d),
 u),a,e("p",{class:"ts-hint"},"Thick outline: comes before the chosen step. Double outline: comes after it. Pale: either \
-side."),i,c,l),a.innerHTML=t.get("figure");let f=Nt(a,"svg");f.setAttribute("role","group");let w=Z(f,".tsf-step").sort(
-(C,v)=>Number(C.dataset.step)-Number(v.dataset.step)),g=Z(f,".tsf-rule").map(C=>({node:C,ends:String(C.dataset.rule).split(
+side."),i,c,l),a.innerHTML=t.get("figure");let f=Nt(a,"svg");f.setAttribute("role","group");let w=Q(f,".tsf-step").sort(
+(C,v)=>Number(C.dataset.step)-Number(v.dataset.step)),g=Q(f,".tsf-rule").map(C=>({node:C,ends:String(C.dataset.rule).split(
 "-").map(Number)}));w.forEach((C,v)=>{C.setAttribute("role","button"),C.setAttribute("aria-label",`${v+1} ${n[v][1]}, ${o[v].
-before.length} before it, ${o[v].after.length} after it`),C.addEventListener("click",()=>I(v,!0))});let $=Number(r.get(t.
+before.length} before it, ${o[v].after.length} after it`),C.addEventListener("click",()=>B(v,!0))});let $=Number(r.get(t.
 get("near").step));function y(C){let v=new Set(o[$].before),h=new Set(o[$].after);w.forEach((E,M)=>{E.setAttribute("tabi\
 ndex",M===$?"0":"-1"),E.setAttribute("aria-pressed",String(M===$)),E.classList.toggle("ts-chosen-step",M===$),E.classList.
 toggle("ts-before-it",v.has(M)),E.classList.toggle("ts-after-it",h.has(M)),E.classList.toggle("ts-either",M!==$&&!v.has(
-M)&&!h.has(M))});let b=E=>E===$||v.has(E)||h.has(E);for(let{node:E,ends:M}of g){let q=v.has(M[0])&&(M[1]===$||v.has(M[1]))||
-h.has(M[1])&&(M[0]===$||h.has(M[0]));E.classList.toggle("ts-either",!(q&&M.every(b)))}d.value=n[$][0],C&&w[$].focus({preventScroll:!0});
+M)&&!h.has(M))});let b=E=>E===$||v.has(E)||h.has(E);for(let{node:E,ends:M}of g){let W=v.has(M[0])&&(M[1]===$||v.has(M[1]))||
+h.has(M[1])&&(M[0]===$||h.has(M[0]));E.classList.toggle("ts-either",!(W&&M.every(b)))}d.value=n[$][0],C&&w[$].focus({preventScroll:!0});
 let m=w[$].getBoundingClientRect(),k=a.getBoundingClientRect();(m.left<k.left+16||m.right>k.right-16)&&(a.scrollLeft+=m.
-left-k.left-k.width/2)}function I(C,v){$=C,y(v),p.send({type:"choose",step:n[C][0]})}let j=C=>{let h=Nt(w[C],"rect").getBBox();
-return{x:h.x,y:h.y}};function S(C){let v=j($),h=k=>k.sort((E,M)=>Math.abs(j(E).y-v.y)-Math.abs(j(M).y-v.y))[0];if(C==="A\
+left-k.left-k.width/2)}function B(C,v){$=C,y(v),p.send({type:"choose",step:n[C][0]})}let j=C=>{let h=Nt(w[C],"rect").getBBox();
+return{x:h.x,y:h.y}};function L(C){let v=j($),h=k=>k.sort((E,M)=>Math.abs(j(E).y-v.y)-Math.abs(j(M).y-v.y))[0];if(C==="A\
 rrowRight")return h(g.filter(({ends:k})=>k[0]===$).map(({ends:k})=>k[1]));if(C==="ArrowLeft")return h(g.filter(({ends:k})=>k[1]===
 $).map(({ends:k})=>k[0]));let b=w.map((k,E)=>E).filter(k=>Math.abs(j(k).x-v.x)<2&&k!==$),m=C==="ArrowUp"?-1:1;return h(b.
 filter(k=>(j(k).y-v.y)*m>0))}f.addEventListener("keydown",C=>{if(!yt(C))if(["ArrowUp","ArrowDown","ArrowLeft","ArrowRigh\
-t"].includes(C.key)){let v=S(C.key);v!==void 0&&I(v,!0),C.preventDefault()}else(C.key==="Enter"||C.key===" ")&&C.preventDefault()}),
-d.addEventListener("change",()=>I(Number(r.get(d.value)),!1)),u.addEventListener("click",()=>{let C=a.classList.toggle("\
-ts-fit");u.setAttribute("aria-pressed",String(C)),y(!1)});function L(){let C=t.get("near");i.textContent=C.words,c.innerHTML=
-C.figure,l.replaceChildren(...Dt(C.sentences))}return p.follow("change:near",L),L(),requestAnimationFrame(()=>y(!1)),p.close}function Bn(){let t=P("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),s=P("g",{}),n=P("g",{});return s.append(
-P("circle",{cx:150,cy:164,r:76,class:"tsi-body"}),ct(150,164,150,98,"tsi-bold"),P("circle",{cx:150,cy:98,r:5,class:"tsg-\
-hub"})),n.append(ct(150,86,150,40,"tsi-plunger"),P("circle",{cx:150,cy:26,r:20,class:"tsi-paper"})),t.append(s,ct(50,164,
-250,164,"tsg-centre"),ct(150,250,150,80,"tsg-centre"),n,lt(8,252,"not to scale","start")),{node:t,set(o,r,a){s.setAttribute(
+t"].includes(C.key)){let v=L(C.key);v!==void 0&&B(v,!0),C.preventDefault()}else(C.key==="Enter"||C.key===" ")&&C.preventDefault()}),
+d.addEventListener("change",()=>B(Number(r.get(d.value)),!1)),u.addEventListener("click",()=>{let C=a.classList.toggle("\
+ts-fit");u.setAttribute("aria-pressed",String(C)),y(!1)});function S(){let C=t.get("near");i.textContent=C.words,c.innerHTML=
+C.figure,l.replaceChildren(...Dt(C.sentences))}return p.follow("change:near",S),S(),requestAnimationFrame(()=>y(!1)),p.close}function Bn(){let t=P("svg",{viewBox:"0 0 300 260",class:"tsi-runout",role:"img"}),s=P("g",{}),n=P("g",{});return s.append(
+P("circle",{cx:150,cy:164,r:76,class:"tsi-body"}),it(150,164,150,98,"tsi-bold"),P("circle",{cx:150,cy:98,r:5,class:"tsg-\
+hub"})),n.append(it(150,86,150,40,"tsi-plunger"),P("circle",{cx:150,cy:26,r:20,class:"tsi-paper"})),t.append(s,it(50,164,
+250,164,"tsg-centre"),it(150,250,150,80,"tsg-centre"),n,ct(8,252,"not to scale","start")),{node:t,set(o,r,a){s.setAttribute(
 "transform",`rotate(${o} 150 164)`),n.setAttribute("transform",`rotate(${r} 150 88)`),t.setAttribute("aria-label",a)}}}function Es(t){
 return Ct(t,(s,n,o)=>{let r=qt(),a=Bn(),c=gt("Turn the shaft by hand",{min:0,max:360,step:5,value:o.angle,words:d=>`turn\
 ed by ${d}°`,onInput:d=>n({angle:d})}),i=ht("Plunger",s.pressed,o.pressed,d=>n({pressed:d})),l=ht("Stand",s.tilts,o.tilt,
@@ -1010,8 +1009,8 @@ c.set(u.angle)}}})}var As=(t,s)=>(t+s)%7<2,Os=(t,s)=>(t+s)%8<2||(t-s+8e4)%8<2,pe
 3)};function jn(t){let s=n=>Number.parseInt(t.slice(n,n+2),16);return[s(1),s(3),s(5)]}var Ms=([t,s,n],o)=>(o<<24|n<<16|s<<
 8|t)>>>0;function Ts(t,[s,n],o,r,a){let c=n*4,i=new Uint32Array(c*s*4),l=new Map(o.map(([p,,f,w])=>{let g=f?Ms(jn(f),200):
 0;return[p,{ground:g,hatch:Pn[w]??pe}]})),d={ground:0,hatch:pe},u=Ms(r,190);for(let p=0;p<s;p+=1){let f=(s-1-p)*4;for(let w=0;w<
-n;w+=1){let g=t[p*n+w];if(!g)continue;let{ground:$,hatch:y}=l.get(g&15)??d,I=a&&(g&16)!==0,j=a&&(g&32)!==0;for(let S=f;S<
-f+4;S+=1)for(let L=w*4;L<(w+1)*4;L+=1){let C=y(L,S)||I&&As(L,S)||j&&Os(L,S);i[S*c+L]=C?u:$}}}return i}var Hn=600;function Is(t,s,n,o,r,a){let[c,i]=n;t.width=i*4,t.height=c*4;let l=new Uint8ClampedArray(Ts(s,n,o,r,a).buffer),
+n;w+=1){let g=t[p*n+w];if(!g)continue;let{ground:$,hatch:y}=l.get(g&15)??d,B=a&&(g&16)!==0,j=a&&(g&32)!==0;for(let L=f;L<
+f+4;L+=1)for(let S=w*4;S<(w+1)*4;S+=1){let C=y(S,L)||B&&As(S,L)||j&&Os(S,L);i[L*c+S]=C?u:$}}}return i}var Hn=600;function Is(t,s,n,o,r,a){let[c,i]=n;t.width=i*4,t.height=c*4;let l=new Uint8ClampedArray(Ts(s,n,o,r,a).buffer),
 d=new ImageData(l,t.width,t.height);t.getContext("2d")?.putImageData(d,0,0)}function _n(t,s){let n=e("canvas",{class:"ts\
 -swatch","aria-hidden":"true"});return Is(n,new Uint8Array(15).fill(t[0]),[3,5],[t],s,!1),e("span",{class:"ts-key"},n,t[1])}
 function Ds({model:t,el:s}){let n=t.get("face"),o=t.get("looks"),r=e("p",{class:"ts-finding",role:"status"}),a=e("span",
@@ -1021,29 +1020,29 @@ f=se({face:n,label:`${n.name}, seen from the side that is coated; the finding an
 drawing.strokes(A),p({type:"lay",entries:A})},onRemove:A=>p({type:"remove",at:A}),onClear:()=>p({type:"clear"})}),w=G("C\
 lose the face",()=>p({type:"shut",closed:!t.get("view").closed})),g=e("input",{type:"range",id:et("flat"),min:"20",max:"\
 160",step:"10",class:"ts-range"}),$=e("output",{for:g.id}),y=St({id:et("slide"),onchange:()=>p({type:"slide",by:y.value})},
-t.get("view").slides),I=null;g.addEventListener("input",()=>{$.textContent=`${g.value} µm`;let A={type:"flat",um:Number(
-g.value)};u===null?p(A):I=A});let{box:j,unit:S}=f.drawing;f.drawing.land.classList.add("tsp-clear"),f.drawing.frame.prepend(
-l);let L=(...A)=>e("span",{class:"ts-pair"},...A);d.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or sav\
-ed."),d.alert,r,f.drawing.frame,i,e("div",{class:"ts-tools"},w,L(e("label",{for:y.id},"the other face is"),y),L(a,G("1 m\
-inute passes",()=>p({type:"time",by:1})),G("5 minutes pass",()=>p({type:"time",by:5}))),L(e("label",{for:g.id},"faces ou\
+t.get("view").slides),B=null;g.addEventListener("input",()=>{$.textContent=`${g.value} µm`;let A={type:"flat",um:Number(
+g.value)};u===null?p(A):B=A});let{box:j,unit:L}=f.drawing;f.drawing.land.classList.add("tsp-clear"),f.drawing.frame.prepend(
+l);let S=(...A)=>e("span",{class:"ts-pair"},...A);d.show(e("p",{class:"ts-who"},"Practice. Nothing here is marked or sav\
+ed."),d.alert,r,f.drawing.frame,i,e("div",{class:"ts-tools"},w,S(e("label",{for:y.id},"the other face is"),y),S(a,G("1 m\
+inute passes",()=>p({type:"time",by:1})),G("5 minutes pass",()=>p({type:"time",by:5}))),S(e("label",{for:g.id},"faces ou\
 t of flat by"),g,$)),f.tools,c,e("details",{class:"ts-keys"},e("summary",{},"Passes laid"),f.empty,f.list));function C(){
 let A=getComputedStyle(s).color.match(/\d+(\.\d+)?/g);return A?A.slice(0,3).map(Number):[0,0,0]}let v="",h="";function b(){
-let A=t.get("view"),N=o[A.closed?"closed":"film"],T=t.get("grid"),_=T instanceof DataView?new Uint8Array(T.buffer,T.byteOffset,
-T.byteLength):new Uint8Array(T);Is(l,_,A.shape,N,C(),!A.closed);let[V,Q]=A.shape,[bt,nt]=[A.corner[0]-A.pitch/2,A.corner[1]-
-A.pitch/2],F=(K,Y)=>`${(100*K/Y).toFixed(3)}%`;l.style.left=F(bt-j.left,j.width),l.style.width=F(Q*A.pitch,j.width),l.style.
-top=F(j.high-nt-V*A.pitch,j.height),l.style.height=F(V*A.pitch,j.height);let x=new Set(_.map(K=>A.closed?K:K&15)),H=N.filter(
-([K])=>x.has(K)),z=`${H.map(([,K])=>K)} ${C()}`;z!==v&&(v=z,i.replaceChildren(...H.map(K=>_n(K,C()))))}let m=P("g");f.drawing.
-over.append(m);let k=([A,N])=>[A-j.left,j.high-N];function E([A,N]){let T=N.map(_=>{let[V,Q]=k(_);return`M${V.toFixed(1)}\
- ${Q.toFixed(1)}h0.01`});return P("path",{d:T.join(""),class:"tsp-lump","stroke-width":2*A})}function M(A){let[N,T]=k(A[A.
-length-1]),_=`M${N-1.3*S} ${T-S}h${2.6*S}l${-1.3*S} ${2.2*S}Z`;return[P("path",{d:f.drawing.path(A),class:"tsp-way","str\
-oke-width":S}),P("path",{d:_,class:"tsp-out"})]}function q(){let A=t.get("view");if(u!==null&&A.turn!==u)return;u=null;let N=JSON.
-stringify([A.entries,A.notes]);if(N!==h&&f.show(A.entries,A.notes),h=N,f.drawing.strokes([]),b(),m.replaceChildren(...A.
+let A=t.get("view"),D=o[A.closed?"closed":"film"],I=t.get("grid"),_=I instanceof DataView?new Uint8Array(I.buffer,I.byteOffset,
+I.byteLength):new Uint8Array(I);Is(l,_,A.shape,D,C(),!A.closed);let[V,tt]=A.shape,[bt,at]=[A.corner[0]-A.pitch/2,A.corner[1]-
+A.pitch/2],F=(K,U)=>`${(100*K/U).toFixed(3)}%`;l.style.left=F(bt-j.left,j.width),l.style.width=F(tt*A.pitch,j.width),l.style.
+top=F(j.high-at-V*A.pitch,j.height),l.style.height=F(V*A.pitch,j.height);let Y=new Set(_.map(K=>A.closed?K:K&15)),x=D.filter(
+([K])=>Y.has(K)),H=`${x.map(([,K])=>K)} ${C()}`;H!==v&&(v=H,i.replaceChildren(...x.map(K=>_n(K,C()))))}let m=P("g");f.drawing.
+over.append(m);let k=([A,D])=>[A-j.left,j.high-D];function E([A,D]){let I=D.map(_=>{let[V,tt]=k(_);return`M${V.toFixed(1)}\
+ ${tt.toFixed(1)}h0.01`});return P("path",{d:I.join(""),class:"tsp-lump","stroke-width":2*A})}function M(A){let[D,I]=k(A[A.
+length-1]),_=`M${D-1.3*L} ${I-L}h${2.6*L}l${-1.3*L} ${2.2*L}Z`;return[P("path",{d:f.drawing.path(A),class:"tsp-way","str\
+oke-width":L}),P("path",{d:_,class:"tsp-out"})]}function W(){let A=t.get("view");if(u!==null&&A.turn!==u)return;u=null;let D=JSON.
+stringify([A.entries,A.notes]);if(D!==h&&f.show(A.entries,A.notes),h=D,f.drawing.strokes([]),b(),m.replaceChildren(...A.
 lumps.map(E),...A.leaks.flatMap(M)),f.drawing.svg.classList.toggle("tsp-shut",A.closed),f.drawing.svg.classList.toggle("\
 tsp-clean",A.closed||A.clean),r.textContent=A.finding,y.value=A.slide,a.textContent=`minute ${A.minute}`,w.textContent=A.
-closed?"Lift the face off again":"Close the face",I===null&&(g.value=String(A.flat),$.textContent=`${A.flat} µm`),c.replaceChildren(
-...Et(A.facts)),I===null)return;let T=I;I=null,p(T)}d.follow("change:view",q),d.follow("msg:custom",A=>{A.type==="troubl\
+closed?"Lift the face off again":"Close the face",B===null&&(g.value=String(A.flat),$.textContent=`${A.flat} µm`),c.replaceChildren(
+...Et(A.facts)),B===null)return;let I=B;B=null,p(I)}d.follow("change:view",W),d.follow("msg:custom",A=>{A.type==="troubl\
 e"&&(u=null,f.drawing.strokes([]))});let O=new MutationObserver(()=>setTimeout(b,Hn));return O.observe(document.body,{attributes:!0,
-attributeFilter:["data-jp-theme-light"]}),q(),()=>{d.close(),O.disconnect()}}function Bs(t){return Ct(t,(s,n,o)=>{let r=qt(),a=e("div",{class:"tsp-section"}),c="",i=e("div",{class:"tsg-beside",tabindex:"\
+attributeFilter:["data-jp-theme-light"]}),W(),()=>{d.close(),O.disconnect()}}function Bs(t){return Ct(t,(s,n,o)=>{let r=qt(),a=e("div",{class:"tsp-section"}),c="",i=e("div",{class:"tsg-beside",tabindex:"\
 0",role:"group","aria-label":"Section and depth gauge"},a,e("div",{class:"tsg-gauge"},r.node,e("div",{},`Depth gauge on \
 a bridge of ${s.bridge} mm, one mark 0.01 mm`))),l=s.places.map(([u,p])=>[u,e("button",{type:"button",class:"ts-button",
 onclick:()=>n({place:u})},p)]),d=[e("p",{class:"ts-hint"},s.rule),Lt(e("span",{},"Set the gauge down at"),...l.map(([,u])=>u))];
@@ -1053,40 +1052,40 @@ u=>n({grease:u})).row,s.sleeves.length?ht("It went",s.sleeves,o.sleeve,u=>n({sle
 depth:u})}).row,gt("Lean",{min:0,max:s.mostLean,step:.02,value:o.lean,words:u=>u?`${u.toFixed(2)} mm across`:"square",onInput:u=>n(
 {lean:u})}).row)),{picture:i,controls:d,set(u,p){u.section!==c&&(c=u.section,a.innerHTML=c),a.querySelector(".tsl-moving")?.
 setAttribute("transform",u.placed),r.set(u.dial,u.words);for(let[f,w]of l)w.setAttribute("aria-pressed",String(f===p.place))}}})}function Ps({model:t,el:s}){let n=t.get("about"),o=t.get("shown").state,r=qt(),a=n.readingsOnly?null:ps(n),c=e("p",{class:"\
-ts-finding",role:"status"}),i=e("div",{}),l=Ft((v,h)=>I.send({type:"set",state:v,turn:h})),d=v=>{o={...o,...v},l.ask(o)},
+ts-finding",role:"status"}),i=e("div",{}),l=Ft((v,h)=>B.send({type:"set",state:v,turn:h})),d=v=>{o={...o,...v},l.ask(o)},
 u=(v,h)=>{let b=[...o.shims];b[v]=h,d({shims:b.filter(Boolean),turns:0})},p=(v,h,b)=>G(v,h,{"aria-pressed":b}),f=G("Turn\
  the shaft ten times",()=>d({turns:o.turns+10})),w=p("Pull the shaft away",()=>d({side:"away"}),"true"),g=p("Push it to \
 the dial",()=>d({side:"towards"}),"false"),$=ht("Plunger",n.plungers,o.plunger,v=>d({plunger:v})),y=[e("div",{class:"ts-\
 tools"},n.rolls?f:null,$.row,w,g)];if(!n.readingsOnly){let v=ht("Shim",n.shelf,o.shims[0],b=>u(0,b)),h=n.second?ht("and",
 [["","no second shim"],...n.shelf],o.shims[1]??"",b=>u(1,b)):null;y.unshift(e("div",{class:"ts-tools"},v.row,h?.row)),y.
 push(gt("Warm the unit",{min:0,max:100,step:1,value:o.warmth,onInput:b=>d({warmth:b}),words:b=>b?`case ${Math.round(n.caseRise*
-b/100)} K warmer`:"cold, as at the bench"}).row)}let I=J({model:t,el:s},{kind:"rig"}),j=e("div",{class:"tsg-wide",tabindex:"\
-0",role:"group","aria-label":"Half section"});j.innerHTML=n.section;let S=[e("p",{class:"ts-who"},n.readingsOnly?"Take y\
-our readings here; write them in the form below.":"Practice. Nothing here is marked or saved."),I.alert,e("div",{class:"\
+b/100)} K warmer`:"cold, as at the bench"}).row)}let B=J({model:t,el:s},{kind:"rig"}),j=e("div",{class:"tsg-wide",tabindex:"\
+0",role:"group","aria-label":"Half section"});j.innerHTML=n.section;let L=[e("p",{class:"ts-who"},n.readingsOnly?"Take y\
+our readings here; write them in the form below.":"Practice. Nothing here is marked or saved."),B.alert,e("div",{class:"\
 tsg-beside"},j,e("div",{class:"tsg-gauge"},r.node,e("div",{},"Dial at the shaft's right end, one mark 0.01 mm"))),...y,c,
 a&&e("div",{},e("p",{class:"ts-hint"},"Setting of the pair. Triangle: cold. Ring: now."),e("div",{class:"tsg-wide",tabindex:"\
-0",role:"group","aria-label":"Axis of settings"},a.node)),i];I.show(...S.filter(Boolean));function L(){let v=t.get("show\
+0",role:"group","aria-label":"Axis of settings"},a.node)),i];B.show(...L.filter(Boolean));function S(){let v=t.get("show\
 n");l.waiting||(o=v.state),r.set(v.dial,v.dialWords),w.setAttribute("aria-pressed",String(v.state.side==="away")),g.setAttribute(
 "aria-pressed",String(v.state.side==="towards")),c.textContent=v.finding,a&&(a.set(v.cold,v.warm,v.words.join(" ")),i.replaceChildren(
-...v.words.map(h=>e("p",{},h)))),l.answered(v.turn)}let C=()=>l.free();return I.follow("change:shown",L),I.follow("msg:c\
-ustom",C),L(),I.close}function js(t){return Ct(t,(s,n,o)=>{let r=e("div",{tabindex:"0",role:"group","aria-label":s.name}),a="",c=s.pickers.map(
+...v.words.map(h=>e("p",{},h)))),l.answered(v.turn)}let C=()=>l.free();return B.follow("change:shown",S),B.follow("msg:c\
+ustom",C),S(),B.close}function js(t){return Ct(t,(s,n,o)=>{let r=e("div",{tabindex:"0",role:"group","aria-label":s.name}),a="",c=s.pickers.map(
 ({key:d,label:u,options:p})=>ht(u,p,o[d],f=>n({[d]:f})).row),i=s.sliders.map(({key:d,label:u,min:p,max:f,step:w,unit:g,places:$})=>gt(
 u,{min:p,max:f,step:w,value:o[d],words:y=>`${y.toFixed($)} ${g}`,onInput:y=>n({[d]:y})}).row),l=c.length>2?c:c.length?[Lt(
 ...c)]:[];return{picture:r,controls:[...l,...i],set(d){d.drawing!==a&&(a=d.drawing,r.innerHTML=a)}}})}function Rs({model:t,el:s}){let n=t.get("plan"),o=e("p",{class:"ts-finding",role:"status"}),r=e("div",{class:"tsj-band"}),
 a=e("div",{class:"tsj-section"}),c=e("dl",{class:"ts-facts"}),i=null,l=null,d=(h,b)=>{l={...l,[h]:b},i===null&&u()};function u(){
-i=et("choice"),L.send({type:"choose",chosen:l,turn:i}),l=null}let p=e("div",{class:"tsj-settings"}),f=(h,b,m)=>{let k=et(
+i=et("choice"),S.send({type:"choose",chosen:l,turn:i}),l=null}let p=e("div",{class:"tsj-settings"}),f=(h,b,m)=>{let k=et(
 "set");return b.id=k,p.append(e("label",{for:k},h),e("span",{class:"tsj-slide"},b,m)),b},w=(h,b,m)=>f(b,e("select",{class:"\
 ts-box",onchange:k=>d(h,k.target.value)},...mt(m.map(k=>typeof k=="string"?[k,k]:k)))),g=(h,b,m)=>f(b,e("input",{type:"r\
 ange",oninput:k=>d(h,Number(k.target.value))}),m),$={group:w("group","Bolt of the unit",n.groups),thread:w("thread","Thr\
 ead",n.threads),strength:w("strength","Strength class",n.classes),state:w("state","State of the thread",n.states),tool:w(
-"tool","Tool",n.tools)},y=e("output",{class:"tsj-figure"}),I=g("torque_nm","Torque",y),j=e("output",{class:"tsj-figure"}),
-S=g("engagement_mm","Thread that meets",j),L=J({model:t,el:s},{kind:"rig"});L.show(e("p",{class:"ts-who"},"Practice. Not\
-hing here is marked or saved."),L.alert,o,r,e("div",{class:"tsj-bench"},p,a),c);let C=(h,b,m,k,E,M)=>{Ot(h,{min:b,max:m,
+"tool","Tool",n.tools)},y=e("output",{class:"tsj-figure"}),B=g("torque_nm","Torque",y),j=e("output",{class:"tsj-figure"}),
+L=g("engagement_mm","Thread that meets",j),S=J({model:t,el:s},{kind:"rig"});S.show(e("p",{class:"ts-who"},"Practice. Not\
+hing here is marked or saved."),S.alert,o,r,e("div",{class:"tsj-bench"},p,a),c);let C=(h,b,m,k,E,M)=>{Ot(h,{min:b,max:m,
 step:k}),i===null&&(h.value=String(E)),h.setAttribute("aria-valuetext",M)};function v(){let h=t.get("view");if(i!==null&&
 h.turn!==i)return;i=null,l!==null&&u();let{chosen:b}=h;o.textContent=h.finding,r.innerHTML=h.band,a.innerHTML=h.section,
-c.replaceChildren(...Et(h.facts));for(let[m,k]of Object.entries($))k.value=b[m];C(I,1,h.topTorque,.5,b.torque_nm,h.torqueText),
-y.textContent=h.torqueText,C(S,h.lowEngagement,h.topEngagement,.5,b.engagement_mm,h.engagementText),j.textContent=h.engagementText}
-return L.follow("change:view",v),v(),L.close}function Hs({model:t,el:s}){let n=ce(t.get("picture")),o=J({model:t,el:s},{kind:"rig"});return o.show(o.alert,e("p",{class:"\
+c.replaceChildren(...Et(h.facts));for(let[m,k]of Object.entries($))k.value=b[m];C(B,1,h.topTorque,.5,b.torque_nm,h.torqueText),
+y.textContent=h.torqueText,C(L,h.lowEngagement,h.topEngagement,.5,b.engagement_mm,h.engagementText),j.textContent=h.engagementText}
+return S.follow("change:view",v),v(),S.close}function Hs({model:t,el:s}){let n=ce(t.get("picture")),o=J({model:t,el:s},{kind:"rig"});return o.show(o.alert,e("p",{class:"\
 ts-finding"},t.get("finding")),...n.nodes),o.close}function Wt(t,s){return(t.find(([n])=>n===s)??t[0])[2]}function Le(t,s){return t.find(([,,n])=>s!==void 0&&n.includes(s))?.[0]}
 var Se=(t,s)=>[...t.slice(s+1),...t.slice(0,s+1)];function _s(t,{stages:s,stage:n,step:o,labels:r,isOpen:a}){let c=Wt(s,
 n),i=c.indexOf(String(o));if(t==="ArrowLeft"||t==="ArrowRight"){let d=s.map(([f])=>f),u=t==="ArrowLeft"?-1:1,p=Wt(s,d[(d.
@@ -1096,55 +1095,55 @@ let l=t.toLowerCase();return Se(c,i).find(d=>r[d].toLowerCase().startsWith(l))}f
 let r=Wt(t,s),a=t.flatMap(([,,i])=>i),c=a.indexOf(String(r.at(-1)));return Se(r,r.indexOf(String(n))).find(o)??Se(a,c).find(
 o)}function Fs({model:t,el:s}){let n=t.get("plan"),o=e("p",{class:"ts-finding"}),r=e("div",{class:"ts-happened ts-told",role:"\
 status",tabindex:"-1","aria-label":"What happened"}),a=e("select",{class:"ts-box ts-stage-choice","aria-label":"Stage",onchange:()=>bt()},
-...mt(n.stages.map(([B,W])=>[B,W]))),c=rt(n.marked?"Next open step":"Next ready step",()=>A("next"));c.classList.add("ts\
+...mt(n.stages.map(([T,q])=>[T,q]))),c=rt(n.marked?"Next open step":"Next ready step",()=>A("next"));c.classList.add("ts\
 -next");let i=e("div",{class:"ts-buildlist",role:"toolbar","aria-orientation":"vertical","aria-label":"Steps of this sta\
-ge",onkeydown:B=>T(B)}),l=e("p",{class:"ts-hint"},"Keys: up and down walk through the steps, left and right change the s\
+ge",onkeydown:T=>I(T)}),l=e("p",{class:"ts-hint"},"Keys: up and down walk through the steps, left and right change the s\
 tage, Enter takes a step in hand; Enter again does it."),d=e("div",{class:"ts-hand",role:"group","aria-label":"Step in h\
-and",onkeydown:B=>{B.key!=="Enter"||!B.target.matches("input[type=radio], .ts-number-box")||(B.preventDefault(),t.get("h\
-and").stands?V():Y())}}),u=e("div",{class:"ts-scroll ts-fit"}),p=e("dl",{class:"ts-facts"}),f=e("ul",{class:"ts-sentence\
+and",onkeydown:T=>{T.key!=="Enter"||!T.target.matches("input[type=radio], .ts-number-box")||(T.preventDefault(),t.get("h\
+and").stands?V():U())}}),u=e("div",{class:"ts-scroll ts-fit"}),p=e("dl",{class:"ts-facts"}),f=e("ul",{class:"ts-sentence\
 s"}),w=e("p",{class:"ts-prompt"},"Wrong so far"),g=e("select",{class:"ts-box ts-before","aria-label":"A step that stands"}),
 $=rt("Take out again",()=>{g.value&&h({type:"out",step:g.value},"hand")}),y=rt("Put the tools down",()=>h({type:"over"},
-"told"));y.classList.add("ts-over");let I=e("div",{}),j=e("p",{class:"ts-status"}),S=e("details",{ontoggle:()=>{S.open!==
-!!t.get("view").record&&h({type:"record",open:S.open})}},e("summary",{},"Build record"),I),L=J({model:t,el:s},{kind:"rig"});
-L.show(e("p",{class:"ts-who"},n.who),L.alert,o,j,r,e("div",{class:"ts-build"},e("div",{class:"ts-build-left"},e("div",{class:"\
-ts-tools"},a,c),i,l),d),e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},g,$),y),u,p,w,f,S);let C=0,v=null;function h(B,W=null){
-C+=1,v=W&&{turn:C,focus:W},s.setAttribute("aria-busy","true"),L.send({...B,turn:C})}let b="",m=null,k="next",E=B=>!t.get(
-"view").done.includes(B),M=()=>Z(i,"[data-step]"),q=B=>M().find(W=>W.dataset.step===B)?.focus(),O=()=>({stages:n.stages,
-stage:a.value,step:m,isOpen:E});function A(B,W){k=B,h(B==="list"?{type:"take",step:W}:{type:"next"},"hand")}function N(B){
-a.value=Le(n.stages,B)??a.value,m=B,bt(),q(B)}function T(B){if(yt(B))return;let W=_s(B.key,{...O(),labels:n.labels});W&&
-(B.preventDefault(),N(W))}function _(){let B=Ks(O());B?k==="next"?c.focus():N(B):y.focus()}function V(){let B=t.get("vie\
-w").done.length>=Object.keys(n.labels).length;k==="next"&&!B?A("next"):_()}function Q(B){let{done:W,ready:dt}=t.get("vie\
-w");return W.includes(B)?{sign:"✓",word:"done"}:dt.includes(B)?{sign:"▸",word:"ready"}:{sign:"○",word:n.marked?"op\
-en":"waits"}}function bt(){let B=Wt(n.stages,a.value);(m===null||!B.includes(m))&&(m=B.find(E)??B[0]);let W=t.get("hand").
-step,dt=JSON.stringify([a.value,B.map(Q),W]);if(dt===b){for(let X of M())X.tabIndex=X.dataset.step===m?0:-1;return}b=dt;
-let ut=M().find(X=>X===document.activeElement)?.dataset.step;i.replaceChildren(...B.map(X=>nt(X,W))),ut&&q(ut)}function nt(B,W){
-let{sign:dt,word:ut}=Q(B);return e("button",{type:"button",class:`ts-button ts-buildstep ts-buildstep-${ut}`,"data-step":B,
-tabindex:B===m?"0":"-1","aria-current":B===W?"step":!1,"aria-label":`${n.labels[B]}: ${ut}`,onclick:()=>{m=B,A("list",B)}},
-Mt(dt),n.labels[B])}let F="",x=new Map;function H(B){let W=Rt(B),dt=e("p",{class:"ts-read",id:W.read,role:"status"}),ut=0,
-X=R=>{h({type:"set",name:B.name,value:R}),ut=C},it=Pt(B).make(B,W,X,()=>{}),D=Ht(B,W,null);return D.append(it.element,dt),
-D.dataset.field=B.name,{element:D,flush:()=>it.flush?.(),show(R={},tt){if(tt<ut)return;it.show(R);let pt=R.read?`read as\
- ${R.read}`:"";dt.textContent=R.error?`▲ Look again: ${R.error}`:pt}}}let z=B=>e("dl",{class:"ts-facts"},...Et(B));function K(){
-let B=t.get("hand"),W=JSON.stringify(B);if(W===F)return;if(F=W,d.dataset.stands=String(!!B.stands),x=new Map((B.fields??
-[]).map(it=>[it.name,H(it)])),!B.step){d.replaceChildren(e("p",{class:"ts-hint"},"No step in hand. Choose one from the l\
-ist, or press the button above it."));return}let dt=rt(`Do it: ${B.label}`,Y);dt.classList.add("ts-do");let ut=B.stands?
-[rt("Go on",V),rt("Take it out again",()=>h({type:"out",step:B.step},"hand"))]:[dt];d.replaceChildren(e("p",{class:"ts-p\
-rompt ts-hand-name",tabindex:"-1"},B.label),...B.plain.map(it=>e("p",{class:"ts-hint"},it)),...B.cautions.map(it=>e("p",
-{class:"ts-caution"},e("b",{},"Take care: "),it)),...B.read.length?[e("p",{class:"ts-prompt"},"Read at the bench"),z(B.read)]:
-[],...B.card.length?[z(B.card)]:[],...[...x.values()].map(it=>it.element),e("div",{class:"ts-tools"},...ut));let X=Le(n.
-stages,B.step);X&&([a.value,m]=[X,B.step])}function Y(){for(let B of x.values())B.flush();h({type:"do"},"after")}function U(){
-let B=t.get("view").asked_back,W=Z(d,"[data-field]").find(X=>X.dataset.field===B),dt=W&&Z(W,"input:not(:disabled), selec\
-t, button"),ut=Z(d,".ts-field input:not(:disabled), .ts-field select, .ts-field button, .ts-do, .ts-tools button");return dt?.[0]??
-ut[0]}function ot(){let B=t.get("view"),W=B.told;o.textContent=B.finding,j.textContent=B.status,j.hidden=!B.status,r.textContent!==
-W.join("")&&r.replaceChildren(...W.map(ut=>e("p",{},ut))),K(),bt();for(let[ut,X]of x)X.show(B.states[ut],B.turn);if(u.dataset.
-shown!==B.figure&&(u.innerHTML=B.figure,u.dataset.shown=B.figure),p.replaceChildren(...Et(B.facts)),f.replaceChildren(...Dt(
-B.faults.map(([,ut])=>ut))),w.hidden=f.hidden=!B.faults.length,at(B.done),I.innerHTML=B.record,S.open=!!B.record,s.setAttribute(
-"aria-busy",String(B.turn<C)),!v||B.turn<v.turn)return;let{focus:dt}=v;v=null,dt==="told"?r.focus():dt==="after"&&!t.get(
-"hand").step?_():(U()??c).focus()}function at(B){if(g.disabled=$.disabled=!B.length,g.dataset.done===B.join(" "))return;
-g.dataset.done=B.join(" ");let W=[...B].reverse();g.replaceChildren(...mt(W.map(dt=>[dt,n.labels[dt]])))}return L.follow(
-"change:view",ot),ot(),L.close}function Kn(t){let s=P("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),n=440/t.length,[o,r]=[210,128],a=ct(
-o,r,o,r,"tsi-adapter"),c=P("circle",{cx:0,cy:0,r:13,class:"tsi-paper"}),i=ct(o,r+74,o,r+74,"tsi-arm"),l=lt(o,r+94,"");return s.
-append(ct(o,r,o+440,r,"tsi-lever"),a,c,P("circle",{cx:o,cy:r,r:7,class:"tsg-hub"}),lt(o+440,r-20,"hand, middle of the gr\
-ip","end"),lt(o+20,r-20,"square drive","start"),ct(o+440,r+10,o+440,r+84,"tsg-centre"),i,l,lt(8,242,"lengths to scale","\
+"told"));y.classList.add("ts-over");let B=e("div",{}),j=e("p",{class:"ts-status"}),L=e("details",{ontoggle:()=>{L.open!==
+!!t.get("view").record&&h({type:"record",open:L.open})}},e("summary",{},"Build record"),B),S=J({model:t,el:s},{kind:"rig"});
+S.show(e("p",{class:"ts-who"},n.who),S.alert,o,j,r,e("div",{class:"ts-build"},e("div",{class:"ts-build-left"},e("div",{class:"\
+ts-tools"},a,c),i,l),d),e("div",{class:"ts-tools"},e("span",{class:"ts-pair"},g,$),y),u,p,w,f,L);let C=0,v=null;function h(T,q=null){
+C+=1,v=q&&{turn:C,focus:q},s.setAttribute("aria-busy","true"),S.send({...T,turn:C})}let b="",m=null,k="next",E=T=>!t.get(
+"view").done.includes(T),M=()=>Q(i,"[data-step]"),W=T=>M().find(q=>q.dataset.step===T)?.focus(),O=()=>({stages:n.stages,
+stage:a.value,step:m,isOpen:E});function A(T,q){k=T,h(T==="list"?{type:"take",step:q}:{type:"next"},"hand")}function D(T){
+a.value=Le(n.stages,T)??a.value,m=T,bt(),W(T)}function I(T){if(yt(T))return;let q=_s(T.key,{...O(),labels:n.labels});q&&
+(T.preventDefault(),D(q))}function _(){let T=Ks(O());T?k==="next"?c.focus():D(T):y.focus()}function V(){let T=t.get("vie\
+w").done.length>=Object.keys(n.labels).length;k==="next"&&!T?A("next"):_()}function tt(T){let{done:q,ready:nt}=t.get("vi\
+ew");return q.includes(T)?{sign:"✓",word:"done"}:nt.includes(T)?{sign:"▸",word:"ready"}:{sign:"○",word:n.marked?"o\
+pen":"waits"}}function bt(){let T=Wt(n.stages,a.value);(m===null||!T.includes(m))&&(m=T.find(E)??T[0]);let q=t.get("hand").
+step,nt=JSON.stringify([a.value,T.map(tt),q]);if(nt===b){for(let ft of M())ft.tabIndex=ft.dataset.step===m?0:-1;return}b=
+nt;let pt=M().find(ft=>ft===document.activeElement)?.dataset.step;i.replaceChildren(...T.map(ft=>at(ft,q))),pt&&W(pt)}function at(T,q){
+let{sign:nt,word:pt}=tt(T);return e("button",{type:"button",class:`ts-button ts-buildstep ts-buildstep-${pt}`,"data-step":T,
+tabindex:T===m?"0":"-1","aria-current":T===q?"step":!1,"aria-label":`${n.labels[T]}: ${pt}`,onclick:()=>{m=T,A("list",T)}},
+Mt(nt),n.labels[T])}let F="",Y=new Map;function x(T){let q=Rt(T),nt=e("p",{class:"ts-read",id:q.read,role:"status"}),pt=0,
+ft=R=>{h({type:"set",name:T.name,value:R}),pt=C},Z=Pt(T).make(T,q,ft,()=>{}),N=Ht(T,q,null);return N.append(Z.element,nt),
+N.dataset.field=T.name,{element:N,flush:()=>Z.flush?.(),show(R={},X){if(X<pt)return;Z.show(R);let lt=R.read?`read as ${R.
+read}`:"";nt.textContent=R.error?`▲ Look again: ${R.error}`:lt}}}let H=T=>e("dl",{class:"ts-facts"},...Et(T));function K(){
+let T=t.get("hand"),q=JSON.stringify(T);if(q===F)return;if(F=q,d.dataset.stands=String(!!T.stands),Y=new Map((T.fields??
+[]).map(Z=>[Z.name,x(Z)])),!T.step){d.replaceChildren(e("p",{class:"ts-hint"},"No step in hand. Choose one from the list\
+, or press the button above it."));return}let nt=rt(`Do it: ${T.label}`,U);nt.classList.add("ts-do");let pt=T.stands?[rt(
+"Go on",V),rt("Take it out again",()=>h({type:"out",step:T.step},"hand"))]:[nt];d.replaceChildren(e("p",{class:"ts-promp\
+t ts-hand-name",tabindex:"-1"},T.label),...T.plain.map(Z=>e("p",{class:"ts-hint"},Z)),...T.cautions.map(Z=>e("p",{class:"\
+ts-caution"},e("b",{},"Take care: "),Z)),...T.read.length?[e("p",{class:"ts-prompt"},"Read at the bench"),H(T.read)]:[],
+...T.card.length?[H(T.card)]:[],...[...Y.values()].map(Z=>Z.element),e("div",{class:"ts-tools"},...pt));let ft=Le(n.stages,
+T.step);ft&&([a.value,m]=[ft,T.step])}function U(){for(let T of Y.values())T.flush();h({type:"do"},"after")}function st(){
+let T=t.get("view").asked_back,q=Q(d,"[data-field]").find(ft=>ft.dataset.field===T),nt=q&&Q(q,"input:not(:disabled), sel\
+ect, button"),pt=Q(d,".ts-field input:not(:disabled), .ts-field select, .ts-field button, .ts-do, .ts-tools button");return nt?.[0]??
+pt[0]}function z(){let T=t.get("view"),q=T.told;o.textContent=T.finding,j.textContent=T.status,j.hidden=!T.status,r.textContent!==
+q.join("")&&r.replaceChildren(...q.map(pt=>e("p",{},pt))),K(),bt();for(let[pt,ft]of Y)ft.show(T.states[pt],T.turn);if(u.
+dataset.shown!==T.figure&&(u.innerHTML=T.figure,u.dataset.shown=T.figure),p.replaceChildren(...Et(T.facts)),f.replaceChildren(
+...Dt(T.faults.map(([,pt])=>pt))),w.hidden=f.hidden=!T.faults.length,dt(T.done),B.innerHTML=T.record,L.open=!!T.record,s.
+setAttribute("aria-busy",String(T.turn<C)),!v||T.turn<v.turn)return;let{focus:nt}=v;v=null,nt==="told"?r.focus():nt==="a\
+fter"&&!t.get("hand").step?_():(st()??c).focus()}function dt(T){if(g.disabled=$.disabled=!T.length,g.dataset.done===T.join(
+" "))return;g.dataset.done=T.join(" ");let q=[...T].reverse();g.replaceChildren(...mt(q.map(nt=>[nt,n.labels[nt]])))}return S.
+follow("change:view",z),z(),S.close}function Kn(t){let s=P("svg",{viewBox:"0 0 720 250",class:"tsi-wrench",role:"img"}),n=440/t.length,[o,r]=[210,128],a=it(
+o,r,o,r,"tsi-adapter"),c=P("circle",{cx:0,cy:0,r:13,class:"tsi-paper"}),i=it(o,r+74,o,r+74,"tsi-arm"),l=ct(o,r+94,"");return s.
+append(it(o,r,o+440,r,"tsi-lever"),a,c,P("circle",{cx:o,cy:r,r:7,class:"tsg-hub"}),ct(o+440,r-20,"hand, middle of the gr\
+ip","end"),ct(o+20,r-20,"square drive","start"),it(o+440,r+10,o+440,r+84,"tsg-centre"),i,l,ct(8,242,"lengths to scale","\
 start")),{node:s,set(d){let u=d.state.angle/180*Math.PI,p=o-d.state.reach*n*Math.cos(u),f=r-d.state.reach*n*Math.sin(u);
 Ot(a,{x2:p,y2:f}),Ot(c,{cx:p,cy:f}),Ot(i,{x1:p,x2:o+440}),Ot(l,{x:(p+o+440)/2}),l.textContent="the lever from bolt to ha\
 nd, along the wrench",s.setAttribute("aria-label",`${t.name}. ${d.words}`)}}}function qs(t){return Ct(t,(s,n,o)=>{let r=Kn(
@@ -1162,67 +1161,67 @@ av",{"aria-label":"Pages of the desk",class:"ts-desk-pages"}),l=t.get("cohort"),
 autocomplete:"off",maxlength:"80",onchange:()=>t.send({type:"by",name:d.value})});d.value=t.get("by"),n.show(e("div",{class:"\
 ts-desk-top"},e("b",{},Tt([l.name,l.college]).join(", ")),e("span",{class:"ts-pair"},e("label",{for:d.id},"At the desk (\
 your name, for the trail)"),d)),l.invented?e("p",{class:"ts-hint"},l.invented):null,i,c,n.alert,o,r);let u=new Map,p=new Map,
-f=new Map,w=new Map,g=!1,$="",y=!1,I=()=>g||Object.keys(t.get("busy")).length>0,j=(x,H={})=>{I()||n.isLost()||(x!=="look"&&
-(o.textContent="",n.alert.textContent="",C()),t.send({type:x,...H}))},S=()=>Z(s,"[data-key]");function L(){let x=S().find(
-H=>H.dataset.key===$);return x&&r.contains(x)?x.closest("form, section"):null}function C(){let x=L();x?x.append(c,a):(i.
-after(c),a.remove());let[H,z]=[o.textContent,n.alert.textContent];a.replaceChildren(...Tt([H&&e("p",{class:"ts-told"},H),
-z&&e("p",{class:"ts-trouble"},z)]));for(let K of[o,n.alert])K.classList.toggle("ts-hidden",!!x);return x}function v(){let x=C(),
-H=[n.alert,o].find(K=>K.textContent);(x?a.childElementCount?a:null:H)?.scrollIntoView({block:"nearest"})}async function h(x,H,z=""){
-if(I()||n.isLost())return;$=H,y=!0,g=!0;try{for(let[Y,U]of w){let[ot]=U.files??[];ot&&await Ws(t,Y,ot)}}finally{g=!1}let K=[
-...p].map(([Y,U])=>[Y,[...U]]);j("do",{act:x,of:z,typed:Object.fromEntries(u),ticked:Object.fromEntries(K)})}function b(x){
-let{name:H,of:z}=x,K=et("field"),Y=x.hint?e("span",{class:"ts-hint",id:`${K}-hint`},x.hint):null,U={id:K,"data-key":`fie\
-ld:${H}`,"aria-describedby":Y?.id},ot=e("label",{for:K},x.label);if(!u.has(H)&&z!=="file"&&u.set(H,z==="tick"?x.value===
-"yes":x.value),z==="file"){let W=w.get(H)??e("input",{type:"file",class:"ts-file"});for(let[dt,ut]of Object.entries(U))ut&&
-W.setAttribute(dt,ut);return w.set(H,W),e("div",{class:"ts-desk-field"},ot,W,Y)}if(z==="tick"){let B=e("input",{type:"ch\
-eckbox",...U});B.checked=u.get(H)===!0,B.addEventListener("change",()=>u.set(H,B.checked));let W=e("label",{class:"ts-op\
-tion",for:K},B,x.label);return e("div",{class:"ts-desk-field"},W,Y)}let at=z==="choice"?St(U,x.options):z==="long"?e("te\
-xtarea",{class:"ts-box",rows:"3",maxlength:"2000",...U}):e("input",{class:"ts-box",autocomplete:"off",maxlength:"400",...U});
-return at.value=String(u.get(H)??""),z==="choice"&&!x.options.some(([B])=>B===u.get(H))&&(at.value=x.options[0]?.[0]??"",
-u.set(H,at.value)),at.addEventListener("input",()=>u.set(H,at.value)),e("div",{class:"ts-desk-field"},ot,at,Y)}function m(x){
-let H=et("form"),z=e("div",{class:"ts-doing"}),K=()=>{z.replaceChildren(...x.acts.map(U=>G(U.label,()=>U.sure?Y(U):h(U.id,
-`act:${U.id}`),{class:U.first?"ts-button ts-first":"ts-button","data-key":`act:${U.id}`})))},Y=U=>{let ot=et("sure"),at=e(
-"div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":ot},e("p",{id:ot},U.sure),e("div",{class:"ts-doing"},
-G(`Yes: ${U.label}`,()=>h(U.id,`act:${U.id}`),{"data-key":`act:${U.id}`}),G("No, leave it",()=>{K(),Z(z,`[data-key="act:${U.
-id}"]`)[0]?.focus()})));z.replaceChildren(at),at.focus()};return K(),e("form",{class:"ts-desk-form","aria-labelledby":x.
-title?H:null,onsubmit:U=>U.preventDefault()},x.title?e("h3",{id:H},x.title):null,x.hint?e("p",{class:"ts-hint"},x.hint):
-null,x.fields.length?e("div",{class:"ts-desk-fields"},...x.fields.map(b)):null,x.acts.length?z:null)}function k(x,H){if(typeof x==
-"string")return x;let z=x.act?G(x.text,()=>h(x.act,H,x.of),{class:"ts-cell","aria-label":x.label||null,"data-key":H}):x.
-text;return e("span",{},x.shape?Mt(x.shape):null,z)}function E(x){let H=et("table"),z=e("h3",{id:H},x.title);if(!x.rows.
-length)return e("section",{},z,e("p",{},x.empty));let K=p.get(x.id)??new Set,Y=new Set(x.rows.map(({key:X})=>X));for(let X of K)
-Y.has(X)||K.delete(X);p.set(x.id,K);let U=e("tr",{}),ot=e("tbody",{}),at=x.pick?e("input",{type:"checkbox","aria-label":"\
-all","data-key":`all:${x.id}`}):null,B=()=>{at&&(at.checked=K.size===x.rows.length,at.indeterminate=K.size>0&&!at.checked)},
-W=()=>{let X=f.get(x.id),it=X?Us(x.rows,X.column,X.down):x.rows;ot.replaceChildren(...it.map(ut)),U.replaceChildren(...at?
-[e("th",{class:"ts-tick"},at)]:[],...x.columns.map(dt)),B()},dt=(X,it)=>{let D=f.get(x.id),R=D?.column===it,tt=R?D.down?
-"descending":"ascending":null,pt=()=>{f.set(x.id,{column:it,down:R&&!D.down}),W(),Z(U,`[data-key="${kt}"]`)[0]?.focus()};
-if(!X)return e("td");let kt=`sort:${x.id}:${it}`;return e("th",{scope:"col","aria-sort":tt,class:x.numbers.includes(it)?
-"ts-figure":null},G(X,pt,{class:"ts-sort","data-key":kt}),R?Mt(D.down?"▼":"▲"):null)},ut=X=>{let it=x.pick?e("input",
-{type:"checkbox","aria-label":X.cells.slice(0,3).map(fe).join(" "),"data-key":`row:${x.id}:${X.key}`}):null;return it&&(it.
-checked=K.has(X.key),it.addEventListener("change",()=>{it.checked?K.add(X.key):K.delete(X.key),B()})),e("tr",{},it?e("td",
-{class:"ts-tick"},it):null,...X.cells.map((D,R)=>{let tt=!R&&!!fe(D);return e(tt?"th":"td",{scope:tt?"row":null,class:x.
-numbers.includes(R)?"ts-figure":null},k(D,`cell:${x.id}:${X.key}:${R}`))}))};return at?.addEventListener("change",()=>{if(K.
-clear(),at.checked)for(let{key:X}of x.rows)K.add(X);for(let X of Z(ot,"td.ts-tick input"))X.checked=at.checked}),W(),e("\
-section",{},e("div",{class:"ts-desk-caption"},z,G("Save as CSV",()=>t.send({type:"export",table:x.id}),{"aria-label":`Sa\
-ve as CSV: ${x.title}`,"data-key":`export:${x.id}`})),e("div",{class:"ts-desk-scroll",role:"region",tabindex:0,"aria-lab\
-elledby":H},e("table",{class:"ts-table","aria-labelledby":H},e("thead",{},U),ot)))}function M(x){if(x.kind==="table")return E(
-x);if(x.kind==="form")return m(x);if(x.kind==="link"){let H=x.how==="edit"?"lab/tree":x.how,K={class:"ts-link",href:H?zt(
-H,x.path):x.path,target:"_blank"};return e("p",{},e("a",{...K,"data-key":`link:${x.path}`},x.text))}return x.how==="head"?
-e("h3",{},x.text):e("p",{class:x.how==="hint"?"ts-hint":null},x.text)}function q(x){I()||n.isLost()||($="",j("page",{name:x}))}
-function O(){let x=t.get("page");i.replaceChildren(...t.get("pages").map(([H,z])=>G(z,()=>q(H),{class:"ts-button","aria-\
-current":H===x?"page":null,"data-key":`page:${H}`})))}let A=t.get("cleared"),N=t.get("page");function T(){let x=S().find(
-U=>U===document.activeElement)?.dataset.key,H=r.contains(document.activeElement),z=Z(r,".ts-desk-scroll").map(U=>U.scrollTop);
-(t.get("page")!==N||t.get("cleared")!==A)&&(u=new Map,p=new Map,w=new Map,{page:N,cleared:A}={page:t.get("page"),cleared:t.
-get("cleared")}),o.textContent=t.get("said"),n.alert.textContent=t.get("trouble"),O();let K=new Map(t.get("pages")),Y=e(
-"h2",{tabindex:-1},K.get(N));if(r.replaceChildren(Y,...t.get("parts").map(M)),Z(r,".ts-desk-scroll").forEach((U,ot)=>{U.
-scrollTop=z[ot]??0}),C(),x||H){let U=S().find(ot=>ot.dataset.key===x);(U??Y).focus({preventScroll:!!U})}y&&!Object.keys(
-t.get("busy")).length&&(y=!1,v())}let _;function V(){let x=t.get("busy");if(r.setAttribute("aria-busy",String(I())),clearTimeout(
-_),!Object.keys(x).length){c.replaceChildren();return}let{doing:H,done:z,of:K}=x,Y=K?`${H}: ${z} of ${K}`:`${H} …`,U=()=>{
-c.replaceChildren(e("progress",K?{max:K,value:z,"aria-label":H}:{"aria-label":H}),e("span",{role:"status"},Y))};c.childElementCount?
-U():_=window.setTimeout(U,qn)}n.follow("change:turn",()=>setTimeout(T,0)),n.follow("change:busy",V),n.follow("change:by",
-()=>{d.value=t.get("by")}),n.follow("msg:custom",x=>{if(x.type==="trouble"&&v(),x.type!=="save")return;let H=URL.createObjectURL(
-new Blob([`\uFEFF${x.text}`],{type:"text/csv"}));e("a",{href:H,download:x.name}).click(),setTimeout(()=>URL.revokeObjectURL(
-H),1e3)}),T(),V();let Q=!0,bt=new IntersectionObserver(([x])=>{Q=x.isIntersecting});bt.observe(s);let nt=0,F=setInterval(
-()=>{let x=t.get("every");nt+=1,x&&nt>=x&&Q&&!document.hidden&&(nt=0,j("look"))},1e3);return()=>{clearInterval(F),clearTimeout(
-_),bt.disconnect(),n.close()}}function Ce(t,s=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let o=c=>String(c).padStart(2,"0"),r=`${o(
+f=new Map,w=new Map,g=!1,$="",y="",B=!1,j=()=>g||Object.keys(t.get("busy")).length>0,L=(x,H={})=>{j()||n.isLost()||(x!==
+"look"&&(o.textContent="",n.alert.textContent="",v()),t.send({type:x,...H}))},S=()=>Q(s,"[data-key]");function C(){let x=S().
+find(H=>H.dataset.key===$);return x&&r.contains(x)?x.closest("form, section"):null}function v(){let x=C();x?x.append(c,a):
+(i.after(c),a.remove());let[H,K]=[o.textContent,n.alert.textContent];a.replaceChildren(...Tt([H&&e("p",{class:"ts-told"},
+H),K&&e("p",{class:"ts-trouble"},K)]));for(let U of[o,n.alert])U.classList.toggle("ts-hidden",!!x);return x}function h(){
+let x=v(),H=[n.alert,o].find(U=>U.textContent);(x?a.childElementCount?a:null:H)?.scrollIntoView({block:"nearest"})}async function b(x,H,K=""){
+if(j()||n.isLost())return;$=H,B=!0,g=!0;try{for(let[st,z]of w){let[dt]=z.files??[];dt&&await Ws(t,st,dt)}}finally{g=!1}let U=[
+...p].map(([st,z])=>[st,[...z]]);L("do",{act:x,of:K,typed:Object.fromEntries(u),ticked:Object.fromEntries(U)})}function m(x){
+let{name:H,of:K}=x,U=et("field"),st=x.hint?e("span",{class:"ts-hint",id:`${U}-hint`},x.hint):null,z={id:U,"data-key":`fi\
+eld:${H}`,"aria-describedby":st?.id},dt=e("label",{for:U},x.label);if(!u.has(H)&&K!=="file"&&u.set(H,K==="tick"?x.value===
+"yes":x.value),K==="file"){let nt=w.get(H)??e("input",{type:"file",class:"ts-file"});for(let[pt,ft]of Object.entries(z))
+ft&&nt.setAttribute(pt,ft);return w.set(H,nt),e("div",{class:"ts-desk-field"},dt,nt,st)}if(K==="tick"){let q=e("input",{
+type:"checkbox",...z});q.checked=u.get(H)===!0,q.addEventListener("change",()=>u.set(H,q.checked));let nt=e("label",{class:"\
+ts-option",for:U},q,x.label);return e("div",{class:"ts-desk-field"},nt,st)}let T=K==="choice"?St(z,x.options):K==="long"?
+e("textarea",{class:"ts-box",rows:"3",maxlength:"2000",...z}):e("input",{class:"ts-box",autocomplete:"off",maxlength:"40\
+0",...z});return T.value=String(u.get(H)??""),K==="choice"&&!x.options.some(([q])=>q===u.get(H))&&(T.value=x.options[0]?.[0]??
+"",u.set(H,T.value)),T.addEventListener("input",()=>u.set(H,T.value)),e("div",{class:"ts-desk-field"},dt,T,st)}function k(x){
+let H=et("form"),K=e("div",{class:"ts-doing"}),U=()=>{K.replaceChildren(...x.acts.map(z=>G(z.label,()=>z.sure?st(z):b(z.
+id,`act:${z.id}`),{class:z.first?"ts-button ts-first":"ts-button","data-key":`act:${z.id}`})))},st=z=>{let dt=et("sure"),
+T=e("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":dt},e("p",{id:dt},z.sure),e("div",{class:"ts-d\
+oing"},G(`Yes: ${z.label}`,()=>b(z.id,`act:${z.id}`),{"data-key":`act:${z.id}`}),G("No, leave it",()=>{U(),Q(K,`[data-ke\
+y="act:${z.id}"]`)[0]?.focus()})));K.replaceChildren(T),T.focus()};return U(),e("form",{class:"ts-desk-form","aria-label\
+ledby":x.title?H:null,onsubmit:z=>z.preventDefault()},x.title?e("h3",{id:H},x.title):null,x.hint?e("p",{class:"ts-hint"},
+x.hint):null,x.fields.length?e("div",{class:"ts-desk-fields"},...x.fields.map(m)):null,x.acts.length?K:null)}function E(x,H){
+if(typeof x=="string")return x;let K=x.act?G(x.text,()=>b(x.act,H,x.of),{class:"ts-cell","aria-label":x.label||null,"dat\
+a-key":H}):x.text;return e("span",{},x.shape?Mt(x.shape):null,K)}function M(x){let H=et("table"),K=e("h3",{id:H},x.title);
+if(!x.rows.length)return e("section",{},K,e("p",{},x.empty));let U=p.get(x.id)??new Set,st=new Set(x.rows.map(({key:Z})=>Z));
+for(let Z of U)st.has(Z)||U.delete(Z);p.set(x.id,U);let z=e("tr",{}),dt=e("tbody",{}),T=x.pick?e("input",{type:"checkbox",
+"aria-label":"all","data-key":`all:${x.id}`}):null,q=()=>{T&&(T.checked=U.size===x.rows.length,T.indeterminate=U.size>0&&
+!T.checked)},nt=()=>{let Z=f.get(x.id),N=Z?Us(x.rows,Z.column,Z.down):x.rows;dt.replaceChildren(...N.map(ft)),z.replaceChildren(
+...T?[e("th",{class:"ts-tick"},T)]:[],...x.columns.map(pt)),q()},pt=(Z,N)=>{let R=f.get(x.id),X=R?.column===N,lt=X?R.down?
+"descending":"ascending":null,vt=()=>{f.set(x.id,{column:N,down:X&&!R.down}),nt(),Q(z,`[data-key="${ut}"]`)[0]?.focus()};
+if(!Z)return e("td");let ut=`sort:${x.id}:${N}`;return e("th",{scope:"col","aria-sort":lt,class:x.numbers.includes(N)?"t\
+s-figure":null},G(Z,vt,{class:"ts-sort","data-key":ut}),X?Mt(R.down?"▼":"▲"):null)},ft=Z=>{let N=x.pick?e("input",{type:"\
+checkbox","aria-label":Z.cells.slice(0,3).map(fe).join(" "),"data-key":`row:${x.id}:${Z.key}`}):null;return N&&(N.checked=
+U.has(Z.key),N.addEventListener("change",()=>{N.checked?U.add(Z.key):U.delete(Z.key),q()})),e("tr",{},N?e("td",{class:"t\
+s-tick"},N):null,...Z.cells.map((R,X)=>{let lt=!X&&!!fe(R);return e(lt?"th":"td",{scope:lt?"row":null,class:x.numbers.includes(
+X)?"ts-figure":null},E(R,`cell:${x.id}:${Z.key}:${X}`))}))};return T?.addEventListener("change",()=>{if(U.clear(),T.checked)
+for(let{key:Z}of x.rows)U.add(Z);for(let Z of Q(dt,"td.ts-tick input"))Z.checked=T.checked}),nt(),e("section",{},e("div",
+{class:"ts-desk-caption"},K,G("Save as CSV",()=>t.send({type:"export",table:x.id}),{"aria-label":`Save as CSV: ${x.title}`,
+"data-key":`export:${x.id}`})),e("div",{class:"ts-desk-scroll",role:"region",tabindex:0,"aria-labelledby":H},e("table",{
+class:"ts-table","aria-labelledby":H},e("thead",{},z),dt)))}function W(x){if(x.kind==="table")return M(x);if(x.kind==="f\
+orm")return k(x);if(x.kind==="link"){let H=x.how==="edit"?"lab/tree":x.how,U={class:"ts-link",href:H?zt(H,x.path):x.path,
+target:"_blank"};return e("p",{},e("a",{...U,"data-key":`link:${x.path}`},x.text))}return x.how==="head"?e("h3",{},x.text):
+e("p",{class:x.how==="hint"?"ts-hint":null},x.text)}function O(x){n.isLost()||(y=j()?x:"",!y&&($="",L("page",{name:x})))}
+function A(){let x=t.get("page");i.replaceChildren(...t.get("pages").map(([H,K])=>G(K,()=>O(H),{class:"ts-button","aria-\
+current":H===x?"page":null,"data-key":`page:${H}`})))}let D=t.get("cleared"),I=t.get("page");function _(){let x=S().find(
+z=>z===document.activeElement)?.dataset.key,H=r.contains(document.activeElement),K=Q(r,".ts-desk-scroll").map(z=>z.scrollTop);
+(t.get("page")!==I||t.get("cleared")!==D)&&(u=new Map,p=new Map,w=new Map,{page:I,cleared:D}={page:t.get("page"),cleared:t.
+get("cleared")}),o.textContent=t.get("said"),n.alert.textContent=t.get("trouble"),A();let U=new Map(t.get("pages")),st=e(
+"h2",{tabindex:-1},U.get(I));if(r.replaceChildren(st,...t.get("parts").map(W)),Q(r,".ts-desk-scroll").forEach((z,dt)=>{z.
+scrollTop=K[dt]??0}),v(),x||H){let z=S().find(dt=>dt.dataset.key===x);(z??st).focus({preventScroll:!!z})}B&&!Object.keys(
+t.get("busy")).length&&(B=!1,h())}let V;function tt(){let x=t.get("busy");if(r.setAttribute("aria-busy",String(j())),clearTimeout(
+V),!Object.keys(x).length){c.replaceChildren(),y&&setTimeout(()=>y&&O(y),0);return}let{doing:H,done:K,of:U}=x,st=U?`${H}\
+: ${K} of ${U}`:`${H} …`,z=()=>{c.replaceChildren(e("progress",U?{max:U,value:K,"aria-label":H}:{"aria-label":H}),e("s\
+pan",{role:"status"},st))};c.childElementCount?z():V=window.setTimeout(z,qn)}n.follow("change:turn",()=>setTimeout(_,0)),
+n.follow("change:busy",tt),n.follow("change:by",()=>{d.value=t.get("by")}),n.follow("msg:custom",x=>{if(x.type==="troubl\
+e"&&h(),x.type!=="save")return;let H=URL.createObjectURL(new Blob([`\uFEFF${x.text}`],{type:"text/csv"}));e("a",{href:H,
+download:x.name}).click(),setTimeout(()=>URL.revokeObjectURL(H),1e3)}),_(),tt();let bt=!0,at=new IntersectionObserver(([
+x])=>{bt=x.isIntersecting});at.observe(s);let F=0,Y=setInterval(()=>{let x=t.get("every");F+=1,x&&F>=x&&bt&&!document.hidden&&
+(F=0,L("look"))},1e3);return()=>{clearInterval(Y),clearTimeout(V),at.disconnect(),n.close()}}function Ce(t,s=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let o=c=>String(c).padStart(2,"0"),r=`${o(
 n.getHours())}:${o(n.getMinutes())}`,a=`${n.getFullYear()}-${o(n.getMonth()+1)}-${o(n.getDate())}`;return s.toDateString()===
 n.toDateString()?r:`${a} ${r}`}var Un="twoshaft-unsent:";function Gs(t,s){let n=Un+s,o=()=>{if(!t||!s)return{};try{let a=JSON.parse(t.getItem(n)??"{}");
 return a&&typeof a=="object"?a:{}}catch{return{}}},r=a=>{if(!(!t||!s))try{Object.keys(a).length?t.setItem(n,JSON.stringify(
@@ -1240,54 +1239,54 @@ hear(){},lost(){}};let c=e("span",{}),i=e("p",{class:"ts-status",role:"status"})
 "Go back to the drawn figures",()=>f("no")),u=!1,p=a.map(g=>{let $=et("bench"),y=g.options.length?e("select",{class:"ts-\
 box",id:$,"aria-describedby":`${$}-read`},e("option",{value:""},"choose"),...mt(g.options)):e("input",{type:"text",class:"\
 ts-box ts-number-box",id:$,autocomplete:"off",spellcheck:"false",maxlength:"80","aria-describedby":`${$}-hint ${$}-read`}),
-I=e("span",{class:"ts-hint",id:`${$}-hint`},g.hint),j=e("p",{class:"ts-read",id:`${$}-read`}),S=g.text,L=()=>{y.value.trim()!==
-S.trim()&&(S=y.value,s({type:"bench",name:g.name,value:y.value}))};return y.addEventListener(g.options.length?"change":"\
-blur",L),y.addEventListener("keydown",C=>{C.key==="Enter"&&(C.preventDefault(),L())}),{name:g.name,flush:L,input:y,element:e(
-"div",{class:"ts-bench-row"},e("label",{for:$},g.prompt),e("div",{class:"ts-line-of"},y,I),j),show(C){if(!C)return;(document.
-activeElement!==y||y.value===S)&&(y.value=C.text,S=C.text),y.setAttribute("aria-invalid",String(!!C.error)),j.classList.
+B=e("span",{class:"ts-hint",id:`${$}-hint`},g.hint),j=e("p",{class:"ts-read",id:`${$}-read`}),L=g.text,S=()=>{y.value.trim()!==
+L.trim()&&(L=y.value,s({type:"bench",name:g.name,value:y.value}))};return y.addEventListener(g.options.length?"change":"\
+blur",S),y.addEventListener("keydown",C=>{C.key==="Enter"&&(C.preventDefault(),S())}),{name:g.name,flush:S,input:y,element:e(
+"div",{class:"ts-bench-row"},e("label",{for:$},g.prompt),e("div",{class:"ts-line-of"},y,B),j),show(C){if(!C)return;(document.
+activeElement!==y||y.value===L)&&(y.value=C.text,L=C.text),y.setAttribute("aria-invalid",String(!!C.error)),j.classList.
 toggle("ts-error",!!C.error);let v=C.error?[Mt("▲")," "]:[],h=C.read&&!C.options.length&&`read as ${C.read}`,b=C.error||
 [h,C.origin].filter(Boolean).join(", ");j.replaceChildren(...v,b)}}}),f=g=>{for(let $ of p)$.flush();u=!0,s({type:"bench",
 name:"in-use",value:g})};r.append(e("summary",{},c),e("p",{},"Give what you read on the real unit, and the limits from t\
 he maker's manual. They take the place of the drawn figures in this task, all of them or none. Your answers are marked o\
 n them by the same rules."),e("div",{class:"ts-bench-rows"},...p.map(g=>g.element)),i,e("div",{class:"ts-tools"},l,d));function w(){
-let g=o(),$=new Map(g.rows?.map(S=>[S.name,S]));for(let S of p)S.show($.get(S.name));c.textContent=g.used?"✓ This task s\
+let g=o(),$=new Map(g.rows?.map(L=>[L.name,L]));for(let L of p)L.show($.get(L.name));c.textContent=g.used?"✓ This task s\
 tands on figures from the bench":"Use readings from the bench",d.hidden=!g.wanted,l.hidden=g.used&&!g.stale;let y=g.wanted&&
-!g.used?"▲ ":g.used?"● ":"○ ",I=g.used?"in use":g.wanted?`not used; the drawn figures stand. ${g.refused}`:"not us\
+!g.used?"▲ ":g.used?"● ":"○ ",B=g.used?"in use":g.wanted?`not used; the drawn figures stand. ${g.refused}`:"not us\
 ed; the drawn figures stand",j=g.stale?` The tables and choices of this task are still the ones from before. ${g.used?"P\
-ress the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${y}${I}${j}`,g.wanted&&
+ress the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${y}${B}${j}`,g.wanted&&
 !g.used&&(r.open=!0)}return{element:r,show:w,hear(g){g.type!=="bench-saved"||g.name!=="in-use"||!u||(u=!1,o().stale&&n())},
 lost(){for(let g of[l,d,...p.map($=>$.input)])g.disabled=!0}}}var Gn=5e3,Yn=2e3,Vn={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},Ee="kept in this browser until it can be\
  saved";function Xn(t,s,n,o){let r=Pt(t),a=Rt(t),c=e("p",{class:"ts-read",id:a.read}),i=e("p",{class:"ts-status",id:a.status,
-role:"status"}),l=0,d=null,u={},p=()=>{clearTimeout(d??void 0),d=null},f=S=>{n.put(t.name,S,u.revision??0),w(S)},w=S=>{l+=
-1,y("wait",o()?Ee:"saving"),p(),d=window.setTimeout(()=>y("wait",Ee),Gn),s({type:"save",name:t.name,value:S,turn:l})},g=r.
-make(t,a,f,(S,L)=>{S?(n.put(t.name,L,u.revision??0),y("wait","not saved yet: press Enter or leave the box")):d===null&&(n.
-drop(t.name),I(u))}),$=Ht(t,a,a.status);r.status==="above"?$.append(i,g.element,c):$.append(g.element,c,i);function y(S,L){
-i.className=`ts-status ts-status-${S}`,i.dataset.text!==L&&(i.dataset.text=L,i.replaceChildren(Mt(Vn[S]),` ${L}`))}function I(S,L=!1){
-if(u=S??{},g.show(u),c.replaceChildren(u.read?`read as ${u.read}`:""),!L)if(u.error){let{error:C,saved:v="",note:h}=u;y(
+role:"status"}),l=0,d=null,u={},p=()=>{clearTimeout(d??void 0),d=null},f=L=>{n.put(t.name,L,u.revision??0),w(L)},w=L=>{l+=
+1,y("wait",o()?Ee:"saving"),p(),d=window.setTimeout(()=>y("wait",Ee),Gn),s({type:"save",name:t.name,value:L,turn:l})},g=r.
+make(t,a,f,(L,S)=>{L?(n.put(t.name,S,u.revision??0),y("wait","not saved yet: press Enter or leave the box")):d===null&&(n.
+drop(t.name),B(u))}),$=Ht(t,a,a.status);r.status==="above"?$.append(i,g.element,c):$.append(g.element,c,i);function y(L,S){
+i.className=`ts-status ts-status-${L}`,i.dataset.text!==S&&(i.dataset.text=S,i.replaceChildren(Mt(Vn[L]),` ${S}`))}function B(L,S=!1){
+if(u=L??{},g.show(u),c.replaceChildren(u.read?`read as ${u.read}`:""),!S)if(u.error){let{error:C,saved:v="",note:h}=u;y(
 "unread",`Look again: ${C} Kept as typed, ${Ce(v)}${h?`; ${h}`:""}.`)}else u.saved&&!u.blank?y("saved",`saved ${Ce(u.saved)}${u.
 note?`; ${u.note}`:""}`):y("none",r.blank??"not answered yet")}let j=()=>i.classList.contains("ts-status-bad");return{name:t.
-name,element:$,show(S){d===null&&I(S,j())},saved(S){S.turn===l&&(g.pending?.()||n.drop(t.name),p(),I(S.state))},refused(S){
-S.turn===l&&(p(),g.refused(),y("bad",`not saved: ${S.reason}`))},off(){clearTimeout(d??void 0),(d!==null||g.pending?.())&&
-y("wait",Ee)},catchUp(){let S=n.get(t.name);S&&(Ys(S,u)?(g.show({...u,value:S.value,error:""}),w(S.value)):n.drop(t.name))},
+name,element:$,show(L){d===null&&B(L,j())},saved(L){L.turn===l&&(g.pending?.()||n.drop(t.name),p(),B(L.state))},refused(L){
+L.turn===l&&(p(),g.refused(),y("bad",`not saved: ${L.reason}`))},off(){clearTimeout(d??void 0),(d!==null||g.pending?.())&&
+y("wait",Ee)},catchUp(){let L=n.get(t.name);L&&(Ys(L,u)?(g.show({...u,value:L.value,error:""}),w(L.value)):n.drop(t.name))},
 flush:()=>g.flush?.(),summary:()=>({answered:!!u.saved&&!u.blank&&!u.error&&!u.short,unread:!!u.error,trouble:j(),waiting:d!==
 null})}}function Qs({model:t,el:s}){let n=t.get("fields"),o=t.get("sheet"),r=Gs(window.localStorage,o),a=!1,c=()=>a||p.isLost(),
-i=n.map(L=>Xn(L,w,r,c)),l=new Map(i.map(L=>[L.name,L])),d=e("p",{class:"ts-who"}),u=e("p",{class:"ts-total"});Gt(t.get("\
-look"));let p=J({model:t,el:s},{kind:"form",lost(){for(let L of i)L.off();f.lost(),g()},line(L){a=L;for(let C of i)L?C.off():
+i=n.map(S=>Xn(S,w,r,c)),l=new Map(i.map(S=>[S.name,S])),d=e("p",{class:"ts-who"}),u=e("p",{class:"ts-total"});Gt(t.get("\
+look"));let p=J({model:t,el:s},{kind:"form",lost(){for(let S of i)S.off();f.lost(),g()},line(S){a=S;for(let C of i)S?C.off():
 C.catchUp();g()}}),f=Zs(t,p.send,()=>{s.dispatchEvent(new CustomEvent("twoshaft-redraw",{bubbles:!0}))});p.show(e("div",
-{class:"ts-top"},d,u),p.alert,f.element,...i.map(L=>L.element)),s.dataset.task=t.get("task_id");function w(L){p.send(L),
-g()}function g(){let L=i.map(M=>M.summary()),C=L.filter(M=>M.answered).length,v=L.filter(M=>M.trouble).length,h=L.some(M=>M.
-waiting),b=L.filter(M=>M.unread).length,m=v?`${v} not saved`:h?c()?"the rest kept in this browser":"saving":C&&!b?"all s\
+{class:"ts-top"},d,u),p.alert,f.element,...i.map(S=>S.element)),s.dataset.task=t.get("task_id");function w(S){p.send(S),
+g()}function g(){let S=i.map(M=>M.summary()),C=S.filter(M=>M.answered).length,v=S.filter(M=>M.trouble).length,h=S.some(M=>M.
+waiting),b=S.filter(M=>M.unread).length,m=v?`${v} not saved`:h?c()?"the rest kept in this browser":"saving":C&&!b?"all s\
 aved":"",k=[`${C} of ${i.length} answered`,b?`${b} cannot be read`:"",m];u.textContent=k.filter(Boolean).join(", ");let E={
 task:t.get("task_id"),answered:C,asked:i.length,unread:b};s.dispatchEvent(new CustomEvent("twoshaft-progress",{bubbles:!0,
-detail:E}))}function $(){d.textContent=t.get("header");let L=t.get("states");for(let C of i)C.show(L[C.name]);g()}let y=0,
-I=()=>{if(document.visibilityState==="hidden")for(let L of i)L.flush();document.visibilityState!=="visible"||Date.now()-
+detail:E}))}function $(){d.textContent=t.get("header");let S=t.get("states");for(let C of i)C.show(S[C.name]);g()}let y=0,
+B=()=>{if(document.visibilityState==="hidden")for(let S of i)S.flush();document.visibilityState!=="visible"||Date.now()-
 y<Yn||(y=Date.now(),p.send({type:"look"}))},j=o?new BroadcastChannel(`twoshaft-saved:${o}`):null;j?.addEventListener("me\
-ssage",({data:L})=>{L===t.get("task_id")&&p.send({type:"look"})}),document.addEventListener("visibilitychange",I),s.addEventListener(
-"focusin",L=>{L.relatedTarget instanceof Node&&s.contains(L.relatedTarget)||I()}),p.follow("change:states change:header",
-$),p.follow("msg:custom",L=>{L.type==="saved"&&(l.get(L.name)?.saved(L),j?.postMessage(t.get("task_id"))),L.type==="refu\
-sed"&&l.get(L.name)?.refused(L),g()}),p.follow("msg:custom",f.hear),p.follow("change:bench",f.show),$();for(let L of i)L.
-catchUp();g(),f.show(),p.alert.textContent=t.get("notice");let S=Xs(s,`${o}/${t.get("task_id")}`);return()=>{S(),j?.close(),
-p.close(),document.removeEventListener("visibilitychange",I)}}function he(t,s,n){let o=`twoshaft-signed-in:${n}`,r=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:c},i=Date.now()){
+ssage",({data:S})=>{S===t.get("task_id")&&p.send({type:"look"})}),document.addEventListener("visibilitychange",B),s.addEventListener(
+"focusin",S=>{S.relatedTarget instanceof Node&&s.contains(S.relatedTarget)||B()}),p.follow("change:states change:header",
+$),p.follow("msg:custom",S=>{S.type==="saved"&&(l.get(S.name)?.saved(S),j?.postMessage(t.get("task_id"))),S.type==="refu\
+sed"&&l.get(S.name)?.refused(S),g()}),p.follow("msg:custom",f.hear),p.follow("change:bench",f.show),$();for(let S of i)S.
+catchUp();g(),f.show(),p.alert.textContent=t.get("notice");let L=Xs(s,`${o}/${t.get("task_id")}`);return()=>{L(),j?.close(),
+p.close(),document.removeEventListener("visibilitychange",B)}}function he(t,s,n){let o=`twoshaft-signed-in:${n}`,r=`twoshaft-signed-out:${n}`;return{keep({id:a,ticket:c},i=Date.now()){
 t.setItem(o,JSON.stringify({id:a,ticket:c,at:i}))},drop(a=Date.now()){t.removeItem(o),s.setItem(r,String(a))},get(){try{
 let a=JSON.parse(t.getItem(o)??"null");return!a||!(a.at>Number(s.getItem(r)??0))?null:{id:String(a.id),ticket:String(a.ticket)}}catch{
 return null}}}}var Jn={right:"●",other:"◆",unread:"▲"};function Zn(t){let s=Rt(t),n=e("p",{class:"ts-told",id:s.status,role:"stat\
@@ -1299,10 +1298,10 @@ let n=J({model:t,el:s},{kind:"form"});s.classList.add("ts-question");let o=e("p"
 level":"3"}),r=e("p",{class:"ts-lead"}),a=e("dl",{class:"ts-facts"}),c=e("div",{class:"ts-asked"}),i=G(t.get("give"),()=>{
 let $=Object.fromEntries(u.map(y=>[y.name,y.value()]));n.send({type:"give",values:$})});i.classList.add("ts-first");let l=G(
 "",()=>n.send({type:"fresh"})),d=t.get("all")?G(t.get("all"),()=>n.send({type:"all"}),{class:"ts-button ts-teacher"}):null;
-n.show(n.alert,o,r,a,c,e("p",{class:"ts-acts"},i,l,d));let u=[],p=()=>{let $=t.get("values"),y=t.get("told");for(let L of u)
-L.show($[L.name],y[L.name]),L.still(y[L.name]!==void 0&&y[L.name].how!=="unread");let I=u.some(({name:L})=>!y[L]||y[L].how===
-"unread"),j=document.activeElement===i;if(i.hidden=!I,l.textContent=t.get("fresh"),l.hidden=I||!t.get("fresh"),n.alert.textContent=
-t.get("notice"),!j||I)return;let S=Z(s,".ts-told")[0];S.tabIndex=-1,S.focus({preventScroll:!0})},f=()=>{(Z(c,"input, sel\
+n.show(n.alert,o,r,a,c,e("p",{class:"ts-acts"},i,l,d));let u=[],p=()=>{let $=t.get("values"),y=t.get("told");for(let S of u)
+S.show($[S.name],y[S.name]),S.still(y[S.name]!==void 0&&y[S.name].how!=="unread");let B=u.some(({name:S})=>!y[S]||y[S].how===
+"unread"),j=document.activeElement===i;if(i.hidden=!B,l.textContent=t.get("fresh"),l.hidden=B||!t.get("fresh"),n.alert.textContent=
+t.get("notice"),!j||B)return;let L=Q(s,".ts-told")[0];L.tabIndex=-1,L.focus({preventScroll:!0})},f=()=>{(Q(c,"input, sel\
 ect, [tabindex]")[0]??(l.hidden?i:l)).focus({preventScroll:!0})},w=()=>{u=t.get("fields").map(Zn),c.replaceChildren(...u.
 map(({element:$})=>$)),o.textContent=t.get("title"),o.hidden=!o.textContent,r.textContent=t.get("lead"),r.hidden=!r.textContent,
 a.replaceChildren(...Et(t.get("facts"))),a.hidden=!a.childElementCount,p()};n.follow("change:turn",()=>{let $=s.contains(
@@ -1318,55 +1317,55 @@ setItem(en,JSON.stringify(Object.fromEntries(n))),window.dispatchEvent(new Event
 let n="",o=he(sessionStorage,localStorage,t.get("place")),r=J({model:t,el:s},{kind:"start",lost:()=>{}}),a=e("div",{}),c=e(
 "p",{class:"ts-said",role:"status"});r.show(r.alert,c,a);let i=(O,A={})=>{a.getAttribute("aria-busy")==="true"||r.isLost()||
 (A.quietly||(a.setAttribute("aria-busy","true"),c.textContent="One moment.",r.alert.textContent=""),t.send({type:O,...A}))},
-l=(O,A,N,T)=>e("button",{type:"button",class:T?"ts-button ts-first":"ts-button","data-key":A,onclick:N},O);function d(){
-let O=et("who"),A=et("word"),N=e("select",{id:O,class:"ts-box","data-key":"who",required:!0},e("option",{value:""},"Choo\
-se your name"),...t.get("people").map(([_,V])=>e("option",{value:_,selected:_===n},V)));N.addEventListener("change",()=>{
-n=N.value});let T=e("input",{id:A,type:"text",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",
-maxlength:"80","data-key":"word"});return e("form",{class:"ts-sign-in",onsubmit:_=>{_.preventDefault(),i("sign-in",{name:N.
-value,word:T.value})}},e("h2",{},"Who is working?"),e("div",{class:"ts-pair"},e("label",{for:O},"Your name"),N),e("div",
-{class:"ts-pair"},e("label",{for:A},"Sign-in word from your slip"),T),e("button",{type:"submit",class:"ts-button ts-firs\
-t","data-key":"sign-in"},"Sign in"),e("p",{class:"ts-hint"},t.get("kept")))}function u(O,A){let N=nt=>`${nt}:${O.name}`,
-T=e("div",{class:"ts-doing"});for(let nt of O.feedback.slice(0,1))T.append(e("a",{href:zt("files",nt),target:"_blank",class:"\
-ts-link","data-key":N("feedback")},"Read feedback"));for(let nt of O.notebooks){let F=O.notebooks.length===1?"Open":`Ope\
-n ${nt.split("/").pop()}`;T.append(ge(nt,F,N(`open ${nt}`)))}O.can_get&&T.append(l(O.notebooks.length?"Get again":"Get",
-N("get"),()=>i("get",{name:O.name}),!O.notebooks.length)),O.can_hand_in&&T.append(l(O.receipt?"Hand in again":"Hand in",
-N("hand in"),()=>i("hand-in",{name:O.name})));for(let nt of T.children)nt.setAttribute("aria-label",`${nt.textContent}: ${O.
-title}`);let _=t.get("asking")===O.name,V=O.receipt||O.unread>0,Q=e("tr",{},e("th",{scope:"row"},O.title),e("td",{},O.due||
+l=(O,A,D,I)=>e("button",{type:"button",class:I?"ts-button ts-first":"ts-button","data-key":A,onclick:D},O);function d(){
+let O=et("who"),A=et("word"),D=e("select",{id:O,class:"ts-box","data-key":"who",required:!0},e("option",{value:""},"Choo\
+se your name"),...t.get("people").map(([_,V])=>e("option",{value:_,selected:_===n},V)));D.addEventListener("change",()=>{
+n=D.value});let I=e("input",{id:A,type:"text",class:"ts-box",autocomplete:"off",autocapitalize:"off",spellcheck:"false",
+maxlength:"80","data-key":"word"});return e("form",{class:"ts-sign-in",onsubmit:_=>{_.preventDefault(),i("sign-in",{name:D.
+value,word:I.value})}},e("h2",{},"Who is working?"),e("div",{class:"ts-pair"},e("label",{for:O},"Your name"),D),e("div",
+{class:"ts-pair"},e("label",{for:A},"Sign-in word from your slip"),I),e("button",{type:"submit",class:"ts-button ts-firs\
+t","data-key":"sign-in"},"Sign in"),e("p",{class:"ts-hint"},t.get("kept")))}function u(O,A){let D=at=>`${at}:${O.name}`,
+I=e("div",{class:"ts-doing"});for(let at of O.feedback.slice(0,1))I.append(e("a",{href:zt("files",at),target:"_blank",class:"\
+ts-link","data-key":D("feedback")},"Read feedback"));for(let at of O.notebooks){let F=O.notebooks.length===1?"Open":`Ope\
+n ${at.split("/").pop()}`;I.append(ge(at,F,D(`open ${at}`)))}O.can_get&&I.append(l(O.notebooks.length?"Get again":"Get",
+D("get"),()=>i("get",{name:O.name}),!O.notebooks.length)),O.can_hand_in&&I.append(l(O.receipt?"Hand in again":"Hand in",
+D("hand in"),()=>i("hand-in",{name:O.name})));for(let at of I.children)at.setAttribute("aria-label",`${at.textContent}: ${O.
+title}`);let _=t.get("asking")===O.name,V=O.receipt||O.unread>0,tt=e("tr",{},e("th",{scope:"row"},O.title),e("td",{},O.due||
 "no date",O.overdue?e("span",{class:"ts-small-line"},"date passed"):null),e("td",{},e("span",{class:"ts-shape","aria-hid\
 den":"true"},Qn[O.state]||""),e("b",{},to[O.state]||O.state),e("span",{class:"ts-small-line"},O.detail),A?e("span",{class:"\
-ts-small-line"},`Mark: ${A}`):null),e("td",{},T));if(_)return[Q,e("tr",{},e("td",{colspan:4},f(O)))];if(!V||!O.gaps.length)
-return[Q];let bt=e("td",{colspan:4},e("b",{},p(O)),sn(O.gaps));return[Q,e("tr",{},bt)]}let p=({left:O,unread:A})=>Tt([O?
-`${O} ${O===1?"answer is":"answers are"} missing`:null,A?`${A} cannot be read`:null]).join(", ");function f(O){let A=et(
-"question"),N=e("div",{class:"ts-doing"});for(let _ of O.notebooks)N.append(ge(_,"Go on with it",`go on:${O.name}`));let T=p(
-O);return N.append(l(T?"It is my own work: hand in as it is":"It is my own work: hand in",`hand in anyway:${O.name}`,()=>i(
-"hand-in",{name:O.name,own:!0}),!T)),e("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":A,"data-key":"\
-question"},e("p",{id:A},e("b",{},`${O.title}: not handed in yet.${T?` ${T}.`:""}`),T?" An answer that is missing or cann\
-ot be read earns nothing.":null),T?sn(O.gaps):null,e("p",{},"By handing in you state: ",e("b",{},t.get("statement"))),N)}
-let w=new Set,g={met:"✓",enough:"◐","not yet":"○"};function $(O,A){let N=O.entries.map(Q=>A.find(bt=>bt.name===Q)).
-filter(Q=>Q!==void 0),T=O.lesson?ge(O.lesson,`Lesson ${O.title}`,`lesson:${O.lesson}`):e("span",{class:"ts-small-line"},
+ts-small-line"},`Mark: ${A}`):null),e("td",{},I));if(_)return[tt,e("tr",{},e("td",{colspan:4},f(O)))];if(!V||!O.gaps.length)
+return[tt];let bt=e("td",{colspan:4},e("b",{},p(O)),sn(O.gaps));return[tt,e("tr",{},bt)]}let p=({left:O,unread:A})=>Tt([
+O?`${O} ${O===1?"answer is":"answers are"} missing`:null,A?`${A} cannot be read`:null]).join(", ");function f(O){let A=et(
+"question"),D=e("div",{class:"ts-doing"});for(let _ of O.notebooks)D.append(ge(_,"Go on with it",`go on:${O.name}`));let I=p(
+O);return D.append(l(I?"It is my own work: hand in as it is":"It is my own work: hand in",`hand in anyway:${O.name}`,()=>i(
+"hand-in",{name:O.name,own:!0}),!I)),e("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":A,"data-key":"\
+question"},e("p",{id:A},e("b",{},`${O.title}: not handed in yet.${I?` ${I}.`:""}`),I?" An answer that is missing or cann\
+ot be read earns nothing.":null),I?sn(O.gaps):null,e("p",{},"By handing in you state: ",e("b",{},t.get("statement"))),D)}
+let w=new Set,g={met:"✓",enough:"◐","not yet":"○"};function $(O,A){let D=O.entries.map(tt=>A.find(bt=>bt.name===tt)).
+filter(tt=>tt!==void 0),I=O.lesson?ge(O.lesson,`Lesson ${O.title}`,`lesson:${O.lesson}`):e("span",{class:"ts-small-line"},
 "no lesson here"),_=e("details",{open:w.has(O.module)},e("summary",{"data-key":`outcomes:${O.module}`},`Outcomes: ${O.count||
-"none"}`),e("ul",{},...O.outcomes.map(([Q,bt,nt,F])=>e("li",{},e("span",{class:"ts-shape","aria-hidden":"true"},g[Q]||""),
-e("b",{},`${Q}${nt&&Q==="enough"?`, ${nt}`:""}: `),bt,nt&&Q==="not yet"?`. Still missing: ${nt}`:"",F?` (${F})`:""))));_.
-addEventListener("toggle",()=>{_.open?w.add(O.module):w.delete(O.module)});let V=N.flatMap(Q=>u(Q,O.marks[Q.name]));return e(
-"tbody",{},e("tr",{class:"ts-module"},e("th",{scope:"rowgroup",colspan:4},O.title,e("span",{class:"ts-assigned"},N.length?
-"assigned":"not assigned"))),...V,e("tr",{},e("td",{colspan:4},T,e("p",{class:"ts-next"},e("b",{},"Next: "),O.next),_)))}
-function y(){let O=t.get("me"),A=t.get("entries"),N=e("table",{class:"ts-table"},e("thead",{},e("tr",{},...["Assignment",
-"Due","State","What you can do"].map(T=>e("th",{scope:"col"},T)))),...t.get("modules").map(T=>$(T,A)));return e("section",
-{},e("div",{class:"ts-me"},e("h2",{},`Working as ${O.name} (${O.id})`),O.ticket?l("Not you? Sign out","sign-out",()=>{i(
-"sign-out"),document.dispatchEvent(new CustomEvent("twoshaft-signed-out"))}):null),A.length?null:e("p",{},"Nothing is as\
-signed yet."),N,l("Look again","look",()=>i("look")))}function I(){let O=!!t.get("me").id,A=t.get("modules").map(_=>_.lesson),
-T=t.get("lessons").filter(([_])=>!O||!A.includes(_));return T.length?e("section",{},e("h2",{},O?"To look things up":"Les\
-sons"),e("ul",{class:"ts-lessons"},...T.map(([_,V])=>e("li",{},ge(_,V,`lesson:${_}`))))):null}let j=!1,S=t.get("me").id?
-null:o.get(),L=S!==null;function C(){let O=t.get("me");O.id?Gt(t.get("look")):Js(),O.id?o.keep(O):(j||S&&!L)&&o.drop(),j=
-!!O.id,eo(O.id?t.get("entries"):[])}let v=0,h="",b=()=>Z(a,"[data-key]"),m=()=>a.querySelector("input[data-key=word]");function k(){
-let A=b().find(H=>H===document.activeElement)?.dataset.key;a.removeAttribute("aria-busy");let N=!!t.get("me").id;c.textContent=
-t.get("said"),r.alert.textContent=t.get("trouble");let T=m()?.value,_=L?e("p",{},"One moment."):d();a.replaceChildren(...Tt(
-[N?y():_,I()]));let V=m();V&&T&&(V.value=T);let Q=h;if(h=t.get("asking"),h&&h!==Q&&b().find(H=>H.dataset.key==="question")?.
-focus(),!A||h&&h!==Q)return;let bt=b().find(H=>H.dataset.key===A),nt=A.split(":")[1],F=A.startsWith("hand in anyway")?`h\
-and in:${nt}`:`:${nt}`,x=b().find(H=>nt&&H.dataset.key?.endsWith(F));(bt??x??Z(a,"a, button, select")[0])?.focus()}let E=()=>{
-clearTimeout(v),v=setTimeout(()=>{L=!1,C(),k()},0)};t.on("change",E),C(),k(),S&&t.send({type:"resume",name:S.id,ticket:S.
-ticket});let M=()=>{!document.hidden&&t.get("me").id&&i("look",{quietly:!0})},q=new IntersectionObserver(([O])=>{O.isIntersecting&&
-M()});return q.observe(s),document.addEventListener("visibilitychange",M),()=>{clearTimeout(v),t.off("change",E),q.disconnect(),
-document.removeEventListener("visibilitychange",M),r.close()}}var so={bench:as,build:ds,cord:fs,depth:hs,desk:zs,face:gs,fault_board:ws,form:Qs,gate:ks,gears:vs,hazards:ys,lifting:xs,
+"none"}`),e("ul",{},...O.outcomes.map(([tt,bt,at,F])=>e("li",{},e("span",{class:"ts-shape","aria-hidden":"true"},g[tt]||
+""),e("b",{},`${tt}${at&&tt==="enough"?`, ${at}`:""}: `),bt,at&&tt==="not yet"?`. Still missing: ${at}`:"",F?` (${F})`:""))));
+_.addEventListener("toggle",()=>{_.open?w.add(O.module):w.delete(O.module)});let V=D.flatMap(tt=>u(tt,O.marks[tt.name]));
+return e("tbody",{},e("tr",{class:"ts-module"},e("th",{scope:"rowgroup",colspan:4},O.title,e("span",{class:"ts-assigned"},
+D.length?"assigned":"not assigned"))),...V,e("tr",{},e("td",{colspan:4},I,e("p",{class:"ts-next"},e("b",{},"Next: "),O.next),
+_)))}function y(){let O=t.get("me"),A=t.get("entries"),D=e("table",{class:"ts-table"},e("thead",{},e("tr",{},...["Assign\
+ment","Due","State","What you can do"].map(I=>e("th",{scope:"col"},I)))),...t.get("modules").map(I=>$(I,A)));return e("s\
+ection",{},e("div",{class:"ts-me"},e("h2",{},`Working as ${O.name} (${O.id})`),O.ticket?l("Not you? Sign out","sign-out",
+()=>{i("sign-out"),document.dispatchEvent(new CustomEvent("twoshaft-signed-out"))}):null),A.length?null:e("p",{},"Nothin\
+g is assigned yet."),D,l("Look again","look",()=>i("look")))}function B(){let O=!!t.get("me").id,A=t.get("modules").map(
+_=>_.lesson),I=t.get("lessons").filter(([_])=>!O||!A.includes(_));return I.length?e("section",{},e("h2",{},O?"To look th\
+ings up":"Lessons"),e("ul",{class:"ts-lessons"},...I.map(([_,V])=>e("li",{},ge(_,V,`lesson:${_}`))))):null}let j=!1,L=t.
+get("me").id?null:o.get(),S=L!==null;function C(){let O=t.get("me");O.id?Gt(t.get("look")):Js(),O.id?o.keep(O):(j||L&&!S)&&
+o.drop(),j=!!O.id,eo(O.id?t.get("entries"):[])}let v=0,h="",b=()=>Q(a,"[data-key]"),m=()=>a.querySelector("input[data-ke\
+y=word]");function k(){let A=b().find(x=>x===document.activeElement)?.dataset.key;a.removeAttribute("aria-busy");let D=!!t.
+get("me").id;c.textContent=t.get("said"),r.alert.textContent=t.get("trouble");let I=m()?.value,_=S?e("p",{},"One moment."):
+d();a.replaceChildren(...Tt([D?y():_,B()]));let V=m();V&&I&&(V.value=I);let tt=h;if(h=t.get("asking"),h&&h!==tt&&b().find(
+x=>x.dataset.key==="question")?.focus(),!A||h&&h!==tt)return;let bt=b().find(x=>x.dataset.key===A),at=A.split(":")[1],F=A.
+startsWith("hand in anyway")?`hand in:${at}`:`:${at}`,Y=b().find(x=>at&&x.dataset.key?.endsWith(F));(bt??Y??Q(a,"a, butt\
+on, select")[0])?.focus()}let E=()=>{clearTimeout(v),v=setTimeout(()=>{S=!1,C(),k()},0)};t.on("change",E),C(),k(),L&&t.send(
+{type:"resume",name:L.id,ticket:L.ticket});let M=()=>{!document.hidden&&t.get("me").id&&i("look",{quietly:!0})},W=new IntersectionObserver(
+([O])=>{O.isIntersecting&&M()});return W.observe(s),document.addEventListener("visibilitychange",M),()=>{clearTimeout(v),
+t.off("change",E),W.disconnect(),document.removeEventListener("visibilitychange",M),r.close()}}var so={bench:as,build:ds,cord:fs,depth:hs,desk:zs,face:gs,fault_board:ws,form:Qs,gate:ks,gears:vs,hazards:ys,lifting:xs,
 micrometer:$s,own_checks:Ss,press:Ls,question:tn,rules:Cs,runout:Es,sealant:Ds,seat:Bs,shims:Ps,sketch:js,start:nn,thread:Rs,
 unit_section:Hs,whole_build:Fs,wrench:qs};export{so as screens};

@@ -43,6 +43,8 @@ MAY = {
     "course/start/environment.py: write_text": "runs before anything is installed",
     "grader/twoshaft_grader/notebooks/release.py: write_text": "a temporary folder for nbgrader",
     "grader/twoshaft_grader/desk_pages/chosen_files.py: open": "pieces of a chosen file, in a temporary folder",
+    "grader/twoshaft_grader/cohort/lesson_run.py: open": "reads and writes nowhere (the null device)",
+    "grader/twoshaft_grader/desk/jupyter.py: open": "the log of a desk's server, as it speaks",
     "grader/twoshaft_grader/desk/demo.py: rename": "names folders, and a notebook as a learner may",
     "grader/twoshaft_grader/kit/pack.py: ZipFile": "packs into memory",
     "course/twoshaft/kernels.py: open": "reads and writes nowhere (the null device)",

@@ -2,7 +2,7 @@
 
 import { findAll } from "../page/dom.js";
 
-const WIDE = ":is(.twoshaft :is(.given-frame, .tsg-wide), .jp-RenderedHTML figure)";
+const WIDE = ":is(.twoshaft :is(.given-frame, .tsg-wide, .tsl-drawing), .jp-RenderedHTML figure)";
 
 /** @param {HTMLElement} node */
 function fit(node) {

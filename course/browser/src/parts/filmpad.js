@@ -82,7 +82,7 @@ function faceDrawing(face, label) {
    * @param {string} [anchor]
    */
   const text = ([x, y], words, anchor = "middle") => {
-    const place = { x: x - left, y: high - y, "font-size": 2.3 * unit, "text-anchor": anchor };
+    const place = { x: x - left, y: high - y, "font-size": 2.5 * unit, "text-anchor": anchor };
     return draw("text", { class: "tsp-text", ...place }, words);
   };
   /** @type {Point} */
@@ -142,7 +142,7 @@ function faceDrawing(face, label) {
   }
   const scale = [100, 50, 20, 10].find((size) => size < width / 4) ?? 10;
   const bar = `M${unit} ${height - unit}v${-unit}v${unit / 2}h${scale}v${-unit / 2}v${unit}`;
-  const barWords = { x: scale + tile, y: height - unit, "font-size": 2.3 * unit };
+  const barWords = { x: scale + tile, y: height - unit, "font-size": 2.5 * unit };
   over.append(
     draw("path", { class: "tsp-edge", d: bar, "stroke-width": unit / 4 }),
     draw("text", { class: "tsp-text", ...barWords }, `${scale} mm`),

@@ -120,10 +120,10 @@ getScreenCTM();return s?Math.hypot(s.a,s.b):1});e.forEach((o,s)=>{let r=Math.min
 o.style.getPropertyValue("--ts-grown")!==r&&o.style.setProperty("--ts-grown",r)})}var O=window.matchMedia("(max-width: 600px), (max-height: 400px)"),Ct=window.matchMedia("(max-width: 1100px)");function Tt(t){
 let e=()=>{for(let n of["left","right"])t.isSideTabBarVisible?.(n)===O.matches&&t.toggleSideTabBarVisibility(n)};O.addEventListener(
 "change",e),e()}function Ht(t){let e=()=>{t.toolbar.setHidden(O.matches),t.fit()};for(let n of[O,Ct])n.addEventListener(
-"change",e);t.disposed.connect(()=>{for(let n of[O,Ct])n.removeEventListener("change",e)}),e()}var ue=":is(.twoshaft :is(.given-frame, .tsg-wide), .jp-RenderedHTML figure)";function he(t){let e=t.scrollWidth>t.clientWidth;
-if(e!==t.hasAttribute("tabindex")){if(!e){for(let n of["tabindex","role","aria-label"])t.removeAttribute(n);return}t.tabIndex=
-0,t.setAttribute("role","group"),t.setAttribute("aria-label",t.querySelector("caption")?.textContent??"Picture")}}var Bt=t=>$(
-t,ue).forEach(he);function Ot(t,e){let n=t.content.node,o=0,s=()=>{clearTimeout(o),o=setTimeout(()=>e(n),300)},r=new MutationObserver(s);r.
+"change",e);t.disposed.connect(()=>{for(let n of[O,Ct])n.removeEventListener("change",e)}),e()}var ue=":is(.twoshaft :is(.given-frame, .tsg-wide, .tsl-drawing), .jp-RenderedHTML figure)";function he(t){let e=t.scrollWidth>
+t.clientWidth;if(e!==t.hasAttribute("tabindex")){if(!e){for(let n of["tabindex","role","aria-label"])t.removeAttribute(n);
+return}t.tabIndex=0,t.setAttribute("role","group"),t.setAttribute("aria-label",t.querySelector("caption")?.textContent??
+"Picture")}}var Bt=t=>$(t,ue).forEach(he);function Ot(t,e){let n=t.content.node,o=0,s=()=>{clearTimeout(o),o=setTimeout(()=>e(n),300)},r=new MutationObserver(s);r.
 observe(n,{childList:!0,subtree:!0});let c=new ResizeObserver(s);c.observe(n),t.disposed.connect(()=>{clearTimeout(o),r.
 disconnect(),c.disconnect()})}var k="twoshaft-opener",xe="if-missing",$t="twoshaft-opening",pe=["form","rig"],be=3,Ut=300;async function Dt(t){let[{PageConfig:e,
 URLExt:n},{NotebookActions:o},{IConnectionLost:s},{Widget:r}]=await Promise.all([t("@jupyterlab/coreutils"),t("@jupyterl\
@@ -221,8 +221,8 @@ otebookPanel-toolbar{display:none}`)),r&&me(s);let i=JSON.parse(t.getOption("two
 resolve(new Set(i));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),ct(),Tt(s.shell)}),s.docRegistry.
 addWidgetExtension("Notebook",{createNew:(d,x)=>{!r&&x.path!==c||(d.toggleClass("twoshaft-desk-notebook",!r),Ae(d,x,a,e,
 s),Ee(d,x,{...n,contents:s.serviceManager.contents}))}})}}}function we(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}\
-/screens.js?v=eab74c81aee173b3`);globalThis.twoshaftScreens.set("eab74c81aee173b3",e),e.catch(n=>{globalThis.twoshaftScreens?.
-delete("eab74c81aee173b3"),console.warn(`${k}: the screens could not be loaded`,n)})}function me(t){document.addEventListener(
+/screens.js?v=6d0d73b8e75021e5`);globalThis.twoshaftScreens.set("6d0d73b8e75021e5",e),e.catch(n=>{globalThis.twoshaftScreens?.
+delete("6d0d73b8e75021e5"),console.warn(`${k}: the screens could not be loaded`,n)})}function me(t){document.addEventListener(
 "click",e=>{let n=et(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute(
 "docmanager:open",{path:n.dataset.twoshaftOpen}))}),document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.
 shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}async function ye(t,e){let n=new Set(e);try{let o=await fetch(

@@ -44,7 +44,7 @@ Y])=>`${(F-r).toFixed(1)} ${(i-Y).toFixed(1)}`,p=(F,Y)=>`M${F.map(u).join("L")}$
 4})),y=P("defs",{},$("oil",`M0 ${g}L${g} 0`),$("dirt",`M0 ${g}L${g} 0M0 0L${g} ${g}`)),B=t.cavities.map(([,F])=>p(F,!0)).
 join(""),j=t.islands.map(F=>p(F,!0)).join(""),L=p(t.outline,!0)+B,S=P("g"),C=P("g"),v=P("g"),h=P("g"),b=P("path",{class:"\
 tsp-live",d:""}),m=P("path",{class:"tsp-chosen",d:""}),k=P("path",{class:"tsp-land",d:L,"fill-rule":"evenodd"}),E=P("pat\
-h",{class:"tsp-edge",d:L+j,"stroke-width":w/2.5}),M=([F,Y],x,H="middle")=>{let K={x:F-r,y:i-Y,"font-size":2.3*w,"text-an\
+h",{class:"tsp-edge",d:L+j,"stroke-width":w/2.5}),M=([F,Y],x,H="middle")=>{let K={x:F-r,y:i-Y,"font-size":2.5*w,"text-an\
 chor":H};return P("text",{class:"tsp-text",...K},x)},W=[(r+a)/2,(c+i)/2],O=(F,Y)=>{let x=Vt(F,W)||1;return[F[0]+Y*(W[0]-
 F[0])/x,F[1]+Y*(W[1]-F[1])/x]};for(let{x:F,y:Y,d:x,leads:H,name:K}of t.holes){let U={cx:F-r,cy:i-Y,"stroke-width":w/4},st=H===
 "blind"?"tsp-hole tsp-blind":"tsp-hole";v.append(P("circle",{...U,r:x/2,class:st})),H==="to the outside"&&v.append(P("ci\
@@ -56,7 +56,7 @@ sp-reach",...K}));let U=O([F.x,F.y],F.reach+g),st=(U[0]-F.x)/(F.reach+g);v.appen
 -(U[1]-K[1])/st*x/2,(U[0]-K[0])/st*x/2],T=[[K[0]+z,K[1]+dt],[U[0]+z,U[1]+dt],[U[0]-z,U[1]-dt],[K[0]-z,K[1]-dt]],q=`url(#${f}\
 -${H})`;S.append(P("path",{d:p(T,!0),fill:q,class:"tsp-spot","stroke-width":w/4}));let nt=M(O([(K[0]+U[0])/2,(K[1]+U[1])/
 2],9*w),H);nt.classList.add("tsp-spot-word"),v.append(nt)}let A=[100,50,20,10].find(F=>F<l/4)??10,D=`M${w} ${d-w}v${-w}v${w/
-2}h${A}v${-w/2}v${w}`,I={x:A+g,y:d-w,"font-size":2.3*w};h.append(P("path",{class:"tsp-edge",d:D,"stroke-width":w/4}),P("\
+2}h${A}v${-w/2}v${w}`,I={x:A+g,y:d-w,"font-size":2.5*w};h.append(P("path",{class:"tsp-edge",d:D,"stroke-width":w/4}),P("\
 text",{class:"tsp-text",...I},`${A} mm`));let _=`0 0 ${l.toFixed(1)} ${d.toFixed(1)}`,V=P("svg",{viewBox:_,class:"tsp-fa\
 ce",role:"img","aria-label":s},y,k,S,C,E,v,m,b,h),tt=`max-width: ${(25*l/d).toFixed(1)}rem`;return{frame:e("div",{class:"\
 ts-pad-face",style:tt},V),svg:V,over:h,live:b,chosen:m,land:k,path:p,unit:w,box:{left:r,right:a,low:c,high:i,width:l,height:d},

@@ -303,6 +303,19 @@ def screenshot(page, name: str) -> Path:
     return path
 
 
+def choose_by_keys(select, text: str):
+    """Go through a list by the arrow keys to the option with this text.
+
+    Its first letters would do, but a busy machine breaks a word in two.
+    """
+    options = [one.strip() for one in select.locator("option").all_inner_texts()]
+    select.focus()
+    select.page.keyboard.press("Home")
+    for _ in range(options.index(text)):
+        select.page.keyboard.press("ArrowDown")
+    assert select.evaluate("(list) => list.selectedOptions[0].text.trim()") == text
+
+
 @pytest.fixture(name="wait_for_text")
 def _wait_for_text():
     return wait_for_text

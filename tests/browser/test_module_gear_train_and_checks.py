@@ -5,6 +5,7 @@ import statistics
 from fractions import Fraction
 
 import pytest
+from tests.browser.conftest import choose_by_keys
 
 from twoshaft_grader.marking import solve
 
@@ -84,8 +85,7 @@ def test_turns_are_counted_by_keys_and_saved_reopened_and_marked(learner, wait_u
     group = page.get_by_role("group", name="Parts are about to go in.")
     for answer in right:
         line, option = answer.split("=")
-        group.get_by_label(scenes[line], exact=True).focus()
-        page.keyboard.type(acts[option][:6])
+        choose_by_keys(group.get_by_label(scenes[line], exact=True), acts[option])
     wait_until(lambda: learner.stored("cone-fit") == right)
     group.scroll_into_view_if_needed()
     screenshot(page, "gears-fit")

@@ -1,6 +1,7 @@
 """Inspect and decide in a real browser: pictures chosen by keys, answers saved, reopened, marked."""
 
 import pytest
+from tests.browser.conftest import choose_by_keys
 
 from twoshaft_grader.marking import solve
 
@@ -50,9 +51,7 @@ def test_under_the_lamp_damage_is_seen_by_keys(learner, wait_until, screenshot, 
             .filter(has=page.locator("option", has_text=damage))
             .first
         )
-        choice = rig.locator("select").first
-        choice.focus()
-        page.keyboard.type(damage[:7])
+        choose_by_keys(rig.locator("select").first, damage)
         wait_until(lambda rig=rig, damage=damage: damage in rig.inner_text())
         rig.scroll_into_view_if_needed()
         screenshot(page, f"inspect-{part}-{look}")

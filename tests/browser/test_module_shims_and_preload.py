@@ -3,6 +3,7 @@
 import statistics
 
 import pytest
+from tests.browser.conftest import choose_by_keys
 
 from twoshaft_grader.marking import solve
 
@@ -84,8 +85,7 @@ def test_gauges_are_read_by_keys_and_the_answers_saved_reopened_and_marked(
     group = page.get_by_role("group", name="A shim was changed. What comes next?")
     for answer in right:
         line, option = answer.split("=")
-        group.get_by_label(scenes[line], exact=True).focus()
-        page.keyboard.type(steps[option][:4])
+        choose_by_keys(group.get_by_label(scenes[line], exact=True), steps[option])
     wait_until(lambda: learner.stored("bench-changed") == right)
     group.scroll_into_view_if_needed()
     screenshot(page, "shims-changed")

@@ -1,6 +1,7 @@
 """Strip, mark, clean in a real browser: parts come off by keys, answers saved, reopened, marked."""
 
 import pytest
+from tests.browser.conftest import choose_by_keys
 
 from twoshaft_grader.marking import solve
 
@@ -20,8 +21,7 @@ def test_lines_are_answered_by_keys_saved_reopened_and_marked(learner, wait_unti
     texts = dict(map(tuple, issued["given"]["lost"]["when"]))
     answers = dict(one.split("=") for one in right["lost-when"])
     for place, (line, _) in enumerate(issued["given"]["lost"]["readings"]):
-        boxes.nth(place).focus()
-        page.keyboard.type(texts[answers[line]][:12])
+        choose_by_keys(boxes.nth(place), texts[answers[line]])
     wait_until(lambda: len(learner.stored("lost-when") or ()) == len(answers))
     form.scroll_into_view_if_needed()
     screenshot(page, "strip-lost")

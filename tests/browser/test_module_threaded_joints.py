@@ -5,6 +5,7 @@ import shutil
 from pathlib import Path
 
 import pytest
+from tests.browser.conftest import choose_by_keys
 
 from twoshaft.jobsheet import read_sheet
 from twoshaft.models import joint
@@ -101,8 +102,7 @@ def test_tighten_by_keys_answer_reopen_and_be_marked(lab, wait_until, issued, sc
     answers = dict(issued["given"]["asked"]["threads_answers"])
     states = page.get_by_role("group", name="What do you do with each of these threads?")
     for (_, text, _), answer in zip(found, right["state-do"], strict=True):
-        states.get_by_label(text, exact=True).focus()
-        page.keyboard.type(answers[answer.split("=")[1]][:12])
+        choose_by_keys(states.get_by_label(text, exact=True), answers[answer.split("=")[1]])
     wait_until(lambda: stored(lab.here, "state-do") == right["state-do"])
     states.scroll_into_view_if_needed()
     screenshot(page, "threaded-joints-states")

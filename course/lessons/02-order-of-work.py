@@ -20,7 +20,7 @@
 from twoshaft.models import order
 from twoshaft.plots.tables import given_table
 from twoshaft.practice import open_lesson
-from twoshaft.rigs import build_simulator, order_bench, rule_picture, unit_section
+from twoshaft.rigs import build_simulator, exploded_view, order_bench, rule_picture, unit_section
 
 lesson = open_lesson("order-of-work")
 unit = lesson.unit
@@ -59,6 +59,12 @@ unit_section(unit)
 
 # %% [markdown] tags=["then"]
 # A part in the middle of the picture is reached late when the unit is taken apart, and fitted early when it is built.
+
+# %% [markdown] tags=["then"]
+# Here are the parts of one stage, apart. Move the slider: each part goes in the way it is fitted. Choose another stage in the list.
+
+# %% tags=["then"]
+exploded_view(unit)
 
 # %% [markdown]
 # ## An order, not the order

@@ -13,7 +13,7 @@
 from twoshaft.models import strip
 from twoshaft.plots.tables import given_table
 from twoshaft.practice import open_lesson
-from twoshaft.rigs import order_bench, strip_simulator
+from twoshaft.rigs import exploded_view, order_bench, strip_simulator
 from twoshaft.units.quantities import Q
 
 lesson = open_lesson("strip-mark-clean")
@@ -62,6 +62,12 @@ given_table("The build's own rules, read backwards", ["comes off first", "comes 
 # %% tags=["then"]
 stage = apart.stages[1]
 order_bench(apart, [step for step in apart.operations_of[stage.id]][:9])
+
+# %% [markdown] tags=["then"]
+# What went in last comes off first, the way it went in. Here all stands apart; move the slider back from together to apart, and say each part before it moves.
+
+# %% tags=["then"]
+exploded_view(unit)
 
 # %% [markdown]
 # ## Read before it is lost

@@ -7,6 +7,7 @@ import { renderBench } from "./rigs/bench.js";
 import { renderSimulator } from "./rigs/build.js";
 import { renderCord } from "./rigs/cord.js";
 import { renderDepthGauge } from "./rigs/depth.js";
+import { renderExploded } from "./rigs/exploded.js";
 import { renderFace } from "./rigs/face.js";
 import { renderFaultBoard } from "./rigs/fault_board.js";
 import { renderGate } from "./rigs/gate.js";
@@ -38,6 +39,7 @@ export const screens = {
   cord: renderCord,
   depth: renderDepthGauge,
   desk: renderDesk,
+  exploded: renderExploded,
   face: renderFace,
   fault_board: renderFaultBoard,
   form: renderForm,

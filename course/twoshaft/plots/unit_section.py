@@ -8,7 +8,7 @@ thin line at the root (ISO 6410-1); springs by their line (ISO 2162-1).
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from html import escape
 from itertools import groupby
@@ -278,35 +278,77 @@ def _opening(part: str, look: str = "") -> str:
     return f'<g class="tsu-part{" " * bool(look)}{look}" data-part="{part}"'
 
 
+def _open_part(one: Drawn) -> str:
+    return "<g" if one.solid.part is None else _opening(one.solid.part)
+
+
 def _view(unit: Unit, placed: Placed, hatches: dict[str, str]) -> list[str]:
-    view = placed.view
-    z0, y0, _, _ = view.bounds
-    x, top = placed.px(z0, y0)
-    made = [f'<text class="tsu-v" x="{x:.0f}" y="{top - 14:.0f}">{escape(view.name)}</text>']
+    view, ends = placed.view, dict[str, tuple[float, float]]()
+    for axis, _ in view.axes:
+        along = [one.bounds for one in view.drawn if one.solid.axis == axis
+                 and one.solid.kind not in ("shell", "box")]  # fmt: skip
+        if along:
+            ends[axis] = min(one[0] for one in along), max(one[2] for one in along)
+    return [
+        view_name(placed, *view.bounds[:2]),
+        *view_solids(unit, placed, hatches, _open_part),
+        *axis_lines(placed, ends),
+    ]
+
+
+def view_name(placed: Placed, z: float, height: float) -> str:
+    """The name of a view above its upper left corner, as SVG."""
+    x, top = placed.px(z, height)
+    return f'<text class="tsu-v" x="{x:.0f}" y="{top - 14:.0f}">{escape(placed.view.name)}</text>'
+
+
+def view_solids(
+    unit: Unit, placed: Placed, hatches: dict[str, str], opening: Callable[[Drawn], str]
+) -> list[str]:
+    """The solids of a view as SVG groups, from back to front.
+
+    Parameters
+    ----------
+    unit : Unit
+    placed : Placed
+    hatches : dict
+        By solid, as :func:`hatching` gives it.
+    opening : callable
+        How the group begins in which a solid is drawn; neighbours that begin alike share one.
+    """
+    view, made = placed.view, list[str]()
     names = {axis.id: axis.name for axis in shapes_of(unit).axes}
     # what is seen through bores lies behind every part, the narrower bore before the wider
     for one in sorted(view.drawn, key=_width, reverse=True):
         seen = "".join(_piece(placed, p, None) for p in one.pieces if p.role is Role.BEHIND)
         if seen:
-            made.append(_group(one.solid.part, f"<g>{seen}</g>"))
-    for part, group in groupby(view.drawn, key=lambda one: one.solid.part):
+            made.append(f"{opening(one)}><g>{seen}</g></g>")
+    for begins, some in groupby(view.drawn, key=opening):
+        group = list(some)
+        part = group[0].solid.part
         inside = "".join(_solid(placed, one, names, hatches) for one in group)
         name = unit.part_by_id[part].name if part in unit.part_by_id else part
-        made.append(_group(part, f"<title>{escape(name)}</title>{inside}" if part else inside))
-    for axis, height in view.axes:
-        along = [one.bounds for one in view.drawn if one.solid.axis == axis
-                 and one.solid.kind not in ("shell", "box")]  # fmt: skip
-        if along:
-            (x0, y), (x1, _) = (
-                placed.px(min(one[0] for one in along) - _OVER_MM, height),
-                placed.px(max(one[2] for one in along) + _OVER_MM, height),
-            )
-            made.append(f'<path class="tsu-axis" d="M{x0:.1f} {y:.1f}H{x1:.1f}"/>')
+        title = f"<title>{escape(name)}</title>" if name else ""
+        made.append(f"{begins}>{title}{inside}</g>")
     return made
 
 
-def _group(part: str | None, inside: str) -> str:
-    return f"<g>{inside}</g>" if part is None else f"{_opening(part)}>{inside}</g>"
+def axis_lines(placed: Placed, ends: Mapping[str, tuple[float, float]]) -> list[str]:
+    """The axes of a view as SVG, each a little longer than what lies on it.
+
+    Parameters
+    ----------
+    placed : Placed
+    ends : mapping of str to pair
+        Least and most z on each axis that has a line [mm].
+    """
+    made = []
+    for axis, height in placed.view.axes:
+        if axis in ends:
+            z0, z1 = ends[axis]
+            (x0, y), (x1, _) = placed.px(z0 - _OVER_MM, height), placed.px(z1 + _OVER_MM, height)
+            made.append(f'<path class="tsu-axis" d="M{x0:.1f} {y:.1f}H{x1:.1f}"/>')
+    return made
 
 
 def _width(one: Drawn) -> float:

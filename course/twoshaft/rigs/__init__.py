@@ -15,6 +15,7 @@ from twoshaft.rigs.closeout import (
 from twoshaft.rigs.college import college_sources
 from twoshaft.rigs.cord import CordBench, cord_bench
 from twoshaft.rigs.depth import DepthGauge, depth_gauge
+from twoshaft.rigs.exploded import ExplodedView, exploded_view
 from twoshaft.rigs.face import FaceTightening, face_tightening
 from twoshaft.rigs.fault_board import FaultBoard, fault_board_rig
 from twoshaft.rigs.gate import GateRig, gate_rig
@@ -42,6 +43,7 @@ __all__ = [
     "BuildSimulator",
     "CordBench",
     "DepthGauge",
+    "ExplodedView",
     "FaceTightening",
     "FaultBoard",
     "GateRig",
@@ -73,6 +75,7 @@ __all__ = [
     "college_sources",
     "cord_bench",
     "depth_gauge",
+    "exploded_view",
     "face_tightening",
     "fault_board_rig",
     "gate_rig",

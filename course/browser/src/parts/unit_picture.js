@@ -10,14 +10,19 @@ const ZOOMS = [1, 1.5, 2, 3, 4.5];
 
 /**
  * @param {Picture} picture
+ * @param {object} [options]
+ * @param {string} [options.name] what it shows
+ * @param {number} [options.tallest] at most so high, until it is made larger [px]
  */
-export function unitPicture({ svg, parts, words }) {
+export function unitPicture(
+  { svg, parts, words },
+  { name: named = "The unit in section", tallest } = {},
+) {
   const frame = make("div", {
     class: "ts-unit",
     tabindex: "0",
     role: "application",
-    "aria-label":
-      "The unit in section. Left and right arrows walk from part to part, up and down to the part above or below, plus and minus zoom.",
+    "aria-label": `${named}. Left and right arrows walk from part to part, up and down to the part above or below, plus and minus zoom.`,
   });
   frame.innerHTML = svg;
   const drawing = /** @type {SVGSVGElement} */ (frame.querySelector("svg"));
@@ -36,6 +41,10 @@ export function unitPicture({ svg, parts, words }) {
     ["", "no part chosen"],
     .../** @type {[string, string][]} */ (parts.map(([part, name]) => [part, name])),
   ]);
+  const { width: wide, height: high } = drawing.viewBox.baseVal;
+  const whole = tallest ? `min(100%, ${Math.round((tallest * wide) / high)}px)` : "100%";
+  /** @type {WeakMap<Element, [number, number]>} */
+  const shifts = new WeakMap();
   let chosen = -1;
   let zoom = 0;
   /** @type {Record<string, string>} */
@@ -63,7 +72,11 @@ export function unitPicture({ svg, parts, words }) {
   }
   /** @param {string} part */
   function box(part) {
-    const boxes = (groups.get(part) ?? []).map((node) => node.getBBox());
+    const boxes = (groups.get(part) ?? []).map((node) => {
+      const { x, y, width, height } = node.getBBox();
+      const [dx, dy] = shifts.get(node) ?? [0, 0];
+      return { x: x + dx, y: y + dy, width, height };
+    });
     const left = Math.min(...boxes.map((one) => one.x));
     const right = Math.max(...boxes.map((one) => one.x + one.width));
     const top = Math.min(...boxes.map((one) => one.y));
@@ -86,7 +99,7 @@ export function unitPicture({ svg, parts, words }) {
   /** @param {number} by */
   function zoomBy(by) {
     zoom = Math.max(0, Math.min(ZOOMS.length - 1, zoom + by));
-    drawing.style.width = `${100 * ZOOMS[zoom]}%`;
+    drawing.style.width = `calc(${ZOOMS[zoom]} * ${whole})`;
     drawing.style.height = "auto";
     if (chosen >= 0) bringIntoView(parts[chosen][0]);
   }
@@ -124,7 +137,7 @@ export function unitPicture({ svg, parts, words }) {
     if (part === undefined || event.pointerType !== "mouse") return;
     const name = closest(event, "[data-solid]")?.querySelector("title")?.textContent;
     const own = parts[placeOf.get(part) ?? 0][1];
-    over.textContent = name && name !== own ? `${name} (${own})` : own;
+    over.textContent = name && !own.endsWith(name) ? `${name} (${own})` : own;
   });
   frame.addEventListener("pointerleave", () => {
     over.textContent = "";
@@ -151,6 +164,17 @@ export function unitPicture({ svg, parts, words }) {
   zoomBy(0);
   return {
     nodes: [tools, said, frame, alternative],
+    drawing,
+    /**
+     * Shifts a group of the drawing from its place.
+     *
+     * @param {SVGGElement} group
+     * @param {[number, number]} by
+     */
+    shift(group, [x, y]) {
+      shifts.set(group, [x, y]);
+      group.setAttribute("transform", `translate(${x.toFixed(1)} ${y.toFixed(1)})`);
+    },
     /** @param {State} state */
     show(state) {
       looks = state.looks;

@@ -8,6 +8,7 @@ from __future__ import annotations
 from twoshaft.models.shape.axes import axis_heights, axis_places, centre_distance, working_radii
 from twoshaft.models.shape.blocking import in_the_way, overlaps
 from twoshaft.models.shape.draft import draft
+from twoshaft.models.shape.exploded import Exploded, Mover, exploded, stages_to_explode
 from twoshaft.models.shape.felt import form_felt, place_felt, way_felt
 from twoshaft.models.shape.forms import gear_radii
 from twoshaft.models.shape.pieces import Piece, Role
@@ -28,7 +29,9 @@ from twoshaft.models.shape.witness import Witness, unnamed_blocks, witness, witn
 __all__ = [
     "BuildShown",
     "Drawn",
+    "Exploded",
     "Lie",
+    "Mover",
     "Piece",
     "Role",
     "Section",
@@ -41,6 +44,7 @@ __all__ = [
     "build_shown",
     "centre_distance",
     "draft",
+    "exploded",
     "fitted_after",
     "form_felt",
     "gear_radii",
@@ -53,6 +57,7 @@ __all__ = [
     "schematic",
     "section_of",
     "shapes_of",
+    "stages_to_explode",
     "step_parts",
     "step_shown",
     "unnamed_blocks",

@@ -1,0 +1,130 @@
+"""Parts apart and together as a screen: the slider, names, stages; nothing asked of the kernel."""
+
+import nbformat
+import pytest
+from nbformat.v4 import new_code_cell, new_notebook
+
+from twoshaft_grader.notebooks.released_cells import cell_digest
+
+SETUP = """\
+from twoshaft.units import load_unit
+unit = load_unit("tarnbeck-b5")"""
+APART = """\
+from twoshaft.rigs import exploded_view
+exploded_view(unit, "differential")"""
+FRONT = ".jp-NotebookPanel:not(.lm-mod-hidden)"
+# how far each group of the drawing stands from its place, as the page shows it
+SHIFTS = """(svg) => [...svg.querySelectorAll("[data-part][data-move]")].map((group) => {
+  const { e, f } = group.transform.baseVal.consolidate().matrix;
+  return Math.hypot(e, f);
+})"""
+# what the page itself works for one step of the slider, its layout with it; painting comes after
+WORK = """(box) => {
+  const took = [];
+  for (let at = 0; at <= 200; at += 4) {
+    const begun = performance.now();
+    box.value = at;
+    box.dispatchEvent(new Event("input", { bubbles: true }));
+    document.querySelector(".ts-unit svg").getBoundingClientRect();
+    took.push(performance.now() - begun);
+  }
+  return took.sort((a, b) => a - b)[Math.floor(took.length / 2)];
+}"""
+
+
+@pytest.fixture(scope="module")
+def lab(shared_lab):
+    shared_lab.release(cell_digest(source) for source in (SETUP, APART))
+    cells = [("setup", SETUP), ("rig", APART)]
+    made = new_notebook(
+        cells=[
+            new_code_cell(source, metadata={"tags": [tag], "jupyter": {"source_hidden": True}})
+            for tag, source in cells
+        ],
+        metadata={
+            "kernelspec": {"name": "python3", "display_name": "Python 3", "language": "python"},
+            "twoshaft": {"open": True},
+        },
+    )
+    nbformat.write(made, shared_lab.root / "apart.ipynb")
+    yield shared_lab
+    shared_lab.close_windows()
+
+
+def opened(lab, wait_until, page=None):
+    page = lab.open_notebook("apart.ipynb", page, ready=".twoshaft-rig")
+    wait_until(lambda: page.locator(f"{FRONT} .twoshaft-rig").count() == 1)
+    return page, page.locator(f"{FRONT} .twoshaft-rig").first
+
+
+def test_parts_go_together_by_the_slider_alone_and_are_named(lab, wait_until, screenshot):
+    page, rig = opened(lab, wait_until)
+    slider, said = rig.locator("input[type=range]"), rig.locator(".ts-nextin")
+    drawing = rig.locator(".ts-unit svg")
+    slider.focus()
+    assert min(drawing.evaluate(SHIFTS)) > 10
+    assert said.inner_text().startswith("0 of 9 in place. Next in: 1 ")
+    rig.scroll_into_view_if_needed()
+    screenshot(page, "exploded-apart")
+    page.keyboard.press("End")
+    assert max(drawing.evaluate(SHIFTS)) == 0
+    assert said.inner_text() == "All in place."
+    screenshot(page, "exploded-together")
+    page.keyboard.press("Home")
+    rig.get_by_role("button", name="One part more in place").press("Enter")
+    assert said.inner_text().startswith("1 of 9 in place. Next in: 2 ")
+    assert 0 in drawing.evaluate(SHIFTS)
+    # names by keys, by the list and by pointing
+    name, frame = rig.locator(".ts-unit-name"), rig.locator(".ts-unit")
+    frame.focus()
+    page.keyboard.press("Home")
+    assert "Goes in from" in name.inner_text()
+    rig.get_by_label("Part", exact=True).select_option(label="5 Ring gear")
+    assert name.inner_text().startswith("5 Ring gear. Goes in from the rear.")
+    rig.locator('svg [data-solid="planet-pin"]').first.hover()
+    wait_until(lambda: rig.locator(".ts-unit-over").inner_text().startswith("3 "))
+
+
+def test_another_stage_is_shown_and_fits_the_window(lab, wait_until, screenshot):
+    page, rig = opened(lab, wait_until)
+    choose = rig.get_by_label("Show", exact=True)
+    for stage in choose.locator("option").evaluate_all("(all) => all.map((one) => one.value)"):
+        choose.select_option(stage)
+        title = choose.locator(f"option[value={stage}]").inner_text()
+        wait_until(lambda title=title: rig.locator(".ts-finding").inner_text().startswith(title))
+        top, frame = rig.bounding_box(), rig.locator(".ts-unit").bounding_box()
+        # from its first line to the end of the picture it fits under the bars of a small window
+        assert frame["y"] + frame["height"] - top["y"] <= 590
+        assert frame["width"] <= 1280
+        rig.scroll_into_view_if_needed()
+        screenshot(page, f"exploded-{stage}")
+    assert rig.locator("input[type=range]").evaluate(WORK) < 50
+
+
+def test_dark_and_in_a_systems_own_colours(lab, wait_until, screenshot):
+    for look in ("dark", "forced"):
+        page, rig = opened(lab, wait_until, lab.page(dark=look == "dark"))
+        if look == "forced":
+            page.emulate_media(forced_colors="active")
+        rig.scroll_into_view_if_needed()
+        screenshot(page, f"exploded-{look}")
+        assert rig.locator(".ts-unit svg").is_visible()
+
+
+def test_the_slider_asks_the_kernel_nothing(lab, wait_until):
+    sent = []
+    page = lab.page()
+    page.on("websocket", lambda socket: socket.on("framesent", lambda data: sent.append(data)))
+    page, rig = opened(lab, wait_until, page)
+    slider = rig.locator("input[type=range]")
+    slider.focus()
+    before = len(sent)
+    for _ in range(20):
+        page.keyboard.press("ArrowRight")
+    assert slider.input_value() == "20"
+    moved = [
+        data
+        for data in sent[before:]
+        if b"comm_msg" in (data if isinstance(data, bytes) else data.encode())
+    ]
+    assert moved == []

@@ -271,7 +271,7 @@ def test_what_is_arranged_watched_corrected_and_ruled_is_done_by_keyboard(
     desk.turn_to("Corrected unit")
     text = (Path(units.__file__).parent / "files" / "tarnbeck-b5.yaml").read_text()
     file = tmp_path / "corrected.yaml"
-    longer = text.replace('version: "1.0"', 'version: "1.1"')
+    longer = text.replace('version: "2.0"', 'version: "2.1"')
     file.write_text(longer.replace("minutes to do: 6", "minutes to do: 8", 1))
     page.locator(f"{FRONT} input[type=file]").set_input_files(file)
     desk.press("Show what would change", "Nothing is written yet")

@@ -38,7 +38,7 @@ B5 = (Path(twoshaft.units.__file__).parent / "files" / "tarnbeck-b5.yaml").read_
 CORRECTED = re.sub(
     r"minutes to do: 6\n(\s+minutes to undo: 0\n\s+caution: Keep your)",
     r"minutes to do: 8\n\1",
-    B5.replace('version: "1.0"', 'version: "1.1"').replace(
+    B5.replace('version: "2.0"', 'version: "2.1"').replace(
         "The stone sheds grit; what the wash", "A stone sheds grit; what the wash"
     ),
 )
@@ -90,7 +90,7 @@ def test_what_differs_is_told_by_operation_rule_and_figure(file):
     old, new = load_unit("tarnbeck-b5"), load_unit(file)
     told = [(one.about, one.what, one.before, one.after) for one in unit_changes(old, new)]
     stone = "“Stone the joint face of the clutch housing flat”"
-    assert told[0] == ("identity", "version", "1.0", "1.1")
+    assert told[0] == ("identity", "version", "2.0", "2.1")
     assert told[1] == ("operation", f"{stone}, minutes do", "6 min", "8 min")
     about, what, before, after = told[2]
     assert (about, what) == ("rule", "“stone before wash”, reason") and len(told) == 3
@@ -114,32 +114,32 @@ def test_a_corrected_unit_is_seen_before_it_is_taken_and_what_is_out_keeps_its_o
     before = sorted(path.read_bytes() for path in (cohort.root / "issued").rglob("*.json"))
     assert "Nothing is written yet" in do(page, "read", {"file": file})
     assert len(table(page, "unit-changes")) == 3
-    assert table(page, "touched") == [[trial.name, "1.0", "3", "1", "0", "as before"]]
+    assert table(page, "touched") == [[trial.name, "2.0", "3", "1", "0", "as before"]]
     assert not (cohort.root / "unit.yaml").exists()
     with pytest.raises(CohortError, match="the reason is missing"):
         do(page, "take")
     assert "is taken" in do(page, "take", why="stoning takes longer")
     now = open_cohort(cohort.root)
-    assert load_unit(now.unit_source).identity.version == "1.1"
+    assert load_unit(now.unit_source).identity.version == "2.1"
     act = read_trail(cohort.root)[-1].act
     assert (act.did, act.by, act.why) == (
         "take a corrected unit", "R. Holm", "stoning takes longer",
     )  # fmt: skip
     # Lessons follow it; what is out keeps its own, for who comes late too.
-    assert load_unit(unit_source(now.workplace / "lessons")).identity.version == "1.1"
+    assert load_unit(unit_source(now.workplace / "lessons")).identity.version == "2.1"
     assigned = read_assigned(now, trial.name)
-    assert assigned_unit(now, assigned).identity.version == "1.0"
+    assert assigned_unit(now, assigned).identity.version == "2.0"
     take_in(now, [Learner("d4", "Late", "Di")])
     assert issue_to_all(now, roster_of(now)) == 0
     issued = sorted(path.read_bytes() for path in (cohort.root / "issued").rglob("*.json"))
     assert set(before) < set(issued)
-    assert {json.loads(text)["unit_version"] for text in issued} == {"1.0"}
+    assert {json.loads(text)["unit_version"] for text in issued} == {"2.0"}
     content = find_content(now.content, base=now.root)
     people = roster_of(now)
     again = assign(now, content, assigned.module, attempt=2, due=None, learners=people)
-    assert again.unit_version == "1.1" and assigned_unit(now, again).identity.version == "1.1"
+    assert again.unit_version == "2.1" and assigned_unit(now, again).identity.version == "2.1"
     for one in people:
-        assert json.loads(now.issued(one.id, again.name).read_text())["unit_version"] == "1.1"
+        assert json.loads(now.issued(one.id, again.name).read_text())["unit_version"] == "2.1"
 
 
 def test_the_command_shows_and_takes_the_same_and_a_second_correction_follows(trial, file, capsys):
@@ -147,11 +147,11 @@ def test_the_command_shows_and_takes_the_same_and_a_second_correction_follows(tr
     assert "6 min -> 8 min" in capsys.readouterr().out
     assert not (trial.cohort.root / "unit.yaml").exists()
     assert run(trial, "unit", "correct", str(file), "--why", "longer") == 0
-    file.write_text(CORRECTED.replace('"1.1"', '"1.2"').replace("to do: 8", "to do: 9"))
+    file.write_text(CORRECTED.replace('"2.1"', '"2.2"').replace("to do: 8", "to do: 9"))
     assert run(trial, "unit", "correct", str(file), "--why", "longer still") == 0
     assert "8 min -> 9 min" in capsys.readouterr().out
     now = open_cohort(trial.cohort.root)
-    assert load_unit(now.unit_source).identity.version == "1.2"
+    assert load_unit(now.unit_source).identity.version == "2.2"
     assert (now.workplace / "unit.yaml").read_bytes() == file.read_bytes()
     assert not check_trail(now.root).faults
 
@@ -159,7 +159,7 @@ def test_the_command_shows_and_takes_the_same_and_a_second_correction_follows(tr
 @pytest.mark.parametrize(
     ("text", "error", "says"),
     [
-        (CORRECTED.replace('"1.1"', '"1.0"'), CohortError, "both say version 1.0"),
+        (CORRECTED.replace('"2.1"', '"2.0"'), CohortError, "both say version 2.0"),
         ("identity: [", UnitFileError, "corrected.yaml"),
         (b"\xff\xfe\x00", UnitFileError, "corrected.yaml"),
         (CORRECTED.replace("stage: clutch-housing", "stage: nowhere"), UnitFileError, "nowhere"),

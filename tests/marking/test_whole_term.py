@@ -171,7 +171,7 @@ def second_half(term):
 def corrections(term):
     """Another figure in the unit: what is out keeps its own; the same solution: no other mark."""
     place = term.root.parent / "corrected.yaml"
-    longer = UNIT.replace('version: "1.0"', 'version: "1.1"').replace("to do: 6", "to do: 8", 1)
+    longer = UNIT.replace('version: "2.0"', 'version: "2.1"').replace("to do: 6", "to do: 8", 1)
     place.write_text(longer)
     before = {
         path.relative_to(term.root): path.read_bytes()
@@ -181,7 +181,7 @@ def corrections(term):
     for path, text in before.items():
         assert (term.root / path).read_bytes() == text
     term.works("re-mark", f"{term.modules[0]}-1")
-    assert "1.1" in (term.cohort.workplace / "unit.yaml").read_text()
+    assert "2.1" in (term.cohort.workplace / "unit.yaml").read_text()
 
 
 def exports(term):

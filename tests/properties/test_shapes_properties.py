@@ -10,7 +10,7 @@ from twoshaft.units.sections.shapes import Shapes
 
 UNIT = load_unit("tarnbeck-b5")
 MOVING, STEP = "input-seal", "fit-input-seal"
-PLACED = {"oil-funnel": "fit-oil-funnel", "output-front-ring": "fit-output-front-ring",
+PLACED = {"bore-plug": "fit-bore-plug", "output-front-ring": "fit-output-front-ring",
           "diff-front-ring": "fit-diff-front-ring", "input-front-bearing": "fit-input-front-bearing"}  # fmt: skip
 SMALL_MM, FAR_MM = 0.25, 120.0
 

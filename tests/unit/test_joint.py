@@ -241,9 +241,9 @@ def test_the_adapter_lowers_the_setting(unit):
     )
 
 
-def test_the_input_nut_is_left_handed(unit):
-    assert joint.Fastening.of(unit, "input-nut").thread.left_hand
-    assert not joint.Fastening.of(unit, "output-nut").thread.left_hand
+def test_the_output_nut_is_left_handed(unit):
+    assert joint.Fastening.of(unit, "output-nut").thread.left_hand
+    assert not joint.Fastening.of(unit, "input-nut").thread.left_hand
 
 
 def test_a_group_that_is_not_there_is_named(unit):

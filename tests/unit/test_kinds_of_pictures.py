@@ -17,10 +17,10 @@ from twoshaft_grader.marking import line_reasons
 from twoshaft_grader.marking.kinds import Reference, judge, judge_of
 
 UNIT = load_unit("tarnbeck-b5")
-SPOTS = ("output-front-ring", "oil-funnel", "input-seal", "diff-front-ring", "ring-gear")
+SPOTS = ("output-front-ring", "bore-plug", "input-seal", "diff-front-ring", "ring-gear")
 
 
-def given(who="one", lies=None, spots=SPOTS, without=("oil-funnel",)):
+def given(who="one", lies=None, spots=SPOTS, without=("bore-plug",)):
     there = [part.id for part in UNIT.parts if part.id not in without]
     return scene_of(UNIT, Stream("salt", who, "module", 1), "shafts", there, spots, lies)
 
@@ -31,9 +31,9 @@ def asked(kind, who="one", **arguments):
 
 def pointed(who="one"):
     scene = given(who)
-    lines = [("seat", "Where the funnel belongs"), ("over", "What has no seat without it")]
+    lines = [("seat", "Where the plug belongs"), ("over", "What has no seat without it")]
     field = asked("point", picture=ScenePicture(UNIT, scene), lines=lines)
-    right = {"seat": scene.letter("oil-funnel"), "over": scene.letter("output-front-ring")}
+    right = {"seat": scene.letter("bore-plug"), "over": scene.letter("output-front-ring")}
     options = list(field.options)
     slips = line_reasons(
         lines, options, right, {}, {letter: "Look again." for letter, _ in options}
@@ -84,7 +84,7 @@ def test_words_say_what_a_hand_would_feel_from_the_learners_side():
         other = dict(ScenePicture(UNIT, scene).spots)[scene.letter("input-seal")]
         side = "left" if scene.mirrored else "right"  # the lip faces the gears, at the rear
         assert f"its lip to the {side}" in as_is and f"its lip to the {side}" not in other
-        empty = dict(ScenePicture(UNIT, scene).spots)[scene.letter("oil-funnel")]
+        empty = dict(ScenePicture(UNIT, scene).spots)[scene.letter("bore-plug")]
         assert empty.startswith("an empty place for a turned disc")
 
 
@@ -127,7 +127,7 @@ def test_one_of_several_pictures_is_chosen():
 
 
 def test_a_part_is_put_in_its_place_and_its_way_round():
-    scene = given(without=("oil-funnel", "input-seal"))
+    scene = given(without=("bore-plug", "input-seal"))
     picture = ScenePicture(UNIT, scene)
     lie = lie_of(UNIT, "shafts", "input-seal")
     pieces = {"seal": picture.pieces("input-seal", replace(lie, heavy="rear"))}
@@ -151,5 +151,5 @@ def test_a_schematic_has_places_too():
     scene = scene_of(bare, Stream("s", "a", "m", 1), view, parts, SPOTS)
     picture = ScenePicture(bare, scene)
     assert len(picture.spots) == len(SPOTS) and len(picture.svg) < 300_000
-    assert "funnel" in picture.svg  # a box has its name alone
+    assert "Dished plug" in picture.svg  # a box has its name alone
     assert lies_row(lie_of(bare, view, "input-seal")).heavy == ""

@@ -59,7 +59,7 @@ def test_orientation_is_told_where_a_part_has_a_mark(unit):
 
 def test_heat_springs_blows_presses_and_loads_carry_a_caution(unit):
     dangerous = {"press", "pin-punch", "oven", "hot-plate", "staking-punch", "tab-drift"}
-    dangerous |= {"seal-driver", "snap-ring-pliers", "sling", "wash-bench"}
+    dangerous |= {"seal-driver", "hook-key", "sling", "wash-bench"}
     for operation in unit.operations:
         if dangerous.intersection(operation.tools) or "solvent" in operation.consumables:
             assert operation.caution, operation.id

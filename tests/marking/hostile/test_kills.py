@@ -185,7 +185,7 @@ def stages(handed_out, tmp_path_factory):
     (base / "more.csv").write_text("id,family name,given name\nd4,Ek,Di\n")
     enter_assessor(trial.cohort, "rh", "R. Holm")
     text = (Path(twoshaft.units.__file__).parent / "files" / "tarnbeck-b5.yaml").read_text()
-    longer = text.replace('version: "1.0"', 'version: "1.1"').replace("to do: 6", "to do: 8", 1)
+    longer = text.replace('version: "2.0"', 'version: "2.1"').replace("to do: 6", "to do: 8", 1)
     (base / "corrected.yaml").write_text(longer)
     shutil.copytree(trial.cohort.content, base / "corrected")
     (solution,) = (base / "corrected" / "solutions").glob("*.ipynb")

@@ -66,10 +66,10 @@ class Consequence:
 
     Examples
     --------
-    >>> steps = "wash-housing", "fit-oil-funnel"
+    >>> steps = "wash-housing", "fit-bore-plug"
     >>> task = OrderTask.from_unit(unit, steps)
     >>> [(one.step, one.state) for one in consequences(task, steps[::-1])]
-    [('fit-oil-funnel', 'ok'), ('wash-housing', 'buried')]
+    [('fit-bore-plug', 'ok'), ('wash-housing', 'buried')]
     """
 
     step: str

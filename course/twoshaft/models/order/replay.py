@@ -164,7 +164,7 @@ def in_the_way_of(task: OrderTask, fitted: int, i: int) -> int:
 
     Examples
     --------
-    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-oil-funnel"])
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-bore-plug"])
     >>> list(bits(in_the_way_of(task, fitted=0b10, i=0)))
     [1]
     """

@@ -26,9 +26,9 @@ class Rework:
 
     Examples
     --------
-    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-oil-funnel"])
-    >>> rework(task, ["fit-oil-funnel"], late="wash-housing")
-    Rework(off=('fit-oil-funnel',), minutes=2.5, parts=())
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-bore-plug"])
+    >>> rework(task, ["fit-bore-plug"], late="wash-housing")
+    Rework(off=('fit-bore-plug',), minutes=2.5, parts=())
     """
 
     off: tuple[str, ...]
@@ -59,13 +59,13 @@ def rework(
 
     Examples
     --------
-    The funnel covers what the wash must reach, the magnet does not.
+    The plug covers what the wash must reach, the magnet does not.
 
     >>> from twoshaft.units import load_unit
-    >>> steps = "wash-housing", "fit-oil-funnel", "fit-magnet"
+    >>> steps = "wash-housing", "fit-bore-plug", "fit-magnet"
     >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
-    >>> rework(task, ["fit-magnet", "fit-oil-funnel"], late="wash-housing").off
-    ('fit-oil-funnel',)
+    >>> rework(task, ["fit-magnet", "fit-bore-plug"], late="wash-housing").off
+    ('fit-bore-plug',)
     """
     number = task.number[late]
     order = [i for i in sort_out(task, built).first if i != number]

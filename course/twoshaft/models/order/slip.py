@@ -55,8 +55,8 @@ class PlanSlip:
 
     Examples
     --------
-    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-oil-funnel"])
-    >>> slip = plan_slip(task, ["fit-oil-funnel"])
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-bore-plug"])
+    >>> slip = plan_slip(task, ["fit-bore-plug"])
     >>> slip.size, slip.missing
     (1, ('wash-housing',))
     """
@@ -94,7 +94,7 @@ def sort_out(task: OrderTask, sequence: Iterable[str]) -> _Sorted:
 
     Examples
     --------
-    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-oil-funnel"])
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-bore-plug"])
     >>> found = sort_out(task, ["wash-housing", "wash-housing", "drink-tea"])
     >>> found.missing, found.doubled, found.foreign
     ([1], {0: 1}, ['drink-tea'])
@@ -179,10 +179,10 @@ def plan_slip(task: OrderTask, sequence: Iterable[str]) -> PlanSlip:
 
     Examples
     --------
-    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-oil-funnel"])
-    >>> slip = plan_slip(task, ["fit-oil-funnel", "wash-housing"])
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-bore-plug"])
+    >>> slip = plan_slip(task, ["fit-bore-plug", "wash-housing"])
     >>> slip.size, slip.redo
-    (1, ('fit-oil-funnel',))
+    (1, ('fit-bore-plug',))
     """
     return _plan_slip(task, tuple(sequence))
 
@@ -212,7 +212,7 @@ def slip_size(task: OrderTask, order: Sequence[int]) -> int:
 
     Examples
     --------
-    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-oil-funnel"])
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-bore-plug"])
     >>> slip_size(task, [0, 1]), slip_size(task, [1, 0])
     (0, 1)
     """
@@ -243,9 +243,9 @@ def broken_reasons(task: OrderTask, order: Sequence[int]) -> tuple[Reason, ...]:
 
     Examples
     --------
-    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-oil-funnel"])
+    >>> task = OrderTask.from_unit(unit, ["wash-housing", "fit-bore-plug"])
     >>> [(reason.earlier, reason.later) for reason in broken_reasons(task, [1, 0])]
-    [(('wash-housing',), 'fit-oil-funnel')]
+    [(('wash-housing',), 'fit-bore-plug')]
     """
     place = places(len(task.steps), order)
     broken = [

@@ -21,13 +21,13 @@ def buried_steps(task: OrderTask, sequence: Iterable[str]) -> tuple[tuple[str, s
 
     Examples
     --------
-    The funnel covers what the wash should have reached.
+    The plug covers what the wash should have reached.
 
     >>> from twoshaft.units import load_unit
-    >>> steps = "wash-housing", "fit-oil-funnel"
+    >>> steps = "wash-housing", "fit-bore-plug"
     >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
     >>> buried_steps(task, reversed(steps))
-    (('wash-housing', 'fit-oil-funnel'),)
+    (('wash-housing', 'fit-bore-plug'),)
     """
     broken = broken_reasons(task, sort_out(task, sequence).first)
     return tuple(

@@ -1,6 +1,7 @@
 // Bundles the browser side: `node build.mjs FOLDER`, style properties on standard input.
 //
 //   screens.js           every screen, kind and style sheet; the page loads it once
+//   solids.js            solids in space; only who looks at them loads it
 //   loader.js            what each form and rig brings along: it looks for the screens
 //   remoteEntry.X.js     the JupyterLab extension
 //
@@ -53,6 +54,7 @@ const screens = await script(
     define: { STYLES: JSON.stringify(`${properties.trim()}\n${await styles("index.css")}`) },
   },
 );
+const solids = await script({ entryPoints: [join(SRC, "solids", "solids.js")] }, { format: "esm" });
 const id = createHash("sha256").update(screens).digest("hex").slice(0, 16);
 const SCREENS_ID = JSON.stringify(id);
 const loader = await script(
@@ -73,5 +75,6 @@ const { version } = JSON.parse(readFileSync(join(import.meta.dirname, "package.j
 
 mkdirSync(folder, { recursive: true });
 writeFileSync(join(folder, "screens.js"), screens);
+writeFileSync(join(folder, "solids.js"), solids);
 writeFileSync(join(folder, "loader.js"), loader);
 writeFileSync(join(folder, `remoteEntry.${version}.js`), extension);

@@ -3,6 +3,7 @@
 import nbformat
 import pytest
 from nbformat.v4 import new_code_cell, new_notebook
+from tests.browser.conftest import PATIENCE_MS, chromium_path
 
 from twoshaft_grader.notebooks.released_cells import cell_digest
 
@@ -12,6 +13,23 @@ unit = load_unit("tarnbeck-b5")"""
 APART = """\
 from twoshaft.rigs import exploded_view
 exploded_view(unit, "differential")"""
+# Chromium draws in three dimensions without a graphics card, by its own program
+NO_CARD = ["--no-sandbox", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"]
+NO_SPACE = """() => {
+  const own = HTMLCanvasElement.prototype.getContext;
+  HTMLCanvasElement.prototype.getContext = function (kind, ...more) {
+    return kind.startsWith("webgl") ? null : own.call(this, kind, ...more);
+  };
+}"""
+# how long it takes until the canvas is painted [ms]
+OPEN_SPACE = """async (button) => {
+  const begun = performance.now();
+  button.click();
+  const canvas = () => document.querySelector(".ts-space");
+  while (!canvas()?.dataset.painted) await new Promise((done) => setTimeout(done, 10));
+  await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+  return performance.now() - begun;
+}"""
 FRONT = ".jp-NotebookPanel:not(.lm-mod-hidden)"
 # how far each group of the drawing stands from its place, as the page shows it
 SHIFTS = """(svg) => [...svg.querySelectorAll("[data-part][data-move]")].map((group) => {
@@ -128,3 +146,50 @@ def test_the_slider_asks_the_kernel_nothing(lab, wait_until):
         if b"comm_msg" in (data if isinstance(data, bytes) else data.encode())
     ]
     assert moved == []
+
+
+def test_solids_in_space_turn_hide_and_go_together(lab, wait_until, screenshot, chromium):
+    browser = chromium.browser_type.launch(
+        executable_path=chromium_path(), headless=True, args=NO_CARD
+    )
+    try:
+        page = browser.new_page(viewport={"width": 1280, "height": 720})
+        page.set_default_timeout(PATIENCE_MS)
+        page, rig = opened(lab, wait_until, page)
+        took = rig.get_by_role("button", name="In three dimensions").evaluate(OPEN_SPACE)
+        print(f"first frame after {took:.0f} ms")
+        canvas, said = rig.locator(".ts-space"), rig.locator(".ts-unit-name")
+        screenshot(page, "exploded-space")
+        assert len(canvas.screenshot()) > 15_000  # an empty picture is far smaller
+
+        def changed_by(act):
+            before = canvas.screenshot()
+            act()
+            wait_until(lambda: canvas.screenshot() != before)
+
+        canvas.focus()
+        changed_by(lambda: page.keyboard.press("ArrowRight"))
+        changed_by(lambda: page.keyboard.press("+"))
+        changed_by(lambda: rig.get_by_label("Part", exact=True).select_option(label="5 Ring gear"))
+        assert said.inner_text().startswith("5 Ring gear. Goes in from the rear.")
+        canvas.focus()
+        changed_by(lambda: page.keyboard.press("h"))
+        assert said.inner_text().endswith("Hidden.")
+        changed_by(lambda: page.keyboard.press("a"))
+        rig.locator("input[type=range]").focus()
+        changed_by(lambda: page.keyboard.press("End"))
+        screenshot(page, "exploded-space-together")
+        rig.get_by_role("button", name="In three dimensions").press("Enter")
+        assert rig.locator(".ts-unit svg").is_visible() and canvas.count() == 0
+    finally:
+        browser.close()
+
+
+def test_a_browser_without_three_dimensions_says_so_and_keeps_the_section(lab, wait_until):
+    page = lab.page()
+    page.add_init_script(f"({NO_SPACE})()")
+    page, rig = opened(lab, wait_until, page)
+    button = rig.get_by_role("button", name="In three dimensions")
+    button.press("Enter")
+    rig.get_by_text("This browser draws nothing in three dimensions.").wait_for()
+    assert rig.locator(".ts-unit svg").is_visible()

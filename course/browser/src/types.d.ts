@@ -91,5 +91,6 @@ declare global {
   const LAB_STYLES: string;
   // Where JupyterLab keeps prebuilt extensions, and this page its screens by version.
   var _JUPYTERLAB: Record<string, unknown> | undefined;
+  var twoshaftChunks: Map<string, Promise<any>> | undefined;
   var twoshaftScreens: Map<string, Promise<{ screens: Record<string, Render> }>> | undefined;
 }

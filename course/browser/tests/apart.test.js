@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { legsAt, placedAt, shiftOf, togetherAfter } from "../src/logic/apart.js";
+import { legsAt, placedAt, shiftOf, spaceShiftOf, togetherAfter } from "../src/logic/apart.js";
 
 const movers = [
   { parent: null, own: { shafts: [40, 0] } },
@@ -47,4 +47,13 @@ test("it is said how many are in place, and what goes in next", () => {
       assert.equal(placedAt(legs).placed, placed, `${placed} of ${count}`);
     }
   }
+});
+
+test("in space a mover goes along with what it stays with too", () => {
+  const space = [
+    { parent: 1, own: [0, -3, 0] },
+    { parent: null, own: [0, 0, 20] },
+  ];
+  assert.deepEqual(spaceShiftOf(space, [1, 0.5], 0), [0, -3, 10]);
+  assert.deepEqual(spaceShiftOf(space, [0, 0], 1), [0, 0, 0]);
 });

@@ -15,6 +15,9 @@ from IPython.display import HTML, DisplayHandle, display
 
 from twoshaft.errors import CourseError
 
+CHUNKS = ("solids",)
+"""Files of the browser side that only some screens need, and ask for."""
+
 # What JupyterLab is served of the browser side; its source is course/browser.
 BROWSER = files("twoshaft") / "labextension" / "static"
 
@@ -63,6 +66,10 @@ class Screen(anywidget.AnyWidget):
                 self.renew_copy()
             elif message.get("type") == "screens":
                 self.send({"type": "screens"}, [(BROWSER / "screens.js").read_bytes()])
+            elif message.get("type") == "chunk" and message.get("name") in CHUNKS:
+                name = message["name"]
+                made = (BROWSER / f"{name}.js").read_bytes()
+                self.send({"type": "chunk", "name": name}, [made])
             else:
                 self.hear(message)
         except Exception as error:

@@ -9,7 +9,7 @@ import traitlets
 
 from twoshaft.errors import UnitFileError
 from twoshaft.jobsheet.screen import Screen
-from twoshaft.models.shape import section_of, stages_to_explode
+from twoshaft.models.shape import exploded, section_of, space_of, stages_to_explode
 from twoshaft.plots.unit_exploded import exploded_figure, exploded_picture
 from twoshaft.units.unit import Unit
 
@@ -37,6 +37,7 @@ class ExplodedView(Screen):
     stages: traitlets.List[Any] = traitlets.List().tag(sync=True)
     stage = traitlets.Unicode().tag(sync=True)
     picture = traitlets.Dict().tag(sync=True)
+    space = traitlets.Dict().tag(sync=True)
     finding = traitlets.Unicode().tag(sync=True)
 
     def __init__(self, unit: Unit, stage: str | None = None) -> None:
@@ -53,7 +54,10 @@ class ExplodedView(Screen):
         super().__init__(stages=listed if known else [], **self._look(stage), stage=stage)
 
     def hear(self, message: dict[str, Any]) -> None:
-        """Show another stage."""
+        """Show another stage, or tell its solids in space."""
+        if message.get("type") == "space":
+            stage = None if self.stage == WHOLE else self.stage
+            self.space = {"stage": self.stage, **space_of(self.unit, exploded(self.unit, stage))}
         if message.get("type") == "stage" and message.get("stage") in dict(self.stages):
             look = self._look(message["stage"])
             with self.hold_sync():

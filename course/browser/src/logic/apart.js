@@ -64,3 +64,21 @@ export function togetherAfter(placed, count) {
   if (placed >= count || count < 2) return 1;
   return WINDOW + ((placed - 1) * (1 - WINDOW)) / (count - 1);
 }
+
+/**
+ * How far a mover stands from its place in space, what it stays with taken along.
+ *
+ * @param {readonly { parent: number | null, own: [number, number, number] }[]} movers
+ * @param {readonly number[]} legs
+ * @param {number} mover
+ * @returns {[number, number, number]}
+ */
+export function spaceShiftOf(movers, legs, mover) {
+  /** @type {[number, number, number]} */
+  const sum = [0, 0, 0];
+  for (let k = /** @type {number | null} */ (mover); k !== null; k = movers[k].parent) {
+    const leg = legs[k];
+    for (const [axis, way] of movers[k].own.entries()) sum[axis] += way * leg;
+  }
+  return sum;
+}

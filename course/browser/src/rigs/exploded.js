@@ -4,11 +4,12 @@
 /** @import { Mover } from "../logic/apart.js" */
 /** @import { Picture } from "../parts/unit_picture.js" */
 
-import { legsAt, placedAt, shiftOf, togetherAfter } from "../logic/apart.js";
+import { legsAt, placedAt, shiftOf, spaceShiftOf, togetherAfter } from "../logic/apart.js";
 import { findAll, make, namedButton } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
 import { picker, slider } from "../parts/gauges.js";
 import { unitPicture } from "../parts/unit_picture.js";
+import { unitSpace } from "../parts/unit_space.js";
 
 /** @typedef {Picture & { movers: (Mover & { part: string, number: number, words: string })[] }} Shown */
 
@@ -42,6 +43,15 @@ export function renderExploded({ model, el }) {
   /** @type {SVGGElement[]} */
   let traces = [];
   let together = 0;
+  let deep = false; // in three dimensions
+  /** @type {ReturnType<typeof unitSpace> | undefined} */
+  let space;
+  const turnInto = namedButton("In three dimensions", () => {
+    deep = !deep;
+    turnInto.setAttribute("aria-pressed", String(deep));
+    present();
+  });
+  turnInto.setAttribute("aria-pressed", "false");
 
   /** @param {number} to */
   function go(to) {
@@ -61,6 +71,7 @@ export function renderExploded({ model, el }) {
     for (const { group, mover, view } of groups) {
       picture.shift(group, shiftOf(shown.movers, legs, mover, view));
     }
+    moveInSpace(legs);
     for (const trace of traces) trace.style.opacity = String(1 - together);
     el.classList.toggle("ts-together", together > 0.5);
     const { placed, next } = placedAt(legs);
@@ -71,6 +82,27 @@ export function renderExploded({ model, el }) {
     said.textContent =
       next === null ? "All in place." : `${of} Next in: ${shown.movers[next].words}.`;
   }
+  /** @param {number[]} legs */
+  function moveInSpace(legs) {
+    const { movers } = model.get("space");
+    space?.move((mover) => spaceShiftOf(movers, legs, mover));
+  }
+  /** Puts the section or the solids in their place. */
+  function present() {
+    space?.close();
+    space = undefined;
+    if (!picture) return;
+    place.replaceChildren(...(deep ? [] : picture.nodes));
+    if (!deep) return;
+    if (model.get("space").stage !== model.get("stage")) {
+      screen.send({ type: "space" });
+      return;
+    }
+    space = unitSpace(model, model.get("space"), shown.parts);
+    moveInSpace(legsAt(0, shown.movers.length));
+    place.replaceChildren(...space.nodes, ...(space.drawn ? [] : picture.nodes));
+    space.ready(() => moveInSpace(legsAt(together, shown.movers.length)));
+  }
   function show() {
     shown = model.get("picture");
     finding.textContent = model.get("finding");
@@ -79,7 +111,6 @@ export function renderExploded({ model, el }) {
     place.replaceChildren();
     if (!shown.svg) return;
     picture = unitPicture(shown, { name: "Parts apart", tallest: TALLEST_PX });
-    place.replaceChildren(...picture.nodes);
     const moving = /** @type {SVGGElement[]} */ (findAll(picture.drawing, "[data-move]"));
     groups = moving.map((group) => ({
       group,
@@ -88,6 +119,7 @@ export function renderExploded({ model, el }) {
     }));
     traces = findAll(picture.drawing, ".tsu-traces");
     list.replaceChildren(...shown.movers.map(({ words }) => make("li", {}, words)));
+    present();
     move(together);
   }
   const screen = openScreen({ model, el }, { kind: "rig" });
@@ -108,6 +140,7 @@ export function renderExploded({ model, el }) {
           namedButton("One in", () => step(1), "One part more in place"),
           namedButton("One out", () => step(-1), "One part less in place"),
         ),
+        turnInto,
         said,
         list,
       ),
@@ -115,6 +148,10 @@ export function renderExploded({ model, el }) {
     ),
   );
   screen.follow("change:picture", show);
+  screen.follow("change:space", present);
   show();
-  return screen.close;
+  return () => {
+    space?.close();
+    screen.close();
+  };
 }

@@ -221,8 +221,8 @@ otebookPanel-toolbar{display:none}`)),r&&me(s);let i=JSON.parse(t.getOption("two
 resolve(new Set(i));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),ct(),Tt(s.shell)}),s.docRegistry.
 addWidgetExtension("Notebook",{createNew:(d,x)=>{!r&&x.path!==c||(d.toggleClass("twoshaft-desk-notebook",!r),Ae(d,x,a,e,
 s),Ee(d,x,{...n,contents:s.serviceManager.contents}))}})}}}function we(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}\
-/screens.js?v=f43c60687a65dfc6`);globalThis.twoshaftScreens.set("f43c60687a65dfc6",e),e.catch(n=>{globalThis.twoshaftScreens?.
-delete("f43c60687a65dfc6"),console.warn(`${k}: the screens could not be loaded`,n)})}function me(t){document.addEventListener(
+/screens.js?v=dc483a37f21b9b45`);globalThis.twoshaftScreens.set("dc483a37f21b9b45",e),e.catch(n=>{globalThis.twoshaftScreens?.
+delete("dc483a37f21b9b45"),console.warn(`${k}: the screens could not be loaded`,n)})}function me(t){document.addEventListener(
 "click",e=>{let n=et(e,"a[data-twoshaft-open]");!n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute(
 "docmanager:open",{path:n.dataset.twoshaftOpen}))}),document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.
 shell.widgets("main")])e!==t.shell.currentWidget&&e.close()})}async function ye(t,e){let n=new Set(e);try{let o=await fetch(

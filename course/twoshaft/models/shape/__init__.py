@@ -15,6 +15,7 @@ from twoshaft.models.shape.pieces import Piece, Role
 from twoshaft.models.shape.scene import Lie, around, lie_of, lying, view_of, views_of_parts
 from twoshaft.models.shape.schematic import schematic, shapes_of
 from twoshaft.models.shape.section import Drawn, Section, ViewSection, section_of
+from twoshaft.models.shape.solids import bodies_of, frames, space_of
 from twoshaft.models.shape.state import (
     BuildShown,
     StepShown,
@@ -41,12 +42,14 @@ __all__ = [
     "around",
     "axis_heights",
     "axis_places",
+    "bodies_of",
     "build_shown",
     "centre_distance",
     "draft",
     "exploded",
     "fitted_after",
     "form_felt",
+    "frames",
     "gear_radii",
     "in_the_way",
     "lie_of",
@@ -57,6 +60,7 @@ __all__ = [
     "schematic",
     "section_of",
     "shapes_of",
+    "space_of",
     "stages_to_explode",
     "step_parts",
     "step_shown",

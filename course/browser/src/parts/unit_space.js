@@ -1,0 +1,190 @@
+// Parts in three dimensions: turn, zoom, choose and hide, by keys and by pointer.
+
+/** @import { Model } from "../types.js" */
+/** @import { Picture } from "./unit_picture.js" */
+
+import { chunk } from "../page/chunk.js";
+import { choiceBox, make, namedButton, withOrder } from "../page/dom.js";
+
+const TURN = 0.12; // of a key, in radians
+const ZOOM = 1.15;
+const NONE = "This browser draws nothing in three dimensions. The section shows the same parts.";
+
+/** Whether this browser can draw in three dimensions. */
+function able() {
+  const context = document.createElement("canvas").getContext("webgl2");
+  context?.getExtension("WEBGL_lose_context")?.loseContext();
+  return Boolean(context);
+}
+
+/**
+ * A colour of the page as numbers, whatever it is written in.
+ *
+ * @param {HTMLElement} root
+ * @param {string} written
+ */
+function resolved(root, written) {
+  const probe = make("span", { style: `color: ${written}` });
+  root.append(probe);
+  const pen = /** @type {CanvasRenderingContext2D} */ (
+    make("canvas", { width: 1, height: 1 }).getContext("2d")
+  );
+  pen.fillStyle = getComputedStyle(probe).color;
+  probe.remove();
+  pen.fillRect(0, 0, 1, 1);
+  const [r, g, b] = pen.getImageData(0, 0, 1, 1).data;
+  return `rgb(${r}, ${g}, ${b})`;
+}
+
+/**
+ * @param {Model} model
+ * @param {any} space what the kernel tells of solids and movers
+ * @param {Picture["parts"]} parts
+ */
+export function unitSpace(model, space, parts) {
+  const said = make("p", { class: "ts-hint ts-unit-name", role: "status" });
+  if (!able()) {
+    said.textContent = NONE;
+    return { drawn: false, nodes: [said], move() {}, ready() {}, close() {} };
+  }
+  const canvas = make("canvas", {
+    class: "ts-space",
+    tabindex: "0",
+    role: "application",
+    "aria-label":
+      "The parts in three dimensions. Arrow keys turn, plus and minus zoom, Home looks as at first, H hides the chosen part, A shows all. The section shows the same parts with their names.",
+  });
+  const choose = choiceBox({ "aria-label": "Part", class: "ts-box ts-before" }, [
+    ["", "no part chosen"],
+    .../** @type {[string, string][]} */ (parts.map(([part, name]) => [part, name])),
+  ]);
+  /** @type {Set<string>} */
+  const hidden = new Set();
+  /** @type {any} */
+  let view;
+  /** @type {(mover: number) => [number, number, number]} */
+  let shift = () => [0, 0, 0];
+  let onReady = () => {};
+  const hint =
+    "Drag or use the arrow keys to turn. Tap a part, or choose it here, to read its name.";
+  said.textContent = "Drawing …";
+
+  function tell() {
+    const found = parts.find(([part]) => part === choose.value);
+    const gone = hidden.has(choose.value) ? " Hidden." : "";
+    said.textContent = found ? `${found[1]}. ${found[2]}${gone}` : hint;
+    view?.look(choose.value, hidden);
+  }
+  function hide() {
+    if (!choose.value) return;
+    if (!hidden.delete(choose.value)) hidden.add(choose.value);
+    tell();
+  }
+  function all() {
+    hidden.clear();
+    tell();
+  }
+  choose.addEventListener("change", tell);
+  /** @type {Record<string, () => void>} */
+  const keys = {
+    ArrowLeft: () => view?.turnBy(-TURN, 0),
+    ArrowRight: () => view?.turnBy(TURN, 0),
+    ArrowUp: () => view?.turnBy(0, TURN),
+    ArrowDown: () => view?.turnBy(0, -TURN),
+    "+": () => view?.zoomBy(ZOOM),
+    "=": () => view?.zoomBy(ZOOM),
+    "-": () => view?.zoomBy(1 / ZOOM),
+    Home: () => view?.home(),
+    h: hide,
+    a: all,
+  };
+  canvas.addEventListener("keydown", (event) => {
+    const act = keys[event.key] ?? keys[event.key.toLowerCase()];
+    if (!act || withOrder(event)) return;
+    act();
+    event.preventDefault();
+  });
+  /** @type {{ x: number, y: number, far: boolean } | null} */
+  let held = null;
+  canvas.addEventListener("pointerdown", (event) => {
+    held = { x: event.clientX, y: event.clientY, far: false };
+    canvas.setPointerCapture(event.pointerId);
+  });
+  canvas.addEventListener("pointermove", (event) => {
+    if (!held) return;
+    const [dx, dy] = [event.clientX - held.x, event.clientY - held.y];
+    if (!held.far && Math.hypot(dx, dy) < 4) return;
+    held = { x: event.clientX, y: event.clientY, far: true };
+    view?.turnBy(-dx / 150, dy / 150);
+  });
+  canvas.addEventListener("pointerup", (event) => {
+    if (held && !held.far) {
+      const { left, top, width, height } = canvas.getBoundingClientRect();
+      const [x, y] = [(event.clientX - left) / width, (event.clientY - top) / height];
+      choose.value = view?.partAt(2 * x - 1, 1 - 2 * y) ?? "";
+      tell();
+    }
+    held = null;
+  });
+  canvas.addEventListener(
+    "wheel",
+    (event) => {
+      if (document.activeElement !== canvas) return;
+      view?.zoomBy(event.deltaY < 0 ? ZOOM : 1 / ZOOM);
+      event.preventDefault();
+    },
+    { passive: false },
+  );
+  const watch = new ResizeObserver(() => view?.paint());
+  let closed = false;
+  chunk(model, "solids").then(
+    ({ solidsView }) => {
+      if (closed) return;
+      const metal = "color-mix(in srgb, var(--ts-ink) 18%, var(--ts-paper))";
+      view = solidsView(canvas, space, {
+        ink: resolved(canvas.parentElement ?? document.body, "var(--ts-ink)"),
+        paper: resolved(canvas.parentElement ?? document.body, "var(--ts-paper)"),
+        accent: resolved(canvas.parentElement ?? document.body, "var(--ts-accent)"),
+        metal: resolved(canvas.parentElement ?? document.body, metal),
+      });
+      view.move(shift);
+      view.fit(); // as large as all of it is when apart
+      onReady();
+      view.home();
+      view.paint();
+      watch.observe(canvas);
+      tell();
+      canvas.dataset.painted = "true";
+    },
+    () => {
+      said.textContent = NONE;
+    },
+  );
+  const tools = make(
+    "div",
+    { class: "ts-tools" },
+    make("span", { class: "ts-pair" }, "Part ", choose),
+    namedButton("Hide or show", hide, "Hide or show the chosen part"),
+    namedButton("Show all", all, "Show all parts"),
+    namedButton("−", () => view?.zoomBy(1 / ZOOM), "Smaller"),
+    namedButton("+", () => view?.zoomBy(ZOOM), "Larger"),
+  );
+  return {
+    drawn: true,
+    nodes: [tools, said, canvas],
+    /** @param {(mover: number) => [number, number, number]} to how far each mover has gone */
+    move(to) {
+      shift = to;
+      view?.move(to);
+    },
+    /** @param {() => void} then what to do once all is drawn, apart */
+    ready(then) {
+      onReady = then;
+    },
+    close() {
+      closed = true;
+      watch.disconnect();
+      view?.close();
+    },
+  };
+}

@@ -110,7 +110,8 @@ given_table(
     f"Gap up to {max(work.gap_mm.values()):.2f} mm: what each film does",
     ["laid", "seals", "came out inside, mm³", "largest lump at the oil gallery, mm"],
     [(name, "yes" if c.seal.tight else "no", round(c.seal.overflow(film.Kind.OIL).m_as("mm**3")),
-      f"{c.seal.guides[0].lump_mm:.1f}") for name, laid in tried for c in [work.close(laid)]],
+      *([f"{near.lump_mm:.1f}" for near in c.seal.guides[:1]] or ["no gallery"]))
+     for name, laid in tried for c in [work.close(laid)]],
 )
 
 # %% [markdown]
@@ -226,11 +227,12 @@ laid = work.lay(work.everywhere(film.Hand.FILM, 0.15))
 ways = [("straight down", (0, 0)), ("slid 6 mm to the left", (-6, 0)), ("slid 6 mm to the right", (6, 0)),
         ("slid 12 mm to the right", (12, 0))]
 slid = (film.slide(laid, Q([float(mm) for mm in way], "mm")) for _, way in ways)
+safe = [f"; the oil gallery is safe up to a lump of {one.largest_lump_mm:g} mm" for one in cover.guides[:1]]
 given_table(
-    f"A film of 0.15 mm; the oil gallery is safe up to a lump of {cover.guides[0].largest_lump_mm:g} mm",
+    "".join(["A film of 0.15 mm", *safe]),
     ["the face was", "film dragged over the edges", "seals", "largest lump at the oil gallery, mm"],
     [(words, f"{0 if one.beside_m is None else one.beside_m.sum() * one.land.cell_m2 / laid.volume_m3:.0%}",
-      "yes" if seal.tight else "no", f"{seal.guides[0].lump_mm:.2f}")
+      "yes" if seal.tight else "no", *([f"{near.lump_mm:.2f}" for near in seal.guides[:1]] or ["no gallery"]))
      for (words, _), one in zip(ways, slid) for seal in [work.close_film(one, 10.0).seal]],
 )
 

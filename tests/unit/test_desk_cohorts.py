@@ -6,7 +6,7 @@ import base64
 import openpyxl
 import pytest
 
-from twoshaft.units import load_unit
+from twoshaft.units import load_unit, shipped_units
 from twoshaft_grader.cohort.folder import make_cohort, open_cohort
 from twoshaft_grader.cohort.trail import read_trail
 from twoshaft_grader.desk_pages.screen import DeskScreen
@@ -100,6 +100,16 @@ def test_a_file_with_something_to_mend_is_told_line_by_line_and_kept(desk):
     assert "no number of gears" in do(desk, "begin", name="Odd", gears="many")
     assert "say 3 to 8" in do(desk, "begin", name="Odd", gears="12")
     assert "choose one of the list" in do(desk, "check", unit="units/../cohort.yaml")
+
+
+def test_a_module_is_tried_by_itself(desk):
+    turn_to(desk, "own-unit")
+    said = do(desk, "try", unit=shipped_units()[-1], module="course-and-safety")
+    assert said.endswith(": 1 of 1 modules can be given.")
+    [[module, state, tasks, without]] = table(desk, "tried")
+    assert module == "course-and-safety" and state == "can be given" and not without
+    assert tasks == "9 of 9"
+    assert "choose one of the list" in do(desk, "try", unit=shipped_units()[-1], module="x")
 
 
 def test_a_standard_part_is_found(desk):

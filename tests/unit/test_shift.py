@@ -1,4 +1,5 @@
 import gc
+import importlib
 import math
 import weakref
 
@@ -22,6 +23,8 @@ from twoshaft.units import load_unit
 from twoshaft.units.loader import SHIPPED
 from twoshaft.units.quantities import Q
 from twoshaft.units.sections.shift import Shift
+
+grid = importlib.import_module("twoshaft.models.shift.mechanism")
 
 
 @pytest.fixture(scope="module")
@@ -219,3 +222,20 @@ def test_what_is_worked_out_of_a_mechanism_goes_with_its_unit(tmp_path):
     del machine, proof, shift
     gc.collect()
     assert [one() for one in gone] == [None, None, None]
+
+
+def test_steps_of_many_states_are_those_of_each(monkeypatch):
+    """What is looked up together is what is looked up one by one, in the same order."""
+    for id in ("tarnbeck-b5", "tarnbeck-k6"):  # without and with a lift
+        machine = mechanism(with_misbuilds(load_unit(id).shift, ["detent-ball-missing"]))
+        for firm, lifting in ((True, True), (False, True), (True, False)):
+            told = {"firm": firm, "lifting": lifting}
+            monkeypatch.setattr(grid, "MANY", 10**9)
+            one_by_one = reach(machine, **told)
+            monkeypatch.setattr(grid, "MANY", 1)
+            together = reach(machine, **told)
+            assert list(together.came_from.items()) == list(one_by_one.came_from.items())
+            assert together.first == one_by_one.first
+            states = list(one_by_one.came_from)[:50]
+            radix = machine._radix.astype(object)
+            assert len({int(np.array(s, dtype=object) @ radix) for s in states}) == len(states)

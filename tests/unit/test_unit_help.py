@@ -10,6 +10,7 @@ from twoshaft.errors import UnitFileError
 from twoshaft.units import load_unit, unit_json_schema
 from twoshaft.units.described import sections_of
 from twoshaft.units.loader import SHIPPED
+from twoshaft.units.new_unit import Wishes, new_unit
 from twoshaft.units.source import parse_nodes
 from twoshaft.units.unit import Unit
 from twoshaft.units.unseen import unseen_characters
@@ -40,6 +41,10 @@ def test_wherever_the_schema_takes_a_word_for_a_list_the_loader_does():
     ("before", "after", "said"),
     [
         ("minutes to do: 3", "minutes to do: 2,5", "with a decimal comma; write 2.5"),
+        ("minutes: 12, tool", "minutes: 12,5, tool", "'5' stands alone behind a comma"),
+        ("minutes to do: 3", "minutes to do: 3,5 min", "with its unit; write 3.5, the key names"),
+        ("minutes to do: 3", "work minutes: 3", "'work minutes' is not a known key"),
+        ("turn mm: [-9, 9]", "turn mm: [-9, 9, 0]", "has too many entries; give at most 2"),
         ("left: side-taper", "left: side-tapper", "did you mean 'side-taper'?"),
         ("sealant: case-sealant", "sealant: case-seal", "did you mean 'case-sealant'?"),
         ("wrench: middle-wrench", "wrench: mid-wrench", "did you mean 'middle-wrench'?"),
@@ -70,3 +75,23 @@ def test_only_texts_that_can_be_read_get_through(text):
         if one not in "\n\t"
     )
     assert bool(list(unseen_characters(node))) >= hidden
+
+
+@pytest.mark.slow
+def test_a_name_of_ones_own_for_a_key_is_met_by_what_is_missing(tmp_path):
+    """A needle bearing has a width for whoever reads its drawing; the file calls it its stand."""
+    text = new_unit(Wishes("Brook"))
+    begins = "  types:\n"
+    own = "    - {id: idler-needles, kind: needle, name: Needles, bore mm: 25, outside mm: 33, %s: %s}\n"
+    path = tmp_path / "mine.yaml"
+
+    def told(put):
+        path.write_text(text.replace(begins, begins + put, 1), encoding="utf-8")
+        with pytest.raises(UnitFileError) as trouble:
+            load_unit(path)
+        return [one.sentence for one in trouble.value.findings]
+
+    said = told(own % ("width mm", "20"))
+    assert any(one.endswith("is 'stand mm' meant, which is missing here?") for one in said), said
+    said = told(own % ("standard", "XY99/99"))
+    assert any("'twoshaft unit parts bearings' lists them" in one for one in said), said

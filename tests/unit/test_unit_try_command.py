@@ -2,6 +2,7 @@
 
 import json
 import shutil
+import time
 from pathlib import Path
 
 import nbformat
@@ -11,6 +12,7 @@ from ruamel.yaml import YAML
 import twoshaft.units
 from twoshaft.errors import UnitFileError
 from twoshaft_grader.cohort import trial
+from twoshaft_grader.desk import unit_commands
 from twoshaft_grader.desk.commands import main
 from twoshaft_grader.notebooks.shrink import for_unit
 
@@ -86,39 +88,50 @@ def test_a_file_with_something_to_mend_is_not_tried(tmp_path, content, capsys):
 
 def test_what_nobody_expected_stops_one_module_alone(tmp_path, content, capsys, monkeypatch):
     shutil.copy(ROOT / "solutions/09-reading-faults.ipynb", content / "solutions")
-    shown = []
+    told_first, say = tmp_path / "told", unit_commands.say_tried
 
     def broken(path, module, *args, **options):
-        shown.append(capsys.readouterr().out)
         if module == "pressed-and-driven":
             raise TypeError("no such thing")
+        if module == "reading-faults":  # what is done is told before the last one is
+            until = time.monotonic() + 60
+            while not told_first.exists():
+                assert time.monotonic() < until
+                time.sleep(0.01)
         raise UnitFileError("nothing here", mend="add it")
 
+    def telling(one):
+        say(one)
+        told_first.write_text(one.module)
+
     monkeypatch.setattr(trial, "fit", broken)
+    monkeypatch.setattr(unit_commands, "say_tried", telling)
     said = tried(SHIPPED, content, capsys, code=1)
     told = "the program did not expect this (TypeError: no such thing)."
-    # What is done is told before the last one is.
-    assert shown[2].splitlines() == [
+    assert said.splitlines()[:2] == [
         "Leave out pressed-and-driven, and report this:", f"  exercise: {told}"
     ]  # fmt: skip
     assert "Leave out gear-train-and-checks, or mend the file:\n  exercise: nothing here" in said
-    assert "Leave out reading-faults" in said
+    assert "Leave out reading-faults, or mend the file:" in said
     assert said.splitlines()[-1].endswith("0 of 3 modules can be given.")
 
 
-def test_only_the_modules_that_are_named_are_tried(content, capsys, monkeypatch):
-    asked = []
+def test_only_the_modules_that_are_named_are_tried(content, capsys, monkeypatch, tmp_path):
+    asked = tmp_path / "asked"
+    asked.mkdir()
 
     def lacking(path, module, *args, **options):
-        asked.append(module)
+        (asked / module).write_text("")
         raise UnitFileError("nothing here", mend="add it")
 
     monkeypatch.setattr(trial, "fit", lacking)
     one = ("--module", "gear-train-and-checks")
     assert "0 of 1 modules" in tried(SHIPPED, content, capsys, *one)
-    assert asked == ["gear-train-and-checks"]
-    tried(SHIPPED, content, capsys, *one, "--module", "pressed-and-driven")
-    assert asked[1:] == ["pressed-and-driven", "gear-train-and-checks"]
+    assert [one.name for one in asked.iterdir()] == ["gear-train-and-checks"]
+    said = tried(SHIPPED, content, capsys, *one, "--module", "pressed-and-driven")
+    assert {one.name for one in asked.iterdir()} == {"pressed-and-driven", "gear-train-and-checks"}
+    first, second = (line for line in said.splitlines() if line.startswith("Leave out"))
+    assert "pressed-and-driven" in first and "gear-train-and-checks" in second
     tried(SHIPPED, content, capsys, "--module", "none", code=2)
 
 

@@ -3,9 +3,10 @@
 import pytest
 
 from twoshaft.errors import UnitFileError
-from twoshaft.units import load_unit
+from twoshaft.units import load_unit, shipped_units
+from twoshaft.units.loader import SHIPPED
 from twoshaft.units.source import parse_nodes
-from twoshaft.units.variants import apply_variant
+from twoshaft.units.variants import VERBS, apply_variant
 
 BASE = """\
 identity: {id: base, name: Base unit, version: "1", invented: true, college: Tarnbeck, scenario: A test., gears: 5}
@@ -167,3 +168,54 @@ def test_base_that_is_not_there(variant, base):
         variant(f"variant of: {base}\nidentity: {{id: mine}}\n")
     assert "mine.yaml, line 1:" in str(caught.value)
     assert "; " in str(caught.value)
+
+
+def kinds_of_change(node, at=()):
+    """Every kind of change that a variant file makes, by what it does where."""
+    for key, value in node.value.items():
+        if value.value is None:
+            yield "a key left out of an entry" if "change" in at else "a set of keys left out"
+        elif key in VERBS and "change" in at:
+            yield f"{key} in a list of an entry"
+        elif key in VERBS:
+            yield key
+        elif "change" not in at and not isinstance(value.value, dict | list):
+            yield "a single key"
+        if isinstance(value.value, dict):
+            yield from kinds_of_change(value, (*at, key))
+        elif key in ("change", "add"):
+            for entry in value.value:
+                if key == "add" and "after" in entry.value:
+                    yield "add at a place"
+                yield from kinds_of_change(entry, (*at, key))
+
+
+def test_a_variant_of_every_kind_ships():
+    found, levels = set(), {}
+    for id in shipped_units():
+        node = parse_nodes((SHIPPED / f"{id}.yaml").read_text(encoding="utf-8"), id)
+        base = node.value.get("variant of")
+        levels[id] = base.value if base else None
+        if base:
+            found |= set(kinds_of_change(node))
+    assert {
+        *VERBS,
+        "add at a place",
+        "a single key",
+        "a key left out of an entry",
+        "a set of keys left out",
+        "change in a list of an entry",
+    } <= found
+    assert any(levels.get(base) for base in levels.values()), "a variant of a variant"
+
+
+def test_a_variant_of_a_variant_tells_what_each_level_changed():
+    unit = load_unit("tarnbeck-b5-sender")
+    assert unit.identity.variant_of == "tarnbeck-b5-early"
+    early, whole = load_unit("tarnbeck-b5-early"), load_unit("tarnbeck-b5")
+    names = {one.id for one in unit.operations}
+    assert "lay-lock-plate" in names and "fit-speed-gear" not in names  # of each level one
+    assert unit.gear_train.speed_drive is None and whole.gear_train.speed_drive
+    tongue = unit.operation_by_id["lay-lock-plate"].wrong_ways[0]
+    assert tongue.name != early.operation_by_id["lay-lock-plate"].wrong_ways[0].name
+    assert tongue.seen_as == early.operation_by_id["lay-lock-plate"].wrong_ways[0].seen_as

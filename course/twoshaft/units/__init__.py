@@ -22,12 +22,10 @@ A rule has one of ``earlier: step``, ``any of: [steps]`` or ``not during: hold``
 ``variant of: other-unit`` tell only what differs (see ``variants``). ``unit_json_schema()``
 describes every key.
 
->>> from twoshaft.units import load_unit
->>> unit = load_unit("tarnbeck-b5")
->>> unit.identity.name
-'Tarnbeck B5 five-speed transaxle'
->>> unit.where("operations", "fit-magnet").partition(",")[0]
-'tarnbeck-b5.yaml'
+>>> unit.identity.gears
+5
+>>> unit.where("operations", "fit-magnet").partition(", ")[2].startswith("line ")
+True
 """
 
 from typing import TYPE_CHECKING

@@ -13,19 +13,33 @@ from twoshaft.units.findings import Finding
 from twoshaft.units.source import Node
 
 _DECIMAL_COMMA = re.compile(r"[+-]?\d+,\d+")
+_WITH_UNIT = re.compile(r"(?P<number>[+-]?\d+([.,]\d+)?)\s*[^\W\d_].*")
 ID_HINT = "use lower-case words joined by hyphens, such as fit-oil-guide"
 
 
 def findings_of(trouble: ValidationError, root: Node, model: type[BaseModel]) -> list[Finding]:
     """One finding for each thing that does not fit the schema `model`."""
-    return [_finding(error, root, model) for error in trouble.errors()]
+    errors = trouble.errors()
+    missing: dict[tuple[str | int, ...], list[str]] = {}
+    for error in errors:
+        if error["type"] == "missing":
+            *entry, key = error["loc"]
+            missing.setdefault(tuple(entry), []).append(str(key))
+    return [
+        _finding(error, root, model, missing.get(tuple(error["loc"][:-1]), ())) for error in errors
+    ]
 
 
-def _finding(error: Any, root: Node, model: type[BaseModel]) -> Finding:
+def _finding(error: Any, root: Node, model: type[BaseModel], missing: Sequence[str]) -> Finding:
     place: Sequence[str | int] = error["loc"]
     nodes = list(root.path(place))
     subject = _subject(place, nodes)
     what, mend = _words(error, place, model)
+    if error["type"] == "extra_forbidden":
+        unit = str(place[-1]).rpartition(" ")[2]
+        meant = [key for key in missing if " " in key and key.rpartition(" ")[2] == unit]
+        if len(meant) == 1:  # a name of one's own for what is asked for, in the same unit
+            mend = f"is '{meant[0]}' meant, which is missing here?"
     return Finding(nodes[-1].where, f"{subject}{what}", mend)
 
 
@@ -63,6 +77,11 @@ def _words(error: Any, place: Sequence[str | int], model: type[BaseModel]) -> tu
     match error["type"]:
         case "missing":
             return f"'{key}' is missing", f"add a line '{key}: ...'"
+        case "extra_forbidden" if given is None and key.isdecimal():
+            return (
+                f"'{key}' stands alone behind a comma, as a decimal comma leaves it",
+                f"write the number with a point, as 0.{key}",
+            )
         case "extra_forbidden":
             near = get_close_matches(key, _known_keys(model, place), n=1)
             return (
@@ -93,6 +112,9 @@ def _words(error: Any, place: Sequence[str | int], model: type[BaseModel]) -> tu
         case "float_parsing" | "int_parsing" if _DECIMAL_COMMA.fullmatch(str(given).strip()):
             point = str(given).strip().replace(",", ".")
             return f"'{key}' is {shown}, with a decimal comma", f"write {point}"
+        case "float_parsing" | "int_parsing" if alone := _WITH_UNIT.fullmatch(str(given).strip()):
+            point = alone["number"].replace(",", ".")
+            return f"'{key}' is {shown}, with its unit", f"write {point}, the key names the unit"
         case "float_parsing" | "float_type" | "int_parsing" | "int_type" | "finite_number":
             return f"'{key}' is {shown}, which is not a number", "write a number, as 2.5"
         case "int_from_float":
@@ -113,6 +135,11 @@ def _words(error: Any, place: Sequence[str | int], model: type[BaseModel]) -> tu
             return (
                 f"'{key}' has too few entries",
                 f"give at least {context['min_length']}",
+            )
+        case "too_long":
+            return (
+                f"'{key}' has too many entries",
+                f"give at most {context['max_length']}, each with a decimal point",
             )
         case "value_error":
             # a validator writes "what; mend"

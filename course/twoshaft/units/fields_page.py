@@ -10,11 +10,11 @@ import annotated_types as limits
 from pydantic import BaseModel
 from pydantic.fields import FieldInfo
 
+from twoshaft import DEFAULT_UNIT
 from twoshaft.units.described import descriptions, held_in, sections_of
-from twoshaft.units.loader import load_unit
+from twoshaft.units.loader import load_unit, shipped_units
 from twoshaft.units.unit import Unit
 
-EXAMPLES = ("tarnbeck-b5", "tarnbeck-k6", "tarnbeck-c4")
 MOST = 60  # characters of an example
 UNITS = {
     "mm": "mm", "um": "µm", "nm": "N·m", "kn": "kN", "n": "N", "deg": "degrees", "c": "°C",
@@ -41,7 +41,7 @@ def fields_page() -> str:
         reader of the file meets them.
     """
     examples: dict[tuple[type, str], str] = {}
-    for id in reversed(EXAMPLES):  # the first that says it
+    for id in reversed((DEFAULT_UNIT, *shipped_units())):  # the first that says it
         examples |= _examples(load_unit(id))
     parts = [
         "# Every field of a unit file\n\n"

@@ -32,7 +32,7 @@ def load_unit(path_or_id: str | Path) -> Unit:
     Parameters
     ----------
     path_or_id : str or Path
-        The id of a shipped unit, as ``"tarnbeck-b5"``, or the path of a unit file.
+        The id of a shipped unit (:func:`shipped_units`), or the path of a unit file.
 
     Returns
     -------

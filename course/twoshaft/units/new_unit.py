@@ -40,7 +40,7 @@ class Wishes:
     bearings : {"taper", "ball"}
         Of the output shaft: taper rollers with preload, or balls with end play.
     faces : int
-        Sealed faces, 1 to 12.
+        Faces sealed by a film, 0 to 12; with none, the case joint has a gasket.
     differential : bool
         Whether it has one.
     """
@@ -59,7 +59,7 @@ class Wishes:
         for what, given, low, high in (
             ("forward gears", self.gears, 3, 8),
             ("rails", self.rails, least_rails(self.gears), self.gears + 1),
-            ("sealed faces", self.faces, 1, MOST_FACES),
+            ("sealed faces", self.faces, 0, MOST_FACES),
         ):
             if not low <= given <= high:
                 raise CourseError(
@@ -116,6 +116,7 @@ def new_unit(wishes: Wishes) -> str:
         meshes=_meshes(wishes.gears),
         gears=ORDINALS[: wishes.gears],
         faces=_faces(wishes.faces),
+        case=_faces(1)[0],
         output=_output_shaft(wishes.bearings),
         differential=_differential() if wishes.differential else None,
         gear_count=COUNTS[wishes.gears],

@@ -95,19 +95,34 @@ def _change(schema: dict[str, Any], definitions: dict[str, Any]) -> dict[str, An
         properties = inner["properties"].items()
         loose["properties"] = {name: _change(entry, definitions) for name, entry in properties}
         return {"anyOf": [loose, {"type": "null"}]} if schema is not inner else loose
-    if isinstance(inner.get("items"), dict):  # fixed-length lists have none
-        ways = inner["items"].get("oneOf", [inner["items"]])  # entries of one kind or of several
+    return _by_id(inner, definitions) or schema
+
+
+def _by_id(schema: dict[str, Any], definitions: dict[str, Any]) -> dict[str, Any] | None:
+    """The form in which a list of entries with ids is changed; None of what is none."""
+    if isinstance(schema.get("items"), dict):  # fixed-length lists have none
+        ways = schema["items"].get("oneOf", [schema["items"]])  # entries of one kind or of several
         entries = [_resolved(way, definitions) for way in ways]
         if all("id" in entry.get("properties", {}) for entry in entries):
-            return _verbs(inner["items"], entries)
-    return schema
+            return _verbs(schema["items"], entries, definitions)
+    return None
 
 
-def _verbs(item: dict[str, Any], entries: list[dict[str, Any]]) -> dict[str, Any]:
+def _verbs(
+    item: dict[str, Any], entries: list[dict[str, Any]], definitions: dict[str, Any]
+) -> dict[str, Any]:
     after = {"type": "string", "description": "Id of the entry to stand after; else the end."}
     changed = _any_of(
         {key: value for key, value in entry.items() if key not in ("required", "anyOf")}
-        | {"required": ["id"]}
+        | {
+            "required": ["id"],
+            "properties": {
+                key: {"anyOf": [value, verbs]}
+                if (verbs := _by_id(_resolved(value, definitions), definitions))
+                else value
+                for key, value in entry["properties"].items()
+            },
+        }
         for entry in entries
     )
     added = _any_of(

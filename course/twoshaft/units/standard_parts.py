@@ -93,5 +93,9 @@ def _row(which: str, name: str, rows: Any) -> Mapping[str, str]:
     if name in known:
         return known[name]
     near = get_close_matches(name, known, n=1)
-    mend = f"did you mean '{near[0]}'?" if near else "leave 'standard' out and give the sizes"
+    mend = (
+        f"did you mean '{near[0]}'?"
+        if near
+        else f"'twoshaft unit parts {which}' lists them; or leave 'standard' out and give the sizes"
+    )
     raise ValueError(f"'{name}' is not in the table of standard {which}; {mend}")

@@ -3,7 +3,7 @@
 A variant file begins with ``variant of: <id or file>``. Below it stands, section by section,
 only what differs::
 
-    variant of: tarnbeck-b5
+    variant of: base-unit
     identity:
       id: my-variant            # keys given here take the place of the base's
     operations:

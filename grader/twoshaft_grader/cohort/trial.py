@@ -16,8 +16,9 @@ from twoshaft.stored.workplace import WORKPLACE, Workplace
 from twoshaft.units import Unit, load_unit
 from twoshaft_grader.cohort import files
 from twoshaft_grader.cohort.content import Content
-from twoshaft_grader.cohort.fit import Fit, fit
-from twoshaft_grader.cohort.lesson_run import WELL, LessonRun, Stopped
+from twoshaft_grader.cohort.fit import fit, lacking_lines
+from twoshaft_grader.cohort.lesson_run import LessonRun, Stopped
+from twoshaft_grader.cohort.side_by_side import side_by_side
 from twoshaft_grader.marking.reference import load_solution
 from twoshaft_grader.notebooks.shrink import for_unit
 
@@ -33,26 +34,28 @@ class Trial:
     module : str
     exercise, lesson : str
         Why it cannot be used with this unit, as one sentence; empty when it can.
-    fits : Fit or None
-        How it fits the unit, where it can be given.
-    tasks : int
-        How many tasks the module has.
+    given, tasks : int
+        How many of its tasks are given on this unit, and how many it has.
+    lacking : tuple of str
+        What it goes without, one sentence each.
     unexpected : bool
         Whether something stopped it that is no fault of the unit file.
     """
 
     module: str
     exercise: str
-    lesson: str
-    fits: Fit | None
-    tasks: int
-    unexpected: bool
+    lesson: str = ""
+    given: int = 0
+    tasks: int = 0
+    lacking: tuple[str, ...] = ()
+    unexpected: bool = False
 
 
 def try_modules(
     unit: Unit, source: str | Path, content: Content, only: Collection[str] = ()
 ) -> Iterator[Trial]:
-    """Try modules on a unit, one after the other; past what stops one of them.
+    """Try modules on a unit, several at once, and tell them in the course's order; past what
+    stops one of them.
 
     Parameters
     ----------
@@ -73,17 +76,27 @@ def try_modules(
     chosen = {one: content.solution(one) for one in only}
     with tempfile.TemporaryDirectory() as folder:
         lessons = _workplace(Path(folder), source, unit)
-        before: tuple[Trial, LessonRun | Stopped] | None = None
-        for module, path in content.modules.items():
-            if chosen and module not in chosen:
-                continue
-            lesson = next((one for one in content.lessons if one.name == path.name), None)
-            trial = _exercise(path, module, unit)
-            if before:  # its lesson ran while this exercise was worked out
-                yield _whole(*before)
-            before = trial, _lesson(lesson, lessons, unit) if lesson and trial.fits else WELL
-        if before:
-            yield _whole(*before)
+        named = {path.name: path for path in content.lessons}
+        jobs = [
+            _Job(module, path, named.get(path.name), lessons, unit)
+            for module, path in content.modules.items()
+            if not chosen or module in chosen
+        ]
+        for job, trial in zip(jobs, side_by_side(_whole, jobs), strict=True):
+            yield trial or Trial(
+                job.module, "its process ended before it was tried.", unexpected=True
+            )
+
+
+@dataclass(frozen=True)
+class _Job:
+    """A module to be tried: its exercise, and its lesson in a workplace's folder."""
+
+    module: str
+    exercise: Path
+    lesson: Path | None
+    folder: Path
+    unit: Unit
 
 
 def _workplace(root: Path, source: str | Path, unit: Unit) -> Path:
@@ -99,24 +112,31 @@ def _workplace(root: Path, source: str | Path, unit: Unit) -> Path:
     return root / "lessons"
 
 
+def _whole(job: _Job) -> Trial:
+    trial = _exercise(job.exercise, job.module, job.unit)
+    if trial.exercise or job.lesson is None:
+        return trial
+    run = _lesson(job.lesson, job.folder, job.unit)
+    stopped = run if isinstance(run, Stopped) else run.stopped()
+    return replace(trial, lesson=stopped.sentence, unexpected=stopped.unexpected)
+
+
 def _exercise(path: Path, module: str, unit: Unit) -> Trial:
     """How an exercise fits the unit, or why it does not."""
     learners = [f"trial-{number}" for number in range(LEARNERS)]
-    fits, tasks, why, unexpected = None, 0, "", False
     try:
-        tasks = len(load_solution(path).points)
         fits = fit(path, module, unit, learners, salt="trial", attempt=1)
     except CourseError as error:
-        why = error.sentence
+        return Trial(module, error.sentence)
     except Exception as error:  # whatever it is, the other modules are tried
-        why, unexpected = _not_expected(error), True
-    return Trial(module, why, "", fits, tasks, unexpected)
-
-
-def _whole(trial: Trial, run: LessonRun | Stopped) -> Trial:
-    stopped = run if isinstance(run, Stopped) else run.stopped()
-    unexpected = trial.unexpected or stopped.unexpected
-    return replace(trial, lesson=stopped.sentence, unexpected=unexpected)
+        return Trial(module, _not_expected(error), unexpected=True)
+    return Trial(
+        module,
+        "",
+        given=len(fits.solution.points),
+        tasks=len(load_solution(path).points),
+        lacking=lacking_lines(fits),
+    )
 
 
 def _lesson(path: Path, folder: Path, unit: Unit) -> LessonRun | Stopped:

@@ -25,7 +25,7 @@ def unit_new(
     bearings: Annotated[
         str | None, typer.Option(help="Of the output shaft: taper or ball.")
     ] = None,
-    faces: Annotated[int | None, typer.Option(help="Faces sealed by a film, 1 to 12.")] = None,
+    faces: Annotated[int | None, typer.Option(help="Faces sealed by a film, 0 to 12.")] = None,
     differential: Annotated[bool | None, typer.Option(help="Whether it has one.")] = None,
 ) -> None:
     """Begin a unit file from a few answers; what no option says is asked."""

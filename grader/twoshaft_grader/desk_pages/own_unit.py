@@ -9,6 +9,7 @@ from typing import Any
 
 from twoshaft.errors import CohortError, UnitFileError
 from twoshaft.models.audit import sound_unit
+from twoshaft.modules import COURSE
 from twoshaft.plots.unit_section import unit_figure
 from twoshaft.units import load_unit, shipped_units
 from twoshaft.units.new_unit import Wishes, least_rails
@@ -84,15 +85,18 @@ class OwnUnit(Page):
         parts += [
             Form(
                 "Look a unit over",
-                (Field("unit", "Unit", "choice", self._chosen(choices), choices),),
+                (
+                    Field("unit", "Unit", "choice", self._chosen(choices), choices),
+                    Field("module", "Modules to try", "choice", "", _modules()),
+                ),
                 (
                     Act("check", "See what is to mend", first=True),
                     Act("try", "See which modules it carries"),
                     Act("draw", "Draw how its parts lie"),
                     Act("sheet", "Write parts, operations and reasons as a spreadsheet"),
                 ),
-                hint="Trying takes two to five minutes. What is drawn or written out lies beside "
-                "the file, for files of your own.",
+                hint="Trying all takes one to five minutes. What is drawn or written out lies "
+                "beside the file, for files of your own.",
             ),
             Form(
                 "Bring a unit file",
@@ -110,7 +114,7 @@ class OwnUnit(Page):
                     Field("bearings", "Bearings of the output shaft", "choice", "taper",
                           (("taper", "taper, with preload"), ("ball", "ball, with end play"))),
                     Field("faces", "Faces sealed by a film", value="2",
-                          hint="case joint counted in, 1 to 12"),
+                          hint="case joint counted in, 0 to 12; 0: gaskets"),
                     Field("differential", "There is a differential in it", "tick", "yes"),
                 ),
                 (Act("begin", "Begin the file"),),
@@ -197,7 +201,7 @@ class OwnUnit(Page):
         if act == "check":
             return self._look_over(source, about, work)
         if act == "try":
-            return self._try(source, about, work)
+            return self._try(source, about, values.text("module"), work)
         own = Path(source) if chosen != about else folder / f"{chosen}.yaml"
         folder.mkdir(exist_ok=True)
         unit = load_unit(source)
@@ -233,14 +237,17 @@ class OwnUnit(Page):
         told = f"{unit.identity.name}: {operations} operations, {rules} rules, nothing to mend."
         return f"{told} Typical still: {len(self._typical)} entries." if self._typical else told
 
-    def _try(self, source: str, about: str, work: Work) -> str:
+    def _try(self, source: str, about: str, module: str, work: Work) -> str:
+        if module not in dict(_modules()):
+            raise CohortError("there is no such module", mend="choose one of the list")
         self._look_over(source, about, work)
         if self._mend:
             return f"{about} is tried when nothing in it is to mend."
         cohort, tried = self.desk.cohort, []
         content = find_content(cohort.content, base=cohort.root)
-        work.begin("trying the modules", len(content.modules))
-        for one in tried_apart(source, content.root):
+        only = (module,) if module else ()
+        work.begin("trying the modules", len(only or content.modules))
+        for one in tried_apart(source, content.root, only):
             tried.append(one)
             work.step()
         self._tried = tuple(tried)
@@ -264,6 +271,11 @@ class OwnUnit(Page):
             faces=count("faces", "faces", 2),
             differential=values.tick("differential"),
         )
+
+
+def _modules() -> tuple[tuple[str, str], ...]:
+    """What can be tried: all modules, or one of them."""
+    return ("", "all of them"), *((id, COURSE[id].title) for id in COURSE)
 
 
 def _keep(file: Path) -> None:

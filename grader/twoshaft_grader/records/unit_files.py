@@ -15,7 +15,6 @@ from twoshaft.models.fit.pins import SPRING_PINS
 from twoshaft.stored.writing import write_file
 from twoshaft.units.new_unit import Wishes, new_unit
 from twoshaft.units.standard_parts import TABLES, table
-from twoshaft_grader.cohort.fit import lacking_lines
 from twoshaft_grader.records.unit_spreadsheet import read_sheets, taken_in
 
 if TYPE_CHECKING:
@@ -135,9 +134,8 @@ class Tried:
 
 def told_of(trial: Trial) -> Tried:
     """A trial in words."""
-    if trial.fits and not trial.exercise and not trial.lesson:
-        tasks = f"{len(trial.fits.solution.points)} of {trial.tasks}"
-        return Tried(trial.module, True, tasks, lacking_lines(trial.fits))
+    if not trial.exercise and not trial.lesson:
+        return Tried(trial.module, True, f"{trial.given} of {trial.tasks}", trial.lacking)
     told = (("exercise", trial.exercise), ("lesson", trial.lesson))
     return Tried(
         trial.module,
@@ -148,8 +146,8 @@ def told_of(trial: Trial) -> Tried:
     )
 
 
-def tried_apart(source: str, content: Path) -> Iterator[Tried]:
-    """Try every module on a unit in a process of its own, one after the other.
+def tried_apart(source: str, content: Path, only: Sequence[str] = ()) -> Iterator[Tried]:
+    """Try modules on a unit in a process of its own.
 
     For a program with threads, which must not be forked: lessons run in copies of a process.
 
@@ -159,6 +157,8 @@ def tried_apart(source: str, content: Path) -> Iterator[Tried]:
         Id of a shipped unit, or path of a unit file.
     content : Path
         The folder that holds ``solutions/``.
+    only : sequence of str
+        Ids of the modules to try; all of them if empty.
 
     Raises
     ------
@@ -167,7 +167,7 @@ def tried_apart(source: str, content: Path) -> Iterator[Tried]:
     """
     here, there = multiprocessing.Pipe(duplex=False)
     child = multiprocessing.get_context("spawn").Process(
-        target=_try, args=(there, source, str(content))
+        target=_try, args=(there, source, str(content), tuple(only))
     )
     child.start()
     there.close()
@@ -184,11 +184,11 @@ def tried_apart(source: str, content: Path) -> Iterator[Tried]:
         here.close()
 
 
-def _try(told: Connection, source: str, content: str) -> None:
+def _try(told: Connection, source: str, content: str, only: tuple[str, ...]) -> None:
     from twoshaft.models.audit import sound_unit
     from twoshaft_grader.cohort.content import find_content
     from twoshaft_grader.cohort.trial import try_modules
 
-    for one in try_modules(sound_unit(source), source, find_content(content)):
+    for one in try_modules(sound_unit(source), source, find_content(content), only):
         told.send(told_of(one))
     told.send(None)

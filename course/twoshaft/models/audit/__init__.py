@@ -88,8 +88,9 @@ def sound_unit(path_or_id: str | Path) -> Unit:
 
     Examples
     --------
-    >>> sound_unit("tarnbeck-b5").identity.name
-    'Tarnbeck B5 five-speed transaxle'
+    >>> from twoshaft import DEFAULT_UNIT
+    >>> sound_unit(DEFAULT_UNIT).identity.gears
+    5
     """
     unit = load_unit(path_or_id)
     findings = audit_unit(unit)

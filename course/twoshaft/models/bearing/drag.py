@@ -132,8 +132,6 @@ def turned(
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> unit = load_unit("tarnbeck-b5")
     >>> support = unit.bearings.support_by_id("differential")
     >>> [part.name for part in turned(support, unit.bearings, Q(1, "kN")).parts]
     ['left bearing', 'right bearing']

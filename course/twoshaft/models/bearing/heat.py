@@ -210,8 +210,6 @@ def support_change(
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> unit = load_unit("tarnbeck-b5")
     >>> main, hub = (unit.bearings.support_by_id(id) for id in ("differential", "practice-hub"))
     >>> bool(support_change(main, unit.bearings).total < 0)  # the case lets its outer rings go
     True

@@ -89,8 +89,6 @@ def try_shim(
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> unit = load_unit("tarnbeck-b5")
     >>> support = unit.bearings.support_by_id("differential")
     >>> thin, thick = (try_shim(support, unit.bearings, Q(mm, "mm")) for mm in (0.9, 1.0))
     >>> f"{thick.setting - thin.setting:.2f}"  # behind an outer ring a thicker one tightens

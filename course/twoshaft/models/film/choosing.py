@@ -47,8 +47,6 @@ def bars(sealant: Sealant, *, gap_mm: float, minutes: float, rigid: bool) -> tup
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> unit = load_unit("tarnbeck-b5")
     >>> from twoshaft.units.quantities import Q
     >>> sealant = unit.faces.sealant_by_id("metal-face-sealant")  # up to 0.25 mm, 45 minutes
     >>> [str(bar) for bar in bars(sealant, gap=Q(0.4, "mm"), minutes=30, rigid=True)]

@@ -109,8 +109,6 @@ def ready_for_oil(sealant: Sealant, waited_h: float) -> bool:
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> unit = load_unit("tarnbeck-b5")
     >>> from twoshaft.units.quantities import Q
     >>> sealant = unit.faces.sealant_by_id("case-sealant")  # cures in 24 h
     >>> ready_for_oil(sealant, Q(10, "h")), ready_for_oil(sealant, Q(1, "day"))

@@ -174,8 +174,6 @@ def seal_of(unit: Unit, identifier: str) -> SealRule:
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> unit = load_unit("tarnbeck-b5")
     >>> seal_of(unit, "input-seal").lip_towards
     <Side.OIL: 'oil'>
     """

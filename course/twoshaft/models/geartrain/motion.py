@@ -67,8 +67,7 @@ def freedom(train: GearTrain, engaged: Iterable[str] = (), held: Iterable[str] =
     --------
     Two unequal gears at once lock the shafts; only the outputs still counter-rotate.
 
-    >>> from twoshaft.units import load_unit
-    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> train = unit.gear_train
     >>> sorted(freedom(train, ("first", "second")).free)
     ['left-output', 'right-output']
     """
@@ -156,8 +155,7 @@ def turned_by_hand(
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> train = unit.gear_train
     >>> turned = turned_by_hand(train, ("first",), held=("right-output",))
     >>> turned["left-output"] / turned["differential-case"]  # with the other one held: twice
     Fraction(2, 1)
@@ -215,8 +213,7 @@ def one_sleeve(train: GearTrain, gears: Iterable[str]) -> bool:
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> train = unit.gear_train
     >>> one_sleeve(train, ("first", "second")), one_sleeve(train, ("first", "third"))
     (True, False)
     """
@@ -251,8 +248,7 @@ def ratio(train: GearTrain, gear: str, *, to: str | None = None) -> Fraction:
     --------
     Teeth 47/13 in first gear and 73/18 in the final drive.
 
-    >>> from twoshaft.units import load_unit
-    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> train = unit.gear_train
     >>> ratio(train, "first") == Fraction(47, 13) * Fraction(73, 18)
     True
     """

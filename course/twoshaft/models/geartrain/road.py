@@ -39,8 +39,7 @@ def road_speed(
     --------
     A wheel of 300 mm at 1000/14.66 turns a minute.
 
-    >>> from twoshaft.units import load_unit
-    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> train = unit.gear_train
     >>> f"{road_speed(train, 'first', Q(1000, 'rpm'), Q(300, 'mm')):.1f}"
     '7.7 kilometer / hour'
     """
@@ -78,8 +77,7 @@ def speed_drive_turns(
     --------
     A wheel of 300 mm turns 530.5 times a kilometre, the driven gear 22/21 as often.
 
-    >>> from twoshaft.units import load_unit
-    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> train = unit.gear_train
     >>> f"{speed_drive_turns(train, Q(1, 'km'), Q(300, 'mm')):.1f}"
     '555.8 turn'
     """

@@ -183,8 +183,7 @@ def gap_says(section: Synchroniser, gaps_mm: Sequence[float], step_mm: float) ->
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> train = unit.gear_train
     >>> from twoshaft.units.quantities import Q
     >>> ring = train.synchronisers[0]  # at least 0.55 mm
     >>> gap_says(ring, [Q(mm, "mm") for mm in (0.50, 0.45, 0.50)], step=Q(0.05, "mm"))

@@ -92,8 +92,7 @@ def count_turns(
     --------
     First gear is 14.66 to one; with one output held the case turns half as often as the other.
 
-    >>> from twoshaft.units import load_unit
-    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> train = unit.gear_train
     >>> count_turns(train, "first", 2, "both outputs, averaged").seen  # read to an eighth
     29.375
     >>> count_turns(train, "first", 2, "one output, the other held").seen
@@ -131,8 +130,7 @@ def tells_apart(
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> train = unit.gear_train
     >>> tells_apart(train, "first", "second", "both outputs, averaged")
     1.0
     """
@@ -177,8 +175,7 @@ def mistaken(
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> train = unit.gear_train
     >>> mistaken(train, 1, "one output, the other held", 0.5)
     (('third', 'fourth'), ('fourth', 'fifth'))
     """
@@ -216,8 +213,7 @@ def with_wheel(train: GearTrain, mesh: str, side: Literal["driving", "driven"], 
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> train = unit.gear_train
     >>> other = with_wheel(train, "mesh-first", "driven", 46)
     >>> ratio(other, "first") / ratio(train, "first")
     Fraction(46, 47)
@@ -253,8 +249,7 @@ def nearest_gear(
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> train = load_unit("tarnbeck-b5").gear_train
+    >>> train = unit.gear_train
     >>> nearest_gear(train, 8.3, 1, "both outputs, averaged")  # 43/21 times 73/18 is 8.30
     'second'
     """

@@ -94,9 +94,8 @@ def count_orders(task: OrderTask, budget: int = BUDGET) -> Count:
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
     >>> steps = "stone-housing-face", "wash-housing", "warm-housing"  # each before the next
-    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
+    >>> task = OrderTask.from_unit(unit, steps)
     >>> count_orders(task).value
     1
     """

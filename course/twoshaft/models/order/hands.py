@@ -66,9 +66,8 @@ def with_many_hands(task: OrderTask, minutes: Mapping[str, float] | None = None)
     --------
     Steps that wait for each other take as long with many hands.
 
-    >>> from twoshaft.units import load_unit
     >>> steps = "stone-housing-face", "wash-housing", "warm-housing"  # each before the next
-    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
+    >>> task = OrderTask.from_unit(unit, steps)
     >>> plan = with_many_hands(task, dict(zip(steps, (5.0, 7.0, 9.0))))
     >>> plan.minutes, plan.alone
     (21.0, 21.0)

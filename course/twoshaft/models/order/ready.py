@@ -27,9 +27,8 @@ def ready_steps(task: OrderTask, done: Iterable[str]) -> tuple[str, ...]:
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
     >>> steps = "stone-housing-face", "wash-housing", "warm-housing"  # each before the next
-    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
+    >>> task = OrderTask.from_unit(unit, steps)
     >>> ready_steps(task, ["stone-housing-face"])
     ('wash-housing',)
     """
@@ -106,9 +105,8 @@ def consequences(task: OrderTask, sequence: Iterable[str]) -> tuple[Consequence,
     --------
     A housing that is warmed before it was washed.
 
-    >>> from twoshaft.units import load_unit
     >>> steps = "stone-housing-face", "wash-housing", "warm-housing"  # each before the next
-    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
+    >>> task = OrderTask.from_unit(unit, steps)
     >>> [one.state for one in consequences(task, ["stone-housing-face", "warm-housing"])]
     ['ok', 'harmed']
     """

@@ -61,9 +61,8 @@ def rework(
     --------
     The plug covers what the wash must reach, the magnet does not.
 
-    >>> from twoshaft.units import load_unit
     >>> steps = "wash-housing", "fit-bore-plug", "fit-magnet"
-    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
+    >>> task = OrderTask.from_unit(unit, steps)
     >>> rework(task, ["fit-magnet", "fit-bore-plug"], late="wash-housing").off
     ('fit-bore-plug',)
     """

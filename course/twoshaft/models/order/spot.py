@@ -23,9 +23,8 @@ def buried_steps(task: OrderTask, sequence: Iterable[str]) -> tuple[tuple[str, s
     --------
     The plug covers what the wash should have reached.
 
-    >>> from twoshaft.units import load_unit
     >>> steps = "wash-housing", "fit-bore-plug"
-    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
+    >>> task = OrderTask.from_unit(unit, steps)
     >>> buried_steps(task, reversed(steps))
     (('wash-housing', 'fit-bore-plug'),)
     """
@@ -45,9 +44,8 @@ def broken_safety(task: OrderTask, sequence: Iterable[str]) -> tuple[Reason, ...
     --------
     Old oil and solvent must be out before the housing gets hot.
 
-    >>> from twoshaft.units import load_unit
     >>> steps = "stone-housing-face", "wash-housing", "warm-housing"  # each before the next
-    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
+    >>> task = OrderTask.from_unit(unit, steps)
     >>> [(rule.earlier, rule.later) for rule in broken_safety(task, reversed(steps))]
     [(('wash-housing',), 'warm-housing')]
     """
@@ -61,9 +59,8 @@ def reasons_between(task: OrderTask, earlier: str, later: str) -> tuple[Reason, 
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
     >>> steps = "stone-housing-face", "wash-housing", "warm-housing"  # each before the next
-    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"), steps)
+    >>> task = OrderTask.from_unit(unit, steps)
     >>> [str(reason.kind) for reason in reasons_between(task, "wash-housing", "warm-housing")]
     ['harms']
     """

@@ -83,8 +83,7 @@ def window(
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> task = OrderTask.from_unit(load_unit("tarnbeck-b5"))
+    >>> task = OrderTask.from_unit(unit)
     >>> window(task, "sealant-skins").inside
     ('lower-case', 'start-case-bolts', 'start-idler-bolt')
     """

@@ -124,8 +124,7 @@ def hand_moves(shift: Shift) -> tuple[Move, ...]:
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> [move.code for move in hand_moves(load_unit("tarnbeck-b5").shift)][:2]
+    >>> [move.code for move in hand_moves(unit.shift)][:2]
     ['at:gate-first-second', 'at:gate-third-fourth']
     """
     gates = sorted(shift.gates, key=lambda gate: gate.at_mm)

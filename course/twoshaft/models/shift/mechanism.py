@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from array import array
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 
@@ -20,6 +20,8 @@ UP, DOWN = (0, 0, 1), (0, 0, -1)
 """The third way of the hand: what it lifts is down or up; on the way nothing may be above it."""
 TABLES = 16
 """For so many surroundings of each passive body its tables are kept."""
+MANY = 24
+"""From so many states on, their steps are looked up together."""
 PUSH_RATIO = 2
 """Most that a contact moves a passive body for each step of the hand.
 
@@ -152,6 +154,70 @@ class Mechanism:
         if lifting and end and (other := self.lifted(state)):
             found.append(other)
         return found
+
+    def steps(
+        self, states: Sequence[State], *, firm: bool = True, lifting: bool = True
+    ) -> Iterator[tuple[State, State]]:
+        """Every step of the hand from some states, as the state before and the one after.
+
+        What several of them lead to may be told once, from the first of them.
+
+        Parameters
+        ----------
+        states : sequence of State
+        firm, lifting : bool
+            As in :meth:`next_states`, which gives them one by one, in the same order.
+        """
+        if len(states) < MANY:
+            for state in states:
+                for found in self.next_states(state, firm=firm, lifting=lifting):
+                    yield state, found
+            return
+        at = np.array(states, dtype=np.int64)
+        level, wide, strides = self._grid
+        cell = at[:, 0] * wide + at[:, 1] + (at[:, -1] * level if level else 0)
+        moves = np.arange(len(MOVES))
+        columns = [at[:, :1] + [di for di, _ in MOVES], at[:, 1:2] + [dj for _, dj in MOVES]]
+        goes = np.ones((len(states), len(MOVES)), dtype=bool)
+        tables = self._firm_flat if firm else self._light_flat
+        for n, (table, stride) in enumerate(zip(tables, strides, strict=True), 2):
+            columns.append(table[(cell * stride + at[:, n] * len(MOVES))[:, None] + moves])
+            goes &= columns[-1] >= 0
+        for p, q, fits in self.interlocks:
+            goes &= np.array(fits, dtype=bool)[columns[2 + p], columns[2 + q]]
+        if level:
+            columns.append(np.broadcast_to(at[:, -1:], goes.shape))
+        after = np.stack(columns, axis=-1)
+        if level and lifting:
+            to, goes_up = 1 - at[:, -1], np.ones(len(states), dtype=bool)
+            for n, free in enumerate(self.free, 2):
+                i, j, place = at[:, 0], at[:, 1], at[:, n]
+                goes_up &= free[2, i, j, place] & free[to, i, j, place]
+            lifted = np.column_stack([at[:, :-1], to])
+            after = np.concatenate([after, lifted[:, None]], axis=1)
+            goes = np.column_stack([goes, goes_up])
+        numbers, reached = np.nonzero(goes)[0], after[goes]
+        once = np.sort(np.unique(reached @ self._radix, return_index=True)[1])
+        yield from zip(
+            map(states.__getitem__, numbers[once].tolist()),
+            map(tuple, reached[once].tolist()),
+            strict=True,
+        )
+
+    @cached_property
+    def _radix(self) -> np.ndarray:
+        """What makes one whole number of a state, exactly, however large."""
+        counts = [len(self.turn_mm), *map(len, self.places_mm), *([2] if self.lifts else [])]
+        sizes = [math.prod(counts[n:]) for n in range(len(counts) + 1)]
+        return np.array(sizes, dtype=np.int64 if sizes[0] * len(self.travel_mm) < 2**62 else object)
+
+    @cached_property
+    def _firm_flat(self) -> list[np.ndarray]:
+        return [np.frombuffer(table, dtype=np.int16) for table in self.following]
+
+    @cached_property
+    def _light_flat(self) -> list[np.ndarray]:
+        return [np.frombuffer(table, dtype=np.int16) for table in self.light]
 
     def lifted(self, state: State) -> State | None:
         """The state with what is lifted let down, or lifted; None where something is in the way."""

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import deque
 from collections.abc import Iterable
 from dataclasses import dataclass
 
@@ -98,25 +97,27 @@ def reach(
     >>> sorted(sorted(gears) for gears in found.first if gears)
     [['fourth'], ['third']]
     """
-    begin = tuple(machine.starts() if starts is None else starts)
+    level = list(machine.starts() if starts is None else starts)
     low, high = (-np.inf, np.inf) if within_mm is None else within_mm
     allowed = [low - 1e-9 <= x <= high + 1e-9 for x in machine.travel_mm]
-    came_from: dict[State, State | None] = dict.fromkeys(begin)
+    came_from: dict[State, State | None] = dict.fromkeys(level)
     first: dict[frozenset[str], State] = {}
     seen_places: dict[tuple[int, ...], frozenset[str]] = {}
-    queue = deque(begin)
-    while queue:
-        state = queue.popleft()
-        places = state[2:]
-        gears = seen_places.get(places)
-        if gears is None:
-            gears = seen_places[places] = machine.engaged(state)
-        if gears not in first:
-            first[gears] = state
-            if until is not None and until in gears:
-                break
-        for after in machine.next_states(state, firm=firm, lifting=lifting):
+    while level:  # all that is equally many steps away, in the order in which it was reached
+        found = False
+        for number, state in enumerate(level):
+            gears = seen_places.get(state[2:])
+            if gears is None:
+                gears = seen_places[state[2:]] = machine.engaged(state)
+            if gears not in first:
+                first[gears] = state
+                if until is not None and until in gears:
+                    level, found = level[:number], True
+                    break
+        fresh = []
+        for before, after in machine.steps(level, firm=firm, lifting=lifting):
             if after not in came_from and allowed[after[0]]:
-                came_from[after] = state
-                queue.append(after)
+                came_from[after] = before
+                fresh.append(after)
+        level = [] if found else fresh
     return Reach(machine, came_from, first)

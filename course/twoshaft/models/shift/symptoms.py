@@ -29,8 +29,7 @@ def symptoms(proof: HandProof) -> frozenset[str]:
     Examples
     --------
     >>> from twoshaft.models.shift import mechanism, prove_by_hand
-    >>> from twoshaft.units import load_unit
-    >>> sorted(symptoms(prove_by_hand(mechanism(load_unit("tarnbeck-b5").shift))))
+    >>> sorted(symptoms(prove_by_hand(mechanism(unit.shift))))
     ['nothing']
     """
     verdicts = {lock.verdict for lock in proof.locks}

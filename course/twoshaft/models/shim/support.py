@@ -22,8 +22,6 @@ def target_interference(support: Support) -> tuple[Q, Q]:
     --------
     End play of 0.015 to 0.06 mm is an interference below zero.
 
-    >>> from twoshaft.units import load_unit
-    >>> unit = load_unit("tarnbeck-b5")
     >>> hub = unit.bearings.support_by_id("practice-hub")
     >>> [f"{limit.m_as('mm'):g}" for limit in target_interference(hub)]
     ['-0.06', '-0.015']
@@ -77,8 +75,6 @@ def stack_budget(
 
     Examples
     --------
-    >>> from twoshaft.units import load_unit
-    >>> unit = load_unit("tarnbeck-b5")
     >>> support = unit.bearings.support_by_id("differential")
     >>> needed = stack_budget(support, interference=Q(0, "mm"))
     >>> by_hand = Stack.from_support(support).shim_for(Q(0, "mm"))

@@ -6,8 +6,7 @@ the answer fields that hold it. A build is a list of :class:`Do` and :class:`Tak
 works out what it brings about, ``look(job, decisions)`` what the bench shows while it goes on, and
 ``build_record`` what is written down. Nothing here has a formula of its own.
 
->>> from twoshaft.units import load_unit
->>> job = Job.of(load_unit("tarnbeck-b5"), {"asked": ["shim-differential", "way-fit-lockout"]})
+>>> job = Job.of(unit, {"asked": ["shim-differential", "way-fit-lockout"]})
 >>> [ask.id for ask in asks_of(job)]
 ['shim-differential', 'way-fit-lockout']
 >>> consequences(job, right_decisions(job)).faults

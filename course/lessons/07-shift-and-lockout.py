@@ -102,7 +102,11 @@ given_table("The detents of this unit",
 # %% [markdown]
 # ## From the rail to the hand
 #
-# The finger pushes the rail at its tip, the outer lever turns the shaft: **torque = force along the rail × radius of the finger**, and **force of the hand = torque ÷ length of the lever**. The shaft turns by the way of the rail over the finger's radius, as an angle in radians; times 57.3 it is in degrees.
+# The finger pushes the rail with its tip. So it needs a torque: **torque = force along the rail × radius of the finger**.
+#
+# Your hand gives that torque at the outer lever: **force of the hand = torque ÷ length of the lever**.
+#
+# How far does the shaft turn? **Degrees = 57.3 × travel of the rail ÷ radius of the finger**.
 
 # %% tags=["predict"]
 lesson.predict("lever-twice")

@@ -253,10 +253,13 @@ lesson.calculation("sinking-chips")
 # Now open the exercise from **start-here**.
 
 # %% [markdown]
-# ## Sources
+# <details>
+# <summary>Where the rules and figures come from</summary>
 #
-# - Viscosity over temperature: equation of Walther, as in ASTM D341 (from memory; checked on a worked example).
-# - Sinking of a small sphere: Stokes 1851 (from memory; checked on the times of the pipette method for soils).
+# - Viscosity over temperature: equation of Walther, as in ASTM D341 (as remembered, not looked up again; checked on a worked example).
+# - Sinking of a small sphere: Stokes 1851 (as remembered, not looked up again; checked on the times of the pipette method for soils).
 # - Expansion of oil, about 0.0007 for each kelvin: engineeringtoolbox.com, "Volumetric - Cubic - Thermal Expansion".
 # - Why rules hold backwards: what blocks a way in blocks the way out, plain geometry.
 # - What magnet, pan and film show, marks, cleaning and scrap: common practice, no source.
+#
+# </details>

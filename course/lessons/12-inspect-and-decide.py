@@ -249,9 +249,12 @@ lesson.calculation("groove")
 # Now open the exercise from **start-here**.
 
 # %% [markdown]
-# ## Sources
+# <details>
+# <summary>Where the rules and figures come from</summary>
 #
 # - Names of bearing damage: ISO 15243:2017; of gear damage: ISO 10825-1:2022. What tells them apart is in our own words.
-# - Guard band: ISO 14253-1:2017 (from memory). Chances and shares: JCGM 106:2012, checked on its example and others.
+# - Guard band: ISO 14253-1:2017 (as remembered, not looked up again). Chances and shares: JCGM 106:2012, checked on its example and others.
 # - Mean of readings: JCGM 100:2008, 4.2.3.
 # - Thread repair, dressing, creep and grooves: common practice, no source.
+#
+# </details>

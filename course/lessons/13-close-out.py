@@ -301,10 +301,13 @@ lesson.calculation("leak-test")
 # Now open the exercise from **start-here**.
 
 # %% [markdown]
-# ## Sources
+# <details>
+# <summary>Where the rules and figures come from</summary>
 #
 # - Grades: SAE J306, February 2019, as printed at pmlubrication.com.au/charts. Viscosity over temperature: ASTM D341.
 # - GL-4, GL-5, sulphur and copper: machinerylubrication.com, article 30366; R. Widman, “The Difference Between GL-4 and GL-5 Gear Oils”. Services: API 1560.
-# - Cone torque: Shigley, eq. 16-45. Wear by distance: Archard 1953 (from memory).
+# - Cone torque: Shigley, eq. 16-45. Wear by distance: Archard 1953 (as remembered, not looked up again).
 # - Seals: ddsseals.com, “Permissible shaft pressure”. Closed air: ideal gas. Leak: 40 CFR 1065.644 has the same sum.
 # - Levels, joining, record, hand-over, road tests: common practice, no source.
+#
+# </details>

@@ -1,4 +1,7 @@
-"""Every page by an accessibility engine (axe-core), and on a screen as narrow as 320 pixels."""
+"""Every page by an accessibility engine (axe-core), and on a screen as narrow as 320 pixels.
+
+A rig fits the window with its verdict, asks a question, and lights one control to begin with.
+"""
 
 from __future__ import annotations
 
@@ -28,6 +31,19 @@ SMALL = """() => [...document.querySelectorAll(".jp-Notebook svg text")]
     * Math.hypot(node.getScreenCTM().a, node.getScreenCTM().b), node.textContent.trim(),
     node.closest("[class]").getAttribute("class"), node.ownerSVGElement.getAttribute("class")])
   .filter(([pixels]) => pixels < 11.95)"""
+
+
+# Rigs that are higher than what a window of 1280 by 720 pixels shows of a notebook, or that do not
+# say in a question what they are for, or light no control or more than one.
+HARD_TO_GRASP = """() => {
+  const panel = ".jp-NotebookPanel:not(.lm-mod-hidden)";
+  const room = document.querySelector(`${panel} .jp-WindowedPanel-outer`).clientHeight;
+  return [...document.querySelectorAll(`${panel} .twoshaft-rig`)]
+    .map((rig) => [rig.querySelector(".ts-asks")?.textContent ?? "no title",
+      Math.round(rig.getBoundingClientRect().height), room,
+      [...rig.querySelectorAll(".ts-first")].filter((one) => one.checkVisibility()).length])
+    .filter(([asks, high, most, lit]) => high > most || !asks.endsWith("?") || lit !== 1);
+}"""
 
 
 def left_over(page, looked_for: str, seconds: float = 20) -> list:
@@ -61,6 +77,7 @@ def test_a_notebook(shared_lab, path):
     wait_until(lambda: not page.locator(OPENING).count())
     assert found_on(page) == []
     assert left_over(page, SMALL) == []
+    assert left_over(page, HARD_TO_GRASP) == []
     page.set_viewport_size({"width": 320, "height": 640})
     assert left_over(page, TOO_WIDE) == []
     shared_lab.close_windows()

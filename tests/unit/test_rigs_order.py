@@ -162,7 +162,7 @@ def test_rule_picture_shows_the_rules_around_a_step(unit):
     assert "1 step comes before it and 2 after it" in rig.near["words"]
     assert rig.near["sentences"][0].startswith("Before it: Step 0 (cannot)")
     assert any(one.startswith("After it: Step 2 (buries)") for one in rig.near["sentences"])
-    assert rig.reach[1] == {"before": [0], "after": [2, 4]}
+    assert 'data-step="s00"' in rig.near["figure"] and 'data-step="s02"' in rig.near["figure"]
     say(rig, type="choose", step="nothing")
     assert rig.near["step"] == "s01"
     assert "Step 2" in rig.plain_copy()

@@ -160,3 +160,30 @@ def test_openings_are_short():
             if len(words) > OPENING_WORDS:
                 long.append(f"{path.name}, “{text.splitlines()[0]}”: {len(words)} words")
     assert seen > 130 and not long, "\n".join(long)
+
+
+ASIDES = re.compile(
+    r"as remembered|from memory|not looked up|no source|our own model|in our own words"
+    r"|\b\w+\.(?:py|yaml|toml|json|ipynb)\b|\btwoshaft[._]\w|n [-−] 1|√ ?\(?12"
+    r"|square root",
+    flags=re.IGNORECASE,
+)
+"""Where something comes from, files, and school mathematics: in the fold at a lesson's end."""
+FOLD = re.compile(r"<details>.*?</details>", flags=re.DOTALL)
+ADVICE = "do not go on from memory"
+FORMULAS = 2  # in one paragraph
+
+
+def lesson_text(path):
+    """What is read of a lesson without opening a fold."""
+    return [FOLD.sub("", text) for markdown, text in cells(path) if markdown]
+
+
+@pytest.mark.parametrize("path", [p for p in NOTEBOOKS if p.parent.name == "lessons"], ids=str)
+def test_a_lesson_tells_sources_and_files_in_its_fold_alone(path):
+    texts = [text.replace(ADVICE, "") for text in lesson_text(path)]
+    assert not [found.group() for text in texts for found in ASIDES.finditer(text)]
+    paragraphs = [part for text in texts for part in re.split(r"\n\s*\n|\n- ", text)]
+    assert not [part for part in paragraphs if len(re.findall(r" = (?!\d)", part)) > FORMULAS]
+    whole = path.read_text(encoding="utf-8").rstrip()
+    assert "<details>" not in whole or whole.endswith("</details>")

@@ -95,6 +95,8 @@ _DANGEROUS = (
     ("viewmenu:line-numbering", ["Shift L"], _COMMAND),
     ("kernelmenu:restart", ["0", "0"], "[data-jp-kernel-user]:focus"),
     ("kernelmenu:interrupt", ["I", "I"], "[data-jp-kernel-user]:focus"),
+    # What makes new notebooks is not one key away.
+    ("launcher:create", ["Accel Shift L"], "body"),
 )
 
 

@@ -9,7 +9,6 @@ from dataclasses import dataclass
 from html import escape
 from itertools import pairwise
 
-from twoshaft.models.order.masks import bits
 from twoshaft.models.order.task import OrderTask, Reason
 from twoshaft.plots.drawing import LINES, SHORT, Drawing, box, fitted_lines, word
 from twoshaft.plots.rule_layout import rule_layout
@@ -161,7 +160,7 @@ def _sentence(text: str) -> str:
 
 def _around(task: OrderTask, focus: str, heading: bool) -> str:
     before, after = _ties(task, focus)
-    wide, gap, box_h, row = 224, 116, 58, 70
+    wide, gap, box_h, row = 224, 116, 54, 62
     rows = max(len(before), len(after), 1)
     top, left = 60 if heading else 32, 16
     title = f"{task.label(focus)}: {len(before)} before it, {len(after)} after it"
@@ -185,7 +184,10 @@ def _around(task: OrderTask, focus: str, heading: bool) -> str:
             near = "first" if side == 0 else "last"
             kind = tie.reason.kind
             drawing.add(_edge(ends, wide, box_h, kind, f"{side}-{k}", label=near))
-            drawing.add(box(x[side], y, wide, box_h, fitted_lines(tie.label, 32, 3)))
+            drawing.add(
+                f'<g class="tsf-step" data-step="{escape(tie.step)}">'
+                f"{box(x[side], y, wide, box_h, fitted_lines(tie.label, 32, 3))}</g>"
+            )
         if not ties:
             drawing.add(word(x[side] + wide / 2, middle + box_h / 2, "nothing"))
     drawing.add(box(x[1], middle, wide, box_h, fitted_lines(task.label(focus), 32, 3), "tsf-f"))
@@ -209,11 +211,3 @@ def _edge(points, box_w: float, box_h: float, kind: RuleKind, name: str, *, labe
         f'<g class="tsf-rule" data-rule="{name}"><path class="tsf-e tsf-{kind.value}" d="{path}"/>'
         f'<path class="tsf-{kind.value}-head" d="M{x + 5:.1f},{y:.1f} l-7,-4 v8 z"/>{mark}</g>'
     )
-
-
-def reach(task: OrderTask) -> list[dict[str, list[int]]]:
-    """Numbers of all steps before and after each step, for marking them in a picture."""
-    return [
-        {"before": list(bits(task.before[i])), "after": list(bits(task.after[i]))}
-        for i in range(len(task.steps))
-    ]

@@ -64,6 +64,7 @@ class OilChart(Drawn):
     """
 
     name = "Oil over temperature"
+    asks = "Which oil is thick enough, hot and cold?"
 
     def __init__(self, unit: Unit) -> None:
         self.own = unit.strip.oil.viscosity_mm2_per_s
@@ -111,6 +112,7 @@ class BreatherRig(Drawn):
     """
 
     name = "The breather"
+    asks = "What does a blocked breather do?"
 
     def __init__(self, unit: Unit) -> None:
         self.section, self.oil = unit.close_out.breather, unit.strip.oil
@@ -156,6 +158,7 @@ class LeakRig(Drawn):
     """
 
     name = "The leak test"
+    asks = "Is it a leak, or did the air cool?"
 
     def __init__(self, unit: Unit) -> None:
         self.test: LeakTest = unit.close_out.needed_leak_test()
@@ -215,6 +218,7 @@ class RoadRig(Drawn):
     """
 
     name = "From complaint to cause"
+    asks = "Which cause is left?"
 
     def __init__(self, of: str) -> None:
         road = load_road()

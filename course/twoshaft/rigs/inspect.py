@@ -47,6 +47,7 @@ class Lamp(Instrument):
 
     screen = "sketch"
     name = "Parts under the lamp"
+    asks = "What damage is this?"
 
     def __init__(self, part: str) -> None:
         self.part = part
@@ -85,6 +86,7 @@ class GuardRig(Instrument):
 
     screen = "sketch"
     name = "A reading beside its limit"
+    asks = "Is the part proven good?"
 
     def __init__(self) -> None:
         super().__init__(

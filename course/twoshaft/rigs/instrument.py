@@ -14,17 +14,19 @@ from twoshaft.jobsheet.screen import Screen
 class Instrument(Screen):
     """Base of the instruments.
 
-    A subclass gives ``name`` (of the instrument) and :meth:`look`, which says what a state shows:
-    at least ``words`` (where pointer and marks stand) and ``finding``.
+    A subclass gives ``name`` (of the instrument), ``asks`` (its question, where the browser has
+    none of its own) and :meth:`look`, which says what a state shows: at least ``words`` (where
+    pointer and marks stand) and ``finding``.
     """
 
     name = ""
+    asks = ""
 
     about = traitlets.Dict().tag(sync=True)
     shown = traitlets.Dict().tag(sync=True)
 
     def __init__(self, about: dict[str, Any], start: dict[str, Any]) -> None:
-        super().__init__(about={**about, "name": self.name}, shown={})
+        super().__init__(about={**about, "name": self.name, "asks": self.asks}, shown={})
         self.show(start)
 
     def hear(self, message: dict[str, Any]) -> None:

@@ -12,7 +12,7 @@ from twoshaft.errors import UnitFileError
 from twoshaft.jobsheet.screen import Screen
 from twoshaft.models.order import OrderTask
 from twoshaft.plots.drawing import html_list
-from twoshaft.plots.order import reach, rule_figure, rule_finding, rule_sentences
+from twoshaft.plots.order import rule_figure, rule_finding, rule_sentences
 from twoshaft.units.unit import Unit
 
 
@@ -29,19 +29,15 @@ class RulePicture(Screen):
 
     screen = "rules"
 
-    figure = traitlets.Unicode().tag(sync=True)
     finding = traitlets.Unicode().tag(sync=True)
     steps: traitlets.List[Any] = traitlets.List().tag(sync=True)
-    reach: traitlets.List[Any] = traitlets.List().tag(sync=True)
     near = traitlets.Dict().tag(sync=True)
 
     def __init__(self, task: OrderTask, focus: str | None = None) -> None:
         self.task = task
         super().__init__(
-            figure=rule_figure(task, heading=False),
             finding=rule_finding(task),
             steps=task.labelled(task.steps),
-            reach=reach(task),
             near=self._around(focus or task.steps[0]),
         )
 
@@ -62,9 +58,9 @@ class RulePicture(Screen):
         }
 
     def plain_copy(self) -> str:
-        """Both pictures and the sentences as HTML."""
+        """The picture and the sentences as HTML."""
         return (
-            f"<p><b>{escape(self.finding)}</b></p>{self.figure}"
+            f"<p><b>{escape(self.finding)}</b></p>"
             f"<p>{escape(self.near['words'])}</p>{self.near['figure']}"
             f"{html_list(self.near['sentences'])}"
         )

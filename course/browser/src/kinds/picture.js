@@ -23,7 +23,7 @@ registerKind("picture", {
     });
     const grid = make("div", { class: "ts-pictures" }, ...cards.map(({ card }) => card));
     return {
-      element: make("div", {}, rows.element, grid),
+      element: make("div", { class: "ts-pictured" }, rows.element, grid),
       show: rows.show,
       setDisabled: rows.setDisabled,
       refused() {},

@@ -200,7 +200,6 @@ export async function addBar(panel, context, { Widget, contents, tree }) {
   if (kind === "start" || kind === "desk") return;
   const row = kind === "exercise" ? taskRow(panel) : null;
   const bar = make("nav", { class: "twoshaft twoshaft-bar", "aria-label": "Course" });
-  bar.classList.toggle("ts-with-tasks", row !== null);
   const widget = new Widget({ node: bar });
   panel.layout.insertWidget(0, widget);
   panel.content.node.before(bar); // one step back from the first cell, before any button of others
@@ -212,11 +211,32 @@ export async function addBar(panel, context, { Widget, contents, tree }) {
     end.replaceChildren(wayList(ways, tree));
   };
   await fill();
+  if (row) keepHigh(panel, bar, row);
   if (kind === "lesson") {
     window.addEventListener("storage", fill);
     panel.disposed.connect(() => window.removeEventListener("storage", fill));
     if (numberOf(file) || file === "glossary.ipynb") whenDrawn(panel, () => toPlace(panel));
   }
+}
+
+/**
+ * Keeps the bar as high as its lines: JupyterLab's layout wants to be told.
+ *
+ * @param {any} panel
+ * @param {HTMLElement} bar
+ * @param {HTMLElement} row
+ */
+function keepHigh(panel, bar, row) {
+  const fold = new ResizeObserver(() => {
+    const first = /** @type {HTMLElement} */ (bar.firstElementChild);
+    const isLower = row.offsetTop >= first.offsetTop + first.offsetHeight;
+    if (isLower === bar.classList.contains("ts-two-lines")) return;
+    bar.classList.toggle("ts-two-lines", isLower);
+    requestAnimationFrame(() => panel.fit());
+  });
+  fold.observe(bar);
+  fold.observe(row);
+  panel.disposed.connect(() => fold.disconnect());
 }
 
 /**

@@ -49,13 +49,21 @@ export function layOut(panel) {
     const height = scroller.clientHeight;
     for (const side of sides) {
       const broad = side.left.some((node) => node.querySelector(BROAD));
+      const pictured = side.right.querySelector(".ts-pictures") !== null;
       for (const node of [...side.left, side.right]) {
         node.classList.toggle("twoshaft-broad", broad);
+        node.classList.toggle("twoshaft-narrow", !broad && pictured);
       }
       side.heights = side.left.map((node) => node.getBoundingClientRect().height);
       side.whole = side.heights.reduce((sum, one) => sum + one, 0);
       side.from = Math.min(0, height - side.whole);
-      side.stage = "";
+      // What is asked stays in sight in its turn where what is given is higher than it. It has to
+      // fit the window: what hangs over an edge could not be scrolled to by the keyboard.
+      const own = side.right.getBoundingClientRect().height;
+      const fits = own < side.whole && own <= height;
+      const stays = fits && !side.right.querySelector(".ts-question");
+      side.right.style.position = stays ? "sticky" : "";
+      side.right.style.top = stays ? "0" : "";
     }
     follow();
   };
@@ -87,7 +95,7 @@ export function layOut(panel) {
   const clear = () => {
     for (const side of sides) {
       side.stage = "";
-      for (const { style } of side.left) {
+      for (const { style } of [...side.left, side.right]) {
         for (const name of ["position", "top", "margin-top", "margin-bottom"]) {
           style.removeProperty(name);
         }

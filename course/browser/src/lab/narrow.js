@@ -1,7 +1,6 @@
 // In a narrow or low window, as at 400 % zoom, JupyterLab's own bars give way to the course.
 
 const small = window.matchMedia("(max-width: 600px), (max-height: 400px)");
-const middle = window.matchMedia("(max-width: 1100px)"); // where the course's own bar has two lines
 
 /**
  * Hides the side bars as long as the window is small.
@@ -30,9 +29,7 @@ export function giveWay(panel) {
     panel.toolbar.setHidden(small.matches);
     panel.fit(); // bars are as high as their styles now say
   };
-  for (const query of [small, middle]) query.addEventListener("change", look);
-  panel.disposed.connect(() => {
-    for (const query of [small, middle]) query.removeEventListener("change", look);
-  });
+  small.addEventListener("change", look);
+  panel.disposed.connect(() => small.removeEventListener("change", look));
   look();
 }

@@ -82,6 +82,7 @@ function plugin(PageConfig, NotebookActions, page) {
         app.shell.collapseRight?.();
         addSkipLink();
         narrowShell(app.shell);
+        if (learners) app.shell.addButtonEnabled = false; // new notebooks are not one key away
       });
       app.docRegistry.addWidgetExtension("Notebook", {
         /**

@@ -14,7 +14,8 @@ function fit(node) {
   }
   node.tabIndex = 0;
   node.setAttribute("role", "group");
-  node.setAttribute("aria-label", node.querySelector("caption")?.textContent ?? "Picture");
+  // A table says its own name; here it is said once that it goes on sideways.
+  node.setAttribute("aria-label", node.querySelector("caption") ? "Wide table" : "Picture");
 }
 
 /** @param {HTMLElement} root */

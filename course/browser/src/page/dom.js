@@ -12,7 +12,7 @@ const SVG_NS = "http://www.w3.org/2000/svg";
  * @template {keyof HTMLElementTagNameMap} K
  * @param {K} tag
  * @param {Record<string, Attribute>} [attributes]
- * @param {...(Node | string | null | undefined)} children those that are missing are left out
+ * @param {...(Node | string | null | undefined | false)} children those that are missing are left out
  * @returns {HTMLElementTagNameMap[K]}
  */
 export function make(tag, attributes = {}, ...children) {
@@ -230,3 +230,17 @@ export function optionsOf(pairs) {
 export function itemsOf(texts) {
   return texts.map((text) => make("li", {}, text));
 }
+
+/**
+ * A picture with what works on it at its side; one below the other where there is no room.
+ *
+ * @param {(Node | null | undefined | false)[]} picture
+ * @param {(Node | null | undefined | false)[]} work
+ */
+export const beside = (picture, work) =>
+  make(
+    "div",
+    { class: "ts-beside" },
+    make("div", {}, ...there(picture)),
+    make("div", {}, ...there(work)),
+  );

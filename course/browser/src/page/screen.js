@@ -135,9 +135,27 @@ export function openScreen(
     /** @param {Message} message */
     send(message) {
       if (isLost()) return;
+      el.classList.add("ts-begun");
       model.send(message);
       clearTimeout(rest);
       rest = window.setTimeout(() => model.send({ type: "rest" }), REST_MS);
+    },
+    /**
+     * The head of a rig: what it asks, where to begin, and whether anything is kept. The control to
+     * begin with is lit until something was sent.
+     *
+     * @param {string} question
+     * @param {{ first?: Element | null, begin?: string, who?: string }} [about]
+     */
+    asks(question, { first, begin, who = "Practice. Nothing here is marked or saved." } = {}) {
+      first?.classList.add("ts-first");
+      return make(
+        "div",
+        { class: "ts-who" },
+        make("p", { class: "ts-asks" }, question),
+        begin ? make("p", { class: "ts-begin" }, `Begin: ${begin}.`) : "",
+        who ? make("p", {}, who) : "",
+      );
     },
     /** @param {...(Node | null | undefined | false)} nodes */
     show: (...nodes) => el.replaceChildren(...there(nodes)),

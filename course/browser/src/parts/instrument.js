@@ -3,7 +3,7 @@
 /** @import { View } from "../types.js" */
 
 import { latestOnly } from "../logic/turns.js";
-import { make } from "../page/dom.js";
+import { beside, make } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
 
 /**
@@ -11,6 +11,7 @@ import { openScreen } from "../page/screen.js";
  *
  * @typedef {{
  *   picture: Element, controls: Element[], set: (shown: any, state: any) => void,
+ *   asks: string, first: Element, begin: string, side?: boolean,
  * }} Parts
  */
 
@@ -35,15 +36,13 @@ export function openInstrument({ model, el }, build) {
     },
     state,
   );
-  const who = about.readingsOnly
-    ? "Take your readings here; write them in the form below."
-    : "Practice. Nothing here is marked or saved.";
+  const who = about.readingsOnly ? "Take your readings here; write them in the form." : undefined;
   screen.show(
-    make("p", { class: "ts-who" }, who),
+    screen.asks(parts.asks, { first: parts.first, begin: parts.begin, who }),
     screen.alert,
-    make("div", { class: "tsg-wide" }, parts.picture),
-    ...parts.controls,
-    finding,
+    ...(parts.side
+      ? [beside([parts.picture], [...parts.controls, finding])]
+      : [make("div", { class: "tsg-wide" }, parts.picture), ...parts.controls, finding]),
   );
   function show() {
     const shown = model.get("shown");

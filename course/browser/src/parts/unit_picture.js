@@ -164,6 +164,7 @@ export function unitPicture(
   zoomBy(0);
   return {
     nodes: [tools, said, frame, alternative],
+    choose,
     drawing,
     /**
      * Shifts a group of the drawing from its place.

@@ -2,7 +2,7 @@
 
 /** @import { Render } from "../types.js" */
 
-import { freshId, make } from "../page/dom.js";
+import { beside, freshId, make } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
 import { orderList } from "../parts/orderlist.js";
 
@@ -36,11 +36,12 @@ export function renderBench({ model, el }) {
   );
   list.tools.append(reset);
   screen.show(
-    make("p", { class: "ts-who" }, "Practice. Nothing here is marked or saved."),
+    screen.asks("Which steps stand in a wrong place?", {
+      first: list.tools,
+      begin: "choose a step and move it up or down",
+    }),
     screen.alert,
-    finding,
-    cost,
-    list.element,
+    beside([list.element], [finding, cost]),
   );
   function show() {
     const judged = model.get("judged");

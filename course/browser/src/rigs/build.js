@@ -2,7 +2,7 @@
 
 /** @import { Render } from "../types.js" */
 
-import { factRows, make, namedButton, optionsOf, withOrder } from "../page/dom.js";
+import { beside, factRows, make, namedButton, optionsOf, withOrder } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
 import { unitPicture } from "../parts/unit_picture.js";
 
@@ -89,22 +89,26 @@ export function renderSimulator({ model, el }) {
   });
   const screen = openScreen({ model, el }, { kind: "rig" });
   screen.show(
-    make("p", { class: "ts-who" }, "Practice. Nothing here is marked or saved."),
+    screen.asks("What comes next, and what can no longer be reached?", {
+      first: forth,
+      begin: "press Next",
+    }),
     screen.alert,
     finding,
     controls,
-    happened,
-    next,
-    inPicture,
-    ...picture.nodes,
-    facts,
-    make("p", { class: "ts-prompt" }, "Do another step next"),
-    ready,
-    make(
-      "div",
-      { class: "ts-tools" },
-      make("span", { class: "ts-pair" }, "or one that is not ready: ", waiting, tryIt),
-    ),
+    beside(picture.nodes, [
+      happened,
+      inPicture,
+      facts,
+      next,
+      make("p", { class: "ts-prompt" }, "Do another step next"),
+      ready,
+      make(
+        "div",
+        { class: "ts-tools" },
+        make("span", { class: "ts-pair" }, "or one that is not ready: ", waiting, tryIt),
+      ),
+    ]),
   );
 
   function show() {

@@ -57,14 +57,9 @@ export function renderCord({ model, el }) {
     draw("circle", { cx: middle, cy: middle, r: 10, class: "tsg-face" }),
     name,
   );
+  const turn = button("Turn the shaft ten times", () => change({ turns: state.turns + 10 }));
   /** @type {HTMLElement[]} */
-  const tools = [
-    make(
-      "div",
-      { class: "ts-tools" },
-      button("Turn the shaft ten times", () => change({ turns: state.turns + 10 })),
-    ),
-  ];
+  const tools = [make("div", { class: "ts-tools" }, turn)];
   if (!about.readingsOnly) {
     /** @type {[string, string][]} */
     const kinds = about.kinds;
@@ -117,13 +112,11 @@ export function renderCord({ model, el }) {
   }
   const screen = openScreen({ model, el }, { kind: "rig" });
   screen.show(
-    make(
-      "p",
-      { class: "ts-who" },
-      about.readingsOnly
-        ? "Take your reading here; write it in the form below."
-        : "Practice. Nothing here is marked or saved.",
-    ),
+    screen.asks("How hard does the shaft turn?", {
+      first: turn,
+      begin: "turn the shaft",
+      who: about.readingsOnly ? "Take your reading here; write it in the form." : undefined,
+    }),
     screen.alert,
     make("div", { class: "tsg-beside" }, view, make("div", { class: "tsg-side" }, hanging, named)),
     ...tools,

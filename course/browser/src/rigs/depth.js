@@ -69,13 +69,17 @@ export function renderDepthGauge(view) {
     const place = picker("Foot", about.places, start.place, (key) =>
       change({ place: key, rod: 0 }),
     );
+    const rest = button("Push the rod down until it rests", () => change({ rod: about.top }));
     const eye = picker("Look", about.eyes, start.eye, (key) => change({ eye: key }));
     return {
+      asks: "How deep does it lie?",
+      first: rest,
+      begin: "push the rod down",
       picture: picture.node,
       controls: [
         toolRow(place.row, eye.row),
         toolRow(
-          button("Push the rod down until it rests", () => change({ rod: about.top })),
+          rest,
           button("Lift the rod", () => change({ rod: 0 })),
         ),
         rod.row,

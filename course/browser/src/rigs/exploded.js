@@ -14,7 +14,7 @@ import { unitSpace } from "../parts/unit_space.js";
 /** @typedef {Picture & { movers: (Mover & { part: string, number: number, words: string })[] }} Shown */
 
 const STEPS = 200;
-const TALLEST_PX = 460;
+const TALLEST_PX = 580; // smaller, its words could not be read
 
 /** @type {Render} */
 export function renderExploded({ model, el }) {
@@ -124,6 +124,11 @@ export function renderExploded({ model, el }) {
   }
   const screen = openScreen({ model, el }, { kind: "rig" });
   screen.show(
+    screen.asks("How do these parts go together?", {
+      first: way.box,
+      begin: "move the slider",
+      who: "",
+    }),
     screen.alert,
     finding,
     make(

@@ -90,10 +90,11 @@ export function renderFace({ model, el }) {
   });
 
   const screen = openScreen({ model, el }, { kind: "rig" });
+  const start = button("Start all by hand", () => screen.send({ type: "start" }));
   const tools = make(
     "div",
     { class: "ts-tools", role: "group", "aria-label": "Bolts" },
-    button("Start all by hand", () => screen.send({ type: "start" })),
+    start,
     ...plan.rounds.map((/** @type {[string, string]} */ [pattern, words]) =>
       button(`One round ${words}`, () => screen.send({ type: "round", pattern, torque: nm() })),
     ),
@@ -119,13 +120,11 @@ export function renderFace({ model, el }) {
     );
   }
   screen.show(
-    make(
-      "p",
-      { class: "ts-who" },
-      plan.readingsOnly
-        ? "A bench to take readings from. What you do here is not saved; your answers below are."
-        : "Practice. Nothing here is marked or saved.",
-    ),
+    screen.asks("Does every bolt keep its clamp?", {
+      first: start,
+      begin: "start all bolts by hand",
+      who: plan.readingsOnly ? "Nothing is saved here; your answers stand in the form." : undefined,
+    }),
     screen.alert,
     finding,
     settings,
@@ -133,9 +132,10 @@ export function renderFace({ model, el }) {
     happened,
     make("div", { class: "tsj-bench" }, drawing, bars),
     make(
-      "p",
+      "details",
       { class: "ts-keys" },
-      "Choose a bolt: the first time it is started by hand, then the wrench pulls it. Keys: arrows go from bolt to bolt, Enter pulls.",
+      make("summary", {}, "How, and keys"),
+      "The first choice of a bolt starts it by hand, the next ones pull it. Arrows go from bolt to bolt, Enter pulls.",
     ),
   );
 

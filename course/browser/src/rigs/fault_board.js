@@ -47,7 +47,10 @@ export function renderFaultBoard({ model, el }) {
   );
   const screen = openScreen({ model, el }, { kind: "rig" });
   screen.show(
-    make("p", { class: "ts-who" }, "Practice. Nothing here is marked or saved."),
+    screen.asks("Which fault is it, and which check comes next?", {
+      first: rows.values().next().value?.box,
+      begin: "say what a check showed",
+    }),
     screen.alert,
     finding,
     left,
@@ -57,8 +60,7 @@ export function renderFaultBoard({ model, el }) {
       [["Check"], ["min", true], ["It showed"], ["would tell, bit", true], ["bit a minute", true]],
       body,
     ),
-    spent,
-    clear,
+    make("div", { class: "ts-tools" }, clear, spent),
   );
 
   function show() {

@@ -56,7 +56,10 @@ export function renderGate({ model, el }) {
     drawn,
   );
   screen.show(
-    make("p", { class: "ts-who" }, "Practice. Nothing here is marked or saved."),
+    screen.asks("Which gears can the lever reach?", {
+      first: stick.element,
+      begin: "press a place in the gate",
+    }),
     screen.alert,
     make(
       "div",
@@ -70,18 +73,14 @@ export function renderGate({ model, el }) {
     happened,
     proof,
     make(
+      "p",
+      { class: "ts-hint ts-gate-hint" },
+      "Press a place in the gate, or pull the lever. Keys: left and right slide, up and down turn. Or in words:",
+    ),
+    make(
       "div",
       { class: "ts-gate-work" },
-      make(
-        "div",
-        {},
-        make(
-          "p",
-          { class: "ts-hint" },
-          "Press a place in the gate, or pull the lever. Keys: left and right slide, up and down turn. Or in words:",
-        ),
-        moves,
-      ),
+      moves,
       make("div", {}, make("p", { class: "ts-prompt" }, "Tried by hand"), empty, log),
     ),
   );

@@ -2,7 +2,7 @@
 
 /** @import { Message, Render } from "../types.js" */
 
-import { draw, findAll, make, namedButton, optionsOf, withOrder } from "../page/dom.js";
+import { beside, draw, findAll, make, namedButton, optionsOf, withOrder } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
 
 /** @typedef {{ shaft: string, name: string }} Dial */
@@ -11,7 +11,7 @@ import { openScreen } from "../page/screen.js";
 export function renderGears({ model, el }) {
   const plan = model.get("plan");
   const first = model.get("view");
-  const finding = make("p", { class: "ts-finding", role: "status" });
+  const finding = make("p", { class: "ts-finding tsw-say", role: "status" });
   const happened = make("p", { class: "ts-happened tsw-happened", role: "status" });
   const picture = make("div", { class: "ts-scroll ts-fit tsw-train" });
   let hand = first.dials[0].shaft; // the shaft that the hand is on
@@ -196,23 +196,7 @@ export function renderGears({ model, el }) {
   }
 
   const screen = openScreen({ model, el }, { kind: "rig" });
-  screen.show(
-    ...(plan.closed
-      ? []
-      : [make("p", { class: "ts-who" }, "Practice. Nothing here is marked or saved.")]),
-    screen.alert,
-    finding,
-    ...(plan.closed
-      ? []
-      : [
-          make(
-            "div",
-            { class: "ts-tools", role: "group", "aria-label": "Gears engaged" },
-            make("span", {}, "Engage: "),
-            ...gears,
-          ),
-          picture,
-        ]),
+  const work = [
     make(
       "div",
       { class: "ts-tools" },
@@ -222,9 +206,26 @@ export function renderGears({ model, el }) {
     make("div", { class: "tsw-counts" }, ...[...dials.values()].map((dial) => dial.box)),
     turnKeys,
     happened,
+  ];
+  screen.show(
+    screen.asks("How many turns does it take?", {
+      first: turnKeys,
+      begin: plan.closed ? "turn a shaft" : "engage a gear, then turn a shaft",
+      who: plan.closed ? "Nothing is saved here; your answers stand in the form." : undefined,
+    }),
+    screen.alert,
+    finding,
+    !plan.closed &&
+      make(
+        "div",
+        { class: "ts-tools", role: "group", "aria-label": "Gears engaged" },
+        make("span", {}, "Engage: "),
+        ...gears,
+      ),
+    ...(plan.closed ? work : [beside([picture], work)]),
     make(
       "p",
-      { class: "ts-hint" },
+      { class: "ts-hint tsw-say" },
       `All three are seen from the clutch side. Drag a dial round, or go to it and use the arrow keys (${part} turn), Shift with an arrow key (a touch) or Page Up and Page Down (one turn). Each stroke is a whole turn.`,
     ),
   );

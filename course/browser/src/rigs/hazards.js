@@ -2,7 +2,7 @@
 
 /** @import { Render } from "../types.js" */
 
-import { draw, find, make, withOrder } from "../page/dom.js";
+import { beside, draw, find, make, withOrder } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
 
 /** @type {Render} */
@@ -51,12 +51,13 @@ export function renderHazards({ model, el }) {
 
   const screen = openScreen({ model, el }, { kind: "rig" });
   screen.show(
-    make(
-      "p",
-      { class: "ts-who" },
-      lookingOnly
-        ? "A picture to look at. Nothing is saved here; your answers are below."
-        : "Practice. Nothing here is marked or saved.",
+    screen.asks(
+      lookingOnly ? "What is to be seen at each place?" : "Where can somebody get hurt?",
+      {
+        first: lookingOnly ? picture : verdicts[0],
+        begin: lookingOnly ? "choose a place" : "choose a place and judge it",
+        who: lookingOnly ? "Nothing is saved here; your answers stand in the form." : undefined,
+      },
     ),
     screen.alert,
     finding,
@@ -67,10 +68,8 @@ export function renderHazards({ model, el }) {
         ? "Choose a place to read what can be seen there. Keys: arrows go from place to place."
         : "Choose a place, read what can be seen there, and judge it. Keys: arrows go from place to place; Tab goes on to the buttons.",
     ),
-    picture,
-    box,
+    beside([picture], [box, !lookingOnly && tools]),
   );
-  if (!lookingOnly) box.after(tools);
 
   /**
    * @param {string} place

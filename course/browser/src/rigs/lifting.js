@@ -46,7 +46,10 @@ export function renderLifting({ model, el }) {
   );
   const screen = openScreen({ model, el }, { kind: "rig" });
   screen.show(
-    make("p", { class: "ts-who" }, "Practice. Nothing here is marked or saved."),
+    screen.asks("Is this lift safe by hand?", {
+      first: controls.values().next().value?.slider,
+      begin: "set the load",
+    }),
     screen.alert,
     finding,
     make(

@@ -98,15 +98,19 @@ export function renderMicrometer(view) {
     const between = picker("Between the faces", about.between, start.between, (key) =>
       change({ between: key, open: about.top }),
     );
+    const rest = button("Close until it rests", () => change({ open: -1 }));
     const hand = about.hands.length
       ? picker("Close it", about.hands, start.hand, (key) => change({ hand: key }))
       : null;
     return {
+      asks: "How thick is it?",
+      first: rest,
+      begin: "close it until it rests",
       picture: picture.node,
       controls: [
         toolRow(between.row, hand?.row),
         toolRow(
-          button("Close until it rests", () => change({ open: -1 })),
+          rest,
           button("Open", () => change({ open: about.top })),
         ),
         thimble.row,

@@ -42,11 +42,11 @@ export function renderOwnChecks({ model, el }) {
   }
   const screen = openScreen({ model, el }, { kind: "rig" });
   screen.show(
-    make(
-      "p",
-      { class: "ts-who" },
-      "Your unit. Checks are not saved; make them again after reopening.",
-    ),
+    screen.asks("What does each check show on your unit?", {
+      first: rows.values().next().value?.button,
+      begin: "make a check",
+      who: "Checks are not saved; make them again after reopening.",
+    }),
     screen.alert,
     finding,
     boardTable("Checks of your unit", [["Check"], ["min", true], ["Do"], ["It shows"]], body),

@@ -114,6 +114,10 @@ export function renderPress(widget) {
     const facts = make("dl", { class: "ts-facts" });
     if (!about.readingsOnly) controls.push(facts);
     return {
+      asks: "What force does it take, and where does it stop?",
+      first: travel.box,
+      begin: "push the part",
+      side: !about.readingsOnly,
       picture,
       controls,
       set(shown, now) {

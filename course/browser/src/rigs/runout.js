@@ -59,6 +59,9 @@ export function renderRunOut(view) {
     );
     const tilt = picker("Stand", about.tilts, start.tilt, (key) => change({ tilt: key }));
     return {
+      asks: "How far does the shaft run out?",
+      first: turn.box,
+      begin: "turn the shaft",
       picture: make(
         "div",
         { class: "tsg-beside" },

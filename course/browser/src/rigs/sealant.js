@@ -5,7 +5,16 @@
 /** @import { Face } from "../logic/film.js" */
 
 import { KIND, PIXELS, pixels } from "../logic/raster.js";
-import { button, choiceBox, draw, factRows, freshId, make, stopControls } from "../page/dom.js";
+import {
+  beside,
+  button,
+  choiceBox,
+  draw,
+  factRows,
+  freshId,
+  make,
+  stopControls,
+} from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
 import { filmPad } from "../parts/filmpad.js";
 
@@ -108,26 +117,37 @@ export function renderSealant({ model, el }) {
   /** @param {...(Node | string)} nodes */
   const pair = (...nodes) => make("span", { class: "ts-pair" }, ...nodes);
   screen.show(
-    make("p", { class: "ts-who" }, "Practice. Nothing here is marked or saved."),
-    ...[screen.alert, finding, pad.drawing.frame, key],
-    make(
-      "div",
-      { class: "ts-tools" },
-      shut,
-      pair(make("label", { for: slide.id }, "the other face is"), slide),
-      pair(
-        clock,
-        button("1 minute passes", () => send({ type: "time", by: 1 })),
-        button("5 minutes pass", () => send({ type: "time", by: 5 })),
-      ),
-      pair(make("label", { for: flat.id }, "faces out of flat by"), flat, flatWords),
-    ),
-    ...[pad.tools, facts],
-    make(
-      "details",
-      { class: "ts-keys" },
-      make("summary", {}, "Passes laid"),
-      ...[pad.empty, pad.list],
+    screen.asks("Does this film close the gap?", { first: shut, begin: "press Close the face" }),
+    ...[screen.alert, finding],
+    beside(
+      [pad.drawing.frame, key],
+      [
+        make(
+          "div",
+          { class: "ts-tools" },
+          shut,
+          pair(make("label", { for: slide.id }, "the other face is"), slide),
+        ),
+        make(
+          "div",
+          { class: "ts-tools" },
+          clock,
+          button("1 minute passes", () => send({ type: "time", by: 1 })),
+          button("5 minutes pass", () => send({ type: "time", by: 5 })),
+        ),
+        make(
+          "div",
+          { class: "ts-tools" },
+          pair(make("label", { for: flat.id }, "faces out of flat by"), flat, flatWords),
+        ),
+        ...[pad.tools, facts],
+        make(
+          "details",
+          { class: "ts-keys" },
+          make("summary", {}, "Passes laid"),
+          ...[pad.empty, pad.list],
+        ),
+      ],
     ),
   );
 

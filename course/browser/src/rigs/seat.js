@@ -72,6 +72,10 @@ export function renderSeat(widget) {
       );
     }
     return {
+      asks: "Does the seal sit square and deep enough?",
+      first: places[0][1],
+      begin: "set the gauge down",
+      side: !about.readingsOnly,
       picture,
       controls,
       set(shown, now) {

@@ -76,27 +76,31 @@ export function renderShims({ model, el }) {
   });
   section.innerHTML = about.section;
   const parts = [
-    make(
-      "p",
-      { class: "ts-who" },
-      about.readingsOnly
-        ? "Take your readings here; write them in the form below."
-        : "Practice. Nothing here is marked or saved.",
-    ),
+    about.readingsOnly
+      ? screen.asks("How far does the shaft move?", {
+          first: about.rolls ? turn : push,
+          begin: about.rolls ? "turn the shaft" : "push the shaft",
+          who: "Take your readings here; write them in the form.",
+        })
+      : screen.asks("Which shim gives the setting that you want?", {
+          first: tools[0].querySelector("select"),
+          begin: "choose a shim",
+        }),
     screen.alert,
+    about.readingsOnly && section,
     make(
       "div",
       { class: "tsg-beside" },
-      section,
+      !about.readingsOnly && section,
       make(
         "div",
         { class: "tsg-gauge" },
         dial.node,
         make("div", {}, "Dial at the shaft's right end, one mark 0.01 mm"),
       ),
+      about.readingsOnly && make("div", { class: "tsg-side" }, ...tools, finding),
     ),
-    ...tools,
-    finding,
+    ...(about.readingsOnly ? [] : [...tools, finding]),
     axis &&
       make(
         "div",

@@ -88,7 +88,10 @@ export function renderThread({ model, el }) {
 
   const screen = openScreen({ model, el }, { kind: "rig" });
   screen.show(
-    make("p", { class: "ts-who" }, "Practice. Nothing here is marked or saved."),
+    screen.asks("What gives way first?", {
+      first: torque,
+      begin: "set the torque",
+    }),
     screen.alert,
     finding,
     band,

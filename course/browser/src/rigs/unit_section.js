@@ -11,6 +11,11 @@ export function renderUnitSection({ model, el }) {
   const picture = unitPicture(model.get("picture"));
   const screen = openScreen({ model, el }, { kind: "rig" });
   screen.show(
+    screen.asks("Where does each part lie?", {
+      first: picture.choose,
+      begin: "choose a part",
+      who: "",
+    }),
     screen.alert,
     make("p", { class: "ts-finding" }, model.get("finding")),
     ...picture.nodes,

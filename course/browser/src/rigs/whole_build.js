@@ -52,9 +52,10 @@ export function renderWholeBuild({ model, el }) {
     onkeydown: (event) => walk(event),
   });
   const keys = make(
-    "p",
-    { class: "ts-hint" },
-    "Keys: up and down walk through the steps, left and right change the stage, Enter takes a step in hand; Enter again does it.",
+    "details",
+    { class: "ts-keys" },
+    make("summary", {}, "Keys"),
+    "Up and down walk through the steps, left and right change the stage, Enter takes a step in hand; Enter again does it.",
   );
   const hand = make("div", {
     class: "ts-hand",
@@ -96,7 +97,11 @@ export function renderWholeBuild({ model, el }) {
   );
   const screen = openScreen({ model, el }, { kind: "rig" });
   screen.show(
-    make("p", { class: "ts-who" }, plan.who),
+    screen.asks("Which step comes next, and what does it need?", {
+      first: next,
+      begin: "press the lit button",
+      who: plan.who,
+    }),
     screen.alert,
     finding,
     status,
@@ -109,16 +114,25 @@ export function renderWholeBuild({ model, el }) {
         { class: "ts-build-left" },
         make("div", { class: "ts-tools" }, stage, next),
         steps,
-        keys,
       ),
-      hand,
+      make(
+        "div",
+        {},
+        hand,
+        make(
+          "div",
+          { class: "ts-tools" },
+          make("span", { class: "ts-pair" }, outChoice, out),
+          over,
+        ),
+      ),
     ),
-    make("div", { class: "ts-tools" }, make("span", { class: "ts-pair" }, outChoice, out), over),
-    figure,
     facts,
     wrongHead,
     wrong,
     details,
+    make("details", {}, make("summary", {}, "How far each stage is"), figure),
+    keys,
   );
 
   let turn = 0;

@@ -71,6 +71,9 @@ export function renderWrench(view) {
       angle: row("Angle of the adapter", "angle", 0, 180, 5, "° off straight"),
     };
     return {
+      asks: "What does the bolt get?",
+      first: rows.reach.box,
+      begin: "lengthen the adapter",
       picture: picture.node,
       controls: Object.values(rows).map((one) => one.row),
       set(shown, state) {

@@ -78,8 +78,8 @@ ref(
     lesson=f"{lesson}#how-a-mark-comes-about",
     slips=[
         Slip(total - own_slip - follow, 0,
-             "Fields that only follow from the slip are right on your own figures; it is charged once."),
-        Slip(total, 0, "The slip itself costs the points of its own field."),
+             "Fields that only follow from the mistake are right on your own figures; it costs marks once."),
+        Slip(total, 0, "The mistake itself costs the points of its own field."),
     ],
 )
 
@@ -257,7 +257,7 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 5. What do you do?
 #
-# Other days in the same workshop. The workshop's rule: whoever can get hurt at this moment is got clear first. What needs no repair you put right yourself.
+# Other days in the same workshop. The workshop's rule: anybody who can get hurt at this moment is brought clear first. What needs no repair you put right yourself.
 #
 # What is broken, or what nobody knows, goes out of use and is reported. **To pass, leave nothing as it is that can hurt somebody, and choose what the rule asks for.** More care where nothing is wrong costs marks, but does not fail you. *10 points.*
 
@@ -288,7 +288,7 @@ at_place = {
 at_place |= {
     "gear-handle": "Both hands are where they turn; no finger is where it is drawn in.",
     "gear-finger": "However slow, a mesh draws in what it has caught, before the hand that turns feels it.",
-    "hot-marked": "The plate warns whoever comes, and the gloves lie where they are needed.",
+    "hot-marked": "The plate warns everybody who comes, and the gloves lie where they are needed.",
     "hot-alone": "Hot metal looks as cold metal does: the next person takes it up with bare fingers. Plate and gloves are at hand.",
     "oven-clear": "Nothing that burns stands near the heat.",
     "oven-cloths": "Nothing burns yet, with the oven cold. Switched on, oily cloths on it do; their bin is there.",
@@ -338,7 +338,7 @@ ref(
 #
 # The workshop's rule: glasses with side shields stand against what is struck or springs, closed goggles against what splashes or is blown.
 #
-# Sunglasses and reading glasses that are open at the sides are no eye protection. Whoever stands near is protected as whoever works.
+# Sunglasses and reading glasses that are open at the sides are no eye protection. People who stand near need the same protection as those who work.
 #
 # **To pass, leave no eye without the protection that it needs.** *8 points.*
 
@@ -360,7 +360,7 @@ eyes = {
     "wash-few": "The bristles flick solvent with the first stroke as with the last.",
     "air-soon": "Grit comes back in the first instant; a second of air is enough.",
     "pin-drift": "You are protected. A chip does not know who held the hammer: the face at the drift is nearer than yours.",
-    "clip-watcher": "You are protected. A ring that leaves the pliers meets whoever is near, and the learner looks straight at it.",
+    "clip-watcher": "You are protected. A ring that flies off the pliers can hit anybody near, and the learner looks straight at it.",
     "wash-beside": "You are protected. The bristles flick solvent sideways, into the bare eyes beside you.",
     "air-end": "You are protected. What you blow in comes out at the other end, and somebody looks into it.",
 }
@@ -421,7 +421,7 @@ ref("why-stopped", {one.id: CAUSE[one.id] for one in given.why.lines}, outcome="
 #
 # Then think of four changes, of which only one can be made: H to 25 cm, V to 75 cm, D to 25 cm, or A to 0. The grip multiplier stays as it is.
 #
-# Last, say what you do with this load, and with four others. A table takes what it is marked for, and no more. An early slip is charged once. **To pass, do not decide for less care than a load needs.** *20 points.*
+# Last, say what you do with this load, and with four others. A table takes what it is marked for, and no more. An early mistake costs marks once. **To pass, do not decide for less care than a load needs.** *20 points.*
 
 # %% tags=["rig"]
 lift = given.lift
@@ -494,7 +494,7 @@ ref("lift-best", kilos[best], outcome="judge-a-lift", shows="best-change", weigh
 
 # %% tags=["reference"]
 CARE = "Safe, but more than the lift asks for: it is below the limit by hand."
-HEAVY = "Load divided by limit comes out above 1: it comes off the floor, and the lower back bears more than it can for long."
+HEAVY = "Load divided by limit comes out above 1: it comes off the floor, and the lower back carries more than it can for long."
 right, why = {"own": "table" if index > lifting.RAISED else "alone"}, {}
 for load in lift.others:
     by_hand, borne = load.mass_kg <= load.limit_kg, load.mass_kg <= load.table_kg

@@ -7,7 +7,7 @@
 #
 # Every answer is saved as you give it; you can stop and come back.
 #
-# A reading counts if it is right to one line of the tool. Where an answer builds on an earlier one, a slip is charged once.
+# A reading counts if it is right to one line of the tool. Where an answer builds on an earlier one, a mistake costs marks once.
 #
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 

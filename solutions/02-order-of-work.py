@@ -84,7 +84,7 @@ ref(
     outcome="plan-order",
     must_pass=True,
     shows=("any-workable", "needs-first"),
-    lesson="02-order-of-work#a-slip-and-its-price",
+    lesson="02-order-of-work#a-mistake-and-its-price",
 )
 
 # %% tags=["mark"] task="whole-unit" points=10
@@ -196,7 +196,7 @@ becomes = {step: "off" if step in found.off else "stays" for step in labels(repa
 why = {"off": f"With this step in place, “{repair.late.text}” cannot be done: it stands in the way, itself or by what it carries.",
        "stays": f"It is not in the way: with this step in place, “{repair.late.text}” can still be done."}
 becomes = ref("repair-off", becomes, outcome="least-rework", weight=3, shows="only-in-the-way",
-              lesson="02-order-of-work#a-slip-and-its-price",
+              lesson="02-order-of-work#a-mistake-and-its-price",
               slips=line_reasons(repair.options, repair.answers, becomes, {s: why[do] for s, do in becomes.items()}))
 off = [step for step, do in becomes.items() if do == "off"]
 apart, again = (sum(minutes[step] for step in off) for minutes in (repair.undo, repair.do))
@@ -209,7 +209,7 @@ ref(
     shows="only-in-the-way",
     weight=3,
     tolerance={"absolute": Q(0.1, "min")},
-    lesson="02-order-of-work#a-slip-and-its-price",
+    lesson="02-order-of-work#a-mistake-and-its-price",
     slips=[
         Slip(Q(apart, "min"), 0.5, "This is the time to take apart; doing it again comes on top."),
         Slip(Q(again, "min"), 0.5, "This is the time to do it again; taking apart comes on top."),
@@ -394,9 +394,9 @@ ref("hands-waits", set(plan.no_spare), outcome="share-the-work", shows="not-late
 # %% [markdown] tags=["task"]
 # ## 10. Which order must never be used?
 #
-# Four plans for the same steps. A plan may work, or have one slip.
+# Four plans for the same steps. A plan may work, or have one mistake.
 #
-# A slip may cost time or parts, or it could hurt somebody or let the unit fail on the road: such a plan must never be used. Say of each plan what it leads to. **To pass, let no such plan through, name its danger, and call no other plan dangerous.** *8 points.*
+# A mistake may cost time or parts, or it could hurt somebody or let the unit fail on the road: such a plan must never be used. Say of each plan what it leads to. **To pass, let no such plan through, name its danger, and call no other plan dangerous.** *8 points.*
 
 # %% tags=["rig"]
 plans = given.safe.orders
@@ -422,7 +422,7 @@ for one in given.safe.orders:
                        **dict.fromkeys(dangers, "Nobody is in danger with this plan, and nothing fails later.")}
     if grave:
         why[one.letter] = {"works": "It can be built like this, and the danger is built in: look at what safety asks for first.",
-                           "cost": "Its slip is not paid for at the bench, but with somebody's hand or on the road.",
+                           "cost": "Its mistake is not paid for at the bench, but with somebody's hand or on the road.",
                            **dict.fromkeys(dangers, "This plan is dangerous, but not for that: look at which step stands too early.")}
 
 # %% tags=["reference"]

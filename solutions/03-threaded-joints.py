@@ -185,7 +185,7 @@ why = {
     "by-feel": "By feel a hand is off by a third; that is why the wrench exists.",
     "leave": "It clicked, and that draws the eye. Hold the torque that the bolt got against the window: left so, it is too loose or stretched.",
     "again": "Once more never seems wrong. By the rule a bolt in its window stays, and one near its yield is renewed: pulled again, it stretches.",
-    "turn-back": "Turning back, friction points the other way: the wrench then tells nothing of the clamp.",
+    "turn-back": "Turning back, friction points the other way: then the wrench shows nothing of the clamp.",
     "renew": "A new bolt seems the safe side; this one stayed clear of its yield, and it is thrown away for nothing.",
 }
 ref("found-do", todo, outcome="clamp-from-torque", shows="what-to-do", weight=1.6,
@@ -358,7 +358,7 @@ why = {id: {"on": FREE, "back": CROSSED, "shift": BESIDE, "repair": TORN}[do] fo
 
 # %% tags=["reference"]
 ref("alloy-hand", {one.id: STARTED[one.id] for one in asked.hand_start.lines}, outcome="alloy-threads",
-    weight=4, must_pass=True, lesson="03-threaded-joints#bolts-in-aluminium", shows=("by-hand", "thread-depth"),
+    weight=4, must_pass=True, lesson="03-threaded-joints#start-bolts-by-hand", shows=("by-hand", "thread-depth"),
     slips=line_reasons(bank.lists["hand_start"], asked.hand_start.answers, STARTED, why,
                        shown=asked.hand_start.lines))
 
@@ -439,11 +439,11 @@ ref("blind-do", {one.id: EMPTIED[one.id] for one in asked.blind_do.lines}, outco
 #
 # The spread is the largest less the smallest clamp, divided by the clamp aimed at.
 #
-# Then go on in the same order, round by round, until the spread is what the joint bears. If you lose count, start again. *7 points.*
+# Then go on in the same order, round by round, until the spread is no more than the joint allows. If you lose count, start again. *7 points.*
 
 # %% tags=["rig"]
 face = given.face
-given_table(face.name, ["order of the pulls", "torque, N·m", "clamp aimed at, kN", "spread that the joint bears"],
+given_table(face.name, ["order of the pulls", "torque, N·m", "clamp aimed at, kN", "spread allowed"],
             [(", ".join(map(str, face.order)), face.torque_nm, face.target_kn, f"{100 * face.limit:.0f} %")])
 
 # %% tags=["rig"]
@@ -456,7 +456,7 @@ sheet.form(
     sheet.choice("face-loosest", "Which bolt is loosest after the first round?", options=given.face.bolts),
     sheet.number("face-clamp", "How much clamp does it have then?", "kN"),
     sheet.number("face-spread", "What is the spread after the first round?", "%"),
-    sheet.number("face-rounds", "After how many rounds in all is the spread what the joint bears?",
+    sheet.number("face-rounds", "After how many rounds in all is the spread no more than the joint allows?",
                  whole=True),
     sheet.each("face-why", "Other faces: what corrects what was found?",
                lines=given.asked.rounds.lines, options=given.asked.rounds.answers),
@@ -649,7 +649,7 @@ sheet.form(
 )
 
 # %% tags=["reference"]
-stake, where = given.stake, "03-threaded-joints#shaft-nuts"
+stake, where = given.stake, "03-threaded-joints#lock-the-nut"
 lock = fit.Stake(stake.shear_nm, stake.crush_nm_mm * stake.depth_mm)
 drag, larger = Q(stake.drag_nm, "N*m"), max(lock.shear_nm, lock.crush_nm)
 times = ref("stake-times", fit.stake_margin(lock, drag), outcome="shaft-nuts", shows="stake", weight=1.4, lesson=where,

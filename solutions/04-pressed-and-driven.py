@@ -7,7 +7,7 @@
 #
 # Every answer is saved as you give it; you can stop and come back.
 #
-# Interference counts above zero, play below. Where an answer builds on an earlier one, a slip is charged once.
+# Interference counts above zero, play below. Where an answer builds on an earlier one, a mistake costs marks once.
 #
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
@@ -235,7 +235,7 @@ HOW = {"oven-sealed": "go", "probe": "go", "bare-housing": "go", "even-gear": "g
        "seal-in": "out", "ring-in": "out", "vent-in": "out", "sensor-in": "out",
        "over-sealed": "change", "flame": "change", "one-side": "change", "unread": "change"}
 EVEN = "Nothing is wrong here: it warms evenly, the temperature is read, and it lies below the limit."
-STILL_IN = "The part itself bears it, and that draws the eye; what is still in it melts or goes hard and is scrap."
+STILL_IN = "The part itself can take it, and you look at that; what is still in it melts or goes hard and is scrap."
 BURNT = {
     **dict.fromkeys(("oven-sealed", "probe", "bare-housing", "even-gear"), EVEN),
     **dict.fromkeys(("seal-in", "ring-in", "vent-in", "sensor-in"), STILL_IN),
@@ -253,7 +253,7 @@ ref("heat-how", {id: HOW[id] for id in labels(heat.how)}, outcome="warm-safely",
 # %% tags=["mark"] task="heat" points=13
 
 # %% [markdown] tags=["task"]
-# ## 4. Where the driver bears
+# ## 4. Where the driver presses
 #
 # Four bearings are to be fitted cold. A seat that may grip counts as one that grips.
 #
@@ -291,7 +291,7 @@ DRIVES = {"outer": "Only the outer ring's seat can grip: from anywhere else the 
           "both": "Both seats can grip: a driver on one ring pulls the other along through the balls, and they dent the raceways.",
           "none": "Neither seat reaches above zero: a driver only hides it when something else holds the bearing back."}
 ref("driver-where", bears_on, outcome="drive-right-ring", shows="right-ring", weight=4, must_pass=True,
-    lesson=f"{where}#where-the-driver-bears",
+    lesson=f"{where}#where-the-driver-presses",
     slips=line_reasons([(id, "") for id in bears_on], given.driver.places, bears_on,
                        {id: DRIVES[place] for id, place in bears_on.items()}))
 
@@ -305,7 +305,7 @@ way = {"drawing": "balls" if crosses else "seat"} | {one.id: WAY[one.id] for one
 RUNS = {"seat": "Driver and blocks stand right beside the tight seat, so the force crosses no ball and no other part.",
         "balls": "The ring in reach is not the tight one: between driver, seat and what holds against it lie the balls.",
         "part": "The ring is the right one, and that draws the eye; look at what holds against the force on the other side."}
-ref("driver-way", way, outcome="drive-right-ring", shows="right-ring", weight=3, must_pass=True, lesson=f"{where}#where-the-driver-bears",
+ref("driver-way", way, outcome="drive-right-ring", shows="right-ring", weight=3, must_pass=True, lesson=f"{where}#where-the-driver-presses",
     slips=line_reasons([("drawing", ""), *bank.lists["paths"]], given.driver.paths.answers, WAY | way,
                        {id: RUNS[one] for id, one in (WAY | way).items()}, shown=[(id, "") for id in way]))
 
@@ -317,7 +317,7 @@ STANDS = {"home": "No feeler goes under it anywhere: it is home, wherever its ed
           "on": "It stands off its shoulder all round, so it is straight and not home: later it moves, and the play is wrong.",
           "straight": "It stands further out at one side: it has tilted, and driven on it scores its bore or cracks."}
 ref("driver-home", {one.id: NEXT[one.id] for one in given.driver.home.lines}, outcome="drive-right-ring",
-    shows="square-and-home", weight=3, lesson=f"{where}#where-the-driver-bears",
+    shows="square-and-home", weight=3, lesson=f"{where}#where-the-driver-presses",
     slips=line_reasons(bank.lists["home"], given.driver.home.answers, NEXT,
                        {id: STANDS[one] for id, one in NEXT.items()}, shown=given.driver.home.lines))
 
@@ -535,7 +535,7 @@ for n, one in enumerate(taper.pins, 1):
     struck[f"pin-{n}"] = (large_end if fit.drive_from(one.insert) == "large end" else small_end) if measured else "first"
 BLOWS = {"left": "In by the large end, out by the small end: struck at the other end it jams tighter, or drops out of its hole.",
          "right": "In by the large end, out by the small end: struck at the other end it jams tighter, or drops out of its hole.",
-         "first": "Nothing tells which end is the large one: by chance the blow jams it so tightly that it has to be drilled out."}
+         "first": "Nothing shows which end is the large one: by chance the blow jams it so tightly that it has to be drilled out."}
 ref("taper-end", struck, outcome="choose-pin", shows="taper", weight=2.5, must_pass=True, lesson=f"{where}#taper-pins",
     slips=line_reasons([(id, "") for id in struck], taper.strikes, struck, {id: BLOWS[one] for id, one in struck.items()}))
 

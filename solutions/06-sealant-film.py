@@ -179,20 +179,20 @@ d, w, gap = (Q(mm, "mm") for mm in (bead.diameter_mm, bead.width_mm, bead.gap_mm
 along, bound = Q(bead.along_mm, "mm"), Q(bead.bound_mm, "mm")
 laid = ref(
     "bead-film", film.bead_to_film(d, w), outcome="size-film", shows="largest-gap", weight=2, tolerance=0.03,
-    lesson=lesson + "how-thick-is-enough-three-lines-of-arithmetic",
+    lesson=lesson + "work-out-how-thick",
     slips=[Slip(4 * film.bead_to_film(d, w), 0.3, "You took the diameter for the radius: the bead got four times as large."),
            Slip(d**2 / w, 0.3, "You took the bead as square; it is round, so π/4 belongs to it.")],
 )
 over = ref(
     "bead-over", film.surplus(laid, gap, w, along), outcome="size-film", shows="surplus", weight=2, tolerance=0.03,
-    lesson=lesson + "how-thick-is-enough-three-lines-of-arithmetic",
+    lesson=lesson + "work-out-how-thick",
     slips=[Slip(film.surplus(laid, Q(0, "mm"), w, along), 0.3, "This is all of the bead; what fills the gap is not left over.")],
 )
 
 # %% tags=["reference"]
 lump = ref(
     "bead-lump", film.half_round(over / 2, along), outcome="size-film", shows="surplus", weight=2, tolerance=0.03,
-    lesson=lesson + "how-thick-is-enough-three-lines-of-arithmetic",
+    lesson=lesson + "work-out-how-thick",
     slips=[Slip(film.half_round(over, along), 0.5, "Only about half of it comes out on the oil side."),
            Slip(film.half_round(over / 4, along), 0.5, "This is a full round; along an edge it lies as a half round.")],
 )
@@ -204,7 +204,7 @@ for n, size in enumerate(bead.trials_mm, 1):
     inside = film.half_round(film.surplus(made, gap, w, along) / 2, along)
     does[f"trial-{n}"] = "thin" if made < gap else "fat" if inside > bound else "fits"
 ref("bead-verdict", does, outcome="size-film", shows=("largest-gap", "surplus"), weight=5, must_pass=True,
-    lesson=lesson + "a-film-not-a-bead", slips=line_reasons([(id, "") for id in does], bead.does, does, {}, anywhere={
+    lesson=lesson + "how-much-sealant", slips=line_reasons([(id, "") for id in does], bead.does, does, {}, anywhere={
         "thin": "Pressed flat a bead looks like nothing, but this film is thicker than the largest gap: more only makes lumps.",
         "fits": "It looks ample on the face, but one limit is not kept: a film thinner than the gap leaks, a lump above "
                 "what is safe goes into the oil gallery.",
@@ -310,7 +310,7 @@ for name, minutes, swapped in (("lay-by-roller", by_roller, by_bead), ("lay-by-b
         lesson=lesson + "the-clock",
         slips=[Slip(minutes - closing, 0.3, "The face is not closed with the last pass: what follows it counts too."),
                Slip(swapped, 0, "This is the pace of the other tool.")])
-ref("lay-film", work, outcome="lay-film", shows=("no-leak", "no-lump"), weight=8, must_pass=True, lesson=lesson + "a-film-not-a-bead")
+ref("lay-film", work, outcome="lay-film", shows=("no-leak", "no-lump"), weight=8, must_pass=True, lesson=lesson + "how-much-sealant")
 
 # %% tags=["mark"] task="lay" points=14
 
@@ -371,7 +371,7 @@ why |= {
     "dowel": "Round a dowel it looks neat, but the air shut in has no way out, and pushes the sealant away.",
 }
 ref("holes-blind", {one.id: BLIND[one.id] for one in holes.blind.lines}, outcome="seal-holes", shows="blind-holes",
-    weight=4, must_pass=True, lesson=lesson + "a-closed-bead-shuts-air-in",
+    weight=4, must_pass=True, lesson=lesson + "blind-holes-shut-things-in",
     slips=line_reasons(bank.lists["blind"], holes.blind.answers, BLIND, why, shown=holes.blind.lines))
 
 # %% tags=["mark"] task="holes" points=7
@@ -421,7 +421,7 @@ why = {
     "fat": "It may be thick, but no oil gallery lies near it, or what comes out there is below what is safe.",
 }
 ref("fault-stretches", is_, outcome="judge-film", shows="stretch-by-stretch", must_pass=True,
-    lesson=lesson + "a-film-not-a-bead", slips=line_reasons(fault.asked, fault.says, is_, {}, anywhere=why))
+    lesson=lesson + "how-much-sealant", slips=line_reasons(fault.asked, fault.says, is_, {}, anywhere=why))
 
 # %% tags=["mark"] task="fault" points=6
 

@@ -169,7 +169,7 @@ ref("detent-verdict", spring_is, outcome="detent-force", shows="by-limits", weig
                 "the gear stays in, and a stronger spring makes the lever heavier for nothing.",
         "strong": "Beside the lower limit the force may look high. It does not lie above the upper limit: "
                   "nobody has to force the lever, and with a weaker spring the gear may jump out.",
-        "again": "One more pull never seems wrong. These figures agree with each other, and another pull tells nothing new.",
+        "again": "One more pull never seems wrong. These figures agree with each other, and another pull shows nothing new.",
     }))
 
 # %% tags=["mark"] task="detent" points=14
@@ -306,9 +306,9 @@ ref("interlock-pin", pin_does, outcome="interlock-holds", shows="pin-wear", weig
 # %% tags=["mark"] task="interlock" points=16
 
 # %% [markdown] tags=["task"]
-# ## 6. Show a misbuild by hand
+# ## 6. Show an assembly fault by hand
 #
-# You suspect the misbuild below. Which moves of the hand show it for sure, because the lever feels different from a sound one? Five moves at most. *5 points.*
+# You suspect the assembly fault below. Which moves of the hand show it for sure, because the lever feels different from a sound one? Five moves at most. *5 points.*
 
 # %% tags=["rig"]
 given_table("Suspected", ["misbuild"], [(given.reveal.misbuild.name,)])
@@ -323,14 +323,14 @@ sheet.form(
 # %% tags=["reference"]
 suspect = shift.fitted(unit.shift, [given.reveal.misbuild.id], mirror)
 ref("reveal-way", shift.telling_test(sound, suspect), outcome="choose-hand-test", shows="feels-different",
-    lesson=f"{where}#which-test-shows-which-misbuild")
+    lesson=f"{where}#which-test-shows-which-assembly-fault")
 
 # %% tags=["mark"] task="reveal" points=5
 
 # %% [markdown] tags=["task"]
 # ## 7. What does it do?
 #
-# Three misbuilds, each alone in a unit. What does a full hand test find? *4 points.*
+# Three assembly faults, each alone in a unit. What does a full hand test find? *4 points.*
 
 # %% tags=["form"]
 sheet.form(
@@ -342,7 +342,7 @@ sheet.form(
 # %% tags=["reference"]
 not_so = {
     "gear-missing": "A lever that is stopped somewhere looks like a gear that is missing. "
-                    "With this misbuild every gear can still be engaged.",
+                    "With this assembly fault every gear can still be engaged.",
     "not-held": "A ball or spring is soon suspected. Here every gear that goes in stays in when you let go and shake; "
                 "you would open the plugs for nothing.",
     "two-at-once": "Whatever is wrong in a selector makes you fear two gears at once. "
@@ -355,7 +355,7 @@ not_so = {
 
 # %% tags=["reference"]
 kinds = {id: set(shift.symptoms(shift.proof_with(unit.shift, id))) for id, _ in given.symptoms.misbuilds}
-ref("symptoms-found", kinds, outcome="misbuild-symptoms", shows="symptom", lesson=f"{where}#what-each-misbuild-does",
+ref("symptoms-found", kinds, outcome="misbuild-symptoms", shows="symptom", lesson=f"{where}#what-each-assembly-fault-does",
     slips=line_reasons([(id, "") for id in kinds], given.symptoms.kinds, kinds, {}, anywhere=not_so))
 
 # %% tags=["mark"] task="symptoms" points=4
@@ -363,7 +363,7 @@ ref("symptoms-found", kinds, outcome="misbuild-symptoms", shows="symptom", lesso
 # %% [markdown] tags=["task"]
 # ## 8. Part of the test
 #
-# A colleague made only a part of the hand test, and everything was as it should be. Tick every misbuild that could still be in the unit. *5 points.*
+# A colleague made only a part of the hand test, and everything was as it should be. Tick every assembly fault that could still be in the unit. *5 points.*
 
 # %% tags=["rig"]
 given_table(f"Made: {given.one_test.name}", ["no.", "what was done", "what happened"],
@@ -381,7 +381,7 @@ work = shift.read_record(given.one_test.record.lines)
 left = {id for id, _ in given.one_test.options
         if shift.explains(shift.fitted(unit.shift, [id], mirror), work)}
 ref("one-test-left", left, outcome="misbuild-symptoms", shows="left-possible",
-    lesson=f"{where}#which-test-shows-which-misbuild",
+    lesson=f"{where}#which-test-shows-which-assembly-fault",
     slips=[Slip(id, 0, "It feels safer to suspect more. But what was done would have shown one that you ticked, "
                        f"and you would look for it in vain: “{name}”.")
            for id, name in given.one_test.options if id not in left]
@@ -393,7 +393,7 @@ ref("one-test-left", left, outcome="misbuild-symptoms", shows="left-possible",
 # %% [markdown] tags=["task"]
 # ## 9. What could it be?
 #
-# The record of a full hand test of a unit in which one thing is wrong. Tick every misbuild that explains all of it. *5 points.*
+# The record of a full hand test of a unit in which one thing is wrong. Tick every assembly fault that explains all of it. *5 points.*
 
 # %% tags=["rig"]
 given_table("As written down", ["no.", "what was done", "what happened"],
@@ -411,8 +411,8 @@ work = shift.read_record(given.explain.record.lines)
 fits = {id for id, _ in given.explain.options
         if shift.explains(shift.fitted(unit.shift, [id], mirror), work)}
 ref("explain-all", fits, outcome="misbuild-symptoms", shows="left-possible",
-    lesson=f"{where}#what-each-misbuild-does",
-    slips=[Slip(id, 0, "A misbuild that fits most lines is tempting. With one that you ticked, some line would read "
+    lesson=f"{where}#what-each-assembly-fault-does",
+    slips=[Slip(id, 0, "An assembly fault that fits most lines is tempting. With one that you ticked, some line would read "
                        f"otherwise, and you would find that part sound: “{name}”.")
            for id, name in given.explain.options if id not in fits]
     + missed(given.explain.options, fits, "“{name}” belongs here: with it, every line of the record reads as it does."))
@@ -447,7 +447,7 @@ why = {
 
 # %% tags=["reference"]
 ref("unseen-do", {one.id: SURE[one.id] for one in given.unseen.lines}, outcome="choose-hand-test", shows="not-shown",
-    must_pass=True, lesson=f"{where}#which-test-shows-which-misbuild",
+    must_pass=True, lesson=f"{where}#which-test-shows-which-assembly-fault",
     slips=line_reasons(bank.lists["sure"], given.unseen.answers, SURE, {id: why[do] for id, do in SURE.items()},
                        shown=given.unseen.lines))
 

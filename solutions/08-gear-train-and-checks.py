@@ -45,7 +45,7 @@ lesson, near = "08-gear-train-and-checks", {"relative": 0.006}
 
 # %% tags=["rig"]
 path = given.path
-given_table(f"The wheels along the path{path.source}", ["mesh", "driving, teeth", "driven, teeth"],
+given_table(f"The gears along the path{path.source}", ["mesh", "driving, teeth", "driven, teeth"],
             [*path.wheels, *((f"Reverse: {row.words.lower()}", row.driving, row.driven) for row in path.back)])
 
 # %% tags=["form"]
@@ -58,7 +58,7 @@ sheet.form(
     sheet.number("path-ratio", f"Ratio of {gear}, input shaft to output shaft", ""),
     *(total if unit.gear_train.final_drive else []),
     sheet.number("path-back", f"Ratio of {reverse}, input shaft to output shaft (without a sign)", ""),
-    sheet.each("path-way", f"Which way does the {last} turn, and the last wheel of other rows?",
+    sheet.each("path-way", f"Which way does the {last} turn, and the last gear of other rows?",
                lines=[("gear", f"{gear}: the {last} turns"), ("reverse", f"{reverse}: the {last} turns"),
                       *((row.id, row.text) for row in path.chains)], options=path.ways),
 )
@@ -251,7 +251,7 @@ ref("apart-turns", few, weight=1.5, outcome="count-limits", shows="two-counts", 
 given_table("Sleeves of this unit", ["synchroniser", "serves"], given.lock.sleeves)
 
 # %% tags=["rig"]
-given_table("Wheels of five other units: two gears of each, driving to driven teeth", ["unit", "teeth"],
+given_table("Five other units: two pairs of gears in each, driving to driven teeth", ["unit", "teeth"],
             [(card.letter, card.words) for card in given.lock.cards.sets])
 
 # %% tags=["form"]
@@ -471,7 +471,7 @@ sheet.form(
 )
 
 # %% tags=["reference"]
-cone, where = given.cone, f"{lesson}#the-synchroniser-ring"
+cone, where = given.cone, f"{lesson}#what-makes-a-ring-grip"
 about = cone.ring
 force, size = Q(cone.force_n, "N"), Q(about.mean_diameter_mm, "mm")
 angle = Q(about.half_angle_deg, "degree")
@@ -500,7 +500,7 @@ why = {"fit": "It is soaked or moves freely, lies the right way round, and is wh
        "soak": "A dry ring scores its cone in the first changes, and is worn before it has bedded in.",
        "own": "Used parts have bedded in on each other; on another mate they touch in places only, and stick."}
 ref("cone-fit", {one.id: FITTED[one.id] for one in cone.fit.lines}, weight=3, outcome="fit-synchroniser",
-    must_pass=True, lesson=where, shows="right-way-round",
+    must_pass=True, lesson=f"{lesson}#which-way-round", shows="right-way-round",
     slips=line_reasons(bank.lists["fit"], cone.fit.answers, FITTED,
                        {id: why[do] for id, do in FITTED.items()}, shown=cone.fit.lines))
 
@@ -620,7 +620,7 @@ SAFE = {"by-tool": "go", "eye": "go", "drains": "go", "wipes": "hands", "sleeve"
         "drill": "power", "impact": "power", "air": "power", "shaft": "lift", "rope": "lift", "alone": "lift"}
 LIFTED = "Shafts and covers are no handles, and one back is no hoist: the unit slips, and falls on feet."
 POWER = "A power tool or air stops for no hand: it winds up the train, throws chips and spins bearings dry."
-DRAWN_IN = "Slow wheels draw in a finger or a glove as surely as fast ones; see every hand first."
+DRAWN_IN = "Slow gears draw in a finger or a glove as surely as fast ones; see every hand first."
 CALM = "It is turned by hand or lifted by its points, and nobody's hands are near: there is nothing to stop."
 why = {id: {"go": CALM, "hands": DRAWN_IN, "power": POWER, "lift": LIFTED}[do] for id, do in SAFE.items()}
 

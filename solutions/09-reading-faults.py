@@ -106,7 +106,7 @@ sheet.form(
 )
 
 # %% tags=["reference"]
-at_lesson, first, opened = f"{where}#from-symptom-to-misbuild", given.driver.first, given.driver.opened
+at_lesson, first, opened = f"{where}#from-symptom-to-fault", given.driver.first, given.driver.opened
 FIRST = {"lifts": "hands", "straight": "hands", "middle": "hands",
          "faster": "count", "lever-in": "count", "slower": "count",
          "stops": "cord", "hot": "cord", "heavy": "cord",
@@ -163,7 +163,7 @@ ref("driver-open", {one.id: OPENED[one.id] for one in opened.lines}, outcome="ex
 # %% [markdown] tags=["task"]
 # ## 3. What explains it?
 #
-# The record of some checks of a unit in which **one** thing is wrong. Which of six misbuilds can it be?
+# The record of some checks of a unit in which **one** thing is wrong. Which of six assembly faults can it be?
 #
 # It must explain all that was seen, what failed and what passed. *6 points.*
 
@@ -187,7 +187,7 @@ for one in six:
     can[one] = "cannot" if other else "can"
     why[one] = (f"With it this line would read otherwise: {names[other[0]]}." if other
                 else "Every line reads as it would with this one, those that passed as well.")
-ref("explain-all", can, outcome="explain-symptom", weight=6, lesson=f"{where}#from-symptom-to-misbuild",
+ref("explain-all", can, outcome="explain-symptom", weight=6, lesson=f"{where}#from-symptom-to-fault",
     shows="passed-and-failed", slips=line_reasons([(id, "") for id in can], given.explain.answers, can, why))
 
 # %% tags=["mark"] task="explain" points=6
@@ -195,7 +195,7 @@ ref("explain-all", can, outcome="explain-symptom", weight=6, lesson=f"{where}#fr
 # %% [markdown] tags=["task"]
 # ## 4. Which check next, and what does it cost?
 #
-# **Exactly one** of four misbuilds is in the unit. Look up in the lesson's picture what the checks show with each.
+# **Exactly one** of four assembly faults is in the unit. Look up in the lesson's picture what the checks show with each.
 #
 # A check tells two suspects apart when it shows something else with one than with the other. *22 points.*
 
@@ -227,7 +227,7 @@ letter = {one.id: one.letter for one in s.suspects}
 key = {(one, c.id): table.outcome((one,), c.id).key for one in four for c in s.checks}
 failing = {c.id: [one for one in four if key[one, c.id] != faults.PASSES] for c in s.checks}
 shows = {id: failed[0] if len(failed) == 1 else "more" if failed else "none" for id, failed in failing.items()}
-told = {id: "It shows the same with all four, so it tells nothing here." if not failed
+told = {id: "It shows the same with all four, so it shows nothing here." if not failed
         else "Look along its column in the picture: who has a mark there?" for id, failed in failing.items()}
 ref("search-shows", shows, outcome="weigh-check", weight=6, lesson=at_lesson, shows="tells-nothing",
     slips=line_reasons([(id, "") for id in shows], s.fails, shows, told))
@@ -320,9 +320,9 @@ ref("two-which", which, outcome="two-faults", weight=5, lesson=at_lesson, shows=
 # %% tags=["mark"] task="two" points=10
 
 # %% [markdown] tags=["task"]
-# ## 6. What no check tells
+# ## 6. What no check shows
 #
-# There are misbuilds that show exactly the same in every check, and some that show in none. You have time for some checks only. *9 points.*
+# There are assembly faults that show exactly the same in every check, and some that show in none. You have time for some checks only. *9 points.*
 
 # %% tags=["rig"]
 given_table("Misbuilds", ["letter", "misbuild"], [(one.letter, one.name) for one in given.alike.suspects])
@@ -333,7 +333,7 @@ given_table("Checks of today", ["check"], [(one.name,) for one in given.alike.to
 # %% tags=["form"]
 sheet.form(
     "alike",
-    sheet.each("alike-tell", "It is one of the two. What tells which?", lines=given.alike.pairs, options=given.alike.tell),
+    sheet.each("alike-tell", "It is one of the two. What shows which?", lines=given.alike.pairs, options=given.alike.tell),
     sheet.each("alike-sure", "What makes sure that this one is not in the unit?", lines=given.alike.asked, options=given.alike.sure),
 )
 
@@ -444,7 +444,7 @@ sheet.form(
 )
 
 # %% tags=["reference"]
-k, at_lesson = given.cord, f"{where}#when-the-check-is-wrong"
+k, at_lesson = given.cord, f"{where}#when-the-pull-is-wrong"
 shown, alone, drum = Q(k.readings[0].shown_n, "N"), Q(k.readings[0].alone_n, "N"), Q(k.drum_mm, "mm")
 rest = ref("cord-rest", shown - alone, outcome="doubt-reading", weight=3, tolerance={"absolute": Q(0.6, "N")}, lesson=at_lesson,
            shows="should-read", slips=[

@@ -88,9 +88,9 @@ can = set(order.ready_steps(job.task, given.plan.done))
 turn = {step: "stands" if step in given.plan.done else "now" if step in can else "waits" for step in labels(given.plan.next)}
 ref("begun-next", turn, outcome="build-in-order", shows="needs-first", must_pass=True, lesson=f"{where}#plan", slips=line_reasons(
     given.plan.next, [["stands", ""], ["now", ""], ["waits", ""]], turn, {}, anywhere={
-        "stands": "The table does not name it; whoever takes it as done leaves it out, and finds it when the case is shut.",
+        "stands": "The table does not name it; if you take it as done, you leave it out, and find it when the case is shut.",
         "now": "It looks like its turn, but it stands already, or something that it needs does not; it would have to come off again.",
-        "waits": "Nothing that it needs is missing in the table; whoever waits here looks for a step that stands already."}))
+        "waits": "Nothing that it needs is missing in the table; if you wait here, you look for a step that is done already."}))
 
 # %% tags=["mark"] task="plan" points=14
 
@@ -294,10 +294,10 @@ unknown = {"ring-unread": "its gap was not read", "washer-unread": "its thicknes
            "bearing-grit": "dirt grates as damage does, until it is washed out", "bolt-unread": "nobody measured its length"}
 why_part = {id: {"new": to_new, "look": to_look} for id, key in does.items() if key == "again"}
 why_part |= {id: {"again": why, "look": to_look} for id, why in kept_in.items()}
-why_part |= {id: {"again": f"It looks good, but {why}: whoever fits it builds in what nobody knows.",
+why_part |= {id: {"again": f"It looks good, but {why}: if you fit it, you build in what nobody knows.",
                   "new": f"It may well be good: {why}, and that is soon done. A part is thrown away for nothing."} for id, why in unknown.items()}
 ref("parts-again", {id: does[id] for id in labels(given.parts.lines)}, outcome="use-again-or-renew", shows=("by-its-state", "look-first"), must_pass=True,
-    lesson=f"{where}#decide", slips=line_reasons(bank.lists["part"], bank.lists["part_answers"], does, why_part, shown=given.parts.lines))
+    lesson=f"{where}#use-it-again-or-renew-it", slips=line_reasons(bank.lists["part"], bank.lists["part_answers"], does, why_part, shown=given.parts.lines))
 
 # %% tags=["mark"] task="parts" points=14
 
@@ -382,7 +382,7 @@ for ask in (one for one in asks if one.kind == "check"):
 ref("verdicts", right, outcome="check-own-build", shows="look-for-fault", must_pass=True, weight=1, lesson=at_lesson,
     slips=line_reasons(said["lines"], said["options"], right, {}, anywhere={
         OPEN: "On your unit everything that this check shows is as it should be.",
-        GO_ON: "On your unit this check shows a fault; whoever goes on builds it in."}))
+        GO_ON: "On your unit this check shows a fault; if you go on, you build it in."}))
 
 # %% tags=["reference"]
 why_so = {
@@ -493,8 +493,8 @@ by_check = shown_by(unit)
 right = {one.id: "shown" if {*by_check.get((one.operation, one.way), ())} & {*one.checks} else "not" for one in late.others}
 ref("late-shows", right, outcome="fit-right-way", shows="not-shown", weight=2.5, lesson=at_lesson,
     slips=line_reasons([(one.id, one.words) for one in late.others], bank.lists["shown"], right, {}, anywhere={
-        "shown": "Both checks pass with it in the unit: whoever relies on them sends it out. It has to be seen before it is covered.",
-        "not": "One of the two does not pass with it; whoever takes that for something else looks in the wrong place."}))
+        "shown": "Both checks pass with it in the unit: if you rely on them, you send it out. It has to be seen before it is covered.",
+        "not": "One of the two does not pass with it; if you take that for something else, you look in the wrong place."}))
 
 # %% tags=["mark"] task="late" points=6
 
@@ -518,7 +518,7 @@ at_lesson = f"{where}#the-build-record"
 writes = dict.fromkeys(("set", "failed", "undone", "read"), "stays") | dict.fromkeys(("card", "worked", "planned", "clean"), "strike")
 writes |= dict.fromkeys(("ahead", "guess", "trust", "filled"), "open")
 said_so = {"stays": "It may look odd or untidy, but it says what was done and read: struck out, the next person sets out from nothing.",
-           "strike": "It reads well, but something else was done: whoever looks for a fault later starts from a figure that never was.",
+           "strike": "It reads well, but something else was done: a later search for a fault starts from a figure that never was.",
            "open": "It reads as done, and nobody has done it: who trusts it builds on nothing, and there is nothing to write yet."}
 ref("notes-lines", {id: writes[id] for id in labels(given.notes.record.lines)}, outcome="keep-record", shows="written-down", weight=3, lesson=at_lesson,
     slips=line_reasons(bank.lists["record"], bank.lists["record_answers"], writes, {id: said_so[do] for id, do in writes.items()},
@@ -539,7 +539,7 @@ does = dict.fromkeys(("once", "spare", "felt", "chips", "tight"), "tag")
 does |= dict.fromkeys(("unsigned", "loose", "unread"), "again") | dict.fromkeys(("clicked", "stopped", "blot", "turned"), "sign")
 ref("notes-do", {id: does[id] for id in labels(given.notes.scenes)}, outcome="keep-record", shows="out-of-use", must_pass=True, weight=6,
     lesson=at_lesson, slips=line_reasons(bank.lists["scene"], bank.lists["do"], does, {}, anywhere={
-        "sign": "It looks finished, but this was not seen to be right; whoever signs it answers for what happens on the road.",
+        "sign": "It looks finished, but this was not seen to be right; if you sign it, you answer for what happens on the road.",
         "tag": "Careful, but nothing here says that a part is wrong: the unit stands idle, and nobody knows what to look for.",
         "again": "Doing it once more may feel thorough, but it is not what is open here: a fault stays in, or good work is taken apart.",
     }, shown=given.notes.scenes))

@@ -193,7 +193,7 @@ sheet.form(
 )
 
 # %% tags=["reference"]
-drained, oil, where = given.oil, unit.strip.oil, f"{lesson}#what-the-oil-tells"
+drained, oil, where = given.oil, unit.strip.oil, f"{lesson}#what-the-oil-shows"
 jug, warm, half = Q(drained.jug_litre, "l"), Q(drained.jug_c, "degC"), {"absolute": Q(0.006, "l")}
 less = strip.litres_at(oil, jug, warm)
 cold = ref("oil-cold", less, weight=1.5, outcome="read-drained-oil", shows="how-much", tolerance=half, lesson=where, slips=[
@@ -241,7 +241,7 @@ sheet.form(
 )
 
 # %% tags=["reference"]
-chips, where = given.chips, f"{lesson}#what-the-oil-tells"
+chips, where = given.chips, f"{lesson}#where-the-chips-are"
 times = chips.known_um / chips.asked_um
 ref("chips-time", Q(chips.known_minutes * times**2, "min"), weight=1, outcome="read-drained-oil", shows="where-chips-lie",
     tolerance={"relative": 0.01}, lesson=where, slips=[
@@ -374,7 +374,7 @@ SAFE = {"road": "cool", "gloves": "cool", "plate-hot": "cool", "plug": "eyes", "
         "under": "lift", "oily": "lift", "heater": "fumes", "closed": "fumes", "grinder": "fumes", "warm": "go", "hangs": "go", "hood": "go"}
 ACTS = {"go": "It is cool, held, covered and aired: there is nothing to stop.",
         "cool": "Oil and metal this hot scald through a thin glove before you let go; waiting costs nothing.",
-        "eyes": "What is sprung or struck flies faster than you blink, at whoever looks on.",
+        "eyes": "A spring or a struck part flies off faster than you can blink, at anybody who stands near.",
         "lift": "An oily edge slips, and what hangs can fall: a hoist at its points, and nobody below or between.",
         "fumes": "Solvent vapour burns at a spark or a hot face, and dulls you before you notice: no heat, open the door."}
 ref("safe-do", {one.id: SAFE[one.id] for one in given.safe.lines}, outcome="strip-safely", must_pass=True, shows="hot-sprung-heavy",

@@ -469,7 +469,7 @@ PARTS = {"ring-good": "use", "pad-good": "use", "spring-good": "use", "key-good"
          "ring-worn": "renew", "pad-worn": "renew", "sleeve-round": "renew", "fork-bent": "renew",
          "face-burr": "dress", "thread-burr": "dress", "shaft-burr": "dress",
          "no-limit": "again", "dirty": "again", "warm-part": "again", "spread": "again"}
-BECOMES = {"use": "It is inside its limit, or its flaw bears on nothing: a new part would be no better.",
+BECOMES = {"use": "It is inside its limit, or its flaw does no harm: a new part would be no better.",
            "renew": "It is worn out or bent: a part that steers or brakes does not come back by bending or by hope.",
            "dress": "Only raised metal is in the way: a fine stone or a file takes it off, and the part is as before.",
            "again": "What is known does not decide: get the limit, clean it, let it cool, or read it better."}
@@ -492,7 +492,7 @@ SAFE = {"tap": "eyes", "plug": "eyes", "pin": "eyes", "spin-air": "still", "chip
         "dry-spin": "still", "hold": "clear", "glove": "clear", "sleeve-cuff": "clear", "go-look": "go", "go-drill": "go", "go-turn": "go"}
 ACTS = {
     "go": "Nothing flies, falls or catches here: there is nothing to stop.",
-    "eyes": "Chips, springs and struck parts fly faster than you blink, at whoever looks on.",
+    "eyes": "Chips, springs and struck parts fly off faster than you can blink, at anybody who stands near.",
     "still": "Air throws chips and rollers at faces; a dry bearing cuts its track as it spins.",
     "clear": "The drill takes along what it catches: a loose case, a glove, a cuff, and the hand in it.",
 }

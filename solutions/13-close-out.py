@@ -231,7 +231,7 @@ stands = {}
 for one in fill.others:
     reads = not one.slope_deg and one.oil_c <= 40
     stands[one.id] = "again" if not reads else "out" if one.below_mm < 0 else "leave" if one.below_mm <= level.below_most_mm else "up"
-ref("fill-do", stands, weight=2.5, outcome="fill-to-level", shows="level-decided", must_pass=True, lesson=where,
+ref("fill-do", stands, weight=2.5, outcome="fill-to-level", shows="level-decided", must_pass=True, lesson=f"{lesson}#the-level",
     slips=line_reasons([(id, "") for id in stands], fill.answers, stands, {id: LEVEL[to] for id, to in stands.items()}))
 
 # %% tags=["mark"] task="fill" points=12

@@ -99,13 +99,13 @@ sheet.form(
 # ## How a mark comes about
 #
 # - **Many answers are right.** Every order that works, every unit that means the same.
-# - **A slip is charged once.** If a later figure follows from your earlier one, it counts as right.
-# - **Must-pass** items concern safety. One slip there, and the part is not met whatever the mark.
+# - **A mistake costs marks once.** If a later figure follows from your earlier one, it counts as right.
+# - **Must-pass** items concern safety. One mistake there, and the outcome is not met, whatever the mark.
 # - **Guessing brings next to nothing.** What luck would earn is taken off.
 
 # %% tags=["rig"]
 given_table("A sheet as it was marked", ["field", "points", "what became of it"],
-            [("depth", 2, "slip: two readings mixed up"), ("gap", 3, "follows from the depth"),
+            [("depth", 2, "mistake: two readings mixed up"), ("gap", 3, "follows from the depth"),
              ("shim", 3, "follows from the gap")])
 
 # %% tags=["predict"]
@@ -129,7 +129,7 @@ lesson.predict("clear-first")
 hazard_picture(own_sources=sources)
 
 # %% [markdown] tags=["then"]
-# How many did you let through? What is done follows one rule: whoever can get hurt **at this moment** is got clear first. What needs no repair you put right yourself. What is broken, or what nobody knows, goes **out of use** and is reported. *Another day* draws the workshop anew. Go on until you find all of them. What you look at every day is what you stop seeing.
+# How many did you let through? One rule decides what you do: anybody who can get hurt **at this moment** is brought clear first. What needs no repair you put right yourself. What is broken, or what nobody knows, goes **out of use** and is reported. *Another day* draws the workshop anew. Go on until you find all of them. What you look at every day is what you stop seeing.
 
 # %% [markdown]
 # ## The usual cautions, and why
@@ -146,16 +146,21 @@ given_table("Eyes, hands and parts under force", ["caution", "why"],
 given_table("Chemicals, heat and air", ["caution", "why"],
             [(c.text, c.why) for c in safety.cautions if c.theme in ("chemicals", "heat", "air")])
 
-# %% tags=["then"]
+# %% [markdown] tags=["then"]
+# Wear the **kind** of eye protection that fits: side shields where parts fly, closed goggles where something splashes or is blown. Reading glasses and sunglasses do not protect. People who stand near need the same protection as you.
+#
+# Brush or rinse an oil gallery clear. Only where that does not help, blow it: air turned down to 2 bar, a guarded nozzle, closed goggles, and nobody at the other end.
+#
+# Turning gears slowly does *not* make it safe. The teeth hold the finger before you feel it.
+
+# %% [markdown]
+# ## Lifting, and where figures come from
+#
+# The last cautions are about loads, and about the figures that you work by.
+
+# %% tags=["rig"]
 given_table("Lifting, and where figures come from", ["caution", "why"],
             [(c.text, c.why) for c in safety.cautions if c.theme in ("lifting", "figures")])
-
-# %% [markdown] tags=["then"]
-# Eyes need the **kind** that fits: side shields for what flies, closed goggles for what splashes or is blown. Reading glasses and sunglasses are neither. And whoever stands near is protected as you are.
-#
-# An oil gallery is brushed or rinsed clear. Only where that does not do is it blown: with the air turned down to 2 bar, a guarded nozzle, closed goggles, and nobody at the other end.
-#
-# One more surprises people: a hand that turns gears slowly is *not* safe because it is slow. The teeth have the finger before you feel it.
 
 # %% [markdown]
 # ## Whose rules these are
@@ -184,9 +189,9 @@ order_bench(jobs, jobs.operations_of["hoist"])
 # %% [markdown]
 # ## May I lift this?
 #
-# A case half of 16 kg does not feel like much. What hurts the back is not the weight alone but the **reach**: how far the load is from your body.
+# A case half of 16 kg does not feel heavy. But your back also feels the **reach**: how far the load is from your body.
 #
-# The lifting equation begins with 23 kg, for a lift that could not be easier, and takes off a part for everything that makes it harder:
+# The lifting equation begins with 23 kg, for the easiest lift there is. Everything that makes the lift harder takes a part away:
 #
 # **limit = 23 kg × reach × height × travel × twist × frequency × grip**, and **index = load ÷ limit**.
 
@@ -196,23 +201,29 @@ lesson.predict("limit-left", right=f"{lifting.Lift.measured({'mass_kg': 16, 'rea
 # %% tags=["then"]
 lifting_rig(mass_kg=16, reach_cm=50, height_cm=25, travel_cm=60, twist_deg=30)
 
-# %% [markdown] tags=["then"]
-# Now bring the index to 1 without changing the load.
+# %% [markdown]
+# ## Make the lift easier
+#
+# In the picture above, bring the index to 1 without changing the load.
 
 # %% tags=["predict"]
 lesson.predict("most-help")
 
 # %% [markdown] tags=["then"]
-# It depends on the lift: with a load close to you but far to the side it is the twist. A lift table wins twice, since it raises the load and shortens the way.
+# It depends on the lift. If the load is close to you but far to the side, less twist helps most. A lift table helps twice: it raises the load and shortens the travel.
 #
-# At an index **up to 1** most healthy people can do the lift day by day. **Above 1** use the hoist or the lift table, or change the lift. **Above 3** leave it. Your own back may say less than the equation: then your back decides. A lift table or sling takes what it is **marked** for, so find out what the load weighs before you choose one.
+# - Index **up to 1**: most healthy people can do this lift every day.
+# - **Above 1**: use the hoist or the lift table, or change the lift.
+# - **Above 3**: do not lift.
+#
+# If your own back can take less, your back decides. A lift table or sling carries the load that is **marked** on it, so find out what the load weighs before you choose one.
 
 # %% tags=["then"]
 grips = {"good": "handles", "fair": "fingers bent right round an edge", "poor": "smooth, oiled or sharp"}
 given_table("How the six parts are worked out", ["part", "works out as", "best at"], [
     ("reach, H cm", "25 ÷ H", "25 cm or less"),
     ("height of the hands, V cm", "1 − 0.003 × the distance of V from 75", "75 cm"),
-    ("way up or down, D cm", "0.82 + 4.5 ÷ D", "25 cm or less"),
+    ("travel up or down, D cm", "0.82 + 4.5 ÷ D", "25 cm or less"),
     ("twist of the body, A degrees", "1 − 0.0032 × A", "0"),
     ("frequency", "1 up to one lift in five minutes", "seldom"),
     *[(f"grip, {word}", f"{lifting.GRIP[grip][0]:g} below 75 cm, {lifting.GRIP[grip][1]:g} above", grip)

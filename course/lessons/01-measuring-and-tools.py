@@ -12,7 +12,7 @@
 # - set the wrench with an adapter and in any unit
 # - say what your reading allows you to claim
 #
-# **Time:** 35 to 40 minutes. **What passing proves:** that your figures can be trusted by whoever builds on them.
+# **Time:** 35 to 40 minutes. **What passing proves:** that others can trust your figures.
 #
 # *Invented unit, for teaching. On a real unit the maker's manual, local codes and licensed practice decide.*
 
@@ -92,7 +92,7 @@ given_table(
 # %% [markdown]
 # ## The vernier, and where your eye is
 #
-# The depth gauge has no thimble. Its vernier has 20 spaces in 19 mm, so each is 0.05 mm short of a millimetre. The vernier line that meets a main line tells the twentieths; the figures on the vernier number its lines.
+# The depth gauge has no thimble. Its vernier has 20 spaces in 19 mm, so each is 0.05 mm short of a millimetre. The vernier line that meets a main line shows the twentieths; the figures on the vernier number its lines.
 
 # %% tags=["predict"]
 lesson.predict("from-the-side")
@@ -126,7 +126,7 @@ given_table(
 # %% [markdown] tags=["then"]
 # One reading does not belong to the others. Do not just strike it, and do not just average it in. **Look for the cause** (grit, a burr, a tilted tool, a misread line), correct it, and take the set again. If you find no cause, it stays and you say so. If the cause is already known and is not the size (grit was on the anvil), leave the reading out and note why.
 #
-# The standard deviation tells how far single readings scatter. The mean of four readings scatters half as much as one reading. An error of the tool itself does not average out: one that is known comes off each reading, one that nobody has looked for has to be found first.
+# The standard deviation shows how far single readings scatter. The mean of four readings scatters half as much as one reading. An error of the tool itself does not average out: one that is known comes off each reading, one that nobody has looked for has to be found first.
 
 # %% [markdown]
 # ## A tool for the tolerance
@@ -298,7 +298,7 @@ lesson.calculation("uncertainty")
 # %% [markdown]
 # ## How you are marked
 #
-# Your readings are your own, and a reading counts if it is right to a line of the tool. Where an answer builds on an earlier one, a slip is charged once. What could hurt somebody is **must-pass**. What you do with a zero, with a reading and with a dial, what you claim of a part, a shaft or a bolt, and which torque wrench you take and how it is kept decide their outcomes: one line wrong, and they are not met.
+# Your readings are your own, and a reading counts if it is right to a line of the tool. Where an answer builds on an earlier one, a mistake costs marks once. What could hurt somebody is **must-pass**. What you do with a zero, with a reading and with a dial, what you claim of a part, a shaft or a bolt, and which torque wrench you take and how it is kept decide their outcomes: one line wrong, and they are not met.
 #
 # Now open the exercise from **start-here**.
 

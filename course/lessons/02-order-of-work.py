@@ -102,35 +102,21 @@ given_table(
 # There are only four reasons why a step has to come first.
 #
 # 1. **Cannot.** The later step is impossible without it.
-# 2. **Buries.** Afterwards the earlier step can no longer be reached. Nothing tells you until the end.
-# 3. **Harms.** The wrong way round, a part or a person is harmed.
-# 4. **Blinds.** The wrong way round, a check is worth nothing: you measured, and you know nothing.
+# 2. **Buries.** Afterwards you can no longer reach the earlier step. You notice it only at the end.
+# 3. **Harms.** In the wrong order, a part or a person is harmed.
+# 4. **Blinds.** In the wrong order, a check shows nothing: you measured, and you know nothing.
 
 # %% tags=["rig"]
-given_table("Cannot: three examples from this unit", ["comes first", "comes later", "why"],
-            [(name[r.earlier], name[r.later], r.reason)
-             for r in unit.rules if r.kind == "cannot" and r.earlier][:3])
-
-# %% tags=["rig"]
-given_table("Buries: three examples from this unit", ["comes first", "comes later", "why"],
-            [(name[r.earlier], name[r.later], r.reason)
-             for r in unit.rules if r.kind == "buries" and r.earlier][:3])
-
-# %% tags=["rig"]
-given_table("Harms: three examples from this unit", ["comes first", "comes later", "why"],
-            [(name[r.earlier], name[r.later], r.reason)
-             for r in unit.rules if r.kind == "harms" and r.earlier][:3])
-
-# %% tags=["rig"]
-given_table("Blinds: three examples from this unit", ["comes first", "comes later", "why"],
-            [(name[r.earlier], name[r.later], r.reason)
-             for r in unit.rules if r.kind == "blinds" and r.earlier][:3])
+found = {kind: [r for r in unit.rules if r.kind == kind and r.earlier][:2]
+         for kind in ("cannot", "buries", "harms", "blinds")}
+given_table("Two examples of each from this unit", ["reason", "comes first", "comes later", "why"],
+            [(kind, name[r.earlier], name[r.later], r.reason) for kind, rules in found.items() for r in rules])
 
 # %% tags=["predict"]
 lesson.predict("most-expensive")
 
 # %% [markdown] tags=["then"]
-# A *cannot* stops you on the spot, so it costs little. A *buries* lets you work on, and everything that was fitted since stands in the way.
+# A *cannot* stops you at once, so it costs little. A *buries* lets you work on, and every part that you fit after it must come off again.
 
 # %% [markdown]
 # ## The rules as a picture
@@ -208,11 +194,11 @@ given_table("The holds of this unit", ["hold", "begins with", "needed for", "end
 # Some steps go in **as one**: two shafts whose gears mesh, rails that pass through their forks. Plan them as one step.
 
 # %% [markdown]
-# ## A slip and its price
+# ## A mistake and its price
 #
 # Two things count, and they are not the same.
 #
-# - **The plan slip:** how few steps you would have to move in your list to make it work. This sets your mark.
+# - **Steps to move:** the fewest steps of your list that must be moved to make it work. This sets your mark.
 # - **The bench cost:** what it would have cost to find out at the bench. This is what the feedback tells you.
 
 # %% tags=["predict"]
@@ -247,7 +233,7 @@ given_table("Single-use parts of this unit", ["part"],
 # %% [markdown]
 # ## Where somebody could be hurt
 #
-# Some rules guard more than time and parts. Broken, they can hurt you at the bench or let the unit fail on the road. In the exercise these are **must-pass**: one slip here is not made up for by marks elsewhere. The two orders, and which parts must be new, decide their outcomes as well.
+# Some rules guard more than time and parts. Broken, they can hurt you at the bench or let the unit fail on the road. In the exercise these are **must-pass**: marks elsewhere do not make up for one mistake here. The two orders, and which parts must be new, decide their outcomes as well.
 
 # %% tags=["rig"]
 given_table("Rules that guard safety", ["comes first", "comes later", "why"],
@@ -271,7 +257,7 @@ lesson.calculation("several-hands")
 # %% [markdown]
 # ## How you are marked
 #
-# Every order that works gets full marks. If yours does not, the fewest steps that would have to be moved are counted, and shuffling by luck earns next to nothing. Leaving a step out is never cheaper than putting it in the wrong place. Where an answer builds on an earlier one, a slip is charged once.
+# Every order that works gets full marks. If yours does not, the fewest steps that would have to be moved are counted, and shuffling by luck earns next to nothing. Leaving a step out is never cheaper than putting it in the wrong place. Where an answer builds on an earlier one, a mistake costs marks once.
 #
 # Now open the exercise from **start-here**.
 

@@ -76,7 +76,7 @@ thread_chooser(unit, max(tapped, key=lambda g: (g.metal is soft, g.group.count))
 # %% [markdown]
 # ## Wet threads
 #
-# A torque is good for **one state** of the thread: the one that the manual means. As delivered, oiled, dry, with sealant or with locking compound: each needs its own torque for the same clamp.
+# A torque holds for **one state** of the thread: the state that the manual means. As delivered, oiled, dry, with sealant or with locking compound: each needs its own torque for the same clamp.
 
 # %% tags=["predict"]
 lesson.predict("oiled-bolt")
@@ -86,9 +86,9 @@ worst = max(tapped, key=lambda g: max(g.worst_use(state) for state in g.states))
 clamp_by_state(worst)
 
 # %% [markdown] tags=["then"]
-# The oiled bolt is pulled further, towards yield, and a thread in aluminium towards stripping. The washed, dry bolt turns hard and clicks early: the wrench says done, the joint is loose.
+# The oiled bolt is pulled further, towards yield, and a thread in aluminium towards stripping. The washed, dry bolt turns hard, so the wrench clicks early and the joint is loose.
 #
-# For the same clamp the torque has to follow the friction:
+# For the same clamp, each friction needs its own torque:
 
 # %% tags=["then"]
 given_table(
@@ -100,9 +100,9 @@ given_table(
 )
 
 # %% [markdown] tags=["then"]
-# The table is there to understand. At the bench you do not recalculate: you **bring the thread into the state that the manual means**. Clean it, dry it, then oil it or put compound on it if the manual says so, and only there.
+# At the bench you do not recalculate. You **bring the thread into the state that the manual means**: clean it, dry it, then oil it or put compound on it only if the manual says so.
 #
-# **Locking compound works once.** A bolt that comes out is cleaned to bare metal and gets fresh compound; the old, cured rest holds nothing and spoils the friction.
+# **Locking compound works once.** Clean a bolt that came out to bare metal and use fresh compound. Old, cured compound holds nothing and changes the friction.
 
 # %% [markdown]
 # ## Units of torque
@@ -162,13 +162,16 @@ given_table(f"{most.group.name}, {most.thread.name} in {most.metal.name.lower()}
              for mm, s in zip(lengths, loads)])
 
 # %% [markdown] tags=["then"]
-# So a bolt goes back where it came from: lengths differ round a case. And:
+# So put each bolt back where it came from: lengths differ round a case.
+
+# %% [markdown]
+# ## Start bolts by hand
 #
-# - **Start every bolt by hand**, two turns or more. If it goes stiff, back it out and look. A tool would cut straight across the thread and you would not feel it.
-# - **All bolts in before any is tight.** The parts can still shift until then.
 # - **Dowels first.** They place the case; bolts do not.
-# - A **sealing washer** seals by being squeezed into the marks of its seat. It has taken that shape for good, so it is new each time, on clean faces.
-# - A **tapered-head screw** centres itself on the cone of its seat. It wedges there, so more of the torque goes into the head and less into clamp. Clean the cone, seat all such screws lightly in turn, then tighten; never put a washer under the cone.
+# - **Start every bolt by hand**, two turns or more. If it goes stiff, back it out and look. A tool would cut a new thread across the old one, and you would not feel it.
+# - **All bolts in before any is tight.** Until then the parts can still move.
+# - A **sealing washer** seals because it is squeezed into the marks of its seat. It keeps that shape, so fit a new one each time, on clean faces.
+# - A **tapered-head screw** wedges itself in the cone of its seat, so more of the torque goes into the head and less into clamp. Clean the cone, seat all such screws lightly in turn, then tighten. Never put a washer under the cone.
 
 # %% [markdown]
 # ## Oil in a blind hole
@@ -197,7 +200,7 @@ given_table(f"{blind.group.name}: room for {full:.2f} cm³ under the tip",
 # %% [markdown]
 # ## Tightening a face
 #
-# Bolts on one face are not alone. Pulling one presses the parts together under its neighbours, and they lose some of their clamp. How much depends on what lies between: bare metal gives little, a gasket a lot.
+# When you tighten one bolt, it presses the parts together under its neighbours too, and they lose some of their clamp. With bare metal between the faces they lose little, with a gasket a lot.
 
 # %% tags=["predict"]
 flanged = [g for g in groups if g.group.flange is not None]
@@ -212,9 +215,9 @@ lesson.predict("loosest-bolt", right=("first", "middle", "last")[place])
 face_tightening(unit, softest.group.id)
 
 # %% [markdown] tags=["then"]
-# Now a second and a third round. A wrench never loosens: it turns only the bolts that have lost clamp, and clicks at once on the others.
+# Now make a second and a third round. The wrench turns only the bolts that have lost clamp. On the others it clicks at once.
 #
-# Then tick that friction scatters. **Do more rounds cure that?** They do not: rounds even out what bolts take from each other, nothing else.
+# Then tick that friction scatters, and make more rounds. They do not help against that: rounds even out only what bolts take from each other.
 
 # %% tags=["then"]
 rounds = {"once": 1, "twice": 2, "three times": 3}
@@ -227,7 +230,12 @@ given_table(f"{softest.group.name}: the same torque, six ways (allowed spread {s
             [(o, r, f"{t.clamp_n.min() / 1e3:.1f}", f"{t.spread:.0%}") for o, r, t in plans])
 
 # %% [markdown] tags=["then"]
-# So **the rounds even out the clamp**. Crosswise against round the ring changes little of it. What then is the pattern good for? Look at the faces while they come down.
+# So **the rounds even out the clamp**. Whether you go crosswise or round the ring changes it little.
+
+# %% [markdown]
+# ## Why crosswise
+#
+# The pattern matters while the faces come down.
 
 # %% tags=["predict"]
 lesson.predict("one-corner-first")
@@ -244,24 +252,31 @@ given_table(f"{wide.group.name}: widest gape between the faces, mm",
              for o, share, gapes in down])
 
 # %% [markdown] tags=["then"]
-# Full torque on one bolt tips the part: the far side lifts. A first round at a third of the torque lifts it far less, and **crosswise it closes sooner** than round the ring. That keeps the part from bending, from jamming on its dowels and from squeezing wet sealant out on one side.
+# Full torque on one bolt tips the part: the far side lifts. A first round at a third of the torque lifts it far less, and **crosswise it closes sooner** than round the ring. So the part does not bend, does not jam on its dowels, and does not squeeze wet sealant out on one side.
 #
-# The usual rule: all by hand, then from the middle outwards and crosswise, at a third, two thirds and full torque, and once more at full torque. From the middle outwards is said to drive the sealant to the edges; our model is a ring of bolts and shows nothing of that.
-#
-# How much rounds matter depends on the joint:
+# The usual rule: all by hand, then from the middle outwards and crosswise, at a third, two thirds and full torque, and once more at full torque. People say that this drives the sealant to the edges. Our model is a ring of bolts and cannot show that.
 
-# %% tags=["then"]
+# %% [markdown]
+# ## Which joints need more rounds
+#
+# Each joint has a spread that is allowed. Where one round leaves more than that, make another round.
+
+# %% tags=["rig"]
 given_table("One round at full torque, round the ring",
-            ["face", "what its bolts lose to each other: spread", "this joint bears"],
+            ["face", "spread after one round", "spread allowed"],
             [(g.group.name, f"{once[g.group.id].spread:.0%}", f"{g.group.spread:.0%}") for g in flanged])
 
-# %% [markdown] tags=["then"]
-# **Wet sealant** carries no clamp. While it still stands between the faces it holds them apart; as it runs out, every bolt slackens. Set a film in the face above, tighten all bolts, then let the film run out. That is why a last round follows after a few minutes, within the sealant's open time, and never after it has cured.
+# %% [markdown]
+# ## A last round on wet sealant
+#
+# **Wet sealant** carries no clamp. At first it holds the faces apart. As it flows out, every bolt loses clamp. Set a film in the face above, tighten all bolts, then let the film run out.
+#
+# So make a last round after a few minutes, within the open time of the sealant, and never after it has cured.
 
 # %% [markdown]
 # ## Shaft nuts
 #
-# A shaft nut takes a very large torque. You can only put it in if the shafts stand still: **two gears engaged at once lock both shafts**, because two ratios cannot both be true. Never hold a gear with a bar or a screwdriver in its teeth.
+# A shaft nut needs a very large torque, so the shafts must stand still. **Two gears engaged at once lock both shafts**, because the output shaft cannot turn at two ratios. Never hold a gear with a bar or a screwdriver in its teeth.
 
 # %% tags=["rig"]
 nuts = sorted((g for g in groups if g.group.tapped is None), key=lambda g: -g.torque.m_as("N*m"))
@@ -273,12 +288,14 @@ given_table(
 )
 
 # %% [markdown]
-# **Look at the thread before you pull.** A left-hand thread tightens anticlockwise, seen from the nut. Whoever pulls the wrong way loosens it, or breaks it.
+# **Look at the thread before you pull.** A left-hand thread tightens anticlockwise, seen from the nut. If you pull the wrong way you loosen it, or break it.
 #
-# The pull at the grip is the torque divided by the length of the wrench. It is more than one arm should give: a long wrench, both hands, feet apart, the unit bolted down.
+# The pull at the grip is the torque divided by the length of the wrench. It is more than one arm can give safely: take a long wrench, both hands, feet apart, and bolt the unit down.
+
+# %% [markdown]
+# ## Lock the nut
 #
-# Then the nut is **locked**: its collar is staked into the slot of the shaft, or the tab of a plate is bent against it. That metal bends once. A nut that was staked, or a plate that was bent, is replaced.
-#
+# The collar of the nut is staked into the slot of the shaft, or the tab of a plate is bent against the nut. That metal may be bent once only. So a nut that was staked, or a plate that was bent, is replaced.
 
 # %% tags=["predict"] needs="staked-nut"
 staked = unit.fits.staked_nuts if unit.fits_if_any else ()
@@ -295,7 +312,7 @@ given_table("What a staked collar holds once the clamp is gone",
              for n, share, s in holds]) if holds else None
 
 # %% [markdown] tags=["then"] needs="staked-nut"
-# A shallow tab is crushed in its slot, and holds in step with its depth. A deep one can only be sheared off; deeper than that gains nothing and may crack it. Compare the hold with the torque in the table of nuts: staking keeps a nut from walking off, it does not replace the torque.
+# A shallow tab is crushed in its slot: half the depth, half the hold. A deep tab can only be sheared off; deeper than that gains nothing and may crack it. Compare the hold with the torque in the table of nuts. Staking keeps a nut from turning loose. It does not replace the torque.
 
 # %% [markdown]
 # ## Work it out
@@ -326,7 +343,7 @@ lesson.calculation("shaft-nut")
 # %% [markdown]
 # ## How you are marked
 #
-# Where a figure builds on an earlier one, a slip is charged once. A setting is right if it is the nearest mark of the wrench's scale, a reading if it is right to the last figure shown. Six things are **must-pass**, each asked in several cases of which every one must be right: the state of the thread, how a bolt starts in aluminium, a dry blind hole, which way a nut turns, how the shafts are held, and which parts are used again.
+# Where a figure builds on an earlier one, a mistake costs marks once. A setting is right if it is the nearest mark of the wrench's scale, a reading if it is right to the last figure shown. Six things are **must-pass**, each asked in several cases of which every one must be right: the state of the thread, how a bolt starts in aluminium, a dry blind hole, which way a nut turns, how the shafts are held, and which parts are used again.
 #
 # Now open the exercise from **start-here**.
 

@@ -85,7 +85,7 @@ lesson.predict("twice-as-tight")
 force_when_cold(warmed)
 
 # %% [markdown] tags=["then"]
-# Dry or oiled makes nearly as much difference. So you never know **one** force, but a range. Work it out first: a gauge tells something only to whoever knows what to expect.
+# Dry or oiled makes nearly as much difference. So you never know **one** force, but a range. Work it out first: a gauge helps you only if you know what to expect.
 #
 # Much more than the range: tilt, burr, dirt, wrong part. Stop. Much less: worn or wrong part. Take it out.
 
@@ -96,7 +96,7 @@ force_when_cold(warmed)
 press_rig(unit)
 
 # %% [markdown]
-# ## Where the driver bears
+# ## Where the driver presses
 
 # %% tags=["predict"]
 lesson.predict("wrong-ring")
@@ -105,21 +105,28 @@ lesson.predict("wrong-ring")
 driven_section(INNER, OUTER, shaft=False)
 
 # %% [markdown] tags=["then"]
-# Each ball leaves a dent in the raceways. Nobody sees it, and the bearing rumbles from the first drive.
+# Each ball leaves a dent in the raceways. You cannot see it, and the bearing rumbles from the first drive.
 
 # %% tags=["then"]
 driven_section(OUTER, OUTER, shaft=False)
 
 # %% [markdown] tags=["then"]
-# **Bear only on the ring that is being fitted.** If both seats grip at once, bear on both rings at once, with a flat plate or a stepped sleeve:
+# **Press only on the ring that is being fitted.**
 
-# %% tags=["then"]
+# %% [markdown]
+# ## Both seats at once
+#
+# If both seats grip at once, press on both rings at once, with a flat plate or a stepped sleeve:
+
+# %% tags=["rig"]
 driven_section(fit.BOTH, fit.BOTH)
 
-# %% [markdown] tags=["then"]
-# Start it square: chamfer first, seat clean and lightly oiled. It is home when the force jumps, the sound turns dull and **no feeler goes under it anywhere**. Support the shaft under its end, never a gear or the other bearing.
+# %% [markdown]
+# ## Square and home
 #
-# **Which side up:** look it up before it is oiled. A taper ring's wide end opens towards its rollers; a chamfered bore leads on.
+# - **Which side up:** look it up before you oil the bearing. The wide end of a cup opens towards its rollers. A chamfered bore goes on first.
+# - **Square:** chamfer first, seat clean and lightly oiled. Support the shaft under its end, never a gear or the other bearing.
+# - **Home:** the force jumps, the sound turns dull, and **no feeler goes under the ring anywhere**.
 
 # %% [markdown]
 # ## Warm the part
@@ -128,7 +135,7 @@ driven_section(fit.BOTH, fit.BOTH)
 #
 # growth = diameter × growth of a metre for each degree × rise
 #
-# Add the rise to the temperature of the room, and about 25 degrees more for the way from oven to seat. A rise is given in K (kelvin): one K is a step of one °C.
+# Add the rise to the temperature of the room, and about 25 degrees more, because the part cools between oven and seat. A rise is given in K (kelvin): one K is a step of one °C.
 
 # %% tags=["predict"]
 lesson.predict("freed-by-heat")
@@ -136,15 +143,17 @@ lesson.predict("freed-by-heat")
 # %% tags=["then"] needs="warmed-press"
 play_when_warm(warmed)
 
-# %% [markdown] tags=["then"]
-# Limits come before sums:
+# %% [markdown]
+# ## How warm it may get
+#
+# Keep these limits, whatever the sum says:
 #
 # - Rolling bearings about **120 °C** at most; sealed or greased ones about **80 °C**. The maker's figure wins.
-# - **Never a flame.** It heats one spot, softens hardened steel and cannot be read. Oven, plate or induction heater, with a thermometer.
-# - **Seals out first.** Rubber does not survive what the case does.
-# - Not enough at the limit? Cool the inner part as well. Do not go over.
+# - **Never a flame.** It heats one spot, softens hardened steel, and you cannot read its temperature. Use an oven, a plate or an induction heater, with a thermometer.
+# - **Seals out first.** Rubber cannot take the heat that the case takes.
+# - If the limit is too low to free the part, cool the inner part as well. Do not go over the limit.
 
-# %% tags=["then"]
+# %% tags=["rig"]
 given_table(
     "A ball bearing with 30 µm of grip on 40 mm, room 20 °C",
     ["bearing", "just free at, °C", "warm to, °C", "limit, °C", "within the limit?"],
@@ -153,14 +162,16 @@ given_table(
      for w in [fit.warm_to_assemble(Q(30, "um"), Q(40, "mm"), Q(10.9e-6, "1/K"), Q(limit, "degC"))]],
 )
 
-# %% [markdown] tags=["then"]
-# **Cold** shrinks the inner part by the same sum. A freezer (about −20 °C) is the first choice. Dry ice (−78 °C) gives more than twice as much, and brings dangers of its own:
+# %% [markdown]
+# ## Cool the inner part
+#
+# **Cold** shrinks the inner part; the sum is the same. Use a freezer (about −20 °C) first. Dry ice (−78 °C) shrinks it more than twice as much, and it is dangerous:
 #
 # - **It suffocates.** It turns into carbon dioxide, which you cannot smell and which fills a room from the floor up: 1 kg makes half a cubic metre. Use it in the open or in a well-aired room, never in a store, a pit or a closed car.
-# - **It bursts what is closed.** The lid lies loose. Never a bottle, a screw top or a taped box.
-# - **It burns skin at once.** Dry insulated gloves, tongs, eye protection. Wet gloves freeze to the part.
+# - **It bursts closed containers.** Let the lid lie loose. Never use a bottle, a screw top or a taped box.
+# - **It burns skin at once.** Wear dry insulated gloves and eye protection, and use tongs. Wet gloves freeze to the part.
 #
-# Use it only if somebody at your bench has been shown how; local rules decide.
+# Use it only if somebody at your bench has been shown how. Local rules decide.
 
 # %% [markdown] needs="seal"
 # ## Seals
@@ -185,7 +196,7 @@ seal_seat(unit, unit.fits.seals[0].id)
 # %% [markdown] needs="spring-pin"
 # ## Spring pins
 #
-# A slotted pin is squeezed by its hole and springs back. It must bear the force of the lever many times over.
+# The hole squeezes a slotted pin, and the pin springs back against it. The pin must bear many times the force of the lever.
 
 # %% tags=["predict"]
 lesson.predict("force-on-pin")
@@ -198,19 +209,21 @@ given_table("1.6 kN on a pin", ["pin, mm", "double shear, kN", "times the force"
               f"{fit.pin_margin(fit.spring_pin(Q(mm, 'mm')), load, 1):.1f}") for mm in (3.0, 4.0, 5.0, 6.0)])
 
 # %% [markdown] tags=["then"]
-# In **double shear** the pin would have to be cut at two planes:
+# In **double shear** the pin must be cut at two planes before it fails:
 
 # %% tags=["then"]
 spring_pin_section()
 
-# %% [markdown] tags=["then"]
-# In **single shear** there is one plane, and the pin bears half. A second pin can nest in the first, slots opposite: the loads add.
+# %% [markdown] needs="spring-pin"
+# ## A pin in single shear
+#
+# In **single shear** there is one plane, so the pin bears half the load. A second pin can sit inside the first, with the slots opposite. Then the loads add.
 
-# %% tags=["then"]
+# %% tags=["rig"]
 spring_pin_section(planes=1, nested=True)
 
-# %% [markdown] tags=["then"]
-# **Slot in the line of the force.** Both ends inside the hole, at the manual's depth. A new pin each time.
+# %% [markdown]
+# Fit the pin with its **slot in the line of the force**, both ends inside the hole, at the depth of the manual. Use a new pin each time.
 
 # %% [markdown]
 # ## Taper pins
@@ -284,7 +297,7 @@ lesson.calculation("stake")
 # %% [markdown]
 # ## How you are marked
 #
-# Where an answer builds on an earlier one, a slip is charged once. The right way to warm a part and the cautions at the bench are **must-pass**. Where to press on or stop, where a driver bears and how its force runs, which pin goes in and how it sits, and what is used again decides its outcome: one line wrong, and it is not met.
+# Where an answer builds on an earlier one, a mistake costs marks once. The right way to warm a part and the cautions at the bench are **must-pass**. Where to press on or stop, where a driver presses and how its force runs, which pin goes in and how it sits, and what is used again decides its outcome: one line wrong, and it is not met.
 #
 # Now open the exercise from **start-here**.
 

@@ -122,11 +122,14 @@ given_table("From the gap to the shim", ["the shim", "mm"],
              (f"meets the target, {target}", f"{thin:.2f} to {thick:.2f}")])
 
 # %% [markdown] tags=["then"]
-# Take what fills the case from the case. Then go on by the target: a thicker shim tightens here, so preload is **added**, and end play would be taken off.
-#
-# On the shelf the shims come in steps.
+# Subtract what fills the case from the case. Then go on by the target: here a thicker shim tightens, so preload is **added**, and end play would be subtracted.
 
-# %% tags=["then"]
+# %% [markdown]
+# ## The shelf has steps
+#
+# Shims are sold in steps. The line shows the setting that each of them gives.
+
+# %% tags=["rig"]
 shim_choice(main, bearings)
 
 # %% [markdown]
@@ -175,7 +178,7 @@ given_table("All of it together", ["combined, µm", "times about 2, µm", "meani
 # %% [markdown]
 # ## The trial fit
 #
-# The other way to find a shim: fit a thin one, read the end play, add what is missing. End play read on a dial is called **end float**. Set the dial against the shaft's end, pull, read, push, read. The **difference** is the float; where the dial stands at zero does not matter.
+# The other way to find a shim: fit a thin one, read the end play, add what is missing. End play read on a dial is called **end float**. Set the dial against the end of the shaft: pull, read, push, read. The **difference** is the float.
 
 # %% tags=["predict"]
 lesson.predict("first-reading")
@@ -187,11 +190,11 @@ lesson.predict("first-reading")
 shim_bench(unit, main.id, trial=bearings.shim_set_by_id(main.shim_set).thicknesses_mm[:1])
 
 # %% [markdown] tags=["then"]
-# A taper roller leans on a **rib**, the shoulder at its thick end. Rollers that have not yet run home to it stand proud, and hide play that comes back later. Turn the shaft under hand load until the reading stays.
+# A taper roller rests on a **rib**, the shoulder at its thick end. Rollers that have not settled on it hide play that comes back later. Turn the shaft under hand load until the reading stays the same.
 #
-# Now set the plunger to *just touching* and to *one turn*. A plunger that leaves the shaft cannot follow it: the total comes out short. Press it in by more than the float.
+# Now set the plunger to *just touching* and to *one turn*. A plunger that leaves the shaft reads too little. Press it in by more than the float.
 #
-# Take the shim that was chosen above. The pointer stops moving. **A dial measures play. It cannot measure preload.**
+# Then fit the shim that was chosen above: the pointer stops moving. **A dial measures play. It cannot measure preload.**
 
 # %% [markdown]
 # ## Warm and cold
@@ -297,7 +300,7 @@ lesson.calculation("life-compared")
 # %% [markdown]
 # ## How you are marked
 #
-# Where an answer builds on an earlier one, a slip is charged once. A shim is right if it meets the target with the guard band; several may be. The direction of the shim, the check after a change, and the cautions are **must-pass**. What is done where no shim fits, what the cord says of a shim, and what heat does to a pair decide their outcomes: one line wrong, and they are not met.
+# Where an answer builds on an earlier one, a mistake costs marks once. A shim is right if it meets the target with the guard band; several may be. The direction of the shim, the check after a change, and the cautions are **must-pass**. What is done where no shim fits, what the cord says of a shim, and what heat does to a pair decide their outcomes: one line wrong, and they are not met.
 #
 # Now open the exercise from **start-here**.
 

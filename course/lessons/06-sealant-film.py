@@ -52,9 +52,9 @@ lesson.asked_again()
 # %% [markdown]
 # ## What a film has to do
 #
-# Two machined faces touch only in places. Between them is a gap: their roughness, and what they are out of flat. A film has one task: to fill that gap so that **no path is left** from the oil to the outside.
+# Two machined faces touch only in places, because they are rough and not quite flat. Between them is a gap. A film has one task: to fill that gap so that **no path is left** from the oil to the outside.
 #
-# What is too much comes out at both edges. Outside you can wipe it off. Inside nobody can, and a lump that comes loose sits in an oil gallery.
+# The surplus comes out at both edges. Outside you can wipe it off. Inside you cannot, and a lump that comes loose can block an oil gallery.
 
 # %% [markdown]
 # ## Clean, dry, flat
@@ -75,20 +75,20 @@ sealant_rig(
 )
 
 # %% [markdown] tags=["then"]
-# Nothing holds on oil. Lift the face off, choose **wipe**, wipe that stretch and lay it again. Close it once more.
+# Sealant does not stick to oil. Lift the face off, choose **wipe**, wipe that stretch and lay it again. Close it once more.
 #
-# The order is: scrape, wipe with solvent on a clean cloth, let it dry, look along a straightedge, **then** open the tube. Nobody touches the face after that.
+# The order: scrape; wipe with solvent on a clean cloth; let it dry; look along a straightedge; **then** open the tube. After that nobody touches the face.
 
 # %% [markdown]
 # ## How much sealant
 #
-# The next face is clean and bare, and the oil gallery beside it is safe up to a lump of 0.8 mm. You will try three things, and close the face after each:
+# The next face is clean and bare. The oil gallery beside it is safe up to a lump of 0.8 mm. Try three things, and close the face after each:
 #
 # 1. a film of 0.03 mm on every stretch;
 # 2. a film of 0.1 mm on every stretch;
 # 3. a bead of 3 mm on every stretch.
 #
-# A film is laid with a **roller**, gloves on; a bead comes from the nozzle. A bare finger has no place in it: the sealant can make your skin allergic for good.
+# You lay a film with a **roller** and a bead with the nozzle. Wear gloves: on bare skin the sealant can make you allergic for good.
 
 # %% tags=["predict"]
 lesson.predict("three-films")
@@ -97,9 +97,17 @@ lesson.predict("three-films")
 sealant_rig(unit, cover.id)
 
 # %% [markdown] tags=["then"]
-# The thin film leaves the widest part of the gap open. The fat bead seals, and pushes so much inwards that the oil gallery is in danger. The film in between does both things right.
+# The thin film leaves the widest part of the gap open. The fat bead seals, but it pushes a large lump towards the oil gallery. The film in between seals and leaves the gallery free.
 #
-# More is not safer. Now move **faces out of flat by** and see when the good film stops being good.
+# Now move **faces out of flat by**, and find where the good film begins to leak.
+
+# %% [markdown]
+# ## More is not safer
+#
+# The same face, with films and beads from thin to fat.
+
+# %% tags=["predict"]
+lesson.predict("laid-thicker")
 
 # %% tags=["then"]
 thicknesses, beads = (0.03, 0.06, 0.1, 0.15, 0.25), (0.8, 1.5, 2.0, 3.0)
@@ -115,13 +123,15 @@ given_table(
 )
 
 # %% [markdown]
-# ## How thick is enough: three lines of arithmetic
+# ## Work out how thick
 #
 # A bead keeps its volume when it is pressed flat. A bead of diameter *d*, pressed to a width *w*, makes a film of
 #
 # $$t = \frac{\pi\,d^2}{4\,w}$$
 #
-# The film must be at least as thick as the **largest** gap. What is over comes out: (*t* − gap) × width × length. About half of it goes inwards and lies along the edge as a half round of radius *r*, with π *r*² / 2 = volume per length.
+# 1. The film must be at least as thick as the **largest** gap.
+# 2. The rest comes out: (*t* − gap) × width × length.
+# 3. About half of the rest goes inwards. It lies along the edge as a half round of radius *r*: π *r*² / 2 = volume for each millimetre of length.
 
 # %% tags=["predict"]
 lesson.predict("thickest-bead")
@@ -138,16 +148,16 @@ given_table(
 )
 
 # %% [markdown] tags=["then"]
-# Twice the diameter is **four times** the film. That is why a bead that looks only a little fat makes such a lump.
+# Twice the diameter makes **four times** the film. So a bead that looks only a little fat makes a large lump.
 
 # %% [markdown]
 # ## Round every bolt hole
 #
-# A bolt hole is a hole in your film. What matters is whether it leads out.
+# A bolt hole is a hole in your film. Some holes lead out under the head of the bolt.
 #
-# - Bead on the **oil side** of the hole: the oil never reaches it.
-# - Bead on the **outer side**: the oil stands in the hole. If the hole leads out under the bolt's head, it leaks there.
-# - Bead straight **across**: it ends at one edge of the hole and begins again at the other. The oil goes through the middle.
+# - Bead on the **oil side** of the hole: the oil does not reach the hole.
+# - Bead on the **outer side**: oil stands in the hole. If the hole leads out, oil leaks under the head.
+# - Bead straight **across**: the bead has a gap as wide as the hole. The oil goes through the gap.
 # - **Round** the hole: sealed on both sides.
 
 # %% tags=["rig"]
@@ -163,12 +173,11 @@ given_table(
 )
 
 # %% [markdown]
-# **Blind holes** are another matter: what gets in cannot get out. A bolt turned into a blind hole that holds oil or sealant presses on it like a piston. The torque comes up, the joint is loose, and the case can split. Dry blind holes, and keep the bead off them.
-
-# %% [markdown]
-# ## A ring round a hole
+# ## Blind holes shut things in
 #
-# Below, one bolt hole is blind and a bead runs right round it. The ring is closed before the face comes down.
+# What gets into a blind hole cannot get out. If oil or sealant stands in it, the bolt presses on it like a piston: the wrench clicks, the joint is loose, and the case can split. So dry blind holes, and keep the bead off them.
+#
+# Below, a closed bead runs right round a blind hole.
 
 # %% tags=["predict"]
 lesson.predict("air-in-the-ring")
@@ -186,12 +195,12 @@ sealant_rig(
 )
 
 # %% [markdown] tags=["then"]
-# Never close a ring round a blind hole or between two beads: one even film or one bead, with a way for the air to the edge.
+# Never close a ring round a blind hole, or between two beads. Lay one even film or one bead, and leave the air a way out to the edge.
 
 # %% [markdown]
 # ## The clock
 #
-# Moisture-curing sealant grows a skin in air. Skin does not stick to the other face and does not flow into the gap. Anaerobic sealant stays wet longer, as the sheet says.
+# In air, moisture-curing sealant grows a skin. A skin does not stick to the other face and does not flow into the gap. Anaerobic sealant stays wet longer; its sheet says how long.
 #
 # The face below was coated 25 minutes ago with the case sealant.
 
@@ -206,7 +215,9 @@ sealant_rig(unit, case.id, minute=25,
             start=[f"film 0.1 middle {segment.id}" for segment in case.segments])
 
 # %% [markdown] tags=["then"]
-# A fresh coat over the skin does not help: the skin is still there. Wipe **everything** off both faces, clean them and begin again. So: everything else is done before the tube is opened. Bolts, dowels, tools and a second pair of hands lie ready.
+# A fresh coat over the skin does not help, because the skin is still there. Wipe **everything** off both faces, clean them and begin again.
+#
+# So have bolts, dowels, tools and a second person ready **before** you open the tube.
 
 # %% [markdown]
 # ## Down once, straight
@@ -220,7 +231,7 @@ sealant_rig(unit, case.id, minute=25,
 lesson.predict("slid-home")
 
 # %% [markdown] tags=["then"]
-# The rig above can do it too: choose how the face is set down.
+# The rig above shows it too: choose how the face is set down.
 
 # %% tags=["then"]
 laid = work.lay(work.everywhere(film.Hand.FILM, 0.15))
@@ -237,14 +248,14 @@ given_table(
 )
 
 # %% [markdown] tags=["then"]
-# The paste sticks to both faces and goes along by half the way, so only what lies near an edge is dragged over it. The rest closes the gap again. **What sliding makes is lumps:** on the side to which it was slid they grow, and the oil gallery can get one that is too large, while the other side gets less. Which side that is nobody sees any more.
+# The paste sticks to both faces and moves half as far as the case. The film still fills the gap, but **sliding makes lumps** on one side. A lump can be too large for the oil gallery, and from outside you cannot see it.
 #
-# The model leaves out that oil or dirt is smeared along the face. So slid means: lift it off, clean both faces, new film.
+# Sliding also smears oil and dirt along the face, which this model leaves out. So if the case slid: lift it off, clean both faces, lay a new film.
 
 # %% [markdown]
 # ## What comes out at the edge
 #
-# When the face is closed, what is too much comes out. You see the outside; **inside lies about as much**, and there nobody wipes it off. So the edge tells you what the film was like.
+# When you close the face, the surplus comes out. You see the outside. **About as much lies inside**, where nobody can wipe it off. So the edge shows you what the film was like.
 
 # %% tags=["predict"]
 lesson.predict("leave-as-it-is")
@@ -259,11 +270,11 @@ given_table(
 )
 
 # %% [markdown] tags=["then"]
-# - **Nothing comes out**, on a stretch or anywhere: nothing shows that the gap is full there. Lift it off, clean both faces, lay more.
+# - **Nothing comes out** on a stretch: nothing shows that the gap is full there. Lift the case off, clean both faces, lay more.
 # - **A small half round all along**: right. Wipe the outside off.
-# - **A half round above what the oil gallery allows**: as much lies inside. Lift it off, clean both faces, lay less. Where there is an opening, look inside with a mirror.
+# - **A half round larger than the oil gallery allows**: as much lies inside. Lift the case off, clean both faces, lay less.
 #
-# Paste takes seconds to minutes to flow, longer in the cold, and while it flows the bolts lose clamp. That is one reason why the last round of tightening is repeated.
+# Paste takes seconds to minutes to flow, longer in the cold. While it flows, the bolts lose clamp. So the last round of tightening is repeated.
 
 # %% [markdown]
 # ## Which sealant
@@ -285,7 +296,7 @@ given_table(
 # %% [markdown]
 # ## Oil only when it has cured
 #
-# Oil that reaches the film too early washes it out or lifts it. Skinned over is not cured: the inside is still paste. The hours on the sheet count, and a cold workshop makes them longer.
+# Oil that reaches the film too early washes it out or lifts it. A skin does not mean that the film is cured: inside it is still paste. Go by the hours on the sheet. In a cold workshop it takes longer.
 
 # %% tags=["rig"]
 given_table(
@@ -312,7 +323,7 @@ lesson.calculation("curing")
 # %% [markdown]
 # ## How you are marked
 #
-# In the exercise you lay a film yourself. It is closed by the same model as here, only you do not see it: any film that seals, leaves the oil galleries and blind holes free and is closed in time earns full marks. Getting a face ready, and what you do when something went wrong, are **must-pass**. Most other tasks hold one question that decides its outcome; the task says so.
+# In the exercise you lay a film yourself. The same model as here closes it, but you do not see the result. Any film that seals, leaves the oil galleries and blind holes free, and is closed in time earns full marks. Getting a face ready, and what you do when something went wrong, are **must-pass**. Most other tasks hold one question that decides its outcome; the task says so.
 #
 # Now open the exercise from **start-here**.
 

@@ -8,9 +8,9 @@
 # - work out what force a detent asks of the hand
 # - say what the interlock locks and when
 # - prove by hand that the lockout works
-# - tell what each misbuild does
+# - tell what each assembly fault does
 # - choose the test that shows it
-# - name the misbuild that no hand test shows
+# - name the assembly fault that no hand test shows
 #
 # **Time:** 30 to 40 minutes. **What passing proves:** that you can plan and read the hand test of a selector before a unit leaves your bench.
 #
@@ -67,7 +67,7 @@ gate_rig(unit, misbuilds=[])
 # %% [markdown]
 # ## Detents: what holds a gear in
 #
-# A spring presses a ball into a V notch in the rail. To leave the notch the rail has to lift the ball up the flank, against the spring and against friction, until it stands on the edge of the notch, the **crest**:
+# A spring presses a ball into a V notch in the rail. To leave the notch, the rail lifts the ball up the flank to the edge of the notch, the **crest**, against the spring and against friction:
 #
 # **force along the rail = spring force × tan(flank angle + friction angle)**
 #
@@ -82,22 +82,25 @@ forces = [(ramp, shift.detent_force(Q(detent.spring_force_n, "N"), Q(ramp, "deg"
            spring_rate=Q(detent.spring_rate_n_per_mm, "N/mm"), depth=Q(detent.notch_depth_mm, "mm")))
           for ramp in (20, 26, 32, 38, 45, 55)]
 given_table(f"The same spring and ball on other flanks (this unit has {detent.ramp_deg:g}°)",
-            ["flank, °", "to leave the notch, N", "at the crest, N", "way to the crest, mm"],
+            ["flank, °", "to leave the notch, N", "at the crest, N", "travel to the crest, mm"],
             [(ramp, f"{f.to_start.magnitude:.0f}", f"{f.at_crest.magnitude:.0f}", f"{f.travel.magnitude:.1f}") for ramp, f in forces])
 
 # %% [markdown] tags=["then"] needs="detent"
-# A flank of 55° asks more than three times the force of one of 20°. On the way to the crest the spring is pressed together by the depth of the notch, so the force still grows; that is the push you feel just before the gear snaps in.
-#
-# A spring that is too weak lets the gear jump out on the road; one that is too strong makes people force the lever. The figure is the maker's.
+# A flank of 55° needs more than three times the force of one of 20°. Up to the crest the spring is pressed together more and more, so the force grows. You feel that push just before the gear snaps in.
 
-# %% tags=["then"] needs="detent"
+# %% [markdown]
+# ## A weak spring, a strong spring
+#
+# If a detent spring is too weak, the gear jumps out on the road. If it is too strong, drivers force the lever. The maker gives the figure.
+
+# %% tags=["rig"] needs="detent"
 given_table("The detents of this unit",
             ["rail", "spring, N", "rate, N/mm", "flank, °", "notch depth, mm"],
             [(name[d.rail], d.spring_force_n, d.spring_rate_n_per_mm, d.ramp_deg, d.notch_depth_mm)
              for d in unit.shift.detents])
 
-# %% [markdown] tags=["then"]
-# Where one rail has a stronger spring than the others, a swapped spring is easily felt in the hand, if you compare rail with rail before the cover goes on.
+# %% [markdown]
+# One rail may have a stronger spring than the others. Then compare rail with rail by hand before the cover goes on: you feel a spring that was swapped.
 
 # %% [markdown]
 # ## From the rail to the hand
@@ -122,9 +125,9 @@ given_table(f"60 N along the rail, finger of {radius.magnitude:g} mm: {torque.ma
 # %% [markdown]
 # ## Interlock: one rail at a time
 #
-# Two gears of different ratio engaged at once would want the output shaft to turn at two speeds. It cannot: input and output lock solid. On the road the wheels lock with them, or something breaks. So it must be **impossible**, not just unlikely.
+# If two gears are engaged at once, input and output shaft lock. On the road the wheels lock with them, or something breaks. So it must be **impossible**, not just unlikely.
 #
-# A pin lies between two rails. It is a little longer than the gap between them, so it always stands in a notch of one rail. Move one rail out of neutral, and its round side pushes the pin into the notch of the other: that one is locked.
+# A pin lies between two rails. It is a little longer than the gap between them, so it always stands in a notch of one rail. When one rail leaves neutral, its round side pushes the pin into the notch of the other rail, and that rail is locked.
 
 # %% tags=["predict"]
 lesson.predict("pins-lock")
@@ -139,10 +142,16 @@ given_table("The pins of this unit", ["pin", "between"],
 
 # %% [markdown] tags=["then"]
 # A pin between two rails locks neighbours. A small pin through a rail passes the push on, so that rails further apart lock each other as well.
+
+# %% [markdown]
+# ## A worn interlock pin
 #
 # A worn pin is too short. Then the locked rail can still move a little before the flank of its notch meets the pin:
 #
 # **play = notch depth + gap − pin length**, and **free movement = play ÷ tan(flank angle)**
+
+# %% tags=["predict"]
+lesson.predict("worn-pin")
 
 # %% tags=["then"] needs="interlock"
 pin = unit.shift.interlocks[0]
@@ -154,19 +163,16 @@ given_table(f"{pin.name}: notch {pin.notch_mm} mm, gap {pin.gap_mm} mm, flank {p
              for mm, p in play.items()])
 
 # %% [markdown] tags=["then"]
-# A pin that is one millimetre too short gives the second rail most of a millimetre. That alone engages nothing, but it brings the sleeve towards its gear while another gear drives. Renew worn pins, all of them.
+# If a pin is one millimetre too short, the second rail can move by most of a millimetre. That alone engages nothing. But the sleeve comes nearer to its gear while another gear drives. So renew all pins together.
 
 # %% [markdown]
 # ## Lockout: not straight into reverse
 #
-# Reverse lies beside a forward gear, in its gate or in the next one. Without a lockout, a hand that comes out of that gear on the road could push straight on into reverse. Lockouts are built in several ways; some units have two at once.
+# Reverse lies beside a forward gear. Without a lockout, the driver could shift from that gear straight into reverse. There are several kinds of lockout; some units have two.
 #
-# **A plate with a memory.** It is held by a spring. Coming in from the side, in neutral, the peg pushes the plate out of its way. In the neighbour gear the peg stands clear, and the plate springs back behind it. On the way back the peg meets the plate's edge just before neutral: it goes no further. Leave the gate, come in again, and the way to reverse is open.
-
-# %% [markdown]
-# **A plunger, or a strong detent.** It stands before the gate of reverse. The push of a shift stops at it; a firm push overcomes its spring.
-#
-# **A collar that is lifted.** Its ear meets a stop on the way to reverse. Lifted, it passes over the stop.
+# - **A plate with a spring.** The peg comes in from the side and pushes the plate out of its path. In the gear beside reverse the plate springs back behind the peg. On the way out the peg meets the edge of the plate and stops. Leave the gate plane and come in again: now reverse is free.
+# - **A plunger, or a strong detent.** It stands before the gate plane of reverse. A normal shift stops at it. A firm push passes.
+# - **A collar that is lifted.** Its ear meets a stop before reverse. When you lift the collar, the ear passes over the stop.
 
 # %% tags=["rig"]
 rows = [(f"{b.earlier} to {b.later}", "; ".join(shift.name_of(unit.shift, one) for one in shift.what_stops(unit.shift, b).devices),
@@ -185,7 +191,7 @@ gate_rig(unit)
 # %% [markdown] needs="lockout"
 # ## The proof by hand
 #
-# It goes together, it shifts, every gear is there, and the lockout may still not work. Only the hand test tells. The proof has **two halves**:
+# It goes together, it shifts, every gear is there, and the lockout may still not work. Only the hand test shows it. The proof has **two halves**:
 #
 # 1. From the neighbour gear, push straight towards reverse, without leaving the gate. It must **stop**.
 # 2. Do what lets it in on this unit (leave the gate and come back in, lift the collar, push firmly), and push towards reverse. It must **go in**.
@@ -203,7 +209,7 @@ given_table("The proof on a mechanism that is assembled correctly", ["no.", "mov
 # Where the lever stops, the neighbour came out and reverse did not go in. In the last row the same push goes through.
 
 # %% [markdown]
-# ## What each misbuild does
+# ## What each assembly fault does
 #
 # Each row below is a mechanism with one thing put in wrongly, and what a full hand test of it finds. Nothing in this table was typed in: every line comes from working the mechanism.
 
@@ -214,24 +220,24 @@ silent = [m.id for m, kinds in found.items() if kinds <= {"nothing"}]
 lesson.predict("shows-nothing", choices={m.id: m.name for m in found}, right=silent) if silent else lesson.pass_over("shows-nothing")
 
 # %% tags=["then"]
-given_table("Misbuild and symptom", ["misbuild", "what the hand test finds"],
+given_table("Assembly fault and symptom", ["assembly fault", "what the hand test finds"],
             [(m.name, "; ".join(shift.KINDS[kind] for kind in kinds)) for m, kinds in found.items()])
 
 # %% [markdown] tags=["then"]
-# Several misbuilds share one symptom. The hand test says *that* the lockout fails, not *why*; for that you look: which side is the plate's step on, how is the spring hooked, does the pin stand flush?
+# Several assembly faults share one symptom. The hand test says *that* the lockout fails, not *why*; for that you look: which side is the plate's step on, how is the spring hooked, does the pin stand flush?
 #
 # A plate without its spring lies wherever it was last pushed. Whether it stops you depends on how the lever came in. A lockout that works only sometimes is a fault.
 
 # %% [markdown]
-# ## Which test shows which misbuild
+# ## Which test shows which assembly fault
 #
-# For every misbuild there is a shortest list of moves after which the lever surely feels different from a sound one. Some take two moves, some three.
+# For every assembly fault there is a shortest list of moves after which the lever surely feels different from a sound one. Some take two moves, some three.
 
 # %% tags=["rig"]
 sound = shift.mechanism(unit.shift)
 tests = {m: shift.telling_test(sound, shift.mechanism(shift.with_misbuilds(unit.shift, [m.id])))
          for m in unit.shift.misbuilds}
-given_table("The shortest test for each", ["misbuild", "moves"],
+given_table("The shortest test for each", ["assembly fault", "moves"],
             [(m.name, "; then ".join(label[c].lower() for c in t.model) if t else "no hand test shows it")
              for m, t in tests.items()])
 
@@ -255,7 +261,7 @@ given_table("The shortest test for each", ["misbuild", "moves"],
 #
 # A spring pin holds the finger on its shaft. Not home, it lets the finger sit where its peg misses the plate: every gear is there, and the lockout is not.
 #
-# The pin is home when it lies **below the surface at both ends**. The end you strike tells you only half: measure how deep it lies there, and work out the other end from the hub's diameter and the pin's length. The slot points where the maker says.
+# The pin is home when it lies **below the surface at both ends**. The end that you strike shows you only half: measure how deep it lies there, and work out the other end from the hub's diameter and the pin's length. The slot points where the maker says.
 
 # %% tags=["rig"]
 hub, length = Q(26, "mm"), Q(24, "mm")
@@ -288,7 +294,7 @@ lesson.calculation("pin-other-end")
 # %% [markdown]
 # ## How you are marked
 #
-# A list of moves is tried on the mechanism itself: every list that proves what it should counts. Where an answer builds on an earlier one, a slip is charged once. The proof of the lockout, what four records of it say, and why and how two gears at once are kept impossible are **must-pass**. What is done with a spring, with the pins, and with springs and hands in the way decides its outcome: one line wrong, and it is not met.
+# A list of moves is tried on the mechanism itself: every list that proves what it should counts. Where an answer builds on an earlier one, a mistake costs marks once. The proof of the lockout, what four records of it say, and why and how two gears at once are kept impossible are **must-pass**. What is done with a spring, with the pins, and with springs and hands in the way decides its outcome: one line wrong, and it is not met.
 
 # %% [markdown]
 # Next: open the exercise from **start-here**.

@@ -7,7 +7,7 @@
 #
 # - work out a ratio along its path, and say which way round it turns
 # - count turns in against turns out
-# - tell by counting which gear is in
+# - find out by counting which gear is in
 # - say what two gears at once lock and what they leave free
 # - judge a synchroniser ring by its gap
 # - set the play of the side gears
@@ -43,18 +43,18 @@ lesson.asked_again()
 # %% [markdown]
 # ## Before you start
 #
-# - **Pinch points.** Gears turned by hand pull a finger in as surely as a motor does, and a second person cannot feel that it is yours. One person turns, hands are in sight, and you say so before you turn.
-# - **Never a power tool on a shaft.** A drill or an impact gun spins the train faster than you can let go, and dry bearings and rings are scored in seconds. Count by hand.
+# - **Pinch points.** Gears that you turn by hand can pull a finger in, as a motor would. One person turns and says so first. All hands are in sight.
+# - **No power tool on a shaft.** A drill or an impact gun spins the train faster than you can let go, and scores dry bearings and rings in seconds. Count by hand.
 # - **Sleeves and hair:** nothing loose near a turning shaft.
-# - **Lifting:** a closed unit is lifted with two people or a hoist, by the points that are made for it. Nobody stands under it.
-# - **Eye protection** when circlips, springs and detent balls are fitted. A circlip leaves the pliers faster than you blink.
+# - **Lifting:** lift a closed unit with two people or a hoist, by its lifting points. Nobody stands under it.
+# - **Eye protection** when you fit circlips, springs and detent balls. A circlip flies off faster than you can blink.
 #
 # On this page nothing can break. Try things.
 
 # %% [markdown]
 # ## Along the path
 #
-# Power goes in at the input shaft and passes from gear to gear until it reaches the ring gear. At every mesh, count teeth: **driven divided by driving** is how often the driving gear turns for one turn of the driven one. Multiply along the path. Every mesh also turns the direction round.
+# Power goes in at the input shaft and passes from gear to gear to the ring gear. At every mesh, count teeth: **driven divided by driving** is how often the driving gear turns for one turn of the driven gear. Multiply along the path. Every mesh also reverses the direction.
 
 # %% tags=["predict"]
 lesson.predict("two-meshes")
@@ -63,9 +63,18 @@ lesson.predict("two-meshes")
 gear_rig(unit, engaged=[second])
 
 # %% [markdown] tags=["then"]
-# The blue gears drive. Turn the input shaft and watch the painted marks: touching gears always move opposite ways at the point where they touch. Two meshes turn the direction round twice, so the ring gear ends up turning the same way.
+# The blue gears drive. Turn the input shaft and watch the painted marks. Two gears in mesh turn opposite ways. Two meshes reverse the direction twice, so the ring gear turns the same way as the input shaft.
+
+# %% [markdown]
+# ## An idler in reverse
 #
-# Now engage **Reverse** in place of second. The idler is one mesh more, so the wheels turn the other way. Its own teeth drop out: it is driven once and drives once.
+# In reverse an idler gear stands between the driving and the driven gear. So there is one mesh more.
+
+# %% tags=["predict"]
+lesson.predict("idler-teeth")
+
+# %% [markdown] tags=["then"]
+# The idler reverses the direction once more: the ring gear turns the other way. The number of its teeth does not change the ratio, because the idler is driven once and drives once. Engage **Reverse** in the rig above and try it.
 
 # %% tags=["then"]
 given_table("Input turns for one turn", ["gear", "of the output shaft", "of the ring gear", "ring gear turns"],
@@ -78,12 +87,12 @@ given_table("Input turns for one turn", ["gear", "of the output shaft", "of the 
 ratio_bars(train)
 
 # %% [markdown] tags=["then"]
-# Longer bars mean a slower, stronger wheel. The one hatched bar turns the other way; on the bench the direction tells it from first at a glance.
+# A longer bar means that the road wheel turns more slowly and with more torque. The hatched bar is reverse. On the bench you know reverse from first gear by its direction.
 
 # %% [markdown] needs="differential"
 # ## Count turns in, turns out
 #
-# The differential carries two wheels. With **one wheel held**, the other turns **twice** for one turn of the ring gear. With both free, only the **average** of the two wheels tells what the ring gear did.
+# The differential drives two road wheels. With **one wheel held**, the other turns **twice** for one turn of the ring gear. With both free, the ring gear turns the **average** of the two.
 
 # %% tags=["predict"]
 lesson.predict("turns-of-third", right=f"{float(abs(geartrain.ratio(train, third))) / 2:.2f}")
@@ -97,14 +106,14 @@ gear_rig(unit, engaged=[third], held=train.differential.right)
 # %% [markdown] tags=["then"]
 # It is half of the figure in the table, because the ring gear made only half a turn.
 #
-# Set **Hold still** to *Neither* and turn the input shaft. Now the wheels share the turns unevenly; whichever drags less goes further. Add both and halve: there is the ring gear again.
+# Set **Hold still** to *Neither* and turn the input shaft. Now the wheel that drags less turns further. Add both counts and halve: that is the count of the ring gear.
 
 # %% [markdown]
 # ## What a count can tell
 #
-# You read a mark to a **least count**: on this unit an eighth of a turn. The reading may be half of that off, either way. Two gears whose counts lie less than two least counts apart can be taken for each other.
+# You read a mark to a **least count**: on this unit an eighth of a turn. The reading may be off by half of that, either way. If the counts of two gears are less than two least counts apart, you can mistake one gear for the other.
 #
-# The picture shows the count of every gear, as the marks read it, and how far it may be off.
+# The picture shows the count of every gear, and how far it may be off.
 
 # %% tags=["rig"]
 count_by_gear(train, 1, ONE)
@@ -114,16 +123,24 @@ pairs = geartrain.mistaken(train, 1, ONE, 0.5)
 lesson.predict("pairs-by-eye", right=str(len(pairs)))
 
 # %% tags=["then"]
-given_table("Taken for each other: one wheel turn, counted to half a turn", ["one", "other", "wheel turns that would tell"],
+given_table("Taken for each other: one wheel turn, counted to half a turn", ["one", "other", "wheel turns to tell them apart"],
             [(name[a], name[b], geartrain.tells_apart(train, a, b, ONE, 0.5)) for a, b in pairs])
 
 # %% [markdown] tags=["then"]
-# So count more turns of the wheel rather than squint harder. A **wrong gear wheel** from another unit is harder to find: one tooth more or less changes the count by little.
+# So count more turns of the wheel. That helps more than looking harder.
+
+# %% [markdown] needs="differential"
+# ## A gear from another unit
+#
+# A gear with one tooth too few fits and runs. It changes the count by only a little.
+
+# %% tags=["predict"]
+lesson.predict("tooth-too-few")
 
 # %% tags=["then"]
 odd = [(g, next(m for m in train.meshes if m.id == g.engages[0])) for g in train.gears if not g.reverse]
 rows = [(g, m, geartrain.with_wheel(train, m.id, "driven", m.driven.teeth - 1)) for g, m in odd]
-given_table("A driven wheel with one tooth too few, one wheel held", ["gear", "teeth", "fitted", "wheel turns that tell"],
+given_table("A driven gear with one tooth too few, one road wheel held", ["gear", "teeth", "fitted", "wheel turns to see it"],
             [(g.name, m.driven.teeth, m.driven.teeth - 1, geartrain.fewest_turns(
                 geartrain.count_turns(train, g.id, 1, ONE).exact,
                 geartrain.count_turns(wrong, g.id, 1, ONE).exact, train.least_count_turns))
@@ -132,7 +149,7 @@ given_table("A driven wheel with one tooth too few, one wheel held", ["gear", "t
 # %% [markdown] needs="differential"
 # ## The differential by hand
 #
-# Both wheels hang on the same small bevel gears. What one wheel gains on the ring gear, the other loses.
+# Both road wheels are driven by the same differential pinions. Compare each wheel with the ring gear.
 
 # %% tags=["predict"]
 lesson.predict("other-wheel")
@@ -148,7 +165,7 @@ given_table("The ring gear's turns are the average", ["ring gear", "left wheel",
 # %% [markdown]
 # ## Two gears at once
 #
-# Shaft nuts need a very large torque, so the shafts must not turn. Two gears engaged at once hold them: the output shaft would have to obey two ratios, and cannot.
+# Shaft nuts need a very large torque, so the shafts must not turn. Two gears engaged at once hold them, because the output shaft cannot turn at two ratios.
 
 # %% tags=["predict"]
 lesson.predict("still-turns")
@@ -157,9 +174,9 @@ lesson.predict("still-turns")
 gear_rig(unit, engaged=[second, top])
 
 # %% [markdown] tags=["then"]
-# A locked train does not make it safe to have a hand or a rag near a drive shaft.
+# The road wheels can still turn, so keep hands and rags away from the drive shafts.
 #
-# Try two gears with one **sleeve** between them: it can be in one gear only. Choose two gears of different sleeves.
+# Try two gears with one **sleeve** between them: the sleeve can be in one gear only. So choose two gears of different sleeves.
 
 # %% tags=["then"]
 ids = [gear.id for gear in train.gears]
@@ -170,12 +187,12 @@ given_table("Which pairs hold the shafts", ["pair", "can both be in?", "input sh
              for a, b in duos[:9]])
 
 # %% [markdown] tags=["then"]
-# What locks is the **difference** of the ratios. Two gears of the same ratio, such as 18 to 36 and 20 to 40, would turn together and hold nothing. Never trust a lock that you have not tried by hand first.
+# The **difference** of the ratios locks the shafts. Two gears of the same ratio, such as 18 to 36 and 20 to 40, would turn together and hold nothing. So try every lock by hand before you pull on a nut.
 
 # %% [markdown] needs="synchroniser"
 # ## The synchroniser ring
 #
-# The ring brakes the gear to the speed of its shaft, like a cone clutch. As the cone wears, the ring moves closer to the gear. The **ring gap**, measured with a feeler gauge at three places while you press the ring home, shows how much is left.
+# The synchroniser ring (baulk ring, blocker ring) works like a cone clutch: it brings the gear to the speed of its shaft. As the ring wears, it moves closer to the gear. The **ring gap** shows how much wear is left. Press the ring onto its cone and measure with a feeler gauge at three places.
 
 # %% tags=["predict"]
 lesson.predict("wear-and-gap")
@@ -184,9 +201,17 @@ lesson.predict("wear-and-gap")
 gap_by_wear(train.synchronisers[-1])
 
 # %% [markdown] tags=["then"]
-# A little wear costs much gap, because a slim cone turns wear into way: **gap lost = wear divided by the sine of the half angle**. Below the least gap the ring soon meets the gear's face before it grips, and the change grates.
+# **Gap lost = wear divided by the sine of the half angle.** On a slim cone a little wear becomes much travel. Below the least gap the ring soon meets the face of the gear before it grips, and the change grates.
 #
-# What a ring can do depends on force, cone and **friction**: torque = force × friction × mean radius ÷ sine of the half angle. Oil of another kind changes the friction, and so does a ring that was fitted dry.
+# A gap **wider** than new is a fault too: dirt, a burr or the ring of another gear keeps the ring off its cone.
+
+# %% [markdown] needs="synchroniser"
+# ## What makes a ring grip
+#
+# The torque of the cone is force × **friction** × mean radius ÷ sine of the half angle. Another kind of oil changes the friction. So does a ring that was fitted dry.
+
+# %% tags=["predict"]
+lesson.predict("half-the-friction")
 
 # %% tags=["then"]
 ring = train.synchronisers[-1]
@@ -196,14 +221,25 @@ given_table("Pushed with 600 N", ["friction", "cone torque, N·m"],
              for mu in ring.friction])
 
 # %% [markdown] tags=["then"]
-# Half the torque means twice the time to reach the same speed, and the driver feels it as a slow change.
+# Half the torque means twice the time to reach the same speed. The driver feels a slow change.
+
+# %% [markdown] needs="synchroniser"
+# ## Which way round
 #
-# **Which way round?** A hub has a flat and a long side, a sleeve may have the chamfer of its teeth on one side only, and the **keys** sit in the slots of the ring, not on its lands. A hub turned round stands away from its gear, and the sleeve no longer reaches. The ring gap does not show it, because the hub does not enter that gap. A gap **wider** than new is no good sign either: dirt, a burr or the ring of another gear keeps the ring off its cone.
+# - A **hub** has a flat side and a long side.
+# - A **sleeve** may have the chamfer of its teeth on one side only.
+# - The **keys** sit in the slots of the ring, not between them.
+
+# %% tags=["predict"]
+lesson.predict("hub-turned")
+
+# %% [markdown] tags=["then"]
+# The ring gap lies between ring and gear, and the hub is not part of it. But a hub fitted the wrong way round stands away from its gear, so the sleeve does not reach the dog teeth. Check the sides before you press the hub on.
 
 # %% [markdown] needs="side-gear-play"
 # ## Play of the side gears
 #
-# The side gears need a little axial play, set by their thrust washers. Read it with the dial indicator on each gear. A **thicker washer takes play away**, tenth for tenth.
+# The side gears of the differential need a little axial play. Thrust washers set it. Measure it on each gear with the dial indicator. A washer that is 0.1 mm **thicker** leaves 0.1 mm **less** play.
 
 # %% tags=["predict"]
 play = train.differential.side_gear_play
@@ -216,12 +252,12 @@ given_table(f"Play wanted: {play.play_mm[0]:g} to {play.play_mm[1]:g} mm", ["was
             [(f"{thick:.2f}", f"{after:.2f}") for thick, after in then.items()])
 
 # %% [markdown] tags=["then"]
-# Below zero the washer does not go in. The gauge itself is good to about a hundredth. So take the washer that brings the play well inside its limits, not the one that just scrapes in.
+# Where the play is below zero, the washer does not go in. The reading may be off by about 0.01 mm. So take the washer that brings the play well inside its limits, not just inside.
 
 # %% [markdown] needs="speed-drive"
 # ## Road speed and speed drive
 #
-# One turn of the wheel carries the vehicle one circumference, 2π times the rolling radius. With the ratio you get the road speed of each gear; with the teeth of the speed drive, the turns that the speed sensor or cable gets.
+# One turn of the road wheel moves the vehicle by one circumference, 2π times the rolling radius. The ratio gives the road speed in each gear. The teeth of the speed drive give the turns that the speed sensor or cable gets.
 
 # %% tags=["rig"]
 given_table("Road speed at 3000 r/min", ["gear", "km/h"],
@@ -232,14 +268,19 @@ given_table("Road speed at 3000 r/min", ["gear", "km/h"],
 lesson.predict("two-teeth-more")
 
 # %% [markdown] tags=["then"]
-# Nobody notices it until the road. At the bench, ten turns of the wheels and a count of the pinion find it in a minute.
+# Nobody notices it before the road test. At the bench you find it in a minute: turn the wheels ten times and count the turns of the pinion.
 
 # %% [markdown]
 # ## The last checks, in order
 #
-# Every check has its place: early enough that a fault can still be repaired cheaply, late enough that what it checks is really there. The unit turns freely before the seals rub; gears and lockout are proven before the oil goes in; leaks are looked for with oil in. Where a unit has switches, each is tried with a test lamp once the gears are proven: the reverse switch closes in reverse and in no other gear.
+# Make each check when the part that it checks is fitted, and while a fault is still cheap to repair:
 #
-# Put them in order. The bench says at once what is wrong, and why.
+# - free turning before the seals rub
+# - gears and lockout before the oil goes in
+# - switches, with a test lamp, once the gears are proven: the reverse switch closes in reverse alone
+# - leaks with the oil in
+#
+# Put the steps in order. The bench says at once what is wrong, and why.
 
 # %% tags=["rig"]
 late = {o.id: o.kind for o in unit.operations if o.stage in [s.id for s in unit.stages[-3:]]}
@@ -248,7 +289,7 @@ pairs = [{rule.earlier, rule.later} for rule in unit.rules if rule.kind == "blin
 order_bench(unit, [step for step in late if any(step in pair and pair & checks for pair in pairs)])
 
 # %% [markdown]
-# Move the steps about and read the reasons. Where a step *makes a check worthless*, the check stands where it cannot show its fault. Such a check is worse than none, because you believe it.
+# Move the steps about and read the reasons. Where a step *makes a check worthless*, the check can no longer show its fault. That is worse than no check, because you believe it.
 
 # %% [markdown]
 # ## Work it out
@@ -282,7 +323,7 @@ lesson.calculation("other-wheel")
 # %% [markdown]
 # ## How you are marked
 #
-# The exercise gives you gears, counts and readings of your own. Where an answer builds on an earlier one, a slip is charged once. Four questions are **must-pass**, each asked in several cases of which every one must be right: trying a lock before you pull, what to do with a ring, which way round its parts go in, and turning and lifting safely. They are not made up for by marks elsewhere.
+# The exercise gives you gears, counts and readings of your own. Where an answer builds on an earlier one, a mistake costs marks once. Four questions are **must-pass**: trying a lock before you pull, what to do with a ring, which way round its parts go in, and turning and lifting safely. Each is asked in several cases, and every case must be right. Marks elsewhere do not replace them.
 #
 # Now open the exercise from **start-here**.
 

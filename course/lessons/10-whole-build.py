@@ -100,9 +100,9 @@ given_table("Clocks of this unit", ["clock", "allows, min", "must be inside, min
 # %% [markdown]
 # ## Decide
 #
-# A whole build is a chain of small decisions. Most take a second, and each can spoil hours. A way round is decided by the **mark**; a setting by the card **and** by what lies between wrench and fastener; a sequence by what it leaves in the **last** bolt.
+# A whole build is a chain of small decisions, and each can spoil hours of work. Go by the **mark** for which way round. For a setting, go by the card **and** by the adapter between wrench and fastener.
 #
-# Over an adapter the lever gets longer: with wrench length *L*, reach *E* and angle *α*,
+# An adapter makes the lever longer. With wrench length *L*, reach *E* and angle *α*:
 #
 # setting = torque × *L* / (*L* + *E* cos *α*).
 
@@ -116,13 +116,16 @@ given_table("24 N·m wanted; wrench of 390 mm, adapter of 55 mm", ["angle", "set
               f"{joint.torque_at_bolt(Q(24, 'N*m'), length, reach, Q(a, 'degree')).m_as('N*m'):.1f}") for a in (0, 45, 90, 135)])
 
 # %% [markdown] tags=["then"]
-# Straight on, the adapter adds most. A fastener that got too much is not turned back: it is taken out, looked at with its thread, and fitted anew.
+# In line with the wrench, the adapter adds most. If a fastener got too much torque, do not just turn it back: take it out, look at it and at its thread, and fit it again or renew it.
+
+# %% [markdown]
+# ## Use it again, or renew it
 #
-# Part by part, there is also **use it again, or renew it**:
+# For each part you decide:
 #
-# - What was **read** and is inside its limit, with whole faces, goes in again.
-# - What does its work by being **squeezed or bent once** (crush washers, staked nuts, bolts whose card says so), what was prised out, and what was pulled through its balls, is renewed, however good it looks.
-# - What nobody has read, or what dirt hides, is **not decided yet**: clean it, measure it, then decide.
+# - **Use again:** a part that you measured, that is inside its limit and whose faces are whole.
+# - **Renew:** a part that works because it is **squeezed or bent once** (crush washers, staked nuts, bolts whose card says so), a seal or ring that was prised out, a bearing that was pulled through its balls. Renew it even if it looks good.
+# - **Not decided yet:** a part that nobody has measured, or that is dirty. Clean it, measure it, then decide.
 
 # %% [markdown]
 # ## Measure
@@ -199,14 +202,14 @@ for kind, change in wrong.items():
     made = [Do(d.step, {**d.choices, **change}) if d.step == step else d for d in right]
     told = consequences(job, made)
     shown = " · ".join(check.name for check, outcome in told.shown if not outcome.passes)
-    rows[kind] = (f"{kind}: {told.faults[0].sentence if told.faults else 'within what the joint bears.'}", shown or "none")
+    rows[kind] = (f"{kind}: {told.faults[0].sentence if told.faults else 'within the spread that is allowed.'}", shown or "none")
 lesson.predict("no-check-shows", choices={kind: kind for kind in rows}, right=[kind for kind, (_, shown) in rows.items() if shown == "none"])
 
 # %% tags=["then"]
 given_table("One wrong decision, and what it brings about", ["decision, and what follows", "final check that shows it"], rows.values())
 
 # %% [markdown] tags=["then"]
-# Two lessons. What costs most is not what is hardest: turning a part round costs a minute while it lies in the hand, and much more at the end. And what is tightened wrongly passes every final check; it comes back on the road. Those are made sure of **while they can be seen**.
+# Turning a part round costs a minute while you hold it, and much more at the end. A fastener that is tightened wrongly passes every final check, and the fault shows on the road. So check such things **while you can see them**.
 
 # %% [markdown]
 # ## Prove
@@ -240,7 +243,7 @@ given_table(f"{record['unit']}: {record['done']} of {record['steps']} steps, {re
 # %% [markdown]
 # What belongs in it: every measured length with its tool; every shim; setting, wrench and adapter; what went in new; each move of the proof and what was felt; what was found, taken out again and corrected. What does not: a figure that nobody read, a tick before its check, a clean copy.
 #
-# Whoever made a check signs for it, after it, with the date: not whoever watched, wrote down the figures or built the unit. What nobody made, or what was changed since, nobody signs. A finding that can hurt somebody takes the unit out of use: tag it, write it down, find the cause.
+# The person who made a check signs for it, afterwards, with the date: not the person who watched, wrote down the figures or built the unit. What nobody made, or what was changed since, nobody signs. A finding that can hurt somebody takes the unit out of use: tag it, write it down, find the cause.
 
 # %% [markdown]
 # ## The whole bench

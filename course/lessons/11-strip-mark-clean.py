@@ -30,32 +30,32 @@ lesson.asked_again()
 # %% [markdown]
 # ## Before you start
 #
-# - Hot oil scalds. Let the unit cool until its metal can be touched, then drain. Wear gloves and glasses that oil does not pass.
-# - Springs, detent balls and circlips fly when they are released. Wear eye protection, and keep other people's faces away.
+# - Hot oil burns you. Let the unit cool until you can touch its metal, then drain. Wear closed goggles and gloves that oil cannot get through.
+# - Springs, detent balls and circlips fly off when you release them. Wear eye protection, and keep other people's faces away.
 # - A case is heavy and oily. Lift it by its eye with a hoist. Nobody stands or reaches below it.
-# - Solvent: by its safety data sheet, with gloves, fresh air, and no heat or spark near it. Keep oily rags in a closed steel bin.
-# - Compressed air never at skin, and never on a bearing.
+# - Use solvent as its safety data sheet says: gloves, fresh air, no heat or spark near it. Keep oily rags in a closed steel bin.
+# - Never blow compressed air at skin or onto a bearing.
 #
 # On this page nothing can break. Try things.
 
 # %% [markdown]
 # ## The same rules, backwards
 #
-# You know the order of building up from its rules. You need no second list for taking apart.
+# You know the rules of assembly. The order of taking apart follows from the same rules.
 
 # %% tags=["predict"]
 lesson.predict("cover-or-nuts")
 
 # %% [markdown] tags=["then"]
-# Two kinds of rule hold backwards: **cannot** and **buries**. A part that stands on another, or covers it, comes off first. Rules about heat and dirt do not hold backwards: nothing has to be warm or clean when it comes off.
+# Two kinds of rule work backwards: **cannot** and **buries**. A part that sits on another part, or covers it, comes off first. Rules about heat and dirt do not work backwards, because nothing has to be warm or clean when it comes off.
 
 # %% tags=["then"]
 rules = [rule for rule in apart.rules if rule.id in unit.rule_by_id and rule.earlier]
-given_table("The build's own rules, read backwards", ["comes off first", "comes off later", "why"],
+given_table("Rules of assembly, read backwards", ["comes off first", "comes off later", "why"],
             [(name[whole.step_of[rule.earlier]], name[whole.step_of[rule.later]], rule.reason) for rule in rules[:6]])
 
 # %% [markdown] tags=["then"]
-# A **hold** turns round as well. In the build two gears are engaged, the nuts are tightened, and the gears go back to neutral. Now two gears are engaged so that the nuts can be loosened.
+# A **hold** works backwards as well. In assembly you engage two gears, tighten the nuts, and go back to neutral. In taking apart you engage two gears so that you can loosen the nuts.
 #
 # Put these steps in an order that works for taking apart.
 
@@ -63,10 +63,12 @@ given_table("The build's own rules, read backwards", ["comes off first", "comes 
 stage = apart.stages[1]
 order_bench(apart, [step for step in apart.operations_of[stage.id]][:9])
 
-# %% [markdown] tags=["then"]
-# What went in last comes off first, the way it went in. Here all stands apart; move the slider back from together to apart, and say each part before it moves.
+# %% [markdown]
+# ## Apart and together
+#
+# The part that went in last comes off first, the way it went in. Below, all parts stand apart. Move the slider from together to apart, and name each part before it moves.
 
-# %% tags=["then"]
+# %% tags=["rig"]
 exploded_view(unit)
 
 # %% [markdown]
@@ -78,7 +80,7 @@ exploded_view(unit)
 lesson.predict("drag-and-seals")
 
 # %% [markdown] tags=["then"]
-# So each reading has a **window**. It opens when what covers it is off. It closes when something that it needs comes off. After that nobody can take it.
+# So each reading has a **window**. The window opens when the covering parts are off. It closes when a part comes off that the reading needs. After that nobody can take the reading.
 
 # %% tags=["then"]
 windows = [(name[one.id], "; ".join(name[s] for s in strip.covered_by(whole, one.id)) or "nothing",
@@ -86,24 +88,27 @@ windows = [(name[one.id], "; ".join(name[s] for s in strip.covered_by(whole, one
 given_table("The window of each reading", ["reading", "take off first", "lost with", "why"], windows)
 
 # %% [markdown] tags=["then"]
-# Now take the unit apart. What is still on is drawn, and what comes off next is lit. Watch *Read now* and *Too late*. Then take a part off too early on purpose: which reading is gone?
+# Now take the unit apart. The drawing shows the parts that are still on; the next part is marked. Watch *Read now* and *Too late*. Then take a part off too early on purpose. Which reading is lost?
 
 # %% tags=["then"]
 strip_simulator(unit)
 
 # %% [markdown] tags=["then"]
-# A reading that was forgotten is written down as **not read**. A guessed figure is worse than none, because the next mechanic trusts it.
+# If you forgot a reading, write **not read**. A guessed figure is worse than none, because the next mechanic trusts it.
 
 # %% [markdown]
 # ## Work it out at once
 #
-# Work a reading out while the part is still on. Then you can read again if it makes no sense.
+# Work out each figure while the part is still on. If it makes no sense, you can read again.
 
 # %% tags=["predict"]
 lesson.predict("dial-float")
 
 # %% [markdown] tags=["then"]
-# The dial may begin anywhere. Push, read, pull, read, and take the difference. Turn the shaft between two tries.
+# The dial may begin at any figure. Push, read, pull, read, and take the difference. Turn the shaft between two tries.
+
+# %% [markdown]
+# ## The next shim
 #
 # With the float and the old shim you know the next shim before the unit is apart.
 
@@ -117,35 +122,41 @@ given_table("New shim = old shim + float read − float wanted", ["float read", 
              for p, f, w in rows])
 
 # %% [markdown] tags=["then"]
-# In the last row there was too little float, so the new shim is thinner. For preload the float wanted counts below zero.
+# In the last row there was too little float, so the new shim is thinner. For preload, the float wanted is below zero.
+
+# %% [markdown]
+# ## Backlash on an arm
 #
-# **Backlash** is read on an arm where the dial does not reach the teeth.
+# Where the dial indicator does not reach the teeth, read the **backlash** on an arm.
 
 # %% tags=["predict"]
 lesson.predict("arm-and-teeth")
 
 # %% [markdown] tags=["then"]
-# Backlash at the teeth = travel at the dial × pitch radius ÷ radius of the arm. Read it in four places of the gear and take the mean. One place that differs much is a finding of its own: a bent shaft, or a tooth that was hit.
+# Backlash at the teeth = travel at the dial × pitch radius ÷ radius of the arm. Read it in four places of the gear and take the mean. If one place differs much, look for a bent shaft or a damaged tooth.
 
 # %% [markdown]
-# ## What the oil tells
+# ## What the oil shows
 #
-# Drain into a clean pan, and measure what comes. It is less than went in: some clings to walls and gears.
+# Drain the oil into a clean pan, and measure it. It is less than the filling, because some oil stays on walls and gears.
 
 # %% tags=["predict"]
 lesson.predict("warm-jug")
 
 # %% tags=["then"]
 jugs = [(1.60, 45), (1.93, 35), (2.05, 40)]
-given_table(f"Filling {oil.capacity_litre:g} l, {oil.stays_litre:g} l cling, {oil.unsure_litre:g} l unsure",
+given_table(f"Filling {oil.capacity_litre:g} l, {oil.stays_litre:g} l stay in, uncertainty {oil.unsure_litre:g} l",
             ["in the jug, l", "at, °C", "cold, l", "missing, l"],
             [(f"{jug:.2f}", warm, f"{strip.litres_at(oil, Q(jug, 'l'), Q(warm, 'degC')).m_as('l'):.2f}",
               f"{strip.litres_missing(oil, Q(jug, 'l'), Q(warm, 'degC')).m_as('l'):.2f}") for jug, warm in jugs])
 
 # %% [markdown] tags=["then"]
-# Cold litres = litres in the jug ÷ (1 + expansion × kelvins above cold). Missing = filling − clinging − cold litres. A unit that ran short shows it at the parts that sit highest.
+# Cold litres = litres in the jug ÷ (1 + expansion × kelvins above cold). Missing = filling − litres that stay in − cold litres. If a unit ran with too little oil, the highest parts are damaged first.
+
+# %% [markdown]
+# ## Where the chips are
 #
-# Where are the chips: in the pan, or on the floor of the unit?
+# Chips float in the oil or lie on the floor of the unit. That depends on their size, and on how long the unit stood.
 
 # %% tags=["predict"]
 lesson.predict("half-the-size")
@@ -157,30 +168,30 @@ given_table("Minutes until chips of steel have sunk through the oil", ["size, µ
              for size in sizes])
 
 # %% [markdown] tags=["then"]
-# Drained soon after a run, the oil brings its fine chips with it. After a night only the finest float. The others lie on the floor and on the magnet. So write down how long the unit stood, and look in both places.
+# If you drain soon after a run, the fine chips come out with the oil. After a night only the finest still float; the others lie on the floor and on the magnet. So write down how long the unit stood, and look in both places.
 
 # %% [markdown]
 # ## Magnet, pan and old film
 #
-# Look before you wipe. What is wiped off cannot be asked any more.
+# Look before you wipe. What you wipe off, you cannot examine any more.
 
 # %% tags=["predict"]
 lesson.predict("yellow-flakes")
 
 # %% tags=["then"]
-given_table("What was found", ["find", "magnet", "it says"],
+given_table("What was found", ["find", "magnet", "it means"],
             [("grey paste, fine, does not scratch", "holds it", "ordinary wear of gears and rollers"),
              ("yellow shimmer, dust or flakes", "leaves it", "a brass synchroniser ring wears away"),
              ("chips, scales, rods with a shape of their own", "holds them", "a hardened part breaks up; find it"),
              ("rubbery strips, glassy grains, milky oil", "leaves them", "sealant, sand, water: look for the way in")])
 
 # %% [markdown] tags=["then"]
-# The **old film** is a record too. A film that peels from one face lay on oil. A roll inside the joint was too much. Bare metal from the inside to the outside is the leak itself. Draw it on the sheet, then clean.
+# The **old film** shows how it was laid. If it peels from one face, there was oil under it. If a roll of it lies inside the joint, it was too much. Where bare metal reaches from inside to outside, it leaked. Draw it on the sheet, then clean.
 
 # %% [markdown]
 # ## Mark it, lay it out
 #
-# Ask of each part: can it go back in another way, and would anything show it? Ask of its place: does another part look the same?
+# For each part, ask two questions. Can it go back in another way without anybody noticing? Does another part look the same?
 
 # %% tags=["predict"]
 lesson.predict("which-mark")
@@ -193,12 +204,12 @@ given_table("Mark, bag or neither", ["the part", "what you do"],
              ("bearing ring, joint face, seal seat", "no punch, no scriber: a tag")])
 
 # %% [markdown] tags=["then"]
-# Lay parts out in the order in which they came off, all facing the same way. Set the bolts in a card with the pattern of the case: their lengths differ. Take a picture before each group comes apart.
+# Lay parts out in the order in which they came off, all facing the same way. Push the bolts through a card that shows the pattern of the case, because their lengths differ. Take a picture before you take each group apart.
 
 # %% [markdown]
 # ## Clean without harm
 #
-# The face that you scratch today is the leak of next week. Grit that you make today is in the bearing tomorrow.
+# A scratched face leaks. Grit from grinding gets into the bearings.
 
 # %% tags=["predict"]
 lesson.predict("dry-a-bearing")
@@ -211,22 +222,22 @@ given_table("What cleans what", ["part", "with", "not with"],
              ("plastic and rubber", "mild cleaner by its data sheet", "brake cleaner, hot caustic bath")])
 
 # %% [markdown] tags=["then"]
-# Petrol is no cleaner: its vapour finds a spark across the room. A caustic bath for steel eats aluminium. Read the data sheet of the cleaner for the part **and** for you.
+# Do not clean with petrol: a spark on the other side of the room can light its vapour. A caustic bath for steel attacks aluminium. Read the data sheet of the cleaner, for the part **and** for you.
 
 # %% [markdown]
 # ## Thrown away on principle
 #
-# Some parts are not judged at all.
+# Some parts are renewed every time, without a look.
 
 # %% tags=["predict"]
 lesson.predict("whole-seal")
 
 # %% tags=["then"]
-given_table("Thrown away, however good they look, in this unit", ["part"],
+given_table("Thrown away every time, in this unit", ["part"],
             [(part.name,) for part in unit.parts if part.single_use])
 
 # %% [markdown] tags=["then"]
-# A bearing that was pulled off through its rollers is thrown away as well: the pull dents its tracks, and it tells nobody. All else is cleaned and **measured**. What fits one place only, as shims, thrust washers and paired rings, is **kept by its place**.
+# A bearing that was pulled off through its rollers is thrown away as well: the pull dents its tracks, and you cannot see the dents. Clean and **measure** all other parts. Shims, thrust washers and paired rings belong to one place: **keep them with a label**.
 
 # %% [markdown]
 # ## Practise the calculations
@@ -248,7 +259,7 @@ lesson.calculation("sinking-chips")
 # %% [markdown]
 # ## How you are marked
 #
-# Every order that works gets full marks. Marks, cleaning, scrap, dangers and the state of the readings are **must-pass**: each line of those questions has to be right. Where an answer builds on an earlier one, a mistake is charged once.
+# Every order that works gets full marks. Marks, cleaning, scrap, dangers and the state of the readings are **must-pass**: each line of those questions has to be right. Where an answer builds on an earlier one, a mistake costs marks once.
 #
 # Now open the exercise from **start-here**.
 

@@ -31,10 +31,10 @@ lesson.asked_again()
 # ## Before you start
 #
 # - Hot oil and hot metal burn. Let a unit cool, or cover arm and face, before you open a plug.
-# - Air in a case stores force. Use a set valve and a relief valve; never undo a plug under pressure; nobody's ear at a seal.
-# - Never work under a vehicle that stands on a jack alone. Stands, a level floor, wheels that cannot turn.
-# - A unit is carried until every flange bolt is in.
-# - Oil: by its safety data sheet, with gloves. Take spills up at once.
+# - Compressed air in a case stores force. Use a pressure regulator and a relief valve. Never loosen a plug under pressure. Keep your ear away from the seals.
+# - Never work under a vehicle that stands on a jack alone. Use stands and a level floor, and block the wheels.
+# - Support the unit until every flange bolt is in.
+# - Handle oil as its safety data sheet says, with gloves. Wipe up spills at once.
 #
 # On this page nothing can break. Try things.
 
@@ -54,9 +54,14 @@ given_table("Grades of SAE J306", ["behind the W, or alone", "at 100 °C, mm²/s
 given_table("Winter grades of SAE J306", ["with the W", "must still flow at, °C"], list(closeout.WINTER_C.items()))
 
 # %% [markdown] tags=["then"]
-# “Still flows” means 150 000 mPa·s at most, about as stiff as cold honey. This unit asks for the grade, service and temperatures below.
+# “Still flows” means 150 000 mPa·s at most, about as stiff as cold honey.
 
-# %% tags=["then"]
+# %% [markdown]
+# ## What this unit needs
+#
+# The unit file names the oil and the temperatures that it must work at.
+
+# %% tags=["rig"]
 given_table("This unit asks for", ["what", "value"],
             [("oil", f"{asked.oil.grade} {asked.oil.service}"),
              ("coldest start, °C", f"{asked.oil.coldest_c:g}"),
@@ -74,9 +79,9 @@ lesson.predict("twice-as-thin")
 oil_chart([("U", *oil.viscosity_mm2_per_s)], 70)
 
 # %% [markdown] tags=["then"]
-# On the scale of ASTM D341 each oil is a straight line. So two figures are enough to read all the others. U is the unit's own oil.
+# On the scale of ASTM D341 each oil is a straight line. So from two figures you can read all the others. U is the unit's own oil.
 #
-# Lay another oil beside it. Where is it too thick, where too thin?
+# Compare another oil with it. Where is it too thick, where too thin?
 
 # %% tags=["then"]
 oil_chart_rig(unit)
@@ -84,20 +89,20 @@ oil_chart_rig(unit)
 # %% [markdown]
 # ## The service
 #
-# The GL figure of API 1560 says for which gears an oil is made.
+# The GL figure of API 1560 says which gears an oil is made for.
 
 # %% tags=["predict"]
 lesson.predict("service-five")
 
 # %% [markdown] tags=["then"]
-# **GL-5** has about twice the sulphur and phosphorus of **GL-4**. They guard the teeth of hypoid axles, and can attack brass. Used oil then shows two to four times as much copper.
+# **GL-5** has about twice as much sulphur and phosphorus as **GL-4**. They protect the teeth of hypoid axles, but they can attack brass. Used oil then holds two to four times as much copper.
 #
-# No GL figure says anything about rings. The label or the maker must name synchronisers.
+# A GL figure says nothing about synchroniser rings. Look for the word *synchronisers* on the label, or ask the maker.
 
 # %% [markdown] needs="ring-work"
 # ## Why the wrong oil eats a ring
 #
-# A synchroniser ring (baulk ring, blocker ring) is a small cone brake. It lives by friction.
+# A synchroniser ring (baulk ring, blocker ring) is a small cone brake. It needs friction.
 
 # %% tags=["predict"]
 lesson.predict("half-friction")
@@ -111,7 +116,7 @@ given_table("One shift down, cone of 70 mm", ["torque of the cone, N·m", "drag 
             [(f"{torque}", f"{drag}", f"{path.m_as('mm'):.0f}") for torque, path, drag in paths])
 
 # %% [markdown] tags=["then"]
-# Wear grows with force times distance. An oil that is made to slip, for a limited-slip axle, makes every shift slide farther. Step by step:
+# Wear grows with force times distance. With oil for a limited-slip axle, which is made to be slippery, the ring slides farther at every shift. Step by step:
 #
 # - torque = force × friction × mean diameter ÷ (2 × sin of the half angle)
 # - time = inertia × difference of speed ÷ torque
@@ -121,7 +126,7 @@ given_table("One shift down, cone of 70 mm", ["torque of the cone, N·m", "drag 
 lesson.predict("cold-drag")
 
 # %% [markdown] tags=["then"]
-# Thick oil drags on the gears. In a shift down it works against the cone. If the drag is as strong as the cone, the speeds never meet: it grates.
+# Thick oil drags on the gears. In a shift down the drag works against the cone. If the drag is as strong as the cone, the speeds never become equal, and the gear grates.
 
 # %% [markdown]
 # ## How much, and up to where
@@ -136,9 +141,12 @@ given_table(f"{oil.capacity_litre:g} l at {oil.reference_c:g} °C, which are {cl
             [(f"{c}", f"{closeout.litres_to_fill(oil, Q(c, 'degC')).m_as('l'):.3f}") for c in (0, 10, 20, 30, 40)])
 
 # %% [markdown] tags=["then"]
-# The weight stays the same at every temperature. A scale needs no sum.
+# The weight stays the same at every temperature. If you weigh the oil, you need no calculation.
+
+# %% [markdown]
+# ## The level
 #
-# The level is right at the lower edge of the plug hole, if the unit is cold and level.
+# The level is right at the lower edge of the plug hole, if the unit is cold and stands level.
 
 # %% tags=["predict"]
 lesson.predict("slope-of-yard")
@@ -149,12 +157,12 @@ given_table("What shifts the level, with the right filling", ["what", "mm"],
             + [(f"oil of {c} °C", f"+{(closeout.litres_to_fill(oil, Q(c, 'degC')).m - oil.capacity_litre) / asked.level.litre_per_mm:.1f}") for c in (50, 80)])
 
 # %% [markdown] tags=["then"]
-# So first the floor, then the temperature, then the reading. Too little oil: the upper bearings run dry. Too much: gears churn it to foam, and the breather spits it out.
+# So check the floor first, then the temperature, then the level. With too little oil the upper bearings run dry. With too much, the gears beat it to foam and it comes out of the breather.
 
 # %% [markdown]
 # ## The breather
 #
-# A small cap lets warm air out and cold air in. Mud or paint blocks it.
+# The breather is a small cap that lets warm air out and cold air in. Mud or paint can block it.
 
 # %% tags=["predict"]
 lesson.predict("blocked-at-twenty")
@@ -163,35 +171,37 @@ lesson.predict("blocked-at-twenty")
 breather_rig(unit)
 
 # %% [markdown] tags=["then"]
-# For closed air (ideal gas), pressure from vacuum ÷ temperature from absolute zero stays the same. 0 °C is 273 K. Oil grows as well, and leaves the air less room.
+# In closed air, pressure ÷ temperature stays the same. Count the pressure from vacuum, and the temperature from absolute zero: 0 °C is 273 K. Oil expands as well, and leaves the air less room.
 #
-# The lip of a shaft seal holds little: some makers say 0.2 bar at speed, 0.5 bar when slow.
+# A shaft seal holds only a little pressure: some makers say 0.2 bar at high speed, 0.5 bar at low speed.
 
-# %% [markdown] tags=["then"]
-# Look for the oil plugs in this unit, and for the breather where it is a part of its own.
+# %% [markdown]
+# ## Water through the breather
+#
+# Find the oil plugs in this unit, and the breather if it is drawn as a part of its own.
 
-# %% tags=["then"]
+# %% tags=["rig"]
 unit_section(unit)
 
 # %% tags=["predict"]
 lesson.predict("hot-into-ford")
 
 # %% [markdown] tags=["then"]
-# Grey, milky oil shows water. A lip is made to seal outwards; inwards it seals badly. So lay the hose upwards, and above the water that the vehicle may cross.
+# Grey, milky oil has water in it. The lip of a seal keeps oil in, but it does not keep water out well. So lead the hose of the breather upwards, above the water that the vehicle may cross.
 
 # %% [markdown] needs="leak-test"
 # ## The leak test
 #
-# The dry unit takes a little air, with the breather hole closed. The valve is shut, and the gauge is read twice.
+# Close the breather hole of the unit, without oil in it, and let in a little air. Shut the valve, and read the gauge twice.
 
 # %% tags=["predict"]
 lesson.predict("gauge-falls")
 
 # %% [markdown] tags=["then"]
-# One kelvin is worth as much as a small leak. So read the temperature as well, and take its part off:
+# A change of one kelvin moves the gauge as much as a small leak. So read the temperature as well, and correct for it:
 #
 # - one kelvin = pressure from vacuum ÷ temperature from absolute zero
-# - pressure lost = fall of the gauge + kelvins that it became warmer × that
+# - pressure lost = fall of the gauge + kelvins that it became warmer × that pressure
 # - leak = litres × pressure lost ÷ (minutes × pressure outside)
 
 # %% tags=["predict"]
@@ -201,14 +211,14 @@ lesson.predict("warmer-hides")
 leak_rig(unit)
 
 # %% [markdown] tags=["then"]
-# A leak near its limit proves nothing: keep off by the guard band, 1.65 standard uncertainties. A longer test makes it narrower. Soap shows the place.
+# A leak near its limit proves nothing: keep away from the limit by the guard band, 1.65 standard uncertainties. A longer test makes the band narrower. Soapy water shows the place.
 #
-# Never test above what the seals hold. Let the air down before anybody touches a plug.
+# Never use more pressure than the seals can hold. Let the air out before anybody touches a plug.
 
 # %% [markdown]
 # ## Back into the vehicle
 #
-# The course describes this and does not do it. The vehicle's manual has the order.
+# This course only describes the job. The manual of the vehicle has the order.
 
 # %% tags=["predict"]
 lesson.predict("drive-shaft-lip")
@@ -216,17 +226,17 @@ lesson.predict("drive-shaft-lip")
 # %% tags=["then"]
 given_table("When it is done", ["when", "what, for example"],
             [("before the unit is lifted", "centre the clutch plate, clean the dowels, grease the splines thinly, try the release bearing"),
-             ("while it is brought up", "carry it by a jack, turn a shaft until the splines find the plate, close the gap by hand, guard the lip"),
+             ("while it is brought up", "support it with a jack, turn a shaft until the splines go into the plate, close the gap by hand, protect the lip"),
              ("joined, before it is driven", "level, linkage, breather hose, clutch line"),
              ("on the road, or after", "each gear under load and with the foot off, joints and level once more")])
 
 # %% [markdown] tags=["then"]
-# A flange that does not close by hand is not pulled in by its bolts: the shaft is not in its splines, and the case cracks.
+# If the flange does not close by hand, do not pull it in with its bolts. The shaft is not in its splines, and the case would crack.
 
 # %% [markdown]
 # ## A record to trust
 #
-# Somebody opens this unit in two years. What you wrote is all they have.
+# In two years somebody opens this unit again. They have only what you wrote.
 
 # %% tags=["predict"]
 lesson.predict("record-good")
@@ -241,37 +251,42 @@ given_table("A line that can be trusted", ["it says", "for example"],
 # %% [markdown]
 # ## The hand-over
 #
-# The owner hears what was done, what is new, what to look after, and what was seen besides.
+# Tell the owner what you did, what is new, what they must look after, and what else you saw.
 
 # %% tags=["predict"]
 lesson.predict("drop-at-handover")
 
 # %% tags=["then"]
 given_table("Before the key goes back", ["what you know", "what you do"],
-            [("all was tried, nothing is left", "hand it over"),
-             ("it holds, and the owner must look after it", "hand it over, tell it and write it down"),
+            [("everything was tried, and everything works", "hand it over"),
+             ("it works, and the owner must look after something", "hand it over, tell the owner and write it down"),
              ("it leaks, jumps out, or nobody knows why", "keep it and find the cause"),
              ("it would cost more than was agreed", "stop and ask, before more is done")])
 
 # %% [markdown]
 # ## From complaint to cause
 #
-# A driver says what is wrong. Before anything is opened, try on the road what tells the causes apart.
+# A driver says what is wrong. Before you open anything, try on the road what separates the causes.
 
 # %% tags=["predict"]
 lesson.predict("noise-pedal")
 
 # %% [markdown] tags=["then"]
-# Say of each test whether it was so. What does not fit goes out. What is left is looked at first.
+# Enter the result of each test. Causes that do not fit disappear. Look at those that are left first.
 
 # %% tags=["then"]
 road_rig("noise")
 
-# %% tags=["then"]
-road_rig("shift")
-
 # %% [markdown] tags=["then"]
 # The best next test is one that finds some of the causes and not the others. A test that finds all of them, or none, does not help.
+
+# %% [markdown]
+# ## A complaint about shifting
+#
+# The same for a gear that is hard to engage, or that does not stay in. Find one cause with as few tests as you can.
+
+# %% tags=["rig"]
+road_rig("shift")
 
 # %% [markdown]
 # ## Practise the calculations
@@ -296,7 +311,7 @@ lesson.calculation("leak-test")
 # %% [markdown]
 # ## How you are marked
 #
-# Oil, level, leak test, hand-over and dangers are **must-pass**: each line of those questions has to be right. Where an answer builds on an earlier one, a mistake is charged once.
+# Oil, level, leak test, hand-over and dangers are **must-pass**: each line of those questions has to be right. Where an answer builds on an earlier one, a mistake costs marks once.
 #
 # Now open the exercise from **start-here**.
 

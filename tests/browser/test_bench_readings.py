@@ -65,7 +65,7 @@ def test_figures_are_typed_by_keyboard_used_at_once_and_still_there_when_reopene
     form = page.locator(FORM)
     gap = form.get_by_label("Shim that leaves neither play nor preload")
     wait_until(lambda: gap.input_value() == "0.81 mm")
-    form.get_by_text("This task stands on figures from the bench").click()
+    form.get_by_text("This task uses figures from the bench").click()
     assert form.get_by_label("Read by").input_value() == "a b x d d"
     form.get_by_role("button", name="Go back to the drawn figures").click()
     page.get_by_text("0.04 to 0.1 mm of preload").wait_for(state="detached")

@@ -347,7 +347,7 @@ def test_a_unit_file_and_a_cohort_are_made_and_its_desk_opened_by_keyboard(lab, 
     desk.type("What the unit is called", "Bench six")
     desk.press("Begin the file", "bench-six.yaml is begun")
     desk.choose("Unit", "bench-six.yaml")
-    desk.press("See what is to mend", "nothing to mend")
+    desk.press("See what to correct", "nothing to correct")
     screenshot(page, "desk-your-unit")
     with page.context.expect_page() as opened:
         desk.press("Open bench-six.yaml in the editor")

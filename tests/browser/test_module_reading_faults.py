@@ -56,7 +56,7 @@ def test_the_board_is_worked_by_keys(learner, wait_until, screenshot):
     box = rig.get_by_label("It showed: Push from fifth straight towards reverse")
     box.focus()
     page.keyboard.type("The direct shift from fifth to reverse is not")
-    wait_until(lambda: "3 misbuilds explain it" in _finding(rig))
+    wait_until(lambda: "3 assembly faults explain it" in _finding(rig))
     assert rig.locator(".tsk-left li").count() == 3
     rig.locator(".tsk-left").scroll_into_view_if_needed()
     screenshot(page, "faults-board")

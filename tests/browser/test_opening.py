@@ -406,7 +406,7 @@ def test_the_server_is_stopped_and_started_and_nothing_is_lost(
     page.get_by_label("For heat").wait_for()
     lab.end()
     bar = page.locator(".ts-line-bar")
-    bar.get_by_text("No line to the course just now").wait_for()
+    bar.get_by_text("The connection to the course is lost").wait_for()
     page.get_by_label("For heat").check()
     box.fill("1.25 mm")  # still being typed: neither Enter nor another place
     wait_for_text(page, "kept in this browser until it can be saved")

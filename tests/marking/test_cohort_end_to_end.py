@@ -875,5 +875,5 @@ def test_damaged_files_of_the_cohort_are_named(at):
 
 
 def test_unit_commands(capfd):
-    assert "nothing to mend" in works("unit", "check", "tarnbeck-b5")
+    assert "nothing to correct" in works("unit", "check", "tarnbeck-b5")
     assert json.loads(works("unit", "schema"))["$schema"].startswith("https://json-schema.org/")

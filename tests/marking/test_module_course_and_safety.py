@@ -73,7 +73,7 @@ def test_a_slip_charged_more_than_once(marked, issued):
     only_right = sum(points for _, points, word in chain if word == "right")
     fields, _ = marked(course_points=f"{only_right}")
     assert fields["course-points"].share == 0
-    assert "charged once" in fields["course-points"].sentences[0]
+    assert "costs marks once" in fields["course-points"].sentences[0]
 
 
 def wrong_line(clean, name, line, option):

@@ -66,7 +66,7 @@ def test_a_unit_is_begun_looked_over_written_out_and_taken_in_again(desk):
     assert (f"units/{file.name}", "edit") in links(desk)
     assert "there already" in do(desk, "begin", name="Bench six", gears="6")
     chosen = f"units/{file.name}"
-    assert "nothing to mend" in do(desk, "check", unit=chosen)
+    assert "nothing to correct" in do(desk, "check", unit=chosen)
     assert "typical" not in str(table(desk, "mend")) and len(table(desk, "typical")) > 20
     assert "/" not in table(desk, "typical")[0][0].split(":")[0].removeprefix(str(file.name))
     assert "Drawn" in do(desk, "draw", unit=chosen)

@@ -296,7 +296,7 @@ def test_unknown_checks_and_outcomes_are_refused(unit):
 @pytest.mark.parametrize(
     ("change", "words"),
     [
-        ({"kind": "shift", "misbuild": "nowhere"}, "nowhere is no shift misbuild"),
+        ({"kind": "shift", "misbuild": "nowhere"}, "nowhere is no shift assembly fault"),
         ({"kind": "setting", "support": "axle", "shim_mm": 0.1}, "axle is no support"),
         ({"kind": "bolts", "group": "case-bolts", "numbers": [15], "torque_share": 2}, "15"),
         ({"kind": "bolts", "group": "case-bolts", "state": "rusty"}, "rusty is no state"),
@@ -351,7 +351,7 @@ def test_a_check_that_cannot_serve_is_found(unit):
     worn = misbuild({"kind": "hub", "synchroniser": "hub-fifth", "wear_mm": 0.1})
     other = with_faults(unit, checks=checks, misbuilds=[worn])
     (finding,) = audit_faults(other)
-    assert "none of the misbuilds fails it" in finding.sentence
+    assert "none of the assembly faults fails it" in finding.sentence
     hub = unit.gear_train.synchronisers[1].model_copy(update={"ring_gap_new_mm": 0.2})
     rest = [s for s in unit.gear_train.synchronisers if s.id != hub.id]
     train = unit.gear_train.model_copy(update={"synchronisers": (*rest, hub)})

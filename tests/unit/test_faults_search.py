@@ -59,7 +59,7 @@ def test_suspects_for_checks_each_fail_their_own_check_alone(unit):
     table = faults.outcome_table(unit)
     for one, own in zip(found, CHECKS, strict=True):
         assert [check for check in CHECKS if not table.outcome(one, check).passes] == [own]
-    with pytest.raises(OutOfRangeError, match="those that a misbuild fails alone"):
+    with pytest.raises(OutOfRangeError, match="those that an assembly fault fails alone"):
         faults.suspects_for(unit, ["prove-lockout", "prove-lockout"])
     with pytest.raises(OutOfRangeError, match="prove-lockout"):
         faults.suspects_for(unit, ["no-such-check"])

@@ -39,7 +39,7 @@ RIGHT = Q(9.45, "mm")  # gap less zero less both parts
 
 @pytest.mark.parametrize("own, says", [
     (Q(9.52, "mm"), "It fits if 0.07 mm of this task was left out, or counted twice."),
-    (Q(9.59, "mm"), "It fits if 0.07 mm of this task was added where it is taken off"),
+    (Q(9.59, "mm"), "It fits if 0.07 mm of this task was added where it is subtracted"),
     (Q(14350, "um"), "It fits if 4.9 mm of this task was left out"),
     (Q(9.64, "mm"), "It fits if the wrong end of a limit was used: 0.11 mm and 0.3 mm"),
     (Q(18.9, "mm"), "It is twice what it should be"),

@@ -36,7 +36,7 @@ def test_the_board_says_what_explains_what_was_seen(unit):
     picture = fault_board(unit, {"prove-lockout": "lockout-fails-fifth-reverse"})
     words = [text.get_text() for text in picture.figure.axes[0].texts]
     assert sum("explains it" in word for word in words) == 3
-    assert "3 misbuilds explain" in picture.alt
+    assert "3 assembly faults explain" in picture.alt
     assert "Best next check" in picture.alt
     assert "plate turned over" in picture.alt
     assert picture.png()[:4] == b"\x89PNG"
@@ -50,7 +50,7 @@ def test_the_board_says_what_explains_what_was_seen(unit):
         ({"try-gears": PASSES}, "Nothing wrong was seen yet"),
         (
             {"click-bolts": "turns-case-bolts-12", "feel-ring-gap": "ring-gap-small"},
-            "No misbuild alone explains what was seen; 1 pair would",
+            "No assembly fault alone explains what was seen; 1 pair would",
         ),
         (
             {
@@ -58,7 +58,7 @@ def test_the_board_says_what_explains_what_was_seen(unit):
                 "feel-ring-gap": "ring-gap-small",
                 "count-speed-drive": "fewer-turns-speed-pinion",
             },
-            "No single misbuild and no pair",
+            "No assembly fault and no pair",
         ),
     ],
 )

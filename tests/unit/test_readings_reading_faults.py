@@ -250,5 +250,5 @@ def test_a_unit_without_faults_is_told(unit):
 
 def test_a_unit_with_too_few_misbuilds_is_told(unit):
     few = unit.faults.model_copy(update={"misbuilds": unit.faults.misbuilds[:2]})
-    with pytest.raises(UnitFileError, match="too few misbuilds or checks"):
+    with pytest.raises(UnitFileError, match="too few assembly faults or checks"):
         given_to(unit.with_sections(faults=few), "a")

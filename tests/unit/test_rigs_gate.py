@@ -133,7 +133,7 @@ def test_a_lifted_collar_is_seen_and_told():
 
 
 def test_unknown_misbuilds_are_told(unit):
-    with pytest.raises(UnitFileError, match="no misbuild 'x'"):
+    with pytest.raises(UnitFileError, match="no assembly fault 'x'"):
         gate_rig(unit, ["x"])
 
 

@@ -11,14 +11,20 @@ from twoshaft.models.inspect import (
     FLANK,
     NAMES,
     RACE,
+    WEAR_MM,
+    WEARS,
     chance_beyond,
     felt,
     flank_damage,
+    found_on,
     guard_band,
+    judged,
     marks_of,
     race_damage,
     ways_cost,
+    worn_of,
 )
+from twoshaft.models.inspect.worn import WIDE_MM
 from twoshaft.rigs import guard_rig, lamp
 from twoshaft.rigs.inspect import AGAIN_H, LIMIT_MM, LOOK_H, RENEW_H
 from twoshaft.units.quantities import Q
@@ -130,3 +136,67 @@ def test_sliders_of_the_guard_keep_their_ends():
     assert set_to(rig, again=1e9)["finding"] == set_to(rig, again=AGAIN_H[1])["finding"]
     assert "Reading 5.100 mm" in set_to(rig, reading=99)["words"]
     assert "Reading 4.900 mm" in set_to(rig, reading=-99)["words"]
+
+
+WORN = [(part, kind) for part, kinds in WEARS.items() for kind in kinds]
+
+
+@pytest.mark.parametrize(("part", "kind"), WORN)
+def test_a_worn_part_is_drawn_as_it_is_read_and_judged_by_it(part, kind):
+    rig = lamp(part)
+    seen = set()
+    for step in range(int(10 * WEAR_MM[part]) + 1):
+        shown = set_to(rig, kind=kind, wear=step / 10, at=1.3)
+        worn = worn_of(part, kind, step / 10, 1.3)
+        picture = ET.fromstring(shown["drawing"])
+        assert picture.get("aria-label") == shown["words"] == found_on(worn)
+        good, why = judged(worn)
+        assert shown["finding"].endswith(f"{'Use it again' if good else 'Renew it'}: {why}.")
+        seen.add((good, shown["drawing"]))
+    assert {good for good, _ in seen} == {True, False}  # new it goes in, worn it does not
+    assert len({drawing for _, drawing in seen}) > (2 if kind != "coil" else 1)
+
+
+@pytest.mark.parametrize(("part", "kind"), WORN)
+def test_what_is_drawn_of_a_worn_part_reaches_as_far_as_is_said(part, kind):
+    """The edges that are read are corners of what is drawn, and move with the place."""
+    worn = worn_of(part, kind, 0.4, 2.0)
+    corners = {round(x, 6) for one in worn.outlines for x, _ in one}
+    for name, low, high in worn.reaches:
+        assert {round(low, 6), round(high, 6)} <= corners, name
+    moved = worn_of(part, kind, 0.4, 0.5)
+    assert moved.sizes_mm() == worn.sizes_mm()
+    assert moved.reaches[0][1] == pytest.approx(worn.reaches[0][1] - 1.5)
+    width = max(corners)
+    assert width < WIDE_MM[part] and min(corners) > 0
+
+
+@pytest.mark.parametrize(
+    ("part", "kind", "last", "next_"),
+    [
+        ("sleeve", "points", 0.5, 0.51),
+        ("sleeve", "side", 0.5, 0.51),
+        ("hub", "notch", 0.2, 0.21),
+        ("key", "ridge", 0.5, 0.51),
+        ("fork", "pads", 1.0, 1.01),
+        ("fork", "pad", 0.5, 0.51),
+        ("spring", "length", 1.0, 1.01),
+        ("spring", "coil", 0.0, 0.01),
+        ("key", "end", 0.0, 0.01),
+    ],
+)
+def test_a_worn_part_is_renewed_beyond_its_limit_and_not_before(part, kind, last, next_):
+    assert judged(worn_of(part, kind, last, 1.0))[0]
+    good, why = judged(worn_of(part, kind, next_, 1.0))
+    assert not good and why
+
+
+def test_worn_parts_are_told_apart_by_what_is_read():
+    sentences = {
+        judged(worn_of(part, kind, WEAR_MM[part], 1.0))[1]
+        for part, kind in WORN
+        if (part, kind) != ("sleeve", "side")
+    }
+    assert len(sentences) == len(WORN) - 1
+    middle, side = (worn_of("sleeve", kind, 0.8, 1.0) for kind in ("points", "side"))
+    assert middle.outlines != side.outlines and found_on(middle) != found_on(side)

@@ -23,7 +23,7 @@ def test_a_failed_lockout_leaves_three(unit, board):
     assert board.finding.startswith("No check is made yet: anything can be in the unit. Best")
     observe(board, "prove-lockout", FAILED)
     assert board.finding == (
-        "3 misbuilds explain it, each alone. No check tells them apart: only taking apart shows "
+        "3 assembly faults explain it, each alone. No check tells them apart: only taking apart shows "
         "which."
     )
     names = {one.id: one.name for one in unit.faults.misbuilds}
@@ -36,12 +36,12 @@ def test_a_failed_lockout_leaves_three(unit, board):
 
 def test_one_is_enough_and_two_are_needed_only_where_one_does_not_do(board):
     observe(board, "pull-neutral", "none-pull-neutral")
-    assert board.finding == "One misbuild explains it."
+    assert board.finding == "One assembly fault explains it."
     board.hear({"type": "clear"})
     observe(board, "watch-for-leaks", faults.PASSES)
     observe(board, "click-bolts", "turns-case-bolts-12")
     observe(board, "feel-detents", "not-held-fourth + not-held-third")
-    assert board.finding == "No misbuild alone explains it; one pair does."
+    assert board.finding == "No assembly fault alone explains it; one pair does."
 
 
 def test_the_best_check_is_named_first_and_costs_its_minutes(unit, board):
@@ -55,10 +55,12 @@ def test_the_best_check_is_named_first_and_costs_its_minutes(unit, board):
 def test_oil_that_nobody_noted_the_place_of(unit, board):
     observe(board, "watch-for-leaks", "something")
     shows = [one for one in unit.faults.misbuilds if not _dry(unit, one.id)]
-    assert board.finding.startswith(f"{len(shows)} misbuilds explain it, each alone. Best next: ")
+    assert board.finding.startswith(
+        f"{len(shows)} assembly faults explain it, each alone. Best next: "
+    )
     assert {row[0] for row in board.view["ranked"]} == {"click-bolts", "watch-for-leaks"}
     observe(board, "click-bolts", "turns-oil-plugs-1")
-    assert board.finding == "One misbuild explains it."
+    assert board.finding == "One assembly fault explains it."
     observe(board, "watch-for-leaks", faults.PASSES)
     assert "2 misbuilds" not in board.finding and board.vague == ()
 
@@ -79,7 +81,7 @@ def test_taking_an_observation_back(board):
 def test_two_at_once_and_what_nothing_explains(unit):
     seen = {"click-bolts": "turns-case-bolts-12", "feel-ring-gap": "ring-gap-small"}
     board = fault_board_rig(unit, seen)
-    assert board.finding.startswith("No misbuild alone explains it; one pair does.")
+    assert board.finding.startswith("No assembly fault alone explains it; one pair does.")
     assert len(board.view["left"]) == 1
     observe(board, "count-speed-drive", "fewer-turns-speed-pinion")
     assert board.finding.startswith("Nothing here explains all of that")

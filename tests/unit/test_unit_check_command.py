@@ -20,7 +20,7 @@ def test_a_sound_unit_has_nothing_to_mend():
         text=True,
     )
     assert done.returncode == 0
-    assert "nothing to mend" in done.stdout
+    assert "nothing to correct" in done.stdout
 
 
 @pytest.mark.slow

@@ -111,8 +111,8 @@ def test_what_nobody_expected_stops_one_module_alone(tmp_path, content, capsys, 
     assert said.splitlines()[:2] == [
         "Leave out pressed-and-driven, and report this:", f"  exercise: {told}"
     ]  # fmt: skip
-    assert "Leave out gear-train-and-checks, or mend the file:\n  exercise: nothing here" in said
-    assert "Leave out reading-faults, or mend the file:" in said
+    assert "Leave out gear-train-and-checks, or correct the file:\n  exercise: nothing here" in said
+    assert "Leave out reading-faults, or correct the file:" in said
     assert said.splitlines()[-1].endswith("0 of 3 modules can be given.")
 
 

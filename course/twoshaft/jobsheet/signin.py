@@ -375,7 +375,7 @@ def _earlier(page: Path, receipt: Receipt) -> bool:
 def _answered(found: Gaps | None, asked: int) -> str:
     """How much is answered; ``asked`` is 0 if nobody knows."""
     if found is None:
-        return "the job sheet cannot be read; open the notebook to mend it"
+        return "the job sheet cannot be read; open the notebook to repair it"
     count = found.answered
     if not count and not found.unread:
         return f"none of {asked} answered" if asked else "no answer saved yet"

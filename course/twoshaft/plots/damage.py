@@ -109,19 +109,19 @@ def _race(marks: Sequence[MarkLike]) -> str:
     track, wide = "tsd-dull" if dull else "tsd-bright", LONG_MM * PX_PER_MM
     parts = [f'<rect class="{track}" x="0" y="{low}" width="{wide}" height="{high - low}"/>']
     if dull:
-        parts += [_path(f"M0 {y}H{wide}", "tsd-line") for y in (low, high)]
+        parts += [line(f"M0 {y}H{wide}", "tsd-line") for y in (low, high)]
     return "".join([*parts, *map(_mark, marks)])
 
 
 def _flank(marks: Sequence[MarkLike]) -> str:
     root, tip = ((WIDE_MM - v) * PX_PER_MM for v in TOOTH_MM)
-    line, wide = (WIDE_MM - PITCH_MM) * PX_PER_MM, LONG_MM * PX_PER_MM
+    pitch, wide = (WIDE_MM - PITCH_MM) * PX_PER_MM, LONG_MM * PX_PER_MM
     return "".join((
         f'<rect class="tsd-bright" x="0" y="{tip}" width="{wide}" height="{root - tip}"/>',
-        _path(f"M0 {root}H{wide}M0 {tip}H{wide}", "tsd-line"),
+        line(f"M0 {root}H{wide}M0 {tip}H{wide}", "tsd-line"),
         *(_mark(one, turned=True) for one in marks),
-        _path(f"M0 {line}H{wide}", "tsd-pitch"),
-        _text(6, tip - 8, "tip"), _text(6, root + 18, "root"),
+        line(f"M0 {pitch}H{wide}", "tsd-pitch"),
+        text(6, tip - 8, "tip"), text(6, root + 18, "root"),
     ))  # fmt: skip
 
 
@@ -138,10 +138,10 @@ def _framed(inside: str, words: str) -> str:
         for k in range(int(LONG_MM) + 1)
     )
     numbers = "".join(
-        _text(k * PX_PER_MM + 3, tall + 24, f"{k}" if k else "0 mm") for k in range(0, 60, 10)
+        text(k * PX_PER_MM + 3, tall + 24, f"{k}" if k else "0 mm") for k in range(0, 60, 10)
     )
     body = f'<rect class="tsd-metal" x="0" y="0" width="{wide}" height="{tall}"/>{inside}'
-    return _svg(wide, tall + _BELOW_PX, words, body + _path(ticks, "tsd-ruler") + numbers)
+    return drawn(wide, tall + _BELOW_PX, words, body + line(ticks, "tsd-ruler") + numbers)
 
 
 def dog_picture(
@@ -177,7 +177,7 @@ def dog_picture(
         )
     words = f"{'; '.join(told)}. {MARKS_PER_MM} marks of the scale are a millimetre"
     inside = "".join(body)
-    return Lit(words, lambda: _svg(wide, tall, "Points of dog teeth beside a scale", inside))
+    return Lit(words, lambda: drawn(wide, tall, "Points of dog teeth beside a scale", inside))
 
 
 def _top(flat: float) -> float:
@@ -212,7 +212,7 @@ def _tooth(left: float, flat: float, chip: float) -> str:
             f'cy="{(y0 + grains.uniform(0.3, 0.9)) * DOG_PX:.1f}" r="1.6"/>'
             for _ in range(16)
         )
-    lit = _path(
+    lit = line(
         f"M{(mid - flat / 2) * DOG_PX:.1f} {top * DOG_PX:.1f}h{flat * DOG_PX:.1f}", "tsd-edge"
     )
     return f'<polygon class="tsd-metal" points="{outline}"/>{broken}{lit}'
@@ -226,8 +226,8 @@ def _scale(start: float, top: float) -> str:
         x = (start + k / MARKS_PER_MM) * DOG_PX
         ticks += f"M{x:.1f} {y:.1f}v{-14 if k % MARKS_PER_MM == 0 else -7}"
         if k % MARKS_PER_MM == 0:
-            numbers += _text(x - 4, y - 17, f"{k // MARKS_PER_MM}")
-    return _path(ticks, "tsd-ruler") + numbers
+            numbers += text(x - 4, y - 17, f"{k // MARKS_PER_MM}")
+    return line(ticks, "tsd-ruler") + numbers
 
 
 def _mark(mark: MarkLike, turned: bool = False) -> str:
@@ -259,7 +259,7 @@ def _crater(x: float, y: float, a: float, b: float) -> str:
         f'ry="{b * k / 2:.1f}"/>'
         for k in (0.3, 0.55)
     )
-    crack = _path(f"M{x + a / 2:.1f} {y:.1f}l5 -5l3 3M{x - a / 4:.1f} {y - b / 2:.1f}l-4 -6",
+    crack = line(f"M{x + a / 2:.1f} {y:.1f}l5 -5l3 3M{x - a / 4:.1f} {y - b / 2:.1f}l-4 -6",
                   "tsd-line")  # fmt: skip
     return f'<polygon class="tsd-deep" points="{_ragged(x, y, a, b, 14, 0.6)}"/>{inner}{crack}'
 
@@ -271,13 +271,13 @@ def _smear(x: float, y: float, a: float, b: float) -> str:
         f"h{a * rng.uniform(0.3, 0.65):.1f}"
         for _ in range(14)
     )
-    return f'<polygon class="tsd-dull" points="{_ragged(x, y, a, b, 18, 0.4)}"/>' + _path(
+    return f'<polygon class="tsd-dull" points="{_ragged(x, y, a, b, 18, 0.4)}"/>' + line(
         lines, "tsd-line"
     )
 
 
 def _grit(x: float, y: float, a: float, b: float) -> str:
-    return _path(f"M{x - a / 2:.1f} {y:.1f}h{a:.1f}", "tsd-line")
+    return line(f"M{x - a / 2:.1f} {y:.1f}h{a:.1f}", "tsd-line")
 
 
 def _bar(x: float, y: float, a: float, b: float) -> str:
@@ -310,7 +310,7 @@ def _dent(x: float, y: float, a: float, b: float) -> str:
     )
     shade = f'<ellipse class="tsd-metal" stroke="none" cx="{x:.1f}" cy="{y:.1f}" ' \
             f'rx="{a / 2:.1f}" ry="{b / 2:.1f}"/>'  # fmt: skip
-    finish = _path("".join(f"M{x - a / 3:.1f} {y + b * k:.1f}h{2 * a / 3:.1f}"
+    finish = line("".join(f"M{x - a / 3:.1f} {y + b * k:.1f}h{2 * a / 3:.1f}"
                            for k in (-0.25, -0.1, 0.05, 0.2)), "tsd-fine")  # fmt: skip
     return shade + (finish if b > 4 * PX_PER_MM else "") + rim
 
@@ -320,7 +320,7 @@ def _frost(x: float, y: float, a: float, b: float) -> str:
 
 
 def _score(x: float, y: float, a: float, b: float) -> str:
-    return _path(f"M{x:.1f} {y - b / 2:.1f}v{b:.1f}", "tsd-line")
+    return line(f"M{x:.1f} {y - b / 2:.1f}v{b:.1f}", "tsd-line")
 
 
 def _gone(x: float, y: float, a: float, b: float, inside: str) -> str:
@@ -339,7 +339,7 @@ def _beach(x: float, y: float, a: float, b: float) -> str:
         lines += (
             f"M{x - half:.1f} {low:.1f}Q{x:.1f} {low - 0.9 * b * k:.1f} {x + half:.1f} {low:.1f}"
         )
-    return _gone(x, y, a, b, _path(lines, "tsd-line"))
+    return _gone(x, y, a, b, line(lines, "tsd-line"))
 
 
 def _grain(x: float, y: float, a: float, b: float) -> str:
@@ -359,15 +359,18 @@ _DRAWN = {
 }  # fmt: skip
 
 
-def _path(d: str, kind: str) -> str:
+def line(d: str, kind: str) -> str:
+    """A path of one of the kinds of this style."""
     return f'<path class="{kind}" d="{d}"/>'
 
 
-def _text(x: float, y: float, text: str) -> str:
-    return f'<text class="tsd-text" x="{x:.1f}" y="{y:.1f}">{text}</text>'
+def text(x: float, y: float, words: str) -> str:
+    """Words beside a scale."""
+    return f'<text class="tsd-text" x="{x:.1f}" y="{y:.1f}">{words}</text>'
 
 
-def _svg(wide: float, tall: float, words: str, body: str) -> str:
+def drawn(wide: float, tall: float, words: str, body: str) -> str:
+    """A picture in this style, with what a hand and a lens find as its label."""
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" class="twoshaft-figure" role="img" '
         f'viewBox="0 0 {wide:g} {tall:g}" style="width:100%;max-width:{wide:g}px;height:auto" '

@@ -74,7 +74,7 @@ def driven_section(
     Parameters
     ----------
     driven : frozenset of Ring
-        The rings that the driver bears on; empty for no driver.
+        The rings that the driver presses on; empty for no driver.
     tight : frozenset of Ring
         The rings whose seats grip.
     shaft, case : bool
@@ -110,7 +110,7 @@ def _words(driven: frozenset[Ring], tight: frozenset[Ring], way: bool) -> str:
     if not driven:
         return f"{grips} {verb}; there is no driver.".capitalize()
     where = "both rings" if len(driven) > 1 else f"the {next(iter(driven))} ring"
-    told = f"{grips} {verb}; the driver bears on {where}"
+    told = f"{grips} {verb}; the driver presses on {where}"
     if way and tight:
         through = crosses_elements(driven, tight)
         told += (

@@ -102,19 +102,23 @@ def _finding(unit: Unit, observed, found) -> str:
     if observed:
         single, least = found.singles, [one for one in found.least if len(one) == 2]
         if not found.sets:
-            return "No single misbuild and no pair explains what was seen: make the checks again."
+            return "No assembly fault and no pair explains what was seen: make the checks again."
         if () in found.sets:
             return "Nothing wrong was seen yet."
         pairs = f"{len(least)} pair{'s' if len(least) != 1 else ''}"
         if not single:
-            return f"No misbuild alone explains what was seen; {pairs} would."
-        names = f"{len(single)} misbuilds explain" if len(single) > 1 else "One misbuild explains"
+            return f"No assembly fault alone explains what was seen; {pairs} would."
+        names = (
+            f"{len(single)} assembly faults explain"
+            if len(single) > 1
+            else "One assembly fault explains"
+        )
         more = f", and {pairs} of others would too" if least else ""
         return f"{names} what was seen{more}."
     groups = indistinguishable(unit)
     silent = sum(len(group.misbuilds) for group in groups if group.silent)
     alike = [group for group in groups if not group.silent]
-    text = f"{silent} of {len(unit.faults.misbuilds)} misbuilds show in no check"
+    text = f"{silent} of {len(unit.faults.misbuilds)} assembly faults show in no check"
     if alike:
         text += f"; {sum(len(g.misbuilds) for g in alike)} more cannot be told from another"
     return f"{text}."

@@ -135,7 +135,7 @@ def _renew(unit: Unit, given: StakedNut, own: Mapping[str, Any]) -> StakedNut:
     if own["depth"] > own["slot"]:
         raise CourseError(
             "the tab stands deeper in its slot than the slot is wide",
-            mend="look for a slip of the pen, or measure again",
+            mend="look for a writing mistake, or measure again",
         )
     radius, slot, tab = (own[key] for key in ("radius", "slot", "tab"))
     seen = Staked(nut.name, radius, slot, tab, nut.yield_mpa, given.drag_nm, given.margin)

@@ -247,7 +247,7 @@ class FaceTightening(Screen):
         loose = int(np.sum(self.clamp_kn < need))
         said = (
             f"The bolts hold {low:.1f} to {high:.1f} kN, {self.target_n / 1e3:.1f} kN were aimed "
-            f"at. Spread {self.spread:.0%}, {word} the {limit:.0%} that this joint bears."
+            f"at. Spread {self.spread:.0%}, {word} the {limit:.0%} that this joint allows."
         )
         if loose:
             said += (

@@ -136,12 +136,12 @@ class FaultBoard(Screen):
             return f"Nothing wrong was seen yet.{best}"
         pair = len(left[0][0]) == 2
         if len(left) == 1:
-            start = "No misbuild alone explains it; one pair does." if pair else ""
-            return start or "One misbuild explains it."
+            start = "No assembly fault alone explains it; one pair does." if pair else ""
+            return start or "One assembly fault explains it."
         start = (
-            f"No misbuild alone explains it; {len(left)} pairs do."
+            f"No assembly fault alone explains it; {len(left)} pairs do."
             if pair
-            else f"{len(left)} misbuilds explain it, each alone."
+            else f"{len(left)} assembly faults explain it, each alone."
         )
         return f"{start}{best or ' No check tells them apart: only taking apart shows which.'}"
 

@@ -216,7 +216,7 @@ def gate_rig(unit: Unit, misbuilds: Iterable[str] | None = None) -> GateRig:
     strange = next((id for id in chosen if id not in known), None)
     if strange is not None:
         raise UnitFileError(
-            f"the shift mechanism has no misbuild {strange!r}",
+            f"the shift mechanism has no assembly fault {strange!r}",
             mend=f"use one of {', '.join(known)}",
         )
     return GateRig(unit.shift, chosen)

@@ -12,19 +12,25 @@ from twoshaft.models.inspect import (
     GOOD,
     NAMES,
     RACE,
+    WEAR_MM,
+    WEARS,
     chance_beyond,
     felt,
+    found_on,
     guard_band,
+    judged,
     marks_of,
     verdict,
     ways_cost,
+    worn_of,
 )
 from twoshaft.plots.damage import flank_picture, race_picture
 from twoshaft.plots.decision import decision_picture
+from twoshaft.plots.worn import worn_picture
 from twoshaft.rigs.instrument import Instrument, one_of, within
 from twoshaft.units.quantities import Q
 
-SIZES_MM, PLACES_MM = (1.0, 5.0), (15.0, 45.0)
+SIZES_MM, PLACES_MM, AT_MM = (1.0, 5.0), (15.0, 45.0), (0.5, 2.5)
 LIMIT_MM, ENDS_MM, UNSURE_MM = 5.0, (4.85, 5.15), (0.01, 0.04)
 RENEW_H, LOOK_H, AGAIN_H = 1.5, 0.5, (2.0, 40.0)
 
@@ -74,6 +80,56 @@ class Lamp(Instrument):
             "drawing": lit.svg,
             "words": lit.feels,
             "finding": f"{NAMES[damage]}: {felt(marks)}.",
+        }
+
+    def plain_copy(self) -> str:
+        """The picture and its words as HTML."""
+        return f"{self.shown['drawing']}{super().plain_copy()}"
+
+
+class WornLamp(Instrument):
+    """A part of the shift beside a scale, with its wear and place to be changed.
+
+    Parameters
+    ----------
+    part : str
+        One of ``models.inspect.WEARS``.
+    """
+
+    screen = "sketch"
+    name = "Worn parts under the lamp"
+    asks = "Does the part go in again?"
+
+    def __init__(self, part: str) -> None:
+        self.part = part
+        self.kinds = [list(one) for one in WEARS[part].items()]
+        most = WEAR_MM[part]
+        super().__init__(
+            {
+                "pickers": [{"key": "kind", "label": "What is worn", "options": self.kinds}],
+                "sliders": [
+                    _slider("wear", "Wear", (0.0, most), 0.1, "mm", 1),
+                    _slider("at", "Place along the scale", AT_MM, 0.1, "mm", 1),
+                ],
+            },
+            {"kind": self.kinds[0][0], "wear": 0.0, "at": AT_MM[0]},
+        )
+
+    def look(self, state: dict[str, Any]) -> dict[str, Any]:
+        """The picture, what is read on it, and whether the part goes in again."""
+        kind = one_of(state, "kind", self.kinds)
+        worn = worn_of(
+            self.part, kind, within(state, "wear", 0.0, WEAR_MM[self.part]),
+            within(state, "at", *AT_MM),
+        )  # fmt: skip
+        good, why = judged(worn)
+        lit = worn_picture(worn)
+        words = found_on(worn)
+        return {
+            "drawing": lit.svg,
+            "words": lit.feels,
+            "finding": f"{words[0].upper()}{words[1:]}. {'Use it again' if good else 'Renew it'}: "
+            f"{why}.",
         }
 
     def plain_copy(self) -> str:
@@ -135,17 +191,18 @@ def _per_cent(chance: float) -> str:
     return "more than 99.9 %" if chance > 0.999 else f"{100 * chance:.1f} %"
 
 
-def lamp(part: str) -> Lamp:
-    """Damage of one part under the lamp.
+def lamp(part: str) -> Lamp | WornLamp:
+    """Damage or wear of one part under the lamp.
 
     Parameters
     ----------
     part : str
-        ``race``, a bearing's track, or ``flank``, a gear's tooth.
+        ``race``, a bearing's track, ``flank``, a gear's tooth, or a part of the shift:
+        ``sleeve``, ``hub``, ``key``, ``fork``, ``spring``.
 
     Returns
     -------
-    Lamp
+    Lamp or WornLamp
         Something a notebook displays.
 
     Raises
@@ -153,8 +210,11 @@ def lamp(part: str) -> Lamp:
     CourseError
         When there is no such part.
     """
+    if part in WEARS:
+        return WornLamp(part)
     if part not in ("race", "flank"):
-        raise CourseError(f"no part {part!r} lies under the lamp", mend="use 'race' or 'flank'")
+        known = ", ".join(f"'{one}'" for one in ("race", "flank", *WEARS))
+        raise CourseError(f"no part {part!r} lies under the lamp", mend=f"use one of {known}")
     return Lamp(part)
 
 

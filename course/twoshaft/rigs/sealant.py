@@ -277,7 +277,7 @@ def _told_closed(closed: Closed) -> tuple[str, list[list[str]]]:
         facts.append(
             [
                 near.guide.name.capitalize(),
-                f"largest lump {near.lump_mm:.1f} mm, bears {near.guide.largest_lump_mm:g} mm: "
+                f"largest lump {near.lump_mm:.1f} mm, allowed {near.guide.largest_lump_mm:g} mm: "
                 f"{state}; the nearest lies {near.distance_mm:.0f} mm away",
             ]
         )

@@ -93,7 +93,7 @@ def new_unit(wishes: Wishes) -> str:
     Returns
     -------
     str
-        YAML with comments; it loads, and its checks have nothing to mend.
+        YAML with comments; it loads, and its checks have nothing to correct.
     """
     from jinja2 import Environment, FileSystemLoader, StrictUndefined
 

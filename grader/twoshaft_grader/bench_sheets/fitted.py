@@ -28,10 +28,10 @@ def _entries(unit: Unit, kind: str) -> tuple:
 
 
 def presses(unit: Unit) -> Table:
-    """Pressed parts: where the driver bears, what is warmed, and whether it is home."""
+    """Pressed parts: where the driver presses, what is warmed, and whether it is home."""
     columns = (
         Column("Part", 2.4),
-        Column("Driver bears on", 1.5),
+        Column("Driver presses on", 1.5),
         Column("Driver used", 1.5),
         Column("Square before the push", 0.8, tick=True),
         Column("Home all round", 0.7, tick=True),

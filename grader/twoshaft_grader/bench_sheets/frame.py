@@ -57,8 +57,8 @@ def watched(module: str) -> tuple[Table, ...]:
         Column("By, date", 1.2),
     )
     say = (
-        "For whoever watches. Put down what you saw; ask before you help, and write down that you "
-        "did."
+        "For the person who watches. Write down what you saw. Ask before you help, and write that "
+        "down too."
     )
     return (Table.begun("What the assessor watches", columns, rows, say),) if rows else ()
 

@@ -147,6 +147,6 @@ def shaft_nuts(unit: Unit) -> Table:
     )
     say = (
         "Two gears lock the shafts. Try the lock by hand before anybody pulls; stand so that a "
-        "slip costs nothing."
+        "wrench that slips hurts nobody."
     )
     return Table.begun("Shaft nuts", columns, rows, say, empty=2)

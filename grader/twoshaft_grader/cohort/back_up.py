@@ -274,5 +274,5 @@ def _copy_file(book: Path, copy: Path) -> None:
         if getattr(error, "sqlite_errorcode", None) in _COPY_IS_FULL:
             raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC), str(copy)) from None
         raise CohortError(
-            f"the gradebook cannot be read ({error})", where=str(book), mend="mend it first"
+            f"the gradebook cannot be read ({error})", where=str(book), mend="correct it first"
         ) from None

@@ -152,7 +152,7 @@ def _called(unit: Unit) -> str:
 
 
 def _read(file: Path) -> tuple[bytes, Unit]:
-    """A unit's file, which must stand without the files beside it and have nothing to mend."""
+    """A unit's file, which must stand without the files beside it and have nothing to correct."""
     try:
         if file.stat().st_size > _LARGEST:
             raise CohortError(f"{file.name} is larger than 5 MB", mend="choose a unit file")

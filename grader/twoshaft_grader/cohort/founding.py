@@ -37,7 +37,7 @@ def found(
     gradebook: str = "",
     by: str = "",
 ) -> Founded:
-    """Make a cohort with a unit that has nothing to mend; parameters as of ``make_cohort``.
+    """Make a cohort with a unit that has nothing to correct; parameters as of ``make_cohort``.
 
     Raises
     ------

@@ -186,9 +186,9 @@ def cohort_restore(
     say(f"Restored {made.count} files to {root} and {made.cohort.shared}.")
     if made.apart:
         say(
-            f"Their own folders are in {root / OWN_FOLDERS}, since only whoever looks after the "
-            "machine can give them to their accounts, by the same command as root, and only to "
-            f"accounts of the same name and number: {names(made.apart)}."
+            f"Their own folders are in {root / OWN_FOLDERS}, since only root can give them to "
+            "their accounts, by the same command, to accounts of the same name and number: "
+            f"{names(made.apart)}."
         )
     if made.other_config:
         say("nbgrader_config.py was another one, and is written anew: it would be run.")
@@ -545,7 +545,7 @@ def unit_check(
             print(finding.sentence, file=sys.stderr)
         return 2
     name = unit.identity.name
-    say(f"{name}: {len(unit.operations)} operations, {len(unit.rules)} rules, nothing to mend.")
+    say(f"{name}: {len(unit.operations)} operations, {len(unit.rules)} rules, nothing to correct.")
     unit_commands.say_typical(unit)
     return 0
 
@@ -647,7 +647,7 @@ def write_hub_settings(
 
     place = cohort_at(cohort)
     hub_settings(place, roster_of(place), out, staff=staff or [], port=port)
-    say(f"Wrote {out.resolve()}. Whoever looks after the server starts a hub with it, as root.")
+    say(f"Wrote {out.resolve()}. Start a hub with it on the server, as root.")
     if not memory_is_limited():
         say("This machine does not keep to a limit of memory: one learner can use all of it.")
     if not staff:

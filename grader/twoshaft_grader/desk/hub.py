@@ -30,7 +30,7 @@ from twoshaft.jupyter.hub import only_learners
 c = get_config()  # noqa: F821 - given by the configuration loader
 
 # How people sign in is the college's: here with the accounts of this machine and their passwords.
-# Whoever gets in under a name of the roster works as that learner.
+# Anybody who gets in under a name of the roster works as that learner.
 c.JupyterHub.authenticator_class = "pam"
 c.Authenticator.allow_all = True  # a server gets only who is on the roster, below
 c.JupyterHub.bind_url = "http://127.0.0.1:8000"  # behind a web server that speaks https, or:

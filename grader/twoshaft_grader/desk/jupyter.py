@@ -96,7 +96,8 @@ def desk_address(cohort: Cohort) -> str:
     """
     if any(name.startswith("JUPYTERHUB_") for name in os.environ):
         raise CohortError(
-            "a hub serves one cohort", mend="let whoever looks after it write settings for another"
+            "a hub serves one cohort",
+            mend="let the person who looks after it write settings for another",
         )
     if address := _running(cohort):
         return address

@@ -155,7 +155,7 @@ def say_typical(unit: Unit) -> None:
 
 def say_tried(one: Tried) -> None:
     """Say what a module came to on a unit."""
-    mend = "and report this" if one.unexpected else "or mend the file"
+    mend = "and report this" if one.unexpected else "or correct the file"
     say(f"{one.module}: {one.tasks} tasks." if one.given else f"Leave out {one.module}, {mend}:")
     for line in one.why:
         say(f"  {line}")

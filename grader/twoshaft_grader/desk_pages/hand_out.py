@@ -66,7 +66,7 @@ class HandOut(Page):
         whom = Field(
             "to", "To", "choice",
             options=(
-                ("", "everybody, whoever joins later too"),
+                ("", "everybody, also those who join later"),
                 *((f"{_GROUP}{one}", f"group {one}") for one in groups),
                 (_TICKED, "the learners ticked below"),
             ),

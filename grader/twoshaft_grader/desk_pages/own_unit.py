@@ -90,7 +90,7 @@ class OwnUnit(Page):
                     Field("module", "Modules to try", "choice", "", _modules()),
                 ),
                 (
-                    Act("check", "See what is to mend", first=True),
+                    Act("check", "See what to correct", first=True),
                     Act("try", "See which modules it carries"),
                     Act("draw", "Draw how its parts lie"),
                     Act("sheet", "Write parts, operations and reasons as a spreadsheet"),
@@ -153,7 +153,7 @@ class OwnUnit(Page):
         """What was found of the unit that was looked over last."""
         parts: list[Part] = []
         if self._mend:
-            parts.append(_lines("mend", f"To mend in {self._about}", self._mend))
+            parts.append(_lines("mend", f"To correct in {self._about}", self._mend))
         if self._typical:
             title = f"Still typical in {self._about}, not of your unit"
             parts.append(_lines("typical", title, self._typical))
@@ -194,7 +194,7 @@ class OwnUnit(Page):
                 take_sheets(values.file("sheets"), into)
             except UnitFileError as error:
                 self._mend = self._sentences(error.findings or (error,))
-                return "Nothing was taken: what is to mend stands in the table."
+                return "Nothing was taken: what to correct stands in the table."
             return f"Taken into {into.name}."
         chosen = values.need("unit", "the unit")
         source, about = unit_named(self.desk.root, chosen), chosen.removeprefix(f"{UNITS}/")
@@ -231,10 +231,10 @@ class OwnUnit(Page):
         except UnitFileError as error:
             self._mend = self._sentences(error.findings or (error,))
             count = len(self._mend)
-            return f"{about}: {count} {'thing' if count == 1 else 'things'} to mend, see below."
+            return f"{about}: {count} {'thing' if count == 1 else 'things'} to correct, see below."
         self._typical = self._sentences(unit.typical())
         operations, rules = len(unit.operations), len(unit.rules)
-        told = f"{unit.identity.name}: {operations} operations, {rules} rules, nothing to mend."
+        told = f"{unit.identity.name}: {operations} operations, {rules} rules, nothing to correct."
         return f"{told} Typical still: {len(self._typical)} entries." if self._typical else told
 
     def _try(self, source: str, about: str, module: str, work: Work) -> str:
@@ -242,7 +242,7 @@ class OwnUnit(Page):
             raise CohortError("there is no such module", mend="choose one of the list")
         self._look_over(source, about, work)
         if self._mend:
-            return f"{about} is tried when nothing in it is to mend."
+            return f"{about} is tried when nothing in it is to be corrected."
         cohort, tried = self.desk.cohort, []
         content = find_content(cohort.content, base=cohort.root)
         only = (module,) if module else ()

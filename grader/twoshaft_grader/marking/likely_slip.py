@@ -233,7 +233,7 @@ def _in_writing(fits: _Fits, right: Q) -> Iterator[str]:
     size = max(abs(fits.figure), abs(fits.wanted))
     highest = math.floor(math.log10(size))
     if any(fits.moved(10.0**place) for place in range(highest - PLACES, highest + 1)):
-        yield "It fits if a one was not carried as you added or took away, or once too often."
+        yield "It fits if a one was not carried, or carried twice, when you added or subtracted."
     rounded = float(f"{fits.wanted:.1e}")
     if math.isclose(fits.figure, rounded) and not math.isclose(rounded, fits.wanted):
         yield "It fits if it was rounded too early: keep one figure more."
@@ -245,12 +245,12 @@ def _of_the_task(fits: _Fits, right: Q, figures: tuple[Figure, ...]) -> Iterator
     sizes = [(one, size) for one, size in in_unit if size is not None]
     for one, size in () if _plain(right.units) else sizes:
         if fits(size):
-            yield f"This is {one.words} as the task gives it; it still has to be worked with."
+            yield f"This is {one.words} as the task gives it; you still have to calculate with it."
         if fits.moved(size):
             yield f"It fits if {one.words} of this task was left out, or counted twice."
         if fits.moved(2 * size):
             yield (
-                f"It fits if {one.words} of this task was added where it is taken off, or the "
+                f"It fits if {one.words} of this task was added where it is subtracted, or the "
                 "other way round."
             )
     for (one, low), (other, high) in _ends(sizes):

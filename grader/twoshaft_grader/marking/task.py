@@ -34,7 +34,7 @@ from twoshaft_grader.marking.reference import (
 from twoshaft_grader.marking.result import FieldMark, SheetMark, TaskMark, Verdict
 
 SET_ASIDE = (
-    "None of the usual mistakes leads from your readings to it, so what follows is marked with "
+    "No usual mistake leads from your readings to this figure, so what follows is marked with "
     "the right figure."
 )
 """Said of a figure that the working does not go on with."""
@@ -223,7 +223,7 @@ def _mark_field(
     fell_back = name in carried.fell_back and best.share < 1
     sentences = best.sentences
     if is_carried and best.share >= 1:
-        sentences = ("It follows from your earlier figures, and that is what it is marked on.",)
+        sentences = ("It follows from your earlier figures, so it is marked with those.",)
     elif fell_back:
         sentences = (*sentences, "Your earlier figures cannot be worked on with.")[:2]
     drawn = ""

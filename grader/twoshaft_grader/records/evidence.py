@@ -50,7 +50,7 @@ cohort                               the rules of what is enough, the trail, obs
 SHA256SUMS                           a digest (SHA-256) of every file, as "sha256sum -c" reads it
 evidence.json                        versions, and the digests once more
 
-The seal is the digest of evidence.json: "sha256sum evidence.json" tells it.
+The seal is the digest of evidence.json: "sha256sum evidence.json" shows it.
 "twoshaft verify FOLDER" compares every digest and marks the work again.
 """
 SUMS = "SHA256SUMS"

@@ -318,7 +318,7 @@ def taken_in(file: Path, sheets: Mapping[str, Node]) -> str:
     root = parse_nodes(text, file.name)
     if "variant of" in root.value:
         raise UnitFileError(
-            "a variant tells only what differs", where=root.where, mend="take it into its base"
+            "a variant names only what differs", where=root.where, mend="take it into its base"
         )
     merged = dict(root.value)
     for section, node in sheets.items():

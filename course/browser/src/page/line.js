@@ -3,8 +3,8 @@
 import { make } from "./dom.js";
 
 const DOWN =
-  "No line to the course just now. Go on with the questions: what you enter is kept in this browser and sent when the line is back. Simulators stand still until then.";
-const BACK = "The line to the course is back.";
+  "The connection to the course is lost. Go on answering: your answers stay in this browser and are sent when the connection is back. Simulators wait until then.";
+const BACK = "The connection to the course is back.";
 const PATIENCE_MS = 1500; // a kernel that starts anew is soon back
 const BACK_MS = 5000;
 

@@ -104,7 +104,7 @@ export function benchPanel(model, send, redraw) {
     make(
       "p",
       {},
-      "Give what you read on the real unit, and the limits from the maker's manual. They take the place " +
+      "Give what you read on the real unit, and the limits from the maker's manual. They are used in place " +
         "of the drawn figures in this task, all of them or none. Your answers are marked on them by the same rules.",
     ),
     make("div", { class: "ts-bench-rows" }, ...rows.map((row) => row.element)),
@@ -117,7 +117,7 @@ export function benchPanel(model, send, redraw) {
     const byName = new Map(now.rows?.map((row) => [row.name, row]));
     for (const row of rows) row.show(byName.get(row.name));
     title.textContent = now.used
-      ? "✓ This task stands on figures from the bench"
+      ? "✓ This task uses figures from the bench"
       : "Use readings from the bench";
     back.hidden = !now.wanted;
     use.hidden = now.used && !now.stale;

@@ -89,7 +89,7 @@ export function pathList({ label, moves, plan, most, onChange }) {
       make(
         "p",
         { class: "ts-hint" },
-        "The line shows where each move aims. Whether the lever gets there is what the test finds out.",
+        "The line shows where each move should go. The test shows whether the lever gets there.",
       ),
     live,
   );

@@ -26,7 +26,7 @@ export function renderFaultBoard({ model, el }) {
       make("option", { value: "" }, "Not made"),
       ...optionsOf(shows),
     );
-    const tells = boardCell("would tell, bit", true);
+    const tells = boardCell("worth, bit", true);
     const rate = boardCell("bit a minute", true);
     const row = make(
       "tr",
@@ -56,8 +56,8 @@ export function renderFaultBoard({ model, el }) {
     left,
     more,
     boardTable(
-      "Checks: what each showed, and what it can still tell",
-      [["Check"], ["min", true], ["It showed"], ["would tell, bit", true], ["bit a minute", true]],
+      "Checks: what each showed, and what it is still worth",
+      [["Check"], ["min", true], ["It showed"], ["worth, bit", true], ["bit a minute", true]],
       body,
     ),
     make("div", { class: "ts-tools" }, clear, spent),

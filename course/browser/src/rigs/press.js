@@ -84,7 +84,7 @@ export function renderPress(widget) {
       const place = picker("Part", about.places, state.place, (value) =>
         change({ place: value, travel: 0 }),
       );
-      driver = picker("Driver bears on", about.drivers, state.driver, (value) =>
+      driver = picker("Driver presses on", about.drivers, state.driver, (value) =>
         change({ driver: value, travel: 0 }),
       );
       const seat = picker("Seat", about.seats, state.seat, (value) => change({ seat: value }));

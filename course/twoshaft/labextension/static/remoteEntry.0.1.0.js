@@ -227,8 +227,8 @@ one}}.twoshaft-desk-notebook .jp-NotebookPanel-toolbar{display:none}`)),r&&me(s)
 eleased")||"[]"),a=r?ye(o,i):Promise.resolve(new Set(i));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),
 ct(),Ct(s.shell),r&&(s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(l,x)=>{!r&&x.
 path!==c||(l.toggleClass("twoshaft-desk-notebook",!r),Ae(l,x,a,e,s),Ee(l,x,{...n,contents:s.serviceManager.contents}))}})}}}
-function we(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=6e88f1c8da08b1ef`);globalThis.twoshaftScreens.
-set("6e88f1c8da08b1ef",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("6e88f1c8da08b1ef"),console.warn(`${k}: the scr\
+function we(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=83718884cdddb8f1`);globalThis.twoshaftScreens.
+set("83718884cdddb8f1",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("83718884cdddb8f1"),console.warn(`${k}: the scr\
 eens could not be loaded`,n)})}function me(t){document.addEventListener("click",e=>{let n=et(e,"a[data-twoshaft-open]");
 !n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),
 document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&

@@ -242,9 +242,9 @@ us"}),h=e.map(([O,D])=>Y(D,()=>y(O))),S=Y("Take back the last move",()=>{i.lengt
 i.length&&m([],"No moves left")}),A=s("span",{class:"ts-hint"}),j=s("div",{class:"ts-path"},s("div",{class:"ts-tools ts-\
 moves",role:"group","aria-label":"Add a move"},...h),s("div",{class:"ts-path-both"},s("div",{class:"ts-path-words"},f,p,
 s("div",{class:"ts-tools"},S,v,A)),u&&s("div",{class:"ts-path-picture"},u.element)),u&&s("p",{class:"ts-hint"},"The line\
- shows where each move aims. Whether the lever gets there is what the test finds out."),g);function m(O,D){l||(i=O,C(),g.
-textContent=D,o([...i]))}function y(O){if(i.length>=r){g.textContent=`${r} moves are the most here`;return}let{moves:D,place:F}=es(
-i,d,O);d=F,m(D,`Move ${F+1}: ${c(O)}`)}function B(O){let D=c(i[O]);d=Math.min(d,i.length-2),m(ss(i,O),`Taken back: ${D}`)}
+ shows where each move should go. The test shows whether the lever gets there."),g);function m(O,D){l||(i=O,C(),g.textContent=
+D,o([...i]))}function y(O){if(i.length>=r){g.textContent=`${r} moves are the most here`;return}let{moves:D,place:F}=es(i,
+d,O);d=F,m(D,`Move ${F+1}: ${c(O)}`)}function B(O){let D=c(i[O]);d=Math.min(d,i.length-2),m(ss(i,O),`Taken back: ${D}`)}
 function M(O,D){let F=ns(i,O,D);F&&(d=O+D,m(F,`${c(F[d])}, move ${d+1} of ${i.length}`),x(d))}function w(O){return p.children[O]?.
 querySelector(".ts-path-move")}function x(O){let D=w(O);return D instanceof HTMLElement&&D.focus(),!!D}function $(O,D){let F=s(
 "span",{class:"ts-path-move",tabindex:"0","aria-label":`Move ${D+1}: ${c(O)}`},c(O)),k=s("button",{type:"button",class:"\
@@ -294,8 +294,8 @@ answers().get(u);j&&a.put(u,`${j.split("-")[0]}-${A}`)},`Turn it: ${p}`);functio
 y=Number(/data-half="([\d.]+)"/.exec(m)?.[1]??90);f.innerHTML=`<svg viewBox="${-y} ${-y} ${2*y} ${2*y}" width="120" heig\
 ht="120" aria-hidden="true">${m}</svg>`,g.textContent=`Way ${A}: ${j}`}let v=s("div",{class:"ts-tray"},f,s("div",{},p,g,
 h));return{part:u,row:v,show:S,turn:h}});return{element:s("div",{},s("div",{class:"ts-trays"},...l.map(({row:u})=>u)),a.
-element,c.element),show:a.show,setDisabled(u){a.setDisabled(u);for(let{turn:p}of l)p.disabled=u},refused(){}}}});var Bn="No line to the course just now. Go on with the questions: what you enter is kept in this browser and sent when t\
-he line is back. Simulators stand still until then.",Dn="The line to the course is back.",Pn=1500,jn=5e3,Me=new Set,Dt=null,
+element,c.element),show:a.show,setDisabled(u){a.setDisabled(u);for(let{turn:p}of l)p.disabled=u},refused(){}}}});var Bn="The connection to the course is lost. Go on answering: your answers stay in this browser and are sent when the c\
+onnection is back. Simulators wait until then.",Dn="The connection to the course is back.",Pn=1500,jn=5e3,Me=new Set,Dt=null,
 Ae;function cs(t){Dt??=s("p",{class:"twoshaft ts-line-bar",role:"status"}),Dt.isConnected||document.body.append(Dt),Dt.textContent=
 t}function Rn(){Dt?.remove(),Dt=null}function ls(){clearTimeout(Ae),Me.size?Ae=window.setTimeout(()=>cs(Bn),Dt?0:Pn):Dt&&
 (cs(Dn),Ae=window.setTimeout(Rn,jn))}var ds=t=>({down(){Me.add(t),ls()},up(){Me.delete(t),ls()}});var Hn=1e3,Wn="input, button, select, textarea, summary, a, [tabindex]";function _n(t){let e=o=>{if(o.stopPropagation(),
@@ -896,17 +896,17 @@ role:"row"},...r)),a=s("table",{class:"tsk-board",role:"table"},s("caption",{},t
 a)}function Ts({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("p",{class:"tsk-spent"}),
 a=s("ul",{class:"ts-sentences tsk-left"}),c=s("p",{class:"tsk-more"}),i=s("tbody",{role:"rowgroup"}),d=new Map;for(let[f,
 g,h,S]of n.checks){let v=s("select",{class:"ts-box","aria-label":`What it showed: ${g}`,onchange:()=>u.send({type:"obser\
-ve",check:f,shown:v.value})},s("option",{value:""},"Not made"),...bt(S)),A=Nt("would tell, bit",!0),j=Nt("bit a minute",
-!0),m=s("tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},g),Nt("min",!0,`${h}`),Nt("it showed",!1,v),A,j);d.set(f,
-{box:v,tells:A,rate:j,row:m}),i.append(m)}let l=s("button",{class:"ts-button",type:"button",onclick:()=>u.send({type:"cl\
-ear"})},"Take all observations back"),u=J({model:t,el:e},{kind:"rig"});u.show(u.asks("Which fault is it, and which check\
- comes next?",{first:d.values().next().value?.box,begin:"say what a check showed"}),u.alert,r,a,c,ge("Checks: what each \
-showed, and what it can still tell",[["Check"],["min",!0],["It showed"],["would tell, bit",!0],["bit a minute",!0]],i),s(
-"div",{class:"ts-tools"},l,o));function p(){let f=t.get("view");r.textContent=f.finding,o.textContent=f.spent,c.textContent=
-f.more,a.replaceChildren(...Bt(f.left.map(([S,v])=>`${S} (${v})`)));let g=f.ranked,h=new Map(g.map(([S,v,A],j)=>[S,{bits:v,
-rate:A,rank:j}]));for(let[S,{box:v,tells:A,rate:j,row:m}]of d){let y=f.observed[S],B=h.get(S);v.value=y??"",A.textContent=
-B?B.bits:y!==void 0?"made":"nothing",j.textContent=B?B.rate+(B.rank===0?" ◀ best next":""):"–",m.classList.toggle("t\
-sk-best",B?.rank===0)}}return u.follow("change:view",p),p(),u.close}function Is(t,{move:e,hand:n}){let{element:r,at:o}=de(t),a=Object.entries(t.aims).filter(([d])=>d.startsWith("at:")),c=(d,l)=>{
+ve",check:f,shown:v.value})},s("option",{value:""},"Not made"),...bt(S)),A=Nt("worth, bit",!0),j=Nt("bit a minute",!0),m=s(
+"tr",{role:"row"},s("th",{scope:"row",role:"rowheader"},g),Nt("min",!0,`${h}`),Nt("it showed",!1,v),A,j);d.set(f,{box:v,
+tells:A,rate:j,row:m}),i.append(m)}let l=s("button",{class:"ts-button",type:"button",onclick:()=>u.send({type:"clear"})},
+"Take all observations back"),u=J({model:t,el:e},{kind:"rig"});u.show(u.asks("Which fault is it, and which check comes n\
+ext?",{first:d.values().next().value?.box,begin:"say what a check showed"}),u.alert,r,a,c,ge("Checks: what each showed, \
+and what it is still worth",[["Check"],["min",!0],["It showed"],["worth, bit",!0],["bit a minute",!0]],i),s("div",{class:"\
+ts-tools"},l,o));function p(){let f=t.get("view");r.textContent=f.finding,o.textContent=f.spent,c.textContent=f.more,a.replaceChildren(
+...Bt(f.left.map(([S,v])=>`${S} (${v})`)));let g=f.ranked,h=new Map(g.map(([S,v,A],j)=>[S,{bits:v,rate:A,rank:j}]));for(let[
+S,{box:v,tells:A,rate:j,row:m}]of d){let y=f.observed[S],B=h.get(S);v.value=y??"",A.textContent=B?B.bits:y!==void 0?"mad\
+e":"nothing",j.textContent=B?B.rate+(B.rank===0?" ◀ best next":""):"–",m.classList.toggle("tsk-best",B?.rank===0)}}return u.
+follow("change:view",p),p(),u.close}function Is(t,{move:e,hand:n}){let{element:r,at:o}=de(t),a=Object.entries(t.aims).filter(([d])=>d.startsWith("at:")),c=(d,l)=>{
 let[u,p]=o(d,l);return P("circle",{cx:u,cy:p,r:16,class:"tsl-spot",...{"data-travel":d,"data-turn":l}})},i=P("g",{class:"\
 tsl-knob"},P("circle",{r:12}));return r.append(...a.map(([,[d]])=>c(Number(d),0)),...t.gears.map(([,d,l])=>c(d,l)),i),r.
 classList.add("ts-lever"),r.addEventListener("click",d=>{let l=wt(d,".tsl-spot");if(!l)return;let u=[Number(l.dataset.travel),
@@ -1056,7 +1056,7 @@ append(ct(110,170,"kN"))}return{node:t,set(c,i,d){String(c)!==o&&(o=String(c),a(
 let o=Jn(),a=s("div",{class:"tsp-section"}),c="",i=s("div",{class:"tsg-beside",tabindex:"0",role:"group","aria-label":"S\
 ection and gauge"},a,s("div",{class:"tsg-gauge"},o.node)),d=gt("Push",{min:0,max:100,step:1,value:r.travel,onInput:f=>n(
 {travel:f}),words:f=>f>=100?"at the shoulder":`${f} % of the way`}),l=[d.row],u=null;if(!e.readingsOnly){let f=ft("Part",
-e.places,r.place,v=>n({place:v,travel:0}));u=ft("Driver bears on",e.drivers,r.driver,v=>n({driver:v,travel:0}));let g=ft(
+e.places,r.place,v=>n({place:v,travel:0}));u=ft("Driver presses on",e.drivers,r.driver,v=>n({driver:v,travel:0}));let g=ft(
 "Seat",e.seats,r.seat,v=>n({seat:v})),h=gt("Pair",{min:0,max:100,step:1,value:r.grip,onInput:v=>n({grip:v}),words:v=>v===
 0?"loosest of the fit":v===100?"tightest of the fit":`${v} % from loosest to tightest`}),S=gt("Warm the outer part",{min:e.
 room,max:e.hottest,step:1,value:r.warmth,onInput:v=>n({warmth:v}),words:v=>`${v} °C`});l.unshift(Lt(f.row,u.row,g.row),
@@ -1338,15 +1338,15 @@ activeElement!==v||v.value===m)&&(v.value=B.text,m=B.text),v.setAttribute("aria-
 toggle("ts-error",!!B.error);let M=B.error?[At("▲")," "]:[],w=B.read&&!B.options.length&&`read as ${B.read}`,x=B.error||
 [w,B.origin].filter(Boolean).join(", ");j.replaceChildren(...M,x)}}}),f=h=>{for(let S of p)S.flush();u=!0,e({type:"bench",
 name:"in-use",value:h})};o.append(s("summary",{},c),s("p",{},"Give what you read on the real unit, and the limits from t\
-he maker's manual. They take the place of the drawn figures in this task, all of them or none. Your answers are marked o\
-n them by the same rules."),s("div",{class:"ts-bench-rows"},...p.map(h=>h.element)),i,s("div",{class:"ts-tools"},d,l));function g(){
-let h=r(),S=new Map(h.rows?.map(m=>[m.name,m]));for(let m of p)m.show(S.get(m.name));c.textContent=h.used?"✓ This task s\
-tands on figures from the bench":"Use readings from the bench",l.hidden=!h.wanted,d.hidden=h.used&&!h.stale;let v=h.wanted&&
-!h.used?"▲ ":h.used?"● ":"○ ",A=h.used?"in use":h.wanted?`not used; the drawn figures stand. ${h.refused}`:"not us\
-ed; the drawn figures stand",j=h.stale?` The tables and choices of this task are still the ones from before. ${h.used?"P\
-ress the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${v}${A}${j}`,h.wanted&&
-!h.used&&(o.open=!0)}return{element:o,show:g,hear(h){h.type!=="bench-saved"||h.name!=="in-use"||!u||(u=!1,r().stale&&n())},
-lost(){for(let h of[d,l,...p.map(S=>S.input)])h.disabled=!0}}}var uo=5e3,po=2e3,fo={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},Be="kept in this browser until it can be\
+he maker's manual. They are used in place of the drawn figures in this task, all of them or none. Your answers are marke\
+d on them by the same rules."),s("div",{class:"ts-bench-rows"},...p.map(h=>h.element)),i,s("div",{class:"ts-tools"},d,l));
+function g(){let h=r(),S=new Map(h.rows?.map(m=>[m.name,m]));for(let m of p)m.show(S.get(m.name));c.textContent=h.used?"\
+✓ This task uses figures from the bench":"Use readings from the bench",l.hidden=!h.wanted,d.hidden=h.used&&!h.stale;let v=h.
+wanted&&!h.used?"▲ ":h.used?"● ":"○ ",A=h.used?"in use":h.wanted?`not used; the drawn figures stand. ${h.refused}`:
+"not used; the drawn figures stand",j=h.stale?` The tables and choices of this task are still the ones from before. ${h.
+used?"Press the button":"Open the notebook again"} to have them drawn anew, then answer.`:"";i.textContent=`${v}${A}${j}`,
+h.wanted&&!h.used&&(o.open=!0)}return{element:o,show:g,hear(h){h.type!=="bench-saved"||h.name!=="in-use"||!u||(u=!1,r().
+stale&&n())},lost(){for(let h of[d,l,...p.map(S=>S.input)])h.disabled=!0}}}var uo=5e3,po=2e3,fo={saved:"●",unread:"▲",bad:"▲",wait:"◌",none:"○"},Be="kept in this browser until it can be\
  saved";function ho(t,e,n,r){let o=Pt(t),a=Wt(t),c=s("p",{class:"ts-read",id:a.read}),i=s("p",{class:"ts-status",id:a.status,
 role:"status"}),d=0,l=null,u={},p=()=>{clearTimeout(l??void 0),l=null},f=m=>{n.put(t.name,m,u.revision??0),g(m)},g=m=>{d+=
 1,v("wait",r()?Be:"saving"),p(),l=window.setTimeout(()=>v("wait",Be),uo),e({type:"save",name:t.name,value:m,turn:d})},h=o.

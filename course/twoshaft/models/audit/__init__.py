@@ -79,7 +79,7 @@ def audit_unit(unit: Unit) -> tuple[Finding, ...]:
 
 
 def sound_unit(path_or_id: str | Path) -> Unit:
-    """Load a unit and audit it: what a course is built on must have nothing to mend.
+    """Load a unit and audit it: what a course is built on must have nothing to correct.
 
     Raises
     ------

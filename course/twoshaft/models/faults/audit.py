@@ -68,7 +68,7 @@ def _known(unit: Unit) -> dict[str, set[str]]:
         "shift mechanism": {"here"} if shift else set(),
         "gear train": {"here"} if train else set(),
         "speed drive": {"here"} if train and train.speed_drive else set(),
-        "shift misbuild": _ids(shift.misbuilds) if shift else set(),
+        "shift assembly fault": _ids(shift.misbuilds) if shift else set(),
         "support": _ids(bearings.supports) if bearings else set(),
         "fastener group": _ids(groups),
         "state of thread": _ids(bolts.states) if bolts else set(),
@@ -103,7 +103,7 @@ def _named(thing) -> list[tuple[str, str]]:
         ("operation", "operation"),
         ("support", "support"),
         ("and_support", "support"),
-        ("misbuild", "shift misbuild"),
+        ("misbuild", "shift assembly fault"),
         ("group", "fastener group"),
         ("state", "state of thread"),
         ("face", "face"),
@@ -153,4 +153,7 @@ def _runs(unit: Unit, check, say: Say) -> None:
     if not sound.passes:
         say(f"a sound unit does not pass: {sound.sentence.rstrip('.').lower()}", "correct a figure")
     elif all(run_check(check, as_built(unit, [one])).passes for one in unit.faults.misbuilds):
-        say("none of the misbuilds fails it", "add a misbuild that does, or leave the check out")
+        say(
+            "none of the assembly faults fails it",
+            "add an assembly fault that does, or leave the check out",
+        )

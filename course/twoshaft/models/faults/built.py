@@ -197,8 +197,8 @@ def _with_wheel(train: GearTrain, change: WheelChange) -> GearTrain:
 def _with_speed_drive(train: GearTrain, change: SpeedDriveChange) -> GearTrain:
     if train.speed_drive is None:
         raise UnitFileError(
-            "a misbuild changes the speed drive, and the unit has none",
-            mend="add 'speed drive' to the gear train, or leave the misbuild out",
+            "an assembly fault changes the speed drive, and the unit has none",
+            mend="add 'speed drive' to the gear train, or leave the assembly fault out",
         )
     drive = train.speed_drive.model_copy(update={f"{change.side}_teeth": change.teeth})
     return train.model_copy(update={"speed_drive": drive})

@@ -85,7 +85,9 @@ def expected_minutes(unit: Unit, plan: Sequence[str], suspects: Iterable[Misbuil
     """
     table, found = outcome_table(unit), explain(unit, {}, among=suspects)
     if not found.sets:
-        raise OutOfRangeError("suspects", "none", "at least one set of misbuilds", "the course")
+        raise OutOfRangeError(
+            "suspects", "none", "at least one set of assembly faults", "the course"
+        )
     spent = (
         chance * _spent_min(table, plan, found.sets, one)
         for one, chance in zip(found.sets, found.chances, strict=True)
@@ -152,7 +154,9 @@ def suspects_for(unit: Unit, checks: Sequence[str]) -> tuple[Misbuilds, ...]:
                 break
         else:
             table.column(check)
-            raise OutOfRangeError("check", check, "those that a misbuild fails alone", "the unit")
+            raise OutOfRangeError(
+                "check", check, "those that an assembly fault fails alone", "the unit"
+            )
     return tuple(found)
 
 

@@ -1,7 +1,7 @@
 """A face to be coated and closed: what it is like, what spoils it, how fast the work goes.
 
-Closing says what a mechanic would find: on which stretch the oil gets out and why, which oil way is
-endangered by how large a lump, which blind hole is flooded, and how old the film was.
+Closing says what a mechanic would find: on which stretch the oil gets out and why, which oil
+gallery is endangered by how large a lump, which blind hole is flooded, how old the film was.
 """
 
 from __future__ import annotations

@@ -59,14 +59,14 @@ def crosses_elements(driven: frozenset[Ring], tight: frozenset[Ring]) -> bool:
     Parameters
     ----------
     driven : frozenset of Ring
-        The rings that the driver bears on.
+        The rings that the driver presses on.
     tight : frozenset of Ring
         The rings whose seats grip.
 
     Raises
     ------
     OutOfRangeError
-        If the driver bears on no ring.
+        If the driver presses on no ring.
 
     Examples
     --------
@@ -78,5 +78,5 @@ def crosses_elements(driven: frozenset[Ring], tight: frozenset[Ring]) -> bool:
     False
     """
     if not driven:
-        raise OutOfRangeError("rings under the driver", "none", "one or both", "a driver bears")
+        raise OutOfRangeError("rings under the driver", "none", "one or both", "a driver presses")
     return bool(tight - driven)

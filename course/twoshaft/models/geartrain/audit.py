@@ -99,8 +99,8 @@ def audit_gear_train(unit: Unit) -> tuple[Finding, ...]:
         ]
         if len({mesh.loose for mesh in train.meshes if mesh.id in engaged and mesh.loose}) > 1:
             say("synchronisers", synchroniser.id, "one sleeve cannot serve "
-                f"{' and '.join(synchroniser.gears)}: their loose wheels turn on different shafts",
-                "give each a synchroniser, or put the loose wheels on one shaft")  # fmt: skip
+                f"{' and '.join(synchroniser.gears)}: their loose gears turn on different shafts",
+                "give each a synchroniser, or put the loose gears on one shaft")  # fmt: skip
     return tuple(found)
 
 

@@ -65,7 +65,7 @@ def play_with_washer(play_mm: float, fitted_mm: float, washer_mm: float) -> floa
     return play_mm + fitted_mm - washer_mm
 
 
-@border(play=_PLAY, fitted=_WASHER, doubt=Above("doubt of the reading", "mm", zero=True))
+@border(play=_PLAY, fitted=_WASHER, doubt=Above("uncertainty of the reading", "mm", zero=True))
 def right_washers(
     section: SideGearPlay, play_mm: float, fitted_mm: float, doubt_mm: float
 ) -> tuple[float, ...]:

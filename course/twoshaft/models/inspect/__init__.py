@@ -5,6 +5,8 @@
 * :func:`groove_depth`, :func:`needle_play` and :func:`float_with` work out what was measured.
 * :func:`race_damage` and :func:`flank_damage` tell damage apart by its marks, which
   :func:`marks_of` lays; :func:`felt` says what a hand and a lens find.
+* :func:`worn_of` lays a worn part of the shift beside a scale, :func:`judged` says whether it goes
+  in again by what is read on it, :func:`found_on` what that is.
 * :func:`load_repairs` gives the repair of a thread as an order of work.
 """
 
@@ -34,6 +36,7 @@ from twoshaft.models.inspect.decide import (
 )
 from twoshaft.models.inspect.repairs import load_repairs
 from twoshaft.models.inspect.wear import float_with, groove_depth, needle_play
+from twoshaft.models.inspect.worn import WEAR_MM, WEARS, Worn, found_on, judged, worn_of
 
 __all__ = [
     "AGAIN",
@@ -42,16 +45,21 @@ __all__ = [
     "GOOD",
     "NAMES",
     "RACE",
+    "WEARS",
+    "WEAR_MM",
     "Mark",
     "Shape",
+    "Worn",
     "audit_inspect",
     "break_even",
     "chance_beyond",
     "felt",
     "flank_damage",
     "float_with",
+    "found_on",
     "groove_depth",
     "guard_band",
+    "judged",
     "load_repairs",
     "marks_of",
     "mean_uncertainty",
@@ -60,4 +68,5 @@ __all__ = [
     "shares_wrong",
     "verdict",
     "ways_cost",
+    "worn_of",
 ]

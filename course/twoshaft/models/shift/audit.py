@@ -63,5 +63,5 @@ def audit_shift(unit: Unit) -> tuple[Finding, ...]:
     for misbuild in shift.misbuilds:
         if not mechanism(with_misbuilds(shift, [misbuild.id])).starts():
             say(f"with {misbuild.id} the bodies overlap before the hand moves",
-                "change what the misbuild does", "misbuilds", misbuild.id)  # fmt: skip
+                "change what the assembly fault does", "misbuilds", misbuild.id)  # fmt: skip
     return tuple(found)

@@ -67,7 +67,7 @@ class FilmResult:
             Fault(
                 "lump", step, id,
                 f"{face.name}: a lump of {near.lump_mm:.1f} mm lies near the {near.guide.name}, "
-                f"which bears {near.guide.largest_lump_mm:g} mm; it came from {names[place]}.",
+                f"where {near.guide.largest_lump_mm:g} mm is allowed; it came from {names[place]}.",
             )
             for near, place in self.closed.endangered
         ]  # fmt: skip

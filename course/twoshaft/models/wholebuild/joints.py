@@ -176,7 +176,7 @@ def _tightened(
             say(
                 "uneven",
                 f"{PATTERNS[pattern].lower()}, {rounds} round{'' if rounds == 1 else 's'}, leaves "
-                f"{left.min() / 1e3:.1f} to {left.max() / 1e3:.1f} kN; the joint bears "
+                f"{left.min() / 1e3:.1f} to {left.max() / 1e3:.1f} kN; allowed is "
                 f"{bolts.group.spread:.0%} of difference, not {spread:.0%}",
             )
     return _Tightened(torque, clamp, use, left, spread, tuple(found))

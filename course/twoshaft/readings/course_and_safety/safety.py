@@ -22,7 +22,7 @@ STEPS = 8
 OUT_OF_PLACE = 4
 POINTS = (1, 2, 3, 4, 5)
 LINKS = 4
-RIGHT, SLIP, FOLLOWS = "right", "a slip of its own", "wrong only because of the field before"
+RIGHT, SLIP, FOLLOWS = "right", "a mistake of its own", "wrong only because of the field before"
 """What became of a field of the marked chain."""
 
 

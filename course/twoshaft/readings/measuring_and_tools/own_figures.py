@@ -29,7 +29,7 @@ def _renew(unit: Unit, given: Repeats, own: Mapping[str, Any]) -> Repeats:
     if max(readings) - min(readings) > CLOSE_MM:
         raise CourseError(
             f"these readings lie more than {CLOSE_MM:g} mm apart, so they are not of one size",
-            mend="look for a slip of the pen, or measure one size several times",
+            mend="look for a writing mistake, or measure one size several times",
         )
     odd = stray(readings)
     kept = [mm for place, mm in enumerate(readings) if place != odd]

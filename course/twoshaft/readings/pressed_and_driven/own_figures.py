@@ -44,7 +44,7 @@ def _renew_limits(unit: Unit, given: Limits, own: Own) -> Limits:
         if max(abs(low), abs(high)) > FAR_MM:
             raise CourseError(
                 f"a limit of the {part} lies more than {FAR_MM:g} mm from the nominal size",
-                mend="look for a slip of the pen",
+                mend="look for a writing mistake",
             )
         zones.append(Zone(part, round(low * 1e3, 1), round(high * 1e3, 1)))
     hole, shaft = zones
@@ -100,7 +100,7 @@ def _renew_press(unit: Unit, given: Press, own: Own) -> Press:
     if force > seat.entry.press_kn:
         raise CourseError(
             f"it would take {force:.0f} kN, more than this press gives",
-            mend="look for a slip of the pen, or go on with the drawn figures",
+            mend="look for a writing mistake, or go on with the drawn figures",
         )
     per_um = (pressure(Q(grip, "um"), seat.pair) / Q(grip, "um")).m_as("MPa/um")
     return changed(

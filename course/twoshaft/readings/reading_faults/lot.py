@@ -24,7 +24,7 @@ class Lot(CommonLot):
     """One learner's draw."""
 
     NEEDS = ("faults", "gear_train", "bearings", "shift")
-    LACKS = "has too few misbuilds or checks for the task"
+    LACKS = "has too few assembly faults or checks for the task"
     MEND = "describe more of them in its section faults, or leave this module out"
 
     @cached_property

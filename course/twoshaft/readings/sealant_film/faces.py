@@ -191,7 +191,7 @@ def _fault(lot: Lot, face: faces.Face, kind: str, stream: Stream) -> Fault | Non
     gaps = work.gap_mm
     if kind == "thin" and gaps[leak] < 0.05:
         return None
-    # As thick a film as at the oil way, where nothing is near: much comes out and harms nobody.
+    # As thick a film as at the oil gallery, where nothing is near: much comes out and harms nobody.
     far = stream.choice([id for id in ids if id not in beside and id != leak])
     thick = step(stream, 0.34, 0.5, 0.02)
     passes, minutes, now = [], [], 0.0

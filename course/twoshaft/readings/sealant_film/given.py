@@ -50,7 +50,7 @@ class Joints(Record, frozen=True):
 
 
 class Bead(BenchRecord, frozen=True):
-    """A bead beside an oil way.
+    """A bead beside an oil gallery.
 
     Attributes
     ----------
@@ -192,7 +192,7 @@ class Coat(BenchRecord, frozen=True):
         Their ids.
     form : Form
     lumps_mm : dict of str to float
-        Radius of the largest lump allowed, by oil way.
+        Radius of the largest lump allowed, by oil gallery.
     minutes : float
         How long the film may lie open.
     spots : tuple of Spot

@@ -25,7 +25,7 @@ def _bead_figures(unit: Unit, given: Bead) -> tuple[Figure, ...]:
         Figure("bead", "Diameter of the bead", "mm", 0.3, 8, drawn=given.diameter_mm),
         Figure("width", "Width of the face", "mm", 2, 60, drawn=given.width_mm),
         Figure("gap", "Largest gap, by the feeler gauge", "mm", 0.01, 1, drawn=given.gap_mm),
-        Figure("lump", "Largest lump that the oil gallery bears (radius)", "mm", 0.1, 5,
+        Figure("lump", "Largest lump allowed at the oil gallery (radius)", "mm", 0.1, 5,
                "manual limit", drawn=given.bound_mm),
     )  # fmt: skip
 

@@ -100,7 +100,7 @@ class Lot(CommonLot):
 
     NEEDS = ("shift",)
     LACKS = "has too plain a shift mechanism for the task"
-    MEND = "give it more misbuilds or detents, or leave this module out"
+    MEND = "give it more assembly faults or detents, or leave this module out"
 
     @property
     def shift(self) -> Shift:

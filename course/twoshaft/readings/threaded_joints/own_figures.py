@@ -102,7 +102,7 @@ def _renew_found(unit: Unit, given: Found, own: Own) -> Found:
     use, nm = clamp.m_as("kN") / yields, torque.m_as("N*m")
     if use > 1.6:
         raise CourseError(
-            f"{nm:.0f} N·m is far beyond what a bolt {thread.name} of class {own['class']} bears",
+            f"{nm:.0f} N·m is far too much for a bolt {thread.name} of class {own['class']}",
             mend="look at thread, class and setting again, or go on with the drawn figures",
         )
     if abs(use / YIELD_GUARD - 1) < CLEAR or any(abs(nm / end - 1) < CLEAR for end in (low, high)):
@@ -182,7 +182,7 @@ def _renew_blind(unit: Unit, given: Blind, own: Own) -> Blind:
             mend="measure both from the same face; a bolt that bottoms is too long",
         )
     if oil * 1e3 > given.area_mm2 * depth:
-        raise CourseError("more liquid than the hole holds", mend="look for a slip of the pen")
+        raise CourseError("more liquid than the hole holds", mend="look for a writing mistake")
     turns = (oil - given.area_mm2 * (depth - reach) / 1e3) * 1e3
     turns /= given.area_mm2 * fastening.thread.pitch_m * 1e3
     if turns < 0.1:
@@ -218,7 +218,7 @@ def _renew_nut(unit: Unit, given: Nut, own: Own) -> Nut:
     if not math.isfinite(pull_n) or pull_n > 1500:
         raise CourseError(
             "that pull is beyond what two people give",
-            mend="take a longer wrench, or look for a slip of the pen",
+            mend="take a longer wrench, or look for a writing mistake",
         )
     thread = Thread.named(own["thread"])
     return changed(

@@ -20,7 +20,7 @@ def draw_turns(lot: Lot) -> Turns:
     return Turns(
         gear=Named(gear.id, gear.name),
         wheels=(
-            MeshTeeth("wheels of the gear", mesh.driving.teeth, mesh.driven.teeth),
+            MeshTeeth("gear pair", mesh.driving.teeth, mesh.driven.teeth),
             MeshTeeth("final drive", final.driving.teeth, final.driven.teeth),
         ),
         turns=2 + stream.integer(7),

@@ -179,7 +179,7 @@ class FastenerGroup(Section):
     flange: Flange | None = None
     """The flange that they hold down."""
     spread: float = Field(default=0.1, gt=0, le=1)
-    """Largest less smallest clamp over the one aimed at, that the joint bears."""
+    """Largest less smallest clamp over the one aimed at, that the joint allows."""
 
     @model_validator(mode="before")
     @classmethod

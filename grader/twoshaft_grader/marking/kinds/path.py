@@ -61,7 +61,7 @@ class PathJudge(Judge):
             told.append(
                 "Your moves show it only where a loose part happens to lie right."
                 if any(0 < shown < 1 for shown in trial.shows)
-                else "With the misbuild in it, each of your moves would feel as it should."
+                else "With the assembly fault in it, each of your moves would feel as it should."
             )
         return Judgement(trial.share, tuple(told[:2]), safe=trial.share >= 1)
 

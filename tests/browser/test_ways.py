@@ -77,19 +77,19 @@ def test_what_is_given_stays_beside_what_is_asked(learner, wait_until, screensho
     assert not page.locator(f"{FRONT} .jp-NotebookPanel-toolbar").is_visible()
 
 
-def test_what_is_given_stays_in_sight_while_its_form_passes(learner, wait_until):
+def test_what_is_given_and_what_is_asked_stay_in_sight_and_cover_nothing(learner, wait_until):
     page = learner.exercise(live=10)
     cells = page.locator(LEFT)
     first = cells.filter(has=page.locator("h2", has_text="10. ")).or_(cells.first).first
     top = first.evaluate("(cell) => cell.getBoundingClientRect().top")
     first.evaluate("(cell) => cell.scrollIntoView({ block: 'start' })")
     assert first.evaluate("(cell) => cell.getBoundingClientRect().top") <= top
-    overlaps = """() => {
-      const seen = [...document.querySelectorAll('.jp-Cell[data-twoshaft-side="left"]')]
+    overlaps = """() => ["left", "right"].some((side) => {
+      const seen = [...document.querySelectorAll(`.jp-Cell[data-twoshaft-side="${side}"]`)]
         .filter((one) => one.checkVisibility())
         .map((one) => one.getBoundingClientRect()).filter(({ height }) => height > 1);
       return seen.some((one, n) => n && one.top < seen[n - 1].bottom - 2);
-    }"""
+    })"""
     outer = page.locator(f"{FRONT} .jp-WindowedPanel-outer")
     for _ in range(30):
         outer.evaluate("(one) => one.scrollBy(0, 250)")

@@ -8,12 +8,14 @@ const LARGE_PX = 1800; // in large print two columns are too narrow for a smalle
 const BROAD = ":is(.tsh-picture, .ts-scroll, .ts-unit)"; // drawings that half a window would cut off
 
 /**
- * What is given and what is asked of one row.
+ * What is given, or what is asked, of one row; beside it stands the other.
  *
  * @typedef {{
- *   left: HTMLElement[], right: HTMLElement, heights: number[], whole: number, from: number,
- *   stage: string,
- * }} Side
+ *   nodes: HTMLElement[], heights: number[], whole: number, from: number, room: number,
+ *   beside: HTMLElement, stage: string,
+ * }} Column
+ *
+ * @typedef {{ left: Column, right: Column }} Row
  */
 
 /**
@@ -30,6 +32,21 @@ function partOf(model) {
   return isQuiet(model) ? "hidden" : "own";
 }
 
+/**
+ * @param {HTMLElement[]} nodes
+ * @param {HTMLElement} beside
+ * @returns {Column}
+ */
+const column = (nodes, beside) => ({
+  nodes,
+  beside,
+  heights: [],
+  whole: 0,
+  from: 0,
+  room: 0,
+  stage: "",
+});
+
 /** @param {any} model */
 const begins = (model) => model.type !== "code" && /^#{1,2} /m.test(model.sharedModel.getSource());
 
@@ -41,61 +58,64 @@ const begins = (model) => model.type !== "code" && /^#{1,2} /m.test(model.shared
 export function layOut(panel) {
   const root = panel.content.node;
   const scroller = root.querySelector(".jp-WindowedPanel-outer") ?? root;
-  /** @type {Side[]} */
-  let sides = [];
-  // The left cells of a row share one place of the grid, one below the other, and stay in sight
-  // together while the row passes; those that are higher than the window stay with their lower end.
+  /** @type {Row[]} */
+  let rows = [];
+  // The left cells of a row share one place of the grid, one below the other. The lower of the two
+  // columns stays in sight while the row passes; one that is higher than the window stays with its
+  // lower end.
   const stack = () => {
     const height = scroller.clientHeight;
-    for (const side of sides) {
-      const broad = side.left.some((node) => node.querySelector(BROAD));
-      const pictured = side.right.querySelector(".ts-pictures") !== null;
-      for (const node of [...side.left, side.right]) {
+    for (const { left, right } of rows) {
+      const broad = left.nodes.some((node) => node.querySelector(BROAD));
+      const [form] = right.nodes;
+      const pictured = form.querySelector(".ts-pictures") !== null;
+      for (const node of [...left.nodes, form]) {
         node.classList.toggle("twoshaft-broad", broad);
         node.classList.toggle("twoshaft-narrow", !broad && pictured);
       }
-      side.heights = side.left.map((node) => node.getBoundingClientRect().height);
-      side.whole = side.heights.reduce((sum, one) => sum + one, 0);
-      side.from = Math.min(0, height - side.whole);
-      // What is asked stays in sight in its turn where what is given is higher than it. It has to
-      // fit the window: what hangs over an edge could not be scrolled to by the keyboard.
-      const own = side.right.getBoundingClientRect().height;
-      const fits = own < side.whole && own <= height;
-      const stays = fits && !side.right.querySelector(".ts-question");
-      side.right.style.position = stays ? "sticky" : "";
-      side.right.style.top = stays ? "0" : "";
+      for (const column of [left, right]) {
+        column.heights = column.nodes.map((node) => node.getBoundingClientRect().height);
+        column.whole = column.heights.reduce((sum, one) => sum + one, 0);
+        column.from = Math.min(0, height - column.whole);
+        column.stage = "";
+      }
+      left.room = right.whole;
+      // What is asked has to fit the window: what hangs over an edge could not be scrolled to by
+      // the keyboard.
+      const stays = right.whole <= height && !form.querySelector(".ts-question");
+      right.room = stays ? left.whole : 0;
     }
     follow();
   };
   // A sticky cell would leave its row, whose place in the grid does not hold it.
   const follow = () => {
     const from = scroller.getBoundingClientRect().top;
-    const found = sides.map((side) => {
-      const { top, height } = side.right.getBoundingClientRect();
-      const spare = Math.max(0, height - side.whole);
-      const gone = side.from - (top - from);
+    const columns = rows.flatMap(({ left, right }) => [left, right]);
+    const found = columns.map((column) => {
+      const spare = Math.max(0, column.room - column.whole);
+      const gone = column.from - (column.beside.getBoundingClientRect().top - from);
       const stage = gone <= 0 || !spare ? "before" : gone < spare ? "within" : `past ${spare}`;
       return { stage, spare };
     });
-    sides.forEach((side, at) => {
+    columns.forEach((column, at) => {
       const { stage, spare } = found[at];
-      if (stage === side.stage) return;
-      side.stage = stage;
+      if (stage === column.stage) return;
+      column.stage = stage;
       let above = 0;
-      side.left.forEach((node, n) => {
+      column.nodes.forEach((node, n) => {
         const start = above + (stage.startsWith("past") ? spare : 0);
         node.style.position = stage === "within" ? "sticky" : "relative";
-        node.style.top = stage === "within" ? `${side.from + above}px` : "auto";
+        node.style.top = stage === "within" ? `${column.from + above}px` : "auto";
         node.style.marginTop = `${start}px`;
-        node.style.marginBottom = `${side.whole - above - side.heights[n]}px`;
-        above += side.heights[n];
+        node.style.marginBottom = `${column.whole - above - column.heights[n]}px`;
+        above += column.heights[n];
       });
     });
   };
   const clear = () => {
-    for (const side of sides) {
-      side.stage = "";
-      for (const { style } of [...side.left, side.right]) {
+    for (const column of rows.flatMap(({ left, right }) => [left, right])) {
+      column.stage = "";
+      for (const { style } of column.nodes) {
         for (const name of ["position", "top", "margin-top", "margin-bottom"]) {
           style.removeProperty(name);
         }
@@ -128,7 +148,7 @@ export function layOut(panel) {
     sizes.observe(root);
     /** @type {Map<number, HTMLElement[]>} */
     const lefts = new Map();
-    sides = [];
+    rows = [];
     widgets.forEach((/** @type {any} */ { node }, /** @type {number} */ at) => {
       const { row, side } = spots[at];
       node.style.gridRow = String(row);
@@ -138,7 +158,7 @@ export function layOut(panel) {
       const left = lefts.get(row) ?? [];
       lefts.set(row, left);
       if (side === "left") left.push(node);
-      else sides.push({ left, right: node, heights: [], whole: 0, from: 0, stage: "" });
+      else rows.push({ left: column(left, node), right: column([node], left[0] ?? node) });
     });
     fit();
   };

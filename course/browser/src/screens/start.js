@@ -244,7 +244,7 @@ export function renderStart({ model, el }) {
       ),
       make(
         "td",
-        {},
+        entry.receipt ? { tabindex: -1, "data-key": key("receipt") } : {},
         make("span", { class: "ts-shape", "aria-hidden": "true" }, SHAPES[entry.state] || ""),
         make("b", {}, WORDS[entry.state] || entry.state),
         make("span", { class: "ts-small-line" }, entry.detail),
@@ -477,8 +477,10 @@ export function renderStart({ model, el }) {
     if (!key || (asked && asked !== before)) return;
     const again = keyed().find((node) => node.dataset.key === key);
     const name = key.split(":")[1];
-    const ended = key.startsWith("hand in anyway") ? `hand in:${name}` : `:${name}`;
-    const near = keyed().find((node) => name && node.dataset.key?.endsWith(ended));
+    const here = keyed().filter((node) => name && node.dataset.key?.endsWith(`:${name}`));
+    const receipt = here.find((node) => node.dataset.key?.startsWith("receipt"));
+    const next = here.find((node) => node !== receipt);
+    const near = key.startsWith("hand in anyway") ? (receipt ?? next) : next;
     (again ?? near ?? findAll(body, "a, button, select")[0])?.focus();
   }
   // Several traits change at once: draw when all have arrived.

@@ -1,143 +1,143 @@
-"use strict";(()=>{var z="start-here.ipynb",Wt="desk.ipynb",X="twoshaft-mine";function T(t){let e=t.split("/"),n=e.pop()??"",o=e.at(-1)??"",
-s=new Map([[z,"start"],[Wt,"desk"]]),r=s.get(n)??(o==="lessons"?"lesson":"exercise"),c=s.has(n)?0:["lessons","exercises"].
-includes(o)?1:2,i=e.slice(0,Math.max(0,e.length-c)).join("/");return{kind:r,file:n,base:i&&`${i}/`}}var I=t=>/^(\d\d)-/.
+"use strict";(()=>{var z="start-here.ipynb",Ft="desk.ipynb",X="twoshaft-mine";function T(t){let e=t.split("/"),n=e.pop()??"",o=e.at(-1)??"",
+s=new Map([[z,"start"],[Ft,"desk"]]),r=s.get(n)??(o==="lessons"?"lesson":"exercise"),c=s.has(n)?0:["lessons","exercises"].
+includes(o)?1:2,i=e.slice(0,Math.max(0,e.length-c)).join("/");return{kind:r,file:n,base:i&&`${i}/`}}var W=t=>/^(\d\d)-/.
 exec(t)?.[1]??"";function Y(t,e,n){let{kind:o,file:s,base:r}=T(t);if(o==="start"||o==="desk")return[];let c=[];e.start&&
-c.push(["Start page",r+z]);let i=I(s),a=i&&` ${i}`,l=n[s]??(e.practice.includes(s)?`exercises/${s}`:void 0);return o==="\
-lesson"?(c.push([i?`Lesson ${i}`:"Glossary",""]),l&&c.push([`Exercise${a}`,r+l])):(e.lessons.includes(s)&&c.push([`Lesso\
+c.push(["Start page",r+z]);let i=W(s),a=i&&` ${i}`,d=n[s]??(e.practice.includes(s)?`exercises/${s}`:void 0);return o==="\
+lesson"?(c.push([i?`Lesson ${i}`:"Glossary",""]),d&&c.push([`Exercise${a}`,r+d])):(e.lessons.includes(s)&&c.push([`Lesso\
 n${a}`,`${r}lessons/${s}`]),c.push([`Exercise${a}`,""])),e.lessons.includes("glossary.ipynb")&&s!=="glossary.ipynb"&&c.push(
 ["Glossary",`${r}lessons/glossary.ipynb`]),c}var Q=t=>t.toLowerCase().replace(/[^\p{L}\p{N}]+/gu,"-").replace(/^-|-$/g,"");
 function V(t){let e=[],n=!1;t.forEach(({part:r,begins:c},i)=>{let a=r==="text"||r==="given";(!e.length||c||r==="own"||n&&
-a)&&(e.push([]),n=!1),e[e.length-1].push(i),(r==="form"||r==="own")&&(n=!0)});let o=[],s=0;for(let r of e){let c=r.map(l=>t[l].
-part),i=c.filter(l=>l==="form").length===1&&c.some(l=>l==="text"||l==="given");i&&(s+=1);let a=s;for(let l of r){let{part:x}=t[l];
-i&&x!=="hidden"?o[l]={row:a,side:x==="form"?"right":"left"}:(s+=1,o[l]={row:s,side:"both"})}}return o}function Z(t){let e=t.
+a)&&(e.push([]),n=!1),e[e.length-1].push(i),(r==="form"||r==="own")&&(n=!0)});let o=[],s=0;for(let r of e){let c=r.map(d=>t[d].
+part),i=c.filter(d=>d==="form").length===1&&c.some(d=>d==="text"||d==="given");i&&(s+=1);let a=s;for(let d of r){let{part:h}=t[d];
+i&&h!=="hidden"?o[d]={row:a,side:h==="form"?"right":"left"}:(s+=1,o[d]={row:s,side:"both"})}}return o}function Z(t){let e=t.
 filter(r=>r!==void 0);if(!e.length)return["","opening"];let[n,o,s]=["answered","asked","unread"].map(r=>e.reduce((c,i)=>c+
 i[r],0));return s?["▲",`${s} cannot be read, ${n} of ${o} answered`]:n===o?["●","done"]:n?["◐",`${n} of ${o} answe\
-red`]:["○","not begun"]}function y(t,e={},...n){let o=document.createElement(t);for(let[s,r]of Object.entries(e))typeof r=="function"?o.addEventListener(
-s.slice(2),r):r===!0?o.setAttribute(s,""):r!==!1&&r!=null&&o.setAttribute(s,String(r));return o.append(...Ft(n)),o}function tt(t){return y("span",{class:"ts-shape","aria-hidden":"true"},t)}function Ft(t){return t.filter(e=>e!=null&&e!==
-!1)}function v(t,e){return[...t.querySelectorAll(e)]}function et(t,e){let{target:n}=t;return n instanceof Element?n.closest(
-e):null}var Nt=120;async function W(t,e){try{let{content:n}=await t.get(e,{content:!0});return n.map(({name:o})=>o)}catch{return[]}}
-var nt=new Map;function jt(t,e){let n=e.replace(/\/$/,""),o=nt.get(n)??W(t,n).then(async s=>({start:s.includes("start-he\
-re.ipynb"),lessons:s.includes("lessons")?await W(t,`${e}lessons`):[],practice:s.includes("exercises")?await W(t,`${e}exe\
-rcises`):[]}));return nt.set(n,o),o}function Pt(){try{return JSON.parse(localStorage.getItem(X)??"{}")}catch{return{}}}var Gt=(t,e)=>`${e}\
-/${t.split("/").map(encodeURIComponent).join("/")}`;function ot(t,e){return y("ul",{class:"ts-ways"},...t.map(([n,o])=>y(
-"li",{},o?y("a",{href:Gt(o,e),"data-twoshaft-open":o},n):y("b",{"aria-current":"page"},n))))}function qt(t){let{node:e,widgets:n}=t.
-content,o=e.querySelector(".jp-WindowedPanel-outer")??e,s=y("a",{href:"#",class:"ts-next-task"}),r=new Map,c=d=>{let f=d.
-node.querySelector("h2");f&&(f.tabIndex=-1,f.focus({preventScroll:!0})),d.node.scrollIntoView({block:"start"})},i=(d,f,w)=>({
-cell:d,number:f,title:w,forms:new Set,link:y("a",{href:"#",onclick:p=>{p.preventDefault(),c(d)}})}),a=[];for(let d of n){
-let{type:f,sharedModel:w}=d.model,[,p,m]=/^## (\d+)\. (.*)/m.exec(w.getSource())??[];f!=="code"&&p&&a.push(i(d,p,m))}let l=y(
-"ol",{class:"ts-tasks","aria-label":"Tasks"},...a.map(({link:d})=>y("li",{},d))),x=y("div",{class:"ts-task-row"},l,s),h=({
-forms:d})=>Z([...d].map(f=>r.get(f))),b=()=>a.find(d=>h(d)[1]!=="done");s.addEventListener("click",d=>{d.preventDefault();
-let f=b();f&&c(f.cell)});let u=()=>{let d=o.getBoundingClientRect().top+Nt,f=a.filter(({cell:S})=>S.node.getBoundingClientRect().
-top<d),p=o.scrollTop+o.clientHeight>=o.scrollHeight-1&&f.length?a.at(-1):f.at(-1);for(let S of a){let[J,It]=h(S);S===p?S.
-link.setAttribute("aria-current","step"):S.link.removeAttribute("aria-current");let R=`Task ${S.number}, ${S.title}: ${It}`;
-S.link.title!==R&&(S.link.title=R,S.link.setAttribute("aria-label",R),S.link.replaceChildren(S.number,J?tt(J):""))}p&&x.
-scrollWidth>x.clientWidth&&(x.scrollLeft=p.link.offsetLeft-x.clientWidth/2);let m=b(),C=m?`Next: task ${m.number}`:"All \
-tasks are answered";s.textContent!==C&&(s.textContent=C)};e.addEventListener("twoshaft-progress",({target:d,detail:f})=>{
-let w=d,p=a.filter(({cell:m})=>m.node.compareDocumentPosition(w)&Node.DOCUMENT_POSITION_FOLLOWING);r.set(f.task,f),p.at(
--1)?.forms.add(f.task),u()});let g=0;return o.addEventListener("scroll",()=>{cancelAnimationFrame(g),g=requestAnimationFrame(
-u)},{passive:!0}),u(),a.length?x:null}async function rt(t,e,{Widget:n,contents:o,tree:s}){let{kind:r,base:c,file:i}=T(e.
-path);if(r==="start"||r==="desk")return;let a=r==="exercise"?qt(t):null,l=y("nav",{class:"twoshaft twoshaft-bar","aria-l\
-abel":"Course"}),x=new n({node:l});t.layout.insertWidget(0,x),t.content.node.before(l);let h=y("nav",{class:"twoshaft tw\
-oshaft-ways","aria-label":"Ways on"});t.content.node.querySelector(".jp-WindowedPanel-outer")?.append(h);let b=async()=>{
-let u=Y(e.path,await jt(o,c),Pt());l.replaceChildren(ot(u,s),...a?[a]:[]),h.replaceChildren(ot(u,s))};await b(),a&&Kt(t,
-l,a),r==="lesson"&&(window.addEventListener("storage",b),t.disposed.connect(()=>window.removeEventListener("storage",b)),
-(I(i)||i==="glossary.ipynb")&&Jt(t,()=>zt(t)))}function Kt(t,e,n){let o=new ResizeObserver(()=>{let s=e.firstElementChild,
+red`]:["○","not begun"]}function S(t,e={},...n){let o=document.createElement(t);for(let[s,r]of Object.entries(e))typeof r=="function"?o.addEventListener(
+s.slice(2),r):r===!0?o.setAttribute(s,""):r!==!1&&r!=null&&o.setAttribute(s,String(r));return o.append(...Nt(n)),o}function tt(t){return S("span",{class:"ts-shape","aria-hidden":"true"},t)}function Nt(t){return t.filter(e=>e!=null&&e!==
+!1)}function $(t,e){return[...t.querySelectorAll(e)]}function et(t,e){let{target:n}=t;return n instanceof Element?n.closest(
+e):null}var jt=120;async function F(t,e){try{let{content:n}=await t.get(e,{content:!0});return n.map(({name:o})=>o)}catch{return[]}}
+var nt=new Map;function Pt(t,e){let n=e.replace(/\/$/,""),o=nt.get(n)??F(t,n).then(async s=>({start:s.includes("start-he\
+re.ipynb"),lessons:s.includes("lessons")?await F(t,`${e}lessons`):[],practice:s.includes("exercises")?await F(t,`${e}exe\
+rcises`):[]}));return nt.set(n,o),o}function Gt(){try{return JSON.parse(localStorage.getItem(X)??"{}")}catch{return{}}}var qt=(t,e)=>`${e}\
+/${t.split("/").map(encodeURIComponent).join("/")}`;function ot(t,e){return S("ul",{class:"ts-ways"},...t.map(([n,o])=>S(
+"li",{},o?S("a",{href:qt(o,e),"data-twoshaft-open":o},n):S("b",{"aria-current":"page"},n))))}function Kt(t){let{node:e,widgets:n}=t.
+content,o=e.querySelector(".jp-WindowedPanel-outer")??e,s=S("a",{href:"#",class:"ts-next-task"}),r=new Map,c=f=>{let l=f.
+node.querySelector("h2");l&&(l.tabIndex=-1,l.focus({preventScroll:!0})),f.node.scrollIntoView({block:"start"})},i=(f,l,x)=>({
+cell:f,number:l,title:x,forms:new Set,link:S("a",{href:"#",onclick:w=>{w.preventDefault(),c(f)}})}),a=[];for(let f of n){
+let{type:l,sharedModel:x}=f.model,[,w,b]=/^## (\d+)\. (.*)/m.exec(x.getSource())??[];l!=="code"&&w&&a.push(i(f,w,b))}let d=S(
+"ol",{class:"ts-tasks","aria-label":"Tasks"},...a.map(({link:f})=>S("li",{},f))),h=S("div",{class:"ts-task-row"},d,s),u=({
+forms:f})=>Z([...f].map(l=>r.get(l))),g=()=>a.find(f=>u(f)[1]!=="done");s.addEventListener("click",f=>{f.preventDefault();
+let l=g();l&&c(l.cell)});let p=()=>{let f=o.getBoundingClientRect().top+jt,l=a.filter(({cell:y})=>y.node.getBoundingClientRect().
+top<f),w=o.scrollTop+o.clientHeight>=o.scrollHeight-1&&l.length?a.at(-1):l.at(-1);for(let y of a){let[v,Wt]=u(y);y===w?y.
+link.setAttribute("aria-current","step"):y.link.removeAttribute("aria-current");let I=`Task ${y.number}, ${y.title}: ${Wt}`;
+y.link.title!==I&&(y.link.title=I,y.link.setAttribute("aria-label",I),y.link.replaceChildren(y.number,v?tt(v):""))}w&&h.
+scrollWidth>h.clientWidth&&(h.scrollLeft=w.link.offsetLeft-h.clientWidth/2);let b=g(),E=b?`Next: task ${b.number}`:"All \
+tasks are answered";s.textContent!==E&&(s.textContent=E)};e.addEventListener("twoshaft-progress",({target:f,detail:l})=>{
+let x=f,w=a.filter(({cell:b})=>b.node.compareDocumentPosition(x)&Node.DOCUMENT_POSITION_FOLLOWING);r.set(l.task,l),w.at(
+-1)?.forms.add(l.task),p()});let m=0;return o.addEventListener("scroll",()=>{cancelAnimationFrame(m),m=requestAnimationFrame(
+p)},{passive:!0}),p(),a.length?h:null}async function rt(t,e,{Widget:n,contents:o,tree:s}){let{kind:r,base:c,file:i}=T(e.
+path);if(r==="start"||r==="desk")return;let a=r==="exercise"?Kt(t):null,d=S("nav",{class:"twoshaft twoshaft-bar","aria-l\
+abel":"Course"}),h=new n({node:d});t.layout.insertWidget(0,h),t.content.node.before(d);let u=S("nav",{class:"twoshaft tw\
+oshaft-ways","aria-label":"Ways on"});t.content.node.querySelector(".jp-WindowedPanel-outer")?.append(u);let g=async()=>{
+let p=Y(e.path,await Pt(o,c),Gt());d.replaceChildren(ot(p,s),...a?[a]:[]),u.replaceChildren(ot(p,s))};await g(),a&&Jt(t,
+d,a),r==="lesson"&&(window.addEventListener("storage",g),t.disposed.connect(()=>window.removeEventListener("storage",g)),
+(W(i)||i==="glossary.ipynb")&&zt(t,()=>Xt(t)))}function Jt(t,e,n){let o=new ResizeObserver(()=>{let s=e.firstElementChild,
 r=n.offsetTop>=s.offsetTop+s.offsetHeight;r!==e.classList.contains("ts-two-lines")&&(e.classList.toggle("ts-two-lines",r),
-requestAnimationFrame(()=>t.fit()))});o.observe(e),o.observe(n),t.disposed.connect(()=>o.disconnect())}function Jt(t,e){
+requestAnimationFrame(()=>t.fit()))});o.observe(e),o.observe(n),t.disposed.connect(()=>o.disconnect())}function zt(t,e){
 let n=t.content.widgets.filter(({model:o})=>o.type!=="code");Promise.all(n.map(o=>o.ready)).then(()=>requestAnimationFrame(
-()=>{t.isDisposed||e()}))}var st=decodeURIComponent(location.hash.slice(1));function zt(t){if(st){for(let e of t.content.
+()=>{t.isDisposed||e()}))}var st=decodeURIComponent(location.hash.slice(1));function Xt(t){if(st){for(let e of t.content.
 node.querySelectorAll(".jp-RenderedMarkdown :is(h1, h2, h3)"))if(Q(e.textContent??"")===st){e.tabIndex=-1,e.focus({preventScroll:!0}),
-e.scrollIntoView({block:"start"});return}}}function ct(){let t=y("a",{href:"#",class:"twoshaft-skip",onclick:e=>{e.preventDefault(),
+e.scrollIntoView({block:"start"});return}}}function ct(){let t=S("a",{href:"#",class:"twoshaft-skip",onclick:e=>{e.preventDefault(),
 [...document.querySelectorAll(".twoshaft-bar")].find(s=>s.checkVisibility())?.querySelector("a")?.focus()}},"To the star\
-t page, lesson and tasks");document.body.prepend(y("nav",{"aria-label":"First"},t))}var Xt=t=>t/2**32|0,Yt=t=>t>>>0;function it(t,e,n,o){let s=Xt(n),r=Yt(n);t.setUint32(e,o?r:s,o),t.setUint32(e+4,o?s:r,o)}function at(t){return t instanceof Uint8Array||ArrayBuffer.isView(t)&&t.constructor.name==="Uint8Array"&&"BYTES_PER_ELEM\
-ENT"in t&&t.BYTES_PER_ELEMENT===1}var F=t=>t?`"${t}" `:"";function Qt(t,e=""){if(typeof t!="number")throw new TypeError(
-F(e)+"expected number, got "+typeof t);if(!Number.isSafeInteger(t)||t<0)throw new RangeError(F(e)+"expected integer >= 0\
-, got "+t);return t}function $(t,e,n=""){if(at(t)&&(e===void 0||t.length===e))return t;e!==void 0&&Qt(e,"length");let o=at(t),s=e!==void 0?`\
- of length ${e}`:"",r=o?`length=${t.length}`:`type=${typeof t}`,c=F(n)+"expected Uint8Array"+s+", got "+r;throw o?new RangeError(
-c):new TypeError(c)}var Vt=(t,e)=>{if(t===null||typeof t!="object"||Array.isArray(t))throw new TypeError((e==="object"?"":`"${e}" `)+"expect\
-ed object, got type="+typeof t)},ft=(t,e)=>{Vt(t,e);let n=Object.getPrototypeOf(t);if(n!==Object.prototype&&n!==null)throw new TypeError(
+t page, lesson and tasks");document.body.prepend(S("nav",{"aria-label":"First"},t))}var Yt=t=>t/2**32|0,Qt=t=>t>>>0;function it(t,e,n,o){let s=Yt(n),r=Qt(n);t.setUint32(e,o?r:s,o),t.setUint32(e+4,o?s:r,o)}function at(t){return t instanceof Uint8Array||ArrayBuffer.isView(t)&&t.constructor.name==="Uint8Array"&&"BYTES_PER_ELEM\
+ENT"in t&&t.BYTES_PER_ELEMENT===1}var N=t=>t?`"${t}" `:"";function Vt(t,e=""){if(typeof t!="number")throw new TypeError(
+N(e)+"expected number, got "+typeof t);if(!Number.isSafeInteger(t)||t<0)throw new RangeError(N(e)+"expected integer >= 0\
+, got "+t);return t}function _(t,e,n=""){if(at(t)&&(e===void 0||t.length===e))return t;e!==void 0&&Vt(e,"length");let o=at(t),s=e!==void 0?`\
+ of length ${e}`:"",r=o?`length=${t.length}`:`type=${typeof t}`,c=N(n)+"expected Uint8Array"+s+", got "+r;throw o?new RangeError(
+c):new TypeError(c)}var Zt=(t,e)=>{if(t===null||typeof t!="object"||Array.isArray(t))throw new TypeError((e==="object"?"":`"${e}" `)+"expect\
+ed object, got type="+typeof t)},ft=(t,e)=>{Zt(t,e);let n=Object.getPrototypeOf(t);if(n!==Object.prototype&&n!==null)throw new TypeError(
 `"${e}" expected plain object`);if(Object.hasOwn(t,"__proto__"))throw new TypeError(`"${e}.__proto__" is not allowed`)};
-function N(t,e=!0){if(t.destroyed)throw new Error("hash was destroyed");if(e&&t.finished)throw new Error("digest() was a\
-lready called")}function lt(t,e){$(t,void 0,"output");let n=e.outputLen;if(!(t.length>=n))throw new RangeError('"output"\
- expected length >= '+n)}function _(...t){for(let e=0;e<t.length;e++)t[e].fill(0)}function U(t){return new DataView(t.buffer,t.byteOffset,t.byteLength)}
-function E(t,e){return t<<32-e|t>>>e}var Zt=typeof Uint8Array.from([]).toHex=="function"&&typeof Uint8Array.fromHex=="function",te=Array.from({length:256},(t,e)=>e.
-toString(16).padStart(2,"0"));function dt(t){if($(t),Zt)return t.toHex();let e="";for(let n=0;n<t.length;n++)e+=te[t[n]];
+function j(t,e=!0){if(t.destroyed)throw new Error("hash was destroyed");if(e&&t.finished)throw new Error("digest() was a\
+lready called")}function lt(t,e){_(t,void 0,"output");let n=e.outputLen;if(!(t.length>=n))throw new RangeError('"output"\
+ expected length >= '+n)}function M(...t){for(let e=0;e<t.length;e++)t[e].fill(0)}function U(t){return new DataView(t.buffer,t.byteOffset,t.byteLength)}
+function k(t,e){return t<<32-e|t>>>e}var te=typeof Uint8Array.from([]).toHex=="function"&&typeof Uint8Array.fromHex=="function",ee=Array.from({length:256},(t,e)=>e.
+toString(16).padStart(2,"0"));function dt(t){if(_(t),te)return t.toHex();let e="";for(let n=0;n<t.length;n++)e+=ee[t[n]];
 return e}function ut(t){if(typeof t!="string")throw new TypeError("string expected");let e=new TextEncoder().encode(t);try{return new Uint8Array(
-e)}finally{_(e)}}function ee(t,e,n="opts"){return ft(t,"defaults"),e!==void 0&&ft(e,n),Object.assign(Object.create(null),t,e)}function ht(t,e={}){
-if(typeof t!="function")throw new TypeError('"hashCons" expected function, got type='+typeof t);e=ee({},e,"info");let n=(s,r)=>t(
+e)}finally{M(e)}}function ne(t,e,n="opts"){return ft(t,"defaults"),e!==void 0&&ft(e,n),Object.assign(Object.create(null),t,e)}function ht(t,e={}){
+if(typeof t!="function")throw new TypeError('"hashCons" expected function, got type='+typeof t);e=ne({},e,"info");let n=(s,r)=>t(
 r).update(s).digest(),o=t(void 0);return n.outputLen=o.outputLen,n.blockLen=o.blockLen,n.canXOF=o.canXOF,n.create=s=>t(s),
-Object.assign(n,e),Object.freeze(n)}var xt=t=>({oid:Uint8Array.from([6,9,96,134,72,1,101,3,4,2,t])});function pt(t,e,n){return t&e^~t&n}function bt(t,e,n){return t&e^t&n^e&n}var M=class{blockLen;outputLen;canXOF=!1;padOffset;isLE;buffer;view;finished=!1;length=0;pos=0;destroyed=!1;constructor(e,n,o,s){
+Object.assign(n,e),Object.freeze(n)}var xt=t=>({oid:Uint8Array.from([6,9,96,134,72,1,101,3,4,2,t])});function pt(t,e,n){return t&e^~t&n}function bt(t,e,n){return t&e^t&n^e&n}var D=class{blockLen;outputLen;canXOF=!1;padOffset;isLE;buffer;view;finished=!1;length=0;pos=0;destroyed=!1;constructor(e,n,o,s){
 this.blockLen=e,this.outputLen=n,this.padOffset=o,this.isLE=s,this.buffer=new Uint8Array(e),this.view=U(this.buffer)}update(e){
-N(this),$(e);let{view:n,buffer:o,blockLen:s}=this,r=e.length,c=!1;for(let i=0;i<r;){let a=Math.min(s-this.pos,r-i);if(a===
-s){let l=U(e);for(;s<=r-i;i+=s)this.process(l,i);c=!0;continue}o.set(i===0&&a===r?e:e.subarray(i,i+a),this.pos),this.pos+=
+j(this),_(e);let{view:n,buffer:o,blockLen:s}=this,r=e.length,c=!1;for(let i=0;i<r;){let a=Math.min(s-this.pos,r-i);if(a===
+s){let d=U(e);for(;s<=r-i;i+=s)this.process(d,i);c=!0;continue}o.set(i===0&&a===r?e:e.subarray(i,i+a),this.pos),this.pos+=
 a,i+=a,this.pos===s&&(this.process(n,0),this.pos=0,c=!0)}return this.length+=e.length,c&&this.roundClean(),this}digestInto(e){
-N(this),lt(e,this),this.finished=!0;let{buffer:n,view:o,blockLen:s,isLE:r}=this,{pos:c}=this;n[c++]=128,n.fill(0,c),this.
+j(this),lt(e,this),this.finished=!0;let{buffer:n,view:o,blockLen:s,isLE:r}=this,{pos:c}=this;n[c++]=128,n.fill(0,c),this.
 padOffset>s-c&&(this.process(o,0),n.fill(0)),it(o,s-8,this.length*8,r),this.process(o,0),this.roundClean();let i=e===n?o:
-U(e),a=this.outputLen,l=a/4,x=this.get();if(a%4||l>x.length)throw new Error("invalid outputLen");for(let h=0;h<l;h++)i.setUint32(
-4*h,x[h],r)}digest(){let{buffer:e,outputLen:n}=this;this.digestInto(e);let o=e.slice(0,n);return this.destroy(),o}_cloneIntoMeta(e){
+U(e),a=this.outputLen,d=a/4,h=this.get();if(a%4||d>h.length)throw new Error("invalid outputLen");for(let u=0;u<d;u++)i.setUint32(
+4*u,h[u],r)}digest(){let{buffer:e,outputLen:n}=this;this.digestInto(e);let o=e.slice(0,n);return this.destroy(),o}_cloneIntoMeta(e){
 let{buffer:n,length:o,finished:s,destroyed:r,pos:c}=this;return e.destroyed=r,e.finished=s,e.length=o,e.pos=c,c&&e.buffer.
 set(n),e}clone(){return this._cloneInto()}},gt=Uint32Array.from([1779033703,3144134277,1013904242,2773480762,1359893119,
-2600822924,528734635,1541459225]);var ne=Uint32Array.from([1116352408,1899447441,3049323471,3921009573,961987163,1508970993,2453635748,2870763221,3624381080,
+2600822924,528734635,1541459225]);var oe=Uint32Array.from([1116352408,1899447441,3049323471,3921009573,961987163,1508970993,2453635748,2870763221,3624381080,
 310598401,607225278,1426881987,1925078388,2162078206,2614888103,3248222580,3835390401,4022224774,264347078,604807628,770255983,
 1249150122,1555081692,1996064986,2554220882,2821834349,2952996808,3210313671,3336571891,3584528711,113926993,338241895,666307205,
 773529912,1294757372,1396182291,1695183700,1986661051,2177026350,2456956037,2730485921,2820302411,3259730800,3345764771,
 3516065817,3600352804,4094571909,275423344,430227734,506948616,659060556,883997877,958139571,1322822218,1537002063,1747873779,
-1955562222,2024104815,2227730452,2361852424,2428436474,2756734187,3204031479,3329325298]),A=new Uint32Array(64),j=class extends M{A=0;B=0;C=0;D=0;E=0;F=0;G=0;H=0;constructor(e,n){
+1955562222,2024104815,2227730452,2361852424,2428436474,2756734187,3204031479,3329325298]),L=new Uint32Array(64),P=class extends D{A=0;B=0;C=0;D=0;E=0;F=0;G=0;H=0;constructor(e,n){
 super(64,e,8,!1),this.A=n[0]|0,this.B=n[1]|0,this.C=n[2]|0,this.D=n[3]|0,this.E=n[4]|0,this.F=n[5]|0,this.G=n[6]|0,this.
 H=n[7]|0}get(){let{A:e,B:n,C:o,D:s,E:r,F:c,G:i,H:a}=this;return[e,n,o,s,r,c,i,a]}set(e,n,o,s,r,c,i,a){this.A=e|0,this.B=
 n|0,this.C=o|0,this.D=s|0,this.E=r|0,this.F=c|0,this.G=i|0,this.H=a|0}_cloneInto(e){return(e||=new this.constructor).set(
-...this.get()),this._cloneIntoMeta(e)}process(e,n){for(let h=0;h<16;h++,n+=4)A[h]=e.getUint32(n,!1);for(let h=16;h<64;h++){
-let b=A[h-15],u=A[h-2],g=E(b,7)^E(b,18)^b>>>3,d=E(u,17)^E(u,19)^u>>>10;A[h]=d+A[h-7]+g+A[h-16]|0}let{A:o,B:s,C:r,D:c,E:i,
-F:a,G:l,H:x}=this;for(let h=0;h<64;h++){let b=E(i,6)^E(i,11)^E(i,25),u=x+b+pt(i,a,l)+ne[h]+A[h]|0,d=(E(o,2)^E(o,13)^E(o,
-22))+bt(o,s,r)|0;x=l,l=a,a=i,i=c+u|0,c=r,r=s,s=o,o=u+d|0}o=o+this.A|0,s=s+this.B|0,r=r+this.C|0,c=c+this.D|0,i=i+this.E|
-0,a=a+this.F|0,l=l+this.G|0,x=x+this.H|0,this.set(o,s,r,c,i,a,l,x)}roundClean(){_(A)}destroy(){this.destroyed=!0,this.set(
-0,0,0,0,0,0,0,0),_(this.buffer)}},P=class extends j{constructor(){super(32,gt)}};var wt=ht(()=>new P,xt(1));var mt="setup",yt=[mt,"form","rig"],oe=[...yt,"mark"];function se(t){return dt(wt(ut(t.replace(/\r\n?/g,`
-`).replace(/\n+$/,""))))}var L=t=>t.getMetadata("tags")||[],St=t=>L(t).includes(mt),H=t=>L(t).some(e=>oe.includes(e));function B(t,e){
-return t.content.widgets.filter(({model:n})=>n.type==="code"&&L(n).some(o=>yt.includes(o))&&e.has(se(n.sharedModel.getSource())))}
-function G({model:{outputs:t}}){for(let e=0;e<t.length;e+=1)if(t.get(e).type==="error")return!0;return!1}function D(t){return JSON.
-stringify(t.content.widgets.map(({model:e})=>[e.sharedModel.getSource(),H(e)?null:e.executionCount??null]))}function q(t){let e=t.session?.kernel;return e?.connectionStatus==="connected"&&!["dead","terminating"].includes(e.status)}
+...this.get()),this._cloneIntoMeta(e)}process(e,n){for(let u=0;u<16;u++,n+=4)L[u]=e.getUint32(n,!1);for(let u=16;u<64;u++){
+let g=L[u-15],p=L[u-2],m=k(g,7)^k(g,18)^g>>>3,f=k(p,17)^k(p,19)^p>>>10;L[u]=f+L[u-7]+m+L[u-16]|0}let{A:o,B:s,C:r,D:c,E:i,
+F:a,G:d,H:h}=this;for(let u=0;u<64;u++){let g=k(i,6)^k(i,11)^k(i,25),p=h+g+pt(i,a,d)+oe[u]+L[u]|0,f=(k(o,2)^k(o,13)^k(o,
+22))+bt(o,s,r)|0;h=d,d=a,a=i,i=c+p|0,c=r,r=s,s=o,o=p+f|0}o=o+this.A|0,s=s+this.B|0,r=r+this.C|0,c=c+this.D|0,i=i+this.E|
+0,a=a+this.F|0,d=d+this.G|0,h=h+this.H|0,this.set(o,s,r,c,i,a,d,h)}roundClean(){M(L)}destroy(){this.destroyed=!0,this.set(
+0,0,0,0,0,0,0,0),M(this.buffer)}},G=class extends P{constructor(){super(32,gt)}};var wt=ht(()=>new G,xt(1));var mt="setup",yt=[mt,"form","rig"],se=[...yt,"mark"];function re(t){return dt(wt(ut(t.replace(/\r\n?/g,`
+`).replace(/\n+$/,""))))}var C=t=>t.getMetadata("tags")||[],St=t=>C(t).includes(mt),H=t=>C(t).some(e=>se.includes(e));function B(t,e){
+return t.content.widgets.filter(({model:n})=>n.type==="code"&&C(n).some(o=>yt.includes(o))&&e.has(re(n.sharedModel.getSource())))}
+function q({model:{outputs:t}}){for(let e=0;e<t.length;e+=1)if(t.get(e).type==="error")return!0;return!1}function R(t){return JSON.
+stringify(t.content.widgets.map(({model:e})=>[e.sharedModel.getSource(),H(e)?null:e.executionCount??null]))}function K(t){let e=t.session?.kernel;return e?.connectionStatus==="connected"&&!["dead","terminating"].includes(e.status)}
 var Et=new WeakSet;function kt(t,e,n){if(Et.has(t)||t.isDisposed)return;Et.add(t);let o=!1,s=async()=>{if(!o){for(o=!0;!t.
-isDisposed&&(await new Promise(c=>setTimeout(c,1e3)),!(t.isDisposed||q(e)));)try{await n.refreshRunning();let c=e.session?.
-kernel;if(q(e))break;!c||["dead","terminating"].includes(c.status)?await e.startKernel():c.connectionStatus==="disconnec\
-ted"&&await c.reconnect()}catch{}o=!1}},r=()=>{!t.isDisposed&&!q(e)&&!e.isRestarting&&s()};e.connectionStatusChanged.connect(
-r),e.statusChanged.connect(r),e.sessionChanged.connect(r),e.kernelChanged.connect(r),r()}var re=1e3,ce=1800,ie=":is(.tsh-picture, .ts-scroll, .ts-unit)";function ae(t){let e=L(t);return t.type!=="code"?e.includes(
+isDisposed&&(await new Promise(c=>setTimeout(c,1e3)),!(t.isDisposed||K(e)));)try{await n.refreshRunning();let c=e.session?.
+kernel;if(K(e))break;!c||["dead","terminating"].includes(c.status)?await e.startKernel():c.connectionStatus==="disconnec\
+ted"&&await c.reconnect()}catch{}o=!1}},r=()=>{!t.isDisposed&&!K(e)&&!e.isRestarting&&s()};e.connectionStatusChanged.connect(
+r),e.statusChanged.connect(r),e.sessionChanged.connect(r),e.kernelChanged.connect(r),r()}var ce=1e3,ie=1800,ae=":is(.tsh-picture, .ts-scroll, .ts-unit)";function fe(t){let e=C(t);return t.type!=="code"?e.includes(
 "if-missing")?"hidden":"text":e.includes("form")||e.includes("predict")?"form":e.includes("rig")?"given":H(t)?"hidden":"\
-own"}var fe=t=>t.type!=="code"&&/^#{1,2} /m.test(t.sharedModel.getSource());function At(t){let e=t.content.node,n=e.querySelector(
-".jp-WindowedPanel-outer")??e,o=[],s=()=>{let b=n.clientHeight;for(let u of o){let g=u.left.some(m=>m.querySelector(ie)),
-d=u.right.querySelector(".ts-pictures")!==null;for(let m of[...u.left,u.right])m.classList.toggle("twoshaft-broad",g),m.
-classList.toggle("twoshaft-narrow",!g&&d);u.heights=u.left.map(m=>m.getBoundingClientRect().height),u.whole=u.heights.reduce(
-(m,C)=>m+C,0),u.from=Math.min(0,b-u.whole);let f=u.right.getBoundingClientRect().height,p=f<u.whole&&f<=b&&!u.right.querySelector(
-".ts-question");u.right.style.position=p?"sticky":"",u.right.style.top=p?"0":""}r()},r=()=>{let b=n.getBoundingClientRect().
-top,u=o.map(g=>{let{top:d,height:f}=g.right.getBoundingClientRect(),w=Math.max(0,f-g.whole),p=g.from-(d-b);return{stage:p<=
-0||!w?"before":p<w?"within":`past ${w}`,spare:w}});o.forEach((g,d)=>{let{stage:f,spare:w}=u[d];if(f===g.stage)return;g.stage=
-f;let p=0;g.left.forEach((m,C)=>{let S=p+(f.startsWith("past")?w:0);m.style.position=f==="within"?"sticky":"relative",m.
-style.top=f==="within"?`${g.from+p}px`:"auto",m.style.marginTop=`${S}px`,m.style.marginBottom=`${g.whole-p-g.heights[C]}\
-px`,p+=g.heights[C]})})},c=()=>{for(let b of o){b.stage="";for(let{style:u}of[...b.left,b.right])for(let g of["position",
-"top","margin-top","margin-bottom"])u.removeProperty(g)}},i=()=>e.classList.contains("twoshaft-wide"),a=()=>{let b=document.
-documentElement.getAttribute("data-ts-print")==="large";e.classList.toggle("twoshaft-wide",e.clientWidth>=(b?ce:re)),i()?
-s():c()};n.addEventListener("scroll",()=>i()&&r(),{passive:!0});let l=0,x=new ResizeObserver(()=>{cancelAnimationFrame(l),
-l=requestAnimationFrame(a)}),h=()=>{let{widgets:b}=t.content,u=V(b.map(({model:d})=>({part:ae(d),begins:fe(d)})));c(),x.
-disconnect(),x.observe(e);let g=new Map;o=[],b.forEach(({node:d},f)=>{let{row:w,side:p}=u[f];if(d.style.gridRow=String(w),
-d.dataset.twoshaftSide=p,p==="both")return;x.observe(d);let m=g.get(w)??[];g.set(w,m),p==="left"?m.push(d):o.push({left:m,
-right:d,heights:[],whole:0,from:0,stage:""})}),a()};h(),t.content.model.cells.changed.connect(()=>setTimeout(()=>!t.isDisposed&&
-h(),0)),t.disposed.connect(()=>x.disconnect())}var le=".twoshaft svg[viewBox]",de=1.7;function Lt(t){let e=v(t,le).filter(o=>o.querySelector("text")),n=e.map(o=>{let s=o.
-getScreenCTM();return s?Math.hypot(s.a,s.b):1});e.forEach((o,s)=>{let r=Math.min(de,Math.max(1,1/(n[s]||1))).toFixed(3);
-o.style.getPropertyValue("--ts-grown")!==r&&o.style.setProperty("--ts-grown",r)})}var O=window.matchMedia("(max-width: 600px), (max-height: 400px)");function Ct(t){let e=()=>{for(let n of["left","right"])
-t.isSideTabBarVisible?.(n)===O.matches&&t.toggleSideTabBarVisibility(n)};O.addEventListener("change",e),e()}function Tt(t){
+own"}var At=(t,e)=>({nodes:t,beside:e,heights:[],whole:0,from:0,room:0,stage:""}),le=t=>t.type!=="code"&&/^#{1,2} /m.test(
+t.sharedModel.getSource());function Lt(t){let e=t.content.node,n=e.querySelector(".jp-WindowedPanel-outer")??e,o=[],s=()=>{
+let g=n.clientHeight;for(let{left:p,right:m}of o){let f=p.nodes.some(b=>b.querySelector(ae)),[l]=m.nodes,x=l.querySelector(
+".ts-pictures")!==null;for(let b of[...p.nodes,l])b.classList.toggle("twoshaft-broad",f),b.classList.toggle("twoshaft-na\
+rrow",!f&&x);for(let b of[p,m])b.heights=b.nodes.map(E=>E.getBoundingClientRect().height),b.whole=b.heights.reduce((E,y)=>E+
+y,0),b.from=Math.min(0,g-b.whole),b.stage="";p.room=m.whole;let w=m.whole<=g&&!l.querySelector(".ts-question");m.room=w?
+p.whole:0}r()},r=()=>{let g=n.getBoundingClientRect().top,p=o.flatMap(({left:f,right:l})=>[f,l]),m=p.map(f=>{let l=Math.
+max(0,f.room-f.whole),x=f.from-(f.beside.getBoundingClientRect().top-g);return{stage:x<=0||!l?"before":x<l?"within":`pas\
+t ${l}`,spare:l}});p.forEach((f,l)=>{let{stage:x,spare:w}=m[l];if(x===f.stage)return;f.stage=x;let b=0;f.nodes.forEach((E,y)=>{
+let v=b+(x.startsWith("past")?w:0);E.style.position=x==="within"?"sticky":"relative",E.style.top=x==="within"?`${f.from+
+b}px`:"auto",E.style.marginTop=`${v}px`,E.style.marginBottom=`${f.whole-b-f.heights[y]}px`,b+=f.heights[y]})})},c=()=>{for(let g of o.
+flatMap(({left:p,right:m})=>[p,m])){g.stage="";for(let{style:p}of g.nodes)for(let m of["position","top","margin-top","ma\
+rgin-bottom"])p.removeProperty(m)}},i=()=>e.classList.contains("twoshaft-wide"),a=()=>{let g=document.documentElement.getAttribute(
+"data-ts-print")==="large";e.classList.toggle("twoshaft-wide",e.clientWidth>=(g?ie:ce)),i()?s():c()};n.addEventListener(
+"scroll",()=>i()&&r(),{passive:!0});let d=0,h=new ResizeObserver(()=>{cancelAnimationFrame(d),d=requestAnimationFrame(a)}),
+u=()=>{let{widgets:g}=t.content,p=V(g.map(({model:f})=>({part:fe(f),begins:le(f)})));c(),h.disconnect(),h.observe(e);let m=new Map;
+o=[],g.forEach(({node:f},l)=>{let{row:x,side:w}=p[l];if(f.style.gridRow=String(x),f.dataset.twoshaftSide=w,w==="both")return;
+h.observe(f);let b=m.get(x)??[];m.set(x,b),w==="left"?b.push(f):o.push({left:At(b,f),right:At([f],b[0]??f)})}),a()};u(),
+t.content.model.cells.changed.connect(()=>setTimeout(()=>!t.isDisposed&&u(),0)),t.disposed.connect(()=>h.disconnect())}var de=".twoshaft svg[viewBox]",ue=1.7;function Ct(t){let e=$(t,de).filter(o=>o.querySelector("text")),n=e.map(o=>{let s=o.
+getScreenCTM();return s?Math.hypot(s.a,s.b):1});e.forEach((o,s)=>{let r=Math.min(ue,Math.max(1,1/(n[s]||1))).toFixed(3);
+o.style.getPropertyValue("--ts-grown")!==r&&o.style.setProperty("--ts-grown",r)})}var O=window.matchMedia("(max-width: 600px), (max-height: 400px)");function Tt(t){let e=()=>{for(let n of["left","right"])
+t.isSideTabBarVisible?.(n)===O.matches&&t.toggleSideTabBarVisibility(n)};O.addEventListener("change",e),e()}function Ht(t){
 let e=()=>{t.toolbar.setHidden(O.matches),t.fit()};O.addEventListener("change",e),t.disposed.connect(()=>O.removeEventListener(
-"change",e)),e()}var ue=":is(.twoshaft :is(.given-frame, .tsg-wide, .tsl-drawing), .jp-RenderedHTML figure)";function he(t){let e=t.scrollWidth>
+"change",e)),e()}var he=":is(.twoshaft :is(.given-frame, .tsg-wide, .tsl-drawing), .jp-RenderedHTML figure)";function xe(t){let e=t.scrollWidth>
 t.clientWidth;if(e!==t.hasAttribute("tabindex")){if(!e){for(let n of["tabindex","role","aria-label"])t.removeAttribute(n);
 return}t.tabIndex=0,t.setAttribute("role","group"),t.setAttribute("aria-label",t.querySelector("caption")?"Wide table":"\
-Picture")}}var Ht=t=>v(t,ue).forEach(he);function Bt(t,e){let n=t.content.node,o=0,s=()=>{clearTimeout(o),o=setTimeout(()=>e(n),300)},r=new MutationObserver(s);r.
+Picture")}}var Bt=t=>$(t,he).forEach(xe);function Ot(t,e){let n=t.content.node,o=0,s=()=>{clearTimeout(o),o=setTimeout(()=>e(n),300)},r=new MutationObserver(s);r.
 observe(n,{childList:!0,subtree:!0});let c=new ResizeObserver(s);c.observe(n),t.disposed.connect(()=>{clearTimeout(o),r.
-disconnect(),c.disconnect()})}var k="twoshaft-opener",xe="if-missing",Ot="twoshaft-opening",pe=["form","rig"],be=3,Ut=300;async function Mt(t){let[{PageConfig:e,
+disconnect(),c.disconnect()})}var A="twoshaft-opener",pe="if-missing",vt="twoshaft-opening",be=["form","rig"],ge=3,Ut=300;async function Dt(t){let[{PageConfig:e,
 URLExt:n},{NotebookActions:o},{IConnectionLost:s},{Widget:r}]=await Promise.all([t("@jupyterlab/coreutils"),t("@jupyterl\
-ab/notebook"),t("@jupyterlab/application"),t("@lumino/widgets")]),c=n.join(e.getBaseUrl(),"lab/tree"),i=ge(e,o,{Widget:r,
-tree:c});if(e.getOption("twoshaftRole")!=="apprentice")return[i];let a={id:`${k}:line`,description:"Leaves it to the cou\
-rse's screens to say that the server cannot be reached.",autoStart:!0,provides:s,activate:()=>async()=>{}};return[i,a]}function ge(t,e,n){
-let o=`${t.getOption("fullLabextensionsUrl")}/${k}/static`;return{id:`${k}:plugin`,description:"Shows the forms and rigs\
- of a course notebook as soon as it is opened.",autoStart:!0,activate:s=>{we(o);let r=t.getOption("twoshaftRole")==="app\
-rentice",c=t.getOption("twoshaftDesk");if(!r&&!c)return;document.head.append(y("style",{},`.twoshaft {
+ab/notebook"),t("@jupyterlab/application"),t("@lumino/widgets")]),c=n.join(e.getBaseUrl(),"lab/tree"),i=we(e,o,{Widget:r,
+tree:c});if(e.getOption("twoshaftRole")!=="apprentice")return[i];let a={id:`${A}:line`,description:"Leaves it to the cou\
+rse's screens to say that the server cannot be reached.",autoStart:!0,provides:s,activate:()=>async()=>{}};return[i,a]}function we(t,e,n){
+let o=`${t.getOption("fullLabextensionsUrl")}/${A}/static`;return{id:`${A}:plugin`,description:"Shows the forms and rigs\
+ of a course notebook as soon as it is opened.",autoStart:!0,activate:s=>{me(o);let r=t.getOption("twoshaftRole")==="app\
+rentice",c=t.getOption("twoshaftDesk");if(!r&&!c)return;document.head.append(S("style",{},`.twoshaft {
   --ts-ink: var(--jp-content-font-color1, #1b1b1b);
   --ts-paper: var(--jp-layout-color1, #fcfcfa);
   --ts-quiet: color-mix(in srgb, var(--jp-content-font-color1, #1b1b1b) 75%, var(--jp-layout-color1, #fcfcfa));
@@ -223,39 +223,39 @@ shaft-broad{grid-column:9 / span 4}.twoshaft-wide .jp-Cell[data-twoshaft-side=le
  3}.twoshaft-wide .jp-Cell[data-twoshaft-side=right].twoshaft-narrow{grid-column:4 / span 9}.twoshaft-wide .jp-Cell[data\
 -twoshaft-side=left] .twoshaft table{font-size:var(--ts-small)}@media(max-width:700px){.twoshaft-notebook .jp-RenderedHT\
 ML figure{overflow-x:auto;min-width:0;max-width:100%}.twoshaft-notebook .jp-RenderedHTML figure>:is(svg,img){max-width:n\
-one}}.twoshaft-desk-notebook .jp-NotebookPanel-toolbar{display:none}`)),r&&me(s);let i=JSON.parse(t.getOption("twoshaftR\
-eleased")||"[]"),a=r?ye(o,i):Promise.resolve(new Set(i));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),
-ct(),Ct(s.shell),r&&(s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(l,x)=>{!r&&x.
-path!==c||(l.toggleClass("twoshaft-desk-notebook",!r),Ae(l,x,a,e,s),Ee(l,x,{...n,contents:s.serviceManager.contents}))}})}}}
-function we(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=83718884cdddb8f1`);globalThis.twoshaftScreens.
-set("83718884cdddb8f1",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("83718884cdddb8f1"),console.warn(`${k}: the scr\
-eens could not be loaded`,n)})}function me(t){document.addEventListener("click",e=>{let n=et(e,"a[data-twoshaft-open]");
+one}}.twoshaft-desk-notebook .jp-NotebookPanel-toolbar{display:none}`)),r&&ye(s);let i=JSON.parse(t.getOption("twoshaftR\
+eleased")||"[]"),a=r?Se(o,i):Promise.resolve(new Set(i));s.restored.then(()=>{s.shell.collapseLeft?.(),s.shell.collapseRight?.(),
+ct(),Tt(s.shell),r&&(s.shell.addButtonEnabled=!1)}),s.docRegistry.addWidgetExtension("Notebook",{createNew:(d,h)=>{!r&&h.
+path!==c||(d.toggleClass("twoshaft-desk-notebook",!r),Le(d,h,a,e,s),ke(d,h,{...n,contents:s.serviceManager.contents}))}})}}}
+function me(t){globalThis.twoshaftScreens??=new Map;let e=import(`${t}/screens.js?v=92f76e857037c73c`);globalThis.twoshaftScreens.
+set("92f76e857037c73c",e),e.catch(n=>{globalThis.twoshaftScreens?.delete("92f76e857037c73c"),console.warn(`${A}: the scr\
+eens could not be loaded`,n)})}function ye(t){document.addEventListener("click",e=>{let n=et(e,"a[data-twoshaft-open]");
 !n||e.ctrlKey||e.metaKey||e.shiftKey||(e.preventDefault(),t.commands.execute("docmanager:open",{path:n.dataset.twoshaftOpen}))}),
 document.addEventListener("twoshaft-signed-out",()=>{for(let e of[...t.shell.widgets("main")])e!==t.shell.currentWidget&&
-e.close()})}async function ye(t,e){let n=new Set(e);try{let o=await fetch(`${t}/released-cells.json`);if(o.ok)for(let s of(await o.
-json()).cells)n.add(s)}catch(o){console.warn(`${k}: the list of released cells could not be read`,o)}return n}function Dt(t){
+e.close()})}async function Se(t,e){let n=new Set(e);try{let o=await fetch(`${t}/released-cells.json`);if(o.ok)for(let s of(await o.
+json()).cells)n.add(s)}catch(o){console.warn(`${A}: the list of released cells could not be read`,o)}return n}function Rt(t){
 return new Promise((e,n)=>{let o=()=>{t.isDisposed?s(()=>n(new Error("closed"))):t.session?.kernel?.status==="idle"&&s(e)},
 s=r=>{t.statusChanged.disconnect(o),t.disposed.disconnect(o),r()};t.statusChanged.connect(o),t.disposed.connect(o),o()})}
-async function vt(t,e,n){let o=t.sessionContext;for(let s=0;s<be;s+=1){await Dt(o);let r=B(t,e).filter(({model:i})=>i.executionCount===
+async function $t(t,e,n){let o=t.sessionContext;for(let s=0;s<ge;s+=1){await Rt(o);let r=B(t,e).filter(({model:i})=>i.executionCount===
 null);if(!r.length)return;let c=r.filter(({model:i})=>St(i));for(let i of[c,r.filter(a=>!c.includes(a))])if(i.length&&(await n.
-runCells(t.content,i,o),i.some(G)))return;await new Promise(i=>setTimeout(i,Ut))}}var Se=({model:t})=>t.executionCount===
-null&&t.executionState!=="running"&&!t.outputs.length,K=t=>!!t.content.model?.getMetadata("twoshaft")?.open;function $t(t){
-if(t.isDisposed||!t.content.model)return;let e=K(t);if(t.toggleClass("twoshaft-notebook",e),!!e)for(let n of t.content.widgets)
-n.toggleClass("twoshaft-quiet",H(n.model)),n.toggleClass("twoshaft-if-missing",L(n.model).includes(xe)),n.toggleClass("t\
-woshaft-shows",L(n.model).some(o=>pe.includes(o)))}async function Ee(t,e,n){await e.ready,!(t.isDisposed||!K(t))&&(T(e.path).
-kind!=="start"&&At(t),Bt(t,o=>{Ht(o),Lt(o)}),Tt(t),await rt(t,e,n))}function ke(t,e){let n=D(t),o=(c,i)=>{i==="completed"&&
-(n=D(t))},s=()=>{t.isDisposed||!e.model.dirty||D(t)!==n||(e.model.dirty=!1)},r=(c,{name:i,newValue:a})=>{i==="dirty"&&a&&
-setTimeout(s,0)};e.saveState.connect(o),e.model.stateChanged.connect(r),s()}var _t=new WeakMap;async function Ae(t,e,n,o,s){
-if(await e.ready,t.isDisposed||($t(t),t.content.model.cells.changed.connect(()=>setTimeout(()=>$t(t),0)),!K(t)))return;ke(
-t,e);let r=t.sessionContext,c=_t.get(e)??new Set;_t.set(e,c);let i=()=>r.session?.kernel?.id,a=0,l=async()=>{a+=1,t.addClass(
-Ot);try{await r.ready,await Dt(r);let f=i();if(t.isDisposed||c.has(f))return;c.add(f);let w=await n;for(let{model:p}of B(
-t,w))p.executionCount=null;await vt(t,w,o)}finally{a-=1,t.toggleClass(Ot,a>0),h()}},x,h=()=>{clearTimeout(x),x=window.setTimeout(
-async()=>{if(a||t.isDisposed||r.session?.kernel?.status!=="idle")return;let f=B(t,await n);for(let p of f)p.outputHidden&&
-(p.outputHidden=!1),u(p);let{model:w}=t.content;if(!(!c.has(i())||w?.isDisposed)&&!(!f.some(Se)||f.some(G))){a+=1;try{await vt(
-t,await n,o)}finally{a-=1}}},Ut)},b=new WeakSet,u=({model:f})=>{b.has(f)||(b.add(f),f.outputs.changed.connect(h))};t.content.
-model.cells.changed.connect(h),s.commands.commandExecuted.connect(h),t.node.addEventListener("twoshaft-redraw",async()=>{
-let f=B(t,await n);t.isDisposed||await o.runCells(t.content,f,r)});let g=()=>l().catch(f=>{t.isDisposed||console.warn(`${k}\
-: the forms could not be shown`,f)}).finally(()=>kt(t,r,s.serviceManager.sessions)),d=(f,w)=>{w!=="restarting"&&w!=="aut\
-orestarting"||(c.delete(i()),g())};r.statusChanged.connect(d),r.kernelChanged.connect((f,{newValue:w})=>{w&&g()}),g()}var Rt;async function Le(t){let e=Object.values(Rt[t]||{});if(!e.length)throw new Error(`${t} is not there`);return(await(e.
-find(o=>o.loaded)||e[0]).get())()}window._JUPYTERLAB??={};window._JUPYTERLAB[k]={init:t=>{Rt=t},get:async t=>{if(t!=="./\
-extension")throw new Error(`${k} has no ${t}`);let e=await Mt(Le);return()=>({__esModule:!0,default:e})}};})();
+runCells(t.content,i,o),i.some(q)))return;await new Promise(i=>setTimeout(i,Ut))}}var Ee=({model:t})=>t.executionCount===
+null&&t.executionState!=="running"&&!t.outputs.length,J=t=>!!t.content.model?.getMetadata("twoshaft")?.open;function _t(t){
+if(t.isDisposed||!t.content.model)return;let e=J(t);if(t.toggleClass("twoshaft-notebook",e),!!e)for(let n of t.content.widgets)
+n.toggleClass("twoshaft-quiet",H(n.model)),n.toggleClass("twoshaft-if-missing",C(n.model).includes(pe)),n.toggleClass("t\
+woshaft-shows",C(n.model).some(o=>be.includes(o)))}async function ke(t,e,n){await e.ready,!(t.isDisposed||!J(t))&&(T(e.path).
+kind!=="start"&&Lt(t),Ot(t,o=>{Bt(o),Ct(o)}),Ht(t),await rt(t,e,n))}function Ae(t,e){let n=R(t),o=(c,i)=>{i==="completed"&&
+(n=R(t))},s=()=>{t.isDisposed||!e.model.dirty||R(t)!==n||(e.model.dirty=!1)},r=(c,{name:i,newValue:a})=>{i==="dirty"&&a&&
+setTimeout(s,0)};e.saveState.connect(o),e.model.stateChanged.connect(r),s()}var Mt=new WeakMap;async function Le(t,e,n,o,s){
+if(await e.ready,t.isDisposed||(_t(t),t.content.model.cells.changed.connect(()=>setTimeout(()=>_t(t),0)),!J(t)))return;Ae(
+t,e);let r=t.sessionContext,c=Mt.get(e)??new Set;Mt.set(e,c);let i=()=>r.session?.kernel?.id,a=0,d=async()=>{a+=1,t.addClass(
+vt);try{await r.ready,await Rt(r);let l=i();if(t.isDisposed||c.has(l))return;c.add(l);let x=await n;for(let{model:w}of B(
+t,x))w.executionCount=null;await $t(t,x,o)}finally{a-=1,t.toggleClass(vt,a>0),u()}},h,u=()=>{clearTimeout(h),h=window.setTimeout(
+async()=>{if(a||t.isDisposed||r.session?.kernel?.status!=="idle")return;let l=B(t,await n);for(let w of l)w.outputHidden&&
+(w.outputHidden=!1),p(w);let{model:x}=t.content;if(!(!c.has(i())||x?.isDisposed)&&!(!l.some(Ee)||l.some(q))){a+=1;try{await $t(
+t,await n,o)}finally{a-=1}}},Ut)},g=new WeakSet,p=({model:l})=>{g.has(l)||(g.add(l),l.outputs.changed.connect(u))};t.content.
+model.cells.changed.connect(u),s.commands.commandExecuted.connect(u),t.node.addEventListener("twoshaft-redraw",async()=>{
+let l=B(t,await n);t.isDisposed||await o.runCells(t.content,l,r)});let m=()=>d().catch(l=>{t.isDisposed||console.warn(`${A}\
+: the forms could not be shown`,l)}).finally(()=>kt(t,r,s.serviceManager.sessions)),f=(l,x)=>{x!=="restarting"&&x!=="aut\
+orestarting"||(c.delete(i()),m())};r.statusChanged.connect(f),r.kernelChanged.connect((l,{newValue:x})=>{x&&m()}),m()}var It;async function Ce(t){let e=Object.values(It[t]||{});if(!e.length)throw new Error(`${t} is not there`);return(await(e.
+find(o=>o.loaded)||e[0]).get())()}window._JUPYTERLAB??={};window._JUPYTERLAB[A]={init:t=>{It=t},get:async t=>{if(t!=="./\
+extension")throw new Error(`${A} has no ${t}`);let e=await Dt(Ce);return()=>({__esModule:!0,default:e})}};})();

@@ -38,34 +38,34 @@ c,i])=>Math.hypot(c-e,i-n)))})).reduce((o,a)=>a.away<o.away?a:o).id}var $n=.4;fu
 length>e;)n*=1.5,r=ne(t,n);return r.map(([o,a])=>[Math.round(o*10)/10,Math.round(a*10)/10])}function ne(t,e){if(t.length<
 3)return t;let[n,r]=[t[0],t[t.length-1]],o=0,a=0;for(let c=1;c<t.length-1;c+=1){let i=Sn(n,r,t[c]);i>o&&([o,a]=[i,c])}return o<=
 e?[n,r]:[...ne(t.slice(0,a+1),e).slice(0,-1),...ne(t.slice(a),e)]}function Sn(t,e,n){let[r,o]=[e[0]-t[0],e[1]-t[1]],a=Math.
-hypot(r,o)||1;return Math.abs(r*(n[1]-t[1])-o*(n[0]-t[0]))/a}var oe=14,Ln=3,Cn=.5,En=["middle","inside","outside"],re="round ";function An(t,e){let n=t.outline.map(([_])=>_),r=t.outline.
-map(([,_])=>_),[o,a]=[Math.min(...n)-oe,Math.max(...n)+oe],[c,i]=[Math.min(...r)-oe,Math.max(...r)+oe],d=a-o,l=i-c,u=([_,
-V])=>`${(_-o).toFixed(1)} ${(i-V).toFixed(1)}`,p=(_,V)=>`M${_.map(u).join("L")}${V?"Z":""}`,f=nt("face"),g=d/100,h=2*g,S=(_,V)=>P(
-"pattern",{id:`${f}-${_}`,width:h,height:h,patternUnits:"userSpaceOnUse"},P("path",{d:V,class:"tsp-hatch","stroke-width":g/
-4})),v=P("defs",{},S("oil",`M0 ${h}L${h} 0`),S("dirt",`M0 ${h}L${h} 0M0 0L${h} ${h}`)),A=t.cavities.map(([,_])=>p(_,!0)).
-join(""),j=t.islands.map(_=>p(_,!0)).join(""),m=p(t.outline,!0)+A,y=P("g"),B=P("g"),M=P("g"),w=P("g"),x=P("path",{class:"\
-tsp-live",d:""}),$=P("path",{class:"tsp-chosen",d:""}),C=P("path",{class:"tsp-land",d:m,"fill-rule":"evenodd"}),O=P("pat\
-h",{class:"tsp-edge",d:m+j,"stroke-width":g/2.5}),D=([_,V],L,W="middle")=>{let K={x:_-o,y:i-V,"font-size":2.5*g,"text-an\
-chor":W};return P("text",{class:"tsp-text",...K},L)},F=[(o+a)/2,(c+i)/2],k=(_,V)=>{let L=Qt(_,F)||1;return[_[0]+V*(F[0]-
-_[0])/L,_[1]+V*(F[1]-_[1])/L]};for(let{x:_,y:V,d:L,leads:W,name:K}of t.holes){let z={cx:_-o,cy:i-V,"stroke-width":g/4},ot=W===
-"blind"?"tsp-hole tsp-blind":"tsp-hole";M.append(P("circle",{...z,r:L/2,class:ot})),W==="to the outside"&&M.append(P("ci\
-rcle",{...z,r:L/3,class:"tsp-hole"}));let[G,dt]=k([_,V],-(L/2+4.4*g));M.append(D([G,dt-.8*g],K.replace("bolt ","")))}for(let _ of t.
-guides){let[V,L]=[_.x-o,i-_.y],W=`M${V-g} ${L}h${h}M${V} ${L-g}v${h}`;M.append(P("path",{class:"tsp-guide",d:W,"stroke-w\
-idth":g/2}));let K={"stroke-width":g/5,"stroke-dasharray":`${g} ${g}`};M.append(P("circle",{cx:V,cy:L,r:_.reach,class:"t\
-sp-reach",...K}));let z=k([_.x,_.y],_.reach+h),ot=(z[0]-_.x)/(_.reach+h);M.append(D(z,_.name,ot>.5?"start":ot<-.5?"end":
-"middle"))}for(let{word:_,points:V,width:L}of t.spots){let[W]=_.split(" "),[K,z]=[V[0],V[V.length-1]],ot=Qt(K,z)||1,[G,dt]=[
--(z[1]-K[1])/ot*L/2,(z[0]-K[0])/ot*L/2],T=[[K[0]+G,K[1]+dt],[z[0]+G,z[1]+dt],[z[0]-G,z[1]-dt],[K[0]-G,K[1]-dt]],U=`url(#${f}\
--${W})`;y.append(P("path",{d:p(T,!0),fill:U,class:"tsp-spot","stroke-width":g/4}));let rt=D(k([(K[0]+z[0])/2,(K[1]+z[1])/
-2],9*g),W);rt.classList.add("tsp-spot-word"),M.append(rt)}let b=[100,50,20,10].find(_=>_<d/4)??10,E=`M${g} ${l-g}v${-g}v${g/
+hypot(r,o)||1;return Math.abs(r*(n[1]-t[1])-o*(n[0]-t[0]))/a}var oe=14,Ln=3,Cn=.5,En=["middle","inside","outside"],re="round ";function An(t,e){let n=t.outline.map(([K])=>K),r=t.outline.
+map(([,K])=>K),[o,a]=[Math.min(...n)-oe,Math.max(...n)+oe],[c,i]=[Math.min(...r)-oe,Math.max(...r)+oe],d=a-o,l=i-c,u=([K,
+V])=>`${(K-o).toFixed(1)} ${(i-V).toFixed(1)}`,p=(K,V)=>`M${K.map(u).join("L")}${V?"Z":""}`,f=nt("face"),g=d/100,h=2*g,S=(K,V)=>P(
+"pattern",{id:`${f}-${K}`,width:h,height:h,patternUnits:"userSpaceOnUse"},P("path",{d:V,class:"tsp-hatch","stroke-width":g/
+4})),v=P("defs",{},S("oil",`M0 ${h}L${h} 0`),S("dirt",`M0 ${h}L${h} 0M0 0L${h} ${h}`)),A=t.cavities.map(([,K])=>p(K,!0)).
+join(""),j=t.islands.map(K=>p(K,!0)).join(""),m=p(t.outline,!0)+A,y=P("g"),B=P("g"),M=P("g"),w=P("g"),x=P("path",{class:"\
+tsp-live",d:""}),$=P("path",{class:"tsp-chosen",d:""}),L=P("path",{class:"tsp-land",d:m,"fill-rule":"evenodd"}),O=P("pat\
+h",{class:"tsp-edge",d:m+j,"stroke-width":g/2.5}),D=([K,V],C,W="middle")=>{let _={x:K-o,y:i-V,"font-size":2.5*g,"text-an\
+chor":W};return P("text",{class:"tsp-text",..._},C)},F=[(o+a)/2,(c+i)/2],k=(K,V)=>{let C=Qt(K,F)||1;return[K[0]+V*(F[0]-
+K[0])/C,K[1]+V*(F[1]-K[1])/C]};for(let{x:K,y:V,d:C,leads:W,name:_}of t.holes){let z={cx:K-o,cy:i-V,"stroke-width":g/4},ot=W===
+"blind"?"tsp-hole tsp-blind":"tsp-hole";M.append(P("circle",{...z,r:C/2,class:ot})),W==="to the outside"&&M.append(P("ci\
+rcle",{...z,r:C/3,class:"tsp-hole"}));let[G,dt]=k([K,V],-(C/2+4.4*g));M.append(D([G,dt-.8*g],_.replace("bolt ","")))}for(let K of t.
+guides){let[V,C]=[K.x-o,i-K.y],W=`M${V-g} ${C}h${h}M${V} ${C-g}v${h}`;M.append(P("path",{class:"tsp-guide",d:W,"stroke-w\
+idth":g/2}));let _={"stroke-width":g/5,"stroke-dasharray":`${g} ${g}`};M.append(P("circle",{cx:V,cy:C,r:K.reach,class:"t\
+sp-reach",..._}));let z=k([K.x,K.y],K.reach+h),ot=(z[0]-K.x)/(K.reach+h);M.append(D(z,K.name,ot>.5?"start":ot<-.5?"end":
+"middle"))}for(let{word:K,points:V,width:C}of t.spots){let[W]=K.split(" "),[_,z]=[V[0],V[V.length-1]],ot=Qt(_,z)||1,[G,dt]=[
+-(z[1]-_[1])/ot*C/2,(z[0]-_[0])/ot*C/2],T=[[_[0]+G,_[1]+dt],[z[0]+G,z[1]+dt],[z[0]-G,z[1]-dt],[_[0]-G,_[1]-dt]],U=`url(#${f}\
+-${W})`;y.append(P("path",{d:p(T,!0),fill:U,class:"tsp-spot","stroke-width":g/4}));let rt=D(k([(_[0]+z[0])/2,(_[1]+z[1])/
+2],9*g),W);rt.classList.add("tsp-spot-word"),M.append(rt)}let b=[100,50,20,10].find(K=>K<d/4)??10,E=`M${g} ${l-g}v${-g}v${g/
 2}h${b}v${-g/2}v${g}`,N={x:b+h,y:l-g,"font-size":2.5*g};w.append(P("path",{class:"tsp-edge",d:E,"stroke-width":g/4}),P("\
 text",{class:"tsp-text",...N},`${b} mm`));let H=`0 0 ${d.toFixed(1)} ${l.toFixed(1)}`,X=P("svg",{viewBox:H,class:"tsp-fa\
-ce",role:"img","aria-label":e},v,C,y,B,O,M,$,x,w),q=`max-width: ${(25*d/l).toFixed(1)}rem`;return{frame:s("div",{class:"\
-ts-pad-face",style:q},X),svg:X,over:w,live:x,chosen:$,land:C,path:p,unit:g,box:{left:o,right:a,low:c,high:i,width:d,height:l},
-place({clientX:_,clientY:V}){let L=X.getBoundingClientRect(),W=Math.min(L.width/d,L.height/l);return[o+(_-L.left-(L.width-
-W*d)/2)/W,i-(V-L.top-(L.height-W*l)/2)/W]},strokes(_){B.replaceChildren(..._.map(st))}};function st(_){let V=$e(_),L=Se(
-t,V),W=Ce(t,V.hand,Math.max(V.size,g/2)),K=L.length>1?p(L,V.side==="round"):L.length?`${p(L)}h0.01`:"",z=P("path",{d:K,class:`\
+ce",role:"img","aria-label":e},v,L,y,B,O,M,$,x,w),q=`max-width: ${(25*d/l).toFixed(1)}rem`;return{frame:s("div",{class:"\
+ts-pad-face",style:q},X),svg:X,over:w,live:x,chosen:$,land:L,path:p,unit:g,box:{left:o,right:a,low:c,high:i,width:d,height:l},
+place({clientX:K,clientY:V}){let C=X.getBoundingClientRect(),W=Math.min(C.width/d,C.height/l);return[o+(K-C.left-(C.width-
+W*d)/2)/W,i-(V-C.top-(C.height-W*l)/2)/W]},strokes(K){B.replaceChildren(...K.map(st))}};function st(K){let V=$e(K),C=Se(
+t,V),W=Ce(t,V.hand,Math.max(V.size,g/2)),_=C.length>1?p(C,V.side==="round"):C.length?`${p(C)}h0.01`:"",z=P("path",{d:_,class:`\
 tsp-stroke tsp-${V.hand}`,"stroke-width":W});if(V.hand!=="film")return z;let ot=Math.min(8,Math.max(.6,40*V.size)),G={"s\
-troke-width":g/3,"stroke-dasharray":`${ot} ${ot}`};return P("g",{},z,P("path",{d:K,class:"tsp-grain",...G}))}}function ae({
+troke-width":g/3,"stroke-dasharray":`${ot} ${ot}`};return P("g",{},z,P("path",{d:_,class:"tsp-grain",...G}))}}function ae({
 face:t,label:e,onLay:n,onRemove:r,onClear:o}){let a=An(t,e),c=s("p",{class:"ts-hidden","aria-live":"polite"}),i=s("p",{class:"\
 ts-read ts-pad-trouble",role:"status"}),d=(E,N)=>s("span",{class:"ts-pair"},s("label",{for:N.id},E),N),l=yt({id:nt("hand")},
 Object.entries(t.hands)),u=s("input",{class:"ts-box ts-size",id:nt("size"),type:"text",inputmode:"decimal",autocomplete:"\
@@ -86,10 +86,10 @@ mm",h.textContent=E?"Wipe here":"Lay it here",S.textContent=E?"Wipe every stretc
 {side:g.value,place:f.value});a.chosen.setAttribute("d",N.length?a.path(N,E):""),a.chosen.setAttribute("stroke-width",String(
 a.unit/2))}l.addEventListener("change",x),u.addEventListener("input",()=>{j[l.value]=u.value}),f.addEventListener("chang\
 e",$),g.addEventListener("change",$),u.addEventListener("keydown",E=>{E.key==="Enter"&&(E.preventDefault(),h.click())});
-let C=null;a.svg.addEventListener("pointerdown",E=>{if(y||E.button>0)return;C=[a.place(E)],a.svg.setPointerCapture(E.pointerId);
+let L=null;a.svg.addEventListener("pointerdown",E=>{if(y||E.button>0)return;L=[a.place(E)],a.svg.setPointerCapture(E.pointerId);
 let N=Math.max(1,Number(j.bead.replace(",","."))||1);a.live.setAttribute("stroke-width",String(Ce(t,l.value,N)))}),a.svg.
-addEventListener("pointermove",E=>{if(!C)return;let N=a.place(E);Qt(N,C[C.length-1])<Cn||(C.push(N),a.live.setAttribute(
-"d",a.path(C)))});let O=E=>{if(!C)return;let N=C;if(C=null,a.live.setAttribute("d",""),E.type==="pointercancel")return;if(Ue(
+addEventListener("pointermove",E=>{if(!L)return;let N=a.place(E);Qt(N,L[L.length-1])<Cn||(L.push(N),a.live.setAttribute(
+"d",a.path(L)))});let O=E=>{if(!L)return;let N=L;if(L=null,a.live.setAttribute("d",""),E.type==="pointercancel")return;if(Ue(
 N)<Ln){f.value=qe(t,N[0]),$();return}let H=B();if(H===null)return;let X=ze(N,t.points).map(q=>q.join(","));w([`${l.value}${H}\
  at ${X.join(" ")}`])};a.svg.addEventListener("pointerup",O),a.svg.addEventListener("pointercancel",O);let D=s("ol",{class:"\
 ts-passes","aria-label":"Passes, in the order they were done"}),F=s("p",{class:"ts-hint"},"Nothing is laid yet."),k=s("d\
@@ -152,7 +152,7 @@ return[...n.slice(o),...n.slice(0,o)].find(c=>a(c).startsWith(e))}};var Mn=12,On
 d=!1,l=new Map,u=s("div",{"aria-live":"assertive",class:"ts-hidden"}),p=s("ul",{role:a?"tree":"listbox","aria-label":t,"\
 aria-multiselectable":"true",class:"ts-steps"}),f=Y("Up",()=>X(-1),{"aria-label":"Move the chosen step up"}),g=Y("Down",
 ()=>X(1),{"aria-label":"Move the chosen step down"}),h=Y("Undo",()=>o.undo()&&st("Undone")),S=Y("Redo",()=>o.redo()&&st(
-"Done again")),v=Y("Choose several",()=>K(!c),{"aria-pressed":"false"}),A=Y("Gather stages",()=>H(o.gathered(),"Steps of\
+"Done again")),v=Y("Choose several",()=>_(!c),{"aria-pressed":"false"}),A=Y("Gather stages",()=>H(o.gathered(),"Steps of\
  one stage now stand together")),j=s("input",{type:"text",inputmode:"numeric",size:"3",class:"ts-box","aria-label":"Move\
  the chosen step to position",onkeydown:I=>{I.key==="Enter"&&q()}}),m=s("select",{class:"ts-box ts-before","aria-label":"\
 Move the chosen step before"}),y=s("span",{class:"ts-chosen"}),B=Y("Move",q,{"aria-label":"Move to this position"}),M=Y(
@@ -160,9 +160,9 @@ Move the chosen step before"}),y=s("span",{class:"ts-chosen"}),B=Y("Move",q,{"ar
  step"},f,g,h,S,v,a?A:null),x=s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"To position ",j,B),s("span",{class:"\
 ts-pair"},"or before ",m,M)),$="Arrow keys walk through the list. Shift with an arrow moves the chosen step. Or: Space p\
 icks it up, arrows carry it, Space puts it down, Escape puts it back. Enter takes a step into a block or out of it; a bl\
-ock moves as one. Letters go to the next step that starts with them."+(a?" Left closes a stage, Right opens it.":""),C=s(
+ock moves as one. Letters go to the next step that starts with them."+(a?" Left closes a stage, Right opens it.":""),L=s(
 "details",{class:"ts-keys"},s("summary",{},"Keys, and long moves"),s("p",{},$),x),O=s("div",{class:"ts-order"},s("p",{class:"\
-ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),w,y,p,C,u);function D(I){u.
+ts-hint"},"Drag a step, or choose it and use the buttons, or press Shift with an arrow key."),w,y,p,L,u);function D(I){u.
 textContent=I}function F(I=""){D(`${o.unitName()}${I}, ${o.where()}`)}function k(I){let R=l.get(I.id);if(R)return R;let Q=s(
 "li",{role:a?"treeitem":"option",class:"ts-step"});return Q.dataset.row=I.id,l.set(I.id,Q),Q}function b(I=!1){let R=o.settle(),
 Q=new Set(R.map(at=>at.id));for(let[at,St]of l)Q.has(at)||(St.remove(),l.delete(at));let lt=o.unit(),kt=new Set(lt),ut=p.
@@ -188,21 +188,21 @@ key)??""}`):"",je,...He))}let N=()=>r([...o.order]);function H(I,R){if(!o.take(I
 return}b(!0),R?D(R):F(),o.held===null&&N()}function X(I){d||H(o.shifted(I))}function q(){if(d)return;let I=Number.parseInt(
 j.value,10),R=o.order.length;I>=1&&I<=R?H(o.atPosition(I)):(D(`Type a position from 1 to ${R}`),y.textContent=`Type a po\
 sition from 1 to ${R}.`)}function ht(){!d&&m.value&&H(o.beside(m.value,"before"))}function st(I){b(),D(`${I}. ${o.unitName()}\
-, ${o.where()}`),N()}function _(){o.pickUp(),b(!0),F(" picked up")}function V(){o.putDown()&&N(),b(!0),F(" put down")}function L(){
-o.putDown()&&N(),b()}function W(){o.putBack(),b(!0),F(" put back")}function K(I){c=I,v.setAttribute("aria-pressed",String(
+, ${o.where()}`),N()}function K(){o.pickUp(),b(!0),F(" picked up")}function V(){o.putDown()&&N(),b(!0),F(" put down")}function C(){
+o.putDown()&&N(),b()}function W(){o.putBack(),b(!0),F(" put back")}function _(I){c=I,v.setAttribute("aria-pressed",String(
 I)),I||(o.block=new Set),b(),D(I?"Choose the steps of a block":"Block let go")}function z(I){o.toggleBlock(I);let R=o.block.
 has(I)?"in the block":"out of the block";D(`${o.label(I)} ${R}, ${o.block.size} in it`)}function ot(I,R){let Q=o.fold(I,
 R);Q&&(b(!0),D(`${Q} ${R?"closed":"open"}`))}p.addEventListener("keydown",I=>{if(xt(I))return;let R=o.rows(),Q=R.findIndex(
 St=>St.id===o.current),lt=St=>{o.current=R[Math.max(0,Math.min(R.length-1,St))].id,b(!0)},kt=R[Q],{key:ut}=I,$t=ut==="Ar\
 rowUp"?-1:ut==="ArrowDown"?1:null,at=o.held!==null;if($t&&(I.shiftKey||at))X($t);else if($t)lt(Q+$t);else if(at&&ut==="E\
-scape")W();else if(ut===" ")d||(at?V:_)();else if(at&&ut==="Enter")V();else if(ut==="Enter"&&!kt.run)d||(z(kt.key),b(!0));else if(ut===
+scape")W();else if(ut===" ")d||(at?V:K)();else if(at&&ut==="Enter")V();else if(ut==="Enter"&&!kt.run)d||(z(kt.key),b(!0));else if(ut===
 "Home"&&!at)lt(0);else if(ut==="End"&&!at)lt(R.length-1);else if(a&&ut==="ArrowLeft")ot(kt,!0);else if(a&&ut==="ArrowRig\
 ht")ot(kt,!1);else if(ut.length===1&&!at)T(ut);else return;I.preventDefault()});let G="",dt;function T(I){G+=I.toLowerCase(),
 clearTimeout(dt),dt=window.setTimeout(()=>{G=""},On);let R=o.sought(G);R&&(o.current=R.id,b(!0))}p.addEventListener("foc\
-usout",({relatedTarget:I})=>{o.held!==null&&I instanceof Node&&!p.contains(I)&&L()});let U=null;p.addEventListener("poin\
+usout",({relatedTarget:I})=>{o.held!==null&&I instanceof Node&&!p.contains(I)&&C()});let U=null;p.addEventListener("poin\
 terdown",I=>{let R=o.row(wt(I,".ts-step")?.dataset.row??"");if(!R||I.button!==0)return;if(R.run&&wt(I,".ts-fold")){ot(R,
 !o.closed.has(String(R.run.stage))),I.preventDefault();return}let Q=wt(I,".ts-grip, .ts-number"),lt=I.ctrlKey||I.metaKey;
-o.held!==null&&L(),!R.run&&!d&&(I.shiftKey?o.blockTo(R.key):(lt||c)&&!Q&&z(R.key)),o.current=R.id,b(!0),I.preventDefault(),
+o.held!==null&&C(),!R.run&&!d&&(I.shiftKey?o.blockTo(R.key):(lt||c)&&!Q&&z(R.key)),o.current=R.id,b(!0),I.preventDefault(),
 !(d||I.shiftKey||lt)&&(I.pointerType!=="mouse"&&!Q||(U={x:I.clientX,y:I.clientY,id:I.pointerId,carried:null},p.setPointerCapture(
 I.pointerId)))}),p.addEventListener("pointermove",I=>{if(!U||I.pointerId!==U.id)return;let{clientX:R,clientY:Q}=I;if(!U.
 carried){if(Math.hypot(R-U.x,Q-U.y)<Tn)return;U.carried=rt()}Object.assign(U.carried,{x:R,y:Q}),pt(U.carried)});function rt(){
@@ -242,7 +242,7 @@ us"}),h=e.map(([O,D])=>Y(D,()=>y(O))),S=Y("Take back the last move",()=>{i.lengt
 i.length&&m([],"No moves left")}),A=s("span",{class:"ts-hint"}),j=s("div",{class:"ts-path"},s("div",{class:"ts-tools ts-\
 moves",role:"group","aria-label":"Add a move"},...h),s("div",{class:"ts-path-both"},s("div",{class:"ts-path-words"},f,p,
 s("div",{class:"ts-tools"},S,v,A)),u&&s("div",{class:"ts-path-picture"},u.element)),u&&s("p",{class:"ts-hint"},"The line\
- shows where each move should go. The test shows whether the lever gets there."),g);function m(O,D){l||(i=O,C(),g.textContent=
+ shows where each move should go. The test shows whether the lever gets there."),g);function m(O,D){l||(i=O,L(),g.textContent=
 D,o([...i]))}function y(O){if(i.length>=r){g.textContent=`${r} moves are the most here`;return}let{moves:D,place:F}=es(i,
 d,O);d=F,m(D,`Move ${F+1}: ${c(O)}`)}function B(O){let D=c(i[O]);d=Math.min(d,i.length-2),m(ss(i,O),`Taken back: ${D}`)}
 function M(O,D){let F=ns(i,O,D);F&&(d=O+D,m(F,`${c(F[d])}, move ${d+1} of ${i.length}`),x(d))}function w(O){return p.children[O]?.
@@ -252,9 +252,9 @@ ts-path-off","aria-label":`Take back move ${D+1}`,onclick:()=>B(D)},"×"),b=s("l
 -current",D===d),F.addEventListener("focus",()=>{d=D;for(let E of p.children)E.classList.toggle("ts-current",E===b)}),F.
 addEventListener("keydown",E=>{if(xt(E))return;let N=E.key==="ArrowUp"?-1:E.key==="ArrowDown"?1:null;if(N&&E.shiftKey)M(
 D,N);else if(N)x(D+N);else if(E.key==="Delete"||E.key==="Backspace")B(D),x(Math.min(D,i.length-1))||h[0].focus();else return;
-E.preventDefault()}),k.disabled=l,b}function C(){p.replaceChildren(...i.map($)),f.hidden=i.length>0,A.textContent=`${i.length}\
- of at most ${r} moves`;for(let O of h)O.disabled=l||i.length>=r;S.disabled=v.disabled=l||i.length===0,u?.show(i)}return C(),
-{element:j,setMoves(O){Kt(O,i)||(i=[...O],d=-1,C())},setDisabled(O){l=O,C()}}}vt("path",{prompt:"words",make(t,e,n){let r=rs({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
+E.preventDefault()}),k.disabled=l,b}function L(){p.replaceChildren(...i.map($)),f.hidden=i.length>0,A.textContent=`${i.length}\
+ of at most ${r} moves`;for(let O of h)O.disabled=l||i.length>=r;S.disabled=v.disabled=l||i.length===0,u?.show(i)}return L(),
+{element:j,setMoves(O){Kt(O,i)||(i=[...O],d=-1,L())},setDisabled(O){l=O,L()}}}vt("path",{prompt:"words",make(t,e,n){let r=rs({label:t.prompt,moves:t.moves,plan:t.plan,most:t.most,onChange:n});return{
 element:r.element,show:o=>r.setMoves([o.value??[]].flat()),setDisabled:r.setDisabled,refused(){}}}});function as(t,e,n){let r=t.indexOf(n);return[...t.slice(r+1),...t.slice(0,r)].find(a=>!e.get(a))??n}function is(t,e,n){let r=t.
 find(({key:d})=>d===e);if(!r)return;if(n==="Home")return t[0].key;if(n==="End")return t[t.length-1].key;let o={ArrowRight:1,
 ArrowLeft:-1}[n];if(o!==void 0){let d=[...t].sort((u,p)=>u.x-p.x||u.y-p.y),l=d.findIndex(({key:u})=>u===e)+o;return d[(l+
@@ -710,8 +710,8 @@ querySelector(".tsu-marks");c.setAttribute("aria-hidden","true"),c.removeAttribu
 v=-1,A=0,j={},m=k=>{let b=j[k];return b==="absent"?" Not there yet.":b==="bench"?" On the bench.":b==="lit"?" In hand.":
 ""},y=k=>`${e[k][1]}. ${e[k][2]}${m(e[k][0])}`;function B(k){for(let E of Z(c,".tsu-chosen"))E.classList.remove("tsu-cho\
 sen");v=k;let b=k<0?"":e[k][0];p.value=b,u.textContent=k<0?O:y(k);for(let E of d.get(b)??[])E.classList.add("tsu-chosen");
-k>=0&&w(b)}function M(k){let b=(d.get(k)??[]).map(q=>{let{x:ht,y:st,width:_,height:V}=q.getBBox(),[L,W]=S.get(q)??[0,0];
-return{x:ht+L,y:st+W,width:_,height:V}}),E=Math.min(...b.map(q=>q.x)),N=Math.max(...b.map(q=>q.x+q.width)),H=Math.min(...b.
+k>=0&&w(b)}function M(k){let b=(d.get(k)??[]).map(q=>{let{x:ht,y:st,width:K,height:V}=q.getBBox(),[C,W]=S.get(q)??[0,0];
+return{x:ht+C,y:st+W,width:K,height:V}}),E=Math.min(...b.map(q=>q.x)),N=Math.max(...b.map(q=>q.x+q.width)),H=Math.min(...b.
 map(q=>q.y)),X=Math.max(...b.map(q=>q.y+q.height));return{x:(E+N)/2,y:(H+X)/2}}function w(k){let b=M(k),E=c.getBoundingClientRect().
 width/c.viewBox.baseVal.width,[N,H]=[b.x*E,b.y*E],{scrollLeft:X,scrollTop:q,clientWidth:ht,clientHeight:st}=a;(N<X+40||N>
 X+ht-40)&&(a.scrollLeft=N-ht/2),(H<q+40||H>q+st-40)&&(a.scrollTop=H-st/2)}function x(k){A=Math.max(0,Math.min(hs.length-
@@ -722,11 +722,11 @@ rrowLeft")B(v<=0?b:v-1);else if(k.key==="ArrowUp"||k.key==="ArrowDown")v<0?B(0):
 "Home")B(0);else if(k.key==="End")B(b);else if(k.key==="+"||k.key==="=")x(1);else if(k.key==="-")x(-1);else if(k.key==="\
 Escape")B(-1);else return;k.preventDefault()}),a.addEventListener("click",k=>{let b=wt(k,"[data-part]")?.dataset.part;B(
 b===void 0?-1:l.get(b)??-1)}),a.addEventListener("pointerover",k=>{let b=wt(k,"[data-part]")?.dataset.part;if(b===void 0||
-k.pointerType!=="mouse")return;let E=wt(k,"[data-solid]")?.querySelector("title")?.textContent,N=e[l.get(b)??0][1];C.textContent=
-E&&!N.endsWith(E)?`${E} (${N})`:N}),a.addEventListener("pointerleave",()=>{C.textContent=""}),p.addEventListener("change",
-()=>B(l.get(p.value)??-1));let C=s("span",{class:"ts-unit-over","aria-hidden":"true"}),O="Point at a part, tap it, or ch\
+k.pointerType!=="mouse")return;let E=wt(k,"[data-solid]")?.querySelector("title")?.textContent,N=e[l.get(b)??0][1];L.textContent=
+E&&!N.endsWith(E)?`${E} (${N})`:N}),a.addEventListener("pointerleave",()=>{L.textContent=""}),p.addEventListener("change",
+()=>B(l.get(p.value)??-1));let L=s("span",{class:"ts-unit-over","aria-hidden":"true"}),O="Point at a part, tap it, or ch\
 oose it here to read its name.";u.textContent=O;let D=s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Part ",p),et(
-"−",()=>x(-1),"Smaller"),et("+",()=>x(1),"Larger"),C),F=s("details",{class:"ts-unit-words"},s("summary",{},"What is wh\
+"−",()=>x(-1),"Smaller"),et("+",()=>x(1),"Larger"),L),F=s("details",{class:"ts-unit-words"},s("summary",{},"What is wh\
 ere, in words"),s("p",{},n));return x(0),{nodes:[D,u,a,F],choose:p,drawing:c,shift(k,[b,E]){S.set(k,[b,E]),k.setAttribute(
 "transform",`translate(${b.toFixed(1)} ${E.toFixed(1)})`)},show(k){j=k.looks;for(let[b,E]of d)for(let N of E)for(let H of Un)
 N.classList.toggle(`tsu-${H}`,j[b]===H);i.innerHTML=k.marks,v>=0&&(u.textContent=y(v))}}}function gs(t,e){return Math.abs(
@@ -749,7 +749,7 @@ is the end of the order.",c.textContent=w.build.words,a.show(w.build),i.replaceC
 document.activeElement);d.replaceChildren(...w.ready.map(([O,D])=>et(D,()=>B.send({type:"take",step:O})))),w.ready.length||
 d.append(s("p",{class:"ts-hint"},"No step is ready.")),x&&(d.querySelector("button")??S).focus(),l.replaceChildren(...bt(
 w.waiting)),l.disabled=j.disabled=!w.waiting.length,u.value=String(w.position),p.textContent=` of ${w.count} `;let $=w.position===
-0,C=w.position===w.count;for(let O of[h,v])ms(O,$);for(let O of[S,A])ms(O,C)}return B.follow("change:view",M),M(),B.close}function qt(t){let e=null,n=null,r=a=>{if(e!==null){n=a;return}e=nt("turn"),t(a,e)},o=()=>{e=null;let a=n;n=null,a!==null&&
+0,L=w.position===w.count;for(let O of[h,v])ms(O,$);for(let O of[S,A])ms(O,L)}return B.follow("change:view",M),M(),B.close}function qt(t){let e=null,n=null,r=a=>{if(e!==null){n=a;return}e=nt("turn"),t(a,e)},o=()=>{e=null;let a=n;n=null,a!==null&&
 r(a)};return{ask:r,free:o,answered(a){a===e&&o()},get waiting(){return e!==null}}}var it=(t,e,n,r,o)=>P("line",{x1:t,y1:e,x2:n,y2:r,class:o}),ct=(t,e,n,r="middle")=>P("text",{x:t,y:e,"text-anchor":r,class:"\
 tsg-text"},n);function zt(){let t=P("svg",{viewBox:"0 0 200 200",class:"tsg-dial",role:"img"});t.append(P("circle",{cx:100,
 cy:100,r:96,class:"tsg-face"}));for(let r=0;r<100;r+=1){let o=r/100*2*Math.PI,a=r%10===0?78:r%5===0?82:86;t.append(it(100+
@@ -783,9 +783,9 @@ cx:0,cy:0,r:1,class:"tsg-face","vector-effect":"non-scaling-stroke"}),f=it(0,0,0
 S=h/(n.readingsOnly?r.radius:n.radii[1]),v=P("svg",{viewBox:`0 0 ${2*h+120} ${2*h+30}`,width:2*h+120,height:2*h+30,class:"\
 tsg-drum",role:"img"}),A=h+4;p.setAttribute("transform",`translate(${A} ${A})`),v.append(p,f,it(4,A,2*h+4,A,"tsg-centre"),
 it(A,4,A,2*h+4,"tsg-centre"),P("circle",{cx:A,cy:A,r:10,class:"tsg-face"}),g);let j=Y("Turn the shaft ten times",()=>u({
-turns:r.turns+10})),m=[s("div",{class:"ts-tools"},j)];if(!n.readingsOnly){let w=n.kinds,x=w.map(([$,C])=>s("label",{class:"\
+turns:r.turns+10})),m=[s("div",{class:"ts-tools"},j)];if(!n.readingsOnly){let w=n.kinds,x=w.map(([$,L])=>s("label",{class:"\
 ts-option"},s("input",{type:"checkbox",checked:r.kinds.includes($),onchange:O=>u({kinds:w.map(([D])=>D).filter(D=>D===$?
-O.target.checked:r.kinds.includes(D))})}),`with ${C}`));m[0].append(Y("Fit the rings anew",()=>u({turns:0}))),x.length&&
+O.target.checked:r.kinds.includes(D))})}),`with ${L}`));m[0].append(Y("Fit the rings anew",()=>u({turns:0}))),x.length&&
 m.push(s("fieldset",{class:"tsg-ticks"},s("legend",{class:"ts-hint"},"What turns with the bearings"),...x)),m.push(gt("S\
 etting",{min:-.05,max:n.highest,step:.005,value:r.setting,onInput:$=>u({setting:$}),words:$=>$<0?`${(-$).toFixed(3)} mm \
 of end play`:`${$.toFixed(3)} mm of preload`}).row,gt("Radius of the drum",{min:n.radii[0],max:n.radii[1],step:1,value:r.
@@ -853,10 +853,10 @@ step:1,value:0,words:x=>x<=0?"apart":x>=he?"together":"on the way",onInput:x=>m(
 h=!1,S,v=et("In three dimensions",()=>{h=!h,v.setAttribute("aria-pressed",String(h)),B()});v.setAttribute("aria-pressed",
 "false");function A(x){d.set(Math.round(x*he)),m(x)}function j(x){let{placed:$}=Oe(Yt(g,l.movers.length));A($s($+x,l.movers.
 length))}function m(x){if(g=x,!u)return;let $=Yt(g,l.movers.length);for(let{group:F,mover:k,view:b}of p)u.shift(F,xs(l.movers,
-$,k,b));y($);for(let F of f)F.style.opacity=String(1-g);e.classList.toggle("ts-together",g>.5);let{placed:C,next:O}=Oe($),
-D=`${C} of ${$.length} in place.`;for(let[F,k]of[...a.children].entries())k.classList.toggle("ts-current",F===O);r.textContent=
-O===null?"All in place.":`${D} Next in: ${l.movers[O].words}.`}function y(x){let{movers:$}=t.get("space");S?.move(C=>Ss(
-$,x,C))}function B(){if(S?.close(),S=void 0,!!u&&(o.replaceChildren(...h?[]:u.nodes),!!h)){if(t.get("space").stage!==t.get(
+$,k,b));y($);for(let F of f)F.style.opacity=String(1-g);e.classList.toggle("ts-together",g>.5);let{placed:L,next:O}=Oe($),
+D=`${L} of ${$.length} in place.`;for(let[F,k]of[...a.children].entries())k.classList.toggle("ts-current",F===O);r.textContent=
+O===null?"All in place.":`${D} Next in: ${l.movers[O].words}.`}function y(x){let{movers:$}=t.get("space");S?.move(L=>Ss(
+$,x,L))}function B(){if(S?.close(),S=void 0,!!u&&(o.replaceChildren(...h?[]:u.nodes),!!h)){if(t.get("space").stage!==t.get(
 "stage")){w.send({type:"space"});return}S=Es(t,t.get("space"),l.parts),y(Yt(0,l.movers.length)),o.replaceChildren(...S.nodes,
 ...S.drawn?[]:u.nodes),S.ready(()=>y(Yt(g,l.movers.length)))}}function M(){if(l=t.get("picture"),n.textContent=t.get("fi\
 nding"),i.box.value=t.get("stage"),u=void 0,o.replaceChildren(),!l.svg)return;u=Ut(l,{name:"Parts apart",tallest:Xn}),p=
@@ -876,9 +876,9 @@ onchange:()=>m.send({type:"set",film:Number(v.value)})},...n.films.map(x=>s("opt
 A=s("input",{type:"checkbox",onchange:()=>m.send({type:"set",scattered:A.checked})});a.addEventListener("click",x=>{let $=wt(
 x,"[data-bolt]");$&&(j($),g(Number($.dataset.bolt)))});let j=x=>{for(let $ of i)$.setAttribute("tabindex",$===x?"0":"-1");
 x.focus({preventScroll:!0})};a.addEventListener("keydown",x=>{let $=wt(x,"[data-bolt]");if(!$||x.ctrlKey||x.metaKey||x.altKey)
-return;let C=Number($.dataset.bolt),O={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[x.key];if(O)j(i[(C+O+i.length)%
+return;let L=Number($.dataset.bolt),O={ArrowRight:1,ArrowDown:1,ArrowLeft:-1,ArrowUp:-1}[x.key];if(O)j(i[(L+O+i.length)%
 i.length]);else if(x.key==="Home")j(i[0]);else if(x.key==="End")j(i[i.length-1]);else if(x.key==="Enter"||x.key===" ")x.
-repeat||g(C);else return;x.preventDefault()});let m=J({model:t,el:e},{kind:"rig"}),y=Y("Start all by hand",()=>m.send({type:"\
+repeat||g(L);else return;x.preventDefault()});let m=J({model:t,el:e},{kind:"rig"}),y=Y("Start all by hand",()=>m.send({type:"\
 start"})),B=s("div",{class:"ts-tools",role:"group","aria-label":"Bolts"},y,...n.rounds.map(([x,$])=>Y(`One round ${$}`,()=>m.
 send({type:"round",pattern:x,torque:p()}))),h,Y("Start again",()=>m.send({type:"again"}))),M=s("div",{class:"ts-tools",role:"\
 group","aria-label":"Wrench"},s("span",{class:"tsj-slide"},s("label",{for:d},"Wrench set to"),l,u));n.films.length&&M.append(
@@ -887,8 +887,8 @@ show(m.asks("Does every bolt keep its clamp?",{first:y,begin:"start all bolts by
 ved here; your answers stand in the form.":void 0}),m.alert,r,M,B,o,s("div",{class:"tsj-bench"},a,c),s("details",{class:"\
 ts-keys"},s("summary",{},"How, and keys"),"The first choice of a bolt starts it by hand, the next ones pull it. Arrows g\
 o from bolt to bolt, Enter pulls."));function w(){let x=t.get("view");r.textContent=x.finding,o.textContent=x.happened,c.
-innerHTML=x.bars;for(let[$,C]of i.entries()){let O=x.tight[$]?`${x.clamps[$]} kN`:x.started[$]?"started by hand":"not st\
-arted";C.setAttribute("aria-label",`Bolt ${$+1} of ${n.count}, ${O}`),C.classList.toggle("tsj-tight",x.tight[$]),C.classList.
+innerHTML=x.bars;for(let[$,L]of i.entries()){let O=x.tight[$]?`${x.clamps[$]} kN`:x.started[$]?"started by hand":"not st\
+arted";L.setAttribute("aria-label",`Bolt ${$+1} of ${n.count}, ${O}`),L.classList.toggle("tsj-tight",x.tight[$]),L.classList.
 toggle("tsj-started",x.started[$])}h.disabled=!x.pulls,S.disabled=!x.standing,v.value=String(x.film),A.checked=x.scattered}
 return m.follow("change:view",w),f(),w(),m.close}var Os="tsk-number";function Nt(t,e,...n){return s("td",{class:e?Os:null,"data-label":t||null,role:"cell"},...n)}function ge(t,e,n){
 let r=e.map(([c,i])=>s("th",{scope:"col",role:"columnheader",class:i?Os:null},c)),o=s("thead",{role:"rowgroup"},s("tr",{
@@ -917,7 +917,7 @@ o=s("div",{class:"ts-scroll ts-fit"}),a=Is(t.get("plan"),{move:$=>A({type:"move"
 c=s("div",{class:"ts-gate",tabindex:"0",role:"application","aria-roledescription":"lever","aria-label":"The lever. Arrow\
  keys left and right slide the selector shaft, up and down turn it."}),i=s("select",{class:"ts-box ts-how","aria-label":"\
 How it is put together"},...bt(t.get("builds"))),d=et("Start again",()=>A({type:"reset"})),l=s("div",{class:"ts-tools ts\
--moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([$,C])=>et(C,()=>A({type:"move",code:$})))),
+-moves",role:"group","aria-label":"Moves of the hand"},...t.get("moves").map(([$,L])=>et(L,()=>A({type:"move",code:$})))),
 u=s("ol",{class:"ts-log","aria-label":"What was tried and what happened"}),p=s("p",{class:"ts-hint"},"Nothing tried yet.\
  Each move is written down here."),f=s("p",{class:"ts-proof",role:"status"}),g=et("What does a full hand test find?",()=>{
 g.disabled=!0,f.textContent="testing",A({type:"prove"})}),h=J({model:t,el:e},{kind:"rig"});c.append(s("div",{},s("p",{class:"\
@@ -926,63 +926,63 @@ place in the gate"}),h.alert,s("div",{class:"ts-tools"},s("span",{class:"ts-pair
 {class:"ts-hint ts-gate-hint"},"Press a place in the gate, or pull the lever. Keys: left and right slide, up and down tu\
 rn. Or in words:"),s("div",{class:"ts-gate-work"},l,s("div",{},s("p",{class:"ts-prompt"},"Tried by hand"),p,u)));let S=0,
 v="";function A($){S+=1,h.send({...$,turn:S})}function j(){let $=t.get("view");if(v!==t.get("figure")){v=t.get("figure"),
-o.innerHTML=v;let C=Ht(o,"svg");C.removeAttribute("role"),C.setAttribute("aria-hidden","true")}for(let C of Z(o,"[data-b\
-ody]")){let[O,D]=$.moved[String(C.dataset.rides??C.dataset.body)]??[0,0];C.setAttribute("transform",`translate(${O.toFixed(
-2)} ${D.toFixed(2)})`)}for(let C of Z(o,"[data-gear]"))C.classList.toggle("tsg-in",$.gears.includes(C.dataset.gear));for(let C of Z(
-o,"[data-lifts]"))C.classList.toggle("tsg-up",$.lifted);a.show($.hand,$.gears),c.dataset.turn=String($.turn),n.textContent=
+o.innerHTML=v;let L=Ht(o,"svg");L.removeAttribute("role"),L.setAttribute("aria-hidden","true")}for(let L of Z(o,"[data-b\
+ody]")){let[O,D]=$.moved[String(L.dataset.rides??L.dataset.body)]??[0,0];L.setAttribute("transform",`translate(${O.toFixed(
+2)} ${D.toFixed(2)})`)}for(let L of Z(o,"[data-gear]"))L.classList.toggle("tsg-in",$.gears.includes(L.dataset.gear));for(let L of Z(
+o,"[data-lifts]"))L.classList.toggle("tsg-up",$.lifted);a.show($.hand,$.gears),c.dataset.turn=String($.turn),n.textContent=
 `${$.gears.length>1?"■ ":$.gears.length?"● ":"○ "}${$.title}.`,r.textContent=$.happened,r.classList.toggle("ts-sto\
 pped",/topped by/.test($.happened)),(u.childElementCount!==$.log.length||u.lastElementChild?.textContent!==$.log.at(-1))&&
-(u.replaceChildren(...$.log.map(C=>s("li",{class:/topped by/.test(C)?"ts-stopped":""},C))),u.scrollTop=u.scrollHeight),p.
+(u.replaceChildren(...$.log.map(L=>s("li",{class:/topped by/.test(L)?"ts-stopped":""},L))),u.scrollTop=u.scrollHeight),p.
 hidden=$.log.length>0,i.value=$.build,f.textContent=$.proof,g.disabled=!1,B=!1,x()}c.addEventListener("keydown",$=>{if(xt(
-$))return;let C={ArrowLeft:[-1,0],ArrowRight:[1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[$.key];C&&($.preventDefault(),A({type:"\
-nudge",travel:C[0],turned:C[1]}))}),i.addEventListener("change",()=>A({type:"build",build:i.value}));let m=null,y=null,B=!1;
-function M($,C){let O=C.getBoundingClientRect(),D=C.viewBox.baseVal.width/O.width;return[($.clientX-O.left)*D,($.clientY-
-O.top)*D]}c.addEventListener("pointerdown",$=>{let C=wt($,".tsg-panel, .tsl-knob");if(!C||$.button!==0)return;let O=C.ownerSVGElement,
-D=t.get("view").hand,[F,k]=M($,O),b=Number(C.dataset.scale),E=b?[b,b]:a.scale;m={svg:O,x:F-D[0]*E[0],y:k+D[1]*E[1],scale:E},
+$))return;let L={ArrowLeft:[-1,0],ArrowRight:[1,0],ArrowUp:[0,1],ArrowDown:[0,-1]}[$.key];L&&($.preventDefault(),A({type:"\
+nudge",travel:L[0],turned:L[1]}))}),i.addEventListener("change",()=>A({type:"build",build:i.value}));let m=null,y=null,B=!1;
+function M($,L){let O=L.getBoundingClientRect(),D=L.viewBox.baseVal.width/O.width;return[($.clientX-O.left)*D,($.clientY-
+O.top)*D]}c.addEventListener("pointerdown",$=>{let L=wt($,".tsg-panel, .tsl-knob");if(!L||$.button!==0)return;let O=L.ownerSVGElement,
+D=t.get("view").hand,[F,k]=M($,O),b=Number(L.dataset.scale),E=b?[b,b]:a.scale;m={svg:O,x:F-D[0]*E[0],y:k+D[1]*E[1],scale:E},
 c.setPointerCapture($.pointerId),c.focus({preventScroll:!0}),c.classList.add("ts-pulling"),$.preventDefault()}),c.addEventListener(
-"pointermove",$=>{if(!m)return;let[C,O]=M($,m.svg),{scale:D}=m;y={travel_mm:(C-m.x)/D[0],turn_mm:(m.y-O)/D[1]},x()});let w=()=>{
+"pointermove",$=>{if(!m)return;let[L,O]=M($,m.svg),{scale:D}=m;y={travel_mm:(L-m.x)/D[0],turn_mm:(m.y-O)/D[1]},x()});let w=()=>{
 m=null,c.classList.remove("ts-pulling")};c.addEventListener("pointerup",w),c.addEventListener("pointercancel",w);function x(){
 if(B||!y)return;B=!0;let $=y;y=null,A({type:"pull",...$})}return h.follow("msg:custom",$=>{$.type==="trouble"&&(B=!1)}),
 h.follow("change:view",j),j(),h.close}function Bs({model:t,el:e}){let n=t.get("plan"),r=t.get("view"),o=s("p",{class:"ts-finding tsw-say",role:"status"}),a=s(
 "p",{class:"ts-happened tsw-happened",role:"status"}),c=s("div",{class:"ts-scroll ts-fit tsw-train"}),i=r.dials[0].shaft,
-l=n.gears.map(([C,O])=>s("button",{type:"button",class:"ts-button","data-gear":C,"aria-pressed":"false",onclick:()=>w({type:"\
-gear",gear:C})},O)),u=s("select",{class:"ts-box","aria-label":"Wheel held still",onchange:C=>w({type:"hold",shaft:C.target.
-value})},...bt(n.holds)),p=s("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:C=>{i=C.target.value,$()}},
-...bt(r.dials.map(C=>[C.shaft,C.name]))),f=C=>w({type:"turn",shaft:i,turns:C}),g=`1/${n.marks}`,h=s("div",{class:"ts-too\
+l=n.gears.map(([L,O])=>s("button",{type:"button",class:"ts-button","data-gear":L,"aria-pressed":"false",onclick:()=>w({type:"\
+gear",gear:L})},O)),u=s("select",{class:"ts-box","aria-label":"Wheel held still",onchange:L=>w({type:"hold",shaft:L.target.
+value})},...bt(n.holds)),p=s("select",{class:"ts-box","aria-label":"Shaft that you turn",onchange:L=>{i=L.target.value,$()}},
+...bt(r.dials.map(L=>[L.shaft,L.name]))),f=L=>w({type:"turn",shaft:i,turns:L}),g=`1/${n.marks}`,h=s("div",{class:"ts-too\
 ls",role:"group","aria-label":"Turn the shaft"},et("↺ 1 turn",()=>f(-1),"One turn anticlockwise"),et(`↺ ${g}`,()=>f(
 -n.step),`${g} turn anticlockwise`),et("↺ a touch",()=>f(-n.fine),"A touch anticlockwise"),et("a touch ↻",()=>f(n.fine),
 "A touch clockwise"),et(`${g} ↻`,()=>f(n.step),`${g} turn clockwise`),et("1 turn ↻",()=>f(1),"One turn clockwise"),et(
-"Marks to zero",()=>w({type:"reset"}))),S=new Map;for(let C of r.dials){let O=P("g",{},P("circle",{class:"tsw-end",r:34}),
+"Marks to zero",()=>w({type:"reset"}))),S=new Map;for(let L of r.dials){let O=P("g",{},P("circle",{class:"tsw-end",r:34}),
 P("line",{class:"tsw-painted",x1:0,x2:0,y1:0,y2:-34}),P("circle",{class:"tsw-dot",cx:0,cy:-27,r:5})),D=[];for(let H=0;H<
 n.marks;H+=1)D.push(P("line",{class:"tsw-tick",y1:-40,y2:H?-47:-52,transform:`rotate(${H*360/n.marks})`})),H&&D.push(P("\
 text",{class:"tsw-number",x:57*Math.sin(H*2*Math.PI/n.marks),y:-57*Math.cos(H*2*Math.PI/n.marks)+4},String(H)));let F=P(
-"svg",{viewBox:"-70 -70 140 140",class:"tsw-dial","data-shaft":C.shaft,"aria-hidden":"true"},P("circle",{class:"tsw-plat\
+"svg",{viewBox:"-70 -70 140 140",class:"tsw-dial","data-shaft":L.shaft,"aria-hidden":"true"},P("circle",{class:"tsw-plat\
 e",r:40}),...D,P("path",{class:"tsw-pointer",d:"M0 -42 l-6 -12 h12 z"}),O),k=s("div",{class:"tsw-count",tabindex:"0",role:"\
-application","aria-roledescription":"shaft","data-shaft":C.shaft},s("div",{class:"tsw-name"}),F,s("div",{class:"tsw-stro\
-kes","aria-hidden":"true"}),s("div",{class:"tsw-figure"}));S.set(C.shaft,{box:k,svg:F,shaftEnd:O}),k.addEventListener("f\
-ocus",()=>{i!==C.shaft&&(i=C.shaft,$())}),k.addEventListener("keydown",H=>{if(xt(H))return;let X={ArrowRight:1,ArrowDown:1,
-ArrowLeft:-1,ArrowUp:-1,PageDown:1,PageUp:-1}[H.key];X&&(H.preventDefault(),i=C.shaft,f(X*(H.key.startsWith("Page")?1:H.
+application","aria-roledescription":"shaft","data-shaft":L.shaft},s("div",{class:"tsw-name"}),F,s("div",{class:"tsw-stro\
+kes","aria-hidden":"true"}),s("div",{class:"tsw-figure"}));S.set(L.shaft,{box:k,svg:F,shaftEnd:O}),k.addEventListener("f\
+ocus",()=>{i!==L.shaft&&(i=L.shaft,$())}),k.addEventListener("keydown",H=>{if(xt(H))return;let X={ArrowRight:1,ArrowDown:1,
+ArrowLeft:-1,ArrowUp:-1,PageDown:1,PageUp:-1}[H.key];X&&(H.preventDefault(),i=L.shaft,f(X*(H.key.startsWith("Page")?1:H.
 shiftKey?n.fine:n.step)))});let b=null,E=H=>{let X=F.getBoundingClientRect();return Math.atan2(H.clientX-X.left-X.width/
 2,X.top+X.height/2-H.clientY)/(2*Math.PI)};F.addEventListener("pointerdown",H=>{H.button===0&&(b=E(H),F.setPointerCapture(
 H.pointerId),k.focus({preventScroll:!0}),H.preventDefault())}),F.addEventListener("pointermove",H=>{if(b===null)return;let X=E(
 H),q=X-b;q-=Math.round(q),b=X,v+=q,j()});let N=()=>{b=null};F.addEventListener("pointerup",N),F.addEventListener("pointe\
-rcancel",N)}let v=0,A=!1;function j(){if(A||Math.abs(v)<.002)return;A=!0;let C=v;v=0,f(C)}let m=J({model:t,el:e},{kind:"\
+rcancel",N)}let v=0,A=!1;function j(){if(A||Math.abs(v)<.002)return;A=!0;let L=v;v=0,f(L)}let m=J({model:t,el:e},{kind:"\
 rig"}),y=[s("div",{class:"ts-tools"},s("span",{class:"ts-pair"},"Hold still: ",u),s("span",{class:"ts-pair"},"Turn by ha\
-nd: ",p)),s("div",{class:"tsw-counts"},...[...S.values()].map(C=>C.box)),h,a];m.show(m.asks("How many turns does it take\
+nd: ",p)),s("div",{class:"tsw-counts"},...[...S.values()].map(L=>L.box)),h,a];m.show(m.asks("How many turns does it take\
 ?",{first:h,begin:n.closed?"turn a shaft":"engage a gear, then turn a shaft",who:n.closed?"Nothing is saved here; your a\
 nswers stand in the form.":void 0}),m.alert,o,!n.closed&&s("div",{class:"ts-tools",role:"group","aria-label":"Gears enga\
 ged"},s("span",{},"Engage: "),...l),...n.closed?y:[Tt([c],y)],s("p",{class:"ts-hint tsw-say"},`All three are seen from t\
 he clutch side. Drag a dial round, or go to it and use the arrow keys (${g} turn), Shift with an arrow key (a touch) or \
-Page Up and Page Down (one turn). Each stroke is a whole turn.`));let B=0,M=null;function w(C){B+=1,m.send({...C,turn:B})}
-let x=C=>{let O=[];for(let D=C;D>0;D-=5)O.push(D>=5?"||||/":"|".repeat(D));return O.join(" ")};function $(){let C=t.get(
-"view");M!==t.get("figure")&&(M=String(t.get("figure")),c.innerHTML=M);for(let O of Z(c,"[data-wheel]")){let[D,F]=C.wheels[String(
+Page Up and Page Down (one turn). Each stroke is a whole turn.`));let B=0,M=null;function w(L){B+=1,m.send({...L,turn:B})}
+let x=L=>{let O=[];for(let D=L;D>0;D-=5)O.push(D>=5?"||||/":"|".repeat(D));return O.join(" ")};function $(){let L=t.get(
+"view");M!==t.get("figure")&&(M=String(t.get("figure")),c.innerHTML=M);for(let O of Z(c,"[data-wheel]")){let[D,F]=L.wheels[String(
 O.dataset.wheel)]??[0,!0];O.setAttribute("transform",`translate(0 ${(D*Number(O.dataset.reach)).toFixed(1)})`),O.classList.
-toggle("tsw-behind",!F)}for(let O of l)O.setAttribute("aria-pressed",String(C.engaged.includes(O.dataset.gear)));u.value=
-C.held,p.value=i;for(let O of C.dials){let{box:D,shaftEnd:F}=S.get(O.shaft),k=O.way>0?"↻":O.way<0?"↺":"";F.setAttribute(
+toggle("tsw-behind",!F)}for(let O of l)O.setAttribute("aria-pressed",String(L.engaged.includes(O.dataset.gear)));u.value=
+L.held,p.value=i;for(let O of L.dials){let{box:D,shaftEnd:F}=S.get(O.shaft),k=O.way>0?"↻":O.way<0?"↺":"";F.setAttribute(
 "transform",`rotate(${O.angle})`);let[b,,E,N]=D.children;b.textContent=`${O.name}${O.held?", held":O.shaft===i?", your h\
 and":""}`,E.textContent=O.strokes||k?`${k} ${x(O.strokes)}`:"no stroke",N.textContent=O.figure,D.classList.toggle("tsw-h\
 and",O.shaft===i),D.classList.toggle("tsw-held",O.held),D.setAttribute("aria-label",`${O.name}${O.held?", held":""}. ${O.
-words}`)}o.textContent=C.finding,a.textContent=C.happened,e.dataset.turn=String(C.turn),A=!1,j()}return m.follow("change\
+words}`)}o.textContent=L.finding,a.textContent=L.happened,e.dataset.turn=String(L.turn),A=!1,j()}return m.follow("change\
 :view",$),$(),m.close}function Ds({model:t,el:e}){let n=s("p",{class:"ts-finding",role:"status"}),r=s("div",{class:"tsh-picture"}),o=s("p",{class:"\
 tsh-head"}),a=s("p",{class:"tsh-seen"}),c=s("div",{class:"tsh-told"}),i=s("div",{class:"tsh-box",role:"status"},o,a,c),d=[],
 l=[],u=null,p=t.get("plan").lookingOnly,f=(M,w)=>s("button",{type:"button",class:"ts-button","data-verdict":M,"aria-pres\
@@ -993,22 +993,22 @@ el:e},{kind:"rig"});v.show(v.asks(p?"What is to be seen at each place?":"Where c
 "choose a place":"choose a place and judge it",who:p?"Nothing is saved here; your answers stand in the form.":void 0}),v.
 alert,n,s("p",{class:"ts-keys"},p?"Choose a place to read what can be seen there. Keys: arrows go from place to place.":
 "Choose a place, read what can be seen there, and judge it. Keys: arrows go from place to place; Tab goes on to the butt\
-ons."),Tt([r],[i,!p&&S]));function A(M,w){let x=M!==u;u=M;for(let[$,C]of l.entries()){let O=d[$][0]===M;C.setAttribute("\
-tabindex",O?"0":"-1"),C.setAttribute("aria-pressed",String(O)),C.classList.toggle("tsh-chosen",O),O&&w&&(C.focus({preventScroll:!0}),
-j(C))}x&&v.send({type:"choose",place:M})}function j(M){let w=Ht(M,".tsh-hit").getBoundingClientRect(),x=r.getBoundingClientRect();
+ons."),Tt([r],[i,!p&&S]));function A(M,w){let x=M!==u;u=M;for(let[$,L]of l.entries()){let O=d[$][0]===M;L.setAttribute("\
+tabindex",O?"0":"-1"),L.setAttribute("aria-pressed",String(O)),L.classList.toggle("tsh-chosen",O),O&&w&&(L.focus({preventScroll:!0}),
+j(L))}x&&v.send({type:"choose",place:M})}function j(M){let w=Ht(M,".tsh-hit").getBoundingClientRect(),x=r.getBoundingClientRect();
 (w.left<x.left||w.right>x.right)&&(r.scrollLeft+=w.left-x.left-(x.width-w.width)/2),(w.bottom<0||w.bottom>innerHeight||w.
 top<0)&&M.scrollIntoView({block:"nearest"})}function m(){let M=t.get("plan");d=M.places,r.innerHTML=M.drawing,Ht(r,"svg").
 setAttribute("role","group"),l=d.map(([w])=>Ht(r,`[data-place="${w}"]`)),l.forEach((w,x)=>{w.setAttribute("role","button"),
 w.setAttribute("aria-label",`${x+1} ${d[x][1]}`),w.addEventListener("click",()=>A(d[x][0],!0))}),u=String(t.get("view").
-chosen),A(u,!1)}r.addEventListener("keydown",M=>{if(xt(M))return;let w=d.findIndex(([C])=>C===u),x=Math.min(6,d.length),
+chosen),A(u,!1)}r.addEventListener("keydown",M=>{if(xt(M))return;let w=d.findIndex(([L])=>L===u),x=Math.min(6,d.length),
 $=w;if(M.key==="ArrowRight")$=w+1;else if(M.key==="ArrowLeft")$=w-1;else if(M.key==="ArrowDown")$=w+x;else if(M.key==="A\
 rrowUp")$=w-x;else if(M.key==="Home")$=0;else if(M.key==="End")$=d.length-1;else if(M.key!=="Enter"&&M.key!==" ")return;
 M.preventDefault(),$>=0&&$<d.length&&A(d[$][0],!0)});function y(){let M=t.get("view");n.textContent=M.finding;let w=d.findIndex(
-([C])=>C===M.chosen);o.textContent=`${w+1}  ${d[w][1]}`,a.textContent=M.seen;let{verdict:x,...$}=M.told;if(c.replaceChildren(),
-x){let C=M.judged[M.chosen],O=C==="stop"==(x==="Stop here."),D=C==="stop"?"Stop here":"Fine as it is";c.append(s("p",{class:"\
+([L])=>L===M.chosen);o.textContent=`${w+1}  ${d[w][1]}`,a.textContent=M.seen;let{verdict:x,...$}=M.told;if(c.replaceChildren(),
+x){let L=M.judged[M.chosen],O=L==="stop"==(x==="Stop here."),D=L==="stop"?"Stop here":"Fine as it is";c.append(s("p",{class:"\
 tsh-verdict"},O?`✓ Yes: ${x}`:`✗ You said “${D}”. The course says: ${x}`),s("dl",{class:"ts-facts"},...Object.entries(
-$).flatMap(([F,k])=>[s("dt",{},F),s("dd",{},k)])))}for(let C of g)C.setAttribute("aria-pressed",String(M.judged[M.chosen]===
-C.dataset.verdict));for(let[C,O]of l.entries()){let D=M.judged[d[C][0]];O.setAttribute("aria-label",`${C+1} ${d[C][1]}${D?
+$).flatMap(([F,k])=>[s("dt",{},F),s("dd",{},k)])))}for(let L of g)L.setAttribute("aria-pressed",String(M.judged[M.chosen]===
+L.dataset.verdict));for(let[L,O]of l.entries()){let D=M.judged[d[L][0]];O.setAttribute("aria-label",`${L+1} ${d[L][1]}${D?
 `, judged: ${D==="stop"?"stop here":"fine as it is"}`:""}`);let F=O.querySelector(".tsh-tag");if(!D){F?.remove();continue}
 F||(F=P("text",{class:"tsf-t tsh-tag",...{x:80,y:190,"text-anchor":"middle"}}),O.append(F)),F.textContent=D==="stop"?"■ \
 stop":"○ well"}e.dataset.turn=M.chosen}let B=()=>{m(),y()};return v.follow("change:plan",B),v.follow("change:view",y),
@@ -1112,12 +1112,12 @@ s("div",{class:"ts-tools"},y(s("label",{for:h.id},"faces out of flat by"),h,S)),
 s("summary",{},"Passes laid"),f.empty,f.list)]));function B(){let b=getComputedStyle(e).color.match(/\d+(\.\d+)?/g);return b?
 b.slice(0,3).map(Number):[0,0,0]}let M="",w="";function x(){let b=t.get("view"),E=r[b.closed?"closed":"film"],N=t.get("g\
 rid"),H=N instanceof DataView?new Uint8Array(N.buffer,N.byteOffset,N.byteLength):new Uint8Array(N);Gs(d,H,b.shape,E,B(),
-!b.closed);let[X,q]=b.shape,[ht,st]=[b.corner[0]-b.pitch/2,b.corner[1]-b.pitch/2],_=(K,z)=>`${(100*K/z).toFixed(3)}%`;d.
-style.left=_(ht-j.left,j.width),d.style.width=_(q*b.pitch,j.width),d.style.top=_(j.high-st-X*b.pitch,j.height),d.style.height=
-_(X*b.pitch,j.height);let V=new Set(H.map(K=>b.closed?K:K&15)),L=E.filter(([K])=>V.has(K)),W=`${L.map(([,K])=>K)} ${B()}`;
-W!==M&&(M=W,i.replaceChildren(...L.map(K=>no(K,B()))))}let $=P("g");f.drawing.over.append($);let C=([b,E])=>[b-j.left,j.
-high-E];function O([b,E]){let N=E.map(H=>{let[X,q]=C(H);return`M${X.toFixed(1)} ${q.toFixed(1)}h0.01`});return P("path",
-{d:N.join(""),class:"tsp-lump","stroke-width":2*b})}function D(b){let[E,N]=C(b[b.length-1]),H=`M${E-1.3*m} ${N-m}h${2.6*
+!b.closed);let[X,q]=b.shape,[ht,st]=[b.corner[0]-b.pitch/2,b.corner[1]-b.pitch/2],K=(_,z)=>`${(100*_/z).toFixed(3)}%`;d.
+style.left=K(ht-j.left,j.width),d.style.width=K(q*b.pitch,j.width),d.style.top=K(j.high-st-X*b.pitch,j.height),d.style.height=
+K(X*b.pitch,j.height);let V=new Set(H.map(_=>b.closed?_:_&15)),C=E.filter(([_])=>V.has(_)),W=`${C.map(([,_])=>_)} ${B()}`;
+W!==M&&(M=W,i.replaceChildren(...C.map(_=>no(_,B()))))}let $=P("g");f.drawing.over.append($);let L=([b,E])=>[b-j.left,j.
+high-E];function O([b,E]){let N=E.map(H=>{let[X,q]=L(H);return`M${X.toFixed(1)} ${q.toFixed(1)}h0.01`});return P("path",
+{d:N.join(""),class:"tsp-lump","stroke-width":2*b})}function D(b){let[E,N]=L(b[b.length-1]),H=`M${E-1.3*m} ${N-m}h${2.6*
 m}l${-1.3*m} ${2.2*m}Z`;return[P("path",{d:f.drawing.path(b),class:"tsp-way","stroke-width":m}),P("path",{d:H,class:"tsp\
 -out"})]}function F(){let b=t.get("view");if(u!==null&&b.turn!==u)return;u=null;let E=JSON.stringify([b.entries,b.notes]);
 if(E!==w&&f.show(b.entries,b.notes),w=E,f.drawing.strokes([]),x(),$.replaceChildren(...b.lumps.map(O),...b.leaks.flatMap(
@@ -1161,17 +1161,17 @@ p,{min:f,max:g,step:h,value:r[u],words:A=>`${A.toFixed(v)} ${S}`,onInput:A=>n({[
 2?d:d.length?[Lt(...d)]:[];return{asks:e.asks,first:[...c,...i][0].box,begin:c.length?"choose from the first list":"move\
  the first slider",picture:o,controls:[...l,...i.map(({row:u})=>u)],set(u){u.drawing!==a&&(a=u.drawing,o.innerHTML=a)}}})}function Zs({model:t,el:e}){let n=t.get("plan"),r=s("p",{class:"ts-finding",role:"status"}),o=s("div",{class:"tsj-band"}),
 a=s("div",{class:"tsj-section"}),c=s("dl",{class:"ts-facts"}),i=null,d=null,l=(w,x)=>{d={...d,[w]:x},i===null&&u()};function u(){
-i=nt("choice"),y.send({type:"choose",chosen:d,turn:i}),d=null}let p=s("div",{class:"tsj-settings"}),f=(w,x,$)=>{let C=nt(
-"set");return x.id=C,p.append(s("label",{for:C},w),s("span",{class:"tsj-slide"},x,$)),x},g=(w,x,$)=>f(x,s("select",{class:"\
-ts-box",onchange:C=>l(w,C.target.value)},...bt($.map(C=>typeof C=="string"?[C,C]:C)))),h=(w,x,$)=>f(x,s("input",{type:"r\
-ange",oninput:C=>l(w,Number(C.target.value))}),$),S={group:g("group","Bolt of the unit",n.groups),thread:g("thread","Thr\
+i=nt("choice"),y.send({type:"choose",chosen:d,turn:i}),d=null}let p=s("div",{class:"tsj-settings"}),f=(w,x,$)=>{let L=nt(
+"set");return x.id=L,p.append(s("label",{for:L},w),s("span",{class:"tsj-slide"},x,$)),x},g=(w,x,$)=>f(x,s("select",{class:"\
+ts-box",onchange:L=>l(w,L.target.value)},...bt($.map(L=>typeof L=="string"?[L,L]:L)))),h=(w,x,$)=>f(x,s("input",{type:"r\
+ange",oninput:L=>l(w,Number(L.target.value))}),$),S={group:g("group","Bolt of the unit",n.groups),thread:g("thread","Thr\
 ead",n.threads),strength:g("strength","Strength class",n.classes),state:g("state","State of the thread",n.states),tool:g(
 "tool","Tool",n.tools)},v=s("output",{class:"tsj-figure"}),A=h("torque_nm","Torque",v),j=s("output",{class:"tsj-figure"}),
 m=h("engagement_mm","Thread that meets",j),y=J({model:t,el:e},{kind:"rig"});y.show(y.asks("What gives way first?",{first:A,
-begin:"set the torque"}),y.alert,r,o,s("div",{class:"tsj-bench"},p,a),c);let B=(w,x,$,C,O,D)=>{Ot(w,{min:x,max:$,step:C}),
+begin:"set the torque"}),y.alert,r,o,s("div",{class:"tsj-bench"},p,a),c);let B=(w,x,$,L,O,D)=>{Ot(w,{min:x,max:$,step:L}),
 i===null&&(w.value=String(O)),w.setAttribute("aria-valuetext",D)};function M(){let w=t.get("view");if(i!==null&&w.turn!==
 i)return;i=null,d!==null&&u();let{chosen:x}=w;r.textContent=w.finding,o.innerHTML=w.band,a.innerHTML=w.section,c.replaceChildren(
-...Et(w.facts));for(let[$,C]of Object.entries(S))C.value=x[$];B(A,1,w.topTorque,.5,x.torque_nm,w.torqueText),v.textContent=
+...Et(w.facts));for(let[$,L]of Object.entries(S))L.value=x[$];B(A,1,w.topTorque,.5,x.torque_nm,w.torqueText),v.textContent=
 w.torqueText,B(m,w.lowEngagement,w.topEngagement,.5,x.engagement_mm,w.engagementText),j.textContent=w.engagementText}return y.
 follow("change:view",M),M(),y.close}function Qs({model:t,el:e}){let n=Ut(t.get("picture")),r=J({model:t,el:e},{kind:"rig"});return r.show(r.asks("Where does\
  each part lie?",{first:n.choose,begin:"choose a part",who:""}),r.alert,s("p",{class:"ts-finding"},t.get("finding")),...n.
@@ -1198,23 +1198,23 @@ rig"});y.show(y.asks("Which step comes next, and what does it need?",{first:c,be
 alert,r,j,o,s("div",{class:"ts-build"},s("div",{class:"ts-build-left"},s("div",{class:"ts-tools"},a,c),i),s("div",{},l,s(
 "div",{class:"ts-tools"},s("span",{class:"ts-pair"},h,S),v))),p,g,f,m,s("details",{},s("summary",{},"How far each stage \
 is"),u),d);let B=0,M=null;function w(T,U=null){B+=1,M=U&&{turn:B,focus:U},e.setAttribute("aria-busy","true"),y.send({...T,
-turn:B})}let x="",$=null,C="next",O=T=>!t.get("view").done.includes(T),D=()=>Z(i,"[data-step]"),F=T=>D().find(U=>U.dataset.
-step===T)?.focus(),k=()=>({stages:n.stages,stage:a.value,step:$,isOpen:O});function b(T,U){C=T,w(T==="list"?{type:"take",
+turn:B})}let x="",$=null,L="next",O=T=>!t.get("view").done.includes(T),D=()=>Z(i,"[data-step]"),F=T=>D().find(U=>U.dataset.
+step===T)?.focus(),k=()=>({stages:n.stages,stage:a.value,step:$,isOpen:O});function b(T,U){L=T,w(T==="list"?{type:"take",
 step:U}:{type:"next"},"hand")}function E(T){a.value=Ie(n.stages,T)??a.value,$=T,ht(),F(T)}function N(T){if(xt(T))return;
-let U=tn(T.key,{...k(),labels:n.labels});U&&(T.preventDefault(),E(U))}function H(){let T=en(k());T?C==="next"?c.focus():
-E(T):v.focus()}function X(){let T=t.get("view").done.length>=Object.keys(n.labels).length;C==="next"&&!T?b("next"):H()}function q(T){
+let U=tn(T.key,{...k(),labels:n.labels});U&&(T.preventDefault(),E(U))}function H(){let T=en(k());T?L==="next"?c.focus():
+E(T):v.focus()}function X(){let T=t.get("view").done.length>=Object.keys(n.labels).length;L==="next"&&!T?b("next"):H()}function q(T){
 let{done:U,ready:rt}=t.get("view");return U.includes(T)?{sign:"✓",word:"done"}:rt.includes(T)?{sign:"▸",word:"ready"}:
 {sign:"○",word:n.marked?"open":"waits"}}function ht(){let T=Xt(n.stages,a.value);($===null||!T.includes($))&&($=T.find(
 O)??T[0]);let U=t.get("hand").step,rt=JSON.stringify([a.value,T.map(q),U]);if(rt===x){for(let mt of D())mt.tabIndex=mt.dataset.
 step===$?0:-1;return}x=rt;let pt=D().find(mt=>mt===document.activeElement)?.dataset.step;i.replaceChildren(...T.map(mt=>st(
 mt,U))),pt&&F(pt)}function st(T,U){let{sign:rt,word:pt}=q(T);return s("button",{type:"button",class:`ts-button ts-builds\
 tep ts-buildstep-${pt}`,"data-step":T,tabindex:T===$?"0":"-1","aria-current":T===U?"step":!1,"aria-label":`${n.labels[T]}\
-: ${pt}`,onclick:()=>{$=T,b("list",T)}},At(rt),n.labels[T])}let _="",V=new Map;function L(T){let U=Wt(T),rt=s("p",{class:"\
+: ${pt}`,onclick:()=>{$=T,b("list",T)}},At(rt),n.labels[T])}let K="",V=new Map;function C(T){let U=Wt(T),rt=s("p",{class:"\
 ts-read",id:U.read,role:"status"}),pt=0,mt=R=>{w({type:"set",name:T.name,value:R}),pt=B},tt=Pt(T).make(T,U,mt,()=>{}),I=_t(
 T,U,null);return I.append(tt.element,rt),I.dataset.field=T.name,{element:I,flush:()=>tt.flush?.(),show(R={},Q){if(Q<pt)return;
 tt.show(R);let lt=R.read?`read as ${R.read}`:"";rt.textContent=R.error?`▲ Look again: ${R.error}`:lt}}}let W=T=>s("dl",
-{class:"ts-facts"},...Et(T));function K(){let T=t.get("hand"),U=JSON.stringify(T);if(U===_)return;if(_=U,l.dataset.stands=
-String(!!T.stands),V=new Map((T.fields??[]).map(tt=>[tt.name,L(tt)])),!T.step){l.replaceChildren(s("p",{class:"ts-hint"},
+{class:"ts-facts"},...Et(T));function _(){let T=t.get("hand"),U=JSON.stringify(T);if(U===K)return;if(K=U,l.dataset.stands=
+String(!!T.stands),V=new Map((T.fields??[]).map(tt=>[tt.name,C(tt)])),!T.step){l.replaceChildren(s("p",{class:"ts-hint"},
 "No step in hand. Choose one from the list, or press the button above it."));return}let rt=et(`Do it: ${T.label}`,z);rt.
 classList.add("ts-do");let pt=T.stands?[et("Go on",X),et("Take it out again",()=>w({type:"out",step:T.step},"hand"))]:[rt];
 l.replaceChildren(s("p",{class:"ts-prompt ts-hand-name",tabindex:"-1"},T.label),...T.plain.map(tt=>s("p",{class:"ts-hint"},
@@ -1225,7 +1225,7 @@ T.flush();w({type:"do"},"after")}function ot(){let T=t.get("view").asked_back,U=
 field===T),rt=U&&Z(U,"input:not(:disabled), select, button"),pt=Z(l,".ts-field input:not(:disabled), .ts-field select, .\
 ts-field button, .ts-do, .ts-tools button");return rt?.[0]??pt[0]}function G(){let T=t.get("view"),U=T.told;r.textContent=
 T.finding,j.textContent=T.status,j.hidden=!T.status,o.textContent!==U.join("")&&o.replaceChildren(...U.map(pt=>s("p",{},
-pt))),K(),ht();for(let[pt,mt]of V)mt.show(T.states[pt],T.turn);if(u.dataset.shown!==T.figure&&(u.innerHTML=T.figure,u.dataset.
+pt))),_(),ht();for(let[pt,mt]of V)mt.show(T.states[pt],T.turn);if(u.dataset.shown!==T.figure&&(u.innerHTML=T.figure,u.dataset.
 shown=T.figure),p.replaceChildren(...Et(T.facts)),f.replaceChildren(...Bt(T.faults.map(([,pt])=>pt))),g.hidden=f.hidden=
 !T.faults.length,dt(T.done),A.innerHTML=T.record,m.open=!!T.record,e.setAttribute("aria-busy",String(T.turn<B)),!M||T.turn<
 M.turn)return;let{focus:rt}=M;M=null,rt==="told"?o.focus():rt==="after"&&!t.get("hand").step?H():(ot()??c).focus()}function dt(T){
@@ -1252,67 +1252,67 @@ av",{"aria-label":"Pages of the desk",class:"ts-desk-pages"}),d=t.get("cohort"),
 autocomplete:"off",maxlength:"80",onchange:()=>t.send({type:"by",name:l.value})});l.value=t.get("by"),n.show(s("div",{class:"\
 ts-desk-top"},s("b",{},It([d.name,d.college]).join(", ")),s("span",{class:"ts-pair"},s("label",{for:l.id},"At the desk (\
 your name, for the trail)"),l)),d.invented?s("p",{class:"ts-hint"},d.invented):null,i,c,n.alert,r,o);let u=new Map,p=new Map,
-f=new Map,g=new Map,h=!1,S="",v="",A=!1,j=()=>h||Object.keys(t.get("busy")).length>0,m=(L,W={})=>{j()||n.isLost()||(L!==
-"look"&&(r.textContent="",n.alert.textContent="",M()),t.send({type:L,...W}))},y=()=>Z(e,"[data-key]");function B(){let L=y().
-find(W=>W.dataset.key===S);return L&&o.contains(L)?L.closest("form, section"):null}function M(){let L=B();L?L.append(c,a):
-(i.after(c),a.remove());let[W,K]=[r.textContent,n.alert.textContent];a.replaceChildren(...It([W&&s("p",{class:"ts-told"},
-W),K&&s("p",{class:"ts-trouble"},K)]));for(let z of[r,n.alert])z.classList.toggle("ts-hidden",!!L);return L}function w(){
-let L=M(),W=[n.alert,r].find(z=>z.textContent);(L?a.childElementCount?a:null:W)?.scrollIntoView({block:"nearest"})}async function x(L,W,K=""){
+f=new Map,g=new Map,h=!1,S="",v="",A=!1,j=()=>h||Object.keys(t.get("busy")).length>0,m=(C,W={})=>{j()||n.isLost()||(C!==
+"look"&&(r.textContent="",n.alert.textContent="",M()),t.send({type:C,...W}))},y=()=>Z(e,"[data-key]");function B(){let C=y().
+find(W=>W.dataset.key===S);return C&&o.contains(C)?C.closest("form, section"):null}function M(){let C=B();C?C.append(c,a):
+(i.after(c),a.remove());let[W,_]=[r.textContent,n.alert.textContent];a.replaceChildren(...It([W&&s("p",{class:"ts-told"},
+W),_&&s("p",{class:"ts-trouble"},_)]));for(let z of[r,n.alert])z.classList.toggle("ts-hidden",!!C);return C}function w(){
+let C=M(),W=[n.alert,r].find(z=>z.textContent);(C?a.childElementCount?a:null:W)?.scrollIntoView({block:"nearest"})}async function x(C,W,_=""){
 if(j()||n.isLost())return;S=W,A=!0,h=!0;try{for(let[ot,G]of g){let[dt]=G.files??[];dt&&await rn(t,ot,dt)}}finally{h=!1}let z=[
-...p].map(([ot,G])=>[ot,[...G]]);m("do",{act:L,of:K,typed:Object.fromEntries(u),ticked:Object.fromEntries(z)})}function $(L){
-let{name:W,of:K}=L,z=nt("field"),ot=L.hint?s("span",{class:"ts-hint",id:`${z}-hint`},L.hint):null,G={id:z,"data-key":`fi\
-eld:${W}`,"aria-describedby":ot?.id},dt=s("label",{for:z},L.label);if(!u.has(W)&&K!=="file"&&u.set(W,K==="tick"?L.value===
-"yes":L.value),K==="file"){let rt=g.get(W)??s("input",{type:"file",class:"ts-file"});for(let[pt,mt]of Object.entries(G))
-mt&&rt.setAttribute(pt,mt);return g.set(W,rt),s("div",{class:"ts-desk-field"},dt,rt,ot)}if(K==="tick"){let U=s("input",{
+...p].map(([ot,G])=>[ot,[...G]]);m("do",{act:C,of:_,typed:Object.fromEntries(u),ticked:Object.fromEntries(z)})}function $(C){
+let{name:W,of:_}=C,z=nt("field"),ot=C.hint?s("span",{class:"ts-hint",id:`${z}-hint`},C.hint):null,G={id:z,"data-key":`fi\
+eld:${W}`,"aria-describedby":ot?.id},dt=s("label",{for:z},C.label);if(!u.has(W)&&_!=="file"&&u.set(W,_==="tick"?C.value===
+"yes":C.value),_==="file"){let rt=g.get(W)??s("input",{type:"file",class:"ts-file"});for(let[pt,mt]of Object.entries(G))
+mt&&rt.setAttribute(pt,mt);return g.set(W,rt),s("div",{class:"ts-desk-field"},dt,rt,ot)}if(_==="tick"){let U=s("input",{
 type:"checkbox",...G});U.checked=u.get(W)===!0,U.addEventListener("change",()=>u.set(W,U.checked));let rt=s("label",{class:"\
-ts-option",for:z},U,L.label);return s("div",{class:"ts-desk-field"},rt,ot)}let T=K==="choice"?yt(G,L.options):K==="long"?
+ts-option",for:z},U,C.label);return s("div",{class:"ts-desk-field"},rt,ot)}let T=_==="choice"?yt(G,C.options):_==="long"?
 s("textarea",{class:"ts-box",rows:"3",maxlength:"2000",...G}):s("input",{class:"ts-box",autocomplete:"off",maxlength:"40\
-0",...G});return T.value=String(u.get(W)??""),K==="choice"&&!L.options.some(([U])=>U===u.get(W))&&(T.value=L.options[0]?.[0]??
-"",u.set(W,T.value)),T.addEventListener("input",()=>u.set(W,T.value)),s("div",{class:"ts-desk-field"},dt,T,ot)}function C(L){
-let W=nt("form"),K=s("div",{class:"ts-doing"}),z=()=>{K.replaceChildren(...L.acts.map(G=>Y(G.label,()=>G.sure?ot(G):x(G.
+0",...G});return T.value=String(u.get(W)??""),_==="choice"&&!C.options.some(([U])=>U===u.get(W))&&(T.value=C.options[0]?.[0]??
+"",u.set(W,T.value)),T.addEventListener("input",()=>u.set(W,T.value)),s("div",{class:"ts-desk-field"},dt,T,ot)}function L(C){
+let W=nt("form"),_=s("div",{class:"ts-doing"}),z=()=>{_.replaceChildren(...C.acts.map(G=>Y(G.label,()=>G.sure?ot(G):x(G.
 id,`act:${G.id}`),{class:G.first?"ts-button ts-first":"ts-button","data-key":`act:${G.id}`})))},ot=G=>{let dt=nt("sure"),
 T=s("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":dt},s("p",{id:dt},G.sure),s("div",{class:"ts-d\
-oing"},Y(`Yes: ${G.label}`,()=>x(G.id,`act:${G.id}`),{"data-key":`act:${G.id}`}),Y("No, leave it",()=>{z(),Z(K,`[data-ke\
-y="act:${G.id}"]`)[0]?.focus()})));K.replaceChildren(T),T.focus()};return z(),s("form",{class:"ts-desk-form","aria-label\
-ledby":L.title?W:null,onsubmit:G=>G.preventDefault()},L.title?s("h3",{id:W},L.title):null,L.hint?s("p",{class:"ts-hint"},
-L.hint):null,L.fields.length?s("div",{class:"ts-desk-fields"},...L.fields.map($)):null,L.acts.length?K:null)}function O(L,W){
-if(typeof L=="string")return L;let K=L.act?Y(L.text,()=>x(L.act,W,L.of),{class:"ts-cell","aria-label":L.label||null,"dat\
-a-key":W}):L.text;return s("span",{},L.shape?At(L.shape):null,K)}function D(L){let W=nt("table"),K=s("h3",{id:W},L.title);
-if(!L.rows.length)return s("section",{},K,s("p",{},L.empty));let z=p.get(L.id)??new Set,ot=new Set(L.rows.map(({key:tt})=>tt));
-for(let tt of z)ot.has(tt)||z.delete(tt);p.set(L.id,z);let G=s("tr",{}),dt=s("tbody",{}),T=L.pick?s("input",{type:"check\
-box","aria-label":"all","data-key":`all:${L.id}`}):null,U=()=>{T&&(T.checked=z.size===L.rows.length,T.indeterminate=z.size>
-0&&!T.checked)},rt=()=>{let tt=f.get(L.id),I=tt?on(L.rows,tt.column,tt.down):L.rows;dt.replaceChildren(...I.map(mt)),G.replaceChildren(
-...T?[s("th",{class:"ts-tick"},T)]:[],...L.columns.map(pt)),U()},pt=(tt,I)=>{let R=f.get(L.id),Q=R?.column===I,lt=Q?R.down?
-"descending":"ascending":null,kt=()=>{f.set(L.id,{column:I,down:Q&&!R.down}),rt(),Z(G,`[data-key="${ut}"]`)[0]?.focus()};
-if(!tt)return s("td");let ut=`sort:${L.id}:${I}`;return s("th",{scope:"col","aria-sort":lt,class:L.numbers.includes(I)?"\
-ts-figure":null},Y(tt,kt,{class:"ts-sort","data-key":ut}),Q?At(R.down?"▼":"▲"):null)},mt=tt=>{let I=L.pick?s("input",
-{type:"checkbox","aria-label":tt.cells.slice(0,3).map(ve).join(" "),"data-key":`row:${L.id}:${tt.key}`}):null;return I&&
+oing"},Y(`Yes: ${G.label}`,()=>x(G.id,`act:${G.id}`),{"data-key":`act:${G.id}`}),Y("No, leave it",()=>{z(),Z(_,`[data-ke\
+y="act:${G.id}"]`)[0]?.focus()})));_.replaceChildren(T),T.focus()};return z(),s("form",{class:"ts-desk-form","aria-label\
+ledby":C.title?W:null,onsubmit:G=>G.preventDefault()},C.title?s("h3",{id:W},C.title):null,C.hint?s("p",{class:"ts-hint"},
+C.hint):null,C.fields.length?s("div",{class:"ts-desk-fields"},...C.fields.map($)):null,C.acts.length?_:null)}function O(C,W){
+if(typeof C=="string")return C;let _=C.act?Y(C.text,()=>x(C.act,W,C.of),{class:"ts-cell","aria-label":C.label||null,"dat\
+a-key":W}):C.text;return s("span",{},C.shape?At(C.shape):null,_)}function D(C){let W=nt("table"),_=s("h3",{id:W},C.title);
+if(!C.rows.length)return s("section",{},_,s("p",{},C.empty));let z=p.get(C.id)??new Set,ot=new Set(C.rows.map(({key:tt})=>tt));
+for(let tt of z)ot.has(tt)||z.delete(tt);p.set(C.id,z);let G=s("tr",{}),dt=s("tbody",{}),T=C.pick?s("input",{type:"check\
+box","aria-label":"all","data-key":`all:${C.id}`}):null,U=()=>{T&&(T.checked=z.size===C.rows.length,T.indeterminate=z.size>
+0&&!T.checked)},rt=()=>{let tt=f.get(C.id),I=tt?on(C.rows,tt.column,tt.down):C.rows;dt.replaceChildren(...I.map(mt)),G.replaceChildren(
+...T?[s("th",{class:"ts-tick"},T)]:[],...C.columns.map(pt)),U()},pt=(tt,I)=>{let R=f.get(C.id),Q=R?.column===I,lt=Q?R.down?
+"descending":"ascending":null,kt=()=>{f.set(C.id,{column:I,down:Q&&!R.down}),rt(),Z(G,`[data-key="${ut}"]`)[0]?.focus()};
+if(!tt)return s("td");let ut=`sort:${C.id}:${I}`;return s("th",{scope:"col","aria-sort":lt,class:C.numbers.includes(I)?"\
+ts-figure":null},Y(tt,kt,{class:"ts-sort","data-key":ut}),Q?At(R.down?"▼":"▲"):null)},mt=tt=>{let I=C.pick?s("input",
+{type:"checkbox","aria-label":tt.cells.slice(0,3).map(ve).join(" "),"data-key":`row:${C.id}:${tt.key}`}):null;return I&&
 (I.checked=z.has(tt.key),I.addEventListener("change",()=>{I.checked?z.add(tt.key):z.delete(tt.key),U()})),s("tr",{},I?s(
-"td",{class:"ts-tick"},I):null,...tt.cells.map((R,Q)=>{let lt=!Q&&!!ve(R);return s(lt?"th":"td",{scope:lt?"row":null,class:L.
-numbers.includes(Q)?"ts-figure":null},O(R,`cell:${L.id}:${tt.key}:${Q}`))}))};return T?.addEventListener("change",()=>{if(z.
-clear(),T.checked)for(let{key:tt}of L.rows)z.add(tt);for(let tt of Z(dt,"td.ts-tick input"))tt.checked=T.checked}),rt(),
-s("section",{},s("div",{class:"ts-desk-caption"},K,Y("Save as CSV",()=>t.send({type:"export",table:L.id}),{"aria-label":`\
-Save as CSV: ${L.title}`,"data-key":`export:${L.id}`})),s("div",{class:"ts-desk-scroll",role:"region",tabindex:0,"aria-l\
-abelledby":W},s("table",{class:"ts-table","aria-labelledby":W},s("thead",{},G),dt)))}function F(L){if(L.kind==="table")return D(
-L);if(L.kind==="form")return C(L);if(L.kind==="link"){let W=L.how==="edit"?"lab/tree":L.how,z={class:"ts-link",href:W?Vt(
-W,L.path):L.path,target:"_blank"};return s("p",{},s("a",{...z,"data-key":`link:${L.path}`},L.text))}return L.how==="head"?
-s("h3",{},L.text):s("p",{class:L.how==="hint"?"ts-hint":null},L.text)}function k(L){n.isLost()||(v=j()?L:"",!v&&(S="",m(
-"page",{name:L})))}function b(){let L=t.get("page");i.replaceChildren(...t.get("pages").map(([W,K])=>Y(K,()=>k(W),{class:"\
-ts-button","aria-current":W===L?"page":null,"data-key":`page:${W}`})))}let E=t.get("cleared"),N=t.get("page");function H(){
-let L=y().find(G=>G===document.activeElement)?.dataset.key,W=o.contains(document.activeElement),K=Z(o,".ts-desk-scroll").
+"td",{class:"ts-tick"},I):null,...tt.cells.map((R,Q)=>{let lt=!Q&&!!ve(R);return s(lt?"th":"td",{scope:lt?"row":null,class:C.
+numbers.includes(Q)?"ts-figure":null},O(R,`cell:${C.id}:${tt.key}:${Q}`))}))};return T?.addEventListener("change",()=>{if(z.
+clear(),T.checked)for(let{key:tt}of C.rows)z.add(tt);for(let tt of Z(dt,"td.ts-tick input"))tt.checked=T.checked}),rt(),
+s("section",{},s("div",{class:"ts-desk-caption"},_,Y("Save as CSV",()=>t.send({type:"export",table:C.id}),{"aria-label":`\
+Save as CSV: ${C.title}`,"data-key":`export:${C.id}`})),s("div",{class:"ts-desk-scroll",role:"region",tabindex:0,"aria-l\
+abelledby":W},s("table",{class:"ts-table","aria-labelledby":W},s("thead",{},G),dt)))}function F(C){if(C.kind==="table")return D(
+C);if(C.kind==="form")return L(C);if(C.kind==="link"){let W=C.how==="edit"?"lab/tree":C.how,z={class:"ts-link",href:W?Vt(
+W,C.path):C.path,target:"_blank"};return s("p",{},s("a",{...z,"data-key":`link:${C.path}`},C.text))}return C.how==="head"?
+s("h3",{},C.text):s("p",{class:C.how==="hint"?"ts-hint":null},C.text)}function k(C){n.isLost()||(v=j()?C:"",!v&&(S="",m(
+"page",{name:C})))}function b(){let C=t.get("page");i.replaceChildren(...t.get("pages").map(([W,_])=>Y(_,()=>k(W),{class:"\
+ts-button","aria-current":W===C?"page":null,"data-key":`page:${W}`})))}let E=t.get("cleared"),N=t.get("page");function H(){
+let C=y().find(G=>G===document.activeElement)?.dataset.key,W=o.contains(document.activeElement),_=Z(o,".ts-desk-scroll").
 map(G=>G.scrollTop);(t.get("page")!==N||t.get("cleared")!==E)&&(u=new Map,p=new Map,g=new Map,{page:N,cleared:E}={page:t.
 get("page"),cleared:t.get("cleared")}),r.textContent=t.get("said"),n.alert.textContent=t.get("trouble"),b();let z=new Map(
 t.get("pages")),ot=s("h2",{tabindex:-1},z.get(N));if(o.replaceChildren(ot,...t.get("parts").map(F)),Z(o,".ts-desk-scroll").
-forEach((G,dt)=>{G.scrollTop=K[dt]??0}),M(),L||W){let G=y().find(dt=>dt.dataset.key===L);(G??ot).focus({preventScroll:!!G})}
-A&&!Object.keys(t.get("busy")).length&&(A=!1,w())}let X;function q(){let L=t.get("busy");if(o.setAttribute("aria-busy",String(
-j())),clearTimeout(X),!Object.keys(L).length){c.replaceChildren(),v&&setTimeout(()=>v&&k(v),0);return}let{doing:W,done:K,
-of:z}=L,ot=z?`${W}: ${K} of ${z}`:`${W} …`,G=()=>{c.replaceChildren(s("progress",z?{max:z,value:K,"aria-label":W}:{"ar\
+forEach((G,dt)=>{G.scrollTop=_[dt]??0}),M(),C||W){let G=y().find(dt=>dt.dataset.key===C);(G??ot).focus({preventScroll:!!G})}
+A&&!Object.keys(t.get("busy")).length&&(A=!1,w())}let X;function q(){let C=t.get("busy");if(o.setAttribute("aria-busy",String(
+j())),clearTimeout(X),!Object.keys(C).length){c.replaceChildren(),v&&setTimeout(()=>v&&k(v),0);return}let{doing:W,done:_,
+of:z}=C,ot=z?`${W}: ${_} of ${z}`:`${W} …`,G=()=>{c.replaceChildren(s("progress",z?{max:z,value:_,"aria-label":W}:{"ar\
 ia-label":W}),s("span",{role:"status"},ot))};c.childElementCount?G():X=window.setTimeout(G,ao)}n.follow("change:turn",()=>setTimeout(
-H,0)),n.follow("change:busy",q),n.follow("change:by",()=>{l.value=t.get("by")}),n.follow("msg:custom",L=>{if(L.type==="t\
-rouble"&&w(),L.type!=="save")return;let W=URL.createObjectURL(new Blob([`\uFEFF${L.text}`],{type:"text/csv"}));s("a",{href:W,
-download:L.name}).click(),setTimeout(()=>URL.revokeObjectURL(W),1e3)}),H(),q();let ht=!0,st=new IntersectionObserver(([L])=>{
-ht=L.isIntersecting});st.observe(e);let _=0,V=setInterval(()=>{let L=t.get("every");_+=1,L&&_>=L&&ht&&!document.hidden&&
-(_=0,m("look"))},1e3);return()=>{clearInterval(V),clearTimeout(X),st.disconnect(),n.close()}}function Ne(t,e=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let r=c=>String(c).padStart(2,"0"),o=`${r(
+H,0)),n.follow("change:busy",q),n.follow("change:by",()=>{l.value=t.get("by")}),n.follow("msg:custom",C=>{if(C.type==="t\
+rouble"&&w(),C.type!=="save")return;let W=URL.createObjectURL(new Blob([`\uFEFF${C.text}`],{type:"text/csv"}));s("a",{href:W,
+download:C.name}).click(),setTimeout(()=>URL.revokeObjectURL(W),1e3)}),H(),q();let ht=!0,st=new IntersectionObserver(([C])=>{
+ht=C.isIntersecting});st.observe(e);let K=0,V=setInterval(()=>{let C=t.get("every");K+=1,C&&K>=C&&ht&&!document.hidden&&
+(K=0,m("look"))},1e3);return()=>{clearInterval(V),clearTimeout(X),st.disconnect(),n.close()}}function Ne(t,e=new Date){let n=new Date(t);if(Number.isNaN(n.getTime()))return"";let r=c=>String(c).padStart(2,"0"),o=`${r(
 n.getHours())}:${r(n.getMinutes())}`,a=`${n.getFullYear()}-${r(n.getMonth()+1)}-${r(n.getDate())}`;return e.toDateString()===
 n.toDateString()?o:`${a} ${o}`}var io="twoshaft-unsent:";function cn(t,e){let n=io+e,r=()=>{if(!t||!e)return{};try{let a=JSON.parse(t.getItem(n)??"{}");
 return a&&typeof a=="object"?a:{}}catch{return{}}},o=a=>{if(!(!t||!e))try{Object.keys(a).length?t.setItem(n,JSON.stringify(
@@ -1367,7 +1367,7 @@ B.catchUp();h()}}),f=fn(t,p.send,()=>{e.dispatchEvent(new CustomEvent("twoshaft-
 {class:"ts-top"},l,u),p.alert,f.element,...i.map(y=>y.element)),e.dataset.task=t.get("task_id");function g(y){p.send(y),
 h()}function h(){let y=i.map(D=>D.summary()),B=y.filter(D=>D.answered).length,M=y.filter(D=>D.trouble).length,w=y.some(D=>D.
 waiting),x=y.filter(D=>D.unread).length,$=M?`${M} not saved`:w?c()?"the rest kept in this browser":"saving":B&&!x?"all s\
-aved":"",C=[`${B} of ${i.length} answered`,x?`${x} cannot be read`:"",$];u.textContent=C.filter(Boolean).join(", ");let O={
+aved":"",L=[`${B} of ${i.length} answered`,x?`${x} cannot be read`:"",$];u.textContent=L.filter(Boolean).join(", ");let O={
 task:t.get("task_id"),answered:B,asked:i.length,unread:x};e.dispatchEvent(new CustomEvent("twoshaft-progress",{bubbles:!0,
 detail:O}))}function S(){l.textContent=t.get("header");let y=t.get("states");for(let B of i)B.show(y[B.name]);h()}let v=0,
 A=()=>{if(document.visibilityState==="hidden")for(let y of i)y.flush();document.visibilityState!=="visible"||Date.now()-
@@ -1417,44 +1417,45 @@ value,word:N.value})}},s("h2",{},"Who is working?"),s("div",{class:"ts-pair"},s(
 {class:"ts-pair"},s("label",{for:b},"Sign-in word from your slip"),N),s("button",{type:"submit",class:"ts-button ts-firs\
 t","data-key":"sign-in"},"Sign in"),s("p",{class:"ts-hint"},t.get("kept")))}function u(k,b){let E=st=>`${st}:${k.name}`,
 N=s("div",{class:"ts-doing"});for(let st of k.feedback.slice(0,1))N.append(s("a",{href:Vt("files",st),target:"_blank",class:"\
-ts-link","data-key":E("feedback")},"Read feedback"));for(let st of k.notebooks){let _=k.notebooks.length===1?"Open":`Ope\
-n ${st.split("/").pop()}`;N.append(ye(st,_,E(`open ${st}`)))}k.can_get&&N.append(d(k.notebooks.length?"Get again":"Get",
+ts-link","data-key":E("feedback")},"Read feedback"));for(let st of k.notebooks){let K=k.notebooks.length===1?"Open":`Ope\
+n ${st.split("/").pop()}`;N.append(ye(st,K,E(`open ${st}`)))}k.can_get&&N.append(d(k.notebooks.length?"Get again":"Get",
 E("get"),()=>i("get",{name:k.name}),!k.notebooks.length)),k.can_hand_in&&N.append(d(k.receipt?"Hand in again":"Hand in",
 E("hand in"),()=>i("hand-in",{name:k.name})));for(let st of N.children)st.setAttribute("aria-label",`${st.textContent}: ${k.
 title}`);let H=t.get("asking")===k.name,X=k.receipt||k.unread>0,q=s("tr",{},s("th",{scope:"row"},k.title),s("td",{},k.due||
-"no date",k.overdue?s("span",{class:"ts-small-line"},"date passed"):null),s("td",{},s("span",{class:"ts-shape","aria-hid\
-den":"true"},wo[k.state]||""),s("b",{},bo[k.state]||k.state),s("span",{class:"ts-small-line"},k.detail),b?s("span",{class:"\
-ts-small-line"},`Mark: ${b}`):null),s("td",{},N));if(H)return[q,s("tr",{},s("td",{colspan:4},f(k)))];if(!X||!k.gaps.length)
-return[q];let ht=s("td",{colspan:4},s("b",{},p(k)),wn(k.gaps));return[q,s("tr",{},ht)]}let p=({left:k,unread:b})=>It([k?
-`${k} ${k===1?"answer is":"answers are"} missing`:null,b?`${b} cannot be read`:null]).join(", ");function f(k){let b=nt(
-"question"),E=s("div",{class:"ts-doing"});for(let H of k.notebooks)E.append(ye(H,"Go on with it",`go on:${k.name}`));let N=p(
-k);return E.append(d(N?"It is my own work: hand in as it is":"It is my own work: hand in",`hand in anyway:${k.name}`,()=>i(
-"hand-in",{name:k.name,own:!0}),!N)),s("div",{class:"ts-question",role:"group",tabindex:-1,"aria-labelledby":b,"data-key":"\
-question"},s("p",{id:b},s("b",{},`${k.title}: not handed in yet.${N?` ${N}.`:""}`),N?" An answer that is missing or cann\
-ot be read earns nothing.":null),N?wn(k.gaps):null,s("p",{},"By handing in you state: ",s("b",{},t.get("statement"))),E)}
-let g=new Set,h={met:"✓",enough:"◐","not yet":"○"};function S(k,b){let E=k.entries.map(q=>b.find(ht=>ht.name===q)).
-filter(q=>q!==void 0),N=k.lesson?ye(k.lesson,`Lesson ${k.title}`,`lesson:${k.lesson}`):s("span",{class:"ts-small-line"},
-"no lesson here"),H=s("details",{open:g.has(k.module)},s("summary",{"data-key":`outcomes:${k.module}`},`Outcomes: ${k.count||
-"none"}`),s("ul",{},...k.outcomes.map(([q,ht,st,_])=>s("li",{},s("span",{class:"ts-shape","aria-hidden":"true"},h[q]||""),
-s("b",{},`${q}${st&&q==="enough"?`, ${st}`:""}: `),ht,st&&q==="not yet"?`. Still missing: ${st}`:"",_?` (${_})`:""))));H.
-addEventListener("toggle",()=>{H.open?g.add(k.module):g.delete(k.module)});let X=E.flatMap(q=>u(q,k.marks[q.name]));return s(
-"tbody",{},s("tr",{class:"ts-module"},s("th",{scope:"rowgroup",colspan:4},k.title,s("span",{class:"ts-assigned"},E.length?
-"assigned":"not assigned"))),...X,s("tr",{},s("td",{colspan:4},N,s("p",{class:"ts-next"},s("b",{},"Next: "),k.next),H)))}
-function v(){let k=t.get("me"),b=t.get("entries"),E=s("table",{class:"ts-table"},s("thead",{},s("tr",{},...["Assignment",
-"Due","State","What you can do"].map(N=>s("th",{scope:"col"},N)))),...t.get("modules").map(N=>S(N,b)));return s("section",
-{},s("div",{class:"ts-me"},s("h2",{},`Working as ${k.name} (${k.id})`),k.ticket?d("Not you? Sign out","sign-out",()=>{i(
-"sign-out"),document.dispatchEvent(new CustomEvent("twoshaft-signed-out"))}):null),b.length?null:s("p",{},"Nothing is as\
-signed yet."),E,d("Look again","look",()=>i("look")))}function A(){let k=!!t.get("me").id,b=t.get("modules").map(H=>H.lesson),
-N=t.get("lessons").filter(([H])=>!k||!b.includes(H));return N.length?s("section",{},s("h2",{},k?"To look things up":"Les\
-sons"),s("ul",{class:"ts-lessons"},...N.map(([H,X])=>s("li",{},ye(H,X,`lesson:${H}`))))):null}let j=!1,m=t.get("me").id?
-null:r.get(),y=m!==null;function B(){let k=t.get("me");k.id?Jt(t.get("look")):pn(),k.id?r.keep(k):(j||m&&!y)&&r.drop(),j=
-!!k.id,vo(k.id?t.get("entries"):[])}let M=0,w="",x=()=>Z(a,"[data-key]"),$=()=>a.querySelector("input[data-key=word]");function C(){
-let b=x().find(L=>L===document.activeElement)?.dataset.key;a.removeAttribute("aria-busy");let E=!!t.get("me").id;c.textContent=
-t.get("said"),o.alert.textContent=t.get("trouble");let N=$()?.value,H=y?s("p",{},"One moment."):l();a.replaceChildren(...It(
-[E?v():H,A()]));let X=$();X&&N&&(X.value=N);let q=w;if(w=t.get("asking"),w&&w!==q&&x().find(L=>L.dataset.key==="question")?.
-focus(),!b||w&&w!==q)return;let ht=x().find(L=>L.dataset.key===b),st=b.split(":")[1],_=b.startsWith("hand in anyway")?`h\
-and in:${st}`:`:${st}`,V=x().find(L=>st&&L.dataset.key?.endsWith(_));(ht??V??Z(a,"a, button, select")[0])?.focus()}let O=()=>{
-clearTimeout(M),M=setTimeout(()=>{y=!1,B(),C()},0)};t.on("change",O),B(),C(),m&&t.send({type:"resume",name:m.id,ticket:m.
+"no date",k.overdue?s("span",{class:"ts-small-line"},"date passed"):null),s("td",k.receipt?{tabindex:-1,"data-key":E("re\
+ceipt")}:{},s("span",{class:"ts-shape","aria-hidden":"true"},wo[k.state]||""),s("b",{},bo[k.state]||k.state),s("span",{class:"\
+ts-small-line"},k.detail),b?s("span",{class:"ts-small-line"},`Mark: ${b}`):null),s("td",{},N));if(H)return[q,s("tr",{},s(
+"td",{colspan:4},f(k)))];if(!X||!k.gaps.length)return[q];let ht=s("td",{colspan:4},s("b",{},p(k)),wn(k.gaps));return[q,s(
+"tr",{},ht)]}let p=({left:k,unread:b})=>It([k?`${k} ${k===1?"answer is":"answers are"} missing`:null,b?`${b} cannot be r\
+ead`:null]).join(", ");function f(k){let b=nt("question"),E=s("div",{class:"ts-doing"});for(let H of k.notebooks)E.append(
+ye(H,"Go on with it",`go on:${k.name}`));let N=p(k);return E.append(d(N?"It is my own work: hand in as it is":"It is my \
+own work: hand in",`hand in anyway:${k.name}`,()=>i("hand-in",{name:k.name,own:!0}),!N)),s("div",{class:"ts-question",role:"\
+group",tabindex:-1,"aria-labelledby":b,"data-key":"question"},s("p",{id:b},s("b",{},`${k.title}: not handed in yet.${N?`\
+ ${N}.`:""}`),N?" An answer that is missing or cannot be read earns nothing.":null),N?wn(k.gaps):null,s("p",{},"By handi\
+ng in you state: ",s("b",{},t.get("statement"))),E)}let g=new Set,h={met:"✓",enough:"◐","not yet":"○"};function S(k,b){
+let E=k.entries.map(q=>b.find(ht=>ht.name===q)).filter(q=>q!==void 0),N=k.lesson?ye(k.lesson,`Lesson ${k.title}`,`lesson\
+:${k.lesson}`):s("span",{class:"ts-small-line"},"no lesson here"),H=s("details",{open:g.has(k.module)},s("summary",{"dat\
+a-key":`outcomes:${k.module}`},`Outcomes: ${k.count||"none"}`),s("ul",{},...k.outcomes.map(([q,ht,st,K])=>s("li",{},s("s\
+pan",{class:"ts-shape","aria-hidden":"true"},h[q]||""),s("b",{},`${q}${st&&q==="enough"?`, ${st}`:""}: `),ht,st&&q==="no\
+t yet"?`. Still missing: ${st}`:"",K?` (${K})`:""))));H.addEventListener("toggle",()=>{H.open?g.add(k.module):g.delete(k.
+module)});let X=E.flatMap(q=>u(q,k.marks[q.name]));return s("tbody",{},s("tr",{class:"ts-module"},s("th",{scope:"rowgrou\
+p",colspan:4},k.title,s("span",{class:"ts-assigned"},E.length?"assigned":"not assigned"))),...X,s("tr",{},s("td",{colspan:4},
+N,s("p",{class:"ts-next"},s("b",{},"Next: "),k.next),H)))}function v(){let k=t.get("me"),b=t.get("entries"),E=s("table",
+{class:"ts-table"},s("thead",{},s("tr",{},...["Assignment","Due","State","What you can do"].map(N=>s("th",{scope:"col"},
+N)))),...t.get("modules").map(N=>S(N,b)));return s("section",{},s("div",{class:"ts-me"},s("h2",{},`Working as ${k.name} \
+(${k.id})`),k.ticket?d("Not you? Sign out","sign-out",()=>{i("sign-out"),document.dispatchEvent(new CustomEvent("twoshaf\
+t-signed-out"))}):null),b.length?null:s("p",{},"Nothing is assigned yet."),E,d("Look again","look",()=>i("look")))}function A(){
+let k=!!t.get("me").id,b=t.get("modules").map(H=>H.lesson),N=t.get("lessons").filter(([H])=>!k||!b.includes(H));return N.
+length?s("section",{},s("h2",{},k?"To look things up":"Lessons"),s("ul",{class:"ts-lessons"},...N.map(([H,X])=>s("li",{},
+ye(H,X,`lesson:${H}`))))):null}let j=!1,m=t.get("me").id?null:r.get(),y=m!==null;function B(){let k=t.get("me");k.id?Jt(
+t.get("look")):pn(),k.id?r.keep(k):(j||m&&!y)&&r.drop(),j=!!k.id,vo(k.id?t.get("entries"):[])}let M=0,w="",x=()=>Z(a,"[d\
+ata-key]"),$=()=>a.querySelector("input[data-key=word]");function L(){let b=x().find(_=>_===document.activeElement)?.dataset.
+key;a.removeAttribute("aria-busy");let E=!!t.get("me").id;c.textContent=t.get("said"),o.alert.textContent=t.get("trouble");
+let N=$()?.value,H=y?s("p",{},"One moment."):l();a.replaceChildren(...It([E?v():H,A()]));let X=$();X&&N&&(X.value=N);let q=w;
+if(w=t.get("asking"),w&&w!==q&&x().find(_=>_.dataset.key==="question")?.focus(),!b||w&&w!==q)return;let ht=x().find(_=>_.
+dataset.key===b),st=b.split(":")[1],K=x().filter(_=>st&&_.dataset.key?.endsWith(`:${st}`)),V=K.find(_=>_.dataset.key?.startsWith(
+"receipt")),C=K.find(_=>_!==V),W=b.startsWith("hand in anyway")?V??C:C;(ht??W??Z(a,"a, button, select")[0])?.focus()}let O=()=>{
+clearTimeout(M),M=setTimeout(()=>{y=!1,B(),L()},0)};t.on("change",O),B(),L(),m&&t.send({type:"resume",name:m.id,ticket:m.
 ticket});let D=()=>{!document.hidden&&t.get("me").id&&i("look",{quietly:!0})},F=new IntersectionObserver(([k])=>{k.isIntersecting&&
 D()});return F.observe(e),document.addEventListener("visibilitychange",D),()=>{clearTimeout(M),t.off("change",O),F.disconnect(),
 document.removeEventListener("visibilitychange",D),o.close()}}var ko={bench:fs,build:ws,cord:ks,depth:ys,desk:an,exploded:As,face:Ms,fault_board:Ts,form:hn,gate:Ns,gears:Bs,hazards:Ds,

@@ -27,6 +27,7 @@ from twoshaft.units.kept import kept
 from twoshaft.units.unit import Unit
 
 _EDGE_PX, _HEAD_PX, _FOOT_PX, _BETWEEN_PX = 34.0, 52.0, 34.0, 52.0
+_LETTER_PX = 10.0  # a letter of a view's name is not wider
 _NAME_MM = 8.0  # from a view up to its name: a number may stand between
 _FRAME = 1120.0, 470.0  # what a picture is shown in [px]: the way its views stand follows from it
 _ON_AXIS_MM = 1.0
@@ -264,8 +265,11 @@ def _middle(box: Box) -> tuple[float, float]:
 
 def _layout(seen: list[_Seen]) -> tuple[list[Placed], float, float]:
     """Views side by side or one below the other, whichever is shown larger."""
-    sizes = [((b[2] - b[0]) * PX_PER_MM, (b[3] - b[1]) * PX_PER_MM) for b in
-             (one.bounds for one in seen)]  # fmt: skip
+    sizes = [
+        (max((b[2] - b[0]) * PX_PER_MM, len(one.view.name) * _LETTER_PX), (b[3] - b[1]) * PX_PER_MM)
+        for one in seen
+        for b in [one.bounds]
+    ]
     found = []
     for beside in (True, False):
         x, y, wide, tall, corners = _EDGE_PX, _HEAD_PX, 0.0, 0.0, []

@@ -230,7 +230,7 @@ def test_what_could_be_read_at_a_bench_is_taken(unit, module, task):
     [
         ("threaded-joints", "found", {"least": 31}, "least torque is not below the most"),
         ("threaded-joints", "found", {"most": 28.0}, "reading the scale decides"),
-        ("threaded-joints", "found", {"setting": 80}, "far beyond what a bolt M8 of class 8.8"),
+        ("threaded-joints", "found", {"setting": 80}, "far too much for a bolt M8 of class 8.8"),
         ("threaded-joints", "found", {"class": "7.7"}, "is chosen from the list"),
         ("threaded-joints", "found", {"reach": 900}, "plausible from 0 to 400 mm"),
         ("threaded-joints", "found", {"setting": "24"}, "is a number"),

@@ -93,7 +93,7 @@ def test_a_file_with_something_to_mend_is_told_line_by_line_and_kept(desk):
     text = (desk._desk.root / "units" / "bench.yaml").read_text()
     broken = text.replace("minutes to do: ", "minutes to do: x", 1)
     choose(desk, "file", "mine.yaml", broken.encode())
-    assert "1 thing to mend, see below" in do(desk, "bring")
+    assert "1 thing to correct, see below" in do(desk, "bring")
     [[told]] = table(desk, "mend")
     assert told.startswith("mine.yaml, line ") and "minutes to do" in told
     assert "is no unit file" in (choose(desk, "file", "mine.txt", b"x") or do(desk, "bring"))

@@ -96,6 +96,13 @@ def _row(which: str, name: str, rows: Any) -> Mapping[str, str]:
     mend = (
         f"did you mean '{near[0]}'?"
         if near
-        else f"'twoshaft unit parts {which}' lists them; or leave 'standard' out and give the sizes"
+        else f"it has {_some(list(known))}; take one of them, or leave 'standard' out and give the "
+        "sizes"
     )
     raise ValueError(f"'{name}' is not in the table of standard {which}; {mend}")
+
+
+def _some(names: list[str], most: int = 3) -> str:
+    """A few names, and how many more there are."""
+    rest = len(names) - most
+    return ", ".join(names) if rest < 2 else f"{', '.join(names[:most])} and {rest} more"

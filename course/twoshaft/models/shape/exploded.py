@@ -52,7 +52,7 @@ class Mover:
     --------
     >>> first = exploded(unit, "clutch-housing").movers[0]
     >>> first.part, first.way, first.own_mm[0][0]
-    ('oil-funnel', 'rear', 'shafts')
+    ('bore-plug', 'rear', 'shafts')
     """
 
     part: str

@@ -218,7 +218,7 @@ ref("bead-verdict", does, outcome="size-film", shows=("largest-gap", "surplus"),
 #
 # This is how the work went, in this order.
 #
-# The clock runs from the first touch of sealant until all bolts are run down by hand; then the face counts as closed. Work out how old the first of the film is by then, how many minutes lie between that and the limit. Then decide about this film and three others. **Each film must be right for the outcome.** *8 points.*
+# The clock runs from the first touch of sealant until all bolts are run down by hand; then the face counts as closed. Work out how old the first of the film is by then, and how many minutes lie between that and the limit. Then decide about this film and three others. **Each film must be right for the outcome.** *8 points.*
 
 # %% tags=["rig"]
 clock = given.clock

@@ -311,7 +311,7 @@ ref("interlock-pin", pin_does, outcome="interlock-holds", shows="pin-wear", weig
 # You suspect the assembly fault below. Which moves of the hand show it for sure, because the lever feels different from a sound one? Five moves at most. *5 points.*
 
 # %% tags=["rig"]
-given_table("Suspected", ["misbuild"], [(given.reveal.misbuild.name,)])
+given_table("Suspected", ["assembly fault"], [(given.reveal.misbuild.name,)])
 
 # %% tags=["form"]
 sheet.form(

@@ -200,7 +200,7 @@ ref("explain-all", can, outcome="explain-symptom", weight=6, lesson=f"{where}#fr
 # A check tells two suspects apart when it shows something else with one than with the other. *22 points.*
 
 # %% tags=["rig"]
-given_table("One of these is in the unit", ["letter", "misbuild"], [(one.letter, one.name) for one in given.search.suspects])
+given_table("One of these is in the unit", ["letter", "assembly fault"], [(one.letter, one.name) for one in given.search.suspects])
 
 # %% tags=["rig"]
 given_table("Checks that you can make", ["no.", "check", "minutes"], [(c.number, c.name, c.minutes) for c in given.search.checks])
@@ -279,7 +279,7 @@ given_table("Four units; every other check passed", ["unit", "failed", "what it 
             [(one.letter, row.name, row.words) for one in given.two.units for row in one.record])
 
 # %% tags=["rig"]
-given_table("Suspects of the last unit", ["letter", "misbuild"], [(one.letter, one.name) for one in given.two.suspects])
+given_table("Suspects of the last unit", ["letter", "assembly fault"], [(one.letter, one.name) for one in given.two.suspects])
 
 # %% tags=["form"]
 sheet.form(
@@ -325,7 +325,7 @@ ref("two-which", which, outcome="two-faults", weight=5, lesson=at_lesson, shows=
 # There are assembly faults that show exactly the same in every check, and some that show in none. You have time for some checks only. *9 points.*
 
 # %% tags=["rig"]
-given_table("Misbuilds", ["letter", "misbuild"], [(one.letter, one.name) for one in given.alike.suspects])
+given_table("Assembly faults", ["letter", "assembly fault"], [(one.letter, one.name) for one in given.alike.suspects])
 
 # %% tags=["rig"]
 given_table("Checks of today", ["check"], [(one.name,) for one in given.alike.today])
@@ -502,7 +502,7 @@ ref("cord-false", {one.id: TAKEN[one.id] for one in k.taken.lines}, outcome="dou
 own_checks(given.own)
 
 # %% tags=["rig"]
-given_table("Suspects", ["letter", "misbuild"], [(one.letter, one.name) for one in given.own.suspects])
+given_table("Suspects", ["letter", "assembly fault"], [(one.letter, one.name) for one in given.own.suspects])
 
 # %% tags=["form"]
 sheet.form(
@@ -531,7 +531,7 @@ ref("own-says", right, outcome="explain-symptom", weight=7, lesson=at_lesson, sh
 # %% [markdown] tags=["task"]
 # ## 10. Done in the wrong order
 #
-# Some steps of a build, and pairs of them in the order in which they were done. Is a check worth nothing for it?
+# Some steps of a build, and pairs of them in the order in which they were done. Does this order make a check worth nothing?
 #
 # Say what has to be made again. *6 points.*
 

@@ -86,6 +86,15 @@ def strings(tree):
             yield node.value
 
 
+def heads(tree):
+    """Heads of the columns of a table, which may be one word as a name is."""
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Call) and getattr(node.func, "id", "").endswith("table"):
+            for part in ast.walk(node.args[1] if len(node.args) > 1 else ast.List()):
+                if isinstance(part, ast.Constant) and isinstance(part.value, str):
+                    yield f"head of a column: {part.value}"
+
+
 def cells(path):
     """Tag line and text of each cell of a notebook's source."""
     for cell in re.split(r"(?m)^# %%", path.read_text(encoding="utf-8"))[1:]:
@@ -117,7 +126,7 @@ def texts_of(path):
             yield one[1] or one[2] or ""
     elif path in NOTEBOOKS:
         for markdown, text in cells(path):
-            yield from [text] if markdown else strings(ast.parse(text))
+            yield from [text] if markdown else [*strings(tree := ast.parse(text)), *heads(tree)]
     else:
         yield from strings(ast.parse(path.read_text(encoding="utf-8")))
 

@@ -26,7 +26,7 @@ from twoshaft.plots.unit_section import (
 from twoshaft.units.kept import kept
 from twoshaft.units.unit import Unit
 
-_EDGE_PX, _HEAD_PX, _FOOT_PX, _BETWEEN_PX = 34.0, 52.0, 34.0, 52.0
+_EDGE_PX, _HEAD_PX, _FOOT_PX, _BETWEEN_PX = 34.0, 72.0, 34.0, 52.0
 _LETTER_PX = 10.0  # a letter of a view's name is not wider
 _NAME_MM = 8.0  # from a view up to its name: a number may stand between
 _FRAME = 1120.0, 470.0  # what a picture is shown in [px]: the way its views stand follows from it

@@ -3,7 +3,9 @@
 import { findAll } from "../page/dom.js";
 
 const DRAWINGS = ".twoshaft svg[viewBox]";
-const MOST = 1.7; // letters that grow further would run into each other: the picture is too small
+// Letters that grow further would run into each other: the picture is too small. One with room for
+// larger ones says so.
+const MOST = 1.7;
 
 /** @param {HTMLElement} root */
 export function keepLegible(root) {
@@ -13,7 +15,8 @@ export function keepLegible(root) {
     return matrix ? Math.hypot(matrix.a, matrix.b) : 1;
   });
   drawings.forEach((one, at) => {
-    const grown = Math.min(MOST, Math.max(1, 1 / (scales[at] || 1))).toFixed(3);
+    const most = Number(one.dataset.grow) || MOST;
+    const grown = Math.min(most, Math.max(1, 1 / (scales[at] || 1))).toFixed(3);
     if (one.style.getPropertyValue("--ts-grown") !== grown) {
       one.style.setProperty("--ts-grown", grown);
     }

@@ -14,7 +14,8 @@ import { unitSpace } from "../parts/unit_space.js";
 /** @typedef {Picture & { movers: (Mover & { part: string, number: number, words: string })[] }} Shown */
 
 const STEPS = 200;
-const TALLEST_PX = 580; // smaller, its words could not be read
+const TALLEST_PX = 580; // smaller, its parts could not be told apart
+const GROW = "2.6"; // parts that are apart leave room for large words
 
 /** @type {Render} */
 export function renderExploded({ model, el }) {
@@ -111,6 +112,7 @@ export function renderExploded({ model, el }) {
     place.replaceChildren();
     if (!shown.svg) return;
     picture = unitPicture(shown, { name: "Parts apart", tallest: TALLEST_PX });
+    picture.drawing.dataset.grow = GROW;
     const moving = /** @type {SVGGElement[]} */ (findAll(picture.drawing, "[data-move]"));
     groups = moving.map((group) => ({
       group,

@@ -10,11 +10,24 @@ const TURN = 0.12; // of a key, in radians
 const ZOOM = 1.15;
 const NONE = "This browser draws nothing in three dimensions. The section shows the same parts.";
 
+/** @type {boolean | undefined} */
+let drawn;
 /** Whether this browser can draw in three dimensions. */
 function able() {
+  if (drawn !== undefined) return drawn;
   const context = document.createElement("canvas").getContext("webgl2");
   context?.getExtension("WEBGL_lose_context")?.loseContext();
-  return Boolean(context);
+  drawn = Boolean(context);
+  return drawn;
+}
+
+/**
+ * Asks for what draws solids, while what is to be drawn is still worked out.
+ *
+ * @param {Model} model
+ */
+export function foresee(model) {
+  if (able()) chunk(model, "solids").catch(() => {});
 }
 
 /**

@@ -9,7 +9,7 @@ import { findAll, make, namedButton } from "../page/dom.js";
 import { openScreen } from "../page/screen.js";
 import { picker, slider } from "../parts/gauges.js";
 import { unitPicture } from "../parts/unit_picture.js";
-import { unitSpace } from "../parts/unit_space.js";
+import { foresee, unitSpace } from "../parts/unit_space.js";
 
 /** @typedef {Picture & { movers: (Mover & { part: string, number: number, words: string })[] }} Shown */
 
@@ -96,6 +96,7 @@ export function renderExploded({ model, el }) {
     place.replaceChildren(...(deep ? [] : picture.nodes));
     if (!deep) return;
     if (model.get("space").stage !== model.get("stage")) {
+      foresee(model);
       screen.send({ type: "space" });
       return;
     }

@@ -309,8 +309,8 @@ def choose_by_keys(select, text: str):
 
     Its first letters would do, but a busy machine breaks a word in two.
     """
-    options = [one.strip() for one in select.locator("option").all_inner_texts()]
     select.focus()
+    options = [one.strip() for one in select.locator("option").all_inner_texts()]
     select.page.keyboard.press("Home")
     for _ in range(options.index(text)):
         select.page.keyboard.press("ArrowDown")

@@ -372,7 +372,7 @@ def text(x: float, y: float, words: str) -> str:
 def drawn(wide: float, tall: float, words: str, body: str) -> str:
     """A picture in this style, with what a hand and a lens find as its label."""
     return (
-        f'<svg xmlns="http://www.w3.org/2000/svg" class="twoshaft-figure" role="img" '
+        f'<svg xmlns="http://www.w3.org/2000/svg" class="twoshaft-figure" role="img" data-grow="2" '
         f'viewBox="0 0 {wide:g} {tall:g}" style="width:100%;max-width:{wide:g}px;height:auto" '
         f'aria-label="{escape(words)}"><style>{_CSS}</style>{body}</svg>'
     )

@@ -45,6 +45,7 @@ from pathlib import Path
 
 import nbformat
 import pytest
+from nbformat.v4 import new_code_cell, new_notebook
 from typer.testing import CliRunner
 
 from twoshaft.jobsheet import read_sheet
@@ -302,6 +303,30 @@ def screenshot(page, name: str) -> Path:
     looked_at = page.locator(f"{FRONT}, body").last.evaluate(CONTRAST)
     assert looked_at["seen"] > 0 and not looked_at["faint"]
     return path
+
+
+def rig_notebook(lab, file: str, setup: str, rig: str):
+    """Write a released notebook of one rig, which opens by itself, into a lab's folder."""
+    lab.release(cell_digest(source) for source in (setup, rig))
+    made = new_notebook(
+        cells=[
+            new_code_cell(source, metadata={"tags": [tag], "jupyter": {"source_hidden": True}})
+            for tag, source in (("setup", setup), ("rig", rig))
+        ],
+        metadata={
+            "kernelspec": {"name": "python3", "display_name": "Python 3", "language": "python"},
+            "twoshaft": {"open": True},
+        },
+    )
+    nbformat.write(made, lab.root / file)
+
+
+def open_rig(lab, file: str, page=None):
+    """Open a notebook of one rig; returns the page and its rig."""
+    page = lab.open_notebook(file, page, ready=".twoshaft-rig")
+    rigs = page.locator(f"{FRONT} .twoshaft-rig")
+    wait_until(lambda: rigs.count() == 1)
+    return page, rigs.first
 
 
 def choose_by_keys(select, text: str):

@@ -1,11 +1,7 @@
 """Parts apart and together as a screen: the slider, names, stages; nothing asked of the kernel."""
 
-import nbformat
 import pytest
-from nbformat.v4 import new_code_cell, new_notebook
-from tests.browser.conftest import PATIENCE_MS, chromium_path
-
-from twoshaft_grader.notebooks.released_cells import cell_digest
+from tests.browser.conftest import PATIENCE_MS, chromium_path, open_rig, rig_notebook
 
 SETUP = """\
 from twoshaft.units import load_unit
@@ -52,31 +48,13 @@ WORK = """(box) => {
 
 @pytest.fixture(scope="module")
 def lab(shared_lab):
-    shared_lab.release(cell_digest(source) for source in (SETUP, APART))
-    cells = [("setup", SETUP), ("rig", APART)]
-    made = new_notebook(
-        cells=[
-            new_code_cell(source, metadata={"tags": [tag], "jupyter": {"source_hidden": True}})
-            for tag, source in cells
-        ],
-        metadata={
-            "kernelspec": {"name": "python3", "display_name": "Python 3", "language": "python"},
-            "twoshaft": {"open": True},
-        },
-    )
-    nbformat.write(made, shared_lab.root / "apart.ipynb")
+    rig_notebook(shared_lab, "apart.ipynb", SETUP, APART)
     yield shared_lab
     shared_lab.close_windows()
 
 
-def opened(lab, wait_until, page=None):
-    page = lab.open_notebook("apart.ipynb", page, ready=".twoshaft-rig")
-    wait_until(lambda: page.locator(f"{FRONT} .twoshaft-rig").count() == 1)
-    return page, page.locator(f"{FRONT} .twoshaft-rig").first
-
-
 def test_parts_go_together_by_the_slider_alone_and_are_named(lab, wait_until, screenshot):
-    page, rig = opened(lab, wait_until)
+    page, rig = open_rig(lab, "apart.ipynb")
     slider, said = rig.locator("input[type=range]"), rig.locator(".ts-nextin")
     drawing = rig.locator(".ts-unit svg")
     slider.focus()
@@ -104,7 +82,7 @@ def test_parts_go_together_by_the_slider_alone_and_are_named(lab, wait_until, sc
 
 
 def test_another_stage_is_shown_and_fits_the_window(lab, wait_until, screenshot):
-    page, rig = opened(lab, wait_until)
+    page, rig = open_rig(lab, "apart.ipynb")
     choose = rig.get_by_label("Show", exact=True)
     for stage in choose.locator("option").evaluate_all("(all) => all.map((one) => one.value)"):
         choose.select_option(stage)
@@ -121,7 +99,7 @@ def test_another_stage_is_shown_and_fits_the_window(lab, wait_until, screenshot)
 
 def test_dark_and_in_a_systems_own_colours(lab, wait_until, screenshot):
     for look in ("dark", "forced"):
-        page, rig = opened(lab, wait_until, lab.page(dark=look == "dark"))
+        page, rig = open_rig(lab, "apart.ipynb", lab.page(dark=look == "dark"))
         if look == "forced":
             page.emulate_media(forced_colors="active")
         rig.scroll_into_view_if_needed()
@@ -133,7 +111,7 @@ def test_the_slider_asks_the_kernel_nothing(lab, wait_until):
     sent = []
     page = lab.page()
     page.on("websocket", lambda socket: socket.on("framesent", lambda data: sent.append(data)))
-    page, rig = opened(lab, wait_until, page)
+    page, rig = open_rig(lab, "apart.ipynb", page)
     slider = rig.locator("input[type=range]")
     slider.focus()
     before = len(sent)
@@ -155,7 +133,7 @@ def test_solids_in_space_turn_hide_and_go_together(lab, wait_until, screenshot, 
     try:
         page = browser.new_page(viewport={"width": 1280, "height": 720})
         page.set_default_timeout(PATIENCE_MS)
-        page, rig = opened(lab, wait_until, page)
+        page, rig = open_rig(lab, "apart.ipynb", page)
         took = rig.get_by_role("button", name="In three dimensions").evaluate(OPEN_SPACE)
         print(f"first frame after {took:.0f} ms")
         canvas, said = rig.locator(".ts-space"), rig.locator(".ts-unit-name")
@@ -188,7 +166,7 @@ def test_solids_in_space_turn_hide_and_go_together(lab, wait_until, screenshot, 
 def test_a_browser_without_three_dimensions_says_so_and_keeps_the_section(lab, wait_until):
     page = lab.page()
     page.add_init_script(f"({NO_SPACE})()")
-    page, rig = opened(lab, wait_until, page)
+    page, rig = open_rig(lab, "apart.ipynb", page)
     button = rig.get_by_role("button", name="In three dimensions")
     button.press("Enter")
     rig.get_by_text("This browser draws nothing in three dimensions.").wait_for()

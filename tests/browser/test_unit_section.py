@@ -1,10 +1,7 @@
 """The unit in section as a screen: names by pointer and keys, and zoom."""
 
-import nbformat
 import pytest
-from nbformat.v4 import new_code_cell, new_notebook
-
-from twoshaft_grader.notebooks.released_cells import cell_digest
+from tests.browser.conftest import open_rig, rig_notebook
 
 SETUP = """\
 from twoshaft.units import load_unit
@@ -17,31 +14,13 @@ FRONT = ".jp-NotebookPanel:not(.lm-mod-hidden)"
 
 @pytest.fixture(scope="module")
 def lab(shared_lab):
-    shared_lab.release(cell_digest(source) for source in (SETUP, SECTION))
-    cells = [("setup", SETUP), ("rig", SECTION)]
-    made = new_notebook(
-        cells=[
-            new_code_cell(source, metadata={"tags": [tag], "jupyter": {"source_hidden": True}})
-            for tag, source in cells
-        ],
-        metadata={
-            "kernelspec": {"name": "python3", "display_name": "Python 3", "language": "python"},
-            "twoshaft": {"open": True},
-        },
-    )
-    nbformat.write(made, shared_lab.root / "unit-in-section.ipynb")
+    rig_notebook(shared_lab, "unit-in-section.ipynb", SETUP, SECTION)
     yield shared_lab
     shared_lab.close_windows()
 
 
-def opened(lab, wait_until, page=None):
-    page = lab.open_notebook("unit-in-section.ipynb", page, ready=".twoshaft-rig")
-    wait_until(lambda: page.locator(f"{FRONT} .twoshaft-rig").count() == 1)
-    return page, page.locator(f"{FRONT} .twoshaft-rig")
-
-
 def test_every_part_is_named_by_keys_by_the_list_and_by_pointing(lab, wait_until, screenshot):
-    page, rigs = opened(lab, wait_until)
+    page, rigs = open_rig(lab, "unit-in-section.ipynb")
     rig = rigs.first
     frame, name = rig.locator(".ts-unit"), rig.locator(".ts-unit-name")
     frame.scroll_into_view_if_needed()
@@ -70,7 +49,7 @@ def test_every_part_is_named_by_keys_by_the_list_and_by_pointing(lab, wait_until
 
 
 def test_zoom_keeps_the_chosen_part_in_view(lab, wait_until):
-    page, rigs = opened(lab, wait_until)
+    page, rigs = open_rig(lab, "unit-in-section.ipynb")
     rig = rigs.first
     frame = rig.locator(".ts-unit")
     frame.scroll_into_view_if_needed()

@@ -27,6 +27,8 @@ import { openScreen } from "../page/screen.js";
  * }} ModuleLine
  */
 
+const LATER = "This is done as soon as the connection is back.";
+
 /** @type {Record<string, string>} */
 const SHAPES = { "to get": "○", open: "◐", "handed in": "●", "changed since": "◑", feedback: "✓" };
 /** @type {Record<string, string>} */
@@ -94,11 +96,25 @@ function noteExercises(entries) {
   window.dispatchEvent(new Event("storage")); // this window's own bars hear nothing of it else
 }
 
+/**
+ * What was pressed in this window and not answered yet. A kernel that goes takes it along: the next
+ * one is asked again.
+ *
+ * @type {{ type: string } & Record<string, unknown> | null}
+ */
+let unanswered = null;
+
 /** @type {Render} */
 export function renderStart({ model, el }) {
   let chosen = "";
   const tickets = ticketBox(sessionStorage, localStorage, model.get("place"));
-  const screen = openScreen({ model, el }, { kind: "start", lost: () => {} });
+  let off = false; // the line is interrupted, or the kernel has gone
+  /** @param {boolean} [interrupted] */
+  const waits = (interrupted = true) => {
+    off = interrupted;
+    if (off && unanswered) said.textContent = LATER;
+  };
+  const screen = openScreen({ model, el }, { kind: "start", lost: waits, line: waits });
   const body = make("div", {});
   const said = make("p", { class: "ts-said", role: "status" });
   screen.show(screen.alert, said, body);
@@ -107,13 +123,19 @@ export function renderStart({ model, el }) {
    * @param {Record<string, unknown>} [more]
    */
   const ask = (type, more = {}) => {
-    if (body.getAttribute("aria-busy") === "true" || screen.isLost()) return;
+    if (body.getAttribute("aria-busy") === "true" || (screen.isLost() && more.quietly)) return;
     if (!more.quietly) {
+      unanswered = { type, ...more };
       body.setAttribute("aria-busy", "true");
-      said.textContent = "One moment.";
+      said.textContent = off ? LATER : "One moment.";
       screen.alert.textContent = "";
     }
-    model.send({ type, ...more });
+    if (!screen.isLost()) model.send({ type, ...more });
+  };
+  const askAgain = () => {
+    const left = unanswered;
+    unanswered = null;
+    if (left && (left.type === "sign-in" || model.get("me").id)) ask(left.type, left);
   };
   /**
    * @param {string} text
@@ -407,6 +429,7 @@ export function renderStart({ model, el }) {
         make("h2", {}, `Working as ${me.name} (${me.id})`),
         me.ticket // there is none where the college's server says who works
           ? button("Not you? Sign out", "sign-out", () => {
+              tickets.drop(); // whether or not a kernel hears of it
               ask("sign-out");
               document.dispatchEvent(new CustomEvent("twoshaft-signed-out"));
             })
@@ -487,15 +510,19 @@ export function renderStart({ model, el }) {
   const later = () => {
     clearTimeout(waiting);
     waiting = setTimeout(() => {
+      const resumed = resuming;
       resuming = false;
+      if (!resumed) unanswered = null;
       noteWho();
       draw();
+      if (resumed) askAgain();
     }, 0);
   };
   model.on("change", later);
   noteWho();
   draw();
   if (ticket) model.send({ type: "resume", name: ticket.id, ticket: ticket.ticket });
+  else askAgain();
   // Coming back from an exercise, the list shows what was answered there.
   const back = () => {
     if (!document.hidden && model.get("me").id) ask("look", { quietly: true });

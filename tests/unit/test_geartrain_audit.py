@@ -81,6 +81,32 @@ def test_a_module_that_is_not_known_is_not_held_against_anything(unit):
     assert audit_gear_train(blank) == ()
 
 
+@pytest.mark.parametrize(
+    ("teeth", "far"),
+    [
+        ({"mesh-idler": 8, "mesh-reverse": 10}, "too far apart"),
+        ({"mesh-reverse": 90}, "too near each other"),
+    ],
+)
+def test_an_idler_must_reach_the_gears_of_both_its_shafts(unit, teeth, far):
+    found = audit_gear_train(changed(unit, **teeth))
+    assert [finding.what for finding in found] == [
+        "no place of idler-shaft suits its gears: input-shaft and output-shaft lie "
+        f"{far} for their teeth"
+    ]
+    assert "tarnbeck-b5.yaml, line" in found[0].where
+
+
+def test_an_idler_whose_module_is_not_known_reaches_as_far_as_it_must(unit):
+    train = changed(unit, **{"mesh-reverse": 90}).gear_train
+    meshes = tuple(
+        m.model_copy(update={"module_mm": None}) if m.id == "mesh-reverse" else m
+        for m in train.meshes
+    )
+    blank = unit.with_sections(gear_train=train.model_copy(update={"meshes": meshes}))
+    assert audit_gear_train(blank) == ()
+
+
 @pytest.mark.parametrize("helix", [0.0, 24.0])
 def test_distances_are_the_other_way_round_than_the_shift(helix):
     angle = math.radians(helix)

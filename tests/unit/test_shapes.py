@@ -194,6 +194,16 @@ def test_the_draft_read_again_is_the_same_section(late, bare):
         ({"axes": {"output": {"distance mm": 78}}}, "its gears meet at 75.00 mm"),
         ({"axes": {"idler": {"angle deg": 160}}}, "its gears meet at 78.75 mm"),
         ({"solids": {"output-first": {"z mm": [-40, -34.5]}}}, "do not face each other"),
+        (
+            {"solids": {"reverse-idler": {"z mm": [-30, -20]}}},
+            "must slide more than 31 mm to face 'input-reverse' and 'output-reverse', and the rail "
+            "of reverse moves 7 mm",
+        ),
+        (
+            {"solids": {"output-reverse": {"z mm": [33, 41]}}},
+            "slides for reverse, and at no place does it face 'input-reverse' and 'output-reverse'",
+        ),
+        ({"solids": {"output-pinion": {"z mm": [40, 50]}}}, "'mesh-final' do not face each other"),
         ({"solids": {"output-first": {"axis": "input"}}}, "but turns with 'output-shaft'"),
         ({"solids": {"output-nut": {"outside mm": [[150, 15], [167, 15]],
                                     "inside mm": [[150, 10], [167, 10]]}}}, "lies in"),
@@ -206,6 +216,24 @@ def test_what_is_wrong_is_said_with_its_line(late, changes, said):
     assert any(said in finding.sentence for finding in found), [f.sentence for f in found]
     assert all(finding.where.startswith("tarnbeck-b5.yaml, line") for finding in found)
     assert all(finding.mend for finding in found)
+
+
+def test_a_gear_without_synchroniser_that_faces_its_mate_all_the_time_has_dogs(late):
+    dogs = changed(late, solids={"reverse-idler": {"z mm": [11, 19.5]}})
+    assert not [f for f in audit_shapes(dogs) if "slide" in f.what]
+
+
+def test_a_distance_that_rests_on_a_usual_module_is_held_against_no_axis(late):
+    train = late.gear_train
+    unknown = train.model_copy(
+        update={
+            "distances": (),
+            "meshes": tuple(mesh.model_copy(update={"module_mm": None}) for mesh in train.meshes),
+        }
+    )
+    axes = {"output": {"distance mm": 78}}
+    found = audit_shapes(changed(late.with_sections(gear_train=unknown), axes=axes))
+    assert not [f for f in found if "gears meet at" in f.what]
 
 
 @pytest.mark.parametrize(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from itertools import combinations, permutations
 
 from twoshaft.errors import OutOfRangeError
 from twoshaft.models.geartrain.centres import centre_distances, centre_fit
@@ -67,6 +68,10 @@ def audit_gear_train(unit: Unit) -> tuple[Finding, ...]:
         say("meshes", other.id, f"{one.id} and {other.id} lie on the same two shafts, and no "
             "distance of the shafts fits the teeth of both", "change teeth, module or helix angle "
             "of one of them")  # fmt: skip
+    for far, idler, ends, mesh in _out_of_reach(train):
+        say("meshes", mesh.id, f"no place of {idler} suits its gears: {' and '.join(ends)} lie "
+            f"{far} for their teeth", f"change teeth or module, or the distance of "
+            f"{' and '.join(ends)}")  # fmt: skip
     forward = None
     for gear in train.gears:
         try:
@@ -102,6 +107,40 @@ def audit_gear_train(unit: Unit) -> tuple[Finding, ...]:
                 f"{' and '.join(synchroniser.gears)}: their loose gears turn on different shafts",
                 "give each a synchroniser, or put the loose gears on one shaft")  # fmt: skip
     return tuple(found)
+
+
+def _out_of_reach(train: GearTrain) -> Iterator[tuple[str, str, tuple[str, ...], Mesh]]:
+    """Idlers whose other two shafts are too far apart or too near, with one of their meshes."""
+    spans = _spans(train)
+    on_the_way = (train.input, train.driven_from, train.turned_last)
+    for idler in (shaft for shaft in train.shafts if shaft not in on_the_way):
+        meshes = {
+            other: mesh
+            for mesh in train.meshes
+            for shaft, other in permutations((mesh.driving.shaft, mesh.driven.shaft))
+            if shaft == idler
+        }
+        for ends in combinations(sorted(meshes), 2):
+            pairs = [frozenset((idler, end)) for end in ends] + [frozenset(ends)]
+            if not set(pairs) <= set(spans):
+                continue
+            (low, high), (other_low, other_high), (least, most) = (spans[pair] for pair in pairs)
+            if least > high + other_high:
+                yield "too far apart", idler, ends, meshes[ends[1]]
+            elif most < max(low - other_high, other_low - high):
+                yield "too near each other", idler, ends, meshes[ends[1]]
+
+
+def _spans(train: GearTrain) -> dict[frozenset[str], tuple[float, float]]:
+    """Least and most distance of shafts that are listed, or whose teeth and module are known."""
+    found = {frozenset(distance.between): (distance.mm,) * 2 for distance in train.distances}
+    for mesh in train.meshes:
+        shafts = frozenset((mesh.driving.shaft, mesh.driven.shaft))
+        if mesh.module_mm is not None and shafts not in found:
+            teeth = (mesh.driving.teeth, mesh.driven.teeth)
+            helix_rad = math.radians(mesh.helix_deg)
+            found[shafts] = centre_distances(teeth, mesh.module_mm, helix_rad, SHIFT_SUM)
+    return found
 
 
 def _apart(train: GearTrain) -> Iterator[tuple[Mesh, Mesh]]:

@@ -6,11 +6,16 @@ import math
 from collections.abc import Iterator
 
 from twoshaft.errors import UnitFileError
-from twoshaft.models.shape.axes import axis_heights, axis_places, centre_distance
+from twoshaft.models.shape.axes import (
+    axis_heights,
+    axis_places,
+    centre_distance,
+    distance_is_told,
+)
 from twoshaft.models.shape.blocking import in_the_way, overlaps
 from twoshaft.models.shape.forms import solid_pieces
+from twoshaft.models.shape.sliding import missed, slid
 from twoshaft.units.findings import Finding
-from twoshaft.units.sections.geartrain import GearTrain, Mesh
 from twoshaft.units.sections.shapes import GearSolid, Shapes, Slab, Turned
 from twoshaft.units.unit import Unit
 
@@ -28,8 +33,9 @@ def audit_shapes(unit: Unit) -> tuple[Finding, ...]:
     -------
     tuple of Finding
         Names that the unit lacks; outlines that cross themselves; gears that do not meet at
-        their centre distance; parts that lie in each other; parts that cannot get where they
-        belong. Later ones are looked for only where nothing was found before.
+        their centre distance, or slide past each other; parts that lie in each other; parts that
+        cannot get where they belong. Later ones are looked for only where nothing was found
+        before.
 
     Examples
     --------
@@ -130,11 +136,13 @@ def _meshes(unit: Unit, shapes: Shapes) -> Iterator[Finding]:
                 f"gear '{solid.id}' lies on '{solid.axis}', but turns with '{shaft}'",
                 f"put it on the axis of '{shaft}'",
             )
+    sliding = [mesh for meshes in slid(train).values() for mesh in meshes]
     on_shaft = {axis.shaft: axis.id for axis in shapes.axes if axis.shaft is not None}
     for mesh in train.meshes:
-        ends = [on_shaft.get(side.shaft) for side in (mesh.driving, mesh.driven)]
-        if ends[0] is not None and ends[1] is not None:
-            wanted = centre_distance(train, mesh.driving.shaft, mesh.driven.shaft)
+        shafts = mesh.driving.shaft, mesh.driven.shaft
+        ends = [on_shaft.get(shaft) for shaft in shafts]
+        if ends[0] is not None and ends[1] is not None and distance_is_told(train, *shafts):
+            wanted = centre_distance(train, *shafts)
             apart = math.dist(places[ends[0]], places[ends[1]])
             if wanted is not None and abs(apart - wanted) > _APART_MM:
                 yield Finding(
@@ -144,29 +152,17 @@ def _meshes(unit: Unit, shapes: Shapes) -> Iterator[Finding]:
                     "leave out the distance, or correct it or the angle",
                 )
         pair = [gears.get((mesh.id, side)) for side in ("driving", "driven")]
-        if pair[0] is None or pair[1] is None:
+        if pair[0] is None or pair[1] is None or mesh in sliding:
             continue
         low = max(one.z_mm[0] for one in pair if one)
         high = min(one.z_mm[1] for one in pair if one)
-        if low >= high and not _slides(train, mesh):
+        if low >= high:
             yield Finding(
                 unit.where("shapes", "solids", pair[1].id, "z_mm"),
                 f"the gears of mesh '{mesh.id}' do not face each other along the shafts",
                 "give both the same z",
             )
-
-
-def _slides(train: GearTrain, mesh: Mesh) -> bool:
-    """Whether a gear of the mesh is slid in and out: engaged, and by no synchroniser."""
-    synchronised = {gear for one in train.synchronisers for gear in one.gears}
-    sliding = {
-        other.loose
-        for gear in train.gears
-        if gear.id not in synchronised
-        for other in train.meshes
-        if other.id in gear.engages
-    }
-    return bool({mesh.driving.shaft, mesh.driven.shaft} & sliding)
+    yield from missed(unit, gears)
 
 
 def _overlaps(unit: Unit, shapes: Shapes) -> Iterator[Finding]:

@@ -42,12 +42,24 @@ def centre_distance(train: GearTrain, one: str, other: str) -> float | None:
     """
     pair = {one, other}
     listed = (entry.mm for entry in train.distances if set(entry.between) == pair)
-    by_gears = (
-        sum(reference_radii(mesh))
+    meshes = [m for m in train.meshes if {m.driving.shaft, m.driven.shaft} == pair]
+    meshes.sort(key=lambda mesh: mesh.module_mm is None)  # a usual module is the last resort
+    return next(listed, next((sum(reference_radii(mesh)) for mesh in meshes), None))
+
+
+def distance_is_told(train: GearTrain, one: str, other: str) -> bool:
+    """Whether a unit says how far two of its shafts are apart, itself or by a module.
+
+    Examples
+    --------
+    >>> distance_is_told(unit.gear_train, "idler-shaft", "input-shaft")
+    True
+    """
+    pair = {one, other}
+    return any(set(entry.between) == pair for entry in train.distances) or any(
+        mesh.module_mm is not None and {mesh.driving.shaft, mesh.driven.shaft} == pair
         for mesh in train.meshes
-        if {mesh.driving.shaft, mesh.driven.shaft} == pair
     )
-    return next(listed, next(by_gears, None))
 
 
 def working_radii(train: GearTrain, mesh: Mesh) -> tuple[float, float]:

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 from rich.console import Console
 
-from twoshaft.errors import CohortError
+from twoshaft.errors import CohortError, UnitFileError
 from twoshaft_grader.desk.call import command
 from twoshaft_grader.desk.errors import SOME_LEFT
 from twoshaft_grader.desk.shown import shown
@@ -23,6 +23,8 @@ if TYPE_CHECKING:  # the library behind a command is loaded when it is used: --h
     from twoshaft_grader.cohort.not_done import NotDone
 
 TRACE = "--trace"
+MOST_TOLD = 60
+"""Findings of one file that are told; who has more corrects these first."""
 
 app = typer.Typer(
     name="twoshaft",
@@ -73,6 +75,15 @@ AssignmentArgument = Annotated[
     str | None,
     typer.Argument(help="As order-of-work-1; without it, everything that is handed out."),
 ]
+
+
+def say_findings(error: UnitFileError) -> None:
+    """Say what is wrong in a file, one sentence each, where errors are said."""
+    found = error.findings or (error,)
+    for finding in found[:MOST_TOLD]:
+        print(finding.sentence, file=sys.stderr)
+    if len(found) > MOST_TOLD:
+        print(f"And {len(found) - MOST_TOLD} more; correct these first.", file=sys.stderr)
 
 
 def cohort_at(folder: Path | None) -> Cohort:

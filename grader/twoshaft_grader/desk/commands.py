@@ -42,6 +42,7 @@ from twoshaft_grader.desk.app import (
     names,
     privately,
     say,
+    say_findings,
     status,
     tell_not_done,
     unit_app,
@@ -541,8 +542,7 @@ def unit_check(
         with Bar("checking the unit"):
             unit = sound_unit(file)
     except UnitFileError as error:
-        for finding in error.findings or (error,):
-            print(finding.sentence, file=sys.stderr)
+        say_findings(error)
         return 2
     name = unit.identity.name
     say(f"{name}: {len(unit.operations)} operations, {len(unit.rules)} rules, nothing to correct.")

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import sys
 from typing import Annotated
 
 import typer
 
-from twoshaft_grader.desk.app import CohortOption, app, cohort_at, say
+from twoshaft_grader.desk.app import CohortOption, app, cohort_at, say, say_findings
 
 rules_app = typer.Typer(
     no_args_is_help=True, help="What is enough for each outcome.", rich_markup_mode=None
@@ -123,8 +122,7 @@ def rules_safety(cohort: CohortOption = None) -> int:
     try:
         own = bring_sources(place)
     except UnitFileError as error:
-        for finding in error.findings or (error,):
-            print(finding.sentence, file=sys.stderr)
+        say_findings(error)
         return 2
     for caution in safety.cautions:
         said = "; ".join(f"{who}: {source}" for who, source in own.told(caution).items())

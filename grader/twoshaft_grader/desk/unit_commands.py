@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from twoshaft_grader.desk.app import say, unit_app
+from twoshaft_grader.desk.app import say, say_findings, unit_app
 
 if TYPE_CHECKING:
     from twoshaft.units import Unit
@@ -133,12 +133,11 @@ def unit_take(
     from twoshaft_grader.records.unit_files import take_sheets
 
     try:
-        kept = take_sheets(place, into)
+        kept, told = take_sheets(place, into)
     except UnitFileError as error:
-        for finding in error.findings or (error,):
-            print(finding.sentence, file=sys.stderr)
+        say_findings(error)
         return 2
-    say(f"Took {place} into {into}; as it was before, it is kept as {kept}.")
+    say(f"Took {place} into {into}: {told}. As it was before, it is kept as {kept}.")
     return 0
 
 

@@ -191,11 +191,11 @@ class OwnUnit(Page):
             work.begin("taking the spreadsheet in")
             self._about, self._mend = into.name, ()
             try:
-                take_sheets(values.file("sheets"), into)
+                _, told = take_sheets(values.file("sheets"), into)
             except UnitFileError as error:
                 self._mend = self._sentences(error.findings or (error,))
                 return "Nothing was taken: what to correct stands in the table."
-            return f"Taken into {into.name}."
+            return f"Taken into {into.name}: {told}."
         chosen = values.need("unit", "the unit")
         source, about = unit_named(self.desk.root, chosen), chosen.removeprefix(f"{UNITS}/")
         if act == "check":

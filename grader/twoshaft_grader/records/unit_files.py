@@ -54,24 +54,25 @@ def not_there(file: Path) -> None:
         raise CohortError(f"{file} is there already", mend="give another name, or move it away")
 
 
-def take_sheets(place: Path, into: Path) -> Path:
+def take_sheets(place: Path, into: Path) -> tuple[Path, str]:
     """Take parts, operations and reasons from a spreadsheet into a unit file.
 
     Returns
     -------
-    Path
-        Where the file is kept as it was before.
+    tuple of Path and str
+        Where the file is kept as it was before, and what was taken, in words.
 
     Raises
     ------
     UnitFileError
         With everything that would be wrong, by row and column; nothing was written.
     """
-    text = taken_in(into, read_sheets(place))
+    sheets = read_sheets(place)
+    text = taken_in(into, sheets)
     kept = into.with_name(f"{into.name}.before")
     write_file(kept, into.read_bytes())
     write_file(into, text)
-    return kept
+    return kept, sheets.in_words()
 
 
 def _is_meant(word: str, row: Mapping[str, str]) -> bool:

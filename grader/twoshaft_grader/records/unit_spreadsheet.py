@@ -12,7 +12,6 @@ import csv
 import io
 import json
 import re
-import zipfile
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -20,19 +19,27 @@ from typing import Any
 
 from twoshaft.errors import UnitFileError
 from twoshaft.stored.writing import write_file
+from twoshaft.units.findings import Finding, error_of
 from twoshaft.units.loader import unit_of
+from twoshaft.units.nearest import meant
 from twoshaft.units.source import TYPICAL, Node, parse_nodes
 from twoshaft.units.unit import Unit
+from twoshaft_grader.records.spreadsheet_tables import (
+    FORMULA,
+    GUARD,
+    MOST_ROWS,
+    Table,
+    at,
+    letter,
+    read_tables,
+)
 
 LISTS = frozenset({"parts", "tools", "consumables", "loses", "any of"})
 """Columns that hold several ids, with semicolons between them."""
 NUMBERS = frozenset({"minutes to do", "minutes to undo"})
 YES_OR_NO = frozenset({"in place", "single use", "damaged by removal", "safety"})
 _YES, _NO = frozenset({"yes", "true", "x", "1"}), frozenset({"no", "false", "0"})
-_GUARD = "'"  # before a text that a spreadsheet would take for a formula
-_FORMULA = ("=", "+", "-", "@", _GUARD)
-_MOST_BYTES = 20_000_000
-_MOST_ROWS = 5000
+_NUMBER = re.compile(r"[+-]?[0-9]{1,9}([.,][0-9]{1,9})?")
 
 
 @dataclass(frozen=True, eq=False)
@@ -105,8 +112,7 @@ def write_sheets(place: Path, unit: Unit | None) -> None:
     for sheet, rows in tables.items():
         out = io.StringIO()
         csv.writer(out, lineterminator="\n").writerows(
-            [f"{_GUARD}{text}" if text.startswith(_FORMULA) else text for text in row]
-            for row in rows
+            [f"{GUARD}{text}" if text.startswith(FORMULA) else text for text in row] for row in rows
         )
         write_file(place / f"{sheet.name}.csv", out.getvalue())
 
@@ -143,132 +149,128 @@ def _workbook(tables: Mapping[Sheet, list[list[str]]]) -> bytes:
         for column, heading in enumerate(sheet.columns):
             page.set_column(column, column, 40 if heading in ("name", "why", "plain") else 20)
             if heading in YES_OR_NO:
-                page.data_validation(1, column, _MOST_ROWS, column,
+                page.data_validation(1, column, MOST_ROWS, column,
                                      {"validate": "list", "source": ["yes", "no"]})  # fmt: skip
     book.close()
     return out.getvalue()
 
 
-def read_sheets(place: Path) -> dict[str, Node]:
-    """Read the tables of a workbook or folder.
+@dataclass(frozen=True)
+class Sheets:
+    """What a spreadsheet holds.
 
-    Returns
-    -------
-    dict of Node
-        Lists of entries by section; a table that is not there is not in it.
+    Attributes
+    ----------
+    entries : dict of Node
+        Lists of entries by section; a table without rows is not in it.
+    columns : dict of frozenset
+        The keys of an entry that a section's table has a column for.
+    others : tuple of str
+        Tables that are none of ours, and were not read.
+    """
+
+    entries: Mapping[str, Node]
+    columns: Mapping[str, frozenset[str]]
+    others: tuple[str, ...] = ()
+
+    def in_words(self) -> str:
+        """What it holds, what it lacks, and what was not read."""
+        held = {
+            sheet.name: len(self.entries[sheet.section].value)
+            for sheet in SHEETS
+            if sheet.section in self.entries
+        }
+        told = ", ".join(f"{name} {count}" for name, count in held.items())
+        lacking = [sheet.name for sheet in SHEETS if sheet.name not in held]
+        if lacking:
+            told += f"; {' and '.join(lacking)} stay as they were"
+        if self.others:
+            told += f"; not read: {', '.join(self.others)}"
+        return told
+
+
+def read_sheets(place: Path) -> Sheets:
+    """Read the tables of a workbook or folder.
 
     Raises
     ------
     UnitFileError
         If there is nothing to read, or a heading or a cell is not understood.
     """
-    found = {}
+    tables = read_tables(place, [sheet.name for sheet in SHEETS])
+    entries, columns = {}, {}
     for sheet in SHEETS:
-        rows, name = _read(place, sheet)
-        if rows is not None:
-            found[sheet.section] = _entries(sheet, rows, name)
-    if not found:
-        names = ", ".join(sheet.name for sheet in SHEETS)
+        table = tables.found.get(sheet.name)
+        if table is not None and table.rows:
+            keys = _keys(sheet, table)
+            if node := _entries(sheet, table, keys):
+                entries[sheet.section], columns[sheet.section] = node, frozenset(keys.values())
+    if not entries:
         raise UnitFileError(
-            f"none of the tables {names} is in it", where=place.name, mend="keep their names"
+            "no table has a row below its headings", where=place.name, mend="write entries in it"
         )
-    return found
+    return Sheets(entries, columns, tables.others)
 
 
-def _read(place: Path, sheet: Sheet) -> tuple[list[list[Any]] | None, str]:
-    if place.is_dir():
-        path = place / f"{sheet.name}.csv"
-        if not path.is_file():
-            return None, path.name
-        try:
-            text = path.read_text(encoding="utf-8-sig")
-        except UnicodeDecodeError:
-            raise UnitFileError(
-                "the file is not UTF-8 text", where=path.name, mend="save it as CSV UTF-8"
-            ) from None
-        first = text.partition("\n")[0]
-        between = ";" if first.count(";") > first.count(",") else ","
-        try:
-            rows = csv.reader(io.StringIO(text, newline=""), delimiter=between, strict=True)
-            return [[_unguarded(value) for value in row] for row in rows], path.name
-        except csv.Error as trouble:
-            raise UnitFileError(
-                f"the CSV cannot be read ({trouble})", where=path.name, mend="save it again as CSV"
-            ) from None
-    return _read_workbook(place, sheet), f"{place.name}, {sheet.name}"
-
-
-def _read_workbook(place: Path, sheet: Sheet) -> list[list[Any]] | None:
-    from openpyxl import load_workbook
-
-    try:
-        with zipfile.ZipFile(place) as packed:
-            size = sum(one.file_size for one in packed.infolist())
-        if size > _MOST_BYTES:
-            raise UnitFileError(
-                "the workbook is too large", where=place.name, mend="keep only the tables in it"
-            )
-        book = load_workbook(place, read_only=True, data_only=True)
-    except FileNotFoundError:
-        raise UnitFileError(
-            "there is no such file or folder", where=place.name, mend="check the name"
-        ) from None
-    except UnitFileError:
-        raise
-    except Exception:  # whatever a damaged workbook makes the library say
-        raise UnitFileError(
-            "the workbook cannot be read", where=place.name, mend="save it again as XLSX"
-        ) from None
-    try:
-        if sheet.name not in book.sheetnames:
-            return None
-        rows = book[sheet.name].iter_rows(max_row=_MOST_ROWS, values_only=True)
-        return [list(row) for row in rows]
-    finally:
-        book.close()
-
-
-def _entries(sheet: Sheet, rows: list[list[Any]], file: str) -> Node:
-    headings = [_said(value).lower() for value in rows[0]] if rows else []
+def _keys(sheet: Sheet, table: Table) -> dict[int, str]:
+    """The key of an entry that each column stands for."""
     known = {**sheet.columns, **{key: key for key in sheet.columns.values()}}
-    for number, heading in enumerate(headings):
+    row, headings = table.rows[0]
+    keys: dict[int, str] = {}
+    found = []
+    for number, text in enumerate(headings):
+        heading = " ".join(text.split()).lower()
+        where = at(table.name, row, number)
         if heading and heading not in known:
-            raise UnitFileError(
-                f"the heading '{heading}' is not known",
-                where=Cell(heading, file, 1, column=_letter(number)).where,
-                mend=f"the headings are {', '.join(sheet.columns)}",
-            )
-    entries = []
-    for line, row in enumerate(rows[1:], 2):
+            mend = meant(heading, sheet.columns)
+            if not mend.endswith("?"):
+                mend = f"the headings are {', '.join(sheet.columns)}"
+            found.append(Finding(where, f"the heading '{text}' is not known", mend))
+        elif heading and known[heading] in keys.values():
+            what = f"the heading '{text}' stands there a second time"
+            found.append(Finding(where, what, "keep one of the two columns"))
+        elif heading:
+            keys[number] = known[heading]
+    if sheet.section != "rules" and "id" not in keys.values() and not found:
+        found.append(Finding(at(table.name, row), "no column is headed 'id'", "add it"))
+    if found:
+        raise error_of(found)
+    return keys
+
+
+def _entries(sheet: Sheet, table: Table, keys: Mapping[int, str]) -> Node | None:
+    entries, found = [], []
+    for line, row in table.rows[1:]:
         entry: dict[str, Node] = {}
-        for number, (heading, value) in enumerate(zip(headings, row, strict=False)):
-            text = _said(value)
-            if text and heading:
-                key = known[heading]
-                entry[key] = _cell(key, text, Cell(None, file, line, column=_letter(number)))
-        if not entry:
-            continue
+        for number, text in enumerate(row):
+            cell = Cell(None, table.name, line, column=letter(number))
+            if not text:
+                continue
+            if number not in keys:
+                found.append(
+                    Finding(cell.where, "there is no heading above it", _no_heading(table))
+                )
+                continue
+            key = keys[number]
+            entry[key] = _cell(key, text, cell)
+            if key in YES_OR_NO and not isinstance(entry[key].value, bool):
+                what = f"'{key}' is '{text}', which is neither yes nor no"
+                found.append(Finding(cell.where, what, "write yes, or leave it empty"))
         if sheet.section == "rules" and "id" not in entry:
             before, after = entry.get("earlier"), entry.get("later")
             if before is not None and after is not None:
                 made = f"{before.value}-then-{after.value}"[-60:].strip("-")
-                entry["id"] = Cell(made, file, line)
-        entries.append(Cell(entry, file, line))
-    return Cell(entries, file, 1)
+                entry["id"] = Cell(made, table.name, line)
+        entries.append(Cell(entry, table.name, line))
+    if found:
+        raise error_of(found)
+    return Cell(entries, table.name, 1) if entries else None
 
 
-def _said(value: Any) -> str:
-    if value is None:
-        return ""
-    if isinstance(value, bool):
-        return "yes" if value else "no"
-    if isinstance(value, float):
-        return f"{value:.12g}"
-    return str(value).strip()
-
-
-def _unguarded(text: str) -> str:
-    return text[1:] if text.startswith(_GUARD) and text[1:].startswith(_FORMULA) else text
+def _no_heading(table: Table) -> str:
+    if table.name.endswith(".csv"):
+        return "put a text that has commas in it between double quotes, or add the heading"
+    return "add the heading, or delete what stands there"
 
 
 def _cell(key: str, text: str, empty: Cell) -> Node:
@@ -277,37 +279,26 @@ def _cell(key: str, text: str, empty: Cell) -> Node:
         ids = [one.strip() for one in re.split(r"[;,\n]", text)]
         return replace(empty, value=[replace(empty, value=one) for one in ids if one])
     if key in NUMBERS:
-        try:
-            number = float(text.replace(",", ".") if text.count(",") == 1 else text)
-            return replace(empty, value=int(number) if number.is_integer() else number)
-        except (ValueError, OverflowError):
+        if not _NUMBER.fullmatch(text):
             return replace(empty, value=text)
+        number = float(text.replace(",", "."))
+        return replace(empty, value=int(number) if number.is_integer() else number)
     if key in YES_OR_NO and text.lower() in _YES | _NO:
         return replace(empty, value=text.lower() in _YES)
     return replace(empty, value=text)
 
 
-def _letter(number: int) -> str:
-    letters = ""
-    number += 1
-    while number:
-        number, rest = divmod(number - 1, 26)
-        letters = chr(ord("A") + rest) + letters
-    return letters
-
-
-def taken_in(file: Path, sheets: Mapping[str, Node]) -> str:
+def taken_in(file: Path, sheets: Sheets) -> str:
     """A unit file with the entries of a spreadsheet in place of its own.
 
-    Comments outside those sections stay; a figure keeps its mark of a typical one until it is
-    another.
+    Comments outside those sections stay, and so does what the spreadsheet has no column for; a
+    figure keeps its mark of a typical one until it is another.
 
     Parameters
     ----------
     file : Path
         The unit file, no variant.
-    sheets : mapping
-        From :func:`read_sheets`.
+    sheets : Sheets
 
     Raises
     ------
@@ -321,15 +312,15 @@ def taken_in(file: Path, sheets: Mapping[str, Node]) -> str:
             "a variant names only what differs", where=root.where, mend="take it into its base"
         )
     merged = dict(root.value)
-    for section, node in sheets.items():
+    for section, node in sheets.entries.items():
         before = {
             entry.identifier(): entry for entry in _list(root.value.get(section)) if entry.value
         }
-        columns = next(s.columns.values() for s in SHEETS if s.section == section)
+        columns = sheets.columns[section]
         entries = [_with_the_rest(entry, before, columns) for entry in node.value]
         merged[section] = replace(node, value=entries)
     unit_of(replace(root, value=merged))
-    for section in sheets:
+    for section in sheets.entries:
         text = _with_section(text, section, _written(merged[section]))
     if parse_nodes(text, file.name).plain() != {key: node.plain() for key, node in merged.items()}:
         raise UnitFileError(
@@ -344,13 +335,16 @@ def _list(node: Node | None) -> list[Node]:
     return node.value if node is not None and isinstance(node.value, list) else []
 
 
-def _with_the_rest(entry: Node, before: Mapping[str | None, Node], columns: Iterable[str]) -> Node:
+def _with_the_rest(entry: Node, before: Mapping[str | None, Node], columns: frozenset[str]) -> Node:
     """The entry, what only the file holds of it, and the marks of figures that stayed."""
     old = before.get(entry.identifier())
     if old is None:
         return entry
-    known = set(columns)
-    rest = {key: node for key, node in old.value.items() if key not in known}
+    rest = {
+        key: node
+        for key, node in old.value.items()
+        if key not in columns and key not in entry.value
+    }
     new = {
         key: replace(node, typical=True)
         if key in old.value and old.value[key].typical and old.value[key].value == node.value

@@ -26,6 +26,14 @@ def gear_alone(given, answers):
     return f"{driven / driving:.4f}"
 
 
+def sound(given, answers):
+    """The shaft or case next to the one thing that is wrong: a part that lies as it should."""
+    opened = given["opened"]["units"][0]
+    right = answers["opened-1"][0][-1]
+    spots = [letter for letter, _ in opened["scene"]["spots"] if letter != right]
+    return [f"wrong={spots[0]}"]
+
+
 def other(field, *, to):
     """The right answers, with one line of them answered otherwise."""
 
@@ -54,8 +62,8 @@ WRONG = [
      "10 times too large"),
     ("one case sent to the wrong check", "driver-first", other("driver-first", to="oil"), 2 / 3,
      "4 of the 5 lines"),
-    ("one case opened in the wrong place", "driver-open", other("driver-open", to="joint"), 2 / 3,
-     "4 of the 5 lines"),
+    ("a sound part pointed at", "opened-1", sound, 0.0, "One thing"),
+    ("the other way to be wrong", "opened-how", other("opened-how", to="off"), 0.0, "One thing"),
     ("a misbuild that a passed check rules out", "explain-all", other("explain-all", to="can"), 0.0,
      "would read otherwise"),
     ("minutes spent on a check that tells nothing", "search-apart", other("search-apart", to="none"),

@@ -44,6 +44,10 @@ def moisture_alone(unit):
     return unit.with_sections(faces=unit.faces.model_copy(update={"sealants": some}))
 
 
+def without_shapes(unit):
+    return unit.with_sections(shapes=None)
+
+
 def fixed_side_gears(unit):
     train = unit.gear_train
     differential = train.differential.model_copy(update={"side_gear_play": None})
@@ -100,6 +104,7 @@ WITHOUT = {
     "seal-track": section_without("inspect", "seal"),
     "leak-test": section_without("close_out", "leak_test"),
     "ring-work": section_without("close_out", "ring"),
+    "shapes": without_shapes,
 }
 ALSO = {"press": {"warmed-press"}, "differential": {"side-gear-play", "speed-drive"}}
 """What goes with an entry, because it stands in it."""

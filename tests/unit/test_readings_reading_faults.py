@@ -1,14 +1,18 @@
 """What learners are given in the module Reading faults backwards: own, equally hard, no answers."""
 
 import json
+import math
+import re
 from collections import Counter
 
 import pytest
 
 from twoshaft.errors import UnitFileError
-from twoshaft.models import faults
+from twoshaft.models import faults, shape
+from twoshaft.plots.unit_scene import ScenePicture
 from twoshaft.readings import draw, given_in
 from twoshaft.readings.reading_faults import TASKS
+from twoshaft.readings.scenes import lies_in
 from twoshaft.records import labels, to_json
 from twoshaft.units.sections.order import RuleKind
 
@@ -44,7 +48,7 @@ def test_a_resit_changes_the_task_not_only_the_numbers(unit):
         assert one.stop.found[0] != two.stop.found[0]
         scenes = [
             (*(getattr(given.stop, name)[-3:] for name in ("cases", "found")),
-             given.driver.first.lines, given.driver.opened.lines, given.cord.taken.lines)
+             given.driver.first.lines, given.cord.taken.lines)
             for given in (one, two)
         ]  # fmt: skip
         for before, after in zip(*scenes, strict=True):
@@ -69,10 +73,45 @@ def test_letters_say_nothing_of_what_they_stand_for(drawn):
 
 
 def test_every_answer_of_what_drivers_say_comes_up(drawn):
-    for name in ("first", "opened"):
-        shown = Counter(row.id for g in drawn.values() for row in getattr(g.driver, name).lines)
-        assert len(shown) == 12 and min(shown.values()) > 25
-        assert all(len(getattr(g.driver, name).lines) == 5 for g in drawn.values())
+    shown = Counter(row.id for g in drawn.values() for row in g.driver.first.lines)
+    assert len(shown) == 12 and min(shown.values()) > 25
+    assert all(len(g.driver.first.lines) == 5 for g in drawn.values())
+
+
+def test_one_thing_is_wrong_in_each_opened_unit_and_its_letter_stands_there(unit, drawn):
+    wrongs, letters = Counter(), Counter()
+    for given in drawn.values():
+        kinds = []
+        for one in given.opened.units:
+            view, scene = one.scene.view, one.scene
+            wrong = shape.what_is_wrong(unit, view, lies_in(scene))
+            (kind,) = set(wrong.values())
+            at = {spot.id for spot in scene.spots if spot.text in wrong}
+            seen = shape.places_seen(unit, view)
+            at |= {place.letter for place in one.open for part in wrong if part in seen
+                   and math.dist((place.z_mm, place.height_mm), seen[part]) < 1}  # fmt: skip
+            assert 1 <= len(at) <= 2 and len(scene.spots) + len(one.open) == 10
+            assert (kind == "missing") == (not at & {spot.id for spot in scene.spots})
+            kinds.append(kind)
+            wrongs[kind, next(iter(wrong))] += 1
+            letters.update(at)
+        assert len(set(kinds)) == 2
+    assert len(wrongs) >= 30 and max(wrongs.values()) < 30
+    assert {kind for kind, _ in wrongs} == {"turned", "missing", "off"}
+    assert set(letters) == set("ABCDEFGHIJ") and max(letters.values()) < 2 * min(letters.values())
+
+
+def test_neither_picture_nor_words_of_an_opened_unit_tell_what_is_wrong(unit, drawn):
+    for given in list(drawn.values())[:12]:
+        for one in given.opened.units:
+            picture = ScenePicture(unit, one.scene, one.open, one.window_mm)
+            marks = re.findall(r'data-mark="(\w)"', picture.svg)
+            assert sorted(marks) == list("ABCDEFGHIJ") == [letter for letter, _ in picture.spots]
+            assert len(picture.svg) < 300_000
+            assert not any(part.id in picture.svg for part in unit.parts if "-" in part.id)
+            felt = dict(picture.spots)
+            told = {felt[place.letter].partition(",")[0] for place in one.open}
+            assert told == {"nothing that a finger meets"}
 
 
 def test_at_least_one_of_six_explains_the_record_and_one_does_not(unit, drawn):

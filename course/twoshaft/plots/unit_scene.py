@@ -17,6 +17,7 @@ from twoshaft.models.shape import (
     Lie,
     Piece,
     Role,
+    along_felt,
     around,
     form_felt,
     lie_of,
@@ -74,6 +75,22 @@ class SceneGiven(Protocol):
         """Letters, and the parts at them."""
 
 
+class OpenGiven(Protocol):
+    """A letter where nothing stands: ``readings.scenes.OpenPlace`` says what each is."""
+
+    @property
+    def letter(self) -> str:
+        """The letter."""
+
+    @property
+    def z_mm(self) -> float:
+        """Where it lies along the shafts."""
+
+    @property
+    def height_mm(self) -> float:
+        """Where it lies across, in the view."""
+
+
 @dataclass(frozen=True)
 class _Frame:
     """Where a part of a section stands in the picture, and from which side it is seen."""
@@ -105,16 +122,28 @@ class ScenePicture:
     unit : Unit
     given : Scene
         What stands there, and from which side it is seen.
-        The picture is cut out round what can be pointed at.
+    open_places : sequence of OpenPlace
+        Letters where nothing stands.
+    window_mm : sequence of float
+        What of the view is shown; left out, it is cut out round what can be pointed at.
     """
 
-    def __init__(self, unit: Unit, given: SceneGiven) -> None:
-        self._unit, self._given = unit, given
+    def __init__(
+        self,
+        unit: Unit,
+        given: SceneGiven,
+        open_places: Sequence[OpenGiven] = (),
+        window_mm: Sequence[float] = (),
+    ) -> None:
+        self._unit, self._given, self._window = unit, given, tuple(window_mm)
+        self._open = {one.letter: (one.z_mm, one.height_mm) for one in open_places}
 
     @cached_property
     def spots(self) -> tuple[tuple[str, str], ...]:
         """Each letter with what a hand would feel there, and where in the picture it lies."""
-        return tuple((spot.id, self._felt(spot.text)) for spot in self._given.spots)
+        felt = {spot.id: self._felt(spot.text) for spot in self._given.spots}
+        felt |= {letter: self._felt_open(at) for letter, at in self._open.items()}
+        return tuple(sorted(felt.items()) if self._open else felt.items())
 
     @cached_property
     def svg(self) -> str:
@@ -212,7 +241,7 @@ class ScenePicture:
     def _frame(self) -> _Frame:
         some = [one for spot in self._given.spots for one in self._outlined(spot.text)]
         whole = view_of(self._unit, self._given.view).bounds
-        z0, y0, z1, y1 = around(some) if some else whole
+        z0, y0, z1, y1 = self._window or (around(some) if some else whole)
         y0, y1 = _span(y0, y1, _LEAST_MM[1], whole[1], whole[3])
         z0, z1 = _span(z0, z1, max(_LEAST_MM[0], _SLIM * (y1 - y0)), whole[0], whole[2])
         scale = min(WIDE_PX / (z1 - z0), TALL_PX / (y1 - y0))
@@ -237,6 +266,13 @@ class ScenePicture:
             return f"an empty place for {form_felt(self._unit, own)}, {where}"
         way = way_felt(self._unit, own, lie.heavy, home.heavy, left)
         return ", ".join(filter(None, (form_felt(self._unit, own), way, where)))
+
+    def _felt_open(self, at: tuple[float, float]) -> str:
+        axes = view_of(self._unit, self._given.view).axes
+        axis = min(axes, key=lambda one: abs(one[1] - at[1]))[0]
+        z0, _, z1, _ = self._frame.window
+        where = along_felt(self._rows[axis], at[0], (z0, z1), self._given.mirrored)
+        return f"nothing that a finger meets, {where}"
 
     @cached_property
     def _order(self) -> list[tuple[str, Drawn, bool]]:
@@ -297,6 +333,7 @@ class ScenePicture:
     def _letters(self, marks: Mapping[str, str]) -> list[str]:
         """Each letter in a ring above or below the picture, with a line to its part."""
         anchors = {spot.id: self._anchor(spot.text) for spot in self._given.spots}
+        anchors |= {letter: self._frame.px(*at) for letter, at in self._open.items()}
         _, tall = self._frame.size
         above = {k: at for k, at in anchors.items() if at[1] < tall / 2}
         below = {k: at for k, at in anchors.items() if k not in above}
@@ -331,7 +368,7 @@ class ScenePicture:
                 own.append(solid.area.difference(union_all(over)) if over else solid.area)
         seen = union_all(own).intersection(box(*self._frame.window))
         pieces = list(getattr(seen, "geoms", [seen]))
-        best = max(pieces, key=lambda one: one.area)
+        best = max(pieces, key=lambda one: one.area, default=seen)
         if best.area < _SEE_MM2:  # a coil, or all of it is covered
             z0, y0, z1, y1 = around(self._outlined(part))
             return self._frame.px((z0 + z1) / 2, (y0 + y1) / 2)

@@ -176,6 +176,11 @@ NEEDED: dict[str, Needed] = {
         "'ring' in its section close out",
         lambda unit: _closed_out(unit, "ring"),
     ),
+    "shapes": Needed(
+        "shapes of its parts",
+        "its section shapes",
+        lambda unit: unit.has("shapes"),
+    ),
 }
 """By name."""
 

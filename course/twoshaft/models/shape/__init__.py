@@ -9,10 +9,29 @@ from twoshaft.models.shape.axes import axis_heights, axis_places, centre_distanc
 from twoshaft.models.shape.blocking import in_the_way, overlaps
 from twoshaft.models.shape.draft import draft
 from twoshaft.models.shape.exploded import Exploded, Mover, exploded, stages_to_explode
-from twoshaft.models.shape.felt import form_felt, place_felt, way_felt
+from twoshaft.models.shape.felt import along_felt, form_felt, place_felt, way_felt
 from twoshaft.models.shape.forms import gear_radii
+from twoshaft.models.shape.misbuilt import (
+    Built,
+    keys_of,
+    listed_misbuilds,
+    misbuilt,
+    open_places,
+    outer_rings,
+    places_seen,
+    thin_rings,
+    what_is_wrong,
+)
 from twoshaft.models.shape.pieces import Piece, Role
-from twoshaft.models.shape.scene import Lie, around, lie_of, lying, view_of, views_of_parts
+from twoshaft.models.shape.scene import (
+    Lie,
+    around,
+    lie_of,
+    lying,
+    solids_of,
+    view_of,
+    views_of_parts,
+)
 from twoshaft.models.shape.schematic import schematic, shapes_of
 from twoshaft.models.shape.section import Drawn, Section, ViewSection, section_of
 from twoshaft.models.shape.solids import bodies_of, frames, space_of
@@ -29,6 +48,7 @@ from twoshaft.models.shape.witness import Witness, unnamed_blocks, witness, witn
 
 __all__ = [
     "BuildShown",
+    "Built",
     "Drawn",
     "Exploded",
     "Lie",
@@ -39,6 +59,7 @@ __all__ = [
     "StepShown",
     "ViewSection",
     "Witness",
+    "along_felt",
     "around",
     "axis_heights",
     "axis_places",
@@ -52,22 +73,31 @@ __all__ = [
     "frames",
     "gear_radii",
     "in_the_way",
+    "keys_of",
     "lie_of",
+    "listed_misbuilds",
     "lying",
+    "misbuilt",
     "on_the_bench",
+    "open_places",
+    "outer_rings",
     "overlaps",
     "place_felt",
+    "places_seen",
     "schematic",
     "section_of",
     "shapes_of",
+    "solids_of",
     "space_of",
     "stages_to_explode",
     "step_parts",
     "step_shown",
+    "thin_rings",
     "unnamed_blocks",
     "view_of",
     "views_of_parts",
     "way_felt",
+    "what_is_wrong",
     "witness",
     "witnessed",
     "working_radii",

@@ -16,7 +16,7 @@ from twoshaft.models.shape.blocking import in_the_way, overlaps
 from twoshaft.models.shape.forms import solid_pieces
 from twoshaft.models.shape.sliding import missed, slid
 from twoshaft.units.findings import Finding
-from twoshaft.units.sections.shapes import GearSolid, Shapes, Slab, Turned
+from twoshaft.units.sections.shapes import GearSolid, Shapes, Slab, Turned, WrongLook
 from twoshaft.units.unit import Unit
 
 _APART_MM = 0.3
@@ -74,6 +74,14 @@ def _names(unit: Unit, shapes: Shapes) -> Iterator[Finding]:
                     f"'{step.id}' names '{part}', which is not in parts",
                     "name one of the parts",
                 )
+    known = {solid.part for solid in shapes.solids} | {solid.id for solid in shapes.solids}
+    for look in shapes.wrong:
+        for found, what in _not_listed(unit, look, known):
+            yield Finding(
+                unit.where("shapes", "wrong", look.id),
+                f"'{look.id}' names '{found}', which is not {what}",
+                "correct the id, or remove the entry",
+            )
     shafts = unit.gear_train_if_any.shafts if unit.gear_train_if_any else ()
     for axis in shapes.axes:
         if axis.shaft is not None and axis.shaft not in shafts:
@@ -82,6 +90,20 @@ def _names(unit: Unit, shapes: Shapes) -> Iterator[Finding]:
                 f"axis '{axis.id}' names the shaft '{axis.shaft}', which the gear train lacks",
                 "correct the id, or leave it out",
             )
+
+
+def _not_listed(unit: Unit, look: WrongLook, known: set[str | None]) -> Iterator[tuple[str, str]]:
+    """What the look of something built wrongly names and nobody has."""
+    operation = unit.operation_by_id.get(look.operation or "")
+    ways = {way.id for way in operation.wrong_ways} if operation else set()
+    if look.way and look.way not in ways:
+        yield look.way, f"a wrong way of '{look.operation}'"
+    misbuilds = {one.id for one in unit.faults.misbuilds} if unit.has("faults") else set()
+    if look.misbuild and look.misbuild not in misbuilds:
+        yield look.misbuild, "an assembly fault of the section faults"
+    for part in (*look.turned, *look.missing, *look.off):
+        if part not in known:
+            yield part, "a part or a solid of the section"
 
 
 def _outlines(unit: Unit, shapes: Shapes) -> Iterator[Finding]:

@@ -106,14 +106,36 @@ def place_felt(
     'on line 2 from the top, near the left end'
     """
     z0, _, z1, _ = around(own)
-    at = ((z0 + z1) / 2 - z_mm[0]) / (z_mm[1] - z_mm[0])
+    row = min(rows[one.solid.axis] for one in own)
+    return along_felt(row, (z0 + z1) / 2, z_mm, mirrored)
+
+
+def along_felt(row: int, at_mm: float, z_mm: tuple[float, float], mirrored: bool) -> str:
+    """Where a place lies in the picture.
+
+    Parameters
+    ----------
+    row : int
+        Place of its axis in the picture, from the top, counted from one.
+    at_mm : float
+        Where along that axis.
+    z_mm : tuple of float
+        Front and rear end of what the picture shows.
+    mirrored : bool
+        Whether the rear lies on the left.
+
+    Examples
+    --------
+    >>> along_felt(1, 100, (0, 200), False)
+    'on line 1 from the top, in the middle'
+    """
+    at = (at_mm - z_mm[0]) / (z_mm[1] - z_mm[0])
     at = 1 - at if mirrored else at
     where = (
         "near the left end" if at < 0.25 else "left of the middle" if at < 0.45
         else "in the middle" if at < 0.55 else "right of the middle" if at < 0.75
         else "near the right end"
     )  # fmt: skip
-    row = min(rows[one.solid.axis] for one in own)
     return f"on line {row} from the top, {where}"
 
 

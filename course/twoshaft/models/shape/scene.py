@@ -22,6 +22,7 @@ class Lie:
     Attributes
     ----------
     part : str
+        Its id; or that of one solid, of a part whose solids lie apart from each other.
     heavy : str
         The end at which there is more of it, ``front`` or ``rear``; empty where both are alike.
     z_mm : tuple of float
@@ -90,7 +91,7 @@ def lie_of(unit: Unit, view: str, part: str) -> Lie:
     >>> lie_of(unit, "shafts", "magnet").part
     'magnet'
     """
-    own = [one for one in view_of(unit, view).drawn if one.solid.part == part]
+    own = solids_of(unit, view, part)
     if not own:
         raise UnitFileError(
             f"view {view!r} does not show the part {part!r}", mend="name a part that it shows"
@@ -129,7 +130,7 @@ def lying(unit: Unit, view: str, lies: Iterable[Lie]) -> dict[str, tuple[Drawn, 
     found = {}
     for lie in lies:
         home = lie_of(unit, view, lie.part)
-        own = tuple(one for one in view_of(unit, view).drawn if one.solid.part == lie.part)
+        own = solids_of(unit, view, lie.part)
         if _alike(lie, home):
             found[lie.part] = own
             continue
@@ -137,13 +138,33 @@ def lying(unit: Unit, view: str, lies: Iterable[Lie]) -> dict[str, tuple[Drawn, 
         wide = (lie.z_mm[1] - lie.z_mm[0]) / (home.z_mm[1] - home.z_mm[0])
         tall = lie.reach_mm / home.reach_mm
 
-        def place(point: Point, axis: float, lie=lie, home=home, turned=turned, wide=wide,
-                  tall=tall) -> Point:  # fmt: skip
-            along = home.z_mm[1] - point[0] if turned else point[0] - home.z_mm[0]
+        def place(point: Point, axis: float, both: float, lie=lie, home=home, turned=turned,
+                  wide=wide, tall=tall) -> Point:  # fmt: skip
+            along = (both - point[0] if turned else point[0]) - home.z_mm[0]
             return lie.z_mm[0] + along * wide, axis + (point[1] - axis) * tall
 
-        found[lie.part] = tuple(_moved(one, heights[one.solid.axis], place) for one in own)
+        ends = {one.solid.axis: around([other for other in own
+                                        if other.solid.axis == one.solid.axis])
+                for one in own}  # fmt: skip
+        found[lie.part] = tuple(
+            _moved(one, heights[axis], ends[axis][0] + ends[axis][2], place)
+            for one in own
+            for axis in [one.solid.axis]
+        )
     return found
+
+
+def solids_of(unit: Unit, view: str, part: str) -> tuple[Drawn, ...]:
+    """The solids of a part in a view, or the one solid of that id; empty where it shows neither.
+
+    Examples
+    --------
+    >>> len(solids_of(unit, "shafts", "diff-bearings"))
+    2
+    """
+    drawn = view_of(unit, view).drawn
+    own = tuple(one for one in drawn if one.solid.part == part)
+    return own or tuple(one for one in drawn if one.solid.id == part and one.solid.part)
 
 
 def around(some: Iterable[Drawn]) -> tuple[float, float, float, float]:
@@ -192,9 +213,13 @@ def _reach(unit: Unit, view: str, own: Iterable[Drawn]) -> float:
     )
 
 
-def _moved(one: Drawn, axis: float, place: Callable[[Point, float], Point]) -> Drawn:
+def _moved(
+    one: Drawn, axis: float, both: float, place: Callable[[Point, float, float], Point]
+) -> Drawn:
+    """A solid moved; ``both`` ends of what lies on its axis, added, turn it about their middle."""
+
     def line(points: Outline) -> Outline:
-        return tuple(place(point, axis) for point in points)
+        return tuple(place(point, axis, both) for point in points)
 
     pieces = tuple(
         Piece(piece.role, line(piece.outline), tuple(line(hole) for hole in piece.holes))

@@ -9,13 +9,14 @@ from twoshaft.readings.reading_faults import (
     explaining,
     figures,
     hazards,
+    opened,
     searching,
     unseen,
 )
 from twoshaft.readings.reading_faults.given import Given
 from twoshaft.readings.reading_faults.lot import Lot
 
-__all__ = ["MODULE", "TASKS", "Given", "Lot"]
+__all__ = ["MODULE", "NEEDS", "TASKS", "Given", "Lot"]
 
 MODULE = "reading-faults"
 
@@ -30,4 +31,7 @@ TASKS = {
     "cord": figures.draw_cord,
     "own": bench.draw,
     "blind": blinded.draw,
+    "opened": opened.draw,
 }
+
+NEEDS = {"opened": ("shapes",)}

@@ -1,4 +1,4 @@
-"""What drivers say: which check comes first, and what is opened after its finding."""
+"""What drivers say, and which check comes first."""
 
 from __future__ import annotations
 
@@ -10,12 +10,11 @@ CASES = 5
 
 
 def draw(lot: Lot) -> Driver:
-    """Complaints, and complaints with what a check found."""
+    """Complaints."""
     stream = lot.stream.child("driver")
     gears = [gear.name for gear in lot.unit.gear_train.gears if not gear.reverse]
     return Driver(
         first=lot.scenes_asked("first", BANK, CASES, lambda: _figures(stream, gears)),
-        opened=lot.scenes_asked("opened", BANK, CASES, lambda: _figures(stream, gears)),
     )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from twoshaft.readings.scenes import Opened
 from twoshaft.records import Option, Record, Row, Scenes
 
 
@@ -49,12 +50,9 @@ class Driver(Record, frozen=True):
     ----------
     first : Scenes
         Complaints, and checks with their minutes.
-    opened : Scenes
-        Complaints with what a check found, and parts that may be opened.
     """
 
     first: Scenes
-    opened: Scenes
 
 
 class Lettered(Row, frozen=True):
@@ -325,6 +323,24 @@ class Own(Record, frozen=True):
     says: tuple[Option, ...]
 
 
+class Drawn(Record, frozen=True):
+    """Opened units, drawn in section.
+
+    Attributes
+    ----------
+    units : tuple of Opened
+        In each of them one thing is wrong.
+    lines : tuple of Option
+        The units, to say of each how.
+    how : tuple of Option
+        Ways to be wrong, as the model of shapes tells them.
+    """
+
+    units: tuple[Opened, ...]
+    lines: tuple[Option, ...]
+    how: tuple[Option, ...]
+
+
 class Given(Record, frozen=True, kw_only=True):
     """All that a learner is given in this module."""
 
@@ -338,3 +354,4 @@ class Given(Record, frozen=True, kw_only=True):
     cord: Cord | None = None
     own: Own | None = None
     blind: Blind | None = None
+    opened: Drawn | None = None

@@ -303,6 +303,40 @@ class Step(Section):
     """Why the section shows nothing of it."""
 
 
+class WrongLook(Section):
+    """How something built wrongly looks, where it does not follow from the rest of the file.
+
+    Without an entry a wrong way turns over the parts of its step, a step left out leaves out its
+    own.
+    """
+
+    id: Id
+    """Its id: small letters, figures and hyphens; no other entry of its list has it."""
+    operation: Id | None = None
+    """The operation, for one of its wrong ways."""
+    way: Id | None = None
+    """The wrong way of that operation."""
+    misbuild: Id | None = None
+    """The misbuild of the faults section."""
+    turned: Ids = ()
+    """Parts or solids that are turned over, end for end."""
+    missing: Ids = ()
+    """Parts or solids that are not there."""
+    off: Ids = ()
+    """Parts or solids that stand off their seat."""
+    unseen: Text | None = None
+    """Why no section shows it."""
+
+    @model_validator(mode="after")
+    def _one_of_each(self) -> WrongLook:
+        if (self.misbuild is None) != (self.operation is not None and self.way is not None):
+            raise ValueError("name a misbuild, or an operation with one of its wrong ways")
+        given = [key for key in ("turned", "missing", "off", "unseen") if getattr(self, key)]
+        if len(given) != 1:
+            raise ValueError("give exactly one of turned, missing, off, unseen")
+        return self
+
+
 class Shapes(Section):
     """Axes, views, solids and ways in."""
 
@@ -314,11 +348,13 @@ class Shapes(Section):
     """Every solid."""
     steps: tuple[Step, ...] = ()
     """How operations show; those left out come from the rear, or show at their own parts."""
+    wrong: tuple[WrongLook, ...] = ()
+    """How what is built wrongly looks, where that does not follow from the rest."""
 
     @model_validator(mode="after")
     def _known(self) -> Shapes:
         for entries, word in ((self.axes, "axis"), (self.views, "view"), (self.solids, "solid"),
-                              (self.steps, "step")):  # fmt: skip
+                              (self.steps, "step"), (self.wrong, "wrong look")):  # fmt: skip
             ids = [entry.id for entry in entries]
             twice = {one for one in ids if ids.count(one) > 1}
             if twice:

@@ -202,3 +202,27 @@ def test_pictures_say_what_they_show():
     shown = causes_picture([("one", True), ("two", False)])
     assert shown.words == "Left: one." and shown.svg.count("tsc-off") == 2
     assert "No single cause" in causes_picture([("one", False)]).words
+
+
+def test_moles_that_leak_by_the_equation_of_the_regulation():
+    """Equation and given figures of 40 CFR 1065.644, which prints no result: 2 l, 25.3 kPa that
+    become 50.6 kPa in 70 s at 293.15 K; V / R (p2/T2 - p1/T1) / t, worked out with its R."""
+    moles = 0.002 / 8.314472 * (50600 - 25300) / 293.15 / 70
+    lost = closeout.pressure_lost(Q(506, "mbar"), Q(253, "mbar"), Q(20, "degC"), Q(20, "degC"))
+    rate = closeout.leak_rate(lost, Q(2, "l"), Q(70, "s"), Q(1013.25, "mbar")).to("m**3/s")
+    assert rate.m * 101325 / (8.314472 * 293.15) == pytest.approx(moles, rel=1e-9)
+
+
+@pytest.mark.parametrize("allowed, told", [(2.02, False), (1.98, True)])
+def test_a_leak_test_may_spend_half_of_the_leak_on_its_guard_band(unit, allowed, told):
+    test, outside = unit.close_out.leak_test, Q(1013.25, "mbar")
+    u = closeout.uncertainty_of_loss(
+        Q(test.gauge_mbar, "mbar"), Q(test.thermometer_k, "delta_degC"),
+        outside + Q(test.pressure_mbar, "mbar"), Q(20, "degC"),
+    )  # fmt: skip
+    inside = Q(unit.close_out.breather.air_litre + unit.strip.oil.capacity_litre, "l")
+    band = 1.65 * closeout.leak_rate(u, inside, Q(test.minutes, "min"), outside)
+    most = allowed * band.m_as("ml/min")
+    found = closeout.audit_close_out(changed(unit, "leak_test", leak_most_ml_per_min=most))
+    assert [one.what for one in found if "guard band" in one.what] == [one.what for one in found]
+    assert bool(found) == told

@@ -38,6 +38,14 @@ def test_verdicts_change_at_the_guard_band_and_nowhere_else(least):
     assert {s for s, word in said.items() if word == inspect.AGAIN} == set(range(-29, 30))
 
 
+@pytest.mark.parametrize("least", [True, False])
+def test_exactly_at_the_guard_band_a_reading_proves(least):
+    """Sizes that a float holds exactly: the edge itself counts as proven, either way."""
+    inside = 0.25 if least else -0.25
+    assert inspect.verdict(mm(5 + inside), mm(5), mm(0.25), least) == inspect.GOOD
+    assert inspect.verdict(mm(5 - inside), mm(5), mm(0.25), least) == inspect.BAD
+
+
 def test_a_guard_band_leaves_the_chance_that_it_is_made_for():
     for risk in (0.01, 0.05, 0.2):
         band = inspect.guard_band(mm(0.02), risk)
@@ -45,6 +53,14 @@ def test_a_guard_band_leaves_the_chance_that_it_is_made_for():
         assert inspect.chance_beyond(mm(5) - band, mm(5), mm(0.02), False) == pytest.approx(risk)
     with pytest.raises(OutOfRangeError):
         inspect.guard_band(mm(0.02), 0.7)
+
+
+@pytest.mark.parametrize("u", [0.02, 0.05, 0.1])
+def test_shares_that_are_wrong_where_the_limit_is_the_mean(u):
+    """Closed form: size and reading are normal together, and a quarter of the plane is turned."""
+    corner = 1 / 4 - math.asin(0.1 / math.hypot(0.1, u)) / (2 * math.pi)
+    shares = inspect.shares_wrong(mm(1), mm(0.1), mm(1), mm(u), mm(0))
+    assert shares == (pytest.approx(corner, abs=4e-6), pytest.approx(corner, abs=4e-6))
 
 
 @pytest.mark.slow
@@ -109,6 +125,11 @@ def test_no_two_kinds_feel_alike():
     assert len({heads[k] for k in inspect.FLANK}) == len(inspect.FLANK)
 
 
+def test_the_longest_hole_is_felt_from_its_one_end_to_the_other():
+    holes = [inspect.Mark("crater", 12, 12, 2, 1), inspect.Mark("crater", 31, 12, 5, 3)]
+    assert inspect.felt(holes).endswith("the largest reaches from 28.5 to 33.5 on the scale")
+
+
 def test_dog_teeth_are_told_by_marks_of_the_scale_and_no_width():
     lit = dog_picture((0.4, 0.7, 0.35, 0.5), (0, 1.5, 0, 0), (0.2, 1.0, 0.4, 0.6))
     assert "begins at mark 1.0 and ends at mark 3.0" in lit.feels
@@ -128,8 +149,10 @@ def test_a_thread_repair_is_an_order_worth_marking():
 
 def test_a_section_that_cannot_decide_is_told(unit):
     assert inspect.audit_inspect(unit) == ()
-    twice = changed(unit, limits=(unit.inspect.limits[0],) * 3)
-    assert "stands twice in limits" in inspect.audit_inspect(twice)[0].what
+    for times in (2, 3):
+        again = changed(unit, limits=(unit.inspect.limits[0],) * times)
+        (found,) = inspect.audit_inspect(again)
+        assert "stands twice in limits" in found.what
     shallow = unit.inspect.seal.model_copy(update={"sleeve_most_mm": 0.05})
     assert "bridges no deeper" in inspect.audit_inspect(changed(unit, seal=shallow))[0].what
     assert inspect.audit_inspect(unit.with_sections(inspect=None)) == ()

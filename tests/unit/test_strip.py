@@ -74,6 +74,23 @@ def test_every_blocking_rule_between_parts_that_stay_is_turned(unit):
                 assert (turned.earlier, turned.later) == (rule.later, rule.earlier)
 
 
+def test_minutes_of_undoing_and_building_change_places_and_a_reading_has_nothing_to_undo(unit):
+    readings = {one.id: one for one in unit.strip.readings}
+    for step in strip.strip_unit(unit).operations:
+        if step.id in readings:
+            assert (step.minutes_do, step.minutes_undo) == (readings[step.id].minutes, 0)
+        else:
+            built = unit.operation_by_id[step.id]
+            assert step.minutes_do == built.minutes_undo
+            assert step.minutes_undo == built.minutes_do
+
+
+def test_what_takes_no_time_to_undo_takes_half_a_minute_apart(unit):
+    quick = [one.model_copy(update={"minutes_undo": 0.0}) for one in unit.operations]
+    apart = strip.strip_unit(unit.model_copy(update={"operations": tuple(quick)}), readings=False)
+    assert {step.minutes_do for step in apart.operations} == {0.5}
+
+
 def test_a_hold_is_given_by_undoing_what_ended_it(unit):
     apart = {hold.id: hold for hold in strip.strip_unit(unit).holds}
     locked = apart["train-locked"]

@@ -37,7 +37,7 @@ lesson = "00-course-and-safety"
 #
 # Say what is still to be done in each of four cases.
 #
-# Then work out the points of the sheet in the table, in which every field hangs on the one before it. *5 points.*
+# Then work out the points of the sheet in the table, in which every field depends on the one before it. *5 points.*
 
 # %% tags=["rig"]
 given_table("A sheet as it was marked", ["field", "points", "what became of it"],
@@ -90,7 +90,7 @@ ref(
 #
 # Somebody writes these figures on a card, for the kind that is named. Tick every one that can be meant in two ways, or is of another kind.
 #
-# Judge the writing: a field that knows what is asked may take more than paper can. *3 points.*
+# Judge only what is written: a form that knows what is asked may still take it. *3 points.*
 
 # %% tags=["form"]
 sheet.form(
@@ -259,7 +259,7 @@ ref(
 #
 # Other days in the same workshop. The workshop's rule: anybody who can get hurt at this moment is brought clear first. What needs no repair you put right yourself.
 #
-# What is broken, or what nobody knows, goes out of use and is reported. **To pass, leave nothing as it is that can hurt somebody, and choose what the rule asks for.** More care where nothing is wrong costs marks, but does not fail you. *10 points.*
+# What is broken, or what nobody can name, goes out of use and is reported. **To pass, leave nothing as it is that can hurt somebody, and choose what the rule asks for.** More care where nothing is wrong costs marks, but does not fail you. *10 points.*
 
 # %% tags=["form"]
 sheet.form(
@@ -336,7 +336,7 @@ ref(
 # %% [markdown] tags=["task"]
 # ## 7. Eye protection
 #
-# The workshop's rule: glasses with side shields stand against what is struck or springs, closed goggles against what splashes or is blown.
+# The workshop's rule: glasses with side shields protect against what is struck or springs, closed goggles against what splashes or is blown.
 #
 # Sunglasses and reading glasses that are open at the sides are no eye protection. People who stand near need the same protection as those who work.
 #
@@ -384,7 +384,7 @@ ref("eyes-do", {one.id: WORN[one.id] for one in given.eyes.lines}, outcome="prot
 # %% [markdown] tags=["task"]
 # ## 8. Why?
 #
-# Each of these was stopped. All the reasons are true of something; choose for each the one that is *its* reason. *6 points.*
+# Each of these was stopped. Every reason in the list is true somewhere. Choose for each line the reason that belongs to it. *6 points.*
 
 # %% tags=["form"]
 sheet.form(
@@ -460,7 +460,7 @@ height = ref(
 travel = ref(
     "lift-travel", parts["travel"], outcome="judge-a-lift", shows="limit-and-index", weight=2, tolerance=near, lesson=where,
     slips=[Slip(0.82 + 4.5 / (height_cm + travel_cm), 0.25,
-                "D is the way from start to end, not the height of the end.")])
+                "D is the travel from start to end, not the height of the end.")])
 twist = ref(
     "lift-twist", parts["twist"], outcome="judge-a-lift", shows="limit-and-index", weight=2, tolerance=near, lesson=where,
     slips=[Slip(1 - 0.032 * lift.twist_deg, 0.25, "0.0032 for each degree, not 0.032.")])

@@ -314,7 +314,7 @@ UNSET = {
     "touch": "The plunger is pressed in by less than the shaft moves, so it lets go on the low side and shows too little.",
     "tilt": "Aslant the plunger goes further than the surface does, so the dial shows too much.",
     "loose": "The stand creeps along, which takes some of the movement out of the reading.",
-    "lid": "The lid gives by some hundredths, and nobody can tell them from the shaft's.",
+    "lid": "The cover bends by some hundredths, and nobody can separate them from the movement of the shaft.",
 }
 
 # %% tags=["reference"]

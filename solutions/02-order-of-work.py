@@ -94,7 +94,7 @@ ref(
 #
 # A build has come as far as the list shows.
 #
-# Say of each step whether it can be done right now, without anything else in between, or which of these steps it has to wait for. A step that is done already is waited for no more. **Every line must be right for the outcome.** *3 points.*
+# Say of each step whether it can be done right now, without anything else in between, or which of these steps it has to wait for. No step waits for one that is done already. **Every line must be right for the outcome.** *3 points.*
 
 # %% tags=["rig"]
 given_table("Done so far", ["no.", "step"],
@@ -127,7 +127,7 @@ ref("next-steps-ready", needed, outcome="next-steps", shows=("ready-steps", "wha
 #
 # In this part of a build one step comes too early and closes off another that is still to be done. Nobody would notice until much later.
 #
-# The picture shows the build at the moment when the turn of that other step comes, seen from a side of your own: front and rear, above and below may be changed over. A dashed outline is a place where nothing stands yet.
+# The picture shows the build at the moment when the turn of that other step comes, and it may be turned: front and rear, or above and below, may be the other way round. A dashed outline is a place where nothing stands yet.
 #
 # Press a letter in the picture, or choose it from the list. *4 points.*
 

@@ -666,7 +666,7 @@ slips = reasons(stake.todo, todo, {
     "leave": "Look at the tab, and hold your figure against the rule.",
     "deeper": "Is it the depth that is wrong here?",
     "renew": "The tab is whole; one stake does not spend a nut.",
-    "tighter": "A stake keeps a nut from walking off; torque is another matter.",
+    "tighter": "A stake keeps a nut from turning loose; it does not replace the torque.",
     "other-slot": "Turned on, the nut has more than its torque, and the first tab is torn.",
     "locker": "From outside it never reaches the thread.",
     "flatten": "Metal that was bent twice at one place cracks.",

@@ -239,7 +239,7 @@ STILL_IN = "The part itself can take it, and you look at that; what is still in 
 BURNT = {
     **dict.fromkeys(("oven-sealed", "probe", "bare-housing", "even-gear"), EVEN),
     **dict.fromkeys(("seal-in", "ring-in", "vent-in", "sensor-in"), STILL_IN),
-    "over-sealed": "An open bearing would bear it; here the grease runs out and the seals, which cannot come out, go hard.",
+    "over-sealed": "An open bearing would stand it; here the grease runs out and the seals, which cannot come out, go hard.",
     "flame": "The thermometer shows one spot; a flame, moved or not, heats another far past the limit, and the ring softens there.",
     "one-side": "Both figures lie below the limit, but warmed from one side the bore grows oval and sticks halfway.",
     "unread": "Minutes are no degrees: the same time overheats a small ring and leaves a large one tight.",
@@ -272,7 +272,7 @@ driven_section(frozenset({Ring(given.driver.shown.driven)}), frozenset({Ring(giv
 # %% tags=["form"]
 sheet.form(
     "driver",
-    sheet.each("driver-where", "Where does the driver bear?",
+    sheet.each("driver-where", "Where does the driver press?",
                lines=[(f"bearing-{n}", f"Bearing {n}") for n, _ in enumerate(given.driver.cases, 1)], options=given.driver.places),
     sheet.each("driver-way", "How does the force run?",
                lines=[("drawing", "The drawing: driver and tight seat as shown"), *given.driver.paths.lines],
@@ -596,7 +596,7 @@ ref("locks-do", tabs_do, outcome="lock-parts", shows="stake", weight=2.5, must_p
 CLIPS = {"shaft": "leave", "bore": "leave", "rounded": "leave", "washer": "leave",
          "shaft-turned": "turn", "bore-turned": "turn", "rounded-turned": "turn", "washer-turned": "turn",
          "loose": "renew", "squeezed": "renew", "half": "renew", "eye": "renew"}
-HELD = {"leave": "The sharp edge faces away from the push and bears on the wall of the groove: turned, it would climb out.",
+HELD = {"leave": "The sharp edge faces away from the push and rests on the wall of the groove: turned, it would climb out.",
         "turn": "It lies in well, and that draws the eye; its rounded edge meets the wall of the groove, and under load it climbs out.",
         "loose": "The edge is right, but stretched metal has lost its spring: it jumps off on the road.",
         "squeezed": "Squeezed back it grips for now; stretched metal has lost its spring, and it jumps off on the road.",

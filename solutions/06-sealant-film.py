@@ -86,7 +86,7 @@ why = {
 why |= {
     "pit": "It seems roomy, but the vapour is heavier than air and fills the pit: one faints down there.",
     "dizzy": "It seems to pass, but a light head is the first sign: you have breathed in enough to fall.",
-    "finger": "It is quick and even, but the sealant can make the skin allergic for good, from one day to the next.",
+    "finger": "It is quick and even, but the sealant can make the skin allergic for life, from one day to the next.",
     "torn": "It is only the thumb, but sealant under a glove stays on the skin for as long as the glove is on.",
     "store": "The clock is a reason to hurry, but a film can be laid anew; an allergy from bare hands stays.",
     "eye": "It does not hurt, so waiting seems safe. Rinse for a quarter of an hour and get medical help: it harms all the while.",

@@ -42,7 +42,7 @@ where = "07-shift-and-lockout"
 
 # %% tags=["rig"]
 given_table("What must be proven", ["what", "on this unit"],
-            [("at the start", "the lever stands in neutral, in the middle gate"),
+            [("at the start", "the lever stands in neutral, in the middle gate plane"),
              ("must be stopped", f"{given.lockout.earlier} straight into {given.lockout.later}")])
 
 # %% tags=["form"]
@@ -88,10 +88,10 @@ told = {
     "proven": "Lines that read well tempt you to sign. The lockout is proven only if the straight push stops and the "
               f"later gear goes in {' '.join(opened)}. With less, it is first tried on the road.",
     "fails": "Look at the push that comes straight after the earlier gear: the later gear is not in at its end. "
-             "Reported like this, somebody opens the unit and looks for the wrong fault.",
+             "If you report it like this, somebody opens the unit and looks for the wrong fault.",
     "half": "It is tempting not to read to the end. The last lines do show how the later gear behaves; "
             "a second test costs time and finds the same.",
-    "no-gear": "A gear that was not in yet is easily taken for one that cannot be had. Nothing in the record says so, "
+    "no-gear": "A gear that was not in yet is easily taken for one that never goes in. Nothing in the record says so, "
                "and you would search for a fault that is not there.",
 }
 
@@ -136,7 +136,7 @@ at_lesson = f"{where}#detents-what-holds-a-gear-in"
 spring = ref("detent-spring", (rate * pressed).to("N"), outcome="detent-force", shows="spring-to-lever",
              tolerance={"absolute": Q(0.5, "N")}, lesson=at_lesson, weight=2,
              slips=[Slip((rate * Q(d.fitted_mm, "mm")).to("N"), 0.25,
-                         "Only the way that the spring is pressed together counts, not its length.")])
+                         "Only how far the spring is pressed together counts, not its length.")])
 
 # %% tags=["reference"]
 force = shift.detent_force(spring, ramp, d.friction, spring_rate=rate, depth=depth)
@@ -183,7 +183,7 @@ ref("detent-verdict", spring_is, outcome="detent-force", shows="by-limits", weig
 lever = given.lever
 given_table("The selector", ["measured", "value"],
             [("force along the rail at the crest", f"{lever.rail_n:g} N"), ("radius of the finger, shaft to tip", f"{lever.radius_mm} mm"),
-             ("length of the outer lever", f"{lever.lever_mm:g} mm"), ("way of the rail from neutral to gear", f"{lever.way_mm} mm")])
+             ("length of the outer lever", f"{lever.lever_mm:g} mm"), ("travel of the rail from neutral to gear", f"{lever.way_mm} mm")])
 
 # %% tags=["form"]
 sheet.form(
@@ -206,7 +206,7 @@ ref("lever-hand", shift.hand_force(torque, arm), outcome="detent-force", shows="
            Slip(rail, 0, "That is the force along the rail; two levers lie between it and the hand.")])
 ref("lever-angle", shift.turn_angle(way, radius), outcome="detent-force", shows="spring-to-lever", tolerance=0.02,
     lesson=f"{where}#from-the-rail-to-the-hand",
-    slips=[Slip(shift.turn_angle(way, arm), 0.25, "The way is measured at the finger's tip; use its radius.")])
+    slips=[Slip(shift.turn_angle(way, arm), 0.25, "The travel is measured at the finger's tip; use its radius.")])
 
 # %% tags=["mark"] task="lever" points=10
 
@@ -297,7 +297,7 @@ ref("interlock-pin", pin_does, outcome="interlock-holds", shows="pin-wear", weig
     slips=line_reasons([(line, "") for line in pin_does], lock.verdicts, pin_does, {}, anywhere={
         "keep": "A pin that is a little short still looks sound. The free movement is more than the limit allows: "
                 "the rail can bring its sleeve to a second gear while the first one drives.",
-        "renew": "Any movement of a locked rail feels like wear. Hold it against the limit, and against the way to the gear: "
+        "renew": "Any movement of a locked rail feels like wear. Hold it against the limit, and against the travel to the gear: "
                  "within the limit the pin locks; where the gear goes in, there is none to renew.",
         "missing": "A rail that moves at all makes you fear that the pin is not there. It stops before its gear is in, so a pin is "
                    "there: you would open the unit to look for what is in its place.",
@@ -346,7 +346,7 @@ not_so = {
     "not-held": "A ball or spring is soon suspected. Here every gear that goes in stays in when you let go and shake; "
                 "you would open the plugs for nothing.",
     "two-at-once": "Whatever is wrong in a selector makes you fear two gears at once. "
-                   "The hand cannot bring in two here, however it turns between two gates.",
+                   "The hand cannot bring in two here, however it turns between two gate planes.",
     "direct-passes": "The lockout is suspected first. Follow the peg on its way back towards reverse: is it let through every time?",
     "direct-sometimes": "That is what a part does that is left to lie where it likes. "
                         "Here the straight push ends the same way each time you try it.",

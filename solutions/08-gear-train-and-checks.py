@@ -146,7 +146,7 @@ ref("count-free", Q(float(free), "turn"), weight=2, outcome="count-turns", shows
 # %% [markdown] tags=["task"]
 # ## 3. Which gear is in?
 #
-# The lid is on and one gear is engaged.
+# The unit is closed and one gear is engaged.
 #
 # Hold a wheel and turn the other one (without a differential: turn the output shaft), and count the strokes and marks of the input shaft. Each stroke is a whole turn; read the rest at the pointer to the nearest mark. Then name the gear. *5 points.*
 

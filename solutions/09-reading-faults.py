@@ -71,9 +71,9 @@ ROAD = {"lockout": "lock", "two-at-once": "lock", "gears-held": "rolls",
         "reverse": "lock", "hard": "lock", "second": "lock", "pin": "lock",
         "comes-out": "rolls", "lets-go": "rolls", "no-spring": "rolls", "fork": "rolls",
         "stiff": "nobody", "whine": "nobody", "scratch": "nobody", "initials": "nobody"}
-TO_REVERSE = "Reverse goes in while the car moves forward: gears that want to turn both ways stop the wheels dead."
+TO_REVERSE = "Reverse goes in while the vehicle moves forward: gears that want to turn both ways stop the wheels dead."
 TWO = "Two gears at once ask two speeds of one shaft: it stops, and the wheels with it."
-OUT = "No gear is in any more: the wheels turn freely, and the engine neither drives nor brakes the car."
+OUT = "No gear is in any more: the wheels turn freely, and the engine neither drives nor brakes the vehicle."
 own_kinds = [(kind, kind) for kind in ("lockout", "two-at-once", "gears-held")]
 
 # %% tags=["reference"]
@@ -95,7 +95,7 @@ ref("stop-road", {id: ROAD[id] for id in labels(given.stop.found)}, outcome="sto
 #
 # Units that came back. First: the driver has just told you this, and nothing has been checked yet. Which check comes first?
 #
-# It should be able to show what he felt, in the fewest minutes. *7 points.*
+# It should be able to show what the driver felt, in the fewest minutes. *7 points.*
 
 # %% tags=["form"]
 first = given.driver.first
@@ -383,7 +383,7 @@ for one in c.counts:
     says[one.id] = near[0] if near else "wheel"
 words = {"right": "Work out what it should be: this count is just that.",
          "held": "It is half of what it should be, so one wheel did not turn; the gears are not at fault.",
-         "wheel": "It is neither what it should be nor half of it: no way of counting gives that, another wheel does."}
+         "wheel": "It is neither what it should be nor half of it: no way of counting gives that, a gear with other teeth does."}
 ref("count-says", says, outcome="doubt-reading", weight=5, lesson=at_lesson, shows="misleads",
     slips=line_reasons([(id, "") for id in says], c.says, says, {id: words[said] for id, said in says.items()}))
 

@@ -46,7 +46,7 @@ where = "10-whole-build"
 # %% [markdown]
 # ## The bench
 #
-# Do the steps in the order that you think right; each asks for the decisions that go with it. What was measured is told when you measure it, and what a check shows when you make it. A step can be taken out again; what stands in its way comes off too.
+# Do the steps in the order that you think right; each asks for the decisions that go with it. The bench shows a reading when you measure, and a result when you make a check. A step can be taken out again; what stands in its way comes off too.
 #
 # With the keyboard: Tab goes on, Enter presses a button, arrow keys choose in a list.
 
@@ -281,8 +281,8 @@ kept_in = {
     "washer-scored": "Its thickness is fine, but a face that catches the nail scores the gear that runs on it.",
     "seal-out": "The lip looks good, but a seal that was prised out is bent and has lost its seat: it weeps once the oil is warm.",
     "crushed": "It looks flat, but it has been squeezed to shape once; the second time it does not fill the gap, and the plug weeps.",
-    "circlip-wide": "It still goes on, but a ring that is loose in its groove walks out under load.",
-    "bearing-balls": "It runs quiet in the hand, but the pull went through the balls and dented the races: it hums on the road.",
+    "circlip-wide": "It still goes on, but a ring that is loose in its groove comes out under load.",
+    "bearing-balls": "It runs quiet in the hand, but the pull went through the balls and dented the raceways: it hums on the road.",
     "bolt-once": "Its thread looks as new, but it was stretched by design: the card wants another, and this one may not hold its clamp.",
     "nut-staked": "There is room for another stake, but the collar has been bent once and cracks: the nut can work loose.",
 }
@@ -306,7 +306,7 @@ ref("parts-again", {id: does[id] for id in labels(given.parts.lines)}, outcome="
 #
 # A clock of your unit with the minutes of your steps: it runs from the end of the one step to the end of the other.
 #
-# Work out what must be done inside and what is left, then tick what may be done besides. Each of these steps is asked for alone.
+# Work out what must be done inside and what is left, then tick what may be done besides. Judge each of these steps by itself.
 #
 # If your unit is closed on sealant, its film is asked for as well: it must seal, in time, with no lump near an oil gallery. *14 points.*
 
@@ -393,7 +393,7 @@ why_so = {
     "but-one": "One that goes through is enough: on the road it is that one that counts.",
     "push": "A stop that gives way to a firm hand is none; drivers push hard when they are in a hurry.",
     "last": "The last try went through, so it is not held every time.",
-    "never": "A stop that never lets go fails too: the gear behind it can then not be had at all.",
+    "never": "A stop that never lets go fails too: the gear behind it can then not be engaged at all.",
     "half": "Half the proof is missing: a gear that never goes in would have been stopped as well.",
     "round": "By way of neutral it is meant to go in; the direct shift, which counts, was not tried.",
     "hearsay": "What is only said cannot be asked about: the moves and what was felt must be written down.",

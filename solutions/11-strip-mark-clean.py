@@ -159,9 +159,9 @@ says, why = {}, {}
 for one in worked.others:
     beyond = max(one.mm - one.high_mm, one.low_mm - one.mm)
     says[one.id] = "again" if abs(beyond) <= one.unsure_mm + 1e-9 else "outside" if beyond > 0 else "inside"
-    why[one.id] = {"again": "The limit lies within what the reading is unsure by: it decides nothing either way.",
-                   "outside": "It is beyond a limit by more than it is unsure: the part or its shim is in question.",
-                   "inside": "It keeps off both limits by more than it is unsure: write it down and go on."}[says[one.id]]
+    why[one.id] = {"again": "The limit lies within the uncertainty of the reading: it decides nothing either way.",
+                   "outside": "It is beyond a limit by more than its uncertainty: the part or its shim is in question.",
+                   "inside": "It keeps off both limits by more than its uncertainty: write it down and go on."}[says[one.id]]
 ref("worked-says", says, weight=2, outcome="work-out-readings", shows="against-limits", lesson=where,
     slips=line_reasons([(id, "") for id in says], worked.verdicts, says, why))
 
@@ -180,7 +180,7 @@ given_table("The oil of your unit", ["what", "value"],
             [("in the jug, litres", f"{drained.jug_litre:.2f}"), ("temperature in the jug, °C", f"{drained.jug_c:g}"),
              ("right filling, litres, cold", f"{oil.capacity_litre:g}"), ("clings to walls and gears, litres", f"{oil.stays_litre:g}"),
              ("cold means, °C", f"{oil.reference_c:g}"), ("oil grows for each kelvin by a part of", f"{oil.expansion_per_k:g}"),
-             ("all is unsure by, litres", f"{oil.unsure_litre:g}")])
+             ("uncertainty of all this, litres", f"{oil.unsure_litre:g}")])
 
 # %% tags=["form"]
 drained = given.oil
@@ -188,7 +188,7 @@ sheet.form(
     "oil",
     sheet.number("oil-cold", "The oil in the jug, when it is cold", "l"),
     sheet.number("oil-missing", "What was missing of the right filling; with a minus if there was too much", "l"),
-    sheet.each("oil-says", f"Other units, all unsure by {unit.strip.oil.unsure_litre:g} l. What does each say?",
+    sheet.each("oil-says", f"Other units, all with an uncertainty of {unit.strip.oil.unsure_litre:g} l. What does each say?",
                lines=[(one.id, one.text) for one in drained.others], options=drained.levels),
 )
 
@@ -211,9 +211,9 @@ says, why = {}, {}
 for one in drained.others:
     gap = one.capacity_litre - one.stays_litre - one.drained_litre
     says[one.id] = "right" if abs(gap) <= oil.unsure_litre else "short" if gap > 0 else "over"
-    why[one.id] = {"right": "Drained and clinging oil together come to the filling, within what is unsure.",
-                   "short": "Drained and clinging oil come to less than the filling, by more than is unsure: look for the leak.",
-                   "over": "Drained and clinging oil come to more than the filling, by more than is unsure: it foams and is pressed out."}[says[one.id]]
+    why[one.id] = {"right": "Drained and clinging oil together come to the filling, within the uncertainty.",
+                   "short": "Drained and clinging oil come to less than the filling, by more than the uncertainty: look for the leak.",
+                   "over": "Drained and clinging oil come to more than the filling, by more than the uncertainty: it foams and is pressed out."}[says[one.id]]
 ref("oil-says", says, weight=2, outcome="read-drained-oil", shows="how-much", lesson=where,
     slips=line_reasons([(id, "") for id in says], drained.levels, says, why))
 
@@ -307,7 +307,7 @@ sheet.form("marks", sheet.each("marks-do", "What do you do in each case?", lines
 MARKS = {"hub": "mark", "caps": "mark", "sleeve": "mark", "shims": "bag", "springs": "bag", "rings": "bag",
          "uneven": "off", "dowels": "off", "lines": "off", "punch": "other", "scriber": "other", "chalk": "other"}
 MARKED = {"mark": "It goes together in several ways and nothing shows which: once apart, nobody can say how it ran.",
-          "bag": "The parts look alike and belong to different places: on one heap they are mixed for good.",
+          "bag": "The parts look alike and belong to different places: on one heap nobody can sort them again.",
           "off": "It goes together one way only, or its marks are there already: one more only confuses.",
           "other": "This mark harms the part or comes off in the wash: take a paint pen where nothing runs or seals, or a tag."}
 ref("marks-do", {one.id: MARKS[one.id] for one in given.marks.lines}, outcome="mark-and-lay-out", must_pass=True, shows="right-mark",

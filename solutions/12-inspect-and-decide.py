@@ -123,7 +123,7 @@ ref("flanks-pit", Q(longest.long_mm, "mm"), weight=0.6,
 #
 # Four gears, four dog teeth of each, seen from the side. Where a point is worn, a flat is left; a scale stands over it, five marks to a millimetre.
 #
-# A gear is used again when its widest flat keeps off the limit by what the reading is unsure by, and no corner is broken off. **Every line of the second question must be right to pass.** *9 points.*
+# A gear is used again when its widest flat is below the limit by more than the uncertainty of the reading, and no corner is broken off. **Every line of the second question must be right to pass.** *9 points.*
 
 # %% tags=["rig"]
 lettered((one.letter, dog_picture(one.flats_mm, one.chips_mm, one.begins_mm)) for one in given.dogs.gears)
@@ -131,7 +131,7 @@ lettered((one.letter, dog_picture(one.flats_mm, one.chips_mm, one.begins_mm)) fo
 # %% tags=["rig"]
 given_table("Of this unit", ["what", "mm"],
             [("widest flat allowed", f"{unit.inspect.dogs.flat_most_mm:g}"),
-             ("a flat that is read on the scale is unsure by", f"{unit.inspect.dogs.unsure_mm:g}")])
+             ("uncertainty of a flat that is read on the scale", f"{unit.inspect.dogs.unsure_mm:g}")])
 
 # %% tags=["form"]
 dogs = given.dogs
@@ -150,9 +150,9 @@ ref("dogs-flat", Q(first.flats_mm[widest], "mm"), weight=1,
 
 # %% tags=["reference"]
 do, why = {}, {}
-DOGS = {"use": "Its widest flat keeps off the limit by more than it is unsure, and all corners are there.",
-        "renew": "Its widest flat is beyond the limit by more than it is unsure: sleeve and gear butt, and it grates.",
-        "again": "Its widest flat lies nearer to the limit than it is unsure: the scale proves nothing either way.",
+DOGS = {"use": "Its widest flat keeps off the limit by more than the uncertainty, and all corners are there.",
+        "renew": "Its widest flat is beyond the limit by more than the uncertainty: the points of sleeve and gear meet, and it grates.",
+        "again": "Its widest flat lies nearer to the limit than the uncertainty: the scale proves nothing either way.",
         "broken": "A corner is broken off: what is left of the point steers the sleeve to one side, whatever the flats are."}
 for gear in dogs.gears:
     proves = inspect.verdict(Q(max(gear.flats_mm), "mm"), Q(limit.flat_most_mm, "mm"), Q(limit.unsure_mm, "mm"), least=False)
@@ -259,7 +259,7 @@ sheet.form(
     sheet.number("cost-bad", "Chance that your part is bad", "%"),
     sheet.number("cost-use", "What using it again costs on average", "h"),
     sheet.number("cost-even", "Chance of a bad part above which renewing is cheaper than using it", "%"),
-    sheet.each("cost-do", "Other parts. Which way is the cheapest on average?",
+    sheet.each("cost-do", "Other parts. What is the cheapest on average?",
                lines=[(one.id, one.text) for one in cost.cases], options=cost.answers),
 )
 

@@ -151,12 +151,12 @@ ref("ring-path", went, weight=1,
 times = Q(ring.friction / ring.wrong_friction, "")
 ref("ring-longer", times, weight=1, outcome="protect-rings", shows="slide-worked",
     tolerance={"relative": 0.02}, lesson=where, slips=[
-        Slip(1 / times, 0.3, "This is the other way round: less friction, a longer way."),
+        Slip(1 / times, 0.3, "This is the other way round: less friction, a longer distance."),
         Slip(times**2, 0.2, "Friction counts once: half the friction, twice the distance.")])
 
 # %% tags=["reference"]
 RING = {"alike": "Friction and drag leave the cone nearly all of its torque.",
-        "longer": "The cone is left with much less torque, so it slides longer at the same force: the thread of the ring wears away.",
+        "longer": "The cone is left with much less torque, so it slides longer at the same force: the grooves of the ring wear away.",
         "never": "The drag is stronger than the cone: the speeds never meet, and the dog teeth grate."}
 does, why = {}, {}
 for one in ring.others:

@@ -11,7 +11,7 @@
 # - say why each of the usual cautions is there
 # - work out whether a load may be lifted by hand
 #
-# **Time:** 30 to 40 minutes. **What passing proves:** that you know the usual cautions and can judge a workshop and a lift. When you work at a bench is for your instructor to say. Some items are must-pass: no marks elsewhere make up for them.
+# **Time:** 30 to 40 minutes. **What passing proves:** that you know the usual cautions and can judge a workshop and a lift. Your instructor decides when you work at a bench. Some items are must-pass: no marks elsewhere make up for them.
 #
 # *Invented unit and invented workshop, for teaching. On a real job the maker's manual, local codes and licensed practice decide.*
 
@@ -38,7 +38,7 @@ safety, jobs, sources = load_safety(), load_jobs(), college_sources()
 #
 # There is no save button. An answer is saved when you have given it, and the form says when. You can close the lid and come back tomorrow.
 #
-# Open the same exercise in **two windows**, and they are joined field by field. Only where both changed the same field does the later one count, and then the form says so.
+# Open the same exercise in **two windows**, and they are joined field by field. If both changed the same field, the later answer counts, and the form says so.
 
 # %% [markdown]
 # ## Figures the way you write them
@@ -91,9 +91,9 @@ sheet.form(
 # %% [markdown]
 # ## Handing in
 #
-# On *start-here* press **Hand in**. You get a **receipt**: a short code for exactly what you handed in, and when. Write it down; it settles every question. Until the due date you can hand in again, and the last one counts. Once you have feedback it is for your instructor to say: another attempt comes with fresh readings.
+# On *start-here* press **Hand in**. You get a **receipt**: a short code for exactly what you handed in, and when. Write it down; it settles every question. Until the due date you can hand in again, and the last one counts. After feedback your instructor decides whether you get another attempt. It comes with fresh readings.
 #
-# A **supervised attempt** is one that an assessor opens for you in a room. Save nothing on its sheet before that: nobody watched it, so what it belongs to does not count as supervised.
+# A **supervised attempt** is one that an assessor opens for you in a room. Save nothing on its sheet before that. Nobody watched such an answer, so its outcome does not count as supervised.
 
 # %% [markdown]
 # ## How a mark comes about
@@ -112,7 +112,7 @@ given_table("A sheet as it was marked", ["field", "points", "what became of it"]
 lesson.predict("points-left")
 
 # %% [markdown] tags=["then"]
-# At the bench it is the same: one wrong reading, one thing to put right. But a must-pass item is judged on the **true** figure, since a wrong shim does not care how you came by it.
+# At the bench it is the same: one wrong reading, one thing to put right. But a must-pass item is judged on the **true** figure, because a wrong shim does the same harm, however you got its figure.
 
 # %% [markdown]
 # ## Look round first
@@ -129,7 +129,7 @@ lesson.predict("clear-first")
 hazard_picture(own_sources=sources)
 
 # %% [markdown] tags=["then"]
-# How many did you let through? One rule decides what you do: anybody who can get hurt **at this moment** is brought clear first. What needs no repair you put right yourself. What is broken, or what nobody knows, goes **out of use** and is reported. *Another day* draws the workshop anew. Go on until you find all of them. What you look at every day is what you stop seeing.
+# How many did you let through? One rule decides what you do: anybody who can get hurt **at this moment** is brought clear first. What needs no repair you put right yourself. What is broken, or what nobody can name, goes **out of use** and is reported. *Another day* draws the workshop anew. Go on until you find all of them.
 
 # %% [markdown]
 # ## The usual cautions, and why
@@ -165,7 +165,7 @@ given_table("Lifting, and where figures come from", ["caution", "why"],
 # %% [markdown]
 # ## Whose rules these are
 #
-# Every caution has a source, where it can be read up. The regulations among the sources are **of one country**, the United States. Other countries have other rules. **Your college's own rules decide**, and the law of the country where you work. Ask your instructor which rules those are.
+# Every caution has a source, where you can read more. The regulations among the sources are **of one country**, the United States. Other countries have other rules. **Your college's own rules decide**, and the law of the country where you work. Ask your instructor which rules those are.
 
 # %% tags=["rig"]
 given_table("Where each caution can be read up", ["caution", "source"],
@@ -250,7 +250,7 @@ lesson.calculation("lift")
 # %% [markdown]
 # ## When it has happened anyway
 #
-# Stop the machine, then help. Shout for the first-aider. Rinse eyes and skin with plenty of water, and take the **safety data sheet** along to the doctor. Air or oil driven under the skin looks harmless and is an emergency: to hospital at once. Then write it down, so that it happens once only.
+# Stop the machine, then help. Shout for the first-aider. Rinse eyes and skin with plenty of water, and take the **safety data sheet** along to the doctor. Air or oil driven under the skin looks harmless and is an emergency: to hospital at once. Then report it in writing, so that it does not happen again.
 #
 # Now open the exercise from **start-here**.
 

@@ -41,8 +41,8 @@ lesson.asked_again()
 # - **Never measure a part that turns under power.** It pulls in the tool, the sleeve and the hand. Stop it, lock it off, turn by hand.
 # - **Eye protection** when anything is struck, and near springs, detent balls and circlips.
 # - **A torque wrench is no hammer and no breaker bar.** A knock spoils it without a mark to see; the next person tightens by a wrong figure.
-# - **Stand firm and pull, do not push.** If the socket slips you want to fall back, not knuckles first.
-# - Clean, burr-free faces, part and tool at the same temperature. A hot part measures large.
+# - **Stand firm and pull, do not push.** If the socket slips, you step back and your knuckles hit nothing.
+# - Measure clean faces without burrs, with part and tool at the same temperature. A hot part measures large.
 #
 # On this page nothing can break. Try things.
 
@@ -101,7 +101,7 @@ lesson.predict("from-the-side")
 depth_gauge(23.35, zero_mm=0.10)
 
 # %% [markdown] tags=["then"]
-# Looked at square on, the zero stands past 23 and vernier line 9 meets a main line: 23 + 9 × 0.05 = 23.45 mm. From the side the lines seem to shift by some three lines. That is **parallax**: look square, one eye, always.
+# Looked at square on, the zero stands past 23 and vernier line 9 meets a main line: 23 + 9 × 0.05 = 23.45 mm. From the side the lines seem to shift by some three lines. That is **parallax**. Always look square, with one eye.
 #
 # The foot lies flat on a clean face, and the rod just touches, clear of the rounding in a corner. Set the foot on the surface plate and push the rod down: 0.10 mm. So the depth is 23.45 − 0.10 = 23.35 mm.
 
@@ -124,7 +124,7 @@ given_table(
 )
 
 # %% [markdown] tags=["then"]
-# One reading does not belong to the others. Do not just strike it, and do not just average it in. **Look for the cause** (grit, a burr, a tilted tool, a misread line), correct it, and take the set again. If you find no cause, it stays and you say so. If the cause is already known and is not the size (grit was on the anvil), leave the reading out and note why.
+# One reading does not belong to the others. Do not just cross it out, and do not just put it into the mean. **Look for the cause** (grit, a burr, a tilted tool, a misread line), correct it, and take the set again. If you find no cause, it stays and you say so. If the cause is already known and is not the size (grit was on the anvil), leave the reading out and note why.
 #
 # The standard deviation shows how far single readings scatter. The mean of four readings scatters half as much as one reading. An error of the tool itself does not average out: one that is known comes off each reading, one that nobody has looked for has to be found first.
 
@@ -146,7 +146,7 @@ given_table(
 )
 
 # %% [markdown] tags=["then"]
-# The comparator is a fine dial, set to nought on a gauge block of known size. Yet the finest is not always best: it must also **reach** the place, and a tool finer than needed costs time. A feeler measures a gap, a depth gauge a step, a dial a **movement**. When nothing meets the rule, say so, and see what the uncertainty leaves of the tolerance.
+# The comparator is a fine dial, set to zero on a gauge block of known size. Yet the finest is not always best: it must also **reach** the place, and a tool finer than needed costs time. A feeler measures a gap, a depth gauge a step, a dial a **movement**. When nothing meets the rule, say so, and see what the uncertainty leaves of the tolerance.
 
 # %% [markdown]
 # ## The dial indicator
@@ -178,7 +178,7 @@ given_table(
 # %% [markdown]
 # ## A spring scale on a cord
 #
-# torque = pull × radius, when the cord leaves the drum **along it**, square to the radius. Check the scale's zero in the position in which you use it. Pull slowly and evenly and read **while it turns**; the first jerk is the grip of standing oil, not the torque. A slant, haste, a cord that crosses itself or a hand on the drum spoils the pull.
+# torque = pull × radius, when the cord leaves the drum **along it**, square to the radius. Check the scale's zero in the position in which you use it. Pull slowly and evenly and read **while it turns**; the first jerk shows the starting torque, not the turning torque. A slant, haste, a cord that crosses itself or a hand on the drum spoils the pull.
 
 # %% tags=["predict"]
 lesson.predict("pull-to-torque")

@@ -7,7 +7,7 @@
 #
 # - plan a workable order for a sub-assembly and for the whole unit
 # - say why one step comes before another
-# - tell what can be done next
+# - say what can be done next
 # - correct a wrong step with the least rework
 # - keep within the time that sealant and heat allow
 # - name the parts that must be new
@@ -39,14 +39,14 @@ lesson.asked_again()
 # - Wear eye protection when anything is struck, and whenever springs, detent balls or circlips are fitted or released. A circlip leaves the pliers faster than you blink.
 # - Hot parts from the oven look like cold ones. Wear gloves, and say aloud what is hot.
 # - Cases and shafts are heavy and slip when oiled. Use lifting aids, and keep fingers out of gears that are turned by hand.
-# - Solvents, sealant and drained oil: gloves, ventilation, and their safety data sheets. Brake cleaner never near heat.
+# - Solvents, sealant and drained oil: gloves, ventilation, and their safety data sheets. Never use brake cleaner near heat.
 #
 # On this page nothing can break. Try things.
 
 # %% [markdown]
 # ## The unit, cut open
 #
-# Below is the unit as a drafter draws it: cut through all its shafts, the shafts laid one below the other. What is cut is hatched; shafts, bolts, pins, balls and rollers are left whole. A thin line of dashes and dots is an axis, or the line where two gears meet.
+# Below is the unit as a drafter draws it: cut through all its shafts, the shafts laid one below the other. Parts that are cut are hatched; shafts, bolts, pins, balls and rollers are left whole. A thin line of dashes and dots is an axis, or the line where two gears meet.
 
 # %% tags=["predict"]
 lesson.predict("keeps-the-rest")
@@ -69,7 +69,7 @@ exploded_view(unit)
 # %% [markdown]
 # ## An order, not the order
 #
-# A build is not one fixed list. Some steps need others; some do not care. Two mechanics can work in different orders and both be right.
+# A build is not one fixed list. Some steps need others; some can be done at any time. Two mechanics can work in different orders and both be right.
 
 # %% tags=["predict"]
 stage = unit.stages[0]
@@ -170,7 +170,7 @@ parts = order.OrderTask.from_unit(unit, unit.operations_of[unit.stages[0].id])
 hands_chart(parts, order.with_many_hands(parts))
 
 # %% [markdown] tags=["then"]
-# More hands than chains do not help: where everything waits for one step, the others stand and watch. Nor do they where there is one press, one oven or one torque wrench.
+# More hands than chains do not help: where everything waits for one step, the others stand and watch. They do not help either if there is only one press, one oven or one torque wrench.
 
 # %% [markdown]
 # ## Clocks and holds
@@ -233,7 +233,7 @@ given_table("Single-use parts of this unit", ["part"],
 # %% [markdown]
 # ## Where somebody could be hurt
 #
-# Some rules guard more than time and parts. Broken, they can hurt you at the bench or let the unit fail on the road. In the exercise these are **must-pass**: marks elsewhere do not make up for one mistake here. The two orders, and which parts must be new, decide their outcomes as well.
+# Some rules guard more than time and parts. If you break such a rule, you can be hurt at the bench, or the unit can fail on the road. In the exercise these are **must-pass**: marks elsewhere do not make up for one mistake here. The two orders, and which parts must be new, decide their outcomes as well.
 
 # %% tags=["rig"]
 given_table("Rules that guard safety", ["comes first", "comes later", "why"],

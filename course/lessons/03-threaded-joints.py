@@ -76,7 +76,7 @@ thread_chooser(unit, max(tapped, key=lambda g: (g.metal is soft, g.group.count))
 # %% [markdown]
 # ## Wet threads
 #
-# A torque holds for **one state** of the thread: the state that the manual means. As delivered, oiled, dry, with sealant or with locking compound: each needs its own torque for the same clamp.
+# A torque figure is valid for **one state** of the thread: the state that the manual means. As delivered, oiled, dry, with sealant or with locking compound: each needs its own torque for the same clamp.
 
 # %% tags=["predict"]
 lesson.predict("oiled-bolt")
@@ -246,7 +246,7 @@ count, full = wide.group.count, wide.bounds().typical
 steps = [1, count // 4, count // 2, 3 * count // 4]
 down = [(o, share, [joint.tighten(wide.face(), [joint.Round.of(orders[o](count)[:k], full * share)])
                     .gap_m.max() * 1e3 for k in steps]) for o in orders for share in (1, 0.33)]
-given_table(f"{wide.group.name}: widest gape between the faces, mm",
+given_table(f"{wide.group.name}: widest gap between the faces, mm",
             ["order", "torque", *(f"after pull {k}" for k in steps)],
             [(o, "full" if share == 1 else "a third", *(f"{gape:.2f}" for gape in gapes))
              for o, share, gapes in down])

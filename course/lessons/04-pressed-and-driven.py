@@ -6,7 +6,7 @@
 # **After this lesson you can**
 #
 # - read a fit, and say what force or heat it needs
-# - bear on the right ring
+# - press on the right ring
 # - judge a seal by its depth and lean
 # - choose spring and taper pins
 # - turn a circlip the right way
@@ -43,7 +43,7 @@ lesson.asked_again()
 # - **Presses** hold more force than you feel. Guard shut, hands out, nobody in line. If a ring tilts: load off first.
 # - **Anything struck** can splinter: eye protection, a punch that fits, a brass or soft-faced hammer on hardened parts.
 # - **Circlips and springs** fly. Eye protection, pliers that fit, a hand over the clip.
-# - **Hot and very cold parts** look like any other. Dry gloves, path clear, say it aloud. Brake cleaner stays far from heat.
+# - **Hot and very cold parts** look like any other. Dry gloves, path clear, say it aloud. Keep brake cleaner far from heat.
 #
 # On this page nothing can break. Try things.
 
@@ -90,7 +90,7 @@ force_when_cold(warmed)
 # Much more than the range: tilt, burr, dirt, wrong part. Stop. Much less: worn or wrong part. Take it out.
 
 # %% [markdown] tags=["then"]
-# Push the part home, loosest and tightest, oiled and dry. Then let the driver bear on the other ring and look where the force goes.
+# Push the part home, loosest and tightest, oiled and dry. Then let the driver press on the other ring and look where the force goes.
 
 # %% tags=["then"]
 press_rig(unit)
@@ -124,7 +124,7 @@ driven_section(fit.BOTH, fit.BOTH)
 # %% [markdown]
 # ## Square and home
 #
-# - **Which side up:** look it up before you oil the bearing. The wide end of a cup opens towards its rollers. A chamfered bore goes on first.
+# - **Which side up:** look it up before you oil the bearing. The wide end of a cup opens towards its rollers. The end of the bore with the chamfer goes on first.
 # - **Square:** chamfer first, seat clean and lightly oiled. Support the shaft under its end, never a gear or the other bearing.
 # - **Home:** the force jumps, the sound turns dull, and **no feeler goes under the ring anywhere**.
 
@@ -228,7 +228,7 @@ spring_pin_section(planes=1, nested=True)
 # %% [markdown]
 # ## Taper pins
 #
-# Taper 1 in 50: 1 mm of length is 0.02 mm of diameter. **In from the large end, out from the small end.** When it is home, the large end still stands proud a little, so that it can be driven further when it wears.
+# Taper 1 in 50: 1 mm of length is 0.02 mm of diameter. **In from the large end, out from the small end.** When it is home, the large end still stands out a little (it stands proud), so that it can be driven further when it wears.
 
 # %% tags=["rig"]
 pin = fit.TaperPin(0.006, 0.030)
@@ -242,7 +242,7 @@ given_table(f"Pin 6 × 30 mm; its large end is {pin.large.m_as('mm'):.2f} mm", [
             [(f"{mm:.2f}", f"{pin.stands_proud(Q(mm, 'mm')).m_as('mm'):.1f}") for mm in (6.45, 6.50, 6.55, 6.60, 6.65)])
 
 # %% [markdown] tags=["then"]
-# Ream by a hair, brush the chips out, try by hand. A pin that has sunk needs the next size, not a harder blow.
+# Ream very little, brush the chips out, try by hand. A pin that has sunk needs the next size, not a harder blow.
 
 # %% [markdown]
 # ## Stakes and circlips
@@ -258,7 +258,7 @@ given_table("A tab of 3 mm in a slot of 4 mm", ["depth, mm", "holds, N·m", "giv
 # %% [markdown] tags=["then"]
 # Once it would shear before it is crushed, more depth gains nothing. A cracked tab, or a nut that was undone, means a new nut.
 #
-# **Circlips** are stamped: one edge is rounded, one sharp. The **sharp edge faces away from the load**, so that it bears square on the wall of the groove; a rounded edge climbs out. Open it no further than needed, turn it in its groove to see that it lies in all round, and bin one that was overstretched.
+# **Circlips** are stamped: one edge is rounded, one sharp. The **sharp edge faces away from the load**, so that it bears square on the wall of the groove; a rounded edge climbs out. Open it no further than needed, turn it in its groove to see that it lies in all round, and throw away one that was opened too far.
 
 # %% [markdown]
 # ## One job from start to end

@@ -42,7 +42,7 @@ lesson.asked_again()
 # ## Before you start
 #
 # - **Hot parts.** A ring from the oven looks like a cold one. Wear heat gloves, put it where nobody reaches past, and say aloud what is hot.
-# - **Never spin a bearing with compressed air.** Dry and unloaded it can run far past its speed and throw its rollers. Air at skin drives oil into the body.
+# - **Never spin a bearing with compressed air.** Dry and unloaded it can run far past its speed and throw its rollers. Air against the skin can drive oil into the body.
 # - **Presses and pullers** hold more force than you feel. Guard up, eye protection on, fingers out, nobody in line with the ram.
 # - **Cord and drum.** Pull slowly and let the cord run off. Never wrap it round your hand: a turning gear does not let go.
 #
@@ -178,7 +178,7 @@ given_table("All of it together", ["combined, µm", "times about 2, µm", "meani
 # %% [markdown]
 # ## The trial fit
 #
-# The other way to find a shim: fit a thin one, read the end play, add what is missing. End play read on a dial is called **end float**. Set the dial against the end of the shaft: pull, read, push, read. The **difference** is the float.
+# The other way to find a shim: fit a thin one, read the end play, add what is missing. **End float** is another name for end play. Set the dial against the end of the shaft: pull, read, push, read. The **difference** is the float.
 
 # %% tags=["predict"]
 lesson.predict("first-reading")
@@ -257,12 +257,12 @@ curve = bearing.life_against_setting(bearing.Pair.from_support(main, bearings), 
 life_over_setting(curve, f"{main.name} at its running setting")
 
 # %% [markdown] tags=["then"]
-# A little preload shares the load among more rollers and life rises; past the best point it falls off a cliff, because the bearings now work against each other. The scale is the setting **when it runs**: the cold preload is larger, since heat takes some away.
+# A little preload shares the load among more rollers and life rises; past the best point it falls steeply, because the bearings now work against each other. The scale is the setting **when it runs**: the cold preload is larger, since heat takes some away.
 #
 # Life here is what nine of ten such pairs reach, called L10. The dash-dotted line is the short reckoning of bearing catalogues with their factors e and Y, for comparison.
 #
 # - **Too much:** hot bearing, blue or brown raceways, high cord, early pitting.
-# - **Too little:** gears walk, noise changes with pull and overrun, teeth wear at one end, seals weep.
+# - **Too little:** gears move along their shafts, the noise changes between pull and overrun, teeth wear at one end, seals weep.
 
 # %% [markdown]
 # ## Before it runs

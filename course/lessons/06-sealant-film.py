@@ -41,10 +41,10 @@ lesson.asked_again()
 # %% [markdown]
 # ## Before you start
 #
-# - **Read the safety data sheet** of the sealant and of the solvent first. Anaerobic sealant irritates skin and eyes and can make you allergic for good; moisture-curing sealant gives off vapour while it cures. Wear gloves, keep it out of your eyes, work with the air moving.
-# - **Brake cleaner never near heat:** no flame, no hot lamp, no heat gun, no warm part. It burns, and some kinds turn into poison gas on hot metal.
+# - **Read the safety data sheet** of the sealant and of the solvent first. Anaerobic sealant irritates skin and eyes and can make you allergic for life; moisture-curing sealant gives off vapour while it cures. Wear gloves, keep it out of your eyes, work with the air moving.
+# - **Never use brake cleaner near heat:** no flame, no hot lamp, no heat gun, no warm part. It burns, and some kinds turn into poison gas on hot metal.
 # - **Solvent goes on a cloth**, not from a spray can into the case, and never into the face of somebody opposite.
-# - **No compressed air** at skin, or to blow dirt off a face: it goes into your eyes and into the bearings.
+# - **No compressed air** against skin, and none to blow dirt off a face: it goes into your eyes and into the bearings.
 # - Old film comes off with a plastic or wooden scraper, away from your hand.
 #
 # On this page nothing can break. Try things.
@@ -88,7 +88,7 @@ sealant_rig(
 # 2. a film of 0.1 mm on every stretch;
 # 3. a bead of 3 mm on every stretch.
 #
-# You lay a film with a **roller** and a bead with the nozzle. Wear gloves: on bare skin the sealant can make you allergic for good.
+# You lay a film with a **roller** and a bead with the nozzle. Wear gloves: on bare skin the sealant can make you allergic for life.
 
 # %% tags=["predict"]
 lesson.predict("three-films")
@@ -291,7 +291,7 @@ given_table(
 # %% [markdown]
 # - **Anaerobic** cures where air is kept out, between rigid metal faces. What lies outside the joint stays wet and wipes off. Not for wide gaps, not for pressed-steel covers that flex.
 # - **Moisture-curing** bridges more and follows a cover that flexes, but skins soon.
-# - If the gap is too wide for both, no tube repairs it: the face is trued or the part renewed.
+# - If the gap is too wide for both, no sealant closes it. Have the face machined flat, or renew the part.
 
 # %% [markdown]
 # ## Oil only when it has cured

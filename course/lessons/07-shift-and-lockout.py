@@ -8,7 +8,7 @@
 # - work out what force a detent asks of the hand
 # - say what the interlock locks and when
 # - prove by hand that the lockout works
-# - tell what each assembly fault does
+# - say what each assembly fault does
 # - choose the test that shows it
 # - name the assembly fault that no hand test shows
 #
@@ -41,14 +41,14 @@ lesson.asked_again()
 # - Undo a detent plug with your face out of its line and a hand with a rag over it. The same holds for the hook of the lockout spring.
 # - A **spring pin** is hardened: struck badly it splinters. Eye protection, the right punch, a soft-faced hammer.
 # - **Pinch points:** forks, jaws and gears close on fingers. Turn and shift by hand only, and say aloud when you move the lever while somebody else has a hand in the case.
-# - Never force a shift that stops. A lockout that stops you is doing its work; a bent fork is what force buys.
+# - Never force a shift that stops. A lockout that stops you is doing its work, and force bends a fork.
 #
 # On this page nothing can break. Try things.
 
 # %% [markdown]
 # ## What the hand moves
 #
-# The selector shaft can do two things. It **slides**, and so picks a gate: one rail out of all. It **turns**, and so pushes that rail one way or the other: one gear of two. On some units the hand also **lifts** a collar, or pushes firmly past a plunger.
+# The selector shaft can do two things. It **slides**, and so picks a gate plane: one rail out of all. It **turns**, and so pushes that rail one way or the other: one gear of two. On some units the hand also **lifts** a collar, or pushes firmly past a plunger.
 #
 # The picture shows it in section. Left: the finger between the jaws of the rails. Middle: what locks out a shift, one layer behind. Right: the rails with the interlock pins between them.
 
@@ -62,7 +62,7 @@ lesson.predict("reached-from-neutral")
 gate_rig(unit, misbuilds=[])
 
 # %% [markdown] tags=["then"]
-# The rail that moved takes its fork and its sleeve with it. Did you try to go straight into reverse from the gear beside it, in its gate or in the next? If not, try it now and read what stopped you.
+# The rail that moved takes its fork and its sleeve with it. Did you try to go straight into reverse from the gear beside it, in its gate plane or in the next? If not, try it now and read what stopped you.
 
 # %% [markdown]
 # ## Detents: what holds a gear in
@@ -118,7 +118,7 @@ lesson.predict("lever-twice")
 radius = Q(unit.shift.finger_radius_mm, "mm")
 torque = shift.shaft_torque(Q(60, "N"), radius)
 given_table(f"60 N along the rail, finger of {radius.magnitude:g} mm: {torque.magnitude:.2f} N·m on the shaft",
-            ["lever, mm", "force of the hand, N", "way of the hand for 7 mm of rail, mm"],
+            ["lever, mm", "force of the hand, N", "travel of the hand for 7 mm of rail, mm"],
             [(mm, f"{shift.hand_force(torque, Q(mm, 'mm')).magnitude:.0f}",
               f"{7 * mm / radius.magnitude:.0f}") for mm in (70, 100, 140)])
 
@@ -193,10 +193,10 @@ gate_rig(unit)
 #
 # It goes together, it shifts, every gear is there, and the lockout may still not work. Only the hand test shows it. The proof has **two halves**:
 #
-# 1. From the neighbour gear, push straight towards reverse, without leaving the gate. It must **stop**.
-# 2. Do what lets it in on this unit (leave the gate and come back in, lift the collar, push firmly), and push towards reverse. It must **go in**.
+# 1. From the neighbour gear, push straight towards reverse, without leaving the gate plane. It must **stop**.
+# 2. Do what lets it in on this unit (leave the gate plane and come back, lift the collar, push firmly), and push towards reverse. It must **go in**.
 #
-# You must do the second half as well. If reverse cannot be had at all, the first half "passes" for the wrong reason.
+# You must do the second half as well. If reverse cannot be engaged at all, the first half "passes" for the wrong reason.
 
 # %% tags=["rig"]
 block = unit.shift.must_block[0]
@@ -211,7 +211,7 @@ given_table("The proof on a mechanism that is assembled correctly", ["no.", "mov
 # %% [markdown]
 # ## What each assembly fault does
 #
-# Each row below is a mechanism with one thing put in wrongly, and what a full hand test of it finds. Nothing in this table was typed in: every line comes from working the mechanism.
+# Each row below is a mechanism with one thing put in wrongly, and what a full hand test of it finds. Every line is worked out by moving the mechanism.
 
 # %% tags=["predict"]
 found = {m: shift.symptoms(shift.prove_by_hand(shift.mechanism(shift.with_misbuilds(unit.shift, [m.id]))))
@@ -242,19 +242,19 @@ given_table("The shortest test for each", ["assembly fault", "moves"],
              for m, t in tests.items()])
 
 # %% [markdown]
-# What no hand test shows is the one to fear, such as **a small pin left out of a rail between two others**. Without it those two no longer lock each other. But the finger is never wide enough to push both at once, so the hand finds nothing. On the road a fork that drags its rail can bring a second gear in.
+# The most dangerous fault is the one that no hand test shows, such as **a small pin left out of a rail between two others**. Without it those two no longer lock each other. But the finger is never wide enough to push both at once, so the hand finds nothing. On the road a fork that drags its rail can bring a second gear in.
 #
-# What is not shown by a test must be made sure while it can be seen: count the pins into the bore, aloud, before the rails go in, and have it signed.
+# Make sure of what no test shows while you can see it: count the pins into the bore, aloud, before the rails go in, and have it signed.
 
 # %% [markdown]
 # ## The order of the hand test
 #
 # 1. **Every gear in, one after the other.** If a gear is missing, nothing that follows means much.
 # 2. **Let go in every gear** and shake the shaft. A gear that does not stay has no detent.
-# 3. **Between two gates, turn.** It must stop, both ways, at every pair of neighbours.
+# 3. **Between two gate planes, turn.** It must stop, both ways, at every pair of neighbours.
 # 4. **The lockout**, both halves.
 #
-# **Explain to yourself:** with the peg worn down, the direct shift is stopped *and* reverse cannot be had. Which step of the list saves you from calling that a pass?
+# **Explain to yourself:** with the peg worn down, the direct shift is stopped *and* reverse cannot be engaged. Which step of the list shows you that this is no pass?
 
 # %% [markdown]
 # ## The pin of the finger

@@ -257,7 +257,7 @@ given_table(f"Play wanted: {play.play_mm[0]:g} to {play.play_mm[1]:g} mm", ["was
 # %% [markdown] needs="speed-drive"
 # ## Road speed and speed drive
 #
-# One turn of the road wheel moves the vehicle by one circumference, 2π times the rolling radius. The ratio gives the road speed in each gear. The teeth of the speed drive give the turns that the speed sensor or cable gets.
+# One turn of the road wheel moves the vehicle by one circumference, which is 2π times the rolling radius. The ratio gives the road speed in each gear. The teeth of the speed drive give the turns that the speed sensor or cable gets.
 
 # %% tags=["rig"]
 given_table("Road speed at 3000 r/min", ["gear", "km/h"],

@@ -63,7 +63,7 @@ fault_board(unit)
 # %% [markdown] tags=["then"]
 # Look for rows that are empty, and for rows that are equal, letter by letter. They decide how far any search can go.
 #
-# Then look along the columns. Where a column is crowded, as that of the leaks, one symptom has several causes.
+# Then look along the columns. Where a column has many marks, as that of the leaks, one symptom has several causes.
 
 # %% [markdown] needs="cord-of-two"
 # ## From symptom to fault

@@ -38,7 +38,7 @@ lesson.asked_again()
 # %% [markdown]
 # ## Before you start
 #
-# - **A whole unit is heavy.** Two people or a hoist lift it, and nobody reaches under it; a case that slips takes a finger with it.
+# - **A whole unit is heavy.** Two people or a hoist lift it, and nobody reaches under it. A case that slips can cut off a finger.
 # - **Solvent vapour burns.** Washing comes long before anything is warmed, and with fresh air.
 # - **Warm parts look like cold ones.** Mark what is hot, and wear heat gloves.
 # - **Eye protection** when you strike, press or let a snap ring spring.
@@ -64,7 +64,7 @@ lesson.predict("longest-stage", choice=names, right=next(id for id, name in name
 given_table("The build in stages", ["stage", "steps", "minutes", "decisions"], rows)
 
 # %% [markdown] tags=["then"]
-# The minutes are those of the steps alone; looking, fetching and writing come on top. Decisions are not spread evenly: a stage with few minutes can hold many of them. That is where to slow down.
+# The minutes are those of the steps alone; looking, fetching and writing come on top. Decisions are not spread evenly: a stage with few minutes can hold many of them. Slow down there.
 
 # %% [markdown]
 # ## Prepare
@@ -95,7 +95,7 @@ given_table("Clocks of this unit", ["clock", "allows, min", "must be inside, min
             [(clock.name, clock.minutes, w.minutes_used, w.minutes_left) for clock, w in windows.values()])
 
 # %% [markdown] tags=["then"]
-# The step that ends a clock counts as well: it must be **finished** in time. What is left is not there to be used up. It is for the bolt that falls.
+# The step that ends a clock counts as well: it must be **finished** in time. Do not plan to use up the minutes that are left. Keep them for what goes wrong, such as a bolt that you drop.
 
 # %% [markdown]
 # ## Decide
@@ -147,7 +147,7 @@ for ask in shims:
 given_table("The same pair with other shims; preload plus, end play minus", ["pair", "shim, mm", "cold, mm", "warm, mm", "is it right?"], rows)
 
 # %% [markdown] tags=["then"]
-# “meets” is on target by less than the measurement is worth: another reading might turn it. “misses” is off. The warm setting is not what you set: the maker's target is cold, and already allows for heat.
+# “meets” lies inside the target, but by less than the uncertainty: another reading might change the verdict. “misses” lies outside. The warm setting is not what you set: the maker's target is cold, and already allows for heat.
 
 # %% [markdown]
 # ## The bench
@@ -163,7 +163,7 @@ part = [op.id for op in unit.operations if op.stage in stages] or None
 whole_build(Job.of(unit, {"operations": part}))
 
 # %% [markdown]
-# Whatever is wrong with the lockout, it is the **proof** that finds it, and only if it is whole: the direct shift tried and stopped, the lever taken out of the gate, and the later gear had. A stop that never lets go proves nothing.
+# Whatever is wrong with the lockout, it is the **proof** that finds it, and only if it is whole: you try the direct shift and it stops, you do what lets the later gear in, and that gear goes in. If it never goes in, the stop proves nothing.
 
 # %% [markdown]
 # ## The price of a wrong decision
@@ -214,7 +214,7 @@ given_table("One wrong decision, and what it brings about", ["decision, and what
 # %% [markdown]
 # ## Prove
 #
-# A check is a question to the unit. Know the answer **before** you ask: the turns that a gear should give, the pull that a cord should need. Then a count that is off by a tooth is a finding and not a surprise.
+# Work out **before** each check what a sound unit shows: the turns that a gear should give, the pull that a cord should need. Then a count that is off by a tooth is a finding and not a surprise.
 #
 # For a gear, turns of the input for one of the ring gear: driven over driving, one pair after the other, multiplied. With one wheel held, the ring gear makes **half** the turns of the other.
 

@@ -34,7 +34,7 @@ lesson.asked_again()
 # - Springs, detent balls and circlips fly off when you release them. Wear eye protection, and keep other people's faces away.
 # - A case is heavy and oily. Lift it by its eye with a hoist. Nobody stands or reaches below it.
 # - Use solvent as its safety data sheet says: gloves, fresh air, no heat or spark near it. Keep oily rags in a closed steel bin.
-# - Never blow compressed air at skin or onto a bearing.
+# - Never blow compressed air against skin or onto a bearing.
 #
 # On this page nothing can break. Try things.
 
@@ -156,7 +156,7 @@ given_table(f"Filling {oil.capacity_litre:g} l, {oil.stays_litre:g} l stay in, u
 # %% [markdown]
 # ## Where the chips are
 #
-# Chips float in the oil or lie on the floor of the unit. That depends on their size, and on how long the unit stood.
+# A chip floats in the oil, at any depth, or it lies on the floor of the unit. That depends on their size, and on how long the unit stood.
 
 # %% tags=["predict"]
 lesson.predict("half-the-size")

@@ -3,7 +3,7 @@
 #
 # <div class="twoshaft-if-missing">If no pictures appear below: press <b>Run</b>, then <b>Run All Cells</b>.</div>
 #
-# **After this lesson you can** tell damage apart by its standard names, hold a reading against its limit, and decide what is used again.
+# **After this lesson you can** name damage as the standards do, hold a reading against its limit, and decide what is used again.
 #
 # **Time:** 30 to 40 minutes. **What passing proves:** that no worn part goes back into a unit, and no good one into the bin.
 #
@@ -33,7 +33,7 @@ lesson.asked_again()
 #
 # - Drills, taps and hammers throw chips. Springs and circlips fly off. Wear eye protection; everybody who stands near wears it too.
 # - Clamp what you drill. No gloves and no loose cuffs at a drill.
-# - Never blow compressed air at skin, into a blind hole or onto a bearing.
+# - Never blow compressed air against skin, into a blind hole or onto a bearing.
 # - Never spin a dry bearing. Oil it, and turn it slowly by hand.
 # - Use solvent as its safety data sheet says: gloves, fresh air, no heat or spark near it.
 #
@@ -312,7 +312,7 @@ lesson.calculation("groove")
 # <details>
 # <summary>Where the rules and figures come from</summary>
 #
-# - Names of bearing damage: ISO 15243:2017; of gear damage: ISO 10825-1:2022. How to tell them apart is in our own words.
+# - Names of bearing damage: ISO 15243:2017; of gear damage: ISO 10825-1:2022. How each is recognised is in our own words.
 # - Guard band: ISO 14253-1:2017 (as remembered, not looked up again). Chances and shares: JCGM 106:2012, checked on its example and others.
 # - Mean of readings: JCGM 100:2008, 4.2.3.
 # - Thread repair, dressing, creep and grooves: common practice, no source.

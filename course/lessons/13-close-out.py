@@ -228,7 +228,7 @@ given_table("When it is done", ["when", "what, for example"],
             [("before the unit is lifted", "centre the clutch plate, clean the dowels, grease the splines thinly, try the release bearing"),
              ("while it is brought up", "support it with a jack, turn a shaft until the splines go into the plate, close the gap by hand, protect the lip"),
              ("joined, before it is driven", "level, linkage, breather hose, clutch line"),
-             ("on the road, or after", "each gear under load and with the foot off, joints and level once more")])
+             ("on the road, or after", "each gear under load and with the foot off the pedal, joints and level once more")])
 
 # %% [markdown] tags=["then"]
 # If the flange does not close by hand, do not pull it in with its bolts. The shaft is not in its splines, and the case would crack.

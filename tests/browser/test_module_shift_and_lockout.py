@@ -8,11 +8,11 @@ pytestmark = pytest.mark.browser
 
 MODULE = "07-shift-and-lockout"
 PROOF = [
-    r"^Slide to the gate of fifth",
+    r"^Slide to the gate plane of fifth",
     r"^Turn towards.*fifth",
     r"^Turn towards.*reverse",
-    r"^Slide to the gate of third",
-    r"^Slide to the gate of fifth",
+    r"^Slide to the gate plane of third",
+    r"^Slide to the gate plane of fifth",
     r"^Turn towards.*reverse",
 ]
 

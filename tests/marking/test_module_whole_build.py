@@ -55,7 +55,7 @@ PARTS = {
     "seal-out": ("again", "weeps"),
     "crushed": ("again", "squeezed"),
     "circlip-unseen": ("again", "nobody sees its shape"),
-    "circlip-wide": ("again", "walks out"),
+    "circlip-wide": ("again", "comes out"),
     "bearing-ring": ("new", "thrown away"),
     "bearing-balls": ("again", "through the balls"),
     "bolt-once": ("again", "wants another"),

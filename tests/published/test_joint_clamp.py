@@ -280,3 +280,15 @@ def test_scatter_of_the_states_lies_in_the_published_bands():
         # Bounds are never passed; two standard deviations stay within the published band.
         assert bounds.low_n <= sample.clamp_n.min() and sample.clamp_n.max() <= bounds.high_n
         assert 0.08 < 2 * sample.clamp_n.std(ddof=1) / sample.mean_n < most
+
+
+def test_coarse_pitches_are_those_of_the_standard():
+    """Source: ISO 261, coarse pitches as charted at mlc.org.uk, guide "metric thread pitch
+    chart": M3 to M39."""
+    charted = (
+        "3 0.5, 4 0.7, 5 0.8, 6 1, 8 1.25, 10 1.5, 12 1.75, 14 2, 16 2, 18 2.5, 20 2.5, 22 2.5, "
+        "24 3, 27 3, 30 3.5, 33 3.5, 36 4, 39 4"
+    )
+    for row in charted.split(", "):
+        size, pitch = row.split()
+        assert joint.Thread.named(f"M{size}").pitch_m * 1e3 == pytest.approx(float(pitch))

@@ -223,9 +223,13 @@ def test_the_proof_by_hand_follows_from_the_gate():
         for row in block.rows
     }
     assert (
-        rows["From fifth straight into reverse, in the gate all the way"] == "must not be possible"
+        rows["From fifth straight into reverse, in the gate plane all the way"]
+        == "must not be possible"
     )
-    assert rows["From fifth to neutral, out of the gate, back, then reverse"] == "must be possible"
+    assert (
+        rows["From fifth to neutral, out of the gate plane, back, then reverse"]
+        == "must be possible"
+    )
     assert rows["With first or second in: fifth or reverse as well"] == "must not be possible"
     assert sum(move.endswith("and back") for move in rows) == 6
 

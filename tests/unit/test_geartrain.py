@@ -98,6 +98,16 @@ def test_close_ratios_need_more_turns_to_tell_apart():
     assert geartrain.tells_apart(train(), "high", "back", BOTH) == 1
 
 
+def cone_with(cones):
+    return geartrain.cone_torque(Q(600, "N"), 0.1, Q(70, "mm"), Q(7, "degree"), cones)
+
+
+def test_each_working_cone_brakes_as_much_as_the_first():
+    one = cone_with(1)
+    assert one == geartrain.cone_torque(Q(600, "N"), 0.1, Q(70, "mm"), Q(7, "degree"))
+    assert [cone_with(n).m for n in (2, 3)] == pytest.approx([2 * one.m, 3 * one.m])
+
+
 @pytest.mark.parametrize(
     ("call", "what"),
     [
@@ -108,6 +118,8 @@ def test_close_ratios_need_more_turns_to_tell_apart():
         (lambda: geartrain.count_turns(train(), "low", 1, "by ear"), "way of counting"),
         (lambda: geartrain.road_speed(train(), "low", Q(math.nan, "rpm")), "input speed"),
         (lambda: geartrain.cone_torque(Q(3, "J"), 0.1, Q(80, "mm"), Q(7, "degree")), "axial force"),
+        (lambda: cone_with(0), "number of cones"),
+        (lambda: cone_with(4), "number of cones"),
         (lambda: geartrain.speed_drive_turns(train(speed_drive=None), Q(1, "km")), "speed drive"),
         (
             lambda: geartrain.speed_drive_turns(

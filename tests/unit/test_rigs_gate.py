@@ -117,7 +117,7 @@ def test_plain_copy_tells_finding_log_and_build(rig):
     move(rig, FIFTH, "turn:high")
     copy = rig.plain_copy()
     assert "Fifth is in." in copy and "Assembled correctly" in copy and "<svg" in copy
-    assert "Slide to the gate of fifth and reverse" in copy
+    assert "Slide to the gate plane of fifth and reverse" in copy
     assert "<script" not in copy
 
 

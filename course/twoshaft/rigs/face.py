@@ -262,7 +262,7 @@ class FaceTightening(Screen):
             return "The faces touch all round."
         along = np.abs(self.face.along_m[self.face.bolt_nodes] - self.face.along_m[widest])
         near = int(np.argmin(np.minimum(along, self.face.length_m - along)))
-        return f"The faces still gape {gap_mm:.2f} mm near bolt {near + 1}."
+        return f"The faces are still {gap_mm:.2f} mm apart near bolt {near + 1}."
 
     def _view(self, turn: Any) -> dict[str, Any]:
         tight = [k in self.result.pulled for k in range(self.face.count)]

@@ -163,11 +163,11 @@ class GearRig(Screen):
 
     @property
     def finding(self) -> str:
-        """What is in and what can turn, as a sentence; with the lid on, only what is held."""
+        """What is in and what can turn, as a sentence; of a closed one, only what is held."""
         if self.closed:
             held = f"the {body_name(self.train, self.held).lower()} is held"
             free = "both wheels are free" if self.train.differential else "the output shaft is free"
-            return f"The lid is on; {held if self.held else free}."
+            return f"The unit is closed; {held if self.held else free}."
         return state_sentence(self.train, self.engaged, self.held)
 
     def _figure(self) -> str:
@@ -338,7 +338,7 @@ def gear_rig(unit: Unit, engaged: Iterable[str] = (), held: str = "") -> GearRig
 
 
 def closed_gears(unit: Unit, total: Iterable[int]) -> GearRig:
-    """A unit with its lid on and one gear engaged, to find out which by counting.
+    """A closed unit with one gear engaged, to find out which by counting.
 
     Parameters
     ----------

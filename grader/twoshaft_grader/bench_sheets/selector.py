@@ -31,8 +31,8 @@ def movements(unit: Unit) -> list[tuple[str, str]]:
     for block in shift.must_block:
         first, then = block.earlier, block.later
         rows += [
-            (f"From {first} straight into {then}, in the gate all the way", MUST_NOT),
-            (f"From {first} to neutral, out of the gate, back, then {then}", MUST),
+            (f"From {first} straight into {then}, in the gate plane all the way", MUST_NOT),
+            (f"From {first} to neutral, out of the gate plane, back, then {then}", MUST),
         ]
     rows += [
         (f"With {_either(one)} in: {_either(other)} as well", MUST_NOT)

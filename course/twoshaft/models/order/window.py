@@ -99,9 +99,7 @@ def window(
     fixed = inside | 1 << i | 1 << j | task.before[i] | task.after[j]
     # A step that needs more than what stands or is due inside would bring company along.
     optional = [
-        k
-        for k in bits(everything & ~fixed)
-        if not (task.before[k] & task.after[i]) & ~inside and not task.after[k] >> i & 1
+        k for k in bits(everything & ~fixed) if not (task.before[k] & task.after[i]) & ~inside
     ]
     used = sum(takes(k) for k in bits(inside)) + takes(j)
     left = (found.minutes if allowed is None else allowed) - used

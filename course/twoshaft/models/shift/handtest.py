@@ -110,11 +110,11 @@ def lockout_test(
 
 Opening = Literal["leave", "lift", "firm", "lift-firm", "leave-lift"]
 OPENED: dict[Opening, str] = {
-    "leave": "once the lever has left the gate and come back",
+    "leave": "once the lever has left the gate plane and come back",
     "lift": "with {lift} lifted",
     "firm": "with a firm push",
     "lift-firm": "with {lift} lifted and a firm push",
-    "leave-lift": "once the lever has left the gate and come back with {lift} lifted",
+    "leave-lift": "once the lever has left the gate plane and come back with {lift} lifted",
 }
 """How the later gear is had after all, in words."""
 
@@ -166,7 +166,7 @@ def say_opening(shift: Shift, earlier: str, later: str) -> str:
     Examples
     --------
     >>> say_opening(unit.shift, "fifth", "reverse")
-    'once the lever has left the gate and come back'
+    'once the lever has left the gate plane and come back'
     """
     return OPENED[opening(shift, earlier, later)].format(lift=shift.lift_name)
 

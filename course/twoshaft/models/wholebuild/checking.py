@@ -384,7 +384,7 @@ class ProofResult:
             "not tried": "the direct shift was not tried, so nothing is proven",
             "half": f"it was stopped, but the later gear was not had {self.opened}; a stop "
             "that never lets go proves nothing",
-            "no-gear": "the later gear cannot be had at all, so the stop shows nothing",
+            "no-gear": "the later gear does not go in at all, so the stop shows nothing",
         }
         if self.reading in says:
             words = f"{self.ask.name}: {says[self.reading]}."
@@ -392,7 +392,7 @@ class ProofResult:
         holds = {
             "fails": "the direct shift is not stopped",
             "unreliable": "the direct shift is stopped only sometimes",
-            "not tried": "the earlier gear cannot be had, so the lockout cannot be proven",
+            "not tried": "the earlier gear does not go in, so the lockout cannot be proven",
         }
         if self.truth in holds:
             words = f"{self.ask.name}: {holds[self.truth]}."
@@ -434,7 +434,7 @@ def judge_proof(job: Job, ask: Ask, now: Standing) -> ProofResult | None:
     reading = lockout_reading(job.unit.shift, work, block.earlier, block.later)
     leaves = opening(job.unit.shift, block.earlier, block.later) == "leave"
     opened = (
-        "after leaving the gate"
+        "after leaving the gate plane"
         if leaves
         else say_opening(job.unit.shift, block.earlier, block.later)
     )

@@ -154,7 +154,7 @@ RING = Calculation(
               lambda s: s["force"] * s["friction"] * s["across"] / 1e3
               / math.sin(math.radians(s["half"])),
               "The sine is missing.": lambda s: s["force"] * s["friction"] * s["across"] / 2e3}),
-        Step("times", "With the other oil the same change of speed takes so many times as long", "",
+        Step("times", "How many times as long the change of speed takes with the other oil", "",
              "{friction} ÷ {other}", lambda s: s["friction"] / s["other"],
              {"Less torque takes longer, not shorter; turn it over.":
               lambda s: s["other"] / s["friction"],

@@ -58,7 +58,8 @@ PRESS = Calculation(
 HEAT = Calculation(
     "warm-to",
     "How warm",
-    "An aluminium case grows 0.023 mm for each metre and degree. Add 25 degrees for the way.",
+    "An aluminium case grows 0.023 mm for each metre and degree. Add 25 degrees, which it loses "
+    "on its way to the seat.",
     (
         Given("grip", "interference of the pair", 20, 60, 5, "µm"),
         Given("across", "diameter", 40, 80, 5, "mm"),
@@ -77,7 +78,7 @@ HEAT = Calculation(
                  s["rise"] * ALUMINIUM_PER_K * s["across"] * 1e3, s["across"] * 1e3,
                  ALUMINIUM_PER_K, 500.0, room_c=s["room"]).heat_to_c,
              {"The room is missing.": lambda s: s["rise"] + 25,
-              "The 25 degrees for the way are missing.": lambda s: s["rise"] + s["room"]}, off=0.8),
+              "The 25 degrees for cooling are missing.": lambda s: s["rise"] + s["room"]}, off=0.8),
     ),
 )  # fmt: skip
 
@@ -134,7 +135,7 @@ PIN = Calculation(
              lambda s: s["hand"] * s["ratio"] / 1e3,
              {"You divided by the lever in place of multiplying.":
               lambda s: s["hand"] / s["ratio"] / 1e3}),
-        Step("times", "It bears the force so many times", "", "{shear} ÷ {force}",
+        Step("times", "How many times the force it bears", "", "{shear} ÷ {force}",
              lambda s: s["shear"] / s["force"],
              {"You divided the force by what the pin bears.": lambda s: s["force"] / s["shear"]}),
         Step("single", "And in single shear", "", "{times} ÷ 2", lambda s: s["times"] / 2,
@@ -179,7 +180,7 @@ STAKE = Calculation(
              {"It gives way at the smaller of the two.": lambda s: max(s["shear"], s["deep"]),
               "The two do not add: the first to give way ends it.":
               lambda s: s["shear"] + s["deep"]}),
-        Step("times", "So many times the drag", "", "{holds} ÷ {drag}",
+        Step("times", "How many times the drag", "", "{holds} ÷ {drag}",
              lambda s: s["holds"] / s["drag"],
              {"You divided the drag by it.": lambda s: s["drag"] / s["holds"]}),
     ),

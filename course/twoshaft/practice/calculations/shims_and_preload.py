@@ -165,7 +165,7 @@ LIFE = Calculation(
         Given("second", "life at the second setting", 3000, 8000, 100, "h"),
     ),
     (
-        Step("times", "So many times as long", "", "{first} ÷ {second}",
+        Step("times", "How many times as long", "", "{first} ÷ {second}",
              lambda s: s["first"] / s["second"],
              {"Turned round: divide the first by the second.":
               lambda s: s["second"] / s["first"]}),

@@ -74,7 +74,7 @@ CHIPS = Calculation(
         Given("size", "size that is asked for", 20, 50, 5, "µm"),
     ),
     (
-        Step("times", "So many times smaller", "", "100 ÷ {size}", lambda s: 100 / s["size"]),
+        Step("times", "How many times smaller", "", "100 ÷ {size}", lambda s: 100 / s["size"]),
         Step("time", "Their time", "min", "{known} × ({times})²",
              lambda s: s["known"] * s["times"] ** 2,
              {"The ratio of the sizes counts twice.": lambda s: s["known"] * s["times"],

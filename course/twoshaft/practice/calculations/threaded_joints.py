@@ -81,7 +81,7 @@ WRONG_STATE = Calculation(
              lambda s: joint.clamp_short.plain(s["torque"], s["found"], s["across"] / 1e3) / 1e3,
              {"You multiplied by the nut factor.":
               lambda s: s["torque"] * s["found"] / s["across"]}),
-        Step("times", "So many times what is meant", "", "{got} ÷ {wanted}",
+        Step("times", "How many times what is meant", "", "{got} ÷ {wanted}",
              lambda s: s["got"] / s["wanted"],
              {"You divided the other way round.": lambda s: s["wanted"] / s["got"]}),
     ),

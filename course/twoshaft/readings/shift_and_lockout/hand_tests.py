@@ -166,7 +166,7 @@ def standard_tests(bench: Bench) -> dict[str, tuple[str, list[Part]]]:
             ],
         ),
         "between": (
-            "between two gates, turned both ways",
+            "between two gate planes, turned both ways",
             [
                 (
                     f"{label[code]}; turn one way, then the other",

@@ -90,7 +90,7 @@ class Read(Row, frozen=True):
         """As it is asked."""
         return (
             f"{self.what} {self.mm:.2f} mm, limits {self.low_mm:.2f} to {self.high_mm:.2f} mm, "
-            f"unsure by {self.unsure_mm:.2f} mm"
+            f"uncertainty {self.unsure_mm:.2f} mm"
         )
 
 
